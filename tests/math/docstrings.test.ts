@@ -24,7 +24,9 @@ function functionsOf(path: string): Documented[] {
       name: statement.name?.text ?? '',
       text: comment ? text.slice(comment.pos, comment.end) : '',
       parameters: statement.parameters.flatMap((each) =>
-        ts.isIdentifier(each.name) ? [each.name.text] : each.name.elements.map((element) => element.name.getText()),
+        ts.isIdentifier(each.name)
+          ? [each.name.text]
+          : each.name.elements.flatMap((element) => (ts.isBindingElement(element) ? [element.name.getText()] : [])),
       ),
     };
   });
