@@ -11,7 +11,7 @@ const bernoulli = [1 / 6, -1 / 30, 1 / 42, -1 / 30, 5 / 66, -691 / 2730, 7 / 6];
  * @returns ψ(x), no unit
  * @throws RangeError if `x` is not above 0
  * @source dlmf, eq. 5.5.2 and 5.11.2
- * @example digamma(1) //=> -0.577215664901533
+ * @example digamma(1) //=> -0.5772156649015
  */
 export function digamma(x: number): number {
   need('digamma', 'x', x, { above: 0 });

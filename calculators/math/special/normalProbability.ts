@@ -7,7 +7,7 @@ import { regularizedIncompleteGamma, upperRegularizedIncompleteGamma } from './r
  * @returns Share of a standard normal distribution at or below z, 0 to 1
  * @throws RangeError if `z` is not finite
  * @source dlmf, eq. 7.11.2 and 7.2.2
- * @example normalProbability(-1.5) //=> 0.0668072012688581
+ * @example normalProbability(-1.5) //=> 0.0668072012689
  */
 export function normalProbability(z: number): number {
   need('normalProbability', 'z', z);

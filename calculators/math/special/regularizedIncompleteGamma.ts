@@ -63,7 +63,7 @@ export function regularizedIncompleteGamma(shape: number, x: number): number {
  * @returns Q(a, x), 0 to 1
  * @throws RangeError if `shape` or `x` is outside its range
  * @source dlmf, eq. 8.7.1 and 8.9.2
- * @example upperRegularizedIncompleteGamma(1, 5) //=> 0.00673794699908547
+ * @example upperRegularizedIncompleteGamma(1, 5) //=> 0.0067379469991
  */
 export function upperRegularizedIncompleteGamma(shape: number, x: number): number {
   need('upperRegularizedIncompleteGamma', 'shape', shape, { above: 0, atMost: 100_000 });
