@@ -1,0 +1,233 @@
+import type { UnitSystem } from '../units/units.ts';
+import { fits, type Inputs, type Named, type ValuesOf } from './inputs.ts';
+import type { Picture, PlainPicture } from './pictures.ts';
+import { printName } from './print.ts';
+import type { Computed, NumberKeys, Quantity, QuantityFor, RowOf, Rows, RowsKeys, Scalar } from './quantities.ts';
+import { isShown, type Problem, type Values } from './state.ts';
+import type { PlainStep, PlainWay, Step, StepUse, Way } from './steps.ts';
+
+/** Stops the calculation at one field. Refusals of a row's cells belong to its `rows(...)`. */
+export interface Refusal<I extends Inputs> {
+  readonly at: keyof I & string;
+  readonly when: (values: ValuesOf<I>) => boolean;
+  readonly say: string;
+}
+/** Stands before the result; it does not stop it. */
+export interface Caution<V> {
+  readonly when: (values: V) => boolean;
+  readonly say: string;
+  /** Source key, `common practice` or `from memory`. */
+  readonly source: string;
+}
+/** A result in the order in which people want it; the first one is told large. */
+export interface Shown<V, R> {
+  readonly of: keyof R & string;
+  /** The range that always stands under it: `{low} if the ground was dry, {high} if wet`. */
+  readonly range?: { readonly low: NumberKeys<R>; readonly high: NumberKeys<R>; readonly says: string };
+  /** Left out unless this holds: a cost that nobody pays. */
+  readonly when?: (values: V) => boolean;
+}
+/** First call: what is asked and what is computed. */
+export interface Work<I extends Inputs, R> {
+  readonly slug: string;
+  readonly version: number;
+  readonly title: string;
+  readonly inputs: I & Named<I>;
+  readonly refusals?: readonly Refusal<I>[];
+  readonly compute: (inputs: ValuesOf<I>) => R;
+}
+type Show<V> = (name: keyof V & string) => string;
+/** Second call: what is said. By then the results have their types. */
+export interface Words<I extends Inputs, R> {
+  /** The reader's own question: `How much of that rain ran off?` */
+  readonly question: string;
+  readonly lead: string;
+  /** Words that people search with and the page does not use. */
+  readonly searchWords?: readonly string[];
+  readonly quantities: { readonly [K in keyof R]: QuantityFor<R[K]> };
+  readonly results: readonly Shown<ValuesOf<I> & R, R>[];
+  readonly steps: readonly Step<ValuesOf<I> & R, R>[];
+  readonly cautions: readonly Caution<ValuesOf<I> & R>[];
+  /** What this cannot tell. */
+  readonly limits: readonly string[];
+  /** One line for a follow-up note, in the reader's units. */
+  readonly note: (values: ValuesOf<I> & R, show: Show<ValuesOf<I> & R>) => string;
+  readonly picture?: Picture<ValuesOf<I> & R, R>;
+  readonly calendar?: { readonly [K in RowsKeys<R>]: CalendarOf<R, K> }[RowsKeys<R>];
+  /** Source keys, in the order in which they matter. */
+  readonly sources: readonly string[];
+  readonly guides: readonly string[];
+  /** What changed in the results since an earlier version; told to links of that version. */
+  readonly changes?: readonly { readonly version: number; readonly say: string }[];
+}
+interface CalendarOf<R, K extends keyof R> {
+  readonly rows: K;
+  readonly day: keyof RowOf<R[K]> & string;
+  readonly title: (row: RowOf<R[K]>) => string;
+  readonly text: (row: RowOf<R[K]>) => string;
+}
+export interface CalendarEntry {
+  readonly day: number;
+  readonly title: string;
+  readonly text: string;
+}
+/** All that one run gives, as plain data: the same for page, command, worker and test. */
+export interface Outcome {
+  /** Inputs and results by name. */
+  readonly values: Readonly<Record<string, Scalar | Rows | readonly number[]>>;
+  readonly computed: Computed;
+  /** Results that apply, in order. */
+  readonly shown: readonly string[];
+  readonly cautions: readonly { readonly say: string; readonly source: string }[];
+  readonly uses: readonly StepUse[];
+  readonly note: string;
+  readonly calendar: readonly CalendarEntry[];
+}
+export type Run = { readonly outcome: Outcome } | { readonly refusals: readonly Problem[] };
+
+export interface PlainShown {
+  readonly of: string;
+  readonly range?: { readonly low: string; readonly high: string; readonly says: string };
+}
+/** A definition as the rest of the program sees it. The functions are closed over, so nobody else needs the type parameters. */
+export interface Calculator {
+  readonly slug: string;
+  readonly version: number;
+  readonly title: string;
+  readonly question: string;
+  readonly lead: string;
+  readonly searchWords: readonly string[];
+  readonly inputs: Inputs;
+  readonly quantities: Readonly<Record<string, Quantity>>;
+  readonly results: readonly PlainShown[];
+  readonly steps: readonly PlainStep[];
+  /** Every caution that can appear, for the reference page and the checks. */
+  readonly cautions: readonly { readonly say: string; readonly source: string }[];
+  readonly limits: readonly string[];
+  readonly picture: PlainPicture | undefined;
+  readonly hasCalendar: boolean;
+  readonly sources: readonly string[];
+  readonly guides: readonly string[];
+  readonly changes: readonly { readonly version: number; readonly say: string }[];
+  readonly run: (values: Values, system?: UnitSystem) => Run;
+}
+
+const isScalar = (value: unknown): value is Scalar => (typeof value === 'number' && Number.isFinite(value)) || typeof value === 'string';
+const isRows = (value: unknown): value is Rows =>
+  Array.isArray(value) && value.every((row: unknown) => typeof row === 'object' && row !== null && Object.values(row).every(isScalar));
+const isComputed = (value: object): value is Computed => Object.values(value).every((each: unknown) => isScalar(each) || isRows(each));
+const areValuesOf = <I extends Inputs>(inputs: I, values: Values): values is Values & ValuesOf<I> =>
+  Object.entries(inputs).every(([key, input]) => fits(input, values[key]));
+/** Inputs as they stand among the results: yes and no as words, rows as rows. */
+const plainCell = (cell: unknown): Scalar => (typeof cell === 'boolean' ? (cell ? 'yes' : 'no') : typeof cell === 'number' ? cell : String(cell));
+const plainRow = (row: number | object): Readonly<Record<string, Scalar>> =>
+  Object.fromEntries(Object.entries(row).map(([name, cell]) => [name, plainCell(cell)]));
+const plainInputs = (values: Values): Outcome['values'] =>
+  Object.fromEntries(
+    Object.entries(values).map(([key, value]): [string, Scalar | Rows | readonly number[]] => {
+      if (typeof value !== 'object') return [key, plainCell(value)];
+      const list: readonly (number | object)[] = value;
+      return [key, list.length > 0 && list.every((each) => typeof each === 'number') ? list : list.map(plainRow)];
+    }),
+  );
+const plainWays = (ways: string | readonly PlainWay[]): readonly PlainWay[] =>
+  typeof ways === 'string' ? [{ formula: ways }] : ways.map(({ formula, because }) => ({ formula, ...(because === undefined ? {} : { because }) }));
+const areWays = <V>(ways: unknown): ways is readonly Way<V>[] => Array.isArray(ways);
+const usedWay = <V>(ways: readonly (Way<V> | Omit<Way<V>, 'when'>)[], values: V): number =>
+  ways.findIndex((way) => !('when' in way) || way.when === undefined || way.when(values));
+
+function plainStep<V, R>(step: Step<V, R>): PlainStep {
+  const common = { says: step.says, ...(step.source === undefined ? {} : { source: step.source }) };
+  switch (step.kind) {
+    case 'formula':
+      return { ...common, kind: 'formula', shows: step.shows, ways: plainWays(step.ways) };
+    case 'lookup':
+      return { ...common, kind: 'lookup', shows: step.shows };
+    case 'check':
+      return { ...common, kind: 'check', left: step.left, right: step.right, because: step.because };
+    case 'rows': {
+      const formulas: Record<string, readonly PlainWay[]> = {};
+      for (const [column, ways] of Object.entries<string | readonly PlainWay[] | undefined>(step.formulas))
+        if (ways !== undefined) formulas[column] = plainWays(ways);
+      const sums: Record<string, string> = {};
+      for (const [name, column] of Object.entries<string | undefined>(step.sums ?? {})) if (column !== undefined) sums[name] = column;
+      return { ...common, kind: 'rows', of: String(step.of), formulas, sums };
+    }
+  }
+}
+
+/** Two calls, so that the results of `compute` have their types before anything speaks of them. */
+export const defineCalculator = <const I extends Inputs, R extends object>(work: Work<I, R>) => ({
+  describe: (words: Words<I, R> & { readonly quantities: Readonly<Record<string, Quantity>> }): Calculator => {
+    type V = ValuesOf<I> & R;
+    const { inputs } = work;
+    const useOf = (step: Step<V, R>, values: V): StepUse => {
+      if (step.onlyWhen && !step.onlyWhen(values)) return null;
+      if (step.kind === 'formula') return usedWay(step.ways, values);
+      if (step.kind !== 'rows') return 0;
+      const list: unknown = values[step.of];
+      const use: Record<string, readonly number[]> = {};
+      const formulas: readonly (readonly [string, unknown])[] = Object.entries(step.formulas);
+      for (const [column, ways] of formulas) {
+        if (Array.isArray(list)) use[column] = list.map((row) => (areWays<V>(ways) ? usedWay(ways, { ...values, ...row }) : 0));
+      }
+      return use;
+    };
+    const refusalsOf = (values: Values & ValuesOf<I>): readonly Problem[] => [
+      ...(work.refusals ?? []).filter((refusal) => refusal.when(values)).map(({ at, say }) => ({ at, say })),
+      ...Object.entries(inputs).flatMap(([key, input]) => {
+        const list = values[key];
+        if (input.kind !== 'rows' || !isShown(input, values) || !Array.isArray(list)) return [];
+        return list.flatMap((row, index) => input.refuse(row).map(({ at, say }) => ({ at: `${key}.${index}.${at}`, say })));
+      }),
+    ];
+    const calculator: Calculator = {
+      slug: work.slug,
+      version: work.version,
+      title: work.title,
+      question: words.question,
+      lead: words.lead,
+      searchWords: words.searchWords ?? [],
+      inputs,
+      quantities: words.quantities,
+      results: words.results.map(({ of, range }) => ({ of, ...(range === undefined ? {} : { range }) })),
+      steps: words.steps.map(plainStep),
+      cautions: words.cautions.map(({ say, source }) => ({ say, source })),
+      limits: words.limits,
+      picture: words.picture,
+      hasCalendar: words.calendar !== undefined,
+      sources: words.sources,
+      guides: words.guides,
+      changes: words.changes ?? [],
+      run: (values, system = 'us') => {
+        if (!areValuesOf(inputs, values)) throw new TypeError(`${work.slug}: values do not fit the inputs`);
+        const refusals = refusalsOf(values);
+        if (refusals.length > 0) return { refusals };
+        const results = work.compute(values);
+        if (!isComputed(results)) throw new RangeError(`${work.slug}: a result is not finite`);
+        const all: V = { ...values, ...results };
+        const plain: Outcome['values'] = { ...plainInputs(values), ...results };
+        const list: unknown = words.calendar && results[words.calendar.rows];
+        return {
+          outcome: {
+            values: plain,
+            computed: results,
+            shown: words.results.filter((shown) => shown.when === undefined || shown.when(all)).map(({ of }) => of),
+            cautions: words.cautions.filter((caution) => caution.when(all)).map(({ say, source }) => ({ say, source })),
+            uses: words.steps.map((step) => useOf(step, all)),
+            note: words.note(all, (name) => printName(calculator, plain, name, system)),
+            calendar:
+              words.calendar && Array.isArray(list)
+                ? list.map((row) => ({
+                    day: Number(row[words.calendar?.day ?? '']),
+                    title: words.calendar?.title(row) ?? '',
+                    text: words.calendar?.text(row) ?? '',
+                  }))
+                : [],
+          },
+        };
+      },
+    };
+    return calculator;
+  },
+});

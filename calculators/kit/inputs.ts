@@ -1,0 +1,198 @@
+import type { Suffix, UnitName } from '../units/units.ts';
+
+/** What the drought and the ground decide, and what people decide. Two managements share the place. */
+export type Side = 'place' | 'management';
+
+/** Shown only while the named inputs (same row or top level) hold one of these texts: `{ cover: 'own' }`. Data, never a function, so that form, link and tests agree. */
+export type ShownWhen = Readonly<Record<string, string | readonly string[]>>;
+
+interface Common {
+  readonly label: string;
+  readonly belongsTo: Side;
+  /** One line under the label. */
+  readonly help?: string;
+  /** How to get it in the field, on tap. */
+  readonly field?: string;
+  /** The question that stands in for it when nobody knows it, on tap. */
+  readonly ask?: string;
+  /** Former names in links. Never reused. */
+  readonly aliases?: readonly string[];
+  readonly shownWhen?: ShownWhen;
+  /** Added in a later version: links written before it get `before`, the text that reproduces their result. */
+  readonly since?: { readonly version: number; readonly before: string };
+}
+
+export interface NumberInput<U extends UnitName = UnitName> extends Common {
+  readonly kind: 'number';
+  readonly unit: U;
+  readonly symbol: string;
+  readonly min: number;
+  readonly max: number;
+  readonly default: number;
+  readonly whole?: boolean;
+}
+export interface Option {
+  readonly label: string;
+  /** Options of one group stand together in a long list. */
+  readonly group?: string;
+  readonly aliases?: readonly string[];
+  /** Choosing it writes these neighbouring fields, so that a link carries the numbers. */
+  readonly fills?: Readonly<Record<string, number | string>>;
+}
+export interface ChoiceInput<O extends string = string> extends Common {
+  readonly kind: 'choice';
+  readonly options: Readonly<Record<O, Option>>;
+  readonly default: O;
+  /** A way of counting on which publications differ: always visible, and the result says what the others would give. */
+  readonly convention?: boolean;
+}
+export interface YesNoInput extends Common {
+  readonly kind: 'yesNo';
+  readonly default: boolean;
+}
+export interface DateInput extends Common {
+  readonly kind: 'date';
+  readonly default: string;
+}
+export type Cell = NumberInput | ChoiceInput | YesNoInput | DateInput;
+export type Columns = Readonly<Record<string, Cell>>;
+
+export interface RowProblem {
+  readonly at: string;
+  readonly say: string;
+}
+export interface RowsInput<C extends Columns = Columns> {
+  readonly kind: 'rows';
+  readonly label: string;
+  readonly help?: string;
+  /** One of them, for the button and the row's heading: `part`, `kind of stock`. */
+  readonly rowName: string;
+  readonly columns: C;
+  readonly default: readonly RowDefault<C>[];
+  readonly maxRows: number;
+  readonly shownWhen?: ShownWhen;
+  readonly refuse: (row: unknown) => readonly RowProblem[];
+}
+/** Twelve values, January first. */
+export interface MonthsInput<U extends UnitName = UnitName> extends Common {
+  readonly kind: 'months';
+  readonly unit: U;
+  readonly symbol: string;
+  readonly min: number;
+  readonly max: number;
+  readonly default: readonly number[];
+}
+/** A long list of days and amounts, pasted or read from a file. Never in links. */
+export interface RecordInput<U extends UnitName = UnitName> extends Common {
+  readonly kind: 'record';
+  readonly unit: U;
+  readonly min: number;
+  readonly max: number;
+  readonly maxRows: number;
+  readonly default: string;
+}
+type RowDefault<C extends Columns> = { readonly [K in keyof C]: C[K]['default'] };
+export type Input = Cell | RowsInput | MonthsInput | RecordInput;
+export type Inputs = Readonly<Record<string, Input>>;
+
+export const number = <const U extends UnitName>(spec: Omit<NumberInput<U>, 'kind'>): NumberInput<U> => ({ kind: 'number', ...spec });
+export const choice = <const O extends string>(
+  spec: Omit<ChoiceInput<O>, 'kind' | 'default'> & { readonly default: NoInfer<O> },
+): ChoiceInput<O> => ({
+  kind: 'choice',
+  ...spec,
+});
+export const yesNo = (spec: Omit<YesNoInput, 'kind'>): YesNoInput => ({ kind: 'yesNo', ...spec });
+export const date = (spec: Omit<DateInput, 'kind'>): DateInput => ({ kind: 'date', ...spec });
+export const months = <const U extends UnitName>(spec: Omit<MonthsInput<U>, 'kind'>): MonthsInput<U> => ({ kind: 'months', ...spec });
+export const record = <const U extends UnitName>(spec: Omit<RecordInput<U>, 'kind'>): RecordInput<U> => ({ kind: 'record', ...spec });
+
+export interface RowRefusal<C extends Columns> {
+  readonly at: keyof C & string;
+  readonly when: (row: RowValue<C>) => boolean;
+  readonly say: string;
+}
+/** A table whose refusals are typed by its own columns; outside they are erased, so that any table is a `RowsInput`. */
+export const rows = <const C extends Columns>({
+  refusals = [],
+  ...spec
+}: Omit<RowsInput<C>, 'kind' | 'refuse'> & { readonly refusals?: readonly RowRefusal<NoInfer<C>>[] }): RowsInput<C> => ({
+  kind: 'rows',
+  ...spec,
+  refuse: (row) => (isRowOf(spec.columns, row) ? refusals.filter((each) => each.when(row)).map(({ at, say }) => ({ at, say })) : []),
+});
+
+export interface RecordLine {
+  readonly day: number;
+  readonly amount: number;
+}
+export type ValueOf<I> = I extends NumberInput
+  ? number
+  : I extends ChoiceInput<infer O>
+    ? O
+    : I extends YesNoInput
+      ? boolean
+      : I extends DateInput
+        ? number
+        : I extends RowsInput<infer C>
+          ? readonly RowValue<C>[]
+          : I extends MonthsInput
+            ? readonly number[]
+            : I extends RecordInput
+              ? readonly RecordLine[]
+              : never;
+type RowValue<C extends Columns> = { readonly [K in keyof C]: ValueOf<C[K]> };
+export type ValuesOf<I> = { readonly [K in keyof I]: ValueOf<I[K]> };
+
+/** The key of a number ends in its unit, as a type: `rainIn` for inches. */
+export type Named<I> = {
+  readonly [K in keyof I]: I[K] extends NumberInput<infer U> | MonthsInput<infer U>
+    ? K extends `${string}${Suffix<U>}`
+      ? I[K]
+      : Suffix<U> extends 'CurveNumber'
+        ? K extends 'curveNumber'
+          ? I[K]
+          : 'name must end in CurveNumber'
+        : `name must end in ${Suffix<U>}`
+    : I[K] extends RowsInput<infer C>
+      ? Named<C> extends C
+        ? I[K]
+        : 'a column name must end in its unit'
+      : I[K];
+};
+
+const isRowOf = <C extends Columns>(columns: C, row: unknown): row is RowValue<C> =>
+  typeof row === 'object' && row !== null && Object.entries(columns).every(([name, cell]) => fits(cell, new Map(Object.entries(row)).get(name)));
+
+/** Honest guard: each value is what its input says, so that `compute` may rely on its types. */
+export function fits(input: Input, value: unknown): boolean {
+  switch (input.kind) {
+    case 'number':
+    case 'date':
+      return typeof value === 'number' && Number.isFinite(value);
+    case 'yesNo':
+      return typeof value === 'boolean';
+    case 'choice':
+      return typeof value === 'string' && Object.hasOwn(input.options, value);
+    case 'rows':
+      return Array.isArray(value) && value.every((row) => isRowOf(input.columns, row));
+    case 'months':
+      return Array.isArray(value) && value.length === 12 && value.every((each) => typeof each === 'number' && Number.isFinite(each));
+    case 'record':
+      return (
+        Array.isArray(value) &&
+        value.every(
+          (line: unknown) =>
+            typeof line === 'object' &&
+            line !== null &&
+            'day' in line &&
+            'amount' in line &&
+            Number.isFinite(line.day) &&
+            Number.isFinite(line.amount),
+        )
+      );
+  }
+}
+
+/** Does this table have the same rows under both managements? It does as soon as any of its columns belongs to the place. */
+export const sharesRows = (input: RowsInput): boolean => Object.values(input.columns).some((cell) => cell.belongsTo === 'place');

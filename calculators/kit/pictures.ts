@@ -1,0 +1,49 @@
+import type { NumberKeys, RowOf, RowsKeys } from './quantities.ts';
+
+/**
+ * Pictures are data: a kind and the names of the quantities that it draws. `ui` draws any of them, one beside the other for two managements.
+ * V: inputs' values with the results; R: the results.
+ */
+export type Picture<V, R> =
+  | SoilFace<NumberKeys<V>>
+  | Shares<NumberKeys<V>>
+  | { readonly [K in RowsKeys<R>]: Spans<K, keyof RowOf<R[K]> & string> | Lines<K, keyof RowOf<R[K]> & string> }[RowsKeys<R>];
+
+/** A cut through the ground: rain comes down, arrows leave as wide as their depths. All depths in inches. */
+export interface SoilFace<N extends string = string> {
+  readonly kind: 'soilFace';
+  readonly rain: N;
+  readonly runsOff: N;
+  /** What wets leaves, litter and hollows before any runs. */
+  readonly heldFirst: N;
+  readonly soaksIn: N;
+  /** Covered ground, percent: how dense the sod is drawn. */
+  readonly coverPercent?: N;
+  /** Roots as deep as somebody dug and saw. */
+  readonly rootsIn?: N;
+}
+/** One bar cut into its parts, largest quantity whole: where the hay goes. */
+export interface Shares<N extends string = string> {
+  readonly kind: 'shares';
+  readonly whole: N;
+  readonly parts: readonly { readonly of: N; readonly tone: 'kept' | 'lost' | 'water' | 'other' }[];
+}
+/** Lanes over time: which paddock is grazed when. */
+export interface Spans<K extends string = string, C extends string = string> {
+  readonly kind: 'spans';
+  readonly rows: K;
+  readonly lane: C;
+  readonly from: C;
+  readonly to: C;
+  /** A word for what a span is: `grazed`; and for the time between: `rests`. */
+  readonly spanSays: string;
+  readonly gapSays: string;
+}
+/** Curves over a common axis. */
+export interface Lines<K extends string = string, C extends string = string> {
+  readonly kind: 'lines';
+  readonly rows: K;
+  readonly x: C;
+  readonly ys: readonly C[];
+}
+export type PlainPicture = SoilFace | Shares | Spans | Lines;

@@ -1,0 +1,58 @@
+import { printDay, printNumber, printQuantity, printValue } from '../units/printQuantity.ts';
+import { convert, type UnitSystem, unitIn } from '../units/units.ts';
+import type { Calculator, Outcome } from './define.ts';
+import type { Input } from './inputs.ts';
+import type { Quantity, Scalar, ScalarQuantity } from './quantities.ts';
+
+/** A scalar as people read it: with its unit, a date, or the words for a word. */
+export function printScalar(value: Scalar, quantity: ScalarQuantity, system: UnitSystem): string {
+  if (quantity.kind === 'word') return quantity.words[String(value)] ?? String(value);
+  if (typeof value !== 'number') return value;
+  return quantity.kind === 'day' ? printDay(value, true) : printQuantity(value, quantity.unit, quantity.digits, system);
+}
+
+/** The same without the unit, for a column whose head carries it. */
+export function printCell(value: Scalar, quantity: ScalarQuantity, system: UnitSystem): string {
+  return quantity.kind === 'number' && typeof value === 'number'
+    ? printValue(value, quantity.unit, quantity.digits, system)
+    : printScalar(value, quantity, system);
+}
+
+/** As many digits as an input needs to be told exactly, at most four after the point. */
+const inputDigits = (value: number): number => Math.min(4, (String(Number(value.toFixed(4))).split('.')[1] ?? '').length);
+
+export function printInput(value: Scalar, input: Input, system: UnitSystem): string {
+  if (input.kind === 'choice') return input.options[String(value)]?.label ?? String(value);
+  if (typeof value !== 'number') return String(value);
+  if (input.kind === 'date') return printDay(value);
+  if (input.kind !== 'number') return String(value);
+  const shown = unitIn(system, input.unit);
+  // An input in its own unit is told as typed; converted, to a sensible number of digits.
+  return shown === input.unit ? printQuantity(value, input.unit, inputDigits(value), 'us') : printConverted(convert(value, input.unit, shown), shown);
+}
+const printConverted = (value: number, unit: Parameters<typeof printQuantity>[1]): string => {
+  const size = Math.abs(value);
+  return printQuantity(value, unit, size >= 100 ? 0 : size >= 10 ? 1 : 2, 'us');
+};
+
+interface Named {
+  readonly inputs: Calculator['inputs'];
+  readonly quantities: Readonly<Record<string, Quantity>>;
+}
+/** An input or a result by name, as people read it. Unknown names throw: a text must not go out with a hole in it. */
+export function printName(calculator: Named, values: Outcome['values'], name: string, system: UnitSystem): string {
+  const value = values[name];
+  const quantity = calculator.quantities[name];
+  if (typeof value === 'object' || value === undefined) throw new RangeError(`printName needs a single value, got "${name}"`);
+  if (quantity && quantity.kind !== 'rows') return printScalar(value, quantity, system);
+  const input = calculator.inputs[name];
+  if (!input) throw new RangeError(`printName needs an input or a result, got "${name}"`);
+  return printInput(value, input, system);
+}
+
+/** Puts values into `{name}` places of a sentence. */
+export const fillWords = (template: string, print: (name: string) => string): string =>
+  template.replace(/\{(\w+)\}/g, (_, name: string) => print(name));
+
+/** A number in the working: one digit more than in the result, so that a reader can redo the step. */
+export const printWorking = (value: number, digits: number): string => printNumber(value, Math.max(digits + 1, 0));

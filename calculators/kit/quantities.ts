@@ -1,0 +1,47 @@
+import type { UnitName } from '../units/units.ts';
+
+/** What `compute` may hand back: numbers, words of a closed set, day numbers, or rows of those. Never sentences. */
+export type Scalar = number | string;
+export type Rows = readonly Readonly<Record<string, Scalar>>[];
+export type Computed = Readonly<Record<string, Scalar | Rows>>;
+
+export interface NumberQuantity {
+  readonly kind: 'number';
+  readonly label: string;
+  readonly symbol: string;
+  readonly unit: UnitName;
+  /** Digits after the point in this unit; −2 tells it to hundreds. */
+  readonly digits: number;
+}
+/** A day number (days since 1970-01-01). */
+export interface DayQuantity {
+  readonly kind: 'day';
+  readonly label: string;
+}
+export interface WordQuantity<W extends string = string> {
+  readonly kind: 'word';
+  readonly label: string;
+  readonly words: Readonly<Record<W, string>>;
+}
+export interface RowsQuantity<C> {
+  readonly kind: 'rows';
+  readonly label: string;
+  readonly columns: C;
+  /** Columns of the table that people see; the others serve the working. Default: all. */
+  readonly shown?: readonly (keyof C & string)[];
+}
+export type ScalarQuantity = NumberQuantity | DayQuantity | WordQuantity;
+export type Quantity = ScalarQuantity | RowsQuantity<Readonly<Record<string, ScalarQuantity>>>;
+
+export type QuantityFor<V> = [V] extends [number]
+  ? NumberQuantity | DayQuantity
+  : [V] extends [string]
+    ? WordQuantity<V>
+    : V extends readonly (infer Row)[]
+      ? RowsQuantity<{ readonly [K in keyof Row]: QuantityFor<Row[K]> }>
+      : never;
+
+export type NumberKeys<R> = { [K in keyof R]: R[K] extends number ? K : never }[keyof R] & string;
+export type ScalarKeys<R> = { [K in keyof R]: R[K] extends Scalar ? K : never }[keyof R] & string;
+export type RowsKeys<R> = { [K in keyof R]: R[K] extends readonly unknown[] ? K : never }[keyof R] & string;
+export type RowOf<L> = L extends readonly (infer Row)[] ? Row : never;

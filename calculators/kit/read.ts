@@ -1,0 +1,108 @@
+import { csvParseRows } from 'd3-dsv';
+import { dayOf, printNumber } from '../units/printQuantity.ts';
+import { readQuantity } from '../units/readQuantity.ts';
+import { type UnitName, units } from '../units/units.ts';
+import type { Cell, ChoiceInput, MonthsInput, RecordInput, RecordLine } from './inputs.ts';
+
+/** Text as typed, turned into a value, or one sentence on what is wrong and what would be right. */
+export type Reading<V> = { readonly value: V } | { readonly problem: string };
+export type CellValue = number | string | boolean;
+
+interface Range {
+  readonly label: string;
+  readonly unit: UnitName;
+  readonly min: number;
+  readonly max: number;
+  readonly whole?: boolean;
+}
+const bound = (value: number): string => value.toLocaleString('en-US', { maximumFractionDigits: 4 });
+export const rangeOf = ({ min, max, unit }: Range): string => `${bound(min)} to ${bound(max)} ${units[unit].print}`.trim();
+
+function readNumber(input: Range, text: string): Reading<number> {
+  const reading = readQuantity(text, input.unit);
+  switch (reading.is) {
+    case 'empty':
+      return { problem: `${input.label} is missing. Type a number from ${rangeOf(input)}.` };
+    case 'comma':
+      return { problem: `${input.label}: a comma here can mean two things. Write a point for decimals: ${reading.instead}.` };
+    case 'words':
+      return {
+        problem: `${input.label} must be a number, such as ${bound(Math.min(Math.max(input.min, 3), input.max))}. It can be from ${rangeOf(input)}.`,
+      };
+    case 'unit':
+      return {
+        problem: `${input.label} can’t be in “${reading.tail.slice(0, 20)}”. ${units[input.unit].print === '' ? 'Type the number alone' : `Use ${units[input.unit].words}`}.`,
+      };
+    case 'value': {
+      const { value } = reading;
+      if (!Number.isFinite(value)) return { problem: `${input.label} must be a number from ${rangeOf(input)}.` };
+      // Half a part in a billion, so that a limit typed in the other unit system is still inside.
+      const slack = 5e-10 * Math.max(Math.abs(input.min), Math.abs(input.max));
+      if (value < input.min - slack || value > input.max + slack)
+        return { problem: `${input.label} must be from ${rangeOf(input)}. This is ${bound(value)}.` };
+      if (input.whole === true && !Number.isInteger(value))
+        return { problem: `${input.label} must be a whole number, such as ${Math.max(input.min, Math.round(value))}.` };
+      return { value: Math.min(Math.max(value, input.min), input.max) };
+    }
+  }
+}
+
+function readChoice(input: ChoiceInput, text: string): Reading<string> {
+  return Object.hasOwn(input.options, text) ? { value: text } : { problem: `${input.label}: choose one of the list.` };
+}
+
+export function readCell(input: Cell, text: string): Reading<CellValue> {
+  switch (input.kind) {
+    case 'number':
+      return readNumber(input, text);
+    case 'choice':
+      return readChoice(input, text);
+    case 'yesNo':
+      return text === 'yes' || text === 'no' ? { value: text === 'yes' } : { problem: `${input.label}: answer yes or no.` };
+    case 'date': {
+      const day = dayOf(text);
+      return day === undefined ? { problem: `${input.label} must be a day of the calendar, such as 2026-11-01.` } : { value: day };
+    }
+  }
+}
+
+const monthNames = ['January', 'February', 'March', 'April', 'May', 'June', 'July', 'August', 'September', 'October', 'November', 'December'];
+/** One of the twelve, with its month in the message. */
+export const readMonth = (input: MonthsInput, index: number, text: string): Reading<number> =>
+  readNumber({ ...input, label: `${input.label}, ${monthNames[index] ?? ''}` }, text);
+
+/** A pasted list, a day a line: `2026-03-02, 0.45`. Lines that cannot be read are named; none is dropped in silence. */
+export function readRecord(input: RecordInput, text: string): Reading<readonly RecordLine[]> {
+  const lines = csvParseRows(text.trim().replaceAll(/[\t;]/g, ',')).filter((cells) => cells.some((cell) => cell.trim() !== ''));
+  if (lines.length > input.maxRows)
+    return { problem: `${input.label} has ${lines.length.toLocaleString('en-US')} lines; ${input.maxRows.toLocaleString('en-US')} is the most.` };
+  const value: RecordLine[] = [];
+  for (const [index, [first = '', second = '']] of lines.entries()) {
+    const day = dayOf(first);
+    const amount = readNumber(input, second);
+    if (day === undefined) return { problem: `${input.label}, line ${index + 1}: “${first.slice(0, 20)}” is not a day such as 2026-03-02.` };
+    if ('problem' in amount) return { problem: `Line ${index + 1}. ${amount.problem}` };
+    value.push({ day, amount: amount.value });
+  }
+  return { value };
+}
+
+/** A number with its unit, as the state of a form holds it: a no-break space marks a unit that the form added and the field need not show. */
+export const unitMark = '\u00a0';
+export const quantityText = (value: number, unit: UnitName): string => {
+  const text = String(Number(value.toPrecision(12)));
+  return units[unit].print === '' || unit === 'head' || unit === 'au' ? text : `${text}${unitMark}${unit}`;
+};
+export const defaultText = (input: Cell, value: CellValue = input.default): string => {
+  if (typeof value === 'boolean') return value ? 'yes' : 'no';
+  return typeof value === 'number' && input.kind === 'number' ? quantityText(value, input.unit) : String(value);
+};
+export const roundedText = (value: number, unit: UnitName): string =>
+  quantityText(
+    Number(
+      printNumber(value, Math.max(0, 3 - Math.floor(Math.log10(Math.max(Math.abs(value), 1e-9)))))
+        .replaceAll(',', '')
+        .replace('−', '-'),
+    ),
+    unit,
+  );

@@ -1,0 +1,57 @@
+import type { NumberKeys, RowOf, RowsKeys, ScalarKeys } from './quantities.ts';
+
+/** One way to get the number; the first whose condition holds is the one that was used. */
+export interface Way<V> {
+  readonly when?: (values: V) => boolean;
+  /** A formula template, see formula.ts. */
+  readonly formula: string;
+  readonly because?: string;
+}
+type Ways<V> = readonly [...Way<V>[], Omit<Way<V>, 'when'>];
+
+interface StepCommon<V> {
+  /** What happens here, in plain words. `{name}` prints a quantity or an input. */
+  readonly says: string;
+  /** Left out of the working unless this holds. */
+  readonly onlyWhen?: (values: V) => boolean;
+  /** Source key, with where in it: `tr55-1986, eq. 2-3`. */
+  readonly source?: string;
+}
+/** V: the inputs' values with the results; R: the results. */
+export type Step<V, R> =
+  | (StepCommon<V> & { readonly kind: 'formula'; readonly shows: NumberKeys<R>; readonly ways: Ways<V> })
+  | (StepCommon<V> & { readonly kind: 'lookup'; readonly shows: ScalarKeys<R>; readonly source: string })
+  | { readonly [K in RowsKeys<R>]: RowsStep<V, R, K> }[RowsKeys<R>]
+  | (StepCommon<V> & { readonly kind: 'check'; readonly left: string; readonly right: string; readonly because: string });
+
+type RowsStep<V, R, K extends keyof R> = StepCommon<V> & {
+  readonly kind: 'rows';
+  readonly of: K;
+  /** Formula a column, in the names of the row's columns, then of the whole calculation. */
+  readonly formulas: { readonly [C in keyof RowOf<R[K]>]?: string | Ways<V & RowOf<R[K]>> };
+  /** Results that are the sum of a column: in the table's foot. */
+  readonly sums?: { readonly [N in NumberKeys<R>]?: keyof RowOf<R[K]> & string };
+};
+
+/** A step as everyone else sees it: conditions are closed over by `run`. */
+export interface PlainWay {
+  readonly formula: string;
+  readonly because?: string;
+}
+interface PlainCommon {
+  readonly says: string;
+  readonly source?: string;
+}
+export type PlainStep =
+  | (PlainCommon & { readonly kind: 'formula'; readonly shows: string; readonly ways: readonly PlainWay[] })
+  | (PlainCommon & { readonly kind: 'lookup'; readonly shows: string })
+  | (PlainCommon & {
+      readonly kind: 'rows';
+      readonly of: string;
+      readonly formulas: Readonly<Record<string, readonly PlainWay[]>>;
+      readonly sums: Readonly<Record<string, string>>;
+    })
+  | (PlainCommon & { readonly kind: 'check'; readonly left: string; readonly right: string; readonly because: string });
+
+/** Which way was used: `null` where the step does not apply; for rows, a way a row for each column. */
+export type StepUse = null | number | Readonly<Record<string, readonly number[]>>;

@@ -1,0 +1,54 @@
+import { convert, type UnitName, type UnitSystem, unitIn, units } from './units.ts';
+
+/** How a number is told: `digits` after the point, or before it when negative (−2: to hundreds). */
+export function printNumber(value: number, digits: number): string {
+  const step = 10 ** -digits;
+  const rounded = digits < 0 ? Math.round(value / step) * step : value;
+  const places = Math.max(0, digits);
+  const text = Math.abs(rounded).toLocaleString('en-US', { minimumFractionDigits: places, maximumFractionDigits: places });
+  return rounded < 0 && /[1-9]/.test(text) ? `−${text}` : text;
+}
+
+/** Digits that say as much in another unit: a tenth of an inch is about two millimetres, so one digit less. */
+export function digitsIn(digits: number, from: UnitName, to: UnitName): number {
+  if (from === to) return digits;
+  const size = Math.abs(convert(1, from, to) - convert(0, from, to));
+  return digits - Math.round(Math.log10(size));
+}
+
+/** A value declared in `unit`, in the reader's system, without its unit. */
+export function printValue(value: number, unit: UnitName, digits: number, system: UnitSystem): string {
+  const shown = unitIn(system, unit);
+  return printNumber(convert(value, unit, shown), digitsIn(digits, unit, shown));
+}
+
+/** The same with its unit: `1.6 in`, `$1,200`, `$95 a ton`. */
+export function printQuantity(value: number, unit: UnitName, digits: number, system: UnitSystem): string {
+  const number = printValue(value, unit, digits, system);
+  const { print } = units[unitIn(system, unit)];
+  if (print.startsWith('$')) return (number.startsWith('−') ? `−$${number.slice(1)}` : `$${number}`) + print.slice(1);
+  return print === '%' ? `${number} %` : `${number} ${print}`.trim();
+}
+
+const dayMs = 86_400_000;
+
+/** A day number (days since 1970-01-01) as people write it: `Mon, Mar 2, 2026`. */
+export function printDay(day: number, weekday = false): string {
+  return new Date(day * dayMs).toLocaleDateString('en-US', {
+    timeZone: 'UTC',
+    year: 'numeric',
+    month: 'short',
+    day: 'numeric',
+    ...(weekday ? { weekday: 'short' } : {}),
+  });
+}
+
+export const isoDay = (day: number): string => new Date(day * dayMs).toISOString().slice(0, 10);
+
+/** `2026-03-02` as a day number, or nothing when there is no such day. */
+export function dayOf(iso: string): number | undefined {
+  const found = /^(\d{4})-(\d\d)-(\d\d)$/.exec(iso.trim());
+  if (!found) return undefined;
+  const at = Date.UTC(Number(found[1]), Number(found[2]) - 1, Number(found[3]));
+  return new Date(at).toISOString().slice(0, 10) === iso.trim() ? at / dayMs : undefined;
+}

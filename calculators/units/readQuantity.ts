@@ -1,0 +1,46 @@
+import { convert, isUnit, type UnitName, units } from './units.ts';
+
+/** What stands before a unit: `1,200`, `.5`, `1/2`, `3 1/2`, with or without a sign. */
+const shape = /^([-−])?\s*(?:(\d+)\s+(\d+)\s*\/\s*(\d+)|(\d+)\s*\/\s*(\d+)|(\d+(?:\.\d*)?|\.\d+))\s*(.*)$/;
+
+export type QuantityReading =
+  | { readonly is: 'value'; readonly value: number; readonly unit: UnitName; readonly typedUnit: boolean }
+  | { readonly is: 'empty' }
+  | { readonly is: 'comma'; readonly instead: string }
+  | { readonly is: 'words' }
+  | { readonly is: 'unit'; readonly tail: string };
+
+/** The unit that a text names, by token, print or any way to type it. `among` breaks ties: `t` is tons where tons are asked for. */
+export function unitOf(text: string, dimension: string): UnitName | undefined {
+  const plain = text.trim().toLowerCase().replace(/\.$/, '');
+  if (isUnit(plain) && units[plain].dimension === dimension) return plain;
+  return Object.keys(units)
+    .filter(isUnit)
+    .find(
+      (name) =>
+        units[name].dimension === dimension && (units[name].typed.some((each) => each === plain) || units[name].print.toLowerCase() === plain),
+    );
+}
+
+/**
+ * Reads a quantity as people type it. Nothing is guessed: a decimal comma, a word or a unit of another kind comes back as what it is.
+ * @param text - As typed
+ * @param declared - Unit that is asked for
+ * @param bare - Unit of a number typed alone: what the field showed
+ */
+export function readQuantity(text: string, declared: UnitName, bare: UnitName = declared): QuantityReading {
+  const plain = text
+    .trim()
+    .replace(/^\$\s*/, '')
+    .replaceAll(' ', ' ');
+  if (plain === '') return { is: 'empty' };
+  if (/^[-−]?\d+,\d{1,2}(?!\d)/.test(plain) || /^[-−]?\d+,\d{4,}/.test(plain)) return { is: 'comma', instead: plain.replace(',', '.') };
+  const found = shape.exec(plain.replace(/(\d),(?=\d{3}(?!\d))/g, '$1'));
+  if (!found) return { is: 'words' };
+  const [, minus, whole, top, bottom, topAlone, bottomAlone, decimal, tail = ''] = found;
+  const size = decimal !== undefined ? Number(decimal) : Number(whole ?? 0) + Number(top ?? topAlone) / Number(bottom ?? bottomAlone);
+  if (!Number.isFinite(size)) return { is: 'words' };
+  const unit = tail === '' ? bare : unitOf(tail, units[declared].dimension);
+  if (unit === undefined) return { is: 'unit', tail };
+  return { is: 'value', value: convert(minus === undefined ? size : -size, unit, declared), unit, typedUnit: tail !== '' };
+}
