@@ -1,10 +1,15 @@
 import { convert, isUnit, type UnitName, units } from './units.ts';
 
 /** What stands before a unit: `1,200`, `.5`, `1/2`, `3 1/2`, with or without a sign. */
-const shape = /^([-−])?\s*(?:(\d+)\s+(\d+)\s*\/\s*(\d+)|(\d+)\s*\/\s*(\d+)|(\d+(?:\.\d*)?|\.\d+))\s*(.*)$/;
+const shape = /^(-)?\s*(?:(\d+)\s+(\d+)\s*\/\s*(\d+)|(\d+)\s*\/\s*(\d+)|(\d+(?:\.\d*)?|\.\d+))\s*(.*)$/;
 
 export type QuantityReading =
-  | { readonly is: 'value'; readonly value: number; readonly unit: UnitName; readonly typedUnit: boolean }
+  | {
+      readonly is: 'value';
+      readonly value: number;
+      readonly unit: UnitName /** The number as typed, without thousands commas. */;
+      readonly amount: string;
+    }
   | { readonly is: 'empty' }
   | { readonly is: 'comma'; readonly instead: string }
   | { readonly is: 'words' }
@@ -22,25 +27,33 @@ export function unitOf(text: string, dimension: string): UnitName | undefined {
     );
 }
 
+const withoutThousands = (text: string): string => text.replace(/(\d),(?=\d{3}(?!\d))/g, '$1');
+
 /**
  * Reads a quantity as people type it. Nothing is guessed: a decimal comma, a word or a unit of another kind comes back as what it is.
  * @param text - As typed
- * @param declared - Unit that is asked for
- * @param bare - Unit of a number typed alone: what the field showed
+ * @param declared - Unit that is asked for, and that of a number typed alone
  */
-export function readQuantity(text: string, declared: UnitName, bare: UnitName = declared): QuantityReading {
+export function readQuantity(text: string, declared: UnitName): QuantityReading {
   const plain = text
+    .replaceAll('\u00a0', ' ')
     .trim()
     .replace(/^\$\s*/, '')
-    .replaceAll(' ', ' ');
+    .replace('−', '-');
   if (plain === '') return { is: 'empty' };
-  if (/^[-−]?\d+,\d{1,2}(?!\d)/.test(plain) || /^[-−]?\d+,\d{4,}/.test(plain)) return { is: 'comma', instead: plain.replace(',', '.') };
-  const found = shape.exec(plain.replace(/(\d),(?=\d{3}(?!\d))/g, '$1'));
+  if (/^-?\d+,(?:\d{1,2}|\d{4,})(?!\d)/.test(plain)) return { is: 'comma', instead: plain.replace(',', '.') };
+  const digits = withoutThousands(plain);
+  const found = shape.exec(digits);
   if (!found) return { is: 'words' };
   const [, minus, whole, top, bottom, topAlone, bottomAlone, decimal, tail = ''] = found;
   const size = decimal !== undefined ? Number(decimal) : Number(whole ?? 0) + Number(top ?? topAlone) / Number(bottom ?? bottomAlone);
   if (!Number.isFinite(size)) return { is: 'words' };
-  const unit = tail === '' ? bare : unitOf(tail, units[declared].dimension);
+  const unit = tail === '' ? declared : unitOf(tail, units[declared].dimension);
   if (unit === undefined) return { is: 'unit', tail };
-  return { is: 'value', value: convert(minus === undefined ? size : -size, unit, declared), unit, typedUnit: tail !== '' };
+  const amount = digits
+    .slice(0, digits.length - tail.length)
+    .trim()
+    .replace(/\s*\/\s*/, '/')
+    .replace(/\s+/g, ' ');
+  return { is: 'value', value: convert(minus === undefined ? size : -size, unit, declared), unit, amount };
 }

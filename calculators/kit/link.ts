@@ -1,0 +1,187 @@
+import { readQuantity } from '../units/readQuantity.ts';
+import { isBare, units } from '../units/units.ts';
+import type { Cell, ChoiceInput, Input, Inputs, RowsInput } from './inputs.ts';
+import { defaultText, unitMark } from './read.ts';
+import { type Form, isShown, monthsIn, type RowTexts, rowsIn, startTexts, type Text, type Texts, textIn, withPlaceOf } from './state.ts';
+
+/**
+ * A link holds the texts of a form by name and reopens them for ever:
+ *   query = name "=" text *( "&" … ) "&v=" version, with "that." before what a second management changes.
+ * It knows nothing of right and wrong: whatever was typed comes back as it was typed.
+ */
+const longestQuery = 4000;
+const longestText = 60;
+
+interface Linked {
+  readonly inputs: Inputs;
+  readonly version: number;
+  readonly changes?: readonly { readonly version: number; readonly say: string }[];
+}
+
+/** `rainIn` → `rain`: the unit stands in the text, so the name does without it. */
+export function linkName(key: string, input: Input): string {
+  const suffix = input.kind === 'number' || input.kind === 'months' ? units[input.unit].suffix : input.kind === 'date' ? 'Day' : '';
+  const isWhole = suffix === '' || key.length === suffix.length || !key.endsWith(suffix);
+  const bare = isWhole ? key.replace(/^(?:is|has)(?=[A-Z])/, '') : key.slice(0, -suffix.length);
+  return bare.replace(/[A-Z]/g, (letter, at: number) => `${at === 0 ? '' : '-'}${letter.toLowerCase()}`);
+}
+
+const encode = (text: string): string => encodeURIComponent(text).replaceAll('%2F', '/').replaceAll('%20', '+');
+
+/** Numbers lose their thousands commas and get their unit's token; the rest goes as it stands. */
+function linkText(cell: Cell | { readonly kind: 'number'; readonly unit: keyof typeof units }, text: string): string {
+  const plain = text.trim().slice(0, longestText);
+  if (cell.kind !== 'number') return plain;
+  const reading = readQuantity(plain, cell.unit);
+  if (reading.is !== 'value') return plain;
+  return isBare(reading.unit) ? reading.amount : `${reading.amount}${reading.unit}`;
+}
+/** The other way: a unit that stands right behind its number is marked, so that the field need not show it twice. */
+function openText(cell: Cell | { readonly kind: 'number'; readonly unit: keyof typeof units }, found: string): string {
+  const text = found.slice(0, longestText);
+  if (cell.kind === 'choice') return optionNow(cell, text);
+  if (cell.kind !== 'number') return text;
+  const reading = readQuantity(text, cell.unit);
+  return reading.is === 'value' && !isBare(reading.unit) ? `${reading.amount}${unitMark}${reading.unit}` : text;
+}
+const optionNow = (cell: ChoiceInput, text: string): string =>
+  Object.hasOwn(cell.options, text) ? text : (Object.entries(cell.options).find(([, option]) => option.aliases?.includes(text))?.[0] ?? text);
+
+type Wanted = (cell: { readonly belongsTo: 'place' | 'management' }) => boolean;
+
+function* rowPairs(key: string, input: RowsInput, texts: Texts, beside: Texts, wanted: Wanted): Generator<string> {
+  const list = rowsIn(texts[key]);
+  const others = rowsIn(beside[key]);
+  for (const [name, cell] of Object.entries(input.columns)) {
+    const shown = list.map(
+      (row, index) => isShown(cell, { ...texts, ...row }) || (cell.belongsTo === 'place' && isShown(cell, { ...beside, ...others[index] })),
+    );
+    if (!wanted(cell) || !shown.includes(true)) continue;
+    // A blank that is shown goes as a space: empty means that the column does not apply in that row.
+    const cells = list.map((row, index) => (shown[index] === true ? encode(linkText(cell, row[name] ?? '').replaceAll(',', ' ') || ' ') : ''));
+    yield `${linkName(key, input)}.${linkName(name, cell)}=${cells.join(',')}`;
+  }
+}
+/** Every shown text of one side. What belongs to the place counts as shown when either side shows it. */
+function* pairsOf(inputs: Inputs, texts: Texts, beside: Texts, wanted: Wanted): Generator<string> {
+  for (const [key, input] of Object.entries(inputs)) {
+    if (input.kind === 'record') continue;
+    const isPlace = input.kind === 'rows' || input.belongsTo === 'place';
+    if (!isShown(input, texts) && !(isPlace && isShown(input, beside))) continue;
+    if (input.kind === 'rows') yield* rowPairs(key, input, texts, beside, wanted);
+    else if (!wanted(input)) continue;
+    else if (input.kind === 'months') {
+      const cell = { kind: 'number', unit: input.unit } as const;
+      yield `${linkName(key, input)}=${monthsIn(texts[key])
+        .map((text) => encode(linkText(cell, text).replaceAll(',', ' ')))
+        .join(',')}`;
+    } else yield `${linkName(key, input)}=${encode(linkText(input, textIn(texts[key])))}`;
+  }
+}
+
+/** The query, without `?`. Names in declared order, the version last: a link never ends in punctuation that a mailer cuts off. */
+export function toLink({ inputs, version }: Linked, form: Form): string {
+  const that = form.that && withPlaceOf(inputs, form.this, form.that);
+  const mine = [...pairsOf(inputs, form.this, that ?? form.this, () => true)];
+  if (!that) return [...mine, `v=${version}`].join('&');
+  const theirs = [...pairsOf(inputs, that, that, (cell) => cell.belongsTo === 'management')]
+    .filter((pair) => !mine.includes(pair))
+    .map((pair) => `that.${pair}`);
+  return [...mine, ...(theirs.length > 0 ? theirs : ['that=same']), `v=${version}`].join('&');
+}
+
+export interface Opened {
+  readonly form: Form;
+  readonly notices: readonly string[];
+}
+
+/** Reads one side from the pairs of a query, taking out what it used. */
+class SideReader {
+  readonly #pairs: Map<string, string>;
+  readonly #version: number;
+  readonly notices: string[] = [];
+  constructor(pairs: Map<string, string>, version: number) {
+    this.#pairs = pairs;
+    this.#version = version;
+  }
+  #take(prefix: string, names: readonly string[]): string | undefined {
+    const found = names.map((name) => this.#pairs.get(prefix + name)).find((text) => text !== undefined);
+    for (const name of names) this.#pairs.delete(prefix + name);
+    return found;
+  }
+  /** What an input holds that the link does not name: its value from before it existed, or its default. */
+  #missing(cell: Cell, fallback: string): string {
+    return cell.since && this.#version < cell.since.version ? openText(cell, cell.since.before) : fallback;
+  }
+  read(inputs: Inputs, base: Texts | null): Texts {
+    const start = startTexts(inputs);
+    return Object.fromEntries(
+      Object.entries(inputs).map(([key, input]): [string, Text] => [key, this.#input(key, input, base?.[key], start[key] ?? '', base !== null)]),
+    );
+  }
+  #input(key: string, input: Input, before: Text | undefined, start: Text, isThat: boolean): Text {
+    if (input.kind === 'record') return start;
+    if (input.kind === 'rows') return this.#rows(key, input, rowsIn(before), start, isThat);
+    const found =
+      isThat && input.belongsTo === 'place' ? undefined : this.#take(isThat ? 'that.' : '', [linkName(key, input), ...(input.aliases ?? [])]);
+    if (input.kind === 'months') {
+      if (found === undefined) return before ?? start;
+      const cell = { kind: 'number', unit: input.unit } as const;
+      const cells = found.split(',').map((text) => openText(cell, text));
+      if (cells.length !== 12) this.notices.push(`“${input.label}” has ${cells.length} months in this link, not twelve; look it over.`);
+      return Array.from({ length: 12 }, (_, month) => cells[month] ?? '');
+    }
+    return found !== undefined ? openText(input, found) : (before ?? this.#missing(input, textIn(start)));
+  }
+  #rows(key: string, input: RowsInput, before: readonly RowTexts[], start: Text, isThat: boolean): Text {
+    const head = linkName(key, input);
+    const lists = Object.entries(input.columns).map(([name, cell]) => {
+      const isShared = isThat && cell.belongsTo === 'place';
+      const names = [linkName(name, cell), ...(cell.aliases ?? [])].map((each) => `${head}.${each}`);
+      return { name, cell, list: isShared ? undefined : this.#take(isThat ? 'that.' : '', names)?.split(',') };
+    });
+    const longest = Math.max(0, ...lists.map(({ list }) => list?.length ?? 0));
+    if (longest === 0) return before.length > 0 ? before : start;
+    const isFixed = isThat && lists.some(({ cell }) => cell.belongsTo === 'place');
+    const count = isFixed ? before.length : Math.min(input.maxRows, longest);
+    if (lists.some(({ list }) => list !== undefined && list.length !== count))
+      this.notices.push(`The lists of “${input.label}” in this link differ in length; look them over.`);
+    return Array.from({ length: count }, (_, index) =>
+      Object.fromEntries(
+        lists.map(({ name, cell, list }) => {
+          const found = list?.[index];
+          return [
+            name,
+            found !== undefined && found !== '' ? openText(cell, found) : (before[index]?.[name] ?? this.#missing(cell, defaultText(cell))),
+          ];
+        }),
+      ),
+    );
+  }
+}
+
+/** Opens a query. Nothing in it can throw; what is not understood is told in `notices`. */
+export function fromLink({ inputs, version, changes = [] }: Linked, query: string): Opened {
+  if (query.length > longestQuery) {
+    return { form: { this: startTexts(inputs), that: null }, notices: ['This link is too long to be one of ours. The example is shown instead.'] };
+  }
+  const pairs = new Map(new URLSearchParams(query));
+  const written = Number(pairs.get('v') ?? version);
+  const isKnown = Number.isInteger(written) && written >= 1;
+  pairs.delete('v');
+  const isComparing = pairs.delete('that') || [...pairs.keys()].some((name) => name.startsWith('that.'));
+  const reader = new SideReader(pairs, isKnown ? written : version);
+  const first = reader.read(inputs, null);
+  const that = isComparing ? reader.read(inputs, first) : null;
+  const notices = [...reader.notices];
+  if (isKnown && written > version) notices.push('This link comes from a newer edition. What this one knows of it is shown; look it over.');
+  for (const change of changes) if (isKnown && written < change.version) notices.push(`Since this link was written: ${change.say}`);
+  if (pairs.size > 0)
+    notices.push(
+      `Not known here, left out: ${[...pairs.keys()]
+        .slice(0, 3)
+        .map((name) => name.slice(0, 20))
+        .join(', ')}.`,
+    );
+  return { form: { this: first, that: that && withPlaceOf(inputs, first, that) }, notices };
+}
