@@ -1,0 +1,53 @@
+import { unified } from '@astrojs/markdown-remark';
+import mdx from '@astrojs/mdx';
+import preact from '@astrojs/preact';
+import { defineConfig } from 'astro/config';
+import rehypeKatex from 'rehype-katex';
+import remarkMath from 'remark-math';
+import { baseLinks } from './src/integrations/baseLinks.ts';
+import { katexWoff2Only, noModulePreload } from './src/integrations/vitePlugins.ts';
+
+// HOLDWATER_BASE: the folder under which a copy is served. HOLDWATER_OUT: where the built site goes.
+const base = process.env['HOLDWATER_BASE'] ?? '/';
+
+export default defineConfig({
+  site: process.env['HOLDWATER_SITE'] ?? 'https://holdwater.example',
+  base,
+  outDir: process.env['HOLDWATER_OUT'] ?? 'dist',
+  output: 'static',
+  trailingSlash: 'always',
+  build: { format: 'directory', inlineStylesheets: 'never' },
+  devToolbar: { enabled: false },
+  markdown: {
+    // Astro's default processor runs no remark or rehype plugins, and formulas need them.
+    processor: unified({
+      remarkPlugins: [remarkMath],
+      rehypePlugins: [
+        [rehypeKatex, { strict: 'error', throwOnError: true }],
+        [baseLinks, { base }],
+      ],
+    }),
+  },
+  // `assetsInlineLimit`: a font inlined as data: would be blocked by `font-src 'self'`.
+  vite: { build: { assetsInlineLimit: 0 }, plugins: [katexWoff2Only, noModulePreload] },
+  integrations: [mdx(), preact()],
+  security: {
+    csp: {
+      directives: [
+        "default-src 'self'",
+        "connect-src 'self'",
+        "worker-src 'self'",
+        "manifest-src 'self'",
+        "img-src 'self' data:",
+        "font-src 'self'",
+        "object-src 'none'",
+        "base-uri 'self'",
+        "form-action 'self'",
+      ],
+      // The search index is read by WebAssembly.
+      scriptDirective: { resources: ["'self'", "'wasm-unsafe-eval'"] },
+      // Formulas are laid out with style attributes.
+      styleDirective: { resources: ["'self'", { resource: "'unsafe-inline'", kind: 'attribute' }] },
+    },
+  },
+});

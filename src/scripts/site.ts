@@ -1,0 +1,18 @@
+const find = document.querySelector<HTMLInputElement>('#find');
+
+const isTyping = (target: EventTarget | null): boolean =>
+  target instanceof HTMLElement && (target.isContentEditable || /^(INPUT|TEXTAREA|SELECT)$/.test(target.tagName));
+
+addEventListener('keydown', (event) => {
+  if (event.key !== '/' || event.ctrlKey || event.metaKey || event.altKey || isTyping(event.target)) return;
+  event.preventDefault();
+  // On the search page its own field is the one to use.
+  (document.querySelector<HTMLInputElement>('#query') ?? find)?.focus();
+});
+
+// Only a built site has a worker to register. A browser that refuses one (private window, blocked storage) still reads the site.
+if (import.meta.env.PROD && 'serviceWorker' in navigator && location.protocol.startsWith('http')) {
+  addEventListener('load', () => {
+    navigator.serviceWorker.register(`${import.meta.env.BASE_URL.replace(/\/$/, '')}/worker.js`).catch(() => undefined);
+  });
+}
