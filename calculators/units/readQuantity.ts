@@ -7,7 +7,8 @@ export type QuantityReading =
   | {
       readonly is: 'value';
       readonly value: number;
-      readonly unit: UnitName /** The number as typed, without thousands commas. */;
+      readonly unit: UnitName;
+      /** The number as typed, without thousands commas. */
       readonly amount: string;
     }
   | { readonly is: 'empty' }
@@ -15,7 +16,7 @@ export type QuantityReading =
   | { readonly is: 'words' }
   | { readonly is: 'unit'; readonly tail: string };
 
-/** The unit that a text names, by token, print or any way to type it. `among` breaks ties: `t` is tons where tons are asked for. */
+/** The unit that a text names, by token, by print or by any other way to type it. */
 export function unitOf(text: string, dimension: string): UnitName | undefined {
   const plain = text.trim().toLowerCase().replace(/\.$/, '');
   if (isUnit(plain) && units[plain].dimension === dimension) return plain;

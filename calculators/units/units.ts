@@ -58,7 +58,8 @@ export const units = {
   ton: unit('mass', 2000 * pound, 'Ton', 'tons', 'tons of 2,000 lb', ['tons', 'ton', 'short ton', 'short tons']),
   g: unit('mass', 0.001, 'G', 'g', 'grams', ['gram', 'grams']),
   kg: unit('mass', 1, 'Kg', 'kg', 'kilograms', ['kilo', 'kilos', 'kilograms']),
-  tonne: unit('mass', 1000, 'Tonne', 't', 'metric tons', ['tonne', 'tonnes', 't', 'metric ton', 'metric tons']),
+  // No `t`: some mean 2,000 lb by it and some 1,000 kg.
+  tonne: unit('mass', 1000, 'Tonne', 'tonnes', 'metric tons', ['tonnes', 'metric ton', 'metric tons']),
   min: unit('time', 60, 'Min', 'min', 'minutes', ['minute', 'minutes']),
   s: unit('time', 1, 'S', 's', 'seconds', ['sec', 'second', 'seconds']),
   hr: unit('time', 3600, 'Hr', 'hours', 'hours', ['h', 'hour', 'hours']),
@@ -72,7 +73,7 @@ export const units = {
   'lb/ac': unit('mass an area', pound / acre, 'LbPerAc', 'lb/ac', 'pounds an acre', ['lbs/ac', 'lb/acre', 'pounds per acre']),
   'ton/ac': unit('mass an area', (2000 * pound) / acre, 'TonPerAc', 'tons/ac', 'tons an acre', ['tons/ac', 'ton/acre', 'tons/acre']),
   'kg/ha': unit('mass an area', 1 / 10000, 'KgPerHa', 'kg/ha', 'kilograms a hectare'),
-  'tonne/ha': unit('mass an area', 0.1, 'TonnePerHa', 't/ha', 'metric tons a hectare', ['t/ha']),
+  'tonne/ha': unit('mass an area', 0.1, 'TonnePerHa', 'tonnes/ha', 'metric tons a hectare'),
   'lb/ac/d': unit('growth', pound / acre, 'LbPerAcDay', 'lb/ac a day', 'pounds an acre a day', ['lb/ac/day', 'lb/acre/day']),
   'kg/ha/d': unit('growth', 1 / 10000, 'KgPerHaDay', 'kg/ha a day', 'kilograms a hectare a day', ['kg/ha/day']),
   'lb/ac/in': unit('height density', pound / acre / inch, 'LbPerAcIn', 'lb/ac an inch', 'pounds an acre for each inch', [
@@ -98,7 +99,7 @@ export const units = {
   kpa: unit('pressure', 1000, 'Kpa', 'kPa', 'kilopascals'),
   'mg/l': unit('concentration', 1, 'MgPerL', 'mg/L', 'milligrams a litre', ['ppm']),
   usd: unit('money', 1, 'Usd', '$', 'dollars', ['$', 'dollars']),
-  'usd/ton': unit('price by mass', 1 / (2000 * pound), 'UsdPerTon', '$ a ton', 'dollars a ton', ['$/ton', '$/t', 'usd/t']),
+  'usd/ton': unit('price by mass', 1 / (2000 * pound), 'UsdPerTon', '$ a ton', 'dollars a ton', ['$/ton']),
   'usd/tonne': unit('price by mass', 0.001, 'UsdPerTonne', '$ a metric ton', 'dollars a metric ton', ['$/tonne']),
   'usd/lb': unit('price by mass', 1 / pound, 'UsdPerLb', '$ a lb', 'dollars a pound', ['$/lb']),
   'usd/cwt': unit('price by mass', 1 / (100 * pound), 'UsdPerCwt', '$ a hundred lb', 'dollars a hundred pounds', ['$/cwt']),
