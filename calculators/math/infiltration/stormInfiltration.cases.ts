@@ -1,7 +1,7 @@
 import { checkList, tableChecks } from '../checks.ts';
 import { stormInfiltration } from './stormInfiltration.ts';
 
-const siltLoam = { conductivityCmPerHr: 0.65, suctionCm: 16.7, moistureDeficit: 0.34 };
+const siltLoam = { conductivityCmPerHr: 0.65, suctionCm: 16.7, moistureDeficit: 0.7 * 0.486 };
 const steady = (hours: number) => stormInfiltration({ steps: [{ hours, rainCm: 5 * hours }], soil: siltLoam });
 
 /** A storm in steps of ten minutes, cm, on sandy loam that is 40 % full. */
