@@ -1,0 +1,15 @@
+import type { Side } from './readings.ts';
+
+/** What tells two managements apart, over each of them; nothing when there is nothing to tell. */
+export function SideTitles({ sides }: { readonly sides: readonly Side[] }) {
+  if (sides.every((side) => side.title === '')) return null;
+  return (
+    <div class="side-titles">
+      {sides.map((side) => (
+        <p key={side.is} class={`picture-${side.is}`}>
+          {side.title}
+        </p>
+      ))}
+    </div>
+  );
+}
