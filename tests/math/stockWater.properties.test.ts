@@ -1,0 +1,236 @@
+import * as fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { bucketFlowGpm, deliveredGal, flowForGpm } from '../../calculators/math/stockWater/deliveredGal.ts';
+import { pipeFlowGpm, pipeHeadLossFt } from '../../calculators/math/stockWater/pipeHeadLossFt.ts';
+import { planningIntakeGal } from '../../calculators/math/stockWater/planningIntakeGal.ts';
+import { pondDays } from '../../calculators/math/stockWater/pondDays.ts';
+import { pondLossInPerDay } from '../../calculators/math/stockWater/pondLossInPerDay.ts';
+import { pondDepthFt, pondStorageAtGal, pondStorageGal, pondSurfaceAtAc } from '../../calculators/math/stockWater/pondStorageGal.ts';
+import { mostSurfaceAc, pondSurfaceAc } from '../../calculators/math/stockWater/pondSurfaceAc.ts';
+import { roundEndTankGal, roundTankGal, tankGal } from '../../calculators/math/stockWater/tankGal.ts';
+import { troughPlan } from '../../calculators/math/stockWater/troughPlan.ts';
+import { wellStorageGal, wellYieldGpm } from '../../calculators/math/stockWater/wellStorageGal.ts';
+import { inchAcresToGallons } from '../../calculators/math/water/waterVolume.ts';
+import { intakeByHeat, intakeRanges } from '../../calculators/tables/stockWater.ts';
+
+const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+const near = (one: number, other: number, relative = 1e-9): void => {
+  expect(Math.abs(one - other)).toBeLessThanOrEqual(relative * Math.max(1, Math.abs(other)));
+};
+const pond = fc.record({ surfaceAc: number(0.05, 20), maxDepthFt: number(2, 25) });
+
+describe('water that stock drink', () => {
+  type Animal = Parameters<typeof planningIntakeGal>[0];
+  const listed = new Set<string>([...intakeByHeat.flatMap(({ gal }) => Object.keys(gal)), ...intakeRanges.map(({ animal }) => animal)]);
+  const isAnimal = (name: string): name is Animal => listed.has(name);
+  const animals = fc.constantFrom(...[...listed].filter(isAnimal));
+
+  it('never asks for less on a hotter day', () => {
+    fc.assert(
+      fc.property(animals, number(-40, 130), number(0, 60), (animal, airF, hotter) => {
+        const warmF = Math.min(130, airF + hotter);
+        expect(planningIntakeGal(animal, warmF).galPerDay).toBeGreaterThanOrEqual(planningIntakeGal(animal, airF).galPerDay - 1e-9);
+      }),
+    );
+  });
+  it('is never under a printed figure at or below the temperature', () => {
+    for (const { airF, gal } of intakeByHeat) {
+      for (const [animal, row] of Object.entries(gal)) {
+        if (!isAnimal(animal)) throw new Error(animal);
+        for (const [index, printed] of row.entries()) {
+          expect(planningIntakeGal(animal, airF[index] ?? 0).galPerDay, `${animal} ${airF[index]}`).toBeGreaterThanOrEqual(printed - 1e-9);
+        }
+      }
+    }
+  });
+});
+
+describe('a pond by its depth', () => {
+  it('turns depth into water and back', () => {
+    fc.assert(fc.property(pond, number(0.01, 30), (one, depthFt) => near(pondDepthFt(one, pondStorageAtGal(one, depthFt)), depthFt)));
+  });
+  it('has the surface that its storage grows by', () => {
+    fc.assert(
+      fc.property(pond, number(1, 20), (one, depthFt) => {
+        const step = 1e-4 * depthFt;
+        const grown = pondStorageAtGal(one, depthFt + step) - pondStorageAtGal(one, depthFt - step);
+        near(grown, inchAcresToGallons(12 * 2 * step * pondSurfaceAtAc(one, depthFt)), 1e-5);
+      }),
+    );
+  });
+  it('measured again at another level is the same pond', () => {
+    fc.assert(
+      fc.property(pond, number(0.1, 1), number(0.1, 1), (one, share, other) => {
+        const maxDepthFt = one.maxDepthFt * share;
+        const again = { surfaceAc: pondSurfaceAtAc(one, maxDepthFt), maxDepthFt };
+        near(pondStorageAtGal(again, maxDepthFt * other), pondStorageAtGal(one, maxDepthFt * other));
+      }),
+    );
+  });
+  it('encloses no more than its shore can', () => {
+    fc.assert(
+      fc.property(number(10, 3000), (diameterFt) => {
+        near(mostSurfaceAc(Math.PI * diameterFt), pondSurfaceAc(diameterFt, diameterFt));
+      }),
+    );
+  });
+});
+
+describe('a pond day by day', () => {
+  const run = fc.record({
+    pond,
+    deadShare: number(0, 0.6),
+    evaporationInByDay: fc.array(number(0, 0.6), { minLength: 1, maxLength: 150 }),
+    seepageInPerDay: number(0, 0.3),
+    drinkGal: number(0, 40_000),
+  });
+
+  it('loses no water: start is drunk, evaporated, seeped and left', () => {
+    fc.assert(
+      fc.property(run, ({ pond: one, deadShare, evaporationInByDay, seepageInPerDay, drinkGal }) => {
+        const drinkGalByDay = evaporationInByDay.map(() => drinkGal);
+        const result = pondDays({ pond: one, deadDepthFt: deadShare * one.maxDepthFt, evaporationInByDay, seepageInPerDay, drinkGalByDay });
+        const gone = result.drunkGal + result.evaporatedGal + result.seepedGal + result.leftGal;
+        expect(Math.abs(gone - result.startGal)).toBeLessThanOrEqual(1e-9 * result.startGal);
+        near(result.startGal, pondStorageGal(one.surfaceAc, one.maxDepthFt));
+        expect(result.drunkGal).toBeGreaterThanOrEqual(result.days * drinkGal - 1e-6);
+        expect(result.lasted).toBe(result.days === evaporationInByDay.length);
+      }),
+      { numRuns: 60 },
+    );
+  });
+  it('with no stock falls by the loss alone', () => {
+    fc.assert(
+      fc.property(pond, number(0.05, 0.5), (one, lossIn) => {
+        const days = Math.floor((one.maxDepthFt * 12) / lossIn / 2);
+        const series = Array.from({ length: days }, () => lossIn);
+        const { depthFt } = pondDays({
+          pond: one,
+          deadDepthFt: 0,
+          evaporationInByDay: series,
+          seepageInPerDay: 0,
+          drinkGalByDay: series.map(() => 0),
+        });
+        near(depthFt, one.maxDepthFt - (days * lossIn) / 12, 1e-7);
+      }),
+      { numRuns: 20 },
+    );
+  });
+  it('with no loss lasts as long as its water above the dead depth', () => {
+    fc.assert(
+      fc.property(pond, number(0, 0.5), (one, deadShare) => {
+        const deadDepthFt = deadShare * one.maxDepthFt;
+        const usableGal = pondStorageAtGal(one, one.maxDepthFt) - pondStorageAtGal(one, deadDepthFt);
+        const series = Array.from({ length: 60 }, () => usableGal / 40.5);
+        const { days, leftGal } = pondDays({
+          pond: one,
+          deadDepthFt,
+          evaporationInByDay: series.map(() => 0),
+          seepageInPerDay: 0,
+          drinkGalByDay: series,
+        });
+        expect(days).toBe(40);
+        near(leftGal, pondStorageAtGal(one, deadDepthFt), 1e-6);
+      }),
+      { numRuns: 20 },
+    );
+  });
+  it('lasts no longer for more sun, more ground, more stock or more mud', () => {
+    fc.assert(
+      fc.property(run, number(1, 2), ({ pond: one, deadShare, evaporationInByDay, seepageInPerDay, drinkGal }, more) => {
+        const drinkGalByDay = evaporationInByDay.map(() => drinkGal);
+        const base = { pond: one, deadDepthFt: deadShare * one.maxDepthFt, evaporationInByDay, seepageInPerDay, drinkGalByDay };
+        const { days } = pondDays(base);
+        const worse = [
+          { ...base, evaporationInByDay: evaporationInByDay.map((each) => each * more) },
+          { ...base, seepageInPerDay: seepageInPerDay * more },
+          { ...base, drinkGalByDay: drinkGalByDay.map((each) => each * more) },
+          { ...base, deadDepthFt: Math.min(0.9 * one.maxDepthFt, base.deadDepthFt * more) },
+        ];
+        for (const each of worse) expect(pondDays(each).days).toBeLessThanOrEqual(days);
+      }),
+      { numRuns: 25 },
+    );
+  });
+  it('agrees with the stake read over one day', () => {
+    fc.assert(
+      fc.property(pond, number(0.05, 0.5), number(100, 2000), (one, lossIn, drinkGal) => {
+        const { depthFt } = pondDays({
+          pond: one,
+          deadDepthFt: 0,
+          evaporationInByDay: [lossIn],
+          seepageInPerDay: 0,
+          drinkGalByDay: [drinkGal],
+        });
+        const found = pondLossInPerDay({
+          dropIn: 12 * (one.maxDepthFt - depthFt),
+          days: 1,
+          drunkGal: drinkGal,
+          surfaceAc: (one.surfaceAc + pondSurfaceAtAc(one, depthFt)) / 2,
+        });
+        near(found, lossIn, 0.02);
+      }),
+    );
+  });
+});
+
+describe('pipes, wells, tanks', () => {
+  const pipe = fc.record({ insideIn: number(0.5, 6), lengthFt: number(10, 20_000), roughness: number(80, 150) });
+
+  it('turns flow into lost head and back', () => {
+    fc.assert(fc.property(pipe, number(0.1, 200), (one, flowGpm) => near(pipeFlowGpm(pipeHeadLossFt(flowGpm, one), one), flowGpm)));
+  });
+  it('loses as much in two halves as in the whole, and less in a wider or smoother pipe', () => {
+    fc.assert(
+      fc.property(pipe, number(0.1, 200), (one, flowGpm) => {
+        const whole = pipeHeadLossFt(flowGpm, one);
+        near(2 * pipeHeadLossFt(flowGpm, { ...one, lengthFt: one.lengthFt / 2 }), whole);
+        expect(pipeHeadLossFt(flowGpm, { ...one, insideIn: one.insideIn * 1.1 })).toBeLessThan(whole);
+        expect(pipeHeadLossFt(flowGpm, { ...one, roughness: one.roughness + 5 })).toBeLessThan(whole);
+      }),
+    );
+  });
+  it('turns flow into an amount and back', () => {
+    fc.assert(fc.property(number(0.1, 500), number(0.1, 48), (flowGpm, hours) => near(flowForGpm(deliveredGal(flowGpm, hours), hours), flowGpm)));
+    fc.assert(fc.property(number(0.1, 500), (flowGpm) => near(bucketFlowGpm(5, 300 / flowGpm), flowGpm)));
+  });
+  it('finds the yield of a well under what its casing gave', () => {
+    fc.assert(
+      fc.property(number(0.1, 50), number(10, 240), number(3, 10), number(0, 80), (yieldGpm, minutes, casingIn, drawdownFt) => {
+        const pumpedGal = yieldGpm * minutes + wellStorageGal(casingIn, drawdownFt);
+        near(wellYieldGpm({ pumpedGal, minutes, casingIn, drawdownFt }), yieldGpm, 1e-7);
+      }),
+    );
+  });
+  it('knows a round tank as a round-ended one of equal sides, and both inside a square one', () => {
+    fc.assert(
+      fc.property(number(1, 40), number(0.1, 10), (widthFt, depthFt) => {
+        near(roundEndTankGal(widthFt, widthFt, depthFt), roundTankGal(widthFt, depthFt));
+        near(roundTankGal(widthFt, depthFt) / tankGal(widthFt, widthFt, depthFt), Math.PI / 4);
+      }),
+    );
+  });
+  it('asks a far herd for a tank and a near one for none, never for less flow the more they drink', () => {
+    fc.assert(
+      fc.property(number(10, 20_000), number(1, 500), number(0, 5000), (dailyGal, head, walkFt) => {
+        const plan = troughPlan({ dailyGal, head, walkFt });
+        expect(plan.tankGal > 0).toBe(walkFt > 900);
+        expect(troughPlan({ dailyGal: dailyGal * 1.5, head, walkFt }).flowGpm).toBeGreaterThan(plan.flowGpm);
+      }),
+    );
+  });
+});
+
+describe('what is refused', () => {
+  it('stops at impossible measures', () => {
+    expect(() =>
+      pondDays({ pond: { surfaceAc: 1, maxDepthFt: 5 }, deadDepthFt: 5, evaporationInByDay: [], seepageInPerDay: 0, drinkGalByDay: [] }),
+    ).toThrow(RangeError);
+    expect(() =>
+      pondDays({ pond: { surfaceAc: 1, maxDepthFt: 5 }, deadDepthFt: 1, evaporationInByDay: [0.2], seepageInPerDay: 0, drinkGalByDay: [1, 2] }),
+    ).toThrow(RangeError);
+    expect(() => pondLossInPerDay({ dropIn: 0.1, days: 7, drunkGal: 50_000, surfaceAc: 0.5 })).toThrow(RangeError);
+    expect(() => planningIntakeGal('cow-dry', Number.NaN)).toThrow(RangeError);
+    expect(() => wellYieldGpm({ pumpedGal: 5, minutes: 60, casingIn: 6, drawdownFt: 40 })).toThrow(RangeError);
+  });
+});
