@@ -51,4 +51,12 @@ export const hayStorageLossReported = [
   { method: 'ground-uncovered', percent: [15, 40], source: 'undersander-storage', ...text },
   { method: 'barn', percent: [2, 5], source: 'undersander-storage', ...text },
   { method: 'barn', percent: [2, 8], source: 'schick-hay-storage', ...text },
+  { method: 'barn', percent: [5, 5], source: 'delaware-hay-2018', ...text },
+  { method: 'raised-covered', percent: [12, 14], source: 'delaware-hay-2018', ...text },
+  { method: 'net-wrap-outside', percent: [23, 23], source: 'delaware-hay-2018', ...text },
+  { method: 'ground-uncovered', percent: [30, 30], source: 'delaware-hay-2018', ...text },
+  { method: 'barn', percent: [3, 7], source: 'kentucky-hay-2012', ...text },
+  { method: 'raised-covered', percent: [10, 17], source: 'kentucky-hay-2012', ...text },
+  { method: 'ground-covered', percent: [15, 35], source: 'kentucky-hay-2012', ...text },
+  { method: 'raised-uncovered', percent: [13, 20], source: 'kentucky-hay-2012', ...text },
 ] as const satisfies readonly ReportedStorageLoss[];

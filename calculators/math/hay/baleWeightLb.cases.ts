@@ -18,4 +18,13 @@ export default checkList('baleWeightLb', [
   { what: 'A 5x6 round bale at 11.21 lb a cubic foot', ours: () => round(5, 6), printed: '1,584', ...banta, differs: roundedDensity('0.9') },
   { what: 'A 3x3x8 square bale at 11.21 lb a cubic foot', ours: () => square(3, 3), printed: '807', ...banta },
   { what: 'A 4x4x8 square bale at 11.21 lb a cubic foot', ours: () => square(4, 4), printed: '1,435', ...banta },
+  {
+    what: 'A 4x6 round bale at 11.21 lb a cubic foot',
+    ours: () => round(4, 6),
+    printed: '1,267',
+    source: 'banta-agproud',
+    where: 'Sizes of round bales',
+    seen: 'print',
+    differs: roundedDensity('0.9'),
+  },
 ]);

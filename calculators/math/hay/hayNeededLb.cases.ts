@@ -6,6 +6,9 @@ const asFed = (dryMatterEatenLb: number, dryMatterPercent: number, feedingLossPe
   hayNeededLb({ dryMatterEatenLb, moisturePercent: 100 - dryMatterPercent, storageLossPercent: 0, feedingLossPercent });
 const eaten = (weightLb: number, intakePercent: number) => dailyIntakeLb({ head: 1, weightLb, intakePercent });
 
+const bantaCow = (storageLossPercent: number, feedingLossPercent: number) =>
+  hayNeededLb({ dryMatterEatenLb: eaten(1350, 2.5), moisturePercent: 10, storageLossPercent, feedingLossPercent });
+
 export default checkList('hayNeededLb', [
   {
     what: '1,200 lb cow at 2 %, hay of 92 % dry matter, no waste',
@@ -70,6 +73,55 @@ export default checkList('hayNeededLb', [
     printed: '57.1',
     source: 'wv-farm-bureau-2014',
     where: 'p. 15, feeding loss',
+    seen: 'print',
+  },
+  {
+    what: '33.75 lb of dry matter, 10 % moisture',
+    ours: () => bantaCow(0, 0),
+    printed: '37.5',
+    source: 'banta-hay-needs',
+    where: 'Example',
+    seen: 'print',
+  },
+  {
+    what: 'The same, 8 % lost in storage',
+    ours: () => bantaCow(8, 0),
+    printed: '40.76',
+    source: 'banta-hay-needs',
+    where: 'Example',
+    seen: 'print',
+  },
+  {
+    what: 'The same, 5 % lost at feeding too',
+    ours: () => bantaCow(8, 5),
+    printed: '42.9',
+    source: 'banta-hay-needs',
+    where: 'Example',
+    seen: 'print',
+  },
+  {
+    what: 'The same for 120 days',
+    ours: () => 120 * bantaCow(8, 5),
+    printed: '5,148',
+    source: 'banta-hay-needs',
+    where: 'Example',
+    seen: 'print',
+    differs: { by: '0.8', because: 'the article carries the rounded 42.9' },
+  },
+  {
+    what: 'The same in bales of 880 lb',
+    ours: () => (120 * bantaCow(8, 5)) / 880,
+    printed: '5.85',
+    source: 'banta-hay-needs',
+    where: 'Example',
+    seen: 'print',
+  },
+  {
+    what: 'The same in bales of 1,267 lb',
+    ours: () => (120 * bantaCow(8, 5)) / 1267,
+    printed: '4.06',
+    source: 'banta-hay-needs',
+    where: 'Example',
     seen: 'print',
   },
 ]);

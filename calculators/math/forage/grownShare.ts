@@ -1,0 +1,62 @@
+import { need } from '../need.ts';
+
+/** Last day of each month in a year of 365 days, with the day before it all. */
+const monthEnds = [0, 31, 59, 90, 120, 151, 181, 212, 243, 273, 304, 334, 365] as const;
+
+function monthOf(dayOfYear: number): number {
+  return monthEnds.findIndex((end) => dayOfYear <= end);
+}
+
+/**
+ * Growth on a day of a monthly curve: G = Y c / (100 n), with Y = `yearLbPerAc`, c the share of that day's month in `curvePercent`, n the days of the month.
+ * @param options.yearLbPerAc - Growth of the whole year, lb of dry matter per acre; at least 0
+ * @param options.curvePercent - Twelve shares of the year, January first, percent; each at least 0, together 100
+ * @param options.dayOfYear - Day, 1 to 365
+ * @returns Growth, lb per acre and day
+ * @throws RangeError if a value is outside its range or the shares do not sum to 100
+ * @source common practice
+ * @example dailyGrowthLbPerAc({ yearLbPerAc: 3000, curvePercent: [0, 0, 0, 5, 40, 35, 10, 5, 5, 0, 0, 0], dayOfYear: 135 }) //=> 38.7
+ */
+export function dailyGrowthLbPerAc({
+  yearLbPerAc,
+  curvePercent,
+  dayOfYear,
+}: {
+  readonly yearLbPerAc: number;
+  readonly curvePercent: readonly number[];
+  readonly dayOfYear: number;
+}): number {
+  need('dailyGrowthLbPerAc', 'yearLbPerAc', yearLbPerAc, { atLeast: 0 });
+  need('dailyGrowthLbPerAc', 'dayOfYear', dayOfYear, { atLeast: 1, atMost: 365, whole: true });
+  needCurve('dailyGrowthLbPerAc', curvePercent);
+  const month = monthOf(dayOfYear);
+  const days = (monthEnds[month] ?? 0) - (monthEnds[month - 1] ?? 0);
+  return (yearLbPerAc * (curvePercent[month - 1] ?? 0)) / 100 / days;
+}
+
+/**
+ * Share of the year's growth that has come by the end of a day: the months before it and the days of its own month in proportion.
+ * @param curvePercent - Twelve shares of the year, January first, percent; each at least 0, together 100
+ * @param dayOfYear - Day, 0 (before January 1) to 365
+ * @returns Share of the year's growth, no unit, 0 to 1
+ * @throws RangeError if a value is outside its range or the shares do not sum to 100
+ * @source common practice
+ * @example grownShare([0, 0, 0, 5, 40, 35, 10, 5, 5, 0, 0, 0], 181) //=> 0.80
+ */
+export function grownShare(curvePercent: readonly number[], dayOfYear: number): number {
+  need('grownShare', 'dayOfYear', dayOfYear, { atLeast: 0, atMost: 365 });
+  needCurve('grownShare', curvePercent);
+  const grownPercent = curvePercent.reduce((sum, sharePercent, index) => {
+    const start = monthEnds[index] ?? 0;
+    const end = monthEnds[index + 1] ?? 365;
+    return sum + sharePercent * Math.min(1, Math.max(0, (dayOfYear - start) / (end - start)));
+  }, 0);
+  return grownPercent / 100;
+}
+
+function needCurve(name: string, curvePercent: readonly number[]): void {
+  need(name, 'curvePercent.length', curvePercent.length, { atLeast: 12, atMost: 12 });
+  for (const sharePercent of curvePercent) need(name, 'curvePercent', sharePercent, { atLeast: 0 });
+  const sum = curvePercent.reduce((total, sharePercent) => total + sharePercent, 0);
+  need(name, 'sum of curvePercent', sum, { atLeast: 99.999, atMost: 100.001 });
+}
