@@ -1,0 +1,293 @@
+/**
+ * Published classes for what a laboratory slip says. Each class is named as its source prints it; the words are the sources', never a clearance by us.
+ * `severity` is our own reading of those words and serves only to put the strictest list first: 0 no limit named, 1 limit or caution, 2 not for some
+ * animals or harm named, 3 do not feed or use. A value on an edge belongs to the class above it.
+ */
+export interface Band {
+  readonly from: number;
+  readonly printed: string;
+  readonly severity: 0 | 1 | 2 | 3;
+}
+
+/** Band with the most that the ration may hold of the feed, percent of its dry matter; null where the copy read names none. */
+export interface RationBand extends Band {
+  readonly mostPercent: number | null;
+  readonly mostPregnantPercent: number | null;
+}
+
+export interface BandList<B extends Band = Band> {
+  readonly list: string;
+  readonly source: string;
+  readonly where: string;
+  readonly seen: 'print' | 'transcription' | 'memory';
+  /** Animals that the list speaks of, where it does not speak of all. */
+  readonly animals?: 'calves' | 'adult-cattle';
+  readonly bands: readonly B[];
+}
+
+/** Nitrate in feed: edges in ppm of nitrate nitrogen (NO3-N) in dry matter. */
+export const forageNitrate = [
+  {
+    list: 'clemson',
+    source: 'clemson-nitrate',
+    where: 'nitrate nitrogen, dry matter basis',
+    seen: 'print',
+    bands: [
+      { from: 0, printed: 'considered safe to feed under all conditions', severity: 0, mostPercent: 100, mostPregnantPercent: 100 },
+      {
+        from: 1000,
+        printed: 'safe for non-pregnant animals; best limited for pregnant animals',
+        severity: 1,
+        mostPercent: 100,
+        mostPregnantPercent: 50,
+      },
+      { from: 1500, printed: 'fed safely if limited', severity: 1, mostPercent: 50, mostPregnantPercent: 50 },
+      { from: 2000, printed: 'should be limited; not for pregnant animals', severity: 2, mostPercent: 35, mostPregnantPercent: 0 },
+      { from: 3500, printed: 'should be limited; not for pregnant animals', severity: 2, mostPercent: 25, mostPregnantPercent: 0 },
+      { from: 4000, printed: 'potentially toxic, do not feed', severity: 3, mostPercent: 0, mostPregnantPercent: 0 },
+    ],
+  },
+  {
+    list: 'dairyland',
+    source: 'dairyland-nitrate',
+    where: 'nitrate-nitrogen, 100 percent dry basis',
+    seen: 'print',
+    bands: [
+      { from: 0, printed: 'safe', severity: 0, mostPercent: 100, mostPregnantPercent: 100 },
+      {
+        from: 1000,
+        printed: 'generally safe when fed balanced rations; best limited for pregnant animals',
+        severity: 1,
+        mostPercent: 100,
+        mostPregnantPercent: 50,
+      },
+      { from: 2000, printed: 'limit amount to less than half of the ration', severity: 1, mostPercent: 50, mostPregnantPercent: 50 },
+      { from: 4000, printed: 'potentially toxic, do not feed', severity: 3, mostPercent: 0, mostPregnantPercent: 0 },
+    ],
+  },
+  {
+    list: 'servitech',
+    source: 'servitech-nitrate',
+    where: 'Table 1',
+    seen: 'print',
+    bands: [
+      { from: 0, printed: 'very low', severity: 0, mostPercent: 100, mostPregnantPercent: 100 },
+      { from: 700, printed: 'low', severity: 1, mostPercent: 100, mostPregnantPercent: 50 },
+      { from: 1400, printed: 'medium', severity: 1, mostPercent: 50, mostPregnantPercent: 25 },
+      { from: 2100, printed: 'high', severity: 2, mostPercent: null, mostPregnantPercent: null },
+      { from: 2800, printed: 'very high', severity: 2, mostPercent: null, mostPregnantPercent: null },
+      { from: 3500, printed: 'extremely high', severity: 3, mostPercent: null, mostPregnantPercent: null },
+    ],
+  },
+  {
+    list: 'american-agricultural-laboratory',
+    source: 'amaglab-nitrate-mixing',
+    where: 'guidelines for feed high in nitrates',
+    seen: 'print',
+    bands: [
+      { from: 0, printed: 'risk is low, no restrictions', severity: 0, mostPercent: 100, mostPregnantPercent: 100 },
+      { from: 1500, printed: 'risk is moderate, usually no restrictions', severity: 1, mostPercent: 100, mostPregnantPercent: 100 },
+      { from: 2100, printed: 'risk is high, do not feed unless properly mixed', severity: 3, mostPercent: null, mostPregnantPercent: null },
+    ],
+  },
+  {
+    list: 'south-dakota',
+    source: 'harty-nitrate',
+    where: 'levels of nitrate-N in forage; 0.15 and 0.45 percent',
+    seen: 'print',
+    bands: [
+      { from: 0, printed: 'safe', severity: 0, mostPercent: 100, mostPregnantPercent: 100 },
+      { from: 1500, printed: 'use caution, may need to dilute', severity: 1, mostPercent: null, mostPregnantPercent: null },
+      { from: 4500, printed: 'above the range of caution', severity: 3, mostPercent: null, mostPregnantPercent: null },
+    ],
+  },
+] as const satisfies readonly BandList<RationBand>[];
+
+/** Nitrate in water: edges in mg/L of nitrate nitrogen (NO3-N). The lists differ tenfold. */
+export const waterNitrate = [
+  {
+    list: 'national-research-council',
+    source: 'nrc-nutrients-toxic-1974',
+    where: 'nitrate in drinking water of cattle',
+    seen: 'memory',
+    bands: [
+      { from: 0, printed: 'no harm', severity: 0 },
+      { from: 10, printed: 'with a feed low in nitrate', severity: 1 },
+      { from: 20, printed: 'harm over a long time', severity: 2 },
+      { from: 40, printed: 'at risk, deaths possible', severity: 2 },
+      { from: 100, printed: 'deaths likely', severity: 3 },
+      { from: 200, printed: 'should not be used', severity: 3 },
+    ],
+  },
+  {
+    list: 'montana',
+    source: 'bauder-1998',
+    where: 'basic rule: nitrate and nitrite together',
+    seen: 'print',
+    bands: [
+      { from: 0, printed: 'not over the basic rule', severity: 0 },
+      { from: 100, printed: 'should not drink', severity: 3 },
+    ],
+  },
+  {
+    list: 'south-dakota',
+    source: 'harty-nitrate',
+    where: 'levels of nitrate-N in water',
+    seen: 'print',
+    bands: [
+      { from: 0, printed: 'safe', severity: 0 },
+      { from: 100, printed: 'use caution, and consider the additive effect with feed', severity: 1 },
+      { from: 300, printed: 'potentially toxic', severity: 3 },
+    ],
+  },
+] as const satisfies readonly BandList[];
+
+/** Sulfate in water: edges in mg/L of sulfate (SO4). Feed adds sulfur to it. */
+export const waterSulfate = [
+  {
+    list: 'north-dakota-calves',
+    source: 'meehan-water-2023',
+    where: 'recommended concentration, calves',
+    seen: 'print',
+    animals: 'calves',
+    bands: [
+      { from: 0, printed: 'recommended', severity: 0 },
+      { from: 500, printed: 'above the recommended concentration', severity: 1 },
+    ],
+  },
+  {
+    list: 'north-dakota-adults',
+    source: 'meehan-water-2023',
+    where: 'recommended concentration, adult cattle',
+    seen: 'print',
+    animals: 'adult-cattle',
+    bands: [
+      { from: 0, printed: 'recommended', severity: 0 },
+      { from: 1000, printed: 'above the recommended concentration', severity: 1 },
+    ],
+  },
+  {
+    list: 'south-dakota-extension',
+    source: 'harty-sulfate-2012',
+    where: 'levels of sulfates',
+    seen: 'print',
+    bands: [
+      { from: 0, printed: 'no effect named', severity: 0 },
+      { from: 1500, printed: 'could cause temporary diarrhea', severity: 1 },
+      { from: 2000, printed: 'will reduce performance', severity: 2 },
+      { from: 3000, printed: 'acutely toxic, contributing to polioencephalomalacia', severity: 3 },
+    ],
+  },
+  {
+    list: 'south-dakota-c274',
+    source: 'german-c274-2008',
+    where: 'table of sulfates',
+    seen: 'memory',
+    bands: [
+      { from: 0, printed: 'no harm named', severity: 0 },
+      { from: 1500, printed: 'scours', severity: 1 },
+      { from: 2500, printed: 'poor, polioencephalomalacia possible', severity: 2 },
+      { from: 3500, printed: 'not for pregnant or lactating animals', severity: 2 },
+      { from: 4500, printed: 'should not be used', severity: 3 },
+    ],
+  },
+] as const satisfies readonly BandList[];
+
+/** Salts in water: edges in mg/L of total dissolved solids. */
+export const waterSalts = [
+  {
+    list: 'montana',
+    source: 'montana-livestock-water',
+    where: 'table of total dissolved solids',
+    seen: 'print',
+    bands: [
+      { from: 0, printed: 'excellent for all', severity: 0 },
+      { from: 1000, printed: 'satisfactory; mild temporary scours', severity: 0 },
+      { from: 3000, printed: 'usable; may be refused; poor for poultry', severity: 1 },
+      { from: 5000, printed: 'avoid for pregnant and lactating animals; not for poultry', severity: 2 },
+      { from: 7000, printed: 'risky; avoid', severity: 2 },
+      { from: 10_000, printed: 'do not use', severity: 3 },
+    ],
+  },
+  {
+    list: 'north-dakota',
+    source: 'meehan-water-2023',
+    where: 'total dissolved solids for most classes of grazing livestock',
+    seen: 'print',
+    bands: [
+      { from: 0, printed: 'under the level for most classes', severity: 0 },
+      { from: 5000, printed: 'above the level for most classes', severity: 2 },
+    ],
+  },
+] as const satisfies readonly BandList[];
+
+/** Prussic acid in forage: edges in ppm of HCN in dry matter. A field strip that turns means 100 to 200 ppm, which Oregon State calls toxic. */
+export const foragePrussicAcid = [
+  {
+    list: 'purdue',
+    source: 'rhykerd-johnson-prussic',
+    where: 'what prussic acid poisoning is; 0.1 percent',
+    seen: 'print',
+    bands: [
+      { from: 0, printed: 'not over 0.1 percent', severity: 1 },
+      { from: 1000, printed: 'highly dangerous', severity: 3 },
+    ],
+  },
+  {
+    list: 'kansas-nebraska',
+    source: 'k-state-unl-prussic',
+    where: 'classes by dry matter',
+    seen: 'memory',
+    bands: [
+      { from: 0, printed: 'low', severity: 0 },
+      { from: 500, printed: 'caution', severity: 1 },
+      { from: 1000, printed: 'do not feed', severity: 3 },
+    ],
+  },
+] as const satisfies readonly BandList[];
+
+/** A rule for grazing or feeding sorghums: a height to reach, inches, or a wait, days. */
+export interface PrussicRule {
+  readonly crop: 'sudangrass' | 'sorghum-sudangrass' | 'sorghum';
+  readonly event: 'height' | 'killing-frost' | 'light-frost' | 'new-shoots-after-frost' | 'rain-after-drought' | 'ensiled';
+  readonly least: number;
+  readonly unit: 'in' | 'days';
+  readonly source: string;
+  readonly where: string;
+  readonly seen: 'print' | 'transcription' | 'memory';
+}
+
+const nebraska = { source: 'drewnoski-redfearn-2024', where: 'to minimize risk', seen: 'print' } as const;
+const wisconsin = { source: 'agproud-35189', where: 'heights and waits', seen: 'print' } as const;
+const texas = { source: 'hay-forage-311', where: 'heights and waits', seen: 'print' } as const;
+const seedway = { source: 'seedway-sorghum', where: 'heights and ensiling', seen: 'print' } as const;
+
+export const prussicRules = [
+  { crop: 'sudangrass', event: 'height', least: 18, unit: 'in', ...nebraska },
+  { crop: 'sudangrass', event: 'height', least: 18, unit: 'in', ...wisconsin },
+  { crop: 'sudangrass', event: 'height', least: 20, unit: 'in', ...seedway },
+  { crop: 'sorghum-sudangrass', event: 'height', least: 24, unit: 'in', ...nebraska },
+  { crop: 'sorghum-sudangrass', event: 'height', least: 30, unit: 'in', ...wisconsin },
+  { crop: 'sorghum-sudangrass', event: 'height', least: 30, unit: 'in', ...seedway },
+  { crop: 'sorghum', event: 'height', least: 24, unit: 'in', ...nebraska },
+  { crop: 'sorghum', event: 'height', least: 24, unit: 'in', ...texas },
+  { crop: 'sudangrass', event: 'killing-frost', least: 7, unit: 'days', ...nebraska },
+  { crop: 'sorghum-sudangrass', event: 'killing-frost', least: 7, unit: 'days', ...nebraska },
+  { crop: 'sorghum', event: 'killing-frost', least: 7, unit: 'days', ...nebraska },
+  // Each freeze that leaves part of the stand alive starts the count again.
+  { crop: 'sudangrass', event: 'light-frost', least: 14, unit: 'days', ...wisconsin },
+  { crop: 'sorghum-sudangrass', event: 'light-frost', least: 14, unit: 'days', ...wisconsin },
+  { crop: 'sorghum', event: 'light-frost', least: 14, unit: 'days', ...wisconsin },
+  { crop: 'sudangrass', event: 'new-shoots-after-frost', least: 14, unit: 'days', ...wisconsin },
+  { crop: 'sorghum-sudangrass', event: 'new-shoots-after-frost', least: 14, unit: 'days', ...wisconsin },
+  { crop: 'sorghum', event: 'new-shoots-after-frost', least: 14, unit: 'days', ...wisconsin },
+  { crop: 'sudangrass', event: 'rain-after-drought', least: 14, unit: 'days', ...texas },
+  { crop: 'sorghum-sudangrass', event: 'rain-after-drought', least: 14, unit: 'days', ...texas },
+  { crop: 'sorghum', event: 'rain-after-drought', least: 14, unit: 'days', ...texas },
+  { crop: 'sudangrass', event: 'ensiled', least: 56, unit: 'days', ...seedway },
+  { crop: 'sorghum-sudangrass', event: 'ensiled', least: 56, unit: 'days', ...seedway },
+  { crop: 'sorghum', event: 'ensiled', least: 56, unit: 'days', ...seedway },
+] as const satisfies readonly PrussicRule[];
+
+/** Nitrate nitrogen from feed and water in one day that is often fatal to ruminants, grams for 100 lb of live weight: 300 mg a lb. */
+export const oftenFatalNitrate = { gPerCwt: 30, source: 'mahanna-nitrate', where: 'second paragraph', seen: 'print' } as const;

@@ -1,0 +1,114 @@
+import * as fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { bandOf, readingsOf } from '../../calculators/math/hazards/bandOf.ts';
+import { dilutionParts, dilutionSharePercent } from '../../calculators/math/hazards/dilutionSharePercent.ts';
+import { forageNitrateReadings } from '../../calculators/math/hazards/forageNitrateReadings.ts';
+import { nitrateDose } from '../../calculators/math/hazards/nitrateDose.ts';
+import { nitrateAsPpm, nitrateNitrogenPpm } from '../../calculators/math/hazards/nitrateNitrogenPpm.ts';
+import { strictestPrussicRule } from '../../calculators/math/hazards/strictestPrussicRule.ts';
+import {
+  type BandList,
+  forageNitrate,
+  foragePrussicAcid,
+  prussicRules,
+  waterNitrate,
+  waterSalts,
+  waterSulfate,
+} from '../../calculators/tables/feedHazards.ts';
+
+const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+const near = (one: number, other: number, relative = 1e-9): void => {
+  expect(Math.abs(one - other)).toBeLessThanOrEqual(relative * Math.max(1, Math.abs(other)));
+};
+const every: readonly BandList[] = [...forageNitrate, ...waterNitrate, ...waterSulfate, ...waterSalts, ...foragePrussicAcid];
+
+describe('nitrate in any form', () => {
+  const form = fc.constantFrom('no3-n' as const, 'no3' as const, 'kno3' as const);
+  it('comes back from each form', () => {
+    fc.assert(
+      fc.property(form, number(0, 20_000), number(20, 95), (as, nitrogenPpm, dryMatterPercent) => {
+        const amount = nitrateAsPpm(nitrogenPpm, as);
+        near(nitrateNitrogenPpm({ amount, form: as, unit: 'ppm', basis: 'dry', dryMatterPercent }), nitrogenPpm);
+        near(nitrateNitrogenPpm({ amount: amount / 10_000, form: as, unit: 'percent', basis: 'dry', dryMatterPercent }), nitrogenPpm);
+        const asFed = (amount * dryMatterPercent) / 100;
+        near(nitrateNitrogenPpm({ amount: asFed, form: as, unit: 'ppm', basis: 'as-fed', dryMatterPercent }), nitrogenPpm);
+      }),
+    );
+  });
+});
+
+describe('published classes', () => {
+  it('start at nothing, rise, and never grow milder', () => {
+    for (const { list, bands } of every) {
+      expect(bands[0]?.from, list).toBe(0);
+      for (const [index, { from, severity }] of bands.entries()) {
+        const before = bands[index - 1];
+        if (before === undefined) continue;
+        expect(from, list).toBeGreaterThan(before.from);
+        expect(severity, list).toBeGreaterThanOrEqual(before.severity);
+      }
+    }
+  });
+  it('put an edge into the class above it', () => {
+    for (const { bands } of every) for (const band of bands) expect(bandOf(bands, band.from)).toBe(band);
+  });
+  it('lead with the strictest, and more is never read milder', () => {
+    fc.assert(
+      fc.property(number(0, 12_000), number(0, 6000), fc.boolean(), (ppm, more, isPregnant) => {
+        const readings = forageNitrateReadings(ppm, isPregnant);
+        const severities = readings.map(({ severity }) => severity);
+        expect(severities).toEqual(severities.toSorted((one, other) => other - one));
+        expect(forageNitrateReadings(ppm + more, isPregnant)[0]?.severity).toBeGreaterThanOrEqual(severities[0] ?? 0);
+        for (const lists of [waterNitrate, waterSulfate, waterSalts, foragePrussicAcid]) {
+          const lead = readingsOf(lists, ppm, 'calves')[0]?.severity ?? 0;
+          expect(readingsOf(lists, ppm + more, 'calves')[0]?.severity).toBeGreaterThanOrEqual(lead);
+        }
+      }),
+    );
+  });
+  it('never give a pregnant animal more of a ration than another', () => {
+    for (const { bands } of forageNitrate) {
+      for (const { mostPercent, mostPregnantPercent } of bands) {
+        if (mostPercent !== null && mostPregnantPercent !== null) expect(mostPregnantPercent).toBeLessThanOrEqual(mostPercent);
+      }
+    }
+  });
+  it('leave out lists for other animals', () => {
+    const calves = readingsOf(waterSulfate, 700, 'calves').map(({ list }) => list);
+    expect(calves).toContain('north-dakota-calves');
+    expect(calves).not.toContain('north-dakota-adults');
+  });
+  it('take the longest wait and the tallest height', () => {
+    for (const { crop, event, least } of prussicRules) expect(strictestPrussicRule(crop, event).least).toBeGreaterThanOrEqual(least);
+  });
+});
+
+describe('mixing and dose', () => {
+  const mix = fc.record({ limitPpm: number(600, 2000), overPpm: number(1, 8000), lowPpm: number(0, 500) });
+  it('brings the mix to the limit', () => {
+    fc.assert(
+      fc.property(mix, ({ limitPpm, overPpm, lowPpm }) => {
+        const highPpm = limitPpm + overPpm;
+        const share = dilutionSharePercent({ limitPpm, highPpm, lowPpm }) / 100;
+        near(share * highPpm + (1 - share) * lowPpm, limitPpm);
+        near(dilutionParts({ limitPpm, highPpm, lowPpm }), (1 - share) / share, 1e-6);
+      }),
+    );
+  });
+  it('adds feed and water, and turns the sum back into feed alone', () => {
+    fc.assert(
+      fc.property(number(1, 40), number(0, 6000), number(0, 40), number(0, 300), number(300, 2000), (feedLb, ppm, waterGal, mg, weightLb) => {
+        const both = nitrateDose({ feedLb, feedNitrogenPpm: ppm, waterGal, waterNitrogenMgPerL: mg, weightLb });
+        near(both.feedG + both.waterG, both.totalG);
+        const same = nitrateDose({ feedLb, feedNitrogenPpm: both.asFeedPpm, waterGal: 0, waterNitrogenMgPerL: 0, weightLb });
+        near(same.totalG, both.totalG);
+        near(same.gPerCwt * weightLb, both.totalG * 100);
+      }),
+    );
+  });
+  it('refuses a limit that the other feed already breaks', () => {
+    expect(() => dilutionSharePercent({ limitPpm: 1000, highPpm: 3000, lowPpm: 1000 })).toThrow(RangeError);
+    expect(() => bandOf(waterSalts[0].bands, -1)).toThrow(RangeError);
+    expect(() => nitrateNitrogenPpm({ amount: 1, form: 'no3', unit: 'ppm', basis: 'as-fed', dryMatterPercent: 0 })).toThrow(RangeError);
+  });
+});
