@@ -17,7 +17,14 @@ const needSoil = (name: string, { conductivityCmPerHr, suctionCm, moistureDefici
 };
 
 /** F − G ln(1 + F / G): conductivity times the time that soaking in to F takes, under water all the while. */
-const soaked = (depthCm: number, pullCm: number): number => (pullCm === 0 ? depthCm : depthCm - pullCm * Math.log1p(depthCm / pullCm));
+const soaked = (depthCm: number, pullCm: number): number => {
+  const ratio = depthCm / pullCm;
+  // Where the pull is nothing beside the depth, the ratio overflows and the term with it is nothing.
+  if (!Number.isFinite(ratio)) return depthCm;
+  // The two terms all but cancel in the first moments, so their series takes over.
+  if (ratio < 1e-4) return depthCm * ratio * (1 / 2 - ratio * (1 / 3 - ratio * (1 / 4 - ratio / 5)));
+  return depthCm - pullCm * Math.log1p(ratio);
+};
 
 /**
  * Room that water finds: Δθ = (1 − se) θe, with θe = `effectivePorosity`, se = `effectiveSaturation`.
@@ -51,12 +58,12 @@ export function greenAmptDepthCm({ hours, soil, startCm }: { hours: number; soil
   needSoil('greenAmptDepthCm', soil);
   const pullCm = soil.suctionCm * soil.moistureDeficit;
   const goalCm = soil.conductivityCmPerHr * hours + soaked(startCm, pullCm);
-  if (pullCm === 0 || goalCm === 0) return goalCm;
+  if (goalCm === 0) return startCm;
   // F − G ln(1 + F / G) is at least F² / (2 (F + G)), so this start lies at or above the root; the curve is convex, and Newton walks down to it.
   let depthCm = goalCm + Math.sqrt(goalCm ** 2 + 2 * goalCm * pullCm);
   for (let round = 0; round < 100; round += 1) {
     const nextCm = depthCm - ((soaked(depthCm, pullCm) - goalCm) * (depthCm + pullCm)) / depthCm;
-    if (!(nextCm < depthCm)) break;
+    if (!(nextCm > 0 && nextCm < depthCm)) break;
     depthCm = nextCm;
   }
   return Math.max(depthCm, startCm);

@@ -1,0 +1,62 @@
+import * as fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { searchedDepthCm, soilGroupFromConductivity } from '../../calculators/math/soilGroup/soilGroupFromConductivity.ts';
+import { soilGroupFromRate } from '../../calculators/math/soilGroup/soilGroupFromRate.ts';
+import { soilGroupFromTexture } from '../../calculators/math/soilGroup/soilGroupFromTexture.ts';
+import { textureGroups } from '../../calculators/tables/soilGroups.ts';
+
+const conductivity = fc.double({ min: 0, max: 100, noNaN: true });
+const depth = fc.oneof(fc.double({ min: 0, max: 250, noNaN: true }), fc.constant(Infinity));
+const rank = (group: string) => 'abcd'.indexOf(group);
+const textures = Object.keys(textureGroups.groups).filter((each): each is keyof typeof textureGroups.groups => each in textureGroups.groups);
+
+describe('soil groups', () => {
+  it('never get slower with conductivity', () => {
+    fc.assert(
+      fc.property(conductivity, conductivity, depth, depth, (one, other, barrierDepthCm, waterTableDepthCm) => {
+        const at = (leastConductivityUmPerS: number) => soilGroupFromConductivity({ leastConductivityUmPerS, barrierDepthCm, waterTableDepthCm });
+        const [slow, fast] = [at(Math.min(one, other)), at(Math.max(one, other))];
+        expect(rank(fast.group)).toBeLessThanOrEqual(rank(slow.group));
+        expect(rank(fast.drainedGroup ?? 'd')).toBeLessThanOrEqual(rank(slow.drainedGroup ?? 'd'));
+        expect(rank(soilGroupFromRate(Math.max(one, other)))).toBeLessThanOrEqual(rank(soilGroupFromRate(Math.min(one, other))));
+      }),
+    );
+  });
+  it('are D under a shallow barrier, and D as they lie under high water', () => {
+    fc.assert(
+      fc.property(conductivity, fc.double({ min: 0, max: 49.9, noNaN: true }), depth, (leastConductivityUmPerS, shallowCm, anyCm) => {
+        expect(soilGroupFromConductivity({ leastConductivityUmPerS, barrierDepthCm: shallowCm, waterTableDepthCm: anyCm })).toEqual({
+          group: 'd',
+          drainedGroup: null,
+        });
+        expect(soilGroupFromConductivity({ leastConductivityUmPerS, barrierDepthCm: anyCm, waterTableDepthCm: shallowCm }).group).toBe('d');
+      }),
+    );
+  });
+  it('search no deeper than the barrier allows', () => {
+    fc.assert(
+      fc.property(depth, depth, (barrierDepthCm, waterTableDepthCm) => {
+        const searched = searchedDepthCm(barrierDepthCm, waterTableDepthCm);
+        expect([0, 50, 60, 100]).toContain(searched);
+        if (barrierDepthCm < 50) expect(searched).toBe(0);
+      }),
+    );
+  });
+  it('by texture never get faster as the barrier comes nearer', () => {
+    fc.assert(
+      fc.property(
+        fc.constantFrom(...textures),
+        fc.double({ min: 0, max: 80, noNaN: true }),
+        fc.double({ min: 0, max: 80, noNaN: true }),
+        (texture, one, other) => {
+          expect(rank(soilGroupFromTexture(texture, Math.min(one, other)))).toBeGreaterThanOrEqual(
+            rank(soilGroupFromTexture(texture, Math.max(one, other))),
+          );
+        },
+      ),
+    );
+    expect(soilGroupFromTexture('sand', 19)).toBe('d');
+    expect(soilGroupFromTexture('sandy-loam', 30)).toBe('b');
+    expect(soilGroupFromTexture('silt-loam', Infinity)).toBe('b');
+  });
+});
