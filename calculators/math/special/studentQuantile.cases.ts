@@ -27,7 +27,7 @@ export default checkList(
     what: (degrees, tail) => `${degrees} degrees of freedom, upper tail ${tail}`,
     ours: (degrees, tail) => studentQuantile(1 - Number(tail), Number(degrees)),
     source: 'nist-sematech-handbook',
-    where: 'upper critical values of Student\'s t distribution',
+    where: "upper critical values of Student's t distribution",
     seen: 'transcription',
     differs: (degrees, tail) => {
       if (tail !== '0.001') return undefined;
