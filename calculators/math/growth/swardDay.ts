@@ -45,7 +45,7 @@ export function swardDay({
   const room = ceilingLbPerAc - deadLbPerAc;
   const isGrowing = response > 0 && greenLbPerAc < room;
   const grown = isGrowing
-    ? logisticMass({ massLbPerAc: greenLbPerAc, ceilingLbPerAc: room, ratePerDay: ratePerDay * response, days: 1 }) - greenLbPerAc
+    ? Math.max(0, logisticMass({ massLbPerAc: greenLbPerAc, ceilingLbPerAc: room, ratePerDay: ratePerDay * response, days: 1 }) - greenLbPerAc)
     : 0;
   const dying = (greenLbPerAc + grown) * senescenceShare;
   return {

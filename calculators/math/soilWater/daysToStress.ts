@@ -56,5 +56,5 @@ export function daysToUseShare({
   const untilStress = daysToStress({ totalAvailableIn, depletedIn, depletionFraction, useInPerDay });
   const slowing = (1 - depletionFraction) * totalAvailableIn;
   const share = Math.min(1, (totalAvailableIn - depletedIn) / slowing);
-  return share <= useShare ? 0 : untilStress + (slowing / useInPerDay) * Math.log(share / useShare);
+  return share < 1 && share <= useShare ? 0 : untilStress + (slowing / useInPerDay) * Math.log(share / useShare);
 }

@@ -1,0 +1,187 @@
+import * as fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { coverCoefficient } from '../../calculators/math/soilWater/coverCoefficient.ts';
+import { daysToStress, daysToUseShare } from '../../calculators/math/soilWater/daysToStress.ts';
+import { depletionFraction } from '../../calculators/math/soilWater/depletionFraction.ts';
+import { dualCoefficientDay } from '../../calculators/math/soilWater/dualCoefficientDay.ts';
+import { exposedShare } from '../../calculators/math/soilWater/exposedShare.ts';
+import { interceptionDay } from '../../calculators/math/soilWater/interceptionDay.ts';
+import { type DayOrder, rootZoneDay } from '../../calculators/math/soilWater/rootZoneDay.ts';
+import { stressCoefficient } from '../../calculators/math/soilWater/stressCoefficient.ts';
+
+const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+const order = fc.constantFrom<DayOrder>('start-of-day', 'after-rain');
+const share = between(0, 1);
+const weather = fc.array(fc.record({ rainMm: fc.oneof(fc.constant(0), between(0, 90)), referenceMm: between(0, 12) }), {
+  minLength: 1,
+  maxLength: 60,
+});
+const soil = fc.record({ totalAvailableMm: between(20, 300), fill: share, depletionFraction: between(0.1, 0.8), dayOrder: order });
+
+describe('the root zone with one coefficient', () => {
+  it('closes to a billionth and stays within its limits, whatever the weather', () => {
+    fc.assert(
+      fc.property(soil, weather, ({ totalAvailableMm, fill, ...rest }, days) => {
+        const start = fill * totalAvailableMm;
+        let depletionMm = start;
+        let sum = 0;
+        for (const { rainMm, referenceMm } of days) {
+          const day = rootZoneDay({ ...rest, depletionMm, totalAvailableMm, rainMm, cropUseMm: referenceMm });
+          sum += rainMm - day.useMm - day.drainageMm;
+          depletionMm = day.depletionMm;
+          expect(depletionMm).toBeGreaterThanOrEqual(0);
+          expect(depletionMm).toBeLessThanOrEqual(totalAvailableMm);
+          expect(day.useMm).toBeLessThanOrEqual(referenceMm + 1e-12);
+        }
+        expect(Math.abs(sum + depletionMm - start)).toBeLessThan(1e-9);
+      }),
+    );
+  });
+  it('differs between the two orders only on days with rain', () => {
+    fc.assert(
+      fc.property(soil, between(0, 12), ({ totalAvailableMm, fill, depletionFraction: fraction }, cropUseMm) => {
+        const inputs = { depletionMm: fill * totalAvailableMm, rainMm: 0, cropUseMm, totalAvailableMm, depletionFraction: fraction };
+        expect(rootZoneDay({ ...inputs, dayOrder: 'after-rain' })).toEqual(rootZoneDay({ ...inputs, dayOrder: 'start-of-day' }));
+      }),
+    );
+  });
+  it('with the handbook day, drains 17 mm one way and 11.5 the other', () => {
+    // Example 38 of FAO-56: 40 mm on a soil that lacks 23, use 5.5; it prints the first.
+    const inputs = { depletionMm: 23, rainMm: 40, cropUseMm: 5.5, totalAvailableMm: 39, depletionFraction: 0.6 };
+    expect(rootZoneDay({ ...inputs, dayOrder: 'after-rain' }).drainageMm).toBe(17);
+    expect(rootZoneDay({ ...inputs, dayOrder: 'start-of-day' }).drainageMm).toBe(11.5);
+  });
+});
+
+describe('stress', () => {
+  it('starts at the readily available water, ends at the wilting point, and only grows in between', () => {
+    fc.assert(
+      fc.property(between(20, 300), between(0.1, 0.8), share, share, (totalAvailableMm, fraction, first, second) => {
+        const at = (part: number) => stressCoefficient({ depletionMm: part * totalAvailableMm, totalAvailableMm, depletionFraction: fraction });
+        expect(at(fraction)).toBeGreaterThan(1 - 1e-9);
+        expect(at(1)).toBe(0);
+        expect(at(Math.max(first, second))).toBeLessThanOrEqual(at(Math.min(first, second)) + 1e-12);
+      }),
+    );
+  });
+  it('comes sooner on thirsty days', () => {
+    fc.assert(
+      fc.property(between(0.1, 0.8), between(0, 15), between(0, 5), (fraction, use, more) => {
+        expect(depletionFraction(fraction, use + more)).toBeLessThanOrEqual(depletionFraction(fraction, use));
+      }),
+    );
+  });
+});
+
+describe('days of water', () => {
+  const stored = fc.record({ totalAvailableIn: between(1, 12), gone: share, depletionFraction: between(0.2, 0.8), useInPerDay: between(0.05, 0.4) });
+  it('agree with the daily balance in fine steps', () => {
+    fc.assert(
+      fc.property(stored, between(0.1, 0.9), ({ gone, ...rest }, useShare) => {
+        const { totalAvailableIn, depletionFraction: fraction, useInPerDay } = rest;
+        const steps = 400;
+        let depletionMm = gone * totalAvailableIn;
+        let days = 0;
+        const stress = () => stressCoefficient({ depletionMm, totalAvailableMm: totalAvailableIn, depletionFraction: fraction });
+        while (stress() > useShare && days < 2000) {
+          const cropUseMm = useInPerDay / steps;
+          depletionMm = rootZoneDay({
+            depletionMm,
+            rainMm: 0,
+            cropUseMm,
+            totalAvailableMm: totalAvailableIn,
+            depletionFraction: fraction,
+            dayOrder: 'start-of-day',
+          }).depletionMm;
+          days += 1 / steps;
+        }
+        const ours = daysToUseShare({ ...rest, depletedIn: gone * totalAvailableIn, useShare });
+        expect(Math.abs(ours - days)).toBeLessThan(0.02 + 0.002 * days);
+      }),
+      { numRuns: 15 },
+    );
+  });
+  it('to full use are the days to stress, and a quarter comes after that', () => {
+    fc.assert(
+      fc.property(stored, ({ gone, ...rest }) => {
+        const inputs = { ...rest, depletedIn: gone * rest.totalAvailableIn };
+        expect(Math.abs(daysToUseShare({ ...inputs, useShare: 1 }) - daysToStress(inputs))).toBeLessThan(1e-9);
+        expect(daysToUseShare(inputs)).toBeGreaterThanOrEqual(daysToUseShare({ ...inputs, useShare: 0.5 }));
+      }),
+    );
+  });
+});
+
+describe('plants and bare ground apart', () => {
+  const ground = fc.record({
+    totalAvailableMm: between(40, 200),
+    fill: share,
+    surfaceFill: share,
+    depletionFraction: between(0.2, 0.8),
+    basalCoefficient: between(0, 1.1),
+    exposedShare: between(0.01, 1),
+    evaporableMm: between(8, 28),
+    dayOrder: order,
+  });
+  it('closes to a billionth and stays within its limits, whatever the weather', () => {
+    fc.assert(
+      fc.property(ground, weather, ({ fill, surfaceFill, ...rest }, days) => {
+        const start = fill * rest.totalAvailableMm;
+        let depletionMm = start;
+        let surfaceDepletionMm = surfaceFill * rest.evaporableMm;
+        let sum = 0;
+        for (const each of days) {
+          const inputs = { ...rest, ...each, surfaceDepletionMm, depletionMm, maximumCoefficient: 1.2, readilyEvaporableMm: 6 };
+          const day = dualCoefficientDay(inputs);
+          sum += each.rainMm - day.evaporationMm - day.transpirationMm - day.drainageMm;
+          ({ depletionMm } = day);
+          surfaceDepletionMm = Math.min(rest.evaporableMm, day.surfaceDepletionMm);
+          expect(day.surfaceDepletionMm).toBeLessThanOrEqual(rest.evaporableMm + 1e-9);
+          expect(Math.min(day.evaporationMm, day.transpirationMm, day.drainageMm, depletionMm)).toBeGreaterThanOrEqual(0);
+          expect(depletionMm).toBeLessThanOrEqual(rest.totalAvailableMm + 1e-9);
+          expect(day.evaporationMm + day.transpirationMm).toBeLessThanOrEqual(1.2 * each.referenceMm + 1e-9);
+          depletionMm = Math.min(rest.totalAvailableMm, depletionMm);
+        }
+        expect(Math.abs(sum + depletionMm - start)).toBeLessThan(1e-9);
+      }),
+    );
+  });
+  it('bare ground does not save water: after rain it loses more than shaded ground evaporates', () => {
+    const day = (coverShare: number, litterShare: number) =>
+      dualCoefficientDay({
+        surfaceDepletionMm: 0,
+        depletionMm: 0,
+        rainMm: 0,
+        referenceMm: 5,
+        basalCoefficient: coverCoefficient({ fullCoefficient: 0.95, coverShare, heightM: 0.15 }),
+        maximumCoefficient: 1.2,
+        exposedShare: exposedShare(coverShare, litterShare),
+        readilyEvaporableMm: 9,
+        evaporableMm: 20,
+        totalAvailableMm: 100,
+        depletionFraction: 0.6,
+        dayOrder: 'after-rain',
+      });
+    fc.assert(
+      fc.property(between(0, 0.5), between(0, 0.5), between(0.01, 0.5), (cover, litter, more) => {
+        expect(day(cover, litter).evaporationMm).toBeGreaterThanOrEqual(day(cover + more, Math.min(litter, 1 - cover - more)).evaporationMm - 1e-9);
+        expect(day(cover, Math.min(litter + more, 1 - cover)).evaporationMm).toBeLessThanOrEqual(day(cover, litter).evaporationMm + 1e-9);
+        expect(day(cover + more, 0).transpirationMm).toBeGreaterThan(day(cover, 0).transpirationMm);
+      }),
+    );
+  });
+});
+
+describe('rain caught by grass and litter', () => {
+  it('goes on, dries, or is still held', () => {
+    fc.assert(
+      fc.property(between(0, 60), between(0, 5), share, between(0, 10), (rainMm, storeMm, fill, referenceMm) => {
+        const heldMm = fill * storeMm;
+        const day = interceptionDay({ rainMm, storeMm, heldMm, referenceMm });
+        expect(Math.abs(rainMm + heldMm - day.throughMm - day.driedMm - day.heldMm)).toBeLessThan(1e-9);
+        expect(Math.min(day.throughMm, day.driedMm, day.heldMm)).toBeGreaterThanOrEqual(0);
+        expect(day.heldMm).toBeLessThanOrEqual(storeMm);
+      }),
+    );
+  });
+});
