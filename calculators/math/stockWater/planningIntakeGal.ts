@@ -1,5 +1,6 @@
 import { type DrinkingAnimal, type HeatList, intakeByDegree, intakeByHeat, intakeRanges } from '../../tables/stockWater.ts';
 import { need } from '../need.ts';
+import { interpolated } from '../special/interpolated.ts';
 
 /** What one published list says of an animal at a temperature, after its running maximum. */
 export interface IntakeBySource {
@@ -7,18 +8,10 @@ export interface IntakeBySource {
   readonly galPerDay: number;
 }
 
-/** Running maximum of a list over its temperatures, straight between them, level beyond both ends. */
+/** A list at a temperature, held at its running maximum: straight between its columns, level beyond them. */
 function heldAt(airF: readonly number[], gal: readonly number[], wantedF: number): number {
-  let high = 0;
-  let fromF = airF[0] ?? 0;
-  for (const [index, value] of gal.entries()) {
-    const toF = airF[index] ?? fromF;
-    const reached = Math.max(high, value);
-    if (wantedF <= toF) return index === 0 ? reached : high + ((reached - high) * (wantedF - fromF)) / (toF - fromF);
-    high = reached;
-    fromF = toF;
-  }
-  return high;
+  const held = gal.map((_, index) => Math.max(...gal.slice(0, index + 1)));
+  return interpolated(wantedF, airF.slice(0, gal.length), held);
 }
 
 /**

@@ -1,0 +1,28 @@
+import { checkList } from '../checks.ts';
+import { trayWater } from './trayWater.ts';
+
+const usgs = { source: 'usgs-storm-water', where: 'second and third paragraphs', seen: 'print' } as const;
+/** An acre as a tray: 43,560 square feet, 660 by 66 ft. */
+const acre = (share: number, rainIn: number) => trayWater(660 * 12 * share, 66 * 12, rainIn).gallons;
+
+export default checkList('trayWater', [
+  { what: 'one inch on half an acre, gallons', ours: () => acre(0.5, 1), printed: '13,577', ...usgs },
+  { what: 'one inch on an acre, gallons', ours: () => acre(1, 1), printed: '27,154', ...usgs },
+  { what: 'a tenth of an inch on a roof of 20 by 30 ft, gallons', ours: () => trayWater(240, 360, 0.1).gallons, printed: '37', ...usgs },
+  {
+    what: 'one inch on an acre, gallons',
+    ours: () => acre(1, 1),
+    printed: '27154.29',
+    source: 'math-forum-rain-1995',
+    where: 'answer of 12 June 1995',
+    seen: 'print',
+  },
+  {
+    what: 'one inch on a square foot, gallons',
+    ours: () => trayWater(12, 12, 1).gallons,
+    printed: '0.6',
+    source: 'hodgin-2013',
+    where: 'rainwater harvesting',
+    seen: 'print',
+  },
+]);
