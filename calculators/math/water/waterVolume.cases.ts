@@ -20,12 +20,20 @@ export default checkList('waterVolume', [
     seen: 'computed',
   },
   {
+    what: 'one inch on one acre, gallons to hundredths',
+    ours: () => inchAcresToGallons(1),
+    printed: '27154.29',
+    source: 'math-forum-rainfall-1995',
+    where: 'answer',
+    seen: 'print',
+  },
+  {
     what: 'one inch on one acre, short tons',
     ours: () => inchAcresToTons(1),
     printed: '113',
-    source: 'freedictionary-acre-inch',
-    where: 'common practice: an acre-inch weighs about 113 tons',
-    seen: 'practice',
+    source: 'forrest-inch-of-rain',
+    where: 'first paragraph',
+    seen: 'print',
   },
   {
     what: '2.81 in on 250 ac, acre-feet',
