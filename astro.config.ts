@@ -16,6 +16,8 @@ export default defineConfig({
   outDir: process.env['HOLDWATER_OUT'] ?? 'dist',
   output: 'static',
   trailingSlash: 'always',
+  // The default drops the space before a link that begins a line.
+  compressHTML: true,
   build: { format: 'directory', inlineStylesheets: 'never' },
   devToolbar: { enabled: false },
   markdown: {

@@ -1,59 +1,59 @@
 import { type CollectionEntry, getCollection } from 'astro:content';
 
 export type SourceEntry = CollectionEntry<'sources'>;
-type Source = SourceEntry['data'];
 
-/** `Ball, D. M.` is a person; a body is written as it calls itself, without such initials. */
-const person = /^(?<family>[^,]+), (?<given>(?:\p{Lu}[\p{L}.-]* ?)+(?:, (?:Jr|Sr|II|III)\.?)?)$/u;
+/** `Ball, D. M.` and `Ball, D. M. (ed.)` are people; a body is written as it calls itself, without initials behind a comma. */
+const person = /^(?<family>[^,]+), (?<given>(?:\p{Lu}[\p{L}.-]* ?)+(?:, (?:Jr|Sr|II|III)\.?)?)(?: ?\((?<role>eds?\.)\))?$/u;
 
 const familyName = (author: string): string => person.exec(author)?.groups?.['family'] ?? author;
 
 const givenFirst = (author: string): string => {
   const found = person.exec(author)?.groups;
-  return found ? `${found['given']} ${found['family']}` : author;
+  if (!found) return author;
+  return `${found['given']?.trim()} ${found['family']}${found['role'] === undefined ? '' : ` (${found['role']})`}`;
 };
 
 const listed = (names: readonly string[]): string => {
-  const last = names.at(-1) ?? '';
   if (names.length < 3) return names.join(' and ');
-  return `${names.slice(0, -1).join(', ')}, and ${last}`;
+  return `${names.slice(0, -1).join(', ')}, and ${names.at(-1)}`;
 };
 
 const closed = (text: string): string => (/[.?!]$/.test(text) ? text : `${text}.`);
 
-const byline = ({ authors }: Source): string => {
-  const [first = '', ...others] = authors.map(familyName);
+const byline = ({ data }: SourceEntry): string => {
+  const [first = '', ...others] = data.authors.map(familyName);
   return others.length > 1 ? `${first} et al.` : listed([first, ...others]);
 };
 
-/** The full citation in author-year form, without its address. */
-export const fullCitation = (source: Source): string => {
-  const [first = '', ...others] = source.authors;
-  const parts = [listed([first, ...others.map(givenFirst)]), source.year, source.title, source.container, source.pages];
-  return parts
-    .filter((part) => part !== undefined)
-    .map(closed)
-    .join(' ');
-};
+const order = ({ id, data }: SourceEntry): string => `${data.authors.join(' ')} ${data.year} ${id}`;
 
 /** Every source, in the order of a list of references. */
-export const sources: readonly SourceEntry[] = (await getCollection('sources')).sort(
-  (one, other) =>
-    one.data.authors.join().localeCompare(other.data.authors.join()) ||
-    one.data.year.localeCompare(other.data.year) ||
-    one.id.localeCompare(other.id),
-);
+export const sources: readonly SourceEntry[] = (await getCollection('sources')).sort((one, other) => order(one).localeCompare(order(other), 'en'));
 
-const bylineAndYear = (entry: SourceEntry): string => `${byline(entry.data)} ${entry.data.year}`;
+const bylineAndYear = (entry: SourceEntry): string => `${byline(entry)} ${entry.data.year}`;
 
 const sameBylineAndYear = Map.groupBy(sources, bylineAndYear);
 
-/** `Ball et al. 2015`; where two would read alike, `2015a` and `2015b`. */
-export const shortCitation = (entry: SourceEntry): string => {
+/** `2015`; where two sources would read alike, `2015a` and `2015b`, or `n.d.-a` and `n.d.-b`. */
+const yearOf = (entry: SourceEntry): string => {
+  const { year } = entry.data;
   const alike = sameBylineAndYear.get(bylineAndYear(entry)) ?? [];
-  if (alike.length < 2) return bylineAndYear(entry);
+  if (alike.length < 2) return year;
   const letter = String.fromCharCode('a'.charCodeAt(0) + alike.findIndex(({ id }) => id === entry.id));
-  return `${bylineAndYear(entry)}${entry.data.year === 'n.d.' ? '-' : ''}${letter}`;
+  return `${year}${/\d$/.test(year) ? '' : '-'}${letter}`;
+};
+
+/** `Ball et al. 2015`. */
+export const shortCitation = (entry: SourceEntry): string => `${byline(entry)} ${yearOf(entry)}`;
+
+/** The citation in author-year form, without an address. */
+export const fullCitation = (entry: SourceEntry): string => {
+  const { authors, title, container, pages } = entry.data;
+  const [first = '', ...others] = authors;
+  return [listed([first, ...others.map(givenFirst)]), yearOf(entry), title, container, pages]
+    .filter((part) => part !== undefined)
+    .map(closed)
+    .join(' ');
 };
 
 /** The source of a key, or an error that stops the build. */

@@ -1,13 +1,10 @@
-const find = document.querySelector<HTMLInputElement>('#find');
-
 const isTyping = (target: EventTarget | null): boolean =>
   target instanceof HTMLElement && (target.isContentEditable || /^(INPUT|TEXTAREA|SELECT)$/.test(target.tagName));
 
 addEventListener('keydown', (event) => {
   if (event.key !== '/' || event.ctrlKey || event.metaKey || event.altKey || isTyping(event.target)) return;
   event.preventDefault();
-  // On the search page its own field is the one to use.
-  (document.querySelector<HTMLInputElement>('#query') ?? find)?.focus();
+  document.querySelector<HTMLInputElement>('#find, #query')?.focus();
 });
 
 // Only a built site has a worker to register. A browser that refuses one (private window, blocked storage) still reads the site.

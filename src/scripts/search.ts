@@ -1,0 +1,121 @@
+import { type Found, type Hit, searchPages } from './searchIndex.ts';
+
+const pageSize = 5;
+const kindNames: Readonly<Record<string, string>> = { calculator: 'Calculator', guide: 'Guide', source: 'Source', page: 'Page' };
+
+const element = <T extends Element>(selector: string, type: new () => T): T => {
+  const found = document.querySelector(selector);
+  if (!(found instanceof type)) throw new Error(`search: no ${selector} on this page`);
+  return found;
+};
+const form = element('#search', HTMLFormElement);
+const field = element('#query', HTMLInputElement);
+const status = element('#search-status', HTMLElement);
+const list = element('#search-results', HTMLElement);
+const more = element('#search-more', HTMLButtonElement);
+const invitation = status.textContent;
+
+const textElement = (tag: string, text: string, className = ''): HTMLElement => {
+  const made = document.createElement(tag);
+  made.textContent = text;
+  made.className = className;
+  return made;
+};
+
+const link = (text: string, address: string): HTMLAnchorElement => {
+  const made = document.createElement('a');
+  made.textContent = text;
+  made.href = address;
+  return made;
+};
+
+/** The excerpt marks the words found; only its text and its marks are taken over. */
+const marked = (excerpt: string): HTMLElement => {
+  const made = document.createElement('p');
+  const parsed = new DOMParser().parseFromString(excerpt, 'text/html');
+  for (const node of parsed.body.childNodes)
+    made.append(node instanceof HTMLElement ? textElement('mark', node.textContent) : (node.textContent ?? ''));
+  return made;
+};
+
+const drawn = ({ url, excerpt, meta, sub_results }: Found): HTMLElement => {
+  const item = document.createElement('li');
+  const head = document.createElement('h2');
+  head.append(link(meta.question ?? meta.title ?? url, url));
+  const kind = kindNames[meta.kind ?? ''] ?? 'Page';
+  item.append(
+    head,
+    textElement('p', meta.question === undefined ? kind : `${kind}: ${meta.title ?? ''}`, 'kind'),
+    // Around a form an excerpt is a heap of labels.
+    meta.kind === 'calculator' ? textElement('p', meta.lead ?? '') : marked(excerpt),
+  );
+  const places = sub_results.filter((place) => place.url.includes('#')).slice(0, 2);
+  if (places.length > 0) {
+    const inside = textElement('p', 'In it: ', 'inside');
+    places.forEach((place, index) => {
+      inside.append(index > 0 ? ', ' : '', link(place.title, place.url));
+    });
+    item.append(inside);
+  }
+  return item;
+};
+
+let hits: readonly Hit[] = [];
+let isReading = false;
+
+const clear = (says: string): void => {
+  hits = [];
+  list.replaceChildren();
+  more.hidden = true;
+  status.textContent = says;
+};
+
+const drawMore = async (words: string): Promise<void> => {
+  const from = list.childElementCount;
+  const pages = await Promise.all(hits.slice(from, from + pageSize).map((hit) => hit.data()));
+  if (words !== field.value.trim()) return;
+  list.append(...pages.map(drawn));
+  more.hidden = list.childElementCount >= hits.length;
+};
+
+const search = async (): Promise<void> => {
+  const words = field.value.trim();
+  const address = new URL(location.href);
+  if (words === '') address.searchParams.delete('q');
+  else address.searchParams.set('q', words);
+  history.replaceState(history.state, '', address);
+  if (words === '') return clear(invitation);
+  if (import.meta.env.DEV) return clear('Search works on the built site: npm start.');
+  if (!isReading) status.textContent = 'Looking ...';
+  isReading = true;
+  try {
+    const found = await searchPages(words);
+    if (words !== field.value.trim()) return;
+    clear(
+      found.length === 0
+        ? `Nothing found for "${words}". Try one plain word, or the other word for it: stubble for residual, paddock for pasture.`
+        : `${found.length} ${found.length === 1 ? 'page' : 'pages'} for "${words}".`,
+    );
+    hits = found;
+    await drawMore(words);
+  } catch {
+    clear('The search index did not load. With a signal, type again; without one, the lists below still work.');
+  } finally {
+    isReading = false;
+  }
+};
+
+form.addEventListener('submit', (event) => {
+  event.preventDefault();
+  void search();
+});
+field.addEventListener('input', () => void search());
+more.addEventListener('click', () => {
+  const next = list.childElementCount;
+  void drawMore(field.value.trim()).then(() => list.children[next]?.querySelector('a')?.focus());
+});
+
+field.value = new URLSearchParams(location.search).get('q') ?? '';
+if (field.value !== '') void search();
+// Opening a keyboard over the page is unwelcome on a phone.
+if (matchMedia('(pointer: fine)').matches) field.focus();

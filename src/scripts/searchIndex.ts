@@ -1,0 +1,49 @@
+import { underBase } from '../href.ts';
+
+/** What is kept of a page for its line among the results; see the layout, which writes it. */
+export interface Found {
+  readonly url: string;
+  readonly excerpt: string;
+  readonly meta: { readonly title?: string; readonly kind?: string; readonly lead?: string; readonly question?: string };
+  readonly sub_results: readonly { readonly title: string; readonly url: string }[];
+}
+export interface Hit {
+  readonly id: string;
+  readonly score: number;
+  readonly data: () => Promise<Found>;
+}
+interface Index {
+  readonly options: (options: { readonly baseUrl: string }) => Promise<void>;
+  readonly search: (words: string, options?: { readonly filters: { readonly kind: string } }) => Promise<{ readonly results: readonly Hit[] }>;
+}
+
+/** A calculator goes first when it fits at least this well, as a share of the best score. */
+const fitShare = 0.5;
+
+let opened: Promise<Index> | undefined;
+
+/** Opened at the first letter, not before: the index is the heaviest thing on the site. */
+const openIndex = (): Promise<Index> => {
+  const base = import.meta.env.BASE_URL;
+  const open = async (): Promise<Index> => {
+    const index: Index = await import(/* @vite-ignore */ underBase(base, '/pagefind/pagefind.js'));
+    await index.options({ baseUrl: base });
+    return index;
+  };
+  // A failure is not kept: with the signal back, the next letter tries again.
+  opened ??= open().catch((error: unknown) => {
+    opened = undefined;
+    throw error;
+  });
+  return opened;
+};
+
+/** Pages that match, best first, but calculators that fit before all others: people come for a number. */
+export async function searchPages(words: string): Promise<readonly Hit[]> {
+  const index = await openIndex();
+  const [all, calculators] = await Promise.all([index.search(words), index.search(words, { filters: { kind: 'calculator' } })]);
+  const best = Math.max(0, ...all.results.map(({ score }) => score));
+  const isCalculator = new Set(calculators.results.map(({ id }) => id));
+  const comesFirst = ({ id, score }: Hit): boolean => isCalculator.has(id) && score >= fitShare * best;
+  return [...all.results.filter(comesFirst), ...all.results.filter((hit) => !comesFirst(hit))];
+}
