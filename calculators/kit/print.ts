@@ -18,8 +18,8 @@ export function printCell(value: Scalar, quantity: ScalarQuantity, system: UnitS
     : printScalar(value, quantity, system);
 }
 
-/** As many digits as an input needs to be told exactly, at most four after the point. */
-const inputDigits = (value: number): number => Math.min(4, (String(Number(value.toFixed(4))).split('.')[1] ?? '').length);
+/** As many digits as an input needs to be told exactly, at most three after the point. */
+const inputDigits = (value: number): number => Math.min(3, (String(Number(value.toFixed(3))).split('.')[1] ?? '').length);
 
 export function printInput(value: Scalar, input: Input, system: UnitSystem): string {
   if (input.kind === 'choice') return input.options[String(value)]?.label ?? String(value);
@@ -54,5 +54,15 @@ export function printName(calculator: Named, values: Outcome['values'], name: st
 export const fillWords = (template: string, print: (name: string) => string): string =>
   template.replace(/\{(\w+)\}/g, (_, name: string) => print(name));
 
-/** A number in the working: one digit more than in the result, so that a reader can redo the step. */
-export const printWorking = (value: number, digits: number): string => printNumber(value, Math.max(digits + 1, 0));
+/** A number in the working: in the equation's own unit, one digit more than in the result, so that a reader can redo the step. */
+export function printWorking(
+  calculator: Named,
+  name: string,
+  value: Scalar | undefined,
+  columns: Readonly<Record<string, ScalarQuantity>> = {},
+): string {
+  const quantity = columns[name] ?? calculator.quantities[name];
+  if (typeof value !== 'number') return String(value ?? '');
+  if (quantity?.kind === 'number') return printNumber(value, Math.max(quantity.digits + 1, 0));
+  return printNumber(value, inputDigits(value));
+}

@@ -1,7 +1,7 @@
 import { csvParseRows } from 'd3-dsv';
 import { dayOf, printNumber } from '../units/printQuantity.ts';
 import { readQuantity } from '../units/readQuantity.ts';
-import { type UnitName, units } from '../units/units.ts';
+import { convert, type UnitName, type UnitSystem, unitIn, units } from '../units/units.ts';
 import type { Cell, ChoiceInput, MonthsInput, RecordInput, RecordLine } from './inputs.ts';
 
 /** Text as typed, turned into a value, or one sentence on what is wrong and what would be right. */
@@ -13,33 +13,40 @@ interface Range {
   readonly unit: UnitName;
   readonly min: number;
   readonly max: number;
+  readonly default: number;
   readonly whole?: boolean;
 }
-const bound = (value: number): string => value.toLocaleString('en-US', { maximumFractionDigits: 4 });
-export const rangeOf = ({ min, max, unit }: Range): string => `${bound(min)} to ${bound(max)} ${units[unit].print}`.trim();
+const bound = (value: number): string => value.toLocaleString('en-US', { maximumSignificantDigits: 4 });
+/** The limits as the reader counts. */
+function rangeOf({ min, max, unit }: Range, system: UnitSystem): string {
+  const shown = unitIn(system, unit);
+  return `${bound(convert(min, unit, shown))} to ${bound(convert(max, unit, shown))} ${units[shown].print}`.trim();
+}
 
-function readNumber(input: Range, text: string): Reading<number> {
+function readNumber(input: Range, text: string, system: UnitSystem): Reading<number> {
+  const range = rangeOf(input, system);
+  const shown = unitIn(system, input.unit);
+  const told = (value: number): string => bound(convert(value, input.unit, shown));
   const reading = readQuantity(text, input.unit);
   switch (reading.is) {
     case 'empty':
-      return { problem: `${input.label} is missing. Type a number from ${rangeOf(input)}.` };
+      return { problem: `${input.label} is missing. Type a number from ${range}.` };
     case 'comma':
       return { problem: `${input.label}: a comma here can mean two things. Write a point for decimals: ${reading.instead}.` };
     case 'words':
       return {
-        problem: `${input.label} must be a number, such as ${bound(Math.min(Math.max(input.min, 3), input.max))}. It can be from ${rangeOf(input)}.`,
+        problem: `${input.label} must be a number, such as ${told(input.default)}. It can be from ${range}.`,
       };
     case 'unit':
       return {
-        problem: `${input.label} can’t be in “${reading.tail.slice(0, 20)}”. ${units[input.unit].print === '' ? 'Type the number alone' : `Use ${units[input.unit].words}`}.`,
+        problem: `${input.label} can’t be in “${reading.tail.slice(0, 20)}”. ${units[shown].print === '' ? 'Type the number alone' : `Use ${units[shown].words}`}.`,
       };
     case 'value': {
       const { value } = reading;
-      if (!Number.isFinite(value)) return { problem: `${input.label} must be a number from ${rangeOf(input)}.` };
+      if (!Number.isFinite(value)) return { problem: `${input.label} must be a number from ${range}.` };
       // Half a part in a billion, so that a limit typed in the other unit system is still inside.
       const slack = 5e-10 * Math.max(Math.abs(input.min), Math.abs(input.max));
-      if (value < input.min - slack || value > input.max + slack)
-        return { problem: `${input.label} must be from ${rangeOf(input)}. This is ${bound(value)}.` };
+      if (value < input.min - slack || value > input.max + slack) return { problem: `${input.label} must be from ${range}. This is ${told(value)}.` };
       if (input.whole === true && !Number.isInteger(value))
         return { problem: `${input.label} must be a whole number, such as ${Math.max(input.min, Math.round(value))}.` };
       return { value: Math.min(Math.max(value, input.min), input.max) };
@@ -51,10 +58,10 @@ function readChoice(input: ChoiceInput, text: string): Reading<string> {
   return Object.hasOwn(input.options, text) ? { value: text } : { problem: `${input.label}: choose one of the list.` };
 }
 
-export function readCell(input: Cell, text: string): Reading<CellValue> {
+export function readCell(input: Cell, text: string, system: UnitSystem = 'us'): Reading<CellValue> {
   switch (input.kind) {
     case 'number':
-      return readNumber(input, text);
+      return readNumber(input, text, system);
     case 'choice':
       return readChoice(input, text);
     case 'yesNo':
@@ -68,8 +75,8 @@ export function readCell(input: Cell, text: string): Reading<CellValue> {
 
 const monthNames = ['January', 'February', 'March', 'April', 'May', 'June', 'July', 'August', 'September', 'October', 'November', 'December'];
 /** One of the twelve, with its month in the message. */
-export const readMonth = (input: MonthsInput, index: number, text: string): Reading<number> =>
-  readNumber({ ...input, label: `${input.label}, ${monthNames[index] ?? ''}` }, text);
+export const readMonth = (input: MonthsInput, index: number, text: string, system: UnitSystem): Reading<number> =>
+  readNumber({ ...input, default: input.default[index] ?? input.min, label: `${input.label}, ${monthNames[index] ?? ''}` }, text, system);
 
 /** A pasted list, a day a line: `2026-03-02, 0.45`. Lines that cannot be read are named; none is dropped in silence. */
 export function readRecord(input: RecordInput, text: string): Reading<readonly RecordLine[]> {
@@ -79,7 +86,7 @@ export function readRecord(input: RecordInput, text: string): Reading<readonly R
   const value: RecordLine[] = [];
   for (const [index, [first = '', second = '']] of lines.entries()) {
     const day = dayOf(first);
-    const amount = readNumber(input, second);
+    const amount = readNumber({ ...input, default: input.min }, second, 'us');
     if (day === undefined) return { problem: `${input.label}, line ${index + 1}: “${first.slice(0, 20)}” is not a day such as 2026-03-02.` };
     if ('problem' in amount) return { problem: `Line ${index + 1}. ${amount.problem}` };
     value.push({ day, amount: amount.value });

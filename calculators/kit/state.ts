@@ -79,11 +79,15 @@ export const isShown = (input: { readonly shownWhen?: Input['shownWhen'] }, besi
   );
 
 /** Texts to values. A hidden input holds its default, and a test proves that it changes nothing. */
-export function readForm(inputs: Inputs, texts: Texts): { readonly values: Values; readonly problems: readonly Problem[] } {
+export function readForm(
+  inputs: Inputs,
+  texts: Texts,
+  system: UnitSystem = 'us',
+): { readonly values: Values; readonly problems: readonly Problem[] } {
   const problems: Problem[] = [];
   const cell = (input: Cell, text: string, shown: boolean, at: string): CellValue => {
     if (shown) {
-      const reading = readCell(input, text);
+      const reading = readCell(input, text, system);
       if ('value' in reading) return reading.value;
       problems.push({ at, say: reading.problem });
     }
@@ -116,7 +120,7 @@ export function readForm(inputs: Inputs, texts: Texts): { readonly values: Value
           return [
             key,
             input.default.map((fallback, index) => {
-              const reading = shown ? readMonth(input, index, monthsIn(text)[index] ?? '') : { value: fallback };
+              const reading = shown ? readMonth(input, index, monthsIn(text)[index] ?? '', system) : { value: fallback };
               if ('value' in reading) return reading.value;
               problems.push({ at: `${key}.${index}`, say: reading.problem });
               return fallback;

@@ -42,7 +42,8 @@ export function readQuantity(text: string, declared: UnitName): QuantityReading 
     .replace(/^\$\s*/, '')
     .replace('−', '-');
   if (plain === '') return { is: 'empty' };
-  if (/^-?\d+,(?:\d{1,2}|\d{4,})(?!\d)/.test(plain)) return { is: 'comma', instead: plain.replace(',', '.') };
+  const comma = /^-?\d+,(?:\d{1,2}|\d{4,})(?!\d)/.exec(plain);
+  if (comma) return { is: 'comma', instead: comma[0].replace(',', '.') };
   const digits = withoutThousands(plain);
   const found = shape.exec(digits);
   if (!found) return { is: 'words' };

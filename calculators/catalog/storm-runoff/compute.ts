@@ -1,0 +1,153 @@
+import { antecedentCurveNumber } from '../../math/runoff/antecedentCurveNumber.ts';
+import { conditionClass, type Grazing } from '../../math/runoff/conditionClass.ts';
+import { type AbstractionRatio, initialAbstractionIn } from '../../math/runoff/initialAbstractionIn.ts';
+import { retentionIn } from '../../math/runoff/retentionIn.ts';
+import { runoffIn } from '../../math/runoff/runoffIn.ts';
+import { ratioRetentionIn } from '../../math/runoff/stormRunoffIn.ts';
+import { soilGroupFromTexture } from '../../math/soilGroup/soilGroupFromTexture.ts';
+import { inchAcresToGallons } from '../../math/water/waterVolume.ts';
+import type { CoverCondition, SoilGroup } from '../../tables/curveNumbers.ts';
+import type { Texture } from '../../tables/soilGroups.ts';
+import { type CoverKey, tabledRow } from './covers.ts';
+
+export interface Ground {
+  readonly soilGroup: SoilGroup;
+  readonly cover: CoverKey;
+  readonly groundCoverPercent: number;
+  readonly grazing: Grazing;
+  readonly woodsFloor: 'bare' | 'some' | 'deep';
+  readonly tilth: 'poor' | 'good';
+  readonly curveNumber: number;
+}
+export interface AskedGround extends Omit<Ground, 'soilGroup'> {
+  readonly areaAc: number;
+  readonly soilGroup: SoilGroup | 'ask';
+  readonly texture: Texture;
+  readonly barrier: 'deep' | 'middle' | 'shallow';
+}
+type Wetness = 'dry' | 'average' | 'wet';
+
+// One depth inside each of the rule's three bands.
+const barrierDepthIn = { deep: 60, middle: 30, shallow: 10 } as const;
+export const soilGroupOf = ({ soilGroup, texture, barrier }: Pick<AskedGround, 'soilGroup' | 'texture' | 'barrier'>): SoilGroup =>
+  soilGroup === 'ask' ? soilGroupFromTexture(texture, barrierDepthIn[barrier]) : soilGroup;
+
+/**
+ * The condition class of the cover's own table. The notes for brush and dry range name ground cover alone;
+ * ground that is grazed hard with no litter left is poor here under them too, as the pasture's note has it.
+ */
+export function conditionOf(ground: Ground): CoverCondition {
+  if (ground.cover === 'own') return 'only';
+  const { cover, cutPoints } = tabledRow(ground.cover);
+  switch (cover.conditionFrom) {
+    case 'none':
+      return 'only';
+    case 'litter':
+      return ({ bare: 'poor', some: 'fair', deep: 'good' } as const)[ground.woodsFloor];
+    case 'infiltration':
+      return ground.tilth;
+    default:
+      return cutPoints ? conditionClass({ ...cutPoints, groundCoverPercent: ground.groundCoverPercent, grazing: ground.grazing }) : 'only';
+  }
+}
+const tabledNumber = (ground: Ground): number =>
+  ground.cover === 'own' ? ground.curveNumber : (tabledRow(ground.cover).cover.conditions[conditionOf(ground)]?.[ground.soilGroup] ?? Number.NaN);
+
+/** Ground whose runoff goes by its living cover, and how much of that it has. */
+const bareUnder50 = (ground: Ground): boolean => {
+  if (ground.cover === 'own') return false;
+  const { cover } = tabledRow(ground.cover);
+  return (cover.conditionFrom === 'cover' || cover.conditionFrom === 'cover-and-grazing') && ground.groundCoverPercent < 50;
+};
+
+const sumOf = <T>(list: readonly T[], of: (each: T) => number): number => list.reduce((sum, each) => sum + of(each), 0);
+
+function stormOn(parts: readonly AskedGround[], rainIn: number, wetness: Wetness, abstractionRatio: AbstractionRatio, isByNumber: boolean) {
+  const run = (curveNumber: number) => {
+    const storageIn = ratioRetentionIn(curveNumber, abstractionRatio);
+    const firstIn = initialAbstractionIn({ retentionIn: storageIn, abstractionRatio });
+    return {
+      handbookStorageIn: retentionIn(curveNumber),
+      storageIn,
+      firstIn,
+      heldIn: Math.min(rainIn, firstIn),
+      partRunoffIn: runoffIn({ rainIn, retentionIn: storageIn, abstractionRatio }),
+    };
+  };
+  const lines = parts.map((part) => {
+    const group = soilGroupOf(part);
+    const ground = { ...part, soilGroup: group };
+    const tabledCurveNumber = tabledNumber(ground);
+    const curveNumber = antecedentCurveNumber(tabledCurveNumber, wetness);
+    const result = run(curveNumber);
+    return {
+      areaAc: part.areaAc,
+      group,
+      condition: conditionOf(ground),
+      tabledCurveNumber,
+      curveNumber,
+      ...result,
+      runoffAcIn: part.areaAc * result.partRunoffIn,
+      firstAcIn: part.areaAc * result.firstIn,
+      heldAcIn: part.areaAc * result.heldIn,
+      numberAcres: part.areaAc * tabledCurveNumber,
+    };
+  });
+  const totalAc = sumOf(lines, (line) => line.areaAc);
+  const totals = {
+    totalAc,
+    totalRunoffAcIn: sumOf(lines, (line) => line.runoffAcIn),
+    totalFirstAcIn: sumOf(lines, (line) => line.firstAcIn),
+    totalHeldAcIn: sumOf(lines, (line) => line.heldAcIn),
+    totalNumberAcres: sumOf(lines, (line) => line.numberAcres),
+  };
+  const middleCurveNumber = totals.totalNumberAcres / totalAc;
+  const middleWetCurveNumber = antecedentCurveNumber(middleCurveNumber, wetness);
+  const middle = run(middleWetCurveNumber);
+  return {
+    lines,
+    ...totals,
+    middleCurveNumber,
+    middleWetCurveNumber,
+    middleHandbookStorageIn: middle.handbookStorageIn,
+    middleStorageIn: middle.storageIn,
+    firstIn: isByNumber ? middle.firstIn : totals.totalFirstAcIn / totalAc,
+    heldFirstIn: isByNumber ? middle.heldIn : totals.totalHeldAcIn / totalAc,
+    runoffIn: isByNumber ? middle.partRunoffIn : totals.totalRunoffAcIn / totalAc,
+  };
+}
+
+interface Asked extends AskedGround {
+  readonly rainIn: number;
+  readonly wetness: Wetness | 'frozen';
+  readonly ground: 'one' | 'parts';
+  readonly parts: readonly AskedGround[];
+  readonly combine: 'by-runoff' | 'by-number';
+  readonly abstraction: 'ia-20' | 'ia-05';
+}
+
+export function compute({ rainIn, wetness, ground, parts, combine, abstraction, ...one }: Asked) {
+  const grounds = ground === 'one' ? [one] : parts;
+  const ratio = abstraction === 'ia-20' ? 0.2 : 0.05;
+  const isByNumber = ground === 'parts' && combine === 'by-number';
+  const at = (how: Wetness) => stormOn(grounds, rainIn, how, ratio, isByNumber);
+  // Frozen ground is refused before it comes here.
+  const storm = at(wetness === 'frozen' ? 'wet' : wetness);
+  const isBare = grounds.some((part) => bareUnder50({ ...part, soilGroup: soilGroupOf(part) }));
+  const stayedIn = rainIn - storm.runoffIn;
+  const method: 'too-small' | 'rough' | 'usual' = storm.runoffIn === 0 ? 'too-small' : storm.runoffIn < 0.5 ? 'rough' : 'usual';
+  return {
+    ...storm,
+    method,
+    sod: isBare ? ('thin' as const) : ('closed' as const),
+    lowRunoffIn: at('dry').runoffIn,
+    betweenRunoffIn: at('average').runoffIn,
+    highRunoffIn: at('wet').runoffIn,
+    stayedIn,
+    soakedIn: stayedIn - storm.heldFirstIn,
+    runoffPercent: (storm.runoffIn / rainIn) * 100,
+    runoffGal: inchAcresToGallons(storm.runoffIn * storm.totalAc),
+    stayedGal: inchAcresToGallons(stayedIn * storm.totalAc),
+    coverPercent: sumOf(grounds, (part) => part.areaAc * part.groundCoverPercent) / storm.totalAc,
+  };
+}

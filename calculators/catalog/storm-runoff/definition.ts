@@ -1,0 +1,247 @@
+import { defineCalculator } from '../../kit/define.ts';
+import { compute, soilGroupOf } from './compute.ts';
+import { inputs } from './inputs.ts';
+import { quantities } from './quantities.ts';
+import { lacksNumber, noGroupA } from './refusals.ts';
+
+export default defineCalculator({
+  slug: 'storm-runoff',
+  version: 1,
+  title: 'Runoff from rainfall depth',
+  inputs,
+  refusals: [
+    {
+      at: 'wetness',
+      when: ({ wetness }) => wetness === 'frozen',
+      say: 'This method does not reach frozen or snow-covered ground: nearly all of the rain can run off there. Choose how wet unfrozen ground was.',
+    },
+    { at: 'soilGroup', when: ({ ground, ...one }) => ground === 'one' && lacksNumber({ ...one, soilGroup: soilGroupOf(one) }), say: noGroupA },
+  ],
+  compute,
+}).describe({
+  question: 'How much of that rain ran off?',
+  lead: 'How much of a storm leaves your ground, and how much would have stayed under other cover. Your own rain, your own acres.',
+  searchWords: [
+    'curve number',
+    'gully washer',
+    'flash flood',
+    'overland flow',
+    'sheet flow',
+    'rain lost',
+    'how much water ran off my pasture',
+    'hydrologic soil group',
+  ],
+  quantities,
+  results: [
+    {
+      of: 'method',
+      when: ({ method }) => method === 'too-small',
+      range: { low: 'lowRunoffIn', high: 'highRunoffIn', says: '{high} if the ground was wet' },
+    },
+    {
+      of: 'runoffIn',
+      when: ({ method }) => method !== 'too-small',
+      range: { low: 'lowRunoffIn', high: 'highRunoffIn', says: '{low} if the ground was dry, {high} if wet' },
+    },
+    { of: 'betweenRunoffIn', when: ({ sod }) => sod === 'thin' },
+    { of: 'stayedIn' },
+    { of: 'runoffPercent', when: ({ method }) => method !== 'too-small' },
+    { of: 'runoffGal', when: ({ method }) => method !== 'too-small' },
+    { of: 'stayedGal' },
+    { of: 'firstIn' },
+    { of: 'soakedIn' },
+    { of: 'middleCurveNumber', when: ({ ground }) => ground === 'parts' },
+    { of: 'lines', when: ({ ground }) => ground === 'parts' },
+  ],
+  steps: [
+    {
+      kind: 'rows',
+      of: 'lines',
+      says: 'Each ground: its class and curve number from the table, the number moved to how wet the ground was, then what it can hold, what is used up first, and what runs off.',
+      source: 'tr55-1986, eq. 2-1 to 2-4',
+      formulas: {
+        handbookStorageIn: String.raw`\frac{1000}{\q{curveNumber}} - 10`,
+        storageIn: [
+          {
+            when: ({ abstraction }) => abstraction === 'ia-20',
+            formula: String.raw`\q{handbookStorageIn}`,
+            because: 'the handbooks’ convention takes it as it is',
+          },
+          { formula: String.raw`1.33 \times \q{handbookStorageIn}^{1.15}`, because: 'moved to the 0.05 convention; holds in inches only' },
+        ],
+        firstIn: [
+          { when: ({ abstraction }) => abstraction === 'ia-20', formula: String.raw`0.2 \times \q{storageIn}` },
+          { formula: String.raw`0.05 \times \q{storageIn}` },
+        ],
+        heldIn: String.raw`\min(\q{rainIn}, \q{firstIn})`,
+        partRunoffIn: [
+          {
+            when: ({ rainIn, firstIn }) => rainIn <= firstIn,
+            formula: '0',
+            because: 'the rain is used up before any runs',
+          },
+          { formula: String.raw`\frac{(\q{rainIn} - \q{firstIn})^2}{\q{rainIn} - \q{firstIn} + \q{storageIn}}` },
+        ],
+        runoffAcIn: String.raw`\q{areaAc} \times \q{partRunoffIn}`,
+        firstAcIn: String.raw`\q{areaAc} \times \q{firstIn}`,
+        heldAcIn: String.raw`\q{areaAc} \times \q{heldIn}`,
+        numberAcres: String.raw`\q{areaAc} \times \q{tabledCurveNumber}`,
+      },
+      sums: {
+        totalAc: 'areaAc',
+        totalRunoffAcIn: 'runoffAcIn',
+        totalFirstAcIn: 'firstAcIn',
+        totalHeldAcIn: 'heldAcIn',
+        totalNumberAcres: 'numberAcres',
+      },
+    },
+    {
+      kind: 'formula',
+      shows: 'middleCurveNumber',
+      onlyWhen: ({ ground, combine }) => ground === 'parts' && combine === 'by-number',
+      says: 'One curve number for all parts, each counted by its acres.',
+      source: 'tr55-1986, example 2-1',
+      ways: [{ formula: String.raw`\frac{\q{totalNumberAcres}}{\q{totalAc}}` }],
+    },
+    {
+      kind: 'lookup',
+      shows: 'middleWetCurveNumber',
+      onlyWhen: ({ ground, combine }) => ground === 'parts' && combine === 'by-number',
+      says: 'The same number for ground that was {wetness}, between the table’s rows where it falls between.',
+      source: 'nrcs-neh630-10-2004, table 10-1',
+    },
+    {
+      kind: 'formula',
+      shows: 'middleHandbookStorageIn',
+      onlyWhen: ({ ground, combine }) => ground === 'parts' && combine === 'by-number',
+      says: 'What such ground can hold.',
+      source: 'tr55-1986, eq. 2-4',
+      ways: [{ formula: String.raw`\frac{1000}{\q{middleWetCurveNumber}} - 10` }],
+    },
+    {
+      kind: 'formula',
+      shows: 'middleStorageIn',
+      onlyWhen: ({ ground, combine }) => ground === 'parts' && combine === 'by-number',
+      says: 'In the convention that was chosen.',
+      source: 'hawkins-2002, conversion of S',
+      ways: [
+        { when: ({ abstraction }) => abstraction === 'ia-20', formula: String.raw`\q{middleHandbookStorageIn}` },
+        { formula: String.raw`1.33 \times \q{middleHandbookStorageIn}^{1.15}` },
+      ],
+    },
+    {
+      kind: 'formula',
+      shows: 'firstIn',
+      says: 'Rain used up before any runs: it wets leaves and litter, fills hollows, soaks in at first.',
+      source: 'tr55-1986, eq. 2-2',
+      ways: [
+        { when: ({ ground, combine }) => ground === 'one' || combine === 'by-runoff', formula: String.raw`\frac{\q{totalFirstAcIn}}{\q{totalAc}}` },
+        { when: ({ abstraction }) => abstraction === 'ia-20', formula: String.raw`0.2 \times \q{middleStorageIn}` },
+        { formula: String.raw`0.05 \times \q{middleStorageIn}` },
+      ],
+    },
+    {
+      kind: 'formula',
+      shows: 'heldFirstIn',
+      says: 'As much of that as this rain could fill.',
+      ways: [
+        { when: ({ ground, combine }) => ground === 'one' || combine === 'by-runoff', formula: String.raw`\frac{\q{totalHeldAcIn}}{\q{totalAc}}` },
+        { formula: String.raw`\min(\q{rainIn}, \q{firstIn})` },
+      ],
+    },
+    {
+      kind: 'formula',
+      shows: 'runoffIn',
+      says: 'What runs off, as a depth over all the ground.',
+      source: 'tr55-1986, eq. 2-1',
+      ways: [
+        {
+          when: ({ ground, combine }) => ground === 'one' || combine === 'by-runoff',
+          formula: String.raw`\frac{\q{totalRunoffAcIn}}{\q{totalAc}}`,
+          because: 'each part run by itself, then counted by its acres',
+        },
+        { when: ({ rainIn, firstIn }) => rainIn <= firstIn, formula: '0', because: 'the rain is used up before any runs' },
+        {
+          formula: String.raw`\frac{(\q{rainIn} - \q{firstIn})^2}{\q{rainIn} - \q{firstIn} + \q{middleStorageIn}}`,
+          because: 'one number for all parts',
+        },
+      ],
+    },
+    {
+      kind: 'lookup',
+      shows: 'lowRunoffIn',
+      says: 'The same sums with the ground dry before the storm.',
+      source: 'nrcs-neh630-10-2004, table 10-1',
+    },
+    {
+      kind: 'lookup',
+      shows: 'betweenRunoffIn',
+      onlyWhen: ({ sod }) => sod === 'thin',
+      says: 'And in between.',
+      source: 'nrcs-neh630-10-2004, table 10-1',
+    },
+    { kind: 'lookup', shows: 'highRunoffIn', says: 'The same sums with the ground wet before the storm.', source: 'nrcs-neh630-10-2004, table 10-1' },
+    {
+      kind: 'formula',
+      shows: 'runoffPercent',
+      says: 'As a share of the rain.',
+      ways: [{ formula: String.raw`\frac{\q{runoffIn}}{\q{rainIn}} \times 100` }],
+    },
+    {
+      kind: 'formula',
+      shows: 'stayedIn',
+      says: 'The rest stayed: rain in is runoff out and what is left.',
+      ways: [{ formula: String.raw`\q{rainIn} - \q{runoffIn}` }],
+    },
+    {
+      kind: 'formula',
+      shows: 'soakedIn',
+      says: 'Of that, past what is used up first.',
+      ways: [{ formula: String.raw`\q{stayedIn} - \q{heldFirstIn}` }],
+    },
+    {
+      kind: 'formula',
+      shows: 'runoffGal',
+      says: 'In gallons: an inch on an acre is 3,630 cubic feet, a cubic foot 1,728 cubic inches, a gallon 231 of them.',
+      source: 'common practice',
+      ways: [{ formula: String.raw`\q{runoffIn} \times \q{totalAc} \times \frac{3630 \times 1728}{231}` }],
+    },
+    {
+      kind: 'formula',
+      shows: 'stayedGal',
+      says: 'And what stayed, in gallons.',
+      ways: [{ formula: String.raw`\q{stayedIn} \times \q{totalAc} \times \frac{3630 \times 1728}{231}` }],
+    },
+  ],
+  cautions: [
+    {
+      when: ({ sod }) => sod === 'thin',
+      say: 'Less than half of this ground is covered. Bare ground crusts, and a dry crust sheds rain instead of drinking it. Do not count on the dry figure here; go by the one in between and the wet one.',
+      source: 'common practice',
+    },
+    {
+      when: ({ lines }) => lines.some((line) => line.tabledCurveNumber < 40),
+      say: 'One of these grounds has a curve number under 40. The handbook calls the method unsure there; look at the figure as “little”.',
+      source: 'tr55-1986, limits',
+    },
+    {
+      when: ({ runoffIn }) => runoffIn >= 1,
+      say: 'Runoff like this can fill a draw within minutes and wash out a crossing. Keep people, stock and machines out of moving water. A pond, dam or waterway to catch it is an engineer’s job and needs local permits.',
+      source: 'common practice',
+    },
+  ],
+  limits: [
+    'It takes the storm, or the day’s rain, as a whole. The same rain in one hard burst runs off far more than the same rain in a day; this cannot tell them apart.',
+    'The numbers come from handbook tables made on many small watersheds. Nobody measured yours. Two storms of one depth on one field can differ by more than two managements do.',
+    'Under half an inch of runoff the handbook itself calls the method rough. “Too small for this method” does not mean that nothing ran.',
+    'The tables are coarse: three classes of cover. Ground that just passes into the next class has hardly changed.',
+    'Curve numbers under 30 are run as 30. Frozen ground, snow and paved ground are not covered.',
+  ],
+  note: ({ method }, show) =>
+    method === 'too-small'
+      ? `${show('rainIn')} of rain: too small a storm for the curve-number method on this ground (up to ${show('highRunoffIn')} ran off if it was wet).`
+      : `Of ${show('rainIn')} of rain about ${show('runoffIn')} ran off (${show('lowRunoffIn')} to ${show('highRunoffIn')} by how wet the ground was), ${show('runoffGal')} from ${show('totalAc')}; ${show('stayedIn')} stayed.`,
+  picture: { kind: 'soilFace', rain: 'rainIn', runsOff: 'runoffIn', heldFirst: 'heldFirstIn', soaksIn: 'soakedIn', coverPercent: 'coverPercent' },
+  sources: ['tr55-1986', 'nrcs-neh630-10-2004', 'hawkins-2002', 'nrcs-neh630-07-2009'],
+  guides: ['where-rain-goes'],
+});

@@ -1,0 +1,227 @@
+import type { Calculator } from '../kit/define.ts';
+import { type Cell, type Input, type MonthsInput, type RecordInput, type RowsInput, sharesRows } from '../kit/inputs.ts';
+import { defaultText } from '../kit/read.ts';
+import { isShown, monthsIn, type Problem, type RowTexts, rowsIn, type Text, type Texts, textIn } from '../kit/state.ts';
+import { isUnit, type UnitSystem, unitIn, units } from '../units/units.ts';
+import { Field } from './Field.tsx';
+import { keptText, shownText } from './fieldText.ts';
+
+export interface SideProps {
+  readonly id: string;
+  readonly calculator: Calculator;
+  readonly texts: Texts;
+  readonly problems: readonly Problem[];
+  readonly system: UnitSystem;
+  /** Which inputs belong here; the others are drawn elsewhere. */
+  readonly wants: (input: Cell | MonthsInput | RecordInput) => boolean;
+  /** `Other management` before each label, to listeners. */
+  readonly of?: string;
+  readonly canAddRows: boolean;
+  readonly onTexts: (texts: Texts, at: string) => void;
+  readonly onLeave: () => void;
+}
+
+/** Choosing an option writes the fields that it fills. */
+function withFills<T extends Text>(
+  cell: Cell,
+  text: string,
+  beside: Readonly<Record<string, Input>>,
+  before: Readonly<Record<string, T | string>>,
+): Record<string, T | string> {
+  const filled: Record<string, T | string> = { ...before };
+  if (cell.kind !== 'choice' || !Object.hasOwn(cell.options, text)) return filled;
+  for (const [name, value] of Object.entries(cell.options[text]?.fills ?? {})) {
+    const neighbour = beside[name];
+    if (neighbour && neighbour.kind !== 'rows' && neighbour.kind !== 'months' && neighbour.kind !== 'record')
+      filled[name] = defaultText(neighbour, value);
+  }
+  return filled;
+}
+
+function Rows({ name, input, ...side }: SideProps & { readonly name: string; readonly input: RowsInput }) {
+  const { id, texts, problems, system, wants, of, onLeave } = side;
+  const list = rowsIn(texts[name]);
+  const columns = Object.entries(input.columns);
+  if (!columns.some(([, cell]) => wants(cell))) return null;
+  const mayAdd = side.canAddRows || !sharesRows(input);
+  const put = (rows: readonly RowTexts[], at: string) => side.onTexts({ ...texts, [name]: rows }, at);
+  const own = problems.find((problem) => problem.at === name)?.say;
+  return (
+    <fieldset class="rows" id={`${id}-${name}`} tabIndex={-1}>
+      <legend>{input.label}</legend>
+      {input.help && <small class="field-hint">{input.help}</small>}
+      {list.map((row, index) => {
+        const title = `${input.rowName[0]?.toUpperCase()}${input.rowName.slice(1)} ${index + 1}`;
+        return (
+          <fieldset class="row" key={index}>
+            <legend class="row-title">
+              {of && <span class="unseen">{of}: </span>}
+              {title}
+            </legend>
+            {mayAdd && list.length > 1 && (
+              <button
+                type="button"
+                class="quiet take-out"
+                onClick={() =>
+                  put(
+                    list.filter((_, place) => place !== index),
+                    name,
+                  )
+                }
+              >
+                Take out<span class="unseen"> {title}</span>
+              </button>
+            )}
+            <div class="row-fields">
+              {columns
+                .filter(([, cell]) => wants(cell) && isShown(cell, { ...texts, ...row }))
+                .map(([column, cell]) => {
+                  const at = `${name}.${index}.${column}`;
+                  return (
+                    <Field
+                      key={column}
+                      id={`${id}-${name}-${index}-${column}`}
+                      cell={cell}
+                      text={row[column] ?? ''}
+                      problem={problems.find((problem) => problem.at === at)?.say}
+                      system={system}
+                      of={of ? `${of}, ${title}` : title}
+                      onText={(text) =>
+                        put(
+                          list.map((each, place) => (place === index ? withFills(cell, text, input.columns, { ...each, [column]: text }) : each)),
+                          at,
+                        )
+                      }
+                      onLeave={onLeave}
+                    />
+                  );
+                })}
+            </div>
+          </fieldset>
+        );
+      })}
+      {own && <p class="problem">{own}</p>}
+      {mayAdd && list.length < input.maxRows && (
+        <button type="button" class="quiet" onClick={() => put([...list, ...list.slice(-1)], name)}>
+          Add another {input.rowName}
+        </button>
+      )}
+    </fieldset>
+  );
+}
+
+const monthLetters = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'];
+function Months({ name, input, ...side }: SideProps & { readonly name: string; readonly input: MonthsInput }) {
+  const { id, texts, problems, system, onTexts, onLeave } = side;
+  const list = monthsIn(texts[name]);
+  const shown = unitIn(system, input.unit);
+  return (
+    <fieldset class="months">
+      <legend>
+        {input.label} {units[shown].print !== '' && <span class="muted">({units[shown].words})</span>}
+      </legend>
+      {input.help && <small class="field-hint">{input.help}</small>}
+      <div class="month-fields">
+        {list.map((text, index) => {
+          const at = `${name}.${index}`;
+          const problem = problems.find((each) => each.at === at)?.say;
+          const month = monthLetters[index] ?? '';
+          return (
+            <div class={problem ? 'month is-wrong' : 'month'} key={month}>
+              <label for={`${id}-${name}-${index}`}>{month}</label>
+              <input
+                id={`${id}-${name}-${index}`}
+                type="text"
+                autocomplete="off"
+                value={shownText(text, input.unit, system)}
+                aria-invalid={problem ? true : undefined}
+                aria-describedby={problem ? `${id}-${name}-${index}-problem` : undefined}
+                onInput={(event) => {
+                  const next = keptText(event.currentTarget.value, input.unit, system);
+                  onTexts({ ...texts, [name]: list.map((each, place) => (place === index ? next : each)) }, at);
+                }}
+                onBlur={onLeave}
+              />
+              {problem && (
+                <p class="problem" id={`${id}-${name}-${index}-problem`}>
+                  {problem}
+                </p>
+              )}
+            </div>
+          );
+        })}
+      </div>
+    </fieldset>
+  );
+}
+
+function Record({ name, input, ...side }: SideProps & { readonly name: string; readonly input: RecordInput }) {
+  const { id, texts, problems, onTexts, onLeave } = side;
+  const problem = problems.find((each) => each.at === name)?.say;
+  const put = (text: string) => onTexts({ ...texts, [name]: text }, name);
+  return (
+    <div class={problem ? 'field is-wrong' : 'field'}>
+      <label for={`${id}-${name}`}>{input.label}</label>
+      <small class="field-hint" id={`${id}-${name}-help`}>
+        {input.help ?? `A day and a number in ${isUnit(input.unit) ? units[input.unit].words : ''} on each line: 2026-03-02, 0.45`}
+      </small>
+      <textarea
+        id={`${id}-${name}`}
+        rows={8}
+        autocomplete="off"
+        spellcheck={false}
+        value={textIn(texts[name])}
+        aria-invalid={problem ? true : undefined}
+        aria-describedby={`${id}-${name}-help${problem ? ` ${id}-${name}-problem` : ''}`}
+        onInput={(event) => put(event.currentTarget.value)}
+        onBlur={onLeave}
+      />
+      <label class="file">
+        Or read a file
+        <input
+          type="file"
+          accept=".csv,.txt,text/csv,text/plain"
+          onChange={(event) => {
+            const file = event.currentTarget.files?.[0];
+            if (file) void file.text().then(put);
+          }}
+        />
+      </label>
+      {problem && (
+        <p class="problem" id={`${id}-${name}-problem`}>
+          {problem}
+        </p>
+      )}
+    </div>
+  );
+}
+
+/** The fields of one side, in declared order; what does not apply is not there. */
+export function Side(props: SideProps) {
+  const { id, calculator, texts, problems, system, wants, of, onTexts, onLeave } = props;
+  return (
+    <>
+      {Object.entries(calculator.inputs)
+        .filter(([, input]) => isShown(input, texts))
+        .map(([name, input]) => {
+          if (input.kind === 'rows') return <Rows key={name} {...props} name={name} input={input} />;
+          if (!wants(input)) return null;
+          if (input.kind === 'months') return <Months key={name} {...props} name={name} input={input} />;
+          if (input.kind === 'record') return <Record key={name} {...props} name={name} input={input} />;
+          return (
+            <Field
+              key={name}
+              id={`${id}-${name}`}
+              cell={input}
+              text={textIn(texts[name])}
+              problem={problems.find((problem) => problem.at === name)?.say}
+              system={system}
+              {...(of === undefined ? {} : { of })}
+              onText={(text) => onTexts(withFills(input, text, calculator.inputs, { ...texts, [name]: text }), name)}
+              onLeave={onLeave}
+            />
+          );
+        })}
+    </>
+  );
+}

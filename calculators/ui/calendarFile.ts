@@ -1,0 +1,29 @@
+import { createEvents } from 'ics';
+import type { Calculator, CalendarEntry } from '../kit/define.ts';
+import { isoDay } from '../units/printQuantity.ts';
+
+/** `2026-03-02` as the three numbers that calendar libraries want. */
+function partsOf(day: number): [number, number, number] {
+  const [year = 1970, month = 1, date = 1] = isoDay(day).split('-').map(Number);
+  return [year, month, date];
+}
+
+/**
+ * All-day entries as iCalendar (RFC 5545). The same entry keeps its identity, so that a second file moves it and does not double it.
+ * @throws Error if the library refuses an entry
+ */
+export function calendarFile(calculator: Calculator, entries: readonly CalendarEntry[]): string {
+  const { error, value } = createEvents(
+    entries.map(({ day, title, text }, index) => ({
+      uid: `${calculator.slug}-${index + 1}-${isoDay(day)}@holdwater`,
+      productId: 'holdwater',
+      title,
+      description: text,
+      start: partsOf(day),
+      end: partsOf(day + 1),
+      busyStatus: 'FREE' as const,
+    })),
+  );
+  if (error) throw error;
+  return value ?? '';
+}

@@ -1,0 +1,42 @@
+import type { Calculator, Outcome } from '../kit/define.ts';
+import { printInput } from '../kit/print.ts';
+import { type Form, isShown, type Problem, readForm, rowsIn, type Texts, textIn, withPlaceOf } from '../kit/state.ts';
+import { readQuantity } from '../units/readQuantity.ts';
+import type { UnitSystem } from '../units/units.ts';
+
+export interface Ran {
+  readonly outcome: Outcome | null;
+  readonly problems: readonly Problem[];
+}
+
+/** Reads and computes one side. */
+export function runTexts(calculator: Calculator, texts: Texts, system: UnitSystem): Ran {
+  const { values, problems } = readForm(calculator.inputs, texts, system);
+  if (problems.length > 0) return { outcome: null, problems };
+  const run = calculator.run(values, system);
+  return 'outcome' in run ? { outcome: run.outcome, problems } : { outcome: null, problems: run.refusals };
+}
+
+/** The other side with the place of the first, or nothing when there is no comparison. */
+export const otherTexts = (calculator: Calculator, form: Form): Texts | null => form.that && withPlaceOf(calculator.inputs, form.this, form.that);
+
+/** What tells the two managements apart, in the words of the first inputs that differ. */
+export function sideTitles(calculator: Calculator, mine: Texts, theirs: Texts | null, system: UnitSystem): readonly [string, string] {
+  if (!theirs) return ['', ''];
+  const differing = Object.entries(calculator.inputs).flatMap(([key, input]): (readonly [string, string])[] => {
+    const say = (cell: Parameters<typeof printInput>[1], text: string) =>
+      cell.kind === 'choice' ? printInput(text, cell, 'us') : `${cell.label.toLowerCase()} ${text}`;
+    if (input.kind === 'rows') {
+      return rowsIn(mine[key]).flatMap((row, index) =>
+        Object.entries(input.columns).flatMap(([name, cell]): (readonly [string, string])[] => {
+          const [one, other] = [row[name] ?? '', rowsIn(theirs[key])[index]?.[name] ?? ''];
+          return one !== other && cell.belongsTo === 'management' ? [[say(cell, one), say(cell, other)]] : [];
+        }),
+      );
+    }
+    const [one, other] = [textIn(mine[key]), textIn(theirs[key])];
+    return one !== other && isShown(input, mine) && isShown(input, theirs) ? [[say(input, one), say(input, other)]] : [];
+  });
+  const [first] = differing;
+  return first ?? ['', ''];
+}

@@ -1,0 +1,11 @@
+// Stops the page for a moment, before any calculator is painted: while a link or what was typed before waits for its numbers, the built example must not pass for them.
+(() => {
+  const root = document.documentElement;
+  try {
+    const isKept = Object.keys(sessionStorage).some((key) => key.startsWith(`holdwater-form:${location.pathname}#`));
+    if (isKept || localStorage.getItem('holdwater-units') === 'si') root.dataset.opening = '';
+  } catch {
+    // Storage is switched off here: nothing was kept.
+  }
+  if (location.search !== '') root.dataset.opening = '';
+})();

@@ -1,0 +1,159 @@
+// The one script of every page with a calculator: loads the definition's chunk, applies the link, takes over the built form.
+import { hydrate } from 'preact';
+import type { Calculator } from '../../calculators/kit/define.ts';
+import { fromLink } from '../../calculators/kit/link.ts';
+import { changeSystem, startTexts } from '../../calculators/kit/state.ts';
+import { CalculatorForm, type Change, type Opening } from '../../calculators/ui/CalculatorForm.tsx';
+import { fillWorking } from '../../calculators/ui/fillWorking.tsx';
+import { otherTexts } from '../../calculators/ui/sides.ts';
+import type { UnitSystem } from '../../calculators/units/units.ts';
+
+const definitions = import.meta.glob<{ default: Calculator }>('../../calculators/catalog/*/definition.ts');
+const boxes = [...document.querySelectorAll<HTMLElement>('[data-calculator]')];
+
+const unitsKey = 'holdwater-units';
+/** Storage that may be switched off: then nothing is kept, and nothing breaks. */
+const kept = (storage: 'localStorage' | 'sessionStorage', key: string): string | null => {
+  try {
+    return window[storage].getItem(key);
+  } catch {
+    return null;
+  }
+};
+const keep = (storage: 'localStorage' | 'sessionStorage', key: string, text: string): void => {
+  try {
+    window[storage].setItem(key, text);
+  } catch {
+    // See above.
+  }
+};
+
+/** What somebody typed or chose before the script came: `hydrate` would overwrite it. */
+function earlyAnswers(root: Element): () => void {
+  const fields = [...root.querySelectorAll<HTMLInputElement>('input[type="text"], input[type="date"]')]
+    .filter((field) => field.value !== field.defaultValue)
+    .map((field) => [field.id, field.value] as const);
+  const radios = [...root.querySelectorAll<HTMLInputElement>('input[type="radio"]')]
+    .filter((field) => field.checked && !field.defaultChecked && field.id !== '')
+    .map((field) => field.id);
+  const selects = [...root.querySelectorAll('select')]
+    .filter((field) => field.selectedOptions[0]?.defaultSelected === false)
+    .map((field) => [field.id, field.value] as const);
+  const put = (id: string, value: string, event: string) => {
+    const field = document.getElementById(id);
+    if (!(field instanceof HTMLInputElement || field instanceof HTMLSelectElement)) return;
+    field.value = value;
+    field.dispatchEvent(new Event(event, { bubbles: true }));
+  };
+  return () => {
+    for (const [id, value] of fields) put(id, value, 'input');
+    for (const [id, value] of selects) put(id, value, 'change');
+    for (const id of radios) document.getElementById(id)?.click();
+  };
+}
+
+/** The address follows the form, a little behind, and never grows the history: Back leaves the page, as people expect. */
+function addressBar(): (link: string) => void {
+  let pending = '';
+  let timer = 0;
+  const flush = () => {
+    clearTimeout(timer);
+    timer = 0;
+    if (pending !== '') history.replaceState(history.state, '', pending);
+    pending = '';
+  };
+  addEventListener('pagehide', flush);
+  return (link) => {
+    pending = `?${link}${location.hash}`;
+    if (timer === 0) timer = window.setTimeout(flush, 400);
+  };
+}
+
+function start(box: HTMLElement, calculator: Calculator): void {
+  const root = box.querySelector('[data-form]');
+  const working = box.querySelector('.working');
+  if (!root || !working) return;
+  const ownsAddress = box.dataset['ownsAddress'] !== undefined;
+  const formKey = `holdwater-form:${location.pathname}#${box.dataset['name'] ?? ''}`;
+  const system: UnitSystem = kept('localStorage', unitsKey) === 'si' ? 'si' : 'us';
+  const query = ownsAddress ? location.search.slice(1) : (kept('sessionStorage', formKey) ?? '');
+  const open = (): Opening | null => {
+    if (query !== '') return { ...fromLink(calculator, query), system };
+    if (system === 'us') return null;
+    return { form: { this: changeSystem(calculator.inputs, startTexts(calculator.inputs), 'us', 'si'), that: null }, system, notices: [] };
+  };
+  const page = new URL(box.dataset['page'] ?? location.pathname, location.href).href;
+  const ownPage = box.querySelector<HTMLAnchorElement>('[data-own-page]');
+  const sides = box.querySelector<HTMLElement>('[data-working-sides]');
+  const buttons = [...(sides?.querySelectorAll<HTMLButtonElement>('[data-side]') ?? [])];
+  let latest: Change | undefined;
+  let side = 'this';
+  const work = () => {
+    if (!latest) return;
+    const { form, outcome, other } = latest;
+    if (sides) sides.hidden = other === null;
+    const isThat = side === 'that' && other !== null;
+    for (const button of buttons) button.setAttribute('aria-pressed', String((button.dataset['side'] === 'that') === isThat));
+    const [texts, worked] = isThat ? [otherTexts(calculator, form), other] : [form.this, outcome];
+    working.classList.toggle('is-waiting', worked === null);
+    if (texts && worked) fillWorking(working, calculator, texts, worked);
+  };
+  for (const button of buttons) {
+    button.addEventListener('click', () => {
+      side = button.dataset['side'] ?? 'this';
+      work();
+    });
+  }
+  const toAddress = ownsAddress ? addressBar() : (link: string) => keep('sessionStorage', formKey, link);
+  let isOpening = true;
+  const onChange = (change: Change) => {
+    latest = change;
+    work();
+    if (ownPage) ownPage.href = `${page}?${change.link}`;
+    if (!isOpening) toAddress(change.link);
+  };
+  const replay = earlyAnswers(root);
+  hydrate(
+    <CalculatorForm
+      calculator={calculator}
+      id={box.dataset['name'] ?? calculator.slug}
+      open={open}
+      onChange={onChange}
+      address={(link) => `${page}?${link}`}
+      onSystem={(to) => keep('localStorage', unitsKey, to)}
+    />,
+    root,
+  );
+  // The form's own first changes come from opening it; what follows comes from a person.
+  setTimeout(() => {
+    isOpening = false;
+    replay();
+    box.dataset['ready'] = '';
+  });
+}
+
+function fail(box: HTMLElement): void {
+  const note = box.querySelector<HTMLElement>('[data-waiting]');
+  if (!note) return;
+  note.textContent = 'The calculator could not be loaded. What you see is its example, not your numbers. Load the page again when there is signal.';
+  note.hidden = false;
+}
+
+const slow = setTimeout(() => {
+  for (const note of document.querySelectorAll<HTMLElement>('[data-waiting]')) note.hidden = false;
+}, 6000);
+const all = boxes.map(async (box) => {
+  const load = definitions[`../../calculators/catalog/${box.dataset['calculator'] ?? ''}/definition.ts`];
+  try {
+    if (!load) throw new Error(`no definition for ${box.dataset['calculator']}`);
+    start(box, (await load()).default);
+    const note = box.querySelector<HTMLElement>('[data-waiting]');
+    if (note) note.hidden = true;
+  } catch (error) {
+    console.error(error);
+    fail(box);
+  }
+});
+await Promise.all(all);
+clearTimeout(slow);
+delete document.documentElement.dataset['opening'];
