@@ -22,6 +22,9 @@ export const harvestShare = [
   { system: 'Pasture, 3 to 4 days', percent: [50, 60], source: 'pace-hay-forage', where: 'Utilization in the text', seen: 'print' },
   { system: 'Pasture, daily', percent: [75, 75], source: 'pace-hay-forage', where: 'Utilization in the text', seen: 'print' },
   { system: 'Pasture, continuous, Georgia', percent: [30, 40], source: 'uga-forage-team-2021', where: 'Utilization in the text', seen: 'print' },
+  { system: 'Pasture, continuous, Ontario', percent: [30, 30], source: 'ontario-dry-pasture', where: 'Share wasted, by system', seen: 'print' },
+  { system: 'Pasture, rotation, Ontario', percent: [55, 55], source: 'ontario-dry-pasture', where: 'Share wasted, by system', seen: 'print' },
+  { system: 'Pasture, strips, Ontario', percent: [70, 70], source: 'ontario-dry-pasture', where: 'Share wasted, by system', seen: 'print' },
   { system: 'Small pastures', percent: [45, 45], source: 'nrcs-528-1-2007', where: 'Assumption of the table', seen: 'transcription' },
 ] as const satisfies readonly HarvestShare[];
 

@@ -28,13 +28,4 @@ export default checkList('growthSplit', [
     where: 'Harvest efficiency',
     seen: 'print',
   },
-  {
-    what: 'Moderate stocking, grazing efficiency 49 %, half of the crop gone: harvest efficiency',
-    ours: () => 100 * growthSplit({ goneShare: 0.5, eatenOfGone: 0.49 }).eatenShare,
-    printed: '24',
-    source: 'smart-2010',
-    where: 'Abstract',
-    seen: 'print',
-    differs: { by: '0.6', because: 'the abstract prints both efficiencies but not the share gone; half is the range rule' },
-  },
 ]);

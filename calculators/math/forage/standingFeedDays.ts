@@ -27,7 +27,8 @@ export function standingFeedDays({
   need('standingFeedDays', 'dailyDemandLb', dailyDemandLb, { above: 0 });
   need('standingFeedDays', 'lossPercentPerMonth', lossPercentPerMonth, { atLeast: 0, atMost: 100 });
   const daysWithoutLoss = eatenLb / dailyDemandLb;
-  if (lossPercentPerMonth === 0) return daysWithoutLoss;
   const lossPerDay = lossPercentPerMonth / 100 / daysPerMonth;
+  // Below this the loss cannot be told from none, and the quotient of two vanishing numbers is not finite.
+  if (lossPerDay * daysWithoutLoss < 1e-12) return daysWithoutLoss;
   return -Math.expm1(-lossPerDay * daysWithoutLoss) / lossPerDay;
 }

@@ -15,21 +15,6 @@ export default checkList('herdAnimalUnits', [
     seen: 'print',
   },
   {
-    what: '10 cows, 20 ewes, 12 nannies, bull, ram and buck',
-    ours: () =>
-      herdAnimalUnits([
-        { head: 10, unitsPerHead: 1 },
-        { head: 20, unitsPerHead: 0.2 - 0.1 },
-        { head: 12, unitsPerHead: 1 / 6 },
-        { head: 1, unitsPerHead: 2 },
-        { head: 2, unitsPerHead: 0.2 },
-      ]),
-    printed: '16.4',
-    source: 'brann-hay',
-    where: 'Animal units',
-    seen: 'print',
-  },
-  {
     what: '100 cows, 15 heifers, 4 bulls for 6 months',
     ours: () =>
       6 *
