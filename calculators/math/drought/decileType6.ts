@@ -5,8 +5,8 @@ import { quantileType6 } from './quantileType6.ts';
 export type DecileGroup = 'much-below' | 'below' | 'near' | 'above' | 'much-above';
 
 /**
- * Decile of an amount in a record: 1 if not above the amount that a tenth of years stays below, up to 10, with boundaries by the Weibull rule, for `amount` and `record`.
- * A record under nine years cannot tell its outer tenths apart.
+ * Decile of an amount in a record: 1 if not above the amount that a tenth of years stays below, up to 10, with boundaries by the Weibull rule, for
+ * `amount` and `record`. A record under nine years cannot tell its outer tenths apart.
  * @param amount - Rain of the period in question, any one unit; at least 0
  * @param record - Rain of the same period in each year of the record, same unit; nine years or more
  * @returns Decile, 1 (driest tenth) to 10 (wettest tenth)

@@ -12,8 +12,8 @@ export interface DroughtEvent {
 }
 
 /**
- * Droughts in a series of monthly indices: each unbroken run of values at or below 0 that reaches −1 or less; it ends before the first value above 0, with the series `indices`.
- * A run that the record breaks off counts as it stands.
+ * Droughts in a series of monthly indices: each unbroken run of values at or below 0 that reaches −1 or less; it ends before the first value above
+ * 0, with the series `indices`. A run that the record breaks off counts as it stands.
  * @param indices - Standardized precipitation index of each month in order, none missing, no unit
  * @returns Droughts in order: first and last position, length in months, magnitude, lowest index
  * @throws RangeError if a value is not finite

@@ -22,8 +22,8 @@ function meanAndGap(name: string, amounts: readonly number[]): { readonly mean: 
 const thomShape = (gap: number): number => (1 + Math.sqrt(1 + (4 * gap) / 3)) / (4 * gap);
 
 /**
- * Gamma distribution by Thom's approximation to the most likely fit: A = ln x̄ − mean(ln x), α = [1 + √(1 + 4 A / 3)] / (4 A), β = x̄ / α, with x = `amounts`, zeros left out before.
- * Within 1 % of the exact shape for α above 1.
+ * Gamma distribution by Thom's approximation to the most likely fit: A = ln x̄ − mean(ln x), α = [1 + √(1 + 4 A / 3)] / (4 A), β = x̄ / α, with x =
+ * `amounts`, zeros left out before. Within 1 % of the exact shape for α above 1.
  * @param amounts - Amounts, any one unit; two or more, above 0, not all equal
  * @returns Shape, no unit, and scale, unit of the amounts
  * @throws RangeError if there are under two amounts, one is not above 0, or all are equal
@@ -37,7 +37,8 @@ export function gammaFitThom(amounts: readonly number[]): GammaFit {
 }
 
 /**
- * Gamma distribution by exact maximum likelihood: the α with ln α − ψ(α) = A, A = ln x̄ − mean(ln x), by Newton's steps from Thom's value, β = x̄ / α, with x = `amounts`.
+ * Gamma distribution by exact maximum likelihood: the α with ln α − ψ(α) = A, A = ln x̄ − mean(ln x), by Newton's steps from Thom's value, β = x̄ /
+ * α, with x = `amounts`.
  * @param amounts - Amounts, any one unit; two or more, above 0, not all equal
  * @returns Shape, no unit, and scale, unit of the amounts
  * @throws RangeError if there are under two amounts, one is not above 0, or all are equal

@@ -11,7 +11,8 @@ export type PrecipitationIndexClass =
   | 'extremely-wet';
 
 /**
- * Class of a standardized precipitation index, with z = `index`: extremely dry at −2 and below, severely dry to −1.5, moderately dry to −1, near normal between −1 and 1, and so up the wet side.
+ * Class of a standardized precipitation index, with z = `index`: extremely dry at −2 and below, severely dry to −1.5, moderately dry to −1, near
+ * normal between −1 and 1, and so up the wet side.
  * @param index - Standardized precipitation index, no unit; any finite number
  * @returns Class of the index
  * @throws RangeError if `index` is not finite

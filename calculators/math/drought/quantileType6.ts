@@ -1,8 +1,9 @@
 import { need } from '../need.ts';
 
 /**
- * Value that a share p of years stays below, by the Weibull rule (type 6 of Hyndman and Fan): the value at place p (n + 1) of the sorted record, on the line between neighbours,
- * with p = `share`, n the length of `values`. The rule of hydrology's return periods: the driest of n years is the one in n + 1. Beyond the ends it stays at the driest or wettest year.
+ * Value that a share p of years stays below, by the Weibull rule (type 6 of Hyndman and Fan): the value at place p (n + 1) of the sorted record, on
+ * the line between neighbours, with p = `share`, n the length of `values`. The rule of hydrology's return periods: the driest of n years is the one
+ * in n + 1. Beyond the ends it stays at the driest or wettest year.
  * @param values - The record, any one unit; one or more finite numbers, in any order
  * @param share - Share of years below; 0 to 1
  * @returns Quantile, unit of the values

@@ -7,8 +7,9 @@ import { type GammaFit, gammaFitLikelihood, gammaFitThom } from './gammaFitThom.
 const defaultLimit = 3;
 
 /**
- * Standardized precipitation index of an amount under a known gamma distribution with a share of zeros: H = q + (1 − q) P(α, x / β), index = Φ⁻¹(H), kept within ± the limit,
- * with x = `amount`, α = `shape`, β = `scale`, q = `zeroShare`. An amount of zero stands at the top of the zeros, H = q; with `centersZeros`, at their middle, q / 2.
+ * Standardized precipitation index of an amount under a known gamma distribution with a share of zeros: H = q + (1 − q) P(α, x / β), index =
+ * Φ⁻¹(H), kept within ± the limit, with x = `amount`, α = `shape`, β = `scale`, q = `zeroShare`. An amount of zero stands at the top of the zeros,
+ * H = q; with `centersZeros`, at their middle, q / 2.
  * @param options.amount - Rain of the period, unit of `scale`; at least 0
  * @param options.shape - Gamma shape, no unit; above 0
  * @param options.scale - Gamma scale, unit of the rain; above 0
@@ -44,8 +45,8 @@ export function indexUnderGamma({
 }
 
 /**
- * Standardized precipitation index of an amount against a record of the same period in other years: gamma distribution fitted to the years with rain, zeros as their share m / n,
- * then the exact inverse normal. Say with it how long the record is: `indexStandardError`.
+ * Standardized precipitation index of an amount against a record of the same period in other years: gamma distribution fitted to the years with
+ * rain, zeros as their share m / n, then the exact inverse normal. Say with it how long the record is: `indexStandardError`.
  * @param options.amount - Rain of the period in question, any one unit; at least 0
  * @param options.record - Rain of the same period in each year of the record, same unit; ten years or more, four or more of them with rain
  * @param options.fit - `likelihood` (exact) or `thom` (the usual approximation)

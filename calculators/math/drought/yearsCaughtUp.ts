@@ -1,8 +1,8 @@
 import { need } from '../need.ts';
 
 /**
- * Counts the years in which the rest of the season made good what is missing: those with at least the shortfall above normal still to come, with `shortfallIn`, `normalRestIn`, `restOfSeasonIn`.
- * Give the counts («in 6 of 30 years»), and pair the rain with a look at the grass.
+ * Counts the years in which the rest of the season made good what is missing: those with at least the shortfall above normal still to come, with
+ * `shortfallIn`, `normalRestIn`, `restOfSeasonIn`. Give the counts («in 6 of 30 years»), and pair the rain with a look at the grass.
  * @param options.shortfallIn - Rain missing to date against normal, inches; at least 0
  * @param options.normalRestIn - Normal rain from now to the end of the season, inches; at least 0
  * @param options.restOfSeasonIn - Rain from this date to the end of the season in each year of the record, inches; one year or more

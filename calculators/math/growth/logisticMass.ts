@@ -1,8 +1,8 @@
 import { need } from '../need.ts';
 
 /**
- * Mass of a growing sward after some days: V(t) = K / (1 + ((K − V0) / V0) e^(−r t)), with V0 = `massLbPerAc`, K = `ceilingLbPerAc`, r = `ratePerDay`, t = `days`.
- * Growth is slow from bare stubble, fastest at half the ceiling, slow again when shaded.
+ * Mass of a growing sward after some days: V(t) = K / (1 + ((K − V0) / V0) e^(−r t)), with V0 = `massLbPerAc`, K = `ceilingLbPerAc`, r =
+ * `ratePerDay`, t = `days`. Growth is slow from bare stubble, fastest at half the ceiling, slow again when shaded.
  * @param options.massLbPerAc - Mass now, pounds of dry matter per acre; above 0, at most `ceilingLbPerAc`
  * @param options.ceilingLbPerAc - Mass at which growth stops, pounds of dry matter per acre; above 0
  * @param options.ratePerDay - Relative growth rate r, per day; 0 to 1
@@ -52,8 +52,9 @@ export function logisticGrowthLbPerAcDay({
 }
 
 /**
- * Days that a sward takes from one mass to another: t = (1 / r) ln[V1 (K − V0) / (V0 (K − V1))], with V0 = `massLbPerAc`, V1 = `targetLbPerAc`, K = `ceilingLbPerAc`, r = `ratePerDay`.
- * Without growth there is no answer in days: `not-without-growth`; likewise for a target at the ceiling or above: `never`.
+ * Days that a sward takes from one mass to another: t = (1 / r) ln[V1 (K − V0) / (V0 (K − V1))], with V0 = `massLbPerAc`, V1 = `targetLbPerAc`, K =
+ * `ceilingLbPerAc`, r = `ratePerDay`. Without growth there is no answer in days: `not-without-growth`; likewise for a target at the ceiling or
+ * above: `never`.
  * @param options.massLbPerAc - Mass now, pounds of dry matter per acre; above 0, below `ceilingLbPerAc`
  * @param options.targetLbPerAc - Mass wanted, pounds of dry matter per acre; above 0
  * @param options.ceilingLbPerAc - Mass at which growth stops, pounds of dry matter per acre; above 0
@@ -83,7 +84,8 @@ export function daysToMass({
 }
 
 /**
- * Relative growth rate of a sward from its best day: r = 4 G / K, since growth peaks at r K / 4 when the mass is half the ceiling, with G = `bestGrowthLbPerAcDay`, K = `ceilingLbPerAc`.
+ * Relative growth rate of a sward from its best day: r = 4 G / K, since growth peaks at r K / 4 when the mass is half the ceiling, with G =
+ * `bestGrowthLbPerAcDay`, K = `ceilingLbPerAc`.
  * @param bestGrowthLbPerAcDay - Growth on the best day, pounds of dry matter per acre and day; at least 0
  * @param ceilingLbPerAc - Mass at which growth stops, pounds of dry matter per acre; above 0
  * @returns Relative growth rate r, per day

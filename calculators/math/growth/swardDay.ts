@@ -8,8 +8,9 @@ export interface Sward {
 }
 
 /**
- * One day of an ungrazed sward: green mass grows by the logistic curve slowed to the day's `response`, shaded by all that stands; a share of it dies, and a share of the dead weathers away.
- * With r = `ratePerDay`, K = `ceilingLbPerAc`, green = `greenLbPerAc`, dead = `deadLbPerAc`, dying share `senescenceShare`, weathering share `weatheringShare`.
+ * One day of an ungrazed sward: green mass grows by the logistic curve slowed to the day's `response`, shaded by all that stands; a share of it
+ * dies, and a share of the dead weathers away. With r = `ratePerDay`, K = `ceilingLbPerAc`, green = `greenLbPerAc`, dead = `deadLbPerAc`, dying
+ * share `senescenceShare`, weathering share `weatheringShare`.
  * @param options.greenLbPerAc - Green mass last evening, pounds of dry matter per acre; above 0
  * @param options.deadLbPerAc - Standing dead mass last evening, pounds of dry matter per acre; at least 0
  * @param options.ratePerDay - Relative growth rate under the best conditions, per day; 0 to 1
@@ -56,8 +57,8 @@ export function swardDay({
 }
 
 /**
- * Growth rate at which an ungrazed year peaks, green and dead together, at the yield that the guide gives: found by halving.
- * The guide's yield is what stands at the peak of a normal year, not the sum of all regrowth; fitting the sum would make every pasture grow far too much.
+ * Growth rate at which an ungrazed year peaks, green and dead together, at the yield that the guide gives: found by halving. The guide's yield is
+ * what stands at the peak of a normal year, not the sum of all regrowth; fitting the sum would make every pasture grow far too much.
  * @param options.responses - Share of best growth that warmth and water allow, each day of a normal year; 0 to 1
  * @param options.startLbPerAc - Green mass at the start of the year, pounds of dry matter per acre; above 0, below `peakLbPerAc`
  * @param options.peakLbPerAc - Standing mass at the peak of the normal year, pounds of dry matter per acre; below `ceilingLbPerAc`

@@ -1,8 +1,8 @@
 import { need } from '../need.ts';
 
 /**
- * Share of its best growth that a day's warmth allows: 0 up to where growth starts, rising evenly to 1, flat while warmth is best, falling evenly to 0 where growth stops,
- * with mean = `meanF` and the four corners `startF`, `bestFromF`, `bestToF`, `stopF`.
+ * Share of its best growth that a day's warmth allows: 0 up to where growth starts, rising evenly to 1, flat while warmth is best, falling evenly
+ * to 0 where growth stops, with mean = `meanF` and the four corners `startF`, `bestFromF`, `bestToF`, `stopF`.
  * @param options.meanF - Mean temperature of the day, degrees Fahrenheit; any finite number
  * @param options.startF - Mean temperature at which growth starts, degrees Fahrenheit
  * @param options.bestFromF - Lower end of the best range, degrees Fahrenheit; above `startF`

@@ -1,7 +1,8 @@
 import { need } from '../need.ts';
 
 /**
- * Forage that a depth of water can grow: G = w W, with w = `efficiencyLbPerAcIn`, W = `waterUsedIn`. Match the two: efficiency by all water used goes with evapotranspiration, by water that plants used with transpiration.
+ * Forage that a depth of water can grow: G = w W, with w = `efficiencyLbPerAcIn`, W = `waterUsedIn`. Match the two: efficiency by all water used
+ * goes with evapotranspiration, by water that plants used with transpiration.
  * @param waterUsedIn - Water used, inches; at least 0
  * @param efficiencyLbPerAcIn - Dry matter for an inch of that water, pounds per acre; at least 0
  * @returns Growth, pounds of dry matter per acre

@@ -16,7 +16,8 @@ function needStoredWater(name: string, { totalAvailableIn, depletedIn, depletion
 }
 
 /**
- * Days without rain until plants slow down: t = (p TAW − D) / ET, 0 at least, with TAW = `totalAvailableIn`, D = `depletedIn`, p = `depletionFraction`, ET = `useInPerDay`.
+ * Days without rain until plants slow down: t = (p TAW − D) / ET, 0 at least, with TAW = `totalAvailableIn`, D = `depletedIn`, p =
+ * `depletionFraction`, ET = `useInPerDay`.
  * @param options.totalAvailableIn - Water that the root zone holds when full, inches; above 0
  * @param options.depletedIn - Water already gone from it, inches; 0 to `totalAvailableIn`
  * @param options.depletionFraction - Share taken before stress; above 0, below 1
@@ -32,9 +33,9 @@ export function daysToStress({ totalAvailableIn, depletedIn, depletionFraction, 
 }
 
 /**
- * Days without rain until plants use only a share k of what they would: the days to stress, then (1 − p) (TAW / ET) ln(K / k), K being Ks at that point (1, or less if stress has begun),
- * with TAW = `totalAvailableIn`, D = `depletedIn`, p = `depletionFraction`, ET = `useInPerDay`, k = `useShare`.
- * Use slows as the soil dries, so the last drop is never reached and «days until wilting» has no answer.
+ * Days without rain until plants use only a share k of what they would: the days to stress, then (1 − p) (TAW / ET) ln(K / k), K being Ks at that
+ * point (1, or less if stress has begun), with TAW = `totalAvailableIn`, D = `depletedIn`, p = `depletionFraction`, ET = `useInPerDay`, k =
+ * `useShare`. Use slows as the soil dries, so the last drop is never reached and «days until wilting» has no answer.
  * @param options.totalAvailableIn - Water that the root zone holds when full, inches; above 0
  * @param options.depletedIn - Water already gone from it, inches; 0 to `totalAvailableIn`
  * @param options.depletionFraction - Share taken before stress; above 0, below 1

@@ -33,11 +33,12 @@ export interface DualCoefficientDay {
 }
 
 /**
- * One day of the root zone with plants and bare ground kept apart: use = (Ks Kcb + Ke) ETo. The surface layer, part of the root zone, holds its own account of depth De over the exposed ground:
- * De,i = De,i−1 − P / fw + Ke ETo / few + DPe, and the whole Dr,i = Dr,i−1 − P + use + DP, both kept within their limits,
- * with De,i−1 = `surfaceDepletionMm`, Dr,i−1 = `depletionMm`, P = `rainMm`, ETo = `referenceMm`, Kcb = `basalCoefficient`, Kcmax = `maximumCoefficient`, few = `exposedShare`, fw = `wettedShare`,
- * REW = `readilyEvaporableMm`, TEW = `evaporableMm`, TAW = `totalAvailableMm`, p = `depletionFraction`. The surface always takes rain before it evaporates;
- * `dayOrder` says whether plants and ground go by the soil before the rain or after it.
+ * One day of the root zone with plants and bare ground kept apart: use = (Ks Kcb + Ke) ETo. The surface layer, part of the root zone, holds its own
+ * account of depth De over the exposed ground: De,i = De,i−1 − P / fw + Ke ETo / few + DPe, and the whole Dr,i = Dr,i−1 − P + use + DP, both kept
+ * within their limits, with De,i−1 = `surfaceDepletionMm`, Dr,i−1 = `depletionMm`, P = `rainMm`, ETo = `referenceMm`, Kcb = `basalCoefficient`,
+ * Kcmax = `maximumCoefficient`, few = `exposedShare`, fw = `wettedShare`, REW = `readilyEvaporableMm`, TEW = `evaporableMm`, TAW =
+ * `totalAvailableMm`, p = `depletionFraction`. The surface always takes rain before it evaporates; `dayOrder` says whether plants and ground go by
+ * the soil before the rain or after it.
  * @param options.surfaceDepletionMm - Water gone from the exposed surface layer last evening, millimetres; 0 to `evaporableMm`
  * @param options.depletionMm - Water missing from the root zone last evening, millimetres; 0 to `totalAvailableMm`
  * @param options.rainMm - Rain that went into the ground (after runoff and interception), mean over the field, millimetres; at least 0

@@ -27,7 +27,8 @@ export function evaporationReduction({
 }
 
 /**
- * Coefficient of evaporation from the ground: Ke = min(Kr (Kcmax − Kcb), few Kcmax), with Kr = `reduction`, Kcmax = `maximumCoefficient`, Kcb = `basalCoefficient`, few = `exposedShare`.
+ * Coefficient of evaporation from the ground: Ke = min(Kr (Kcmax − Kcb), few Kcmax), with Kr = `reduction`, Kcmax = `maximumCoefficient`, Kcb =
+ * `basalCoefficient`, few = `exposedShare`.
  * @param options.reduction - Reduction coefficient of the surface, 0 to 1
  * @param options.maximumCoefficient - Upper limit of the crop coefficient, no unit; at least `basalCoefficient`
  * @param options.basalCoefficient - Basal crop coefficient, no unit; at least 0

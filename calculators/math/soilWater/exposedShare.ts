@@ -4,8 +4,9 @@ import { need } from '../need.ts';
 const leastExposed = 0.01;
 
 /**
- * Share of the ground that rain wets and sun reaches: few = 1 − f − l, 0.01 at least, with f = `coverShare` (living plants) and l = `litterShare` (dead stems and leaves on the ground).
- * The handbook leaves out litter here and shrinks the evaporable water instead (`evaporableWaterMm` with `mulchShare`): use one of the two, never both.
+ * Share of the ground that rain wets and sun reaches: few = 1 − f − l, 0.01 at least, with f = `coverShare` (living plants) and l = `litterShare`
+ * (dead stems and leaves on the ground). The handbook leaves out litter here and shrinks the evaporable water instead (`evaporableWaterMm` with
+ * `mulchShare`): use one of the two, never both.
  * @param coverShare - Share of the ground under living plants; 0 to 1
  * @param litterShare - Share of the ground under litter and not under plants; 0 to 1 − `coverShare`
  * @returns Exposed share of the ground, 0.01 to 1

@@ -1,8 +1,9 @@
 import { need } from '../need.ts';
 
 /**
- * One day of rain caught on grass and litter: the store S takes rain until it is full, the rest goes on to the ground, and what is caught dries off at ETo at most,
- * with S = `storeMm`, caught so far = `heldMm`, P = `rainMm`, ETo = `referenceMm`. A small store: a tall bunchgrass sward held 1.8 mm, a short one 1.0 mm.
+ * One day of rain caught on grass and litter: the store S takes rain until it is full, the rest goes on to the ground, and what is caught dries off
+ * at ETo at most, with S = `storeMm`, caught so far = `heldMm`, P = `rainMm`, ETo = `referenceMm`. A small store: a tall bunchgrass sward held 1.8
+ * mm, a short one 1.0 mm.
  * @param options.rainMm - Rain of the day, millimetres; at least 0
  * @param options.storeMm - Water that grass and litter can hold, millimetres; 0 to 5
  * @param options.heldMm - Water held last evening, millimetres; 0 to `storeMm`

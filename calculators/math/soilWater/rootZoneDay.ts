@@ -18,8 +18,9 @@ export interface RootZoneDay {
 }
 
 /**
- * One day of the root zone with one crop coefficient: Dr,i = Dr,i−1 − P + Ks ETc + DP, kept within 0 to TAW, with Dr,i−1 = `depletionMm`, P = `rainMm`,
- * ETc = `cropUseMm`, TAW = `totalAvailableMm`, p = `depletionFraction` (fit it to the day first). Nothing is lost: rain − use − drainage is the change.
+ * One day of the root zone with one crop coefficient: Dr,i = Dr,i−1 − P + Ks ETc + DP, kept within 0 to TAW, with Dr,i−1 = `depletionMm`, P =
+ * `rainMm`, ETc = `cropUseMm`, TAW = `totalAvailableMm`, p = `depletionFraction` (fit it to the day first). Nothing is lost: rain − use − drainage
+ * is the change.
  * @param options.depletionMm - Water missing last evening, millimetres; 0 to `totalAvailableMm`
  * @param options.rainMm - Rain that went into the ground (after runoff and interception) and water given, millimetres; at least 0
  * @param options.cropUseMm - Water that plants would use if well supplied, millimetres; at least 0

@@ -1,7 +1,8 @@
 import { need } from '../need.ts';
 
 /**
- * Water that roots can take from a full soil: TAW = 1000 (θFC − θWP) Zr, with θFC = `fieldCapacityShare`, θWP = `wiltingPointShare`, Zr = `rootDepthM`.
+ * Water that roots can take from a full soil: TAW = 1000 (θFC − θWP) Zr, with θFC = `fieldCapacityShare`, θWP = `wiltingPointShare`, Zr =
+ * `rootDepthM`.
  * @param options.fieldCapacityShare - Water at field capacity, share of the soil's volume; above `wiltingPointShare`, at most 0.6
  * @param options.wiltingPointShare - Water at the wilting point, share of the soil's volume; at least 0
  * @param options.rootDepthM - Depth of the roots, metres; above 0, at most 10

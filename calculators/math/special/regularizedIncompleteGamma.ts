@@ -40,8 +40,8 @@ function upperByFraction(shape: number, x: number): number {
 }
 
 /**
- * Regularized lower incomplete gamma function P(a, x) = γ(a, x) / Γ(a), with a = `shape` and x = `x`: the share of a gamma distribution below x scales.
- * Power series for x < a + 1, continued fraction beyond.
+ * Regularized lower incomplete gamma function P(a, x) = γ(a, x) / Γ(a), with a = `shape` and x = `x`: the share of a gamma distribution below x
+ * scales. Power series for x < a + 1, continued fraction beyond.
  * @param shape - Shape a, no unit; above 0, at most 100000
  * @param x - Upper limit of the integral, no unit; at least 0
  * @returns P(a, x), 0 to 1
@@ -57,7 +57,8 @@ export function regularizedIncompleteGamma(shape: number, x: number): number {
 }
 
 /**
- * Regularized upper incomplete gamma function Q(a, x) = 1 − P(a, x), with a = `shape` and x = `x`, exact where P is so near 1 that the difference would lose its digits.
+ * Regularized upper incomplete gamma function Q(a, x) = 1 − P(a, x), with a = `shape` and x = `x`, exact where P is so near 1 that the difference
+ * would lose its digits.
  * @param shape - Shape a, no unit; above 0, at most 100000
  * @param x - Lower limit of the integral, no unit; at least 0
  * @returns Q(a, x), 0 to 1

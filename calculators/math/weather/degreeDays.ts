@@ -1,7 +1,8 @@
 import { need } from '../need.ts';
 
 /**
- * Degree days of one day by the mean: max(0, (Tmax + Tmin) / 2 − Tb), with Tmin = `minDegrees`, Tmax = `maxDegrees`, Tb = `baseDegrees`, all on one scale.
+ * Degree days of one day by the mean: max(0, (Tmax + Tmin) / 2 − Tb), with Tmin = `minDegrees`, Tmax = `maxDegrees`, Tb = `baseDegrees`, all on one
+ * scale.
  * @param options.minDegrees - Lowest temperature of the day, degrees of either scale; at most `maxDegrees`
  * @param options.maxDegrees - Highest temperature of the day, degrees of the same scale
  * @param options.baseDegrees - Temperature below which nothing grows, degrees of the same scale

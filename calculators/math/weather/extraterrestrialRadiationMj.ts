@@ -36,7 +36,8 @@ export function sunsetHourAngleRad(latitudeDeg: number, dayOfYear: number): numb
 }
 
 /**
- * Radiation of a day on a level surface above the air: Ra = (24 · 60 / π) Gsc dr [ωs sin φ sin δ + cos φ cos δ sin ωs], with φ = `latitudeDeg`, J = `dayOfYear`, Gsc = 0.0820.
+ * Radiation of a day on a level surface above the air: Ra = (24 · 60 / π) Gsc dr [ωs sin φ sin δ + cos φ cos δ sin ωs], with φ = `latitudeDeg`, J =
+ * `dayOfYear`, Gsc = 0.0820.
  * @param latitudeDeg - Latitude, degrees, south negative; -90 to 90
  * @param dayOfYear - Day of the year; a whole number, 1 to 366
  * @returns Extraterrestrial radiation, megajoules per square metre and day

@@ -2,8 +2,9 @@ import { need } from '../need.ts';
 import { evaporationEquivalentMm } from './extraterrestrialRadiationMj.ts';
 
 /**
- * Reference evapotranspiration from temperature alone: ETo = 0.0023 (Tmean + 17.8) √(Tmax − Tmin) · 0.408 Ra, 0 at least, with Tmin = `minTempC`, Tmax = `maxTempC`,
- * Tmean = `meanTempC`, Ra = `extraterrestrialMj` in megajoules. It tends to read low on windy plains and high in damp places: a local factor, if known, corrects it.
+ * Reference evapotranspiration from temperature alone: ETo = 0.0023 (Tmean + 17.8) √(Tmax − Tmin) · 0.408 Ra, 0 at least, with Tmin = `minTempC`,
+ * Tmax = `maxTempC`, Tmean = `meanTempC`, Ra = `extraterrestrialMj` in megajoules. It tends to read low on windy plains and high in damp places: a
+ * local factor, if known, corrects it.
  * @param options.minTempC - Lowest air temperature of the day, degrees Celsius; at most `maxTempC`
  * @param options.maxTempC - Highest air temperature of the day, degrees Celsius
  * @param options.extraterrestrialMj - Extraterrestrial radiation, megajoules per square metre and day; at least 0

@@ -32,8 +32,8 @@ export function blackBodyRadiationMj(tempC: number): number {
 }
 
 /**
- * Heat that the ground loses to the sky: Rnl = σ (Tmax⁴ + Tmin⁴) / 2 · (0.34 − 0.14 √ea) · (1.35 Rs / Rso − 0.35), with Tmin = `minTempC`, Tmax = `maxTempC`,
- * ea = `vaporPressureKpa`, Rs = `solarMj`, Rso = `clearSkyMj`; Rs / Rso counts as 1 at most.
+ * Heat that the ground loses to the sky: Rnl = σ (Tmax⁴ + Tmin⁴) / 2 · (0.34 − 0.14 √ea) · (1.35 Rs / Rso − 0.35), with Tmin = `minTempC`, Tmax =
+ * `maxTempC`, ea = `vaporPressureKpa`, Rs = `solarMj`, Rso = `clearSkyMj`; Rs / Rso counts as 1 at most.
  * @param options.minTempC - Lowest air temperature of the day, degrees Celsius; above -273.16
  * @param options.maxTempC - Highest air temperature of the day, degrees Celsius; above -273.16
  * @param options.vaporPressureKpa - Actual vapor pressure, kilopascals; at least 0

@@ -10,9 +10,9 @@ import { type Setting, solarRadiationFromRangeMj } from './solarRadiationMj.ts';
 const leastWindMPerS = 0.5;
 
 /**
- * Reference evapotranspiration of well-watered short grass by the Penman-Monteith equation:
- * ETo = [0.408 Δ (Rn − G) + γ 900 / (T + 273) u2 (es − ea)] / [Δ + γ (1 + 0.34 u2)], with T the mean of `minTempC` and `maxTempC`, Rn = `netRadiationMj`,
- * G = `soilHeatMj`, u2 = `windMPerS` (0.5 at least), ea = `vaporPressureKpa`, γ by `elevationM`.
+ * Reference evapotranspiration of well-watered short grass by the Penman-Monteith equation: ETo = [0.408 Δ (Rn − G) + γ 900 / (T + 273) u2 (es −
+ * ea)] / [Δ + γ (1 + 0.34 u2)], with T the mean of `minTempC` and `maxTempC`, Rn = `netRadiationMj`, G = `soilHeatMj`, u2 = `windMPerS` (0.5 at
+ * least), ea = `vaporPressureKpa`, γ by `elevationM`.
  * @param options.minTempC - Lowest air temperature of the day, degrees Celsius; at most `maxTempC`
  * @param options.maxTempC - Highest air temperature of the day, degrees Celsius; -60 to 70
  * @param options.vaporPressureKpa - Actual vapor pressure, kilopascals; at least 0
@@ -59,8 +59,9 @@ export function penmanMonteithMm({
 }
 
 /**
- * Reference evapotranspiration by the same equation where only temperatures were read: the air is as damp as at the night's lowest (dew point = Tmin less `drynessC`),
- * sunshine follows the range of temperature, the wind is `windMPerS`, 2 if nobody knows. Tmin = `minTempC`, Tmax = `maxTempC`, φ = `latitudeDeg`, J = `dayOfYear`, z = `elevationM`.
+ * Reference evapotranspiration by the same equation where only temperatures were read: the air is as damp as at the night's lowest (dew point =
+ * Tmin less `drynessC`), sunshine follows the range of temperature, the wind is `windMPerS`, 2 if nobody knows. Tmin = `minTempC`, Tmax =
+ * `maxTempC`, φ = `latitudeDeg`, J = `dayOfYear`, z = `elevationM`.
  * @param options.minTempC - Lowest air temperature of the day, degrees Celsius; at most `maxTempC`
  * @param options.maxTempC - Highest air temperature of the day, degrees Celsius; -60 to 70
  * @param options.latitudeDeg - Latitude, degrees, south negative; -66 to 66, where every day has a sunrise

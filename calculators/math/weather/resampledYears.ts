@@ -2,8 +2,8 @@ import { need } from '../need.ts';
 import type { RandomSource } from './seededRandom.ts';
 
 /**
- * Draws years of a record with replacement, singly or in unbroken blocks (moving-block bootstrap): whole years keep their seasons, blocks keep dry years together.
- * No draw is ever drier than the driest year seen, and no number of draws makes up for a short record.
+ * Draws years of a record with replacement, singly or in unbroken blocks (moving-block bootstrap): whole years keep their seasons, blocks keep dry
+ * years together. No draw is ever drier than the driest year seen, and no number of draws makes up for a short record.
  * @param options.years - Years in the record; a whole number, at least 1
  * @param options.blockYears - Years a block; a whole number, 1 (singly) to `years`
  * @param options.count - Years wanted; a whole number, at least 1; as many as the record has if left out

@@ -17,7 +17,8 @@ export function saturationVaporPressureKpa(tempC: number): number {
 }
 
 /**
- * Mean saturation vapor pressure of a day: es = [e°(Tmax) + e°(Tmin)] / 2, with Tmin = `minTempC`, Tmax = `maxTempC`. That of the mean temperature is too low.
+ * Mean saturation vapor pressure of a day: es = [e°(Tmax) + e°(Tmin)] / 2, with Tmin = `minTempC`, Tmax = `maxTempC`. That of the mean temperature
+ * is too low.
  * @param minTempC - Lowest air temperature of the day, degrees Celsius; -60 to 70
  * @param maxTempC - Highest air temperature of the day, degrees Celsius; -60 to 70
  * @returns Mean saturation vapor pressure, kilopascals

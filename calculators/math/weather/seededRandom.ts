@@ -7,9 +7,9 @@ const firstModulus = 2 ** 32 - 209;
 const secondModulus = 2 ** 32 - 22_853;
 
 /**
- * Seeded random source, the combined recursive generator MRG32k3a: x(n) = (1403580 x(n−2) − 810728 x(n−3)) mod (2³² − 209),
- * y(n) = (527612 y(n−1) − 1370589 y(n−3)) mod (2³² − 22853), u = ((x − y) mod (2³² − 209) + 1) / (2³² − 208); both start from (`seed`, 0, 0), newest first.
- * Its period is about 2¹⁹¹, and every step is exact in doubles, so that all machines draw the same numbers.
+ * Seeded random source, the combined recursive generator MRG32k3a: x(n) = (1403580 x(n−2) − 810728 x(n−3)) mod (2³² − 209), y(n) = (527612 y(n−1) −
+ * 1370589 y(n−3)) mod (2³² − 22853), u = ((x − y) mod (2³² − 209) + 1) / (2³² − 208); both start from (`seed`, 0, 0), newest first. Its period is
+ * about 2¹⁹¹, and every step is exact in doubles, so that all machines draw the same numbers.
  * @param seed - Seed; a whole number, 1 to 4294944442
  * @returns Function that gives the next number each time, above 0 and below 1
  * @throws RangeError if `seed` is not a whole number in its range

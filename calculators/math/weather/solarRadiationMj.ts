@@ -8,7 +8,8 @@ export type Setting = 'interior' | 'coastal';
 const rangeCoefficient: Readonly<Record<Setting, number>> = { interior: 0.16, coastal: 0.19 };
 
 /**
- * Solar radiation at the ground from hours of sunshine: Rs = (0.25 + 0.50 n / N) Ra, with Ra = `extraterrestrialMj`, n = `sunshineHours`, N = `daylightHours`.
+ * Solar radiation at the ground from hours of sunshine: Rs = (0.25 + 0.50 n / N) Ra, with Ra = `extraterrestrialMj`, n = `sunshineHours`, N =
+ * `daylightHours`.
  * @param extraterrestrialMj - Extraterrestrial radiation, megajoules per square metre and day; at least 0
  * @param sunshineHours - Hours of bright sunshine; 0 to `daylightHours`
  * @param daylightHours - Hours from sunrise to sunset; above 0, at most 24

@@ -25,7 +25,8 @@ export interface WetDayCounts {
 const fewestForShape = 5;
 
 /**
- * Counts wet days after wet and dry ones, month by month: a day is wet if its rain is above `wetAboveMm`; each pair of days belongs to the month of its second day, the first day of all has none.
+ * Counts wet days after wet and dry ones, month by month: a day is wet if its rain is above `wetAboveMm`; each pair of days belongs to the month of
+ * its second day, the first day of all has none.
  * @param rainMm - Rain of each day in order, none missing, millimetres; at least 0
  * @param months - Month of each day, 1 to 12
  * @param wetAboveMm - Rain that makes a day wet if there is more of it, millimetres; at least 0; 0 if left out
@@ -54,9 +55,9 @@ export function wetDayCounts(rainMm: readonly number[], months: readonly number[
 }
 
 /**
- * Fits the chain of each month to a daily record: chances from the counts, gamma amounts by Thom's approximation from the month's wet days.
- * Where a kind of day never came before, its chance is the month's share of wet days; a month without rain gets chance 0; one with under five wet days, exponential amounts.
- * A few years make a poor fit: show how many went in.
+ * Fits the chain of each month to a daily record: chances from the counts, gamma amounts by Thom's approximation from the month's wet days. Where a
+ * kind of day never came before, its chance is the month's share of wet days; a month without rain gets chance 0; one with under five wet days,
+ * exponential amounts. A few years make a poor fit: show how many went in.
  * @param rainMm - Rain of each day in order, none missing, millimetres; at least 0
  * @param months - Month of each day, 1 to 12
  * @param wetAboveMm - Rain that makes a day wet if there is more of it, millimetres; at least 0; 0 if left out
@@ -95,8 +96,8 @@ export function wetDayShare(wetAfterWet: number, wetAfterDry: number): number {
 }
 
 /**
- * Mean and variance of the rain of N days of a chain: mean N π α β, variance about N π α β² + N π (1 − π) (1 + r) / (1 − r) (α β)², with r = P(W|W) − P(W|D),
- * from `chain` and N = `days`.
+ * Mean and variance of the rain of N days of a chain: mean N π α β, variance about N π α β² + N π (1 − π) (1 + r) / (1 − r) (α β)², with r = P(W|W)
+ * − P(W|D), from `chain` and N = `days`.
  * @param chain - Chain of the month
  * @param days - Number of days; a whole number, at least 1
  * @returns Mean and variance, millimetres and square millimetres
