@@ -19,7 +19,7 @@ export default checkList('eatenShare', [
     what: 'A storage loss of 50 %: times the hay',
     ours: () => before(1, { storage: 50 }, 'divide'),
     printed: '2',
-    source: 'kentucky-hay-supply-2012',
+    source: 'kentucky-hay-2012',
     where: 'Step 5, "double the amount"',
     seen: 'print',
   },
