@@ -1,6 +1,6 @@
 /**
- * Animal-unit equivalents and the pounds of an animal unit: published conventions, none of them a constant of nature.
- * Pounds a day come first; a month is a convention on top.
+ * Animal-unit equivalents and the pounds of an animal unit: published conventions, none of them a constant of nature. Pounds a day come first; a
+ * month is a convention on top.
  */
 export interface AnimalUnit {
   readonly animal: string;

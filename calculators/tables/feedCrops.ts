@@ -1,6 +1,6 @@
 /**
- * Feed crops sown for a gap: water for a ton, yield, days until the first grazing. Yields with irrigation are ceilings;
- * without it the water decides. Several can poison: nitrate, prussic acid, bloat.
+ * Feed crops sown for a gap: water for a ton, yield, days until the first grazing. Yields with irrigation are ceilings; without it the water
+ * decides. Several can poison: nitrate, prussic acid, bloat.
  */
 export interface FeedCrop {
   readonly crop: string;

@@ -1,6 +1,6 @@
 /**
- * Hay wasted at feeding, percent of what was offered, by how it is fed. Low and high are the least and the most of the published columns,
- * likely their median. The trials fed good hay; poor or moldy hay wastes more.
+ * Hay wasted at feeding, percent of what was offered, by how it is fed. Low and high are the least and the most of the published columns, likely
+ * their median. The trials fed good hay; poor or moldy hay wastes more.
  */
 export interface FeederWaste {
   readonly feeder: string;

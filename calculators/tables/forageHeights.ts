@@ -1,6 +1,6 @@
 /**
- * Heights to start and to stop grazing, and rest between, by forage. Published sets differ: each row says whose it is.
- * `preferred` marks the row that a forage's default is taken from.
+ * Heights to start and to stop grazing, and rest between, by forage. Published sets differ: each row says whose it is. `preferred` marks the row
+ * that a forage's default is taken from.
  */
 export interface ForageHeight {
   readonly forage: string;

@@ -1,6 +1,6 @@
 /**
- * Shares that animals eat. Two kinds that are never combined: `harvestShare` of the whole year's growth (the stubble is already left),
- * and `grazedShare` of what stands above the stubble (only trampling and refusal come off).
+ * Shares that animals eat. Two kinds that are never combined: `harvestShare` of the whole year's growth (the stubble is already left), and
+ * `grazedShare` of what stands above the stubble (only trampling and refusal come off).
  */
 export interface HarvestShare {
   readonly system: string;

@@ -14,7 +14,7 @@ export interface StorageLoss {
   readonly seen: 'print' | 'transcription' | 'memory';
 }
 
-const huhnke = { source: 'huhnke-bae1716', where: 'Table of dry matter loss by storage method', seen: 'memory' } as const;
+const huhnke = { source: 'huhnke-bae1716', where: 'Table 2, percent dry matter loss of round hay bales', seen: 'transcription' } as const;
 
 export const hayStorageLossByMonths = [
   { method: 'ground-uncovered', upTo9MonthsPercent: [5, 20], at12To18MonthsPercent: [15, 50], ...huhnke },
@@ -46,7 +46,9 @@ export const hayStorageLossReported = [
   { method: 'barn', percent: [4, 7], source: 'schroeder-storage', ...text },
   { method: 'ground-uncovered', percent: [37, 37], source: 'tennessee-hay-storage', ...text },
   { method: 'raised-covered', percent: [8, 8], source: 'tennessee-hay-storage', ...text },
-  { method: 'plastic-wrapped', percent: [19, 19], source: 'tennessee-hay-storage', ...text },
+  { method: 'raised-uncovered', percent: [29, 29], source: 'tennessee-hay-storage', ...text },
+  { method: 'ground-covered', percent: [29, 29], source: 'tennessee-hay-storage', ...text },
+  { method: 'net-wrap-outside', percent: [19, 19], source: 'tennessee-hay-storage', ...text },
   { method: 'barn', percent: [6, 6], source: 'tennessee-hay-storage', ...text },
   { method: 'ground-uncovered', percent: [15, 40], source: 'undersander-storage', ...text },
   { method: 'barn', percent: [2, 5], source: 'undersander-storage', ...text },

@@ -1,6 +1,6 @@
 /**
- * Dry matter in an inch of height, lb per acre, by stand. A stick calibrated on the place with three clips comes before any of these:
- * printed values run from 50 to 400.
+ * Dry matter in an inch of height, lb per acre, by stand. A stick calibrated on the place with three clips comes before any of these: printed
+ * values run from 50 to 400.
  */
 export interface HeightDensity {
   readonly stand: string;

@@ -1,6 +1,6 @@
 /**
- * Dry matter that animals eat in a day, percent of live weight. Low and high are the least and the most of the printed figures,
- * likely the one marked first. Printed guides err both ways by 14 to 17 percent: show the range, never a tenth of a pound.
+ * Dry matter that animals eat in a day, percent of live weight. Low and high are the least and the most of the printed figures, likely the one
+ * marked first. Printed guides err both ways by 14 to 17 percent: show the range, never a tenth of a pound.
  */
 export interface PrintedPercent {
   readonly percent: number;

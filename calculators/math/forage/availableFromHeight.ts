@@ -1,7 +1,8 @@
 import { need } from '../need.ts';
 
 /**
- * Dry matter above the stubble from height: (H - h) d, with H = `heightIn`, h = `stubbleIn`, d = `poundsPerAcreInch`; 0 where the stand is below the stubble.
+ * Dry matter above the stubble from height: (H - h) d, with H = `heightIn`, h = `stubbleIn`, d = `poundsPerAcreInch`; 0 where the stand is below
+ * the stubble.
  * @param options.heightIn - Mean height of the stand, inches; at least 0
  * @param options.stubbleIn - Height to leave, inches; at least 0
  * @param options.poundsPerAcreInch - Dry matter in an inch of height, lb per acre; above 0

@@ -1,8 +1,8 @@
 import { need } from '../need.ts';
 
 /**
- * Dry matter above the stubble from clipped plots: M - s where it was cut to the ground, M where it was cut at grazing height, with
- * M = `clippedLbPerAc`, s = `stubbleLbPerAc`. The stubble is taken off once; only trampling and refusal may come off after this.
+ * Dry matter above the stubble from clipped plots: M - s where it was cut to the ground, M where it was cut at grazing height, with M =
+ * `clippedLbPerAc`, s = `stubbleLbPerAc`. The stubble is taken off once; only trampling and refusal may come off after this.
  * @param options.clippedLbPerAc - Dry matter clipped, lb per acre; at least 0
  * @param options.clippedTo - Where the cut was made: ground or stubble
  * @param options.stubbleLbPerAc - Dry matter to leave standing, lb per acre; at least 0; not used where the cut was at stubble height

@@ -6,8 +6,8 @@ export type Stand =
   | { readonly measured: 'above-stubble'; readonly lbPerAc: number; readonly grazedShare: number };
 
 /**
- * Forage that animals will eat from an acre: M h of the whole growth, or A g of what stands above the stubble. A harvest share already leaves the stubble;
- * a grazed share takes off only trampling and refusal. Using both counts the stubble twice.
+ * Forage that animals will eat from an acre: M h of the whole growth, or A g of what stands above the stubble. A harvest share already leaves the
+ * stubble; a grazed share takes off only trampling and refusal. Using both counts the stubble twice.
  * @param stand - Mass in lb of dry matter per acre, at least 0, and the share that belongs to the way it was measured, 0 to 1
  * @returns Forage eaten, lb per acre
  * @throws RangeError if a value is outside its range

@@ -8,7 +8,8 @@ function monthOf(dayOfYear: number): number {
 }
 
 /**
- * Growth on a day of a monthly curve: G = Y c / (100 n), with Y = `yearLbPerAc`, c the share of that day's month in `curvePercent`, n the days of the month.
+ * Growth on a day of a monthly curve: G = Y c / (100 n), with Y = `yearLbPerAc`, c the share of that day's month in `curvePercent`, n the days of
+ * the month.
  * @param options.yearLbPerAc - Growth of the whole year, lb of dry matter per acre; at least 0
  * @param options.curvePercent - Twelve shares of the year, January first, percent; each at least 0, together 100
  * @param options.dayOfYear - Day, 1 to 365

@@ -2,14 +2,18 @@ import { need } from '../need.ts';
 
 export type FallFlush = 'none' | 'some' | 'much';
 
-/** Share of the year's growth in the flush. Some: smooth brome in Kansas, 10 percent in early fall. Much: cool-season pasture in Arkansas, a third in autumn. */
+/**
+ * Share of the year's growth in the flush. Some: smooth brome in Kansas, 10 percent in early fall. Much: cool-season pasture in Arkansas, a third
+ * in autumn.
+ */
 const flushShare: Readonly<Record<FallFlush, number>> = { none: 0, some: 0.1, much: 1 / 3 };
-/** How the flush is spread over the month before last but one, the one before last and the last. */
+/** How the flush is spread over the last three months. */
 const flushSpread = [0.25, 0.5, 0.25] as const;
 
 /**
- * Growth by month in percent of the year from four answers: w = ((m - s + 1) / (b - s + 1))^2 up to the best month, ((q + 1 - m) / (q + 1 - b))^2 after it, with m the month,
- * s, b, q = `startMonth`, `bestMonth`, `quitMonth`; then a flush over the last three months after the best one. A local printed curve comes before this one.
+ * Growth by month in percent of the year from four answers: w = ((m - s + 1) / (b - s + 1))^2 up to the best month, ((q + 1 - m) / (q + 1 - b))^2
+ * after it, with m the month, s, b, q = `startMonth`, `bestMonth`, `quitMonth`; then a flush over the last three months after the best one. A local
+ * printed curve comes before this one.
  * @param options.startMonth - Month in which growth starts, 1 to 12
  * @param options.bestMonth - Month of most growth; `startMonth` to `quitMonth`
  * @param options.quitMonth - Last month with growth; `bestMonth` to 12, after it where there is a flush

@@ -1,7 +1,8 @@
 import { need } from '../need.ts';
 
 /**
- * What becomes of a year's growth: gone u, left 1 - u, eaten u e, lost u (1 - e), with u = `goneShare`, e = `eatenOfGone`. Half gone is not half eaten.
+ * What becomes of a year's growth: gone u, left 1 - u, eaten u e, lost u (1 - e), with u = `goneShare`, e = `eatenOfGone`. Half gone is not half
+ * eaten.
  * @param options.goneShare - Share of the whole growth that is gone when grazing ends, no unit; 0 to 1
  * @param options.eatenOfGone - Share of what is gone that went into animals, no unit; 0 to 1 (about half on range)
  * @returns Shares of the whole growth: left, eaten, lost

@@ -11,7 +11,8 @@ export interface LinearFit {
 }
 
 /**
- * Straight line through pairs by least squares: slope = Sxy / Sxx, intercept = mean y - slope mean x, with standard errors and the share of the variance explained.
+ * Straight line through pairs by least squares: slope = Sxy / Sxx, intercept = mean y - slope mean x, with standard errors and the share of the
+ * variance explained.
  * @param pairs - Pairs x, y; three or more, not all at the same x
  * @returns Slope, intercept, r squared, residual standard deviation, standard errors of slope and intercept
  * @throws RangeError if there are fewer than three pairs, a value is not finite, or all x are equal

@@ -1,8 +1,8 @@
 import { need } from '../need.ts';
 
 /**
- * The same feed weighed at another dryness: W2 = W1 d1 / d2, with W1 = `weightLb`, d1 = `fromDryMatterPercent`, d2 = `toDryMatterPercent`.
- * Oven-dry is 100, air-dry hay or cured forage about 90. Never compare a supply on one basis with a need on another.
+ * The same feed weighed at another dryness: W2 = W1 d1 / d2, with W1 = `weightLb`, d1 = `fromDryMatterPercent`, d2 = `toDryMatterPercent`. Oven-dry
+ * is 100, air-dry hay or cured forage about 90. Never compare a supply on one basis with a need on another.
  * @param options.weightLb - Weight as given, lb (or lb per acre); at least 0
  * @param options.fromDryMatterPercent - Dry matter on the basis given, percent; above 0, at most 100
  * @param options.toDryMatterPercent - Dry matter on the basis wanted, percent; above 0, at most 100

@@ -5,8 +5,10 @@ import { type LinearFit, linearFit } from './linearFit.ts';
 const fewestPairs = 10;
 
 /**
- * Line from plate-meter height to dry matter, fitted to the place's own clips: M = a + b h. Printed equations come from foreign ryegrass and are not used.
- * @param pairs - For each clip the plate reading, any unit, at least 0; and the dry matter under the plate, lb per acre, at least 0; 10 clips or more
+ * Line from plate-meter height to dry matter, fitted to the place's own clips: M = a + b h. Printed equations come from foreign ryegrass and are
+ * not used.
+ * @param pairs - For each clip the plate reading, any unit, at least 0; and the dry matter under the plate, lb per acre, at least 0; 10 clips or
+ * more
  * @returns Slope, intercept, r squared, residual deviation and standard errors of the line
  * @throws RangeError if there are fewer than 10 clips, a value is outside its range, or all readings are equal
  * @source dillard-2016, calibration by linear regression

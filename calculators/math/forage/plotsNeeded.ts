@@ -5,7 +5,8 @@ import { studentQuantile } from '../special/studentQuantile.ts';
 const mostPlots = 100_000;
 
 /**
- * Plots to clip for a wanted closeness: the least n with n >= (t c / E)^2, with t of n - 1 degrees of freedom at `confidencePercent`, c = `variationPercent`, E = `withinPercent`.
+ * Plots to clip for a wanted closeness: the least n with n >= (t c / E)^2, with t of n - 1 degrees of freedom at `confidencePercent`, c =
+ * `variationPercent`, E = `withinPercent`.
  * @param options.variationPercent - Standard deviation among plots, percent of their mean; at least 0, at most 500
  * @param options.withinPercent - How close the mean should be, percent of it; at least 1, at most 100
  * @param options.confidencePercent - Confidence, percent; at least 50, below 100

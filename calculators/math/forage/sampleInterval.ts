@@ -2,7 +2,8 @@ import { need } from '../need.ts';
 import { studentQuantile } from '../special/studentQuantile.ts';
 
 /**
- * Mean of some plots and the interval that holds the pasture's true mean: m +- t s / sqrt(n), with t of n - 1 degrees of freedom at `confidencePercent`.
+ * Mean of some plots and the interval that holds the pasture's true mean: m +- t s / sqrt(n), with t of n - 1 degrees of freedom at
+ * `confidencePercent`.
  * @param values - One value for each plot, any unit; two or more
  * @param confidencePercent - Confidence, percent; above 0, below 100
  * @returns Mean, low and high end in the unit of the values; variation: standard deviation in percent of the mean (Infinity for a mean of 0)

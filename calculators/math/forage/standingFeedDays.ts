@@ -4,8 +4,8 @@ import { need } from '../need.ts';
 const daysPerMonth = 30.4375;
 
 /**
- * Days that standing feed lasts while what is not yet grazed weathers: T = (1 - exp(-k E / D)) / k, with E = `eatenLb` if it were eaten at once,
- * D = `dailyDemandLb`, k = `lossPercentPerMonth` / 100 a month, in days. Each day's strip carries less than the day's before; without loss T = E / D.
+ * Days that standing feed lasts while what is not yet grazed weathers: T = (1 - exp(-k E / D)) / k, with E = `eatenLb` if it were eaten at once, D
+ * = `dailyDemandLb`, k = `lossPercentPerMonth` / 100 a month, in days. Each day's strip carries less than the day's before; without loss T = E / D.
  * @param options.eatenLb - Feed that would be eaten if all were grazed today, lb of dry matter; at least 0
  * @param options.dailyDemandLb - Dry matter that the herd eats, lb per day; above 0
  * @param options.lossPercentPerMonth - Loss, percent of the start for each month; at least 0, at most 100

@@ -1,8 +1,8 @@
 import { need } from '../need.ts';
 
 /**
- * Dead standing feed left after some months of weather: M (1 - p t / 100), with M = `startLbPerAc`, p = `lossPercentPerMonth` of the start, t = `months`; never below 0.
- * Trials print the loss as a share of the peak a month, so it is a straight line, not compound.
+ * Dead standing feed left after some months of weather: M (1 - p t / 100), with M = `startLbPerAc`, p = `lossPercentPerMonth` of the start, t =
+ * `months`; never below 0. Trials print the loss as a share of the peak a month, so it is a straight line, not compound.
  * @param options.startLbPerAc - Feed when growth stopped, lb of dry matter per acre; at least 0
  * @param options.lossPercentPerMonth - Loss, percent of the start for each month; at least 0, at most 100
  * @param options.months - Months since growth stopped, months; at least 0

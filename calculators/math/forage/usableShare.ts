@@ -2,8 +2,8 @@ import { slopeReduction, waterDistanceReduction } from '../../tables/accessReduc
 import { need } from '../need.ts';
 
 /**
- * Share of an area that cattle use by its distance from water and its slope: (1 - w / 100)(1 - s / 100), with w, s the published reductions of the classes
- * in which `waterDistanceMi` and `slopePercent` fall. Guides; what the cattle do on the place comes first.
+ * Share of an area that cattle use by its distance from water and its slope: (1 - w / 100)(1 - s / 100), with w, s the published reductions of the
+ * classes in which `waterDistanceMi` and `slopePercent` fall. Guides; what the cattle do on the place comes first.
  * @param options.waterDistanceMi - Distance to water, miles; at least 0
  * @param options.slopePercent - Slope, percent; at least 0
  * @returns Share of the area that counts, no unit, 0 to 1

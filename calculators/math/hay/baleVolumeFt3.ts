@@ -5,7 +5,8 @@ export type Bale =
   | { readonly shape: 'rectangular'; readonly lengthFt: number; readonly widthFt: number; readonly heightFt: number };
 
 /**
- * Volume of a bale: pi D^2 w / 4 for a round one, l w h for a rectangular one. Trade names put the width of a round bale first: 4x5 is 4 ft wide, 5 ft across.
+ * Volume of a bale: pi D^2 w / 4 for a round one, l w h for a rectangular one. Trade names put the width of a round bale first: 4x5 is 4 ft wide, 5
+ * ft across.
  * @param bale - Shape and sides, feet; each side above 0
  * @returns Volume, cubic feet
  * @throws RangeError if a side is not above 0

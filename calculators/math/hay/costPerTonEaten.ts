@@ -2,8 +2,8 @@ import { need } from '../need.ts';
 import { keptShare } from './keptShare.ts';
 
 /**
- * What a ton of dry matter costs by the time it is eaten: c = p / ((1 - m)(1 - s)(1 - f)), with p = `pricePerTon`,
- * m, s, f = `moisturePercent`, `storageLossPercent`, `feedingLossPercent` over 100. With no moisture it is the cost of a ton as fed.
+ * What a ton of dry matter costs by the time it is eaten: c = p / ((1 - m)(1 - s)(1 - f)), with p = `pricePerTon`, m, s, f = `moisturePercent`,
+ * `storageLossPercent`, `feedingLossPercent` over 100. With no moisture it is the cost of a ton as fed.
  * @param options.pricePerTon - Price delivered, dollars per ton as fed; at least 0
  * @param options.moisturePercent - Water in the hay, percent; at least 0, below 100
  * @param options.storageLossPercent - Dry matter lost in storage, percent; at least 0, below 100

@@ -1,7 +1,8 @@
 import { need } from '../need.ts';
 
 /**
- * Likely yield of a sown feed crop from the water it can use: the lesser of w / q and y, with w = `waterIn`, q = `inchesPerTon`, y = `mostTonsPerAc`.
+ * Likely yield of a sown feed crop from the water it can use: the lesser of w / q and y, with w = `waterIn`, q = `inchesPerTon`, y =
+ * `mostTonsPerAc`.
  * @param options.waterIn - Water for the crop, inches: what the root zone holds plus likely rain; at least 0
  * @param options.inchesPerTon - Water for a ton of dry matter, inches; above 0
  * @param options.mostTonsPerAc - Yield that the crop does not pass with all the water it wants, tons of dry matter per acre; above 0

@@ -2,8 +2,8 @@ import { need } from '../need.ts';
 import { keptShare } from './keptShare.ts';
 
 /**
- * Hay to put up or to buy, as fed, so that the herd eats a dry matter: H = E / ((1 - m)(1 - s)(1 - f)), with E = `dryMatterEatenLb`,
- * m, s, f = `moisturePercent`, `storageLossPercent`, `feedingLossPercent` over 100. Losses divide: multiplying by (1 + loss) buys too little.
+ * Hay to put up or to buy, as fed, so that the herd eats a dry matter: H = E / ((1 - m)(1 - s)(1 - f)), with E = `dryMatterEatenLb`, m, s, f =
+ * `moisturePercent`, `storageLossPercent`, `feedingLossPercent` over 100. Losses divide: multiplying by (1 + loss) buys too little.
  * @param options.dryMatterEatenLb - Dry matter that must be eaten, lb; at least 0
  * @param options.moisturePercent - Water in the hay as weighed, percent; at least 0, below 100
  * @param options.storageLossPercent - Dry matter lost between weighing and feeding, percent; at least 0, below 100

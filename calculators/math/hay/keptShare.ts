@@ -1,7 +1,8 @@
 import { need } from '../need.ts';
 
 /**
- * Share of the hay that is left after losses one upon another: the product of (1 - p / 100), with p each of `lossPercents`. Losses compound; they are never added.
+ * Share of the hay that is left after losses one upon another: the product of (1 - p / 100), with p each of `lossPercents`. Losses compound; they
+ * are never added.
  * @param lossPercents - Losses in order, each in percent of what reached that step; each at least 0, below 100
  * @returns Share kept, no unit, above 0 and at most 1
  * @throws RangeError if a loss is outside its range

@@ -1,7 +1,8 @@
 import { need } from '../need.ts';
 
 /**
- * Months that hay stands on average when it is fed down evenly: b + f / 2, with b = `monthsBeforeFeeding`, f = `feedingMonths`. The last bale stands the whole time, the first one only b.
+ * Months that hay stands on average when it is fed down evenly: b + f / 2, with b = `monthsBeforeFeeding`, f = `feedingMonths`. The last bale
+ * stands the whole time, the first one only b.
  * @param options.monthsBeforeFeeding - Months from stacking to the first day of feeding, months; at least 0
  * @param options.feedingMonths - Months of feeding, months; at least 0
  * @returns Storage on average, months

@@ -1,8 +1,8 @@
 import { need } from '../need.ts';
 
 /**
- * Price of the hay that is left after a loss: p / (1 - l) by division, p (1 + l) by the multiplication that some guides print, with p = `price`, l = `lossPercent` / 100.
- * Division is what the feed costs; multiplication charges too little, and the more so the larger the loss.
+ * Price of the hay that is left after a loss: p / (1 - l) by division, p (1 + l) by the multiplication that some guides print, with p = `price`, l
+ * = `lossPercent` / 100. Division is what the feed costs; multiplication charges too little, and the more so the larger the loss.
  * @param options.price - Price before the loss, dollars for any unit; at least 0
  * @param options.lossPercent - Loss, percent of what was bought; at least 0, below 100
  * @param options.convention - Convention: divide or multiply

@@ -1,8 +1,8 @@
 import { need } from '../need.ts';
 
 /**
- * Share of a round bale in its spoiled rind: 1 - ((D - 2 t) / D)^2 where only the round side weathers, times (w - 2 t) / w off as well where both ends do, with D = `diameterIn`,
- * t = `rindIn`, w = `widthIn`.
+ * Share of a round bale in its spoiled rind: 1 - ((D - 2 t) / D)^2 where only the round side weathers, times (w - 2 t) / w off as well where both
+ * ends do, with D = `diameterIn`, t = `rindIn`, w = `widthIn`.
  * @param options.diameterIn - Diameter of the bale, inches; above twice `rindIn`
  * @param options.rindIn - Thickness of the spoiled rind, inches; at least 0
  * @param options.widthIn - Width of the bale where both ends are weathered, inches; above twice `rindIn`; left out where bales stand end to end

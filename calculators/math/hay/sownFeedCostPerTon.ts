@@ -1,8 +1,8 @@
 import { need } from '../need.ts';
 
 /**
- * What a ton of sown feed costs by the time it is eaten: c / (y e), with c = `costPerAc`, y = `yieldTonsPerAc`, e = `eatenShare`. Compare it with `costPerTonEaten` of hay, which is
- * per ton of dry matter eaten too.
+ * What a ton of sown feed costs by the time it is eaten: c / (y e), with c = `costPerAc`, y = `yieldTonsPerAc`, e = `eatenShare`. Compare it with
+ * `costPerTonEaten` of hay, which is per ton of dry matter eaten too.
  * @param options.costPerAc - Seed, drilling, fertilizer, spray, water and rent, dollars per acre; at least 0
  * @param options.yieldTonsPerAc - Yield, tons of dry matter per acre; above 0
  * @param options.eatenShare - Share of the yield that animals eat, no unit; above 0, at most 1

@@ -6,7 +6,8 @@ import { interpolated } from '../special/interpolated.ts';
 const knotMonths = [0, 9, 15] as const;
 
 /**
- * Dry matter that hay loses in storage: a straight line from nothing at 0 months through the published range for 9 months to the one for 12 to 18 months, taken at 15 and held to 18.
+ * Dry matter that hay loses in storage: a straight line from nothing at 0 months through the published range for 9 months to the one for 12 to 18
+ * months, taken at 15 and held to 18.
  * @param options.method - How it is stored: ground-uncovered, raised-uncovered, ground-covered, raised-covered, roof, barn
  * @param options.months - Months in storage, months; 0 to 18 (see `meanMonthsStored`)
  * @returns Loss in percent of what went in: low (under 25 in of rain, good bales), mid, high (over 40 in)

@@ -4,8 +4,8 @@ import { need } from '../need.ts';
 const noise = 1e-9;
 
 /**
- * Whole bales, loads or paddocks that hold an amount: n = ceil(a / s), with a = `amount`, s = `size`; a quotient that is
- * whole but for float noise is not rounded up.
+ * Whole bales, loads or paddocks that hold an amount: n = ceil(a / s), with a = `amount`, s = `size`; a quotient that is whole but for float noise
+ * is not rounded up.
  * @param amount - What is needed, any unit; at least 0
  * @param size - What one unit holds, the same unit; above 0
  * @returns Number of units, whole

@@ -139,4 +139,13 @@ export default checkList('animalUnitMonthLb', [
     where: 'Table of forage requirements',
     seen: 'print',
   },
+  {
+    what: '26 lb, 31 days',
+    ours: () => animalUnitMonthLb({ animalUnits: 1, lbPerDay: 26, days: 31 }),
+    printed: '800',
+    source: 'ruyle-ogden-aum',
+    where: 'How much forage is in one animal unit month',
+    seen: 'transcription',
+    differs: { by: '6', because: 'the page says "about 800"' },
+  },
 ]);

@@ -1,7 +1,8 @@
 import { need } from '../need.ts';
 
 /**
- * Forage of animal units over a time: u d T, with u = `animalUnits`, d = `lbPerDay` of the convention, T = `days` (30, 30.4, 30.5 or 365 by convention). Work in pounds a day; the month comes last.
+ * Forage of animal units over a time: u d T, with u = `animalUnits`, d = `lbPerDay` of the convention, T = `days` (30, 30.4, 30.5 or 365 by
+ * convention). Work in pounds a day; the month comes last.
  * @param options.animalUnits - Animal units, no unit; at least 0
  * @param options.lbPerDay - Forage of one animal unit, lb per day; above 0
  * @param options.days - Days that count as the month or the year, days; above 0

@@ -4,7 +4,8 @@ import { need } from '../need.ts';
 const standardWeightLb = 1000;
 
 /**
- * Animal units of one animal by weight: W / 1,000 by the linear rule, (W / 1,000)^0.75 by the metabolic one, with W = `weightLb`. The two part by a tenth at 1,400 lb: name the rule.
+ * Animal units of one animal by weight: W / 1,000 by the linear rule, (W / 1,000)^0.75 by the metabolic one, with W = `weightLb`. The two part by a
+ * tenth at 1,400 lb: name the rule.
  * @param weightLb - Live weight, lb; above 0 (add a calf's weight where the convention counts it)
  * @param rule - Rule: linear or metabolic
  * @returns Animal units, no unit

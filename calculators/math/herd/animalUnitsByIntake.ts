@@ -2,7 +2,8 @@ import { need } from '../need.ts';
 import { dailyIntakeLb } from './dailyIntakeLb.ts';
 
 /**
- * Animal units of one animal by what it eats: W p / (100 d), with W = `weightLb`, p = `intakePercent`, d = `lbPerDay` of the convention. For kinds that are not cattle.
+ * Animal units of one animal by what it eats: W p / (100 d), with W = `weightLb`, p = `intakePercent`, d = `lbPerDay` of the convention. For kinds
+ * that are not cattle.
  * @param options.weightLb - Live weight, lb; above 0
  * @param options.intakePercent - Dry matter eaten in a day, percent of weight; above 0, at most 8
  * @param options.lbPerDay - Forage of one animal unit, lb per day; above 0

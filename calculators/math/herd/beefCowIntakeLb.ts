@@ -8,8 +8,9 @@ const shrink = 0.96;
 const poorFeedDivisor = 0.95;
 
 /**
- * Dry matter that a beef cow eats by the equation of 1996: W^0.75 (0.04997 e^2 + a) / e + 0.2 m, with W the shrunk weight in kg, e the net energy for maintenance of `tdnPercent`,
- * a = 0.04631 pregnant, 0.0384 open, m = `milkLb`; the divisor e is 0.95 where e is under 1. Trials found it 14 to 17 percent low: show it beside the percent guides, as a range.
+ * Dry matter that a beef cow eats by the equation of 1996: W^0.75 (0.04997 e^2 + a) / e + 0.2 m, with W the shrunk weight in kg, e the net energy
+ * for maintenance of `tdnPercent`, a = 0.04631 pregnant, 0.0384 open, m = `milkLb`; the divisor e is 0.95 where e is under 1. Trials found it 14 to
+ * 17 percent low: show it beside the percent guides, as a range.
  * @param options.weightLb - Live weight, lb; 400 to 2,500
  * @param options.tdnPercent - Total digestible nutrients of the diet, percent of dry matter; 45 to 75
  * @param options.pregnant - Whether she is in the last two thirds of pregnancy

@@ -1,7 +1,8 @@
 import { need } from '../need.ts';
 
 /**
- * Head that forage carries through a season: n = F / (d T), with F = `eatenLb` (what may be eaten, not what stands), d = `dailyLbPerHead`, T = `days`. Not rounded.
+ * Head that forage carries through a season: n = F / (d T), with F = `eatenLb` (what may be eaten, not what stands), d = `dailyLbPerHead`, T =
+ * `days`. Not rounded.
  * @param options.eatenLb - Forage that may be eaten, lb of dry matter; at least 0
  * @param options.dailyLbPerHead - Dry matter that one animal (with its calf) eats, lb per day; above 0
  * @param options.days - Length of the season, days; above 0

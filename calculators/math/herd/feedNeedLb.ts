@@ -9,7 +9,8 @@ export interface FeedStage {
 }
 
 /**
- * Dry matter that a herd eats over stages that differ in appetite: the sum of T n W p / 100. A calving date inside the feeding time makes two stages of it.
+ * Dry matter that a herd eats over stages that differ in appetite: the sum of T n W p / 100. A calving date inside the feeding time makes two
+ * stages of it.
  * @param stages - For each stage: days, at least 0; head; weight of one, lb; dry matter eaten in a day, percent of weight
  * @returns Dry matter eaten, lb
  * @throws RangeError if a value is outside its range

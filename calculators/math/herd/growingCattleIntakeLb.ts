@@ -6,8 +6,8 @@ import { maintenanceEnergyMcalPerKg } from './maintenanceEnergyMcalPerKg.ts';
 const shrink = 0.96;
 
 /**
- * Dry matter that growing cattle eat by the equation of 1996: W^0.75 (0.2435 e - 0.0466 e^2 - c) / e, with W the shrunk weight in kg, e the net energy for maintenance of
- * `tdnPercent`, c = 0.1128 for calves, 0.0869 for yearlings.
+ * Dry matter that growing cattle eat by the equation of 1996: W^0.75 (0.2435 e - 0.0466 e^2 - c) / e, with W the shrunk weight in kg, e the net
+ * energy for maintenance of `tdnPercent`, c = 0.1128 for calves, 0.0869 for yearlings.
  * @param options.weightLb - Live weight, lb; 200 to 1,600
  * @param options.tdnPercent - Total digestible nutrients of the diet, percent of dry matter; 50 to 85
  * @param options.age - Age: calf or yearling

@@ -1,8 +1,8 @@
 import { need } from '../need.ts';
 
 /**
- * Head that must go on a later day so that the forage lasts: x = n - (F / d - n t) / (T - t), with n = `head`, F = `eatenLb`, d = `dailyLbPerHead`, t = `daysUntilSale`,
- * T = `daysToFeed`. Every day of waiting is eaten by all of them, so the number grows.
+ * Head that must go on a later day so that the forage lasts: x = n - (F / d - n t) / (T - t), with n = `head`, F = `eatenLb`, d = `dailyLbPerHead`,
+ * t = `daysUntilSale`, T = `daysToFeed`. Every day of waiting is eaten by all of them, so the number grows.
  * @param options.head - Head now, number; at least 0
  * @param options.eatenLb - Forage that may still be eaten, lb of dry matter; at least 0
  * @param options.dailyLbPerHead - Dry matter that one animal eats, lb per day; above 0

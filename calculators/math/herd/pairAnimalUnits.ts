@@ -1,15 +1,16 @@
 import { need } from '../need.ts';
 
 /**
- * How a published convention counts a nursing calf. weights: its weight is added once it is three months old (Nebraska). fixed: 0.3 unit once it is over four months (eXtension).
- * within: cow and calf are one cow's units until weaning at six months (Range Society, handbook).
+ * How a published convention counts a nursing calf. weights: its weight is added once it is three months old (Nebraska). fixed: 0.3 unit once it is
+ * over four months (eXtension). within: cow and calf are one cow's units until weaning at six months (Range Society, handbook).
  */
 export type CalfConvention = 'weights' | 'fixed' | 'within';
 
 const fixedCalfUnits = 0.3;
 
 /**
- * Animal units of a nursing cow and her calf: W / 1,000, plus w / 1,000 or 0.3 or nothing for the calf by `convention`, with W = `cowLb`, w = `calfLb`.
+ * Animal units of a nursing cow and her calf: W / 1,000, plus w / 1,000 or 0.3 or nothing for the calf by `convention`, with W = `cowLb`, w =
+ * `calfLb`.
  * @param options.cowLb - Weight of the cow, lb; above 0
  * @param options.calfLb - Weight of the calf, lb; at least 0
  * @param options.calfMonths - Age of the calf, months; at least 0

@@ -3,7 +3,8 @@ import { need } from '../need.ts';
 const poundsPerTon = 2000;
 
 /**
- * Forage at each grazing where nobody has clipped, from the hay that the ground makes: F = 2,000 Y / n, with Y = `hayTonsPerAc`, n = `grazings`. The worksheet spreads the year over five.
+ * Forage at each grazing where nobody has clipped, from the hay that the ground makes: F = 2,000 Y / n, with Y = `hayTonsPerAc`, n = `grazings`.
+ * The worksheet spreads the year over five.
  * @param options.hayTonsPerAc - Yield of hay in a usual year, tons per acre; at least 0
  * @param options.grazings - Grazings in a season, number; at least 1
  * @returns Forage available at a grazing, lb per acre

@@ -1,8 +1,8 @@
 import { need } from '../need.ts';
 
 /**
- * Growth of a resting stand from its height on two days: g = (H2 - H1) d / t, with H1 = `firstHeightIn`, H2 = `secondHeightIn`,
- * d = `poundsPerAcreInch`, t = `daysBetween`. Negative where the stand fell back.
+ * Growth of a resting stand from its height on two days: g = (H2 - H1) d / t, with H1 = `firstHeightIn`, H2 = `secondHeightIn`, d =
+ * `poundsPerAcreInch`, t = `daysBetween`. Negative where the stand fell back.
  * @param options.firstHeightIn - Height on the first day, inches; at least 0
  * @param options.secondHeightIn - Height on the second day, inches; at least 0
  * @param options.daysBetween - Days from the first to the second, days; above 0

@@ -13,8 +13,8 @@ export interface Move {
 }
 
 /**
- * Days of the moves through a rotation, in order of day and herd: in = d0 + k s, out = in + s, look = in - l, with d0 = `startDay`,
- * k = the count of moves before, s = `stayDays`, l = `leadDays`. Herds follow one another, so every paddock still rests (n - h) s days.
+ * Days of the moves through a rotation, in order of day and herd: in = d0 + k s, out = in + s, look = in - l, with d0 = `startDay`, k = the count
+ * of moves before, s = `stayDays`, l = `leadDays`. Herds follow one another, so every paddock still rests (n - h) s days.
  * @param options.startDay - Day of the first move, a whole day number of any calendar
  * @param options.paddocks - Paddocks, grazed in turn, whole; at least `herds`
  * @param options.stayDays - Days that a herd stays, whole days; at least 1

@@ -1,8 +1,8 @@
 import { need } from '../need.ts';
 
 /**
- * Days that a paddock needs to grow from the stubble left to the height to graze: R = (H1 - H0) d / g, with H1 = `startHeightIn`,
- * H0 = `stopHeightIn`, d = `poundsPerAcreInch`, g = `growthLbPerAcDay`. Growth of zero has no answer here; the caller says so.
+ * Days that a paddock needs to grow from the stubble left to the height to graze: R = (H1 - H0) d / g, with H1 = `startHeightIn`, H0 =
+ * `stopHeightIn`, d = `poundsPerAcreInch`, g = `growthLbPerAcDay`. Growth of zero has no answer here; the caller says so.
  * @param options.startHeightIn - Height at which grazing starts, inches; above `stopHeightIn`
  * @param options.stopHeightIn - Height at which grazing stopped, inches; at least 0
  * @param options.poundsPerAcreInch - Dry matter in an inch of height, lb per acre; above 0
