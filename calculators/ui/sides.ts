@@ -1,4 +1,5 @@
 import type { Calculator, Outcome } from '../kit/define.ts';
+import type { Cell, MonthsInput, RecordInput } from '../kit/inputs.ts';
 import { printInput } from '../kit/print.ts';
 import { type Form, isShown, type Problem, readForm, rowsIn, type Texts, textIn, withPlaceOf } from '../kit/state.ts';
 import { readQuantity } from '../units/readQuantity.ts';
@@ -24,8 +25,11 @@ export const otherTexts = (calculator: Calculator, form: Form): Texts | null => 
 export function sideTitles(calculator: Calculator, mine: Texts, theirs: Texts | null, system: UnitSystem): readonly [string, string] {
   if (!theirs) return ['', ''];
   const differing = Object.entries(calculator.inputs).flatMap(([key, input]): (readonly [string, string])[] => {
-    const say = (cell: Parameters<typeof printInput>[1], text: string) =>
-      cell.kind === 'choice' ? printInput(text, cell, 'us') : `${cell.label.toLowerCase()} ${text}`;
+    const say = (cell: Cell | MonthsInput | RecordInput, text: string): string => {
+      if (cell.kind === 'choice') return printInput(text, cell, system);
+      const reading = cell.kind === 'number' ? readQuantity(text, cell.unit) : undefined;
+      return `${cell.label.toLowerCase()} ${reading?.is === 'value' ? printInput(reading.value, cell, system) : text}`;
+    };
     if (input.kind === 'rows') {
       return rowsIn(mine[key]).flatMap((row, index) =>
         Object.entries(input.columns).flatMap(([name, cell]): (readonly [string, string])[] => {
