@@ -1,0 +1,294 @@
+import { defineCalculator } from '../../kit/define.ts';
+import { printDay } from '../../units/printQuantity.ts';
+import { compute, secondBiteDays } from './compute.ts';
+import { hasDensity, lowestStopIn } from './forages.ts';
+import { inputs } from './inputs.ts';
+import { quantities } from './quantities.ts';
+
+export default defineCalculator({
+  slug: 'rest-and-moves',
+  version: 1,
+  title: 'Rest-period length',
+  inputs,
+  refusals: [
+    {
+      at: 'stopHeightIn',
+      when: ({ startHeightIn, stopHeightIn }) => stopHeightIn >= startHeightIn,
+      say: 'The stubble must be lower than the height when grazing starts, or there is nothing to graze. Lower the stubble or raise the start.',
+    },
+    {
+      at: 'paddockCount',
+      when: ({ paddockCount, herdCount }) => paddockCount < herdCount,
+      say: 'There are more herds than paddocks. Give at least one paddock to each herd; for any rest, one more than that.',
+    },
+    { at: 'stock', when: ({ stock }) => stock.length === 0, say: 'Put in at least one kind of stock.' },
+  ],
+  compute,
+}).describe({
+  question: 'How long must each paddock rest, and when do I look at the next one?',
+  lead: 'Rest-period length from the growth that must come back, how many paddocks that takes, and the days to go and look. When nothing grows it says so.',
+  searchWords: [
+    'rotational grazing',
+    'rest days',
+    'recovery period',
+    'how many paddocks',
+    'paddock size',
+    'stock density',
+    'grazing calendar',
+    'pasture rotation schedule',
+    'traps',
+    'when to move cattle',
+  ],
+  quantities,
+  results: [
+    { of: 'verdict', when: ({ verdict }) => verdict === 'none-until-rain' },
+    {
+      of: 'restDays',
+      when: ({ verdict }) => verdict === 'grows-back',
+      range: { low: 'lowRestDays', high: 'highRestDays', says: '{low} to {high} {rangeFrom}' },
+    },
+    { of: 'neededPaddocks', when: ({ verdict }) => verdict === 'grows-back' },
+    { of: 'givenRestDays' },
+    { of: 'todayVerdict', when: ({ verdict }) => verdict === 'grows-back' },
+    { of: 'shortDays', when: ({ verdict, todayVerdict }) => verdict === 'grows-back' && todayVerdict === 'short' },
+    {
+      of: 'slowerStayDays',
+      when: ({ verdict, todayVerdict, paddockCount, herdCount }) => verdict === 'grows-back' && todayVerdict === 'short' && paddockCount > herdCount,
+    },
+    { of: 'paddockAc' },
+    { of: 'todayAc' },
+    { of: 'demandLbPerDay' },
+    { of: 'densityLbPerAc' },
+    { of: 'restingPercent' },
+    { of: 'moves' },
+  ],
+  steps: [
+    {
+      kind: 'formula',
+      shows: 'growthNowLbPerAcDay',
+      says: 'How fast it grows now.',
+      source: 'common practice',
+      ways: [
+        { when: ({ growthFrom }) => growthFrom === 'known', formula: String.raw`\q{growthLbPerAcDay}` },
+        {
+          when: ({ firstHeightIn, secondHeightIn }) => secondHeightIn <= firstHeightIn,
+          formula: '0',
+          because: 'it stood no taller on the second day, so nothing grew',
+        },
+        { formula: String.raw`\frac{(\q{secondHeightIn} - \q{firstHeightIn}) \times \q{densityLbPerAcIn}}{\q{betweenDays}}` },
+      ],
+    },
+    {
+      kind: 'formula',
+      shows: 'regrowLbPerAc',
+      says: 'What must come back: from the stubble left to the height when grazing starts.',
+      source: 'umaine-pasture-lesson-1, appendix D',
+      ways: [{ formula: String.raw`(\q{startHeightIn} - \q{stopHeightIn}) \times \q{densityLbPerAcIn}` }],
+    },
+    {
+      kind: 'formula',
+      shows: 'restDays',
+      says: 'The days that takes at this growth.',
+      onlyWhen: ({ verdict }) => verdict === 'grows-back',
+      source: 'common practice',
+      ways: [{ formula: String.raw`\frac{\q{regrowLbPerAc}}{\q{growthNowLbPerAcDay}}` }],
+    },
+    {
+      kind: 'lookup',
+      shows: 'verdict',
+      says: 'With no growth, or so little that it would take a year, there is nothing to divide by. No rest is long enough until it rains.',
+      onlyWhen: ({ verdict }) => verdict === 'none-until-rain',
+      source: 'common practice',
+    },
+    { kind: 'lookup', shows: 'lowRestDays', says: 'The shortest rest {rangeFrom}.', source: 'uga-wait-to-graze, table 1; guides by speed of growth' },
+    { kind: 'lookup', shows: 'highRestDays', says: 'The longest rest {rangeFrom}.', source: 'uga-wait-to-graze, table 1; guides by speed of growth' },
+    {
+      kind: 'formula',
+      shows: 'exactPaddocks',
+      says: 'Paddocks for that rest: enough to rest in turn, and one for each herd to stand in.',
+      onlyWhen: ({ verdict }) => verdict === 'grows-back',
+      source: 'penn-state-four-steps, step 3',
+      ways: [{ formula: String.raw`\frac{\q{restDays}}{\q{stayDays}} + \q{herdCount}` }],
+    },
+    {
+      kind: 'lookup',
+      shows: 'neededPaddocks',
+      says: 'Rounded up to whole paddocks.',
+      onlyWhen: ({ verdict }) => verdict === 'grows-back',
+      source: 'penn-state-four-steps, step 3',
+    },
+    {
+      kind: 'formula',
+      shows: 'givenRestDays',
+      says: 'The same rule turned round: the rest that today’s paddocks give.',
+      source: 'penn-state-four-steps, step 3',
+      ways: [{ formula: String.raw`(\q{paddockCount} - \q{herdCount}) \times \q{stayDays}` }],
+    },
+    {
+      kind: 'formula',
+      shows: 'shortDays',
+      says: 'How much that is too short.',
+      onlyWhen: ({ verdict, todayVerdict }) => verdict === 'grows-back' && todayVerdict === 'short',
+      ways: [{ formula: String.raw`\q{restDays} - \q{givenRestDays}` }],
+    },
+    {
+      kind: 'formula',
+      shows: 'slowerStayDays',
+      says: 'To get the rest from today’s paddocks each stay would have to be this long.',
+      onlyWhen: ({ verdict, todayVerdict, paddockCount, herdCount }) =>
+        verdict === 'grows-back' && todayVerdict === 'short' && paddockCount > herdCount,
+      ways: [{ formula: String.raw`\frac{\q{restDays}}{\q{paddockCount} - \q{herdCount}}` }],
+    },
+    {
+      kind: 'formula',
+      shows: 'slowerOccupiedDays',
+      says: 'With every herd passing through, stock would then be in a paddock this long without a break.',
+      onlyWhen: ({ verdict, todayVerdict, paddockCount, herdCount }) =>
+        verdict === 'grows-back' && todayVerdict === 'short' && paddockCount > herdCount && herdCount > 1,
+      ways: [{ formula: String.raw`\q{slowerStayDays} \times \q{herdCount}` }],
+    },
+    {
+      kind: 'formula',
+      shows: 'restingPercent',
+      says: 'Paddocks at rest on any day.',
+      source: 'shelton-rest',
+      ways: [{ formula: String.raw`\frac{\q{paddockCount} - \q{herdCount}}{\q{paddockCount}} \times 100` }],
+    },
+    {
+      kind: 'formula',
+      shows: 'occupiedDays',
+      says: 'Days in a row that a paddock has stock in it.',
+      ways: [{ formula: String.raw`\q{stayDays} \times \q{herdCount}` }],
+    },
+    {
+      kind: 'rows',
+      of: 'stockLines',
+      says: 'What the stock weigh and what they eat in a day.',
+      formulas: {
+        lineWeightLb: String.raw`\q{countHead} \times \q{weightLb}`,
+        lineLbPerDay: String.raw`\frac{\q{countHead} \times \q{weightLb} \times \q{intakePercent}}{100}`,
+      },
+      sums: { stockWeightLb: 'lineWeightLb', demandLbPerDay: 'lineLbPerDay' },
+    },
+    {
+      kind: 'lookup',
+      shows: 'eatenPercent',
+      says: 'Share eaten of what stands above the stubble, for {occupiedDays} in a paddock. The table ends at seven days.',
+      onlyWhen: ({ eatenFrom }) => eatenFrom === 'by-stay',
+      source: 'penn-state-agronomy-guide, table 1.8-9',
+    },
+    {
+      kind: 'formula',
+      shows: 'eatenPercent',
+      says: 'Share eaten of what stands above the stubble, as you gave it.',
+      onlyWhen: ({ eatenFrom }) => eatenFrom === 'own',
+      ways: [{ formula: String.raw`\q{ownEatenPercent}` }],
+    },
+    {
+      kind: 'formula',
+      shows: 'paddockAc',
+      says: 'Acres that feed all the stock for one stay.',
+      source: 'penn-state-agronomy-guide, table 1.8-9',
+      ways: [{ formula: String.raw`\frac{\q{demandLbPerDay} \times \q{stayDays}}{\q{regrowLbPerAc} \times \q{eatenPercent} / 100}` }],
+    },
+    {
+      kind: 'formula',
+      shows: 'todayAc',
+      says: 'For all of today’s paddocks.',
+      ways: [{ formula: String.raw`\q{paddockAc} \times \q{paddockCount}` }],
+    },
+    {
+      kind: 'formula',
+      shows: 'densityLbPerAc',
+      says: 'Live weight on an acre while one herd is in, if the herds weigh alike.',
+      source: 'common practice',
+      ways: [{ formula: String.raw`\frac{\q{stockWeightLb}}{\q{herdCount} \times \q{paddockAc}}` }],
+    },
+  ],
+  cautions: [
+    {
+      when: ({ verdict }) => verdict === 'none-until-rain',
+      say: 'Nothing is growing, so going round again only takes what keeps the plants alive. The calendar shows one pass over what stands. After it, feed hay on one lot that you can spare, or take stock off, until rain has brought the grass back to height.',
+      source: 'common practice',
+    },
+    {
+      when: ({ occupiedDays }) => occupiedDays > secondBiteDays,
+      say: 'Stock are in one paddock for more than about seven days. They then bite the new leaf of plants that they grazed on the first days, and the rest has not even begun. Shorten the stay.',
+      source: 'common practice',
+    },
+    {
+      when: ({ verdict, todayVerdict, slowerOccupiedDays, paddockCount, herdCount }) =>
+        verdict === 'grows-back' && todayVerdict === 'short' && (paddockCount === herdCount || slowerOccupiedDays > secondBiteDays),
+      say: 'Too few paddocks for this rest. Going slower round the ones you have makes each stay longer, past the seven days or so after which stock take a second bite. Split paddocks, run the herds as one, or take stock off.',
+      source: 'common practice',
+    },
+    {
+      when: ({ verdict, restDays, givenRestDays }) => verdict === 'grows-back' && givenRestDays > 2 * restDays,
+      say: 'This round is more than twice as long as the grass needs now. It will run to stem. Go round faster, or shut some paddocks for hay or for standing feed.',
+      source: 'common practice',
+    },
+    {
+      when: ({ forage, stopHeightIn }) => forage !== 'own' && stopHeightIn < lowestStopIn(forage),
+      say: 'This stubble is lower than the published table goes for this forage. Growth from so short a stubble is slower than the growth that you measured on taller grass, and more ground lies bare.',
+      source: 'uga-wait-to-graze',
+    },
+    {
+      when: ({ forage }) => forage !== 'own' && !hasDensity(forage),
+      say: 'No table here gives the pounds in an inch for this forage. If you have not clipped your own, the figure in that field is left over from another forage.',
+      source: 'common practice',
+    },
+    {
+      when: ({ forage }) => forage === 'alfalfa' || forage === 'white-clover' || forage === 'other-clovers',
+      say: 'Alfalfa and clover can bloat cattle and sheep. Never turn in hungry stock, nor onto wet or very young growth; fill them with dry hay first and watch them. Ask your veterinarian about bloat blocks.',
+      source: 'common practice',
+    },
+    {
+      when: ({ forage }) => forage === 'sorghum-sudan' || forage === 'pearl-millet' || forage === 'small-grains',
+      say: 'Drought can leave nitrate in these crops, and sorghum and sudangrass can hold prussic acid in young, wilted, frosted or new growth after rain. Have a laboratory test it before stock go in. Horses should not graze sorghum or sudangrass.',
+      source: 'common practice',
+    },
+    {
+      when: ({ verdict, todayVerdict }) => verdict === 'grows-back' && todayVerdict === 'short',
+      say: 'New paddocks mean electric wire. Use a proper fence energizer, keep wire away from power lines and dry grass, put up signs where people pass, and see that each paddock has water.',
+      source: 'common practice',
+    },
+  ],
+  limits: [
+    'It takes today’s growth as if it went on. In a drought growth falls week by week and the rest gets longer; measure again every week or two.',
+    'Growth just after grazing is slower than in the middle of the rest. The real rest is longer if the stubble was short.',
+    'The calendar is a plan for looking, not for moving. Go and look at the paddock; the grass decides. Skip one that is not ready, and take one early that runs ahead.',
+    'It takes all paddocks alike in size and growth. Creek bottom and bench seldom are: run each by itself.',
+    'Published ranges come from other places and mostly from fair rain. Appetite guides err by about 15 percent either way.',
+    'The seven days are a rule of thumb. In fast growth the second bite comes sooner, in slow growth later.',
+  ],
+  note: ({ verdict, todayVerdict }, show) =>
+    verdict === 'none-until-rain'
+      ? `Growth is ${show('growthNowLbPerAcDay')}: no rest is long enough until it rains. Stop at ${show('stopHeightIn')}; each stay of ${show('stayDays')} takes about ${show('paddockAc')} of what stands at ${show('startHeightIn')}.`
+      : `At ${show('growthNowLbPerAcDay')} of growth a paddock needs about ${show('restDays')} from ${show('stopHeightIn')} back to ${show('startHeightIn')}. With stays of ${show('stayDays')} that is ${show('neededPaddocks')} paddocks of ${show('paddockAc')}; today’s ${show('paddockCount')} give ${show('givenRestDays')}, ${todayVerdict === 'enough' ? 'which is enough' : `${show('shortDays')} too short`}. Look before each move; the grass decides.`,
+  picture: { kind: 'spans', rows: 'moves', lane: 'paddock', from: 'inDay', to: 'outDay', spanSays: 'grazed', gapSays: 'rests' },
+  calendar: {
+    rows: 'moves',
+    day: 'lookDay',
+    title: ({ paddock }) => `Look at paddock ${paddock}`,
+    text: ({ paddock, herd, inDay, outDay }) =>
+      `Is paddock ${paddock} at the height to graze? ${herd === 1 ? 'Planned in' : `Herd ${herd} follows in`} on ${printDay(inDay, true)}, out on ${printDay(outDay, true)}. The grass decides. Not ready: wait, or skip it.`,
+  },
+  sources: [
+    'penn-state-four-steps',
+    'penn-state-agronomy-guide',
+    'uga-wait-to-graze',
+    'shelton-rest',
+    'schriefer-rest',
+    'rayburn-1992',
+    'place-rest-2014',
+    'kallenbach-2013',
+    'umaine-pasture-lesson-1',
+    'cosgrove-grasses',
+    'ohio-state-grazing-2012',
+    'luling-foundation',
+    'uky-native-grass-2020',
+    'nc-state-grazing-heights',
+    'smith-agr191',
+  ],
+  guides: ['resting-grass'],
+});

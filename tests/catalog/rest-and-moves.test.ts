@@ -1,0 +1,122 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import definition from '../../calculators/catalog/rest-and-moves/definition.ts';
+import { resultAt, runQuery } from '../../calculators/kit/cases.ts';
+
+const growth = fc.double({ min: 0, max: 300, noNaN: true });
+const paddocks = fc.integer({ min: 4, max: 100 });
+const stay = fc.integer({ min: 1, max: 120 });
+const herds = fc.integer({ min: 1, max: 4 });
+const shown = (value: number): string => value.toFixed(6);
+const run = (query: string) => runQuery(definition, query);
+const numberAt = (query: string, path: string): number => Number(resultAt(run(query), path));
+
+describe('rest-and-moves', () => {
+  test('more growth never asks for a longer rest, nor for more paddocks', () => {
+    fc.assert(
+      fc.property(growth, growth, stay, (one, other, days) => {
+        const [slow, fast] = [Math.min(one, other), Math.max(one, other)].map((each) => `growth=${shown(each)}lb/ac/d&stay=${days}d`);
+        for (const path of ['restDays', 'neededPaddocks']) expect(numberAt(fast ?? '', path)).toBeLessThanOrEqual(numberAt(slow ?? '', path));
+      }),
+    );
+  });
+
+  test('more paddocks never give less rest', () => {
+    fc.assert(
+      fc.property(paddocks, paddocks, stay, herds, (one, other, days, count) => {
+        const given = (number: number) => numberAt(`paddock=${number}&stay=${days}d&herd=${count}`, 'givenRestDays');
+        expect(given(Math.max(one, other))).toBeGreaterThanOrEqual(given(Math.min(one, other)));
+      }),
+    );
+  });
+
+  test('a taller stubble never asks for a longer rest', () => {
+    fc.assert(
+      fc.property(fc.double({ min: 0.5, max: 8.9, noNaN: true }), fc.double({ min: 0.5, max: 8.9, noNaN: true }), growth, (one, other, grows) => {
+        const rest = (stubble: number) => numberAt(`stop-height=${shown(stubble)}in&growth=${shown(grows)}lb/ac/d`, 'restDays');
+        expect(rest(Math.max(one, other))).toBeLessThanOrEqual(rest(Math.min(one, other)));
+      }),
+    );
+  });
+
+  test('the paddocks that it asks for give the rest, and one fewer does not', () => {
+    fc.assert(
+      fc.property(growth, stay, herds, (grows, days, count) => {
+        const query = `growth=${shown(grows)}lb/ac/d&stay=${days}d&herd=${count}`;
+        if (resultAt(run(query), 'verdict') === 'none-until-rain') return;
+        const rest = numberAt(query, 'restDays');
+        const needed = numberAt(query, 'neededPaddocks');
+        expect((needed - count) * days).toBeGreaterThanOrEqual(rest - 1e-6);
+        expect((needed - 1 - count) * days).toBeLessThan(rest);
+      }),
+    );
+  });
+
+  test('with heights that did not rise it answers in words, and plans one pass only', () => {
+    for (const query of [
+      'growth=0lb/ac/d',
+      'growth-from=heights&first-height=5in&second-height=5in',
+      'growth-from=heights&first-height=5in&second-height=4in',
+    ]) {
+      const outcome = run(query);
+      expect(outcome.shown[0]).toBe('verdict');
+      expect(resultAt(outcome, 'verdict')).toBe('none-until-rain');
+      expect(outcome.shown).not.toContain('restDays');
+      expect(outcome.shown).not.toContain('neededPaddocks');
+      expect(outcome.note).toContain('until it rains');
+      expect(outcome.calendar).toHaveLength(8);
+    }
+  });
+
+  test('pounds in an inch make no difference to a rest measured by heights', () => {
+    const rest = (density: number) => numberAt(`growth-from=heights&density=${density}lb/ac/in`, 'restDays');
+    // Five inches to regain at an inch in ten days, whatever an inch weighs.
+    expect(rest(100)).toBeCloseTo(50, 9);
+    expect(rest(400)).toBeCloseTo(50, 9);
+  });
+
+  test('the calendar says to look, three days before, and stays small', () => {
+    fc.assert(
+      fc.property(paddocks, stay, herds, (count, days, many) => {
+        const outcome = run(`paddock=${count}&stay=${days}d&herd=${many}`);
+        expect(outcome.calendar.length).toBeGreaterThan(0);
+        expect(outcome.calendar.length).toBeLessThanOrEqual(40);
+        outcome.calendar.forEach((entry, at) => {
+          expect(entry.title).toBe(`Look at paddock ${resultAt(outcome, `moves.${at}.paddock`)}`);
+          expect(Number(resultAt(outcome, `moves.${at}.inDay`)) - entry.day).toBe(3);
+        });
+      }),
+    );
+  });
+
+  test('every paddock in the calendar rests as long as it says between the last herd out and the first in', () => {
+    const outcome = run('paddock=6&stay=3d&herd=2');
+    const moves = outcome.calendar.map((_, at) => ({
+      paddock: Number(resultAt(outcome, `moves.${at}.paddock`)),
+      herd: Number(resultAt(outcome, `moves.${at}.herd`)),
+      inDay: Number(resultAt(outcome, `moves.${at}.inDay`)),
+      outDay: Number(resultAt(outcome, `moves.${at}.outDay`)),
+    }));
+    const given = Number(resultAt(outcome, 'givenRestDays'));
+    const rests = moves
+      .filter(({ herd }) => herd === 1)
+      .flatMap(({ paddock, inDay }) => {
+        const before = moves.filter((each) => each.paddock === paddock && each.herd === 2 && each.outDay <= inDay).map(({ outDay }) => outDay);
+        return before.length > 0 ? [inDay - Math.max(...before)] : [];
+      });
+    expect(rests.length).toBeGreaterThan(0);
+    for (const days of rests) expect(days).toBe(given);
+  });
+
+  test('it warns of the second bite when stock stay past a week, or would have to', () => {
+    const says = (query: string) =>
+      run(query)
+        .cautions.map(({ say }) => say)
+        .join(' ');
+    expect(says('stay=7d')).not.toContain('Stock are in one paddock');
+    expect(says('stay=8d')).toContain('Stock are in one paddock');
+    expect(says('stay=4d&herd=2')).toContain('Stock are in one paddock');
+    expect(says('paddock=3')).toContain('Too few paddocks');
+    expect(says('paddock=20')).not.toContain('Too few paddocks');
+  });
+});
