@@ -62,7 +62,7 @@ const bareUnder50 = (ground: Ground): boolean => {
 
 const sumOf = <T>(list: readonly T[], of: (each: T) => number): number => list.reduce((sum, each) => sum + of(each), 0);
 
-function stormOn(parts: readonly AskedGround[], rainIn: number, wetness: Wetness, abstractionRatio: AbstractionRatio, isByNumber: boolean) {
+function stormOn(parts: readonly AskedGround[], rainIn: number, wetness: Wetness, abstractionRatio: AbstractionRatio, isOneNumber: boolean) {
   const run = (curveNumber: number) => {
     const storageIn = ratioRetentionIn(curveNumber, abstractionRatio);
     const firstIn = initialAbstractionIn({ retentionIn: storageIn, abstractionRatio });
@@ -106,14 +106,18 @@ function stormOn(parts: readonly AskedGround[], rainIn: number, wetness: Wetness
   const middle = run(middleWetCurveNumber);
   return {
     lines,
+    // Told of ground that is all of one kind.
+    group: lines[0]?.group ?? 'b',
+    condition: lines[0]?.condition ?? 'only',
+    tabledCurveNumber: lines[0]?.tabledCurveNumber ?? Number.NaN,
     ...totals,
     middleCurveNumber,
     middleWetCurveNumber,
     middleHandbookStorageIn: middle.handbookStorageIn,
     middleStorageIn: middle.storageIn,
-    firstIn: isByNumber ? middle.firstIn : totals.totalFirstAcIn / totalAc,
-    heldFirstIn: isByNumber ? middle.heldIn : totals.totalHeldAcIn / totalAc,
-    runoffIn: isByNumber ? middle.partRunoffIn : totals.totalRunoffAcIn / totalAc,
+    firstIn: isOneNumber ? middle.firstIn : totals.totalFirstAcIn / totalAc,
+    heldFirstIn: isOneNumber ? middle.heldIn : totals.totalHeldAcIn / totalAc,
+    runoffIn: isOneNumber ? middle.partRunoffIn : totals.totalRunoffAcIn / totalAc,
   };
 }
 
@@ -129,8 +133,8 @@ interface Asked extends AskedGround {
 export function compute({ rainIn, wetness, ground, parts, combine, abstraction, ...one }: Asked) {
   const grounds = ground === 'one' ? [one] : parts;
   const ratio = abstraction === 'ia-20' ? 0.2 : 0.05;
-  const isByNumber = ground === 'parts' && combine === 'by-number';
-  const at = (how: Wetness) => stormOn(grounds, rainIn, how, ratio, isByNumber);
+  const isOneNumber = ground === 'one' || combine === 'by-number';
+  const at = (how: Wetness) => stormOn(grounds, rainIn, how, ratio, isOneNumber);
   // Frozen ground is refused before it comes here.
   const storm = at(wetness === 'frozen' ? 'wet' : wetness);
   const isBare = grounds.some((part) => bareUnder50({ ...part, soilGroup: soilGroupOf(part) }));

@@ -57,7 +57,8 @@ export default defineCalculator({
     {
       kind: 'rows',
       of: 'lines',
-      says: 'Each ground: its class and curve number from the table, the number moved to how wet the ground was, then what it can hold, what is used up first, and what runs off.',
+      onlyWhen: ({ ground }) => ground === 'parts',
+      says: 'Each part: its class and curve number from the table, the number moved to how wet the ground was, then what it can hold, what is used up first, and what runs off.',
       source: 'tr55-1986, eq. 2-1 to 2-4',
       formulas: {
         handbookStorageIn: String.raw`\frac{1000}{\q{curveNumber}} - 10`,
@@ -96,6 +97,20 @@ export default defineCalculator({
       },
     },
     {
+      kind: 'lookup',
+      shows: 'condition',
+      onlyWhen: ({ ground }) => ground === 'one',
+      says: 'The class of the table, from the cover and how it is grazed. Soil group {group}.',
+      source: 'tr55-1986, notes of tables 2-2b to 2-2d',
+    },
+    {
+      kind: 'lookup',
+      shows: 'tabledCurveNumber',
+      onlyWhen: ({ ground }) => ground === 'one',
+      says: 'The curve number for that: the higher, the more runs off.',
+      source: 'tr55-1986, tables 2-2b to 2-2d',
+    },
+    {
       kind: 'formula',
       shows: 'middleCurveNumber',
       onlyWhen: ({ ground, combine }) => ground === 'parts' && combine === 'by-number',
@@ -106,14 +121,14 @@ export default defineCalculator({
     {
       kind: 'lookup',
       shows: 'middleWetCurveNumber',
-      onlyWhen: ({ ground, combine }) => ground === 'parts' && combine === 'by-number',
-      says: 'The same number for ground that was {wetness}, between the table’s rows where it falls between.',
+      onlyWhen: ({ ground, combine }) => ground === 'one' || combine === 'by-number',
+      says: 'The number for how wet the ground was: {wetness}.',
       source: 'nrcs-neh630-10-2004, table 10-1',
     },
     {
       kind: 'formula',
       shows: 'middleHandbookStorageIn',
-      onlyWhen: ({ ground, combine }) => ground === 'parts' && combine === 'by-number',
+      onlyWhen: ({ ground, combine }) => ground === 'one' || combine === 'by-number',
       says: 'What such ground can hold.',
       source: 'tr55-1986, eq. 2-4',
       ways: [{ formula: String.raw`\frac{1000}{\q{middleWetCurveNumber}} - 10` }],
@@ -121,7 +136,7 @@ export default defineCalculator({
     {
       kind: 'formula',
       shows: 'middleStorageIn',
-      onlyWhen: ({ ground, combine }) => ground === 'parts' && combine === 'by-number',
+      onlyWhen: ({ ground, combine }) => ground === 'one' || combine === 'by-number',
       says: 'In the convention that was chosen.',
       source: 'hawkins-2002, conversion of S',
       ways: [
@@ -135,7 +150,7 @@ export default defineCalculator({
       says: 'Rain used up before any runs: it wets leaves and litter, fills hollows, soaks in at first.',
       source: 'tr55-1986, eq. 2-2',
       ways: [
-        { when: ({ ground, combine }) => ground === 'one' || combine === 'by-runoff', formula: String.raw`\frac{\q{totalFirstAcIn}}{\q{totalAc}}` },
+        { when: ({ ground, combine }) => ground === 'parts' && combine === 'by-runoff', formula: String.raw`\frac{\q{totalFirstAcIn}}{\q{totalAc}}` },
         { when: ({ abstraction }) => abstraction === 'ia-20', formula: String.raw`0.2 \times \q{middleStorageIn}` },
         { formula: String.raw`0.05 \times \q{middleStorageIn}` },
       ],
@@ -145,7 +160,7 @@ export default defineCalculator({
       shows: 'heldFirstIn',
       says: 'As much of that as this rain could fill.',
       ways: [
-        { when: ({ ground, combine }) => ground === 'one' || combine === 'by-runoff', formula: String.raw`\frac{\q{totalHeldAcIn}}{\q{totalAc}}` },
+        { when: ({ ground, combine }) => ground === 'parts' && combine === 'by-runoff', formula: String.raw`\frac{\q{totalHeldAcIn}}{\q{totalAc}}` },
         { formula: String.raw`\min(\q{rainIn}, \q{firstIn})` },
       ],
     },
@@ -156,7 +171,7 @@ export default defineCalculator({
       source: 'tr55-1986, eq. 2-1',
       ways: [
         {
-          when: ({ ground, combine }) => ground === 'one' || combine === 'by-runoff',
+          when: ({ ground, combine }) => ground === 'parts' && combine === 'by-runoff',
           formula: String.raw`\frac{\q{totalRunoffAcIn}}{\q{totalAc}}`,
           because: 'each part run by itself, then counted by its acres',
         },

@@ -5,6 +5,9 @@ const amount = <U extends UnitName>(label: string, symbol: string, unit: U, digi
   ({ kind: 'number', label, symbol, unit, digits }) as const;
 const curveNumber = (label: string, symbol: string) => amount(label, symbol, 'cn', 0);
 
+const group = { kind: 'word', label: 'Soil group', words: { a: 'A', b: 'B', c: 'C', d: 'D' } } as const;
+const condition = { kind: 'word', label: 'Class in the table', words: { poor: 'poor', fair: 'fair', good: 'good', only: 'no classes' } } as const;
+
 export const quantities = {
   lines: {
     kind: 'rows',
@@ -12,8 +15,8 @@ export const quantities = {
     shown: ['areaAc', 'group', 'condition', 'tabledCurveNumber', 'partRunoffIn'],
     columns: {
       areaAc: amount('Area', 'A', 'ac', 1),
-      group: { kind: 'word', label: 'Soil group', words: { a: 'A', b: 'B', c: 'C', d: 'D' } },
-      condition: { kind: 'word', label: 'Class in the table', words: { poor: 'poor', fair: 'fair', good: 'good', only: 'no classes' } },
+      group,
+      condition,
       tabledCurveNumber: curveNumber('Curve number in the table', 'CN_{t}'),
       curveNumber: curveNumber('For this wetness', 'CN'),
       handbookStorageIn: depth('Can hold, handbook', 'S_{h}', 2),
@@ -27,13 +30,16 @@ export const quantities = {
       numberAcres: amount('Number times area', 'A \\, CN_{t}', 'count', 0),
     },
   },
+  group,
+  condition,
+  tabledCurveNumber: curveNumber('Curve number in the table', 'CN_{t}'),
   totalAc: amount('All the ground', 'A_{all}', 'ac', 1),
   totalRunoffAcIn: amount('Runoff of all parts', 'W_Q', 'acin', 2),
   totalFirstAcIn: amount('Used up first on all parts', 'W_I', 'acin', 2),
   totalHeldAcIn: amount('Filled on all parts', 'W_H', 'acin', 2),
   totalNumberAcres: amount('Numbers times acres', 'W_{CN}', 'count', 0),
   middleCurveNumber: amount('Area-weighted curve number', '\\overline{CN}', 'cn', 1),
-  middleWetCurveNumber: amount('The same for this wetness', '\\overline{CN}_w', 'cn', 1),
+  middleWetCurveNumber: amount('Curve number for this wetness', 'CN', 'cn', 1),
   middleHandbookStorageIn: depth('Can hold, handbook', 'S_{h}', 2),
   middleStorageIn: depth('Can hold', 'S', 2),
   firstIn: depth('Rain used up before any runs', 'I_a', 2),
