@@ -3,6 +3,7 @@ import { printDay } from '../../units/printQuantity.ts';
 import { compute, secondBiteDays } from './compute.ts';
 import { hasDensity, lowestStopIn } from './forages.ts';
 import { inputs } from './inputs.ts';
+import { publishedSteps } from './publishedSteps.ts';
 import { quantities } from './quantities.ts';
 
 export default defineCalculator({
@@ -100,8 +101,7 @@ export default defineCalculator({
       onlyWhen: ({ verdict }) => verdict === 'none-until-rain',
       source: 'common practice',
     },
-    { kind: 'lookup', shows: 'lowRestDays', says: 'The shortest rest {rangeFrom}.', source: 'uga-wait-to-graze, table 1; guides by speed of growth' },
-    { kind: 'lookup', shows: 'highRestDays', says: 'The longest rest {rangeFrom}.', source: 'uga-wait-to-graze, table 1; guides by speed of growth' },
+    ...publishedSteps,
     {
       kind: 'formula',
       shows: 'exactPaddocks',
@@ -229,8 +229,8 @@ export default defineCalculator({
     },
     {
       when: ({ forage, stopHeightIn }) => forage !== 'own' && stopHeightIn < lowestStopIn(forage),
-      say: 'This stubble is lower than the published table goes for this forage. Growth from so short a stubble is slower than the growth that you measured on taller grass, and more ground lies bare.',
-      source: 'uga-wait-to-graze',
+      say: 'This stubble is lower than the table goes for this forage. Growth from so short a stubble is slower than the growth that you measured on taller grass, and more ground lies bare.',
+      source: 'common practice',
     },
     {
       when: ({ forage }) => forage !== 'own' && !hasDensity(forage),
@@ -257,6 +257,7 @@ export default defineCalculator({
     'It takes today’s growth as if it went on. In a drought growth falls week by week and the rest gets longer; measure again every week or two.',
     'Growth just after grazing is slower than in the middle of the rest. The real rest is longer if the stubble was short.',
     'The calendar is a plan for looking, not for moving. Go and look at the paddock; the grass decides. Skip one that is not ready, and take one early that runs ahead.',
+    'A ruler errs. If the grass rose an inch between your two heights and you misread by half an inch, the rest is out by half. Measure at twenty stakes, or wait longer between.',
     'It takes all paddocks alike in size and growth. Creek bottom and bench seldom are: run each by itself.',
     'Published ranges come from other places and mostly from fair rain. Appetite guides err by about 15 percent either way.',
     'The seven days are a rule of thumb. In fast growth the second bite comes sooner, in slow growth later.',

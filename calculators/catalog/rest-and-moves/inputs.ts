@@ -188,8 +188,7 @@ export const inputs = {
   }),
   eatenFrom: choice({
     label: 'Share eaten of what stands above the stubble',
-    belongsTo: 'place',
-    convention: true,
+    belongsTo: 'management',
     default: 'by-stay',
     help: 'The rest is trampled or passed over. The stubble is already left out, so don’t halve it again.',
     options: { 'by-stay': { label: 'from the table, by days in the paddock' }, own: { label: 'my own figure' } },
@@ -197,11 +196,13 @@ export const inputs = {
   ownEatenPercent: number({
     label: 'Share eaten',
     symbol: 'u_{o}',
-    belongsTo: 'place',
+    belongsTo: 'management',
     unit: 'pct',
     min: 5,
     max: 100,
     default: 65,
+    help: 'Eaten, of what stood above the stubble.',
+    field: 'Measure the height before they go in and after they come out, and work out what is gone. What lies trampled is gone, but not eaten.',
     shownWhen: { eatenFrom: 'own' },
   }),
 };

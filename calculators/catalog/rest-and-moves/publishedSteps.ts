@@ -1,0 +1,20 @@
+import type { RangeFrom } from './forages.ts';
+
+/** Where the published range was looked up: each kind of range names its own source. */
+const sourceOf = {
+  forage: { low: 'uga-wait-to-graze, table 1', high: 'uga-wait-to-graze, table 1' },
+  memory: { low: 'from memory', high: 'from memory' },
+  guides: { low: 'place-rest-2014, fast growth', high: 'shelton-rest, slow growth; schriefer-rest has the same' },
+} as const;
+const ends = { low: { shows: 'lowRestDays', word: 'shortest' }, high: { shows: 'highRestDays', word: 'longest' } } as const;
+
+const step = (from: RangeFrom, end: 'low' | 'high') =>
+  ({
+    kind: 'lookup',
+    shows: ends[end].shows,
+    says: `The ${ends[end].word} rest {rangeFrom}.`,
+    onlyWhen: ({ rangeFrom }: { readonly rangeFrom: RangeFrom }) => rangeFrom === from,
+    source: sourceOf[from][end],
+  }) as const;
+
+export const publishedSteps = (['forage', 'memory', 'guides'] as const).flatMap((from) => [step(from, 'low'), step(from, 'high')]);
