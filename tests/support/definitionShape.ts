@@ -1,0 +1,212 @@
+import { existsSync } from 'node:fs';
+import { join } from 'node:path';
+import { expect, it } from 'vitest';
+import type { Calculator } from '../../calculators/kit/define.ts';
+import { namesIn, readFormula } from '../../calculators/kit/formula.ts';
+import type { Cell, Columns, Input, Inputs, MonthsInput, RecordInput, RowsInput } from '../../calculators/kit/inputs.ts';
+import { linkName } from '../../calculators/kit/link.ts';
+import type { PlainPicture } from '../../calculators/kit/pictures.ts';
+import { defaultText, quantityText, readCell, readMonth, readRecord } from '../../calculators/kit/read.ts';
+import { root } from './files.ts';
+
+const kebab = /^[a-z0-9]+(?:-[a-z0-9]+)*$/;
+const spoken = new Set(['common practice', 'from memory', 'our own']);
+/** `tr55-1986, eq. 2-3` names the file of that key. */
+const isSource = (source: string): boolean => {
+  const key = source.split(',')[0]?.trim() ?? '';
+  return spoken.has(key) || existsSync(join(root, `content/sources/${key}.json`));
+};
+const isCell = (input: Input): input is Cell => input.kind !== 'rows' && input.kind !== 'months' && input.kind !== 'record';
+
+/** Link names of one table or of the top, former names included. */
+function namesOf(inputs: Inputs): readonly string[] {
+  return Object.entries(inputs).flatMap(([key, input]) => [linkName(key, input), ...('aliases' in input ? (input.aliases ?? []) : [])]);
+}
+
+/** What is wrong with one field, in words. `beside` holds every field that it may speak of: those of its row and the top. */
+function faultsOfCell(at: string, cell: Cell, beside: Inputs, neighbours: Inputs | Columns, version: number): readonly string[] {
+  const faults: string[] = [];
+  const say = (isWrong: boolean, what: string): void => {
+    if (isWrong) faults.push(`${at}: ${what}`);
+  };
+  const start = readCell(cell, defaultText(cell));
+  if ('problem' in start) say(true, `the default is refused: ${start.problem}`);
+  if (cell.kind === 'number') {
+    say(!(cell.min < cell.max), 'min is not under max');
+    say(cell.default < cell.min || cell.default > cell.max, 'the default is outside its limits');
+    say(cell.symbol.trim() === '', 'has no symbol');
+  }
+  if (cell.kind === 'choice') {
+    const keys = Object.keys(cell.options);
+    const all = [...keys, ...Object.values(cell.options).flatMap(({ aliases = [] }) => aliases)];
+    say(new Set(all).size !== all.length, 'two options go by one name');
+    for (const [option, { label, fills = {} }] of Object.entries(cell.options)) {
+      say(!kebab.test(option), `option ${option} is not kebab-case`);
+      say(label.trim() === '' || label.endsWith(':'), `option ${option} needs a label without a colon`);
+      for (const [name, value] of Object.entries(fills)) {
+        const target = Object.hasOwn(neighbours, name) ? neighbours[name] : undefined;
+        if (!target || !isCell(target)) say(true, `option ${option} fills ${name}, which does not stand beside it`);
+        else say('problem' in readCell(target, defaultText(target, value)), `option ${option} fills ${name} with ${value}, which is refused`);
+      }
+    }
+  }
+  faults.push(...faultsOfCommon(at, cell, beside, version));
+  if (cell.since) say('problem' in readCell(cell, cell.since.before), `its value from before, ${cell.since.before}, is refused`);
+  return faults;
+}
+function faultsOfCommon(at: string, input: Input, beside: Inputs, version: number): readonly string[] {
+  const faults: string[] = [];
+  if (input.label.trim() === '' || input.label.trim().endsWith(':')) faults.push(`${at}: needs a label without a colon`);
+  if ('since' in input && input.since && input.since.version > version) faults.push(`${at}: was added after this version`);
+  for (const [name, is] of Object.entries(input.shownWhen ?? {})) {
+    const other = Object.hasOwn(beside, name) ? beside[name] : undefined;
+    const possible = other?.kind === 'choice' ? Object.keys(other.options) : other?.kind === 'yesNo' ? ['yes', 'no'] : [];
+    for (const text of typeof is === 'string' ? [is] : is)
+      if (!possible.includes(text)) faults.push(`${at}: is shown when ${name} is ${text}, which it never is`);
+  }
+  return faults;
+}
+function faultsOfList(at: string, input: RowsInput | MonthsInput | RecordInput, inputs: Inputs, version: number): readonly string[] {
+  if (input.kind === 'record') return 'problem' in readRecord(input, input.default) ? [`${at}: the default is refused`] : [];
+  if (input.kind === 'months') {
+    const faults = input.default.length === 12 ? [] : [`${at}: ${input.default.length} months`];
+    const refused = input.default.filter((value, month) => 'problem' in readMonth(input, month, quantityText(value, input.unit), 'us'));
+    return [...faults, ...refused.map((value) => `${at}: the default ${value} is refused`)];
+  }
+  const names = namesOf(input.columns);
+  return [
+    ...(new Set(names).size === names.length ? [] : [`${at}: two columns go by one name`]),
+    ...(input.default.length >= 1 && input.default.length <= input.maxRows ? [] : [`${at}: ${input.default.length} rows to begin with`]),
+    ...input.default.flatMap((row, index) =>
+      Object.entries(input.columns)
+        .filter(([name, cell]) => 'problem' in readCell(cell, defaultText(cell, row[name])))
+        .map(([name]) => `${at}.${index}.${name}: the default is refused`),
+    ),
+    ...Object.entries(input.columns).flatMap(([name, cell]) =>
+      faultsOfCell(`${at}.${name}`, cell, { ...inputs, ...input.columns }, input.columns, version),
+    ),
+  ];
+}
+
+/** Everything that a formula or a sentence may name. */
+function known({ inputs, quantities }: Calculator): { readonly numbers: ReadonlySet<string>; readonly scalars: ReadonlySet<string> } {
+  const cells = Object.entries(inputs).filter(([, input]) => isCell(input));
+  const results = Object.entries(quantities).filter(([, quantity]) => quantity.kind !== 'rows');
+  return {
+    numbers: new Set([...cells, ...results].filter(([, each]) => each.kind === 'number').map(([name]) => name)),
+    scalars: new Set([...cells, ...results].map(([name]) => name)),
+  };
+}
+const columnsOf = ({ quantities }: Calculator, rows: string) => {
+  const quantity = Object.hasOwn(quantities, rows) ? quantities[rows] : undefined;
+  return quantity?.kind === 'rows' ? quantity.columns : undefined;
+};
+const numbersAmong = (columns: Readonly<Record<string, { readonly kind: string }>>): readonly string[] =>
+  Object.entries(columns)
+    .filter(([, { kind }]) => kind === 'number')
+    .map(([name]) => name);
+
+function unknownInSteps(calculator: Calculator): readonly string[] {
+  const { numbers, scalars } = known(calculator);
+  const inFormula = (at: string, template: string, names: ReadonlySet<string>): readonly string[] =>
+    namesIn(readFormula(template))
+      .filter((name) => !names.has(name))
+      .map((name) => `${at}: ${name} in ${template} is no number with a symbol`);
+  return calculator.steps.flatMap((step, index) => {
+    const at = `step ${index + 1}`;
+    const words = [...step.says.matchAll(/\{(\w+)\}/g)].map(([, name = '']) => name);
+    const faults = words.filter((name) => !scalars.has(name)).map((name) => `${at}: {${name}} in its words is unknown`);
+    if (step.kind === 'check') return [...faults, ...inFormula(at, step.left, numbers), ...inFormula(at, step.right, numbers)];
+    if (step.kind === 'lookup') return Object.hasOwn(calculator.quantities, step.shows) ? faults : [...faults, `${at}: ${step.shows} is unknown`];
+    if (step.kind === 'formula') {
+      const shows = calculator.quantities[step.shows]?.kind === 'number' ? [] : [`${at}: ${step.shows} is no number`];
+      return [...faults, ...shows, ...step.ways.flatMap((way) => inFormula(at, way.formula, numbers))];
+    }
+    const columns = columnsOf(calculator, step.of);
+    if (!columns) return [...faults, `${at}: ${step.of} is no table`];
+    const own = numbersAmong(columns);
+    // A column hides a result of the same name, so it must be a number itself.
+    const others = [...numbers].filter((name) => !Object.hasOwn(columns, name));
+    return [
+      ...faults,
+      ...Object.entries(step.formulas).flatMap(([column, ways]) => [
+        ...(own.includes(column) ? [] : [`${at}: column ${column} is no number`]),
+        ...ways.flatMap((way) => inFormula(`${at}, ${column}`, way.formula, new Set([...own, ...others]))),
+      ]),
+      ...Object.entries(step.sums).flatMap(([name, column]) =>
+        own.includes(column) && numbers.has(name) ? [] : [`${at}: ${name} as the sum of ${column}`],
+      ),
+    ];
+  });
+}
+function unknownInPicture(calculator: Calculator, picture: PlainPicture): readonly string[] {
+  const { numbers } = known(calculator);
+  if (picture.kind === 'soilFace') {
+    const { kind, ...names } = picture;
+    return Object.values(names).filter((name) => !numbers.has(name));
+  }
+  if (picture.kind === 'shares') return [picture.whole, ...picture.parts.map(({ of }) => of)].filter((name) => !numbers.has(name));
+  const columns = columnsOf(calculator, picture.rows);
+  if (!columns) return [picture.rows];
+  const names = picture.kind === 'spans' ? [picture.lane, picture.from, picture.to] : [picture.x, ...picture.ys];
+  return names.filter((name) => !Object.hasOwn(columns, name));
+}
+
+/** What every definition declares, and declares soundly. */
+export function itIsWellDeclared(calculator: Calculator): void {
+  const { inputs, quantities, version } = calculator;
+
+  it('has a slug and link names that can stand for ever', () => {
+    expect(calculator.slug).toMatch(kebab);
+    const names = namesOf(inputs);
+    expect(names.filter((name, index) => names.indexOf(name) !== index || !kebab.test(name) || name === 'v' || name === 'that')).toEqual([]);
+    const cells = Object.values(inputs).flatMap((input) => (input.kind === 'rows' ? namesOf(input.columns) : []));
+    expect(cells.filter((name) => !kebab.test(name))).toEqual([]);
+  });
+
+  it('asks for what can be answered', () => {
+    const faults = Object.entries(inputs).flatMap(([key, input]) =>
+      isCell(input)
+        ? faultsOfCell(key, input, inputs, inputs, version)
+        : [...faultsOfCommon(key, input, inputs, version), ...faultsOfList(key, input, inputs, version)],
+    );
+    expect(faults).toEqual([]);
+  });
+
+  it('names its results, and only what it has', () => {
+    const { numbers, scalars } = known(calculator);
+    const all = Object.entries(quantities).flatMap(([key, quantity]) => [
+      [key, quantity] as const,
+      ...(quantity.kind === 'rows' ? Object.entries(quantity.columns).map(([name, column]) => [`${key}.${name}`, column] as const) : []),
+    ]);
+    expect(all.filter(([, { label }]) => label.trim() === '' || label.trim().endsWith(':')).map(([name]) => name)).toEqual([]);
+    expect(all.filter(([, quantity]) => quantity.kind === 'number' && quantity.symbol.trim() === '').map(([name]) => name)).toEqual([]);
+    for (const { of, range } of calculator.results) {
+      expect(Object.keys(quantities)).toContain(of);
+      if (!range) continue;
+      expect(numbers, range.low).toContain(range.low);
+      expect(numbers, range.high).toContain(range.high);
+      const words = [...range.says.matchAll(/\{(\w+)\}/g)].map(([, name = '']) => name);
+      expect(words.filter((name) => name !== 'low' && name !== 'high' && !scalars.has(name))).toEqual([]);
+    }
+    for (const quantity of Object.values(quantities))
+      if (quantity.kind === 'rows') expect((quantity.shown ?? []).filter((name) => !Object.hasOwn(quantity.columns, name))).toEqual([]);
+    expect(calculator.picture ? unknownInPicture(calculator, calculator.picture) : []).toEqual([]);
+  });
+
+  it('draws formulas that can be read, of numbers that have symbols', () => {
+    expect(unknownInSteps(calculator)).toEqual([]);
+  });
+
+  it('rests on sources that are there, and serves a guide', () => {
+    const cited = [
+      ...calculator.sources,
+      ...calculator.cautions.map(({ source }) => source),
+      ...calculator.steps.flatMap(({ source }) => (source === undefined ? [] : [source])),
+    ];
+    expect(cited.filter((source) => !isSource(source))).toEqual([]);
+    expect(calculator.sources).not.toEqual([]);
+    expect(calculator.guides.filter((guide) => kebab.test(guide))).not.toEqual([]);
+    expect(calculator.changes.filter((change) => change.version > version)).toEqual([]);
+  });
+}
