@@ -258,6 +258,7 @@ export const weatherSettingsSchema = v.strictObject({
   firstDay: daySchema,
   /** Last day of the record. */
   lastDay: daySchema,
+  /** High and low. */
   temperature: temperatureSettingsSchema,
   /** January to December. */
   months: v.pipe(v.array(monthSettingsSchema), v.length(12)),

@@ -16,7 +16,7 @@ const usualYearDays = 365.25;
 type Month = WeatherSettings['months'][number];
 
 /** The rain chain of a month in the units of the math package. */
-export const chainOf = (month: Month): WetDayChain => ({
+const chainOf = (month: Month): WetDayChain => ({
   wetAfterWet: month.wetAfterWetChance,
   wetAfterDry: month.wetAfterDryChance,
   shape: month.amountShape,
@@ -43,7 +43,7 @@ function calendar(firstDay: string, lastDay: string): CalendarDay[] {
 /**
  * High and low that a day has on average, wet and dry together: mean + swing cos(2π (J − Jw) / 365.25), with J = `ofDay`, Jw the warmest day.
  */
-export function usualTemperatureF({ temperature: curve }: WeatherSettings, ofDay: number): { readonly highF: number; readonly lowF: number } {
+function usualTemperatureF({ temperature: curve }: WeatherSettings, ofDay: number): { readonly highF: number; readonly lowF: number } {
   const cosine = Math.cos((2 * Math.PI * (ofDay - curve.warmestDayOfYear)) / usualYearDays);
   return { highF: curve.highMeanF + curve.highSwingF * cosine, lowF: curve.lowMeanF + curve.lowSwingF * cosine };
 }

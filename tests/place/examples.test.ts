@@ -65,3 +65,21 @@ describe('the examples about rest', () => {
     expect(pairsOf(name).get('stock.weight')).toBe(stock.map(({ weightLb }) => `${weightLb}lb`).join(','));
   });
 });
+
+describe('the examples about hay', () => {
+  it.each(['winter-hay', 'late-turn-out-hay'])('%s has the whole herd and the barn as they stand', (name) => {
+    const pairs = pairsOf(name);
+    expect(pairs.get('herd.stock')).toBe(place.herd.map(({ stock }) => stock).join(','));
+    expect(pairs.get('herd.count')).toBe(place.herd.map(({ countHead }) => countHead).join(','));
+    expect(pairs.get('herd.weight')).toBe(place.herd.map(({ weightLb }) => `${weightLb}lb`).join(','));
+    expect(pairs.get('herd.birth')).toBe(place.herd.map(({ births }) => (births ? `2027-${births.middleDay}` : '')).join(','));
+    const [stack, ...others] = place.hayBarn.stacks;
+    expect(others).toEqual([]);
+    expect(pairs.get('from')).toBe(place.asOfDay);
+    expect(pairs.get('own')).toBe(String(stack?.baleCount));
+    expect(pairs.get('own-bale')).toBe(`${stack?.baleLb}lb`);
+    expect(pairs.get('moisture')).toBe(`${stack?.moisturePercent}pct`);
+    expect(pairs.get('baled')).toBe(stack?.baledDay);
+    expect(pairs.get('own-storage')).toBe(stack?.storedAs);
+  });
+});
