@@ -4,6 +4,7 @@ import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
 import rehypeKatex from 'rehype-katex';
 import remarkMath from 'remark-math';
+import { afterBuild } from './src/integrations/afterBuild.ts';
 import { baseLinks } from './src/integrations/baseLinks.ts';
 import { katexWoff2Only, noModulePreload } from './src/integrations/vitePlugins.ts';
 
@@ -32,7 +33,7 @@ export default defineConfig({
   },
   // `assetsInlineLimit`: a font inlined as data: would be blocked by `font-src 'self'`.
   vite: { build: { assetsInlineLimit: 0 }, plugins: [katexWoff2Only, noModulePreload] },
-  integrations: [mdx(), preact()],
+  integrations: [mdx(), preact(), afterBuild()],
   security: {
     csp: {
       directives: [

@@ -6,6 +6,13 @@ export const guides: readonly Guide[] = (await getCollection('guides')).sort(
   (one, other) => one.data.order - other.data.order || one.id.localeCompare(other.id),
 );
 
+/** The guide of an id, or an error that stops the build. */
+export const guideOf = (id: string): Guide => {
+  const found = guides.find((guide) => guide.id === id);
+  if (!found) throw new Error(`no guide "${id}" in content/guides`);
+  return found;
+};
+
 /** Values of one attribute of a component in the text of a guide, in the order in which they come. */
 const attributesIn = (guide: Guide, component: string, attribute: string): string[] =>
   [...(guide.body ?? '').matchAll(new RegExp(`<${component}\\s[^>]*?\\b${attribute}="([^"]+)"`, 'g'))].map((found) => found[1] ?? '');

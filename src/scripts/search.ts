@@ -1,6 +1,9 @@
 import { type Found, type Hit, searchPages } from './searchIndex.ts';
 
 const pageSize = 5;
+const shortestWord = 2;
+/** Long enough that somebody who types a word asks once. */
+const pauseMs = 150;
 const kindNames: Readonly<Record<string, string>> = { calculator: 'Calculator', guide: 'Guide', source: 'Source', page: 'Page' };
 
 const element = <T extends Element>(selector: string, type: new () => T): T => {
@@ -40,16 +43,18 @@ const marked = (excerpt: string): HTMLElement => {
 
 const drawn = ({ url, excerpt, meta, sub_results }: Found): HTMLElement => {
   const item = document.createElement('li');
+  const { title = url, kind = 'page', lead, question = title } = meta;
+  const isCalculator = kind === 'calculator';
   const head = document.createElement('h2');
-  head.append(link(meta.question ?? meta.title ?? url, url));
-  const kind = kindNames[meta.kind ?? ''] ?? 'Page';
+  head.append(link(isCalculator ? question : title, url));
+  const name = kindNames[kind] ?? kind;
+  // A page that says what it is about says it better than the words around the find.
   item.append(
     head,
-    textElement('p', meta.question === undefined ? kind : `${kind}: ${meta.title ?? ''}`, 'kind'),
-    // Around a form an excerpt is a heap of labels.
-    meta.kind === 'calculator' ? textElement('p', meta.lead ?? '') : marked(excerpt),
+    textElement('p', isCalculator ? `${name}: ${title}` : name, 'kind'),
+    lead === undefined ? marked(excerpt) : textElement('p', lead),
   );
-  const places = sub_results.filter((place) => place.url.includes('#')).slice(0, 2);
+  const places = kind === 'guide' ? sub_results.filter((place) => place.url.includes('#')).slice(0, 2) : [];
   if (places.length > 0) {
     const inside = textElement('p', 'In it: ', 'inside');
     places.forEach((place, index) => {
@@ -70,11 +75,14 @@ const clear = (says: string): void => {
   status.textContent = says;
 };
 
+/** The first line stands before the next one is fetched: on a slow signal it is often the one that is wanted. */
 const drawMore = async (words: string): Promise<void> => {
   const from = list.childElementCount;
-  const pages = await Promise.all(hits.slice(from, from + pageSize).map((hit) => hit.data()));
-  if (words !== field.value.trim()) return;
-  list.append(...pages.map(drawn));
+  for (const hit of hits.slice(from, from + pageSize)) {
+    const page = await hit.data();
+    if (words !== field.value.trim()) return;
+    list.append(drawn(page));
+  }
   more.hidden = list.childElementCount >= hits.length;
 };
 
@@ -84,7 +92,7 @@ const search = async (): Promise<void> => {
   if (words === '') address.searchParams.delete('q');
   else address.searchParams.set('q', words);
   history.replaceState(history.state, '', address);
-  if (words === '') return clear(invitation);
+  if (words.length < shortestWord) return clear(invitation);
   if (import.meta.env.DEV) return clear('Search works on the built site: npm start.');
   if (!isReading) status.textContent = 'Looking ...';
   isReading = true;
@@ -109,7 +117,11 @@ form.addEventListener('submit', (event) => {
   event.preventDefault();
   void search();
 });
-field.addEventListener('input', () => void search());
+let pause: ReturnType<typeof setTimeout> | undefined;
+field.addEventListener('input', () => {
+  clearTimeout(pause);
+  pause = setTimeout(() => void search(), pauseMs);
+});
 more.addEventListener('click', () => {
   const next = list.childElementCount;
   void drawMore(field.value.trim()).then(() => list.children[next]?.querySelector('a')?.focus());

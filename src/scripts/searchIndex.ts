@@ -1,4 +1,4 @@
-import { underBase } from '../href.ts';
+import { href } from '../href.ts';
 
 /** What is kept of a page for its line among the results; see the layout, which writes it. */
 export interface Found {
@@ -13,7 +13,7 @@ export interface Hit {
   readonly data: () => Promise<Found>;
 }
 interface Index {
-  readonly options: (options: { readonly baseUrl: string }) => Promise<void>;
+  readonly options: (options: { readonly baseUrl: string; readonly noWorker: boolean }) => Promise<void>;
   readonly search: (words: string, options?: { readonly filters: { readonly kind: string } }) => Promise<{ readonly results: readonly Hit[] }>;
 }
 
@@ -24,10 +24,10 @@ let opened: Promise<Index> | undefined;
 
 /** Opened at the first letter, not before: the index is the heaviest thing on the site. */
 const openIndex = (): Promise<Index> => {
-  const base = import.meta.env.BASE_URL;
   const open = async (): Promise<Index> => {
-    const index: Index = await import(/* @vite-ignore */ underBase(base, '/pagefind/pagefind.js'));
-    await index.options({ baseUrl: base });
+    const index: Index = await import(/* @vite-ignore */ href('/pagefind/pagefind.js'));
+    // A search takes a few milliseconds; its own thread would cost another 12 kB before the first result.
+    await index.options({ baseUrl: href('/'), noWorker: true });
     return index;
   };
   // A failure is not kept: with the signal back, the next letter tries again.

@@ -1,3 +1,5 @@
+import { href } from '../href.ts';
+
 const isTyping = (target: EventTarget | null): boolean =>
   target instanceof HTMLElement && (target.isContentEditable || /^(INPUT|TEXTAREA|SELECT)$/.test(target.tagName));
 
@@ -10,6 +12,6 @@ addEventListener('keydown', (event) => {
 // Only a built site has a worker to register. A browser that refuses one (private window, blocked storage) still reads the site.
 if (import.meta.env.PROD && 'serviceWorker' in navigator && location.protocol.startsWith('http')) {
   addEventListener('load', () => {
-    navigator.serviceWorker.register(`${import.meta.env.BASE_URL.replace(/\/$/, '')}/worker.js`).catch(() => undefined);
+    navigator.serviceWorker.register(href('/worker.js')).catch(() => undefined);
   });
 }

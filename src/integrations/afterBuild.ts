@@ -1,0 +1,21 @@
+import { fileURLToPath } from 'node:url';
+import type { AstroIntegration } from 'astro';
+import { dropUnused } from './dropUnused.ts';
+import { indexPages } from './indexPages.ts';
+import { subsetFonts } from './subsetFonts.ts';
+import { writeWorker } from './writeWorker.ts';
+
+/** What can only be done once every page is written. The order matters: the worker lists all that the steps before it leave. */
+export const afterBuild = (): AstroIntegration => ({
+  name: 'holdwater-after-build',
+  hooks: {
+    'astro:build:done': async ({ dir, logger }) => {
+      const root = fileURLToPath(dir);
+      const unused = dropUnused(root);
+      await subsetFonts(root);
+      const entries = await indexPages(root);
+      const keptBytes = writeWorker(root);
+      logger.info(`${unused.length} unused files dropped, ${entries} pages and sources indexed, ${Math.round(keptBytes / 1000)} kB kept offline`);
+    },
+  },
+});

@@ -1,0 +1,11 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join, relative, sep } from 'node:path';
+
+/** Paths of a built site, from its root, in one order on every machine. */
+export const builtFiles = (root: string): readonly string[] =>
+  readdirSync(root, { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map((entry) => relative(root, join(entry.parentPath, entry.name)).split(sep).join('/'))
+    .sort();
+
+export const readText = (root: string, file: string): string => readFileSync(join(root, file), 'utf8');

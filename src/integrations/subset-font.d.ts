@@ -1,0 +1,10 @@
+declare module 'subset-font' {
+  export default function subsetFont(
+    font: Uint8Array,
+    text: string,
+    options: {
+      readonly targetFormat: 'woff2';
+      readonly variationAxes?: Readonly<Record<string, { readonly min: number; readonly max: number }>>;
+    },
+  ): Promise<Uint8Array>;
+}

@@ -1,0 +1,75 @@
+import { createHash } from 'node:crypto';
+import { readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { basename, join } from 'node:path';
+import subsetFont from 'subset-font';
+import { builtFiles, readText } from './builtFiles.ts';
+
+/** What people may type or a calculator may print, whatever the pages hold today. */
+const ascii = Array.from({ length: 0x7e - 0x20 + 1 }, (_, index) => String.fromCharCode(0x20 + index)).join('');
+const punctuation =
+  '\u00a0\u00b0\u00b1\u00b2\u00b3\u00b7\u00bd\u00bc\u00be\u00d7\u2009\u2013\u2014\u2018\u2019\u201c\u201d\u2026\u2192\u2212\u2248\u2264\u2265';
+/** Numbers are put into a formula in the browser. */
+const typedInFormulas = '0123456789,.+-()\u2212\u00d7';
+
+const decoded = (html: string): string =>
+  html
+    .replace(/&#x([\da-f]+);/gi, (_, code: string) => String.fromCodePoint(Number.parseInt(code, 16)))
+    .replace(/&#(\d+);/g, (_, code: string) => String.fromCodePoint(Number(code)));
+
+/** The drawn formulas of a page; of everything in them only the letters matter. */
+function formulasIn(html: string): string {
+  const drawn = html.split('<span class="katex-html"').slice(1);
+  return drawn
+    .map((rest) => {
+      let depth = 1;
+      for (const tag of rest.matchAll(/<(\/?)span\b/g)) {
+        depth += tag[1] === '/' ? -1 : 1;
+        if (depth === 0) return rest.slice(rest.indexOf('>') + 1, tag.index).replace(/<[^>]*>/g, '');
+      }
+      throw new Error('subsetFonts: a drawn formula does not end');
+    })
+    .join('');
+}
+
+const letters = (text: string): string => [...new Set(text)].sort().join('');
+
+const nameFor = (file: string, content: Uint8Array): string =>
+  file.replace(/\.[\w-]+\.(\w+)$/, `.${createHash('sha256').update(content).digest('base64url').slice(0, 8)}.$1`);
+
+/**
+ * Cuts every font down to the letters that the built site needs, and names it for what is left: a browser that kept the longer-lived
+ * copy of an older one would miss letters.
+ */
+export async function subsetFonts(root: string): Promise<void> {
+  const files = builtFiles(root);
+  const pages = files.filter((file) => file.endsWith('.html'));
+  const styles = files.filter((file) => file.startsWith('_astro/') && file.endsWith('.css'));
+  const scripts = files.filter((file) => file.endsWith('.js'));
+  const html = decoded(pages.map((file) => readText(root, file)).join(''));
+  const css = styles.map((file) => readText(root, file)).join('');
+  const forText = letters(ascii + punctuation + html + css + scripts.map((file) => readText(root, file)).join(''));
+  const forFormulas = letters(typedInFormulas + formulasIn(html));
+
+  const renamed = new Map<string, string>();
+  for (const file of files.filter((each) => each.endsWith('.woff2'))) {
+    const full = readFileSync(join(root, file));
+    const isFormula = basename(file).startsWith('KaTeX_');
+    const cut = await subsetFont(full, isFormula ? forFormulas : forText, {
+      targetFormat: 'woff2',
+      ...(isFormula ? {} : { variationAxes: { wght: { min: 400, max: 750 } } }),
+    });
+    const name = nameFor(file, cut);
+    rmSync(join(root, file));
+    writeFileSync(join(root, name), cut);
+    renamed.set(basename(file), basename(name));
+  }
+  const withNewNames = (text: string): string => [...renamed].reduce((result, [from, to]) => result.replaceAll(from, to), text);
+  for (const file of styles) {
+    const text = withNewNames(readText(root, file));
+    const name = nameFor(file, Buffer.from(text));
+    renameSync(join(root, file), join(root, name));
+    writeFileSync(join(root, name), text);
+    renamed.set(basename(file), basename(name));
+  }
+  for (const file of pages) writeFileSync(join(root, file), withNewNames(readText(root, file)));
+}
