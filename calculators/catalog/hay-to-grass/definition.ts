@@ -1,0 +1,209 @@
+import { defineCalculator } from '../../kit/define.ts';
+import { compute, ownByTable } from './compute.ts';
+import { inputs, type Values } from './inputs.ts';
+import { quantities } from './quantities.ts';
+import { buys, savesByFeeder, savesByRoof } from './step.ts';
+import { steps } from './steps.ts';
+
+const longestDays = 400;
+const oldestMonths = 18;
+const periodOf = ({ fromDay, toDay }: Values): number => toDay - fromDay;
+
+export default defineCalculator({
+  slug: 'hay-to-grass',
+  version: 1,
+  title: 'Hay needed to bridge a drought',
+  inputs,
+  refusals: [
+    { at: 'toDay', when: (values) => periodOf(values) <= 0, say: 'Turn-out must come after the first day on hay.' },
+    {
+      at: 'toDay',
+      when: (values) => periodOf(values) > longestDays,
+      say: `This is more than ${longestDays} days on hay. Plan one stretch at a time: choose a turn-out within ${longestDays} days.`,
+    },
+    { at: 'herd', when: ({ herd }) => herd.every(({ countHead }) => countHead === 0), say: 'Nobody is left to feed. Give at least one line a head.' },
+    {
+      at: 'coldDays',
+      when: (values) => values.isColdCounted && periodOf(values) > 0 && values.coldDays > periodOf(values),
+      say: 'There are more cold days than days on hay. Count only the cold days between the first day on hay and turn-out.',
+    },
+    {
+      at: 'baledDay',
+      when: (values) => ownByTable(values) !== undefined && values.baledDay > values.fromDay,
+      say: 'Hay on hand was baled before the first day on hay. Leave out what is still to be baled, or count it as hay to buy.',
+    },
+    {
+      at: 'baledDay',
+      when: (values) => (ownByTable(values)?.feedingMonths ?? 0) > oldestMonths,
+      say: `By the middle of feeding this hay would be older than ${oldestMonths} months, where the table of losses ends. Choose “I know my own loss” for it.`,
+    },
+    {
+      at: 'weighedDay',
+      when: (values) => values.onHand === 'now' && ownByTable(values) !== undefined && values.weighedDay < values.baledDay,
+      say: 'It was weighed before it was baled. The weighing must come on or after the day of baling.',
+    },
+    {
+      at: 'weighedDay',
+      when: (values) => values.onHand === 'now' && ownByTable(values) !== undefined && values.weighedDay > values.fromDay,
+      say: 'The weighing must come on or before the first day on hay. If they have eaten of it since, move the first day up to the weighing.',
+    },
+    {
+      at: 'lowPriceUsdPerTon',
+      when: ({ pricedBy, lowPriceUsdPerTon, priceUsdPerTon }) => pricedBy === 'range' && lowPriceUsdPerTon > priceUsdPerTon,
+      say: 'The low price is above the likely one. Give low, likely and high in that order.',
+    },
+    {
+      at: 'highPriceUsdPerTon',
+      when: ({ pricedBy, highPriceUsdPerTon, priceUsdPerTon }) => pricedBy === 'range' && highPriceUsdPerTon < priceUsdPerTon,
+      say: 'The high price is below the likely one. Give low, likely and high in that order.',
+    },
+  ],
+  compute,
+}).describe({
+  question: 'How much hay gets me to grass?',
+  lead: 'Tons, bales, loads and money from the first day on hay to turn-out, for your own herd, with the hay that you have and what storing and feeding lose.',
+  searchWords: [
+    'how much hay do I need',
+    'how many bales of hay per cow',
+    'winter hay needs',
+    'hay for 50 cows',
+    'hay shortage',
+    'running out of hay',
+    'buying hay in a drought',
+    'hay budget',
+    'hay inventory',
+    'hay waste',
+    'cost to winter a cow',
+    'round bales a day',
+  ],
+  quantities,
+  results: [
+    { of: 'haveTon', range: { low: 'lowHaveTon', high: 'highHaveTon', says: '{low} if they eat 15 % less than the guide, {high} if 15 % more' } },
+    { of: 'dryMatterTon' },
+    { of: 'ownAtFeedingTon', when: ({ onHand }) => onHand !== 'none' },
+    { of: 'ownLeftTon', when: ({ onHand, buyTon, ownLeftTon }) => onHand !== 'none' && buyTon === 0 && ownLeftTon > 0 },
+    { of: 'buyTon', when: ({ highBuyTon }) => highBuyTon > 0, range: { low: 'lowBuyTon', high: 'highBuyTon', says: '{low} to {high}' } },
+    { of: 'balesCount', when: buys },
+    { of: 'loadsCount', when: buys },
+    { of: 'costUsd', when: buys, range: { low: 'lowCostUsd', high: 'highCostUsd', says: '{low} to {high}, by what they eat and the price' } },
+    { of: 'fullLoadBalesCount', when: buys },
+    { of: 'fullLoadsUsd', when: buys },
+    { of: 'headUsdPerDay', when: buys },
+    { of: 'herdUsdPerDay', when: buys },
+    { of: 'deliveredUsdPerTon', when: buys },
+    { of: 'eatenUsdPerTon', when: buys },
+    { of: 'putOutLbPerDay' },
+    { of: 'twoWeeksTon' },
+    { of: 'storageLossPercent', when: buys },
+    { of: 'feedingLossPercent' },
+    { of: 'feederSavesTon', when: savesByFeeder },
+    { of: 'feederSavesUsd', when: savesByFeeder },
+    { of: 'roofSavesTon', when: savesByRoof },
+    { of: 'roofSavesUsd', when: savesByRoof },
+    { of: 'kindCosts', when: ({ buyTon, herd }) => buyTon > 0 && herd.length > 1 },
+  ],
+  steps,
+  cautions: [
+    {
+      when: ({ lossConvention, haveTon }) => lossConvention === 'multiply' && haveTon > 0,
+      say: 'Putting losses on top buys too little: a fifth lost means a fourth more to have, not a fifth. Set it back to dividing before you order.',
+      source: 'wv-farm-bureau-2014',
+    },
+    {
+      when: ({ moisturePercent }) => moisturePercent > 20 && moisturePercent <= 35,
+      say: 'Hay with more than 20 % water heats and can set a barn on fire, weeks after baling too. Keep it outside and apart, probe it daily, and call the fire service before you pull hot bales.',
+      source: 'common practice',
+    },
+    {
+      when: ({ moisturePercent }) => moisturePercent > 35,
+      say: 'This much water is for wrapped bales only. A torn wrap spoils the bale and can carry botulism, which kills horses first. The storage losses here are those of dry hay: give your own.',
+      source: 'common practice',
+    },
+    {
+      when: ({ herd }) => herd.some(({ stock }) => stock === 'cow-poor-hay'),
+      say: 'Under 7 % protein cows eat less hay because it passes slowly, not because they need less. Fewer tons here are no saving: they lose flesh unless they get protein. Have the hay tested and the feed planned by a nutritionist.',
+      source: 'south-dakota-alfalfa-protein',
+    },
+    {
+      when: ({ beside }) => beside === 'daily' || beside === 'both',
+      say: 'Change feed over two to three weeks: sudden grain kills. Urea is poison to stock that is hungry or not used to it. Cattle feed with monensin kills horses, and cattle mineral can hold enough copper to kill sheep.',
+      source: 'common practice',
+    },
+    {
+      when: ({ herd, fromDay, toDay }) => herd.some(({ hasBirths, birthDay }) => hasBirths && (birthDay < fromDay || birthDay > toDay)),
+      say: 'One birth date lies outside the days on hay, so that kind eats at one rate all the while: nursing if the date is past, the other if it is still to come. See that the year is right.',
+      source: 'common practice',
+    },
+    {
+      when: ({ feeder }) => feeder === 'no-rack' || feeder === 'unrolled',
+      say: 'Fed this way hay is wasted by how much lies there at once. One day of hay at a time loses far less than three or seven; if that is how you feed, give your own figure.',
+      source: 'kallenbach-g4570',
+    },
+    {
+      when: ({ isColdCounted, chillPercent }) => isColdCounted && chillPercent > 25,
+      say: 'More than a quarter extra is more than a cow can eat on such a day. Windbreak, dry bedding and better feed spread over the days after do what more hay can’t. Thin cows need it sooner: ask your veterinarian.',
+      source: 'oklahoma-cold-feeding',
+    },
+    {
+      when: ({ onHand, ownStorage }) => onHand !== 'none' && ownStorage === 'rind',
+      say: 'Moldy or rotten hay can make stock abort or die, and its dust harms your lungs. Leave them room to refuse it; never grind it in, and keep it from horses.',
+      source: 'common practice',
+    },
+    {
+      when: buys,
+      say: 'Bought hay can bring weeds, fire ants, ticks and weed killer. Ask what was sprayed, look for quarantines, feed it in one place and watch that place.',
+      source: 'common practice',
+    },
+  ],
+  limits: [
+    'It counts pounds, not quality. Whether this hay keeps this cow takes a laboratory test and, for thin, young or nursing stock, a nutritionist.',
+    'Storage losses come from one table with wide ranges; months between are on a straight line, and the rainfall only picks the end of the range. Your own stack can be well outside it.',
+    'Feeder trials differ: the same kind of open ring lost 6 % in one and 20 % in two others. Cows that are crowded or fed for days at once waste more.',
+    'The cold rule is for beef cattle in fair flesh. Some guides count two percent a degree for wet coats, not one.',
+    'Other feed is taken to spare hay pound for pound. A little protein can make them eat more hay, much grain less.',
+    'The cost is what you pay for bought hay and freight. Your own hay, fuel, labor, mineral and supplement are not in it.',
+    'A price is one quote on one day. It hangs on the year, the distance, the test and the bale.',
+    'Nobody knows the day when the grass is ready. After a drought let it grow ten to fourteen days longer than you would otherwise.',
+    'A loaded round bale can roll or fall on a person. Keep it low, keep off slopes, and never work under a spear.',
+  ],
+  note: ({ buyTon, loadsCount, onHand }, show) =>
+    [
+      `From ${show('fromDay')} to ${show('toDay')} (${show('periodDays')}) the herd eats ${show('dryMatterTon')} with the water out: have ${show('haveTon')} of hay as fed, ${show('lowHaveTon')} to ${show('highHaveTon')} by how much they eat.`,
+      onHand === 'none' ? '' : `Of the hay on hand ${show('ownAtFeedingTon')} will be left to feed.`,
+      buyTon > 0
+        ? `Buy ${show('buyTon')}: ${show('balesCount')} bales, ${show('loadsCount')} ${loadsCount === 1 ? 'load' : 'loads'}, about ${show('costUsd')} with freight, ${show('headUsdPerDay')} for each of the first kind.`
+        : 'None is to be bought.',
+      `Two more weeks would take ${show('twoWeeksTon')}.`,
+    ]
+      .filter((part) => part !== '')
+      .join(' '),
+  picture: {
+    kind: 'shares',
+    whole: 'haveTon',
+    parts: [
+      { of: 'eatenTon', tone: 'kept' },
+      { of: 'feedingLostTon', tone: 'lost' },
+      { of: 'storageLostTon', tone: 'lost' },
+      { of: 'waterTon', tone: 'water' },
+    ],
+  },
+  sources: [
+    'hibberd-thrift-1992',
+    'gross-intake',
+    'wv-farm-bureau-2014',
+    'huhnke-bae1716',
+    'lalman-feeders',
+    'buskirk-2003',
+    'schnakenberg-feeders',
+    'bell-martz-1973',
+    'kallenbach-g4570',
+    'rusche-2020',
+    'banta-2012',
+    'banta-hay-needs',
+    'south-dakota-alfalfa-protein',
+    'oklahoma-cold-feeding',
+    'anderson-turnout',
+    'mayo-hay-waste-2024',
+  ],
+  guides: ['bridging-with-hay'],
+});

@@ -1,0 +1,136 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import definition from '../../calculators/catalog/hay-to-grass/definition.ts';
+import { resultAt, runQuery } from '../../calculators/kit/cases.ts';
+
+const run = (query: string) => runQuery(definition, query);
+const numberAt = (query: string, path: string): number => Number(resultAt(run(query), path));
+const says = (query: string): string =>
+  run(query)
+    .cautions.map(({ say }) => say)
+    .join(' ');
+const loss = fc.integer({ min: 0, max: 80 });
+const few = { numRuns: 30 };
+const head = fc.integer({ min: 1, max: 500 });
+const known = (storage: number, feeding: number): string =>
+  `storage=known&known-storage=${storage}pct&feeder=known&known-feeding=${feeding}pct&own-storage=known&known-own=${storage}pct`;
+/** Ten cows of 1,000 lb from Jan 1 for 90 days, at 2 % dry and 2.5 % nursing. */
+const cows = (birth: string): string =>
+  `from=2027-01-01&to=2027-04-01&herd.stock=cow&herd.count=10&herd.weight=1000lb&herd.intake=2pct&herd.births=yes&herd.birth=${birth}&herd.nursing=2.5pct&on-hand=none`;
+
+describe('hay-to-grass', () => {
+  test('calving inside the time splits it: sixty days at one rate, thirty at the other', () => {
+    // 10 x 1,000 lb x (2 % x 60 + 2.5 % x 30), by hand.
+    expect(numberAt(cows('2027-03-02'), 'dryMatterLb')).toBeCloseTo(19_500, 6);
+    expect(numberAt(cows('2026-12-01'), 'dryMatterLb')).toBeCloseTo(22_500, 6);
+    expect(numberAt(cows('2027-06-01'), 'dryMatterLb')).toBeCloseTo(18_000, 6);
+    expect(says(cows('2027-03-02'))).not.toContain('birth date');
+    expect(says(cows('2026-12-01'))).toContain('birth date');
+    expect(says(cows('2027-06-01'))).toContain('birth date');
+  });
+
+  test('losses divide and compound', () => {
+    // 19,500 lb over 0.85 x 0.9 x 0.8 of a ton, by hand.
+    expect(numberAt(`${cows('2027-03-02')}&moisture=15pct&${known(10, 20)}`, 'haveTon')).toBeCloseTo(19_500 / 2000 / 0.612, 9);
+  });
+
+  test('putting losses on top never has more hay than dividing, and says what it is', () => {
+    fc.assert(
+      fc.property(loss, loss, (storage, feeding) => {
+        const at = (rule: string) => numberAt(`${known(storage, feeding)}&loss-convention=${rule}`, 'haveTon');
+        expect(at('multiply')).toBeLessThanOrEqual(at('divide') + 1e-9);
+      }),
+      few,
+    );
+    expect(says('loss-convention=multiply')).toContain('buys too little');
+  });
+
+  test('more loss, more head or less hay on hand never buys less', () => {
+    fc.assert(
+      fc.property(loss, loss, loss, (one, other, feeding) => {
+        const buys = (storage: number) => numberAt(known(storage, feeding), 'buyTon');
+        expect(buys(Math.max(one, other))).toBeGreaterThanOrEqual(buys(Math.min(one, other)) - 1e-9);
+      }),
+      few,
+    );
+    fc.assert(
+      fc.property(head, head, (one, other) => {
+        const bales = (count: number) => numberAt(`herd.stock=cow&herd.count=${count}&herd.births=no`, 'balesCount');
+        expect(bales(Math.max(one, other))).toBeGreaterThanOrEqual(bales(Math.min(one, other)));
+        const left = (own: number) => numberAt(`own=${own}`, 'balesCount');
+        expect(left(Math.max(one, other))).toBeLessThanOrEqual(left(Math.min(one, other)));
+      }),
+      few,
+    );
+  });
+
+  test('water, losses and what is eaten make up the hay', () => {
+    fc.assert(
+      fc.property(loss, loss, fc.integer({ min: 0, max: 800 }), fc.constantFrom('divide', 'multiply'), (storage, feeding, own, rule) => {
+        const outcome = run(`${known(storage, feeding)}&own=${own}&loss-convention=${rule}`);
+        const at = (path: string) => Number(resultAt(outcome, path));
+        expect(at('waterTon') + at('eatenTon') + at('feedingLostTon') + at('storageLostTon')).toBeCloseTo(at('haveTon'), 6);
+      }),
+      few,
+    );
+  });
+
+  test('bales and loads are whole, enough, and not one too many', () => {
+    fc.assert(
+      fc.property(head, fc.integer({ min: 40, max: 2500 }), fc.integer({ min: 1, max: 60 }), (count, baleLb, load) => {
+        const outcome = run(`herd.stock=cow&herd.count=${count}&herd.births=no&on-hand=none&bale=${baleLb}lb&load=${load}`);
+        const at = (path: string) => Number(resultAt(outcome, path));
+        const buyLb = 2000 * at('buyTon');
+        expect(at('balesCount') * baleLb).toBeGreaterThanOrEqual(buyLb - 1e-3);
+        expect((at('balesCount') - 1) * baleLb).toBeLessThan(buyLb);
+        expect(at('loadsCount') * load).toBeGreaterThanOrEqual(at('balesCount'));
+        expect((at('loadsCount') - 1) * load).toBeLessThan(at('balesCount'));
+        expect(at('fullLoadsUsd')).toBeGreaterThanOrEqual(at('costUsd') - 1e-9);
+      }),
+      few,
+    );
+  });
+
+  test('hay weighed since loses only the rest, and nothing less than hay weighed later', () => {
+    const left = (query: string) => numberAt(`own-storage=ground-uncovered&yearly-rain=wet&baled=2026-06-01&${query}`, 'ownAtFeedingTon');
+    expect(left('on-hand=now&weighed=2026-06-01')).toBeCloseTo(left('on-hand=at-baling'), 9);
+    expect(left('on-hand=now&weighed=2026-08-15')).toBeGreaterThan(left('on-hand=at-baling'));
+    expect(left('on-hand=now&weighed=2026-10-15')).toBeGreaterThan(left('on-hand=now&weighed=2026-08-15'));
+  });
+
+  test('cold is for cattle, and only below what the coat can stand', () => {
+    const need = (stock: string, cold: string) =>
+      numberAt(`herd.stock=${stock}&herd.count=10&herd.weight=1000lb&herd.intake=2pct&herd.births=no&${cold}`, 'dryMatterLb');
+    const cold = 'cold-counted=yes&coat=dry-winter&cold=170d';
+    // 32 - 17 degrees, every one of 170 days.
+    expect(need('cow', `${cold}&feels-like=17f`)).toBeCloseTo(1.15 * need('cow', 'cold-counted=no'), 6);
+    expect(need('cow', `${cold}&feels-like=40f`)).toBeCloseTo(need('cow', 'cold-counted=no'), 6);
+    expect(need('ewe', `${cold}&feels-like=17f`)).toBeCloseTo(need('ewe', 'cold-counted=no'), 6);
+  });
+
+  test('a better feeder and a roof save what the comparison with them shows', () => {
+    const plain = run('on-hand=none');
+    const at = (path: string) => Number(resultAt(plain, path));
+    expect(at('buyTon') - numberAt('on-hand=none&feeder=cone', 'buyTon')).toBeCloseTo(at('feederSavesTon'), 9);
+    expect(at('buyTon') - numberAt('on-hand=none&storage=roof', 'buyTon')).toBeCloseTo(at('roofSavesTon'), 9);
+    expect(at('buyTon') * (1 - (1 - 0.2) / (1 - 0.044))).toBeCloseTo(at('feederSavesTon'), 9);
+    expect(run('feeder=cone&storage=barn').shown).not.toContain('feederSavesTon');
+    expect(run('feeder=cone&storage=barn').shown).not.toContain('roofSavesTon');
+  });
+
+  test('feed enough beside needs no hay, and no bill is shown', () => {
+    const outcome = run('beside=standing&standing=500000lb');
+    expect(resultAt(outcome, 'haveTon')).toBe(0);
+    expect(resultAt(outcome, 'balesCount')).toBe(0);
+    expect(outcome.shown).not.toContain('costUsd');
+    expect(outcome.note).toContain('None is to be bought');
+  });
+
+  test('a low price above the likely one, hay weighed before it was baled and an empty herd are refused at their fields', () => {
+    expect(() => run('priced-by=range&low-price=200usd/ton&price=150usd/ton')).toThrow('lowPriceUsdPerTon');
+    expect(() => run('on-hand=now&baled=2026-07-01&weighed=2026-06-01')).toThrow('weighedDay');
+    expect(() => run('on-hand=at-baling&baled=2025-01-01')).toThrow('18 months');
+    expect(() => run('herd.stock=cow&herd.count=0')).toThrow('herd');
+    expect(() => run('cold-counted=yes&cold=300d')).toThrow('coldDays');
+  });
+});
