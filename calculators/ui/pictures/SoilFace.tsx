@@ -34,14 +34,15 @@ interface TapeProps {
   readonly soilUnits: number;
   readonly deepIn: number;
   readonly system: UnitSystem;
+  readonly pair: boolean;
 }
 /** The tape that hangs between the faces, or beside the only one. */
-function Tape({ x, soilUnits, deepIn, system }: TapeProps) {
+function Tape({ x, soilUnits, deepIn, system, pair }: TapeProps) {
   const unit = system === 'us' ? 'in' : 'mm';
   const marks = depthMarks(deepIn, system).map((mark) => ({ mark, y: tenth(frame.sky + convert(mark, unit, 'in') * soilUnits) }));
   return (
     <g class="tape">
-      <path d={marks.map(({ y }) => `M${x + 1} ${y}h4M${x + frame.tape - 5} ${y}h4`).join('')} />
+      <path class="marks" d={marks.map(({ y }) => `${pair ? `M${x + 1} ${y}h4` : ''}M${x + frame.tape - 5} ${y}h4`).join('')} />
       {marks.map(({ mark, y }) => (
         <text key={mark} x={x + frame.tape / 2} y={y} dy=".36em">
           {mark === 0 ? unit : mark}
@@ -143,7 +144,7 @@ export function SoilFace({ calculator, picture, outcome, other, titles, system, 
             id={`${id}-${index}`}
           />
         ))}
-        <Tape x={pair ? head + faceWidth : 0} soilUnits={soilUnits} deepIn={deepIn} system={system} />
+        <Tape x={pair ? head + faceWidth : 0} soilUnits={soilUnits} deepIn={deepIn} system={system} pair={pair} />
       </svg>
       <Labels calculator={calculator} picture={picture} sides={sides} system={system} />
       <figcaption>

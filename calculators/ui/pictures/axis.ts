@@ -44,3 +44,29 @@ export function spreadLabels(wanted: readonly { readonly at: number; readonly he
   }
   return tops;
 }
+
+const daySteps = [1, 2, 5, 7, 14, 21, 28, 56, 112, 224] as const;
+/** Days to name along an axis at least `widthPx` wide, so far apart that their names stand free, the last one with room for its own. */
+export function dayTicks(from: number, to: number, widthPx: number): readonly number[] {
+  const pxPerDay = widthPx / Math.max(1, to - from);
+  const step = daySteps.find((each) => each * pxPerDay >= dayNamePx) ?? Math.ceil(dayNamePx / pxPerDay);
+  const count = Math.floor(Math.max(0, (widthPx - dayNamePx) / pxPerDay) / step + 1e-9) + 1;
+  return Array.from({ length: count }, (_, index) => Math.ceil(from) + index * step);
+}
+/** Room for `Sep 28` and the space after it. */
+export const dayNamePx = 52;
+
+/** A place on an axis as a share of it: text keeps its size however wide the axis is. */
+export const percentAlong = (value: number, from: number, to: number): string =>
+  `${Math.round((to > from ? (value - from) / (to - from) : 0) * 1e4) / 100}%`;
+
+/** Breaks a label into lines of at most `letters`, at its spaces. */
+export function wrapLabel(label: string, letters: number): readonly string[] {
+  const lines: string[] = [];
+  for (const word of label.split(' ')) {
+    const last = lines.at(-1);
+    if (last !== undefined && `${last} ${word}`.length <= letters) lines[lines.length - 1] = `${last} ${word}`;
+    else lines.push(word);
+  }
+  return lines;
+}
