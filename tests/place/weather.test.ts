@@ -112,6 +112,31 @@ describe('the demo place’s weather', () => {
     expect((Math.abs(lowOff) - 0.1) / error(month.lowSpreadF)).toBeLessThan(limit);
   });
 
+  it('strays from the curve, and keeps its straying, as its settings say', () => {
+    const { wetDayHighDropF, wetDayLowRiseF, highToLowCorrelation } = settings.temperature;
+    // Dry days alone: the shift of wet ones is then a constant of the month.
+    const departures = record.map(({ day, rainIn, highF, lowF }) => {
+      const month = settings.months[monthOf(day) - 1];
+      if (month === undefined || rainIn > 0) return undefined;
+      const share = wetDayShare(month.wetAfterWetChance, month.wetAfterDryChance);
+      return {
+        high: (highF - highMeanF - highSwingF * cosineOn(day) - wetDayHighDropF * share) / month.highSpreadF,
+        low: (lowF - lowMeanF - lowSwingF * cosineOn(day) + wetDayLowRiseF * share) / month.lowSpreadF,
+      };
+    });
+    const dry = departures.filter((each) => each !== undefined);
+    const pairs = departures.flatMap((today, index) => {
+      const before = departures[index - 1];
+      return today && before ? [{ today, before }] : [];
+    });
+    const error = Math.sqrt((2 * leaning(dayToDayCorrelation ** 2)) / dry.length);
+    expect(Math.abs(meanOf(dry.map(({ high }) => high ** 2)) - 1) / error).toBeLessThan(limit);
+    expect(Math.abs(meanOf(dry.map(({ low }) => low ** 2)) - 1) / error).toBeLessThan(limit);
+    // Products of two departures stray no further than their squares.
+    expect(Math.abs(meanOf(pairs.map(({ today, before }) => today.high * before.high)) - dayToDayCorrelation) / error).toBeLessThan(limit);
+    expect(Math.abs(meanOf(dry.map(({ high, low }) => high * low)) - highToLowCorrelation) / error).toBeLessThan(limit);
+  });
+
   it('is cooler by day when it rains, and never has a low near its high', () => {
     const july = daysIn(7);
     const highs = (isWet: boolean): number => meanOf(july.filter(({ rainIn }) => rainIn > 0 === isWet).map(({ highF }) => highF));
