@@ -1,7 +1,7 @@
 import type { UnitSystem } from '../units/units.ts';
 import { fits, type Inputs, type Named, type ValuesOf } from './inputs.ts';
 import type { Picture, PlainPicture } from './pictures.ts';
-import { printName } from './print.ts';
+import { fillWords, printName } from './print.ts';
 import type { Computed, NumberKeys, Quantity, QuantityFor, RowOf, Rows, RowsKeys, Scalar } from './quantities.ts';
 import { isShown, type Problem, type Values } from './state.ts';
 import type { PlainStep, PlainWay, Step, StepUse, Way } from './steps.ts';
@@ -22,8 +22,8 @@ export interface Caution<V> {
 /** A result in the order in which people want it; the first one is told large. */
 export interface Shown<V, R> {
   readonly of: keyof R & string;
-  /** The range that always stands under it: `{low} if the ground was dry, {high} if wet`. */
-  readonly range?: { readonly low: NumberKeys<R>; readonly high: NumberKeys<R>; readonly says: string };
+  /** The range that always stands under it: `{low} if the ground was dry, {high} if wet`. Any input or result may be named. */
+  readonly range?: { readonly low: NumberKeys<R>; readonly high: NumberKeys<R>; readonly says: string | ((values: V) => string) };
   /** Left out unless this holds: a cost that nobody pays. */
   readonly when?: (values: V) => boolean;
 }
@@ -78,6 +78,8 @@ export interface Outcome {
   readonly computed: Computed;
   /** Results that apply, in order. */
   readonly shown: readonly string[];
+  /** The words under a result that tell its range, by the result's name. */
+  readonly ranges: Readonly<Record<string, string>>;
   readonly cautions: readonly { readonly say: string; readonly source: string }[];
   readonly uses: readonly StepUse[];
   readonly note: string;
@@ -87,7 +89,7 @@ export type Run = { readonly outcome: Outcome } | { readonly refusals: readonly 
 
 export interface PlainShown {
   readonly of: string;
-  readonly range?: { readonly low: string; readonly high: string; readonly says: string };
+  readonly range?: { readonly low: string; readonly high: string };
 }
 /** A definition as the rest of the program sees it. The functions are closed over, so nobody else needs the type parameters. */
 export interface Calculator {
@@ -181,6 +183,15 @@ export const defineCalculator = <const I extends Inputs, R extends object>(work:
         return list.flatMap((row, index) => input.refuse(row).map(({ at, say }) => ({ at: `${key}.${index}.${at}`, say })));
       }),
     ];
+    const rangesOf = (all: V, plain: Outcome['values'], system: UnitSystem): Outcome['ranges'] =>
+      Object.fromEntries(
+        words.results.flatMap(({ of, range }) => {
+          if (range === undefined) return [];
+          const says = typeof range.says === 'string' ? range.says : range.says(all);
+          const named: Readonly<Record<string, string>> = { low: range.low, high: range.high };
+          return [[of, fillWords(says, (name) => printName(calculator, plain, named[name] ?? name, system))]];
+        }),
+      );
     const calculator: Calculator = {
       slug: work.slug,
       version: work.version,
@@ -190,7 +201,7 @@ export const defineCalculator = <const I extends Inputs, R extends object>(work:
       searchWords: words.searchWords ?? [],
       inputs,
       quantities: words.quantities,
-      results: words.results.map(({ of, range }) => ({ of, ...(range === undefined ? {} : { range }) })),
+      results: words.results.map(({ of, range }) => ({ of, ...(range === undefined ? {} : { range: { low: range.low, high: range.high } }) })),
       steps: words.steps.map(plainStep),
       cautions: words.cautions.map(({ say, source }) => ({ say, source })),
       limits: words.limits,
@@ -213,6 +224,7 @@ export const defineCalculator = <const I extends Inputs, R extends object>(work:
             values: plain,
             computed: results,
             shown: words.results.filter((shown) => shown.when === undefined || shown.when(all)).map(({ of }) => of),
+            ranges: rangesOf(all, plain, system),
             cautions: words.cautions.filter((caution) => caution.when(all)).map(({ say, source }) => ({ say, source })),
             uses: words.steps.map((step) => useOf(step, all)),
             note: words.note(all, (name) => printName(calculator, plain, name, system)),

@@ -1,6 +1,6 @@
 import { readQuantity } from '../units/readQuantity.ts';
 import { isBare, units } from '../units/units.ts';
-import type { Cell, ChoiceInput, Input, Inputs, RowsInput } from './inputs.ts';
+import type { Cell, ChoiceInput, Input, Inputs, MonthsInput, RowsInput } from './inputs.ts';
 import { defaultText, unitMark } from './read.ts';
 import { type Form, isShown, monthsIn, type RowTexts, rowsIn, startTexts, type Text, type Texts, textIn, withPlaceOf } from './state.ts';
 
@@ -26,7 +26,8 @@ export function linkName(key: string, input: Input): string {
   return bare.replace(/[A-Z]/g, (letter, at: number) => `${at === 0 ? '' : '-'}${letter.toLowerCase()}`);
 }
 
-const encode = (text: string): string => encodeURIComponent(text).replaceAll('%2F', '/').replaceAll('%20', '+');
+/** Half a character, left by cutting a text short, would throw. */
+const encode = (text: string): string => encodeURIComponent(text.toWellFormed()).replaceAll('%2F', '/').replaceAll('%20', '+');
 
 /** Numbers lose their thousands commas and get their unit's token; the rest goes as it stands. */
 function linkText(cell: Cell | { readonly kind: 'number'; readonly unit: keyof typeof units }, text: string): string {
@@ -113,6 +114,12 @@ class SideReader {
   #missing(cell: Cell, fallback: string): string {
     return cell.since && this.#version < cell.since.version ? openText(cell, cell.since.before) : fallback;
   }
+  /** The same for the twelve: `before` holds one value for every month, or twelve with commas between. */
+  #missingMonths(input: MonthsInput, start: Text): Text {
+    if (!input.since || this.#version >= input.since.version) return start;
+    const values = input.since.before.split(',');
+    return input.default.map((_, month) => openText({ kind: 'number', unit: input.unit }, values[month] ?? values[0] ?? ''));
+  }
   read(inputs: Inputs, base: Texts | null): Texts {
     const start = startTexts(inputs);
     return Object.fromEntries(
@@ -125,7 +132,7 @@ class SideReader {
     const found =
       isThat && input.belongsTo === 'place' ? undefined : this.#take(isThat ? 'that.' : '', [linkName(key, input), ...(input.aliases ?? [])]);
     if (input.kind === 'months') {
-      if (found === undefined) return before ?? start;
+      if (found === undefined) return before ?? this.#missingMonths(input, start);
       const cell = { kind: 'number', unit: input.unit } as const;
       const cells = found.split(',').map((text) => openText(cell, text));
       if (cells.length !== 12) this.notices.push(`“${input.label}” has ${cells.length} months in this link, not twelve; look it over.`);
@@ -144,7 +151,8 @@ class SideReader {
     if (longest === 0) return before.length > 0 ? before : start;
     const isFixed = isThat && lists.some(({ cell }) => cell.belongsTo === 'place');
     const count = isFixed ? before.length : Math.min(input.maxRows, longest);
-    if (lists.some(({ list }) => list !== undefined && list.length !== count))
+    if (longest > count) this.notices.push(`“${input.label}” has ${longest} rows in this link; ${count} fit here.`);
+    else if (lists.some(({ list }) => list !== undefined && list.length !== count))
       this.notices.push(`The lists of “${input.label}” in this link differ in length; look them over.`);
     return Array.from({ length: count }, (_, index) =>
       Object.fromEntries(

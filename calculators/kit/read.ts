@@ -1,6 +1,6 @@
 import { csvParseRows } from 'd3-dsv';
 import { dayOf, printNumber } from '../units/printQuantity.ts';
-import { readQuantity } from '../units/readQuantity.ts';
+import { type QuantityReading, readQuantity } from '../units/readQuantity.ts';
 import { convert, type UnitName, type UnitSystem, unitIn, units } from '../units/units.ts';
 import type { Cell, ChoiceInput, MonthsInput, RecordInput, RecordLine } from './inputs.ts';
 
@@ -16,7 +16,8 @@ interface Range {
   readonly default: number;
   readonly whole?: boolean;
 }
-const bound = (value: number): string => value.toLocaleString('en-US', { maximumSignificantDigits: 4 });
+const fourDigits = new Intl.NumberFormat('en-US', { maximumSignificantDigits: 4 });
+const bound = (value: number): string => fourDigits.format(value);
 /** The limits as the reader counts. */
 function rangeOf({ min, max, unit }: Range, system: UnitSystem): string {
   const shown = unitIn(system, unit);
@@ -24,33 +25,33 @@ function rangeOf({ min, max, unit }: Range, system: UnitSystem): string {
 }
 
 function readNumber(input: Range, text: string, system: UnitSystem): Reading<number> {
+  const reading = readQuantity(text, input.unit);
+  // Half a part in a billion, so that a limit typed in the other unit system is still inside.
+  const slack = 5e-10 * Math.max(Math.abs(input.min), Math.abs(input.max));
+  if (reading.is === 'value' && reading.value >= input.min - slack && reading.value <= input.max + slack) {
+    if (input.whole === true && !Number.isInteger(reading.value))
+      return { problem: `${input.label} must be a whole number, such as ${Math.max(input.min, Math.round(reading.value))}.` };
+    return { value: Math.min(Math.max(reading.value, input.min), input.max) };
+  }
+  return { problem: whatIsWrong(input, reading, system) };
+}
+
+/** Said only when it is needed: printing a number takes longer than all the rest. */
+function whatIsWrong(input: Range, reading: QuantityReading, system: UnitSystem): string {
   const range = rangeOf(input, system);
   const shown = unitIn(system, input.unit);
   const told = (value: number): string => bound(convert(value, input.unit, shown));
-  const reading = readQuantity(text, input.unit);
   switch (reading.is) {
     case 'empty':
-      return { problem: `${input.label} is missing. Type a number from ${range}.` };
+      return `${input.label} is missing. Type a number from ${range}.`;
     case 'comma':
-      return { problem: `${input.label}: a comma here can mean two things. Write a point for decimals: ${reading.instead}.` };
+      return `${input.label}: a comma here can mean two things. Write a point for decimals: ${reading.instead}.`;
     case 'words':
-      return {
-        problem: `${input.label} must be a number, such as ${told(input.default)}. It can be from ${range}.`,
-      };
+      return `${input.label} must be a number, such as ${told(input.default)}. It can be from ${range}.`;
     case 'unit':
-      return {
-        problem: `${input.label} can’t be in “${reading.tail.slice(0, 20)}”. ${units[shown].print === '' ? 'Type the number alone' : `Use ${units[shown].words}`}.`,
-      };
-    case 'value': {
-      const { value } = reading;
-      if (!Number.isFinite(value)) return { problem: `${input.label} must be a number from ${range}.` };
-      // Half a part in a billion, so that a limit typed in the other unit system is still inside.
-      const slack = 5e-10 * Math.max(Math.abs(input.min), Math.abs(input.max));
-      if (value < input.min - slack || value > input.max + slack) return { problem: `${input.label} must be from ${range}. This is ${told(value)}.` };
-      if (input.whole === true && !Number.isInteger(value))
-        return { problem: `${input.label} must be a whole number, such as ${Math.max(input.min, Math.round(value))}.` };
-      return { value: Math.min(Math.max(value, input.min), input.max) };
-    }
+      return `${input.label} can’t be in “${reading.tail.slice(0, 20)}”. ${units[shown].print === '' ? 'Type the number alone' : `Use ${units[shown].words}`}.`;
+    case 'value':
+      return `${input.label} must be from ${range}. This is ${told(reading.value)}.`;
   }
 }
 

@@ -1,11 +1,18 @@
 import { convert, type UnitName, type UnitSystem, unitIn, units } from './units.ts';
 
+// Kept, since making one takes longer than using it a hundred times.
+const formats = new Map<number, Intl.NumberFormat>();
+function formatOf(places: number): Intl.NumberFormat {
+  const format = formats.get(places) ?? new Intl.NumberFormat('en-US', { minimumFractionDigits: places, maximumFractionDigits: places });
+  formats.set(places, format);
+  return format;
+}
+
 /** How a number is told: `digits` after the point, or before it when negative (−2: to hundreds). */
 export function printNumber(value: number, digits: number): string {
   const step = 10 ** -digits;
   const rounded = digits < 0 ? Math.round(value / step) * step : value;
-  const places = Math.max(0, digits);
-  const text = Math.abs(rounded).toLocaleString('en-US', { minimumFractionDigits: places, maximumFractionDigits: places });
+  const text = formatOf(Math.max(0, digits)).format(Math.abs(rounded));
   return rounded < 0 && /[1-9]/.test(text) ? `−${text}` : text;
 }
 
@@ -32,16 +39,12 @@ export function printQuantity(value: number, unit: UnitName, digits: number, sys
 
 const dayMs = 86_400_000;
 
+const dayParts = { timeZone: 'UTC', year: 'numeric', month: 'short', day: 'numeric' } as const;
+const dayFormat = new Intl.DateTimeFormat('en-US', dayParts);
+const weekdayFormat = new Intl.DateTimeFormat('en-US', { ...dayParts, weekday: 'short' });
+
 /** A day number (days since 1970-01-01) as people write it: `Mon, Mar 2, 2026`. */
-export function printDay(day: number, weekday = false): string {
-  return new Date(day * dayMs).toLocaleDateString('en-US', {
-    timeZone: 'UTC',
-    year: 'numeric',
-    month: 'short',
-    day: 'numeric',
-    ...(weekday ? { weekday: 'short' } : {}),
-  });
-}
+export const printDay = (day: number, weekday = false): string => (weekday ? weekdayFormat : dayFormat).format(new Date(day * dayMs));
 
 export const isoDay = (day: number): string => new Date(day * dayMs).toISOString().slice(0, 10);
 

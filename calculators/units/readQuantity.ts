@@ -16,17 +16,21 @@ export type QuantityReading =
   | { readonly is: 'words' }
   | { readonly is: 'unit'; readonly tail: string };
 
-/** The unit that a text names, by token, by print or by any other way to type it. */
-export function unitOf(text: string, dimension: string): UnitName | undefined {
-  const plain = text.trim().toLowerCase().replace(/\.$/, '');
-  if (isUnit(plain) && units[plain].dimension === dimension) return plain;
-  return Object.keys(units)
-    .filter(isUnit)
-    .find(
-      (name) =>
-        units[name].dimension === dimension && (units[name].typed.some((each) => each === plain) || units[name].print.toLowerCase() === plain),
-    );
+/** Every unit of a dimension by each way to type it: token, print, other spellings. What stands behind `$95` leaves the sign out: `a ton`, `/ton`. */
+const spellings = new Map<string, Map<string, UnitName>>();
+for (const name of Object.keys(units).filter(isUnit)) {
+  const { dimension, print, typed } = units[name];
+  const names = spellings.get(dimension) ?? new Map<string, UnitName>();
+  spellings.set(dimension, names);
+  for (const spelling of [name, print, ...typed]) {
+    const plain = spelling.toLowerCase();
+    for (const each of plain.startsWith('$') ? [plain, plain.slice(1).trim()] : [plain]) if (each !== '' && !names.has(each)) names.set(each, name);
+  }
 }
+
+/** The unit that a text names, by token, by print or by any other way to type it. */
+export const unitOf = (text: string, dimension: string): UnitName | undefined =>
+  spellings.get(dimension)?.get(text.trim().toLowerCase().replace(/\.$/, ''));
 
 const withoutThousands = (text: string): string => text.replace(/(\d),(?=\d{3}(?!\d))/g, '$1');
 
@@ -57,5 +61,7 @@ export function readQuantity(text: string, declared: UnitName): QuantityReading 
     .trim()
     .replace(/\s*\/\s*/, '/')
     .replace(/\s+/g, ' ');
-  return { is: 'value', value: convert(minus === undefined ? size : -size, unit, declared), unit, amount };
+  const value = minus === undefined ? size : -size;
+  // A conversion leaves dust in the last digits: 101.6 mm is 4 in, on the same side of every limit as 4 in typed.
+  return { is: 'value', value: unit === declared ? value : Number(convert(value, unit, declared).toPrecision(14)), unit, amount };
 }
