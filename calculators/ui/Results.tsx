@@ -1,5 +1,5 @@
 import type { Calculator, Outcome, PlainShown } from '../kit/define.ts';
-import { fillWords, printCell, printName, printScalar } from '../kit/print.ts';
+import { printCell, printScalar } from '../kit/print.ts';
 import type { Quantity, Rows, RowsQuantity, Scalar, ScalarQuantity } from '../kit/quantities.ts';
 import { printQuantity, printValue } from '../units/printQuantity.ts';
 import { type UnitSystem, unitIn, units } from '../units/units.ts';
@@ -42,11 +42,6 @@ export function Large({
   return <span class="large is-words">{printScalar(value, quantity, system)}</span>;
 }
 
-const rangeText = (calculator: Calculator, outcome: Outcome, { range }: PlainShown, system: UnitSystem): string =>
-  range
-    ? fillWords(range.says, (name) => printName(calculator, outcome.values, name === 'low' ? range.low : name === 'high' ? range.high : name, system))
-    : '';
-
 /** The first result that applies. Both sides lead with the same one. */
 export const leadOf = (calculator: Calculator, outcome: Outcome): PlainShown | undefined =>
   calculator.results.find(({ of }) => outcome.shown.includes(of) && calculator.quantities[of]?.kind !== 'rows');
@@ -72,7 +67,7 @@ function Answer({
         <Large calculator={calculator} outcome={outcome} of={lead.of} system={system} />
       </p>
       <p class="answer-name">{calculator.quantities[lead.of]?.label}</p>
-      {lead.range && <p class="answer-range">{rangeText(calculator, outcome, lead, system)}</p>}
+      {lead.range && <p class="answer-range">{outcome.ranges[lead.of]}</p>}
     </div>
   );
 }
@@ -109,7 +104,7 @@ export function ResultsTable({ calculator, outcome, other, titles, system }: Sid
     return (
       <td>
         {printScalar(value, quantity, system)}
-        {shown.range && <span class="cell-range">{rangeText(calculator, side, shown, system)}</span>}
+        {shown.range && <span class="cell-range">{side.ranges[shown.of]}</span>}
       </td>
     );
   };

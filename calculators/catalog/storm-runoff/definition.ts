@@ -41,7 +41,12 @@ export default defineCalculator({
     {
       of: 'runoffIn',
       when: ({ method }) => method !== 'too-small',
-      range: { low: 'lowRunoffIn', high: 'highRunoffIn', says: '{low} if the ground was dry, {high} if wet' },
+      range: {
+        low: 'lowRunoffIn',
+        high: 'highRunoffIn',
+        says: ({ lowRunoffIn }) =>
+          lowRunoffIn === 0 ? 'too small a storm for the method if the ground was dry, {high} if wet' : '{low} if the ground was dry, {high} if wet',
+      },
     },
     { of: 'betweenRunoffIn', when: ({ sod }) => sod === 'thin' },
     { of: 'stayedIn' },
@@ -252,10 +257,13 @@ export default defineCalculator({
     'The tables are coarse: three classes of cover. Ground that just passes into the next class has hardly changed.',
     'Curve numbers under 30 are run as 30. Frozen ground, snow and paved ground are not covered.',
   ],
-  note: ({ method }, show) =>
-    method === 'too-small'
-      ? `${show('rainIn')} of rain: too small a storm for the curve-number method on this ground (up to ${show('highRunoffIn')} ran off if it was wet).`
-      : `Of ${show('rainIn')} of rain about ${show('runoffIn')} ran off (${show('lowRunoffIn')} to ${show('highRunoffIn')} by how wet the ground was), ${show('runoffGal')} from ${show('totalAc')}; ${show('stayedIn')} stayed.`,
+  note: ({ method, lowRunoffIn, ground }, show) => {
+    const range = lowRunoffIn === 0 ? `up to ${show('highRunoffIn')}` : `${show('lowRunoffIn')} to ${show('highRunoffIn')}`;
+    if (method === 'too-small')
+      return `${show('rainIn')} of rain: too small a storm for the curve-number method on this ground (${range} ran off by how wet it was).`;
+    const area = ground === 'one' ? show('areaAc') : show('totalAc');
+    return `Of ${show('rainIn')} of rain about ${show('runoffIn')} ran off (${range} by how wet the ground was), ${show('runoffGal')} from ${area}; ${show('stayedIn')} stayed.`;
+  },
   picture: { kind: 'soilFace', rain: 'rainIn', runsOff: 'runoffIn', heldFirst: 'heldFirstIn', soaksIn: 'soakedIn', coverPercent: 'coverPercent' },
   sources: ['tr55-1986', 'nrcs-neh630-10-2004', 'hawkins-2002', 'nrcs-neh630-07-2009'],
   guides: ['where-rain-goes'],
