@@ -22,7 +22,7 @@ export const frame = { width: 340, sky: 104, soil: 186, head: 14, tape: 40 } as 
 /** Layers as they are drawn, not as they were found. */
 const topsoilIn = 9;
 const subsoilIn = 24;
-/** Dry loam holds about 2 in of water a foot between dry and wet to the touch, so an inch wets about 6 in. The picture's caption says so. */
+/** Dry loam holds about 2 in of water a foot between dry and wet to the touch, so an inch wets about 6 in: common practice. The picture's caption says so. */
 const wetInPerIn = 6;
 
 export interface FaceDepths {

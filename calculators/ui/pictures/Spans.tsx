@@ -43,6 +43,8 @@ export function Spans({ calculator, picture, outcome, other, titles, system, id 
   const shortest = Math.max(0.5, Math.min(...spans.map((span) => span.to - span.from)));
   // The shortest stay is still five points wide, unless the plan would run off into a scroll that nobody follows.
   const width = Math.max(leastWidth, Math.round((to - from) * Math.min(4, Math.max(1, 5 / shortest))));
+  // A sheet leaves about 460 points for the lanes: there only each so many-th day is named.
+  const onPaper = Math.ceil(width / 460);
   const laneLabel = columns[0]?.label ?? '';
   const ticks = dayTicks(from, to, width).map((day) => {
     const [name = '', year] = print(day, 1)
@@ -89,7 +91,7 @@ export function Spans({ calculator, picture, outcome, other, titles, system, id 
                 {ticks.map(({ day, name, year }, index) => (
                   <g key={day}>
                     <line class="tick" x1={percentAlong(day, from, to)} x2={percentAlong(day, from, to)} y1={axisHeight - 4} y2={height} />
-                    <text x={percentAlong(day, from, to)} y="14">
+                    <text {...(index % onPaper === 0 ? {} : { class: 'aside' })} x={percentAlong(day, from, to)} y="14">
                       {name}
                     </text>
                     {year !== ticks[index - 1]?.year && (
