@@ -1,12 +1,14 @@
 import type { Spans as SpansPicture } from '../../kit/pictures.ts';
 import { printScalar } from '../../kit/print.ts';
 import type { Scalar } from '../../kit/quantities.ts';
-import { dayTicks, percentAlong } from './axis.ts';
+import { dayNamePx, dayTicks, percentAlong } from './axis.ts';
 import { columnOf, type PictureProps, rowsIn, type Side, sidesOf } from './readings.ts';
 
 const axisHeight = 40;
 /** The chart never gets narrower than this on a phone, names of the lanes aside. */
 const leastWidth = 240;
+/** What a sheet leaves for the lanes. */
+const paperWidth = 460;
 
 interface Span {
   readonly from: number;
@@ -43,8 +45,10 @@ export function Spans({ calculator, picture, outcome, other, titles, system, id 
   const shortest = Math.max(0.5, Math.min(...spans.map((span) => span.to - span.from)));
   // The shortest stay is still five points wide, unless the plan would run off into a scroll that nobody follows.
   const width = Math.max(leastWidth, Math.round((to - from) * Math.min(4, Math.max(1, 5 / shortest))));
-  // A sheet leaves about 460 points for the lanes: there only each so many-th day is named.
-  const onPaper = Math.ceil(width / 460);
+  // On paper only each so many-th day is named.
+  const every = Math.ceil(width / paperWidth);
+  const fitsPaper = (day: number, index: number): boolean =>
+    every === 1 || (index % every === 0 && (to - day) * paperWidth >= dayNamePx * (to - from));
   const laneLabel = columns[0]?.label ?? '';
   const ticks = dayTicks(from, to, width).map((day) => {
     const [name = '', year] = print(day, 1)
@@ -91,7 +95,7 @@ export function Spans({ calculator, picture, outcome, other, titles, system, id 
                 {ticks.map(({ day, name, year }, index) => (
                   <g key={day}>
                     <line class="tick" x1={percentAlong(day, from, to)} x2={percentAlong(day, from, to)} y1={axisHeight - 4} y2={height} />
-                    <text {...(index % onPaper === 0 ? {} : { class: 'aside' })} x={percentAlong(day, from, to)} y="14">
+                    <text {...(fitsPaper(day, index) ? {} : { class: 'aside' })} x={percentAlong(day, from, to)} y="14">
                       {name}
                     </text>
                     {year !== ticks[index - 1]?.year && (
