@@ -107,7 +107,7 @@ const numbersAmong = (columns: Readonly<Record<string, { readonly kind: string }
     .map(([name]) => name);
 
 function unknownInSteps(calculator: Calculator): readonly string[] {
-  const { numbers, scalars } = known(calculator);
+  const { numbers } = known(calculator);
   const inFormula = (at: string, template: string, names: ReadonlySet<string>): readonly string[] =>
     namesIn(readFormula(template))
       .filter((name) => !names.has(name))
@@ -174,7 +174,7 @@ export function itIsWellDeclared(calculator: Calculator): void {
   });
 
   it('names its results, and only what it has', () => {
-    const { numbers, scalars } = known(calculator);
+    const { numbers } = known(calculator);
     const all = Object.entries(quantities).flatMap(([key, quantity]) => [
       [key, quantity] as const,
       ...(quantity.kind === 'rows' ? Object.entries(quantity.columns).map(([name, column]) => [`${key}.${name}`, column] as const) : []),
