@@ -95,7 +95,7 @@ export function itObeysTheLaws(calculator: Calculator, cases?: CaseList): void {
           for (const { say } of run.refusals) expect(say).toMatch(/\S\.$/);
         } else {
           expect(look(run)).toEqual([]);
-          expect(run.outcome.note).not.toMatch(/NaN|Infinity|undefined|\{/);
+          for (const said of [run.outcome.note, ...Object.values(run.outcome.ranges)]) expect(said).not.toMatch(/NaN|∞|Infinity|undefined|\{/);
           for (const name of run.outcome.shown) expect(Object.keys(calculator.quantities)).toContain(name);
         }
       }),

@@ -1,0 +1,104 @@
+import type { Calculator, Outcome } from '../kit/define.ts';
+import type { Cell, Input } from '../kit/inputs.ts';
+import { fromLink, linkName, toLink } from '../kit/link.ts';
+import { printScalar } from '../kit/print.ts';
+import type { Quantity, Scalar } from '../kit/quantities.ts';
+import { isShown, readForm, type Texts, type Value, type Values } from '../kit/state.ts';
+import { isoDay } from '../units/printQuantity.ts';
+
+/** Something that a person must put right. Its message is all that is shown. */
+export class Refused extends Error {}
+
+export interface Ran {
+  readonly values: Values;
+  readonly outcome: Outcome;
+}
+/** @throws Refused with the messages that the form shows, each behind the name of its field in a link */
+export function run(calculator: Calculator, texts: Texts): Ran {
+  const { values, problems } = readForm(calculator.inputs, texts);
+  const ran = problems.length > 0 ? { refusals: problems } : calculator.run(values);
+  if ('outcome' in ran) return { values, outcome: ran.outcome };
+  throw new Refused(ran.refusals.map(({ at, say }) => `${linkPath(calculator, at)}: ${say}`).join('\n'));
+}
+/** `parts.0.areaAc` as `parts.area, row 1`. */
+function linkPath({ inputs }: Calculator, at: string): string {
+  const [key = '', index, column] = at.split('.');
+  const input = inputs[key];
+  if (!input) return at;
+  const name = linkName(key, input);
+  const cell = input.kind === 'rows' && column !== undefined ? input.columns[column] : undefined;
+  if (cell && column !== undefined) return `${name}.${linkName(column, cell)}, row ${Number(index) + 1}`;
+  return index === undefined ? name : `${name}, month ${Number(index) + 1}`;
+}
+
+const cellAsRead = (cell: Cell, value: unknown): unknown => {
+  if (cell.kind === 'number') return { value, unit: cell.unit };
+  return { value: cell.kind === 'date' && typeof value === 'number' ? isoDay(value) : value };
+};
+function inputAsRead(input: Input, value: Value | undefined): unknown {
+  if (input.kind === 'months') return { values: value, unit: input.unit };
+  if (input.kind === 'record') return { lines: value, unit: input.unit };
+  if (input.kind !== 'rows') return cellAsRead(input, value);
+  const rows: readonly unknown[] = Array.isArray(value) ? value : [];
+  return rows.map((row) => {
+    const cells = new Map<string, unknown>(typeof row === 'object' && row !== null ? Object.entries(row) : []);
+    return Object.fromEntries(Object.entries(input.columns).map(([name, cell]) => [linkName(name, cell), cellAsRead(cell, cells.get(name))]));
+  });
+}
+/** What is shown for these values, by its name in a link. */
+const inputsAsRead = ({ inputs }: Calculator, values: Values): object =>
+  Object.fromEntries(
+    Object.entries(inputs)
+      .filter(([, input]) => isShown(input, values))
+      .map(([key, input]) => [linkName(key, input), inputAsRead(input, values[key])]),
+  );
+
+function resultAsData(quantity: Quantity, value: Outcome['values'][string] | undefined): unknown {
+  if (quantity.kind !== 'rows') {
+    if (typeof value !== 'number' && typeof value !== 'string') return null;
+    const said = { value: quantity.kind === 'day' ? isoDay(Number(value)) : value, text: printScalar(value, quantity, 'us') };
+    return quantity.kind === 'number' ? { ...said, unit: quantity.unit } : said;
+  }
+  const rows: readonly (number | Readonly<Record<string, Scalar>>)[] = typeof value === 'object' ? value : [];
+  return rows.map((row) =>
+    typeof row === 'number'
+      ? row
+      : Object.fromEntries(Object.entries(quantity.columns).map(([name, column]) => [name, resultAsData(column, row[name])])),
+  );
+}
+const resultsAsData = ({ quantities }: Calculator, { outcome }: Ran): object =>
+  Object.fromEntries(outcome.shown.flatMap((name) => (quantities[name] ? [[name, resultAsData(quantities[name], outcome.values[name])]] : [])));
+
+const sideAsData = (calculator: Calculator, ran: Ran): object => ({
+  inputs: inputsAsRead(calculator, ran.values),
+  results: resultsAsData(calculator, ran),
+  ranges: Object.fromEntries(Object.entries(ran.outcome.ranges).filter(([name]) => ran.outcome.shown.includes(name))),
+  cautions: ran.outcome.cautions,
+  note: ran.outcome.note,
+});
+
+/** By how much each number of the second management stands above that of the first. */
+function differences({ quantities }: Calculator, first: Ran, second: Ran): object {
+  return Object.fromEntries(
+    first.outcome.shown.flatMap((name) => {
+      const [quantity, one, other] = [quantities[name], first.outcome.values[name], second.outcome.values[name]];
+      if (quantity?.kind !== 'number' || typeof one !== 'number' || typeof other !== 'number' || !second.outcome.shown.includes(name)) return [];
+      return [[name, { value: other - one, unit: quantity.unit, text: printScalar(other - one, quantity, 'us') }]];
+    }),
+  );
+}
+
+/** One calculation with all that the page says of it. */
+export function runOnce(calculator: Calculator, query: string): object {
+  const { form, notices } = fromLink(calculator, query.replace(/^\?/, ''));
+  const first = run(calculator, form.this);
+  const second = form.that && run(calculator, form.that);
+  return {
+    slug: calculator.slug,
+    question: calculator.question,
+    ...sideAsData(calculator, first),
+    ...(second ? { that: sideAsData(calculator, second), differences: differences(calculator, first, second) } : {}),
+    ...(notices.length > 0 ? { notices } : {}),
+    link: `/calculators/${calculator.slug}/?${toLink(calculator, form)}`,
+  };
+}
