@@ -1,5 +1,5 @@
-import { printDay, printNumber, printQuantity, printValue } from '../units/printQuantity.ts';
-import { convert, type UnitSystem, unitIn } from '../units/units.ts';
+import { printDay, printIn, printNumber, printQuantity, printValue } from '../units/printQuantity.ts';
+import { convert, type UnitName, type UnitSystem, unitIn } from '../units/units.ts';
 import type { Calculator, Outcome } from './define.ts';
 import type { Input } from './inputs.ts';
 import type { Quantity, Scalar, ScalarQuantity } from './quantities.ts';
@@ -28,11 +28,11 @@ export function printInput(value: Scalar, input: Input, system: UnitSystem): str
   if (input.kind !== 'number') return String(value);
   const shown = unitIn(system, input.unit);
   // An input in its own unit is told as typed; converted, to a sensible number of digits.
-  return shown === input.unit ? printQuantity(value, input.unit, inputDigits(value), 'us') : printConverted(convert(value, input.unit, shown), shown);
+  return shown === input.unit ? printIn(value, input.unit, inputDigits(value)) : printConverted(convert(value, input.unit, shown), shown);
 }
-const printConverted = (value: number, unit: Parameters<typeof printQuantity>[1]): string => {
+const printConverted = (value: number, unit: UnitName): string => {
   const size = Math.abs(value);
-  return printQuantity(value, unit, size >= 100 ? 0 : size >= 10 ? 1 : 2, 'us');
+  return printIn(value, unit, size >= 100 ? 0 : size >= 10 ? 1 : 2);
 };
 
 interface Named {

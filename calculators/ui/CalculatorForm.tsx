@@ -163,7 +163,14 @@ export function CalculatorForm({ calculator, id, open, onChange, address, onSyst
             ] as const
           ).map(([key, label]) => (
             <label key={key}>
-              <input type="radio" name={`${id}-system`} autocomplete="off" checked={system === key} onChange={() => switchSystem(key)} />
+              <input
+                type="radio"
+                name={`${id}-system`}
+                id={`${id}-system-${key}`}
+                autocomplete="off"
+                checked={system === key}
+                onChange={() => switchSystem(key)}
+              />
               <span>{label}</span>
             </label>
           ))}

@@ -3,6 +3,7 @@ import type { Calculator, Outcome } from '../kit/define.ts';
 import { fillWords, printName, printScalar, printWorking } from '../kit/print.ts';
 import type { Scalar } from '../kit/quantities.ts';
 import type { Texts } from '../kit/state.ts';
+import { printIn } from '../units/printQuantity.ts';
 import { WorkingInputs, WorkingRows } from './WorkingParts.tsx';
 
 const scalarOf = (outcome: Outcome, name: string): Scalar | undefined => {
@@ -19,8 +20,8 @@ export function stepResult(calculator: Calculator, outcome: Outcome, name: strin
   const quantity = calculator.quantities[name];
   const value = scalarOf(outcome, name);
   if (!quantity || quantity.kind === 'rows' || value === undefined) return '';
-  return quantity.kind === 'number'
-    ? printScalar(value, { ...quantity, digits: Math.max(quantity.digits + 1, 0) }, 'us')
+  return quantity.kind === 'number' && typeof value === 'number'
+    ? printIn(value, quantity.unit, Math.max(quantity.digits + 1, 0))
     : printScalar(value, quantity, 'us');
 }
 

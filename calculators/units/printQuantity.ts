@@ -29,12 +29,18 @@ export function printValue(value: number, unit: UnitName, digits: number, system
   return printNumber(convert(value, unit, shown), digitsIn(digits, unit, shown));
 }
 
-/** The same with its unit: `1.6 in`, `$1,200`, `$95 a ton`. */
-export function printQuantity(value: number, unit: UnitName, digits: number, system: UnitSystem): string {
-  const number = printValue(value, unit, digits, system);
-  const { print } = units[unitIn(system, unit)];
+/** A value with its unit, in that unit: `1.6 in`, `$1,200`, `$95 a ton`. */
+export function printIn(value: number, unit: UnitName, digits: number): string {
+  const number = printNumber(value, digits);
+  const { print } = units[unit];
   if (print.startsWith('$')) return (number.startsWith('−') ? `−$${number.slice(1)}` : `$${number}`) + print.slice(1);
   return print === '%' ? `${number} %` : `${number} ${print}`.trim();
+}
+
+/** A value declared in `unit`, in the reader's system, with its unit. */
+export function printQuantity(value: number, unit: UnitName, digits: number, system: UnitSystem): string {
+  const shown = unitIn(system, unit);
+  return printIn(convert(value, unit, shown), shown, digitsIn(digits, unit, shown));
 }
 
 const dayMs = 86_400_000;

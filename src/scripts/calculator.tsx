@@ -1,4 +1,4 @@
-// The one script of every page with a calculator: loads the definition's chunk, applies the link, takes over the built form.
+// Takes over a built form: loads the definition's chunk, applies the link or what was kept, follows what is typed. Fetched by calculatorLoader.ts.
 import { hydrate } from 'preact';
 import type { Calculator } from '../../calculators/kit/define.ts';
 import { fromLink } from '../../calculators/kit/link.ts';
@@ -7,27 +7,9 @@ import { CalculatorForm, type Change, type Opening } from '../../calculators/ui/
 import { fillWorking } from '../../calculators/ui/fillWorking.tsx';
 import { otherTexts } from '../../calculators/ui/sides.ts';
 import type { UnitSystem } from '../../calculators/units/units.ts';
+import { formKeyOf, keep, kept, unitsKey } from './kept.ts';
 
 const definitions = import.meta.glob<{ default: Calculator }>('../../calculators/catalog/*/definition.ts');
-const boxes = [...document.querySelectorAll<HTMLElement>('[data-calculator]')];
-
-const unitsKey = 'holdwater-units';
-/** Storage that may be switched off: then nothing is kept, and nothing breaks. */
-const kept = (storage: 'localStorage' | 'sessionStorage', key: string): string | null => {
-  try {
-    return window[storage].getItem(key);
-  } catch {
-    return null;
-  }
-};
-const keep = (storage: 'localStorage' | 'sessionStorage', key: string, text: string): void => {
-  try {
-    window[storage].setItem(key, text);
-  } catch {
-    // See above.
-  }
-};
-
 /** What somebody typed or chose before the script came: `hydrate` would overwrite it. */
 function earlyAnswers(root: Element): () => void {
   const fields = [...root.querySelectorAll<HTMLInputElement>('input[type="text"], input[type="date"]')]
@@ -69,12 +51,12 @@ function addressBar(): (link: string) => void {
   };
 }
 
-function start(box: HTMLElement, calculator: Calculator): void {
+function start(box: HTMLElement, calculator: Calculator): Promise<void> {
   const root = box.querySelector('[data-form]');
   const working = box.querySelector('.working');
-  if (!root || !working) return;
+  if (!root || !working) return Promise.resolve();
   const ownsAddress = box.dataset['ownsAddress'] !== undefined;
-  const formKey = `holdwater-form:${location.pathname}#${box.dataset['name'] ?? ''}`;
+  const formKey = formKeyOf(box);
   const system: UnitSystem = kept('localStorage', unitsKey) === 'si' ? 'si' : 'us';
   const query = ownsAddress ? location.search.slice(1) : (kept('sessionStorage', formKey) ?? '');
   const open = (): Opening | null => {
@@ -125,35 +107,22 @@ function start(box: HTMLElement, calculator: Calculator): void {
     root,
   );
   // The form's own first changes come from opening it; what follows comes from a person.
-  setTimeout(() => {
-    isOpening = false;
-    replay();
-    box.dataset['ready'] = '';
-  });
+  return new Promise((done) =>
+    setTimeout(() => {
+      isOpening = false;
+      replay();
+      box.dataset['ready'] = '';
+      done();
+    }),
+  );
 }
 
-function fail(box: HTMLElement): void {
-  const note = box.querySelector<HTMLElement>('[data-waiting]');
-  if (!note) return;
-  note.textContent = 'The calculator could not be loaded. What you see is its example, not your numbers. Load the page again when there is signal.';
-  note.hidden = false;
-}
-
-const slow = setTimeout(() => {
-  for (const note of document.querySelectorAll<HTMLElement>('[data-waiting]')) note.hidden = false;
-}, 6000);
-const all = boxes.map(async (box) => {
+/**
+ * Loads one calculator and starts it.
+ * @throws Error if its chunk cannot be had
+ */
+export async function openCalculator(box: HTMLElement): Promise<void> {
   const load = definitions[`../../calculators/catalog/${box.dataset['calculator'] ?? ''}/definition.ts`];
-  try {
-    if (!load) throw new Error(`no definition for ${box.dataset['calculator']}`);
-    start(box, (await load()).default);
-    const note = box.querySelector<HTMLElement>('[data-waiting]');
-    if (note) note.hidden = true;
-  } catch (error) {
-    console.error(error);
-    fail(box);
-  }
-});
-await Promise.all(all);
-clearTimeout(slow);
-delete document.documentElement.dataset['opening'];
+  if (!load) throw new Error(`no definition for ${box.dataset['calculator']}`);
+  await start(box, (await load()).default);
+}

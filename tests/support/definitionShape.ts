@@ -107,7 +107,7 @@ const numbersAmong = (columns: Readonly<Record<string, { readonly kind: string }
     .map(([name]) => name);
 
 function unknownInSteps(calculator: Calculator): readonly string[] {
-  const { numbers } = known(calculator);
+  const { numbers, scalars } = known(calculator);
   const inFormula = (at: string, template: string, names: ReadonlySet<string>): readonly string[] =>
     namesIn(readFormula(template))
       .filter((name) => !names.has(name))
@@ -140,7 +140,7 @@ function unknownInSteps(calculator: Calculator): readonly string[] {
   });
 }
 function unknownInPicture(calculator: Calculator, picture: PlainPicture): readonly string[] {
-  const { numbers } = known(calculator);
+  const { numbers, scalars } = known(calculator);
   if (picture.kind === 'soilFace') {
     const { kind, ...names } = picture;
     return Object.values(names).filter((name) => !numbers.has(name));

@@ -43,7 +43,7 @@ export const quantities = {
   middleHandbookStorageIn: depth('Can hold, handbook', 'S_{h}', 2),
   middleStorageIn: depth('Can hold', 'S', 2),
   firstIn: depth('Rain used up before any runs', 'I_a', 2),
-  heldFirstIn: depth('Of that, filled by this rain', 'H', 2),
+  heldFirstIn: depth('Held first, on leaves and in hollows', 'H', 2),
   runoffIn: depth('Ran off', 'Q'),
   method: {
     kind: 'word',

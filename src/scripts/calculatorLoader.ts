@@ -1,0 +1,58 @@
+/**
+ * Reaches every page with a calculator, so it is small. A calculator's own page takes the form over at once; in a guide the built example
+ * stands until somebody touches it, since most readers only read. What is typed or tapped before the script has come is kept and done then.
+ */
+import { formKeyOf, kept, unitsKey } from './kept.ts';
+
+const isTouched = ['pointerdown', 'focusin', 'keydown', 'input', 'change'] as const;
+
+function tellFailure(box: HTMLElement): void {
+  const note = box.querySelector<HTMLElement>('[data-waiting]');
+  if (!note) return;
+  note.textContent = 'The calculator could not be loaded. What you see is its example, not your numbers. Load the page again when there is signal.';
+  note.hidden = false;
+}
+
+async function open(box: HTMLElement): Promise<void> {
+  const note = box.querySelector<HTMLElement>('[data-waiting]');
+  const slow = setTimeout(() => {
+    if (note) note.hidden = false;
+  }, 6000);
+  let tapped: HTMLElement | null = null;
+  const remember = (event: Event) => {
+    if (event.target instanceof Element) tapped = event.target.closest('button');
+  };
+  box.addEventListener('click', remember, true);
+  try {
+    const { openCalculator } = await import('./calculator.tsx');
+    await openCalculator(box);
+    if (note) note.hidden = true;
+    box.removeEventListener('click', remember, true);
+    (tapped as HTMLElement | null)?.click();
+  } catch (error) {
+    console.error(error);
+    tellFailure(box);
+  }
+  clearTimeout(slow);
+}
+
+function whenTouched(box: HTMLElement): Promise<void> {
+  return new Promise((done) => {
+    const go = () => {
+      for (const kind of isTouched) box.removeEventListener(kind, go, true);
+      void open(box).then(done);
+    };
+    for (const kind of isTouched) box.addEventListener(kind, go, true);
+  });
+}
+
+const isMetric = kept('localStorage', unitsKey) === 'si';
+const atOnce = [...document.querySelectorAll<HTMLElement>('[data-calculator]')].flatMap((box) => {
+  const wantsNow = box.dataset['ownsAddress'] !== undefined || isMetric || kept('sessionStorage', formKeyOf(box)) !== null;
+  if (wantsNow) return [open(box)];
+  void whenTouched(box);
+  return [];
+});
+void Promise.all(atOnce).then(() => {
+  delete document.documentElement.dataset['opening'];
+});

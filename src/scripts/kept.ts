@@ -1,0 +1,21 @@
+// Storage that may be switched off: then nothing is kept, and nothing breaks.
+type Storage = 'localStorage' | 'sessionStorage';
+
+export const unitsKey = 'holdwater-units';
+/** Where a guide's form keeps what was typed. public/opening.js knows the beginning of this key. */
+export const formKeyOf = (box: HTMLElement): string => `holdwater-form:${location.pathname}#${box.dataset['name'] ?? ''}`;
+
+export function kept(storage: Storage, key: string): string | null {
+  try {
+    return window[storage].getItem(key);
+  } catch {
+    return null;
+  }
+}
+export function keep(storage: Storage, key: string, text: string): void {
+  try {
+    window[storage].setItem(key, text);
+  } catch {
+    // The page works without.
+  }
+}
