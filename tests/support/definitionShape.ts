@@ -140,7 +140,7 @@ function unknownInSteps(calculator: Calculator): readonly string[] {
   });
 }
 function unknownInPicture(calculator: Calculator, picture: PlainPicture): readonly string[] {
-  const { numbers, scalars } = known(calculator);
+  const { numbers } = known(calculator);
   if (picture.kind === 'soilFace') {
     const { kind, ...names } = picture;
     return Object.values(names).filter((name) => !numbers.has(name));
