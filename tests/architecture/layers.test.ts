@@ -1,0 +1,123 @@
+import { readFileSync } from 'node:fs';
+import { dirname, extname, join, posix } from 'node:path';
+import ts from 'typescript';
+import { expect, it } from 'vitest';
+import { filesBelow, root } from '../support/files.ts';
+
+/** What each layer may import, besides itself. A layer that stands in no list of another is out of its reach. */
+const may: Readonly<Record<string, readonly string[]>> = {
+  math: ['tables'],
+  tables: [],
+  units: [],
+  kit: ['units'],
+  catalog: ['math', 'tables', 'kit', 'units', 'season'],
+  season: ['math', 'tables'],
+  ui: ['kit', 'units'],
+  src: ['math', 'tables', 'kit', 'units', 'catalog', 'season', 'ui', 'content'],
+  content: ['math', 'tables', 'kit', 'units', 'catalog', 'season', 'ui', 'src'],
+  tests: ['math', 'tables', 'kit', 'units', 'catalog', 'season', 'ui', 'src', 'content'],
+};
+/** The layer of a path: `kit`, or `catalog/storm-runoff`, since one calculator may not lean on another. */
+function layerOf(path: string): string | undefined {
+  const inside = /^calculators\/(math|tables|units|kit|season|ui|catalog\/[^/]+)\//.exec(path)?.[1];
+  if (inside !== undefined) return inside;
+  if (/^calculators\/command(?:\.ts$|\/)/.test(path)) return 'src';
+  return /^(src|content|tests)\//.exec(path)?.[1];
+}
+const kindOf = (layer: string): string => layer.split('/')[0] ?? layer;
+
+/** The code in a file: of a page its front matter, scripts and script sources; of a text its import and export blocks. */
+function codeOf(path: string, text: string): string {
+  if (extname(path) === '.mdx') return (text.match(/^(?:import|export)\s[\s\S]*?(?=\n\s*\n|$(?![\s\S]))/gm) ?? []).join('\n;\n');
+  if (extname(path) !== '.astro') return text;
+  return [
+    /^---\n([\s\S]*?)\n---/.exec(text)?.[1] ?? '',
+    ...[...text.matchAll(/<script[^>]*>([\s\S]*?)<\/script>/g)].map((found) => found[1] ?? ''),
+    ...[...text.matchAll(/<script[^>]*\ssrc="(\.[^"]+)"/g)].map((found) => `import "${found[1]}"`),
+    // Imports inside the markup: {await import('…')}.
+    ...[...text.matchAll(/\bimport\(\s*['"]([^'"]+)['"]/g)].map((found) => `import "${found[1]}"`),
+  ].join('\n;\n');
+}
+/** Patterns of `import.meta.glob(…)`, which draws in files as an import does. */
+function globsIn(node: ts.Node): readonly string[] {
+  const inside = (ts.isCallExpression(node) && node.expression.getText() === 'import.meta.glob' ? node.arguments.slice(0, 1) : []).flatMap(
+    (patterns) => (ts.isArrayLiteralExpression(patterns) ? [...patterns.elements] : [patterns]).filter(ts.isStringLiteralLike),
+  );
+  const found = inside.map(({ text }) => text.replace(/^!/, ''));
+  ts.forEachChild(node, (child) => {
+    found.push(...globsIn(child));
+  });
+  return found;
+}
+function importsOf(path: string, text: string): readonly string[] {
+  const code = codeOf(path, text);
+  const globs = code.includes('import.meta.glob') ? globsIn(ts.createSourceFile(`${path}.tsx`, code, ts.ScriptTarget.ESNext, true)) : [];
+  return [...ts.preProcessFile(code, true, true).importedFiles.map((file) => file.fileName), ...globs];
+}
+function pathOf(from: string, specifier: string): string | undefined {
+  if (specifier.startsWith('#calc/')) return posix.normalize(specifier.replace('#calc', 'calculators'));
+  if (specifier.startsWith('/')) return specifier.slice(1);
+  return specifier.startsWith('.') ? posix.normalize(posix.join(dirname(from), specifier)) : undefined;
+}
+
+function forbiddenIn(from: string, text: string): readonly string[] {
+  const layer = layerOf(from);
+  if (layer === undefined) return [];
+  return importsOf(from, text).flatMap((specifier) => {
+    const to = pathOf(from, specifier);
+    const target = to === undefined ? undefined : layerOf(to);
+    if (target === undefined || target === layer || may[kindOf(layer)]?.includes(kindOf(target))) return [];
+    return [`${from} may not import ${specifier}`];
+  });
+}
+
+const files = ['calculators', 'src', 'content', 'tests'].flatMap((folder) => filesBelow(folder, /\.(?:ts|tsx|astro|mdx)$/));
+
+it('lets each layer import only what stands below it', () => {
+  expect(files.length).toBeGreaterThan(200);
+  expect(files.flatMap((path) => forbiddenIn(path, readFileSync(join(root, path), 'utf8')))).toEqual([]);
+});
+
+it('has a layer for every file of the calculators, and no drawing in the catalog', () => {
+  expect(files.filter((path) => path.startsWith('calculators/') && layerOf(path) === undefined)).toEqual([]);
+  expect(files.filter((path) => path.startsWith('calculators/catalog/') && path.endsWith('.tsx'))).toEqual([]);
+});
+
+it.each([
+  ['calculators/math/runoff/a.ts', `import { b } from '../../kit/link.ts';`],
+  ['calculators/math/runoff/a.ts', `import type { UnitName } from '../../units/units.ts';`],
+  ['calculators/tables/a.ts', `import { b } from '../math/need.ts';`],
+  ['calculators/units/a.ts', `export { b } from '../kit/read.ts';`],
+  ['calculators/kit/a.ts', `const b = await import('../math/need.ts');`],
+  ['calculators/kit/a.ts', `import definition from '../catalog/storm-runoff/definition.ts';`],
+  ['calculators/catalog/a/definition.ts', `import { b } from '../b/compute.ts';`],
+  ['calculators/catalog/a/definition.ts', `import { b } from '../../ui/Field.tsx';`],
+  ['calculators/catalog/a/definition.ts', `const b = import.meta.glob('../../../content/local/*.json');`],
+  ['calculators/catalog/a/definition.ts', `const b = import.meta.glob<{ c: (d: string) => void }>(['../b/*.ts', './x.ts']);`],
+  ['calculators/season/a.ts', `import { b } from '../kit/state.ts';`],
+  ['calculators/ui/a.tsx', `import { b } from '../math/need.ts';`],
+  ['calculators/ui/a.tsx', `type B = import('../catalog/b/definition.ts').B;`],
+  ['calculators/command/a.ts', `import { b } from '../../tests/support/files.ts';`],
+  ['src/pages/a.astro', `---\nimport { b } from '../../tests/support/files.ts';\n---\n<p />`],
+  ['src/pages/a.astro', `<p />\n<script>import '../../tests/support/files.ts';</script>`],
+  ['src/pages/a.astro', `<p />\n<script src="../../tests/support/files.ts"></script>`],
+  ['src/a.ts', `const b = import.meta.glob('/tests/**/*.ts', { eager: true });`],
+  ['src/a.ts', `import { b } from '#calc/../tests/support/files.ts';`],
+  ['content/guides/a.mdx', `Words.\n\nimport b from '../../tests/support/files.ts'\n\nMore words.`],
+])('catches a forbidden import in %s: %s', (path, text) => {
+  expect(forbiddenIn(path, text)).toHaveLength(1);
+});
+
+it.each([
+  ['calculators/math/runoff/a.ts', `import { b } from '../../tables/curveNumbers.ts';`],
+  ['calculators/kit/a.ts', `import { b } from '../units/units.ts';\nimport { c } from './link.ts';\nimport katex from 'katex';`],
+  [
+    'calculators/catalog/a/cases.ts',
+    `import { b } from '../../kit/cases.ts';\nimport { c } from './compute.ts';\nimport { d } from '../../season/day.ts';`,
+  ],
+  ['calculators/command.ts', `import { b } from './kit/link.ts';\nimport { c } from './command/catalog.ts';`],
+  ['src/a.ts', `const b = import.meta.glob('../calculators/catalog/*/definition.ts');`],
+  ['content/guides/a.mdx', `The word import '../../tests/x.ts' in a sentence.`],
+])('lets pass what is allowed in %s', (path, text) => {
+  expect(forbiddenIn(path, text)).toEqual([]);
+});

@@ -1,0 +1,128 @@
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { csvParse } from 'd3-dsv';
+import { afterAll, describe, expect, it } from 'vitest';
+import { root } from '../support/files.ts';
+
+const folder = mkdtempSync(join(tmpdir(), 'calc-'));
+afterAll(() => rmSync(folder, { recursive: true }));
+
+function calc(...args: string[]): { readonly out: string; readonly err: string; readonly status: number | null } {
+  const { stdout, stderr, status } = spawnSync(process.execPath, ['calculators/command.ts', ...args], { cwd: root, encoding: 'utf8' });
+  return { out: stdout, err: stderr, status };
+}
+function table(name: string, text: string): string {
+  const path = join(folder, name);
+  writeFileSync(path, text);
+  return path;
+}
+
+describe('one calculation', { timeout: 20_000 }, () => {
+  // TR-55 (1986), table 2-1: 4 in of rain on curve number 70 leave 1.33 in as runoff (seen in a transcription).
+  const query = 'rain=4in&cover=own&curve-number=70';
+
+  it('prints inputs as read, results with units and words, cautions, link and note', () => {
+    const { out, err, status } = calc('storm-runoff', query);
+    expect([err, status]).toEqual(['', 0]);
+    const printed = JSON.parse(out);
+    expect(printed.inputs.rain).toEqual({ value: 4, unit: 'in' });
+    expect(printed.results.runoffIn.value).toBeCloseTo(1.33, 2);
+    expect(printed.results.runoffIn).toMatchObject({ unit: 'in', text: '1.3 in' });
+    expect(printed.note).toContain('4 in of rain');
+    expect(printed.cautions.every((each: object) => 'say' in each && 'source' in each)).toBe(true);
+    expect(printed.link).toMatch(/^\/calculators\/storm-runoff\/\?rain=4in&.*curve-number=70.*&v=\d+$/);
+    expect(printed).not.toHaveProperty('that');
+    const again = JSON.parse(calc('storm-runoff', printed.link.split('?')[1]).out);
+    expect(again).toEqual(printed);
+  });
+  it('compares two managements: 4 in on 70 and on 90, 1.33 and 2.92 in by the same table', () => {
+    const { results, that, differences } = JSON.parse(calc('storm-runoff', `${query}&that.curve-number=90`).out);
+    expect(results.runoffIn.value).toBeCloseTo(1.33, 2);
+    expect(that.results.runoffIn.value).toBeCloseTo(2.92, 2);
+    expect(differences.runoffIn.value).toBeCloseTo(2.92 - 1.33, 1);
+    expect(differences.runoffIn.unit).toBe('in');
+  });
+  it('tells what it did not know in the query', () => {
+    expect(JSON.parse(calc('storm-runoff', 'rian=3in').out).notices.join(' ')).toContain('rian');
+  });
+  it.each([
+    ['rain=1,5', 'a comma here can mean two things'],
+    ['rain=', 'is missing'],
+    ['rain=lots', 'must be a number'],
+    ['rain=3 lb', 'can’t be in “lb”'],
+    ['rain=-3in', 'must be from'],
+    ['cover=__proto__', 'choose one of the list'],
+    ['ground=parts&parts.area=40ac,x', 'parts.area, row 2'],
+    ['that.curve-number=400&that.cover=own', 'must be from'],
+  ])('%s: status 2 and the message of the form', (bad, message) => {
+    const { out, err, status } = calc('storm-runoff', bad);
+    expect(status).toBe(2);
+    expect(out).toBe('');
+    expect(err).toContain(message);
+    expect(err, 'no stack').not.toMatch(/\n\s+at |file:\/\//);
+  });
+});
+
+describe('the rest of the command', { timeout: 20_000 }, () => {
+  it('lists every definition as data', () => {
+    const { out, status } = calc('--list');
+    expect(status).toBe(0);
+    const list: readonly { readonly slug: string; readonly inputs: readonly Record<string, unknown>[]; readonly results: readonly unknown[] }[] =
+      JSON.parse(out);
+    const storm = list.find(({ slug }) => slug === 'storm-runoff');
+    expect(storm?.inputs.find(({ name }) => name === 'rain')).toMatchObject({ kind: 'number', unit: 'in' });
+    expect(storm?.inputs.find(({ name }) => name === 'soil-group')).toMatchObject({ kind: 'choice', default: 'b' });
+    expect(storm?.results).toContainEqual(expect.objectContaining({ name: 'runoffIn', unit: 'in' }));
+    for (const { inputs, results } of list) expect(Math.min(inputs.length, results.length)).toBeGreaterThan(0);
+  });
+  it('prints its usage when asked nothing', () => {
+    const { out, status } = calc();
+    expect(status).toBe(0);
+    expect(out).toContain('--csv FILE');
+  });
+  it.each([
+    [['no-such-thing'], 'storm-runoff'],
+    [['__proto__'], 'storm-runoff'],
+    [['../kit'], 'There is no calculator'],
+    [['storm-runoff', 'rain=3in', 'area=40ac'], 'between quotes'],
+    [['--no-such-option'], '--no-such-option'],
+    [['storm-runoff', '--csv', '/no/such/file.csv'], '/no/such/file.csv'],
+  ])('%s: status 2 and one line', (args, message) => {
+    const { err, status } = calc(...args);
+    expect(status).toBe(2);
+    expect(err).toContain(message);
+    expect(err).not.toMatch(/\n\s+at /);
+  });
+});
+
+describe('a table of pastures', { timeout: 20_000 }, () => {
+  it('runs row by row, carries other columns along, fills empty cells with the default', () => {
+    const path = table('good.csv', '\ufeffpasture,rain,area,cover,curve-number\n"North, upper",4in,"1,200 ac",own,70\n\nBench,101.6 mm,,own,90\n');
+    const { out, err, status } = calc('storm-runoff', '--csv', path);
+    expect([err, status]).toEqual(['', 0]);
+    const [north, bench, ...more] = csvParse(out.trim());
+    expect(more).toEqual([]);
+    expect(north?.['pasture']).toBe('North, upper');
+    expect(north?.['area']).toBe('1,200 ac');
+    // TR-55 (1986), table 2-1, as above.
+    expect(Number(north?.['runoffIn (in)'])).toBeCloseTo(1.33, 2);
+    expect(Number(bench?.['runoffIn (in)'])).toBeCloseTo(2.92, 2);
+  });
+  it('takes a table inside a cell', () => {
+    const path = table('parts.csv', 'rain,ground,parts.area,parts.cover,parts.curve-number\n4in,parts,"10ac,10ac","own,own","70,90"\n');
+    const [row] = csvParse(calc('storm-runoff', '--csv', path).out.trim());
+    // The mean of the two cells of the table, acre for acre.
+    expect(Number(row?.['runoffIn (in)'])).toBeCloseTo((1.33 + 2.92) / 2, 2);
+  });
+  it.each([
+    ['rain\n3in\nlots\n', 'Row 3, rain'],
+    ['pasture,owner\na,b\n', 'No column'],
+    ['rain,rain\n1in,2in\n', 'Two columns'],
+  ])('%j: status 2 and where it is', (text, message) => {
+    const { out, err, status } = calc('storm-runoff', '--csv', table('bad.csv', text));
+    expect([out, status]).toEqual(['', 2]);
+    expect(err).toContain(message);
+  });
+});
