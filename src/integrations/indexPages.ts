@@ -3,9 +3,6 @@ import { join } from 'node:path';
 import * as pagefind from 'pagefind';
 import { builtFiles, readText } from './builtFiles.ts';
 
-/** Hundreds of sources would be hundreds of files to keep offline; a few share one. */
-const maxFragments = 100;
-
 const plain = (html: string): string =>
   html
     .replace(/<[^>]*>/g, ' ')
@@ -15,12 +12,12 @@ const plain = (html: string): string =>
     .replace(/\s+/g, ' ')
     .trim();
 
-/** Each entry of the page of sources is found by itself: the citation and what was read of it, without addresses. The page writes an entry as one list item. */
+/** Each entry of the page of sources is found by its citation. The page writes an entry as one list item, the citation first. */
 const sourceRecords = (root: string) =>
   [...readText(root, 'sources/index.html').matchAll(/<li id="([^"]+)" data-source="([^"]*)">(.*?)<\/li>/gs)].map(
     ([, key = '', title = '', entry = '']) => ({
       url: `/sources/#${key}`,
-      content: plain(entry.replace(/<p class="used">.*|<a\b.*?<\/a>/gs, '')),
+      content: plain(entry.replace(/<a\b.*/s, '').replace(/<\/p>.*/s, '')),
       language: 'en',
       meta: { title: plain(title), kind: 'source' },
       filters: { kind: ['source'] },
@@ -29,7 +26,7 @@ const sourceRecords = (root: string) =>
 
 /** Writes the search index into the built site; returns the number of entries. */
 export async function indexPages(root: string): Promise<number> {
-  const { index, errors } = await pagefind.createIndex({ excludeSelectors: ['.katex', '.no-search'], forceLanguage: 'en', maxFragments });
+  const { index, errors } = await pagefind.createIndex({ excludeSelectors: ['.katex', '.no-search', '.cite', '.references'], forceLanguage: 'en' });
   if (!index) throw new Error(errors.join('\n'));
   const added = await index.addDirectory({ path: root });
   const records = sourceRecords(root);

@@ -41,6 +41,13 @@ const marked = (excerpt: string): HTMLElement => {
   return made;
 };
 
+/** The index falls back on words that begin alike, down to one letter. Whether the words found are really the ones asked for. */
+const answers = ({ excerpt }: Found, words: string): boolean => {
+  const asked = words.toLowerCase().split(/\s+/);
+  const found = [...excerpt.matchAll(/<mark>(.*?)<\/mark>/g)].map(([, word = '']) => word.toLowerCase());
+  return found.length === 0 || found.some((word) => asked.some((each) => word.startsWith(each.slice(0, 4))));
+};
+
 const drawn = ({ url, excerpt, meta, sub_results }: Found): HTMLElement => {
   const item = document.createElement('li');
   const { title = url, kind = 'page', lead, question = title } = meta;
@@ -81,6 +88,7 @@ const drawMore = async (words: string): Promise<void> => {
   for (const hit of hits.slice(from, from + pageSize)) {
     const page = await hit.data();
     if (words !== field.value.trim()) return;
+    if (list.childElementCount === 0 && !answers(page, words)) status.textContent = `Nothing found for "${words}". The nearest words are in these.`;
     list.append(drawn(page));
   }
   more.hidden = list.childElementCount >= hits.length;

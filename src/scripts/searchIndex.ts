@@ -38,12 +38,15 @@ const openIndex = (): Promise<Index> => {
   return opened;
 };
 
-/** Pages that match, best first, but calculators that fit before all others: people come for a number. */
+const idsOf = async (index: Index, words: string, kind: string): Promise<ReadonlySet<string>> =>
+  new Set((await index.search(words, { filters: { kind } })).results.map(({ id }) => id));
+
+/** Pages that match, best first; but calculators that fit before all others, since people come for a number, and the list of sources last. */
 export async function searchPages(words: string): Promise<readonly Hit[]> {
   const index = await openIndex();
-  const [all, calculators] = await Promise.all([index.search(words), index.search(words, { filters: { kind: 'calculator' } })]);
-  const best = Math.max(0, ...all.results.map(({ score }) => score));
-  const isCalculator = new Set(calculators.results.map(({ id }) => id));
-  const comesFirst = ({ id, score }: Hit): boolean => isCalculator.has(id) && score >= fitShare * best;
-  return [...all.results.filter(comesFirst), ...all.results.filter((hit) => !comesFirst(hit))];
+  const { results } = await index.search(words);
+  const [calculators, sources] = await Promise.all([idsOf(index, words, 'calculator'), idsOf(index, words, 'source')]);
+  const best = Math.max(0, ...results.map(({ score }) => score));
+  const rank = ({ id, score }: Hit): number => (calculators.has(id) && score >= fitShare * best ? 0 : sources.has(id) ? 2 : 1);
+  return results.toSorted((one, other) => rank(one) - rank(other));
 }

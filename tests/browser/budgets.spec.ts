@@ -1,0 +1,65 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { gzipSync } from 'node:zlib';
+import { type Browser, expect, type Page, test } from '@playwright/test';
+import { addressOf, dist, filesOf, textOf } from '../site/builtSite.ts';
+
+const kB = 1000;
+const guides = filesOf(dist, /^guides\/.+\/index\.html$/).map((file) => ({
+  address: addressOf(file),
+  calculators: new Set([...textOf(dist, file).matchAll(/data-calculator="([^"]+)"/g)].map((found) => found[1])).size,
+}));
+const withNone = [...guides.filter(({ calculators }) => calculators === 0).map(({ address }) => address), '/about/'];
+const withOne = guides.filter(({ calculators }) => calculators === 1).map(({ address }) => address);
+
+/** What the browser asks for from the first request until it is quiet, as a server that compresses would send it. */
+async function download(browser: Browser, address: string, then: (page: Page) => Promise<void> = async () => undefined) {
+  const context = await browser.newContext({ serviceWorkers: 'block', viewport: { width: 390, height: 844 } });
+  const page = await context.newPage();
+  const asked: string[] = [];
+  page.on('request', (request) => asked.push(new URL(request.url()).pathname));
+  await page.goto(address, { waitUntil: 'networkidle' });
+  const atLoad = asked.length;
+  await then(page);
+  await context.close();
+  const sized = asked.map((path) => {
+    const file = path.endsWith('/') ? `${path}index.html` : path;
+    const content = readFileSync(join(dist, file));
+    return { path, bytes: /\.(woff2|pf_\w+|pagefind)$/.test(file) ? content.length : gzipSync(content, { level: 9 }).length };
+  });
+  const sum = (parts: typeof sized): number => parts.reduce((total, { bytes }) => total + bytes, 0);
+  return {
+    all: sum(sized.slice(0, atLoad)),
+    scripts: sum(sized.slice(0, atLoad).filter(({ path }) => path.endsWith('.js'))),
+    later: sum(sized.slice(atLoad)),
+    list: sized.map(({ path, bytes }) => `${bytes} ${path}`).join('\n'),
+  };
+}
+
+test('a guide without a calculator runs next to no script', async ({ browser }) => {
+  for (const address of withNone) {
+    const { scripts, list } = await download(browser, address);
+    expect(scripts, list).toBeLessThanOrEqual(4 * kB);
+  }
+});
+
+test('a guide with one calculator stays light', async ({ browser }) => {
+  expect(withOne).not.toEqual([]);
+  for (const address of withOne) {
+    const { scripts, all, list } = await download(browser, address);
+    expect.soft(scripts, `scripts of ${address}\n${list}`).toBeLessThanOrEqual(28 * kB);
+    expect.soft(all, `all of ${address}\n${list}`).toBeLessThanOrEqual(90 * kB);
+  }
+});
+
+// One word: each further one may need another part of the index, some 25 kB.
+test('the first result of the first search comes cheap', async ({ browser }) => {
+  for (const words of ['hay', 'rest', 'stubble']) {
+    const { later, list } = await download(browser, '/search/', async (page) => {
+      await page.locator('#query').pressSequentially(words, { delay: 20 });
+      await expect(page.locator('#search-results > li').first()).toBeVisible();
+    });
+    expect(later, list).toBeGreaterThan(0);
+    expect(later, list).toBeLessThanOrEqual(130 * kB);
+  }
+});

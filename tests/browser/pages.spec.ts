@@ -1,0 +1,39 @@
+import AxeBuilder from '@axe-core/playwright';
+import { expect, type Page, test } from '@playwright/test';
+import { addressOf, dist, filesOf } from '../site/builtSite.ts';
+
+const addresses = filesOf(dist, /\.html$/).map(addressOf);
+
+/** Everything that a page says on the console or asks of another site. */
+function watch(page: Page): readonly string[] {
+  const seen: string[] = [];
+  page.on('console', (message) => seen.push(`${message.type()}: ${message.text()}`));
+  page.on('pageerror', (error) => seen.push(`error: ${error.message}`));
+  page.on('request', (request) => {
+    const { protocol, hostname } = new URL(request.url());
+    if (protocol !== 'data:' && protocol !== 'blob:' && hostname !== '127.0.0.1') seen.push(`request: ${request.url()}`);
+  });
+  return seen;
+}
+
+const violations = async (page: Page, rules?: readonly string[]): Promise<readonly string[]> => {
+  const axe = new AxeBuilder({ page });
+  const { violations: found } = await (rules ? axe.withRules([...rules]) : axe).analyze();
+  return found.flatMap(({ id, nodes }) => nodes.map(({ target }) => `${id}: ${target.join(' ')}`));
+};
+
+for (const address of addresses) {
+  test(`${address} is quiet, fits a phone and can be used by everybody`, async ({ page }) => {
+    const seen = watch(page);
+    await page.emulateMedia({ colorScheme: 'light' });
+    await page.setViewportSize({ width: 390, height: 844 });
+    await page.goto(address, { waitUntil: 'load' });
+    const overflowPx = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+    expect(overflowPx, 'sideways scroll').toBeLessThanOrEqual(0);
+    expect(await violations(page), 'light').toEqual([]);
+    // Only the colours differ.
+    await page.emulateMedia({ colorScheme: 'dark' });
+    expect(await violations(page, ['color-contrast']), 'dark').toEqual([]);
+    expect(seen).toEqual([]);
+  });
+}

@@ -1,0 +1,72 @@
+import { expect, test } from '@playwright/test';
+
+const status = '#search-status';
+const results = '#search-results > li';
+
+test('nothing of the index is fetched before something is typed', async ({ page }) => {
+  const asked: string[] = [];
+  page.on('request', (request) => asked.push(request.url()));
+  await page.goto('/search/', { waitUntil: 'networkidle' });
+  expect(asked.filter((url) => url.includes('/pagefind/'))).toEqual([]);
+});
+
+test('a question finds the calculator that answers it first, sources last', async ({ page }) => {
+  await page.goto('/search/?q=runoff');
+  await expect(page.locator(results).first()).toBeVisible();
+  await expect(page.locator(results).first().locator('.kind')).toContainText('Calculator');
+  const more = page.locator('#search-more');
+  while (await more.isVisible()) {
+    const count = await page.locator(results).count();
+    await more.click();
+    await expect(page.locator(results)).not.toHaveCount(count);
+  }
+  const kinds = (await page.locator('#search-results .kind').allTextContents()).map((kind) => kind.split(':')[0]);
+  const firstSource = kinds.indexOf('Source');
+  expect(firstSource).toBeGreaterThan(0);
+  expect(new Set(kinds.slice(firstSource))).toEqual(new Set(['Source']));
+});
+
+test('what is typed stands in the address, and the address opens the same search', async ({ page }) => {
+  await page.goto('/search/');
+  await page.locator('#query').fill('curve number');
+  await expect(page).toHaveURL(/\?q=curve\+number$/);
+  await expect(page.locator(results).first()).toBeVisible();
+  const lines = await page.locator(results).allTextContents();
+  await page.reload();
+  await expect(page.locator('#query')).toHaveValue('curve number');
+  await expect(page.locator(results)).toHaveText(lines);
+});
+
+test('a word that nobody uses gets an answer and other ways on', async ({ page }) => {
+  await page.goto('/search/?q=qqqq');
+  await expect(page.locator(status)).toContainText('Nothing found for "qqqq"');
+  await expect(page.locator(results)).toHaveCount(0);
+  await expect(page.getByRole('link', { name: 'all calculators' })).toBeVisible();
+});
+
+test('words that only begin alike are not passed off as found', async ({ page }) => {
+  await page.goto('/search/?q=runnoff');
+  await expect(page.locator(status)).toContainText('Nothing found for "runnoff". The nearest');
+  await expect(page.locator(results).first()).toBeVisible();
+});
+
+test('an empty field goes back to the invitation', async ({ page }) => {
+  await page.goto('/search/?q=hay');
+  await expect(page.locator(results).first()).toBeVisible();
+  await page.locator('#query').fill('');
+  await expect(page.locator(status)).toContainText('Type a word');
+  await expect(page.locator(results)).toHaveCount(0);
+  await expect(page).toHaveURL(/\/search\/$/);
+});
+
+test('an index that does not come is owned up to, and tried again at the next word', async ({ browser }) => {
+  const context = await browser.newContext({ serviceWorkers: 'block' });
+  const page = await context.newPage();
+  await page.route('**/pagefind/**', (route) => route.abort());
+  await page.goto('/search/?q=hay');
+  await expect(page.locator(status)).toContainText('did not load');
+  await page.unroute('**/pagefind/**');
+  await page.locator('#query').fill('hay bales');
+  await expect(page.locator(status)).toContainText('did not load');
+  await context.close();
+});

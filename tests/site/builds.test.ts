@@ -1,0 +1,47 @@
+import { execFileSync } from 'node:child_process';
+import { createHash } from 'node:crypto';
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { root } from '../support/files.ts';
+import { attributes, dist, filesOf, textOf } from './builtSite.ts';
+
+const buildLimitMs = 240_000;
+
+function build(folder: string, variables: Readonly<Record<string, string>> = {}): string {
+  execFileSync(process.execPath, [join(root, 'node_modules/astro/bin/astro.mjs'), 'build'], {
+    cwd: root,
+    env: { ...process.env, NODE_ENV: 'production', HOLDWATER_OUT: folder, ...variables },
+    stdio: 'pipe',
+  });
+  return join(root, folder);
+}
+
+const fingerprints = (folder: string): Readonly<Record<string, string>> =>
+  Object.fromEntries(
+    filesOf(folder, /./).map((file) => [
+      file,
+      createHash('sha256')
+        .update(readFileSync(join(folder, file)))
+        .digest('hex'),
+    ]),
+  );
+
+describe('a build', () => {
+  it('gives the same bytes again', { timeout: buildLimitMs }, () => {
+    expect(fingerprints(build('dist-again'))).toEqual(fingerprints(dist));
+  });
+
+  it('for a folder of a server keeps every link under that folder', { timeout: buildLimitMs }, () => {
+    const folder = build('dist-base', { HOLDWATER_BASE: '/field/' });
+    const inPages = filesOf(folder, /\.html$/).flatMap((page) => ['href', 'src', 'action'].flatMap((name) => attributes(textOf(folder, page), name)));
+    const inStyles = filesOf(folder, /\.css$/).flatMap((file) =>
+      [...textOf(folder, file).matchAll(/url\(["']?([^"')]+)/g)].map((found) => found[1] ?? ''),
+    );
+    const fromRoot = [...inPages, ...inStyles].filter((link) => /^\/(?!\/)/.test(link));
+    expect(fromRoot.length).toBeGreaterThan(100);
+    expect(fromRoot.filter((link) => !link.startsWith('/field/'))).toEqual([]);
+    // The same site otherwise.
+    expect(filesOf(folder, /\.html$/)).toEqual(filesOf(dist, /\.html$/));
+  });
+});

@@ -1,0 +1,53 @@
+import { describe, expect, it } from 'vitest';
+import { addressOf, bytesOf, dist, filesOf, readingText, textOf } from './builtSite.ts';
+
+const pages = filesOf(dist, /\.html$/);
+const offlineLimitBytes = 8_000_000;
+
+describe('every page', () => {
+  it.each(pages)('%s names itself, in English, under one heading', (page) => {
+    const html = textOf(dist, page);
+    expect(html).toContain('<html lang="en">');
+    expect(html).toMatch(/<title>[^<]+<\/title>/);
+    expect(html.match(/<h1\b/g)).toHaveLength(1);
+    expect(html).toContain('href="#main"');
+  });
+
+  it('has a title of its own', () => {
+    const titles = pages.map((page) => /<title>([^<]+)<\/title>/.exec(textOf(dist, page))?.[1]);
+    expect(new Set(titles).size).toBe(pages.length);
+  });
+});
+
+describe('formulas', () => {
+  const withFormulas = pages.filter((page) => textOf(dist, page).includes('class="katex-html"'));
+
+  it('are drawn', () => {
+    expect(withFormulas.map(addressOf)).not.toEqual([]);
+    for (const page of withFormulas) expect(textOf(dist, page), page).toContain('<math ');
+  });
+
+  it('are never left as they were typed, nor drawn as an error', () => {
+    for (const page of pages) {
+      expect(textOf(dist, page), page).not.toContain('katex-error');
+      expect(readingText(textOf(dist, page)), page).not.toMatch(/\$\$|\\(frac|sqrt|times|text|mathrm)\b/);
+    }
+  });
+});
+
+describe('the copy that works offline', () => {
+  it('stays small enough to fetch over a poor signal', () => {
+    expect(bytesOf(dist)).toBeLessThan(offlineLimitBytes);
+  });
+});
+
+describe('the checks page', () => {
+  it('shows no value that does not agree, and counts what it shows', () => {
+    const html = textOf(dist, 'checks/index.html');
+    expect(html).not.toContain('Does not agree.');
+    const [, agreeing, all] = /(\d+) of (\d+) values/.exec(readingText(html)) ?? [];
+    expect(agreeing).toBe(all);
+    const counted = html.slice(0, html.indexOf('id="recomputed-')).match(/<td class="printed">/g)?.length;
+    expect(counted).toBe(Number(all));
+  });
+});
