@@ -199,7 +199,7 @@ export default defineCalculator({
   limits: ['It is not about anything.'],
   note: (_, show) => `${show('keptIn')} kept of ${show('rainIn')} from ${show('startDay')}, ${show('verdict')}.`,
   picture: { kind: 'shares', whole: 'rainIn', parts: [{ of: 'keptIn', tone: 'kept' }] },
-  calendar: { rows: 'lines', day: 'ready', title: () => 'Ready', text: ({ lineLb }) => `${lineLb} lb` },
+  calendar: { rows: 'lines', day: 'ready', title: () => 'Ready', text: ({ lineLb }) => `${lineLb.toFixed(0)} lb` },
   sources: ['our own'],
   guides: ['none-yet'],
   changes: [{ version: 2, say: 'shade is asked for.' }],
