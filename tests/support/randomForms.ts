@@ -54,7 +54,8 @@ export function numberText(input: Ranged, usual?: number): fc.Arbitrary<string> 
   const most = Math.min(Math.floor(max) - 1, 100_000);
   if (whole || most < least) return whole ? own : fc.oneof(own, other);
   const fraction = fc
-    .tuple(fc.integer({ min: least, max: most }), fc.constantFrom('1/2', '1/4', '3/4', '5/8', '1/3'), fc.boolean())
+    // Eighths have an end in decimals, so that the same amount can be typed in both unit systems.
+    .tuple(fc.integer({ min: least, max: most }), fc.constantFrom('1/2', '1/4', '3/4', '5/8'), fc.boolean())
     .map(([before, part, hasUnit]) => `${before === 0 && min <= 0.25 ? '' : `${before} `}${part}${hasUnit ? ` ${unit}` : ''}`.trim())
     .filter((text) => text.includes(' ') || min <= 0.25);
   return fc.oneof({ weight: 4, arbitrary: own }, { weight: 3, arbitrary: other }, { weight: 1, arbitrary: fraction });
