@@ -20,6 +20,10 @@ function runTexts(calculator: Calculator, texts: Texts): Run {
   const { values, problems } = readForm(calculator.inputs, texts);
   return problems.length > 0 ? { refusals: problems } : calculator.run(values);
 }
+/** The same run in every digit and word; spelled out only where it is not. */
+function expectSame(one: Run, other: Run): void {
+  if (JSON.stringify(one) !== JSON.stringify(other)) expect(one).toEqual(other);
+}
 /** The path of an input, of a cell of a table, of a month. */
 function isInputPath(inputs: Inputs, at: string): boolean {
   const [key = '', index, column] = at.split('.');
@@ -74,9 +78,9 @@ export function itObeysTheLaws(calculator: Calculator, cases?: CaseList): void {
         // A record is never in a link.
         const records = (texts: Texts) => Object.entries(texts).filter(([key]) => inputs[key]?.kind === 'record');
         const again = (texts: Texts, from: Texts) => runTexts(calculator, { ...texts, ...Object.fromEntries(records(from)) });
-        expect(again(opened.this, form.this)).toEqual(runTexts(calculator, form.this));
+        expectSame(again(opened.this, form.this), runTexts(calculator, form.this));
         expect(opened.that === null).toBe(form.that === null);
-        if (opened.that && form.that) expect(again(opened.that, form.that)).toEqual(runTexts(calculator, form.that));
+        if (opened.that && form.that) expectSame(again(opened.that, form.that), runTexts(calculator, form.that));
       }),
       chosen,
     );
@@ -113,7 +117,7 @@ export function itObeysTheLaws(calculator: Calculator, cases?: CaseList): void {
   it('does not look at what is hidden', { timeout: patience }, () => {
     fc.assert(
       fc.property(textsOf(inputs), textsOf(inputs), (texts, other) => {
-        expect(runTexts(calculator, withHiddenFrom(inputs, texts, other))).toEqual(runTexts(calculator, texts));
+        expectSame(runTexts(calculator, withHiddenFrom(inputs, texts, other)), runTexts(calculator, texts));
       }),
       chosen,
     );
