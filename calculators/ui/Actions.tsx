@@ -33,7 +33,8 @@ async function saveCalendar(calculator: Calculator, outcome: Outcome): Promise<v
   anchor.href = url;
   anchor.download = `${calculator.slug}.ics`;
   anchor.click();
-  URL.revokeObjectURL(url);
+  // The browser reads the address after this turn.
+  setTimeout(() => URL.revokeObjectURL(url), 60_000);
 }
 
 /** What people take along: the link, the note, the sheet, the dates. */

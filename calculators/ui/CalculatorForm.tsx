@@ -113,7 +113,10 @@ export function CalculatorForm({ calculator, id, open, onChange, address, onSyst
   const [form, setForm] = useState<Form>(() => ({ this: startTexts(calculator.inputs), that: null }));
   const [system, setSystem] = useState<UnitSystem>('us');
   const [notices, setNotices] = useState<readonly string[]>([]);
+  // What only works with a script is switched on after the first render, which must equal the built page attribute by attribute.
+  const [isLive, setLive] = useState(false);
   useLayoutEffect(() => {
+    setLive(true);
     const opening = open?.();
     if (!opening) return;
     setForm(opening.form);
@@ -301,7 +304,7 @@ export function CalculatorForm({ calculator, id, open, onChange, address, onSyst
             <ResultsTable {...common} outcome={outcome} other={other} titles={titles} />
             <RowsResults {...common} outcome={outcome} other={other} titles={titles} />
             <Conventions {...common} texts={form.this} />
-            <Actions calculator={calculator} link={link} outcome={outcome} other={other} {...(address === undefined ? {} : { address })} />
+            <Actions calculator={calculator} link={link} outcome={outcome} other={other} {...(isLive && address !== undefined ? { address } : {})} />
           </>
         )}
       </div>

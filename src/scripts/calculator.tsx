@@ -11,7 +11,7 @@ import { formKeyOf, keep, kept, unitsKey } from './kept.ts';
 
 const definitions = import.meta.glob<{ default: Calculator }>('../../calculators/catalog/*/definition.ts');
 /** What somebody typed or chose before the script came: `hydrate` would overwrite it. */
-function earlyAnswers(root: Element): () => void {
+function earlyAnswers(root: Element): () => Promise<void> {
   const fields = [...root.querySelectorAll<HTMLInputElement>('input[type="text"], input[type="date"]')]
     .filter((field) => field.value !== field.defaultValue)
     .map((field) => [field.id, field.value] as const);
@@ -27,10 +27,21 @@ function earlyAnswers(root: Element): () => void {
     field.value = value;
     field.dispatchEvent(new Event(event, { bubbles: true }));
   };
-  return () => {
-    for (const [id, value] of fields) put(id, value, 'input');
-    for (const [id, value] of selects) put(id, value, 'change');
-    for (const id of radios) document.getElementById(id)?.click();
+  return async () => {
+    // One at a time: each answer goes into the form as it stands after the one before.
+    const drawn = () => new Promise((done) => setTimeout(done));
+    for (const [id, value] of fields) {
+      put(id, value, 'input');
+      await drawn();
+    }
+    for (const [id, value] of selects) {
+      put(id, value, 'change');
+      await drawn();
+    }
+    for (const id of radios) {
+      document.getElementById(id)?.click();
+      await drawn();
+    }
   };
 }
 
@@ -108,9 +119,9 @@ function start(box: HTMLElement, calculator: Calculator): Promise<void> {
   );
   // The form's own first changes come from opening it; what follows comes from a person.
   return new Promise((done) =>
-    setTimeout(() => {
+    setTimeout(async () => {
       isOpening = false;
-      replay();
+      await replay();
       box.dataset['ready'] = '';
       done();
     }),

@@ -1,0 +1,214 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { gzipSync } from 'node:zlib';
+import { expect, type Page, test } from '@playwright/test';
+import ical from 'ical.js';
+import { addressOf, dist, filesOf, textOf } from '../site/builtSite.ts';
+
+const pages = filesOf(dist, /^calculators\/.+\/index\.html$/).map(addressOf);
+const storm = '/calculators/storm-runoff/';
+const ready = (page: Page, slug: string) => page.locator(`[data-calculator="${slug}"][data-ready]`).waitFor();
+const answer = (page: Page) => page.locator('.answer-number').first();
+
+test.use({ serviceWorkers: 'block' });
+
+test('a link opens without ever painting another number, late chunks too', async ({ page }) => {
+  await page.route('**/_astro/*.js', async (route) => {
+    await new Promise((done) => setTimeout(done, 400));
+    await route.continue();
+  });
+  await page.addInitScript(() => {
+    const painted: string[] = [];
+    Object.assign(globalThis, { painted });
+    const look = () => {
+      const number = document.querySelector('.answer-number');
+      if (number && getComputedStyle(number).visibility === 'visible') painted.push(number.textContent ?? '');
+      requestAnimationFrame(look);
+    };
+    requestAnimationFrame(look);
+  });
+  await page.goto(`${storm}?rain=6in&cover=own&curve-number=90&v=1`);
+  await ready(page, 'storm-runoff');
+  await page.waitForTimeout(300);
+  const painted = await page.evaluate(() => [...new Set((globalThis as unknown as { painted: string[] }).painted)]);
+  // Table 2-1 of the handbook prints 4.85.
+  expect(painted).toEqual(['4.8 in']);
+});
+
+test('wrong input is told at its field, kept, and mended; Back and reload keep it', async ({ page }) => {
+  await page.goto('/calculators/');
+  await page.goto(storm);
+  await ready(page, 'storm-runoff');
+  const rain = page.getByLabel('Rain in the storm');
+  for (const [typed, say] of [
+    ['', 'is missing'],
+    ['a lot', 'must be a number'],
+    ['-2', 'must be from'],
+    ['400', 'must be from'],
+    ['3 lb', 'can’t be in'],
+    ['1,5', 'Write a point for decimals: 1.5'],
+  ] as const) {
+    await rain.fill(typed);
+    await rain.blur();
+    await expect(page.locator('#storm-runoff-rainIn-problem')).toContainText(say);
+    await expect(rain).toHaveAttribute('aria-invalid', 'true');
+    await expect(rain).toHaveValue(typed);
+    await expect(page.locator('.waiting')).toBeVisible();
+  }
+  await page.waitForTimeout(600);
+  await page.reload();
+  await ready(page, 'storm-runoff');
+  await expect(rain).toHaveValue('1,5');
+  await rain.fill('3 1/2');
+  await expect(page.locator('#storm-runoff-rainIn-problem')).toHaveCount(0);
+  await page.goto('/calculators/');
+  await page.goBack();
+  await ready(page, 'storm-runoff');
+  await expect(rain).toHaveValue('3 1/2');
+  await page.goBack();
+  await expect(page).toHaveURL(/\/calculators\/$/);
+});
+
+test('a link with rubbish opens with a word about it, never with a broken number', async ({ page }) => {
+  const errors: string[] = [];
+  page.on('pageerror', (error) => errors.push(error.message));
+  for (const query of [
+    'rain=abc&soil-group=__proto__&constructor=1&v=1',
+    `rain=${'9'.repeat(9000)}`,
+    'rain=1e999&that.rain=%E0%A4%A&v=99',
+    'ground=parts&parts.area=1ac,,x&parts.cover=pasture',
+  ]) {
+    await page.goto(`${storm}?${query}`);
+    await ready(page, 'storm-runoff');
+    await expect(page.locator('.notices, .problem').first()).toBeVisible();
+    expect(await page.locator('main').textContent()).not.toMatch(/NaN|Infinity|undefined|\[object/);
+  }
+  expect(errors).toEqual([]);
+});
+
+test('two managements stand side by side, with the working of either', async ({ page }) => {
+  await page.goto(storm);
+  await ready(page, 'storm-runoff');
+  await page.getByRole('button', { name: 'Compare with other management' }).click();
+  await page.getByLabel('Other management: Covered ground').fill('85');
+  await page.getByLabel('Other management: How it is grazed').selectOption('light');
+  const large = page.locator('.answers .answer-number');
+  await expect(large).toHaveCount(2);
+  // 3 in on group B pasture, poor (79) against good (61): 1.2 and 0.4 in by the handbook's equation.
+  await expect(large.nth(0)).toHaveText('1.2 in');
+  await expect(large.nth(1)).toHaveText('0.4 in');
+  await expect(page.locator('.results-table .difference').first()).toContainText('−0.8 in');
+  await page.getByRole('button', { name: 'Work out that' }).click();
+  await expect(page.locator('.working [data-result="tabledCurveNumber"]')).toHaveText('61.0');
+  await page.waitForTimeout(600);
+  expect(page.url()).toContain('that.ground-cover=85pct&that.grazing=light&v=1');
+});
+
+test('the unit switch changes results and what nobody touched, never what was typed', async ({ page }) => {
+  await page.goto(storm);
+  await ready(page, 'storm-runoff');
+  await page.getByLabel('Rain in the storm').fill('75 mm');
+  await page.getByLabel('Metric').check();
+  await expect(page.getByLabel('Rain in the storm')).toHaveValue('75 mm');
+  await expect(page.getByLabel('Area')).toHaveValue('16.19');
+  await expect(answer(page)).toContainText('mm');
+  await page.reload();
+  await ready(page, 'storm-runoff');
+  await expect(page.getByLabel('Metric')).toBeChecked();
+  await page.getByLabel('Inches, acres, pounds').check();
+  await expect(answer(page)).toHaveText('1.2 in');
+});
+
+test('two calculators on one guide do not disturb each other', async ({ page }) => {
+  const other = /<section class="calculator"[\s\S]*?<\/details>\s*<\/section>/.exec(textOf(dist, 'guides/resting-grass/index.html'))?.[0] ?? '';
+  expect(other).toContain('data-calculator="rest-and-moves"');
+  await page.route('**/guides/where-rain-goes/', async (route) => {
+    const body = textOf(dist, 'guides/where-rain-goes/index.html').replace(
+      '<section class="calculator"',
+      () => `${other}<section class="calculator"`,
+    );
+    await route.fulfill({ body, contentType: 'text/html' });
+  });
+  await page.goto('/guides/where-rain-goes/');
+  const [first, second] = [page.locator('[data-calculator="rest-and-moves"]'), page.locator('[data-calculator="storm-runoff"]')];
+  const before = await first.locator('.answer-number').first().textContent();
+  await second.getByLabel('Rain in the storm').fill('6');
+  await ready(page, 'storm-runoff');
+  await expect(second.getByLabel('Rain in the storm')).toHaveValue('6');
+  await expect(second.locator('.note-line').first()).toContainText('Of 6 in of rain');
+  expect(await first.locator('.answer-number').first().textContent()).toBe(before);
+  expect(new URL(page.url()).search).toBe('');
+  await page.reload();
+  await ready(page, 'storm-runoff');
+  await expect(second.locator('.note-line').first()).toContainText('Of 6 in of rain');
+  await expect(first).not.toHaveAttribute('data-ready');
+});
+
+test('what is typed or tapped in a guide before the script has come is not lost', async ({ page }) => {
+  await page.route('**/_astro/calculator*.js', async (route) => {
+    await new Promise((done) => setTimeout(done, 800));
+    await route.continue();
+  });
+  await page.goto('/guides/where-rain-goes/');
+  const box = page.locator('[data-calculator="storm-runoff"]');
+  await box.getByLabel('Rain in the storm').fill('5');
+  await box.getByLabel('How wet the ground was before').selectOption('wet');
+  await box.getByRole('button', { name: 'Compare with other management' }).click();
+  await ready(page, 'storm-runoff');
+  await expect(box.locator('.note-line').first()).toContainText('Of 5 in of rain');
+  await expect(box.getByRole('button', { name: 'Stop comparing' })).toBeVisible();
+});
+
+test('a guide that loses its script says so and stays readable', async ({ page }) => {
+  await page.route('**/_astro/definition*.js', (route) => route.abort());
+  await page.goto(`${storm}?rain=6in`);
+  await expect(page.locator('[data-waiting]')).toContainText('could not be loaded');
+  await expect(answer(page)).toBeVisible();
+});
+
+test('the dates come as a calendar that other programs read', async ({ page }) => {
+  await page.goto('/calculators/rest-and-moves/');
+  await ready(page, 'rest-and-moves');
+  const coming = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Save dates for a calendar' }).click();
+  const file = await (await coming).path();
+  const events = new ical.Component(ical.parse(readFileSync(file, 'utf8'))).getAllSubcomponents('vevent').map((each) => new ical.Event(each));
+  expect(events.length).toBeGreaterThan(2);
+  for (const event of events) {
+    expect(event.summary).toMatch(/look at paddock \d+/i);
+    expect(event.startDate.isDate).toBe(true);
+  }
+  expect(new Set(events.map(({ uid }) => uid)).size).toBe(events.length);
+});
+
+for (const address of pages) {
+  test(`${address} prints on one sheet, with its link and a code`, async ({ page }) => {
+    await page.goto(address);
+    await page.locator('[data-calculator][data-ready]').waitFor();
+    await expect(page.locator('.code path')).toBeAttached({ timeout: 5000 });
+    await page.emulateMedia({ media: 'print' });
+    await expect(page.locator('.printed-link p')).toContainText(`${new URL(page.url()).origin}${address}?`);
+    for (const part of ['.answers', '.put-in', '.steps', '.references']) await expect(page.locator(part).first()).toBeVisible();
+    // Both sides of one sheet of letter paper.
+    const sides = (await page.pdf({ format: 'Letter' })).toString('latin1').match(/\/Type\s*\/Page\b/g)?.length ?? 0;
+    expect(sides).toBeGreaterThan(0);
+    expect(sides).toBeLessThanOrEqual(2);
+  });
+}
+
+test('a whole calculator weighs what was measured, not more', async ({ page }) => {
+  for (const address of pages) {
+    const asked = new Set<string>();
+    page.on('request', (request) => asked.add(new URL(request.url()).pathname));
+    await page.goto(address);
+    await page.locator('[data-calculator][data-ready]').waitFor();
+    const bytes = [...asked]
+      .filter((path) => path.endsWith('.js') && !/uqr|dist\./.test(path))
+      .map((path) => gzipSync(readFileSync(join(dist, path)), { level: 9 }).length);
+    expect(
+      bytes.reduce((sum, each) => sum + each, 0),
+      [...asked].join('\n'),
+    ).toBeLessThanOrEqual(55_000);
+    page.removeAllListeners('request');
+  }
+});
