@@ -8,10 +8,13 @@ import { attributes, dist, filesOf, textOf } from './builtSite.ts';
 
 const buildLimitMs = 240_000;
 
+/** The test runner's own variables (a base address among them) must not reach the build. */
+const inherited = Object.fromEntries(['PATH', 'HOME', 'TMPDIR', 'ASTRO_TELEMETRY_DISABLED'].map((name) => [name, process.env[name] ?? '']));
+
 function build(folder: string, variables: Readonly<Record<string, string>> = {}): string {
   execFileSync(process.execPath, [join(root, 'node_modules/astro/bin/astro.mjs'), 'build'], {
     cwd: root,
-    env: { ...process.env, NODE_ENV: 'production', HOLDWATER_OUT: folder, ...variables },
+    env: { ...inherited, HOLDWATER_OUT: folder, ...variables },
     stdio: 'pipe',
   });
   return join(root, folder);
