@@ -1,7 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { daysToGrowthShare, daysToStress } from '../../calculators/math/soil/daysToStress.ts';
 import { coverCoefficient } from '../../calculators/math/soilWater/coverCoefficient.ts';
-import { daysToStress, daysToUseShare } from '../../calculators/math/soilWater/daysToStress.ts';
 import { depletionFraction } from '../../calculators/math/soilWater/depletionFraction.ts';
 import { dualCoefficientDay } from '../../calculators/math/soilWater/dualCoefficientDay.ts';
 import { exposedShare } from '../../calculators/math/soilWater/exposedShare.ts';
@@ -95,7 +95,13 @@ describe('days of water', () => {
           }).depletionMm;
           days += 1 / steps;
         }
-        const ours = daysToUseShare({ ...rest, depletedIn: gone * totalAvailableIn, useShare });
+        const ours = daysToGrowthShare({
+          totalAvailableIn,
+          useInPerDay,
+          easyShare: fraction,
+          missingIn: gone * totalAvailableIn,
+          growthShare: useShare,
+        });
         expect(Math.abs(ours - days)).toBeLessThan(0.02 + 0.002 * days);
       }),
       { numRuns: 15 },
@@ -104,9 +110,10 @@ describe('days of water', () => {
   it('to full use are the days to stress, and a quarter comes after that', () => {
     fc.assert(
       fc.property(stored, ({ gone, ...rest }) => {
-        const inputs = { ...rest, depletedIn: gone * rest.totalAvailableIn };
-        expect(Math.abs(daysToUseShare({ ...inputs, useShare: 1 }) - daysToStress(inputs))).toBeLessThan(1e-9);
-        expect(daysToUseShare(inputs)).toBeGreaterThanOrEqual(daysToUseShare({ ...inputs, useShare: 0.5 }));
+        const { totalAvailableIn, useInPerDay, depletionFraction: easyShare } = rest;
+        const inputs = { totalAvailableIn, useInPerDay, easyShare, missingIn: gone * totalAvailableIn };
+        expect(Math.abs(daysToGrowthShare({ ...inputs, growthShare: 1 }) - daysToStress(inputs))).toBeLessThan(1e-9);
+        expect(daysToGrowthShare({ ...inputs, growthShare: 0.25 })).toBeGreaterThanOrEqual(daysToGrowthShare({ ...inputs, growthShare: 0.5 }));
       }),
     );
   });
