@@ -55,7 +55,16 @@ const calculator: Calculator = {
   changes: [],
   run: () => ({ refusals: [] }),
 };
-const outcome = (values: Outcome['values']): Outcome => ({ values, computed: {}, shown: [], ranges: {}, cautions: [], uses: [], note: '', calendar: [] });
+const outcome = (values: Outcome['values']): Outcome => ({
+  values,
+  computed: {},
+  shown: [],
+  ranges: {},
+  cautions: [],
+  uses: [],
+  note: '',
+  calendar: [],
+});
 const draw = (picture: PlainPicture, one: Outcome, other: Outcome | null = null, system: UnitSystem = 'us'): string =>
   render(
     <Picture
