@@ -7,6 +7,7 @@ import remarkMath from 'remark-math';
 import { afterBuild } from './src/integrations/afterBuild.ts';
 import { baseLinks } from './src/integrations/baseLinks.ts';
 import { katexWoff2Only, noModulePreload } from './src/integrations/vitePlugins.ts';
+import { wideTables } from './src/integrations/wideTables.ts';
 
 // HOLDWATER_BASE: the folder under which a copy is served. HOLDWATER_OUT: where the built site goes.
 const base = process.env['HOLDWATER_BASE'] ?? '/';
@@ -25,10 +26,7 @@ export default defineConfig({
     // Astro's default processor runs no remark or rehype plugins, and formulas need them.
     processor: unified({
       remarkPlugins: [remarkMath],
-      rehypePlugins: [
-        [rehypeKatex, { strict: 'error', throwOnError: true }],
-        [baseLinks, { base }],
-      ],
+      rehypePlugins: [[rehypeKatex, { strict: 'error', throwOnError: true }], [baseLinks, { base }], wideTables],
     }),
   },
   // `assetsInlineLimit`: a font inlined as data: would be blocked by `font-src 'self'`.

@@ -85,6 +85,8 @@ const clear = (says: string): void => {
 /** The first line stands before the next one is fetched: on a slow signal it is often the one that is wanted. */
 const drawMore = async (words: string): Promise<void> => {
   const from = list.childElementCount;
+  // Two clicks must not draw the same lines twice.
+  more.hidden = true;
   for (const hit of hits.slice(from, from + pageSize)) {
     const page = await hit.data();
     if (words !== field.value.trim()) return;

@@ -9,6 +9,17 @@ addEventListener('keydown', (event) => {
   document.querySelector<HTMLInputElement>('#find, #query')?.focus();
 });
 
+/** What scrolls sideways must be in reach of the arrow keys; what does not must not be a stop on the way. */
+const reachScrollers = (): void => {
+  for (const box of document.querySelectorAll<HTMLElement>('.katex-display, .wide')) {
+    if (box.scrollWidth > box.clientWidth) box.tabIndex = 0;
+    else box.removeAttribute('tabindex');
+  }
+};
+addEventListener('load', reachScrollers);
+addEventListener('resize', reachScrollers);
+document.addEventListener('toggle', reachScrollers, true);
+
 // Only a built site has a worker to register. A browser that refuses one (private window, blocked storage) still reads the site.
 if (import.meta.env.PROD && 'serviceWorker' in navigator && location.protocol.startsWith('http')) {
   addEventListener('load', () => {
