@@ -33,6 +33,7 @@ test('what is typed stands in the address, and the address opens the same search
   await page.locator('#query').fill('curve number');
   await expect(page).toHaveURL(/\?q=curve\+number$/);
   await expect(page.locator(results).first()).toBeVisible();
+  await expect(page.locator(results)).toHaveCount(5);
   const lines = await page.locator(results).allTextContents();
   await page.reload();
   await expect(page.locator('#query')).toHaveValue('curve number');
