@@ -47,7 +47,7 @@ function Rows({ name, input, ...side }: SideProps & { readonly name: string; rea
   const put = (rows: readonly RowTexts[], at: string) => side.onTexts({ ...texts, [name]: rows }, at);
   const own = problems.find((problem) => problem.at === name)?.say;
   return (
-    <fieldset class="rows" id={`${id}-${name}`} tabIndex={-1}>
+    <fieldset class="rows">
       <legend>{input.label}</legend>
       {input.help && <small class="field-hint">{input.help}</small>}
       {list.map((row, index) => {
