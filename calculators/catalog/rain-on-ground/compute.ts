@@ -39,7 +39,7 @@ export function compute(asked: Asked) {
   const depthIn = asked.rainFrom === 'gauge' ? asked.rainIn : (asked.firstCanIn + asked.secondCanIn) / 2;
   const surfaceAc = areaOf(asked);
   const usablePercent = asked.surface === 'roof' ? asked.caughtPercent : 100;
-  const usableGal = (rainIn: number): number => (inchAcresToGallons(rainIn * surfaceAc) * usablePercent) / 100;
+  const usableGal = (rainIn: number): number => inchAcresToGallons(rainIn * surfaceAc) * (usablePercent / 100);
   const waterGal = inchAcresToGallons(depthIn * surfaceAc);
   const caughtGal = usableGal(depthIn);
   const fullTankGal = tankOf(asked);
