@@ -68,6 +68,6 @@ export default defineCases(definition, [
     expect: { surfaceAc: '1', waterGal: '27,154' },
     source: 'freedictionary-acre-inch',
     where: 'acre-inch; an acre is a chain by ten',
-    seen: 'print',
+    seen: 'computed',
   },
 ]);
