@@ -1,0 +1,239 @@
+import { defineCalculator } from '../../kit/define.ts';
+import { compute } from './compute.ts';
+import { inputs } from './inputs.ts';
+import { quantities } from './quantities.ts';
+
+/** From here on a last gallon, or a tenth of a day, means nothing. */
+const manyGal = 10_000;
+const manyCount = 100;
+const manyDays = 10;
+
+const drinkRange = ({ stockDays, highStockDays }: { readonly stockDays: number; readonly highStockDays: number }): string =>
+  stockDays === highStockDays ? 'all by one figure a head' : '{low} by the published list that asks for most, {high} by the one that asks for least';
+
+export default defineCalculator({ slug: 'rain-on-ground', version: 1, title: 'Gallons from rain on an acre or a roof', inputs, compute }).describe({
+  question: 'How much water is this rain on my ground?',
+  lead: 'Inches of rain turned into gallons on your acres or your roof, then into tank-fulls and days of water for your stock.',
+  searchWords: [
+    'acre-inch',
+    'inch of rain on an acre',
+    'roof catchment',
+    'barn roof water',
+    'rainwater harvesting',
+    'rain barrel',
+    'cistern',
+    'how many gallons in an inch of rain',
+    'tons of water',
+  ],
+  quantities,
+  results: [
+    { of: 'waterGal', when: ({ waterGal }) => waterGal < manyGal },
+    { of: 'roundWaterGal', when: ({ waterGal }) => waterGal >= manyGal },
+    { of: 'caughtGal', when: ({ surface, caughtGal }) => surface === 'roof' && caughtGal < manyGal },
+    { of: 'roundCaughtGal', when: ({ surface, caughtGal }) => surface === 'roof' && caughtGal >= manyGal },
+    { of: 'tankCount', when: ({ tankCount }) => tankCount < manyCount },
+    { of: 'roundTankCount', when: ({ tankCount }) => tankCount >= manyCount },
+    {
+      of: 'stockDays',
+      when: ({ stockDays }) => stockDays < manyDays,
+      range: {
+        low: 'stockDays',
+        high: 'highStockDays',
+        says: drinkRange,
+      },
+    },
+    {
+      of: 'roundStockDays',
+      when: ({ stockDays }) => stockDays >= manyDays,
+      range: {
+        low: 'roundStockDays',
+        high: 'roundHighStockDays',
+        says: drinkRange,
+      },
+    },
+    { of: 'waterTon' },
+    { of: 'surfaceAc', when: ({ surface }) => surface === 'sides' || surface === 'paces' },
+    { of: 'herdGalPerDay' },
+    { of: 'otherRains' },
+  ],
+  steps: [
+    {
+      kind: 'formula',
+      shows: 'depthIn',
+      says: 'The rain.',
+      source: 'common practice',
+      ways: [
+        { when: ({ rainFrom }) => rainFrom === 'gauge', formula: String.raw`\q{rainIn}` },
+        { formula: String.raw`\frac{\q{firstCanIn} + \q{secondCanIn}}{2}`, because: 'the mean of two cans beats one' },
+      ],
+    },
+    {
+      kind: 'formula',
+      shows: 'surfaceAc',
+      says: 'The area as the rain sees it, from above. An acre is 43,560 square feet.',
+      source: 'common practice',
+      ways: [
+        { when: ({ surface }) => surface === 'acres', formula: String.raw`\q{areaAc}` },
+        { when: ({ surface }) => surface === 'sides', formula: String.raw`\frac{\q{lengthFt} \times \q{widthFt}}{43560}` },
+        {
+          when: ({ surface }) => surface === 'paces',
+          formula: String.raw`\frac{\q{longPacesCount} \times \q{paceFt} \times \q{shortPacesCount} \times \q{paceFt}}{43560}`,
+        },
+        { formula: String.raw`\frac{\q{roofLengthFt} \times \q{roofWidthFt}}{43560}`, because: 'a roof counts by what it covers, not by its slope' },
+      ],
+    },
+    {
+      kind: 'formula',
+      shows: 'waterFt3',
+      says: 'An inch on an acre is a twelfth of 43,560, 3,630 cubic feet.',
+      source: 'freedictionary-acre-inch, acre-inch',
+      ways: [{ formula: String.raw`\q{depthIn} \times \q{surfaceAc} \times 3630` }],
+    },
+    {
+      kind: 'formula',
+      shows: 'waterGal',
+      says: 'A cubic foot has 1,728 cubic inches, a gallon 231.',
+      source: 'common practice',
+      ways: [{ formula: String.raw`\q{waterFt3} \times \frac{1728}{231}` }],
+    },
+    {
+      kind: 'formula',
+      shows: 'waterTon',
+      says: 'Its weight: a foot is 3.048 decimetres, a litre of water weighs a kilogram, a pound is 0.45359237 of one, a ton 2,000 lb.',
+      source: 'common practice',
+      ways: [{ formula: String.raw`\frac{\q{waterFt3} \times 3.048^3}{0.45359237 \times 2000}` }],
+    },
+    {
+      kind: 'formula',
+      shows: 'usablePercent',
+      says: 'The share that is counted below.',
+      ways: [
+        {
+          when: ({ surface }) => surface !== 'roof',
+          formula: '100',
+          because: 'on ground all of it is counted, to show its size; nobody can catch it all',
+        },
+        { formula: String.raw`\q{caughtPercent}`, because: 'off a roof, what reaches the tank' },
+      ],
+    },
+    {
+      kind: 'formula',
+      shows: 'caughtGal',
+      says: 'In gallons.',
+      ways: [{ formula: String.raw`\q{waterGal} \times \frac{\q{usablePercent}}{100}` }],
+    },
+    {
+      kind: 'formula',
+      shows: 'lostGal',
+      onlyWhen: ({ surface }) => surface === 'roof',
+      says: 'What wets the roof, splashes over, or is let go.',
+      ways: [{ formula: String.raw`\q{waterGal} - \q{caughtGal}` }],
+    },
+    {
+      kind: 'formula',
+      shows: 'fullTankGal',
+      says: 'One tank-full.',
+      source: 'weathers-1913, water tanks',
+      ways: [
+        { when: ({ tankFrom }) => tankFrom === 'known', formula: String.raw`\q{tankGal}` },
+        {
+          when: ({ tankFrom }) => tankFrom === 'round',
+          formula: String.raw`\frac{\pi}{4} \times \q{tankAcrossFt}^2 \times \q{tankDepthFt} \times \frac{1728}{231}`,
+        },
+        { formula: String.raw`\q{tankLengthFt} \times \q{tankWidthFt} \times \q{tankDepthFt} \times \frac{1728}{231}` },
+      ],
+    },
+    { kind: 'formula', shows: 'tankCount', says: 'In tank-fulls.', ways: [{ formula: String.raw`\frac{\q{caughtGal}}{\q{fullTankGal}}` }] },
+    {
+      kind: 'rows',
+      of: 'drinkers',
+      says: 'What the stock drink when the day reaches {airF}: head times what one drinks. Printed lists disagree, so the plan takes the highest of them, and never less for a hotter day.',
+      source: 'gould-fs1090, and the other lists named under sources',
+      formulas: {
+        allGalPerDay: String.raw`\q{countHead} \times \q{headGalPerDay}`,
+        leastAllGalPerDay: String.raw`\q{countHead} \times \q{leastHeadGalPerDay}`,
+      },
+      sums: { herdGalPerDay: 'allGalPerDay', leastHerdGalPerDay: 'leastAllGalPerDay' },
+    },
+    {
+      kind: 'formula',
+      shows: 'stockDays',
+      says: 'How many days that waters them.',
+      ways: [{ formula: String.raw`\frac{\q{caughtGal}}{\q{herdGalPerDay}}` }],
+    },
+    {
+      kind: 'formula',
+      shows: 'highStockDays',
+      says: 'And if they drink no more than the lowest list says.',
+      ways: [{ formula: String.raw`\frac{\q{caughtGal}}{\q{leastHerdGalPerDay}}` }],
+    },
+    {
+      kind: 'rows',
+      of: 'otherRains',
+      says: 'The same for other rains.',
+      formulas: { fallGal: String.raw`\q{fallIn} \times \q{surfaceAc} \times 3630 \times \frac{1728}{231} \times \frac{\q{usablePercent}}{100}` },
+    },
+  ],
+  cautions: [
+    {
+      when: ({ surface }) => surface !== 'roof',
+      say: 'This is what fell, not what you have. On ground it soaks in, dries off or runs away. The tank-fulls and the days show how much it is; no tank or pond catches it all.',
+      source: 'common practice',
+    },
+    {
+      when: ({ surface }) => surface === 'roof',
+      say: 'Roof water carries droppings, dust and whatever the roof is made of. Let the first of each rain go, and do not catch water for drinking off lead, treated wood or old asbestos sheets. Test it before people drink it. Never join it to a house or town line without an air gap; ask who licenses plumbing where you are.',
+      source: 'common practice',
+    },
+    {
+      when: ({ surface }) => surface === 'roof',
+      say: 'Water weighs more than 8 lb a gallon. Stand a tank on firm, level ground, keep children out of it with a lid that locks, and mind the ladder at the gutter.',
+      source: 'common practice',
+    },
+    {
+      when: ({ surface, stockDays }) => surface === 'roof' && stockDays < 3,
+      say: 'This is less than three days of water for these stock, the reserve that is asked for in case a pump or a line breaks. Do not move them to it as their only water.',
+      source: 'klausmeyer-watering, third paragraph',
+    },
+    {
+      when: ({ rainFrom, firstCanIn, secondCanIn }) =>
+        rainFrom === 'two-cans' && Math.abs(firstCanIn - secondCanIn) > 0.1 * Math.max(firstCanIn, secondCanIn),
+      say: 'The two cans differ by more than a tenth. One of them may stand under a tree, lean, or have sides that are not straight. Look before you use the mean.',
+      source: 'common practice',
+    },
+  ],
+  limits: [
+    'One gauge tells the rain at one post. A summer storm can leave twice as much a mile off.',
+    'It does not say how much soaks in or runs off. “Runoff from rainfall depth” does.',
+    'The shares for a roof are a common figure, not a measurement of your gutters. A tank that is full already catches nothing.',
+    'Drinking varies with the feed, the salt and the wind as well as the heat. Watch your own trough for a day.',
+    'The water of a pond or tank also dries off and leaks; days here count drinking only.',
+  ],
+  note: ({ surface, waterGal, caughtGal, tankCount, stockDays }, show) => {
+    const fell = show(waterGal < manyGal ? 'waterGal' : 'roundWaterGal');
+    const caught = show(caughtGal < manyGal ? 'caughtGal' : 'roundCaughtGal');
+    const tanks = show(tankCount < manyCount ? 'tankCount' : 'roundTankCount');
+    const days = show(stockDays < manyDays ? 'stockDays' : 'roundStockDays');
+    return surface === 'roof'
+      ? `${show('depthIn')} of rain on this roof is ${fell}, ${caught} of it in the tank: ${tanks} tank-fulls, ${days} of water for the stock.`
+      : `${show('depthIn')} of rain on ${show(surface === 'acres' ? 'areaAc' : 'surfaceAc')} is ${fell}, as much as ${tanks} tank-fulls or ${days} of stock water.`;
+  },
+  picture: { kind: 'lines', rows: 'otherRains', x: 'fallIn', ys: ['fallGal'] },
+  sources: [
+    'freedictionary-acre-inch',
+    'math-central-roof-2006',
+    'mother-earth-news-roof-rain',
+    'gould-fs1090',
+    'beef-summer-water',
+    'k-state-watering-handbook',
+    'sigler-mt202209ag-2022',
+    'noble-water-1999',
+    'burbrink-2022',
+    'mwps14-new-hampshire',
+    'german-c274-2008',
+    'pennington-2014',
+    'weathers-1913',
+    'klausmeyer-watering',
+  ],
+  guides: ['keeping-a-rain-record', 'where-rain-goes'],
+});

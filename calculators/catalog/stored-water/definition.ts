@@ -1,0 +1,151 @@
+import { defineCalculator } from '../../kit/define.ts';
+import { compute } from './compute.ts';
+import { inputs } from './inputs.ts';
+import { quantities } from './quantities.ts';
+import { refusals } from './refusals.ts';
+import { steps } from './steps.ts';
+
+const felt = '{low} at the dry end of what you felt, {high} at the wet end';
+const measured = 'as you measured it';
+
+/** A layer that is a class or more drier than the one above it. */
+const liesDrierBelow = ({ lines }: { readonly lines: readonly { readonly filledPercent: number }[] }): boolean =>
+  lines.some(({ filledPercent }, index) => filledPercent <= (lines[index - 1]?.filledPercent ?? 0) - 20);
+
+export default defineCalculator({
+  slug: 'stored-water',
+  version: 1,
+  title: 'Soil water in the root zone and how long it lasts',
+  inputs,
+  refusals,
+  compute,
+}).describe({
+  question: 'How long can the grass live on what the ground holds?',
+  lead: 'How many inches of water the ground holds in reach of roots, how much is there today, and how many days of growing that is, with and without a rain.',
+  searchWords: [
+    'available water capacity',
+    'AWC',
+    'water holding capacity',
+    'days until wilting',
+    'soil moisture by feel',
+    'field capacity',
+    'wilting point',
+    'root depth',
+    'how long until grass quits growing',
+    'how deep do roots go',
+  ],
+  quantities,
+  results: [
+    { of: 'standing', when: ({ standing }) => standing === 'short' },
+    {
+      of: 'stressDays',
+      when: ({ standing }) => standing === 'growing',
+      range: {
+        low: 'lowStressDays',
+        high: 'highStressDays',
+        says: ({ lowStressDays, highStressDays }) =>
+          lowStressDays === highStressDays
+            ? measured
+            : lowStressDays === 0
+              ? 'it may be slowing now if the ground is at the dry end of what you felt; {high} at the wet end'
+              : '{low} if the ground is at the dry end of what you felt, {high} at the wet end',
+      },
+    },
+    {
+      of: 'growthDays',
+      range: {
+        low: 'lowGrowthDays',
+        high: 'highGrowthDays',
+        says: ({ lowGrowthDays, highGrowthDays }) => (lowGrowthDays === highGrowthDays ? measured : felt),
+      },
+    },
+    { of: 'hasIn', range: { low: 'lowHasIn', high: 'highHasIn', says: ({ lowHasIn, highHasIn }) => (lowHasIn === highHasIn ? measured : felt) } },
+    { of: 'holdsIn' },
+    {
+      of: 'missingIn',
+      range: {
+        low: 'lowMissingIn',
+        high: 'highMissingIn',
+        says: ({ lowMissingIn, highMissingIn }) => (lowMissingIn === highMissingIn ? measured : '{low} to {high} by what you felt'),
+      },
+    },
+    { of: 'wetStressDays', when: ({ rainIn }) => rainIn > 0 },
+    { of: 'wetGrowthDays', when: ({ rainIn }) => rainIn > 0 },
+    { of: 'drainedIn', when: ({ drainedIn }) => drainedIn > 0 },
+    { of: 'deeperStressDays', when: ({ deeperRootsIn, rootsMostIn }) => deeperRootsIn > rootsMostIn },
+    { of: 'deeperGrowthDays', when: ({ deeperRootsIn, rootsMostIn }) => deeperRootsIn > rootsMostIn },
+    { of: 'deepestGrowthDays', when: ({ deepestRootsIn, rootsMostIn }) => deepestRootsIn > rootsMostIn },
+    { of: 'otherHoldsIn', when: ({ organicPercent, topOrganicPercent }) => organicPercent !== topOrganicPercent },
+    { of: 'dayUseIn', when: ({ useFrom }) => useFrom === 'weather' },
+    { of: 'lines' },
+  ],
+  steps,
+  cautions: [
+    {
+      when: () => true,
+      say: 'Before you dig, have buried lines marked; the call is free in most places. Keep stock away from an open hole and fill it the same day.',
+      source: 'common practice',
+    },
+    {
+      when: ({ standing }) => standing === 'short',
+      say: 'This grass is short of water already. Every bite taken now is paid for later: leave more stubble, or rest it, until it has rained and grown back.',
+      source: 'common practice',
+    },
+    {
+      when: liesDrierBelow,
+      say: 'A layer is drier than the one above it. The sums take the whole root zone as one bucket, so roots that reach into dry ground can seem to shorten the days. They don’t: read it as no gain from depth until water gets down there.',
+      source: 'our own',
+    },
+    {
+      when: ({ layers }) => layers.some(({ heldFrom }) => heldFrom === 'texture'),
+      say: 'Texture stands in for the soil survey in a layer. The published figures for one texture differ by a third or more; the range shows it. Look up the survey for your soil before you count on the days.',
+      source: 'ucdavis-drought-awc',
+    },
+    {
+      when: ({ layers }) => layers.some(({ heldFrom, stonesPercent }) => heldFrom === 'survey' && stonesPercent > 0),
+      say: 'Stones are taken off the survey’s figure here. Most surveys have taken them off already; then put stones at 0, or the ground looks thirstier than it is.',
+      source: 'nrcs-awc-1998, rock fragments',
+    },
+    {
+      when: ({ rootsMostIn, rootsDeepestIn }) => rootsDeepestIn > 4 * rootsMostIn,
+      say: 'Most roots end far above the deepest one. Look for a packed layer where they stop: roots that turn sideways, soil that breaks into plates.',
+      source: 'common practice',
+    },
+  ],
+  limits: [
+    'There is no “days until wilting”. Grass slows as the ground dries and never takes the last of it. The days until it slows, and until it hardly grows, are what can be counted.',
+    'The root zone is one bucket here. A small rain on dry ground wets only the top inches; roots find it there sooner than these days say, and sun and wind take it back sooner too.',
+    'Days hold for weather like the day’s use you gave. A week of hot wind takes half again as much.',
+    'It does not count water that creeps up from below. Above a water table the grass lasts longer.',
+    'Organic matter is counted in the top layer alone, and published figures for it differ five times over. Deeper roots were not found to follow from grazing in most long trials: dig, do not guess.',
+    'It says nothing of which plants live. Some go to sleep and wake; some die.',
+  ],
+  note: ({ standing, rainIn }, show) => {
+    const zone = `Roots ${show('rootsMostIn')} deep: the ground holds ${show('holdsIn')} when full and has ${show('hasIn')} today.`;
+    const range = `${show('lowGrowthDays')} to ${show('highGrowthDays')}`;
+    const low = `${show('growthDays')} (${range}) to ${show('growthPercent')} of full growth`;
+    const dry = standing === 'short' ? `Without rain: short of water now, ${low}.` : `Without rain: ${show('stressDays')} until grass slows, ${low}.`;
+    return rainIn > 0 ? `${zone} ${dry} ${show('rainIn')} of rain today would make it ${show('wetGrowthDays')}.` : `${zone} ${dry}`;
+  },
+  picture: {
+    kind: 'shares',
+    whole: 'holdsIn',
+    parts: [
+      { of: 'missingIn', tone: 'lost' },
+      { of: 'easyLeftIn', tone: 'water' },
+      { of: 'slowLeftIn', tone: 'other' },
+    ],
+  },
+  sources: [
+    'allen-1998',
+    'nrcs-feel-loam',
+    'nrcs-feel-clay',
+    'nrcs-feel-montana',
+    'ucdavis-drought-awc',
+    'nrcs-awc-1998',
+    'saxton-rawls-2006',
+    'utah-pasture-water',
+    'precisionag-irrigation-tutorial',
+  ],
+  guides: ['growing-roots', 'where-rain-goes'],
+});
