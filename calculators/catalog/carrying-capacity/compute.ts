@@ -188,7 +188,7 @@ export function compute(asked: Asked) {
   const whole = (head: number): number => Math.ceil(head - 1e-9);
   const waitDays = goDay - todayDay;
   const { head: exactGoHead, isLate } = mustGo(thisLb, waitDays);
-  const verdict: 'all-stay' | 'some-go' | 'too-late' = isLate ? 'too-late' : exactGoHead > 0 ? 'some-go' : 'all-stay';
+  const verdict: 'all-stay' | 'some-go' | 'too-late' = isLate ? 'too-late' : whole(exactGoHead) > 0 ? 'some-go' : 'all-stay';
   const nowGo = mustGo(thisLb, 0).head;
   const lastsDays = Math.min(leftDays, leftLb / herdLbPerDay);
   const everyDays = Math.ceil(leftDays / delayPoints);
