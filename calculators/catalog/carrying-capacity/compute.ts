@@ -1,0 +1,254 @@
+import { eatenLbPerAc, type Stand } from '../../math/forage/eatenLbPerAc.ts';
+import { grownShare } from '../../math/forage/grownShare.ts';
+import { type FallFlush, growthCurveFromAnswers } from '../../math/forage/growthCurveFromAnswers.ts';
+import { growthSplit } from '../../math/forage/growthSplit.ts';
+import { onDryBasis } from '../../math/forage/onDryBasis.ts';
+import { usableForageLb } from '../../math/forage/usableForageLb.ts';
+import { usableShare } from '../../math/forage/usableShare.ts';
+import { carryingHead } from '../../math/herd/carryingHead.ts';
+import { dailyIntakeLb } from '../../math/herd/dailyIntakeLb.ts';
+import { headToRemove } from '../../math/herd/headToRemove.ts';
+import { dayOfYear } from '../../math/weather/dayOfYear.ts';
+import { growthCurves } from '../../tables/growthCurves.ts';
+import type { kindWords } from './herd.ts';
+import { monthOptions } from './inputs.ts';
+
+const dayMs = 86_400_000;
+const basisPercents = { 'air-dry': 90, 'oven-dry': 100 } as const;
+/** About as many points as a curve on a phone needs. */
+const delayPoints = 10;
+
+type Month = keyof typeof monthOptions;
+interface Pasture {
+  readonly areaAc: number;
+  readonly waterDistanceMi: number;
+  readonly slopePercent: number;
+  readonly ownUsablePercent: number;
+  readonly normalLbPerAc: number;
+  readonly poorLbPerAc: number;
+  readonly usualHead: number;
+  readonly lastedDays: number;
+}
+interface Stock {
+  readonly kind: keyof typeof kindWords;
+  readonly countHead: number;
+  readonly weightLb: number;
+  readonly intakePercent: number;
+}
+export interface CurveAnswers {
+  readonly curve: 'answers' | 'nd0002' | 'smooth-brome-kansas' | 'co6707' | 'mlra69-fine-a';
+  readonly startMonth: Month;
+  readonly bestMonth: Month;
+  readonly quitMonth: Month;
+  readonly fallFlush: FallFlush;
+}
+interface Asked extends CurveAnswers {
+  readonly yieldFrom: 'survey' | 'stock-days';
+  readonly yieldMeans: 'eaten-of-growth' | 'gone-of-growth' | 'above-stubble';
+  readonly yieldBasis: keyof typeof basisPercents;
+  readonly reachFrom: 'guide' | 'own';
+  readonly pastures: readonly Pasture[];
+  readonly usualEatenLbPerDay: number;
+  readonly poorPercent: number;
+  readonly herd: readonly Stock[];
+  readonly fromDay: number;
+  readonly toDay: number;
+  readonly todayDay: number;
+  readonly soFarPercent: number;
+  readonly restPercent: number;
+  readonly harvestPercent: number;
+  readonly gonePercent: number;
+  readonly eatenOfGonePercent: number;
+  readonly grazedPercent: number;
+  readonly goDay: number;
+}
+
+const monthNumber = (month: Month): number => Object.keys(monthOptions).indexOf(month) + 1;
+export const yearOf = (day: number): number => new Date(day * dayMs).getUTCFullYear();
+
+/** Months in the order that a curve needs; a flush comes after the best month. */
+export function isInOrder({ curve, startMonth, bestMonth, quitMonth, fallFlush }: CurveAnswers): boolean {
+  if (curve !== 'answers') return true;
+  const [start, best, quit] = [monthNumber(startMonth), monthNumber(bestMonth), monthNumber(quitMonth)];
+  return start <= best && (fallFlush === 'none' ? best <= quit : best < quit);
+}
+function curvePercent(answers: CurveAnswers): readonly number[] {
+  const { curve } = answers;
+  if (curve !== 'answers') return growthCurves.find((each) => each.curve === curve)?.percent ?? [];
+  return growthCurveFromAnswers({
+    startMonth: monthNumber(answers.startMonth),
+    bestMonth: monthNumber(answers.bestMonth),
+    quitMonth: monthNumber(answers.quitMonth),
+    fallFlush: answers.fallFlush,
+  });
+}
+/** Percent of the year's growth that has come by the end of a day. The day of a leap year that is too many is read as its neighbor. */
+export function grownPercentBy(answers: CurveAnswers, day: number): number {
+  const date = new Date(day * dayMs);
+  return 100 * grownShare(curvePercent(answers), dayOfYear(date.getUTCMonth() + 1, date.getUTCDate()));
+}
+
+function eatenPercentOf({ yieldMeans, harvestPercent, gonePercent, eatenOfGonePercent, grazedPercent }: Asked): number {
+  switch (yieldMeans) {
+    case 'eaten-of-growth':
+      return harvestPercent;
+    case 'gone-of-growth':
+      return 100 * growthSplit({ goneShare: gonePercent / 100, eatenOfGone: eatenOfGonePercent / 100 }).eatenShare;
+    case 'above-stubble':
+      return grazedPercent;
+  }
+}
+const totalOf = <T>(list: readonly T[], of: (each: T) => number): number => list.reduce((sum, each) => sum + of(each), 0);
+
+/** What stock would eat of each pasture in a normal and in a poor year: from its yield. */
+function groundsOf(asked: Asked, eatenPercent: number) {
+  if (asked.yieldFrom !== 'survey') return [];
+  const stand = (lbPerAc: number): Stand =>
+    asked.yieldMeans === 'above-stubble'
+      ? { measured: 'above-stubble', lbPerAc, grazedShare: eatenPercent / 100 }
+      : { measured: 'whole-growth', lbPerAc, harvestShare: eatenPercent / 100 };
+  return asked.pastures.map(({ areaAc, waterDistanceMi, slopePercent, ownUsablePercent, normalLbPerAc, poorLbPerAc }, index) => {
+    const usable = asked.reachFrom === 'own' ? ownUsablePercent / 100 : usableShare({ waterDistanceMi, slopePercent });
+    const eatenLb = (asPrinted: number): number => {
+      const lbPerAc = onDryBasis({ weightLb: asPrinted, fromDryMatterPercent: basisPercents[asked.yieldBasis], toDryMatterPercent: 100 });
+      return usableForageLb([{ areaAc, usableShare: usable, lbPerAc: eatenLbPerAc(stand(lbPerAc)) }]);
+    };
+    return {
+      pasture: index + 1,
+      areaAc,
+      usablePercent: usable * 100,
+      usableAc: areaAc * usable,
+      normalLbPerAc,
+      poorLbPerAc,
+      normalEatenLb: eatenLb(normalLbPerAc),
+      poorEatenLb: eatenLb(poorLbPerAc),
+    };
+  });
+}
+/** The same from what was run there. It was eaten already: no share comes off. */
+const usualYearsOf = ({ yieldFrom, pastures, usualEatenLbPerDay, poorPercent }: Asked) =>
+  yieldFrom === 'survey'
+    ? []
+    : pastures.map(({ usualHead, lastedDays }, index) => {
+        const usualEatenLb = usualHead * lastedDays * usualEatenLbPerDay;
+        return { pasture: index + 1, usualHead, lastedDays, usualEatenLb, poorUsualLb: (usualEatenLb * poorPercent) / 100 };
+      });
+
+export function compute(asked: Asked) {
+  const { fromDay, toDay, todayDay, goDay, yieldFrom } = asked;
+  const eatenPercent = eatenPercentOf(asked);
+  const grounds = groundsOf(asked, eatenPercent);
+  const usualYears = usualYearsOf(asked);
+  const isSurvey = yieldFrom === 'survey';
+  const normalYearLb = isSurvey ? totalOf(grounds, (each) => each.normalEatenLb) : totalOf(usualYears, (each) => each.usualEatenLb);
+  const poorYearLb = isSurvey ? totalOf(grounds, (each) => each.poorEatenLb) : totalOf(usualYears, (each) => each.poorUsualLb);
+
+  const kinds = asked.herd.map(({ kind, countHead, weightLb, intakePercent }) => {
+    const eachLbPerDay = dailyIntakeLb({ head: 1, weightLb, intakePercent });
+    return { kind, countHead, weightLb, intakePercent, eachLbPerDay, lineLbPerDay: countHead * eachLbPerDay };
+  });
+  const [first] = kinds;
+  if (!first) throw new RangeError('compute needs a herd of one line at least');
+  const firstHead = first.countHead;
+  const firstLbPerDay = first.eachLbPerDay;
+  const herdLbPerDay = totalOf(kinds, (each) => each.lineLbPerDay);
+  const othersLbPerDay = totalOf(kinds.slice(1), (each) => each.lineLbPerDay);
+
+  const endPercent = grownPercentBy(asked, toDay);
+  const grownPercent = (100 * grownPercentBy(asked, todayDay)) / endPercent;
+  // What grows after the last day feeds nobody before it. A usual year as it was run has that behind it.
+  const comesRatio = isSurvey ? endPercent / 100 : 1;
+  const normalLb = normalYearLb * comesRatio;
+  const poorLb = poorYearLb * comesRatio;
+  const thisYearLb = (restPercent: number): number =>
+    normalLb * ((asked.soFarPercent / 100) * (grownPercent / 100) + (restPercent / 100) * (1 - grownPercent / 100));
+  const thisLb = thisYearLb(asked.restPercent);
+
+  const seasonDays = toDay - fromDay;
+  const seasonNeedLb = herdLbPerDay * seasonDays;
+  const carries = (eatenLb: number, days: number): number =>
+    carryingHead({ eatenLb: Math.max(0, eatenLb - othersLbPerDay * days), dailyLbPerHead: firstLbPerDay, days });
+  const year = <Y extends 'normal' | 'poor' | 'this'>(of: Y, supplyLb: number) => ({
+    year: of,
+    supplyLb,
+    balanceLb: supplyLb - seasonNeedLb,
+    yearHead: carries(supplyLb, seasonDays),
+  });
+
+  const goneDays = todayDay - fromDay;
+  const leftDays = toDay - todayDay;
+  const eatenSoFarLb = herdLbPerDay * goneDays;
+  const leftLb = Math.max(0, thisLb - eatenSoFarLb);
+  const mustGo = (supplyLb: number, daysUntilSale: number): { readonly head: number; readonly isLate: boolean } => {
+    const forFirstLb = Math.max(0, supplyLb - eatenSoFarLb) - othersLbPerDay * leftDays;
+    if (forFirstLb < 0) return { head: firstHead, isLate: true };
+    const head = headToRemove({ head: firstHead, eatenLb: forFirstLb, dailyLbPerHead: firstLbPerDay, daysToFeed: leftDays, daysUntilSale });
+    return Number.isFinite(head) ? { head, isLate: false } : { head: firstHead, isLate: true };
+  };
+  const whole = (head: number): number => Math.ceil(head - 1e-9);
+  const waitDays = goDay - todayDay;
+  const { head: exactGoHead, isLate } = mustGo(thisLb, waitDays);
+  const verdict: 'all-stay' | 'some-go' | 'too-late' = isLate ? 'too-late' : whole(exactGoHead) > 0 ? 'some-go' : 'all-stay';
+  const nowGo = mustGo(thisLb, 0).head;
+  const lastsDays = Math.min(leftDays, leftLb / herdLbPerDay);
+  const everyDays = Math.ceil(leftDays / delayPoints);
+  const normal = year('normal', normalLb);
+  const poor = year('poor', poorLb);
+  const basisPercent = basisPercents[asked.yieldBasis];
+  const otherBasisPercent = asked.yieldBasis === 'air-dry' ? basisPercents['oven-dry'] : basisPercents['air-dry'];
+  return {
+    eatenPercent,
+    basisPercent,
+    otherBasisPercent,
+    grounds,
+    usableAc: totalOf(grounds, (each) => each.usableAc),
+    usualYears,
+    normalYearLb,
+    poorYearLb,
+    endPercent,
+    normalLb,
+    poorLb,
+    kinds,
+    firstKind: first.kind,
+    firstHead,
+    firstLbPerDay,
+    herdLbPerDay,
+    othersLbPerDay,
+    seasonDays,
+    seasonNeedLb,
+    grownPercent,
+    thisLb,
+    years: [normal, poor, year('this', thisLb)],
+    normalHead: normal.yearHead,
+    poorHead: poor.yearHead,
+    otherBasisHead: carries((normalLb * otherBasisPercent) / basisPercent, seasonDays),
+    goneDays,
+    leftDays,
+    eatenSoFarLb,
+    leftLb,
+    leftNeedLb: herdLbPerDay * leftDays,
+    balanceLb: leftLb - herdLbPerDay * leftDays,
+    lastsDays,
+    outDay: todayDay + Math.floor(lastsDays),
+    forFirstLb: Math.max(0, leftLb - othersLbPerDay * leftDays),
+    nowHead: carries(leftLb, leftDays),
+    waitDays,
+    verdict,
+    exactGoHead,
+    goHead: whole(exactGoHead),
+    lowGoHead: whole(mustGo(thisYearLb(100), waitDays).head),
+    highGoHead: whole(mustGo(thisYearLb(0), waitDays).head),
+    nowGoHead: whole(nowGo),
+    delays: Array.from({ length: Math.ceil(leftDays / everyDays) }, (_, index) => {
+      const delayDays = index * everyDays;
+      const gone = mustGo(thisLb, delayDays);
+      const outcome: 'lasts' | 'too-late' = gone.isLate ? 'too-late' : 'lasts';
+      return {
+        delayDay: todayDay + delayDays,
+        delayHead: whole(gone.head),
+        dryHead: whole(mustGo(thisYearLb(0), delayDays).head),
+        outcome,
+      };
+    }),
+  };
+}

@@ -1,0 +1,264 @@
+import { defineCalculator } from '../../kit/define.ts';
+import { compute, guideErrorPercent } from './compute.ts';
+import { inputs } from './inputs.ts';
+import { quantities } from './quantities.ts';
+
+export default defineCalculator({
+  slug: 'herd-intake',
+  version: 1,
+  title: 'Dry matter intake of a herd',
+  inputs,
+  refusals: [{ at: 'herd', when: ({ herd }) => herd.every(({ countHead }) => countHead === 0), say: 'Put in at least one head of stock.' }],
+  compute,
+}).describe({
+  question: 'What does my herd eat?',
+  lead: 'Pounds of feed a day and tons a month for the stock you have, with the water out. Then the same herd in animal units, by each way that people count them.',
+  searchWords: [
+    'animal unit',
+    'animal unit month',
+    'AUM',
+    'AUE',
+    'how much does a cow eat a day',
+    'percent of body weight',
+    'dry matter intake',
+    'forage demand',
+    'stocking rate',
+    'head-months',
+  ],
+  quantities,
+  results: [
+    {
+      of: 'herdLbPerDay',
+      range: {
+        low: 'lowLbPerDay',
+        high: 'highLbPerDay',
+        says: ({ intakeFrom }) =>
+          intakeFrom === 'guide'
+            ? '{low} to {high}, since guides miss by 14 to 17 % either way'
+            : '{low} to {high}, if your own figures miss by as much as the guides do',
+      },
+    },
+    { of: 'monthTon', range: { low: 'lowMonthTon', high: 'highMonthTon', says: '{low} to {high}' } },
+    { of: 'kinds' },
+    { of: 'unitsAu' },
+    { of: 'otherRuleAu' },
+    { of: 'eatenUnitsAu' },
+    { of: 'ruleMonthLb' },
+    { of: 'calfCounts', when: ({ calvesHead }) => calvesHead > 0 },
+    { of: 'monthCounts' },
+  ],
+  steps: [
+    {
+      kind: 'rows',
+      of: 'kinds',
+      says: 'Each kind: what one eats, what all of them eat, and their animal units by weight. Calves on their mothers are kept apart for now.',
+      source: 'hibberd-thrift-1992, with the other guides below',
+      formulas: {
+        eachLbPerDay: String.raw`\frac{\q{weightLb} \times \q{likelyPercent}}{100}`,
+        lineLbPerDay: String.raw`\q{countHead} \times \q{eachLbPerDay}`,
+        linearAu: [
+          { when: ({ stock }) => stock === 'calf', formula: '0', because: 'calves are counted below' },
+          { formula: String.raw`\q{countHead} \times \frac{\q{weightLb}}{1000}` },
+        ],
+        metabolicAu: [
+          { when: ({ stock }) => stock === 'calf', formula: '0', because: 'calves are counted below' },
+          { formula: String.raw`\q{countHead} \times (\frac{\q{weightLb}}{1000})^{0.75}` },
+        ],
+        calfLinearAu: [
+          { when: ({ stock }) => stock === 'calf', formula: String.raw`\q{countHead} \times \frac{\q{weightLb}}{1000}` },
+          { formula: '0', because: 'not a calf on its mother' },
+        ],
+        calfMetabolicAu: [
+          { when: ({ stock }) => stock === 'calf', formula: String.raw`\q{countHead} \times (\frac{\q{weightLb}}{1000})^{0.75}` },
+          { formula: '0', because: 'not a calf on its mother' },
+        ],
+      },
+      sums: {
+        herdLbPerDay: 'lineLbPerDay',
+        grownLinearAu: 'linearAu',
+        grownMetabolicAu: 'metabolicAu',
+        calvesHead: 'calfHead',
+        calvesLinearAu: 'calfLinearAu',
+        calvesMetabolicAu: 'calfMetabolicAu',
+      },
+    },
+    {
+      kind: 'formula',
+      shows: 'lowLbPerDay',
+      says: 'Trials found one usual guide 14 to 17 % low and another too high by about as much. So the herd may eat less',
+      source: 'gross-intake',
+      ways: [{ formula: String.raw`\q{herdLbPerDay} \times (1 - \frac{${guideErrorPercent}}{100})` }],
+    },
+    {
+      kind: 'formula',
+      shows: 'highLbPerDay',
+      says: 'or more.',
+      source: 'gross-intake',
+      ways: [{ formula: String.raw`\q{herdLbPerDay} \times (1 + \frac{${guideErrorPercent}}{100})` }],
+    },
+    {
+      kind: 'lookup',
+      shows: 'ruleLbPerDay',
+      says: 'Pounds a day for one animal unit: {monthRule}.',
+      source: 'nrph-2003, chapter 6, and the pages below',
+    },
+    { kind: 'lookup', shows: 'ruleDays', says: 'Days that the same convention calls a month.', source: 'nrph-2003, chapter 6, and the pages below' },
+    { kind: 'formula', shows: 'monthLb', says: 'Eaten in those days.', ways: [{ formula: String.raw`\q{herdLbPerDay} \times \q{ruleDays}` }] },
+    { kind: 'formula', shows: 'monthTon', says: 'In tons.', ways: [{ formula: String.raw`\frac{\q{monthLb}}{2000}` }] },
+    {
+      kind: 'formula',
+      shows: 'allLinearAu',
+      says: 'Animal units straight by weight, with the calves by your rule.',
+      source: 'unl-stocking-creep, with extension-pasture-rent and srm-1998',
+      ways: [
+        { when: ({ calfRule }) => calfRule === 'within', formula: String.raw`\q{grownLinearAu}`, because: 'cow and calf are one until weaning' },
+        { when: ({ calfRule }) => calfRule === 'fixed', formula: String.raw`\q{grownLinearAu} + 0.3 \times \q{calvesHead}` },
+        { formula: String.raw`\q{grownLinearAu} + \q{calvesLinearAu}` },
+      ],
+    },
+    {
+      kind: 'formula',
+      shows: 'allMetabolicAu',
+      says: 'The same by the metabolic rule: a heavy animal eats less for its weight, a light one more.',
+      source: 'manske-1998, method',
+      ways: [
+        { when: ({ calfRule }) => calfRule === 'within', formula: String.raw`\q{grownMetabolicAu}`, because: 'cow and calf are one until weaning' },
+        { when: ({ calfRule }) => calfRule === 'fixed', formula: String.raw`\q{grownMetabolicAu} + 0.3 \times \q{calvesHead}` },
+        { formula: String.raw`\q{grownMetabolicAu} + \q{calvesMetabolicAu}` },
+      ],
+    },
+    {
+      kind: 'formula',
+      shows: 'unitsAu',
+      says: 'Your rule.',
+      ways: [
+        { when: ({ weightRule }) => weightRule === 'linear', formula: String.raw`\q{allLinearAu}` },
+        { formula: String.raw`\q{allMetabolicAu}` },
+      ],
+    },
+    {
+      kind: 'formula',
+      shows: 'otherRuleAu',
+      says: 'And the other one.',
+      ways: [
+        { when: ({ weightRule }) => weightRule === 'linear', formula: String.raw`\q{allMetabolicAu}` },
+        { formula: String.raw`\q{allLinearAu}` },
+      ],
+    },
+    {
+      kind: 'rows',
+      of: 'calfCounts',
+      onlyWhen: ({ calvesHead }) => calvesHead > 0,
+      says: 'What each rule for calves would give, by your weight rule.',
+      source: 'unl-stocking-creep, with extension-pasture-rent and srm-1998',
+      formulas: {
+        countedAu: [
+          { when: ({ rule, weightRule }) => rule === 'within' && weightRule === 'linear', formula: String.raw`\q{grownLinearAu}` },
+          { when: ({ rule }) => rule === 'within', formula: String.raw`\q{grownMetabolicAu}` },
+          {
+            when: ({ rule, weightRule }) => rule === 'fixed' && weightRule === 'linear',
+            formula: String.raw`\q{grownLinearAu} + 0.3 \times \q{calvesHead}`,
+          },
+          { when: ({ rule }) => rule === 'fixed', formula: String.raw`\q{grownMetabolicAu} + 0.3 \times \q{calvesHead}` },
+          { when: ({ weightRule }) => weightRule === 'linear', formula: String.raw`\q{grownLinearAu} + \q{calvesLinearAu}` },
+          { formula: String.raw`\q{grownMetabolicAu} + \q{calvesMetabolicAu}` },
+        ],
+      },
+    },
+    {
+      kind: 'formula',
+      shows: 'eatenUnitsAu',
+      says: 'The units that would eat as much as your herd does. Where this is far from your rule, plan in pounds.',
+      source: 'texas-animal-units',
+      ways: [{ formula: String.raw`\frac{\q{herdLbPerDay}}{\q{ruleLbPerDay}}` }],
+    },
+    {
+      kind: 'formula',
+      shows: 'ruleMonthLb',
+      says: 'What a lease or a range plan with your conventions would set aside for the herd in a month.',
+      ways: [{ formula: String.raw`\q{unitsAu} \times \q{ruleLbPerDay} \times \q{ruleDays}` }],
+    },
+    {
+      kind: 'rows',
+      of: 'monthCounts',
+      says: 'The same under every month that people print.',
+      source:
+        'nrph-2003, with launchbaugh-carrying-capacity, oregon-state-pasture-capacity, unl-beefwatch-2023, kansas-wildlife-grazing, drovers-grazing-plan-2012 and nrcs-range-guides (915 lb from memory)',
+      formulas: {
+        unitLb: String.raw`\q{countLbPerDay} \times \q{countDays}`,
+        byUnitsLb: String.raw`\q{unitsAu} \times \q{unitLb}`,
+        eatenMonthLb: String.raw`\q{herdLbPerDay} \times \q{countDays}`,
+      },
+    },
+  ],
+  cautions: [
+    {
+      when: ({ weightFrom }) => weightFrom === 'guessed',
+      say: 'Weights guessed by eye run light, and the herd then eats more than this says. Look at the sale tickets of your culls before you buy or sell on it.',
+      source: 'common practice',
+    },
+    {
+      when: ({ intakeFrom, quality, kinds }) =>
+        intakeFrom === 'guide' && quality === 'poor' && kinds.some(({ stock }) => stock === 'cow' || stock === 'heifer'),
+      say: 'On poor feed a cow eats less because it passes slowly, not because she needs less. She loses flesh. Have the feed tested and ask what supplement it takes. Change feed over a week or two; urea and grain can kill hungry stock.',
+      source: 'common practice',
+    },
+    {
+      when: ({ kinds }) => kinds.some(({ stage }) => stage === 'nursing') && !kinds.some(({ stock }) => stock === 'calf' || stock === 'lamb'),
+      say: 'There is no line for calves or lambs on their mothers. From about three months they graze, so give them one.',
+      source: 'unl-stocking-creep',
+    },
+    {
+      when: ({ kinds }) => kinds.some(({ stock }) => stock === 'horse') && kinds.some(({ stock }) => stock !== 'horse'),
+      say: 'Keep cattle feed with monensin away from horses; a little can kill one.',
+      source: 'common practice',
+    },
+    {
+      when: ({ cattleLbPerDay, smallLbPerDay }) => cattleLbPerDay > 0 && smallLbPerDay > 0,
+      say: 'Cattle mineral and cattle feed can hold more copper than sheep can stand. Feed them apart.',
+      source: 'common practice',
+    },
+  ],
+  limits: [
+    'It says what stock eat, not what they waste or trample. Hay put out and grass grown must be more.',
+    'It takes one day. Appetite changes when they calve, when the feed changes, and in heat and cold.',
+    'Guides disagree, and your cows have not read them. A week of weighed hay beats any table. The range under the result takes in how far the usual guides missed in trials of cows; for other kinds it is borrowed.',
+    'The figures for ewes and does near birth or nursing, for growing lambs and for mares are partly from memory of the feeding standards.',
+    'An animal unit is a way to count, not a measured thing. Two people can both be right and 50 % apart. Write the pounds beside it.',
+    'Pounds here have the water out. Air-dry hay or range yields hold about a tenth of water more.',
+  ],
+  note: (_, show) =>
+    `The herd eats about ${show('herdLbPerDay')} with the water out (${show('lowLbPerDay')} to ${show('highLbPerDay')}), ${show('monthTon')} in a month of ${show('ruleDays')}. That is ${show('unitsAu')} by weight, or ${show('eatenUnitsAu')} by what they eat at ${show('ruleLbPerDay')} each.`,
+  picture: {
+    kind: 'shares',
+    whole: 'herdLbPerDay',
+    parts: [
+      { of: 'cattleLbPerDay', tone: 'kept' },
+      { of: 'smallLbPerDay', tone: 'other' },
+      { of: 'horsesLbPerDay', tone: 'water' },
+    ],
+  },
+  sources: [
+    'hibberd-thrift-1992',
+    'michigan-beef-notes',
+    'mullenix-2022',
+    'luling-foundation',
+    'banta-agproud',
+    'semler-sheep',
+    'schoenian-intake',
+    'gross-intake',
+    'unl-stocking-creep',
+    'manske-1998',
+    'extension-pasture-rent',
+    'srm-1998',
+    'nrph-2003',
+    'launchbaugh-carrying-capacity',
+    'oregon-state-pasture-capacity',
+    'unl-beefwatch-2023',
+    'kansas-wildlife-grazing',
+    'drovers-grazing-plan-2012',
+    'texas-animal-units',
+    'nrcs-range-guides',
+  ],
+  guides: ['feeding-the-herd'],
+});

@@ -1,0 +1,72 @@
+import type { UnitName } from '../../units/units.ts';
+import { calfLabels, monthRuleLabels, stageWords, stockWords } from './words.ts';
+
+const amount = <U extends UnitName>(label: string, symbol: string, unit: U, digits = 0) => ({ kind: 'number', label, symbol, unit, digits }) as const;
+
+export const quantities = {
+  kinds: {
+    kind: 'rows',
+    label: 'Each kind of stock',
+    columns: {
+      stock: { kind: 'word', label: 'Kind', words: stockWords },
+      stage: { kind: 'word', label: 'Stage', words: stageWords },
+      countHead: amount('Head', 'n', 'head'),
+      weightLb: amount('Weight of one', 'W', 'lb'),
+      lowPercent: amount('Guides, least', 'p_l', 'pct', 1),
+      likelyPercent: amount('Share of weight eaten', 'p', 'pct', 1),
+      highPercent: amount('Guides, most', 'p_h', 'pct', 1),
+      eachLbPerDay: amount('One eats', 'e', 'lb/d'),
+      lineLbPerDay: amount('All eat', 'E', 'lb/d'),
+      linearAu: amount('Units, straight', 'u_L', 'au', 1),
+      metabolicAu: amount('Units, metabolic', 'u_M', 'au', 1),
+      calfHead: amount('Calves', 'n_c', 'head'),
+      calfLinearAu: amount('Calf units, straight', 'c_L', 'au', 1),
+      calfMetabolicAu: amount('Calf units, metabolic', 'c_M', 'au', 1),
+    },
+    shown: ['stock', 'stage', 'countHead', 'lowPercent', 'likelyPercent', 'highPercent', 'eachLbPerDay', 'lineLbPerDay'],
+  },
+  herdLbPerDay: amount('The herd eats, with the water out', 'D', 'lb/d', -1),
+  lowLbPerDay: amount('The herd eats, if the guides read high', 'D_l', 'lb/d', -1),
+  highLbPerDay: amount('The herd eats, if the guides read low', 'D_h', 'lb/d', -1),
+  ruleLbPerDay: amount('Pounds a day for one unit, by your convention', 'd', 'lb/d'),
+  ruleDays: amount('Days in a month, by your convention', 't', 'd', 1),
+  monthLb: amount('The herd eats in a month', 'M', 'lb', -2),
+  monthTon: amount('In a month', 'M_t', 'ton', 1),
+  lowMonthTon: amount('In a month, if the guides read high', 'M_l', 'ton', 1),
+  highMonthTon: amount('In a month, if the guides read low', 'M_h', 'ton', 1),
+  cattleLbPerDay: amount('Cattle', 'D_c', 'lb/d', -1),
+  smallLbPerDay: amount('Sheep and goats', 'D_s', 'lb/d', -1),
+  horsesLbPerDay: amount('Horses', 'D_e', 'lb/d', -1),
+  grownLinearAu: amount('Units without calves, straight', 'G_L', 'au', 1),
+  grownMetabolicAu: amount('Units without calves, metabolic', 'G_M', 'au', 1),
+  calvesHead: amount('Calves on their mothers', 'N_c', 'head'),
+  calvesLinearAu: amount('Calves by weight, straight', 'C_L', 'au', 1),
+  calvesMetabolicAu: amount('Calves by weight, metabolic', 'C_M', 'au', 1),
+  allLinearAu: amount('Animal units, straight by weight', 'U_L', 'au', 1),
+  allMetabolicAu: amount('Animal units, metabolic', 'U_M', 'au', 1),
+  unitsAu: amount('Animal units by your rule', 'U', 'au', 1),
+  otherRuleAu: amount('The other weight rule would give', 'U_o', 'au', 1),
+  eatenUnitsAu: amount('Animal units by what they eat', 'U_e', 'au', 1),
+  ruleMonthLb: amount('A month by your animal units and pounds', 'M_U', 'lb', -2),
+  calfCounts: {
+    kind: 'rows',
+    label: 'The calves under each rule',
+    columns: {
+      rule: { kind: 'word', label: 'Calves', words: calfLabels },
+      countedAu: amount('Animal units', 'U_r', 'au', 1),
+    },
+  },
+  monthCounts: {
+    kind: 'rows',
+    label: 'The same herd under each month',
+    columns: {
+      rule: { kind: 'word', label: 'Animal-unit month', words: monthRuleLabels },
+      countLbPerDay: amount('Pounds a day', 'd_r', 'lb/d'),
+      countDays: amount('Days', 't_r', 'd', 1),
+      unitLb: amount('One unit, one month', 'm_r', 'lb'),
+      byUnitsLb: amount('Your units for that month', 'M_r', 'lb', -2),
+      eatenMonthLb: amount('Eaten in those days, by the guides', 'E_r', 'lb', -2),
+    },
+    shown: ['rule', 'byUnitsLb', 'eatenMonthLb'],
+  },
+} as const;

@@ -1,0 +1,83 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import definition from '../../calculators/catalog/carrying-capacity/definition.ts';
+import { resultAt, runQuery } from '../../calculators/kit/cases.ts';
+import { isoDay } from '../../calculators/units/printQuantity.ts';
+
+const run = (query: string) => runQuery(definition, query);
+const numberAt = (query: string, path: string): number => Number(resultAt(run(query), path));
+const percent = fc.integer({ min: 0, max: 100 });
+/** Days after June 20, the default today. */
+const wait = fc.integer({ min: 0, max: 130 });
+const june20 = Date.UTC(2026, 5, 20) / 86_400_000;
+const close = (one: number, other: number): void => expect(Math.abs(one - other)).toBeLessThanOrEqual(1e-9 * Math.max(1, Math.abs(other)));
+
+describe('carrying-capacity', () => {
+  test('waiting never makes fewer go', () => {
+    fc.assert(
+      fc.property(wait, wait, percent, percent, (one, other, soFar, rest) => {
+        const go = (days: number) => numberAt(`so-far=${soFar}pct&rest=${rest}pct&go=${isoDay(june20 + days)}`, 'exactGoHead');
+        expect(go(Math.max(one, other))).toBeGreaterThanOrEqual(go(Math.min(one, other)) - 1e-9);
+      }),
+    );
+  });
+
+  test('more growth never makes more go, and the range holds the answer', () => {
+    fc.assert(
+      fc.property(percent, percent, percent, percent, (one, other, before, after) => {
+        const dry = `so-far=${Math.min(one, other)}pct&rest=${Math.min(before, after)}pct`;
+        const wet = `so-far=${Math.max(one, other)}pct&rest=${Math.max(before, after)}pct`;
+        expect(numberAt(wet, 'exactGoHead')).toBeLessThanOrEqual(numberAt(dry, 'exactGoHead') + 1e-9);
+        for (const query of [dry, wet]) {
+          expect(numberAt(query, 'lowGoHead')).toBeLessThanOrEqual(numberAt(query, 'goHead'));
+          expect(numberAt(query, 'highGoHead')).toBeGreaterThanOrEqual(numberAt(query, 'goHead'));
+        }
+      }),
+    );
+  });
+
+  test('when that many go on that day, what is left feeds the rest to the end', () => {
+    fc.assert(
+      fc.property(wait, percent, percent, (days, soFar, rest) => {
+        const { values } = run(`so-far=${soFar}pct&rest=${rest}pct&go=${isoDay(june20 + days)}`);
+        if (values['verdict'] !== 'some-go') return;
+        const at = (name: string): number => Number(values[name]);
+        const stay = at('firstHead') - at('exactGoHead');
+        const eaten = at('herdLbPerDay') * at('waitDays') + (at('othersLbPerDay') + stay * at('firstLbPerDay')) * (at('leftDays') - at('waitDays'));
+        close(eaten, at('leftLb'));
+      }),
+    );
+  });
+
+  test('the same share gives the same feed, however it is told, and is taken once', () => {
+    const told = numberAt('yield-means=eaten-of-growth&harvest=25pct', 'normalYearLb');
+    close(numberAt('yield-means=gone-of-growth&gone=50pct&eaten-of-gone=50pct', 'normalYearLb'), told);
+    close(numberAt('yield-means=above-stubble&grazed=25pct', 'normalYearLb'), told);
+  });
+
+  test('air-dry pounds hold a tenth less than oven-dry ones', () => {
+    close(numberAt('yield-basis=air-dry', 'normalYearLb'), 0.9 * numberAt('yield-basis=oven-dry', 'normalYearLb'));
+    close(numberAt('yield-basis=air-dry', 'otherBasisHead'), numberAt('yield-basis=oven-dry', 'normalHead'));
+  });
+
+  test('a year as usual is the normal year', () => {
+    fc.assert(
+      fc.property(wait, (days) => {
+        const query = `so-far=100pct&rest=100pct&today=${isoDay(june20 + days)}&go=${isoDay(june20 + days)}`;
+        close(numberAt(query, 'thisLb'), numberAt(query, 'normalLb'));
+      }),
+    );
+  });
+
+  test.each([
+    ['to=2027-03-01', 'same calendar year'],
+    ['to=2026-04-01&today=2026-04-20', 'come after turn-in'],
+    ['today=2026-03-01', 'between turn-in and the last day'],
+    ['go=2026-06-01', 'from today to before the last day'],
+    ['start-month=jun&best-month=may', 'in order'],
+    ['quit-month=may&fall-flush=some', 'after the best one'],
+    ['from=2026-01-01&today=2026-01-01&go=2026-01-01&to=2026-02-15', 'nothing has grown'],
+  ])('%s is refused in words', (query, words) => {
+    expect(() => run(query)).toThrow(words);
+  });
+});

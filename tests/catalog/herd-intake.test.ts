@@ -1,0 +1,58 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import definition from '../../calculators/catalog/herd-intake/definition.ts';
+import { resultAt, runQuery } from '../../calculators/kit/cases.ts';
+
+const numberAt = (query: string, path: string): number => Number(resultAt(runQuery(definition, query), path));
+const head = fc.integer({ min: 1, max: 2000 });
+const weight = fc.integer({ min: 300, max: 2500 });
+const one = (stock: string, count: number, weightLb: number): string => `herd.stock=${stock}&herd.count=${count}&herd.weight=${weightLb}lb`;
+
+describe('herd-intake', () => {
+  test('more head and heavier stock never eat less', () => {
+    fc.assert(
+      fc.property(head, head, weight, weight, (few, many, light, heavy) => {
+        const less = one('cow', Math.min(few, many), Math.min(light, heavy));
+        const more = one('cow', Math.max(few, many), Math.max(light, heavy));
+        expect(numberAt(more, 'herdLbPerDay')).toBeGreaterThanOrEqual(numberAt(less, 'herdLbPerDay'));
+      }),
+    );
+  });
+
+  test('a cow eats more when she nurses and when the feed is better, whatever the guide', () => {
+    const cow = (stage: string, quality: string) => numberAt(`${one('cow', 1, 1200)}&herd.stage=${stage}&quality=${quality}`, 'herdLbPerDay');
+    for (const quality of ['poor', 'fair', 'good']) expect(cow('nursing', quality)).toBeGreaterThan(cow('dry', quality));
+    for (const stage of ['dry', 'nursing']) {
+      expect(cow(stage, 'fair')).toBeGreaterThan(cow(stage, 'poor'));
+      expect(cow(stage, 'good')).toBeGreaterThan(cow(stage, 'fair'));
+    }
+  });
+
+  test('the metabolic rule gives fewer units to heavy stock and more to light stock', () => {
+    fc.assert(
+      fc.property(head, weight, (count, weightLb) => {
+        const query = one('cow', count, weightLb);
+        const gap = numberAt(query, 'allMetabolicAu') - numberAt(query, 'allLinearAu');
+        expect(Math.sign(Math.round(gap * 1e9))).toBe(weightLb > 1000 ? -1 : weightLb < 1000 ? 1 : 0);
+      }),
+    );
+  });
+
+  test.each([
+    // Common practice: cows nurse about seven months, ewes about three.
+    ['cow', 'mar', 'jul', 'nursing'],
+    ['cow', 'mar', 'oct', 'dry'],
+    ['cow', 'mar', 'jan', 'late'],
+    ['cow', 'nov', 'jan', 'nursing'],
+    ['ewe', 'mar', 'may', 'nursing'],
+    ['ewe', 'mar', 'jul', 'dry'],
+    ['ewe', 'mar', 'feb', 'late'],
+  ])('a %s that gives birth in %s is, in %s, %s', (stock, birth, month, stage) => {
+    const query = `stage-from=birth-month&month=${month}&${one(stock, 10, 500)}&herd.birth-month=${birth}`;
+    expect(resultAt(runQuery(definition, query), 'kinds.0.stage')).toBe(stage);
+  });
+
+  test('a herd of no head is refused', () => {
+    expect(() => runQuery(definition, one('cow', 0, 1200))).toThrow('at least one head');
+  });
+});
