@@ -196,6 +196,7 @@ export default defineCalculator({
     'Nearly all of a pond’s fate hangs on what sun and ground take. A guess at that is worth little: put in a stake and run this again each week.',
     'The pond’s shape is a rule of thumb for sloping sides. A steep dug pond holds more, a wide shallow one less; a quarter either way is common.',
     'Published lists of what stock drink differ by a third and more in heat. Dry hay, salt, nursing and bad water all change it.',
+    'For sheep, goats, horses and llamas no list by heat was found: the high end of a plain figure stands in, whatever the heat. In great heat plan for half as much again, or measure.',
     'A flow measured today says nothing of a well or a spring in six weeks. Measure again, and write it down.',
     'The trough rules were made for cattle. Sheep need less edge and a lower rim; give every trough a ramp or a board by which small animals get out.',
     'It counts gallons, not whether the water is fit. The cautions name the common poisons; a laboratory and a veterinarian decide.',
