@@ -1,0 +1,182 @@
+import { defineCalculator } from '../../kit/define.ts';
+import { compute, proteinOnDry, tdnOnDry } from './compute.ts';
+import { inputs, type Values } from './inputs.ts';
+import { quantities } from './quantities.ts';
+import { type All, hasSlip, isByBale, isCompared } from './step.ts';
+import { steps } from './steps.ts';
+
+/** Hay under this eats poorly: cows take less of it, and lose flesh. */
+const poorProteinPercent = 7;
+const hotPercent = 20;
+const wrappedPercent = 35;
+const orderOf = (low: number, likely: number, high: number): 'low' | 'high' | 'right' => (low > likely ? 'low' : high < likely ? 'high' : 'right');
+const tonOrder = ({ pricedBy, lowPriceUsdPerTon, priceUsdPerTon, highPriceUsdPerTon }: Values) =>
+  pricedBy === 'ton' ? orderOf(lowPriceUsdPerTon, priceUsdPerTon, highPriceUsdPerTon) : 'right';
+const baleOrder = ({ pricedBy, lowBalePriceUsd, balePriceUsd, highBalePriceUsd }: Values) =>
+  pricedBy === 'bale' ? orderOf(lowBalePriceUsd, balePriceUsd, highBalePriceUsd) : 'right';
+/** Hay that is not worth its freight has no price worth telling. */
+const isWorthIt = (values: All): boolean => isCompared(values) && values.verdict !== 'not-its-freight';
+const lowAbove = 'The low price is above the likely one. Give low, likely and high in that order.';
+const highBelow = 'The high price is below the likely one. Give low, likely and high in that order.';
+const overDry =
+  'With this much water there would be more of it than dry matter. Look at the slip again: the figure may be of the dry matter, or the water is wrong.';
+
+export default defineCalculator({
+  slug: 'hay-value',
+  version: 1,
+  title: 'Hay cost after storage and feeding losses',
+  inputs,
+  refusals: [
+    { at: 'lowPriceUsdPerTon', when: (values) => tonOrder(values) === 'low', say: lowAbove },
+    { at: 'highPriceUsdPerTon', when: (values) => tonOrder(values) === 'high', say: highBelow },
+    { at: 'lowBalePriceUsd', when: (values) => baleOrder(values) === 'low', say: lowAbove },
+    { at: 'highBalePriceUsd', when: (values) => baleOrder(values) === 'high', say: highBelow },
+    { at: 'proteinPercent', when: (values) => hasSlip(values) && proteinOnDry(values) > 100, say: overDry },
+    { at: 'tdnPercent', when: (values) => hasSlip(values) && tdnOnDry(values) > 100, say: overDry },
+    {
+      at: 'against',
+      when: (values) => isCompared(values) && !hasSlip(values),
+      say: 'Without a slip nobody knows what this hay holds. Have it tested and choose “Yes” at the slip, or choose “No” here.',
+    },
+  ],
+  compute,
+}).describe({
+  question: 'What is this hay worth?',
+  lead: 'What a ton costs by the time it is inside the cow: price and freight, water, what storing and feeding lose, and what the laboratory’s slip says is in it.',
+  searchWords: [
+    'hay price per ton',
+    'price per bale to price per ton',
+    'cost per pound of protein',
+    'cost per pound of TDN',
+    'hay value',
+    'compare hay prices',
+    'spoiled hay',
+    'round bale spoilage',
+    'hay waste cost',
+    'is this hay a good buy',
+    'forage test',
+  ],
+  quantities,
+  results: [
+    {
+      of: 'eatenUsdPerTon',
+      range: { low: 'lowEatenUsdPerTon', high: 'highEatenUsdPerTon', says: '{low} at the low price, {high} at the high one' },
+    },
+    { of: 'worthUsdPerTon', when: isWorthIt },
+    { of: 'worthBaleUsd', when: (values) => isWorthIt(values) && isByBale(values) },
+    { of: 'verdict', when: isCompared },
+    { of: 'proteinUsdPerLb', when: hasSlip },
+    { of: 'tdnUsdPerLb', when: hasSlip },
+    { of: 'otherUsdPerLb', when: isCompared },
+    { of: 'gateUsdPerTon', when: isByBale },
+    { of: 'deliveredUsdPerTon' },
+    { of: 'wastedUsdPerTon' },
+    {
+      of: 'storageLossPercent',
+      range: { low: 'lowStoragePercent', high: 'highStoragePercent', says: '{low} to {high}' },
+    },
+    { of: 'feedingLossPercent', range: { low: 'lowFeedingPercent', high: 'highFeedingPercent', says: '{low} to {high}' } },
+    { of: 'hangsOn' },
+    { of: 'otherUsdPerTon' },
+    { of: 'priceLines' },
+    { of: 'swings' },
+  ],
+  steps,
+  cautions: [
+    {
+      when: ({ lossConvention, storageLossPercent, feedingLossPercent }) =>
+        lossConvention === 'multiply' && storageLossPercent + feedingLossPercent > 0,
+      say: 'Putting losses on top of the price charges too little: a fifth lost makes the rest a fourth dearer, not a fifth. Set it back to dividing before you decide.',
+      source: 'wv-farm-bureau-2014',
+    },
+    {
+      when: ({ moisturePercent }) => moisturePercent > hotPercent && moisturePercent <= wrappedPercent,
+      say: 'Hay with more than 20 % water heats and can set a barn on fire, weeks after baling too. Keep it outside and apart, probe it daily, and call the fire service before you pull hot bales.',
+      source: 'common practice',
+    },
+    {
+      when: ({ moisturePercent }) => moisturePercent > wrappedPercent,
+      say: 'This much water is for wrapped bales only. A torn wrap spoils the bale and can carry botulism, which kills horses first. The storage losses here are those of dry hay: give your own.',
+      source: 'common practice',
+    },
+    {
+      when: ({ storage, rindIn }) => storage === 'rind' && rindIn > 0,
+      say: 'Moldy or rotten hay can make stock abort or die, and its dust harms your lungs. Leave them room to refuse it; never grind it in, and keep it from horses.',
+      source: 'common practice',
+    },
+    {
+      when: (values) => hasSlip(values) && values.proteinDryPercent < poorProteinPercent,
+      say: 'Under 7 % protein cows eat less of it and lose flesh without a supplement, whatever it costs. Reckon that in, and have the feed planned by a nutritionist.',
+      source: 'south-dakota-alfalfa-protein',
+    },
+    {
+      when: (values) => !hasSlip(values),
+      say: 'Nobody sees protein, energy or nitrate by color. Core ten bales or more, send it in, and wait for the slip before you pay much or feed it.',
+      source: 'common practice',
+    },
+    {
+      when: isCompared,
+      say: 'This sets the two side by side by one thing only. Change feed over two to three weeks. Urea is poison to stock that is hungry or not used to it; cattle feed with monensin kills horses, and cattle mineral can hold enough copper to kill sheep.',
+      source: 'common practice',
+    },
+    {
+      when: ({ feeder }) => feeder === 'no-rack' || feeder === 'unrolled',
+      say: 'Fed this way hay is wasted by how much lies there at once. One day of hay at a time loses far less than three or seven; if that is how you feed, give your own figure.',
+      source: 'kallenbach-g4570',
+    },
+    {
+      when: () => true,
+      say: 'Hay from a drought crop can hold nitrate that kills: have it tested. Bought hay can bring weeds, fire ants, ticks, blister beetles and weed killer. Ask what was sprayed, look for quarantines, and feed it in one place.',
+      source: 'common practice',
+    },
+  ],
+  limits: [
+    'It is a cost, not a ration. Whether this hay keeps this cow takes the slip, her stage and, for thin, young or nursing stock, a nutritionist.',
+    'Storage losses come from one table with wide ranges; months between are on a straight line. What is left of weathered hay also feeds worse; that is not counted.',
+    'A rind is counted as wholly lost. Stock eat some of it, and waste more of the good hay in sorting.',
+    'Feeder trials differ: the same kind of open ring lost 6 % in one and 20 % in two others.',
+    'Swings are tried one at a time. Things go wrong together: poor hay is both wasted more and worth less.',
+    'TDN on a slip is worked out from fiber, each laboratory in its way. Compare slips from the same one.',
+    'Your labor, fuel, twine and manure value are not in it. A price is one quote on one day.',
+    'A loaded round bale can roll or fall on a person. Keep it low, keep off slopes, and never work under a spear.',
+  ],
+  note: (values, show) =>
+    [
+      `Hay at ${show('gateUsdPerTon')} at the gate, ${show('deliveredUsdPerTon')} delivered, costs ${show('eatenUsdPerTon')} eaten with the water out (${show('lowEatenUsdPerTon')} to ${show('highEatenUsdPerTon')} by the price): ${show('storageLossPercent')} lost in storage, ${show('feedingLossPercent')} in feeding.`,
+      hasSlip(values) ? `Protein eaten costs ${show('proteinUsdPerLb')}, TDN ${show('tdnUsdPerLb')}.` : 'It has not been tested.',
+      isCompared(values)
+        ? `Beside feed at ${show('otherPriceUsdPerTon')} it is worth ${isWorthIt(values) ? `${show('worthUsdPerTon')} at the gate` : 'less than its freight'} by ${values.against === 'tdn' ? 'TDN' : 'protein'}.`
+        : '',
+      `It hangs most on ${show('hangsOn')}.`,
+    ]
+      .filter((part) => part !== '')
+      .join(' '),
+  picture: {
+    kind: 'shares',
+    whole: 'boughtLb',
+    parts: [
+      { of: 'eatenLb', tone: 'kept' },
+      { of: 'feedingLostLb', tone: 'lost' },
+      { of: 'storageLostLb', tone: 'lost' },
+      { of: 'waterLb', tone: 'water' },
+    ],
+  },
+  sources: [
+    'huhnke-bae1716',
+    'undersander-storage',
+    'ball-extending-grazing',
+    'lalman-feeders',
+    'buskirk-2003',
+    'schnakenberg-feeders',
+    'bell-martz-1973',
+    'boyles-2019',
+    'kallenbach-g4570',
+    'montana-richland-2022',
+    'warner-feedstuff-costs',
+    'penn-state-feeds-1993',
+    'banta-2012',
+    'wv-farm-bureau-2014',
+    'south-dakota-alfalfa-protein',
+  ],
+  guides: ['buying-and-storing-hay'],
+});

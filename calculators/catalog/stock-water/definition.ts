@@ -1,0 +1,247 @@
+import { defineCalculator } from '../../kit/define.ts';
+import { compute, headOf, lookAheadDays, stakeDrunkInOf } from './compute.ts';
+import { inputs, type Values } from './inputs.ts';
+import { quantities } from './quantities.ts';
+import { hasTrough, isPond, isRunningDown, steps } from './steps.ts';
+
+const mileFt = 5280;
+const calfSulfate = 500;
+const cattleSulfate = 1000;
+const poisonSulfate = 3000;
+const refusedSalt = 3000;
+const unfitSalt = 5000;
+const riskySalt = 7000;
+const isUnfit = ({ hasScum, slip, sulfateMgPerL, saltMgPerL }: Values): boolean =>
+  hasScum || (slip === 'tested' && (sulfateMgPerL >= poisonSulfate || saltMgPerL >= riskySalt));
+/** Where the lists by heat end. */
+const listsEndF = 90;
+
+export default defineCalculator({
+  slug: 'stock-water',
+  version: 1,
+  title: 'Days of stock water left',
+  inputs,
+  refusals: [
+    {
+      at: 'herd',
+      when: ({ herd }) => headOf({ herd }) === 0,
+      say: 'No stock is on this water. Give at least one line a head.',
+    },
+    {
+      at: 'deadDepthFt',
+      when: ({ supply, deadDepthFt, maxDepthFt }) => supply === 'pond' && deadDepthFt >= maxDepthFt,
+      say: 'The depth to leave is all the water that there is. Leave less than the deepest water; if the pond is down to its last foot or two, it is done: fence it and bring other water.',
+    },
+    {
+      at: 'dropIn',
+      when: (values) => values.supply === 'pond' && values.lossFrom === 'stake' && stakeDrunkInOf(values) > values.dropIn,
+      say: 'What was drunk would have lowered this pond by more than the stake fell. The fall must be at least that much: look again at the gallons, the surface, or whether it rained.',
+    },
+    {
+      at: 'tankLengthFt',
+      when: ({ storage, tankLengthFt, tankWidthFt }) => storage === 'round-end' && tankLengthFt < tankWidthFt,
+      say: 'A tank with round ends is longer than it is wide. Give the longer side as the length.',
+    },
+  ],
+  compute,
+}).describe({
+  question: 'Will the water last?',
+  lead: 'Days of water for your stock from a pond, a well or tanks, in the hottest weather, with what sun and ground take and what must stay in the mud.',
+  searchWords: [
+    'how much water do cows drink',
+    'livestock water requirements',
+    'pond drying up',
+    'pond evaporation',
+    'gallons in a pond',
+    'farm pond volume',
+    'well running dry',
+    'hauling water',
+    'water trough size',
+    'gallons per minute',
+    'stock tank capacity',
+    'blue-green algae',
+  ],
+  quantities,
+  results: [
+    {
+      of: 'lastsDays',
+      when: isRunningDown,
+      range: {
+        low: 'leastDays',
+        high: 'mostDays',
+        says: ({ supply, verdict, lastsDays, mostDays }) =>
+          [
+            verdict === 'short' ? 'short of the {wantedDays} asked for' : 'enough for the {wantedDays} asked for',
+            supply === 'pond' ? '{low} if sun and ground take a quarter more' : '',
+            mostDays === lastsDays
+              ? ''
+              : `${mostDays >= lookAheadDays ? 'a year or more' : '{high}'} if they drink no more than the lowest lists say`,
+          ]
+            .filter((part) => part !== '')
+            .join('; '),
+      },
+    },
+    { of: 'verdict', when: (values) => !isRunningDown(values) },
+    { of: 'needGalPerDay', range: { low: 'leastNeedGalPerDay', high: 'needGalPerDay', says: '{low} by the lowest lists' } },
+    { of: 'firstDayLossGal', when: isPond },
+    { of: 'usableGal', when: isPond },
+    { of: 'drinkOnlyDays', when: isPond },
+    { of: 'drunkGal', when: isPond },
+    { of: 'lostGal', when: isPond },
+    { of: 'supplyGalPerDay', when: ({ supply }) => supply !== 'pond' },
+    { of: 'supplyPercent', when: ({ supply }) => supply !== 'pond' },
+    { of: 'shortGalPerDay', when: ({ supply, shortGalPerDay }) => supply !== 'pond' && shortGalPerDay > 0 },
+    { of: 'neededHr', when: ({ supply, neededHr }) => supply === 'flow' && neededHr <= 24 },
+    { of: 'neededLoadsCount', when: ({ supply }) => supply === 'hauled' },
+    { of: 'storedGal' },
+    { of: 'storedDays' },
+    { of: 'reserveGal' },
+    { of: 'reserveShortGal', when: ({ reserveShortGal }) => reserveShortGal > 0 },
+    { of: 'comes', when: hasTrough },
+    { of: 'troughGal', when: (values) => hasTrough(values) && values.comes === 'herd' },
+    { of: 'refillGpm', when: hasTrough },
+    { of: 'edgeFt', when: hasTrough },
+    { of: 'lines' },
+  ],
+  steps,
+  cautions: [
+    {
+      when: ({ hasScum }) => hasScum,
+      say: 'Green scum or paint-like water can be blue-green algae. It can kill stock and dogs within hours and makes people sick. Keep all of them out, fence it, bring other water, and have a laboratory look before anything drinks there again.',
+      source: 'harty-sulfate-2012',
+    },
+    {
+      when: ({ slip, sulfateMgPerL }) => slip === 'tested' && sulfateMgPerL >= poisonSulfate,
+      say: 'This much sulfate is acutely toxic to cattle and can bring on a deadly brain disease. Do not water stock with it. Bring other water and call your veterinarian.',
+      source: 'harty-sulfate-2012',
+    },
+    {
+      when: ({ slip, sulfateMgPerL }) => slip === 'tested' && sulfateMgPerL >= cattleSulfate && sulfateMgPerL < poisonSulfate,
+      say: 'More sulfate than is recommended for grown cattle (1,000) and twice what is for calves. Sulfur in feed adds to it: distillers grains, molasses, some minerals. Have a nutritionist add up both.',
+      source: 'meehan-water-2023',
+    },
+    {
+      when: ({ slip, sulfateMgPerL }) => slip === 'tested' && sulfateMgPerL >= calfSulfate && sulfateMgPerL < cattleSulfate,
+      say: 'More sulfate than is recommended for calves (500), though not for grown cattle. Sulfur in feed adds to it.',
+      source: 'meehan-water-2023',
+    },
+    {
+      when: ({ slip, saltMgPerL }) => slip === 'tested' && saltMgPerL >= unfitSalt,
+      say: 'Too salty for pregnant and nursing stock, and from 7,000 a risk for all. Above 10,000 do not use it. Bring other water.',
+      source: 'montana-livestock-water',
+    },
+    {
+      when: ({ slip, saltMgPerL }) => slip === 'tested' && saltMgPerL >= refusedSalt && saltMgPerL < unfitSalt,
+      say: 'Salty: stock may scour or refuse it at first. Have the sulfate tested too, and ask a nutritionist about salt and mineral in the feed.',
+      source: 'montana-livestock-water',
+    },
+    {
+      when: ({ slip }) => slip === 'none',
+      say: 'Have the water tested. In a drought ponds and shallow wells turn saltier as they shrink: what was fit in spring may not be in August. Salt, sulfate and nitrate can’t be seen.',
+      source: 'common practice',
+    },
+    {
+      when: (values) => isPond(values) && values.drinkFrom === 'bank',
+      say: 'A falling pond leaves a ring of mud. Weak cows, calves and ewes bog in it and die. Fence it and pipe to a trough, or give them one hard ramp, and look every day.',
+      source: 'common practice',
+    },
+    {
+      when: ({ supply, deadDepthFt }) => supply === 'pond' && deadDepthFt < 1,
+      say: 'Less than a foot is left in. The last foot or two is mud and foul water: do not count on it.',
+      source: 'common practice',
+    },
+    {
+      when: ({ supply, surfaceFrom }) => supply === 'pond' && surfaceFrom === 'shore',
+      say: 'Paced only round the edge, the pond is taken as a full circle: the most that it can be. The days are too many if it is long or has bays. Pace it across two ways instead.',
+      source: 'common practice',
+    },
+    {
+      when: ({ verdict }) => verdict === 'short',
+      say: 'Plan now what happens before the last day: sell, move, pipe or haul. Never bring thirsty stock to all the water they want at once, and take salt-mixed feed away while water is short: both can cause salt poisoning. Ask your veterinarian.',
+      source: 'common practice',
+    },
+    {
+      when: ({ supply, reserveShortGal }) => supply !== 'pond' && reserveShortGal > 0,
+      say: 'A broken pump or a late truck in this heat leaves stock dry in less than three days. They can die within a day or two without it. Look at the water every day.',
+      source: 'common practice',
+    },
+    {
+      when: ({ supply }) => supply === 'flow',
+      say: 'A well that is pumped harder in a drought can fall below its pump, or take a neighbor’s water. Fit a backflow valve where the line also serves a house. Work on wells and power is for licensed people; permits are local.',
+      source: 'common practice',
+    },
+    {
+      when: ({ supply }) => supply === 'hauled',
+      say: 'Water weighs 8.3 lb a gallon: 1,000 gallons are over four tons, and a half-full tank sloshes. Stay within what truck, trailer and brakes carry. Use a tank that never held chemicals, and keep an air gap when filling from a house line.',
+      source: 'common practice',
+    },
+    {
+      when: (values) => isPond(values) && values.verdict === 'short',
+      say: 'Digging out a pond or touching its dam needs someone licensed for it and local permits. Do not work on the wet bottom with a tractor.',
+      source: 'common practice',
+    },
+    {
+      when: ({ hotF, intakeFrom }) => hotF > listsEndF && intakeFrom === 'lists',
+      say: 'The published lists end at 90 °F (one rule at 95). Above that stock drink at least this much; keep some in hand.',
+      source: 'common practice',
+    },
+    {
+      when: ({ walkFt }) => walkFt > mileFt,
+      say: 'More than a mile is a long walk to water, and half a mile in rough country is. Grass beyond it is hardly used and thin stock lose flesh on the way.',
+      source: 'luling-foundation',
+    },
+  ],
+  limits: [
+    'It is a dry-spell plan: no rain, no inflow. Every day is taken as the hottest, so the herd’s part is on the safe side.',
+    'Nearly all of a pond’s fate hangs on what sun and ground take. A guess at that is worth little: put in a stake and run this again each week.',
+    'The pond’s shape is a rule of thumb for sloping sides. A steep dug pond holds more, a wide shallow one less; a quarter either way is common.',
+    'Published lists of what stock drink differ by a third and more in heat. Dry hay, salt, nursing and bad water all change it.',
+    'For sheep, goats, horses and llamas no list by heat was found: the high end of a plain figure stands in, whatever the heat. In great heat plan for half as much again, or measure.',
+    'A flow measured today says nothing of a well or a spring in six weeks. Measure again, and write it down.',
+    'The trough rules were made for cattle. Sheep need less edge and a lower rim; give every trough a ramp or a board by which small animals get out.',
+    'It counts gallons, not whether the water is fit. The cautions name the common poisons; a laboratory and a veterinarian decide.',
+  ],
+  note: (values, show) => {
+    const { supply, verdict, storage } = values;
+    const ending: Readonly<Record<typeof verdict, string>> = {
+      lasts: `Water for about ${show('lastsDays')}, enough for the ${show('wantedDays')} planned`,
+      short: `Water for about ${show('lastsDays')}, short of the ${show('wantedDays')} planned`,
+      'a-year': 'Water for a year or more',
+      'keeps-up': 'The water keeps up with the stock as long as it comes in as it does now',
+    };
+    return [
+      `On a day of ${show('hotF')} they drink ${show('needGalPerDay')}.`,
+      supply === 'pond'
+        ? `The pond holds ${show('usableGal')} above the ${show('deadDepthFt')} to leave in; sun and ground take ${show('firstDayLossGal')} on the first day.`
+        : `${show('supplyGalPerDay')} comes in.`,
+      `${ending[verdict]}.`,
+      storage === 'none'
+        ? `Nothing is stored; three days are ${show('reserveGal')}.`
+        : `Stored: ${show('storedGal')}; three days are ${show('reserveGal')}.`,
+      isUnfit(values) ? 'Nothing should drink it until a laboratory and a veterinarian have cleared it.' : '',
+    ]
+      .filter((part) => part !== '')
+      .join(' ');
+  },
+  picture: { kind: 'lines', rows: 'levels', x: 'atDays', ys: ['leftGal'] },
+  sources: [
+    'gould-fs1090',
+    'beef-summer-water',
+    'k-state-watering-handbook',
+    'sigler-mt202209ag-2022',
+    'noble-water-1999',
+    'pennington-2014',
+    'mwps14-new-hampshire',
+    'burbrink-2022',
+    'german-c274-2008',
+    'dpird-dam-volume',
+    'klausmeyer-watering',
+    'ohioline-anr12-2003',
+    'harty-sulfate-2012',
+    'meehan-water-2023',
+    'montana-livestock-water',
+    'weathers-1913',
+    'luling-foundation',
+  ],
+  guides: ['watering-stock'],
+});

@@ -1,0 +1,45 @@
+import { describe, expect, it } from 'vitest';
+import definition from '../../calculators/catalog/stock-water/definition.ts';
+import { resultAt, runQuery } from '../../calculators/kit/cases.ts';
+
+const numberAt = (query: string, name: string): number => Number(resultAt(runQuery(definition, query), name));
+const falls = (queries: readonly string[], name: string): void => {
+  const found = queries.map((query) => numberAt(query, name));
+  expect(found).toEqual([...found].sort((one, other) => other - one));
+  expect(found.at(-1)).toBeLessThan(found[0] ?? 0);
+};
+
+describe('stock-water', () => {
+  // Published lists of what a nursing cow drinks fall again at the hottest end; a plan must not.
+  it.each(['cow-nursing', 'cow-dry', 'bull', 'growing-600', 'finishing-1200'])('never lasts longer on a hotter day: %s', (stock) => {
+    falls(
+      [40, 60, 70, 78, 84, 88, 90, 95].map((hotF) => `herd.stock=${stock}&herd.count=60&hot=${hotF}f`),
+      'lastsDays',
+    );
+  });
+  it('lasts less with more stock, more drying up, and more left in the mud', () => {
+    falls(
+      [5, 20, 60, 200].map((head) => `herd.stock=cow-nursing&herd.count=${head}`),
+      'lastsDays',
+    );
+    falls(
+      [0, 0.1, 0.3, 0.5].map((evaporation) => `evaporation=${evaporation}in/d`),
+      'lastsDays',
+    );
+    falls(
+      [0, 1, 2, 4].map((dead) => `dead-depth=${dead}ft`),
+      'lastsDays',
+    );
+  });
+  it('counts drinking alone where nothing dries up', () => {
+    // Whole days of a pond without losses are what it holds over what they drink.
+    const query = 'evaporation=0in/d&seepage=0in/d&max-depth=4ft';
+    expect(numberAt(query, 'lastsDays')).toBe(Math.floor(numberAt(query, 'drinkOnlyDays')));
+    expect(numberAt(query, 'lostGal')).toBeCloseTo(0, 6);
+  });
+  it('says in the note that foul water is not to be drunk', () => {
+    expect(runQuery(definition, 'scum=yes').note).toContain('Nothing should drink it');
+    expect(runQuery(definition, 'slip=tested&sulfate=3000mg/l').note).toContain('Nothing should drink it');
+    expect(runQuery(definition, '').note).not.toContain('Nothing should drink it');
+  });
+});
