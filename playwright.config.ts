@@ -15,7 +15,8 @@ if (spawnSync(executablePath, ['--version']).status !== 0) {
   setupLambdaEnvironment(join(unpacked, 'al2023/lib'));
 }
 
-const port = 4499;
+// Two runs on one machine need two ports.
+const port = Number(process.env['HOLDWATER_TEST_PORT'] ?? 4499);
 
 export default defineConfig({
   testDir: 'tests/browser',
