@@ -1,5 +1,5 @@
 import { spawnSync } from 'node:child_process';
-import { mkdirSync } from 'node:fs';
+import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { defineConfig } from '@playwright/test';
 
@@ -9,6 +9,10 @@ process.env['TMPDIR'] = unpacked;
 mkdirSync(unpacked, { recursive: true });
 const { default: chromium, inflate, setupLambdaEnvironment } = await import('@sparticuz/chromium');
 const executablePath = process.env['CHROMIUM_PATH'] ?? (await chromium.executablePath());
+// Its own fonts, whatever the machine has: with none at all the browser stops at the first web font.
+const fonts = join(unpacked, 'own-fonts.conf');
+writeFileSync(fonts, `<fontconfig><dir>${unpacked}/fonts</dir><cachedir>${unpacked}/fonts-cache</cachedir></fontconfig>`);
+process.env['FONTCONFIG_FILE'] = fonts;
 if (spawnSync(executablePath, ['--version']).status !== 0) {
   // A bare machine lacks system libraries that the package brings along.
   await inflate(join(import.meta.dirname, 'node_modules/@sparticuz/chromium/bin/al2023.tar.br'));
