@@ -1,0 +1,252 @@
+import { defineCalculator } from '../../kit/define.ts';
+import { compute } from './compute.ts';
+import { evenSteps } from './evenSteps.ts';
+import { inputs } from './inputs.ts';
+import { quantities } from './quantities.ts';
+
+const jones = 'jones-keep-or-sell-2011, factors to consider';
+
+export default defineCalculator({
+  slug: 'feed-or-sell',
+  version: 1,
+  title: 'Keep and feed, or sell and buy back',
+  inputs,
+  refusals: [
+    {
+      at: 'saleCostsUsd',
+      when: ({ saleUsd, saleCostsUsd }) => saleCostsUsd > saleUsd,
+      say: 'Selling her would cost more than she brings. Put in the costs of one cow, not of the load.',
+    },
+    {
+      at: 'likelyBuyBackUsd',
+      when: ({ lowBuyBackUsd, likelyBuyBackUsd }) => likelyBuyBackUsd < lowBuyBackUsd,
+      say: 'The likely buy-back price is under the cheap one. Put the three in order: cheap, likely, dear.',
+    },
+    {
+      at: 'highBuyBackUsd',
+      when: ({ likelyBuyBackUsd, highBuyBackUsd }) => highBuyBackUsd < likelyBuyBackUsd,
+      say: 'The dear buy-back price is under the likely one. Put the three in order: cheap, likely, dear.',
+    },
+    {
+      at: 'cullWorthUsd',
+      when: ({ agingFrom, cowWorthUsd, cullWorthUsd }) => agingFrom === 'years' && cullWorthUsd > cowWorthUsd,
+      say: 'As a cull she would be worth more than as a breeding cow today. Then growing older costs nothing: choose “as old as she would be then”.',
+    },
+    {
+      at: 'sellHead',
+      when: ({ herdHead, sellHead }) => sellHead > herdHead,
+      say: 'That is more cows than are in the herd. Sell at most all of them.',
+    },
+  ],
+  compute,
+}).describe({
+  question: 'Feed or sell?',
+  lead: 'What it costs to feed a cow through, against selling her now and buying one back. The first question is the calf: it can turn the answer alone.',
+  searchWords: [
+    'drought destocking',
+    'sell cows or buy hay',
+    'keep or sell cows',
+    'buy back cows',
+    'culling in drought',
+    'break-even hay price',
+    'partial herd liquidation',
+    'replacement cost',
+  ],
+  quantities,
+  results: [
+    {
+      of: 'verdict',
+      range: {
+        low: 'lowAdvantageUsd',
+        high: 'highAdvantageUsd',
+        says: 'Keeping a cow saves {low} if cows are cheap when you buy back, {high} if dear. Minus means that selling saves.',
+      },
+    },
+    { of: 'keepAdvantageUsd' },
+    { of: 'withCalfUsd' },
+    { of: 'withoutCalfUsd' },
+    { of: 'keepingUsd' },
+    { of: 'rebuyingUsd' },
+    { of: 'evenDays', when: ({ evenDays }) => evenDays > 0 },
+    { of: 'evenBuyBackUsd', when: ({ evenBuyBackUsd }) => evenBuyBackUsd > 0 },
+    { of: 'evenCostUsdPerDay', when: ({ evenCostUsdPerDay }) => evenCostUsdPerDay > 0 },
+    { of: 'evenHayUsdPerTon', when: ({ dailyCostFrom, evenHayUsdPerTon }) => dailyCostFrom === 'hay' && evenHayUsdPerTon > 0 },
+    { of: 'fedHead', when: ({ dailyCostFrom }) => dailyCostFrom === 'hay' },
+    { of: 'soldPercent' },
+    { of: 'planCostUsd' },
+    { of: 'planSavedUsd' },
+    { of: 'swings' },
+    { of: 'byPrice' },
+  ],
+  steps: [
+    {
+      kind: 'formula',
+      shows: 'calfUsd',
+      says: 'What a calf is worth to one cow: not every cow weans one.',
+      source: 'gessner-2016, example herd',
+      ways: [{ formula: String.raw`\frac{\q{weanedPercent}}{100} \times \q{calfWeightLb} \times \frac{\q{calfPriceUsdPerCwt}}{100}` }],
+    },
+    {
+      kind: 'formula',
+      shows: 'countedCalfUsd',
+      says: 'The line that turns the answer.',
+      source: 'common practice',
+      ways: [
+        { when: ({ isCalfSold }) => isCalfSold, formula: String.raw`\q{calfUsd}`, because: 'a calf is sold before you would buy back' },
+        { formula: '0', because: 'no calf is sold before you would buy back' },
+      ],
+    },
+    {
+      kind: 'formula',
+      shows: 'dailyCostUsdPerDay',
+      says: 'What she costs a day.',
+      source: jones,
+      ways: [
+        { when: ({ dailyCostFrom }) => dailyCostFrom === 'known', formula: String.raw`\q{knownCostUsdPerDay}` },
+        { formula: String.raw`\frac{\q{hayFedLbPerDay} \times \q{hayPriceUsdPerTon}}{2000} + \q{otherUsdPerDay}` },
+      ],
+    },
+    {
+      kind: 'formula',
+      shows: 'agingUsd',
+      says: 'What a year of growing older takes off her, in a straight line to her worth as a cull.',
+      source: 'common practice',
+      ways: [
+        { when: ({ agingFrom }) => agingFrom === 'none', formula: '0', because: 'the cow bought back would be as old' },
+        { when: ({ agingFrom }) => agingFrom === 'known', formula: String.raw`\q{knownAgingUsd}` },
+        { formula: String.raw`\frac{\q{cowWorthUsd} - \q{cullWorthUsd}}{\q{leftYears}}` },
+      ],
+    },
+    {
+      kind: 'formula',
+      shows: 'feedingUsd',
+      says: 'Keeping: feed and care.',
+      source: jones,
+      ways: [{ formula: String.raw`\q{dailyCostUsdPerDay} \times \q{keepDays}` }],
+    },
+    {
+      kind: 'formula',
+      shows: 'olderUsd',
+      says: 'Keeping: older.',
+      ways: [{ formula: String.raw`\frac{\q{agingUsd} \times \q{keepDays}}{365}` }],
+    },
+    {
+      kind: 'formula',
+      shows: 'lossUsd',
+      says: 'Keeping: some die, and must be bought anyway.',
+      ways: [{ formula: String.raw`\q{likelyBuyBackUsd} \times \frac{\q{deathLossPercent}}{100} \times \frac{\q{keepDays}}{365}` }],
+    },
+    {
+      kind: 'formula',
+      shows: 'keepingUsd',
+      says: 'Cost of keeping, less the calf. Minus means that the calf more than pays for it.',
+      source: jones,
+      ways: [{ formula: String.raw`\q{feedingUsd} + \q{olderUsd} + \q{lossUsd} - \q{countedCalfUsd}` }],
+    },
+    {
+      kind: 'formula',
+      shows: 'netSaleUsd',
+      says: 'Selling: the money that comes home.',
+      ways: [{ formula: String.raw`\q{saleUsd} - \q{saleCostsUsd}` }],
+    },
+    {
+      kind: 'formula',
+      shows: 'interestUsd',
+      says: 'Selling: what that money earns or saves meanwhile.',
+      source: jones,
+      ways: [{ formula: String.raw`\q{netSaleUsd} \times \frac{\q{interestPercent}}{100} \times \frac{\q{keepDays}}{365}` }],
+    },
+    {
+      kind: 'formula',
+      shows: 'rebuyingUsd',
+      says: 'Cost of selling and buying back at the likely price.',
+      source: jones,
+      ways: [{ formula: String.raw`\q{likelyBuyBackUsd} + \q{buyBackCostsUsd} - \q{netSaleUsd} - \q{interestUsd}` }],
+    },
+    {
+      kind: 'formula',
+      shows: 'keepAdvantageUsd',
+      says: 'One against the other.',
+      ways: [{ formula: String.raw`\q{rebuyingUsd} - \q{keepingUsd}` }],
+    },
+    ...(
+      [
+        ['lowAdvantageUsd', 'lowBuyBackUsd', 'The same if cows are cheap then: the price changes, and with it what the dead ones cost.'],
+        ['highAdvantageUsd', 'highBuyBackUsd', 'The same if cows are dear then.'],
+      ] as const
+    ).map(([shows, price, says]) => ({
+      kind: 'formula' as const,
+      shows,
+      says,
+      ways: [
+        {
+          formula: String.raw`\q{keepAdvantageUsd} + (\q{${price}} - \q{likelyBuyBackUsd}) \times (1 - \frac{\q{deathLossPercent}}{100} \times \frac{\q{keepDays}}{365})`,
+        },
+      ] as const,
+    })),
+    {
+      kind: 'lookup',
+      shows: 'verdict',
+      says: 'If keeping saves even when cows are cheap, keep. If selling saves even when they are dear, sell. Between, it hangs on the price.',
+      source: 'common practice',
+    },
+    {
+      kind: 'formula',
+      shows: 'withoutCalfUsd',
+      says: 'The answer without a calf.',
+      ways: [{ formula: String.raw`\q{keepAdvantageUsd} - \q{countedCalfUsd}` }],
+    },
+    {
+      kind: 'formula',
+      shows: 'withCalfUsd',
+      says: 'The answer with one.',
+      ways: [{ formula: String.raw`\q{withoutCalfUsd} + \q{calfUsd}` }],
+    },
+    ...evenSteps,
+  ],
+  cautions: [
+    {
+      when: ({ calfTurnsIt }) => calfTurnsIt === 'yes',
+      say: 'The calf alone turns this answer. Make sure of the sale day, and that she is bred and will wean it, before you go by the number.',
+      source: 'common practice',
+    },
+    {
+      when: ({ isCalfSold, evenDays, keepDays }) => isCalfSold && evenDays > 0 && evenDays < keepDays,
+      say: 'The days where both cost the same come before the day you would buy back. They count the calf only if it is sold by then.',
+      source: 'common practice',
+    },
+    {
+      when: ({ evenDays }) => evenDays <= 0,
+      say: 'Selling wins from the first day here: she brings at least what a cow costs back. Look again at both prices; that is rare, and it may not be the same cow.',
+      source: 'common practice',
+    },
+    {
+      when: ({ sellHead }) => sellHead > 0,
+      say: 'Before a cow goes on the truck: is she past the withdrawal time of every drug she had, and fit for the haul? A cow that is too thin or lame to walk on by herself is not hauled; call your veterinarian.',
+      source: 'common practice',
+    },
+    {
+      when: ({ sellHead }) => sellHead > 0,
+      say: 'Cows bought back can bring disease and weeds home. Ask your veterinarian about tests, and keep them apart at first.',
+      source: 'common practice',
+    },
+  ],
+  limits: [
+    'Tax is left out unless you put it with the cost of selling. A drought sale can push a year’s income up; some tax laws let you put it off. Ask whoever does your taxes before you sell.',
+    'It takes one cow for another. Cows that know your ground, your bulls’ daughters and years of culling can’t be bought back; nor can poor ones be worth the feed because the mean cow is.',
+    'Nobody knows the buy-back price. That is why there are three. Drought over a wide country makes cattle cheap together and dear together.',
+    'It asks what costs more, not whether the cash or the hay lasts, nor what the grass bears. Stock kept on short grass cost next year’s grass too, and that is not in here.',
+    'A cow that you keep may come up open or lose her calf; the price of a pair has that risk behind it. Where you would buy back pairs, this leans a little toward keeping.',
+    'The list of swings moves one number at a time. Things that go wrong together are worse than any line of it.',
+    'It is money. If it keeps you up at night, talk to someone: a neighbor, your lender, a farm-stress line.',
+  ],
+  note: ({ verdict, isCalfSold, keepAdvantageUsd, evenBuyBackUsd }, show) => {
+    const even = evenBuyBackUsd > 0 ? `; both the same at a buy-back of ${show('evenBuyBackUsd')}` : '';
+    const answer = verdict === 'keep' ? 'keep' : verdict === 'sell' ? 'sell and buy back' : 'it depends on the buy-back price';
+    const likely = keepAdvantageUsd < 0 ? 'selling saves at the likely price' : 'keeping saves at the likely price';
+    return `Feed or sell, ${show('keepDays')}: ${answer}; ${likely} (keeping ${show('keepingUsd')}, selling ${show('rebuyingUsd')} a cow${even}). ${isCalfSold ? 'A calf is counted' : 'No calf is counted'}. Prices seen ${show('pricesSeenDay')}.`;
+  },
+  picture: { kind: 'lines', rows: 'byPrice', x: 'priceUsd', ys: ['keepCostUsd', 'rebuyCostUsd'] },
+  sources: ['jones-keep-or-sell-2011', 'gessner-2016', 'gessner-igrow-2017', 'ritten-rebuild-2015', 'csu-abm-partial-budget'],
+  guides: ['selling-or-feeding'],
+});

@@ -1,0 +1,124 @@
+import { defineCalculator } from '../../kit/define.ts';
+import { compute } from './compute.ts';
+import { inputs } from './inputs.ts';
+import { quantities } from './quantities.ts';
+import { hasLikely, hasLow, inTime, steps } from './steps.ts';
+
+export default defineCalculator({
+  slug: 'sown-feed',
+  version: 1,
+  title: 'Emergency feed crop, or hay',
+  inputs,
+  refusals: [
+    {
+      at: 'likelyRainIn',
+      when: ({ lowRainIn, likelyRainIn }) => likelyRainIn < lowRainIn,
+      say: 'The likely rain is less than the rain of a dry year. Put the smaller one with the dry year.',
+    },
+  ],
+  compute,
+}).describe({
+  question: 'Sow a feed crop or buy hay?',
+  lead: 'What can still be sown by your date, the water it needs, the tons it is likely to make, and what a ton costs beside hay when failed tries are paid for.',
+  searchWords: [
+    'emergency forage',
+    'annual forages in drought',
+    'summer annuals',
+    'sorghum sudan',
+    'cover crop grazing',
+    'cost per ton of forage',
+    'last planting date forage',
+    'prevented planting forage',
+  ],
+  quantities,
+  results: [
+    { of: 'verdict' },
+    {
+      of: 'sownUsdPerTon',
+      when: (values) => inTime(values) && hasLikely(values),
+      range: {
+        low: 'madeUsdPerTon',
+        high: 'dryUsdPerTon',
+        says: (values) =>
+          hasLow(values)
+            ? '{low} when nothing goes wrong, {high} in a dry year'
+            : '{low} when nothing goes wrong; in a dry year there is no crop to speak of',
+      },
+    },
+    { of: 'hayEatenUsdPerTon' },
+    { of: 'likelyTonPerAc', when: inTime, range: { low: 'lowTonPerAc', high: 'likelyTonPerAc', says: '{low} in a dry year' } },
+    { of: 'storedNowIn' },
+    { of: 'needStoredIn', when: ({ canPay }) => canPay === 'yes' },
+    { of: 'canPay', when: ({ canPay }) => canPay === 'no' },
+    { of: 'evenTonPerAc', when: ({ canPay }) => canPay === 'yes' },
+    { of: 'crops' },
+    { of: 'leftDays' },
+    { of: 'hazard' },
+    { of: 'grazeHeightIn', when: ({ hazard }) => hazard === 'prussic-nitrate' },
+    { of: 'spentUsd' },
+    { of: 'feedTon', when: (values) => inTime(values) && hasLikely(values) },
+    { of: 'byYield' },
+  ],
+  steps,
+  cautions: [
+    {
+      when: ({ hazard }) => hazard === 'prussic-nitrate',
+      say: 'Sorghums can kill by prussic acid: when short, in the shoots that come after a drought breaks, and after frost. Keep stock off until it is taller than the height below, and off for two weeks after a frost that leaves part of it alive or after rain breaks a drought, a week after one that kills it all; new shoots start the count again. Never turn hungry stock in. Horses do not go on sorghums at all.',
+      source: 'drewnoski-redfearn-2024',
+    },
+    {
+      when: ({ hazard }) => hazard !== 'unknown',
+      say: 'Any of these can hold enough nitrate to kill when growth stops for want of water, and baling does not take it out. Have it tested at a laboratory before it is grazed or fed; leave tall stubble. A strip or a field kit is no clearance. Your veterinarian knows the local rules.',
+      source: 'common practice',
+    },
+    {
+      when: ({ hazard }) => hazard === 'nitrate-bloat',
+      say: 'Turnips: stock can bloat, or choke on a root. Bring them on full, let them get used to it over days, and keep hay beside it.',
+      source: 'common practice',
+    },
+    {
+      when: ({ hazard }) => hazard === 'unknown',
+      say: 'Before you sow something that is not in the list, ask what it can do to stock: prussic acid, nitrate, bloat, mold. Ask also whether it may be grazed after the sprays that the field had.',
+      source: 'common practice',
+    },
+    {
+      when: () => true,
+      say: 'Read the labels of what the field was sprayed with, and of treated seed: some forbid grazing or haying for months. Keep treated seed from stock.',
+      source: 'common practice',
+    },
+  ],
+  limits: [
+    'Water for a ton was measured in good stands with plentiful water. Thin, weedy or hot stands take more. Yields of the table come from irrigated plots: they are a ceiling, not a promise.',
+    'It takes rain as a sum. Two inches the week after sowing make a crop; the same two inches at the end do not. A dry top inch at sowing may give no stand over wet subsoil: that belongs in your failures.',
+    'The chance of failure is yours. No table knows your field.',
+    'A ton is a ton here. Young sudangrass or oats feed better than most hay; headed-out millet feeds worse. Compare slips from a laboratory.',
+    'Ground that is worked or sprayed to sow a crop in drought may blow or wash. Drill into what stands, where you can; that cost is not in here.',
+    'Crop insurance and program rules can forbid or pay for a feed crop. Ask before you sow.',
+  ],
+  note: (values, show) => {
+    const words = quantities.verdict.words[values.verdict];
+    const tons =
+      inTime(values) && hasLikely(values)
+        ? ` Likely ${show('likelyTonPerAc')} (${show('lowTonPerAc')} in a dry year) at ${show('sownUsdPerTon')} eaten, hay ${show('hayEatenUsdPerTon')}; ${values.failCount} in 10 judged to fail.`
+        : ` Hay costs ${show('hayEatenUsdPerTon')} eaten.`;
+    return `${show('crop')} on ${show('sowDay')}: ${words}.${tons} Stored water now ${show('storedNowIn')}.`;
+  },
+  picture: { kind: 'lines', rows: 'byYield', x: 'yieldTonPerAc', ys: ['atYieldUsdPerTon', 'hayUsdPerTon'] },
+  sources: [
+    'volesky-g2012',
+    'anderson-g2183',
+    'lsu-summer-annuals',
+    'barnhart-replant',
+    'anderson-oats-2014',
+    'drewnoski-double-crop',
+    'ball-extending-grazing',
+    'unl-spring-annuals-2023',
+    'uga-planting-warm-annuals',
+    'ucdavis-drought-awc',
+    'drewnoski-redfearn-2024',
+    'agproud-35189',
+    'seedway-sorghum',
+    'kansas-forage-water',
+  ],
+  guides: ['sowing-a-feed-crop'],
+});

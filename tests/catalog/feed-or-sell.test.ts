@@ -1,0 +1,53 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import definition from '../../calculators/catalog/feed-or-sell/definition.ts';
+import { resultAt, runQuery } from '../../calculators/kit/cases.ts';
+
+const numberAt = (query: string, path: string): number => Number(resultAt(runQuery(definition, query), path));
+const days = fc.integer({ min: 1, max: 1000 });
+const cents = (most: number) => fc.integer({ min: 5, max: most * 100 }).map((each) => each / 100);
+
+describe('feed-or-sell', () => {
+  test('dearer feed never speaks for keeping, dearer cows never against it', () => {
+    fc.assert(
+      fc.property(days, cents(50), cents(50), (keep, one, other) => {
+        const saves = (cost: number) => numberAt(`keep=${keep}d&daily-cost-from=known&known-cost=${cost}usd/d`, 'keepAdvantageUsd');
+        expect(saves(Math.max(one, other))).toBeLessThanOrEqual(saves(Math.min(one, other)));
+        expect(numberAt(`keep=${keep}d`, 'lowAdvantageUsd')).toBeLessThanOrEqual(numberAt(`keep=${keep}d`, 'highAdvantageUsd'));
+      }),
+    );
+  });
+
+  test('put back in, each break-even makes both cost the same', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 30, max: 400 }), cents(5), (keep, cost) => {
+        const query = `keep=${keep}d&daily-cost-from=known&known-cost=${cost}usd/d`;
+        const price = numberAt(query, 'evenBuyBackUsd');
+        const prices = ['low', 'likely', 'high'].map((each) => `${each}-buy-back=${price.toFixed(9)}usd`).join('&');
+        if (price >= 50 && price <= 20_000) expect(numberAt(`${query}&${prices}`, 'keepAdvantageUsd')).toBeCloseTo(0, 5);
+        const even = numberAt(query, 'evenDays');
+        const atEven = `keep=${even.toFixed(9)}d&daily-cost-from=known&known-cost=${cost}usd/d`;
+        if (even >= 1 && even <= 1000) expect(numberAt(atEven, 'keepAdvantageUsd')).toBeCloseTo(0, 5);
+      }),
+    );
+  });
+
+  test('the calf changes the answer by what a calf brings, and the page says when it turns it', () => {
+    const query = 'keep=360d';
+    const calf = numberAt(query, 'calfUsd');
+    expect(numberAt(`${query}&calf-sold=yes`, 'keepAdvantageUsd') - numberAt(`${query}&calf-sold=no`, 'keepAdvantageUsd')).toBeCloseTo(calf, 9);
+    const cautions = (text: string) => runQuery(definition, text).cautions.map(({ say }) => say);
+    expect(cautions(query).join(' ')).toContain('The calf alone turns this answer');
+    expect(cautions('keep=90d').join(' ')).not.toContain('The calf alone turns this answer');
+  });
+
+  test('the widest swing stands first', () => {
+    fc.assert(
+      fc.property(days, fc.boolean(), (keep, isSold) => {
+        const query = `keep=${keep}d&calf-sold=${isSold ? 'yes' : 'no'}`;
+        const swings = [0, 1, 2, 3, 4].map((at) => numberAt(query, `swings.${at}.swingUsd`));
+        expect(swings).toEqual([...swings].sort((one, other) => other - one));
+      }),
+    );
+  });
+});

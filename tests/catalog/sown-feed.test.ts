@@ -1,0 +1,58 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import definition from '../../calculators/catalog/sown-feed/definition.ts';
+import { resultAt, runQuery } from '../../calculators/kit/cases.ts';
+
+const run = (query: string) => runQuery(definition, query);
+const numberAt = (query: string, path: string): number => Number(resultAt(run(query), path));
+const stored = (inches: number) => `stored-from=known&known-stored=${inches.toFixed(6)}in`;
+const inches = fc.double({ min: 0, max: 20, noNaN: true });
+
+describe('sown-feed', () => {
+  test('more water never means fewer tons, nor a dearer ton', () => {
+    fc.assert(
+      fc.property(inches, inches, (one, other) => {
+        const [less, more] = [stored(Math.min(one, other)), stored(Math.max(one, other))];
+        expect(numberAt(more, 'likelyTonPerAc')).toBeGreaterThanOrEqual(numberAt(less, 'likelyTonPerAc'));
+        expect(numberAt(more, 'sownUsdPerTon')).toBeLessThanOrEqual(numberAt(less, 'sownUsdPerTon') + 1e-9);
+      }),
+    );
+  });
+
+  test('more failures never make a ton cheaper', () => {
+    for (let fails = 1; fails <= 9; fails++)
+      expect(numberAt(`fail=${fails}`, 'sownUsdPerTon')).toBeGreaterThan(numberAt(`fail=${fails - 1}`, 'sownUsdPerTon'));
+  });
+
+  test('at the stored water that it asks for, a ton costs what hay costs', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 60, max: 400 }), fc.integer({ min: 0, max: 7 }), fc.constantFrom('graze', 'bale'), (price, fails, use) => {
+        const query = `hay-price=${price}usd/ton&fail=${fails}&use=${use}`;
+        const need = numberAt(query, 'needStoredIn');
+        if (resultAt(run(query), 'canPay') === 'no' || need === 0 || need > 20) return;
+        const there = `${query}&stored-from=known&known-stored=${need.toFixed(9)}in`;
+        expect(numberAt(there, 'sownUsdPerTon')).toBeCloseTo(numberAt(there, 'hayEatenUsdPerTon'), 4);
+      }),
+    );
+  });
+
+  test('every crop warns of what it can do to stock, before the number', () => {
+    const says = (crop: string) =>
+      run(`crop=${crop}`)
+        .cautions.map(({ say }) => say)
+        .join(' ');
+    for (const crop of ['sudangrass', 'sorghum-sudangrass']) expect(says(crop)).toContain('prussic acid');
+    for (const crop of ['sudangrass', 'sorghum-sudangrass', 'pearl-millet', 'foxtail-millet', 'oats-fall', 'turnips'])
+      expect(says(crop)).toContain('nitrate');
+    expect(says('pearl-millet')).not.toContain('Sorghums can kill');
+    expect(says('turnips')).toContain('bloat');
+    expect(says('own')).toContain('ask what it can do to stock');
+  });
+
+  test('past the last day it tells no price of a crop that frost would take', () => {
+    const outcome = run('sow=2027-10-01');
+    expect(resultAt(outcome, 'verdict')).toBe('late');
+    expect(outcome.shown).not.toContain('sownUsdPerTon');
+    expect(outcome.note).toContain('frost comes first');
+  });
+});
