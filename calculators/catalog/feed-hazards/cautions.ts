@@ -29,7 +29,7 @@ export const cautions: readonly Caution[] = [
   {
     when: (values) => values.verdict !== 'under-every-limit' && (hasFeed(values) || values.waterNitrate !== 'not-tested'),
     say: 'Stock that stagger, breathe hard, tremble or lie down, with brown or blue gums: call the veterinarian at once, take the feed away, and do not drive them. Death can come within hours.',
-    source: 'beck-nitrate',
+    source: 'common practice',
   },
   {
     when: ({ testedBy, ...values }) => testedBy === 'field-strip' && (values.forageNitrate !== 'not-tested' || values.prussicAcid === 'tested'),
