@@ -1,0 +1,169 @@
+import { earlyWeaningFeedLb } from '../../math/money/earlyWeaningFeedLb.ts';
+import { earlyWeaningUsd } from '../../math/money/earlyWeaningUsd.ts';
+import { slideUsdPerCwt } from '../../math/money/slidPriceUsdPerCwt.ts';
+import { valueOfGainUsdPerLb } from '../../math/money/valueOfGainUsdPerLb.ts';
+import { intake } from '../../tables/intake.ts';
+import type { Values } from './inputs.ts';
+
+type End = 'low' | 'likely' | 'high';
+interface CowPair {
+  readonly milkingPercent: number;
+  readonly dryPercent: number;
+}
+
+const rowOf = (animal: string, stage: string, quality: string) => {
+  const found = intake.find((row) => row.animal === animal && row.stage === stage && row.quality === quality);
+  if (found === undefined) throw new RangeError(`early-weaning needs a row of the intake table, got ${animal}, ${stage}, ${quality}`);
+  return found;
+};
+
+/**
+ * What a cow eats nursing and dry. Guides that set one high set the other high too, so each end takes both from one kind of guide;
+ * the least and the most saving are the ends.
+ */
+function cowPairs({ intakeFrom, milkingPercent, dryPercent }: Values): Readonly<Record<End, CowPair>> {
+  if (intakeFrom === 'own') {
+    const pair = { milkingPercent, dryPercent };
+    return { low: pair, likely: pair, high: pair };
+  }
+  const nursing = rowOf('beef-cow', 'lactating', intakeFrom);
+  const dry = rowOf('beef-cow', 'dry', intakeFrom);
+  const likely = { milkingPercent: nursing.likelyPercent, dryPercent: dry.likelyPercent };
+  const ends = [
+    { milkingPercent: nursing.lowPercent, dryPercent: dry.lowPercent },
+    likely,
+    { milkingPercent: nursing.highPercent, dryPercent: dry.highPercent },
+  ].sort((one, other) => one.milkingPercent - one.dryPercent - (other.milkingPercent - other.dryPercent));
+  return { low: ends[0] ?? likely, likely, high: ends.at(-1) ?? likely };
+}
+
+/** Before three months a calf eats the lower share. */
+export const youngDays = 90;
+function calfPercents({ ageDays }: Values): Readonly<Record<End, number>> {
+  const { lowPercent, likelyPercent, highPercent } = rowOf('nursing-calf', 'forage beside milk', 'any');
+  return { low: lowPercent, likely: ageDays < youngDays ? lowPercent : likelyPercent, high: highPercent };
+}
+
+const fedWeightOf = ({ earlyWeightLb, fedGainLbPerDay, aheadDays, calfGoes }: Values): number =>
+  earlyWeightLb + (calfGoes === 'sold' ? 0 : fedGainLbPerDay * aheadDays);
+
+const slideOf = ({ earlyWeightLb, earlyPriceUsdPerCwt, usualWeightLb, usualPriceUsdPerCwt }: Values): number =>
+  slideUsdPerCwt({
+    lightWeightLb: earlyWeightLb,
+    lightPriceUsdPerCwt: earlyPriceUsdPerCwt,
+    heavyWeightLb: usualWeightLb,
+    heavyPriceUsdPerCwt: usualPriceUsdPerCwt,
+  });
+/** The line through the two quotes must not run under zero before it reaches the weight of the fed calf. */
+export function slidesBelowZero(values: Values): boolean {
+  const { earlyWeightLb, usualWeightLb, usualPriceUsdPerCwt } = values;
+  if (usualWeightLb <= earlyWeightLb) return false;
+  return usualPriceUsdPerCwt + ((usualWeightLb - fedWeightOf(values)) * slideOf(values)) / 100 < 0;
+}
+
+export function compute(values: Values) {
+  const { pairsHead, cowWeightLb, aheadDays, earlyWeightLb, usualWeightLb, calfForageFrom, ownCalfLbPerDay, calfGoes, calfNeedPercent } = values;
+  const { earlyPriceUsdPerCwt, usualPriceUsdPerCwt, movePercent, forageUsdPerTon, calfFeedUsdPerTon, careUsdPerDay } = values;
+  const { weaningCostUsd, interestPercent, fedGainLbPerDay } = values;
+  const isFed = calfGoes !== 'sold';
+  const nursingMeanLb = (earlyWeightLb + usualWeightLb) / 2;
+  const fedMeanLb = (earlyWeightLb + fedWeightOf(values)) / 2;
+  const calfNeedLb = isFed ? (fedMeanLb * calfNeedPercent * aheadDays) / 100 : 0;
+  const cows = cowPairs(values);
+  const calves = calfPercents(values);
+  const lineOf = (end: End) => {
+    const calfLbPerDay = calfForageFrom === 'own' ? ownCalfLbPerDay : (nursingMeanLb * calves[end]) / 100;
+    const { cowLb, calfLb, sparedLb, ...rest } = earlyWeaningFeedLb({ cowWeightLb, ...cows[end], calfForageLbPerDay: calfLbPerDay, days: aheadDays });
+    const keptLb = sparedLb - (calfGoes === 'own-feed' ? calfNeedLb : 0);
+    return { end, ...cows[end], calfPercent: calves[end], calfLbPerDay, cowLb, calfLb, sparedLb, keptLb, keptHerdLb: keptLb * pairsHead, rest };
+  };
+  const likely = lineOf('likely');
+  const { rest, end: _, keptHerdLb, ...eaten } = likely;
+  const calfUsdPerDay = isFed
+    ? ((fedMeanLb * calfNeedPercent) / 100) * ((calfGoes === 'own-feed' ? forageUsdPerTon : calfFeedUsdPerTon) / 2000) + careUsdPerDay
+    : 0;
+  const money = earlyWeaningUsd({
+    days: aheadDays,
+    earlyWeightLb,
+    earlyPriceUsdPerCwt,
+    usualWeightLb,
+    usualPriceUsdPerCwt,
+    fedGainLbPerDay: isFed ? fedGainLbPerDay : 0,
+    calfFeedUsdPerDay: calfUsdPerDay,
+    weaningCostUsd,
+    sparedLb: likely.sparedLb,
+    forageUsdPerTon,
+    interestPercentPerYear: interestPercent,
+  });
+  const shifts = [
+    { market: 'falls', shiftPercent: -movePercent },
+    { market: 'stays', shiftPercent: 0 },
+    { market: 'rises', shiftPercent: movePercent },
+  ] as const;
+  const markets = shifts.map(({ market, shiftPercent }) => {
+    const shiftedUsualUsdPerCwt = usualPriceUsdPerCwt * (1 + shiftPercent / 100);
+    return {
+      market,
+      shiftPercent,
+      shiftedUsualUsdPerCwt,
+      usualWayUsd: (usualWeightLb * shiftedUsualUsdPerCwt) / 100,
+      soldWayUsd: money.sellEarlyUsd,
+    };
+  });
+  const fedMarkets = (isFed ? shifts : []).map(({ market, shiftPercent }) => {
+    const shiftedFedUsdPerCwt = money.fedPriceUsdPerCwt * (1 + shiftPercent / 100);
+    const fedWayUsd = (money.fedWeightLb * shiftedFedUsdPerCwt) / 100 - calfUsdPerDay * aheadDays - weaningCostUsd + money.sparedUsd;
+    return { market, shiftPercent, shiftedFedUsdPerCwt, fedWayUsd };
+  });
+  const bests = markets.map(({ usualWayUsd, soldWayUsd }, index) => {
+    const most = Math.max(usualWayUsd, soldWayUsd, fedMarkets[index]?.fedWayUsd ?? usualWayUsd);
+    return most === usualWayUsd ? 'usual' : most === soldWayUsd ? 'sell-early' : 'feed-early';
+  });
+  const best = new Set(bests).size === 1 ? (bests[0] ?? 'turns') : 'turns';
+  const [low, high] = [lineOf('low'), lineOf('high')];
+  const nursingLbPerDay = (cowWeightLb * likely.milkingPercent) / 100;
+  const pairEatsLb = (nursingLbPerDay + likely.calfLbPerDay) * aheadDays;
+  return {
+    nursingMeanLb,
+    fedMeanLb,
+    ...{ nursingPercent: eaten.milkingPercent, idlePercent: eaten.dryPercent, calfPercent: eaten.calfPercent, calfLbPerDay: eaten.calfLbPerDay },
+    cowSavedLb: eaten.cowLb,
+    calfSavedLb: eaten.calfLb,
+    savedLb: eaten.sparedLb,
+    calfNeedLb,
+    calfNeedHerdLb: calfNeedLb * pairsHead,
+    keptLb: eaten.keptLb,
+    keptHerdLb,
+    lowKeptHerdLb: low.keptHerdLb,
+    highKeptHerdLb: high.keptHerdLb,
+    cowOnlyPercent: (100 * (likely.milkingPercent - likely.dryPercent)) / likely.milkingPercent,
+    bothPercent: rest.sparedPercent,
+    cowDays: rest.cowDays,
+    calfDays: rest.calfDays,
+    pairEatsLb,
+    stillEatsLb: pairEatsLb - eaten.sparedLb,
+    nursingGainLbPerDay: (usualWeightLb - earlyWeightLb) / aheadDays,
+    slideUsd: slideOf(values),
+    gainUsdPerLb: valueOfGainUsdPerLb({
+      startWeightLb: earlyWeightLb,
+      startPriceUsdPerCwt: earlyPriceUsdPerCwt,
+      endWeightLb: usualWeightLb,
+      endPriceUsdPerCwt: usualPriceUsdPerCwt,
+    }).gainUsdPerLb,
+    calfUsdPerDay,
+    fedWeightLb: money.fedWeightLb,
+    fedPriceUsdPerCwt: money.fedPriceUsdPerCwt,
+    savedUsd: money.sparedUsd,
+    usualUsd: money.usualUsd,
+    lowUsualUsd: markets[0]?.usualWayUsd ?? money.usualUsd,
+    highUsualUsd: markets[2]?.usualWayUsd ?? money.usualUsd,
+    sellEarlyUsd: money.sellEarlyUsd,
+    feedEarlyUsd: isFed ? money.feedEarlyUsd : 0,
+    lowFeedUsd: fedMarkets[0]?.fedWayUsd ?? 0,
+    highFeedUsd: fedMarkets[2]?.fedWayUsd ?? 0,
+    best,
+    lines: [low, likely, high].map(({ rest: __, ...line }) => line),
+    markets,
+    fedMarkets,
+  } as const;
+}

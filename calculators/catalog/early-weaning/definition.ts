@@ -1,0 +1,115 @@
+import { defineCalculator } from '../../kit/define.ts';
+import { cautions } from './cautions.ts';
+import { compute, slidesBelowZero } from './compute.ts';
+import { inputs } from './inputs.ts';
+import { quantities } from './quantities.ts';
+import { steps } from './steps.ts';
+
+export default defineCalculator({
+  slug: 'early-weaning',
+  version: 1,
+  title: 'Early weaning: forage and money',
+  inputs,
+  refusals: [
+    {
+      at: 'dryPercent',
+      when: ({ intakeFrom, milkingPercent, dryPercent }) => intakeFrom === 'own' && dryPercent > milkingPercent,
+      say: 'A dry cow eats no more than a nursing one. Make this the same as the nursing figure or less.',
+    },
+    {
+      at: 'usualWeightLb',
+      when: ({ earlyWeightLb, usualWeightLb }) => usualWeightLb <= earlyWeightLb,
+      say: 'The calf must weigh more at the usual weaning than now, or there is nothing to wait for. Look at the two weights.',
+    },
+    {
+      at: 'usualPriceUsdPerCwt',
+      when: slidesBelowZero,
+      say: 'The line through your two quotes falls under nothing before the weight of the fed calf. Look at the quotes, or lower its gain.',
+    },
+  ],
+  compute,
+}).describe({
+  question: 'What does weaning early save, for cow and for calf?',
+  lead: 'The feed a dry cow saves and the feed a weaned calf needs, each by itself, and what two quotes on one day say about selling now.',
+  searchWords: [
+    'wean early',
+    'drought weaning',
+    'dry off cows',
+    'light calves',
+    'price slide',
+    'value of gain',
+    'creep',
+    'drylot calves',
+    'save grass',
+  ],
+  quantities,
+  results: [
+    { of: 'keptHerdLb', range: { low: 'lowKeptHerdLb', high: 'highKeptHerdLb', says: '{low} to {high} by how the guides differ on what they eat' } },
+    { of: 'cowSavedLb' },
+    { of: 'calfSavedLb' },
+    { of: 'calfNeedLb', when: ({ calfGoes }) => calfGoes !== 'sold' },
+    { of: 'calfNeedHerdLb', when: ({ calfGoes }) => calfGoes !== 'sold' },
+    { of: 'cowOnlyPercent' },
+    { of: 'bothPercent' },
+    { of: 'cowDays' },
+    { of: 'calfDays' },
+    { of: 'best' },
+    { of: 'sellEarlyUsd' },
+    {
+      of: 'feedEarlyUsd',
+      when: ({ calfGoes }) => calfGoes !== 'sold',
+      range: { low: 'lowFeedUsd', high: 'highFeedUsd', says: '{low} if the market falls, {high} if it rises' },
+    },
+    { of: 'usualUsd', range: { low: 'lowUsualUsd', high: 'highUsualUsd', says: '{low} if the market falls, {high} if it rises' } },
+    { of: 'savedUsd' },
+    { of: 'slideUsd' },
+    { of: 'gainUsdPerLb' },
+    { of: 'calfUsdPerDay', when: ({ calfGoes }) => calfGoes !== 'sold' },
+    { of: 'fedWeightLb', when: ({ calfGoes }) => calfGoes !== 'sold' },
+    { of: 'lines' },
+    { of: 'markets' },
+    { of: 'fedMarkets', when: ({ calfGoes }) => calfGoes !== 'sold' },
+  ],
+  steps,
+  cautions,
+  limits: [
+    'Published savings run from 12 to 40 percent. Most of that spread hangs on whether the grass of the calf is counted, so both shares stand here, cow and calf apart.',
+    'The calf’s part is saved only where the calf no longer eats. In one feedlot trial, feed for each pound of calf was no less when early-weaned calves were fed too.',
+    'Guides on what cattle eat err by about 15 percent either way, and the difference between two of them errs more. Cows hold back less on poor grass than the table says.',
+    'It does not count what often matters most: cows that go into winter in better flesh, eat less hay and breed back.',
+    'The two quotes draw a straight line. Real markets step, and light, plain or unvaccinated calves fall under it. Haul, commission, shrink and tax are not in it; put them into the cost of weaning.',
+    'The market may move further than you put in. A fed calf can also die; put your own loss into the cost of weaning.',
+  ],
+  note: ({ calfGoes }, show) =>
+    [
+      `Weaning ${show('aheadDays')} early, ${show('pairsHead')} of cows with calves. Forage kept on this place: ${show('keptHerdLb')} (${show('lowKeptHerdLb')} to ${show('highKeptHerdLb')}).`,
+      `For each pair the cow eats ${show('cowSavedLb')} less and the calf leaves ${show('calfSavedLb')}; the cow alone is ${show('cowOnlyPercent')}, with the calf ${show('bothPercent')}.`,
+      calfGoes === 'sold' ? '' : `The weaned calf needs ${show('calfNeedLb')} of feed.`,
+      `A calf: sold early ${show('sellEarlyUsd')}${calfGoes === 'sold' ? '' : `, fed ${show('feedEarlyUsd')}`}, with the worth of the forage; at the usual time ${show('usualUsd')} (${show('lowUsualUsd')} to ${show('highUsualUsd')} by the market). Leaves most: ${show('best').toLowerCase()}.`,
+    ]
+      .filter((each) => each !== '')
+      .join(' '),
+  picture: {
+    kind: 'shares',
+    whole: 'pairEatsLb',
+    parts: [
+      { of: 'cowSavedLb', tone: 'kept' },
+      { of: 'calfSavedLb', tone: 'kept' },
+      { of: 'stillEatsLb', tone: 'other' },
+    ],
+  },
+  sources: [
+    'hibberd-thrift-1992',
+    'jaeger-early-weaning',
+    'noble-early-weaning-1998',
+    'aces-price-slide',
+    'noble-value-of-gain-2005',
+    'rasby-value-of-gain-2015',
+    'michigan-beef-notes',
+    'luling-foundation',
+    'unl-stocking-creep',
+    'mullenix-2022',
+    'banta-agproud',
+  ],
+  guides: ['weaning-early'],
+});

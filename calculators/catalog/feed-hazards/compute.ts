@@ -1,0 +1,128 @@
+import { dilutionSharePercent } from '../../math/hazards/dilutionSharePercent.ts';
+import { forageNitrateReadings } from '../../math/hazards/forageNitrateReadings.ts';
+import { nitrateDose } from '../../math/hazards/nitrateDose.ts';
+import { nitrateNitrogenPpm } from '../../math/hazards/nitrateNitrogenPpm.ts';
+import { strictestPrussicRule } from '../../math/hazards/strictestPrussicRule.ts';
+import { saltsFromConductivity, sulfateFromSulfur } from '../../math/hazards/sulfateFromSulfur.ts';
+import { intakeByWeightGal } from '../../math/stockWater/planningIntakeGal.ts';
+import type { Values } from './inputs.ts';
+import { feedLines, type Line, lowestLimitPpm, otherLines } from './lists.ts';
+
+const verdicts = ['under-every-limit', 'limited', 'harm-named', 'do-not-feed'] as const;
+/** The most that a row can say, by our order of the lists' words. */
+const severest = (lines: readonly Line[]): (typeof verdicts)[number] => verdicts[Math.max(...lines.map(({ severity }) => severity))] ?? 'do-not-feed';
+
+/** Water's nitrate, sulfate and salts in the units of the lists. What the slip leaves open is read the strictest way. */
+function waterOf(values: Values) {
+  const { waterNitrate, slipNitrateMgPerL, waterSulfate, slipSulfateMgPerL, waterSalts, slipSaltsMgPerL, conductivityCount } = values;
+  const asNitrogen = (form: 'no3-n' | 'no3') =>
+    nitrateNitrogenPpm({ amount: slipNitrateMgPerL, form, unit: 'ppm', basis: 'dry', dryMatterPercent: 100 });
+  return {
+    waterNitrogenMgPerL: waterNitrate === 'not-tested' ? 0 : asNitrogen(waterNitrate === 'no3' ? 'no3' : 'no3-n'),
+    sulfateMgPerL: waterSulfate === 'not-tested' ? 0 : waterSulfate === 'so4' ? slipSulfateMgPerL : sulfateFromSulfur(slipSulfateMgPerL),
+    saltsMgPerL: waterSalts === 'not-tested' ? 0 : waterSalts === 'conductivity' ? saltsFromConductivity(conductivityCount) : slipSaltsMgPerL,
+  };
+}
+
+function feedOf({ forageNitrate, slipUnit, nitratePpmCount, nitratePercent, basis, dryMatterPercent, prussicAcid, prussicPpmCount }: Values) {
+  const form = forageNitrate === 'not-said' || forageNitrate === 'not-tested' ? 'no3-n' : forageNitrate;
+  const amount = slipUnit === 'ppm' ? nitratePpmCount : nitratePercent;
+  const slip = (of: 'dry' | 'as-fed') => nitrateNitrogenPpm({ amount, form, unit: slipUnit, basis: of, dryMatterPercent });
+  const isDry = basis === 'dry';
+  const isTested = forageNitrate !== 'not-tested';
+  return {
+    slipPpm: slipUnit === 'ppm' ? nitratePpmCount : nitratePercent * 10_000,
+    slipNitrogenPpm: isTested ? slip('dry') : 0,
+    nitrogenPpm: isTested ? slip(isDry ? 'dry' : 'as-fed') : 0,
+    // Nothing but the water in the sample stands between the two, the same as for nitrogen.
+    prussicPpm: prussicAcid === 'not-tested' ? 0 : isDry ? prussicPpmCount : prussicPpmCount / (dryMatterPercent / 100),
+  };
+}
+
+/** Feed and water of one day together, and how much of the high feed a level leaves room for. */
+function dayOf(values: Values, nitrogenPpm: number, waterNitrogenMgPerL: number) {
+  const {
+    forageNitrate,
+    weightLb,
+    eatenLbPerDay,
+    otherFeed,
+    sharePercent,
+    otherPpmCount,
+    waterNitrate,
+    waterFrom,
+    waterGalPerDay,
+    limitFrom,
+    ownLimitPpmCount,
+  } = values;
+  const drunkGal =
+    waterNitrate === 'not-tested' ? 0 : waterFrom === 'known' ? waterGalPerDay : intakeByWeightGal(weightLb, waterFrom === 'summer' ? 1.5 : 0.75);
+  const isMixed = forageNitrate !== 'not-tested' && otherFeed === 'tested';
+  const rationPpm = isMixed ? (sharePercent / 100) * nitrogenPpm + (1 - sharePercent / 100) * otherPpmCount : nitrogenPpm;
+  const dose = (feedNitrogenPpm: number) =>
+    nitrateDose({ feedLb: eatenLbPerDay, feedNitrogenPpm, waterGal: drunkGal, waterNitrogenMgPerL, weightLb });
+  const waterAsFeedPpm = dose(0).asFeedPpm;
+  const limitPpm = limitFrom === 'own' ? ownLimitPpmCount : lowestLimitPpm;
+  const roomPpm = limitPpm - waterAsFeedPpm;
+  const mixSharePercent =
+    roomPpm <= otherPpmCount
+      ? 0
+      : nitrogenPpm <= roomPpm
+        ? 100
+        : dilutionSharePercent({ limitPpm: roomPpm, highPpm: nitrogenPpm, lowPpm: otherPpmCount });
+  return { drunkGal, rationPpm, ...dose(rationPpm), waterAsFeedPpm, limitPpm, roomPpm, mixSharePercent };
+}
+
+const rulesOf = (crop: Values['crop']) => {
+  const least = (event: Parameters<typeof strictestPrussicRule>[1]) => (crop === 'other' ? 0 : strictestPrussicRule(crop, event).least);
+  return {
+    leastHeightIn: least('height'),
+    killingFrostDays: least('killing-frost'),
+    lightFrostDays: least('light-frost'),
+    afterDroughtDays: least('rain-after-drought'),
+    ensiledDays: least('ensiled'),
+  };
+};
+
+export function compute(values: Values) {
+  const { forageNitrate, otherFeed, prussicAcid, waterNitrate, waterSulfate, waterSalts, pregnant, animals } = values;
+  const feed = feedOf(values);
+  const water = waterOf(values);
+  const day = dayOf(values, feed.nitrogenPpm, water.waterNitrogenMgPerL);
+  const isPregnant = pregnant !== 'no';
+  // The lists name no sheep or goats: the stricter of the two kinds of cattle.
+  const drinkers = animals === 'adult-cattle' ? 'adult-cattle' : 'calves';
+  const hasFeed = forageNitrate !== 'not-tested';
+  const readings = [
+    ...(hasFeed ? feedLines('feed', feed.nitrogenPpm, isPregnant) : []),
+    ...(hasFeed && waterNitrate !== 'not-tested' ? feedLines('feed-and-water', day.asFeedPpm, isPregnant) : []),
+    ...(prussicAcid === 'tested' ? otherLines('prussic-acid', feed.prussicPpm, drinkers) : []),
+    ...(waterNitrate !== 'not-tested' ? otherLines('water-nitrate', water.waterNitrogenMgPerL, drinkers) : []),
+    ...(waterSulfate !== 'not-tested' ? otherLines('water-sulfate', water.sulfateMgPerL, drinkers) : []),
+    ...(waterSalts !== 'not-tested' ? otherLines('water-salts', water.saltsMgPerL, drinkers) : []),
+  ];
+  const ofFeed = readings.filter(({ thing }) => thing === 'feed');
+  const strictest = readings.reduce<Line | undefined>(
+    (most, each) => (most !== undefined && most.severity >= each.severity ? most : each),
+    undefined,
+  );
+  const listSharePercent = Math.min(...forageNitrateReadings(feed.nitrogenPpm, isPregnant).map(({ mostPercent }) => mostPercent ?? 100));
+  const leadSharePercent = Math.min(day.mixSharePercent, listSharePercent);
+  const isRefused = ofFeed.some(({ severity }) => severity === 3);
+  const isMixed = hasFeed && otherFeed === 'tested';
+  const share = leadSharePercent === 0 ? 'no-room' : leadSharePercent === 100 ? 'no-share-named' : 'share';
+  const mixing = !isMixed ? 'not-asked' : isRefused ? 'ask-first' : share;
+  return {
+    verdict: severest(readings),
+    leadThing: strictest?.thing ?? 'feed',
+    leadList: strictest?.list ?? '',
+    leadSays: strictest?.says ?? '',
+    ...feed,
+    ...water,
+    ...day,
+    listSharePercent,
+    leadSharePercent,
+    mixing,
+    readings: readings.map(({ severity: _, ...each }) => each),
+    ...rulesOf(values.crop),
+  } as const;
+}

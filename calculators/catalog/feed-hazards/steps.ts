@@ -1,0 +1,259 @@
+import type { Step } from '../../kit/steps.ts';
+import type { compute } from './compute.ts';
+import type { Values } from './inputs.ts';
+
+type R = ReturnType<typeof compute>;
+type V = Values & R;
+const hasFeed = ({ forageNitrate }: V): boolean => forageNitrate !== 'not-tested';
+const hasWater = ({ waterNitrate }: V): boolean => waterNitrate !== 'not-tested';
+const isDose = (values: V): boolean => hasFeed(values) || hasWater(values);
+const isMixed = (values: V): boolean => hasFeed(values) && values.otherFeed === 'tested';
+const isSorghum = ({ crop }: V): boolean => crop !== 'other';
+
+const slipSteps: readonly Step<V, R>[] = [
+  {
+    kind: 'formula',
+    shows: 'slipPpm',
+    onlyWhen: hasFeed,
+    says: 'The slip’s value in parts per million. One percent is 10,000 of them.',
+    ways: [
+      { when: ({ slipUnit }) => slipUnit === 'percent', formula: String.raw`\q{nitratePercent} \times 10000` },
+      { formula: String.raw`\q{nitratePpmCount}` },
+    ],
+  },
+  {
+    kind: 'formula',
+    shows: 'slipNitrogenPpm',
+    onlyWhen: hasFeed,
+    says: 'Counted as its nitrogen, by the weights of the atoms: N 14.007, O 15.999, K 39.098.',
+    source: 'anderson-nitrate-2016, the two ways of reporting',
+    ways: [
+      { when: ({ forageNitrate }) => forageNitrate === 'no3', formula: String.raw`\q{slipPpm} \times \frac{14.007}{14.007 + 3 \times 15.999}` },
+      {
+        when: ({ forageNitrate }) => forageNitrate === 'kno3',
+        formula: String.raw`\q{slipPpm} \times \frac{14.007}{39.098 + 14.007 + 3 \times 15.999}`,
+      },
+      { when: ({ forageNitrate }) => forageNitrate === 'no3-n', formula: String.raw`\q{slipPpm}`, because: 'the slip counts it so' },
+      { formula: String.raw`\q{slipPpm}`, because: 'the slip does not say, so it is read the strictest way' },
+    ],
+  },
+  {
+    kind: 'formula',
+    shows: 'nitrogenPpm',
+    onlyWhen: hasFeed,
+    says: 'In dry matter, as the lists have it.',
+    ways: [
+      { when: ({ basis }) => basis === 'dry', formula: String.raw`\q{slipNitrogenPpm}` },
+      { when: ({ basis }) => basis === 'as-fed', formula: String.raw`\frac{\q{slipNitrogenPpm}}{\q{dryMatterPercent} / 100}` },
+      {
+        formula: String.raw`\frac{\q{slipNitrogenPpm}}{\q{dryMatterPercent} / 100}`,
+        because: 'the slip does not say, so it is read the strictest way, as fed',
+      },
+    ],
+  },
+  {
+    kind: 'formula',
+    shows: 'prussicPpm',
+    onlyWhen: ({ prussicAcid }) => prussicAcid === 'tested',
+    says: 'Prussic acid in dry matter.',
+    ways: [
+      { when: ({ basis }) => basis === 'dry', formula: String.raw`\q{prussicPpmCount}` },
+      { formula: String.raw`\frac{\q{prussicPpmCount}}{\q{dryMatterPercent} / 100}` },
+    ],
+  },
+  {
+    kind: 'formula',
+    shows: 'waterNitrogenMgPerL',
+    onlyWhen: hasWater,
+    says: 'The water’s nitrate, counted as nitrogen.',
+    source: 'anderson-nitrate-2016, the two ways of reporting',
+    ways: [
+      {
+        when: ({ waterNitrate }) => waterNitrate === 'no3',
+        formula: String.raw`\q{slipNitrateMgPerL} \times \frac{14.007}{14.007 + 3 \times 15.999}`,
+      },
+      { formula: String.raw`\q{slipNitrateMgPerL}` },
+    ],
+  },
+  {
+    kind: 'formula',
+    shows: 'sulfateMgPerL',
+    onlyWhen: ({ waterSulfate }) => waterSulfate !== 'not-tested',
+    says: 'The water’s sulfate as SO4. Where the slip may mean sulfur it is read so: three times as much.',
+    source: 'virginia-spes-201, table 1',
+    ways: [
+      { when: ({ waterSulfate }) => waterSulfate === 'so4', formula: String.raw`\q{slipSulfateMgPerL}` },
+      { formula: String.raw`\q{slipSulfateMgPerL} \times \frac{32.06 + 4 \times 15.999}{32.06}` },
+    ],
+  },
+  {
+    kind: 'formula',
+    shows: 'saltsMgPerL',
+    onlyWhen: ({ waterSalts }) => waterSalts !== 'not-tested',
+    says: 'The water’s salts. From conductivity it is a rough figure.',
+    source: 'servitech-water, factors for reports',
+    ways: [
+      { when: ({ waterSalts }) => waterSalts === 'conductivity', formula: String.raw`640 \times \q{conductivityCount}` },
+      { formula: String.raw`\q{slipSaltsMgPerL}` },
+    ],
+  },
+];
+
+const daySteps: readonly Step<V, R>[] = [
+  {
+    kind: 'formula',
+    shows: 'drunkGal',
+    onlyWhen: hasWater,
+    says: 'What one animal drinks in a day.',
+    source: 'k-state-watering-handbook, first paragraphs',
+    ways: [
+      { when: ({ waterFrom }) => waterFrom === 'known', formula: String.raw`\q{waterGalPerDay}` },
+      { when: ({ waterFrom }) => waterFrom === 'summer', formula: String.raw`1.5 \times \frac{\q{weightLb}}{100}` },
+      { formula: String.raw`0.75 \times \frac{\q{weightLb}}{100}` },
+    ],
+  },
+  {
+    kind: 'formula',
+    shows: 'rationPpm',
+    onlyWhen: hasFeed,
+    says: 'Nitrate nitrogen in all they eat.',
+    ways: [
+      {
+        when: ({ otherFeed }) => otherFeed === 'tested',
+        formula: String.raw`\frac{\q{sharePercent}}{100} \times \q{nitrogenPpm} + (1 - \frac{\q{sharePercent}}{100}) \times \q{otherPpmCount}`,
+      },
+      {
+        when: ({ otherFeed }) => otherFeed === 'untested',
+        formula: String.raw`\q{nitrogenPpm}`,
+        because: 'a feed that nobody tested is counted as high as this one',
+      },
+      { formula: String.raw`\q{nitrogenPpm}`, because: 'they eat nothing else' },
+    ],
+  },
+  {
+    kind: 'formula',
+    shows: 'feedG',
+    onlyWhen: hasFeed,
+    says: 'Grams a day from feed: a pound is 0.45359237 kg, and a ppm is a thousandth of a gram in each.',
+    source: 'dairyland-nitrate, comment on the first class',
+    ways: [{ formula: String.raw`\frac{\q{eatenLbPerDay} \times 0.45359237 \times \q{rationPpm}}{1000}` }],
+  },
+  {
+    kind: 'formula',
+    shows: 'waterG',
+    onlyWhen: hasWater,
+    says: 'Grams a day from water: a gallon is 3.785411784 litres.',
+    ways: [{ formula: String.raw`\frac{\q{drunkGal} \times 3.785411784 \times \q{waterNitrogenMgPerL}}{1000}` }],
+  },
+  {
+    kind: 'formula',
+    shows: 'totalG',
+    onlyWhen: isDose,
+    says: 'Feed and water add.',
+    source: 'harty-nitrate',
+    ways: [{ formula: String.raw`\q{feedG} + \q{waterG}` }],
+  },
+  {
+    kind: 'formula',
+    shows: 'gPerCwt',
+    onlyWhen: isDose,
+    says: 'For each 100 lb of the animal.',
+    ways: [{ formula: String.raw`\frac{100 \times \q{totalG}}{\q{weightLb}}` }],
+  },
+  {
+    kind: 'formula',
+    shows: 'asFeedPpm',
+    onlyWhen: (values) => hasFeed(values) && hasWater(values),
+    says: 'The same amount as if it were all in what they eat, to hold it against the lists.',
+    ways: [{ formula: String.raw`\frac{1000 \times \q{totalG}}{\q{eatenLbPerDay} \times 0.45359237}` }],
+  },
+  {
+    kind: 'rows',
+    of: 'readings',
+    says: 'Each list’s class: the last one whose lower edge the value reaches. A value on an edge belongs to the class above it.',
+    source: 'clemson-nitrate, and the other lists that are named',
+    formulas: {},
+  },
+];
+
+const mixSteps: readonly Step<V, R>[] = [
+  {
+    kind: 'formula',
+    shows: 'waterAsFeedPpm',
+    onlyWhen: isMixed,
+    says: 'What the water puts on top, as if it were in the feed.',
+    ways: [{ formula: String.raw`\frac{1000 \times \q{waterG}}{\q{eatenLbPerDay} \times 0.45359237}` }],
+  },
+  {
+    kind: 'lookup',
+    shows: 'limitPpm',
+    onlyWhen: (values) => isMixed(values) && values.limitFrom === 'strictest',
+    says: 'The lowest edge at which any of the lists sets a limit or warns.',
+    source: 'servitech-nitrate, table 1',
+  },
+  {
+    kind: 'formula',
+    shows: 'limitPpm',
+    onlyWhen: (values) => isMixed(values) && values.limitFrom === 'own',
+    says: 'The level that you were given.',
+    ways: [{ formula: String.raw`\q{ownLimitPpmCount}` }],
+  },
+  {
+    kind: 'formula',
+    shows: 'roomPpm',
+    onlyWhen: isMixed,
+    says: 'What the water leaves of it for feed.',
+    ways: [{ formula: String.raw`\q{limitPpm} - \q{waterAsFeedPpm}` }],
+  },
+  {
+    kind: 'formula',
+    shows: 'mixSharePercent',
+    onlyWhen: isMixed,
+    says: 'Share of this feed that brings the mix just to that, by dry matter.',
+    source: 'amaglab-nitrate-mixing, equation solved for the share',
+    ways: [
+      { when: ({ roomPpm, otherPpmCount }) => roomPpm <= otherPpmCount, formula: '0', because: 'the other feed and the water leave no room' },
+      { when: ({ roomPpm, nitrogenPpm }) => nitrogenPpm <= roomPpm, formula: '100', because: 'it is under that by itself' },
+      { formula: String.raw`\frac{100 \times (\q{roomPpm} - \q{otherPpmCount})}{\q{nitrogenPpm} - \q{otherPpmCount}}` },
+    ],
+  },
+  {
+    kind: 'lookup',
+    shows: 'listSharePercent',
+    onlyWhen: isMixed,
+    says: 'The smallest share that any list names for this value; 100 where none names one.',
+    source: 'clemson-nitrate, dairyland-nitrate and servitech-nitrate',
+  },
+  {
+    kind: 'formula',
+    shows: 'leadSharePercent',
+    onlyWhen: isMixed,
+    says: 'The smaller of the two leads.',
+    ways: [{ formula: String.raw`\min(\q{mixSharePercent}, \q{listSharePercent})` }],
+  },
+];
+
+const rule = (
+  shows: 'leastHeightIn' | 'killingFrostDays' | 'lightFrostDays' | 'afterDroughtDays' | 'ensiledDays',
+  says: string,
+  source: string,
+): Step<V, R> => ({
+  kind: 'lookup',
+  shows,
+  onlyWhen: isSorghum,
+  says,
+  source,
+});
+const ruleSteps: readonly Step<V, R>[] = [
+  rule(
+    'leastHeightIn',
+    'The tallest height that a list asks for before this crop is grazed.',
+    'seedway-sorghum, with drewnoski-redfearn-2024, agproud-35189 and hay-forage-311',
+  ),
+  rule('killingFrostDays', 'After a killing frost.', 'drewnoski-redfearn-2024, to minimize risk'),
+  rule('lightFrostDays', 'After a frost that leaves part of it alive. Each such frost starts the count again.', 'agproud-35189, heights and waits'),
+  rule('afterDroughtDays', 'After the rain that ends a drought.', 'hay-forage-311, heights and waits'),
+  rule('ensiledDays', 'In the silo or the wrapped bale.', 'seedway-sorghum, heights and ensiling'),
+];
+
+export const steps = [...slipSteps, ...daySteps, ...mixSteps, ...ruleSteps];
