@@ -27,6 +27,8 @@ export default defineConfig({
   workers: 2,
   fullyParallel: true,
   forbidOnly: true,
+  // The longest pages take their time on a busy machine.
+  timeout: 90_000,
   reporter: [['list'], ['json', { outputFile: 'node_modules/.cache/tests/browser.json' }]],
   use: {
     baseURL: `http://127.0.0.1:${port}`,
