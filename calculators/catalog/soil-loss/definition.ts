@@ -2,7 +2,7 @@ import { defineCalculator } from '../../kit/define.ts';
 import { compute, hasErodibility } from './compute.ts';
 import { inputs } from './inputs.ts';
 import { quantities } from './quantities.ts';
-import { steps } from './steps.ts';
+import { canDivide, isFarmed, losesFarmed, steps } from './steps.ts';
 
 export default defineCalculator({
   slug: 'soil-loss',
@@ -42,7 +42,7 @@ export default defineCalculator({
         low: 'lowTonPerAc',
         high: 'highTonPerAc',
         says: ({ highTonPerAc }) =>
-          highTonPerAc < 1 ? 'and still under that if it is twice the figure' : 'or just over that, if it is twice the figure',
+          highTonPerAc < 1 ? 'and still under that if it is twice the figure' : 'or as much as {high}, if it is twice the figure',
       },
     },
     {
@@ -54,7 +54,7 @@ export default defineCalculator({
         says: ({ lowTonPerAc }) => (lowTonPerAc < 1 ? 'anything from well under that to {high}' : 'anything from {low} to {high}'),
       },
     },
-    { of: 'ploughedSize', when: ({ ploughed, ploughedSize }) => ploughed !== 'bare-fallow' && ploughedSize === 'under-one' },
+    { of: 'ploughedSize', when: ({ ploughedSize }) => ploughedSize === 'under-one' },
     {
       of: 'ploughedTonPerAc',
       when: ({ ploughed, ploughedSize }) => ploughed !== 'bare-fallow' && ploughedSize === 'whole',
@@ -64,27 +64,27 @@ export default defineCalculator({
         says: ({ ploughedLowTonPerAc }) => (ploughedLowTonPerAc < 1 ? 'anything from well under that to {high}' : 'anything from {low} to {high}'),
       },
     },
-    { of: 'fallowTonPerAc', when: ({ ploughed }) => ploughed === 'bare-fallow' },
+    { of: 'fallowTonPerAc', when: ({ ploughed, ploughedSize }) => ploughed === 'bare-fallow' && ploughedSize === 'whole' },
     // Under a ton the figure is too weak to divide by.
-    { of: 'timesRatio', when: ({ lossSize, timesRatio }) => lossSize === 'whole' && timesRatio >= 1.5 },
+    { of: 'timesRatio', when: canDivide },
     { of: 'toleratedTonPerAc' },
     { of: 'standing' },
-    { of: 'ploughedStanding' },
+    { of: 'ploughedStanding', when: isFarmed },
     {
       of: 'loadsCount',
       when: ({ lossSize }) => lossSize === 'whole',
       range: { low: 'lowLoadsCount', high: 'highLoadsCount', says: 'anything from {low} to {high}' },
     },
     { of: 'mostLoadsCount', when: ({ lossSize }) => lossSize === 'under-one' },
-    { of: 'ploughedLoadsCount' },
+    { of: 'ploughedLoadsCount', when: losesFarmed },
     {
       of: 'inchYears',
       when: ({ lossSize }) => lossSize === 'whole',
       range: { low: 'fastInchYears', high: 'slowInchYears', says: 'anything from {low} to {high}' },
     },
-    { of: 'ploughedInchYears', when: ({ ploughedSize }) => ploughedSize === 'whole' },
+    { of: 'ploughedInchYears', when: losesFarmed },
     { of: 'thirtyYearsIn', when: ({ lossSize }) => lossSize === 'whole' },
-    { of: 'ploughedThirtyYearsIn', when: ({ ploughedSize }) => ploughedSize === 'whole' },
+    { of: 'ploughedThirtyYearsIn', when: losesFarmed },
     { of: 'coverStanding' },
     { of: 'curve' },
   ],

@@ -38,7 +38,7 @@ export const quantities = {
   cropPracticeRatio: factor('Practice factor of the ploughed ground', 'P', 2),
   fallowTonPerAc: loss('Bare fallow, tilled with no crop all year', 'A_{fallow}'),
   ploughedTonPerAc: loss('The same ground in that crop rotation', 'A_{crop}'),
-  ploughedSize: word('The same ground in that crop rotation', { 'under-one': underOne, whole: 'A ton an acre or more' }),
+  ploughedSize: word('The ploughed ground set beside it', { 'under-one': underOne, whole: 'A ton an acre or more' }),
   ploughedLowTonPerAc: loss('Half of the ploughed figure', 'A_{crop,low}'),
   ploughedHighTonPerAc: loss('Twice the ploughed figure', 'A_{crop,high}'),
   timesRatio: factor('Ploughed ground loses so many times as much', 'x', 0),
@@ -62,7 +62,7 @@ export const quantities = {
     columns: {
       atCoverPercent: amount('Covered ground', 'G', 'pct', 0),
       pastureTonPerAc: loss('This pasture (0 is under half a ton)', 'A'),
-      cropTonPerAc: loss('Ploughed ground', 'A_{crop}'),
+      cropTonPerAc: loss('The ploughed ground set beside it', 'A_{crop}'),
     },
   },
 } as const;

@@ -6,6 +6,12 @@ import type { inputs } from './inputs.ts';
 type Results = ReturnType<typeof compute>;
 type SoilLossStep = Step<ValuesOf<typeof inputs> & Results, Results>;
 
+type Sizes = Pick<Results, 'lossSize' | 'ploughedSize' | 'timesRatio'> & { readonly ploughed: string };
+/** Bare fallow is a yardstick, not a way to farm: it is told as one figure and compared no further. */
+export const isFarmed = ({ ploughed }: Sizes): boolean => ploughed !== 'bare-fallow';
+export const losesFarmed = (sizes: Sizes): boolean => isFarmed(sizes) && sizes.ploughedSize === 'whole';
+export const canDivide = (sizes: Sizes): boolean => isFarmed(sizes) && sizes.lossSize === 'whole' && sizes.timesRatio >= 1.5;
+
 const handbook = 'wischmeier-smith-1978';
 
 const placeSteps: readonly SoilLossStep[] = [
@@ -229,7 +235,7 @@ const lossSteps: readonly SoilLossStep[] = [
   {
     kind: 'formula',
     shows: 'timesRatio',
-    onlyWhen: ({ lossSize, timesRatio }) => lossSize === 'whole' && timesRatio >= 1.5,
+    onlyWhen: canDivide,
     says: 'Ploughed against pasture. Rain and soil are the same in both, so this is surer than either figure.',
     ways: [{ formula: String.raw`\frac{\q{ploughedTonPerAc}}{\q{lossTonPerAc}}` }],
   },
@@ -256,6 +262,7 @@ const lossSteps: readonly SoilLossStep[] = [
   {
     kind: 'formula',
     shows: 'ploughedLoadsCount',
+    onlyWhen: losesFarmed,
     says: 'And if it were ploughed.',
     ways: [{ formula: String.raw`\frac{\q{ploughedTonPerAc} \times \q{areaAc}}{\q{truckTon}}` }],
   },
@@ -266,7 +273,7 @@ const lossSteps: readonly SoilLossStep[] = [
     source: 'common practice',
     ways: [{ formula: inchYears('lossTonPerAc') }],
   },
-  { kind: 'formula', shows: 'ploughedInchYears', says: 'And ploughed.', ways: [{ formula: inchYears('ploughedTonPerAc') }] },
+  { kind: 'formula', shows: 'ploughedInchYears', onlyWhen: losesFarmed, says: 'And ploughed.', ways: [{ formula: inchYears('ploughedTonPerAc') }] },
   {
     kind: 'formula',
     shows: 'thirtyYearsIn',
@@ -276,6 +283,7 @@ const lossSteps: readonly SoilLossStep[] = [
   {
     kind: 'formula',
     shows: 'ploughedThirtyYearsIn',
+    onlyWhen: losesFarmed,
     says: 'And ploughed.',
     ways: [{ formula: String.raw`\frac{30}{\q{ploughedInchYears}}` }],
   },
