@@ -1,0 +1,143 @@
+import { coreDensity } from '../../math/soil/coreDensity.ts';
+import { densityLimits, densityStanding } from '../../math/soil/densityStanding.ts';
+import { dryWeightG } from '../../math/soil/gravimetricWaterPercent.ts';
+import { porosityPercent } from '../../math/soil/porosityPercent.ts';
+import { probeSummary } from '../../math/soil/probeSummary.ts';
+import { particleDensityGPerCm3 } from '../../math/soil/waterRetention.ts';
+import type { DensityListName } from '../../tables/rootLimitingDensity.ts';
+import type { Texture } from '../../tables/soilGroups.ts';
+
+interface Core {
+  readonly coreG: number;
+  readonly waterPercent: number;
+  readonly holeMl: number;
+  readonly stoneG: number;
+  readonly jarMl: number;
+}
+interface Measured {
+  readonly volumeFrom: 'can' | 'known' | 'hole';
+  readonly acrossIn: number;
+  readonly tallIn: number;
+  readonly ringMl: number;
+  readonly weighed: 'dry' | 'moist';
+  readonly stones: 'none' | 'weighed' | 'jar';
+  readonly cores: readonly Core[];
+}
+interface Asked extends Measured {
+  readonly texture: Texture;
+  readonly probe: 'none' | 'pushed';
+  readonly moisture: 'sponge' | 'dry' | 'wet';
+  readonly pushes: readonly { readonly gauge: 'passed' | 'never'; readonly stopIn: number }[];
+}
+
+const lists: readonly DensityListName[] = ['by-class', 'critical-range', 'three-groups', 'seven-rows'];
+
+const canMl = ({ acrossIn, tallIn }: Pick<Measured, 'acrossIn' | 'tallIn'>): number => (Math.PI / 4) * (2.54 * acrossIn) ** 2 * (2.54 * tallIn);
+function partsOf(core: Core, asked: Measured) {
+  const volumeMl = asked.volumeFrom === 'can' ? canMl(asked) : asked.volumeFrom === 'known' ? asked.ringMl : core.holeMl;
+  const dryG = asked.weighed === 'moist' ? dryWeightG(core.coreG, core.waterPercent) : core.coreG;
+  const stonesG = asked.stones === 'none' ? 0 : core.stoneG;
+  const stonesMl = asked.stones === 'jar' ? core.jarMl : stonesG / particleDensityGPerCm3;
+  return { volumeMl, dryG, stonesG, stonesMl };
+}
+
+/** What is wrong with the cores as measured, if anything: things that no soil can be. */
+export function faultOf(asked: Measured): 'none' | 'stones-weigh-all' | 'stones-fill-all' | 'heavier-than-rock' | 'lighter-than-peat' {
+  for (const core of asked.cores) {
+    const { volumeMl, dryG, stonesG, stonesMl } = partsOf(core, asked);
+    if (stonesG >= dryG) return 'stones-weigh-all';
+    if (stonesMl >= volumeMl) return 'stones-fill-all';
+    const fine = (dryG - stonesG) / (volumeMl - stonesMl);
+    // Tighter than this leaves hardly a pore; looser than this is no mineral soil.
+    if (fine > 2.3) return 'heavier-than-rock';
+    if (fine < 0.2) return 'lighter-than-peat';
+  }
+  return 'none';
+}
+
+const sumOf = <T>(list: readonly T[], of: (each: T) => number): number => list.reduce((sum, each) => sum + of(each), 0);
+
+/** Every limit of every list that names the texture, each under its list's name. */
+const limitsOf = (texture: Texture, meanGPerCm3: number) =>
+  lists.flatMap((list) => {
+    const { idealBelow, limitsFrom, stopsAbove } = densityLimits(list, texture) ?? {};
+    const line = (limit: 'ideal' | 'suffer' | 'stop', limitGPerCm3: number, isPast: boolean) => ({
+      list,
+      limit,
+      limitGPerCm3,
+      side: isPast ? ('past' as const) : ('short' as const),
+    });
+    return [
+      ...(idealBelow === undefined ? [] : [line('ideal', idealBelow, meanGPerCm3 >= idealBelow)]),
+      ...(limitsFrom === undefined ? [] : [line('suffer', limitsFrom, meanGPerCm3 >= limitsFrom)]),
+      ...(stopsAbove === undefined ? [] : [line('stop', stopsAbove, meanGPerCm3 > stopsAbove)]),
+    ];
+  });
+
+function probeOf({ probe, moisture, pushes }: Pick<Asked, 'probe' | 'moisture' | 'pushes'>) {
+  const nothing = { stoppedPercent: 0, medianStopIn: 0, pushesCount: 0 };
+  if (probe === 'none') return { ...nothing, probeSays: 'not-pushed' as const };
+  if (moisture !== 'sponge') return { ...nothing, probeSays: moisture === 'dry' ? ('too-dry' as const) : ('too-wet' as const) };
+  const summary = probeSummary(pushes.map(({ gauge, stopIn }) => (gauge === 'passed' ? stopIn : Number.POSITIVE_INFINITY)));
+  return {
+    stoppedPercent: summary.stoppedPercent,
+    medianStopIn: summary.medianStopIn ?? 0,
+    pushesCount: pushes.length,
+    probeSays: summary.degree,
+  };
+}
+
+export function compute(asked: Asked) {
+  const lines = asked.cores.map((core) => {
+    const { volumeMl, dryG, stonesG, stonesMl } = partsOf(core, asked);
+    const { wholeGPerCm3, fineGPerCm3, stoneVolumePercent } = coreDensity({ dryG, volumeCm3: volumeMl, stoneG: stonesG, stoneVolumeCm3: stonesMl });
+    const solidMl = (dryG - stonesG) / particleDensityGPerCm3;
+    return {
+      coreG: core.coreG,
+      waterPercent: asked.weighed === 'moist' ? core.waterPercent : 0,
+      holeMl: asked.volumeFrom === 'hole' ? core.holeMl : 0,
+      volumeMl,
+      dryG,
+      stonesG,
+      jarMl: asked.stones === 'jar' ? core.jarMl : 0,
+      stonesMl,
+      wholeGPerCm3,
+      fineGPerCm3,
+      stoneVolumePercent,
+      solidMl,
+      poreMl: volumeMl - stonesMl - solidMl,
+    };
+  });
+  const coresCount = lines.length;
+  const totalGPerCm3 = sumOf(lines, (line) => line.fineGPerCm3);
+  const fineGPerCm3 = totalGPerCm3 / coresCount;
+  const lowGPerCm3 = Math.min(...lines.map((line) => line.fineGPerCm3));
+  const highGPerCm3 = Math.max(...lines.map((line) => line.fineGPerCm3));
+  const standings = lists.map((list) => densityStanding(list, asked.texture, fineGPerCm3)).filter((each) => each !== undefined);
+  const hurting = standings.filter((each) => each === 'limiting' || each === 'stopping').length;
+  const packed =
+    hurting === standings.length
+      ? ('packed' as const)
+      : hurting > 0
+        ? ('lists-differ' as const)
+        : standings.some((each) => each === 'between')
+          ? ('between' as const)
+          : ('open' as const);
+  return {
+    packed,
+    canMl: canMl(asked),
+    lines,
+    coresCount,
+    totalGPerCm3,
+    fineGPerCm3,
+    lowGPerCm3,
+    highGPerCm3,
+    porosityPercent: porosityPercent(fineGPerCm3),
+    allMl: sumOf(lines, (line) => line.volumeMl),
+    allPoreMl: sumOf(lines, (line) => line.poreMl),
+    allSolidMl: sumOf(lines, (line) => line.solidMl),
+    allStoneMl: sumOf(lines, (line) => line.stonesMl),
+    limits: limitsOf(asked.texture, fineGPerCm3),
+    ...probeOf(asked),
+  };
+}

@@ -1,0 +1,222 @@
+import { defineCalculator } from '../../kit/define.ts';
+import { compute, faultOf } from './compute.ts';
+import { inputs } from './inputs.ts';
+import { quantities } from './quantities.ts';
+
+const readsProbe = ({ probe, moisture }: { readonly probe: string; readonly moisture: string }): boolean =>
+  probe === 'pushed' && moisture === 'sponge';
+
+export default defineCalculator({
+  slug: 'packed-soil',
+  version: 1,
+  title: 'Soil compaction from bulk density',
+  inputs,
+  refusals: [
+    { at: 'cores', when: ({ cores }) => cores.length === 0, say: 'Put in at least one core; three are better.' },
+    {
+      at: 'cores',
+      when: (values) => faultOf(values) === 'stones-weigh-all',
+      say: 'In one core the stones weigh as much as the whole core or more. Give the dry weight of the soil with its stones, and the stones by themselves.',
+    },
+    {
+      at: 'cores',
+      when: (values) => faultOf(values) === 'stones-fill-all',
+      say: 'In one core the stones take up as much room as the whole core or more. Check the volume of the core and the jar reading.',
+    },
+    {
+      at: 'cores',
+      when: (values) => faultOf(values) === 'heavier-than-rock',
+      say: 'One core comes out nearly as heavy as solid rock, over 2.3 g/cm³. Check its weight in grams, take off the can, and check the volume.',
+    },
+    {
+      at: 'cores',
+      when: (values) => faultOf(values) === 'lighter-than-peat',
+      say: 'One core comes out lighter than loose peat, under 0.2 g/cm³. Check its weight in grams and the volume.',
+    },
+    {
+      at: 'pushes',
+      when: (values) => readsProbe(values) && values.pushes.length === 0,
+      say: 'Put in at least one push of the probe, or answer No above.',
+    },
+  ],
+  compute,
+}).describe({
+  question: 'Is it packed?',
+  lead: 'Weigh a few cores of known volume. Stones are taken out, the mean is set against what roots bear in your texture, each published list under its own name.',
+  searchWords: [
+    'bulk density',
+    'compaction',
+    'hardpan',
+    'plow pan',
+    'penetrometer',
+    'hard ground',
+    'porosity',
+    'hoof traffic',
+    'pugging',
+    'roots grow sideways',
+  ],
+  quantities,
+  results: [
+    { of: 'packed' },
+    { of: 'fineGPerCm3', range: { low: 'lowGPerCm3', high: 'highGPerCm3', says: 'the cores ran from {low} to {high}' } },
+    { of: 'limits' },
+    { of: 'porosityPercent' },
+    { of: 'probeSays', when: ({ probe }) => probe === 'pushed' },
+    { of: 'stoppedPercent', when: readsProbe },
+    { of: 'medianStopIn', when: (values) => readsProbe(values) && values.stoppedPercent > 0 },
+    { of: 'lines' },
+  ],
+  steps: [
+    {
+      kind: 'formula',
+      shows: 'canMl',
+      onlyWhen: ({ volumeFrom }) => volumeFrom === 'can',
+      says: 'Volume of the can in millilitres: an inch is 2.54 centimetres.',
+      source: 'common practice',
+      ways: [{ formula: String.raw`\frac{\pi}{4} \times (2.54 \times \q{acrossIn})^2 \times 2.54 \times \q{tallIn}` }],
+    },
+    {
+      kind: 'rows',
+      of: 'lines',
+      says: 'Each core: its volume, its dry weight, and the density of the soil between the stones. Solid soil and stones weigh 2.65 g a millilitre.',
+      source: 'common practice',
+      formulas: {
+        volumeMl: [
+          { when: ({ volumeFrom }) => volumeFrom === 'can', formula: String.raw`\q{canMl}`, because: 'the can' },
+          { when: ({ volumeFrom }) => volumeFrom === 'known', formula: String.raw`\q{ringMl}`, because: 'the ring' },
+          { formula: String.raw`\q{holeMl}`, because: 'the water that filled the hole' },
+        ],
+        dryG: [
+          { when: ({ weighed }) => weighed === 'dry', formula: String.raw`\q{coreG}`, because: 'weighed dry' },
+          { formula: String.raw`\frac{\q{coreG}}{1 + \q{waterPercent} / 100}`, because: 'its water taken off' },
+        ],
+        stonesMl: [
+          { when: ({ stones }) => stones === 'jar', formula: String.raw`\q{jarMl}`, because: 'read in the jar' },
+          { formula: String.raw`\frac{\q{stonesG}}{2.65}` },
+        ],
+        wholeGPerCm3: String.raw`\frac{\q{dryG}}{\q{volumeMl}}`,
+        fineGPerCm3: String.raw`\frac{\q{dryG} - \q{stonesG}}{\q{volumeMl} - \q{stonesMl}}`,
+        stoneVolumePercent: String.raw`\frac{\q{stonesMl}}{\q{volumeMl}} \times 100`,
+        solidMl: String.raw`\frac{\q{dryG} - \q{stonesG}}{2.65}`,
+        poreMl: String.raw`\q{volumeMl} - \q{stonesMl} - \q{solidMl}`,
+      },
+      sums: { totalGPerCm3: 'fineGPerCm3', allMl: 'volumeMl', allPoreMl: 'poreMl', allSolidMl: 'solidMl', allStoneMl: 'stonesMl' },
+    },
+    {
+      kind: 'formula',
+      shows: 'fineGPerCm3',
+      says: 'The mean of the cores. One core can be off by a tenth; the mean of several is what counts.',
+      source: 'common practice',
+      ways: [{ formula: String.raw`\frac{\q{totalGPerCm3}}{\q{coresCount}}` }],
+    },
+    {
+      kind: 'formula',
+      shows: 'porosityPercent',
+      says: 'What is not solid is pores.',
+      source: 'ucdavis-ssc100, problem 6',
+      ways: [{ formula: String.raw`100 \times (1 - \frac{\q{fineGPerCm3}}{2.65})` }],
+    },
+    {
+      kind: 'lookup',
+      shows: 'packed',
+      says: 'The mean against each list. The lists differ by up to 0.2, so none is taken for the truth.',
+      source: 'illinois-nres201-2011, with ufl-critical-bulk-density, nrcs-bulk-density-sheet and arshad-1996',
+    },
+    {
+      kind: 'lookup',
+      shows: 'probeSays',
+      onlyWhen: ({ probe }) => probe === 'pushed',
+      says: 'By the share of pushes in which the gauge passed 300 psi: under 30 % little, to 50 % some, to 75 % a good deal. Only in moist soil.',
+      source: 'duiker-2002, classes from memory',
+    },
+    {
+      kind: 'lookup',
+      shows: 'stoppedPercent',
+      onlyWhen: readsProbe,
+      says: 'Pushes that passed 300 psi, of {pushesCount}.',
+      source: 'duiker-2002, where roots stop',
+    },
+    {
+      kind: 'lookup',
+      shows: 'medianStopIn',
+      onlyWhen: (values) => readsProbe(values) && values.stoppedPercent > 0,
+      says: 'The middle one of the depths at which they did.',
+      source: 'our own',
+    },
+  ],
+  cautions: [
+    {
+      when: ({ coresCount }) => coresCount < 3,
+      say: 'Fewer than three cores. Ground differs from step to step, and one core is squeezed easily. Take three or more before you spend money on loosening.',
+      source: 'common practice',
+    },
+    {
+      when: ({ lowGPerCm3, highGPerCm3 }) => highGPerCm3 - lowGPerCm3 > 0.2,
+      say: 'The cores differ by more than 0.2. Either one was squeezed, or they are from two kinds of ground, such as a trail and the sod beside it. Set those side by side instead of taking their mean.',
+      source: 'common practice',
+    },
+    {
+      when: ({ lines }) => lines.some((line) => line.stoneVolumePercent > 25),
+      say: 'More than a quarter of a core is stones. A can catches them badly; dig a hole, line it with film and fill it with water instead.',
+      source: 'common practice',
+    },
+    {
+      when: ({ probeSays }) => probeSays === 'too-dry',
+      say: 'A probe in dry soil means nothing: dry ground stops any probe, packed or not. Push it a day or two after a soaking rain.',
+      source: 'duiker-2002, push at field capacity',
+    },
+    {
+      when: ({ probeSays }) => probeSays === 'too-wet',
+      say: 'A probe in soaked soil means nothing: it slides through packed ground. Wait a day or two until water has drained.',
+      source: 'duiker-2002, push at field capacity',
+    },
+    {
+      when: ({ pushesCount }) => pushesCount > 0 && pushesCount < 10,
+      say: 'Fewer than ten pushes. Take the share of them as a hint.',
+      source: 'common practice',
+    },
+    {
+      when: ({ packed, probeSays }) => (packed === 'open' || packed === 'between') && (probeSays === 'moderate' || probeSays === 'severe'),
+      say: 'The cores are loose and the probe was stopped. The hard layer may lie below the cores, or the soil was drier than it felt. Take cores from the depth at which the probe stopped.',
+      source: 'common practice',
+    },
+    {
+      when: ({ packed }) => packed === 'packed',
+      say: 'Before you rip anything, call to have buried lines marked, and dig to see where the tight layer starts and ends. Ripping wet ground packs it more, and ground ripped and grazed at once packs again.',
+      source: 'common practice',
+    },
+    {
+      when: () => true,
+      say: 'Dry soil in an oven with the window open and nobody’s food in it. Wear gloves: a can of soil out of the oven burns. Wear glasses when you hammer a ring in.',
+      source: 'common practice',
+    },
+  ],
+  limits: [
+    'It speaks of the depth that the cores came from, and of no other. Take them at the surface and again below; hoofs pack the top few inches, wheels deeper.',
+    'The lists stand for roots of crops in plain mineral soil. They do not hold for peat, for fresh ash soils or for more than a little gypsum.',
+    'Clay that swells is denser dry than wet. Take its cores moist, and compare cores of like moisture.',
+    'Old root channels, cracks and worm holes let roots through ground that these numbers call tight. Dig and look at the roots before you believe a number.',
+    'A probe adds the depth of the hard layer, no more. Its reading goes by moisture before anything else.',
+  ],
+  note: ({ packed, probe }, show) => {
+    const says = {
+      packed: 'packed by every list for this texture',
+      'lists-differ': 'packed by some lists for this texture and not by others',
+      between: 'not packed, but tighter than the best',
+      open: 'not packed by any list for this texture',
+    }[packed];
+    const pushed = probe === 'pushed' ? ` Probe: ${show('probeSays').toLowerCase()}.` : '';
+    return `Mean density of ${show('coresCount')} cores without stones ${show('fineGPerCm3')} (${show('lowGPerCm3')} to ${show('highGPerCm3')}), ${show('porosityPercent')} pores: ${says}.${pushed}`;
+  },
+  picture: {
+    kind: 'shares',
+    whole: 'allMl',
+    parts: [
+      { of: 'allPoreMl', tone: 'water' },
+      { of: 'allSolidMl', tone: 'kept' },
+      { of: 'allStoneMl', tone: 'other' },
+    ],
+  },
+  sources: ['illinois-nres201-2011', 'ufl-critical-bulk-density', 'nrcs-bulk-density-sheet', 'arshad-1996', 'ucdavis-ssc100', 'duiker-2002'],
+  guides: ['loosening-packed-ground'],
+});

@@ -1,0 +1,163 @@
+import { defineCalculator } from '../../kit/define.ts';
+import { compute, hasErodibility } from './compute.ts';
+import { inputs } from './inputs.ts';
+import { quantities } from './quantities.ts';
+import { canDivide, isFarmed, losesFarmed, steps } from './steps.ts';
+
+export default defineCalculator({
+  slug: 'soil-loss',
+  version: 1,
+  title: 'Soil loss on pasture',
+  inputs,
+  refusals: [
+    {
+      at: 'erodibilityList',
+      when: ({ soilFrom, texture, erodibilityList }) => soilFrom === 'texture' && !hasErodibility(texture, erodibilityList),
+      say: 'This list has no single number for that texture. Choose the other list, or type the soil survey’s own K.',
+    },
+  ],
+  compute,
+}).describe({
+  question: 'How much soil leaves, against ploughed ground?',
+  lead: 'Soil that rain takes off your pasture in a usual year, beside the same ground under a crop rotation. A rough figure: good to a factor of two.',
+  searchWords: [
+    'soil erosion',
+    'universal soil loss equation',
+    'USLE',
+    'RUSLE',
+    'tons per acre',
+    'topsoil lost',
+    'sheet erosion',
+    'rill erosion',
+    'muddy runoff',
+    'plowed ground',
+    'T value',
+  ],
+  quantities,
+  results: [
+    {
+      of: 'lossSize',
+      when: ({ lossSize }) => lossSize === 'under-one',
+      range: {
+        low: 'lowTonPerAc',
+        high: 'highTonPerAc',
+        says: ({ highTonPerAc }) =>
+          highTonPerAc < 1 ? 'and still under that if it is twice the figure' : 'or as much as {high}, if it is twice the figure',
+      },
+    },
+    {
+      of: 'lossTonPerAc',
+      when: ({ lossSize }) => lossSize === 'whole',
+      range: {
+        low: 'lowTonPerAc',
+        high: 'highTonPerAc',
+        says: ({ lowTonPerAc }) => (lowTonPerAc < 1 ? 'anything from well under that to {high}' : 'anything from {low} to {high}'),
+      },
+    },
+    { of: 'ploughedSize', when: ({ ploughedSize }) => ploughedSize === 'under-one' },
+    {
+      of: 'ploughedTonPerAc',
+      when: ({ ploughed, ploughedSize }) => ploughed !== 'bare-fallow' && ploughedSize === 'whole',
+      range: {
+        low: 'ploughedLowTonPerAc',
+        high: 'ploughedHighTonPerAc',
+        says: ({ ploughedLowTonPerAc }) => (ploughedLowTonPerAc < 1 ? 'anything from well under that to {high}' : 'anything from {low} to {high}'),
+      },
+    },
+    { of: 'fallowTonPerAc', when: ({ ploughed, ploughedSize }) => ploughed === 'bare-fallow' && ploughedSize === 'whole' },
+    // Under a ton the figure is too weak to divide by.
+    { of: 'timesRatio', when: canDivide },
+    { of: 'toleratedTonPerAc' },
+    { of: 'standing' },
+    { of: 'ploughedStanding', when: isFarmed },
+    {
+      of: 'loadsCount',
+      when: ({ lossSize }) => lossSize === 'whole',
+      range: { low: 'lowLoadsCount', high: 'highLoadsCount', says: 'anything from {low} to {high}' },
+    },
+    { of: 'mostLoadsCount', when: ({ lossSize }) => lossSize === 'under-one' },
+    { of: 'ploughedLoadsCount', when: losesFarmed },
+    {
+      of: 'inchYears',
+      when: ({ lossSize }) => lossSize === 'whole',
+      range: { low: 'fastInchYears', high: 'slowInchYears', says: 'anything from {low} to {high}' },
+    },
+    { of: 'ploughedInchYears', when: losesFarmed },
+    { of: 'thirtyYearsIn', when: ({ lossSize }) => lossSize === 'whole' },
+    { of: 'ploughedThirtyYearsIn', when: losesFarmed },
+    { of: 'coverStanding' },
+    { of: 'curve' },
+  ],
+  steps,
+  cautions: [
+    {
+      when: () => true,
+      say: 'Wind is not in this figure. Where the ground is dry, loose and bare, wind can take as much as water or more, and nothing here counts it. Dust over a fence line or sand against it says that it is going.',
+      source: 'common practice',
+    },
+    {
+      when: () => true,
+      say: 'The equation was made on ploughed plots. Tried on 132 plots of range it told too much, and did worse than a plain average would have. Go by the comparison more than by the figure.',
+      source: 'spaeth-2003, abstract',
+    },
+    {
+      when: ({ rainFrom }) => rainFrom === 'year-rain',
+      say: 'Last resort: the rain factor was guessed from the rain of a year, by one fit for the whole country. It is poor where rain comes in winter or in a few hard storms. Get the local R before you show this to anybody.',
+      source: 'renard-freimund-1994, annual form',
+    },
+    {
+      when: ({ coverStanding }) => coverStanding === 'like-crops',
+      say: 'With this little cover a pasture loses soil like some crop fields do. It is pasture by name. Rest it until litter and grass cover more than half of the ground.',
+      source: 'weiner-matthews-2003, table 11-3',
+    },
+    {
+      when: ({ groundSlopePercent }) => groundSlopePercent > 18 || groundSlopePercent < 3,
+      say: 'The plots behind the equation lay on slopes of 3 to 18 percent. This slope is outside, so the figure is a reach.',
+      source: 'wischmeier-smith-1978, p. 12',
+    },
+    {
+      when: ({ runFt }) => runFt > 400,
+      say: 'Water seldom runs more than about 400 ft before it gathers in a draw. Walk it again and stop at the first place where it gathers.',
+      source: 'common practice',
+    },
+    {
+      when: ({ ploughed }) => ploughed === 'bare-fallow',
+      say: 'Bare fallow is ground tilled and kept without any crop all year. Nobody farms so; it makes any pasture look good. Choose a rotation of the neighborhood to be fair.',
+      source: 'wischmeier-smith-1978, definition of C',
+    },
+    {
+      when: ({ standing }) => standing === 'over',
+      say: 'Water from such ground carries mud into ponds and creeks. Gullies, dams and waterways are work for the conservation office or an engineer, under local permits.',
+      source: 'common practice',
+    },
+  ],
+  limits: [
+    'It counts what water washes off evenly and in small rills. Gullies, cow paths, stream banks, wind and melting snow are not in it.',
+    'It is a mean of many years. One hard storm can take more than ten usual years; in a drought the storm that ends it often does.',
+    'What washes down and settles at the foot of the same slope counts as lost. It says nothing of how much reaches the creek.',
+    'The pasture table is for ground that nobody tilled for three years. Ground tilled or seeded since loses more.',
+    'Figures under a ton are not told apart. Two good pastures both say “under 1”; look at their ground cover instead.',
+    'The tolerance says what the soil is held to bear so that crops go on growing. It is not a goal, and water downstream may need less.',
+    'Cover factors of the rotations are middles of published spans. The county’s own figure for a rotation is better.',
+  ],
+  note: ({ lossSize, ploughed, ploughedSize }, show) => {
+    const here = lossSize === 'under-one' ? 'under 1 ton an acre' : `about ${show('lossTonPerAc')}`;
+    const there = ploughedSize === 'under-one' ? 'under 1 ton an acre' : `about ${show('ploughedTonPerAc')}`;
+    const as = ploughed === 'bare-fallow' ? 'as bare fallow' : `ploughed (${show('ploughed').toLowerCase()})`;
+    return `With ${show('groundCoverPercent')} of the ground covered ${here} of soil leaves in a usual year, ${as} ${there}; good to a factor of two, wind and gullies not counted. The soil is said to bear ${show('toleratedTonPerAc')}.`;
+  },
+  picture: { kind: 'lines', rows: 'curve', x: 'atCoverPercent', ys: ['pastureTonPerAc', 'cropTonPerAc'] },
+  sources: [
+    'wischmeier-smith-1978',
+    'renard-1997',
+    'scs-agronomy-note-50-1982',
+    'spaeth-2003',
+    'stewart-1975',
+    'stone-hilborn-2012',
+    'renard-freimund-1994',
+    'foster-1981',
+    'mccormack-young-1981',
+    'weiner-matthews-2003',
+  ],
+  guides: ['keeping-soil-home'],
+});

@@ -1,0 +1,68 @@
+import type { UnitName } from '../../units/units.ts';
+
+const amount = <U extends UnitName>(label: string, symbol: string, unit: U, digits: number) =>
+  ({ kind: 'number', label, symbol, unit, digits }) as const;
+const factor = (label: string, symbol: string, digits = 3) => amount(label, symbol, 'ratio', digits);
+const loss = (label: string, symbol: string) => amount(label, symbol, 'ton/ac', 0);
+const word = <W extends string>(label: string, words: Readonly<Record<W, string>>) => ({ kind: 'word', label, words }) as const;
+
+const underOne = 'Under 1 ton an acre (2 tonnes a hectare)';
+const bearing = {
+  within: 'Within it, even at twice the figure',
+  unsure: 'Too close to call: within a factor of two of it',
+  over: 'Over it, even at half the figure',
+} as const;
+
+export const quantities = {
+  yearRainMm: amount('Rain of a year in millimetres', 'P_{mm}', 'mm', 0),
+  yearFactorRatio: factor('Rain factor in metric units', 'R_{metric}', 0),
+  erosivityRatio: factor('Rain factor', 'R', 0),
+  erodibilityRatio: factor('Soil factor', 'K', 2),
+  groundSlopePercent: amount('Slope', 's', 'pct', 1),
+  runFt: amount('Slope length', '\\lambda', 'ft', 0),
+  sineRatio: factor('Sine of the slope', '\\sin\\theta'),
+  steepnessRatio: factor('Steepness factor', 'S', 2),
+  sodRillRatio: factor('Rills against the ground between, sod', '\\beta_{sod}', 2),
+  sodExponentRatio: factor('Exponent of length, sod', 'm_{sod}', 2),
+  sodSlopeRatio: factor('Slope factor, sod', 'LS_{sod}', 2),
+  tilledRillRatio: factor('Rills against the ground between, tilled', '\\beta_{tilled}', 2),
+  tilledExponentRatio: factor('Exponent of length, tilled', 'm_{tilled}', 2),
+  tilledSlopeRatio: factor('Slope factor, tilled', 'LS_{tilled}', 2),
+  coverRatio: factor('Cover factor of the pasture', 'C'),
+  coverStanding: word('This cover', { 'like-crops': 'As thin as under some row crops', holds: 'Better than under row crops' }),
+  lossTonPerAc: loss('Soil that leaves this pasture in a year', 'A'),
+  lossSize: word('Soil that leaves this pasture in a year', { 'under-one': underOne, whole: 'A ton an acre or more' }),
+  lowTonPerAc: loss('Half of that', 'A_{low}'),
+  highTonPerAc: loss('Twice that', 'A_{high}'),
+  cropCoverRatio: factor('Cover factor of the ploughed ground', 'C_{crop}'),
+  cropPracticeRatio: factor('Practice factor of the ploughed ground', 'P', 2),
+  fallowTonPerAc: loss('Bare fallow, tilled with no crop all year', 'A_{fallow}'),
+  ploughedTonPerAc: loss('The same ground in that crop rotation', 'A_{crop}'),
+  ploughedSize: word('The ploughed ground set beside it', { 'under-one': underOne, whole: 'A ton an acre or more' }),
+  ploughedLowTonPerAc: loss('Half of the ploughed figure', 'A_{crop,low}'),
+  ploughedHighTonPerAc: loss('Twice the ploughed figure', 'A_{crop,high}'),
+  timesRatio: factor('Ploughed ground loses so many times as much', 'x', 0),
+  toleratedTonPerAc: loss('What this soil is said to bear in a year', 'T'),
+  standing: word('This pasture against that', bearing),
+  ploughedStanding: word('Ploughed ground against that', bearing),
+  loadsCount: amount('Truck loads off the whole pasture in a year', 'N', 'count', 0),
+  lowLoadsCount: amount('Truck loads at half', 'N_{low}', 'count', 0),
+  highLoadsCount: amount('Truck loads at twice', 'N_{high}', 'count', 0),
+  mostLoadsCount: amount('Truck loads off the whole pasture in a year, at most', 'N_{most}', 'count', 0),
+  ploughedLoadsCount: amount('Truck loads if it were ploughed', 'N_{crop}', 'count', 0),
+  inchYears: amount('An inch of this pasture is gone in', 't', 'yr', 0),
+  fastInchYears: amount('An inch at twice the loss', 't_{fast}', 'yr', 0),
+  slowInchYears: amount('An inch at half the loss', 't_{slow}', 'yr', 0),
+  ploughedInchYears: amount('An inch is gone, ploughed, in', 't_{crop}', 'yr', 0),
+  thirtyYearsIn: amount('Thickness gone in thirty years', 'd', 'in', 1),
+  ploughedThirtyYearsIn: amount('Thickness gone in thirty years, ploughed', 'd_{crop}', 'in', 1),
+  curve: {
+    kind: 'rows',
+    label: 'By how much ground is covered',
+    columns: {
+      atCoverPercent: amount('Covered ground', 'G', 'pct', 0),
+      pastureTonPerAc: loss('This pasture (0 is under half a ton)', 'A'),
+      cropTonPerAc: loss('The ploughed ground set beside it', 'A_{crop}'),
+    },
+  },
+} as const;
