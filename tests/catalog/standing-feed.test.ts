@@ -30,3 +30,8 @@ it('moves the wire farther from one row to the next, never shorter', () => {
   expect(moves).toEqual(moves.toSorted((one, other) => one - other));
   expect(moves[4]).toBeGreaterThan(Number(moves[0]));
 });
+it('counts the days before the field is opened as days fed another way', () => {
+  const wait = 'area=400ac&from=2026-12-01&until=2027-02-01';
+  expect(result(`${wait}&start=2026-12-01`, 'shortDays')).toBe(0);
+  expect(result(`${wait}&start=2026-12-21`, 'shortDays')).toBe(20);
+});

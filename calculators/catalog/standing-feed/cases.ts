@@ -26,7 +26,7 @@ export default defineCases(definition, [
   ...acres.flatMap(([strip, at750, at1000, at1500]) => [cell(strip, 750, at750), cell(strip, 1000, at1000), cell(strip, 1500, at1500)]),
   {
     name: 'annual range of 2016, a season of 193 days: share lost',
-    query: 'loss=8.7pct&measured=2026-05-01&start=2026-11-10',
+    query: 'loss=8.7pct&measured=2026-05-01&from=2026-11-10&start=2026-11-10',
     expect: { weatheredPercent: '55.0' },
     source: 'larsen-2021',
     where: 'Abstract',
@@ -35,7 +35,7 @@ export default defineCases(definition, [
   },
   {
     name: 'annual range of 2017, a season of 193 days: share lost',
-    query: 'loss=7.3pct&measured=2026-05-01&start=2026-11-10',
+    query: 'loss=7.3pct&measured=2026-05-01&from=2026-11-10&start=2026-11-10',
     expect: { weatheredPercent: '46.5' },
     source: 'larsen-2021',
     where: 'Abstract',

@@ -75,9 +75,10 @@ export function compute(asked: Asked) {
     strips.push({ atDay: startDay + daysIn, daysIn, ungrazedLbPerAc, stripAc, stripFt: stripFtOf(stripAc) });
   }
   const firstStripAc = stripAcAt(likely.caseStartLbPerAc);
-  const wantedDays = asked.untilDay - startDay;
-  const verdict: 'reaches' | 'short' = likely.caseDays >= wantedDays ? 'reaches' : 'short';
-  const shortDays = Math.max(0, wantedDays - likely.caseDays);
+  const wantedDays = asked.untilDay - asked.fromDay;
+  const openDays = asked.untilDay - startDay;
+  const shortDays = wantedDays - Math.min(openDays, likely.caseDays);
+  const verdict: 'reaches' | 'short' = shortDays > 0 ? 'short' : 'reaches';
   return {
     grazingForDays: likely.caseDays,
     lowGrazingDays: twice.caseDays,
@@ -85,6 +86,7 @@ export function compute(asked: Asked) {
     lastDay: startDay + Math.floor(likely.caseDays),
     verdict,
     wantedDays,
+    openDays,
     shortDays,
     shortLb: shortDays * demandLbPerDay,
     aboveLbPerAc,

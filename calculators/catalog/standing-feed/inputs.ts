@@ -94,6 +94,12 @@ export const inputs = {
     ask: 'Pace it, or measure it on an aerial photograph. A square of 40 acres is 1,320 feet across.',
   }),
   stock,
+  fromDay: date({
+    label: 'Feed is wanted from',
+    belongsTo: 'place',
+    default: '2026-12-01',
+    help: 'The day when other pasture is done. Days before you open this field are fed another way.',
+  }),
   untilDay: date({
     label: 'Feed is wanted until',
     belongsTo: 'place',

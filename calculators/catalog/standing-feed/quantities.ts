@@ -9,10 +9,11 @@ export const quantities = {
   lastDay: { kind: 'day', label: 'It runs out about' },
   verdict: {
     kind: 'word',
-    label: 'Does it reach?',
-    words: { reaches: 'Yes, to the day when you want it', short: 'No, it ends before that' },
+    label: 'Does it cover the days when feed is wanted?',
+    words: { reaches: 'Yes, it covers all the days', short: 'No, some days are fed another way' },
   },
   wantedDays: amount('Days that feed is wanted', 'T_w', 'd'),
+  openDays: amount('Of those, days after this field is opened', 'T_o', 'd'),
   shortDays: amount('Days to be fed another way', 'T_s', 'd'),
   shortLb: amount('Dry feed for those days', 'F_s', 'lb', -2),
   aboveLbPerAc: amount('Above the stubble when measured', 'F_0', 'lb/ac', -1),

@@ -21,9 +21,14 @@ export const refusals: readonly Refusal<typeof inputs>[] = [
     say: 'Grazing must start on the day it was measured or within a year after it.',
   },
   {
+    at: 'startDay',
+    when: ({ fromDay, startDay }) => startDay < fromDay,
+    say: 'Grazing starts before feed is wanted. Start later, or set the day from which feed is wanted earlier.',
+  },
+  {
     at: 'untilDay',
-    when: ({ startDay, untilDay }) => untilDay <= startDay || untilDay - startDay > yearDays,
-    say: 'The day until which feed is wanted must come after the first day of grazing, within a year.',
+    when: ({ fromDay, startDay, untilDay }) => untilDay <= startDay || untilDay - fromDay > yearDays,
+    say: 'The day until which feed is wanted must come after the first day of grazing, within a year of the day from which it is wanted.',
   },
   {
     at: 'startDay',

@@ -142,12 +142,13 @@ export const steps: readonly Step<Values, Results>[] = [
       stripFt: String.raw`\frac{43560 \times \q{stripAc}}{\q{fenceFt}}`,
     },
   },
-  { kind: 'lookup', shows: 'wantedDays', says: 'From the first day of grazing to the day until which feed is wanted.', source: 'our own' },
+  { kind: 'lookup', shows: 'wantedDays', says: 'From the first day when feed is wanted to the last.', source: 'our own' },
+  { kind: 'lookup', shows: 'openDays', says: 'From the first day of grazing this field to the same last day.', source: 'our own' },
   {
     kind: 'formula',
     shows: 'shortDays',
-    says: 'Days to be fed another way.',
-    ways: [{ formula: String.raw`\max(0, \q{wantedDays} - \q{grazingForDays})` }],
+    says: 'Days to be fed another way: before the field is opened, and after it runs out.',
+    ways: [{ formula: String.raw`\q{wantedDays} - \min(\q{openDays}, \q{grazingForDays})` }],
   },
   {
     kind: 'formula',
