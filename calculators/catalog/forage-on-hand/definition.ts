@@ -1,0 +1,136 @@
+import { defineCalculator } from '../../kit/define.ts';
+import { intakeFallsBelowLbPerAc } from '../../tables/harvestShare.ts';
+import { compute } from './compute.ts';
+import { feedSteps } from './feedSteps.ts';
+import { inputs } from './inputs.ts';
+import { measureSteps } from './measureSteps.ts';
+import { quantities } from './quantities.ts';
+import { refusals } from './refusals.ts';
+import { isRecalled } from './stands.ts';
+
+const isDried = (way: string, dryFrom: string): boolean => (way === 'clips' || way === 'height-clips') && dryFrom === 'dried';
+
+export default defineCalculator({
+  slug: 'forage-on-hand',
+  version: 1,
+  title: 'Forage on hand',
+  inputs,
+  refusals,
+  compute,
+}).describe({
+  question: 'How much forage stands here, how many days is it?',
+  lead: 'Clip and weigh, or measure heights, and get the pounds an acre, the days of grazing with their range, and how many plots it takes to know.',
+  searchWords: [
+    'forage inventory',
+    'clip and weigh',
+    'grazing stick',
+    'pasture stick',
+    'pounds per acre inch',
+    'dry matter per acre',
+    'standing crop',
+    'how many clippings',
+    'grazing days',
+    'forage budget',
+  ],
+  quantities,
+  results: [
+    {
+      of: 'grazingForDays',
+      range: {
+        low: 'lowGrazingDays',
+        high: 'highGrazingDays',
+        says: ({ way }) =>
+          way === 'height-clips' || way === 'height-stand'
+            ? '{low} to {high}: from the thinnest inch and the low heights to the heaviest inch and the high heights'
+            : '{low} to {high}, by how much your places differ; it should hold {surePercent} of the time',
+      },
+    },
+    {
+      of: 'availableLbPerAc',
+      range: { low: 'lowAvailableLbPerAc', high: 'highAvailableLbPerAc', says: '{low} to {high}' },
+    },
+    { of: 'standingLbPerAc', when: ({ way, clippedTo }) => way !== 'clips' || clippedTo === 'ground' },
+    { of: 'eatenLbPerAc' },
+    { of: 'eatenLb' },
+    { of: 'demandLbPerDay' },
+    { of: 'closePercent' },
+    { of: 'neededPlots' },
+    { of: 'usedLbPerAcIn', when: ({ way }) => way === 'height-clips' || way === 'height-stand' },
+    { of: 'dryPercent', when: ({ way }) => way === 'clips' || way === 'height-clips' },
+  ],
+  steps: [...measureSteps, ...feedSteps],
+  cautions: [
+    {
+      when: ({ availableLbPerAc }) => availableLbPerAc === 0,
+      say: 'The stand is at or below the stubble that you want to leave. There is nothing to graze here now; wait, feed, or take stock elsewhere.',
+      source: 'common practice',
+    },
+    {
+      when: ({ sampleCount, neededPlots }) => sampleCount < neededPlots,
+      say: 'Too few places for the closeness that you asked for. Plan on the low end, or measure more. If a draw and a ridge differ, measure each by itself: that saves more walking than more plots.',
+      source: 'missouri-sample-size',
+    },
+    {
+      when: ({ way, clippedTo, standingLbPerAc }) => (way !== 'clips' || clippedTo === 'ground') && standingLbPerAc < intakeFallsBelowLbPerAc,
+      say: 'Under about 750 pounds an acre cattle cannot bite off enough in a day. They go short before the grass is gone.',
+      source: 'white-b5036',
+    },
+    {
+      when: ({ way, stand }) => way === 'height-stand' && isRecalled(stand),
+      say: 'The pounds in an inch for this stand are from memory. Clip three plots before you rely on them.',
+      source: 'from memory',
+    },
+    {
+      when: ({ way }) => way === 'height-stand',
+      say: 'A printed figure for an inch can be out by half on your place. Three clips of your own set the stick.',
+      source: 'umaine-pasture-lesson-1',
+    },
+    {
+      when: ({ way }) => way === 'height-clips',
+      say: 'If you cut the three clips at the ground, the inch comes out too heavy, for the bottom inches hold the most. Cut them at the height you leave.',
+      source: 'common practice',
+    },
+    {
+      when: ({ way, dryFrom }) => isDried(way, dryFrom),
+      say: 'Stay with the microwave while a sample dries and keep a cup of water in it. Dry grass can catch fire.',
+      source: 'common practice',
+    },
+    {
+      when: ({ eatenFrom, stayDays }) => eatenFrom === 'by-stay' && stayDays > 7,
+      say: 'The share eaten is read at seven days. In a longer stay stock trample and pass over more, and bite the new leaf a second time, so the days come out too many.',
+      source: 'common practice',
+    },
+  ],
+  limits: [
+    'It counts what stands today. Growth adds days, and weather takes some away, while stock graze.',
+    'The range tells how much your places differ. It does not know of plots picked by eye, wet bags or a poor scale, and a stand in lumps needs more plots than it says.',
+    'Appetite guides err by about 15 percent either way, on top of the range shown.',
+    'It counts all that is in the bag. Leave out weeds and brush that stock will not eat, and take toxic plants seriously: have a plant that you do not know named before stock go in.',
+    'There is no plate meter here. Its printed equations come from other grass, and a line of your own takes ten clips or more. With ten clips you may as well clip.',
+    'It does not tell feed value. Send a sample to a laboratory if stock must gain or nurse on it.',
+  ],
+  note: ({ sampleCount, neededPlots, availableLbPerAc }, show) =>
+    availableLbPerAc === 0
+      ? `On ${show('areaAc')} nothing stands above the stubble (${show('sampleCount')} places measured). Nothing to graze now.`
+      : `About ${show('availableLbPerAc')} stands above the stubble on ${show('areaAc')}. Stock eat ${show('demandLbPerDay')}, so it is about ${show('grazingForDays')} of grazing (${show('lowGrazingDays')} to ${show('highGrazingDays')}). ${show('sampleCount')} places measured${sampleCount < neededPlots ? `; ${show('neededPlots')} would bring it within ${show('withinPercent')}` : ''}.`,
+  picture: {
+    kind: 'shares',
+    whole: 'standingLbPerAc',
+    parts: [
+      { of: 'eatenLbPerAc', tone: 'kept' },
+      { of: 'trampledLbPerAc', tone: 'lost' },
+      { of: 'stubbleKeptLbPerAc', tone: 'other' },
+    ],
+  },
+  sources: [
+    'umaine-pasture-lesson-1',
+    'penn-state-agronomy-guide',
+    'missouri-sample-size',
+    'white-b5036',
+    'rangelands-gateway-matching',
+    'county-aum-handout',
+    'smith-agr191',
+    'nrph-2003',
+  ],
+  guides: ['measuring-forage'],
+});

@@ -1,0 +1,136 @@
+import type { Step } from '../../kit/steps.ts';
+import type { compute } from './compute.ts';
+import type { Values } from './measureSteps.ts';
+
+type Results = ReturnType<typeof compute>;
+
+/** From what stands to days of grazing, with both ends of the range. */
+export const feedSteps: readonly Step<Values, Results>[] = [
+  {
+    kind: 'formula',
+    shows: 'standingLbPerAc',
+    says: 'What was found standing: by the stick from the ground up, by clips from where you cut.',
+    ways: [
+      { when: ({ way }) => way === 'clips', formula: String.raw`\q{clippedLbPerAc}` },
+      { formula: String.raw`\q{meanHeightIn} \times \q{usedLbPerAcIn}` },
+    ],
+  },
+  {
+    kind: 'formula',
+    shows: 'availableLbPerAc',
+    says: 'What stands above the stubble. The stubble comes off here, once.',
+    source: 'umaine-pasture-lesson-1, appendices D and E',
+    ways: [
+      {
+        when: ({ way, clippedTo }) => way === 'clips' && clippedTo === 'stubble',
+        formula: String.raw`\q{clippedLbPerAc}`,
+        because: 'you cut at the stubble, so it is already left out',
+      },
+      { when: ({ way }) => way === 'clips', formula: String.raw`\max(0, \q{clippedLbPerAc} - \q{stubbleLbPerAc})`, because: 'you cut at the ground' },
+      { formula: String.raw`\max(0, \q{meanHeightIn} - \q{stubbleHeightIn}) \times \q{usedLbPerAcIn}` },
+    ],
+  },
+  {
+    kind: 'formula',
+    shows: 'stubbleKeptLbPerAc',
+    says: 'What of it stays as stubble.',
+    ways: [{ formula: String.raw`\q{standingLbPerAc} - \q{availableLbPerAc}` }],
+  },
+  {
+    kind: 'formula',
+    shows: 'lowAvailableLbPerAc',
+    says: 'The same at the low end.',
+    ways: [
+      {
+        when: ({ way, clippedTo }) => way === 'clips' && clippedTo === 'stubble',
+        formula: String.raw`\max(0, \q{clippedLbPerAc} \times (1 - \q{closePercent} / 100))`,
+      },
+      {
+        when: ({ way }) => way === 'clips',
+        formula: String.raw`\max(0, \q{clippedLbPerAc} \times (1 - \q{closePercent} / 100) - \q{stubbleLbPerAc})`,
+      },
+      {
+        formula: String.raw`\max(0, \q{meanHeightIn} \times (1 - \q{closePercent} / 100) - \q{stubbleHeightIn}) \times \q{lowLbPerAcIn}`,
+      },
+    ],
+  },
+  {
+    kind: 'formula',
+    shows: 'highAvailableLbPerAc',
+    says: 'And at the high end.',
+    ways: [
+      {
+        when: ({ way, clippedTo }) => way === 'clips' && clippedTo === 'stubble',
+        formula: String.raw`\q{clippedLbPerAc} \times (1 + \q{closePercent} / 100)`,
+      },
+      {
+        when: ({ way }) => way === 'clips',
+        formula: String.raw`\max(0, \q{clippedLbPerAc} \times (1 + \q{closePercent} / 100) - \q{stubbleLbPerAc})`,
+      },
+      {
+        formula: String.raw`\max(0, \q{meanHeightIn} \times (1 + \q{closePercent} / 100) - \q{stubbleHeightIn}) \times \q{highLbPerAcIn}`,
+      },
+    ],
+  },
+  {
+    kind: 'lookup',
+    shows: 'eatenPercent',
+    says: 'Share of that eaten, for {stayDays} in one paddock. The table ends at seven days.',
+    onlyWhen: ({ eatenFrom }) => eatenFrom === 'by-stay',
+    source: 'penn-state-agronomy-guide, table 1.8-9',
+  },
+  {
+    kind: 'formula',
+    shows: 'eatenPercent',
+    says: 'Share of that eaten, as you gave it.',
+    onlyWhen: ({ eatenFrom }) => eatenFrom === 'own',
+    ways: [{ formula: String.raw`\q{ownEatenPercent}` }],
+  },
+  {
+    kind: 'formula',
+    shows: 'eatenLbPerAc',
+    says: 'What stock will eat from an acre.',
+    source: 'penn-state-agronomy-guide, table 1.8-9',
+    ways: [{ formula: String.raw`\q{availableLbPerAc} \times \q{eatenPercent} / 100` }],
+  },
+  {
+    kind: 'formula',
+    shows: 'trampledLbPerAc',
+    says: 'The rest above the stubble is trampled or passed over.',
+    ways: [{ formula: String.raw`\q{availableLbPerAc} - \q{eatenLbPerAc}` }],
+  },
+  {
+    kind: 'formula',
+    shows: 'eatenLb',
+    says: 'And from all the ground that they use.',
+    source: 'rangelands-gateway-matching, step a',
+    ways: [{ formula: String.raw`\q{eatenLbPerAc} \times \q{areaAc} \times \q{reachPercent} / 100` }],
+  },
+  {
+    kind: 'rows',
+    of: 'stockLines',
+    says: 'What the stock eat in a day.',
+    source: 'common practice',
+    formulas: { lineLbPerDay: String.raw`\q{countHead} \times \q{weightLb} \times \q{intakePercent} / 100` },
+    sums: { demandLbPerDay: 'lineLbPerDay' },
+  },
+  {
+    kind: 'formula',
+    shows: 'grazingForDays',
+    says: 'Days that this feeds them.',
+    source: 'umaine-pasture-lesson-1, appendix D',
+    ways: [{ formula: String.raw`\frac{\q{eatenLb}}{\q{demandLbPerDay}}` }],
+  },
+  ...(['low', 'high'] as const).map(
+    (end): Step<Values, Results> => ({
+      kind: 'formula',
+      shows: `${end}GrazingDays`,
+      says: `Days at the ${end} end.`,
+      ways: [
+        {
+          formula: String.raw`\frac{\q{${end}AvailableLbPerAc} \times \q{eatenPercent} / 100 \times \q{areaAc} \times \q{reachPercent} / 100}{\q{demandLbPerDay}}`,
+        },
+      ],
+    }),
+  ),
+];

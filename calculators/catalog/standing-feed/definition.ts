@@ -1,0 +1,116 @@
+import { defineCalculator } from '../../kit/define.ts';
+import { intakeFallsBelowLbPerAc } from '../../tables/harvestShare.ts';
+import { compute, longestDays } from './compute.ts';
+import { inputs } from './inputs.ts';
+import { quantities } from './quantities.ts';
+import { refusals } from './refusals.ts';
+import { steps } from './steps.ts';
+
+export default defineCalculator({
+  slug: 'standing-feed',
+  version: 1,
+  title: 'Stockpiled grass for winter',
+  inputs,
+  refusals,
+  compute,
+}).describe({
+  question: 'How far does standing winter feed go?',
+  lead: 'Days of grazing from grass saved for winter or gone dormant, how far to move the wire for each strip, and what weather takes while it waits.',
+  searchWords: [
+    'stockpiled fescue',
+    'stockpiling',
+    'stockpile grazing days',
+    'dormant forage',
+    'winter range',
+    'strip grazing',
+    'how far to move the fence',
+    'winter grazing',
+    'weathering loss',
+    'extend the grazing season',
+  ],
+  quantities,
+  results: [
+    {
+      of: 'grazingForDays',
+      range: {
+        low: 'lowGrazingDays',
+        high: 'highGrazingDays',
+        says: '{low} if weather takes twice as much, {high} if it took nothing',
+      },
+    },
+    { of: 'lastDay' },
+    { of: 'firstStripFt' },
+    { of: 'firstStripAc' },
+    { of: 'verdict' },
+    { of: 'shortDays', when: ({ verdict }) => verdict === 'short' },
+    { of: 'shortLb', when: ({ verdict }) => verdict === 'short' },
+    { of: 'lossDays' },
+    { of: 'startLbPerAc' },
+    { of: 'eatenPercent' },
+    { of: 'demandLbPerDay' },
+    { of: 'strips' },
+  ],
+  steps,
+  cautions: [
+    {
+      when: ({ feed }) => feed === 'tall-fescue',
+      say: 'Most old tall fescue carries a fungus that makes a toxin. In cold weather it can cost cattle their feet, ear tips and tail switch. The toxin falls as winter goes on, so graze other feed first, watch for lameness, and ask your veterinarian.',
+      source: 'common practice',
+    },
+    {
+      when: ({ feed }) => feed !== 'tall-fescue',
+      say: 'Cured grass is often under 7 percent protein. Stock then eat less and lose flesh with a full belly. Send a sample to a laboratory and ask what supplement it needs; never let hungry stock at urea.',
+      source: 'common practice',
+    },
+    {
+      when: () => true,
+      say: 'Ice or deep snow can shut off the grass in a night. Keep hay within reach for a storm, see that there is open water, and give shelter from the wind.',
+      source: 'common practice',
+    },
+    {
+      when: () => true,
+      say: 'Use a proper fence energizer, keep the wire away from power lines, and put up signs where people pass. In dry dead grass a spark or a hot machine starts a fire.',
+      source: 'common practice',
+    },
+    {
+      when: ({ stripDays, eatenFrom }) => stripDays > 7 && eatenFrom === 'by-strip',
+      say: 'The share eaten is read at seven days. In a strip that lasts longer, or in the whole field at once, stock trample and foul far more of it, so it will not last as long as this says.',
+      source: 'common practice',
+    },
+    {
+      when: ({ firstStripAc, areaAc }) => firstStripAc >= areaAc,
+      say: 'One strip would take the whole field and still be too little for those days. Make the strips shorter in days, or count this as a few days’ feed.',
+      source: 'common practice',
+    },
+    {
+      when: ({ massFrom, standingLbPerAc, heightIn, densityLbPerAcIn }) =>
+        (massFrom === 'known' ? standingLbPerAc : heightIn * densityLbPerAcIn) < intakeFallsBelowLbPerAc,
+      say: 'Under about 750 pounds an acre cattle cannot bite off enough in a day. They go short before the grass is gone.',
+      source: 'white-b5036',
+    },
+    {
+      when: ({ grazingForDays }) => grazingForDays >= longestDays,
+      say: 'It would last a year or more, and nobody plans dead grass so far. There is more feed than this stock needs: graze less of it, or check the numbers.',
+      source: 'common practice',
+    },
+    {
+      when: ({ feed }) => feed === 'other',
+      say: 'The loss for other dormant grass is from memory. Clip again after a month and use your own.',
+      source: 'from memory',
+    },
+  ],
+  limits: [
+    'It takes the same loss in every month. A wet, windy month takes more, and ice or a heavy snow can lay half of it flat.',
+    'The printed losses are from annual range in California and from tall fescue. Yours may lose half as much or twice as much.',
+    'The stubble is taken to weather like the rest: it keeps its height, not its pounds.',
+    'The table of shares eaten is for growing pasture. On frozen ground less is trampled in, on mud much more.',
+    'It counts pounds, not feed value, which falls all winter. Cold stock, thin stock and stock that nurse need more than grass that is dead.',
+    'Grazing dormant grass does little harm to the plant, but bare ground in late winter washes, and hoofs on wet clay undo what the roots built.',
+    'It counts no growth. A mild spell adds some.',
+  ],
+  note: ({ verdict, stripDays }, show) =>
+    `${show('areaAc')} with ${show('startLbPerAc')} above the stubble feed this stock about ${show('grazingForDays')} (${show('lowGrazingDays')} to ${show('highGrazingDays')}), to about ${show('lastDay')}. Strips for ${stripDays === 1 ? 'a day' : show('stripDays')}: move the wire ${show('firstStripFt')} at first, farther as weather takes its share. ${verdict === 'reaches' ? 'It covers all the days when feed is wanted.' : `That leaves ${show('shortDays')} to feed another way: ${show('shortLb')} of dry feed, before losses.`}`,
+  picture: { kind: 'lines', rows: 'strips', x: 'daysIn', ys: ['ungrazedLbPerAc'] },
+  sources: ['larsen-2021', 'tall-fescue-monograph', 'penn-state-agronomy-guide', 'umaine-pasture-lesson-1', 'white-b5036'],
+  guides: ['stretching-winter-feed'],
+});

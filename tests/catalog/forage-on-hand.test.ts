@@ -1,0 +1,32 @@
+import { expect, it } from 'vitest';
+import definition from '../../calculators/catalog/forage-on-hand/definition.ts';
+import { resultAt, runQuery } from '../../calculators/kit/cases.ts';
+
+const result = (query: string, path: string): number => Number(resultAt(runQuery(definition, query), path));
+
+it('takes the stubble off once if the cut was at the ground, and not at all if it was at the stubble', () => {
+  const clipped = result('clipped-to=stubble', 'clippedLbPerAc');
+  expect(result('clipped-to=stubble', 'availableLbPerAc')).toBe(clipped);
+  expect(result('clipped-to=ground&stubble=900lb/ac', 'availableLbPerAc')).toBeCloseTo(clipped - 900, 9);
+});
+it('cuts what was found into eaten, trampled and stubble, with nothing over', () => {
+  for (const query of ['', 'clipped-to=stubble', 'way=height-clips', 'way=height-stand&stubble-height=30in']) {
+    const [eaten, trampled, stubble, whole] = ['eatenLbPerAc', 'trampledLbPerAc', 'stubbleKeptLbPerAc', 'standingLbPerAc'].map((path) =>
+      result(query, path),
+    );
+    expect(Number(eaten) + Number(trampled) + Number(stubble), query).toBeCloseTo(Number(whole), 6);
+  }
+});
+it('keeps the days inside their range in each way of measuring', () => {
+  for (const way of ['clips', 'height-clips', 'height-known', 'height-stand']) {
+    expect(result(`way=${way}`, 'lowGrazingDays'), way).toBeLessThan(result(`way=${way}`, 'grazingForDays'));
+    expect(result(`way=${way}`, 'highGrazingDays'), way).toBeGreaterThan(result(`way=${way}`, 'grazingForDays'));
+  }
+});
+it('asks for more plots where they differ more, and trusts their mean less', () => {
+  const [even, uneven] = ['plots.green=280g,300g,320g,300g', 'plots.green=100g,300g,500g,300g'];
+  expect(result(uneven, 'neededPlots')).toBeGreaterThan(result(even, 'neededPlots'));
+  expect(result(uneven, 'closePercent')).toBeGreaterThan(result(even, 'closePercent'));
+  expect(() => runQuery(definition, 'plots.green=300g')).toThrow('at least two');
+  expect(() => runQuery(definition, 'way=height-clips&calibration.cut=4in,5in&calibration.green=200g,260g')).toThrow('at least three');
+});

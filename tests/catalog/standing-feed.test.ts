@@ -1,0 +1,37 @@
+import { expect, it } from 'vitest';
+import definition from '../../calculators/catalog/standing-feed/definition.ts';
+import { resultAt, runQuery } from '../../calculators/kit/cases.ts';
+
+const result = (query: string, path: string): number => Number(resultAt(runQuery(definition, query), path));
+const days = (query: string): number => result(query, 'grazingForDays');
+
+it('lasts as long as a herd that is walked across the field hour by hour', () => {
+  const query = 'area=120ac&loss=9.7pct&measured=2026-11-01&start=2026-12-01&stubble=800lb/ac&standing=2600lb/ac&eaten-from=own&own-eaten=70pct';
+  const demandLb = result(query, 'demandLbPerDay');
+  const hour = 1 / 24;
+  let acresLeft = 120;
+  let hours = 0;
+  for (; acresLeft > 0; hours++) {
+    const months = (30 + hours * hour) / (365.25 / 12);
+    acresLeft -= (demandLb * hour) / ((2600 - 800) * (1 - 0.097 * months) * 0.7);
+  }
+  expect(Math.abs(days(query) - hours * hour)).toBeLessThan(2 * hour);
+});
+it('goes less far the later it starts, the more weather takes, the more stubble stays and the longer a strip lasts', () => {
+  const worse = (one: string, other: string) => expect(days(one), `${one} against ${other}`).toBeGreaterThan(days(other));
+  worse('start=2026-12-01', 'start=2027-01-15');
+  worse('loss=3pct', 'loss=9pct');
+  worse('stubble=600lb/ac', 'stubble=1200lb/ac');
+  worse('strip=1d', 'strip=7d');
+});
+it('moves the wire farther from one row to the next, never shorter', () => {
+  const run = runQuery(definition, 'area=150ac&loss=8pct');
+  const moves = Array.from({ length: 5 }, (_, row) => Number(resultAt(run, `strips.${row}.stripFt`)));
+  expect(moves).toEqual(moves.toSorted((one, other) => one - other));
+  expect(moves[4]).toBeGreaterThan(Number(moves[0]));
+});
+it('counts the days before the field is opened as days fed another way', () => {
+  const wait = 'area=400ac&from=2026-12-01&until=2027-02-01';
+  expect(result(`${wait}&start=2026-12-01`, 'shortDays')).toBe(0);
+  expect(result(`${wait}&start=2026-12-21`, 'shortDays')).toBe(20);
+});
