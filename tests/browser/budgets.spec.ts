@@ -1,8 +1,5 @@
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
-import { gzipSync } from 'node:zlib';
 import { type Browser, expect, type Page, test } from '@playwright/test';
-import { addressOf, dist, filesOf, textOf } from '../site/builtSite.ts';
+import { addressOf, dist, filesOf, sentBytes, textOf } from '../site/builtSite.ts';
 
 const kB = 1000;
 const guides = filesOf(dist, /^guides\/.+\/index\.html$/).map((file) => ({
@@ -22,11 +19,7 @@ async function download(browser: Browser, address: string, then: (page: Page) =>
   const atLoad = asked.length;
   await then(page);
   await context.close();
-  const sized = asked.map((path) => {
-    const file = path.endsWith('/') ? `${path}index.html` : path;
-    const content = readFileSync(join(dist, file));
-    return { path, bytes: /\.(woff2|pf_\w+|pagefind)$/.test(file) ? content.length : gzipSync(content, { level: 9 }).length };
-  });
+  const sized = asked.map((path) => ({ path, bytes: sentBytes(dist, path.endsWith('/') ? `${path}index.html` : path) }));
   const sum = (parts: typeof sized): number => parts.reduce((total, { bytes }) => total + bytes, 0);
   return {
     all: sum(sized.slice(0, atLoad)),

@@ -1,5 +1,6 @@
-import { existsSync, readFileSync, statSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { gzipSync } from 'node:zlib';
 import { builtFiles } from '../../src/integrations/builtFiles.ts';
 import { root } from '../support/files.ts';
 
@@ -12,7 +13,11 @@ export const textOf = (folder: string, file: string): string => readFileSync(joi
 
 export const filesOf = (folder: string, ending: RegExp): readonly string[] => builtFiles(folder).filter((file) => ending.test(file));
 
-export const bytesOf = (folder: string): number => builtFiles(folder).reduce((sum, file) => sum + statSync(join(folder, file)).size, 0);
+/** What a server that compresses sends for a file; fonts and the search index are compressed already. */
+export function sentBytes(folder: string, file: string): number {
+  const content = readFileSync(join(folder, file));
+  return /\.(woff2|pf_\w+|pagefind)$/.test(file) ? content.length : gzipSync(content, { level: 9 }).length;
+}
 
 const decoded = (text: string): string => text.replaceAll('&amp;', '&').replaceAll('&#38;', '&').replaceAll('&#39;', "'").replaceAll('&quot;', '"');
 
