@@ -1,7 +1,7 @@
 import type { Calculator, Outcome, PlainShown } from '../kit/define.ts';
 import { printCell, printScalar } from '../kit/print.ts';
 import type { Quantity, Rows, RowsQuantity, Scalar, ScalarQuantity } from '../kit/quantities.ts';
-import { printQuantity, printValue } from '../units/printQuantity.ts';
+import { printQuantity, printValue, unitBehind } from '../units/printQuantity.ts';
 import { type UnitSystem, unitIn, units } from '../units/units.ts';
 
 interface Sides {
@@ -28,9 +28,9 @@ export function Large({
   const value = outcome.values[of];
   if (!quantity || quantity.kind === 'rows' || value === undefined || typeof value === 'object') return null;
   if (quantity.kind === 'number' && typeof value === 'number') {
-    const { print } = units[unitIn(system, quantity.unit)];
-    const isMoney = print.startsWith('$');
     const number = printValue(value, quantity.unit, quantity.digits, system);
+    const print = unitBehind(number, unitIn(system, quantity.unit));
+    const isMoney = print.startsWith('$');
     return (
       <span class="large">
         {isMoney ? '$' : ''}

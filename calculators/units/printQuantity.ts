@@ -29,10 +29,16 @@ export function printValue(value: number, unit: UnitName, digits: number, system
   return printNumber(convert(value, unit, shown), digitsIn(digits, unit, shown));
 }
 
+/** A unit as it stands behind that number: one day, two days. */
+export function unitBehind(number: string, unit: UnitName): string {
+  const { print } = units[unit];
+  return number === '1' ? print.replace(/^(day|week|month|year|hour|ton|tonne)s\b/, '$1') : print;
+}
+
 /** A value with its unit, in that unit: `1.6 in`, `$1,200`, `$95 a ton`. */
 export function printIn(value: number, unit: UnitName, digits: number): string {
   const number = printNumber(value, digits);
-  const { print } = units[unit];
+  const print = unitBehind(number, unit);
   if (print.startsWith('$')) return (number.startsWith('−') ? `−$${number.slice(1)}` : `$${number}`) + print.slice(1);
   return print === '%' ? `${number} %` : `${number} ${print}`.trim();
 }
