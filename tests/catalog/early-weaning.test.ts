@@ -28,7 +28,7 @@ describe('early-weaning', () => {
 
   // Published savings run from 12 percent (cow alone) to 40; 28 percent in a North Dakota trial that counted the calf.
   it('brings both published ways of counting, the cow alone and the pair', () => {
-    expect(at('', 'cowOnlyPercent')).toBeCloseTo(12, 0);
+    expect(Math.abs(Number(at('', 'cowOnlyPercent')) - 12)).toBeLessThan(0.5);
     expect(at('', 'bothPercent')).toBeGreaterThan(20);
     expect(at('', 'bothPercent')).toBeLessThan(40);
   });
