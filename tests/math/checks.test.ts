@@ -33,3 +33,9 @@ describe.each(lists)('$path', ({ path, list }) => {
     expect(missing.map(({ what, source }) => `${what}: ${source}`)).toEqual([]);
   });
 });
+
+it('holds ours against at least 500 values that somebody read, from at least 40 publications', () => {
+  const read = lists.flatMap(({ list }) => list.checks).filter(({ seen }) => seen === 'print' || seen === 'transcription');
+  expect(read.length).toBeGreaterThanOrEqual(500);
+  expect(new Set(read.map(({ source }) => source)).size).toBeGreaterThanOrEqual(40);
+});
