@@ -151,7 +151,9 @@ export function CalculatorForm({ calculator, id, open, onChange, address, onSyst
   const isComputed = outcome !== null && (theirs === null || other !== null);
   const lead = outcome && leadOf(calculator, outcome);
   const isManagement = (input: { readonly belongsTo: string }) => input.belongsTo === 'management';
-  const hasConventions = Object.values(calculator.inputs).some((input) => input.kind === 'choice' && input.convention === true);
+  const hasConventions = Object.values(calculator.inputs).some(
+    (input) => input.kind === 'choice' && input.convention === true && !isManagement(input),
+  );
   const isConvention = (input: object) => 'convention' in input && input.convention === true;
   const mayCompare = canCompare(calculator.inputs);
   return (
@@ -254,7 +256,7 @@ export function CalculatorForm({ calculator, id, open, onChange, address, onSyst
               texts={form.this}
               problems={thisSide.told}
               canAddRows={false}
-              wants={(input) => isConvention(input)}
+              wants={(input) => isConvention(input) && !isManagement(input)}
               onTexts={putThis}
               onLeave={thisSide.onLeave}
             />
