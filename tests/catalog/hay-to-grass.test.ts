@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import definition from '../../calculators/catalog/hay-to-grass/definition.ts';
 import { resultAt, runQuery } from '../../calculators/kit/cases.ts';
+import { expectWithin } from '../support/expectWithin.ts';
 
 const run = (query: string) => runQuery(definition, query);
 const numberAt = (query: string, path: string): number => Number(resultAt(run(query), path));
@@ -21,9 +22,9 @@ const cows = (birth: string): string =>
 describe('hay-to-grass', () => {
   test('calving inside the time splits it: sixty days at one rate, thirty at the other', () => {
     // 10 x 1,000 lb x (2 % x 60 + 2.5 % x 30), by hand.
-    expect(numberAt(cows('2027-03-02'), 'dryMatterLb')).toBeCloseTo(19_500, 6);
-    expect(numberAt(cows('2026-12-01'), 'dryMatterLb')).toBeCloseTo(22_500, 6);
-    expect(numberAt(cows('2027-06-01'), 'dryMatterLb')).toBeCloseTo(18_000, 6);
+    expectWithin(numberAt(cows('2027-03-02'), 'dryMatterLb'), 19_500, 5e-7);
+    expectWithin(numberAt(cows('2026-12-01'), 'dryMatterLb'), 22_500, 5e-7);
+    expectWithin(numberAt(cows('2027-06-01'), 'dryMatterLb'), 18_000, 5e-7);
     expect(says(cows('2027-03-02'))).not.toContain('birth date');
     expect(says(cows('2026-12-01'))).toContain('birth date');
     expect(says(cows('2027-06-01'))).toContain('birth date');
@@ -31,7 +32,7 @@ describe('hay-to-grass', () => {
 
   test('losses divide and compound', () => {
     // 19,500 lb over 0.85 x 0.9 x 0.8 of a ton, by hand.
-    expect(numberAt(`${cows('2027-03-02')}&moisture=15pct&${known(10, 20)}`, 'haveTon')).toBeCloseTo(19_500 / 2000 / 0.612, 9);
+    expectWithin(numberAt(`${cows('2027-03-02')}&moisture=15pct&${known(10, 20)}`, 'haveTon'), 19_500 / 2000 / 0.612, 5e-10);
   });
 
   test('putting losses on top never has more hay than dividing, and says what it is', () => {
@@ -69,7 +70,7 @@ describe('hay-to-grass', () => {
       fc.property(loss, loss, fc.integer({ min: 0, max: 800 }), fc.constantFrom('divide', 'multiply'), (storage, feeding, own, rule) => {
         const outcome = run(`${known(storage, feeding)}&own=${own}&loss-convention=${rule}`);
         const at = (path: string) => Number(resultAt(outcome, path));
-        expect(at('waterTon') + at('eatenTon') + at('feedingLostTon') + at('storageLostTon')).toBeCloseTo(at('haveTon'), 6);
+        expectWithin(at('waterTon') + at('eatenTon') + at('feedingLostTon') + at('storageLostTon'), at('haveTon'), 5e-7);
       }),
       few,
     );
@@ -93,7 +94,7 @@ describe('hay-to-grass', () => {
 
   test('hay weighed since loses only the rest, and nothing less than hay weighed later', () => {
     const left = (query: string) => numberAt(`own-storage=ground-uncovered&yearly-rain=wet&baled=2026-06-01&${query}`, 'ownAtFeedingTon');
-    expect(left('on-hand=now&weighed=2026-06-01')).toBeCloseTo(left('on-hand=at-baling'), 9);
+    expectWithin(left('on-hand=now&weighed=2026-06-01'), left('on-hand=at-baling'), 5e-10);
     expect(left('on-hand=now&weighed=2026-08-15')).toBeGreaterThan(left('on-hand=at-baling'));
     expect(left('on-hand=now&weighed=2026-10-15')).toBeGreaterThan(left('on-hand=now&weighed=2026-08-15'));
   });
@@ -103,17 +104,17 @@ describe('hay-to-grass', () => {
       numberAt(`herd.stock=${stock}&herd.count=10&herd.weight=1000lb&herd.intake=2pct&herd.births=no&${cold}`, 'dryMatterLb');
     const cold = 'cold-counted=yes&coat=dry-winter&cold=170d';
     // 32 - 17 degrees, every one of 170 days.
-    expect(need('cow', `${cold}&feels-like=17f`)).toBeCloseTo(1.15 * need('cow', 'cold-counted=no'), 6);
-    expect(need('cow', `${cold}&feels-like=40f`)).toBeCloseTo(need('cow', 'cold-counted=no'), 6);
-    expect(need('ewe', `${cold}&feels-like=17f`)).toBeCloseTo(need('ewe', 'cold-counted=no'), 6);
+    expectWithin(need('cow', `${cold}&feels-like=17f`), 1.15 * need('cow', 'cold-counted=no'), 5e-7);
+    expectWithin(need('cow', `${cold}&feels-like=40f`), need('cow', 'cold-counted=no'), 5e-7);
+    expectWithin(need('ewe', `${cold}&feels-like=17f`), need('ewe', 'cold-counted=no'), 5e-7);
   });
 
   test('a better feeder and a roof save what the comparison with them shows', () => {
     const plain = run('on-hand=none');
     const at = (path: string) => Number(resultAt(plain, path));
-    expect(at('buyTon') - numberAt('on-hand=none&feeder=cone', 'buyTon')).toBeCloseTo(at('feederSavesTon'), 9);
-    expect(at('buyTon') - numberAt('on-hand=none&storage=roof', 'buyTon')).toBeCloseTo(at('roofSavesTon'), 9);
-    expect(at('buyTon') * (1 - (1 - 0.2) / (1 - 0.044))).toBeCloseTo(at('feederSavesTon'), 9);
+    expectWithin(at('buyTon') - numberAt('on-hand=none&feeder=cone', 'buyTon'), at('feederSavesTon'), 5e-10);
+    expectWithin(at('buyTon') - numberAt('on-hand=none&storage=roof', 'buyTon'), at('roofSavesTon'), 5e-10);
+    expectWithin(at('buyTon') * (1 - (1 - 0.2) / (1 - 0.044)), at('feederSavesTon'), 5e-10);
     expect(run('feeder=cone&storage=barn').shown).not.toContain('feederSavesTon');
     expect(run('feeder=cone&storage=barn').shown).not.toContain('roofSavesTon');
   });

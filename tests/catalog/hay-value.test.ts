@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import definition from '../../calculators/catalog/hay-value/definition.ts';
 import { resultAt, runQuery } from '../../calculators/kit/cases.ts';
+import { expectWithin } from '../support/expectWithin.ts';
 
 const numberAt = (query: string, name: string): number => Number(resultAt(runQuery(definition, query), name));
 const own = (storage: number, feeding: number, moisture = 15): string =>
@@ -17,12 +18,16 @@ describe('hay-value', () => {
   it('charges less by multiplying than by dividing, and each says what the other would give', () => {
     const [divided, multiplied] = [own(30, 20), `${own(30, 20)}&loss-convention=multiply`];
     expect(numberAt(multiplied, 'eatenUsdPerTon')).toBeLessThan(numberAt(divided, 'eatenUsdPerTon'));
-    expect(numberAt(divided, 'otherUsdPerTon')).toBeCloseTo(numberAt(multiplied, 'eatenUsdPerTon'), 9);
-    expect(numberAt(multiplied, 'otherUsdPerTon')).toBeCloseTo(numberAt(divided, 'eatenUsdPerTon'), 9);
+    expectWithin(numberAt(divided, 'otherUsdPerTon'), numberAt(multiplied, 'eatenUsdPerTon'), 5e-10);
+    expectWithin(numberAt(multiplied, 'otherUsdPerTon'), numberAt(divided, 'eatenUsdPerTon'), 5e-10);
   });
   it('sends a ton bought somewhere, to the last pound', () => {
     const parts = ['waterLb', 'storageLostLb', 'feedingLostLb', 'eatenLb'].map((name) => numberAt('', name));
-    expect(parts.reduce((sum, part) => sum + part, 0)).toBeCloseTo(2000, 9);
+    expectWithin(
+      parts.reduce((sum, part) => sum + part, 0),
+      2000,
+      5e-10,
+    );
   });
   it('puts what the answer hangs on first', () => {
     const { values } = runQuery(definition, 'priced-by=bale');
@@ -34,6 +39,6 @@ describe('hay-value', () => {
   it('finds hay worth its own price beside itself', () => {
     // The same feed, its loss and freight alike: the worth must come back as the price.
     const same = `${own(0, 20)}&price=150usd/ton&freight=0usd/ton&protein=9pct&against=protein&other-price=150usd/ton&other-moisture=15pct&other-protein=9pct&other-loss=20pct`;
-    expect(numberAt(same, 'worthUsdPerTon')).toBeCloseTo(150, 9);
+    expectWithin(numberAt(same, 'worthUsdPerTon'), 150, 5e-10);
   });
 });

@@ -2,6 +2,7 @@ import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import packedSoil from '../../calculators/catalog/packed-soil/definition.ts';
 import { resultAt, runQuery } from '../../calculators/kit/cases.ts';
+import { expectWithin } from '../support/expectWithin.ts';
 
 const numberAt = (query: string, path: string): number => Number(resultAt(runQuery(packedSoil, query), path));
 
@@ -26,7 +27,11 @@ describe('packed-soil', () => {
   it('cuts the cores into pores, soil and stones with nothing over', () => {
     const query = 'volume-from=hole&stones=jar&cores.core=520,610&cores.hole=350,390&cores.stone=60,90&cores.jar=23,35';
     const parts = ['allPoreMl', 'allSolidMl', 'allStoneMl'].map((name) => numberAt(query, name));
-    expect(parts.reduce((sum, part) => sum + part, 0)).toBeCloseTo(740, 9);
+    expectWithin(
+      parts.reduce((sum, part) => sum + part, 0),
+      740,
+      5e-10,
+    );
   });
   it('reads nothing from a probe in dry or wet soil', () => {
     for (const moisture of ['dry', 'wet']) {

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import definition from '../../calculators/catalog/sown-feed/definition.ts';
 import { resultAt, runQuery } from '../../calculators/kit/cases.ts';
+import { expectWithin } from '../support/expectWithin.ts';
 
 const run = (query: string) => runQuery(definition, query);
 const numberAt = (query: string, path: string): number => Number(resultAt(run(query), path));
@@ -31,7 +32,7 @@ describe('sown-feed', () => {
         const need = numberAt(query, 'needStoredIn');
         if (resultAt(run(query), 'canPay') === 'no' || need === 0 || need > 20) return;
         const there = `${query}&stored-from=known&known-stored=${need.toFixed(9)}in`;
-        expect(numberAt(there, 'sownUsdPerTon')).toBeCloseTo(numberAt(there, 'hayEatenUsdPerTon'), 4);
+        expectWithin(numberAt(there, 'sownUsdPerTon'), numberAt(there, 'hayEatenUsdPerTon'), 5e-5);
       }),
     );
   });

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { drawHoles, drawSymbol, drawSymbols } from '../../calculators/kit/drawFormula.ts';
 import { evaluate, namesIn, readFormula, toTex } from '../../calculators/kit/formula.ts';
+import { expectWithin } from '../support/expectWithin.ts';
 
 const q = String.raw;
 const worth = (template: string, values: Readonly<Record<string, number>> = {}): number =>
@@ -31,7 +32,7 @@ describe('what a template is worth', () => {
     ['  1  +  1  ', 2],
   ])('%s', (template, value) => {
     if (Number.isNaN(value)) expect(() => readFormula(template)).toThrow(SyntaxError);
-    else expect(worth(template)).toBeCloseTo(value, 12);
+    else expectWithin(worth(template), value, 5e-13);
   });
   it('puts numbers in for names, negative ones too', () => {
     const template = q`\q{a} \q{b} - \q{c}^2`;

@@ -17,6 +17,7 @@ import { storageLossPercent } from '../../calculators/math/hay/storageLossPercen
 import { wholeUnits } from '../../calculators/math/hay/wholeUnits.ts';
 import { feederWaste } from '../../calculators/tables/feederWaste.ts';
 import { hayStorageLossByMonths } from '../../calculators/tables/hayStorageLoss.ts';
+import { expectWithin } from '../support/expectWithin.ts';
 
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const near = (value: number, other: number) => expect(Math.abs(value - other)).toBeLessThanOrEqual(1e-9 * Math.max(1, Math.abs(other)));
@@ -181,6 +182,6 @@ it.each(feederWaste)(
     expect(lowPercent).toBe(sorted[0]);
     expect(highPercent).toBe(sorted.at(-1));
     const middle = ((sorted[Math.floor((sorted.length - 1) / 2)] ?? 0) + (sorted[Math.ceil((sorted.length - 1) / 2)] ?? 0)) / 2;
-    expect(likelyPercent).toBeCloseTo(middle, 9);
+    expectWithin(likelyPercent, middle, 5e-10);
   },
 );

@@ -16,6 +16,7 @@ import { stonySoil } from '../../calculators/math/soil/stonySoil.ts';
 import { textureClass } from '../../calculators/math/soil/textureClass.ts';
 import { waterAtTensionInPerIn } from '../../calculators/math/soil/waterAtTensionInPerIn.ts';
 import { waterRetention } from '../../calculators/math/soil/waterRetention.ts';
+import { expectWithin } from '../support/expectWithin.ts';
 
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
@@ -114,8 +115,8 @@ describe('water retention', () => {
     fc.assert(
       fc.property(soil, between(0.95, 1.1), (of, densityFactor) => {
         const retention = waterRetention({ ...of, densityFactor });
-        expect(waterAtTensionInPerIn(retention, 33) / retention.fieldCapacityInPerIn).toBeCloseTo(1, 12);
-        expect(waterAtTensionInPerIn(retention, 1500) / retention.wiltingPointInPerIn).toBeCloseTo(1, 10);
+        expectWithin(waterAtTensionInPerIn(retention, 33) / retention.fieldCapacityInPerIn, 1, 5e-13);
+        expectWithin(waterAtTensionInPerIn(retention, 1500) / retention.wiltingPointInPerIn, 1, 5e-11);
       }),
     );
   });
@@ -124,7 +125,7 @@ describe('water retention', () => {
       fc.property(soil, (of) => {
         const loose = waterRetention(of);
         const packed = waterRetention({ ...of, densityFactor: 1.1 });
-        expect(packed.densityGPerCm3 / loose.densityGPerCm3).toBeCloseTo(1.1, 12);
+        expectWithin(packed.densityGPerCm3 / loose.densityGPerCm3, 1.1, 5e-13);
         expect(packed.saturationInPerIn).toBeLessThan(loose.saturationInPerIn);
         expect(packed.conductivityMmPerH).toBeLessThan(loose.conductivityMmPerH);
       }),
@@ -160,8 +161,8 @@ describe('root zone', () => {
           { ...each, thicknessIn: each.thicknessIn / 2 },
           { ...each, thicknessIn: each.thicknessIn / 2 },
         ]);
-        expect(whole.hasIn + whole.missingIn).toBeCloseTo(whole.holdsIn, 10);
-        expect(rootZoneWater(halves, rootDepthIn).holdsIn).toBeCloseTo(whole.holdsIn, 8);
+        expectWithin(whole.hasIn + whole.missingIn, whole.holdsIn, 5e-11);
+        expectWithin(rootZoneWater(halves, rootDepthIn).holdsIn, whole.holdsIn, 5e-9);
       }),
     );
   });
@@ -197,8 +198,8 @@ describe('packed soil', () => {
   it('weighs water out and in again', () => {
     fc.assert(
       fc.property(between(10, 500), between(0, 60), (dryG, percent) => {
-        expect(dryWeightG(dryG * (1 + percent / 100), percent)).toBeCloseTo(dryG, 8);
-        expect(gravimetricWaterPercent(dryG * (1 + percent / 100), dryG)).toBeCloseTo(percent, 6);
+        expectWithin(dryWeightG(dryG * (1 + percent / 100), percent), dryG, 5e-9);
+        expectWithin(gravimetricWaterPercent(dryG * (1 + percent / 100), dryG), percent, 5e-7);
       }),
     );
   });
@@ -207,9 +208,9 @@ describe('packed soil', () => {
       fc.property(between(0.9, 1.8), between(0, 60), (fine, stones) => {
         const whole = stonySoil(stones, fine);
         const core = coreDensity({ dryG: 100 * whole.densityGPerCm3, volumeCm3: 100, stoneG: stones * whole.densityGPerCm3 });
-        expect(core.fineGPerCm3).toBeCloseTo(fine, 8);
-        expect(core.stoneVolumePercent).toBeCloseTo(whole.stoneVolumePercent, 8);
-        expect(waterFilledPorePercent(porosityPercent(fine) / fine, fine)).toBeCloseTo(100, 8);
+        expectWithin(core.fineGPerCm3, fine, 5e-9);
+        expectWithin(core.stoneVolumePercent, whole.stoneVolumePercent, 5e-9);
+        expectWithin(waterFilledPorePercent(porosityPercent(fine) / fine, fine), 100, 5e-9);
       }),
     );
   });
@@ -256,7 +257,7 @@ describe('slake, cover, roots', () => {
         const bare = groundCover({ hits: points - hits, points });
         expect(lowPercent).toBeLessThanOrEqual(coverPercent);
         expect(highPercent).toBeGreaterThanOrEqual(coverPercent);
-        expect(bare.lowPercent).toBeCloseTo(100 - highPercent, 6);
+        expectWithin(bare.lowPercent, 100 - highPercent, 5e-7);
       }),
     );
   });
