@@ -1,4 +1,5 @@
 import type { Suffix, UnitName } from '../units/units.ts';
+import type { Marks, Tool } from './tools.ts';
 
 /** What the drought and the ground decide, and what people decide. Two managements share the place. */
 export type Side = 'place' | 'management';
@@ -30,6 +31,7 @@ export interface NumberInput<U extends UnitName = UnitName> extends Common {
   readonly max: number;
   readonly default: number;
   readonly whole?: boolean;
+  readonly tool?: Tool;
 }
 export interface Option {
   readonly label: string;
@@ -45,6 +47,7 @@ export interface ChoiceInput<O extends string = string> extends Common {
   readonly default: O;
   /** A way of counting on which publications differ: always visible, and the result says what the others would give. */
   readonly convention?: boolean;
+  readonly tool?: Marks;
 }
 export interface YesNoInput extends Common {
   readonly kind: 'yesNo';
@@ -71,6 +74,8 @@ export interface RowsInput<C extends Columns = Columns> {
   readonly default: readonly RowDefault<C>[];
   readonly maxRows: number;
   readonly shownWhen?: ShownWhen;
+  /** Stands once, above the table. */
+  readonly tool?: Marks;
   readonly refuse: (row: unknown) => readonly RowProblem[];
 }
 /** Twelve values, January first. */
