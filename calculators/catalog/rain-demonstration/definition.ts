@@ -287,6 +287,6 @@ export default defineCalculator({
       { of: 'inSoilMl', tone: 'kept' },
     ],
   },
-  sources: ['irrigation-repair-rate', 'usgs-storm-water', 'hodgin-2013', 'mccalla-1984', 'thurow-1988'],
+  sources: ['irrigation-repair-rate', 'mccalla-1984', 'thurow-1988'],
   guides: ['showing-soil-to-a-crowd', 'where-rain-goes'],
 });
