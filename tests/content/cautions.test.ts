@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { blocksOf, type GuideFile, guideFiles, readGuide } from '../support/guideText.ts';
+import { blocksOf } from '../support/guideBlocks.ts';
+import { type GuideText, guideTexts, readGuide } from '../support/guideHeads.ts';
 import { type Wanted, wanted } from './cautionList.ts';
 
 /** Until every guide is written, a caution is asked for only once all guides of its subject are there. */
@@ -13,16 +14,16 @@ function passagesOf(text: string): readonly string[] {
 }
 
 /** The part of a guide in which a caution comes in time: before the calculator that it is about, and before the look back at the end. */
-function inTime({ body, head }: GuideFile, before: string | undefined): string {
+function inTime({ body, head }: GuideText, before: string | undefined): string {
   const lookBack = /^## (?:How to tell|What can go wrong|How you'll know)/m.exec(body)?.index ?? body.length;
   const number = before === undefined ? -1 : body.indexOf(`<Calculator slug="${before}"`);
   return [...head.cautions, body.slice(0, number >= 0 ? Math.min(number, lookBack) : lookBack)].join('\n\n');
 }
-const saysIt = (guide: GuideFile, { says, before }: Wanted): boolean =>
+const saysIt = (guide: GuideText, { says, before }: Wanted): boolean =>
   passagesOf(inTime(guide, before)).some((passage) => says.every((word) => word.test(passage)));
 
 /** What is wrong with a caution in a set of guides, or undefined. */
-function lacking(caution: Wanted, guides: readonly GuideFile[], isStrict: boolean): string | undefined {
+function lacking(caution: Wanted, guides: readonly GuideText[], isStrict: boolean): string | undefined {
   const own = guides.filter(({ slug }) => caution.guides.includes(slug));
   const isWhole = own.length === new Set(caution.guides).size;
   const silent = own.filter((guide) => !saysIt(guide, caution)).map(({ slug }) => slug);
@@ -32,12 +33,12 @@ function lacking(caution: Wanted, guides: readonly GuideFile[], isStrict: boolea
 
 describe('cautions', () => {
   it.each(wanted)('$name', (caution) => {
-    expect(lacking(caution, guideFiles, everyGuideHasLanded)).toBeUndefined();
+    expect(lacking(caution, guideTexts, everyGuideHasLanded)).toBeUndefined();
   });
 });
 
 describe('the search for cautions', () => {
-  const guide = (body: string): GuideFile => readGuide('a', `---\ntitle: A\n---\n\n${body}`);
+  const guide = (body: string): GuideText => readGuide('a', `---\ntitle: A\norder: 1\n---\n\n${body}`);
   const caution: Wanted = { name: 'wire', guides: ['a'], says: [/wire/, /storm/], before: 'b' };
   const lacks = (body: string, of = caution) => lacking(of, [guide(body)], true);
 

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { guideFiles } from '../support/guideText.ts';
+import { guideTexts } from '../support/guideHeads.ts';
 import { unsourcedIn } from '../support/unsourcedNumbers.ts';
 
 describe('numbers in the guides', () => {
-  it.each(guideFiles)('$slug says where each comes from', ({ body, head }) => {
+  it.each(guideTexts)('$slug says where each comes from', ({ body, head }) => {
     expect([...unsourcedIn(body), ...head.cautions.flatMap(unsourcedIn)]).toEqual([]);
   });
 });

@@ -1,11 +1,11 @@
 import { median } from 'd3-array';
 import { describe, expect, it } from 'vitest';
-import { guideFiles } from '../support/guideText.ts';
+import { guideTexts } from '../support/guideHeads.ts';
 import { gradeOf, hardestSentences, proseOf } from '../support/readingGrade.ts';
 
 const hardestGrade = 10;
 const middleGrade = 8;
-const graded = guideFiles.map(({ slug, body }) => {
+const graded = guideTexts.map(({ slug, body }) => {
   const prose = proseOf(body);
   return { slug, prose, grade: gradeOf(prose) };
 });

@@ -3,7 +3,8 @@ import { basename, join } from 'node:path';
 import * as v from 'valibot';
 import { describe, expect, it } from 'vitest';
 import { filesBelow, root } from '../support/files.ts';
-import { attributesIn, guideFiles } from '../support/guideText.ts';
+import { attributesIn } from '../support/guideBlocks.ts';
+import { guideTexts } from '../support/guideHeads.ts';
 
 const textOf = (path: string): string => readFileSync(join(root, path), 'utf8');
 const sourceSchema = v.object({
@@ -49,7 +50,7 @@ const plain = (title: string): string =>
     .trim();
 
 describe('sources', () => {
-  it.each(guideFiles)('are there for each citation of $slug', ({ body, head }) => {
+  it.each(guideTexts)('are there for each citation of $slug', ({ body, head }) => {
     const named = [...attributesIn(body, 'Cite', 'key'), ...head.sources];
     expect(body.match(/<Cite\b/g)?.length ?? 0).toBe(attributesIn(body, 'Cite', 'key').length);
     expect(named.filter((key) => !keys.has(key))).toEqual([]);

@@ -1,5 +1,5 @@
 import readability from 'text-readability';
-import { blocksOf, spoken } from './guideText.ts';
+import { blocksOf, spoken } from './guideBlocks.ts';
 
 /** Hyphens part words here: the library would read `sorghum-sudangrass` as one word of five syllables. */
 const counted = (text: string): string => text.replaceAll(/[-–—/]/g, ' ');

@@ -1,4 +1,4 @@
-import { type Block, blocksOf, spoken } from './guideText.ts';
+import { type Block, blocksOf, spoken } from './guideBlocks.ts';
 
 /** Numbers that state no fact of the trade. */
 const harmless: readonly RegExp[] = [

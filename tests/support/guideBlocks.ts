@@ -1,31 +1,3 @@
-import { readFileSync } from 'node:fs';
-import { basename, join } from 'node:path';
-import { parseFrontmatter } from '@astrojs/markdown-remark';
-import * as v from 'valibot';
-import { filesBelow, root } from './files.ts';
-
-const headSchema = v.object({
-  title: v.string(),
-  calculators: v.optional(v.array(v.string()), []),
-  sources: v.optional(v.array(v.string()), []),
-  cautions: v.optional(v.array(v.string()), []),
-});
-
-export interface GuideFile {
-  readonly slug: string;
-  readonly head: v.InferOutput<typeof headSchema>;
-  readonly body: string;
-}
-
-export function readGuide(slug: string, text: string): GuideFile {
-  const { frontmatter, content } = parseFrontmatter(text);
-  return { slug, head: v.parse(headSchema, frontmatter), body: content };
-}
-
-export const guideFiles: readonly GuideFile[] = filesBelow('content/guides', /\.mdx$/).map((path) =>
-  readGuide(basename(path, '.mdx'), readFileSync(join(root, path), 'utf8')),
-);
-
 /** Values of one attribute of a component, in the order in which they come. */
 export const attributesIn = (text: string, component: string, attribute: string): readonly string[] =>
   [...text.matchAll(new RegExp(`<${component}\\s[^>]*?\\b${attribute}="([^"]+)"`, 'g'))].map((found) => found[1] ?? '');
