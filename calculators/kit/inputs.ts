@@ -127,9 +127,15 @@ export const rows = <const C extends Columns>({
   refuse: (row) => (isRowOf(spec.columns, row) ? refusals.filter((each) => each.when(row)).map(({ at, say }) => ({ at, say })) : []),
 });
 
+/**
+ * What fell up to and with `day`. The lines of a record stand in order of their days and never overlap. A day without a line was not read:
+ * it is missing, never dry. A dry day that was read has a line with 0.
+ */
 export interface RecordLine {
   readonly day: number;
   readonly amount: number;
+  /** Days that the amount covers, the last of them `day`: a total over several days, a whole month. Left out for one day. */
+  readonly days?: number;
 }
 export type ValueOf<I> = I extends NumberInput
   ? number
@@ -193,7 +199,8 @@ export function fits(input: Input, value: unknown): boolean {
             'day' in line &&
             'amount' in line &&
             Number.isFinite(line.day) &&
-            Number.isFinite(line.amount),
+            Number.isFinite(line.amount) &&
+            (!('days' in line) || Number.isInteger(line.days)),
         )
       );
   }
