@@ -7,7 +7,7 @@ import { CalculatorForm, type Change, type Opening } from '../../calculators/ui/
 import { fillWorking } from '../../calculators/ui/fillWorking.tsx';
 import { otherTexts } from '../../calculators/ui/sides.ts';
 import type { UnitSystem } from '../../calculators/units/units.ts';
-import { formKeyOf, keep, kept, unitsKey } from './kept.ts';
+import { countryKey, formKeyOf, keep, kept, unitsKey } from './kept.ts';
 
 const definitions = import.meta.glob<{ default: Calculator }>('../../calculators/catalog/*/definition.ts');
 /** What somebody typed or chose before the script came: `hydrate` would overwrite it. */
