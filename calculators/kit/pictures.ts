@@ -7,7 +7,7 @@ import type { NumberKeys, RowOf, RowsKeys } from './quantities.ts';
 export type Picture<V, R> =
   | SoilFace<NumberKeys<V>>
   | Shares<NumberKeys<V>>
-  | { readonly [K in RowsKeys<R>]: Spans<K, keyof RowOf<R[K]> & string> | Lines<K, keyof RowOf<R[K]> & string> }[RowsKeys<R>];
+  | { readonly [K in RowsKeys<R>]: Spans<K, keyof RowOf<R[K]> & string> | Lines<K, keyof RowOf<R[K]> & string, NumberKeys<V>> }[RowsKeys<R>];
 
 /** A cut through the ground: rain comes down, arrows leave as wide as their depths. All depths in inches. */
 export interface SoilFace<N extends string = string> {
@@ -40,10 +40,12 @@ export interface Spans<K extends string = string, C extends string = string> {
   readonly gapSays: string;
 }
 /** Curves over a common axis. */
-export interface Lines<K extends string = string, C extends string = string> {
+export interface Lines<K extends string = string, C extends string = string, N extends string = string> {
   readonly kind: 'lines';
   readonly rows: K;
   readonly x: C;
   readonly ys: readonly C[];
+  /** A place on the common axis that has a name of its own, in the unit of the axis. Left out where it does not lie inside, or where two curves share one plot. */
+  readonly mark?: { readonly at: N; readonly says: string };
 }
 export type PlainPicture = SoilFace | Shares | Spans | Lines;
