@@ -2,6 +2,15 @@ import { defineCollection, reference } from 'astro:content';
 import { glob } from 'astro/loaders';
 import { z } from 'astro/zod';
 
+const exampleSchema = z.strictObject({
+  /** The calculator. */
+  slug: z.string(),
+  /** What stands behind the `?` of its link. */
+  query: z.string(),
+  /** What it shows, in one sentence. */
+  says: z.string(),
+});
+
 const guides = defineCollection({
   loader: glob({ base: './content/guides', pattern: '**/*.mdx' }),
   schema: z.strictObject({
@@ -21,6 +30,8 @@ const guides = defineCollection({
     related: z.array(reference('guides')).default([]),
     /** Other words that people search with. */
     searchWords: z.array(z.string()).default([]),
+    /** Worked examples on the demo place, by a name that no other guide uses. */
+    examples: z.record(z.string().regex(/^[a-z0-9]+(?:-[a-z0-9]+)*$/), exampleSchema).default({}),
   }),
 });
 

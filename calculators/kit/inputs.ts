@@ -1,4 +1,5 @@
 import type { Suffix, UnitName } from '../units/units.ts';
+import type { Marks, Tool } from './tools.ts';
 
 /** What the drought and the ground decide, and what people decide. Two managements share the place. */
 export type Side = 'place' | 'management';
@@ -30,6 +31,7 @@ export interface NumberInput<U extends UnitName = UnitName> extends Common {
   readonly max: number;
   readonly default: number;
   readonly whole?: boolean;
+  readonly tool?: Tool;
 }
 export interface Option {
   readonly label: string;
@@ -45,6 +47,7 @@ export interface ChoiceInput<O extends string = string> extends Common {
   readonly default: O;
   /** A way of counting on which publications differ: always visible, and the result says what the others would give. */
   readonly convention?: boolean;
+  readonly tool?: Marks;
 }
 export interface YesNoInput extends Common {
   readonly kind: 'yesNo';
@@ -71,6 +74,8 @@ export interface RowsInput<C extends Columns = Columns> {
   readonly default: readonly RowDefault<C>[];
   readonly maxRows: number;
   readonly shownWhen?: ShownWhen;
+  /** Stands once, above the table. */
+  readonly tool?: Marks;
   readonly refuse: (row: unknown) => readonly RowProblem[];
 }
 /** Twelve values, January first. */
@@ -122,9 +127,15 @@ export const rows = <const C extends Columns>({
   refuse: (row) => (isRowOf(spec.columns, row) ? refusals.filter((each) => each.when(row)).map(({ at, say }) => ({ at, say })) : []),
 });
 
+/**
+ * What fell up to and with `day`. The lines of a record stand in order of their days and never overlap. A day without a line was not read:
+ * it is missing, never dry. A dry day that was read has a line with 0.
+ */
 export interface RecordLine {
   readonly day: number;
   readonly amount: number;
+  /** Days that the amount covers, the last of them `day`: a total over several days, a whole month. Left out for one day. */
+  readonly days?: number;
 }
 export type ValueOf<I> = I extends NumberInput
   ? number
@@ -188,7 +199,8 @@ export function fits(input: Input, value: unknown): boolean {
             'day' in line &&
             'amount' in line &&
             Number.isFinite(line.day) &&
-            Number.isFinite(line.amount),
+            Number.isFinite(line.amount) &&
+            (!('days' in line) || Number.isInteger(line.days)),
         )
       );
   }

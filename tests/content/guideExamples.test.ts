@@ -1,0 +1,38 @@
+import { describe, expect, it } from 'vitest';
+import { runQuery } from '../../calculators/kit/cases.ts';
+import type { Calculator } from '../../calculators/kit/define.ts';
+import { fromLink, toLink } from '../../calculators/kit/link.ts';
+import { examples } from '../../content/place/place.ts';
+import { guideTexts } from '../support/guideHeads.ts';
+
+const loaders = import.meta.glob<{ default: Calculator }>('../../calculators/catalog/*/definition.ts');
+const calculatorOf = async (slug: string): Promise<Calculator> => {
+  const load = loaders[`../../calculators/catalog/${slug}/definition.ts`];
+  if (!load) throw new RangeError(`There is no calculator ${slug}`);
+  return (await load()).default;
+};
+
+const inGuides = guideTexts.flatMap(({ slug: guide, head, body }) =>
+  Object.entries(head.examples).map(([name, example]) => ({ guide, name, body, ...example })),
+);
+
+describe.each(inGuides)('example $name of $guide', ({ name, slug, query, says, body }) => {
+  it('computes, opens without a notice and comes back as the same link', async () => {
+    const calculator = await calculatorOf(slug);
+    const { form, notices } = fromLink(calculator, query);
+    expect(notices).toEqual([]);
+    expect(toLink(calculator, form)).toBe(query);
+    expect(() => runQuery(calculator, query)).not.toThrow();
+  });
+  it('says what it shows in one sentence', () => {
+    expect(says).toMatch(/^[A-Z0-9].*[^.!?]\.$/);
+  });
+  it('stands in the text of its guide', () => {
+    expect(body).toMatch(new RegExp(`<(Example|Computed)\\s[^>]*\\bname="${name}"`));
+  });
+});
+
+it('no two examples have one name', () => {
+  const names = [...Object.keys(examples), ...inGuides.map(({ name }) => name)];
+  expect(names.filter((name, index) => names.indexOf(name) !== index)).toEqual([]);
+});
