@@ -112,6 +112,7 @@ export function Lines({ calculator, picture, outcome, other, titles, system, id 
     const unit = unitOf(quantity, system);
     return unit ? units[unit].print : '';
   };
+  const isLate = (across: number): boolean => across - left > 0.4 * (right - left);
   const axisWidth = 10 + 8 * Math.max(...yTicks.map((tick) => sayY(tick).length));
   return (
     <figure class="picture lines">
@@ -154,7 +155,7 @@ export function Lines({ calculator, picture, outcome, other, titles, system, id 
                   </text>
                 ))}
               </svg>
-              <svg class="field" width="100%" height={plot.height + plot.below} aria-hidden="true">
+              <svg class="plot-field" width="100%" height={plot.height + plot.below} aria-hidden="true">
                 {yTicks.map((tick) => (
                   <line key={tick} class="tick" x2="100%" y1={height(tick)} y2={height(tick)} />
                 ))}
@@ -195,11 +196,12 @@ export function Lines({ calculator, picture, outcome, other, titles, system, id 
                 {marked && (
                   <g class="mark">
                     <line x1={percentAlong(marked.at, left, right)} x2={percentAlong(marked.at, left, right)} y2={plot.height} />
+                    {/* Before the mark the curves mostly run together and leave the middle free; behind it they part, and the foot is free. */}
                     <text
                       x={percentAlong(marked.at, left, right)}
-                      dx={marked.at < (left + right) / 2 ? 6 : -6}
-                      y={plot.height - 8}
-                      text-anchor={marked.at < (left + right) / 2 ? 'start' : 'end'}
+                      dx={isLate(marked.at) ? -6 : 6}
+                      y={isLate(marked.at) ? plot.height / 2 : plot.height - 8}
+                      text-anchor={isLate(marked.at) ? 'end' : 'start'}
                     >
                       {marked.says}
                     </text>
