@@ -57,6 +57,7 @@ function soilOf({ texture, conductivityInPerHr, suctionIn, roomPercent, wetness,
 
 /** Rates for the plot at the start, the end and a few moments between of every stretch. */
 function curveOf(steps: readonly RainStep[], storm: ReturnType<typeof stormInfiltration>, soil: WettingSoil) {
+  // Closer together at first, where the rate falls fast.
   const betweenCount = steps.length === 1 ? 8 : 2;
   let atHr = 0;
   let soakedCm = 0;
@@ -67,7 +68,7 @@ function curveOf(steps: readonly RainStep[], storm: ReturnType<typeof stormInfil
     const dryHours = hours - pondedHours;
     const startHr = atHr;
     const startCm = soakedCm + rate * dryHours;
-    const wet = Array.from({ length: betweenCount + 2 }, (_, each) => (pondedHours * each) / (betweenCount + 1));
+    const wet = Array.from({ length: betweenCount + 2 }, (_, each) => pondedHours * (each / (betweenCount + 1)) ** 1.5);
     const capacity = (afterHours: number): number => {
       const depthCm = greenAmptDepthCm({ hours: afterHours, soil, startCm });
       return depthCm > 0 ? greenAmptRateCmPerHr(depthCm, soil) : rate;
