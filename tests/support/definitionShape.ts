@@ -6,7 +6,8 @@ import { namesIn, readFormula } from '../../calculators/kit/formula.ts';
 import type { Cell, Columns, Input, Inputs, MonthsInput, RecordInput, RowsInput } from '../../calculators/kit/inputs.ts';
 import { linkName } from '../../calculators/kit/link.ts';
 import type { PlainPicture } from '../../calculators/kit/pictures.ts';
-import { defaultText, quantityText, readCell, readMonth, readRecord } from '../../calculators/kit/read.ts';
+import { defaultText, quantityText, readCell, readMonth } from '../../calculators/kit/read.ts';
+import { readRecord } from '../../calculators/kit/record/readRecord.ts';
 import { root } from './files.ts';
 
 const kebab = /^[a-z0-9]+(?:-[a-z0-9]+)*$/;
