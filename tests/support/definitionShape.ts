@@ -149,6 +149,11 @@ function unknownInPicture(calculator: Calculator, picture: PlainPicture): readon
   if (picture.kind === 'shares') return [picture.whole, ...picture.parts.map(({ of }) => of)].filter((name) => !numbers.has(name));
   const columns = columnsOf(calculator, picture.rows);
   if (!columns) return [picture.rows];
+  if (picture.kind === 'groundProfile') {
+    const { kind, rows, top, thickness, holdsInPerFt, filledPercent, ...names } = picture;
+    const inRows = [top, thickness, holdsInPerFt, filledPercent].filter((name) => !Object.hasOwn(columns, name));
+    return [...inRows, ...Object.values(names).filter((name) => !numbers.has(name))];
+  }
   const names = picture.kind === 'spans' ? [picture.lane, picture.from, picture.to] : [picture.x, ...picture.ys];
   const marked = picture.kind === 'lines' && picture.mark && !numbers.has(picture.mark.at) ? [picture.mark.at] : [];
   return [...marked, ...names.filter((name) => !Object.hasOwn(columns, name))];
