@@ -71,7 +71,7 @@ export function MarksTool({ id, tool, store, onMeasured }: MarksProps) {
       <p class="tool-name">{tool.label}</p>
       <button type="button" class="tool-main" disabled={store === undefined} onClick={isRunning ? stop : start}>
         {isRunning ? 'Stop' : 'Start the clock'}
-        <span class="unseen">, {tool.label}</span>
+        <span class="unseen"> for {tool.label}</span>
       </button>
       {isRunning && (
         <>

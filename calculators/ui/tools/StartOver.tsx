@@ -21,16 +21,16 @@ export function StartOver({ asks, of, isOff, onYes }: StartOverProps) {
   return (
     <>
       <button type="button" ref={button} disabled={isOff} aria-expanded={isAsking} onClick={() => setAsking(!isAsking)}>
-        Start over<span class="unseen">, {of}</span>
+        Start over<span class="unseen"> for {of}</span>
       </button>
       {isAsking && (
         <span class="tool-question">
           <span role="status">{asks}</span>
           <button type="button" onClick={() => answer(true)}>
-            Yes<span class="unseen">, start over</span>
+            Yes, start over
           </button>
           <button type="button" onClick={() => answer(false)}>
-            No<span class="unseen">, keep it</span>
+            No, keep it
           </button>
         </span>
       )}

@@ -22,7 +22,7 @@ export function StopwatchTool({ id, input, system, store, onText }: StopwatchPro
     <div class="tool">
       <button type="button" class="tool-main" disabled={store === undefined} onClick={isRunning ? stop : start}>
         {isRunning ? 'Stop' : 'Start the watch'}
-        <span class="unseen">, {input.label}</span>
+        <span class="unseen"> for {input.label}</span>
       </button>
       {isRunning && (
         <>
