@@ -6,7 +6,8 @@ import { namesIn, readFormula } from '../../calculators/kit/formula.ts';
 import type { Cell, Columns, Input, Inputs, MonthsInput, RecordInput, RowsInput } from '../../calculators/kit/inputs.ts';
 import { linkName } from '../../calculators/kit/link.ts';
 import type { PlainPicture } from '../../calculators/kit/pictures.ts';
-import { defaultText, quantityText, readCell, readMonth, readRecord } from '../../calculators/kit/read.ts';
+import { defaultText, quantityText, readCell, readMonth } from '../../calculators/kit/read.ts';
+import { readRecord } from '../../calculators/kit/record/readRecord.ts';
 import { root } from './files.ts';
 import { faultsOfTool } from './toolFaults.ts';
 
@@ -149,6 +150,11 @@ function unknownInPicture(calculator: Calculator, picture: PlainPicture): readon
   if (picture.kind === 'shares') return [picture.whole, ...picture.parts.map(({ of }) => of)].filter((name) => !numbers.has(name));
   const columns = columnsOf(calculator, picture.rows);
   if (!columns) return [picture.rows];
+  if (picture.kind === 'groundProfile') {
+    const { kind, rows, top, thickness, holdsInPerFt, filledPercent, ...names } = picture;
+    const inRows = [top, thickness, holdsInPerFt, filledPercent].filter((name) => !Object.hasOwn(columns, name));
+    return [...inRows, ...Object.values(names).filter((name) => !numbers.has(name))];
+  }
   const names = picture.kind === 'spans' ? [picture.lane, picture.from, picture.to] : [picture.x, ...picture.ys];
   return names.filter((name) => !Object.hasOwn(columns, name));
 }
