@@ -10,6 +10,7 @@ import { Picture } from './pictures/Picture.tsx';
 import { Answers, Large, leadOf, ResultsTable, RowsResults } from './Results.tsx';
 import { Side } from './Side.tsx';
 import { otherTexts, type Ran, runTexts, sideTitles } from './sides.ts';
+import type { ToolStore } from './tools/keptTool.ts';
 
 export interface Opening {
   readonly form: Form;
@@ -33,6 +34,8 @@ export interface CalculatorFormProps {
   /** The whole address of a link, for copying, printing and the code to scan. */
   readonly address?: (link: string) => string;
   readonly onSystem?: (system: UnitSystem) => void;
+  /** Where tools in the field keep their state. */
+  readonly store?: ToolStore;
 }
 
 /** A pause this long ends a number; until then nobody is told that it is wrong. */
@@ -79,7 +82,7 @@ function Waiting({ mine, theirs }: { readonly mine: Ran; readonly theirs: Ran | 
 }
 
 /** Form and results of ANY calculator. */
-export function CalculatorForm({ calculator, id, open, onChange, address, onSystem }: CalculatorFormProps) {
+export function CalculatorForm({ calculator, id, open, onChange, address, onSystem, store }: CalculatorFormProps) {
   const [form, setForm] = useState<Form>(() => ({ this: startTexts(calculator.inputs), that: null }));
   const [system, setSystem] = useState<UnitSystem>('us');
   const [notices, setNotices] = useState<readonly string[]>([]);
@@ -116,6 +119,7 @@ export function CalculatorForm({ calculator, id, open, onChange, address, onSyst
     onSystem?.(to);
   };
   const common = { calculator, system };
+  const asks = { ...common, store: isLive ? store : undefined };
   const { outcome } = mine;
   const other = theirs?.outcome ?? null;
   const isComputed = outcome !== null && (theirs === null || other !== null);
@@ -165,7 +169,7 @@ export function CalculatorForm({ calculator, id, open, onChange, address, onSyst
         <section class="asked-place">
           <h2 class="asks-title">The place</h2>
           <Side
-            {...common}
+            {...asks}
             id={id}
             texts={form.this}
             problems={thisSide.told}
@@ -183,7 +187,7 @@ export function CalculatorForm({ calculator, id, open, onChange, address, onSyst
               <div class="one-side is-this">
                 {thatTexts && <h3 class="side-title">This{titles[0] && `: ${titles[0]}`}</h3>}
                 <Side
-                  {...common}
+                  {...asks}
                   id={id}
                   texts={form.this}
                   problems={thisSide.told}
@@ -198,7 +202,7 @@ export function CalculatorForm({ calculator, id, open, onChange, address, onSyst
                 <div class="one-side is-that">
                   <h3 class="side-title">That{titles[1] && `: ${titles[1]}`}</h3>
                   <Side
-                    {...common}
+                    {...asks}
                     id={`${id}-that`}
                     texts={thatTexts}
                     problems={thatSide.told}
@@ -228,7 +232,7 @@ export function CalculatorForm({ calculator, id, open, onChange, address, onSyst
           <section class="asked-conventions">
             <h2 class="asks-title">Ways of counting</h2>
             <Side
-              {...common}
+              {...asks}
               id={id}
               texts={form.this}
               problems={thisSide.told}

@@ -5,6 +5,9 @@ import { isShown, monthsIn, type Problem, type RowTexts, rowsIn, type Text, type
 import { isUnit, type UnitSystem, unitIn, units } from '../units/units.ts';
 import { Field } from './Field.tsx';
 import { keptText, shownText } from './fieldText.ts';
+import type { ToolStore } from './tools/keptTool.ts';
+import { MarksTool } from './tools/MarksTool.tsx';
+import { type TallyMember, TallyTool } from './tools/TallyTool.tsx';
 
 export interface SideProps {
   readonly id: string;
@@ -19,6 +22,7 @@ export interface SideProps {
   readonly canAddRows: boolean;
   /** Tables with columns of the place and of the management: whole here, only the columns that belong here, or not here. */
   readonly sharedRows?: 'whole' | 'apart' | 'none';
+  readonly store: ToolStore | undefined;
   readonly onTexts: (texts: Texts, at: string) => void;
   readonly onLeave: () => void;
 }
@@ -44,7 +48,7 @@ function withFills<T extends Text>(
 const withoutHelp = ({ help, field, ask, ...cell }: Cell): Cell => cell;
 
 function Rows({ name, input, ...side }: SideProps & { readonly name: string; readonly input: RowsInput }) {
-  const { id, texts, problems, system, of, onLeave, sharedRows = 'apart' } = side;
+  const { id, texts, problems, system, of, store, onLeave, sharedRows = 'apart' } = side;
   const list = rowsIn(texts[name]);
   const columns = Object.entries(input.columns);
   const isShared = sharesRows(input);
@@ -65,6 +69,7 @@ function Rows({ name, input, ...side }: SideProps & { readonly name: string; rea
     <fieldset class="rows">
       <legend>{input.label}</legend>
       {input.help && <small class="field-hint">{input.help}</small>}
+      {input.tool && mayAdd && <MarksTool id={`${id}-${name}`} tool={input.tool} store={store} />}
       {list.map((row, index) => {
         const title = `${input.rowName[0]?.toUpperCase()}${input.rowName.slice(1)} ${index + 1}${nameOfRow(row)}`;
         const shown = columns.filter(([, cell]) => wants(cell) && isShown(cell, { ...texts, ...row }));
@@ -100,6 +105,7 @@ function Rows({ name, input, ...side }: SideProps & { readonly name: string; rea
                     problem={problems.find((problem) => problem.at === at)?.say}
                     system={system}
                     of={of ? `${of}, ${title}` : title}
+                    store={store}
                     onText={(text) =>
                       put(
                         list.map((each, place) => (place === index ? withFills(cell, text, input.columns, { ...each, [column]: text }) : each)),
@@ -210,9 +216,36 @@ function Record({ name, input, ...side }: SideProps & { readonly name: string; r
   );
 }
 
+/** The counts that are drawn with this one: all of its group that apply. Empty if it is no tally, or not the first of its group. */
+function talliedWith(name: string, { calculator, texts, wants }: SideProps): readonly TallyMember[] {
+  const group = (input: Input | undefined) => (input?.kind === 'number' && input.tool?.kind === 'tally' ? input.tool.group : undefined);
+  const own = group(calculator.inputs[name]);
+  const members = Object.entries(calculator.inputs).flatMap(([each, input]): readonly TallyMember[] =>
+    own !== undefined && input.kind === 'number' && input.tool?.kind === 'tally' && input.tool.group === own && isShown(input, texts) && wants(input)
+      ? [{ name: each, input, tool: input.tool, text: textIn(texts[each]) }]
+      : [],
+  );
+  return members[0]?.name === name ? members : [];
+}
+
 /** The fields of one side, in declared order; what does not apply is not there. */
 export function Side(props: SideProps) {
-  const { id, calculator, texts, problems, system, wants, of, onTexts, onLeave } = props;
+  const { id, calculator, texts, problems, system, wants, of, store, onTexts, onLeave } = props;
+  const problemOf = (name: string) => problems.find((problem) => problem.at === name)?.say;
+  const field = (name: string, input: Cell) => (
+    <Field
+      key={name}
+      id={`${id}-${name}`}
+      cell={input}
+      text={textIn(texts[name])}
+      problem={problemOf(name)}
+      system={system}
+      {...(of === undefined ? {} : { of })}
+      store={store}
+      onText={(text) => onTexts(withFills(input, text, calculator.inputs, { ...texts, [name]: text }), name)}
+      onLeave={onLeave}
+    />
+  );
   return (
     <>
       {Object.entries(calculator.inputs)
@@ -222,18 +255,21 @@ export function Side(props: SideProps) {
           if (!wants(input)) return null;
           if (input.kind === 'months') return <Months key={name} {...props} name={name} input={input} />;
           if (input.kind === 'record') return <Record key={name} {...props} name={name} input={input} />;
+          if (input.kind !== 'number' || input.tool?.kind !== 'tally') return field(name, input);
+          const [first, ...others] = talliedWith(name, props);
+          if (!first) return null;
+          const members = [first, ...others] as const;
           return (
-            <Field
+            <TallyTool
               key={name}
-              id={`${id}-${name}`}
-              cell={input}
-              text={textIn(texts[name])}
-              problem={problems.find((problem) => problem.at === name)?.say}
-              system={system}
-              {...(of === undefined ? {} : { of })}
-              onText={(text) => onTexts(withFills(input, text, calculator.inputs, { ...texts, [name]: text }), name)}
-              onLeave={onLeave}
-            />
+              id={id}
+              members={members}
+              store={store}
+              hasProblem={members.some((member) => problemOf(member.name) !== undefined)}
+              onCounts={(counts, at) => onTexts({ ...texts, ...counts }, at)}
+            >
+              {members.map((member) => field(member.name, member.input))}
+            </TallyTool>
           );
         })}
     </>
