@@ -21,7 +21,8 @@ const fields = v.parse(fieldsSchema, fieldsData);
 /** Whether any value goes into a calculator's form. */
 export const hasLocalFields = (slug: string): boolean => Object.hasOwn(fields, slug);
 
-const member = (value: unknown, key: string): unknown => (typeof value === 'object' && value !== null ? new Map(Object.entries(value)).get(key) : undefined);
+const member = (value: unknown, key: string): unknown =>
+  typeof value === 'object' && value !== null ? new Map(Object.entries(value)).get(key) : undefined;
 const numbersIn = (value: unknown): readonly number[] => (Array.isArray(value) ? value.filter((each) => typeof each === 'number') : []);
 
 /** The value at a path, and the source nearest to it. A path may end in `sum` or `most` of a list. */

@@ -1,8 +1,9 @@
 import type { CountryValues, Note } from '../content/local/schema.ts';
 
-interface Sourced {
+export interface Sourced {
   readonly source: string;
   readonly at?: string | undefined;
+  readonly also?: readonly string[] | undefined;
 }
 /** A piece of a country's values as pages draw it. */
 export type Part =
@@ -30,8 +31,16 @@ function stubble({ stubble: { rows, note } }: CountryValues): readonly Part[] {
   const heights = rows.filter(({ leaveLbPerAc }) => leaveLbPerAc === undefined);
   const weights = rows.filter(({ leaveLbPerAc }) => leaveLbPerAc !== undefined);
   const tables: readonly Part[] = [
-    { kind: 'table', head: ['What grows there', 'Start, in', 'Stop, in'], rows: heights.map((row) => ({ ...row, cells: [row.forage, range(row.startIn), range(row.stopIn)] })) },
-    { kind: 'table', head: ['What grows there', 'Leave, lb an acre'], rows: weights.map((row) => ({ ...row, cells: [row.forage, range(row.leaveLbPerAc)] })) },
+    {
+      kind: 'table',
+      head: ['What grows there', 'Start, in', 'Stop, in'],
+      rows: heights.map((row) => ({ ...row, cells: [row.forage, range(row.startIn), range(row.stopIn)] })),
+    },
+    {
+      kind: 'table',
+      head: ['What grows there', 'Leave, lb an acre'],
+      rows: weights.map((row) => ({ ...row, cells: [row.forage, range(row.leaveLbPerAc)] })),
+    },
   ];
   return [...tables.filter((part) => part.kind !== 'table' || part.rows.length > 0), ...noteOf(note)];
 }
@@ -46,7 +55,14 @@ const yields = ({ yields: { of, poorLbPerAc, normalLbPerAc, goodLbPerAc, note, .
 ];
 
 const growthCurve = ({ growthCurve: { curves, markers } }: CountryValues): readonly Part[] => [
-  ...curves.map(({ name, percentByMonth, ...from }): Part => ({ kind: 'months', title: `${name}, percent of the year's growth`, values: percentByMonth.map(number), ...from })),
+  ...curves.map(
+    ({ name, percentByMonth, ...from }): Part => ({
+      kind: 'months',
+      title: `${name}, percent of the year's growth`,
+      values: percentByMonth.map(number),
+      ...from,
+    }),
+  ),
   ...markers.map(says),
 ];
 
@@ -58,7 +74,10 @@ const sowingDates = ({ sowingDates: dates }: CountryValues): readonly Part[] => 
   {
     kind: 'table',
     head: ['Feed crop', 'Sow from', 'Until'],
-    rows: dates.map(({ crop, from, by, says: text, ...rest }) => ({ ...rest, cells: [text === undefined ? crop : `${crop}. ${text}`, day(from), day(by)] })),
+    rows: dates.map(({ crop, from, by, says: text, ...rest }) => ({
+      ...rest,
+      cells: [text === undefined ? crop : `${crop}. ${text}`, day(from), day(by)],
+    })),
   },
 ];
 
@@ -72,7 +91,8 @@ const hayPrice = ({ hayPrice: { of, lowUsdPerTon, likelyUsdPerTon, highUsdPerTon
 ];
 
 function rainMonths({ rainMonths: rain }: CountryValues): readonly Part[] {
-  if (!rain) return [{ kind: 'missing', says: 'Fill yours: copy the twelve monthly normals of the nearest weather station into this office’s file.' }];
+  if (!rain)
+    return [{ kind: 'missing', says: 'Fill yours: copy the twelve monthly normals of the nearest weather station into this office’s file.' }];
   const { station, inches, ...from } = rain;
   return [{ kind: 'months', title: `${station}, inches of rain and melted snow`, values: inches.map(number), ...from }];
 }

@@ -1,10 +1,13 @@
 import * as v from 'valibot';
 import { type CountryValues, countrySchema } from './schema.ts';
 
-/** Every place in the data that names a source. */
+/** Every source that is named anywhere in the data. */
 export const sourcesNamedIn = (data: unknown): readonly string[] => {
   if (typeof data !== 'object' || data === null) return [];
-  return Object.entries(data).flatMap(([key, value]) => (key === 'source' && typeof value === 'string' ? [value] : sourcesNamedIn(value)));
+  return Object.entries(data).flatMap(([key, value]) => {
+    if (key === 'source' && typeof value === 'string') return [value];
+    return key === 'also' && Array.isArray(value) ? value.filter((each) => typeof each === 'string') : sourcesNamedIn(value);
+  });
 };
 
 /**
@@ -19,6 +22,8 @@ export function readCountry(file: string, data: unknown, isSource: (key: string)
   }
   const unknown = sourcesNamedIn(data).filter((key) => !['common practice', 'from memory'].includes(key) && !isSource(key));
   if (unknown.length > 0)
-    throw new Error(`content/local/${file} names sources that are not in content/sources: ${unknown.join(', ')}. Add them, or write "common practice" or "from memory".`);
+    throw new Error(
+      `content/local/${file} names sources that are not in content/sources: ${unknown.join(', ')}. Add them, or write "common practice" or "from memory".`,
+    );
   return read.output;
 }

@@ -16,6 +16,8 @@ const cited = {
   source: wordsSchema,
   /** Table, page, or how it was worked out. */
   at: v.optional(wordsSchema),
+  /** Further sources that it was worked out from, or that say the same. */
+  also: v.optional(v.array(wordsSchema)),
 };
 const noteSchema = v.strictObject({ ...cited, says: wordsSchema });
 
@@ -103,7 +105,10 @@ export const countrySchema = v.strictObject({
       /** Day, month or year on which the prices were seen. */
       seen: v.pipe(v.string(), v.regex(/^\d{4}(?:-\d\d){0,2}$/)),
     }),
-    v.check((price) => price.lowUsdPerTon <= price.likelyUsdPerTon && price.likelyUsdPerTon <= price.highUsdPerTon, 'low, likely, high in that order'),
+    v.check(
+      (price) => price.lowUsdPerTon <= price.likelyUsdPerTon && price.likelyUsdPerTon <= price.highUsdPerTon,
+      'low, likely, high in that order',
+    ),
   ),
   /** Null until somebody copies the normals of a station that is named. */
   rainMonths: v.nullable(v.strictObject({ ...cited, station: wordsSchema, inches: monthsOf(notNegativeSchema) })),

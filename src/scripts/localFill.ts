@@ -5,16 +5,14 @@ import { startTexts, type Texts, textIn } from '../../calculators/kit/state.ts';
 import { convert, type UnitSystem, unitIn, units } from '../../calculators/units/units.ts';
 import type { LocalFields } from '../localFields.ts';
 
-interface FormNow {
-  readonly texts: Texts;
-  readonly system: UnitSystem;
-}
 interface Offer {
   readonly box: HTMLElement;
   readonly calculator: Calculator;
   /** Slug of the country that was picked. */
   readonly country: string;
-  readonly now: () => FormNow | undefined;
+  /** What stands in the form now. */
+  readonly texts: () => Texts | undefined;
+  readonly system: () => UnitSystem;
 }
 interface Fill {
   readonly field: HTMLInputElement;
@@ -25,17 +23,18 @@ interface Fill {
 }
 
 /** Fields that stand in the form, still hold what they were built with, and would get another value. */
-function fillsOf({ box, calculator, now }: Offer, local: LocalFields): readonly Fill[] {
-  const form = now();
-  if (!form) return [];
+function fillsOf({ box, calculator, texts, system }: Offer, local: LocalFields): readonly Fill[] {
+  const now = texts();
+  if (!now) return [];
   const starts = [startTexts(calculator.inputs, 'us'), startTexts(calculator.inputs, 'si')];
   return (local.calculators[calculator.slug] ?? []).flatMap(({ key, value, source }) => {
     const input = calculator.inputs[key];
     const field = document.getElementById(`${box.dataset['name'] ?? calculator.slug}-${key}`);
-    if (input?.kind !== 'number' || !(field instanceof HTMLInputElement) || value < input.min || value > input.max || value === input.default) return [];
-    const text = textIn(form.texts[key]);
+    if (input?.kind !== 'number' || !(field instanceof HTMLInputElement) || value < input.min || value > input.max || value === input.default)
+      return [];
+    const text = textIn(now[key]);
     if (!starts.some((start) => textIn(start[key]) === text)) return [];
-    const unit = unitIn(form.system, input.unit);
+    const unit = unitIn(system(), input.unit);
     const typed = unit === input.unit ? String(value) : roundedText(convert(value, input.unit, unit), unit);
     return [{ field, label: input.label, text: typed, unit: units[unit].print, source }];
   });
