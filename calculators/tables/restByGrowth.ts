@@ -19,7 +19,7 @@ export const restByGrowth = [
   { place: 'NRCS, no place given', growth: 'slow', restDays: [45, 60], source: 'shelton-rest', ...text },
   { place: 'West Virginia, grass and clover', growth: 'fast', restDays: [21, 21], source: 'rayburn-1992', ...text },
   { place: 'West Virginia, grass and clover', growth: 'normal', restDays: [42, 42], source: 'rayburn-1992', ...text },
-  { place: 'Oklahoma', growth: 'fast', restDays: [12, 12], source: 'place-rest-2014', ...text },
-  { place: 'Oklahoma', growth: 'normal', restDays: [28, 28], source: 'place-rest-2014', ...text },
+  { place: 'Oklahoma', growth: 'fast', restDays: [12, 12], source: 'hamilton-2014', ...text },
+  { place: 'Oklahoma', growth: 'normal', restDays: [28, 28], source: 'hamilton-2014', ...text },
   { place: 'Missouri, grazed to 3 in', growth: 'normal', restDays: [30, 30], source: 'kallenbach-2013', ...text },
 ] as const satisfies readonly RestByGrowth[];

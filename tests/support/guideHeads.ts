@@ -8,6 +8,9 @@ import { filesBelow, root } from './files.ts';
 const headSchema = v.object({
   title: v.string(),
   order: v.number(),
+  calculators: v.optional(v.array(v.string()), []),
+  sources: v.optional(v.array(v.string()), []),
+  cautions: v.optional(v.array(v.string()), []),
   examples: v.optional(v.record(v.string(), v.object({ slug: v.string(), query: v.string(), says: v.string() })), {}),
 });
 
@@ -17,8 +20,12 @@ export interface GuideText {
   readonly body: string;
 }
 
+export function readGuide(slug: string, text: string): GuideText {
+  const { frontmatter, content } = parseFrontmatter(text);
+  return { slug, head: v.parse(headSchema, frontmatter), body: content };
+}
+
 /** Every guide as it stands in its file. */
-export const guideTexts: readonly GuideText[] = filesBelow('content/guides', /\.mdx$/).map((path) => {
-  const { frontmatter, content } = parseFrontmatter(readFileSync(join(root, path), 'utf8'));
-  return { slug: basename(path, '.mdx'), head: v.parse(headSchema, frontmatter), body: content };
-});
+export const guideTexts: readonly GuideText[] = filesBelow('content/guides', /\.mdx$/).map((path) =>
+  readGuide(basename(path, '.mdx'), readFileSync(join(root, path), 'utf8')),
+);

@@ -281,7 +281,7 @@ export default defineCalculator({
     'shelton-rest',
     'schriefer-rest',
     'rayburn-1992',
-    'place-rest-2014',
+    'hamilton-2014',
     'kallenbach-2013',
     'umaine-pasture-lesson-1',
     'cosgrove-grasses',

@@ -4,7 +4,7 @@ import type { RangeFrom } from './forages.ts';
 const sourceOf = {
   forage: { low: 'uga-wait-to-graze, table 1', high: 'uga-wait-to-graze, table 1' },
   memory: { low: 'from memory', high: 'from memory' },
-  guides: { low: 'place-rest-2014, fast growth', high: 'shelton-rest, slow growth; schriefer-rest has the same' },
+  guides: { low: 'hamilton-2014, fast growth', high: 'shelton-rest, slow growth; schriefer-rest has the same' },
 } as const;
 const ends = { low: { shows: 'lowRestDays', word: 'shortest' }, high: { shows: 'highRestDays', word: 'longest' } } as const;
 

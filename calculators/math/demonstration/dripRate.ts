@@ -1,3 +1,4 @@
+import { wholeUnits } from '../hay/wholeUnits.ts';
 import { need } from '../need.ts';
 import { millilitresPerCubicInch } from './trayWater.ts';
 
@@ -39,7 +40,7 @@ export function dripRate(rateInPerHr: number, tray: Tray): number {
  */
 export function dripHoles(rateInPerHr: number, tray: Tray, holeMlPerMin: number): number {
   need('dripHoles', 'holeMlPerMin', holeMlPerMin, { above: 0 });
-  return Math.ceil(dripRate(rateInPerHr, tray) / holeMlPerMin);
+  return wholeUnits(dripRate(rateInPerHr, tray), holeMlPerMin);
 }
 
 /**

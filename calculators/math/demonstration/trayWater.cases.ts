@@ -13,7 +13,7 @@ export default checkList('trayWater', [
     what: 'one inch on an acre, gallons',
     ours: () => acre(1, 1),
     printed: '27154.29',
-    source: 'math-forum-rain-1995',
+    source: 'math-forum-rainfall-1995',
     where: 'answer of 12 June 1995',
     seen: 'print',
   },

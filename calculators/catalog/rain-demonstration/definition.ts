@@ -1,0 +1,292 @@
+import { defineCalculator } from '../../kit/define.ts';
+import { compute, faultOf } from './compute.ts';
+import { inputs } from './inputs.ts';
+import { quantities } from './quantities.ts';
+
+const isRead = ({ jars }: { readonly jars: string }): boolean => jars === 'read';
+const hasRun = ({ jars, ran }: { readonly jars: string; readonly ran: boolean }): boolean => jars === 'read' && ran;
+const isBuilt = ({ headFrom }: { readonly headFrom: string }): boolean => headFrom === 'jar';
+
+export default defineCalculator({
+  slug: 'rain-demonstration',
+  version: 1,
+  title: 'Rain on two trays: water, holes and time for a demonstration',
+  inputs,
+  refusals: [
+    {
+      at: 'riseIn',
+      when: (values) => faultOf(values) === 'too-steep',
+      say: 'This tray would stand steeper than one in two and the soil would slide. Prop the end up by less than half the length of the tray.',
+    },
+    {
+      at: 'wantedInPerHr',
+      when: (values) => faultOf(values) === 'too-many-holes',
+      say: 'That would take over 5,000 holes. Ask for a gentler rain, take a smaller tray, or make the holes a little larger.',
+    },
+    {
+      at: 'headFrom',
+      when: (values) => faultOf(values) === 'hardly-rains',
+      say: 'This head hardly rains on a tray of this size, under a tenth of an inch an hour. Check the seconds, the jar, and that the tray is in inches.',
+    },
+    {
+      at: 'headFrom',
+      when: (values) => faultOf(values) === 'floods',
+      say: 'This head pours over 100 in an hour, which no cloud does. Check the seconds and the jar, or make fewer and smaller holes.',
+    },
+    {
+      at: 'throughMl',
+      when: (values) => faultOf(values) === 'more-than-poured',
+      say: 'The two jars together hold more than was put on the tray. Read them again, and check the size of the tray and the depth of rain.',
+    },
+  ],
+  compute,
+}).describe({
+  question: 'How do I set up a demonstration, and what should people see?',
+  lead: 'Rain the same water on two trays cut from two managements. This gives the water to pour, the holes, the time, and what to look for. It ranks the trays; it measures nothing about your pasture.',
+  searchWords: [
+    'rainfall demonstration',
+    'rain simulator',
+    'field day',
+    'soil health demonstration',
+    'runoff jars',
+    'sod tray',
+    'drip pan',
+    'infiltration demonstration',
+    'school',
+  ],
+  quantities,
+  results: [
+    { of: 'pourQt' },
+    { of: 'pourGal' },
+    { of: 'pourMl' },
+    { of: 'rainMin' },
+    { of: 'rateInPerHr' },
+    { of: 'needHolesCount' },
+    { of: 'holeGapIn', when: ({ headFrom }) => headFrom === 'one-hole' },
+    { of: 'shouldRun' },
+    { of: 'shouldSoak' },
+    { of: 'tells' },
+    { of: 'firstRunIn', when: hasRun },
+    { of: 'runoffPercent', when: isRead },
+    { of: 'throughPercent', when: isRead },
+    { of: 'heldPercent', when: (values) => isRead(values) && values.heldMl >= 0 },
+    { of: 'trayLb' },
+    { of: 'slopePercent' },
+    { of: 'otherRains' },
+  ],
+  steps: [
+    {
+      kind: 'formula',
+      shows: 'pourGal',
+      says: 'Water for {rainIn} of rain on a tray. A gallon is 231 cubic inches.',
+      source: 'common practice',
+      ways: [{ formula: String.raw`\frac{\q{lengthIn} \times \q{widthIn} \times \q{rainIn}}{231}` }],
+    },
+    { kind: 'formula', shows: 'pourQt', says: 'In quarts.', ways: [{ formula: String.raw`4 \times \q{pourGal}` }] },
+    {
+      kind: 'formula',
+      shows: 'pourMl',
+      says: 'In millilitres. A cubic inch is 2.54³ of them.',
+      ways: [{ formula: String.raw`\q{lengthIn} \times \q{widthIn} \times \q{rainIn} \times 2.54^3` }],
+    },
+    {
+      kind: 'formula',
+      shows: 'timedMl',
+      says: 'The water that was timed.',
+      source: 'common practice',
+      ways: [
+        {
+          when: ({ headFrom }) => headFrom === 'one-hole',
+          formula: String.raw`\frac{231 \times 2.54^3}{256}`,
+          because: 'a gallon has 256 tablespoons',
+        },
+        { when: ({ jar }) => jar === 'pint', formula: String.raw`\frac{231 \times 2.54^3}{8}`, because: 'a gallon has 8 pints' },
+        { when: ({ jar }) => jar === 'quart', formula: String.raw`\frac{231 \times 2.54^3}{4}`, because: 'a gallon has 4 quarts' },
+        { formula: String.raw`\q{otherMl}` },
+      ],
+    },
+    {
+      kind: 'formula',
+      shows: 'timedInPerHr',
+      says: 'As a depth over the tray in an hour, which has 3,600 seconds.',
+      source: 'irrigation-repair-rate, precipitation rate formula',
+      ways: [
+        { when: isBuilt, formula: String.raw`\frac{3600 \times \q{timedMl}}{2.54^3 \times \q{lengthIn} \times \q{widthIn} \times \q{fillS}}` },
+        { formula: String.raw`\frac{3600 \times \q{timedMl}}{2.54^3 \times \q{lengthIn} \times \q{widthIn} \times \q{spoonS}}` },
+      ],
+    },
+    {
+      kind: 'formula',
+      shows: 'holeInPerHr',
+      says: 'What one hole adds to it.',
+      ways: [{ when: isBuilt, formula: String.raw`\frac{\q{timedInPerHr}}{\q{holesCount}}` }, { formula: String.raw`\q{timedInPerHr}` }],
+    },
+    {
+      kind: 'formula',
+      shows: 'holesExactCount',
+      says: 'Holes for the rain that you want.',
+      ways: [{ formula: String.raw`\frac{\q{wantedInPerHr}}{\q{holeInPerHr}}` }],
+    },
+    { kind: 'lookup', shows: 'needHolesCount', says: 'Rounded up to a whole hole.', source: 'common practice' },
+    {
+      kind: 'formula',
+      shows: 'holeGapIn',
+      onlyWhen: ({ headFrom }) => headFrom === 'one-hole',
+      says: 'Each hole serves its own square of the tray; the side of that square is the gap.',
+      ways: [{ formula: String.raw`\sqrt{\frac{\q{lengthIn} \times \q{widthIn}}{\q{needHolesCount}}}` }],
+    },
+    {
+      kind: 'formula',
+      shows: 'rateInPerHr',
+      says: 'How hard the head rains.',
+      ways: [
+        { when: isBuilt, formula: String.raw`\q{timedInPerHr}`, because: 'as it was timed' },
+        { formula: String.raw`\q{needHolesCount} \times \q{holeInPerHr}`, because: 'as it will with that many holes' },
+      ],
+    },
+    {
+      kind: 'formula',
+      shows: 'rainMin',
+      says: 'Minutes for the depth.',
+      source: 'irrigation-repair-rate, the measuring can method',
+      ways: [{ formula: String.raw`\frac{60 \times \q{rainIn}}{\q{rateInPerHr}}` }],
+    },
+    {
+      kind: 'rows',
+      of: 'otherRains',
+      says: 'The same for other depths.',
+      formulas: {
+        fallQt: String.raw`4 \times \frac{\q{lengthIn} \times \q{widthIn} \times \q{fallIn}}{231}`,
+        fallMin: String.raw`\frac{60 \times \q{fallIn}}{\q{rateInPerHr}}`,
+      },
+    },
+    { kind: 'formula', shows: 'slopePercent', says: 'Slope.', ways: [{ formula: String.raw`\frac{100 \times \q{riseIn}}{\q{lengthIn}}` }] },
+    {
+      kind: 'formula',
+      shows: 'trayLb',
+      says: 'Weight, with wet soil at 110 lb a cubic foot of 1,728 cubic inches. The tray itself comes on top.',
+      source: 'common practice',
+      ways: [{ formula: String.raw`\frac{110 \times \q{lengthIn} \times \q{widthIn} \times \q{soilIn}}{1728}` }],
+    },
+    {
+      kind: 'formula',
+      shows: 'heldMl',
+      onlyWhen: isRead,
+      says: 'In neither jar: held in the soil, or spilled.',
+      ways: [{ formula: String.raw`\q{pourMl} - \q{runMl} - \q{downMl}` }],
+    },
+    {
+      kind: 'formula',
+      shows: 'runoffPercent',
+      onlyWhen: isRead,
+      says: 'Share that ran off.',
+      ways: [{ formula: String.raw`\frac{100 \times \q{runMl}}{\q{pourMl}}` }],
+    },
+    {
+      kind: 'formula',
+      shows: 'throughPercent',
+      onlyWhen: isRead,
+      says: 'Share that came out below.',
+      ways: [{ formula: String.raw`\frac{100 \times \q{downMl}}{\q{pourMl}}` }],
+    },
+    {
+      kind: 'formula',
+      shows: 'heldPercent',
+      onlyWhen: isRead,
+      says: 'And the rest.',
+      ways: [{ formula: String.raw`\frac{100 \times \q{heldMl}}{\q{pourMl}}` }],
+    },
+    {
+      kind: 'formula',
+      shows: 'firstRunIn',
+      onlyWhen: hasRun,
+      says: 'Rain that was on by the time it ran.',
+      ways: [
+        {
+          when: ({ firstRunS, rainMin }) => firstRunS <= 60 * rainMin,
+          formula: String.raw`\frac{\q{rateInPerHr} \times \q{firstRunS}}{3600}`,
+        },
+        { formula: String.raw`\q{rainIn}`, because: 'the rain had stopped by then' },
+      ],
+    },
+  ],
+  cautions: [
+    {
+      when: () => true,
+      say: 'Trays rank, they don’t measure. The walls, the cut sod and drops that fall a few feet are not a pasture in a storm. Say “more” and “less”, never “so many inches”.',
+      source: 'common practice',
+    },
+    {
+      when: () => true,
+      say: 'Stop at the first thunder. Get everybody into a building or a hard-topped car, and stay there until half an hour after the last.',
+      source: 'common practice',
+    },
+    {
+      when: () => true,
+      say: 'Use plastic jars where children or bare feet are about. Keep glass off the edge of the table, and cords and plugs away from the wet.',
+      source: 'common practice',
+    },
+    {
+      when: () => true,
+      say: 'Set the stand on firm, level ground and tie it or weigh it down. Rope off a step around it. Wet grass is slick. Have people wash their hands after touching soil.',
+      source: 'common practice',
+    },
+    {
+      when: ({ trayLb }) => trayLb > 45,
+      say: 'A wet tray of this size takes two people. Lift with the legs, carry it level, and load it before you wet it.',
+      source: 'common practice',
+    },
+    {
+      when: (values) => isBuilt(values) && Math.abs(values.rateInPerHr - values.wantedInPerHr) > 0.15 * values.wantedInPerHr,
+      say: 'The head does not rain as hard as you want, or harder. Stop up or add holes, or keep the water in it lower or higher. Then time the jar again.',
+      source: 'common practice',
+    },
+    {
+      when: ({ rateInPerHr }) => rateInPerHr > 6,
+      say: 'So hard a rain is rare, and good sod sheds part of it too. People who know their own storms may not believe the tray.',
+      source: 'common practice',
+    },
+    {
+      when: (values) => isRead(values) && !values.alike,
+      say: 'The trays differ in more than the cover. Don’t show these jars as what grazing does. Set both up alike and pour again.',
+      source: 'common practice',
+    },
+    {
+      when: (values) => isRead(values) && values.cover === 'rested-sod' && values.runoffPercent > 50,
+      say: 'Most of it ran off good sod. Look for a gap along the wall, a dry mat that sheds water at first, or ground that was soaked already. Tell people what you see; don’t explain it away.',
+      source: 'common practice',
+    },
+    {
+      when: (values) => isRead(values) && values.heldMl < 0,
+      say: 'The jars hold a little more than was put on. That much is reading error; call two trays that close alike.',
+      source: 'common practice',
+    },
+  ],
+  limits: [
+    'It cannot tell how much rain your pasture takes. A ring in the ground, a gauge and a hard storm can: see “Infiltration from a ring test” and “Runoff from rainfall depth”.',
+    'One pair of trays is one pair. Sods from a step apart differ. Cut two or three of each, or call it a picture and not a proof.',
+    'Two trays that differ by less than a tenth of the water are alike.',
+    'The words on what people should see are what usually happens. Yours may do otherwise, and then yours is right.',
+    'Dry sod can shed its first water, soaked sod sheds all of it, and a thin slab drains faster than a field. Wet both trays alike the evening before.',
+    'Drops from a head a few feet up hit softer than rain, so bare soil seals less here than it does outdoors.',
+  ],
+  note: (values, show) => {
+    const set = `${show('rainIn')} of rain on a tray of ${show('lengthIn')} by ${show('widthIn')} is ${show('pourQt')}; at ${show('rateInPerHr')} it takes ${show('rainMin')}.`;
+    const cover = values.cover === 'other' ? 'This tray' : show('cover');
+    if (!isRead(values)) return `${set} ${cover}: not poured yet.`;
+    const first = values.ran ? `it ran after ${show('firstRunIn')}, and ${show('runoffPercent')} ran off` : 'none ran off';
+    const told = values.alike ? 'This ranks the trays and measures nothing.' : 'The trays were not set up alike, so it tells nothing.';
+    return `${set} ${cover}: ${first}; ${show('throughPercent')} came out below. ${told}`;
+  },
+  picture: {
+    kind: 'shares',
+    whole: 'pourMl',
+    parts: [
+      { of: 'runMl', tone: 'lost' },
+      { of: 'downMl', tone: 'water' },
+      { of: 'inSoilMl', tone: 'kept' },
+    ],
+  },
+  sources: ['irrigation-repair-rate', 'mccalla-1984', 'thurow-1988'],
+  guides: ['showing-soil-to-a-crowd', 'where-rain-goes'],
+});

@@ -1,0 +1,131 @@
+/** A caution that somebody must be given, and where it belongs. */
+export interface Wanted {
+  readonly name: string;
+  /** Guides of its subject. */
+  readonly guides: readonly string[];
+  /** One paragraph, list item or caution must hold all of these. */
+  readonly says: readonly RegExp[];
+  /** Calculator whose number the caution is about: where it stands in the guide, the caution stands before it. */
+  readonly before?: string;
+  /** Whether each of the guides must say it; otherwise one is enough. */
+  readonly inEach?: boolean;
+}
+
+const stretching = ['stretching-winter-feed', 'bridging-with-hay', 'feeding-on-dry-grass'];
+const hay = ['bridging-with-hay', 'buying-and-storing-hay'];
+const afterRain = ['turning-out-again', 'handling-stressed-forage', 'resting-grass'];
+const animals = ['choosing-who-goes', 'selling-or-feeding', 'weaning-early', 'pulling-stock-early', 'bridging-with-hay'];
+const field = ['showing-soil-to-a-crowd', 'letting-water-in', 'testing-if-soil-holds-together', 'loosening-packed-ground'];
+
+/**
+ * Practice of the trade (common practice): each of these has killed or maimed stock or people, or cost somebody a neighbor.
+ * The words to look for are the least that such a caution must name; how it is said is the guide's own affair.
+ */
+export const wanted: readonly Wanted[] = [
+  { name: 'change feed slowly; too much grain kills', guides: [...stretching, 'weaning-early'], says: [/grain/i, /slow|weeks|days/i] },
+  { name: 'urea', guides: stretching, says: [/\burea\b|protein nitrogen/i, /used to|kill|poison|dead|slow/i] },
+  { name: 'cattle feed with monensin kills horses', guides: [...stretching, 'sheep-goats-and-horses'], says: [/monensin/i, /horse/i] },
+  { name: 'copper in cattle mineral poisons sheep', guides: [...stretching, 'sheep-goats-and-horses'], says: [/copper/i, /sheep/i] },
+  {
+    name: 'salt-limited feed and thirst',
+    guides: ['stretching-winter-feed', 'feeding-on-dry-grass', 'watering-stock'],
+    says: [/\bsalt/i, /water|thirst/i],
+  },
+  { name: 'no ammonia on good hay', guides: stretching, says: [/ammonia/i, /good hay|quality hay|poor/i] },
+  { name: 'blue-green algae', guides: ['watering-stock'], says: [/blue-green|algae/i, /dog/i], before: 'stock-water' },
+  { name: 'sulfate in water and sulfur in feed', guides: ['watering-stock', 'handling-stressed-forage'], says: [/sulfate/i, /sulfur|feed/i] },
+  { name: 'bogging at a low pond', guides: ['watering-stock'], says: [/\bbog|mired|\bmud/i], before: 'stock-water' },
+  { name: 'a reserve for a broken pump', guides: ['watering-stock'], says: [/three days|3 days/i, /pump|power|break|broke/i] },
+  { name: 'wet hay heats', guides: hay, says: [/probe/i, /fire (?:service|department)/i] },
+  {
+    name: 'sparks in dry grass',
+    guides: ['resting-grass', 'laying-out-paddocks', 'feeding-on-dry-grass', 'bridging-with-hay'],
+    says: [/spark|exhaust|weld|mow/i, /fire/i, /dry/i],
+  },
+  { name: 'stacks fall', guides: hay, says: [/stack/i, /fall|collapse|hollow|off stacks|roll/i] },
+  { name: 'round bales and the loader', guides: hay, says: [/bale/i, /spear|grapple/i, /low/i] },
+  { name: 'moldy hay', guides: hay, says: [/mold/i] },
+  { name: 'blister beetles', guides: [...hay, 'sheep-goats-and-horses'], says: [/blister beetle/i, /horse/i] },
+  { name: 'botulism in wrapped bales', guides: [...hay, 'sheep-goats-and-horses'], says: [/botulism/i, /horse/i] },
+  { name: 'weeds, fire ants and ticks in bought hay', guides: hay, says: [/weed|seed/i, /fire ants/i, /tick/i] },
+  { name: 'quarantines on hay', guides: hay, says: [/quarantine|permit/i, /hay/i] },
+  { name: 'herbicide that lasts in hay', guides: hay, says: [/spray|herbicide|aminopyralid/i, /label|names? in writing|last/i] },
+  {
+    name: 'failed crops, sprays and treated seed',
+    guides: ['sowing-a-feed-crop', 'handling-stressed-forage', 'bridging-with-hay'],
+    says: [/treated seed|seed treat|failed crop/i, /label|barred|days/i],
+  },
+  { name: 'drug withdrawal before selling', guides: animals, says: [/withdrawal/i] },
+  { name: 'prussic acid in regrowth', guides: afterRain, says: [/prussic/i, /rain|frost/i] },
+  {
+    name: 'nitrate: drought forage, tested by a laboratory',
+    guides: ['handling-stressed-forage', 'bridging-with-hay', 'sowing-a-feed-crop'],
+    says: [/nitrate/i, /laboratory/i],
+    before: 'feed-hazards',
+  },
+  { name: 'first green and poison plants', guides: ['turning-out-again', 'resting-grass', 'handling-stressed-forage'], says: [/poison/i, /plant/i] },
+  { name: 'bloat', guides: afterRain, says: [/bloat/i, /hungry|hay|dew/i] },
+  { name: 'grass staggers', guides: ['turning-out-again'], says: [/staggers|tetany/i] },
+  {
+    name: 'worms in short grass',
+    guides: ['turning-out-again', 'sheep-goats-and-horses', 'leaving-stubble'],
+    says: [/worm|parasite/i, /short|inch|low/i],
+  },
+  {
+    name: 'ergot and toxic fescue',
+    guides: ['turning-out-again', 'handling-stressed-forage', 'leaving-stubble'],
+    says: [/ergot|fescue/i, /toxi|poison|lame|heat|endophyte/i],
+  },
+  { name: 'acorns', guides: ['turning-out-again', 'handling-stressed-forage', 'feeding-on-dry-grass'], says: [/acorn/i] },
+  {
+    name: 'horses founder on stressed grass',
+    guides: ['sheep-goats-and-horses', 'turning-out-again', 'handling-stressed-forage'],
+    says: [/founder|laminitis/i, /horse/i],
+  },
+  { name: 'thin and downer cows', guides: animals, says: [/can't walk|cannot walk|downer|down cow|can't rise|can't get up/i] },
+  { name: 'heat and long hauls', guides: [...animals, 'watering-stock'], says: [/heat|hot/i, /haul|truck|trailer|ship/i] },
+  {
+    name: 'hungry stock on new ground',
+    guides: ['resting-grass', 'turning-out-again'],
+    says: [/hungry|fill them|hay/i, /before you open|new ground|turn/i],
+  },
+  {
+    name: 'a field strip never clears feed',
+    guides: ['handling-stressed-forage', 'bridging-with-hay'],
+    says: [/strip/i, /can't clear|never (?:a )?clear|doesn't clear|not clear/i],
+    before: 'feed-hazards',
+  },
+  { name: 'lightning at field days', guides: ['showing-soil-to-a-crowd', 'where-rain-goes'], says: [/lightning|thunder/i] },
+  {
+    name: 'hammering rings: eyes',
+    guides: ['letting-water-in', ...field],
+    says: [/eye|glasses|goggles/i, /hammer|drive|driving|strik/i],
+    before: 'ring-test',
+  },
+  { name: 'glass and water at a demonstration', guides: field, says: [/glass|jar/i, /water|break|child|crowd/i], before: 'rain-demonstration' },
+  {
+    name: 'drying forage in a microwave',
+    guides: ['measuring-forage'],
+    says: [/microwave/i, /(?:glass|cup|mug) of water/i, /smoke|fire/i],
+    before: 'forage-on-hand',
+  },
+  {
+    name: 'buried lines before digging or driving',
+    guides: [...field, 'watering-stock', 'growing-roots'],
+    says: [/buried|underground/i, /line|cable|pipe/i],
+  },
+  { name: 'backflow from a stock tank', guides: ['watering-stock'], says: [/backflow|back into|siphon/i] },
+  { name: 'clean tanks for hauled water', guides: ['watering-stock'], says: [/haul/i, /tank/i, /clean|never held|chemical|sanitary|food/i] },
+  { name: 'a well pulled down near neighbors', guides: ['watering-stock'], says: [/well/i, /neighbor/i] },
+  { name: 'weak ponds and dams', guides: ['watering-stock'], says: [/dam|pond/i, /permit|engineer|licensed/i] },
+  { name: 'electric fence', guides: ['resting-grass', 'laying-out-paddocks'], says: [/energizer/i, /pacemaker|house current|barbed/i] },
+  { name: 'tractors on slopes', guides: [...hay, 'keeping-soil-home'], says: [/slope/i, /tractor|belt|roll/i] },
+  {
+    name: 'a nutritionist or veterinarian sets a ration',
+    guides: [...stretching, 'feeding-the-herd', 'weaning-early'],
+    says: [/nutritionist|veterinarian/i],
+  },
+  { name: 'place data in photographs', guides: ['writing-follow-up'], says: [/photo|picture/i, /place|location|coordinates/i] },
+  { name: 'names and coordinates stay out of links', guides: ['writing-follow-up'], says: [/link/i, /name|coordinates/i] },
+  { name: 'a link is as public as its mail', guides: ['writing-follow-up'], says: [/link/i, /public|anyone|forward|passed on/i] },
+];

@@ -1,0 +1,33 @@
+import { readdirSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import type { Calculator } from '../../calculators/kit/define.ts';
+import { root } from '../support/files.ts';
+import { attributesIn } from '../support/guideBlocks.ts';
+import { guideTexts } from '../support/guideHeads.ts';
+
+const catalog = join(root, 'calculators/catalog');
+const calculators: readonly Calculator[] = await Promise.all(
+  readdirSync(catalog).map(async (slug): Promise<Calculator> => (await import(join(catalog, slug, 'definition.ts'))).default),
+);
+const guidesThere = new Set(guideTexts.map(({ slug }) => slug));
+
+describe('guides and calculators', () => {
+  it.each(guideTexts)('$slug names the calculators that stand in it', ({ body, head }) => {
+    expect(attributesIn(body, 'Calculator', 'slug').filter((slug) => !head.calculators.includes(slug))).toEqual([]);
+  });
+
+  it.each(guideTexts)('$slug is named by the calculators that it names', ({ slug, head }) => {
+    const named = calculators.filter((calculator) => head.calculators.includes(calculator.slug));
+    expect(head.calculators.filter((each) => !named.some((calculator) => calculator.slug === each))).toEqual([]);
+    expect(named.filter(({ guides }) => !guides.includes(slug)).map((calculator) => calculator.slug)).toEqual([]);
+  });
+
+  it.each(calculators)('$slug is named by the guides that it names', (calculator) => {
+    expect(calculator.guides.length).toBeGreaterThan(0);
+    const missing = calculator.guides.filter(
+      (slug) => guidesThere.has(slug) && !guideTexts.some((guide) => guide.slug === slug && guide.head.calculators.includes(calculator.slug)),
+    );
+    expect(missing).toEqual([]);
+  });
+});
