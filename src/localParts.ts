@@ -16,6 +16,7 @@ export const monthNames = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug
 
 const number = (value: number): string => value.toLocaleString('en-US');
 const known = (value: number | null): string => (value === null ? 'fill yours' : number(value));
+const end = (value: number | null): string => (value === null ? '–' : number(value));
 const range = (ends: readonly [number, number] | undefined): string => {
   if (!ends) return '';
   const [low, high] = ends;
@@ -102,7 +103,7 @@ const waterUse = ({ waterUse: { of, inPerDay, ...from } }: CountryValues): reado
 ];
 
 const erosivity = ({ erosivity: { low, likely, high, says: text, ...from } }: CountryValues): readonly Part[] => [
-  { kind: 'table', head: ['Rain factor R', 'Low', 'Likely', 'High'], rows: [{ ...from, cells: [text, known(low), known(likely), known(high)] }] },
+  { kind: 'table', head: ['Rain factor R', 'Low', 'Likely', 'High'], rows: [{ ...from, cells: [text, end(low), number(likely), end(high)] }] },
 ];
 
 const restDays = ({ restDays: { fastDays, slowDays, says: text, ...from } }: CountryValues): readonly Part[] =>

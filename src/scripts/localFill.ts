@@ -1,8 +1,8 @@
 // Offers to write a country's values into a form. Fetched only where somebody has picked a country and the calculator takes such values.
 import type { Calculator } from '../../calculators/kit/define.ts';
-import { roundedText } from '../../calculators/kit/read.ts';
 import { startTexts, type Texts, textIn } from '../../calculators/kit/state.ts';
-import { convert, type UnitSystem, unitIn, units } from '../../calculators/units/units.ts';
+import { printIn } from '../../calculators/units/printQuantity.ts';
+import { convert, type UnitSystem, unitIn } from '../../calculators/units/units.ts';
 import type { LocalFields } from '../localFields.ts';
 
 interface Offer {
@@ -18,7 +18,8 @@ interface Fill {
   readonly field: HTMLInputElement;
   readonly label: string;
   readonly text: string;
-  readonly unit: string;
+  /** The same with its unit, to be read. */
+  readonly shown: string;
   readonly source: string;
 }
 
@@ -35,8 +36,9 @@ function fillsOf({ box, calculator, texts, system }: Offer, local: LocalFields):
     const text = textIn(now[key]);
     if (!starts.some((start) => textIn(start[key]) === text)) return [];
     const unit = unitIn(system(), input.unit);
-    const typed = unit === input.unit ? String(value) : roundedText(convert(value, input.unit, unit), unit);
-    return [{ field, label: input.label, text: typed, unit: units[unit].print, source }];
+    const typed = unit === input.unit ? String(value) : String(Number(convert(value, input.unit, unit).toPrecision(4)));
+    const digits = /\.(\d+)$/.exec(typed)?.[1]?.length ?? 0;
+    return [{ field, label: input.label, text: typed, shown: printIn(Number(typed), unit, digits), source }];
   });
 }
 
@@ -54,13 +56,13 @@ async function write(fills: readonly Fill[]): Promise<void> {
 
 function tell(line: HTMLElement, name: string, fills: readonly Fill[]): void {
   const list = document.createElement('ul');
-  for (const { label, text, unit, source } of fills) {
+  for (const { label, shown, source } of fills) {
     const item = document.createElement('li');
-    item.textContent = `${label}: ${text} ${unit} (from local values: ${source})`.replaceAll(/ +/g, ' ');
+    item.textContent = `${label}: ${shown} (from local values: ${source})`;
     list.append(item);
   }
   const head = document.createElement('p');
-  head.textContent = `Filled in for ${name}. A start: put your own over them.`;
+  head.textContent = `Filled in from local values, ${name}. A start: put your own over them.`;
   line.replaceChildren(head, list);
 }
 
@@ -79,7 +81,7 @@ export async function offerLocalFill(offer: Offer): Promise<void> {
   const button = document.createElement('button');
   button.type = 'button';
   button.className = 'quiet';
-  button.textContent = `Fill in values for ${local.name} (${count} ${count === 1 ? 'field' : 'fields'})`;
+  button.textContent = `Fill in local values, ${local.name} (${count} ${count === 1 ? 'field' : 'fields'})`;
   button.addEventListener('click', async () => {
     const fills = fillsOf(offer, local);
     await write(fills);
