@@ -9,6 +9,7 @@ import type { PlainPicture } from '../../calculators/kit/pictures.ts';
 import { defaultText, quantityText, readCell, readMonth } from '../../calculators/kit/read.ts';
 import { readRecord } from '../../calculators/kit/record/readRecord.ts';
 import { root } from './files.ts';
+import { faultsOfTool } from './toolFaults.ts';
 
 const kebab = /^[a-z0-9]+(?:-[a-z0-9]+)*$/;
 const spoken = new Set(['common practice', 'from memory', 'our own']);
@@ -177,6 +178,16 @@ export function itIsWellDeclared(calculator: Calculator): void {
         ? faultsOfCell(key, input, inputs, inputs, version)
         : [...faultsOfCommon(key, input, inputs, version), ...faultsOfList(key, input, inputs, version)],
     );
+    expect(faults).toEqual([]);
+  });
+
+  it('hands out tools only where they can be used', () => {
+    const faults = Object.entries(inputs).flatMap(([key, input]) => [
+      ...faultsOfTool(input, inputs).map((fault) => `${key}: ${fault}`),
+      ...(input.kind === 'rows'
+        ? Object.entries(input.columns).flatMap(([name, cell]) => faultsOfTool(cell, {}).map((fault) => `${key}.${name}: ${fault}`))
+        : []),
+    ]);
     expect(faults).toEqual([]);
   });
 
