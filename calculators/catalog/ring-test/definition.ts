@@ -123,9 +123,11 @@ export default defineCalculator({
     'Soil moisture, season and who pours change the rate as much as management does. Write them down each time.',
   ],
   note: (values, show) => {
+    // The unit stands behind the rate before or after it; once is enough.
+    const number = (name: 'slowestInPerHr' | 'fastestInPerHr' | 'straightLowInPerHr'): string => show(name).split(' ')[0] ?? '';
     const many =
       values.ringsCount > 1
-        ? `middle of ${show('ringsCount')} rings ${show('middleInPerHr')} (${show('slowestInPerHr')} to ${show('fastestInPerHr')})`
+        ? `middle of ${show('ringsCount')} rings ${show('middleInPerHr')} (${number('slowestInPerHr')} to ${number('fastestInPerHr')})`
         : `one ring ${show('middleInPerHr')}`;
     const soil = { dry: 'dry ground', moist: 'moist ground', wet: 'wet ground' }[values.moisture];
     const judged = values.judged === 'judged' ? '' : ` It can’t be judged: ${show('judged').replace(/^(?:No|Not yet): /, '')}.`;
@@ -135,7 +137,7 @@ export default defineCalculator({
     ];
     const range = values.verdict === 'too-few' ? '' : ` (${show('lowRatioTimes')} to ${show('highRatioTimes')})`;
     const compared = compares(values) ? ` ${show('ratioTimes')} times ${other}${range}: ${chance}.` : '';
-    return `Ring test on ${soil}: ${many}, about ${show('straightLowInPerHr')} to ${show('straightHighInPerHr')} straight down.${judged}${compared}`;
+    return `Ring test on ${soil}: ${many}, about ${number('straightLowInPerHr')} to ${show('straightHighInPerHr')} straight down.${judged}${compared}`;
   },
   picture: { kind: 'lines', rows: 'byPouring', x: 'pouring', ys: ['fastInPerHr', 'middlingInPerHr', 'slowInPerHr'] },
   sources: [
