@@ -10,7 +10,7 @@ export type Picture<V, R> =
   | {
       readonly [K in RowsKeys<R>]:
         | Spans<K, keyof RowOf<R[K]> & string>
-        | Lines<K, keyof RowOf<R[K]> & string>
+        | Lines<K, keyof RowOf<R[K]> & string, NumberKeys<V>>
         | GroundProfile<K, keyof RowOf<R[K]> & string, NumberKeys<V>>;
     }[RowsKeys<R>];
 
@@ -63,10 +63,12 @@ export interface Spans<K extends string = string, C extends string = string> {
   readonly gapSays: string;
 }
 /** Curves over a common axis. */
-export interface Lines<K extends string = string, C extends string = string> {
+export interface Lines<K extends string = string, C extends string = string, N extends string = string> {
   readonly kind: 'lines';
   readonly rows: K;
   readonly x: C;
   readonly ys: readonly C[];
+  /** A place on the common axis that has a name of its own, in the unit of the axis. Left out where it does not lie inside, or where two curves share one plot. */
+  readonly mark?: { readonly at: N; readonly says: string };
 }
 export type PlainPicture = SoilFace | GroundProfile | Shares | Spans | Lines;

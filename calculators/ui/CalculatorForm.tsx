@@ -1,11 +1,11 @@
 import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Calculator, Outcome } from '../kit/define.ts';
-import type { ChoiceInput } from '../kit/inputs.ts';
+import { type Input, sharesRows } from '../kit/inputs.ts';
 import { toLink } from '../kit/link.ts';
-import { printName } from '../kit/print.ts';
-import { canCompare, changeSystem, type Form, isShown, type Problem, startTexts, type Texts, textIn } from '../kit/state.ts';
+import { canCompare, changeSystem, type Form, isShown, type Problem, startTexts, type Texts } from '../kit/state.ts';
 import type { UnitSystem } from '../units/units.ts';
 import { Actions } from './Actions.tsx';
+import { Conventions } from './Conventions.tsx';
 import { Picture } from './pictures/Picture.tsx';
 import { Answers, Large, leadOf, ResultsTable, RowsResults } from './Results.tsx';
 import { Side } from './Side.tsx';
@@ -62,36 +62,6 @@ function useSettled(problems: readonly Problem[]): {
       setTyping('');
     },
   };
-}
-
-/** What the result would be under the other ways of counting. */
-function Conventions({ calculator, texts, system }: { readonly calculator: Calculator; readonly texts: Texts; readonly system: UnitSystem }) {
-  const lines = Object.entries(calculator.inputs)
-    .filter((entry): entry is [string, ChoiceInput] => entry[1].kind === 'choice' && entry[1].convention === true && isShown(entry[1], texts))
-    .flatMap(([key, input]) =>
-      Object.keys(input.options)
-        .filter((option) => option !== textIn(texts[key]))
-        .flatMap((option) => {
-          const { outcome } = runTexts(calculator, { ...texts, [key]: option }, system);
-          const lead = outcome && leadOf(calculator, outcome);
-          return lead
-            ? [
-                {
-                  key: `${key}-${option}`,
-                  text: `${input.label}: “${input.options[option]?.label}” would give ${printName(calculator, outcome.values, lead.of, system)}.`,
-                },
-              ]
-            : [];
-        }),
-    );
-  if (lines.length === 0) return null;
-  return (
-    <ul class="conventions">
-      {lines.map(({ key, text }) => (
-        <li key={key}>{text}</li>
-      ))}
-    </ul>
-  );
 }
 
 function Waiting({ mine, theirs }: { readonly mine: Ran; readonly theirs: Ran | null }) {
@@ -160,6 +130,11 @@ export function CalculatorForm({ calculator, id, open, onChange, address, onSyst
   );
   const isConvention = (input: object) => 'convention' in input && input.convention === true;
   const mayCompare = canCompare(calculator.inputs);
+  // A table with columns of both stands whole, among the place's, until there is another management to set beside it.
+  const sharedRows = thatTexts ? 'apart' : 'whole';
+  const asksManagement = Object.values(calculator.inputs).some(
+    (input: Input) => isShown(input, form.this) && (input.kind === 'rows' ? !sharesRows(input) : isManagement(input)),
+  );
   return (
     <form class="sheet" onSubmit={(event) => event.preventDefault()} noValidate>
       <div class="asks">
@@ -199,6 +174,7 @@ export function CalculatorForm({ calculator, id, open, onChange, address, onSyst
             texts={form.this}
             problems={thisSide.told}
             canAddRows
+            sharedRows={sharedRows}
             wants={(input) => !isManagement(input) && !isConvention(input)}
             onTexts={putThis}
             onLeave={thisSide.onLeave}
@@ -206,7 +182,7 @@ export function CalculatorForm({ calculator, id, open, onChange, address, onSyst
         </section>
         {mayCompare && (
           <section class="asked-management">
-            <h2 class="asks-title">The management</h2>
+            {(asksManagement || thatTexts) && <h2 class="asks-title">The management</h2>}
             <div class={thatTexts ? 'two-sides' : ''}>
               <div class="one-side is-this">
                 {thatTexts && <h3 class="side-title">This{titles[0] && `: ${titles[0]}`}</h3>}
@@ -216,6 +192,7 @@ export function CalculatorForm({ calculator, id, open, onChange, address, onSyst
                   texts={form.this}
                   problems={thisSide.told}
                   canAddRows={false}
+                  sharedRows={thatTexts ? 'apart' : 'none'}
                   wants={(input) => isManagement(input)}
                   onTexts={putThis}
                   onLeave={thisSide.onLeave}
@@ -309,7 +286,7 @@ export function CalculatorForm({ calculator, id, open, onChange, address, onSyst
             )}
             <ResultsTable {...common} outcome={outcome} other={other} titles={titles} />
             <RowsResults {...common} outcome={outcome} other={other} titles={titles} />
-            <Conventions {...common} texts={form.this} />
+            <Conventions {...common} texts={form.this} outcome={outcome} />
             <Actions calculator={calculator} link={link} outcome={outcome} other={other} {...(isLive && address !== undefined ? { address } : {})} />
           </>
         )}

@@ -20,6 +20,8 @@ export interface SideProps {
   /** `Other management` before each label, to listeners. */
   readonly of?: string;
   readonly canAddRows: boolean;
+  /** Tables with columns of the place and of the management: whole here, only the columns that belong here, or not here. */
+  readonly sharedRows?: 'whole' | 'apart' | 'none';
   readonly store: ToolStore | undefined;
   readonly onTexts: (texts: Texts, at: string) => void;
   readonly onLeave: () => void;
@@ -42,12 +44,25 @@ function withFills<T extends Text>(
   return filled;
 }
 
+/** Said at the first row that shows the column, not again at each. */
+const withoutHelp = ({ help, field, ask, ...cell }: Cell): Cell => cell;
+
 function Rows({ name, input, ...side }: SideProps & { readonly name: string; readonly input: RowsInput }) {
-  const { id, texts, problems, system, wants, of, store, onLeave } = side;
+  const { id, texts, problems, system, of, store, onLeave, sharedRows = 'apart' } = side;
   const list = rowsIn(texts[name]);
   const columns = Object.entries(input.columns);
+  const isShared = sharesRows(input);
+  if (isShared && sharedRows === 'none') return null;
+  const wants = (cell: Cell): boolean => (isShared && sharedRows === 'whole') || side.wants(cell);
   if (!columns.some(([, cell]) => wants(cell))) return null;
-  const mayAdd = side.canAddRows || !sharesRows(input);
+  const [firstName, first] = columns[0] ?? [];
+  // Where the column that tells rows apart stands elsewhere, its answer goes with the number.
+  const nameOfRow = (row: RowTexts): string => {
+    if (firstName === undefined || first?.kind !== 'choice' || wants(first)) return '';
+    const label = first.options[row[firstName] ?? '']?.label;
+    return label === undefined ? '' : `: ${label}`;
+  };
+  const mayAdd = side.canAddRows || !isShared;
   const put = (rows: readonly RowTexts[], at: string) => side.onTexts({ ...texts, [name]: rows }, at);
   const own = problems.find((problem) => problem.at === name)?.say;
   return (
@@ -56,9 +71,10 @@ function Rows({ name, input, ...side }: SideProps & { readonly name: string; rea
       {input.help && <small class="field-hint">{input.help}</small>}
       {input.tool && mayAdd && <MarksTool id={`${id}-${name}`} tool={input.tool} store={store} />}
       {list.map((row, index) => {
-        const title = `${input.rowName[0]?.toUpperCase()}${input.rowName.slice(1)} ${index + 1}`;
+        const title = `${input.rowName[0]?.toUpperCase()}${input.rowName.slice(1)} ${index + 1}${nameOfRow(row)}`;
+        const shown = columns.filter(([, cell]) => wants(cell) && isShown(cell, { ...texts, ...row }));
         return (
-          <fieldset class="row" key={index}>
+          <fieldset class={shown.length === 1 ? 'row is-single' : 'row'} key={index}>
             <legend class="row-title">
               {of && <span class="unseen">{of}: </span>}
               {title}
@@ -78,30 +94,28 @@ function Rows({ name, input, ...side }: SideProps & { readonly name: string; rea
               </button>
             )}
             <div class="row-fields">
-              {columns
-                .filter(([, cell]) => wants(cell) && isShown(cell, { ...texts, ...row }))
-                .map(([column, cell]) => {
-                  const at = `${name}.${index}.${column}`;
-                  return (
-                    <Field
-                      key={column}
-                      id={`${id}-${name}-${index}-${column}`}
-                      cell={cell}
-                      text={row[column] ?? ''}
-                      problem={problems.find((problem) => problem.at === at)?.say}
-                      system={system}
-                      of={of ? `${of}, ${title}` : title}
-                      store={store}
-                      onText={(text) =>
-                        put(
-                          list.map((each, place) => (place === index ? withFills(cell, text, input.columns, { ...each, [column]: text }) : each)),
-                          at,
-                        )
-                      }
-                      onLeave={onLeave}
-                    />
-                  );
-                })}
+              {shown.map(([column, cell]) => {
+                const at = `${name}.${index}.${column}`;
+                return (
+                  <Field
+                    key={column}
+                    id={`${id}-${name}-${index}-${column}`}
+                    cell={list.slice(0, index).some((before) => isShown(cell, { ...texts, ...before })) ? withoutHelp(cell) : cell}
+                    text={row[column] ?? ''}
+                    problem={problems.find((problem) => problem.at === at)?.say}
+                    system={system}
+                    of={of ? `${of}, ${title}` : title}
+                    store={store}
+                    onText={(text) =>
+                      put(
+                        list.map((each, place) => (place === index ? withFills(cell, text, input.columns, { ...each, [column]: text }) : each)),
+                        at,
+                      )
+                    }
+                    onLeave={onLeave}
+                  />
+                );
+              })}
             </div>
           </fieldset>
         );

@@ -156,7 +156,8 @@ function unknownInPicture(calculator: Calculator, picture: PlainPicture): readon
     return [...inRows, ...Object.values(names).filter((name) => !numbers.has(name))];
   }
   const names = picture.kind === 'spans' ? [picture.lane, picture.from, picture.to] : [picture.x, ...picture.ys];
-  return names.filter((name) => !Object.hasOwn(columns, name));
+  const marked = picture.kind === 'lines' && picture.mark && !numbers.has(picture.mark.at) ? [picture.mark.at] : [];
+  return [...marked, ...names.filter((name) => !Object.hasOwn(columns, name))];
 }
 
 /** What every definition declares, and declares soundly. */
