@@ -33,6 +33,8 @@ export interface CalculatorFormProps {
   /** The whole address of a link, for copying, printing and the code to scan. */
   readonly address?: (link: string) => string;
   readonly onSystem?: (system: UnitSystem) => void;
+  /** Keeps a record for the next visit and says whether it could; an empty text forgets it. */
+  readonly keepRecord?: (name: string, text: string) => boolean;
 }
 
 /** A pause this long ends a number; until then nobody is told that it is wrong. */
@@ -109,7 +111,7 @@ function Waiting({ mine, theirs }: { readonly mine: Ran; readonly theirs: Ran | 
 }
 
 /** Form and results of ANY calculator. */
-export function CalculatorForm({ calculator, id, open, onChange, address, onSystem }: CalculatorFormProps) {
+export function CalculatorForm({ calculator, id, open, onChange, address, onSystem, keepRecord }: CalculatorFormProps) {
   const [form, setForm] = useState<Form>(() => ({ this: startTexts(calculator.inputs), that: null }));
   const [system, setSystem] = useState<UnitSystem>('us');
   const [notices, setNotices] = useState<readonly string[]>([]);
@@ -146,6 +148,7 @@ export function CalculatorForm({ calculator, id, open, onChange, address, onSyst
     onSystem?.(to);
   };
   const common = { calculator, system };
+  const sideProps = { ...common, keepRecord: isLive ? keepRecord : undefined };
   const { outcome } = mine;
   const other = theirs?.outcome ?? null;
   const isComputed = outcome !== null && (theirs === null || other !== null);
@@ -190,7 +193,7 @@ export function CalculatorForm({ calculator, id, open, onChange, address, onSyst
         <section class="asked-place">
           <h2 class="asks-title">The place</h2>
           <Side
-            {...common}
+            {...sideProps}
             id={id}
             texts={form.this}
             problems={thisSide.told}
@@ -207,7 +210,7 @@ export function CalculatorForm({ calculator, id, open, onChange, address, onSyst
               <div class="one-side is-this">
                 {thatTexts && <h3 class="side-title">This{titles[0] && `: ${titles[0]}`}</h3>}
                 <Side
-                  {...common}
+                  {...sideProps}
                   id={id}
                   texts={form.this}
                   problems={thisSide.told}
@@ -221,7 +224,7 @@ export function CalculatorForm({ calculator, id, open, onChange, address, onSyst
                 <div class="one-side is-that">
                   <h3 class="side-title">That{titles[1] && `: ${titles[1]}`}</h3>
                   <Side
-                    {...common}
+                    {...sideProps}
                     id={`${id}-that`}
                     texts={thatTexts}
                     problems={thatSide.told}
@@ -251,7 +254,7 @@ export function CalculatorForm({ calculator, id, open, onChange, address, onSyst
           <section class="asked-conventions">
             <h2 class="asks-title">Ways of counting</h2>
             <Side
-              {...common}
+              {...sideProps}
               id={id}
               texts={form.this}
               problems={thisSide.told}

@@ -2,6 +2,8 @@
 type Storage = 'localStorage' | 'sessionStorage';
 
 export const unitsKey = 'holdwater-units';
+/** Where a record stays: one for all calculators that ask for it by this name. public/opening.js knows the beginning of this key. */
+export const recordKeyOf = (name: string): string => `holdwater-record:${name}`;
 /** Where a guide's form keeps what was typed. public/opening.js knows the beginning of this key. */
 export const formKeyOf = (box: HTMLElement): string => `holdwater-form:${location.pathname}#${box.dataset['name'] ?? ''}`;
 
@@ -12,10 +14,13 @@ export function kept(storage: Storage, key: string): string | null {
     return null;
   }
 }
-export function keep(storage: Storage, key: string, text: string): void {
+/** Says whether it could; the page works without. An empty text is forgotten. */
+export function keep(storage: Storage, key: string, text: string): boolean {
   try {
-    window[storage].setItem(key, text);
+    if (text === '') window[storage].removeItem(key);
+    else window[storage].setItem(key, text);
+    return true;
   } catch {
-    // The page works without.
+    return false;
   }
 }
