@@ -45,5 +45,14 @@ export interface Lines<K extends string = string, C extends string = string> {
   readonly rows: K;
   readonly x: C;
   readonly ys: readonly C[];
+  /** Many thin curves behind them on the same axes, one for each word in the column `of`: all years behind this one. */
+  readonly behind?: {
+    readonly rows: string;
+    readonly of: string;
+    readonly x: string;
+    readonly y: string;
+    /** What they are. */
+    readonly says: string;
+  };
 }
 export type PlainPicture = SoilFace | Shares | Spans | Lines;
