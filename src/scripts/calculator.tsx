@@ -6,8 +6,9 @@ import { changeSystem, startTexts, type Texts } from '../../calculators/kit/stat
 import { CalculatorForm, type Change, type Opening } from '../../calculators/ui/CalculatorForm.tsx';
 import { fillWorking } from '../../calculators/ui/fillWorking.tsx';
 import { otherTexts } from '../../calculators/ui/sides.ts';
+import type { ToolStore } from '../../calculators/ui/tools/keptTool.ts';
 import type { UnitSystem } from '../../calculators/units/units.ts';
-import { formKeyOf, keep, kept, recordKeyOf, unitsKey } from './kept.ts';
+import { countryKey, forget, formKeyOf, keep, kept, recordKeyOf, toolKeyOf, unitsKey } from './kept.ts';
 
 const definitions = import.meta.glob<{ default: Calculator }>('../../calculators/catalog/*/definition.ts');
 /** What somebody typed or chose before the script came: `hydrate` would overwrite it. */
@@ -72,6 +73,11 @@ function keptRecords({ inputs }: Calculator): Texts {
     }),
   );
 }
+/** A running watch and the order of taps outlive a reload, as what was typed does. */
+const toolStore = (box: HTMLElement): ToolStore => ({
+  read: (tool) => kept('sessionStorage', toolKeyOf(box, tool)),
+  write: (tool, text) => (text === null ? forget('sessionStorage', toolKeyOf(box, tool)) : keep('sessionStorage', toolKeyOf(box, tool), text)),
+});
 
 function start(box: HTMLElement, calculator: Calculator): Promise<void> {
   const root = box.querySelector('[data-form]');
@@ -133,7 +139,12 @@ function start(box: HTMLElement, calculator: Calculator): Promise<void> {
       onChange={onChange}
       address={(link) => `${page}?${link}`}
       onSystem={(to) => keep('localStorage', unitsKey, to)}
-      keepRecord={(name, text) => keep('localStorage', recordKeyOf(name), text)}
+      store={toolStore(box)}
+      keepRecord={(name, text) => {
+        if (text !== '') return keep('localStorage', recordKeyOf(name), text);
+        forget('localStorage', recordKeyOf(name));
+        return true;
+      }}
     />,
     root,
   );
@@ -144,8 +155,22 @@ function start(box: HTMLElement, calculator: Calculator): Promise<void> {
       await replay();
       box.dataset['ready'] = '';
       done();
+      void offerLocal(box, calculator, () => latest?.form.this);
     }),
   );
+}
+
+/** Most people never pick a country: what fills its values in is fetched only for those who have. */
+async function offerLocal(box: HTMLElement, calculator: Calculator, texts: () => Texts | undefined): Promise<void> {
+  const country = kept('localStorage', countryKey);
+  if (!country || !box.querySelector('[data-local-fill]')) return;
+  try {
+    const { offerLocalFill } = await import('./localFill.ts');
+    await offerLocalFill({ box, calculator, country, texts, system: () => (kept('localStorage', unitsKey) === 'si' ? 'si' : 'us') });
+  } catch (error) {
+    // The form works without. No signal is no error.
+    console.info(error);
+  }
 }
 
 /**

@@ -4,8 +4,13 @@ type Storage = 'localStorage' | 'sessionStorage';
 export const unitsKey = 'holdwater-units';
 /** Where a record stays: one for all calculators that ask for it by this name. public/opening.js knows the beginning of this key. */
 export const recordKeyOf = (name: string): string => `holdwater-record:${name}`;
+/** Kind of country that was picked on /local/. public/country.js knows this key. */
+export const countryKey = 'holdwater-country';
 /** Where a guide's form keeps what was typed. public/opening.js knows the beginning of this key. */
 export const formKeyOf = (box: HTMLElement): string => `holdwater-form:${location.pathname}#${box.dataset['name'] ?? ''}`;
+
+/** Where one of its tools keeps a start or a count. */
+export const toolKeyOf = (box: HTMLElement, tool: string): string => `holdwater-tool:${location.pathname}#${box.dataset['name'] ?? ''}:${tool}`;
 
 export function kept(storage: Storage, key: string): string | null {
   try {
@@ -14,12 +19,25 @@ export function kept(storage: Storage, key: string): string | null {
     return null;
   }
 }
-/** Says whether it could; the page works without. An empty text is forgotten. */
+/** Says whether it could; the page works without. */
 export function keep(storage: Storage, key: string, text: string): boolean {
   try {
-    if (text === '') window[storage].removeItem(key);
-    else window[storage].setItem(key, text);
+    window[storage].setItem(key, text);
     return true;
+  } catch {
+    return false;
+  }
+}
+export function forget(storage: Storage, key: string): void {
+  try {
+    window[storage].removeItem(key);
+  } catch {
+    // The page works without.
+  }
+}
+export function isAnyKept(storage: Storage, prefix: string): boolean {
+  try {
+    return Object.keys(window[storage]).some((key) => key.startsWith(prefix));
   } catch {
     return false;
   }

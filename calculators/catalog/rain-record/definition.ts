@@ -115,7 +115,7 @@ export default defineCalculator({
     rows: 'running',
     x: 'stepDay',
     ys: ['thisIn', 'middleIn'],
-    behind: { rows: 'everyYear', of: 'ofYear', x: 'onDay', y: 'sumIn', says: 'thin lines: every year of the record' },
+    behind: { rows: 'everyYear', of: 'ofYear', x: 'onDay', y: 'sumIn', says: 'Thin lines: every year of the record.' },
   },
   sources: [
     'edwards-mckee-1997',

@@ -11,6 +11,12 @@ import { lineHeight, TextLines } from './TextLines.tsx';
 const plot = { height: 220, leastWidth: 190, letters: 13, below: 44 } as const;
 
 type Point = readonly [number, number];
+interface Mark {
+  readonly at: number;
+  readonly says: string;
+  /** The whole of it in words. */
+  readonly told: string;
+}
 interface Curve {
   readonly label: string;
   readonly points: readonly Point[];
@@ -69,6 +75,12 @@ export function Lines(props: PictureProps<LinesPicture>) {
   const behindOf = sides.map((side) => curvesBehind(props, side.outcome));
   const all = [...curvesOf, ...behindOf].flat().flatMap((curve) => curve.points);
   if (all.length === 0) return null;
+  const markOf = (side: (typeof sides)[number]): Mark | undefined => {
+    const at = picture.mark ? side.outcome.values[picture.mark.at] : undefined;
+    return picture.mark && x && typeof at === 'number'
+      ? { at: toX(at), says: picture.mark.says, told: `${picture.mark.says}: ${printScalar(at, x, system)}.` }
+      : undefined;
+  };
   const overlaid = sides.length === 2 && picture.ys.length === 1 && titles[0] !== '' && titles[1] !== '';
   const plots = overlaid
     ? [
@@ -77,9 +89,16 @@ export function Lines(props: PictureProps<LinesPicture>) {
           title: curvesOf[0]?.[0]?.label ?? '',
           curves: curvesOf.flatMap((curves, index) => curves.map((curve) => ({ ...curve, label: titles[index] ?? '' }))),
           behind: behindOf[0] ?? [],
+          mark: undefined,
         },
       ]
-    : sides.map((side, index) => ({ is: side.is, title: side.title, curves: curvesOf[index] ?? [], behind: behindOf[index] ?? [] }));
+    : sides.map((side, index) => ({
+        is: side.is,
+        title: side.title,
+        curves: curvesOf[index] ?? [],
+        behind: behindOf[index] ?? [],
+        mark: markOf(side),
+      }));
   const [left, right] = range(
     all.map(([across]) => across),
     false,
@@ -119,10 +138,12 @@ export function Lines(props: PictureProps<LinesPicture>) {
     const unit = unitOf(quantity, system);
     return unit ? units[unit].print : '';
   };
+  const isLate = (across: number): boolean => across - left > 0.4 * (right - left);
   const axisWidth = 10 + 8 * Math.max(...yTicks.map((tick) => sayY(tick).length));
   return (
     <figure class="picture lines">
-      {plots.map(({ is, title, curves, behind }) => {
+      {plots.map(({ is, title, curves, behind, mark }) => {
+        const marked = mark && mark.at > left && mark.at < right ? mark : undefined;
         const drawn = curves.filter((curve) => curve.points.length > 0);
         const labels = drawn.map((curve) => wrapLabel(curve.label, plot.letters));
         const ends = drawn.map((curve) => height(curve.points.at(-1)?.[1] ?? 0));
@@ -136,8 +157,11 @@ export function Lines(props: PictureProps<LinesPicture>) {
             ? `${printNumber(point[1], ys[0]?.kind === 'number' ? Math.max(0, ys[0].digits) : 0)} ${unitWords(ys[0])} at ${x?.kind === 'day' ? printScalar(point[0], x, system) : sayX(point[0])}`
             : '';
         };
-        const behindSaid = behind.length > 0 && picture.behind ? ` ${picture.behind.says[0]?.toUpperCase()}${picture.behind.says.slice(1)}.` : '';
-        const said = drawn.map((curve, index) => `${curve.label}: from ${say(index, 0)} to ${say(index, -1)}.`).join(' ') + behindSaid;
+        const said = [
+          ...drawn.map((curve, index) => `${curve.label}: from ${say(index, 0)} to ${say(index, -1)}.`),
+          ...(behind.length > 0 && picture.behind ? [picture.behind.says] : []),
+          ...(marked ? [marked.told] : []),
+        ].join(' ');
         const path = ({ points }: Curve): string =>
           `M${points.map(([across, up]) => `${Math.round(((across - left) / (right - left)) * 1000)} ${height(up)}`).join('L')}`;
         return (
@@ -160,7 +184,7 @@ export function Lines(props: PictureProps<LinesPicture>) {
                   </text>
                 ))}
               </svg>
-              <svg class="field" width="100%" height={plot.height + plot.below} aria-hidden="true">
+              <svg class="plot-field" width="100%" height={plot.height + plot.below} aria-hidden="true">
                 {yTicks.map((tick) => (
                   <line key={tick} class="tick" x2="100%" y1={height(tick)} y2={height(tick)} />
                 ))}
@@ -195,6 +219,20 @@ export function Lines(props: PictureProps<LinesPicture>) {
                     <path key={curve.label} class={`curve curve-${index % 4}`} d={path(curve)} />
                   ))}
                 </svg>
+                {marked && (
+                  <g class="mark">
+                    <line x1={percentAlong(marked.at, left, right)} x2={percentAlong(marked.at, left, right)} y2={plot.height} />
+                    {/* Before the mark the curves mostly run together and leave the middle free; behind it they part, and the foot is free. */}
+                    <text
+                      x={percentAlong(marked.at, left, right)}
+                      dx={isLate(marked.at) ? -6 : 6}
+                      y={isLate(marked.at) ? plot.height / 2 : plot.height - 8}
+                      text-anchor={isLate(marked.at) ? 'end' : 'start'}
+                    >
+                      {marked.says}
+                    </text>
+                  </g>
+                )}
               </svg>
               <svg width={8.2 * plot.letters + 24} height={plot.height + plot.below} aria-hidden="true">
                 {labels.map((lines, index) => (
