@@ -1,0 +1,56 @@
+import { slakeClass } from '../../math/soil/slakeClass.ts';
+import { slakeSummary } from '../../math/soil/slakeSummary.ts';
+import { studentQuantile } from '../../math/special/studentQuantile.ts';
+
+// One time and one share inside each answer's band: the class is the same anywhere in it.
+const secondsSeen = { dry: 0, 'by-5': 3, 'by-30': 15, 'by-300': 120, held: Infinity } as const;
+const percentLeft = { crumbs: 5, some: 15, half: 50, most: 90 } as const;
+const confidencePercent = 95;
+
+export interface Asked {
+  readonly soil: 'loamy' | 'sandy' | 'clayey' | 'differs';
+  readonly spot: 'plants' | 'bare' | 'mixed';
+  readonly dried: 'dry' | 'damp';
+  readonly samples: readonly { readonly seen: keyof typeof secondsSeen; readonly left: keyof typeof percentLeft }[];
+}
+
+const sumOf = <T>(list: readonly T[], of: (each: T) => number): number => list.reduce((sum, each) => sum + of(each), 0);
+const one = (is: boolean): number => (is ? 1 : 0);
+
+export function compute({ soil, dried, samples }: Asked) {
+  const classes = samples.map(({ seen, left }) => slakeClass({ halfLostSeconds: secondsSeen[seen], leftPercent: percentLeft[left] }));
+  const { meanClass, topClassPercent, spread = 0 } = slakeSummary(classes);
+  const lines = classes.map((soilClass, index) => ({
+    number: index + 1,
+    seen: samples[index]?.seen ?? 'held',
+    soilClass,
+    gapSquare: (soilClass - meanClass) ** 2,
+    isTop: one(soilClass === 6),
+    isMiddle: one(soilClass === 4 || soilClass === 5),
+    isLow: one(soilClass === 3),
+    isGone: one(soilClass < 3),
+  }));
+  const count = classes.length;
+  const scatters = count > 1 && spread > 0;
+  const studentTimes = count > 1 ? studentQuantile(0.5 + confidencePercent / 200, 2 * count - 2) : 0;
+  const holds: 'damp' | 'well' | 'partly' | 'poorly' = dried === 'damp' ? 'damp' : meanClass > 5 ? 'well' : meanClass >= 3 ? 'partly' : 'poorly';
+  return {
+    holds,
+    comparable: soil === 'differs' ? ('no' as const) : ('yes' as const),
+    lines,
+    count,
+    classSum: sumOf(lines, ({ soilClass }) => soilClass),
+    gapSum: sumOf(lines, ({ gapSquare }) => gapSquare),
+    topCount: sumOf(lines, ({ isTop }) => isTop),
+    middleCount: sumOf(lines, ({ isMiddle }) => isMiddle),
+    lowCount: sumOf(lines, ({ isLow }) => isLow),
+    goneCount: sumOf(lines, ({ isGone }) => isGone),
+    meanClass,
+    lowestClass: Math.min(...classes),
+    highestClass: Math.max(...classes),
+    topClassPercent,
+    spread,
+    studentTimes,
+    scatterClasses: scatters ? studentTimes * spread * Math.sqrt(2 / count) : 0,
+  };
+}
