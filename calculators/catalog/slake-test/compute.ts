@@ -3,26 +3,34 @@ import { slakeSummary } from '../../math/soil/slakeSummary.ts';
 import { studentQuantile } from '../../math/special/studentQuantile.ts';
 
 // One time and one share inside each answer's band: the class is the same anywhere in it.
-const secondsSeen = { dry: 0, 'by-5': 3, 'by-30': 15, 'by-300': 120, held: Infinity } as const;
-const percentLeft = { crumbs: 5, some: 15, half: 50, most: 90 } as const;
+const whatWasSeen = {
+  dry: { halfLostSeconds: 0, leftPercent: 0 },
+  'by-5': { halfLostSeconds: 3, leftPercent: 0 },
+  'by-30': { halfLostSeconds: 15, leftPercent: 0 },
+  'by-300': { halfLostSeconds: 120, leftPercent: 0 },
+  crumbs: { halfLostSeconds: Infinity, leftPercent: 5 },
+  some: { halfLostSeconds: Infinity, leftPercent: 15 },
+  half: { halfLostSeconds: Infinity, leftPercent: 50 },
+  most: { halfLostSeconds: Infinity, leftPercent: 90 },
+} as const;
 const confidencePercent = 95;
 
 export interface Asked {
   readonly soil: 'loamy' | 'sandy' | 'clayey' | 'differs';
   readonly spot: 'plants' | 'bare' | 'mixed';
   readonly dried: 'dry' | 'damp';
-  readonly samples: readonly { readonly seen: keyof typeof secondsSeen; readonly left: keyof typeof percentLeft }[];
+  readonly samples: readonly { readonly seen: keyof typeof whatWasSeen }[];
 }
 
 const sumOf = <T>(list: readonly T[], of: (each: T) => number): number => list.reduce((sum, each) => sum + of(each), 0);
 const one = (is: boolean): number => (is ? 1 : 0);
 
 export function compute({ soil, dried, samples }: Asked) {
-  const classes = samples.map(({ seen, left }) => slakeClass({ halfLostSeconds: secondsSeen[seen], leftPercent: percentLeft[left] }));
+  const classes = samples.map(({ seen }) => slakeClass(whatWasSeen[seen]));
   const { meanClass, topClassPercent, spread = 0 } = slakeSummary(classes);
   const lines = classes.map((soilClass, index) => ({
     number: index + 1,
-    seen: samples[index]?.seen ?? 'held',
+    seen: samples[index]?.seen ?? 'half',
     soilClass,
     gapSquare: (soilClass - meanClass) ** 2,
     isTop: one(soilClass === 6),

@@ -28,9 +28,8 @@ export default defineCalculator({
   ],
   quantities,
   results: [
-    { of: 'holds', when: ({ holds }) => holds === 'damp' },
+    { of: 'holds' },
     { of: 'meanClass', range: { low: 'lowestClass', high: 'highestClass', says: 'the samples ran from {low} to {high}' } },
-    { of: 'holds', when: ({ holds }) => holds !== 'damp' },
     { of: 'comparable', when: ({ comparable }) => comparable === 'no' },
     { of: 'topClassPercent' },
     { of: 'spread', when: ({ count }) => count > 1 },
@@ -130,7 +129,7 @@ export default defineCalculator({
     'Clay that swells can fall apart although it is well kept, and lime or iron can bind soil that is not.',
     'The classes are steps, not inches: a mean of 4 is not twice a mean of 2.',
   ],
-  note: ({ spot, holds, comparable }, show) => {
+  note: ({ spot, holds, comparable, count }, show) => {
     const says = {
       damp: 'can’t be judged, the samples were damp',
       well: 'holds together well',
@@ -138,7 +137,7 @@ export default defineCalculator({
       poorly: 'falls apart',
     }[holds];
     const alike = comparable === 'no' ? ' The two places differ in texture, so they can’t be set side by side.' : '';
-    return `Slake test, ${show('count')} samples ${spots[spot]}: mean class ${show('meanClass')} of 6 (${show('lowestClass')} to ${show('highestClass')}), ${show('topClassPercent')} stayed whole: ${says}.${alike}`;
+    return `Slake test, ${show('count')} ${count === 1 ? 'sample' : 'samples'} ${spots[spot]}: mean class ${show('meanClass')} of 6 (${show('lowestClass')} to ${show('highestClass')}), ${show('topClassPercent')} stayed whole: ${says}.${alike}`;
   },
   picture: {
     kind: 'shares',

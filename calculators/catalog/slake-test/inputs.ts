@@ -37,7 +37,7 @@ export const inputs = {
   samples: rows({
     label: 'Samples',
     rowName: 'sample',
-    help: 'Lay each in a small sieve or on window screen (holes of about 1/16 inch) and lower it into an inch of rain water or distilled water. Run one of each place at the same time. Eight or nine are enough.',
+    help: 'Lay each in a small sieve or on window screen (holes of about 1/16 inch) and lower it into an inch of rain water or distilled water. “Gone” is when half of it is gone. Run one of each place at the same time; eight or nine are enough.',
     maxRows: 9,
     tool: {
       kind: 'marks',
@@ -51,39 +51,21 @@ export const inputs = {
     },
     columns: {
       seen: choice({
-        label: 'When was half of it gone?',
-        belongsTo: 'management',
-        default: 'held',
-        options: {
-          dry: { label: 'It fell to pieces before it was wet' },
-          'by-5': { label: 'Within 5 seconds' },
-          'by-30': { label: 'Between 5 and 30 seconds' },
-          'by-300': { label: 'Between 30 seconds and 5 minutes' },
-          held: { label: 'Not within 5 minutes' },
-        },
-      }),
-      left: choice({
-        label: 'Left on the sieve after five dips',
+        label: 'What you saw',
         belongsTo: 'management',
         default: 'half',
-        shownWhen: { seen: 'held' },
         options: {
-          crumbs: { label: 'Next to nothing: less than a tenth' },
-          some: { label: 'A tenth to a quarter' },
-          half: { label: 'A quarter to three quarters' },
-          most: { label: 'Three quarters or more' },
+          dry: { label: 'Gone before it was wet', group: 'In the water, half of it' },
+          'by-5': { label: 'Gone within 5 seconds', group: 'In the water, half of it' },
+          'by-30': { label: 'Gone by 30 seconds', group: 'In the water, half of it' },
+          'by-300': { label: 'Gone by 5 minutes', group: 'In the water, half of it' },
+          crumbs: { label: 'Dips left less than a tenth', group: 'It held for 5 minutes, then five dips' },
+          some: { label: 'Dips left up to a quarter', group: 'It held for 5 minutes, then five dips' },
+          half: { label: 'Dips left up to three quarters', group: 'It held for 5 minutes, then five dips' },
+          most: { label: 'Dips left most of it', group: 'It held for 5 minutes, then five dips' },
         },
       }),
     },
-    default: [
-      { seen: 'held', left: 'half' },
-      { seen: 'held', left: 'most' },
-      { seen: 'by-300', left: 'half' },
-      { seen: 'held', left: 'half' },
-      { seen: 'held', left: 'some' },
-      { seen: 'held', left: 'most' },
-      { seen: 'held', left: 'half' },
-      { seen: 'by-300', left: 'half' },
-    ],
+    default: (['half', 'most', 'by-300', 'half', 'some', 'most', 'half', 'by-300'] as const).map((seen) => ({ seen })),
   }),
 };

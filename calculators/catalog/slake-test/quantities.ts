@@ -15,12 +15,15 @@ export const quantities = {
     shown: ['number', 'seen', 'soilClass'],
     columns: {
       number: count('Sample', 'k'),
-      seen: word('Half of it gone', {
-        dry: 'before it was wet',
-        'by-5': 'within 5 seconds',
-        'by-30': 'by 30 seconds',
-        'by-300': 'by 5 minutes',
-        held: 'not within 5 minutes',
+      seen: word('What was seen', {
+        dry: 'gone before it was wet',
+        'by-5': 'gone within 5 seconds',
+        'by-30': 'gone by 30 seconds',
+        'by-300': 'gone by 5 minutes',
+        crumbs: 'dips left less than a tenth',
+        some: 'dips left a tenth to a quarter',
+        half: 'dips left a quarter to three quarters',
+        most: 'dips left three quarters or more',
       }),
       soilClass: count('Class', 'c'),
       gapSquare: count('Squared gap from the mean', 'g', 3),
