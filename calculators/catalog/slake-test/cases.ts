@@ -33,6 +33,12 @@ export default defineCases(definition, [
     ...apart,
   },
   {
+    name: 'sixteen samples, as many as the guide takes',
+    query: 'samples.seen=most,most,half,half,some,most,half,by-300,some,half,most,half,some,half,most,half',
+    expect: { meanClass: '5.00', topClassPercent: '31.25', spread: '0.894' },
+    ...apart,
+  },
+  {
     name: 'a summary that calls more than 5 good',
     query: 'samples.seen=most,most,most,half',
     expect: { holds: 'well' },

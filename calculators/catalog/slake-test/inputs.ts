@@ -19,7 +19,7 @@ export const inputs = {
     default: 'plants',
     help: 'Ground under plants holds better than bare spots. Keep the two apart.',
     field:
-      'Walk a line and stop every ten steps. Lift the top quarter inch with a knife and let it break by itself. Keep a piece the size of a pea, about 1/4 inch across. Don’t squeeze it, and leave out stones and thick roots.',
+      'Walk a line and stop every ten steps. Lift a slice of the top inch with a knife and let it break by itself. Keep a piece as wide as a pencil is thick and half as high. Don’t squeeze it, and leave out stones and thick roots.',
     options: {
       plants: { label: 'Under plants' },
       bare: { label: 'In bare spots' },
@@ -37,8 +37,8 @@ export const inputs = {
   samples: rows({
     label: 'Samples',
     rowName: 'sample',
-    help: 'Lay each in a small sieve or on window screen (holes of about 1/16 inch) and lower it into an inch of rain water or distilled water. “Gone” is when half of it is gone. Run one of each place at the same time; eight or nine are enough.',
-    maxRows: 9,
+    help: 'Lay each in a small sieve or on window screen (holes of about 1/16 inch) and lower it into an inch of rain water or distilled water. “Gone” is when half of it is gone. Run one of each place at the same time. Eight or nine a place tell something; the field kit holds eighteen.',
+    maxRows: 18,
     tool: {
       kind: 'marks',
       label: 'The soil goes into the water',
@@ -46,7 +46,7 @@ export const inputs = {
       says: [
         'Is half of it gone already?',
         'Is half of it gone now?',
-        'If half still holds, lift it out and lower it again, five times, a second up and a second down.',
+        'If half still holds, raise and lower it four more times, a second up and a second down. With the soak that makes five.',
       ],
     },
     columns: {
@@ -59,10 +59,10 @@ export const inputs = {
           'by-5': { label: 'Gone within 5 seconds', group: 'In the water, half of it' },
           'by-30': { label: 'Gone by 30 seconds', group: 'In the water, half of it' },
           'by-300': { label: 'Gone by 5 minutes', group: 'In the water, half of it' },
-          crumbs: { label: 'Under 1/10 left', group: 'It held for 5 minutes, then five dips' },
-          some: { label: 'Up to 1/4 left', group: 'It held for 5 minutes, then five dips' },
-          half: { label: 'Up to 3/4 left', group: 'It held for 5 minutes, then five dips' },
-          most: { label: 'Over 3/4 left', group: 'It held for 5 minutes, then five dips' },
+          crumbs: { label: 'Under 1/10 left', group: 'It held for 5 minutes, then the dips' },
+          some: { label: 'Up to 1/4 left', group: 'It held for 5 minutes, then the dips' },
+          half: { label: 'Up to 3/4 left', group: 'It held for 5 minutes, then the dips' },
+          most: { label: 'Over 3/4 left', group: 'It held for 5 minutes, then the dips' },
         },
       }),
     },
