@@ -6,6 +6,7 @@ import rehypeKatex from 'rehype-katex';
 import remarkMath from 'remark-math';
 import { afterBuild } from './src/integrations/afterBuild.ts';
 import { baseLinks } from './src/integrations/baseLinks.ts';
+import { markTerms } from './src/integrations/markTerms.ts';
 import { katexWoff2Only, noModulePreload } from './src/integrations/vitePlugins.ts';
 import { wideTables } from './src/integrations/wideTables.ts';
 
@@ -26,7 +27,12 @@ export default defineConfig({
     // Astro's default processor runs no remark or rehype plugins, and formulas need them.
     processor: unified({
       remarkPlugins: [remarkMath],
-      rehypePlugins: [[rehypeKatex, { strict: 'error', throwOnError: true }], [baseLinks, { base }], wideTables],
+      rehypePlugins: [
+        [rehypeKatex, { strict: 'error', throwOnError: true }],
+        [markTerms, { guides: './content/guides' }],
+        [baseLinks, { base }],
+        wideTables,
+      ],
     }),
   },
   // `assetsInlineLimit`: a font inlined as data: would be blocked by `font-src 'self'`.

@@ -1,16 +1,14 @@
 import { type CollectionEntry, getCollection } from 'astro:content';
+import { readPerson } from './authorName.ts';
 
 export type SourceEntry = CollectionEntry<'sources'>;
 
-/** `Ball, D. M.` and `Ball, D. M. (ed.)` are people; a body is written as it calls itself, without initials behind a comma. */
-const person = /^(?<family>[^,]+), (?<given>(?:\p{Lu}[\p{L}.-]* ?)+(?:, (?:Jr|Sr|II|III)\.?)?)(?: ?\((?<role>eds?\.)\))?$/u;
-
-const familyName = (author: string): string => person.exec(author)?.groups?.['family'] ?? author;
+const familyName = (author: string): string => readPerson(author)?.family ?? author;
 
 const givenFirst = (author: string): string => {
-  const found = person.exec(author)?.groups;
+  const found = readPerson(author);
   if (!found) return author;
-  return `${found['given']?.trim()} ${found['family']}${found['role'] === undefined ? '' : ` (${found['role']})`}`;
+  return `${found.given} ${found.family}${found.role === undefined ? '' : ` (${found.role})`}`;
 };
 
 const listed = (names: readonly string[]): string => {

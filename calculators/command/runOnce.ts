@@ -15,9 +15,9 @@ export interface Ran {
 }
 /** @throws Refused with the messages that the form shows, each behind the name of its field in a link */
 export function run(calculator: Calculator, texts: Texts): Ran {
-  const { values, problems } = readForm(calculator.inputs, texts);
+  const { values, problems, remarks } = readForm(calculator.inputs, texts);
   const ran = problems.length > 0 ? { refusals: problems } : calculator.run(values);
-  if ('outcome' in ran) return { values, outcome: ran.outcome };
+  if ('outcome' in ran) return { values, outcome: { ...ran.outcome, cautions: [...remarks, ...ran.outcome.cautions] } };
   throw new Refused(ran.refusals.map(({ at, say }) => `${linkPath(calculator, at)}: ${say}`).join('\n'));
 }
 /** `parts.0.areaAc` as `parts.area, row 1`. */
@@ -37,7 +37,7 @@ const cellAsRead = (cell: Cell, value: unknown): unknown => {
 };
 function inputAsRead(input: Input, value: Value | undefined): unknown {
   if (input.kind === 'months') return { values: value, unit: input.unit };
-  if (input.kind === 'record') return { lines: value, unit: input.unit };
+  if (input.kind === 'record') return { lines: Array.isArray(value) ? value.length : 0, unit: input.unit };
   if (input.kind !== 'rows') return cellAsRead(input, value);
   const rows: readonly unknown[] = Array.isArray(value) ? value : [];
   return rows.map((row) => {

@@ -124,12 +124,14 @@ const areValuesOf = <I extends Inputs>(inputs: I, values: Values): values is Val
 const plainCell = (cell: unknown): Scalar => (typeof cell === 'boolean' ? (cell ? 'yes' : 'no') : typeof cell === 'number' ? cell : String(cell));
 const plainRow = (row: number | object): Readonly<Record<string, Scalar>> =>
   Object.fromEntries(Object.entries(row).map(([name, cell]) => [name, plainCell(cell)]));
-const plainInputs = (values: Values): Outcome['values'] =>
+const plainInputs = (inputs: Inputs, values: Values): Outcome['values'] =>
   Object.fromEntries(
-    Object.entries(values).map(([key, value]): [string, Scalar | Rows | readonly number[]] => {
-      if (typeof value !== 'object') return [key, plainCell(value)];
+    Object.entries(values).flatMap(([key, value]): (readonly [string, Scalar | Rows | readonly number[]])[] => {
+      // A record is no number to name: thousands of lines that nobody draws.
+      if (inputs[key]?.kind === 'record') return [];
+      if (typeof value !== 'object') return [[key, plainCell(value)]];
       const list: readonly (number | object)[] = value;
-      return [key, list.length > 0 && list.every((each) => typeof each === 'number') ? list : list.map(plainRow)];
+      return [[key, list.length > 0 && list.every((each) => typeof each === 'number') ? list : list.map(plainRow)]];
     }),
   );
 const plainWays = (ways: string | readonly PlainWay[]): readonly PlainWay[] =>
@@ -217,7 +219,7 @@ export const defineCalculator = <const I extends Inputs, R extends object>(work:
         const results = work.compute(values);
         if (!isComputed(results)) throw new RangeError(`${work.slug}: a result is not finite`);
         const all: V = { ...values, ...results };
-        const plain: Outcome['values'] = { ...plainInputs(values), ...results };
+        const plain: Outcome['values'] = { ...plainInputs(inputs, values), ...results };
         const list: unknown = words.calendar && results[words.calendar.rows];
         return {
           outcome: {

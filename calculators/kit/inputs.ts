@@ -91,10 +91,14 @@ export interface MonthsInput<U extends UnitName = UnitName> extends Common {
 export interface RecordInput<U extends UnitName = UnitName> extends Common {
   readonly kind: 'record';
   readonly unit: U;
+  /** Limits of one day. */
   readonly min: number;
   readonly max: number;
   readonly maxRows: number;
+  /** Stands on every page: some kilobytes at most. */
   readonly default: string;
+  /** Said before every result that comes from the default, which a link always opens with. */
+  readonly standIn?: string;
 }
 type RowDefault<C extends Columns> = { readonly [K in keyof C]: C[K]['default'] };
 export type Input = Cell | RowsInput | MonthsInput | RecordInput;

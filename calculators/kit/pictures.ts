@@ -7,7 +7,12 @@ import type { NumberKeys, RowOf, RowsKeys } from './quantities.ts';
 export type Picture<V, R> =
   | SoilFace<NumberKeys<V>>
   | Shares<NumberKeys<V>>
-  | { readonly [K in RowsKeys<R>]: Spans<K, keyof RowOf<R[K]> & string> | Lines<K, keyof RowOf<R[K]> & string> }[RowsKeys<R>];
+  | {
+      readonly [K in RowsKeys<R>]:
+        | Spans<K, keyof RowOf<R[K]> & string>
+        | Lines<K, keyof RowOf<R[K]> & string, NumberKeys<V>>
+        | GroundProfile<K, keyof RowOf<R[K]> & string, NumberKeys<V>>;
+    }[RowsKeys<R>];
 
 /** A cut through the ground: rain comes down, arrows leave as wide as their depths. All depths in inches. */
 export interface SoilFace<N extends string = string> {
@@ -21,6 +26,24 @@ export interface SoilFace<N extends string = string> {
   readonly coverPercent?: N;
   /** Roots as deep as somebody dug and saw. */
   readonly rootsIn?: N;
+}
+/** The ground as it stands, layer by layer: how much it can hold, how full it is, how deep roots reach. All depths in inches. */
+export interface GroundProfile<K extends string = string, C extends string = string, N extends string = string> {
+  readonly kind: 'groundProfile';
+  /** One row a layer, from the top down. */
+  readonly rows: K;
+  readonly top: C;
+  readonly thickness: C;
+  /** Inches of water that a foot of it can hold: how closely its pores stand. */
+  readonly holdsInPerFt: C;
+  /** How many of its pores are drawn full. */
+  readonly filledPercent: C;
+  readonly mostRoots: N;
+  readonly deepestRoot: N;
+  /** Water that the root zone holds when full, what is in it, what is missing. */
+  readonly holds: N;
+  readonly has: N;
+  readonly missing: N;
 }
 /** One bar cut into its parts, largest quantity whole: where the hay goes. */
 export interface Shares<N extends string = string> {
@@ -40,10 +63,12 @@ export interface Spans<K extends string = string, C extends string = string> {
   readonly gapSays: string;
 }
 /** Curves over a common axis. */
-export interface Lines<K extends string = string, C extends string = string> {
+export interface Lines<K extends string = string, C extends string = string, N extends string = string> {
   readonly kind: 'lines';
   readonly rows: K;
   readonly x: C;
   readonly ys: readonly C[];
+  /** A place on the common axis that has a name of its own, in the unit of the axis. Left out where it does not lie inside, or where two curves share one plot. */
+  readonly mark?: { readonly at: N; readonly says: string };
 }
-export type PlainPicture = SoilFace | Shares | Spans | Lines;
+export type PlainPicture = SoilFace | GroundProfile | Shares | Spans | Lines;

@@ -1,8 +1,7 @@
-import { csvParseRows } from 'd3-dsv';
 import { dayOf, printNumber } from '../units/printQuantity.ts';
 import { type QuantityReading, readQuantity } from '../units/readQuantity.ts';
 import { convert, type UnitName, type UnitSystem, unitIn, units } from '../units/units.ts';
-import type { Cell, ChoiceInput, MonthsInput, RecordInput, RecordLine } from './inputs.ts';
+import type { Cell, ChoiceInput, MonthsInput } from './inputs.ts';
 
 /** Text as typed, turned into a value, or one sentence on what is wrong and what would be right. */
 export type Reading<V> = { readonly value: V } | { readonly problem: string };
@@ -78,22 +77,6 @@ const monthNames = ['January', 'February', 'March', 'April', 'May', 'June', 'Jul
 /** One of the twelve, with its month in the message. */
 export const readMonth = (input: MonthsInput, index: number, text: string, system: UnitSystem): Reading<number> =>
   readNumber({ ...input, default: input.default[index] ?? input.min, label: `${input.label}, ${monthNames[index] ?? ''}` }, text, system);
-
-/** A pasted list, a day a line: `2026-03-02, 0.45`. Lines that cannot be read are named; none is dropped in silence. */
-export function readRecord(input: RecordInput, text: string): Reading<readonly RecordLine[]> {
-  const lines = csvParseRows(text.trim().replaceAll(/[\t;]/g, ',')).filter((cells) => cells.some((cell) => cell.trim() !== ''));
-  if (lines.length > input.maxRows)
-    return { problem: `${input.label} has ${lines.length.toLocaleString('en-US')} lines; ${input.maxRows.toLocaleString('en-US')} is the most.` };
-  const value: RecordLine[] = [];
-  for (const [index, [first = '', second = '']] of lines.entries()) {
-    const day = dayOf(first);
-    const amount = readNumber({ ...input, default: input.min }, second, 'us');
-    if (day === undefined) return { problem: `${input.label}, line ${index + 1}: “${first.slice(0, 20)}” is not a day such as 2026-03-02.` };
-    if ('problem' in amount) return { problem: `Line ${index + 1}. ${amount.problem}` };
-    value.push({ day, amount: amount.value });
-  }
-  return { value };
-}
 
 /** A number with its unit, as the state of a form holds it: a no-break space marks a unit that the form added and the field need not show. */
 export const unitMark = '\u00a0';

@@ -1,6 +1,7 @@
 import { convert, type UnitSystem, unitIn } from '../units/units.ts';
 import type { Cell, Input, Inputs, MonthsInput, RecordLine, RowsInput } from './inputs.ts';
-import { type CellValue, defaultText, quantityText, readCell, readMonth, readRecord, roundedText } from './read.ts';
+import { type CellValue, defaultText, quantityText, readCell, readMonth, roundedText } from './read.ts';
+import { readRecord, remarkOn } from './record/readRecord.ts';
 
 export type RowTexts = Readonly<Record<string, string>>;
 /** What stands in the form: texts as typed, never numbers. A row is a record of texts, monthly values are a list. */
@@ -16,6 +17,12 @@ export type Values = Readonly<Record<string, Value>>;
 export interface Problem {
   readonly at: string;
   readonly say: string;
+}
+
+/** Stands before any result from these texts, whatever it is. */
+export interface Remark {
+  readonly say: string;
+  readonly source: string;
 }
 
 export const rowsIn = (text: Text | undefined): readonly RowTexts[] =>
@@ -83,8 +90,9 @@ export function readForm(
   inputs: Inputs,
   texts: Texts,
   system: UnitSystem = 'us',
-): { readonly values: Values; readonly problems: readonly Problem[] } {
+): { readonly values: Values; readonly problems: readonly Problem[]; readonly remarks: readonly Remark[] } {
   const problems: Problem[] = [];
+  const remarks: Remark[] = [];
   const cell = (input: Cell, text: string, shown: boolean, at: string): CellValue => {
     if (shown) {
       const reading = readCell(input, text, system);
@@ -128,6 +136,8 @@ export function readForm(
           ];
         case 'record': {
           const reading = readRecord(input, shown ? textIn(text) : input.default);
+          const remark = shown ? remarkOn(input, textIn(text)) : undefined;
+          if (remark !== undefined) remarks.push({ say: remark, source: 'our own' });
           if ('value' in reading) return [key, reading.value];
           problems.push({ at: key, say: reading.problem });
           return [key, []];
@@ -137,7 +147,7 @@ export function readForm(
       }
     }),
   );
-  return { values, problems };
+  return { values, problems, remarks };
 }
 
 /** What the other management shares with the first: all that belongs to the place. */

@@ -1,15 +1,16 @@
 import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Calculator, Outcome } from '../kit/define.ts';
-import type { ChoiceInput } from '../kit/inputs.ts';
+import { type Input, sharesRows } from '../kit/inputs.ts';
 import { toLink } from '../kit/link.ts';
-import { printName } from '../kit/print.ts';
-import { canCompare, changeSystem, type Form, isShown, type Problem, startTexts, type Texts, textIn } from '../kit/state.ts';
+import { canCompare, changeSystem, type Form, isShown, type Problem, startTexts, type Texts } from '../kit/state.ts';
 import type { UnitSystem } from '../units/units.ts';
 import { Actions } from './Actions.tsx';
+import { Conventions } from './Conventions.tsx';
 import { Picture } from './pictures/Picture.tsx';
 import { Answers, Large, leadOf, ResultsTable, RowsResults } from './Results.tsx';
 import { Side } from './Side.tsx';
 import { otherTexts, type Ran, runTexts, sideTitles } from './sides.ts';
+import type { ToolStore } from './tools/keptTool.ts';
 
 export interface Opening {
   readonly form: Form;
@@ -33,6 +34,8 @@ export interface CalculatorFormProps {
   /** The whole address of a link, for copying, printing and the code to scan. */
   readonly address?: (link: string) => string;
   readonly onSystem?: (system: UnitSystem) => void;
+  /** Where tools in the field keep their state. */
+  readonly store?: ToolStore;
 }
 
 /** A pause this long ends a number; until then nobody is told that it is wrong. */
@@ -61,36 +64,6 @@ function useSettled(problems: readonly Problem[]): {
   };
 }
 
-/** What the result would be under the other ways of counting. */
-function Conventions({ calculator, texts, system }: { readonly calculator: Calculator; readonly texts: Texts; readonly system: UnitSystem }) {
-  const lines = Object.entries(calculator.inputs)
-    .filter((entry): entry is [string, ChoiceInput] => entry[1].kind === 'choice' && entry[1].convention === true && isShown(entry[1], texts))
-    .flatMap(([key, input]) =>
-      Object.keys(input.options)
-        .filter((option) => option !== textIn(texts[key]))
-        .flatMap((option) => {
-          const { outcome } = runTexts(calculator, { ...texts, [key]: option }, system);
-          const lead = outcome && leadOf(calculator, outcome);
-          return lead
-            ? [
-                {
-                  key: `${key}-${option}`,
-                  text: `${input.label}: “${input.options[option]?.label}” would give ${printName(calculator, outcome.values, lead.of, system)}.`,
-                },
-              ]
-            : [];
-        }),
-    );
-  if (lines.length === 0) return null;
-  return (
-    <ul class="conventions">
-      {lines.map(({ key, text }) => (
-        <li key={key}>{text}</li>
-      ))}
-    </ul>
-  );
-}
-
 function Waiting({ mine, theirs }: { readonly mine: Ran; readonly theirs: Ran | null }) {
   const problems = [...mine.problems, ...(theirs?.problems ?? [])];
   return (
@@ -109,7 +82,7 @@ function Waiting({ mine, theirs }: { readonly mine: Ran; readonly theirs: Ran | 
 }
 
 /** Form and results of ANY calculator. */
-export function CalculatorForm({ calculator, id, open, onChange, address, onSystem }: CalculatorFormProps) {
+export function CalculatorForm({ calculator, id, open, onChange, address, onSystem, store }: CalculatorFormProps) {
   const [form, setForm] = useState<Form>(() => ({ this: startTexts(calculator.inputs), that: null }));
   const [system, setSystem] = useState<UnitSystem>('us');
   const [notices, setNotices] = useState<readonly string[]>([]);
@@ -146,6 +119,7 @@ export function CalculatorForm({ calculator, id, open, onChange, address, onSyst
     onSystem?.(to);
   };
   const common = { calculator, system };
+  const asks = { ...common, store: isLive ? store : undefined };
   const { outcome } = mine;
   const other = theirs?.outcome ?? null;
   const isComputed = outcome !== null && (theirs === null || other !== null);
@@ -156,6 +130,11 @@ export function CalculatorForm({ calculator, id, open, onChange, address, onSyst
   );
   const isConvention = (input: object) => 'convention' in input && input.convention === true;
   const mayCompare = canCompare(calculator.inputs);
+  // A table with columns of both stands whole, among the place's, until there is another management to set beside it.
+  const sharedRows = thatTexts ? 'apart' : 'whole';
+  const asksManagement = Object.values(calculator.inputs).some(
+    (input: Input) => isShown(input, form.this) && (input.kind === 'rows' ? !sharesRows(input) : isManagement(input)),
+  );
   return (
     <form class="sheet" onSubmit={(event) => event.preventDefault()} noValidate>
       <div class="asks">
@@ -190,11 +169,12 @@ export function CalculatorForm({ calculator, id, open, onChange, address, onSyst
         <section class="asked-place">
           <h2 class="asks-title">The place</h2>
           <Side
-            {...common}
+            {...asks}
             id={id}
             texts={form.this}
             problems={thisSide.told}
             canAddRows
+            sharedRows={sharedRows}
             wants={(input) => !isManagement(input) && !isConvention(input)}
             onTexts={putThis}
             onLeave={thisSide.onLeave}
@@ -202,16 +182,17 @@ export function CalculatorForm({ calculator, id, open, onChange, address, onSyst
         </section>
         {mayCompare && (
           <section class="asked-management">
-            <h2 class="asks-title">The management</h2>
+            {(asksManagement || thatTexts) && <h2 class="asks-title">The management</h2>}
             <div class={thatTexts ? 'two-sides' : ''}>
               <div class="one-side is-this">
                 {thatTexts && <h3 class="side-title">This{titles[0] && `: ${titles[0]}`}</h3>}
                 <Side
-                  {...common}
+                  {...asks}
                   id={id}
                   texts={form.this}
                   problems={thisSide.told}
                   canAddRows={false}
+                  sharedRows={thatTexts ? 'apart' : 'none'}
                   wants={(input) => isManagement(input)}
                   onTexts={putThis}
                   onLeave={thisSide.onLeave}
@@ -221,7 +202,7 @@ export function CalculatorForm({ calculator, id, open, onChange, address, onSyst
                 <div class="one-side is-that">
                   <h3 class="side-title">That{titles[1] && `: ${titles[1]}`}</h3>
                   <Side
-                    {...common}
+                    {...asks}
                     id={`${id}-that`}
                     texts={thatTexts}
                     problems={thatSide.told}
@@ -251,7 +232,7 @@ export function CalculatorForm({ calculator, id, open, onChange, address, onSyst
           <section class="asked-conventions">
             <h2 class="asks-title">Ways of counting</h2>
             <Side
-              {...common}
+              {...asks}
               id={id}
               texts={form.this}
               problems={thisSide.told}
@@ -305,7 +286,7 @@ export function CalculatorForm({ calculator, id, open, onChange, address, onSyst
             )}
             <ResultsTable {...common} outcome={outcome} other={other} titles={titles} />
             <RowsResults {...common} outcome={outcome} other={other} titles={titles} />
-            <Conventions {...common} texts={form.this} />
+            <Conventions {...common} texts={form.this} outcome={outcome} />
             <Actions calculator={calculator} link={link} outcome={outcome} other={other} {...(isLive && address !== undefined ? { address } : {})} />
           </>
         )}

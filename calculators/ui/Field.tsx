@@ -2,6 +2,10 @@ import type { ComponentChildren } from 'preact';
 import type { Cell, ChoiceInput, Option } from '../kit/inputs.ts';
 import { type UnitSystem, unitIn, units } from '../units/units.ts';
 import { keptText, shownText } from './fieldText.ts';
+import { measuredText } from './tools/clock.ts';
+import type { ToolStore } from './tools/keptTool.ts';
+import { MarksTool } from './tools/MarksTool.tsx';
+import { StopwatchTool } from './tools/StopwatchTool.tsx';
 
 export interface FieldProps {
   readonly id: string;
@@ -11,6 +15,8 @@ export interface FieldProps {
   readonly system: UnitSystem;
   /** Said before the label to listeners only, where two fields of one name stand on a page: `Part 2`. */
   readonly of?: string;
+  /** Not there before the form is live. */
+  readonly store: ToolStore | undefined;
   readonly onText: (text: string) => void;
   readonly onLeave: () => void;
 }
@@ -27,17 +33,20 @@ function Help({ cell }: { readonly cell: Cell }) {
   );
 }
 
+/** The clock that stands beside a field. A tally is drawn for its whole group, elsewhere. */
+function Clock({ id, cell, system, store, onText }: FieldProps) {
+  if (cell.kind === 'number' && cell.tool?.kind === 'stopwatch')
+    return <StopwatchTool id={id} input={cell} system={system} store={store} onText={onText} />;
+  if ((cell.kind !== 'number' && cell.kind !== 'choice') || cell.tool?.kind !== 'marks') return null;
+  const write = cell.kind === 'number' ? { onMeasured: (elapsedS: number) => onText(measuredText(elapsedS, cell, system)) } : {};
+  return <MarksTool id={id} tool={cell.tool} store={store} {...write} />;
+}
+
 const describedBy = (id: string, cell: Cell, problem: string | undefined): string | undefined =>
   [cell.help ? `${id}-help` : '', problem ? `${id}-problem` : ''].filter((part) => part !== '').join(' ') || undefined;
 
-function Frame({
-  id,
-  cell,
-  problem,
-  of,
-  children,
-  isGroup,
-}: Pick<FieldProps, 'id' | 'cell' | 'problem' | 'of'> & { readonly children: ComponentChildren; readonly isGroup?: boolean }) {
+function Frame({ children, isGroup, ...field }: FieldProps & { readonly children: ComponentChildren; readonly isGroup?: boolean }) {
+  const { id, cell, problem, of } = field;
   const name = (
     <>
       {of && <span class="unseen">{of}: </span>}
@@ -57,6 +66,7 @@ function Frame({
           {problem}
         </p>
       )}
+      <Clock {...field} />
       <Help cell={cell} />
     </>
   );

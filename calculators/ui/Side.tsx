@@ -5,6 +5,9 @@ import { isShown, monthsIn, type Problem, type RowTexts, rowsIn, type Text, type
 import { isUnit, type UnitSystem, unitIn, units } from '../units/units.ts';
 import { Field } from './Field.tsx';
 import { keptText, shownText } from './fieldText.ts';
+import type { ToolStore } from './tools/keptTool.ts';
+import { MarksTool } from './tools/MarksTool.tsx';
+import { type TallyMember, TallyTool } from './tools/TallyTool.tsx';
 
 export interface SideProps {
   readonly id: string;
@@ -17,6 +20,9 @@ export interface SideProps {
   /** `Other management` before each label, to listeners. */
   readonly of?: string;
   readonly canAddRows: boolean;
+  /** Tables with columns of the place and of the management: whole here, only the columns that belong here, or not here. */
+  readonly sharedRows?: 'whole' | 'apart' | 'none';
+  readonly store: ToolStore | undefined;
   readonly onTexts: (texts: Texts, at: string) => void;
   readonly onLeave: () => void;
 }
@@ -38,22 +44,37 @@ function withFills<T extends Text>(
   return filled;
 }
 
+/** Said at the first row that shows the column, not again at each. */
+const withoutHelp = ({ help, field, ask, ...cell }: Cell): Cell => cell;
+
 function Rows({ name, input, ...side }: SideProps & { readonly name: string; readonly input: RowsInput }) {
-  const { id, texts, problems, system, wants, of, onLeave } = side;
+  const { id, texts, problems, system, of, store, onLeave, sharedRows = 'apart' } = side;
   const list = rowsIn(texts[name]);
   const columns = Object.entries(input.columns);
+  const isShared = sharesRows(input);
+  if (isShared && sharedRows === 'none') return null;
+  const wants = (cell: Cell): boolean => (isShared && sharedRows === 'whole') || side.wants(cell);
   if (!columns.some(([, cell]) => wants(cell))) return null;
-  const mayAdd = side.canAddRows || !sharesRows(input);
+  const [firstName, first] = columns[0] ?? [];
+  // Where the column that tells rows apart stands elsewhere, its answer goes with the number.
+  const nameOfRow = (row: RowTexts): string => {
+    if (firstName === undefined || first?.kind !== 'choice' || wants(first)) return '';
+    const label = first.options[row[firstName] ?? '']?.label;
+    return label === undefined ? '' : `: ${label}`;
+  };
+  const mayAdd = side.canAddRows || !isShared;
   const put = (rows: readonly RowTexts[], at: string) => side.onTexts({ ...texts, [name]: rows }, at);
   const own = problems.find((problem) => problem.at === name)?.say;
   return (
     <fieldset class="rows">
       <legend>{input.label}</legend>
       {input.help && <small class="field-hint">{input.help}</small>}
+      {input.tool && mayAdd && <MarksTool id={`${id}-${name}`} tool={input.tool} store={store} />}
       {list.map((row, index) => {
-        const title = `${input.rowName[0]?.toUpperCase()}${input.rowName.slice(1)} ${index + 1}`;
+        const title = `${input.rowName[0]?.toUpperCase()}${input.rowName.slice(1)} ${index + 1}${nameOfRow(row)}`;
+        const shown = columns.filter(([, cell]) => wants(cell) && isShown(cell, { ...texts, ...row }));
         return (
-          <fieldset class="row" key={index}>
+          <fieldset class={shown.length === 1 ? 'row is-single' : 'row'} key={index}>
             <legend class="row-title">
               {of && <span class="unseen">{of}: </span>}
               {title}
@@ -73,29 +94,28 @@ function Rows({ name, input, ...side }: SideProps & { readonly name: string; rea
               </button>
             )}
             <div class="row-fields">
-              {columns
-                .filter(([, cell]) => wants(cell) && isShown(cell, { ...texts, ...row }))
-                .map(([column, cell]) => {
-                  const at = `${name}.${index}.${column}`;
-                  return (
-                    <Field
-                      key={column}
-                      id={`${id}-${name}-${index}-${column}`}
-                      cell={cell}
-                      text={row[column] ?? ''}
-                      problem={problems.find((problem) => problem.at === at)?.say}
-                      system={system}
-                      of={of ? `${of}, ${title}` : title}
-                      onText={(text) =>
-                        put(
-                          list.map((each, place) => (place === index ? withFills(cell, text, input.columns, { ...each, [column]: text }) : each)),
-                          at,
-                        )
-                      }
-                      onLeave={onLeave}
-                    />
-                  );
-                })}
+              {shown.map(([column, cell]) => {
+                const at = `${name}.${index}.${column}`;
+                return (
+                  <Field
+                    key={column}
+                    id={`${id}-${name}-${index}-${column}`}
+                    cell={list.slice(0, index).some((before) => isShown(cell, { ...texts, ...before })) ? withoutHelp(cell) : cell}
+                    text={row[column] ?? ''}
+                    problem={problems.find((problem) => problem.at === at)?.say}
+                    system={system}
+                    of={of ? `${of}, ${title}` : title}
+                    store={store}
+                    onText={(text) =>
+                      put(
+                        list.map((each, place) => (place === index ? withFills(cell, text, input.columns, { ...each, [column]: text }) : each)),
+                        at,
+                      )
+                    }
+                    onLeave={onLeave}
+                  />
+                );
+              })}
             </div>
           </fieldset>
         );
@@ -196,9 +216,36 @@ function Record({ name, input, ...side }: SideProps & { readonly name: string; r
   );
 }
 
+/** The counts that are drawn with this one: all of its group that apply. Empty if it is no tally, or not the first of its group. */
+function talliedWith(name: string, { calculator, texts, wants }: SideProps): readonly TallyMember[] {
+  const group = (input: Input | undefined) => (input?.kind === 'number' && input.tool?.kind === 'tally' ? input.tool.group : undefined);
+  const own = group(calculator.inputs[name]);
+  const members = Object.entries(calculator.inputs).flatMap(([each, input]): readonly TallyMember[] =>
+    own !== undefined && input.kind === 'number' && input.tool?.kind === 'tally' && input.tool.group === own && isShown(input, texts) && wants(input)
+      ? [{ name: each, input, tool: input.tool, text: textIn(texts[each]) }]
+      : [],
+  );
+  return members[0]?.name === name ? members : [];
+}
+
 /** The fields of one side, in declared order; what does not apply is not there. */
 export function Side(props: SideProps) {
-  const { id, calculator, texts, problems, system, wants, of, onTexts, onLeave } = props;
+  const { id, calculator, texts, problems, system, wants, of, store, onTexts, onLeave } = props;
+  const problemOf = (name: string) => problems.find((problem) => problem.at === name)?.say;
+  const field = (name: string, input: Cell) => (
+    <Field
+      key={name}
+      id={`${id}-${name}`}
+      cell={input}
+      text={textIn(texts[name])}
+      problem={problemOf(name)}
+      system={system}
+      {...(of === undefined ? {} : { of })}
+      store={store}
+      onText={(text) => onTexts(withFills(input, text, calculator.inputs, { ...texts, [name]: text }), name)}
+      onLeave={onLeave}
+    />
+  );
   return (
     <>
       {Object.entries(calculator.inputs)
@@ -208,18 +255,21 @@ export function Side(props: SideProps) {
           if (!wants(input)) return null;
           if (input.kind === 'months') return <Months key={name} {...props} name={name} input={input} />;
           if (input.kind === 'record') return <Record key={name} {...props} name={name} input={input} />;
+          if (input.kind !== 'number' || input.tool?.kind !== 'tally') return field(name, input);
+          const [first, ...others] = talliedWith(name, props);
+          if (!first) return null;
+          const members = [first, ...others] as const;
           return (
-            <Field
+            <TallyTool
               key={name}
-              id={`${id}-${name}`}
-              cell={input}
-              text={textIn(texts[name])}
-              problem={problems.find((problem) => problem.at === name)?.say}
-              system={system}
-              {...(of === undefined ? {} : { of })}
-              onText={(text) => onTexts(withFills(input, text, calculator.inputs, { ...texts, [name]: text }), name)}
-              onLeave={onLeave}
-            />
+              id={id}
+              members={members}
+              store={store}
+              hasProblem={members.some((member) => problemOf(member.name) !== undefined)}
+              onCounts={(counts, at) => onTexts({ ...texts, ...counts }, at)}
+            >
+              {members.map((member) => field(member.name, member.input))}
+            </TallyTool>
           );
         })}
     </>

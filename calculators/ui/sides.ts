@@ -12,10 +12,11 @@ export interface Ran {
 
 /** Reads and computes one side. */
 export function runTexts(calculator: Calculator, texts: Texts, system: UnitSystem): Ran {
-  const { values, problems } = readForm(calculator.inputs, texts, system);
+  const { values, problems, remarks } = readForm(calculator.inputs, texts, system);
   if (problems.length > 0) return { outcome: null, problems };
   const run = calculator.run(values, system);
-  return 'outcome' in run ? { outcome: run.outcome, problems } : { outcome: null, problems: run.refusals };
+  if ('refusals' in run) return { outcome: null, problems: run.refusals };
+  return { outcome: { ...run.outcome, cautions: [...remarks, ...run.outcome.cautions] }, problems };
 }
 
 /** The other side with the place of the first, or nothing when there is no comparison. */

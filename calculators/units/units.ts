@@ -87,6 +87,7 @@ export const units = {
   'g/cc': unit('density', 1000, 'GPerCm3', 'g/cm³', 'grams a cubic centimetre', ['g/cm3']),
   'in/hr': unit('rate', inch / 3600, 'InPerHr', 'in an hour', 'inches an hour', ['in/h', 'in/hour', 'inches per hour', 'iph']),
   'mm/hr': unit('rate', 0.001 / 3600, 'MmPerHr', 'mm an hour', 'millimetres an hour', ['mm/h', 'mm/hour']),
+  'cm/hr': unit('rate', 0.01 / 3600, 'CmPerHr', 'cm an hour', 'centimetres an hour', ['cm/h', 'cm/hour']),
   'in/d': unit('rate', inch / day, 'InPerDay', 'in a day', 'inches a day', ['in/day']),
   'mm/d': unit('rate', 0.001 / day, 'MmPerDay', 'mm a day', 'millimetres a day', ['mm/day']),
   gpm: unit('flow', gallon / 60, 'Gpm', 'gal/min', 'gallons a minute', ['gal/min']),

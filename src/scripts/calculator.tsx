@@ -6,8 +6,9 @@ import { changeSystem, startTexts } from '../../calculators/kit/state.ts';
 import { CalculatorForm, type Change, type Opening } from '../../calculators/ui/CalculatorForm.tsx';
 import { fillWorking } from '../../calculators/ui/fillWorking.tsx';
 import { otherTexts } from '../../calculators/ui/sides.ts';
+import type { ToolStore } from '../../calculators/ui/tools/keptTool.ts';
 import type { UnitSystem } from '../../calculators/units/units.ts';
-import { formKeyOf, keep, kept, unitsKey } from './kept.ts';
+import { forget, formKeyOf, keep, kept, toolKeyOf, unitsKey } from './kept.ts';
 
 const definitions = import.meta.glob<{ default: Calculator }>('../../calculators/catalog/*/definition.ts');
 /** What somebody typed or chose before the script came: `hydrate` would overwrite it. */
@@ -62,6 +63,12 @@ function addressBar(): (link: string) => void {
   };
 }
 
+/** A running watch and the order of taps outlive a reload, as what was typed does. */
+const toolStore = (box: HTMLElement): ToolStore => ({
+  read: (tool) => kept('sessionStorage', toolKeyOf(box, tool)),
+  write: (tool, text) => (text === null ? forget('sessionStorage', toolKeyOf(box, tool)) : keep('sessionStorage', toolKeyOf(box, tool), text)),
+});
+
 function start(box: HTMLElement, calculator: Calculator): Promise<void> {
   const root = box.querySelector('[data-form]');
   const working = box.querySelector('.working');
@@ -114,6 +121,7 @@ function start(box: HTMLElement, calculator: Calculator): Promise<void> {
       onChange={onChange}
       address={(link) => `${page}?${link}`}
       onSystem={(to) => keep('localStorage', unitsKey, to)}
+      store={toolStore(box)}
     />,
     root,
   );

@@ -2,7 +2,7 @@
  * Reaches every page with a calculator, so it is small. A calculator's own page takes the form over at once; in a guide the built example
  * stands until somebody touches it, since most readers only read. What is typed or tapped before the script has come is kept and done then.
  */
-import { formKeyOf, kept, unitsKey } from './kept.ts';
+import { formKeyOf, isAnyKept, kept, toolKeyOf, unitsKey } from './kept.ts';
 
 const isTouched = ['pointerdown', 'focusin', 'keydown', 'input', 'change'] as const;
 
@@ -48,7 +48,8 @@ function whenTouched(box: HTMLElement): Promise<void> {
 
 const isMetric = kept('localStorage', unitsKey) === 'si';
 const atOnce = [...document.querySelectorAll<HTMLElement>('[data-calculator]')].flatMap((box) => {
-  const wantsNow = box.dataset['ownsAddress'] !== undefined || isMetric || kept('sessionStorage', formKeyOf(box)) !== null;
+  const isKept = kept('sessionStorage', formKeyOf(box)) !== null || isAnyKept('sessionStorage', toolKeyOf(box, ''));
+  const wantsNow = box.dataset['ownsAddress'] !== undefined || isMetric || isKept;
   if (wantsNow) return [open(box)];
   void whenTouched(box);
   return [];

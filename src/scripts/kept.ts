@@ -5,6 +5,9 @@ export const unitsKey = 'holdwater-units';
 /** Where a guide's form keeps what was typed. public/opening.js knows the beginning of this key. */
 export const formKeyOf = (box: HTMLElement): string => `holdwater-form:${location.pathname}#${box.dataset['name'] ?? ''}`;
 
+/** Where one of its tools keeps a start or a count. */
+export const toolKeyOf = (box: HTMLElement, tool: string): string => `holdwater-tool:${location.pathname}#${box.dataset['name'] ?? ''}:${tool}`;
+
 export function kept(storage: Storage, key: string): string | null {
   try {
     return window[storage].getItem(key);
@@ -17,5 +20,19 @@ export function keep(storage: Storage, key: string, text: string): void {
     window[storage].setItem(key, text);
   } catch {
     // The page works without.
+  }
+}
+export function forget(storage: Storage, key: string): void {
+  try {
+    window[storage].removeItem(key);
+  } catch {
+    // The page works without.
+  }
+}
+export function isAnyKept(storage: Storage, prefix: string): boolean {
+  try {
+    return Object.keys(window[storage]).some((key) => key.startsWith(prefix));
+  } catch {
+    return false;
   }
 }

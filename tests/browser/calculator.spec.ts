@@ -98,6 +98,7 @@ test('two managements stand side by side, with the working of either', async ({ 
   await expect(large.nth(0)).toHaveText('1.2 in');
   await expect(large.nth(1)).toHaveText('0.4 in');
   await expect(page.locator('.results-table .difference').first()).toContainText('−0.8 in');
+  await page.getByText('The working, step by step').click();
   await page.getByRole('button', { name: 'Work out that' }).click();
   await expect(page.locator('.working [data-result="tabledCurveNumber"]')).toHaveText('61.0');
   await page.waitForTimeout(600);

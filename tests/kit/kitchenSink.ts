@@ -1,8 +1,10 @@
 import { defineCalculator } from '../../calculators/kit/define.ts';
 import { choice, date, months, number, record, rows, yesNo } from '../../calculators/kit/inputs.ts';
 
-const amount = <const U extends 'in' | 'ac' | 'gal' | 'lb' | 'lb/ac' | 'count' | 'd'>(label: string, symbol: string, unit: U, digits = 1) =>
+const amount = <const U extends 'in' | 'ac' | 'gal' | 'lb' | 'lb/ac' | 'count' | 'd' | 'min'>(label: string, symbol: string, unit: U, digits = 1) =>
   ({ kind: 'number', label, symbol, unit, digits }) as const;
+
+const tallied = { belongsTo: 'management', unit: 'count', min: 0, max: 500, whole: true } as const;
 
 /**
  * No calculator of the trade: one of everything that a definition can hold, so that every rule of the kit has something to work on.
@@ -40,6 +42,7 @@ export default defineCalculator({
       label: 'The herd',
       rowName: 'kind of stock',
       maxRows: 12,
+      tool: { kind: 'marks', label: 'All go through the gate', atS: [60], says: ['count them'] },
       columns: {
         stock: choice({
           label: 'Kind',
@@ -81,6 +84,37 @@ export default defineCalculator({
       max: 40,
       default: [1, 1, 2, 3, 4, 4, 3, 3, 2, 2, 1, 1],
     }),
+    soakMin: number({
+      label: 'Time to soak in',
+      symbol: 't',
+      belongsTo: 'place',
+      unit: 'min',
+      min: 0.01,
+      max: 600,
+      default: 4,
+      tool: { kind: 'stopwatch' },
+    }),
+    held: choice({
+      label: 'The crumb held',
+      belongsTo: 'place',
+      default: 'long',
+      options: { short: { label: 'Less than 5 seconds' }, long: { label: 'Longer' } },
+      tool: { kind: 'marks', label: 'The crumb goes in', atS: [5, 30, 300], says: ['look', 'look again', 'lift it out'] },
+    }),
+    bareCount: number({
+      ...tallied,
+      label: 'Bare steps',
+      symbol: 'n_b',
+      default: 12,
+      tool: { kind: 'tally', group: 'steps', until: 20, label: 'Bare' },
+    }),
+    plantCount: number({
+      ...tallied,
+      label: 'Steps on a plant',
+      symbol: 'n_p',
+      default: 8,
+      tool: { kind: 'tally', group: 'steps', until: 20, label: 'Plant' },
+    }),
     gauge: record({ label: 'Gauge', belongsTo: 'place', unit: 'in', min: 0, max: 40, maxRows: 400, default: '2026-03-01, 0.5\n2026-03-09, 1.25' }),
   },
   refusals: [
@@ -90,7 +124,24 @@ export default defineCalculator({
       say: 'Too long before. Type a later day.',
     },
   ],
-  compute: ({ rainIn, fieldAc, meanF, soil, lossPercent, isShaded, counting, herd, shares, monthlyIn, gauge, startDay }) => {
+  compute: ({
+    rainIn,
+    fieldAc,
+    meanF,
+    soil,
+    lossPercent,
+    isShaded,
+    counting,
+    herd,
+    shares,
+    monthlyIn,
+    gauge,
+    startDay,
+    soakMin,
+    held,
+    bareCount,
+    plantCount,
+  }) => {
     const usedPercent = soil === 'own' ? lossPercent : soil === 'clay' ? 35 : 20;
     const keptIn = counting === 'multiply' ? rainIn * (1 - usedPercent / 100) : rainIn / (1 + usedPercent / 100);
     const lines = herd.map(({ countHead, weightLb, readyDay, isNursing }) => ({
@@ -115,6 +166,8 @@ export default defineCalculator({
       gaugeIn: gauge.reduce((sum, { amount }) => sum + amount, 0),
       loadLbPerAc: herdLb / fieldAc,
       begins: startDay,
+      soakedMin: held === 'long' ? soakMin : 0,
+      stepsCount: bareCount + plantCount,
     };
   },
 }).describe({
@@ -144,6 +197,8 @@ export default defineCalculator({
     gaugeIn: amount('By the gauge', 'G', 'in', 2),
     loadLbPerAc: amount('Load', 'B', 'lb/ac', 0),
     begins: { kind: 'day', label: 'Begins' },
+    soakedMin: amount('Soaked for', 't_h', 'min', 1),
+    stepsCount: amount('Steps', 'n', 'count', 0),
   },
   results: [
     { of: 'keptIn', range: { low: 'keptIn', high: 'rootIn', says: '{low} to {high} in {verdict} weather' } },

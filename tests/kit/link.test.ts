@@ -37,7 +37,7 @@ describe('what a link says', () => {
     expect(toLink(kitchenSink, { this: startTexts(kitchenSink.inputs), that: null })).toBe(
       'rain=3in&field=40ac&mean=59f&soil=loam&shaded=yes&start=2026-05-01&counting=multiply' +
         '&herd.stock=cow,bull&herd.count=45,2&herd.weight=1250lb,1900lb&herd.nursing=yes,&herd.ready=2026-06-01,2026-06-10' +
-        '&shares.feed=100lb&monthly=1in,1in,2in,3in,4in,4in,3in,3in,2in,2in,1in,1in&v=2',
+        '&shares.feed=100lb&monthly=1in,1in,2in,3in,4in,4in,3in,3in,2in,2in,1in,1in&soak=4min&held=long&bare=12&plant=8&v=2',
     );
   });
   it.each([

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { defineCases, resultAt, runQuery } from '../../calculators/kit/cases.ts';
 import { months, number, record } from '../../calculators/kit/inputs.ts';
-import { readCell, readMonth, readRecord } from '../../calculators/kit/read.ts';
+import { readCell, readMonth } from '../../calculators/kit/read.ts';
+import { readRecord } from '../../calculators/kit/record/readRecord.ts';
 import { canCompare, changeSystem, isShown, readForm, rowsIn, startTexts, type Texts, withPlaceOf } from '../../calculators/kit/state.ts';
 import { failing } from '../../calculators/math/checks.ts';
 import kitchenSink from './kitchenSink.ts';
@@ -52,8 +53,8 @@ describe('reading a form', () => {
     [{ herd: Array.from({ length: 13 }, () => herd({})) }, 'herd', 'The herd: at most 12 fit here.'],
     [{ herd: [herd({ countHead: '2.5' })] }, 'herd.0.countHead', 'Number must be a whole number, such as 3.'],
     [{ herd: [herd({ countHead: '3 lb' })] }, 'herd.0.countHead', 'Number can’t be in “lb”. Use head.'],
-    [{ gauge: '2026-03-01, 0.5\nMarch, 1' }, 'gauge', 'Gauge, line 2: “March” is not a day such as 2026-03-02.'],
-    [{ gauge: '2026-03-01, wet' }, 'gauge', 'Line 1. Gauge must be a number, such as 0. It can be from 0 to 40 in.'],
+    [{ gauge: '2026-03-01, 0.5\n2026-03-02, 0.1\nMarch, 1' }, 'gauge', 'Gauge, line 3: “March” is not a day such as 2026-03-02.'],
+    [{ gauge: '2026-03-01, wet' }, 'gauge', 'Gauge, line 1: “wet” is no amount of rain. Write a number, such as 0.45.'],
   ])('says what is wrong and what would be right: %j', (change, at, say) => {
     expect(problemsOf(change)).toEqual([{ at, say }]);
   });

@@ -6,8 +6,10 @@ import { namesIn, readFormula } from '../../calculators/kit/formula.ts';
 import type { Cell, Columns, Input, Inputs, MonthsInput, RecordInput, RowsInput } from '../../calculators/kit/inputs.ts';
 import { linkName } from '../../calculators/kit/link.ts';
 import type { PlainPicture } from '../../calculators/kit/pictures.ts';
-import { defaultText, quantityText, readCell, readMonth, readRecord } from '../../calculators/kit/read.ts';
+import { defaultText, quantityText, readCell, readMonth } from '../../calculators/kit/read.ts';
+import { readRecord } from '../../calculators/kit/record/readRecord.ts';
 import { root } from './files.ts';
+import { faultsOfTool } from './toolFaults.ts';
 
 const kebab = /^[a-z0-9]+(?:-[a-z0-9]+)*$/;
 const spoken = new Set(['common practice', 'from memory', 'our own']);
@@ -148,8 +150,14 @@ function unknownInPicture(calculator: Calculator, picture: PlainPicture): readon
   if (picture.kind === 'shares') return [picture.whole, ...picture.parts.map(({ of }) => of)].filter((name) => !numbers.has(name));
   const columns = columnsOf(calculator, picture.rows);
   if (!columns) return [picture.rows];
+  if (picture.kind === 'groundProfile') {
+    const { kind, rows, top, thickness, holdsInPerFt, filledPercent, ...names } = picture;
+    const inRows = [top, thickness, holdsInPerFt, filledPercent].filter((name) => !Object.hasOwn(columns, name));
+    return [...inRows, ...Object.values(names).filter((name) => !numbers.has(name))];
+  }
   const names = picture.kind === 'spans' ? [picture.lane, picture.from, picture.to] : [picture.x, ...picture.ys];
-  return names.filter((name) => !Object.hasOwn(columns, name));
+  const marked = picture.kind === 'lines' && picture.mark && !numbers.has(picture.mark.at) ? [picture.mark.at] : [];
+  return [...marked, ...names.filter((name) => !Object.hasOwn(columns, name))];
 }
 
 /** What every definition declares, and declares soundly. */
@@ -170,6 +178,16 @@ export function itIsWellDeclared(calculator: Calculator): void {
         ? faultsOfCell(key, input, inputs, inputs, version)
         : [...faultsOfCommon(key, input, inputs, version), ...faultsOfList(key, input, inputs, version)],
     );
+    expect(faults).toEqual([]);
+  });
+
+  it('hands out tools only where they can be used', () => {
+    const faults = Object.entries(inputs).flatMap(([key, input]) => [
+      ...faultsOfTool(input, inputs).map((fault) => `${key}: ${fault}`),
+      ...(input.kind === 'rows'
+        ? Object.entries(input.columns).flatMap(([name, cell]) => faultsOfTool(cell, {}).map((fault) => `${key}.${name}: ${fault}`))
+        : []),
+    ]);
     expect(faults).toEqual([]);
   });
 

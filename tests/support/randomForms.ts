@@ -100,9 +100,10 @@ export const textsOf = (inputs: Inputs): fc.Arbitrary<Texts> =>
         case 'record':
           return fc.oneof(
             fc.constant(input.default),
-            fc
-              .array(sizeIn(input, undefined), { minLength: 1, maxLength: Math.min(8, input.maxRows) })
-              .map((amounts) => amounts.map((amount, day) => `${isoDay(20_500 + 9 * day)}, ${plainNumber(amount)}`).join('\n')),
+            fc.array(sizeIn(input, undefined), { minLength: 1, maxLength: Math.min(8, input.maxRows) }).map((amounts) =>
+              // With the unit in the head: without it, large amounts are asked about.
+              [`day, rain (${input.unit})`, ...amounts.map((amount, day) => `${isoDay(20_500 + 9 * day)}, ${plainNumber(amount)}`)].join('\n'),
+            ),
           );
         default:
           return cellText(input);

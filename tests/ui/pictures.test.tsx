@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { render } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
 import type { Calculator, Outcome } from '../../calculators/kit/define.ts';
-import type { Lines, PlainPicture, Shares, SoilFace, Spans } from '../../calculators/kit/pictures.ts';
+import type { GroundProfile, Lines, PlainPicture, Shares, SoilFace, Spans } from '../../calculators/kit/pictures.ts';
 import type { NumberQuantity } from '../../calculators/kit/quantities.ts';
 import { dayTicks, depthMarks, niceTicks, spreadLabels, wrapLabel } from '../../calculators/ui/pictures/axis.ts';
 import { Picture } from '../../calculators/ui/pictures/Picture.tsx';
@@ -33,6 +33,16 @@ const calculator: Calculator = {
       kind: 'rows',
       label: 'Moves',
       columns: { paddock: amount('Paddock', 'count', 0), inDay: { kind: 'day', label: 'In' }, outDay: { kind: 'day', label: 'Out' } },
+    },
+    layers: {
+      kind: 'rows',
+      label: 'Layers',
+      columns: {
+        topIn: amount('Top', 'in', 0),
+        thicknessIn: amount('Thickness', 'in', 0),
+        footIn: amount('Held in a foot', 'in', 1),
+        filledPercent: amount('Full', 'pct', 0),
+      },
     },
     season: {
       kind: 'rows',
@@ -269,6 +279,52 @@ describe('shares', () => {
     expect(draw(shares, hay(110, 38, 16))).toContain(
       'Hay to buy 164 tons; of it They eat 110 tons, Lost in storage outside on bare ground 38 tons, Lost in feeding 16 tons.',
     );
+  });
+});
+
+const profile: GroundProfile = {
+  kind: 'groundProfile',
+  rows: 'layers',
+  top: 'topIn',
+  thickness: 'thicknessIn',
+  holdsInPerFt: 'footIn',
+  filledPercent: 'filledPercent',
+  mostRoots: 'rootsIn',
+  deepestRoot: 'rainIn',
+  holds: 'heldIn',
+  has: 'soakedIn',
+  missing: 'runoffIn',
+};
+const ground = (...filled: readonly number[]): Outcome =>
+  outcome({
+    layers: filled.map((filledPercent, index) => ({ topIn: index * 12, thicknessIn: 12, footIn: 2, filledPercent })),
+    rootsIn: 14,
+    rainIn: 30,
+    heldIn: 3,
+    soakedIn: 2,
+    runoffIn: 1,
+  });
+
+describe('ground profile', () => {
+  const dots = (html: string, part: 'full' | 'empty'): number[] =>
+    [...html.matchAll(new RegExp(`pore is-${part}"><path id="[^"]*" d="([^"]*)"`, 'g'))].map(([, d = '']) => (d.match(/M/g) ?? []).length);
+  it('fills as many pores as the layer is full, and none of a dry one', () => {
+    const html = draw(profile, ground(25, 100));
+    const [first = 0] = dots(html, 'full');
+    expect(first / (first + (dots(html, 'empty')[0] ?? 0))).toBe(0.25);
+    expect(dots(draw(profile, ground(0)), 'full')).toEqual([]);
+  });
+  it('draws each side with its own words, to one scale', () => {
+    const html = draw(profile, ground(50, 50), ground(50, 50, 50));
+    expect(html).toContain('Grazed short: Held first 3.0 in');
+    expect(html).toContain('Rested: Held first 3.0 in');
+    const depths = [...html.matchAll(/<path class="rooted" d="M0 ([\d.]+)/g)].map(([, depth]) => depth);
+    expect(depths).toHaveLength(2);
+    expect(new Set(depths).size).toBe(1);
+  });
+  it('never draws what is not finite, whatever it is handed', () => {
+    expect(draw(profile, ground())).not.toMatch(/NaN|Infinity/);
+    expect(draw(profile, ground(1e9, Number.NaN, -5))).not.toMatch(/NaN|Infinity/);
   });
 });
 

@@ -209,6 +209,7 @@ export const placeInputs = {
     max: 7200,
     default: 60,
     shownWhen: { supply: 'flow', flowFrom: 'bucket' },
+    tool: { kind: 'stopwatch' },
   }),
   hasScum: yesNo({
     label: 'Is there green scum, or water like paint or pea soup?',

@@ -128,13 +128,17 @@ export default defineCalculator({
     return rainIn > 0 ? `${zone} ${dry} ${show('rainIn')} of rain today would make it ${show('wetGrowthDays')}.` : `${zone} ${dry}`;
   },
   picture: {
-    kind: 'shares',
-    whole: 'holdsIn',
-    parts: [
-      { of: 'missingIn', tone: 'lost' },
-      { of: 'easyLeftIn', tone: 'water' },
-      { of: 'slowLeftIn', tone: 'other' },
-    ],
+    kind: 'groundProfile',
+    rows: 'lines',
+    top: 'topIn',
+    thickness: 'thicknessIn',
+    holdsInPerFt: 'footIn',
+    filledPercent: 'filledPercent',
+    mostRoots: 'rootsMostIn',
+    deepestRoot: 'rootsDeepestIn',
+    holds: 'holdsIn',
+    has: 'hasIn',
+    missing: 'missingIn',
   },
   sources: [
     'allen-1998',

@@ -251,7 +251,7 @@ export default defineCalculator({
     },
   ],
   limits: [
-    'It takes the storm, or the day’s rain, as a whole. The same rain in one hard burst runs off far more than the same rain in a day; this cannot tell them apart.',
+    'It takes the storm, or the day’s rain, as a whole. The same rain in one hard burst runs off far more than the same rain in a day; this cannot tell them apart. “Time to ponding in a hard rain” takes a burst minute by minute, so for one rain the two can differ by several times. Neither measured your ground.',
     'The numbers come from handbook tables made on many small watersheds. Nobody measured yours. Two storms of one depth on one field can differ by more than two managements do.',
     'Under half an inch of runoff the handbook itself calls the method rough. “Too small for this method” does not mean that nothing ran.',
     'The tables are coarse: three classes of cover. Ground that just passes into the next class has hardly changed.',

@@ -44,3 +44,22 @@ export function designStormSteps({ rainType, rainCm, stepHours }: { rainType: Ra
     rainCm: rainCm * (designStormShare(rainType, ((index + 1) * 24) / count) - designStormShare(rainType, (index * 24) / count)),
   }));
 }
+
+/**
+ * A day's rain cut at the very times at which the 24-hour distribution `rainType` is printed. Between two of them it rains at one rate, so that nothing
+ * of the distribution is smoothed away: its hardest quarter hour stays as hard as it is printed.
+ * @param rainType - 24-hour rain distribution; `i`, `ia`, `ii` or `iii`
+ * @param rainCm - Rain of the day, cm; 0 or more
+ * @returns Stretches with hours and rain in cm, which add up to 24 hours and `rainCm`
+ * @throws RangeError if `rainCm` is negative
+ * @source scs-1986-distributions, mass curves
+ * @example designStormStretches('ii', 10).length //=> 22
+ */
+export function designStormStretches(rainType: RainType, rainCm: number): RainStep[] {
+  need('designStormStretches', 'rainCm', rainCm, { atLeast: 0 });
+  const times = designStorms.rows.map(([hour]) => hour);
+  return times.slice(1).map((hour, index) => {
+    const before = times[index] ?? 0;
+    return { hours: hour - before, rainCm: rainCm * (designStormShare(rainType, hour) - designStormShare(rainType, before)) };
+  });
+}

@@ -60,9 +60,10 @@ export function stormInfiltration({ steps, soil }: { steps: readonly RainStep[];
       pondedHours > 0 ? Math.min(greenAmptDepthCm({ hours: pondedHours, soil, startCm: afterDryCm }), soakedCm + rainCm) : soakedCm + rainCm;
     if (pondedHours > 0) firstPondedHours ??= endHours + dryHours;
     endHours += hours;
-    const stepRunoffCm = rainCm - (afterCm - soakedCm);
-    rows.push({ endHours, rainCm, infiltratedCm: afterCm - soakedCm, runoffCm: stepRunoffCm, pondedHours });
-    runoffCm += stepRunoffCm;
+    // Where no water stood, the difference of two sums would leave dust, and a hair less than nothing running off.
+    const infiltratedCm = pondedHours > 0 ? Math.min(rainCm, afterCm - soakedCm) : rainCm;
+    rows.push({ endHours, rainCm, infiltratedCm, runoffCm: rainCm - infiltratedCm, pondedHours });
+    runoffCm += rainCm - infiltratedCm;
     soakedCm = afterCm;
   }
   return { rows, infiltratedCm: soakedCm, runoffCm, firstPondedHours };

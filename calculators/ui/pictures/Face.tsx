@@ -38,7 +38,7 @@ export interface FaceDepths {
 }
 
 /** One stretch of a shape, repeated over the width. */
-function Stretches({ id, d, width }: { readonly id: string; readonly d: string; readonly width: number }) {
+export function Stretches({ id, d, width }: { readonly id: string; readonly d: string; readonly width: number }) {
   if (d === '') return null;
   const more = Array.from({ length: Math.ceil(width / stretch) - 1 }, (_, index) => (index + 1) * stretch);
   return (
@@ -52,7 +52,7 @@ function Stretches({ id, d, width }: { readonly id: string; readonly d: string; 
 }
 
 /** Every second stretch of roots is a mirrored, shallower one. */
-function Roots({ id, depth, width, salt }: { readonly id: string; readonly depth: number; readonly width: number; readonly salt: number }) {
+export function Roots({ id, depth, width, salt }: { readonly id: string; readonly depth: number; readonly width: number; readonly salt: number }) {
   const more = Array.from({ length: Math.ceil(width / stretch) - 1 }, (_, index) => index + 1);
   return (
     <g class="roots" transform={`scale(1 ${tenth(depth) / 100})`}>

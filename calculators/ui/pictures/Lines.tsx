@@ -10,6 +10,12 @@ import { lineHeight, TextLines } from './TextLines.tsx';
 const plot = { height: 220, leastWidth: 190, letters: 13, below: 44 } as const;
 
 type Point = readonly [number, number];
+interface Mark {
+  readonly at: number;
+  readonly says: string;
+  /** The whole of it in words. */
+  readonly told: string;
+}
 interface Curve {
   readonly label: string;
   readonly points: readonly Point[];
@@ -50,6 +56,12 @@ export function Lines({ calculator, picture, outcome, other, titles, system, id 
   );
   const all = curvesOf.flat().flatMap((curve) => curve.points);
   if (all.length === 0) return null;
+  const markOf = (side: (typeof sides)[number]): Mark | undefined => {
+    const at = picture.mark ? side.outcome.values[picture.mark.at] : undefined;
+    return picture.mark && x && typeof at === 'number'
+      ? { at: toX(at), says: picture.mark.says, told: `${picture.mark.says}: ${printScalar(at, x, system)}.` }
+      : undefined;
+  };
   const overlaid = sides.length === 2 && picture.ys.length === 1 && titles[0] !== '' && titles[1] !== '';
   const plots = overlaid
     ? [
@@ -57,9 +69,10 @@ export function Lines({ calculator, picture, outcome, other, titles, system, id 
           is: 'both',
           title: curvesOf[0]?.[0]?.label ?? '',
           curves: curvesOf.flatMap((curves, index) => curves.map((curve) => ({ ...curve, label: titles[index] ?? '' }))),
+          mark: undefined,
         },
       ]
-    : sides.map((side, index) => ({ is: side.is, title: side.title, curves: curvesOf[index] ?? [] }));
+    : sides.map((side, index) => ({ is: side.is, title: side.title, curves: curvesOf[index] ?? [], mark: markOf(side) }));
   const [left, right] = range(
     all.map(([across]) => across),
     false,
@@ -99,10 +112,12 @@ export function Lines({ calculator, picture, outcome, other, titles, system, id 
     const unit = unitOf(quantity, system);
     return unit ? units[unit].print : '';
   };
+  const isLate = (across: number): boolean => across - left > 0.4 * (right - left);
   const axisWidth = 10 + 8 * Math.max(...yTicks.map((tick) => sayY(tick).length));
   return (
     <figure class="picture lines">
-      {plots.map(({ is, title, curves }) => {
+      {plots.map(({ is, title, curves, mark }) => {
+        const marked = mark && mark.at > left && mark.at < right ? mark : undefined;
         const drawn = curves.filter((curve) => curve.points.length > 0);
         const labels = drawn.map((curve) => wrapLabel(curve.label, plot.letters));
         const ends = drawn.map((curve) => height(curve.points.at(-1)?.[1] ?? 0));
@@ -116,7 +131,10 @@ export function Lines({ calculator, picture, outcome, other, titles, system, id 
             ? `${printNumber(point[1], ys[0]?.kind === 'number' ? Math.max(0, ys[0].digits) : 0)} ${unitWords(ys[0])} at ${x?.kind === 'day' ? printScalar(point[0], x, system) : sayX(point[0])}`
             : '';
         };
-        const said = drawn.map((curve, index) => `${curve.label}: from ${say(index, 0)} to ${say(index, -1)}.`).join(' ');
+        const said = [
+          ...drawn.map((curve, index) => `${curve.label}: from ${say(index, 0)} to ${say(index, -1)}.`),
+          ...(marked ? [marked.told] : []),
+        ].join(' ');
         return (
           <div key={is}>
             {title && <p class={`picture-title picture-${is}`}>{title}</p>}
@@ -137,7 +155,7 @@ export function Lines({ calculator, picture, outcome, other, titles, system, id 
                   </text>
                 ))}
               </svg>
-              <svg class="field" width="100%" height={plot.height + plot.below} aria-hidden="true">
+              <svg class="plot-field" width="100%" height={plot.height + plot.below} aria-hidden="true">
                 {yTicks.map((tick) => (
                   <line key={tick} class="tick" x2="100%" y1={height(tick)} y2={height(tick)} />
                 ))}
@@ -175,6 +193,20 @@ export function Lines({ calculator, picture, outcome, other, titles, system, id 
                     />
                   ))}
                 </svg>
+                {marked && (
+                  <g class="mark">
+                    <line x1={percentAlong(marked.at, left, right)} x2={percentAlong(marked.at, left, right)} y2={plot.height} />
+                    {/* Before the mark the curves mostly run together and leave the middle free; behind it they part, and the foot is free. */}
+                    <text
+                      x={percentAlong(marked.at, left, right)}
+                      dx={isLate(marked.at) ? -6 : 6}
+                      y={isLate(marked.at) ? plot.height / 2 : plot.height - 8}
+                      text-anchor={isLate(marked.at) ? 'end' : 'start'}
+                    >
+                      {marked.says}
+                    </text>
+                  </g>
+                )}
               </svg>
               <svg width={8.2 * plot.letters + 24} height={plot.height + plot.below} aria-hidden="true">
                 {labels.map((lines, index) => (

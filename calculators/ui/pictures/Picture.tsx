@@ -1,4 +1,5 @@
 import type { PlainPicture } from '../../kit/pictures.ts';
+import { GroundProfile } from './GroundProfile.tsx';
 import { Lines } from './Lines.tsx';
 import type { PictureProps } from './readings.ts';
 import { Shares } from './Shares.tsx';
@@ -10,6 +11,8 @@ export function Picture({ picture, ...rest }: PictureProps<PlainPicture>) {
   switch (picture.kind) {
     case 'soilFace':
       return <SoilFace picture={picture} {...rest} />;
+    case 'groundProfile':
+      return <GroundProfile picture={picture} {...rest} />;
     case 'shares':
       return <Shares picture={picture} {...rest} />;
     case 'spans':

@@ -1,0 +1,98 @@
+import { defineCalculator } from '../../kit/define.ts';
+import { compute } from './compute.ts';
+import { inputs } from './inputs.ts';
+import { quantities } from './quantities.ts';
+import { steps } from './steps.ts';
+import { soilName } from './textures.ts';
+
+export default defineCalculator({
+  slug: 'ponding',
+  version: 1,
+  title: 'Time to ponding in a hard rain',
+  inputs,
+  refusals: [
+    {
+      at: 'spells',
+      when: ({ storm, spells }) => storm === 'spells' && spells.reduce((sum, { fellIn }) => sum + fellIn, 0) < 0.01,
+      say: 'No rain fell in any of these spells. Put in what fell in at least one of them.',
+    },
+  ],
+  compute,
+}).describe({
+  question: 'When does a hard rain start to pond, and how much is lost?',
+  lead: 'When water starts to stand on your ground in a burst, how much runs off, and the same storm on another soil or on ground that your own ring tests set apart.',
+  searchWords: [
+    'cloudburst',
+    'gully washer',
+    'puddles',
+    'infiltration rate',
+    'rainfall intensity',
+    'Green-Ampt',
+    'how fast does soil take water',
+    'runoff from a thunderstorm',
+    'design storm',
+  ],
+  quantities,
+  results: [
+    {
+      of: 'ponds',
+      when: ({ ponds }) => ponds === 'never',
+      range: { low: 'lowRunoffIn', high: 'highRunoffIn', says: '{high} if it takes water half as fast as that' },
+    },
+    { of: 'pondsAfterMin', when: ({ ponds, storm }) => ponds === 'stands' && storm !== 'day' },
+    { of: 'pondsAfterHr', when: ({ ponds, storm }) => ponds === 'stands' && storm === 'day' },
+    {
+      of: 'runoffIn',
+      when: ({ ponds }) => ponds === 'stands',
+      range: { low: 'lowRunoffIn', high: 'highRunoffIn', says: '{low} if this ground takes water twice as fast as that, {high} if half as fast' },
+    },
+    { of: 'runoffPercent', when: ({ ponds }) => ponds === 'stands' },
+    { of: 'soakedIn' },
+    { of: 'runoffGal', when: ({ ponds }) => ponds === 'stands' },
+    { of: 'totalStandsMin', when: ({ ponds }) => ponds === 'stands' },
+    { of: 'hardestInPerHr' },
+    { of: 'endRateInPerHr' },
+    { of: 'evenRunoffIn', when: ({ totalMin }) => totalMin <= 1440 },
+    { of: 'lines', when: ({ storm }) => storm !== 'burst' },
+    { of: 'curve', when: ({ storm }) => storm === 'burst' },
+  ],
+  steps,
+  cautions: [
+    {
+      when: () => true,
+      say: 'Watch a storm from under a roof or from the truck, off wire fences and away from lone trees. Stay out of moving water; it rises within minutes.',
+      source: 'common practice',
+    },
+    {
+      when: ({ hardestInPerHr }) => hardestInPerHr > 12,
+      say: 'Over 12 inches an hour is harder than nearly any rain. Look again at the minutes and at the rain.',
+      source: 'our own, twice the rate of a very hard burst',
+    },
+    {
+      when: ({ rings }) => rings === 'both',
+      say: 'Rings side by side differ a lot. With three rings on each ground, a difference of less than about 5 times can be chance. Compare the two in the ring test first.',
+      source: 'our own, rings that vary by 80 percent',
+    },
+    {
+      when: ({ runoffIn }) => runoffIn >= 1,
+      say: 'An inch off every acre can wash out a crossing or a weak pond dam. A pond, dam or waterway to catch it is an engineer’s job and needs local permits.',
+      source: 'common practice',
+    },
+  ],
+  limits: [
+    'This takes a storm minute by minute. “Runoff from rainfall depth” takes a day’s rain as a whole, by tables made on small watersheds. For one rain the two can differ by several times, because a burst and a day’s rain are not the same thing. Neither measured your ground.',
+    'Book values by texture know nothing of grazing, roots, worm holes or hoofs. They say nothing on good or poor pasture. Two managements on one soil come out alike here unless your own ring tests say otherwise.',
+    'Bare ground crusts, and a crust can take in far less than its texture says. Cracks and burrows take in far more. Frozen ground and a water table near the top are not covered.',
+    'One soil all the way down, the same everywhere. Ground does not drain between spells. What stands in hollows and litter soaks in later; here all that stands runs off, so flat ground loses less than this.',
+    'The design storm is a shape for planning, with the hardest rain in the middle of the day. Your storm was another.',
+  ],
+  note: (values, show) => {
+    const rain = `${show('fellIn')} of rain in ${values.storm === 'day' ? 'a day, spread like a design storm' : show('totalMin')} on ${soilName(values.texture)}${values.rings === 'both' ? `, ${show('ringRatio')} times the book’s rate by ring tests` : ''}`;
+    return values.ponds === 'never'
+      ? `${rain}: by the book’s soil values all of it soaks in.`
+      : `${rain}: water stands after about ${show(values.storm === 'day' ? 'pondsAfterHr' : 'pondsAfterMin')}; about ${show('runoffIn')} runs off (${show('lowRunoffIn')} to ${show('highRunoffIn')} by how fast the ground is), ${show('soakedIn')} soaks in.`;
+  },
+  picture: { kind: 'lines', rows: 'curve', x: 'atHr', ys: ['rainInPerHr', 'intakeInPerHr'], mark: { at: 'pondsAfterHr', says: 'water stands' } },
+  sources: ['rawls-1983', 'mein-larson-1971', 'chow-1988', 'scs-1986-distributions'],
+  guides: ['letting-water-in', 'where-rain-goes'],
+});

@@ -1,0 +1,44 @@
+import type { NumberInput } from '../../kit/inputs.ts';
+import { convert, type UnitName, type UnitSystem, unitIn } from '../../units/units.ts';
+import { keptText } from '../fieldText.ts';
+
+const two = (value: number): string => String(value).padStart(2, '0');
+
+/** A running clock: `0:07`, `12:30`, `1:02:07`. */
+export function clockText(elapsedS: number): string {
+  const whole = Math.floor(elapsedS);
+  const [hours, minutes, seconds] = [Math.floor(whole / 3600), Math.floor(whole / 60) % 60, whole % 60];
+  return hours > 0 ? `${hours}:${two(minutes)}:${two(seconds)}` : `${minutes}:${two(seconds)}`;
+}
+
+/** A stretch of time in words: `5 seconds`, `5 minutes`. */
+export function stretchText(lengthS: number): string {
+  const isShort = lengthS < 90 && lengthS !== 60;
+  const count = Math.round(isShort ? lengthS : lengthS / 60);
+  return `${count} ${isShort ? 'second' : 'minute'}${count === 1 ? '' : 's'}`;
+}
+
+/** As fine as a thumb can stop a watch: the rest would be false. */
+const digitsIn: Partial<Record<UnitName, number>> = { s: 1, min: 2, hr: 4 };
+
+/** What a watch measured, as a person would type it into that field. */
+export function measuredText(elapsedS: number, input: NumberInput, system: UnitSystem): string {
+  const shown = unitIn(system, input.unit);
+  const digits = input.whole ? 0 : (digitsIn[shown] ?? 1);
+  return keptText(String(Number(convert(elapsedS, 's', shown).toFixed(digits))), input.unit, system);
+}
+
+/** A mark that is told later than this was missed: the screen slept, or the page was closed. */
+const lateS = 3;
+
+/** What a clock calls out for the marks from `told` up to now; a missed one with how long ago it was. */
+export function callText(atS: readonly number[], says: readonly string[], told: number, elapsedS: number): string {
+  return atS
+    .flatMap((mark, index) => {
+      if (index < told || mark > elapsedS) return [];
+      const ago = elapsedS - mark;
+      const when = ago > lateS ? `${stretchText(mark)}, passed ${stretchText(ago)} ago` : stretchText(mark);
+      return [`${when}: ${says[index] ?? ''}`];
+    })
+    .join('; ');
+}

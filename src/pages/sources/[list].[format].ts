@@ -1,0 +1,19 @@
+import type { APIRoute } from 'astro';
+import { sourceOf, sources } from '../../citation.ts';
+import { guides, sourceKeysOf } from '../../guides.ts';
+import { type KeyedSource, type ReferenceFormat, referenceFile, referenceFormats } from '../../referenceFiles.ts';
+
+interface Props {
+  readonly list: readonly KeyedSource[];
+  readonly format: ReferenceFormat;
+}
+
+/** Every source in one file, and those of each guide in one of its own. */
+const lists = [{ name: 'holdwater', list: sources }, ...guides.map((guide) => ({ name: guide.id, list: sourceKeysOf(guide).map(sourceOf) }))].filter(
+  ({ list }) => list.length > 0,
+);
+
+export const getStaticPaths = () =>
+  lists.flatMap(({ name, list }) => referenceFormats.map((format) => ({ params: { list: name, format }, props: { list, format } })));
+
+export const GET: APIRoute<Props> = ({ props: { list, format } }) => new Response(referenceFile(list, format));

@@ -1,0 +1,32 @@
+import { describe, expect, it } from 'vitest';
+import definition from '../../calculators/catalog/ponding/definition.ts';
+import { resultAt, runQuery } from '../../calculators/kit/cases.ts';
+
+const runoffIn = (query: string): number => Number(resultAt(runQuery(definition, query), 'runoffIn'));
+
+describe('ponding', () => {
+  it('loses more of one rain the harder it falls', () => {
+    const byMinutes = [20, 45, 90, 240, 720].map((minutes) => runoffIn(`rain=3in&hard=${minutes}min`));
+    for (const [index, lost] of byMinutes.entries()) if (index > 0) expect(lost).toBeLessThan(byMinutes[index - 1] ?? 0);
+  });
+  it('claims no difference between two managements of one soil until two ring tests do', () => {
+    expect(runoffIn('rings=none')).toBe(runoffIn('rings=both&ring-here=3in/hr&ring-there=3in/hr'));
+    expect(runoffIn('rings=both&ring-here=3in/hr&ring-there=1in/hr')).toBeLessThan(runoffIn('rings=none'));
+  });
+  it('takes a storm cut into spells for the storm that it is', () => {
+    const whole = runQuery(definition, 'storm=burst&rain=2in&hard=60min');
+    const cut = runQuery(definition, 'storm=spells&spells.lasts=10min,20min,30min&spells.fell=1/3in,2/3in,1in');
+    for (const name of ['runoffIn', 'soakedIn', 'pondsAfterMin'])
+      expect(Math.abs(Number(resultAt(cut, name)) - Number(resultAt(whole, name)))).toBeLessThan(1e-9);
+  });
+  it('does not drain the ground in a pause: a conservative answer', () => {
+    const straight = runoffIn('storm=spells&spells.lasts=20min,20min&spells.fell=1in,1in');
+    const paused = runoffIn('storm=spells&spells.lasts=20min,120min,20min&spells.fell=1in,0in,1in');
+    expect(Math.abs(paused - straight)).toBeLessThan(1e-9);
+  });
+  it('draws a curve in which nothing is lost: what runs off is what falls less what soaks in', () => {
+    const { curve } = runQuery(definition, 'storm=day&rain=4in').values;
+    if (!Array.isArray(curve)) throw new TypeError('no curve');
+    for (const row of curve) expect(Number(row['intakeInPerHr'])).toBeLessThanOrEqual(Number(row['rainInPerHr']) + 1e-12);
+  });
+});
