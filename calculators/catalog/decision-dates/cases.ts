@@ -46,6 +46,14 @@ export default defineCases(definition, [
     seen: 'print',
   },
   {
+    name: 'a country where no rain is usual by then',
+    query: `rain-from=station&station=0,0,0,0,0,0,0,0,0,2,2,2&since=mar&today=2026-06-01&${on('2026-06-30')}`,
+    expect: { rainSays: 'too-early', 'dates.0.triggerIn': '0.0' },
+    source: 'common practice',
+    where: 'nothing is a share of nothing',
+    seen: 'computed',
+  },
+  {
     name: 'Great Basin, rain at half of the median',
     query: `trigger=50&response=great-basin&${on('2026-06-30')}`,
     expect: { dryPercent: '44.9' },

@@ -1,5 +1,6 @@
 import type { ValuesOf } from '../../kit/inputs.ts';
 import { feedDaysGained, feedDaysLost } from '../../math/decision/feedDaysLost.ts';
+import { bestForagePercent, cagedForageLbPerAc, feedDaysNeeded } from '../../math/decision/feedDaysNeeded.ts';
 import { likeYearsCaughtUp } from '../../math/decision/likeYearsCaughtUp.ts';
 import { relativeForageGreatBasinPercent, relativeForagePercent } from '../../math/decision/relativeForagePercent.ts';
 import { percentOfNormal } from '../../math/drought/percentOfNormal.ts';
@@ -100,17 +101,17 @@ export function compute(asked: Asked) {
     const grownPercent = grownBy(asked, day);
     const normalIn = normalBy(index + 1);
     const leftDays = endDay - day;
-    const bestPercent = (grownPercent * dryPercent) / 100 + (100 - grownPercent);
+    const bestPercent = bestForagePercent(grownPercent, dryPercent);
     const comesPercent = Math.max(0, endPercent - grownPercent);
     return {
       day,
       grownPercent,
       normalIn,
       triggerIn: (normalIn * triggerPercent) / 100,
-      cageLbPerAc: (grassLbPerAc * grownPercent * triggerPercent) / 10_000,
+      cageLbPerAc: cagedForageLbPerAc(grassLbPerAc, grownPercent, triggerPercent),
       leftDays,
       comesPercent,
-      needDays: Math.max(0, leftDays - (feedDays * comesPercent * dryPercent) / 10_000),
+      needDays: feedDaysNeeded({ leftDays, normalFeedDays: feedDays, comesPercent, dryPercent }),
       bestPercent,
       bestShortDays: feedDaysLost(feedDays, bestPercent),
     };
@@ -119,7 +120,7 @@ export function compute(asked: Asked) {
     const split = splitAt(index + 1);
     const { years, caughtUp } = likeYearsCaughtUp(triggerIn, split, seasonNormalIn);
     const rest = yearsCaughtUp({
-      shortfallIn: normalIn - triggerIn,
+      shortfallIn: normalIn * (1 - triggerPercent / 100),
       normalRestIn: Math.max(0, seasonNormalIn - normalIn),
       restOfSeasonIn: split.map(({ afterIn }) => afterIn),
     });

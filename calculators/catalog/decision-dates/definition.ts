@@ -160,7 +160,9 @@ export default defineCalculator({
         ? 'No rain is usual by today.'
         : `Rain since ${show('sinceDay')} is ${show('soFarPercent')} of normal, ${rainSays} the trigger.`;
     const years = isCounted(values)
-      ? ` Of ${show('yearsCount')} seasons ${likeCount} stood as dry by today; ${likeCaughtCount} of them caught up.`
+      ? likeCount === 0
+        ? ` None of ${show('yearsCount')} seasons stood as dry by today.`
+        : ` Of ${show('yearsCount')} seasons ${likeCount} stood as dry by today; ${likeCaughtCount} of them caught up.`
       : '';
     return `${next} ${rain}${years} Steps on time gain ${show('gainedDays')} of feed, each week of waiting costs ${show('weekLostDays')}; a season that stays at the trigger is ${show('dryShortDays')} short.`;
   },

@@ -65,7 +65,7 @@ export const working: readonly Step<Values, Results>[] = [
       cageLbPerAc: String.raw`\frac{\q{grassLbPerAc} \times \q{grownPercent} \times \q{triggerPercent}}{100 \times 100}`,
       comesPercent: String.raw`\max(0, \q{endPercent} - \q{grownPercent})`,
       needDays: String.raw`\max(0, \q{leftDays} - \frac{\q{feedDays} \times \q{comesPercent} \times \q{dryPercent}}{100 \times 100})`,
-      bestPercent: String.raw`\frac{\q{grownPercent} \times \q{dryPercent}}{100} + 100 - \q{grownPercent}`,
+      bestPercent: String.raw`100 - \frac{\q{grownPercent} (100 - \q{dryPercent})}{100}`,
       bestShortDays: String.raw`\q{feedDays} (1 - \frac{\q{bestPercent}}{100})`,
     },
   },
