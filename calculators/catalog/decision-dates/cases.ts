@@ -47,7 +47,7 @@ export default defineCases(definition, [
   },
   {
     name: 'a country where no rain is usual by then',
-    query: `rain-from=station&station=0,0,0,0,0,0,0,0,0,2,2,2&since=mar&today=2026-06-01&${on('2026-06-30')}`,
+    query: `rain-from=station&station=0,0,0,0,0,0,0,0,0,2,2,2&since-month=mar&today=2026-06-01&${on('2026-06-30')}`,
     expect: { rainSays: 'too-early', 'dates.0.triggerIn': '0.0' },
     source: 'common practice',
     where: 'nothing is a share of nothing',

@@ -101,7 +101,6 @@ export function compute(asked: Asked) {
     const grownPercent = grownBy(asked, day);
     const normalIn = normalBy(index + 1);
     const leftDays = endDay - day;
-    const bestPercent = bestForagePercent(grownPercent, dryPercent);
     const comesPercent = Math.max(0, endPercent - grownPercent);
     return {
       day,
@@ -112,9 +111,11 @@ export function compute(asked: Asked) {
       leftDays,
       comesPercent,
       needDays: feedDaysNeeded({ leftDays, normalFeedDays: feedDays, comesPercent, dryPercent }),
-      bestPercent,
-      bestShortDays: feedDaysLost(feedDays, bestPercent),
     };
+  });
+  const best = dates.map(({ day, grownPercent }) => {
+    const bestPercent = bestForagePercent(grownPercent, dryPercent);
+    return { bestDay: day, pastPercent: grownPercent, bestPercent, bestShortDays: feedDaysLost(feedDays, bestPercent) };
   });
   const odds = dates.map(({ day, normalIn, triggerIn }, index) => {
     const split = splitAt(index + 1);
@@ -172,6 +173,7 @@ export function compute(asked: Asked) {
     otherDryPercent,
     dryShortDays,
     dates,
+    best,
     odds,
     totalSaveLbPerDay,
     remainLbPerDay,
