@@ -101,6 +101,7 @@ export function compute(asked: Asked) {
     const grownPercent = grownBy(asked, day);
     const normalIn = normalBy(index + 1);
     const leftDays = endDay - day;
+    const bestPercent = bestForagePercent(grownPercent, dryPercent);
     const comesPercent = Math.max(0, endPercent - grownPercent);
     return {
       day,
@@ -111,13 +112,12 @@ export function compute(asked: Asked) {
       leftDays,
       comesPercent,
       needDays: feedDaysNeeded({ leftDays, normalFeedDays: feedDays, comesPercent, dryPercent }),
+      bestPercent,
+      bestShortDays: feedDaysLost(feedDays, bestPercent),
     };
   });
-  const best = dates.map(({ day, grownPercent }) => {
-    const bestPercent = bestForagePercent(grownPercent, dryPercent);
-    return { bestDay: day, pastPercent: grownPercent, bestPercent, bestShortDays: feedDaysLost(feedDays, bestPercent) };
-  });
-  const odds = dates.map(({ day, normalIn, triggerIn }, index) => {
+  const best = dates.map(({ day, bestPercent, bestShortDays }) => ({ bestDay: day, bestYearPercent: bestPercent, bestYearDays: bestShortDays }));
+  const odds = dates.map(({ day, normalIn, triggerIn, bestShortDays }, index) => {
     const split = splitAt(index + 1);
     const { years, caughtUp } = likeYearsCaughtUp(triggerIn, split, seasonNormalIn);
     const rest = yearsCaughtUp({
@@ -125,7 +125,13 @@ export function compute(asked: Asked) {
       normalRestIn: Math.max(0, seasonNormalIn - normalIn),
       restOfSeasonIn: split.map(({ afterIn }) => afterIn),
     });
-    return { oddsDay: day, dryCount: isCounted ? years : 0, dryCaughtCount: isCounted ? caughtUp : 0, madeUpCount: isCounted ? rest.caughtUp : 0 };
+    return {
+      oddsDay: day,
+      dryCount: isCounted ? years : 0,
+      dryCaughtCount: isCounted ? caughtUp : 0,
+      madeUpCount: isCounted ? rest.caughtUp : 0,
+      atBestDays: bestShortDays,
+    };
   });
 
   const totalSaveLbPerDay = totalSaveOf(asked);

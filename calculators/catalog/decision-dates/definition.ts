@@ -92,7 +92,7 @@ export default defineCalculator({
     { of: 'dates' },
     { of: 'plan' },
     { of: 'odds', when: isCounted },
-    { of: 'best' },
+    { of: 'best', when: (values) => !isCounted(values) },
   ],
   steps: working,
   cautions: [
@@ -174,13 +174,12 @@ export default defineCalculator({
     day: 'planDay',
     title: ({ step }) => `Decide: ${stepWords[step].toLowerCase()}`,
     text: ({ underIn, underDays }) =>
-      `Do it if both are short: rain under ${underIn.toFixed(1)} in since counting began, and feed standing under ${Math.round(underDays)} days. Only one short: look again in two weeks.`,
+      `Do it if both are short: rain below ${underIn.toFixed(1)} in since counting began, and feed standing below ${Math.round(underDays)} days. Only one short: look again in two weeks.`,
   },
   sources: [
     'ndsu-precipitation-2020',
     'wiles-2011',
     'ndmc-ranch-plan',
-    'unl-cherry-trigger-2015',
     'nrcs-g058cy500nd',
     'nrcs-colorado-curves',
     'kstate-meadowlark-2024',

@@ -58,22 +58,14 @@ export const working: readonly Step<Values, Results>[] = [
   {
     kind: 'rows',
     of: 'dates',
-    says: 'By each date. The rain that is too little; what a caged spot has grown by then in such a season; and the feed that must stand so that it lasts with what still grows.',
+    says: 'By each date. The rain that is too little; what a caged spot has grown by then in such a season; the feed that must stand so that it lasts with what still grows; and what the year can still make if all of the rest is normal.',
     source: 'common practice',
     formulas: {
       triggerIn: String.raw`\frac{\q{normalIn} \times \q{triggerPercent}}{100}`,
       cageLbPerAc: String.raw`\frac{\q{grassLbPerAc} \times \q{grownPercent} \times \q{triggerPercent}}{100 \times 100}`,
       comesPercent: String.raw`\max(0, \q{endPercent} - \q{grownPercent})`,
       needDays: String.raw`\max(0, \q{leftDays} - \frac{\q{feedDays} \times \q{comesPercent} \times \q{dryPercent}}{100 \times 100})`,
-    },
-  },
-  {
-    kind: 'rows',
-    of: 'best',
-    says: 'So dry by then, what the year can still make if all of the rest is normal. What did not grow does not come back.',
-    source: 'common practice',
-    formulas: {
-      bestPercent: String.raw`100 - \frac{\q{pastPercent} (100 - \q{dryPercent})}{100}`,
+      bestPercent: String.raw`100 - \frac{\q{grownPercent} (100 - \q{dryPercent})}{100}`,
       bestShortDays: String.raw`\q{feedDays} (1 - \frac{\q{bestPercent}}{100})`,
     },
   },
