@@ -52,4 +52,58 @@ const sources = defineCollection({
   }),
 });
 
-export const collections = { guides, sources };
+const column = z.strictObject({
+  /** Also tells the columns of a table apart; spaces at its end are not shown. */
+  name: z.string(),
+  /** Of the width of the table. */
+  percent: z.number().positive().max(60).optional(),
+});
+const titled = { title: z.string() };
+
+/** What a recording sheet is put together from, in the order in which it is filled in. */
+const sheetPart = z.discriminatedUnion('kind', [
+  /** Lines to write on, each so many sixths of the sheet wide. */
+  z.strictObject({ kind: z.literal('fields'), fields: z.array(z.strictObject({ label: z.string(), sixths: z.number().min(1).max(6) })).min(1) }),
+  z.strictObject({
+    kind: z.literal('table'),
+    ...titled,
+    columns: z.array(column).min(2),
+    /** Names of the rows, which stand in the first column, or how many empty ones. */
+    rows: z.union([z.array(z.string()).min(1), z.number().int().positive()]),
+    height: z.enum(['tight', 'short', 'normal', 'tall', 'box']),
+    /** Titles over several columns, with the number of columns. */
+    groups: z.array(z.tuple([z.string(), z.number().int().positive()])).default([]),
+    /** Cells that hold nothing, by column and number of the row: the 31st of June. */
+    blocked: z.array(z.tuple([z.string(), z.number().int().positive()])).default([]),
+    /** Rows for sums, below. */
+    foot: z.array(z.string()).default([]),
+  }),
+  /** What a mark means. */
+  z.strictObject({
+    kind: z.literal('key'),
+    ...titled,
+    items: z.array(z.strictObject({ mark: z.string(), means: z.string() })).min(1),
+    sources: z.array(reference('sources')).default([]),
+  }),
+  z.strictObject({ kind: z.literal('lines'), ...titled, count: z.number().int().positive() }),
+  /** Boxes to tick. */
+  z.strictObject({ kind: z.literal('ticks'), ...titled, items: z.array(z.string()).min(1) }),
+  z.strictObject({ kind: z.literal('words'), says: z.string() }),
+]);
+
+const sheets = defineCollection({
+  loader: glob({ base: './content/sheets', pattern: '*.json' }),
+  schema: z.strictObject({
+    title: z.string(),
+    lead: z.string(),
+    order: z.number().int(),
+    /** Wider than high on paper. */
+    landscape: z.boolean().default(false),
+    /** Slugs of what uses the numbers. What is not there yet is left out. */
+    calculators: z.array(z.string()),
+    guides: z.array(z.string()),
+    parts: z.array(sheetPart).min(2),
+  }),
+});
+
+export const collections = { guides, sources, sheets };

@@ -20,6 +20,21 @@ export function ringDepthIn(volumeMl: number, boreIn: number): number {
 }
 
 /**
+ * Bore of a ring from the water that fills it: b = √(4 V / (π d)), with V = `volumeMl` in cubic inches, d = `depthIn`. The inverse of `ringDepthIn`.
+ * @param volumeMl - Water that fills it, mL; above 0
+ * @param depthIn - Depth of that water, inches; above 0
+ * @returns Inside diameter of the ring, inches
+ * @throws RangeError if a parameter is not above 0
+ * @source our own, a volume over the area of a circle
+ * @example boreFromFillIn(1390, 3) //=> 6.00
+ */
+export function boreFromFillIn(volumeMl: number, depthIn: number): number {
+  need('boreFromFillIn', 'volumeMl', volumeMl, { above: 0 });
+  need('boreFromFillIn', 'depthIn', depthIn, { above: 0 });
+  return Math.sqrt((4 * volumeMl) / millilitresPerCubicInch / (Math.PI * depthIn));
+}
+
+/**
  * Rate of one pouring: r = 60 d / t, with d = `depthIn`, t = `minutes`.
  * @param depthIn - Depth that soaked in, inches; above 0
  * @param minutes - Time that it took, minutes; above 0

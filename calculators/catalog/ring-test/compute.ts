@@ -1,0 +1,146 @@
+import { geometricMean } from '../../math/infiltration/geometricMean.ts';
+import { infiltrationClass } from '../../math/infiltration/infiltrationClass.ts';
+import { ringOverRead } from '../../math/infiltration/ringOverRead.ts';
+import { boreFromFillIn, ringDepthIn, ringTest } from '../../math/infiltration/ringTest.ts';
+import { scatterFactor, visitRatio } from '../../math/infiltration/visitRatio.ts';
+import { studentQuantile } from '../../math/special/studentQuantile.ts';
+import { capillaryLengths } from '../../tables/infiltrationRates.ts';
+
+const confidencePercent = 95;
+/** Rings side by side on pasture: standard deviation over mean. */
+const usualVariationPercent = 80;
+
+export interface AskedRing {
+  readonly firstMin: number;
+  readonly pours: 'once' | 'twice' | 'thrice';
+  readonly secondMin: number;
+  readonly thirdMin: number;
+  readonly end: 'gone' | 'left';
+  readonly leftIn: number;
+}
+export interface Asked {
+  readonly boreFrom: 'measured' | 'filled';
+  readonly boreIn: number;
+  readonly fillWaterMl: number;
+  readonly fillDepthIn: number;
+  readonly insertedIn: number;
+  readonly waterMl: number;
+  readonly site: 'none' | 'cracks' | 'burrow' | 'leak' | 'frozen' | 'standing';
+  readonly moisture: 'dry' | 'moist' | 'wet';
+  readonly rings: readonly AskedRing[];
+  readonly beside: 'no' | 'visit' | 'place';
+  readonly others: readonly { readonly thenInPerHr: number }[];
+  readonly alike: boolean;
+}
+
+export const usedBoreIn = ({
+  boreFrom,
+  boreIn,
+  fillWaterMl,
+  fillDepthIn,
+}: Pick<Asked, 'boreFrom' | 'boreIn' | 'fillWaterMl' | 'fillDepthIn'>): number =>
+  boreFrom === 'filled' ? boreFromFillIn(fillWaterMl, fillDepthIn) : boreIn;
+
+const timesOf = ({ pours, firstMin, secondMin, thirdMin }: AskedRing): readonly number[] =>
+  [firstMin, secondMin, thirdMin].slice(0, { once: 1, twice: 2, thrice: 3 }[pours]);
+
+/** Each ring by its last pouring; what was left standing at the stop did not soak in. */
+function lineOf(ring: AskedRing, { waterMl, ringIn, depthIn }: { waterMl: number; ringIn: number; depthIn: number }) {
+  const times = timesOf(ring);
+  const leftIn = ring.end === 'left' ? ring.leftIn : 0;
+  const soakedMl = waterMl * (1 - leftIn / depthIn);
+  const pourings = times.map((minutes, index) => ({ volumeMl: index === times.length - 1 ? soakedMl : waterMl, minutes }));
+  const { rows, leadingRateInPerHr } = ringTest({ boreIn: ringIn, pourings });
+  return {
+    pouringsCount: times.length,
+    firstMin: ring.firstMin,
+    lastMin: times.at(-1) ?? ring.firstMin,
+    leftIn,
+    totalIn: rows.at(-1)?.cumulativeIn ?? 0,
+    firstInPerHr: rows[0]?.rateInPerHr ?? leadingRateInPerHr,
+    ringInPerHr: leadingRateInPerHr,
+    logRate: Math.log(leadingRateInPerHr),
+    rates: rows.map(({ rateInPerHr }) => rateInPerHr),
+  };
+}
+
+const sumOf = <T>(list: readonly T[], of: (each: T) => number): number => list.reduce((sum, each) => sum + of(each), 0);
+const withGaps = <T extends { readonly logRate: number }>(list: readonly T[]) => {
+  const logSum = sumOf(list, ({ logRate }) => logRate);
+  const gapped = list.map((line) => ({ ...line, gapSquare: (line.logRate - logSum / list.length) ** 2 }));
+  return { gapped, logSum, gapSum: sumOf(gapped, ({ gapSquare }) => gapSquare) };
+};
+
+/** This test over the other one, with the range that holds the true ratio 19 times in 20. */
+function besideOther(rates: readonly number[], others: readonly number[]) {
+  const middle = geometricMean(rates) / geometricMean(others);
+  const isEnough = rates.length >= 2 && others.length >= 2;
+  const { ratio, low, high } = isEnough
+    ? visitRatio({ earlier: others, later: rates, confidencePercent })
+    : { ratio: middle, low: middle, high: middle };
+  const verdict: 'too-few' | 'faster' | 'slower' | 'chance' = isEnough ? (low > 1 ? 'faster' : high < 1 ? 'slower' : 'chance') : 'too-few';
+  return {
+    verdict,
+    ratioTimes: ratio,
+    lowRatioTimes: low,
+    highRatioTimes: high,
+    studentTimes: isEnough ? studentQuantile(0.5 + confidencePercent / 200, rates.length + others.length - 2) : 0,
+    scatterTimes:
+      rates.length + others.length >= 3
+        ? scatterFactor({ earlierRings: others.length, laterRings: rates.length, variationPercent: usualVariationPercent, confidencePercent })
+        : 0,
+  };
+}
+
+export function compute(asked: Asked) {
+  const { waterMl, insertedIn, site, moisture, rings, others } = asked;
+  const ringIn = usedBoreIn(asked);
+  const depthIn = ringDepthIn(waterMl, ringIn);
+  const read = rings.map((ring) => lineOf(ring, { waterMl, ringIn, depthIn }));
+  const rates = read.map(({ ringInPerHr }) => ringInPerHr);
+  const { gapped, logSum, gapSum } = withGaps(read.map(({ rates: _, ...line }) => line));
+  const other = withGaps(others.map(({ thenInPerHr }) => ({ thenInPerHr, logRate: Math.log(thenInPerHr) })));
+  const middleInPerHr = geometricMean(rates);
+  const over = (capillaryLengthIn: number): number => ringOverRead({ boreIn: ringIn, insertedIn, pondedIn: depthIn / 2, capillaryLengthIn });
+  const overLowTimes = over(capillaryLengths.soilsIn['coarse-sand-or-open-cracks']);
+  const overHighTimes = over(capillaryLengths.soilsIn['fine-unstructured']);
+  const ratio = besideOther(
+    rates,
+    others.map(({ thenInPerHr }) => thenInPerHr),
+  );
+  const compared = rates.length + others.length - 2;
+  const spread = compared > 0 ? Math.sqrt((gapSum + other.gapSum) / compared) : 0;
+  const onlyFirst = rings.some(({ pours }) => pours === 'once') && moisture === 'dry';
+  const shared = Math.min(...read.map(({ pouringsCount }) => pouringsCount));
+  return {
+    judged: site !== 'none' ? site : onlyFirst ? ('first-only' as const) : ('judged' as const),
+    ringIn,
+    depthIn,
+    lines: gapped,
+    ringsCount: rings.length,
+    logSum,
+    gapSum,
+    middleInPerHr,
+    slowestInPerHr: Math.min(...rates),
+    fastestInPerHr: Math.max(...rates),
+    inchMin: 60 / middleInPerHr,
+    rateClass: infiltrationClass(middleInPerHr),
+    pondedIn: depthIn / 2,
+    overLowTimes,
+    overHighTimes,
+    straightLowInPerHr: middleInPerHr / overHighTimes,
+    straightHighInPerHr: middleInPerHr / overLowTimes,
+    otherLines: other.gapped,
+    othersCount: others.length,
+    otherLogSum: other.logSum,
+    otherGapSum: other.gapSum,
+    otherInPerHr: geometricMean(others.map(({ thenInPerHr }) => thenInPerHr)),
+    spread,
+    ...ratio,
+    // Only pourings that every ring had, so that the curve does not jump where a ring drops out.
+    byPouring: Array.from({ length: shared }, (_, index) => {
+      const at = read.map(({ rates: each }) => each[index] ?? 0);
+      return { pouring: index + 1, fastInPerHr: Math.max(...at), middlingInPerHr: geometricMean(at), slowInPerHr: Math.min(...at) };
+    }),
+  };
+}

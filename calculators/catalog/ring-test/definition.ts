@@ -1,0 +1,152 @@
+import { defineCalculator } from '../../kit/define.ts';
+import { ringDepthIn } from '../../math/infiltration/ringTest.ts';
+import { type Asked, compute, usedBoreIn } from './compute.ts';
+import { inputs } from './inputs.ts';
+import { quantities } from './quantities.ts';
+import { steps } from './steps.ts';
+
+const compares = ({ beside }: Pick<Asked, 'beside'>): boolean => beside !== 'no';
+const pouredIn = (values: Pick<Asked, 'boreFrom' | 'boreIn' | 'fillWaterMl' | 'fillDepthIn' | 'waterMl'>): number =>
+  ringDepthIn(values.waterMl, usedBoreIn(values));
+
+export default defineCalculator({
+  slug: 'ring-test',
+  version: 1,
+  title: 'Infiltration rate from a ring test',
+  inputs,
+  refusals: [
+    {
+      at: 'fillWaterMl',
+      when: (values) => values.boreFrom === 'filled' && (usedBoreIn(values) < 2 || usedBoreIn(values) > 48),
+      say: 'By this water and depth the ring would be under 2 inches or over 4 feet wide. Look again at both; a quart is 946 mL.',
+    },
+    {
+      at: 'waterMl',
+      when: (values) => pouredIn(values) < 0.1 || pouredIn(values) > 12,
+      say: 'In this ring that much water stands less than a tenth of an inch or more than a foot deep. About an inch is right: 444 mL in a 6-inch ring.',
+    },
+    {
+      at: 'rings',
+      when: (values) => values.rings.some(({ end, leftIn }) => end === 'left' && leftIn > 0.99 * pouredIn(values)),
+      say: 'In one ring as much water is left as was poured. Measure what is left, or wait longer.',
+    },
+  ],
+  compute,
+}).describe({
+  question: 'How fast does this soil take water?',
+  lead: 'Drive a ring, pour an inch, time it, and pour again. The rate of the second pouring, how far a single ring can be trusted, and whether a change is more than chance.',
+  searchWords: [
+    'infiltration test',
+    'infiltrometer',
+    'ring infiltration',
+    'single ring',
+    'inches per hour',
+    'water intake',
+    'how fast does water soak in',
+    'percolation',
+    'stopwatch',
+    'soil demonstration',
+  ],
+  quantities,
+  results: [
+    { of: 'judged', when: ({ judged }) => judged !== 'judged' },
+    {
+      of: 'middleInPerHr',
+      range: {
+        low: 'straightLowInPerHr',
+        high: 'straightHighInPerHr',
+        says: 'a ring reads high; straight down it is more like {low} (fine soil) to {high} (coarse)',
+      },
+    },
+    { of: 'slowestInPerHr', when: ({ ringsCount }) => ringsCount > 1 },
+    { of: 'fastestInPerHr', when: ({ ringsCount }) => ringsCount > 1 },
+    { of: 'inchMin' },
+    { of: 'rateClass', when: ({ judged }) => judged === 'judged' },
+    { of: 'depthIn' },
+    { of: 'verdict', when: compares },
+    {
+      of: 'ratioTimes',
+      when: compares,
+      range: {
+        low: 'lowRatioTimes',
+        high: 'highRatioTimes',
+        says: ({ verdict }) => (verdict === 'too-few' ? 'too few rings for a range' : '{low} to {high}, 19 times in 20'),
+      },
+    },
+    { of: 'otherInPerHr', when: compares },
+    { of: 'scatterTimes', when: (values) => compares(values) && values.scatterTimes > 0 },
+    { of: 'lines' },
+    { of: 'byPouring', when: ({ byPouring }) => byPouring.length > 1 },
+  ],
+  steps,
+  cautions: [
+    {
+      when: () => true,
+      say: 'Wear glasses when you hammer a ring in, lay a board across it, and keep fingers off the rim. Have buried lines marked before you drive anything. Carry water in small jugs: five gallons weigh over 40 pounds.',
+      source: 'common practice',
+    },
+    {
+      when: ({ judged }) => judged === 'first-only',
+      say: 'Dry ground drinks the first inch much faster than it can go on doing. Pour the same again into the same rings and time that; until then the number below is too high.',
+      source: 'symbiosis-ring-page, second inch',
+    },
+    {
+      when: ({ site }) => site === 'cracks' || site === 'burrow' || site === 'leak',
+      say: 'Water that runs down a hole tells of the hole. Pull the ring, move it a few steps to whole ground, firm the soil along its inside edge, and start over.',
+      source: 'common practice',
+    },
+    {
+      when: ({ site }) => site === 'frozen' || site === 'standing',
+      say: 'Frozen or flooded ground takes water at another rate than it does in the season. Come back when it has thawed and drained.',
+      source: 'common practice',
+    },
+    {
+      when: ({ moisture }) => moisture === 'wet',
+      say: 'Wet ground reads slow. Compare it only with another test on ground as wet as this.',
+      source: 'common practice',
+    },
+    {
+      when: ({ ringsCount }) => ringsCount < 3,
+      say: 'Fewer than three rings. Rings side by side often differ by two or three times; one alone can mislead by more.',
+      source: 'common practice',
+    },
+    {
+      when: (values) => compares(values) && !values.alike,
+      say: 'The two tests were made at another season, moisture or by other hands. A difference may come from that alone, whatever the range says.',
+      source: 'common practice',
+    },
+  ],
+  limits: [
+    'It speaks of the few square inches under these rings today. It does not tell the soil group (A to D) and must not be used to choose one.',
+    'A single ring reads about 1.3 to 3 times high, more on tight clay. That does not spoil a comparison with the same ring at the same depth.',
+    'The ring cuts roots and cracks, pours without the blow of raindrops, and keeps water from running off. A crust that sheds rain can look well in a ring.',
+    'Soil moisture, season and who pours change the rate as much as management does. Write them down each time.',
+  ],
+  note: (values, show) => {
+    // The unit stands behind the rate before or after it; once is enough.
+    const number = (name: 'slowestInPerHr' | 'fastestInPerHr' | 'straightLowInPerHr'): string => show(name).split(' ')[0] ?? '';
+    const many =
+      values.ringsCount > 1
+        ? `middle of ${show('ringsCount')} rings ${show('middleInPerHr')} (${number('slowestInPerHr')} to ${number('fastestInPerHr')})`
+        : `one ring ${show('middleInPerHr')}`;
+    const soil = { dry: 'dry ground', moist: 'moist ground', wet: 'wet ground' }[values.moisture];
+    const judged = values.judged === 'judged' ? '' : ` It can’t be judged: ${show('judged').replace(/^(?:No|Not yet): /, '')}.`;
+    const other = values.beside === 'visit' ? 'the earlier visit' : 'the other place';
+    const chance = { 'too-few': 'too few rings to tell chance', chance: 'can be chance', faster: 'more than chance', slower: 'more than chance' }[
+      values.verdict
+    ];
+    const range = values.verdict === 'too-few' ? '' : ` (${show('lowRatioTimes')} to ${show('highRatioTimes')})`;
+    const compared = compares(values) ? ` ${show('ratioTimes')} times ${other}${range}: ${chance}.` : '';
+    return `Ring test on ${soil}: ${many}, about ${number('straightLowInPerHr')} to ${show('straightHighInPerHr')} straight down.${judged}${compared}`;
+  },
+  picture: { kind: 'lines', rows: 'byPouring', x: 'pouring', ys: ['fastInPerHr', 'middlingInPerHr', 'slowInPerHr'] },
+  sources: [
+    'soil-quality-test-kit-2001',
+    'symbiosis-ring-page',
+    'usepa-1981-permeability',
+    'reynolds-elrick-1990',
+    'elrick-reynolds-1992',
+    'nist-sematech-handbook',
+  ],
+  guides: ['letting-water-in', 'showing-soil-to-a-crowd'],
+});

@@ -1,0 +1,92 @@
+import type { UnitName } from '../../units/units.ts';
+
+const amount = <U extends UnitName>(label: string, symbol: string, unit: U, digits: number) =>
+  ({ kind: 'number', label, symbol, unit, digits }) as const;
+const word = <W extends string>(label: string, words: Readonly<Record<W, string>>) => ({ kind: 'word', label, words }) as const;
+const rate = (label: string, symbol: string) => amount(label, symbol, 'in/hr', 1);
+const inches = (label: string, symbol: string) => amount(label, symbol, 'in', 2);
+const bare = (label: string, symbol: string, digits = 3) => amount(label, symbol, 'count', digits);
+const times = (label: string, symbol: string, digits = 1) => amount(label, symbol, 'ratio', digits);
+
+export const quantities = {
+  judged: word('Can this test be judged?', {
+    judged: 'Yes',
+    'first-only': 'Not yet: pour again into the same rings',
+    cracks: 'No: water ran down cracks',
+    burrow: 'No: water ran into a burrow',
+    leak: 'No: water got out beside the ring',
+    frozen: 'No: the ground was frozen',
+    standing: 'No: water stood there already',
+  }),
+  ringIn: inches('Inside width of the ring', 'b'),
+  depthIn: inches('Depth of one pouring', 'z'),
+  lines: {
+    kind: 'rows',
+    label: 'Each ring',
+    shown: ['pouringsCount', 'totalIn', 'firstInPerHr', 'ringInPerHr'],
+    columns: {
+      pouringsCount: bare('Pourings', 'n_p', 0),
+      firstMin: amount('First pouring', 't_1', 'min', 1),
+      lastMin: amount('Last pouring', 't', 'min', 1),
+      leftIn: inches('Left at the stop', 'l'),
+      totalIn: inches('Soaked in', 'F'),
+      firstInPerHr: rate('First pouring', 'r_1'),
+      ringInPerHr: rate('Last pouring', 'r'),
+      logRate: bare('Its logarithm', '\\ln r'),
+      gapSquare: bare('Squared gap from their mean', 'g'),
+    },
+  },
+  ringsCount: bare('Rings', 'n', 0),
+  logSum: bare('Logarithms added up', 'L'),
+  gapSum: bare('Squared gaps added up', 'S'),
+  middleInPerHr: rate('Intake of this ground, middle of the rings', '\\bar r'),
+  slowestInPerHr: rate('Slowest ring', 'r_{low}'),
+  fastestInPerHr: rate('Fastest ring', 'r_{high}'),
+  inchMin: amount('Time for an inch to go in', 't_{in}', 'min', 0),
+  rateClass: word('What the soil survey calls such a rate', {
+    impermeable: 'Impermeable',
+    'very-slow': 'Very slow',
+    slow: 'Slow',
+    'moderately-slow': 'Moderately slow',
+    moderate: 'Moderate',
+    'moderately-rapid': 'Moderately rapid',
+    rapid: 'Rapid',
+    'very-rapid': 'Very rapid',
+  }),
+  pondedIn: inches('Mean depth of the water in the ring', 'H'),
+  overLowTimes: times('A ring reads high by, coarse soil', 'o_{low}', 2),
+  overHighTimes: times('A ring reads high by, fine soil', 'o_{high}', 2),
+  straightLowInPerHr: rate('Straight down, fine soil', 'K_{low}'),
+  straightHighInPerHr: rate('Straight down, coarse soil', 'K_{high}'),
+  otherLines: {
+    kind: 'rows',
+    label: 'The other test',
+    columns: { thenInPerHr: rate('Rate', 'r_0'), logRate: bare('Its logarithm', '\\ln r_0'), gapSquare: bare('Squared gap from their mean', 'g_0') },
+  },
+  othersCount: bare('Rings of the other test', 'n_0', 0),
+  otherLogSum: bare('Their logarithms added up', 'L_0'),
+  otherGapSum: bare('Their squared gaps added up', 'S_0'),
+  otherInPerHr: rate('Middle of the other rings', '\\bar r_0'),
+  spread: bare('Spread of the rings, on logarithms', 's'),
+  studentTimes: bare('Student’s t', 't'),
+  verdict: word('Is it more than chance?', {
+    'too-few': 'Can’t tell: it takes two rings or more on both sides',
+    faster: 'Yes: this takes water faster',
+    slower: 'Yes: this takes water slower',
+    chance: 'It can be chance',
+  }),
+  ratioTimes: times('This test over the other', 'q'),
+  lowRatioTimes: times('Low end', 'q_{low}'),
+  highRatioTimes: times('High end', 'q_{high}'),
+  scatterTimes: times('With this many rings, a change under this many times is scatter', 'q_{chance}'),
+  byPouring: {
+    kind: 'rows',
+    label: 'Pouring by pouring',
+    columns: {
+      pouring: bare('Pouring', 'k', 0),
+      fastInPerHr: rate('Fastest ring', 'r_{high}'),
+      middlingInPerHr: rate('Middle', '\\bar r'),
+      slowInPerHr: rate('Slowest ring', 'r_{low}'),
+    },
+  },
+} as const;

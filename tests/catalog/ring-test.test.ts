@@ -1,0 +1,31 @@
+import { describe, expect, it } from 'vitest';
+import definition from '../../calculators/catalog/ring-test/definition.ts';
+import { resultAt, runQuery } from '../../calculators/kit/cases.ts';
+
+const result = (query: string, name: string) => resultAt(runQuery(definition, query), name);
+const number = (query: string, name: string): number => Number(result(query, name));
+
+describe('ring-test', () => {
+  it('goes by the second pouring, whatever the first one was', () => {
+    const with1 = 'rings.first=1min&rings.pours=twice&rings.second=20min';
+    const with9 = 'rings.first=9min&rings.pours=twice&rings.second=20min';
+    expect(number(with1, 'middleInPerHr')).toBe(number(with9, 'middleInPerHr'));
+  });
+  it('counts what was left standing as not soaked in', () => {
+    const half = number('water=444ml&rings.first=20min&rings.pours=once', 'depthIn') / 2;
+    const whole = number('rings.first=20min&rings.pours=once', 'middleInPerHr');
+    const left = number(`rings.first=20min&rings.pours=once&rings.end=left&rings.left=${half}in`, 'middleInPerHr');
+    expect(Math.abs(left - whole / 2)).toBeLessThan(1e-9);
+  });
+  it('does not judge dry ground by one pouring, nor ground with a fault', () => {
+    expect(result('moisture=dry&rings.first=4min&rings.pours=once', 'judged')).toBe('first-only');
+    expect(result('moisture=moist&rings.first=4min&rings.pours=once', 'judged')).toBe('judged');
+    for (const site of ['cracks', 'burrow', 'leak', 'frozen', 'standing']) expect(result(`site=${site}`, 'judged')).toBe(site);
+  });
+  it('says which way the change went, and never from a single ring', () => {
+    const then = (rates: string): string => `beside=visit&others.then=${rates}`;
+    expect(result(then('0.1in/hr,0.11in/hr,0.12in/hr'), 'verdict')).toBe('faster');
+    expect(result(then('60in/hr,61in/hr,62in/hr'), 'verdict')).toBe('slower');
+    expect(result(then('0.001in/hr'), 'verdict')).toBe('too-few');
+  });
+});
