@@ -26,3 +26,6 @@ export const sourceKeysOf = (guide: Guide): readonly string[] => [
 export const calculatorSlugsOf = (guide: Guide): readonly string[] => [
   ...new Set([...attributesIn(guide, 'Calculator', 'slug'), ...guide.data.calculators]),
 ];
+
+/** What a guide shows of the local values. */
+export const localsOf = (guide: Guide): readonly string[] => attributesIn(guide, 'Local', 'of');

@@ -12,11 +12,10 @@ const topics: readonly { readonly title: string; readonly slugs: readonly string
   { title: 'On the tailgate', slugs: ['ring-test', 'slake-test', 'packed-soil', 'cover-count', 'rain-demonstration'] },
 ];
 
-/** One question and where it is answered. */
+/** One question and the calculator that answers it. */
 export interface Way {
   readonly question: string;
   readonly address: string;
-  readonly kind: 'calculator' | 'guide';
   readonly name: string;
   /** The guides that go with a calculator. */
   readonly guides: readonly Guide[];
@@ -32,26 +31,32 @@ const waysOf = (slugs: readonly string[]): Way[] =>
   slugs.flatMap((slug) =>
     calculators
       .filter((calculator) => calculator.slug === slug)
-      .map(({ question, title }) => ({ question, address: href(`/calculators/${slug}/`), kind: 'calculator', name: title, guides: guidesOf(slug) })),
+      .map(({ question, title }) => ({ question, address: href(`/calculators/${slug}/`), name: title, guides: guidesOf(slug) })),
   );
 
 const named = new Set(topics.flatMap(({ slugs }) => slugs));
 
-const rest: readonly Way[] = [
-  ...waysOf(calculators.map(({ slug }) => slug).filter((slug) => !named.has(slug))),
-  ...guides
-    .filter((guide) => !calculators.some(({ slug }) => guidesOf(slug).includes(guide)))
-    .map(({ id, data }) => ({
-      question: data.question ?? data.title,
-      address: href(`/guides/${id}/`),
-      kind: 'guide' as const,
-      name: data.title,
-      guides: [],
-    })),
-];
-
-/** Every question that the site answers, by topic. */
+/** Every question that a calculator answers, by topic. */
 export const waysByTopic: readonly { readonly title: string; readonly ways: readonly Way[] }[] = [
   ...topics.map(({ title, slugs }) => ({ title, ways: waysOf(slugs) })),
-  { title: 'Worth knowing', ways: rest },
+  { title: 'More', ways: waysOf(calculators.map(({ slug }) => slug).filter((slug) => !named.has(slug))) },
 ].filter(({ ways }) => ways.length > 0);
+
+/** The hundreds of a guide's `order`, and what they are about. */
+const guideTopics: readonly { readonly from: number; readonly title: string }[] = [
+  { from: 0, title: 'To begin with' },
+  { from: 100, title: 'Soil and water' },
+  { from: 200, title: 'Grass and the herd' },
+  { from: 300, title: 'Decisions in a dry year' },
+  { from: 400, title: 'Feed' },
+  { from: 500, title: 'Stock and their water' },
+  { from: 600, title: 'The place and its people' },
+];
+
+/** Every guide, by topic. */
+export const guidesByTopic: readonly { readonly title: string; readonly guides: readonly Guide[] }[] = guideTopics
+  .map(({ from, title }, index) => ({
+    title,
+    guides: guides.filter(({ data }) => data.order >= from && data.order < (guideTopics[index + 1]?.from ?? Number.POSITIVE_INFINITY)),
+  }))
+  .filter((topic) => topic.guides.length > 0);

@@ -2,13 +2,13 @@
 import { hydrate } from 'preact';
 import type { Calculator } from '../../calculators/kit/define.ts';
 import { fromLink } from '../../calculators/kit/link.ts';
-import { changeSystem, startTexts } from '../../calculators/kit/state.ts';
+import { changeSystem, startTexts, type Texts } from '../../calculators/kit/state.ts';
 import { CalculatorForm, type Change, type Opening } from '../../calculators/ui/CalculatorForm.tsx';
 import { fillWorking } from '../../calculators/ui/fillWorking.tsx';
 import { otherTexts } from '../../calculators/ui/sides.ts';
 import type { ToolStore } from '../../calculators/ui/tools/keptTool.ts';
 import type { UnitSystem } from '../../calculators/units/units.ts';
-import { forget, formKeyOf, keep, kept, toolKeyOf, unitsKey } from './kept.ts';
+import { countryKey, forget, formKeyOf, keep, kept, toolKeyOf, unitsKey } from './kept.ts';
 
 const definitions = import.meta.glob<{ default: Calculator }>('../../calculators/catalog/*/definition.ts');
 /** What somebody typed or chose before the script came: `hydrate` would overwrite it. */
@@ -132,8 +132,22 @@ function start(box: HTMLElement, calculator: Calculator): Promise<void> {
       await replay();
       box.dataset['ready'] = '';
       done();
+      void offerLocal(box, calculator, () => latest?.form.this);
     }),
   );
+}
+
+/** Most people never pick a country: what fills its values in is fetched only for those who have. */
+async function offerLocal(box: HTMLElement, calculator: Calculator, texts: () => Texts | undefined): Promise<void> {
+  const country = kept('localStorage', countryKey);
+  if (!country || !box.querySelector('[data-local-fill]')) return;
+  try {
+    const { offerLocalFill } = await import('./localFill.ts');
+    await offerLocalFill({ box, calculator, country, texts, system: () => (kept('localStorage', unitsKey) === 'si' ? 'si' : 'us') });
+  } catch (error) {
+    // The form works without. No signal is no error.
+    console.info(error);
+  }
 }
 
 /**

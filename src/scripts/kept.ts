@@ -2,6 +2,8 @@
 type Storage = 'localStorage' | 'sessionStorage';
 
 export const unitsKey = 'holdwater-units';
+/** Kind of country that was picked on /local/. public/country.js knows this key. */
+export const countryKey = 'holdwater-country';
 /** Where a guide's form keeps what was typed. public/opening.js knows the beginning of this key. */
 export const formKeyOf = (box: HTMLElement): string => `holdwater-form:${location.pathname}#${box.dataset['name'] ?? ''}`;
 

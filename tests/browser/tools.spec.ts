@@ -63,3 +63,91 @@ test('starting a watch over asks first', async ({ page }) => {
   await page.clock.runFor(5000);
   await expect(page.getByRole('timer')).toHaveText('0:05');
 });
+
+const cover = '/calculators/cover-count/';
+const kind = (page: Page, label: string) => page.locator('.tally-buttons').first().getByRole('button', { name: label });
+const total = (page: Page) => page.locator('.tally-total').first();
+
+test('steps are tallied, taken back in their order, and outlive reload and Back', async ({ page }) => {
+  await page.goto('/calculators/');
+  await page.goto(cover);
+  await ready(page, 'cover-count');
+  // The example is a whole count: nothing is added to it by mistake.
+  await expect(total(page)).toHaveText(/100 of 100 steps/);
+  await expect(kind(page, 'Litter')).toBeDisabled();
+  await page.getByRole('button', { name: 'Start my own count' }).click();
+  await expect(kind(page, 'Plant base')).toBeFocused();
+  await expect(page.locator('.waiting')).toContainText('Nothing is counted yet');
+  for (const label of ['Plant base', 'Bare soil', 'Bare soil', 'Litter']) await kind(page, label).click();
+  await page.keyboard.press('Enter');
+  await expect(kind(page, 'Litter')).toHaveText('Litter 2');
+  await expect(total(page)).toContainText('5 of 100 steps');
+  await expect(page.locator('.answer-number').first()).toHaveText('60 %');
+  const undo = page.getByRole('button', { name: 'Undo the last tap' });
+  await undo.click();
+  await undo.click();
+  await undo.click();
+  await expect(kind(page, 'Litter')).toHaveText('Litter 0');
+  await expect(kind(page, 'Bare soil')).toHaveText('Bare soil 1');
+  await page.waitForTimeout(600);
+  await expect(page).toHaveURL(/plant=1&litter=0&rock=0&bare=1/);
+
+  await page.reload();
+  await ready(page, 'cover-count');
+  await expect(total(page)).toHaveText(/2 of 100 steps/);
+  await kind(page, 'Rock').click();
+  await page.waitForTimeout(600);
+  await page.goto('/calculators/');
+  await page.goBack();
+  await ready(page, 'cover-count');
+  await expect(total(page)).toHaveText(/3 of 100 steps/);
+  await undo.click();
+  await undo.click();
+  await expect(kind(page, 'Bare soil')).toHaveText('Bare soil 0');
+  await expect(kind(page, 'Plant base')).toHaveText('Plant base 1');
+
+  await page.getByRole('button', { name: 'Start over for steps' }).click();
+  await page.getByRole('button', { name: 'No, keep it' }).click();
+  await expect(total(page)).toHaveText(/1 of 100 steps/);
+  await page.getByRole('button', { name: 'Start over for steps' }).click();
+  await page.getByRole('button', { name: 'Yes, start over' }).click();
+  await expect(total(page)).toHaveText(/0 of 100 steps/);
+});
+
+test('counts can be typed beside the buttons, and a full count goes on only when told to', async ({ page }) => {
+  await page.goto(`${cover}?plant=40&litter=30&rock=0&bare=29&v=1`);
+  await ready(page, 'cover-count');
+  await kind(page, 'Bare soil').click();
+  await expect(total(page)).toHaveText(/100 of 100 steps/);
+  await expect(kind(page, 'Bare soil')).toBeEnabled();
+  await page.getByText('Type the counts').click();
+  const bare = page.getByRole('textbox', { name: 'Steps on bare soil' });
+  await bare.fill('thirty');
+  await bare.blur();
+  await expect(page.locator('#cover-count-bareCount-problem')).toContainText('must be a number');
+  await bare.fill('31');
+  await expect(total(page)).toHaveText(/101 steps/);
+  await expect(page.getByRole('button', { name: 'Undo the last tap' }), 'typed over: there is no last tap').toBeDisabled();
+  await page.getByRole('button', { name: 'Go on with this one' }).click();
+  await kind(page, 'Rock').click();
+  await expect(total(page)).toHaveText(/102 steps/);
+  expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
+});
+
+test('the buttons fit a glove, two beside each other over the whole width', async ({ page }) => {
+  await page.goto(cover);
+  await ready(page, 'cover-count');
+  const boxes = await page
+    .locator('.tally-buttons button')
+    .evaluateAll((buttons) => buttons.map((button) => button.getBoundingClientRect().toJSON()));
+  expect(boxes).toHaveLength(4);
+  for (const { height, width } of boxes) {
+    expect(height).toBeGreaterThanOrEqual(64);
+    expect(width).toBeGreaterThan(150);
+  }
+  expect(boxes[0]?.y).toBe(boxes[1]?.y);
+  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+  // The other side has a tally of its own, and a copied count is a whole one.
+  await page.getByRole('button', { name: 'Compare with other management' }).click();
+  await expect(page.locator('.is-that').getByRole('button', { name: 'Start my own count' })).toBeVisible();
+});

@@ -28,7 +28,9 @@ function lacking(caution: Wanted, guides: readonly GuideText[], isStrict: boolea
   const isWhole = own.length === new Set(caution.guides).size;
   const silent = own.filter((guide) => !saysIt(guide, caution)).map(({ slug }) => slug);
   const enough = caution.inEach === true ? silent.length === 0 && (isWhole || !isStrict) : silent.length < own.length || !(isWhole || isStrict);
-  return enough ? undefined : `not said in time, in one passage: ${caution.name} (${caution.guides.join(', ')})`;
+  if (enough) return undefined;
+  const where = caution.inEach === true ? silent : caution.guides;
+  return `not said in time, in one passage: ${caution.name} (${where.join(', ')})`;
 }
 
 describe('cautions', () => {

@@ -63,7 +63,7 @@ describe('sources', () => {
 
   it('stand in one file each', () => {
     // A page may quote another publication's figures: that one says in `copy` where it was read, and is then no double of the page.
-    expect(alike(({ url, copy }) => (url === undefined || /\bread (?:whole )?in (?:a|the)\b/.test(copy) ? undefined : addressOf(url)))).toEqual([]);
+    expect(alike(({ url, copy }) => (url === undefined || /\bread (?:whole )?in (?:a|the)\b/i.test(copy) ? undefined : addressOf(url)))).toEqual([]);
     // Undated pages of different bodies may bear one plain title.
     const dateOf = ({ year, authors }: (typeof sources)[number]) => (year === 'n.d.' ? authors.join(' ') : year);
     expect(alike((source) => `${plain(source.title)} ${dateOf(source)} ${source.pages ?? ''}`)).toEqual([]);

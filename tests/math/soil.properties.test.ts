@@ -5,6 +5,7 @@ import { daysToGrowthShare, daysToStress } from '../../calculators/math/soil/day
 import { densityStanding } from '../../calculators/math/soil/densityStanding.ts';
 import { dryWeightG, gravimetricWaterPercent } from '../../calculators/math/soil/gravimetricWaterPercent.ts';
 import { groundCover } from '../../calculators/math/soil/groundCover.ts';
+import { pointsToSettle } from '../../calculators/math/soil/pointsToSettle.ts';
 import { porosityPercent, waterFilledPorePercent } from '../../calculators/math/soil/porosityPercent.ts';
 import { probeSummary } from '../../calculators/math/soil/probeSummary.ts';
 import { rootsStoppedPercent } from '../../calculators/math/soil/rootsStoppedPercent.ts';
@@ -258,6 +259,23 @@ describe('slake, cover, roots', () => {
         expect(lowPercent).toBeLessThanOrEqual(coverPercent);
         expect(highPercent).toBeGreaterThanOrEqual(coverPercent);
         expectWithin(bare.lowPercent, 100 - highPercent, 5e-7);
+      }),
+    );
+  });
+  it('asks for about as many points as clear the limit by the exact interval', () => {
+    fc.assert(
+      fc.property(fc.constantFrom(30, 50, 70, 75), fc.integer({ min: 0, max: 100 }), (limitPercent, sharePercent) => {
+        fc.pre(Math.abs(sharePercent - limitPercent) >= 4);
+        const points = pointsToSettle({ sharePercent, limitPercent });
+        const clears = (walked: number) => {
+          const hits = (sharePercent / 100) * walked;
+          const isAbove = sharePercent > limitPercent;
+          const { lowPercent, highPercent } = groundCover({ hits: isAbove ? Math.ceil(hits - 1e-9) : Math.floor(hits + 1e-9), points: walked });
+          return isAbove ? lowPercent > limitPercent : highPercent < limitPercent;
+        };
+        // Counts are whole, so a few points more or fewer decide; far fewer never do.
+        expect(clears(Math.ceil(points) + 4)).toBe(true);
+        expect(clears(Math.max(1, Math.floor(0.4 * points) - 2))).toBe(false);
       }),
     );
   });

@@ -1,0 +1,58 @@
+import type { ValuesOf } from '../../kit/inputs.ts';
+import { conditionClass, type Grazing, type HydrologicCondition } from '../../math/runoff/conditionClass.ts';
+import { groundCover } from '../../math/soil/groundCover.ts';
+import { pointsToSettle } from '../../math/soil/pointsToSettle.ts';
+import { agriculturalCovers, rangeCovers } from '../../tables/curveNumbers.ts';
+import type { inputs } from './inputs.ts';
+
+/** Nobody walks more than this to settle a class. */
+const mostSteps = 2000;
+
+/** Limits that decide the class under that grazing: hard grazing is poor whatever the count, and grazing down to half never makes it good. */
+function limitsFor(grazing: Grazing, lowerPercent: number, upperPercent: number): readonly number[] {
+  if (grazing === 'heavy') return [];
+  return grazing === 'moderate' ? [lowerPercent] : [lowerPercent, upperPercent];
+}
+
+type Standing = HydrologicCondition | 'poor-or-fair' | 'fair-or-good' | 'any';
+const between = (low: HydrologicCondition, high: HydrologicCondition): Standing =>
+  low === high ? low : low === 'poor' ? (high === 'fair' ? 'poor-or-fair' : 'any') : 'fair-or-good';
+
+export function compute({ country, plantCount, litterCount, rockCount, bareCount, grazing }: ValuesOf<typeof inputs>) {
+  const stepsCount = plantCount + litterCount + rockCount + bareCount;
+  const coverOf = (hits: number) => groundCover({ hits, points: stepsCount });
+  const covered = coverOf(plantCount + litterCount + rockCount);
+  const sod = coverOf(plantCount + litterCount);
+  const line = <K extends string>(ground: K, hitCount: number) => {
+    const { coverPercent, lowPercent, highPercent } = coverOf(hitCount);
+    return { ground, hitCount, sharePercent: coverPercent, fromPercent: lowPercent, toPercent: highPercent };
+  };
+  const { poorBelowPercent, goodAbovePercent } = country === 'humid' ? agriculturalCovers : rangeCovers;
+  const classAt = (groundCoverPercent: number) => conditionClass({ groundCoverPercent, grazing, poorBelowPercent, goodAbovePercent });
+  const standing = between(classAt(sod.lowPercent), classAt(sod.highPercent));
+  const isSettled = standing === 'poor' || standing === 'fair' || standing === 'good';
+  const limits = limitsFor(grazing, poorBelowPercent, goodAbovePercent);
+  const limitPercent = limits.toSorted((one, other) => Math.abs(sod.coverPercent - one) - Math.abs(sod.coverPercent - other))[0] ?? poorBelowPercent;
+  const isAtLimit = sod.coverPercent === limitPercent;
+  const wantedCount = isSettled || isAtLimit ? stepsCount : pointsToSettle({ sharePercent: sod.coverPercent, limitPercent });
+  const isWorthIt = !isAtLimit && wantedCount <= Math.max(mostSteps, stepsCount);
+  return {
+    stepsCount,
+    coveredPercent: covered.coverPercent,
+    coveredLowPercent: covered.lowPercent,
+    coveredHighPercent: covered.highPercent,
+    sodPercent: sod.coverPercent,
+    sodLowPercent: sod.lowPercent,
+    sodHighPercent: sod.highPercent,
+    poorBelowPercent,
+    goodAbovePercent,
+    condition: classAt(sod.coverPercent),
+    standing,
+    limitPercent,
+    distancePercent: Math.abs(sod.coverPercent - limitPercent),
+    settles: isSettled ? ('settled' as const) : isWorthIt ? ('more-steps' as const) : ('at-limit' as const),
+    wantedCount: isWorthIt ? wantedCount : stepsCount,
+    moreCount: isWorthIt ? Math.max(0, wantedCount - stepsCount) : 0,
+    kinds: [line('plant', plantCount), line('litter', litterCount), line('rock', rockCount), line('bare', bareCount)],
+  };
+}

@@ -1,0 +1,221 @@
+import { defineCalculator } from '../../kit/define.ts';
+import { compute } from './compute.ts';
+import { inputs } from './inputs.ts';
+
+const percent = (label: string, symbol: string) => ({ kind: 'number', label, symbol, unit: 'pct', digits: 0 }) as const;
+const count = (label: string, symbol: string, digits = 0) => ({ kind: 'number', label, symbol, unit: 'count', digits }) as const;
+const classes = { poor: 'Poor', fair: 'Fair', good: 'Good' };
+
+export default defineCalculator({
+  slug: 'cover-count',
+  version: 1,
+  title: 'Ground cover from a hundred steps',
+  inputs,
+  refusals: [
+    {
+      at: 'bareCount',
+      when: ({ plantCount, litterCount, rockCount, bareCount }) => plantCount + litterCount + rockCount + bareCount === 0,
+      say: 'Nothing is counted yet. Walk, and tap what lies at the toe of your boot; or type the counts.',
+    },
+  ],
+  compute,
+}).describe({
+  question: 'How much of the ground is covered?',
+  lead: 'Walk a hundred steps, tap what lies at your toe each time, and read how much of the ground is covered and how far the count can be off.',
+  searchWords: [
+    'bare ground',
+    'step point',
+    'pace transect',
+    'boot tip',
+    'line transect',
+    'residue cover',
+    'plant base',
+    'basal cover',
+    'litter',
+    'hydrologic condition',
+    'pasture monitoring',
+  ],
+  quantities: {
+    coveredPercent: percent('Ground covered: plants, litter and rock', 'G'),
+    coveredLowPercent: percent('Covered, low end', 'G_{low}'),
+    coveredHighPercent: percent('Covered, high end', 'G_{high}'),
+    sodPercent: percent('Plants and litter alone, for storm runoff', 'p'),
+    sodLowPercent: percent('Plants and litter, low end', 'p_{low}'),
+    sodHighPercent: percent('Plants and litter, high end', 'p_{high}'),
+    stepsCount: count('Steps', 'n'),
+    poorBelowPercent: percent('Poor below', 'L_1'),
+    goodAbovePercent: percent('Good above', 'L_2'),
+    condition: { kind: 'word', label: 'Class for storm runoff (hydrologic condition)', words: classes },
+    standing: {
+      kind: 'word',
+      label: 'What the count allows',
+      words: { ...classes, 'poor-or-fair': 'Poor or fair', 'fair-or-good': 'Fair or good', any: 'Poor, fair or good' },
+    },
+    limitPercent: percent('Nearest class limit', 'L'),
+    distancePercent: { ...percent('From it', 'D'), digits: 1 },
+    settles: {
+      kind: 'word',
+      label: 'Does this count settle the class?',
+      words: {
+        settled: 'Yes',
+        'more-steps': 'No: the range holds a class limit',
+        'at-limit': 'No, and no count worth walking would: it is too near a class limit',
+      },
+    },
+    wantedCount: count('Steps in all that would settle it', 'N', -1),
+    moreCount: count('More steps that would settle it, about', 'm', -1),
+    kinds: {
+      kind: 'rows',
+      label: 'What the steps met',
+      columns: {
+        ground: { kind: 'word', label: 'At the toe', words: { plant: 'Plant base', litter: 'Litter', rock: 'Rock', bare: 'Bare soil' } },
+        hitCount: count('Steps', 'k'),
+        sharePercent: percent('Share', 'q'),
+        fromPercent: percent('From', 'q_{low}'),
+        toPercent: percent('To', 'q_{high}'),
+      },
+    },
+  },
+  results: [
+    {
+      of: 'coveredPercent',
+      range: { low: 'coveredLowPercent', high: 'coveredHighPercent', says: '{low} to {high}: so far off can such a count be (95 in 100)' },
+    },
+    { of: 'sodPercent', range: { low: 'sodLowPercent', high: 'sodHighPercent', says: '{low} to {high}; rock sheds rain, so it is left out here' } },
+    {
+      of: 'condition',
+      range: {
+        low: 'sodLowPercent',
+        high: 'sodHighPercent',
+        says: ({ grazing, settles, poorBelowPercent, goodAbovePercent, limitPercent, standing }) => {
+          if (grazing === 'heavy') return 'ground grazed hard with no litter is poor, whatever the count';
+          if (settles === 'settled') return `{low} to {high} lies in this class (poor below ${poorBelowPercent} %, good above ${goodAbovePercent} %)`;
+          if (standing === 'any') return `{low} to {high} holds both limits, ${poorBelowPercent} and ${goodAbovePercent} %: the class is open`;
+          const both = standing === 'poor-or-fair' ? 'poor or fair' : 'fair or good';
+          return `{low} to {high} holds the limit at ${limitPercent} %: ${both}; try both on the storm page`;
+        },
+      },
+    },
+    { of: 'settles' },
+    { of: 'moreCount', when: ({ settles }) => settles === 'more-steps' },
+    { of: 'stepsCount' },
+    { of: 'kinds' },
+  ],
+  steps: [
+    {
+      kind: 'formula',
+      shows: 'stepsCount',
+      says: 'All steps.',
+      ways: [{ formula: String.raw`\q{plantCount} + \q{litterCount} + \q{rockCount} + \q{bareCount}` }],
+    },
+    {
+      kind: 'rows',
+      of: 'kinds',
+      says: 'Each kind as a share of all steps, and how far chance can have carried it: from and to by the exact binomial interval.',
+      source: 'coulloudon-1999, step-point method',
+      formulas: { sharePercent: String.raw`\frac{100 \q{hitCount}}{\q{stepsCount}}` },
+    },
+    {
+      kind: 'formula',
+      shows: 'coveredPercent',
+      says: 'Covered is all that is not bare soil. Rock counts: a drop that strikes it loosens no soil.',
+      source: 'coulloudon-1999, ground cover',
+      ways: [{ formula: String.raw`\frac{100 (\q{plantCount} + \q{litterCount} + \q{rockCount})}{\q{stepsCount}}` }],
+    },
+    {
+      kind: 'formula',
+      shows: 'sodPercent',
+      says: 'Plants and litter alone. Rock holds no water back, so the class for storm runoff goes by these.',
+      source: 'tr55-1986, notes of table 2-2d',
+      ways: [{ formula: String.raw`\frac{100 (\q{plantCount} + \q{litterCount})}{\q{stepsCount}}` }],
+    },
+    {
+      kind: 'lookup',
+      shows: 'sodLowPercent',
+      says: 'With true cover of {sodLowPercent}, one count in forty would come out as high as this one.',
+      source: 'clopper-pearson-1934, p. 404',
+    },
+    {
+      kind: 'lookup',
+      shows: 'sodHighPercent',
+      says: 'With {sodHighPercent}, one in forty would come out as low.',
+      source: 'clopper-pearson-1934, p. 404',
+    },
+    {
+      kind: 'lookup',
+      shows: 'condition',
+      says: 'The class, from plants and litter and from how it is grazed: poor below {poorBelowPercent} or when grazed hard; good above {goodAbovePercent} when grazed lightly or rested; fair between.',
+      source: 'tr55-1986, notes of tables 2-2c and 2-2d',
+    },
+    {
+      kind: 'formula',
+      shows: 'distancePercent',
+      onlyWhen: ({ settles }) => settles === 'more-steps',
+      says: 'How far the count is from the nearest class limit.',
+      ways: [
+        { when: ({ sodPercent, limitPercent }) => sodPercent >= limitPercent, formula: String.raw`\q{sodPercent} - \q{limitPercent}` },
+        { formula: String.raw`\q{limitPercent} - \q{sodPercent}` },
+      ],
+    },
+    {
+      kind: 'formula',
+      shows: 'wantedCount',
+      onlyWhen: ({ settles }) => settles === 'more-steps',
+      says: 'Steps in all after which the same share would stand clear of that limit. 1.96 stands for 95 in 100.',
+      source: 'fleiss-2003, sample size for one proportion (from memory)',
+      ways: [
+        {
+          formula: String.raw`(\frac{1.96 \sqrt{\q{limitPercent} (100 - \q{limitPercent})} + \sqrt{1.96^2 \q{limitPercent} (100 - \q{limitPercent}) + 200 \q{distancePercent}}}{2 \q{distancePercent}})^2`,
+        },
+      ],
+    },
+    {
+      kind: 'formula',
+      shows: 'moreCount',
+      onlyWhen: ({ settles }) => settles === 'more-steps',
+      says: 'Less the steps that are done.',
+      ways: [{ formula: String.raw`\max(0, \q{wantedCount} - \q{stepsCount})` }],
+    },
+  ],
+  cautions: [
+    {
+      when: ({ stepsCount }) => stepsCount < 100,
+      say: 'Fewer than a hundred steps. Go on; the range is wide.',
+      source: 'missouri-g1570, 100 points',
+    },
+    {
+      when: ({ grazing, kinds }) => grazing === 'heavy' && kinds.some(({ ground, sharePercent }) => ground === 'litter' && sharePercent >= 10),
+      say: 'You met litter, and grazed hard means here that none is left. If about half of the growth stands, say so above; the class may change.',
+      source: 'tr55-1986, notes of table 2-2c',
+    },
+    {
+      when: () => true,
+      say: 'Who looks at the boot does not see the bull. Look up at every turn, and mind holes and snakes.',
+      source: 'common practice',
+    },
+  ],
+  limits: [
+    'The range holds for steps that fall by chance. Ground changes in patches, so a count on one line can be further off; three lines or more come nearer.',
+    'Two counts of a hundred steps, of the same ground on the same day, can differ by 14 points by chance. A smaller change between two visits says nothing yet.',
+    'Cover goes with the season and the grazing. Compare visits at the same time of year, after the same rest, counted by the same person.',
+    'Leaves above bare soil are not counted, though they soften rain. The soil-loss page asks for them apart; the lists for dry range count brush overhead as cover too.',
+    'With bunch grass the boot meets large plants too often and small ones too seldom.',
+  ],
+  note: ({ settles, grazing }, show) => {
+    const open = settles === 'settled' ? '' : `, not settled by this count (${show('standing').toLowerCase()})`;
+    const hard = grazing === 'heavy' ? ', grazed hard' : '';
+    return `${show('stepsCount')} steps: ${show('plantCount')} on plant bases, ${show('litterCount')} on litter, ${show('rockCount')} on rock, ${show('bareCount')} on bare soil. ${show('coveredPercent')} covered (${show('coveredLowPercent')} to ${show('coveredHighPercent')}). Class for storm runoff${hard}: ${show('condition').toLowerCase()}${open}.`;
+  },
+  picture: {
+    kind: 'shares',
+    whole: 'stepsCount',
+    parts: [
+      { of: 'plantCount', tone: 'kept' },
+      { of: 'litterCount', tone: 'other' },
+      { of: 'rockCount', tone: 'water' },
+      { of: 'bareCount', tone: 'lost' },
+    ],
+  },
+  sources: ['coulloudon-1999', 'missouri-g1570', 'clopper-pearson-1934', 'tr55-1986', 'fleiss-2003', 'strauss-neal-1983'],
+  guides: ['reading-a-pasture', 'where-rain-goes'],
+});

@@ -1,0 +1,131 @@
+import * as v from 'valibot';
+
+const wordsSchema = v.pipe(v.string(), v.minLength(1));
+/** Month and day: `06-30`. */
+const dateSchema = v.pipe(v.string(), v.regex(/^(?:0[1-9]|1[0-2])-(?:0[1-9]|[12]\d|3[01])$/, 'a date is written as month and day, 06-30'));
+const aboveZeroSchema = v.pipe(v.number(), v.gtValue(0));
+const notNegativeSchema = v.pipe(v.number(), v.minValue(0));
+const rangeSchema = v.pipe(
+  v.tuple([aboveZeroSchema, aboveZeroSchema]),
+  v.check(([low, high]) => low <= high, 'the low end comes first'),
+);
+const monthsOf = <Each extends v.GenericSchema>(each: Each) => v.pipe(v.array(each), v.length(12, 'twelve months, January first'));
+
+/** Where a value comes from: a key of `content/sources`, `common practice` or `from memory`. */
+const cited = {
+  source: wordsSchema,
+  /** Table, page, or how it was worked out. */
+  at: v.optional(wordsSchema),
+  /** Further sources that it was worked out from, or that say the same. */
+  also: v.optional(v.array(wordsSchema)),
+};
+const noteSchema = v.strictObject({ ...cited, says: wordsSchema });
+
+const stubbleRowSchema = v.pipe(
+  v.strictObject({
+    ...cited,
+    forage: wordsSchema,
+    /** Height at which grazing may start, inches, low and high. */
+    startIn: v.optional(rangeSchema),
+    /** Height at which it stops, inches, low and high. */
+    stopIn: v.optional(rangeSchema),
+    /** What stays on the ground, pounds an acre, where that counts and not a height. */
+    leaveLbPerAc: v.optional(rangeSchema),
+  }),
+  v.check(({ stopIn, leaveLbPerAc }) => stopIn !== undefined || leaveLbPerAc !== undefined, 'a stop height or pounds to leave'),
+);
+
+const curveSchema = v.strictObject({
+  ...cited,
+  name: wordsSchema,
+  /** Share of the year's growth in each month, percent, January first. */
+  percentByMonth: v.pipe(
+    monthsOf(notNegativeSchema),
+    v.check((months) => months.reduce((sum, each) => sum + each, 0) === 100, 'the twelve months do not sum to 100'),
+  ),
+});
+
+const lineSchema = v.strictObject({
+  ...cited,
+  /** Who answers. */
+  who: wordsSchema,
+  /** Number, and how to use it. */
+  reach: v.pipe(v.string(), v.regex(/\d{3}/, 'a number to call')),
+  hours: wordsSchema,
+});
+
+/** The values of one kind of country. A value that nobody knows is null; the page then says "fill yours". */
+export const countrySchema = v.strictObject({
+  name: wordsSchema,
+  /** Where it lies and what grows there, so that people find their own. */
+  where: wordsSchema,
+  /** Shown in every guide about hard decisions. It cannot be left out. */
+  talkToSomeone: v.strictObject({
+    national: lineSchema,
+    others: v.array(lineSchema),
+    /** People close by, in words. */
+    near: wordsSchema,
+  }),
+  stubble: v.strictObject({ rows: v.pipe(v.array(stubbleRowSchema), v.minLength(1)), note: v.optional(noteSchema) }),
+  yields: v.strictObject({
+    ...cited,
+    /** What was measured, where, and whether the water is in it. */
+    of: wordsSchema,
+    poorLbPerAc: v.nullable(aboveZeroSchema),
+    normalLbPerAc: v.nullable(aboveZeroSchema),
+    goodLbPerAc: v.nullable(aboveZeroSchema),
+    note: v.optional(noteSchema),
+  }),
+  growthCurve: v.pipe(
+    v.strictObject({
+      /** The first one fills a form. */
+      curves: v.array(curveSchema),
+      /** What is known in words where nobody printed a curve. */
+      markers: v.array(noteSchema),
+    }),
+    v.check(({ curves, markers }) => curves.length + markers.length > 0, 'a curve, or what is known in words'),
+  ),
+  restDays: v.strictObject({
+    ...cited,
+    /** Rest in fast growth, days. */
+    fastDays: v.nullable(aboveZeroSchema),
+    /** Rest in slow growth, days. */
+    slowDays: v.nullable(aboveZeroSchema),
+    says: wordsSchema,
+  }),
+  decisionDates: v.pipe(v.array(v.strictObject({ ...cited, date: dateSchema, says: wordsSchema })), v.minLength(1)),
+  sowingDates: v.array(v.strictObject({ ...cited, crop: wordsSchema, from: dateSchema, by: dateSchema, says: v.optional(wordsSchema) })),
+  hayPrice: v.pipe(
+    v.strictObject({
+      ...cited,
+      of: wordsSchema,
+      lowUsdPerTon: aboveZeroSchema,
+      likelyUsdPerTon: aboveZeroSchema,
+      highUsdPerTon: aboveZeroSchema,
+      /** Day, month or year on which the prices were seen. */
+      seen: v.pipe(v.string(), v.regex(/^\d{4}(?:-\d\d){0,2}$/)),
+    }),
+    v.check(
+      (price) => price.lowUsdPerTon <= price.likelyUsdPerTon && price.likelyUsdPerTon <= price.highUsdPerTon,
+      'low, likely, high in that order',
+    ),
+  ),
+  /** Null until somebody copies the normals of a station that is named. */
+  rainMonths: v.nullable(v.strictObject({ ...cited, station: wordsSchema, inches: monthsOf(notNegativeSchema) })),
+  /** Null in months without growth. */
+  waterUse: v.strictObject({ ...cited, of: wordsSchema, inPerDay: monthsOf(v.nullable(notNegativeSchema)) }),
+  /** Rain factor of the soil-loss equation, US units. */
+  erosivity: v.strictObject({
+    ...cited,
+    low: v.nullable(aboveZeroSchema),
+    likely: aboveZeroSchema,
+    high: v.nullable(aboveZeroSchema),
+    says: wordsSchema,
+  }),
+});
+export type CountryValues = v.InferOutput<typeof countrySchema>;
+export type Note = v.InferOutput<typeof noteSchema>;
+export type HelpLine = v.InferOutput<typeof lineSchema>;
+
+/** Which value goes into which field: keys of a calculator's inputs, each with the path of a value in a country's file. */
+export const fieldsSchema = v.record(wordsSchema, v.record(wordsSchema, wordsSchema));

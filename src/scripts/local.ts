@@ -1,0 +1,31 @@
+/** Shows the values of the country that was picked, or of all. public/country.js does so before the first paint; this takes over from it. */
+import { countryKey, keep, kept } from './kept.ts';
+
+const root = document.documentElement;
+
+function show(picked: string | null): void {
+  const blocks = [...document.querySelectorAll<HTMLElement>('[data-local]')];
+  // An edition may have other countries than the one in which it was picked.
+  const country = blocks.some((block) => block.dataset['local'] === picked) ? picked : null;
+  if (country === null) delete root.dataset['country'];
+  else root.dataset['country'] = country;
+  for (const block of blocks) {
+    const isMine = block.dataset['local'] === country;
+    block.hidden = country !== null && !isMine;
+    if (block instanceof HTMLDetailsElement) block.open = isMine;
+  }
+  for (const button of document.querySelectorAll('[data-pick]')) {
+    button.setAttribute('aria-pressed', String(button.getAttribute('data-pick') === (country ?? '')));
+  }
+  document.adoptedStyleSheets = [];
+}
+
+for (const button of document.querySelectorAll<HTMLElement>('[data-pick]')) {
+  button.hidden = false;
+  button.addEventListener('click', () => {
+    const picked = button.dataset['pick'] ?? '';
+    keep('localStorage', countryKey, picked);
+    show(picked === '' ? null : picked);
+  });
+}
+show(kept('localStorage', countryKey) || null);

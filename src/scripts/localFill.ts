@@ -1,0 +1,92 @@
+// Offers to write a country's values into a form. Fetched only where somebody has picked a country and the calculator takes such values.
+import type { Calculator } from '../../calculators/kit/define.ts';
+import { startTexts, type Texts, textIn } from '../../calculators/kit/state.ts';
+import { printIn } from '../../calculators/units/printQuantity.ts';
+import { convert, type UnitSystem, unitIn } from '../../calculators/units/units.ts';
+import type { LocalFields } from '../localFields.ts';
+
+interface Offer {
+  readonly box: HTMLElement;
+  readonly calculator: Calculator;
+  /** Slug of the country that was picked. */
+  readonly country: string;
+  /** What stands in the form now. */
+  readonly texts: () => Texts | undefined;
+  readonly system: () => UnitSystem;
+}
+interface Fill {
+  readonly field: HTMLInputElement;
+  readonly label: string;
+  readonly text: string;
+  /** The same with its unit, to be read. */
+  readonly shown: string;
+  readonly source: string;
+}
+
+/** Fields that stand in the form, still hold what they were built with, and would get another value. */
+function fillsOf({ box, calculator, texts, system }: Offer, local: LocalFields): readonly Fill[] {
+  const now = texts();
+  if (!now) return [];
+  const starts = [startTexts(calculator.inputs, 'us'), startTexts(calculator.inputs, 'si')];
+  return (local.calculators[calculator.slug] ?? []).flatMap(({ key, value, source }) => {
+    const input = calculator.inputs[key];
+    const field = document.getElementById(`${box.dataset['name'] ?? calculator.slug}-${key}`);
+    if (input?.kind !== 'number' || !(field instanceof HTMLInputElement) || value < input.min || value > input.max || value === input.default)
+      return [];
+    const text = textIn(now[key]);
+    if (!starts.some((start) => textIn(start[key]) === text)) return [];
+    const unit = unitIn(system(), input.unit);
+    const typed = unit === input.unit ? String(value) : String(Number(convert(value, input.unit, unit).toPrecision(4)));
+    const digits = /\.(\d+)$/.exec(typed)?.[1]?.length ?? 0;
+    return [{ field, label: input.label, text: typed, shown: printIn(Number(typed), unit, digits), source }];
+  });
+}
+
+const drawn = (): Promise<void> => new Promise((done) => setTimeout(done));
+
+/** One at a time, as a person types: each goes into the form as it stands after the one before. */
+async function write(fills: readonly Fill[]): Promise<void> {
+  for (const { field, text } of fills) {
+    field.value = text;
+    field.dispatchEvent(new Event('input', { bubbles: true }));
+    field.dispatchEvent(new Event('blur'));
+    await drawn();
+  }
+}
+
+function tell(line: HTMLElement, name: string, fills: readonly Fill[]): void {
+  const list = document.createElement('ul');
+  for (const { label, shown, source } of fills) {
+    const item = document.createElement('li');
+    item.textContent = `${label}: ${shown} (from local values: ${source})`;
+    list.append(item);
+  }
+  const head = document.createElement('p');
+  head.textContent = `Filled in from local values, ${name}. A start: put your own over them.`;
+  line.replaceChildren(head, list);
+}
+
+/** Shows the offer above the form, if there is anything to fill in. Nothing is changed until somebody asks for it. */
+export async function offerLocalFill(offer: Offer): Promise<void> {
+  const line = offer.box.querySelector<HTMLElement>('[data-local-fill]');
+  const address = line?.dataset['localFill'];
+  if (!line || address === undefined) return;
+  const answer = await fetch(address);
+  if (!answer.ok) return;
+  const all: Readonly<Record<string, LocalFields>> = await answer.json();
+  const local = all[offer.country];
+  if (!local) return;
+  const count = fillsOf(offer, local).length;
+  if (count === 0) return;
+  const button = document.createElement('button');
+  button.type = 'button';
+  button.className = 'quiet';
+  button.textContent = `Fill in local values, ${local.name} (${count} ${count === 1 ? 'field' : 'fields'})`;
+  button.addEventListener('click', async () => {
+    const fills = fillsOf(offer, local);
+    await write(fills);
+    tell(line, local.name, fills);
+  });
+  line.replaceChildren(button);
+  line.hidden = false;
+}
