@@ -50,9 +50,10 @@ function seasonsOf(asked: Asked, atDays: readonly number[]) {
 }
 
 /** What is wrong with the dates or the record, if anything. */
-export function faultOf(asked: Asked): 'none' | 'other-year' | 'after-end' | 'ended' | 'no-record' | 'no-herd-left' {
+export function faultOf(asked: Asked): 'none' | 'end-elsewhere' | 'other-year' | 'after-end' | 'ended' | 'no-record' | 'no-herd-left' {
   const { todayDay, endDay, steps } = asked;
-  if (yearOf(endDay) !== yearOf(todayDay) || steps.some(({ day }) => yearOf(day) !== yearOf(todayDay))) return 'other-year';
+  if (yearOf(endDay) !== yearOf(todayDay)) return 'end-elsewhere';
+  if (steps.some(({ day }) => yearOf(day) !== yearOf(todayDay))) return 'other-year';
   if (todayDay >= endDay) return 'ended';
   if (steps.some(({ day }) => day >= endDay)) return 'after-end';
   if (asked.rainFrom === 'record' && seasonsOf(asked, []).length < leastYears) return 'no-record';

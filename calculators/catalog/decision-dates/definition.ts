@@ -17,7 +17,12 @@ export default defineCalculator({
     {
       at: 'steps',
       when: (values) => faultOf(values) === 'other-year',
-      say: 'Put today, the last day of grazing and every date into one calendar year.',
+      say: 'One date lies in another calendar year than today. Move it, or change the day above.',
+    },
+    {
+      at: 'endDay',
+      when: (values) => faultOf(values) === 'end-elsewhere',
+      say: 'The grass must last until a day in the same calendar year as today. Feed for the winter is counted apart.',
     },
     {
       at: 'endDay',

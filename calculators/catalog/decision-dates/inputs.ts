@@ -117,14 +117,14 @@ export const inputs = {
     },
   }),
   triggerPercent: number({
-    label: 'Too dry means rain under',
+    label: 'Rain that is too little',
     symbol: 'x',
     belongsTo: 'management',
     unit: 'pct',
     min: 30,
     max: 100,
     default: 75,
-    help: 'Of normal, by that date. 75 % is a common target. Lower waits longer and gains less.',
+    help: 'Of normal by the date. 75 % is a common target. A lower one waits longer and gains less.',
   }),
   steps,
 };
