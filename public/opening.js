@@ -3,7 +3,8 @@
   const root = document.documentElement;
   try {
     const isKept = Object.keys(sessionStorage).some((key) => key.startsWith(`holdwater-form:${location.pathname}#`));
-    if (isKept || localStorage.getItem('holdwater-units') === 'si') root.dataset.opening = '';
+    const isRecordKept = Object.keys(localStorage).some((key) => key.startsWith('holdwater-record:'));
+    if (isKept || isRecordKept || localStorage.getItem('holdwater-units') === 'si') root.dataset.opening = '';
   } catch {
     // Storage is switched off here: nothing was kept.
   }

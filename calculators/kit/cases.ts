@@ -8,6 +8,8 @@ export interface Case {
   readonly name: string;
   /** A link's query; what it leaves out holds its default. */
   readonly query: string;
+  /** Records by the name of their input, as a person would paste them: a link has none. */
+  readonly records?: Readonly<Record<string, string>>;
   /** Results by name, `moves.0.lookDay` for a row's cell, as the source prints them, in the declared unit. The tolerance is half the last digit. */
   readonly expect: Readonly<Record<string, string>>;
   /** Key of a file in `content/sources`. */
@@ -20,7 +22,7 @@ export interface Case {
 export interface CaseList {
   readonly slug: string;
   readonly cases: readonly Case[];
-  readonly checks: readonly (Omit<Case, 'name' | 'query' | 'expect'> & {
+  readonly checks: readonly (Omit<Case, 'name' | 'query' | 'records' | 'expect'> & {
     readonly what: string;
     readonly printed: string;
     readonly ours: () => Scalar;
@@ -31,9 +33,9 @@ export interface CaseList {
  * Runs one query from beginning to end, as the page and the command do.
  * @throws RangeError with the message for people if the query does not compute
  */
-export function runQuery(calculator: Calculator, query: string): Outcome {
+export function runQuery(calculator: Calculator, query: string, records: Case['records'] = {}): Outcome {
   const { form } = fromLink(calculator, query);
-  const { values, problems } = readForm(calculator.inputs, form.this);
+  const { values, problems } = readForm(calculator.inputs, { ...form.this, ...records });
   const run = problems.length > 0 ? { refusals: problems } : calculator.run(values);
   if ('refusals' in run) throw new RangeError(run.refusals.map(({ at, say }) => `${calculator.slug}, ${at}: ${say}`).join(' '));
   return run.outcome;
@@ -50,12 +52,12 @@ export function resultAt(outcome: Outcome, path: string): Scalar {
 export const defineCases = (calculator: Calculator, cases: readonly Case[]): CaseList => ({
   slug: calculator.slug,
   cases,
-  checks: cases.flatMap(({ name, query, expect, ...from }) =>
+  checks: cases.flatMap(({ name, query, records, expect, ...from }) =>
     Object.entries(expect).map(([path, printed]) => ({
       ...from,
       what: `${name}: ${path}`,
       printed,
-      ours: () => resultAt(runQuery(calculator, query), path),
+      ours: () => resultAt(runQuery(calculator, query, records), path),
     })),
   ),
 });

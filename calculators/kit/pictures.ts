@@ -68,6 +68,15 @@ export interface Lines<K extends string = string, C extends string = string, N e
   readonly rows: K;
   readonly x: C;
   readonly ys: readonly C[];
+  /** Many thin curves behind them on the same axes, one for each word in the column `of`: all years behind this one. */
+  readonly behind?: {
+    readonly rows: string;
+    readonly of: string;
+    readonly x: string;
+    readonly y: string;
+    /** What they are, a sentence. */
+    readonly says: string;
+  };
   /** A place on the common axis that has a name of its own, in the unit of the axis. Left out where it does not lie inside, or where two curves share one plot. */
   readonly mark?: { readonly at: N; readonly says: string };
 }

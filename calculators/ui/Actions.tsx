@@ -37,16 +37,19 @@ async function saveCalendar(calculator: Calculator, outcome: Outcome): Promise<v
   setTimeout(() => URL.revokeObjectURL(url), 60_000);
 }
 
+const withoutRecord = 'The record is not in the link: send its file along.';
+
 /** What people take along: the link, the note, the sheet, the dates. */
 export function Actions({ calculator, link, outcome, other, address }: ActionsProps) {
   const [told, setTold] = useState('');
   const whole = address?.(link);
+  const hasRecord = Object.values(calculator.inputs).some(({ kind }) => kind === 'record');
   const code = useCode(whole);
   useEffect(() => setTold(''), [link]);
   const copy = async (text: string, what: string) => {
     try {
       await navigator.clipboard.writeText(text);
-      setTold(`${what} copied.`);
+      setTold(`${what} copied.${hasRecord ? ` ${withoutRecord}` : ''}`);
     } catch {
       setTold(`This browser does not let a page copy. Mark it here: ${text}`);
     }
@@ -60,7 +63,9 @@ export function Actions({ calculator, link, outcome, other, address }: ActionsPr
         <button
           type="button"
           disabled={whole === undefined}
-          onClick={() => void copy([outcome.note, ...(other ? [other.note] : []), whole ?? ''].join('\n'), 'Note')}
+          onClick={() =>
+            void copy([outcome.note, ...(other ? [other.note] : []), whole ?? '', ...(hasRecord ? [withoutRecord] : [])].join('\n'), 'Note')
+          }
         >
           Copy note
         </button>
@@ -88,7 +93,11 @@ export function Actions({ calculator, link, outcome, other, address }: ActionsPr
             <path d={code.path} />
           </svg>
         )}
-        {whole !== undefined && <p>Opens this calculation as it stands: {whole}</p>}
+        {whole !== undefined && (
+          <p>
+            {hasRecord ? `Opens these answers. ${withoutRecord}` : 'Opens this calculation as it stands:'} {whole}
+          </p>
+        )}
       </div>
     </div>
   );

@@ -34,6 +34,8 @@ export interface CalculatorFormProps {
   /** The whole address of a link, for copying, printing and the code to scan. */
   readonly address?: (link: string) => string;
   readonly onSystem?: (system: UnitSystem) => void;
+  /** Keeps a record for the next visit and says whether it could; an empty text forgets it. */
+  readonly keepRecord?: (name: string, text: string) => boolean;
   /** Where tools in the field keep their state. */
   readonly store?: ToolStore;
 }
@@ -82,7 +84,7 @@ function Waiting({ mine, theirs }: { readonly mine: Ran; readonly theirs: Ran | 
 }
 
 /** Form and results of ANY calculator. */
-export function CalculatorForm({ calculator, id, open, onChange, address, onSystem, store }: CalculatorFormProps) {
+export function CalculatorForm({ calculator, id, open, onChange, address, onSystem, store, keepRecord }: CalculatorFormProps) {
   const [form, setForm] = useState<Form>(() => ({ this: startTexts(calculator.inputs), that: null }));
   const [system, setSystem] = useState<UnitSystem>('us');
   const [notices, setNotices] = useState<readonly string[]>([]);
@@ -119,7 +121,7 @@ export function CalculatorForm({ calculator, id, open, onChange, address, onSyst
     onSystem?.(to);
   };
   const common = { calculator, system };
-  const asks = { ...common, store: isLive ? store : undefined };
+  const asks = { ...common, store: isLive ? store : undefined, keepRecord: isLive ? keepRecord : undefined };
   const { outcome } = mine;
   const other = theirs?.outcome ?? null;
   const isComputed = outcome !== null && (theirs === null || other !== null);

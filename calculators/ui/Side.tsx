@@ -2,9 +2,10 @@ import type { Calculator } from '../kit/define.ts';
 import { type Cell, type Input, type MonthsInput, type RecordInput, type RowsInput, sharesRows } from '../kit/inputs.ts';
 import { defaultText } from '../kit/read.ts';
 import { isShown, monthsIn, type Problem, type RowTexts, rowsIn, type Text, type Texts, textIn } from '../kit/state.ts';
-import { isUnit, type UnitSystem, unitIn, units } from '../units/units.ts';
+import { type UnitSystem, unitIn, units } from '../units/units.ts';
 import { Field } from './Field.tsx';
 import { keptText, shownText } from './fieldText.ts';
+import { RecordField } from './RecordField.tsx';
 import type { ToolStore } from './tools/keptTool.ts';
 import { MarksTool } from './tools/MarksTool.tsx';
 import { type TallyMember, TallyTool } from './tools/TallyTool.tsx';
@@ -25,6 +26,8 @@ export interface SideProps {
   readonly store: ToolStore | undefined;
   readonly onTexts: (texts: Texts, at: string) => void;
   readonly onLeave: () => void;
+  /** Keeps a record for the next visit and says whether it could. */
+  readonly keepRecord?: ((name: string, text: string) => boolean) | undefined;
 }
 
 /** Choosing an option writes the fields that it fills. */
@@ -175,47 +178,6 @@ function Months({ name, input, ...side }: SideProps & { readonly name: string; r
   );
 }
 
-function Record({ name, input, ...side }: SideProps & { readonly name: string; readonly input: RecordInput }) {
-  const { id, texts, problems, onTexts, onLeave } = side;
-  const problem = problems.find((each) => each.at === name)?.say;
-  const put = (text: string) => onTexts({ ...texts, [name]: text }, name);
-  return (
-    <div class={problem ? 'field is-wrong' : 'field'}>
-      <label for={`${id}-${name}`}>{input.label}</label>
-      <small class="field-hint" id={`${id}-${name}-help`}>
-        {input.help ?? `A day and a number in ${isUnit(input.unit) ? units[input.unit].words : ''} on each line: 2026-03-02, 0.45`}
-      </small>
-      <textarea
-        id={`${id}-${name}`}
-        rows={8}
-        autocomplete="off"
-        spellcheck={false}
-        value={textIn(texts[name])}
-        aria-invalid={problem ? true : undefined}
-        aria-describedby={`${id}-${name}-help${problem ? ` ${id}-${name}-problem` : ''}`}
-        onInput={(event) => put(event.currentTarget.value)}
-        onBlur={onLeave}
-      />
-      <label class="file">
-        Or read a file
-        <input
-          type="file"
-          accept=".csv,.txt,text/csv,text/plain"
-          onChange={(event) => {
-            const file = event.currentTarget.files?.[0];
-            if (file) void file.text().then(put);
-          }}
-        />
-      </label>
-      {problem && (
-        <p class="problem" id={`${id}-${name}-problem`}>
-          {problem}
-        </p>
-      )}
-    </div>
-  );
-}
-
 /** The counts that are drawn with this one: all of its group that apply. Empty if it is no tally, or not the first of its group. */
 function talliedWith(name: string, { calculator, texts, wants }: SideProps): readonly TallyMember[] {
   const group = (input: Input | undefined) => (input?.kind === 'number' && input.tool?.kind === 'tally' ? input.tool.group : undefined);
@@ -230,7 +192,7 @@ function talliedWith(name: string, { calculator, texts, wants }: SideProps): rea
 
 /** The fields of one side, in declared order; what does not apply is not there. */
 export function Side(props: SideProps) {
-  const { id, calculator, texts, problems, system, wants, of, store, onTexts, onLeave } = props;
+  const { id, calculator, texts, problems, system, wants, of, store, onTexts, onLeave, keepRecord } = props;
   const problemOf = (name: string) => problems.find((problem) => problem.at === name)?.say;
   const field = (name: string, input: Cell) => (
     <Field
@@ -254,7 +216,20 @@ export function Side(props: SideProps) {
           if (input.kind === 'rows') return <Rows key={name} {...props} name={name} input={input} />;
           if (!wants(input)) return null;
           if (input.kind === 'months') return <Months key={name} {...props} name={name} input={input} />;
-          if (input.kind === 'record') return <Record key={name} {...props} name={name} input={input} />;
+          if (input.kind === 'record')
+            return (
+              <RecordField
+                key={name}
+                id={`${id}-${name}`}
+                input={input}
+                text={textIn(texts[name])}
+                problem={problemOf(name)}
+                system={system}
+                onText={(text) => onTexts({ ...texts, [name]: text }, name)}
+                onLeave={onLeave}
+                keep={keepRecord && ((text) => keepRecord(name, text))}
+              />
+            );
           if (input.kind !== 'number' || input.tool?.kind !== 'tally') return field(name, input);
           const [first, ...others] = talliedWith(name, props);
           if (!first) return null;

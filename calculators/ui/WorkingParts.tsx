@@ -2,8 +2,11 @@ import type { Calculator, Outcome } from '../kit/define.ts';
 import type { Cell } from '../kit/inputs.ts';
 import { printWorking } from '../kit/print.ts';
 import type { Rows, Scalar } from '../kit/quantities.ts';
+import { counted } from '../kit/record/linesSaid.ts';
+import { understoodOf } from '../kit/record/readRecord.ts';
 import { isShown, rowsIn, type Texts, textIn } from '../kit/state.ts';
 import type { PlainStep } from '../kit/steps.ts';
+import { printDay } from '../units/printQuantity.ts';
 import { isBare, units } from '../units/units.ts';
 import { columnHead, isNumeric } from './Results.tsx';
 
@@ -39,7 +42,22 @@ export function WorkingInputs({ calculator, texts, outcome }: { readonly calcula
       {Object.entries(calculator.inputs)
         .filter(([, input]) => isShown(input, texts))
         .flatMap(([key, input]) => {
-          if (input.kind === 'months' || input.kind === 'record') return [];
+          if (input.kind === 'months') return [];
+          if (input.kind === 'record') {
+            const { lines, isMonthly, missing } = understoodOf(input, textIn(texts[key]));
+            const days = missing.reduce((sum, each) => sum + each.days, 0);
+            const [first, last] = [lines[0], lines.at(-1)];
+            return [
+              <li key={key}>
+                {input.label}:{' '}
+                <b>
+                  {counted(lines.length, isMonthly ? 'month' : 'day')}
+                  {first && last && `, ${printDay(first.day - (first.days ?? 1) + 1)} to ${printDay(last.day)}`}, {counted(days, 'day')} between them
+                  not read
+                </b>
+              </li>,
+            ];
+          }
           const value = outcome.values[key];
           if (input.kind !== 'rows') return [line(key, input, textIn(texts[key]), value)];
           return rowsIn(texts[key]).map((row, index) => {

@@ -8,12 +8,12 @@ import { fillWorking } from '../../calculators/ui/fillWorking.tsx';
 import { otherTexts } from '../../calculators/ui/sides.ts';
 import type { ToolStore } from '../../calculators/ui/tools/keptTool.ts';
 import type { UnitSystem } from '../../calculators/units/units.ts';
-import { countryKey, forget, formKeyOf, keep, kept, toolKeyOf, unitsKey } from './kept.ts';
+import { countryKey, forget, formKeyOf, keep, kept, recordKeyOf, toolKeyOf, unitsKey } from './kept.ts';
 
 const definitions = import.meta.glob<{ default: Calculator }>('../../calculators/catalog/*/definition.ts');
 /** What somebody typed or chose before the script came: `hydrate` would overwrite it. */
 function earlyAnswers(root: Element): () => Promise<void> {
-  const fields = [...root.querySelectorAll<HTMLInputElement>('input[type="text"], input[type="date"]')]
+  const fields = [...root.querySelectorAll<HTMLInputElement | HTMLTextAreaElement>('input[type="text"], input[type="date"], textarea')]
     .filter((field) => field.value !== field.defaultValue)
     .map((field) => [field.id, field.value] as const);
   const radios = [...root.querySelectorAll<HTMLInputElement>('input[type="radio"]')]
@@ -24,7 +24,7 @@ function earlyAnswers(root: Element): () => Promise<void> {
     .map((field) => [field.id, field.value] as const);
   const put = (id: string, value: string, event: string) => {
     const field = document.getElementById(id);
-    if (!(field instanceof HTMLInputElement || field instanceof HTMLSelectElement)) return;
+    if (!(field instanceof HTMLInputElement || field instanceof HTMLSelectElement || field instanceof HTMLTextAreaElement)) return;
     field.value = value;
     field.dispatchEvent(new Event(event, { bubbles: true }));
   };
@@ -63,6 +63,16 @@ function addressBar(): (link: string) => void {
   };
 }
 
+const keptNotice = 'A link carries no record. The one that is kept in this browser is used.';
+/** The records that this browser keeps for a form. */
+function keptRecords({ inputs }: Calculator): Texts {
+  return Object.fromEntries(
+    Object.entries(inputs).flatMap(([key, input]) => {
+      const text = input.kind === 'record' ? kept('localStorage', recordKeyOf(key)) : null;
+      return text === null ? [] : [[key, text] as const];
+    }),
+  );
+}
 /** A running watch and the order of taps outlive a reload, as what was typed does. */
 const toolStore = (box: HTMLElement): ToolStore => ({
   read: (tool) => kept('sessionStorage', toolKeyOf(box, tool)),
@@ -77,10 +87,18 @@ function start(box: HTMLElement, calculator: Calculator): Promise<void> {
   const formKey = formKeyOf(box);
   const system: UnitSystem = kept('localStorage', unitsKey) === 'si' ? 'si' : 'us';
   const query = ownsAddress ? location.search.slice(1) : (kept('sessionStorage', formKey) ?? '');
+  const records = keptRecords(calculator);
+  const hasRecords = Object.keys(records).length > 0;
   const open = (): Opening | null => {
-    if (query !== '') return { ...fromLink(calculator, query), system };
-    if (system === 'us') return null;
-    return { form: { this: changeSystem(calculator.inputs, startTexts(calculator.inputs), 'us', 'si'), that: null }, system, notices: [] };
+    if (query !== '') {
+      const { form, notices } = fromLink(calculator, query);
+      const that = form.that && { ...form.that, ...records };
+      return { form: { this: { ...form.this, ...records }, that }, system, notices: hasRecords ? [...notices, keptNotice] : notices };
+    }
+    if (system === 'us' && !hasRecords) return null;
+    const start = startTexts(calculator.inputs);
+    const texts = system === 'us' ? start : changeSystem(calculator.inputs, start, 'us', 'si');
+    return { form: { this: { ...texts, ...records }, that: null }, system, notices: [] };
   };
   const page = new URL(box.dataset['page'] ?? location.pathname, location.href).href;
   const ownPage = box.querySelector<HTMLAnchorElement>('[data-own-page]');
@@ -122,6 +140,11 @@ function start(box: HTMLElement, calculator: Calculator): Promise<void> {
       address={(link) => `${page}?${link}`}
       onSystem={(to) => keep('localStorage', unitsKey, to)}
       store={toolStore(box)}
+      keepRecord={(name, text) => {
+        if (text !== '') return keep('localStorage', recordKeyOf(name), text);
+        forget('localStorage', recordKeyOf(name));
+        return true;
+      }}
     />,
     root,
   );

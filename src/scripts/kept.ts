@@ -2,6 +2,8 @@
 type Storage = 'localStorage' | 'sessionStorage';
 
 export const unitsKey = 'holdwater-units';
+/** Where a record stays: one for all calculators that ask for it by this name. public/opening.js knows the beginning of this key. */
+export const recordKeyOf = (name: string): string => `holdwater-record:${name}`;
 /** Kind of country that was picked on /local/. public/country.js knows this key. */
 export const countryKey = 'holdwater-country';
 /** Where a guide's form keeps what was typed. public/opening.js knows the beginning of this key. */
@@ -17,11 +19,13 @@ export function kept(storage: Storage, key: string): string | null {
     return null;
   }
 }
-export function keep(storage: Storage, key: string, text: string): void {
+/** Says whether it could; the page works without. */
+export function keep(storage: Storage, key: string, text: string): boolean {
   try {
     window[storage].setItem(key, text);
+    return true;
   } catch {
-    // The page works without.
+    return false;
   }
 }
 export function forget(storage: Storage, key: string): void {

@@ -35,11 +35,11 @@ describe.each(all)('$folder', ({ folder, calculator, cases }) => {
     expect(cases.checks.map(failing).filter((problem) => problem !== undefined)).toEqual([]);
   });
   it('cites, beside each case, a source that is there, and types what the form takes', () => {
-    for (const { name, query, source, where } of cases.cases) {
+    for (const { name, query, records, source, where } of cases.cases) {
       expect(existsSync(join(root, `content/sources/${source}.json`)) || source === 'common practice', `${name}: ${source}`).toBe(true);
       expect(where.trim(), `${name}: where`).not.toBe('');
       expect(fromLink(calculator, query).notices, name).toEqual([]);
-      expect(() => runQuery(calculator, query)).not.toThrow();
+      expect(() => runQuery(calculator, query, records)).not.toThrow();
     }
   });
 });

@@ -89,7 +89,7 @@ export function itObeysTheLaws(calculator: Calculator, cases?: CaseList): void {
   it('gives finite results or a refusal at a field, and draws every formula as it computes; every way is used', { timeout: patience }, () => {
     const hits: Hits = new Map();
     const look = (run: Run): readonly string[] => ('outcome' in run ? failingSteps(calculator, run.outcome, hits) : []);
-    for (const { query } of cases?.cases ?? []) look({ outcome: runQuery(calculator, query) });
+    for (const { query, records } of cases?.cases ?? []) look({ outcome: runQuery(calculator, query, records) });
     fc.assert(
       fc.property(textsOf(inputs), (texts) => {
         expect(readForm(inputs, texts).problems, 'all was typed inside the limits').toEqual([]);

@@ -1,3 +1,4 @@
+import type { Outcome } from '../../kit/define.ts';
 import type { Lines as LinesPicture } from '../../kit/pictures.ts';
 import { printScalar } from '../../kit/print.ts';
 import type { ScalarQuantity } from '../../kit/quantities.ts';
@@ -20,6 +21,22 @@ interface Curve {
   readonly label: string;
   readonly points: readonly Point[];
 }
+/** One curve for each word in the column that tells them apart. */
+function curvesBehind({ calculator, picture, system }: PictureProps<LinesPicture>, outcome: Outcome): readonly Curve[] {
+  const { behind } = picture;
+  if (!behind) return [];
+  const toX = shownIn(columnOf(calculator, behind.rows, behind.x), system);
+  const toY = shownIn(columnOf(calculator, behind.rows, behind.y), system);
+  const byName = new Map<string, Point[]>();
+  for (const row of rowsIn(outcome, behind.rows)) {
+    const [name, across, up] = [String(row[behind.of]), row[behind.x], row[behind.y]];
+    if (typeof across !== 'number' || typeof up !== 'number') continue;
+    const points = byName.get(name) ?? [];
+    points.push([toX(across), toY(up)]);
+    byName.set(name, points);
+  }
+  return [...byName].map(([label, points]) => ({ label, points }));
+}
 const unitOf = (quantity: ScalarQuantity | undefined, system: UnitSystem) =>
   quantity?.kind === 'number' ? unitIn(system, quantity.unit) : undefined;
 const shownIn = (quantity: ScalarQuantity | undefined, system: UnitSystem) => {
@@ -39,7 +56,8 @@ const range = (values: readonly number[], fromZero: boolean): Point => {
 };
 
 /** Curves over a common axis, each named at its end. Two managements: one curve each in the same plot, or a plot each below the other. */
-export function Lines({ calculator, picture, outcome, other, titles, system, id }: PictureProps<LinesPicture>) {
+export function Lines(props: PictureProps<LinesPicture>) {
+  const { calculator, picture, outcome, other, titles, system, id } = props;
   const sides = sidesOf({ outcome, other, titles });
   const x = columnOf(calculator, picture.rows, picture.x);
   const ys = picture.ys.map((name) => columnOf(calculator, picture.rows, name));
@@ -54,7 +72,8 @@ export function Lines({ calculator, picture, outcome, other, titles, system, id 
       return { label: ys[index]?.label ?? name, points };
     }),
   );
-  const all = curvesOf.flat().flatMap((curve) => curve.points);
+  const behindOf = sides.map((side) => curvesBehind(props, side.outcome));
+  const all = [...curvesOf, ...behindOf].flat().flatMap((curve) => curve.points);
   if (all.length === 0) return null;
   const markOf = (side: (typeof sides)[number]): Mark | undefined => {
     const at = picture.mark ? side.outcome.values[picture.mark.at] : undefined;
@@ -69,10 +88,17 @@ export function Lines({ calculator, picture, outcome, other, titles, system, id 
           is: 'both',
           title: curvesOf[0]?.[0]?.label ?? '',
           curves: curvesOf.flatMap((curves, index) => curves.map((curve) => ({ ...curve, label: titles[index] ?? '' }))),
+          behind: behindOf[0] ?? [],
           mark: undefined,
         },
       ]
-    : sides.map((side, index) => ({ is: side.is, title: side.title, curves: curvesOf[index] ?? [], mark: markOf(side) }));
+    : sides.map((side, index) => ({
+        is: side.is,
+        title: side.title,
+        curves: curvesOf[index] ?? [],
+        behind: behindOf[index] ?? [],
+        mark: markOf(side),
+      }));
   const [left, right] = range(
     all.map(([across]) => across),
     false,
@@ -116,7 +142,7 @@ export function Lines({ calculator, picture, outcome, other, titles, system, id 
   const axisWidth = 10 + 8 * Math.max(...yTicks.map((tick) => sayY(tick).length));
   return (
     <figure class="picture lines">
-      {plots.map(({ is, title, curves, mark }) => {
+      {plots.map(({ is, title, curves, behind, mark }) => {
         const marked = mark && mark.at > left && mark.at < right ? mark : undefined;
         const drawn = curves.filter((curve) => curve.points.length > 0);
         const labels = drawn.map((curve) => wrapLabel(curve.label, plot.letters));
@@ -133,8 +159,11 @@ export function Lines({ calculator, picture, outcome, other, titles, system, id 
         };
         const said = [
           ...drawn.map((curve, index) => `${curve.label}: from ${say(index, 0)} to ${say(index, -1)}.`),
+          ...(behind.length > 0 && picture.behind ? [picture.behind.says] : []),
           ...(marked ? [marked.told] : []),
         ].join(' ');
+        const path = ({ points }: Curve): string =>
+          `M${points.map(([across, up]) => `${Math.round(((across - left) / (right - left)) * 1000)} ${height(up)}`).join('L')}`;
         return (
           <div key={is}>
             {title && <p class={`picture-title picture-${is}`}>{title}</p>}
@@ -185,12 +214,9 @@ export function Lines({ calculator, picture, outcome, other, titles, system, id 
                   overflow="visible"
                   aria-hidden="true"
                 >
+                  {behind.length > 0 && <path class="curve curve-behind" d={behind.map(path).join('')} />}
                   {drawn.map((curve, index) => (
-                    <path
-                      key={curve.label}
-                      class={`curve curve-${index % 4}`}
-                      d={`M${curve.points.map(([across, up]) => `${Math.round(((across - left) / (right - left)) * 1000)} ${height(up)}`).join('L')}`}
-                    />
+                    <path key={curve.label} class={`curve curve-${index % 4}`} d={path(curve)} />
                   ))}
                 </svg>
                 {marked && (

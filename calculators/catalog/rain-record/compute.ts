@@ -1,0 +1,201 @@
+import type { ValuesOf } from '../../kit/inputs.ts';
+import { type DecileGroup, decileGroup, decileType6 } from '../../math/drought/decileType6.ts';
+import { type DroughtEvent, droughtEvents } from '../../math/drought/droughtEvents.ts';
+import { gammaFitThom } from '../../math/drought/gammaFitThom.ts';
+import { bearsIndex, indexSeries } from '../../math/drought/indexSeries.ts';
+import { indexStandardError } from '../../math/drought/indexStandardError.ts';
+import { percentOfNormal } from '../../math/drought/percentOfNormal.ts';
+import { lastMonthEnd, periodMonths } from '../../math/drought/periodMonths.ts';
+import { type PrecipitationIndexClass, precipitationIndexClass } from '../../math/drought/precipitationIndexClass.ts';
+import { quantileType6 } from '../../math/drought/quantileType6.ts';
+import { type RainByDay, rainByDay } from '../../math/drought/rainByDay.ts';
+import { rankInRecord } from '../../math/drought/rankInRecord.ts';
+import { periodRain, samePeriods } from '../../math/drought/samePeriods.ts';
+import { indexUnderGamma } from '../../math/drought/standardizedPrecipitationIndex.ts';
+import { regularizedIncompleteGamma } from '../../math/special/regularizedIncompleteGamma.ts';
+import type { inputs } from './inputs.ts';
+import { runningTotals } from './runningTotals.ts';
+
+type Asked = ValuesOf<typeof inputs>;
+/** Under so many years a fitted curve says more than the record bears. */
+export const fewestIndexYears = 30;
+const fewestDecileYears = 9;
+const mostSpells = 6;
+const mostDriest = 5;
+
+const mean = (list: readonly number[]): number => list.reduce((sum, each) => sum + each, 0) / list.length;
+const percent = (rain: number, normal: number): number => (normal > 0 ? percentOfNormal(rain, normal) : 0);
+
+const nothing = {
+  basis: 'not-read' as 'index' | 'ranks' | 'alone' | 'not-read' | 'medians',
+  beginsDay: 0,
+  endsDay: 0,
+  totalIn: 0,
+  unreadDays: 0,
+  yearsCount: 0,
+  leftOutCount: 0,
+  drierCount: 0,
+  rankCount: 0,
+  meanIn: 0,
+  medianIn: 0,
+  ofMeanPercent: 0,
+  ofMedianPercent: 0,
+  quarterPlaceCount: 0,
+  quarterBelowIn: 0,
+  quarterAboveIn: 0,
+  quarterIn: 0,
+  tenthIn: 0,
+  decile: 0,
+  group: 'near' as DecileGroup,
+  zeroRatio: 0,
+  wetMeanIn: 0,
+  meanLog: 0,
+  gap: 0,
+  shape: 0,
+  scaleIn: 0,
+  gammaRatio: 0,
+  belowRatio: 0,
+  index: 0,
+  indexError: 0,
+  lowIndex: 0,
+  highIndex: 0,
+  verdict: 'near-normal' as PrecipitationIndexClass,
+};
+
+/** The middle of the driest quarter, step by step, as the working shows it. */
+function quarterOf(record: readonly number[]) {
+  const sorted = record.toSorted((one, other) => one - other);
+  const quarterPlaceCount = 0.25 * (sorted.length + 1);
+  const below = Math.floor(Math.max(1, quarterPlaceCount));
+  return {
+    quarterPlaceCount,
+    quarterBelowIn: sorted[below - 1] ?? 0,
+    quarterAboveIn: sorted[Math.min(below, sorted.length - 1)] ?? 0,
+    quarterIn: quantileType6(record, 0.25),
+  };
+}
+
+/** The index with each number on the way to it. */
+function indexOf(totalIn: number, record: readonly number[]) {
+  const wet = record.filter((rain) => rain > 0);
+  const fit = gammaFitThom(wet);
+  const zeroRatio = 1 - wet.length / record.length;
+  const wetMeanIn = mean(wet);
+  const meanLog = mean(wet.map(Math.log));
+  const gammaRatio = regularizedIncompleteGamma(fit.shape, totalIn / fit.scale);
+  const index = indexUnderGamma({ ...fit, amount: totalIn, zeroShare: zeroRatio });
+  const indexError = indexStandardError(index, record.length);
+  return {
+    zeroRatio,
+    wetMeanIn,
+    meanLog,
+    gap: Math.log(wetMeanIn) - meanLog,
+    shape: fit.shape,
+    scaleIn: fit.scale,
+    gammaRatio,
+    belowRatio: zeroRatio + (1 - zeroRatio) * gammaRatio,
+    index,
+    indexError,
+    lowIndex: index - 2 * indexError,
+    highIndex: index + 2 * indexError,
+    verdict: precipitationIndexClass(index),
+  };
+}
+
+interface Spell {
+  readonly spellFromDay: number;
+  readonly spellToDay: number;
+  readonly spellMonths: number;
+  readonly lowest: number;
+  readonly magnitude: number;
+}
+/** The dry spells that the index tells, the worst first. */
+function spellsIn(table: RainByDay, months: number, leastShare: number): readonly Spell[] {
+  return indexSeries({ table, months, leastShare })
+    .flatMap((run) =>
+      droughtEvents(run.map(({ index }) => index)).map(
+        ({ startsAt, endsAt, months: spellMonths, magnitude, lowestIndex }: DroughtEvent): Spell => ({
+          spellFromDay: run[startsAt]?.lastDay ?? 0,
+          spellToDay: run[endsAt]?.lastDay ?? 0,
+          spellMonths,
+          lowest: lowestIndex,
+          magnitude,
+        }),
+      ),
+    )
+    .sort((one, other) => other.magnitude - one.magnitude)
+    .slice(0, mostSpells);
+}
+
+function againstMedians({ untilDay, windowMonths, ownRainIn, stationIn }: Asked) {
+  const parts = periodMonths(untilDay, windowMonths);
+  const medianIn = parts.reduce((sum, part) => sum + ((stationIn[part.month - 1] ?? 0) * (part.lastDay - part.firstDay + 1)) / part.monthDays, 0);
+  return {
+    ...nothing,
+    basis: 'medians' as const,
+    beginsDay: parts[0]?.firstDay ?? untilDay,
+    endsDay: untilDay,
+    totalIn: ownRainIn,
+    medianIn,
+    ofMedianPercent: percent(ownRainIn, medianIn),
+  };
+}
+
+// A record stays the same list while somebody types in the other fields; laying out a hundred years of days at each key would be felt.
+const laidOut = new WeakMap<Asked['rainRecord'], RainByDay>();
+function tableOf(lines: Asked['rainRecord']): RainByDay {
+  const table = laidOut.get(lines) ?? rainByDay(lines);
+  laidOut.set(lines, table);
+  return table;
+}
+
+function againstRecord({ rainRecord, untilDay, windowMonths, leastPercent }: Asked) {
+  const table = tableOf(rainRecord);
+  const months = windowMonths;
+  const leastShare = leastPercent / 100;
+  const isMonthly = rainRecord.filter(({ days = 1 }) => days > 27).length > rainRecord.length / 2;
+  const asked = Math.min(untilDay, table.lastDay);
+  const endsDay = isMonthly ? lastMonthEnd(asked) : asked;
+  const beginsDay = periodMonths(endsDay, months)[0]?.firstDay ?? endsDay;
+  const own = periodRain({ table, lastDay: endsDay, months, leastShare });
+  const periods = samePeriods({ table, lastDay: endsDay, months, leastShare });
+  const full = periods.filter(({ isFull }) => isFull);
+  const record = full.map(({ rain }) => rain);
+  const start = {
+    ...nothing,
+    beginsDay,
+    endsDay,
+    totalIn: own.rain,
+    unreadDays: own.unreadDays,
+    yearsCount: full.length,
+    leftOutCount: periods.length - full.length,
+  };
+  if (!own.isFull || full.length === 0) return { ...start, driest: [], spells: [], running: [], everyYear: [] };
+  const [medianIn, meanIn] = [quantileType6(record, 0.5), mean(record)];
+  const { drierYears, rank } = rankInRecord(own.rain, record);
+  const hasDecile = full.length >= fewestDecileYears;
+  const hasIndex = full.length >= fewestIndexYears && bearsIndex(record);
+  const decile = hasDecile ? decileType6(own.rain, record) : 0;
+  const driest = full
+    .toSorted((one, other) => one.rain - other.rain)
+    .slice(0, mostDriest)
+    .map(({ year, rain }) => ({ dryYear: String(year), dryIn: rain, dryPercent: percent(rain, medianIn) }));
+  return {
+    ...start,
+    basis: hasIndex ? ('index' as const) : full.length > 1 ? ('ranks' as const) : ('alone' as const),
+    drierCount: drierYears,
+    rankCount: rank,
+    meanIn,
+    medianIn,
+    ofMeanPercent: percent(own.rain, meanIn),
+    ofMedianPercent: percent(own.rain, medianIn),
+    ...(hasDecile ? { ...quarterOf(record), tenthIn: quantileType6(record, 0.1), decile, group: decileGroup(decile) } : {}),
+    ...(hasIndex ? indexOf(own.rain, record) : {}),
+    driest,
+    spells: hasIndex ? spellsIn(table, months, leastShare) : [],
+    ...runningTotals({ table, endsDay, months, years: full, isMonthly }),
+  };
+}
+
+export const compute = (asked: Asked) =>
+  asked.compareWith === 'medians' ? { ...againstMedians(asked), driest: [], spells: [], running: [], everyYear: [] } : againstRecord(asked);

@@ -1,0 +1,133 @@
+import { defineCalculator } from '../../kit/define.ts';
+import { printDay } from '../../units/printQuantity.ts';
+import { compute, fewestIndexYears } from './compute.ts';
+import { inputs } from './inputs.ts';
+import { quantities } from './quantities.ts';
+import { hasDecile, hasIndex, hasMean, hasMedian, hasQuarter, isRanked, steps } from './steps.ts';
+
+export default defineCalculator({
+  slug: 'rain-record',
+  version: 1,
+  title: 'Rain record against normal',
+  inputs,
+  refusals: [
+    {
+      at: 'untilDay',
+      when: ({ compareWith, rainRecord, untilDay }) => compareWith === 'record' && untilDay < (rainRecord[0]?.day ?? untilDay),
+      say: 'The record begins after that day. Give a day within it.',
+    },
+  ],
+  compute,
+}).describe({
+  question: 'How dry is it, by my own gauge?',
+  lead: 'Your rain against every year of your record: how many years were drier, percent of normal, and from thirty years on decile and standardized index. Days that nobody read are counted, never taken for dry.',
+  searchWords: [
+    'percent of normal',
+    'rainfall record',
+    'rain gauge log',
+    'how dry is it',
+    'drought index',
+    'standardized precipitation index',
+    'SPI',
+    'decile',
+    'rainfall deficit',
+    'driest year',
+    'precipitation',
+    'csv',
+  ],
+  quantities,
+  results: [
+    { of: 'basis', when: (values) => !isRanked(values) && values.basis !== 'medians' },
+    {
+      of: 'drierCount',
+      when: isRanked,
+      range: { low: 'rankCount', high: 'yearsCount', says: 'place {low} from the dry end, of {high} years' },
+    },
+    { of: 'ofMedianPercent', when: hasMedian },
+    { of: 'ofMeanPercent', when: hasMean },
+    { of: 'totalIn' },
+    { of: 'medianIn', when: hasMedian },
+    { of: 'meanIn', when: hasMean },
+    { of: 'quarterIn', when: hasQuarter },
+    { of: 'tenthIn', when: hasDecile },
+    { of: 'decile', when: hasDecile },
+    { of: 'group', when: hasDecile },
+    { of: 'index', when: hasIndex, range: { low: 'lowIndex', high: 'highIndex', says: '{low} to {high} with a record of this length' } },
+    { of: 'indexError', when: hasIndex },
+    { of: 'verdict', when: hasIndex },
+    { of: 'beginsDay' },
+    { of: 'endsDay' },
+    { of: 'unreadDays', when: ({ basis }) => basis !== 'medians' },
+    { of: 'yearsCount', when: ({ basis }) => basis !== 'medians' },
+    { of: 'leftOutCount', when: ({ basis, leftOutCount }) => basis !== 'medians' && leftOutCount > 0 },
+    { of: 'running', when: ({ running }) => running.length > 0 },
+    { of: 'driest', when: ({ driest }) => driest.length > 1 },
+    { of: 'spells', when: ({ spells }) => spells.length > 0 },
+  ],
+  steps,
+  cautions: [
+    {
+      when: ({ basis, compareWith }) => compareWith === 'record' && basis === 'not-read',
+      say: 'Too few days of these months were read for a fair total. Look at what was understood of the record: do days without a line mean no rain?',
+      source: 'common practice',
+    },
+    {
+      when: ({ compareWith, untilDay, endsDay }) => compareWith === 'record' && endsDay < untilDay,
+      say: 'The record ends before the day that you gave, or within a month that it gives only whole. The result goes up to the last day that it covers.',
+      source: 'common practice',
+    },
+    {
+      when: ({ unreadDays, basis }) => (basis === 'ranks' || basis === 'index') && unreadDays > 0,
+      say: 'Some days of these months were not read. What fell on them is not in the total, so that it may look drier than it was.',
+      source: 'common practice',
+    },
+    {
+      when: ({ basis, yearsCount }) => basis === 'ranks' && yearsCount < fewestIndexYears,
+      say: 'Under thirty years a record bears counts and percentages, no index and no decile: at ten years an index near −1.5 is off by half a class either way.',
+      source: 'kite-1977, standard error of a normal quantile',
+    },
+    {
+      when: ({ basis }) => basis === 'medians',
+      say: 'Twelve monthly medians added up are less than the median of the whole time, so this percentage looks a little too good. It cannot say how rare the dryness is.',
+      source: 'common practice',
+    },
+  ],
+  limits: [
+    'A gauge is a point. A storm that passed a mile off is not in it, and half of a summer’s rain may be such storms.',
+    'It counts rain, not water in the ground: heat, wind, bare soil and runoff are not in it. Look at the grass and dig.',
+    'A gauge read at seven in the morning gives most of yesterday’s rain to today. A change of the hour or of the place of the gauge looks like a change of weather.',
+    'Snow and a frozen gauge read low. Melt what is in it, or take these months from a station.',
+    'The index needs thirty years, better fifty, and takes the climate of all of them for one. The curve through them is a guess in the tails: past 2 either way it ranks, it does not measure.',
+    'Totals over several days are shared evenly among them, which is right for a month and wrong for a day.',
+  ],
+  note: ({ basis, beginsDay, endsDay, drierCount, yearsCount, medianIn }, show) => {
+    const when = `Rain from ${printDay(beginsDay)} to ${printDay(endsDay)}`;
+    if (basis === 'not-read') return `${when}: too few days were read to tell.`;
+    if (basis === 'alone') return `${when}: ${show('totalIn')}. No other year to compare with.`;
+    const total = `${when}: ${show('totalIn')}${medianIn > 0 ? `, ${show('ofMedianPercent')} of the median ${show('medianIn')}` : ''}`;
+    if (basis === 'medians') return `${total} of the nearest station.`;
+    const drier = drierCount === 0 ? 'none was drier' : `${drierCount} ${drierCount === 1 ? 'was' : 'were'} drier`;
+    const index = basis === 'index' ? `; standardized index ${show('index')} with an error of ${show('indexError')}, ${show('verdict')}` : '';
+    return `${total}. Of ${yearsCount} years ${drier}${index}.`;
+  },
+  picture: {
+    kind: 'lines',
+    rows: 'running',
+    x: 'stepDay',
+    ys: ['thisIn', 'middleIn'],
+    behind: { rows: 'everyYear', of: 'ofYear', x: 'onDay', y: 'sumIn', says: 'Thin lines: every year of the record.' },
+  },
+  sources: [
+    'edwards-mckee-1997',
+    'thom-1958',
+    'wmo-1090-2012',
+    'gibbs-maher-1967',
+    'hyndman-fan-1996',
+    'kite-1977',
+    'ndmc-ranch-plan-monitoring',
+    'subramanya-hydrology',
+    'fair-geyer-okun',
+    'vega-datasets',
+  ],
+  guides: ['keeping-a-rain-record', 'telling-drought'],
+});

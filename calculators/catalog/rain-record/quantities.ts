@@ -1,0 +1,112 @@
+import type { NumberQuantity } from '../../kit/quantities.ts';
+import type { UnitName } from '../../units/units.ts';
+
+const amount = (label: string, symbol: string, unit: UnitName, digits: number): NumberQuantity => ({ kind: 'number', label, symbol, unit, digits });
+
+export const quantities = {
+  basis: {
+    kind: 'word',
+    label: 'What the record bears',
+    words: {
+      index: 'counts, percentages and the index',
+      ranks: 'counts and percentages',
+      alone: 'only this one period was read whole: nothing to compare with',
+      'not-read': 'too little was read in these months',
+      medians: 'a percentage, nothing more',
+    },
+  },
+  beginsDay: { kind: 'day', label: 'From' },
+  endsDay: { kind: 'day', label: 'Up to' },
+  totalIn: amount('Rain in these months', 'P', 'in', 2),
+  unreadDays: amount('Days of these months that were not read', 'u', 'd', 0),
+  yearsCount: amount('Years with the same months read, this one among them', 'n', 'count', 0),
+  leftOutCount: amount('Years left out, too little read', 'o', 'count', 0),
+  drierCount: amount('Years in the record that were drier', 'd', 'count', 0),
+  rankCount: amount('Place from the dry end', 'R', 'count', 0),
+  meanIn: amount('Mean of the years', String.raw`\bar{P}`, 'in', 2),
+  medianIn: amount('Median: half of the years had less', 'M', 'in', 2),
+  ofMeanPercent: amount('Of the mean', 'p_m', 'pct', 0),
+  ofMedianPercent: amount('Of the median', 'p_M', 'pct', 0),
+  quarterPlaceCount: amount('Place of the quarter', 'c', 'count', 2),
+  quarterBelowIn: amount('Year below that place', 'P_b', 'in', 2),
+  quarterAboveIn: amount('Year above that place', 'P_a', 'in', 2),
+  quarterIn: amount('Three years in four bring at least', 'P_{75}', 'in', 1),
+  tenthIn: amount('One year in ten brings less than', 'P_{10}', 'in', 1),
+  decile: amount('Decile, 1 the driest tenth of years', 'D', 'count', 0),
+  group: {
+    kind: 'word',
+    label: 'By deciles',
+    words: {
+      'much-below': 'much below normal',
+      below: 'below normal',
+      near: 'near normal',
+      above: 'above normal',
+      'much-above': 'much above normal',
+    },
+  },
+  zeroRatio: amount('Share of years without rain', 'q', 'ratio', 3),
+  wetMeanIn: amount('Mean of the years with rain', String.raw`\bar{x}`, 'in', 3),
+  meanLog: amount('Mean of their logarithms', String.raw`\overline{\ln x}`, 'ratio', 4),
+  gap: amount('Spread', 'A', 'ratio', 4),
+  shape: amount('Shape of the curve', String.raw`\alpha`, 'ratio', 3),
+  scaleIn: amount('Scale of the curve', String.raw`\beta`, 'in', 3),
+  gammaRatio: amount('Share of years with rain that bring less', 'G', 'ratio', 4),
+  belowRatio: amount('Share of all years that bring less', 'H', 'ratio', 4),
+  index: amount('Standardized precipitation index', 'z', 'ratio', 2),
+  indexError: amount('Error of the index', 's', 'ratio', 2),
+  lowIndex: amount('Index, low', 'z_1', 'ratio', 1),
+  highIndex: amount('Index, high', 'z_2', 'ratio', 1),
+  verdict: {
+    kind: 'word',
+    label: 'The index in words',
+    words: {
+      'extremely-dry': 'extremely dry',
+      'severely-dry': 'severely dry',
+      'moderately-dry': 'moderately dry',
+      'near-normal': 'near normal',
+      'moderately-wet': 'moderately wet',
+      'very-wet': 'very wet',
+      'extremely-wet': 'extremely wet',
+    },
+  },
+  driest: {
+    kind: 'rows',
+    label: 'The driest years for these months',
+    columns: {
+      dryYear: { kind: 'word', label: 'Year', words: {} },
+      dryIn: amount('Rain', 'P', 'in', 2),
+      dryPercent: amount('Of the median', 'p', 'pct', 0),
+    },
+  },
+  spells: {
+    kind: 'rows',
+    label: 'The worst dry spells of the whole record',
+    columns: {
+      spellFromDay: { kind: 'day', label: 'First month ends' },
+      spellToDay: { kind: 'day', label: 'Last month ends' },
+      spellMonths: amount('Length', 't', 'mo', 0),
+      lowest: amount('Lowest index', 'z', 'ratio', 2),
+      magnitude: amount('Index added up', 'S', 'ratio', 1),
+    },
+  },
+  running: {
+    kind: 'rows',
+    label: 'Rain so far, step by step',
+    columns: {
+      stepDay: { kind: 'day', label: 'Up to' },
+      thisIn: amount('This time', 'P', 'in', 1),
+      middleIn: amount('Median of the years', 'M', 'in', 1),
+      leastIn: amount('Driest', 'L', 'in', 1),
+      mostIn: amount('Wettest', 'W', 'in', 1),
+    },
+  },
+  everyYear: {
+    kind: 'rows',
+    label: 'Every year',
+    columns: {
+      ofYear: { kind: 'word', label: 'Year', words: {} },
+      onDay: { kind: 'day', label: 'Up to' },
+      sumIn: amount('Rain so far', 'P', 'in', 1),
+    },
+  },
+} as const;

@@ -1,0 +1,166 @@
+import { useState } from 'preact/hooks';
+import type { RecordInput } from '../kit/inputs.ts';
+import { answered, splitAnswers, withBody } from '../kit/record/answers.ts';
+import { understoodOf } from '../kit/record/readRecord.ts';
+import type { UnitSystem } from '../units/units.ts';
+import { RecordUnderstood } from './RecordUnderstood.tsx';
+import { type FileText, largestFileBytes, textOfFile } from './textOfFile.ts';
+
+export interface RecordFieldProps {
+  readonly id: string;
+  readonly input: RecordInput;
+  readonly text: string;
+  readonly problem: string | undefined;
+  readonly system: UnitSystem;
+  readonly onText: (text: string) => void;
+  readonly onLeave: () => void;
+  /** Keeps the text for the next visit, or says that it could not. Empty: forget it. */
+  readonly keep: ((text: string) => boolean) | undefined;
+}
+
+/** A longer text is told, not shown: a field with thousands of lines makes each key slow. */
+const longestShown = 20_000;
+
+/** A long list of days, pasted, typed or read from a file, and what was understood of it. */
+export function RecordField({ id, input, text, problem, system, onText, onLeave, keep }: RecordFieldProps) {
+  const [file, setFile] = useState<{ readonly name: string; readonly is: 'reading' | 'read' } | null>(null);
+  const [fault, setFault] = useState('');
+  const [isKept, setKept] = useState(true);
+  const [isOver, setOver] = useState(false);
+  const isExample = text === input.default;
+  const { body } = splitAnswers(text);
+  const isLong = body.length > longestShown && !isExample;
+  const say = fault || problem;
+  const put = (next: string) => {
+    setFault('');
+    onText(next);
+    setKept(keep?.(next === input.default ? '' : next) ?? true);
+  };
+  const putWhole = (whole: string) => {
+    put(withBody(text, whole, true));
+    onLeave();
+  };
+  const take = async (found: File | undefined) => {
+    if (!found) return;
+    if (found.size > largestFileBytes) return setFault(`“${found.name}” is too large for a rain record: ${largestFileBytes / 1e6} MB is the most.`);
+    setFile({ name: found.name, is: 'reading' });
+    const got: FileText = await textOfFile(found);
+    // A turn of the screen, so that the word of it is seen before a long text is gone through.
+    await new Promise((done) => setTimeout(done, 20));
+    setFile({ name: found.name, is: 'read' });
+    if ('problem' in got) setFault(got.problem);
+    else putWhole(got.text);
+  };
+  const describedBy = `${id}-help${say ? ` ${id}-problem` : ''}`;
+  const lines = isLong ? body.split('\n').length : 0;
+  return (
+    // biome-ignore lint/a11y/noStaticElementInteractions: dropping a file is one way of three; the button below does the same by keyboard
+    <div
+      class={`field record${say ? ' is-wrong' : ''}${isOver ? ' is-over' : ''}`}
+      onDragOver={(event) => {
+        event.preventDefault();
+        setOver(true);
+      }}
+      onDragLeave={() => setOver(false)}
+      onDrop={(event) => {
+        event.preventDefault();
+        setOver(false);
+        const dropped = event.dataTransfer?.files[0];
+        if (dropped) void take(dropped);
+        else putWhole(event.dataTransfer?.getData('text/plain') ?? '');
+      }}
+    >
+      <label for={isLong ? `${id}-file` : id}>{input.label}</label>
+      <small class="field-hint" id={`${id}-help`}>
+        {input.help}
+      </small>
+      {isLong ? (
+        <p class="record-long">
+          {lines.toLocaleString('en-US')} lines{file ? ` from “${file.name}”` : ''}, too many to show here.
+        </p>
+      ) : (
+        <textarea
+          id={id}
+          rows={7}
+          autocomplete="off"
+          spellcheck={false}
+          value={isExample ? '' : body}
+          aria-invalid={say ? true : undefined}
+          aria-describedby={describedBy}
+          onInput={(event) => put(withBody(text, event.currentTarget.value, isExample))}
+          onPaste={(event) => {
+            const pasted = event.clipboardData?.getData('text/plain') ?? '';
+            if (pasted.length <= longestShown) return;
+            event.preventDefault();
+            setFile(null);
+            putWhole(pasted);
+          }}
+          onBlur={onLeave}
+        />
+      )}
+      <div class="record-actions">
+        <label class="file">
+          <span>Or read a file: choose one, or drop it here</span>
+          <input
+            id={`${id}-file`}
+            type="file"
+            accept=".csv,.txt,.tsv,.dat,text/csv,text/plain,text/tab-separated-values"
+            aria-describedby={describedBy}
+            onChange={(event) => {
+              const field = event.currentTarget;
+              // Emptied, so that the same file, mended, can be chosen again.
+              void take(field.files?.[0]).then(() => {
+                field.value = '';
+              });
+            }}
+          />
+        </label>
+        {!isExample && (
+          <button
+            type="button"
+            class="quiet"
+            onClick={() => {
+              setFile(null);
+              put(input.default);
+              onLeave();
+            }}
+          >
+            Take this record out
+          </button>
+        )}
+      </div>
+      <p class="told" role="status">
+        {file?.is === 'reading' ? `Reading “${file.name}” …` : ''}
+        {!isKept && 'This browser cannot keep a record of this size: it will be gone when the page is loaded again. Keep the file.'}
+      </p>
+      {say && (
+        <p class="problem" id={`${id}-problem`}>
+          {say}
+        </p>
+      )}
+      {!isExample && body.trim() !== '' && (
+        <RecordUnderstood
+          id={id}
+          input={input}
+          understood={understoodOf(input, text)}
+          system={system}
+          onAnswer={(name, value) => {
+            put(answered(text, name, value));
+            onLeave();
+          }}
+        />
+      )}
+      <small class="field-hint">
+        {keep && !isExample ? 'The record stays in this browser until you take it out. ' : ''}Nothing of it leaves this device, and no link carries
+        it.
+      </small>
+      {(input.field || input.ask) && (
+        <details class="field-help">
+          <summary>{input.ask ? 'Don’t know?' : 'How to get it'}</summary>
+          {input.ask && <p>{input.ask}</p>}
+          {input.field && <p>{input.field}</p>}
+        </details>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,114 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { csvParse } from 'd3-dsv';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import definition from '../../calculators/catalog/rain-record/definition.ts';
+import { exampleRain } from '../../calculators/catalog/rain-record/exampleRain.ts';
+import { runQuery } from '../../calculators/kit/cases.ts';
+import { readForm } from '../../calculators/kit/state.ts';
+import { expectWithin } from '../support/expectWithin.ts';
+import { root } from '../support/files.ts';
+
+const fileText = (path: string): string => readFileSync(join(root, path), 'utf8');
+const seattle = fileText('node_modules/vega-datasets/data/seattle-weather.csv');
+const run = (query: string, rainRecord: string) => runQuery(definition, query, { rainRecord }).values;
+
+describe('the open daily record of Seattle, as its file stands', () => {
+  // Totals of the file as another program counts them: source vega-datasets, worked out apart (see tests/math/weather.openData.test.ts).
+  const totalsMm: readonly (readonly [string, number])[] = [
+    ['window=12&until=2012-12-31', 1226.0],
+    ['window=12&until=2013-12-31', 828.0],
+    ['window=1&until=2012-07-31', 26.3],
+    ['window=1&until=2012-08-31', 0],
+    ['window=1&until=2012-11-30', 210.5],
+    ['window=1&until=2013-07-31', 0],
+    ['window=1&until=2013-09-30', 156.8],
+    ['window=2&until=2012-02-29', 265.6],
+  ];
+  it.each(totalsMm)('%s: %d mm', (query, mm) => {
+    expectWithin(Number(run(query, `#= unit=mm\n${seattle}`)['totalIn']) * 25.4, mm, 0.05);
+  });
+  it('is not taken for inches, and says what is the matter', () => {
+    expect(() => run('', seattle)).toThrow('nothing says what its numbers are in');
+  });
+  it('counts years and gives no index under thirty', () => {
+    const { outcome } = { outcome: runQuery(definition, 'window=12&until=2013-12-31', { rainRecord: `#= unit=mm\n${seattle}` }) };
+    expect(outcome.values).toMatchObject({ basis: 'ranks', yearsCount: 4, drierCount: 0 });
+    expect(outcome.shown).not.toContain('index');
+    expect(outcome.shown).not.toContain('decile');
+    expect(outcome.cautions.map(({ source }) => source)).toContain('kite-1977, standard error of a normal quantile');
+  });
+});
+
+describe('the example record', () => {
+  it('is the demo place’s days, added up by month', () => {
+    const byMonth = new Map<string, number>();
+    for (const { day = '', rainIn = '' } of csvParse(fileText('content/place/weather.csv')))
+      byMonth.set(day.slice(0, 7), (byMonth.get(day.slice(0, 7)) ?? 0) + Number(rainIn));
+    const rows = exampleRain.trim().split('\n').slice(1);
+    const found = rows.flatMap((row) =>
+      row
+        .split(',')
+        .slice(1)
+        .map((amount, month) => [`${row.slice(0, 4)}-${String(month + 1).padStart(2, '0')}`, amount]),
+    );
+    expect(found).toEqual([...byMonth].map(([month, sum]) => [month, sum.toFixed(2)]));
+  });
+  it('gives the same totals by days and by months', () => {
+    const days = fileText('content/place/weather.csv');
+    for (const query of ['window=6&until=2025-09-30', 'window=1&until=2012-02-29', 'window=24&until=2008-12-31']) {
+      const [byDay, byMonth] = [run(query, days), run(query, exampleRain)];
+      for (const name of ['totalIn', 'medianIn', 'index', 'yearsCount', 'drierCount']) expectWithin(Number(byDay[name]), Number(byMonth[name]), 1e-9);
+    }
+  });
+});
+
+describe('days that nobody read', () => {
+  /** Two years of days in inches, without those that `keeps` turns away. */
+  const days = (keeps: (iso: string) => boolean): string =>
+    [
+      'day,rain (in)',
+      ...Array.from({ length: 730 }, (_, day) => new Date(Date.UTC(2001, 0, 1 + day)).toISOString().slice(0, 10))
+        .filter(keeps)
+        .map((iso) => `${iso},${iso.endsWith('05') ? '1.5' : '0'}`),
+    ].join('\n');
+  const query = 'window=3&until=2002-06-30&least=90pct';
+
+  it('are counted and not taken for dry', () => {
+    const few = runQuery(definition, query, { rainRecord: days((iso) => iso !== '2002-05-05' && iso !== '2002-05-06') });
+    expect(few.values).toMatchObject({ totalIn: 3, unreadDays: 2, basis: 'ranks' });
+    expect(few.cautions.some(({ say }) => say.includes('were not read'))).toBe(true);
+  });
+  it('leave a month out when there are too many of them', () => {
+    const gap = days((iso) => !(iso >= '2001-05-01' && iso <= '2001-05-04'));
+    expect(run(query, gap)).toMatchObject({ totalIn: 4.5, basis: 'alone', yearsCount: 1, leftOutCount: 1 });
+    expect(run(query.replace('90', '80'), gap)).toMatchObject({ basis: 'ranks', yearsCount: 2, leftOutCount: 0 });
+    expect(run('window=3&until=2001-06-30&least=90pct', gap)).toMatchObject({ basis: 'not-read', unreadDays: 4 });
+  });
+  it('become dry days only when somebody says so', () => {
+    const wetOnly = days((iso) => iso.endsWith('05') || iso === '2001-01-01');
+    expect(run(query, wetOnly)).toMatchObject({ basis: 'not-read' });
+    expect(run(query, `#= unlisted=none\n${wetOnly}`)).toMatchObject({ basis: 'ranks', totalIn: 4.5, unreadDays: 0 });
+  });
+});
+
+it('ranks a year higher the more rain it had', () => {
+  const record = (last: number): string =>
+    ['year,month,rain (in)', ...Array.from({ length: 31 }, (_, year) => `${1990 + year},1,${year === 30 ? last : 1 + ((7 * year) % 10)}`)].join('\n');
+  fc.assert(
+    fc.property(fc.double({ min: 0.1, max: 20, noNaN: true }), fc.double({ min: 0, max: 5, noNaN: true }), (rain, more) => {
+      const [one, two] = [rain, rain + more].map((last) => run('window=1&until=2020-01-31', record(Number(last.toFixed(3)))));
+      expect(Number(two?.['drierCount'])).toBeGreaterThanOrEqual(Number(one?.['drierCount']));
+      expect(Number(two?.['ofMedianPercent'])).toBeGreaterThanOrEqual(Number(one?.['ofMedianPercent']) - 1e-9);
+    }),
+    { seed: 1, numRuns: 60 },
+  );
+});
+
+it('says before every result whose record it is, and whether it was looked over', () => {
+  const remarks = (rainRecord: string) => readForm(definition.inputs, { compareWith: 'record', rainRecord }).remarks.map(({ say }) => say);
+  expect(remarks(exampleRain)).toEqual([expect.stringContaining('invented Two Bench place')]);
+  expect(remarks('2026-03-02, 0.45')).toEqual([expect.stringContaining('look over what was understood')]);
+  expect(remarks('#= confirmed=yes\n2026-03-02, 0.45')).toEqual([]);
+});
