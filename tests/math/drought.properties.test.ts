@@ -6,6 +6,7 @@ import { gammaFitLikelihood, gammaFitThom } from '../../calculators/math/drought
 import { indexStandardError } from '../../calculators/math/drought/indexStandardError.ts';
 import { percentOfNormal } from '../../calculators/math/drought/percentOfNormal.ts';
 import { quantileType6 } from '../../calculators/math/drought/quantileType6.ts';
+import { rainByDay } from '../../calculators/math/drought/rainByDay.ts';
 import { rankInRecord } from '../../calculators/math/drought/rankInRecord.ts';
 import { runningSums } from '../../calculators/math/drought/runningSums.ts';
 import { splitSeasons } from '../../calculators/math/drought/splitSeasons.ts';
@@ -184,9 +185,9 @@ describe('seasons of a record', () => {
         const readings = [...year(2001, () => daily), ...year(2002, () => daily)];
         const totals = [2001, 2002].map((which) => ({ day: Date.UTC(which, 11, 31) / 86_400_000, amount: 365 * daily, days: 365 }));
         const ask = { fromDay, toDay, atDays: [fromDay + into] };
-        const seasons = splitSeasons({ readings, ...ask });
+        const seasons = splitSeasons({ table: rainByDay(readings), ...ask });
         expect(seasons.map((each) => each.year)).toEqual([2001, 2002]);
-        for (const { through, whole } of [...seasons, ...splitSeasons({ readings: totals, ...ask })]) {
+        for (const { through, whole } of [...seasons, ...splitSeasons({ table: rainByDay(totals), ...ask })]) {
           expect(Math.abs((through[0] ?? 0) - daily * (into + 1))).toBeLessThan(1e-6);
           expect(Math.abs(whole - daily * 245)).toBeLessThan(1e-6);
         }
@@ -195,6 +196,6 @@ describe('seasons of a record', () => {
   });
   it('leaves out a season that was not read through, and this one', () => {
     const readings = [...year(2001, () => 1), ...year(2002, () => 1).filter((_, index) => index < 150 || index > 170), ...year(2026, () => 1)];
-    expect(splitSeasons({ readings, fromDay, toDay, atDays: [] }).map((each) => each.year)).toEqual([2001]);
+    expect(splitSeasons({ table: rainByDay(readings), fromDay, toDay, atDays: [] }).map((each) => each.year)).toEqual([2001]);
   });
 });

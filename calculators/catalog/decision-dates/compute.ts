@@ -5,7 +5,8 @@ import { likeYearsCaughtUp } from '../../math/decision/likeYearsCaughtUp.ts';
 import { relativeForageGreatBasinPercent, relativeForagePercent } from '../../math/decision/relativeForagePercent.ts';
 import { percentOfNormal } from '../../math/drought/percentOfNormal.ts';
 import { quantileType6 } from '../../math/drought/quantileType6.ts';
-import { type Reading, splitSeasons } from '../../math/drought/splitSeasons.ts';
+import { rainByDay } from '../../math/drought/rainByDay.ts';
+import { splitSeasons } from '../../math/drought/splitSeasons.ts';
 import { yearsCaughtUp } from '../../math/drought/yearsCaughtUp.ts';
 import { grownPercentBy } from '../../math/forage/grownPercentBy.ts';
 import { months } from '../../tables/months.ts';
@@ -35,7 +36,7 @@ export function sinceDayOf({ sinceMonth, todayDay, steps }: Pick<Asked, 'sinceMo
 }
 
 /** Station medians as the readings of a single past year, so that they go the way of a record. */
-function stationReadings(stationIn: readonly number[], year: number): readonly Reading[] {
+function stationReadings(stationIn: readonly number[], year: number): Asked['rainRecord'] {
   return [year - 1, year].flatMap((each) =>
     stationIn.map((amount, month) => {
       const next = firstOf(month + 1, each);
@@ -46,7 +47,7 @@ function stationReadings(stationIn: readonly number[], year: number): readonly R
 /** The past seasons, split at some days of this one. */
 function seasonsOf(asked: Asked, atDays: readonly number[]) {
   const readings = asked.rainFrom === 'record' ? asked.rainRecord : stationReadings(asked.stationIn, yearOf(asked.endDay) - 1);
-  return splitSeasons({ readings, fromDay: sinceDayOf(asked), toDay: asked.endDay, atDays });
+  return splitSeasons({ table: rainByDay(readings), fromDay: sinceDayOf(asked), toDay: asked.endDay, atDays });
 }
 
 /** What is wrong with the dates or the record, if anything. */
