@@ -82,6 +82,7 @@ export const inputs = {
     max: 60,
     maxRows: 40_000,
     default: demoRain,
+    help: 'A day and its rain on each line, or a year and its twelve months. Left empty, the demo place stands in.',
     standIn: 'The rain is that of the invented demo place, not yours. Put your own record in before you use a date from here.',
     shownWhen: { rainFrom: 'record' },
     ask: 'No notebook? Choose the medians of the nearest station, above. They give the triggers; they can’t count years.',
