@@ -11,6 +11,7 @@ import { Answers, Large, leadOf, ResultsTable, RowsResults } from './Results.tsx
 import { Side } from './Side.tsx';
 import { otherTexts, type Ran, runTexts, sideTitles } from './sides.ts';
 import type { ToolStore } from './tools/keptTool.ts';
+import type { Tools } from './tools/toolSet.ts';
 
 export interface Opening {
   readonly form: Form;
@@ -36,7 +37,9 @@ export interface CalculatorFormProps {
   readonly onSystem?: (system: UnitSystem) => void;
   /** Keeps a record for the next visit and says whether it could; an empty text forgets it. */
   readonly keepRecord?: (name: string, text: string) => boolean;
-  /** Where tools in the field keep their state. */
+  /** Draws the tools that a definition names. */
+  readonly tools?: Tools['draw'];
+  /** Where they keep their state. */
   readonly store?: ToolStore;
 }
 
@@ -84,7 +87,7 @@ function Waiting({ mine, theirs }: { readonly mine: Ran; readonly theirs: Ran | 
 }
 
 /** Form and results of ANY calculator. */
-export function CalculatorForm({ calculator, id, open, onChange, address, onSystem, store, keepRecord }: CalculatorFormProps) {
+export function CalculatorForm({ calculator, id, open, onChange, address, onSystem, tools, store, keepRecord }: CalculatorFormProps) {
   const [form, setForm] = useState<Form>(() => ({ this: startTexts(calculator.inputs), that: null }));
   const [system, setSystem] = useState<UnitSystem>('us');
   const [notices, setNotices] = useState<readonly string[]>([]);
@@ -121,7 +124,7 @@ export function CalculatorForm({ calculator, id, open, onChange, address, onSyst
     onSystem?.(to);
   };
   const common = { calculator, system };
-  const asks = { ...common, store: isLive ? store : undefined, keepRecord: isLive ? keepRecord : undefined };
+  const asks = { ...common, tools: tools && { draw: tools, store: isLive ? store : undefined }, keepRecord: isLive ? keepRecord : undefined };
   const { outcome } = mine;
   const other = theirs?.outcome ?? null;
   const isComputed = outcome !== null && (theirs === null || other !== null);
