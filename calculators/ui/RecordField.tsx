@@ -52,7 +52,7 @@ export function RecordField({ id, input, text, problem, system, onText, onLeave,
     else putWhole(got.text);
   };
   const describedBy = `${id}-help${say ? ` ${id}-problem` : ''}`;
-  const lines = isLong ? body.split('\n').length : 0;
+  const lines = isLong ? body.trimEnd().split('\n').length : 0;
   return (
     // biome-ignore lint/a11y/noStaticElementInteractions: dropping a file is one way of three; the button below does the same by keyboard
     <div
@@ -151,8 +151,8 @@ export function RecordField({ id, input, text, problem, system, onText, onLeave,
         />
       )}
       <small class="field-hint">
-        {keep && !isExample ? 'The record stays in this browser until you take it out. ' : ''}Nothing of it leaves this device, and no link carries
-        it.
+        {isExample && 'As long as this is empty, the example’s record is used. '}
+        {keep && !isExample && 'The record stays in this browser until you take it out. '}Nothing of it leaves this device, and no link carries it.
       </small>
       {(input.field || input.ask) && (
         <details class="field-help">

@@ -1,4 +1,4 @@
-import { isoDay, printNumber } from '../../units/printQuantity.ts';
+import { printDay, printNumber } from '../../units/printQuantity.ts';
 import { convert, type UnitName } from '../../units/units.ts';
 import type { RecordInput, RecordLine } from '../inputs.ts';
 import { amountReader, type Counting, countingIn, countings, isCounting } from './amounts.ts';
@@ -138,8 +138,8 @@ export function understandRecord(input: RecordInput, text: string): Understood {
       name: 'order',
       ask: `The dates can be read two ways. What day is ${short(example)}?`,
       options: [
-        { value: 'month-first', label: month === undefined ? 'Month first' : isoDay(month) },
-        { value: 'day-first', label: day === undefined ? 'Day first' : isoDay(day) },
+        { value: 'month-first', label: month === undefined ? 'Month first' : printDay(month) },
+        { value: 'day-first', label: day === undefined ? 'Day first' : printDay(day) },
       ],
       answer: order ?? '',
     });
