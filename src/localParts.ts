@@ -24,7 +24,7 @@ const range = (ends: readonly [number, number] | undefined): string => {
 };
 /** `06-30` as `30 June`: month and day are read in one way only. */
 const day = (date: string): string =>
-  new Date(`2000-${date}T00:00:00Z`).toLocaleDateString('en-GB', { day: 'numeric', month: 'long', timeZone: 'UTC' });
+  new Date(`2000-${date}T00:00:00Z`).toLocaleDateString('en-GB', { day: 'numeric', month: 'long', timeZone: 'UTC' }).replace(' ', '\u00a0');
 const says = (note: Note): Part => ({ kind: 'says', ...note });
 const noteOf = (note: Note | undefined): readonly Part[] => (note ? [says(note)] : []);
 

@@ -2,10 +2,7 @@ import type { ComponentChildren } from 'preact';
 import type { Cell, ChoiceInput, Option } from '../kit/inputs.ts';
 import { type UnitSystem, unitIn, units } from '../units/units.ts';
 import { keptText, shownText } from './fieldText.ts';
-import { measuredText } from './tools/clock.ts';
-import type { ToolStore } from './tools/keptTool.ts';
-import { MarksTool } from './tools/MarksTool.tsx';
-import { StopwatchTool } from './tools/StopwatchTool.tsx';
+import type { Tools } from './tools/toolSet.ts';
 
 export interface FieldProps {
   readonly id: string;
@@ -15,8 +12,7 @@ export interface FieldProps {
   readonly system: UnitSystem;
   /** Said before the label to listeners only, where two fields of one name stand on a page: `Part 2`. */
   readonly of?: string;
-  /** Not there before the form is live. */
-  readonly store: ToolStore | undefined;
+  readonly tools: Tools | undefined;
   readonly onText: (text: string) => void;
   readonly onLeave: () => void;
 }
@@ -31,15 +27,6 @@ function Help({ cell }: { readonly cell: Cell }) {
       {cell.field && <p>{cell.field}</p>}
     </details>
   );
-}
-
-/** The clock that stands beside a field. A tally is drawn for its whole group, elsewhere. */
-function Clock({ id, cell, system, store, onText }: FieldProps) {
-  if (cell.kind === 'number' && cell.tool?.kind === 'stopwatch')
-    return <StopwatchTool id={id} input={cell} system={system} store={store} onText={onText} />;
-  if ((cell.kind !== 'number' && cell.kind !== 'choice') || cell.tool?.kind !== 'marks') return null;
-  const write = cell.kind === 'number' ? { onMeasured: (elapsedS: number) => onText(measuredText(elapsedS, cell, system)) } : {};
-  return <MarksTool id={id} tool={cell.tool} store={store} {...write} />;
 }
 
 const describedBy = (id: string, cell: Cell, problem: string | undefined): string | undefined =>
@@ -66,7 +53,7 @@ function Frame({ children, isGroup, ...field }: FieldProps & { readonly children
           {problem}
         </p>
       )}
-      <Clock {...field} />
+      {field.tools && <field.tools.draw.FieldTool {...field} store={field.tools.store} />}
       <Help cell={cell} />
     </>
   );

@@ -5,10 +5,8 @@ import { isShown, monthsIn, type Problem, type RowTexts, rowsIn, type Text, type
 import { type UnitSystem, unitIn, units } from '../units/units.ts';
 import { Field } from './Field.tsx';
 import { keptText, shownText } from './fieldText.ts';
-import { RecordField } from './RecordField.tsx';
-import type { ToolStore } from './tools/keptTool.ts';
-import { MarksTool } from './tools/MarksTool.tsx';
-import { type TallyMember, TallyTool } from './tools/TallyTool.tsx';
+import type { Records } from './RecordField.tsx';
+import type { Tools } from './tools/toolSet.ts';
 
 export interface SideProps {
   readonly id: string;
@@ -23,11 +21,10 @@ export interface SideProps {
   readonly canAddRows: boolean;
   /** Tables with columns of the place and of the management: whole here, only the columns that belong here, or not here. */
   readonly sharedRows?: 'whole' | 'apart' | 'none';
-  readonly store: ToolStore | undefined;
+  readonly tools: Tools | undefined;
   readonly onTexts: (texts: Texts, at: string) => void;
   readonly onLeave: () => void;
-  /** Keeps a record for the next visit and says whether it could. */
-  readonly keepRecord?: ((name: string, text: string) => boolean) | undefined;
+  readonly records: Records | undefined;
 }
 
 /** Choosing an option writes the fields that it fills. */
@@ -51,7 +48,7 @@ function withFills<T extends Text>(
 const withoutHelp = ({ help, field, ask, ...cell }: Cell): Cell => cell;
 
 function Rows({ name, input, ...side }: SideProps & { readonly name: string; readonly input: RowsInput }) {
-  const { id, texts, problems, system, of, store, onLeave, sharedRows = 'apart' } = side;
+  const { id, texts, problems, system, of, tools, onLeave, sharedRows = 'apart' } = side;
   const list = rowsIn(texts[name]);
   const columns = Object.entries(input.columns);
   const isShared = sharesRows(input);
@@ -72,7 +69,7 @@ function Rows({ name, input, ...side }: SideProps & { readonly name: string; rea
     <fieldset class="rows">
       <legend>{input.label}</legend>
       {input.help && <small class="field-hint">{input.help}</small>}
-      {input.tool && mayAdd && <MarksTool id={`${id}-${name}`} tool={input.tool} store={store} />}
+      {input.tool && mayAdd && tools && <tools.draw.MarksTool id={`${id}-${name}`} tool={input.tool} store={tools.store} />}
       {list.map((row, index) => {
         const title = `${input.rowName[0]?.toUpperCase()}${input.rowName.slice(1)} ${index + 1}${nameOfRow(row)}`;
         const shown = columns.filter(([, cell]) => wants(cell) && isShown(cell, { ...texts, ...row }));
@@ -108,7 +105,7 @@ function Rows({ name, input, ...side }: SideProps & { readonly name: string; rea
                     problem={problems.find((problem) => problem.at === at)?.say}
                     system={system}
                     of={of ? `${of}, ${title}` : title}
-                    store={store}
+                    tools={tools}
                     onText={(text) =>
                       put(
                         list.map((each, place) => (place === index ? withFills(cell, text, input.columns, { ...each, [column]: text }) : each)),
@@ -178,21 +175,9 @@ function Months({ name, input, ...side }: SideProps & { readonly name: string; r
   );
 }
 
-/** The counts that are drawn with this one: all of its group that apply. Empty if it is no tally, or not the first of its group. */
-function talliedWith(name: string, { calculator, texts, wants }: SideProps): readonly TallyMember[] {
-  const group = (input: Input | undefined) => (input?.kind === 'number' && input.tool?.kind === 'tally' ? input.tool.group : undefined);
-  const own = group(calculator.inputs[name]);
-  const members = Object.entries(calculator.inputs).flatMap(([each, input]): readonly TallyMember[] =>
-    own !== undefined && input.kind === 'number' && input.tool?.kind === 'tally' && input.tool.group === own && isShown(input, texts) && wants(input)
-      ? [{ name: each, input, tool: input.tool, text: textIn(texts[each]) }]
-      : [],
-  );
-  return members[0]?.name === name ? members : [];
-}
-
 /** The fields of one side, in declared order; what does not apply is not there. */
 export function Side(props: SideProps) {
-  const { id, calculator, texts, problems, system, wants, of, store, onTexts, onLeave, keepRecord } = props;
+  const { id, calculator, texts, problems, system, wants, of, tools, onTexts, onLeave, records } = props;
   const problemOf = (name: string) => problems.find((problem) => problem.at === name)?.say;
   const field = (name: string, input: Cell) => (
     <Field
@@ -203,7 +188,7 @@ export function Side(props: SideProps) {
       problem={problemOf(name)}
       system={system}
       {...(of === undefined ? {} : { of })}
-      store={store}
+      tools={tools}
       onText={(text) => onTexts(withFills(input, text, calculator.inputs, { ...texts, [name]: text }), name)}
       onLeave={onLeave}
     />
@@ -218,34 +203,22 @@ export function Side(props: SideProps) {
           if (input.kind === 'months') return <Months key={name} {...props} name={name} input={input} />;
           if (input.kind === 'record')
             return (
-              <RecordField
-                key={name}
-                id={`${id}-${name}`}
-                input={input}
-                text={textIn(texts[name])}
-                problem={problemOf(name)}
-                system={system}
-                onText={(text) => onTexts({ ...texts, [name]: text }, name)}
-                onLeave={onLeave}
-                keep={keepRecord && ((text) => keepRecord(name, text))}
-              />
+              records && (
+                <records.draw
+                  key={name}
+                  id={`${id}-${name}`}
+                  input={input}
+                  text={textIn(texts[name])}
+                  problem={problemOf(name)}
+                  system={system}
+                  onText={(text) => onTexts({ ...texts, [name]: text }, name)}
+                  onLeave={onLeave}
+                  keep={records.keep && ((text) => records.keep?.(name, text) ?? false)}
+                />
+              )
             );
-          if (input.kind !== 'number' || input.tool?.kind !== 'tally') return field(name, input);
-          const [first, ...others] = talliedWith(name, props);
-          if (!first) return null;
-          const members = [first, ...others] as const;
-          return (
-            <TallyTool
-              key={name}
-              id={id}
-              members={members}
-              store={store}
-              hasProblem={members.some((member) => problemOf(member.name) !== undefined)}
-              onCounts={(counts, at) => onTexts({ ...texts, ...counts }, at)}
-            >
-              {members.map((member) => field(member.name, member.input))}
-            </TallyTool>
-          );
+          if (!tools || input.kind !== 'number' || input.tool?.kind !== 'tally') return field(name, input);
+          return <tools.draw.TallyGroup key={name} name={name} side={props} store={tools.store} field={field} />;
         })}
     </>
   );

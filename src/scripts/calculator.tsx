@@ -3,10 +3,13 @@ import { hydrate } from 'preact';
 import type { Calculator } from '../../calculators/kit/define.ts';
 import { fromLink } from '../../calculators/kit/link.ts';
 import { changeSystem, startTexts, type Texts } from '../../calculators/kit/state.ts';
+import { usesTools } from '../../calculators/kit/tools.ts';
 import { CalculatorForm, type Change, type Opening } from '../../calculators/ui/CalculatorForm.tsx';
 import { fillWorking } from '../../calculators/ui/fillWorking.tsx';
+import type { Records } from '../../calculators/ui/RecordField.tsx';
 import { otherTexts } from '../../calculators/ui/sides.ts';
 import type { ToolStore } from '../../calculators/ui/tools/keptTool.ts';
+import type { Tools } from '../../calculators/ui/tools/toolSet.ts';
 import type { UnitSystem } from '../../calculators/units/units.ts';
 import { countryKey, forget, formKeyOf, keep, kept, recordKeyOf, toolKeyOf, unitsKey } from './kept.ts';
 
@@ -79,7 +82,18 @@ const toolStore = (box: HTMLElement): ToolStore => ({
   write: (tool, text) => (text === null ? forget('sessionStorage', toolKeyOf(box, tool)) : keep('sessionStorage', toolKeyOf(box, tool), text)),
 });
 
-function start(box: HTMLElement, calculator: Calculator): Promise<void> {
+function keepRecord(name: string, text: string): boolean {
+  if (text !== '') return keep('localStorage', recordKeyOf(name), text);
+  forget('localStorage', recordKeyOf(name));
+  return true;
+}
+/** What only some forms need, fetched for those. */
+interface Extra {
+  readonly tools?: Tools['draw'];
+  readonly records?: Records['draw'];
+}
+
+function start(box: HTMLElement, calculator: Calculator, { tools, records: drawRecord }: Extra): Promise<void> {
   const root = box.querySelector('[data-form]');
   const working = box.querySelector('.working');
   if (!root || !working) return Promise.resolve();
@@ -139,12 +153,8 @@ function start(box: HTMLElement, calculator: Calculator): Promise<void> {
       onChange={onChange}
       address={(link) => `${page}?${link}`}
       onSystem={(to) => keep('localStorage', unitsKey, to)}
-      store={toolStore(box)}
-      keepRecord={(name, text) => {
-        if (text !== '') return keep('localStorage', recordKeyOf(name), text);
-        forget('localStorage', recordKeyOf(name));
-        return true;
-      }}
+      {...(tools && { tools, store: toolStore(box) })}
+      {...(drawRecord && { records: drawRecord, keepRecord })}
     />,
     root,
   );
@@ -180,5 +190,11 @@ async function offerLocal(box: HTMLElement, calculator: Calculator, texts: () =>
 export async function openCalculator(box: HTMLElement): Promise<void> {
   const load = definitions[`../../calculators/catalog/${box.dataset['calculator'] ?? ''}/definition.ts`];
   if (!load) throw new Error(`no definition for ${box.dataset['calculator']}`);
-  await start(box, (await load()).default);
+  const { default: calculator } = await load();
+  // Before the takeover: its first render must equal the built page, which has them.
+  const hasRecord = Object.values(calculator.inputs).some(({ kind }) => kind === 'record');
+  await start(box, calculator, {
+    ...(usesTools(calculator.inputs) && { tools: (await import('../../calculators/ui/tools/toolSet.ts')).toolSet }),
+    ...(hasRecord && { records: (await import('../../calculators/ui/RecordField.tsx')).RecordField }),
+  });
 }

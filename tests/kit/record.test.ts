@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { record } from '../../calculators/kit/inputs.ts';
 import { answered, splitAnswers, withAnswers, withBody } from '../../calculators/kit/record/answers.ts';
+import { record } from '../../calculators/kit/record/record.ts';
 import { understandRecord } from '../../calculators/kit/record/understandRecord.ts';
 import { dayOf, isoDay } from '../../calculators/units/printQuantity.ts';
 

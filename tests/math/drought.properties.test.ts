@@ -11,6 +11,7 @@ import { quantileType6 } from '../../calculators/math/drought/quantileType6.ts';
 import { rainBetween, rainByDay } from '../../calculators/math/drought/rainByDay.ts';
 import { rankInRecord } from '../../calculators/math/drought/rankInRecord.ts';
 import { runningSums } from '../../calculators/math/drought/runningSums.ts';
+import { splitSeasons } from '../../calculators/math/drought/splitSeasons.ts';
 import { indexUnderGamma, standardizedPrecipitationIndex } from '../../calculators/math/drought/standardizedPrecipitationIndex.ts';
 import { yearsToBound } from '../../calculators/math/drought/yearsToBound.ts';
 import { digamma } from '../../calculators/math/special/digamma.ts';
@@ -239,5 +240,31 @@ describe('periods of a record', () => {
       const alone = standardizedPrecipitationIndex({ amount: sums[at] ?? 0, record, fit: 'thom' });
       expect(Math.abs((run[at]?.index ?? Number.NaN) - alone)).toBeLessThan(1e-6);
     }
+  });
+});
+
+describe('seasons of a record', () => {
+  const year = (which: number, part: (dayOfYear: number) => number) =>
+    Array.from({ length: 365 }, (_, index) => ({ day: Date.UTC(which, 0, 1 + index) / 86_400_000, amount: part(index) }));
+  const [fromDay, toDay] = [Date.UTC(2026, 2, 1) / 86_400_000, Date.UTC(2026, 9, 31) / 86_400_000];
+
+  it('shares a total out over its days, and finds the same rain before and after', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 0, max: 244 }), fc.integer({ min: 1, max: 40 }), (into, daily) => {
+        const readings = [...year(2001, () => daily), ...year(2002, () => daily)];
+        const totals = [2001, 2002].map((which) => ({ day: Date.UTC(which, 11, 31) / 86_400_000, amount: 365 * daily, days: 365 }));
+        const ask = { fromDay, toDay, atDays: [fromDay + into] };
+        const seasons = splitSeasons({ table: rainByDay(readings), ...ask });
+        expect(seasons.map((each) => each.year)).toEqual([2001, 2002]);
+        for (const { through, whole } of [...seasons, ...splitSeasons({ table: rainByDay(totals), ...ask })]) {
+          expect(Math.abs((through[0] ?? 0) - daily * (into + 1))).toBeLessThan(1e-6);
+          expect(Math.abs(whole - daily * 245)).toBeLessThan(1e-6);
+        }
+      }),
+    );
+  });
+  it('leaves out a season that was not read through, and this one', () => {
+    const readings = [...year(2001, () => 1), ...year(2002, () => 1).filter((_, index) => index < 150 || index > 170), ...year(2026, () => 1)];
+    expect(splitSeasons({ table: rainByDay(readings), fromDay, toDay, atDays: [] }).map((each) => each.year)).toEqual([2001]);
   });
 });

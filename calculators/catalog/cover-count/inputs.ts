@@ -11,6 +11,18 @@ export const inputs = {
     help: 'It decides where the classes for storm runoff begin.',
     options: { humid: { label: 'Humid: pasture, hay, woods' }, dry: { label: 'Dry range' } },
   }),
+  grazing: choice({
+    label: 'How it is grazed',
+    belongsTo: 'management',
+    default: 'moderate',
+    help: 'The class for storm runoff needs this as well as the count.',
+    options: {
+      heavy: { label: 'Hard: little left, no litter on the ground' },
+      moderate: { label: 'About half is left' },
+      light: { label: 'Lightly or now and then; most is left' },
+      rested: { label: 'Rested, not grazed now' },
+    },
+  }),
   plantCount: number({
     ...steps,
     label: 'Steps on a plant base',
@@ -44,17 +56,5 @@ export const inputs = {
     help: 'Also where a leaf hangs over bare soil: go by what lies at the ground.',
     field:
       'Choose a far mark and walk to it. Put a notch or a nail line on the toe of your boot. At each step look straight down past the notch, and tap what lies there. Take three lines or more through the pasture, not along a fence, a trail or the water.',
-  }),
-  grazing: choice({
-    label: 'How it is grazed',
-    belongsTo: 'management',
-    default: 'moderate',
-    help: 'The class for storm runoff needs this as well as the count.',
-    options: {
-      heavy: { label: 'Hard: little left, no litter on the ground' },
-      moderate: { label: 'About half is left' },
-      light: { label: 'Lightly or now and then; most is left' },
-      rested: { label: 'Rested, not grazed now' },
-    },
   }),
 };

@@ -97,7 +97,7 @@ export const inputs = {
     help: 'Three are much better than one. Set them a few steps apart on ground that looks the same. Stop the watch when the soil just glistens; on uneven soil, when half of it does.',
     maxRows: 3,
     columns: {
-      firstMin: number({ label: 'First pouring was gone after', symbol: 't_1', belongsTo: 'management', default: 4, ...minutes }),
+      firstMin: number({ label: 'Time of the first pouring', symbol: 't_1', belongsTo: 'management', default: 4, ...minutes }),
       pours: choice({
         label: 'Poured again into the same ring?',
         belongsTo: 'management',
@@ -110,7 +110,7 @@ export const inputs = {
         },
       }),
       secondMin: number({
-        label: 'Second pouring, after',
+        label: 'Time of the second pouring',
         symbol: 't_2',
         belongsTo: 'management',
         default: 18,
@@ -118,7 +118,7 @@ export const inputs = {
         shownWhen: { pours: ['twice', 'thrice'] },
       }),
       thirdMin: number({
-        label: 'Third pouring, after',
+        label: 'Time of the third pouring',
         symbol: 't_3',
         belongsTo: 'management',
         default: 20,

@@ -65,6 +65,14 @@ export function TallyTool({ id, members, store, hasProblem, onCounts, children }
   const last = order.at(-1);
   return (
     <div class="tool is-tally">
+      <details class="field-help">
+        <summary>How to count</summary>
+        {members.map(({ name, input, tool }) => (
+          <p key={name}>
+            <b>{tool.label}.</b> {input.help} {input.field}
+          </p>
+        ))}
+      </details>
       {isFull && (
         <div class="tally-full">
           <p>This count is complete: an example, or one that was made before.</p>
@@ -93,7 +101,7 @@ export function TallyTool({ id, members, store, hasProblem, onCounts, children }
       </div>
       <p class="tally-total" role="status">
         <span class="unseen">{lastTap}</span>
-        {total <= until ? `${total} of ${until} ${group}` : `${total} ${group}, ${until} make a count`}
+        {total <= until ? `${total} of ${until} ${group}` : `${total} ${group}, ${until} are enough`}
       </p>
       <p class="tally-row">
         <button

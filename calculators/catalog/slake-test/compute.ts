@@ -1,0 +1,64 @@
+import { slakeClass } from '../../math/soil/slakeClass.ts';
+import { slakeSummary } from '../../math/soil/slakeSummary.ts';
+import { studentQuantile } from '../../math/special/studentQuantile.ts';
+
+// One time and one share inside each answer's band: the class is the same anywhere in it.
+const whatWasSeen = {
+  dry: { halfLostSeconds: 0, leftPercent: 0 },
+  'by-5': { halfLostSeconds: 3, leftPercent: 0 },
+  'by-30': { halfLostSeconds: 15, leftPercent: 0 },
+  'by-300': { halfLostSeconds: 120, leftPercent: 0 },
+  crumbs: { halfLostSeconds: Infinity, leftPercent: 5 },
+  some: { halfLostSeconds: Infinity, leftPercent: 15 },
+  half: { halfLostSeconds: Infinity, leftPercent: 50 },
+  most: { halfLostSeconds: Infinity, leftPercent: 90 },
+} as const;
+const confidencePercent = 95;
+
+export interface Asked {
+  readonly soil: 'loamy' | 'sandy' | 'clayey' | 'differs';
+  readonly spot: 'plants' | 'bare' | 'mixed';
+  readonly dried: 'dry' | 'damp';
+  readonly samples: readonly { readonly seen: keyof typeof whatWasSeen }[];
+}
+
+const sumOf = <T>(list: readonly T[], of: (each: T) => number): number => list.reduce((sum, each) => sum + of(each), 0);
+const one = (is: boolean): number => (is ? 1 : 0);
+
+export function compute({ soil, dried, samples }: Asked) {
+  const classes = samples.map(({ seen }) => slakeClass(whatWasSeen[seen]));
+  const { meanClass, topClassPercent, spread = 0 } = slakeSummary(classes);
+  const lines = classes.map((soilClass, index) => ({
+    number: index + 1,
+    seen: samples[index]?.seen ?? 'half',
+    soilClass,
+    gapSquare: (soilClass - meanClass) ** 2,
+    isTop: one(soilClass === 6),
+    isMiddle: one(soilClass === 4 || soilClass === 5),
+    isLow: one(soilClass === 3),
+    isGone: one(soilClass < 3),
+  }));
+  const count = classes.length;
+  const scatters = count > 1 && spread > 0;
+  const studentTimes = count > 1 ? studentQuantile(0.5 + confidencePercent / 200, 2 * count - 2) : 0;
+  const holds: 'damp' | 'well' | 'partly' | 'poorly' = dried === 'damp' ? 'damp' : meanClass > 5 ? 'well' : meanClass >= 3 ? 'partly' : 'poorly';
+  return {
+    holds,
+    comparable: soil === 'differs' ? ('no' as const) : ('yes' as const),
+    lines,
+    count,
+    classSum: sumOf(lines, ({ soilClass }) => soilClass),
+    gapSum: sumOf(lines, ({ gapSquare }) => gapSquare),
+    topCount: sumOf(lines, ({ isTop }) => isTop),
+    middleCount: sumOf(lines, ({ isMiddle }) => isMiddle),
+    lowCount: sumOf(lines, ({ isLow }) => isLow),
+    goneCount: sumOf(lines, ({ isGone }) => isGone),
+    meanClass,
+    lowestClass: Math.min(...classes),
+    highestClass: Math.max(...classes),
+    topClassPercent,
+    spread,
+    studentTimes,
+    scatterClasses: scatters ? studentTimes * spread * Math.sqrt(2 / count) : 0,
+  };
+}

@@ -1,0 +1,154 @@
+import { defineCalculator } from '../../kit/define.ts';
+import { compute } from './compute.ts';
+import { inputs } from './inputs.ts';
+import { quantities } from './quantities.ts';
+
+const spots = { plants: 'from under plants', bare: 'from bare spots', mixed: 'from under plants and bare spots' } as const;
+
+export default defineCalculator({
+  slug: 'slake-test',
+  version: 1,
+  title: 'Slake test: does soil hold together in water',
+  inputs,
+  refusals: [{ at: 'samples', when: ({ samples }) => samples.length === 0, say: 'Put in at least one sample; eight or nine are better.' }],
+  compute,
+}).describe({
+  question: 'Does it hold together?',
+  lead: 'Lower dry crumbs of soil into water and answer what you see. Each gets its class; then the mean, the share that stayed whole, and two places side by side.',
+  searchWords: [
+    'slaking',
+    'aggregate stability',
+    'soil stability class',
+    'soil crumbs in water',
+    'crusting',
+    'clod test',
+    'soil structure',
+    'sieve and dip',
+    'soil health demonstration',
+  ],
+  quantities,
+  results: [
+    { of: 'holds' },
+    { of: 'meanClass', range: { low: 'lowestClass', high: 'highestClass', says: 'the samples ran from {low} to {high}' } },
+    { of: 'comparable', when: ({ comparable }) => comparable === 'no' },
+    { of: 'topClassPercent' },
+    { of: 'spread', when: ({ count }) => count > 1 },
+    { of: 'scatterClasses', when: ({ scatterClasses }) => scatterClasses > 0 },
+    { of: 'count' },
+    { of: 'lines' },
+  ],
+  steps: [
+    {
+      kind: 'rows',
+      of: 'lines',
+      says: 'The class of each sample by what was seen. Before it was wet 0; half gone by 5 seconds 1, by 30 seconds 2, by 5 minutes 3; if it held, by what five dips left: under a tenth 3, under a quarter 4, under three quarters 5, more 6.',
+      source: 'herrick-2001, stability classes',
+      formulas: { gapSquare: String.raw`(\q{soilClass} - \q{meanClass})^2` },
+      sums: { classSum: 'soilClass', gapSum: 'gapSquare', topCount: 'isTop', middleCount: 'isMiddle', lowCount: 'isLow', goneCount: 'isGone' },
+    },
+    {
+      kind: 'formula',
+      shows: 'meanClass',
+      says: 'Their mean.',
+      source: 'soil-quality-test-kit-2001, chapter 9 (from memory)',
+      ways: [{ formula: String.raw`\frac{\q{classSum}}{\q{count}}` }],
+    },
+    {
+      kind: 'lookup',
+      shows: 'holds',
+      says: 'Over 5 counts as good. Under 3, the usual piece is gone within five minutes; that line is our own. Damp samples are not judged.',
+      source: 'arvalis-slake-test, good above 5',
+    },
+    {
+      kind: 'formula',
+      shows: 'topClassPercent',
+      says: 'Samples in class 6, of all. Two places with one mean can differ in this.',
+      source: 'soil-quality-test-kit-2001, chapter 9 (from memory)',
+      ways: [{ formula: String.raw`100 \times \frac{\q{topCount}}{\q{count}}` }],
+    },
+    {
+      kind: 'formula',
+      shows: 'spread',
+      onlyWhen: ({ count }) => count > 1,
+      says: 'How far the samples stand from their mean, on the whole.',
+      source: 'common practice',
+      ways: [{ formula: String.raw`\sqrt{\frac{\q{gapSum}}{\q{count} - 1}}` }],
+    },
+    {
+      kind: 'lookup',
+      shows: 'studentTimes',
+      onlyWhen: ({ scatterClasses }) => scatterClasses > 0,
+      says: 'Student’s t, 95 percent, for two places with this many samples each.',
+      source: 'nist-sematech-handbook, table of t',
+    },
+    {
+      kind: 'formula',
+      shows: 'scatterClasses',
+      onlyWhen: ({ scatterClasses }) => scatterClasses > 0,
+      says: 'What two places with as many samples and as much spread can differ by chance.',
+      source: 'nist-sematech-handbook, two-sample t interval',
+      ways: [{ formula: String.raw`\q{studentTimes} \times \q{spread} \times \sqrt{\frac{2}{\q{count}}}` }],
+    },
+  ],
+  cautions: [
+    {
+      when: () => true,
+      say: 'In front of people use clear plastic, not glass. Keep water off cords and off the floor where people walk.',
+      source: 'common practice',
+    },
+    {
+      when: ({ dried }) => dried === 'damp',
+      say: 'Dry them first. Damp crumbs hold together in water even where dry ones burst, so this would flatter the soil.',
+      source: 'herrick-2001, air-dry samples',
+    },
+    {
+      when: ({ soil }) => soil === 'differs',
+      say: 'The two places differ in texture. The classes then tell of sand and clay as much as of care. Compare each place with itself, a year later.',
+      source: 'arvalis-slake-test, compare within one field',
+    },
+    {
+      when: ({ soil }) => soil === 'sandy',
+      say: 'Sandy soil has little to bind it and may never reach class 6, however well it is kept.',
+      source: 'arvalis-slake-test, sandy soils',
+    },
+    {
+      when: ({ spot }) => spot === 'mixed',
+      say: 'Samples from under plants and from bare spots are thrown together. Their mean goes by how many you took of each. Run them as two places.',
+      source: 'common practice',
+    },
+    {
+      when: ({ count }) => count < 6,
+      say: 'Fewer than six samples. One odd crumb moves the mean by more than a season of care does.',
+      source: 'our own',
+    },
+  ],
+  limits: [
+    'It looks at crumbs from the top inch. It says how they stand up to water, not how fast water goes in nor how much it carries off.',
+    'Half gone is judged by eye. Have one person judge all samples, without knowing which place they are from.',
+    'Soil moisture through the season, frost and time since tillage change the class. Compare tests of one season.',
+    'Clay that swells can fall apart although it is well kept, and lime or iron can bind soil that is not.',
+    'The classes are steps, not inches: a mean of 4 is not twice a mean of 2.',
+  ],
+  note: ({ spot, holds, comparable, count }, show) => {
+    const says = {
+      damp: 'can’t be judged, the samples were damp',
+      well: 'holds together well',
+      partly: 'holds for a while and then gives way',
+      poorly: 'falls apart',
+    }[holds];
+    const alike = comparable === 'no' ? ' The two places differ in texture, so they can’t be set side by side.' : '';
+    return `Slake test, ${show('count')} ${count === 1 ? 'sample' : 'samples'} ${spots[spot]}: mean class ${show('meanClass')} of 6 (${show('lowestClass')} to ${show('highestClass')}), ${show('topClassPercent')} stayed whole: ${says}.${alike}`;
+  },
+  picture: {
+    kind: 'shares',
+    whole: 'count',
+    parts: [
+      { of: 'topCount', tone: 'kept' },
+      { of: 'middleCount', tone: 'water' },
+      { of: 'lowCount', tone: 'other' },
+      { of: 'goneCount', tone: 'lost' },
+    ],
+  },
+  sources: ['herrick-2001', 'soil-quality-test-kit-2001', 'arvalis-slake-test', 'nist-sematech-handbook'],
+  guides: ['testing-if-soil-holds-together', 'showing-soil-to-a-crowd'],
+});

@@ -1,0 +1,71 @@
+import { choice, rows } from '../../kit/inputs.ts';
+
+export const inputs = {
+  soil: choice({
+    label: 'How does the soil feel?',
+    belongsTo: 'place',
+    default: 'loamy',
+    help: 'Rub it wet between your fingers. Compare only places that feel alike.',
+    options: {
+      loamy: { label: 'Loamy or silty: soft, or like flour' },
+      sandy: { label: 'Sandy: mostly grit' },
+      clayey: { label: 'Clayey: sticky, makes a long ribbon' },
+      differs: { label: 'The two places feel different' },
+    },
+  }),
+  spot: choice({
+    label: 'Where did you take them?',
+    belongsTo: 'management',
+    default: 'plants',
+    help: 'Ground under plants holds better than bare spots. Keep the two apart.',
+    field:
+      'Walk a line and stop every ten steps. Lift a slice of the top inch with a knife and let it break by itself. Keep a piece as wide as a pencil is thick and half as high. Don’t squeeze it, and leave out stones and thick roots.',
+    options: {
+      plants: { label: 'Under plants' },
+      bare: { label: 'In bare spots' },
+      mixed: { label: 'Some of each' },
+    },
+  }),
+  dried: choice({
+    label: 'Were they air-dry?',
+    belongsTo: 'management',
+    default: 'dry',
+    help: 'Damp soil holds together in water whatever it is worth.',
+    field: 'Spread them on paper in the shade for a day or two, until they are hard and pale. Not in an oven, not in the sun on a dashboard.',
+    options: { dry: { label: 'Yes' }, damp: { label: 'No, or not sure' } },
+  }),
+  samples: rows({
+    label: 'Samples',
+    rowName: 'sample',
+    help: 'Lay each in a small sieve or on window screen (holes of about 1/16 inch) and lower it into an inch of rain water or distilled water. “Gone” is when half of it is gone. Run one of each place at the same time. Eight or nine a place tell something; the field kit holds eighteen.',
+    maxRows: 18,
+    tool: {
+      kind: 'marks',
+      label: 'The soil goes into the water',
+      atS: [5, 30, 300],
+      says: [
+        'Is half of it gone already?',
+        'Is half of it gone now?',
+        'If half still holds, raise and lower it four more times, a second up and a second down. With the soak that makes five.',
+      ],
+    },
+    columns: {
+      seen: choice({
+        label: 'What you saw',
+        belongsTo: 'management',
+        default: 'half',
+        options: {
+          dry: { label: 'Gone before it was wet', group: 'In the water, half of it' },
+          'by-5': { label: 'Gone within 5 seconds', group: 'In the water, half of it' },
+          'by-30': { label: 'Gone by 30 seconds', group: 'In the water, half of it' },
+          'by-300': { label: 'Gone by 5 minutes', group: 'In the water, half of it' },
+          crumbs: { label: 'Under 1/10 left', group: 'It held for 5 minutes, then the dips' },
+          some: { label: 'Up to 1/4 left', group: 'It held for 5 minutes, then the dips' },
+          half: { label: 'Up to 3/4 left', group: 'It held for 5 minutes, then the dips' },
+          most: { label: 'Over 3/4 left', group: 'It held for 5 minutes, then the dips' },
+        },
+      }),
+    },
+    default: (['half', 'most', 'by-300', 'half', 'some', 'most', 'half', 'by-300'] as const).map((seen) => ({ seen })),
+  }),
+};

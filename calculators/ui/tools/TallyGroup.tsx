@@ -1,0 +1,40 @@
+import type { ComponentChildren } from 'preact';
+import type { Cell, Input } from '../../kit/inputs.ts';
+import { isShown, textIn } from '../../kit/state.ts';
+import type { SideProps } from '../Side.tsx';
+import type { ToolStore } from './keptTool.ts';
+import { type TallyMember, TallyTool } from './TallyTool.tsx';
+
+interface TallyGroupProps {
+  readonly name: string;
+  readonly side: SideProps;
+  readonly store: ToolStore | undefined;
+  /** Draws a plain field of this side. */
+  readonly field: (name: string, input: Cell) => ComponentChildren;
+}
+const groupOf = (input: Input | undefined): string | undefined =>
+  input?.kind === 'number' && input.tool?.kind === 'tally' ? input.tool.group : undefined;
+
+/** A tally where the first input of its group stands: all of the group that apply here. */
+export function TallyGroup({ name, side, store, field }: TallyGroupProps) {
+  const { calculator, texts, wants, problems, onTexts } = side;
+  const group = groupOf(calculator.inputs[name]);
+  const [first, ...others] = Object.entries(calculator.inputs).flatMap(([each, input]): readonly TallyMember[] =>
+    input.kind === 'number' && input.tool?.kind === 'tally' && input.tool.group === group && isShown(input, texts) && wants(input)
+      ? [{ name: each, input, tool: input.tool, text: textIn(texts[each]) }]
+      : [],
+  );
+  if (first?.name !== name) return null;
+  const members = [first, ...others] as const;
+  return (
+    <TallyTool
+      id={side.id}
+      members={members}
+      store={store}
+      hasProblem={members.some((member) => problems.some(({ at }) => at === member.name))}
+      onCounts={(counts, at) => onTexts({ ...texts, ...counts }, at)}
+    >
+      {members.map((member) => field(member.name, member.input))}
+    </TallyTool>
+  );
+}

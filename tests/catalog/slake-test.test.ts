@@ -1,0 +1,28 @@
+import { describe, expect, it } from 'vitest';
+import definition from '../../calculators/catalog/slake-test/definition.ts';
+import { resultAt, runQuery } from '../../calculators/kit/cases.ts';
+
+const result = (query: string, name: string) => resultAt(runQuery(definition, query), name);
+const ladder = ['dry', 'by-5', 'by-30', 'by-300', 'crumbs', 'some', 'half', 'most'];
+
+describe('slake-test', () => {
+  it('never gives soil that lasted longer or kept more a lower class', () => {
+    const classes = ladder.map((seen) => Number(result(`samples.seen=${seen}`, 'meanClass')));
+    for (const [index, each] of classes.entries()) if (index > 0) expect(each).toBeGreaterThanOrEqual(classes[index - 1] ?? 0);
+    expect(classes.at(0)).toBe(0);
+    expect(classes.at(-1)).toBe(6);
+  });
+  it('does not praise damp crumbs', () => {
+    expect(result('dried=dry&samples.seen=most', 'holds')).toBe('well');
+    expect(result('dried=damp&samples.seen=most', 'holds')).toBe('damp');
+  });
+  it('counts every sample once in the bar', () => {
+    const { values } = runQuery(definition, '');
+    const parts = ['topCount', 'middleCount', 'lowCount', 'goneCount'].reduce((sum, name) => sum + Number(values[name]), 0);
+    expect(parts).toBe(values['count']);
+  });
+  it('calls the clock at the three times that decide the class', () => {
+    const { samples } = definition.inputs;
+    expect(samples?.kind === 'rows' ? samples.tool?.atS : undefined).toEqual([5, 30, 300]);
+  });
+});
