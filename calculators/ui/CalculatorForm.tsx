@@ -6,7 +6,7 @@ import { canCompare, changeSystem, type Form, isShown, type Problem, startTexts,
 import type { UnitSystem } from '../units/units.ts';
 import { Actions } from './Actions.tsx';
 import { Conventions } from './Conventions.tsx';
-import { Picture } from './pictures/Picture.tsx';
+import type { DrawPicture } from './pictures/loadPicture.tsx';
 import { Answers, Large, leadOf, ResultsTable, RowsResults } from './Results.tsx';
 import { Side } from './Side.tsx';
 import { otherTexts, type Ran, runTexts, sideTitles } from './sides.ts';
@@ -37,6 +37,8 @@ export interface CalculatorFormProps {
   readonly onSystem?: (system: UnitSystem) => void;
   /** Keeps a record for the next visit and says whether it could; an empty text forgets it. */
   readonly keepRecord?: (name: string, text: string) => boolean;
+  /** Draws the picture that a definition has, if it has one. */
+  readonly Picture?: DrawPicture | undefined;
   /** Draws the tools that a definition names. */
   readonly tools?: Tools['draw'];
   /** Where they keep their state. */
@@ -87,7 +89,7 @@ function Waiting({ mine, theirs }: { readonly mine: Ran; readonly theirs: Ran | 
 }
 
 /** Form and results of ANY calculator. */
-export function CalculatorForm({ calculator, id, open, onChange, address, onSystem, tools, store, keepRecord }: CalculatorFormProps) {
+export function CalculatorForm({ calculator, id, open, onChange, address, onSystem, Picture, tools, store, keepRecord }: CalculatorFormProps) {
   const [form, setForm] = useState<Form>(() => ({ this: startTexts(calculator.inputs), that: null }));
   const [system, setSystem] = useState<UnitSystem>('us');
   const [notices, setNotices] = useState<readonly string[]>([]);
@@ -286,7 +288,7 @@ export function CalculatorForm({ calculator, id, open, onChange, address, onSyst
         </div>
         {isComputed && (
           <>
-            {calculator.picture && (
+            {calculator.picture && Picture && (
               <Picture {...common} picture={calculator.picture} outcome={outcome} other={other} titles={titles} id={`${id}-picture`} />
             )}
             <ResultsTable {...common} outcome={outcome} other={other} titles={titles} />
