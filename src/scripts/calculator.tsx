@@ -7,6 +7,7 @@ import { usesTools } from '../../calculators/kit/tools.ts';
 import { CalculatorForm, type Change, type Opening } from '../../calculators/ui/CalculatorForm.tsx';
 import { fillWorking } from '../../calculators/ui/fillWorking.tsx';
 import { type DrawPicture, loadPicture } from '../../calculators/ui/pictures/loadPicture.tsx';
+import type { Records } from '../../calculators/ui/RecordField.tsx';
 import { otherTexts } from '../../calculators/ui/sides.ts';
 import type { ToolStore } from '../../calculators/ui/tools/keptTool.ts';
 import type { Tools } from '../../calculators/ui/tools/toolSet.ts';
@@ -82,12 +83,19 @@ const toolStore = (box: HTMLElement): ToolStore => ({
   write: (tool, text) => (text === null ? forget('sessionStorage', toolKeyOf(box, tool)) : keep('sessionStorage', toolKeyOf(box, tool), text)),
 });
 
-interface Drawing {
+function keepRecord(name: string, text: string): boolean {
+  if (text !== '') return keep('localStorage', recordKeyOf(name), text);
+  forget('localStorage', recordKeyOf(name));
+  return true;
+}
+/** What only some forms need, fetched for those. */
+interface Extra {
   readonly Picture: DrawPicture | undefined;
   readonly tools: Tools['draw'] | undefined;
+  readonly records: Records['draw'] | undefined;
 }
 
-function start(box: HTMLElement, calculator: Calculator, { Picture, tools }: Drawing): Promise<void> {
+function start(box: HTMLElement, calculator: Calculator, { Picture, tools, records: drawRecord }: Extra): Promise<void> {
   const root = box.querySelector('[data-form]');
   const working = box.querySelector('.working');
   if (!root || !working) return Promise.resolve();
@@ -149,11 +157,7 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools }: Dra
       onSystem={(to) => keep('localStorage', unitsKey, to)}
       Picture={Picture}
       {...(tools && { tools, store: toolStore(box) })}
-      keepRecord={(name, text) => {
-        if (text !== '') return keep('localStorage', recordKeyOf(name), text);
-        forget('localStorage', recordKeyOf(name));
-        return true;
-      }}
+      {...(drawRecord && { records: drawRecord, keepRecord })}
     />,
     root,
   );
@@ -191,9 +195,11 @@ export async function openCalculator(box: HTMLElement): Promise<void> {
   if (!load) throw new Error(`no definition for ${box.dataset['calculator']}`);
   const { default: calculator } = await load();
   // Before the takeover: its first render must equal the built page, which has them.
-  const [Picture, tools] = await Promise.all([
+  const hasRecord = Object.values(calculator.inputs).some(({ kind }) => kind === 'record');
+  const [Picture, tools, records] = await Promise.all([
     calculator.picture && loadPicture(calculator.picture.kind),
     usesTools(calculator.inputs) ? import('../../calculators/ui/tools/toolSet.ts').then(({ toolSet }) => toolSet) : undefined,
+    hasRecord ? import('../../calculators/ui/RecordField.tsx').then(({ RecordField }) => RecordField) : undefined,
   ]);
-  await start(box, calculator, { Picture, tools });
+  await start(box, calculator, { Picture, tools, records });
 }

@@ -2,6 +2,7 @@
 import { render } from 'preact';
 import { CalculatorForm } from '../../calculators/ui/CalculatorForm.tsx';
 import { Picture } from '../../calculators/ui/pictures/Picture.tsx';
+import { RecordField } from '../../calculators/ui/RecordField.tsx';
 import { toolSet } from '../../calculators/ui/tools/toolSet.ts';
 import kitchenSink from '../kit/kitchenSink.ts';
 
@@ -13,6 +14,7 @@ if (root)
       id="sink"
       Picture={Picture}
       tools={toolSet}
+      records={RecordField}
       store={{
         read: (key) => sessionStorage.getItem(key),
         write: (key, text) => (text === null ? sessionStorage.removeItem(key) : sessionStorage.setItem(key, text)),
