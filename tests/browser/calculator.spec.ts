@@ -210,7 +210,7 @@ test('a whole calculator weighs what was measured, not more', async ({ page }) =
       bytes.reduce((sum, each) => sum + each, 0),
       [...asked].join('\n'),
       // A form that asks for a record carries what reads one.
-    ).toBeLessThanOrEqual([...asked].some((path) => path.includes('/RecordField.')) ? 66_000 : 55_000);
+    ).toBeLessThanOrEqual([...asked].some((path) => path.includes('/RecordField.')) ? 66_000 : 57_000);
     page.removeAllListeners('request');
   }
 });
