@@ -7,6 +7,7 @@ import type { UnitSystem } from '../units/units.ts';
 import { Actions } from './Actions.tsx';
 import { Conventions } from './Conventions.tsx';
 import { Picture } from './pictures/Picture.tsx';
+import type { Records } from './RecordField.tsx';
 import { Answers, Large, leadOf, ResultsTable, RowsResults } from './Results.tsx';
 import { Side } from './Side.tsx';
 import { otherTexts, type Ran, runTexts, sideTitles } from './sides.ts';
@@ -35,8 +36,9 @@ export interface CalculatorFormProps {
   /** The whole address of a link, for copying, printing and the code to scan. */
   readonly address?: (link: string) => string;
   readonly onSystem?: (system: UnitSystem) => void;
-  /** Keeps a record for the next visit and says whether it could; an empty text forgets it. */
-  readonly keepRecord?: (name: string, text: string) => boolean;
+  /** Draws a record, and keeps it, for a definition that asks for one. */
+  readonly records?: Records['draw'];
+  readonly keepRecord?: Exclude<Records['keep'], undefined>;
   /** Draws the tools that a definition names. */
   readonly tools?: Tools['draw'];
   /** Where they keep their state. */
@@ -87,7 +89,7 @@ function Waiting({ mine, theirs }: { readonly mine: Ran; readonly theirs: Ran | 
 }
 
 /** Form and results of ANY calculator. */
-export function CalculatorForm({ calculator, id, open, onChange, address, onSystem, tools, store, keepRecord }: CalculatorFormProps) {
+export function CalculatorForm({ calculator, id, open, onChange, address, onSystem, tools, store, records, keepRecord }: CalculatorFormProps) {
   const [form, setForm] = useState<Form>(() => ({ this: startTexts(calculator.inputs), that: null }));
   const [system, setSystem] = useState<UnitSystem>('us');
   const [notices, setNotices] = useState<readonly string[]>([]);
@@ -124,7 +126,11 @@ export function CalculatorForm({ calculator, id, open, onChange, address, onSyst
     onSystem?.(to);
   };
   const common = { calculator, system };
-  const asks = { ...common, tools: tools && { draw: tools, store: isLive ? store : undefined }, keepRecord: isLive ? keepRecord : undefined };
+  const asks = {
+    ...common,
+    tools: tools && { draw: tools, store: isLive ? store : undefined },
+    records: records && { draw: records, keep: isLive ? keepRecord : undefined },
+  };
   const { outcome } = mine;
   const other = theirs?.outcome ?? null;
   const isComputed = outcome !== null && (theirs === null || other !== null);
