@@ -246,7 +246,13 @@ export default defineCalculator({
     const likely = keepAdvantageUsd < 0 ? 'selling saves at the likely price' : 'keeping saves at the likely price';
     return `Feed or sell, ${show('keepDays')}: ${answer}; ${likely} (keeping ${show('keepingUsd')}, selling ${show('rebuyingUsd')} a cow${even}). ${isCalfSold ? 'A calf is counted' : 'No calf is counted'}. Prices seen ${show('pricesSeenDay')}.`;
   },
-  picture: { kind: 'lines', rows: 'byPrice', x: 'priceUsd', ys: ['keepCostUsd', 'rebuyCostUsd'] },
+  picture: {
+    kind: 'lines',
+    rows: 'byPrice',
+    x: 'priceUsd',
+    ys: ['keepCostUsd', 'rebuyCostUsd'],
+    mark: { at: 'evenBuyBackUsd', says: 'both the same' },
+  },
   sources: ['jones-keep-or-sell-2011', 'gessner-2016', 'gessner-igrow-2017', 'ritten-rebuild-2015', 'csu-abm-partial-budget'],
   guides: ['selling-or-feeding', 'choosing-who-goes'],
 });
