@@ -167,5 +167,5 @@ export default defineCalculator({
     'mullenix-2022',
     'gross-intake',
   ],
-  guides: ['stocking-for-the-dry-year'],
+  guides: ['stocking-for-the-dry-year', 'leased-and-permitted-ground'],
 });
