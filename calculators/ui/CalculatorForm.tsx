@@ -6,7 +6,7 @@ import { canCompare, changeSystem, type Form, isShown, type Problem, startTexts,
 import type { UnitSystem } from '../units/units.ts';
 import { Actions } from './Actions.tsx';
 import { Conventions } from './Conventions.tsx';
-import { Picture } from './pictures/Picture.tsx';
+import type { DrawPicture } from './pictures/loadPicture.tsx';
 import type { Records } from './RecordField.tsx';
 import { Answers, Large, leadOf, ResultsTable, RowsResults } from './Results.tsx';
 import { Side } from './Side.tsx';
@@ -39,6 +39,8 @@ export interface CalculatorFormProps {
   /** Draws a record, and keeps it, for a definition that asks for one. */
   readonly records?: Records['draw'];
   readonly keepRecord?: Exclude<Records['keep'], undefined>;
+  /** Draws the picture that a definition has, if it has one. */
+  readonly Picture?: DrawPicture | undefined;
   /** Draws the tools that a definition names. */
   readonly tools?: Tools['draw'];
   /** Where they keep their state. */
@@ -89,7 +91,8 @@ function Waiting({ mine, theirs }: { readonly mine: Ran; readonly theirs: Ran | 
 }
 
 /** Form and results of ANY calculator. */
-export function CalculatorForm({ calculator, id, open, onChange, address, onSystem, tools, store, records, keepRecord }: CalculatorFormProps) {
+export function CalculatorForm(props: CalculatorFormProps) {
+  const { calculator, id, open, onChange, address, onSystem, Picture, tools, store, records, keepRecord } = props;
   const [form, setForm] = useState<Form>(() => ({ this: startTexts(calculator.inputs), that: null }));
   const [system, setSystem] = useState<UnitSystem>('us');
   const [notices, setNotices] = useState<readonly string[]>([]);
@@ -292,7 +295,7 @@ export function CalculatorForm({ calculator, id, open, onChange, address, onSyst
         </div>
         {isComputed && (
           <>
-            {calculator.picture && (
+            {calculator.picture && Picture && (
               <Picture {...common} picture={calculator.picture} outcome={outcome} other={other} titles={titles} id={`${id}-picture`} />
             )}
             <ResultsTable {...common} outcome={outcome} other={other} titles={titles} />

@@ -6,6 +6,7 @@ import { changeSystem, startTexts, type Texts } from '../../calculators/kit/stat
 import { usesTools } from '../../calculators/kit/tools.ts';
 import { CalculatorForm, type Change, type Opening } from '../../calculators/ui/CalculatorForm.tsx';
 import { fillWorking } from '../../calculators/ui/fillWorking.tsx';
+import { type DrawPicture, loadPicture } from '../../calculators/ui/pictures/loadPicture.tsx';
 import type { Records } from '../../calculators/ui/RecordField.tsx';
 import { otherTexts } from '../../calculators/ui/sides.ts';
 import type { ToolStore } from '../../calculators/ui/tools/keptTool.ts';
@@ -89,11 +90,12 @@ function keepRecord(name: string, text: string): boolean {
 }
 /** What only some forms need, fetched for those. */
 interface Extra {
-  readonly tools?: Tools['draw'];
-  readonly records?: Records['draw'];
+  readonly Picture: DrawPicture | undefined;
+  readonly tools: Tools['draw'] | undefined;
+  readonly records: Records['draw'] | undefined;
 }
 
-function start(box: HTMLElement, calculator: Calculator, { tools, records: drawRecord }: Extra): Promise<void> {
+function start(box: HTMLElement, calculator: Calculator, { Picture, tools, records: drawRecord }: Extra): Promise<void> {
   const root = box.querySelector('[data-form]');
   const working = box.querySelector('.working');
   if (!root || !working) return Promise.resolve();
@@ -153,6 +155,7 @@ function start(box: HTMLElement, calculator: Calculator, { tools, records: drawR
       onChange={onChange}
       address={(link) => `${page}?${link}`}
       onSystem={(to) => keep('localStorage', unitsKey, to)}
+      Picture={Picture}
       {...(tools && { tools, store: toolStore(box) })}
       {...(drawRecord && { records: drawRecord, keepRecord })}
     />,
@@ -193,8 +196,10 @@ export async function openCalculator(box: HTMLElement): Promise<void> {
   const { default: calculator } = await load();
   // Before the takeover: its first render must equal the built page, which has them.
   const hasRecord = Object.values(calculator.inputs).some(({ kind }) => kind === 'record');
-  await start(box, calculator, {
-    ...(usesTools(calculator.inputs) && { tools: (await import('../../calculators/ui/tools/toolSet.ts')).toolSet }),
-    ...(hasRecord && { records: (await import('../../calculators/ui/RecordField.tsx')).RecordField }),
-  });
+  const [Picture, tools, records] = await Promise.all([
+    calculator.picture && loadPicture(calculator.picture.kind),
+    usesTools(calculator.inputs) ? import('../../calculators/ui/tools/toolSet.ts').then(({ toolSet }) => toolSet) : undefined,
+    hasRecord ? import('../../calculators/ui/RecordField.tsx').then(({ RecordField }) => RecordField) : undefined,
+  ]);
+  await start(box, calculator, { Picture, tools, records });
 }
