@@ -35,7 +35,7 @@ describe('guides and calculators', () => {
   it.each(calculators)('$slug is named by the guides that it names', (calculator) => {
     expect(calculator.guides.length).toBeGreaterThan(0);
     const missing = calculator.guides.filter(
-      (slug) => guidesThere.has(slug) && !guideTexts.some((guide) => guide.slug === slug && guide.head.calculators.includes(calculator.slug)),
+      (slug) => !guideTexts.some((guide) => guide.slug === slug && guide.head.calculators.includes(calculator.slug)),
     );
     expect(missing).toEqual([]);
   });
