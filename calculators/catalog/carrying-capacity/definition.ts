@@ -170,5 +170,5 @@ export default defineCalculator({
     'mullenix-2022',
     'gross-intake',
   ],
-  guides: ['stocking-for-the-dry-year', 'choosing-who-goes', 'keeping-a-grazing-record'],
+  guides: ['stocking-for-the-dry-year', 'choosing-who-goes', 'keeping-a-grazing-record', 'leased-and-permitted-ground'],
 });
