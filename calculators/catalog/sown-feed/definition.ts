@@ -120,6 +120,7 @@ export default defineCalculator({
     'agproud-35189',
     'seedway-sorghum',
     'kansas-forage-water',
+    'shelley-winter-cereal-2022',
   ],
   guides: ['sowing-a-feed-crop'],
 });
