@@ -1,7 +1,14 @@
 import type { HelpLine } from '../content/local/schema.ts';
 import { countries } from './local.ts';
 
-export const lineText = ({ who, reach, hours }: HelpLine): string => `${who}: ${reach}, ${hours}.`;
+const lineText = ({ who, reach, hours }: HelpLine): string => `${who}: ${reach}, ${hours}.`;
+
+/** A line in three pieces, the number apart, so that a phone can dial it. */
+export function dialled(line: HelpLine): { readonly before: string; readonly number: string; readonly after: string } {
+  const number = /\d[\d-]+\d/.exec(line.reach)?.[0] ?? '';
+  const [before = '', ...after] = line.reach.split(number);
+  return { before: `${line.who}: ${before}`, number, after: `${after.join(number)}, ${line.hours}.` };
+}
 
 const talks = countries.map(({ slug, values: { talkToSomeone: talk } }) => ({ slug, near: talk.near, lines: [talk.national, ...talk.others] }));
 const isEverywhere = (line: HelpLine): boolean => talks.every(({ lines }) => lines.some((each) => lineText(each) === lineText(line)));

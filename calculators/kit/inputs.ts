@@ -1,4 +1,5 @@
 import type { Suffix, UnitName } from '../units/units.ts';
+import type { Understood } from './record/understandRecord.ts';
 import type { Marks, Tool } from './tools.ts';
 
 /** What the drought and the ground decide, and what people decide. Two managements share the place. */
@@ -99,6 +100,8 @@ export interface RecordInput<U extends UnitName = UnitName> extends Common {
   readonly default: string;
   /** Said before every result that comes from the default, which a link always opens with. */
   readonly standIn?: string;
+  /** Reads a text. It comes with the input, so that only forms that ask for a record carry the code. */
+  readonly read: (text: string) => Understood;
 }
 type RowDefault<C extends Columns> = { readonly [K in keyof C]: C[K]['default'] };
 export type Input = Cell | RowsInput | MonthsInput | RecordInput;
@@ -114,7 +117,6 @@ export const choice = <const O extends string>(
 export const yesNo = (spec: Omit<YesNoInput, 'kind'>): YesNoInput => ({ kind: 'yesNo', ...spec });
 export const date = (spec: Omit<DateInput, 'kind'>): DateInput => ({ kind: 'date', ...spec });
 export const months = <const U extends UnitName>(spec: Omit<MonthsInput<U>, 'kind'>): MonthsInput<U> => ({ kind: 'months', ...spec });
-export const record = <const U extends UnitName>(spec: Omit<RecordInput<U>, 'kind'>): RecordInput<U> => ({ kind: 'record', ...spec });
 
 export interface RowRefusal<C extends Columns> {
   readonly at: keyof C & string;

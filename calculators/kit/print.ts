@@ -63,6 +63,7 @@ export function printWorking(
 ): string {
   const quantity = columns[name] ?? calculator.quantities[name];
   if (typeof value !== 'number') return String(value ?? '');
+  if (quantity?.kind === 'day') return printDay(value);
   if (quantity?.kind === 'number') return printNumber(value, Math.max(quantity.digits + 1, 0));
   return printNumber(value, inputDigits(value));
 }

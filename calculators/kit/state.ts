@@ -1,7 +1,6 @@
 import { convert, type UnitSystem, unitIn } from '../units/units.ts';
 import type { Cell, Input, Inputs, MonthsInput, RecordLine, RowsInput } from './inputs.ts';
 import { type CellValue, defaultText, quantityText, readCell, readMonth, roundedText } from './read.ts';
-import { readRecord, remarkOn } from './record/readRecord.ts';
 
 export type RowTexts = Readonly<Record<string, string>>;
 /** What stands in the form: texts as typed, never numbers. A row is a record of texts, monthly values are a list. */
@@ -85,6 +84,10 @@ export const isShown = (input: { readonly shownWhen?: Input['shownWhen'] }, besi
     typeof is === 'string' ? is === spoken(beside[key]) : is.includes(spoken(beside[key])),
   );
 
+/** Before any result from a record that nobody has looked over. */
+const unconfirmed = (label: string): string =>
+  `${label}: look over what was understood of it, under the field, and say that it is right. Until then do not rely on the result.`;
+
 /** Texts to values. A hidden input holds its default, and a test proves that it changes nothing. */
 export function readForm(
   inputs: Inputs,
@@ -135,11 +138,11 @@ export function readForm(
             }),
           ];
         case 'record': {
-          const reading = readRecord(input, shown ? textIn(text) : input.default);
-          const remark = shown ? remarkOn(input, textIn(text)) : undefined;
-          if (remark !== undefined) remarks.push({ say: remark, source: 'our own' });
-          if ('value' in reading) return [key, reading.value];
-          problems.push({ at: key, say: reading.problem });
+          const { lines, problem, isConfirmed } = input.read(shown ? textIn(text) : input.default);
+          const remark = textIn(text) === input.default ? input.standIn : isConfirmed ? undefined : unconfirmed(input.label);
+          if (shown && remark !== undefined) remarks.push({ say: remark, source: 'our own' });
+          if (problem === undefined) return [key, lines];
+          problems.push({ at: key, say: problem });
           return [key, []];
         }
         default:

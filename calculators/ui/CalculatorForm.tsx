@@ -6,7 +6,8 @@ import { canCompare, changeSystem, type Form, isShown, type Problem, startTexts,
 import type { UnitSystem } from '../units/units.ts';
 import { Actions } from './Actions.tsx';
 import { Conventions } from './Conventions.tsx';
-import { Picture } from './pictures/Picture.tsx';
+import type { DrawPicture } from './pictures/loadPicture.tsx';
+import type { Records } from './RecordField.tsx';
 import { Answers, Large, leadOf, ResultsTable, RowsResults } from './Results.tsx';
 import { Side } from './Side.tsx';
 import { otherTexts, type Ran, runTexts, sideTitles } from './sides.ts';
@@ -35,8 +36,11 @@ export interface CalculatorFormProps {
   /** The whole address of a link, for copying, printing and the code to scan. */
   readonly address?: (link: string) => string;
   readonly onSystem?: (system: UnitSystem) => void;
-  /** Keeps a record for the next visit and says whether it could; an empty text forgets it. */
-  readonly keepRecord?: (name: string, text: string) => boolean;
+  /** Draws a record, and keeps it, for a definition that asks for one. */
+  readonly records?: Records['draw'];
+  readonly keepRecord?: Exclude<Records['keep'], undefined>;
+  /** Draws the picture that a definition has, if it has one. */
+  readonly Picture?: DrawPicture | undefined;
   /** Draws the tools that a definition names. */
   readonly tools?: Tools['draw'];
   /** Where they keep their state. */
@@ -87,7 +91,8 @@ function Waiting({ mine, theirs }: { readonly mine: Ran; readonly theirs: Ran | 
 }
 
 /** Form and results of ANY calculator. */
-export function CalculatorForm({ calculator, id, open, onChange, address, onSystem, tools, store, keepRecord }: CalculatorFormProps) {
+export function CalculatorForm(props: CalculatorFormProps) {
+  const { calculator, id, open, onChange, address, onSystem, Picture, tools, store, records, keepRecord } = props;
   const [form, setForm] = useState<Form>(() => ({ this: startTexts(calculator.inputs), that: null }));
   const [system, setSystem] = useState<UnitSystem>('us');
   const [notices, setNotices] = useState<readonly string[]>([]);
@@ -124,7 +129,11 @@ export function CalculatorForm({ calculator, id, open, onChange, address, onSyst
     onSystem?.(to);
   };
   const common = { calculator, system };
-  const asks = { ...common, tools: tools && { draw: tools, store: isLive ? store : undefined }, keepRecord: isLive ? keepRecord : undefined };
+  const asks = {
+    ...common,
+    tools: tools && { draw: tools, store: isLive ? store : undefined },
+    records: records && { draw: records, keep: isLive ? keepRecord : undefined },
+  };
   const { outcome } = mine;
   const other = theirs?.outcome ?? null;
   const isComputed = outcome !== null && (theirs === null || other !== null);
@@ -286,7 +295,7 @@ export function CalculatorForm({ calculator, id, open, onChange, address, onSyst
         </div>
         {isComputed && (
           <>
-            {calculator.picture && (
+            {calculator.picture && Picture && (
               <Picture {...common} picture={calculator.picture} outcome={outcome} other={other} titles={titles} id={`${id}-picture`} />
             )}
             <ResultsTable {...common} outcome={outcome} other={other} titles={titles} />

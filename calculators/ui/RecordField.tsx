@@ -1,11 +1,16 @@
 import { useState } from 'preact/hooks';
 import type { RecordInput } from '../kit/inputs.ts';
 import { answered, splitAnswers, withBody } from '../kit/record/answers.ts';
-import { understoodOf } from '../kit/record/readRecord.ts';
 import type { UnitSystem } from '../units/units.ts';
 import { RecordUnderstood } from './RecordUnderstood.tsx';
 import { type FileText, largestFileBytes, textOfFile } from './textOfFile.ts';
 
+/** Handed to a form that asks for a record, and fetched for no other. */
+export interface Records {
+  readonly draw: typeof RecordField;
+  /** Keeps a record for the next visit and says whether it could; an empty text forgets it. Not there before the form is live. */
+  readonly keep: ((name: string, text: string) => boolean) | undefined;
+}
 export interface RecordFieldProps {
   readonly id: string;
   readonly input: RecordInput;
@@ -52,7 +57,7 @@ export function RecordField({ id, input, text, problem, system, onText, onLeave,
     else putWhole(got.text);
   };
   const describedBy = `${id}-help${say ? ` ${id}-problem` : ''}`;
-  const lines = isLong ? body.split('\n').length : 0;
+  const lines = isLong ? body.trimEnd().split('\n').length : 0;
   return (
     // biome-ignore lint/a11y/noStaticElementInteractions: dropping a file is one way of three; the button below does the same by keyboard
     <div
@@ -142,7 +147,7 @@ export function RecordField({ id, input, text, problem, system, onText, onLeave,
         <RecordUnderstood
           id={id}
           input={input}
-          understood={understoodOf(input, text)}
+          understood={input.read(text)}
           system={system}
           onAnswer={(name, value) => {
             put(answered(text, name, value));
@@ -151,8 +156,8 @@ export function RecordField({ id, input, text, problem, system, onText, onLeave,
         />
       )}
       <small class="field-hint">
-        {keep && !isExample ? 'The record stays in this browser until you take it out. ' : ''}Nothing of it leaves this device, and no link carries
-        it.
+        {isExample && 'As long as this is empty, the example’s record is used. '}
+        {keep && !isExample && 'The record stays in this browser until you take it out. '}Nothing of it leaves this device, and no link carries it.
       </small>
       {(input.field || input.ask) && (
         <details class="field-help">

@@ -5,7 +5,7 @@ import { isShown, monthsIn, type Problem, type RowTexts, rowsIn, type Text, type
 import { type UnitSystem, unitIn, units } from '../units/units.ts';
 import { Field } from './Field.tsx';
 import { keptText, shownText } from './fieldText.ts';
-import { RecordField } from './RecordField.tsx';
+import type { Records } from './RecordField.tsx';
 import type { Tools } from './tools/toolSet.ts';
 
 export interface SideProps {
@@ -24,8 +24,7 @@ export interface SideProps {
   readonly tools: Tools | undefined;
   readonly onTexts: (texts: Texts, at: string) => void;
   readonly onLeave: () => void;
-  /** Keeps a record for the next visit and says whether it could. */
-  readonly keepRecord?: ((name: string, text: string) => boolean) | undefined;
+  readonly records: Records | undefined;
 }
 
 /** Choosing an option writes the fields that it fills. */
@@ -178,7 +177,7 @@ function Months({ name, input, ...side }: SideProps & { readonly name: string; r
 
 /** The fields of one side, in declared order; what does not apply is not there. */
 export function Side(props: SideProps) {
-  const { id, calculator, texts, problems, system, wants, of, tools, onTexts, onLeave, keepRecord } = props;
+  const { id, calculator, texts, problems, system, wants, of, tools, onTexts, onLeave, records } = props;
   const problemOf = (name: string) => problems.find((problem) => problem.at === name)?.say;
   const field = (name: string, input: Cell) => (
     <Field
@@ -204,17 +203,19 @@ export function Side(props: SideProps) {
           if (input.kind === 'months') return <Months key={name} {...props} name={name} input={input} />;
           if (input.kind === 'record')
             return (
-              <RecordField
-                key={name}
-                id={`${id}-${name}`}
-                input={input}
-                text={textIn(texts[name])}
-                problem={problemOf(name)}
-                system={system}
-                onText={(text) => onTexts({ ...texts, [name]: text }, name)}
-                onLeave={onLeave}
-                keep={keepRecord && ((text) => keepRecord(name, text))}
-              />
+              records && (
+                <records.draw
+                  key={name}
+                  id={`${id}-${name}`}
+                  input={input}
+                  text={textIn(texts[name])}
+                  problem={problemOf(name)}
+                  system={system}
+                  onText={(text) => onTexts({ ...texts, [name]: text }, name)}
+                  onLeave={onLeave}
+                  keep={records.keep && ((text) => records.keep?.(name, text) ?? false)}
+                />
+              )
             );
           if (!tools || input.kind !== 'number' || input.tool?.kind !== 'tally') return field(name, input);
           return <tools.draw.TallyGroup key={name} name={name} side={props} store={tools.store} field={field} />;

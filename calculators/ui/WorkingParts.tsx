@@ -3,7 +3,6 @@ import type { Cell } from '../kit/inputs.ts';
 import { printWorking } from '../kit/print.ts';
 import type { Rows, Scalar } from '../kit/quantities.ts';
 import { counted } from '../kit/record/linesSaid.ts';
-import { understoodOf } from '../kit/record/readRecord.ts';
 import { isShown, rowsIn, type Texts, textIn } from '../kit/state.ts';
 import type { PlainStep } from '../kit/steps.ts';
 import { printDay } from '../units/printQuantity.ts';
@@ -44,7 +43,7 @@ export function WorkingInputs({ calculator, texts, outcome }: { readonly calcula
         .flatMap(([key, input]) => {
           if (input.kind === 'months') return [];
           if (input.kind === 'record') {
-            const { lines, isMonthly, missing } = understoodOf(input, textIn(texts[key]));
+            const { lines, isMonthly, missing } = input.read(textIn(texts[key]));
             const days = missing.reduce((sum, each) => sum + each.days, 0);
             const [first, last] = [lines[0], lines.at(-1)];
             return [

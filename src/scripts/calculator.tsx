@@ -6,6 +6,8 @@ import { changeSystem, startTexts, type Texts } from '../../calculators/kit/stat
 import { usesTools } from '../../calculators/kit/tools.ts';
 import { CalculatorForm, type Change, type Opening } from '../../calculators/ui/CalculatorForm.tsx';
 import { fillWorking } from '../../calculators/ui/fillWorking.tsx';
+import { type DrawPicture, loadPicture } from '../../calculators/ui/pictures/loadPicture.tsx';
+import type { Records } from '../../calculators/ui/RecordField.tsx';
 import { otherTexts } from '../../calculators/ui/sides.ts';
 import type { ToolStore } from '../../calculators/ui/tools/keptTool.ts';
 import type { Tools } from '../../calculators/ui/tools/toolSet.ts';
@@ -81,7 +83,19 @@ const toolStore = (box: HTMLElement): ToolStore => ({
   write: (tool, text) => (text === null ? forget('sessionStorage', toolKeyOf(box, tool)) : keep('sessionStorage', toolKeyOf(box, tool), text)),
 });
 
-function start(box: HTMLElement, calculator: Calculator, tools: Tools['draw'] | undefined): Promise<void> {
+function keepRecord(name: string, text: string): boolean {
+  if (text !== '') return keep('localStorage', recordKeyOf(name), text);
+  forget('localStorage', recordKeyOf(name));
+  return true;
+}
+/** What only some forms need, fetched for those. */
+interface Extra {
+  readonly Picture: DrawPicture | undefined;
+  readonly tools: Tools['draw'] | undefined;
+  readonly records: Records['draw'] | undefined;
+}
+
+function start(box: HTMLElement, calculator: Calculator, { Picture, tools, records: drawRecord }: Extra): Promise<void> {
   const root = box.querySelector('[data-form]');
   const working = box.querySelector('.working');
   if (!root || !working) return Promise.resolve();
@@ -141,12 +155,9 @@ function start(box: HTMLElement, calculator: Calculator, tools: Tools['draw'] | 
       onChange={onChange}
       address={(link) => `${page}?${link}`}
       onSystem={(to) => keep('localStorage', unitsKey, to)}
+      Picture={Picture}
       {...(tools && { tools, store: toolStore(box) })}
-      keepRecord={(name, text) => {
-        if (text !== '') return keep('localStorage', recordKeyOf(name), text);
-        forget('localStorage', recordKeyOf(name));
-        return true;
-      }}
+      {...(drawRecord && { records: drawRecord, keepRecord })}
     />,
     root,
   );
@@ -184,6 +195,11 @@ export async function openCalculator(box: HTMLElement): Promise<void> {
   if (!load) throw new Error(`no definition for ${box.dataset['calculator']}`);
   const { default: calculator } = await load();
   // Before the takeover: its first render must equal the built page, which has them.
-  const tools = usesTools(calculator.inputs) ? (await import('../../calculators/ui/tools/toolSet.ts')).toolSet : undefined;
-  await start(box, calculator, tools);
+  const hasRecord = Object.values(calculator.inputs).some(({ kind }) => kind === 'record');
+  const [Picture, tools, records] = await Promise.all([
+    calculator.picture && loadPicture(calculator.picture.kind),
+    usesTools(calculator.inputs) ? import('../../calculators/ui/tools/toolSet.ts').then(({ toolSet }) => toolSet) : undefined,
+    hasRecord ? import('../../calculators/ui/RecordField.tsx').then(({ RecordField }) => RecordField) : undefined,
+  ]);
+  await start(box, calculator, { Picture, tools, records });
 }

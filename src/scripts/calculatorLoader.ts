@@ -49,6 +49,8 @@ function whenTouched(box: HTMLElement): Promise<void> {
 const isMetric = kept('localStorage', unitsKey) === 'si';
 const atOnce = [...document.querySelectorAll<HTMLElement>('[data-calculator]')].flatMap((box) => {
   const isKept = kept('sessionStorage', formKeyOf(box)) !== null || isAnyKept('sessionStorage', toolKeyOf(box, ''));
+  // Who typed here before finds it as it was left.
+  if (isKept) box.querySelector('details.in-guide')?.setAttribute('open', '');
   const wantsNow = box.dataset['ownsAddress'] !== undefined || isMetric || isKept;
   if (wantsNow) return [open(box)];
   void whenTouched(box);

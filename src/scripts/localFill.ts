@@ -80,7 +80,6 @@ export async function offerLocalFill(offer: Offer): Promise<void> {
   if (count === 0) return;
   const button = document.createElement('button');
   button.type = 'button';
-  button.className = 'quiet';
   button.textContent = `Fill in local values, ${local.name} (${count} ${count === 1 ? 'field' : 'fields'})`;
   button.addEventListener('click', async () => {
     const fills = fillsOf(offer, local);

@@ -12,6 +12,8 @@ addEventListener('keydown', (event) => {
 /** What scrolls sideways must be in reach of the arrow keys; what does not must not be a stop on the way. */
 const reachScrollers = (): void => {
   for (const box of document.querySelectorAll<HTMLElement>('.katex-display, .wide')) {
+    // To measure what lies folded would lay it out, and fetch the fonts of formulas that nobody has opened.
+    if (box.checkVisibility && !box.checkVisibility()) continue;
     if (box.scrollWidth > box.clientWidth) box.tabIndex = 0;
     else box.removeAttribute('tabindex');
   }

@@ -133,6 +133,7 @@ test('two calculators on one guide do not disturb each other', async ({ page }) 
   await page.goto('/guides/where-rain-goes/');
   const [first, second] = [page.locator('[data-calculator="rest-and-moves"]'), page.locator('[data-calculator="storm-runoff"]')];
   const before = await first.locator('.answer-number').first().textContent();
+  await second.getByText('Work it out here').click();
   await second.getByLabel('Rain in the storm').fill('6');
   await ready(page, 'storm-runoff');
   await expect(second.getByLabel('Rain in the storm')).toHaveValue('6');
@@ -141,6 +142,7 @@ test('two calculators on one guide do not disturb each other', async ({ page }) 
   expect(new URL(page.url()).search).toBe('');
   await page.reload();
   await ready(page, 'storm-runoff');
+  await expect(second.locator('.note-line').first()).toBeVisible();
   await expect(second.locator('.note-line').first()).toContainText('Of 6 in of rain');
   await expect(first).not.toHaveAttribute('data-ready');
 });
@@ -152,6 +154,7 @@ test('what is typed or tapped in a guide before the script has come is not lost'
   });
   await page.goto('/guides/where-rain-goes/');
   const box = page.locator('[data-calculator="storm-runoff"]');
+  await box.getByText('Work it out here').click();
   await box.getByLabel('Rain in the storm').fill('5');
   await box.getByLabel('How wet the ground was before').selectOption('wet');
   await box.getByRole('button', { name: 'Compare with other management' }).click();
@@ -209,7 +212,8 @@ test('a whole calculator weighs what was measured, not more', async ({ page }) =
     expect(
       bytes.reduce((sum, each) => sum + each, 0),
       [...asked].join('\n'),
-    ).toBeLessThanOrEqual(55_000);
+      // A form that asks for a record carries what reads one.
+    ).toBeLessThanOrEqual([...asked].some((path) => path.includes('/RecordField.')) ? 66_000 : 57_000);
     page.removeAllListeners('request');
   }
 });

@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import type { Calculator } from '../../calculators/kit/define.ts';
+import { wordsOfCalculator } from '../../src/calculatorWords.ts';
 import { anchorOf, findTerms, glossary, termsIn } from '../../src/glossary.ts';
 import { markTerms } from '../../src/integrations/markTerms.ts';
 
@@ -36,6 +38,26 @@ describe('finding words', () => {
   it('knows other names', () => {
     expect(termNames('AUM or head-months')).toEqual(['animal unit month', 'animal unit month']);
     expect(termsIn('No sacrifice paddock, no drylot').map(({ term }) => term)).toEqual(['sacrifice lot']);
+  });
+});
+
+describe('the words under a calculator', () => {
+  const definitions = import.meta.glob<Calculator>('../../calculators/catalog/*/definition.ts', { eager: true, import: 'default' });
+
+  it('are those of its form and results', () => {
+    const of = (slug: string): readonly string[] => {
+      const calculator = definitions[`../../calculators/catalog/${slug}/definition.ts`];
+      return calculator ? wordsOfCalculator(calculator).map(({ term }) => term) : [];
+    };
+    expect(of('carrying-capacity')).toEqual(expect.arrayContaining(['harvest efficiency', 'utilization']));
+    expect(of('feed-hazards')).toEqual(expect.arrayContaining(['nitrate']));
+    expect(of('feed-hazards')).not.toContain('harvest efficiency');
+  });
+
+  it('are not the everyday ones', () => {
+    const all = Object.values(definitions).flatMap(wordsOfCalculator);
+    expect(all.length).toBeGreaterThan(20);
+    expect(all.filter(({ everyday }) => everyday)).toEqual([]);
   });
 });
 

@@ -23,6 +23,10 @@ describe('the measure', () => {
     expect(gradeOf('Cows eat much grass. Rain comes down hard.')).toBeCloseTo(-2.23, 8);
   });
 
+  it('reads figures aloud', () => {
+    expect(gradeOf('It takes 2.5 inches, or 27,154 gallons.')).toBeCloseTo(gradeOf('It takes twenty inches, or twenty gallons.'), 8);
+  });
+
   it('reads the words only: no citation, address, table or drawing', () => {
     const body =
       'Look at [the grass](/guides/x/) <Cite key="a" at="b" /> (common practice).\n\n| a | b |\n| - | - |\n| 1 | 2 |\n\n<Drawing name="d" says="s" />';

@@ -1,5 +1,6 @@
 import { defineCalculator } from '../../calculators/kit/define.ts';
-import { choice, date, months, number, record, rows, yesNo } from '../../calculators/kit/inputs.ts';
+import { choice, date, months, number, rows, yesNo } from '../../calculators/kit/inputs.ts';
+import { record } from '../../calculators/kit/record/record.ts';
 
 const amount = <const U extends 'in' | 'ac' | 'gal' | 'lb' | 'lb/ac' | 'count' | 'd' | 'min'>(label: string, symbol: string, unit: U, digits = 1) =>
   ({ kind: 'number', label, symbol, unit, digits }) as const;

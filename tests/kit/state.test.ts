@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { defineCases, resultAt, runQuery } from '../../calculators/kit/cases.ts';
-import { months, number, record } from '../../calculators/kit/inputs.ts';
+import { months, number } from '../../calculators/kit/inputs.ts';
 import { readCell, readMonth } from '../../calculators/kit/read.ts';
-import { readRecord } from '../../calculators/kit/record/readRecord.ts';
+import { record } from '../../calculators/kit/record/record.ts';
 import { canCompare, changeSystem, isShown, readForm, rowsIn, startTexts, type Texts, withPlaceOf } from '../../calculators/kit/state.ts';
 import { failing } from '../../calculators/math/checks.ts';
 import kitchenSink from './kitchenSink.ts';
@@ -97,9 +97,8 @@ describe('single readings', () => {
       { day: 0, amount: 0.5 },
       { day: 1, amount: 1 },
     ];
-    for (const mark of [',', '\t', ';', ', '])
-      expect(readRecord(gauge, `1970-01-01${mark}0.5\r\n\n1970-01-02${mark}25.4 mm\n`)).toEqual({ value: lines });
-    expect(readRecord(gauge, Array(4).fill('1970-01-01,1').join('\n'))).toEqual({ problem: 'Gauge has 4 lines; 3 is the most.' });
+    for (const mark of [',', '\t', ';', ', ']) expect(gauge.read(`1970-01-01${mark}0.5\r\n\n1970-01-02${mark}25.4 mm\n`).lines).toEqual(lines);
+    expect(gauge.read(Array(4).fill('1970-01-01,1').join('\n')).problem).toBe('Gauge has 4 lines; 3 is the most.');
   });
   it('does not let a tiny default out of its limits', () => {
     const share = number({ label: 'Share', symbol: 's', belongsTo: 'place', unit: 'pct', min: 0, max: 100, default: 0 });

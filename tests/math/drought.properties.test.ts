@@ -3,11 +3,15 @@ import { describe, expect, it } from 'vitest';
 import { decileGroup, decileType6 } from '../../calculators/math/drought/decileType6.ts';
 import { droughtEvents } from '../../calculators/math/drought/droughtEvents.ts';
 import { gammaFitLikelihood, gammaFitThom } from '../../calculators/math/drought/gammaFitThom.ts';
+import { indexSeries } from '../../calculators/math/drought/indexSeries.ts';
 import { indexStandardError } from '../../calculators/math/drought/indexStandardError.ts';
 import { percentOfNormal } from '../../calculators/math/drought/percentOfNormal.ts';
+import { lastMonthEnd, periodMonths, sameDayLater, yearOfDay } from '../../calculators/math/drought/periodMonths.ts';
 import { quantileType6 } from '../../calculators/math/drought/quantileType6.ts';
+import { rainBetween, rainByDay } from '../../calculators/math/drought/rainByDay.ts';
 import { rankInRecord } from '../../calculators/math/drought/rankInRecord.ts';
 import { runningSums } from '../../calculators/math/drought/runningSums.ts';
+import { splitSeasons } from '../../calculators/math/drought/splitSeasons.ts';
 import { indexUnderGamma, standardizedPrecipitationIndex } from '../../calculators/math/drought/standardizedPrecipitationIndex.ts';
 import { yearsToBound } from '../../calculators/math/drought/yearsToBound.ts';
 import { digamma } from '../../calculators/math/special/digamma.ts';
@@ -169,5 +173,98 @@ describe('sums and spells', () => {
         expect(1 - (1 - share) ** (years - 1)).toBeLessThan(confidence);
       }),
     );
+  });
+});
+
+describe('periods of a record', () => {
+  const day = fc.integer({ min: -100_000, max: 80_000 });
+  const dateOf = (number: number): Date => new Date(number * 86_400_000);
+
+  // Held against the calendar that every browser and Node carry (ECMAScript, Date).
+  it('are cut where the calendar cuts them', () => {
+    fc.assert(
+      fc.property(day, fc.integer({ min: 1, max: 24 }), fc.integer({ min: -40, max: 40 }), (last, months, years) => {
+        const parts = periodMonths(last, months);
+        expect(parts.at(-1)?.lastDay).toBe(last);
+        for (const [index, { firstDay, lastDay, month, monthDays }] of parts.entries()) {
+          const date = dateOf(lastDay);
+          expect(date.getUTCMonth() + 1).toBe(month);
+          expect(new Date(Date.UTC(date.getUTCFullYear(), month, 0)).getUTCDate()).toBe(monthDays);
+          if (index > 0) expect(dateOf(firstDay).getUTCDate()).toBe(1);
+        }
+        const isMonthEnd = dateOf(last + 1).getUTCDate() === 1;
+        expect(parts).toHaveLength(isMonthEnd ? months : parts.length);
+        expect(yearOfDay(last)).toBe(dateOf(last).getUTCFullYear());
+        expect(dateOf(lastMonthEnd(last) + 1).getUTCDate()).toBe(1);
+        expect(last - lastMonthEnd(last)).toBeLessThan(31);
+        const later = dateOf(sameDayLater(last, years));
+        expect([later.getUTCFullYear(), later.getUTCMonth()]).toEqual([dateOf(last).getUTCFullYear() + years, dateOf(last).getUTCMonth()]);
+      }),
+      { seed: 1 },
+    );
+  });
+
+  it('hold the rain of their days, wherever they are cut', () => {
+    const gauge = fc.array(fc.tuple(fc.integer({ min: 1, max: 9 }), fc.integer({ min: 1, max: 4 }), between(0, 5)), { minLength: 2, maxLength: 40 });
+    fc.assert(
+      fc.property(gauge, fc.integer({ min: 0, max: 200 }), (steps, cut) => {
+        let at = 0;
+        const lines = steps.map(([gap, days, amount]) => {
+          at += gap - 1 + days;
+          return { day: at, amount, days };
+        });
+        const table = rainByDay(lines);
+        const [before, after] = [rainBetween(table, -10, cut), rainBetween(table, cut + 1, at + 300)];
+        const all = lines.reduce((sum, { amount }) => sum + amount, 0);
+        expect(Math.abs(before.rain + after.rain - all)).toBeLessThan(1e-6);
+        expect(before.daysRead + after.daysRead).toBe(lines.reduce((sum, { days }) => sum + days, 0));
+      }),
+      { seed: 1 },
+    );
+  });
+
+  it('give the index that each one has by itself', () => {
+    const random = seededRandom(7);
+    const monthly = Array.from({ length: 31 * 12 }, () => gammaDeviate(2, 1.5, random));
+    let end = 30;
+    const lines = monthly.map((amount) => {
+      const line = { day: end, amount, days: dateOf(end).getUTCDate() };
+      end = lastMonthEnd(end + 31);
+      return line;
+    });
+    const [run = []] = indexSeries({ table: rainByDay(lines), months: 3, leastShare: 1 });
+    const sums = runningSums(monthly, 3);
+    expect(run).toHaveLength(sums.length);
+    for (const at of [0, 40, 200, 369]) {
+      const record = sums.filter((_, index) => index % 12 === at % 12);
+      const alone = standardizedPrecipitationIndex({ amount: sums[at] ?? 0, record, fit: 'thom' });
+      expect(Math.abs((run[at]?.index ?? Number.NaN) - alone)).toBeLessThan(1e-6);
+    }
+  });
+});
+
+describe('seasons of a record', () => {
+  const year = (which: number, part: (dayOfYear: number) => number) =>
+    Array.from({ length: 365 }, (_, index) => ({ day: Date.UTC(which, 0, 1 + index) / 86_400_000, amount: part(index) }));
+  const [fromDay, toDay] = [Date.UTC(2026, 2, 1) / 86_400_000, Date.UTC(2026, 9, 31) / 86_400_000];
+
+  it('shares a total out over its days, and finds the same rain before and after', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 0, max: 244 }), fc.integer({ min: 1, max: 40 }), (into, daily) => {
+        const readings = [...year(2001, () => daily), ...year(2002, () => daily)];
+        const totals = [2001, 2002].map((which) => ({ day: Date.UTC(which, 11, 31) / 86_400_000, amount: 365 * daily, days: 365 }));
+        const ask = { fromDay, toDay, atDays: [fromDay + into] };
+        const seasons = splitSeasons({ table: rainByDay(readings), ...ask });
+        expect(seasons.map((each) => each.year)).toEqual([2001, 2002]);
+        for (const { through, whole } of [...seasons, ...splitSeasons({ table: rainByDay(totals), ...ask })]) {
+          expect(Math.abs((through[0] ?? 0) - daily * (into + 1))).toBeLessThan(1e-6);
+          expect(Math.abs(whole - daily * 245)).toBeLessThan(1e-6);
+        }
+      }),
+    );
+  });
+  it('leaves out a season that was not read through, and this one', () => {
+    const readings = [...year(2001, () => 1), ...year(2002, () => 1).filter((_, index) => index < 150 || index > 170), ...year(2026, () => 1)];
+    expect(splitSeasons({ table: rainByDay(readings), fromDay, toDay, atDays: [] }).map((each) => each.year)).toEqual([2001]);
   });
 });

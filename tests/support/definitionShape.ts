@@ -7,7 +7,6 @@ import type { Cell, Columns, Input, Inputs, MonthsInput, RecordInput, RowsInput 
 import { linkName } from '../../calculators/kit/link.ts';
 import type { PlainPicture } from '../../calculators/kit/pictures.ts';
 import { defaultText, quantityText, readCell, readMonth } from '../../calculators/kit/read.ts';
-import { readRecord } from '../../calculators/kit/record/readRecord.ts';
 import { root } from './files.ts';
 import { faultsOfTool } from './toolFaults.ts';
 
@@ -69,7 +68,7 @@ function faultsOfCommon(at: string, input: Input, beside: Inputs, version: numbe
   return faults;
 }
 function faultsOfList(at: string, input: RowsInput | MonthsInput | RecordInput, inputs: Inputs, version: number): readonly string[] {
-  if (input.kind === 'record') return 'problem' in readRecord(input, input.default) ? [`${at}: the default is refused`] : [];
+  if (input.kind === 'record') return input.read(input.default).problem !== undefined ? [`${at}: the default is refused`] : [];
   if (input.kind === 'months') {
     const faults = input.default.length === 12 ? [] : [`${at}: ${input.default.length} months`];
     const refused = input.default.filter((value, month) => 'problem' in readMonth(input, month, quantityText(value, input.unit), 'us'));

@@ -1,6 +1,5 @@
 import { eatenLbPerAc, type Stand } from '../../math/forage/eatenLbPerAc.ts';
-import { grownShare } from '../../math/forage/grownShare.ts';
-import { type FallFlush, growthCurveFromAnswers } from '../../math/forage/growthCurveFromAnswers.ts';
+import { type CurveAnswers, grownPercentBy } from '../../math/forage/grownPercentBy.ts';
 import { growthSplit } from '../../math/forage/growthSplit.ts';
 import { onDryBasis } from '../../math/forage/onDryBasis.ts';
 import { usableForageLb } from '../../math/forage/usableForageLb.ts';
@@ -8,17 +7,13 @@ import { usableShare } from '../../math/forage/usableShare.ts';
 import { carryingHead } from '../../math/herd/carryingHead.ts';
 import { dailyIntakeLb } from '../../math/herd/dailyIntakeLb.ts';
 import { headToRemove } from '../../math/herd/headToRemove.ts';
-import { dayOfYear } from '../../math/weather/dayOfYear.ts';
-import { growthCurves } from '../../tables/growthCurves.ts';
 import type { kindWords } from './herd.ts';
-import { monthOptions } from './inputs.ts';
 
 const dayMs = 86_400_000;
 const basisPercents = { 'air-dry': 90, 'oven-dry': 100 } as const;
 /** About as many points as a curve on a phone needs. */
 const delayPoints = 10;
 
-type Month = keyof typeof monthOptions;
 interface Pasture {
   readonly areaAc: number;
   readonly waterDistanceMi: number;
@@ -34,13 +29,6 @@ interface Stock {
   readonly countHead: number;
   readonly weightLb: number;
   readonly intakePercent: number;
-}
-export interface CurveAnswers {
-  readonly curve: 'answers' | 'nd0002' | 'smooth-brome-kansas' | 'co6707' | 'mlra69-fine-a';
-  readonly startMonth: Month;
-  readonly bestMonth: Month;
-  readonly quitMonth: Month;
-  readonly fallFlush: FallFlush;
 }
 interface Asked extends CurveAnswers {
   readonly yieldFrom: 'survey' | 'stock-days';
@@ -63,30 +51,7 @@ interface Asked extends CurveAnswers {
   readonly goDay: number;
 }
 
-const monthNumber = (month: Month): number => Object.keys(monthOptions).indexOf(month) + 1;
 export const yearOf = (day: number): number => new Date(day * dayMs).getUTCFullYear();
-
-/** Months in the order that a curve needs; a flush comes after the best month. */
-export function isInOrder({ curve, startMonth, bestMonth, quitMonth, fallFlush }: CurveAnswers): boolean {
-  if (curve !== 'answers') return true;
-  const [start, best, quit] = [monthNumber(startMonth), monthNumber(bestMonth), monthNumber(quitMonth)];
-  return start <= best && (fallFlush === 'none' ? best <= quit : best < quit);
-}
-function curvePercent(answers: CurveAnswers): readonly number[] {
-  const { curve } = answers;
-  if (curve !== 'answers') return growthCurves.find((each) => each.curve === curve)?.percent ?? [];
-  return growthCurveFromAnswers({
-    startMonth: monthNumber(answers.startMonth),
-    bestMonth: monthNumber(answers.bestMonth),
-    quitMonth: monthNumber(answers.quitMonth),
-    fallFlush: answers.fallFlush,
-  });
-}
-/** Percent of the year's growth that has come by the end of a day. The day of a leap year that is too many is read as its neighbor. */
-export function grownPercentBy(answers: CurveAnswers, day: number): number {
-  const date = new Date(day * dayMs);
-  return 100 * grownShare(curvePercent(answers), dayOfYear(date.getUTCMonth() + 1, date.getUTCDate()));
-}
 
 function eatenPercentOf({ yieldMeans, harvestPercent, gonePercent, eatenOfGonePercent, grazedPercent }: Asked): number {
   switch (yieldMeans) {

@@ -1,6 +1,7 @@
 import { defineCalculator } from '../../kit/define.ts';
+import { grownPercentBy, isCurveInOrder } from '../../math/forage/grownPercentBy.ts';
 import { intakeFallsBelowLbPerAc } from '../../tables/harvestShare.ts';
-import { compute, grownPercentBy, isInOrder, yearOf } from './compute.ts';
+import { compute, yearOf } from './compute.ts';
 import { inputs } from './inputs.ts';
 import { quantities } from './quantities.ts';
 import { steps } from './steps.ts';
@@ -28,12 +29,12 @@ export default defineCalculator({
     },
     {
       at: 'quitMonth',
-      when: (values) => !isInOrder(values),
+      when: (values) => !isCurveInOrder(values),
       say: 'The months must come in order: growth starts, is best, quits. With growth in the fall, the last month must come after the best one.',
     },
     {
       at: 'toDay',
-      when: (values) => isInOrder(values) && grownPercentBy(values, values.toDay) === 0,
+      when: (values) => isCurveInOrder(values) && grownPercentBy(values, values.toDay) === 0,
       say: 'By this curve nothing has grown by the last day. Choose a later day, or count the feed as hay or standing feed.',
     },
   ],
@@ -166,5 +167,5 @@ export default defineCalculator({
     'mullenix-2022',
     'gross-intake',
   ],
-  guides: ['stocking-for-the-dry-year'],
+  guides: ['stocking-for-the-dry-year', 'choosing-who-goes', 'keeping-a-grazing-record', 'leased-and-permitted-ground'],
 });

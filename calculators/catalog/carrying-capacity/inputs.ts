@@ -1,21 +1,8 @@
 import { choice, date, number } from '../../kit/inputs.ts';
+import { months } from '../../tables/months.ts';
 import { ground } from './ground.ts';
 import { herd } from './herd.ts';
 
-export const monthOptions = {
-  jan: { label: 'January' },
-  feb: { label: 'February' },
-  mar: { label: 'March' },
-  apr: { label: 'April' },
-  may: { label: 'May' },
-  jun: { label: 'June' },
-  jul: { label: 'July' },
-  aug: { label: 'August' },
-  sep: { label: 'September' },
-  oct: { label: 'October' },
-  nov: { label: 'November' },
-  dec: { label: 'December' },
-} as const;
 const answers = { curve: 'answers' };
 
 export const inputs = {
@@ -42,9 +29,9 @@ export const inputs = {
       'mlra69-fine-a': { label: 'Mixed warm and cool season, southeastern Colorado' },
     },
   }),
-  startMonth: choice({ label: 'Month in which growth starts', belongsTo: 'place', default: 'mar', options: monthOptions, shownWhen: answers }),
-  bestMonth: choice({ label: 'Best month', belongsTo: 'place', default: 'may', options: monthOptions, shownWhen: answers }),
-  quitMonth: choice({ label: 'Last month with growth', belongsTo: 'place', default: 'oct', options: monthOptions, shownWhen: answers }),
+  startMonth: choice({ label: 'Month in which growth starts', belongsTo: 'place', default: 'mar', options: months, shownWhen: answers }),
+  bestMonth: choice({ label: 'Best month', belongsTo: 'place', default: 'may', options: months, shownWhen: answers }),
+  quitMonth: choice({ label: 'Last month with growth', belongsTo: 'place', default: 'oct', options: months, shownWhen: answers }),
   fallFlush: choice({
     label: 'Comes back in the fall',
     belongsTo: 'place',

@@ -248,5 +248,5 @@ export default defineCalculator({
   },
   picture: { kind: 'lines', rows: 'byPrice', x: 'priceUsd', ys: ['keepCostUsd', 'rebuyCostUsd'] },
   sources: ['jones-keep-or-sell-2011', 'gessner-2016', 'gessner-igrow-2017', 'ritten-rebuild-2015', 'csu-abm-partial-budget'],
-  guides: ['selling-or-feeding'],
+  guides: ['selling-or-feeding', 'choosing-who-goes'],
 });

@@ -205,5 +205,5 @@ export default defineCalculator({
     'anderson-turnout',
     'mayo-hay-waste-2024',
   ],
-  guides: ['bridging-with-hay', 'choosing-a-feeding-place', 'stretching-winter-feed'],
+  guides: ['bridging-with-hay', 'choosing-a-feeding-place', 'pulling-stock-early', 'stretching-winter-feed'],
 });

@@ -1,19 +1,10 @@
 import { choice, date, number, rows, yesNo } from '../../kit/inputs.ts';
-import { intake } from '../../tables/intake.ts';
-
-type Animal = (typeof intake)[number]['animal'];
-
-/** The likely figure of the published ones, percent of weight. */
-function likelyPercent(animal: Animal, stage: string, quality: string): number {
-  const found = intake.find((each) => each.animal === animal && each.stage === stage && each.quality === quality);
-  if (!found) throw new RangeError(`likelyPercent needs a line of the table, got ${animal}, ${stage}, ${quality}`);
-  return found.likelyPercent;
-}
+import { likelyIntakePercent } from '../../math/herd/likelyIntakePercent.ts';
 
 const cow = (quality: 'low' | 'average' | 'high', weightLb: number) => ({
   weightLb,
-  intakePercent: likelyPercent('beef-cow', 'dry', quality),
-  nursingPercent: likelyPercent('beef-cow', 'lactating', quality),
+  intakePercent: likelyIntakePercent('beef-cow', 'dry', quality),
+  nursingPercent: likelyIntakePercent('beef-cow', 'lactating', quality),
 });
 /** Kinds of stock by option. */
 export const stockWords = {
@@ -48,20 +39,20 @@ const stock = choice({
     growing: {
       label: stockWords.growing,
       group: cattle,
-      fills: { weightLb: 600, intakePercent: likelyPercent('growing-cattle', 'stocker', 'any'), hasBirths: 'no' },
+      fills: { weightLb: 600, intakePercent: likelyIntakePercent('growing-cattle', 'stocker'), hasBirths: 'no' },
     },
     calf: {
       label: stockWords.calf,
       group: cattle,
-      fills: { weightLb: 300, intakePercent: likelyPercent('nursing-calf', 'forage beside milk', 'any'), hasBirths: 'no' },
+      fills: { weightLb: 300, intakePercent: likelyIntakePercent('nursing-calf', 'forage beside milk'), hasBirths: 'no' },
     },
     ewe: {
       label: stockWords.ewe,
       group: small,
       fills: {
         weightLb: 160,
-        intakePercent: likelyPercent('sheep', 'ewe, maintenance', 'any'),
-        nursingPercent: likelyPercent('sheep', 'ewe, nursing twins', 'any'),
+        intakePercent: likelyIntakePercent('sheep', 'ewe, maintenance'),
+        nursingPercent: likelyIntakePercent('sheep', 'ewe, nursing twins'),
       },
     },
     'ewe-late': {
@@ -69,23 +60,23 @@ const stock = choice({
       group: small,
       fills: {
         weightLb: 170,
-        intakePercent: likelyPercent('sheep', 'ewe, late gestation', 'any'),
-        nursingPercent: likelyPercent('sheep', 'ewe, nursing twins', 'any'),
+        intakePercent: likelyIntakePercent('sheep', 'ewe, late gestation'),
+        nursingPercent: likelyIntakePercent('sheep', 'ewe, nursing twins'),
       },
     },
     lamb: {
       label: stockWords.lamb,
       group: small,
-      fills: { weightLb: 80, intakePercent: likelyPercent('sheep', 'lamb, growing', 'any'), hasBirths: 'no' },
+      fills: { weightLb: 80, intakePercent: likelyIntakePercent('sheep', 'lamb, growing'), hasBirths: 'no' },
     },
-    doe: { label: stockWords.doe, group: small, fills: { weightLb: 120, intakePercent: 2, nursingPercent: likelyPercent('goat', 'doe', 'any') } },
+    doe: { label: stockWords.doe, group: small, fills: { weightLb: 120, intakePercent: 2, nursingPercent: likelyIntakePercent('goat', 'doe') } },
     horse: {
       label: stockWords.horse,
       group: 'Horses',
       fills: {
         weightLb: 1100,
-        intakePercent: likelyPercent('horse', 'maintenance', 'any'),
-        nursingPercent: likelyPercent('horse', 'nursing mare', 'any'),
+        intakePercent: likelyIntakePercent('horse', 'maintenance'),
+        nursingPercent: likelyIntakePercent('horse', 'nursing mare'),
       },
     },
     other: { label: stockWords.other, group: 'Other' },

@@ -3,8 +3,8 @@ import { animalUnits } from '../../math/herd/animalUnits.ts';
 import { dailyIntakeLb } from '../../math/herd/dailyIntakeLb.ts';
 import { herdAnimalUnits } from '../../math/herd/herdAnimalUnits.ts';
 import { animalUnitDay, monthDays } from '../../tables/animalUnits.ts';
+import { type Month, months } from '../../tables/months.ts';
 import { guidePercents, isBreeding, type Quality, type Stage, type Stock, stageFromBirth } from './guide.ts';
-import { monthOptions } from './inputs.ts';
 
 /** Trials found the two usual guides 14 to 17 percent out, one low and one high. */
 export const guideErrorPercent = 17;
@@ -33,8 +33,7 @@ export type MonthRule = keyof typeof monthRules;
 const allMonthRules = ['lb-600', 'lb-750', 'lb-780', 'lb-790', 'lb-870', 'lb-912', 'lb-915'] as const satisfies readonly MonthRule[];
 export type CalfRule = 'within' | 'by-weight' | 'fixed';
 const allCalfRules = ['within', 'by-weight', 'fixed'] as const satisfies readonly CalfRule[];
-type Month = keyof typeof monthOptions;
-const monthNumber = (month: Month): number => Object.keys(monthOptions).indexOf(month) + 1;
+const monthNumber = (month: Month): number => Object.keys(months).indexOf(month) + 1;
 
 interface Line {
   readonly stock: Stock;

@@ -262,5 +262,5 @@ export default defineCalculator({
     'texas-animal-units',
     'nrcs-range-guides',
   ],
-  guides: ['feeding-the-herd'],
+  guides: ['feeding-the-herd', 'sheep-goats-and-horses'],
 });

@@ -1,21 +1,7 @@
 import { choice, number, rows } from '../../kit/inputs.ts';
+import { months } from '../../tables/months.ts';
 import { breeding } from './guide.ts';
 import { calfLabels, monthRuleLabels, stageWords, stockWords } from './words.ts';
-
-export const monthOptions = {
-  jan: { label: 'January' },
-  feb: { label: 'February' },
-  mar: { label: 'March' },
-  apr: { label: 'April' },
-  may: { label: 'May' },
-  jun: { label: 'June' },
-  jul: { label: 'July' },
-  aug: { label: 'August' },
-  sep: { label: 'September' },
-  oct: { label: 'October' },
-  nov: { label: 'November' },
-  dec: { label: 'December' },
-} as const;
 
 const cattle = 'Cattle';
 const small = 'Sheep and goats';
@@ -49,7 +35,7 @@ export const inputs = {
     label: 'Month that you ask about',
     belongsTo: 'place',
     default: 'jul',
-    options: monthOptions,
+    options: months,
     shownWhen: { stageFrom: 'birth-month' },
   }),
   intakeFrom: choice({
@@ -98,7 +84,7 @@ export const inputs = {
         label: 'Month in which most calve or lamb',
         belongsTo: 'place',
         default: 'mar',
-        options: monthOptions,
+        options: months,
         shownWhen: { stageFrom: 'birth-month', stock: breeding },
       }),
       countHead: number({

@@ -1,4 +1,5 @@
-import { choice, date, months, number, record } from '../../kit/inputs.ts';
+import { choice, date, months, number } from '../../kit/inputs.ts';
+import { record } from '../../kit/record/record.ts';
 import { exampleRain } from './exampleRain.ts';
 
 export const inputs = {

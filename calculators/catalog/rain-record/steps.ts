@@ -145,7 +145,7 @@ export const steps: readonly Step<All, Results>[] = [
     says: 'How far a record of {yearsCount} years can be off.',
     onlyWhen: hasIndex,
     source: 'kite-1977, standard error of a normal quantile',
-    ways: [{ formula: String.raw`\sqrt{\frac{1 + \q{index}^2 / 2}{\q{yearsCount}}}` }],
+    ways: [{ formula: String.raw`\sqrt{\frac{1 + (\q{index})^2 / 2}{\q{yearsCount}}}` }],
   },
   {
     kind: 'formula',

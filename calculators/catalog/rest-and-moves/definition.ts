@@ -291,5 +291,5 @@ export default defineCalculator({
     'nc-state-grazing-heights',
     'smith-agr191',
   ],
-  guides: ['resting-grass'],
+  guides: ['resting-grass', 'leaving-stubble', 'laying-out-paddocks', 'turning-out-again'],
 });

@@ -1,32 +1,24 @@
 import { choice, date, number, rows } from '../../kit/inputs.ts';
-import { intake } from '../../tables/intake.ts';
+import { commonGrazer } from '../../math/herd/likelyIntakePercent.ts';
+import { type GrazerKind, grazers } from '../../tables/grazers.ts';
 import { forageOptions } from './forages.ts';
 
-type Animal = (typeof intake)[number]['animal'];
-
-/** The likely figure of the published ones, percent of weight. */
-function likelyPercent(animal: Animal, stage: string, quality = 'any'): number {
-  const found = intake.find((each) => each.animal === animal && each.stage === stage && each.quality === quality);
-  if (!found) throw new RangeError(`likelyPercent needs a line of the table, got ${animal}, ${stage}, ${quality}`);
-  return found.likelyPercent;
-}
-const nursingCowPercent = likelyPercent('beef-cow', 'lactating', 'average');
-const nursingEwePercent = likelyPercent('sheep', 'ewe, nursing twins');
-// Weights are common ones and only start the field.
+/** A kind of stock for the list; choosing it starts weight and appetite. */
+const option = (kind: GrazerKind) => ({ label: grazers[kind].label, fills: commonGrazer(kind) });
 const kind = choice({
   label: 'Kind of stock',
   belongsTo: 'place',
   help: 'Choosing one fills in weight and appetite; mend them to fit yours.',
   default: 'cow-nursing',
   options: {
-    'cow-nursing': { label: 'Cow with a calf on her', fills: { weightLb: 1250, intakePercent: nursingCowPercent } },
-    'cow-dry': { label: 'Dry cow', fills: { weightLb: 1250, intakePercent: likelyPercent('beef-cow', 'dry', 'average') } },
-    bull: { label: 'Bull', fills: { weightLb: 1900, intakePercent: 2 } },
-    stocker: { label: 'Stocker or growing heifer', fills: { weightLb: 600, intakePercent: likelyPercent('growing-cattle', 'stocker') } },
-    'ewe-nursing': { label: 'Ewe with lambs', fills: { weightLb: 160, intakePercent: nursingEwePercent } },
-    'ewe-dry': { label: 'Dry ewe', fills: { weightLb: 160, intakePercent: likelyPercent('sheep', 'ewe, maintenance') } },
-    doe: { label: 'Doe', fills: { weightLb: 120, intakePercent: likelyPercent('goat', 'doe') } },
-    horse: { label: 'Horse', fills: { weightLb: 1100, intakePercent: likelyPercent('horse', 'maintenance') } },
+    'cow-nursing': option('cow-nursing'),
+    'cow-dry': option('cow-dry'),
+    bull: option('bull'),
+    stocker: option('stocker'),
+    'ewe-nursing': option('ewe-nursing'),
+    'ewe-dry': option('ewe-dry'),
+    doe: option('doe'),
+    horse: option('horse'),
     other: { label: 'Other' },
   },
 });
@@ -141,14 +133,14 @@ export const inputs = {
         unit: 'pct',
         min: 0.5,
         max: 8,
-        default: nursingCowPercent,
+        default: commonGrazer('cow-nursing').intakePercent,
         help: 'Counted with the water out.',
       }),
     },
     default: [
-      { kind: 'cow-nursing', countHead: 45, weightLb: 1250, intakePercent: nursingCowPercent },
-      { kind: 'bull', countHead: 2, weightLb: 1900, intakePercent: 2 },
-      { kind: 'ewe-nursing', countHead: 60, weightLb: 160, intakePercent: nursingEwePercent },
+      { kind: 'cow-nursing', countHead: 45, ...commonGrazer('cow-nursing') },
+      { kind: 'bull', countHead: 2, ...commonGrazer('bull') },
+      { kind: 'ewe-nursing', countHead: 60, ...commonGrazer('ewe-nursing') },
     ],
   }),
   startDay: date({ label: 'Day of the first move', belongsTo: 'place', default: '2026-05-01' }),

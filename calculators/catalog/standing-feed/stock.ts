@@ -1,37 +1,24 @@
 import { choice, number, rows } from '../../kit/inputs.ts';
-import { intake } from '../../tables/intake.ts';
+import { commonGrazer } from '../../math/herd/likelyIntakePercent.ts';
+import { type GrazerKind, grazers } from '../../tables/grazers.ts';
 
-type Animal = (typeof intake)[number]['animal'];
-
-/** The likely figure of the published ones, percent of weight. */
-function likelyPercent(animal: Animal, stage: string, quality = 'any'): number {
-  const found = intake.find((each) => each.animal === animal && each.stage === stage && each.quality === quality);
-  if (!found) throw new RangeError(`likelyPercent needs a line of the table, got ${animal}, ${stage}, ${quality}`);
-  return found.likelyPercent;
-}
-const dryCowPercent = likelyPercent('beef-cow', 'dry', 'average');
-// Weights are common ones and only start the field.
+/** A kind of stock for the list; choosing it starts weight and appetite. */
+const option = (kind: GrazerKind) => ({ label: grazers[kind].label, fills: commonGrazer(kind) });
 const kind = choice({
   label: 'Kind of stock',
   belongsTo: 'place',
   help: 'Choosing one fills in weight and appetite; mend them to fit yours.',
   default: 'cow-dry',
   options: {
-    'cow-dry': { label: 'Dry cow on grass with green in it', fills: { weightLb: 1250, intakePercent: dryCowPercent } },
-    'cow-dry-cured': {
-      label: 'Dry cow on cured grass (under 7 % protein)',
-      fills: { weightLb: 1250, intakePercent: likelyPercent('beef-cow', 'dry', 'low') },
-    },
-    'cow-nursing': {
-      label: 'Cow with a calf on her',
-      fills: { weightLb: 1250, intakePercent: likelyPercent('beef-cow', 'lactating', 'average') },
-    },
-    heifer: { label: 'Bred heifer', fills: { weightLb: 950, intakePercent: dryCowPercent } },
-    bull: { label: 'Bull', fills: { weightLb: 1900, intakePercent: 2 } },
-    stocker: { label: 'Stocker or growing heifer', fills: { weightLb: 600, intakePercent: likelyPercent('growing-cattle', 'stocker') } },
-    'ewe-dry': { label: 'Dry ewe', fills: { weightLb: 160, intakePercent: likelyPercent('sheep', 'ewe, maintenance') } },
-    doe: { label: 'Doe', fills: { weightLb: 120, intakePercent: likelyPercent('goat', 'doe') } },
-    horse: { label: 'Horse', fills: { weightLb: 1100, intakePercent: likelyPercent('horse', 'maintenance') } },
+    'cow-dry': { label: 'Dry cow on grass with green in it', fills: commonGrazer('cow-dry') },
+    'cow-dry-cured': option('cow-dry-cured'),
+    'cow-nursing': option('cow-nursing'),
+    heifer: option('heifer'),
+    bull: option('bull'),
+    stocker: option('stocker'),
+    'ewe-dry': option('ewe-dry'),
+    doe: option('doe'),
+    horse: option('horse'),
     other: { label: 'Other' },
   },
 });
@@ -60,13 +47,13 @@ export const stock = rows({
       unit: 'pct',
       min: 0.5,
       max: 8,
-      default: dryCowPercent,
+      default: commonGrazer('cow-dry').intakePercent,
       help: 'Counted with the water out.',
     }),
   },
   default: [
-    { kind: 'cow-dry', countHead: 45, weightLb: 1250, intakePercent: dryCowPercent },
-    { kind: 'bull', countHead: 2, weightLb: 1900, intakePercent: 2 },
-    { kind: 'heifer', countHead: 9, weightLb: 950, intakePercent: dryCowPercent },
+    { kind: 'cow-dry', countHead: 45, ...commonGrazer('cow-dry') },
+    { kind: 'bull', countHead: 2, ...commonGrazer('bull') },
+    { kind: 'heifer', countHead: 9, ...commonGrazer('heifer') },
   ],
 });

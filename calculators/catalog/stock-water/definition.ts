@@ -243,5 +243,5 @@ export default defineCalculator({
     'weathers-1913',
     'luling-foundation',
   ],
-  guides: ['watering-stock'],
+  guides: ['watering-stock', 'laying-out-paddocks'],
 });

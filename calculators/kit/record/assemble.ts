@@ -154,8 +154,14 @@ function missingByYear(lines: readonly RecordLine[], list: readonly Dated[]): As
   const byYear = new Map<number, number>();
   const first = (list[0]?.day ?? 0) - (list[0]?.days ?? 1) + 1;
   let next = first;
+  // A year at a time: a gap may be a century wide.
   const count = (to: number): void => {
-    for (let day = next; day < to; day += 1) byYear.set(yearOf(day), (byYear.get(yearOf(day)) ?? 0) + 1);
+    while (next < to) {
+      const year = yearOf(next);
+      const end = Math.min(to, Date.UTC(year + 1, 0, 1) / dayMs);
+      byYear.set(year, (byYear.get(year) ?? 0) + end - next);
+      next = end;
+    }
   };
   for (const { day, days = 1 } of lines) {
     count(day - days + 1);

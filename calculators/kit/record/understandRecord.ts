@@ -1,4 +1,4 @@
-import { isoDay, printNumber } from '../../units/printQuantity.ts';
+import { printDay, printNumber } from '../../units/printQuantity.ts';
 import { convert, type UnitName } from '../../units/units.ts';
 import type { RecordInput, RecordLine } from '../inputs.ts';
 import { amountReader, type Counting, countingIn, countings, isCounting } from './amounts.ts';
@@ -7,6 +7,9 @@ import { assemble, type Gaps, type ReadCell } from './assemble.ts';
 import { type Layout, layoutOf, type Table, tableOf } from './columns.ts';
 import { type DateOrder, type DateParts, datePartsIn, dayNumber, daysInMonth, monthNamed, orderOf } from './dates.ts';
 import { linesSaid } from './linesSaid.ts';
+
+/** What the reading needs to know of its input. */
+type Limits = Pick<RecordInput, 'label' | 'unit' | 'min' | 'max' | 'maxRows'>;
 
 /** Something about a record that its text does not settle, or that a person may settle otherwise. */
 export interface Question {
@@ -90,7 +93,7 @@ const gapOptions = [
 const gapAnswer = (answers: Answers, name: string): Gaps => (answers[name] === 'none' ? 'none' : 'not-read');
 
 /** Reads a record's text as far as it goes and tells how. */
-export function understandRecord(input: RecordInput, text: string): Understood {
+export function understandRecord(input: Limits, text: string): Understood {
   const { answers, body } = splitAnswers(text);
   if (body.trim() === '') return { ...empty, problem: `${input.label} is missing. Paste it, drop a file, or type a day and its rain on each line.` };
   const { rows, cutAt } = tableOf(body);
@@ -138,8 +141,8 @@ export function understandRecord(input: RecordInput, text: string): Understood {
       name: 'order',
       ask: `The dates can be read two ways. What day is ${short(example)}?`,
       options: [
-        { value: 'month-first', label: month === undefined ? 'Month first' : isoDay(month) },
-        { value: 'day-first', label: day === undefined ? 'Day first' : isoDay(day) },
+        { value: 'month-first', label: month === undefined ? 'Month first' : printDay(month) },
+        { value: 'day-first', label: day === undefined ? 'Day first' : printDay(day) },
       ],
       answer: order ?? '',
     });
@@ -258,10 +261,10 @@ interface Fault {
   readonly say: string;
 }
 /** The most that a month may hold: no place had more than five times its wettest day in an ordinary gauge's month. */
-const mostIn = ({ max }: RecordInput, days: number): number => max * Math.min(days, 5);
+const mostIn = ({ max }: Limits, days: number): number => max * Math.min(days, 5);
 
 function faultsOf(
-  input: RecordInput,
+  input: Limits,
   cells: readonly DatedCell[],
   read: readonly ReadCell[],
   order: DateOrder | undefined,

@@ -170,7 +170,10 @@ export function Lines(props: PictureProps<LinesPicture>) {
             <p class="picture-said" id={`${id}-${is}-said`}>
               {said}
             </p>
-            <p class="unit">{unitWords(ys[0])}</p>
+            <p class="unit">
+              {unitWords(ys[0])}
+              {behind.length > 0 && picture.behind && <span aria-hidden="true">. {picture.behind.says}</span>}
+            </p>
             <div
               class="plot"
               role="img"

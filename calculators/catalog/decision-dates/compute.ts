@@ -1,0 +1,198 @@
+import type { ValuesOf } from '../../kit/inputs.ts';
+import { feedDaysGained, feedDaysLost } from '../../math/decision/feedDaysLost.ts';
+import { bestForagePercent, cagedForageLbPerAc, feedDaysNeeded } from '../../math/decision/feedDaysNeeded.ts';
+import { likeYearsCaughtUp } from '../../math/decision/likeYearsCaughtUp.ts';
+import { relativeForageGreatBasinPercent, relativeForagePercent } from '../../math/decision/relativeForagePercent.ts';
+import { percentOfNormal } from '../../math/drought/percentOfNormal.ts';
+import { quantileType6 } from '../../math/drought/quantileType6.ts';
+import { rainByDay } from '../../math/drought/rainByDay.ts';
+import { splitSeasons } from '../../math/drought/splitSeasons.ts';
+import { yearsCaughtUp } from '../../math/drought/yearsCaughtUp.ts';
+import { grownPercentBy } from '../../math/forage/grownPercentBy.ts';
+import { months } from '../../tables/months.ts';
+import type { inputs } from './inputs.ts';
+import { isLeaving } from './steps.ts';
+
+type Asked = ValuesOf<typeof inputs>;
+
+const dayMs = 86_400_000;
+const poundsPerTon = 2000;
+/** Hay with 15 percent water. */
+const hayDryShare = 0.85;
+/** Fewer whole seasons than this are no record. */
+const leastYears = 3;
+
+export const yearOf = (day: number): number => new Date(day * dayMs).getUTCFullYear();
+const monthIndexOf = (day: number): number => new Date(day * dayMs).getUTCMonth();
+const firstOf = (monthIndex: number, year: number): number => Date.UTC(year, monthIndex, 1) / dayMs;
+const medianOf = (values: readonly number[]): number => quantileType6(values, 0.5);
+
+/** First day on which rain is counted: of this year, or of the last one where the first date comes before it. */
+export function sinceDayOf({ sinceMonth, todayDay, steps }: Pick<Asked, 'sinceMonth' | 'todayDay' | 'steps'>): number {
+  const earliest = Math.min(todayDay, ...steps.map(({ day }) => day));
+  const month = Object.keys(months).indexOf(sinceMonth);
+  const thisYear = firstOf(month, yearOf(todayDay));
+  return thisYear <= earliest ? thisYear : firstOf(month, yearOf(todayDay) - 1);
+}
+
+/** Station medians as the readings of a single past year, so that they go the way of a record. */
+function stationReadings(stationIn: readonly number[], year: number): Asked['rainRecord'] {
+  return [year - 1, year].flatMap((each) =>
+    stationIn.map((amount, month) => {
+      const next = firstOf(month + 1, each);
+      return { day: next - 1, amount, days: next - firstOf(month, each) };
+    }),
+  );
+}
+/** The past seasons, split at some days of this one. */
+function seasonsOf(asked: Asked, atDays: readonly number[]) {
+  const readings = asked.rainFrom === 'record' ? asked.rainRecord : stationReadings(asked.stationIn, yearOf(asked.endDay) - 1);
+  return splitSeasons({ table: rainByDay(readings), fromDay: sinceDayOf(asked), toDay: asked.endDay, atDays });
+}
+
+/** What is wrong with the dates or the record, if anything. */
+export function faultOf(asked: Asked): 'none' | 'end-elsewhere' | 'other-year' | 'after-end' | 'ended' | 'no-record' | 'no-herd-left' {
+  const { todayDay, endDay, steps } = asked;
+  if (yearOf(endDay) !== yearOf(todayDay)) return 'end-elsewhere';
+  if (steps.some(({ day }) => yearOf(day) !== yearOf(todayDay))) return 'other-year';
+  if (todayDay >= endDay) return 'ended';
+  if (steps.some(({ day }) => day >= endDay)) return 'after-end';
+  if (asked.rainFrom === 'record' && seasonsOf(asked, []).length < leastYears) return 'no-record';
+  return totalSaveOf(asked) > 0.95 * asked.herdLbPerDay ? 'no-herd-left' : 'none';
+}
+
+const saveOf = ({ step, leaveHead, eachLbPerDay }: Asked['steps'][number]): number => (isLeaving(step) ? leaveHead * eachLbPerDay : 0);
+const totalSaveOf = ({ steps }: Asked): number => steps.reduce((sum, step) => sum + saveOf(step), 0);
+
+function forageOf({ response, triggerPercent }: Asked) {
+  const proportion = relativeForagePercent(triggerPercent);
+  const greatBasin = relativeForageGreatBasinPercent(triggerPercent);
+  return response === 'proportion'
+    ? { dryPercent: proportion, otherDryPercent: greatBasin }
+    : { dryPercent: greatBasin, otherDryPercent: proportion };
+}
+/** Percent of the year's growth that has come by a day; nothing of this year's by a day of the last one. */
+const grownBy = (asked: Asked, day: number): number => (yearOf(day) < yearOf(asked.endDay) ? 0 : grownPercentBy(asked, day));
+
+export function compute(asked: Asked) {
+  const { todayDay, endDay, feedDays, herdLbPerDay, grassLbPerAc, rainSoFarIn, triggerPercent } = asked;
+  const steps = asked.steps.toSorted((one, other) => one.day - other.day);
+  const sinceDay = sinceDayOf(asked);
+  const monthEnds: number[] = [];
+  for (let at = sinceDay; at < endDay; ) {
+    const end = Math.min(endDay, firstOf(monthIndexOf(at) + 1, yearOf(at)) - 1);
+    monthEnds.push(end);
+    at = end + 1;
+  }
+  const atDays = [todayDay, ...steps.map(({ day }) => day), ...monthEnds];
+  const seasons = seasonsOf(asked, atDays);
+  const isCounted = asked.rainFrom === 'record';
+  const normalBy = (index: number): number => medianOf(seasons.map(({ through }) => through[index] ?? 0));
+  const splitAt = (index: number) =>
+    seasons.map(({ through, whole }) => ({ beforeIn: through[index] ?? 0, afterIn: Math.max(0, whole - (through[index] ?? 0)) }));
+  const seasonNormalIn = medianOf(seasons.map(({ whole }) => whole));
+  const { dryPercent, otherDryPercent } = forageOf(asked);
+
+  const normalSoFarIn = normalBy(0);
+  const like = likeYearsCaughtUp(rainSoFarIn, splitAt(0), seasonNormalIn);
+  const soFarTriggerIn = (normalSoFarIn * triggerPercent) / 100;
+  const rainSays: 'too-early' | 'under' | 'over' = normalSoFarIn === 0 ? 'too-early' : rainSoFarIn < soFarTriggerIn ? 'under' : 'over';
+
+  const endPercent = grownBy(asked, endDay);
+  const dates = steps.map(({ day }, index) => {
+    const grownPercent = grownBy(asked, day);
+    const normalIn = normalBy(index + 1);
+    const leftDays = endDay - day;
+    const bestPercent = bestForagePercent(grownPercent, dryPercent);
+    const comesPercent = Math.max(0, endPercent - grownPercent);
+    return {
+      day,
+      grownPercent,
+      normalIn,
+      triggerIn: (normalIn * triggerPercent) / 100,
+      cageLbPerAc: cagedForageLbPerAc(grassLbPerAc, grownPercent, triggerPercent),
+      leftDays,
+      comesPercent,
+      needDays: feedDaysNeeded({ leftDays, normalFeedDays: feedDays, comesPercent, dryPercent }),
+      bestPercent,
+      bestShortDays: feedDaysLost(feedDays, bestPercent),
+    };
+  });
+  const best = dates.map(({ day, bestPercent, bestShortDays }) => ({ bestDay: day, bestYearPercent: bestPercent, bestYearDays: bestShortDays }));
+  const odds = dates.map(({ day, normalIn, triggerIn, bestShortDays }, index) => {
+    const split = splitAt(index + 1);
+    const { years, caughtUp } = likeYearsCaughtUp(triggerIn, split, seasonNormalIn);
+    const rest = yearsCaughtUp({
+      shortfallIn: normalIn * (1 - triggerPercent / 100),
+      normalRestIn: Math.max(0, seasonNormalIn - normalIn),
+      restOfSeasonIn: split.map(({ afterIn }) => afterIn),
+    });
+    return {
+      oddsDay: day,
+      dryCount: isCounted ? years : 0,
+      dryCaughtCount: isCounted ? caughtUp : 0,
+      madeUpCount: isCounted ? rest.caughtUp : 0,
+      atBestDays: bestShortDays,
+    };
+  });
+
+  const totalSaveLbPerDay = totalSaveOf(asked);
+  const remainLbPerDay = herdLbPerDay - totalSaveLbPerDay;
+  const plan = steps.map((each, index) => {
+    const saveLbPerDay = saveOf(each);
+    const hayTon = each.step === 'buy-hay' ? each.hayTon : 0;
+    const leftDays = endDay - each.day;
+    const gained = (days: number): number => feedDaysGained(remainLbPerDay + saveLbPerDay, saveLbPerDay, days);
+    return {
+      planDay: each.day,
+      step: each.step,
+      goHead: isLeaving(each.step) ? each.leaveHead : 0,
+      spareLbPerDay: isLeaving(each.step) ? each.eachLbPerDay : 0,
+      boughtTon: hayTon,
+      planLeftDays: leftDays,
+      saveLbPerDay,
+      savedLb: saveLbPerDay * leftDays + hayTon * poundsPerTon * hayDryShare,
+      gainDays: gained(leftDays) + (hayTon * poundsPerTon * hayDryShare) / remainLbPerDay,
+      weekDays: gained(7),
+      underIn: dates[index]?.triggerIn ?? 0,
+      underDays: dates[index]?.needDays ?? 0,
+    };
+  });
+  const gainedDays = plan.reduce((sum, each) => sum + each.gainDays, 0);
+  const dryShortDays = feedDaysLost(feedDays, dryPercent);
+  const next = steps.find(({ day }) => day >= todayDay);
+  return {
+    nextDay: next?.day ?? steps.at(-1)?.day ?? endDay,
+    ahead: next ? ('ahead' as const) : ('past' as const),
+    nextStep: (next ?? steps.at(-1))?.step ?? ('look' as const),
+    sinceDay,
+    yearsCount: isCounted ? seasons.length : 0,
+    seasonNormalIn,
+    normalSoFarIn,
+    soFarPercent: normalSoFarIn > 0 ? percentOfNormal(rainSoFarIn, normalSoFarIn) : 100,
+    soFarTriggerIn,
+    rainSays,
+    likeCount: isCounted ? like.years : 0,
+    likeCaughtCount: isCounted ? like.caughtUp : 0,
+    likeLowPercent: isCounted ? like.lowerPercent : 0,
+    likeHighPercent: isCounted ? like.upperPercent : 100,
+    endPercent,
+    dryPercent,
+    otherDryPercent,
+    dryShortDays,
+    dates,
+    best,
+    odds,
+    totalSaveLbPerDay,
+    remainLbPerDay,
+    plan,
+    gainedDays,
+    weekLostDays: plan.reduce((sum, each) => sum + each.weekDays, 0),
+    stillShortDays: Math.max(0, dryShortDays - gainedDays),
+    season: monthEnds.map((day, index) => ({
+      monthDay: day,
+      grassPercent: grownBy(asked, day),
+      rainPercent: seasonNormalIn > 0 ? (100 * normalBy(1 + steps.length + index)) / seasonNormalIn : 100,
+    })),
+  };
+}

@@ -1,0 +1,196 @@
+import { defineCalculator } from '../../kit/define.ts';
+import { isCurveInOrder } from '../../math/forage/grownPercentBy.ts';
+import { compute, faultOf } from './compute.ts';
+import { inputs } from './inputs.ts';
+import { quantities } from './quantities.ts';
+import { stepWords } from './steps.ts';
+import { working } from './working.ts';
+
+const isCounted = ({ rainFrom }: { readonly rainFrom: string }): boolean => rainFrom === 'record';
+
+export default defineCalculator({
+  slug: 'decision-dates',
+  version: 1,
+  title: 'Drought trigger dates: rain, grass and what to do',
+  inputs,
+  refusals: [
+    {
+      at: 'steps',
+      when: (values) => faultOf(values) === 'other-year',
+      say: 'One date lies in another calendar year than today. Move it, or change the day above.',
+    },
+    {
+      at: 'endDay',
+      when: (values) => faultOf(values) === 'end-elsewhere',
+      say: 'The grass must last until a day in the same calendar year as today. Feed for the winter is counted apart.',
+    },
+    {
+      at: 'endDay',
+      when: (values) => faultOf(values) === 'ended',
+      say: 'The grazing ends today or before. Put in the day until which the grass must last.',
+    },
+    {
+      at: 'steps',
+      when: (values) => faultOf(values) === 'after-end',
+      say: 'One date falls on the last day of grazing or after it. Move it before that day.',
+    },
+    {
+      at: 'quitMonth',
+      when: (values) => !isCurveInOrder(values),
+      say: 'The months must run from start to best month to the month it quits, and a flush in the fall comes after the best month.',
+    },
+    {
+      at: 'rainRecord',
+      when: (values) => faultOf(values) === 'no-record',
+      say: 'This record holds fewer than three whole seasons between the month that you count from and the last day of grazing. Put in more years, or choose the medians of the nearest station.',
+    },
+    {
+      at: 'steps',
+      when: (values) => faultOf(values) === 'no-herd-left',
+      say: 'These steps spare nearly all that the herd eats, or more. Check the heads, and that none is counted twice.',
+    },
+  ],
+  compute,
+}).describe({
+  question: 'By which date must I decide, and what do I do when?',
+  lead: 'Write the dates down before it is dry. For each one: how much of the year’s growth is past, what rain and what grass are too little, how often it still came right, and what the step gains. One page for the fridge door.',
+  searchWords: [
+    'critical dates',
+    'drought plan',
+    'trigger date',
+    'when to destock',
+    'when to sell cows in a drought',
+    'decision date',
+    'target date',
+    'percent of normal rain',
+    'wean early',
+    'fridge door',
+  ],
+  quantities,
+  results: [
+    { of: 'nextDay' },
+    { of: 'ahead', when: ({ ahead }) => ahead === 'past' },
+    { of: 'nextStep' },
+    { of: 'rainSays' },
+    { of: 'soFarPercent' },
+    { of: 'soFarTriggerIn' },
+    { of: 'sinceDay' },
+    { of: 'likeCount', when: isCounted },
+    {
+      of: 'likeCaughtCount',
+      when: isCounted,
+      range: {
+        low: 'likeLowPercent',
+        high: 'likeHighPercent',
+        says: ({ likeCount }) =>
+          likeCount === 0 ? 'no year stood as badly: the record cannot say' : 'so few years leave room for anything from {low} to {high}',
+      },
+    },
+    { of: 'yearsCount', when: isCounted },
+    { of: 'gainedDays' },
+    { of: 'weekLostDays' },
+    { of: 'dryShortDays' },
+    { of: 'stillShortDays' },
+    { of: 'dryPercent' },
+    { of: 'otherDryPercent' },
+    { of: 'season' },
+    { of: 'dates' },
+    { of: 'plan' },
+    { of: 'odds', when: isCounted },
+    { of: 'best', when: (values) => !isCounted(values) },
+  ],
+  steps: working,
+  cautions: [
+    {
+      when: ({ rainSays, ahead }) => rainSays === 'under' && ahead === 'ahead',
+      say: 'Rain alone is half of the answer. Measure the grass before you act. Both short: do the step. One short: look again in two weeks.',
+      source: 'common practice',
+    },
+    {
+      when: ({ ahead }) => ahead === 'past',
+      say: 'Every date of this plan is past. What has not been done yet gains less each week. Put in new dates, the next sale day first.',
+      source: 'common practice',
+    },
+    {
+      when: ({ yearsCount, rainFrom }) => rainFrom === 'record' && yearsCount < 30,
+      say: 'The record is short of 30 years. Take its counts as stories of those years, no more.',
+      source: 'wmo-1090-2012',
+    },
+    {
+      when: (values) => !isCounted(values),
+      say: 'Medians of the months give a normal, not a record. Added up they come near the median of the season, not on it. No years can be counted from them.',
+      source: 'common practice',
+    },
+    {
+      when: ({ dates }) => dates.some(({ grownPercent }) => grownPercent > 90),
+      say: 'One date comes when nine tenths of the year’s growth is past. Rain after it cannot bring the grass back; decide before.',
+      source: 'ndsu-precipitation-2020',
+    },
+    {
+      when: ({ steps }) => steps.some(({ step }) => step === 'wean-early'),
+      say: 'Calves under about three months need more than hay and grass once weaned. Settle feed, water, shade and shots with a veterinarian or a nutritionist before the day.',
+      source: 'common practice',
+    },
+    {
+      when: ({ steps }) => steps.some(({ step }) => step === 'pull-off' || step === 'buy-hay'),
+      say: 'Bring hungry stock onto new feed slowly, and have drought-stressed hay tested for nitrate before you feed it. A pen needs water for the hottest day.',
+      source: 'common practice',
+    },
+    {
+      when: ({ steps }) => steps.some(({ step }) => step.startsWith('sell')),
+      say: 'Before anything is sold, look up how long its last medicine keeps it from slaughter. Thin or lame animals and hot days: short hauls, early in the morning, or not at all.',
+      source: 'common practice',
+    },
+    {
+      when: ({ rainSays }) => rainSays === 'under',
+      say: 'If this is a hard one, don’t carry it alone. Talk it over with somebody you trust, or call the farm-stress line of your state.',
+      source: 'common practice',
+    },
+  ],
+  limits: [
+    'It counts past years. It is no forecast, and a record holds few years as dry as the one that worries you.',
+    'Caught up means that the season’s whole rain reached its usual amount. Rain that comes after the growth fills ponds and next year’s soil, not this year’s stubble.',
+    'Grass is taken to follow rain from one year to the next, and never past a normal year. A pasture grazed hard last year makes less than its rain would give.',
+    'The growth curve from four answers stood within 5 points in a hundred of printed ones by July 1 where that was tried.',
+    'Feed standing is for all your stock together, on grass that they can reach with water. “Forage on hand” turns heights or clips into days.',
+    'It does not know prices. “Feed or sell” does that sum.',
+    'An animal weaned on one date and sold on another is counted twice. Put it on one line.',
+  ],
+  note: (values, show) => {
+    const { rainSays, likeCount, likeCaughtCount, ahead } = values;
+    const next =
+      ahead === 'ahead'
+        ? `Next date ${show('nextDay')}: ${show('nextStep').toLowerCase()} if both rain and grass are short.`
+        : 'All dates of the plan are past.';
+    const rain =
+      rainSays === 'too-early'
+        ? 'No rain is usual by today.'
+        : `Rain since ${show('sinceDay')} is ${show('soFarPercent')} of normal, ${rainSays} the trigger.`;
+    const years = isCounted(values)
+      ? likeCount === 0
+        ? ` None of ${show('yearsCount')} seasons stood as dry by today.`
+        : ` Of ${show('yearsCount')} seasons ${likeCount} stood as dry by today; ${likeCaughtCount} of them caught up.`
+      : '';
+    return `${next} ${rain}${years} Steps on time gain ${show('gainedDays')} of feed, each week of waiting costs ${show('weekLostDays')}; a season that stays at the trigger is ${show('dryShortDays')} short.`;
+  },
+  picture: { kind: 'lines', rows: 'season', x: 'monthDay', ys: ['grassPercent', 'rainPercent'] },
+  calendar: {
+    rows: 'plan',
+    day: 'planDay',
+    title: ({ step }) => `Decide: ${stepWords[step].toLowerCase()}`,
+    text: ({ underIn, underDays }) =>
+      `Do it if both are short: rain below ${underIn.toFixed(1)} in since counting began, and feed standing below ${Math.round(underDays)} days. Only one short: look again in two weeks.`,
+  },
+  sources: [
+    'ndsu-precipitation-2020',
+    'wiles-2011',
+    'ndmc-ranch-plan',
+    'nrcs-g058cy500nd',
+    'nrcs-colorado-curves',
+    'kstate-meadowlark-2024',
+    'sneva-hyder-1962',
+    'clopper-pearson-1934',
+    'jaeger-early-weaning',
+  ],
+  guides: ['deciding-in-time', 'pulling-stock-early', 'stocking-for-the-dry-year'],
+});

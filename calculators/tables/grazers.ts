@@ -1,0 +1,39 @@
+/** How a kind of stock stands in the table of intakes, or a round share of weight where no guide prints one. */
+type Appetite =
+  | {
+      readonly animal: 'beef-cow' | 'growing-cattle' | 'nursing-calf' | 'sheep' | 'goat' | 'horse';
+      readonly stage: string;
+      readonly quality: 'low' | 'average' | 'any';
+    }
+  | { readonly percent: number };
+export interface Grazer {
+  readonly label: string;
+  /** A common weight that only starts the field. */
+  readonly weightLb: number;
+  readonly eats: Appetite;
+}
+
+/** Kinds of stock that graze, by the keys that stand in links, with what starts the fields beside them. Weights are common practice. */
+export const grazers = {
+  'cow-nursing': { label: 'Cow with a calf on her', weightLb: 1250, eats: { animal: 'beef-cow', stage: 'lactating', quality: 'average' } },
+  'cow-dry': { label: 'Dry cow', weightLb: 1250, eats: { animal: 'beef-cow', stage: 'dry', quality: 'average' } },
+  'cow-dry-cured': {
+    label: 'Dry cow on cured grass (under 7 % protein)',
+    weightLb: 1250,
+    eats: { animal: 'beef-cow', stage: 'dry', quality: 'low' },
+  },
+  bull: { label: 'Bull', weightLb: 1900, eats: { percent: 2 } },
+  heifer: { label: 'Bred heifer', weightLb: 950, eats: { animal: 'beef-cow', stage: 'dry', quality: 'average' } },
+  stocker: { label: 'Stocker or growing heifer', weightLb: 600, eats: { animal: 'growing-cattle', stage: 'stocker', quality: 'any' } },
+  calf: {
+    label: 'Calf on its mother that grazes some',
+    weightLb: 300,
+    eats: { animal: 'nursing-calf', stage: 'forage beside milk', quality: 'any' },
+  },
+  'ewe-nursing': { label: 'Ewe with lambs', weightLb: 160, eats: { animal: 'sheep', stage: 'ewe, nursing twins', quality: 'any' } },
+  'ewe-dry': { label: 'Dry ewe', weightLb: 160, eats: { animal: 'sheep', stage: 'ewe, maintenance', quality: 'any' } },
+  doe: { label: 'Doe', weightLb: 120, eats: { animal: 'goat', stage: 'doe', quality: 'any' } },
+  horse: { label: 'Horse', weightLb: 1100, eats: { animal: 'horse', stage: 'maintenance', quality: 'any' } },
+} as const satisfies Readonly<Record<string, Grazer>>;
+
+export type GrazerKind = keyof typeof grazers;

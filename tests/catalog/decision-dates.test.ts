@@ -1,0 +1,81 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import * as fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import decisionDates from '../../calculators/catalog/decision-dates/definition.ts';
+import { demoRain } from '../../calculators/catalog/decision-dates/demoRain.ts';
+import { resultAt, runQuery } from '../../calculators/kit/cases.ts';
+import { fromLink } from '../../calculators/kit/link.ts';
+import { readForm } from '../../calculators/kit/state.ts';
+import { readWeather } from '../../content/place/weatherRecord.ts';
+import { expectWithin } from '../support/expectWithin.ts';
+import { root } from '../support/files.ts';
+
+const numberAt = (query: string, path: string): number => Number(resultAt(runQuery(decisionDates, query), path));
+function runWithRecord(query: string, rainRecord: string) {
+  const { values, problems } = readForm(decisionDates.inputs, { ...fromLink(decisionDates, query).form.this, rainRecord });
+  expect(problems).toEqual([]);
+  return decisionDates.run(values);
+}
+/** Rain in June and in October only, so that what came before July and what came after it can be added up by eye. */
+const yearLine = (year: number, june: number, october: number): string => `${year}, 0, 0, 0, 0, 0, ${june}, 0, 0, 0, ${october}, 0, 0`;
+const months = 'Year, Jan, Feb, Mar, Apr, May, Jun, Jul, Aug, Sep, Oct, Nov, Dec';
+const fiveYears = [months, yearLine(2001, 2, 9), yearLine(2002, 3, 2), yearLine(2003, 6, 4), yearLine(2004, 8, 1), yearLine(2005, 10, 0)].join('\n');
+
+describe('decision-dates', () => {
+  it('counts years as a person would, pencil in hand', () => {
+    const run = runWithRecord(
+      'today=2026-06-30&end=2026-10-31&since-month=jan&rain-so-far=2.5in&trigger=50&steps.day=2026-06-30&steps.step=look',
+      fiveYears,
+    );
+    if ('refusals' in run) throw new Error(run.refusals.map(({ say }) => say).join(' '));
+    const { outcome } = run;
+    // Whole seasons 11, 5, 10, 9, 10 in: middle 10. By June 2, 3, 6, 8, 10: middle 6, half of it 3.
+    expectWithin(Number(resultAt(outcome, 'seasonNormalIn')), 10, 1e-9);
+    expectWithin(Number(resultAt(outcome, 'dates.0.triggerIn')), 3, 1e-9);
+    expect(resultAt(outcome, 'yearsCount')).toBe(5);
+    // 2001 and 2002 were as dry; 2001 came to 11. After June 7 in were missing; only 2001 had them.
+    expect(outcome.computed['odds']).toEqual([
+      { oddsDay: expect.any(Number), dryCount: 2, dryCaughtCount: 1, madeUpCount: 1, atBestDays: expect.any(Number) },
+    ]);
+    // Only 2001 had no more than 2.5 in by today.
+    expect([resultAt(outcome, 'likeCount'), resultAt(outcome, 'likeCaughtCount')]).toEqual([1, 1]);
+  });
+  it('refuses a record of fewer than three whole seasons, and leaves a season with a gap out', () => {
+    const short = runWithRecord('since-month=jan', [months, yearLine(2001, 2, 9), yearLine(2002, 3, 2)].join('\n'));
+    expect('refusals' in short && short.refusals.map(({ at }) => at)).toEqual(['rainRecord']);
+    const gap = runWithRecord('since-month=jan', `${fiveYears}\n2006, 0, 0, 0, , , 4, 0, 0, 0, 4, 0, 0`);
+    expect('outcome' in gap && resultAt(gap.outcome, 'yearsCount')).toBe(5);
+  });
+  it('begins with the rain of the demo place', () => {
+    const byMonth = new Map<string, number>();
+    for (const { day, rainIn } of readWeather(readFileSync(join(root, 'content/place/weather.csv'), 'utf8')))
+      byMonth.set(day.slice(0, 7), (byMonth.get(day.slice(0, 7)) ?? 0) + Math.round(100 * rainIn));
+    const told = demoRain
+      .split('\n')
+      .slice(1)
+      .flatMap((line) => {
+        const [year = '', ...amounts] = line.split(', ');
+        return amounts.map((amount, month): [string, number] => [`${year}-${String(month + 1).padStart(2, '0')}`, Math.round(100 * Number(amount))]);
+      });
+    expect(new Map(told)).toEqual(byMonth);
+  });
+  it('never gains by waiting, and asks for more rain later', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 30 }), (day) => {
+        const query = (month: string) => `steps.day=2026-${month}-${String(day).padStart(2, '0')}&steps.step=sell-open&steps.leave=10&steps.each=26`;
+        expect(numberAt(query('07'), 'gainedDays')).toBeGreaterThan(numberAt(query('08'), 'gainedDays'));
+        expect(numberAt(query('08'), 'dates.0.triggerIn')).toBeGreaterThanOrEqual(numberAt(query('07'), 'dates.0.triggerIn'));
+        // What a dry spring cost cannot come back: the later, the less the year can still make.
+        expect(numberAt(query('08'), 'dates.0.bestPercent')).toBeLessThanOrEqual(numberAt(query('07'), 'dates.0.bestPercent'));
+      }),
+      { numRuns: 20 },
+    );
+  });
+  it('gives each date to the calendar with what to look at', () => {
+    const { calendar } = runQuery(decisionDates, '');
+    expect(calendar).toHaveLength(5);
+    expect(calendar[2]?.title).toBe('Decide: wean early and take the calves off');
+    expect(calendar[2]?.text).toMatch(/rain below \d+\.\d in .* feed standing below \d+ days/);
+  });
+});
