@@ -1,26 +1,30 @@
 import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import * as pagefind from 'pagefind';
-import { type Kind, kindNames, type Line, type SearchRecord } from '../search/records.ts';
+import { type Line, linesFile, type SearchRecord } from '../search/records.ts';
 import { canonicalWords, tellingWords, wholeName } from '../search/words.ts';
 import { builtFiles } from './builtFiles.ts';
 import { searchRecords } from './searchRecords.ts';
 
-/** A word in the running text of more records than this tells none of them apart; leaving it out makes the index half as heavy. */
-const mostRecordsOfWord = { source: 8, other: 6 } as const;
+/** A word of the running text leads to the records that use it most. Leading to all that ever use it would tell none of them apart and make the index twice as heavy. */
+const mostRecordsOfWord = 2;
 
-const groupOf = ({ kind }: SearchRecord): keyof typeof mostRecordsOfWord => (kind === 'source' ? kind : 'other');
 /** Short enough to be kept whole: they have no other words to be found by. */
 const isShort = ({ kind }: SearchRecord): boolean => kind === 'term' || kind === 'table';
 
-function rareWords(records: readonly SearchRecord[]): (record: SearchRecord, word: string) => boolean {
-  const counts = new Map<string, number>();
-  const keyOf = (record: SearchRecord, word: string): string => `${groupOf(record)} ${word}`;
-  for (const record of records.filter((each) => !isShort(each))) {
-    const words = new Set(record.parts.flatMap(({ text }) => tellingWords(text)));
-    for (const word of words) counts.set(keyOf(record, word), (counts.get(keyOf(record, word)) ?? 0) + 1);
+/** For each record the words of its running text that lead to it. */
+function leadingWords(records: readonly SearchRecord[]): ReadonlyMap<SearchRecord, ReadonlySet<string>> {
+  const words = new Map(records.map((record) => [record, new Set<string>()]));
+  const uses = records
+    .filter((record) => !isShort(record))
+    .flatMap((record) => {
+      const all = record.parts.flatMap(({ text }) => canonicalWords(text));
+      return [...Map.groupBy(all, (word) => word)].map(([word, { length: count }]) => ({ record, word, count }));
+    });
+  for (const [word, users] of Map.groupBy(uses, (use) => use.word)) {
+    for (const { record } of users.toSorted((one, other) => other.count - one.count).slice(0, mostRecordsOfWord)) words.get(record)?.add(word);
   }
-  return (record, word) => isShort(record) || (counts.get(keyOf(record, word)) ?? 0) <= mostRecordsOfWord[groupOf(record)];
+  return words;
 }
 
 const escaped = (text: string): string => text.replaceAll('&', '&amp;').replaceAll('"', '&quot;').replaceAll('<', '&lt;');
@@ -28,11 +32,13 @@ const weighed = (weight: number, words: readonly string[]): string =>
   words.length > 0 ? `<p data-pagefind-weight="${weight}">${escaped(words.join(' '))}</p>` : '';
 
 /** A record as the index takes it: its names in full, its running text as bare words, each once. */
-function pageOf(record: SearchRecord, isRare: (record: SearchRecord, word: string) => boolean): string {
+function pageOf(record: SearchRecord, leading: ReadonlySet<string> = new Set()): string {
   const { kind, title, lead, question = '', words, names = [], parts } = record;
-  const told = new Set<string>();
+  const told = new Set(canonicalWords([title, question, words].join('. ')));
+  const leadWords = kind === 'source' ? [] : tellingWords(lead).filter((word) => !told.has(word));
+  for (const word of leadWords) told.add(word);
   const sections = parts.map(({ anchor, title: heading, text }) => {
-    const fresh = tellingWords(text).filter((word) => isRare(record, word) && !told.has(word));
+    const fresh = tellingWords(text).filter((word) => (isShort(record) || leading.has(word)) && !told.has(word));
     for (const word of fresh) told.add(word);
     // A link into the page is called by the heading as it reads; what it is also called by comes after.
     const read = new Set(heading.toLowerCase().split(/[^\p{L}\p{N}]+/u));
@@ -46,7 +52,7 @@ function pageOf(record: SearchRecord, isRare: (record: SearchRecord, word: strin
     weighed(10, canonicalWords(title)),
     weighed(8, canonicalWords(`${question}. ${words}`)),
     weighed(1, [...new Set(names.map(wholeName))]),
-    kind === 'source' ? '' : weighed(3, tellingWords(lead)),
+    weighed(3, leadWords),
     ...sections,
     '</body></html>',
   ].join('\n');
@@ -61,27 +67,29 @@ const namingWords = (records: readonly SearchRecord[]): readonly string[] => {
 };
 
 /** What stands in a line of the results, apart from the index: it would index these texts a second time. */
-const linesOf = (records: readonly SearchRecord[], kind: Kind): Readonly<Record<string, Line>> =>
-  Object.fromEntries(
-    records
-      .filter((record) => record.kind === kind)
-      .map(({ url, title, lead, question }) => [url, question === undefined ? { title, lead } : { title, lead, question }]),
-  );
+function writeLines(folder: string, records: readonly SearchRecord[]): void {
+  mkdirSync(folder);
+  for (const [name, group] of Map.groupBy(records, ({ kind, url }) => linesFile(kind, url))) {
+    const lines = group.map(({ url, title, lead, question }): readonly [string, Line] => [
+      url,
+      question === undefined ? { title, lead } : { title, lead, question },
+    ]);
+    writeFileSync(join(folder, `${name}.json`), JSON.stringify(Object.fromEntries(lines)));
+  }
+}
 
 /** Writes the search index into the built site; returns the number of entries. */
 export async function indexPages(root: string): Promise<number> {
   const { index, errors } = await pagefind.createIndex({ forceLanguage: 'en' });
   if (!index) throw new Error(errors.join('\n'));
   const records = searchRecords(root);
-  const isRare = rareWords(records);
+  const leading = leadingWords(records);
   const problems: string[] = [];
-  for (const record of records) problems.push(...(await index.addHTMLFile({ url: record.url, content: pageOf(record, isRare) })).errors);
+  for (const record of records) problems.push(...(await index.addHTMLFile({ url: record.url, content: pageOf(record, leading.get(record)) })).errors);
   if (problems.length > 0) throw new Error(problems.join('\n'));
   await index.writeFiles({ outputPath: join(root, 'pagefind') });
   await pagefind.close();
-  mkdirSync(join(root, 'pagefind/lines'));
-  for (const kind of Object.keys(kindNames) as readonly Kind[])
-    writeFileSync(join(root, `pagefind/lines/${kind}.json`), JSON.stringify(linesOf(records, kind)));
+  writeLines(join(root, 'pagefind/lines'), records);
   writeFileSync(join(root, 'pagefind/words.json'), JSON.stringify(namingWords(records)));
   // Search screens that it brings along, a second thread that we do without, and a reader for languages that this site is not written in.
   for (const file of builtFiles(root)) {

@@ -65,6 +65,7 @@ function recordsOfPage(root: string, file: string): readonly SearchRecord[] {
   if (!isKind(kind)) return [];
   const url = `/${file.replace(/index\.html$/, '')}`;
   const title = required(plain(/<h1\b[^>]*>(.*?)<\/h1>/s.exec(main)?.[1] ?? ''), `title in ${file}`);
+  const question = attribute(main, 'question');
   const body = leftOut.reduce(without, main.replace(/<h1\b.*?<\/h1>/s, ' '));
   const parts = partsOf(body);
   const page: SearchRecord = {
@@ -72,8 +73,9 @@ function recordsOfPage(root: string, file: string): readonly SearchRecord[] {
     kind,
     title,
     lead: required(attribute(main, 'lead'), `lead in ${file}`),
-    question: attribute(main, 'question'),
+    question,
     words: attribute(main, 'search-words') ?? '',
+    names: question === undefined ? [] : [question],
     // Each word of the trade is a record of its own.
     parts: url === '/glossary/' ? [] : parts.map(({ text, ...part }) => ({ ...part, text: plain(text) })),
   };
@@ -84,8 +86,9 @@ function recordsOfPage(root: string, file: string): readonly SearchRecord[] {
           ([table]): SearchRecord => ({
             url: `${url}#${anchor}`,
             kind: 'table',
-            title: heading,
-            lead: `${cellsOf(table).join(', ')}. In: ${title}.`,
+            title: `${title}: ${heading}`,
+            names: [`${title}: ${heading}`],
+            lead: cellsOf(table).join(', '),
             words: '',
             parts: [{ title: '', text: plain(table) }],
           }),
@@ -105,12 +108,12 @@ const termRecords = (): readonly SearchRecord[] =>
     parts: [{ title: '', text: `${term.plain}. ${term.says}` }],
   }));
 
-/** Each entry of the page of sources is found by its citation. The page writes an entry as one list item, the citation first. */
+/** Each entry of the page of sources is found by who wrote it, the year and its key: whole citations would be a third of the index. The page writes an entry as one list item, the citation first. */
 const sourceRecords = (root: string): readonly SearchRecord[] =>
   [...readText(root, 'sources/index.html').matchAll(/<li id="([^"]+)" data-source="([^"]*)">(.*?)<\/li>/gs)].map(
     ([, key = '', title = '', entry = '']) => {
       const citation = plain(entry.replace(/<a\b.*/s, '').replace(/<\/p>.*/s, ''));
-      return { url: `/sources/#${key}`, kind: 'source', title: decoded(title), lead: citation, words: '', parts: [{ title: '', text: citation }] };
+      return { url: `/sources/#${key}`, kind: 'source', title: decoded(title), lead: citation, words: key, parts: [] };
     },
   );
 

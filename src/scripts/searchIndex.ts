@@ -1,6 +1,6 @@
 import { href } from '../href.ts';
 import { type Answer, ask, type Index, openSearcher, ranking, type Searcher } from '../search/ask.ts';
-import type { Kind, Line } from '../search/records.ts';
+import { type Kind, type Line, linesFile } from '../search/records.ts';
 
 interface Opening extends Index {
   readonly options: (options: { readonly baseUrl: string; readonly noWorker: boolean; readonly ranking: typeof ranking }) => Promise<void>;
@@ -37,10 +37,11 @@ const opened = once(async (): Promise<Searcher> => {
 
 export const searchSite = async (question: string): Promise<Answer> => ask(await opened(), question);
 
-const linesOf = new Map<Kind, () => Promise<Readonly<Record<string, Line>>>>();
+const lines = new Map<string, () => Promise<Readonly<Record<string, Line>>>>();
 /** What is shown of a find; `path` is that of the index. */
 export async function lineOf(kind: Kind, path: string): Promise<Line> {
-  const lines = linesOf.get(kind) ?? once(() => fetched<Readonly<Record<string, Line>>>(`/pagefind/lines/${kind}.json`));
-  linesOf.set(kind, lines);
-  return (await lines())[path] ?? { title: path, lead: '' };
+  const file = linesFile(kind, path);
+  const fetchLines = lines.get(file) ?? once(() => fetched<Readonly<Record<string, Line>>>(`/pagefind/lines/${file}.json`));
+  lines.set(file, fetchLines);
+  return (await fetchLines())[path] ?? { title: path, lead: '' };
 }

@@ -37,7 +37,7 @@ const asksForNumber = /\bhow (much|many|long|fast|far|dry)\b/i;
 const asksForMeaning = /^(what(s| is| are| does)?|meaning of|define)\b/i;
 /** How much a find counts by what it is. */
 const kindWeight: Readonly<Record<Kind, number>> = { calculator: 1, guide: 1, term: 0.5, table: 0.4, sheet: 0.9, page: 0.7, source: 0.3 };
-/** A word of the trade that is asked for by its name. */
+/** What is asked for by its whole name and nothing else. */
 const namedWeight = 0.8;
 /** What the index is told about ranking: words stand in a record once, so its length says little; a word that only begins like the one asked for is worth less. */
 export const ranking = { pageLength: 0.3, termSimilarity: 3 };
@@ -57,7 +57,7 @@ async function understood({ index, namingWords }: Searcher, word: string): Promi
   return known.some((each) => each.startsWith(word)) ? word : nearestWord(word, known);
 }
 
-/** The words of the trade that a question is the name of. */
+/** What a question is the whole name of. */
 const namedBy = async ({ index }: Searcher, question: string): Promise<ReadonlySet<string>> =>
   new Set((await index.search(`"${wholeName(question)}"`)).results.map(({ id }) => id));
 
@@ -83,12 +83,12 @@ export async function ask(searcher: Searcher, question: string): Promise<Answer>
   const scored = [...fits.values()].map(({ hit, score, words }) => {
     const kind = searcher.kindOf.get(hit.id) ?? 'page';
     const isNamed = named.has(hit.id);
-    return { hit, kind, isNamed, score: (score * (isNamed ? namedWeight : kindWeight[kind]) * words) / asked.length };
+    return { hit, kind, isNamed, score: (score * Math.max(kindWeight[kind], isNamed ? namedWeight : 0) * words) / asked.length };
   });
   const best = Math.max(0, ...scored.map(({ score }) => score));
   const rank = ({ kind, score, isNamed }: (typeof scored)[number]): number => {
     if (kind === 'source') return 2;
-    if (isNamed) return asksForMeaning.test(question) ? -1 : 1;
+    if (isNamed && (kind === 'calculator' || (kind === 'term' && asksForMeaning.test(question)))) return -1;
     return asksForNumber.test(question) && kind === 'calculator' && score >= fitShare * best ? 0 : 1;
   };
   const ranked = scored.toSorted((one, other) => rank(one) - rank(other) || other.score - one.score);

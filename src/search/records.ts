@@ -18,6 +18,9 @@ export interface Line {
   readonly question?: string;
 }
 
+/** The file with a find's line: sources are many and seldom wanted, so theirs are apart by the letter that their key begins with. */
+export const linesFile = (kind: Kind, url: string): string => (kind === 'source' ? `source-${url.charAt(url.indexOf('#') + 1)}` : kind);
+
 /** One thing that can be found. */
 export interface SearchRecord {
   readonly url: string;
@@ -28,7 +31,7 @@ export interface SearchRecord {
   readonly question?: string | undefined;
   /** Words that people look for it by. */
   readonly words: string;
-  /** What a word of the trade is called: asked for by nothing else, it is among the first. */
+  /** Its whole names: what is asked for by one of them and nothing else is among the first. */
   readonly names?: readonly string[];
   readonly parts: readonly { readonly anchor?: string | undefined; readonly title: string; readonly text: string }[];
 }

@@ -20,8 +20,11 @@ const stands = (address: string): boolean => {
   const [path = '', anchor] = address.split('#');
   return pages.has(path) && (anchor === undefined || pages.get(path)?.includes(` id="${anchor}"`) === true);
 };
+const trimmed = (url: string): string => url.replace(/^\/|\/(?=#|$)/g, '');
 const linesOf = (kind: string): readonly (readonly [string, Line])[] =>
-  Object.entries<Line>(JSON.parse(textOf(dist, `pagefind/lines/${kind}.json`))).map(([url, line]) => [url.replace(/^\/|\/(?=#|$)/g, ''), line]);
+  filesOf(dist, new RegExp(`^pagefind/lines/${kind}\\b.*\\.json$`)).flatMap((file) =>
+    Object.entries<Line>(JSON.parse(textOf(dist, file))).map(([url, line]) => [trimmed(url), line] as const),
+  );
 
 test('every judged page stands, and every guide, calculator and sheet is judged', () => {
   expect(all.length).toBeGreaterThanOrEqual(150);
@@ -57,7 +60,7 @@ test('everything is found by its own name, and a calculator first by its questio
   await look('guide', ({ title }) => title, firstThree);
   await look('term', ({ title }) => title, firstThree);
   await look('sheet', ({ title }) => `${title} sheet`, firstThree);
-  await look('table', ({ title, lead }) => `${title} ${lead}`, firstThree);
+  await look('table', ({ title }) => title, firstThree);
   expect(missing).toEqual([]);
 });
 
