@@ -274,6 +274,10 @@ export const prussicRules = [
   { crop: 'sudangrass', event: 'killing-frost', least: 7, unit: 'days', ...nebraska },
   { crop: 'sorghum-sudangrass', event: 'killing-frost', least: 7, unit: 'days', ...nebraska },
   { crop: 'sorghum', event: 'killing-frost', least: 7, unit: 'days', ...nebraska },
+  // Ten days to two weeks where the frost found it shorter than its grazing height; a taller stand is let go sooner there.
+  { crop: 'sudangrass', event: 'killing-frost', least: 14, unit: 'days', ...wisconsin },
+  { crop: 'sorghum-sudangrass', event: 'killing-frost', least: 14, unit: 'days', ...wisconsin },
+  { crop: 'sorghum', event: 'killing-frost', least: 14, unit: 'days', ...wisconsin },
   // Each freeze that leaves part of the stand alive starts the count again.
   { crop: 'sudangrass', event: 'light-frost', least: 14, unit: 'days', ...wisconsin },
   { crop: 'sorghum-sudangrass', event: 'light-frost', least: 14, unit: 'days', ...wisconsin },

@@ -72,8 +72,12 @@ function markFirst(tree: Node, left: Set<Term>): void {
     let done = 0;
     for (const { term, word, at } of findTerms(value)) {
       if (!left.delete(term)) continue;
-      parts.push({ type: 'text', value: value.slice(done, at) }, ...marked(term, word));
-      done = at + word.length;
+      const end = at + word.length;
+      const closing = /^[^\s\p{L}\p{N}]+/u.exec(value.slice(end))?.[0] ?? '';
+      // A line may break behind any button. The stop that ends the sentence must not begin the next line.
+      const mark = closing === '' ? marked(term, word) : [element('span', { className: ['term-kept'] }, ...marked(term, word), closing)];
+      parts.push({ type: 'text', value: value.slice(done, at) }, ...mark);
+      done = end + closing.length;
     }
     if (done > 0) list.splice(list.indexOf(text), 1, ...parts, { type: 'text', value: value.slice(done) });
   }

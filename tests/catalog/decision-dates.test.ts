@@ -76,6 +76,6 @@ describe('decision-dates', () => {
     const { calendar } = runQuery(decisionDates, '');
     expect(calendar).toHaveLength(5);
     expect(calendar[2]?.title).toBe('Decide: wean early and take the calves off');
-    expect(calendar[2]?.text).toMatch(/rain below \d+\.\d in .* feed standing below \d+ days/);
+    expect(calendar[2]?.text).toMatch(/rain since \w+ \d+, \d+ below \d+\.\d in, .* below \d+ days/);
   });
 });

@@ -37,7 +37,7 @@ describe('packed-soil', () => {
     for (const moisture of ['dry', 'wet']) {
       const { shown, note, cautions } = runQuery(packedSoil, `probe=pushed&moisture=${moisture}`);
       expect(shown).not.toContain('stoppedPercent');
-      expect(note).toContain(`nothing: the soil was too ${moisture}`);
+      expect(note).toContain(`means nothing, the soil was too ${moisture}`);
       expect(cautions.map(({ say }) => say).join(' ')).toContain('means nothing');
     }
     expect(runQuery(packedSoil, 'probe=pushed&moisture=sponge').shown).toContain('stoppedPercent');

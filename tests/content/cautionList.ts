@@ -1,21 +1,19 @@
 /** A caution that somebody must be given, and where it belongs. */
 export interface Wanted {
   readonly name: string;
-  /** Guides of its subject. */
+  /** Guides of its subject: each of them says it. */
   readonly guides: readonly string[];
   /** One paragraph, list item or caution must hold all of these. */
   readonly says: readonly RegExp[];
   /** Calculator whose number the caution is about: where it stands in the guide, the caution stands before it. */
   readonly before?: string;
-  /** Whether each of the guides must say it; otherwise one is enough. */
-  readonly inEach?: boolean;
 }
 
 const stretching = ['stretching-winter-feed', 'bridging-with-hay', 'feeding-on-dry-grass'];
 const hay = ['bridging-with-hay', 'buying-and-storing-hay'];
 const afterRain = ['turning-out-again', 'handling-stressed-forage', 'resting-grass'];
 const animals = ['choosing-who-goes', 'selling-or-feeding', 'weaning-early', 'pulling-stock-early', 'bridging-with-hay'];
-const field = ['showing-soil-to-a-crowd', 'letting-water-in', 'testing-if-soil-holds-together', 'loosening-packed-ground'];
+const digging = ['showing-soil-to-a-crowd', 'letting-water-in', 'loosening-packed-ground'];
 
 /**
  * Practice of the trade (common practice): each of these has killed or maimed stock or people, or cost somebody a neighbor.
@@ -31,15 +29,25 @@ export const wanted: readonly Wanted[] = [
     guides: ['stretching-winter-feed', 'feeding-on-dry-grass', 'watering-stock'],
     says: [/\bsalt/i, /water|thirst/i],
   },
-  { name: 'no ammonia on good hay', guides: stretching, says: [/ammonia/i, /good hay|quality hay|poor/i] },
+  {
+    name: 'no ammonia on good hay',
+    guides: ['stretching-winter-feed', 'bridging-with-hay'],
+    says: [/ammonia/i, /good hay|quality hay|poor/i],
+  },
   { name: 'blue-green algae', guides: ['watering-stock'], says: [/blue-green|algae/i, /dog/i], before: 'stock-water' },
-  { name: 'sulfate in water and sulfur in feed', guides: ['watering-stock', 'handling-stressed-forage'], says: [/sulfate/i, /sulfur|feed/i] },
+  {
+    name: 'thirsty stock let loose on water',
+    guides: ['watering-stock'],
+    says: [/ran dry|thirst/i, /too much at once/i, /veterinarian/i],
+    before: 'stock-water',
+  },
+  { name: 'sulfate in water and sulfur in feed', guides: ['watering-stock'], says: [/sulfate/i, /sulfur|feed/i] },
   { name: 'bogging at a low pond', guides: ['watering-stock'], says: [/\bbog|mired|\bmud/i], before: 'stock-water' },
   { name: 'a reserve for a broken pump', guides: ['watering-stock'], says: [/three days|3 days/i, /pump|power|break|broke/i] },
   { name: 'wet hay heats', guides: hay, says: [/probe/i, /fire (?:service|department)/i] },
   {
     name: 'sparks in dry grass',
-    guides: ['resting-grass', 'laying-out-paddocks', 'feeding-on-dry-grass', 'bridging-with-hay'],
+    guides: ['resting-grass', 'laying-out-paddocks', 'feeding-on-dry-grass', 'stretching-winter-feed', 'annual-range'],
     says: [/spark|exhaust|weld|mow/i, /fire/i, /dry/i],
   },
   { name: 'stacks fall', guides: hay, says: [/stack/i, /fall|collapse|hollow|off stacks|roll/i] },
@@ -52,10 +60,10 @@ export const wanted: readonly Wanted[] = [
   { name: 'herbicide that lasts in hay', guides: hay, says: [/spray|herbicide|aminopyralid/i, /label|names? in writing|last/i] },
   {
     name: 'failed crops, sprays and treated seed',
-    guides: ['sowing-a-feed-crop', 'handling-stressed-forage', 'bridging-with-hay'],
+    guides: ['sowing-a-feed-crop', 'bridging-with-hay'],
     says: [/treated seed|seed treat|failed crop/i, /label|barred|days/i],
   },
-  { name: 'drug withdrawal before selling', guides: animals, says: [/withdrawal/i] },
+  { name: 'drug withdrawal before selling', guides: [...animals, 'stocking-for-the-dry-year', 'start-here'], says: [/withdrawal/i] },
   { name: 'prussic acid in regrowth', guides: afterRain, says: [/prussic/i, /rain|frost/i] },
   {
     name: 'nitrate: drought forage, tested by a laboratory',
@@ -63,7 +71,11 @@ export const wanted: readonly Wanted[] = [
     says: [/nitrate/i, /laboratory/i],
     before: 'feed-hazards',
   },
-  { name: 'first green and poison plants', guides: ['turning-out-again', 'resting-grass', 'handling-stressed-forage'], says: [/poison/i, /plant/i] },
+  {
+    name: 'first green and poison plants',
+    guides: ['turning-out-again', 'resting-grass', 'handling-stressed-forage'],
+    says: [/poison/i, /plant/i],
+  },
   { name: 'bloat', guides: afterRain, says: [/bloat/i, /hungry|hay|dew/i] },
   { name: 'grass staggers', guides: ['turning-out-again'], says: [/staggers|tetany/i] },
   {
@@ -76,14 +88,14 @@ export const wanted: readonly Wanted[] = [
     guides: ['turning-out-again', 'handling-stressed-forage', 'leaving-stubble'],
     says: [/ergot|fescue/i, /toxi|poison|lame|heat|endophyte/i],
   },
-  { name: 'acorns', guides: ['turning-out-again', 'handling-stressed-forage', 'feeding-on-dry-grass'], says: [/acorn/i] },
+  { name: 'acorns', guides: ['turning-out-again', 'handling-stressed-forage', 'annual-range'], says: [/acorn/i] },
   {
     name: 'horses founder on stressed grass',
     guides: ['sheep-goats-and-horses', 'turning-out-again', 'handling-stressed-forage'],
     says: [/founder|laminitis/i, /horse/i],
   },
   { name: 'thin and downer cows', guides: animals, says: [/can't walk|cannot walk|downer|down cow|can't rise|can't get up/i] },
-  { name: 'heat and long hauls', guides: [...animals, 'watering-stock'], says: [/heat|hot/i, /haul|truck|trailer|ship/i] },
+  { name: 'heat and long hauls', guides: animals, says: [/heat|hot/i, /haul|truck|trailer|ship/i] },
   {
     name: 'hungry stock on new ground',
     guides: ['resting-grass', 'turning-out-again'],
@@ -111,16 +123,24 @@ export const wanted: readonly Wanted[] = [
       'writing-follow-up',
     ],
     says: [/\{\{Local talk-to-someone\}\}/],
-    inEach: true,
   },
-  { name: 'lightning at field days', guides: ['showing-soil-to-a-crowd', 'where-rain-goes'], says: [/lightning|thunder/i] },
+  {
+    name: 'lightning at field days',
+    guides: ['showing-soil-to-a-crowd', 'where-rain-goes', 'letting-water-in', 'keeping-a-rain-record'],
+    says: [/lightning|thunder/i],
+  },
   {
     name: 'hammering rings: eyes',
-    guides: ['letting-water-in', ...field],
+    guides: digging,
     says: [/eye|glasses|goggles/i, /hammer|drive|driving|strik/i],
     before: 'ring-test',
   },
-  { name: 'glass and water at a demonstration', guides: field, says: [/glass|jar/i, /water|break|child|crowd/i], before: 'rain-demonstration' },
+  {
+    name: 'glass and water at a demonstration',
+    guides: ['showing-soil-to-a-crowd', 'testing-if-soil-holds-together'],
+    says: [/glass|jar/i, /water|break|child|crowd/i],
+    before: 'rain-demonstration',
+  },
   {
     name: 'drying forage in a microwave',
     guides: ['measuring-forage'],
@@ -129,15 +149,19 @@ export const wanted: readonly Wanted[] = [
   },
   {
     name: 'buried lines before digging or driving',
-    guides: [...field, 'watering-stock', 'growing-roots'],
+    guides: [...digging, 'watering-stock', 'growing-roots', 'laying-out-paddocks'],
     says: [/buried|underground/i, /line|cable|pipe/i],
   },
   { name: 'backflow from a stock tank', guides: ['watering-stock'], says: [/backflow|back into|siphon/i] },
-  { name: 'clean tanks for hauled water', guides: ['watering-stock'], says: [/haul/i, /tank/i, /clean|never held|chemical|sanitary|food/i] },
+  {
+    name: 'clean tanks for hauled water',
+    guides: ['watering-stock'],
+    says: [/haul/i, /tank/i, /clean|never held|chemical|sanitary|food/i],
+  },
   { name: 'a well pulled down near neighbors', guides: ['watering-stock'], says: [/well/i, /neighbor/i] },
   { name: 'weak ponds and dams', guides: ['watering-stock'], says: [/dam|pond/i, /permit|engineer|licensed/i] },
   { name: 'electric fence', guides: ['resting-grass', 'laying-out-paddocks'], says: [/energizer/i, /pacemaker|house current|barbed/i] },
-  { name: 'tractors on slopes', guides: [...hay, 'keeping-soil-home'], says: [/slope/i, /tractor|belt|roll/i] },
+  { name: 'tractors on slopes', guides: [...hay, 'loosening-packed-ground'], says: [/slope/i, /tractor|belt|roll/i] },
   {
     name: 'a nutritionist or veterinarian sets a ration',
     guides: [...stretching, 'feeding-the-herd', 'weaning-early'],

@@ -86,7 +86,9 @@ describe('marking words in a guide', () => {
     const tree = mark(element('p', text('Leave stubble. More stubble.')), element('p', text('Stubble again.')));
     expect(marksIn(tree)).toEqual(['stubble']);
     const [first] = tree.children ?? [];
-    expect(first?.children?.map(({ value, tagName }) => value ?? tagName)).toEqual(['Leave ', 'button', 'span', '. More stubble.']);
+    expect(first?.children?.map(({ value, tagName }) => value ?? tagName)).toEqual(['Leave ', 'span', ' More stubble.']);
+    // The stop stays at its word.
+    expect(first?.children?.[1]?.children?.map(({ value, tagName }) => value ?? tagName)).toEqual(['button', 'span', '.']);
   });
 
   it('goes into lists and strong words, not into headings, links, tables, code and parts', () => {

@@ -23,10 +23,19 @@ describe('guides and calculators', () => {
     expect(named.filter(({ guides }) => !guides.includes(slug)).map((calculator) => calculator.slug)).toEqual([]);
   });
 
+  it.each(guideTexts)('$slug leads on to a few others, and shows no local value twice', ({ slug, body, head }) => {
+    expect(head.related.length).toBeGreaterThanOrEqual(2);
+    expect(head.related.length).toBeLessThanOrEqual(5);
+    expect(new Set([slug, ...head.related]).size).toBe(head.related.length + 1);
+    expect(head.related.filter((each) => !guidesThere.has(each))).toEqual([]);
+    const shown = attributesIn(body, 'Local', 'of');
+    expect(shown).toEqual([...new Set(shown)]);
+  });
+
   it.each(calculators)('$slug is named by the guides that it names', (calculator) => {
     expect(calculator.guides.length).toBeGreaterThan(0);
     const missing = calculator.guides.filter(
-      (slug) => guidesThere.has(slug) && !guideTexts.some((guide) => guide.slug === slug && guide.head.calculators.includes(calculator.slug)),
+      (slug) => !guideTexts.some((guide) => guide.slug === slug && guide.head.calculators.includes(calculator.slug)),
     );
     expect(missing).toEqual([]);
   });

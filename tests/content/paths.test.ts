@@ -10,6 +10,11 @@ describe('the ways through the guides', () => {
     expect(slugs).toContain(slug);
   });
 
+  it('lead only to guides that are there', () => {
+    const there = new Set(guideTexts.map(({ slug }) => slug));
+    expect(slugs.filter((slug) => !there.has(slug))).toEqual([]);
+  });
+
   it('have an anchor each, and no guide twice', () => {
     expect(new Set(all.map(({ id }) => id)).size).toBe(all.length);
     for (const { id, guides } of all) expect(new Set(guides).size, id).toBe(guides.length);

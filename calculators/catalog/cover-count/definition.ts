@@ -97,7 +97,8 @@ export default defineCalculator({
       },
     },
     { of: 'settles' },
-    { of: 'moreCount', when: ({ settles }) => settles === 'more-steps' },
+    // Short of a hundred steps the rule is to go on; a number from so few would be a guess.
+    { of: 'moreCount', when: ({ settles, stepsCount, moreCount }) => settles === 'more-steps' && stepsCount >= 100 && moreCount >= 5 },
     { of: 'stepsCount' },
     { of: 'kinds' },
   ],
@@ -201,10 +202,10 @@ export default defineCalculator({
     'Leaves above bare soil are not counted, though they soften rain. The soil-loss page asks for them apart; the lists for dry range count brush overhead as cover too.',
     'With bunch grass the boot meets large plants too often and small ones too seldom.',
   ],
-  note: ({ settles, grazing }, show) => {
+  note: ({ settles, grazing, stepsCount }, show) => {
     const open = settles === 'settled' ? '' : `, not settled by this count (${show('standing').toLowerCase()})`;
     const hard = grazing === 'heavy' ? ', grazed hard' : '';
-    return `${show('stepsCount')} steps: ${show('plantCount')} on plant bases, ${show('litterCount')} on litter, ${show('rockCount')} on rock, ${show('bareCount')} on bare soil. ${show('coveredPercent')} covered (${show('coveredLowPercent')} to ${show('coveredHighPercent')}). Class for storm runoff${hard}: ${show('condition').toLowerCase()}${open}.`;
+    return `${show('stepsCount')} ${stepsCount === 1 ? 'step' : 'steps'}: ${show('plantCount')} on plant bases, ${show('litterCount')} on litter, ${show('rockCount')} on rock, ${show('bareCount')} on bare soil. ${show('coveredPercent')} of the ground covered (${show('coveredLowPercent')} to ${show('coveredHighPercent')} by chance alone). Class for storm runoff${hard}: ${show('condition').toLowerCase()}${open}.`;
   },
   picture: {
     kind: 'shares',

@@ -9,6 +9,12 @@ const grown = (name: string, curve: string, day: string, printed: string, from: 
   ...from,
 });
 const line = { source: 'sneva-hyder-1962', where: 'regression line', seen: 'memory' } as const;
+/** A ranch a state away from the curve, told in round figures. */
+const alexander = {
+  source: 'newport-critical-rainfall-dates-2018',
+  seen: 'print',
+  differs: { by: '5', because: 'another ranch than the curve’s, two hundred miles off, and told in round figures' },
+} as const;
 /** A hundred cows that eat 29 lb once dry, and 6.8 lb more with the calf, weaned 30 days before the end. */
 const pairs = 'end=2026-10-31&herd=3580&steps.day=2026-10-01&steps.step=wean-early&steps.leave=100&steps.each=6.8';
 
@@ -28,6 +34,20 @@ export default defineCases(definition, [
     source: 'nrcs-colorado-curves',
     where: 'curve CO6707, its months to June added up',
     seen: 'computed',
+  }),
+  grown('Kansas, mostly warm-season grass, the middle of the year’s growth on June 15', 'co6707', '2026-06-15', '50', {
+    ...alexander,
+    where: 'June 15, the midpoint',
+  }),
+  grown('Kansas, mostly warm-season grass, about 90 % by August 15', 'co6707', '2026-08-15', '90', {
+    ...alexander,
+    where: 'August 15, about 90 percent',
+  }),
+  grown('Nebraska, cool-season grass by July 1, 70 to 80 %', 'nd0002', '2026-06-30', '75', {
+    source: 'anderson-g1705-2007',
+    where: 'abstract, cool-season grasses by July 1',
+    seen: 'print',
+    differs: { by: '5', because: 'the publication gives a span, 70 to 80, of which this is the middle' },
   }),
   {
     name: 'rain at 75 percent of normal, forage a quarter under it',

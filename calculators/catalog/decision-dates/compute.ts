@@ -154,6 +154,7 @@ export function compute(asked: Asked) {
       savedLb: saveLbPerDay * leftDays + hayTon * poundsPerTon * hayDryShare,
       gainDays: gained(leftDays) + (hayTon * poundsPerTon * hayDryShare) / remainLbPerDay,
       weekDays: gained(7),
+      countedFromDay: sinceDay,
       underIn: dates[index]?.triggerIn ?? 0,
       underDays: dates[index]?.needDays ?? 0,
     };

@@ -1,5 +1,6 @@
 import { defineCalculator } from '../../kit/define.ts';
 import { isCurveInOrder } from '../../math/forage/grownPercentBy.ts';
+import { printDay } from '../../units/printQuantity.ts';
 import { compute, faultOf } from './compute.ts';
 import { inputs } from './inputs.ts';
 import { quantities } from './quantities.ts';
@@ -72,8 +73,8 @@ export default defineCalculator({
     { of: 'ahead', when: ({ ahead }) => ahead === 'past' },
     { of: 'nextStep' },
     { of: 'rainSays' },
-    { of: 'soFarPercent' },
-    { of: 'soFarTriggerIn' },
+    { of: 'soFarPercent', when: ({ rainSays }) => rainSays !== 'too-early' },
+    { of: 'soFarTriggerIn', when: ({ rainSays }) => rainSays !== 'too-early' },
     { of: 'sinceDay' },
     { of: 'likeCount', when: isCounted },
     {
@@ -166,23 +167,30 @@ export default defineCalculator({
       rainSays === 'too-early'
         ? 'No rain is usual by today.'
         : `Rain since ${show('sinceDay')} is ${show('soFarPercent')} of normal, ${rainSays} the trigger.`;
-    const years = isCounted(values)
-      ? likeCount === 0
-        ? ` None of ${show('yearsCount')} seasons stood as dry by today.`
-        : ` Of ${show('yearsCount')} seasons ${likeCount} stood as dry by today; ${likeCaughtCount} of them caught up.`
-      : '';
-    return `${next} ${rain}${years} Steps on time gain ${show('gainedDays')} of feed, each week of waiting costs ${show('weekLostDays')}; a season that stays at the trigger is ${show('dryShortDays')} short.`;
+    const years =
+      isCounted(values) && rainSays !== 'over'
+        ? likeCount === 0
+          ? ` None of ${show('yearsCount')} seasons on record had so little by today.`
+          : ` Of ${show('yearsCount')} seasons on record ${likeCount} had as little or less by today; ${likeCaughtCount === 0 ? 'none' : likeCaughtCount} of them caught up.`
+        : '';
+    const steps =
+      ahead === 'ahead'
+        ? `The steps, each on its date, gain ${show('gainedDays')} of feed; each week that all of them wait costs ${show('weekLostDays')}.`
+        : `Done on their dates the steps would have gained ${show('gainedDays')} of feed.`;
+    return `${next} ${rain}${years} ${steps} A season whose rain stays at ${show('triggerPercent')} of normal is ${show('dryShortDays')} of feed short.`;
   },
   picture: { kind: 'lines', rows: 'season', x: 'monthDay', ys: ['grassPercent', 'rainPercent'] },
   calendar: {
     rows: 'plan',
     day: 'planDay',
     title: ({ step }) => `Decide: ${stepWords[step].toLowerCase()}`,
-    text: ({ underIn, underDays }) =>
-      `Do it if both are short: rain below ${underIn.toFixed(1)} in since counting began, and feed standing below ${Math.round(underDays)} days. Only one short: look again in two weeks.`,
+    text: ({ countedFromDay, underIn, underDays }) =>
+      `Do it if both are short: rain since ${printDay(countedFromDay)} below ${underIn.toFixed(1)} in, and grass standing for the whole herd below ${Math.round(underDays)} days. Only one short: look again in two weeks.`,
   },
   sources: [
     'ndsu-precipitation-2020',
+    'newport-critical-rainfall-dates-2018',
+    'anderson-g1705-2007',
     'wiles-2011',
     'ndmc-ranch-plan',
     'nrcs-g058cy500nd',

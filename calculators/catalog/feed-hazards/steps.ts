@@ -250,7 +250,11 @@ const ruleSteps: readonly Step<V, R>[] = [
     'The tallest height that a list asks for before this crop is grazed.',
     'seedway-sorghum, with drewnoski-redfearn-2024, agproud-35189 and hay-forage-311',
   ),
-  rule('killingFrostDays', 'After a killing frost.', 'drewnoski-redfearn-2024, to minimize risk'),
+  rule(
+    'killingFrostDays',
+    'After a killing frost, by the longest list: that of a stand which it found short.',
+    'agproud-35189, with drewnoski-redfearn-2024',
+  ),
   rule('lightFrostDays', 'After a frost that leaves part of it alive. Each such frost starts the count again.', 'agproud-35189, heights and waits'),
   rule('afterDroughtDays', 'After the rain that ends a drought.', 'hay-forage-311, heights and waits'),
   rule('ensiledDays', 'In the silo or the wrapped bale.', 'seedway-sorghum, heights and ensiling'),

@@ -110,9 +110,9 @@ export default defineCalculator({
       source: 'wv-farm-bureau-2014',
     },
     {
-      when: ({ moisturePercent }) => moisturePercent > 20 && moisturePercent <= 35,
-      say: 'Hay with more than 20 % water heats and can set a barn on fire, weeks after baling too. Keep it outside and apart, probe it daily, and call the fire service before you pull hot bales.',
-      source: 'common practice',
+      when: ({ moisturePercent }) => moisturePercent > 17 && moisturePercent <= 35,
+      say: 'Hay heats and can set a barn on fire, weeks after baling too: large square bales above 17 % water, large round ones above 18, small ones above 20. Keep it outside and apart, probe it daily and never alone, and call the fire service before you pull hot bales.',
+      source: 'burbrink-hay-fire-2024',
     },
     {
       when: ({ moisturePercent }) => moisturePercent > 35,

@@ -7,7 +7,7 @@ import { steps } from './steps.ts';
 
 /** Hay under this eats poorly: cows take less of it, and lose flesh. */
 const poorProteinPercent = 7;
-const hotPercent = 20;
+const hotPercent = 17;
 const wrappedPercent = 35;
 const orderOf = (low: number, likely: number, high: number): 'low' | 'high' | 'right' => (low > likely ? 'low' : high < likely ? 'high' : 'right');
 const tonOrder = ({ pricedBy, lowPriceUsdPerTon, priceUsdPerTon, highPriceUsdPerTon }: Values) =>
@@ -91,8 +91,8 @@ export default defineCalculator({
     },
     {
       when: ({ moisturePercent }) => moisturePercent > hotPercent && moisturePercent <= wrappedPercent,
-      say: 'Hay with more than 20 % water heats and can set a barn on fire, weeks after baling too. Keep it outside and apart, probe it daily, and call the fire service before you pull hot bales.',
-      source: 'common practice',
+      say: 'Hay heats and can set a barn on fire, weeks after baling too: large square bales above 17 % water, large round ones above 18, small ones above 20. Keep it outside and apart, probe it daily and never alone, and call the fire service before you pull hot bales.',
+      source: 'burbrink-hay-fire-2024',
     },
     {
       when: ({ moisturePercent }) => moisturePercent > wrappedPercent,

@@ -113,14 +113,22 @@ export function compute(asked: Asked) {
   const fineGPerCm3 = totalGPerCm3 / coresCount;
   const lowGPerCm3 = Math.min(...lines.map((line) => line.fineGPerCm3));
   const highGPerCm3 = Math.max(...lines.map((line) => line.fineGPerCm3));
-  const standings = lists.map((list) => densityStanding(list, asked.texture, fineGPerCm3)).filter((each) => each !== undefined);
-  const hurting = standings.filter((each) => each === 'limiting' || each === 'stopping').length;
+  const said = lists.flatMap((list) => {
+    const standing = densityStanding(list, asked.texture, fineGPerCm3);
+    return standing === undefined ? [] : [{ standing, ...densityLimits(list, asked.texture) }];
+  });
+  const hurts = said.some(({ standing }) => standing === 'limiting' || standing === 'stopping');
+  // A list that does not tell from when on roots suffer can't be called as a witness that they don't, unless the soil is as loose as it calls best.
+  const holdsAgainst = said.some(
+    ({ standing, idealBelow, limitsFrom }) =>
+      (standing === 'open' && (limitsFrom !== undefined || idealBelow !== undefined)) || (standing === 'between' && limitsFrom !== undefined),
+  );
   const packed =
-    hurting === standings.length
+    hurts && !holdsAgainst
       ? ('packed' as const)
-      : hurting > 0
+      : hurts
         ? ('lists-differ' as const)
-        : standings.some((each) => each === 'between')
+        : said.some(({ standing }) => standing === 'between')
           ? ('between' as const)
           : ('open' as const);
   return {

@@ -8,7 +8,7 @@ const readsProbe = ({ probe, moisture }: { readonly probe: string; readonly mois
 
 export default defineCalculator({
   slug: 'packed-soil',
-  version: 1,
+  version: 2,
   title: 'Soil compaction from bulk density',
   inputs,
   refusals: [
@@ -58,7 +58,14 @@ export default defineCalculator({
   quantities,
   results: [
     { of: 'packed' },
-    { of: 'fineGPerCm3', range: { low: 'lowGPerCm3', high: 'highGPerCm3', says: 'the cores ran from {low} to {high}' } },
+    {
+      of: 'fineGPerCm3',
+      range: {
+        low: 'lowGPerCm3',
+        high: 'highGPerCm3',
+        says: ({ coresCount }) => (coresCount === 1 ? 'one core only' : 'the cores ran from {low} to {high}'),
+      },
+    },
     { of: 'limits' },
     { of: 'porosityPercent' },
     { of: 'probeSays', when: ({ probe }) => probe === 'pushed' },
@@ -119,7 +126,7 @@ export default defineCalculator({
     {
       kind: 'lookup',
       shows: 'packed',
-      says: 'The mean against each list. The lists differ by up to 0.2, so none is taken for the truth.',
+      says: 'The mean against each list. The lists differ by up to 0.2, so none is taken for the truth. A list that tells only the best and the worst says nothing between them.',
       source: 'illinois-nres201-2011, with ufl-critical-bulk-density, nrcs-bulk-density-sheet and arshad-1996',
     },
     {
@@ -198,15 +205,20 @@ export default defineCalculator({
     'Old root channels, cracks and worm holes let roots through ground that these numbers call tight. Dig and look at the roots before you believe a number.',
     'A probe adds the depth of the hard layer, no more. Its reading goes by moisture before anything else.',
   ],
-  note: ({ packed, probe }, show) => {
+  note: ({ packed, probe, probeSays, coresCount }, show) => {
+    const texture = show('texture').split(': ')[1] ?? 'this texture';
     const says = {
-      packed: 'packed by every list for this texture',
-      'lists-differ': 'packed by some lists for this texture and not by others',
-      between: 'not packed, but tighter than the best',
-      open: 'not packed by any list for this texture',
+      packed: `packed for ${texture} by every published list that tells from when on roots suffer`,
+      'lists-differ': `packed by some published lists for ${texture} and not by others`,
+      between: `not packed for ${texture}, but tighter than the best`,
+      open: `not packed by any published list for ${texture}`,
     }[packed];
-    const pushed = probe === 'pushed' ? ` Probe: ${show('probeSays').toLowerCase()}.` : '';
-    return `Mean density of ${show('coresCount')} cores without stones ${show('fineGPerCm3')} (${show('lowGPerCm3')} to ${show('highGPerCm3')}), ${show('porosityPercent')} pores: ${says}.${pushed}`;
+    const means = { 'too-dry': 'means nothing, the soil was too dry', 'too-wet': 'means nothing, the soil was too wet' };
+    const reading = probeSays === 'too-dry' || probeSays === 'too-wet' ? means[probeSays] : `met ${show('probeSays').toLowerCase()}`;
+    const pushed = probe === 'pushed' ? ` The probe ${reading}.` : '';
+    const cores = coresCount === 1 ? 'One core' : `Mean of ${show('coresCount')} cores`;
+    const range = coresCount === 1 ? '' : ` (${show('lowGPerCm3').split(' ')[0] ?? ''} to ${show('highGPerCm3')})`;
+    return `${cores}: the soil without stones weighs ${show('fineGPerCm3')}${range}, ${show('porosityPercent')} of it pores: ${says}.${pushed}`;
   },
   picture: {
     kind: 'shares',
@@ -217,6 +229,12 @@ export default defineCalculator({
       { of: 'allStoneMl', tone: 'other' },
     ],
   },
+  changes: [
+    {
+      version: 2,
+      say: 'A list that does not tell from when on roots suffer is no longer counted as one by which they don’t. “Perhaps” can have become “Yes”.',
+    },
+  ],
   sources: ['illinois-nres201-2011', 'ufl-critical-bulk-density', 'nrcs-bulk-density-sheet', 'arshad-1996', 'ucdavis-ssc100', 'duiker-2002'],
   guides: ['loosening-packed-ground'],
 });

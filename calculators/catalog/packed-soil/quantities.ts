@@ -8,7 +8,7 @@ const word = <W extends string>(label: string, words: Readonly<Record<W, string>
 
 export const quantities = {
   packed: word('Is it packed?', {
-    packed: 'Yes: roots suffer, by every list that names this texture',
+    packed: 'Yes: roots suffer, by every list that tells from when on',
     'lists-differ': 'Perhaps: roots suffer by some lists, not by others',
     between: 'No, but tighter than the best',
     open: 'No: loose enough for roots by every list',
@@ -69,6 +69,6 @@ export const quantities = {
     little: 'Little hard ground',
     slight: 'Some hard ground',
     moderate: 'A good deal of hard ground',
-    severe: 'Hard nearly everywhere',
+    severe: 'Hard ground nearly everywhere',
   }),
 } as const;

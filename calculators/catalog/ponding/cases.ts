@@ -1,4 +1,4 @@
-import { defineCases } from '../../kit/cases.ts';
+import { type Case, defineCases } from '../../kit/cases.ts';
 import definition from './definition.ts';
 
 const merced = { source: 'merced-ess110-2008', where: 'worked ponding example' } as const;
@@ -15,6 +15,15 @@ const ochsner = {
 } as const;
 const chow = { source: 'chow-1988', seen: 'memory' } as const;
 const chowStorm = 'storm=burst&rain=5cm&hard=60min&texture=silt-loam&wetness=known&filled=30pct';
+
+/** Rain in ten-minute spells, cm, and what soaked in by the end of so many of them. */
+const unevenCm = [0.18, 0.21, 0.26, 0.32, 0.37, 0.43, 0.64, 1.14, 3.18, 1.65, 0.81, 0.52] as const;
+const unevenStorm = [
+  [8, '2.5894'],
+  [9, '2.9497'],
+  [10, '3.28995'],
+  [12, '3.92771'],
+] as const;
 
 export default defineCases(definition, [
   {
@@ -87,4 +96,17 @@ export default defineCases(definition, [
     where: 'rate equation of section 5.4, integrated by a general solver (SciPy)',
     seen: 'computed',
   },
+  ...unevenStorm.map(
+    ([spells, totalSoakedCm]): Case => ({
+      name: `the same storm, soaked in by the ${10 * spells}th minute`,
+      query: `storm=spells&spells.lasts=${Array(spells).fill('10min').join(',')}&spells.fell=${unevenCm
+        .slice(0, spells)
+        .map((fell) => `${fell}cm`)
+        .join(',')}&texture=sandy-loam&wetness=known&filled=40pct`,
+      expect: { totalSoakedCm },
+      source: 'chow-1988',
+      where: 'example 5.4.1, as the tests of another, open program solve it',
+      seen: 'computed',
+    }),
+  ),
 ]);

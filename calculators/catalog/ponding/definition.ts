@@ -5,6 +5,11 @@ import { quantities } from './quantities.ts';
 import { steps } from './steps.ts';
 import { soilName } from './textures.ts';
 
+/** Some way over the hardest minute on record, about an inch and a quarter (from memory). */
+const hardestEverInPerHr = 100;
+/** Less than this is told as 0.0. */
+const leastToldIn = 0.05;
+
 export default defineCalculator({
   slug: 'ponding',
   version: 1,
@@ -15,6 +20,16 @@ export default defineCalculator({
       at: 'spells',
       when: ({ storm, spells }) => storm === 'spells' && spells.reduce((sum, { fellIn }) => sum + fellIn, 0) < 0.01,
       say: 'No rain fell in any of these spells. Put in what fell in at least one of them.',
+    },
+    {
+      at: 'spells',
+      when: ({ storm, spells }) => storm === 'spells' && spells.some(({ lastsMin, fellIn }) => (60 * fellIn) / lastsMin > hardestEverInPerHr),
+      say: 'One spell rains harder than any cloud does, over 100 inches an hour. Look again at its minutes and its rain.',
+    },
+    {
+      at: 'hardMin',
+      when: ({ storm, rainIn, hardMin }) => storm === 'burst' && (60 * rainIn) / hardMin > hardestEverInPerHr,
+      say: 'So much rain in so few minutes is over 100 inches an hour, harder than any cloud rains. Look again at the minutes and at the rain.',
     },
   ],
   compute,
@@ -37,7 +52,12 @@ export default defineCalculator({
     {
       of: 'ponds',
       when: ({ ponds }) => ponds === 'never',
-      range: { low: 'lowRunoffIn', high: 'highRunoffIn', says: '{high} if it takes water half as fast as that' },
+      range: {
+        low: 'lowRunoffIn',
+        high: 'highRunoffIn',
+        says: ({ highRunoffIn }) =>
+          highRunoffIn < leastToldIn ? 'even if it takes water half as fast as that' : '{high} if it takes water half as fast as that',
+      },
     },
     { of: 'pondsAfterMin', when: ({ ponds, storm }) => ponds === 'stands' && storm !== 'day' },
     { of: 'pondsAfterHr', when: ({ ponds, storm }) => ponds === 'stands' && storm === 'day' },
@@ -51,7 +71,7 @@ export default defineCalculator({
     { of: 'runoffGal', when: ({ ponds }) => ponds === 'stands' },
     { of: 'totalStandsMin', when: ({ ponds }) => ponds === 'stands' },
     { of: 'hardestInPerHr' },
-    { of: 'endRateInPerHr' },
+    { of: 'endRateInPerHr', when: ({ ponds }) => ponds === 'stands' },
     { of: 'evenRunoffIn', when: ({ totalMin }) => totalMin <= 1440 },
     { of: 'lines', when: ({ storm }) => storm !== 'burst' },
     { of: 'curve', when: ({ storm }) => storm === 'burst' },
@@ -87,10 +107,15 @@ export default defineCalculator({
     'The design storm is a shape for planning, with the hardest rain in the middle of the day. Your storm was another.',
   ],
   note: (values, show) => {
-    const rain = `${show('fellIn')} of rain in ${values.storm === 'day' ? 'a day, spread like a design storm' : show('totalMin')} on ${soilName(values.texture)}${values.rings === 'both' ? `, ${show('ringRatio')} times the book’s rate by ring tests` : ''}`;
-    return values.ponds === 'never'
-      ? `${rain}: by the book’s soil values all of it soaks in.`
-      : `${rain}: water stands after about ${show(values.storm === 'day' ? 'pondsAfterHr' : 'pondsAfterMin')}; about ${show('runoffIn')} runs off (${show('lowRunoffIn')} to ${show('highRunoffIn')} by how fast the ground is), ${show('soakedIn')} soaks in.`;
+    const how = values.storm === 'day' ? 'over a day, spread like a design storm,' : `in ${show('totalMin')}`;
+    const ground = `${soilName(values.texture)}${values.rings === 'both' ? ` that takes water ${show('ringRatio')} times as fast as usual by ring tests` : ''}`;
+    const rain = `${show('fellIn')} of rain ${how} on ${ground}`;
+    if (values.ponds === 'never') {
+      const slower = values.highRunoffIn < leastToldIn ? '' : `; if the ground is half as fast, ${show('highRunoffIn')} runs off`;
+      return `${rain}: by usual figures for such soil all of it soaks in${slower}.`;
+    }
+    const stands = values.pondsAfterMin < 1 ? 'almost at once' : `after about ${show(values.storm === 'day' ? 'pondsAfterHr' : 'pondsAfterMin')}`;
+    return `${rain}: water stands ${stands}; about ${show('runoffIn')} runs off (${show('lowRunoffIn')} if the ground is twice as fast, ${show('highRunoffIn')} if half as fast), ${show('soakedIn')} soaks in.`;
   },
   picture: { kind: 'lines', rows: 'curve', x: 'atHr', ys: ['rainInPerHr', 'intakeInPerHr'], mark: { at: 'pondsAfterHr', says: 'water stands' } },
   sources: ['rawls-1983', 'mein-larson-1971', 'chow-1988', 'scs-1986-distributions'],

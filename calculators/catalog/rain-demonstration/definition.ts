@@ -1,10 +1,15 @@
 import { defineCalculator } from '../../kit/define.ts';
-import { compute, faultOf } from './compute.ts';
+import { compute } from './compute.ts';
 import { inputs } from './inputs.ts';
 import { quantities } from './quantities.ts';
+import { refusals } from './refusals.ts';
 
 const isRead = ({ jars }: { readonly jars: string }): boolean => jars === 'read';
 const hasRun = ({ jars, ran }: { readonly jars: string; readonly ran: boolean }): boolean => jars === 'read' && ran;
+/** Less than this is measured in millilitres. */
+const leastQt = 0.5;
+/** More than two people should lift. */
+const twoPeopleLb = 100;
 const isBuilt = ({ headFrom }: { readonly headFrom: string }): boolean => headFrom === 'jar';
 
 export default defineCalculator({
@@ -12,33 +17,7 @@ export default defineCalculator({
   version: 1,
   title: 'Rain on two trays: water, holes and time for a demonstration',
   inputs,
-  refusals: [
-    {
-      at: 'riseIn',
-      when: (values) => faultOf(values) === 'too-steep',
-      say: 'This tray would stand steeper than one in two and the soil would slide. Prop the end up by less than half the length of the tray.',
-    },
-    {
-      at: 'wantedInPerHr',
-      when: (values) => faultOf(values) === 'too-many-holes',
-      say: 'That would take over 5,000 holes. Ask for a gentler rain, take a smaller tray, or make the holes a little larger.',
-    },
-    {
-      at: 'headFrom',
-      when: (values) => faultOf(values) === 'hardly-rains',
-      say: 'This head hardly rains on a tray of this size, under a tenth of an inch an hour. Check the seconds, the jar, and that the tray is in inches.',
-    },
-    {
-      at: 'headFrom',
-      when: (values) => faultOf(values) === 'floods',
-      say: 'This head pours over 100 in an hour, which no cloud does. Check the seconds and the jar, or make fewer and smaller holes.',
-    },
-    {
-      at: 'throughMl',
-      when: (values) => faultOf(values) === 'more-than-poured',
-      say: 'The two jars together hold more than was put on the tray. Read them again, and check the size of the tray and the depth of rain.',
-    },
-  ],
+  refusals,
   compute,
 }).describe({
   question: 'How do I set up a demonstration, and what should people see?',
@@ -56,10 +35,10 @@ export default defineCalculator({
   ],
   quantities,
   results: [
-    { of: 'pourQt' },
-    { of: 'pourGal' },
+    { of: 'pourQt', when: ({ pourQt }) => pourQt >= leastQt },
+    { of: 'pourGal', when: ({ pourGal }) => pourGal >= 0.25 },
     { of: 'pourMl' },
-    { of: 'rainMin' },
+    { of: 'rainMin', when: ({ rainMin }) => rainMin >= 0.5 },
     { of: 'rateInPerHr' },
     { of: 'needHolesCount' },
     { of: 'holeGapIn', when: ({ headFrom }) => headFrom === 'one-hole' },
@@ -70,7 +49,7 @@ export default defineCalculator({
     { of: 'runoffPercent', when: isRead },
     { of: 'throughPercent', when: isRead },
     { of: 'heldPercent', when: (values) => isRead(values) && values.heldMl >= 0 },
-    { of: 'trayLb' },
+    { of: 'trayLb', when: ({ trayLb }) => trayLb >= 5 },
     { of: 'slopePercent' },
     { of: 'otherRains' },
   ],
@@ -232,7 +211,12 @@ export default defineCalculator({
       source: 'common practice',
     },
     {
-      when: ({ trayLb }) => trayLb > 45,
+      when: ({ trayLb }) => trayLb > twoPeopleLb,
+      say: 'Wet, this tray is more than two people should lift. Take a smaller one or less soil, or build it on the stand and leave it there.',
+      source: 'common practice',
+    },
+    {
+      when: ({ trayLb }) => trayLb > 45 && trayLb <= twoPeopleLb,
       say: 'A wet tray of this size takes two people. Lift with the legs, carry it level, and load it before you wet it.',
       source: 'common practice',
     },
@@ -271,10 +255,10 @@ export default defineCalculator({
     'Drops from a head a few feet up hit softer than rain, so bare soil seals less here than it does outdoors.',
   ],
   note: (values, show) => {
-    const set = `${show('rainIn')} of rain on a tray of ${show('lengthIn')} by ${show('widthIn')} is ${show('pourQt')}; at ${show('rateInPerHr')} it takes ${show('rainMin')}.`;
+    const set = `${show('rainIn')} of rain on a tray of ${show('lengthIn')} by ${show('widthIn')} is ${show(values.pourQt < leastQt ? 'pourMl' : 'pourQt')}; at ${show('rateInPerHr')} it takes ${values.rainMin < 0.5 ? 'less than a minute' : show('rainMin')}.`;
     const cover = values.cover === 'other' ? 'This tray' : show('cover');
     if (!isRead(values)) return `${set} ${cover}: not poured yet.`;
-    const first = values.ran ? `it ran after ${show('firstRunIn')}, and ${show('runoffPercent')} ran off` : 'none ran off';
+    const first = values.ran ? `it ran after ${show('firstRunIn')} of rain, and ${show('runoffPercent')} ran off` : 'none ran off';
     const told = values.alike ? 'This ranks the trays and measures nothing.' : 'The trays were not set up alike, so it tells nothing.';
     return `${set} ${cover}: ${first}; ${show('throughPercent')} came out below. ${told}`;
   },

@@ -65,6 +65,7 @@ export function compute(asked: Asked) {
     // The same amounts for the places where their last digits mean nothing any more.
     roundWaterGal: waterGal,
     waterTon: inchAcresToTons(depthIn * surfaceAc),
+    roundWaterTon: inchAcresToTons(depthIn * surfaceAc),
     usablePercent,
     caughtGal,
     roundCaughtGal: caughtGal,
@@ -77,8 +78,10 @@ export function compute(asked: Asked) {
     leastHerdGalPerDay,
     stockDays,
     roundStockDays: stockDays,
+    longStockDays: stockDays,
     highStockDays,
     roundHighStockDays: highStockDays,
+    longHighStockDays: highStockDays,
     otherRains: otherRainsIn.map((fallIn) => ({ fallIn, fallGal: usableGal(fallIn) })),
   };
 }

@@ -3,10 +3,12 @@ import { compute } from './compute.ts';
 import { inputs } from './inputs.ts';
 import { quantities } from './quantities.ts';
 
-/** From here on a last gallon, or a tenth of a day, means nothing. */
+/** From here on a last gallon, a tenth of a ton, or a day, means nothing. */
 const manyGal = 10_000;
+const manyTon = 100;
 const manyCount = 100;
 const manyDays = 10;
+const veryManyDays = 100;
 
 const drinkRange = ({ stockDays, highStockDays }: { readonly stockDays: number; readonly highStockDays: number }): string =>
   stockDays === highStockDays ? 'all by one figure a head' : '{low} by the published list that asks for most, {high} by the one that asks for least';
@@ -45,14 +47,24 @@ export default defineCalculator({ slug: 'rain-on-ground', version: 1, title: 'Ga
     },
     {
       of: 'roundStockDays',
-      when: ({ stockDays }) => stockDays >= manyDays,
+      when: ({ stockDays }) => stockDays >= manyDays && stockDays < veryManyDays,
       range: {
         low: 'roundStockDays',
         high: 'roundHighStockDays',
         says: drinkRange,
       },
     },
-    { of: 'waterTon' },
+    {
+      of: 'longStockDays',
+      when: ({ stockDays }) => stockDays >= veryManyDays,
+      range: {
+        low: 'longStockDays',
+        high: 'longHighStockDays',
+        says: drinkRange,
+      },
+    },
+    { of: 'waterTon', when: ({ waterTon }) => waterTon < manyTon },
+    { of: 'roundWaterTon', when: ({ waterTon }) => waterTon >= manyTon },
     { of: 'surfaceAc', when: ({ surface }) => surface === 'sides' || surface === 'paces' },
     { of: 'herdGalPerDay' },
     { of: 'otherRains' },
@@ -214,7 +226,8 @@ export default defineCalculator({ slug: 'rain-on-ground', version: 1, title: 'Ga
     const fell = show(waterGal < manyGal ? 'waterGal' : 'roundWaterGal');
     const caught = show(caughtGal < manyGal ? 'caughtGal' : 'roundCaughtGal');
     const tanks = show(tankCount < manyCount ? 'tankCount' : 'roundTankCount');
-    const days = show(stockDays < manyDays ? 'stockDays' : 'roundStockDays');
+    const days = show(stockDays < manyDays ? 'stockDays' : stockDays < veryManyDays ? 'roundStockDays' : 'longStockDays');
+    if (surface === 'roof' && caughtGal < 1) return `${show('depthIn')} of rain on this roof brings less than a gallon to the tank.`;
     return surface === 'roof'
       ? `${show('depthIn')} of rain on this roof is ${fell}, ${caught} of it in the tank: ${tanks} tank-fulls, ${days} of water for the stock.`
       : `${show('depthIn')} of rain on ${show(surface === 'acres' ? 'areaAc' : 'surfaceAc')} is ${fell}, as much as ${tanks} tank-fulls or ${days} of stock water.`;

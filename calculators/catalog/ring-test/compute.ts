@@ -92,6 +92,10 @@ function besideOther(rates: readonly number[], others: readonly number[]) {
   };
 }
 
+/** More than rings that vary as much as rings on pasture mostly do would show by chance. */
+const isBeyondUsual = ({ ratioTimes, scatterTimes }: ReturnType<typeof besideOther>): boolean =>
+  scatterTimes > 0 && Math.max(ratioTimes, 1 / ratioTimes) > scatterTimes;
+
 export function compute(asked: Asked) {
   const { waterMl, insertedIn, site, moisture, rings, others } = asked;
   const ringIn = usedBoreIn(asked);
@@ -124,6 +128,12 @@ export function compute(asked: Asked) {
     slowestInPerHr: Math.min(...rates),
     fastestInPerHr: Math.max(...rates),
     inchMin: 60 / middleInPerHr,
+    inchS: 3600 / middleInPerHr,
+    // The same rates for tight ground, where a tenth of an inch an hour is too coarse.
+    tightInPerHr: middleInPerHr,
+    tightLowInPerHr: middleInPerHr / overHighTimes,
+    tightHighInPerHr: middleInPerHr / overLowTimes,
+    beyondUsual: isBeyondUsual(ratio) ? ('yes' as const) : ('no' as const),
     rateClass: infiltrationClass(middleInPerHr),
     pondedIn: depthIn / 2,
     overLowTimes,

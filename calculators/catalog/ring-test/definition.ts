@@ -5,7 +5,13 @@ import { inputs } from './inputs.ts';
 import { quantities } from './quantities.ts';
 import { steps } from './steps.ts';
 
-const compares = ({ beside }: Pick<Asked, 'beside'>): boolean => beside !== 'no';
+/** A rate under this is told to a thousandth: tight or crusted ground, not none. */
+const tightInPerHr = 0.5;
+/** A test that can't be judged can't be compared. */
+const compares = ({ beside, judged }: Pick<Asked, 'beside'> & { readonly judged: string }): boolean => beside !== 'no' && judged === 'judged';
+const isSure = ({ verdict }: { readonly verdict: string }): boolean => verdict === 'faster' || verdict === 'slower';
+const ringReadsHigh = (low: string, high: string): string =>
+  `a ring reads high; straight down it is more like {${low}} (fine soil) to {${high}} (coarse)`;
 const pouredIn = (values: Pick<Asked, 'boreFrom' | 'boreIn' | 'fillWaterMl' | 'fillDepthIn' | 'waterMl'>): number =>
   ringDepthIn(values.waterMl, usedBoreIn(values));
 
@@ -52,15 +58,18 @@ export default defineCalculator({
     { of: 'judged', when: ({ judged }) => judged !== 'judged' },
     {
       of: 'middleInPerHr',
-      range: {
-        low: 'straightLowInPerHr',
-        high: 'straightHighInPerHr',
-        says: 'a ring reads high; straight down it is more like {low} (fine soil) to {high} (coarse)',
-      },
+      when: ({ middleInPerHr }) => middleInPerHr >= tightInPerHr,
+      range: { low: 'straightLowInPerHr', high: 'straightHighInPerHr', says: ringReadsHigh('low', 'high') },
     },
-    { of: 'slowestInPerHr', when: ({ ringsCount }) => ringsCount > 1 },
-    { of: 'fastestInPerHr', when: ({ ringsCount }) => ringsCount > 1 },
-    { of: 'inchMin' },
+    {
+      of: 'tightInPerHr',
+      when: ({ middleInPerHr }) => middleInPerHr < tightInPerHr,
+      range: { low: 'tightLowInPerHr', high: 'tightHighInPerHr', says: ringReadsHigh('low', 'high') },
+    },
+    { of: 'slowestInPerHr', when: ({ ringsCount, slowestInPerHr }) => ringsCount > 1 && slowestInPerHr >= 0.05 },
+    { of: 'fastestInPerHr', when: ({ ringsCount, fastestInPerHr }) => ringsCount > 1 && fastestInPerHr >= 0.05 },
+    { of: 'inchMin', when: ({ inchMin }) => inchMin >= 2 },
+    { of: 'inchS', when: ({ inchMin }) => inchMin < 2 },
     { of: 'rateClass', when: ({ judged }) => judged === 'judged' },
     { of: 'depthIn' },
     { of: 'verdict', when: compares },
@@ -73,7 +82,8 @@ export default defineCalculator({
         says: ({ verdict }) => (verdict === 'too-few' ? 'too few rings for a range' : '{low} to {high}, 19 times in 20'),
       },
     },
-    { of: 'otherInPerHr', when: compares },
+    { of: 'beyondUsual', when: (values) => compares(values) && isSure(values) && values.beyondUsual === 'no' },
+    { of: 'otherInPerHr', when: (values) => compares(values) && values.otherInPerHr >= 0.05 },
     { of: 'scatterTimes', when: (values) => compares(values) && values.scatterTimes > 0 },
     { of: 'lines' },
     { of: 'byPouring', when: ({ byPouring }) => byPouring.length > 1 },
@@ -101,6 +111,21 @@ export default defineCalculator({
       source: 'common practice',
     },
     {
+      when: ({ depthIn }) => depthIn < 0.5 || depthIn > 2,
+      say: 'One pouring stands far from an inch deep in this ring. Deeper water drives itself in faster. Compare only with tests at this same depth.',
+      source: 'common practice',
+    },
+    {
+      when: ({ rings, judged }) => judged === 'judged' && rings.some(({ pours }) => pours === 'once'),
+      say: 'One ring was poured only once. On moist ground that will do, if every ring of every visit was poured once; a second pouring tells more.',
+      source: 'symbiosis-ring-page, second inch',
+    },
+    {
+      when: (values) => compares(values) && isSure(values) && values.beyondUsual === 'no',
+      say: 'These rings agree better than rings on pasture mostly do, and that alone makes the change look sure. Take it as a hint until another visit shows it too.',
+      source: 'our own, rings that vary by 80 percent',
+    },
+    {
       when: ({ moisture }) => moisture === 'wet',
       say: 'Wet ground reads slow. Compare it only with another test on ground as wet as this.',
       source: 'common practice',
@@ -124,20 +149,24 @@ export default defineCalculator({
   ],
   note: (values, show) => {
     // The unit stands behind the rate before or after it; once is enough.
-    const number = (name: 'slowestInPerHr' | 'fastestInPerHr' | 'straightLowInPerHr'): string => show(name).split(' ')[0] ?? '';
-    const many =
-      values.ringsCount > 1
-        ? `middle of ${show('ringsCount')} rings ${show('middleInPerHr')} (${number('slowestInPerHr')} to ${number('fastestInPerHr')})`
-        : `one ring ${show('middleInPerHr')}`;
+    const number = (name: 'slowestInPerHr' | 'fastestInPerHr' | 'straightLowInPerHr' | 'tightLowInPerHr'): string => show(name).split(' ')[0] ?? '';
+    const isTight = values.middleInPerHr < tightInPerHr;
+    const rate = show(isTight ? 'tightInPerHr' : 'middleInPerHr');
+    const down = isTight
+      ? `${number('tightLowInPerHr')} to ${show('tightHighInPerHr')}`
+      : `${number('straightLowInPerHr')} to ${show('straightHighInPerHr')}`;
+    const spread = isTight ? '' : ` (${number('slowestInPerHr')} to ${number('fastestInPerHr')})`;
+    const many = values.ringsCount > 1 ? `middle of ${show('ringsCount')} rings ${rate}${spread}` : `one ring ${rate}`;
     const soil = { dry: 'dry ground', moist: 'moist ground', wet: 'wet ground' }[values.moisture];
-    const judged = values.judged === 'judged' ? '' : ` It can’t be judged: ${show('judged').replace(/^(?:No|Not yet): /, '')}.`;
+    const once = values.rings.some(({ pours }) => pours === 'once') ? ', first pouring only' : '';
+    const judged = values.judged === 'judged' ? '' : ` It can’t be judged yet: ${show('judged').replace(/^(?:No|Not yet): /, '')}.`;
     const other = values.beside === 'visit' ? 'the earlier visit' : 'the other place';
-    const chance = { 'too-few': 'too few rings to tell chance', chance: 'can be chance', faster: 'more than chance', slower: 'more than chance' }[
-      values.verdict
-    ];
+    const sure = values.beyondUsual === 'yes' ? 'more than chance' : 'more than chance by these rings, but within what rings usually scatter';
+    const chance = { 'too-few': 'too few rings to tell chance', chance: 'can be chance', faster: sure, slower: sure }[values.verdict];
     const range = values.verdict === 'too-few' ? '' : ` (${show('lowRatioTimes')} to ${show('highRatioTimes')})`;
-    const compared = compares(values) ? ` ${show('ratioTimes')} times ${other}${range}: ${chance}.` : '';
-    return `Ring test on ${soil}: ${many}, about ${number('straightLowInPerHr')} to ${show('straightHighInPerHr')} straight down.${judged}${compared}`;
+    const unlike = values.alike ? '' : ', and season, moisture or hands were not the same';
+    const compared = compares(values) ? ` ${show('ratioTimes')} times as fast as ${other}${range}: ${chance}${unlike}.` : '';
+    return `Ring test on ${soil}${once}: ${many}; a ring reads high, straight down it is about ${down}.${judged}${compared}`;
   },
   picture: { kind: 'lines', rows: 'byPouring', x: 'pouring', ys: ['fastInPerHr', 'middlingInPerHr', 'slowInPerHr'] },
   sources: [

@@ -40,9 +40,11 @@ export const quantities = {
   logSum: bare('Logarithms added up', 'L'),
   gapSum: bare('Squared gaps added up', 'S'),
   middleInPerHr: rate('Intake of this ground, middle of the rings', '\\bar r'),
+  tightInPerHr: amount('Intake of this ground, middle of the rings', '\\bar r', 'in/hr', 3),
   slowestInPerHr: rate('Slowest ring', 'r_{low}'),
   fastestInPerHr: rate('Fastest ring', 'r_{high}'),
   inchMin: amount('Time for an inch to go in', 't_{in}', 'min', 0),
+  inchS: amount('Time for an inch to go in', 't_{in}', 's', 0),
   rateClass: word('What the soil survey calls such a rate', {
     impermeable: 'Impermeable',
     'very-slow': 'Very slow',
@@ -58,6 +60,8 @@ export const quantities = {
   overHighTimes: times('A ring reads high by, fine soil', 'o_{high}', 2),
   straightLowInPerHr: rate('Straight down, fine soil', 'K_{low}'),
   straightHighInPerHr: rate('Straight down, coarse soil', 'K_{high}'),
+  tightLowInPerHr: amount('Straight down, fine soil', 'K_{low}', 'in/hr', 3),
+  tightHighInPerHr: amount('Straight down, coarse soil', 'K_{high}', 'in/hr', 3),
   otherLines: {
     kind: 'rows',
     label: 'The other test',
@@ -75,6 +79,7 @@ export const quantities = {
     slower: 'Yes: this takes water slower',
     chance: 'It can be chance',
   }),
+  beyondUsual: word('More than the usual scatter of rings?', { yes: 'Yes', no: 'No: these rings agree better than rings mostly do' }),
   ratioTimes: times('This test over the other', 'q'),
   lowRatioTimes: times('Low end', 'q_{low}'),
   highRatioTimes: times('High end', 'q_{high}'),

@@ -3,6 +3,8 @@ import { compute } from './compute.ts';
 import { inputs } from './inputs.ts';
 import { quantities } from './quantities.ts';
 
+/** Under so many, one odd crumb decides. */
+const fewestSamples = 6;
 const spots = { plants: 'from under plants', bare: 'from bare spots', mixed: 'from under plants and bare spots' } as const;
 
 export default defineCalculator({
@@ -117,7 +119,7 @@ export default defineCalculator({
       source: 'common practice',
     },
     {
-      when: ({ count }) => count < 6,
+      when: ({ count }) => count < fewestSamples,
       say: 'Fewer than six samples. One odd crumb moves the mean by more than a season of care does.',
       source: 'our own',
     },
@@ -137,7 +139,8 @@ export default defineCalculator({
       poorly: 'falls apart',
     }[holds];
     const alike = comparable === 'no' ? ' The two places differ in texture, so they can’t be set side by side.' : '';
-    return `Slake test, ${show('count')} ${count === 1 ? 'sample' : 'samples'} ${spots[spot]}: mean class ${show('meanClass')} of 6 (${show('lowestClass')} to ${show('highestClass')}), ${show('topClassPercent')} stayed whole: ${says}.${alike}`;
+    const few = count < fewestSamples && holds !== 'damp' ? ' So few samples give no more than a hint.' : '';
+    return `Slake test, ${show('count')} ${count === 1 ? 'sample' : 'samples'} ${spots[spot]}: mean class ${show('meanClass')} on a scale from 0 (falls apart) to 6 (stays whole), samples ${show('lowestClass')} to ${show('highestClass')}, ${show('topClassPercent')} in the top class: ${says}.${few}${alike}`;
   },
   picture: {
     kind: 'shares',

@@ -8,7 +8,7 @@ export const quantities = {
     partly: 'It holds for a while and then gives way',
     poorly: 'It falls apart in water',
   }),
-  comparable: word('Can the two places be compared?', { yes: 'Yes', no: 'No: they feel different, and sand never reaches what loam does' }),
+  comparable: word('Can the two places be compared?', { yes: 'Yes', no: 'No: they feel different, so texture and care can’t be told apart' }),
   lines: {
     kind: 'rows',
     label: 'Each sample',

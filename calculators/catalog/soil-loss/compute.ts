@@ -155,6 +155,8 @@ export function compute(asked: Asked) {
     fastInchYears: yearsPerInch(highTonPerAc, asked.densityGPerCm3),
     slowInchYears: yearsPerInch(lowTonPerAc, asked.densityGPerCm3),
     ploughedInchYears: yearsPerInch(ploughedTonPerAc, asked.densityGPerCm3),
+    oneYearIn: soilDepthIn(lossTonPerAc, asked.densityGPerCm3),
+    ploughedOneYearIn: soilDepthIn(ploughedTonPerAc, asked.densityGPerCm3),
     thirtyYearsIn: soilDepthIn(30 * lossTonPerAc, asked.densityGPerCm3),
     ploughedThirtyYearsIn: soilDepthIn(30 * ploughedTonPerAc, asked.densityGPerCm3),
     curve: Array.from({ length: 11 }, (_, index) => ({

@@ -4,6 +4,18 @@ import { inputs } from './inputs.ts';
 import { quantities } from './quantities.ts';
 import { canDivide, isFarmed, losesFarmed, steps } from './steps.ts';
 
+/** An inch lost faster than this is told as thickness in one year. */
+const leastYears = 1.5;
+const topsoilIn = 12;
+const farmedAs = {
+  'corn-soybeans': 'in corn and soybeans, ploughed in spring,',
+  'wheat-meadow-corn': 'in wheat, meadow and two years of corn',
+  'wheat-fallow': 'in wheat and fallow, ploughed in fall,',
+  'wheat-stubble': 'in wheat and fallow with the stubble left on top',
+  own: 'in a local crop rotation',
+  'bare-fallow': 'as bare fallow, which nobody farms,',
+} as const;
+
 export default defineCalculator({
   slug: 'soil-loss',
   version: 1,
@@ -75,16 +87,19 @@ export default defineCalculator({
       when: ({ lossSize }) => lossSize === 'whole',
       range: { low: 'lowLoadsCount', high: 'highLoadsCount', says: 'anything from {low} to {high}' },
     },
-    { of: 'mostLoadsCount', when: ({ lossSize }) => lossSize === 'under-one' },
+    { of: 'mostLoadsCount', when: ({ lossSize, mostLoadsCount }) => lossSize === 'under-one' && mostLoadsCount >= 0.5 },
     { of: 'ploughedLoadsCount', when: losesFarmed },
     {
       of: 'inchYears',
-      when: ({ lossSize }) => lossSize === 'whole',
+      when: ({ lossSize, inchYears }) => lossSize === 'whole' && inchYears >= leastYears,
       range: { low: 'fastInchYears', high: 'slowInchYears', says: 'anything from {low} to {high}' },
     },
-    { of: 'ploughedInchYears', when: losesFarmed },
-    { of: 'thirtyYearsIn', when: ({ lossSize }) => lossSize === 'whole' },
-    { of: 'ploughedThirtyYearsIn', when: losesFarmed },
+    { of: 'oneYearIn', when: ({ inchYears }) => inchYears < leastYears },
+    { of: 'ploughedInchYears', when: (values) => losesFarmed(values) && values.ploughedInchYears >= leastYears },
+    { of: 'ploughedOneYearIn', when: (values) => losesFarmed(values) && values.ploughedInchYears < leastYears },
+    // Past a foot the topsoil is long gone and the figure no longer holds.
+    { of: 'thirtyYearsIn', when: ({ lossSize, thirtyYearsIn }) => lossSize === 'whole' && thirtyYearsIn <= topsoilIn },
+    { of: 'ploughedThirtyYearsIn', when: (values) => losesFarmed(values) && values.ploughedThirtyYearsIn <= topsoilIn },
     { of: 'coverStanding' },
     { of: 'curve' },
   ],
@@ -140,11 +155,11 @@ export default defineCalculator({
     'The tolerance says what the soil is held to bear so that crops go on growing. It is not a goal, and water downstream may need less.',
     'Cover factors of the rotations are middles of published spans. The county’s own figure for a rotation is better.',
   ],
-  note: ({ lossSize, ploughed, ploughedSize }, show) => {
+  note: ({ lossSize, ploughed, ploughedSize, rainFrom }, show) => {
     const here = lossSize === 'under-one' ? 'under 1 ton an acre' : `about ${show('lossTonPerAc')}`;
     const there = ploughedSize === 'under-one' ? 'under 1 ton an acre' : `about ${show('ploughedTonPerAc')}`;
-    const as = ploughed === 'bare-fallow' ? 'as bare fallow' : `ploughed (${show('ploughed').toLowerCase()})`;
-    return `With ${show('groundCoverPercent')} of the ground covered ${here} of soil leaves in a usual year, ${as} ${there}; good to a factor of two, wind and gullies not counted. The soil is said to bear ${show('toleratedTonPerAc')}.`;
+    const guessed = rainFrom === 'year-rain' ? ' The rain factor was guessed from the year’s rain.' : '';
+    return `With ${show('groundCoverPercent')} of the ground covered, ${here} of soil washes off this pasture in a usual year; the same ground ${farmedAs[ploughed]} loses ${there}. Both are good to a factor of two, wind and gullies not counted. The soil is said to bear ${show('toleratedTonPerAc')} a year.${guessed}`;
   },
   picture: { kind: 'lines', rows: 'curve', x: 'atCoverPercent', ys: ['pastureTonPerAc', 'cropTonPerAc'] },
   sources: [

@@ -54,6 +54,8 @@ export const quantities = {
   fastInchYears: amount('An inch at twice the loss', 't_{fast}', 'yr', 0),
   slowInchYears: amount('An inch at half the loss', 't_{slow}', 'yr', 0),
   ploughedInchYears: amount('An inch is gone, ploughed, in', 't_{crop}', 'yr', 0),
+  oneYearIn: amount('Thickness gone in one year', 'd_1', 'in', 1),
+  ploughedOneYearIn: amount('Thickness gone in one year, ploughed', 'd_{crop,1}', 'in', 1),
   thirtyYearsIn: amount('Thickness gone in thirty years', 'd', 'in', 1),
   ploughedThirtyYearsIn: amount('Thickness gone in thirty years, ploughed', 'd_{crop}', 'in', 1),
   curve: {

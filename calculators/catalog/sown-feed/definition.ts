@@ -63,8 +63,8 @@ export default defineCalculator({
   cautions: [
     {
       when: ({ hazard }) => hazard === 'prussic-nitrate',
-      say: 'Sorghums can kill by prussic acid: when short, in the shoots that come after a drought breaks, and after frost. Keep stock off until it is taller than the height below, and off for two weeks after a frost that leaves part of it alive or after rain breaks a drought, a week after one that kills it all; new shoots start the count again. Never turn hungry stock in. Horses do not go on sorghums at all.',
-      source: 'drewnoski-redfearn-2024',
+      say: 'Sorghums can kill by prussic acid: when short, in the shoots that come after a drought breaks, and after frost. Keep stock off until it is taller than the height below, and off for two weeks after a frost or after rain breaks a drought; each later frost and new shoots start the count again. Never turn hungry stock in. Horses do not go on sorghums at all.',
+      source: 'agproud-35189',
     },
     {
       when: ({ hazard }) => hazard !== 'unknown',

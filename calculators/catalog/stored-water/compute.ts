@@ -79,6 +79,10 @@ function layersAt(asked: Asked, end: End, count: Asked['organicCount'], rootsIn:
   });
 }
 
+/** What the root zone holds when full, with the poorest of the published figures, inches. */
+export const heldInRootsIn = (asked: Asked): number =>
+  layersAt(asked, 'low', asked.organicCount, asked.rootsMostIn).reduce((sum, { layerHoldsIn }) => sum + layerHoldsIn, 0);
+
 export function compute(asked: Asked) {
   const { rootsMostIn, rootsDeepestIn, growthPercent, rainIn, lostPercent, organicCount } = asked;
   const use = dailyUse(asked);

@@ -120,12 +120,15 @@ export default defineCalculator({
     'Organic matter is counted in the top layer alone, and published figures for it differ five times over. Deeper roots were not found to follow from grazing in most long trials: dig, do not guess.',
     'It says nothing of which plants live. Some go to sleep and wake; some die.',
   ],
-  note: ({ standing, rainIn }, show) => {
-    const zone = `Roots ${show('rootsMostIn')} deep: the ground holds ${show('holdsIn')} when full and has ${show('hasIn')} today.`;
-    const range = `${show('lowGrowthDays')} to ${show('highGrowthDays')}`;
-    const low = `${show('growthDays')} (${range}) to ${show('growthPercent')} of full growth`;
-    const dry = standing === 'short' ? `Without rain: short of water now, ${low}.` : `Without rain: ${show('stressDays')} until grass slows, ${low}.`;
-    return rainIn > 0 ? `${zone} ${dry} ${show('rainIn')} of rain today would make it ${show('wetGrowthDays')}.` : `${zone} ${dry}`;
+  note: ({ standing, rainIn, lowGrowthDays, highGrowthDays }, show) => {
+    const zone = `Roots ${show('rootsMostIn')} deep: the ground holds ${show('holdsIn')} of water when full and has ${show('hasIn')} today.`;
+    const range = lowGrowthDays === highGrowthDays ? '' : ` (${show('lowGrowthDays').split(' ')[0] ?? ''} to ${show('highGrowthDays')})`;
+    const low = `growth is down to ${show('growthPercent')} in about ${show('growthDays')}${range}`;
+    const dry =
+      standing === 'short'
+        ? `Grass is short of water now; without rain ${low}.`
+        : `Without rain grass slows in about ${show('stressDays')}, and ${low}.`;
+    return rainIn > 0 ? `${zone} ${dry} ${show('rainIn')} of rain today would make that ${show('wetGrowthDays')}.` : `${zone} ${dry}`;
   },
   picture: {
     kind: 'groundProfile',

@@ -1,8 +1,10 @@
-import { type Asked, leastTopFootIn, soilDepthIn } from './compute.ts';
+import { type Asked, heldInRootsIn, leastTopFootIn, soilDepthIn } from './compute.ts';
 import { dailyUse } from './use.ts';
 
 /** Under this, a foot of soil holds next to nothing and the days mean nothing. */
 const leastFootIn = 0.1;
+/** Less than this is told as 0.0 in, with days to match. */
+const leastHeldIn = 0.05;
 const leastUseIn = 0.01;
 const isNightWarmer = ({ useFrom, highF, lowF }: Asked): boolean => useFrom === 'weather' && lowF > highF;
 
@@ -16,6 +18,11 @@ export const refusals = [
     at: 'rootsDeepestIn',
     when: ({ rootsMostIn, rootsDeepestIn }: Asked) => rootsDeepestIn < rootsMostIn,
     say: 'The deepest root must be at least as deep as most of them are.',
+  },
+  {
+    at: 'layers',
+    when: (asked: Asked) => asked.rootsMostIn <= soilDepthIn(asked) && leastTopFootIn(asked) >= leastFootIn && heldInRootsIn(asked) < leastHeldIn,
+    say: 'By these figures the ground in reach of roots holds next to nothing, and no days can be counted. Look again at the thickness, the stones and the survey’s figure.',
   },
   {
     at: 'organicPercent',

@@ -60,6 +60,9 @@ const bareUnder50 = (ground: Ground): boolean => {
   return (cover.conditionFrom === 'cover' || cover.conditionFrom === 'cover-and-grazing') && ground.groundCoverPercent < 50;
 };
 
+/** Less than this is told as nothing to a tenth of an inch: the method does not reach it. */
+export const leastToldIn = 0.05;
+
 const sumOf = <T>(list: readonly T[], of: (each: T) => number): number => list.reduce((sum, each) => sum + of(each), 0);
 
 function stormOn(parts: readonly AskedGround[], rainIn: number, wetness: Wetness, abstractionRatio: AbstractionRatio, isOneNumber: boolean) {
@@ -139,7 +142,7 @@ export function compute({ rainIn, wetness, ground, parts, combine, abstraction, 
   const storm = at(wetness === 'frozen' ? 'wet' : wetness);
   const isBare = grounds.some((part) => bareUnder50({ ...part, soilGroup: soilGroupOf(part) }));
   const stayedIn = rainIn - storm.runoffIn;
-  const method: 'too-small' | 'rough' | 'usual' = storm.runoffIn === 0 ? 'too-small' : storm.runoffIn < 0.5 ? 'rough' : 'usual';
+  const method: 'too-small' | 'rough' | 'usual' = storm.runoffIn < leastToldIn ? 'too-small' : storm.runoffIn < 0.5 ? 'rough' : 'usual';
   return {
     ...storm,
     method,
@@ -152,6 +155,9 @@ export function compute({ rainIn, wetness, ground, parts, combine, abstraction, 
     runoffPercent: (storm.runoffIn / rainIn) * 100,
     runoffGal: inchAcresToGallons(storm.runoffIn * storm.totalAc),
     stayedGal: inchAcresToGallons(stayedIn * storm.totalAc),
+    // The same amounts where thousands mean nothing any more: the inches behind them hold two digits.
+    roundRunoffGal: inchAcresToGallons(storm.runoffIn * storm.totalAc),
+    roundStayedGal: inchAcresToGallons(stayedIn * storm.totalAc),
     coverPercent: sumOf(grounds, (part) => part.areaAc * part.groundCoverPercent) / storm.totalAc,
   };
 }

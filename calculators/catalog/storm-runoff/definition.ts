@@ -1,8 +1,26 @@
 import { defineCalculator } from '../../kit/define.ts';
-import { compute, soilGroupOf } from './compute.ts';
+import { compute, leastToldIn, soilGroupOf } from './compute.ts';
 import { inputs } from './inputs.ts';
 import { quantities } from './quantities.ts';
 import { lacksNumber, noGroupA } from './refusals.ts';
+
+/** From here on the last thousands of gallons mean nothing. */
+const manyGal = 1_000_000;
+interface Told {
+  readonly lowRunoffIn: number;
+  readonly highRunoffIn: number;
+  readonly sod: string;
+  readonly wetness: string;
+}
+/** The range in words. On thin cover the tables’ figure for dry ground misleads, so it is named and set aside. */
+function rangeWords({ lowRunoffIn, highRunoffIn, sod, wetness }: Told): string {
+  if (highRunoffIn < leastToldIn) return 'too small for the method if the ground was wet, too';
+  if (sod === 'thin' && wetness === 'dry') return '{betweenRunoffIn} if the ground was in between, {high} if wet; on thin cover go by these';
+  if (sod === 'thin') return wetness === 'wet' ? '{betweenRunoffIn} if the ground was in between' : '{high} if the ground was wet';
+  return lowRunoffIn < leastToldIn
+    ? 'too small a storm for the method if the ground was dry, {high} if wet'
+    : '{low} if the ground was dry, {high} if wet';
+}
 
 export default defineCalculator({
   slug: 'storm-runoff',
@@ -37,7 +55,11 @@ export default defineCalculator({
     {
       of: 'method',
       when: ({ method }) => method === 'too-small',
-      range: { low: 'lowRunoffIn', high: 'highRunoffIn', says: '{high} if the ground was wet' },
+      range: {
+        low: 'lowRunoffIn',
+        high: 'highRunoffIn',
+        says: ({ highRunoffIn }) => (highRunoffIn < leastToldIn ? 'even if the ground was wet' : '{high} if the ground was wet'),
+      },
     },
     {
       of: 'runoffIn',
@@ -45,17 +67,18 @@ export default defineCalculator({
       range: {
         low: 'lowRunoffIn',
         high: 'highRunoffIn',
-        says: ({ lowRunoffIn }) =>
-          lowRunoffIn === 0 ? 'too small a storm for the method if the ground was dry, {high} if wet' : '{low} if the ground was dry, {high} if wet',
+        says: rangeWords,
       },
     },
-    { of: 'betweenRunoffIn', when: ({ sod }) => sod === 'thin' },
+    { of: 'betweenRunoffIn', when: ({ sod, wetness, betweenRunoffIn }) => sod === 'thin' && wetness !== 'average' && betweenRunoffIn >= leastToldIn },
     { of: 'stayedIn' },
     { of: 'runoffPercent', when: ({ method }) => method !== 'too-small' },
-    { of: 'runoffGal', when: ({ method }) => method !== 'too-small' },
-    { of: 'stayedGal' },
+    { of: 'runoffGal', when: ({ method, runoffGal }) => method !== 'too-small' && runoffGal < manyGal },
+    { of: 'roundRunoffGal', when: ({ runoffGal }) => runoffGal >= manyGal },
+    { of: 'stayedGal', when: ({ stayedGal }) => stayedGal < manyGal },
+    { of: 'roundStayedGal', when: ({ stayedGal }) => stayedGal >= manyGal },
     { of: 'firstIn' },
-    { of: 'soakedIn' },
+    { of: 'soakedIn', when: ({ method }) => method !== 'too-small' },
     { of: 'middleCurveNumber', when: ({ ground }) => ground === 'parts' },
     { of: 'lines', when: ({ ground }) => ground === 'parts' },
   ],
@@ -258,12 +281,19 @@ export default defineCalculator({
     'The tables are coarse: three classes of cover. Ground that just passes into the next class has hardly changed.',
     'Curve numbers under 30 are run as 30. Frozen ground, snow and paved ground are not covered.',
   ],
-  note: ({ method, lowRunoffIn, ground }, show) => {
-    const range = lowRunoffIn === 0 ? `up to ${show('highRunoffIn')}` : `${show('lowRunoffIn')} to ${show('highRunoffIn')}`;
-    if (method === 'too-small')
-      return `${show('rainIn')} of rain: too small a storm for the curve-number method on this ground (${range} ran off by how wet it was).`;
+  note: ({ method, lowRunoffIn, betweenRunoffIn, highRunoffIn, runoffGal, ground, sod, wetness }, show) => {
+    const between = betweenRunoffIn < leastToldIn ? 'next to none' : show('betweenRunoffIn');
+    if (sod === 'thin' && wetness === 'dry' && highRunoffIn >= leastToldIn)
+      return `Of ${show('rainIn')} of rain ${between} to ${show('highRunoffIn')} ran off ground so thinly covered; the tables’ ${show('runoffIn')} for dry ground is too little where it crusts.`;
+    if (method === 'too-small') {
+      const wet = highRunoffIn < leastToldIn ? '' : `; if it was wet before, up to ${show('highRunoffIn')} ran off`;
+      return `${show('rainIn')} of rain: too small a storm for the curve-number method on this ground${wet}.`;
+    }
+    const low = lowRunoffIn < leastToldIn ? 'next to none' : show('lowRunoffIn');
+    const thin = wetness === 'wet' ? `${between} if it was only moist before` : `${show('highRunoffIn')} if it was wet before`;
+    const range = sod === 'thin' ? `${thin}; the cover is thin` : `${low} if the ground was dry before, ${show('highRunoffIn')} if wet`;
     const area = ground === 'one' ? show('areaAc') : show('totalAc');
-    return `Of ${show('rainIn')} of rain about ${show('runoffIn')} ran off (${range} by how wet the ground was), ${show('runoffGal')} from ${area}; ${show('stayedIn')} stayed.`;
+    return `Of ${show('rainIn')} of rain about ${show('runoffIn')} ran off (${range}), ${show(runoffGal < manyGal ? 'runoffGal' : 'roundRunoffGal')} from ${area}; ${show('stayedIn')} stayed.`;
   },
   picture: { kind: 'soilFace', rain: 'rainIn', runsOff: 'runoffIn', heldFirst: 'heldFirstIn', soaksIn: 'soakedIn', coverPercent: 'coverPercent' },
   sources: ['tr55-1986', 'nrcs-neh630-10-2004', 'hawkins-2002', 'nrcs-neh630-07-2009'],

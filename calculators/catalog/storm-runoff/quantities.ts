@@ -59,5 +59,7 @@ export const quantities = {
   runoffPercent: amount('Share that ran off', 'q', 'pct', 0),
   runoffGal: amount('Ran off, in gallons', 'V', 'gal', -3),
   stayedGal: amount('Stayed, in gallons', 'V_F', 'gal', -3),
+  roundRunoffGal: amount('Ran off, in gallons', 'V', 'gal', -5),
+  roundStayedGal: amount('Stayed, in gallons', 'V_F', 'gal', -5),
   coverPercent: amount('Covered ground, over all', 'G', 'pct', 0),
 } as const;
