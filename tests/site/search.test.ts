@@ -1,8 +1,11 @@
-import { expect, test } from 'vitest';
+import { expect, test, vi } from 'vitest';
 import judged from '../../content/search/judged.json' with { type: 'json' };
 import type { Line } from '../../src/search/records.ts';
 import { openBuiltSearch } from '../support/builtSearch.ts';
 import { dist, filesOf, textOf } from './builtSite.ts';
+
+// Several hundred searches, on a machine that may be busy.
+vi.setConfig({ testTimeout: 30_000 });
 
 /** Shares of the judged questions whose page must stand first, and among the first three. */
 const aims = { first: 0.85, firstThree: 0.97 };
