@@ -5,14 +5,13 @@ import { fromLink } from '../../calculators/kit/link.ts';
 import { changeSystem, startTexts, type Texts } from '../../calculators/kit/state.ts';
 import { usesTools } from '../../calculators/kit/tools.ts';
 import { CalculatorForm, type Change, type Opening } from '../../calculators/ui/CalculatorForm.tsx';
-import { fillWorking } from '../../calculators/ui/fillWorking.tsx';
 import { type DrawPicture, loadPicture } from '../../calculators/ui/pictures/loadPicture.tsx';
 import type { Records } from '../../calculators/ui/RecordField.tsx';
-import { otherTexts } from '../../calculators/ui/sides.ts';
 import type { ToolStore } from '../../calculators/ui/tools/keptTool.ts';
 import type { Tools } from '../../calculators/ui/tools/toolSet.ts';
 import type { UnitSystem } from '../../calculators/units/units.ts';
 import { countryKey, forget, formKeyOf, keep, kept, recordKeyOf, toolKeyOf, unitsKey } from './kept.ts';
+import { startWorking } from './working.ts';
 
 const definitions = import.meta.glob<{ default: Calculator }>('../../calculators/catalog/*/definition.ts');
 /** What somebody typed or chose before the script came: `hydrate` would overwrite it. */
@@ -97,8 +96,7 @@ interface Extra {
 
 function start(box: HTMLElement, calculator: Calculator, { Picture, tools, records: drawRecord }: Extra): Promise<void> {
   const root = box.querySelector('[data-form]');
-  const working = box.querySelector('.working');
-  if (!root || !working) return Promise.resolve();
+  if (!root) return Promise.resolve();
   const ownsAddress = box.dataset['ownsAddress'] !== undefined;
   const formKey = formKeyOf(box);
   const system: UnitSystem = kept('localStorage', unitsKey) === 'si' ? 'si' : 'us';
@@ -118,31 +116,13 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
   };
   const page = new URL(box.dataset['page'] ?? location.pathname, location.href).href;
   const ownPage = box.querySelector<HTMLAnchorElement>('[data-own-page]');
-  const sides = box.querySelector<HTMLElement>('[data-working-sides]');
-  const buttons = [...(sides?.querySelectorAll<HTMLButtonElement>('[data-side]') ?? [])];
+  const toWorking = startWorking(box, calculator, page);
   let latest: Change | undefined;
-  let side = 'this';
-  const work = () => {
-    if (!latest) return;
-    const { form, outcome, other } = latest;
-    if (sides) sides.hidden = other === null;
-    const isThat = side === 'that' && other !== null;
-    for (const button of buttons) button.setAttribute('aria-pressed', String((button.dataset['side'] === 'that') === isThat));
-    const [texts, worked] = isThat ? [otherTexts(calculator, form), other] : [form.this, outcome];
-    working.classList.toggle('is-waiting', worked === null);
-    if (texts && worked) fillWorking(working, calculator, texts, worked);
-  };
-  for (const button of buttons) {
-    button.addEventListener('click', () => {
-      side = button.dataset['side'] ?? 'this';
-      work();
-    });
-  }
   const toAddress = ownsAddress ? addressBar() : (link: string) => keep('sessionStorage', formKey, link);
   let isOpening = true;
   const onChange = (change: Change) => {
     latest = change;
-    work();
+    toWorking(change);
     if (ownPage) ownPage.href = `${page}?${change.link}`;
     if (!isOpening) toAddress(change.link);
   };

@@ -81,3 +81,18 @@ describe('carrying-capacity', () => {
     expect(() => run(query)).toThrow(words);
   });
 });
+
+test('the balance by month ends where the season does, and a poor year never stands above a normal one', () => {
+  const outcome = run('');
+  const rowsOf = (name: string) => {
+    const list = outcome.values[name];
+    return Array.isArray(list) ? list : [];
+  };
+  const months = rowsOf('monthLines');
+  const [normal, poor, thisYear] = rowsOf('years');
+  expect(months).toHaveLength(7);
+  close(months.at(-1).normalAheadLb, normal.balanceLb);
+  close(months.at(-1).poorAheadLb, poor.balanceLb);
+  close(months.at(-1).thisAheadLb, thisYear.balanceLb);
+  for (const { normalAheadLb, poorAheadLb } of months) expect(poorAheadLb).toBeLessThanOrEqual(normalAheadLb);
+});

@@ -10,7 +10,7 @@ it('takes the stubble off once if the cut was at the ground, and not at all if i
   expect(Math.abs(Number(result('clipped-to=ground&stubble=900lb/ac', 'availableLbPerAc')) - (Number(clipped) - 900))).toBeLessThan(1e-9);
 });
 it('cuts what was found into eaten, trampled and stubble, with nothing over', () => {
-  for (const query of ['', 'clipped-to=stubble', 'way=height-clips', 'way=height-stand&stubble-height=30in']) {
+  for (const query of ['', 'clipped-to=stubble', 'way=height-clips', 'way=height-stand&stubble-height=30in', 'way=plate']) {
     const [eaten, trampled, stubble, whole] = ['eatenLbPerAc', 'trampledLbPerAc', 'stubbleKeptLbPerAc', 'standingLbPerAc'].map((path) =>
       result(query, path),
     );
@@ -18,7 +18,7 @@ it('cuts what was found into eaten, trampled and stubble, with nothing over', ()
   }
 });
 it('keeps the days inside their range in each way of measuring', () => {
-  for (const way of ['clips', 'height-clips', 'height-known', 'height-stand']) {
+  for (const way of ['clips', 'height-clips', 'height-known', 'height-stand', 'plate']) {
     expect(result(`way=${way}`, 'lowGrazingDays'), way).toBeLessThan(result(`way=${way}`, 'grazingForDays'));
     expect(result(`way=${way}`, 'highGrazingDays'), way).toBeGreaterThan(result(`way=${way}`, 'grazingForDays'));
   }
@@ -29,4 +29,11 @@ it('asks for more plots where they differ more, and trusts their mean less', () 
   expect(result(uneven, 'closePercent')).toBeGreaterThan(result(even, 'closePercent'));
   expect(() => runQuery(definition, 'plots.green=300g')).toThrow('at least two');
   expect(() => runQuery(definition, 'way=height-clips&calibration.cut=4in,5in&calibration.green=200g,260g')).toThrow('at least three');
+});
+it('takes a plate only by ten clips of its own that get heavier as it rises', () => {
+  const pairs = (count: number): string =>
+    `way=plate&plate-pairs.pair-reading=${Array.from({ length: count }, (_, at) => at + 5).join(',')}&plate-pairs.green=${Array.from({ length: count }, (_, at) => `${100 + 20 * at}g`).join(',')}`;
+  expect(() => runQuery(definition, pairs(9))).toThrow('ten clips');
+  expect(result(pairs(10), 'lineOffLbPerAc')).toBeLessThan(1e-6);
+  expect(() => runQuery(definition, pairs(10).replace('280g', '1g').replace('100g', '900g').replace('260g', '1g'))).toThrow('do not get heavier');
 });

@@ -56,3 +56,12 @@ describe('herd-intake', () => {
     expect(() => runQuery(definition, one('cow', 0, 1200))).toThrow('at least one head');
   });
 });
+
+test('month by month the herd eats as it does when that month is asked for, most while its young suck', () => {
+  const cows = 'stage-from=birth-month&herd.stock=cow&herd.count=40&herd.birth-month=mar';
+  for (const [at, month] of ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', 'oct', 'nov', 'dec'].entries())
+    expect(Math.abs(numberAt(`${cows}&month=${month}`, 'herdLbPerDay') - numberAt(cows, `yearMonths.${at}.inMonthLbPerDay`))).toBeLessThan(1e-9);
+  expect(numberAt(cows, 'yearMonths.4.nursingHead')).toBe(40);
+  expect(numberAt(cows, 'yearMonths.0.nursingHead')).toBe(0);
+  expect(numberAt(cows, 'yearMonths.4.inMonthLbPerDay')).toBeGreaterThan(numberAt(cows, 'yearMonths.0.inMonthLbPerDay'));
+});

@@ -31,6 +31,7 @@ describe('the search for numbers without a source', () => {
     ['common practice', '3 inches a day (common practice).'],
     ['memory', 'A third of an inch a day (from memory).'],
     ['a computed figure', 'After 5 days it is <Computed name="a" of="b" />.'],
+    ['a figure of a table', 'Stop after 5 days or at <Tabled of="a" row="b" column="c" />.'],
     ['a calculator', 'Put 3 inches into [the sum](/calculators/storm-runoff/?rain=3in).'],
     ['a source column', '| Grass | Inches | Source |\n| --- | --- | --- |\n| Fescue | 4 | <Cite key="a" /> |'],
     ['a caption that cites', 'What hay loses <Cite key="a" />:\n\n| How | Percent |\n| --- | --- |\n| Barn | 5 |'],

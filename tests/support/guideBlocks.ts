@@ -62,7 +62,7 @@ export function blocksOf(body: string): readonly Block[] {
 /** What is read aloud of a block: without components, addresses and marks; a computed figure counts as one short number. */
 export const spoken = (text: string): string =>
   text
-    .replaceAll('{{Computed}}', '12 days')
+    .replaceAll(/\{\{(?:Computed|Tabled)\}\}/g, '12 days')
     .replaceAll(/\s*\{\{\w+\}\},?/g, '')
     .replaceAll(/(?<!\\)\$[^$\n]+(?<!\\)\$/g, 'x')
     .replaceAll(/!?\[([^\]]*)\]\([^)]*\)/g, '$1')

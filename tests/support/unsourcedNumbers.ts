@@ -22,11 +22,11 @@ const partOfUnit = new RegExp(`\\b(?:${parts})(?: of)? (?:an?|the|one) (?:${unit
 
 /** The first number in a text that states something, or undefined. */
 export function numberIn(text: string): string | undefined {
-  const left = harmless.reduce((rest, pattern) => rest.replaceAll(pattern, ''), spoken(text.replaceAll('{{Computed}}', '')));
+  const left = harmless.reduce((rest, pattern) => rest.replaceAll(pattern, ''), spoken(text.replaceAll(/\{\{(?:Computed|Tabled)\}\}/g, '')));
   return /\d[\d,./]*/.exec(left)?.[0] ?? spelled.exec(left)?.[0] ?? partOfUnit.exec(left)?.[0];
 }
 
-const says = /\{\{(?:Cite|Computed|Example|Local|Calculator)\}\}|common practice|from memory|\]\(\/calculators\//;
+const says = /\{\{(?:Cite|Computed|Example|Local|Calculator|Table|Tabled)\}\}|common practice|from memory|\]\(\/calculators\//;
 /** A list or table takes over what its caption line cites: the paragraph right above it. */
 const takesOver = ({ kind, above }: Block): boolean => (kind === 'row' || (kind === 'item' && /:$/.test(spoken(above)))) && says.test(above);
 

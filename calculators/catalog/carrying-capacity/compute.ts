@@ -51,6 +51,15 @@ interface Asked extends CurveAnswers {
   readonly goDay: number;
 }
 
+/** Last day of each month from one day to another, the last of them cut short. */
+function monthEnds(fromDay: number, toDay: number): readonly number[] {
+  const first = new Date(fromDay * dayMs);
+  const last = new Date(toDay * dayMs);
+  const months = (last.getUTCFullYear() - first.getUTCFullYear()) * 12 + last.getUTCMonth() - first.getUTCMonth();
+  return Array.from({ length: months + 1 }, (_, ahead) =>
+    Math.min(toDay, Date.UTC(first.getUTCFullYear(), first.getUTCMonth() + ahead + 1, 0) / dayMs),
+  );
+}
 export const yearOf = (day: number): number => new Date(day * dayMs).getUTCFullYear();
 
 function eatenPercentOf({ yieldMeans, harvestPercent, gonePercent, eatenOfGonePercent, grazedPercent }: Asked): number {
@@ -140,6 +149,22 @@ export function compute(asked: Asked) {
     yearHead: carries(supplyLb, seasonDays),
   });
 
+  const monthLines = monthEnds(fromDay, toDay).map((monthEndDay) => {
+    const dueRatio = grownPercentBy(asked, monthEndDay) / endPercent;
+    const fedDays = monthEndDay - fromDay;
+    const aheadOf = (supplyLb: number): number => supplyLb - herdLbPerDay * fedDays;
+    const nowRatio = grownPercent / 100;
+    return {
+      monthEndDay,
+      duePercent: 100 * dueRatio,
+      fedDays,
+      normalAheadLb: aheadOf(normalLb * dueRatio),
+      poorAheadLb: aheadOf(poorLb * dueRatio),
+      thisAheadLb: aheadOf(
+        normalLb * ((asked.soFarPercent / 100) * Math.min(dueRatio, nowRatio) + (asked.restPercent / 100) * Math.max(0, dueRatio - nowRatio)),
+      ),
+    };
+  });
   const goneDays = todayDay - fromDay;
   const leftDays = toDay - todayDay;
   const eatenSoFarLb = herdLbPerDay * goneDays;
@@ -184,6 +209,7 @@ export function compute(asked: Asked) {
     grownPercent,
     thisLb,
     years: [normal, poor, year('this', thisLb)],
+    monthLines,
     normalHead: normal.yearHead,
     poorHead: poor.yearHead,
     otherBasisHead: carries((normalLb * otherBasisPercent) / basisPercent, seasonDays),

@@ -140,6 +140,17 @@ export const steps: readonly Step<All, Results>[] = [
     },
   },
   {
+    kind: 'rows',
+    of: 'monthLines',
+    says: 'By the end of each month: what has grown for them till then, less what they have eaten since turn-in. The share due is read off the curve.',
+    source: 'nrcs-g058cy500nd, nrcs-colorado-curves, kstate-meadowlark-2024; four answers: our own',
+    formulas: {
+      normalAheadLb: String.raw`\q{normalLb} \times \frac{\q{duePercent}}{100} - \q{herdLbPerDay} \times \q{fedDays}`,
+      poorAheadLb: String.raw`\q{poorLb} \times \frac{\q{duePercent}}{100} - \q{herdLbPerDay} \times \q{fedDays}`,
+      thisAheadLb: String.raw`\q{normalLb} \times (\frac{\q{soFarPercent}}{100} \times \frac{\min(\q{duePercent}, \q{grownPercent})}{100} + \frac{\q{restPercent}}{100} \times \frac{\max(0, \q{duePercent} - \q{grownPercent})}{100}) - \q{herdLbPerDay} \times \q{fedDays}`,
+    },
+  },
+  {
     kind: 'formula',
     shows: 'otherBasisHead',
     onlyWhen: isSurvey,

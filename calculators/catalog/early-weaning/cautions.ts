@@ -50,4 +50,9 @@ export const cautions: readonly Caution[] = [
     say: 'Your two weights mean a gain of more than 3 lb a day on the cow. No calf does that on drought grass; look at the weights and the days again.',
     source: 'common practice',
   },
+  {
+    when: ({ ageDays, aheadDays }) => ageDays + aheadDays > 300,
+    say: 'By these days the calf would be more than ten months old at the usual weaning. Most are weaned at six to eight; look at its age and the days again.',
+    source: 'common practice',
+  },
 ];

@@ -4,6 +4,7 @@ import { slideUsdPerCwt } from '../../math/money/slidPriceUsdPerCwt.ts';
 import { valueOfGainUsdPerLb } from '../../math/money/valueOfGainUsdPerLb.ts';
 import { intake } from '../../tables/intake.ts';
 import type { Values } from './inputs.ts';
+import { byMarketOf, swingsOf } from './swings.ts';
 
 type End = 'low' | 'likely' | 'high';
 interface CowPair {
@@ -121,6 +122,16 @@ export function compute(values: Values) {
   });
   const best = new Set(bests).size === 1 ? (bests[0] ?? 'turns') : 'turns';
   const [low, high] = [lineOf('low'), lineOf('high')];
+  const known = {
+    lowSavedLb: low.sparedLb,
+    savedLb: eaten.sparedLb,
+    highSavedLb: high.sparedLb,
+    fedWeightLb: money.fedWeightLb,
+    fedPriceUsdPerCwt: money.fedPriceUsdPerCwt,
+    calfUsdPerDay,
+    usualUsd: money.usualUsd,
+    earlyUsd: isFed ? money.feedEarlyUsd : money.sellEarlyUsd,
+  };
   const nursingLbPerDay = (cowWeightLb * likely.milkingPercent) / 100;
   const pairEatsLb = (nursingLbPerDay + likely.calfLbPerDay) * aheadDays;
   return {
@@ -162,6 +173,9 @@ export function compute(values: Values) {
     lowFeedUsd: fedMarkets[0]?.fedWayUsd ?? 0,
     highFeedUsd: fedMarkets[2]?.fedWayUsd ?? 0,
     best,
+    earlyUsd: known.earlyUsd,
+    ...byMarketOf(values, known),
+    swings: swingsOf(values, known),
     lines: [low, likely, high].map(({ rest: __, ...line }) => line),
     markets,
     fedMarkets,

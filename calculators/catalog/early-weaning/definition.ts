@@ -61,11 +61,14 @@ export default defineCalculator({
       range: { low: 'lowFeedUsd', high: 'highFeedUsd', says: '{low} if the market falls, {high} if it rises' },
     },
     { of: 'usualUsd', range: { low: 'lowUsualUsd', high: 'highUsualUsd', says: '{low} if the market falls, {high} if it rises' } },
+    { of: 'evenMarketPercent', when: ({ isEven }) => isEven === 'yes' },
     { of: 'savedUsd' },
     { of: 'slideUsd' },
     { of: 'gainUsdPerLb' },
     { of: 'calfUsdPerDay', when: ({ calfGoes }) => calfGoes !== 'sold' },
     { of: 'fedWeightLb', when: ({ calfGoes }) => calfGoes !== 'sold' },
+    { of: 'swings' },
+    { of: 'byMarket' },
     { of: 'lines' },
     { of: 'markets' },
     { of: 'fedMarkets', when: ({ calfGoes }) => calfGoes !== 'sold' },
@@ -78,25 +81,24 @@ export default defineCalculator({
     'Guides on what cattle eat err by about 15 percent either way, and the difference between two of them errs more. Cows hold back less on poor grass than the table says.',
     'It does not count what often matters most: cows that go into winter in better flesh, eat less hay and breed back.',
     'The two quotes draw a straight line. Real markets step, and light, plain or unvaccinated calves fall under it. Haul, commission, shrink and tax are not in it; put them into the cost of weaning.',
+    'The list of what the answer hangs on moves one number at a time. Things that go wrong together are worse than any line of it.',
     'The market may move further than you put in. A fed calf can also die; put your own loss into the cost of weaning.',
   ],
-  note: ({ calfGoes }, show) =>
+  note: ({ calfGoes, isEven, keptHerdLb }, show) =>
     [
-      `Weaning ${show('aheadDays')} early, ${show('pairsHead')} of cows with calves. Forage kept on this place: ${show('keptHerdLb')} (${show('lowKeptHerdLb')} to ${show('highKeptHerdLb')}).`,
-      `For each pair the cow eats ${show('cowSavedLb')} less and the calf leaves ${show('calfSavedLb')}; the cow alone is ${show('cowOnlyPercent')}, with the calf ${show('bothPercent')}.`,
+      `Weaning ${show('aheadDays')} early, ${show('pairsHead')} of cows with calves. Forage kept on this place: ${keptHerdLb <= 0 ? 'none, for the calves eat more than is saved: ' : ''}${show('keptHerdLb')} (${show('lowKeptHerdLb')} to ${show('highKeptHerdLb')}).`,
+      `For each pair the cow eats ${show('cowSavedLb')} less and the calf leaves ${show('calfSavedLb')}; that is ${show('cowOnlyPercent')} of what the cow would have eaten, and with the calf ${show('bothPercent')} of what both would.`,
       calfGoes === 'sold' ? '' : `The weaned calf needs ${show('calfNeedLb')} of feed.`,
-      `A calf: sold early ${show('sellEarlyUsd')}${calfGoes === 'sold' ? '' : `, fed ${show('feedEarlyUsd')}`}, with the worth of the forage; at the usual time ${show('usualUsd')} (${show('lowUsualUsd')} to ${show('highUsualUsd')} by the market). Leaves most: ${show('best').toLowerCase()}.`,
+      `A calf: sold early ${show('sellEarlyUsd')}${calfGoes === 'sold' ? '' : `, fed ${show('feedEarlyUsd')}`}, with the worth of the forage; at the usual time ${show('usualUsd')} (${show('lowUsualUsd')} to ${show('highUsualUsd')} by the market). Leaves most: ${show('best').toLowerCase()}.${isEven === 'yes' ? ` A market move of ${show('evenMarketPercent')} by then would make early and usual the same.` : ''}`,
     ]
       .filter((each) => each !== '')
       .join(' '),
   picture: {
-    kind: 'shares',
-    whole: 'pairEatsLb',
-    parts: [
-      { of: 'cowSavedLb', tone: 'kept' },
-      { of: 'calfSavedLb', tone: 'kept' },
-      { of: 'stillEatsLb', tone: 'other' },
-    ],
+    kind: 'lines',
+    rows: 'byMarket',
+    x: 'marketPercent',
+    ys: ['usualAtUsd', 'earlyAtUsd'],
+    mark: { at: 'evenMarketPercent', says: 'both the same' },
   },
   sources: [
     'hibberd-thrift-1992',

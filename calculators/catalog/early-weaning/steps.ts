@@ -202,6 +202,41 @@ const moneySteps: readonly Step<V, R>[] = [
       fedWayUsd: String.raw`\frac{\q{fedWeightLb} \times \q{shiftedFedUsdPerCwt}}{100} - \q{calfUsdPerDay} \times \q{aheadDays} - \q{weaningCostUsd} + \q{savedUsd}`,
     },
   },
+  {
+    kind: 'formula',
+    shows: 'earlyUsd',
+    says: 'Weaned early, the way you chose',
+    ways: [
+      { when: ({ calfGoes }) => calfGoes === 'sold', formula: String.raw`\q{sellEarlyUsd}`, because: 'the calf is sold' },
+      { formula: String.raw`\q{feedEarlyUsd}`, because: 'the calf is fed' },
+    ],
+  },
+  {
+    kind: 'formula',
+    shows: 'grossUsd',
+    says: 'and what of it moves with the market until the usual day.',
+    ways: [
+      { when: ({ calfGoes }) => calfGoes === 'sold', formula: '0', because: 'its money is in hand' },
+      { formula: String.raw`\frac{\q{fedWeightLb} \times \q{fedPriceUsdPerCwt}}{100}` },
+    ],
+  },
+  {
+    kind: 'formula',
+    shows: 'evenMarketPercent',
+    says: 'The move of the market at which early and usual leave the same.',
+    onlyWhen: ({ isEven }) => isEven === 'yes',
+    source: 'our own, both ways set equal',
+    ways: [{ formula: String.raw`100 \times (\frac{\q{earlyUsd} - \q{grossUsd}}{\q{usualUsd} - \q{grossUsd}} - 1)` }],
+  },
+  {
+    kind: 'rows',
+    of: 'byMarket',
+    says: 'Both ways, as the market moves.',
+    formulas: {
+      usualAtUsd: String.raw`\q{usualUsd} \times (1 + \frac{\q{marketPercent}}{100})`,
+      earlyAtUsd: String.raw`\q{grossUsd} \times (1 + \frac{\q{marketPercent}}{100}) + \q{earlyUsd} - \q{grossUsd}`,
+    },
+  },
 ];
 
 export const steps = [...feedSteps, ...moneySteps];

@@ -78,24 +78,27 @@ export default defineCalculator({
     'Thin, sick, hungry or parasite-ridden stock stand less than these lists assume. Slow change over days lets them stand more. Neither is counted.',
     'It says nothing of blue-green algae, lead, ergot, mold, blister beetles or other poisons.',
   ],
-  note: ({ forageNitrate, waterNitrate, prussicAcid, waterSulfate, waterSalts, verdict, mixing }, show) =>
-    [
-      forageNitrate === 'not-tested' ? '' : `Feed: ${show('nitrogenPpm')} ppm NO3-N in dry matter.`,
-      prussicAcid === 'tested' ? `Prussic acid: ${show('prussicPpm')} ppm in dry matter.` : '',
+  note: ({ forageNitrate, waterNitrate, prussicAcid, waterSulfate, waterSalts, verdict, mixing, testedBy }, show) => {
+    // A letter without this word would pass a strip off for a laboratory.
+    const by = testedBy === 'field-strip' ? ' by a field strip, which clears nothing' : '';
+    return [
+      forageNitrate === 'not-tested' ? '' : `Feed${by}: ${show('nitrogenPpm')} ppm NO3-N in dry matter.`,
+      prussicAcid === 'tested' ? `Prussic acid in the feed${by}: ${show('prussicPpm')} ppm in dry matter.` : '',
       waterNitrate === 'not-tested' ? '' : `Water: ${show('waterNitrogenMgPerL')} NO3-N.`,
-      waterSulfate === 'not-tested' ? '' : `Sulfate ${show('sulfateMgPerL')}.`,
-      waterSalts === 'not-tested' ? '' : `Salts ${show('saltsMgPerL')}.`,
+      waterSulfate === 'not-tested' ? '' : `Sulfate in the water ${show('sulfateMgPerL')}.`,
+      waterSalts === 'not-tested' ? '' : `Salts in the water ${show('saltsMgPerL')}.`,
       forageNitrate === 'not-tested' || waterNitrate === 'not-tested'
         ? ''
-        : `Together ${show('totalG')} a day for one animal, as if ${show('asFeedPpm')} ppm.`,
+        : `Feed and water together bring one animal ${show('totalG')} of nitrate nitrogen a day, as if all its feed held ${show('asFeedPpm')} ppm.`,
       verdict === 'under-every-limit'
         ? `${show('verdict')}.`
         : `${show('verdict')}: ${show('leadThing').toLowerCase()}, ${show('leadList')}, ${show('leadSays')}.`,
-      mixing === 'share' ? `To stay under ${show('limitPpm')} ppm, at most ${show('leadSharePercent')} of the mix.` : '',
+      mixing === 'share' ? `To stay under ${show('limitPpm')} ppm, at most ${show('leadSharePercent')} of all they eat may be this feed.` : '',
       'Talk it over with the laboratory and the veterinarian before feeding.',
     ]
       .filter((each) => each !== '')
-      .join(' '),
+      .join(' ');
+  },
   picture: {
     kind: 'shares',
     whole: 'totalG',

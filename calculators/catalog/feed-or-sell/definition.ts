@@ -240,13 +240,19 @@ export default defineCalculator({
     'The list of swings moves one number at a time. Things that go wrong together are worse than any line of it.',
     'It is money. If it keeps you up at night, talk to someone: a neighbor, your lender, a farm-stress line.',
   ],
-  note: ({ verdict, isCalfSold, keepAdvantageUsd, evenBuyBackUsd }, show) => {
+  note: ({ verdict, isCalfSold, keepAdvantageUsd, evenBuyBackUsd, keepingUsd, rebuyingUsd }, show) => {
     const even = evenBuyBackUsd > 0 ? `; both the same at a buy-back of ${show('evenBuyBackUsd')}` : '';
     const answer = verdict === 'keep' ? 'keep' : verdict === 'sell' ? 'sell and buy back' : 'it depends on the buy-back price';
     const likely = keepAdvantageUsd < 0 ? 'selling saves at the likely price' : 'keeping saves at the likely price';
-    return `Feed or sell, ${show('keepDays')}: ${answer}; ${likely} (keeping ${show('keepingUsd')}, selling ${show('rebuyingUsd')} a cow${even}). ${isCalfSold ? 'A calf is counted' : 'No calf is counted'}. Prices seen ${show('pricesSeenDay')}.`;
+    return `Feed or sell, ${show('keepDays')}: ${answer}; ${likely} (keeping a cow costs ${show('keepingUsd')}, selling and buying back ${show('rebuyingUsd')}${keepingUsd < 0 || rebuyingUsd < 0 ? ', minus being a gain' : ''}${even}). ${isCalfSold ? 'A calf is counted' : 'No calf is counted'}. Prices seen ${show('pricesSeenDay')}.`;
   },
-  picture: { kind: 'lines', rows: 'byPrice', x: 'priceUsd', ys: ['keepCostUsd', 'rebuyCostUsd'] },
+  picture: {
+    kind: 'lines',
+    rows: 'byPrice',
+    x: 'priceUsd',
+    ys: ['keepCostUsd', 'rebuyCostUsd'],
+    mark: { at: 'evenBuyBackUsd', says: 'both the same' },
+  },
   sources: ['jones-keep-or-sell-2011', 'gessner-2016', 'gessner-igrow-2017', 'ritten-rebuild-2015', 'csu-abm-partial-budget'],
   guides: ['selling-or-feeding', 'choosing-who-goes'],
 });

@@ -149,4 +149,22 @@ export default defineCases(definition, [
     where: 'About ten plots of 4.8 square feet; the weights are made to differ by 45 %',
     seen: 'practice',
   },
+  {
+    name: 'a line through eleven clips under a plate: 3.00 and 0.500 a step, 7.5 at the mean reading',
+    query:
+      'way=plate&clipped-to=stubble&frame=area&frame-known=96.0333614sqft&dry-from=known&known-dry=100pct&plate-readings.reading=9,9&plate-pairs.pair-reading=10,8,13,9,11,14,6,4,12,7,5&plate-pairs.green=8.04g,6.95g,7.58g,8.81g,8.33g,9.96g,7.24g,4.26g,10.84g,4.82g,5.68g',
+    expect: { plateStartLbPerAc: '3.00', plateSlopeLbPerAc: '0.500', clippedLbPerAc: '7.5' },
+    source: 'anscombe-1973',
+    where: 'First of the four sets; its x stands for the plate, its y for pounds, in a frame where a gram is a pound an acre',
+    seen: 'print',
+  },
+  {
+    name: 'the same cut at the ground, with 0.5 to leave',
+    query:
+      'way=plate&clipped-to=ground&stubble=0.5lb/ac&frame=area&frame-known=96.0333614sqft&dry-from=known&known-dry=100pct&plate-readings.reading=9,9&plate-pairs.pair-reading=10,8,13,9,11,14,6,4,12,7,5&plate-pairs.green=8.04g,6.95g,7.58g,8.81g,8.33g,9.96g,7.24g,4.26g,10.84g,4.82g,5.68g',
+    expect: { clippedLbPerAc: '7.5', availableLbPerAc: '7.0' },
+    source: 'anscombe-1973',
+    where: 'First of the four sets; its x stands for the plate, its y for pounds, in a frame where a gram is a pound an acre',
+    seen: 'print',
+  },
 ]);

@@ -16,7 +16,9 @@ import { dailyIntakeLb } from '../../math/herd/dailyIntakeLb.ts';
 import { studentQuantile } from '../../math/special/studentQuantile.ts';
 import { grazedShareByDays } from '../../tables/harvestShare.ts';
 import type { inputs } from './inputs.ts';
+import { plateOf } from './plate.ts';
 import { airDryPercentOf, densityOf } from './stands.ts';
+import { isByHeight } from './ways.ts';
 
 type Asked = ValuesOf<typeof inputs>;
 
@@ -64,17 +66,19 @@ const sumOf = (values: readonly number[]): number => values.reduce((sum, value) 
 
 export function compute(asked: Asked) {
   const { way, areaAc, reachPercent, surePercent } = asked;
-  const isClipped = way === 'clips';
+  const isWeighed = !isByHeight(way);
   const frameAreaFt2 = asked.frame === 'area' ? asked.frameKnownFt2 : areaOfFrameFt2(frameOf(asked));
   const { stagePercent, dryPercent } = dryness(asked);
   const clip = (greenG: number): number => dryClippedLbPerAc({ greenGrams: greenG, plots: 1, frameAreaFt2, dryMatterPercent: dryPercent });
 
-  const plotLbPerAc = isClipped ? asked.plots.map(({ greenG }) => clip(greenG)) : [];
-  const heightsIn = isClipped ? [] : asked.heights.map(({ heightIn }) => heightIn);
-  const sample = isClipped ? plotLbPerAc : heightsIn;
+  const { readings, ...plate } = plateOf(asked, surePercent, clip);
+  const readLbPerAc = readings.map((reading) => Math.max(0, plate.plateStartLbPerAc + plate.plateSlopeLbPerAc * reading));
+  const plotLbPerAc = way === 'clips' ? asked.plots.map(({ greenG }) => clip(greenG)) : [];
+  const heightsIn = isWeighed ? [] : asked.heights.map(({ heightIn }) => heightIn);
+  const sample = way === 'plate' ? readLbPerAc : way === 'clips' ? plotLbPerAc : heightsIn;
   const { mean, low, high, variationPercent } = sampleInterval(sample, surePercent);
   const squares = sample.map((value) => ((value - mean) / mean) ** 2);
-  const [clippedLbPerAc, meanHeightIn] = isClipped ? [mean, 0] : [0, mean];
+  const [clippedLbPerAc, meanHeightIn] = isWeighed ? [mean, 0] : [0, mean];
 
   const clips = (way === 'height-clips' ? asked.calibration : []).map(({ cutIn, greenG }) => {
     const clipLbPerAc = clip(greenG);
@@ -82,12 +86,12 @@ export function compute(asked: Asked) {
   });
   const density = densityFrom(asked, clips);
   const available = (measured: number, poundsPerAcreInch: number): number =>
-    isClipped
+    isWeighed
       ? aboveStubble({ clippedLbPerAc: measured, clippedTo: asked.clippedTo, stubbleLbPerAc: asked.stubbleLbPerAc })
       : availableFromHeight({ heightIn: measured, stubbleIn: asked.stubbleHeightIn, poundsPerAcreInch });
   const availableLbPerAc = available(mean, density.used);
-  const lowAvailableLbPerAc = available(Math.max(0, low), density.low);
-  const highAvailableLbPerAc = available(high, density.high);
+  const lowAvailableLbPerAc = available(Math.max(0, low - plate.lineOffLbPerAc), density.low);
+  const highAvailableLbPerAc = available(high + plate.lineOffLbPerAc, density.high);
 
   const eatenPercent = asked.eatenFrom === 'own' ? asked.ownEatenPercent : tabledEatenPercent(asked.stayDays);
   const eatenOf = (lbPerAc: number): number => shareEatenLbPerAc({ measured: 'above-stubble', lbPerAc, grazedShare: eatenPercent / 100 });
@@ -101,7 +105,7 @@ export function compute(asked: Asked) {
   const demandLbPerDay = sumOf(stockLines.map(({ lineLbPerDay }) => lineLbPerDay));
   const daysOf = (lbPerAc: number): number => grazingDays({ eatenLb: withinReachLb(eatenOf(lbPerAc)), dailyDemandLb: demandLbPerDay });
   const sampleCount = sample.length;
-  const standingLbPerAc = isClipped ? clippedLbPerAc : meanHeightIn * density.used;
+  const standingLbPerAc = isWeighed ? clippedLbPerAc : meanHeightIn * density.used;
 
   return {
     grazingForDays: daysOf(availableLbPerAc),
@@ -116,7 +120,13 @@ export function compute(asked: Asked) {
       plotLbPerAc: each,
       offSquaredRatio: squares[index] ?? 0,
     })),
-    plotSumLbPerAc: sumOf(plotLbPerAc),
+    ...plate,
+    readingLines: readings.map((readingCount, index) => ({
+      readingCount,
+      readLbPerAc: readLbPerAc[index] ?? 0,
+      offSquaredRatio: squares[index] ?? 0,
+    })),
+    plotSumLbPerAc: sumOf(isWeighed ? sample : []),
     heightLines: heightsIn.map((heightIn, index) => ({ heightIn, offSquaredRatio: squares[index] ?? 0 })),
     heightSumIn: sumOf(heightsIn),
     clipLines: clips,

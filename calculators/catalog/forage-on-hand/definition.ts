@@ -7,8 +7,7 @@ import { measureSteps } from './measureSteps.ts';
 import { quantities } from './quantities.ts';
 import { refusals } from './refusals.ts';
 import { isRecalled } from './stands.ts';
-
-const isDried = (way: string, dryFrom: string): boolean => (way === 'clips' || way === 'height-clips') && dryFrom === 'dried';
+import { isByHeight, isClipping } from './ways.ts';
 
 export default defineCalculator({
   slug: 'forage-on-hand',
@@ -25,6 +24,8 @@ export default defineCalculator({
     'how much grass do I have',
     'clip and weigh',
     'grazing stick',
+    'plate meter',
+    'rising plate meter',
     'pasture stick',
     'pounds per acre inch',
     'dry matter per acre',
@@ -43,21 +44,25 @@ export default defineCalculator({
         says: ({ way }) =>
           way === 'height-clips' || way === 'height-stand'
             ? '{low} to {high}: from the thinnest inch and the low heights to the heaviest inch and the high heights'
-            : '{low} to {high}, by how much your places differ; it should hold {surePercent} of the time',
+            : way === 'plate'
+              ? '{low} to {high}: from the low readings and the line at its lowest to the high readings and the line at its highest'
+              : '{low} to {high}, by how much your places differ; it should hold {surePercent} of the time',
       },
     },
     {
       of: 'availableLbPerAc',
       range: { low: 'lowAvailableLbPerAc', high: 'highAvailableLbPerAc', says: '{low} to {high}' },
     },
-    { of: 'standingLbPerAc', when: ({ way, clippedTo }) => way !== 'clips' || clippedTo === 'ground' },
+    { of: 'standingLbPerAc', when: ({ way, clippedTo }) => isByHeight(way) || clippedTo === 'ground' },
     { of: 'eatenLbPerAc' },
     { of: 'eatenLb' },
     { of: 'demandLbPerDay' },
     { of: 'closePercent' },
     { of: 'neededPlots' },
     { of: 'usedLbPerAcIn', when: ({ way }) => way === 'height-clips' || way === 'height-stand' },
-    { of: 'dryPercent', when: ({ way }) => way === 'clips' || way === 'height-clips' },
+    { of: 'plateSlopeLbPerAc', when: ({ way }) => way === 'plate' },
+    { of: 'lineOffLbPerAc', when: ({ way }) => way === 'plate' },
+    { of: 'dryPercent', when: ({ way }) => isClipping(way) },
   ],
   steps: [...measureSteps, ...feedSteps],
   cautions: [
@@ -72,7 +77,7 @@ export default defineCalculator({
       source: 'missouri-sample-size',
     },
     {
-      when: ({ way, clippedTo, standingLbPerAc }) => (way !== 'clips' || clippedTo === 'ground') && standingLbPerAc < intakeFallsBelowLbPerAc,
+      when: ({ way, clippedTo, standingLbPerAc }) => (isByHeight(way) || clippedTo === 'ground') && standingLbPerAc < intakeFallsBelowLbPerAc,
       say: 'Under about 750 pounds an acre cattle cannot bite off enough in a day. They go short before the grass is gone.',
       source: 'white-b5036',
     },
@@ -92,7 +97,15 @@ export default defineCalculator({
       source: 'common practice',
     },
     {
-      when: ({ way, dryFrom }) => isDried(way, dryFrom),
+      when: ({ way, meanReadingCount, pairLines }) =>
+        way === 'plate' &&
+        (meanReadingCount > Math.max(...pairLines.map((pair) => pair.pairReadingCount)) ||
+          meanReadingCount < Math.min(...pairLines.map((pair) => pair.pairReadingCount))),
+      say: 'The plate reads outside all the clips that set it. There the line is a guess: clip where it reads like that, and put those clips in.',
+      source: 'common practice',
+    },
+    {
+      when: ({ way, dryFrom }) => isClipping(way) && dryFrom === 'dried',
       say: 'Stay with the microwave while a sample dries and keep a cup of water in it. Dry grass can catch fire.',
       source: 'common practice',
     },
@@ -107,13 +120,13 @@ export default defineCalculator({
     'The range tells how much your places differ. It does not know of plots picked by eye, wet bags or a poor scale, and a stand in lumps needs more plots than it says.',
     'Appetite guides err by about 15 percent either way, on top of the range shown.',
     'It counts all that is in the bag. Leave out weeds and brush that stock will not eat, and take toxic plants seriously: have a plant that you do not know named before stock go in.',
-    'There is no plate meter here. Its printed equations come from other grass, and a line of your own takes ten clips or more. With ten clips you may as well clip.',
+    'A plate counts only by a line through ten clips of your own or more. Printed equations come from other grass and are not used. The line holds for this grass and this season; set the plate anew when either changes.',
     'It does not tell feed value. Send a sample to a laboratory if stock must gain or nurse on it.',
   ],
-  note: ({ sampleCount, neededPlots, availableLbPerAc }, show) =>
+  note: ({ sampleCount, neededPlots, availableLbPerAc, grazingForDays }, show) =>
     availableLbPerAc === 0
       ? `On ${show('areaAc')} nothing stands above the stubble (${show('sampleCount')} places measured). Nothing to graze now.`
-      : `About ${show('availableLbPerAc')} stands above the stubble on ${show('areaAc')}. Stock eat ${show('demandLbPerDay')}, so it is about ${show('grazingForDays')} of grazing (${show('lowGrazingDays')} to ${show('highGrazingDays')}). ${show('sampleCount')} places measured${sampleCount < neededPlots ? `; ${show('neededPlots')} would bring it within ${show('withinPercent')}` : ''}.`,
+      : `About ${show('availableLbPerAc')} stands above the stubble on ${show('areaAc')}. Stock eat ${show('demandLbPerDay')}, so it is ${grazingForDays < 1 ? 'less than a day' : `about ${show('grazingForDays')}`} of grazing (${show('lowGrazingDays')} to ${show('highGrazingDays')}). ${show('sampleCount')} places measured${sampleCount < neededPlots ? `; ${show('neededPlots')} would bring it within ${show('withinPercent')}` : ''}.`,
   picture: {
     kind: 'shares',
     whole: 'standingLbPerAc',
@@ -127,6 +140,8 @@ export default defineCalculator({
     'umaine-pasture-lesson-1',
     'penn-state-agronomy-guide',
     'missouri-sample-size',
+    'nist-norris',
+    'dillard-2016',
     'white-b5036',
     'rangelands-gateway-matching',
     'county-aum-handout',

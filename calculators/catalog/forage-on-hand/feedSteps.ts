@@ -1,6 +1,7 @@
 import type { Step } from '../../kit/steps.ts';
 import type { compute } from './compute.ts';
 import type { Values } from './measureSteps.ts';
+import { isByHeight } from './ways.ts';
 
 type Results = ReturnType<typeof compute>;
 
@@ -11,7 +12,7 @@ export const feedSteps: readonly Step<Values, Results>[] = [
     shows: 'standingLbPerAc',
     says: 'What was found standing: by the stick from the ground up, by clips from where you cut.',
     ways: [
-      { when: ({ way }) => way === 'clips', formula: String.raw`\q{clippedLbPerAc}` },
+      { when: ({ way }) => !isByHeight(way), formula: String.raw`\q{clippedLbPerAc}` },
       { formula: String.raw`\q{meanHeightIn} \times \q{usedLbPerAcIn}` },
     ],
   },
@@ -22,11 +23,15 @@ export const feedSteps: readonly Step<Values, Results>[] = [
     source: 'umaine-pasture-lesson-1, appendices D and E',
     ways: [
       {
-        when: ({ way, clippedTo }) => way === 'clips' && clippedTo === 'stubble',
+        when: ({ way, clippedTo }) => !isByHeight(way) && clippedTo === 'stubble',
         formula: String.raw`\q{clippedLbPerAc}`,
         because: 'you cut at the stubble, so it is already left out',
       },
-      { when: ({ way }) => way === 'clips', formula: String.raw`\max(0, \q{clippedLbPerAc} - \q{stubbleLbPerAc})`, because: 'you cut at the ground' },
+      {
+        when: ({ way }) => !isByHeight(way),
+        formula: String.raw`\max(0, \q{clippedLbPerAc} - \q{stubbleLbPerAc})`,
+        because: 'you cut at the ground',
+      },
       { formula: String.raw`\max(0, \q{meanHeightIn} - \q{stubbleHeightIn}) \times \q{usedLbPerAcIn}` },
     ],
   },
@@ -42,11 +47,19 @@ export const feedSteps: readonly Step<Values, Results>[] = [
     says: 'The same at the low end.',
     ways: [
       {
-        when: ({ way, clippedTo }) => way === 'clips' && clippedTo === 'stubble',
+        when: ({ way, clippedTo }) => way === 'plate' && clippedTo === 'stubble',
+        formula: String.raw`\max(0, \q{clippedLbPerAc} \times (1 - \q{closePercent} / 100) - \q{lineOffLbPerAc})`,
+      },
+      {
+        when: ({ way }) => way === 'plate',
+        formula: String.raw`\max(0, \q{clippedLbPerAc} \times (1 - \q{closePercent} / 100) - \q{lineOffLbPerAc} - \q{stubbleLbPerAc})`,
+      },
+      {
+        when: ({ way, clippedTo }) => !isByHeight(way) && clippedTo === 'stubble',
         formula: String.raw`\max(0, \q{clippedLbPerAc} \times (1 - \q{closePercent} / 100))`,
       },
       {
-        when: ({ way }) => way === 'clips',
+        when: ({ way }) => !isByHeight(way),
         formula: String.raw`\max(0, \q{clippedLbPerAc} \times (1 - \q{closePercent} / 100) - \q{stubbleLbPerAc})`,
       },
       {
@@ -60,11 +73,19 @@ export const feedSteps: readonly Step<Values, Results>[] = [
     says: 'And at the high end.',
     ways: [
       {
-        when: ({ way, clippedTo }) => way === 'clips' && clippedTo === 'stubble',
+        when: ({ way, clippedTo }) => way === 'plate' && clippedTo === 'stubble',
+        formula: String.raw`\max(0, \q{clippedLbPerAc} \times (1 + \q{closePercent} / 100) + \q{lineOffLbPerAc})`,
+      },
+      {
+        when: ({ way }) => way === 'plate',
+        formula: String.raw`\max(0, \q{clippedLbPerAc} \times (1 + \q{closePercent} / 100) + \q{lineOffLbPerAc} - \q{stubbleLbPerAc})`,
+      },
+      {
+        when: ({ way, clippedTo }) => !isByHeight(way) && clippedTo === 'stubble',
         formula: String.raw`\q{clippedLbPerAc} \times (1 + \q{closePercent} / 100)`,
       },
       {
-        when: ({ way }) => way === 'clips',
+        when: ({ way }) => !isByHeight(way),
         formula: String.raw`\max(0, \q{clippedLbPerAc} \times (1 + \q{closePercent} / 100) - \q{stubbleLbPerAc})`,
       },
       {

@@ -2,11 +2,13 @@ import type { ValuesOf } from '../../kit/inputs.ts';
 import type { Step } from '../../kit/steps.ts';
 import type { compute } from './compute.ts';
 import type { inputs } from './inputs.ts';
+import { plateSteps } from './plateSteps.ts';
+import { isClipping as needsFrame, isByHeight as takesHeights } from './ways.ts';
 
 type Results = ReturnType<typeof compute>;
 export type Values = ValuesOf<typeof inputs> & Results;
-const isClipping = ({ way }: Values): boolean => way === 'clips' || way === 'height-clips';
-const isByHeight = ({ way }: Values): boolean => way !== 'clips';
+const isClipping = ({ way }: Values): boolean => needsFrame(way);
+const isByHeight = ({ way }: Values): boolean => takesHeights(way);
 
 /** From frame, scales and stick to a mean, and how far to trust it. */
 export const measureSteps: readonly Step<Values, Results>[] = [
@@ -65,11 +67,12 @@ export const measureSteps: readonly Step<Values, Results>[] = [
     },
     sums: { plotSumLbPerAc: 'plotLbPerAc', offSumRatio: 'offSquaredRatio' },
   },
+  ...plateSteps,
   {
     kind: 'formula',
     shows: 'clippedLbPerAc',
-    says: 'The mean of {sampleCount} plots.',
-    onlyWhen: ({ way }) => way === 'clips',
+    says: 'The mean of {sampleCount} places.',
+    onlyWhen: ({ way }) => way === 'clips' || way === 'plate',
     ways: [{ formula: String.raw`\frac{\q{plotSumLbPerAc}}{\q{sampleCount}}` }],
   },
   {

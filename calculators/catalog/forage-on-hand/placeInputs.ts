@@ -1,7 +1,7 @@
 import { choice, number, rows } from '../../kit/inputs.ts';
 import { conditionOptions, grassOptions, stageOptions, standOptions } from './stands.ts';
 
-const clipping = { way: ['clips', 'height-clips'] };
+const clipping = { way: ['clips', 'height-clips', 'plate'] };
 const byHeight = { way: ['height-clips', 'height-known', 'height-stand'] };
 const greenField =
   'Throw the frame without looking, or walk a set number of steps between plots. Cut all that grows inside it, bag it, weigh it green, and take the bag off.';
@@ -17,6 +17,7 @@ export const placeInputs = {
       'height-clips': { label: 'I measured heights, and clipped three plots to set the stick' },
       'height-known': { label: 'I measured heights, and know my pounds in an inch' },
       'height-stand': { label: 'I measured heights only' },
+      plate: { label: 'I read a plate meter, and clipped under it ten times or more' },
     },
   }),
   frame: choice({
@@ -107,7 +108,7 @@ export const placeInputs = {
     label: 'Where you cut',
     belongsTo: 'place',
     default: 'ground',
-    shownWhen: { way: 'clips' },
+    shownWhen: { way: ['clips', 'plate'] },
     help: 'It decides whether the stubble is still to come off. It comes off once, never twice.',
     options: { ground: { label: 'At the ground' }, stubble: { label: 'At the height that I mean to leave' } },
   }),
@@ -155,6 +156,60 @@ export const placeInputs = {
       { cutIn: 5, greenG: 180 },
       { cutIn: 7, greenG: 290 },
     ],
+  }),
+  plateReadings: rows({
+    label: 'Plate readings',
+    rowName: 'reading',
+    help: 'One line a place, in whatever the plate counts. Twenty or more over the pasture do well.',
+    maxRows: 24,
+    shownWhen: { way: 'plate' },
+    columns: {
+      readingCount: number({
+        label: 'Reading',
+        symbol: 'R',
+        belongsTo: 'place',
+        unit: 'count',
+        min: 0,
+        max: 500,
+        default: 12,
+        field: 'Set the plate down where your foot falls at a set number of steps. Take bare spots as they come.',
+      }),
+    },
+    default: [12, 15, 9, 14, 11, 18, 10, 13, 15, 11].map((readingCount) => ({ readingCount })),
+  }),
+  platePairs: rows({
+    label: 'Clips that set the plate',
+    rowName: 'clip',
+    help: 'Ten or more from this pasture and this season, thin spots and thick ones. Printed lines come from other grass, mostly ryegrass, and are not used here.',
+    maxRows: 20,
+    shownWhen: { way: 'plate' },
+    columns: {
+      pairReadingCount: number({
+        label: 'Plate read',
+        symbol: 'r',
+        belongsTo: 'place',
+        unit: 'count',
+        min: 0,
+        max: 500,
+        default: 12,
+        field: 'Read the plate first. Then lay the frame where it stood and cut all that grows inside it.',
+      }),
+      greenG: number({ label: 'Weight green', symbol: 'g', belongsTo: 'place', unit: 'g', min: 1, max: 20_000, default: 300, field: greenField }),
+    },
+    default: (
+      [
+        [6, 170],
+        [7, 150],
+        [9, 250],
+        [10, 230],
+        [12, 300],
+        [13, 350],
+        [15, 340],
+        [16, 420],
+        [18, 430],
+        [20, 520],
+      ] as const
+    ).map(([pairReadingCount, greenG]) => ({ pairReadingCount, greenG })),
   }),
   densityLbPerAcIn: number({
     label: 'Pounds in an inch of height',

@@ -4,9 +4,15 @@ import { inputs, type Values } from './inputs.ts';
 import { quantities } from './quantities.ts';
 import { buys, savesByFeeder, savesByRoof } from './step.ts';
 import { steps } from './steps.ts';
+import { stockWords } from './stock.ts';
 
 const longestDays = 400;
 const oldestMonths = 18;
+/** The kind on the first line, as a letter says it. */
+function firstKind([first]: Values['herd']): string {
+  if (first === undefined || first.stock === 'other') return 'one of the first kind';
+  return `one ${stockWords[first.stock].toLowerCase()}`;
+}
 const periodOf = ({ fromDay, toDay }: Values): number => toDay - fromDay;
 
 export default defineCalculator({
@@ -166,12 +172,12 @@ export default defineCalculator({
     'Nobody knows the day when the grass is ready. After a drought let it grow ten to fourteen days longer than you would otherwise.',
     'A loaded round bale can roll or fall on a person. Keep it low, keep off slopes, and never work under a spear.',
   ],
-  note: ({ buyTon, loadsCount, onHand }, show) =>
+  note: ({ buyTon, loadsCount, onHand, haveTon, herd }, show) =>
     [
-      `From ${show('fromDay')} to ${show('toDay')} (${show('periodDays')}) the herd eats ${show('dryMatterTon')} with the water out: have ${show('haveTon')} of hay as fed, ${show('lowHaveTon')} to ${show('highHaveTon')} by how much they eat.`,
+      `From ${show('fromDay')} to ${show('toDay')} (${show('periodDays')}) the herd eats ${show('dryMatterTon')} with the water out: ${haveTon === 0 ? 'the other feed covers it, and no hay is needed' : `have ${show('haveTon')} of hay as fed, ${show('lowHaveTon')} to ${show('highHaveTon')} by how much they eat`}.`,
       onHand === 'none' ? '' : `Of the hay on hand ${show('ownAtFeedingTon')} will be left to feed.`,
       buyTon > 0
-        ? `Buy ${show('buyTon')}: ${show('balesCount')} bales, ${show('loadsCount')} ${loadsCount === 1 ? 'load' : 'loads'}, about ${show('costUsd')} with freight, ${show('headUsdPerDay')} for each of the first kind.`
+        ? `Buy ${show('buyTon')}: ${show('balesCount')} bales, ${show('loadsCount')} ${loadsCount === 1 ? 'load' : 'loads'}, about ${show('costUsd')} with freight, ${show('headUsdPerDay')} of bought hay for ${firstKind(herd)}.`
         : 'None is to be bought.',
       `Two more weeks would take ${show('twoWeeksTon')}.`,
     ]

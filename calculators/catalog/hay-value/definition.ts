@@ -1,5 +1,5 @@
 import { defineCalculator } from '../../kit/define.ts';
-import { compute, proteinOnDry, tdnOnDry } from './compute.ts';
+import { compute, proteinOnDry, type Results, tdnOnDry } from './compute.ts';
 import { inputs, type Values } from './inputs.ts';
 import { quantities } from './quantities.ts';
 import { type All, hasSlip, isByBale, isCompared } from './step.ts';
@@ -20,6 +20,9 @@ const lowAbove = 'The low price is above the likely one. Give low, likely and hi
 const highBelow = 'The high price is below the likely one. Give low, likely and high in that order.';
 const overDry =
   'With this much water there would be more of it than dry matter. Look at the slip again: the figure may be of the dry matter, or the water is wrong.';
+
+/** Hay that costs nothing hangs on nothing. */
+const hangs = ({ swings }: Pick<Results, 'swings'>): boolean => (swings[0]?.swingUsdPerTon ?? 0) > 0;
 
 export default defineCalculator({
   slug: 'hay-value',
@@ -76,7 +79,7 @@ export default defineCalculator({
       range: { low: 'lowStoragePercent', high: 'highStoragePercent', says: '{low} to {high}' },
     },
     { of: 'feedingLossPercent', range: { low: 'lowFeedingPercent', high: 'highFeedingPercent', says: '{low} to {high}' } },
-    { of: 'hangsOn' },
+    { of: 'hangsOn', when: hangs },
     { of: 'otherUsdPerTon' },
     { of: 'priceLines' },
     { of: 'swings' },
@@ -142,12 +145,12 @@ export default defineCalculator({
   ],
   note: (values, show) =>
     [
-      `Hay at ${show('gateUsdPerTon')} at the gate, ${show('deliveredUsdPerTon')} delivered, costs ${show('eatenUsdPerTon')} eaten with the water out (${show('lowEatenUsdPerTon')} to ${show('highEatenUsdPerTon')} by the price): ${show('storageLossPercent')} lost in storage, ${show('feedingLossPercent')} in feeding.`,
+      `Hay at ${show('gateUsdPerTon')} at the gate, ${show('deliveredUsdPerTon')} delivered, costs ${show('eatenUsdPerTon')} by the time it is eaten, water out (${show('lowEatenUsdPerTon')} to ${show('highEatenUsdPerTon')} by the price): ${show('storageLossPercent')} lost in storage, ${show('feedingLossPercent')} in feeding.`,
       hasSlip(values) ? `Protein eaten costs ${show('proteinUsdPerLb')}, TDN ${show('tdnUsdPerLb')}.` : 'It has not been tested.',
       isCompared(values)
         ? `Beside feed at ${show('otherPriceUsdPerTon')} it is worth ${isWorthIt(values) ? `${show('worthUsdPerTon')} at the gate` : 'less than its freight'} by ${values.against === 'tdn' ? 'TDN' : 'protein'}.`
         : '',
-      `It hangs most on ${show('hangsOn')}.`,
+      hangs(values) ? `It hangs most on ${show('hangsOn')}.` : '',
     ]
       .filter((part) => part !== '')
       .join(' '),

@@ -33,7 +33,11 @@ export type MonthRule = keyof typeof monthRules;
 const allMonthRules = ['lb-600', 'lb-750', 'lb-780', 'lb-790', 'lb-870', 'lb-912', 'lb-915'] as const satisfies readonly MonthRule[];
 export type CalfRule = 'within' | 'by-weight' | 'fixed';
 const allCalfRules = ['within', 'by-weight', 'fixed'] as const satisfies readonly CalfRule[];
+const monthKeys = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', 'oct', 'nov', 'dec'] as const satisfies readonly Month[];
 const monthNumber = (month: Month): number => Object.keys(months).indexOf(month) + 1;
+
+/** Days of each month; February of most years. */
+const monthLengths = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31] as const;
 
 interface Line {
   readonly stock: Stock;
@@ -54,21 +58,44 @@ interface Asked {
   readonly monthRule: MonthRule;
 }
 
-function stageOf({ stageFrom, month }: Asked, { stock, stage, birthMonth }: Line): Stage | 'none' {
+function stageOf({ stageFrom, month }: Pick<Asked, 'stageFrom' | 'month'>, { stock, stage, birthMonth }: Line): Stage | 'none' {
   if (!isBreeding(stock)) return 'none';
   return stageFrom === 'known' ? stage : stageFromBirth(stock, monthNumber(birthMonth), monthNumber(month));
 }
 const isCow = (stock: Stock): boolean => stock !== 'ewe' && stock !== 'lamb' && stock !== 'doe' && stock !== 'horse';
 const isSmall = (stock: Stock): boolean => stock === 'ewe' || stock === 'lamb' || stock === 'doe';
 
+/** Share of its weight that one of a line eats in a month, by the guides or as given. */
+function percentsOf({ stageFrom, intakeFrom, quality }: Asked, line: Line, month: Month) {
+  if (intakeFrom === 'own') return { lowPercent: line.ownPercent, likelyPercent: line.ownPercent, highPercent: line.ownPercent };
+  const stage = stageOf({ stageFrom, month }, line);
+  return guidePercents(line.stock, stage === 'none' ? 'dry' : stage, quality);
+}
+/** The same herd month by month, its stages by the months of birth. Where the stage was given it is known for one day only. */
+function yearOf(asked: Asked) {
+  if (asked.stageFrom !== 'birth-month') return [];
+  return monthKeys.map((inMonth, index) => {
+    const lengthDays = monthLengths[index] ?? 30;
+    const inMonthLbPerDay = asked.herd.reduce(
+      (total, line) =>
+        total + dailyIntakeLb({ head: line.countHead, weightLb: line.weightLb, intakePercent: percentsOf(asked, line, inMonth).likelyPercent }),
+      0,
+    );
+    const nursingHead = asked.herd.reduce(
+      (total, line) => total + (stageOf({ stageFrom: asked.stageFrom, month: inMonth }, line) === 'nursing' ? line.countHead : 0),
+      0,
+    );
+    return { inMonth, nursingHead, lengthDays, inMonthLbPerDay, inMonthTon: (inMonthLbPerDay * lengthDays) / 2000 };
+  });
+}
+
 export function compute(asked: Asked) {
-  const { intakeFrom, quality, weightRule, calfRule } = asked;
+  const { weightRule, calfRule } = asked;
   const { lbPerDay: ruleLbPerDay, days: ruleDays } = monthRules[asked.monthRule];
   const kinds = asked.herd.map((line) => {
     const { stock, countHead, weightLb } = line;
     const stage = stageOf(asked, line);
-    const own = { lowPercent: line.ownPercent, likelyPercent: line.ownPercent, highPercent: line.ownPercent };
-    const percents = intakeFrom === 'own' ? own : guidePercents(stock, stage === 'none' ? 'dry' : stage, quality);
+    const percents = percentsOf(asked, line, asked.month);
     const eachLbPerDay = dailyIntakeLb({ head: 1, weightLb, intakePercent: percents.likelyPercent });
     const unitsOf = (rule: 'linear' | 'metabolic'): number => herdAnimalUnits([{ head: countHead, unitsPerHead: animalUnits(weightLb, rule) }]);
     const isCalf = stock === 'calf';
@@ -99,6 +126,7 @@ export function compute(asked: Asked) {
   const allMetabolicAu = grownMetabolicAu + calfUnits(calfRule, calvesMetabolicAu);
   const [unitsAu, otherRuleAu] = weightRule === 'linear' ? [allLinearAu, allMetabolicAu] : [allMetabolicAu, allLinearAu];
   const monthLb = herdLbPerDay * ruleDays;
+  const yearMonths = yearOf(asked);
   const calfCounts = allCalfRules.map((rule) => ({
     rule,
     countedAu: weightRule === 'linear' ? grownLinearAu + calfUnits(rule, calvesLinearAu) : grownMetabolicAu + calfUnits(rule, calvesMetabolicAu),
@@ -128,6 +156,8 @@ export function compute(asked: Asked) {
     otherRuleAu,
     eatenUnitsAu: herdLbPerDay / ruleLbPerDay,
     ruleMonthLb: animalUnitMonthLb({ animalUnits: unitsAu, lbPerDay: ruleLbPerDay, days: ruleDays }),
+    yearMonths,
+    yearTon: yearMonths.reduce((total, each) => total + each.inMonthTon, 0),
     calfCounts,
     monthCounts: allMonthRules.map((rule) => {
       const { lbPerDay, days } = monthRules[rule];

@@ -26,6 +26,7 @@ export default defineCalculator({
     'forage demand',
     'stocking rate',
     'head-months',
+    'feed by month',
   ],
   quantities,
   results: [
@@ -42,6 +43,8 @@ export default defineCalculator({
     },
     { of: 'monthTon', range: { low: 'lowMonthTon', high: 'highMonthTon', says: '{low} to {high}' } },
     { of: 'kinds' },
+    { of: 'yearMonths', when: ({ stageFrom }) => stageFrom === 'birth-month' },
+    { of: 'yearTon', when: ({ stageFrom }) => stageFrom === 'birth-month' },
     { of: 'unitsAu' },
     { of: 'otherRuleAu' },
     { of: 'eatenUnitsAu' },
@@ -107,6 +110,15 @@ export default defineCalculator({
     { kind: 'lookup', shows: 'ruleDays', says: 'Days that the same convention calls a month.', source: 'nrph-2003, chapter 6, and the pages below' },
     { kind: 'formula', shows: 'monthLb', says: 'Eaten in those days.', ways: [{ formula: String.raw`\q{herdLbPerDay} \times \q{ruleDays}` }] },
     { kind: 'formula', shows: 'monthTon', says: 'In tons.', ways: [{ formula: String.raw`\frac{\q{monthLb}}{2000}` }] },
+    {
+      kind: 'rows',
+      of: 'yearMonths',
+      onlyWhen: ({ stageFrom }) => stageFrom === 'birth-month',
+      says: 'The first table again for every month, with the stage that each kind is in by then. Head and weights are taken to stay as they are.',
+      source: 'hibberd-thrift-1992, with the other guides below',
+      formulas: { inMonthTon: String.raw`\frac{\q{inMonthLbPerDay} \times \q{lengthDays}}{2000}` },
+      sums: { yearTon: 'inMonthTon' },
+    },
     {
       kind: 'formula',
       shows: 'allLinearAu',
@@ -223,7 +235,7 @@ export default defineCalculator({
   ],
   limits: [
     'It says what stock eat, not what they waste or trample. Hay put out and grass grown must be more.',
-    'It takes one day. Appetite changes when they calve, when the feed changes, and in heat and cold.',
+    'It takes one day, and by birth months the months round it. Appetite also changes with the feed and in heat and cold, and the head that you sell or buy must be put in by hand.',
     'Guides disagree, and your cows have not read them. A week of weighed hay beats any table. The range under the result takes in how far the usual guides missed in trials of cows; for other kinds it is borrowed.',
     'The figures for ewes and does near birth or nursing, for growing lambs and for mares are partly from memory of the feeding standards.',
     'An animal unit is a way to count, not a measured thing. Two people can both be right and 50 % apart. Write the pounds beside it.',

@@ -1,5 +1,5 @@
 import type { UnitName } from '../../units/units.ts';
-import { calfLabels, monthRuleLabels, stageWords, stockWords } from './words.ts';
+import { calfLabels, monthRuleLabels, monthWords, stageWords, stockWords } from './words.ts';
 
 const amount = <U extends UnitName>(label: string, symbol: string, unit: U, digits = 0) => ({ kind: 'number', label, symbol, unit, digits }) as const;
 
@@ -48,6 +48,19 @@ export const quantities = {
   otherRuleAu: amount('The other weight rule would give', 'U_o', 'au', 1),
   eatenUnitsAu: amount('Animal units by what they eat', 'U_e', 'au', 1),
   ruleMonthLb: amount('A month by your animal units and pounds', 'M_U', 'lb', -2),
+  yearMonths: {
+    kind: 'rows',
+    label: 'The same head, month by month',
+    columns: {
+      inMonth: { kind: 'word', label: 'Month', words: monthWords },
+      nursingHead: amount('Nursing', 'n_n', 'head'),
+      lengthDays: amount('Days', 't_m', 'd'),
+      inMonthLbPerDay: amount('Eat a day', 'D_m', 'lb/d', -1),
+      inMonthTon: amount('In the month', 'M_m', 'ton', 1),
+    },
+    shown: ['inMonth', 'nursingHead', 'inMonthLbPerDay', 'inMonthTon'],
+  },
+  yearTon: amount('In a year', 'M_y', 'ton'),
   calfCounts: {
     kind: 'rows',
     label: 'The calves under each rule',

@@ -1,3 +1,5 @@
+import { months } from '../../tables/months.ts';
+
 export const stockWords = {
   cow: 'Beef cow',
   heifer: 'Bred heifer or first-calf heifer',
@@ -29,4 +31,18 @@ export const monthRuleLabels = {
   'lb-870': '870 lb (29 lb a day, 30 days)',
   'lb-912': '912 lb (30 lb a day, 30.4 days)',
   'lb-915': '915 lb (30 lb a day, 30.5 days)',
+} as const;
+export const monthWords = {
+  jan: months.jan.label,
+  feb: months.feb.label,
+  mar: months.mar.label,
+  apr: months.apr.label,
+  may: months.may.label,
+  jun: months.jun.label,
+  jul: months.jul.label,
+  aug: months.aug.label,
+  sep: months.sep.label,
+  oct: months.oct.label,
+  nov: months.nov.label,
+  dec: months.dec.label,
 } as const;

@@ -52,7 +52,7 @@ export default defineCalculator({
     { of: 'canPay', when: ({ canPay }) => canPay === 'no' },
     { of: 'evenTonPerAc', when: ({ canPay }) => canPay === 'yes' },
     { of: 'crops' },
-    { of: 'leftDays' },
+    { of: 'leftDays', when: ({ leftDays }) => leftDays > 0 },
     { of: 'hazard' },
     { of: 'grazeHeightIn', when: ({ hazard }) => hazard === 'prussic-nitrate' },
     { of: 'spentUsd' },
@@ -101,7 +101,8 @@ export default defineCalculator({
       inTime(values) && hasLikely(values)
         ? ` Likely ${show('likelyTonPerAc')} (${show('lowTonPerAc')} in a dry year) at ${show('sownUsdPerTon')} eaten, hay ${show('hayEatenUsdPerTon')}; ${values.failCount} in 10 judged to fail.`
         : ` Hay costs ${show('hayEatenUsdPerTon')} eaten.`;
-    return `${show('crop')} on ${show('sowDay')}: ${words}.${tons} Stored water now ${show('storedNowIn')}.`;
+    const what = values.crop === 'own' ? 'A crop that is not in the list' : show('crop');
+    return `${what}, sown on ${show('sowDay')}. By these numbers: ${words.charAt(0).toLowerCase()}${words.slice(1).replace(':', ',')}.${tons} Stored water now ${show('storedNowIn')}.`;
   },
   picture: { kind: 'lines', rows: 'byYield', x: 'yieldTonPerAc', ys: ['atYieldUsdPerTon', 'hayUsdPerTon'] },
   sources: [
@@ -119,6 +120,7 @@ export default defineCalculator({
     'agproud-35189',
     'seedway-sorghum',
     'kansas-forage-water',
+    'shelley-winter-cereal-2022',
   ],
   guides: ['sowing-a-feed-crop'],
 });

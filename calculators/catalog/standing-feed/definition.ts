@@ -6,6 +6,9 @@ import { quantities } from './quantities.ts';
 import { refusals } from './refusals.ts';
 import { steps } from './steps.ts';
 
+/** Neither nothing nor a year is a number of days to plan by. */
+const lasts = (days: number, told: () => string): string => (days < 1 ? 'less than a day' : days >= longestDays ? 'a year or more' : told());
+
 export default defineCalculator({
   slug: 'standing-feed',
   version: 1,
@@ -35,7 +38,8 @@ export default defineCalculator({
       range: {
         low: 'lowGrazingDays',
         high: 'highGrazingDays',
-        says: '{low} if weather takes twice as much, {high} if it took nothing',
+        says: ({ lossPercent }) =>
+          lossPercent > 0 ? '{low} if weather takes twice as much, {high} if it took nothing' : 'with no loss to weather, as you gave it',
       },
     },
     { of: 'lastDay' },
@@ -108,8 +112,8 @@ export default defineCalculator({
     'Grazing dormant grass does little harm to the plant, but bare ground in late winter washes, and hoofs on wet clay undo what the roots built.',
     'It counts no growth. A mild spell adds some.',
   ],
-  note: ({ verdict, stripDays }, show) =>
-    `${show('areaAc')} with ${show('startLbPerAc')} above the stubble feed this stock about ${show('grazingForDays')} (${show('lowGrazingDays')} to ${show('highGrazingDays')}), to about ${show('lastDay')}. Strips for ${stripDays === 1 ? 'a day' : show('stripDays')}: move the wire ${show('firstStripFt')} at first, farther as weather takes its share. ${verdict === 'reaches' ? 'It covers all the days when feed is wanted.' : `That leaves ${show('shortDays')} to feed another way: ${show('shortLb')} of dry feed, before losses.`}`,
+  note: ({ verdict, stripDays, grazingForDays }, show) =>
+    `${show('areaAc')} with ${show('startLbPerAc')} above the stubble feed this stock ${lasts(grazingForDays, () => `about ${show('grazingForDays')} (${show('lowGrazingDays')} to ${show('highGrazingDays')}), to about ${show('lastDay')}`)}. Strips for ${stripDays === 1 ? 'a day' : show('stripDays')}: move the wire ${show('firstStripFt')} at first, farther as weather takes its share. ${verdict === 'reaches' ? 'It covers all the days when feed is wanted.' : `That leaves ${show('shortDays')} to feed another way: ${show('shortLb')} of dry feed, before losses.`}`,
   picture: { kind: 'lines', rows: 'strips', x: 'daysIn', ys: ['ungrazedLbPerAc'] },
   sources: ['larsen-2021', 'tall-fescue-monograph', 'penn-state-agronomy-guide', 'umaine-pasture-lesson-1', 'white-b5036'],
   guides: ['feeding-on-dry-grass', 'stretching-winter-feed', 'annual-range'],

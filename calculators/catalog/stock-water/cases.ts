@@ -122,4 +122,30 @@ export default defineCases(definition, [
     where: 'third paragraph: three days; worked out apart',
     seen: 'computed',
   },
+  ...(
+    [
+      ['three-quarter', '3.73', '4'],
+      ['one', '6.3', '10'],
+      ['one-and-quarter', '6.0', '20'],
+      ['one-and-half', '5.96', '30'],
+    ] as const
+  ).map(
+    ([size, lossFt, pipeGpm]): Case => ({
+      name: `${size} in plastic pipe: ${lossFt} ft lost in 100 ft`,
+      query: `supply=flow&pipe=piped&pipe-size=${size}&pipe-length=100ft&pipe-head=${lossFt}ft`,
+      expect: { pipeGpm },
+      source: 'apm-pipe-loss',
+      where: 'PE columns, read from the loss back to the flow',
+      seen: 'print',
+    }),
+  ),
+  {
+    name: 'in 30 ft of 3-in plastic pipe 2.7 ft are lost at 200 gallons a minute',
+    query: 'supply=flow&pipe=piped&pipe-size=three&pipe-length=30ft&pipe-head=2.7ft',
+    expect: { pipeGpm: '200' },
+    source: 'engineering-toolbox-hazen-williams',
+    where: 'example, read from the loss back to the flow',
+    seen: 'print',
+    differs: { by: '5', because: 'its pipe is 3.048 in inside, the size here 3.068' },
+  },
 ]);

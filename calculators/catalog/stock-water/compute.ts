@@ -1,5 +1,6 @@
 import { bucketFlowGpm, deliveredGal } from '../../math/stockWater/deliveredGal.ts';
 import { herdDemandGal } from '../../math/stockWater/herdDemandGal.ts';
+import { pipeFlowGpm } from '../../math/stockWater/pipeHeadLossFt.ts';
 import { planningIntakeGal } from '../../math/stockWater/planningIntakeGal.ts';
 import { pondDays } from '../../math/stockWater/pondDays.ts';
 import { pondLossInPerDay } from '../../math/stockWater/pondLossInPerDay.ts';
@@ -8,8 +9,9 @@ import { mostSurfaceAc, pondSurfaceAc } from '../../math/stockWater/pondSurfaceA
 import { roundEndTankGal, roundTankGal, tankGal } from '../../math/stockWater/tankGal.ts';
 import { troughPlan } from '../../math/stockWater/troughPlan.ts';
 import { gallonsToInchAcres } from '../../math/water/waterVolume.ts';
-import { reserveDays } from '../../tables/stockWater.ts';
+import { pipeRoughness, reserveDays } from '../../tables/stockWater.ts';
 import type { Values } from './inputs.ts';
+import { boreIn } from './pipeInputs.ts';
 import { isListName, type ListName } from './stock.ts';
 
 /** Nobody plans further without rain; past it the answer is a year or more. */
@@ -18,6 +20,9 @@ const shownFirstDays = 3;
 const weekDays = 7;
 /** Nobody knows a pond's loss to better than about a quarter. */
 const moreLoss = 1.25;
+
+/** Plastic is what is laid for stock. */
+const plastic = pipeRoughness[0].coefficient;
 
 export type Verdict = 'lasts' | 'short' | 'a-year' | 'keeps-up';
 
@@ -157,7 +162,10 @@ export function compute(values: Values) {
   const { supply, wantedDays, pumpedHr, loadGal, weeklyLoadsCount } = values;
   const { lines, needGalPerDay, leastNeedGalPerDay } = needOf(values);
   const flowGpm = values.flowFrom === 'known' ? values.knownGpm : bucketFlowGpm(values.bucketGal, values.bucketFillS);
-  const supplyGalPerDay = supply === 'flow' ? deliveredGal(flowGpm, pumpedHr) : supply === 'hauled' ? (loadGal * weeklyLoadsCount) / weekDays : 0;
+  const pipeInsideIn = boreIn[values.pipeSize];
+  const pipeGpm = pipeFlowGpm(values.pipeHeadFt, { insideIn: pipeInsideIn, lengthFt: values.pipeLengthFt, roughness: plastic });
+  const arrivesGpm = values.pipe === 'piped' ? Math.min(flowGpm, pipeGpm) : flowGpm;
+  const supplyGalPerDay = supply === 'flow' ? deliveredGal(arrivesGpm, pumpedHr) : supply === 'hauled' ? (loadGal * weeklyLoadsCount) / weekDays : 0;
   const shortGalPerDay = Math.max(0, needGalPerDay - supplyGalPerDay);
   const storedGal = storedOf(values);
   const part =
@@ -175,10 +183,13 @@ export function compute(values: Values) {
     ...part,
     verdict,
     flowGpm,
+    pipeInsideIn,
+    pipeGpm,
+    arrivesGpm,
     supplyGalPerDay,
     shortGalPerDay,
     supplyPercent: (100 * supplyGalPerDay) / needGalPerDay,
-    neededHr: needGalPerDay / deliveredGal(flowGpm, 1),
+    neededHr: needGalPerDay / deliveredGal(arrivesGpm, 1),
     neededLoadsCount: (weekDays * needGalPerDay) / loadGal,
     storedGal,
     storedDays: storedGal / needGalPerDay,

@@ -1,6 +1,7 @@
 import { defineCalculator } from '../../kit/define.ts';
 import { compute, headOf, lookAheadDays, stakeDrunkInOf } from './compute.ts';
 import { inputs, type Values } from './inputs.ts';
+import { isPiped } from './pipeSteps.ts';
 import { quantities } from './quantities.ts';
 import { hasTrough, isPond, isRunningDown, steps } from './steps.ts';
 
@@ -58,6 +59,7 @@ export default defineCalculator({
     'hauling water',
     'water trough size',
     'gallons per minute',
+    'pipe size for stock water',
     'stock tank capacity',
     'blue-green algae',
   ],
@@ -88,6 +90,7 @@ export default defineCalculator({
     { of: 'drinkOnlyDays', when: isPond },
     { of: 'drunkGal', when: isPond },
     { of: 'lostGal', when: isPond },
+    { of: 'pipeGpm', when: isPiped },
     { of: 'supplyGalPerDay', when: ({ supply }) => supply !== 'pond' },
     { of: 'supplyPercent', when: ({ supply }) => supply !== 'pond' },
     { of: 'shortGalPerDay', when: ({ supply, shortGalPerDay }) => supply !== 'pond' && shortGalPerDay > 0 },
@@ -181,6 +184,19 @@ export default defineCalculator({
       source: 'common practice',
     },
     {
+      when: (values) =>
+        hasTrough(values) &&
+        values.storedGal < values.needGalPerDay / 2 &&
+        ((isPiped(values) && values.pipeGpm < values.refillGpm) || (values.supply === 'flow' && values.arrivesGpm < values.refillGpm)),
+      say: 'The trough fills slower than they empty it. The strong drink, the weak go without, and thirsty stock break floats and rims. Put more storage at the trough, a thicker pipe, or a second trough.',
+      source: 'ohioline-anr12-2003',
+    },
+    {
+      when: (values) => isPiped(values) && values.pipeGpm * 60 * 24 < values.needGalPerDay,
+      say: 'Even running day and night this pipe does not bring what they drink. It needs a thicker pipe, more fall or a pump.',
+      source: 'common practice',
+    },
+    {
       when: ({ hotF, intakeFrom }) => hotF > listsEndF && intakeFrom === 'lists',
       say: 'The published lists end at 90 °F (one rule at 95). Above that stock drink at least this much; keep some in hand.',
       source: 'common practice',
@@ -197,15 +213,16 @@ export default defineCalculator({
     'The pond’s shape is a rule of thumb for sloping sides. A steep dug pond holds more, a wide shallow one less; a quarter either way is common.',
     'Published lists of what stock drink differ by a third and more in heat. Dry hay, salt, nursing and bad water all change it.',
     'For sheep, goats, horses and llamas no list by heat was found: the high end of a plain figure stands in, whatever the heat. In great heat plan for half as much again, or measure.',
+    'The pipe is taken as smooth plastic, full and clean. Air locks, scale, kinks and a stiff float bring less: time a bucket at the trough before you trust it.',
     'A flow measured today says nothing of a well or a spring in six weeks. Measure again, and write it down.',
     'The trough rules were made for cattle. Sheep need less edge and a lower rim; give every trough a ramp or a board by which small animals get out.',
     'It counts gallons, not whether the water is fit. The cautions name the common poisons; a laboratory and a veterinarian decide.',
   ],
   note: (values, show) => {
-    const { supply, verdict, storage } = values;
+    const { supply, verdict, storage, lastsDays } = values;
     const ending: Readonly<Record<typeof verdict, string>> = {
       lasts: `Water for about ${show('lastsDays')}, enough for the ${show('wantedDays')} planned`,
-      short: `Water for about ${show('lastsDays')}, short of the ${show('wantedDays')} planned`,
+      short: `Water for ${lastsDays < 1 ? 'less than a day' : `about ${show('lastsDays')}`}, short of the ${show('wantedDays')} planned`,
       'a-year': 'Water for a year or more',
       'keeps-up': 'The water keeps up with the stock as long as it comes in as it does now',
     };
@@ -214,6 +231,7 @@ export default defineCalculator({
       supply === 'pond'
         ? `The pond holds ${show('usableGal')} above the ${show('deadDepthFt')} to leave in; sun and ground take ${show('firstDayLossGal')} on the first day.`
         : `${show('supplyGalPerDay')} comes in.`,
+      isPiped(values) ? `The pipe can bring ${show('pipeGpm')}; the trough wants ${show('refillGpm')} when they come.` : '',
       `${ending[verdict]}.`,
       storage === 'none'
         ? `Nothing is stored; three days are ${show('reserveGal')}.`
@@ -236,6 +254,7 @@ export default defineCalculator({
     'german-c274-2008',
     'dpird-dam-volume',
     'klausmeyer-watering',
+    'engineering-toolbox-hazen-williams',
     'ohioline-anr12-2003',
     'harty-sulfate-2012',
     'meehan-water-2023',

@@ -1,6 +1,7 @@
 import type { Step } from '../../kit/steps.ts';
 import type { Results } from './compute.ts';
 import type { Values } from './inputs.ts';
+import { pipeSteps } from './pipeSteps.ts';
 
 export type All = Values & Results;
 type WaterStep = Step<All, Results>;
@@ -134,6 +135,7 @@ const tankSteps: readonly WaterStep[] = [
       { formula: String.raw`\frac{60 \times \q{bucketGal}}{\q{bucketFillS}}` },
     ],
   },
+  ...pipeSteps,
   {
     kind: 'formula',
     shows: 'supplyGalPerDay',
@@ -141,7 +143,7 @@ const tankSteps: readonly WaterStep[] = [
     says: 'What comes in, in a day.',
     source: 'common practice',
     ways: [
-      { when: isFlow, formula: String.raw`60 \times \q{flowGpm} \times \q{pumpedHr}` },
+      { when: isFlow, formula: String.raw`60 \times \q{arrivesGpm} \times \q{pumpedHr}` },
       { formula: String.raw`\frac{\q{loadGal} \times \q{weeklyLoadsCount}}{7}` },
     ],
   },
@@ -158,7 +160,7 @@ const tankSteps: readonly WaterStep[] = [
     onlyWhen: isFlow,
     says: 'Hours that it must run to bring all of it. More than 24 cannot be.',
     source: 'alberta-pasture-pipeline, step 2',
-    ways: [{ formula: String.raw`\frac{\q{needGalPerDay}}{60 \times \q{flowGpm}}` }],
+    ways: [{ formula: String.raw`\frac{\q{needGalPerDay}}{60 \times \q{arrivesGpm}}` }],
   },
   {
     kind: 'formula',

@@ -2,7 +2,7 @@ import { need } from '../need.ts';
 import { type LinearFit, linearFit } from './linearFit.ts';
 
 /** Fewer pairs than this draw a line that the next clip may overturn. */
-const fewestPairs = 10;
+export const fewestPairs = 10;
 
 /**
  * Line from plate-meter height to dry matter, fitted to the place's own clips: M = a + b h. Printed equations come from foreign ryegrass and are
