@@ -9,8 +9,8 @@ import { searchRecords } from './searchRecords.ts';
 /** A word of the running text leads to the records that use it most. Leading to all that ever use it would tell none of them apart and make the index twice as heavy. */
 const mostRecordsOfWord = 2;
 
-/** Short enough to be kept whole: they have no other words to be found by. */
-const isShort = ({ kind }: SearchRecord): boolean => kind === 'term' || kind === 'table';
+/** A place on a page is short enough to be kept whole: it has no other words to be found by. */
+const isShort = ({ url }: SearchRecord): boolean => url.includes('#');
 
 /** For each record the words of its running text that lead to it. */
 function leadingWords(records: readonly SearchRecord[]): ReadonlyMap<SearchRecord, ReadonlySet<string>> {

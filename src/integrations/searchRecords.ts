@@ -75,14 +75,15 @@ function recordsOfPage(root: string, file: string): readonly SearchRecord[] {
     lead: required(attribute(main, 'lead'), `lead in ${file}`),
     question,
     words: attribute(main, 'search-words') ?? '',
-    names: question === undefined ? [] : [question],
+    names: [title, ...(question === undefined ? [] : [question])],
     // Each word of the trade is a record of its own.
     parts: url === '/glossary/' ? [] : parts.map(({ text, ...part }) => ({ ...part, text: plain(text) })),
   };
+  // A published table that a guide shows has a page of its own.
   const tables = parts.flatMap(({ anchor, title: heading, text }) =>
     anchor === undefined
       ? []
-      : [...text.matchAll(/<table\b.*?<\/table>/gs)].slice(0, 1).map(
+      : [...text.matchAll(/<table\b(?![^>]*\breference-table\b).*?<\/table>/gs)].slice(0, 1).map(
           ([table]): SearchRecord => ({
             url: `${url}#${anchor}`,
             kind: 'table',

@@ -53,6 +53,3 @@ export const wholeName = (name: string): string => `${askedWords(name).join('')}
 export const tellingWords = (text: string): readonly string[] => [
   ...new Set(canonicalWords(text).filter((word) => word.length > 1 && !emptyWords.has(word) && !/^\d{1,3}$|\./.test(word))),
 ];
-
-/** Words that lead to others, for who finds nothing. */
-export const otherWordsFor = (word: string): readonly string[] => (synonyms as Readonly<Record<string, readonly string[]>>)[word] ?? [];
