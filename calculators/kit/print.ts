@@ -2,19 +2,19 @@ import { printDay, printIn, printNumber, printQuantity, printValue } from '../un
 import { convert, type UnitName, type UnitSystem, unitIn } from '../units/units.ts';
 import type { Calculator, Outcome } from './define.ts';
 import type { Input } from './inputs.ts';
-import type { Quantity, Scalar, ScalarQuantity } from './quantities.ts';
+import { digitsTold, type Quantity, type Scalar, type ScalarQuantity } from './quantities.ts';
 
 /** A scalar as people read it: with its unit, a date, or the words for a word. */
 export function printScalar(value: Scalar, quantity: ScalarQuantity, system: UnitSystem): string {
   if (quantity.kind === 'word') return quantity.words[String(value)] ?? String(value);
   if (typeof value !== 'number') return value;
-  return quantity.kind === 'day' ? printDay(value, true) : printQuantity(value, quantity.unit, quantity.digits, system);
+  return quantity.kind === 'day' ? printDay(value, true) : printQuantity(value, quantity.unit, digitsTold(value, quantity), system);
 }
 
 /** The same without the unit, for a column whose head carries it. */
 export function printCell(value: Scalar, quantity: ScalarQuantity, system: UnitSystem): string {
   return quantity.kind === 'number' && typeof value === 'number'
-    ? printValue(value, quantity.unit, quantity.digits, system)
+    ? printValue(value, quantity.unit, digitsTold(value, quantity), system)
     : printScalar(value, quantity, system);
 }
 
@@ -64,6 +64,6 @@ export function printWorking(
   const quantity = columns[name] ?? calculator.quantities[name];
   if (typeof value !== 'number') return String(value ?? '');
   if (quantity?.kind === 'day') return printDay(value);
-  if (quantity?.kind === 'number') return printNumber(value, Math.max(quantity.digits + 1, 0));
+  if (quantity?.kind === 'number') return printNumber(value, Math.max(digitsTold(value, quantity) + 1, 0));
   return printNumber(value, inputDigits(value));
 }

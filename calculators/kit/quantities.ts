@@ -12,6 +12,13 @@ export interface NumberQuantity {
   readonly unit: UnitName;
   /** Digits after the point in this unit; −2 tells it to hundreds. */
   readonly digits: number;
+  /** Digits that count, where a number can be of any size: with 2, 1,291,000 is told as 1,300,000 and 14.37 as 14. Never finer than `digits`. */
+  readonly significant?: number;
+}
+/** Digits after the point for this value. */
+export function digitsTold(value: number, { digits, significant }: Pick<NumberQuantity, 'digits' | 'significant'>): number {
+  if (significant === undefined || value === 0) return digits;
+  return Math.min(digits, significant - 1 - Math.floor(Math.log10(Math.abs(value))));
 }
 /** A day number (days since 1970-01-01). */
 export interface DayQuantity {

@@ -1,6 +1,6 @@
 import type { Calculator, Outcome, PlainShown } from '../kit/define.ts';
 import { printCell, printScalar } from '../kit/print.ts';
-import type { Quantity, Rows, RowsQuantity, Scalar, ScalarQuantity } from '../kit/quantities.ts';
+import { digitsTold, type Quantity, type Rows, type RowsQuantity, type Scalar, type ScalarQuantity } from '../kit/quantities.ts';
 import { printQuantity, printValue, unitBehind } from '../units/printQuantity.ts';
 import { type UnitSystem, unitIn, units } from '../units/units.ts';
 
@@ -28,7 +28,7 @@ export function Large({
   const value = outcome.values[of];
   if (!quantity || quantity.kind === 'rows' || value === undefined || typeof value === 'object') return null;
   if (quantity.kind === 'number' && typeof value === 'number') {
-    const number = printValue(value, quantity.unit, quantity.digits, system);
+    const number = printValue(value, quantity.unit, digitsTold(value, quantity), system);
     const print = unitBehind(number, unitIn(system, quantity.unit));
     const isMoney = print.startsWith('$');
     return (
@@ -84,7 +84,9 @@ export function Answers({ calculator, outcome, other, titles, system }: Sides) {
 function difference(one: Scalar | undefined, two: Scalar | undefined, quantity: Quantity, system: UnitSystem): string {
   if (quantity.kind === 'rows' || quantity.kind === 'word' || typeof one !== 'number' || typeof two !== 'number') return '';
   if (quantity.kind === 'day') return one === two ? 'same' : `${Math.abs(two - one)} days ${two > one ? 'later' : 'earlier'}`;
-  const gap = printQuantity(two - one, quantity.unit, quantity.digits, system);
+  // Told no finer than the coarser of the two.
+  const digits = Math.min(digitsTold(one, quantity), digitsTold(two, quantity));
+  const gap = printQuantity(two - one, quantity.unit, digits, system);
   return two > one && /[1-9]/.test(gap) ? `+${gap}` : gap;
 }
 const scalarAt = (outcome: Outcome | null, name: string): Scalar | undefined => {

@@ -1,7 +1,7 @@
 import { render } from 'preact';
 import type { Calculator, Outcome } from '../kit/define.ts';
 import { fillWords, printName, printScalar, printWorking } from '../kit/print.ts';
-import type { Scalar } from '../kit/quantities.ts';
+import { digitsTold, type Scalar } from '../kit/quantities.ts';
 import type { Texts } from '../kit/state.ts';
 import { printIn } from '../units/printQuantity.ts';
 import { WorkingInputs, WorkingRows } from './WorkingParts.tsx';
@@ -21,7 +21,7 @@ export function stepResult(calculator: Calculator, outcome: Outcome, name: strin
   const value = scalarOf(outcome, name);
   if (!quantity || quantity.kind === 'rows' || value === undefined) return '';
   return quantity.kind === 'number' && typeof value === 'number'
-    ? printIn(value, quantity.unit, Math.max(quantity.digits + 1, 0))
+    ? printIn(value, quantity.unit, Math.max(digitsTold(value, quantity) + 1, 0))
     : printScalar(value, quantity, 'us');
 }
 

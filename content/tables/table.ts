@@ -113,6 +113,12 @@ export const upTo = (end: number): Cell => (Number.isFinite(end) ? end : 'more')
 
 const number = (value: number): string => value.toLocaleString('en-US', { maximumFractionDigits: 6 });
 
+/** One end of a range; a cell that is no range has none. */
+export function endOf(cell: Cell, end: 'low' | 'high' | undefined): Cell {
+  if (end === undefined) return cell;
+  return typeof cell === 'object' && cell !== null ? cell[end === 'low' ? 0 : 1] : null;
+}
+
 /** Stands where a source gives no value. */
 export const notGiven = '–';
 

@@ -19,6 +19,7 @@ describe('the search for numbers without a source', () => {
     ['a caution', '<Caution title="Wire">\nKeep it 30 feet away.\n</Caution>'],
     ['a row of a table', '| Grass | Inches |\n| --- | --- |\n| Fescue | 4 |'],
     ['a row whose source cell is empty', '| Grass | Inches | Source |\n| --- | --- | --- |\n| Fescue | 4 | |'],
+    ['a figure of a table without its source', 'Stop at <Tabled of="a" row="b" column="c" isBare /> inches.'],
     ['a citation in the next paragraph only', `${rate}\n\nSo it is <Cite key="a" />.`],
     ['a citation above a list that it does not lead into', `It grows <Cite key="a" />.\n\n- ${rate}`],
     ['a link to another guide', `${rate} See [resting](/guides/resting-grass/).`],

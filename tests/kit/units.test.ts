@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { digitsTold } from '../../calculators/kit/quantities.ts';
 import { dayOf, digitsIn, isoDay, printDay, printNumber, printQuantity } from '../../calculators/units/printQuantity.ts';
 import { readQuantity } from '../../calculators/units/readQuantity.ts';
 import { convert, isUnit, type UnitName, unitIn, units } from '../../calculators/units/units.ts';
@@ -143,6 +144,17 @@ describe('printing', () => {
     expect(printQuantity(95, 'usd/ton', 0, 'us')).toBe('$95 a ton');
     expect(printQuantity(20, 'pct', 0, 'si')).toBe('20 %');
     expect(printQuantity(70, 'cn', 0, 'us')).toBe('70');
+  });
+  it.each([
+    [1_290_879, { digits: 0, significant: 2 }, '1,300,000'],
+    [14.37, { digits: 3, significant: 2 }, '14'],
+    [0.0399, { digits: 3, significant: 2 }, '0.040'],
+    [136, { digits: 0, significant: 4 }, '136'],
+    [-2_695, { digits: 1, significant: 2 }, '−2,700'],
+    [0, { digits: 1, significant: 2 }, '0.0'],
+    [27_154.29, { digits: 2 }, '27,154.29'],
+  ])('%d told with %j', (value, fineness, text) => {
+    expect(printNumber(value, digitsTold(value, fineness))).toBe(text);
   });
   it('keeps about as many digits that matter', () => {
     expect(digitsIn(1, 'in', 'mm')).toBe(0);

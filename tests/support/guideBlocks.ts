@@ -12,11 +12,12 @@ export interface Block {
   readonly hasSourceCell: boolean;
 }
 
-/** Components shrunk to `{{Name}}`; containers, drawings and formulas taken out, what a caution says kept. */
+/** Components shrunk to `{{Name}}`, a figure of a table without its source to `{{BareTabled}}`; containers, drawings and formulas taken out, what a caution says kept. */
 const withoutMarkup = (body: string): string =>
   body
     .replaceAll(/<svg[\s\S]*?<\/svg>/g, '')
     .replaceAll(/\$\$[\s\S]*?\$\$/g, '')
+    .replaceAll(/<Tabled\b[^>]*\bisBare\b[^>]*\/>/g, '{{BareTabled}}')
     .replaceAll(/<([A-Z]\w*)\b[^>]*?\/>/g, '{{$1}}')
     .replaceAll(/<\/?[A-Za-z][^>]*>/g, '\n\n')
     .replaceAll(/\{\/\*[\s\S]*?\*\/\}/g, '');
@@ -62,7 +63,9 @@ export function blocksOf(body: string): readonly Block[] {
 /** What is read aloud of a block: without components, addresses and marks; a computed figure counts as one short number. */
 export const spoken = (text: string): string =>
   text
-    .replaceAll(/\{\{(?:Computed|Tabled)\}\}/g, '12 days')
+    .replaceAll('{{Computed}}', '12 days')
+    .replaceAll('{{Tabled}}', '12 inches')
+    .replaceAll('{{BareTabled}}', '12')
     .replaceAll(/\s*\{\{\w+\}\},?/g, '')
     .replaceAll(/(?<!\\)\$[^$\n]+(?<!\\)\$/g, 'x')
     .replaceAll(/!?\[([^\]]*)\]\([^)]*\)/g, '$1')

@@ -33,8 +33,8 @@ export const quantities = {
   likeLowPercent: percent('Share that catches up, at least', 'q_l'),
   likeHighPercent: percent('Share that catches up, at most', 'q_h'),
   endPercent: percent('Growth that comes by the last day of grazing', 'c_e'),
-  dryPercent: percent('Grass of a season that stays at the trigger, of normal', 'y'),
-  otherDryPercent: percent('Grass of such a season by the other line', 'y_o'),
+  dryPercent: percent('Grass of a season whose rain stays at the trigger, share of normal', 'y'),
+  otherDryPercent: percent('Grass of such a season by the other rule', 'y_o'),
   dryShortDays: days('Feed short, if rain stays at the trigger to the end', 'L'),
   dates: {
     kind: 'rows',

@@ -49,9 +49,11 @@ export function swingsOf(values: Values, known: Known) {
 export function byMarketOf({ calfGoes, movePercent }: Values, { usualUsd, earlyUsd, fedWeightLb, fedPriceUsdPerCwt }: Known) {
   const grossUsd = calfGoes === 'sold' ? 0 : (fedWeightLb * fedPriceUsdPerCwt) / 100;
   const fixedUsd = earlyUsd - grossUsd;
-  const span = Math.min(90, Math.max(20, 2 * movePercent));
   const even = usualUsd === grossUsd ? noEvenPercent : 100 * (fixedUsd / (usualUsd - grossUsd) - 1);
   const isEven: 'yes' | 'no' = even > noEvenPercent && even <= 1000 ? 'yes' : 'no';
+  // Wide enough to show where the two meet, if that is anywhere near.
+  const reach = isEven === 'yes' && Math.abs(even) <= 75 ? 1.2 * Math.abs(even) : 0;
+  const span = Math.min(90, Math.max(20, 2 * movePercent, reach));
   return {
     grossUsd,
     isEven,

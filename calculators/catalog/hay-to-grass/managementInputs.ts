@@ -75,7 +75,7 @@ export const managementInputs = {
     options: { ...methods, known },
   }),
   knownStoragePercent: number({
-    label: 'Lost in storage',
+    label: 'Lost in storage, of what was stacked',
     symbol: 's_k',
     belongsTo: 'management',
     unit: 'pct',
@@ -111,7 +111,7 @@ export const managementInputs = {
     options: { ...feeders, known: { label: 'I know what is wasted' } },
   }),
   knownFeedingPercent: number({
-    label: 'Lost in feeding',
+    label: 'Lost in feeding, of what is put out',
     symbol: 'f_k',
     belongsTo: 'management',
     unit: 'pct',

@@ -99,7 +99,7 @@ export const lossInputs = {
     shownWhen: { ...rind, ends: 'spoiled' },
   }),
   knownStoragePercent: number({
-    label: 'Lost in storage',
+    label: 'Lost in storage, of what was stacked',
     symbol: 's_k',
     belongsTo: 'management',
     unit: 'pct',
@@ -117,7 +117,7 @@ export const lossInputs = {
     options: { ...feeders, known: { label: 'I know what is wasted' } },
   }),
   knownFeedingPercent: number({
-    label: 'Lost in feeding',
+    label: 'Lost in feeding, of what is put out',
     symbol: 'f_k',
     belongsTo: 'management',
     unit: 'pct',

@@ -34,7 +34,7 @@ export default defineCalculator({
   ],
   compute,
 }).describe({
-  question: 'When does a hard rain start to pond, and how much is lost?',
+  question: 'When does a hard rain start to pond, and how much of it runs off?',
   lead: 'When water starts to stand on your ground in a burst, how much runs off, and the same storm on another soil or on ground that your own ring tests set apart.',
   searchWords: [
     'cloudburst',

@@ -55,7 +55,7 @@ export const quantities = {
   lowRunoffIn: inches('Runs off if the ground is twice as fast', 'Q_{low}'),
   highRunoffIn: inches('Runs off if it is half as fast', 'Q_{high}'),
   runoffPercent: amount('Share of the rain that runs off', 'q', 'pct', 0),
-  runoffGal: amount('Runs off each acre', 'V', 'gal', -2),
+  runoffGal: { ...amount('Runs off each acre', 'V', 'gal', 0), significant: 2 },
   evenRunoffIn: inches('Would run off if the same rain came evenly over a day', 'Q_{even}'),
   endRateCmPerHr: amount('Rate at which it could still soak in at the end', 'f_{end}', 'cm/hr', 3),
   endRateInPerHr: amount('Could still soak in at the end', 'f_{end}', 'in/hr', 2),

@@ -52,6 +52,7 @@ export const inputs = {
     min: 0.5,
     max: 12,
     default: 3,
+    // Common practice; the design storms of the ponding page peak at about the same.
     help: 'The hard part of a summer storm runs about 2 to 4 in an hour.',
     ask: 'Not sure? Leave 3. Slower, and even bare soil may take it all; much harder, and good sod sheds it too.',
   }),

@@ -3,13 +3,6 @@ import { compute } from './compute.ts';
 import { inputs } from './inputs.ts';
 import { quantities } from './quantities.ts';
 
-/** From here on a last gallon, a tenth of a ton, or a day, means nothing. */
-const manyGal = 10_000;
-const manyTon = 100;
-const manyCount = 100;
-const manyDays = 10;
-const veryManyDays = 100;
-
 const drinkRange = ({ stockDays, highStockDays }: { readonly stockDays: number; readonly highStockDays: number }): string =>
   stockDays === highStockDays ? 'all by one figure a head' : '{low} by the published list that asks for most, {high} by the one that asks for least';
 
@@ -30,41 +23,11 @@ export default defineCalculator({ slug: 'rain-on-ground', version: 1, title: 'Ga
   ],
   quantities,
   results: [
-    { of: 'waterGal', when: ({ waterGal }) => waterGal < manyGal },
-    { of: 'roundWaterGal', when: ({ waterGal }) => waterGal >= manyGal },
-    { of: 'caughtGal', when: ({ surface, caughtGal }) => surface === 'roof' && caughtGal < manyGal },
-    { of: 'roundCaughtGal', when: ({ surface, caughtGal }) => surface === 'roof' && caughtGal >= manyGal },
-    { of: 'tankCount', when: ({ tankCount }) => tankCount < manyCount },
-    { of: 'roundTankCount', when: ({ tankCount }) => tankCount >= manyCount },
-    {
-      of: 'stockDays',
-      when: ({ stockDays }) => stockDays < manyDays,
-      range: {
-        low: 'stockDays',
-        high: 'highStockDays',
-        says: drinkRange,
-      },
-    },
-    {
-      of: 'roundStockDays',
-      when: ({ stockDays }) => stockDays >= manyDays && stockDays < veryManyDays,
-      range: {
-        low: 'roundStockDays',
-        high: 'roundHighStockDays',
-        says: drinkRange,
-      },
-    },
-    {
-      of: 'longStockDays',
-      when: ({ stockDays }) => stockDays >= veryManyDays,
-      range: {
-        low: 'longStockDays',
-        high: 'longHighStockDays',
-        says: drinkRange,
-      },
-    },
-    { of: 'waterTon', when: ({ waterTon }) => waterTon < manyTon },
-    { of: 'roundWaterTon', when: ({ waterTon }) => waterTon >= manyTon },
+    { of: 'waterGal' },
+    { of: 'caughtGal', when: ({ surface }) => surface === 'roof' },
+    { of: 'tankCount' },
+    { of: 'stockDays', range: { low: 'stockDays', high: 'highStockDays', says: drinkRange } },
+    { of: 'waterTon' },
     { of: 'surfaceAc', when: ({ surface }) => surface === 'sides' || surface === 'paces' },
     { of: 'herdGalPerDay' },
     { of: 'otherRains' },
@@ -222,15 +185,12 @@ export default defineCalculator({ slug: 'rain-on-ground', version: 1, title: 'Ga
     'Drinking varies with the feed, the salt and the wind as well as the heat. Watch your own trough for a day.',
     'The water of a pond or tank also dries off and leaks; days here count drinking only.',
   ],
-  note: ({ surface, waterGal, caughtGal, tankCount, stockDays }, show) => {
-    const fell = show(waterGal < manyGal ? 'waterGal' : 'roundWaterGal');
-    const caught = show(caughtGal < manyGal ? 'caughtGal' : 'roundCaughtGal');
-    const tanks = show(tankCount < manyCount ? 'tankCount' : 'roundTankCount');
-    const days = show(stockDays < manyDays ? 'stockDays' : stockDays < veryManyDays ? 'roundStockDays' : 'longStockDays');
-    if (surface === 'roof' && caughtGal < 1) return `${show('depthIn')} of rain on this roof brings less than a gallon to the tank.`;
-    return surface === 'roof'
-      ? `${show('depthIn')} of rain on this roof is ${fell}, ${caught} of it in the tank: ${tanks} tank-fulls, ${days} of water for the stock.`
-      : `${show('depthIn')} of rain on ${show(surface === 'acres' ? 'areaAc' : 'surfaceAc')} is ${fell}, as much as ${tanks} tank-fulls or ${days} of stock water.`;
+  note: ({ surface, caughtGal }, show) => {
+    if (surface !== 'roof')
+      return `${show('depthIn')} of rain on ${show(surface === 'acres' ? 'areaAc' : 'surfaceAc')} is ${show('waterGal')}, as much as ${show('tankCount')} tank-fulls or ${show('stockDays')} of stock water.`;
+    return caughtGal < 1
+      ? `${show('depthIn')} of rain on this roof brings less than a gallon to the tank.`
+      : `${show('depthIn')} of rain on this roof is ${show('waterGal')}, ${show('caughtGal')} of it in the tank: ${show('tankCount')} tank-fulls, ${show('stockDays')} of water for the stock.`;
   },
   picture: { kind: 'lines', rows: 'otherRains', x: 'fallIn', ys: ['fallGal'] },
   sources: [

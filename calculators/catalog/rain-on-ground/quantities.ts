@@ -1,22 +1,21 @@
 import type { UnitName } from '../../units/units.ts';
 
 const amount = <U extends UnitName>(label: string, symbol: string, unit: U, digits = 0) => ({ kind: 'number', label, symbol, unit, digits }) as const;
+/** A number of any size, told with so many digits that count. */
+const counts = <U extends UnitName>(label: string, symbol: string, unit: U, significant: number, digits = 0) =>
+  ({ ...amount(label, symbol, unit, digits), significant }) as const;
 
 export const quantities = {
   depthIn: amount('Rain', 'P', 'in', 2),
   surfaceAc: amount('Area as seen from above', 'A', 'ac', 2),
   waterFt3: amount('Rain, in cubic feet', 'V_{ft}', 'cuft'),
-  waterGal: amount('Rain that fell', 'V', 'gal'),
-  roundWaterGal: amount('Rain that fell', 'V', 'gal', -3),
-  waterTon: amount('Weight of that water', 'M', 'ton', 1),
-  roundWaterTon: amount('Weight of that water', 'M', 'ton', -1),
+  waterGal: counts('Rain that fell', 'V', 'gal', 4),
+  waterTon: counts('Weight of that water', 'M', 'ton', 3, 1),
   usablePercent: amount('Share counted', 'c', 'pct'),
-  caughtGal: amount('Water counted (off a roof: what reaches the tank)', 'V_c', 'gal'),
-  roundCaughtGal: amount('Water counted (off a roof: what reaches the tank)', 'V_c', 'gal', -3),
+  caughtGal: counts('Water counted (off a roof: what reaches the tank)', 'V_c', 'gal', 4),
   lostGal: amount('Lost on the way to the tank', 'V_l', 'gal'),
   fullTankGal: amount('Full tank', 'T', 'gal'),
-  tankCount: amount('Tank-fulls', 'n_T', 'count', 1),
-  roundTankCount: amount('Tank-fulls', 'n_T', 'count', -1),
+  tankCount: counts('Tank-fulls', 'n_T', 'count', 3, 1),
   drinkers: {
     kind: 'rows',
     label: 'Each kind of stock',
@@ -28,17 +27,13 @@ export const quantities = {
       leastAllGalPerDay: amount('All drink, by the lowest list', 'N g_{low}', 'gal/d'),
     },
   },
-  herdGalPerDay: amount('The stock drink', 'G', 'gal/d'),
-  leastHerdGalPerDay: amount('The stock drink, by the lowest lists', 'G_{low}', 'gal/d'),
-  stockDays: amount('Would water your stock for', 't', 'd', 1),
-  roundStockDays: amount('Would water your stock for', 't', 'd', 0),
-  longStockDays: amount('Would water your stock for', 't', 'd', -1),
-  highStockDays: amount('The same, by the lowest lists', 't_{high}', 'd', 1),
-  roundHighStockDays: amount('The same, by the lowest lists', 't_{high}', 'd', 0),
-  longHighStockDays: amount('The same, by the lowest lists', 't_{high}', 'd', -1),
+  herdGalPerDay: counts('The stock drink', 'G', 'gal/d', 3),
+  leastHerdGalPerDay: counts('The stock drink, by the lowest lists', 'G_{low}', 'gal/d', 3),
+  stockDays: counts('Would water your stock for', 't', 'd', 2, 1),
+  highStockDays: counts('The same, by the lowest lists', 't_{high}', 'd', 2, 1),
   otherRains: {
     kind: 'rows',
     label: 'Other rains here',
-    columns: { fallIn: amount('Rain', 'p', 'in', 2), fallGal: amount('Water counted', 'v', 'gal') },
+    columns: { fallIn: amount('Rain', 'p', 'in', 2), fallGal: counts('Water counted', 'v', 'gal', 4) },
   },
 } as const;

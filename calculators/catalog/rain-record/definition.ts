@@ -108,7 +108,7 @@ export default defineCalculator({
     if (basis === 'medians') return `${total} of the nearest station.`;
     const drier = drierCount === 0 ? 'none was drier' : `${drierCount} ${drierCount === 1 ? 'was' : 'were'} drier`;
     const index = basis === 'index' ? `; standardized index ${show('index')} with an error of ${show('indexError')}, ${show('verdict')}` : '';
-    return `${total}. Of ${yearsCount} years ${drier}${index}.`;
+    return `${total}. Of ${yearsCount} years on record, this one among them, ${drier}${index}.`;
   },
   picture: {
     kind: 'lines',

@@ -262,10 +262,10 @@ export default defineCalculator({
     'Published ranges come from other places and mostly from fair rain. Appetite guides err by about 15 percent either way.',
     'The seven days are a rule of thumb. In fast growth the second bite comes sooner, in slow growth later.',
   ],
-  note: ({ verdict, todayVerdict }, show) =>
+  note: ({ verdict, todayVerdict, givenRestDays }, show) =>
     verdict === 'none-until-rain'
       ? `Growth is ${show('growthNowLbPerAcDay')}: no rest is long enough until it rains. Stop at ${show('stopHeightIn')}; each stay of ${show('stayDays')} takes about ${show('paddockAc')} of what stands at ${show('startHeightIn')}.`
-      : `At ${show('growthNowLbPerAcDay')} of growth a paddock needs about ${show('restDays')} from ${show('stopHeightIn')} back to ${show('startHeightIn')}. With stays of ${show('stayDays')} that is ${show('neededPaddocks')} paddocks of ${show('paddockAc')}; today’s ${show('paddockCount')} give ${show('givenRestDays')}, ${todayVerdict === 'enough' ? 'which is enough' : `${show('shortDays')} too short`}. Look before each move; the grass decides.`,
+      : `At ${show('growthNowLbPerAcDay')} of growth a paddock needs about ${show('restDays')} from ${show('stopHeightIn')} back to ${show('startHeightIn')}. With stays of ${show('stayDays')} that is ${show('neededPaddocks')} paddocks of ${show('paddockAc')}; ${givenRestDays === 0 ? 'as it is now, no paddock ever rests' : `today’s ${show('paddockCount')} give ${show('givenRestDays')}, ${todayVerdict === 'enough' ? 'which is enough' : `${show('shortDays')} too short`}`}. Look before each move; the grass decides.`,
   picture: { kind: 'spans', rows: 'moves', lane: 'paddock', from: 'inDay', to: 'outDay', spanSays: 'grazed', gapSays: 'rests' },
   calendar: {
     rows: 'moves',

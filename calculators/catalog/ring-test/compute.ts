@@ -128,11 +128,6 @@ export function compute(asked: Asked) {
     slowestInPerHr: Math.min(...rates),
     fastestInPerHr: Math.max(...rates),
     inchMin: 60 / middleInPerHr,
-    inchS: 3600 / middleInPerHr,
-    // The same rates for tight ground, where a tenth of an inch an hour is too coarse.
-    tightInPerHr: middleInPerHr,
-    tightLowInPerHr: middleInPerHr / overHighTimes,
-    tightHighInPerHr: middleInPerHr / overLowTimes,
     beyondUsual: isBeyondUsual(ratio) ? ('yes' as const) : ('no' as const),
     rateClass: infiltrationClass(middleInPerHr),
     pondedIn: depthIn / 2,

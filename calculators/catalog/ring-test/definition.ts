@@ -5,13 +5,9 @@ import { inputs } from './inputs.ts';
 import { quantities } from './quantities.ts';
 import { steps } from './steps.ts';
 
-/** A rate under this is told to a thousandth: tight or crusted ground, not none. */
-const tightInPerHr = 0.5;
 /** A test that can't be judged can't be compared. */
 const compares = ({ beside, judged }: Pick<Asked, 'beside'> & { readonly judged: string }): boolean => beside !== 'no' && judged === 'judged';
 const isSure = ({ verdict }: { readonly verdict: string }): boolean => verdict === 'faster' || verdict === 'slower';
-const ringReadsHigh = (low: string, high: string): string =>
-  `a ring reads high; straight down it is more like {${low}} (fine soil) to {${high}} (coarse)`;
 const pouredIn = (values: Pick<Asked, 'boreFrom' | 'boreIn' | 'fillWaterMl' | 'fillDepthIn' | 'waterMl'>): number =>
   ringDepthIn(values.waterMl, usedBoreIn(values));
 
@@ -58,18 +54,15 @@ export default defineCalculator({
     { of: 'judged', when: ({ judged }) => judged !== 'judged' },
     {
       of: 'middleInPerHr',
-      when: ({ middleInPerHr }) => middleInPerHr >= tightInPerHr,
-      range: { low: 'straightLowInPerHr', high: 'straightHighInPerHr', says: ringReadsHigh('low', 'high') },
+      range: {
+        low: 'straightLowInPerHr',
+        high: 'straightHighInPerHr',
+        says: 'a ring reads high; straight down it is more like {low} (fine soil) to {high} (coarse)',
+      },
     },
-    {
-      of: 'tightInPerHr',
-      when: ({ middleInPerHr }) => middleInPerHr < tightInPerHr,
-      range: { low: 'tightLowInPerHr', high: 'tightHighInPerHr', says: ringReadsHigh('low', 'high') },
-    },
-    { of: 'slowestInPerHr', when: ({ ringsCount, slowestInPerHr }) => ringsCount > 1 && slowestInPerHr >= 0.05 },
-    { of: 'fastestInPerHr', when: ({ ringsCount, fastestInPerHr }) => ringsCount > 1 && fastestInPerHr >= 0.05 },
-    { of: 'inchMin', when: ({ inchMin }) => inchMin >= 2 },
-    { of: 'inchS', when: ({ inchMin }) => inchMin < 2 },
+    { of: 'slowestInPerHr', when: ({ ringsCount }) => ringsCount > 1 },
+    { of: 'fastestInPerHr', when: ({ ringsCount }) => ringsCount > 1 },
+    { of: 'inchMin' },
     { of: 'rateClass', when: ({ judged }) => judged === 'judged' },
     { of: 'depthIn' },
     { of: 'verdict', when: compares },
@@ -83,7 +76,7 @@ export default defineCalculator({
       },
     },
     { of: 'beyondUsual', when: (values) => compares(values) && isSure(values) && values.beyondUsual === 'no' },
-    { of: 'otherInPerHr', when: (values) => compares(values) && values.otherInPerHr >= 0.05 },
+    { of: 'otherInPerHr', when: compares },
     { of: 'scatterTimes', when: (values) => compares(values) && values.scatterTimes > 0 },
     { of: 'lines' },
     { of: 'byPouring', when: ({ byPouring }) => byPouring.length > 1 },
@@ -149,14 +142,12 @@ export default defineCalculator({
   ],
   note: (values, show) => {
     // The unit stands behind the rate before or after it; once is enough.
-    const number = (name: 'slowestInPerHr' | 'fastestInPerHr' | 'straightLowInPerHr' | 'tightLowInPerHr'): string => show(name).split(' ')[0] ?? '';
-    const isTight = values.middleInPerHr < tightInPerHr;
-    const rate = show(isTight ? 'tightInPerHr' : 'middleInPerHr');
-    const down = isTight
-      ? `${number('tightLowInPerHr')} to ${show('tightHighInPerHr')}`
-      : `${number('straightLowInPerHr')} to ${show('straightHighInPerHr')}`;
-    const spread = isTight ? '' : ` (${number('slowestInPerHr')} to ${number('fastestInPerHr')})`;
-    const many = values.ringsCount > 1 ? `middle of ${show('ringsCount')} rings ${rate}${spread}` : `one ring ${rate}`;
+    const number = (name: 'slowestInPerHr' | 'fastestInPerHr' | 'straightLowInPerHr'): string => show(name).split(' ')[0] ?? '';
+    const many =
+      values.ringsCount > 1
+        ? `middle of ${show('ringsCount')} rings ${show('middleInPerHr')} (${number('slowestInPerHr')} to ${number('fastestInPerHr')})`
+        : `one ring ${show('middleInPerHr')}`;
+    const down = `${number('straightLowInPerHr')} to ${show('straightHighInPerHr')}`;
     const soil = { dry: 'dry ground', moist: 'moist ground', wet: 'wet ground' }[values.moisture];
     const once = values.rings.some(({ pours }) => pours === 'once') ? ', first pouring only' : '';
     const judged = values.judged === 'judged' ? '' : ` It can’t be judged yet: ${show('judged').replace(/^(?:No|Not yet): /, '')}.`;

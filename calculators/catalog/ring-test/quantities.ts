@@ -3,10 +3,11 @@ import type { UnitName } from '../../units/units.ts';
 const amount = <U extends UnitName>(label: string, symbol: string, unit: U, digits: number) =>
   ({ kind: 'number', label, symbol, unit, digits }) as const;
 const word = <W extends string>(label: string, words: Readonly<Record<W, string>>) => ({ kind: 'word', label, words }) as const;
-const rate = (label: string, symbol: string) => amount(label, symbol, 'in/hr', 1);
+/** Two digits count: tight ground takes hundredths of an inch an hour, a worm hole a hundred inches. */
+const rate = (label: string, symbol: string) => ({ ...amount(label, symbol, 'in/hr', 3), significant: 2 }) as const;
 const inches = (label: string, symbol: string) => amount(label, symbol, 'in', 2);
 const bare = (label: string, symbol: string, digits = 3) => amount(label, symbol, 'count', digits);
-const times = (label: string, symbol: string, digits = 1) => amount(label, symbol, 'ratio', digits);
+const times = (label: string, symbol: string, digits = 1) => ({ ...amount(label, symbol, 'ratio', digits), significant: digits + 1 }) as const;
 
 export const quantities = {
   judged: word('Can this test be judged?', {
@@ -40,11 +41,9 @@ export const quantities = {
   logSum: bare('Logarithms added up', 'L'),
   gapSum: bare('Squared gaps added up', 'S'),
   middleInPerHr: rate('Intake of this ground, middle of the rings', '\\bar r'),
-  tightInPerHr: amount('Intake of this ground, middle of the rings', '\\bar r', 'in/hr', 3),
   slowestInPerHr: rate('Slowest ring', 'r_{low}'),
   fastestInPerHr: rate('Fastest ring', 'r_{high}'),
-  inchMin: amount('Time for an inch to go in', 't_{in}', 'min', 0),
-  inchS: amount('Time for an inch to go in', 't_{in}', 's', 0),
+  inchMin: { ...amount('Time for an inch to go in', 't_{in}', 'min', 1), significant: 2 },
   rateClass: word('What the soil survey calls such a rate', {
     impermeable: 'Impermeable',
     'very-slow': 'Very slow',
@@ -60,8 +59,6 @@ export const quantities = {
   overHighTimes: times('A ring reads high by, fine soil', 'o_{high}', 2),
   straightLowInPerHr: rate('Straight down, fine soil', 'K_{low}'),
   straightHighInPerHr: rate('Straight down, coarse soil', 'K_{high}'),
-  tightLowInPerHr: amount('Straight down, fine soil', 'K_{low}', 'in/hr', 3),
-  tightHighInPerHr: amount('Straight down, coarse soil', 'K_{high}', 'in/hr', 3),
   otherLines: {
     kind: 'rows',
     label: 'The other test',

@@ -77,7 +77,7 @@ export const inputs = {
     max: 10,
     default: 2.6,
     help: 'From a soil test, percent by weight.',
-    ask: 'No test? Pale soil is near 1, brown near 2, dark brown near 3, nearly black 4 or more.',
+    ask: 'No test? By common practice, pale soil is near 1, brown near 2, dark brown near 3, nearly black 4 or more.',
     shownWhen: { soilFrom: 'texture' },
   }),
   slopeFrom: choice({
@@ -275,7 +275,7 @@ export const inputs = {
     min: 0.5,
     max: 40,
     default: 15,
-    help: 'A dump truck with two rear axles carries about 15 tons.',
+    help: 'By common practice a dump truck with two rear axles carries about 15 tons.',
   }),
   densityGPerCm3: number({
     label: 'Weight of the topsoil (bulk density)',

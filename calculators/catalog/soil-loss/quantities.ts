@@ -3,7 +3,10 @@ import type { UnitName } from '../../units/units.ts';
 const amount = <U extends UnitName>(label: string, symbol: string, unit: U, digits: number) =>
   ({ kind: 'number', label, symbol, unit, digits }) as const;
 const factor = (label: string, symbol: string, digits = 3) => amount(label, symbol, 'ratio', digits);
-const loss = (label: string, symbol: string) => amount(label, symbol, 'ton/ac', 0);
+/** Good to a factor of two: whole tons, and no more than two digits count. */
+const two = { significant: 2 } as const;
+const loss = (label: string, symbol: string) => ({ ...amount(label, symbol, 'ton/ac', 0), ...two }) as const;
+const loads = (label: string, symbol: string) => ({ ...amount(label, symbol, 'count', 0), ...two }) as const;
 const word = <W extends string>(label: string, words: Readonly<Record<W, string>>) => ({ kind: 'word', label, words }) as const;
 
 const underOne = 'Under 1 ton an acre (2 tonnes a hectare)';
@@ -29,7 +32,7 @@ export const quantities = {
   tilledExponentRatio: factor('Exponent of length, tilled', 'm_{tilled}', 2),
   tilledSlopeRatio: factor('Slope factor, tilled', 'LS_{tilled}', 2),
   coverRatio: factor('Cover factor of the pasture', 'C'),
-  coverStanding: word('This cover', { 'like-crops': 'As thin as under some row crops', holds: 'Better than under row crops' }),
+  coverStanding: word('Cover of this pasture', { 'like-crops': 'As thin as under some row crops', holds: 'Better than under row crops' }),
   lossTonPerAc: loss('Soil that leaves this pasture in a year', 'A'),
   lossSize: word('Soil that leaves this pasture in a year', { 'under-one': underOne, whole: 'A ton an acre or more' }),
   lowTonPerAc: loss('Half of that', 'A_{low}'),
@@ -42,14 +45,14 @@ export const quantities = {
   ploughedLowTonPerAc: loss('Half of the ploughed figure', 'A_{crop,low}'),
   ploughedHighTonPerAc: loss('Twice the ploughed figure', 'A_{crop,high}'),
   timesRatio: factor('Ploughed ground loses so many times as much', 'x', 0),
-  toleratedTonPerAc: loss('What this soil is said to bear in a year', 'T'),
-  standing: word('This pasture against that', bearing),
-  ploughedStanding: word('Ploughed ground against that', bearing),
-  loadsCount: amount('Truck loads off the whole pasture in a year', 'N', 'count', 0),
-  lowLoadsCount: amount('Truck loads at half', 'N_{low}', 'count', 0),
-  highLoadsCount: amount('Truck loads at twice', 'N_{high}', 'count', 0),
-  mostLoadsCount: amount('Truck loads off the whole pasture in a year, at most', 'N_{most}', 'count', 0),
-  ploughedLoadsCount: amount('Truck loads if it were ploughed', 'N_{crop}', 'count', 0),
+  toleratedTonPerAc: loss('What this soil is said to bear in a year (tolerance)', 'T'),
+  standing: word('This pasture against what the soil bears', bearing),
+  ploughedStanding: word('Ploughed ground against what the soil bears', bearing),
+  loadsCount: loads('Truck loads off the whole pasture in a year', 'N'),
+  lowLoadsCount: loads('Truck loads at half', 'N_{low}'),
+  highLoadsCount: loads('Truck loads at twice', 'N_{high}'),
+  mostLoadsCount: loads('Truck loads off the whole pasture in a year, at most', 'N_{most}'),
+  ploughedLoadsCount: loads('Truck loads if it were ploughed', 'N_{crop}'),
   inchYears: amount('An inch of this pasture is gone in', 't', 'yr', 0),
   fastInchYears: amount('An inch at twice the loss', 't_{fast}', 'yr', 0),
   slowInchYears: amount('An inch at half the loss', 't_{slow}', 'yr', 0),

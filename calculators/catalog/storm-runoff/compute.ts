@@ -155,9 +155,6 @@ export function compute({ rainIn, wetness, ground, parts, combine, abstraction, 
     runoffPercent: (storm.runoffIn / rainIn) * 100,
     runoffGal: inchAcresToGallons(storm.runoffIn * storm.totalAc),
     stayedGal: inchAcresToGallons(stayedIn * storm.totalAc),
-    // The same amounts where thousands mean nothing any more: the inches behind them hold two digits.
-    roundRunoffGal: inchAcresToGallons(storm.runoffIn * storm.totalAc),
-    roundStayedGal: inchAcresToGallons(stayedIn * storm.totalAc),
     coverPercent: sumOf(grounds, (part) => part.areaAc * part.groundCoverPercent) / storm.totalAc,
   };
 }

@@ -4,8 +4,6 @@ import { inputs } from './inputs.ts';
 import { quantities } from './quantities.ts';
 import { lacksNumber, noGroupA } from './refusals.ts';
 
-/** From here on the last thousands of gallons mean nothing. */
-const manyGal = 1_000_000;
 interface Told {
   readonly lowRunoffIn: number;
   readonly highRunoffIn: number;
@@ -73,10 +71,8 @@ export default defineCalculator({
     { of: 'betweenRunoffIn', when: ({ sod, wetness, betweenRunoffIn }) => sod === 'thin' && wetness !== 'average' && betweenRunoffIn >= leastToldIn },
     { of: 'stayedIn' },
     { of: 'runoffPercent', when: ({ method }) => method !== 'too-small' },
-    { of: 'runoffGal', when: ({ method, runoffGal }) => method !== 'too-small' && runoffGal < manyGal },
-    { of: 'roundRunoffGal', when: ({ runoffGal }) => runoffGal >= manyGal },
-    { of: 'stayedGal', when: ({ stayedGal }) => stayedGal < manyGal },
-    { of: 'roundStayedGal', when: ({ stayedGal }) => stayedGal >= manyGal },
+    { of: 'runoffGal', when: ({ method }) => method !== 'too-small' },
+    { of: 'stayedGal' },
     { of: 'firstIn' },
     { of: 'soakedIn', when: ({ method }) => method !== 'too-small' },
     { of: 'middleCurveNumber', when: ({ ground }) => ground === 'parts' },
@@ -281,7 +277,7 @@ export default defineCalculator({
     'The tables are coarse: three classes of cover. Ground that just passes into the next class has hardly changed.',
     'Curve numbers under 30 are run as 30. Frozen ground, snow and paved ground are not covered.',
   ],
-  note: ({ method, lowRunoffIn, betweenRunoffIn, highRunoffIn, runoffGal, ground, sod, wetness }, show) => {
+  note: ({ method, lowRunoffIn, betweenRunoffIn, highRunoffIn, ground, sod, wetness }, show) => {
     const between = betweenRunoffIn < leastToldIn ? 'next to none' : show('betweenRunoffIn');
     if (sod === 'thin' && wetness === 'dry' && highRunoffIn >= leastToldIn)
       return `Of ${show('rainIn')} of rain ${between} to ${show('highRunoffIn')} ran off ground so thinly covered; the tables’ ${show('runoffIn')} for dry ground is too little where it crusts.`;
@@ -293,7 +289,7 @@ export default defineCalculator({
     const thin = wetness === 'wet' ? `${between} if it was only moist before` : `${show('highRunoffIn')} if it was wet before`;
     const range = sod === 'thin' ? `${thin}; the cover is thin` : `${low} if the ground was dry before, ${show('highRunoffIn')} if wet`;
     const area = ground === 'one' ? show('areaAc') : show('totalAc');
-    return `Of ${show('rainIn')} of rain about ${show('runoffIn')} ran off (${range}), ${show(runoffGal < manyGal ? 'runoffGal' : 'roundRunoffGal')} from ${area}; ${show('stayedIn')} stayed.`;
+    return `Of ${show('rainIn')} of rain about ${show('runoffIn')} ran off (${range}), ${show('runoffGal')} from ${area}; ${show('stayedIn')} stayed.`;
   },
   picture: { kind: 'soilFace', rain: 'rainIn', runsOff: 'runoffIn', heldFirst: 'heldFirstIn', soaksIn: 'soakedIn', coverPercent: 'coverPercent' },
   sources: ['tr55-1986', 'nrcs-neh630-10-2004', 'hawkins-2002', 'nrcs-neh630-07-2009'],

@@ -57,9 +57,8 @@ export const quantities = {
   stayedIn: depth('Stayed on the ground', 'F'),
   soakedIn: depth('Soaked in after that', 'F_a'),
   runoffPercent: amount('Share that ran off', 'q', 'pct', 0),
-  runoffGal: amount('Ran off, in gallons', 'V', 'gal', -3),
-  stayedGal: amount('Stayed, in gallons', 'V_F', 'gal', -3),
-  roundRunoffGal: amount('Ran off, in gallons', 'V', 'gal', -5),
-  roundStayedGal: amount('Stayed, in gallons', 'V_F', 'gal', -5),
+  // The inches behind them hold two digits.
+  runoffGal: { ...amount('Ran off, in gallons', 'V', 'gal', 0), significant: 2 },
+  stayedGal: { ...amount('Stayed, in gallons', 'V_F', 'gal', 0), significant: 2 },
   coverPercent: amount('Covered ground, over all', 'G', 'pct', 0),
 } as const;

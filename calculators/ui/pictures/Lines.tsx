@@ -1,7 +1,7 @@
 import type { Outcome } from '../../kit/define.ts';
 import type { Lines as LinesPicture } from '../../kit/pictures.ts';
 import { printScalar } from '../../kit/print.ts';
-import type { ScalarQuantity } from '../../kit/quantities.ts';
+import { digitsTold, type ScalarQuantity } from '../../kit/quantities.ts';
 import { printNumber } from '../../units/printQuantity.ts';
 import { convert, type UnitSystem, unitIn, units } from '../../units/units.ts';
 import { dayTicks, niceTicks, percentAlong, spreadLabels, wrapLabel } from './axis.ts';
@@ -154,7 +154,7 @@ export function Lines(props: PictureProps<LinesPicture>) {
         const say = (index: number, at: 0 | -1): string => {
           const point = drawn[index]?.points.at(at);
           return point
-            ? `${printNumber(point[1], ys[0]?.kind === 'number' ? Math.max(0, ys[0].digits) : 0)} ${unitWords(ys[0])} at ${x?.kind === 'day' ? printScalar(point[0], x, system) : sayX(point[0])}`
+            ? `${printNumber(point[1], ys[0]?.kind === 'number' ? Math.max(0, digitsTold(point[1], ys[0])) : 0)} ${unitWords(ys[0])} at ${x?.kind === 'day' ? printScalar(point[0], x, system) : sayX(point[0])}`
             : '';
         };
         const said = [
