@@ -103,7 +103,7 @@ const termRecords = (): readonly SearchRecord[] =>
     url: `/glossary/#${anchorOf(term)}`,
     kind: 'term',
     title: term.term,
-    lead: `${term.plain}. ${term.says}`,
+    lead: `${term.plain.charAt(0).toUpperCase()}${term.plain.slice(1)}. ${term.says}`,
     words: term.forms.join('. '),
     names: [term.term, ...term.forms],
     parts: [{ title: '', text: `${term.plain}. ${term.says}` }],
