@@ -158,6 +158,9 @@ export function columnHead(quantity: ScalarQuantity, system: UnitSystem): string
   const { print } = units[unitIn(system, quantity.unit)];
   return print === '' ? quantity.label : `${quantity.label} (${print})`;
 }
+/** Numbers stand right; a day stays on one line. */
+export const cellClass = (quantity: ScalarQuantity | undefined): string | undefined =>
+  quantity?.kind === 'number' ? 'is-number' : quantity?.kind === 'day' ? 'is-day' : undefined;
 export const isNumeric = (quantity: ScalarQuantity | undefined): boolean => quantity?.kind === 'number';
 
 export function RowsResult({
@@ -193,7 +196,7 @@ export function RowsResult({
           {rows.map((row, index) => (
             <tr key={`${index}-${String(row[columns[0]?.name ?? ''])}`}>
               {columns.map(({ name, column }) => (
-                <td key={name} class={isNumeric(column) ? 'is-number' : undefined}>
+                <td key={name} class={cellClass(column)}>
                   {printCell(row[name] ?? '', column, system)}
                 </td>
               ))}

@@ -7,7 +7,7 @@ import { isShown, rowsIn, type Texts, textIn } from '../kit/state.ts';
 import type { PlainStep } from '../kit/steps.ts';
 import { printDay } from '../units/printQuantity.ts';
 import { isBare, units } from '../units/units.ts';
-import { columnHead, isNumeric } from './Results.tsx';
+import { cellClass, columnHead, isNumeric } from './Results.tsx';
 
 const rowsOf = (outcome: Outcome, name: string): Rows => {
   const list = outcome.computed[name];
@@ -117,7 +117,7 @@ export function WorkingRows({
               const value = row[name];
               const text = column.kind === 'word' ? column.words[String(value)] : printWorking(calculator, name, value, quantity.columns);
               return (
-                <td key={name} class={isNumeric(column) ? 'is-number' : undefined}>
+                <td key={name} class={cellClass(column)}>
                   {text}
                   {ways.length > 1 && way !== undefined && <sup>{letters[way]}</sup>}
                 </td>

@@ -60,7 +60,7 @@ export const quantities = {
   evenMarketPercent: amount('Move of the market that makes both the same (minus: a fall)', 'z_e', 'pct'),
   byMarket: {
     kind: 'rows',
-    label: 'Both ways, as the market moves until the usual day, for one calf',
+    label: 'Both ways by the market, one calf',
     columns: {
       marketPercent: amount('Market moves by', 'z', 'pct'),
       usualAtUsd: amount('Usual time', 'U_z', 'usd', -1),
@@ -69,7 +69,7 @@ export const quantities = {
   },
   swings: {
     kind: 'rows',
-    label: 'What the answer hangs on most: early over usual, for one calf (minus: usual leaves more)',
+    label: 'What the answer hangs on most',
     columns: {
       input: {
         kind: 'word',
@@ -84,8 +84,8 @@ export const quantities = {
           feed: 'Feed and care of the calf, a tenth either way',
         },
       },
-      lowEndUsd: amount('At the low end', 'A_1', 'usd'),
-      highEndUsd: amount('At the high end', 'A_2', 'usd'),
+      lowEndUsd: amount('Early leaves more (minus: less), low end', 'A_1', 'usd'),
+      highEndUsd: amount('High end', 'A_2', 'usd'),
       swingUsd: amount('Between them', 'D', 'usd'),
     },
   },
