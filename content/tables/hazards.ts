@@ -74,7 +74,7 @@ export const hazards: TableGroup = {
       slug: 'nitrate-in-water',
       title: 'Nitrate in stock water: what universities say',
       says: 'Classes for nitrate nitrogen in water, in the words of each publication.',
-      trap: 'The lists differ tenfold. A slip may report nitrate instead of nitrate nitrogen, which is a larger number for the same water.',
+      trap: 'The lists lie far apart. A slip may report nitrate instead of nitrate nitrogen, which is a larger number for the same water.',
       caution: `Nitrate kills within hours, and feed adds to water. ${never} Go by the strictest list and ask a veterinarian.`,
       searchWords: ['nitrate', 'water test', 'well water', 'NO3-N', 'livestock water quality'],
       file: 'feedHazards',

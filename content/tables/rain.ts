@@ -137,7 +137,7 @@ export const rain: TableGroup = {
       slug: 'soil-group-limits',
       title: 'Hydrologic soil group by how fast water gets through',
       says: 'The fastest rate that still belongs to each group, by the list of 1986 and by the newer one.',
-      trap: 'The two lists measure different things and differ tenfold. Never mix them.',
+      trap: 'The two lists measure different things and lie far apart. Never mix them.',
       searchWords: ['saturated conductivity', 'ksat', 'transmission rate', 'hydrologic group limits'],
       file: 'soilGroups',
       calculators: ['storm-runoff'],

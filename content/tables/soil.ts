@@ -15,9 +15,9 @@ const densities = entriesOf(rootLimitingDensity).flatMap(([list, { source, where
 );
 
 const canopies = {
-  'short-brush': 'Tall weeds or short brush',
-  'tall-brush': 'Brush or bushes',
-  trees: 'Trees without low brush',
+  'short-brush': 'tall weeds or short brush',
+  'tall-brush': 'brush or bushes',
+  trees: 'trees without low brush',
 } as const;
 const grounds = { grass: 'grass and litter', weeds: 'weeds with few roots' } as const;
 /** The row without a canopy is the same under every height and stands once for each kind of ground. */
@@ -27,8 +27,8 @@ const coverRows = entriesOf(canopies).flatMap(([canopy, canopyName], nth) =>
       .map((factors, index) => {
         const canopyPercent = pastureCover.canopyPercent[index] ?? 0;
         return canopyPercent === 0
-          ? { canopyPercent, key: `none-${ground}`, name: `Nothing above, ${groundName}`, factors }
-          : { canopyPercent, key: `${canopy}-${canopyPercent}-${ground}`, name: `${canopyName} over ${canopyPercent} %, ${groundName}`, factors };
+          ? { canopyPercent, key: `none-${ground}`, name: `Nothing above; ${groundName}`, factors }
+          : { canopyPercent, key: `${canopy}-${canopyPercent}-${ground}`, name: `${canopyPercent} % under ${canopyName}; ${groundName}`, factors };
       })
       .filter(({ canopyPercent }) => canopyPercent > 0 || nth === 0),
   ),

@@ -46,7 +46,7 @@ function marked(term: Term, word: string): readonly Node[] {
     element('button', { type: 'button', className: ['term'], popoverTarget: `term-${anchor}` }, word),
     element(
       'span',
-      { id: `term-${anchor}`, className: ['term-note'], popover: 'auto', 'data-pagefind-ignore': '' },
+      { id: `term-${anchor}`, className: ['term-note'], popover: 'auto', 'data-not-searched': '' },
       element('b', {}, `${term.term}: ${term.plain}.`),
       ` ${term.says} `,
       element('a', { href: `/glossary/#${anchor}` }, 'All words'),

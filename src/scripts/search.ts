@@ -1,10 +1,12 @@
-import { type Found, type Hit, searchPages } from './searchIndex.ts';
+import type { Answer, Found } from '../search/ask.ts';
+import { nearWords } from '../search/nearestWord.ts';
+import { type Kind, kindNames, type Line } from '../search/records.ts';
+import { lineOf, namingWords, searchSite } from './searchIndex.ts';
 
 const pageSize = 5;
 const shortestWord = 2;
 /** Long enough that somebody who types a word asks once. */
 const pauseMs = 150;
-const kindNames: Readonly<Record<string, string>> = { calculator: 'Calculator', guide: 'Guide', source: 'Source', page: 'Page' };
 
 const element = <T extends Element>(selector: string, type: new () => T): T => {
   const found = document.querySelector(selector);
@@ -14,6 +16,7 @@ const element = <T extends Element>(selector: string, type: new () => T): T => {
 const form = element('#search', HTMLFormElement);
 const field = element('#query', HTMLInputElement);
 const status = element('#search-status', HTMLElement);
+const near = element('#search-near', HTMLElement);
 const list = element('#search-results', HTMLElement);
 const more = element('#search-more', HTMLButtonElement);
 const invitation = status.textContent;
@@ -32,35 +35,12 @@ const link = (text: string, address: string): HTMLAnchorElement => {
   return made;
 };
 
-/** The excerpt marks the words found; only its text and its marks are taken over. */
-const marked = (excerpt: string): HTMLElement => {
-  const made = document.createElement('p');
-  const parsed = new DOMParser().parseFromString(excerpt, 'text/html');
-  for (const node of parsed.body.childNodes)
-    made.append(node instanceof HTMLElement ? textElement('mark', node.textContent) : (node.textContent ?? ''));
-  return made;
-};
-
-/** The index falls back on words that begin alike, down to one letter. Whether the words found are really the ones asked for. */
-const answers = ({ excerpt }: Found, words: string): boolean => {
-  const asked = words.toLowerCase().split(/\s+/);
-  const found = [...excerpt.matchAll(/<mark>(.*?)<\/mark>/g)].map(([, word = '']) => word.toLowerCase());
-  return found.length === 0 || found.some((word) => asked.some((each) => word.startsWith(each.slice(0, 4))));
-};
-
-const drawn = ({ url, excerpt, meta, sub_results }: Found): HTMLElement => {
+const drawn = (kind: Kind, { url, sub_results }: Found, { title, lead, question = title }: Line): HTMLElement => {
   const item = document.createElement('li');
-  const { title = url, kind = 'page', lead, question = title } = meta;
-  const isCalculator = kind === 'calculator';
   const head = document.createElement('h2');
+  const isCalculator = kind === 'calculator';
   head.append(link(isCalculator ? question : title, url));
-  const name = kindNames[kind] ?? kind;
-  // A page that says what it is about says it better than the words around the find.
-  item.append(
-    head,
-    textElement('p', isCalculator ? `${name}: ${title}` : name, 'kind'),
-    lead === undefined ? marked(excerpt) : textElement('p', lead),
-  );
+  item.append(head, textElement('p', isCalculator ? `${kindNames[kind]}: ${title}` : kindNames[kind], 'kind'), textElement('p', lead));
   const places = kind === 'guide' ? sub_results.filter((place) => place.url.includes('#')).slice(0, 2) : [];
   if (places.length > 0) {
     const inside = textElement('p', 'In it: ', 'inside');
@@ -72,12 +52,13 @@ const drawn = ({ url, excerpt, meta, sub_results }: Found): HTMLElement => {
   return item;
 };
 
-let hits: readonly Hit[] = [];
+let hits: Answer['hits'] = [];
 let isReading = false;
 
 const clear = (says: string): void => {
   hits = [];
   list.replaceChildren();
+  near.replaceChildren();
   more.hidden = true;
   status.textContent = says;
 };
@@ -87,13 +68,31 @@ const drawMore = async (words: string): Promise<void> => {
   const from = list.childElementCount;
   // Two clicks must not draw the same lines twice.
   more.hidden = true;
-  for (const hit of hits.slice(from, from + pageSize)) {
-    const page = await hit.data();
+  for (const { hit, kind } of hits.slice(from, from + pageSize)) {
+    const found = await hit.data();
+    const line = await lineOf(kind, found.raw_url);
     if (words !== field.value.trim()) return;
-    if (list.childElementCount === 0 && !answers(page, words)) status.textContent = `Nothing found for "${words}". The nearest words are in these.`;
-    list.append(drawn(page));
+    list.append(drawn(kind, found, line));
   }
   more.hidden = list.childElementCount >= hits.length;
+};
+
+const quoted = (words: readonly string[]): string => words.map((word) => `"${word}"`).join(', ');
+
+/** What was found, and what was looked for in place of words that nothing is called by. */
+const told = ({ hits: found, taken, unknown }: Answer, words: string): string => {
+  if (found.length === 0) return `Nothing found for "${words}". Try one plain word, the one you would use at the gate.`;
+  const looked = taken.map(({ typed, as }) => ` Nothing here is called "${typed}": looked for "${as}".`).join('');
+  const left = unknown.length > 0 ? ` Nothing found for ${quoted(unknown)}; these have the other words.` : '';
+  return `${found.length} found for "${words}".${looked}${left}`;
+};
+
+const suggest = (words: readonly string[]): void => {
+  if (words.length === 0) return;
+  near.append('Did you mean ');
+  words.forEach((word, index) => {
+    near.append(index > 0 ? ', ' : '', link(word, `?q=${encodeURIComponent(word)}`));
+  });
 };
 
 const search = async (): Promise<void> => {
@@ -107,14 +106,12 @@ const search = async (): Promise<void> => {
   if (!isReading) status.textContent = 'Looking ...';
   isReading = true;
   try {
-    const found = await searchPages(words);
+    const answer = await searchSite(words);
+    const suggested = answer.hits.length === 0 ? nearWords(answer.unknown, await namingWords()) : [];
     if (words !== field.value.trim()) return;
-    clear(
-      found.length === 0
-        ? `Nothing found for "${words}". Try one plain word, or the other word for it: stubble for residual, paddock for pasture.`
-        : `${found.length} ${found.length === 1 ? 'page' : 'pages'} for "${words}".`,
-    );
-    hits = found;
+    clear(told(answer, words));
+    suggest(suggested);
+    hits = answer.hits;
     await drawMore(words);
   } catch {
     clear('The search index did not load. With a signal, type again; without one, the lists below still work.');
@@ -135,6 +132,19 @@ field.addEventListener('input', () => {
 more.addEventListener('click', () => {
   const next = list.childElementCount;
   void drawMore(field.value.trim()).then(() => list.children[next]?.querySelector('a')?.focus());
+});
+
+/** Up and down go from the field through the results and back; the caret has no other use for them in a field of one line. */
+addEventListener('keydown', (event) => {
+  const step = event.key === 'ArrowDown' ? 1 : event.key === 'ArrowUp' ? -1 : 0;
+  const active = document.activeElement;
+  if (step === 0 || !(active instanceof HTMLElement) || event.ctrlKey || event.metaKey || event.altKey || event.shiftKey) return;
+  const stops: readonly HTMLElement[] = [field, ...list.querySelectorAll<HTMLElement>('h2 a')];
+  const at = stops.indexOf(active);
+  const next = stops[at + step];
+  if (at < 0 || !next) return;
+  event.preventDefault();
+  next.focus();
 });
 
 field.value = new URLSearchParams(location.search).get('q') ?? '';

@@ -11,7 +11,7 @@ test('nothing of the index is fetched before something is typed', async ({ page 
 });
 
 test('a question finds the calculator that answers it first, sources last', async ({ page }) => {
-  await page.goto('/search/?q=runoff');
+  await page.goto('/search/?q=hay');
   await expect(page.locator(results).first()).toBeVisible();
   await expect(page.locator(results).first().locator('.kind')).toContainText('Calculator');
   const told = await page.locator(status).textContent();
@@ -47,10 +47,40 @@ test('a word that nobody uses gets an answer and other ways on', async ({ page }
   await expect(page.getByRole('link', { name: 'all calculators' })).toBeVisible();
 });
 
-test('words that only begin alike are not passed off as found', async ({ page }) => {
-  await page.goto('/search/?q=asdfgh');
-  await expect(page.locator(status)).toContainText('Nothing found for "asdfgh". The nearest');
+test('a misspelled word is taken for the known one, and that is said', async ({ page }) => {
+  await page.goto('/search/?q=infiltrration');
+  await expect(page.locator(status)).toContainText('looked for "infiltration"');
   await expect(page.locator(results).first()).toBeVisible();
+});
+
+test('a word that is too far off is not guessed; what looks like it is offered', async ({ page }) => {
+  await page.goto('/search/?q=nytrait');
+  await expect(page.locator(status)).toContainText('Nothing found for "nytrait"');
+  await expect(page.locator(results)).toHaveCount(0);
+  await page.locator('#search-near').getByRole('link', { name: 'nitrate', exact: true }).click();
+  await expect(page.locator('#query')).toHaveValue('nitrate');
+  await expect(page.locator(results).first()).toBeVisible();
+});
+
+test('each find says what it is', async ({ page }) => {
+  await page.goto('/search/?q=slake+test+sheet');
+  const kinds = page.locator('#search-results .kind');
+  await expect(kinds).toHaveCount(5);
+  for (const kind of await kinds.allTextContents())
+    expect(kind).toMatch(/^(Calculator: .+|Guide|Word of the trade|Table|Sheet to print|Page|Source)$/);
+  await expect(kinds.filter({ hasText: 'Sheet to print' }).first()).toBeVisible();
+});
+
+test('arrow keys walk from the field through the results and back', async ({ page }) => {
+  await page.goto('/search/?q=hay');
+  await expect(page.locator(results)).toHaveCount(5);
+  await page.locator('#query').focus();
+  await page.keyboard.press('ArrowDown');
+  await page.keyboard.press('ArrowDown');
+  await expect(page.locator(results).nth(1).locator('h2 a')).toBeFocused();
+  await page.keyboard.press('ArrowUp');
+  await page.keyboard.press('ArrowUp');
+  await expect(page.locator('#query')).toBeFocused();
 });
 
 test('an empty field goes back to the invitation', async ({ page }) => {

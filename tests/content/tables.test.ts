@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { basename, dirname, join, posix } from 'node:path';
 import ts from 'typescript';
 import { describe, expect, it } from 'vitest';
-import { printCell } from '../../content/tables/table.ts';
+import { endOf, printCell } from '../../content/tables/table.ts';
 import { columnAt, referenceTables, rowOf, tableNamed } from '../../content/tables/tables.ts';
 import { filesBelow, root } from '../support/files.ts';
 import { attributesIn } from '../support/guideBlocks.ts';
@@ -93,6 +93,7 @@ describe('published tables', () => {
       for (const table of keysOf('of').map(tableNamed)) {
         for (const key of [...keysOf('row'), ...keysOf('rows')]) rowOf(table, key);
         for (const key of [...keysOf('column'), ...keysOf('columns')]) columnAt(table, key);
+        for (const end of keysOf('end')) expect(['low', 'high'], tag).toContain(end);
       }
     }
   });
@@ -119,6 +120,11 @@ describe('a page of a table', () => {
     ['soil-loss-tolerance', 'deeper', 'renewable', '5', 'mccormack-young-1981, from memory'],
   ])('of %s has at %s, %s what its source prints', (slug, row, column, printed) => {
     expect(shownAt(slug, row, column)).toBe(printed);
+  });
+
+  it('gives one end of a range, and none of what is no range', () => {
+    expect([endOf([2, 3], 'low'), endOf([2, 3], 'high'), endOf([2, 3], undefined)]).toEqual([2, 3, [2, 3]]);
+    expect([endOf(4, 'low'), endOf('over', 'high'), endOf(null, 'low')]).toEqual([null, null, null]);
   });
 
   it('stops the build at a table, row or column that there is not', () => {

@@ -21,6 +21,7 @@ export default defineCalculator({
   lead: 'Clip and weigh, or measure heights, and get the pounds an acre, the days of grazing with their range, and how many plots it takes to know.',
   searchWords: [
     'forage inventory',
+    'how much grass do I have',
     'clip and weigh',
     'grazing stick',
     'plate meter',

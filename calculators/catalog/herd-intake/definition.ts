@@ -14,6 +14,8 @@ export default defineCalculator({
   question: 'What does my herd eat?',
   lead: 'Pounds of feed a day and tons a month for the stock you have, with the water out. Then the same herd in animal units, by each way that people count them.',
   searchWords: [
+    'what cows eat',
+    'what ewes eat',
     'animal unit',
     'animal unit month',
     'AUM',

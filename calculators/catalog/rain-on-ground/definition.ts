@@ -11,6 +11,7 @@ export default defineCalculator({ slug: 'rain-on-ground', version: 1, title: 'Ga
   lead: 'Inches of rain turned into gallons on your acres or your roof, then into tank-fulls and days of water for your stock.',
   searchWords: [
     'acre-inch',
+    '27,154 gallons',
     'inch of rain on an acre',
     'roof catchment',
     'barn roof water',

@@ -39,6 +39,7 @@ export default defineCalculator({
   lead: 'How much of a storm leaves your ground, and how much would have stayed under other cover. Your own rain, your own acres.',
   searchWords: [
     'curve number',
+    'how much rain soaked in',
     'gully washer',
     'flash flood',
     'overland flow',
