@@ -27,6 +27,8 @@ const guides = defineCollection({
     sources: z.array(reference('sources')).default([]),
     /** Cautions that stand before the text. */
     cautions: z.array(z.string()).default([]),
+    /** Ways through the guides (`content/paths.json`) that end with this one, beside those that name it. */
+    paths: z.array(z.string()).default([]),
     related: z.array(reference('guides')).default([]),
     /** Other words that people search with. */
     searchWords: z.array(z.string()).default([]),

@@ -29,11 +29,11 @@ const linesOf = (kind: string): readonly (readonly [string, Line])[] =>
     Object.entries<Line>(JSON.parse(textOf(dist, file))).map(([url, line]) => [trimmed(url), line] as const),
   );
 
-test('every judged page stands, and every guide, calculator and sheet is judged', () => {
+test('every judged page stands, and every calculator and sheet is judged', () => {
   expect(all.length).toBeGreaterThanOrEqual(150);
   const named = new Set(all.flatMap((each) => each.pages));
   expect([...named].filter((address) => !stands(address))).toEqual([]);
-  expect([...pages.keys()].filter((path) => /^(guides|calculators|sheets)\/./.test(path) && !named.has(path))).toEqual([]);
+  expect([...pages.keys()].filter((path) => /^(calculators|sheets)\/./.test(path) && !named.has(path))).toEqual([]);
 });
 
 test('what producers ask finds the page that answers', async () => {

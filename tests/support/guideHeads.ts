@@ -12,6 +12,7 @@ const headSchema = v.object({
   sources: v.optional(v.array(v.string()), []),
   cautions: v.optional(v.array(v.string()), []),
   related: v.optional(v.array(v.string()), []),
+  paths: v.optional(v.array(v.string()), []),
   examples: v.optional(v.record(v.string(), v.object({ slug: v.string(), query: v.string(), says: v.string() })), {}),
 });
 
