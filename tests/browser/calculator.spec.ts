@@ -227,7 +227,7 @@ test('a whole calculator weighs what was measured, not more', async ({ page }) =
       bytes.reduce((sum, each) => sum + each, 0),
       [...asked].join('\n'),
       // A form that asks for a record carries what reads one.
-    ).toBeLessThanOrEqual([...asked].some((path) => path.includes('/RecordField.')) ? 59_000 : 52_000);
+    ).toBeLessThanOrEqual([...asked].some((path) => path.includes('/RecordField.')) ? 60_000 : 54_000);
     page.removeAllListeners('request');
   }
 });

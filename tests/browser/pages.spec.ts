@@ -33,24 +33,43 @@ const violations = async (page: Page, rules?: readonly string[]): Promise<readon
   return found.flatMap(({ id, nodes }) => nodes.map(({ target }) => `${id}: ${target.join(' ')}`));
 };
 
-for (const address of addresses) {
+/** Pages of one making, told apart by their rows alone: they share a test, and their colours are looked at once. */
+const isTable = (address: string): boolean => /^\/tables\/./.test(address);
+const tablesTogether = 14;
+
+async function look(page: Page, address: string, schemes: 'light' | 'both'): Promise<void> {
+  await page.emulateMedia({ colorScheme: 'light' });
+  await page.setViewportSize({ width: 390, height: 844 });
+  await page.goto(address, { waitUntil: 'load' });
+  // Folded away it would go unseen here.
+  if (address.startsWith('/calculators/'))
+    await page.locator('details.working').evaluateAll((all) => {
+      for (const each of all) each.setAttribute('open', '');
+    });
+  const overflowPx = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+  expect(overflowPx, `sideways scroll of ${address}`).toBeLessThanOrEqual(0);
+  await emptyFormulas(page);
+  expect(await violations(page), `${address} in light`).toEqual([]);
+  if (schemes === 'light') return;
+  // Only the colours differ.
+  await page.emulateMedia({ colorScheme: 'dark' });
+  expect(await violations(page, ['color-contrast']), `${address} in dark`).toEqual([]);
+}
+
+for (const address of addresses.filter((each) => !isTable(each))) {
   test(`${address} is quiet, fits a phone and can be used by everybody`, async ({ page }) => {
     const seen = watch(page);
-    await page.emulateMedia({ colorScheme: 'light' });
-    await page.setViewportSize({ width: 390, height: 844 });
-    await page.goto(address, { waitUntil: 'load' });
-    // Folded away it would go unseen here.
-    if (address.startsWith('/calculators/'))
-      await page.locator('details.working').evaluateAll((all) => {
-        for (const each of all) each.setAttribute('open', '');
-      });
-    const overflowPx = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
-    expect(overflowPx, 'sideways scroll').toBeLessThanOrEqual(0);
-    await emptyFormulas(page);
-    expect(await violations(page), 'light').toEqual([]);
-    // Only the colours differ.
-    await page.emulateMedia({ colorScheme: 'dark' });
-    expect(await violations(page, ['color-contrast']), 'dark').toEqual([]);
+    await look(page, address, 'both');
+    expect(seen).toEqual([]);
+  });
+}
+
+const tables = addresses.filter(isTable);
+for (let from = 0; from < tables.length; from += tablesTogether) {
+  const some = tables.slice(from, from + tablesTogether);
+  test(`${some[0]} and the tables after it are quiet, fit a phone and can be used by everybody`, async ({ page }) => {
+    const seen = watch(page);
+    for (const [index, address] of some.entries()) await look(page, address, index === 0 ? 'both' : 'light');
     expect(seen).toEqual([]);
   });
 }
