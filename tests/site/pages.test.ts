@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { guideTexts } from '../support/guideHeads.ts';
 import { addressOf, dist, filesOf, readingText, sentBytes, textOf } from './builtSite.ts';
 
 const pages = filesOf(dist, /\.html$/);
@@ -16,6 +17,13 @@ describe('every page', () => {
   it('has a title of its own', () => {
     const titles = pages.map((page) => /<title>([^<]+)<\/title>/.exec(textOf(dist, page))?.[1]);
     expect(new Set(titles).size).toBe(pages.length);
+  });
+});
+
+describe('guides and calculators', () => {
+  it.each(guideTexts)('$slug is named on the pages of its calculators', ({ slug, head }) => {
+    const silent = head.calculators.filter((each) => !textOf(dist, `calculators/${each}/index.html`).includes(`/guides/${slug}/"`));
+    expect(silent).toEqual([]);
   });
 });
 
