@@ -13,6 +13,8 @@ import { type Cell, capitalized, named, type Origin, type TableGroup, tableOf } 
 
 interface Step<B extends Band> extends Origin {
   readonly key: string;
+  /** Whose list: the lists stand one under the other, and on a phone the source's column is out of sight. */
+  readonly by: string;
   readonly about: string;
   readonly band: B;
   readonly toNext: number | null;
@@ -22,6 +24,7 @@ const stepsOf = <B extends Band>(lists: readonly BandList<B>[]): readonly Step<B
     bands.map((band, index) => ({
       ...origin,
       key: `${list}-${band.from}`,
+      by: list.split('-').map(capitalized).join(' '),
       about: animals === undefined ? '' : ` (${named(animals).toLowerCase()})`,
       band,
       toNext: bands[index + 1]?.from ?? null,
@@ -29,10 +32,9 @@ const stepsOf = <B extends Band>(lists: readonly BandList<B>[]): readonly Step<B
   );
 const spanOf = ({ band, toNext }: Step<Band>): Cell => (toNext === null ? `from ${band.from.toLocaleString('en-US')}` : [band.from, toNext]);
 /** What a list lets pass is said in our words, since its own could be read as a clearance. Words that were not read are not quoted. */
-const saysOf = ({ band, about, seen }: Step<Band>): string => {
-  if (band.severity === 0) return `No limit named at this level${about}`;
-  const printed = capitalized(band.printed);
-  return `${seen === 'memory' ? printed : `“${printed}”`}${about}`;
+const saysOf = ({ by, band, about, seen }: Step<Band>): string => {
+  if (band.severity === 0) return `${by}: no limit named at this level${about}`;
+  return `${by}: ${seen === 'memory' ? band.printed : `“${band.printed}”`}${about}`;
 };
 const shareOf = ({ severity }: Band, percent: number | null): Cell => (severity === 0 ? 'no limit named' : percent);
 const never = 'No row here is a clearance.';
