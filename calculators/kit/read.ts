@@ -48,6 +48,8 @@ function whatIsWrong(input: Range, reading: QuantityReading, system: UnitSystem)
     case 'words':
       return `${input.label} must be a number, such as ${told(input.default)}. It can be from ${range}.`;
     case 'unit':
+      if (reading.small !== undefined)
+        return `${input.label} can’t be in “${reading.tail.slice(0, 20)}”: a capital M means a million. Write ${reading.small}.`;
       return `${input.label} can’t be in “${reading.tail.slice(0, 20)}”. ${units[shown].print === '' ? 'Type the number alone' : `Use ${units[shown].words}`}.`;
     case 'value':
       return `${input.label} must be from ${range}. This is ${told(reading.value)}.`;
