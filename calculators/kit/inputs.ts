@@ -178,8 +178,11 @@ export type Named<I> = {
       : I[K];
 };
 
-const isRowOf = <C extends Columns>(columns: C, row: unknown): row is RowValue<C> =>
-  typeof row === 'object' && row !== null && Object.entries(columns).every(([name, cell]) => fits(cell, new Map(Object.entries(row)).get(name)));
+const isRowOf = <C extends Columns>(columns: C, row: unknown): row is RowValue<C> => {
+  if (typeof row !== 'object' || row === null) return false;
+  const values = new Map<string, unknown>(Object.entries(row));
+  return Object.entries(columns).every(([name, cell]) => fits(cell, values.get(name)));
+};
 
 /** Honest guard: each value is what its input says, so that `compute` may rely on its types. */
 export function fits(input: Input, value: unknown): boolean {
