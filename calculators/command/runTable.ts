@@ -97,6 +97,9 @@ function watchDefaults({ inputs }: Calculator, { known }: Columns) {
   };
 }
 
+/** Of a wrong column each row would say the same. */
+const mostDoubts = 5;
+
 /**
  * A table of pastures through one calculator, a piece at a time. Columns with the names of a link are read, those in `carried` go along as
  * they are; an empty cell holds its default. What stood at a default is told at the end.
@@ -111,6 +114,8 @@ export async function* runTable(
   const results = resultsOf(calculator);
   let columns: Columns | undefined;
   let defaults: ReturnType<typeof watchDefaults> | undefined;
+  const doubts: string[] = [];
+  let moreDoubts = 0;
   // Row 1 is the header, as a spreadsheet counts.
   let at = 0;
   for await (const piece of csvRows(path)) {
@@ -131,12 +136,17 @@ export async function* runTable(
       });
       const ran = runRow(calculator, new URLSearchParams(given).toString(), `Row ${at}`);
       defaults.see(at, new Set(given.map(([name]) => name)), ran.values);
+      for (const doubt of ran.doubts) {
+        if (doubts.length < mostDoubts) doubts.push(`Row ${at}, ${doubt}`);
+        else moreDoubts += 1;
+      }
       lines.push([...names.map((_, index) => cells[index] ?? ''), ...results.map((result) => told(result, ran.outcome))]);
     }
     if (lines.length > 0) yield `${csvFormatRows(lines.map((cells) => cells.map(spreadsheetCell)))}\n`;
   }
   if (!columns) throw new Refused('This table is empty.');
-  for (const line of defaults?.said() ?? []) tell(line);
+  for (const line of [...doubts, ...(moreDoubts > 0 ? [`And ${moreDoubts} more numbers that look wrong.`] : []), ...(defaults?.said() ?? [])])
+    tell(line);
 }
 
 function runRow(calculator: Calculator, query: string, row: string): ReturnType<typeof run> {

@@ -32,7 +32,17 @@ export interface NumberInput<U extends UnitName = UnitName> extends Common {
   readonly max: number;
   readonly default: number;
   readonly whole?: boolean;
+  readonly looksWrong?: LooksWrong;
   readonly tool?: Tool;
+}
+/**
+ * Past these a number is asked about at its field, never refused: that a decimal point slipped is likelier than that it is so. In the input's
+ * unit. Common practice where no source is named.
+ */
+export interface LooksWrong {
+  readonly below?: number;
+  readonly above?: number;
+  readonly source?: string;
 }
 export interface Option {
   readonly label: string;

@@ -1,7 +1,7 @@
-import { dayOf, printNumber } from '../units/printQuantity.ts';
+import { dayOf, printIn, printNumber } from '../units/printQuantity.ts';
 import { type QuantityReading, readQuantity } from '../units/readQuantity.ts';
 import { convert, type UnitName, type UnitSystem, unitIn, units } from '../units/units.ts';
-import type { Cell, ChoiceInput, MonthsInput } from './inputs.ts';
+import type { Cell, ChoiceInput, MonthsInput, NumberInput } from './inputs.ts';
 
 /** Text as typed, turned into a value, or one sentence on what is wrong and what would be right. */
 export type Reading<V> = { readonly value: V } | { readonly problem: string };
@@ -54,6 +54,17 @@ function whatIsWrong(input: Range, reading: QuantityReading, system: UnitSystem)
     case 'value':
       return `${input.label} must be from ${range}. This is ${told(reading.value)}.`;
   }
+}
+
+/** A question about a number that may be so and seldom is; nothing for one that is as usual. A nought is meant. */
+export function doubtAbout({ label, unit, looksWrong }: NumberInput, value: number, system: UnitSystem): string | undefined {
+  const { below = Number.NEGATIVE_INFINITY, above = Number.POSITIVE_INFINITY } = looksWrong ?? {};
+  if (value === 0 || (value >= below && value <= above)) return undefined;
+  const shown = unitIn(system, unit);
+  const told = (each: number): string =>
+    printIn(convert(each, unit, shown), shown, convert(each, unit, shown) < 10 ? 2 : 0).replace(/\.00(?= |$)/, '');
+  const usual = value < below ? `below ${told(below)}` : `above ${told(above)}`;
+  return `Is ${told(value)} right? ${label}: seldom ${usual}. Look at the decimal point and the unit. It is taken as it stands.`;
 }
 
 function readChoice(input: ChoiceInput, text: string): Reading<string> {

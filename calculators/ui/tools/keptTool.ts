@@ -76,6 +76,9 @@ export function useClock(
     elapsedS: isRunning ? elapsedMs / 1000 : 0,
     measureS: () => look() / 1000,
     start: () => put(clockKept({ ...clocksNow(), elapsedMs: 0 })),
-    clear: () => put(null),
+    clear: () => {
+      clock.current = undefined;
+      put(null);
+    },
   };
 }
