@@ -4,6 +4,9 @@ const own = '/calculators/storm-runoff/?rain=6in&cover=own&curve-number=90&v=1';
 const guide = '/guides/where-rain-goes/';
 const box = '[data-calculator="storm-runoff"]';
 
+/** The block's own script, what it rests on, the calculator and its definition. */
+const needed = [/\/Calculator\.astro/, /\/kept\./, /\/calculator\./, /\/definition\./];
+
 /** What somebody does there: a guide's form is fetched when it is touched. */
 async function touch(page: Page, address: string): Promise<void> {
   if (address === guide) await page.locator(box).getByText('Work it out here').click();
@@ -42,20 +45,17 @@ for (const [name, address] of [
     ['is refused', 'abort'],
     ['never comes', 'hang'],
   ] as const) {
-    test(`${name}: any script that ${way} is said within two seconds, and the example is marked`, async ({ browser }) => {
-      const scripts = await scriptsOf(browser, address);
-      expect(scripts.length).toBeGreaterThan(5);
+    test(`${name}: a script that ${way} is said within two seconds, and the example is marked`, async ({ browser }) => {
+      const all = await scriptsOf(browser, address);
+      expect(all.length).toBeGreaterThan(5);
+      // Each is refused in turn. To wait for each would take minutes and show the same.
+      const scripts = answer === 'abort' ? all : all.filter((script) => needed.some((part) => part.test(script)));
       const owned: string[] = [];
       for (const script of scripts) {
         const context = await browser.newContext({ serviceWorkers: 'block', viewport: { width: 390, height: 844 } });
         const page = await context.newPage();
         await page.route(`**${script}`, (route) => (answer === 'abort' ? route.abort() : undefined));
-        // A classic script that hangs holds up the page itself: then there is no example to mistake.
         await page.goto(address, { waitUntil: 'commit' });
-        if (answer === 'hang' && script.endsWith('/opening.js')) {
-          await context.close();
-          continue;
-        }
         await page.locator(box).waitFor({ state: 'attached' });
         await touch(page, address);
         await expect(async () => {
@@ -69,8 +69,7 @@ for (const [name, address] of [
         }
         await context.close();
       }
-      // The block's own script, what keeps and reads the form, the calculator and its definition at the least.
-      for (const part of [/\/Calculator\.astro/, /\/kept\./, /\/calculator\./, /\/definition\./])
+      for (const part of needed)
         expect(
           owned.some((script) => part.test(script)),
           `${part} in ${owned.join(' ')}`,
