@@ -1,6 +1,7 @@
 import type { Suffix, UnitName } from '../units/units.ts';
 import type { Understood } from './record/understandRecord.ts';
 import type { Marks, Tool } from './tools.ts';
+import type { UsualName } from './usual.ts';
 
 /** What the drought and the ground decide, and what people decide. Two managements share the place. */
 export type Side = 'place' | 'management';
@@ -32,17 +33,9 @@ export interface NumberInput<U extends UnitName = UnitName> extends Common {
   readonly max: number;
   readonly default: number;
   readonly whole?: boolean;
-  readonly looksWrong?: LooksWrong;
+  /** Past this range a number looks wrong, and the form asks about it. */
+  readonly usual?: UsualName;
   readonly tool?: Tool;
-}
-/**
- * Past these a number is asked about at its field, never refused: that a decimal point slipped is likelier than that it is so. In the input's
- * unit. Common practice where no source is named.
- */
-export interface LooksWrong {
-  readonly below?: number;
-  readonly above?: number;
-  readonly source?: string;
 }
 export interface Option {
   readonly label: string;

@@ -2,6 +2,7 @@ import { dayOf, printIn, printNumber } from '../units/printQuantity.ts';
 import { type QuantityReading, readQuantity } from '../units/readQuantity.ts';
 import { convert, type UnitName, type UnitSystem, unitIn, units } from '../units/units.ts';
 import type { Cell, ChoiceInput, MonthsInput, NumberInput } from './inputs.ts';
+import { usualRange } from './usual.ts';
 
 /** Text as typed, turned into a value, or one sentence on what is wrong and what would be right. */
 export type Reading<V> = { readonly value: V } | { readonly problem: string };
@@ -57,14 +58,17 @@ function whatIsWrong(input: Range, reading: QuantityReading, system: UnitSystem)
 }
 
 /** A question about a number that may be so and seldom is; nothing for one that is as usual. A nought is meant. */
-export function doubtAbout({ label, unit, looksWrong }: NumberInput, value: number, system: UnitSystem): string | undefined {
-  const { below = Number.NEGATIVE_INFINITY, above = Number.POSITIVE_INFINITY } = looksWrong ?? {};
-  if (value === 0 || (value >= below && value <= above)) return undefined;
+export function doubtAbout({ label, unit, usual }: NumberInput, value: number, system: UnitSystem): string | undefined {
+  if (usual === undefined || value === 0) return undefined;
+  const { below, above } = usualRange(usual);
+  if (value >= below && value <= above) return undefined;
   const shown = unitIn(system, unit);
-  const told = (each: number): string =>
-    printIn(convert(each, unit, shown), shown, convert(each, unit, shown) < 10 ? 2 : 0).replace(/\.00(?= |$)/, '');
-  const usual = value < below ? `below ${told(below)}` : `above ${told(above)}`;
-  return `Is ${told(value)} right? ${label}: seldom ${usual}. Look at the decimal point and the unit. It is taken as it stands.`;
+  const told = (each: number): string => {
+    const there = convert(each, unit, shown);
+    // As many digits as it takes to tell it from the limit.
+    return printIn(there, shown, Math.min(3, (String(Number(there.toPrecision(4))).split('.')[1] ?? '').length));
+  };
+  return `Is ${told(value)} right? ${label}: seldom ${value < below ? `below ${told(below)}` : `above ${told(above)}`}. Look at the decimal point and the unit.`;
 }
 
 function readChoice(input: ChoiceInput, text: string): Reading<string> {

@@ -54,7 +54,7 @@ function Frame({ children, isGroup, ...field }: FieldProps & { readonly children
           {problem}
         </p>
       )}
-      {cell.kind === 'number' && cell.looksWrong && <Doubt cell={cell} text={field.text} system={field.system} />}
+      {cell.kind === 'number' && cell.usual && <Doubt cell={cell} text={field.text} system={field.system} />}
       {field.tools && <field.tools.draw.FieldTool {...field} store={field.tools.store} />}
       <Help cell={cell} />
     </>
