@@ -105,6 +105,7 @@ export const inputs = {
         unit: 'lb',
         min: 20,
         max: 3500,
+        usual: 'animalLb',
         default: 1250,
         field: 'A scale, or a weigh tape round the heart girth.',
         ask: 'What did your last culls weigh on the sale tickets? Take the mean of three or more. Guesses run light.',

@@ -123,6 +123,7 @@ export const managementInputs = {
     unit: 'ft',
     min: 0,
     max: 30,
+    usual: 'troughFt',
     default: 2,
     shownWhen: { storage: ['round', 'square', 'round-end'] },
   }),

@@ -95,6 +95,7 @@ export const herd = rows({
       unit: 'gal/d',
       min: 0.1,
       max: 100,
+      usual: 'drunkGalPerDay',
       default: 20,
       shownWhen: { intakeFrom: 'known' },
       field: 'A meter on the line over a hot week, divided by days and head.',
