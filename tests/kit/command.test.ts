@@ -48,6 +48,12 @@ describe('one calculation', { timeout: 20_000 }, () => {
   it('tells what it did not know in the query', () => {
     expect(JSON.parse(calc('storm-runoff', 'rian=3in').out).notices.join(' ')).toContain('rian');
   });
+  it('takes a number that looks wrong and asks about it', () => {
+    const { out, status } = calc('storm-runoff', 'rain=25in');
+    expect(status).toBe(0);
+    expect(JSON.parse(out).doubts).toEqual(['rain: Is 25 in right? Rain in the storm: seldom above 12 in. Look at the decimal point and the unit.']);
+    expect(JSON.parse(calc('storm-runoff', query).out)).not.toHaveProperty('doubts');
+  });
   it.each([
     ['rain=1,5', 'a comma here can mean two things'],
     ['rain=', 'is missing'],
@@ -115,6 +121,14 @@ describe('a table of pastures', { timeout: 20_000 }, () => {
     // TR-55 (1986), table 2-1, as above.
     expectWithin(Number(north?.['runoffIn (in)']), 1.33, 5e-3);
     expectWithin(Number(bench?.['runoffIn (in)']), 2.92, 5e-3);
+  });
+  it('asks about numbers that look wrong, about each of the first and then how many more', () => {
+    const { err, status } = calc('storm-runoff', '--csv', table('doubts.csv', `rain\n${'25in\n'.repeat(8)}`));
+    expect(status).toBe(0);
+    const lines = err.split('\n');
+    expect(lines[0]).toBe('Row 2, rain: Is 25 in right? Rain in the storm: seldom above 12 in. Look at the decimal point and the unit.');
+    expect(lines.filter((line) => line.includes('Is 25 in right?'))).toHaveLength(5);
+    expect(lines[5]).toBe('And 3 more numbers that look wrong.');
   });
   it('takes a table inside a cell', () => {
     const path = table('parts.csv', 'rain,ground,parts.area,parts.cover,parts.curve-number\n4in,parts,"10ac,10ac","own,own","70,90"\n');
