@@ -37,12 +37,11 @@ export function textTooLong(text: string, cutAt: string, maxRows: number): strin
 /** The same once it is cut: a quote that nobody closed makes one cell of all that follows. */
 export function cellTooLong(rows: readonly (readonly string[])[]): string | undefined {
   for (const [index, row] of rows.entries()) {
-    const where = `line ${told(index + 1)}`;
     if (row.length > mostCells)
-      return `${where} has ${told(row.length)} columns; ${told(mostCells)} are the most. Keep the day and the rain, one day a line.`;
+      return `line ${told(index + 1)} has ${told(row.length)} columns; ${told(mostCells)} are the most. Keep the day and the rain, one day a line.`;
     const long = row.find((cell) => cell.length > longestCell);
     if (long !== undefined)
-      return `${where} has a cell of ${told(long.length)} characters; ${told(longestCell)} are the most. Look for a quote that is not closed, or take that column out.`;
+      return `line ${told(index + 1)} has a cell of ${told(long.length)} characters; ${told(longestCell)} are the most. Look for a quote that is not closed, or take that column out.`;
   }
   return undefined;
 }
