@@ -19,6 +19,7 @@ export const usual = {
   gainLbPerDay: { unit: 'lb/d', above: 3.5 },
   eatenLbPerDay: { unit: 'lb/d', below: 1.5, above: 60 },
   drunkGalPerDay: { unit: 'gal/d', below: 0.5, above: 35 },
+  herdHead: { unit: 'head', above: 3000 },
   // Hay: a small square bale to the largest round or square one.
   baleLb: { unit: 'lb', below: 35, above: 2500 },
   baleDensityLbPerFt3: { unit: 'lb/cuft', below: 6, above: 20 },
@@ -30,6 +31,7 @@ export const usual = {
   hayTdnPercent: { unit: 'pct', below: 35, above: 75 },
   rindIn: { unit: 'in', above: 10 },
   // Grass.
+  clippedG: { unit: 'g', below: 3, above: 5000 },
   forageLbPerAc: { unit: 'lb/ac', below: 100, above: 10_000 },
   stubbleLbPerAc: { unit: 'lb/ac', above: 4000 },
   swardIn: { unit: 'in', above: 48 },
@@ -40,6 +42,9 @@ export const usual = {
   calfUsdPerCwt: { unit: 'usd/cwt', below: 60, above: 600 },
   cowUsd: { unit: 'usd', below: 300, above: 6000 },
   cowUsdPerDay: { unit: 'usd/d', below: 0.5, above: 10 },
+  sellingUsd: { unit: 'usd', above: 500 },
+  freightUsdPerLoad: { unit: 'usd/load', above: 3000 },
+  freightUsdPerTon: { unit: 'usd/ton', above: 200 },
   interestPercent: { unit: 'pct', above: 20 },
   // Water and weather.
   stormIn: { unit: 'in', above: 12 },
@@ -49,12 +54,15 @@ export const usual = {
   useInPerDay: { unit: 'in/d', above: 0.45 },
   evaporationInPerDay: { unit: 'in/d', above: 0.6 },
   seepageInPerDay: { unit: 'in/d', above: 0.5 },
+  springGpm: { unit: 'gpm', below: 0.1, above: 100 },
+  walkFt: { unit: 'ft', below: 50, above: 15_000 },
   pondFt: { unit: 'ft', above: 25 },
   troughFt: { unit: 'ft', above: 6 },
   bucketGal: { unit: 'gal', above: 60 },
   bucketS: { unit: 's', below: 2, above: 1800 },
   paceFt: { unit: 'ft', below: 1.5, above: 5 },
   // Ground.
+  soakingInPerHr: { unit: 'in/hr', below: 0.02, above: 60 },
   pastureAc: { unit: 'ac', below: 0.5, above: 10_000 },
   soilPercent: { unit: 'pct', below: 0.3, above: 8 },
   soilGPerCm3: { unit: 'g/cc', below: 0.8, above: 1.85 },

@@ -124,6 +124,7 @@ export const ground = {
         unit: 'head',
         min: 0,
         max: 20_000,
+        usual: 'herdHead',
         default: 60,
         whole: true,
         shownWhen: byStockDays,

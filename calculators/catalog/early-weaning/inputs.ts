@@ -220,6 +220,7 @@ export const inputs = {
     unit: 'usd',
     min: 0,
     max: 1000,
+    usual: 'sellingUsd',
     default: 25,
   }),
   interestPercent: number({

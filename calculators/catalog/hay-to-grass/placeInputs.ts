@@ -206,6 +206,7 @@ export const placeInputs = {
     unit: 'usd/load',
     min: 0,
     max: 20_000,
+    usual: 'freightUsdPerLoad',
     default: 400,
     help: 'A load that is half full costs the same trip. 0 if the price is delivered.',
     ask: 'Loaded miles times the rate for a mile.',

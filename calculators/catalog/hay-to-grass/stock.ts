@@ -101,6 +101,7 @@ export const herd = rows({
       unit: 'head',
       min: 0,
       max: 20000,
+      usual: 'herdHead',
       default: 45,
       whole: true,
       help: 'Those that will be here and on hay.',

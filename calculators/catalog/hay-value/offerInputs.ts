@@ -107,6 +107,7 @@ export const offerInputs = {
     unit: 'usd/ton',
     min: 0,
     max: 1000,
+    usual: 'freightUsdPerTon',
     default: 20,
     help: '0 if the price is delivered.',
     ask: 'What does the trucker want for a load, and how many tons are on it? Divide.',

@@ -94,6 +94,7 @@ export const inputs = {
         unit: 'head',
         min: 0,
         max: 20_000,
+        usual: 'herdHead',
         default: 45,
         whole: true,
         help: 'This stands with the management, so that selling some can be set beside keeping all.',

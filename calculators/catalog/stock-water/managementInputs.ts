@@ -134,6 +134,7 @@ export const managementInputs = {
     unit: 'ft',
     min: 0,
     max: 30_000,
+    usual: 'walkFt',
     default: 1500,
     help: 'Beyond about 900 ft they come as a herd, all at once.',
   }),

@@ -188,6 +188,7 @@ export const placeInputs = {
     unit: 'gpm',
     min: 0.05,
     max: 500,
+    usual: 'springGpm',
     default: 5,
     shownWhen: { supply: 'flow', flowFrom: 'known' },
     help: 'After an hour of pumping, not in the first minutes.',

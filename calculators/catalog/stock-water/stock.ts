@@ -84,6 +84,7 @@ export const herd = rows({
       unit: 'head',
       min: 0,
       max: 20_000,
+      usual: 'herdHead',
       default: 45,
       whole: true,
       help: 'Head may differ between two plans: some sold, or moved to other water.',
