@@ -2,7 +2,7 @@ import { dayOf, printIn, printNumber } from '../units/printQuantity.ts';
 import { type QuantityReading, readQuantity } from '../units/readQuantity.ts';
 import { convert, type UnitName, type UnitSystem, unitIn, units } from '../units/units.ts';
 import type { Cell, ChoiceInput, MonthsInput, NumberInput } from './inputs.ts';
-import { usualRange } from './usual.ts';
+import { usual as ranges } from './usual.ts';
 
 /** Text as typed, turned into a value, or one sentence on what is wrong and what would be right. */
 export type Reading<V> = { readonly value: V } | { readonly problem: string };
@@ -60,7 +60,7 @@ function whatIsWrong(input: Range, reading: QuantityReading, system: UnitSystem)
 /** A question about a number that may be so and seldom is; nothing for one that is as usual. A nought is meant. */
 export function doubtAbout({ label, unit, usual }: NumberInput, value: number, system: UnitSystem): string | undefined {
   if (usual === undefined || value === 0) return undefined;
-  const { below, above } = usualRange(usual);
+  const [below, above] = ranges[usual];
   if (value >= below && value <= above) return undefined;
   const shown = unitIn(system, unit);
   const told = (each: number): string => {

@@ -17,7 +17,7 @@ function runGuarded(calculator: Calculator, values: Values, system: UnitSystem):
   } catch (error) {
     console.error(error);
     return {
-      refusals: [{ at: '', say: 'These numbers cannot be computed here. The fault is in this page, not in what you typed: please report it.' }],
+      refusals: [{ at: '', say: 'This cannot be computed. The fault is in this page, not in what you typed.' }],
     };
   }
 }

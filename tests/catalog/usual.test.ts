@@ -7,7 +7,8 @@ import type { Inputs, NumberInput } from '../../calculators/kit/inputs.ts';
 import { fromLink } from '../../calculators/kit/link.ts';
 import { defaultText, doubtAbout, quantityText, readCell } from '../../calculators/kit/read.ts';
 import { readForm } from '../../calculators/kit/state.ts';
-import { usual, usualRange } from '../../calculators/kit/usual.ts';
+import { usual } from '../../calculators/kit/usual.ts';
+import { units } from '../../calculators/units/units.ts';
 import { root } from '../support/files.ts';
 
 const catalog = join(root, 'calculators/catalog');
@@ -30,21 +31,21 @@ describe('numbers that look wrong are asked about', () => {
     expect(Object.keys(usual).filter((name) => !watched.some((each) => each.usual === name))).toEqual([]);
   });
   it.each(watched)('$slug, $name: just past each limit and not before, and never refused for it', ({ input, usual: name }) => {
-    const { unit, below, above } = usualRange(name);
-    expect(unit).toBe(input.unit);
+    const [below, above] = usual[name];
+    expect(name.endsWith(units[input.unit].suffix), 'the name ends in the unit').toBe(true);
     const doubt = (value: number) => doubtAbout(input, value, 'us');
     expect(doubt(input.default), 'the example').toBeUndefined();
     expect(doubt(0), 'a nought is meant').toBeUndefined();
     const limits = [
       { limit: below, past: below * (1 - 1e-3), says: 'seldom below' },
       { limit: above, past: above * (1 + 1e-3), says: 'seldom above' },
-    ].filter(({ past }) => past >= input.min && past <= input.max);
+    ].filter(({ past }) => past > 0 && past >= input.min && past <= input.max);
     expect(limits.length, 'a limit that somebody can reach').toBeGreaterThan(0);
     for (const { limit, past, says } of limits) {
       expect(doubt(limit)).toBeUndefined();
       expect(doubt(past)).toContain(says);
       expect(doubtAbout(input, past, 'si')).toContain(says);
-      if (input.whole !== true) expect(readCell(input, quantityText(past, unit))).toHaveProperty('value');
+      if (input.whole !== true) expect(readCell(input, quantityText(past, input.unit))).toHaveProperty('value');
     }
   });
   it('says what is asked, in the reader’s units', () => {

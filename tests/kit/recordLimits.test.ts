@@ -10,14 +10,14 @@ const head = 'date,rain,remarks\n2020-01-01,0.1,a\n2020-01-02,0.2,b\n';
 
 describe('what is too long is told with its line', () => {
   it.each([
-    ['a cell', `${head}2020-01-03,0.1,${'x'.repeat(1001)}`, 'line 4 has a cell of 1,001 characters; 1,000 are the most'],
-    ['a quote that is not closed', `${head}2020-01-03,0.1,"open\n${'2020-01-04,0.1\n'.repeat(400)}`, 'Look for a quote that is not closed'],
+    ['a cell', `${head}2020-01-03,0.1,${'x'.repeat(1001)}`, 'a cell of line 4 is too long: 1,000 characters are the most'],
+    ['a quote that is not closed', `${head}2020-01-03,0.1,"open\n${'2020-01-04,0.1\n'.repeat(400)}`, 'Is a quote not closed?'],
     ['a line', `${head}2020-01-03,${`${'x'.repeat(900)},`.repeat(12)}`, 'line 4 is too long: 10,000 characters are the most'],
     ['a row of many columns', `${head}2020-01-03${',1'.repeat(300)}`, 'line 4 is too long: 300 columns are the most'],
-    ['a row of many words', `2020-01-01 0.1\n2020-01-02${' 1'.repeat(300)}`, 'line 2 has 301 columns; 300 are the most'],
-    ['lines with nothing', `${head}${'\n'.repeat(120_001)}`, 'it has 120,004 lines; 60,000 is the most'],
+    ['a row of many words', `2020-01-01 0.1\n2020-01-02${' 1'.repeat(300)}`, 'line 2 is too long: 300 columns are the most'],
+    ['lines with nothing', `${head}${'\n'.repeat(120_001)}`, 'it is too long: 60,000 lines are the most'],
     ['lines with days', `${head}${'2020-01-03,0.1\n'.repeat(60_001)}`, 'has 60,004 lines; 60,000 is the most'],
-    ['a text', `${head}${'2020-01-03,0.1,xxxxxxxxx\n'.repeat(400_001)}`, 'more than 10 million characters'],
+    ['a text', `${head}${'2020-01-03,0.1,xxxxxxxxx\n'.repeat(400_001)}`, 'it is too long: 10,000,000 characters are the most'],
   ])('%s', (_, text, says) => {
     const { problem, lines } = read(text);
     expect(problem).toContain(says);

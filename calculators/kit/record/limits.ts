@@ -11,9 +11,12 @@ export const longestRead = 60;
 const told = (count: number): string => count.toLocaleString('en-US');
 const [newline, carriageReturn] = ['\n'.charCodeAt(0), '\r'.charCodeAt(0)];
 
+const tooMuch = (what: string, most: number, of: string): string =>
+  `${what} is too long: ${told(most)} ${of} are the most. Keep the day and the rain, one day a line.`;
+
 /** Looks through a text before it is cut into cells. Returns what is too long to be a record, or nothing. */
 export function textTooLong(text: string, cutAt: string, maxRows: number): string | undefined {
-  if (text.length > largestText) return `it has more than ${largestText / 1e6} million characters. Keep the day and the rain, one day a line.`;
+  if (text.length > largestText) return tooMuch('it', largestText, 'characters');
   const cut = cutAt.charCodeAt(0);
   let [lines, length, cells] = [1, 0, 1];
   for (let at = 0; at < text.length; at += 1) {
@@ -27,21 +30,19 @@ export function textTooLong(text: string, cutAt: string, maxRows: number): strin
     length += 1;
     // Blanks in a row part one cell from the next, so only other marks can be counted.
     if (code === cut && cutAt !== ' ') cells += 1;
-    const most = length > longestLine ? `${told(longestLine)} characters` : cells > mostCells ? `${told(mostCells)} columns` : '';
-    if (most !== '') return `line ${told(lines)} is too long: ${most} are the most. Keep the day and the rain, one day a line.`;
+    if (length > longestLine) return tooMuch(`line ${told(lines)}`, longestLine, 'characters');
+    if (cells > mostCells) return tooMuch(`line ${told(lines)}`, mostCells, 'columns');
   }
   // Every other line may be empty.
-  return lines > 2 * maxRows + 2 ? `it has ${told(lines)} lines; ${told(maxRows)} is the most.` : undefined;
+  return lines > 2 * maxRows + 2 ? tooMuch('it', maxRows, 'lines') : undefined;
 }
 
 /** The same once it is cut: a quote that nobody closed makes one cell of all that follows. */
 export function cellTooLong(rows: readonly (readonly string[])[]): string | undefined {
   for (const [index, row] of rows.entries()) {
-    if (row.length > mostCells)
-      return `line ${told(index + 1)} has ${told(row.length)} columns; ${told(mostCells)} are the most. Keep the day and the rain, one day a line.`;
-    const long = row.find((cell) => cell.length > longestCell);
-    if (long !== undefined)
-      return `line ${told(index + 1)} has a cell of ${told(long.length)} characters; ${told(longestCell)} are the most. Look for a quote that is not closed, or take that column out.`;
+    const where = `line ${index + 1}`;
+    if (row.length > mostCells) return tooMuch(where, mostCells, 'columns');
+    if (row.some((cell) => cell.length > longestCell)) return `${tooMuch(`a cell of ${where}`, longestCell, 'characters')} Is a quote not closed?`;
   }
   return undefined;
 }
