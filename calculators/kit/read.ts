@@ -64,9 +64,8 @@ export function doubtAbout({ label, unit, usual }: NumberInput, value: number, s
   if (value >= below && value <= above) return undefined;
   const shown = unitIn(system, unit);
   const told = (each: number): string => {
-    const there = convert(each, unit, shown);
-    // As many digits as it takes to tell it from the limit.
-    return printIn(there, shown, Math.min(3, (String(Number(there.toPrecision(4))).split('.')[1] ?? '').length));
+    const there = Number(convert(each, unit, shown).toPrecision(4));
+    return printIn(there, shown, there % 1 === 0 ? 0 : 2);
   };
   return `Is ${told(value)} right? ${label}: seldom ${value < below ? `below ${told(below)}` : `above ${told(above)}`}. Look at the decimal point and the unit.`;
 }

@@ -143,7 +143,7 @@ export function RecordField({ id, input, text, problem, system, onText, onLeave,
       <p class="told" role="status">
         {file?.is === 'reading' ? `Reading “${file.name}” …` : ''}
         {!isKept &&
-          'This browser cannot keep a record of this size, and keeps no older one in its place: it will be gone when the page is loaded again. Keep the file.'}
+          'This browser cannot keep a record of this size, and keeps no older one: it is gone when the page is loaded again. Keep the file.'}
       </p>
       {say && (
         <p class="problem" id={`${id}-problem`}>

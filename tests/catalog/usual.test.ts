@@ -57,7 +57,7 @@ describe('numbers that look wrong are asked about', () => {
     );
     expect(storm && doubtAbout(storm, 12.01, 'us')).toContain('Is 12.01 in right?');
     // 20 in are 508 mm, 12 in are 304.8 mm, by the definition of the inch.
-    expect(storm && doubtAbout(storm, 20, 'si')).toContain('Is 508 mm right? Rain in the storm: seldom above 304.8 mm.');
+    expect(storm && doubtAbout(storm, 20, 'si')).toContain('Is 508 mm right? Rain in the storm: seldom above 304.80 mm.');
   });
 });
 

@@ -74,6 +74,6 @@ describe('a clock that runs', () => {
     const clock = { wallMs: 1, steadyMs: 2.5, elapsedMs: 3 };
     expect(clockOf(clockKept(clock))).toEqual(clock);
     expect(clockOf('1700000000000'), 'as older pages kept it').toEqual({ wallMs: 1_700_000_000_000, steadyMs: 1_700_000_000_000, elapsedMs: 0 });
-    for (const text of [null, '', '|', 'x', '1|x|0', '1||0']) expect(clockOf(text)).toBeUndefined();
+    for (const text of [null, '', 'x', '1|x|0', '1|2|x']) expect(clockOf(text)).toBeUndefined();
   });
 });

@@ -26,9 +26,9 @@ export function clockAt(clock: RunningClock, now: ClockReading, wasAway: boolean
 
 export const clockKept = ({ wallMs, steadyMs, elapsedMs }: RunningClock): string => `${wallMs}|${steadyMs}|${elapsedMs}`;
 export function clockOf(kept: string | null): RunningClock | undefined {
-  const [wallMs, steadyMs = wallMs, elapsedMs = 0] = (kept ?? '').split('|').map((part) => (part === '' ? Number.NaN : Number(part)));
-  if (wallMs === undefined || steadyMs === undefined) return undefined;
-  return [wallMs, steadyMs, elapsedMs].every(Number.isFinite) ? { wallMs, steadyMs, elapsedMs } : undefined;
+  if (!kept) return undefined;
+  const [wallMs = Number.NaN, steadyMs = wallMs, elapsedMs = 0] = kept.split('|').map(Number);
+  return Number.isFinite(wallMs + steadyMs + elapsedMs) ? { wallMs, steadyMs, elapsedMs } : undefined;
 }
 
 const two = (value: number): string => String(value).padStart(2, '0');

@@ -23,9 +23,8 @@ export function useKept(store: ToolStore | undefined, key: string): readonly [st
 }
 
 const clocksNow = (): ClockReading => ({ wallMs: Date.now(), steadyMs: performance.timeOrigin + performance.now() });
+/** What is kept is never older either: a page that is thrown away loses no more. */
 const tickMs = 200;
-/** What is kept is never older, so that a page that is thrown away loses no more. */
-const keepEveryMs = 2000;
 
 /** A clock that sleep and reload cannot stop, and a device's clock that is set cannot move. */
 export function useClock(
@@ -49,26 +48,19 @@ export function useClock(
     clock.current = clockAt(clock.current, clocksNow(), isAway.current);
     isAway.current = document.visibilityState !== 'visible';
     setElapsed(clock.current.elapsedMs);
+    store?.write(key, clockKept(clock.current));
     return clock.current.elapsedMs;
   };
   useLayoutEffect(() => {
     clock.current = clockOf(kept);
     isAway.current = true;
     if (!clock.current) return;
-    const keepNow = () => {
-      look();
-      if (clock.current) store?.write(key, clockKept(clock.current));
-    };
     look();
     const ticking = setInterval(look, tickMs);
-    const keeping = setInterval(keepNow, keepEveryMs);
-    document.addEventListener('visibilitychange', keepNow);
-    addEventListener('pagehide', keepNow);
+    document.addEventListener('visibilitychange', look);
     return () => {
       clearInterval(ticking);
-      clearInterval(keeping);
-      document.removeEventListener('visibilitychange', keepNow);
-      removeEventListener('pagehide', keepNow);
+      document.removeEventListener('visibilitychange', look);
     };
   }, [kept]);
   return {
