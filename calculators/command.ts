@@ -17,7 +17,7 @@ const usage = `Runs a calculator as its page does.
 
 Inputs go by their names in a link. A number may carry its unit: 3in, 75mm, "3 1/2 in".
 A column of a table that is no input, such as the pasture's name, is carried along when it is named: --carry pasture.
-What stands at its default in a table is told on standard error. A cell that begins like a formula comes back with an apostrophe.
+What stands at its default in a table, and numbers that look wrong, are told on standard error. A cell that begins like a formula comes back with an apostrophe.
 A value or a column that cannot be used ends with status 2 and a message, for a value the one that the form shows.
 `;
 
