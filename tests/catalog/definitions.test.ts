@@ -37,8 +37,6 @@ const awaiting: readonly string[] = [
   // not yet
   'early-weaning',
   // not yet
-  'feed-hazards',
-  // not yet
   'feed-or-sell',
   // not yet
   'forage-on-hand',
@@ -68,8 +66,6 @@ const awaiting: readonly string[] = [
   'sown-feed',
   // not yet
   'standing-feed',
-  // not yet
-  'stock-water',
   // not yet
   'stored-water',
 ];
