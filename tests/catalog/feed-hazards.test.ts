@@ -85,6 +85,7 @@ describe('feed-hazards', () => {
     const share = /no more than a quarter .*pregnant stock.*four times that/i;
     expect(note).toMatch(share);
     expect(note.indexOf('quarter')).toBeLessThan(30);
+    expect(note).toMatch(/Clemson’s and Dairyland’s print half/);
     const caution = saysIn(query);
     expect(caution).toMatch(/pregnant stock.*no more than a quarter.*Fed alone it is four times that/);
     // Both of the other tables print half at this level.

@@ -36,12 +36,12 @@ const feedCautions: readonly Caution[] = [
   ),
   feedCaution(
     'feed-third',
-    'The strictest table allows this feed as no more than about a third of all they eat (35 percent), by dry matter. Fed alone it is nearly three times that.',
+    'The strictest table allows this feed as no more than about a third of all they eat (35 percent), by dry matter; from 2,100 ppm on another table feeds it only properly mixed. Fed alone it is nearly three times that.',
     'clemson-nitrate',
   ),
   feedCaution(
     'feed-quarter',
-    'The strictest table allows this feed as no more than a quarter of all they eat, by dry matter. Fed alone it is four times that.',
+    'The strictest table allows this feed as no more than a quarter of all they eat, by dry matter; from 2,100 ppm on another table feeds it only properly mixed. Fed alone it is four times that.',
     'clemson-nitrate',
   ),
   feedCaution(

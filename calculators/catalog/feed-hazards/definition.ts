@@ -89,7 +89,7 @@ export default defineCalculator({
         ? ''
         : `Feed${by}: ${show('nitrogenPpm')} ppm NO3-N in dry matter, the same as ${show('ionPpm')} ppm nitrate or ${show('potassiumNitratePpm')} ppm potassium nitrate.`,
       forageNitrate === 'not-said' ? 'The slip’s word for nitrate is not known, so it was read the strictest way.' : '',
-      feedReading === 'feed-quarter-pregnant' ? 'A quarter is the strictest of three tables; the other two print half.' : '',
+      feedReading === 'feed-quarter-pregnant' ? 'A quarter is ServiTech’s table, the strictest of three; Clemson’s and Dairyland’s print half.' : '',
       prussicAcid === 'tested' ? `Prussic acid in the feed${by}: ${show('prussicPpm')} ppm in dry matter.` : '',
       waterNitrate === 'not-tested' ? '' : `Water: ${show('waterNitrogenMgPerL')} NO3-N.`,
       waterSulfate === 'not-tested' ? '' : `Sulfate in the water ${show('sulfateMgPerL')}.`,
