@@ -92,7 +92,7 @@ export const placeInputs = {
     help: 'The lists go by dry matter, and prussic acid has one line for dry and a lower one for as is. Slips say dry basis, dry matter or DM; or as fed, as received, as is.',
     ask: 'Two columns on the slip? Take the one headed dry. If nothing is said, it is read the strictest way, as fed.',
     options: {
-      'not-said': { label: 'The slip does not say, or I am not sure' },
+      'not-said': { label: 'Not sure, or it does not say' },
       dry: { label: 'Dry matter' },
       'as-fed': { label: 'As fed, as received, as is' },
     },
