@@ -161,8 +161,8 @@ export const cautions: readonly Caution[] = [
   },
   {
     when: ({ sulfateMgPerL, waterSulfate }) => waterSulfate !== 'not-tested' && sulfateMgPerL >= 1000,
-    say: 'This much sulfate, with the sulfur in feed, can bring on polio (polioencephalomalacia), a brain disease: blind, dull, pressing the head, fits. Call the veterinarian at the first sign; the cure often comes too late.',
-    source: 'harty-sulfate-2012',
+    say: 'This is more sulfate than is recommended for grown cattle (1,000) and twice what is for calves. High sulfate, with the sulfur in feed, can bring on polio (polioencephalomalacia), a brain disease: blind, dull, pressing the head, fits. Call the veterinarian at the first sign; the cure often comes too late.',
+    source: 'meehan-water-2023',
   },
   {
     when: ({ waterSulfate, waterSalts }) => waterSulfate !== 'not-tested' || waterSalts !== 'not-tested',

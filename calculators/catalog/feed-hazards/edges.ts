@@ -65,7 +65,7 @@ export default defineEdges(definition, {
     edge('Foxtail (German) millet hay is', { raised: 'crop=other', silent: '' }),
     edge('Silage and wrapped bales that', { raised: 'feed-form=silage', silent: '' }),
     edge('Silage and wrapped bales that', { raised: 'feed-form=baleage', silent: '' }),
-    edge('This much sulfate, with the', { on: 'water-sulfate=so4', raised: 'slip-sulfate=1000mg/l', silent: 'slip-sulfate=999mg/l' }),
+    edge('This is more sulfate than', { on: 'water-sulfate=so4', raised: 'slip-sulfate=1000mg/l', silent: 'slip-sulfate=999mg/l' }),
     edge('Sulfur in feed, mineral and', { raised: 'water-sulfate=so4-s', silent: '' }),
     edge('Sulfur in feed, mineral and', { raised: 'water-salts=dissolved-solids', silent: '' }),
     edge('Nothing was tested, so there', { raised: noFeed, silent: '' }),
