@@ -161,6 +161,26 @@ describe('feed-hazards', () => {
     expect(saysIn('crop=other')).not.toMatch(/no clearance/);
   });
 
+  it.each([
+    // Montana: total dissolved solids from 5,000 not for pregnant and lactating animals, over 10,000 do not use.
+    ['water-salts=dissolved-solids&slip-salts=900', 'under-every-limit'],
+    ['water-salts=dissolved-solids&slip-salts=5000', 'water-salts-warned'],
+    ['water-salts=dissolved-solids&slip-salts=10000', 'water-salts-not'],
+    // North Dakota: 1,000 for grown cattle, 500 for calves. South Dakota: over 3,000 acutely toxic.
+    ['water-sulfate=so4&slip-sulfate=999', 'under-every-limit'],
+    ['water-sulfate=so4&slip-sulfate=1000', 'water-sulfate-warned'],
+    ['water-sulfate=so4&slip-sulfate=500&animals=calves', 'water-sulfate-warned'],
+    ['water-sulfate=so4&slip-sulfate=3000', 'water-sulfate-not'],
+  ])('leads with water where only water was tested: %s', (query, reading) => {
+    expect(readingOf(`forage-nitrate=not-tested&${query}`)).toBe(reading);
+  });
+
+  it('leads with feed and water together where only their sum passes a limit', () => {
+    const query = nitrogen(650, '&other-feed=none&water-nitrate=no3-n&slip-nitrate=9&pregnant=yes');
+    expect([readingOf(query), resultAt(runQuery(definition, query), 'feedReading')]).toEqual(['together-warned', 'feed-under']);
+    expect(runQuery(definition, query).note).toMatch(/The feed’s nitrate: /);
+  });
+
   it('names polio where sulfate is high', () => {
     const at = (mgPerL: number) => saysIn(`water-sulfate=so4&slip-sulfate=${mgPerL}`);
     expect(at(1000)).toMatch(/polio \(polioencephalomalacia\)/);
