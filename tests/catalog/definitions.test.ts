@@ -57,8 +57,6 @@ const awaiting: readonly string[] = [
   // not yet
   'rain-record',
   // not yet
-  'rest-and-moves',
-  // not yet
   'ring-test',
   // not yet
   'slake-test',
