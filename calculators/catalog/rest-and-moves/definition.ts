@@ -1,7 +1,7 @@
 import { defineCalculator } from '../../kit/define.ts';
 import { printDay } from '../../units/printQuantity.ts';
 import { compute, secondBiteDays } from './compute.ts';
-import { hasDensity, lowestStopIn } from './forages.ts';
+import { hasDensity, isBelowTable } from './forages.ts';
 import { inputs } from './inputs.ts';
 import { publishedSteps } from './publishedSteps.ts';
 import { quantities } from './quantities.ts';
@@ -311,7 +311,7 @@ export default defineCalculator({
       source: 'common practice',
     },
     {
-      when: ({ forage, stopHeightIn }) => forage !== 'own' && stopHeightIn < lowestStopIn(forage),
+      when: ({ forage, stopHeightIn }) => isBelowTable(forage, stopHeightIn),
       say: 'This stubble is lower than the table goes for this forage. Growth from so short a stubble is slower than the growth that you measured on taller grass, and more ground lies bare.',
       source: 'common practice',
     },
