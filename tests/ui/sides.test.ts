@@ -1,7 +1,9 @@
 import { afterEach, expect, it, vi } from 'vitest';
+import restAndMoves from '../../calculators/catalog/rest-and-moves/definition.ts';
 import storm from '../../calculators/catalog/storm-runoff/definition.ts';
+import { fromLink } from '../../calculators/kit/link.ts';
 import { startTexts } from '../../calculators/kit/state.ts';
-import { runTexts } from '../../calculators/ui/sides.ts';
+import { runTexts, sideTitles } from '../../calculators/ui/sides.ts';
 
 afterEach(() => {
   vi.restoreAllMocks();
@@ -21,4 +23,19 @@ it('says so when a calculation fails, and shows no result', () => {
   expect(outcome).toBeNull();
   expect(problems.map(({ say }) => say)).toEqual([expect.stringContaining('The fault is in this page')]);
   expect(told).toHaveBeenCalledOnce();
+});
+
+const titlesOf = (query: string): readonly [string, string] => {
+  const { form } = fromLink(restAndMoves, query);
+  return sideTitles(restAndMoves, form.this, form.that, 'us');
+};
+
+it('names two things that differ, and counts the rest', () => {
+  expect(titlesOf('paddock=8&that.paddock=16')).toEqual(['paddocks today 8', 'paddocks today 16']);
+  expect(titlesOf('paddock=8&stay=4d&that.paddock=16&that.stay=2d')).toEqual([
+    'paddocks today 8, days a herd stays in one 4 days',
+    'paddocks today 16, days a herd stays in one 2 days',
+  ]);
+  expect(titlesOf('paddock=8&stay=4d&herd=1&that.paddock=16&that.stay=2d&that.herd=2')[1]).toMatch(/, and 1 more$/);
+  expect(titlesOf('paddock=8&that=same')).toEqual(['', '']);
 });
