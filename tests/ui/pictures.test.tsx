@@ -59,6 +59,7 @@ const calculator: Calculator = {
   cautions: [],
   limits: [],
   picture: undefined,
+  wholes: [],
   hasCalendar: false,
   sources: [],
   guides: [],

@@ -67,6 +67,7 @@ export default defineCalculator({
     kinds: {
       kind: 'rows',
       label: 'What the steps met',
+      addsUp: ['sharePercent'],
       columns: {
         ground: { kind: 'word', label: 'At the toe', words: { plant: 'Plant base', litter: 'Litter', rock: 'Rock', bare: 'Bare soil' } },
         hitCount: count('Steps', 'k'),

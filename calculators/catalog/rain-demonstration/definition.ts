@@ -262,6 +262,7 @@ export default defineCalculator({
     const told = values.alike ? 'This ranks the trays and measures nothing.' : 'The trays were not set up alike, so it tells nothing.';
     return `${set} ${cover}: ${first}; ${show('throughPercent')} came out below. ${told}`;
   },
+  wholes: [{ parts: ['runoffPercent', 'throughPercent', 'heldPercent'] }],
   picture: {
     kind: 'shares',
     whole: 'pourMl',
