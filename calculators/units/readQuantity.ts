@@ -1,3 +1,4 @@
+import { readDuration } from './readDuration.ts';
 import { convert, isUnit, type UnitName, units } from './units.ts';
 
 /** What stands before a unit: `1,200`, `.5`, `1/2`, `3 1/2`, with or without a sign. */
@@ -11,6 +12,9 @@ export type QuantityReading =
       /** The number as typed, without thousands commas. */
       readonly amount: string;
     }
+  /** Minutes and seconds together, in the unit that is asked for. Its text stands for itself, with no unit of its own. */
+  | { readonly is: 'duration'; readonly value: number }
+  | { readonly is: 'off watch'; readonly instead: string }
   | { readonly is: 'empty' }
   | { readonly is: 'comma'; readonly instead: string }
   | { readonly is: 'words' }
@@ -34,6 +38,10 @@ export const unitOf = (text: string, dimension: string): UnitName | undefined =>
 
 const withoutThousands = (text: string): string => text.replace(/(\d),(?=\d{3}(?!\d))/g, '$1');
 
+/** A conversion leaves dust in the last digits: 101.6 mm is 4 in, on the same side of every limit as 4 in typed. */
+const convertedTo = (declared: UnitName, value: number, unit: UnitName): number =>
+  unit === declared ? value : Number(convert(value, unit, declared).toPrecision(14));
+
 /**
  * Reads a quantity as people type it. Nothing is guessed: a decimal comma, a word or a unit of another kind comes back as what it is.
  * @param text - As typed
@@ -46,6 +54,9 @@ export function readQuantity(text: string, declared: UnitName): QuantityReading 
     .replace(/^\$\s*/, '')
     .replace('−', '-');
   if (plain === '') return { is: 'empty' };
+  const duration = readDuration(plain, declared);
+  if (duration.is === 'off') return { is: 'off watch', instead: duration.instead };
+  if (duration.is === 'seconds') return { is: 'duration', value: convertedTo(declared, duration.seconds, 's') };
   const comma = /^-?\d+,(?:\d{1,2}|\d{4,})(?!\d)/.exec(plain);
   if (comma) return { is: 'comma', instead: comma[0].replace(',', '.') };
   const digits = withoutThousands(plain);
@@ -62,6 +73,5 @@ export function readQuantity(text: string, declared: UnitName): QuantityReading 
     .replace(/\s*\/\s*/, '/')
     .replace(/\s+/g, ' ');
   const value = minus === undefined ? size : -size;
-  // A conversion leaves dust in the last digits: 101.6 mm is 4 in, on the same side of every limit as 4 in typed.
-  return { is: 'value', value: unit === declared ? value : Number(convert(value, unit, declared).toPrecision(14)), unit, amount };
+  return { is: 'value', value: convertedTo(declared, value, unit), unit, amount };
 }

@@ -94,7 +94,7 @@ export const inputs = {
   rings: rows({
     label: 'Rings',
     rowName: 'ring',
-    help: 'Three are much better than one. Set them a few steps apart on ground that looks the same. Stop the watch when the soil just glistens; on uneven soil, when half of it does.',
+    help: 'Three are much better than one. Type each time as the watch shows it, 14:30, or in minutes, 14.5. Set them a few steps apart on ground that looks the same. Stop the watch when the soil just glistens; on uneven soil, when half of it does.',
     maxRows: 3,
     columns: {
       firstMin: number({ label: 'Time of the first pouring', symbol: 't_1', belongsTo: 'management', default: 4, ...minutes }),
