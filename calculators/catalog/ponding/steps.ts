@@ -171,6 +171,20 @@ export const steps: readonly Step<Values, Results>[] = [
   { kind: 'lookup', shows: 'highRunoffIn', says: 'And with half of it.', source: 'our own' },
   {
     kind: 'lookup',
+    shows: 'otherBookCmPerHr',
+    onlyWhen: ({ texture }) => texture === 'loam' || texture === 'silt-loam',
+    says: 'Half of what an earlier list by the same authors prints for loam and silt loam fits the other of the two. If they changed places, this is the rate.',
+    source: 'rawls-1982, saturated conductivity, against rawls-1983, table 1',
+  },
+  {
+    kind: 'lookup',
+    shows: 'otherRunoffIn',
+    onlyWhen: ({ texture }) => texture === 'loam' || texture === 'silt-loam',
+    says: 'The same storm once more with that rate.',
+    source: 'our own',
+  },
+  {
+    kind: 'lookup',
     shows: 'evenRunoffIn',
     onlyWhen: ({ totalMin }) => totalMin <= 1440,
     says: 'The same rain and ground with the rain spread evenly over 24 hours.',
