@@ -31,8 +31,6 @@ const awaiting: readonly string[] = [
   // not yet
   'carrying-capacity',
   // not yet
-  'cover-count',
-  // not yet
   'decision-dates',
   // not yet
   'early-weaning',
@@ -49,19 +47,11 @@ const awaiting: readonly string[] = [
   // not yet
   'herd-intake',
   // not yet
-  'ponding',
-  // not yet
-  'rain-demonstration',
-  // not yet
   'rain-on-ground',
   // not yet
   'rain-record',
   // not yet
   'rest-and-moves',
-  // not yet
-  'ring-test',
-  // not yet
-  'slake-test',
   // not yet
   'soil-loss',
   // not yet

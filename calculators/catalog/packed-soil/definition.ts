@@ -183,13 +183,18 @@ export default defineCalculator({
     },
     {
       when: ({ packed }) => packed === 'packed',
-      say: 'Before you rip anything, call to have buried lines marked, and dig to see where the tight layer starts and ends. Ripping wet ground packs it more, and ground ripped and grazed at once packs again.',
+      say: 'Before you rip anything, dig to see where the tight layer starts and ends, and call 811: a ripper goes deeper than many lines lie. Ripping wet ground packs it more, and ground ripped and grazed at once packs again.',
       source: 'common practice',
     },
     {
       when: () => true,
-      say: 'Dry soil in an oven with the window open and nobody’s food in it. Wear gloves: a can of soil out of the oven burns. Wear glasses when you hammer a ring in.',
-      source: 'common practice',
+      say: 'Call 811 a few working days before you drive a ring, push a probe or use an auger, so buried lines get marked. The call is free. It doesn’t cover lines of your own. Wear safety glasses when you hammer a ring in.',
+      source: 'idaho-one-call-farm, with oklahoma-one-call',
+    },
+    {
+      when: () => true,
+      say: 'Dry soil in an oven with the window open and nobody’s food in it, and wear gloves: the can comes out hot enough to burn. In a microwave use no metal, put a cup of water in beside the soil, run it a few minutes at a time, and stay there; stones can burst, and soil full of roots can smoke and catch fire.',
+      source: 'astm-d4643, heat sink and short turns; fire by common practice',
     },
   ],
   limits: [
@@ -229,6 +234,16 @@ export default defineCalculator({
       say: 'A list that does not tell from when on roots suffer is no longer counted as one by which they don’t. “Perhaps” can have become “Yes”.',
     },
   ],
-  sources: ['illinois-nres201-2011', 'ufl-critical-bulk-density', 'nrcs-bulk-density-sheet', 'arshad-1996', 'ucdavis-ssc100', 'duiker-2002'],
+  sources: [
+    'illinois-nres201-2011',
+    'ufl-critical-bulk-density',
+    'nrcs-bulk-density-sheet',
+    'arshad-1996',
+    'ucdavis-ssc100',
+    'duiker-2002',
+    'idaho-one-call-farm',
+    'oklahoma-one-call',
+    'astm-d4643',
+  ],
   guides: ['loosening-packed-ground'],
 });

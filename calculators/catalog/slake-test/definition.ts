@@ -12,7 +12,6 @@ export default defineCalculator({
   version: 1,
   title: 'Slake test: does soil hold together in water',
   inputs,
-  refusals: [{ at: 'samples', when: ({ samples }) => samples.length === 0, say: 'Put in at least one sample; eight or nine are better.' }],
   compute,
 }).describe({
   question: 'Does it hold together?',
@@ -105,7 +104,7 @@ export default defineCalculator({
     },
     {
       when: ({ soil }) => soil === 'differs',
-      say: 'The two places differ in texture. The classes then tell of sand and clay as much as of care. Compare each place with itself, a year later.',
+      say: 'The two places differ in texture, so the classes say as much about sand and clay as about how the ground was treated. Compare each place with itself, a year later.',
       source: 'arvalis-slake-test, compare within one field',
     },
     {
@@ -115,7 +114,7 @@ export default defineCalculator({
     },
     {
       when: ({ spot }) => spot === 'mixed',
-      say: 'Samples from under plants and from bare spots are thrown together. Their mean goes by how many you took of each. Run them as two places.',
+      say: 'Samples from under plants and from bare spots are mixed here, so the mean depends on how many you took of each. Run them as two places.',
       source: 'common practice',
     },
     {
