@@ -2,7 +2,7 @@
  * Green-Ampt values by texture: porosity and effective porosity (shares of the volume), wetting-front suction (cm), conductivity (cm per hour, about half of
  * the saturated one because air stays trapped), saturated conductivity of the 1982 list (cm per hour). They know nothing of grazing or cover.
  * `clay-loam` has 0.309 for its effective porosity in most copies, against 0.390 in one and by the middle of its own range, so 0.390 stands here and the
- * other is kept apart.
+ * other is kept apart. Loam and silt loam may have changed places; where they are used, readers are told.
  */
 export const greenAmptTextures = {
   source: 'rawls-1983',
@@ -25,10 +25,3 @@ export const greenAmptTextures = {
     clay: { porosity: 0.475, effectivePorosity: 0.385, suctionCm: 31.63, conductivityCmPerHr: 0.03, saturatedCmPerHr: 0.06 },
   },
 } as const;
-
-/**
- * Loam and silt loam may have changed places in 1983: the other conductivities of that list are a third to two thirds of the saturated ones printed a year
- * before, and these two are a quarter of it and nearly all of it; exchanged, each is half. 0.34 and 0.65 cm per hour are what every copy prints, so they stand; readers are told of the doubt. The inference
- * is our own.
- */
-export const doubtedConductivity = { loam: 'silt-loam', 'silt-loam': 'loam' } as const;

@@ -145,7 +145,7 @@ export default defineCalculator({
     {
       kind: 'formula',
       shows: 'sodPercent',
-      says: 'Plants and litter alone. Rock holds no water back, so the class for storm runoff goes by these.',
+      says: 'Plants and litter alone. Rock holds no water back, so the class for storm runoff depends on these.',
       source: 'tr55-1986, notes of table 2-2d',
       ways: [{ formula: String.raw`\frac{100 (\q{plantCount} + \q{litterCount})}{\q{stepsCount}}` }],
     },
@@ -205,7 +205,7 @@ export default defineCalculator({
     },
     {
       when: ({ grazing, kinds }) => grazing === 'heavy' && kinds.some(({ ground, sharePercent }) => ground === 'litter' && sharePercent >= 10),
-      say: 'You met litter, and grazed hard means here that none is left. If about half of the growth stands, say so above; the class may change.',
+      say: 'You met litter, but “grazed hard” here means that none is left. If about half of the growth stands, say so above; the class may change.',
       source: 'tr55-1986, notes of table 2-2c',
     },
     {
@@ -217,7 +217,7 @@ export default defineCalculator({
   limits: [
     'The range holds for steps that fall by chance. Ground changes in patches, so a count on one line can be further off; three lines or more come nearer.',
     'Two counts of a hundred steps, of the same ground on the same day, can differ by 14 points by chance. A smaller change between two visits says nothing yet.',
-    'Cover goes with the season and the grazing. Compare visits at the same time of year, after the same rest, counted by the same person.',
+    'Cover changes with the season and the grazing. Compare visits at the same time of year, after the same rest, counted by the same person.',
     'Leaves above bare soil are not counted, though they soften rain. The soil-loss page asks for them apart; the lists for dry range count brush overhead as cover too.',
     'With bunch grass the boot meets large plants too often and small ones too seldom.',
   ],

@@ -9,8 +9,8 @@ export default defineEdges(definition, {
   edges: [
     edge('Nothing is counted yet.', { on: 'plant=0&litter=0&rock=0', raised: 'bare=0', silent: 'bare=1' }),
     edge('Fewer than a hundred steps.', { on: `${only}&plant=50`, raised: 'bare=49', silent: 'bare=50' }),
-    edge('You met litter, and grazed', { on: 'grazing=heavy&plant=27&rock=3&bare=60', raised: 'litter=10', silent: 'litter=9' }),
-    edge('You met litter, and grazed', { raised: 'grazing=heavy', silent: 'grazing=moderate' }),
+    edge('You met litter, but', { on: 'grazing=heavy&plant=27&rock=3&bare=60', raised: 'litter=10', silent: 'litter=9' }),
+    edge('You met litter, but', { raised: 'grazing=heavy', silent: 'grazing=moderate' }),
     always('Watching your boots'),
     turns('enough', { 'too-few': 'bare=9', yes: 'bare=10' }, { on: `${only}&plant=20` }),
     // Table 2-2c: poor under 50 percent, good over 75; table 2-2d for dry range: 30 and 70.

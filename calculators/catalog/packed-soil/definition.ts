@@ -36,7 +36,7 @@ export default defineCalculator({
   compute,
 }).describe({
   question: 'Is it packed?',
-  lead: 'Weigh a few cores of known volume. Stones are taken out, the mean is set against what roots bear in your texture, each published list under its own name.',
+  lead: 'Weigh a few cores of known volume. Stones are taken out, and the mean is compared with what roots can stand in your texture, by each published list under its own name.',
   searchWords: [
     'bulk density',
     'compaction',
@@ -202,10 +202,10 @@ export default defineCalculator({
     'The lists stand for roots of crops in plain mineral soil. They do not hold for peat, for fresh ash soils or for more than a little gypsum.',
     'Clay that swells is denser dry than wet. Take its cores moist, and compare cores of like moisture.',
     'Old root channels, cracks and worm holes let roots through ground that these numbers call tight. Dig and look at the roots before you believe a number.',
-    'A probe adds the depth of the hard layer, no more. Its reading goes by moisture before anything else.',
+    'A probe adds the depth of the hard layer, no more. Its reading depends on moisture before anything else.',
   ],
   note: ({ packed, probe, probeSays, coresCount }, show) => {
-    const texture = show('texture').split(': ')[1] ?? 'this texture';
+    const texture = show('texture').replace(/^.*: /, '');
     const says = {
       packed: `packed for ${texture} by every published list that tells from when on roots suffer`,
       'lists-differ': `packed by some published lists for ${texture} and not by others`,
@@ -216,7 +216,7 @@ export default defineCalculator({
     const reading = probeSays === 'too-dry' || probeSays === 'too-wet' ? means[probeSays] : `met ${show('probeSays').toLowerCase()}`;
     const pushed = probe === 'pushed' ? ` The probe ${reading}.` : '';
     const cores = coresCount === 1 ? 'One core' : `Mean of ${show('coresCount')} cores`;
-    const range = coresCount === 1 ? '' : ` (${show('lowGPerCm3').split(' ')[0] ?? ''} to ${show('highGPerCm3')})`;
+    const range = coresCount === 1 ? '' : ` (${show('lowGPerCm3').replace(/ .*$/, '')} to ${show('highGPerCm3')})`;
     return `${cores}: the soil without stones weighs ${show('fineGPerCm3')}${range}, ${show('porosityPercent')} of it pores: ${says}.${pushed}`;
   },
   picture: {

@@ -2,9 +2,9 @@ import { designStormStretches } from '../../math/infiltration/designStormShare.t
 import { greenAmptDepthCm, greenAmptRateCmPerHr, moistureDeficit, type WettingSoil } from '../../math/infiltration/greenAmptDepthCm.ts';
 import { type RainStep, stormInfiltration } from '../../math/infiltration/stormInfiltration.ts';
 import { inchAcresToGallons } from '../../math/water/waterVolume.ts';
-import { doubtedConductivity, greenAmptTextures } from '../../tables/greenAmptTextures.ts';
+import { greenAmptTextures } from '../../tables/greenAmptTextures.ts';
 import type { RainType } from '../../tables/peakFlow.ts';
-import { isRibbon, type RibbonTexture } from './textures.ts';
+import { exchangedTextures, isExchanged, isRibbon, type RibbonTexture } from './textures.ts';
 
 const cmPerIn = 2.54;
 
@@ -57,7 +57,7 @@ function soilOf({ texture, conductivityInPerHr, suctionIn, roomPercent, wetness,
 
 /** The other conductivity where two in the table may have changed places. */
 const doubtedCmPerHr = (texture: Asked['texture']): number | undefined =>
-  texture === 'loam' || texture === 'silt-loam' ? greenAmptTextures.textures[doubtedConductivity[texture]].conductivityCmPerHr : undefined;
+  isExchanged(texture) ? greenAmptTextures.textures[exchangedTextures[texture]].conductivityCmPerHr : undefined;
 
 /** Rates for the plot at the start, the end and a few moments between of every stretch. */
 function curveOf({ rows }: ReturnType<typeof stormInfiltration>, soil: WettingSoil) {

@@ -3,15 +3,14 @@ import { compute } from './compute.ts';
 import { inputs } from './inputs.ts';
 import { quantities } from './quantities.ts';
 import { steps } from './steps.ts';
-import { soilName } from './textures.ts';
+import { isExchanged, soilName } from './textures.ts';
 
 /** Some way over the hardest minute on record, about an inch and a quarter (from memory). */
 const hardestEverInPerHr = 100;
 /** Less than this is told as 0.0. */
 const leastToldIn = 0.05;
 
-/** The two soils whose rates may have changed places in the table. */
-const isDoubted = ({ texture }: { readonly texture: string }): boolean => texture === 'loam' || texture === 'silt-loam';
+const isDoubted = ({ texture }: { readonly texture: string }): boolean => isExchanged(texture);
 
 export default defineCalculator({
   slug: 'ponding',
@@ -38,7 +37,7 @@ export default defineCalculator({
   compute,
 }).describe({
   question: 'When does a hard rain start to pond, and how much of it runs off?',
-  lead: 'When water starts to stand on your ground in a burst, how much runs off, and the same storm on another soil or on ground that your own ring tests set apart.',
+  lead: 'When water starts to stand on your ground in a burst, how much runs off, and the same storm on another soil or on ground where your own ring tests came out different.',
   searchWords: [
     'cloudburst',
     'gully washer',

@@ -35,7 +35,7 @@ export default defineEdges(definition, {
     edge('The head does not rain', { on: `${tray}&wanted=2in/hr&jar=quart`, raised: 'fill=391s', silent: 'fill=392s' }),
     edge('The head does not rain', { on: `${tray}&wanted=2in/hr&jar=quart`, raised: 'fill=530s', silent: 'fill=529s' }),
     edge('The head does not rain', { on: `${tray}&wanted=2in/hr&spoon=300s`, raised: 'head-from=jar', silent: 'head-from=one-hole' }),
-    edge('So hard a rain is rare', { on: `${tray}&jar=quart`, raised: 'fill=149s', silent: 'fill=150s' }),
+    edge('Rain this hard is rare', { on: `${tray}&jar=quart`, raised: 'fill=149s', silent: 'fill=150s' }),
     edge('The trays differ in more', { raised: 'alike=no', silent: 'alike=yes' }),
     edge('The trays differ in more', { on: 'alike=no', raised: 'jars=read', silent: 'jars=not-yet' }),
     edge('Most of it ran off good sod', { on: `${oneInch}&cover=rested-sod`, raised: 'runoff=1893ml', silent: 'runoff=1892ml' }),

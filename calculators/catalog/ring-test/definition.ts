@@ -100,7 +100,7 @@ export default defineCalculator({
     },
     {
       when: ({ site }) => site === 'cracks' || site === 'burrow' || site === 'leak',
-      say: 'Water that runs down a hole tells of the hole. Pull the ring, move it a few steps to whole ground, firm the soil along its inside edge, and start over.',
+      say: 'Water that runs down a hole only tells you about the hole. Pull the ring, move it a few steps to whole ground, firm the soil along its inside edge, and start over.',
       source: 'common practice',
     },
     {
@@ -140,14 +140,14 @@ export default defineCalculator({
     },
   ],
   limits: [
-    'It speaks of the few square inches under these rings today. It does not tell the soil group (A to D) and must not be used to choose one.',
+    'It tells you about the few square inches under these rings today. It does not tell the soil group (A to D) and must not be used to choose one.',
     'A single ring reads about 1.3 to 3 times high, more on tight clay. That does not spoil a comparison with the same ring at the same depth.',
-    'The ring cuts roots and cracks, pours without the blow of raindrops, and keeps water from running off. A crust that sheds rain can look well in a ring.',
-    'Soil moisture, season and who pours change the rate as much as management does. Write them down each time.',
+    'The ring cuts roots and cracks, pours without the blow of raindrops, and keeps water from running off. A crust that sheds rain can look fine in a ring.',
+    'Soil moisture, the season and the person pouring change the rate as much as management does. Write them down each time.',
   ],
   note: (values, show) => {
     // The unit stands behind the rate before or after it; once is enough.
-    const number = (name: 'slowestInPerHr' | 'fastestInPerHr' | 'straightLowInPerHr'): string => show(name).split(' ')[0] ?? '';
+    const number = (name: 'slowestInPerHr' | 'fastestInPerHr' | 'straightLowInPerHr'): string => show(name).replace(/ .*$/, '');
     const many =
       values.ringsCount > 1
         ? `geometric mean of ${show('ringsCount')} rings ${show('middleInPerHr')} (${number('slowestInPerHr')} to ${number('fastestInPerHr')})`

@@ -84,7 +84,7 @@ export const inputs = {
     label: 'Last soaking rain',
     belongsTo: 'management',
     default: 'moist',
-    help: 'Write it down with every test: dry and wet ground drink at different rates.',
+    help: 'Write it down with every test: dry and wet ground take water at different rates.',
     options: {
       dry: { label: 'Five days ago or more: dry' },
       moist: { label: 'One to four days ago: moist, drained' },
@@ -182,7 +182,7 @@ export const inputs = {
     label: 'Same season, same moisture, same hands both times?',
     belongsTo: 'place',
     default: true,
-    help: 'If not, a change may be the weather or the one who poured.',
+    help: 'If not, the change may come from the weather or from whoever poured.',
     shownWhen: { beside: ['visit', 'place'] },
   }),
 };

@@ -124,7 +124,7 @@ export default defineCalculator({
     },
   ],
   limits: [
-    'It looks at crumbs from the top inch. It says how they stand up to water, not how fast water goes in nor how much it carries off.',
+    'It looks at crumbs from the top inch. It says how well they stand up to water, not how fast water goes in or how much soil it carries off.',
     'Half gone is judged by eye. Have one person judge all samples, without knowing which place they are from.',
     'Soil moisture through the season, frost and time since tillage change the class. Compare tests of one season.',
     'Clay that swells can fall apart although it is well kept, and lime or iron can bind soil that is not.',
