@@ -109,11 +109,13 @@ export function toldNumber(calculator: Named, values: Outcome['values'], name: s
     return told ? [{ name: each, stands: standing !== undefined, ...told }] : [];
   });
   const digitsOf = (stands: boolean): readonly number[] => found.filter((each) => each.stands === stands).map((each) => each.digits);
-  // As coarse as the coarsest result, since a finer one would claim too much, but never coarser than what stands already.
-  const digits = Math.max(Math.min(...digitsOf(false)), ...digitsOf(true));
+  const total = found.find((each) => each.name === group.whole);
+  // As coarse as the coarsest result, since a finer one would claim too much, but never coarser than what stands already or than the whole needs.
+  const needed = total === undefined ? [] : [Math.min(total.digits, inputDigits(total.value))];
+  const digits = Math.max(Math.min(...digitsOf(false)), ...digitsOf(true), ...needed);
   if (name === group.whole) return { ...alone, digits };
   const parts = found.filter((each) => each.name !== group.whole);
-  const whole = found.find((each) => each.name === group.whole)?.value ?? parts.reduce((sum, { value }) => sum + value, 0);
+  const whole = total?.value ?? parts.reduce((sum, { value }) => sum + value, 0);
   const standing = parts.filter(({ stands }) => stands).reduce((sum, { value }) => sum + value, 0);
   const shared = parts.filter(({ stands }) => !stands);
   const rounded = roundTogether(

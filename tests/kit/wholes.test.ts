@@ -96,6 +96,12 @@ describe('what is told together', () => {
     expect(told('rain=3in', ['runoffIn', 'heldFirstIn', 'soakedIn', 'stayedIn']).every((text) => /^\d+\.\d in$/.test(text))).toBe(true);
     expect(told('rain=3.25in', ['runoffIn', 'heldFirstIn', 'soakedIn', 'stayedIn']).every((text) => /^\d+\.\d\d in$/.test(text))).toBe(true);
   });
+  it('leaves the whole as fine as it needs to be', () => {
+    const ponding = read('ponding');
+    const note = (query: string): string => runQuery(ponding, query).note;
+    expect(note('rain=2in')).toMatch(/^2\.0 in of rain .* about \d\.\d in runs off/);
+    expect(note('rain=2.35in')).toMatch(/^2\.35 in of rain .* about \d\.\d\d in runs off .* \d\.\d\d in soaks in/);
+  });
   it('stands the same in headline, picture and note', () => {
     const outcome = runQuery(storm, 'rain=3in');
     const lead = toldNumber(storm, outcome.values, 'runoffIn', 'us');

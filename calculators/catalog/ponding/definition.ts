@@ -134,6 +134,7 @@ export default defineCalculator({
     const stands = values.pondsAfterMin < 1 ? 'almost at once' : `after about ${show(values.storm === 'day' ? 'pondsAfterHr' : 'pondsAfterMin')}`;
     return `${rain}: water stands ${stands}; about ${show('runoffIn')} runs off (${show('lowRunoffIn')} if the ground is twice as fast, ${show('highRunoffIn')} if half as fast${doubt}), ${show('soakedIn')} soaks in.`;
   },
+  wholes: [{ whole: 'fellIn', parts: ['runoffIn', 'soakedIn'] }],
   picture: { kind: 'lines', rows: 'curve', x: 'atHr', ys: ['rainInPerHr', 'intakeInPerHr'], mark: { at: 'pondsAfterHr', says: 'water stands' } },
   sources: ['rawls-1983', 'rawls-1982', 'mein-larson-1971', 'chow-1988', 'scs-1986-distributions'],
   guides: ['letting-water-in', 'where-rain-goes'],
