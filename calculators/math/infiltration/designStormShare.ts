@@ -16,9 +16,10 @@ const column = { i: 1, ia: 2, ii: 3, iii: 4 } as const;
  */
 export function designStormShare(rainType: RainType, hour: number): number {
   need('designStormShare', 'hour', hour, { atLeast: 0, atMost: 24 });
-  const above = designStorms.rows.find(([each]) => each >= hour);
-  const below = designStorms.rows.findLast(([each]) => each <= hour);
-  if (!above || !below) throw new RangeError(`designStormShare needs a table from hour 0 to 24, found none for ${hour}`);
+  const { rows } = designStorms;
+  const at = rows.findIndex(([each]) => each >= hour);
+  const above = rows[at] ?? rows[rows.length - 1] ?? [24, 1, 1, 1, 1];
+  const below = rows[at - 1] ?? above;
   const [high, low] = [above[column[rainType]], below[column[rainType]]];
   return above[0] === below[0] ? high : low + ((high - low) * (hour - below[0])) / (above[0] - below[0]);
 }
@@ -56,10 +57,9 @@ export function designStormSteps({ rainType, rainCm, stepHours }: { rainType: Ra
  */
 export function designStormStretches(rainType: RainType, rainCm: number): RainStep[] {
   need('designStormStretches', 'rainCm', rainCm, { atLeast: 0 });
-  let before = 0;
-  return designStorms.rows.slice(1).map(([hour]) => {
-    const stretch = { hours: hour - before, rainCm: rainCm * (designStormShare(rainType, hour) - designStormShare(rainType, before)) };
-    before = hour;
-    return stretch;
+  const times = designStorms.rows.map(([hour]) => hour);
+  return times.slice(1).map((hour, index) => {
+    const before = times[index] ?? 0;
+    return { hours: hour - before, rainCm: rainCm * (designStormShare(rainType, hour) - designStormShare(rainType, before)) };
   });
 }

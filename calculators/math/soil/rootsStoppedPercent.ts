@@ -1,3 +1,4 @@
+import { max, mean, min } from 'd3-array';
 import { rootStoppage } from '../../tables/rootStoppage.ts';
 import { need } from '../need.ts';
 import { interpolated } from '../special/interpolated.ts';
@@ -18,9 +19,5 @@ export function rootsStoppedPercent(removedPercent: number): {
 } {
   need('rootsStoppedPercent', 'removedPercent', removedPercent, { atLeast: 0, atMost: 90 });
   const stopped = rootStoppage.stoppedPercent.map((test) => interpolated(removedPercent, rootStoppage.removedPercent, test));
-  return {
-    meanPercent: stopped.reduce((sum, each) => sum + each, 0) / stopped.length,
-    lowPercent: Math.min(...stopped),
-    highPercent: Math.max(...stopped),
-  };
+  return { meanPercent: mean(stopped) ?? 0, lowPercent: min(stopped) ?? 0, highPercent: max(stopped) ?? 0 };
 }

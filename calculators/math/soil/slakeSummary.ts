@@ -1,4 +1,4 @@
-import { deviation } from 'd3-array';
+import { deviation, mean } from 'd3-array';
 import { need } from '../need.ts';
 
 /**
@@ -18,7 +18,7 @@ export function slakeSummary(classes: readonly number[]): {
   need('slakeSummary', 'fragments', classes.length, { atLeast: 1 });
   for (const each of classes) need('slakeSummary', 'class', each, { atLeast: 0, atMost: 6, whole: true });
   return {
-    meanClass: classes.reduce((sum, each) => sum + each, 0) / classes.length,
+    meanClass: mean(classes) ?? 0,
     topClassPercent: (100 * classes.filter((each) => each === 6).length) / classes.length,
     spread: deviation(classes),
   };
