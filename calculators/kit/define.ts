@@ -1,4 +1,5 @@
 import type { UnitSystem } from '../units/units.ts';
+import { shortHelpText } from './helpLines.ts';
 import { fits, type Inputs, type Named, type ValuesOf } from './inputs.ts';
 import type { Picture, PlainPicture } from './pictures.ts';
 import { fillWords, printName } from './print.ts';
@@ -52,6 +53,8 @@ export interface Words<I extends Inputs, R> {
   readonly limits: readonly string[];
   /** One line for a follow-up note, in the reader's units. */
   readonly note: (values: ValuesOf<I> & R, show: Show<ValuesOf<I> & R>) => string;
+  /** Tells somebody to sell, to pull stock or to stop: the lines to call stand under the answer, on paper and in the note. */
+  readonly weighsOnPeople?: true;
   readonly picture?: Picture<ValuesOf<I> & R, R>;
   readonly calendar?: { readonly [K in RowsKeys<R>]: CalendarOf<R, K> }[RowsKeys<R>];
   /** Source keys, in the order in which they matter. */
@@ -106,6 +109,7 @@ export interface Calculator {
   /** Every caution that can appear, for the reference page and the checks. */
   readonly cautions: readonly { readonly say: string; readonly source: string }[];
   readonly limits: readonly string[];
+  readonly weighsOnPeople: boolean;
   readonly picture: PlainPicture | undefined;
   readonly hasCalendar: boolean;
   readonly sources: readonly string[];
@@ -113,6 +117,10 @@ export interface Calculator {
   readonly changes: readonly { readonly version: number; readonly say: string }[];
   readonly run: (values: Values, system?: UnitSystem) => Run;
 }
+
+/** The note to take along, of one side or of both, with whom to call where the calculation weighs on people. */
+export const noteOf = ({ weighsOnPeople }: Calculator, ...sides: readonly Outcome[]): string =>
+  [...sides.map(({ note }) => note), ...(weighsOnPeople ? [shortHelpText] : [])].join('\n');
 
 const isScalar = (value: unknown): value is Scalar => (typeof value === 'number' && Number.isFinite(value)) || typeof value === 'string';
 const isRows = (value: unknown): value is Rows =>
@@ -207,6 +215,7 @@ export const defineCalculator = <const I extends Inputs, R extends object>(work:
       steps: words.steps.map(plainStep),
       cautions: words.cautions.map(({ say, source }) => ({ say, source })),
       limits: words.limits,
+      weighsOnPeople: words.weighsOnPeople === true,
       picture: words.picture,
       hasCalendar: words.calendar !== undefined,
       sources: words.sources,

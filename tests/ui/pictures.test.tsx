@@ -58,6 +58,7 @@ const calculator: Calculator = {
   steps: [],
   cautions: [],
   limits: [],
+  weighsOnPeople: false,
   picture: undefined,
   hasCalendar: false,
   sources: [],

@@ -139,6 +139,7 @@ export default defineCalculator({
     'It counts grass, not water. Dry ponds empty a pasture before the grass does.',
     'It does not say which ones go, nor at what price. Usual order: cows without a calf, then heifers not yet in production, then the old and unsound.',
   ],
+  weighsOnPeople: true,
   note: ({ verdict, waitDays, lastsDays, leftDays }, show) => {
     const carries = `A normal year carries about ${show('normalHead')} of the first kind (${show('firstKind').toLowerCase()}), a poor one ${show('poorHead')}; there are ${show('firstHead')}.`;
     const ends =

@@ -157,6 +157,7 @@ export default defineCalculator({
     'It does not know prices. “Feed or sell” does that sum.',
     'An animal weaned on one date and sold on another is counted twice. Put it on one line.',
   ],
+  weighsOnPeople: true,
   note: (values, show) => {
     const { rainSays, likeCount, likeCaughtCount, ahead } = values;
     const next =

@@ -84,6 +84,7 @@ export default defineCalculator({
     'The list of what the answer hangs on moves one number at a time. Things that go wrong together are worse than any line of it.',
     'The market may move further than you put in. A fed calf can also die; put your own loss into the cost of weaning.',
   ],
+  weighsOnPeople: true,
   note: ({ calfGoes, isEven, keptHerdLb }, show) =>
     [
       `Weaning ${show('aheadDays')} early, ${show('pairsHead')} of cows with calves. Forage kept on this place: ${keptHerdLb <= 0 ? 'none, for the calves eat more than is saved: ' : ''}${show('keptHerdLb')} (${show('lowKeptHerdLb')} to ${show('highKeptHerdLb')}).`,

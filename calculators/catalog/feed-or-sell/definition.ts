@@ -240,6 +240,7 @@ export default defineCalculator({
     'The list of swings moves one number at a time. Things that go wrong together are worse than any line of it.',
     'It is money. If it keeps you up at night, talk to someone: a neighbor, your lender, a farm-stress line.',
   ],
+  weighsOnPeople: true,
   note: ({ verdict, isCalfSold, keepAdvantageUsd, evenBuyBackUsd, keepingUsd, rebuyingUsd }, show) => {
     const even = evenBuyBackUsd > 0 ? `; both the same at a buy-back of ${show('evenBuyBackUsd')}` : '';
     const answer = verdict === 'keep' ? 'keep' : verdict === 'sell' ? 'sell and buy back' : 'it depends on the buy-back price';
