@@ -1,5 +1,6 @@
 import type { UnitSystem } from '../units/units.ts';
 import { shortHelpText } from './helpLines.ts';
+import { withoutHollowRanges } from './hollowRanges.ts';
 import { fits, type Inputs, type Named, type ValuesOf } from './inputs.ts';
 import type { Picture, PlainPicture } from './pictures.ts';
 import { fillWords, printName } from './print.ts';
@@ -23,8 +24,16 @@ export interface Caution<V> {
 /** A result in the order in which people want it; the first one is told large. */
 export interface Shown<V, R> {
   readonly of: keyof R & string;
-  /** The range that always stands under it: `{low} if the ground was dry, {high} if wet`. Any input or result may be named. */
-  readonly range?: { readonly low: NumberKeys<R>; readonly high: NumberKeys<R>; readonly says: string | ((values: V) => string) };
+  /**
+   * The range that stands under it: `{low} if the ground was dry, {high} if wet`. Any input or result may be named.
+   * Where both ends read the same, `same` stands there instead, or nothing.
+   */
+  readonly range?: {
+    readonly low: NumberKeys<R>;
+    readonly high: NumberKeys<R>;
+    readonly says: string | ((values: V) => string);
+    readonly same?: string;
+  };
   /** Left out unless this holds: a cost that nobody pays. */
   readonly when?: (values: V) => boolean;
 }
@@ -199,7 +208,10 @@ export const defineCalculator = <const I extends Inputs, R extends object>(work:
           if (range === undefined) return [];
           const says = typeof range.says === 'string' ? range.says : range.says(all);
           const named: Readonly<Record<string, string>> = { low: range.low, high: range.high };
-          return [[of, fillWords(says, (name) => printName(calculator, plain, named[name] ?? name, system))]];
+          const print = (name: string) => printName(calculator, plain, named[name] ?? name, system);
+          const isHollow = says.includes('{low}') && says.includes('{high}') && print('low') === print('high');
+          if (isHollow && range.same === undefined) return [];
+          return [[of, fillWords(isHollow && range.same !== undefined ? range.same : says, print)]];
         }),
       );
     const calculator: Calculator = {
@@ -238,7 +250,7 @@ export const defineCalculator = <const I extends Inputs, R extends object>(work:
             ranges: rangesOf(all, plain, system),
             cautions: words.cautions.filter((caution) => caution.when(all)).map(({ say, source }) => ({ say, source })),
             uses: words.steps.map((step) => useOf(step, all)),
-            note: words.note(all, (name) => printName(calculator, plain, name, system)),
+            note: withoutHollowRanges(words.note(all, (name) => printName(calculator, plain, name, system))),
             calendar:
               words.calendar && Array.isArray(list)
                 ? list.map((row) => ({

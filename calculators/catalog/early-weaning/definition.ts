@@ -44,7 +44,15 @@ export default defineCalculator({
   ],
   quantities,
   results: [
-    { of: 'keptHerdLb', range: { low: 'lowKeptHerdLb', high: 'highKeptHerdLb', says: '{low} to {high} by how the guides differ on what they eat' } },
+    {
+      of: 'keptHerdLb',
+      range: {
+        low: 'lowKeptHerdLb',
+        high: 'highKeptHerdLb',
+        says: '{low} to {high} by how the guides differ on what they eat',
+        same: 'the guides here agree on what they save; each of them can still be 15 percent off',
+      },
+    },
     { of: 'cowSavedLb' },
     { of: 'calfSavedLb' },
     { of: 'calfNeedLb', when: ({ calfGoes }) => calfGoes !== 'sold' },
