@@ -73,7 +73,7 @@ export default defineCalculator({
     },
     {
       when: ({ hazard }) => hazard === 'nitrate-bloat',
-      say: 'Turnips: stock can bloat, or choke on a root. Bring them on full, let them get used to it over days, and keep hay beside it.',
+      say: 'Turnips: stock can bloat, or choke on a root. Turn them in full, let them get used to it over days, and keep hay beside it.',
       source: 'common practice',
     },
     {
