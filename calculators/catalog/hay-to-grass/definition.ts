@@ -159,8 +159,8 @@ export default defineCalculator({
     },
     {
       when: ({ haveTon }) => haveTon > 0,
-      say: 'Take net wrap, twine and wire off before you feed or grind. Plastic does not break down in the paunch and has killed cattle; wire and nails pierce it.',
-      source: 'dahlen-net-wrap-2014',
+      say: 'Take net wrap, twine and wire off before you feed or grind. Plastic does not break down in the paunch and has killed cattle; wire and nails pierce it, and worn tire feeders shed wire.',
+      source: 'ndsu-net-wrap',
     },
     {
       when: ({ haveTon }) => haveTon > 0,
@@ -228,7 +228,7 @@ export default defineCalculator({
     'kansas-cold-2025',
     'burbrink-hay-fire-2024',
     'cornell-hay-fires',
-    'dahlen-net-wrap-2014',
+    'ndsu-net-wrap',
     'anderson-turnout',
     'mayo-hay-waste-2024',
   ],
