@@ -101,7 +101,7 @@ export default defineCalculator({
     },
     {
       when: ({ goHead }) => goHead > 0,
-      say: 'If this is a hard one, don’t carry it alone. Talk it over with somebody you trust, or call the farm-stress line of your state.',
+      say: 'If this is a hard one, don’t carry it alone. Talk it over with somebody you trust, or call one of the numbers under the answer.',
       source: 'common practice',
     },
     {

@@ -144,7 +144,7 @@ export default defineCalculator({
     },
     {
       when: ({ rainSays }) => rainSays === 'under',
-      say: 'If this is a hard one, don’t carry it alone. Talk it over with somebody you trust, or call the farm-stress line of your state.',
+      say: 'If this is a hard one, don’t carry it alone. Talk it over with somebody you trust, or call one of the numbers under the answer.',
       source: 'common practice',
     },
   ],

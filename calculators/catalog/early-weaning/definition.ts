@@ -50,7 +50,6 @@ export default defineCalculator({
         low: 'lowKeptHerdLb',
         high: 'highKeptHerdLb',
         says: '{low} to {high} by how the guides differ on what they eat',
-        same: 'the guides here agree on what they save; each of them can still be 15 percent off',
       },
     },
     { of: 'cowSavedLb' },

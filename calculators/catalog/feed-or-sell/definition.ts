@@ -238,7 +238,7 @@ export default defineCalculator({
     'It asks what costs more, not whether the cash or the hay lasts, nor what the grass bears. Stock kept on short grass cost next year’s grass too, and that is not in here.',
     'A cow that you keep may come up open or lose her calf; the price of a pair has that risk behind it. Where you would buy back pairs, this leans a little toward keeping.',
     'The list of swings moves one number at a time. Things that go wrong together are worse than any line of it.',
-    'It is money. If it keeps you up at night, talk to someone: a neighbor, your lender, a farm-stress line.',
+    'It is money, and it is not only money. If it keeps you up at night, call someone today: the lines to call stand under the answer and on the printed sheet.',
   ],
   weighsOnPeople: true,
   note: ({ verdict, isCalfSold, keepAdvantageUsd, evenBuyBackUsd, keepingUsd, rebuyingUsd }, show) => {
