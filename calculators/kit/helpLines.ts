@@ -24,14 +24,14 @@ export const crisisLine: HelpLine = {
 export const emergencyLine: HelpLine = { who: 'If a life is in danger now', reach: 'call 911', source: 'common practice' };
 /** Its printed hours differ, even in one year; so they stand with their date. */
 const farmLine: HelpLine = {
-  who: 'A national line for farmers and ranchers, for money, disaster and stress',
+  who: 'A national line for farmers and ranchers',
   reach: '1-800-FARM-AID, 1-800-327-6243',
   hours: 'weekdays from 9 Eastern, to 5 by one list of 2024, to 10 by another',
   source: 'farm-progress-help-lines',
   also: ['maine-farmland-trust-2024'],
 };
 const farmStressLine: HelpLine = {
-  who: 'A farm-stress line for some states: by a list of 2024 Colorado, Connecticut, Missouri, Montana, Oregon, Pennsylvania, Texas, Virginia, Washington and Wyoming',
+  who: 'A farm-stress line for CO, CT, MO, MT, OR, PA, TX, VA, WA and WY (list of 2024)',
   reach: 'call or text 833-897-2474',
   hours: 'day and night',
   source: 'farm-progress-help-lines',

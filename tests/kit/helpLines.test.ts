@@ -20,7 +20,7 @@ describe('lines to call', () => {
   });
   it('say hours only day and night, or with the date of the list', () => {
     for (const { hours } of nationalLines) expect(hours ?? 'day and night').toMatch(/day and night|list of 20\d\d/);
-    for (const { who, reach } of nationalLines) if (reach.includes('833')) expect(who).toMatch(/some states: by a list of 20\d\d/);
+    for (const { who, reach } of nationalLines) if (reach.includes('833')) expect(who).toMatch(/for [A-Z]{2}, .*\(list of 20\d\d\)/);
   });
   it('name their sources', () => {
     for (const key of nationalLines.flatMap(({ source, also = [] }) => [source, ...also]))
