@@ -35,17 +35,9 @@ const awaiting: readonly string[] = [
   // not yet
   'decision-dates',
   // not yet
-  'early-weaning',
-  // not yet
   'feed-hazards',
   // not yet
-  'feed-or-sell',
-  // not yet
   'forage-on-hand',
-  // not yet
-  'hay-to-grass',
-  // not yet
-  'hay-value',
   // not yet
   'herd-intake',
   // not yet
@@ -64,8 +56,6 @@ const awaiting: readonly string[] = [
   'slake-test',
   // not yet
   'soil-loss',
-  // not yet
-  'sown-feed',
   // not yet
   'standing-feed',
   // not yet

@@ -111,6 +111,8 @@ export default defineCalculator({
   sources: [
     'hibberd-thrift-1992',
     'jaeger-early-weaning',
+    'danielson-1997',
+    'nevada-early-weaning',
     'noble-early-weaning-1998',
     'aces-price-slide',
     'noble-value-of-gain-2005',
