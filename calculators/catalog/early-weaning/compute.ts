@@ -29,10 +29,10 @@ function cowPairs({ intakeFrom, milkingPercent, dryPercent }: Values): Readonly<
   }
   const nursing = rowOf('beef-cow', 'lactating', intakeFrom);
   const dry = rowOf('beef-cow', 'dry', intakeFrom);
-  const likely = { milkingPercent: nursing.likelyPercent, dryPercent: dry.likelyPercent };
+  const likely: CowPair = { milkingPercent: nursing.likelyPercent, dryPercent: dry.likelyPercent };
   const saves = (pair: CowPair): number => pair.milkingPercent - pair.dryPercent;
-  const lean = { milkingPercent: nursing.lowPercent, dryPercent: dry.lowPercent };
-  const rich = { milkingPercent: nursing.highPercent, dryPercent: dry.highPercent };
+  const lean: CowPair = { milkingPercent: nursing.lowPercent, dryPercent: dry.lowPercent };
+  const rich: CowPair = { milkingPercent: nursing.highPercent, dryPercent: dry.highPercent };
   const least = [lean, rich].reduce((one, other) => (saves(other) < saves(one) ? other : one), likely);
   const most = [lean, rich].reduce((one, other) => (saves(other) > saves(one) ? other : one), likely);
   return { low: least, likely, high: most };
