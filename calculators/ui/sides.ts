@@ -1,7 +1,7 @@
 import type { Calculator, Outcome } from '../kit/define.ts';
 import type { Cell, MonthsInput, RecordInput } from '../kit/inputs.ts';
 import { printInput } from '../kit/print.ts';
-import { type Form, isShown, type Problem, readForm, rowsIn, type Texts, textIn, withPlaceOf } from '../kit/state.ts';
+import { type Form, isShown, type Problem, readForm, rowsIn, type Texts, textIn, type Values, withPlaceOf } from '../kit/state.ts';
 import { readQuantity } from '../units/readQuantity.ts';
 import type { UnitSystem } from '../units/units.ts';
 
@@ -10,11 +10,23 @@ export interface Ran {
   readonly problems: readonly Problem[];
 }
 
+/** A fault of ours must not leave the results of other numbers standing. */
+function runGuarded(calculator: Calculator, values: Values, system: UnitSystem): ReturnType<Calculator['run']> {
+  try {
+    return calculator.run(values, system);
+  } catch (error) {
+    console.error(error);
+    return {
+      refusals: [{ at: '', say: 'This cannot be computed. The fault is in this page, not in what you typed.' }],
+    };
+  }
+}
+
 /** Reads and computes one side. */
 export function runTexts(calculator: Calculator, texts: Texts, system: UnitSystem): Ran {
   const { values, problems, remarks } = readForm(calculator.inputs, texts, system);
   if (problems.length > 0) return { outcome: null, problems };
-  const run = calculator.run(values, system);
+  const run = runGuarded(calculator, values, system);
   if ('refusals' in run) return { outcome: null, problems: run.refusals };
   return { outcome: { ...run.outcome, cautions: [...remarks, ...run.outcome.cautions] }, problems };
 }
@@ -22,7 +34,12 @@ export function runTexts(calculator: Calculator, texts: Texts, system: UnitSyste
 /** The other side with the place of the first, or nothing when there is no comparison. */
 export const otherTexts = (calculator: Calculator, form: Form): Texts | null => form.that && withPlaceOf(calculator.inputs, form.this, form.that);
 
-/** What tells the two managements apart, in the words of the first inputs that differ. */
+/** More differences than this are counted, not told: a title has to fit above a column. */
+const mostTold = 2;
+const titleOf = (parts: readonly string[]): string =>
+  `${parts.slice(0, mostTold).join(', ')}${parts.length > mostTold ? `, and ${parts.length - mostTold} more` : ''}`;
+
+/** What tells the two managements apart, in the words of the inputs that differ. */
 export function sideTitles(calculator: Calculator, mine: Texts, theirs: Texts | null, system: UnitSystem): readonly [string, string] {
   if (!theirs) return ['', ''];
   const differing = Object.entries(calculator.inputs).flatMap(([key, input]): (readonly [string, string])[] => {
@@ -42,6 +59,5 @@ export function sideTitles(calculator: Calculator, mine: Texts, theirs: Texts | 
     const [one, other] = [textIn(mine[key]), textIn(theirs[key])];
     return one !== other && isShown(input, mine) && isShown(input, theirs) ? [[say(input, one), say(input, other)]] : [];
   });
-  const [first] = differing;
-  return first ?? ['', ''];
+  return [titleOf(differing.map(([one]) => one)), titleOf(differing.map(([, other]) => other))];
 }

@@ -28,6 +28,7 @@ export const inputs = {
     unit: 'lb',
     min: 40,
     max: 3000,
+    usual: 'animalLb',
     default: 1250,
     ask: 'The mean of your cull tickets; the lightest in the pen if they differ much.',
   }),
@@ -38,6 +39,7 @@ export const inputs = {
     unit: 'lb/d',
     min: 0.5,
     max: 90,
+    usual: 'eatenLbPerDay',
     default: 27,
     help: 'Hungry stock eat more, and faster. That is how most die.',
     ask: 'About 2 to 2.5 percent of a cow’s weight, 3 to 4 of a ewe’s with lambs.',
@@ -45,7 +47,7 @@ export const inputs = {
   otherFeed: choice({
     label: 'What else do they eat?',
     belongsTo: 'management',
-    default: 'tested',
+    default: 'untested',
     help: 'A feed that nobody tested may be as high as this one. It is counted so.',
     options: {
       none: { label: 'Nothing else' },
