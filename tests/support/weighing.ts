@@ -5,6 +5,7 @@ const telling =
   /\b(?:sell|selling|destock\w*|wean\w* (?:\w+ )?early|early weaning|take (?:stock|them|cattle|some) off|pull (?:stock|them|cattle|\w+ off)|cull (?:the|your|now|some|cows|hard)|stop (?:grazing|feeding them)|go home)\b/i;
 /** Definitions that only speak of it, with the reason. */
 const speaksOnly: Readonly<Record<string, string>> = {
+  'feed-hazards': 'says that millet hay should not be sold as horse hay',
   'herd-intake': 'says that head bought or sold must be put in by hand, and tells nobody to sell',
 };
 
