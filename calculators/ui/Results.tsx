@@ -68,7 +68,7 @@ function Answer({
         <Large calculator={calculator} outcome={outcome} of={lead.of} system={system} />
       </p>
       <p class="answer-name">{calculator.quantities[lead.of]?.label}</p>
-      {lead.range && <p class="answer-range">{outcome.ranges[lead.of]}</p>}
+      {outcome.ranges[lead.of] !== undefined && <p class="answer-range">{outcome.ranges[lead.of]}</p>}
     </div>
   );
 }
@@ -107,7 +107,7 @@ export function ResultsTable({ calculator, outcome, other, titles, system }: Sid
     return (
       <td>
         {printName(calculator, side.values, shown.of, system)}
-        {shown.range && <span class="cell-range">{side.ranges[shown.of]}</span>}
+        {side.ranges[shown.of] !== undefined && <span class="cell-range">{side.ranges[shown.of]}</span>}
       </td>
     );
   };

@@ -41,7 +41,12 @@ export default defineCalculator({
     {
       of: 'drierCount',
       when: isRanked,
-      range: { low: 'rankCount', high: 'yearsCount', says: 'place {low} from the dry end, of {high} years' },
+      range: {
+        low: 'rankCount',
+        high: 'yearsCount',
+        says: 'place {low} from the dry end, of {high} years',
+        same: 'the wettest of {high} years',
+      },
     },
     { of: 'ofMedianPercent', when: hasMedian },
     { of: 'ofMeanPercent', when: hasMean },
