@@ -163,6 +163,11 @@ export default defineCalculator({ slug: 'rain-on-ground', version: 1, title: 'Ga
     },
     {
       when: ({ surface }) => surface === 'roof',
+      say: 'Never climb into a cistern or a closed tank, not even to pull somebody out. The air in it can knock a person down at once, and most who die in such places went in to rescue another. Call 911 from outside. Cleaning and repair inside are for people trained and equipped for confined spaces.',
+      source: 'niosh-86-110, summary',
+    },
+    {
+      when: ({ surface }) => surface === 'roof',
       say: 'Water weighs more than 8 lb a gallon. Stand a tank on firm, level ground, keep children out of it with a lid that locks, and mind the ladder at the gutter.',
       source: 'common practice',
     },
@@ -208,6 +213,7 @@ export default defineCalculator({ slug: 'rain-on-ground', version: 1, title: 'Ga
     'pennington-2014',
     'weathers-1913',
     'klausmeyer-watering',
+    'niosh-86-110',
   ],
   guides: ['keeping-a-rain-record', 'where-rain-goes'],
 });

@@ -6,7 +6,8 @@ import { refusals } from './refusals.ts';
 import { steps } from './steps.ts';
 
 const felt = '{low} at the dry end of what you felt, {high} at the wet end';
-const measured = 'as you measured it';
+/** No range: full, or measured, in every layer, and what it holds is the survey’s figure. */
+const measured = 'by what you measured';
 
 /** A layer that is a class or more drier than the one above it. */
 const liesDrierBelow = ({ lines }: { readonly lines: readonly { readonly filledPercent: number }[] }): boolean =>

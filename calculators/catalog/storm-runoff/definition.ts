@@ -266,7 +266,7 @@ export default defineCalculator({
     },
     {
       when: ({ runoffIn }) => runoffIn >= 1,
-      say: 'Runoff like this can fill a draw within minutes and wash out a crossing. Keep people, stock and machines out of moving water. A pond, dam or waterway to catch it is an engineer’s job and needs local permits.',
+      say: 'Runoff like this can fill a draw within minutes and wash out a crossing. Keep people, stock and machines out of moving water: turn around, even where it looks shallow, and never drive through it. A pond, dam or waterway to catch it is an engineer’s job and needs local permits.',
       source: 'common practice',
     },
   ],
