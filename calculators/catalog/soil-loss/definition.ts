@@ -16,6 +16,9 @@ const farmedAs = {
   'bare-fallow': 'as bare fallow, which nobody farms,',
 } as const;
 
+/** The plots of the older form ran from 3 to 18 percent. Off the board 18 percent is 21.6 in, which division leaves a hair above. */
+const isPastPlots = ({ groundSlopePercent }: { readonly groundSlopePercent: number }): boolean => groundSlopePercent > 18 + 1e-9;
+
 export default defineCalculator({
   slug: 'soil-loss',
   version: 1,
@@ -132,7 +135,7 @@ export default defineCalculator({
       source: 'weiner-matthews-2003, table 11-3',
     },
     {
-      when: ({ groundSlopePercent }) => groundSlopePercent > 18,
+      when: isPastPlots,
       say: 'This slope is past 18 percent, where the plots behind the older form ended. The plots of the later form are said to end there too. So both forms only reach here, and the steeper it is, the further they part: both figures are shown.',
       source: 'mulengera-2022, introduction; mccool-1987, as later papers report it',
     },
@@ -142,7 +145,7 @@ export default defineCalculator({
       source: 'mulengera-2022, introduction',
     },
     {
-      when: ({ groundSlopePercent }) => groundSlopePercent > 18,
+      when: isPastPlots,
       say: 'Tractors, mowers and four-wheelers roll over on slopes like this. Walk it, or ask somebody who works such ground before anything is driven, mowed or seeded across it.',
       source: 'common practice',
     },

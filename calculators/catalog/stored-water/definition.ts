@@ -11,7 +11,7 @@ const measured = 'by what you measured';
 
 /** A layer that is a class or more drier than the one above it. */
 const liesDrierBelow = ({ lines }: { readonly lines: readonly { readonly filledPercent: number }[] }): boolean =>
-  lines.some(({ filledPercent }, index) => filledPercent <= (lines[index - 1]?.filledPercent ?? 0) - 20);
+  lines.slice(1).some(({ filledPercent }, index) => filledPercent <= (lines[index]?.filledPercent ?? Number.NEGATIVE_INFINITY) - 20);
 
 export default defineCalculator({
   slug: 'stored-water',
@@ -123,7 +123,7 @@ export default defineCalculator({
   ],
   note: ({ standing, rainIn, lowGrowthDays, highGrowthDays }, show) => {
     const zone = `Roots ${show('rootsMostIn')} deep: the ground holds ${show('holdsIn')} of water when full and has ${show('hasIn')} today.`;
-    const range = lowGrowthDays === highGrowthDays ? '' : ` (${show('lowGrowthDays').split(' ')[0] ?? ''} to ${show('highGrowthDays')})`;
+    const range = lowGrowthDays === highGrowthDays ? '' : ` (${show('lowGrowthDays').replace(/ days?$/, '')} to ${show('highGrowthDays')})`;
     const low = `growth is down to ${show('growthPercent')} in about ${show('growthDays')}${range}`;
     const dry =
       standing === 'short'
