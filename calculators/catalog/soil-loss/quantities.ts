@@ -17,7 +17,7 @@ const bearing = {
 } as const;
 
 export const quantities = {
-  yearRainMm: amount('Rain of a year in millimetres', 'P_{mm}', 'mm', 0),
+  yearRainMm: amount('Rain of a year in millimeters', 'P_{mm}', 'mm', 0),
   yearFactorRatio: factor('Rain factor in metric units', 'R_{metric}', 0),
   erosivityRatio: factor('Rain factor', 'R', 0),
   erodibilityRatio: factor('Soil factor', 'K', 2),

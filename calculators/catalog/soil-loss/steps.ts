@@ -27,7 +27,7 @@ const placeSteps: readonly SoilLossStep[] = [
     kind: 'formula',
     shows: 'yearRainMm',
     onlyWhen: ({ rainFrom }) => rainFrom === 'year-rain',
-    says: 'The rain of a year in millimetres: the last resort is worked in metric units.',
+    says: 'The rain of a year in millimeters: the last resort is worked in metric units.',
     ways: [{ formula: String.raw`25.4 \times \q{yearRainIn}` }],
   },
   {
