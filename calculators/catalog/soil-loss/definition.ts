@@ -91,7 +91,8 @@ export default defineCalculator({
     { of: 'ploughedStanding', when: isFarmed },
     {
       of: 'loadsCount',
-      when: ({ lossSize }) => lossSize === 'whole',
+      // A small pasture sends off less than half a load: nothing to count.
+      when: ({ lossSize, lowLoadsCount }) => lossSize === 'whole' && lowLoadsCount >= 0.5,
       range: { low: 'lowLoadsCount', high: 'highLoadsCount', says: 'anything from {low} to {high}' },
     },
     { of: 'mostLoadsCount', when: ({ lossSize, mostLoadsCount }) => lossSize === 'under-one' && mostLoadsCount >= 0.5 },
