@@ -14,7 +14,7 @@ describe('the difference between this and that', () => {
     expect(difference(4.4, 3.6, amount('d', 0), 'us')).toBe('0 days');
   });
   it('is told in the reader’s units, and no finer than the coarser of the two', () => {
-    expect(difference(1, 2, amount('in', 1), 'metric')).toBe('+26 mm');
+    expect(difference(1, 2, amount('in', 1), 'si')).toBe('+26 mm');
     expect(difference(4.4, 120, { ...amount('ton', 0), significant: 2 }, 'us')).toBe('+120 tons');
   });
   it('counts days of the calendar', () => {

@@ -53,7 +53,7 @@ export function conditionOf(ground: Ground): CoverCondition {
 function tabledNumber(ground: Ground): number {
   if (ground.cover === 'own') return ground.curveNumber;
   const found = tabledRow(ground.cover).cover.conditions[conditionOf(ground)]?.[ground.soilGroup];
-  if (found === undefined) throw new RangeError(`the table has no number for ${ground.cover} on soil group ${ground.soilGroup}`);
+  if (typeof found !== 'number') throw new RangeError(`the table has no number for ${ground.cover} on soil group ${ground.soilGroup}`);
   return found;
 }
 
