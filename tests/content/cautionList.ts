@@ -182,6 +182,12 @@ export const wanted: readonly Wanted[] = [
   },
   { name: 'a well pulled down near neighbors', guides: ['watering-stock'], says: [/well/i, /neighbor/i] },
   { name: 'weak ponds and dams', guides: ['watering-stock'], says: [/dam|pond/i, /permit|engineer|licensed/i] },
+  {
+    name: 'cisterns and closed tanks: nobody climbs in',
+    guides: ['where-rain-goes', 'keeping-a-rain-record'],
+    says: [/cistern/i, /climb|enter|go in/i, /911/],
+  },
+  { name: 'moving water', guides: ['where-rain-goes', 'keeping-a-rain-record'], says: [/water/i, /stay out/i] },
   { name: 'electric fence', guides: ['resting-grass', 'laying-out-paddocks'], says: [/energizer/i, /pacemaker|house current|barbed/i] },
   { name: 'tractors on slopes', guides: [...hay, 'loosening-packed-ground'], says: [/slope/i, /tractor|belt|roll/i] },
   {
