@@ -107,10 +107,14 @@ export const placeInputs = {
   clippedTo: choice({
     label: 'Where you cut',
     belongsTo: 'place',
-    default: 'ground',
+    default: 'not-sure',
     shownWhen: { way: ['clips', 'plate'] },
-    help: 'It decides whether the stubble is still to come off. It comes off once, never twice.',
-    options: { ground: { label: 'At the ground' }, stubble: { label: 'At the height that I mean to leave' } },
+    help: 'It decides whether the stubble is still to come off, and can double the days. It comes off once, never twice.',
+    options: {
+      'not-sure': { label: 'Not answered yet, or not sure' },
+      ground: { label: 'At the ground' },
+      stubble: { label: 'At the height that I mean to leave' },
+    },
   }),
   heights: rows({
     label: 'Heights measured',

@@ -14,6 +14,7 @@ const kind = choice({
     'cow-dry': option('cow-dry'),
     bull: option('bull'),
     stocker: option('stocker'),
+    calf: option('calf'),
     'ewe-nursing': option('ewe-nursing'),
     'ewe-dry': option('ewe-dry'),
     doe: option('doe'),

@@ -1,4 +1,5 @@
 import { defineCalculator } from '../../kit/define.ts';
+import { toxicFescueIn } from '../../tables/forageHeights.ts';
 import { intakeFallsBelowLbPerAc } from '../../tables/harvestShare.ts';
 import { compute, longestDays } from './compute.ts';
 import { inputs } from './inputs.ts';
@@ -58,8 +59,13 @@ export default defineCalculator({
   cautions: [
     {
       when: ({ feed }) => feed === 'tall-fescue',
-      say: 'Most old tall fescue carries a fungus that makes a toxin. In cold weather it can cost cattle their feet, ear tips and tail switch. The toxin falls as winter goes on, so graze other feed first, watch for lameness, and ask your veterinarian.',
+      say: 'Most old tall fescue carries a fungus that makes a toxin. In cold weather it can cost cattle their feet, ear tips and tail switch. Most of it sits in the lowest inches and in seed heads. It falls as winter goes on, so graze other feed first, leave 4 inches, watch for lameness, and ask your veterinarian.',
       source: 'common practice',
+    },
+    {
+      when: ({ feed, massFrom, stubbleHeightIn }) => feed === 'tall-fescue' && massFrom === 'height' && stubbleHeightIn < toxicFescueIn,
+      say: 'The lowest inches of old tall fescue hold the most of its toxin: the bottom two by one Missouri study, two to four by a later page. Leave 4 inches, and 3 at the least where you know that the stand is free of it.',
+      source: 'lory-fall-nitrogen-2022',
     },
     {
       when: ({ feed }) => feed !== 'tall-fescue',
@@ -115,6 +121,6 @@ export default defineCalculator({
   note: ({ verdict, stripDays, grazingForDays }, show) =>
     `${show('areaAc')} with ${show('startLbPerAc')} above the stubble feed this stock ${lasts(grazingForDays, () => `about ${show('grazingForDays')} (${show('lowGrazingDays')} to ${show('highGrazingDays')}), to about ${show('lastDay')}`)}. Strips for ${stripDays === 1 ? 'a day' : show('stripDays')}: move the wire ${show('firstStripFt')} at first, farther as weather takes its share. ${verdict === 'reaches' ? 'It covers all the days when feed is wanted.' : `That leaves ${show('shortDays')} to feed another way: ${show('shortLb')} of dry feed, before losses.`}`,
   picture: { kind: 'lines', rows: 'strips', x: 'daysIn', ys: ['ungrazedLbPerAc'] },
-  sources: ['larsen-2021', 'tall-fescue-monograph', 'penn-state-agronomy-guide', 'umaine-pasture-lesson-1', 'white-b5036'],
+  sources: ['larsen-2021', 'tall-fescue-monograph', 'penn-state-agronomy-guide', 'umaine-pasture-lesson-1', 'white-b5036', 'lory-fall-nitrogen-2022'],
   guides: ['feeding-on-dry-grass', 'stretching-winter-feed', 'annual-range'],
 });
