@@ -3,6 +3,7 @@ import { animalUnits } from '../../math/herd/animalUnits.ts';
 import { dailyIntakeLb } from '../../math/herd/dailyIntakeLb.ts';
 import { herdAnimalUnits } from '../../math/herd/herdAnimalUnits.ts';
 import { monthRule } from '../../math/herd/monthRule.ts';
+import { needThere } from '../../math/need.ts';
 import { type Month, months } from '../../tables/months.ts';
 import { guidePercents, isBreeding, type Quality, type Stage, type Stock, stageFromBirth } from './guide.ts';
 
@@ -67,7 +68,7 @@ function percentsOf({ stageFrom, intakeFrom, quality }: Asked, line: Line, month
 function yearOf(asked: Asked) {
   if (asked.stageFrom !== 'birth-month') return [];
   return monthKeys.map((inMonth, index) => {
-    const lengthDays = monthLengths[index] ?? 30;
+    const lengthDays = needThere('yearOf', `days of ${inMonth}`, monthLengths[index]);
     const inMonthLbPerDay = asked.herd.reduce(
       (total, line) =>
         total + dailyIntakeLb({ head: line.countHead, weightLb: line.weightLb, intakePercent: percentsOf(asked, line, inMonth).likelyPercent }),

@@ -1,8 +1,13 @@
 import { checkList } from '../checks.ts';
+import { needThere } from '../need.ts';
 import { intakeByWeightGal, planningIntakeGal } from './planningIntakeGal.ts';
 
 const from = (source: string, airF: number) =>
-  planningIntakeGal('cow-nursing', airF).bySource.find((each) => each.source === source)?.galPerDay ?? Number.NaN;
+  needThere(
+    'planningIntakeGal',
+    source,
+    planningIntakeGal('cow-nursing', airF).bySource.find((each) => each.source === source),
+  ).galPerDay;
 
 export default checkList('planningIntakeGal', [
   {
