@@ -41,13 +41,9 @@ const awaiting: readonly string[] = [
   // not yet
   'feed-or-sell',
   // not yet
-  'forage-on-hand',
-  // not yet
   'hay-to-grass',
   // not yet
   'hay-value',
-  // not yet
-  'herd-intake',
   // not yet
   'ponding',
   // not yet
@@ -66,8 +62,6 @@ const awaiting: readonly string[] = [
   'soil-loss',
   // not yet
   'sown-feed',
-  // not yet
-  'standing-feed',
   // not yet
   'stock-water',
   // not yet

@@ -112,11 +112,11 @@ export default defineCalculator({
       source: 'common practice',
     },
     {
-      when: ({ way, meanReadingCount, pairLines }) =>
-        way === 'plate' &&
-        (meanReadingCount > Math.max(...pairLines.map((pair) => pair.pairReadingCount)) ||
-          meanReadingCount < Math.min(...pairLines.map((pair) => pair.pairReadingCount))),
-      say: 'The plate reads outside all the clips that set it. There the line is a guess: clip where it reads like that, and put those clips in.',
+      when: ({ way, readingLines, pairLines }) => {
+        const clipped = pairLines.map((pair) => pair.pairReadingCount);
+        return way === 'plate' && readingLines.some(({ readingCount }) => readingCount > Math.max(...clipped) || readingCount < Math.min(...clipped));
+      },
+      say: 'Some readings of the plate lie outside all the clips that set it. There the line is a guess: clip where it reads like that, and put those clips in.',
       source: 'common practice',
     },
     {

@@ -3,6 +3,11 @@ import { compute, guideErrorPercent } from './compute.ts';
 import { inputs } from './inputs.ts';
 import { quantities } from './quantities.ts';
 
+type Kind = ReturnType<typeof compute>['kinds'][number];
+/** Do mothers of these kinds nurse, while no line is for their young? */
+const lacksYoung = (kinds: readonly Kind[], mothers: readonly Kind['stock'][], young: Kind['stock']): boolean =>
+  kinds.some(({ stock, stage }) => mothers.includes(stock) && stage === 'nursing') && !kinds.some(({ stock }) => stock === young);
+
 export default defineCalculator({
   slug: 'herd-intake',
   version: 2,
@@ -218,9 +223,14 @@ export default defineCalculator({
       source: 'common practice',
     },
     {
-      when: ({ kinds }) => kinds.some(({ stage }) => stage === 'nursing') && !kinds.some(({ stock }) => stock === 'calf' || stock === 'lamb'),
-      say: 'There is no line for calves or lambs on their mothers. From about three months they graze, so give them one.',
+      when: ({ kinds }) => lacksYoung(kinds, ['cow', 'heifer'], 'calf'),
+      say: 'Cows nurse, and no line is for calves on their mothers. From about three months calves graze, so give them one.',
       source: 'unl-stocking-creep',
+    },
+    {
+      when: ({ kinds }) => lacksYoung(kinds, ['ewe', 'doe'], 'lamb'),
+      say: 'Ewes or does nurse, and no line is for their young. Lambs and kids graze within weeks, so give them one as growing lambs.',
+      source: 'common practice',
     },
     {
       when: ({ kinds }) => kinds.some(({ stock }) => stock === 'horse') && kinds.some(({ stock }) => stock !== 'horse'),

@@ -89,13 +89,13 @@ export default defineCalculator({
     },
     {
       when: ({ firstStripAc, areaAc }) => firstStripAc >= areaAc,
-      say: 'One strip would take the whole field and still be too little for those days. Make the strips shorter in days, or count this as a few days’ feed.',
+      say: 'One strip would take the whole field, and may still be too little for those days. Make the strips shorter in days, or count this as a few days’ feed.',
       source: 'common practice',
     },
     {
-      when: ({ massFrom, standingLbPerAc, heightIn, densityLbPerAcIn }) =>
-        (massFrom === 'known' ? standingLbPerAc : heightIn * densityLbPerAcIn) < intakeFallsBelowLbPerAc,
-      say: 'Under about 750 pounds an acre cattle cannot bite off enough in a day. They go short before the grass is gone.',
+      when: ({ massFrom, standingLbPerAc, heightIn, densityLbPerAcIn, weatheredPercent }) =>
+        (massFrom === 'known' ? standingLbPerAc : heightIn * densityLbPerAcIn) * (1 - weatheredPercent / 100) < intakeFallsBelowLbPerAc,
+      say: 'Under about 750 pounds an acre will stand on the first day, and then cattle cannot bite off enough in a day. They go short before the grass is gone.',
       source: 'white-b5036',
     },
     {

@@ -1,4 +1,5 @@
 import { choice, date, number } from '../../kit/inputs.ts';
+import { toxicFescueIn } from '../../tables/forageHeights.ts';
 import { standingFeedLossPerMonth, standingFeedLossPerWinter } from '../../tables/standingFeedLoss.ts';
 import { stock } from './stock.ts';
 
@@ -127,9 +128,9 @@ export const inputs = {
     unit: 'in',
     min: 0,
     max: 40,
-    default: 3.5,
+    default: toxicFescueIn,
     shownWhen: { massFrom: 'height' },
-    ask: 'Three to four inches on sod, eight or more on tall native grass. Bare ground in winter washes.',
+    ask: 'Four inches on fescue that may carry the toxin, three to four on other sod, eight or more on tall native grass. Bare ground washes in winter.',
   }),
   stripDays: number({
     label: 'Days that a strip lasts',
