@@ -88,7 +88,7 @@ export default defineCalculator({
     },
     {
       when: ({ sampleCount, neededPlots }) => sampleCount < neededPlots,
-      say: 'Too few places for the closeness that you asked for. Plan on the low end, or measure more. If a draw and a ridge differ, measure each by itself: that saves more walking than more plots.',
+      say: 'Too few places for the closeness that you asked for. Plan on the low end, or measure more. If a draw and a ridge differ, measure each by itself: that saves you more walking than extra plots would.',
       source: 'missouri-sample-size',
     },
     {
@@ -132,7 +132,7 @@ export default defineCalculator({
   ],
   limits: [
     'It counts what stands today. Growth adds days, and weather takes some away, while stock graze.',
-    'The range tells how much your places differ. It does not know of plots picked by eye, wet bags or a poor scale, and a stand in lumps needs more plots than it says.',
+    'The range tells how much your places differ. It does not know of plots picked by eye, wet bags or a poor scale, and a patchy stand needs more plots than it says.',
     'Appetite guides err by about 15 percent either way, on top of the range shown.',
     'It counts all that is in the bag. Leave out weeds and brush that stock will not eat, and take toxic plants seriously: have a plant that you do not know named before stock go in.',
     'A plate counts only by a line through ten clips of your own or more. Printed equations come from other grass and are not used. The line holds for this grass and this season; set the plate anew when either changes.',

@@ -69,7 +69,7 @@ export default defineCalculator({
     },
     {
       when: ({ feed }) => feed !== 'tall-fescue',
-      say: 'Cured grass is often under 7 percent protein. Stock then eat less and lose flesh with a full belly. Send a sample to a laboratory and ask what supplement it needs; never let hungry stock at urea.',
+      say: 'Cured grass is often under 7 percent protein. Stock then eat less and lose flesh with a full belly. Send a sample to a laboratory and ask what supplement it needs; never give urea to hungry stock.',
       source: 'common practice',
     },
     {
@@ -100,7 +100,7 @@ export default defineCalculator({
     },
     {
       when: ({ grazingForDays }) => grazingForDays >= longestDays,
-      say: 'It would last a year or more, and nobody plans dead grass so far. There is more feed than this stock needs: graze less of it, or check the numbers.',
+      say: 'It would last a year or more, and nobody plans that far ahead on dead grass. There is more feed than this stock needs: graze less of it, or check the numbers.',
       source: 'common practice',
     },
     {
