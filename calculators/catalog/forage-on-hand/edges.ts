@@ -92,11 +92,24 @@ export default defineEdges(definition, {
       raised: 'plate-pairs.green=170g,150g,250g,230g,300g,350g,340g,420g,3259g,520g',
       silent: 'plate-pairs.green=170g,150g,250g,230g,300g,350g,340g,420g,3258g,520g',
     }),
+    // Ten clips of one weight: the line is level, and a level line is none.
+    edge('The clips do not get', {
+      on: 'way=plate&plate-pairs.pair-reading=6,7,9,10,12,13,15,16,18,20',
+      raised: 'plate-pairs.green=300g,300g,300g,300g,300g,300g,300g,300g,300g,300g',
+      silent: 'plate-pairs.green=300g,300g,300g,300g,300g,300g,300g,300g,300g,301g',
+    }),
     edge('One reading cannot tell how', { on: 'way=plate', raised: 'plate-readings.reading=12', silent: 'plate-readings.reading=12,15' }),
     edge('By your own line nothing', {
       on: 'way=plate&plate-pairs.pair-reading=11,12,13,14,15,16,17,18,19,20&plate-pairs.green=100g,200g,300g,400g,500g,600g,700g,800g,900g,1000g',
       raised: 'plate-readings.reading=9.9,9.99',
       silent: 'plate-readings.reading=9.9,10.01',
+    }),
+    // A line through nothing at 0: readings of 0 leave nothing.
+    edge('By your own line nothing', {
+      on: 'way=plate&plate-pairs.pair-reading=1,2,3,4,5,6,7,8,9,10&plate-pairs.green=100g,200g,300g,400g,500g,600g,700g,800g,900g,1000g',
+      raised: 'plate-readings.reading=0,0',
+      silent: 'plate-readings.reading=0,0.1',
+      within: 0.1,
     }),
     edge('Sample and plate when dry', { raised: 'dry=10g', silent: 'dry=11g' }),
     edge('Sample and plate when dry', { raised: 'plate=45g', silent: 'plate=44g' }),

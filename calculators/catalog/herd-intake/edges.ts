@@ -15,6 +15,7 @@ export default defineEdges(definition, {
     edge('Keep cattle feed with monensin', { raised: 'herd.stock=ewe,horse', silent: 'herd.stock=horse,horse' }),
     edge('Cattle mineral and cattle feed', { raised: 'herd.stock=cow,ewe', silent: 'herd.stock=cow,horse' }),
     edge('Cattle mineral and cattle feed', { on: 'herd.stock=cow,doe', raised: 'herd.count=10,1', silent: 'herd.count=10,0' }),
+    edge('Cattle mineral and cattle feed', { on: 'herd.stock=cow,ewe', raised: 'herd.count=1,10', silent: 'herd.count=0,10' }),
     edge('Put in at least one', { raised: 'herd.count=0', silent: 'herd.count=1' }),
     edge('Put in at least one', { raised: 'herd.stage=nursing&herd.count=0', silent: 'herd.stage=nursing,&herd.count=0,42' }),
   ],
