@@ -1,4 +1,4 @@
-import { need, needThere } from '../need.ts';
+import { need } from '../need.ts';
 import { type MeasuredPond, pondDepthFt, pondStorageAtGal } from './pondStorageGal.ts';
 
 /** How a pond went down. `leftGal` includes what lies below the dead depth. */
@@ -53,7 +53,8 @@ export function pondDays({
   let seepedGal = 0;
   let days = 0;
   for (const [index, evaporationIn] of evaporationInByDay.entries()) {
-    const drinkGal = needThere('pondDays', `drink of day ${index + 1}`, drinkGalByDay[index]);
+    const drinkGal = drinkGalByDay[index];
+    if (drinkGal === undefined) throw new RangeError(`pondDays needs what is drunk on day ${index + 1}`);
     need('pondDays', 'evaporationInByDay', evaporationIn, { atLeast: 0 });
     need('pondDays', 'drinkGalByDay', drinkGal, { atLeast: 0 });
     const lossIn = evaporationIn + seepageInPerDay;
