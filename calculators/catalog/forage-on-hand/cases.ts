@@ -123,7 +123,7 @@ export default defineCases(definition, [
   ).map(
     ([eatenLb, months, source, where, seen]): Case => ({
       name: `an animal-unit month: ${months}`,
-      query: `${one('5in', '4in', eatenLb)}&eaten-from=own&own-eaten=100pct&area=1ac`,
+      query: `${one('9in', '4in', eatenLb / 5)}&eaten-from=own&own-eaten=100pct&area=1ac`,
       expect: { [months]: '1.00' },
       source,
       where,
