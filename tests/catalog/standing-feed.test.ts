@@ -43,6 +43,6 @@ it('tells a plan that is no number of days in words, and a range without a loss 
   expect(note(500)).toContain('about 1 day');
   expect(note(501)).toContain('less than a day');
   const range = (query: string) => runQuery(definition, query).ranges['grazingForDays'];
-  expect(range('loss=0pct')).toContain('no loss to weather');
+  expect(range('loss=0pct')).toBe('the same with twice the loss to weather, or with none');
   expect(range('loss=0.1pct')).toContain('if weather takes twice as much');
 });

@@ -39,8 +39,8 @@ export default defineCalculator({
       range: {
         low: 'lowGrazingDays',
         high: 'highGrazingDays',
-        says: ({ lossPercent }) =>
-          lossPercent > 0 ? '{low} if weather takes twice as much, {high} if it took nothing' : 'with no loss to weather, as you gave it',
+        says: '{low} if weather takes twice as much, {high} if it took nothing',
+        same: 'the same with twice the loss to weather, or with none',
       },
     },
     { of: 'lastDay' },
