@@ -114,6 +114,14 @@ export function itObeysTheLaws(calculator: Calculator, cases?: CaseList): void {
     expect(waysNeverUsed(calculator, hits)).toEqual([]);
   });
 
+  it('gives ranges from low to high, in its example', () => {
+    const { values } = runQuery(calculator, '');
+    for (const { of, range } of calculator.results) {
+      const [low, high] = [values[range?.low ?? of], values[range?.high ?? of]];
+      if (typeof low === 'number' && typeof high === 'number') expect(low, of).toBeLessThanOrEqual(high + 1e-9 * Math.abs(high));
+    }
+  });
+
   it('does not look at what is hidden', { timeout: patience }, () => {
     fc.assert(
       fc.property(textsOf(inputs), textsOf(inputs), (texts, other) => {
