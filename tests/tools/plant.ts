@@ -1,5 +1,5 @@
 import { spawnSync } from 'node:child_process';
-import { cpSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import { cpSync, existsSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, posix } from 'node:path';
 import { parseArgs } from 'node:util';
@@ -51,7 +51,7 @@ function plant(faults: readonly Fault[]): void {
 function heal(faults: readonly Fault[]): void {
   for (const { path } of faults) cpSync(join(root, path), join(copy, path));
 }
-/** Tests that fail with these faults; a file that does not even load counts as one that fails for all. */
+/** Tests that fail with these faults; a file that does not even load, or never ends, counts as one that fails for all. */
 function failuresWith(faults: readonly Fault[], tests: readonly string[]): { readonly failures: readonly Failure[]; readonly loads: boolean } {
   plant(faults);
   const output = join(copy, 'report.json');
@@ -59,8 +59,12 @@ function failuresWith(faults: readonly Fault[], tests: readonly string[]): { rea
   spawnSync('npx', ['vitest', 'run', '--no-isolate', '--testTimeout=120000', '--reporter=json', `--outputFile=${output}`, ...tests], {
     cwd: copy,
     env: { ...process.env, LAWS_RUNS: '20' },
+    // A fault can make a loop that never ends.
+    timeout: 240_000,
+    killSignal: 'SIGKILL',
   });
   heal(faults);
+  if (!existsSync(output)) return { failures: [], loads: false };
   const report: Report = JSON.parse(readFileSync(output, 'utf8'));
   const failures = report.testResults.flatMap(({ name: file, assertionResults }) =>
     assertionResults.filter(({ status }) => status === 'failed').map(({ fullName }) => ({ file: posix.relative(copy, file), name: fullName })),
@@ -122,6 +126,15 @@ const queues = new Map([...groups].map(([group, list]) => [group, [...shuffled(l
 const count = [...queues.values()].flat().length;
 console.log(`${layer}: ${all.length} faults can be planted, ${count} are, from ${queues.size} folders`);
 
+/** Those of one round that no near test speaks of. Where the tests could not even start, by halves. */
+function unnoticedNear(faults: readonly Fault[]): readonly Fault[] {
+  const { failures, loads } = failuresWith(faults, near[layer as Layer]);
+  if (loads) return faults.filter(({ group }) => !failures.some((failure) => speaksOf(failure, group)));
+  if (faults.length === 1) return [];
+  const middle = Math.ceil(faults.length / 2);
+  return [...unnoticedNear(faults.slice(0, middle)), ...unnoticedNear(faults.slice(middle))];
+}
+
 let killed = 0;
 let survivors: Fault[] = [];
 for (let round = 1; [...queues.values()].some((queue) => queue.length > 0); round++) {
@@ -132,13 +145,9 @@ for (let round = 1; [...queues.values()].some((queue) => queue.length > 0); roun
     queue.shift();
     faults.push(next);
   }
-  const together = failuresWith(faults, near[layer]);
-  for (const fault of faults) {
-    // Where the tests could not even start, each is tried alone.
-    const { failures, loads } = together.loads ? together : failuresWith([fault], near[layer]);
-    if (!loads || failures.some((failure) => speaksOf(failure, fault.group))) killed++;
-    else survivors.push(fault);
-  }
+  const missed = unnoticedNear(faults);
+  killed += faults.length - missed.length;
+  survivors.push(...missed);
   console.log(`round ${round}: ${faults.length} planted, ${killed} killed and ${survivors.length} not so far`);
 }
 
