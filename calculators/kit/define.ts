@@ -5,6 +5,7 @@ import { fillWords, printName } from './print.ts';
 import type { Computed, NumberKeys, Quantity, QuantityFor, RowOf, Rows, RowsKeys, Scalar } from './quantities.ts';
 import { isShown, type Problem, type Values } from './state.ts';
 import type { PlainStep, PlainWay, Step, StepUse, Way } from './steps.ts';
+import { type Whole, wholesOf } from './wholes.ts';
 
 /** Stops the calculation at one field. Refusals of a row's cells belong to its `rows(...)`. */
 export interface Refusal<I extends Inputs> {
@@ -53,6 +54,8 @@ export interface Words<I extends Inputs, R> {
   /** One line for a follow-up note, in the reader's units. */
   readonly note: (values: ValuesOf<I> & R, show: Show<ValuesOf<I> & R>) => string;
   readonly picture?: Picture<ValuesOf<I> & R, R>;
+  /** What is shown together with its parts, where the picture does not show it so. A part may be the whole of smaller ones. */
+  readonly wholes?: readonly Whole<NumberKeys<ValuesOf<I> & R>>[];
   readonly calendar?: { readonly [K in RowsKeys<R>]: CalendarOf<R, K> }[RowsKeys<R>];
   /** Source keys, in the order in which they matter. */
   readonly sources: readonly string[];
@@ -109,6 +112,8 @@ export interface Calculator {
   readonly refusals: readonly Problem[];
   readonly limits: readonly string[];
   readonly picture: PlainPicture | undefined;
+  /** Numbers that are told together with their parts, by name. */
+  readonly wholes: readonly Whole[];
   readonly hasCalendar: boolean;
   readonly sources: readonly string[];
   readonly guides: readonly string[];
@@ -216,6 +221,7 @@ export const defineCalculator = <const I extends Inputs, R extends object>(work:
       ],
       limits: words.limits,
       picture: words.picture,
+      wholes: [...(words.wholes ?? []), ...wholesOf(words.picture)],
       hasCalendar: words.calendar !== undefined,
       sources: words.sources,
       guides: words.guides,

@@ -1,7 +1,8 @@
-import { dayOf, printNumber } from '../units/printQuantity.ts';
+import { dayOf, printIn, printNumber } from '../units/printQuantity.ts';
 import { type QuantityReading, readQuantity } from '../units/readQuantity.ts';
 import { convert, type UnitName, type UnitSystem, unitIn, units } from '../units/units.ts';
-import type { Cell, ChoiceInput, MonthsInput } from './inputs.ts';
+import type { Cell, ChoiceInput, MonthsInput, NumberInput } from './inputs.ts';
+import { usual as ranges } from './usual.ts';
 
 /** Text as typed, turned into a value, or one sentence on what is wrong and what would be right. */
 export type Reading<V> = { readonly value: V } | { readonly problem: string };
@@ -27,7 +28,7 @@ function readNumber(input: Range, text: string, system: UnitSystem): Reading<num
   const reading = readQuantity(text, input.unit);
   // Half a part in a billion, so that a limit typed in the other unit system is still inside.
   const slack = 5e-10 * Math.max(Math.abs(input.min), Math.abs(input.max));
-  if (reading.is === 'value' && reading.value >= input.min - slack && reading.value <= input.max + slack) {
+  if ((reading.is === 'value' || reading.is === 'duration') && reading.value >= input.min - slack && reading.value <= input.max + slack) {
     if (input.whole === true && !Number.isInteger(reading.value))
       return { problem: `${input.label} must be a whole number, such as ${Math.max(input.min, Math.round(reading.value))}.` };
     return { value: Math.min(Math.max(reading.value, input.min), input.max) };
@@ -45,13 +46,31 @@ function whatIsWrong(input: Range, reading: QuantityReading, system: UnitSystem)
       return `${input.label} is missing. Type a number from ${range}.`;
     case 'comma':
       return `${input.label}: a comma here can mean two things. Write a point for decimals: ${reading.instead}.`;
+    case 'off watch':
+      return `${input.label}: minutes and seconds run from 00 to 59, in two figures. Write ${reading.instead}.`;
     case 'words':
       return `${input.label} must be a number, such as ${told(input.default)}. It can be from ${range}.`;
     case 'unit':
+      if (reading.small !== undefined)
+        return `${input.label} can’t be in “${reading.tail.slice(0, 20)}”: a capital M means a million. Write ${reading.small}.`;
       return `${input.label} can’t be in “${reading.tail.slice(0, 20)}”. ${units[shown].print === '' ? 'Type the number alone' : `Use ${units[shown].words}`}.`;
     case 'value':
+    case 'duration':
       return `${input.label} must be from ${range}. This is ${told(reading.value)}.`;
   }
+}
+
+/** A question about a number that may be so and seldom is; nothing for one that is as usual. A nought is meant. */
+export function doubtAbout({ label, unit, usual }: NumberInput, value: number, system: UnitSystem): string | undefined {
+  if (usual === undefined || value === 0) return undefined;
+  const [below, above] = ranges[usual];
+  if (value >= below && value <= above) return undefined;
+  const shown = unitIn(system, unit);
+  const told = (each: number): string => {
+    const there = Number(convert(each, unit, shown).toPrecision(4));
+    return printIn(there, shown, there % 1 === 0 ? 0 : 2);
+  };
+  return `Is ${told(value)} right? ${label}: seldom ${value < below ? `below ${told(below)}` : `above ${told(above)}`}. Look at the decimal point and the unit.`;
 }
 
 function readChoice(input: ChoiceInput, text: string): Reading<string> {

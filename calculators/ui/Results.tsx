@@ -1,7 +1,7 @@
 import type { Calculator, Outcome, PlainShown } from '../kit/define.ts';
-import { printCell, printScalar } from '../kit/print.ts';
+import { printColumn, printName, printScalar, toldNumber } from '../kit/print.ts';
 import { digitsTold, type Quantity, type Rows, type RowsQuantity, type Scalar, type ScalarQuantity } from '../kit/quantities.ts';
-import { printQuantity, printValue, unitBehind } from '../units/printQuantity.ts';
+import { printNumber, printQuantity, unitBehind } from '../units/printQuantity.ts';
 import { type UnitSystem, unitIn, units } from '../units/units.ts';
 
 interface Sides {
@@ -27,9 +27,10 @@ export function Large({
   const quantity = calculator.quantities[of];
   const value = outcome.values[of];
   if (!quantity || quantity.kind === 'rows' || value === undefined || typeof value === 'object') return null;
-  if (quantity.kind === 'number' && typeof value === 'number') {
-    const number = printValue(value, quantity.unit, digitsTold(value, quantity), system);
-    const print = unitBehind(number, unitIn(system, quantity.unit));
+  const told = toldNumber(calculator, outcome.values, of, system);
+  if (told) {
+    const number = printNumber(told.value, told.digits);
+    const print = unitBehind(number, told.unit);
     const isMoney = print.startsWith('$');
     return (
       <span class="large">
@@ -105,7 +106,7 @@ export function ResultsTable({ calculator, outcome, other, titles, system }: Sid
     if (!side || !isSaid(side, shown.of) || value === undefined || !quantity || quantity.kind === 'rows') return <td>–</td>;
     return (
       <td>
-        {printScalar(value, quantity, system)}
+        {printName(calculator, side.values, shown.of, system)}
         {shown.range && <span class="cell-range">{side.ranges[shown.of]}</span>}
       </td>
     );
@@ -176,7 +177,7 @@ export function RowsResult({
 }) {
   const columns = (quantity.shown ?? Object.keys(quantity.columns)).flatMap((name) => {
     const column = quantity.columns[name];
-    return column ? [{ name, column }] : [];
+    return column ? [{ name, column, cells: printColumn(rows, quantity, name, system) }] : [];
   });
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a box that scrolls must be reachable by keyboard
@@ -195,9 +196,9 @@ export function RowsResult({
         <tbody>
           {rows.map((row, index) => (
             <tr key={`${index}-${String(row[columns[0]?.name ?? ''])}`}>
-              {columns.map(({ name, column }) => (
+              {columns.map(({ name, column, cells }) => (
                 <td key={name} class={cellClass(column)}>
-                  {printCell(row[name] ?? '', column, system)}
+                  {cells[index]}
                 </td>
               ))}
             </tr>

@@ -60,6 +60,7 @@ const calculator: Calculator = {
   refusals: [],
   limits: [],
   picture: undefined,
+  wholes: [],
   hasCalendar: false,
   sources: [],
   guides: [],

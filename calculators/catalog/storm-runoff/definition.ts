@@ -291,6 +291,10 @@ export default defineCalculator({
     const area = ground === 'one' ? show('areaAc') : show('totalAc');
     return `Of ${show('rainIn')} of rain about ${show('runoffIn')} ran off (${range}), ${show('runoffGal')} from ${area}; ${show('stayedIn')} stayed.`;
   },
+  wholes: [
+    { whole: 'rainIn', parts: ['runoffIn', 'stayedIn'] },
+    { whole: 'stayedIn', parts: ['heldFirstIn', 'soakedIn'] },
+  ],
   picture: { kind: 'soilFace', rain: 'rainIn', runsOff: 'runoffIn', heldFirst: 'heldFirstIn', soaksIn: 'soakedIn', coverPercent: 'coverPercent' },
   sources: ['tr55-1986', 'nrcs-neh630-10-2004', 'hawkins-2002', 'nrcs-neh630-07-2009'],
   guides: ['where-rain-goes'],
