@@ -137,6 +137,9 @@ function unnoticedNear(faults: readonly Fault[]): readonly Fault[] {
   return [...unnoticedNear(faults.slice(0, middle)), ...unnoticedNear(faults.slice(middle))];
 }
 
+const before = failuresWith([], near[layer]).failures;
+if (before.length > 0) throw new Error(`mend these first: ${before.map(({ name }) => name).join('; ')}`);
+
 let killed = 0;
 let survivors: Fault[] = [];
 for (let round = 1; [...queues.values()].some((queue) => queue.length > 0); round++) {
