@@ -6,6 +6,9 @@ const catalog = ['tests/catalog/definitions.test.ts', 'tests/catalog/frozen.test
 
 export default defineConfig({
   test: {
-    include: layer === 'catalog' ? catalog : [`tests/math/${name}.properties.test.ts`, 'tests/math/checks.test.ts', 'tests/math/docstrings.test.ts'],
+    include:
+      layer === 'catalog'
+        ? catalog
+        : [`tests/math/${name}.properties.test.ts`, 'tests/math/checks.test.ts', 'tests/math/docstrings.test.ts', 'tests/math/ranges.test.ts'],
   },
 });
