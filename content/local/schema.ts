@@ -50,7 +50,7 @@ const lineSchema = v.strictObject({
   /** Who answers. */
   who: wordsSchema,
   /** Number, and how to use it. */
-  reach: v.pipe(v.string(), v.regex(/\d{3}/, 'a number to call')),
+  reach: v.pipe(v.string(), v.regex(/\d[\d-]*\d(?![\d-])/, 'a number to call')),
   hours: wordsSchema,
 });
 
@@ -61,8 +61,8 @@ export const countrySchema = v.strictObject({
   where: wordsSchema,
   /** Shown in every guide about hard decisions. It cannot be left out. */
   talkToSomeone: v.strictObject({
-    national: lineSchema,
-    others: v.array(lineSchema),
+    /** The office's own; they stand before the national ones. Those stand in `calculators/kit/helpLines.ts`, for every country. */
+    lines: v.array(lineSchema),
     /** People close by, in words. */
     near: wordsSchema,
   }),
@@ -125,7 +125,6 @@ export const countrySchema = v.strictObject({
 });
 export type CountryValues = v.InferOutput<typeof countrySchema>;
 export type Note = v.InferOutput<typeof noteSchema>;
-export type HelpLine = v.InferOutput<typeof lineSchema>;
 
 /** Which value goes into which field: keys of a calculator's inputs, each with the path of a value in a country's file. */
 export const fieldsSchema = v.record(wordsSchema, v.record(wordsSchema, wordsSchema));

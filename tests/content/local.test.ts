@@ -75,10 +75,10 @@ describe('a file that an office edits', () => {
     const without = Object.fromEntries(Object.entries(data).filter(([key]) => key !== 'talkToSomeone'));
     expect(Object.keys(without).length).toBe(Object.keys(data).length - 1);
     expect(() => read('ours.json', without)).toThrow(/content\/local\/ours\.json[\s\S]*talkToSomeone/);
-    expect(() => read('ours.json', { ...data, talkToSomeone: { ...parts.talkToSomeone, national: undefined } })).toThrow(/talkToSomeone\.national/);
-    expect(() =>
-      read('ours.json', { ...data, talkToSomeone: { ...parts.talkToSomeone, national: { ...parts.talkToSomeone.national, reach: '' } } }),
-    ).toThrow(/talkToSomeone\.national\.reach/);
+    const line = { who: 'The county line', reach: 'ask at the office', hours: 'weekdays', source: 'common practice' };
+    expect(() => read('ours.json', { ...data, talkToSomeone: { ...parts.talkToSomeone, lines: [line] } })).toThrow(
+      /talkToSomeone\.lines\.0\.reach[\s\S]*a number to call/,
+    );
     expect(() => read('ours.json', { ...data, talkToSomeone: { ...parts.talkToSomeone, near: '' } })).toThrow(/talkToSomeone\.near/);
   });
 

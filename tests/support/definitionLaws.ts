@@ -102,7 +102,10 @@ export function itObeysTheLaws(calculator: Calculator, cases?: CaseList): void {
           for (const { say } of run.refusals) expect(say).toMatch(/\S\.$/);
         } else {
           expect(look(run)).toEqual([]);
-          for (const said of [run.outcome.note, ...Object.values(run.outcome.ranges)]) expect(said).not.toMatch(/NaN|∞|Infinity|undefined|\{/);
+          for (const said of [run.outcome.note, ...Object.values(run.outcome.ranges)]) {
+            expect(said).not.toMatch(/NaN|∞|Infinity|undefined|\{/);
+            expect(said, 'a range whose ends read the same').not.toMatch(/(?<![\d,.])(−?\$?\d[\d,.]*(?: [%a-z/]+){0,3}) to \1(?![\d,.]*\d)/);
+          }
           for (const name of run.outcome.shown) expect(Object.keys(calculator.quantities)).toContain(name);
         }
       }),
