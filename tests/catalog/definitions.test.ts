@@ -12,11 +12,13 @@ import { itHoldsItsEdges } from '../support/edgeLaws.ts';
 import { root } from '../support/files.ts';
 
 const catalog = join(root, 'calculators/catalog');
+/** All of them, unless one folder is being mutated. */
+const isWanted = (folder: string): boolean => !process.env['MUTATED']?.startsWith('catalog/') || process.env['MUTATED'] === `catalog/${folder}`;
 const load = async <T>(folder: string, file: string): Promise<T> => (await import(join(catalog, folder, file))).default;
 const all: readonly { readonly folder: string; readonly calculator: Calculator; readonly cases: CaseList; readonly edges: EdgeList | undefined }[] =
   await Promise.all(
     readdirSync(catalog)
-      .filter((folder) => existsSync(join(catalog, folder, 'definition.ts')))
+      .filter((folder) => existsSync(join(catalog, folder, 'definition.ts')) && isWanted(folder))
       .map(async (folder) => ({
         folder,
         calculator: await load<Calculator>(folder, 'definition.ts'),
