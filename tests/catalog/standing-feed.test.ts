@@ -44,5 +44,5 @@ it('tells a plan that is no number of days in words, and a range without a loss 
   expect(note(501)).toContain('less than a day');
   const range = (query: string) => runQuery(definition, query).ranges['grazingForDays'];
   expect(range('loss=0pct')).toBe('the same with twice the loss to weather, or with none');
-  expect(range('loss=0.1pct')).toContain('if weather takes twice as much');
+  expect(range('loss=20pct')).toContain('if weather takes twice as much');
 });
