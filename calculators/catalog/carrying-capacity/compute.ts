@@ -250,12 +250,7 @@ export function compute(asked: Asked) {
       const delayDays = index * everyDays;
       const gone = mustGo(thisLb, delayDays);
       const outcome: 'lasts' | 'too-late' = gone.isLate ? 'too-late' : 'lasts';
-      return {
-        delayDay: todayDay + delayDays,
-        delayHead: whole(gone.head),
-        dryHead: whole(mustGo(thisYearLb(0), delayDays).head),
-        outcome,
-      };
+      return { delayDay: todayDay + delayDays, delayHead: whole(gone.head), dryHead: whole(mustGo(thisYearLb(0), delayDays).head), outcome };
     }),
   };
 }

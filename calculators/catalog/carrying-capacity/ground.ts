@@ -4,43 +4,31 @@ const byYield = { yieldFrom: 'survey' };
 const byStockDays = { yieldFrom: 'stock-days' };
 
 export const ground = {
-  yieldFrom: choice({
-    label: 'How much grass the place makes',
-    belongsTo: 'place',
-    default: 'survey',
+  yieldFrom: choice('How much grass the place makes', 'survey', {
     options: {
-      survey: { label: 'Pounds an acre: soil survey, range site guide, or my own clips' },
-      'stock-days': { label: 'I only know what I ran there in a usual year' },
+      survey: 'Pounds an acre: soil survey, range site guide, or my own clips',
+      'stock-days': 'I only know what I ran there in a usual year',
     },
   }),
-  yieldMeans: choice({
-    label: 'What those pounds are, and the share you take',
-    belongsTo: 'place',
-    default: 'eaten-of-growth',
+  yieldMeans: choice('What those pounds are, and the share you take', 'eaten-of-growth', {
+    options: {
+      'eaten-of-growth': 'Whole year’s growth; I give the share eaten (harvest efficiency)',
+      'gone-of-growth': 'Whole year’s growth; I give the share gone (utilization)',
+      'above-stubble': 'Only what stands above the stubble; I give the share of that eaten',
+    },
     shownWhen: byYield,
     help: 'Only one share is used. Taking half, and then a harvest share of that half, counts the stubble twice.',
     ask: 'Were the plots clipped to the ground, or at grazing height? Soil-survey yields are the whole year’s growth, to the ground.',
-    options: {
-      'eaten-of-growth': { label: 'Whole year’s growth; I give the share eaten (harvest efficiency)' },
-      'gone-of-growth': { label: 'Whole year’s growth; I give the share gone (utilization)' },
-      'above-stubble': { label: 'Only what stands above the stubble; I give the share of that eaten' },
-    },
   }),
-  yieldBasis: choice({
-    label: 'Those pounds are weighed',
-    belongsTo: 'place',
+  yieldBasis: choice('Those pounds are weighed', 'air-dry', {
+    options: { 'air-dry': 'air-dry, 90 % dry matter', 'oven-dry': 'oven-dry' },
     convention: true,
-    default: 'air-dry',
     shownWhen: byYield,
     help: 'Soil surveys and range guides mostly print air-dry pounds. What stock eat is counted oven-dry. Mixing them gives a tenth too many head.',
-    options: { 'air-dry': { label: 'air-dry, 90 % dry matter' }, 'oven-dry': { label: 'oven-dry' } },
   }),
-  reachFrom: choice({
-    label: 'Ground that stock really use',
-    belongsTo: 'place',
-    default: 'guide',
+  reachFrom: choice('Ground that stock really use', 'guide', {
+    options: { guide: 'From distance to water and slope', own: 'I have seen it: my own share' },
     shownWhen: byYield,
-    options: { guide: { label: 'From distance to water and slope' }, own: { label: 'I have seen it: my own share' } },
   }),
   pastures: rows({
     label: 'Pastures',
@@ -48,96 +36,37 @@ export const ground = {
     help: 'Split one where the far end or the steep side is used less.',
     maxRows: 10,
     columns: {
-      areaAc: number({
-        label: 'Area',
-        symbol: 'A',
-        belongsTo: 'place',
-        unit: 'ac',
-        min: 0.1,
-        max: 100_000,
-        usual: 'pastureAc',
-        default: 100,
-        shownWhen: byYield,
-      }),
-      waterDistanceMi: number({
-        label: 'Farthest from water',
-        symbol: 'w',
-        belongsTo: 'place',
-        unit: 'mi',
-        min: 0,
-        max: 10,
+      areaAc: number('Area', 'A', 'ac', [0.1, 100_000], 100, { usual: 'pastureAc', shownWhen: byYield }),
+      waterDistanceMi: number('Farthest from water', 'w', 'mi', [0, 10], 0.5, {
         usual: 'waterMi',
-        default: 0.5,
         shownWhen: { ...byYield, reachFrom: 'guide' },
         help: 'Past a mile cattle use about half of it; past two, next to none.',
       }),
-      slopePercent: number({
-        label: 'Slope',
-        symbol: 's',
-        belongsTo: 'place',
-        unit: 'pct',
-        min: 0,
-        max: 100,
-        default: 5,
+      slopePercent: number('Slope', 's', 'pct', [0, 100], 5, {
         shownWhen: { ...byYield, reachFrom: 'guide' },
         field: 'Hold a 10-ft board level down the hill. Each inch of drop at its end is 0.8 %.',
       }),
-      ownUsablePercent: number({
-        label: 'Share that they use',
-        symbol: 'r_o',
-        belongsTo: 'place',
-        unit: 'pct',
-        min: 0,
-        max: 100,
-        default: 80,
+      ownUsablePercent: number('Share that they use', 'r_o', 'pct', [0, 100], 80, {
         shownWhen: { ...byYield, reachFrom: 'own' },
         field: 'Walk it in the fall. Dung and bitten grass show where they go.',
       }),
-      normalLbPerAc: number({
-        label: 'Yield in a normal year',
-        symbol: 'Y_n',
-        belongsTo: 'place',
-        unit: 'lb/ac',
-        min: 0,
-        max: 20_000,
+      normalLbPerAc: number('Yield in a normal year', 'Y_n', 'lb/ac', [0, 20_000], 2400, {
         usual: 'forageLbPerAc',
-        default: 2400,
         shownWhen: byYield,
         ask: 'The soil survey prints yields for a favorable, a normal and an unfavorable year by soil. Or choose “what I ran there” above.',
       }),
-      poorLbPerAc: number({
-        label: 'Yield in a poor year',
-        symbol: 'Y_p',
-        belongsTo: 'place',
-        unit: 'lb/ac',
-        min: 0,
-        max: 20_000,
+      poorLbPerAc: number('Yield in a poor year', 'Y_p', 'lb/ac', [0, 20_000], 1300, {
         usual: 'forageLbPerAc',
-        default: 1300,
         shownWhen: byYield,
         ask: 'Take the soil survey’s unfavorable year. With none, half of normal is a fair guess for a hard drought.',
       }),
-      usualHead: number({
-        label: 'Head that it fed in a usual year',
-        symbol: 'n_u',
-        belongsTo: 'place',
-        unit: 'head',
-        min: 0,
-        max: 20_000,
+      usualHead: number('Head that it fed in a usual year', 'n_u', 'head', [0, 20_000], 60, {
         usual: 'herdHead',
-        default: 60,
         whole: true,
         shownWhen: byStockDays,
         help: 'Turn all that grazed there into one kind: five dry ewes are about one cow.',
       }),
-      lastedDays: number({
-        label: 'For how many days',
-        symbol: 't_u',
-        belongsTo: 'place',
-        unit: 'd',
-        min: 0,
-        max: 366,
-        default: 30,
+      lastedDays: number('For how many days', 't_u', 'd', [0, 366], 30, {
         shownWhen: byStockDays,
         ask: 'Feed books, the calendar on the wall, or the day the fence was last opened. A year when it came out right, not the best one.',
       }),
@@ -206,26 +135,12 @@ export const ground = {
       },
     ],
   }),
-  usualEatenLbPerDay: number({
-    label: 'One of those head ate a day',
-    symbol: 'e_u',
-    belongsTo: 'place',
-    unit: 'lb/d',
-    min: 0.2,
-    max: 100,
+  usualEatenLbPerDay: number('One of those head ate a day', 'e_u', 'lb/d', [0.2, 100], 31, {
     usual: 'eatenLbPerDay',
-    default: 31,
     shownWhen: byStockDays,
     help: 'With the water out. A nursing cow of 1,250 lb eats about 31 lb.',
   }),
-  poorPercent: number({
-    label: 'A poor year makes, of a usual one',
-    symbol: 'q',
-    belongsTo: 'place',
-    unit: 'pct',
-    min: 0,
-    max: 100,
-    default: 50,
+  poorPercent: number('A poor year makes, of a usual one', 'q', 'pct', [0, 100], 50, {
     shownWhen: byStockDays,
     ask: 'In your last bad drought, how many weeks early did the grass run out? Six weeks early of twenty-four is 75 %.',
   }),

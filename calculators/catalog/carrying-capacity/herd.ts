@@ -27,11 +27,7 @@ export const herd = rows({
   help: 'Put the kind that would go first on the first line. The others are taken to stay.',
   maxRows: 8,
   columns: {
-    kind: choice({
-      label: 'Kind of stock',
-      belongsTo: 'place',
-      help: 'Choosing one fills in weight and appetite; mend them to fit yours.',
-      default: 'cow-nursing',
+    kind: choice('Kind of stock', 'cow-nursing', {
       options: {
         'cow-nursing': option('cow-nursing'),
         'cow-dry': option('cow-dry'),
@@ -43,39 +39,16 @@ export const herd = rows({
         'ewe-dry': option('ewe-dry'),
         doe: option('doe'),
         horse: option('horse'),
-        other: { label: kindWords.other },
+        other: kindWords.other,
       },
+      help: 'Choosing one fills in weight and appetite; mend them to fit yours.',
     }),
-    countHead: number({
-      label: 'Head',
-      symbol: 'n',
-      belongsTo: 'place',
-      unit: 'head',
-      min: 1,
-      max: 20_000,
-      default: 45,
-      whole: true,
-      help: 'Those on the place now, taken to have been there since turn-in.',
-    }),
-    weightLb: number({
-      label: 'Weight of one',
-      symbol: 'W',
-      belongsTo: 'place',
-      unit: 'lb',
-      min: 20,
-      max: 3500,
+    countHead: number('Head', 'n', 'head', [1, 20_000], 45, { whole: true, help: 'Those on the place now, taken to have been there since turn-in.' }),
+    weightLb: number('Weight of one', 'W', 'lb', [20, 3500], 1250, {
       usual: 'animalLb',
-      default: 1250,
       ask: 'What did your last culls weigh on the sale tickets? Take the mean of three or more. Guesses run light.',
     }),
-    intakePercent: number({
-      label: 'Eats a day, share of its weight',
-      symbol: 'p',
-      belongsTo: 'place',
-      unit: 'pct',
-      min: 0.5,
-      max: 8,
-      default: commonGrazer('cow-nursing').intakePercent,
+    intakePercent: number('Eats a day, share of its weight', 'p', 'pct', [0.5, 8], commonGrazer('cow-nursing').intakePercent, {
       help: 'With the water out. Guides miss by about 15 % either way.',
       ask: 'Leave what the kind filled in.',
     }),

@@ -55,18 +55,8 @@ export default defineCalculator({
 }).describe({
   question: 'By which date must I decide, and what do I do when?',
   lead: 'Write the dates down before it is dry. For each one: how much of the year’s growth is past, what rain and what grass are too little, how often it still came right, and what the step gains. One page for the fridge door.',
-  searchWords: [
-    'critical dates',
-    'drought plan',
-    'trigger date',
-    'when to destock',
-    'when to sell cows in a drought',
-    'decision date',
-    'target date',
-    'percent of normal rain',
-    'wean early',
-    'fridge door',
-  ],
+  searchWords:
+    'critical dates, drought plan, trigger date, when to destock, when to sell cows in a drought, decision date, target date, percent of normal rain, wean early, fridge door',
   quantities,
   results: [
     { of: 'nextDay' },

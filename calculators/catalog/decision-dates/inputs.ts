@@ -7,74 +7,39 @@ import { steps } from './steps.ts';
 const answers = { curve: 'answers' };
 
 export const inputs = {
-  todayDay: date({ label: 'Today', belongsTo: 'place', default: '2026-06-01' }),
-  endDay: date({
-    label: 'Day until which the grass must last',
-    belongsTo: 'place',
-    default: '2026-10-31',
-    help: 'In the same calendar year.',
-  }),
-  curve: choice({
-    label: 'When the grass grows',
-    belongsTo: 'place',
-    default: 'answers',
-    help: 'A curve printed for your own county comes before any of these.',
+  todayDay: date('Today', '2026-06-01'),
+  endDay: date('Day until which the grass must last', '2026-10-31', { help: 'In the same calendar year.' }),
+  curve: choice('When the grass grows', 'answers', {
     options: {
-      answers: { label: 'Four answers of my own' },
-      nd0002: { label: 'Cool-season grass, North Dakota' },
-      'smooth-brome-kansas': { label: 'Smooth brome with nitrogen, northeast Kansas' },
-      co6707: { label: 'Warm-season grass, eastern Colorado' },
-      'mlra69-fine-a': { label: 'Mixed warm and cool season, southeastern Colorado' },
+      answers: 'Four answers of my own',
+      nd0002: 'Cool-season grass, North Dakota',
+      'smooth-brome-kansas': 'Smooth brome with nitrogen, northeast Kansas',
+      co6707: 'Warm-season grass, eastern Colorado',
+      'mlra69-fine-a': 'Mixed warm and cool season, southeastern Colorado',
     },
+    help: 'A curve printed for your own county comes before any of these.',
   }),
-  startMonth: choice({ label: 'Month in which growth starts', belongsTo: 'place', default: 'mar', options: monthOptions, shownWhen: answers }),
-  bestMonth: choice({ label: 'Best month', belongsTo: 'place', default: 'may', options: monthOptions, shownWhen: answers }),
-  quitMonth: choice({ label: 'Month it quits', belongsTo: 'place', default: 'oct', options: monthOptions, shownWhen: answers }),
-  fallFlush: choice({
-    label: 'Comes back in the fall',
-    belongsTo: 'place',
-    default: 'some',
+  startMonth: choice('Month in which growth starts', 'mar', { options: monthOptions, shownWhen: answers }),
+  bestMonth: choice('Best month', 'may', { options: monthOptions, shownWhen: answers }),
+  quitMonth: choice('Month it quits', 'oct', { options: monthOptions, shownWhen: answers }),
+  fallFlush: choice('Comes back in the fall', 'some', {
+    options: { none: 'No', some: 'Some, about a tenth of the year', much: 'Much, about a third of the year' },
     shownWhen: answers,
-    options: { none: { label: 'No' }, some: { label: 'Some, about a tenth of the year' }, much: { label: 'Much, about a third of the year' } },
   }),
-  grassLbPerAc: number({
-    label: 'Grass that a normal year grows',
-    symbol: 'Y',
-    belongsTo: 'place',
-    unit: 'lb/ac',
-    min: 100,
-    max: 20_000,
+  grassLbPerAc: number('Grass that a normal year grows', 'Y', 'lb/ac', [100, 20_000], 2400, {
     usual: 'forageLbPerAc',
-    default: 2400,
     ask: 'The soil survey prints it by soil, for a favorable, a normal and an unfavorable year.',
     help: 'Only for what a caged spot should show.',
   }),
-  feedDays: number({
-    label: 'Days that it feeds this herd, in a normal year',
-    symbol: 'F',
-    belongsTo: 'place',
-    unit: 'd',
-    min: 10,
-    max: 366,
-    default: 185,
+  feedDays: number('Days that it feeds this herd, in a normal year', 'F', 'd', [10, 366], 185, {
     ask: 'Turn-in to the day you began to feed hay, in a year that came out right.',
   }),
-  herdLbPerDay: number({
-    label: 'The herd eats a day',
-    symbol: 'D',
-    belongsTo: 'place',
-    unit: 'lb/d',
-    min: 10,
-    max: 1_000_000,
-    default: 1955,
+  herdLbPerDay: number('The herd eats a day', 'D', 'lb/d', [10, 1_000_000], 1955, {
     help: 'With the water out. See “Daily dry-matter intake” for yours.',
     ask: 'Add up the weights of all grown stock and take a fortieth of it, 2.5 %.',
   }),
-  rainFrom: choice({
-    label: 'What is a normal rain here',
-    belongsTo: 'place',
-    default: 'record',
-    options: { record: { label: 'From a rain record' }, station: { label: 'No record: twelve medians of the nearest station' } },
+  rainFrom: choice('What is a normal rain here', 'record', {
+    options: { record: 'From a rain record', station: 'No record: twelve medians of the nearest station' },
   }),
   rainRecord: record({
     label: 'Rain record',
@@ -89,44 +54,22 @@ export const inputs = {
     shownWhen: { rainFrom: 'record' },
     ask: 'No notebook? Choose the medians of the nearest station, above. They give the triggers; they can’t count years.',
   }),
-  stationIn: months({
-    label: 'Median rain of the month',
-    symbol: 'm',
-    belongsTo: 'place',
-    unit: 'in',
-    min: 0,
-    max: 40,
-    default: [2.4, 2.4, 3.2, 3.6, 4.9, 4.2, 2.6, 2.1, 2.9, 2.7, 3.1, 2.4],
+  stationIn: months('Median rain of the month', 'm', 'in', [0, 40], [2.4, 2.4, 3.2, 3.6, 4.9, 4.2, 2.6, 2.1, 2.9, 2.7, 3.1, 2.4], {
     help: 'Medians, not means: a few floods lift a mean.',
     shownWhen: { rainFrom: 'station' },
   }),
-  sinceMonth: choice({
-    label: 'Count rain from the first of',
-    belongsTo: 'place',
-    default: 'mar',
+  sinceMonth: choice('Count rain from the first of', 'mar', {
     options: monthOptions,
     help: 'The month in which growth starts, or one or two before where snow and winter rain fill the soil. A month later than your first date is that of last year.',
   }),
-  rainSoFarIn: number({ label: 'Rain from then until today', symbol: 'P', belongsTo: 'place', unit: 'in', min: 0, max: 120, default: 7.9 }),
-  response: choice({
-    label: 'Grass goes with rain',
-    belongsTo: 'place',
+  rainSoFarIn: number('Rain from then until today', 'P', 'in', [0, 120], 7.9),
+  response: choice('Grass goes with rain', 'proportion', {
+    options: { proportion: 'in proportion, as in the Plains', 'great-basin': 'by the line of the Great Basin' },
     convention: true,
-    default: 'proportion',
     help: 'Never over a normal year: past that, more rain gives little more.',
-    options: {
-      proportion: { label: 'in proportion, as in the Plains' },
-      'great-basin': { label: 'by the line of the Great Basin' },
-    },
   }),
-  triggerPercent: number({
-    label: 'Rain that is too little',
-    symbol: 'x',
+  triggerPercent: number('Rain that is too little', 'x', 'pct', [30, 100], 75, {
     belongsTo: 'management',
-    unit: 'pct',
-    min: 30,
-    max: 100,
-    default: 75,
     help: 'Of normal by the date. 75 % is a common target. A lower one waits longer and gains less.',
   }),
   steps,

@@ -60,11 +60,7 @@ export function byMarketOf({ calfGoes, movePercent }: Values, { usualUsd, earlyU
     evenMarketPercent: isEven === 'yes' ? even : noEvenPercent,
     byMarket: Array.from({ length: plotPoints }, (_, at) => {
       const marketPercent = -span + (2 * span * at) / (plotPoints - 1);
-      return {
-        marketPercent,
-        usualAtUsd: usualUsd * (1 + marketPercent / 100),
-        earlyAtUsd: grossUsd * (1 + marketPercent / 100) + fixedUsd,
-      };
+      return { marketPercent, usualAtUsd: usualUsd * (1 + marketPercent / 100), earlyAtUsd: grossUsd * (1 + marketPercent / 100) + fixedUsd };
     }),
   };
 }

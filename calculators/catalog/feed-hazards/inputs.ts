@@ -3,119 +3,60 @@ import { placeInputs } from './placeInputs.ts';
 
 export const inputs = {
   ...placeInputs,
-  animals: choice({
-    label: 'Who eats and drinks it?',
+  animals: choice('Who eats and drinks it?', 'adult-cattle', {
+    options: { 'adult-cattle': 'Cows and other grown cattle', calves: 'Calves', 'sheep-or-goats': 'Sheep or goats', horses: 'Horses' },
     belongsTo: 'management',
-    default: 'adult-cattle',
-    options: {
-      'adult-cattle': { label: 'Cows and other grown cattle' },
-      calves: { label: 'Calves' },
-      'sheep-or-goats': { label: 'Sheep or goats' },
-      horses: { label: 'Horses' },
-    },
   }),
-  pregnant: choice({
-    label: 'Is any of them pregnant?',
+  pregnant: choice('Is any of them pregnant?', 'yes', {
+    options: { yes: 'Yes', no: 'No', 'not-sure': 'Not sure' },
     belongsTo: 'management',
-    default: 'yes',
     help: 'Nitrate can cost the calf or lamb at levels that spare the mother. Not sure counts as yes.',
-    options: { yes: { label: 'Yes' }, no: { label: 'No' }, 'not-sure': { label: 'Not sure' } },
   }),
-  weightLb: number({
-    label: 'Weight of one animal',
-    symbol: 'W',
+  weightLb: number('Weight of one animal', 'W', 'lb', [40, 3000], 1250, {
     belongsTo: 'management',
-    unit: 'lb',
-    min: 40,
-    max: 3000,
     usual: 'animalLb',
-    default: 1250,
     ask: 'The mean of your cull tickets; the lightest in the pen if they differ much.',
   }),
-  eatenLbPerDay: number({
-    label: 'What it eats in a day, all feeds, dry matter',
-    symbol: 'F',
+  eatenLbPerDay: number('What it eats in a day, all feeds, dry matter', 'F', 'lb/d', [0.5, 90], 27, {
     belongsTo: 'management',
-    unit: 'lb/d',
-    min: 0.5,
-    max: 90,
     usual: 'eatenLbPerDay',
-    default: 27,
     help: 'Hungry stock eat more, and faster. That is how most die.',
     ask: 'About 2 to 2.5 percent of a cow’s weight, 3 to 4 of a ewe’s with lambs.',
   }),
-  otherFeed: choice({
-    label: 'What else do they eat?',
+  otherFeed: choice('What else do they eat?', 'untested', {
+    options: { none: 'Nothing else', tested: 'Another feed, tested for nitrate', untested: 'Another feed, not tested' },
     belongsTo: 'management',
-    default: 'untested',
     help: 'A feed that nobody tested may be as high as this one. It is counted so.',
-    options: {
-      none: { label: 'Nothing else' },
-      tested: { label: 'Another feed, tested for nitrate' },
-      untested: { label: 'Another feed, not tested' },
-    },
     shownWhen: { forageNitrate: ['no3-n', 'no3', 'kno3', 'not-said'] },
   }),
-  sharePercent: number({
-    label: 'Share of this feed in all they eat',
-    symbol: 'p',
+  sharePercent: number('Share of this feed in all they eat', 'p', 'pct', [1, 100], 50, {
     belongsTo: 'management',
-    unit: 'pct',
-    min: 1,
-    max: 100,
-    default: 50,
     help: 'By dry matter, mixed so that they cannot sort it.',
     shownWhen: { forageNitrate: ['no3-n', 'no3', 'kno3', 'not-said'], otherFeed: 'tested' },
   }),
-  otherPpmCount: number({
-    label: 'Nitrate nitrogen (NO3-N) in the other feed, ppm of dry matter',
-    symbol: 'l',
+  otherPpmCount: number('Nitrate nitrogen (NO3-N) in the other feed, ppm of dry matter', 'l', 'count', [0, 20_000], 150, {
     belongsTo: 'management',
-    unit: 'count',
-    min: 0,
-    max: 20_000,
-    default: 150,
     help: 'From NO3: divide by 4.4. From KNO3: divide by 7.2.',
     shownWhen: { forageNitrate: ['no3-n', 'no3', 'kno3', 'not-said'], otherFeed: 'tested' },
   }),
-  waterFrom: choice({
-    label: 'What it drinks in a day',
+  waterFrom: choice('What it drinks in a day', 'summer', {
+    options: { summer: 'Warm weather: 1.5 gallons for each 100 lb', winter: 'Cold weather: 0.75 gallons for each 100 lb', known: 'I know it' },
     belongsTo: 'management',
-    default: 'summer',
-    options: {
-      summer: { label: 'Warm weather: 1.5 gallons for each 100 lb' },
-      winter: { label: 'Cold weather: 0.75 gallons for each 100 lb' },
-      known: { label: 'I know it' },
-    },
     shownWhen: { waterNitrate: ['no3-n', 'no3', 'not-said'] },
   }),
-  waterGalPerDay: number({
-    label: 'Water one animal drinks',
-    symbol: 'G_k',
+  waterGalPerDay: number('Water one animal drinks', 'G_k', 'gal/d', [0, 50], 19, {
     belongsTo: 'management',
-    unit: 'gal/d',
-    min: 0,
-    max: 50,
-    default: 19,
     shownWhen: { waterNitrate: ['no3-n', 'no3', 'not-said'], waterFrom: 'known' },
   }),
-  limitFrom: choice({
-    label: 'Mix it down to which level?',
+  limitFrom: choice('Mix it down to which level?', 'strictest', {
+    options: { strictest: 'The lowest limit in the lists here', own: 'A level that the laboratory or veterinarian gave me' },
     belongsTo: 'management',
     convention: true,
-    default: 'strictest',
     help: 'Lists differ twofold on where the first limit stands.',
-    options: { strictest: { label: 'The lowest limit in the lists here' }, own: { label: 'A level that the laboratory or veterinarian gave me' } },
     shownWhen: { forageNitrate: ['no3-n', 'no3', 'kno3', 'not-said'], otherFeed: 'tested' },
   }),
-  ownLimitPpmCount: number({
-    label: 'Level for all they eat, ppm of nitrate nitrogen (NO3-N) in dry matter',
-    symbol: 'L_o',
+  ownLimitPpmCount: number('Level for all they eat, ppm of nitrate nitrogen (NO3-N) in dry matter', 'L_o', 'count', [50, 5000], 1000, {
     belongsTo: 'management',
-    unit: 'count',
-    min: 50,
-    max: 5000,
-    default: 1000,
     shownWhen: { forageNitrate: ['no3-n', 'no3', 'kno3', 'not-said'], otherFeed: 'tested', limitFrom: 'own' },
   }),
 };

@@ -1,8 +1,7 @@
-import type { UnitName } from '../../units/units.ts';
+import { amount, word } from '../../kit/quantities.ts';
 import { classWords, listWords, mostWords } from './lists.ts';
 import { readingWords } from './reading.ts';
 
-const amount = <U extends UnitName>(label: string, symbol: string, unit: U, digits = 0) => ({ kind: 'number', label, symbol, unit, digits }) as const;
 const things = {
   feed: 'Nitrate in the feed',
   'feed-and-water': 'Nitrate in all they eat, with the water’s',
@@ -14,18 +13,14 @@ const things = {
 } as const;
 
 export const quantities = {
-  reading: { kind: 'word', label: 'For these animals', words: readingWords },
-  feedReading: { kind: 'word', label: 'Nitrate in the feed, for these animals', words: readingWords },
-  verdict: {
-    kind: 'word',
-    label: 'What the lists say, in short',
-    words: {
-      'under-every-limit': 'Under the limits in these lists. That clears nothing',
-      limited: 'At least one list sets a limit or warns',
-      'harm-named': 'At least one list names harm, or keeps it from some animals',
-      'do-not-feed': 'At least one list says do not feed or use it',
-    },
-  },
+  reading: word('For these animals', readingWords),
+  feedReading: word('Nitrate in the feed, for these animals', readingWords),
+  verdict: word('What the lists say, in short', {
+    'under-every-limit': 'Under the limits in these lists. That clears nothing',
+    limited: 'At least one list sets a limit or warns',
+    'harm-named': 'At least one list names harm, or keeps it from some animals',
+    'do-not-feed': 'At least one list says do not feed or use it',
+  }),
   slipPpm: amount('Nitrate on the slip, ppm', 'x_p', 'count'),
   slipNitrogenPpm: amount('Counted as nitrogen (NO3-N), ppm', 'x_N', 'count'),
   nitrogenPpm: amount('Nitrate nitrogen (NO3-N) in the feed’s dry matter, ppm', 'N', 'count'),
@@ -48,25 +43,21 @@ export const quantities = {
   mixSharePercent: amount('Share that comes to the level', 'm', 'pct'),
   listSharePercent: amount('Smallest share that a list names', 'm_l', 'pct'),
   leadSharePercent: amount('Most of this feed in the mix, by the strictest of these', 'M', 'pct'),
-  mixing: {
-    kind: 'word',
-    label: 'Mixing it down',
-    words: {
-      'ask-first': 'Not before the laboratory and the veterinarian say how',
-      'no-room': 'No mix of these two feeds stays under the level',
-      'no-share-named': 'Neither the lists nor this level name a share',
-      share: 'There is a share to talk over with them',
-      'not-asked': 'Needs a second feed that was tested',
-    },
-  },
+  mixing: word('Mixing it down', {
+    'ask-first': 'Not before the laboratory and the veterinarian say how',
+    'no-room': 'No mix of these two feeds stays under the level',
+    'no-share-named': 'Neither the lists nor this level name a share',
+    share: 'There is a share to talk over with them',
+    'not-asked': 'Needs a second feed that was tested',
+  }),
   readings: {
     kind: 'rows',
     label: 'What each list says, the strictest first',
     columns: {
-      thing: { kind: 'word', label: 'Of', words: things },
-      list: { kind: 'word', label: 'List', words: listWords },
-      says: { kind: 'word', label: 'Its words', words: classWords },
-      most: { kind: 'word', label: 'Most of it that the list allows', words: mostWords },
+      thing: word('Of', things),
+      list: word('List', listWords),
+      says: word('Its words', classWords),
+      most: word('Most of it that the list allows', mostWords),
       valuePpm: amount('Yours, ppm or mg/L', 'v', 'count'),
       edgePpm: amount('That class begins at', 'e', 'count'),
     },

@@ -1,4 +1,4 @@
-import type { Step } from '../../kit/steps.ts';
+import { formula, lookup, type Step, tex } from '../../kit/steps.ts';
 import type { compute } from './compute.ts';
 import type { Values } from './measureSteps.ts';
 
@@ -15,10 +15,10 @@ export const plateSteps: readonly Step<Values, Results>[] = [
     onlyWhen: isPlate,
     source: fit,
     formulas: {
-      pairLbPerAc: String.raw`\q{gramLbPerAc} \times \q{greenG} \times \q{dryPercent} / 100`,
-      readingSquaredRatio: String.raw`(\q{pairReadingCount} - \q{pairMeanReadingCount})^2`,
-      productRatio: String.raw`(\q{pairReadingCount} - \q{pairMeanReadingCount}) \times (\q{pairLbPerAc} - \q{pairMeanLbPerAc})`,
-      offLineRatio: String.raw`(\q{pairLbPerAc} - \q{plateStartLbPerAc} - \q{plateSlopeLbPerAc} \times \q{pairReadingCount})^2`,
+      pairLbPerAc: tex`\q{gramLbPerAc} \times \q{greenG} \times \q{dryPercent} / 100`,
+      readingSquaredRatio: tex`(\q{pairReadingCount} - \q{pairMeanReadingCount})^2`,
+      productRatio: tex`(\q{pairReadingCount} - \q{pairMeanReadingCount}) \times (\q{pairLbPerAc} - \q{pairMeanLbPerAc})`,
+      offLineRatio: tex`(\q{pairLbPerAc} - \q{plateStartLbPerAc} - \q{plateSlopeLbPerAc} \times \q{pairReadingCount})^2`,
     },
     sums: {
       pairReadingSumCount: 'pairReadingCount',
@@ -28,36 +28,21 @@ export const plateSteps: readonly Step<Values, Results>[] = [
       offLineSumRatio: 'offLineRatio',
     },
   },
-  {
-    kind: 'formula',
-    shows: 'pairMeanReadingCount',
+  formula('pairMeanReadingCount', tex`\frac{\q{pairReadingSumCount}}{\q{pairCount}}`, {
     says: 'The mean reading of {pairCount} clips.',
     onlyWhen: isPlate,
-    ways: [{ formula: String.raw`\frac{\q{pairReadingSumCount}}{\q{pairCount}}` }],
-  },
-  {
-    kind: 'formula',
-    shows: 'pairMeanLbPerAc',
-    says: 'And their mean weight.',
-    onlyWhen: isPlate,
-    ways: [{ formula: String.raw`\frac{\q{pairSumLbPerAc}}{\q{pairCount}}` }],
-  },
-  {
-    kind: 'formula',
-    shows: 'plateSlopeLbPerAc',
+  }),
+  formula('pairMeanLbPerAc', tex`\frac{\q{pairSumLbPerAc}}{\q{pairCount}}`, { says: 'And their mean weight.', onlyWhen: isPlate }),
+  formula('plateSlopeLbPerAc', tex`\frac{\q{productSumRatio}}{\q{readingSpreadRatio}}`, {
     says: 'What one more on the plate is worth.',
     onlyWhen: isPlate,
     source: fit,
-    ways: [{ formula: String.raw`\frac{\q{productSumRatio}}{\q{readingSpreadRatio}}` }],
-  },
-  {
-    kind: 'formula',
-    shows: 'plateStartLbPerAc',
+  }),
+  formula('plateStartLbPerAc', tex`\q{pairMeanLbPerAc} - \q{plateSlopeLbPerAc} \times \q{pairMeanReadingCount}`, {
     says: 'The line goes through the middle of the clips.',
     onlyWhen: isPlate,
     source: fit,
-    ways: [{ formula: String.raw`\q{pairMeanLbPerAc} - \q{plateSlopeLbPerAc} \times \q{pairMeanReadingCount}` }],
-  },
+  }),
   {
     kind: 'rows',
     of: 'readingLines',
@@ -65,43 +50,29 @@ export const plateSteps: readonly Step<Values, Results>[] = [
     onlyWhen: isPlate,
     source: 'dillard-2016, calibration by linear regression',
     formulas: {
-      readLbPerAc: String.raw`\max(0, \q{plateStartLbPerAc} + \q{plateSlopeLbPerAc} \times \q{readingCount})`,
-      offSquaredRatio: String.raw`(\frac{\q{readLbPerAc} - \q{clippedLbPerAc}}{\q{clippedLbPerAc}})^2`,
+      readLbPerAc: tex`\max(0, \q{plateStartLbPerAc} + \q{plateSlopeLbPerAc} \times \q{readingCount})`,
+      offSquaredRatio: tex`(\frac{\q{readLbPerAc} - \q{clippedLbPerAc}}{\q{clippedLbPerAc}})^2`,
     },
     sums: { readingSumCount: 'readingCount', plotSumLbPerAc: 'readLbPerAc', offSumRatio: 'offSquaredRatio' },
   },
-  {
-    kind: 'formula',
-    shows: 'meanReadingCount',
-    says: 'The mean reading.',
-    onlyWhen: isPlate,
-    ways: [{ formula: String.raw`\frac{\q{readingSumCount}}{\q{sampleCount}}` }],
-  },
-  {
-    kind: 'formula',
-    shows: 'scatterLbPerAc',
+  formula('meanReadingCount', tex`\frac{\q{readingSumCount}}{\q{sampleCount}}`, { says: 'The mean reading.', onlyWhen: isPlate }),
+  formula('scatterLbPerAc', tex`\sqrt{\frac{\q{offLineSumRatio}}{\q{pairCount} - 2}}`, {
     says: 'How far the clips scatter about the line.',
     onlyWhen: isPlate,
     source: fit,
-    ways: [{ formula: String.raw`\sqrt{\frac{\q{offLineSumRatio}}{\q{pairCount} - 2}}` }],
-  },
-  {
-    kind: 'lookup',
-    shows: 'lineTRatio',
+  }),
+  lookup('lineTRatio', {
     says: 'Student’s t for {pairCount} clips less two, to hold {surePercent} of the time.',
     onlyWhen: isPlate,
     source: 'missouri-sample-size',
-  },
-  {
-    kind: 'formula',
-    shows: 'lineOffLbPerAc',
-    says: 'So at the mean reading the line itself may be off by this much, up or down. The range takes it on top of how much the places differ.',
-    onlyWhen: isPlate,
-    source: fit,
-    ways: [
-      {
-        formula: String.raw`\q{lineTRatio} \times \q{scatterLbPerAc} \times \sqrt{\frac{1}{\q{pairCount}} + \frac{(\q{meanReadingCount} - \q{pairMeanReadingCount})^2}{\q{readingSpreadRatio}}}`,
-      },
-    ],
-  },
+  }),
+  formula(
+    'lineOffLbPerAc',
+    tex`\q{lineTRatio} \times \q{scatterLbPerAc} \times \sqrt{\frac{1}{\q{pairCount}} + \frac{(\q{meanReadingCount} - \q{pairMeanReadingCount})^2}{\q{readingSpreadRatio}}}`,
+    {
+      says: 'So at the mean reading the line itself may be off by this much, up or down. The range takes it on top of how much the places differ.',
+      onlyWhen: isPlate,
+      source: fit,
+    },
+  ),
 ];

@@ -4,11 +4,7 @@ import { type GrazerKind, grazers } from '../../tables/grazers.ts';
 
 /** A kind of stock for the list; choosing it starts weight and appetite. */
 const option = (kind: GrazerKind) => ({ label: grazers[kind].label, fills: commonGrazer(kind) });
-const kind = choice({
-  label: 'Kind of stock',
-  belongsTo: 'place',
-  help: 'Choosing one fills in weight and appetite; change them to fit yours.',
-  default: 'cow-nursing',
+const kind = choice('Kind of stock', 'cow-nursing', {
   options: {
     'cow-nursing': option('cow-nursing'),
     'cow-dry': option('cow-dry'),
@@ -19,8 +15,9 @@ const kind = choice({
     'ewe-dry': option('ewe-dry'),
     doe: option('doe'),
     horse: option('horse'),
-    other: { label: 'Other' },
+    other: 'Other',
   },
+  help: 'Choosing one fills in weight and appetite; change them to fit yours.',
 });
 
 export const stock = rows({
@@ -29,26 +26,12 @@ export const stock = rows({
   maxRows: 8,
   columns: {
     kind,
-    countHead: number({ label: 'Head', symbol: 'N', belongsTo: 'place', unit: 'head', min: 1, max: 20_000, default: 45, whole: true }),
-    weightLb: number({
-      label: 'Weight of one',
-      symbol: 'W',
-      belongsTo: 'place',
-      unit: 'lb',
-      min: 20,
-      max: 3000,
+    countHead: number('Head', 'N', 'head', [1, 20_000], 45, { whole: true }),
+    weightLb: number('Weight of one', 'W', 'lb', [20, 3000], 1250, {
       usual: 'animalLb',
-      default: 1250,
       ask: 'Average the weights on your cull tickets. Guesses by eye run light.',
     }),
-    intakePercent: number({
-      label: 'Eats a day, share of its weight',
-      symbol: 'p',
-      belongsTo: 'place',
-      unit: 'pct',
-      min: 0.5,
-      max: 8,
-      default: commonGrazer('cow-nursing').intakePercent,
+    intakePercent: number('Eats a day, share of its weight', 'p', 'pct', [0.5, 8], commonGrazer('cow-nursing').intakePercent, {
       help: 'Counted with the water out.',
     }),
   },

@@ -71,20 +71,8 @@ export default defineCalculator({
 }).describe({
   question: 'How much hay gets me to grass?',
   lead: 'Tons, bales, loads and money from the first day on hay to turn-out, for your own herd, with the hay that you have and what storing and feeding lose.',
-  searchWords: [
-    'how much hay do I need',
-    'how many bales of hay per cow',
-    'winter hay needs',
-    'hay for 50 cows',
-    'hay shortage',
-    'running out of hay',
-    'buying hay in a drought',
-    'hay budget',
-    'hay inventory',
-    'hay waste',
-    'cost to winter a cow',
-    'round bales a day',
-  ],
+  searchWords:
+    'how much hay do I need, how many bales of hay per cow, winter hay needs, hay for 50 cows, hay shortage, running out of hay, buying hay in a drought, hay budget, hay inventory, hay waste, cost to winter a cow, round bales a day',
   quantities,
   results: [
     { of: 'haveTon', range: { low: 'lowHaveTon', high: 'highHaveTon', says: '{low} if they eat 15 % less than the guide, {high} if 15 % more' } },

@@ -26,10 +26,7 @@ export const stockWords = {
 const cattle = 'Beef cattle';
 const small = 'Sheep and goats';
 // Weights are common ones and only start the field. A ram or an open cow eats as the dry animal of its kind.
-const stock = choice({
-  label: 'Kind of stock',
-  belongsTo: 'place',
-  help: 'Choosing one fills in weight and appetite; mend them to fit yours.',
+const stock = choice('Kind of stock', 'cow', {
   options: {
     cow: { label: stockWords.cow, group: cattle, fills: cow('average', 1250) },
     'cow-poor-hay': { label: stockWords['cow-poor-hay'], group: cattle, fills: cow('low', 1250) },
@@ -81,7 +78,7 @@ const stock = choice({
     },
     other: { label: stockWords.other, group: 'Other' },
   },
-  default: 'cow',
+  help: 'Choosing one fills in weight and appetite; mend them to fit yours.',
 });
 
 /** The rule for cold was made for beef cattle. */
@@ -94,59 +91,27 @@ export const herd = rows({
   maxRows: 10,
   columns: {
     stock,
-    countHead: number({
-      label: 'Head',
-      symbol: 'n',
+    countHead: number('Head', 'n', 'head', [0, 20000], 45, {
       belongsTo: 'management',
-      unit: 'head',
-      min: 0,
-      max: 20000,
       usual: 'herdHead',
-      default: 45,
       whole: true,
       help: 'Those that will be here and on hay.',
     }),
-    weightLb: number({
-      label: 'Weight of one',
-      symbol: 'W',
-      belongsTo: 'place',
-      unit: 'lb',
-      min: 20,
-      max: 3500,
+    weightLb: number('Weight of one', 'W', 'lb', [20, 3500], 1250, {
       usual: 'animalLb',
-      default: 1250,
       field: 'Scale, or a tape around the heart girth.',
       ask: 'What did your last culls weigh on the sale tickets? Take the mean of three or more. Guesses run light.',
     }),
-    intakePercent: number({
-      label: 'Eats in a day, of its weight',
-      symbol: 'i',
-      belongsTo: 'place',
-      unit: 'pct',
-      min: 0.5,
-      max: 8,
-      default: 2.2,
+    intakePercent: number('Eats in a day, of its weight', 'i', 'pct', [0.5, 8], 2.2, {
       help: 'With the water out, as percent of weight. Before birth, if there is one.',
       ask: 'Leave what the kind filled in. Guides miss by about 15 % either way, and the result shows that range.',
     }),
-    hasBirths: yesNo({ label: 'Calves, lambs, kids or foals while on hay', belongsTo: 'place', default: true }),
-    birthDay: date({
-      label: 'Middle of that season',
-      belongsTo: 'place',
-      default: '2027-03-10',
+    hasBirths: yesNo('Calves, lambs, kids or foals while on hay', true),
+    birthDay: date('Middle of that season', '2027-03-10', {
       shownWhen: { hasBirths: 'yes' },
       ask: 'By which day will half of them have calved or lambed? Count 283 days from the middle of breeding for cows, 147 for ewes.',
     }),
-    nursingPercent: number({
-      label: 'Eats when nursing, of its weight',
-      symbol: 'j',
-      belongsTo: 'place',
-      unit: 'pct',
-      min: 0.5,
-      max: 8,
-      default: 2.5,
-      shownWhen: { hasBirths: 'yes' },
-    }),
+    nursingPercent: number('Eats when nursing, of its weight', 'j', 'pct', [0.5, 8], 2.5, { shownWhen: { hasBirths: 'yes' } }),
   },
   default: [
     { stock: 'cow', countHead: 45, weightLb: 1250, intakePercent: 2.2, hasBirths: true, birthDay: '2027-03-10', nursingPercent: 2.5 },

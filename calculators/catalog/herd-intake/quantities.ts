@@ -1,15 +1,13 @@
-import type { UnitName } from '../../units/units.ts';
+import { amount, word } from '../../kit/quantities.ts';
 import { calfLabels, monthRuleLabels, monthWords, stageWords, stockWords } from './words.ts';
-
-const amount = <U extends UnitName>(label: string, symbol: string, unit: U, digits = 0) => ({ kind: 'number', label, symbol, unit, digits }) as const;
 
 export const quantities = {
   kinds: {
     kind: 'rows',
     label: 'Each kind of stock',
     columns: {
-      stock: { kind: 'word', label: 'Kind', words: stockWords },
-      stage: { kind: 'word', label: 'Stage', words: stageWords },
+      stock: word('Kind', stockWords),
+      stage: word('Stage', stageWords),
       countHead: amount('Head', 'n', 'head'),
       weightLb: amount('Weight of one', 'W', 'lb'),
       lowPercent: amount('Guides, least', 'p_l', 'pct', 1),
@@ -52,7 +50,7 @@ export const quantities = {
     kind: 'rows',
     label: 'The same head, month by month',
     columns: {
-      inMonth: { kind: 'word', label: 'Month', words: monthWords },
+      inMonth: word('Month', monthWords),
       nursingHead: amount('Nursing', 'n_n', 'head'),
       lengthDays: amount('Days', 't_m', 'd'),
       inMonthLbPerDay: amount('Eat a day', 'D_m', 'lb/d', -1),
@@ -64,16 +62,13 @@ export const quantities = {
   calfCounts: {
     kind: 'rows',
     label: 'The calves under each rule',
-    columns: {
-      rule: { kind: 'word', label: 'Calves', words: calfLabels },
-      countedAu: amount('Animal units', 'U_r', 'au', 1),
-    },
+    columns: { rule: word('Calves', calfLabels), countedAu: amount('Animal units', 'U_r', 'au', 1) },
   },
   monthCounts: {
     kind: 'rows',
     label: 'The same herd under each month',
     columns: {
-      rule: { kind: 'word', label: 'Animal-unit month', words: monthRuleLabels },
+      rule: word('Animal-unit month', monthRuleLabels),
       countLbPerDay: amount('Pounds a day', 'd_r', 'lb/d'),
       countDays: amount('Days', 't_r', 'd', 1),
       unitLb: amount('One unit, one month', 'm_r', 'lb'),

@@ -72,12 +72,7 @@ function quarterOf(record: readonly number[]) {
   const quarterPlaceCount = 0.25 * places;
   const below = Math.floor(Math.max(1, quarterPlaceCount));
   const yearAt = (place: number): number => quantileType6(record, Math.min(place, record.length) / places);
-  return {
-    quarterPlaceCount,
-    quarterBelowIn: yearAt(below),
-    quarterAboveIn: yearAt(below + 1),
-    quarterIn: quantileType6(record, 0.25),
-  };
+  return { quarterPlaceCount, quarterBelowIn: yearAt(below), quarterAboveIn: yearAt(below + 1), quarterIn: quantileType6(record, 0.25) };
 }
 
 /** The index with each number on the way to it. */

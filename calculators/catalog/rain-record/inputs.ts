@@ -3,11 +3,8 @@ import { record } from '../../kit/record/record.ts';
 import { exampleRain } from './exampleRain.ts';
 
 export const inputs = {
-  compareWith: choice({
-    label: 'What do you compare with',
-    belongsTo: 'place',
-    default: 'record',
-    options: { record: { label: 'My own rain record' }, medians: { label: 'The nearest station’s medians' } },
+  compareWith: choice('What do you compare with', 'record', {
+    options: { record: 'My own rain record', medians: 'The nearest station’s medians' },
     ask: 'No record yet? The twelve monthly medians of the nearest station give a percentage, and nothing more. Start a record today.',
   }),
   rainRecord: record({
@@ -25,63 +22,27 @@ export const inputs = {
       'Read the gauge at one hour every day, and write a 0 on dry days: a gap can then be told from a dry day. Write T for a trace, M for a day that was not read.',
     ask: 'No record of your own? Ask the nearest weather station for its daily or monthly rain. A station some miles off is better than a guess, and it is still not your rain.',
   }),
-  untilDay: date({
-    label: 'Up to which day',
-    belongsTo: 'place',
-    default: '2025-09-30',
-    help: 'A record by months goes up to the end of a month.',
-  }),
-  windowMonths: number({
-    label: 'Months to look back over',
-    symbol: 'k',
-    belongsTo: 'place',
-    unit: 'mo',
-    min: 1,
-    max: 24,
+  untilDay: date('Up to which day', '2025-09-30', { help: 'A record by months goes up to the end of a month.' }),
+  windowMonths: number('Months to look back over', 'k', 'mo', [1, 24], 6, {
     whole: true,
-    default: 6,
     help: 'One to three for topsoil and this growth, six for a season, twelve or more for ponds and wells.',
   }),
-  leastPercent: number({
-    label: 'Least share of a month’s days read, for it to count',
-    symbol: 'r',
-    belongsTo: 'place',
-    unit: 'pct',
-    min: 50,
-    max: 100,
-    default: 90,
+  leastPercent: number('Least share of a month’s days read, for it to count', 'r', 'pct', [50, 100], 90, {
     help: 'A month with fewer days read is left out, with its whole period. Rain on the days that are missing is not made up.',
     shownWhen: { compareWith: 'record' },
   }),
-  ownYear: choice({
-    label: 'In the record that judges it, this year is',
-    belongsTo: 'place',
+  ownYear: choice('In the record that judges it, this year is', 'left-out', {
+    options: { 'left-out': 'left out', 'counted-in': 'counted in' },
     convention: true,
-    default: 'left-out',
     since: { version: 2, before: 'counted-in' },
     shownWhen: { compareWith: 'record' },
     help: 'A year counted among its own judges pulls the middle toward itself and looks a little more usual than it is. Published tables often count it in.',
-    options: { 'left-out': { label: 'left out' }, 'counted-in': { label: 'counted in' } },
   }),
-  ownRainIn: number({
-    label: 'Your rain in those months',
-    symbol: 'P',
-    belongsTo: 'place',
-    unit: 'in',
-    min: 0,
-    max: 400,
-    default: 16.4,
+  ownRainIn: number('Your rain in those months', 'P', 'in', [0, 400], 16.4, {
     shownWhen: { compareWith: 'medians' },
     field: 'Add up your gauge. No gauge: straight-sided cans, emptied after each rain.',
   }),
-  stationIn: months({
-    label: 'Median rain of the month at the station',
-    symbol: 'm',
-    belongsTo: 'place',
-    unit: 'in',
-    min: 0,
-    max: 60,
-    default: [2.4, 2.4, 3.2, 3.6, 4.9, 4.2, 2.6, 2.1, 2.9, 2.7, 3.1, 2.4],
+  stationIn: months('Median rain of the month at the station', 'm', 'in', [0, 60], [2.4, 2.4, 3.2, 3.6, 4.9, 4.2, 2.6, 2.1, 2.9, 2.7, 3.1, 2.4], {
     shownWhen: { compareWith: 'medians' },
     help: 'Medians, not means: half of the years had less.',
   }),

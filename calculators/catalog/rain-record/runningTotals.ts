@@ -45,13 +45,7 @@ export function runningTotals({
   };
   const running = steps.map((stepDay, step) => {
     const all = others.map(({ list }) => sumOf(list, step));
-    return {
-      stepDay,
-      thisIn: sumOf(own, step),
-      middleIn: quantileType6(all, 0.5),
-      leastIn: Math.min(...all),
-      mostIn: Math.max(...all),
-    };
+    return { stepDay, thisIn: sumOf(own, step), middleIn: quantileType6(all, 0.5), leastIn: Math.min(...all), mostIn: Math.max(...all) };
   });
   const everyYear = others.flatMap(({ year, list }) => steps.map((onDay, step) => ({ ofYear: String(year), onDay, sumIn: sumOf(list, step) })));
   return { running, everyYear };

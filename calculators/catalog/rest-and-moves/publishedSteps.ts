@@ -1,3 +1,4 @@
+import { lookup } from '../../kit/steps.ts';
 import type { RangeFrom } from './forages.ts';
 
 /** Where the published range was looked up: each kind of range names its own source. */
@@ -9,12 +10,10 @@ const sourceOf = {
 const ends = { low: { shows: 'lowRestDays', word: 'shortest' }, high: { shows: 'highRestDays', word: 'longest' } } as const;
 
 const step = (from: RangeFrom, end: 'low' | 'high') =>
-  ({
-    kind: 'lookup',
-    shows: ends[end].shows,
+  lookup<{ readonly rangeFrom: RangeFrom }, (typeof ends)[typeof end]['shows']>(ends[end].shows, {
     says: `The ${ends[end].word} rest {rangeFrom}.`,
-    onlyWhen: ({ rangeFrom }: { readonly rangeFrom: RangeFrom }) => rangeFrom === from,
+    onlyWhen: ({ rangeFrom }) => rangeFrom === from,
     source: sourceOf[from][end],
-  }) as const;
+  });
 
 export const publishedSteps = (['forage', 'memory', 'guides'] as const).flatMap((from) => [step(from, 'low'), step(from, 'high')]);

@@ -38,11 +38,7 @@ export const cropOptions = {
   'pearl-millet': { label: 'Pearl millet', group: warm, fills: fillsOf('pearl-millet', 'sudangrass') },
   'foxtail-millet': { label: 'Foxtail millet, for one cutting', group: warm, fills: fillsOf('foxtail-millet') },
   'oats-fall': { label: 'Late-summer oats', group: cool, fills: fillsOf('oats-fall', 'oats-spring') },
-  turnips: {
-    label: 'Turnips',
-    group: cool,
-    fills: { ...fillsOf('oats-fall', 'oats-spring'), growDays: daysOf('turnips')[1] },
-  },
+  turnips: { label: 'Turnips', group: cool, fills: { ...fillsOf('oats-fall', 'oats-spring'), growDays: daysOf('turnips')[1] } },
   own: { label: 'Something else: I give the numbers', group: 'Your own' },
 } as const;
 export type Crop = keyof typeof cropOptions;

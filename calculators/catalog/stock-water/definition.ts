@@ -23,11 +23,7 @@ export default defineCalculator({
   title: 'Days of stock water left',
   inputs,
   refusals: [
-    {
-      at: 'herd',
-      when: ({ herd }) => headOf({ herd }) === 0,
-      say: 'No stock is on this water. Give at least one line a head.',
-    },
+    { at: 'herd', when: ({ herd }) => headOf({ herd }) === 0, say: 'No stock is on this water. Give at least one line a head.' },
     {
       at: 'deadDepthFt',
       when: ({ supply, deadDepthFt, maxDepthFt }) => supply === 'pond' && deadDepthFt >= maxDepthFt,
@@ -48,21 +44,8 @@ export default defineCalculator({
 }).describe({
   question: 'Will the water last?',
   lead: 'Days of water for your stock from a pond, a well or tanks, in the hottest weather, with what sun and ground take and what must stay in the mud.',
-  searchWords: [
-    'how much water do cows drink',
-    'livestock water requirements',
-    'pond drying up',
-    'pond evaporation',
-    'gallons in a pond',
-    'farm pond volume',
-    'well running dry',
-    'hauling water',
-    'water trough size',
-    'gallons per minute',
-    'pipe size for stock water',
-    'stock tank capacity',
-    'blue-green algae',
-  ],
+  searchWords:
+    'how much water do cows drink, livestock water requirements, pond drying up, pond evaporation, gallons in a pond, farm pond volume, well running dry, hauling water, water trough size, gallons per minute, pipe size for stock water, stock tank capacity, blue-green algae',
   quantities,
   results: [
     {

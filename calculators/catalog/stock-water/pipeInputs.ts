@@ -15,48 +15,25 @@ export const boreIn = {
 
 /** The line from the water to the trough. */
 export const pipeInputs = {
-  pipe: choice({
-    label: 'Must the water go through a long pipe to the trough?',
+  pipe: choice('Must the water go through a long pipe to the trough?', 'none', {
+    options: { none: 'No, or I timed it at the trough', piped: 'Yes: work out what it brings' },
     belongsTo: 'management',
-    default: 'none',
     shownWhen: { supply: ['pond', 'flow'] },
     help: 'A long or thin pipe can bring less than the water at its head could give.',
-    options: { none: { label: 'No, or I timed it at the trough' }, piped: { label: 'Yes: work out what it brings' } },
   }),
-  pipeSize: choice({
-    label: 'Size of the pipe',
+  pipeSize: choice('Size of the pipe', 'one-and-quarter', {
+    options: { 'three-quarter': '3/4 in', one: '1 in', 'one-and-quarter': '1 1/4 in', 'one-and-half': '1 1/2 in', two: '2 in', three: '3 in' },
     belongsTo: 'management',
-    default: 'one-and-quarter',
     shownWhen: piped,
     help: 'As it is sold. Plastic pipe, smooth inside.',
-    options: {
-      'three-quarter': { label: '3/4 in' },
-      one: { label: '1 in' },
-      'one-and-quarter': { label: '1 1/4 in' },
-      'one-and-half': { label: '1 1/2 in' },
-      two: { label: '2 in' },
-      three: { label: '3 in' },
-    },
   }),
-  pipeLengthFt: number({
-    label: 'Length of the pipe',
-    symbol: 'l_p',
+  pipeLengthFt: number('Length of the pipe', 'l_p', 'ft', [1, 50_000], 2000, {
     belongsTo: 'management',
-    unit: 'ft',
-    min: 1,
-    max: 50_000,
-    default: 2000,
     shownWhen: piped,
     help: 'Add about a tenth for bends, valves and the float.',
   }),
-  pipeHeadFt: number({
-    label: 'Fall from the water down to the trough, or pressure as feet',
-    symbol: 'h_p',
+  pipeHeadFt: number('Fall from the water down to the trough, or pressure as feet', 'h_p', 'ft', [0.1, 1500], 30, {
     belongsTo: 'management',
-    unit: 'ft',
-    min: 0.1,
-    max: 1500,
-    default: 30,
     shownWhen: piped,
     help: 'From the lowest water to the float. With a pump: 2.31 ft for each pound (psi) on the gauge at its lowest, less what the pipe climbs.',
     field: 'A hand level or a clear hose gives the fall. A map is good to about 10 ft.',

@@ -51,10 +51,7 @@ export const herd = rows({
   help: 'A line for each kind. Calves big enough to drink on their own get a line too.',
   maxRows: 10,
   columns: {
-    stock: choice({
-      label: 'Kind of stock',
-      belongsTo: 'place',
-      default: 'cow-nursing',
+    stock: choice('Kind of stock', 'cow-nursing', {
       options: {
         'cow-nursing': optionOf('cow-nursing'),
         'cow-dry': optionOf('cow-dry'),
@@ -77,27 +74,14 @@ export const herd = rows({
         llama: optionOf('llama'),
       },
     }),
-    countHead: number({
-      label: 'Head',
-      symbol: 'n',
+    countHead: number('Head', 'n', 'head', [0, 20_000], 45, {
       belongsTo: 'management',
-      unit: 'head',
-      min: 0,
-      max: 20_000,
       usual: 'herdHead',
-      default: 45,
       whole: true,
       help: 'Head may differ between two plans: some sold, or moved to other water.',
     }),
-    knownGalPerDay: number({
-      label: 'One drinks in a day',
-      symbol: 'g_k',
-      belongsTo: 'place',
-      unit: 'gal/d',
-      min: 0.1,
-      max: 100,
+    knownGalPerDay: number('One drinks in a day', 'g_k', 'gal/d', [0.1, 100], 20, {
       usual: 'drunkGalPerDay',
-      default: 20,
       shownWhen: { intakeFrom: 'known' },
       field: 'A meter on the line over a hot week, divided by days and head.',
     }),

@@ -3,115 +3,79 @@ import { soilGroupOf } from './compute.ts';
 import { byGroundCover, byLitter, byTilth, coverOptions } from './covers.ts';
 import { lacksNumber, noGroupA } from './refusals.ts';
 
-const areaAc = number({
-  label: 'Area',
-  symbol: 'A',
-  belongsTo: 'place',
-  unit: 'ac',
-  min: 0.01,
-  max: 100_000,
+const areaAc = number('Area', 'A', 'ac', [0.01, 100_000], 40, {
   usual: 'pastureAc',
-  default: 40,
   field: 'A map with a scale, or pace the fence lines: length times width in yards, divided by 4,840, is acres.',
 });
-const soilGroup = choice({
-  label: 'How the deep soil drains (soil group)',
-  belongsTo: 'place',
-  default: 'b',
-  help: 'The soil survey gives each soil a letter.',
+const soilGroup = choice('How the deep soil drains (soil group)', 'b', {
   options: {
-    a: { label: 'A: deep, drains fast' },
-    b: { label: 'B: drains fairly well' },
-    c: { label: 'C: drains slowly' },
-    d: { label: 'D: hardly drains, or shallow' },
-    ask: { label: 'I don’t know: ask me two questions' },
+    a: 'A: deep, drains fast',
+    b: 'B: drains fairly well',
+    c: 'C: drains slowly',
+    d: 'D: hardly drains, or shallow',
+    ask: 'I don’t know: ask me two questions',
   },
+  help: 'The soil survey gives each soil a letter.',
 });
-const texture = choice({
-  label: 'Wet some subsoil and squeeze out a ribbon',
-  belongsTo: 'place',
-  default: 'silt-loam',
+const texture = choice('Wet some subsoil and squeeze out a ribbon', 'silt-loam', {
+  options: {
+    sand: 'No ribbon, gritty, falls apart: sand',
+    'loamy-sand': 'Hardly a ribbon, gritty: loamy sand',
+    'sandy-loam': 'Ribbon under 1 in, gritty: sandy loam',
+    loam: 'Ribbon under 1 in, a little gritty: loam',
+    'silt-loam': 'Ribbon under 1 in, smooth like flour: silt loam',
+    'sandy-clay-loam': 'Ribbon 1 to 2 in, gritty: sandy clay loam',
+    'clay-loam': 'Ribbon 1 to 2 in, a little gritty: clay loam',
+    'silty-clay-loam': 'Ribbon 1 to 2 in, smooth: silty clay loam',
+    'sandy-clay': 'Ribbon over 2 in, gritty: sandy clay',
+    'silty-clay': 'Ribbon over 2 in, smooth: silty clay',
+    clay: 'Ribbon over 2 in, neither: clay',
+  },
   shownWhen: { soilGroup: 'ask' },
   help: 'A stand-in for the survey: the list was made for disturbed soils.',
-  options: {
-    sand: { label: 'No ribbon, gritty, falls apart: sand' },
-    'loamy-sand': { label: 'Hardly a ribbon, gritty: loamy sand' },
-    'sandy-loam': { label: 'Ribbon under 1 in, gritty: sandy loam' },
-    loam: { label: 'Ribbon under 1 in, a little gritty: loam' },
-    'silt-loam': { label: 'Ribbon under 1 in, smooth like flour: silt loam' },
-    'sandy-clay-loam': { label: 'Ribbon 1 to 2 in, gritty: sandy clay loam' },
-    'clay-loam': { label: 'Ribbon 1 to 2 in, a little gritty: clay loam' },
-    'silty-clay-loam': { label: 'Ribbon 1 to 2 in, smooth: silty clay loam' },
-    'sandy-clay': { label: 'Ribbon over 2 in, gritty: sandy clay' },
-    'silty-clay': { label: 'Ribbon over 2 in, smooth: silty clay' },
-    clay: { label: 'Ribbon over 2 in, neither: clay' },
-  },
 });
-const barrier = choice({
-  label: 'Rock, hardpan or water within reach of a digging bar?',
-  belongsTo: 'place',
-  default: 'deep',
+const barrier = choice('Rock, hardpan or water within reach of a digging bar?', 'deep', {
+  options: { deep: 'Deeper than 40 in, or none', middle: 'Between 20 and 40 in', shallow: 'Within 20 in' },
   shownWhen: { soilGroup: 'ask' },
-  options: { deep: { label: 'Deeper than 40 in, or none' }, middle: { label: 'Between 20 and 40 in' }, shallow: { label: 'Within 20 in' } },
 });
-const cover = choice({
-  label: 'What grows there',
-  belongsTo: 'management',
-  default: 'pasture',
-  help: 'Grass where it is humid is pasture here, whatever you call it. Dry range has its own list.',
+const cover = choice('What grows there', 'pasture', {
   options: coverOptions,
-});
-const groundCoverPercent = number({
-  label: 'Covered ground',
-  symbol: 'G',
   belongsTo: 'management',
-  unit: 'pct',
-  min: 0,
-  max: 100,
-  default: 45,
+  help: 'Grass where it is humid is pasture here, whatever you call it. Dry range has its own list.',
+});
+const groundCoverPercent = number('Covered ground', 'G', 'pct', [0, 100], 45, {
+  belongsTo: 'management',
   help: 'Plants and litter together, against bare soil.',
   shownWhen: { cover: byGroundCover },
   ask: 'Walk a hundred steps. At each one look at the tip of your boot: plant or litter counts one, bare soil counts nothing. The count is the percent.',
 });
-const grazing = choice({
-  label: 'How it is grazed',
+const grazing = choice('How it is grazed', 'heavy', {
+  options: {
+    heavy: 'Hard: little left, no litter on the ground',
+    moderate: 'About half is left',
+    light: 'Lightly or now and then; most is left',
+    rested: 'Rested, not grazed now',
+  },
   belongsTo: 'management',
-  default: 'heavy',
   shownWhen: { cover: byGroundCover },
-  options: {
-    heavy: { label: 'Hard: little left, no litter on the ground' },
-    moderate: { label: 'About half is left' },
-    light: { label: 'Lightly or now and then; most is left' },
-    rested: { label: 'Rested, not grazed now' },
-  },
 });
-const woodsFloor = choice({
-  label: 'The woods’ floor',
+const woodsFloor = choice('The woods’ floor', 'some', {
+  options: {
+    bare: 'Litter gone: grazed hard or often burned',
+    some: 'Grazed, not burned, some litter',
+    deep: 'Kept from stock; litter and brush cover it',
+  },
   belongsTo: 'management',
-  default: 'some',
   shownWhen: { cover: byLitter },
-  options: {
-    bare: { label: 'Litter gone: grazed hard or often burned' },
-    some: { label: 'Grazed, not burned, some litter' },
-    deep: { label: 'Kept from stock; litter and brush cover it' },
-  },
 });
-const tilth = choice({
-  label: 'Does the field take water well?',
+const tilth = choice('Does the field take water well?', 'good', {
+  options: { poor: 'Worse than most', good: 'As well as most, or better' },
   belongsTo: 'management',
-  default: 'good',
   shownWhen: { cover: byTilth },
   help: 'Well: residue on a fifth of the ground or more, grass in the rotation, a rough surface.',
-  options: { poor: { label: 'Worse than most' }, good: { label: 'As well as most, or better' } },
 });
-const curveNumber = number({
-  label: 'Curve number',
-  symbol: 'CN',
+const curveNumber = number('Curve number', 'CN', 'cn', [30, 98], 79, {
   belongsTo: 'management',
-  unit: 'cn',
-  min: 30,
-  max: 98,
-  default: 79,
   help: 'For middling wetness, as the tables print it.',
   shownWhen: { cover: 'own' },
 });
@@ -121,36 +85,21 @@ const whenOne = <T extends { readonly shownWhen?: Readonly<Record<string, string
 });
 
 export const inputs = {
-  rainIn: number({
-    label: 'Rain in the storm',
-    symbol: 'P',
-    belongsTo: 'place',
-    unit: 'in',
-    min: 0.01,
-    max: 30,
+  rainIn: number('Rain in the storm', 'P', 'in', [0.01, 30], 3, {
     usual: 'stormIn',
-    default: 3,
     help: 'One storm, or one day of rain.',
     field: 'Two straight-sided cans well away from trees and walls, read at the same hour. Take their mean. Two cans beat a guess.',
   }),
-  wetness: choice({
-    label: 'How wet the ground was before',
-    belongsTo: 'place',
-    default: 'average',
-    help: 'Both managements get the same. The range under the answer always shows dry to wet.',
+  wetness: choice('How wet the ground was before', 'average', {
     options: {
-      dry: { label: 'Dry: no rain worth naming for a week or more' },
-      average: { label: 'In between' },
-      wet: { label: 'Wet: good rains in the five days before' },
-      frozen: { label: 'Frozen, or under snow' },
+      dry: 'Dry: no rain worth naming for a week or more',
+      average: 'In between',
+      wet: 'Wet: good rains in the five days before',
+      frozen: 'Frozen, or under snow',
     },
+    help: 'Both managements get the same. The range under the answer always shows dry to wet.',
   }),
-  ground: choice({
-    label: 'The pasture is',
-    belongsTo: 'place',
-    default: 'one',
-    options: { one: { label: 'One kind of ground' }, parts: { label: 'Several parts' } },
-  }),
+  ground: choice('The pasture is', 'one', { options: { one: 'One kind of ground', parts: 'Several parts' } }),
   areaAc: whenOne(areaAc),
   soilGroup: whenOne(soilGroup),
   texture: whenOne(texture),
@@ -196,21 +145,15 @@ export const inputs = {
       },
     ],
   }),
-  combine: choice({
-    label: 'Parts are put together by',
-    belongsTo: 'place',
+  combine: choice('Parts are put together by', 'by-runoff', {
+    options: { 'by-runoff': 'each part’s own runoff', 'by-number': 'one area-weighted curve number' },
     convention: true,
-    default: 'by-runoff',
     shownWhen: { ground: 'parts' },
     help: 'Each part run by itself gives more runoff from mixed ground than one middle number does.',
-    options: { 'by-runoff': { label: 'each part’s own runoff' }, 'by-number': { label: 'one area-weighted curve number' } },
   }),
-  abstraction: choice({
-    label: 'Rain used up before any runs',
-    belongsTo: 'place',
+  abstraction: choice('Rain used up before any runs', 'ia-20', {
+    options: { 'ia-20': '0.2 S, as in the handbooks', 'ia-05': '0.05 S, as later measured' },
     convention: true,
-    default: 'ia-20',
     help: 'The handbooks’ tables stand on 0.2 of what the ground can hold (S). Plots measured later fit 0.05 better.',
-    options: { 'ia-20': { label: '0.2 S, as in the handbooks' }, 'ia-05': { label: '0.05 S, as later measured' } },
   }),
 };
