@@ -1,4 +1,4 @@
-import type { CountryValues, Note } from '../content/local/schema.ts';
+import type { CountryValues, Note } from '../../content/local/schema.ts';
 
 export interface Sourced {
   readonly source: string;

@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import data from '../content/paths.json' with { type: 'json' };
+import data from '../../content/paths.json' with { type: 'json' };
 
 const pathSchema = {
   id: v.pipe(v.string(), v.regex(/^[a-z]+(?:-[a-z]+)*$/)),

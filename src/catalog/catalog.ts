@@ -1,7 +1,7 @@
 // Build only: every definition at once. Pages in the browser load one chunk, see scripts/calculator.tsx.
-import type { Calculator } from '../calculators/kit/define.ts';
+import type { Calculator } from '../../calculators/kit/define.ts';
 
-const modules = import.meta.glob<{ default: Calculator }>('../calculators/catalog/*/definition.ts', { eager: true });
+const modules = import.meta.glob<{ default: Calculator }>('../../calculators/catalog/*/definition.ts', { eager: true });
 
 export const calculators: readonly Calculator[] = Object.values(modules)
   .map((module) => module.default)

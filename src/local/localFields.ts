@@ -1,7 +1,7 @@
 import * as v from 'valibot';
-import fieldsData from '../content/local/fields.json';
-import { fieldsSchema } from '../content/local/schema.ts';
-import { shortCitation, sourceOf } from './citation.ts';
+import fieldsData from '../../content/local/fields.json';
+import { fieldsSchema } from '../../content/local/schema.ts';
+import { shortCitation, sourceOf } from '../sources/citation.ts';
 import { countries } from './local.ts';
 
 export interface LocalField {

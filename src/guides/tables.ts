@@ -1,5 +1,5 @@
-import type { ReferenceTable } from '../content/tables/table.ts';
-import { referenceTables } from '../content/tables/tables.ts';
+import type { ReferenceTable } from '../../content/tables/table.ts';
+import { referenceTables } from '../../content/tables/tables.ts';
 import { type Guide, guides, tablesIn } from './guides.ts';
 
 /** The tables that a calculator rests on. */

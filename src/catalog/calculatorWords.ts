@@ -1,5 +1,5 @@
-import type { Calculator } from '../calculators/kit/define.ts';
-import { type Term, termsIn } from './glossary.ts';
+import type { Calculator } from '../../calculators/kit/define.ts';
+import { type Term, termsIn } from '../guides/glossary.ts';
 
 const spoken = new Set(['label', 'help', 'field', 'ask', 'title', 'lead']);
 

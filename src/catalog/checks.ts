@@ -1,10 +1,10 @@
 import ts from 'typescript';
-import type { CaseList } from '../calculators/kit/cases.ts';
-import { type Check, type CheckList, failing } from '../calculators/math/checks.ts';
+import type { CaseList } from '../../calculators/kit/cases.ts';
+import { type Check, type CheckList, failing } from '../../calculators/math/checks.ts';
 
-const mathLists = import.meta.glob<{ default: CheckList }>('../calculators/math/**/*.cases.ts', { eager: true });
-const catalogLists = import.meta.glob<{ default: CaseList }>('../calculators/catalog/*/cases.ts', { eager: true });
-const code = import.meta.glob<string>(['../calculators/{catalog,math,season}/**/*.ts', '!../calculators/**/{*.cases,cases,edges}.ts'], {
+const mathLists = import.meta.glob<{ default: CheckList }>('../../calculators/math/**/*.cases.ts', { eager: true });
+const catalogLists = import.meta.glob<{ default: CaseList }>('../../calculators/catalog/*/cases.ts', { eager: true });
+const code = import.meta.glob<string>(['../../calculators/{catalog,math,season}/**/*.ts', '!../calculators/**/{*.cases,cases,edges}.ts'], {
   query: '?raw',
   import: 'default',
   eager: true,

@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import data from '../content/glossary.json' with { type: 'json' };
+import data from '../../content/glossary.json' with { type: 'json' };
 
 const wordsSchema = v.pipe(v.string(), v.trim(), v.minLength(1));
 const termSchema = v.strictObject({

@@ -1,5 +1,5 @@
 import { type CollectionEntry, getCollection } from 'astro:content';
-import { rowOf, tableNamed } from '../content/tables/tables.ts';
+import { rowOf, tableNamed } from '../../content/tables/tables.ts';
 
 export type Guide = CollectionEntry<'guides'>;
 

@@ -1,6 +1,6 @@
-import { calculators } from './catalog.ts';
+import { calculators } from '../catalog/catalog.ts';
+import { href } from '../site/href.ts';
 import { calculatorSlugsOf, type Guide, guides } from './guides.ts';
-import { href } from './href.ts';
 
 /** The order in which the first page asks. A calculator that no topic names still appears, under the last heading. */
 const topics: readonly { readonly title: string; readonly slugs: readonly string[] }[] = [

@@ -1,8 +1,8 @@
-import { readCountry } from '../content/local/readCountry.ts';
-import type { CountryValues } from '../content/local/schema.ts';
-import { sources } from './citation.ts';
+import { readCountry } from '../../content/local/readCountry.ts';
+import type { CountryValues } from '../../content/local/schema.ts';
+import { sources } from '../sources/citation.ts';
 
-const files = import.meta.glob<{ default: unknown }>('../content/local/*.json', { eager: true });
+const files = import.meta.glob<{ default: unknown }>('../../content/local/*.json', { eager: true });
 const nameOf = (path: string): string => path.replace(/^.*\//, '');
 
 export interface Country {

@@ -1,4 +1,4 @@
-import type { Calculator } from '../calculators/kit/define.ts';
+import type { Calculator } from '../../calculators/kit/define.ts';
 
 /** TeX symbols of a calculator's inputs and results; inside a table its own columns come first. A formula that names something without a symbol fails the build. */
 export function symbolsOf(calculator: Calculator): (name: string, table?: string) => string {

@@ -1,10 +1,10 @@
-import type { Calculator, Outcome } from '../calculators/kit/define.ts';
-import { fromLink } from '../calculators/kit/link.ts';
-import type { Texts } from '../calculators/kit/state.ts';
-import { otherTexts, runTexts } from '../calculators/ui/sides.ts';
-import placeExamples from '../content/place/examples.json';
+import type { Calculator, Outcome } from '../../calculators/kit/define.ts';
+import { fromLink } from '../../calculators/kit/link.ts';
+import type { Texts } from '../../calculators/kit/state.ts';
+import { otherTexts, runTexts } from '../../calculators/ui/sides.ts';
+import placeExamples from '../../content/place/examples.json';
+import { guides } from '../guides/guides.ts';
 import { calculatorOf } from './catalog.ts';
-import { guides } from './guides.ts';
 
 export interface Worked {
   readonly calculator: Calculator;
