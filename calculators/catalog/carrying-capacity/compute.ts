@@ -7,7 +7,7 @@ import { usableShare } from '../../math/forage/usableShare.ts';
 import { carryingHead } from '../../math/herd/carryingHead.ts';
 import { dailyIntakeLb } from '../../math/herd/dailyIntakeLb.ts';
 import { headToRemove } from '../../math/herd/headToRemove.ts';
-import type { kindWords } from './herd.ts';
+import type { kindWords } from './inputs.ts';
 
 const dayMs = 86_400_000;
 const basisPercents = { 'air-dry': 90, 'oven-dry': 100 } as const;

@@ -1,5 +1,5 @@
 import { amount, day, word } from '../../kit/quantities.ts';
-import { kindWords } from './herd.ts';
+import { kindWords } from './inputs.ts';
 
 const pounds = (label: string, symbol: string) => amount(label, symbol, 'lb', -3);
 const kind = word('Kind', kindWords);

@@ -4,8 +4,7 @@ import { printDay } from '../../units/printQuantity.ts';
 import { compute, faultOf } from './compute.ts';
 import { inputs } from './inputs.ts';
 import { quantities } from './quantities.ts';
-import { stepWords } from './steps.ts';
-import { working } from './working.ts';
+import { stepWords, working } from './steps.ts';
 
 const isCounted = ({ rainFrom }: { readonly rainFrom: string }): boolean => rainFrom === 'record';
 

@@ -1,9 +1,9 @@
 import { defineCalculator } from '../../kit/define.ts';
 import { byCase, formula, lookup, tex } from '../../kit/steps.ts';
 import { compute } from './compute.ts';
-import { evenSteps } from './evenSteps.ts';
 import { inputs } from './inputs.ts';
 import { quantities } from './quantities.ts';
+import { evenSteps } from './steps.ts';
 
 const jones = 'jones-keep-or-sell-2011, factors to consider';
 

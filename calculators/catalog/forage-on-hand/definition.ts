@@ -1,14 +1,11 @@
 import { defineCalculator } from '../../kit/define.ts';
 import { toxicFescueIn } from '../../tables/forageHeights.ts';
 import { intakeFallsBelowLbPerAc } from '../../tables/harvestShare.ts';
+import { refusals } from './cautions.ts';
 import { compute } from './compute.ts';
-import { feedSteps } from './feedSteps.ts';
-import { inputs } from './inputs.ts';
-import { measureSteps } from './measureSteps.ts';
+import { inputs, isClipping, isCutHigh, isCutUnsaid, isRecalled } from './inputs.ts';
 import { quantities } from './quantities.ts';
-import { refusals } from './refusals.ts';
-import { isRecalled } from './stands.ts';
-import { isClipping, isCutHigh, isCutUnsaid } from './ways.ts';
+import { feedSteps, measureSteps } from './steps.ts';
 
 export default defineCalculator({ slug: 'forage-on-hand', version: 1, title: 'Forage on hand', inputs, refusals, compute }).describe({
   question: 'How much forage stands here, how many days is it?',

@@ -1,10 +1,8 @@
 import { defineCalculator } from '../../kit/define.ts';
 import { compute, ownByTable } from './compute.ts';
-import { inputs, type Values } from './inputs.ts';
+import { inputs, stockWords, type Values } from './inputs.ts';
 import { quantities } from './quantities.ts';
-import { buys, isWet, savesByFeeder, savesByRoof } from './step.ts';
-import { steps } from './steps.ts';
-import { stockWords } from './stock.ts';
+import { buys, isWet, savesByFeeder, savesByRoof, steps } from './steps.ts';
 
 const longestDays = 400;
 const oldestMonths = 18;

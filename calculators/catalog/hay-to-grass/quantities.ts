@@ -1,5 +1,5 @@
 import { amount, word } from '../../kit/quantities.ts';
-import { stockWords } from './stock.ts';
+import { stockWords } from './inputs.ts';
 
 const tons = (label: string, symbol: string) => amount(label, symbol, 'ton', 0);
 const percent = (label: string, symbol: string, digits = 0) => amount(label, symbol, 'pct', digits);

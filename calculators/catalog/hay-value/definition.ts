@@ -2,8 +2,7 @@ import { defineCalculator } from '../../kit/define.ts';
 import { compute, proteinOnDry, type Results, tdnOnDry } from './compute.ts';
 import { inputs, type Values } from './inputs.ts';
 import { quantities } from './quantities.ts';
-import { type All, hasSlip, isByBale, isCompared } from './step.ts';
-import { steps } from './steps.ts';
+import { type All, hasSlip, isByBale, isCompared, steps } from './steps.ts';
 
 /** Hay under this eats poorly: cows take less of it, and lose flesh. */
 const poorProteinPercent = 7;

@@ -1,6 +1,96 @@
-import { byCase, formula, lookup, tex } from '../../kit/steps.ts';
-import { slipSteps } from './slipSteps.ts';
-import { type HayStep, isByBale, isByTable, isDivided, onTop } from './step.ts';
+import { byCase, formula, lookup, type Step, tex } from '../../kit/steps.ts';
+import type { Results } from './compute.ts';
+import type { Values } from './inputs.ts';
+
+// What the steps of the working have in common.
+
+export type All = Values & Results;
+export type HayStep = Step<All, Results>;
+export const hasSlip = ({ slip }: Pick<Values, 'slip'>): boolean => slip === 'tested';
+export const isCompared = ({ against }: Pick<Values, 'against'>): boolean => against !== 'none';
+export const isByBale = ({ pricedBy }: Pick<Values, 'pricedBy'>): boolean => pricedBy === 'bale';
+export const isByTable = ({ storage }: All): boolean => storage !== 'rind' && storage !== 'known';
+export const isDivided = ({ lossConvention }: All): boolean => lossConvention === 'divide';
+export const isDry = ({ slipBasis }: All): boolean => slipBasis === 'dry';
+export const isByProtein = ({ against }: All): boolean => against === 'protein';
+export const onTop = 'the loss put on top, as some sheets do';
+
+export const slipSteps: readonly HayStep[] = [
+  byCase('proteinDryPercent', {
+    onlyWhen: hasSlip,
+    says: 'Protein of the dry matter.',
+    source: 'common practice',
+    ways: [
+      { when: isDry, formula: tex`\q{proteinPercent}`, because: 'as the slip has it' },
+      { formula: tex`\frac{100 \times \q{proteinPercent}}{100 - \q{moisturePercent}}` },
+    ],
+  }),
+  byCase('tdnDryPercent', {
+    onlyWhen: hasSlip,
+    says: 'TDN of the dry matter.',
+    source: 'common practice',
+    ways: [
+      { when: isDry, formula: tex`\q{tdnPercent}`, because: 'as the slip has it' },
+      { formula: tex`\frac{100 \times \q{tdnPercent}}{100 - \q{moisturePercent}}` },
+    ],
+  }),
+  formula('eatenProteinLb', tex`\q{eatenLb} \times \frac{\q{proteinDryPercent}}{100}`, {
+    onlyWhen: hasSlip,
+    says: 'Protein eaten from a ton bought.',
+    source: 'montana-richland-2022, cost per pound of protein',
+  }),
+  formula('eatenTdnLb', tex`\q{eatenLb} \times \frac{\q{tdnDryPercent}}{100}`, {
+    onlyWhen: hasSlip,
+    says: 'TDN eaten from a ton bought.',
+    source: 'penn-state-feeds-1993, comparing the value of hays',
+  }),
+  formula('proteinUsdPerLb', tex`\frac{\q{eatenUsdPerTon}}{2000 \times \q{proteinDryPercent} / 100}`, {
+    onlyWhen: hasSlip,
+    says: 'What a pound of protein costs by the time it is eaten.',
+    source: 'montana-richland-2022, cost per pound of protein',
+  }),
+  formula('tdnUsdPerLb', tex`\frac{\q{eatenUsdPerTon}}{2000 \times \q{tdnDryPercent} / 100}`, {
+    onlyWhen: hasSlip,
+    says: 'And a pound of TDN.',
+    source: 'warner-feedstuff-costs, example',
+  }),
+  byCase('otherNutrientPercent', {
+    onlyWhen: isCompared,
+    says: 'The other feed holds, of its dry matter.',
+    ways: [{ when: isByProtein, formula: tex`\q{otherProteinPercent}` }, { formula: tex`\q{otherTdnPercent}` }],
+  }),
+  byCase('otherUsdPerLb', {
+    onlyWhen: isCompared,
+    says: 'A pound of it in the other feed, its own loss counted.',
+    source: 'montana-richland-2022, cost per pound of protein',
+    ways: [
+      {
+        when: isDivided,
+        formula: tex`\frac{\q{otherPriceUsdPerTon}}{2000 (1 - \q{otherLossPercent} / 100) (1 - \q{otherMoisturePercent} / 100) \times \q{otherNutrientPercent} / 100}`,
+      },
+      {
+        formula: tex`\frac{\q{otherPriceUsdPerTon} (1 + \q{otherLossPercent} / 100)}{2000 (1 - \q{otherMoisturePercent} / 100) \times \q{otherNutrientPercent} / 100}`,
+        because: onTop,
+      },
+    ],
+  }),
+  byCase('worthUsdPerTon', {
+    onlyWhen: isCompared,
+    says: 'So this hay is worth that, times what they get of it from a ton, less freight.',
+    source: 'our own, the same sum turned round',
+    ways: [
+      {
+        when: isByProtein,
+        formula: tex`\q{otherUsdPerLb} \times 2000 \times \q{eatenRatio} \times \frac{\q{proteinDryPercent}}{100} - \q{freightUsdPerTon}`,
+      },
+      { formula: tex`\q{otherUsdPerLb} \times 2000 \times \q{eatenRatio} \times \frac{\q{tdnDryPercent}}{100} - \q{freightUsdPerTon}` },
+    ],
+  }),
+  formula('worthBaleUsd', tex`\frac{\q{worthUsdPerTon} \times \q{baleLb}}{2000}`, {
+    onlyWhen: (values) => isCompared(values) && isByBale(values),
+    says: 'For a bale.',
+  }),
+];
 
 const lossSteps: readonly HayStep[] = [
   lookup('lossAt9Percent', {

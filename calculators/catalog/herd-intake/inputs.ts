@@ -1,7 +1,7 @@
 import { choice, number, rows } from '../../kit/inputs.ts';
 import { months } from '../../tables/months.ts';
-import { breeding } from './guide.ts';
-import { calfLabels, monthRuleLabels, stageWords, stockWords } from './words.ts';
+import { breeding } from './compute.ts';
+import { calfLabels, monthRuleLabels, stageWords, stockWords } from './quantities.ts';
 
 const cattle = 'Cattle';
 const small = 'Sheep and goats';

@@ -1,9 +1,8 @@
 import { defineCalculator } from '../../kit/define.ts';
 import { compute } from './compute.ts';
-import { inputs } from './inputs.ts';
+import { inputs, isExchanged, soilName } from './inputs.ts';
 import { quantities } from './quantities.ts';
 import { steps } from './steps.ts';
-import { isExchanged, soilName } from './textures.ts';
 
 /** Some way over the hardest minute on record, about an inch and a quarter (from memory). */
 const hardestEverInPerHr = 100;

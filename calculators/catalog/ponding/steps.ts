@@ -1,6 +1,6 @@
 import { byCase, formula, lookup, type Step, tex } from '../../kit/steps.ts';
 import type { Asked, compute } from './compute.ts';
-import { isExchanged } from './textures.ts';
+import { isExchanged } from './inputs.ts';
 
 type Results = ReturnType<typeof compute>;
 type Values = Asked & Results;

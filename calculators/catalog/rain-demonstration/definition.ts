@@ -1,9 +1,9 @@
 import { defineCalculator } from '../../kit/define.ts';
 import { byCase, formula, lookup, tex } from '../../kit/steps.ts';
+import { refusals } from './cautions.ts';
 import { compute } from './compute.ts';
 import { inputs } from './inputs.ts';
 import { quantities } from './quantities.ts';
-import { refusals } from './refusals.ts';
 
 const isRead = ({ jars }: { readonly jars: string }): boolean => jars === 'read';
 const hasRun = ({ jars, ran }: { readonly jars: string; readonly ran: boolean }): boolean => jars === 'read' && ran;

@@ -2,10 +2,9 @@ import { defineCalculator } from '../../kit/define.ts';
 import { byCase, formula, lookup, tex } from '../../kit/steps.ts';
 import { printDay } from '../../units/printQuantity.ts';
 import { compute, secondBiteDays } from './compute.ts';
-import { hasDensity, isBelowTable } from './forages.ts';
-import { inputs } from './inputs.ts';
-import { publishedSteps } from './publishedSteps.ts';
+import { hasDensity, inputs, isBelowTable } from './inputs.ts';
 import { quantities } from './quantities.ts';
+import { publishedSteps } from './steps.ts';
 
 /** Paddocks taken as large as the herd needs would always feed it. */
 const isMeasured = ({ acresFrom }: { readonly acresFrom: 'known' | 'needed' }): boolean => acresFrom === 'known';

@@ -1,10 +1,10 @@
 import { defineCalculator } from '../../kit/define.ts';
 import { toxicFescueIn } from '../../tables/forageHeights.ts';
 import { intakeFallsBelowLbPerAc } from '../../tables/harvestShare.ts';
+import { refusals } from './cautions.ts';
 import { compute, longestDays } from './compute.ts';
 import { inputs } from './inputs.ts';
 import { quantities } from './quantities.ts';
-import { refusals } from './refusals.ts';
 import { steps } from './steps.ts';
 
 /** Neither nothing nor a year is a number of days to plan by. */

@@ -1,9 +1,8 @@
 import { defineCalculator } from '../../kit/define.ts';
 import { compute, headOf, lookAheadDays, stakeDrunkInOf } from './compute.ts';
 import { inputs, type Values } from './inputs.ts';
-import { isPiped } from './pipeSteps.ts';
 import { quantities } from './quantities.ts';
-import { hasTrough, isPond, isRunningDown, steps } from './steps.ts';
+import { hasTrough, isPiped, isPond, isRunningDown, steps } from './steps.ts';
 
 const mileFt = 5280;
 const calfSulfate = 500;

@@ -1,10 +1,10 @@
 import { defineCalculator } from '../../kit/define.ts';
 import type { ValuesOf } from '../../kit/inputs.ts';
 import { printNumber } from '../../units/printQuantity.ts';
+import { refusals } from './cautions.ts';
 import { compute } from './compute.ts';
 import { inputs } from './inputs.ts';
 import { quantities } from './quantities.ts';
-import { refusals } from './refusals.ts';
 import { steps } from './steps.ts';
 
 /** Whether two ends would be printed alike: then there is no range to tell. */

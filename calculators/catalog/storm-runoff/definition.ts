@@ -2,9 +2,8 @@ import { defineCalculator } from '../../kit/define.ts';
 import { byCase, formula, lookup, tex } from '../../kit/steps.ts';
 import { printNumber } from '../../units/printQuantity.ts';
 import { compute, leastToldIn, soilGroupOf } from './compute.ts';
-import { inputs } from './inputs.ts';
+import { inputs, lacksNumber, noGroupA } from './inputs.ts';
 import { quantities } from './quantities.ts';
-import { lacksNumber, noGroupA } from './refusals.ts';
 
 interface Told {
   readonly lowRunoffIn: number;

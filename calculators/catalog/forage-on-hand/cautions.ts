@@ -1,7 +1,6 @@
 import type { Refusal } from '../../kit/define.ts';
-import type { inputs } from './inputs.ts';
-import { plateFault } from './plate.ts';
-import { isByHeight, isClipping } from './ways.ts';
+import { plateFault } from './compute.ts';
+import { type inputs, isByHeight, isClipping } from './inputs.ts';
 
 export const refusals: readonly Refusal<typeof inputs>[] = [
   {

@@ -1,5 +1,5 @@
 import { type Asked, heldInRootsIn, leastTopFootIn, soilDepthIn } from './compute.ts';
-import { dailyUse } from './use.ts';
+import { dailyUse } from './inputs.ts';
 
 /** Under this, a foot of soil holds next to nothing and the days mean nothing. */
 const leastFootIn = 0.1;

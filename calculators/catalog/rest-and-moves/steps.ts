@@ -1,5 +1,5 @@
 import { lookup } from '../../kit/steps.ts';
-import type { RangeFrom } from './forages.ts';
+import type { RangeFrom } from './inputs.ts';
 
 /** Where the published range was looked up: each kind of range names its own source. */
 const sourceOf = {
