@@ -4,7 +4,7 @@ import { type Check, type CheckList, failing } from '../../calculators/math/chec
 
 const mathLists = import.meta.glob<{ default: CheckList }>('../../calculators/math/**/*.cases.ts', { eager: true });
 const catalogLists = import.meta.glob<{ default: CaseList }>('../../calculators/catalog/*/cases.ts', { eager: true });
-const code = import.meta.glob<string>(['../../calculators/{catalog,math,season}/**/*.ts', '!../calculators/**/{*.cases,cases,edges}.ts'], {
+const code = import.meta.glob<string>(['../../calculators/{catalog,math,season}/**/*.ts', '!../../calculators/**/{*.cases,cases,edges}.ts'], {
   query: '?raw',
   import: 'default',
   eager: true,
@@ -21,7 +21,7 @@ export interface CheckOf {
 /** Every file that some calculator imports, itself or through others. */
 function reached(): ReadonlySet<string> {
   const found = new Set<string>();
-  const waiting = Object.keys(code).filter((path) => path.startsWith('../calculators/catalog/'));
+  const waiting = Object.keys(code).filter((path) => path.startsWith('../../calculators/catalog/'));
   for (let path = waiting.pop(); path !== undefined; path = waiting.pop()) {
     if (found.has(path)) continue;
     found.add(path);
