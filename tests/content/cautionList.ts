@@ -110,6 +110,17 @@ export const wanted: readonly Wanted[] = [
     guides: ['turning-out-again', 'handling-stressed-forage', 'leaving-stubble'],
     says: [/ergot|fescue/i, /toxi|poison|lame|heat|endophyte/i],
   },
+  {
+    name: 'the bottom inches of toxic fescue',
+    guides: ['leaving-stubble', 'stretching-winter-feed', 'feeding-on-dry-grass'],
+    says: [/fescue/i, /toxin/i, /bottom|lowest/i, /4 inches/i],
+  },
+  {
+    name: 'both sides of nitrogen on saved fescue, and where none goes',
+    guides: ['stretching-winter-feed'],
+    says: [/nitrogen/i, /2019/, /2022/, /2024/, /nitrate/i, /60 pounds/i, /legumes are over 30 percent/i, /our own caution/i],
+    before: 'standing-feed',
+  },
   { name: 'acorns', guides: ['turning-out-again', 'handling-stressed-forage', 'annual-range'], says: [/acorn/i] },
   {
     name: 'horses founder on stressed grass',
