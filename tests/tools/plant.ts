@@ -145,6 +145,9 @@ function unnoticedNear(faults: readonly Fault[]): readonly Fault[] {
 const before = failuresWith([], near[layer]).failures;
 if (before.length > 0) throw new Error(`mend these first: ${before.map(({ name }) => name).join('; ')}`);
 
+const toldOf = ({ path, line, kind, was, is }: Fault): string =>
+  `${path}:${line} ${kind}: ${was.replaceAll(/\s+/g, ' ')} → ${is.replaceAll(/\s+/g, ' ')}`;
+
 let killed = 0;
 let survivors: Fault[] = [];
 for (let round = 1; [...queues.values()].some((queue) => queue.length > 0); round++) {
@@ -159,6 +162,7 @@ for (let round = 1; [...queues.values()].some((queue) => queue.length > 0); roun
   killed += faults.length - missed.length;
   survivors.push(...missed);
   console.log(`round ${round}: ${faults.length} planted, ${killed} killed and ${survivors.length} not so far`);
+  for (const fault of missed) console.log(`  ${toldOf(fault)}`);
 }
 
 /** Takes out of the survivors those that tests farther away notice: all at once first, then by halves. */
@@ -176,6 +180,5 @@ survivors = [...left].sort((one, other) => one.path.localeCompare(other.path) ||
 rmSync(copy, { recursive: true });
 
 console.log(`${layer}: ${count} planted, ${killed} killed, ${survivors.length} survived`);
-for (const { path, line, kind, was, is } of survivors)
-  console.log(`${path}:${line} ${kind}: ${was.replaceAll(/\s+/g, ' ')} → ${is.replaceAll(/\s+/g, ' ')}`);
+for (const fault of survivors) console.log(toldOf(fault));
 if (given.out !== undefined) writeFileSync(given.out, JSON.stringify(survivors, null, 2));
