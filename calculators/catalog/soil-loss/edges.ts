@@ -1,4 +1,4 @@
-import { always, defineEdges, edge, shows, turns } from '../../kit/edges.ts';
+import { always, defineEdges, edge, shows, tells, turns } from '../../kit/edges.ts';
 import definition from './definition.ts';
 
 export default defineEdges(definition, {
@@ -53,5 +53,6 @@ export default defineEdges(definition, {
     shows('ploughedInchYears', { on: 'slope-from=known', shown: 'slope=12.5pct', hidden: 'slope=12.6pct' }),
     shows('ploughedOneYearIn', { shown: 'rise=15.2in', hidden: 'rise=15.1in' }),
     shows('ploughedThirtyYearsIn', { shown: 'rain-factor=373', hidden: 'rain-factor=374' }),
+    tells('anything from well under that', { told: 'rise=2.65in', untold: 'rise=2.66in' }),
   ],
 });

@@ -87,5 +87,6 @@ export default defineEdges(definition, {
     tells('Nothing should drink it', { on: 'slip=tested', told: 'salt=7000mg/l', untold: 'salt=6999mg/l' }),
     tells('Nothing should drink it', { on: 'slip=tested', told: 'sulfate=3000mg/l', untold: 'sulfate=2999mg/l' }),
     shows('neededHr', { on: 'supply=flow', shown: 'bucket=0.994gal', hidden: 'bucket=0.993gal' }),
+    tells('less than a day', { on: 'supply=hauled', told: 'load=255gal', untold: 'load=256gal' }),
   ],
 });
