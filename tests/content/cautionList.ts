@@ -209,4 +209,41 @@ export const wanted: readonly Wanted[] = [
   { name: 'place data in photographs', guides: ['writing-follow-up'], says: [/photo|picture/i, /place|location|coordinates/i] },
   { name: 'names and coordinates stay out of links', guides: ['writing-follow-up'], says: [/link/i, /name|coordinates/i] },
   { name: 'a link is as public as its mail', guides: ['writing-follow-up'], says: [/link/i, /public|anyone|forward|passed on/i] },
+  {
+    name: 'a sudden death may be anthrax: do not open it',
+    guides: ['choosing-a-feeding-place', 'leaving-stubble'],
+    says: [/anthrax/i, /don't open/i, /veterinarian/i, /dogs/i],
+  },
+  {
+    name: 'the state says how a carcass is disposed of',
+    guides: ['choosing-a-feeding-place'],
+    says: [/carcass/i, /your state/i, /burn ban/i, /creek|dogs/i],
+  },
+  {
+    name: 'when not to work stock in the heat',
+    guides: ['choosing-who-goes'],
+    says: [/10 a\.m\./, /shade/i, /water/i, /30 minutes/, /pant/i],
+  },
+  {
+    name: 'net wrap, twine and wire in feed',
+    guides: ['bridging-with-hay', 'choosing-a-feeding-place'],
+    says: [/net wrap/i, /twine/i, /killed|died/i],
+  },
+  {
+    name: 'hay at 126 to 149 degrees',
+    guides: ['buying-and-storing-hay'],
+    says: [/126 to 139/, /every day/i, /140 to 149/, /twice a day/i],
+  },
+  {
+    name: 'welding and mowing where it is dry: cleared ground, water and a shovel',
+    guides: ['annual-range', 'laying-out-paddocks', 'feeding-on-dry-grass'],
+    says: [/weld/i, /clear 10 feet/i, /shovel/i],
+  },
+  { name: 'mowing hay ground before the heat', guides: ['buying-and-storing-hay'], says: [/\bmow/i, /morning/i, /spark/i] },
+  { name: 'a cistern is no place to climb into', guides: ['keeping-a-rain-record'], says: [/cistern/i, /don't climb in/i, /911/] },
+  {
+    name: 'a tractor by a gully or on a slope',
+    guides: ['keeping-soil-home', 'laying-out-paddocks'],
+    says: [/tractor/i, /roll/i, /slope|depth/i],
+  },
 ];
