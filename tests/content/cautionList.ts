@@ -46,7 +46,11 @@ export const wanted: readonly Wanted[] = [
   { name: 'a reserve for a broken pump', guides: ['watering-stock'], says: [/three days|3 days/i, /pump|power|break|broke/i] },
   { name: 'wet hay heats', guides: hay, says: [/probe/i, /fire (?:service|department)/i] },
   { name: 'hay at 126 to 149 degrees', guides: hay, says: [/126 to 139/, /every day/i, /140/, /twice a day/i] },
-  { name: 'net wrap, twine and wire in feed', guides: ['bridging-with-hay', 'stretching-winter-feed'], says: [/net wrap/i, /twine/i, /wire/i] },
+  {
+    name: 'net wrap, twine and wire in feed',
+    guides: ['bridging-with-hay', 'choosing-a-feeding-place', 'stretching-winter-feed'],
+    says: [/net wrap/i, /twine/i, /wire/i],
+  },
   { name: 'a wet cow’s feed cannot all be made up on the day', guides: ['stretching-winter-feed'], says: [/wet/i, /percent/i, /paunch|digest/i] },
   {
     name: 'sparks in dry grass',
@@ -225,22 +229,11 @@ export const wanted: readonly Wanted[] = [
     says: [/10 a\.m\./, /shade/i, /water/i, /30 minutes/, /pant/i],
   },
   {
-    name: 'net wrap, twine and wire in feed',
-    guides: ['bridging-with-hay', 'choosing-a-feeding-place'],
-    says: [/net wrap/i, /twine/i, /killed|died/i],
-  },
-  {
-    name: 'hay at 126 to 149 degrees',
-    guides: ['buying-and-storing-hay'],
-    says: [/126 to 139/, /every day/i, /140 to 149/, /twice a day/i],
-  },
-  {
     name: 'welding and mowing where it is dry: cleared ground, water and a shovel',
     guides: ['annual-range', 'laying-out-paddocks', 'feeding-on-dry-grass'],
     says: [/weld/i, /clear 10 feet/i, /shovel/i],
   },
   { name: 'mowing hay ground before the heat', guides: ['buying-and-storing-hay'], says: [/\bmow/i, /morning/i, /spark/i] },
-  { name: 'a cistern is no place to climb into', guides: ['keeping-a-rain-record'], says: [/cistern/i, /don't climb in/i, /911/] },
   {
     name: 'a tractor by a gully or on a slope',
     guides: ['keeping-soil-home', 'laying-out-paddocks'],
