@@ -14,7 +14,7 @@ export const growthCurves = [
     name: 'Cool-season grass, North Dakota',
     percent: [0, 0, 0, 5, 40, 35, 10, 5, 5, 0, 0, 0],
     source: 'nrcs-g058cy500nd',
-    where: 'Growth curve of the group',
+    where: 'Growth curve',
     seen: 'print',
   },
   {

@@ -11,7 +11,7 @@ export default checkList('growthCurveFromAnswers', [
     ours: () => grownBy(181, 4, 5, 9),
     printed: '80',
     source: 'nrcs-g058cy500nd',
-    where: 'Growth curve of the group',
+    where: 'Growth curve',
     seen: 'print',
     differs: { by: '3.5', because: 'four answers stand in for twelve numbers' },
   },
