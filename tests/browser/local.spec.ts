@@ -53,7 +53,7 @@ test('in a guide the six are one folded line between the steps until one is pick
   await page.reload();
   await expect(heights).toHaveAttribute('open');
   expect(await shown(page)).toEqual(['fescue-belt']);
-  await expect(page.getByText('Tall fescue', { exact: true }).first()).toBeVisible();
+  await expect(heights.locator('[data-local="fescue-belt"]').getByText('Tall fescue').first()).toBeVisible();
 });
 
 test('someone to talk to stands open, with or without a country', async ({ page }) => {

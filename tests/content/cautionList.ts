@@ -95,7 +95,8 @@ export const wanted: readonly Wanted[] = [
   { name: 'aflatoxin in drought corn', guides: ['handling-stressed-forage'], says: [/aflatoxin/i, /corn/i] },
   { name: 'moldy sweetclover', guides: ['handling-stressed-forage'], says: [/sweetclover/i, /bleed/i, /mold/i] },
   { name: 'listeria', guides: ['handling-stressed-forage'], says: [/listeria/i, /spoiled/i] },
-  { name: 'foxtail millet hay and horses', guides: ['handling-stressed-forage'], says: [/foxtail/i, /horse/i] },
+  { name: 'listeria in bought bales', guides: ['buying-and-storing-hay'], says: [/listeria/i, /sheep/i] },
+  { name: 'foxtail millet hay and horses', guides: ['handling-stressed-forage', 'buying-and-storing-hay'], says: [/foxtail/i, /horse/i] },
   { name: 'polio from sulfate', guides: ['watering-stock'], says: [/polio/i, /sulfate/i] },
   {
     name: 'first green and poison plants',
@@ -239,4 +240,5 @@ export const wanted: readonly Wanted[] = [
     guides: ['keeping-soil-home', 'laying-out-paddocks'],
     says: [/tractor/i, /roll/i, /slope|depth/i],
   },
+  { name: 'fog fever: from dry range to lush feed', guides: ['annual-range'], says: [/fog fever/i, /hay/i, /don't drive/i, /veterinarian/i] },
 ];
