@@ -207,21 +207,13 @@ export const wanted: readonly Wanted[] = [
     guides: ['choosing-a-feeding-place'],
     says: [/carcass/i, /your state/i, /burn ban/i, /creek|dogs/i],
   },
-  {
-    name: 'when not to work stock in the heat',
-    guides: ['choosing-who-goes'],
-    says: [/10 a\.m\./, /shade/i, /water/i, /30 minutes/, /pant/i],
-  },
+  { name: 'when not to work stock in the heat', guides: ['choosing-who-goes'], says: [/10 a\.m\./, /shade/i, /water/i, /30 minutes/, /pant/i] },
   {
     name: 'welding and mowing where it is dry: cleared ground, water and a shovel',
     guides: ['annual-range', 'laying-out-paddocks', 'feeding-on-dry-grass'],
     says: [/weld/i, /clear 10 feet/i, /shovel/i],
   },
   { name: 'mowing hay ground before the heat', guides: ['buying-and-storing-hay'], says: [/\bmow/i, /morning/i, /spark/i] },
-  {
-    name: 'a tractor by a gully or on a slope',
-    guides: ['keeping-soil-home', 'laying-out-paddocks'],
-    says: [/tractor/i, /roll/i, /slope|depth/i],
-  },
+  { name: 'a tractor by a gully or on a slope', guides: ['keeping-soil-home', 'laying-out-paddocks'], says: [/tractor/i, /roll/i, /slope|depth/i] },
   { name: 'fog fever: from dry range to lush feed', guides: ['annual-range'], says: [/fog fever/i, /hay/i, /don't drive/i, /veterinarian/i] },
 ];
