@@ -1,4 +1,4 @@
-import type { Calculator, Outcome } from '../kit/define.ts';
+import { type Calculator, noteOf, type Outcome } from '../kit/define.ts';
 import type { Cell, Input } from '../kit/inputs.ts';
 import { fromLink, linkName, toLink } from '../kit/link.ts';
 import { printName, printScalar } from '../kit/print.ts';
@@ -85,7 +85,7 @@ const sideAsData = (calculator: Calculator, ran: Ran): object => ({
   ranges: Object.fromEntries(Object.entries(ran.outcome.ranges).filter(([name]) => ran.outcome.shown.includes(name))),
   cautions: ran.outcome.cautions,
   ...(ran.doubts.length > 0 ? { doubts: ran.doubts } : {}),
-  note: ran.outcome.note,
+  note: noteOf(calculator, ran.outcome),
 });
 
 /** By how much each number of the second management stands above that of the first. */

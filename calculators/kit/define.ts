@@ -1,4 +1,6 @@
 import type { UnitSystem } from '../units/units.ts';
+import { shortHelpText } from './helpLines.ts';
+import { withoutHollowRanges } from './hollowRanges.ts';
 import { fits, type Inputs, type Named, type ValuesOf } from './inputs.ts';
 import type { Picture, PlainPicture } from './pictures.ts';
 import { fillWords, printName } from './print.ts';
@@ -23,8 +25,16 @@ export interface Caution<V> {
 /** A result in the order in which people want it; the first one is told large. */
 export interface Shown<V, R> {
   readonly of: keyof R & string;
-  /** The range that always stands under it: `{low} if the ground was dry, {high} if wet`. Any input or result may be named. */
-  readonly range?: { readonly low: NumberKeys<R>; readonly high: NumberKeys<R>; readonly says: string | ((values: V) => string) };
+  /**
+   * The range that stands under it: `{low} if the ground was dry, {high} if wet`. Any input or result may be named.
+   * Where both ends read the same, `same` stands there instead, or nothing.
+   */
+  readonly range?: {
+    readonly low: NumberKeys<R>;
+    readonly high: NumberKeys<R>;
+    readonly says: string | ((values: V) => string);
+    readonly same?: string;
+  };
   /** Left out unless this holds: a cost that nobody pays. */
   readonly when?: (values: V) => boolean;
 }
@@ -43,8 +53,8 @@ export interface Words<I extends Inputs, R> {
   /** The reader's own question: `How much of that rain ran off?` */
   readonly question: string;
   readonly lead: string;
-  /** Words that people search with and the page does not use. */
-  readonly searchWords?: readonly string[];
+  /** Words that people search with and the page does not use, separated by commas. */
+  readonly searchWords?: string;
   readonly quantities: { readonly [K in keyof R]: QuantityFor<R[K]> };
   readonly results: readonly Shown<ValuesOf<I> & R, R>[];
   readonly steps: readonly Step<ValuesOf<I> & R, R>[];
@@ -53,6 +63,8 @@ export interface Words<I extends Inputs, R> {
   readonly limits: readonly string[];
   /** One line for a follow-up note, in the reader's units. */
   readonly note: (values: ValuesOf<I> & R, show: Show<ValuesOf<I> & R>) => string;
+  /** Tells somebody to sell, to pull stock or to stop: the lines to call stand under the answer, on paper and in the note. */
+  readonly weighsOnPeople?: true;
   readonly picture?: Picture<ValuesOf<I> & R, R>;
   /** What is shown together with its parts, where the picture does not show it so. A part may be the whole of smaller ones. */
   readonly wholes?: readonly Whole<NumberKeys<ValuesOf<I> & R>>[];
@@ -111,6 +123,7 @@ export interface Calculator {
   /** Every refusal past those of the fields' own limits, for the checks; `parts.soilGroup` for a row's cell. */
   readonly refusals: readonly Problem[];
   readonly limits: readonly string[];
+  readonly weighsOnPeople: boolean;
   readonly picture: PlainPicture | undefined;
   /** Numbers that are told together with their parts, by name. */
   readonly wholes: readonly Whole[];
@@ -120,6 +133,10 @@ export interface Calculator {
   readonly changes: readonly { readonly version: number; readonly say: string }[];
   readonly run: (values: Values, system?: UnitSystem) => Run;
 }
+
+/** The note to take along, of one side or of both, with whom to call where the calculation weighs on people. */
+export const noteOf = ({ weighsOnPeople }: Calculator, ...sides: readonly Outcome[]): string =>
+  [...sides.map(({ note }) => note), ...(weighsOnPeople ? [shortHelpText] : [])].join('\n');
 
 const isScalar = (value: unknown): value is Scalar => (typeof value === 'number' && Number.isFinite(value)) || typeof value === 'string';
 const isRows = (value: unknown): value is Rows =>
@@ -198,7 +215,10 @@ export const defineCalculator = <const I extends Inputs, R extends object>(work:
           if (range === undefined) return [];
           const says = typeof range.says === 'string' ? range.says : range.says(all);
           const named: Readonly<Record<string, string>> = { low: range.low, high: range.high };
-          return [[of, fillWords(says, (name) => printName(calculator, plain, named[name] ?? name, system))]];
+          const print = (name: string) => printName(calculator, plain, named[name] ?? name, system);
+          const isHollow = says.includes('{low}') && says.includes('{high}') && print('low') === print('high');
+          if (isHollow && range.same === undefined) return [];
+          return [[of, fillWords(isHollow && range.same !== undefined ? range.same : says, print)]];
         }),
       );
     const calculator: Calculator = {
@@ -207,7 +227,7 @@ export const defineCalculator = <const I extends Inputs, R extends object>(work:
       title: work.title,
       question: words.question,
       lead: words.lead,
-      searchWords: words.searchWords ?? [],
+      searchWords: words.searchWords?.split(', ') ?? [],
       inputs,
       quantities: words.quantities,
       results: words.results.map(({ of, range }) => ({ of, ...(range === undefined ? {} : { range: { low: range.low, high: range.high } }) })),
@@ -220,6 +240,7 @@ export const defineCalculator = <const I extends Inputs, R extends object>(work:
         ),
       ],
       limits: words.limits,
+      weighsOnPeople: words.weighsOnPeople === true,
       picture: words.picture,
       wholes: [...(words.wholes ?? []), ...wholesOf(words.picture)],
       hasCalendar: words.calendar !== undefined,
@@ -243,7 +264,7 @@ export const defineCalculator = <const I extends Inputs, R extends object>(work:
             ranges: rangesOf(all, plain, system),
             cautions: words.cautions.filter((caution) => caution.when(all)).map(({ say, source }) => ({ say, source })),
             uses: words.steps.map((step) => useOf(step, all)),
-            note: words.note(all, (name) => printName(calculator, plain, name, system)),
+            note: withoutHollowRanges(words.note(all, (name) => printName(calculator, plain, name, system))),
             calendar:
               words.calendar && Array.isArray(list)
                 ? list.map((row) => ({

@@ -1,8 +1,8 @@
 import type { Calculator, Outcome, PlainShown } from '../kit/define.ts';
 import { printColumn, printName, printScalar, toldNumber } from '../kit/print.ts';
 import { digitsTold, type Quantity, type Rows, type RowsQuantity, type Scalar, type ScalarQuantity } from '../kit/quantities.ts';
-import { printNumber, printQuantity, unitBehind } from '../units/printQuantity.ts';
-import { type UnitSystem, unitIn, units } from '../units/units.ts';
+import { digitsIn, printIn, printNumber, roundedTo, unitBehind } from '../units/printQuantity.ts';
+import { convert, type UnitSystem, unitIn, units } from '../units/units.ts';
 
 interface Sides {
   readonly calculator: Calculator;
@@ -68,7 +68,7 @@ function Answer({
         <Large calculator={calculator} outcome={outcome} of={lead.of} system={system} />
       </p>
       <p class="answer-name">{calculator.quantities[lead.of]?.label}</p>
-      {lead.range && <p class="answer-range">{outcome.ranges[lead.of]}</p>}
+      {outcome.ranges[lead.of] !== undefined && <p class="answer-range">{outcome.ranges[lead.of]}</p>}
     </div>
   );
 }
@@ -82,12 +82,15 @@ export function Answers({ calculator, outcome, other, titles, system }: Sides) {
   );
 }
 
-function difference(one: Scalar | undefined, two: Scalar | undefined, quantity: Quantity, system: UnitSystem): string {
+/** What lies between two results, for the table of this beside that. */
+export function difference(one: Scalar | undefined, two: Scalar | undefined, quantity: Quantity, system: UnitSystem): string {
   if (quantity.kind === 'rows' || quantity.kind === 'word' || typeof one !== 'number' || typeof two !== 'number') return '';
   if (quantity.kind === 'day') return one === two ? 'same' : `${Math.abs(two - one)} days ${two > one ? 'later' : 'earlier'}`;
-  // Told no finer than the coarser of the two.
-  const digits = Math.min(digitsTold(one, quantity), digitsTold(two, quantity));
-  const gap = printQuantity(two - one, quantity.unit, digits, system);
+  const unit = unitIn(system, quantity.unit);
+  const digitsOf = (value: number): number => digitsIn(digitsTold(value, quantity), quantity.unit, unit);
+  // Between the two as printed, so that 4 to 10 is never told as 5; and no finer than the coarser of them.
+  const printed = (value: number): number => roundedTo(convert(value, quantity.unit, unit), digitsOf(value));
+  const gap = printIn(printed(two) - printed(one), unit, Math.min(digitsOf(one), digitsOf(two)));
   return two > one && /[1-9]/.test(gap) ? `+${gap}` : gap;
 }
 const scalarAt = (outcome: Outcome | null, name: string): Scalar | undefined => {
@@ -107,7 +110,7 @@ export function ResultsTable({ calculator, outcome, other, titles, system }: Sid
     return (
       <td>
         {printName(calculator, side.values, shown.of, system)}
-        {shown.range && <span class="cell-range">{side.ranges[shown.of]}</span>}
+        {side.ranges[shown.of] !== undefined && <span class="cell-range">{side.ranges[shown.of]}</span>}
       </td>
     );
   };

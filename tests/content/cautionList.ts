@@ -29,11 +29,7 @@ export const wanted: readonly Wanted[] = [
     guides: ['stretching-winter-feed', 'feeding-on-dry-grass', 'watering-stock'],
     says: [/\bsalt/i, /water|thirst/i],
   },
-  {
-    name: 'no ammonia on good hay',
-    guides: ['stretching-winter-feed', 'bridging-with-hay'],
-    says: [/ammonia/i, /good hay|quality hay|poor/i],
-  },
+  { name: 'no ammonia on good hay', guides: ['stretching-winter-feed', 'bridging-with-hay'], says: [/ammonia/i, /good hay|quality hay|poor/i] },
   { name: 'blue-green algae', guides: ['watering-stock'], says: [/blue-green|algae/i, /dog/i], before: 'stock-water' },
   {
     name: 'thirsty stock let loose on water',
@@ -45,6 +41,9 @@ export const wanted: readonly Wanted[] = [
   { name: 'bogging at a low pond', guides: ['watering-stock'], says: [/\bbog|mired|\bmud/i], before: 'stock-water' },
   { name: 'a reserve for a broken pump', guides: ['watering-stock'], says: [/three days|3 days/i, /pump|power|break|broke/i] },
   { name: 'wet hay heats', guides: hay, says: [/probe/i, /fire (?:service|department)/i] },
+  { name: 'hay at 126 to 149 degrees', guides: hay, says: [/126 to 139/, /every day/i, /140/, /twice a day/i] },
+  { name: 'net wrap, twine and wire in feed', guides: ['bridging-with-hay', 'stretching-winter-feed'], says: [/net wrap/i, /twine/i, /wire/i] },
+  { name: 'a wet cow’s feed cannot all be made up on the day', guides: ['stretching-winter-feed'], says: [/wet/i, /percent/i, /paunch|digest/i] },
   {
     name: 'sparks in dry grass',
     guides: ['resting-grass', 'laying-out-paddocks', 'feeding-on-dry-grass', 'stretching-winter-feed', 'annual-range'],
@@ -90,11 +89,7 @@ export const wanted: readonly Wanted[] = [
   { name: 'listeria', guides: ['handling-stressed-forage'], says: [/listeria/i, /spoiled/i] },
   { name: 'foxtail millet hay and horses', guides: ['handling-stressed-forage'], says: [/foxtail/i, /horse/i] },
   { name: 'polio from sulfate', guides: ['watering-stock'], says: [/polio/i, /sulfate/i] },
-  {
-    name: 'first green and poison plants',
-    guides: ['turning-out-again', 'resting-grass', 'handling-stressed-forage'],
-    says: [/poison/i, /plant/i],
-  },
+  { name: 'first green and poison plants', guides: ['turning-out-again', 'resting-grass', 'handling-stressed-forage'], says: [/poison/i, /plant/i] },
   { name: 'bloat', guides: afterRain, says: [/bloat/i, /hungry|hay|dew/i] },
   { name: 'grass staggers', guides: ['turning-out-again'], says: [/staggers|tetany/i] },
   {
@@ -106,6 +101,17 @@ export const wanted: readonly Wanted[] = [
     name: 'ergot and toxic fescue',
     guides: ['turning-out-again', 'handling-stressed-forage', 'leaving-stubble'],
     says: [/ergot|fescue/i, /toxi|poison|lame|heat|endophyte/i],
+  },
+  {
+    name: 'the bottom inches of toxic fescue',
+    guides: ['leaving-stubble', 'stretching-winter-feed', 'feeding-on-dry-grass'],
+    says: [/fescue/i, /toxin/i, /bottom|lowest/i, /4 inches/i],
+  },
+  {
+    name: 'both sides of nitrogen on saved fescue, and where none goes',
+    guides: ['stretching-winter-feed'],
+    says: [/nitrogen/i, /2019/, /2022/, /2024/, /nitrate/i, /60 pounds/i, /legumes are over 30 percent/i, /our own caution/i],
+    before: 'standing-feed',
   },
   { name: 'acorns', guides: ['turning-out-again', 'handling-stressed-forage', 'annual-range'], says: [/acorn/i] },
   {
@@ -148,12 +154,7 @@ export const wanted: readonly Wanted[] = [
     guides: ['showing-soil-to-a-crowd', 'where-rain-goes', 'letting-water-in', 'keeping-a-rain-record'],
     says: [/lightning|thunder/i],
   },
-  {
-    name: 'hammering rings: eyes',
-    guides: digging,
-    says: [/eye|glasses|goggles/i, /hammer|drive|driving|strik/i],
-    before: 'ring-test',
-  },
+  { name: 'hammering rings: eyes', guides: digging, says: [/eye|glasses|goggles/i, /hammer|drive|driving|strik/i], before: 'ring-test' },
   {
     name: 'glass and water at a demonstration',
     guides: ['showing-soil-to-a-crowd', 'testing-if-soil-holds-together'],
@@ -172,13 +173,15 @@ export const wanted: readonly Wanted[] = [
     says: [/buried|underground/i, /line|cable|pipe/i],
   },
   { name: 'backflow from a stock tank', guides: ['watering-stock'], says: [/backflow|back into|siphon/i] },
-  {
-    name: 'clean tanks for hauled water',
-    guides: ['watering-stock'],
-    says: [/haul/i, /tank/i, /clean|never held|chemical|sanitary|food/i],
-  },
+  { name: 'clean tanks for hauled water', guides: ['watering-stock'], says: [/haul/i, /tank/i, /clean|never held|chemical|sanitary|food/i] },
   { name: 'a well pulled down near neighbors', guides: ['watering-stock'], says: [/well/i, /neighbor/i] },
   { name: 'weak ponds and dams', guides: ['watering-stock'], says: [/dam|pond/i, /permit|engineer|licensed/i] },
+  {
+    name: 'cisterns and closed tanks: nobody climbs in',
+    guides: ['where-rain-goes', 'keeping-a-rain-record'],
+    says: [/cistern/i, /climb|enter|go in/i, /911/],
+  },
+  { name: 'moving water', guides: ['where-rain-goes', 'keeping-a-rain-record'], says: [/water/i, /stay out/i] },
   { name: 'electric fence', guides: ['resting-grass', 'laying-out-paddocks'], says: [/energizer/i, /pacemaker|house current|barbed/i] },
   { name: 'tractors on slopes', guides: [...hay, 'loosening-packed-ground'], says: [/slope/i, /tractor|belt|roll/i] },
   {

@@ -59,6 +59,7 @@ const calculator: Calculator = {
   cautions: [],
   refusals: [],
   limits: [],
+  weighsOnPeople: false,
   picture: undefined,
   wholes: [],
   hasCalendar: false,

@@ -56,20 +56,8 @@ export default defineCalculator({
 }).describe({
   question: 'How many head does the place carry, and how many must go?',
   lead: 'What your pastures feed in a normal and a poor year, on the acres that stock really use. Then this year: how many head must go by a day, and what waiting does to that number.',
-  searchWords: [
-    'stocking rate',
-    'destocking',
-    'destock',
-    'how many cows per acre',
-    'animal unit months',
-    'harvest efficiency',
-    'utilization',
-    'take half leave half',
-    'overstocked',
-    'sell cows drought',
-    'forage balance',
-    'monthly forage balance',
-  ],
+  searchWords:
+    'stocking rate, destocking, destock, how many cows per acre, animal unit months, harvest efficiency, utilization, take half leave half, overstocked, sell cows drought, forage balance, monthly forage balance',
   quantities,
   results: [
     { of: 'verdict', when: ({ verdict }) => verdict !== 'some-go' },
@@ -123,7 +111,7 @@ export default defineCalculator({
     },
     {
       when: ({ goHead }) => goHead > 0,
-      say: 'If this is a hard one, don’t carry it alone. Talk it over with somebody you trust, or call the farm-stress line of your state.',
+      say: 'If this is a hard one, don’t carry it alone. Talk it over with somebody you trust, or call one of the numbers under the answer.',
       source: 'common practice',
     },
     {
@@ -166,6 +154,7 @@ export default defineCalculator({
     'It counts grass, not water. Dry ponds empty a pasture before the grass does.',
     'It does not say which ones go, nor at what price. Usual order: cows without a calf, then heifers not yet in production, then the old and unsound.',
   ],
+  weighsOnPeople: true,
   note: ({ verdict, waitDays, lastsDays, leftDays, shares }, show) => {
     const bySharePart = shareRange(shares, ({ shareNormalHead }) => shareNormalHead, ' (');
     const byShare = bySharePart === '' ? '' : `${bySharePart})`;

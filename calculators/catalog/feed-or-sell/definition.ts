@@ -1,8 +1,9 @@
 import { defineCalculator } from '../../kit/define.ts';
+import { byCase, formula, lookup, tex } from '../../kit/steps.ts';
 import { compute } from './compute.ts';
-import { evenSteps } from './evenSteps.ts';
 import { inputs } from './inputs.ts';
 import { quantities } from './quantities.ts';
+import { evenSteps } from './steps.ts';
 
 const jones = 'jones-keep-or-sell-2011, factors to consider';
 
@@ -20,12 +21,12 @@ export default defineCalculator({
     {
       at: 'likelyBuyBackUsd',
       when: ({ lowBuyBackUsd, likelyBuyBackUsd }) => likelyBuyBackUsd < lowBuyBackUsd,
-      say: 'The likely buy-back price is under the cheap one. Put the three in order: cheap, likely, dear.',
+      say: 'The likely buy-back price is under the cheap one. Put the three in order: cheap, likely, high.',
     },
     {
       at: 'highBuyBackUsd',
       when: ({ likelyBuyBackUsd, highBuyBackUsd }) => highBuyBackUsd < likelyBuyBackUsd,
-      say: 'The dear buy-back price is under the likely one. Put the three in order: cheap, likely, dear.',
+      say: 'The high buy-back price is under the likely one. Put the three in order: cheap, likely, high.',
     },
     {
       at: 'cullWorthUsd',
@@ -42,16 +43,8 @@ export default defineCalculator({
 }).describe({
   question: 'Feed or sell?',
   lead: 'What it costs to feed a cow through, against selling her now and buying one back. The first question is the calf: it can turn the answer alone.',
-  searchWords: [
-    'drought destocking',
-    'sell cows or buy hay',
-    'keep or sell cows',
-    'buy back cows',
-    'culling in drought',
-    'break-even hay price',
-    'partial herd liquidation',
-    'replacement cost',
-  ],
+  searchWords:
+    'drought destocking, sell cows or buy hay, keep or sell cows, buy back cows, culling in drought, break-even hay price, partial herd liquidation, replacement cost',
   quantities,
   results: [
     {
@@ -59,7 +52,7 @@ export default defineCalculator({
       range: {
         low: 'lowAdvantageUsd',
         high: 'highAdvantageUsd',
-        says: 'Keeping a cow saves {low} if cows are cheap when you buy back, {high} if dear. Minus means that selling saves.',
+        says: 'Keeping a cow saves {low} if cows are cheap when you buy back, {high} if they are high. Minus means that selling saves.',
       },
     },
     { of: 'keepAdvantageUsd' },
@@ -79,100 +72,58 @@ export default defineCalculator({
     { of: 'byPrice' },
   ],
   steps: [
-    {
-      kind: 'formula',
-      shows: 'calfUsd',
+    formula('calfUsd', tex`\frac{\q{weanedPercent}}{100} \times \q{calfWeightLb} \times \frac{\q{calfPriceUsdPerCwt}}{100}`, {
       says: 'What a calf is worth to one cow: not every cow weans one.',
       source: 'gessner-2016, example herd',
-      ways: [{ formula: String.raw`\frac{\q{weanedPercent}}{100} \times \q{calfWeightLb} \times \frac{\q{calfPriceUsdPerCwt}}{100}` }],
-    },
-    {
-      kind: 'formula',
-      shows: 'countedCalfUsd',
+    }),
+    byCase('countedCalfUsd', {
       says: 'The line that turns the answer.',
       source: 'common practice',
       ways: [
-        { when: ({ isCalfSold }) => isCalfSold, formula: String.raw`\q{calfUsd}`, because: 'a calf is sold before you would buy back' },
+        { when: ({ isCalfSold }) => isCalfSold, formula: tex`\q{calfUsd}`, because: 'a calf is sold before you would buy back' },
         { formula: '0', because: 'no calf is sold before you would buy back' },
       ],
-    },
-    {
-      kind: 'formula',
-      shows: 'dailyCostUsdPerDay',
+    }),
+    byCase('dailyCostUsdPerDay', {
       says: 'What she costs a day.',
       source: jones,
       ways: [
-        { when: ({ dailyCostFrom }) => dailyCostFrom === 'known', formula: String.raw`\q{knownCostUsdPerDay}` },
-        { formula: String.raw`\frac{\q{hayFedLbPerDay} \times \q{hayPriceUsdPerTon}}{2000} + \q{otherUsdPerDay}` },
+        { when: ({ dailyCostFrom }) => dailyCostFrom === 'known', formula: tex`\q{knownCostUsdPerDay}` },
+        { formula: tex`\frac{\q{hayFedLbPerDay} \times \q{hayPriceUsdPerTon}}{2000} + \q{otherUsdPerDay}` },
       ],
-    },
-    {
-      kind: 'formula',
-      shows: 'agingUsd',
+    }),
+    byCase('agingUsd', {
       says: 'What a year of growing older takes off her, in a straight line to her worth as a cull.',
       source: 'common practice',
       ways: [
         { when: ({ agingFrom }) => agingFrom === 'none', formula: '0', because: 'the cow bought back would be as old' },
-        { when: ({ agingFrom }) => agingFrom === 'known', formula: String.raw`\q{knownAgingUsd}` },
-        { formula: String.raw`\frac{\q{cowWorthUsd} - \q{cullWorthUsd}}{\q{leftYears}}` },
+        { when: ({ agingFrom }) => agingFrom === 'known', formula: tex`\q{knownAgingUsd}` },
+        { formula: tex`\frac{\q{cowWorthUsd} - \q{cullWorthUsd}}{\q{leftYears}}` },
       ],
-    },
-    {
-      kind: 'formula',
-      shows: 'feedingUsd',
-      says: 'Keeping: feed and care.',
-      source: jones,
-      ways: [{ formula: String.raw`\q{dailyCostUsdPerDay} \times \q{keepDays}` }],
-    },
-    {
-      kind: 'formula',
-      shows: 'olderUsd',
-      says: 'Keeping: older.',
-      ways: [{ formula: String.raw`\frac{\q{agingUsd} \times \q{keepDays}}{365}` }],
-    },
-    {
-      kind: 'formula',
-      shows: 'lossUsd',
+    }),
+    formula('feedingUsd', tex`\q{dailyCostUsdPerDay} \times \q{keepDays}`, { says: 'Keeping: feed and care.', source: jones }),
+    formula('olderUsd', tex`\frac{\q{agingUsd} \times \q{keepDays}}{365}`, { says: 'Keeping: older.' }),
+    formula('lossUsd', tex`\q{likelyBuyBackUsd} \times \frac{\q{deathLossPercent}}{100} \times \frac{\q{keepDays}}{365}`, {
       says: 'Keeping: some die, and must be bought anyway.',
-      ways: [{ formula: String.raw`\q{likelyBuyBackUsd} \times \frac{\q{deathLossPercent}}{100} \times \frac{\q{keepDays}}{365}` }],
-    },
-    {
-      kind: 'formula',
-      shows: 'keepingUsd',
+    }),
+    formula('keepingUsd', tex`\q{feedingUsd} + \q{olderUsd} + \q{lossUsd} - \q{countedCalfUsd}`, {
       says: 'Cost of keeping, less the calf. Minus means that the calf more than pays for it.',
       source: jones,
-      ways: [{ formula: String.raw`\q{feedingUsd} + \q{olderUsd} + \q{lossUsd} - \q{countedCalfUsd}` }],
-    },
-    {
-      kind: 'formula',
-      shows: 'netSaleUsd',
-      says: 'Selling: the money that comes home.',
-      ways: [{ formula: String.raw`\q{saleUsd} - \q{saleCostsUsd}` }],
-    },
-    {
-      kind: 'formula',
-      shows: 'interestUsd',
+    }),
+    formula('netSaleUsd', tex`\q{saleUsd} - \q{saleCostsUsd}`, { says: 'Selling: the money that comes home.' }),
+    formula('interestUsd', tex`\q{netSaleUsd} \times \frac{\q{interestPercent}}{100} \times \frac{\q{keepDays}}{365}`, {
       says: 'Selling: what that money earns or saves meanwhile.',
       source: jones,
-      ways: [{ formula: String.raw`\q{netSaleUsd} \times \frac{\q{interestPercent}}{100} \times \frac{\q{keepDays}}{365}` }],
-    },
-    {
-      kind: 'formula',
-      shows: 'rebuyingUsd',
+    }),
+    formula('rebuyingUsd', tex`\q{likelyBuyBackUsd} + \q{buyBackCostsUsd} - \q{netSaleUsd} - \q{interestUsd}`, {
       says: 'Cost of selling and buying back at the likely price.',
       source: jones,
-      ways: [{ formula: String.raw`\q{likelyBuyBackUsd} + \q{buyBackCostsUsd} - \q{netSaleUsd} - \q{interestUsd}` }],
-    },
-    {
-      kind: 'formula',
-      shows: 'keepAdvantageUsd',
-      says: 'One against the other.',
-      ways: [{ formula: String.raw`\q{rebuyingUsd} - \q{keepingUsd}` }],
-    },
+    }),
+    formula('keepAdvantageUsd', tex`\q{rebuyingUsd} - \q{keepingUsd}`, { says: 'One against the other.' }),
     ...(
       [
         ['lowAdvantageUsd', 'lowBuyBackUsd', 'The same if cows are cheap then: the price changes, and with it what the dead ones cost.'],
-        ['highAdvantageUsd', 'highBuyBackUsd', 'The same if cows are dear then.'],
+        ['highAdvantageUsd', 'highBuyBackUsd', 'The same if cows are high then.'],
       ] as const
     ).map(([shows, price, says]) => ({
       kind: 'formula' as const,
@@ -180,28 +131,16 @@ export default defineCalculator({
       says,
       ways: [
         {
-          formula: String.raw`\q{keepAdvantageUsd} + (\q{${price}} - \q{likelyBuyBackUsd}) \times (1 - \frac{\q{deathLossPercent}}{100} \times \frac{\q{keepDays}}{365})`,
+          formula: tex`\q{keepAdvantageUsd} + (\q{${price}} - \q{likelyBuyBackUsd}) \times (1 - \frac{\q{deathLossPercent}}{100} \times \frac{\q{keepDays}}{365})`,
         },
       ] as const,
     })),
-    {
-      kind: 'lookup',
-      shows: 'verdict',
-      says: 'If keeping saves even when cows are cheap, keep. If selling saves even when they are dear, sell. Between, it hangs on the price.',
+    lookup('verdict', {
+      says: 'If keeping saves even when cows are cheap, keep. If selling saves even when they are high, sell. Between, it depends on the price.',
       source: 'common practice',
-    },
-    {
-      kind: 'formula',
-      shows: 'withoutCalfUsd',
-      says: 'The answer without a calf.',
-      ways: [{ formula: String.raw`\q{keepAdvantageUsd} - \q{countedCalfUsd}` }],
-    },
-    {
-      kind: 'formula',
-      shows: 'withCalfUsd',
-      says: 'The answer with one.',
-      ways: [{ formula: String.raw`\q{withoutCalfUsd} + \q{calfUsd}` }],
-    },
+    }),
+    formula('withoutCalfUsd', tex`\q{keepAdvantageUsd} - \q{countedCalfUsd}`, { says: 'The answer without a calf.' }),
+    formula('withCalfUsd', tex`\q{withoutCalfUsd} + \q{calfUsd}`, { says: 'The answer with one.' }),
     ...evenSteps,
   ],
   cautions: [
@@ -234,12 +173,13 @@ export default defineCalculator({
   limits: [
     'Tax is left out unless you put it with the cost of selling. A drought sale can push a year’s income up; some tax laws let you put it off. Ask whoever does your taxes before you sell.',
     'It takes one cow for another. Cows that know your ground, your bulls’ daughters and years of culling can’t be bought back; nor can poor ones be worth the feed because the mean cow is.',
-    'Nobody knows the buy-back price. That is why there are three. Drought over a wide country makes cattle cheap together and dear together.',
+    'Nobody knows the buy-back price. That is why there are three. Drought over a wide country makes cattle cheap all at once and high all at once.',
     'It asks what costs more, not whether the cash or the hay lasts, nor what the grass bears. Stock kept on short grass cost next year’s grass too, and that is not in here.',
     'A cow that you keep may come up open or lose her calf; the price of a pair has that risk behind it. Where you would buy back pairs, this leans a little toward keeping.',
     'The list of swings moves one number at a time. Things that go wrong together are worse than any line of it.',
-    'It is money. If it keeps you up at night, talk to someone: a neighbor, your lender, a farm-stress line.',
+    'It is money, and it is not only money. If it keeps you up at night, call someone today: the lines to call stand under the answer and on the printed sheet.',
   ],
+  weighsOnPeople: true,
   note: ({ verdict, isCalfSold, keepAdvantageUsd, evenBuyBackUsd, keepingUsd, rebuyingUsd }, show) => {
     const even = evenBuyBackUsd > 0 ? `; both the same at a buy-back of ${show('evenBuyBackUsd')}` : '';
     const answer = verdict === 'keep' ? 'keep' : verdict === 'sell' ? 'sell and buy back' : 'it depends on the buy-back price';

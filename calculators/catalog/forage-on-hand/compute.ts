@@ -7,18 +7,105 @@ import { dryMatterPercent } from '../../math/forage/dryMatterPercent.ts';
 import { eatenLbPerAc as shareEatenLbPerAc } from '../../math/forage/eatenLbPerAc.ts';
 import { frameAreaFt2 as areaOfFrameFt2, type Frame } from '../../math/forage/frameAreaFt2.ts';
 import { grazingDays } from '../../math/forage/grazingDays.ts';
+import { linearFit } from '../../math/forage/linearFit.ts';
 import { onDryBasis } from '../../math/forage/onDryBasis.ts';
+import { fewestPairs, plateMeterCalibration } from '../../math/forage/plateMeterCalibration.ts';
 import { plotsNeeded } from '../../math/forage/plotsNeeded.ts';
 import { sampleInterval } from '../../math/forage/sampleInterval.ts';
 import { stickDensity } from '../../math/forage/stickDensity.ts';
 import { usableForageLb } from '../../math/forage/usableForageLb.ts';
+import { animalUnitMonthLb } from '../../math/herd/animalUnitMonthLb.ts';
 import { dailyIntakeLb } from '../../math/herd/dailyIntakeLb.ts';
+import { monthRule } from '../../math/herd/monthRule.ts';
 import { studentQuantile } from '../../math/special/studentQuantile.ts';
+import { airDryPercentByGroup } from '../../tables/dryMatterByStage.ts';
 import { grazedShareByDays } from '../../tables/harvestShare.ts';
-import type { inputs } from './inputs.ts';
-import { plateOf } from './plate.ts';
-import { airDryPercentOf, densityOf } from './stands.ts';
-import { isByHeight } from './ways.ts';
+import { type HeightDensity, heightDensity } from '../../tables/heightDensity.ts';
+import { type Condition, type Grass, type inputs, isByHeight, isCutHigh, type placeInputs, type Stage, type Stand } from './inputs.ts';
+
+const sumOf = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0);
+const densities: readonly HeightDensity[] = heightDensity;
+
+/** Least and most pounds in an acre-inch that the table prints for a stand. */
+export function densityOf(stand: Stand, condition: Condition): readonly [low: number, high: number] {
+  const found = densities.find((each) => each.stand === stand && each.condition === condition);
+  if (!found) throw new RangeError(`densityOf needs a line of the table, got ${stand}, ${condition}`);
+  return found.lbPerAcreInch;
+}
+
+/** Air-dry weight in a hundred of green weight. */
+export function airDryPercentOf(grass: Grass, stage: Stage): number {
+  const found = airDryPercentByGroup.find(({ group }) => group === grass);
+  if (!found) throw new RangeError(`airDryPercentOf needs a group of the table, got ${grass}`);
+  return {
+    'before-heading': found.beforeHeading,
+    headed: found.headed,
+    'seed-ripe': found.seedRipe,
+    'leaves-dry': found.leavesDry,
+    dormant: found.dormant,
+  }[stage];
+}
+
+type Read = Pick<ValuesOf<typeof placeInputs>, 'way' | 'platePairs' | 'plateReadings'>;
+
+/** The line of the place's own clips, and what it makes of each reading. Without a plate everything is empty. */
+export function plateOf({ way, platePairs, plateReadings }: Read, surePercent: number, clipLbPerAc: (greenG: number) => number) {
+  const pairs = (way === 'plate' ? platePairs : []).map(({ pairReadingCount, greenG }) => ({
+    pairReadingCount,
+    greenG,
+    pairLbPerAc: clipLbPerAc(greenG),
+  }));
+  const count = pairs.length;
+  const pairMeanReadingCount = count === 0 ? 0 : sumOf(pairs.map((pair) => pair.pairReadingCount)) / count;
+  const pairMeanLbPerAc = count === 0 ? 0 : sumOf(pairs.map((pair) => pair.pairLbPerAc)) / count;
+  const { slope, intercept } =
+    count === 0
+      ? { slope: 0, intercept: 0 }
+      : plateMeterCalibration(pairs.map(({ pairReadingCount, pairLbPerAc }) => ({ reading: pairReadingCount, lbPerAc: pairLbPerAc })));
+  const pairLines = pairs.map((pair) => ({
+    ...pair,
+    readingSquaredRatio: (pair.pairReadingCount - pairMeanReadingCount) ** 2,
+    productRatio: (pair.pairReadingCount - pairMeanReadingCount) * (pair.pairLbPerAc - pairMeanLbPerAc),
+    offLineRatio: (pair.pairLbPerAc - intercept - slope * pair.pairReadingCount) ** 2,
+  }));
+  const readingSpreadRatio = sumOf(pairLines.map((pair) => pair.readingSquaredRatio));
+  const offLineSumRatio = sumOf(pairLines.map((pair) => pair.offLineRatio));
+  const readings = (way === 'plate' ? plateReadings : []).map(({ readingCount }) => readingCount);
+  const meanReadingCount = readings.length === 0 ? 0 : sumOf(readings) / readings.length;
+  const lineTRatio = count === 0 ? 0 : studentQuantile(0.5 + surePercent / 200, count - 2);
+  const scatterLbPerAc = count === 0 ? 0 : Math.sqrt(offLineSumRatio / (count - 2));
+  return {
+    pairLines,
+    pairCount: count,
+    pairReadingSumCount: sumOf(pairs.map((pair) => pair.pairReadingCount)),
+    pairSumLbPerAc: sumOf(pairs.map((pair) => pair.pairLbPerAc)),
+    pairMeanReadingCount,
+    pairMeanLbPerAc,
+    readingSpreadRatio,
+    productSumRatio: sumOf(pairLines.map((pair) => pair.productRatio)),
+    offLineSumRatio,
+    plateSlopeLbPerAc: slope,
+    plateStartLbPerAc: intercept,
+    readings,
+    readingSumCount: sumOf(readings),
+    meanReadingCount,
+    lineTRatio,
+    scatterLbPerAc,
+    lineOffLbPerAc:
+      count === 0 ? 0 : lineTRatio * scatterLbPerAc * Math.sqrt(1 / count + (meanReadingCount - pairMeanReadingCount) ** 2 / readingSpreadRatio),
+  };
+}
+
+/** What keeps ten clips from being a line: none, a plate that always read the same, or clips that do not get heavier as it rises. */
+export function plateFault({ way, platePairs, plateReadings }: Read): 'few' | 'same' | 'falls' | 'nothing' | 'none' {
+  if (way !== 'plate') return 'none';
+  if (platePairs.length < fewestPairs) return 'few';
+  const pairs = platePairs.map(({ pairReadingCount, greenG }): [number, number] => [pairReadingCount, greenG]);
+  if (new Set(pairs.map(([reading]) => reading)).size === 1) return 'same';
+  const { slope, intercept } = linearFit(pairs);
+  if (slope <= 0) return 'falls';
+  return plateReadings.every(({ readingCount }) => intercept + slope * readingCount <= 0) ? 'nothing' : 'none';
+}
 
 type Asked = ValuesOf<typeof inputs>;
 
@@ -62,7 +149,7 @@ function densityFrom(
   const [low, high] = densityOf(asked.stand, asked.condition);
   return { used: (low + high) / 2, low, high };
 }
-const sumOf = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0);
+const monthLbOf = (rule: ReturnType<typeof monthRule>): number => animalUnitMonthLb({ animalUnits: 1, ...rule });
 
 export function compute(asked: Asked) {
   const { way, areaAc, reachPercent, surePercent } = asked;
@@ -72,12 +159,16 @@ export function compute(asked: Asked) {
   const clip = (greenG: number): number => dryClippedLbPerAc({ greenGrams: greenG, plots: 1, frameAreaFt2, dryMatterPercent: dryPercent });
 
   const { readings, ...plate } = plateOf(asked, surePercent, clip);
-  const readLbPerAc = readings.map((reading) => Math.max(0, plate.plateStartLbPerAc + plate.plateSlopeLbPerAc * reading));
-  const plotLbPerAc = way === 'clips' ? asked.plots.map(({ greenG }) => clip(greenG)) : [];
+  const read = readings.map((readingCount) => ({
+    readingCount,
+    readLbPerAc: Math.max(0, plate.plateStartLbPerAc + plate.plateSlopeLbPerAc * readingCount),
+  }));
+  const plots = (way === 'clips' ? asked.plots : []).map(({ greenG }) => ({ greenG, plotLbPerAc: clip(greenG) }));
   const heightsIn = isWeighed ? [] : asked.heights.map(({ heightIn }) => heightIn);
-  const sample = way === 'plate' ? readLbPerAc : way === 'clips' ? plotLbPerAc : heightsIn;
+  const sample =
+    way === 'plate' ? read.map(({ readLbPerAc }) => readLbPerAc) : way === 'clips' ? plots.map(({ plotLbPerAc }) => plotLbPerAc) : heightsIn;
   const { mean, low, high, variationPercent } = sampleInterval(sample, surePercent);
-  const squares = sample.map((value) => ((value - mean) / mean) ** 2);
+  const offSquaredRatio = (value: number): number => ((value - mean) / mean) ** 2;
   const [clippedLbPerAc, meanHeightIn] = isWeighed ? [mean, 0] : [0, mean];
 
   const clips = (way === 'height-clips' ? asked.calibration : []).map(({ cutIn, greenG }) => {
@@ -87,7 +178,7 @@ export function compute(asked: Asked) {
   const density = densityFrom(asked, clips);
   const available = (measured: number, poundsPerAcreInch: number): number =>
     isWeighed
-      ? aboveStubble({ clippedLbPerAc: measured, clippedTo: asked.clippedTo, stubbleLbPerAc: asked.stubbleLbPerAc })
+      ? aboveStubble({ clippedLbPerAc: measured, clippedTo: isCutHigh(asked) ? 'stubble' : 'ground', stubbleLbPerAc: asked.stubbleLbPerAc })
       : availableFromHeight({ heightIn: measured, stubbleIn: asked.stubbleHeightIn, poundsPerAcreInch });
   const availableLbPerAc = available(mean, density.used);
   const lowAvailableLbPerAc = available(Math.max(0, low - plate.lineOffLbPerAc), density.low);
@@ -105,6 +196,7 @@ export function compute(asked: Asked) {
   const demandLbPerDay = sumOf(stockLines.map(({ lineLbPerDay }) => lineLbPerDay));
   const daysOf = (lbPerAc: number): number => grazingDays({ eatenLb: withinReachLb(eatenOf(lbPerAc)), dailyDemandLb: demandLbPerDay });
   const sampleCount = sample.length;
+  const eatenLb = withinReachLb(eatenOf(availableLbPerAc));
   const standingLbPerAc = isWeighed ? clippedLbPerAc : meanHeightIn * density.used;
 
   return {
@@ -115,19 +207,11 @@ export function compute(asked: Asked) {
     gramLbPerAc: clipFactor({ frameAreaFt2, plots: 1 }),
     stagePercent,
     dryPercent,
-    plotLines: plotLbPerAc.map((each, index) => ({
-      greenG: asked.plots[index]?.greenG ?? 0,
-      plotLbPerAc: each,
-      offSquaredRatio: squares[index] ?? 0,
-    })),
+    plotLines: plots.map((each) => ({ ...each, offSquaredRatio: offSquaredRatio(each.plotLbPerAc) })),
     ...plate,
-    readingLines: readings.map((readingCount, index) => ({
-      readingCount,
-      readLbPerAc: readLbPerAc[index] ?? 0,
-      offSquaredRatio: squares[index] ?? 0,
-    })),
+    readingLines: read.map((each) => ({ ...each, offSquaredRatio: offSquaredRatio(each.readLbPerAc) })),
     plotSumLbPerAc: sumOf(isWeighed ? sample : []),
-    heightLines: heightsIn.map((heightIn, index) => ({ heightIn, offSquaredRatio: squares[index] ?? 0 })),
+    heightLines: heightsIn.map((heightIn) => ({ heightIn, offSquaredRatio: offSquaredRatio(heightIn) })),
     heightSumIn: sumOf(heightsIn),
     clipLines: clips,
     cutSumIn: sumOf(clips.map(({ cutIn }) => cutIn)),
@@ -136,7 +220,7 @@ export function compute(asked: Asked) {
     lowLbPerAcIn: density.low,
     highLbPerAcIn: density.high,
     sampleCount,
-    offSumRatio: sumOf(squares),
+    offSumRatio: sumOf(sample.map(offSquaredRatio)),
     variationPercent,
     tRatio: studentQuantile(0.5 + surePercent / 200, sampleCount - 1),
     closePercent: (100 * (high - mean)) / mean,
@@ -150,9 +234,13 @@ export function compute(asked: Asked) {
     eatenPercent,
     eatenLbPerAc: eatenOf(availableLbPerAc),
     trampledLbPerAc: availableLbPerAc - eatenOf(availableLbPerAc),
-    eatenLb: withinReachLb(eatenOf(availableLbPerAc)),
+    eatenLb,
+    rangeMonths: eatenLb / monthLbOf(monthRule('range-society', 'twelfth')),
+    airDryMonths:
+      onDryBasis({ weightLb: eatenLb, fromDryMatterPercent: 100, toDryMatterPercent: airDryPercent }) / monthLbOf(monthRule('air-dry-30', 'twelfth')),
     stockLines,
     demandLbPerDay,
+    cutHighGrazingDays: daysOf(isWeighed ? clippedLbPerAc : availableLbPerAc),
     neededPlots: plotsNeeded({ variationPercent, withinPercent: asked.withinPercent, confidencePercent: surePercent }),
   };
 }

@@ -1,18 +1,18 @@
-import type { UnitName } from '../../units/units.ts';
-import { stockWords } from './stock.ts';
+import { amount, word } from '../../kit/quantities.ts';
+import { stockWords } from './inputs.ts';
 
-const amount = <U extends UnitName>(label: string, symbol: string, unit: U, digits: number) =>
-  ({ kind: 'number', label, symbol, unit, digits }) as const;
 const tons = (label: string, symbol: string) => amount(label, symbol, 'ton', 0);
 const percent = (label: string, symbol: string, digits = 0) => amount(label, symbol, 'pct', digits);
 const ratio = (label: string, symbol: string) => amount(label, symbol, 'ratio', 3);
-const stock = { kind: 'word', label: 'Kind', words: stockWords } as const;
+const stock = word('Kind', stockWords);
 
 export const quantities = {
   periodDays: amount('Days on hay', 'd', 'd', 0),
   criticalF: amount('The coat can stand', 'T_c', 'f', 0),
   chillPercent: percent('More feed on a cold day', 'z_d'),
   coldPercent: percent('More feed for cold, over the whole time', 'z', 1),
+  otherChillPercent: percent('More feed on a cold day, by the other rule for wet coats', 'z_o'),
+  otherHaveTon: tons('Hay to have by the other rule for wet coats', 'H_o'),
   kinds: {
     kind: 'rows',
     label: 'What each kind eats',
@@ -31,8 +31,8 @@ export const quantities = {
       endLbPerDay: amount('All of them a day, at turn-out', 'g_i', 'lb/d', 0),
     },
   },
-  dryMatterLb: amount('They eat, with the water out', 'E', 'lb', -2),
-  dryMatterTon: tons('They eat, with the water out', 'E_t'),
+  dryMatterLb: amount('The herd eats in all, water out', 'E', 'lb', -2),
+  dryMatterTon: tons('The herd eats in all, water out', 'E_t'),
   herdEndLbPerDay: amount('They eat a day, at turn-out', 'g', 'lb/d', 0),
   besideLb: amount('Other feed, whole time', 'B', 'lb', -2),
   hayEatenLb: amount('Of that, from hay', 'H_e', 'lb', -2),
@@ -60,7 +60,7 @@ export const quantities = {
   buyTon: tons('Hay to buy, as fed', 'Y'),
   haveTon: tons('Hay to have, as fed', 'H'),
   waterTon: tons('Water', 'H_m'),
-  eatenTon: tons('Eaten', 'H_k'),
+  eatenTon: tons('Of that, eaten as hay', 'H_k'),
   feedingLostTon: tons('Lost in feeding', 'H_f'),
   storageLostTon: tons('Lost in storage', 'H_s'),
   putOutLbPerDay: amount('Put out a day, as fed, on average', 'q', 'lb/d', -1),
@@ -79,17 +79,13 @@ export const quantities = {
   kindCosts: {
     kind: 'rows',
     label: 'Bought hay, cost a head a day',
-    columns: {
-      stock,
-      eachLbPerDay: amount('Eats, water out', 'e', 'lb/d', 0),
-      eachUsdPerDay: amount('Costs a head', 'C_i', 'usd/d', 2),
-    },
+    columns: { stock, eachLbPerDay: amount('Eats, water out', 'e', 'lb/d', 0), eachUsdPerDay: amount('Costs a head', 'C_i', 'usd/d', 2) },
   },
   edges: {
     kind: 'rows',
     label: 'If they eat less or more than the guide says',
     columns: {
-      end: { kind: 'word', label: 'Eating', words: { low: 'less', high: 'more' } },
+      end: word('Eating', { low: 'less', high: 'more' }),
       guidePercent: percent('Of the guide', 'r'),
       needLb: amount('Hay eaten, water out', 'E_r', 'lb', -2),
       edgeOwnTon: tons('Hay on hand, used', 'O_r'),

@@ -8,18 +8,66 @@ import { percentOfNormal } from '../../math/drought/percentOfNormal.ts';
 import { lastMonthEnd, periodMonths } from '../../math/drought/periodMonths.ts';
 import { type PrecipitationIndexClass, precipitationIndexClass } from '../../math/drought/precipitationIndexClass.ts';
 import { quantileType6 } from '../../math/drought/quantileType6.ts';
-import { type RainByDay, rainByDay } from '../../math/drought/rainByDay.ts';
+import { type RainByDay, rainBetween, rainByDay } from '../../math/drought/rainByDay.ts';
 import { rankInRecord } from '../../math/drought/rankInRecord.ts';
-import { periodRain, samePeriods } from '../../math/drought/samePeriods.ts';
+import { periodRain, samePeriods, type YearsPeriod } from '../../math/drought/samePeriods.ts';
 import { indexUnderGamma } from '../../math/drought/standardizedPrecipitationIndex.ts';
 import { regularizedIncompleteGamma } from '../../math/special/regularizedIncompleteGamma.ts';
 import type { inputs } from './inputs.ts';
-import { runningTotals } from './runningTotals.ts';
+
+/** A short period is drawn in steps of some days, if the record is one of days. */
+const fineMonths = 3;
+const fineDays = 5;
+
+/** Rain so far at each step of the period, in the year asked about and in every year, all laid on the days of that year. */
+export function runningTotals({
+  table,
+  endsDay,
+  months,
+  years,
+  isMonthly,
+}: {
+  readonly table: RainByDay;
+  readonly endsDay: number;
+  readonly months: number;
+  readonly years: readonly YearsPeriod[];
+  readonly isMonthly: boolean;
+}) {
+  const isFine = months <= fineMonths && !isMonthly;
+  /** Steps of a period that ends with a day: as many in each year. */
+  const stepsOf = (lastDay: number): readonly number[] => {
+    const parts = periodMonths(lastDay, months);
+    const before = (parts[0]?.firstDay ?? lastDay) - 1;
+    if (!isFine) return [before, ...parts.map((part) => part.lastDay)];
+    const count = Math.ceil((30 * months) / fineDays);
+    return Array.from({ length: count + 1 }, (_, step) => before + Math.round((step * (lastDay - before)) / count));
+  };
+  const soFar = (lastDay: number): readonly number[] => {
+    const [before = lastDay, ...steps] = stepsOf(lastDay);
+    return [0, ...steps.map((step) => (step > before ? rainBetween(table, before + 1, step).rain : 0))];
+  };
+  const steps = stepsOf(endsDay);
+  const own = soFar(endsDay);
+  // Counted from the end: where the period begins within a February, one year may have a step more than another.
+  const others = years.map(({ year, lastDay }) => ({ year, list: soFar(lastDay) }));
+  const sumOf = (list: readonly number[], step: number): number => {
+    const sum = list.at(step - steps.length);
+    if (sum === undefined) throw new RangeError(`no rain so far at step ${step}`);
+    return sum;
+  };
+  const running = steps.map((stepDay, step) => {
+    const all = others.map(({ list }) => sumOf(list, step));
+    return { stepDay, thisIn: sumOf(own, step), middleIn: quantileType6(all, 0.5), leastIn: Math.min(...all), mostIn: Math.max(...all) };
+  });
+  const everyYear = others.flatMap(({ year, list }) => steps.map((onDay, step) => ({ ofYear: String(year), onDay, sumIn: sumOf(list, step) })));
+  return { running, everyYear };
+}
 
 type Asked = ValuesOf<typeof inputs>;
 /** Under so many years a fitted curve says more than the record bears. */
 export const fewestIndexYears = 30;
-const fewestDecileYears = 9;
+/** A shorter record cannot tell its outer tenths apart. */
+export const fewestDecileYears = 9;
 const mostSpells = 6;
 const mostDriest = 5;
 
@@ -32,6 +80,7 @@ const nothing = {
   endsDay: 0,
   totalIn: 0,
   unreadDays: 0,
+  recordCount: 0,
   yearsCount: 0,
   leftOutCount: 0,
   drierCount: 0,
@@ -40,6 +89,7 @@ const nothing = {
   medianIn: 0,
   ofMeanPercent: 0,
   ofMedianPercent: 0,
+  otherMedianPercent: 0,
   quarterPlaceCount: 0,
   quarterBelowIn: 0,
   quarterAboveIn: 0,
@@ -59,20 +109,17 @@ const nothing = {
   indexError: 0,
   lowIndex: 0,
   highIndex: 0,
+  otherIndex: 0,
   verdict: 'near-normal' as PrecipitationIndexClass,
 };
 
-/** The middle of the driest quarter, step by step, as the working shows it. */
+/** The middle of the driest quarter, step by step, as the working shows it: the two years around its place are quantiles at whole places. */
 function quarterOf(record: readonly number[]) {
-  const sorted = record.toSorted((one, other) => one - other);
-  const quarterPlaceCount = 0.25 * (sorted.length + 1);
+  const places = record.length + 1;
+  const quarterPlaceCount = 0.25 * places;
   const below = Math.floor(Math.max(1, quarterPlaceCount));
-  return {
-    quarterPlaceCount,
-    quarterBelowIn: sorted[below - 1] ?? 0,
-    quarterAboveIn: sorted[Math.min(below, sorted.length - 1)] ?? 0,
-    quarterIn: quantileType6(record, 0.25),
-  };
+  const yearAt = (place: number): number => quantileType6(record, Math.min(place, record.length) / places);
+  return { quarterPlaceCount, quarterBelowIn: yearAt(below), quarterAboveIn: yearAt(below + 1), quarterIn: quantileType6(record, 0.25) };
 }
 
 /** The index with each number on the way to it. */
@@ -113,14 +160,11 @@ interface Spell {
 function spellsIn(table: RainByDay, months: number, leastShare: number): readonly Spell[] {
   return indexSeries({ table, months, leastShare })
     .flatMap((run) =>
-      droughtEvents(run.map(({ index }) => index)).map(
-        ({ startsAt, endsAt, months: spellMonths, magnitude, lowestIndex }: DroughtEvent): Spell => ({
-          spellFromDay: run[startsAt]?.lastDay ?? 0,
-          spellToDay: run[endsAt]?.lastDay ?? 0,
-          spellMonths,
-          lowest: lowestIndex,
-          magnitude,
-        }),
+      droughtEvents(run.map(({ index }) => index)).flatMap(
+        ({ startsAt, endsAt, months: spellMonths, magnitude, lowestIndex }: DroughtEvent): readonly Spell[] => {
+          const [first, last] = [run[startsAt], run[endsAt]];
+          return first && last ? [{ spellFromDay: first.lastDay, spellToDay: last.lastDay, spellMonths, lowest: lowestIndex, magnitude }] : [];
+        },
       ),
     )
     .sort((one, other) => other.magnitude - one.magnitude)
@@ -129,7 +173,11 @@ function spellsIn(table: RainByDay, months: number, leastShare: number): readonl
 
 function againstMedians({ untilDay, windowMonths, ownRainIn, stationIn }: Asked) {
   const parts = periodMonths(untilDay, windowMonths);
-  const medianIn = parts.reduce((sum, part) => sum + ((stationIn[part.month - 1] ?? 0) * (part.lastDay - part.firstDay + 1)) / part.monthDays, 0);
+  const medianIn = parts.reduce((sum, part) => {
+    const ofMonth = stationIn[part.month - 1];
+    if (ofMonth === undefined) throw new RangeError(`no median for month ${part.month}`);
+    return sum + (ofMonth * (part.lastDay - part.firstDay + 1)) / part.monthDays;
+  }, 0);
   return {
     ...nothing,
     basis: 'medians' as const,
@@ -149,7 +197,7 @@ function tableOf(lines: Asked['rainRecord']): RainByDay {
   return table;
 }
 
-function againstRecord({ rainRecord, untilDay, windowMonths, leastPercent }: Asked) {
+function againstRecord({ rainRecord, untilDay, windowMonths, leastPercent, ownYear }: Asked) {
   const table = tableOf(rainRecord);
   const months = windowMonths;
   const leastShare = leastPercent / 100;
@@ -160,40 +208,47 @@ function againstRecord({ rainRecord, untilDay, windowMonths, leastPercent }: Ask
   const own = periodRain({ table, lastDay: endsDay, months, leastShare });
   const periods = samePeriods({ table, lastDay: endsDay, months, leastShare });
   const full = periods.filter(({ isFull }) => isFull);
-  const record = full.map(({ rain }) => rain);
+  const others = full.filter(({ lastDay }) => lastDay !== endsDay);
+  const isLeftOut = ownYear === 'left-out';
+  const judges = isLeftOut ? others : full;
+  const [record, otherRecord] = [judges, isLeftOut ? full : others].map((years) => years.map(({ rain }) => rain));
   const start = {
     ...nothing,
     beginsDay,
     endsDay,
     totalIn: own.rain,
     unreadDays: own.unreadDays,
-    yearsCount: full.length,
+    recordCount: full.length,
+    yearsCount: judges.length,
     leftOutCount: periods.length - full.length,
   };
-  if (!own.isFull || full.length === 0) return { ...start, driest: [], spells: [], running: [], everyYear: [] };
+  const lists = { driest: [], spells: [], running: [], everyYear: [] };
+  if (!own.isFull || full.length === 0 || !record || !otherRecord) return { ...start, ...lists };
+  if (others.length === 0) return { ...start, ...lists, basis: 'alone' as const };
   const [medianIn, meanIn] = [quantileType6(record, 0.5), mean(record)];
   const { drierYears, rank } = rankInRecord(own.rain, record);
-  const hasDecile = full.length >= fewestDecileYears;
-  const hasIndex = full.length >= fewestIndexYears && bearsIndex(record);
-  const decile = hasDecile ? decileType6(own.rain, record) : 0;
+  // How long the record is does not change with who is judged by it.
+  const hasIndex = full.length >= fewestIndexYears && bearsIndex(record) && bearsIndex(otherRecord);
+  const decile = judges.length >= fewestDecileYears ? decileType6(own.rain, record) : undefined;
   const driest = full
     .toSorted((one, other) => one.rain - other.rain)
     .slice(0, mostDriest)
     .map(({ year, rain }) => ({ dryYear: String(year), dryIn: rain, dryPercent: percent(rain, medianIn) }));
   return {
     ...start,
-    basis: hasIndex ? ('index' as const) : full.length > 1 ? ('ranks' as const) : ('alone' as const),
+    basis: hasIndex ? ('index' as const) : ('ranks' as const),
     drierCount: drierYears,
     rankCount: rank,
     meanIn,
     medianIn,
     ofMeanPercent: percent(own.rain, meanIn),
     ofMedianPercent: percent(own.rain, medianIn),
-    ...(hasDecile ? { ...quarterOf(record), tenthIn: quantileType6(record, 0.1), decile, group: decileGroup(decile) } : {}),
-    ...(hasIndex ? indexOf(own.rain, record) : {}),
+    otherMedianPercent: percent(own.rain, quantileType6(otherRecord, 0.5)),
+    ...(decile === undefined ? {} : { ...quarterOf(record), tenthIn: quantileType6(record, 0.1), decile, group: decileGroup(decile) }),
+    ...(hasIndex ? { ...indexOf(own.rain, record), otherIndex: indexOf(own.rain, otherRecord).index } : {}),
     driest,
     spells: hasIndex ? spellsIn(table, months, leastShare) : [],
-    ...runningTotals({ table, endsDay, months, years: full, isMonthly }),
+    ...runningTotals({ table, endsDay, months, years: judges, isMonthly }),
   };
 }
 

@@ -40,6 +40,8 @@ export function swardDay({
 }): Sward & { readonly grownLbPerAc: number } {
   need('swardDay', 'greenLbPerAc', greenLbPerAc, { above: 0 });
   need('swardDay', 'deadLbPerAc', deadLbPerAc, { atLeast: 0 });
+  need('swardDay', 'ceilingLbPerAc', ceilingLbPerAc, { above: 0 });
+  need('swardDay', 'ratePerDay', ratePerDay, { atLeast: 0, atMost: 1 });
   need('swardDay', 'response', response, { atLeast: 0, atMost: 1 });
   need('swardDay', 'senescenceShare', senescenceShare, { atLeast: 0, below: 1 });
   need('swardDay', 'weatheringShare', weatheringShare, { atLeast: 0, below: 1 });
@@ -49,11 +51,7 @@ export function swardDay({
     ? Math.max(0, logisticMass({ massLbPerAc: greenLbPerAc, ceilingLbPerAc: room, ratePerDay: ratePerDay * response, days: 1 }) - greenLbPerAc)
     : 0;
   const dying = (greenLbPerAc + grown) * senescenceShare;
-  return {
-    greenLbPerAc: greenLbPerAc + grown - dying,
-    deadLbPerAc: deadLbPerAc * (1 - weatheringShare) + dying,
-    grownLbPerAc: grown,
-  };
+  return { greenLbPerAc: greenLbPerAc + grown - dying, deadLbPerAc: deadLbPerAc * (1 - weatheringShare) + dying, grownLbPerAc: grown };
 }
 
 /**

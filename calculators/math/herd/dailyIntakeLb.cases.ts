@@ -1,4 +1,5 @@
 import { checkList, tableChecks } from '../checks.ts';
+import { needThere } from '../need.ts';
 import { dailyIntakeLb } from './dailyIntakeLb.ts';
 
 const each = (weightLb: number, intakePercent: number) => dailyIntakeLb({ head: 1, weightLb, intakePercent });
@@ -57,7 +58,7 @@ export default checkList('dailyIntakeLb', [
     `,
     what: (animal) => `Forage of a year, lb: ${animal}`,
     ours: (animal) => {
-      const [weightLb, intakePercent] = animals[animal] ?? [Number.NaN, Number.NaN];
+      const [weightLb, intakePercent] = needThere('dailyIntakeLb', animal, animals[animal]);
       return 365 * each(weightLb, intakePercent);
     },
     source: 'texas-animal-units',
@@ -78,14 +79,7 @@ export default checkList('dailyIntakeLb', [
     where: 'A simpler approach, table 2',
     seen: 'print',
   }),
-  {
-    what: 'A 700-lb calf at 3 %',
-    ours: () => each(700, 3),
-    printed: '21',
-    source: 'mullenix-2022',
-    where: 'Growing cattle',
-    seen: 'print',
-  },
+  { what: 'A 700-lb calf at 3 %', ours: () => each(700, 3), printed: '21', source: 'mullenix-2022', where: 'Growing cattle', seen: 'print' },
   {
     what: 'A 1,200-lb cow at 3.5 %',
     ours: () => each(1200, 3.5),
@@ -134,30 +128,9 @@ export default checkList('dailyIntakeLb', [
     where: 'Daily intake',
     seen: 'print',
   },
-  {
-    what: 'A 1,200-lb cow at 3 %',
-    ours: () => each(1200, 3),
-    printed: '36',
-    source: 'omafra-pasture-2010',
-    where: 'Step 1',
-    seen: 'print',
-  },
-  {
-    what: 'A 1,500-lb cow at 3 %',
-    ours: () => each(1500, 3),
-    printed: '45',
-    source: 'omafra-pasture-2010',
-    where: 'Step 1',
-    seen: 'print',
-  },
-  {
-    what: 'A 1,400-lb cow at 2.6 %',
-    ours: () => each(1400, 2.6),
-    printed: '36.4',
-    source: 'johnson-hay-needs-2024',
-    where: 'Rule 1',
-    seen: 'print',
-  },
+  { what: 'A 1,200-lb cow at 3 %', ours: () => each(1200, 3), printed: '36', source: 'omafra-pasture-2010', where: 'Step 1', seen: 'print' },
+  { what: 'A 1,500-lb cow at 3 %', ours: () => each(1500, 3), printed: '45', source: 'omafra-pasture-2010', where: 'Step 1', seen: 'print' },
+  { what: 'A 1,400-lb cow at 2.6 %', ours: () => each(1400, 2.6), printed: '36.4', source: 'johnson-hay-needs-2024', where: 'Rule 1', seen: 'print' },
   {
     what: '100 cows of 1,400 lb at 2.6 %',
     ours: () => dailyIntakeLb({ head: 100, weightLb: 1400, intakePercent: 2.6 }),
@@ -166,14 +139,7 @@ export default checkList('dailyIntakeLb', [
     where: 'Hay a day',
     seen: 'print',
   },
-  {
-    what: 'A 1,350-lb cow at 2.5 %',
-    ours: () => each(1350, 2.5),
-    printed: '33.75',
-    source: 'banta-hay-needs',
-    where: 'Example',
-    seen: 'print',
-  },
+  { what: 'A 1,350-lb cow at 2.5 %', ours: () => each(1350, 2.5), printed: '33.75', source: 'banta-hay-needs', where: 'Example', seen: 'print' },
   {
     what: '68 cows of 1,200 lb at 2 %',
     ours: () => dailyIntakeLb({ head: 68, weightLb: 1200, intakePercent: 2 }),

@@ -72,6 +72,8 @@ export function dualCoefficientDay({
   depletionFraction,
   dayOrder,
 }: DualCoefficientInputs): DualCoefficientDay {
+  need('dualCoefficientDay', 'surfaceDepletionMm', surfaceDepletionMm, { atLeast: 0 });
+  need('dualCoefficientDay', 'depletionMm', depletionMm, { atLeast: 0 });
   need('dualCoefficientDay', 'rainMm', rainMm, { atLeast: 0 });
   need('dualCoefficientDay', 'referenceMm', referenceMm, { atLeast: 0 });
   need('dualCoefficientDay', 'wettedShare', wettedShare, { above: 0, atMost: 1 });
@@ -79,11 +81,7 @@ export function dualCoefficientDay({
   const wettedSurface = Math.max(0, surfaceDepletionMm - rainMm / wettedShare);
   const wettedRoots = Math.max(0, depletionMm - rainMm);
 
-  const reduction = evaporationReduction({
-    surfaceDepletionMm: afterRain ? wettedSurface : surfaceDepletionMm,
-    readilyEvaporableMm,
-    evaporableMm,
-  });
+  const reduction = evaporationReduction({ surfaceDepletionMm: afterRain ? wettedSurface : surfaceDepletionMm, readilyEvaporableMm, evaporableMm });
   const evaporation = evaporationCoefficient({ reduction, maximumCoefficient, basalCoefficient, exposedShare });
   const stress = stressCoefficient({ depletionMm: afterRain ? wettedRoots : depletionMm, totalAvailableMm, depletionFraction });
 

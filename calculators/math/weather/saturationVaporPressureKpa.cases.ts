@@ -1,4 +1,5 @@
 import { checkList, tableChecks } from '../checks.ts';
+import { needThere } from '../need.ts';
 import { meanSaturationVaporPressureKpa, saturationVaporPressureKpa, vaporPressureSlopeKpaPerC } from './saturationVaporPressureKpa.ts';
 
 const annex = tableChecks({
@@ -24,11 +25,7 @@ const annex = tableChecks({
 });
 
 /** Row: place. Columns: e° of the highest and lowest temperature, their mean, slope at the mean temperature. */
-const days: Readonly<Record<string, readonly [min: number, max: number]>> = {
-  Bangkok: [25.6, 34.8],
-  Uccle: [12.3, 21.5],
-  Lyon: [14.8, 26.6],
-};
+const days: Readonly<Record<string, readonly [min: number, max: number]>> = { Bangkok: [25.6, 34.8], Uccle: [12.3, 21.5], Lyon: [14.8, 26.6] };
 const examples = tableChecks({
   columns: ['e°(Tmax)', 'e°(Tmin)', 'es', 'Δ'],
   text: `
@@ -38,7 +35,7 @@ const examples = tableChecks({
   `,
   what: (place, column) => `${column}, ${place}`,
   ours: (place, column) => {
-    const [min, max] = days[place] ?? [0, 0];
+    const [min, max] = needThere('saturationVaporPressureKpa', place, days[place]);
     if (column === 'es') return meanSaturationVaporPressureKpa(min, max);
     if (column === 'Δ') return vaporPressureSlopeKpaPerC((min + max) / 2);
     return saturationVaporPressureKpa(column === 'e°(Tmax)' ? max : min);
