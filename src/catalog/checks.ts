@@ -26,7 +26,7 @@ function reached(): ReadonlySet<string> {
     if (found.has(path)) continue;
     found.add(path);
     for (const { fileName } of ts.preProcessFile(code[path] ?? '', true, true).importedFiles) {
-      const target = new URL(fileName, `file:///src/${path}`).pathname.replace('/calculators', '../calculators');
+      const target = new URL(fileName, `file:///src/catalog/${path}`).pathname.replace('/calculators', '../../calculators');
       if (target in code) waiting.push(target);
     }
   }
