@@ -1,4 +1,4 @@
-import type { Calculator, Outcome } from './define.ts';
+import type { Calculator, Outcome, Run } from './define.ts';
 import { fromLink } from './link.ts';
 import type { Scalar } from './quantities.ts';
 import { readForm } from './state.ts';
@@ -29,14 +29,19 @@ export interface CaseList {
   })[];
 }
 
+/** Runs one query from beginning to end, as the page and the command do. */
+export function runLink(calculator: Calculator, query: string, records: Case['records'] = {}): Run {
+  const { form } = fromLink(calculator, query);
+  const { values, problems } = readForm(calculator.inputs, { ...form.this, ...records });
+  return problems.length > 0 ? { refusals: problems } : calculator.run(values);
+}
+
 /**
- * Runs one query from beginning to end, as the page and the command do.
+ * The same where it must compute.
  * @throws RangeError with the message for people if the query does not compute
  */
 export function runQuery(calculator: Calculator, query: string, records: Case['records'] = {}): Outcome {
-  const { form } = fromLink(calculator, query);
-  const { values, problems } = readForm(calculator.inputs, { ...form.this, ...records });
-  const run = problems.length > 0 ? { refusals: problems } : calculator.run(values);
+  const run = runLink(calculator, query, records);
   if ('refusals' in run) throw new RangeError(run.refusals.map(({ at, say }) => `${calculator.slug}, ${at}: ${say}`).join(' '));
   return run.outcome;
 }

@@ -105,6 +105,8 @@ export interface Calculator {
   readonly steps: readonly PlainStep[];
   /** Every caution that can appear, for the reference page and the checks. */
   readonly cautions: readonly { readonly say: string; readonly source: string }[];
+  /** Every refusal past those of the fields' own limits, for the checks; `parts.soilGroup` for a row's cell. */
+  readonly refusals: readonly Problem[];
   readonly limits: readonly string[];
   readonly picture: PlainPicture | undefined;
   readonly hasCalendar: boolean;
@@ -206,6 +208,12 @@ export const defineCalculator = <const I extends Inputs, R extends object>(work:
       results: words.results.map(({ of, range }) => ({ of, ...(range === undefined ? {} : { range: { low: range.low, high: range.high } }) })),
       steps: words.steps.map(plainStep),
       cautions: words.cautions.map(({ say, source }) => ({ say, source })),
+      refusals: [
+        ...(work.refusals ?? []).map(({ at, say }) => ({ at, say })),
+        ...Object.entries(inputs).flatMap(([key, input]) =>
+          input.kind === 'rows' ? input.refusals.map(({ at, say }) => ({ at: `${key}.${at}`, say })) : [],
+        ),
+      ],
       limits: words.limits,
       picture: words.picture,
       hasCalendar: words.calendar !== undefined,

@@ -78,6 +78,8 @@ export interface RowsInput<C extends Columns = Columns> {
   /** Stands once, above the table. */
   readonly tool?: Marks;
   readonly refuse: (row: unknown) => readonly RowProblem[];
+  /** Every refusal that `refuse` can give. */
+  readonly refusals: readonly RowProblem[];
 }
 /** Twelve values, January first. */
 export interface MonthsInput<U extends UnitName = UnitName> extends Common {
@@ -127,9 +129,10 @@ export interface RowRefusal<C extends Columns> {
 export const rows = <const C extends Columns>({
   refusals = [],
   ...spec
-}: Omit<RowsInput<C>, 'kind' | 'refuse'> & { readonly refusals?: readonly RowRefusal<NoInfer<C>>[] }): RowsInput<C> => ({
+}: Omit<RowsInput<C>, 'kind' | 'refuse' | 'refusals'> & { readonly refusals?: readonly RowRefusal<NoInfer<C>>[] }): RowsInput<C> => ({
   kind: 'rows',
   ...spec,
+  refusals: refusals.map(({ at, say }) => ({ at, say })),
   refuse: (row) => (isRowOf(spec.columns, row) ? refusals.filter((each) => each.when(row)).map(({ at, say }) => ({ at, say })) : []),
 });
 

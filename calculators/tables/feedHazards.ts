@@ -224,6 +224,16 @@ export const waterSalts = [
 /** Prussic acid in forage: edges in ppm of HCN in dry matter. A field strip that turns means 100 to 200 ppm, which Oregon State calls toxic. */
 export const foragePrussicAcid = [
   {
+    list: 'kansas',
+    source: 'bean-prussic-302',
+    where: 'testing for prussic acid, 2: dry basis',
+    seen: 'print',
+    bands: [
+      { from: 0, printed: 'not over 500 ppm dry', severity: 1 },
+      { from: 500, printed: 'potentially toxic, not the only source of feed', severity: 2 },
+    ],
+  },
+  {
     list: 'purdue',
     source: 'rhykerd-johnson-prussic',
     where: 'what prussic acid poisoning is; 0.1 percent',
@@ -246,9 +256,23 @@ export const foragePrussicAcid = [
   },
 ] as const satisfies readonly BandList[];
 
-/** A rule for grazing or feeding sorghums: a height to reach, inches, or a wait, days. */
+/** The same list for a slip that reports the feed as it came: edges in ppm of HCN as is. Either line counts; for hay this one is the lower. */
+export const foragePrussicAcidAsIs = [
+  {
+    list: 'kansas-as-is',
+    source: 'bean-prussic-302',
+    where: 'testing for prussic acid, 2: as-is basis',
+    seen: 'print',
+    bands: [
+      { from: 0, printed: 'not over 200 ppm as is', severity: 1 },
+      { from: 200, printed: 'potentially toxic, not the only source of feed', severity: 2 },
+    ],
+  },
+] as const satisfies readonly BandList[];
+
+/** A rule for grazing or feeding sorghums and indiangrass: a height to reach, inches, or a wait, days. */
 export interface PrussicRule {
-  readonly crop: 'sudangrass' | 'sorghum-sudangrass' | 'sorghum';
+  readonly crop: 'sudangrass' | 'sorghum-sudangrass' | 'sorghum' | 'indiangrass';
   readonly event: 'height' | 'killing-frost' | 'light-frost' | 'new-shoots-after-frost' | 'rain-after-drought' | 'ensiled';
   readonly least: number;
   readonly unit: 'in' | 'days';
@@ -262,6 +286,8 @@ const wisconsin = { source: 'agproud-35189', where: 'heights and waits', seen: '
 const texas = { source: 'hay-forage-311', where: 'heights and waits', seen: 'print' } as const;
 const seedway = { source: 'seedway-sorghum', where: 'heights and ensiling', seen: 'print' } as const;
 
+const ohio = { source: 'sulc-frost-1613', where: 'indiangrass, less than 8 inches', seen: 'print' } as const;
+
 export const prussicRules = [
   { crop: 'sudangrass', event: 'height', least: 18, unit: 'in', ...nebraska },
   { crop: 'sudangrass', event: 'height', least: 18, unit: 'in', ...wisconsin },
@@ -271,6 +297,7 @@ export const prussicRules = [
   { crop: 'sorghum-sudangrass', event: 'height', least: 30, unit: 'in', ...seedway },
   { crop: 'sorghum', event: 'height', least: 24, unit: 'in', ...nebraska },
   { crop: 'sorghum', event: 'height', least: 24, unit: 'in', ...texas },
+  { crop: 'indiangrass', event: 'height', least: 8, unit: 'in', ...ohio },
   { crop: 'sudangrass', event: 'killing-frost', least: 7, unit: 'days', ...nebraska },
   { crop: 'sorghum-sudangrass', event: 'killing-frost', least: 7, unit: 'days', ...nebraska },
   { crop: 'sorghum', event: 'killing-frost', least: 7, unit: 'days', ...nebraska },
@@ -293,5 +320,41 @@ export const prussicRules = [
   { crop: 'sorghum', event: 'ensiled', least: 56, unit: 'days', ...seedway },
 ] as const satisfies readonly PrussicRule[];
 
-/** Nitrate nitrogen from feed and water in one day that is often fatal to ruminants, grams for 100 lb of live weight: 300 mg a lb. */
-export const oftenFatalNitrate = { gPerCwt: 30, source: 'mahanna-nitrate', where: 'second paragraph', seen: 'print' } as const;
+/** A printed amount of nitrate near which ruminants die, grams for 100 lb of live weight, counted as the source counts it. */
+export interface DeadlyDose {
+  readonly key: string;
+  readonly about: string;
+  readonly gPerCwt: number;
+  readonly form: 'no3-n' | 'no3' | 'kno3';
+  readonly source: string;
+  readonly where: string;
+  readonly seen: 'print' | 'transcription' | 'memory';
+}
+// 0.05 percent of 100 lb.
+const researchServiceG = 22.679_618_5;
+const researchService = { gPerCwt: researchServiceG, source: 'ars-nitrate-plants', where: 'how it affects livestock', seen: 'print' } as const;
+export const deadlyNitrate = [
+  {
+    key: 'bull-calves',
+    about: 'Bull calves, one dose of potassium nitrate: the least deadly one is more than this',
+    gPerCwt: 30,
+    form: 'kno3',
+    source: 'prewitt-merilan',
+    where: 'summary',
+    seen: 'print',
+  },
+  { key: 'research-service-salt', about: '0.05 percent of weight, if potassium nitrate is meant', form: 'kno3', ...researchService },
+  { key: 'research-service-ion', about: '0.05 percent of weight, if nitrate itself is meant', form: 'no3', ...researchService },
+  {
+    key: 'dairy-page',
+    about: 'A dairy page, 300 milligrams a pound: most likely meant as potassium nitrate, which nobody has proven',
+    gPerCwt: 30,
+    form: 'no3-n',
+    source: 'mahanna-nitrate',
+    where: 'second paragraph',
+    seen: 'print',
+  },
+] as const satisfies readonly DeadlyDose[];
+
+/** What those amounts come to, without the last: grams of nitrate nitrogen in a day for 100 lb of live weight. The low end leads. It is no ceiling to feed up to. */
+export const deadlyNitrateBand = { leastGPerCwt: 3, mostGPerCwt: 5 } as const;

@@ -22,7 +22,12 @@ export function runTexts(calculator: Calculator, texts: Texts, system: UnitSyste
 /** The other side with the place of the first, or nothing when there is no comparison. */
 export const otherTexts = (calculator: Calculator, form: Form): Texts | null => form.that && withPlaceOf(calculator.inputs, form.this, form.that);
 
-/** What tells the two managements apart, in the words of the first inputs that differ. */
+/** More differences than this are counted, not told: a title has to fit above a column. */
+const mostTold = 2;
+const titleOf = (parts: readonly string[]): string =>
+  `${parts.slice(0, mostTold).join(', ')}${parts.length > mostTold ? `, and ${parts.length - mostTold} more` : ''}`;
+
+/** What tells the two managements apart, in the words of the inputs that differ. */
 export function sideTitles(calculator: Calculator, mine: Texts, theirs: Texts | null, system: UnitSystem): readonly [string, string] {
   if (!theirs) return ['', ''];
   const differing = Object.entries(calculator.inputs).flatMap(([key, input]): (readonly [string, string])[] => {
@@ -42,6 +47,5 @@ export function sideTitles(calculator: Calculator, mine: Texts, theirs: Texts | 
     const [one, other] = [textIn(mine[key]), textIn(theirs[key])];
     return one !== other && isShown(input, mine) && isShown(input, theirs) ? [[say(input, one), say(input, other)]] : [];
   });
-  const [first] = differing;
-  return first ?? ['', ''];
+  return [titleOf(differing.map(([one]) => one)), titleOf(differing.map(([, other]) => other))];
 }

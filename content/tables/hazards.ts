@@ -1,8 +1,12 @@
+import { nitrateNitrogenPpm } from '../../calculators/math/hazards/nitrateNitrogenPpm.ts';
 import {
   type Band,
   type BandList,
+  type DeadlyDose,
+  deadlyNitrate,
   forageNitrate,
   foragePrussicAcid,
+  foragePrussicAcidAsIs,
   prussicRules,
   type RationBand,
   waterNitrate,
@@ -39,7 +43,17 @@ const saysOf = ({ by, band, about, seen }: Step<Band>): string => {
 const shareOf = ({ severity }: Band, percent: number | null): Cell => (severity === 0 ? 'no limit named' : percent);
 const never = 'No row here is a clearance.';
 
-const crops = { sudangrass: 'Sudangrass', 'sorghum-sudangrass': 'Sorghum-sudangrass', sorghum: 'Sorghum, milo, johnsongrass' } as const;
+const toTenths = (value: number): number => Math.round(10 * value) / 10;
+/** Grams keep the proportions that parts per million have. */
+const nitrogenGPerCwt = ({ gPerCwt, form }: DeadlyDose): number =>
+  toTenths(nitrateNitrogenPpm({ amount: gPerCwt, form, unit: 'ppm', basis: 'dry', dryMatterPercent: 100 }));
+
+const crops = {
+  sudangrass: 'Sudangrass',
+  'sorghum-sudangrass': 'Sorghum-sudangrass',
+  sorghum: 'Sorghum, milo, johnsongrass',
+  indiangrass: 'Indiangrass',
+} as const;
 const events = {
   height: 'until it is this tall',
   'killing-frost': 'after a frost that kills it all',
@@ -70,6 +84,25 @@ export const hazards: TableGroup = {
         { key: 'span', label: 'Nitrate nitrogen, dry', unit: 'ppm', of: spanOf },
         { key: 'most', label: 'Most of the ration', unit: '%', of: ({ band }) => shareOf(band, band.mostPercent) },
         { key: 'most-pregnant', label: 'Most, bred stock', unit: '%', of: ({ band }) => shareOf(band, band.mostPregnantPercent) },
+      ],
+    }),
+    tableOf({
+      slug: 'deadly-nitrate',
+      title: 'Nitrate in a day that is near the least that kills',
+      says: 'What research prints for cattle, as it counts it and as nitrate nitrogen, grams for 100 lb of the animal.',
+      trap: 'Potassium nitrate, nitrate and nitrate nitrogen are three numbers for one thing. A page that mixes them up is seven times off.',
+      caution: `None of these is a ceiling to feed up to: few animals were tried, and feed that is eaten fast kills with less. ${never} Ask a veterinarian.`,
+      searchWords: ['lethal dose', 'nitrate poisoning', 'how much nitrate kills a cow', 'potassium nitrate'],
+      file: 'feedHazards',
+      calculators: ['feed-hazards'],
+      rowsAre: 'The source says',
+      entries: deadlyNitrate,
+      key: ({ key }) => key,
+      name: ({ about }) => about,
+      origin: (entry) => entry,
+      columns: [
+        { key: 'as-printed', label: 'As it counts, grams for 100 lb', of: ({ gPerCwt }) => toTenths(gPerCwt) },
+        { key: 'nitrogen', label: 'As nitrate nitrogen, grams for 100 lb', of: nitrogenGPerCwt },
       ],
     }),
     tableOf({
@@ -124,21 +157,21 @@ export const hazards: TableGroup = {
       slug: 'prussic-acid',
       title: 'Prussic acid in forage: what universities say',
       says: 'Classes for prussic acid (HCN) in dry feed, in the words of each publication.',
-      trap: 'The poison comes and goes within days, and a sample loses it on the way to the laboratory. Yesterday’s result is about yesterday.',
+      trap: 'The poison comes and goes within days, and a sample loses it on the way to the laboratory. Ask if the slip’s figure is dry or as is: one guide draws its line at 500 ppm dry and 200 as is.',
       caution: `Prussic acid kills in minutes. ${never} Keep stock out until the wait is over, and ask a veterinarian.`,
       searchWords: ['HCN', 'cyanide', 'sorghum', 'sudangrass', 'johnsongrass', 'prussic acid test'],
       file: 'feedHazards',
       calculators: ['feed-hazards'],
       rowsAre: 'The list says',
-      entries: stepsOf<Band>(foragePrussicAcid),
+      entries: [...stepsOf<Band>(foragePrussicAcid), ...stepsOf<Band>(foragePrussicAcidAsIs)],
       key: ({ key }) => key,
       name: saysOf,
       origin: (entry) => entry,
-      columns: [{ key: 'span', label: 'HCN, dry', unit: 'ppm', of: spanOf }],
+      columns: [{ key: 'span', label: 'HCN, dry unless it says as is', unit: 'ppm', of: spanOf }],
     }),
     tableOf({
       slug: 'prussic-waits',
-      title: 'Sorghums: heights and waits before stock go in (prussic acid)',
+      title: 'Sorghums and indiangrass: heights and waits before stock go in (prussic acid)',
       says: 'The least height, or the least days to keep stock out, that each publication gives.',
       trap: 'Each frost that leaves part of the stand alive starts the count again. New shoots are the worst of it.',
       caution: `Prussic acid kills in minutes. ${never} A wait that is over lowers the risk and does not end it; nitrate stays in the plant all the same.`,

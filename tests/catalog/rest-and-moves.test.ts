@@ -62,11 +62,56 @@ describe('rest-and-moves', () => {
       const outcome = run(query);
       expect(outcome.shown[0]).toBe('verdict');
       expect(resultAt(outcome, 'verdict')).toBe('none-until-rain');
-      expect(outcome.shown).not.toContain('restDays');
+      expect(outcome.shown).not.toContain('wholeRestDays');
       expect(outcome.shown).not.toContain('neededPaddocks');
       expect(outcome.note).toContain('until it rains');
       expect(outcome.calendar).toHaveLength(8);
     }
+  });
+
+  test('says what has grown back at the planned return, how long it feeds, and what feed is short', () => {
+    // Worked by hand. 4 in at 250 lb an inch: 1,000 lb above the stubble. (9 - 1) x 4 = 32 days at 15 lb: 480 lb.
+    // 12 ac x 1,000 x 65 % = 7,800 lb for 2,028 lb a day: 3.8 days. 12 x 480 x 65 % = 3,744 lb: 1.8 days. 4 x 2,028 - 3,744 = 4,368 lb.
+    const outcome = run(
+      'start-height=8in&stop-height=4in&density=250lb/ac/in&growth=15lb/ac/d&paddock=9&stay=4d&own-paddock=12ac&eaten-from=own&own-eaten=65pct&stock.kind=other&stock.count=60&stock.weight=1300lb&stock.intake=2.6pct',
+    );
+    const at = (path: string): number => Number(resultAt(outcome, path));
+    expectWithin(at('demandLbPerDay'), 2028, 1e-9);
+    expect(at('givenRestDays')).toBe(32);
+    expect(at('backLbPerAc')).toBe(480);
+    expect(at('regrowLbPerAc')).toBe(1000);
+    expectWithin(at('fullDays'), 3.8, 0.05);
+    expectWithin(at('backDays'), 1.8, 0.05);
+    expectWithin(at('backFeedLb'), 3744, 1e-9);
+    expectWithin(at('shortFeedLb'), 4368, 1e-9);
+    expect(at('wholeRestDays')).toBe(67);
+    expect(at('wholeShortDays')).toBe(35);
+    expect(outcome.note).toContain('480 lb/ac of 1,000 lb/ac has grown back');
+    expect(outcome.note).toContain('4,368 lb of other feed is short');
+    // No entry sends the herd back without the condition.
+    expect(outcome.calendar.slice(9).length).toBeGreaterThan(0);
+    for (const { title, text } of outcome.calendar.slice(9)) {
+      expect(title).toContain('only if it has grown back');
+      expect(text).toContain('it will not have');
+    }
+    expect(outcome.cautions[0]?.say).toContain('back before the grass is');
+  });
+
+  test('with enough growth a paddock is back in full, and the entries still carry the condition', () => {
+    const outcome = run('growth=80lb/ac/d&paddock=12&own-paddock=30ac');
+    expect(resultAt(outcome, 'backLbPerAc')).toBe(resultAt(outcome, 'regrowLbPerAc'));
+    expect(resultAt(outcome, 'backVerdict')).toBe('feeds');
+    expect(resultAt(outcome, 'shortFeedLb')).toBe(0);
+    for (const { title, text } of outcome.calendar.slice(12)) {
+      expect(title).toContain('only if it has grown back');
+      expect(text).not.toContain('it will not have');
+    }
+  });
+
+  test('a link from before acres were asked opens with them as large as the herd needs', () => {
+    const outcome = run('paddock=8&stay=4d&v=1');
+    expect(resultAt(outcome, 'acresAc')).toBe(resultAt(outcome, 'paddockAc'));
+    expect(outcome.shown).not.toContain('shortFeedLb');
   });
 
   test('pounds in an inch make no difference to a rest measured by heights', () => {
@@ -83,7 +128,9 @@ describe('rest-and-moves', () => {
         expect(outcome.calendar.length).toBeGreaterThan(0);
         expect(outcome.calendar.length).toBeLessThanOrEqual(40);
         outcome.calendar.forEach((entry, at) => {
-          expect(entry.title).toBe(`Look at paddock ${resultAt(outcome, `moves.${at}.paddock`)}`);
+          expect(entry.title).toMatch(
+            new RegExp(`^Look at paddock ${resultAt(outcome, `moves.${at}.paddock`)}(: go in only if it has grown back)?$`),
+          );
           expect(Number(resultAt(outcome, `moves.${at}.inDay`)) - entry.day).toBe(3);
         });
       }),

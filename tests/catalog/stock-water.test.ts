@@ -32,6 +32,23 @@ describe('stock-water', () => {
       'lastsDays',
     );
   });
+  it('speaks of lists and of the heat only where lists were used, and not of a figure of one’s own', () => {
+    const lists = runQuery(definition, 'intake-from=lists&hot=95f');
+    expect(lists.ranges['needGalPerDay']).toMatch(/by the lowest lists/);
+    expect(lists.note).toMatch(/On a day of 95/);
+    const own = runQuery(definition, 'intake-from=known&hot=95f');
+    expect(own.ranges['needGalPerDay']).toMatch(/your own figure/);
+    for (const said of [own.note, ...Object.values(own.ranges)]) expect(said).not.toMatch(/lists|95/);
+  });
+  it('names polio where sulfate is high', () => {
+    const at = (mgPerL: number) =>
+      runQuery(definition, `slip=tested&sulfate=${mgPerL}mg/l`)
+        .cautions.map(({ say }) => say)
+        .join(' ');
+    expect(at(1000)).toMatch(/polio \(polioencephalomalacia\)/);
+    expect(at(3000)).toMatch(/polio \(polioencephalomalacia\)/);
+    expect(at(900)).not.toMatch(/polio/);
+  });
   it('counts drinking alone where nothing dries up', () => {
     // Whole days of a pond without losses are what it holds over what they drink.
     const query = 'evaporation=0in/d&seepage=0in/d&max-depth=4ft';

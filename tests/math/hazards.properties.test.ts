@@ -8,8 +8,11 @@ import { nitrateAsPpm, nitrateNitrogenPpm } from '../../calculators/math/hazards
 import { strictestPrussicRule } from '../../calculators/math/hazards/strictestPrussicRule.ts';
 import {
   type BandList,
+  deadlyNitrate,
+  deadlyNitrateBand,
   forageNitrate,
   foragePrussicAcid,
+  foragePrussicAcidAsIs,
   prussicRules,
   waterNitrate,
   waterSalts,
@@ -20,7 +23,14 @@ const number = (min: number, max: number) => fc.double({ min, max, noNaN: true }
 const near = (one: number, other: number, relative = 1e-9): void => {
   expect(Math.abs(one - other)).toBeLessThanOrEqual(relative * Math.max(1, Math.abs(other)));
 };
-const every: readonly BandList[] = [...forageNitrate, ...waterNitrate, ...waterSulfate, ...waterSalts, ...foragePrussicAcid];
+const every: readonly BandList[] = [
+  ...forageNitrate,
+  ...waterNitrate,
+  ...waterSulfate,
+  ...waterSalts,
+  ...foragePrussicAcid,
+  ...foragePrussicAcidAsIs,
+];
 
 describe('nitrate in any form', () => {
   const form = fc.constantFrom('no3-n' as const, 'no3' as const, 'kno3' as const);
@@ -34,6 +44,17 @@ describe('nitrate in any form', () => {
         near(nitrateNitrogenPpm({ amount: asFed, form: as, unit: 'ppm', basis: 'as-fed', dryMatterPercent }), nitrogenPpm);
       }),
     );
+  });
+});
+
+describe('the amount near the least that kills', () => {
+  const nitrogenGPerCwt = ({ gPerCwt, form }: (typeof deadlyNitrate)[number]): number =>
+    nitrateNitrogenPpm({ amount: gPerCwt, form, unit: 'ppm', basis: 'dry', dryMatterPercent: 100 });
+  it('comes from what research prints, without the page whose unit is in doubt', () => {
+    // By hand: 30 / 7.2182 = 4.16; 22.68 / 7.2182 = 3.14; 22.68 / 4.4268 = 5.12.
+    const found = deadlyNitrate.filter(({ source }) => source !== 'mahanna-nitrate').map(nitrogenGPerCwt);
+    expect(found.map((each) => each.toFixed(2))).toEqual(['4.16', '3.14', '5.12']);
+    expect(deadlyNitrateBand).toEqual({ leastGPerCwt: Math.floor(Math.min(...found)), mostGPerCwt: Math.round(Math.max(...found)) });
   });
 });
 

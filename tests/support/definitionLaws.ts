@@ -165,6 +165,11 @@ function itSaysWhatIsWrong(name: string, input: NumberInput): void {
     'a decimal comma': '1,5',
     'division by nothing': '1/0',
   };
+  it(`${name}: takes its limits and nothing past them`, () => {
+    const past = input.whole === true ? 1 : (input.max - input.min) / 1e6;
+    for (const inside of [input.min, input.max]) expect('value' in readCell(input, plainNumber(inside)), `${inside}`).toBe(true);
+    for (const outside of [input.min - past, input.max + past]) expect('problem' in readCell(input, plainNumber(outside)), `${outside}`).toBe(true);
+  });
   it(`${name}: names the field in every message`, () => {
     for (const [mistake, text] of Object.entries(mistakes)) {
       const reading = readCell(input, text);

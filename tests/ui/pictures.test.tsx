@@ -57,6 +57,7 @@ const calculator: Calculator = {
   results: [],
   steps: [],
   cautions: [],
+  refusals: [],
   limits: [],
   picture: undefined,
   hasCalendar: false,

@@ -11,6 +11,9 @@ import type { kindWords } from './herd.ts';
 
 const dayMs = 86_400_000;
 const basisPercents = { 'air-dry': 90, 'oven-dry': 100 } as const;
+/** How far the share eaten may be off: from range to pasture moved every few days it runs over more than this. */
+const shareSwingPercent = 15;
+const shareLimitsPercent = { least: 5, most: 90 } as const;
 /** About as many points as a curve on a phone needs. */
 const delayPoints = 10;
 
@@ -180,6 +183,18 @@ export function compute(asked: Asked) {
   const { head: exactGoHead, isLate } = mustGo(thisLb, waitDays);
   const verdict: 'all-stay' | 'some-go' | 'too-late' = isLate ? 'too-late' : whole(exactGoHead) > 0 ? 'some-go' : 'all-stay';
   const nowGo = mustGo(thisLb, 0).head;
+  /** Nobody weighs the share eaten. All that a pasture gives goes up and down with it. */
+  const shares = isSurvey
+    ? [
+        Math.max(shareLimitsPercent.least, eatenPercent - shareSwingPercent),
+        eatenPercent,
+        Math.min(shareLimitsPercent.most, eatenPercent + shareSwingPercent),
+      ].map((sharePercent) => ({
+        sharePercent,
+        shareNormalHead: carries((normalLb * sharePercent) / eatenPercent, seasonDays),
+        shareGoHead: whole(mustGo((thisLb * sharePercent) / eatenPercent, waitDays).head),
+      }))
+    : [];
   const lastsDays = Math.min(leftDays, leftLb / herdLbPerDay);
   const everyDays = Math.ceil(leftDays / delayPoints);
   const normal = year('normal', normalLb);
@@ -188,6 +203,7 @@ export function compute(asked: Asked) {
   const otherBasisPercent = asked.yieldBasis === 'air-dry' ? basisPercents['oven-dry'] : basisPercents['air-dry'];
   return {
     eatenPercent,
+    shares,
     basisPercent,
     otherBasisPercent,
     grounds,

@@ -6,9 +6,23 @@ import { inputs } from './inputs.ts';
 import { quantities } from './quantities.ts';
 import { steps } from './steps.ts';
 
+interface ByShare {
+  readonly sharePercent: number;
+  readonly shareNormalHead: number;
+  readonly shareGoHead: number;
+}
+/** `23 to 68 by the share eaten, 25 to 55 %`: the head count goes up and down with a share that nobody weighs. */
+function shareRange(shares: readonly ByShare[], headOf: (line: ByShare) => number, before: string): string {
+  const [less, more] = [shares[0], shares.at(-1)];
+  if (less === undefined || more === undefined) return '';
+  const heads = [Math.round(headOf(less)), Math.round(headOf(more))] as const;
+  if (heads[0] === heads[1]) return '';
+  return `${before}${heads[0]} to ${heads[1]} by the share eaten, ${Math.round(less.sharePercent)} to ${Math.round(more.sharePercent)} %`;
+}
+
 export default defineCalculator({
   slug: 'carrying-capacity',
-  version: 1,
+  version: 2,
   title: 'Carrying capacity in a dry year',
   inputs,
   refusals: [
@@ -64,16 +78,24 @@ export default defineCalculator({
       range: {
         low: 'lowGoHead',
         high: 'highGoHead',
-        says: ({ highGoHead, firstHead }) =>
-          `{low} if the rest of the season grows as usual, ${highGoHead === firstHead ? 'all {high}' : '{high}'} if nothing more grows`,
+        says: ({ highGoHead, firstHead, shares }) =>
+          `{low} if the rest of the season grows as usual, ${highGoHead === firstHead ? 'all {high}' : '{high}'} if nothing more grows${shareRange(shares, ({ shareGoHead }) => shareGoHead, '; ')}`,
       },
     },
     { of: 'nowGoHead', when: ({ waitDays, goHead }) => waitDays > 0 && goHead > 0 },
-    { of: 'normalHead', range: { low: 'poorHead', high: 'normalHead', says: '{low} in a poor year' } },
+    {
+      of: 'normalHead',
+      range: {
+        low: 'poorHead',
+        high: 'normalHead',
+        says: ({ shares }) => `{low} in a poor year${shareRange(shares, ({ shareNormalHead }) => shareNormalHead, '; in a normal one ')}`,
+      },
+    },
     { of: 'otherBasisHead', when: ({ yieldFrom }) => yieldFrom === 'survey' },
     { of: 'nowHead' },
     { of: 'balanceLb' },
     { of: 'outDay', when: ({ lastsDays, leftDays }) => lastsDays < leftDays },
+    { of: 'shares', when: ({ yieldFrom }) => yieldFrom === 'survey' },
     { of: 'years' },
     { of: 'monthLines' },
     { of: 'delays' },
@@ -115,6 +137,11 @@ export default defineCalculator({
       source: 'common practice',
     },
     {
+      when: ({ eatenPercent, yieldMeans, yieldFrom }) => yieldFrom === 'survey' && yieldMeans !== 'above-stubble' && eatenPercent > 25,
+      say: 'The share eaten decides this count more than anything else, and nobody weighs it. On range 25 % is the usual figure. Higher shares come from pasture with rain and frequent moves; no trial here shows that grass stands them in a drought. Look at the count for the lower share before you keep more.',
+      source: 'white-b5036',
+    },
+    {
       when: ({ eatenPercent, yieldMeans, yieldFrom }) => yieldFrom === 'survey' && yieldMeans !== 'above-stubble' && eatenPercent > 50,
       say: 'More than half of the whole growth eaten takes moves every few days, a good stand and rain. On range 25 % is the usual figure.',
       source: 'white-b5036',
@@ -139,8 +166,10 @@ export default defineCalculator({
     'It counts grass, not water. Dry ponds empty a pasture before the grass does.',
     'It does not say which ones go, nor at what price. Usual order: cows without a calf, then heifers not yet in production, then the old and unsound.',
   ],
-  note: ({ verdict, waitDays, lastsDays, leftDays }, show) => {
-    const carries = `A normal year carries about ${show('normalHead')} of the first kind (${show('firstKind').toLowerCase()}), a poor one ${show('poorHead')}; there are ${show('firstHead')}.`;
+  note: ({ verdict, waitDays, lastsDays, leftDays, shares }, show) => {
+    const bySharePart = shareRange(shares, ({ shareNormalHead }) => shareNormalHead, ' (');
+    const byShare = bySharePart === '' ? '' : `${bySharePart})`;
+    const carries = `Counted in the first kind (${show('firstKind').toLowerCase()}), a normal year carries about ${show('normalHead')}${byShare}, a poor one ${show('poorHead')}; there are ${show('firstHead')}.`;
     const ends =
       lastsDays === 0
         ? ' By this count the share to be eaten is gone already.'
@@ -170,5 +199,6 @@ export default defineCalculator({
     'mullenix-2022',
     'gross-intake',
   ],
+  changes: [{ version: 2, say: 'it says how far the head count moves with the share eaten, and asks what land it is.' }],
   guides: ['stocking-for-the-dry-year', 'choosing-who-goes', 'keeping-a-grazing-record', 'leased-and-permitted-ground'],
 });

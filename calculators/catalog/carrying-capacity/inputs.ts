@@ -61,6 +61,20 @@ export const inputs = {
     help: 'Nobody knows it. The range under the answer runs from all of it to none.',
     ask: 'How wet is the ground a foot down? Dry: take 50 % or less. Rain after the best month seldom makes up.',
   }),
+  land: choice({
+    label: 'What land it is, and how it is grazed',
+    belongsTo: 'management',
+    default: 'season-long',
+    shownWhen: { yieldFrom: 'survey', yieldMeans: 'eaten-of-growth' },
+    help: 'Choosing one fills in the share eaten. It decides the head count more than anything else here.',
+    options: {
+      range: { label: 'Range: native grass in large pastures', fills: { harvestPercent: 25 } },
+      'season-long': { label: 'Pasture, grazed all season or moved now and then', fills: { harvestPercent: 40 } },
+      moved: { label: 'Pasture, moved every 3 or 4 days', fills: { harvestPercent: 50 } },
+      own: { label: 'My own share' },
+    },
+    since: { version: 2, before: 'own' },
+  }),
   harvestPercent: number({
     label: 'Share eaten, of the whole growth',
     symbol: 'h',

@@ -72,6 +72,15 @@ export const quantities = {
       yearHead: amount('Head of the first kind carried', 'n_y', 'head'),
     },
   },
+  shares: {
+    kind: 'rows',
+    label: 'By the share eaten',
+    columns: {
+      sharePercent: amount('Share eaten', 'h_i', 'pct'),
+      shareNormalHead: amount('Head of the first kind, normal year', 'n_h', 'head'),
+      shareGoHead: amount('Head to go', 'X_h', 'head'),
+    },
+  },
   monthLines: {
     kind: 'rows',
     label: 'Over or short by month, if none go',

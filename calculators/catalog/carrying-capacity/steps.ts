@@ -141,6 +141,16 @@ export const steps: readonly Step<All, Results>[] = [
   },
   {
     kind: 'rows',
+    of: 'shares',
+    says: 'The same with a share eaten 15 points lower and 15 points higher: nobody weighs that share. Heads to go are found as below.',
+    onlyWhen: ({ yieldFrom }) => yieldFrom === 'survey',
+    source: 'common practice',
+    formulas: {
+      shareNormalHead: String.raw`\frac{\max(\q{normalLb} \times \frac{\q{sharePercent}}{\q{eatenPercent}} - \q{othersLbPerDay} \times \q{seasonDays}, 0)}{\q{firstLbPerDay} \times \q{seasonDays}}`,
+    },
+  },
+  {
+    kind: 'rows',
     of: 'monthLines',
     says: 'By the end of each month: what has grown for them till then, less what they have eaten since turn-in. The share due is read off the curve.',
     source: 'nrcs-g058cy500nd, nrcs-colorado-curves, kstate-meadowlark-2024; four answers: our own',

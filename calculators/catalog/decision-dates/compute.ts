@@ -73,6 +73,12 @@ function forageOf({ response, triggerPercent }: Asked) {
 }
 /** Percent of the year's growth that has come by a day; nothing of this year's by a day of the last one. */
 const grownBy = (asked: Asked, day: number): number => (yearOf(day) < yearOf(asked.endDay) ? 0 : grownPercentBy(asked, day));
+/** Rain of a season by one of the days that were asked for. */
+function fellBy(through: readonly number[], index: number): number {
+  const fellIn = through[index];
+  if (fellIn === undefined) throw new RangeError(`fellBy needs one of ${through.length} days, got ${index}`);
+  return fellIn;
+}
 
 export function compute(asked: Asked) {
   const { todayDay, endDay, feedDays, herdLbPerDay, grassLbPerAc, rainSoFarIn, triggerPercent } = asked;
@@ -87,9 +93,9 @@ export function compute(asked: Asked) {
   const atDays = [todayDay, ...steps.map(({ day }) => day), ...monthEnds];
   const seasons = seasonsOf(asked, atDays);
   const isCounted = asked.rainFrom === 'record';
-  const normalBy = (index: number): number => medianOf(seasons.map(({ through }) => through[index] ?? 0));
+  const normalBy = (index: number): number => medianOf(seasons.map(({ through }) => fellBy(through, index)));
   const splitAt = (index: number) =>
-    seasons.map(({ through, whole }) => ({ beforeIn: through[index] ?? 0, afterIn: Math.max(0, whole - (through[index] ?? 0)) }));
+    seasons.map(({ through, whole }) => ({ beforeIn: fellBy(through, index), afterIn: Math.max(0, whole - fellBy(through, index)) }));
   const seasonNormalIn = medianOf(seasons.map(({ whole }) => whole));
   const { dryPercent, otherDryPercent } = forageOf(asked);
 
@@ -99,7 +105,7 @@ export function compute(asked: Asked) {
   const rainSays: 'too-early' | 'under' | 'over' = normalSoFarIn === 0 ? 'too-early' : rainSoFarIn < soFarTriggerIn ? 'under' : 'over';
 
   const endPercent = grownBy(asked, endDay);
-  const dates = steps.map(({ day }, index) => {
+  const dateOf = (day: number, index: number) => {
     const grownPercent = grownBy(asked, day);
     const normalIn = normalBy(index + 1);
     const leftDays = endDay - day;
@@ -117,7 +123,9 @@ export function compute(asked: Asked) {
       bestPercent,
       bestShortDays: feedDaysLost(feedDays, bestPercent),
     };
-  });
+  };
+  const dated = steps.map((each, index) => [each, dateOf(each.day, index)] as const);
+  const dates = dated.map(([, date]) => date);
   const best = dates.map(({ day, bestPercent, bestShortDays }) => ({ bestDay: day, bestYearPercent: bestPercent, bestYearDays: bestShortDays }));
   const odds = dates.map(({ day, normalIn, triggerIn, bestShortDays }, index) => {
     const split = splitAt(index + 1);
@@ -138,7 +146,7 @@ export function compute(asked: Asked) {
 
   const totalSaveLbPerDay = totalSaveOf(asked);
   const remainLbPerDay = herdLbPerDay - totalSaveLbPerDay;
-  const plan = steps.map((each, index) => {
+  const plan = dated.map(([each, { triggerIn, needDays }]) => {
     const saveLbPerDay = saveOf(each);
     const hayTon = each.step === 'buy-hay' ? each.hayTon : 0;
     const leftDays = endDay - each.day;
@@ -155,8 +163,8 @@ export function compute(asked: Asked) {
       gainDays: gained(leftDays) + (hayTon * poundsPerTon * hayDryShare) / remainLbPerDay,
       weekDays: gained(7),
       countedFromDay: sinceDay,
-      underIn: dates[index]?.triggerIn ?? 0,
-      underDays: dates[index]?.needDays ?? 0,
+      underIn: triggerIn,
+      underDays: needDays,
     };
   });
   const gainedDays = plan.reduce((sum, each) => sum + each.gainDays, 0);

@@ -8,18 +8,30 @@ const rounded = (by: string) => ({ by, because: 'The source rounds; the exact fa
 /** A feed with the top of a class, mixed with one free of nitrate down to a level; water left out. */
 const mixed = (ppm: number, level: number, printed: string, from: Pick<Case, 'source' | 'where'>): Case => ({
   name: `${ppm} ppm held to ${level} ppm`,
-  query: `forage-nitrate=no3-n&nitrate-ppm=${ppm}&water-nitrate=not-tested&other-feed=tested&other-ppm=0&limit-from=own&own-limit-ppm=${level}`,
+  query: `forage-nitrate=no3-n&nitrate-ppm=${ppm}&basis=dry&water-nitrate=not-tested&other-feed=tested&other-ppm=0&limit-from=own&own-limit-ppm=${level}`,
   expect: { mixSharePercent: printed },
   seen: 'print',
   ...from,
 });
 
 export default defineCases(definition, [
-  { name: '9,000 ppm as NO3', query: 'forage-nitrate=no3&nitrate-ppm=9000', expect: { nitrogenPpm: '2,000' }, ...anderson, differs: rounded('34') },
-  { name: '10,000 ppm as NO3', query: 'forage-nitrate=no3&nitrate-ppm=10000', expect: { nitrogenPpm: '2,300' }, ...anderson, differs: rounded('42') },
+  {
+    name: '9,000 ppm as NO3',
+    query: 'forage-nitrate=no3&nitrate-ppm=9000&basis=dry',
+    expect: { nitrogenPpm: '2,000' },
+    ...anderson,
+    differs: rounded('34'),
+  },
+  {
+    name: '10,000 ppm as NO3',
+    query: 'forage-nitrate=no3&nitrate-ppm=10000&basis=dry',
+    expect: { nitrogenPpm: '2,300' },
+    ...anderson,
+    differs: rounded('42'),
+  },
   {
     name: '5,000 ppm as KNO3',
-    query: 'forage-nitrate=kno3&nitrate-ppm=5000',
+    query: 'forage-nitrate=kno3&nitrate-ppm=5000&basis=dry',
     expect: { nitrogenPpm: '700' },
     source: 'beck-nitrate',
     where: 'first row of the table',
@@ -28,7 +40,7 @@ export default defineCases(definition, [
   },
   {
     name: '0.15 percent as NO3-N',
-    query: 'forage-nitrate=no3-n&slip-unit=percent&nitrate=0.15pct',
+    query: 'forage-nitrate=no3-n&slip-unit=percent&nitrate=0.15pct&basis=dry',
     expect: { nitrogenPpm: '1,500' },
     source: 'harty-nitrate',
     where: 'levels in forage, percent and ppm',
@@ -36,13 +48,13 @@ export default defineCases(definition, [
   },
   {
     name: '20 lb of dry matter at 1,000 ppm, 1,000-lb cow',
-    query: 'forage-nitrate=no3-n&nitrate-ppm=1000&water-nitrate=not-tested&other-feed=none&eaten=20lb/d&weight=1000lb',
+    query: 'forage-nitrate=no3-n&nitrate-ppm=1000&basis=dry&water-nitrate=not-tested&other-feed=none&eaten=20lb/d&weight=1000lb',
     expect: { gPerCwt: '1' },
     ...dairyland,
   },
   {
     name: '20 lb of dry matter at 1,000 ppm, 1,000-lb cow, in a day',
-    query: 'forage-nitrate=no3-n&nitrate-ppm=1000&water-nitrate=not-tested&other-feed=none&eaten=20lb/d&weight=1000lb',
+    query: 'forage-nitrate=no3-n&nitrate-ppm=1000&basis=dry&water-nitrate=not-tested&other-feed=none&eaten=20lb/d&weight=1000lb',
     expect: { totalG: '8' },
     ...dairyland,
     differs: { by: '1.1', because: 'The page says about 8 for feed under 1,000 ppm; at 1,000 ppm it is 9.07.' },
@@ -53,7 +65,7 @@ export default defineCases(definition, [
   mixed(1400, 700, '50', { source: 'servitech-nitrate', where: 'table 1, low rating, pregnant ruminants' }),
   {
     name: 'level where the strictest list first limits the feed of pregnant animals',
-    query: 'forage-nitrate=no3-n&nitrate-ppm=700',
+    query: 'forage-nitrate=no3-n&nitrate-ppm=700&basis=dry&other-feed=tested',
     expect: { limitPpm: '700', listSharePercent: '50' },
     source: 'servitech-nitrate',
     where: 'table 1',

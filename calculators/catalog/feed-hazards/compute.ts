@@ -1,16 +1,19 @@
 import { dilutionSharePercent } from '../../math/hazards/dilutionSharePercent.ts';
-import { forageNitrateReadings } from '../../math/hazards/forageNitrateReadings.ts';
+import { leastSharePercent } from '../../math/hazards/forageNitrateReadings.ts';
 import { nitrateDose } from '../../math/hazards/nitrateDose.ts';
-import { nitrateNitrogenPpm } from '../../math/hazards/nitrateNitrogenPpm.ts';
+import { nitrateAsPpm, nitrateNitrogenPpm } from '../../math/hazards/nitrateNitrogenPpm.ts';
 import { strictestPrussicRule } from '../../math/hazards/strictestPrussicRule.ts';
 import { saltsFromConductivity, sulfateFromSulfur } from '../../math/hazards/sulfateFromSulfur.ts';
 import { intakeByWeightGal } from '../../math/stockWater/planningIntakeGal.ts';
 import type { Values } from './inputs.ts';
 import { feedLines, type Line, lowestLimitPpm, otherLines } from './lists.ts';
+import { feedReadingOf, type ReadingWord, readingOf } from './reading.ts';
 
-const verdicts = ['under-every-limit', 'limited', 'harm-named', 'do-not-feed'] as const;
 /** The most that a row can say, by our order of the lists' words. */
-const severest = (lines: readonly Line[]): (typeof verdicts)[number] => verdicts[Math.max(...lines.map(({ severity }) => severity))] ?? 'do-not-feed';
+function severest(lines: readonly Line[]): 'under-every-limit' | 'limited' | 'harm-named' | 'do-not-feed' {
+  const most = Math.max(...lines.map(({ severity }) => severity));
+  return most === 0 ? 'under-every-limit' : most === 1 ? 'limited' : most === 2 ? 'harm-named' : 'do-not-feed';
+}
 
 /** Water's nitrate, sulfate and salts in the units of the lists. What the slip leaves open is read the strictest way. */
 function waterOf(values: Values) {
@@ -30,10 +33,13 @@ function feedOf({ forageNitrate, slipUnit, nitratePpmCount, nitratePercent, basi
   const slip = (of: 'dry' | 'as-fed') => nitrateNitrogenPpm({ amount, form, unit: slipUnit, basis: of, dryMatterPercent });
   const isDry = basis === 'dry';
   const isTested = forageNitrate !== 'not-tested';
+  const nitrogenPpm = isTested ? slip(isDry ? 'dry' : 'as-fed') : 0;
   return {
-    slipPpm: slipUnit === 'ppm' ? nitratePpmCount : nitratePercent * 10_000,
+    slipPpm: !isTested ? 0 : slipUnit === 'ppm' ? nitratePpmCount : nitratePercent * 10_000,
     slipNitrogenPpm: isTested ? slip('dry') : 0,
-    nitrogenPpm: isTested ? slip(isDry ? 'dry' : 'as-fed') : 0,
+    nitrogenPpm,
+    ionPpm: nitrateAsPpm(nitrogenPpm, 'no3'),
+    potassiumNitratePpm: nitrateAsPpm(nitrogenPpm, 'kno3'),
     // Nothing but the water in the sample stands between the two, the same as for nitrogen.
     prussicPpm: prussicAcid === 'not-tested' ? 0 : isDry ? prussicPpmCount : prussicPpmCount / (dryMatterPercent / 100),
   };
@@ -73,7 +79,12 @@ function dayOf(values: Values, nitrogenPpm: number, waterNitrogenMgPerL: number)
 }
 
 const rulesOf = (crop: Values['crop']) => {
-  const least = (event: Parameters<typeof strictestPrussicRule>[1]) => (crop === 'other' ? 0 : strictestPrussicRule(crop, event).least);
+  // No waits of indiangrass's own were found: those of sorghum stand in.
+  const of = (event: Parameters<typeof strictestPrussicRule>[1]) => (crop === 'indiangrass' && event !== 'height' ? 'sorghum' : crop);
+  const least = (event: Parameters<typeof strictestPrussicRule>[1]) => {
+    const like = of(event);
+    return like === 'other' ? 0 : strictestPrussicRule(like, event).least;
+  };
   return {
     leastHeightIn: least('height'),
     killingFrostDays: least('killing-frost'),
@@ -84,7 +95,7 @@ const rulesOf = (crop: Values['crop']) => {
 };
 
 export function compute(values: Values) {
-  const { forageNitrate, otherFeed, prussicAcid, waterNitrate, waterSulfate, waterSalts, pregnant, animals } = values;
+  const { forageNitrate, otherFeed, prussicAcid, waterNitrate, waterSulfate, waterSalts, pregnant, animals, basis } = values;
   const feed = feedOf(values);
   const water = waterOf(values);
   const day = dayOf(values, feed.nitrogenPpm, water.waterNitrogenMgPerL);
@@ -96,33 +107,33 @@ export function compute(values: Values) {
     ...(hasFeed ? feedLines('feed', feed.nitrogenPpm, isPregnant) : []),
     ...(hasFeed && waterNitrate !== 'not-tested' ? feedLines('feed-and-water', day.asFeedPpm, isPregnant) : []),
     ...(prussicAcid === 'tested' ? otherLines('prussic-acid', feed.prussicPpm, drinkers) : []),
+    // Unless the slip says that its figure is dry, it may be one of the feed as it came, which has a line of its own.
+    ...(prussicAcid === 'tested' && basis !== 'dry' ? otherLines('prussic-as-is', values.prussicPpmCount, drinkers) : []),
     ...(waterNitrate !== 'not-tested' ? otherLines('water-nitrate', water.waterNitrogenMgPerL, drinkers) : []),
     ...(waterSulfate !== 'not-tested' ? otherLines('water-sulfate', water.sulfateMgPerL, drinkers) : []),
     ...(waterSalts !== 'not-tested' ? otherLines('water-salts', water.saltsMgPerL, drinkers) : []),
   ];
   const ofFeed = readings.filter(({ thing }) => thing === 'feed');
-  const strictest = readings.reduce<Line | undefined>(
-    (most, each) => (most !== undefined && most.severity >= each.severity ? most : each),
-    undefined,
-  );
-  const listSharePercent = Math.min(...forageNitrateReadings(feed.nitrogenPpm, isPregnant).map(({ mostPercent }) => mostPercent ?? 100));
+  const feedReading: ReadingWord = hasFeed
+    ? feedReadingOf(feed.nitrogenPpm, isPregnant, Math.max(...ofFeed.map(({ severity }) => severity)))
+    : 'not-tested';
+  const listSharePercent = leastSharePercent(feed.nitrogenPpm, isPregnant);
   const leadSharePercent = Math.min(day.mixSharePercent, listSharePercent);
   const isRefused = ofFeed.some(({ severity }) => severity === 3);
   const isMixed = hasFeed && otherFeed === 'tested';
   const share = leadSharePercent === 0 ? 'no-room' : leadSharePercent === 100 ? 'no-share-named' : 'share';
   const mixing = !isMixed ? 'not-asked' : isRefused ? 'ask-first' : share;
   return {
+    reading: readingOf(readings, feedReading),
+    feedReading,
     verdict: severest(readings),
-    leadThing: strictest?.thing ?? 'feed',
-    leadList: strictest?.list ?? '',
-    leadSays: strictest?.says ?? '',
     ...feed,
     ...water,
     ...day,
     listSharePercent,
     leadSharePercent,
     mixing,
-    readings: readings.map(({ severity: _, ...each }) => each),
+    readings: readings.map(({ severity: _, isRead: __, ...each }) => each),
     ...rulesOf(values.crop),
   } as const;
 }

@@ -7,7 +7,7 @@ import { steps } from './steps.ts';
 
 export default defineCalculator({
   slug: 'feed-hazards',
-  version: 1,
+  version: 2,
   title: 'Nitrate, prussic acid and water test reading',
   inputs,
   refusals: [
@@ -26,7 +26,7 @@ export default defineCalculator({
   compute,
 }).describe({
   question: 'What does the laboratory’s slip say?',
-  lead: 'Copy the slip’s own words. It turns them into one unit, puts feed and water together, and shows what each published list says, the strictest first.',
+  lead: 'Copy the slip’s own words. It turns them into one unit, puts feed and water together, and says what the strictest published list means for your animals. Every list stands beside it.',
   searchWords: [
     'nitrate toxicity',
     'nitrate poisoning',
@@ -44,11 +44,12 @@ export default defineCalculator({
   ],
   quantities,
   results: [
-    { of: 'verdict' },
-    { of: 'leadThing', when: ({ verdict }) => verdict !== 'under-every-limit' },
-    { of: 'leadList', when: ({ verdict }) => verdict !== 'under-every-limit' },
-    { of: 'leadSays', when: ({ verdict }) => verdict !== 'under-every-limit' },
+    { of: 'reading' },
+    { of: 'feedReading', when: ({ reading, feedReading, forageNitrate }) => forageNitrate !== 'not-tested' && reading !== feedReading },
+    { of: 'verdict', when: ({ verdict }) => verdict !== 'under-every-limit' },
     { of: 'nitrogenPpm', when: ({ forageNitrate }) => forageNitrate !== 'not-tested' },
+    { of: 'ionPpm', when: ({ forageNitrate }) => forageNitrate !== 'not-tested' },
+    { of: 'potassiumNitratePpm', when: ({ forageNitrate }) => forageNitrate !== 'not-tested' },
     { of: 'asFeedPpm', when: ({ forageNitrate, waterNitrate }) => forageNitrate !== 'not-tested' && waterNitrate !== 'not-tested' },
     { of: 'totalG', when: ({ forageNitrate, waterNitrate }) => forageNitrate !== 'not-tested' || waterNitrate !== 'not-tested' },
     { of: 'gPerCwt', when: ({ forageNitrate, waterNitrate }) => forageNitrate !== 'not-tested' || waterNitrate !== 'not-tested' },
@@ -72,17 +73,23 @@ export default defineCalculator({
   limits: [
     'It reads a slip. It does not know whether the sample stands for the stack: take cores from many bales of one field and one cutting, and test each field by itself.',
     'Nitrate sits lowest in the stem and changes with every rain. A slip from before the rain tells little of the stand after it.',
-    'Published lists differ, some tenfold for water. They are quoted here, some shortened; three were not read again and are marked as from memory. Your own laboratory’s list goes before them.',
+    'Published lists differ, some tenfold for water. They are quoted here, some shortened; three were not read again and are marked as from memory. One from memory leads only where none that was read sets a limit. Your own laboratory’s list goes before them.',
     'Which class is strictest is our own ordering of the lists’ words. Where a list’s share of the ration was not in the copy that was read, it says so.',
     'A mix on paper is even; in a bunk it seldom is. Stock sort, and the strong eat first.',
     'Thin, sick, hungry or parasite-ridden stock stand less than these lists assume. Slow change over days lets them stand more. Neither is counted.',
-    'It says nothing of blue-green algae, lead, ergot, mold, blister beetles or other poisons.',
+    'It says nothing of blue-green algae, lead, ergot, mold, aflatoxin, blister beetles or other poisons.',
   ],
-  note: ({ forageNitrate, waterNitrate, prussicAcid, waterSulfate, waterSalts, verdict, mixing, testedBy }, show) => {
+  note: ({ forageNitrate, waterNitrate, prussicAcid, waterSulfate, waterSalts, reading, feedReading, mixing, testedBy }, show) => {
     // A letter without this word would pass a strip off for a laboratory.
     const by = testedBy === 'field-strip' ? ' by a field strip, which clears nothing' : '';
     return [
-      forageNitrate === 'not-tested' ? '' : `Feed${by}: ${show('nitrogenPpm')} ppm NO3-N in dry matter.`,
+      `${show('reading')}.`,
+      forageNitrate === 'not-tested' || reading === feedReading ? '' : `The feed’s nitrate: ${show('feedReading')}.`,
+      forageNitrate === 'not-tested'
+        ? ''
+        : `Feed${by}: ${show('nitrogenPpm')} ppm NO3-N in dry matter, the same as ${show('ionPpm')} ppm nitrate or ${show('potassiumNitratePpm')} ppm potassium nitrate.`,
+      forageNitrate === 'not-said' ? 'The slip’s word for nitrate is not known, so it was read the strictest way.' : '',
+      feedReading === 'feed-quarter-pregnant' ? 'A quarter is ServiTech’s table, the strictest of three; Clemson’s and Dairyland’s print half.' : '',
       prussicAcid === 'tested' ? `Prussic acid in the feed${by}: ${show('prussicPpm')} ppm in dry matter.` : '',
       waterNitrate === 'not-tested' ? '' : `Water: ${show('waterNitrogenMgPerL')} NO3-N.`,
       waterSulfate === 'not-tested' ? '' : `Sulfate in the water ${show('sulfateMgPerL')}.`,
@@ -90,9 +97,6 @@ export default defineCalculator({
       forageNitrate === 'not-tested' || waterNitrate === 'not-tested'
         ? ''
         : `Feed and water together bring one animal ${show('totalG')} of nitrate nitrogen a day, as if all its feed held ${show('asFeedPpm')} ppm.`,
-      verdict === 'under-every-limit'
-        ? `${show('verdict')}.`
-        : `${show('verdict')}: ${show('leadThing').toLowerCase()}, ${show('leadList')}, ${show('leadSays')}.`,
       mixing === 'share' ? `To stay under ${show('limitPpm')} ppm, at most ${show('leadSharePercent')} of all they eat may be this feed.` : '',
       'Talk it over with the laboratory and the veterinarian before feeding.',
     ]
@@ -129,8 +133,26 @@ export default defineCalculator({
     'virginia-spes-201',
     'servitech-water',
     'k-state-watering-handbook',
+    'ars-nitrate-plants',
+    'prewitt-merilan',
+    'rasby-g1779',
     'mahanna-nitrate',
     'beck-nitrate',
+    'bean-prussic-302',
+    'k-state-3861',
+    'hay-forage-5459',
+    'arkansas-johnsongrass-2015',
+    'sulc-frost-1613',
+    'missouri-aflatoxin',
+    'high-plains-millet',
+    'mostrom-sweetclover',
+    'lejeune-listeria',
   ],
   guides: ['handling-stressed-forage'],
+  changes: [
+    {
+      version: 2,
+      say: 'what leads is the reading for these animals, with the share of the ration; the amount that is near deadly starts at 3 grams of nitrate nitrogen for 100 lb instead of 30; a level that allows pregnant stock none of a feed counts as “do not feed”; prussic acid has a line at 500 ppm dry and 200 as is; and what the form starts with reads as not known or not tested.',
+    },
+  ],
 });

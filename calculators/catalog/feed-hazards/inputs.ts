@@ -45,7 +45,7 @@ export const inputs = {
   otherFeed: choice({
     label: 'What else do they eat?',
     belongsTo: 'management',
-    default: 'tested',
+    default: 'untested',
     help: 'A feed that nobody tested may be as high as this one. It is counted so.',
     options: {
       none: { label: 'Nothing else' },

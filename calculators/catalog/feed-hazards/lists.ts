@@ -1,10 +1,19 @@
-import { bandOf, readingsOf } from '../../math/hazards/bandOf.ts';
+import { bandOf, type Reading, readingsOf } from '../../math/hazards/bandOf.ts';
 import { forageNitrateReadings } from '../../math/hazards/forageNitrateReadings.ts';
-import { type BandList, forageNitrate, foragePrussicAcid, waterNitrate, waterSalts, waterSulfate } from '../../tables/feedHazards.ts';
+import {
+  type BandList,
+  forageNitrate,
+  foragePrussicAcid,
+  foragePrussicAcidAsIs,
+  waterNitrate,
+  waterSalts,
+  waterSulfate,
+} from '../../tables/feedHazards.ts';
 
 const tables = {
   'forage-nitrate': forageNitrate,
   'forage-prussic': foragePrussicAcid,
+  'forage-prussic-as-is': foragePrussicAcidAsIs,
   'water-nitrate': waterNitrate,
   'water-sulfate': waterSulfate,
   'water-salts': waterSalts,
@@ -25,6 +34,8 @@ const names: Readonly<Record<string, string>> = {
   'north-dakota': 'North Dakota State University Extension',
   'north-dakota-calves': 'North Dakota State University Extension, calves',
   'north-dakota-adults': 'North Dakota State University Extension, grown cattle',
+  kansas: 'Kansas State University, dry',
+  'kansas-as-is': 'Kansas State University, as is',
   purdue: 'Purdue University',
   'kansas-nebraska': 'Kansas State and Nebraska',
 };
@@ -33,21 +44,28 @@ const unsaid = new Set([
   'no effect named',
   'not over the basic rule',
   'not over 0.1 percent',
+  'not over 500 ppm dry',
+  'not over 200 ppm as is',
   'above the range of caution',
   'above the recommended concentration',
   'under the level for most classes',
   'above the level for most classes',
 ]);
 const keyOf = (table: Table, list: string, from: number): string => `${table}-${list}-${from}`;
+function nameOf(list: string): string {
+  const name = names[list];
+  if (name === undefined) throw new RangeError(`lists has no name for ${list}`);
+  return name;
+}
 const eachList = Object.values(tables).flatMap((lists: readonly BandList[]) => lists);
 
 /** A list by its name; what was not read again is marked. */
 export const listWords: Readonly<Record<string, string>> = Object.fromEntries(
-  eachList.map(({ list, seen }) => [`${list}-${seen}`, `${names[list] ?? list}${seen === 'memory' ? ' (from memory)' : ''}`]),
+  eachList.map(({ list, seen }) => [`${list}-${seen}`, `${nameOf(list)}${seen === 'memory' ? ' (from memory)' : ''}`]),
 );
 /** Each class in its list's words, in quotation marks where they were read. */
 export const classWords: Readonly<Record<string, string>> = Object.fromEntries(
-  (['forage-nitrate', 'forage-prussic', 'water-nitrate', 'water-sulfate', 'water-salts'] as const).flatMap((table) =>
+  (['forage-nitrate', 'forage-prussic', 'forage-prussic-as-is', 'water-nitrate', 'water-sulfate', 'water-salts'] as const).flatMap((table) =>
     listsOf(table).flatMap(({ list, seen, bands }) =>
       bands.map(({ from, printed }) => [keyOf(table, list, from), seen === 'memory' || unsaid.has(printed) ? printed : `“${printed}”`]),
     ),
@@ -80,7 +98,7 @@ const mostOf = (percent: number | null): Most => {
   }
 };
 
-export type Thing = 'feed' | 'feed-and-water' | 'prussic-acid' | 'water-nitrate' | 'water-sulfate' | 'water-salts';
+export type Thing = 'feed' | 'feed-and-water' | 'prussic-acid' | 'prussic-as-is' | 'water-nitrate' | 'water-sulfate' | 'water-salts';
 export interface Line {
   readonly thing: Thing;
   readonly list: string;
@@ -89,31 +107,43 @@ export interface Line {
   readonly valuePpm: number;
   readonly edgePpm: number;
   readonly severity: number;
+  /** Whether the list was read, or is told from memory. */
+  readonly isRead: boolean;
 }
 type Animals = 'calves' | 'adult-cattle';
 
-function line(thing: Thing, table: Table, valuePpm: number, list: string, most: Most): Line {
+function line(thing: Thing, table: Table, valuePpm: number, { list, severity }: Pick<Reading, 'list' | 'severity'>, most: Most): Line {
   const found = listsOf(table).find((each) => each.list === list);
   if (found === undefined) throw new RangeError(`lists needs a list of its tables, got ${list}`);
-  const { from, severity } = bandOf(found.bands, valuePpm);
-  return { thing, list: `${list}-${found.seen}`, says: keyOf(table, list, from), most, valuePpm, edgePpm: from, severity };
+  const { from } = bandOf(found.bands, valuePpm);
+  return {
+    thing,
+    list: `${list}-${found.seen}`,
+    says: keyOf(table, list, from),
+    most,
+    valuePpm,
+    edgePpm: from,
+    severity,
+    isRead: found.seen !== 'memory',
+  };
 }
 
 /** What every list says of nitrate in feed, the strictest first. */
 export const feedLines = (thing: 'feed' | 'feed-and-water', nitrogenPpm: number, isPregnant: boolean): Line[] =>
-  forageNitrateReadings(nitrogenPpm, isPregnant).map(({ list, mostPercent }) =>
-    line(thing, 'forage-nitrate', nitrogenPpm, list, thing === 'feed' ? mostOf(mostPercent) : 'not-asked'),
+  forageNitrateReadings(nitrogenPpm, isPregnant).map((reading) =>
+    line(thing, 'forage-nitrate', nitrogenPpm, reading, thing === 'feed' ? mostOf(reading.mostPercent) : 'not-asked'),
   );
 
 const tableOf = {
   'prussic-acid': 'forage-prussic',
+  'prussic-as-is': 'forage-prussic-as-is',
   'water-nitrate': 'water-nitrate',
   'water-sulfate': 'water-sulfate',
   'water-salts': 'water-salts',
 } as const;
 /** The same for anything else. */
 export const otherLines = (thing: keyof typeof tableOf, value: number, animals: Animals): Line[] =>
-  readingsOf(listsOf(tableOf[thing]), value, animals).map(({ list }) => line(thing, tableOf[thing], value, list, 'not-asked'));
+  readingsOf(listsOf(tableOf[thing]), value, animals).map((reading) => line(thing, tableOf[thing], value, reading, 'not-asked'));
 
 /** The lowest edge at which any list of nitrate in feed sets a limit or a caution, ppm of nitrate nitrogen. */
 export const lowestLimitPpm: number = Math.min(

@@ -4,7 +4,7 @@ const nitrogenForms = {
   'no3-n': { label: 'NO3-N, nitrate-N or nitrate nitrogen' },
   no3: { label: 'NO3 or nitrate ion' },
 };
-const notSaid = { label: 'It only says nitrate, or I am not sure' };
+const notSaid = { label: 'Not sure, or it only says nitrate' };
 
 /** What the slips say, in the laboratory's own words. */
 export const placeInputs = {
@@ -12,11 +12,12 @@ export const placeInputs = {
     label: 'What is it?',
     belongsTo: 'place',
     default: 'sorghum-sudangrass',
-    help: 'Sorghum kinds can hold prussic acid as well as nitrate.',
+    help: 'Sorghum kinds and indiangrass can hold prussic acid as well as nitrate.',
     options: {
       'sorghum-sudangrass': { label: 'Sorghum-sudangrass' },
       sudangrass: { label: 'Sudangrass' },
-      sorghum: { label: 'Sorghum, milo, cane or johnsongrass' },
+      sorghum: { label: 'Sorghum, milo, cane, johnsongrass or shattercane' },
+      indiangrass: { label: 'Indiangrass' },
       other: { label: 'Something else: corn, millet, oats, weeds, grass' },
     },
   }),
@@ -29,14 +30,14 @@ export const placeInputs = {
   forageNitrate: choice({
     label: 'Nitrate in the feed: the word on the slip',
     belongsTo: 'place',
-    default: 'no3',
+    default: 'not-said',
     help: 'Copy the word. The same feed reads over four times higher as NO3 than as NO3-N, and over seven times as KNO3.',
-    field: 'Look beside the number or in the heading over it. If it is not there, ring the laboratory.',
+    field: 'Look beside the number or in the heading over it. If it is not there, call the laboratory.',
     ask: 'Does it say N, nitrogen, or -N anywhere beside nitrate? Until you know, it is read the strictest way, as nitrogen.',
     options: {
+      'not-said': notSaid,
       ...nitrogenForms,
       kno3: { label: 'KNO3 or potassium nitrate' },
-      'not-said': notSaid,
       'not-tested': { label: 'Nitrate was not tested' },
     },
   }),
@@ -54,7 +55,7 @@ export const placeInputs = {
     unit: 'count',
     min: 0,
     max: 200_000,
-    default: 7000,
+    default: 1600,
     shownWhen: { forageNitrate: ['no3-n', 'no3', 'kno3', 'not-said'], slipUnit: 'ppm' },
   }),
   nitratePercent: number({
@@ -64,7 +65,7 @@ export const placeInputs = {
     unit: 'pct',
     min: 0,
     max: 20,
-    default: 0.7,
+    default: 0.16,
     shownWhen: { forageNitrate: ['no3-n', 'no3', 'kno3', 'not-said'], slipUnit: 'percent' },
   }),
   prussicAcid: choice({
@@ -87,10 +88,14 @@ export const placeInputs = {
   basis: choice({
     label: 'Is the feed’s value dry or as fed?',
     belongsTo: 'place',
-    default: 'dry',
-    help: 'The lists go by dry matter. Slips say dry basis, dry matter or DM; or as fed, as received, as is.',
+    default: 'not-said',
+    help: 'The lists go by dry matter, and prussic acid has one line for dry and a lower one for as is. Slips say dry basis, dry matter or DM; or as fed, as received, as is.',
     ask: 'Two columns on the slip? Take the one headed dry. If nothing is said, it is read the strictest way, as fed.',
-    options: { dry: { label: 'Dry matter' }, 'as-fed': { label: 'As fed, as received' }, 'not-said': { label: 'The slip does not say' } },
+    options: {
+      'not-said': { label: 'Not sure, or it does not say' },
+      dry: { label: 'Dry matter' },
+      'as-fed': { label: 'As fed, as received, as is' },
+    },
   }),
   feedForm: choice({
     label: 'How was it sent in?',
@@ -119,9 +124,9 @@ export const placeInputs = {
   waterNitrate: choice({
     label: 'Nitrate in the water: the word on the slip',
     belongsTo: 'place',
-    default: 'no3-n',
+    default: 'not-tested',
     help: 'What is in the water comes on top of what is in the feed.',
-    options: { ...nitrogenForms, 'not-said': notSaid, 'not-tested': { label: 'Water nitrate was not tested' } },
+    options: { 'not-tested': { label: 'Water nitrate was not tested' }, 'not-said': notSaid, ...nitrogenForms },
   }),
   slipNitrateMgPerL: number({
     label: 'Nitrate in the water',
@@ -137,12 +142,12 @@ export const placeInputs = {
   waterSulfate: choice({
     label: 'Sulfate in the water: the word on the slip',
     belongsTo: 'place',
-    default: 'so4',
+    default: 'not-tested',
     options: {
+      'not-tested': { label: 'Sulfate was not tested' },
       so4: { label: 'SO4 or sulfate' },
       'so4-s': { label: 'SO4-S, sulfate-sulfur or sulfur' },
       'not-said': { label: 'I am not sure' },
-      'not-tested': { label: 'Sulfate was not tested' },
     },
   }),
   slipSulfateMgPerL: number({
@@ -158,11 +163,11 @@ export const placeInputs = {
   waterSalts: choice({
     label: 'Salts in the water',
     belongsTo: 'place',
-    default: 'dissolved-solids',
+    default: 'not-tested',
     options: {
+      'not-tested': { label: 'Salts were not tested' },
       'dissolved-solids': { label: 'Total dissolved solids (TDS)' },
       conductivity: { label: 'Conductivity (EC)' },
-      'not-tested': { label: 'Salts were not tested' },
     },
   }),
   slipSaltsMgPerL: number({

@@ -1,20 +1,24 @@
 import type { UnitName } from '../../units/units.ts';
 import { classWords, listWords, mostWords } from './lists.ts';
+import { readingWords } from './reading.ts';
 
 const amount = <U extends UnitName>(label: string, symbol: string, unit: U, digits = 0) => ({ kind: 'number', label, symbol, unit, digits }) as const;
 const things = {
   feed: 'Nitrate in the feed',
   'feed-and-water': 'Nitrate in all they eat, with the water’s',
   'prussic-acid': 'Prussic acid in the feed',
+  'prussic-as-is': 'Prussic acid in the feed as it came',
   'water-nitrate': 'Nitrate in the water',
   'water-sulfate': 'Sulfate in the water',
   'water-salts': 'Salts in the water',
 } as const;
 
 export const quantities = {
+  reading: { kind: 'word', label: 'For these animals', words: readingWords },
+  feedReading: { kind: 'word', label: 'Nitrate in the feed, for these animals', words: readingWords },
   verdict: {
     kind: 'word',
-    label: 'What the strictest list says, in short',
+    label: 'What the lists say, in short',
     words: {
       'under-every-limit': 'Under the limits in these lists. That clears nothing',
       limited: 'At least one list sets a limit or warns',
@@ -22,12 +26,11 @@ export const quantities = {
       'do-not-feed': 'At least one list says do not feed or use it',
     },
   },
-  leadThing: { kind: 'word', label: 'That is about', words: things },
-  leadList: { kind: 'word', label: 'The strictest list', words: { ...listWords, '': '' } },
-  leadSays: { kind: 'word', label: 'It says', words: { ...classWords, '': '' } },
   slipPpm: amount('Nitrate on the slip, ppm', 'x_p', 'count'),
   slipNitrogenPpm: amount('Counted as nitrogen (NO3-N), ppm', 'x_N', 'count'),
   nitrogenPpm: amount('Nitrate nitrogen (NO3-N) in the feed’s dry matter, ppm', 'N', 'count'),
+  ionPpm: amount('The same reported as nitrate (NO3), ppm', 'N_{NO3}', 'count'),
+  potassiumNitratePpm: amount('The same reported as potassium nitrate (KNO3), ppm', 'N_{KNO3}', 'count'),
   prussicPpm: amount('Prussic acid in the feed’s dry matter, ppm', 'P', 'count'),
   waterNitrogenMgPerL: amount('Nitrate nitrogen (NO3-N) in the water', 'w', 'mg/l', 1),
   sulfateMgPerL: amount('Sulfate (SO4) in the water', 's', 'mg/l'),
@@ -68,7 +71,7 @@ export const quantities = {
       edgePpm: amount('That class begins at', 'e', 'count'),
     },
   },
-  leastHeightIn: amount('Sorghum: let it reach this height first', 'h', 'in'),
+  leastHeightIn: amount('Let it reach this height first', 'h', 'in'),
   killingFrostDays: amount('Wait after a killing frost', 't_k', 'd'),
   lightFrostDays: amount('Wait after each lighter frost, or on new shoots after one', 't_f', 'd'),
   afterDroughtDays: amount('Wait after the rain that ends a drought', 't_r', 'd'),

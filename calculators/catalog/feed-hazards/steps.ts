@@ -53,6 +53,22 @@ const slipSteps: readonly Step<V, R>[] = [
   },
   {
     kind: 'formula',
+    shows: 'ionPpm',
+    onlyWhen: hasFeed,
+    says: 'The same nitrate as other laboratories report it, as nitrate.',
+    source: 'anderson-nitrate-2016, the two ways of reporting',
+    ways: [{ formula: String.raw`\q{nitrogenPpm} \times \frac{14.007 + 3 \times 15.999}{14.007}` }],
+  },
+  {
+    kind: 'formula',
+    shows: 'potassiumNitratePpm',
+    onlyWhen: hasFeed,
+    says: 'And as potassium nitrate.',
+    source: 'anderson-nitrate-2016, the two ways of reporting',
+    ways: [{ formula: String.raw`\q{nitrogenPpm} \times \frac{39.098 + 14.007 + 3 \times 15.999}{14.007}` }],
+  },
+  {
+    kind: 'formula',
     shows: 'prussicPpm',
     onlyWhen: ({ prussicAcid }) => prussicAcid === 'tested',
     says: 'Prussic acid in dry matter.',
@@ -142,7 +158,7 @@ const daySteps: readonly Step<V, R>[] = [
     kind: 'formula',
     shows: 'waterG',
     onlyWhen: hasWater,
-    says: 'Grams a day from water: a gallon is 3.785411784 litres.',
+    says: 'Grams a day from water: a gallon is 3.785411784 liters.',
     ways: [{ formula: String.raw`\frac{\q{drunkGal} \times 3.785411784 \times \q{waterNitrogenMgPerL}}{1000}` }],
   },
   {
@@ -247,17 +263,21 @@ const rule = (
 const ruleSteps: readonly Step<V, R>[] = [
   rule(
     'leastHeightIn',
-    'The tallest height that a list asks for before this crop is grazed.',
-    'seedway-sorghum, with drewnoski-redfearn-2024, agproud-35189 and hay-forage-311',
+    'The tallest height that a list asks for before this crop is grazed. A list that asks for none is no leave to graze short.',
+    'seedway-sorghum, with drewnoski-redfearn-2024, agproud-35189, hay-forage-311 and, for indiangrass, sulc-frost-1613',
   ),
   rule(
     'killingFrostDays',
-    'After a killing frost, by the longest list: that of a stand which it found short.',
+    'After a killing frost, by the longest list: that of a stand which it found short. For indiangrass no waits were found, so those of sorghum stand in.',
     'agproud-35189, with drewnoski-redfearn-2024',
   ),
   rule('lightFrostDays', 'After a frost that leaves part of it alive. Each such frost starts the count again.', 'agproud-35189, heights and waits'),
   rule('afterDroughtDays', 'After the rain that ends a drought.', 'hay-forage-311, heights and waits'),
-  rule('ensiledDays', 'In the silo or the wrapped bale.', 'seedway-sorghum, heights and ensiling'),
+  rule(
+    'ensiledDays',
+    'In the silo or the wrapped bale, by the longest list. It lowers the risk and is no clearance.',
+    'seedway-sorghum, heights and ensiling',
+  ),
 ];
 
 export const steps = [...slipSteps, ...daySteps, ...mixSteps, ...ruleSteps];

@@ -12,7 +12,6 @@ export default defineCalculator({
   title: 'Soil compaction from bulk density',
   inputs,
   refusals: [
-    { at: 'cores', when: ({ cores }) => cores.length === 0, say: 'Put in at least one core; three are better.' },
     {
       at: 'cores',
       when: (values) => faultOf(values) === 'stones-weigh-all',
@@ -32,11 +31,6 @@ export default defineCalculator({
       at: 'cores',
       when: (values) => faultOf(values) === 'lighter-than-peat',
       say: 'One core comes out lighter than loose peat, under 0.2 g/cm³. Check its weight in grams and the volume.',
-    },
-    {
-      at: 'pushes',
-      when: (values) => readsProbe(values) && values.pushes.length === 0,
-      say: 'Put in at least one push of the probe, or answer No above.',
     },
   ],
   compute,

@@ -1,9 +1,11 @@
 import { availableFromHeight } from '../../math/forage/availableFromHeight.ts';
+import { grazingDays } from '../../math/forage/grazingDays.ts';
 import { dailyIntakeLb } from '../../math/herd/dailyIntakeLb.ts';
 import { growthFromHeights } from '../../math/rotation/growthFromHeights.ts';
 import { moveDays } from '../../math/rotation/moveDays.ts';
 import { paddockAcres } from '../../math/rotation/paddockAcres.ts';
 import { paddocksNeeded, wholePaddocks } from '../../math/rotation/paddocksNeeded.ts';
+import { regrownLbPerAc } from '../../math/rotation/regrownLbPerAc.ts';
 import { restDaysFromGrowth } from '../../math/rotation/restDaysFromGrowth.ts';
 import { restDaysGiven } from '../../math/rotation/restDaysGiven.ts';
 import { restingShare } from '../../math/rotation/restingShare.ts';
@@ -36,6 +38,8 @@ interface Asked {
   readonly stock: readonly Stock[];
   readonly startDay: number;
   readonly paddockCount: number;
+  readonly acresFrom: 'known' | 'needed';
+  readonly ownPaddockAc: number;
   readonly stayDays: number;
   readonly herdCount: number;
   readonly eatenFrom: 'by-stay' | 'own';
@@ -44,6 +48,9 @@ interface Asked {
 
 /** Share eaten of what stands above the stubble; the table ends at a week, and a longer stay is read there. */
 const tabledEatenPercent = (days: number): number => grazedShareByDays.findLast((row) => row.days <= days)?.percent ?? grazedShareByDays[0].percent;
+
+/** A day begun is a day of rest. */
+const wholeDays = (days: number): number => Math.ceil(days - 1e-9);
 
 const growthNow = (asked: Asked): number =>
   asked.growthFrom === 'known'
@@ -87,6 +94,15 @@ export function compute(asked: Asked) {
   // Every herd passes through every paddock, so all the stock together eat there for one stay.
   const paddockAc = paddockAcres({ dailyDemandLb: demandLbPerDay, stayDays, availableLbPerAc: regrowLbPerAc, grazedShare: eatenPercent / 100 });
 
+  const acresAc = asked.acresFrom === 'known' ? asked.ownPaddockAc : paddockAc;
+  const feedOf = (availableLbPerAc: number): number => acresAc * availableLbPerAc * (eatenPercent / 100);
+  const daysOf = (eatenLb: number): number => (demandLbPerDay > 0 ? grazingDays({ eatenLb, dailyDemandLb: demandLbPerDay }) : stayDays);
+  const backLbPerAc = regrownLbPerAc({ growthLbPerAcDay: growthNowLbPerAcDay, restDays: givenRestDays, fullLbPerAc: regrowLbPerAc });
+  const fullFeedLb = feedOf(regrowLbPerAc);
+  const backFeedLb = feedOf(backLbPerAc);
+  const stayNeedLb = demandLbPerDay * stayDays;
+  const shortFeedLb = Math.max(0, stayNeedLb - backFeedLb);
+
   const rounds = verdict === 'none-until-rain' ? 1 : 2;
   return {
     growthNowLbPerAcDay,
@@ -101,6 +117,8 @@ export function compute(asked: Asked) {
     givenRestDays,
     todayVerdict,
     shortDays: Math.max(0, restDays - givenRestDays),
+    wholeRestDays: wholeDays(restDays),
+    wholeShortDays: Math.max(0, wholeDays(restDays) - givenRestDays),
     slowerStayDays,
     slowerOccupiedDays: slowerStayDays * herdCount,
     occupiedDays,
@@ -110,6 +128,16 @@ export function compute(asked: Asked) {
     demandLbPerDay,
     eatenPercent,
     paddockAc,
+    acresAc,
+    fullFeedLb,
+    fullDays: daysOf(fullFeedLb),
+    backLbPerAc,
+    backFeedLb,
+    backDays: daysOf(backFeedLb),
+    stayNeedLb,
+    shortFeedLb,
+    // Rounding alone must not call feed short.
+    backVerdict: shortFeedLb > 1e-9 * stayNeedLb ? ('short' as const) : ('feeds' as const),
     todayAc: paddockAc * paddockCount,
     densityLbPerAc: stockDensityLbPerAc({ head: 1, weightLb: stockWeightLb / herdCount, areaAc: paddockAc }),
     moves: moveDays({
@@ -119,6 +147,13 @@ export function compute(asked: Asked) {
       herds: herdCount,
       leadDays: lookAheadDays,
       moves: Math.min(rounds * paddockCount, Math.floor(mostMoves / herdCount)),
-    }).map(({ paddock, herd, inDay, outDay, lookDay }) => ({ paddock, herd, inDay, outDay, lookDay })),
+    }).map(({ paddock, herd, inDay, outDay, lookDay }, at) => ({
+      paddock,
+      herd,
+      lookDay,
+      inDay,
+      outDay,
+      goesIn: at < paddockCount * herdCount ? ('ready' as const) : todayVerdict === 'enough' ? ('if-back' as const) : ('not-back' as const),
+    })),
   };
 }

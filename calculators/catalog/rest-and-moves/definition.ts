@@ -1,14 +1,17 @@
 import { defineCalculator } from '../../kit/define.ts';
 import { printDay } from '../../units/printQuantity.ts';
 import { compute, secondBiteDays } from './compute.ts';
-import { hasDensity, lowestStopIn } from './forages.ts';
+import { hasDensity, isBelowTable } from './forages.ts';
 import { inputs } from './inputs.ts';
 import { publishedSteps } from './publishedSteps.ts';
 import { quantities } from './quantities.ts';
 
+/** Paddocks taken as large as the herd needs would always feed it. */
+const isMeasured = ({ acresFrom }: { readonly acresFrom: 'known' | 'needed' }): boolean => acresFrom === 'known';
+
 export default defineCalculator({
   slug: 'rest-and-moves',
-  version: 1,
+  version: 2,
   title: 'Rest-period length',
   inputs,
   refusals: [
@@ -22,7 +25,6 @@ export default defineCalculator({
       when: ({ paddockCount, herdCount }) => paddockCount < herdCount,
       say: 'There are more herds than paddocks. Give at least one paddock to each herd; for any rest, one more than that.',
     },
-    { at: 'stock', when: ({ stock }) => stock.length === 0, say: 'Put in at least one kind of stock.' },
   ],
   compute,
 }).describe({
@@ -44,14 +46,19 @@ export default defineCalculator({
   results: [
     { of: 'verdict', when: ({ verdict }) => verdict === 'none-until-rain' },
     {
-      of: 'restDays',
+      of: 'wholeRestDays',
       when: ({ verdict }) => verdict === 'grows-back',
       range: { low: 'lowRestDays', high: 'highRestDays', says: '{low} to {high} {rangeFrom}' },
     },
     { of: 'neededPaddocks', when: ({ verdict }) => verdict === 'grows-back' },
     { of: 'givenRestDays' },
     { of: 'todayVerdict', when: ({ verdict }) => verdict === 'grows-back' },
-    { of: 'shortDays', when: ({ verdict, todayVerdict }) => verdict === 'grows-back' && todayVerdict === 'short' },
+    { of: 'wholeShortDays', when: ({ verdict, todayVerdict }) => verdict === 'grows-back' && todayVerdict === 'short' },
+    { of: 'backLbPerAc' },
+    { of: 'backVerdict', when: isMeasured },
+    { of: 'backDays', when: isMeasured },
+    { of: 'shortFeedLb', when: (values) => isMeasured(values) && values.backVerdict === 'short' },
+    { of: 'fullDays', when: isMeasured },
     {
       of: 'slowerStayDays',
       when: ({ verdict, todayVerdict, paddockCount, herdCount }) => verdict === 'grows-back' && todayVerdict === 'short' && paddockCount > herdCount,
@@ -132,6 +139,20 @@ export default defineCalculator({
       ways: [{ formula: String.raw`\q{restDays} - \q{givenRestDays}` }],
     },
     {
+      kind: 'lookup',
+      shows: 'wholeRestDays',
+      says: 'A day begun is counted as a day of rest.',
+      onlyWhen: ({ verdict }) => verdict === 'grows-back',
+      source: 'common practice',
+    },
+    {
+      kind: 'formula',
+      shows: 'wholeShortDays',
+      says: 'And in whole days.',
+      onlyWhen: ({ verdict, todayVerdict }) => verdict === 'grows-back' && todayVerdict === 'short',
+      ways: [{ formula: String.raw`\max(\q{wholeRestDays} - \q{givenRestDays}, 0)` }],
+    },
+    {
       kind: 'formula',
       shows: 'slowerStayDays',
       says: 'To get the rest from today’s paddocks each stay would have to be this long.',
@@ -193,6 +214,63 @@ export default defineCalculator({
     },
     {
       kind: 'formula',
+      shows: 'acresAc',
+      says: 'Acres that one paddock really has.',
+      ways: [
+        { when: isMeasured, formula: String.raw`\q{ownPaddockAc}` },
+        { formula: String.raw`\q{paddockAc}`, because: 'taken as large as they need' },
+      ],
+    },
+    {
+      kind: 'formula',
+      shows: 'fullFeedLb',
+      says: 'What a paddock at its full height gives them.',
+      source: 'penn-state-agronomy-guide, table 1.8-9',
+      ways: [{ formula: String.raw`\q{acresAc} \times \q{regrowLbPerAc} \times \frac{\q{eatenPercent}}{100}` }],
+    },
+    {
+      kind: 'formula',
+      shows: 'fullDays',
+      says: 'How long that feeds all the stock.',
+      onlyWhen: ({ demandLbPerDay }) => demandLbPerDay > 0,
+      source: 'umaine-pasture-lesson-1, appendix D',
+      ways: [{ formula: String.raw`\frac{\q{fullFeedLb}}{\q{demandLbPerDay}}` }],
+    },
+    {
+      kind: 'formula',
+      shows: 'backLbPerAc',
+      says: 'What has grown back when the plan brings stock back, and never more than must come back.',
+      source: 'common practice',
+      ways: [{ formula: String.raw`\min(\q{growthNowLbPerAcDay} \times \q{givenRestDays}, \q{regrowLbPerAc})` }],
+    },
+    {
+      kind: 'formula',
+      shows: 'backFeedLb',
+      says: 'What they get of it, at most.',
+      ways: [{ formula: String.raw`\q{acresAc} \times \q{backLbPerAc} \times \frac{\q{eatenPercent}}{100}` }],
+    },
+    {
+      kind: 'formula',
+      shows: 'backDays',
+      says: 'How long that feeds all the stock.',
+      onlyWhen: ({ demandLbPerDay }) => demandLbPerDay > 0,
+      source: 'umaine-pasture-lesson-1, appendix D',
+      ways: [{ formula: String.raw`\frac{\q{backFeedLb}}{\q{demandLbPerDay}}` }],
+    },
+    {
+      kind: 'formula',
+      shows: 'stayNeedLb',
+      says: 'What all the stock eat in one stay.',
+      ways: [{ formula: String.raw`\q{demandLbPerDay} \times \q{stayDays}` }],
+    },
+    {
+      kind: 'formula',
+      shows: 'shortFeedLb',
+      says: 'So much must come from somewhere else.',
+      ways: [{ formula: String.raw`\max(\q{stayNeedLb} - \q{backFeedLb}, 0)` }],
+    },
+    {
+      kind: 'formula',
       shows: 'todayAc',
       says: 'For all of today’s paddocks.',
       ways: [{ formula: String.raw`\q{paddockAc} \times \q{paddockCount}` }],
@@ -207,8 +285,13 @@ export default defineCalculator({
   ],
   cautions: [
     {
+      when: ({ verdict, todayVerdict }) => verdict === 'grows-back' && todayVerdict === 'short',
+      say: 'This plan is back before the grass is. Go in only where a paddock has grown back to its height. Where it has not, wait: feed hay on one lot that you can spare, or take stock off. Each round that comes too early leaves less leaf to grow from.',
+      source: 'common practice',
+    },
+    {
       when: ({ verdict }) => verdict === 'none-until-rain',
-      say: 'Nothing is growing, so going round again only takes what keeps the plants alive. The calendar shows one pass over what stands. After it, feed hay on one lot that you can spare, or take stock off, until rain has brought the grass back to height.',
+      say: 'Nothing is growing, so going round again takes the last leaf that the plants have to grow from. The calendar shows one pass over what stands. After it, feed hay on one lot that you can spare, or take stock off, until rain has brought the grass back to height.',
       source: 'common practice',
     },
     {
@@ -228,7 +311,7 @@ export default defineCalculator({
       source: 'common practice',
     },
     {
-      when: ({ forage, stopHeightIn }) => forage !== 'own' && stopHeightIn < lowestStopIn(forage),
+      when: ({ forage, stopHeightIn }) => isBelowTable(forage, stopHeightIn),
       say: 'This stubble is lower than the table goes for this forage. Growth from so short a stubble is slower than the growth that you measured on taller grass, and more ground lies bare.',
       source: 'common practice',
     },
@@ -262,17 +345,18 @@ export default defineCalculator({
     'Published ranges come from other places and mostly from fair rain. Appetite guides err by about 15 percent either way.',
     'The seven days are a rule of thumb. In fast growth the second bite comes sooner, in slow growth later.',
   ],
-  note: ({ verdict, todayVerdict, givenRestDays }, show) =>
+  note: ({ verdict, todayVerdict, givenRestDays, acresFrom, backVerdict }, show) =>
     verdict === 'none-until-rain'
       ? `Growth is ${show('growthNowLbPerAcDay')}: no rest is long enough until it rains. Stop at ${show('stopHeightIn')}; each stay of ${show('stayDays')} takes about ${show('paddockAc')} of what stands at ${show('startHeightIn')}.`
-      : `At ${show('growthNowLbPerAcDay')} of growth a paddock needs about ${show('restDays')} from ${show('stopHeightIn')} back to ${show('startHeightIn')}. With stays of ${show('stayDays')} that is ${show('neededPaddocks')} paddocks of ${show('paddockAc')}; ${givenRestDays === 0 ? 'as it is now, no paddock ever rests' : `today’s ${show('paddockCount')} give ${show('givenRestDays')}, ${todayVerdict === 'enough' ? 'which is enough' : `${show('shortDays')} too short`}`}. Look before each move; the grass decides.`,
+      : `At ${show('growthNowLbPerAcDay')} of growth a paddock needs about ${show('wholeRestDays')} from ${show('stopHeightIn')} back to ${show('startHeightIn')}. With stays of ${show('stayDays')} that is ${show('neededPaddocks')} paddocks of ${show('paddockAc')}; ${givenRestDays === 0 ? 'as it is now, no paddock ever rests' : `today’s ${show('paddockCount')} give ${show('givenRestDays')}, ${todayVerdict === 'enough' ? 'which is enough' : `${show('wholeShortDays')} too short`}`}.${acresFrom === 'known' && backVerdict === 'short' ? ` When the plan returns, ${show('backLbPerAc')} of ${show('regrowLbPerAc')} has grown back: a paddock of ${show('acresAc')} feeds all stock ${show('backDays')} of ${show('stayDays')}, and ${show('shortFeedLb')} of other feed is short.` : ''} Go in only where it has grown back; the grass decides.`,
   picture: { kind: 'spans', rows: 'moves', lane: 'paddock', from: 'inDay', to: 'outDay', spanSays: 'grazed', gapSays: 'rests' },
   calendar: {
     rows: 'moves',
     day: 'lookDay',
-    title: ({ paddock }) => `Look at paddock ${paddock}`,
-    text: ({ paddock, herd, inDay, outDay }) =>
-      `Is paddock ${paddock} at the height to graze? ${herd === 1 ? 'Planned in' : `Herd ${herd} follows in`} on ${printDay(inDay, true)}, out on ${printDay(outDay, true)}. The grass decides. Not ready: wait, or skip it.`,
+    title: ({ paddock, goesIn }) =>
+      goesIn === 'ready' ? `Look at paddock ${paddock}` : `Look at paddock ${paddock}: go in only if it has grown back`,
+    text: ({ paddock, herd, inDay, outDay, goesIn }) =>
+      `Is paddock ${paddock} at the height to graze? ${herd === 1 ? 'Planned in' : `Herd ${herd} follows in`} on ${printDay(inDay, true)}, out on ${printDay(outDay, true)}${goesIn === 'ready' ? '' : ', only if it has grown back'}.${goesIn === 'not-back' ? ' At the growth this plan was made with, it will not have.' : ''} The grass decides. Not ready: wait, or skip it.`,
   },
   sources: [
     'penn-state-four-steps',
@@ -290,6 +374,12 @@ export default defineCalculator({
     'uky-native-grass-2020',
     'nc-state-grazing-heights',
     'smith-agr191',
+  ],
+  changes: [
+    {
+      version: 2,
+      say: 'it asks the acres in a paddock, and says what has grown back when the plan returns and what feed is short; days of rest are told in whole days, rounded up.',
+    },
   ],
   guides: ['resting-grass', 'leaving-stubble', 'laying-out-paddocks', 'turning-out-again'],
 });

@@ -65,8 +65,11 @@ export const hasDensity = (forage: Forage): boolean => {
   return 'fills' in option && 'densityLbPerAcIn' in option.fills;
 };
 
-/** The lowest stubble that the forage's row of the table prints. */
-export const lowestStopIn = (forage: Forage): number => heightRow(forage)?.stopIn[0] ?? 0;
+/** Is this stubble lower than the forage's row of the table goes? No row, no word. */
+export function isBelowTable(forage: Forage, stopHeightIn: number): boolean {
+  const row = heightRow(forage);
+  return row !== undefined && stopHeightIn < row.stopIn[0];
+}
 
 /** Rest that publications give: for the forage where its table has it, else from fast to slow growth in guides for any pasture. */
 export function publishedRest(forage: Forage): { readonly low: number; readonly high: number; readonly from: RangeFrom } {

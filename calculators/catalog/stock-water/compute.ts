@@ -37,8 +37,7 @@ export const stakeDrunkInOf = (values: Values): number => gallonsToInchAcres(val
 
 function needOf({ herd, hotF, intakeFrom }: Values) {
   const lines = herd.map(({ stock, countHead, knownGalPerDay }) => {
-    const { galPerDay, source, bySource } = planningIntakeGal(stock, hotF);
-    const least = bySource.at(-1)?.galPerDay ?? galPerDay;
+    const { galPerDay, leastGalPerDay: least, source } = planningIntakeGal(stock, hotF);
     const eachGalPerDay = intakeFrom === 'known' ? knownGalPerDay : galPerDay;
     const leastGalPerDay = intakeFrom === 'known' ? knownGalPerDay : least;
     const from: ListName = intakeFrom === 'lists' && isListName(source) ? source : 'own';
@@ -104,8 +103,8 @@ function pondPart(values: Values, needGalPerDay: number, leastNeedGalPerDay: num
   const deadGal = pondStorageAtGal(pond, deadDepthFt);
   const pondGal = pondStorageGal(pondAc, maxDepthFt);
   const usableGal = pondGal - deadGal;
-  const firstDays = run.depthByDayFt.slice(0, shownFirstDays).map((_, index) => {
-    const morningFt = index === 0 ? maxDepthFt : (run.depthByDayFt[index - 1] ?? maxDepthFt);
+  const morningsFt = [maxDepthFt, ...run.depthByDayFt].slice(0, Math.min(shownFirstDays, run.depthByDayFt.length));
+  const firstDays = morningsFt.map((morningFt, index) => {
     const sunkFt = Math.max(0, morningFt - lossInPerDay / 12);
     const sunkGal = pondStorageAtGal(pond, sunkFt);
     const drunkGal = Math.min(needGalPerDay, Math.max(0, sunkGal - deadGal));

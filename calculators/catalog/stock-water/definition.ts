@@ -84,7 +84,14 @@ export default defineCalculator({
       },
     },
     { of: 'verdict', when: (values) => !isRunningDown(values) },
-    { of: 'needGalPerDay', range: { low: 'leastNeedGalPerDay', high: 'needGalPerDay', says: '{low} by the lowest lists' } },
+    {
+      of: 'needGalPerDay',
+      range: {
+        low: 'leastNeedGalPerDay',
+        high: 'needGalPerDay',
+        says: ({ intakeFrom }) => (intakeFrom === 'known' ? 'by your own figure, whatever the heat' : '{low} by the lowest lists'),
+      },
+    },
     { of: 'firstDayLossGal', when: isPond },
     { of: 'usableGal', when: isPond },
     { of: 'drinkOnlyDays', when: isPond },
@@ -115,12 +122,12 @@ export default defineCalculator({
     },
     {
       when: ({ slip, sulfateMgPerL }) => slip === 'tested' && sulfateMgPerL >= poisonSulfate,
-      say: 'This much sulfate is acutely toxic to cattle and can bring on a deadly brain disease. Do not water stock with it. Bring other water and call your veterinarian.',
+      say: 'This much sulfate is acutely toxic to cattle and can bring on polio (polioencephalomalacia), a deadly brain disease: blind, dull, pressing the head, fits. Do not water stock with it. Bring other water and call your veterinarian.',
       source: 'harty-sulfate-2012',
     },
     {
       when: ({ slip, sulfateMgPerL }) => slip === 'tested' && sulfateMgPerL >= cattleSulfate && sulfateMgPerL < poisonSulfate,
-      say: 'More sulfate than is recommended for grown cattle (1,000) and twice what is for calves. Sulfur in feed adds to it: distillers grains, molasses, some minerals. Have a nutritionist add up both.',
+      say: 'More sulfate than is recommended for grown cattle (1,000) and twice what is for calves. Sulfur in feed adds to it: distillers grains, molasses, some minerals. Too much of both brings on polio (polioencephalomalacia), a brain disease. Have a nutritionist add up both.',
       source: 'meehan-water-2023',
     },
     {
@@ -208,8 +215,8 @@ export default defineCalculator({
     },
   ],
   limits: [
-    'It is a dry-spell plan: no rain, no inflow. Every day is taken as the hottest, so the herd’s part is on the safe side.',
-    'Nearly all of a pond’s fate hangs on what sun and ground take. A guess at that is worth little: put in a stake and run this again each week.',
+    'It is a dry-spell plan: no rain, no inflow. Every day is taken as the hottest, so the herd’s part is rather too high than too low.',
+    'How long a pond lasts depends mostly on what sun and ground take. A guess at that is worth little: put in a stake and run this again each week.',
     'The pond’s shape is a rule of thumb for sloping sides. A steep dug pond holds more, a wide shallow one less; a quarter either way is common.',
     'Published lists of what stock drink differ by a third and more in heat. Dry hay, salt, nursing and bad water all change it.',
     'For sheep, goats, horses and llamas no list by heat was found: the high end of a plain figure stands in, whatever the heat. In great heat plan for half as much again, or measure.',
@@ -227,7 +234,9 @@ export default defineCalculator({
       'keeps-up': 'The water keeps up with the stock as long as it comes in as it does now',
     };
     return [
-      `On a day of ${show('hotF')} they drink ${show('needGalPerDay')}.`,
+      values.intakeFrom === 'known'
+        ? `By their own figure they drink ${show('needGalPerDay')}.`
+        : `On a day of ${show('hotF')} they drink ${show('needGalPerDay')}.`,
       supply === 'pond'
         ? `The pond holds ${show('usableGal')} above the ${show('deadDepthFt')} to leave in; sun and ground take ${show('firstDayLossGal')} on the first day.`
         : `${show('supplyGalPerDay')} comes in.`,
@@ -236,7 +245,7 @@ export default defineCalculator({
       storage === 'none'
         ? `Nothing is stored; three days are ${show('reserveGal')}.`
         : `Stored: ${show('storedGal')}; three days are ${show('reserveGal')}.`,
-      isUnfit(values) ? 'Nothing should drink it until a laboratory and a veterinarian have cleared it.' : '',
+      isUnfit(values) ? 'Nothing should drink it before a laboratory and a veterinarian have looked at it and said so.' : '',
     ]
       .filter((part) => part !== '')
       .join(' ');

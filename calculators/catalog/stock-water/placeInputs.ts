@@ -168,7 +168,7 @@ export const placeInputs = {
     max: 2_000_000,
     default: 7000,
     shownWhen: stake,
-    help: '0 if stock were kept off. If in doubt put less: then the loss comes out larger, which is the safe side.',
+    help: '0 if stock were kept off. If in doubt put less: then the loss comes out larger, which errs the right way.',
     ask: 'How many head drank there for how many days? Count 15 gallons a day for a cow, 2 for a ewe.',
   }),
   flowFrom: choice({

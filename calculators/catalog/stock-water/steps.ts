@@ -211,7 +211,7 @@ const storedSteps: readonly WaterStep[] = [
   {
     kind: 'lookup',
     shows: 'mostDays',
-    onlyWhen: isRunningDown,
+    onlyWhen: (values) => isRunningDown(values) && values.intakeFrom === 'lists',
     says: 'The same if they drink no more than the lowest lists say, {leastNeedGalPerDay}.',
     source: 'our own, the same sums',
   },
@@ -288,7 +288,7 @@ export const steps: readonly WaterStep[] = [
   {
     kind: 'rows',
     of: 'lines',
-    says: 'Each kind: gallons for one on a day of {hotF}, the most that any list says up to that heat, times head. The lowest list stands beside it.',
+    says: 'Each kind: gallons for one, times head. From the lists it is the most that any of them says up to {hotF}, with the lowest list beside it. A figure of your own stands for both, whatever the heat.',
     source: 'gould-fs1090, with beef-summer-water and the other lists named',
     formulas: {
       lineGalPerDay: String.raw`\q{countHead} \times \q{eachGalPerDay}`,

@@ -6,8 +6,13 @@ export interface RationReading extends Reading {
   readonly mostPercent: number | null;
 }
 
+const refused = 3;
+/** By the smaller share; one that was not seen comes last. */
+const byShare = (one: number | null, other: number | null): number => (one === other ? 0 : one === null ? 1 : other === null ? -1 : one - other);
+
 /**
  * What every list says of nitrate in feed, the strictest first: by severity, then by the smaller share of the ration; a share that was not seen comes last.
+ * A list that allows these animals none of it counts as “do not feed”.
  * @param nitrogenPpm - Nitrate nitrogen in dry matter, ppm, from `nitrateNitrogenPpm`; 0 or more
  * @param isPregnant - Whether any of the animals is pregnant
  * @returns A reading for each list, with the most of the ration's dry matter, percent
@@ -20,7 +25,20 @@ export function forageNitrateReadings(nitrogenPpm: number, isPregnant: boolean):
   return lists
     .map(({ list, source, seen, bands }) => {
       const { printed, severity, mostPercent, mostPregnantPercent } = bandOf(bands, nitrogenPpm);
-      return { list, source, seen, printed, severity, mostPercent: isPregnant ? mostPregnantPercent : mostPercent };
+      const most = isPregnant ? mostPregnantPercent : mostPercent;
+      return { list, source, seen, printed, severity: most === 0 ? refused : severity, mostPercent: most };
     })
-    .sort((one, other) => other.severity - one.severity || (one.mostPercent ?? 101) - (other.mostPercent ?? 101));
+    .sort((one, other) => other.severity - one.severity || byShare(one.mostPercent, other.mostPercent));
 }
+
+/**
+ * Most of the ration that any list allows these animals of this feed: the smallest share that one names.
+ * @param nitrogenPpm - Nitrate nitrogen in dry matter, ppm, from `nitrateNitrogenPpm`; 0 or more
+ * @param isPregnant - Whether any of the animals is pregnant
+ * @returns Share of the ration's dry matter, percent; 100 where no list names a smaller one
+ * @throws RangeError if the amount is negative
+ * @source our own, the strictest leads
+ * @example leastSharePercent(1600, true) //=> 25
+ */
+export const leastSharePercent = (nitrogenPpm: number, isPregnant: boolean): number =>
+  Math.min(100, ...forageNitrateReadings(nitrogenPpm, isPregnant).flatMap(({ mostPercent }) => (mostPercent === null ? [] : [mostPercent])));

@@ -4,8 +4,11 @@ import { feetPerPsi, pipeHeadLossFt, pipeSpeedFtPerS } from './pipeHeadLossFt.ts
 
 const example = { source: 'engineering-toolbox-hazen-williams', where: 'example', seen: 'print' } as const;
 const insideIn: Readonly<Record<string, number>> = pipeInsideIn;
-const per100 = (flow: string, size: string, roughness: number): number =>
-  pipeHeadLossFt(Number(flow), { insideIn: insideIn[size] ?? Number.NaN, lengthFt: 100, roughness });
+const per100 = (flow: string, size: string, roughness: number): number => {
+  const inside = insideIn[size];
+  if (inside === undefined) throw new RangeError(`pipeInsideIn has no pipe of ${size}`);
+  return pipeHeadLossFt(Number(flow), { insideIn: inside, lengthFt: 100, roughness });
+};
 
 /** Where a chart stands on another edition of the equation: a share of the printed value and half of its last digit. */
 const within = (printedHalfDigit: number, share: number, value: number): string => String(printedHalfDigit + share * value);

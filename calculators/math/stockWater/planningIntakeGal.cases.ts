@@ -1,8 +1,11 @@
 import { checkList } from '../checks.ts';
 import { intakeByWeightGal, planningIntakeGal } from './planningIntakeGal.ts';
 
-const from = (source: string, airF: number) =>
-  planningIntakeGal('cow-nursing', airF).bySource.find((each) => each.source === source)?.galPerDay ?? Number.NaN;
+const from = (source: string, airF: number): number => {
+  const found = planningIntakeGal('cow-nursing', airF).bySource.find((each) => each.source === source);
+  if (found === undefined) throw new RangeError(`planningIntakeGal has no list of ${source}`);
+  return found.galPerDay;
+};
 
 export default checkList('planningIntakeGal', [
   {

@@ -18,7 +18,7 @@ function heldAt(airF: readonly number[], gal: readonly number[], wantedF: number
  * Water to plan for, a head a day: the highest of the published lists at T = `airF`, each held at its running maximum, so that a hotter day never asks for less.
  * @param animal - Animal, a key of the lists
  * @param airF - Hottest air temperature of the day to plan for, degrees Fahrenheit; -40 to 130
- * @returns Water, US gallons a head a day; the source that asks for most; and every source's figure, most first
+ * @returns Water, US gallons a head a day, by the highest list and by the lowest; the source that asks for most; and every source's figure, most first
  * @throws RangeError if the temperature is outside its range
  * @source gould-fs1090, water intake by temperature; the other lists are named in the table
  * @example planningIntakeGal('cow-nursing', 90).galPerDay //=> 22.0
@@ -26,7 +26,7 @@ function heldAt(airF: readonly number[], gal: readonly number[], wantedF: number
 export function planningIntakeGal(
   animal: DrinkingAnimal,
   airF: number,
-): { readonly galPerDay: number; readonly source: string; readonly bySource: readonly IntakeBySource[] } {
+): { readonly galPerDay: number; readonly leastGalPerDay: number; readonly source: string; readonly bySource: readonly IntakeBySource[] } {
   need('planningIntakeGal', 'airF', airF, { atLeast: -40, atMost: 130 });
   const lists: readonly HeatList[] = intakeByHeat;
   const byHeat = lists.flatMap(({ source, airF: columnsF, gal }) => {
@@ -38,9 +38,9 @@ export function planningIntakeGal(
   const byRule = animal === intakeByDegree.animal ? [{ source, galPerDay: gal + galPerDegree * degrees }] : [];
   const byRange = intakeRanges.filter((range) => range.animal === animal).map((range) => ({ source: range.source, galPerDay: range.highGal }));
   const bySource: readonly IntakeBySource[] = [...byHeat, ...byRule, ...byRange].sort((one, other) => other.galPerDay - one.galPerDay);
-  const most = bySource[0];
-  if (most === undefined) throw new RangeError(`planningIntakeGal needs an animal of its lists, got ${animal}`);
-  return { galPerDay: most.galPerDay, source: most.source, bySource };
+  const [most, least] = [bySource[0], bySource.at(-1)];
+  if (most === undefined || least === undefined) throw new RangeError(`planningIntakeGal needs an animal of its lists, got ${animal}`);
+  return { galPerDay: most.galPerDay, leastGalPerDay: least.galPerDay, source: most.source, bySource };
 }
 
 /**

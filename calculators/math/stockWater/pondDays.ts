@@ -53,7 +53,8 @@ export function pondDays({
   let seepedGal = 0;
   let days = 0;
   for (const [index, evaporationIn] of evaporationInByDay.entries()) {
-    const drinkGal = drinkGalByDay[index] ?? 0;
+    const drinkGal = drinkGalByDay[index];
+    if (drinkGal === undefined) throw new RangeError(`pondDays needs what is drunk on day ${index + 1}`);
     need('pondDays', 'evaporationInByDay', evaporationIn, { atLeast: 0 });
     need('pondDays', 'drinkGalByDay', drinkGal, { atLeast: 0 });
     const lossIn = evaporationIn + seepageInPerDay;

@@ -1,0 +1,19 @@
+import { expect, it } from 'vitest';
+import restAndMoves from '../../calculators/catalog/rest-and-moves/definition.ts';
+import { fromLink } from '../../calculators/kit/link.ts';
+import { sideTitles } from '../../calculators/ui/sides.ts';
+
+const titlesOf = (query: string): readonly [string, string] => {
+  const { form } = fromLink(restAndMoves, query);
+  return sideTitles(restAndMoves, form.this, form.that, 'us');
+};
+
+it('names two things that differ, and counts the rest', () => {
+  expect(titlesOf('paddock=8&that.paddock=16')).toEqual(['paddocks today 8', 'paddocks today 16']);
+  expect(titlesOf('paddock=8&stay=4d&that.paddock=16&that.stay=2d')).toEqual([
+    'paddocks today 8, days a herd stays in one 4 days',
+    'paddocks today 16, days a herd stays in one 2 days',
+  ]);
+  expect(titlesOf('paddock=8&stay=4d&herd=1&that.paddock=16&that.stay=2d&that.herd=2')[1]).toMatch(/, and 1 more$/);
+  expect(titlesOf('paddock=8&that=same')).toEqual(['', '']);
+});
