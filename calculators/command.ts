@@ -1,3 +1,8 @@
+import { createReadStream, createWriteStream, mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { Readable } from 'node:stream';
+import { pipeline } from 'node:stream/promises';
 import { parseArgs } from 'node:util';
 import { calculatorOf, slugs } from './command/catalog.ts';
 import { describeAll } from './command/describe.ts';
@@ -11,32 +16,59 @@ const usage = `Runs a calculator as its page does.
   npm run --silent calc -- --list                      every calculator, its inputs and results, as JSON
 
 Inputs go by their names in a link. A number may carry its unit: 3in, 75mm, "3 1/2 in".
-A value that cannot be used ends with status 2 and the message that the form shows.
+A column of a table that is no input, such as the pasture's name, is carried along when it is named: --carry pasture.
+What stands at its default in a table, and numbers that look wrong, are told on standard error. A cell that begins like a formula comes back with an apostrophe.
+A value or a column that cannot be used ends with status 2 and a message, for a value the one that the form shows.
 `;
 
-async function answer(args: readonly string[]): Promise<string> {
+const say = (text: string): Promise<void> => pipeline(Readable.from([`${text}\n`]), process.stdout, { end: false });
+
+/** A table goes out whole or not at all: a row that cannot be used may be the last. It waits in a file, for it may be larger than the memory. */
+async function sayTable(pieces: AsyncIterable<string>): Promise<void> {
+  const folder = mkdtempSync(join(tmpdir(), 'calc-'));
+  try {
+    const file = join(folder, 'table.csv');
+    await pipeline(Readable.from(pieces), createWriteStream(file));
+    await pipeline(createReadStream(file), process.stdout, { end: false });
+  } finally {
+    rmSync(folder, { recursive: true });
+  }
+}
+
+async function answer(args: readonly string[]): Promise<void> {
   const { values, positionals } = parseArgs({
     args: [...args],
     allowPositionals: true,
-    options: { list: { type: 'boolean' }, csv: { type: 'string' }, help: { type: 'boolean', short: 'h' } },
+    options: {
+      list: { type: 'boolean' },
+      csv: { type: 'string' },
+      carry: { type: 'string', multiple: true },
+      help: { type: 'boolean', short: 'h' },
+    },
   });
-  if (values.list === true) return JSON.stringify(await describeAll(), null, 2);
+  if (values.list === true) return say(JSON.stringify(await describeAll(), null, 2));
   const [slug, query = '', ...more] = positionals;
-  if (slug === undefined || values.help === true) return usage.trimEnd();
+  if (slug === undefined || values.help === true) return say(usage.trimEnd());
   if (more.length > 0) throw new Refused('Put the whole query between quotes: the shell takes & for its own.');
   const calculator = await calculatorOf(slug);
   if (!calculator) throw new Refused(`There is no calculator “${slug}”. These are known: ${slugs().join(', ')}.`);
   if (values.csv !== undefined && query !== '') throw new Refused('Give a query or a table, not both.');
-  return values.csv === undefined ? JSON.stringify(runOnce(calculator, query), null, 2) : runTable(calculator, values.csv);
+  if (values.csv === undefined) return say(JSON.stringify(runOnce(calculator, query), null, 2));
+  const notes: string[] = [];
+  await sayTable(runTable(calculator, values.csv, values.carry ?? [], (line) => notes.push(line)));
+  for (const note of notes) process.stderr.write(`${note}\n`);
 }
 
+const codeOf = (error: unknown): string => (error instanceof Error && 'code' in error ? String(error.code) : '');
 /** Our own refusals, a wrong option, a file that cannot be read: told in a line. Anything else is a fault and shows where it is. */
 const isForPeople = (error: unknown): error is Error =>
-  error instanceof Refused || (error instanceof Error && 'code' in error && /^(?:ERR_PARSE_ARGS|ENOENT|EISDIR|EACCES)/.test(String(error.code)));
+  error instanceof Refused || (error instanceof Error && /^(?:ERR_PARSE_ARGS|ENOENT|EISDIR|EACCES)/.test(codeOf(error)));
 
 try {
-  process.stdout.write(`${await answer(process.argv.slice(2))}\n`);
+  await answer(process.argv.slice(2));
 } catch (error) {
+  // Who reads the output has had enough of it, as `head` does: no fault.
+  if (codeOf(error) === 'EPIPE') process.exit(0);
   if (!isForPeople(error)) throw error;
   process.stderr.write(`${error.message}\n`);
   process.exitCode = 2;

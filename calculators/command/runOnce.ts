@@ -3,22 +3,25 @@ import type { Cell, Input } from '../kit/inputs.ts';
 import { fromLink, linkName, toLink } from '../kit/link.ts';
 import { printScalar } from '../kit/print.ts';
 import type { Quantity, Scalar } from '../kit/quantities.ts';
-import { isShown, readForm, type Texts, type Value, type Values } from '../kit/state.ts';
+import { isShown, type Problem, readForm, type Texts, type Value, type Values } from '../kit/state.ts';
 import { isoDay } from '../units/printQuantity.ts';
 
 /** Something that a person must put right. Its message is all that is shown. */
 export class Refused extends Error {}
 
 export interface Ran {
+  /** Numbers that are taken and look wrong, each behind the name of its field in a link. */
+  readonly doubts: readonly string[];
   readonly values: Values;
   readonly outcome: Outcome;
 }
 /** @throws Refused with the messages that the form shows, each behind the name of its field in a link */
 export function run(calculator: Calculator, texts: Texts): Ran {
-  const { values, problems, remarks } = readForm(calculator.inputs, texts);
+  const { values, problems, doubts, remarks } = readForm(calculator.inputs, texts);
   const ran = problems.length > 0 ? { refusals: problems } : calculator.run(values);
-  if ('outcome' in ran) return { values, outcome: { ...ran.outcome, cautions: [...remarks, ...ran.outcome.cautions] } };
-  throw new Refused(ran.refusals.map(({ at, say }) => `${linkPath(calculator, at)}: ${say}`).join('\n'));
+  const said = ({ at, say }: Problem): string => `${linkPath(calculator, at)}: ${say}`;
+  if ('outcome' in ran) return { values, doubts: doubts.map(said), outcome: { ...ran.outcome, cautions: [...remarks, ...ran.outcome.cautions] } };
+  throw new Refused(ran.refusals.map(said).join('\n'));
 }
 /** `parts.0.areaAc` as `parts.area, row 1`. */
 function linkPath({ inputs }: Calculator, at: string): string {
@@ -74,6 +77,7 @@ const sideAsData = (calculator: Calculator, ran: Ran): object => ({
   results: resultsAsData(calculator, ran),
   ranges: Object.fromEntries(Object.entries(ran.outcome.ranges).filter(([name]) => ran.outcome.shown.includes(name))),
   cautions: ran.outcome.cautions,
+  ...(ran.doubts.length > 0 ? { doubts: ran.doubts } : {}),
   note: ran.outcome.note,
 });
 

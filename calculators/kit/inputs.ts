@@ -1,6 +1,7 @@
 import type { Suffix, UnitName } from '../units/units.ts';
 import type { Understood } from './record/understandRecord.ts';
 import type { Marks, Tool } from './tools.ts';
+import type { UsualName } from './usual.ts';
 
 /** What the drought and the ground decide, and what people decide. Two managements share the place. */
 export type Side = 'place' | 'management';
@@ -32,6 +33,8 @@ export interface NumberInput<U extends UnitName = UnitName> extends Common {
   readonly max: number;
   readonly default: number;
   readonly whole?: boolean;
+  /** Past this range a number looks wrong, and the form asks about it. */
+  readonly usual?: UsualName;
   readonly tool?: Tool;
 }
 export interface Option {
@@ -181,8 +184,11 @@ export type Named<I> = {
       : I[K];
 };
 
-const isRowOf = <C extends Columns>(columns: C, row: unknown): row is RowValue<C> =>
-  typeof row === 'object' && row !== null && Object.entries(columns).every(([name, cell]) => fits(cell, new Map(Object.entries(row)).get(name)));
+const isRowOf = <C extends Columns>(columns: C, row: unknown): row is RowValue<C> => {
+  if (typeof row !== 'object' || row === null) return false;
+  const values = new Map<string, unknown>(Object.entries(row));
+  return Object.entries(columns).every(([name, cell]) => fits(cell, values.get(name)));
+};
 
 /** Honest guard: each value is what its input says, so that `compute` may rely on its types. */
 export function fits(input: Input, value: unknown): boolean {

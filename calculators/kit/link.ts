@@ -1,4 +1,4 @@
-import { readQuantity } from '../units/readQuantity.ts';
+import { longestText, readQuantity } from '../units/readQuantity.ts';
 import { isBare, units } from '../units/units.ts';
 import type { Cell, ChoiceInput, Input, Inputs, MonthsInput, RowsInput } from './inputs.ts';
 import { defaultText, unitMark } from './read.ts';
@@ -10,7 +10,6 @@ import { type Form, isShown, monthsIn, type RowTexts, rowsIn, startTexts, type T
  * It knows nothing of right and wrong: whatever was typed comes back as it was typed.
  */
 const longestQuery = 4000;
-const longestText = 60;
 
 interface Linked {
   readonly inputs: Inputs;

@@ -1,7 +1,8 @@
-import { dayOf, printNumber } from '../units/printQuantity.ts';
+import { dayOf, printIn, printNumber } from '../units/printQuantity.ts';
 import { type QuantityReading, readQuantity } from '../units/readQuantity.ts';
 import { convert, type UnitName, type UnitSystem, unitIn, units } from '../units/units.ts';
-import type { Cell, ChoiceInput, MonthsInput } from './inputs.ts';
+import type { Cell, ChoiceInput, MonthsInput, NumberInput } from './inputs.ts';
+import { usual as ranges } from './usual.ts';
 
 /** Text as typed, turned into a value, or one sentence on what is wrong and what would be right. */
 export type Reading<V> = { readonly value: V } | { readonly problem: string };
@@ -48,10 +49,25 @@ function whatIsWrong(input: Range, reading: QuantityReading, system: UnitSystem)
     case 'words':
       return `${input.label} must be a number, such as ${told(input.default)}. It can be from ${range}.`;
     case 'unit':
+      if (reading.small !== undefined)
+        return `${input.label} can’t be in “${reading.tail.slice(0, 20)}”: a capital M means a million. Write ${reading.small}.`;
       return `${input.label} can’t be in “${reading.tail.slice(0, 20)}”. ${units[shown].print === '' ? 'Type the number alone' : `Use ${units[shown].words}`}.`;
     case 'value':
       return `${input.label} must be from ${range}. This is ${told(reading.value)}.`;
   }
+}
+
+/** A question about a number that may be so and seldom is; nothing for one that is as usual. A nought is meant. */
+export function doubtAbout({ label, unit, usual }: NumberInput, value: number, system: UnitSystem): string | undefined {
+  if (usual === undefined || value === 0) return undefined;
+  const [below, above] = ranges[usual];
+  if (value >= below && value <= above) return undefined;
+  const shown = unitIn(system, unit);
+  const told = (each: number): string => {
+    const there = Number(convert(each, unit, shown).toPrecision(4));
+    return printIn(there, shown, there % 1 === 0 ? 0 : 2);
+  };
+  return `Is ${told(value)} right? ${label}: seldom ${value < below ? `below ${told(below)}` : `above ${told(above)}`}. Look at the decimal point and the unit.`;
 }
 
 function readChoice(input: ChoiceInput, text: string): Reading<string> {

@@ -1,6 +1,6 @@
 import { convert, type UnitSystem, unitIn } from '../units/units.ts';
 import type { Cell, Input, Inputs, MonthsInput, RecordLine, RowsInput } from './inputs.ts';
-import { type CellValue, defaultText, quantityText, readCell, readMonth, roundedText } from './read.ts';
+import { type CellValue, defaultText, doubtAbout, quantityText, readCell, readMonth, roundedText } from './read.ts';
 
 export type RowTexts = Readonly<Record<string, string>>;
 /** What stands in the form: texts as typed, never numbers. A row is a record of texts, monthly values are a list. */
@@ -93,13 +93,24 @@ export function readForm(
   inputs: Inputs,
   texts: Texts,
   system: UnitSystem = 'us',
-): { readonly values: Values; readonly problems: readonly Problem[]; readonly remarks: readonly Remark[] } {
+): {
+  readonly values: Values;
+  readonly problems: readonly Problem[];
+  /** Numbers that are taken and look wrong. */
+  readonly doubts: readonly Problem[];
+  readonly remarks: readonly Remark[];
+} {
   const problems: Problem[] = [];
+  const doubts: Problem[] = [];
   const remarks: Remark[] = [];
   const cell = (input: Cell, text: string, shown: boolean, at: string): CellValue => {
     if (shown) {
       const reading = readCell(input, text, system);
-      if ('value' in reading) return reading.value;
+      if ('value' in reading) {
+        const doubt = input.kind === 'number' && typeof reading.value === 'number' ? doubtAbout(input, reading.value, system) : undefined;
+        if (doubt !== undefined) doubts.push({ at, say: doubt });
+        return reading.value;
+      }
       problems.push({ at, say: reading.problem });
     }
     const fallback = readCell(input, defaultText(input));
@@ -150,7 +161,7 @@ export function readForm(
       }
     }),
   );
-  return { values, problems, remarks };
+  return { values, problems, doubts, remarks };
 }
 
 /** What the other management shares with the first: all that belongs to the place. */

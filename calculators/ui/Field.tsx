@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import type { Cell, ChoiceInput, Option } from '../kit/inputs.ts';
 import { type UnitSystem, unitIn, units } from '../units/units.ts';
+import { Doubt } from './Doubt.tsx';
 import { keptText, shownText } from './fieldText.ts';
 import type { Tools } from './tools/toolSet.ts';
 
@@ -53,6 +54,7 @@ function Frame({ children, isGroup, ...field }: FieldProps & { readonly children
           {problem}
         </p>
       )}
+      {cell.kind === 'number' && cell.usual && <Doubt cell={cell} text={field.text} system={field.system} />}
       {field.tools && <field.tools.draw.FieldTool {...field} store={field.tools.store} />}
       <Help cell={cell} />
     </>

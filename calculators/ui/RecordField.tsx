@@ -1,14 +1,15 @@
 import { useState } from 'preact/hooks';
 import type { RecordInput } from '../kit/inputs.ts';
 import { answered, splitAnswers, withBody } from '../kit/record/answers.ts';
+import { largestText } from '../kit/record/limits.ts';
 import type { UnitSystem } from '../units/units.ts';
 import { RecordUnderstood } from './RecordUnderstood.tsx';
-import { type FileText, largestFileBytes, textOfFile } from './textOfFile.ts';
+import { type FileText, textOfFile } from './textOfFile.ts';
 
 /** Handed to a form that asks for a record, and fetched for no other. */
 export interface Records {
   readonly draw: typeof RecordField;
-  /** Keeps a record for the next visit and says whether it could; an empty text forgets it. Not there before the form is live. */
+  /** Keeps a record for the next visit, or forgets what was kept and says that it could not; an empty text forgets it. Not there before the form is live. */
   readonly keep: ((name: string, text: string) => boolean) | undefined;
 }
 export interface RecordFieldProps {
@@ -19,9 +20,11 @@ export interface RecordFieldProps {
   readonly system: UnitSystem;
   readonly onText: (text: string) => void;
   readonly onLeave: () => void;
-  /** Keeps the text for the next visit, or says that it could not. Empty: forget it. */
+  /** Keeps the text for the next visit, or says that it could not; then the one before is forgotten too. Empty: forget it. */
   readonly keep: ((text: string) => boolean) | undefined;
 }
+
+const tooLarge = (what: string): string => `${what} is too large for a rain record: ${largestText / 1e6} MB is the most.`;
 
 /** A longer text is told, not shown: a field with thousands of lines makes each key slow. */
 const longestShown = 20_000;
@@ -38,16 +41,19 @@ export function RecordField({ id, input, text, problem, system, onText, onLeave,
   const say = fault || problem;
   const put = (next: string) => {
     setFault('');
+    // Read before it is kept: what cannot be read must not come back at every visit. The form takes this very reading.
+    input.read(next);
     onText(next);
     setKept(keep?.(next === input.default ? '' : next) ?? true);
   };
   const putWhole = (whole: string) => {
+    if (whole.length > largestText) return setFault(tooLarge('This text'));
     put(withBody(text, whole, true));
     onLeave();
   };
   const take = async (found: File | undefined) => {
     if (!found) return;
-    if (found.size > largestFileBytes) return setFault(`“${found.name}” is too large for a rain record: ${largestFileBytes / 1e6} MB is the most.`);
+    if (found.size > largestText) return setFault(tooLarge(`“${found.name}”`));
     setFile({ name: found.name, is: 'reading' });
     const got: FileText = await textOfFile(found);
     // A turn of the screen, so that the word of it is seen before a long text is gone through.
@@ -136,7 +142,8 @@ export function RecordField({ id, input, text, problem, system, onText, onLeave,
       </div>
       <p class="told" role="status">
         {file?.is === 'reading' ? `Reading “${file.name}” …` : ''}
-        {!isKept && 'This browser cannot keep a record of this size: it will be gone when the page is loaded again. Keep the file.'}
+        {!isKept &&
+          'This browser cannot keep a record of this size, and keeps no older one: it is gone when the page is loaded again. Keep the file.'}
       </p>
       {say && (
         <p class="problem" id={`${id}-problem`}>
@@ -157,7 +164,8 @@ export function RecordField({ id, input, text, problem, system, onText, onLeave,
       )}
       <small class="field-hint">
         {isExample && 'As long as this is empty, the example’s record is used. '}
-        {keep && !isExample && 'The record stays in this browser until you take it out. '}Nothing of it leaves this device, and no link carries it.
+        {keep && !isExample && isKept && 'The record stays in this browser until you take it out. '}Nothing of it leaves this device, and no link
+        carries it.
       </small>
       {(input.field || input.ask) && (
         <details class="field-help">

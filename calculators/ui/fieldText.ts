@@ -1,12 +1,12 @@
 import { unitMark } from '../kit/read.ts';
 import { isBare, isUnit, type UnitName, type UnitSystem, unitIn } from '../units/units.ts';
 
-const numberAlone = /^[\s\d.,/−-]*\d[\s\d.,/−-]*$/;
+const isNumberAlone = (typed: string): boolean => /^[\s\d.,/−-]+$/.test(typed) && /\d/.test(typed);
 
 /** What is kept of a typed text: a number typed alone takes the unit that its field showed, so that a later switch cannot change it. */
 export function keptText(typed: string, unit: UnitName, system: UnitSystem): string {
   const shown = unitIn(system, unit);
-  return !isBare(shown) && numberAlone.test(typed) ? `${typed}${unitMark}${shown}` : typed;
+  return !isBare(shown) && isNumberAlone(typed) ? `${typed}${unitMark}${shown}` : typed;
 }
 
 /** What a field shows of a kept text: the unit that the field shows anyway is left out. */

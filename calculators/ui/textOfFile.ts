@@ -1,6 +1,4 @@
 export type FileText = { readonly text: string } | { readonly problem: string };
-/** A hundred years of days with several columns take under 3 MB. */
-export const largestFileBytes = 10e6;
 
 /** The text of a file that somebody chose, whatever program wrote it. */
 export async function textOfFile(file: File): Promise<FileText> {

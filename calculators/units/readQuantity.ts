@@ -14,7 +14,12 @@ export type QuantityReading =
   | { readonly is: 'empty' }
   | { readonly is: 'comma'; readonly instead: string }
   | { readonly is: 'words' }
-  | { readonly is: 'unit'; readonly tail: string };
+  | {
+      readonly is: 'unit';
+      readonly tail: string;
+      /** What it would be in small letters, where its capital makes it another unit. */
+      readonly small?: string;
+    };
 
 /** Every unit of a dimension by each way to type it: token, print, other spellings. What stands behind `$95` leaves the sign out: `a ton`, `/ton`. */
 const spellings = new Map<string, Map<string, UnitName>>();
@@ -28,11 +33,25 @@ for (const name of Object.keys(units).filter(isUnit)) {
   }
 }
 
-/** The unit that a text names, by token, by print or by any other way to type it. */
-export const unitOf = (text: string, dimension: string): UnitName | undefined =>
+const spelled = (text: string, dimension: string): UnitName | undefined =>
   spellings.get(dimension)?.get(text.trim().toLowerCase().replace(/\.$/, ''));
+/** A capital M before litres, metres or grams means a million of them, a small one a thousandth. `MM` and `MG/L` name nothing else. */
+const isMillions = (text: string): boolean => /^M(?:[Ll]|m|g)(?![A-Za-z])/.test(text);
 
-const withoutThousands = (text: string): string => text.replace(/(\d),(?=\d{3}(?!\d))/g, '$1');
+/** The unit that a text names, by token, by print or by any other way to type it. Capitals matter only where they make it another unit. */
+export const unitOf = (text: string, dimension: string): UnitName | undefined => (isMillions(text.trim()) ? undefined : spelled(text, dimension));
+
+const thousands = /^-?[1-9]\d{0,2}(?:,\d{3})+(?:\.\d*)?$/;
+/** A number whose commas can mean two things, as it might be written without them. */
+function openComma(text: string): string | undefined {
+  const found = (text.match(/-?[\d.]*\d,\d[\d.,]*/g) ?? []).find((each) => !thousands.test(each));
+  if (found === undefined) return undefined;
+  const isDecimal = found.indexOf(',') === found.lastIndexOf(',') && found.lastIndexOf('.') < found.indexOf(',');
+  return isDecimal ? found.replaceAll('.', '').replace(',', '.') : found.replaceAll(',', '');
+}
+
+/** No number with its unit is longer; links carry no more of a text either. */
+export const longestText = 60;
 
 /**
  * Reads a quantity as people type it. Nothing is guessed: a decimal comma, a word or a unit of another kind comes back as what it is.
@@ -40,22 +59,25 @@ const withoutThousands = (text: string): string => text.replace(/(\d),(?=\d{3}(?
  * @param declared - Unit that is asked for, and that of a number typed alone
  */
 export function readQuantity(text: string, declared: UnitName): QuantityReading {
-  const plain = text
-    .replaceAll('\u00a0', ' ')
-    .trim()
-    .replace(/^\$\s*/, '')
-    .replace('−', '-');
-  if (plain === '') return { is: 'empty' };
-  const comma = /^-?\d+,(?:\d{1,2}|\d{4,})(?!\d)/.exec(plain);
-  if (comma) return { is: 'comma', instead: comma[0].replace(',', '.') };
-  const digits = withoutThousands(plain);
+  const whole = text.replaceAll('\u00a0', ' ').trim().replace('−', '-');
+  if (whole === '') return { is: 'empty' };
+  if (whole.length > longestText) return { is: 'words' };
+  const plain = whole.replace(/^(-?)\s*\$\s*/, '$1');
+  const { dimension, print } = units[declared];
+  if (plain !== whole && !print.startsWith('$')) return { is: 'unit', tail: '$' };
+  const instead = openComma(plain);
+  if (instead !== undefined) return { is: 'comma', instead };
+  const digits = plain.replaceAll(/(?<=\d),(?=\d)/g, '');
   const found = shape.exec(digits);
   if (!found) return { is: 'words' };
-  const [, minus, whole, top, bottom, topAlone, bottomAlone, decimal, tail = ''] = found;
-  const size = decimal !== undefined ? Number(decimal) : Number(whole ?? 0) + Number(top ?? topAlone) / Number(bottom ?? bottomAlone);
+  const [, minus, wholes, top, bottom, topAlone, bottomAlone, decimal, tail = ''] = found;
+  const size = decimal !== undefined ? Number(decimal) : Number(wholes ?? 0) + Number(top ?? topAlone) / Number(bottom ?? bottomAlone);
   if (!Number.isFinite(size)) return { is: 'words' };
-  const unit = tail === '' ? declared : unitOf(tail, units[declared].dimension);
-  if (unit === undefined) return { is: 'unit', tail };
+  const unit = tail === '' ? declared : unitOf(tail, dimension);
+  if (unit === undefined) {
+    const meant = isMillions(tail) ? spelled(tail, dimension) : undefined;
+    return meant === undefined ? { is: 'unit', tail } : { is: 'unit', tail, small: units[meant].print };
+  }
   const amount = digits
     .slice(0, digits.length - tail.length)
     .trim()

@@ -83,9 +83,10 @@ const toolStore = (box: HTMLElement): ToolStore => ({
 });
 
 function keepRecord(name: string, text: string): boolean {
-  if (text !== '') return keep('localStorage', recordKeyOf(name), text);
-  forget('localStorage', recordKeyOf(name));
-  return true;
+  const isKept = text !== '' && keep('localStorage', recordKeyOf(name), text);
+  // Where the new one does not fit, the old one would come back at the next visit and pass for it.
+  if (!isKept) forget('localStorage', recordKeyOf(name));
+  return isKept || text === '';
 }
 /** What only some forms need, fetched for those. */
 interface Extra {

@@ -7,17 +7,13 @@ import { formKeyOf, isAnyKept, kept, toolKeyOf, unitsKey } from './kept.ts';
 const isTouched = ['pointerdown', 'focusin', 'keydown', 'input', 'change'] as const;
 
 function tellFailure(box: HTMLElement): void {
-  const note = box.querySelector<HTMLElement>('[data-waiting]');
+  box.dataset['failed'] = '';
+  const note = box.querySelector('[data-waiting]');
   if (!note) return;
   note.textContent = 'The calculator could not be loaded. What you see is its example, not your numbers. Load the page again when there is signal.';
-  note.hidden = false;
 }
 
 async function open(box: HTMLElement): Promise<void> {
-  const note = box.querySelector<HTMLElement>('[data-waiting]');
-  const slow = setTimeout(() => {
-    if (note) note.hidden = false;
-  }, 6000);
   let tapped: HTMLElement | null = null;
   const remember = (event: Event) => {
     if (event.target instanceof Element) tapped = event.target.closest('button');
@@ -26,19 +22,20 @@ async function open(box: HTMLElement): Promise<void> {
   try {
     const { openCalculator } = await import('./calculator.tsx');
     await openCalculator(box);
-    if (note) note.hidden = true;
     box.removeEventListener('click', remember, true);
     (tapped as HTMLElement | null)?.click();
   } catch (error) {
     console.error(error);
     tellFailure(box);
   }
-  clearTimeout(slow);
 }
 
 function whenTouched(box: HTMLElement): Promise<void> {
+  // Until then nobody waits for it: src/styles/example.css marks only an example that somebody does.
+  box.dataset['idle'] = '';
   return new Promise((done) => {
     const go = () => {
+      delete box.dataset['idle'];
       for (const kind of isTouched) box.removeEventListener(kind, go, true);
       void open(box).then(done);
     };

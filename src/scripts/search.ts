@@ -1,7 +1,7 @@
-import type { Answer, Found } from '../search/ask.ts';
+import type { Found } from '../search/ask.ts';
 import { nearWords } from '../search/nearestWord.ts';
 import { type Kind, kindNames, type Line } from '../search/records.ts';
-import { lineOf, namingWords, searchSite } from './searchIndex.ts';
+import { lineOf, namingWords, type SearchAnswer, searchSite } from './searchIndex.ts';
 
 const pageSize = 5;
 const shortestWord = 2;
@@ -52,7 +52,7 @@ const drawn = (kind: Kind, { url, sub_results }: Found, { title, lead, question 
   return item;
 };
 
-let hits: Answer['hits'] = [];
+let hits: SearchAnswer['hits'] = [];
 let isReading = false;
 
 const clear = (says: string): void => {
@@ -80,12 +80,15 @@ const drawMore = async (words: string): Promise<void> => {
 const quoted = (words: readonly string[]): string => words.map((word) => `"${word}"`).join(', ');
 
 /** What was found, and what was looked for in place of words that nothing is called by. */
-const told = ({ hits: found, taken, unknown }: Answer, words: string): string => {
+const told = ({ hits: found, taken, unknown, isPartial }: SearchAnswer, words: string): string => {
   if (found.length === 0) return `Nothing found for "${words}". Try one plain word, the one you would use at the gate.`;
   const looked = taken.map(({ typed, as }) => ` Nothing here is called "${typed}": looked for "${as}".`).join('');
   const left = unknown.length > 0 ? ` Nothing found for ${quoted(unknown)}; these have the other words.` : '';
-  return `${found.length} found for "${words}".${looked}${left}`;
+  const partly = isPartial ? ' A part of the index did not load, so there may be more: with a signal, type again.' : '';
+  return `${found.length} found for "${words}".${looked}${left}${partly}`;
 };
+
+const tellFailure = (): void => clear('The search index did not load. With a signal, type again; without one, the lists below still work.');
 
 const suggest = (words: readonly string[]): void => {
   if (words.length === 0) return;
@@ -114,7 +117,7 @@ const search = async (): Promise<void> => {
     hits = answer.hits;
     await drawMore(words);
   } catch {
-    clear('The search index did not load. With a signal, type again; without one, the lists below still work.');
+    tellFailure();
   } finally {
     isReading = false;
   }
@@ -131,7 +134,9 @@ field.addEventListener('input', () => {
 });
 more.addEventListener('click', () => {
   const next = list.childElementCount;
-  void drawMore(field.value.trim()).then(() => list.children[next]?.querySelector('a')?.focus());
+  void drawMore(field.value.trim())
+    .then(() => list.children[next]?.querySelector('a')?.focus())
+    .catch(tellFailure);
 });
 
 /** Up and down go from the field through the results and back; the caret has no other use for them in a field of one line. */

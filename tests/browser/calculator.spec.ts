@@ -163,6 +163,18 @@ test('what is typed or tapped in a guide before the script has come is not lost'
   await expect(box.getByRole('button', { name: 'Stop comparing' })).toBeVisible();
 });
 
+test('a number that looks wrong is asked about at its field, and taken', async ({ page }) => {
+  await page.goto(storm);
+  await ready(page, 'storm-runoff');
+  const rain = page.getByRole('textbox', { name: 'Rain in the storm' });
+  await rain.fill('25');
+  await expect(page.locator('.doubt')).toHaveText('Is 25 in right? Rain in the storm: seldom above 12 in. Look at the decimal point and the unit.');
+  await expect(page.locator('.note-line').first()).toContainText('Of 25 in of rain');
+  await expect(rain).not.toHaveAttribute('aria-invalid');
+  await rain.fill('2.5');
+  await expect(page.locator('.doubt')).toHaveCount(0);
+});
+
 test('the working comes to a guide when somebody asks for it, with the numbers typed there', async ({ page }) => {
   await page.goto('/guides/where-rain-goes/');
   const box = page.locator('[data-calculator="storm-runoff"]');

@@ -121,3 +121,50 @@ test('a hundred years of days are read, computed and drawn, and print on one she
   expect(sides).toBeLessThanOrEqual(2);
   await expect(page.locator('.put-in')).toContainText('36,525 days');
 });
+
+/** Days with a remark beside them that fill the store of a browser: some 5 MB a site. */
+const large = (): string => {
+  const day = (index: number) => new Date(Date.UTC(1900, 0, 1 + index)).toISOString().slice(0, 10);
+  return `date,rain (in),remarks\n${Array.from({ length: 45_000 }, (_, index) => `${day(index)},${((index * index * 7919) % 97) / 100},${'x'.repeat(120)}`).join('\n')}`;
+};
+const fileField = (page: Page) => page.locator('#rain-record-rainRecord-file');
+
+test('a record that does not fit the store is told, and the older one does not come back for it', async ({ page }) => {
+  await open(page);
+  await field(page).fill('2024-03-01,0.5\n2024-03-02,0');
+  await expect(page.locator('.field.record')).toContainText('stays in this browser');
+  await fileField(page).setInputFiles({ name: 'large.csv', mimeType: 'text/csv', buffer: Buffer.from(large()) });
+  // Six million characters on their way into the browser and through the reader.
+  await expect(page.locator('.field.record')).toContainText('cannot keep a record of this size, and keeps no older one', { timeout: 30_000 });
+  await expect(page.locator('.field.record'), 'nothing that contradicts it').not.toContainText('stays in this browser');
+  await expect(understood(page)).toContainText('45,000');
+  await page.reload();
+  await page.locator('[data-ready]').first().waitFor();
+  await expect(field(page)).toHaveValue('');
+});
+
+test('a cell of half a million blanks is told at once, and does not slow the next visit', async ({ page }) => {
+  await open(page);
+  const from = Date.now();
+  await fileField(page).setInputFiles({
+    name: 'blanks.csv',
+    mimeType: 'text/csv',
+    buffer: Buffer.from(`date,rain\n2024-03-01,0.5\n2024-03-02,${' '.repeat(500_000)}x\n`),
+  });
+  await expect(problem(page)).toContainText('line 3 is too long: 10,000 characters are the most');
+  await page.reload();
+  await page.locator('[data-ready]').first().waitFor();
+  await expect(problem(page)).toContainText('line 3 is too long');
+  // Half a minute for each reading when the time grows with the square.
+  expect(Date.now() - from).toBeLessThan(10_000);
+});
+
+test('what is pasted has the size limit of a file', async ({ page }) => {
+  await open(page);
+  await field(page).evaluate((target) => {
+    const data = new DataTransfer();
+    data.setData('text/plain', '2024-03-01,0.5\n'.repeat(700_000));
+    target.dispatchEvent(new ClipboardEvent('paste', { clipboardData: data, bubbles: true, cancelable: true }));
+  });
+  await expect(problem(page)).toContainText('This text is too large for a rain record: 10 MB is the most.');
+});

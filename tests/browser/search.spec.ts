@@ -100,6 +100,71 @@ test('an index that does not come is owned up to, and tried again at the next wo
   await expect(page.locator(status)).toContainText('did not load');
   await page.unroute('**/pagefind/**');
   await page.locator('#query').fill('hay bales');
+  await expect(page.locator(results).first()).toBeVisible();
+  await expect(page.locator(status)).toContainText('found for "hay bales"');
+  await context.close();
+});
+
+for (const [what, answer] of [
+  ['is refused', { status: 0 }],
+  ['is missing', { status: 404, contentType: 'text/html', body: '<p>Not here</p>' }],
+  ['is answered with a page', { status: 200, contentType: 'text/html', body: '<p>Sign in first</p>' }],
+] as const) {
+  for (const part of ['index', 'filter'] as const) {
+    test(`a part of the index that ${what} is not taken for nothing found: ${part}`, async ({ browser }) => {
+      const context = await browser.newContext({ serviceWorkers: 'block' });
+      const page = await context.newPage();
+      const address = `**/pagefind/${part}/*`;
+      await page.route(address, (route) => (answer.status === 0 ? route.abort() : route.fulfill(answer)));
+      await page.goto('/search/?q=hay');
+      await expect(page.locator(status)).toContainText('did not load');
+      await expect(page.locator(status)).not.toContainText('Nothing found');
+      await page.unroute(address);
+      await page.locator('#query').fill('hay bales');
+      await expect(page.locator(status)).toContainText(/^\d+ found for "hay bales"\.$/);
+      await context.close();
+    });
+  }
+}
+
+test('what only a part of the index gave is said to be a part', async ({ browser }) => {
+  const context = await browser.newContext({ serviceWorkers: 'block' });
+  const page = await context.newPage();
+  await page.goto('/search/?q=aftermath');
+  await expect(page.locator(status)).toContainText('found for "aftermath"');
+  // The part that begins the alphabet is there; the one that ends it does not come any more.
+  await page.route('**/pagefind/index/*', (route) => route.abort());
+  await page.locator('#query').fill('aftermath yield');
+  await expect(page.locator(status)).toContainText(/^\d+ found for "aftermath yield".*A part of the index did not load/);
+  await page.unroute('**/pagefind/index/*');
+  await page.locator('#query').fill('yield aftermath');
+  await expect(page.locator(status)).toContainText(/^\d+ found for "yield aftermath"\.$/);
+  await context.close();
+});
+
+test('offline, a part that was not kept is told apart from nothing found', async ({ browser }) => {
+  const context = await browser.newContext();
+  const page = await context.newPage();
+  await page.goto('/search/');
+  await page.evaluate(() => navigator.serviceWorker.ready);
+  await page.waitForFunction(async () => {
+    for (const name of await caches.keys())
+      if ((await (await caches.open(name)).keys()).some(({ url }) => url.includes('/pagefind/index/'))) return true;
+    return false;
+  });
+  await page.reload();
+  await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
+  const dropped = await page.evaluate(async () => {
+    let count = 0;
+    for (const name of await caches.keys()) {
+      const cache = await caches.open(name);
+      for (const request of await cache.keys()) if (request.url.includes('/pagefind/index/') && (await cache.delete(request))) count += 1;
+    }
+    return count;
+  });
+  expect(dropped).toBeGreaterThan(0);
+  await context.setOffline(true);
+  await page.locator('#query').fill('hay');
   await expect(page.locator(status)).toContainText('did not load');
   await context.close();
 });

@@ -48,6 +48,30 @@ test('a watch goes on through a locked screen and a reload', async ({ page }) =>
   expect(measuredS).toBeGreaterThan(passedS - 5);
 });
 
+test('a watch does not follow the device’s clock when that is set', async ({ page }) => {
+  // Only the device's clock can be moved here; the browser's steady one goes on by itself.
+  await page.addInitScript(() => {
+    const real = Date.now.bind(Date);
+    Reflect.set(window, 'moveClockMs', 0);
+    Date.now = () => real() + Number(Reflect.get(window, 'moveClockMs'));
+  });
+  await page.goto(bucket);
+  await ready(page, 'stock-water');
+  const move = (ms: number) => page.evaluate((by) => Reflect.set(window, 'moveClockMs', by), ms);
+  for (const jumpMs of [3_600_000, -3_600_000]) {
+    await move(0);
+    const from = Date.now();
+    await watch(page).click();
+    await page.waitForTimeout(500);
+    await move(jumpMs);
+    await expect(page.getByRole('timer')).toHaveText(/^0:0[1-9]$/);
+    await watch(page).click();
+    const measuredS = Number(await page.getByRole('textbox', { name: 'Time to fill it' }).inputValue());
+    expect(measuredS).toBeGreaterThanOrEqual(1);
+    expect(measuredS).toBeLessThanOrEqual((Date.now() - from) / 1000 + 0.1);
+  }
+});
+
 test('starting a watch over asks first', async ({ page }) => {
   await openBucket(page);
   await watch(page).click();

@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
+import { lettersApart } from '../../calculators/kit/lettersApart.ts';
 import judged from '../../content/search/judged.json' with { type: 'json' };
 import synonyms from '../../content/search/synonyms.json' with { type: 'json' };
-import { lettersApart, nearestWord } from '../../src/search/nearestWord.ts';
+import { nearestWord } from '../../src/search/nearestWord.ts';
 import { askedWords, canonicalWords } from '../../src/search/words.ts';
 
 const entries = Object.entries(synonyms);

@@ -48,6 +48,12 @@ describe('one calculation', { timeout: 20_000 }, () => {
   it('tells what it did not know in the query', () => {
     expect(JSON.parse(calc('storm-runoff', 'rian=3in').out).notices.join(' ')).toContain('rian');
   });
+  it('takes a number that looks wrong and asks about it', () => {
+    const { out, status } = calc('storm-runoff', 'rain=25in');
+    expect(status).toBe(0);
+    expect(JSON.parse(out).doubts).toEqual(['rain: Is 25 in right? Rain in the storm: seldom above 12 in. Look at the decimal point and the unit.']);
+    expect(JSON.parse(calc('storm-runoff', query).out)).not.toHaveProperty('doubts');
+  });
   it.each([
     ['rain=1,5', 'a comma here can mean two things'],
     ['rain=', 'is missing'],
@@ -101,8 +107,13 @@ describe('the rest of the command', { timeout: 20_000 }, () => {
 describe('a table of pastures', { timeout: 20_000 }, () => {
   it('runs row by row, carries other columns along, fills empty cells with the default', () => {
     const path = table('good.csv', '\ufeffpasture,rain,area,cover,curve-number\n"North, upper",4in,"1,200 ac",own,70\n\nBench,101.6 mm,,own,90\n');
-    const { out, err, status } = calc('storm-runoff', '--csv', path);
-    expect([err, status]).toEqual(['', 0]);
+    const { out, err, status } = calc('storm-runoff', '--csv', path, '--carry', 'pasture');
+    expect(status).toBe(0);
+    expect(err.trim().split('\n'), 'what stands at a default, and nothing else').toEqual([
+      expect.stringMatching(/^No column, so at its default wherever it counts: .*\bground \(one\)/),
+      expect.stringMatching(/^No value in the cell, so at its default: area \(40 ac\) in row 4\.$/),
+    ]);
+    expect(err, 'not asked for with a curve number of one’s own').not.toMatch(/ground-cover|grazing/);
     const [north, bench, ...more] = csvParse(out.trim());
     expect(more).toEqual([]);
     expect(north?.['pasture']).toBe('North, upper');
@@ -110,6 +121,14 @@ describe('a table of pastures', { timeout: 20_000 }, () => {
     // TR-55 (1986), table 2-1, as above.
     expectWithin(Number(north?.['runoffIn (in)']), 1.33, 5e-3);
     expectWithin(Number(bench?.['runoffIn (in)']), 2.92, 5e-3);
+  });
+  it('asks about numbers that look wrong, about each of the first and then how many more', () => {
+    const { err, status } = calc('storm-runoff', '--csv', table('doubts.csv', `rain\n${'25in\n'.repeat(8)}`));
+    expect(status).toBe(0);
+    const lines = err.split('\n');
+    expect(lines[0]).toBe('Row 2, rain: Is 25 in right? Rain in the storm: seldom above 12 in. Look at the decimal point and the unit.');
+    expect(lines.filter((line) => line.includes('Is 25 in right?'))).toHaveLength(5);
+    expect(lines[5]).toBe('And 3 more numbers that look wrong.');
   });
   it('takes a table inside a cell', () => {
     const path = table('parts.csv', 'rain,ground,parts.area,parts.cover,parts.curve-number\n4in,parts,"10ac,10ac","own,own","70,90"\n');
@@ -119,11 +138,59 @@ describe('a table of pastures', { timeout: 20_000 }, () => {
   });
   it.each([
     ['rain\n3in\nlots\n', 'Row 3, rain'],
+    ['rain,Area\n3in,40ac\n', '“Area” is no input of storm-runoff. Did you mean “area”?'],
+    ['rain,area (ac)\n3in,40\n', '“area (ac)” is no input of storm-runoff. Did you mean “area”?'],
+    ['rain,ground_cover\n3in,40\n', 'Did you mean “ground-cover”?'],
+    ['rain,groundCover\n3in,40\n', 'Did you mean “ground-cover”?'],
+    ['rain,grzing\n3in,heavy\n', 'Did you mean “grazing”?'],
+    ['rain,pasture\n3in,North\n', 'say --carry "pasture"'],
+    ['', 'is empty'],
+    [`rain,area\n3in,"${'4'.repeat(1_100_000)}`, 'Row 2 is longer than 1 MB'],
     ['pasture,owner\na,b\n', 'No column'],
     ['rain,rain\n1in,2in\n', 'Two columns'],
   ])('%j: status 2 and where it is', (text, message) => {
     const { out, err, status } = calc('storm-runoff', '--csv', table('bad.csv', text));
     expect([out, status]).toEqual(['', 2]);
     expect(err).toContain(message);
+    expect(err, 'no stack').not.toMatch(/\n\s+at |file:\/\//);
+  });
+  it.each([
+    [['--carry', 'pastrue'], 'no column “pastrue”'],
+    [['--carry', 'rain'], '“rain” is an input'],
+  ])('%j: status 2 and why', (args, message) => {
+    const { err, status } = calc('storm-runoff', '--csv', table('carried.csv', 'pasture,rain\nNorth,3in\n'), ...args);
+    expect(status).toBe(2);
+    expect(err).toContain(message);
+  });
+
+  // What starts so is taken for a formula by spreadsheets (OWASP, "CSV Injection": = + - @ tab, carriage return; from memory).
+  it('gives back no cell that a spreadsheet would run, and leaves negative numbers alone', () => {
+    const cells = ['=1+2', '+1+2', '-1+2', '@SUM(A1)', '\t=1', '\r=1', ' =1', '-5', '-0.25', '-1e-7', 'North -5', "it's"];
+    const rows = cells.map((cell) => `"${cell}",3in`).join('\n');
+    const { out, status } = calc('storm-runoff', '--csv', table('formula.csv', `note,rain\n${rows}\n`), '--carry', 'note');
+    expect(status).toBe(0);
+    expect(csvParse(out.trim()).map(({ note }) => note)).toEqual([
+      ...cells.slice(0, 7).map((cell) => `'${cell}`),
+      '-5',
+      '-0.25',
+      '-1e-7',
+      'North -5',
+      "it's",
+    ]);
+  });
+  it('reads a file in pieces as it reads it whole: quotes, line ends and long cells fall between them', () => {
+    const long = 'x'.repeat(50_000);
+    const notes = ['plain', 'with "" quotes', 'two\r\nlines', '3"" of rain, or so', long, 'a\rb', '', long];
+    const rows = Array.from({ length: 40 }, (_, index) => `"${notes[index % notes.length]}",${1 + (index % 5)}in`).join('\r\n');
+    const text = `note,rain\r\n${rows}`;
+    const { out, status } = calc('storm-runoff', '--csv', table('pieces.csv', text), '--carry', 'note');
+    expect(status).toBe(0);
+    const [expected, found] = [csvParse(text), csvParse(out)];
+    expect(found.map(({ note, rain }) => [note, rain])).toEqual(expected.map(({ note, rain }) => [note, rain]));
+  });
+  it('ends quietly when nobody reads on', () => {
+    const script = 'set -o pipefail; "$0" calculators/command.ts --list | head -n 1';
+    const { stdout, stderr, status } = spawnSync('bash', ['-c', script, process.execPath], { cwd: root, encoding: 'utf8' });
+    expect([stdout, stderr, status]).toEqual(['[\n', '', 0]);
   });
 });

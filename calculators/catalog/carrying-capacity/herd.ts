@@ -64,6 +64,7 @@ export const herd = rows({
       unit: 'lb',
       min: 20,
       max: 3500,
+      usual: 'animalLb',
       default: 1250,
       ask: 'What did your last culls weigh on the sale tickets? Take the mean of three or more. Guesses run light.',
     }),

@@ -44,6 +44,7 @@ export const inputs = {
     unit: 'lb/ac',
     min: 100,
     max: 20_000,
+    usual: 'forageLbPerAc',
     default: 2400,
     ask: 'The soil survey prints it by soil, for a favorable, a normal and an unfavorable year.',
     help: 'Only for what a caged spot should show.',

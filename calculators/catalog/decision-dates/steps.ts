@@ -46,6 +46,7 @@ export const steps = rows({
       unit: 'head',
       min: 0,
       max: 20_000,
+      usual: 'herdHead',
       default: 5,
       whole: true,
       shownWhen: { step: leaving },

@@ -13,7 +13,16 @@ const cutAtGround = { way: ['clips', 'plate'], clippedTo: 'ground' };
 
 export const inputs = {
   ...placeInputs,
-  areaAc: number({ label: 'Acres of this pasture', symbol: 'A', belongsTo: 'place', unit: 'ac', min: 0.1, max: 100_000, default: 85 }),
+  areaAc: number({
+    label: 'Acres of this pasture',
+    symbol: 'A',
+    belongsTo: 'place',
+    unit: 'ac',
+    min: 0.1,
+    max: 100_000,
+    usual: 'pastureAc',
+    default: 85,
+  }),
   reachPercent: number({
     label: 'Share of it that stock use',
     symbol: 'q',
@@ -47,6 +56,7 @@ export const inputs = {
     unit: 'lb/ac',
     min: 0,
     max: 10_000,
+    usual: 'stubbleLbPerAc',
     default: 1000,
     shownWhen: cutAtGround,
     help: 'With the water out. It keeps the ground covered and the plant alive.',
@@ -60,6 +70,7 @@ export const inputs = {
     unit: 'in',
     min: 0.5,
     max: 40,
+    usual: 'stubbleIn',
     default: 4,
     shownWhen: { way: ['height-clips', 'height-known', 'height-stand'] },
     ask: 'On sod pasture 3 to 4 inches; on tall native grass 8 or more. In a drought leave more, not less.',

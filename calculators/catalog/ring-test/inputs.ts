@@ -173,6 +173,7 @@ export const inputs = {
         unit: 'in/hr',
         min: 0.001,
         max: 2000,
+        usual: 'soakingInPerHr',
         default: 1,
       }),
     },

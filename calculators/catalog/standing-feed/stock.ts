@@ -37,6 +37,7 @@ export const stock = rows({
       unit: 'lb',
       min: 20,
       max: 3000,
+      usual: 'animalLb',
       default: 1250,
       ask: 'Take the mean of your cull tickets. Guesses by eye run light.',
     }),

@@ -10,6 +10,7 @@ const areaAc = number({
   unit: 'ac',
   min: 0.01,
   max: 100_000,
+  usual: 'pastureAc',
   default: 40,
   field: 'A map with a scale, or pace the fence lines: length times width in yards, divided by 4,840, is acres.',
 });
@@ -127,6 +128,7 @@ export const inputs = {
     unit: 'in',
     min: 0.01,
     max: 30,
+    usual: 'stormIn',
     default: 3,
     help: 'One storm, or one day of rain.',
     field: 'Two straight-sided cans well away from trees and walls, read at the same hour. Take their mean. Two cans beat a guess.',

@@ -1,5 +1,6 @@
 import { readQuantity } from '../../units/readQuantity.ts';
 import { convert, type UnitName } from '../../units/units.ts';
+import { longestRead } from './limits.ts';
 
 /** How a gauge's numbers may be counted. */
 export type Counting = 'in' | 'hundredths' | 'mm' | 'tenths' | 'cm';
@@ -52,6 +53,7 @@ export function amountReader(unit: UnitName, counting: Counting, hasDecimalComma
   return (cell, flagCell) => {
     const flag = flagCell.trim().toUpperCase();
     const text = cell.trim();
+    if (text.length > longestRead) return { is: 'bad' };
     if (flag === 'T') return { is: 'trace' };
     if (flag === 'M' || flag === 'S') return { is: 'missing' };
     if (plain.test(text)) return amountOf(text, flag);

@@ -4,11 +4,13 @@
  */
 export type Answers = Readonly<Record<string, string>>;
 const mark = '#=';
+/** Ours are far shorter. */
+const longestAnswers = 1000;
 
 export function splitAnswers(text: string): { readonly answers: Answers; readonly body: string } {
   if (!text.startsWith(mark)) return { answers: {}, body: text };
   const end = text.indexOf('\n');
-  const line = end < 0 ? text : text.slice(0, end);
+  const line = text.slice(0, Math.min(end < 0 ? text.length : end, longestAnswers));
   const pairs = line
     .slice(mark.length)
     .split(';')

@@ -1,18 +1,26 @@
 import { dsvFormat } from 'd3-dsv';
 import { datePartsIn, monthNamed } from './dates.ts';
+import { cellTooLong, longestRead, textTooLong } from './limits.ts';
 
 export type Table = readonly (readonly string[])[];
 
 /** The rows of a text, cut at what most of its lines are cut at. A row's place in the list is its line in the text, less one. */
-export function tableOf(body: string): { readonly rows: Table; readonly cutAt: string } {
+export function tableOf(body: string, maxRows: number): { readonly rows: Table; readonly cutAt: string } | { readonly problem: string } {
   const text = body.replace(/^\ufeff/, '');
   const sample = text.slice(0, 6000).split('\n', 60);
   const holding = (mark: string): number => sample.filter((line) => line.includes(mark)).length;
   const lines = sample.filter((line) => line.trim() !== '').length;
-  const found = ['\t', ';', ','].find((mark) => holding(mark) > lines / 2);
-  if (found !== undefined) return { rows: dsvFormat(found).parseRows(text), cutAt: found };
-  return { rows: text.split('\n').map((line) => (line.trim() === '' ? [''] : line.trim().split(/\s+/))), cutAt: ' ' };
+  const cutAt = ['\t', ';', ','].find((mark) => holding(mark) > lines / 2) ?? ' ';
+  const long = textTooLong(text, cutAt, maxRows);
+  if (long !== undefined) return { problem: long };
+  const rows =
+    cutAt === ' ' ? text.split('\n').map((line) => (line.trim() === '' ? [''] : line.trim().split(/\s+/))) : dsvFormat(cutAt).parseRows(text);
+  const wide = cellTooLong(rows);
+  return wide === undefined ? { rows, cutAt } : { problem: wide };
 }
+
+/** A unit stands in the first words above a table, if anywhere. */
+const longestAbove = 2000;
 
 /** Where a row keeps its day, its month, or twelve of them. */
 export type DateColumns =
@@ -40,8 +48,10 @@ const isWhole = (cell: string | undefined, most: number): boolean => {
   return /^\d{1,2}$/.test(text) && Number(text) >= 1 && Number(text) <= most;
 };
 const isMonth = (cell: string | undefined): boolean => isWhole(cell, 12) || monthNamed(cell ?? '') !== undefined;
-const isNumberOrGap = (cell: string | undefined): boolean =>
-  /^\s*(?:-?[\d.,]+\s*(?:[a-z*"”]{0,2})|t(?:race)?|m|-*|n\/?a|missing)?\s*$/i.test(cell ?? '');
+const isNumberOrGap = (cell: string | undefined): boolean => {
+  const text = cell?.trim() ?? '';
+  return text.length <= longestRead && /^(?:-?[\d.,]+\s*(?:[a-z*"”]{0,2})|t(?:race)?|m|-*|n\/?a|missing)?$/i.test(text);
+};
 const holdsNumber = (cell: string | undefined): boolean => /\d/.test(cell ?? '');
 
 const named = {
@@ -87,7 +97,7 @@ export function layoutOf(rows: Table): Layout | undefined {
   for (const [place, firstRow] of filled.slice(0, 40).entries()) {
     const before = filled[place - 1];
     const headRow = before === undefined ? [] : (rows[before] ?? []);
-    const head = headRow.length > 1 ? headRow.map((cell) => cell.trim()) : [];
+    const head = headRow.length > 1 ? headRow.map((cell) => cell.trim().slice(0, longestRead)) : [];
     const sample = filled.slice(place, place + 60).map((index) => rows[index] ?? []);
     const dates = datesOf(sample, head);
     if (dates === undefined) continue;
@@ -105,7 +115,8 @@ export function layoutOf(rows: Table): Layout | undefined {
       above: filled
         .slice(0, place)
         .map((index) => (rows[index] ?? []).join(' '))
-        .join(' '),
+        .join(' ')
+        .slice(0, longestAbove),
       firstRow,
       rain: dates.is === 'months' ? [dates.first] : rain,
       isNamed: dates.is === 'months' || inNames.length > 0,

@@ -1,3 +1,5 @@
+import { longestRead } from './limits.ts';
+
 const dayMs = 86_400_000;
 const monthKeys = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', 'oct', 'nov', 'dec'];
 
@@ -31,6 +33,7 @@ const weekday = /^(?:mon|tue|wed|thu|fri|sat|sun)[a-z]*[., ]+/i;
 /** One cell as a date, or nothing. */
 export function datePartsIn(cell: string): DateParts | undefined {
   const text = cell.trim();
+  if (text.length > longestRead) return undefined;
   let found = iso.exec(text);
   if (found) return known(found[1] ?? '', Number(found[3]), Number(found[4] ?? 0));
   found = slashes.exec(text);

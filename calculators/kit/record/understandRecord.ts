@@ -96,7 +96,9 @@ const gapAnswer = (answers: Answers, name: string): Gaps => (answers[name] === '
 export function understandRecord(input: Limits, text: string): Understood {
   const { answers, body } = splitAnswers(text);
   if (body.trim() === '') return { ...empty, problem: `${input.label} is missing. Paste it, drop a file, or type a day and its rain on each line.` };
-  const { rows, cutAt } = tableOf(body);
+  const table = tableOf(body, input.maxRows);
+  if ('problem' in table) return { ...empty, problem: `${input.label}: ${table.problem}` };
+  const { rows, cutAt } = table;
   const count = rows.filter((row) => row.some((cell) => cell.trim() !== '')).length;
   if (count > input.maxRows)
     return {

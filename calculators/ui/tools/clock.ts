@@ -2,6 +2,35 @@ import type { NumberInput } from '../../kit/inputs.ts';
 import { convert, type UnitName, type UnitSystem, unitIn } from '../../units/units.ts';
 import { keptText } from '../fieldText.ts';
 
+/**
+ * A running clock as it is kept: what had passed when it was last looked at, by which clocks. Two of them, since neither is enough: the
+ * device's own can be set or corrected at any moment, the browser's steady one stands still on many phones while they sleep.
+ */
+export interface ClockReading {
+  readonly wallMs: number;
+  readonly steadyMs: number;
+}
+export interface RunningClock extends ClockReading {
+  readonly elapsedMs: number;
+}
+
+/**
+ * The clock at a later look. As long as the page was in view the steady clock alone counts. Behind a locked screen, in another tab or over a
+ * reload the longer time counts: the steady clock may have slept, and one that was set back says nothing.
+ */
+export function clockAt(clock: RunningClock, now: ClockReading, wasAway: boolean): RunningClock {
+  const steady = now.steadyMs - clock.steadyMs;
+  const passed = wasAway ? Math.max(steady, now.wallMs - clock.wallMs) : steady;
+  return { ...now, elapsedMs: clock.elapsedMs + Math.max(0, passed) };
+}
+
+export const clockKept = ({ wallMs, steadyMs, elapsedMs }: RunningClock): string => `${wallMs}|${steadyMs}|${elapsedMs}`;
+export function clockOf(kept: string | null): RunningClock | undefined {
+  if (!kept) return undefined;
+  const [wallMs = Number.NaN, steadyMs = wallMs, elapsedMs = 0] = kept.split('|').map(Number);
+  return Number.isFinite(wallMs + steadyMs + elapsedMs) ? { wallMs, steadyMs, elapsedMs } : undefined;
+}
+
 const two = (value: number): string => String(value).padStart(2, '0');
 
 /** A running clock: `0:07`, `12:30`, `1:02:07`. */

@@ -1,4 +1,5 @@
-import { useLayoutEffect, useState } from 'preact/hooks';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { type ClockReading, clockAt, clockKept, clockOf, type RunningClock } from './clock.ts';
 
 /** Keeps a tool's state through a reload: a start instant, the order of taps. Handed in, since only the site knows where. */
 export interface ToolStore {
@@ -21,7 +22,11 @@ export function useKept(store: ToolStore | undefined, key: string): readonly [st
   ];
 }
 
-/** The instant at which a clock was started, and how long ago that is. Counted from the wall clock, so that sleep and reload cannot stop it. */
+const clocksNow = (): ClockReading => ({ wallMs: Date.now(), steadyMs: performance.timeOrigin + performance.now() });
+/** What is kept is never older either: a page that is thrown away loses no more. */
+const tickMs = 200;
+
+/** A clock that sleep and reload cannot stop, and a device's clock that is set cannot move. */
 export function useClock(
   store: ToolStore | undefined,
   key: string,
@@ -34,20 +39,38 @@ export function useClock(
   readonly clear: () => void;
 } {
   const [kept, put] = useKept(store, key);
-  const [nowMs, setNow] = useState(0);
-  const startMs = Number(kept ?? Number.NaN);
-  const isRunning = Number.isFinite(startMs);
+  const [elapsedMs, setElapsed] = useState(0);
+  const clock = useRef<RunningClock>();
+  const isAway = useRef(true);
+  const isRunning = clockOf(kept) !== undefined;
+  const look = (): number => {
+    if (!clock.current) return 0;
+    clock.current = clockAt(clock.current, clocksNow(), isAway.current);
+    isAway.current = document.visibilityState !== 'visible';
+    setElapsed(clock.current.elapsedMs);
+    store?.write(key, clockKept(clock.current));
+    return clock.current.elapsedMs;
+  };
   useLayoutEffect(() => {
-    if (!isRunning) return;
-    const look = () => setNow(Date.now());
+    clock.current = clockOf(kept);
+    isAway.current = true;
+    if (!clock.current) return;
     look();
-    const timer = setInterval(look, 200);
+    const ticking = setInterval(look, tickMs);
     document.addEventListener('visibilitychange', look);
     return () => {
-      clearInterval(timer);
+      clearInterval(ticking);
       document.removeEventListener('visibilitychange', look);
     };
-  }, [isRunning, startMs]);
-  const since = (ms: number): number => (isRunning ? Math.max(0, ms - startMs) / 1000 : 0);
-  return { isRunning, elapsedS: since(nowMs), measureS: () => since(Date.now()), start: () => put(String(Date.now())), clear: () => put(null) };
+  }, [kept]);
+  return {
+    isRunning,
+    elapsedS: isRunning ? elapsedMs / 1000 : 0,
+    measureS: () => look() / 1000,
+    start: () => put(clockKept({ ...clocksNow(), elapsedMs: 0 })),
+    clear: () => {
+      clock.current = undefined;
+      put(null);
+    },
+  };
 }
