@@ -1,99 +1,129 @@
-import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import * as pagefind from 'pagefind';
-import { type Line, linesFile, type SearchRecord } from '../search/records.ts';
-import { canonicalWords, tellingWords, wholeName } from '../search/words.ts';
-import { builtFiles } from './builtFiles.ts';
+import { bestFit, type Line, type SearchIndex, type SearchRecord } from '../search/records.ts';
+import { pairsIn, tellingStems, tellingTokens, wholeName } from '../search/words.ts';
 import { searchRecords } from './searchRecords.ts';
 
-/** A word of the running text leads to the records that use it most. Leading to all that ever use it would tell none of them apart and make the index twice as heavy. */
-const mostRecordsOfWord = 2;
+export const tune = { halfFit: 14, halfCount: 2, shortName: 2 };
+/** How much a word tells of a record by where it stands. */
+export const fieldWeights = { title: 20, question: 5, words: 7, heading: 3, lead: 3, text: 4, choices: 0.5 };
+/** Names and running text together that make half of the best fit. */
 
-/** A place on a page is short enough to be kept whole: it has no other words to be found by. */
-const isShort = ({ url }: SearchRecord): boolean => url.includes('#');
+/** How often a word must stand in a text of middling length to count half of what the text can. */
 
-/** For each record the words of its running text that lead to it. */
-function leadingWords(records: readonly SearchRecord[]): ReadonlyMap<SearchRecord, ReadonlySet<string>> {
-  const words = new Map(records.map((record) => [record, new Set<string>()]));
-  const uses = records
-    .filter((record) => !isShort(record))
-    .flatMap((record) => {
-      const all = record.parts.flatMap(({ text }) => canonicalWords(text));
-      return [...Map.groupBy(all, (word) => word)].map(([word, { length: count }]) => ({ record, word, count }));
-    });
-  for (const [word, users] of Map.groupBy(uses, (use) => use.word)) {
-    for (const { record } of users.toSorted((one, other) => other.count - one.count).slice(0, mostRecordsOfWord)) words.get(record)?.add(word);
+/** A word leads to the places that use it most. */
+const mostPlacesOfWord = 2;
+
+/** A word tells less of a name that is longer. */
+
+
+const counted = (words: readonly string[]): ReadonlyMap<string, number> =>
+  new Map([...Map.groupBy(words, (word) => word)].map(([word, { length }]) => [word, length]));
+
+/** How well each word of a record fits it, from 1 to `bestFit`. */
+function fitsOf(record: SearchRecord, middleLength: number): ReadonlyMap<string, number> {
+  const raw = new Map<string, number>();
+  const add = (words: Iterable<string>, weight: number): void => {
+    for (const word of new Set(words)) raw.set(word, (raw.get(word) ?? 0) + weight);
+  };
+  const addNames = (names: readonly string[], weight: number): void => {
+    const phrases = names.map(tellingStems);
+    for (const [word, count] of counted(phrases.flatMap((phrase) => [...new Set(phrase)]))) add([word], (weight * count * 1.5) / (count + 0.5));
+    add(phrases.flatMap(pairsIn), weight);
+  };
+  const title = tellingStems(record.title);
+  add(title, (fieldWeights.title * tune.shortName) / Math.max(tune.shortName, title.length));
+  add(pairsIn(title), fieldWeights.title);
+  addNames([record.question ?? ''], fieldWeights.question);
+  addNames(record.words, fieldWeights.words);
+  if (record.kind !== 'source') {
+    add(tellingStems(record.lead), fieldWeights.lead);
+    add(tellingStems(record.choices ?? ''), fieldWeights.choices);
+    addNames(
+      record.parts.map(({ title: heading }) => heading),
+      fieldWeights.heading,
+    );
+    const text = record.parts.flatMap((part) => tellingStems(part.text));
+    const half = tune.halfCount * Math.max(1, text.length / middleLength);
+    for (const [word, count] of counted(text)) add([word], (fieldWeights.text * count) / (count + half));
   }
-  return words;
+  const fits = [...raw].map(([word, weight]) => [word, Math.max(1, Math.round((bestFit * weight) / (weight + tune.halfFit)))] as const);
+  return new Map([
+    ...fits,
+    // What a page is looked for by, if that is all that is asked, tells more than the same words in other company.
+    ...record.words.map((phrase) => [wholeName(phrase), Math.round(bestFit / 2)] as const),
+    ...record.names.map((name) => [wholeName(name), bestFit] as const),
+  ]);
 }
 
-const escaped = (text: string): string => text.replaceAll('&', '&amp;').replaceAll('"', '&quot;').replaceAll('<', '&lt;');
-const weighed = (weight: number, words: readonly string[]): string =>
-  words.length > 0 ? `<p data-pagefind-weight="${weight}">${escaped(words.join(' '))}</p>` : '';
-
-/** A record as the index takes it: its names in full, its running text as bare words, each once. */
-function pageOf(record: SearchRecord, leading: ReadonlySet<string> = new Set()): string {
-  const { kind, title, lead, question = '', words, names = [], parts } = record;
-  const told = new Set(canonicalWords([title, question, words].join('. ')));
-  const leadWords = kind === 'source' ? [] : tellingWords(lead).filter((word) => !told.has(word));
-  for (const word of leadWords) told.add(word);
-  const sections = parts.map(({ anchor, title: heading, text }) => {
-    const fresh = tellingWords(text).filter((word) => (isShort(record) || leading.has(word)) && !told.has(word));
-    for (const word of fresh) told.add(word);
-    // A link into the page is called by the heading as it reads; what it is also called by comes after.
-    const read = new Set(heading.toLowerCase().split(/[^\p{L}\p{N}]+/u));
-    const others = canonicalWords(heading).filter((word) => !read.has(word));
-    const head = anchor === undefined ? '' : `<h2 id="${anchor}" data-pagefind-weight="4">${escaped(heading)}</h2>`;
-    return `${head}${weighed(4, others)}<p>${escaped(fresh.join(' '))}</p>`;
-  });
-  return [
-    '<!doctype html><html lang="en"><body data-pagefind-body>',
-    `<i data-pagefind-filter="kind[data-is]" data-is="${kind}"></i>`,
-    weighed(10, canonicalWords(title)),
-    weighed(8, canonicalWords(`${question}. ${words}`)),
-    weighed(1, [...new Set(names.map(wholeName))]),
-    weighed(3, leadWords),
-    ...sections,
-    '</body></html>',
-  ].join('\n');
+/** The places of a record that use a word most, by their number. */
+function placesOf({ parts }: SearchRecord): ReadonlyMap<string, readonly number[]> {
+  const uses = parts
+    .filter(({ anchor }) => anchor !== undefined)
+    .flatMap(({ title, text }, place) => {
+      const headed = new Set(tellingStems(title));
+      return [...counted([...headed, ...tellingStems(text)])].map(([word, count]) => ({ word, place, count: headed.has(word) ? 10 * count : count }));
+    });
+  return new Map(
+    [...Map.groupBy(uses, ({ word }) => word)].map(([word, users]) => [
+      word,
+      users
+        .toSorted((one, other) => other.count - one.count)
+        .slice(0, mostPlacesOfWord)
+        .map(({ place }) => place),
+    ]),
+  );
 }
 
-/** The words that things are called by: what a misspelled word is held against. */
-const namingWords = (records: readonly SearchRecord[]): readonly string[] => {
-  const names = records
-    .filter(({ kind }) => kind !== 'source')
-    .flatMap(({ title, question = '', words, parts }) => [title, question, words, ...parts.map((part) => part.title)]);
-  return [...new Set(tellingWords(names.join('. ')))].sort();
+const lineOf = ({ url, kind, title, lead, question, parts }: SearchRecord): Line => {
+  const places =
+    kind === 'guide' ? parts.flatMap((part): readonly [string, string][] => (part.anchor === undefined ? [] : [[part.anchor, part.title]])) : [];
+  return {
+    url,
+    kind,
+    title,
+    lead: kind === 'source' ? '' : lead,
+    ...(question === undefined ? {} : { question }),
+    ...(places.length === 0 ? {} : { places }),
+  };
 };
 
-/** What stands in a line of the results, apart from the index: it would index these texts a second time. */
-function writeLines(folder: string, records: readonly SearchRecord[]): void {
-  mkdirSync(folder);
-  for (const [name, group] of Map.groupBy(records, ({ kind, url }) => linesFile(kind, url))) {
-    const lines = group.map(({ url, title, lead, question }): readonly [string, Line] => [
-      url,
-      question === undefined ? { title, lead } : { title, lead, question },
-    ]);
-    writeFileSync(join(folder, `${name}.json`), JSON.stringify(Object.fromEntries(lines)));
-  }
+const sorted = (lists: ReadonlyMap<string, number[]>): Readonly<Record<string, readonly number[]>> =>
+  Object.fromEntries([...lists].sort(([one], [other]) => (one < other ? -1 : 1)));
+
+/** The index of everything that can be found. */
+export function buildIndex(records: readonly SearchRecord[]): SearchIndex {
+  const lengths = records.map(({ parts }) => parts.reduce((sum, { text }) => sum + tellingStems(text).length, 0)).filter((length) => length > 0);
+  const middleLength = lengths.reduce((sum, length) => sum + length, 0) / lengths.length;
+  const words = new Map<string, number[]>();
+  const places = new Map<string, number[]>();
+  const append = (lists: Map<string, number[]>, word: string, ...numbers: readonly number[]): void => {
+    lists.set(word, [...(lists.get(word) ?? []), ...numbers]);
+  };
+  records.forEach((record, line) => {
+    for (const [word, fit] of fitsOf(record, middleLength)) append(words, word, line, fit);
+    if (record.kind !== 'guide') return;
+    for (const [word, numbers] of placesOf(record)) for (const place of numbers) append(places, word, line, place);
+  });
+  const named = records
+    .filter(({ kind }) => kind !== 'source')
+    .flatMap((record) => [record.title, record.question ?? '', ...record.words, ...record.parts.map(({ title }) => title)]);
+  return {
+    lines: records.map(lineOf),
+    words: sorted(words),
+    places: sorted(places),
+    naming: [...new Set(named.flatMap(tellingTokens))].filter((word) => !/\d/.test(word)).sort(),
+  };
 }
 
 /** Writes the search index into the built site; returns the number of entries. */
-export async function indexPages(root: string): Promise<number> {
-  const { index, errors } = await pagefind.createIndex({ forceLanguage: 'en' });
-  if (!index) throw new Error(errors.join('\n'));
+export function indexPages(root: string): number {
   const records = searchRecords(root);
-  const leading = leadingWords(records);
-  const problems: string[] = [];
-  for (const record of records) problems.push(...(await index.addHTMLFile({ url: record.url, content: pageOf(record, leading.get(record)) })).errors);
-  if (problems.length > 0) throw new Error(problems.join('\n'));
-  await index.writeFiles({ outputPath: join(root, 'pagefind') });
-  await pagefind.close();
-  writeLines(join(root, 'pagefind/lines'), records);
-  writeFileSync(join(root, 'pagefind/words.json'), JSON.stringify(namingWords(records)));
-  // Search screens that it brings along, a second thread that we do without, and a reader for languages that this site is not written in.
-  for (const file of builtFiles(root)) {
-    if (/^pagefind\/(pagefind-(ui|modular-ui|component-ui|highlight|worker)\.(js|css)|wasm\.unknown\.pagefind)$/.test(file)) rmSync(join(root, file));
-  }
+  const folder = join(root, 'search');
+  mkdirSync(folder, { recursive: true });
+  writeFileSync(join(folder, 'index.json'), JSON.stringify(buildIndex(records)));
+  // Whole citations are many and seldom wanted.
+  const citations = records.filter(({ kind }) => kind === 'source').map(({ url, lead }) => [url, lead]);
+  writeFileSync(join(folder, 'citations.json'), JSON.stringify(Object.fromEntries(citations)));
   return records.length;
 }
