@@ -10,6 +10,8 @@ export interface LocalField {
   /** In the input's own unit. */
   readonly value: number;
   readonly source: string;
+  /** The row of a table that it comes from: what comes from one row is filled in together or not at all. */
+  readonly row?: string;
 }
 /** What a picked country can fill in, by calculator. */
 export interface LocalFields {
@@ -49,7 +51,8 @@ export const localFields: Readonly<Record<string, LocalFields>> = Object.fromEnt
           calculator,
           Object.entries(paths).flatMap(([key, path]) => {
             const found = valueAt(values, path);
-            return found ? [{ key, value: found.value, source: named(found.source) }] : [];
+            const row = /^.*\.rows\.\d+(?=\.)/.exec(path)?.[0];
+            return found ? [{ key, value: found.value, source: named(found.source), ...(row === undefined ? {} : { row }) }] : [];
           }),
         ]),
       ),

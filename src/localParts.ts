@@ -46,13 +46,13 @@ function stubble({ stubble: { rows, note } }: CountryValues): readonly Part[] {
   return [...tables.filter((part) => part.kind !== 'table' || part.rows.length > 0), ...noteOf(note)];
 }
 
-const yields = ({ yields: { of, poorLbPerAc, normalLbPerAc, goodLbPerAc, note, ...from } }: CountryValues): readonly Part[] => [
+const yields = ({ yields: { of, poorLbPerAc, normalLbPerAc, goodLbPerAc, notes, ...from } }: CountryValues): readonly Part[] => [
   {
     kind: 'table',
     head: ['What was measured', 'Poor year, lb an acre', 'Normal', 'Good'],
     rows: [{ ...from, cells: [of, known(poorLbPerAc), known(normalLbPerAc), known(goodLbPerAc)] }],
   },
-  ...noteOf(note),
+  ...(notes ?? []).map(says),
 ];
 
 const growthCurve = ({ growthCurve: { curves, markers } }: CountryValues): readonly Part[] => [
@@ -82,11 +82,12 @@ const sowingDates = ({ sowingDates: dates }: CountryValues): readonly Part[] => 
   },
 ];
 
-const hayPrice = ({ hayPrice: { of, lowUsdPerTon, likelyUsdPerTon, highUsdPerTon, seen, ...from } }: CountryValues): readonly Part[] => [
+const hayName = (crop: string): string => `${crop.charAt(0).toUpperCase()}${crop.slice(1)} hay`;
+const hayPrice = ({ hayPrice: { crop, of, lowUsdPerTon, likelyUsdPerTon, highUsdPerTon, seen, ...from } }: CountryValues): readonly Part[] => [
   {
     kind: 'table',
     head: ['Hay, dollars a ton', 'Low', 'Likely', 'High'],
-    rows: [{ ...from, cells: [`${of} (seen ${seen})`, number(lowUsdPerTon), number(likelyUsdPerTon), number(highUsdPerTon)] }],
+    rows: [{ ...from, cells: [`${hayName(crop)}, ${of} (seen ${seen})`, known(lowUsdPerTon), known(likelyUsdPerTon), known(highUsdPerTon)] }],
   },
   { kind: 'says', says: 'Old prices show the spread, not the price. Ask for two quotes today.', source: 'common practice' },
 ];

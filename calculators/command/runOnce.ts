@@ -1,7 +1,7 @@
-import type { Calculator, Outcome } from '../kit/define.ts';
+import { type Calculator, noteOf, type Outcome } from '../kit/define.ts';
 import type { Cell, Input } from '../kit/inputs.ts';
 import { fromLink, linkName, toLink } from '../kit/link.ts';
-import { printScalar } from '../kit/print.ts';
+import { printName, printScalar } from '../kit/print.ts';
 import type { Quantity, Scalar } from '../kit/quantities.ts';
 import { isShown, type Problem, readForm, type Texts, type Value, type Values } from '../kit/state.ts';
 import { isoDay } from '../units/printQuantity.ts';
@@ -56,10 +56,11 @@ const inputsAsRead = ({ inputs }: Calculator, values: Values): object =>
       .map(([key, input]) => [linkName(key, input), inputAsRead(input, values[key])]),
   );
 
-function resultAsData(quantity: Quantity, value: Outcome['values'][string] | undefined): unknown {
+/** `told` is the text on the page, where a number stands beside others that it must add up with. */
+function resultAsData(quantity: Quantity, value: Outcome['values'][string] | undefined, told?: string): unknown {
   if (quantity.kind !== 'rows') {
     if (typeof value !== 'number' && typeof value !== 'string') return null;
-    const said = { value: quantity.kind === 'day' ? isoDay(Number(value)) : value, text: printScalar(value, quantity, 'us') };
+    const said = { value: quantity.kind === 'day' ? isoDay(Number(value)) : value, text: told ?? printScalar(value, quantity, 'us') };
     return quantity.kind === 'number' ? { ...said, unit: quantity.unit } : said;
   }
   const rows: readonly (number | Readonly<Record<string, Scalar>>)[] = typeof value === 'object' ? value : [];
@@ -69,8 +70,14 @@ function resultAsData(quantity: Quantity, value: Outcome['values'][string] | und
       : Object.fromEntries(Object.entries(quantity.columns).map(([name, column]) => [name, resultAsData(column, row[name])])),
   );
 }
-const resultsAsData = ({ quantities }: Calculator, { outcome }: Ran): object =>
-  Object.fromEntries(outcome.shown.flatMap((name) => (quantities[name] ? [[name, resultAsData(quantities[name], outcome.values[name])]] : [])));
+const resultsAsData = (calculator: Calculator, { outcome: { shown, values } }: Ran): object =>
+  Object.fromEntries(
+    shown.flatMap((name) => {
+      const quantity = calculator.quantities[name];
+      if (!quantity) return [];
+      return [[name, resultAsData(quantity, values[name], quantity.kind === 'rows' ? undefined : printName(calculator, values, name, 'us'))]];
+    }),
+  );
 
 const sideAsData = (calculator: Calculator, ran: Ran): object => ({
   inputs: inputsAsRead(calculator, ran.values),
@@ -78,7 +85,7 @@ const sideAsData = (calculator: Calculator, ran: Ran): object => ({
   ranges: Object.fromEntries(Object.entries(ran.outcome.ranges).filter(([name]) => ran.outcome.shown.includes(name))),
   cautions: ran.outcome.cautions,
   ...(ran.doubts.length > 0 ? { doubts: ran.doubts } : {}),
-  note: ran.outcome.note,
+  note: noteOf(calculator, ran.outcome),
 });
 
 /** By how much each number of the second management stands above that of the first. */

@@ -1,10 +1,13 @@
 import type { UnitSystem } from '../units/units.ts';
+import { shortHelpText } from './helpLines.ts';
+import { withoutHollowRanges } from './hollowRanges.ts';
 import { fits, type Inputs, type Named, type ValuesOf } from './inputs.ts';
 import type { Picture, PlainPicture } from './pictures.ts';
 import { fillWords, printName } from './print.ts';
 import type { Computed, NumberKeys, Quantity, QuantityFor, RowOf, Rows, RowsKeys, Scalar } from './quantities.ts';
 import { isShown, type Problem, type Values } from './state.ts';
 import type { PlainStep, PlainWay, Step, StepUse, Way } from './steps.ts';
+import { type Whole, wholesOf } from './wholes.ts';
 
 /** Stops the calculation at one field. Refusals of a row's cells belong to its `rows(...)`. */
 export interface Refusal<I extends Inputs> {
@@ -22,8 +25,16 @@ export interface Caution<V> {
 /** A result in the order in which people want it; the first one is told large. */
 export interface Shown<V, R> {
   readonly of: keyof R & string;
-  /** The range that always stands under it: `{low} if the ground was dry, {high} if wet`. Any input or result may be named. */
-  readonly range?: { readonly low: NumberKeys<R>; readonly high: NumberKeys<R>; readonly says: string | ((values: V) => string) };
+  /**
+   * The range that stands under it: `{low} if the ground was dry, {high} if wet`. Any input or result may be named.
+   * Where both ends read the same, `same` stands there instead, or nothing.
+   */
+  readonly range?: {
+    readonly low: NumberKeys<R>;
+    readonly high: NumberKeys<R>;
+    readonly says: string | ((values: V) => string);
+    readonly same?: string;
+  };
   /** Left out unless this holds: a cost that nobody pays. */
   readonly when?: (values: V) => boolean;
 }
@@ -52,7 +63,11 @@ export interface Words<I extends Inputs, R> {
   readonly limits: readonly string[];
   /** One line for a follow-up note, in the reader's units. */
   readonly note: (values: ValuesOf<I> & R, show: Show<ValuesOf<I> & R>) => string;
+  /** Tells somebody to sell, to pull stock or to stop: the lines to call stand under the answer, on paper and in the note. */
+  readonly weighsOnPeople?: true;
   readonly picture?: Picture<ValuesOf<I> & R, R>;
+  /** What is shown together with its parts, where the picture does not show it so. A part may be the whole of smaller ones. */
+  readonly wholes?: readonly Whole<NumberKeys<ValuesOf<I> & R>>[];
   readonly calendar?: { readonly [K in RowsKeys<R>]: CalendarOf<R, K> }[RowsKeys<R>];
   /** Source keys, in the order in which they matter. */
   readonly sources: readonly string[];
@@ -108,13 +123,20 @@ export interface Calculator {
   /** Every refusal past those of the fields' own limits, for the checks; `parts.soilGroup` for a row's cell. */
   readonly refusals: readonly Problem[];
   readonly limits: readonly string[];
+  readonly weighsOnPeople: boolean;
   readonly picture: PlainPicture | undefined;
+  /** Numbers that are told together with their parts, by name. */
+  readonly wholes: readonly Whole[];
   readonly hasCalendar: boolean;
   readonly sources: readonly string[];
   readonly guides: readonly string[];
   readonly changes: readonly { readonly version: number; readonly say: string }[];
   readonly run: (values: Values, system?: UnitSystem) => Run;
 }
+
+/** The note to take along, of one side or of both, with whom to call where the calculation weighs on people. */
+export const noteOf = ({ weighsOnPeople }: Calculator, ...sides: readonly Outcome[]): string =>
+  [...sides.map(({ note }) => note), ...(weighsOnPeople ? [shortHelpText] : [])].join('\n');
 
 const isScalar = (value: unknown): value is Scalar => (typeof value === 'number' && Number.isFinite(value)) || typeof value === 'string';
 const isRows = (value: unknown): value is Rows =>
@@ -193,7 +215,10 @@ export const defineCalculator = <const I extends Inputs, R extends object>(work:
           if (range === undefined) return [];
           const says = typeof range.says === 'string' ? range.says : range.says(all);
           const named: Readonly<Record<string, string>> = { low: range.low, high: range.high };
-          return [[of, fillWords(says, (name) => printName(calculator, plain, named[name] ?? name, system))]];
+          const print = (name: string) => printName(calculator, plain, named[name] ?? name, system);
+          const isHollow = says.includes('{low}') && says.includes('{high}') && print('low') === print('high');
+          if (isHollow && range.same === undefined) return [];
+          return [[of, fillWords(isHollow && range.same !== undefined ? range.same : says, print)]];
         }),
       );
     const calculator: Calculator = {
@@ -215,7 +240,9 @@ export const defineCalculator = <const I extends Inputs, R extends object>(work:
         ),
       ],
       limits: words.limits,
+      weighsOnPeople: words.weighsOnPeople === true,
       picture: words.picture,
+      wholes: [...(words.wholes ?? []), ...wholesOf(words.picture)],
       hasCalendar: words.calendar !== undefined,
       sources: words.sources,
       guides: words.guides,
@@ -237,7 +264,7 @@ export const defineCalculator = <const I extends Inputs, R extends object>(work:
             ranges: rangesOf(all, plain, system),
             cautions: words.cautions.filter((caution) => caution.when(all)).map(({ say, source }) => ({ say, source })),
             uses: words.steps.map((step) => useOf(step, all)),
-            note: words.note(all, (name) => printName(calculator, plain, name, system)),
+            note: withoutHollowRanges(words.note(all, (name) => printName(calculator, plain, name, system))),
             calendar:
               words.calendar && Array.isArray(list)
                 ? list.map((row) => ({

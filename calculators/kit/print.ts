@@ -1,8 +1,9 @@
-import { printDay, printIn, printNumber, printQuantity, printValue } from '../units/printQuantity.ts';
+import { digitsIn, printDay, printIn, printNumber, printQuantity, printValue } from '../units/printQuantity.ts';
 import { convert, type UnitName, type UnitSystem, unitIn } from '../units/units.ts';
 import type { Calculator, Outcome } from './define.ts';
 import type { Input } from './inputs.ts';
-import { digitsTold, type Quantity, type Scalar, type ScalarQuantity } from './quantities.ts';
+import { digitsTold, type Quantity, type Rows, type RowsQuantity, type Scalar, type ScalarQuantity } from './quantities.ts';
+import { asPrinted, roundTogether, type Whole } from './wholes.ts';
 
 /** A scalar as people read it: with its unit, a date, or the words for a word. */
 export function printScalar(value: Scalar, quantity: ScalarQuantity, system: UnitSystem): string {
@@ -18,6 +19,29 @@ export function printCell(value: Scalar, quantity: ScalarQuantity, system: UnitS
     : printScalar(value, quantity, system);
 }
 
+/** A column as its cells are printed: one that makes up a whole is rounded so that it adds up. */
+export function printColumn(
+  rows: Rows,
+  { columns, addsUp = [] }: RowsQuantity<Readonly<Record<string, ScalarQuantity>>>,
+  name: string,
+  system: UnitSystem,
+): readonly string[] {
+  const column = columns[name];
+  if (!column) throw new RangeError(`printColumn needs a column of the table, got "${name}"`);
+  const cells = rows.map((row) => row[name]);
+  const sizes = cells.filter((cell) => typeof cell === 'number');
+  if (column.kind !== 'number' || !addsUp.includes(name) || sizes.length < cells.length)
+    return cells.map((cell) => (cell === undefined ? '' : printCell(cell, column, system)));
+  const shown = unitIn(system, column.unit);
+  const digits = digitsIn(column.digits, column.unit, shown);
+  const told = sizes.map((size) => convert(size, column.unit, shown));
+  const sum = asPrinted(
+    told.reduce((total, size) => total + size, 0),
+    digits,
+  );
+  return roundTogether(told, sum, digits).map((size) => printNumber(size, digits));
+}
+
 /** As many digits as an input needs to be told exactly, at most three after the point. */
 const inputDigits = (value: number): number => Math.min(3, (String(Number(value.toFixed(3))).split('.')[1] ?? '').length);
 
@@ -26,24 +50,89 @@ export function printInput(value: Scalar, input: Input, system: UnitSystem): str
   if (typeof value !== 'number') return String(value);
   if (input.kind === 'date') return printDay(value);
   if (input.kind !== 'number') return String(value);
-  const shown = unitIn(system, input.unit);
-  // An input in its own unit is told as typed; converted, to a sensible number of digits.
-  return shown === input.unit ? printIn(value, input.unit, inputDigits(value)) : printConverted(convert(value, input.unit, shown), shown);
+  const told = toldInput(value, input.unit, system);
+  return printIn(told.value, told.unit, told.digits);
 }
-const printConverted = (value: number, unit: UnitName): string => {
-  const size = Math.abs(value);
-  return printIn(value, unit, size >= 100 ? 0 : size >= 10 ? 1 : 2);
-};
+
+/** A number as it is told: in the reader's unit, to so many digits. */
+interface Told {
+  readonly value: number;
+  readonly unit: UnitName;
+  readonly digits: number;
+}
+/** An input in its own unit is told as typed; converted, to a sensible number of digits. */
+function toldInput(value: number, unit: UnitName, system: UnitSystem): Told {
+  const shown = unitIn(system, unit);
+  if (shown === unit) return { value, unit, digits: inputDigits(value) };
+  const converted = convert(value, unit, shown);
+  const size = Math.abs(converted);
+  return { value: converted, unit: shown, digits: size >= 100 ? 0 : size >= 10 ? 1 : 2 };
+}
 
 interface Named {
   readonly inputs: Calculator['inputs'];
   readonly quantities: Readonly<Record<string, Quantity>>;
+  /** Left out where nothing is cut into parts. */
+  readonly wholes?: readonly Whole[];
 }
+/** A number by itself, whatever stands beside it; nothing for words, days and rows. */
+function toldAlone({ inputs, quantities }: Named, values: Outcome['values'], name: string, system: UnitSystem): Told | undefined {
+  const value = values[name];
+  const quantity = quantities[name];
+  if (typeof value !== 'number') return undefined;
+  if (quantity?.kind === 'number') {
+    const shown = unitIn(system, quantity.unit);
+    return {
+      value: convert(value, quantity.unit, shown),
+      unit: shown,
+      digits: digitsIn(digitsTold(value, quantity), quantity.unit, shown),
+    };
+  }
+  const input = inputs[name];
+  return quantity === undefined && input?.kind === 'number' ? toldInput(value, input.unit, system) : undefined;
+}
+/** A number by name. A result that is a part of a whole is told as fine as its fellows, and so that all of them add up; inputs stand as typed. */
+export function toldNumber(calculator: Named, values: Outcome['values'], name: string, system: UnitSystem): Told | undefined {
+  const { quantities, wholes = [] } = calculator;
+  const alone = toldAlone(calculator, values, name, system);
+  const partOf = (each: string): Whole | undefined => wholes.find(({ parts }) => parts.includes(each));
+  const group = partOf(name) ?? wholes.find(({ whole }) => whole === name);
+  if (alone === undefined || group === undefined || quantities[name] === undefined) return alone;
+  /** What is typed, and a whole that is itself a part of something larger, stand already. */
+  const fixed = (each: string): Told | undefined => {
+    if (quantities[each] === undefined) return toldAlone(calculator, values, each, system);
+    return each === group.whole && partOf(each) ? toldNumber(calculator, values, each, system) : undefined;
+  };
+  const found = [...group.parts, ...(group.whole === undefined ? [] : [group.whole])].flatMap((each) => {
+    const standing = fixed(each);
+    const told = standing ?? toldAlone(calculator, values, each, system);
+    return told ? [{ name: each, stands: standing !== undefined, ...told }] : [];
+  });
+  const digitsOf = (stands: boolean): readonly number[] => found.filter((each) => each.stands === stands).map((each) => each.digits);
+  const total = found.find((each) => each.name === group.whole);
+  // As coarse as the coarsest result, since a finer one would claim too much, but never coarser than what stands already or than the whole needs.
+  const needed = total === undefined ? [] : [Math.min(total.digits, inputDigits(total.value))];
+  const digits = Math.max(Math.min(...digitsOf(false)), ...digitsOf(true), ...needed);
+  if (name === group.whole) return { ...alone, digits };
+  const parts = found.filter((each) => each.name !== group.whole);
+  const whole = total?.value ?? parts.reduce((sum, { value }) => sum + value, 0);
+  const standing = parts.filter(({ stands }) => stands).reduce((sum, { value }) => sum + value, 0);
+  const shared = parts.filter(({ stands }) => !stands);
+  const rounded = roundTogether(
+    shared.map(({ value }) => value),
+    asPrinted(whole, digits) - standing,
+    digits,
+  );
+  return { ...alone, value: rounded[shared.findIndex((each) => each.name === name)] ?? alone.value, digits };
+}
+
 /** An input or a result by name, as people read it. Unknown names throw: a text must not go out with a hole in it. */
 export function printName(calculator: Named, values: Outcome['values'], name: string, system: UnitSystem): string {
   const value = values[name];
   const quantity = calculator.quantities[name];
   if (typeof value === 'object' || value === undefined) throw new RangeError(`printName needs a single value, got "${name}"`);
+  const told = toldNumber(calculator, values, name, system);
+  if (told) return printIn(told.value, told.unit, told.digits);
   if (quantity && quantity.kind !== 'rows') return printScalar(value, quantity, system);
   const input = calculator.inputs[name];
   if (!input) throw new RangeError(`printName needs an input or a result, got "${name}"`);

@@ -36,6 +36,8 @@ export interface RowsQuantity<C> {
   readonly columns: C;
   /** Columns of the table that people see; the others serve the working. Default: all. */
   readonly shown?: readonly (keyof C & string)[];
+  /** Columns whose cells are the parts of one whole, such as shares of all steps: rounded so that they add up as printed. */
+  readonly addsUp?: readonly (keyof C & string)[];
 }
 export type ScalarQuantity = NumberQuantity | DayQuantity | WordQuantity;
 export type Quantity = ScalarQuantity | RowsQuantity<Readonly<Record<string, ScalarQuantity>>>;

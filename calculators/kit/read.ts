@@ -28,7 +28,7 @@ function readNumber(input: Range, text: string, system: UnitSystem): Reading<num
   const reading = readQuantity(text, input.unit);
   // Half a part in a billion, so that a limit typed in the other unit system is still inside.
   const slack = 5e-10 * Math.max(Math.abs(input.min), Math.abs(input.max));
-  if (reading.is === 'value' && reading.value >= input.min - slack && reading.value <= input.max + slack) {
+  if ((reading.is === 'value' || reading.is === 'duration') && reading.value >= input.min - slack && reading.value <= input.max + slack) {
     if (input.whole === true && !Number.isInteger(reading.value))
       return { problem: `${input.label} must be a whole number, such as ${Math.max(input.min, Math.round(reading.value))}.` };
     return { value: Math.min(Math.max(reading.value, input.min), input.max) };
@@ -46,6 +46,8 @@ function whatIsWrong(input: Range, reading: QuantityReading, system: UnitSystem)
       return `${input.label} is missing. Type a number from ${range}.`;
     case 'comma':
       return `${input.label}: a comma here can mean two things. Write a point for decimals: ${reading.instead}.`;
+    case 'off watch':
+      return `${input.label}: minutes and seconds run from 00 to 59, in two figures. Write ${reading.instead}.`;
     case 'words':
       return `${input.label} must be a number, such as ${told(input.default)}. It can be from ${range}.`;
     case 'unit':
@@ -53,6 +55,7 @@ function whatIsWrong(input: Range, reading: QuantityReading, system: UnitSystem)
         return `${input.label} can’t be in “${reading.tail.slice(0, 20)}”: a capital M means a million. Write ${reading.small}.`;
       return `${input.label} can’t be in “${reading.tail.slice(0, 20)}”. ${units[shown].print === '' ? 'Type the number alone' : `Use ${units[shown].words}`}.`;
     case 'value':
+    case 'duration':
       return `${input.label} must be from ${range}. This is ${told(reading.value)}.`;
   }
 }

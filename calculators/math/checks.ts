@@ -1,3 +1,5 @@
+import { needThere } from './need.ts';
+
 /**
  * Values from outside, beside the function that they check. The tests run them and the site prints them:
  * one list for both. Never put a number here that our own code produced.
@@ -57,9 +59,9 @@ export function tableChecks(spec: {
       if (cells.length !== spec.columns.length) {
         throw new RangeError(`tableChecks: row "${row}" has ${cells.length} cells for ${spec.columns.length} columns`);
       }
-      return cells.flatMap((printed, index) => {
+      return spec.columns.flatMap((column, index) => {
+        const printed = needThere('tableChecks', column, cells[index]);
         if (printed === '-') return [];
-        const column = spec.columns[index] ?? '';
         const differs = spec.differs?.(row, column);
         return {
           what: spec.what(row, column),
@@ -78,7 +80,8 @@ export function tableChecks(spec: {
 export function halfLastDigit(printed: string): number {
   const found = /^[-−]?[\d,]*(?:\.(\d+))?(?:e([-+]?\d+))?$/i.exec(printed.trim());
   if (!found) throw new RangeError(`halfLastDigit needs a printed number, got "${printed}"`);
-  return 0.5 * 10 ** (Number(found[2] ?? 0) - (found[1]?.length ?? 0));
+  const [, decimals = '', exponent = '0'] = found;
+  return 0.5 * 10 ** (Number(exponent) - decimals.length);
 }
 
 export const printedNumber = (printed: string): number => Number(printed.trim().replaceAll(',', '').replace('−', '-'));

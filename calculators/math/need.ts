@@ -32,3 +32,16 @@ export function need(name: string, parameter: string, value: number, rule: Rule 
     Number.isFinite(value) && value >= atLeast && value > above && value <= atMost && value < below && (!whole || Number.isInteger(value));
   if (!holds) throw new RangeError(`${name} needs ${parameter} ${spoken(rule)}, got ${value}`);
 }
+
+/**
+ * What stands at a key or an index that must be there, so that a missing one never becomes a number.
+ * @param name - Function that asks, as its callers know it
+ * @param what - What was looked for
+ * @param found - What was found, if anything
+ * @returns The same, known to be there
+ * @throws RangeError naming function and what is missing
+ */
+export function needThere<T>(name: string, what: string | number, found: T | undefined): T {
+  if (found === undefined) throw new RangeError(`${name} has no ${what}`);
+  return found;
+}

@@ -25,6 +25,9 @@ const luling = { preferred: false, source: 'luling-foundation', where: 'Start an
 const wisconsin = { preferred: false, source: 'cosgrove-grasses', where: 'Spring grazing', seen: 'print' } as const;
 const recalled = { preferred: false, source: 'nc-state-grazing-heights', where: 'Height and rest table', seen: 'memory' } as const;
 
+/** Below this much stubble stock graze the inches of old tall fescue that hold the most toxin: the bottom two to four (lory-fall-nitrogen-2022). */
+export const toxicFescueIn = 4;
+
 export const forageHeights = [
   { forage: 'alfalfa', name: 'Alfalfa, grazing types', startIn: [10, 16], stopIn: [2, 4], restDays: [15, 30], ...pocketGuide },
   { forage: 'annual-ryegrass', name: 'Annual ryegrass', startIn: [6, 12], stopIn: [3, 4], restDays: [7, 15], ...pocketGuide },
@@ -37,7 +40,36 @@ export const forageHeights = [
   { forage: 'small-grains', name: 'Small grains', startIn: [8, 12], stopIn: [4, 4], restDays: [7, 15], ...pocketGuide },
   { forage: 'sorghum-sudan', name: 'Sorghum, sudangrass', startIn: [20, 24], stopIn: [8, 12], restDays: [10, 20], ...pocketGuide },
   { forage: 'switchgrass', name: 'Switchgrass', startIn: [18, 22], stopIn: [8, 12], restDays: [30, 45], ...pocketGuide },
-  { forage: 'tall-fescue', name: 'Tall fescue', startIn: [4, 8], stopIn: [2, 3], restDays: [15, 30], ...pocketGuide },
+  // Most old fescue carries the toxin, most of it in the bottom two inches, by a later Missouri page two to four: the pocket guide's 2 is no start.
+  {
+    forage: 'tall-fescue',
+    name: 'Tall fescue that may carry the toxin, Missouri',
+    startIn: [8, 10],
+    stopIn: [4, 4],
+    preferred: true,
+    source: 'tate-2020',
+    where: 'Heights in the text, for cool-season pasture; they stay above the most toxic inches',
+    seen: 'print',
+  },
+  {
+    forage: 'tall-fescue',
+    name: 'Tall fescue without the toxin, Missouri',
+    startIn: [8, 8],
+    stopIn: [3, 3],
+    preferred: false,
+    source: 'davis-fescue-heights',
+    where: 'Kept from 3 to 8 inches',
+    seen: 'print',
+  },
+  {
+    forage: 'tall-fescue',
+    name: 'Tall fescue, pocket guide (stop too low where it may carry the toxin)',
+    startIn: [4, 8],
+    stopIn: [2, 3],
+    restDays: [15, 30],
+    ...pocketGuide,
+    preferred: false,
+  },
   { forage: 'kentucky-bluegrass', name: 'Kentucky bluegrass, spring', startIn: [6, 6], stopIn: [2, 2], ...wisconsin, preferred: true },
   { forage: 'perennial-ryegrass', name: 'Perennial ryegrass, spring', startIn: [6, 6], stopIn: [2, 2], ...wisconsin, preferred: true },
   { forage: 'smooth-brome', name: 'Smooth brome, spring', startIn: [10, 10], stopIn: [4, 4], ...wisconsin, preferred: true },

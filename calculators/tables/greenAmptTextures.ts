@@ -1,9 +1,8 @@
 /**
  * Green-Ampt values by texture: porosity and effective porosity (shares of the volume), wetting-front suction (cm), conductivity (cm per hour, about half of
  * the saturated one because air stays trapped), saturated conductivity of the 1982 list (cm per hour). They know nothing of grazing or cover.
- * Two doubts about the print: `clay-loam` has 0.309 for its effective porosity in most copies, against 0.390 in one and by the middle of its own
- * range, so 0.390 stands here and the other is kept apart; and half of the 1982 conductivity suggests that the conductivities of loam and silt loam
- * were exchanged in 1983, but 0.34 and 0.65 are what every copy prints.
+ * `clay-loam` has 0.309 for its effective porosity in most copies, against 0.390 in one and by the middle of its own range, so 0.390 stands here and the
+ * other is kept apart. Loam and silt loam may have changed places; where they are used, readers are told.
  */
 export const greenAmptTextures = {
   source: 'rawls-1983',

@@ -19,6 +19,11 @@ export interface Intake {
   readonly printed: readonly PrintedPercent[];
 }
 
+const growing = {
+  source: 'nrc-beef-1996',
+  where: 'Chapter 7, equation for growing cattle: calves 1.8 to 2.6, yearlings 2.4 to 3.1, rounded',
+  seen: 'transcription',
+} as const;
 const hibberd = { source: 'hibberd-thrift-1992', where: 'Intake by forage quality', seen: 'transcription' } as const;
 const michigan = { source: 'michigan-beef-notes', where: 'Intake by forage quality', seen: 'transcription' } as const;
 const luling = { source: 'luling-foundation', where: 'Daily intake, percent of body weight', seen: 'print' } as const;
@@ -129,10 +134,13 @@ export const intake = [
     animal: 'growing-cattle',
     stage: 'stocker',
     quality: 'any',
-    lowPercent: 3.0,
-    likelyPercent: 3.0,
+    lowPercent: 2.0,
+    likelyPercent: 2.5,
     highPercent: 3.0,
     printed: [
+      // Round figures inside what the equation gives from 400 to 800 lb on poor to good forage: the guides' 3 sits at its top.
+      { percent: 2.5, ...growing },
+      { percent: 2.0, ...growing },
       { percent: 3.0, ...mullenix },
       { percent: 3.0, ...luling },
     ],

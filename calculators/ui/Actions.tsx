@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
-import type { Calculator, Outcome } from '../kit/define.ts';
+import { type Calculator, noteOf, type Outcome } from '../kit/define.ts';
 
 interface ActionsProps {
   readonly calculator: Calculator;
@@ -64,7 +64,7 @@ export function Actions({ calculator, link, outcome, other, address }: ActionsPr
           type="button"
           disabled={whole === undefined}
           onClick={() =>
-            void copy([outcome.note, ...(other ? [other.note] : []), whole ?? '', ...(hasRecord ? [withoutRecord] : [])].join('\n'), 'Note')
+            void copy([noteOf(calculator, outcome, ...(other ? [other] : [])), whole ?? '', ...(hasRecord ? [withoutRecord] : [])].join('\n'), 'Note')
           }
         >
           Copy note

@@ -9,6 +9,7 @@ import { Conventions } from './Conventions.tsx';
 import type { DrawPicture } from './pictures/loadPicture.tsx';
 import type { Records } from './RecordField.tsx';
 import { Answers, Large, leadOf, ResultsTable, RowsResults } from './Results.tsx';
+import { ShortHelp } from './ShortHelp.tsx';
 import { Side } from './Side.tsx';
 import { otherTexts, type Ran, runTexts, sideTitles } from './sides.ts';
 import type { ToolStore } from './tools/keptTool.ts';
@@ -288,6 +289,7 @@ export function CalculatorForm(props: CalculatorFormProps) {
               <Answers {...common} outcome={outcome} other={other} titles={titles} />
               <p class="note-line">{outcome.note}</p>
               {other && <p class="note-line is-that">{other.note}</p>}
+              {calculator.weighsOnPeople && <ShortHelp />}
             </>
           ) : (
             <Waiting mine={mine} theirs={theirs} />

@@ -1,8 +1,8 @@
 import type { Calculator, Outcome, PlainShown } from '../kit/define.ts';
-import { printCell, printScalar } from '../kit/print.ts';
+import { printColumn, printName, printScalar, toldNumber } from '../kit/print.ts';
 import { digitsTold, type Quantity, type Rows, type RowsQuantity, type Scalar, type ScalarQuantity } from '../kit/quantities.ts';
-import { printQuantity, printValue, unitBehind } from '../units/printQuantity.ts';
-import { type UnitSystem, unitIn, units } from '../units/units.ts';
+import { digitsIn, printIn, printNumber, roundedTo, unitBehind } from '../units/printQuantity.ts';
+import { convert, type UnitSystem, unitIn, units } from '../units/units.ts';
 
 interface Sides {
   readonly calculator: Calculator;
@@ -27,9 +27,10 @@ export function Large({
   const quantity = calculator.quantities[of];
   const value = outcome.values[of];
   if (!quantity || quantity.kind === 'rows' || value === undefined || typeof value === 'object') return null;
-  if (quantity.kind === 'number' && typeof value === 'number') {
-    const number = printValue(value, quantity.unit, digitsTold(value, quantity), system);
-    const print = unitBehind(number, unitIn(system, quantity.unit));
+  const told = toldNumber(calculator, outcome.values, of, system);
+  if (told) {
+    const number = printNumber(told.value, told.digits);
+    const print = unitBehind(number, told.unit);
     const isMoney = print.startsWith('$');
     return (
       <span class="large">
@@ -67,7 +68,7 @@ function Answer({
         <Large calculator={calculator} outcome={outcome} of={lead.of} system={system} />
       </p>
       <p class="answer-name">{calculator.quantities[lead.of]?.label}</p>
-      {lead.range && <p class="answer-range">{outcome.ranges[lead.of]}</p>}
+      {outcome.ranges[lead.of] !== undefined && <p class="answer-range">{outcome.ranges[lead.of]}</p>}
     </div>
   );
 }
@@ -81,12 +82,15 @@ export function Answers({ calculator, outcome, other, titles, system }: Sides) {
   );
 }
 
-function difference(one: Scalar | undefined, two: Scalar | undefined, quantity: Quantity, system: UnitSystem): string {
+/** What lies between two results, for the table of this beside that. */
+export function difference(one: Scalar | undefined, two: Scalar | undefined, quantity: Quantity, system: UnitSystem): string {
   if (quantity.kind === 'rows' || quantity.kind === 'word' || typeof one !== 'number' || typeof two !== 'number') return '';
   if (quantity.kind === 'day') return one === two ? 'same' : `${Math.abs(two - one)} days ${two > one ? 'later' : 'earlier'}`;
-  // Told no finer than the coarser of the two.
-  const digits = Math.min(digitsTold(one, quantity), digitsTold(two, quantity));
-  const gap = printQuantity(two - one, quantity.unit, digits, system);
+  const unit = unitIn(system, quantity.unit);
+  const digitsOf = (value: number): number => digitsIn(digitsTold(value, quantity), quantity.unit, unit);
+  // Between the two as printed, so that 4 to 10 is never told as 5; and no finer than the coarser of them.
+  const printed = (value: number): number => roundedTo(convert(value, quantity.unit, unit), digitsOf(value));
+  const gap = printIn(printed(two) - printed(one), unit, Math.min(digitsOf(one), digitsOf(two)));
   return two > one && /[1-9]/.test(gap) ? `+${gap}` : gap;
 }
 const scalarAt = (outcome: Outcome | null, name: string): Scalar | undefined => {
@@ -105,8 +109,8 @@ export function ResultsTable({ calculator, outcome, other, titles, system }: Sid
     if (!side || !isSaid(side, shown.of) || value === undefined || !quantity || quantity.kind === 'rows') return <td>–</td>;
     return (
       <td>
-        {printScalar(value, quantity, system)}
-        {shown.range && <span class="cell-range">{side.ranges[shown.of]}</span>}
+        {printName(calculator, side.values, shown.of, system)}
+        {side.ranges[shown.of] !== undefined && <span class="cell-range">{side.ranges[shown.of]}</span>}
       </td>
     );
   };
@@ -176,7 +180,7 @@ export function RowsResult({
 }) {
   const columns = (quantity.shown ?? Object.keys(quantity.columns)).flatMap((name) => {
     const column = quantity.columns[name];
-    return column ? [{ name, column }] : [];
+    return column ? [{ name, column, cells: printColumn(rows, quantity, name, system) }] : [];
   });
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a box that scrolls must be reachable by keyboard
@@ -195,9 +199,9 @@ export function RowsResult({
         <tbody>
           {rows.map((row, index) => (
             <tr key={`${index}-${String(row[columns[0]?.name ?? ''])}`}>
-              {columns.map(({ name, column }) => (
+              {columns.map(({ name, column, cells }) => (
                 <td key={name} class={cellClass(column)}>
-                  {printCell(row[name] ?? '', column, system)}
+                  {cells[index]}
                 </td>
               ))}
             </tr>

@@ -8,6 +8,13 @@ function formatOf(places: number): Intl.NumberFormat {
   return format;
 }
 
+/** A number as it is told with so many digits, still a number. */
+export function roundedTo(value: number, digits: number): number {
+  const step = 10 ** -digits;
+  const rounded = digits < 0 ? Math.round(value / step) * step : value;
+  return Number(formatOf(Math.max(0, digits)).format(rounded).replaceAll(',', ''));
+}
+
 /** How a number is told: `digits` after the point, or before it when negative (−2: to hundreds). */
 export function printNumber(value: number, digits: number): string {
   const step = 10 ** -digits;

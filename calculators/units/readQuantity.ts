@@ -1,3 +1,4 @@
+import { readDuration } from './readDuration.ts';
 import { convert, isUnit, type UnitName, units } from './units.ts';
 
 /** What stands before a unit: `1,200`, `.5`, `1/2`, `3 1/2`, with or without a sign. */
@@ -11,6 +12,9 @@ export type QuantityReading =
       /** The number as typed, without thousands commas. */
       readonly amount: string;
     }
+  /** Minutes and seconds together, in the unit that is asked for. Its text stands for itself, with no unit of its own. */
+  | { readonly is: 'duration'; readonly value: number }
+  | { readonly is: 'off watch'; readonly instead: string }
   | { readonly is: 'empty' }
   | { readonly is: 'comma'; readonly instead: string }
   | { readonly is: 'words' }
@@ -53,6 +57,10 @@ function openComma(text: string): string | undefined {
 /** No number with its unit is longer; links carry no more of a text either. */
 export const longestText = 60;
 
+/** A conversion leaves dust in the last digits: 101.6 mm is 4 in, on the same side of every limit as 4 in typed. */
+const convertedTo = (declared: UnitName, value: number, unit: UnitName): number =>
+  unit === declared ? value : Number(convert(value, unit, declared).toPrecision(14));
+
 /**
  * Reads a quantity as people type it. Nothing is guessed: a decimal comma, a word or a unit of another kind comes back as what it is.
  * @param text - As typed
@@ -65,6 +73,9 @@ export function readQuantity(text: string, declared: UnitName): QuantityReading 
   const plain = whole.replace(/^(-?)\s*\$\s*/, '$1');
   const { dimension, print } = units[declared];
   if (plain !== whole && !print.startsWith('$')) return { is: 'unit', tail: '$' };
+  const duration = readDuration(plain, declared);
+  if (duration.is === 'off') return { is: 'off watch', instead: duration.instead };
+  if (duration.is === 'seconds') return { is: 'duration', value: convertedTo(declared, duration.seconds, 's') };
   const instead = openComma(plain);
   if (instead !== undefined) return { is: 'comma', instead };
   const digits = plain.replaceAll(/(?<=\d),(?=\d)/g, '');
@@ -84,6 +95,5 @@ export function readQuantity(text: string, declared: UnitName): QuantityReading 
     .replace(/\s*\/\s*/, '/')
     .replace(/\s+/g, ' ');
   const value = minus === undefined ? size : -size;
-  // A conversion leaves dust in the last digits: 101.6 mm is 4 in, on the same side of every limit as 4 in typed.
-  return { is: 'value', value: unit === declared ? value : Number(convert(value, unit, declared).toPrecision(14)), unit, amount };
+  return { is: 'value', value: convertedTo(declared, value, unit), unit, amount };
 }

@@ -21,6 +21,10 @@ const cited = {
 };
 const noteSchema = v.strictObject({ ...cited, says: wordsSchema });
 
+/** Fewer inches than this between start and stop are no graze, and the rest worked out from them is a few days. */
+const leastBiteIn = 2;
+const isWellAbove = (startIn: number, stopIn: number | undefined): boolean => stopIn !== undefined && startIn - stopIn >= leastBiteIn;
+
 const stubbleRowSchema = v.pipe(
   v.strictObject({
     ...cited,
@@ -33,6 +37,11 @@ const stubbleRowSchema = v.pipe(
     leaveLbPerAc: v.optional(rangeSchema),
   }),
   v.check(({ stopIn, leaveLbPerAc }) => stopIn !== undefined || leaveLbPerAc !== undefined, 'a stop height or pounds to leave'),
+  v.check(
+    ({ startIn, stopIn }) =>
+      startIn === undefined || stopIn === undefined || (startIn[0] > stopIn[1] && startIn.every((each, end) => isWellAbove(each, stopIn[end]))),
+    `grazing must start at least ${leastBiteIn} inches above where it stops, low end over low end and high over high; with less between them no rest comes out right`,
+  ),
 );
 
 const curveSchema = v.strictObject({
@@ -45,12 +54,15 @@ const curveSchema = v.strictObject({
   ),
 });
 
+/** Kinds of hay that a price may be of. */
+const hayCrops = ['alfalfa', 'bermudagrass', 'grass', 'mixed grass', 'grain', 'timothy'] as const;
+
 const lineSchema = v.strictObject({
   ...cited,
   /** Who answers. */
   who: wordsSchema,
   /** Number, and how to use it. */
-  reach: v.pipe(v.string(), v.regex(/\d{3}/, 'a number to call')),
+  reach: v.pipe(v.string(), v.regex(/\d[\d-]*\d(?![\d-])/, 'a number to call')),
   hours: wordsSchema,
 });
 
@@ -61,8 +73,8 @@ export const countrySchema = v.strictObject({
   where: wordsSchema,
   /** Shown in every guide about hard decisions. It cannot be left out. */
   talkToSomeone: v.strictObject({
-    national: lineSchema,
-    others: v.array(lineSchema),
+    /** The office's own; they stand before the national ones. Those stand in `calculators/kit/helpLines.ts`, for every country. */
+    lines: v.array(lineSchema),
     /** People close by, in words. */
     near: wordsSchema,
   }),
@@ -71,10 +83,11 @@ export const countrySchema = v.strictObject({
     ...cited,
     /** What was measured, where, and whether the water is in it. */
     of: wordsSchema,
+    /** Each of the three only where somebody measured or rated such years; the ends of a range or the mean of one year are no kinds of years. */
     poorLbPerAc: v.nullable(aboveZeroSchema),
     normalLbPerAc: v.nullable(aboveZeroSchema),
     goodLbPerAc: v.nullable(aboveZeroSchema),
-    note: v.optional(noteSchema),
+    notes: v.optional(v.array(noteSchema)),
   }),
   growthCurve: v.pipe(
     v.strictObject({
@@ -98,15 +111,22 @@ export const countrySchema = v.strictObject({
   hayPrice: v.pipe(
     v.strictObject({
       ...cited,
-      of: wordsSchema,
-      lowUsdPerTon: aboveZeroSchema,
+      /** One kind of hay: low, likely and high are grades of it, never another kind. */
+      crop: v.picklist(hayCrops, `one kind of hay: ${hayCrops.join(', ')}`),
+      /** Where it was sold, how it was baled, and which grades the three prices are. */
+      of: v.pipe(
+        wordsSchema,
+        v.check((words) => !hayCrops.some((crop) => words.toLowerCase().includes(crop)), 'the kind of hay stands in crop, and there is one only'),
+      ),
+      lowUsdPerTon: v.nullable(aboveZeroSchema),
       likelyUsdPerTon: aboveZeroSchema,
-      highUsdPerTon: aboveZeroSchema,
+      highUsdPerTon: v.nullable(aboveZeroSchema),
       /** Day, month or year on which the prices were seen. */
       seen: v.pipe(v.string(), v.regex(/^\d{4}(?:-\d\d){0,2}$/)),
     }),
     v.check(
-      (price) => price.lowUsdPerTon <= price.likelyUsdPerTon && price.likelyUsdPerTon <= price.highUsdPerTon,
+      ({ lowUsdPerTon, likelyUsdPerTon, highUsdPerTon }) =>
+        (lowUsdPerTon === null || lowUsdPerTon <= likelyUsdPerTon) && (highUsdPerTon === null || likelyUsdPerTon <= highUsdPerTon),
       'low, likely, high in that order',
     ),
   ),
@@ -125,7 +145,6 @@ export const countrySchema = v.strictObject({
 });
 export type CountryValues = v.InferOutput<typeof countrySchema>;
 export type Note = v.InferOutput<typeof noteSchema>;
-export type HelpLine = v.InferOutput<typeof lineSchema>;
 
 /** Which value goes into which field: keys of a calculator's inputs, each with the path of a value in a country's file. */
 export const fieldsSchema = v.record(wordsSchema, v.record(wordsSchema, wordsSchema));

@@ -1,6 +1,7 @@
 import { baleDensity } from '../../calculators/tables/baleDensity.ts';
 import { type FeedCrop, feedCrops } from '../../calculators/tables/feedCrops.ts';
 import { feederWaste, wasteByDaysSupply, wasteByDaysSupplySource } from '../../calculators/tables/feederWaste.ts';
+import { hayHeat } from '../../calculators/tables/hayHeat.ts';
 import { hayStorageLossByMonths, hayStorageLossReported } from '../../calculators/tables/hayStorageLoss.ts';
 import { type Cell, named, type TableGroup, tableOf } from './table.ts';
 
@@ -72,6 +73,23 @@ export const hay: TableGroup = {
       name: ({ method }) => methods[method],
       origin: (entry) => entry,
       columns: [{ key: 'loss', label: 'Dry matter lost', unit: '%', of: ({ percent }) => percent }],
+    }),
+    tableOf({
+      slug: 'hay-heat',
+      title: 'What to do as stored hay heats',
+      says: 'What a probe in the stack reads, and what to do at that heat. Where two rows name one heat, go by the stricter.',
+      trap: 'A stack that is cool today can be hot next week. Look for six weeks, and in the middle of the stack.',
+      caution:
+        'Never probe alone, and never walk on a hot stack: it can be burned hollow below you. Lay planks, tie yourself to something, and keep out of the smoke. From 160 °F leave the hay to the fire department, whatever a table says.',
+      searchWords: ['hay fire', 'hot hay', 'hay temperature', 'probe', 'spontaneous combustion', 'barn fire', 'wet hay'],
+      file: 'hayHeat',
+      calculators: [],
+      rowsAre: 'Heat',
+      entries: hayHeat,
+      key: ({ heat }) => heat,
+      name: ({ fromF, toF }) => (fromF === null ? `Up to ${toF} °F` : toF === null ? `${fromF} °F and over` : `${fromF} to ${toF} °F`),
+      origin: (entry) => entry,
+      columns: [{ key: 'does', label: 'Do this', of: ({ does }) => does }],
     }),
     tableOf({
       slug: 'feeder-waste',

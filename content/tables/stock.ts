@@ -5,7 +5,7 @@ import {
   animalUnitsVallentine,
   animalUnitsVallentineSource,
 } from '../../calculators/tables/animalUnits.ts';
-import { coldStressSource, lowerCriticalTemperatureF } from '../../calculators/tables/coldStress.ts';
+import { coldStressSource, lowerCriticalTemperatureF, wetCoatRules } from '../../calculators/tables/coldStress.ts';
 import { intake } from '../../calculators/tables/intake.ts';
 import { type DrinkingAnimal, type HeatList, intakeByHeat, intakeRanges } from '../../calculators/tables/stockWater.ts';
 import { entriesOf, named, type Origin, type TableGroup, tableOf } from './table.ts';
@@ -146,6 +146,21 @@ export const stock: TableGroup = {
       name: ([coat]) => coats[coat],
       origin: coldStressSource,
       columns: [{ key: 'temperature', label: 'More feed below', unit: '°F', of: ([, temperature]) => temperature }],
+    }),
+    tableOf({
+      slug: 'wet-coat',
+      title: 'How much more feed a wet coat takes, by source',
+      says: 'More energy for each degree F below the temperature that a wet coat stands. Two universities have printed both figures.',
+      trap: 'By the higher figure a soaked cow needs twice her feed in a cold wind, and she cannot eat that. Feed a little more, for longer, and give her a windbreak.',
+      searchWords: ['wet cows', 'cold rain', 'wet hair coat', 'cold stress', 'winter storm'],
+      file: 'coldStress',
+      calculators: ['hay-to-grass'],
+      rowsAre: 'Rule',
+      entries: wetCoatRules,
+      key: ({ source }) => source,
+      name: ({ says }) => says.charAt(0).toUpperCase() + says.slice(1),
+      origin: (entry) => entry,
+      columns: [{ key: 'more', label: 'More feed a degree', unit: '%', of: ({ percentPerF }) => percentPerF }],
     }),
     tableOf({
       slug: 'stock-water',

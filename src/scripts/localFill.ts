@@ -3,7 +3,7 @@ import type { Calculator } from '../../calculators/kit/define.ts';
 import { startTexts, type Texts, textIn } from '../../calculators/kit/state.ts';
 import { printIn } from '../../calculators/units/printQuantity.ts';
 import { convert, type UnitSystem, unitIn } from '../../calculators/units/units.ts';
-import type { LocalFields } from '../localFields.ts';
+import type { LocalField, LocalFields } from '../localFields.ts';
 
 interface Offer {
   readonly box: HTMLElement;
@@ -23,18 +23,28 @@ interface Fill {
   readonly source: string;
 }
 
-/** Fields that stand in the form, still hold what they were built with, and would get another value. */
+/**
+ * Fields that stand in the form, still hold what they were built with, and would get another value. Of one row all or none: a height to stop at
+ * beside a height to start at that somebody typed is no pair.
+ */
 function fillsOf({ box, calculator, texts, system }: Offer, local: LocalFields): readonly Fill[] {
   const now = texts();
   if (!now) return [];
   const starts = [startTexts(calculator.inputs, 'us'), startTexts(calculator.inputs, 'si')];
-  return (local.calculators[calculator.slug] ?? []).flatMap(({ key, value, source }) => {
+  const offered = local.calculators[calculator.slug] ?? [];
+  const fieldOf = (key: string): HTMLElement | null => document.getElementById(`${box.dataset['name'] ?? calculator.slug}-${key}`);
+  const isUntouched = (key: string): boolean => starts.some((start) => textIn(start[key]) === textIn(now[key]));
+  const canTake = ({ key, value }: LocalField): boolean => {
     const input = calculator.inputs[key];
-    const field = document.getElementById(`${box.dataset['name'] ?? calculator.slug}-${key}`);
-    if (input?.kind !== 'number' || !(field instanceof HTMLInputElement) || value < input.min || value > input.max || value === input.default)
-      return [];
-    const text = textIn(now[key]);
-    if (!starts.some((start) => textIn(start[key]) === text)) return [];
+    return input?.kind === 'number' && fieldOf(key) instanceof HTMLInputElement && value >= input.min && value <= input.max && isUntouched(key);
+  };
+  const torn = new Set(offered.flatMap((each) => (each.row === undefined || canTake(each) ? [] : [each.row])));
+  return offered.flatMap((each) => {
+    const { key, value, source, row } = each;
+    const input = calculator.inputs[key];
+    const field = fieldOf(key);
+    if (!canTake(each) || (row !== undefined && torn.has(row))) return [];
+    if (input?.kind !== 'number' || !(field instanceof HTMLInputElement) || value === input.default) return [];
     const unit = unitIn(system(), input.unit);
     const typed = unit === input.unit ? String(value) : String(Number(convert(value, input.unit, unit).toPrecision(4)));
     const digits = /\.(\d+)$/.exec(typed)?.[1]?.length ?? 0;

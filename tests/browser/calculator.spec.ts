@@ -211,6 +211,22 @@ test('the dates come as a calendar that other programs read', async ({ page }) =
   expect(new Set(events.map(({ uid }) => uid)).size).toBe(events.length);
 });
 
+test('whom to call stands under a hard answer, on paper and in the note', async ({ page, context }) => {
+  await context.grantPermissions(['clipboard-read', 'clipboard-write']);
+  await page.goto('/calculators/feed-or-sell/');
+  await page.locator('[data-calculator][data-ready]').waitFor();
+  await expect(page.locator('.short-help a').first()).toHaveAttribute('href', 'tel:988');
+  await expect(page.locator('.short-help')).toBeVisible();
+  await page.getByRole('button', { name: 'Copy note' }).click();
+  const note = await page.evaluate(() => navigator.clipboard.readText());
+  expect(note).toContain('If it weighs on you: call or text 988');
+  await page.emulateMedia({ media: 'print' });
+  await expect(page.locator('.talk')).toBeVisible();
+  await expect(page.locator('.talk')).toContainText('call or text 988');
+  await page.goto('/calculators/storm-runoff/');
+  await expect(page.locator('.talk, .short-help')).toHaveCount(0);
+});
+
 for (const address of pages) {
   test(`${address} prints on one sheet, with its link and a code`, async ({ page }) => {
     await page.goto(address);

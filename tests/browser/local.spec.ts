@@ -24,7 +24,7 @@ test('the others never flash by: they are gone before the page’s own scripts r
   await page.route('**/_astro/*.js', (route) => route.abort());
   await page.goto('/local/');
   expect(await shown(page)).toEqual(['fescue-belt']);
-  await expect(page.getByText('Tall fescue', { exact: true }).first()).toBeVisible();
+  await expect(page.getByText('Tall fescue without the toxin', { exact: true }).first()).toBeVisible();
 });
 
 test('an unknown country shows them all', async ({ page }) => {
@@ -74,6 +74,28 @@ test('what somebody typed is left alone', async ({ page }) => {
   await page.locator('[data-local-fill] button').click();
   await expect(page.locator('#hay-value-lowPriceUsdPerTon')).toHaveValue('90');
   await expect(page.locator('#hay-value-priceUsdPerTon')).toHaveValue('150');
+});
+
+test('a height to stop at is never filled in beside a height to start at that somebody typed', async ({ page }) => {
+  await pick(page, 'fescue-belt');
+  await page.goto('/calculators/rest-and-moves/');
+  const [start, stop] = [page.locator('#rest-and-moves-startHeightIn'), page.locator('#rest-and-moves-stopHeightIn')];
+  const offer = page.locator('[data-local-fill] button');
+  await expect(offer).toBeVisible();
+  await start.fill('5');
+  await start.blur();
+  const before = await stop.inputValue();
+  await offer.click();
+  await expect(start).toHaveValue('5');
+  await expect(stop).toHaveValue(before);
+});
+
+test('heights are filled in from one row, the high start with the high stop', async ({ page }) => {
+  await pick(page, 'southern-warm-season');
+  await page.goto('/calculators/rest-and-moves/');
+  await page.locator('[data-local-fill] button').click();
+  await expect(page.locator('#rest-and-moves-startHeightIn')).toHaveValue('8');
+  await expect(page.locator('#rest-and-moves-stopHeightIn')).toHaveValue('2');
 });
 
 test('nobody who picked nothing is asked, and nothing is fetched for them', async ({ page }) => {

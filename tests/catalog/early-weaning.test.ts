@@ -32,4 +32,13 @@ describe('early-weaning', () => {
     expect(at('', 'bothPercent')).toBeGreaterThan(20);
     expect(at('', 'bothPercent')).toBeLessThan(40);
   });
+
+  it('tells no range by the guides where no guide was asked', () => {
+    const own = runQuery(definition, 'intake-from=own&calf-forage-from=own');
+    expect(own.ranges['keptHerdLb']).toBeUndefined();
+    expect(own.note).toMatch(/Forage kept on this place: [\d,]+ lb\. /);
+    const tabled = runQuery(definition, 'intake-from=average');
+    expect(tabled.ranges['keptHerdLb']).toMatch(/ to .* by how the guides differ/);
+    expect(tabled.note).toMatch(/Forage kept on this place: [\d,]+ lb \([\d,]+ lb to [\d,]+ lb\)\. /);
+  });
 });

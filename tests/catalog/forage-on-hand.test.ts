@@ -9,6 +9,20 @@ it('takes the stubble off once if the cut was at the ground, and not at all if i
   expect(result('clipped-to=stubble', 'availableLbPerAc')).toBe(clipped);
   expect(Math.abs(Number(result('clipped-to=ground&stubble=900lb/ac', 'availableLbPerAc')) - (Number(clipped) - 900))).toBeLessThan(1e-9);
 });
+it('takes the fewer days where nobody has said where the cut was, and says so with the other figure', () => {
+  const days = (query: string): number => result(query, 'grazingForDays');
+  expect(days('')).toBe(days('clipped-to=ground'));
+  expect(result('', 'cutHighGrazingDays')).toBe(days('clipped-to=stubble'));
+  const asked = (query: string): boolean => runQuery(definition, query).cautions.some(({ say }) => say.startsWith('You have not said where you cut'));
+  expect(['', 'clipped-to=ground', 'clipped-to=stubble', 'way=height-known', 'way=plate'].map(asked)).toEqual([true, false, false, false, true]);
+  expect(runQuery(definition, '').note).toContain('was not said');
+});
+it('speaks of no stubble that was never measured', () => {
+  expect(runQuery(definition, 'clipped-to=stubble').shown).not.toContain('standingLbPerAc');
+  expect(runQuery(definition, 'clipped-to=stubble').shown).not.toContain('stubbleKeptLbPerAc');
+  for (const query of ['clipped-to=ground', 'way=height-known&clipped-to=stubble'])
+    expect(runQuery(definition, query).shown).toContain('stubbleKeptLbPerAc');
+});
 it('cuts what was found into eaten, trampled and stubble, with nothing over', () => {
   for (const query of ['', 'clipped-to=stubble', 'way=height-clips', 'way=height-stand&stubble-height=30in', 'way=plate']) {
     const [eaten, trampled, stubble, whole] = ['eatenLbPerAc', 'trampledLbPerAc', 'stubbleKeptLbPerAc', 'standingLbPerAc'].map((path) =>

@@ -134,4 +134,49 @@ describe('hay-to-grass', () => {
     expect(() => run('herd.stock=cow&herd.count=0')).toThrow('herd');
     expect(() => run('cold-counted=yes&cold=300d')).toThrow('coldDays');
   });
+
+  test('hay above 17 % water is told to heat, and above 35 % to be for wrapped bales', () => {
+    // 17, 18 and 20 % are the limits of large squares, large rounds and small bales that Purdue prints.
+    expect(says('moisture=17pct')).not.toContain('set a barn on fire');
+    expect(says('moisture=17.1pct')).toContain('set a barn on fire');
+    expect(says('moisture=35pct')).toContain('set a barn on fire');
+    expect(says('moisture=35pct')).not.toContain('wrapped bales only');
+    expect(says('moisture=35.1pct')).toContain('botulism');
+    expect(says('moisture=35.1pct')).not.toContain('set a barn on fire');
+    expect(says('moisture=18pct')).toContain('twice a day from 140');
+  });
+
+  test('where hay is fed it speaks of wrap, twine, wire and mold; where none is, it does not', () => {
+    expect(says('')).toContain('net wrap, twine and wire');
+    expect(says('')).toContain('Moldy or rotten hay');
+    const noHay = 'beside=daily&other-feed=90000lb/d&on-hand=none';
+    expect(numberAt(noHay, 'haveTon')).toBe(0);
+    expect(says(noHay)).not.toContain('net wrap');
+    expect(says(noHay)).not.toContain('Moldy');
+  });
+
+  test('a wet coat has two rules, and the note says what the other gives', () => {
+    const wet = `${cows('2027-06-01')}&cold-counted=yes&coat=wet&cold=9d&feels-like=4f`;
+    // 59 less 4 is 55; nine cold days of ninety. 18,000 lb of dry matter without the cold, by hand.
+    expect(numberAt(`${wet}&wet-coat-rule=one`, 'chillPercent')).toBe(55);
+    expectWithin(numberAt(`${wet}&wet-coat-rule=one`, 'dryMatterLb'), 18_990, 5e-7);
+    expectWithin(numberAt(`${wet}&wet-coat-rule=two`, 'dryMatterLb'), 19_980, 5e-7);
+    expectWithin(numberAt(`${wet}&wet-coat-rule=two`, 'otherHaveTon'), numberAt(`${wet}&wet-coat-rule=one`, 'haveTon'), 1e-9);
+    expectWithin(numberAt(`${wet}&wet-coat-rule=one`, 'otherHaveTon'), numberAt(`${wet}&wet-coat-rule=two`, 'haveTon'), 1e-9);
+    expect(run(`${wet}&wet-coat-rule=two`).note).toContain('the other rule gives 55 %');
+    expect(run(wet.replace('coat=wet', 'coat=dry-winter')).note).not.toContain('other rule');
+  });
+
+  test('a link from before there were two rules keeps one percent', () => {
+    expect(numberAt(`${cows('2027-06-01')}&cold-counted=yes&coat=wet&cold=9d&feels-like=4f&v=1`, 'chillPercent')).toBe(55);
+  });
+
+  test('what is eaten as hay is named apart from what they eat in all', () => {
+    const some = `${cows('2027-06-01')}&beside=standing&standing=8000lb`;
+    // 18,000 lb in all, 10,000 of it hay.
+    expect(numberAt(some, 'dryMatterTon')).toBe(9);
+    expect(numberAt(some, 'eatenTon')).toBe(5);
+    expect(run(some).note).toContain('5 tons of it as hay');
+    expect(run(some).shown).toContain('eatenTon');
+  });
 });

@@ -65,3 +65,11 @@ test('month by month the herd eats as it does when that month is asked for, most
   expect(numberAt(cows, 'yearMonths.0.nursingHead')).toBe(0);
   expect(numberAt(cows, 'yearMonths.4.inMonthLbPerDay')).toBeGreaterThan(numberAt(cows, 'yearMonths.0.inMonthLbPerDay'));
 });
+
+test('the rules for calves are shown only where there are calves, and both weight rules go by their names', () => {
+  expect(runQuery(definition, one('cow', 10, 1200)).shown).not.toContain('calfCounts');
+  expect(runQuery(definition, one('calf', 10, 300)).shown).toContain('calfCounts');
+  const { note, shown } = runQuery(definition, `${one('ewe', 10, 160)}&weight-rule=metabolic`);
+  expect(note).toMatch(/straight by weight, .* by metabolic weight \(your rule\), and .* by what they eat/);
+  expect(shown).toEqual(expect.arrayContaining(['allLinearAu', 'allMetabolicAu', 'eatenUnitsAu']));
+});

@@ -29,4 +29,22 @@ describe('ponding', () => {
     if (!Array.isArray(curve)) throw new TypeError('no curve');
     for (const row of curve) expect(Number(row['intakeInPerHr'])).toBeLessThanOrEqual(Number(row['rainInPerHr']) + 1e-12);
   });
+  it('shows what loam and silt loam would give if the table had them the wrong way round, and no other soil', () => {
+    const at = (query: string, name: string): number => Number(resultAt(runQuery(definition, query), name));
+    for (const [texture, other, own] of [
+      // Each soil as measured, with its own suction and six tenths of its own pores, and the rate that is printed for the other.
+      ['loam', '0.65', { suction: '8.89cm', room: 0.6 * 43.4 }],
+      ['silt-loam', '0.34', { suction: '16.68cm', room: 0.6 * 48.6 }],
+    ] as const) {
+      const query = `texture=${texture}&wetness=inches`;
+      expect(runQuery(definition, query).shown).toContain('otherRunoffIn');
+      expect(runQuery(definition, query).cautions.some(({ say }) => say.includes('wrong way round'))).toBe(true);
+      const measured = `texture=own&conductivity=${other}cm/hr&suction=${own.suction}&room=${own.room}pct`;
+      expect(Math.abs(at(query, 'otherRunoffIn') - at(measured, 'runoffIn'))).toBeLessThan(1e-9);
+    }
+    for (const texture of ['clay-loam', 'sandy-loam', 'own']) {
+      expect(runQuery(definition, `texture=${texture}`).shown).not.toContain('otherRunoffIn');
+      expect(runQuery(definition, `texture=${texture}`).cautions.some(({ say }) => say.includes('wrong way round'))).toBe(false);
+    }
+  });
 });

@@ -34,7 +34,7 @@ describe('the open daily record of Seattle, as its file stands', () => {
   });
   it('counts years and gives no index under thirty', () => {
     const { outcome } = { outcome: runQuery(definition, 'window=12&until=2013-12-31', { rainRecord: `#= unit=mm\n${seattle}` }) };
-    expect(outcome.values).toMatchObject({ basis: 'ranks', yearsCount: 4, drierCount: 0 });
+    expect(outcome.values).toMatchObject({ basis: 'ranks', recordCount: 4, yearsCount: 3, drierCount: 0 });
     expect(outcome.shown).not.toContain('index');
     expect(outcome.shown).not.toContain('decile');
     expect(outcome.cautions.map(({ source }) => source)).toContain('kite-1977, standard error of a normal quantile');
@@ -82,14 +82,53 @@ describe('days that nobody read', () => {
   });
   it('leave a month out when there are too many of them', () => {
     const gap = days((iso) => !(iso >= '2001-05-01' && iso <= '2001-05-04'));
-    expect(run(query, gap)).toMatchObject({ totalIn: 4.5, basis: 'alone', yearsCount: 1, leftOutCount: 1 });
-    expect(run(query.replace('90', '80'), gap)).toMatchObject({ basis: 'ranks', yearsCount: 2, leftOutCount: 0 });
+    expect(run(query, gap)).toMatchObject({ totalIn: 4.5, basis: 'alone', recordCount: 1, yearsCount: 0, leftOutCount: 1 });
+    expect(run(query.replace('90', '80'), gap)).toMatchObject({ basis: 'ranks', recordCount: 2, yearsCount: 1, leftOutCount: 0 });
     expect(run('window=3&until=2001-06-30&least=90pct', gap)).toMatchObject({ basis: 'not-read', unreadDays: 4 });
   });
   it('become dry days only when somebody says so', () => {
     const wetOnly = days((iso) => iso.endsWith('05') || iso === '2001-01-01');
     expect(run(query, wetOnly)).toMatchObject({ basis: 'not-read' });
     expect(run(query, `#= unlisted=none\n${wetOnly}`)).toMatchObject({ basis: 'ranks', totalIn: 4.5, unreadDays: 0 });
+  });
+});
+
+describe('the year in question', () => {
+  const januaries = (amounts: readonly number[]): string =>
+    ['year,month,rain (in)', ...amounts.map((amount, index) => `${2001 + index},1,${amount}`)].join('\n');
+
+  // By hand: 2 in against 4, 6, 8 and 10, whose middle and mean are 7; with itself among them the middle is 6.
+  it('is judged by the others, and by itself among them only when asked', () => {
+    const five = januaries([4, 6, 8, 10, 2]);
+    const leftOut = runQuery(definition, 'window=1&until=2005-01-31', { rainRecord: five });
+    expect(leftOut.values).toMatchObject({ yearsCount: 4, recordCount: 5, drierCount: 0, rankCount: 1, medianIn: 7, meanIn: 7 });
+    expectWithin(Number(leftOut.values['ofMedianPercent']), 200 / 7, 1e-9);
+    expectWithin(Number(leftOut.values['otherMedianPercent']), 200 / 6, 1e-9);
+    expect(leftOut.note).toContain('Of the 4 other years on record, none was drier');
+    const countedIn = runQuery(definition, 'window=1&own-year=counted-in&until=2005-01-31', { rainRecord: five });
+    expect(countedIn.values).toMatchObject({ yearsCount: 5, recordCount: 5, drierCount: 0, rankCount: 1, medianIn: 6, meanIn: 6 });
+    expectWithin(Number(countedIn.values['otherMedianPercent']), 200 / 7, 1e-9);
+    expect(countedIn.note).toContain('Of 5 years on record, this one among them');
+  });
+  // By hand, place 0.25 (n + 1): nine others, place 2.5; ten with itself, place 2.75.
+  it('moves the driest quarter and the decile too', () => {
+    const ten = januaries([1, 2, 3, 4, 5, 6, 7, 8, 9, 10]);
+    expect(run('window=1&until=2010-01-31', ten)).toMatchObject({ quarterIn: 2.5, quarterBelowIn: 2, quarterAboveIn: 3, medianIn: 5, decile: 10 });
+    expect(run('window=1&own-year=counted-in&until=2010-01-31', ten)).toMatchObject({ quarterIn: 2.75, medianIn: 5.5 });
+    expect(run('window=1&until=2001-01-31', ten)).toMatchObject({ medianIn: 6, decile: 1, drierCount: 0 });
+  });
+  it('has an index from thirty years on record, this one among them, and says what the other count gives', () => {
+    const years = (count: number): string => januaries(Array.from({ length: count }, (_, year) => 1 + ((7 * year) % 10)));
+    expect(run('window=1&until=2003-01-31', years(29))).toMatchObject({ basis: 'ranks', recordCount: 29 });
+    const thirty = run('window=1&until=2003-01-31', years(30));
+    expect(thirty).toMatchObject({ basis: 'index', recordCount: 30, yearsCount: 29 });
+    const counted = run('window=1&own-year=counted-in&until=2003-01-31', years(30));
+    expect([thirty['otherIndex'], thirty['index']]).toEqual([counted['index'], counted['otherIndex']]);
+  });
+  it('is counted in by links made before there was a choice', () => {
+    const five = januaries([4, 6, 8, 10, 2]);
+    expect(run('window=1&until=2005-01-31&v=1', five)).toMatchObject({ medianIn: 6 });
+    expect(run('window=1&until=2005-01-31&v=2', five)).toMatchObject({ medianIn: 7 });
   });
 });
 

@@ -28,4 +28,22 @@ describe('ring-test', () => {
     expect(result(then('60in/hr,61in/hr,62in/hr'), 'verdict')).toBe('slower');
     expect(result(then('0.001in/hr'), 'verdict')).toBe('too-few');
   });
+  it('gives one verdict: no “yes” beside a figure that calls it scatter', () => {
+    // Three rings that agree closely, 4.3 times as fast as three others: these rings alone would make it sure, usual rings would not.
+    const query =
+      'beside=visit&others.then=0.7in/hr,0.72in/hr,0.75in/hr&rings.first=18min,18min,19min&rings.pours=once,once,once&rings.end=gone,gone,gone';
+    expect(number(query, 'lowRatioTimes')).toBeGreaterThan(1);
+    expect(number(query, 'ratioTimes')).toBeLessThan(number(query, 'scatterTimes'));
+    expect(result(query, 'verdict')).toBe('perhaps-faster');
+    const { note, cautions } = runQuery(definition, query);
+    expect(note).toContain('a hint, no more');
+    expect(cautions.map(({ say }) => say).join(' ')).toContain('Take it as a hint');
+    expect(result(query.replaceAll('0.7', '12.7'), 'verdict')).toBe('perhaps-slower');
+  });
+  it('never shows a change as chance beside a usual scatter that it has passed', () => {
+    const wild = 'beside=visit&others.then=0.1in/hr,0.2in/hr,3in/hr&rings.first=1min,3min,60min&rings.pours=once,once,once&rings.end=gone,gone,gone';
+    expect(result(wild, 'verdict')).toBe('chance');
+    expect(number(wild, 'ratioTimes')).toBeGreaterThan(number(wild, 'scatterTimes'));
+    expect(runQuery(definition, wild).shown).not.toContain('scatterTimes');
+  });
 });

@@ -35,4 +35,45 @@ describe('soil-loss', () => {
     for (const name of ['ploughedTonPerAc', 'timesRatio', 'ploughedStanding', 'ploughedLoadsCount']) expect(bare).not.toContain(name);
     expect(runQuery(soilLoss, '').shown).not.toContain('fallowTonPerAc');
   });
+  // Both forms worked by hand from the printed equations, sin θ = s / √(10000 + s²): wischmeier-smith-1978, p. 12; renard-1997, eq. 4-4 and 4-5.
+  it.each([
+    [3, 0.26, 0.35],
+    [9, 1.0, 1.01],
+    [18, 2.93, 2.48],
+    [20, 3.48, 2.79],
+    [30, 6.78, 4.33],
+    [50, 15.19, 7.01],
+  ])('shows both forms of steepness at %d %%', (slope, older, later) => {
+    const at = (book: string) => runQuery(soilLoss, `slope-from=known&slope=${slope}&slope-book=${book}`);
+    const [old, revised] = [at('handbook-1978'), at('revised-1997')];
+    for (const [outcome, own, other] of [
+      [old, older, later],
+      [revised, later, older],
+    ] as const) {
+      expect(Number(resultAt(outcome, 'steepnessRatio'))).toBeCloseTo(own, 2);
+      expect(Number(resultAt(outcome, 'otherSteepnessRatio'))).toBeCloseTo(other, 2);
+      expect(outcome.shown).toEqual(expect.arrayContaining(['steepnessRatio', 'otherSteepnessRatio']));
+    }
+    expect(resultAt(old, 'otherTonPerAc')).toBe(resultAt(revised, 'lossTonPerAc'));
+    expect(resultAt(revised, 'otherTonPerAc')).toBe(resultAt(old, 'lossTonPerAc'));
+  });
+  it('warns past 18 percent, whichever form works the slope', () => {
+    for (const book of ['handbook-1978', 'revised-1997']) {
+      const warns = (slope: string) =>
+        runQuery(soilLoss, `slope-from=known&slope=${slope}&slope-book=${book}`).cautions.some(({ say }) => say.includes('past 18 percent'));
+      expect([warns('18'), warns('18.1'), warns('20')]).toEqual([false, true, true]);
+    }
+  });
+  it('credits each form to its own book', () => {
+    const credited = (query: string, form: RegExp) => {
+      const { uses } = runQuery(soilLoss, query);
+      return soilLoss.steps.filter(({ says }, index) => uses[index] !== null && form.test(says)).map(({ source }) => source ?? '');
+    };
+    const own = /steepness does|length counts/;
+    const [old, revised] = [credited('slope-book=handbook-1978', own), credited('slope-book=revised-1997', own)];
+    expect(old).toHaveLength(3);
+    expect(revised).toHaveLength(3);
+    for (const source of old) expect(source).toMatch(/^wischmeier-smith-1978/);
+    for (const source of revised) expect(source).toMatch(/^renard-1997/);
+  });
 });

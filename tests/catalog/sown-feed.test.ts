@@ -50,6 +50,20 @@ describe('sown-feed', () => {
     expect(says('own')).toContain('ask what it can do to stock');
   });
 
+  test('hay of sorghum is not cleared by drying, and millet hay is not for horses', () => {
+    const says = (query: string) =>
+      run(query)
+        .cautions.map(({ say }) => say)
+        .join(' ');
+    expect(says('crop=sudangrass&use=bale')).toContain('Drying does not clear');
+    expect(says('crop=sudangrass&use=graze')).not.toContain('Drying does not clear');
+    expect(says('crop=pearl-millet&use=bale')).not.toContain('Drying does not clear');
+    expect(says('crop=foxtail-millet')).toContain('horse’s main hay');
+    expect(says('crop=pearl-millet')).not.toContain('horse’s main hay');
+    expect(says('use=graze')).toContain('fog fever');
+    expect(says('use=bale')).not.toContain('fog fever');
+  });
+
   test('past the last day it tells no price of a crop that frost would take', () => {
     const outcome = run('sow=2027-10-01');
     expect(resultAt(outcome, 'verdict')).toBe('late');

@@ -35,3 +35,14 @@ it('counts the days before the field is opened as days fed another way', () => {
   expect(result(`${wait}&start=2026-12-01`, 'shortDays')).toBe(0);
   expect(result(`${wait}&start=2026-12-21`, 'shortDays')).toBe(20);
 });
+it('tells a plan that is no number of days in words, and a range without a loss as one', () => {
+  const even = 'loss=0pct&eaten-from=own&own-eaten=100pct&area=10ac&stubble=1000lb/ac&stock.kind=other&stock.weight=1000lb&stock.intake=2pct';
+  // 10 acres, 20 lb a head and day: 1,000 lb an acre are 500 days for one head, 1 day for 500 and less for 501.
+  const note = (head: number) => runQuery(definition, `${even}&standing=2000lb/ac&stock.count=${head}`).note;
+  expect(note(1)).toContain('a year or more');
+  expect(note(500)).toContain('about 1 day');
+  expect(note(501)).toContain('less than a day');
+  const range = (query: string) => runQuery(definition, query).ranges['grazingForDays'];
+  expect(range('loss=0pct')).toBe('the same with twice the loss to weather, or with none');
+  expect(range('loss=20pct')).toContain('if weather takes twice as much');
+});

@@ -45,6 +45,9 @@ export const wanted: readonly Wanted[] = [
   { name: 'bogging at a low pond', guides: ['watering-stock'], says: [/\bbog|mired|\bmud/i], before: 'stock-water' },
   { name: 'a reserve for a broken pump', guides: ['watering-stock'], says: [/three days|3 days/i, /pump|power|break|broke/i] },
   { name: 'wet hay heats', guides: hay, says: [/probe/i, /fire (?:service|department)/i] },
+  { name: 'hay at 126 to 149 degrees', guides: hay, says: [/126 to 139/, /every day/i, /140/, /twice a day/i] },
+  { name: 'net wrap, twine and wire in feed', guides: ['bridging-with-hay', 'stretching-winter-feed'], says: [/net wrap/i, /twine/i, /wire/i] },
+  { name: 'a wet cow’s feed cannot all be made up on the day', guides: ['stretching-winter-feed'], says: [/wet/i, /percent/i, /paunch|digest/i] },
   {
     name: 'sparks in dry grass',
     guides: ['resting-grass', 'laying-out-paddocks', 'feeding-on-dry-grass', 'stretching-winter-feed', 'annual-range'],
@@ -106,6 +109,17 @@ export const wanted: readonly Wanted[] = [
     name: 'ergot and toxic fescue',
     guides: ['turning-out-again', 'handling-stressed-forage', 'leaving-stubble'],
     says: [/ergot|fescue/i, /toxi|poison|lame|heat|endophyte/i],
+  },
+  {
+    name: 'the bottom inches of toxic fescue',
+    guides: ['leaving-stubble', 'stretching-winter-feed', 'feeding-on-dry-grass'],
+    says: [/fescue/i, /toxin/i, /bottom|lowest/i, /4 inches/i],
+  },
+  {
+    name: 'both sides of nitrogen on saved fescue, and where none goes',
+    guides: ['stretching-winter-feed'],
+    says: [/nitrogen/i, /2019/, /2022/, /2024/, /nitrate/i, /60 pounds/i, /legumes are over 30 percent/i, /our own caution/i],
+    before: 'standing-feed',
   },
   { name: 'acorns', guides: ['turning-out-again', 'handling-stressed-forage', 'annual-range'], says: [/acorn/i] },
   {
@@ -179,6 +193,12 @@ export const wanted: readonly Wanted[] = [
   },
   { name: 'a well pulled down near neighbors', guides: ['watering-stock'], says: [/well/i, /neighbor/i] },
   { name: 'weak ponds and dams', guides: ['watering-stock'], says: [/dam|pond/i, /permit|engineer|licensed/i] },
+  {
+    name: 'cisterns and closed tanks: nobody climbs in',
+    guides: ['where-rain-goes', 'keeping-a-rain-record'],
+    says: [/cistern/i, /climb|enter|go in/i, /911/],
+  },
+  { name: 'moving water', guides: ['where-rain-goes', 'keeping-a-rain-record'], says: [/water/i, /stay out/i] },
   { name: 'electric fence', guides: ['resting-grass', 'laying-out-paddocks'], says: [/energizer/i, /pacemaker|house current|barbed/i] },
   { name: 'tractors on slopes', guides: [...hay, 'loosening-packed-ground'], says: [/slope/i, /tractor|belt|roll/i] },
   {

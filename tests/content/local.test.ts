@@ -67,6 +67,61 @@ describe('local values', () => {
   });
 });
 
+/** Both fields come from one row, at the same end: a low start over a high stop is no pair that anybody printed. */
+const rowAndEnd = (path: string): string => path.replace(/\.(?:start|stop)In\./, ' end ');
+const stubbleOf = (row: object) => ({ stubble: { rows: [{ forage: 'a', source: 'from memory', ...row }] } });
+
+describe('what a country says', () => {
+  const valuesOf = (slug: string): CountryValues => {
+    const found = countries.find(({ file }) => file === `${slug}.json`);
+    return read(`${slug}.json`, found?.data);
+  };
+
+  it('fills heights from one row, the high start with the high stop', () => {
+    const { startHeightIn, stopHeightIn } = v.parse(fieldsSchema, fieldsData)['rest-and-moves'] ?? {};
+    expect(startHeightIn).toBe('stubble.rows.0.startIn.1');
+    expect(rowAndEnd(stopHeightIn ?? '')).toBe(rowAndEnd(startHeightIn ?? ''));
+  });
+
+  // Missouri: 3 inches of stubble reduce trouble (Kenyon); the bottom two to four inches are the most toxic (Lory 2022).
+  it('keeps stock off the bottom of fescue', () => {
+    const fescues = countries.flatMap(({ file, data }) => read(file, data).stubble.rows.filter(({ forage }) => /fescue/i.test(forage)));
+    expect(fescues.length).toBeGreaterThan(1);
+    for (const { forage, stopIn } of fescues) expect(stopIn?.[0], forage).toBeGreaterThanOrEqual(/without the toxin/.test(forage) ? 3 : 4);
+    expect(valuesOf('fescue-belt').stubble.rows[0]?.forage).toContain('Kentucky 31');
+  });
+
+  it('tells both sides of nitrogen on saved fescue, with their years, and whose caution the last one is', () => {
+    const said = valuesOf('fescue-belt').decisionDates.filter(({ says }) => says.toLowerCase().includes('nitrogen'));
+    for (const word of ['2019', '2022', '2024', '30 percent', '60 pounds', 'nitrate', 'toxin']) expect(said[0]?.says).toContain(word);
+    expect(said[1]).toMatchObject({ source: 'common practice' });
+    expect(said[1]?.says).toMatch(/^Our own caution/);
+    expect(said).toHaveLength(2);
+  });
+
+  // Only years that a source calls a drought year, or that a soil survey rates as unfavorable, normal and favorable.
+  it.each([
+    ['fescue-belt', null, null, null],
+    ['humid-cool-season', 6800, null, null],
+    ['mediterranean-annual-range', null, null, null],
+    ['mountain-and-irrigated', null, null, null],
+    ['plains-range', 1400, 1800, 2000],
+    ['southern-warm-season', null, null, null],
+  ])('%s has yields of kinds of years or none', (slug, poorLbPerAc, normalLbPerAc, goodLbPerAc) => {
+    expect(valuesOf(slug).yields).toMatchObject({ poorLbPerAc, normalLbPerAc, goodLbPerAc });
+  });
+
+  it('gives plains range no days of rest from another country', () => {
+    expect(valuesOf('plains-range').restDays).toMatchObject({ fastDays: null, slowDays: null });
+    expect(valuesOf('plains-range').restDays.source).not.toBe('uga-wait-to-graze');
+  });
+
+  it('has no height to start at that was a height to end the season with', () => {
+    const rows = valuesOf('mountain-and-irrigated').stubble.rows;
+    expect(rows.filter(({ source }) => source === 'irrigated-pasture-stubble')).toEqual([]);
+  });
+});
+
 describe('a file that an office edits', () => {
   const [{ data } = { data: {} }] = countries;
   const parts = v.parse(countrySchema, data);
@@ -75,10 +130,10 @@ describe('a file that an office edits', () => {
     const without = Object.fromEntries(Object.entries(data).filter(([key]) => key !== 'talkToSomeone'));
     expect(Object.keys(without).length).toBe(Object.keys(data).length - 1);
     expect(() => read('ours.json', without)).toThrow(/content\/local\/ours\.json[\s\S]*talkToSomeone/);
-    expect(() => read('ours.json', { ...data, talkToSomeone: { ...parts.talkToSomeone, national: undefined } })).toThrow(/talkToSomeone\.national/);
-    expect(() =>
-      read('ours.json', { ...data, talkToSomeone: { ...parts.talkToSomeone, national: { ...parts.talkToSomeone.national, reach: '' } } }),
-    ).toThrow(/talkToSomeone\.national\.reach/);
+    const line = { who: 'The county line', reach: 'ask at the office', hours: 'weekdays', source: 'common practice' };
+    expect(() => read('ours.json', { ...data, talkToSomeone: { ...parts.talkToSomeone, lines: [line] } })).toThrow(
+      /talkToSomeone\.lines\.0\.reach[\s\S]*a number to call/,
+    );
     expect(() => read('ours.json', { ...data, talkToSomeone: { ...parts.talkToSomeone, near: '' } })).toThrow(/talkToSomeone\.near/);
   });
 
@@ -93,9 +148,32 @@ describe('a file that an office edits', () => {
     ['a value without a source', { erosivity: { low: null, likely: 100, high: null, says: 'a' } }, /erosivity\.source/],
     [
       'prices out of order',
-      { hayPrice: { of: 'a', source: 'from memory', seen: '2026', lowUsdPerTon: 200, likelyUsdPerTon: 100, highUsdPerTon: 300 } },
+      { hayPrice: { crop: 'grass', of: 'a', source: 'from memory', seen: '2026', lowUsdPerTon: 200, likelyUsdPerTon: 100, highUsdPerTon: 300 } },
       /hayPrice[\s\S]*in that order/,
     ],
+    [
+      'a likely price above the high one',
+      { hayPrice: { crop: 'grass', of: 'a', source: 'from memory', seen: '2026', lowUsdPerTon: null, likelyUsdPerTon: 301, highUsdPerTon: 300 } },
+      /hayPrice[\s\S]*in that order/,
+    ],
+    [
+      'a price of two kinds of hay',
+      {
+        hayPrice: {
+          crop: 'alfalfa',
+          of: 'grain hay, fair',
+          source: 'from memory',
+          seen: '2026',
+          lowUsdPerTon: 1,
+          likelyUsdPerTon: 2,
+          highUsdPerTon: 3,
+        },
+      },
+      /hayPrice\.of[\s\S]*one only/,
+    ],
+    ['a graze of less than two inches', stubbleOf({ startIn: [5.9, 8], stopIn: [4, 4] }), /stubble\.rows\.0[\s\S]*2 inches/],
+    ['a graze of less than two inches at the high end', stubbleOf({ startIn: [6, 6], stopIn: [2, 4.1] }), /stubble\.rows\.0[\s\S]*2 inches/],
+    ['a low start under a high stop', stubbleOf({ startIn: [4, 8], stopIn: [2, 4] }), /stubble\.rows\.0[\s\S]*2 inches/],
     ['a name that nobody knows', { rainfall: 30 }, /rainfall/],
     ['a source that is not there', { restDays: { source: 'no-such-source', fastDays: 1, slowDays: 2, says: 'a' } }, /no-such-source/],
   ])('is refused with its place: %s', (_, change, message) => {

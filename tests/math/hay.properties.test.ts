@@ -137,12 +137,16 @@ describe('cold', () => {
   it('asks more of a wet coat than of any dry one, and nothing in mild weather', () => {
     fc.assert(
       fc.property(between(-40, 58), (temperatureF) => {
+        const [one, two] = (['one', 'two'] as const).map((wetCoatRule) => coldIncreasePercent({ temperatureF, coat: 'wet', wetCoatRule }));
+        expect(two).toBe(2 * Number(one));
         for (const coat of ['dry-fall', 'dry-winter', 'dry-heavy-winter'] as const) {
-          expect(coldIncreasePercent({ temperatureF, coat: 'wet' })).toBeGreaterThan(coldIncreasePercent({ temperatureF, coat }));
+          const dry = coldIncreasePercent({ temperatureF, coat, wetCoatRule: 'two' });
+          expect(one).toBeGreaterThan(dry);
+          expect(coldIncreasePercent({ temperatureF, coat, wetCoatRule: 'one' }), 'the rule is for wet coats only').toBe(dry);
         }
       }),
     );
-    expect(coldIncreasePercent({ temperatureF: 60, coat: 'wet' })).toBe(0);
+    expect(coldIncreasePercent({ temperatureF: 59, coat: 'wet', wetCoatRule: 'two' })).toBe(0);
   });
 });
 

@@ -133,6 +133,17 @@ describe('intake', () => {
       }),
     );
   });
+  // Derived apart from the equation: 400 to 800 lb on forage of 50 to 65 % TDN.
+  it.each([
+    ['calf', 1.8, 2.6],
+    ['yearling', 2.4, 3.1],
+  ] as const)('of growing cattle by the equation: a %s eats from %s to %s percent of its weight', (age, least, most) => {
+    const percents = [400, 600, 800].flatMap((weightLb) =>
+      (age === 'calf' ? [50, 55, 60, 65] : [50, 60]).map((tdnPercent) => (100 * growingCattleIntakeLb({ weightLb, tdnPercent, age })) / weightLb),
+    );
+    expect(Math.min(...percents).toFixed(1)).toBe(least.toFixed(1));
+    expect(Math.max(...percents).toFixed(1)).toBe(most.toFixed(1));
+  });
   it.each(intake)('range of $animal, $stage, $quality runs from the least to the most printed', (row) => {
     const printed = row.printed.map(({ percent }) => percent);
     expect(row.lowPercent).toBe(Math.min(...printed));

@@ -9,6 +9,7 @@ import type { PlainPicture } from '../../calculators/kit/pictures.ts';
 import { defaultText, quantityText, readCell, readMonth } from '../../calculators/kit/read.ts';
 import { root } from './files.ts';
 import { faultsOfTool } from './toolFaults.ts';
+import { faultOfWeighing } from './weighing.ts';
 
 const kebab = /^[a-z0-9]+(?:-[a-z0-9]+)*$/;
 const spoken = new Set(['common practice', 'from memory', 'our own']);
@@ -169,6 +170,10 @@ export function itIsWellDeclared(calculator: Calculator): void {
     expect(names.filter((name, index) => names.indexOf(name) !== index || !kebab.test(name) || name === 'v' || name === 'that')).toEqual([]);
     const cells = Object.values(inputs).flatMap((input) => (input.kind === 'rows' ? namesOf(input.columns) : []));
     expect(cells.filter((name) => !kebab.test(name))).toEqual([]);
+  });
+
+  it('shows whom to call where it tells somebody to give up stock', () => {
+    expect(faultOfWeighing(calculator)).toBeUndefined();
   });
 
   it('asks for what can be answered', () => {

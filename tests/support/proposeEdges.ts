@@ -278,7 +278,11 @@ export function proposeEdges(calculator: Calculator, cases: CaseList, kept: read
         return texts.every((each, at) => state(each) === pair.states[at]) && textsApart(...texts) === apart;
       };
       const { on, sides } = sharedOf(shortest(calculator, pair.forms), holds);
-      return { pair, line: `${pair.isTight ? '' : '// too far apart: '}${tell(pair, on, sides)}` };
+      const hasRecord = Object.entries(inputs).some(
+        ([key, input]) => input.kind === 'record' && pair.forms.some((texts) => texts[key] !== base[key]),
+      );
+      const doubt = hasRecord ? '// write a record for it: ' : pair.isTight ? '' : '// too far apart: ';
+      return { pair, line: `${doubt}${tell(pair, on, sides)}` };
     });
     const weight = ({ pair, line }: (typeof told)[number]): number => line.length + (pair.isTight ? 0 : 1000) + (pair.isSized ? 0 : 200);
     const groups = Map.groupBy(told, ({ pair }) => [...pair.states].sort().join(' '));

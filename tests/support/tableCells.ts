@@ -36,7 +36,8 @@ function* cellsBelow(path: string, value: unknown): Generator<readonly [string, 
       const names = rowNames(list);
       for (const [index, row] of list.entries()) yield* cellsBelow(`${path}.${names[index] ?? index}`, row);
     }
-  } else if (isRow(value)) for (const [key, each] of Object.entries(value)) if (!said.has(key)) yield* cellsBelow(`${path}.${key}`, each);
+  } else if (isRow(value))
+    for (const [key, each] of Object.entries(value)) if (!said.has(key) || typeof each !== 'string') yield* cellsBelow(`${path}.${key}`, each);
 }
 
 export interface Table {

@@ -123,7 +123,7 @@ export default defineCalculator({
     },
     {
       when: ({ goHead }) => goHead > 0,
-      say: 'If this is a hard one, don’t carry it alone. Talk it over with somebody you trust, or call the farm-stress line of your state.',
+      say: 'If this is a hard one, don’t carry it alone. Talk it over with somebody you trust, or call one of the numbers under the answer.',
       source: 'common practice',
     },
     {
@@ -166,6 +166,7 @@ export default defineCalculator({
     'It counts grass, not water. Dry ponds empty a pasture before the grass does.',
     'It does not say which ones go, nor at what price. Usual order: cows without a calf, then heifers not yet in production, then the old and unsound.',
   ],
+  weighsOnPeople: true,
   note: ({ verdict, waitDays, lastsDays, leftDays, shares }, show) => {
     const bySharePart = shareRange(shares, ({ shareNormalHead }) => shareNormalHead, ' (');
     const byShare = bySharePart === '' ? '' : `${bySharePart})`;

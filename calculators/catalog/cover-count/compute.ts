@@ -5,14 +5,14 @@ import { pointsToSettle } from '../../math/soil/pointsToSettle.ts';
 import { agriculturalCovers, rangeCovers } from '../../tables/curveNumbers.ts';
 import type { inputs } from './inputs.ts';
 
+/** From fewer steps no share is told as the answer: half of thirty can be 31 to 69 percent of the ground. Our own. */
+const fewestSteps = 30;
 /** Nobody walks more than this to settle a class. */
 const mostSteps = 2000;
 
-/** Limits that decide the class under that grazing: hard grazing is poor whatever the count, and grazing down to half never makes it good. */
-function limitsFor(grazing: Grazing, lowerPercent: number, upperPercent: number): readonly number[] {
-  if (grazing === 'heavy') return [];
-  return grazing === 'moderate' ? [lowerPercent] : [lowerPercent, upperPercent];
-}
+/** Limits that can decide the class under that grazing: grazing down to half never makes it good, and hard grazing is poor whatever the count. */
+const limitsFor = (grazing: Grazing, lowerPercent: number, upperPercent: number): readonly number[] =>
+  grazing === 'light' || grazing === 'rested' ? [lowerPercent, upperPercent] : [lowerPercent];
 
 type Standing = HydrologicCondition | 'poor-or-fair' | 'fair-or-good' | 'any';
 const between = (low: HydrologicCondition, high: HydrologicCondition): Standing =>
@@ -31,13 +31,15 @@ export function compute({ country, plantCount, litterCount, rockCount, bareCount
   const classAt = (groundCoverPercent: number) => conditionClass({ groundCoverPercent, grazing, poorBelowPercent, goodAbovePercent });
   const standing = between(classAt(sod.lowPercent), classAt(sod.highPercent));
   const isSettled = standing === 'poor' || standing === 'fair' || standing === 'good';
-  const limits = limitsFor(grazing, poorBelowPercent, goodAbovePercent);
-  const limitPercent = limits.toSorted((one, other) => Math.abs(sod.coverPercent - one) - Math.abs(sod.coverPercent - other))[0] ?? poorBelowPercent;
+  const limitPercent = limitsFor(grazing, poorBelowPercent, goodAbovePercent).reduce((nearest, limit) =>
+    Math.abs(sod.coverPercent - limit) < Math.abs(sod.coverPercent - nearest) ? limit : nearest,
+  );
   const isAtLimit = sod.coverPercent === limitPercent;
   const wantedCount = isSettled || isAtLimit ? stepsCount : pointsToSettle({ sharePercent: sod.coverPercent, limitPercent });
   const isWorthIt = !isAtLimit && wantedCount <= Math.max(mostSteps, stepsCount);
   return {
     stepsCount,
+    enough: stepsCount < fewestSteps ? ('too-few' as const) : ('yes' as const),
     coveredPercent: covered.coverPercent,
     coveredLowPercent: covered.lowPercent,
     coveredHighPercent: covered.highPercent,

@@ -43,6 +43,7 @@ export default defineCalculator({
     sodLowPercent: percent('Plants and litter, low end', 'p_{low}'),
     sodHighPercent: percent('Plants and litter, high end', 'p_{high}'),
     stepsCount: count('Steps', 'n'),
+    enough: { kind: 'word', label: 'How much of the ground is covered?', words: { 'too-few': 'Too few steps to say', yes: 'Counted' } },
     poorBelowPercent: percent('Poor below', 'L_1'),
     goodAbovePercent: percent('Good above', 'L_2'),
     condition: { kind: 'word', label: 'Class for storm runoff (hydrologic condition)', words: classes },
@@ -67,6 +68,7 @@ export default defineCalculator({
     kinds: {
       kind: 'rows',
       label: 'What the steps met',
+      addsUp: ['sharePercent'],
       columns: {
         ground: { kind: 'word', label: 'At the toe', words: { plant: 'Plant base', litter: 'Litter', rock: 'Rock', bare: 'Bare soil' } },
         hitCount: count('Steps', 'k'),
@@ -78,8 +80,25 @@ export default defineCalculator({
   },
   results: [
     {
+      of: 'enough',
+      when: ({ enough }) => enough === 'too-few',
+      range: {
+        low: 'coveredLowPercent',
+        high: 'coveredHighPercent',
+        says: ({ stepsCount }) =>
+          `${stepsCount === 1 ? 'the one step' : '{coveredPercent} of {stepsCount} steps'} so far met cover; the ground itself may be {low} to {high} covered (95 in 100)`,
+      },
+    },
+    {
       of: 'coveredPercent',
-      range: { low: 'coveredLowPercent', high: 'coveredHighPercent', says: '{low} to {high}: so far off can such a count be (95 in 100)' },
+      range: {
+        low: 'coveredLowPercent',
+        high: 'coveredHighPercent',
+        says: ({ stepsCount }) =>
+          stepsCount < 100
+            ? 'of only {stepsCount} steps; the ground itself may be {low} to {high} covered (95 in 100)'
+            : 'of {stepsCount} steps; a count like this can be off that far: {low} to {high} (95 in 100)',
+      },
     },
     { of: 'sodPercent', range: { low: 'sodLowPercent', high: 'sodHighPercent', says: '{low} to {high}; rock sheds rain, so it is left out here' } },
     {
@@ -112,7 +131,7 @@ export default defineCalculator({
     {
       kind: 'rows',
       of: 'kinds',
-      says: 'Each kind as a share of all steps, and how far chance can have carried it: from and to by the exact binomial interval.',
+      says: 'Each kind as a share of all steps, and how far off chance can put it: from and to by the exact binomial interval.',
       source: 'coulloudon-1999, step-point method',
       formulas: { sharePercent: String.raw`\frac{100 \q{hitCount}}{\q{stepsCount}}` },
     },
@@ -126,7 +145,7 @@ export default defineCalculator({
     {
       kind: 'formula',
       shows: 'sodPercent',
-      says: 'Plants and litter alone. Rock holds no water back, so the class for storm runoff goes by these.',
+      says: 'Plants and litter alone. Rock holds no water back, so the class for storm runoff depends on these.',
       source: 'tr55-1986, notes of table 2-2d',
       ways: [{ formula: String.raw`\frac{100 (\q{plantCount} + \q{litterCount})}{\q{stepsCount}}` }],
     },
@@ -181,31 +200,33 @@ export default defineCalculator({
   cautions: [
     {
       when: ({ stepsCount }) => stepsCount < 100,
-      say: 'Fewer than a hundred steps. Go on; the range is wide.',
+      say: 'Fewer than a hundred steps. Keep going; the range is still wide.',
       source: 'missouri-g1570, 100 points',
     },
     {
       when: ({ grazing, kinds }) => grazing === 'heavy' && kinds.some(({ ground, sharePercent }) => ground === 'litter' && sharePercent >= 10),
-      say: 'You met litter, and grazed hard means here that none is left. If about half of the growth stands, say so above; the class may change.',
+      say: 'You met litter, but “grazed hard” here means that none is left. If about half of the growth stands, say so above; the class may change.',
       source: 'tr55-1986, notes of table 2-2c',
     },
     {
       when: () => true,
-      say: 'Who looks at the boot does not see the bull. Look up at every turn, and mind holes and snakes.',
+      say: 'Watching your boots, you won’t see the bull. Look up at every turn, and mind holes and snakes.',
       source: 'common practice',
     },
   ],
   limits: [
     'The range holds for steps that fall by chance. Ground changes in patches, so a count on one line can be further off; three lines or more come nearer.',
     'Two counts of a hundred steps, of the same ground on the same day, can differ by 14 points by chance. A smaller change between two visits says nothing yet.',
-    'Cover goes with the season and the grazing. Compare visits at the same time of year, after the same rest, counted by the same person.',
+    'Cover changes with the season and the grazing. Compare visits at the same time of year, after the same rest, counted by the same person.',
     'Leaves above bare soil are not counted, though they soften rain. The soil-loss page asks for them apart; the lists for dry range count brush overhead as cover too.',
     'With bunch grass the boot meets large plants too often and small ones too seldom.',
   ],
-  note: ({ settles, grazing, stepsCount }, show) => {
+  note: ({ settles, grazing, stepsCount, enough }, show) => {
     const open = settles === 'settled' ? '' : `, not settled by this count (${show('standing').toLowerCase()})`;
     const hard = grazing === 'heavy' ? ', grazed hard' : '';
-    return `${show('stepsCount')} ${stepsCount === 1 ? 'step' : 'steps'}: ${show('plantCount')} on plant bases, ${show('litterCount')} on litter, ${show('rockCount')} on rock, ${show('bareCount')} on bare soil. ${show('coveredPercent')} of the ground covered (${show('coveredLowPercent')} to ${show('coveredHighPercent')} by chance alone). Class for storm runoff${hard}: ${show('condition').toLowerCase()}${open}.`;
+    const few = enough === 'too-few' ? 'Only ' : '';
+    const short = enough === 'too-few' ? ', too few to go by' : '';
+    return `${few}${show('stepsCount')} ${stepsCount === 1 ? 'step' : 'steps'}${short}: ${show('plantCount')} on plant bases, ${show('litterCount')} on litter, ${show('rockCount')} on rock, ${show('bareCount')} on bare soil. ${show('coveredPercent')} of these steps met cover; the ground is ${show('coveredLowPercent')} to ${show('coveredHighPercent')} covered (95 in 100). Class for storm runoff${hard}: ${show('condition').toLowerCase()}${open}.`;
   },
   picture: {
     kind: 'shares',

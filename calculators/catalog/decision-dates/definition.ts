@@ -144,7 +144,7 @@ export default defineCalculator({
     },
     {
       when: ({ rainSays }) => rainSays === 'under',
-      say: 'If this is a hard one, don’t carry it alone. Talk it over with somebody you trust, or call the farm-stress line of your state.',
+      say: 'If this is a hard one, don’t carry it alone. Talk it over with somebody you trust, or call one of the numbers under the answer.',
       source: 'common practice',
     },
   ],
@@ -157,6 +157,7 @@ export default defineCalculator({
     'It does not know prices. “Feed or sell” does that sum.',
     'An animal weaned on one date and sold on another is counted twice. Put it on one line.',
   ],
+  weighsOnPeople: true,
   note: (values, show) => {
     const { rainSays, likeCount, likeCaughtCount, ahead } = values;
     const next =

@@ -13,12 +13,12 @@ export const cautions: readonly Caution[] = [
   {
     when: ({ ageDays }) => ageDays < 45,
     say: 'Calves this young cannot live without milk. Do not wean under about six weeks unless your veterinarian plans the feeding with you.',
-    source: 'common practice',
+    source: 'nevada-early-weaning',
   },
   {
-    when: ({ ageDays }) => ageDays >= 45 && ageDays < 100,
-    say: 'Calves under about three months live after weaning on rich, dry, palatable feed, fresh each day, in a small clean pen. Grass or hay alone will not carry them.',
-    source: 'common practice',
+    when: ({ ageDays }) => ageDays >= 45 && ageDays < 120,
+    say: 'Calves under about four months live after weaning on rich, dry, palatable feed, fresh each day, in a small clean pen. Grass or hay alone will not carry them. The younger they are, the more this is a last resort: ask your veterinarian.',
+    source: 'danielson-1997',
   },
   {
     when: ({ keptHerdLb }) => keptHerdLb <= 0,

@@ -29,13 +29,13 @@ function cowPairs({ intakeFrom, milkingPercent, dryPercent }: Values): Readonly<
   }
   const nursing = rowOf('beef-cow', 'lactating', intakeFrom);
   const dry = rowOf('beef-cow', 'dry', intakeFrom);
-  const likely = { milkingPercent: nursing.likelyPercent, dryPercent: dry.likelyPercent };
-  const ends = [
-    { milkingPercent: nursing.lowPercent, dryPercent: dry.lowPercent },
-    likely,
-    { milkingPercent: nursing.highPercent, dryPercent: dry.highPercent },
-  ].sort((one, other) => one.milkingPercent - one.dryPercent - (other.milkingPercent - other.dryPercent));
-  return { low: ends[0] ?? likely, likely, high: ends.at(-1) ?? likely };
+  const likely: CowPair = { milkingPercent: nursing.likelyPercent, dryPercent: dry.likelyPercent };
+  const saves = (pair: CowPair): number => pair.milkingPercent - pair.dryPercent;
+  const lean: CowPair = { milkingPercent: nursing.lowPercent, dryPercent: dry.lowPercent };
+  const rich: CowPair = { milkingPercent: nursing.highPercent, dryPercent: dry.highPercent };
+  const least = [lean, rich].reduce((one, other) => (saves(other) < saves(one) ? other : one), likely);
+  const most = [lean, rich].reduce((one, other) => (saves(other) > saves(one) ? other : one), likely);
+  return { low: least, likely, high: most };
 }
 
 /** Before three months a calf eats the lower share. */
@@ -96,31 +96,23 @@ export function compute(values: Values) {
     forageUsdPerTon,
     interestPercentPerYear: interestPercent,
   });
-  const shifts = [
-    { market: 'falls', shiftPercent: -movePercent },
-    { market: 'stays', shiftPercent: 0 },
-    { market: 'rises', shiftPercent: movePercent },
-  ] as const;
-  const markets = shifts.map(({ market, shiftPercent }) => {
+  const shifted = <M extends string>(market: M, shiftPercent: number) => {
     const shiftedUsualUsdPerCwt = usualPriceUsdPerCwt * (1 + shiftPercent / 100);
-    return {
-      market,
-      shiftPercent,
-      shiftedUsualUsdPerCwt,
-      usualWayUsd: (usualWeightLb * shiftedUsualUsdPerCwt) / 100,
-      soldWayUsd: money.sellEarlyUsd,
-    };
-  });
-  const fedMarkets = (isFed ? shifts : []).map(({ market, shiftPercent }) => {
     const shiftedFedUsdPerCwt = money.fedPriceUsdPerCwt * (1 + shiftPercent / 100);
+    const usualWayUsd = (usualWeightLb * shiftedUsualUsdPerCwt) / 100;
+    const soldWayUsd = money.sellEarlyUsd;
     const fedWayUsd = (money.fedWeightLb * shiftedFedUsdPerCwt) / 100 - calfUsdPerDay * aheadDays - weaningCostUsd + money.sparedUsd;
-    return { market, shiftPercent, shiftedFedUsdPerCwt, fedWayUsd };
-  });
-  const bests = markets.map(({ usualWayUsd, soldWayUsd }, index) => {
-    const most = Math.max(usualWayUsd, soldWayUsd, fedMarkets[index]?.fedWayUsd ?? usualWayUsd);
-    return most === usualWayUsd ? 'usual' : most === soldWayUsd ? 'sell-early' : 'feed-early';
-  });
-  const best = new Set(bests).size === 1 ? (bests[0] ?? 'turns') : 'turns';
+    const most = isFed ? Math.max(usualWayUsd, soldWayUsd, fedWayUsd) : Math.max(usualWayUsd, soldWayUsd);
+    return {
+      line: { market, shiftPercent, shiftedUsualUsdPerCwt, usualWayUsd, soldWayUsd },
+      fedLine: { market, shiftPercent, shiftedFedUsdPerCwt, fedWayUsd },
+      best: most === usualWayUsd ? ('usual' as const) : most === soldWayUsd ? ('sell-early' as const) : ('feed-early' as const),
+    };
+  };
+  const falls = shifted('falls', -movePercent);
+  const stays = shifted('stays', 0);
+  const rises = shifted('rises', movePercent);
+  const best = falls.best === stays.best && stays.best === rises.best ? stays.best : ('turns' as const);
   const [low, high] = [lineOf('low'), lineOf('high')];
   const known = {
     lowSavedLb: low.sparedLb,
@@ -166,18 +158,18 @@ export function compute(values: Values) {
     fedPriceUsdPerCwt: money.fedPriceUsdPerCwt,
     savedUsd: money.sparedUsd,
     usualUsd: money.usualUsd,
-    lowUsualUsd: markets[0]?.usualWayUsd ?? money.usualUsd,
-    highUsualUsd: markets[2]?.usualWayUsd ?? money.usualUsd,
+    lowUsualUsd: falls.line.usualWayUsd,
+    highUsualUsd: rises.line.usualWayUsd,
     sellEarlyUsd: money.sellEarlyUsd,
     feedEarlyUsd: isFed ? money.feedEarlyUsd : 0,
-    lowFeedUsd: fedMarkets[0]?.fedWayUsd ?? 0,
-    highFeedUsd: fedMarkets[2]?.fedWayUsd ?? 0,
+    lowFeedUsd: isFed ? falls.fedLine.fedWayUsd : 0,
+    highFeedUsd: isFed ? rises.fedLine.fedWayUsd : 0,
     best,
     earlyUsd: known.earlyUsd,
     ...byMarketOf(values, known),
     swings: swingsOf(values, known),
     lines: [low, likely, high].map(({ rest: __, ...line }) => line),
-    markets,
-    fedMarkets,
+    markets: [falls.line, stays.line, rises.line],
+    fedMarkets: isFed ? [falls.fedLine, stays.fedLine, rises.fedLine] : [],
   } as const;
 }

@@ -44,7 +44,14 @@ export default defineCalculator({
   ],
   quantities,
   results: [
-    { of: 'keptHerdLb', range: { low: 'lowKeptHerdLb', high: 'highKeptHerdLb', says: '{low} to {high} by how the guides differ on what they eat' } },
+    {
+      of: 'keptHerdLb',
+      range: {
+        low: 'lowKeptHerdLb',
+        high: 'highKeptHerdLb',
+        says: '{low} to {high} by how the guides differ on what they eat',
+      },
+    },
     { of: 'cowSavedLb' },
     { of: 'calfSavedLb' },
     { of: 'calfNeedLb', when: ({ calfGoes }) => calfGoes !== 'sold' },
@@ -76,14 +83,15 @@ export default defineCalculator({
   steps,
   cautions,
   limits: [
-    'Published savings run from 12 to 40 percent. Most of that spread hangs on whether the grass of the calf is counted, so both shares stand here, cow and calf apart.',
+    'Published savings run from 12 to 40 percent. Most of that spread depends on whether the grass of the calf is counted, so both shares stand here, cow and calf apart.',
     'The calf’s part is saved only where the calf no longer eats. In one feedlot trial, feed for each pound of calf was no less when early-weaned calves were fed too.',
     'Guides on what cattle eat err by about 15 percent either way, and the difference between two of them errs more. Cows hold back less on poor grass than the table says.',
     'It does not count what often matters most: cows that go into winter in better flesh, eat less hay and breed back.',
     'The two quotes draw a straight line. Real markets step, and light, plain or unvaccinated calves fall under it. Haul, commission, shrink and tax are not in it; put them into the cost of weaning.',
-    'The list of what the answer hangs on moves one number at a time. Things that go wrong together are worse than any line of it.',
+    'The list of what the answer depends on moves one number at a time. Things that go wrong together are worse than any line of it.',
     'The market may move further than you put in. A fed calf can also die; put your own loss into the cost of weaning.',
   ],
+  weighsOnPeople: true,
   note: ({ calfGoes, isEven, keptHerdLb }, show) =>
     [
       `Weaning ${show('aheadDays')} early, ${show('pairsHead')} of cows with calves. Forage kept on this place: ${keptHerdLb <= 0 ? 'none, for the calves eat more than is saved: ' : ''}${show('keptHerdLb')} (${show('lowKeptHerdLb')} to ${show('highKeptHerdLb')}).`,
@@ -103,6 +111,8 @@ export default defineCalculator({
   sources: [
     'hibberd-thrift-1992',
     'jaeger-early-weaning',
+    'danielson-1997',
+    'nevada-early-weaning',
     'noble-early-weaning-1998',
     'aces-price-slide',
     'noble-value-of-gain-2005',

@@ -51,7 +51,7 @@ export const quantities = {
       usual: 'Weaning at the usual time, whichever way the market moves that far',
       'sell-early': 'Weaning early and selling, whichever way the market moves that far',
       'feed-early': 'Weaning early and feeding the calf, whichever way the market moves that far',
-      turns: 'It turns on the market between now and then',
+      turns: 'It depends on the market between now and then',
     },
   },
   earlyUsd: amount('Weaned early, the way you chose', 'W', 'usd'),
@@ -69,7 +69,7 @@ export const quantities = {
   },
   swings: {
     kind: 'rows',
-    label: 'What the answer hangs on most',
+    label: 'What the answer depends on most',
     columns: {
       input: {
         kind: 'word',

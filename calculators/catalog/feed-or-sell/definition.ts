@@ -20,12 +20,12 @@ export default defineCalculator({
     {
       at: 'likelyBuyBackUsd',
       when: ({ lowBuyBackUsd, likelyBuyBackUsd }) => likelyBuyBackUsd < lowBuyBackUsd,
-      say: 'The likely buy-back price is under the cheap one. Put the three in order: cheap, likely, dear.',
+      say: 'The likely buy-back price is under the cheap one. Put the three in order: cheap, likely, high.',
     },
     {
       at: 'highBuyBackUsd',
       when: ({ likelyBuyBackUsd, highBuyBackUsd }) => highBuyBackUsd < likelyBuyBackUsd,
-      say: 'The dear buy-back price is under the likely one. Put the three in order: cheap, likely, dear.',
+      say: 'The high buy-back price is under the likely one. Put the three in order: cheap, likely, high.',
     },
     {
       at: 'cullWorthUsd',
@@ -59,7 +59,7 @@ export default defineCalculator({
       range: {
         low: 'lowAdvantageUsd',
         high: 'highAdvantageUsd',
-        says: 'Keeping a cow saves {low} if cows are cheap when you buy back, {high} if dear. Minus means that selling saves.',
+        says: 'Keeping a cow saves {low} if cows are cheap when you buy back, {high} if they are high. Minus means that selling saves.',
       },
     },
     { of: 'keepAdvantageUsd' },
@@ -172,7 +172,7 @@ export default defineCalculator({
     ...(
       [
         ['lowAdvantageUsd', 'lowBuyBackUsd', 'The same if cows are cheap then: the price changes, and with it what the dead ones cost.'],
-        ['highAdvantageUsd', 'highBuyBackUsd', 'The same if cows are dear then.'],
+        ['highAdvantageUsd', 'highBuyBackUsd', 'The same if cows are high then.'],
       ] as const
     ).map(([shows, price, says]) => ({
       kind: 'formula' as const,
@@ -187,7 +187,7 @@ export default defineCalculator({
     {
       kind: 'lookup',
       shows: 'verdict',
-      says: 'If keeping saves even when cows are cheap, keep. If selling saves even when they are dear, sell. Between, it hangs on the price.',
+      says: 'If keeping saves even when cows are cheap, keep. If selling saves even when they are high, sell. Between, it depends on the price.',
       source: 'common practice',
     },
     {
@@ -234,12 +234,13 @@ export default defineCalculator({
   limits: [
     'Tax is left out unless you put it with the cost of selling. A drought sale can push a year’s income up; some tax laws let you put it off. Ask whoever does your taxes before you sell.',
     'It takes one cow for another. Cows that know your ground, your bulls’ daughters and years of culling can’t be bought back; nor can poor ones be worth the feed because the mean cow is.',
-    'Nobody knows the buy-back price. That is why there are three. Drought over a wide country makes cattle cheap together and dear together.',
+    'Nobody knows the buy-back price. That is why there are three. Drought over a wide country makes cattle cheap all at once and high all at once.',
     'It asks what costs more, not whether the cash or the hay lasts, nor what the grass bears. Stock kept on short grass cost next year’s grass too, and that is not in here.',
     'A cow that you keep may come up open or lose her calf; the price of a pair has that risk behind it. Where you would buy back pairs, this leans a little toward keeping.',
     'The list of swings moves one number at a time. Things that go wrong together are worse than any line of it.',
-    'It is money. If it keeps you up at night, talk to someone: a neighbor, your lender, a farm-stress line.',
+    'It is money, and it is not only money. If it keeps you up at night, call someone today: the lines to call stand under the answer and on the printed sheet.',
   ],
+  weighsOnPeople: true,
   note: ({ verdict, isCalfSold, keepAdvantageUsd, evenBuyBackUsd, keepingUsd, rebuyingUsd }, show) => {
     const even = evenBuyBackUsd > 0 ? `; both the same at a buy-back of ${show('evenBuyBackUsd')}` : '';
     const answer = verdict === 'keep' ? 'keep' : verdict === 'sell' ? 'sell and buy back' : 'it depends on the buy-back price';

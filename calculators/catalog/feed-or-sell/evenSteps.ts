@@ -5,7 +5,7 @@ import type { inputs } from './inputs.ts';
 
 type Results = ReturnType<typeof compute>;
 
-/** Where both cost the same, part of a herd, and what the answer hangs on. */
+/** Where both cost the same, part of a herd, and what the answer depends on. */
 export const evenSteps: readonly Step<ValuesOf<typeof inputs> & Results, Results>[] = [
   {
     kind: 'formula',
@@ -76,7 +76,7 @@ export const evenSteps: readonly Step<ValuesOf<typeof inputs> & Results, Results
   {
     kind: 'rows',
     of: 'swings',
-    says: 'The whole working again with one number moved and the rest left alone; the widest first. The buy-back price goes from your cheap to your dear one, the rest {swingPercent} down and up.',
+    says: 'The whole working again with one number moved and the rest left alone; the widest first. The buy-back price goes from your cheap to your high one, the rest {swingPercent} down and up.',
     formulas: { swingUsd: String.raw`\max(\q{lowEndUsd}, \q{highEndUsd}) - \min(\q{lowEndUsd}, \q{highEndUsd})` },
   },
   {

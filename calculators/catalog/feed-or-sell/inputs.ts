@@ -101,7 +101,7 @@ export const inputs = {
     ask: 'What did such cows bring last spring? When a drought breaks over a wide country, everybody buys at once.',
   }),
   highBuyBackUsd: number({
-    label: 'Buy-back price, if cows are dear then',
+    label: 'Buy-back price, if cows are high then',
     symbol: 'B_{high}',
     belongsTo: 'place',
     unit: 'usd',
@@ -289,6 +289,6 @@ export const inputs = {
     min: 0,
     max: 50,
     default: 20,
-    help: 'For the list of what the answer hangs on. The buy-back price swings from your cheap to your dear one.',
+    help: 'For the list of what the answer depends on. The buy-back price swings from your cheap to your high one.',
   }),
 } as const;

@@ -20,13 +20,13 @@ export const quantities = {
     label: 'By these numbers',
     words: {
       keep: 'Keep and feed, even if cows are cheap to buy back',
-      sell: 'Sell and buy back, even if cows are dear then',
+      sell: 'Sell and buy back, even if cows are high then',
       depends: 'It depends on what a cow costs when you buy back',
     },
   },
   keepAdvantageUsd: dollars('Keeping saves, a cow (minus: selling saves)', 'A', -1),
   lowAdvantageUsd: dollars('Keeping saves if cows are cheap then', 'A_{low}', -1),
-  highAdvantageUsd: dollars('Keeping saves if cows are dear then', 'A_{high}', -1),
+  highAdvantageUsd: dollars('Keeping saves if cows are high then', 'A_{high}', -1),
   withCalfUsd: dollars('Keeping saves if a calf is sold in the time', 'A_{calf}', -1),
   withoutCalfUsd: dollars('Keeping saves if no calf is sold in the time', 'A_{none}', -1),
   calfTurnsIt: { kind: 'word', label: 'Does the calf alone turn the answer?', words: { yes: 'Yes', no: 'No' } },
@@ -41,13 +41,13 @@ export const quantities = {
   planSavedUsd: dollars('That saves, against keeping all (minus: costs more)', 'T_s', -1),
   swings: {
     kind: 'rows',
-    label: 'What the answer hangs on most',
+    label: 'What the answer depends on most',
     columns: {
       input: {
         kind: 'word',
         label: 'Only this moved',
         words: {
-          'buy-back': 'Buy-back price, cheap to dear',
+          'buy-back': 'Buy-back price, cheap to high',
           calf: 'Calf, none sold to one sold',
           days: 'Days until you buy back',
           'daily-cost': 'Cost a day',

@@ -115,6 +115,21 @@ export default defineCases(definition, [
       seen: 'print',
     }),
   ),
+  ...(
+    [
+      [790, 'rangeMonths', 'nrcs-528-1-2007', 'Animal-unit month', 'transcription'],
+      [820.8, 'airDryMonths', 'drovers-grazing-plan-2012', 'Animal-unit month of 912 lb, nine tenths of it dry', 'print'],
+    ] as const
+  ).map(
+    ([eatenLb, months, source, where, seen]): Case => ({
+      name: `an animal-unit month: ${months}`,
+      query: `${one('9in', '4in', eatenLb / 5)}&eaten-from=own&own-eaten=100pct&area=1ac`,
+      expect: { [months]: '1.00' },
+      source,
+      where,
+      seen,
+    }),
+  ),
   {
     name: '550 acres at 800 lb, 45 % eaten',
     query: `${one('8in', '4in', 200)}&area=550ac&eaten-from=own&own-eaten=45pct`,

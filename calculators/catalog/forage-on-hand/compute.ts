@@ -12,13 +12,15 @@ import { plotsNeeded } from '../../math/forage/plotsNeeded.ts';
 import { sampleInterval } from '../../math/forage/sampleInterval.ts';
 import { stickDensity } from '../../math/forage/stickDensity.ts';
 import { usableForageLb } from '../../math/forage/usableForageLb.ts';
+import { animalUnitMonthLb } from '../../math/herd/animalUnitMonthLb.ts';
 import { dailyIntakeLb } from '../../math/herd/dailyIntakeLb.ts';
+import { monthRule } from '../../math/herd/monthRule.ts';
 import { studentQuantile } from '../../math/special/studentQuantile.ts';
 import { grazedShareByDays } from '../../tables/harvestShare.ts';
 import type { inputs } from './inputs.ts';
 import { plateOf } from './plate.ts';
 import { airDryPercentOf, densityOf } from './stands.ts';
-import { isByHeight } from './ways.ts';
+import { isByHeight, isCutHigh } from './ways.ts';
 
 type Asked = ValuesOf<typeof inputs>;
 
@@ -62,6 +64,7 @@ function densityFrom(
   const [low, high] = densityOf(asked.stand, asked.condition);
   return { used: (low + high) / 2, low, high };
 }
+const monthLbOf = (rule: ReturnType<typeof monthRule>): number => animalUnitMonthLb({ animalUnits: 1, ...rule });
 const sumOf = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0);
 
 export function compute(asked: Asked) {
@@ -72,12 +75,16 @@ export function compute(asked: Asked) {
   const clip = (greenG: number): number => dryClippedLbPerAc({ greenGrams: greenG, plots: 1, frameAreaFt2, dryMatterPercent: dryPercent });
 
   const { readings, ...plate } = plateOf(asked, surePercent, clip);
-  const readLbPerAc = readings.map((reading) => Math.max(0, plate.plateStartLbPerAc + plate.plateSlopeLbPerAc * reading));
-  const plotLbPerAc = way === 'clips' ? asked.plots.map(({ greenG }) => clip(greenG)) : [];
+  const read = readings.map((readingCount) => ({
+    readingCount,
+    readLbPerAc: Math.max(0, plate.plateStartLbPerAc + plate.plateSlopeLbPerAc * readingCount),
+  }));
+  const plots = (way === 'clips' ? asked.plots : []).map(({ greenG }) => ({ greenG, plotLbPerAc: clip(greenG) }));
   const heightsIn = isWeighed ? [] : asked.heights.map(({ heightIn }) => heightIn);
-  const sample = way === 'plate' ? readLbPerAc : way === 'clips' ? plotLbPerAc : heightsIn;
+  const sample =
+    way === 'plate' ? read.map(({ readLbPerAc }) => readLbPerAc) : way === 'clips' ? plots.map(({ plotLbPerAc }) => plotLbPerAc) : heightsIn;
   const { mean, low, high, variationPercent } = sampleInterval(sample, surePercent);
-  const squares = sample.map((value) => ((value - mean) / mean) ** 2);
+  const offSquaredRatio = (value: number): number => ((value - mean) / mean) ** 2;
   const [clippedLbPerAc, meanHeightIn] = isWeighed ? [mean, 0] : [0, mean];
 
   const clips = (way === 'height-clips' ? asked.calibration : []).map(({ cutIn, greenG }) => {
@@ -87,7 +94,7 @@ export function compute(asked: Asked) {
   const density = densityFrom(asked, clips);
   const available = (measured: number, poundsPerAcreInch: number): number =>
     isWeighed
-      ? aboveStubble({ clippedLbPerAc: measured, clippedTo: asked.clippedTo, stubbleLbPerAc: asked.stubbleLbPerAc })
+      ? aboveStubble({ clippedLbPerAc: measured, clippedTo: isCutHigh(asked) ? 'stubble' : 'ground', stubbleLbPerAc: asked.stubbleLbPerAc })
       : availableFromHeight({ heightIn: measured, stubbleIn: asked.stubbleHeightIn, poundsPerAcreInch });
   const availableLbPerAc = available(mean, density.used);
   const lowAvailableLbPerAc = available(Math.max(0, low - plate.lineOffLbPerAc), density.low);
@@ -105,6 +112,7 @@ export function compute(asked: Asked) {
   const demandLbPerDay = sumOf(stockLines.map(({ lineLbPerDay }) => lineLbPerDay));
   const daysOf = (lbPerAc: number): number => grazingDays({ eatenLb: withinReachLb(eatenOf(lbPerAc)), dailyDemandLb: demandLbPerDay });
   const sampleCount = sample.length;
+  const eatenLb = withinReachLb(eatenOf(availableLbPerAc));
   const standingLbPerAc = isWeighed ? clippedLbPerAc : meanHeightIn * density.used;
 
   return {
@@ -115,19 +123,11 @@ export function compute(asked: Asked) {
     gramLbPerAc: clipFactor({ frameAreaFt2, plots: 1 }),
     stagePercent,
     dryPercent,
-    plotLines: plotLbPerAc.map((each, index) => ({
-      greenG: asked.plots[index]?.greenG ?? 0,
-      plotLbPerAc: each,
-      offSquaredRatio: squares[index] ?? 0,
-    })),
+    plotLines: plots.map((each) => ({ ...each, offSquaredRatio: offSquaredRatio(each.plotLbPerAc) })),
     ...plate,
-    readingLines: readings.map((readingCount, index) => ({
-      readingCount,
-      readLbPerAc: readLbPerAc[index] ?? 0,
-      offSquaredRatio: squares[index] ?? 0,
-    })),
+    readingLines: read.map((each) => ({ ...each, offSquaredRatio: offSquaredRatio(each.readLbPerAc) })),
     plotSumLbPerAc: sumOf(isWeighed ? sample : []),
-    heightLines: heightsIn.map((heightIn, index) => ({ heightIn, offSquaredRatio: squares[index] ?? 0 })),
+    heightLines: heightsIn.map((heightIn) => ({ heightIn, offSquaredRatio: offSquaredRatio(heightIn) })),
     heightSumIn: sumOf(heightsIn),
     clipLines: clips,
     cutSumIn: sumOf(clips.map(({ cutIn }) => cutIn)),
@@ -136,7 +136,7 @@ export function compute(asked: Asked) {
     lowLbPerAcIn: density.low,
     highLbPerAcIn: density.high,
     sampleCount,
-    offSumRatio: sumOf(squares),
+    offSumRatio: sumOf(sample.map(offSquaredRatio)),
     variationPercent,
     tRatio: studentQuantile(0.5 + surePercent / 200, sampleCount - 1),
     closePercent: (100 * (high - mean)) / mean,
@@ -150,9 +150,13 @@ export function compute(asked: Asked) {
     eatenPercent,
     eatenLbPerAc: eatenOf(availableLbPerAc),
     trampledLbPerAc: availableLbPerAc - eatenOf(availableLbPerAc),
-    eatenLb: withinReachLb(eatenOf(availableLbPerAc)),
+    eatenLb,
+    rangeMonths: eatenLb / monthLbOf(monthRule('range-society', 'twelfth')),
+    airDryMonths:
+      onDryBasis({ weightLb: eatenLb, fromDryMatterPercent: 100, toDryMatterPercent: airDryPercent }) / monthLbOf(monthRule('air-dry-30', 'twelfth')),
     stockLines,
     demandLbPerDay,
+    cutHighGrazingDays: daysOf(isWeighed ? clippedLbPerAc : availableLbPerAc),
     neededPlots: plotsNeeded({ variationPercent, withinPercent: asked.withinPercent, confidencePercent: surePercent }),
   };
 }

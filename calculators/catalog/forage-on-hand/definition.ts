@@ -1,4 +1,5 @@
 import { defineCalculator } from '../../kit/define.ts';
+import { toxicFescueIn } from '../../tables/forageHeights.ts';
 import { intakeFallsBelowLbPerAc } from '../../tables/harvestShare.ts';
 import { compute } from './compute.ts';
 import { feedSteps } from './feedSteps.ts';
@@ -7,7 +8,7 @@ import { measureSteps } from './measureSteps.ts';
 import { quantities } from './quantities.ts';
 import { refusals } from './refusals.ts';
 import { isRecalled } from './stands.ts';
-import { isByHeight, isClipping } from './ways.ts';
+import { isClipping, isCutHigh, isCutUnsaid } from './ways.ts';
 
 export default defineCalculator({
   slug: 'forage-on-hand',
@@ -53,9 +54,13 @@ export default defineCalculator({
       of: 'availableLbPerAc',
       range: { low: 'lowAvailableLbPerAc', high: 'highAvailableLbPerAc', says: '{low} to {high}' },
     },
-    { of: 'standingLbPerAc', when: ({ way, clippedTo }) => isByHeight(way) || clippedTo === 'ground' },
+    { of: 'cutHighGrazingDays', when: isCutUnsaid },
+    { of: 'standingLbPerAc', when: (values) => !isCutHigh(values) },
+    { of: 'stubbleKeptLbPerAc', when: (values) => !isCutHigh(values) },
     { of: 'eatenLbPerAc' },
     { of: 'eatenLb' },
+    { of: 'rangeMonths' },
+    { of: 'airDryMonths' },
     { of: 'demandLbPerDay' },
     { of: 'closePercent' },
     { of: 'neededPlots' },
@@ -67,17 +72,27 @@ export default defineCalculator({
   steps: [...measureSteps, ...feedSteps],
   cautions: [
     {
+      when: isCutUnsaid,
+      say: 'You have not said where you cut. It is read as cut at the ground, so the stubble comes off: the fewer days. If you cut at the height that you leave, it is off already. Answer “Where you cut”, for the days can come out twice as many.',
+      source: 'umaine-pasture-lesson-1',
+    },
+    {
+      when: ({ way, stand, stubbleHeightIn }) => way === 'height-stand' && stand === 'tall-fescue' && stubbleHeightIn < toxicFescueIn,
+      say: 'The lowest inches of old tall fescue hold the most of its toxin: the bottom two by one Missouri study, two to four by a later page. Leave 4 inches, and 3 at the least where you know that the stand is free of it.',
+      source: 'lory-fall-nitrogen-2022',
+    },
+    {
       when: ({ availableLbPerAc }) => availableLbPerAc === 0,
       say: 'The stand is at or below the stubble that you want to leave. There is nothing to graze here now; wait, feed, or take stock elsewhere.',
       source: 'common practice',
     },
     {
       when: ({ sampleCount, neededPlots }) => sampleCount < neededPlots,
-      say: 'Too few places for the closeness that you asked for. Plan on the low end, or measure more. If a draw and a ridge differ, measure each by itself: that saves more walking than more plots.',
+      say: 'Too few places for the closeness that you asked for. Plan on the low end, or measure more. If a draw and a ridge differ, measure each by itself: that saves you more walking than extra plots would.',
       source: 'missouri-sample-size',
     },
     {
-      when: ({ way, clippedTo, standingLbPerAc }) => (isByHeight(way) || clippedTo === 'ground') && standingLbPerAc < intakeFallsBelowLbPerAc,
+      when: (values) => !isCutHigh(values) && values.standingLbPerAc < intakeFallsBelowLbPerAc,
       say: 'Under about 750 pounds an acre cattle cannot bite off enough in a day. They go short before the grass is gone.',
       source: 'white-b5036',
     },
@@ -97,11 +112,11 @@ export default defineCalculator({
       source: 'common practice',
     },
     {
-      when: ({ way, meanReadingCount, pairLines }) =>
-        way === 'plate' &&
-        (meanReadingCount > Math.max(...pairLines.map((pair) => pair.pairReadingCount)) ||
-          meanReadingCount < Math.min(...pairLines.map((pair) => pair.pairReadingCount))),
-      say: 'The plate reads outside all the clips that set it. There the line is a guess: clip where it reads like that, and put those clips in.',
+      when: ({ way, readingLines, pairLines }) => {
+        const clipped = pairLines.map((pair) => pair.pairReadingCount);
+        return way === 'plate' && readingLines.some(({ readingCount }) => readingCount > Math.max(...clipped) || readingCount < Math.min(...clipped));
+      },
+      say: 'Some readings of the plate lie outside all the clips that set it. There the line is a guess: clip where it reads like that, and put those clips in.',
       source: 'common practice',
     },
     {
@@ -117,16 +132,19 @@ export default defineCalculator({
   ],
   limits: [
     'It counts what stands today. Growth adds days, and weather takes some away, while stock graze.',
-    'The range tells how much your places differ. It does not know of plots picked by eye, wet bags or a poor scale, and a stand in lumps needs more plots than it says.',
+    'The range tells how much your places differ. It does not know of plots picked by eye, wet bags or a poor scale, and a patchy stand needs more plots than it says.',
     'Appetite guides err by about 15 percent either way, on top of the range shown.',
     'It counts all that is in the bag. Leave out weeds and brush that stock will not eat, and take toxic plants seriously: have a plant that you do not know named before stock go in.',
     'A plate counts only by a line through ten clips of your own or more. Printed equations come from other grass and are not used. The line holds for this grass and this season; set the plate anew when either changes.',
     'It does not tell feed value. Send a sample to a laboratory if stock must gain or nurse on it.',
   ],
-  note: ({ sampleCount, neededPlots, availableLbPerAc, grazingForDays }, show) =>
-    availableLbPerAc === 0
-      ? `On ${show('areaAc')} nothing stands above the stubble (${show('sampleCount')} places measured). Nothing to graze now.`
-      : `About ${show('availableLbPerAc')} stands above the stubble on ${show('areaAc')}. Stock eat ${show('demandLbPerDay')}, so it is ${grazingForDays < 1 ? 'less than a day' : `about ${show('grazingForDays')}`} of grazing (${show('lowGrazingDays')} to ${show('highGrazingDays')}). ${show('sampleCount')} places measured${sampleCount < neededPlots ? `; ${show('neededPlots')} would bring it within ${show('withinPercent')}` : ''}.`,
+  note: (values, show) => {
+    const { sampleCount, neededPlots, availableLbPerAc, grazingForDays } = values;
+    const cut = isCutUnsaid(values) ? ` Where it was cut was not said: read as at the ground (${show('cutHighGrazingDays')} if at the stubble).` : '';
+    return availableLbPerAc === 0
+      ? `On ${show('areaAc')} nothing stands above the stubble (${show('sampleCount')} places measured). Nothing to graze now.${cut}`
+      : `About ${show('availableLbPerAc')} stands above the stubble on ${show('areaAc')}. Stock eat ${show('demandLbPerDay')}, so it is ${grazingForDays < 1 ? 'less than a day' : `about ${show('grazingForDays')}`} of grazing (${show('lowGrazingDays')} to ${show('highGrazingDays')}). ${show('sampleCount')} places measured${sampleCount < neededPlots ? `; ${show('neededPlots')} would bring it within ${show('withinPercent')}` : ''}.${cut}`;
+  },
   picture: {
     kind: 'shares',
     whole: 'standingLbPerAc',
@@ -147,6 +165,9 @@ export default defineCalculator({
     'county-aum-handout',
     'smith-agr191',
     'nrph-2003',
+    'srm-1998',
+    'ndmc-ranch-plan',
+    'lory-fall-nitrogen-2022',
   ],
   guides: ['measuring-forage'],
 });

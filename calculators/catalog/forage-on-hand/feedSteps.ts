@@ -1,7 +1,7 @@
 import type { Step } from '../../kit/steps.ts';
 import type { compute } from './compute.ts';
 import type { Values } from './measureSteps.ts';
-import { isByHeight } from './ways.ts';
+import { isByHeight, isCutHigh, isCutUnsaid } from './ways.ts';
 
 type Results = ReturnType<typeof compute>;
 
@@ -23,9 +23,14 @@ export const feedSteps: readonly Step<Values, Results>[] = [
     source: 'umaine-pasture-lesson-1, appendices D and E',
     ways: [
       {
-        when: ({ way, clippedTo }) => !isByHeight(way) && clippedTo === 'stubble',
+        when: isCutHigh,
         formula: String.raw`\q{clippedLbPerAc}`,
         because: 'you cut at the stubble, so it is already left out',
+      },
+      {
+        when: isCutUnsaid,
+        formula: String.raw`\max(0, \q{clippedLbPerAc} - \q{stubbleLbPerAc})`,
+        because: 'you have not said where you cut, and this reading gives the fewer days',
       },
       {
         when: ({ way }) => !isByHeight(way),
@@ -39,6 +44,7 @@ export const feedSteps: readonly Step<Values, Results>[] = [
     kind: 'formula',
     shows: 'stubbleKeptLbPerAc',
     says: 'What of it stays as stubble.',
+    onlyWhen: (values) => !isCutHigh(values),
     ways: [{ formula: String.raw`\q{standingLbPerAc} - \q{availableLbPerAc}` }],
   },
   {
@@ -55,7 +61,7 @@ export const feedSteps: readonly Step<Values, Results>[] = [
         formula: String.raw`\max(0, \q{clippedLbPerAc} \times (1 - \q{closePercent} / 100) - \q{lineOffLbPerAc} - \q{stubbleLbPerAc})`,
       },
       {
-        when: ({ way, clippedTo }) => !isByHeight(way) && clippedTo === 'stubble',
+        when: isCutHigh,
         formula: String.raw`\max(0, \q{clippedLbPerAc} \times (1 - \q{closePercent} / 100))`,
       },
       {
@@ -81,7 +87,7 @@ export const feedSteps: readonly Step<Values, Results>[] = [
         formula: String.raw`\max(0, \q{clippedLbPerAc} \times (1 + \q{closePercent} / 100) + \q{lineOffLbPerAc} - \q{stubbleLbPerAc})`,
       },
       {
-        when: ({ way, clippedTo }) => !isByHeight(way) && clippedTo === 'stubble',
+        when: isCutHigh,
         formula: String.raw`\q{clippedLbPerAc} \times (1 + \q{closePercent} / 100)`,
       },
       {
@@ -128,6 +134,20 @@ export const feedSteps: readonly Step<Values, Results>[] = [
     ways: [{ formula: String.raw`\q{eatenLbPerAc} \times \q{areaAc} \times \q{reachPercent} / 100` }],
   },
   {
+    kind: 'formula',
+    shows: 'rangeMonths',
+    says: 'In animal-unit months of 26 lb a day and 30.4 days, the water out.',
+    source: 'srm-1998, with nrph-2003, chapter 6',
+    ways: [{ formula: String.raw`\frac{\q{eatenLb}}{26 \times 30.4}` }],
+  },
+  {
+    kind: 'formula',
+    shows: 'airDryMonths',
+    says: 'In those of 30 lb a day, which are counted air-dry, with a tenth of water still in.',
+    source: 'ndmc-ranch-plan, inventory of the herd',
+    ways: [{ formula: String.raw`\frac{\q{eatenLb} / 0.9}{30 \times 30.4}` }],
+  },
+  {
     kind: 'rows',
     of: 'stockLines',
     says: 'What the stock eat in a day.',
@@ -141,6 +161,17 @@ export const feedSteps: readonly Step<Values, Results>[] = [
     says: 'Days that this feeds them.',
     source: 'umaine-pasture-lesson-1, appendix D',
     ways: [{ formula: String.raw`\frac{\q{eatenLb}}{\q{demandLbPerDay}}` }],
+  },
+  {
+    kind: 'formula',
+    shows: 'cutHighGrazingDays',
+    says: 'Days, if you cut at the height that you leave: then the stubble is off already.',
+    onlyWhen: isCutUnsaid,
+    ways: [
+      {
+        formula: String.raw`\frac{\q{clippedLbPerAc} \times \q{eatenPercent} / 100 \times \q{areaAc} \times \q{reachPercent} / 100}{\q{demandLbPerDay}}`,
+      },
+    ],
   },
   ...(['low', 'high'] as const).map(
     (end): Step<Values, Results> => ({

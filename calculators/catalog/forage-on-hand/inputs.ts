@@ -9,7 +9,7 @@ function stubbleOf(range: (typeof rangeStubbleLbPerAc)[number]['range']): number
   if (!found) throw new RangeError(`stubbleOf needs a range of the table, got ${range}`);
   return (found.lbPerAc[0] + found.lbPerAc[1]) / 2;
 }
-const cutAtGround = { way: ['clips', 'plate'], clippedTo: 'ground' };
+const cutAtGround = { way: ['clips', 'plate'], clippedTo: ['ground', 'not-sure'] };
 
 export const inputs = {
   ...placeInputs,

@@ -14,7 +14,7 @@ export const placeInputs = {
     help: 'Clipping is surest. A stick that three clips of your own have set is next. A stick with a printed figure is a guess.',
     options: {
       clips: { label: 'I clipped and weighed plots' },
-      'height-clips': { label: 'I measured heights, and clipped three plots to set the stick' },
+      'height-clips': { label: 'I measured heights, and clipped three plots to set my stick' },
       'height-known': { label: 'I measured heights, and know my pounds in an inch' },
       'height-stand': { label: 'I measured heights only' },
       plate: { label: 'I read a plate meter, and clipped under it ten times or more' },
@@ -86,7 +86,7 @@ export const placeInputs = {
   plots: rows({
     label: 'Plots clipped',
     rowName: 'plot',
-    help: 'One line a plot, weighed apart. The differences between them tell how far to trust the mean.',
+    help: 'One line a plot, each weighed by itself. How much they differ tells how far to trust the average.',
     maxRows: 20,
     shownWhen: { way: 'clips' },
     columns: {
@@ -108,10 +108,14 @@ export const placeInputs = {
   clippedTo: choice({
     label: 'Where you cut',
     belongsTo: 'place',
-    default: 'ground',
+    default: 'not-sure',
     shownWhen: { way: ['clips', 'plate'] },
-    help: 'It decides whether the stubble is still to come off. It comes off once, never twice.',
-    options: { ground: { label: 'At the ground' }, stubble: { label: 'At the height that I mean to leave' } },
+    help: 'It decides whether the stubble is still to come off, and can double the days. It comes off once, never twice.',
+    options: {
+      'not-sure': { label: 'Not answered yet, or not sure' },
+      ground: { label: 'At the ground' },
+      stubble: { label: 'At the height that I mean to leave' },
+    },
   }),
   heights: rows({
     label: 'Heights measured',
@@ -137,7 +141,7 @@ export const placeInputs = {
   calibration: rows({
     label: 'Clips that set the stick',
     rowName: 'clip',
-    help: 'Three or more: a thin spot, a middling one, a thick one. Cut at the height that you mean to leave: the bottom inches are heavier than the top.',
+    help: 'Three or more: a thin spot, an average one, a thick one. Cut at the height that you mean to leave: the bottom inches are heavier than the top.',
     maxRows: 20,
     shownWhen: { way: 'height-clips' },
     columns: {

@@ -78,7 +78,7 @@ export const quantities = {
   closePercent: amount('The mean is good to within', 'e', 'pct'),
   clippedLbPerAc: amount('Clipped, mean of the plots', 'M', 'lb/ac', -1),
   meanHeightIn: amount('Mean height', 'H', 'in', 1),
-  standingLbPerAc: amount('Stands there in all', 'B', 'lb/ac', -1),
+  standingLbPerAc: amount('Standing, as you measured it', 'B', 'lb/ac', -1),
   stubbleKeptLbPerAc: amount('Left as stubble', 'b', 'lb/ac', -1),
   availableLbPerAc: amount('Stands above the stubble', 'F', 'lb/ac', -1),
   lowAvailableLbPerAc: amount('Above the stubble, low end', 'F_{low}', 'lb/ac', -1),
@@ -87,6 +87,8 @@ export const quantities = {
   eatenLbPerAc: amount('Stock will eat from an acre', 'G', 'lb/ac', -1),
   trampledLbPerAc: amount('Trampled or passed over', 'L', 'lb/ac', -1),
   eatenLb: amount('Stock will eat from the whole', 'G_A', 'lb', -2),
+  rangeMonths: amount('Animal-unit months in it, of 26 lb a day with the water out', 'n_{26}', 'count'),
+  airDryMonths: amount('The same, of 30 lb a day air-dry', 'n_{30}', 'count'),
   stockLines: {
     kind: 'rows',
     label: 'Each kind of stock',
@@ -98,5 +100,6 @@ export const quantities = {
     },
   },
   demandLbPerDay: amount('All stock eat', 'D', 'lb/d', -1),
+  cutHighGrazingDays: amount('Days, if you cut at the height that you leave', 't_c', 'd'),
   neededPlots: amount('Places to measure for the closeness you want', 'n_E', 'count'),
 } as const;

@@ -64,5 +64,4 @@ export const refusals: readonly Refusal<typeof inputs>[] = [
     when: ({ way, dryFrom, wetG, dryG }) => isClipping(way) && dryFrom === 'dried' && dryG > wetG,
     say: 'The sample weighs more dry than wet. Check which weight is which.',
   },
-  { at: 'stock', when: ({ stock }) => stock.length === 0, say: 'Put in at least one kind of stock.' },
 ];

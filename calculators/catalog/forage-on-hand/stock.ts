@@ -7,13 +7,14 @@ const option = (kind: GrazerKind) => ({ label: grazers[kind].label, fills: commo
 const kind = choice({
   label: 'Kind of stock',
   belongsTo: 'place',
-  help: 'Choosing one fills in weight and appetite; mend them to fit yours.',
+  help: 'Choosing one fills in weight and appetite; change them to fit yours.',
   default: 'cow-nursing',
   options: {
     'cow-nursing': option('cow-nursing'),
     'cow-dry': option('cow-dry'),
     bull: option('bull'),
     stocker: option('stocker'),
+    calf: option('calf'),
     'ewe-nursing': option('ewe-nursing'),
     'ewe-dry': option('ewe-dry'),
     doe: option('doe'),
@@ -38,7 +39,7 @@ export const stock = rows({
       max: 3000,
       usual: 'animalLb',
       default: 1250,
-      ask: 'Take the mean of your cull tickets. Guesses by eye run light.',
+      ask: 'Average the weights on your cull tickets. Guesses by eye run light.',
     }),
     intakePercent: number({
       label: 'Eats a day, share of its weight',

@@ -138,8 +138,8 @@ export default defineCases(definition, [
   },
   { name: '17 F, dry winter coat, every day', query: cold('dry-winter', 17), expect: { coldPercent: '15' }, ...rusche },
   {
-    name: '17 F, wet coat, every day',
-    query: cold('wet', 17),
+    name: '17 F, wet coat, every day, one percent a degree',
+    query: `${cold('wet', 17)}&wet-coat-rule=one`,
     expect: { coldPercent: '40' },
     ...rusche,
     differs: { by: '2', because: 'the page says "about 40"' },
@@ -150,6 +150,14 @@ export default defineCases(definition, [
     expect: { coldPercent: '28', putOutLbPerDay: '20.5' },
     source: 'oklahoma-cold-feeding',
     where: 'Sample calculation',
+    seen: 'print',
+  },
+  {
+    name: 'Wind chill of 4 F, wet coat: two percent a degree, and by the other rule one',
+    query: `${cold('wet', 4)}&wet-coat-rule=two`,
+    expect: { coldPercent: '110', otherChillPercent: '55' },
+    source: 'oklahoma-cold-feeding',
+    where: 'Wet cow: 59 less 4 is 55, times 2 percent',
     seen: 'print',
   },
   {

@@ -9,7 +9,7 @@ import { rindShare } from '../../math/hay/rindShare.ts';
 import { storageLossPercent } from '../../math/hay/storageLossPercent.ts';
 import { wholeUnits } from '../../math/hay/wholeUnits.ts';
 import { dailyIntakeLb } from '../../math/herd/dailyIntakeLb.ts';
-import { lowerCriticalTemperatureF } from '../../tables/coldStress.ts';
+import { lowerCriticalTemperatureF, type WetCoatRule } from '../../tables/coldStress.ts';
 import { feederWaste } from '../../tables/feederWaste.ts';
 import type { Values } from './inputs.ts';
 import { cattleKinds } from './stock.ts';
@@ -21,6 +21,7 @@ const daysPerMonth = 30.4375;
 const guideErrorPercent = 15;
 const betterFeeder = 'cone';
 const extraDays = 14;
+const otherRule = { one: 'two', two: 'one' } as const satisfies Readonly<Record<WetCoatRule, WetCoatRule>>;
 
 /** Which end of the published range of losses: dry country has the low one. */
 const rangeEnd = { dry: 'low', middle: 'mid', wet: 'high' } as const;
@@ -69,6 +70,9 @@ export function ownByTable({ onHand, ownStorage, baledDay, weighedDay, fromDay, 
   };
 }
 
+/** Hay on hand that the table of losses is not asked about. */
+const notStanding = { ownWeighingMonths: 0, ownFeedingMonths: 0, ownLossAtWeighingPercent: 0, ownLossAtFeedingPercent: 0 } as const;
+
 function storageOf(values: Values) {
   const end = rangeEnd[values.yearlyRain];
   const loss = (method: Parameters<typeof storageLossPercent>[0]['method'], months: number) => storageLossPercent({ method, months })[end];
@@ -78,24 +82,30 @@ function storageOf(values: Values) {
       ? values.storedMonths
       : meanMonthsStored({ monthsBeforeFeeding: 0, feedingMonths: periodOf(values) / daysPerMonth });
   const own = ownByTable(values);
-  const ownLossAtWeighingPercent = own ? loss(own.method, own.weighingMonths) : 0;
-  const ownLossAtFeedingPercent = own ? loss(own.method, own.feedingMonths) : 0;
+  const ownStands = own
+    ? {
+        ownWeighingMonths: own.weighingMonths,
+        ownFeedingMonths: own.feedingMonths,
+        ownLossAtWeighingPercent: loss(own.method, own.weighingMonths),
+        ownLossAtFeedingPercent: loss(own.method, own.feedingMonths),
+      }
+    : notStanding;
   const ownLossPercent =
     ownStorage === 'known'
       ? values.knownOwnPercent
       : ownStorage === 'rind'
         ? 100 * rindShare({ diameterIn: 12 * values.ownDiameterFt, rindIn: values.rindIn })
-        : lossStillToComePercent({ lossAtWeighingPercent: ownLossAtWeighingPercent, lossAtFeedingPercent: ownLossAtFeedingPercent });
+        : lossStillToComePercent({
+            lossAtWeighingPercent: ownStands.ownLossAtWeighingPercent,
+            lossAtFeedingPercent: ownStands.ownLossAtFeedingPercent,
+          });
   return {
     boughtMonths,
     lossAt9Percent: storage === 'known' ? 0 : loss(storage, 9),
     lossAt15Percent: storage === 'known' ? 0 : loss(storage, 15),
     storageLossPercent: storage === 'known' ? values.knownStoragePercent : loss(storage, boughtMonths),
     roofLossPercent: loss('roof', boughtMonths),
-    ownWeighingMonths: own?.weighingMonths ?? 0,
-    ownFeedingMonths: own?.feedingMonths ?? 0,
-    ownLossAtWeighingPercent,
-    ownLossAtFeedingPercent,
+    ...ownStands,
     ownLossPercent,
   };
 }
@@ -128,8 +138,12 @@ export function compute(values: Values) {
   const { lossConvention: convention, moisturePercent, freightUsdPerLoad, loadCount } = values;
   const periodDays = periodOf(values);
   const criticalF = values.isColdCounted ? lowerCriticalTemperatureF[values.coat] : 0;
-  const chillPercent = values.isColdCounted ? coldIncreasePercent({ temperatureF: values.feelsLikeF, coat: values.coat }) : 0;
-  const coldPercent = values.isColdCounted ? (chillPercent * values.coldDays) / periodDays : 0;
+  const chillBy = (wetCoatRule: WetCoatRule) =>
+    values.isColdCounted ? coldIncreasePercent({ temperatureF: values.feelsLikeF, coat: values.coat, wetCoatRule }) : 0;
+  const spread = (percent: number) => (percent * values.coldDays) / periodDays;
+  const chillPercent = chillBy(values.wetCoatRule);
+  const coldPercent = spread(chillPercent);
+  const otherChillPercent = chillBy(otherRule[values.wetCoatRule]);
   const { kinds, dryMatterLb, herdEndLbPerDay } = herdNeed(values, coldPercent);
 
   const standingLb = values.beside === 'standing' || values.beside === 'both' ? values.standingLb : 0;
@@ -138,8 +152,8 @@ export function compute(values: Values) {
 
   const stored = storageOf(values);
   const feedingLossPercent = values.feeder === 'known' ? values.knownFeedingPercent : wasteOf(values.feeder);
-  const share = (losses: { readonly water?: number; readonly storage?: number; readonly feeding?: number }) =>
-    eatenShare({ moisturePercent: losses.water ?? 0, storageLossPercent: losses.storage ?? 0, feedingLossPercent: losses.feeding ?? 0, convention });
+  const share = ({ water = 0, storage = 0, feeding = 0 }: { readonly water?: number; readonly storage?: number; readonly feeding?: number }) =>
+    eatenShare({ moisturePercent: water, storageLossPercent: storage, feedingLossPercent: feeding, convention });
   const storageKeptRatio = share({ storage: stored.storageLossPercent });
   const feedingKeptRatio = share({ feeding: feedingLossPercent });
   const eatenRatio = share({ water: moisturePercent, storage: stored.storageLossPercent, feeding: feedingLossPercent });
@@ -164,6 +178,8 @@ export function compute(values: Values) {
   const hayEatenLb = Math.max(dryMatterLb - besideLb, 0);
   const { usedTon: ownUsedTon, fromOwnLb: ownEatenLb, boughtTon: buyTon } = supply(hayEatenLb);
   const haveTon = ownUsedTon + buyTon;
+  const otherDryMatterLb = herdNeed(values, spread(otherChillPercent)).dryMatterLb;
+  const otherSupply = supply(Math.max(otherDryMatterLb - besideLb, 0));
   const { balesCount, loadsCount, costUsd } = order(buyTon, perBaleUsd);
   const fullLoadBalesCount = loadsCount * loadCount;
   const fullLoadsUsd = fullLoadBalesCount * perBaleUsd + loadsCount * freightUsdPerLoad;
@@ -200,13 +216,17 @@ export function compute(values: Values) {
   const roofKeptRatio = share({ storage: stored.roofLossPercent });
   const roofSavesTon = Math.max(buyTon * (1 - storageKeptRatio / roofKeptRatio), 0);
   const costOfEach = (eachLbPerDay: number) => (costUsd * eachLbPerDay) / dryMatterLb;
-  const firstLbPerDay = kinds[0]?.eachLbPerDay ?? 0;
+  const [first] = kinds;
+  if (first === undefined) throw new RangeError('compute needs a kind of stock');
+  const firstLbPerDay = first.eachLbPerDay;
 
   return {
     periodDays,
     criticalF,
     chillPercent,
     coldPercent,
+    otherChillPercent,
+    otherHaveTon: otherSupply.usedTon + otherSupply.boughtTon,
     kinds,
     dryMatterLb,
     dryMatterTon: dryMatterLb / poundsPerTon,

@@ -2,7 +2,7 @@ import { defineCalculator } from '../../kit/define.ts';
 import { compute, ownByTable } from './compute.ts';
 import { inputs, type Values } from './inputs.ts';
 import { quantities } from './quantities.ts';
-import { buys, savesByFeeder, savesByRoof } from './step.ts';
+import { buys, isWet, savesByFeeder, savesByRoof } from './step.ts';
 import { steps } from './steps.ts';
 import { stockWords } from './stock.ts';
 
@@ -17,7 +17,7 @@ const periodOf = ({ fromDay, toDay }: Values): number => toDay - fromDay;
 
 export default defineCalculator({
   slug: 'hay-to-grass',
-  version: 1,
+  version: 2,
   title: 'Hay needed to bridge a drought',
   inputs,
   refusals: [
@@ -40,7 +40,10 @@ export default defineCalculator({
     },
     {
       at: 'baledDay',
-      when: (values) => (ownByTable(values)?.feedingMonths ?? 0) > oldestMonths,
+      when: (values) => {
+        const own = ownByTable(values);
+        return own !== undefined && own.feedingMonths > oldestMonths;
+      },
       say: `By the middle of feeding this hay would be older than ${oldestMonths} months, where the table of losses ends. Choose “I know my own loss” for it.`,
     },
     {
@@ -85,7 +88,11 @@ export default defineCalculator({
   quantities,
   results: [
     { of: 'haveTon', range: { low: 'lowHaveTon', high: 'highHaveTon', says: '{low} if they eat 15 % less than the guide, {high} if 15 % more' } },
+    { of: 'otherHaveTon', when: isWet },
     { of: 'dryMatterTon' },
+    { of: 'eatenTon', when: ({ beside }) => beside !== 'none' },
+    { of: 'chillPercent', when: ({ isColdCounted }) => isColdCounted },
+    { of: 'otherChillPercent', when: isWet },
     { of: 'ownAtFeedingTon', when: ({ onHand }) => onHand !== 'none' },
     { of: 'ownLeftTon', when: ({ onHand, buyTon, ownLeftTon }) => onHand !== 'none' && buyTon === 0 && ownLeftTon > 0 },
     { of: 'buyTon', when: ({ highBuyTon }) => highBuyTon > 0, range: { low: 'lowBuyTon', high: 'highBuyTon', says: '{low} to {high}' } },
@@ -117,12 +124,12 @@ export default defineCalculator({
     },
     {
       when: ({ moisturePercent }) => moisturePercent > 17 && moisturePercent <= 35,
-      say: 'Hay heats and can set a barn on fire, weeks after baling too: large square bales above 17 % water, large round ones above 18, small ones above 20. Keep it outside and apart, probe it daily and never alone, and call the fire service before you pull hot bales.',
+      say: 'Hay heats and can set a barn on fire, weeks after baling too: large square bales above 17 % water, large round ones above 18, small ones above 20. Keep it outside and apart. Probe it daily and never alone, twice a day from 140 °F, and call the fire service before you pull hot bales.',
       source: 'burbrink-hay-fire-2024',
     },
     {
       when: ({ moisturePercent }) => moisturePercent > 35,
-      say: 'This much water is for wrapped bales only. A torn wrap spoils the bale and can carry botulism, which kills horses first. The storage losses here are those of dry hay: give your own.',
+      say: 'This much water is for wrapped bales only. A torn wrap or a bale that did not sour can carry botulism, which kills horses first, and listeria, which is hardest on sheep and goats: throw such bales out, and ask your veterinarian before a horse gets any. The storage losses here are those of dry hay: give your own.',
       source: 'common practice',
     },
     {
@@ -151,8 +158,13 @@ export default defineCalculator({
       source: 'oklahoma-cold-feeding',
     },
     {
-      when: ({ onHand, ownStorage }) => onHand !== 'none' && ownStorage === 'rind',
-      say: 'Moldy or rotten hay can make stock abort or die, and its dust harms your lungs. Leave them room to refuse it; never grind it in, and keep it from horses.',
+      when: ({ haveTon }) => haveTon > 0,
+      say: 'Take net wrap, twine and wire off before you feed or grind. Plastic does not break down in the paunch and has killed cattle; wire and nails pierce it, and worn tire feeders shed wire.',
+      source: 'ndsu-net-wrap',
+    },
+    {
+      when: ({ haveTon }) => haveTon > 0,
+      say: 'Moldy or rotten hay can make stock abort or die, and its dust harms your lungs. Leave them room to refuse it, never grind it in, and keep it from horses and from cows in calf. Throw out any bale with a dead animal in it: one can poison the whole bale.',
       source: 'common practice',
     },
     {
@@ -165,16 +177,19 @@ export default defineCalculator({
     'It counts pounds, not quality. Whether this hay keeps this cow takes a laboratory test and, for thin, young or nursing stock, a nutritionist.',
     'Storage losses come from one table with wide ranges; months between are on a straight line, and the rainfall only picks the end of the range. Your own stack can be well outside it.',
     'Feeder trials differ: the same kind of open ring lost 6 % in one and 20 % in two others. Cows that are crowded or fed for days at once waste more.',
-    'The cold rule is for beef cattle in fair flesh. Some guides count two percent a degree for wet coats, not one.',
+    'The cold rule is for beef cattle in fair flesh. For wet coats universities print one or two percent a degree; you can switch between them, and both stand in the result.',
     'Other feed is taken to spare hay pound for pound. A little protein can make them eat more hay, much grain less.',
     'The cost is what you pay for bought hay and freight. Your own hay, fuel, labor, mineral and supplement are not in it.',
-    'A price is one quote on one day. It hangs on the year, the distance, the test and the bale.',
+    'A price is one quote on one day. It depends on the year, the distance, the test and the bale.',
     'Nobody knows the day when the grass is ready. After a drought let it grow ten to fourteen days longer than you would otherwise.',
     'A loaded round bale can roll or fall on a person. Keep it low, keep off slopes, and never work under a spear.',
   ],
-  note: ({ buyTon, loadsCount, onHand, haveTon, herd }, show) =>
+  note: ({ buyTon, loadsCount, onHand, haveTon, herd, beside, isColdCounted, coat }, show) =>
     [
-      `From ${show('fromDay')} to ${show('toDay')} (${show('periodDays')}) the herd eats ${show('dryMatterTon')} with the water out: ${haveTon === 0 ? 'the other feed covers it, and no hay is needed' : `have ${show('haveTon')} of hay as fed, ${show('lowHaveTon')} to ${show('highHaveTon')} by how much they eat`}.`,
+      `From ${show('fromDay')} to ${show('toDay')} (${show('periodDays')}) the herd eats ${show('dryMatterTon')} with the water out${beside === 'none' ? '' : `, ${show('eatenTon')} of it as hay`}: ${haveTon === 0 ? 'the other feed covers it, and no hay is needed' : `have ${show('haveTon')} of hay as fed, ${show('lowHaveTon')} to ${show('highHaveTon')} by how much they eat`}.`,
+      isColdCounted && coat === 'wet'
+        ? `Wet coats are counted at ${show('chillPercent')} more feed on a cold day; the other rule gives ${show('otherChillPercent')} and ${show('otherHaveTon')} to have.`
+        : '',
       onHand === 'none' ? '' : `Of the hay on hand ${show('ownAtFeedingTon')} will be left to feed.`,
       buyTon > 0
         ? `Buy ${show('buyTon')}: ${show('balesCount')} bales, ${show('loadsCount')} ${loadsCount === 1 ? 'load' : 'loads'}, about ${show('costUsd')} with freight, ${show('headUsdPerDay')} of bought hay for ${firstKind(herd)}.`
@@ -208,8 +223,20 @@ export default defineCalculator({
     'banta-hay-needs',
     'south-dakota-alfalfa-protein',
     'oklahoma-cold-feeding',
+    'selk-wet-coat',
+    'beck-cold-2025',
+    'kansas-cold-2025',
+    'burbrink-hay-fire-2024',
+    'cornell-hay-fires',
+    'ndsu-net-wrap',
     'anderson-turnout',
     'mayo-hay-waste-2024',
+  ],
+  changes: [
+    {
+      version: 2,
+      say: 'For a wet coat you now choose between one and two percent more feed a degree. Links from before keep one percent, as they were figured.',
+    },
   ],
   guides: ['bridging-with-hay', 'choosing-a-feeding-place', 'pulling-stock-early', 'stretching-winter-feed'],
 });

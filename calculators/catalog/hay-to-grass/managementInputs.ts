@@ -23,7 +23,7 @@ const feeders = {
   cradle: { label: 'Cradle' },
   'square-rack': { label: 'Square bales in a rack' },
   'round-rack': { label: 'Round bales in a rack' },
-  'no-rack': { label: 'Bales set out, nothing round them' },
+  'no-rack': { label: 'Bales set out, nothing around them' },
   unrolled: { label: 'Unrolled, more than a day of hay at once' },
 } as const satisfies Readonly<Record<(typeof feederWaste)[number]['feeder'], { readonly label: string }>>;
 
@@ -120,7 +120,7 @@ export const managementInputs = {
     max: 90,
     default: 20,
     shownWhen: { feeder: 'known' },
-    ask: 'Rake up and weigh what lies round one bale when it is gone, against the weight of the bale.',
+    ask: 'Rake up and weigh what lies around one bale when it is gone, against the weight of the bale.',
   }),
   baleFrom: choice({
     label: 'Bales to buy',

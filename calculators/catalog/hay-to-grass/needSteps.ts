@@ -1,4 +1,4 @@
-import { type HayStep, isDivided } from './step.ts';
+import { type HayStep, isDivided, isWet } from './step.ts';
 
 export const eatenSteps: readonly HayStep[] = [
   { kind: 'lookup', shows: 'periodDays', says: 'From {fromDay} to {toDay}, counted on the calendar.', source: 'common practice' },
@@ -13,9 +13,31 @@ export const eatenSteps: readonly HayStep[] = [
     kind: 'formula',
     shows: 'chillPercent',
     onlyWhen: ({ isColdCounted }) => isColdCounted,
-    says: 'One percent more for each degree below that.',
-    source: 'rusche-2020, general rule',
-    ways: [{ formula: String.raw`\max(\q{criticalF} - \q{feelsLikeF}, 0)` }],
+    says: 'One percent more for each degree below that; for a wet coat one or two, by the rule that you chose.',
+    source: 'rusche-2020, general rule, with selk-wet-coat',
+    ways: [
+      {
+        when: ({ coat, wetCoatRule }) => coat === 'wet' && wetCoatRule === 'two',
+        formula: String.raw`2 \max(\q{criticalF} - \q{feelsLikeF}, 0)`,
+        because: 'twice as much for a wet coat',
+      },
+      { formula: String.raw`\max(\q{criticalF} - \q{feelsLikeF}, 0)` },
+    ],
+  },
+  {
+    kind: 'formula',
+    shows: 'otherChillPercent',
+    onlyWhen: isWet,
+    says: 'And by the other rule for wet coats.',
+    source: 'beck-cold-2025, with kansas-cold-2025',
+    ways: [
+      {
+        when: ({ wetCoatRule }) => wetCoatRule === 'two',
+        formula: String.raw`\max(\q{criticalF} - \q{feelsLikeF}, 0)`,
+        because: 'the same for a wet coat as for a dry one',
+      },
+      { formula: String.raw`2 \max(\q{criticalF} - \q{feelsLikeF}, 0)`, because: 'twice as much for a wet coat' },
+    ],
   },
   {
     kind: 'formula',

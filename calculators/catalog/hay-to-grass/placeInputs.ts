@@ -53,7 +53,7 @@ export const placeInputs = {
     label: 'Count the cold',
     belongsTo: 'place',
     default: false,
-    help: 'For cattle: about 1 % more feed for each degree below what the coat can stand.',
+    help: 'For cattle: about 1 % more feed for each degree below what the coat can stand. For a wet coat some say 2 %.',
   }),
   coat: choice({
     label: 'Coat on those days',
@@ -163,7 +163,7 @@ export const placeInputs = {
     usual: 'hayUsdPerTon',
     default: 135,
     shownWhen: { pricedBy: ['ton', 'range'] },
-    help: 'At the seller’s gate. It hangs on the year, the test and the bale: note the day that you saw it.',
+    help: 'At the seller’s gate. It depends on the year, the test and the bale: note the day that you saw it.',
   }),
   lowPriceUsdPerTon: number({
     label: 'Price, low',

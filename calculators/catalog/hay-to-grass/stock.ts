@@ -115,7 +115,7 @@ export const herd = rows({
       max: 3500,
       usual: 'animalLb',
       default: 1250,
-      field: 'Scale, or a tape round the heart girth.',
+      field: 'Scale, or a tape around the heart girth.',
       ask: 'What did your last culls weigh on the sale tickets? Take the mean of three or more. Guesses run light.',
     }),
     intakePercent: number({

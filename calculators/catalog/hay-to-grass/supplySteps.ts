@@ -1,4 +1,4 @@
-import { type HayStep, hasOwn, isDivided, isOwnLooked } from './step.ts';
+import { type HayStep, hasOwn, isDivided, isOwnLooked, isWet } from './step.ts';
 
 export const onHandSteps: readonly HayStep[] = [
   {
@@ -108,12 +108,19 @@ export const haySteps: readonly HayStep[] = [
   },
   { kind: 'formula', shows: 'haveTon', says: 'Hay to have in all.', ways: [{ formula: String.raw`\q{ownUsedTon} + \q{buyTon}` }] },
   {
+    kind: 'lookup',
+    shows: 'otherHaveTon',
+    onlyWhen: isWet,
+    says: 'The whole working again with {otherChillPercent} more on a cold day, as the other rule for wet coats has it.',
+    source: 'our own',
+  },
+  {
     kind: 'formula',
     shows: 'waterTon',
     says: 'Of that, water.',
     ways: [{ formula: String.raw`\q{haveTon} \times \frac{\q{moisturePercent}}{100}` }],
   },
-  { kind: 'formula', shows: 'eatenTon', says: 'Eaten.', ways: [{ formula: String.raw`\frac{\q{hayEatenLb}}{2000}` }] },
+  { kind: 'formula', shows: 'eatenTon', says: 'Of what they eat, so much as hay.', ways: [{ formula: String.raw`\frac{\q{hayEatenLb}}{2000}` }] },
   {
     kind: 'formula',
     shows: 'feedingLostTon',

@@ -51,9 +51,11 @@ function storageEnds(values: Values): Ends & { readonly lossAt9Percent: number; 
   };
 }
 function feedingEnds({ feeder, knownFeedingPercent }: Values): Ends {
+  if (feeder === 'known') return around(knownFeedingPercent, offPoints);
   const found = feederWaste.find((each) => each.feeder === feeder);
-  const { low, likely, high } = around(found?.likelyPercent ?? knownFeedingPercent, offPoints);
-  return { low: Math.min(low, found?.lowPercent ?? low), likely, high: Math.max(high, found?.highPercent ?? high) };
+  if (!found) throw new RangeError(`feedingEnds needs a feeder of the table, got ${feeder}`);
+  const { low, likely, high } = around(found.likelyPercent, offPoints);
+  return { low: Math.min(low, found.lowPercent), likely, high: Math.max(high, found.highPercent) };
 }
 const priceEnds = (values: Values): Ends =>
   values.pricedBy === 'ton'
@@ -98,7 +100,8 @@ export function compute(values: Values) {
     (moved: Swinger | undefined, end: 'low' | 'high'): ValueOf =>
     (input) => {
       const found = ends.find((each) => each.input === input);
-      return (input === moved ? found?.[end] : found?.likely) ?? Number.NaN;
+      if (!found) throw new RangeError(`valueAt needs an input with ends, got ${input}`);
+      return input === moved ? found[end] : found.likely;
     };
   const likely = valueAt(undefined, 'low');
 
@@ -134,7 +137,9 @@ export function compute(values: Values) {
       atHighUsdPerTon: atHigh,
       swingUsdPerTon: swing,
     }));
-  const hangsOn: Swinger = swings[0]?.input ?? 'price';
+  const [widest] = swings;
+  if (!widest) throw new RangeError('compute needs an input to swing');
+  const hangsOn: Swinger = widest.input;
 
   const waterLb = (poundsPerTon * moisturePercent) / 100;
   const dryLb = poundsPerTon - waterLb;

@@ -21,8 +21,8 @@ const highBelow = 'The high price is below the likely one. Give low, likely and 
 const overDry =
   'With this much water there would be more of it than dry matter. Look at the slip again: the figure may be of the dry matter, or the water is wrong.';
 
-/** Hay that costs nothing hangs on nothing. */
-const hangs = ({ swings }: Pick<Results, 'swings'>): boolean => (swings[0]?.swingUsdPerTon ?? 0) > 0;
+/** With hay that costs nothing, nothing moves the answer. */
+const hangs = ({ swings }: Pick<Results, 'swings'>): boolean => swings.some(({ swingUsdPerTon }) => swingUsdPerTon > 0);
 
 export default defineCalculator({
   slug: 'hay-value',
@@ -89,27 +89,27 @@ export default defineCalculator({
     {
       when: ({ lossConvention, storageLossPercent, feedingLossPercent }) =>
         lossConvention === 'multiply' && storageLossPercent + feedingLossPercent > 0,
-      say: 'Putting losses on top of the price charges too little: a fifth lost makes the rest a fourth dearer, not a fifth. Set it back to dividing before you decide.',
+      say: 'Putting losses on top of the price charges too little: a fifth lost makes the rest cost a fourth more, not a fifth. Set it back to dividing before you decide.',
       source: 'wv-farm-bureau-2014',
     },
     {
       when: ({ moisturePercent }) => moisturePercent > hotPercent && moisturePercent <= wrappedPercent,
-      say: 'Hay heats and can set a barn on fire, weeks after baling too: large square bales above 17 % water, large round ones above 18, small ones above 20. Keep it outside and apart, probe it daily and never alone, and call the fire service before you pull hot bales.',
+      say: 'Hay heats and can set a barn on fire, weeks after baling too: large square bales above 17 % water, large round ones above 18, small ones above 20. Keep it outside and apart. Probe it daily and never alone, twice a day from 140 °F, and call the fire service before you pull hot bales.',
       source: 'burbrink-hay-fire-2024',
     },
     {
       when: ({ moisturePercent }) => moisturePercent > wrappedPercent,
-      say: 'This much water is for wrapped bales only. A torn wrap spoils the bale and can carry botulism, which kills horses first. The storage losses here are those of dry hay: give your own.',
+      say: 'This much water is for wrapped bales only. A torn wrap or a bale that did not sour can carry botulism, which kills horses first, and listeria, which is hardest on sheep and goats: throw such bales out, and ask your veterinarian before a horse gets any. The storage losses here are those of dry hay: give your own.',
       source: 'common practice',
     },
     {
       when: ({ storage, rindIn }) => storage === 'rind' && rindIn > 0,
-      say: 'Moldy or rotten hay can make stock abort or die, and its dust harms your lungs. Leave them room to refuse it; never grind it in, and keep it from horses.',
+      say: 'Moldy or rotten hay can make stock abort or die, and its dust harms your lungs. Leave them room to refuse it, never grind it in, and keep it from horses and from cows in calf. Throw out any bale with a dead animal in it: one can poison the whole bale.',
       source: 'common practice',
     },
     {
       when: (values) => hasSlip(values) && values.proteinDryPercent < poorProteinPercent,
-      say: 'Under 7 % protein cows eat less of it and lose flesh without a supplement, whatever it costs. Reckon that in, and have the feed planned by a nutritionist.',
+      say: 'Under 7 % protein cows eat less of it and lose flesh without a supplement, whatever it costs. Figure that in, and have the feed planned by a nutritionist.',
       source: 'south-dakota-alfalfa-protein',
     },
     {
@@ -150,7 +150,7 @@ export default defineCalculator({
       isCompared(values)
         ? `Beside feed at ${show('otherPriceUsdPerTon')} it is worth ${isWorthIt(values) ? `${show('worthUsdPerTon')} at the gate` : 'less than its freight'} by ${values.against === 'tdn' ? 'TDN' : 'protein'}.`
         : '',
-      hangs(values) ? `It hangs most on ${show('hangsOn')}.` : '',
+      hangs(values) ? `What moves it most: ${show('hangsOn')}.` : '',
     ]
       .filter((part) => part !== '')
       .join(' '),

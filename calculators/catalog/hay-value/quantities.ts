@@ -47,7 +47,7 @@ export const quantities = {
   highEatenUsdPerTon: price('The same at the high price', 'C_{high}'),
   swings: {
     kind: 'rows',
-    label: 'What it hangs on, a ton eaten',
+    label: 'What it depends on, a ton eaten',
     shown: ['input', 'atLowUsdPerTon', 'atHighUsdPerTon', 'swingUsdPerTon'],
     columns: {
       input: { kind: 'word', label: 'If only this is otherwise', words: swingers },
@@ -60,7 +60,7 @@ export const quantities = {
       swingUsdPerTon: price('Between them', 'd'),
     },
   },
-  hangsOn: { kind: 'word', label: 'It hangs most on', words: swingers },
+  hangsOn: { kind: 'word', label: 'What moves it most', words: swingers },
   boughtLb: pounds('A ton bought', 'T'),
   waterLb: pounds('Water', 'T_m'),
   storageLostLb: pounds('Lost in storage', 'T_s'),

@@ -179,7 +179,7 @@ const swingSteps: readonly HayStep[] = [
   {
     kind: 'rows',
     of: 'swings',
-    says: 'What the answer hangs on: one thing at a time goes to its low and its high end while the rest stays. The price has your ends; storage runs from {lowStoragePercent} to {highStoragePercent}, feeding from {lowFeedingPercent} to {highFeedingPercent}, water from {lowMoisturePercent} to {highMoisturePercent}; a guessed bale may weigh a tenth less. Ends are the published ones, or five points either way for a loss, three for water and an inch of rind where that is more or nothing is published.',
+    says: 'What the answer depends on: one thing at a time goes to its low and its high end while the rest stays. The price has your ends; storage runs from {lowStoragePercent} to {highStoragePercent}, feeding from {lowFeedingPercent} to {highFeedingPercent}, water from {lowMoisturePercent} to {highMoisturePercent}; a guessed bale may weigh a tenth less. Ends are the published ones, or five points either way for a loss, three for water and an inch of rind where that is more or nothing is published.',
     source: 'our own, with huhnke-bae1716 and lalman-feeders',
     formulas: {
       atLowUsdPerTon: String.raw`\frac{\q{lowDeliveredUsdPerTon}}{\q{lowRatio}}`,

@@ -35,7 +35,14 @@ export default defineCases(definition, [
   eaten('a 1,350-lb cow at 2.5 %', own(1, 1350, 2.5), '33.75', 'banta-hay-needs', 'Example'),
   eaten('a 1,200-lb cow at 2.8 %', own(1, 1200, 2.8), '33.6', 'pasture-inventory-2015', 'First approach'),
   eaten('a 1,050-lb cow at 3 %', own(1, 1050, 3), '31.5', 'rinehart-graziers-math', 'Daily intake'),
-  eaten('a growing animal of 700 lb by the guide', 'herd.stock=growing&herd.count=1&herd.weight=700lb', '21', 'mullenix-2022', 'Growing cattle'),
+  {
+    name: 'the most that a guide prints for growing cattle',
+    query: 'herd.stock=growing&herd.count=1&herd.weight=700lb',
+    expect: { 'kinds.0.highPercent': '3.0' },
+    source: 'mullenix-2022',
+    where: 'Growing cattle',
+    seen: 'print',
+  },
   ...chart.map(
     ([stock, weightLb, percent, eatenUnitsAu]): Case => ({
       name: `units by what one eats: ${stock} of ${weightLb} lb`,

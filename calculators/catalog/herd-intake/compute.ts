@@ -2,7 +2,8 @@ import { animalUnitMonthLb } from '../../math/herd/animalUnitMonthLb.ts';
 import { animalUnits } from '../../math/herd/animalUnits.ts';
 import { dailyIntakeLb } from '../../math/herd/dailyIntakeLb.ts';
 import { herdAnimalUnits } from '../../math/herd/herdAnimalUnits.ts';
-import { animalUnitDay, monthDays } from '../../tables/animalUnits.ts';
+import { monthRule } from '../../math/herd/monthRule.ts';
+import { needThere } from '../../math/need.ts';
 import { type Month, months } from '../../tables/months.ts';
 import { guidePercents, isBreeding, type Quality, type Stage, type Stock, stageFromBirth } from './guide.ts';
 
@@ -11,14 +12,6 @@ export const guideErrorPercent = 17;
 /** Units of a calf over four months where it is counted as a fixed share. */
 const fixedCalfUnits = 0.3;
 
-type DayConvention = (typeof animalUnitDay)[number]['convention'];
-type DaysConvention = (typeof monthDays)[number]['convention'];
-function monthRule(day: DayConvention, days: DaysConvention): { readonly lbPerDay: number; readonly days: number } {
-  const pounds = animalUnitDay.find(({ convention }) => convention === day);
-  const length = monthDays.find(({ convention }) => convention === days);
-  if (!pounds || !length) throw new RangeError(`monthRule needs two conventions of the tables, got ${day}, ${days}`);
-  return { lbPerDay: pounds.lbPerDay, days: length.days };
-}
 const monthRules = {
   'lb-600': monthRule('idaho', 'round'),
   'lb-750': monthRule('oregon', 'round'),
@@ -75,7 +68,7 @@ function percentsOf({ stageFrom, intakeFrom, quality }: Asked, line: Line, month
 function yearOf(asked: Asked) {
   if (asked.stageFrom !== 'birth-month') return [];
   return monthKeys.map((inMonth, index) => {
-    const lengthDays = monthLengths[index] ?? 30;
+    const lengthDays = needThere('yearOf', `days of ${inMonth}`, monthLengths[index]);
     const inMonthLbPerDay = asked.herd.reduce(
       (total, line) =>
         total + dailyIntakeLb({ head: line.countHead, weightLb: line.weightLb, intakePercent: percentsOf(asked, line, inMonth).likelyPercent }),

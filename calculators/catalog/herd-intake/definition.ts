@@ -3,9 +3,14 @@ import { compute, guideErrorPercent } from './compute.ts';
 import { inputs } from './inputs.ts';
 import { quantities } from './quantities.ts';
 
+type Kind = ReturnType<typeof compute>['kinds'][number];
+/** Do mothers of these kinds nurse, while no line is for their young? */
+const lacksYoung = (kinds: readonly Kind[], mothers: readonly Kind['stock'][], young: Kind['stock']): boolean =>
+  kinds.some(({ stock, stage }) => mothers.includes(stock) && stage === 'nursing') && !kinds.some(({ stock }) => stock === young);
+
 export default defineCalculator({
   slug: 'herd-intake',
-  version: 1,
+  version: 2,
   title: 'Dry matter intake of a herd',
   inputs,
   refusals: [{ at: 'herd', when: ({ herd }) => herd.every(({ countHead }) => countHead === 0), say: 'Put in at least one head of stock.' }],
@@ -45,8 +50,8 @@ export default defineCalculator({
     { of: 'kinds' },
     { of: 'yearMonths', when: ({ stageFrom }) => stageFrom === 'birth-month' },
     { of: 'yearTon', when: ({ stageFrom }) => stageFrom === 'birth-month' },
-    { of: 'unitsAu' },
-    { of: 'otherRuleAu' },
+    { of: 'allLinearAu' },
+    { of: 'allMetabolicAu' },
     { of: 'eatenUnitsAu' },
     { of: 'ruleMonthLb' },
     { of: 'calfCounts', when: ({ calvesHead }) => calvesHead > 0 },
@@ -218,9 +223,14 @@ export default defineCalculator({
       source: 'common practice',
     },
     {
-      when: ({ kinds }) => kinds.some(({ stage }) => stage === 'nursing') && !kinds.some(({ stock }) => stock === 'calf' || stock === 'lamb'),
-      say: 'There is no line for calves or lambs on their mothers. From about three months they graze, so give them one.',
+      when: ({ kinds }) => lacksYoung(kinds, ['cow', 'heifer'], 'calf'),
+      say: 'Cows nurse, and no line is for calves on their mothers. From about three months calves graze, so give them one.',
       source: 'unl-stocking-creep',
+    },
+    {
+      when: ({ kinds }) => lacksYoung(kinds, ['ewe', 'doe'], 'lamb'),
+      say: 'Ewes or does nurse, and no line is for their young. Lambs and kids graze within weeks, so give them one as growing lambs.',
+      source: 'common practice',
     },
     {
       when: ({ kinds }) => kinds.some(({ stock }) => stock === 'horse') && kinds.some(({ stock }) => stock !== 'horse'),
@@ -236,13 +246,14 @@ export default defineCalculator({
   limits: [
     'It says what stock eat, not what they waste or trample. Hay put out and grass grown must be more.',
     'It takes one day, and by birth months the months round it. Appetite also changes with the feed and in heat and cold, and the head that you sell or buy must be put in by hand.',
-    'Guides disagree, and your cows have not read them. A week of weighed hay beats any table. The range under the result takes in how far the usual guides missed in trials of cows; for other kinds it is borrowed.',
+    'Guides disagree, and your cows may not eat like any of them. A week of weighed hay beats any table. The range under the result takes in how far the usual guides missed in trials of cows; for other kinds of stock that same range is borrowed.',
+    'For stockers the guides print 3 % of weight. The equation for growing cattle gives 1.8 to 2.6 % for calves and 2.4 to 3.1 % for yearlings, by weight and feed, so 2.5 is taken, from 2 to 3. A light yearling on good grass eats the most.',
     'The figures for ewes and does near birth or nursing, for growing lambs and for mares are partly from memory of the feeding standards.',
-    'An animal unit is a way to count, not a measured thing. Two people can both be right and 50 % apart. Write the pounds beside it.',
+    'An animal unit is a way of counting, not something measured. Two people can both be right and 50 % apart. Write the pounds beside it.',
     'Pounds here have the water out. Air-dry hay or range yields hold about a tenth of water more.',
   ],
-  note: (_, show) =>
-    `The herd eats about ${show('herdLbPerDay')} with the water out (${show('lowLbPerDay')} to ${show('highLbPerDay')}), ${show('monthTon')} in a month of ${show('ruleDays')}. That is ${show('unitsAu')} by weight, or ${show('eatenUnitsAu')} by what they eat at ${show('ruleLbPerDay')} each.`,
+  note: ({ weightRule }, show) =>
+    `The herd eats about ${show('herdLbPerDay')} with the water out (${show('lowLbPerDay')} to ${show('highLbPerDay')}), ${show('monthTon')} in a month of ${show('ruleDays')}. That is ${show('allLinearAu')} straight by weight${weightRule === 'linear' ? ' (your rule)' : ''}, ${show('allMetabolicAu')} by metabolic weight${weightRule === 'metabolic' ? ' (your rule)' : ''}, and ${show('eatenUnitsAu')} by what they eat at ${show('ruleLbPerDay')} each.`,
   picture: {
     kind: 'shares',
     whole: 'herdLbPerDay',
@@ -255,6 +266,7 @@ export default defineCalculator({
   sources: [
     'hibberd-thrift-1992',
     'michigan-beef-notes',
+    'nrc-beef-1996',
     'mullenix-2022',
     'luling-foundation',
     'banta-agproud',
@@ -273,6 +285,12 @@ export default defineCalculator({
     'drovers-grazing-plan-2012',
     'texas-animal-units',
     'nrcs-range-guides',
+  ],
+  changes: [
+    {
+      version: 2,
+      say: 'A stocker or growing heifer is taken to eat 2.5 % of its weight, from 2 to 3, no longer 3: that is the top of what the equation for growing cattle gives.',
+    },
   ],
   guides: ['feeding-the-herd', 'sheep-goats-and-horses'],
 });

@@ -9,7 +9,7 @@ const small = 'Sheep and goats';
 const stock = choice({
   label: 'Kind of stock',
   belongsTo: 'place',
-  help: 'Choosing one fills in a common weight; mend it to fit yours.',
+  help: 'Choosing one fills in a common weight; change it to fit yours.',
   default: 'cow',
   options: {
     cow: { label: stockWords.cow, group: cattle, fills: { weightLb: 1250 } },
@@ -52,7 +52,7 @@ export const inputs = {
     shownWhen: { intakeFrom: 'guide' },
     help: 'Only the cattle guides split it. Poor feed passes slowly, so cows eat less of it, not more.',
     ask: 'Take a handful. Stems that snap and no green is poor. Some green leaf is fair. Mostly green leaf is good.',
-    field: 'A lab slip says it best: digestible nutrients (TDN) under 52 % are poor, 52 to 59 % fair, over 59 % good.',
+    field: 'A lab test says it best: digestible nutrients (TDN) under 52 % are poor, 52 to 59 % fair, over 59 % good.',
     options: {
       poor: { label: 'Poor: brown, stemmy, weathered' },
       fair: { label: 'Fair: some green leaf, or decent grass hay' },
@@ -109,7 +109,7 @@ export const inputs = {
         usual: 'animalLb',
         default: 1250,
         field: 'A scale, or a weigh tape round the heart girth.',
-        ask: 'What did your last culls weigh on the sale tickets? Take the mean of three or more. Guesses run light.',
+        ask: 'What did your last culls weigh on the sale tickets? Average three or more. Guesses run light.',
       }),
       ownPercent: number({
         label: 'Eats a day, share of its weight',

@@ -81,7 +81,8 @@ function probeOf({ probe, moisture, pushes }: Pick<Asked, 'probe' | 'moisture' |
   const summary = probeSummary(pushes.map(({ gauge, stopIn }) => (gauge === 'passed' ? stopIn : Number.POSITIVE_INFINITY)));
   return {
     stoppedPercent: summary.stoppedPercent,
-    medianStopIn: summary.medianStopIn ?? 0,
+    // Where nothing stopped the probe there is no such depth, and none is shown.
+    medianStopIn: summary.medianStopIn === undefined ? 0 : summary.medianStopIn,
     pushesCount: pushes.length,
     probeSays: summary.degree,
   };

@@ -36,7 +36,7 @@ export default defineCalculator({
   compute,
 }).describe({
   question: 'Is it packed?',
-  lead: 'Weigh a few cores of known volume. Stones are taken out, the mean is set against what roots bear in your texture, each published list under its own name.',
+  lead: 'Weigh a few cores of known volume. Stones are taken out, and the mean is compared with what roots can stand in your texture, by each published list under its own name.',
   searchWords: [
     'bulk density',
     'compaction',
@@ -183,13 +183,18 @@ export default defineCalculator({
     },
     {
       when: ({ packed }) => packed === 'packed',
-      say: 'Before you rip anything, call to have buried lines marked, and dig to see where the tight layer starts and ends. Ripping wet ground packs it more, and ground ripped and grazed at once packs again.',
+      say: 'Before you rip anything, dig to see where the tight layer starts and ends, and call 811: a ripper goes deeper than many lines lie. Ripping wet ground packs it more, and ground ripped and grazed at once packs again.',
       source: 'common practice',
     },
     {
       when: () => true,
-      say: 'Dry soil in an oven with the window open and nobody’s food in it. Wear gloves: a can of soil out of the oven burns. Wear glasses when you hammer a ring in.',
-      source: 'common practice',
+      say: 'Call 811 a few working days before you drive a ring, push a probe or use an auger, so buried lines get marked. The call is free. It doesn’t cover lines of your own. Wear safety glasses when you hammer a ring in.',
+      source: 'idaho-one-call-farm, with oklahoma-one-call',
+    },
+    {
+      when: () => true,
+      say: 'Dry soil in an oven with the window open and nobody’s food in it, and wear gloves: the can comes out hot enough to burn. In a microwave use no metal, put a cup of water in beside the soil, run it a few minutes at a time, and stay there; stones can burst, and soil full of roots can smoke and catch fire.',
+      source: 'astm-d4643, heat sink and short turns; fire by common practice',
     },
   ],
   limits: [
@@ -197,10 +202,10 @@ export default defineCalculator({
     'The lists stand for roots of crops in plain mineral soil. They do not hold for peat, for fresh ash soils or for more than a little gypsum.',
     'Clay that swells is denser dry than wet. Take its cores moist, and compare cores of like moisture.',
     'Old root channels, cracks and worm holes let roots through ground that these numbers call tight. Dig and look at the roots before you believe a number.',
-    'A probe adds the depth of the hard layer, no more. Its reading goes by moisture before anything else.',
+    'A probe adds the depth of the hard layer, no more. Its reading depends on moisture before anything else.',
   ],
   note: ({ packed, probe, probeSays, coresCount }, show) => {
-    const texture = show('texture').split(': ')[1] ?? 'this texture';
+    const texture = show('texture').replace(/^.*: /, '');
     const says = {
       packed: `packed for ${texture} by every published list that tells from when on roots suffer`,
       'lists-differ': `packed by some published lists for ${texture} and not by others`,
@@ -211,7 +216,7 @@ export default defineCalculator({
     const reading = probeSays === 'too-dry' || probeSays === 'too-wet' ? means[probeSays] : `met ${show('probeSays').toLowerCase()}`;
     const pushed = probe === 'pushed' ? ` The probe ${reading}.` : '';
     const cores = coresCount === 1 ? 'One core' : `Mean of ${show('coresCount')} cores`;
-    const range = coresCount === 1 ? '' : ` (${show('lowGPerCm3').split(' ')[0] ?? ''} to ${show('highGPerCm3')})`;
+    const range = coresCount === 1 ? '' : ` (${show('lowGPerCm3').replace(/ .*$/, '')} to ${show('highGPerCm3')})`;
     return `${cores}: the soil without stones weighs ${show('fineGPerCm3')}${range}, ${show('porosityPercent')} of it pores: ${says}.${pushed}`;
   },
   picture: {
@@ -229,6 +234,16 @@ export default defineCalculator({
       say: 'A list that does not tell from when on roots suffer is no longer counted as one by which they don’t. “Perhaps” can have become “Yes”.',
     },
   ],
-  sources: ['illinois-nres201-2011', 'ufl-critical-bulk-density', 'nrcs-bulk-density-sheet', 'arshad-1996', 'ucdavis-ssc100', 'duiker-2002'],
+  sources: [
+    'illinois-nres201-2011',
+    'ufl-critical-bulk-density',
+    'nrcs-bulk-density-sheet',
+    'arshad-1996',
+    'ucdavis-ssc100',
+    'duiker-2002',
+    'idaho-one-call-farm',
+    'oklahoma-one-call',
+    'astm-d4643',
+  ],
   guides: ['loosening-packed-ground'],
 });

@@ -34,6 +34,7 @@ export default defineEdges(definition, {
       silent: pushes(15, 30),
     }),
     edge('Before you rip anything', { on: hundred, raised: 'cores.core=155g', silent: 'cores.core=154.9g' }),
+    always('Call 811 a few working days'),
     always('Dry soil in an oven'),
     edge('In one core the stones weigh', { on: 'stones=jar', raised: 'cores.stone=490g,0g,0g', silent: 'cores.stone=489g,0g,0g' }),
     edge('In one core the stones take', { on: 'stones=jar', raised: 'cores.jar=348ml,0ml,0ml', silent: 'cores.jar=347ml,0ml,0ml' }),

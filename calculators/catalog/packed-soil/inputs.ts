@@ -6,7 +6,7 @@ export const inputs = {
     label: 'Wet some of the soil and squeeze out a ribbon',
     belongsTo: 'place',
     default: 'silt-loam',
-    help: 'What counts as packed goes by texture. Take the soil from the depth of the cores.',
+    help: 'What counts as packed depends on texture. Take the soil from the depth of the cores.',
     options: ribbons,
   }),
   volumeFrom: choice({

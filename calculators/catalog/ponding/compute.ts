@@ -4,7 +4,7 @@ import { type RainStep, stormInfiltration } from '../../math/infiltration/stormI
 import { inchAcresToGallons } from '../../math/water/waterVolume.ts';
 import { greenAmptTextures } from '../../tables/greenAmptTextures.ts';
 import type { RainType } from '../../tables/peakFlow.ts';
-import { isRibbon, type RibbonTexture } from './textures.ts';
+import { exchangedTextures, isExchanged, isRibbon, type RibbonTexture } from './textures.ts';
 
 const cmPerIn = 2.54;
 
@@ -55,15 +55,17 @@ function soilOf({ texture, conductivityInPerHr, suctionIn, roomPercent, wetness,
   };
 }
 
+/** The other conductivity where two in the table may have changed places. */
+const doubtedCmPerHr = (texture: Asked['texture']): number | undefined =>
+  isExchanged(texture) ? greenAmptTextures.textures[exchangedTextures[texture]].conductivityCmPerHr : undefined;
+
 /** Rates for the plot at the start, the end and a few moments between of every stretch. */
-function curveOf(steps: readonly RainStep[], storm: ReturnType<typeof stormInfiltration>, soil: WettingSoil) {
+function curveOf({ rows }: ReturnType<typeof stormInfiltration>, soil: WettingSoil) {
   // Closer together at first, where the rate falls fast.
-  const betweenCount = steps.length === 1 ? 8 : 2;
+  const betweenCount = rows.length === 1 ? 8 : 2;
   let atHr = 0;
   let soakedCm = 0;
-  return steps.flatMap(({ hours, rainCm }, index) => {
-    const row = storm.rows[index];
-    const pondedHours = row?.pondedHours ?? 0;
+  return rows.flatMap(({ hours, rainCm, pondedHours, infiltratedCm }) => {
     const rate = rainCm / hours;
     const dryHours = hours - pondedHours;
     const startHr = atHr;
@@ -80,7 +82,7 @@ function curveOf(steps: readonly RainStep[], storm: ReturnType<typeof stormInfil
         : [{ atHr: startHr + hours, intake: rate }]),
     ];
     atHr += hours;
-    soakedCm += row?.infiltratedCm ?? 0;
+    soakedCm += infiltratedCm;
     return points.map((point) => ({
       atHr: point.atHr,
       rainInPerHr: rate / cmPerIn,
@@ -96,10 +98,10 @@ export function compute(asked: Asked) {
   const soil: WettingSoil = { conductivityCmPerHr: ground.conductivityCmPerHr, suctionCm: ground.suctionCm, moistureDeficit: ground.roomShare };
   const storm = stormInfiltration({ steps, soil });
   const lostAt = (times: number) => stormInfiltration({ steps, soil: { ...soil, conductivityCmPerHr: times * soil.conductivityCmPerHr } }).runoffCm;
+  const otherBookCmPerHr = doubtedCmPerHr(asked.texture) ?? ground.bookCmPerHr;
   let startCm = 0;
   let startMin = 0;
-  const lines = steps.map(({ hours, rainCm }, index) => {
-    const { infiltratedCm = rainCm, runoffCm = 0, pondedHours = 0 } = storm.rows[index] ?? {};
+  const lines = storm.rows.map(({ hours, rainCm, infiltratedCm, runoffCm, pondedHours }) => {
     const minutes = 60 * hours;
     const standsMin = 60 * pondedHours;
     const rateCmPerHr = rainCm / hours;
@@ -128,7 +130,8 @@ export function compute(asked: Asked) {
   });
   const sum = (of: (line: (typeof lines)[number]) => number): number => lines.reduce((total, line) => total + of(line), 0);
   const first = lines.find(({ standsMin }) => standsMin > 0);
-  const pondsAfterMin = (first?.fromMin ?? 0) + (first?.dryMin ?? 0);
+  const { fromMin: beforeMin, dryMin: firstDryMin } = first ?? { fromMin: 0, dryMin: 0 };
+  const pondsAfterMin = beforeMin + firstDryMin;
   const totalRainCm = sum((line) => line.rainCm);
   const totalRunoffCm = sum((line) => line.runoffCm);
   const totalSoakedCm = sum((line) => line.infiltratedCm);
@@ -144,8 +147,8 @@ export function compute(asked: Asked) {
     totalRunoffCm,
     totalSoakedCm,
     totalStandsMin: sum((line) => line.standsMin),
-    beforeMin: first?.fromMin ?? 0,
-    firstDryMin: first?.dryMin ?? 0,
+    beforeMin,
+    firstDryMin,
     pondsAfterMin,
     pondsAfterHr: pondsAfterMin / 60,
     fellIn: totalRainCm / cmPerIn,
@@ -153,12 +156,14 @@ export function compute(asked: Asked) {
     soakedIn: totalSoakedCm / cmPerIn,
     lowRunoffIn: lostAt(2) / cmPerIn,
     highRunoffIn: lostAt(0.5) / cmPerIn,
+    otherBookCmPerHr,
+    otherRunoffIn: lostAt(otherBookCmPerHr / ground.bookCmPerHr) / cmPerIn,
     runoffPercent: (100 * totalRunoffCm) / totalRainCm,
     runoffGal: inchAcresToGallons(totalRunoffCm / cmPerIn),
     evenRunoffIn: evenCm / cmPerIn,
     endRateCmPerHr,
     endRateInPerHr: endRateCmPerHr / cmPerIn,
     hardestInPerHr: Math.max(...lines.map((line) => line.rateInPerHr)),
-    curve: curveOf(steps, storm, soil),
+    curve: curveOf(storm, soil),
   };
 }

@@ -3,12 +3,14 @@ import { compute } from './compute.ts';
 import { inputs } from './inputs.ts';
 import { quantities } from './quantities.ts';
 import { steps } from './steps.ts';
-import { soilName } from './textures.ts';
+import { isExchanged, soilName } from './textures.ts';
 
 /** Some way over the hardest minute on record, about an inch and a quarter (from memory). */
 const hardestEverInPerHr = 100;
 /** Less than this is told as 0.0. */
 const leastToldIn = 0.05;
+
+const isDoubted = ({ texture }: { readonly texture: string }): boolean => isExchanged(texture);
 
 export default defineCalculator({
   slug: 'ponding',
@@ -35,7 +37,7 @@ export default defineCalculator({
   compute,
 }).describe({
   question: 'When does a hard rain start to pond, and how much of it runs off?',
-  lead: 'When water starts to stand on your ground in a burst, how much runs off, and the same storm on another soil or on ground that your own ring tests set apart.',
+  lead: 'When water starts to stand on your ground in a burst, how much runs off, and the same storm on another soil or on ground where your own ring tests came out different.',
   searchWords: [
     'cloudburst',
     'gully washer',
@@ -66,6 +68,15 @@ export default defineCalculator({
       when: ({ ponds }) => ponds === 'stands',
       range: { low: 'lowRunoffIn', high: 'highRunoffIn', says: '{low} if this ground takes water twice as fast as that, {high} if half as fast' },
     },
+    {
+      of: 'otherRunoffIn',
+      when: isDoubted,
+      range: {
+        low: 'bookCmPerHr',
+        high: 'otherBookCmPerHr',
+        says: 'the table has {low} for this soil when soaked; the other of the two has {high}',
+      },
+    },
     { of: 'runoffPercent', when: ({ ponds }) => ponds === 'stands' },
     { of: 'soakedIn' },
     { of: 'runoffGal', when: ({ ponds }) => ponds === 'stands' },
@@ -94,6 +105,11 @@ export default defineCalculator({
       source: 'our own, rings that vary by 80 percent',
     },
     {
+      when: isDoubted,
+      say: 'The table may have loam and silt loam the wrong way round. It gives them 0.13 and 0.26 inches an hour (0.34 and 0.65 cm), when half of the soaked rates in the list its authors printed a year before would be 0.26 and 0.13. All copies agree, so the printed value is used here, and the results show what the other one would give. The doubt is our own; we know of no publication that shares it.',
+      source: 'rawls-1982, against rawls-1983',
+    },
+    {
       when: ({ runoffIn }) => runoffIn >= 1,
       say: 'An inch off every acre can wash out a crossing or a weak pond dam. A pond, dam or waterway to catch it is an engineer’s job and needs local permits.',
       source: 'common practice',
@@ -114,10 +130,12 @@ export default defineCalculator({
       const slower = values.highRunoffIn < leastToldIn ? '' : `; if the ground is half as fast, ${show('highRunoffIn')} runs off`;
       return `${rain}: by usual figures for such soil all of it soaks in${slower}.`;
     }
+    const doubt = isDoubted(values) ? `, ${show('otherRunoffIn')} if the table has loam and silt loam the wrong way round` : '';
     const stands = values.pondsAfterMin < 1 ? 'almost at once' : `after about ${show(values.storm === 'day' ? 'pondsAfterHr' : 'pondsAfterMin')}`;
-    return `${rain}: water stands ${stands}; about ${show('runoffIn')} runs off (${show('lowRunoffIn')} if the ground is twice as fast, ${show('highRunoffIn')} if half as fast), ${show('soakedIn')} soaks in.`;
+    return `${rain}: water stands ${stands}; about ${show('runoffIn')} runs off (${show('lowRunoffIn')} if the ground is twice as fast, ${show('highRunoffIn')} if half as fast${doubt}), ${show('soakedIn')} soaks in.`;
   },
+  wholes: [{ whole: 'fellIn', parts: ['runoffIn', 'soakedIn'] }],
   picture: { kind: 'lines', rows: 'curve', x: 'atHr', ys: ['rainInPerHr', 'intakeInPerHr'], mark: { at: 'pondsAfterHr', says: 'water stands' } },
-  sources: ['rawls-1983', 'mein-larson-1971', 'chow-1988', 'scs-1986-distributions'],
+  sources: ['rawls-1983', 'rawls-1982', 'mein-larson-1971', 'chow-1988', 'scs-1986-distributions'],
   guides: ['letting-water-in', 'where-rain-goes'],
 });

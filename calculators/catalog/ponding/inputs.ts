@@ -147,7 +147,7 @@ export const inputs = {
     min: 0.02,
     max: 60,
     default: 1,
-    help: 'Second pouring, middle of three rings or more.',
+    help: 'Second pouring, the geometric mean of three rings or more, as “Infiltration rate from a ring test” gives it.',
     shownWhen: { rings: 'both' },
   }),
   ringThereInPerHr: number({

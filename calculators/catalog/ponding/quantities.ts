@@ -54,6 +54,8 @@ export const quantities = {
   soakedIn: inches('Soaks in', 'F'),
   lowRunoffIn: inches('Runs off if the ground is twice as fast', 'Q_{low}'),
   highRunoffIn: inches('Runs off if it is half as fast', 'Q_{high}'),
+  otherBookCmPerHr: amount('Book value if loam and silt loam changed places', "K_{book}'", 'cm/hr', 3),
+  otherRunoffIn: inches('Runs off if loam and silt loam changed places in the table', "Q'"),
   runoffPercent: amount('Share of the rain that runs off', 'q', 'pct', 0),
   runoffGal: { ...amount('Runs off each acre', 'V', 'gal', 0), significant: 2 },
   evenRunoffIn: inches('Would run off if the same rain came evenly over a day', 'Q_{even}'),

@@ -1,5 +1,6 @@
 import type { Step } from '../../kit/steps.ts';
 import type { Asked, compute } from './compute.ts';
+import { isExchanged } from './textures.ts';
 
 type Results = ReturnType<typeof compute>;
 type Values = Asked & Results;
@@ -169,6 +170,20 @@ export const steps: readonly Step<Values, Results>[] = [
     source: 'our own',
   },
   { kind: 'lookup', shows: 'highRunoffIn', says: 'And with half of it.', source: 'our own' },
+  {
+    kind: 'lookup',
+    shows: 'otherBookCmPerHr',
+    onlyWhen: ({ texture }) => isExchanged(texture),
+    says: 'Half of what an earlier list by the same authors prints for loam and silt loam fits the other of the two. If they changed places, this is the rate.',
+    source: 'rawls-1982, saturated conductivity, against rawls-1983, table 1',
+  },
+  {
+    kind: 'lookup',
+    shows: 'otherRunoffIn',
+    onlyWhen: ({ texture }) => isExchanged(texture),
+    says: 'The same storm once more with that rate.',
+    source: 'our own',
+  },
   {
     kind: 'lookup',
     shows: 'evenRunoffIn',

@@ -227,7 +227,7 @@ export default defineCalculator({
     },
     {
       when: ({ rateInPerHr }) => rateInPerHr > 6,
-      say: 'So hard a rain is rare, and good sod sheds part of it too. People who know their own storms may not believe the tray.',
+      say: 'Rain this hard is rare, and even good sod sheds part of it. People who know their own storms may not believe the tray.',
       source: 'common practice',
     },
     {
@@ -242,13 +242,13 @@ export default defineCalculator({
     },
     {
       when: (values) => isRead(values) && values.heldMl < 0,
-      say: 'The jars hold a little more than was put on. That much is reading error; call two trays that close alike.',
+      say: 'The jars hold a little more than was put on. That much is reading error; two trays that close count as alike.',
       source: 'common practice',
     },
   ],
   limits: [
     'It cannot tell how much rain your pasture takes. A ring in the ground, a gauge and a hard storm can: see “Infiltration from a ring test” and “Runoff from rainfall depth”.',
-    'One pair of trays is one pair. Sods from a step apart differ. Cut two or three of each, or call it a picture and not a proof.',
+    'One pair of trays is only one pair. Sods cut a step apart differ. Cut two or three of each, or call it a picture and not a proof.',
     'Two trays that differ by less than a tenth of the water are alike.',
     'The words on what people should see are what usually happens. Yours may do otherwise, and then yours is right.',
     'Dry sod can shed its first water, soaked sod sheds all of it, and a thin slab drains faster than a field. Wet both trays alike the evening before.',
@@ -262,6 +262,7 @@ export default defineCalculator({
     const told = values.alike ? 'This ranks the trays and measures nothing.' : 'The trays were not set up alike, so it tells nothing.';
     return `${set} ${cover}: ${first}; ${show('throughPercent')} came out below. ${told}`;
   },
+  wholes: [{ parts: ['runoffPercent', 'throughPercent', 'heldPercent'] }],
   picture: {
     kind: 'shares',
     whole: 'pourMl',

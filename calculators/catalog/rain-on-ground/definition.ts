@@ -1,10 +1,20 @@
 import { defineCalculator } from '../../kit/define.ts';
+import type { ValuesOf } from '../../kit/inputs.ts';
 import { compute } from './compute.ts';
 import { inputs } from './inputs.ts';
 import { quantities } from './quantities.ts';
 
-const drinkRange = ({ stockDays, highStockDays }: { readonly stockDays: number; readonly highStockDays: number }): string =>
-  stockDays === highStockDays ? 'all by one figure a head' : '{low} by the published list that asks for most, {high} by the one that asks for least';
+type Drunk = Pick<ValuesOf<typeof inputs>, 'stock'> & { readonly stockDays: number; readonly highStockDays: number };
+/** A figure of one's own is in both ends, and no list asks for it. */
+function drinkRange({ stock, stockDays, highStockDays }: Drunk): string {
+  const isOwn = stock.map(({ kind }) => kind === 'other');
+  if (isOwn.every(Boolean)) return 'by your own figure a head';
+  if (stockDays === highStockDays) return 'all by one figure a head';
+  const own = isOwn.some(Boolean) ? '; your own figures are the same in both' : '';
+  return highStockDays / stockDays < 1.05
+    ? `the published lists differ by less than 5 percent${own}`
+    : `{low} by the published list that asks for most, {high} by the one that asks for least${own}`;
+}
 
 export default defineCalculator({ slug: 'rain-on-ground', version: 1, title: 'Gallons from rain on an acre or a roof', inputs, compute }).describe({
   question: 'How much water is this rain on my ground?',
@@ -163,6 +173,11 @@ export default defineCalculator({ slug: 'rain-on-ground', version: 1, title: 'Ga
     },
     {
       when: ({ surface }) => surface === 'roof',
+      say: 'Never climb into a cistern or a closed tank, not even to pull somebody out. The air in it can knock a person down at once, and most who die in such places went in to rescue another. Call 911 from outside. Cleaning and repair inside are for people trained and equipped for confined spaces.',
+      source: 'niosh-86-110, summary',
+    },
+    {
+      when: ({ surface }) => surface === 'roof',
       say: 'Water weighs more than 8 lb a gallon. Stand a tank on firm, level ground, keep children out of it with a lid that locks, and mind the ladder at the gutter.',
       source: 'common practice',
     },
@@ -208,6 +223,7 @@ export default defineCalculator({ slug: 'rain-on-ground', version: 1, title: 'Ga
     'pennington-2014',
     'weathers-1913',
     'klausmeyer-watering',
+    'niosh-86-110',
   ],
   guides: ['keeping-a-rain-record', 'where-rain-goes'],
 });

@@ -4,7 +4,8 @@ import definition from './definition.ts';
 /** A list of yearly amounts as somebody would paste it: each stands in a January, so that one month looks back over one year's figure. */
 const yearly = (unit: string, firstYear: number, amounts: readonly string[]): string =>
   [`year,month,rain (${unit})`, ...amounts.map((amount, index) => `${firstYear + index},1,${amount}`)].join('\n');
-const upTo = (year: number): string => `window=1mo&until=${year}-01-31`;
+/** The publications count each year among its own judges. */
+const upTo = (year: number): string => `window=1mo&own-year=counted-in&until=${year}-01-31`;
 const number = (query: string, records: Readonly<Record<string, string>>, path: string): number =>
   Number(resultAt(runQuery(definition, query, records), path));
 

@@ -19,7 +19,8 @@ import { runningTotals } from './runningTotals.ts';
 type Asked = ValuesOf<typeof inputs>;
 /** Under so many years a fitted curve says more than the record bears. */
 export const fewestIndexYears = 30;
-const fewestDecileYears = 9;
+/** A shorter record cannot tell its outer tenths apart. */
+export const fewestDecileYears = 9;
 const mostSpells = 6;
 const mostDriest = 5;
 
@@ -32,6 +33,7 @@ const nothing = {
   endsDay: 0,
   totalIn: 0,
   unreadDays: 0,
+  recordCount: 0,
   yearsCount: 0,
   leftOutCount: 0,
   drierCount: 0,
@@ -40,6 +42,7 @@ const nothing = {
   medianIn: 0,
   ofMeanPercent: 0,
   ofMedianPercent: 0,
+  otherMedianPercent: 0,
   quarterPlaceCount: 0,
   quarterBelowIn: 0,
   quarterAboveIn: 0,
@@ -59,18 +62,20 @@ const nothing = {
   indexError: 0,
   lowIndex: 0,
   highIndex: 0,
+  otherIndex: 0,
   verdict: 'near-normal' as PrecipitationIndexClass,
 };
 
-/** The middle of the driest quarter, step by step, as the working shows it. */
+/** The middle of the driest quarter, step by step, as the working shows it: the two years around its place are quantiles at whole places. */
 function quarterOf(record: readonly number[]) {
-  const sorted = record.toSorted((one, other) => one - other);
-  const quarterPlaceCount = 0.25 * (sorted.length + 1);
+  const places = record.length + 1;
+  const quarterPlaceCount = 0.25 * places;
   const below = Math.floor(Math.max(1, quarterPlaceCount));
+  const yearAt = (place: number): number => quantileType6(record, Math.min(place, record.length) / places);
   return {
     quarterPlaceCount,
-    quarterBelowIn: sorted[below - 1] ?? 0,
-    quarterAboveIn: sorted[Math.min(below, sorted.length - 1)] ?? 0,
+    quarterBelowIn: yearAt(below),
+    quarterAboveIn: yearAt(below + 1),
     quarterIn: quantileType6(record, 0.25),
   };
 }
@@ -113,14 +118,11 @@ interface Spell {
 function spellsIn(table: RainByDay, months: number, leastShare: number): readonly Spell[] {
   return indexSeries({ table, months, leastShare })
     .flatMap((run) =>
-      droughtEvents(run.map(({ index }) => index)).map(
-        ({ startsAt, endsAt, months: spellMonths, magnitude, lowestIndex }: DroughtEvent): Spell => ({
-          spellFromDay: run[startsAt]?.lastDay ?? 0,
-          spellToDay: run[endsAt]?.lastDay ?? 0,
-          spellMonths,
-          lowest: lowestIndex,
-          magnitude,
-        }),
+      droughtEvents(run.map(({ index }) => index)).flatMap(
+        ({ startsAt, endsAt, months: spellMonths, magnitude, lowestIndex }: DroughtEvent): readonly Spell[] => {
+          const [first, last] = [run[startsAt], run[endsAt]];
+          return first && last ? [{ spellFromDay: first.lastDay, spellToDay: last.lastDay, spellMonths, lowest: lowestIndex, magnitude }] : [];
+        },
       ),
     )
     .sort((one, other) => other.magnitude - one.magnitude)
@@ -129,7 +131,11 @@ function spellsIn(table: RainByDay, months: number, leastShare: number): readonl
 
 function againstMedians({ untilDay, windowMonths, ownRainIn, stationIn }: Asked) {
   const parts = periodMonths(untilDay, windowMonths);
-  const medianIn = parts.reduce((sum, part) => sum + ((stationIn[part.month - 1] ?? 0) * (part.lastDay - part.firstDay + 1)) / part.monthDays, 0);
+  const medianIn = parts.reduce((sum, part) => {
+    const ofMonth = stationIn[part.month - 1];
+    if (ofMonth === undefined) throw new RangeError(`no median for month ${part.month}`);
+    return sum + (ofMonth * (part.lastDay - part.firstDay + 1)) / part.monthDays;
+  }, 0);
   return {
     ...nothing,
     basis: 'medians' as const,
@@ -149,7 +155,7 @@ function tableOf(lines: Asked['rainRecord']): RainByDay {
   return table;
 }
 
-function againstRecord({ rainRecord, untilDay, windowMonths, leastPercent }: Asked) {
+function againstRecord({ rainRecord, untilDay, windowMonths, leastPercent, ownYear }: Asked) {
   const table = tableOf(rainRecord);
   const months = windowMonths;
   const leastShare = leastPercent / 100;
@@ -160,40 +166,47 @@ function againstRecord({ rainRecord, untilDay, windowMonths, leastPercent }: Ask
   const own = periodRain({ table, lastDay: endsDay, months, leastShare });
   const periods = samePeriods({ table, lastDay: endsDay, months, leastShare });
   const full = periods.filter(({ isFull }) => isFull);
-  const record = full.map(({ rain }) => rain);
+  const others = full.filter(({ lastDay }) => lastDay !== endsDay);
+  const isLeftOut = ownYear === 'left-out';
+  const judges = isLeftOut ? others : full;
+  const [record, otherRecord] = [judges, isLeftOut ? full : others].map((years) => years.map(({ rain }) => rain));
   const start = {
     ...nothing,
     beginsDay,
     endsDay,
     totalIn: own.rain,
     unreadDays: own.unreadDays,
-    yearsCount: full.length,
+    recordCount: full.length,
+    yearsCount: judges.length,
     leftOutCount: periods.length - full.length,
   };
-  if (!own.isFull || full.length === 0) return { ...start, driest: [], spells: [], running: [], everyYear: [] };
+  const lists = { driest: [], spells: [], running: [], everyYear: [] };
+  if (!own.isFull || full.length === 0 || !record || !otherRecord) return { ...start, ...lists };
+  if (others.length === 0) return { ...start, ...lists, basis: 'alone' as const };
   const [medianIn, meanIn] = [quantileType6(record, 0.5), mean(record)];
   const { drierYears, rank } = rankInRecord(own.rain, record);
-  const hasDecile = full.length >= fewestDecileYears;
-  const hasIndex = full.length >= fewestIndexYears && bearsIndex(record);
-  const decile = hasDecile ? decileType6(own.rain, record) : 0;
+  // How long the record is does not change with who is judged by it.
+  const hasIndex = full.length >= fewestIndexYears && bearsIndex(record) && bearsIndex(otherRecord);
+  const decile = judges.length >= fewestDecileYears ? decileType6(own.rain, record) : undefined;
   const driest = full
     .toSorted((one, other) => one.rain - other.rain)
     .slice(0, mostDriest)
     .map(({ year, rain }) => ({ dryYear: String(year), dryIn: rain, dryPercent: percent(rain, medianIn) }));
   return {
     ...start,
-    basis: hasIndex ? ('index' as const) : full.length > 1 ? ('ranks' as const) : ('alone' as const),
+    basis: hasIndex ? ('index' as const) : ('ranks' as const),
     drierCount: drierYears,
     rankCount: rank,
     meanIn,
     medianIn,
     ofMeanPercent: percent(own.rain, meanIn),
     ofMedianPercent: percent(own.rain, medianIn),
-    ...(hasDecile ? { ...quarterOf(record), tenthIn: quantileType6(record, 0.1), decile, group: decileGroup(decile) } : {}),
-    ...(hasIndex ? indexOf(own.rain, record) : {}),
+    otherMedianPercent: percent(own.rain, quantileType6(otherRecord, 0.5)),
+    ...(decile === undefined ? {} : { ...quarterOf(record), tenthIn: quantileType6(record, 0.1), decile, group: decileGroup(decile) }),
+    ...(hasIndex ? { ...indexOf(own.rain, record), otherIndex: indexOf(own.rain, otherRecord).index } : {}),
     driest,
     spells: hasIndex ? spellsIn(table, months, leastShare) : [],
-    ...runningTotals({ table, endsDay, months, years: full, isMonthly }),
+    ...runningTotals({ table, endsDay, months, years: judges, isMonthly }),
   };
 }
 

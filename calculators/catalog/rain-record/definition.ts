@@ -7,7 +7,7 @@ import { hasDecile, hasIndex, hasMean, hasMedian, hasQuarter, isRanked, steps } 
 
 export default defineCalculator({
   slug: 'rain-record',
-  version: 1,
+  version: 2,
   title: 'Rain record against normal',
   inputs,
   refusals: [
@@ -20,7 +20,7 @@ export default defineCalculator({
   compute,
 }).describe({
   question: 'How dry is it, by my own gauge?',
-  lead: 'Your rain against every year of your record: how many years were drier, percent of normal, and from thirty years on decile and standardized index. Days that nobody read are counted, never taken for dry.',
+  lead: 'Your rain against the other years of your record: how many years were drier, percent of normal, and from thirty years on decile and standardized index. Days that nobody read are counted, never taken for dry.',
   searchWords: [
     'percent of normal',
     'rainfall record',
@@ -41,9 +41,15 @@ export default defineCalculator({
     {
       of: 'drierCount',
       when: isRanked,
-      range: { low: 'rankCount', high: 'yearsCount', says: 'place {low} from the dry end, of {high} years' },
+      range: {
+        low: 'rankCount',
+        high: 'recordCount',
+        says: 'place {low} from the dry end, of {high} years with this one',
+        same: 'the wettest of {high} years',
+      },
     },
     { of: 'ofMedianPercent', when: hasMedian },
+    { of: 'otherMedianPercent', when: (values) => isRanked(values) && hasMedian(values) },
     { of: 'ofMeanPercent', when: hasMean },
     { of: 'totalIn' },
     { of: 'medianIn', when: hasMedian },
@@ -53,12 +59,14 @@ export default defineCalculator({
     { of: 'decile', when: hasDecile },
     { of: 'group', when: hasDecile },
     { of: 'index', when: hasIndex, range: { low: 'lowIndex', high: 'highIndex', says: '{low} to {high} with a record of this length' } },
+    { of: 'otherIndex', when: hasIndex },
     { of: 'indexError', when: hasIndex },
     { of: 'verdict', when: hasIndex },
     { of: 'beginsDay' },
     { of: 'endsDay' },
     { of: 'unreadDays', when: ({ basis }) => basis !== 'medians' },
     { of: 'yearsCount', when: ({ basis }) => basis !== 'medians' },
+    { of: 'recordCount', when: ({ basis }) => basis !== 'medians' },
     { of: 'leftOutCount', when: ({ basis, leftOutCount }) => basis !== 'medians' && leftOutCount > 0 },
     { of: 'running', when: ({ running }) => running.length > 0 },
     { of: 'driest', when: ({ driest }) => driest.length > 1 },
@@ -82,9 +90,14 @@ export default defineCalculator({
       source: 'common practice',
     },
     {
-      when: ({ basis, yearsCount }) => basis === 'ranks' && yearsCount < fewestIndexYears,
+      when: ({ basis, recordCount }) => basis === 'ranks' && recordCount < fewestIndexYears,
       say: 'Under thirty years a record bears counts and percentages, no index and no decile: at ten years an index near −1.5 is off by half a class either way.',
       source: 'kite-1977, standard error of a normal quantile',
+    },
+    {
+      when: ({ basis, windowMonths }) => (basis === 'ranks' || basis === 'index') && windowMonths > 12,
+      say: 'Looking back over more than twelve months, the years before and after share months with this one, even where it is left out. They judge it less freely than their number says.',
+      source: 'common practice',
     },
     {
       when: ({ basis }) => basis === 'medians',
@@ -97,10 +110,10 @@ export default defineCalculator({
     'It counts rain, not water in the ground: heat, wind, bare soil and runoff are not in it. Look at the grass and dig.',
     'A gauge read at seven in the morning gives most of yesterday’s rain to today. A change of the hour or of the place of the gauge looks like a change of weather.',
     'Snow and a frozen gauge read low. Melt what is in it, or take these months from a station.',
-    'The index needs thirty years, better fifty, and takes the climate of all of them for one. The curve through them is a guess in the tails: past 2 either way it ranks, it does not measure.',
+    'The index needs thirty years on record, better fifty, and takes the climate of all of them for one. The curve through them is a guess in the tails: past 2 either way it ranks, it does not measure.',
     'Totals over several days are shared evenly among them, which is right for a month and wrong for a day.',
   ],
-  note: ({ basis, beginsDay, endsDay, drierCount, yearsCount, medianIn }, show) => {
+  note: ({ basis, beginsDay, endsDay, drierCount, yearsCount, medianIn, ownYear }, show) => {
     const when = `Rain from ${printDay(beginsDay)} to ${printDay(endsDay)}`;
     if (basis === 'not-read') return `${when}: too few days were read to tell.`;
     if (basis === 'alone') return `${when}: ${show('totalIn')}. No other year to compare with.`;
@@ -108,14 +121,16 @@ export default defineCalculator({
     if (basis === 'medians') return `${total} of the nearest station.`;
     const drier = drierCount === 0 ? 'none was drier' : `${drierCount} ${drierCount === 1 ? 'was' : 'were'} drier`;
     const index = basis === 'index' ? `; standardized index ${show('index')} with an error of ${show('indexError')}, ${show('verdict')}` : '';
-    return `${total}. Of ${yearsCount} years on record, this one among them, ${drier}${index}.`;
+    const judges = ownYear === 'left-out' ? `the ${yearsCount} other ${yearsCount === 1 ? 'year' : 'years'}` : `${yearsCount} years`;
+    const among = ownYear === 'left-out' ? '' : ', this one among them';
+    return `${total}. Of ${judges} on record${among}, ${drier}${index}.`;
   },
   picture: {
     kind: 'lines',
     rows: 'running',
     x: 'stepDay',
     ys: ['thisIn', 'middleIn'],
-    behind: { rows: 'everyYear', of: 'ofYear', x: 'onDay', y: 'sumIn', says: 'Thin lines: every year of the record.' },
+    behind: { rows: 'everyYear', of: 'ofYear', x: 'onDay', y: 'sumIn', says: 'Thin lines: every year that judges it.' },
   },
   sources: [
     'edwards-mckee-1997',
@@ -130,4 +145,10 @@ export default defineCalculator({
     'vega-datasets',
   ],
   guides: ['keeping-a-rain-record', 'telling-drought'],
+  changes: [
+    {
+      version: 2,
+      say: 'A year is now judged by the other years of the record, unless you count it in. Medians, percentages, deciles and the index follow. Links made before count it in, as they did.',
+    },
+  ],
 });

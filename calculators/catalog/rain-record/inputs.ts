@@ -53,6 +53,16 @@ export const inputs = {
     help: 'A month with fewer days read is left out, with its whole period. Rain on the days that are missing is not made up.',
     shownWhen: { compareWith: 'record' },
   }),
+  ownYear: choice({
+    label: 'In the record that judges it, this year is',
+    belongsTo: 'place',
+    convention: true,
+    default: 'left-out',
+    since: { version: 2, before: 'counted-in' },
+    shownWhen: { compareWith: 'record' },
+    help: 'A year counted among its own judges pulls the middle toward itself and looks a little more usual than it is. Published tables often count it in.',
+    options: { 'left-out': { label: 'left out' }, 'counted-in': { label: 'counted in' } },
+  }),
   ownRainIn: number({
     label: 'Your rain in those months',
     symbol: 'P',

@@ -19,14 +19,16 @@ export const quantities = {
   endsDay: { kind: 'day', label: 'Up to' },
   totalIn: amount('Rain in these months', 'P', 'in', 2),
   unreadDays: amount('Days of these months that were not read', 'u', 'd', 0),
-  yearsCount: amount('Years with the same months read, this one among them', 'n', 'count', 0),
-  leftOutCount: amount('Years left out, too little read', 'o', 'count', 0),
+  recordCount: amount('Years on record with the same months read, this one among them', 'N', 'count', 0),
+  yearsCount: amount('Years that judge it', 'n', 'count', 0),
+  leftOutCount: amount('Years not used: too little read', 'o', 'count', 0),
   drierCount: amount('Years in the record that were drier', 'd', 'count', 0),
   rankCount: amount('Place from the dry end', 'R', 'count', 0),
   meanIn: amount('Mean of the years', String.raw`\bar{P}`, 'in', 2),
   medianIn: amount('Median: half of the years had less', 'M', 'in', 2),
   ofMeanPercent: amount('Percent of normal, by the mean', 'p_m', 'pct', 0),
   ofMedianPercent: amount('Percent of normal, by the median', 'p_M', 'pct', 0),
+  otherMedianPercent: amount('Percent of normal, by the median, counting this year the other way', 'p_{M,o}', 'pct', 0),
   quarterPlaceCount: amount('Place of the quarter', 'c', 'count', 2),
   quarterBelowIn: amount('Year below that place', 'P_b', 'in', 2),
   quarterAboveIn: amount('Year above that place', 'P_a', 'in', 2),
@@ -56,6 +58,7 @@ export const quantities = {
   indexError: amount('Error of the index', 's', 'ratio', 2),
   lowIndex: amount('Index, low', 'z_1', 'ratio', 1),
   highIndex: amount('Index, high', 'z_2', 'ratio', 1),
+  otherIndex: amount('Standardized precipitation index, counting this year the other way', 'z_o', 'ratio', 2),
   verdict: {
     kind: 'word',
     label: 'The index in words',
@@ -71,7 +74,7 @@ export const quantities = {
   },
   driest: {
     kind: 'rows',
-    label: 'The driest years for these months',
+    label: 'The driest years on record for these months',
     columns: {
       dryYear: { kind: 'word', label: 'Year', words: {} },
       dryIn: amount('Rain', 'P', 'in', 2),
@@ -80,7 +83,7 @@ export const quantities = {
   },
   spells: {
     kind: 'rows',
-    label: 'The worst dry spells of the whole record',
+    label: 'The worst dry spells of the whole record, judged by every year of it',
     columns: {
       spellFromDay: { kind: 'day', label: 'First month ends' },
       spellToDay: { kind: 'day', label: 'Last month ends' },
@@ -95,7 +98,7 @@ export const quantities = {
     columns: {
       stepDay: { kind: 'day', label: 'Up to' },
       thisIn: amount('This time', 'P', 'in', 1),
-      middleIn: amount('Median of the years', 'M', 'in', 1),
+      middleIn: amount('Median of the years that judge it', 'M', 'in', 1),
       leastIn: amount('Driest', 'L', 'in', 1),
       mostIn: amount('Wettest', 'W', 'in', 1),
     },

@@ -36,21 +36,23 @@ export function runningTotals({
   };
   const steps = stepsOf(endsDay);
   const own = soFar(endsDay);
-  // Counted from the end: where the period begins within a February, a leap year may have a step more.
-  const others = years.map(({ year, lastDay }) => {
-    const list = soFar(lastDay);
-    return { year, list: steps.map((_, step) => list[step + list.length - steps.length] ?? 0) };
-  });
+  // Counted from the end: where the period begins within a February, one year may have a step more than another.
+  const others = years.map(({ year, lastDay }) => ({ year, list: soFar(lastDay) }));
+  const sumOf = (list: readonly number[], step: number): number => {
+    const sum = list.at(step - steps.length);
+    if (sum === undefined) throw new RangeError(`no rain so far at step ${step}`);
+    return sum;
+  };
   const running = steps.map((stepDay, step) => {
-    const all = others.map(({ list }) => list[step] ?? 0);
+    const all = others.map(({ list }) => sumOf(list, step));
     return {
       stepDay,
-      thisIn: own[step] ?? 0,
+      thisIn: sumOf(own, step),
       middleIn: quantileType6(all, 0.5),
       leastIn: Math.min(...all),
       mostIn: Math.max(...all),
     };
   });
-  const everyYear = others.flatMap(({ year, list }) => steps.map((onDay, step) => ({ ofYear: String(year), onDay, sumIn: list[step] ?? 0 })));
+  const everyYear = others.flatMap(({ year, list }) => steps.map((onDay, step) => ({ ofYear: String(year), onDay, sumIn: sumOf(list, step) })));
   return { running, everyYear };
 }

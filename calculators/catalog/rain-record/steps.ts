@@ -1,6 +1,6 @@
 import type { ValuesOf } from '../../kit/inputs.ts';
 import type { Step } from '../../kit/steps.ts';
-import { type compute, fewestIndexYears } from './compute.ts';
+import { type compute, fewestDecileYears, fewestIndexYears } from './compute.ts';
 import type { inputs } from './inputs.ts';
 
 export type Results = ReturnType<typeof compute>;
@@ -10,8 +10,8 @@ export const isRanked = ({ basis }: All): boolean => basis === 'index' || basis 
 export const hasMedian = (values: All): boolean => (isRanked(values) || values.basis === 'medians') && values.medianIn > 0;
 export const hasMean = (values: All): boolean => isRanked(values) && values.meanIn > 0;
 export const hasIndex = ({ basis }: All): boolean => basis === 'index';
-export const hasQuarter = ({ yearsCount, basis }: All): boolean => basis !== 'not-read' && yearsCount >= 9;
-export const hasDecile = ({ yearsCount, basis }: All): boolean => basis !== 'not-read' && yearsCount >= fewestIndexYears;
+export const hasQuarter = (values: All): boolean => isRanked(values) && values.yearsCount >= fewestDecileYears;
+export const hasDecile = (values: All): boolean => isRanked(values) && values.recordCount >= fewestIndexYears;
 
 export const steps: readonly Step<All, Results>[] = [
   {
@@ -23,7 +23,7 @@ export const steps: readonly Step<All, Results>[] = [
   {
     kind: 'lookup',
     shows: 'yearsCount',
-    says: 'Years in which the same months were read well enough; {leftOutCount} left out.',
+    says: 'Years that judge it: the same months, read well enough, this one {ownYear}. In {leftOutCount} others too little was read.',
     onlyWhen: ({ basis }) => basis !== 'medians',
     source: 'our own, counted',
   },

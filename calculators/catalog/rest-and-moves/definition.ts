@@ -345,6 +345,7 @@ export default defineCalculator({
     'Published ranges come from other places and mostly from fair rain. Appetite guides err by about 15 percent either way.',
     'The seven days are a rule of thumb. In fast growth the second bite comes sooner, in slow growth later.',
   ],
+  weighsOnPeople: true,
   note: ({ verdict, todayVerdict, givenRestDays, acresFrom, backVerdict }, show) =>
     verdict === 'none-until-rain'
       ? `Growth is ${show('growthNowLbPerAcDay')}: no rest is long enough until it rains. Stop at ${show('stopHeightIn')}; each stay of ${show('stayDays')} takes about ${show('paddockAc')} of what stands at ${show('startHeightIn')}.`

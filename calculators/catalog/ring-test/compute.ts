@@ -41,23 +41,31 @@ export const usedBoreIn = ({
 }: Pick<Asked, 'boreFrom' | 'boreIn' | 'fillWaterMl' | 'fillDepthIn'>): number =>
   boreFrom === 'filled' ? boreFromFillIn(fillWaterMl, fillDepthIn) : boreIn;
 
-const timesOf = ({ pours, firstMin, secondMin, thirdMin }: AskedRing): readonly number[] =>
-  [firstMin, secondMin, thirdMin].slice(0, { once: 1, twice: 2, thrice: 3 }[pours]);
+const timesOf = ({ pours, firstMin, secondMin, thirdMin }: AskedRing): { readonly before: readonly number[]; readonly lastMin: number } => {
+  switch (pours) {
+    case 'once':
+      return { before: [], lastMin: firstMin };
+    case 'twice':
+      return { before: [firstMin], lastMin: secondMin };
+    case 'thrice':
+      return { before: [firstMin, secondMin], lastMin: thirdMin };
+  }
+};
 
 /** Each ring by its last pouring; what was left standing at the stop did not soak in. */
 function lineOf(ring: AskedRing, { waterMl, ringIn, depthIn }: { waterMl: number; ringIn: number; depthIn: number }) {
-  const times = timesOf(ring);
+  const { before, lastMin } = timesOf(ring);
   const leftIn = ring.end === 'left' ? ring.leftIn : 0;
   const soakedMl = waterMl * (1 - leftIn / depthIn);
-  const pourings = times.map((minutes, index) => ({ volumeMl: index === times.length - 1 ? soakedMl : waterMl, minutes }));
-  const { rows, leadingRateInPerHr } = ringTest({ boreIn: ringIn, pourings });
+  const pourings = [...before.map((minutes) => ({ volumeMl: waterMl, minutes })), { volumeMl: soakedMl, minutes: lastMin }];
+  const { rows, totalIn, firstRateInPerHr, leadingRateInPerHr } = ringTest({ boreIn: ringIn, pourings });
   return {
-    pouringsCount: times.length,
+    pouringsCount: pourings.length,
     firstMin: ring.firstMin,
-    lastMin: times.at(-1) ?? ring.firstMin,
+    lastMin,
     leftIn,
-    totalIn: rows.at(-1)?.cumulativeIn ?? 0,
-    firstInPerHr: rows[0]?.rateInPerHr ?? leadingRateInPerHr,
+    totalIn,
+    firstInPerHr: firstRateInPerHr,
     ringInPerHr: leadingRateInPerHr,
     logRate: Math.log(leadingRateInPerHr),
     rates: rows.map(({ rateInPerHr }) => rateInPerHr),
@@ -71,30 +79,38 @@ const withGaps = <T extends { readonly logRate: number }>(list: readonly T[]) =>
   return { gapped, logSum, gapSum: sumOf(gapped, ({ gapSquare }) => gapSquare) };
 };
 
+type Verdict = 'faster' | 'slower' | 'perhaps-faster' | 'perhaps-slower' | 'chance';
+/**
+ * One verdict from two tests of it: by how much these rings differ among themselves, and by how much rings on pasture mostly do. A few rings that happen
+ * to agree make any change look sure, so a change counts only when it passes both.
+ */
+function verdictOf({ ratio, low, high }: { ratio: number; low: number; high: number }, scatterTimes: number): Verdict {
+  const isBeyondUsual = Math.max(ratio, 1 / ratio) > scatterTimes;
+  if (low > 1) return isBeyondUsual ? 'faster' : 'perhaps-faster';
+  if (high < 1) return isBeyondUsual ? 'slower' : 'perhaps-slower';
+  return 'chance';
+}
+
 /** This test over the other one, with the range that holds the true ratio 19 times in 20. */
 function besideOther(rates: readonly number[], others: readonly number[]) {
   const middle = geometricMean(rates) / geometricMean(others);
-  const isEnough = rates.length >= 2 && others.length >= 2;
-  const { ratio, low, high } = isEnough
-    ? visitRatio({ earlier: others, later: rates, confidencePercent })
-    : { ratio: middle, low: middle, high: middle };
-  const verdict: 'too-few' | 'faster' | 'slower' | 'chance' = isEnough ? (low > 1 ? 'faster' : high < 1 ? 'slower' : 'chance') : 'too-few';
+  const count = rates.length + others.length;
+  const scatterTimes =
+    count >= 3
+      ? scatterFactor({ earlierRings: others.length, laterRings: rates.length, variationPercent: usualVariationPercent, confidencePercent })
+      : 0;
+  if (rates.length < 2 || others.length < 2)
+    return { verdict: 'too-few' as const, ratioTimes: middle, lowRatioTimes: middle, highRatioTimes: middle, studentTimes: 0, scatterTimes };
+  const range = visitRatio({ earlier: others, later: rates, confidencePercent });
   return {
-    verdict,
-    ratioTimes: ratio,
-    lowRatioTimes: low,
-    highRatioTimes: high,
-    studentTimes: isEnough ? studentQuantile(0.5 + confidencePercent / 200, rates.length + others.length - 2) : 0,
-    scatterTimes:
-      rates.length + others.length >= 3
-        ? scatterFactor({ earlierRings: others.length, laterRings: rates.length, variationPercent: usualVariationPercent, confidencePercent })
-        : 0,
+    verdict: verdictOf(range, scatterTimes),
+    ratioTimes: range.ratio,
+    lowRatioTimes: range.low,
+    highRatioTimes: range.high,
+    studentTimes: studentQuantile(0.5 + confidencePercent / 200, count - 2),
+    scatterTimes,
   };
 }
-
-/** More than rings that vary as much as rings on pasture mostly do would show by chance. */
-const isBeyondUsual = ({ ratioTimes, scatterTimes }: ReturnType<typeof besideOther>): boolean =>
-  scatterTimes > 0 && Math.max(ratioTimes, 1 / ratioTimes) > scatterTimes;
 
 export function compute(asked: Asked) {
   const { waterMl, insertedIn, site, moisture, rings, others } = asked;
@@ -128,7 +144,6 @@ export function compute(asked: Asked) {
     slowestInPerHr: Math.min(...rates),
     fastestInPerHr: Math.max(...rates),
     inchMin: 60 / middleInPerHr,
-    beyondUsual: isBeyondUsual(ratio) ? ('yes' as const) : ('no' as const),
     rateClass: infiltrationClass(middleInPerHr),
     pondedIn: depthIn / 2,
     overLowTimes,
@@ -144,7 +159,7 @@ export function compute(asked: Asked) {
     ...ratio,
     // Only pourings that every ring had, so that the curve does not jump where a ring drops out.
     byPouring: Array.from({ length: shared }, (_, index) => {
-      const at = read.map(({ rates: each }) => each[index] ?? 0);
+      const at = read.flatMap(({ rates: each }) => each.slice(index, index + 1));
       return { pouring: index + 1, fastInPerHr: Math.max(...at), middlingInPerHr: geometricMean(at), slowInPerHr: Math.min(...at) };
     }),
   };

@@ -7,13 +7,15 @@ import { steps } from './steps.ts';
 
 /** A test that can't be judged can't be compared. */
 const compares = ({ beside, judged }: Pick<Asked, 'beside'> & { readonly judged: string }): boolean => beside !== 'no' && judged === 'judged';
-const isSure = ({ verdict }: { readonly verdict: string }): boolean => verdict === 'faster' || verdict === 'slower';
+const isHint = ({ verdict }: { readonly verdict: string }): boolean => verdict === 'perhaps-faster' || verdict === 'perhaps-slower';
+/** Up or down alike. */
+const changeTimes = ({ ratioTimes }: { readonly ratioTimes: number }): number => Math.max(ratioTimes, 1 / ratioTimes);
 const pouredIn = (values: Pick<Asked, 'boreFrom' | 'boreIn' | 'fillWaterMl' | 'fillDepthIn' | 'waterMl'>): number =>
   ringDepthIn(values.waterMl, usedBoreIn(values));
 
 export default defineCalculator({
   slug: 'ring-test',
-  version: 1,
+  version: 2,
   title: 'Infiltration rate from a ring test',
   inputs,
   refusals: [
@@ -75,9 +77,12 @@ export default defineCalculator({
         says: ({ verdict }) => (verdict === 'too-few' ? 'too few rings for a range' : '{low} to {high}, 19 times in 20'),
       },
     },
-    { of: 'beyondUsual', when: (values) => compares(values) && isSure(values) && values.beyondUsual === 'no' },
     { of: 'otherInPerHr', when: compares },
-    { of: 'scatterTimes', when: (values) => compares(values) && values.scatterTimes > 0 },
+    // Rings that differ more than usual can leave a change open that lies past the usual scatter: that figure would only confuse.
+    {
+      of: 'scatterTimes',
+      when: (values) => compares(values) && values.scatterTimes > 0 && (values.verdict !== 'chance' || changeTimes(values) <= values.scatterTimes),
+    },
     { of: 'lines' },
     { of: 'byPouring', when: ({ byPouring }) => byPouring.length > 1 },
   ],
@@ -85,7 +90,7 @@ export default defineCalculator({
   cautions: [
     {
       when: () => true,
-      say: 'Wear glasses when you hammer a ring in, lay a board across it, and keep fingers off the rim. Have buried lines marked before you drive anything. Carry water in small jugs: five gallons weigh over 40 pounds.',
+      say: 'Wear safety glasses when you hammer a ring in, lay a board across it, and keep fingers off the rim. Call 811 a few working days before you drive or auger anything, so buried lines get marked; lines of your own to tanks and outbuildings are not. Carry water in small jugs: five gallons weigh over 40 pounds.',
       source: 'common practice',
     },
     {
@@ -95,7 +100,7 @@ export default defineCalculator({
     },
     {
       when: ({ site }) => site === 'cracks' || site === 'burrow' || site === 'leak',
-      say: 'Water that runs down a hole tells of the hole. Pull the ring, move it a few steps to whole ground, firm the soil along its inside edge, and start over.',
+      say: 'Water that runs down a hole only tells you about the hole. Pull the ring, move it a few steps to whole ground, firm the soil along its inside edge, and start over.',
       source: 'common practice',
     },
     {
@@ -114,8 +119,8 @@ export default defineCalculator({
       source: 'symbiosis-ring-page, second inch',
     },
     {
-      when: (values) => compares(values) && isSure(values) && values.beyondUsual === 'no',
-      say: 'These rings agree better than rings on pasture mostly do, and that alone makes the change look sure. Take it as a hint until another visit shows it too.',
+      when: (values) => compares(values) && isHint(values),
+      say: 'These rings agree better than rings on pasture mostly do, which makes a change look surer than it is. Take it as a hint until another visit shows it too.',
       source: 'our own, rings that vary by 80 percent',
     },
     {
@@ -135,31 +140,45 @@ export default defineCalculator({
     },
   ],
   limits: [
-    'It speaks of the few square inches under these rings today. It does not tell the soil group (A to D) and must not be used to choose one.',
+    'It tells you about the few square inches under these rings today. It does not tell the soil group (A to D) and must not be used to choose one.',
     'A single ring reads about 1.3 to 3 times high, more on tight clay. That does not spoil a comparison with the same ring at the same depth.',
-    'The ring cuts roots and cracks, pours without the blow of raindrops, and keeps water from running off. A crust that sheds rain can look well in a ring.',
-    'Soil moisture, season and who pours change the rate as much as management does. Write them down each time.',
+    'The ring cuts roots and cracks, pours without the blow of raindrops, and keeps water from running off. A crust that sheds rain can look fine in a ring.',
+    'Soil moisture, the season and the person pouring change the rate as much as management does. Write them down each time.',
   ],
   note: (values, show) => {
     // The unit stands behind the rate before or after it; once is enough.
-    const number = (name: 'slowestInPerHr' | 'fastestInPerHr' | 'straightLowInPerHr'): string => show(name).split(' ')[0] ?? '';
+    const number = (name: 'slowestInPerHr' | 'fastestInPerHr' | 'straightLowInPerHr'): string => show(name).replace(/ .*$/, '');
     const many =
       values.ringsCount > 1
-        ? `middle of ${show('ringsCount')} rings ${show('middleInPerHr')} (${number('slowestInPerHr')} to ${number('fastestInPerHr')})`
+        ? `geometric mean of ${show('ringsCount')} rings ${show('middleInPerHr')} (${number('slowestInPerHr')} to ${number('fastestInPerHr')})`
         : `one ring ${show('middleInPerHr')}`;
     const down = `${number('straightLowInPerHr')} to ${show('straightHighInPerHr')}`;
     const soil = { dry: 'dry ground', moist: 'moist ground', wet: 'wet ground' }[values.moisture];
     const once = values.rings.some(({ pours }) => pours === 'once') ? ', first pouring only' : '';
     const judged = values.judged === 'judged' ? '' : ` It can’t be judged yet: ${show('judged').replace(/^(?:No|Not yet): /, '')}.`;
     const other = values.beside === 'visit' ? 'the earlier visit' : 'the other place';
-    const sure = values.beyondUsual === 'yes' ? 'more than chance' : 'more than chance by these rings, but within what rings usually scatter';
-    const chance = { 'too-few': 'too few rings to tell chance', chance: 'can be chance', faster: sure, slower: sure }[values.verdict];
+    const sure = 'more than chance';
+    const hint = `a hint, no more: usual scatter alone can come to ${show('scatterTimes')} times`;
+    const chance = {
+      'too-few': 'too few rings to tell chance',
+      chance: 'can be chance',
+      faster: sure,
+      slower: sure,
+      'perhaps-faster': hint,
+      'perhaps-slower': hint,
+    }[values.verdict];
     const range = values.verdict === 'too-few' ? '' : ` (${show('lowRatioTimes')} to ${show('highRatioTimes')})`;
     const unlike = values.alike ? '' : ', and season, moisture or hands were not the same';
     const compared = compares(values) ? ` ${show('ratioTimes')} times as fast as ${other}${range}: ${chance}${unlike}.` : '';
     return `Ring test on ${soil}${once}: ${many}; a ring reads high, straight down it is about ${down}.${judged}${compared}`;
   },
   picture: { kind: 'lines', rows: 'byPouring', x: 'pouring', ys: ['fastInPerHr', 'middlingInPerHr', 'slowInPerHr'] },
+  changes: [
+    {
+      version: 2,
+      say: 'A change that these rings show but that rings on pasture often show by scatter alone is now called “perhaps”. It was called “yes” beside a line that called it scatter.',
+    },
+  ],
   sources: [
     'soil-quality-test-kit-2001',
     'symbiosis-ring-page',

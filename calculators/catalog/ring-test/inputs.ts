@@ -84,7 +84,7 @@ export const inputs = {
     label: 'Last soaking rain',
     belongsTo: 'management',
     default: 'moist',
-    help: 'Write it down with every test: dry and wet ground drink at different rates.',
+    help: 'Write it down with every test: dry and wet ground take water at different rates.',
     options: {
       dry: { label: 'Five days ago or more: dry' },
       moist: { label: 'One to four days ago: moist, drained' },
@@ -94,7 +94,7 @@ export const inputs = {
   rings: rows({
     label: 'Rings',
     rowName: 'ring',
-    help: 'Three are much better than one. Set them a few steps apart on ground that looks the same. Stop the watch when the soil just glistens; on uneven soil, when half of it does.',
+    help: 'Three are much better than one. Type each time as the watch shows it, 14:30, or in minutes, 14.5. Set them a few steps apart on ground that looks the same. Stop the watch when the soil just glistens; on uneven soil, when half of it does.',
     maxRows: 3,
     columns: {
       firstMin: number({ label: 'Time of the first pouring', symbol: 't_1', belongsTo: 'management', default: 4, ...minutes }),
@@ -183,7 +183,7 @@ export const inputs = {
     label: 'Same season, same moisture, same hands both times?',
     belongsTo: 'place',
     default: true,
-    help: 'If not, a change may be the weather or the one who poured.',
+    help: 'If not, the change may come from the weather or from whoever poured.',
     shownWhen: { beside: ['visit', 'place'] },
   }),
 };

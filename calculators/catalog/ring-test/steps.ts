@@ -47,7 +47,7 @@ export const steps: readonly Step<Values, Results>[] = [
   {
     kind: 'formula',
     shows: 'middleInPerHr',
-    says: 'The middle of the rings. They differ by factors, so logarithms are averaged (geometric mean); one wild ring does not carry it away.',
+    says: 'The geometric mean of the rings: multiply their rates together and take the root, the square root for two rings, the cube root for three. Rings differ by factors, and one wild ring would pull a plain average away with it.',
     source: 'our own',
     ways: [{ formula: String.raw`\exp(\frac{\q{logSum}}{\q{ringsCount}})` }],
   },
@@ -113,7 +113,7 @@ export const steps: readonly Step<Values, Results>[] = [
     kind: 'formula',
     shows: 'otherInPerHr',
     onlyWhen: compares,
-    says: 'Their middle.',
+    says: 'Their geometric mean.',
     ways: [{ formula: String.raw`\exp(\frac{\q{otherLogSum}}{\q{othersCount}})` }],
   },
   {

@@ -26,11 +26,11 @@ const sumOf = <T>(list: readonly T[], of: (each: T) => number): number => list.r
 const one = (is: boolean): number => (is ? 1 : 0);
 
 export function compute({ soil, dried, samples }: Asked) {
-  const classes = samples.map(({ seen }) => slakeClass(whatWasSeen[seen]));
+  const classed = samples.map(({ seen }, index) => ({ number: index + 1, seen, soilClass: slakeClass(whatWasSeen[seen]) }));
+  const classes = classed.map(({ soilClass }) => soilClass);
   const { meanClass, topClassPercent, spread = 0 } = slakeSummary(classes);
-  const lines = classes.map((soilClass, index) => ({
-    number: index + 1,
-    seen: samples[index]?.seen ?? 'half',
+  const lines = classed.map(({ soilClass, ...sample }) => ({
+    ...sample,
     soilClass,
     gapSquare: (soilClass - meanClass) ** 2,
     isTop: one(soilClass === 6),

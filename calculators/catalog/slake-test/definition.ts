@@ -12,7 +12,6 @@ export default defineCalculator({
   version: 1,
   title: 'Slake test: does soil hold together in water',
   inputs,
-  refusals: [{ at: 'samples', when: ({ samples }) => samples.length === 0, say: 'Put in at least one sample; eight or nine are better.' }],
   compute,
 }).describe({
   question: 'Does it hold together?',
@@ -105,7 +104,7 @@ export default defineCalculator({
     },
     {
       when: ({ soil }) => soil === 'differs',
-      say: 'The two places differ in texture. The classes then tell of sand and clay as much as of care. Compare each place with itself, a year later.',
+      say: 'The two places differ in texture, so the classes say as much about sand and clay as about how the ground was treated. Compare each place with itself, a year later.',
       source: 'arvalis-slake-test, compare within one field',
     },
     {
@@ -115,7 +114,7 @@ export default defineCalculator({
     },
     {
       when: ({ spot }) => spot === 'mixed',
-      say: 'Samples from under plants and from bare spots are thrown together. Their mean goes by how many you took of each. Run them as two places.',
+      say: 'Samples from under plants and from bare spots are mixed here, so the mean depends on how many you took of each. Run them as two places.',
       source: 'common practice',
     },
     {
@@ -125,7 +124,7 @@ export default defineCalculator({
     },
   ],
   limits: [
-    'It looks at crumbs from the top inch. It says how they stand up to water, not how fast water goes in nor how much it carries off.',
+    'It looks at crumbs from the top inch. It says how well they stand up to water, not how fast water goes in or how much soil it carries off.',
     'Half gone is judged by eye. Have one person judge all samples, without knowing which place they are from.',
     'Soil moisture through the season, frost and time since tillage change the class. Compare tests of one season.',
     'Clay that swells can fall apart although it is well kept, and lime or iron can bind soil that is not.',

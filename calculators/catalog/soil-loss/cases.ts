@@ -74,6 +74,14 @@ export default defineCases(definition, [
     where: 'cover factor',
     seen: 'print',
   },
+  {
+    name: 'the same pasture, on logarithms between the columns',
+    query: 'ground-cover=50.4&cover-kind=grass&above=none&cover-between=logarithms',
+    expect: { coverRatio: '0.0637', otherCoverRatio: '0.0698' },
+    source: 'scs-agronomy-note-50-1982',
+    where: 'table 1, worked in another program',
+    seen: 'computed',
+  },
   ...(
     [
       ['20', '0.20'],

@@ -43,6 +43,7 @@ interface Asked {
   readonly truckTon: number;
   readonly densityGPerCm3: number;
   readonly erodibilityList: ErodibilityList;
+  readonly coverBetween: 'straight' | 'logarithms';
   readonly slopeBook: 'revised-1997' | 'handbook-1978';
 }
 
@@ -83,21 +84,22 @@ export function compute(asked: Asked) {
   const rainErosivity = asked.rainFrom === 'known' ? asked.rainFactorRatio : erosivityUs(yearFactorRatio);
   // What the list lacks is refused before it comes here.
   const soilErodibility =
-    asked.soilFrom === 'known'
-      ? asked.soilFactorRatio
-      : (erodibilityByTexture(asked.texture, asked.organicMatterPercent, asked.erodibilityList) ?? Number.NaN);
+    asked.soilFrom === 'known' ? asked.soilFactorRatio : erodibilityByTexture(asked.texture, asked.organicMatterPercent, asked.erodibilityList);
+  if (soilErodibility === undefined) throw new RangeError(`${asked.erodibilityList} has no single figure for ${asked.texture}`);
   const groundSlopePercent = asked.slopeFrom === 'known' ? asked.slopePercent : (asked.riseIn / 120) * 100;
   const runFt = asked.lengthFrom === 'known' ? asked.lengthFt : asked.stepsCount * asked.stepFt;
   const isOld = asked.slopeBook === 'handbook-1978';
   const sod = slopeParts(runFt, groundSlopePercent, isOld ? '1978' : '1997-low-rill');
   const tilled = slopeParts(runFt, groundSlopePercent, isOld ? '1978' : '1997-moderate-rill');
+  const other = slopeParts(runFt, groundSlopePercent, isOld ? '1997-low-rill' : '1978');
 
-  const coverAt = (coverPercent: number): number =>
+  const coverAt = (coverPercent: number, between = asked.coverBetween): number =>
     pastureCoverFactor({
       coverPercent,
       coverKind: asked.coverKind,
       canopyPercent: asked.above === 'none' ? 0 : asked.canopyPercent,
       canopyHeight: asked.above === 'none' ? 'short-brush' : asked.above,
+      between,
     });
   const lossOf = (slope: number, coverFactor: number, practiceFactor: number): number =>
     soilLossTonPerAc({ rainErosivity, soilErodibility, slopeFactor: slope, coverFactor, practiceFactor });
@@ -123,6 +125,9 @@ export function compute(asked: Asked) {
     runFt,
     sineRatio: Math.sin(Math.atan(groundSlopePercent / 100)),
     steepnessRatio: sod.steepness,
+    otherSteepnessRatio: other.steepness,
+    otherTonPerAc: lossOf(other.factor, coverRatio, 1),
+    otherSize: sizeOf(lossOf(other.factor, coverRatio, 1)),
     sodRillRatio: sod.rills,
     sodExponentRatio: sod.exponent,
     sodSlopeRatio: sod.factor,
@@ -130,6 +135,7 @@ export function compute(asked: Asked) {
     tilledExponentRatio: tilled.exponent,
     tilledSlopeRatio: tilled.factor,
     coverRatio,
+    otherCoverRatio: coverAt(asked.groundCoverPercent, asked.coverBetween === 'straight' ? 'logarithms' : 'straight'),
     coverStanding: landUsesLosingLike(coverRatio).includes('row-crops') ? ('like-crops' as const) : ('holds' as const),
     lossTonPerAc,
     lossSize: sizeOf(lossTonPerAc),

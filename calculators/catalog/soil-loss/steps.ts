@@ -13,13 +13,21 @@ export const losesFarmed = (sizes: Sizes): boolean => isFarmed(sizes) && sizes.p
 export const canDivide = (sizes: Sizes): boolean => isFarmed(sizes) && sizes.lossSize === 'whole' && sizes.timesRatio >= 1.5;
 
 const handbook = 'wischmeier-smith-1978';
+/** Each form is credited to its own book. */
+const isNew = ({ slopeBook }: { readonly slopeBook: string }): boolean => slopeBook === 'revised-1997';
+const isOld = ({ slopeBook }: { readonly slopeBook: string }): boolean => slopeBook === 'handbook-1978';
+const oldSteepness = String.raw`65.41 \times \q{sineRatio}^2 + 4.56 \times \q{sineRatio} + 0.065`;
+const newSteepness = [
+  { when: ({ groundSlopePercent }: Results) => groundSlopePercent < 9, formula: String.raw`10.8 \times \q{sineRatio} + 0.03`, because: 'under 9 %' },
+  { formula: String.raw`16.8 \times \q{sineRatio} - 0.5`, because: 'from 9 %' },
+] as const;
 
 const placeSteps: readonly SoilLossStep[] = [
   {
     kind: 'formula',
     shows: 'yearRainMm',
     onlyWhen: ({ rainFrom }) => rainFrom === 'year-rain',
-    says: 'The rain of a year in millimetres: the last resort is worked in metric units.',
+    says: 'The rain of a year in millimeters: the last resort is worked in metric units.',
     ways: [{ formula: String.raw`25.4 \times \q{yearRainIn}` }],
   },
   {
@@ -94,34 +102,55 @@ const placeSteps: readonly SoilLossStep[] = [
   {
     kind: 'formula',
     shows: 'steepnessRatio',
-    says: 'What the steepness does, against a slope of 9 %.',
-    source: 'renard-1997, eq. 4-4 and 4-5',
-    ways: [
-      {
-        when: ({ slopeBook }) => slopeBook === 'handbook-1978',
-        formula: String.raw`65.41 \times \q{sineRatio}^2 + 4.56 \times \q{sineRatio} + 0.065`,
-        because: 'by the 1978 handbook',
-      },
-      {
-        when: ({ groundSlopePercent }) => groundSlopePercent < 9,
-        formula: String.raw`10.8 \times \q{sineRatio} + 0.03`,
-        because: 'by the 1997 revision, under 9 %',
-      },
-      { formula: String.raw`16.8 \times \q{sineRatio} - 0.5`, because: 'by the 1997 revision, from 9 %' },
-    ],
+    onlyWhen: isOld,
+    says: 'What the steepness does, against a slope of 9 %, by the older form.',
+    source: `${handbook}, p. 12`,
+    ways: [{ formula: oldSteepness }],
+  },
+  {
+    kind: 'formula',
+    shows: 'steepnessRatio',
+    onlyWhen: isNew,
+    says: 'What the steepness does, against a slope of 9 %, by the later form.',
+    source: 'renard-1997, eq. 4-4 and 4-5; mccool-1987',
+    ways: newSteepness,
+  },
+  {
+    kind: 'formula',
+    shows: 'otherSteepnessRatio',
+    onlyWhen: isNew,
+    says: 'By the older form it would be this.',
+    source: `${handbook}, p. 12`,
+    ways: [{ formula: oldSteepness }],
+  },
+  {
+    kind: 'formula',
+    shows: 'otherSteepnessRatio',
+    onlyWhen: isOld,
+    says: 'By the later form it would be this.',
+    source: 'renard-1997, eq. 4-4 and 4-5; mccool-1987',
+    ways: newSteepness,
   },
 ];
 
-const isNew = ({ slopeBook }: { readonly slopeBook: string }): boolean => slopeBook === 'revised-1997';
-/** The handbook's exponent goes by steepness alone; the revision's by how much of the washing is done in rills. */
-const exponentWays = (rills: string) =>
-  [
-    { when: isNew, formula: String.raw`\frac{\q{${rills}}}{1 + \q{${rills}}}`, because: 'by the 1997 revision' },
-    { when: ({ groundSlopePercent }: Results) => groundSlopePercent < 1, formula: '0.2', because: 'by the 1978 handbook, under 1 %' },
-    { when: ({ groundSlopePercent }: Results) => groundSlopePercent <= 3, formula: '0.3', because: 'by the 1978 handbook, 1 to 3 %' },
-    { when: ({ groundSlopePercent }: Results) => groundSlopePercent < 5, formula: '0.4', because: 'by the 1978 handbook, over 3 to under 5 %' },
-    { formula: '0.5', because: 'by the 1978 handbook, from 5 %' },
-  ] as const;
+/** The older form's exponent goes by steepness alone; the later one's by how much of the washing is done in rills. */
+const oldExponent = [
+  { when: ({ groundSlopePercent }: Results) => groundSlopePercent < 1, formula: '0.2', because: 'under 1 %' },
+  { when: ({ groundSlopePercent }: Results) => groundSlopePercent <= 3, formula: '0.3', because: '1 to 3 %' },
+  { when: ({ groundSlopePercent }: Results) => groundSlopePercent < 5, formula: '0.4', because: 'over 3 to under 5 %' },
+  { formula: '0.5', because: 'from 5 %' },
+] as const;
+const exponentSteps = (shows: 'sodExponentRatio' | 'tilledExponentRatio', rills: string, says: string): readonly SoilLossStep[] => [
+  { kind: 'formula', shows, onlyWhen: isOld, says, source: `${handbook}, p. 12 (0.2 from memory)`, ways: oldExponent },
+  {
+    kind: 'formula',
+    shows,
+    onlyWhen: isNew,
+    says,
+    source: 'renard-1997, eq. 4-2',
+    ways: [{ formula: String.raw`\frac{\q{${rills}}}{1 + \q{${rills}}}` }],
+  },
+];
 const slopeFormula = (exponent: string): string => String.raw`(\frac{\q{runFt}}{72.6})^{\q{${exponent}}} \times \q{steepnessRatio}`;
 
 const slopeSteps: readonly SoilLossStep[] = [
@@ -133,18 +162,12 @@ const slopeSteps: readonly SoilLossStep[] = [
     source: 'renard-1997, eq. 4-3; the half is from memory',
     ways: [{ formula: String.raw`0.5 \times \frac{\q{sineRatio} / 0.0896}{3 \times \q{sineRatio}^{0.8} + 0.56}` }],
   },
-  {
-    kind: 'formula',
-    shows: 'sodExponentRatio',
-    says: 'How strongly length counts under sod.',
-    source: 'renard-1997, eq. 4-2',
-    ways: exponentWays('sodRillRatio'),
-  },
+  ...exponentSteps('sodExponentRatio', 'sodRillRatio', 'How strongly length counts under sod.'),
   {
     kind: 'formula',
     shows: 'sodSlopeRatio',
-    says: 'Length and steepness together, under sod. The yardstick is a slope of 72.6 ft at 9 %.',
-    source: `${handbook}, p. 12`,
+    says: 'Length and steepness together, under sod. The yardstick is a slope of 72.6 ft at 9 %, in both forms.',
+    source: `${handbook}, p. 12; renard-1997, chapter 4`,
     ways: [{ formula: slopeFormula('sodExponentRatio') }],
   },
   {
@@ -155,18 +178,12 @@ const slopeSteps: readonly SoilLossStep[] = [
     source: 'renard-1997, eq. 4-3',
     ways: [{ formula: String.raw`\frac{\q{sineRatio} / 0.0896}{3 \times \q{sineRatio}^{0.8} + 0.56}` }],
   },
-  {
-    kind: 'formula',
-    shows: 'tilledExponentRatio',
-    says: 'How strongly length counts when it is tilled.',
-    source: 'renard-1997, eq. 4-2',
-    ways: exponentWays('tilledRillRatio'),
-  },
+  ...exponentSteps('tilledExponentRatio', 'tilledRillRatio', 'How strongly length counts when it is tilled.'),
   {
     kind: 'formula',
     shows: 'tilledSlopeRatio',
     says: 'Length and steepness together, tilled.',
-    source: `${handbook}, p. 12`,
+    source: `${handbook}, p. 12; renard-1997, chapter 4`,
     ways: [{ formula: slopeFormula('tilledExponentRatio') }],
   },
 ];
@@ -177,7 +194,13 @@ const lossSteps: readonly SoilLossStep[] = [
   {
     kind: 'lookup',
     shows: 'coverRatio',
-    says: 'What share of bare fallow’s loss this cover lets go: {groundCoverPercent} covered, straight between the columns of the pasture table.',
+    says: 'What share of bare fallow’s loss this cover lets go: {groundCoverPercent} covered, between the columns of the pasture table {coverBetween}.',
+    source: 'scs-agronomy-note-50-1982, table 1; straight lines as in colorado-permit-c-81-008',
+  },
+  {
+    kind: 'lookup',
+    shows: 'otherCoverRatio',
+    says: 'Read the other way between the columns.',
     source: 'scs-agronomy-note-50-1982, table 1',
   },
   {
@@ -186,6 +209,12 @@ const lossSteps: readonly SoilLossStep[] = [
     says: 'Rain, soil, slope and cover multiplied. Nothing is tilled, so there is no practice factor.',
     source: `${handbook}, eq. 1`,
     ways: [{ formula: String.raw`\q{erosivityRatio} \times \q{erodibilityRatio} \times \q{sodSlopeRatio} \times \q{coverRatio}` }],
+  },
+  {
+    kind: 'lookup',
+    shows: 'otherTonPerAc',
+    says: 'The same sums with length and steepness worked by the other form.',
+    source: `${handbook}, p. 12; renard-1997, chapter 4`,
   },
   {
     kind: 'formula',
@@ -225,7 +254,7 @@ const lossSteps: readonly SoilLossStep[] = [
   {
     kind: 'formula',
     shows: 'ploughedTonPerAc',
-    says: 'The ploughed ground’s loss: {ploughed}.',
+    says: 'The plowed ground’s loss: {ploughed}.',
     source: `${handbook}, eq. 1`,
     ways: [
       { when: ({ ploughed }) => ploughed === 'bare-fallow', formula: String.raw`\q{fallowTonPerAc}`, because: 'bare fallow itself' },
@@ -236,7 +265,7 @@ const lossSteps: readonly SoilLossStep[] = [
     kind: 'formula',
     shows: 'timesRatio',
     onlyWhen: canDivide,
-    says: 'Ploughed against pasture. Rain and soil are the same in both, so this is surer than either figure.',
+    says: 'Plowed against pasture. Rain and soil are the same in both, so this is surer than either figure.',
     ways: [{ formula: String.raw`\frac{\q{ploughedTonPerAc}}{\q{lossTonPerAc}}` }],
   },
   {
@@ -263,7 +292,7 @@ const lossSteps: readonly SoilLossStep[] = [
     kind: 'formula',
     shows: 'ploughedLoadsCount',
     onlyWhen: losesFarmed,
-    says: 'And if it were ploughed.',
+    says: 'And if it were plowed.',
     ways: [{ formula: String.raw`\frac{\q{ploughedTonPerAc} \times \q{areaAc}}{\q{truckTon}}` }],
   },
   {
@@ -273,7 +302,7 @@ const lossSteps: readonly SoilLossStep[] = [
     source: 'common practice',
     ways: [{ formula: inchYears('lossTonPerAc') }],
   },
-  { kind: 'formula', shows: 'ploughedInchYears', onlyWhen: losesFarmed, says: 'And ploughed.', ways: [{ formula: inchYears('ploughedTonPerAc') }] },
+  { kind: 'formula', shows: 'ploughedInchYears', onlyWhen: losesFarmed, says: 'And plowed.', ways: [{ formula: inchYears('ploughedTonPerAc') }] },
   {
     kind: 'formula',
     shows: 'thirtyYearsIn',
@@ -284,7 +313,7 @@ const lossSteps: readonly SoilLossStep[] = [
     kind: 'formula',
     shows: 'ploughedThirtyYearsIn',
     onlyWhen: losesFarmed,
-    says: 'And ploughed.',
+    says: 'And plowed.',
     ways: [{ formula: String.raw`\frac{30}{\q{ploughedInchYears}}` }],
   },
 ];

@@ -11,14 +11,21 @@ function row(crop: string): FeedCrop {
 }
 
 type Pair = readonly [low: number, high: number];
-/** Iowa’s 50 to 60 days, for a summer annual that the Louisiana list leaves out. */
-const iowaDays: Pair = [50, 60];
-const daysOf = (crop: string): Pair => row(crop).daysToGrazing?.value ?? iowaDays;
+/** Iowa’s 50 to 60 days, for the one summer annual that the Louisiana list leaves out. */
+const iowaDays = { crop: 'foxtail-millet', days: [50, 60] } as const;
+function daysOf(crop: string): Pair {
+  if (crop === iowaDays.crop) return iowaDays.days;
+  const printed = row(crop).daysToGrazing;
+  if (!printed) throw new RangeError(`daysOf needs printed days to grazing for ${crop}`);
+  return printed.value;
+}
 
 /** What choosing a crop writes: the longer of the published waits, and the middles of water for a ton and of yield. `like` lends what its own row lacks. */
 function fillsOf(crop: string, like = crop): Readonly<Record<string, number>> {
-  const water = row(crop).inchesPerTon ?? row(like).inchesPerTon;
-  const tons = row(crop).tonsPerAc ?? row(like).tonsPerAc;
+  const own = row(crop);
+  const lent = row(like);
+  const water = own.inchesPerTon ?? lent.inchesPerTon;
+  const tons = own.tonsPerAc ?? lent.tonsPerAc;
   if (!water || !tons) throw new RangeError(`fillsOf needs water and yield for ${crop}`);
   return { growDays: daysOf(crop)[1], waterPerTonIn: middle(water.value), mostTonPerAc: middle(tons.value) };
 }

@@ -63,8 +63,23 @@ export default defineCalculator({
   cautions: [
     {
       when: ({ hazard }) => hazard === 'prussic-nitrate',
-      say: 'Sorghums can kill by prussic acid: when short, in the shoots that come after a drought breaks, and after frost. Keep stock off until it is taller than the height below, and off for two weeks after a frost or after rain breaks a drought; each later frost and new shoots start the count again. Never turn hungry stock in. Horses do not go on sorghums at all.',
+      say: 'Sorghums can kill by prussic acid: when short, in the shoots that come after a drought breaks, and after frost. Keep stock off until it is taller than the height below, and off for two weeks after a frost, or until every leaf is brown and dry if that takes longer, and for two weeks after rain breaks a drought; each later frost and new shoots start the count again. Never turn hungry stock in. Horses do not go on sorghums at all.',
       source: 'agproud-35189',
+    },
+    {
+      when: ({ hazard, use }) => hazard === 'prussic-nitrate' && use === 'bale',
+      say: 'Drying does not clear sorghum hay of prussic acid: in a Kansas test, what makes it was all still there after two months. Other pages call hay safe once it is cured well. Go by a laboratory’s test before you feed it.',
+      source: 'kansas-sorghum-hay-2024',
+    },
+    {
+      when: ({ crop }) => crop === 'foxtail-millet',
+      say: 'Foxtail millet must not be a horse’s main hay: it has caused trouble with kidneys, bones and joints, and deaths. Its ripe bristles hurt mouths and eyes of all stock: cut before they set.',
+      source: 'high-plains-millet',
+    },
+    {
+      when: ({ use }) => use === 'graze',
+      say: 'Cows that come off dry, poor grass onto lush growth can die of lung trouble (fog fever), mostly within ten days. Feed hay first, let them in a few hours a day at the start, and ask your veterinarian. Do not drive sick ones.',
+      source: 'carlson-fog-fever-2021',
     },
     {
       when: ({ hazard }) => hazard !== 'unknown',
@@ -73,7 +88,7 @@ export default defineCalculator({
     },
     {
       when: ({ hazard }) => hazard === 'nitrate-bloat',
-      say: 'Turnips: stock can bloat, or choke on a root. Bring them on full, let them get used to it over days, and keep hay beside it.',
+      say: 'Turnips: stock can bloat, or choke on a root. Turn them in full, let them get used to it over days, and keep hay beside it.',
       source: 'common practice',
     },
     {
@@ -119,6 +134,9 @@ export default defineCalculator({
     'drewnoski-redfearn-2024',
     'agproud-35189',
     'seedway-sorghum',
+    'kansas-sorghum-hay-2024',
+    'high-plains-millet',
+    'carlson-fog-fever-2021',
     'kansas-forage-water',
     'shelley-winter-cereal-2022',
   ],

@@ -54,7 +54,7 @@ export const quantities = {
   worthUsdPerTon: price('Worth of a dry ton standing, against hay', 'v'),
   evenTonPerAc: tons('Dry tons an acre at which it costs what hay costs', 'y_e'),
   canPay: { kind: 'word', label: 'Can it be cheaper than hay at all?', words: { yes: 'Yes', no: 'No, not even with all the water it wants' } },
-  needStoredIn: depth('Stored water it needs to be no dearer than hay', 'w_e'),
+  needStoredIn: depth('Stored water it needs to cost no more than hay', 'w_e'),
   verdict: {
     kind: 'word',
     label: 'By these numbers',
@@ -64,7 +64,7 @@ export const quantities = {
       'no-crop': 'There is no water for a crop: buy hay, or wait for rain',
       sow: 'Sow: cheaper than hay, even in a dry year',
       hay: 'Buy hay: it is cheaper',
-      depends: 'It hangs on the rain: cheaper than hay if the likely rain comes, not in a dry year',
+      depends: 'It depends on the rain: cheaper than hay if the likely rain comes, not in a dry year',
     },
   },
   hazard: {

@@ -119,7 +119,7 @@ export const steps: readonly Step<All, Results>[] = [
   {
     kind: 'formula',
     shows: 'worthUsdPerTon',
-    says: 'What a dry ton in the field may cost to be no dearer than that.',
+    says: 'What a dry ton in the field may cost without costing more than that.',
     ways: [{ formula: String.raw`\frac{\q{hayEatenUsdPerTon} \times \q{eatenPercent}}{100} - \q{cutUsdPerTon}` }],
   },
   {

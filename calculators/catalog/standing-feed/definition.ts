@@ -1,4 +1,5 @@
 import { defineCalculator } from '../../kit/define.ts';
+import { toxicFescueIn } from '../../tables/forageHeights.ts';
 import { intakeFallsBelowLbPerAc } from '../../tables/harvestShare.ts';
 import { compute, longestDays } from './compute.ts';
 import { inputs } from './inputs.ts';
@@ -38,8 +39,8 @@ export default defineCalculator({
       range: {
         low: 'lowGrazingDays',
         high: 'highGrazingDays',
-        says: ({ lossPercent }) =>
-          lossPercent > 0 ? '{low} if weather takes twice as much, {high} if it took nothing' : 'with no loss to weather, as you gave it',
+        says: '{low} if weather takes twice as much, {high} if it took nothing',
+        same: 'the same with twice the loss to weather, or with none',
       },
     },
     { of: 'lastDay' },
@@ -58,12 +59,17 @@ export default defineCalculator({
   cautions: [
     {
       when: ({ feed }) => feed === 'tall-fescue',
-      say: 'Most old tall fescue carries a fungus that makes a toxin. In cold weather it can cost cattle their feet, ear tips and tail switch. The toxin falls as winter goes on, so graze other feed first, watch for lameness, and ask your veterinarian.',
+      say: 'Most old tall fescue carries a fungus that makes a toxin. In cold weather it can cost cattle their feet, ear tips and tail switch. Most of it sits in the lowest inches and in seed heads. It falls as winter goes on, so graze other feed first, leave 4 inches, watch for lameness, and ask your veterinarian.',
       source: 'common practice',
     },
     {
+      when: ({ feed, massFrom, stubbleHeightIn }) => feed === 'tall-fescue' && massFrom === 'height' && stubbleHeightIn < toxicFescueIn,
+      say: 'The lowest inches of old tall fescue hold the most of its toxin: the bottom two by one Missouri study, two to four by a later page. Leave 4 inches, and 3 at the least where you know that the stand is free of it.',
+      source: 'lory-fall-nitrogen-2022',
+    },
+    {
       when: ({ feed }) => feed !== 'tall-fescue',
-      say: 'Cured grass is often under 7 percent protein. Stock then eat less and lose flesh with a full belly. Send a sample to a laboratory and ask what supplement it needs; never let hungry stock at urea.',
+      say: 'Cured grass is often under 7 percent protein. Stock then eat less and lose flesh with a full belly. Send a sample to a laboratory and ask what supplement it needs; never give urea to hungry stock.',
       source: 'common practice',
     },
     {
@@ -83,18 +89,18 @@ export default defineCalculator({
     },
     {
       when: ({ firstStripAc, areaAc }) => firstStripAc >= areaAc,
-      say: 'One strip would take the whole field and still be too little for those days. Make the strips shorter in days, or count this as a few days’ feed.',
+      say: 'One strip would take the whole field, and may still be too little for those days. Make the strips shorter in days, or count this as a few days’ feed.',
       source: 'common practice',
     },
     {
-      when: ({ massFrom, standingLbPerAc, heightIn, densityLbPerAcIn }) =>
-        (massFrom === 'known' ? standingLbPerAc : heightIn * densityLbPerAcIn) < intakeFallsBelowLbPerAc,
-      say: 'Under about 750 pounds an acre cattle cannot bite off enough in a day. They go short before the grass is gone.',
+      when: ({ massFrom, standingLbPerAc, heightIn, densityLbPerAcIn, weatheredPercent }) =>
+        (massFrom === 'known' ? standingLbPerAc : heightIn * densityLbPerAcIn) * (1 - weatheredPercent / 100) < intakeFallsBelowLbPerAc,
+      say: 'Under about 750 pounds an acre will stand on the first day, and then cattle cannot bite off enough in a day. They go short before the grass is gone.',
       source: 'white-b5036',
     },
     {
       when: ({ grazingForDays }) => grazingForDays >= longestDays,
-      say: 'It would last a year or more, and nobody plans dead grass so far. There is more feed than this stock needs: graze less of it, or check the numbers.',
+      say: 'It would last a year or more, and nobody plans that far ahead on dead grass. There is more feed than this stock needs: graze less of it, or check the numbers.',
       source: 'common practice',
     },
     {
@@ -115,6 +121,6 @@ export default defineCalculator({
   note: ({ verdict, stripDays, grazingForDays }, show) =>
     `${show('areaAc')} with ${show('startLbPerAc')} above the stubble feed this stock ${lasts(grazingForDays, () => `about ${show('grazingForDays')} (${show('lowGrazingDays')} to ${show('highGrazingDays')}), to about ${show('lastDay')}`)}. Strips for ${stripDays === 1 ? 'a day' : show('stripDays')}: move the wire ${show('firstStripFt')} at first, farther as weather takes its share. ${verdict === 'reaches' ? 'It covers all the days when feed is wanted.' : `That leaves ${show('shortDays')} to feed another way: ${show('shortLb')} of dry feed, before losses.`}`,
   picture: { kind: 'lines', rows: 'strips', x: 'daysIn', ys: ['ungrazedLbPerAc'] },
-  sources: ['larsen-2021', 'tall-fescue-monograph', 'penn-state-agronomy-guide', 'umaine-pasture-lesson-1', 'white-b5036'],
+  sources: ['larsen-2021', 'tall-fescue-monograph', 'penn-state-agronomy-guide', 'umaine-pasture-lesson-1', 'white-b5036', 'lory-fall-nitrogen-2022'],
   guides: ['feeding-on-dry-grass', 'stretching-winter-feed', 'annual-range'],
 });

@@ -1,4 +1,5 @@
 import { choice, date, number } from '../../kit/inputs.ts';
+import { toxicFescueIn } from '../../tables/forageHeights.ts';
 import { standingFeedLossPerMonth, standingFeedLossPerWinter } from '../../tables/standingFeedLoss.ts';
 import { stock } from './stock.ts';
 
@@ -37,7 +38,8 @@ export const inputs = {
     usual: 'swardIn',
     default: 11,
     shownWhen: { massFrom: 'height' },
-    field: 'Set a stick on the soil in twenty places and read where most leaves end. Snow or wind that has laid it down makes height useless: clip.',
+    field:
+      'Set a stick on the soil in twenty places and read where most leaves end. If snow or wind has laid it down, height tells you nothing, so clip.',
   }),
   densityLbPerAcIn: number({
     label: 'Pounds in an inch of height',
@@ -61,13 +63,13 @@ export const inputs = {
     label: 'What stands there',
     belongsTo: 'place',
     default: 'tall-fescue',
-    help: 'Fills in what weather takes in a month; mend it to fit yours.',
+    help: 'Fills in what weather takes in a month; change it to fit yours.',
     options: {
       'tall-fescue': {
-        label: 'Tall fescue saved for winter (a fourth lost, spread over five months)',
+        label: 'Tall fescue saved for winter (a quarter lost, spread over five months)',
         fills: { lossPercent: standingFeedLossPerWinter[0].percent / winterMonths },
       },
-      'annual-range': { label: 'Annual range, a middling year', fills: { lossPercent: middleYear.percentPerMonth } },
+      'annual-range': { label: 'Annual range, an average year', fills: { lossPercent: middleYear.percentPerMonth } },
       'annual-range-wet': { label: 'Annual range after a wet year', fills: { lossPercent: wetYear.percentPerMonth } },
       'annual-range-dry': { label: 'Annual range after a dry year', fills: { lossPercent: dryYear.percentPerMonth } },
       other: { label: 'Other dormant grass (from memory)', fills: { lossPercent: 7 } },
@@ -101,14 +103,14 @@ export const inputs = {
     label: 'Feed is wanted from',
     belongsTo: 'place',
     default: '2026-12-01',
-    help: 'The day when other pasture is done. Days before you open this field are fed another way.',
+    help: 'The day when other pasture is done. Until you open this field, they are fed another way.',
   }),
   untilDay: date({
     label: 'Feed is wanted until',
     belongsTo: 'place',
     default: '2027-04-01',
     help: 'The day in spring when grass carries them again.',
-    ask: 'Take a late spring in your memory, not a mean one.',
+    ask: 'Take a late spring that you remember, not an average one.',
   }),
   startDay: date({ label: 'First day of grazing it', belongsTo: 'management', default: '2026-12-01' }),
   stubbleLbPerAc: number({
@@ -131,10 +133,10 @@ export const inputs = {
     unit: 'in',
     min: 0,
     max: 40,
+    default: toxicFescueIn,
     usual: 'stubbleIn',
-    default: 3.5,
     shownWhen: { massFrom: 'height' },
-    ask: 'Three to four inches on sod, eight or more on tall native grass. Bare ground in winter washes.',
+    ask: 'Four inches on fescue that may carry the toxin, three to four on other sod, eight or more on tall native grass. Bare ground washes in winter.',
   }),
   stripDays: number({
     label: 'Days that a strip lasts',

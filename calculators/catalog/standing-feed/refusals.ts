@@ -37,5 +37,4 @@ export const refusals: readonly Refusal<typeof inputs>[] = [
       (values.lossPercent * waitMonthsOf(values) >= 100 || fromStartPercentOf(values.lossPercent, waitMonthsOf(values)) > 100),
     say: 'By that day weather has taken nearly all of it. Start sooner, or check the loss in a month.',
   },
-  { at: 'stock', when: ({ stock }) => stock.length === 0, say: 'Put in at least one kind of stock.' },
 ];

@@ -225,6 +225,7 @@ export default defineCalculator({
     'The trough rules were made for cattle. Sheep need less edge and a lower rim; give every trough a ramp or a board by which small animals get out.',
     'It counts gallons, not whether the water is fit. The cautions name the common poisons; a laboratory and a veterinarian decide.',
   ],
+  weighsOnPeople: true,
   note: (values, show) => {
     const { supply, verdict, storage, lastsDays } = values;
     const ending: Readonly<Record<typeof verdict, string>> = {

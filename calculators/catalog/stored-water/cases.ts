@@ -76,12 +76,14 @@ export default defineCases(definition, [
     ['slightly-moist', '1.6', '0.8'],
     ['moist', '1.1', '0.4'],
     ['wet', '0.5', '0.0'],
+    ['full', '0.0', '0.0'],
   ]),
   ...feelCases('nrcs-feel-clay', '1/5', '2/15', [
     ['dry', '2.4', '1.2'],
     ['slightly-moist', '1.8', '0.8'],
     ['moist', '1.2', '0.4'],
     ['wet', '0.6', '0.0'],
+    ['full', '0.0', '0.0'],
   ]),
   ...exampleDays.map(
     ([growth, growthDays]): Case => ({

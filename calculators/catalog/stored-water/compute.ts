@@ -8,7 +8,7 @@ import { pastureWaterUse } from '../../tables/pastureWaterUse.ts';
 import { soilFeel } from '../../tables/soilFeel.ts';
 import { textureCenters } from '../../tables/textureCenters.ts';
 import type { inputs } from './inputs.ts';
-import { dailyUse, millimetresPerInch } from './use.ts';
+import { dailyUse, millimetersPerInch } from './use.ts';
 
 export type Asked = ValuesOf<typeof inputs>;
 type Layer = Asked['layers'][number];
@@ -87,7 +87,7 @@ export function compute(asked: Asked) {
   const { rootsMostIn, rootsDeepestIn, growthPercent, rainIn, lostPercent, organicCount } = asked;
   const use = dailyUse(asked);
   const easyShare =
-    asked.easyFrom === 'own' ? asked.easyPercent / 100 : depletionFraction(pastureWaterUse.depletionFraction, use.dayUseIn * millimetresPerInch);
+    asked.easyFrom === 'own' ? asked.easyPercent / 100 : depletionFraction(pastureWaterUse.depletionFraction, use.dayUseIn * millimetersPerInch);
   const daysFrom = (holdsIn: number, missingIn: number) => {
     const zone = { totalAvailableIn: holdsIn, missingIn, easyShare, useInPerDay: use.dayUseIn };
     return { stressDays: daysToStress(zone), growthDays: daysToGrowthShare({ ...zone, growthShare: growthPercent / 100 }) };

@@ -1,16 +1,28 @@
 import { defineCalculator } from '../../kit/define.ts';
+import type { ValuesOf } from '../../kit/inputs.ts';
+import { printNumber } from '../../units/printQuantity.ts';
 import { compute } from './compute.ts';
 import { inputs } from './inputs.ts';
 import { quantities } from './quantities.ts';
 import { refusals } from './refusals.ts';
 import { steps } from './steps.ts';
 
-const felt = '{low} at the dry end of what you felt, {high} at the wet end';
-const measured = 'as you measured it';
+/** Whether two ends would be printed alike: then there is no range to tell. */
+const areAlike = (low: number, high: number, digits: number): boolean => printNumber(low, digits) === printNumber(high, digits);
+type Ends = Pick<ValuesOf<typeof inputs>, 'layers'> & { readonly low: number; readonly high: number; readonly digits: number };
+/** What the range stands for: what was felt, and where texture stands in, how far the published figures lie apart. */
+function rangeWords({ layers, low, high, digits }: Ends): string {
+  const isTextured = layers.some(({ heldFrom }) => heldFrom === 'texture');
+  if (low === high) return 'by what you measured';
+  if (areAlike(low, high, digits)) return 'much the same at both ends of what you gave';
+  return isTextured
+    ? '{low} with the dry end of what you felt and the least of the published figures, {high} with the wet end and the most'
+    : '{low} at the dry end of what you felt, {high} at the wet end';
+}
 
 /** A layer that is a class or more drier than the one above it. */
 const liesDrierBelow = ({ lines }: { readonly lines: readonly { readonly filledPercent: number }[] }): boolean =>
-  lines.some(({ filledPercent }, index) => filledPercent <= (lines[index - 1]?.filledPercent ?? 0) - 20);
+  lines.slice(1).some(({ filledPercent }, index) => filledPercent <= (lines[index]?.filledPercent ?? Number.NEGATIVE_INFINITY) - 20);
 
 export default defineCalculator({
   slug: 'stored-water',
@@ -43,12 +55,10 @@ export default defineCalculator({
       range: {
         low: 'lowStressDays',
         high: 'highStressDays',
-        says: ({ lowStressDays, highStressDays }) =>
-          lowStressDays === highStressDays
-            ? measured
-            : lowStressDays === 0
-              ? 'it may be slowing now if the ground is at the dry end of what you felt; {high} at the wet end'
-              : '{low} if the ground is at the dry end of what you felt, {high} at the wet end',
+        says: ({ layers, lowStressDays, highStressDays }) =>
+          areAlike(lowStressDays, 0, 0) && !areAlike(highStressDays, 0, 0)
+            ? 'it may be slowing now if the ground is at the dry end of what you felt; {high} at the wet end'
+            : rangeWords({ layers, low: lowStressDays, high: highStressDays, digits: 0 }),
       },
     },
     {
@@ -56,17 +66,29 @@ export default defineCalculator({
       range: {
         low: 'lowGrowthDays',
         high: 'highGrowthDays',
-        says: ({ lowGrowthDays, highGrowthDays }) => (lowGrowthDays === highGrowthDays ? measured : felt),
+        says: ({ layers, lowGrowthDays, highGrowthDays }) => rangeWords({ layers, low: lowGrowthDays, high: highGrowthDays, digits: 0 }),
       },
     },
-    { of: 'hasIn', range: { low: 'lowHasIn', high: 'highHasIn', says: ({ lowHasIn, highHasIn }) => (lowHasIn === highHasIn ? measured : felt) } },
+    {
+      of: 'hasIn',
+      range: {
+        low: 'lowHasIn',
+        high: 'highHasIn',
+        says: ({ layers, lowHasIn, highHasIn }) => rangeWords({ layers, low: lowHasIn, high: highHasIn, digits: 1 }),
+      },
+    },
     { of: 'holdsIn' },
     {
       of: 'missingIn',
       range: {
         low: 'lowMissingIn',
         high: 'highMissingIn',
-        says: ({ lowMissingIn, highMissingIn }) => (lowMissingIn === highMissingIn ? measured : '{low} to {high} by what you felt'),
+        says: ({ lowMissingIn, highMissingIn }) =>
+          lowMissingIn === highMissingIn
+            ? 'by what you measured'
+            : areAlike(lowMissingIn, highMissingIn, 1)
+              ? 'much the same at both ends of what you gave'
+              : '{low} to {high} by what you gave',
       },
     },
     { of: 'wetStressDays', when: ({ rainIn }) => rainIn > 0 },
@@ -122,7 +144,7 @@ export default defineCalculator({
   ],
   note: ({ standing, rainIn, lowGrowthDays, highGrowthDays }, show) => {
     const zone = `Roots ${show('rootsMostIn')} deep: the ground holds ${show('holdsIn')} of water when full and has ${show('hasIn')} today.`;
-    const range = lowGrowthDays === highGrowthDays ? '' : ` (${show('lowGrowthDays').split(' ')[0] ?? ''} to ${show('highGrowthDays')})`;
+    const range = areAlike(lowGrowthDays, highGrowthDays, 0) ? '' : ` (${show('lowGrowthDays').replace(/ days?$/, '')} to ${show('highGrowthDays')})`;
     const low = `growth is down to ${show('growthPercent')} in about ${show('growthDays')}${range}`;
     const dry =
       standing === 'short'

@@ -1,6 +1,6 @@
 import { choice, number, rows } from '../../kit/inputs.ts';
 
-const filled = { dry: 'Dry', 'slightly-moist': 'Slightly moist', moist: 'Moist', wet: 'Wet' } as const;
+const filled = { dry: 'Dry', 'slightly-moist': 'Slightly moist', moist: 'Moist', wet: 'Wet', full: 'Full' } as const;
 
 export const layers = rows({
   label: 'Layers, from the top down',
@@ -71,14 +71,15 @@ export const layers = rows({
       label: 'Water in it today, by feel',
       belongsTo: 'place',
       default: 'moist',
-      help: 'Never take it for full. Take a handful from the middle of the layer and squeeze it hard.',
+      help: 'Never take it for full unseen. Take a handful from the middle of the layer and squeeze it hard.',
       field:
-        'Dry: falls apart or is hard. Slightly moist: a weak ball, no stain on the fingers. Moist: a ball that keeps finger marks, a light stain. Wet: a ball, and soil and water coat the hand.',
+        'Dry: falls apart or is hard. Slightly moist: a weak ball, no stain on the fingers. Moist: a ball that keeps finger marks, a light stain. Wet: a ball, and soil and water coat the hand. Full: a soft ball, and water shows on it for a moment when you squeeze or shake it.',
       options: {
         dry: { label: `${filled.dry}: crumbles, no ball, no stain` },
         'slightly-moist': { label: `${filled['slightly-moist']}: weak ball, no stain` },
         moist: { label: `${filled.moist}: ball with finger marks, light stain` },
         wet: { label: `${filled.wet}: ball, coats the hand` },
+        full: { label: `${filled.full}: soft ball, water shows when you squeeze or shake it` },
         measured: { label: 'I measured it' },
       },
     }),

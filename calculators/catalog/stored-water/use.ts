@@ -5,7 +5,7 @@ import { hargreavesMm } from '../../math/weather/hargreavesMm.ts';
 import { pastureWaterUse } from '../../tables/pastureWaterUse.ts';
 import type { inputs } from './inputs.ts';
 
-export const millimetresPerInch = 25.4;
+export const millimetersPerInch = 25.4;
 const celsius = (fahrenheit: number): number => ((fahrenheit - 32) * 5) / 9;
 const months = {
   january: 1,
@@ -37,6 +37,6 @@ export function dailyUse({ useFrom, useInPerDay, month, latitude, highF, lowF, s
     lowC,
     referenceMm,
     coefficient,
-    dayUseIn: useFrom === 'known' ? useInPerDay : (coefficient * referenceMm * (localPercent / 100)) / millimetresPerInch,
+    dayUseIn: useFrom === 'known' ? useInPerDay : (coefficient * referenceMm * (localPercent / 100)) / millimetersPerInch,
   };
 }

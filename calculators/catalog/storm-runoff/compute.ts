@@ -50,8 +50,12 @@ export function conditionOf(ground: Ground): CoverCondition {
       return cutPoints ? conditionClass({ ...cutPoints, groundCoverPercent: ground.groundCoverPercent, grazing: ground.grazing }) : 'only';
   }
 }
-const tabledNumber = (ground: Ground): number =>
-  ground.cover === 'own' ? ground.curveNumber : (tabledRow(ground.cover).cover.conditions[conditionOf(ground)]?.[ground.soilGroup] ?? Number.NaN);
+function tabledNumber(ground: Ground): number {
+  if (ground.cover === 'own') return ground.curveNumber;
+  const found = tabledRow(ground.cover).cover.conditions[conditionOf(ground)]?.[ground.soilGroup];
+  if (typeof found !== 'number') throw new RangeError(`the table has no number for ${ground.cover} on soil group ${ground.soilGroup}`);
+  return found;
+}
 
 /** Ground whose runoff goes by its living cover, and how much of that it has. */
 const bareUnder50 = (ground: Ground): boolean => {
@@ -96,6 +100,8 @@ function stormOn(parts: readonly AskedGround[], rainIn: number, wetness: Wetness
       numberAcres: part.areaAc * tabledCurveNumber,
     };
   });
+  const [first] = lines;
+  if (!first) throw new RangeError('a storm needs ground to fall on');
   const totalAc = sumOf(lines, (line) => line.areaAc);
   const totals = {
     totalAc,
@@ -110,9 +116,9 @@ function stormOn(parts: readonly AskedGround[], rainIn: number, wetness: Wetness
   return {
     lines,
     // Told of ground that is all of one kind.
-    group: lines[0]?.group ?? 'b',
-    condition: lines[0]?.condition ?? 'only',
-    tabledCurveNumber: lines[0]?.tabledCurveNumber ?? Number.NaN,
+    group: first.group,
+    condition: first.condition,
+    tabledCurveNumber: first.tabledCurveNumber,
     ...totals,
     middleCurveNumber,
     middleWetCurveNumber,

@@ -1,4 +1,5 @@
 import { defineCalculator } from '../../kit/define.ts';
+import { printNumber } from '../../units/printQuantity.ts';
 import { compute, leastToldIn, soilGroupOf } from './compute.ts';
 import { inputs } from './inputs.ts';
 import { quantities } from './quantities.ts';
@@ -13,6 +14,7 @@ interface Told {
 /** The range in words. On thin cover the tables’ figure for dry ground misleads, so it is named and set aside. */
 function rangeWords({ lowRunoffIn, highRunoffIn, sod, wetness }: Told): string {
   if (highRunoffIn < leastToldIn) return 'too small for the method if the ground was wet, too';
+  if (printNumber(lowRunoffIn, 1) === printNumber(highRunoffIn, 1)) return 'about the same whether the ground was dry or wet';
   if (sod === 'thin' && wetness === 'dry') return '{betweenRunoffIn} if the ground was in between, {high} if wet; on thin cover go by these';
   if (sod === 'thin') return wetness === 'wet' ? '{betweenRunoffIn} if the ground was in between' : '{high} if the ground was wet';
   return lowRunoffIn < leastToldIn
@@ -266,7 +268,7 @@ export default defineCalculator({
     },
     {
       when: ({ runoffIn }) => runoffIn >= 1,
-      say: 'Runoff like this can fill a draw within minutes and wash out a crossing. Keep people, stock and machines out of moving water. A pond, dam or waterway to catch it is an engineer’s job and needs local permits.',
+      say: 'Runoff like this can fill a draw within minutes and wash out a crossing. Keep people, stock and machines out of moving water: turn around, even where it looks shallow, and never drive through it. A pond, dam or waterway to catch it is an engineer’s job and needs local permits.',
       source: 'common practice',
     },
   ],
@@ -291,6 +293,10 @@ export default defineCalculator({
     const area = ground === 'one' ? show('areaAc') : show('totalAc');
     return `Of ${show('rainIn')} of rain about ${show('runoffIn')} ran off (${range}), ${show('runoffGal')} from ${area}; ${show('stayedIn')} stayed.`;
   },
+  wholes: [
+    { whole: 'rainIn', parts: ['runoffIn', 'stayedIn'] },
+    { whole: 'stayedIn', parts: ['heldFirstIn', 'soakedIn'] },
+  ],
   picture: { kind: 'soilFace', rain: 'rainIn', runsOff: 'runoffIn', heldFirst: 'heldFirstIn', soaksIn: 'soakedIn', coverPercent: 'coverPercent' },
   sources: ['tr55-1986', 'nrcs-neh630-10-2004', 'hawkins-2002', 'nrcs-neh630-07-2009'],
   guides: ['where-rain-goes'],

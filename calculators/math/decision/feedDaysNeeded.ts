@@ -3,7 +3,7 @@ import { need } from '../need.ts';
 /**
  * Forage that the year makes at best when it was dry up to a date and the rest is normal: b = 100 - c (100 - y) / 100, with c = `grownPercent`,
  * y = `dryPercent`. What did not grow by then does not come back.
- * @param grownPercent - Share of the year's growth that is normally past, percent; 0 to 100
+ * @param grownPercent - Share of the year's growth that is normally past, percent; at least 0, at most 100.001, since rounded months can add up to a little more
  * @param dryPercent - Forage of a season that stays so dry, percent of normal; 0 to 100
  * @returns Forage of the whole year, percent of normal
  * @throws RangeError if a value is outside its range

@@ -1,4 +1,5 @@
 import { checkList } from '../checks.ts';
+import { needThere } from '../need.ts';
 import { droughtEvents } from './droughtEvents.ts';
 
 export default checkList('droughtEvents', [
@@ -12,7 +13,7 @@ export default checkList('droughtEvents', [
   },
   {
     what: 'A spell that reaches −1.0 is one, and ends when the index turns positive',
-    ours: () => droughtEvents([-0.5, -1.0, -0.1, 0.1, -0.2])[0]?.months ?? 0,
+    ours: () => needThere('droughtEvents', 'first event', droughtEvents([-0.5, -1.0, -0.1, 0.1, -0.2])[0]).months,
     printed: '3',
     source: 'ndmc-ranch-plan-monitoring',
     where: 'standard precipitation index: ends when it becomes positive',

@@ -51,8 +51,8 @@ export function indexSeries({
   readonly leastShare: number;
 }): MonthsIndex[][] {
   // Any twelve month ends in a row show each month of the calendar once.
-  const ends = [lastMonthEnd(table.firstDay + 31)];
-  while (ends.length < 12) ends.push(lastMonthEnd((ends.at(-1) ?? 0) + 31));
+  const ends: number[] = [];
+  for (let end = lastMonthEnd(table.firstDay + 31); ends.length < 12; end = lastMonthEnd(end + 31)) ends.push(end);
   const calendar = ends.map((end) => {
     const full = samePeriods({ table, lastDay: end, months, leastShare }).filter(({ isFull }) => isFull);
     const record = full.map(({ rain }) => rain);

@@ -1,4 +1,4 @@
-import { need } from '../need.ts';
+import { need, needThere } from '../need.ts';
 
 /**
  * Value that a share p of years stays below, by the Weibull rule (type 6 of Hyndman and Fan): the value at place p (n + 1) of the sorted record, on
@@ -18,7 +18,7 @@ export function quantileType6(values: readonly number[], share: number): number 
   const sorted = values.toSorted((first, second) => first - second);
   const place = Math.min(sorted.length, Math.max(1, share * (sorted.length + 1)));
   const below = Math.floor(place);
-  const lower = sorted[below - 1] ?? Number.NaN;
-  const upper = sorted[Math.min(below, sorted.length - 1)] ?? Number.NaN;
+  const lower = needThere('quantileType6', 'year below', sorted[below - 1]);
+  const upper = needThere('quantileType6', 'year above', sorted[Math.min(below, sorted.length - 1)]);
   return lower + (place - below) * (upper - lower);
 }

@@ -1,4 +1,4 @@
-import { need } from '../need.ts';
+import { need, needThere } from '../need.ts';
 
 /** Running sums over a record, so that any stretch of days is one subtraction. */
 export interface RainByDay {
@@ -23,9 +23,9 @@ export interface RainByDay {
  */
 export function rainByDay(lines: readonly { readonly day: number; readonly amount: number; readonly days?: number }[]): RainByDay {
   need('rainByDay', 'lines.length', lines.length, { atLeast: 1 });
-  const [first, last] = [lines[0], lines.at(-1)];
-  const firstDay = (first?.day ?? 0) - (first?.days ?? 1) + 1;
-  const lastDay = last?.day ?? 0;
+  const first = needThere('rainByDay', 'first line', lines[0]);
+  const firstDay = first.day - (first.days ?? 1) + 1;
+  const lastDay = needThere('rainByDay', 'last line', lines.at(-1)).day;
   need('rainByDay', 'days from first to last', lastDay - firstDay + 1, { atLeast: 1, whole: true });
   const rain = new Float64Array(lastDay - firstDay + 1);
   const isRead = new Uint8Array(rain.length);
@@ -40,10 +40,9 @@ export function rainByDay(lines: readonly { readonly day: number; readonly amoun
     covered = day;
   }
   const [rainBefore, daysReadBefore] = [new Float64Array(rain.length + 1), new Int32Array(rain.length + 1)];
-  for (let place = 0; place < rain.length; place += 1) {
-    rainBefore[place + 1] = (rainBefore[place] ?? 0) + (rain[place] ?? 0);
-    daysReadBefore[place + 1] = (daysReadBefore[place] ?? 0) + (isRead[place] ?? 0);
-  }
+  let [fallen, daysRead] = [0, 0];
+  for (const [place, amount] of rain.entries()) rainBefore[place + 1] = fallen += amount;
+  for (const [place, read] of isRead.entries()) daysReadBefore[place + 1] = daysRead += read;
   return { firstDay, lastDay, rainBefore, daysReadBefore };
 }
 
@@ -64,9 +63,11 @@ export function rainBetween(table: RainByDay, firstDay: number, lastDay: number)
   const from = Math.max(firstDay, table.firstDay) - table.firstDay;
   const to = Math.min(lastDay, table.lastDay) - table.firstDay + 1;
   if (to <= from) return { rain: 0, daysRead: 0 };
+  const between = (before: Float64Array | Int32Array): number =>
+    needThere('rainBetween', 'last day', before[to]) - needThere('rainBetween', 'first day', before[from]);
   return {
     // Two running sums of many amounts may differ by the dust of their last digits; a dry spell must be dry.
-    rain: Number(Math.max(0, (table.rainBefore[to] ?? 0) - (table.rainBefore[from] ?? 0)).toFixed(9)),
-    daysRead: (table.daysReadBefore[to] ?? 0) - (table.daysReadBefore[from] ?? 0),
+    rain: Number(Math.max(0, between(table.rainBefore)).toFixed(9)),
+    daysRead: between(table.daysReadBefore),
   };
 }

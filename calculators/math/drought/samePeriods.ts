@@ -1,4 +1,4 @@
-import { need } from '../need.ts';
+import { need, needThere } from '../need.ts';
 import { periodMonths, sameDayLater, yearOfDay } from './periodMonths.ts';
 import { type RainByDay, rainBetween } from './rainByDay.ts';
 
@@ -79,7 +79,7 @@ export function samePeriods({
   const found: YearsPeriod[] = [];
   for (let each = yearOfDay(table.firstDay); each <= yearOfDay(table.lastDay); each += 1) {
     const end = sameDayLater(lastDay, each - year);
-    const start = periodMonths(end, months)[0]?.firstDay ?? end;
+    const start = needThere('samePeriods', 'first month', periodMonths(end, months)[0]).firstDay;
     if (start < table.firstDay || end > table.lastDay) continue;
     found.push({ year: each, lastDay: end, ...periodRain({ table, lastDay: end, months, leastShare }) });
   }

@@ -1,5 +1,5 @@
 import { permeabilityScales } from '../../tables/erodibility.ts';
-import { need } from '../need.ts';
+import { need, needThere } from '../need.ts';
 
 export type StructureCode = 1 | 2 | 3 | 4;
 export type PermeabilityCode = 1 | 2 | 3 | 4 | 5 | 6;
@@ -56,5 +56,9 @@ export function erodibilityByNomograph({
 export function permeabilityCode(inchesPerHour: number, scale: keyof typeof permeabilityScales): PermeabilityCode {
   need('permeabilityCode', 'inchesPerHour', inchesPerHour, { above: 0 });
   const codes = [1, 2, 3, 4, 5] as const;
-  return codes.find((code) => inchesPerHour >= (permeabilityScales[scale].slowestInPerH[code - 1] ?? 0)) ?? 6;
+  return (
+    codes.find(
+      (code) => inchesPerHour >= needThere('permeabilityCode', `limit of class ${code}`, permeabilityScales[scale].slowestInPerH[code - 1]),
+    ) ?? 6
+  );
 }

@@ -1,5 +1,6 @@
 import type { Texture } from '../../tables/soilGroups.ts';
 import { checkList, tableChecks } from '../checks.ts';
+import { needThere } from '../need.ts';
 import { erodibilityByTexture } from './erodibilityByTexture.ts';
 import { soilLossMetric } from './soilLossMetric.ts';
 
@@ -47,7 +48,7 @@ export default checkList('erodibilityByTexture', [
   }),
   {
     what: 'loamy sand with 2 % organic matter',
-    ours: () => erodibilityByTexture('loamy-sand', 2, 'stewart-1975') ?? Number.NaN,
+    ours: () => needThere('erodibilityByTexture', 'loamy sand', erodibilityByTexture('loamy-sand', 2, 'stewart-1975')),
     printed: '0.10',
     source: 'field-solie-2007',
     where: 'sample problem, the correct K factor',

@@ -36,6 +36,14 @@ export default checkList('pastureCoverFactor', [
     differs: (cover) =>
       ['70', '90'].includes(cover) ? { by: '0.004', because: 'The derived table bends between the columns; practice goes straight.' } : undefined,
   }),
+  {
+    what: 'the same pasture, on logarithms between the columns of 40 and 60 %',
+    ours: () => pastureCoverFactor({ coverPercent: 50.4, coverKind: 'grass', canopyPercent: 0, canopyHeight: 'short-brush', between: 'logarithms' }),
+    printed: '0.0637',
+    source: 'scs-agronomy-note-50-1982',
+    where: 'table 1, worked in another program: 0.1 times 0.42 to the power 0.52',
+    seen: 'computed',
+  },
   // Bare ground under canopy, over bare ground without: what the canopy alone takes off.
   ...tableChecks({
     columns: Object.keys(heights),

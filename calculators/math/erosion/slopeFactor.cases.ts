@@ -1,4 +1,5 @@
 import { type Check, checkList, tableChecks } from '../checks.ts';
+import { needThere } from '../need.ts';
 import { irregularSlopeFactor, type SlopeSegment, slopeFactor } from './slopeFactor.ts';
 
 const thirds = (slopePercent: number): SlopeSegment[] => Array.from({ length: 3 }, () => ({ lengthFt: 100, slopePercent }));
@@ -7,7 +8,7 @@ const shares = (slopePercent: number): Check[] => {
   const printed = slopePercent >= 5 ? ['.19', '.35', '.46'] : slopePercent > 3 ? ['.22', '.35', '.43'] : ['.24', '.35', '.41'];
   return printed.map((share, index) => ({
     what: `even slope of ${slopePercent} %: share of the loss from third ${index + 1}`,
-    ours: () => irregularSlopeFactor(thirds(slopePercent), '1978').shares[index] ?? Number.NaN,
+    ours: () => needThere('slopeFactor', `third ${index + 1}`, irregularSlopeFactor(thirds(slopePercent), '1978').shares[index]),
     printed: share,
     source: 'wischmeier-smith-1978',
     where: 'table 4',

@@ -1,5 +1,6 @@
 import { growthCurves } from '../../tables/growthCurves.ts';
 import { type Month, months } from '../../tables/months.ts';
+import { needThere } from '../need.ts';
 import { dayOfYear } from '../weather/dayOfYear.ts';
 import { grownShare } from './grownShare.ts';
 import { type FallFlush, growthCurveFromAnswers } from './growthCurveFromAnswers.ts';
@@ -47,6 +48,10 @@ export function grownPercentBy(answers: CurveAnswers, day: number): number {
           quitMonth: numberOf(answers.quitMonth),
           fallFlush: answers.fallFlush,
         })
-      : (growthCurves.find((each) => each.curve === answers.curve)?.percent ?? []);
+      : needThere(
+          'grownPercentBy',
+          answers.curve,
+          growthCurves.find((each) => each.curve === answers.curve),
+        ).percent;
   return 100 * grownShare(percent, dayOfYear(date.getUTCMonth() + 1, date.getUTCDate()));
 }

@@ -1,8 +1,14 @@
 import { growthCurves } from '../../tables/growthCurves.ts';
 import { checkList } from '../checks.ts';
+import { needThere } from '../need.ts';
 import { grownShare } from './grownShare.ts';
 
-const curve = (key: string): readonly number[] => growthCurves.find((each) => each.curve === key)?.percent ?? [];
+const curve = (key: string): readonly number[] =>
+  needThere(
+    'grownShare',
+    key,
+    growthCurves.find((each) => each.curve === key),
+  ).percent;
 
 export default checkList('grownShare', [
   {

@@ -1,11 +1,13 @@
-import { need } from '../need.ts';
+import { need, needThere } from '../need.ts';
 
 /** Last day of each month in a year of 365 days, with the day before it all. */
 const monthEnds = [0, 31, 59, 90, 120, 151, 181, 212, 243, 273, 304, 334, 365] as const;
 
-function monthOf(dayOfYear: number): number {
-  return monthEnds.findIndex((end) => dayOfYear <= end);
-}
+/** Day of the year before each month, and its days. */
+const months = monthEnds.slice(1).map((end, index) => {
+  const start = needThere('grownShare', `start of month ${index + 1}`, monthEnds[index]);
+  return { start, end, days: end - start };
+});
 
 /**
  * Growth on a day of a monthly curve: G = Y c / (100 n), with Y = `yearLbPerAc`, c the share of that day's month in `curvePercent`, n the days of
@@ -30,9 +32,9 @@ export function dailyGrowthLbPerAc({
   need('dailyGrowthLbPerAc', 'yearLbPerAc', yearLbPerAc, { atLeast: 0 });
   need('dailyGrowthLbPerAc', 'dayOfYear', dayOfYear, { atLeast: 1, atMost: 365, whole: true });
   needCurve('dailyGrowthLbPerAc', curvePercent);
-  const month = monthOf(dayOfYear);
-  const days = (monthEnds[month] ?? 0) - (monthEnds[month - 1] ?? 0);
-  return (yearLbPerAc * (curvePercent[month - 1] ?? 0)) / 100 / days;
+  const at = months.findIndex(({ end }) => dayOfYear <= end);
+  const { days } = needThere('dailyGrowthLbPerAc', 'month', months[at]);
+  return (yearLbPerAc * needThere('dailyGrowthLbPerAc', 'share of the month', curvePercent[at])) / 100 / days;
 }
 
 /**
@@ -48,9 +50,8 @@ export function grownShare(curvePercent: readonly number[], dayOfYear: number): 
   need('grownShare', 'dayOfYear', dayOfYear, { atLeast: 0, atMost: 365 });
   needCurve('grownShare', curvePercent);
   const grownPercent = curvePercent.reduce((sum, sharePercent, index) => {
-    const start = monthEnds[index] ?? 0;
-    const end = monthEnds[index + 1] ?? 365;
-    return sum + sharePercent * Math.min(1, Math.max(0, (dayOfYear - start) / (end - start)));
+    const { start, days } = needThere('grownShare', `month ${index + 1}`, months[index]);
+    return sum + sharePercent * Math.min(1, Math.max(0, (dayOfYear - start) / days));
   }, 0);
   return grownPercent / 100;
 }

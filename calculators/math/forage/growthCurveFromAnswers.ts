@@ -1,4 +1,4 @@
-import { need } from '../need.ts';
+import { need, needThere } from '../need.ts';
 
 export type FallFlush = 'none' | 'some' | 'much';
 
@@ -50,7 +50,13 @@ export function growthCurveFromAnswers({
         : ((quitMonth + 1 - month) / (quitMonth + 1 - bestMonth)) ** 2;
     }),
   );
-  const flush = shares(months.map((month) => (month > bestMonth ? (flushSpread[month - quitMonth + 2] ?? 0) : 0)));
+  /** By months before the last one: 0, -1, -2. */
+  const flushOf = (back: number): number => needThere('growthCurveFromAnswers', 'share of the flush', flushSpread[back + flushSpread.length - 1]);
+  const flush = shares(
+    months.map((month) => (month > bestMonth && month > quitMonth - flushSpread.length && month <= quitMonth ? flushOf(month - quitMonth) : 0)),
+  );
   const flushed = flushShare[fallFlush];
-  return months.map((month) => 100 * ((1 - flushed) * (main[month - 1] ?? 0) + flushed * (flush[month - 1] ?? 0)));
+  return main.map(
+    (share, index) => 100 * ((1 - flushed) * share + flushed * needThere('growthCurveFromAnswers', 'month of the flush', flush[index])),
+  );
 }

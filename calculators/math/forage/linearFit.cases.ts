@@ -1,4 +1,5 @@
 import { checkList } from '../checks.ts';
+import { needThere } from '../need.ts';
 import { linearFit } from './linearFit.ts';
 
 const x = [
@@ -9,7 +10,7 @@ const y = [
   0.1, 338.8, 118.1, 888.0, 9.2, 228.1, 668.5, 998.5, 449.1, 778.9, 559.2, 0.3, 0.1, 778.1, 668.8, 339.3, 448.9, 10.8, 557.7, 228.3, 998.0, 888.8,
   119.6, 0.3, 0.6, 557.6, 339.3, 888.0, 998.5, 778.9, 10.2, 117.6, 228.9, 668.4, 449.2, 0.2,
 ];
-const fit = linearFit(x.map((each, index) => [each, y[index] ?? Number.NaN] as const));
+const fit = linearFit(x.map((each, index) => [each, needThere('linearFit', 'y', y[index])] as const));
 
 export default checkList('linearFit', [
   {

@@ -1,5 +1,5 @@
 import { slopeReduction, waterDistanceReduction } from '../../tables/accessReduction.ts';
-import { need } from '../need.ts';
+import { need, needThere } from '../need.ts';
 
 /**
  * Share of an area that cattle use by its distance from water and its slope: (1 - w / 100)(1 - s / 100), with w, s the published reductions of the
@@ -15,6 +15,12 @@ export function usableShare({ waterDistanceMi, slopePercent }: { readonly waterD
   need('usableShare', 'waterDistanceMi', waterDistanceMi, { atLeast: 0 });
   need('usableShare', 'slopePercent', slopePercent, { atLeast: 0 });
   const kept = (classes: readonly { readonly upTo: number; readonly reductionPercent: number }[], value: number): number =>
-    1 - (classes.find(({ upTo }) => value <= upTo)?.reductionPercent ?? 100) / 100;
+    1 -
+    needThere(
+      'usableShare',
+      'class',
+      classes.find(({ upTo }) => value <= upTo),
+    ).reductionPercent /
+      100;
   return kept(waterDistanceReduction, waterDistanceMi) * kept(slopeReduction, slopePercent);
 }

@@ -40,6 +40,8 @@ export function swardDay({
 }): Sward & { readonly grownLbPerAc: number } {
   need('swardDay', 'greenLbPerAc', greenLbPerAc, { above: 0 });
   need('swardDay', 'deadLbPerAc', deadLbPerAc, { atLeast: 0 });
+  need('swardDay', 'ceilingLbPerAc', ceilingLbPerAc, { above: 0 });
+  need('swardDay', 'ratePerDay', ratePerDay, { atLeast: 0, atMost: 1 });
   need('swardDay', 'response', response, { atLeast: 0, atMost: 1 });
   need('swardDay', 'senescenceShare', senescenceShare, { atLeast: 0, below: 1 });
   need('swardDay', 'weatheringShare', weatheringShare, { atLeast: 0, below: 1 });

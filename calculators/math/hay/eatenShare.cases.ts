@@ -1,8 +1,11 @@
 import { checkList } from '../checks.ts';
 import { eatenShare } from './eatenShare.ts';
 
-const before = (amount: number, losses: { readonly storage?: number; readonly feeding?: number }, convention: 'divide' | 'multiply') =>
-  amount / eatenShare({ moisturePercent: 0, storageLossPercent: losses.storage ?? 0, feedingLossPercent: losses.feeding ?? 0, convention });
+const before = (
+  amount: number,
+  { storage = 0, feeding = 0 }: { readonly storage?: number; readonly feeding?: number },
+  convention: 'divide' | 'multiply',
+) => amount / eatenShare({ moisturePercent: 0, storageLossPercent: storage, feedingLossPercent: feeding, convention });
 
 const undersander = { source: 'undersander-storage', where: 'Price after loss', seen: 'print' } as const;
 

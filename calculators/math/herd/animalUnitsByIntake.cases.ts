@@ -1,4 +1,5 @@
 import { checkList, tableChecks } from '../checks.ts';
+import { needThere } from '../need.ts';
 import { animalUnitsByIntake } from './animalUnitsByIntake.ts';
 
 /** Weight, lb, and intake, percent of weight, as the chart gives them. */
@@ -56,7 +57,7 @@ export default checkList('animalUnitsByIntake', [
     `,
     what: (animal) => `Animal units: ${animal}`,
     ours: (animal) => {
-      const [weightLb, intakePercent] = animals[animal] ?? [Number.NaN, Number.NaN];
+      const [weightLb, intakePercent] = needThere('animalUnitsByIntake', animal, animals[animal]);
       return animalUnitsByIntake({ weightLb, intakePercent, lbPerDay: 26 });
     },
     source: 'texas-animal-units',

@@ -1,4 +1,5 @@
 import { checkList, tableChecks } from '../checks.ts';
+import { needThere } from '../need.ts';
 import { dailyIntakeLb } from './dailyIntakeLb.ts';
 
 const each = (weightLb: number, intakePercent: number) => dailyIntakeLb({ head: 1, weightLb, intakePercent });
@@ -57,7 +58,7 @@ export default checkList('dailyIntakeLb', [
     `,
     what: (animal) => `Forage of a year, lb: ${animal}`,
     ours: (animal) => {
-      const [weightLb, intakePercent] = animals[animal] ?? [Number.NaN, Number.NaN];
+      const [weightLb, intakePercent] = needThere('dailyIntakeLb', animal, animals[animal]);
       return 365 * each(weightLb, intakePercent);
     },
     source: 'texas-animal-units',

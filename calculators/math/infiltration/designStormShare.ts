@@ -1,6 +1,6 @@
 import { designStorms } from '../../tables/designStorms.ts';
 import type { RainType } from '../../tables/peakFlow.ts';
-import { need } from '../need.ts';
+import { need, needThere } from '../need.ts';
 import type { RainStep } from './stormInfiltration.ts';
 
 const column = { i: 1, ia: 2, ii: 3, iii: 4 } as const;
@@ -18,7 +18,7 @@ export function designStormShare(rainType: RainType, hour: number): number {
   need('designStormShare', 'hour', hour, { atLeast: 0, atMost: 24 });
   const { rows } = designStorms;
   const at = rows.findIndex(([each]) => each >= hour);
-  const above = rows[at] ?? rows[rows.length - 1] ?? [24, 1, 1, 1, 1];
+  const above = needThere('designStormShare', `time from ${hour} h`, rows[at]);
   const below = rows[at - 1] ?? above;
   const [high, low] = [above[column[rainType]], below[column[rainType]]];
   return above[0] === below[0] ? high : low + ((high - low) * (hour - below[0])) / (above[0] - below[0]);
@@ -59,7 +59,7 @@ export function designStormStretches(rainType: RainType, rainCm: number): RainSt
   need('designStormStretches', 'rainCm', rainCm, { atLeast: 0 });
   const times = designStorms.rows.map(([hour]) => hour);
   return times.slice(1).map((hour, index) => {
-    const before = times[index] ?? 0;
+    const before = needThere('designStormStretches', 'time before', times[index]);
     return { hours: hour - before, rainCm: rainCm * (designStormShare(rainType, hour) - designStormShare(rainType, before)) };
   });
 }

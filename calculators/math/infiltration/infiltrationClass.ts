@@ -14,5 +14,6 @@ export type InfiltrationClass = (typeof infiltrationClasses.classes)[number][0];
 export function infiltrationClass(rateInPerHr: number): InfiltrationClass {
   need('infiltrationClass', 'rateInPerHr', rateInPerHr, { atLeast: 0 });
   const found = infiltrationClasses.classes.findLast(([name, from]) => (name === 'very-rapid' ? rateInPerHr > from : rateInPerHr >= from));
-  return found?.[0] ?? 'impermeable';
+  if (!found) throw new RangeError(`infiltrationClass needs a table that begins at 0, found no class for ${rateInPerHr}`);
+  return found[0];
 }

@@ -64,6 +64,9 @@ export interface RingRow {
 
 export interface RingResult {
   readonly rows: readonly RingRow[];
+  /** Depth of all pourings. */
+  readonly totalIn: number;
+  readonly firstRateInPerHr: number;
   /** Rate of the last pouring, inches per hour: dry ground drinks the first one faster than it can go on doing. */
   readonly leadingRateInPerHr: number;
   /** Whether a second pouring bears the leading rate out. */
@@ -74,7 +77,7 @@ export interface RingResult {
  * A ring test of any bore with any number of pourings: depth, running sum, time and rate r = 60 d / t of each; the last pouring leads.
  * @param options.boreIn - Inside diameter of the ring, inches; above 0
  * @param options.pourings - Pourings in order: water in mL (above 0) and minutes until it was gone (above 0); at least one
- * @returns Rows in inches, minutes and inches per hour, and the leading rate
+ * @returns Rows in inches, minutes and inches per hour, their sum, the first rate and the leading one
  * @throws RangeError if there is no pouring or a number is not above 0
  * @source soil-quality-test-kit-2001, chapter 3 (from memory)
  * @example ringTest({ boreIn: 6, pourings: [{ volumeMl: 463.3, minutes: 6 }, { volumeMl: 463.3, minutes: 20 }] }).leadingRateInPerHr //=> 3.00
@@ -84,13 +87,15 @@ export function ringTest({ boreIn, pourings }: { boreIn: number; pourings: reado
   const rows: RingRow[] = [];
   let cumulativeIn = 0;
   let elapsedMinutes = 0;
+  let firstRateInPerHr = 0;
   let leadingRateInPerHr = 0;
   for (const { volumeMl, minutes } of pourings) {
     const depthIn = ringDepthIn(volumeMl, boreIn);
     leadingRateInPerHr = pouringRateInPerHr(depthIn, minutes);
+    if (rows.length === 0) firstRateInPerHr = leadingRateInPerHr;
     cumulativeIn += depthIn;
     elapsedMinutes += minutes;
     rows.push({ depthIn, cumulativeIn, elapsedMinutes, rateInPerHr: leadingRateInPerHr });
   }
-  return { rows, leadingRateInPerHr, repeated: pourings.length > 1 };
+  return { rows, totalIn: cumulativeIn, firstRateInPerHr, leadingRateInPerHr, repeated: pourings.length > 1 };
 }

@@ -1,4 +1,5 @@
 import { checkList, tableChecks } from '../checks.ts';
+import { needThere } from '../need.ts';
 import { stormInfiltration } from './stormInfiltration.ts';
 
 const siltLoam = { conductivityCmPerHr: 0.65, suctionCm: 16.7, moistureDeficit: 0.7 * 0.486 };
@@ -35,7 +36,7 @@ export default checkList('stormInfiltration', [
   },
   {
     what: 'silt loam, rain of 5 cm an hour: time to ponding',
-    ours: () => steady(1).firstPondedHours ?? -1,
+    ours: () => needThere('stormInfiltration', 'time to ponding', steady(1).firstPondedHours ?? undefined),
     printed: '0.17',
     source: 'chow-1988',
     where: 'example 4.4.1',

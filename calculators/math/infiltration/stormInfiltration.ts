@@ -10,6 +10,7 @@ export interface RainStep {
 
 /** What one stretch did; `pondedHours` is how long of it water stood on the ground. */
 export interface InfiltrationRow {
+  readonly hours: number;
   readonly endHours: number;
   readonly rainCm: number;
   readonly infiltratedCm: number;
@@ -62,7 +63,7 @@ export function stormInfiltration({ steps, soil }: { steps: readonly RainStep[];
     endHours += hours;
     // Where no water stood, the difference of two sums would leave dust, and a hair less than nothing running off.
     const infiltratedCm = pondedHours > 0 ? Math.min(rainCm, afterCm - soakedCm) : rainCm;
-    rows.push({ endHours, rainCm, infiltratedCm, runoffCm: rainCm - infiltratedCm, pondedHours });
+    rows.push({ hours, endHours, rainCm, infiltratedCm, runoffCm: rainCm - infiltratedCm, pondedHours });
     runoffCm += rainCm - infiltratedCm;
     soakedCm = afterCm;
   }

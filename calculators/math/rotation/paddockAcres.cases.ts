@@ -1,4 +1,5 @@
 import { checkList, tableChecks } from '../checks.ts';
+import { needThere } from '../need.ts';
 import { paddockAcres } from './paddockAcres.ts';
 
 const eatenShareByStay: Readonly<Record<string, number>> = { '1': 0.8, '2': 0.75, '3': 0.75, '5': 0.65, '7': 0.6 };
@@ -19,7 +20,7 @@ export default checkList('paddockAcres', [
         dailyDemandLb: 25,
         stayDays: Number(days),
         availableLbPerAc: Number(available),
-        grazedShare: eatenShareByStay[days] ?? Number.NaN,
+        grazedShare: needThere('paddockAcres', `share of ${days} days`, eatenShareByStay[days]),
       }),
     source: 'penn-state-agronomy-guide',
     where: 'Table 1.8-9',

@@ -1,5 +1,5 @@
 import { antecedentTable } from '../../tables/antecedent.ts';
-import { need } from '../need.ts';
+import { need, needThere } from '../need.ts';
 
 /** How wet the ground was before the storm: antecedent runoff condition I, II, III. */
 export type AntecedentCondition = 'dry' | 'average' | 'wet';
@@ -19,7 +19,7 @@ export function antecedentCurveNumber(curveNumber: number, condition: Antecedent
   const { rows } = antecedentTable;
   // Rows run from 100 down to 0, so the first row at or below the number is the lower neighbour.
   const below = rows.findIndex(([average]) => average <= curveNumber);
-  const [lowerAverage, lowerDry, lowerWet] = rows[below] ?? rows[rows.length - 1] ?? [0, 0, 0];
+  const [lowerAverage, lowerDry, lowerWet] = needThere('antecedentCurveNumber', `row below ${curveNumber}`, rows[below]);
   const [upperAverage, upperDry, upperWet] = rows[below - 1] ?? [lowerAverage, lowerDry, lowerWet];
   const [lower, upper] = condition === 'dry' ? [lowerDry, upperDry] : [lowerWet, upperWet];
   const spanned = upperAverage - lowerAverage;

@@ -1,5 +1,5 @@
 import { pondFactors, type RainType, unitPeakCoefficients } from '../../tables/peakFlow.ts';
-import { need } from '../need.ts';
+import { need, needThere } from '../need.ts';
 
 type Row = readonly [ratio: number, c0: number, c1: number, c2: number];
 
@@ -28,7 +28,8 @@ export function unitPeakCsmPerIn({
   need('unitPeakCsmPerIn', 'abstractionShare', abstractionShare, { atLeast: 0, atMost: 1 });
   need('unitPeakCsmPerIn', 'concentrationHours', concentrationHours, { atLeast: 0.1, atMost: 10 });
   const rows: readonly Row[] = unitPeakCoefficients.types[rainType];
-  const [first = [0, 0, 0, 0], last = first] = [rows[0], rows[rows.length - 1]];
+  const first = needThere('unitPeakCsmPerIn', 'first row', rows[0]);
+  const last = needThere('unitPeakCsmPerIn', 'last row', rows.at(-1));
   const ratio = Math.min(last[0], Math.max(first[0], abstractionShare));
   const above = rows.find(([each]) => each >= ratio) ?? last;
   const below = rows.findLast(([each]) => each <= ratio) ?? first;
@@ -48,8 +49,16 @@ export function unitPeakCsmPerIn({
 export function pondFactor(pondPercent: number): number {
   need('pondFactor', 'pondPercent', pondPercent, { atLeast: 0, atMost: 5 });
   const rows: readonly (readonly [number, number])[] = pondFactors.rows;
-  const [abovePercent, aboveFactor] = rows.find(([percent]) => percent >= pondPercent) ?? [5, 0.72];
-  const [belowPercent, belowFactor] = rows.findLast(([percent]) => percent <= pondPercent) ?? [0, 1];
+  const [abovePercent, aboveFactor] = needThere(
+    'pondFactor',
+    `row from ${pondPercent}`,
+    rows.find(([percent]) => percent >= pondPercent),
+  );
+  const [belowPercent, belowFactor] = needThere(
+    'pondFactor',
+    `row to ${pondPercent}`,
+    rows.findLast(([percent]) => percent <= pondPercent),
+  );
   return abovePercent === belowPercent
     ? aboveFactor
     : belowFactor + ((aboveFactor - belowFactor) * (pondPercent - belowPercent)) / (abovePercent - belowPercent);

@@ -13,5 +13,7 @@ export type ProfileClass = (typeof profileClasses.classes)[number]['name'];
  */
 export function profileClass(availableIn: number): ProfileClass {
   need('profileClass', 'availableIn', availableIn, { atLeast: 0 });
-  return profileClasses.classes.find(({ toIn }) => availableIn <= toIn)?.name ?? 'very high';
+  const found = profileClasses.classes.find(({ toIn }) => availableIn <= toIn);
+  if (!found) throw new RangeError(`profileClass needs a table without an upper end, found no class for ${availableIn}`);
+  return found.name;
 }

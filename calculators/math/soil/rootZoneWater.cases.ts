@@ -1,4 +1,5 @@
 import { checkList, tableChecks } from '../checks.ts';
+import { needThere } from '../need.ts';
 import { rootZoneWater, type SoilLayer } from './rootZoneWater.ts';
 
 const full = (thicknessIn: number, availableInPerFt: number): SoilLayer => ({
@@ -51,8 +52,8 @@ export default checkList('rootZoneWater', [
       silty-clay 48 96  144`,
     what: (soil, crop) => `${soil.replace('-', ' ')} under ${crop}: total available water, mm`,
     ours: (soil, crop) => {
-      const depthIn = ((crops[crop] ?? Number.NaN) * 1000) / 25.4;
-      return rootZoneWater([full(depthIn, 12 * (soils[soil] ?? Number.NaN))], depthIn).holdsIn * 25.4;
+      const depthIn = (needThere('rootZoneWater', crop, crops[crop]) * 1000) / 25.4;
+      return rootZoneWater([full(depthIn, 12 * needThere('rootZoneWater', soil, soils[soil]))], depthIn).holdsIn * 25.4;
     },
     source: 'allen-1998',
     where: 'example 36',

@@ -1,6 +1,6 @@
 import { max, mean, min } from 'd3-array';
 import { rootStoppage } from '../../tables/rootStoppage.ts';
-import { need } from '../need.ts';
+import { need, needThere } from '../need.ts';
 import { interpolated } from '../special/interpolated.ts';
 
 /**
@@ -19,5 +19,6 @@ export function rootsStoppedPercent(removedPercent: number): {
 } {
   need('rootsStoppedPercent', 'removedPercent', removedPercent, { atLeast: 0, atMost: 90 });
   const stopped = rootStoppage.stoppedPercent.map((test) => interpolated(removedPercent, rootStoppage.removedPercent, test));
-  return { meanPercent: mean(stopped) ?? 0, lowPercent: min(stopped) ?? 0, highPercent: max(stopped) ?? 0 };
+  const of = (found: number | undefined): number => needThere('rootsStoppedPercent', 'test', found);
+  return { meanPercent: of(mean(stopped)), lowPercent: of(min(stopped)), highPercent: of(max(stopped)) };
 }

@@ -1,4 +1,5 @@
 import { checkList } from '../checks.ts';
+import { needThere } from '../need.ts';
 import { slakeSummary } from './slakeSummary.ts';
 
 const fragments = [6, 6, 5, 5, 4, 6, 5, 3, 4, 5, 6, 5, 4, 5, 6, 5];
@@ -9,7 +10,7 @@ export default checkList('slakeSummary', [
   { what: 'sixteen fragments, percent in class 6', ours: () => slakeSummary(fragments).topClassPercent, printed: '31.25', ...byHand },
   {
     what: 'sixteen fragments, spread: the square root of 12/15',
-    ours: () => slakeSummary(fragments).spread ?? Number.NaN,
+    ours: () => needThere('slakeSummary', 'spread', slakeSummary(fragments).spread),
     printed: '0.894',
     ...byHand,
   },

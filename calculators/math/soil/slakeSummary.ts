@@ -1,5 +1,5 @@
 import { deviation, mean } from 'd3-array';
-import { need } from '../need.ts';
+import { need, needThere } from '../need.ts';
 
 /**
  * Sums up a slake test: mean class, share of the fragments in class 6, and their spread s = √(Σ(x − x̄)²/(n − 1)). Keep fragments from under plants and
@@ -18,7 +18,7 @@ export function slakeSummary(classes: readonly number[]): {
   need('slakeSummary', 'fragments', classes.length, { atLeast: 1 });
   for (const each of classes) need('slakeSummary', 'class', each, { atLeast: 0, atMost: 6, whole: true });
   return {
-    meanClass: mean(classes) ?? 0,
+    meanClass: needThere('slakeSummary', 'mean', mean(classes)),
     topClassPercent: (100 * classes.filter((each) => each === 6).length) / classes.length,
     spread: deviation(classes),
   };

@@ -1,4 +1,5 @@
 import { checkList, tableChecks } from '../checks.ts';
+import { needThere } from '../need.ts';
 import { waterAtTensionInPerIn } from './waterAtTensionInPerIn.ts';
 import { waterRetention } from './waterRetention.ts';
 
@@ -17,7 +18,7 @@ export default checkList('waterAtTensionInPerIn', [
       clay       42.06 39.85 38.05 34.46 32.90 30.90 29.79`,
     what: (soil, tension) => `${soil.replaceAll('-', ' ')}, 2.5 % organic matter, at ${tension} kPa, percent by volume`,
     ours: (soil, tension) => {
-      const [sandPercent = Number.NaN, clayPercent = Number.NaN] = soils[soil] ?? [];
+      const [sandPercent, clayPercent] = needThere('waterAtTensionInPerIn', soil, soils[soil]);
       return 100 * waterAtTensionInPerIn(waterRetention({ sandPercent, clayPercent, organicMatterPercent: 2.5 }), Number(tension));
     },
     source: 'saxton-rawls-2006',

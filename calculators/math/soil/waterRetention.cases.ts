@@ -1,5 +1,6 @@
 import { textureCenters } from '../../tables/textureCenters.ts';
 import { checkList, tableChecks } from '../checks.ts';
+import { needThere } from '../need.ts';
 import { type WaterRetention, waterRetention } from './waterRetention.ts';
 
 const centers: Readonly<Record<string, { readonly sandPercent: number; readonly clayPercent: number }>> = textureCenters.centers;
@@ -16,7 +17,7 @@ const columns: Readonly<Record<string, (soil: WaterRetention) => number>> = {
   'conductivity, mm/h': (soil) => soil.conductivityMmPerH,
   'matric density, g/cm3': (soil) => soil.densityGPerCm3,
 };
-const column = (name: string, soil: WaterRetention): number => columns[name]?.(soil) ?? Number.NaN;
+const column = (name: string, soil: WaterRetention): number => needThere('waterRetention', name, columns[name])(soil);
 const loam = { sandPercent: 40, clayPercent: 20, organicMatterPercent: 2.5 } as const;
 
 export default checkList('waterRetention', [

@@ -1,4 +1,5 @@
 import { checkList, tableChecks } from '../checks.ts';
+import { needThere } from '../need.ts';
 import { searchedDepthCm, soilGroupFromConductivity } from './soilGroupFromConductivity.ts';
 
 /** Barrier and water table of each row of the printed table, cm. */
@@ -10,7 +11,7 @@ const places: Readonly<Record<string, readonly [barrierDepthCm: number, waterTab
   'barrier>100,water60-100': [150, 100],
   'barrier>100,water>100': [150, 101],
 };
-const at = (place: string) => places[place] ?? [Number.NaN, Number.NaN];
+const at = (place: string) => needThere('soilGroupFromConductivity', place, places[place]);
 
 const letters = (place: string, conductivity: string): string => {
   const [barrierDepthCm, waterTableDepthCm] = at(place);

@@ -1,4 +1,5 @@
 import { checkList, tableChecks } from '../checks.ts';
+import { needThere } from '../need.ts';
 import { type DualCoefficientDay, dualCoefficientDay } from './dualCoefficientDay.ts';
 
 /** Bare soil drying for ten days after a good rain. The roots' limits do not bear on the surface. */
@@ -42,8 +43,7 @@ const example31 = tableChecks({
   `,
   what: (day, column) => `${column} of day ${day}, bare soil drying`,
   ours: (day, column) => {
-    const row = bareSoil()[Number(day) - 1];
-    if (row === undefined) return Number.NaN;
+    const row = needThere('dualCoefficientDay', `day ${day}`, bareSoil()[Number(day) - 1]);
     if (column === 'De') return row.surfaceDepletionMm;
     return column === 'Kr' ? row.evaporationReduction : row.evaporationMm + row.transpirationMm;
   },
@@ -99,8 +99,7 @@ const example35 = tableChecks({
   `,
   what: (day, column) => `${column} of day ${day}, young crop`,
   ours: (day, column) => {
-    const row = youngCrop()[Number(day) - 1];
-    if (row === undefined) return Number.NaN;
+    const row = needThere('dualCoefficientDay', `day ${day}`, youngCrop()[Number(day) - 1]);
     const useMm = row.evaporationMm + row.transpirationMm;
     const values: Readonly<Record<string, number>> = {
       start: row.startMm,
@@ -110,7 +109,7 @@ const example35 = tableChecks({
       ETc: useMm,
       end: row.surfaceDepletionMm,
     };
-    return values[column] ?? Number.NaN;
+    return needThere('dualCoefficientDay', column, values[column]);
   },
   source: 'allen-1998',
   where: 'example 35, worked out apart with all digits',

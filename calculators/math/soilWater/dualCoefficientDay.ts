@@ -72,6 +72,8 @@ export function dualCoefficientDay({
   depletionFraction,
   dayOrder,
 }: DualCoefficientInputs): DualCoefficientDay {
+  need('dualCoefficientDay', 'surfaceDepletionMm', surfaceDepletionMm, { atLeast: 0 });
+  need('dualCoefficientDay', 'depletionMm', depletionMm, { atLeast: 0 });
   need('dualCoefficientDay', 'rainMm', rainMm, { atLeast: 0 });
   need('dualCoefficientDay', 'referenceMm', referenceMm, { atLeast: 0 });
   need('dualCoefficientDay', 'wettedShare', wettedShare, { above: 0, atMost: 1 });

@@ -1,4 +1,5 @@
 import { checkList, tableChecks } from '../checks.ts';
+import { needThere } from '../need.ts';
 import { rootZoneDay } from './rootZoneDay.ts';
 
 /** Ten days without rain from 55 mm: the example's soil and crop. */
@@ -35,8 +36,7 @@ const example37 = tableChecks({
   `,
   what: (day, column) => `${column} of day ${day}, ten dry days`,
   ours: (day, column) => {
-    const row = dryDays()[Number(day) - 1];
-    if (row === undefined) return Number.NaN;
+    const row = needThere('rootZoneDay', `day ${day}`, dryDays()[Number(day) - 1]);
     if (column === 'start') return row.start;
     if (column === 'stress') return row.stress;
     return column === 'use' ? row.use : row.end;
@@ -55,7 +55,7 @@ function wetDays(): readonly { readonly end: number; readonly drainage: number }
     const day = rootZoneDay({
       depletionMm,
       rainMm,
-      cropUseMm: use[index] ?? 0,
+      cropUseMm: needThere('rootZoneDay', 'use', use[index]),
       totalAvailableMm: 130 * (0.3 + (0.05 * index) / 9),
       depletionFraction: 0.6,
       dayOrder: 'after-rain',
@@ -80,7 +80,7 @@ const example38 = tableChecks({
     10  -   6
   `,
   what: (day, column) => `${column} of day ${day}, water early in the day`,
-  ours: (day, column) => wetDays()[Number(day) - 1]?.[column === 'end' ? 'end' : 'drainage'] ?? Number.NaN,
+  ours: (day, column) => needThere('rootZoneDay', `day ${day}`, wetDays()[Number(day) - 1])[column === 'end' ? 'end' : 'drainage'],
   source: 'allen-1998',
   where: 'example 38, with the use that it prints',
   seen: 'print',

@@ -1,4 +1,5 @@
 import { checkList, tableChecks } from '../checks.ts';
+import { needThere } from '../need.ts';
 import { totalAvailableWaterMm } from './totalAvailableWaterMm.ts';
 
 const soils: Readonly<Record<string, readonly [fieldCapacity: number, wiltingPoint: number]>> = {
@@ -24,8 +25,8 @@ export default checkList('totalAvailableWaterMm', [
     what: (soil, column) => `${column.endsWith('RAW') ? 'Readily' : 'Total'} available water, ${column.split('-')[0]} on ${soil.replace('-', ' ')}`,
     ours: (soil, column) => {
       const [crop = '', kind = ''] = column.split('-');
-      const [fieldCapacityShare, wiltingPointShare] = soils[soil] ?? [0, 0];
-      const [rootDepthM, fraction] = crops[crop] ?? [0, 0];
+      const [fieldCapacityShare, wiltingPointShare] = needThere('totalAvailableWaterMm', soil, soils[soil]);
+      const [rootDepthM, fraction] = needThere('totalAvailableWaterMm', crop, crops[crop]);
       const total = totalAvailableWaterMm({ fieldCapacityShare, wiltingPointShare, rootDepthM });
       return kind === 'RAW' ? fraction * total : total;
     },

@@ -1,4 +1,4 @@
-import { need } from '../need.ts';
+import { need, needThere } from '../need.ts';
 
 /**
  * Value of a table between its rows, by straight lines: y = y₁ + (y₂ − y₁)(x − x₁)/(x₂ − x₁), with x = `x`, the rows' x in `at`, their y in `values`.
@@ -15,11 +15,11 @@ export function interpolated(x: number, at: readonly number[], values: readonly 
   need('interpolated', 'x', x);
   need('interpolated', 'rows', at.length, { atLeast: 1 });
   if (at.length !== values.length) throw new RangeError(`interpolated needs as many values as rows, got ${values.length} for ${at.length}`);
-  let [lowerX = 0] = at;
-  let [lowerY = 0] = values;
+  let lowerX = needThere('interpolated', 'first row', at[0]);
+  let lowerY = needThere('interpolated', 'first value', values[0]);
   if (x <= lowerX) return lowerY;
   for (const [index, upperX] of at.entries()) {
-    const upperY = values[index] ?? lowerY;
+    const upperY = needThere('interpolated', `value ${index + 1}`, values[index]);
     if (index > 0) need('interpolated', `row ${index + 1}`, upperX, { above: lowerX });
     if (x <= upperX) return lowerY + ((upperY - lowerY) * (x - lowerX)) / (upperX - lowerX);
     [lowerX, lowerY] = [upperX, upperY];

@@ -3,7 +3,7 @@ import { gallonsToInchAcres } from '../water/waterVolume.ts';
 
 /**
  * Evaporation and seepage together, from a stake: e = (z − G / (27,154 A)) / t, with z = `dropIn`, G = `drunkGal`, A = `surfaceAc`, t = `days`.
- * @param options.dropIn - Fall of the water on the stake, inches; 0 or more
+ * @param options.dropIn - Fall of the water on the stake, inches; at least what was drunk
  * @param options.days - Days between the readings, without rain or inflow, days; above 0
  * @param options.drunkGal - Water drunk or pumped from the pond in that time, US gallons; 0 or more
  * @param options.surfaceAc - Water surface, mean of the two readings, acres; above 0

@@ -19,7 +19,7 @@ export function wellStorageGal(casingIn: number, waterFt: number): number {
 /**
  * What a well itself yields, from a pumping test: q = (V − 0.0408 d² s) / t. Of the water pumped, V = `pumpedGal` in t = `minutes`, the part by which the
  * level fell, s = `drawdownFt`, only came out of the casing, d = `casingIn`.
- * @param options.pumpedGal - Water pumped, by bucket or meter, US gallons; above 0
+ * @param options.pumpedGal - Water pumped, by bucket or meter, US gallons; at least what the casing held
  * @param options.minutes - Time of pumping, minutes; above 0. An hour at least
  * @param options.casingIn - Inside diameter of the casing, inches; above 0
  * @param options.drawdownFt - Fall of the water level in that time, feet; 0 or more

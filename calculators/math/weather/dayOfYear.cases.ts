@@ -1,4 +1,5 @@
 import { checkList, tableChecks } from '../checks.ts';
+import { needThere } from '../need.ts';
 import { dayOfYear } from './dayOfYear.ts';
 
 const dates: Readonly<Record<string, readonly [month: number, day: number]>> = {
@@ -25,7 +26,7 @@ export default checkList(
       31-Dec  365
     `,
     what: (date) => `Day of the year of ${date.replace('-', ' ')}`,
-    ours: (date) => dayOfYear(...(dates[date] ?? [0, 0])),
+    ours: (date) => dayOfYear(...needThere('dayOfYear', date, dates[date])),
     source: 'allen-1998',
     where: 'annex 2, table 2.5, and examples 8, 17 to 20',
     seen: 'print',

@@ -1,4 +1,5 @@
 import { checkList, tableChecks } from '../checks.ts';
+import { needThere } from '../need.ts';
 import {
   daylightHours,
   evaporationEquivalentMm,
@@ -27,7 +28,7 @@ const examples = tableChecks({
   `,
   what: (place, column) => `${column}, ${place.replace('-', ' ').replace(',', ', ')}`,
   ours: (place, column) => {
-    const [latitudeDeg, day] = places[place] ?? [0, 0];
+    const [latitudeDeg, day] = needThere('extraterrestrialRadiationMj', place, places[place]);
     if (column === 'dr') return sunPosition(day).inverseDistance;
     if (column === 'δ') return sunPosition(day).declinationRad;
     if (column === 'ωs') return sunsetHourAngleRad(latitudeDeg, day);
@@ -47,7 +48,7 @@ const rounded = tableChecks({
     Bangkok,15-Apr  38.1
   `,
   what: (place) => `Ra, ${place.replace('-', ' ').replace(',', ', ')}`,
-  ours: (place) => extraterrestrialRadiationMj(...(places[place] ?? [0, 0])),
+  ours: (place) => extraterrestrialRadiationMj(...needThere('extraterrestrialRadiationMj', place, places[place])),
   source: 'allen-1998',
   where: 'examples 15 and 16',
   seen: 'print',
@@ -55,7 +56,7 @@ const rounded = tableChecks({
 
 const mid = [15, 46, 74, 105, 135, 166, 196, 227, 258, 288, 319, 349];
 const months = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'];
-const dayOf = (month: string): number => mid[months.indexOf(month)] ?? Number.NaN;
+const dayOf = (month: string): number => needThere('extraterrestrialRadiationMj', month, mid[months.indexOf(month)]);
 
 /** The annex prints these tables as pictures in the copy that was read; the cells are Eq. 21 and 34 worked out by another program. */
 const byLatitude = tableChecks({

@@ -1,4 +1,4 @@
-import { need } from '../need.ts';
+import { need, needThere } from '../need.ts';
 import { gammaDeviate } from './gammaDeviate.ts';
 import type { RandomSource } from './seededRandom.ts';
 import type { WetDayChain } from './wetDayChain.ts';
@@ -29,9 +29,8 @@ export function generatedRainMm({
   let wasWet = startsAfterWet;
   return months.map((month) => {
     need('generatedRainMm', 'months', month, { atLeast: 1, atMost: 12, whole: true });
-    const chain = chains[month - 1];
-    const chance = (wasWet ? chain?.wetAfterWet : chain?.wetAfterDry) ?? 0;
-    wasWet = random() < chance;
-    return wasWet && chain !== undefined ? gammaDeviate(chain.shape, chain.scaleMm, random) : 0;
+    const chain = needThere('generatedRainMm', `chain of month ${month}`, chains[month - 1]);
+    wasWet = random() < (wasWet ? chain.wetAfterWet : chain.wetAfterDry);
+    return wasWet ? gammaDeviate(chain.shape, chain.scaleMm, random) : 0;
   });
 }

@@ -1,4 +1,5 @@
 import { checkList, tableChecks } from '../checks.ts';
+import { needThere } from '../need.ts';
 import { meanSaturationVaporPressureKpa, saturationVaporPressureKpa, vaporPressureSlopeKpaPerC } from './saturationVaporPressureKpa.ts';
 
 const annex = tableChecks({
@@ -38,7 +39,7 @@ const examples = tableChecks({
   `,
   what: (place, column) => `${column}, ${place}`,
   ours: (place, column) => {
-    const [min, max] = days[place] ?? [0, 0];
+    const [min, max] = needThere('saturationVaporPressureKpa', place, days[place]);
     if (column === 'es') return meanSaturationVaporPressureKpa(min, max);
     if (column === 'Δ') return vaporPressureSlopeKpaPerC((min + max) / 2);
     return saturationVaporPressureKpa(column === 'e°(Tmax)' ? max : min);

@@ -1,4 +1,5 @@
 import { checkList, tableChecks } from '../checks.ts';
+import { needThere } from '../need.ts';
 import { seededRandom } from './seededRandom.ts';
 
 /** The whole number that the generator draws before it is scaled. */
@@ -14,7 +15,7 @@ function counts(seed: number): readonly number[] {
   const found = [0, 0, 0, 0, 0];
   for (let step = 0; step < 100_000; step += 1) {
     const bin = Math.floor(random() * 5);
-    found[bin] = (found[bin] ?? 0) + 1;
+    found[bin] = needThere('seededRandom', `fifth ${bin}`, found[bin]) + 1;
   }
   return found;
 }
@@ -45,7 +46,7 @@ export default checkList('seededRandom', [
       4  19931
     `,
     what: (fifth) => `Numbers in fifth ${fifth} of 100,000 from seed 987654321`,
-    ours: (fifth) => counts(987_654_321)[Number(fifth)] ?? Number.NaN,
+    ours: (fifth) => needThere('seededRandom', `fifth ${fifth}`, counts(987_654_321)[Number(fifth)]),
     source: 'rosetta-mrg32k3a',
     where: 'task description',
     seen: 'transcription',

@@ -1,5 +1,5 @@
 import { gammaFitThom } from '../drought/gammaFitThom.ts';
-import { need } from '../need.ts';
+import { need, needThere } from '../need.ts';
 
 /** Rain of one month of the year as a chain of wet and dry days with gamma amounts. */
 export interface WetDayChain {
@@ -41,7 +41,7 @@ export function wetDayCounts(rainMm: readonly number[], months: readonly number[
   const counts = Array.from({ length: 12 }, () => ({ dryToDry: 0, dryToWet: 0, wetToDry: 0, wetToWet: 0 }));
   let wasWet: boolean | undefined;
   for (const [index, rain] of rainMm.entries()) {
-    const month = months[index] ?? Number.NaN;
+    const month = needThere('wetDayCounts', `month of day ${index + 1}`, months[index]);
     need('wetDayCounts', 'rainMm', rain, { atLeast: 0 });
     need('wetDayCounts', 'months', month, { atLeast: 1, atMost: 12, whole: true });
     const isWet = rain > wetAboveMm;

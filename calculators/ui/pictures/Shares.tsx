@@ -34,14 +34,17 @@ export function Shares({ calculator, picture, outcome, other, titles, system, id
     return side ? printName(calculator, side.outcome.values, name, system) : '';
   };
   const head = wrapLabel(labelOf(calculator, picture.whole), letters);
-  const labels = picture.parts.map((part) => wrapLabel(labelOf(calculator, part.of), letters));
+  // What is nothing on either side was not measured or does not occur: its name beside no piece of the bar would only raise a question.
+  const filled = picture.parts.filter((part) => sides.some((side) => sizeIn(side.outcome, part.of) > 0));
+  const drawn = filled.length > 0 ? filled : picture.parts;
+  const labels = drawn.map((part) => wrapLabel(labelOf(calculator, part.of), letters));
   const heights = labels.map((lines) => (lines.length + 1) * lineHeight + 12);
   const height = Math.max(
     leastHeight,
     heights.reduce((sum, each) => sum + each, 0),
   );
   const bars = sides.map((side) => {
-    const sizes = picture.parts.map((part) => sizeIn(side.outcome, part.of));
+    const sizes = drawn.map((part) => sizeIn(side.outcome, part.of));
     return { sizes, whole: sizeIn(side.outcome, picture.whole), all: sizes.reduce((sum, size) => sum + size, 0) };
   });
   const largest = Math.max(...bars.map((bar) => Math.max(bar.whole, bar.all)));
@@ -64,7 +67,7 @@ export function Shares({ calculator, picture, outcome, other, titles, system, id
   const [barWide, barAt] = pair ? ['17%', ['0%', '83%']] : ['26%', ['0%']];
   const said = sides
     .map((side, index) => {
-      const parts = picture.parts.map((part) => `${labelOf(calculator, part.of)} ${told(part.of, index)}`);
+      const parts = drawn.map((part) => `${labelOf(calculator, part.of)} ${told(part.of, index)}`);
       return `${side.title && `${side.title}: `}${labelOf(calculator, picture.whole)} ${told(picture.whole, index)}; of it ${parts.join(', ')}.`;
     })
     .join(' ');
@@ -106,10 +109,10 @@ export function Shares({ calculator, picture, outcome, other, titles, system, id
           {stacks.map((stack, index) => (
             <g key={sides[index]?.is}>
               {stack.map((segment, part) => {
-                const tone = picture.parts[part]?.tone ?? 'other';
+                const tone = drawn[part]?.tone ?? 'other';
                 const box = { x: barAt[index], y: tenth(segment.top), width: barWide, height: tenth(segment.height) };
                 return (
-                  <g key={picture.parts[part]?.of} class="part">
+                  <g key={drawn[part]?.of} class="part">
                     <rect class={tone} {...box} />
                     {tone !== 'kept' && <rect fill={`url(#${id}-${tone})`} {...box} />}
                   </g>
@@ -128,31 +131,24 @@ export function Shares({ calculator, picture, outcome, other, titles, system, id
             {labels.map((lines, part) => {
               const top = tops[part] ?? 0;
               return (
-                <g key={picture.parts[part]?.of}>
+                <g key={drawn[part]?.of}>
                   <path class="leader" d={`M3 ${tenth(middleOf(stacks[0], part))}h3L16 ${tenth(top + 14)}h6`} />
                   {!pair && <TextLines x={leaderPx} y={top} lines={lines} />}
-                  <TextLines
-                    x={leaderPx}
-                    y={top + (pair ? 0 : lines.length * lineHeight)}
-                    lines={[told(picture.parts[part]?.of ?? '', 0)]}
-                    class="amount"
-                  />
+                  <TextLines x={leaderPx} y={top + (pair ? 0 : lines.length * lineHeight)} lines={[told(drawn[part]?.of ?? '', 0)]} class="amount" />
                 </g>
               );
             })}
           </svg>
           {pair &&
-            labels.map((lines, part) => (
-              <TextLines key={picture.parts[part]?.of} x="50%" y={(tops[part] ?? 0) + lineHeight} lines={lines} anchor="middle" />
-            ))}
+            labels.map((lines, part) => <TextLines key={drawn[part]?.of} x="50%" y={(tops[part] ?? 0) + lineHeight} lines={lines} anchor="middle" />)}
           {pair && (
             <svg x="83%" overflow="visible" aria-hidden="true">
               {labels.map((_, part) => {
                 const top = tops[part] ?? 0;
                 return (
-                  <g key={picture.parts[part]?.of}>
+                  <g key={drawn[part]?.of}>
                     <path class="leader" d={`M-3 ${tenth(middleOf(stacks[1], part))}h-3L-16 ${tenth(top + 14)}h-6`} />
-                    <TextLines x={-leaderPx} y={top} lines={[told(picture.parts[part]?.of ?? '', 1)]} anchor="end" class="amount" />
+                    <TextLines x={-leaderPx} y={top} lines={[told(drawn[part]?.of ?? '', 1)]} anchor="end" class="amount" />
                   </g>
                 );
               })}

@@ -1,0 +1,31 @@
+import { always, defineEdges, edge, turns } from '../../kit/edges.ts';
+import definition from './definition.ts';
+
+/** Plant bases of a hundred steps or so, the rest bare. */
+const only = 'litter=0&rock=0';
+
+export default defineEdges(definition, {
+  limits: { plantCount: [0, 5000], litterCount: [0, 5000], rockCount: [0, 5000], bareCount: [0, 5000] },
+  edges: [
+    edge('Nothing is counted yet.', { on: 'plant=0&litter=0&rock=0', raised: 'bare=0', silent: 'bare=1' }),
+    edge('Fewer than a hundred steps.', { on: `${only}&plant=50`, raised: 'bare=49', silent: 'bare=50' }),
+    edge('You met litter, but', { on: 'grazing=heavy&plant=27&rock=3&bare=60', raised: 'litter=10', silent: 'litter=9' }),
+    edge('You met litter, but', { raised: 'grazing=heavy', silent: 'grazing=moderate' }),
+    always('Watching your boots'),
+    turns('enough', { 'too-few': 'bare=9', yes: 'bare=10' }, { on: `${only}&plant=20` }),
+    // Table 2-2c: poor under 50 percent, good over 75; table 2-2d for dry range: 30 and 70.
+    turns('condition', { fair: 'bare=50', poor: 'bare=51' }, { on: `${only}&plant=50` }),
+    turns('condition', { good: 'bare=24', fair: 'bare=25' }, { on: `${only}&plant=75&grazing=light` }),
+    turns('condition', { fair: 'bare=70', poor: 'bare=71' }, { on: `${only}&plant=30&country=dry&grazing=light` }),
+    turns('condition', { good: 'bare=29', fair: 'bare=30' }, { on: `${only}&plant=70&country=dry&grazing=light` }),
+    turns('condition', { poor: 'grazing=heavy', fair: 'grazing=moderate', good: 'grazing=light' }, { on: `${only}&plant=80&bare=20` }),
+    turns('standing', { poor: 'bare=64', 'poor-or-fair': 'bare=63' }),
+    turns('standing', { fair: 'bare=24', 'poor-or-fair': 'bare=25' }),
+    turns('standing', { 'fair-or-good': 'bare=42', fair: 'bare=43' }, { on: 'grazing=light&plant=75' }),
+    turns('standing', { 'fair-or-good': 'plant=11', good: 'plant=12' }, { on: 'grazing=rested&bare=0' }),
+    turns('standing', { 'fair-or-good': 'bare=8', any: 'bare=9' }, { on: 'grazing=rested&plant=6' }),
+    turns('settles', { settled: 'bare=24', 'more-steps': 'bare=25' }),
+    // Nobody walks more than 2,000 steps: 50 of 104 would take more, 50 of 105 fewer.
+    turns('settles', { 'at-limit': 'bare=54', 'more-steps': 'bare=55' }, { on: `${only}&plant=50` }),
+  ],
+});

@@ -1,0 +1,66 @@
+import { always, defineEdges, edge, turns } from '../../kit/edges.ts';
+import definition from './definition.ts';
+
+/** Ten acres with 1,000 lb on each and no loss; each head eats 20 lb a day. */
+const even = 'loss=0pct&eaten-from=own&own-eaten=100pct&area=10ac&standing=2000lb/ac&strip=5d&stock.kind=other&stock.weight=1000lb&stock.intake=2pct';
+
+export default defineEdges(definition, {
+  limits: {
+    standingLbPerAc: [100, 20000],
+    heightIn: [1, 80],
+    densityLbPerAcIn: [20, 1000],
+    lossPercent: [0, 30],
+    areaAc: [0.5, 20000],
+    fenceFt: [50, 20000],
+    'stock.countHead': [1, 20000],
+    'stock.weightLb': [20, 3000],
+    'stock.intakePercent': [0.5, 8],
+    stubbleLbPerAc: [0, 10000],
+    stubbleHeightIn: [0, 40],
+    stripDays: [1, 120],
+    ownEatenPercent: [5, 100],
+  },
+  edges: [
+    edge('Most old tall fescue carries', { raised: '', silent: 'feed=other' }),
+    edge('The lowest inches of old', { on: 'mass-from=height', raised: 'stubble-height=3.9in', silent: 'stubble-height=4in' }),
+    edge('The lowest inches of old', { on: 'mass-from=height&stubble-height=3in', raised: 'feed=tall-fescue', silent: 'feed=other' }),
+    edge('Cured grass is often under', { raised: 'feed=other', silent: '' }),
+    always('Ice or deep snow can'),
+    always('Use a proper fence energizer,'),
+    edge('The share eaten is read', { raised: 'strip=8d', silent: 'strip=7d' }),
+    edge('One strip would take the', { raised: 'strip=30d', silent: 'strip=29d' }),
+    edge('One strip would take the', { on: even, raised: 'stock.count=100', silent: 'stock.count=99' }),
+    edge('One strip would take the', { on: 'strip=29d', raised: 'stubble=1021lb/ac', silent: 'stubble=1020lb/ac' }),
+    edge('Under about 750 pounds an', { on: 'loss=0pct&stubble=0lb/ac', raised: 'standing=749lb/ac', silent: 'standing=750lb/ac' }),
+    edge('Under about 750 pounds an', { on: 'loss=0pct&mass-from=height&height=10in', raised: 'density=74.9lb/ac/in', silent: 'density=75lb/ac/in' }),
+    // 21 days at 5 percent a month take 3.45 percent.
+    edge('Under about 750 pounds an', { on: 'stubble=0lb/ac', raised: 'standing=776lb/ac', silent: 'standing=777lb/ac' }),
+    edge('It would last a year', { raised: 'stock.count=1,2', silent: 'stock.count=2,2' }),
+    edge('It would last a year', {
+      on: 'stock.count=1,2&stock.weight=1000lb,1900lb&stock.intake=2.2pct,2pct',
+      raised: 'strip=1d',
+      silent: 'strip=2d',
+    }),
+    edge('It would last a year', {
+      on: 'stock.count=1,2&stock.weight=1250lb,1900lb&stock.intake=2.2pct,2pct',
+      raised: 'stubble=862lb/ac',
+      silent: 'stubble=863lb/ac',
+    }),
+    edge('The loss for other dormant', { raised: 'feed=other', silent: '' }),
+    edge('The stubble takes all that', { raised: 'stubble=2900lb/ac', silent: 'stubble=2899lb/ac' }),
+    edge('The stubble takes all that', { raised: 'standing=1000lb/ac', silent: 'standing=1001lb/ac' }),
+    edge('The stubble is as tall', { on: 'mass-from=height', raised: 'height=4in', silent: 'height=4.1in' }),
+    edge('The stubble is as tall', { on: 'mass-from=height', raised: 'stubble-height=11in', silent: 'stubble-height=10.9in' }),
+    edge('Grazing must start on the', { raised: 'start=2026-11-09', silent: 'start=2026-11-10' }),
+    edge('Grazing must start on the', { raised: 'measured=2025-11-30', silent: 'measured=2025-12-01' }),
+    edge('Grazing starts before feed is', { raised: 'from=2026-12-02', silent: '' }),
+    edge('Grazing starts before feed is', { raised: 'start=2026-11-30', silent: '' }),
+    edge('The day until which feed', { raised: 'from=2026-03-31', silent: 'from=2026-04-01' }),
+    edge('The day until which feed', { raised: 'until=2027-12-02', silent: 'until=2027-12-01' }),
+    edge('The day until which feed', { raised: 'start=2027-04-01', silent: 'start=2027-03-31' }),
+    edge('By that day weather has', { raised: 'start=2028-06-11', silent: 'start=2028-06-10' }),
+    edge('By that day weather has', { raised: 'measured=2025-05-01', silent: 'measured=2025-05-02' }),
+    edge('By that day weather has', { on: 'measured=2025-10-01', raised: 'loss=6.67pct', silent: 'loss=6.66pct' }),
+    turns('verdict', { reaches: 'standing=1968lb/ac', short: 'standing=1967lb/ac' }, { on: `${even}&stock.count=4` }),
+  ],
+});

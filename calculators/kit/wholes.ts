@@ -1,0 +1,59 @@
+import { printNumber } from '../units/printQuantity.ts';
+import type { PlainPicture } from './pictures.ts';
+
+/** Numbers that are shown together as the parts of one number: rounded so that they add up as printed. All in one unit. */
+export interface Whole<N extends string = string> {
+  /** Left out where it is all of something, 100 percent: then it is what the parts come to. */
+  readonly whole?: N;
+  readonly parts: readonly N[];
+}
+
+/** What a picture cuts into parts. */
+export function wholesOf(picture: PlainPicture | undefined): readonly Whole[] {
+  switch (picture?.kind) {
+    case 'shares':
+      return [{ whole: picture.whole, parts: picture.parts.map(({ of }) => of) }];
+    case 'soilFace':
+      return [{ whole: picture.rain, parts: [picture.runsOff, picture.heldFirst, picture.soaksIn] }];
+    case 'groundProfile':
+      return [{ whole: picture.holds, parts: [picture.has, picture.missing] }];
+    default:
+      return [];
+  }
+}
+
+/** What people read when that number is printed. */
+export const asPrinted = (value: number, digits: number): number => Number(printNumber(value, digits).replaceAll(',', '').replace('−', '-'));
+
+const add = (sizes: readonly number[]): number => sizes.reduce((sum, size) => sum + size, 0);
+
+/**
+ * Rounds parts to one precision so that they add up to `sum`: each is cut off, and what is then missing goes to those that lost most (largest remainder).
+ * Each stays within one unit of its last digit, and what is a whole number of those units stays as it is. Parts that are no division of `sum`, such as
+ * readings with an error in them, are rounded one by one.
+ * @param parts - The parts, unrounded
+ * @param sum - What they must come to, a whole number of units of the last digit
+ * @param digits - Digits after the point, or before it when negative
+ */
+export function roundTogether(parts: readonly number[], sum: number, digits: number): readonly number[] {
+  const unitsOf = (value: number): number => (digits < 0 ? value / 10 ** -digits : value * 10 ** digits);
+  const sizeOf = (units: number): number => (digits < 0 ? units * 10 ** -digits : units / 10 ** digits);
+  const cut = parts.map((part) => {
+    const units = unitsOf(part);
+    const near = Math.round(units);
+    // 0.29 is 28.999999999999996 hundredths: a whole number of them but for the way that numbers are kept.
+    const whole = Math.abs(units - near) < 1e-9 * Math.max(1, Math.abs(units)) ? near : Math.floor(units);
+    return { whole, lost: Math.max(0, units - whole) };
+  });
+  const missing = Math.round(unitsOf(sum)) - add(cut.map(({ whole }) => whole));
+  const losing = cut.map((each, index) => ({ ...each, index })).filter(({ lost }) => lost > 0);
+  const isDivision = Math.abs(unitsOf(sum) - unitsOf(add(parts))) <= 1 + 1e-6;
+  if (!isDivision || missing < 0 || missing > losing.length) return parts.map((part) => asPrinted(part, digits));
+  const gaining = new Set(
+    losing
+      .toSorted((one, other) => other.lost - one.lost)
+      .slice(0, missing)
+      .map(({ index }) => index),
+  );
+  return cut.map(({ whole }, index) => sizeOf(whole + (gaining.has(index) ? 1 : 0)));
+}
