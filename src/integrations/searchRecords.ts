@@ -1,7 +1,6 @@
-import { HTMLElement, type Node, parse } from 'node-html-parser';
+import { HTMLElement, type Node } from 'node-html-parser';
 import { anchorOf, glossary } from '../glossary.ts';
 import { isKind, type SearchRecord } from '../search/records.ts';
-import { builtFiles, readText } from './builtFiles.ts';
 
 /** Forms, folded notes, formulas, citations and lists that only lead elsewhere would find every page for every word. */
 const leftOut =
@@ -64,8 +63,9 @@ const tablesOf = (url: string, title: string, parts: readonly Part[]): readonly 
     ];
   });
 
-function recordsOfPage(root: string, file: string): readonly SearchRecord[] {
-  const main = parse(readText(root, file)).querySelector('main');
+/** Takes out of the page what is not to be searched. */
+function recordsOfPage(file: string, read: HTMLElement): readonly SearchRecord[] {
+  const main = read.querySelector('main');
   const kind = main?.getAttribute('data-kind');
   if (!main || !isKind(kind)) return [];
   const head = main.querySelector('h1');
@@ -102,28 +102,25 @@ const termRecords = (): readonly SearchRecord[] =>
   }));
 
 /** Each entry of the page of sources is found by who wrote it, the year and its key: whole citations would be a third of the index. The page writes an entry as one list item, the citation first. */
-const sourceRecords = (root: string): readonly SearchRecord[] =>
-  parse(readText(root, 'sources/index.html'))
-    .querySelectorAll('li[data-source]')
-    .map((entry) => {
-      const pieces = entry.querySelector('p')?.childNodes ?? [];
-      const address = pieces.findIndex((node) => node instanceof HTMLElement && node.tagName === 'A');
-      return {
-        url: `/sources/#${entry.id}`,
-        kind: 'source',
-        title: required(entry.getAttribute('data-source'), `title of source ${entry.id}`),
-        lead: textOf(...(address < 0 ? pieces : pieces.slice(0, address))),
-        words: [entry.id],
-        names: [],
-        parts: [],
-      };
-    });
+const sourceRecords = (page: HTMLElement | undefined): readonly SearchRecord[] =>
+  (page?.querySelectorAll('li[data-source]') ?? []).map((entry) => {
+    const pieces = entry.querySelector('p')?.childNodes ?? [];
+    const address = pieces.findIndex((node) => node instanceof HTMLElement && node.tagName === 'A');
+    return {
+      url: `/sources/#${entry.id}`,
+      kind: 'source',
+      title: required(entry.getAttribute('data-source'), `title of source ${entry.id}`),
+      lead: textOf(...(address < 0 ? pieces : pieces.slice(0, address))),
+      words: [entry.id],
+      names: [],
+      parts: [],
+    };
+  });
 
 /** Everything that the search of a built site finds; sources come last. */
-export const searchRecords = (root: string): readonly SearchRecord[] => [
-  ...builtFiles(root)
-    .filter((file) => /(^|\/)index\.html$/.test(file))
-    .flatMap((file) => recordsOfPage(root, file)),
-  ...termRecords(),
-  ...sourceRecords(root),
-];
+export function searchRecords(pages: ReadonlyMap<string, HTMLElement>): readonly SearchRecord[] {
+  // Before the pages are stripped of what is not searched.
+  const sources = sourceRecords(pages.get('sources/index.html'));
+  const found = [...pages].filter(([file]) => /(^|\/)index\.html$/.test(file)).flatMap(([file, page]) => recordsOfPage(file, page));
+  return [...found, ...termRecords(), ...sources];
+}

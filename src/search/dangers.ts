@@ -2,7 +2,10 @@ import dangers from '../../content/search/dangers.json' with { type: 'json' };
 import { wordsOf } from './words.ts';
 
 /** Words and phrases in the words that the index knows, as text that can be looked through. */
-const spaced = (text: string): string => ` ${wordsOf(text).map(({ stem }) => stem).join(' ')} `;
+const spaced = (text: string): string =>
+  ` ${wordsOf(text)
+    .map(({ stem }) => stem)
+    .join(' ')} `;
 const naming = dangers.words.map(spaced);
 const together = dangers.together.map((words) => words.map(spaced));
 

@@ -5,8 +5,8 @@ import { rawTokens } from './words.ts';
 
 const speaking = phraseFinder(despair.phrases);
 /** A slip in a long word on its own is forgiven: who asks in need does not type twice. */
-const leastLetters = 7;
-const longWords = despair.phrases.filter((phrase) => !phrase.includes(' ') && phrase.length >= leastLetters);
+const leastLetters = 6;
+const longWords = despair.phrases.filter((phrase) => !phrase.includes(' ') && phrase.length > leastLetters);
 
 /** Said above the lines to call. */
 export const warmSentence: string = despair.says;

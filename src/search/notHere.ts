@@ -1,8 +1,9 @@
 import topics from '../../content/search/notHere.json' with { type: 'json' };
 import { phraseFinder } from './phrases.ts';
-import { stemOf } from './words.ts';
 
-const finders = topics.map(({ asked, ask }) => ({ ask, find: phraseFinder(asked, stemOf) }));
+/** Plural or not: a further ending makes another word, calving is not calves. */
+const oneOrMany = (token: string): string => token.replace(/s$/, '');
+const finders = topics.map(({ asked, ask }) => ({ ask, find: phraseFinder(asked, oneOrMany) }));
 
 /** Whom to ask about something that people look for and that no page here tells. */
 export const whomToAsk = (question: string): string | undefined => finders.find(({ find }) => find(question).length > 0)?.ask;

@@ -1,3 +1,5 @@
+import type { Packed } from './packed.ts';
+
 /** What a find is called among the results. */
 export const kindNames = {
   calculator: 'Calculator',
@@ -39,10 +41,10 @@ export interface SearchRecord extends Line {
 /** The built index: one file, small enough to be fetched whole. */
 export interface SearchIndex {
   readonly lines: readonly Line[];
-  /** For each word what it leads to, as pairs: the number of a line, and how well the word fits it from 1 to `bestFit`. */
-  readonly words: Readonly<Record<string, readonly number[]>>;
-  /** For each word the places that it leads to, as pairs: the number of a line, and the number of its place. */
-  readonly places: Readonly<Record<string, readonly number[]>>;
+  /** For each word, and each two that stand side by side in a name, the lines that it leads to and how well it fits each, up to `bestFit`. */
+  readonly words: Packed;
+  /** For each word the lines with the numbers of the places that use it most. */
+  readonly places: Packed;
   /** The words that things are called by, as people type them: what a misspelled word is held against. */
   readonly naming: readonly string[];
 }

@@ -22,10 +22,16 @@ export const rawTokens = (text: string): readonly string[] =>
     .replace(/(\d),(?=\d{3}(?!\d))/g, '$1')
     .match(/\d+\.\d+|[\p{L}\p{N}]+/gu) ?? [];
 
+/** Words that lose another meaning with their ending: stocking is not stock, ponding not a pond. */
+const whole: ReadonlyMap<string, string> = new Map([
+  ['stocking', 'stocking'],
+  ['ponding', 'ponding'],
+  ['ponded', 'ponding'],
+]);
 /** A word without its ending. Short ones are abbreviations and stay as they are. */
 const shortest = 4;
 export const stemOf = (token: string): string =>
-  token.length < shortest || /\d/.test(token) ? token.replace(/^(\p{L}{2})s$/u, '$1') : stemmer(token);
+  whole.get(token) ?? (token.length < shortest || /\d/.test(token) ? token.replace(/^(\p{L}{2})s$/u, '$1') : stemmer(token));
 const stemsOf = (text: string): readonly string[] => rawTokens(text).map(stemOf);
 
 const canonicalByOther = new Map(
@@ -33,6 +39,10 @@ const canonicalByOther = new Map(
     [canonical, ...others].map((other) => [stemsOf(other).join(' '), stemsOf(canonical)] as const),
   ),
 );
+
+/** Between the parts of a name that is also one word. */
+const joint = '_';
+export const isJoined = (stem: string): boolean => stem.includes(joint);
 
 export interface Word {
   /** As it was typed. */
@@ -54,7 +64,7 @@ export function wordsOf(text: string): readonly Word[] {
     const known = length > 0 ? canonicalByOther.get(stems.slice(at, at + length).join(' ')) : undefined;
     for (const stem of known ?? stems.slice(at, at + 1)) words.push({ typed, stem });
     // A name of several words is also one word: `stocking rate` is more than stock and a rate.
-    if (known && known.length > 1) words.push({ typed, stem: known.join('_') });
+    if (known && known.length > 1) words.push({ typed, stem: known.join(joint) });
     at += taken;
   }
   return words;
@@ -88,7 +98,7 @@ export const wholeName = (name: string): string =>
 
 /** Each two words that stand side by side. */
 export const pairsIn = (stems: readonly string[]): readonly string[] => {
-  const single = stems.filter((stem) => !stem.includes('_'));
+  const single = stems.filter((stem) => !isJoined(stem));
   return single.slice(1).map((stem, at) => `${single[at]} ${stem}`);
 };
 
