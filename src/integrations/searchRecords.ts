@@ -1,5 +1,5 @@
 import { HTMLElement, type Node } from 'node-html-parser';
-import { anchorOf, glossary } from '../glossary.ts';
+import { anchorOf, glossary } from '../guides/glossary.ts';
 import { isKind, type SearchRecord } from '../search/records.ts';
 
 /** Forms, folded notes, formulas, citations and lists that only lead elsewhere would find every page for every word. */

@@ -1,8 +1,8 @@
-import { href } from '../href.ts';
 import type { Answer, Hit } from '../search/ask.ts';
 import { speaksOfDespair } from '../search/despair.ts';
 import { nearWords } from '../search/nearestWord.ts';
 import { kindNames } from '../search/records.ts';
+import { href } from '../site/href.ts';
 import { citationOf, namingWords, searchSite } from './searchIndex.ts';
 
 const pageSize = 5;

@@ -1,6 +1,6 @@
-import { href } from '../href.ts';
 import { type Answer, openSearcher } from '../search/ask.ts';
 import type { SearchIndex } from '../search/records.ts';
+import { href } from '../site/href.ts';
 
 /** Fetches once. A failure is not kept: with the signal back, the next letter tries again. */
 const once = <T>(fetchIt: () => Promise<T>): (() => Promise<T>) => {

@@ -11,7 +11,7 @@ import { restDaysGiven } from '../../math/rotation/restDaysGiven.ts';
 import { restingShare } from '../../math/rotation/restingShare.ts';
 import { stockDensityLbPerAc } from '../../math/rotation/stockDensityLbPerAc.ts';
 import { grazedShareByDays } from '../../tables/harvestShare.ts';
-import { type Forage, publishedRest } from './forages.ts';
+import { type Forage, publishedRest } from './inputs.ts';
 
 /** Growth that takes a year or more to bring the grass back is no growth: nobody plans a rest on it. */
 export const longestRestDays = 365;
