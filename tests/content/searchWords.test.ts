@@ -2,19 +2,25 @@ import { expect, test } from 'vitest';
 import { lettersApart } from '../../calculators/kit/lettersApart.ts';
 import judged from '../../content/search/judged.json' with { type: 'json' };
 import synonyms from '../../content/search/synonyms.json' with { type: 'json' };
+import { buildIndex } from '../../src/integrations/indexPages.ts';
+import { openSearcher } from '../../src/search/ask.ts';
 import { speaksOfDespair } from '../../src/search/despair.ts';
 import { nearestWord } from '../../src/search/nearestWord.ts';
-import { askedWords, wordsOf } from '../../src/search/words.ts';
+import { highestMark, pack, unpack } from '../../src/search/packed.ts';
+import type { SearchRecord } from '../../src/search/records.ts';
+import { askedWords, rawTokens, stemOf, wordsOf } from '../../src/search/words.ts';
 
 const entries = Object.entries(synonyms);
 const key = (text: string): string => text.toLowerCase();
+/** Endings apart, two words are one to the search. */
+const ending = (text: string): string => rawTokens(text).map(stemOf).join(' ');
 const stems = (text: string): readonly string[] => wordsOf(text).map(({ stem }) => stem);
 const typed = (question: string): readonly string[] => askedWords(question).map((word) => word.stem);
 
 test('each word has one place among the other words', () => {
   const places = new Map<string, string[]>();
   for (const [canonical, others] of entries) {
-    for (const word of [canonical, ...others].map(key)) places.set(word, [...(places.get(word) ?? []), canonical]);
+    for (const word of new Set([canonical, ...others].map(ending))) places.set(word, [...(places.get(word) ?? []), canonical]);
   }
   expect([...places].filter(([, canonicals]) => canonicals.length > 1)).toEqual([]);
 });
@@ -114,4 +120,60 @@ test.each([
   'hope for rain',
 ])('speaks of the land or the herd: %s', (question) => {
   expect(speaksOfDespair(question)).toBe(false);
+});
+
+test('lists come out of the index as they went in, and what does not fit is refused', () => {
+  const lists = new Map([
+    ['hay', [[0, 1] as const, [7, highestMark] as const, [900, 9] as const]],
+    ['=net wrap', [[3, 30] as const]],
+    ['acre', [[12, 0] as const, [12, 4] as const]],
+  ]);
+  expect(unpack(pack(lists))).toEqual(new Map([...lists].sort(([one], [other]) => (one < other ? -1 : 1))));
+  expect(() => pack(new Map([['hay', [[1, highestMark + 1]]]]))).toThrow(RangeError);
+  expect(() =>
+    pack(
+      new Map([
+        [
+          'hay',
+          [
+            [5, 1],
+            [4, 1],
+          ],
+        ],
+      ]),
+    ),
+  ).toThrow(RangeError);
+});
+
+/** A guide that is called by its title and says something. */
+const guide = (url: string, title: string, text: string): SearchRecord => ({
+  url,
+  kind: 'guide',
+  title,
+  lead: title,
+  words: [],
+  names: [title],
+  parts: [
+    { title: '', text: '' },
+    { anchor: 'more', title: 'More of it', text },
+  ],
+});
+const search = openSearcher(
+  buildIndex([
+    guide('/hay/', 'Hay', 'Bales in the barn.'),
+    guide('/panels/', 'Portable panels', 'Hot wire, ground rods and a charger. Wire again, and wire once more.'),
+    guide('/barn/', 'Rods for lightning on a barn', 'Charger, wire and hay stand apart.'),
+    guide('/rain/', 'Rain that a leaf is catching', 'Drops on leaves.'),
+  ]),
+);
+const found = (question: string): readonly string[] => search(question).hits.map(({ url }) => url);
+
+test('the whole question wins over one loose word; two letters are a word of their own; a begun word is understood', () => {
+  expect(found('ground rods for portable panels')[0]).toBe('/panels/');
+  expect(found('ha')).toEqual([]);
+  expect(found('porta')).toEqual(['/panels/']);
+  expect(search('portible panels').taken).toEqual([{ typed: 'portible', as: 'portable' }]);
+  expect(search('burnt wire').taken).toEqual([]);
+  expect(search('zebra hay').unknown).toEqual(['zebra']);
+  expect(search('wire').hits[0]?.inside).toEqual([['more', 'More of it']]);
 });
