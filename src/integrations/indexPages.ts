@@ -19,8 +19,6 @@ const halfFit = 24;
 /** How often a word must stand among names, or in a text of middling length, to count half of what it can there. */
 const halfNames = 0.5;
 const halfText = 2.5;
-/** What a page is looked for by, if that is all that is asked, tells more than the same words in other company. */
-const wholeWordsFit = bestFit / 2;
 /** A word that stands only in running text leads to the records that use it most: to lead to all that ever use it would tell none of them apart. */
 const weakFit = 2;
 const mostOfWeak = 4;
@@ -41,11 +39,16 @@ function fitsOf(record: SearchRecord, middleLength: number): ReadonlyMap<string,
   const addCounted = (words: readonly string[], weight: number, half: number): void => {
     for (const [word, count] of counted(words)) add([word], (weight * count) / (count + half));
   };
+  // One phrase that has the word counts in full.
+  const addPhrases = (phrases: readonly (readonly string[])[], weight: number): void =>
+    addCounted(
+      phrases.flatMap((phrase) => [...new Set(phrase)]),
+      weight * (1 + halfNames),
+      halfNames,
+    );
   const addNames = (names: readonly string[], weight: number): void => {
     const phrases = names.map(tellingStems);
-    const words = phrases.flatMap((phrase) => [...new Set(phrase)]);
-    // One name that has the word counts in full.
-    addCounted(words, weight * (1 + halfNames), halfNames);
+    addPhrases(phrases, weight);
     add(phrases.flatMap(pairsIn), weight);
   };
   const title = tellingStems(record.title);
@@ -53,7 +56,7 @@ function fitsOf(record: SearchRecord, middleLength: number): ReadonlyMap<string,
   add(pairsIn(title), fieldWeights.title);
   addNames([record.question ?? ''], fieldWeights.question);
   addNames(record.words, fieldWeights.words);
-  addNames(askedBy[record.url] ?? [], fieldWeights.asked);
+  addPhrases((askedBy[record.url] ?? []).map(tellingStems), fieldWeights.asked);
   if (record.kind !== 'source') {
     const headings = record.parts.map((part) => part.title);
     const text = record.parts.flatMap((part) => tellingStems(part.text));
@@ -64,7 +67,6 @@ function fitsOf(record: SearchRecord, middleLength: number): ReadonlyMap<string,
   }
   return new Map([
     ...[...weights].map(([word, weight]) => [word, Math.max(1, Math.round((bestFit * weight) / (weight + halfFit)))] as const),
-    ...record.words.map((phrase) => [wholeName(phrase), wholeWordsFit] as const),
     ...record.names.map((name) => [wholeName(name), bestFit] as const),
   ]);
 }
@@ -130,6 +132,7 @@ export function buildIndex(records: readonly SearchRecord[]): SearchIndex {
     .flatMap((record) => [record.title, record.question ?? '', ...record.words, ...record.parts.map(({ title }) => title)]);
   return {
     lines: records.map(lineOf),
+    asked: records.flatMap(({ url }, line) => (askedBy[url] ?? []).map((question) => [line, question] as const)),
     words: pack(new Map([...words].map(([word, list]) => [word, led(list)]))),
     places: pack(places),
     naming: [...new Set(names.flatMap(tellingTokens))].filter((word) => !/\d/.test(word)).sort(),

@@ -1,4 +1,4 @@
-import { dangerPage } from './dangers.ts';
+import { dangerPage, dangerTokens } from './dangers.ts';
 import { nearestWord } from './nearestWord.ts';
 import { anyoneToAsk, whomToAsk } from './notHere.ts';
 import { unpack } from './packed.ts';
@@ -33,9 +33,9 @@ const namedWeight = 0.8;
 const wantedWeight = 1.4;
 /** How much more a page counts that has more of the question's words: one loose word must not win over the whole question. */
 const wholeness = 2;
-/** What two words side by side add, and a question that is nothing but what a page is looked for by. */
+/** What two words side by side add, and a question like those that people ask for a page with. */
 const pairShare = 0.4;
-const wholeShare = 0.2;
+const likeShare = 0.2;
 /** Of a name of several words the parts tell less than the whole. */
 const partShare = 0.3;
 /** A word that is only begun tells less than a whole one; two letters are a word of their own. */
@@ -62,9 +62,12 @@ export function openSearcher(index: SearchIndex): Searcher {
   const isSource = (line: number): boolean => lines[line]?.kind === 'source';
   const pages = lines.filter(({ kind }) => kind !== 'source').length;
   const single = [...words.keys()].filter((word) => /^\p{L}+$/u.test(word));
-  const known = new Set([...single, ...knownTokens.map(stemOf)]);
-  const spelled = [...new Set([...index.naming, ...knownTokens])];
+  const spelled = [...new Set([...index.naming, ...knownTokens, ...dangerTokens])];
+  const known = new Set([...single, ...spelled.map(stemOf)]);
   const beginning = (start: string): readonly string[] => (start.length < shortestBegun ? [] : single.filter((word) => word.startsWith(start)));
+
+  /** What a word tells by the lines that have it. */
+  const weightOf = (users: Iterable<number> = []): number => Math.log(1 + pages / Math.max(1, [...users].filter((line) => !isSource(line)).length));
 
   /** Where any of some words stands. */
   const seek = (typed: string, any: readonly string[], { fit = 1, weight = 1 } = {}): Sought => {
@@ -74,14 +77,29 @@ export function openSearcher(index: SearchIndex): Searcher {
       for (const [line, mark] of words.get(word) ?? []) fits.set(line, Math.max(fits.get(line) ?? 0, (fit * mark) / bestFit));
       for (const [line, place] of places.get(word) ?? []) inside.set(line, [...(inside.get(line) ?? []), place]);
     }
-    const users = [...fits.keys()].filter((line) => !isSource(line)).length;
-    return { typed, fits, places: inside, weight: weight * Math.log(1 + pages / Math.max(1, users)) };
+    return { typed, fits, places: inside, weight: weight * weightOf(fits.keys()) };
   };
 
   const seekWord = ({ typed, stem }: Word, at: number, all: readonly Word[]): Sought => {
     const isPart = !isJoined(stem) && all.some((other) => other.typed === typed && isJoined(other.stem));
     if (words.has(stem)) return seek(typed, [stem], { weight: isPart ? partShare : 1 });
     return seek(typed, at === all.length - 1 ? beginning(stem) : [], { fit: begunShare });
+  };
+
+  const questions = index.asked.map(([line, question]) => {
+    const stems = new Set(askedWords(question).map(({ stem }) => stem));
+    return { line, stems, weight: [...stems].reduce((sum, stem) => sum + weightOf(words.get(stem)?.map(([user]) => user)), 0) };
+  });
+  /** How much each page's likest question has in common with the one that is asked, from 0 to 1. */
+  const likenessTo = (asked: readonly string[]): ReadonlyMap<number, number> => {
+    const weights = new Map(asked.map((stem) => [stem, weightOf(words.get(stem)?.map(([user]) => user))]));
+    const all = [...weights.values()].reduce((sum, weight) => sum + weight, 0);
+    const likest = new Map<number, number>();
+    for (const { line, stems, weight } of questions) {
+      const common = [...weights].reduce((sum, [stem, each]) => sum + (stems.has(stem) ? each : 0), 0);
+      likest.set(line, Math.max(likest.get(line) ?? 0, common === 0 ? 0 : common / Math.sqrt(all * weight)));
+    }
+    return likest;
   };
 
   /** The places on a page that have the most of what is asked. */
@@ -107,7 +125,7 @@ export function openSearcher(index: SearchIndex): Searcher {
     const asked = askedWords(text);
     const sought = asked.map(seekWord);
     const pairs = pairsIn(asked.map(({ stem }) => stem)).map((pair) => seek(pair, [pair]));
-    const whole = seek(text, [wholeName(text)]).fits;
+    const named = seek(text, [wholeName(text)]).fits;
     const total = (list: readonly Sought[], share: (each: Sought) => number): number =>
       list.reduce((sum, each) => sum + each.weight * share(each), 0);
     const all = total(sought, () => 1);
@@ -116,20 +134,22 @@ export function openSearcher(index: SearchIndex): Searcher {
       (kind === 'table' && asksForTable.test(text)) ||
       (kind === 'term' && asksForMeaning.test(text)) ||
       (kind === 'sheet' && asked.some(({ stem }) => stem === sheetWord));
-    const scored = [...new Set(sought.flatMap(({ fits }) => [...fits.keys()]))].flatMap((at) => {
+    const danger = dangerPage(text);
+    const cautioned = lines.flatMap(({ url }, at) => (url === danger ? [at] : []));
+    const likeness = likenessTo(asked.map(({ stem }) => stem));
+    const scored = [...new Set([...sought.flatMap(({ fits }) => [...fits.keys()]), ...cautioned])].flatMap((at) => {
       const line = lines[at];
       if (!line) return [];
       const had = total(sought, ({ fits }) => (fits.has(at) ? 1 : 0)) / all;
       const share = total(sought, ({ fits }) => fits.get(at) ?? 0) / all;
       const joined = total(pairs, ({ fits }) => fits.get(at) ?? 0) / all;
-      const isNamed = whole.get(at) === 1;
+      const isNamed = named.has(at);
       const weight = Math.max(kindWeight[line.kind], isNamed ? namedWeight : 0, isWanted(line) ? wantedWeight : 0);
-      const fit = share + pairShare * joined + (isNamed ? 0 : wholeShare * (whole.get(at) ?? 0));
+      const fit = share + pairShare * joined + likeShare * (likeness.get(at) ?? 0);
       return [{ at, line, isNamed, share, score: weight * fit * had ** wholeness }];
     });
 
     const best = Math.max(0, ...scored.map(({ score }) => score));
-    const danger = dangerPage(text);
     const rank = ({ line: { kind, url }, score, isNamed }: (typeof scored)[number]): number => {
       if (kind === 'source') return 3;
       if (isNamed && (kind === 'calculator' || (kind === 'term' && asksForMeaning.test(text)))) return 0;

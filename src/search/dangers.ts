@@ -1,5 +1,5 @@
 import dangers from '../../content/search/dangers.json' with { type: 'json' };
-import { wordsOf } from './words.ts';
+import { rawTokens, wordsOf } from './words.ts';
 
 /** Words and phrases in the words that the index knows, as text that can be looked through. */
 const spaced = (text: string): string =>
@@ -15,3 +15,6 @@ export function dangerPage(question: string): string | undefined {
   const has = (word: string): boolean => text.includes(word);
   return naming.some(has) || together.every((words) => words.some(has)) ? dangers.page : undefined;
 }
+
+/** The words that speak of poison, so that none of them is taken for a slip. */
+export const dangerTokens: readonly string[] = [...dangers.words, ...dangers.together.flat()].flatMap(rawTokens);

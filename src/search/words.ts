@@ -27,6 +27,8 @@ const whole: ReadonlyMap<string, string> = new Map([
   ['stocking', 'stocking'],
   ['ponding', 'ponding'],
   ['ponded', 'ponding'],
+  ['erodibility', 'erodibility'],
+  ['erosivity', 'erosivity'],
 ]);
 /** A word without its ending. Short ones are abbreviations and stay as they are. */
 const shortest = 4;
