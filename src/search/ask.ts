@@ -41,8 +41,8 @@ const partShare = 0.3;
 /** A word that is only begun tells less than a whole one; two letters are a word of their own. */
 const begunShare = 0.6;
 const shortestBegun = 3;
-/** No page answers a question of which the best one has less than this. */
-const leastShare = 0.125;
+/** No page answers a question that the best one has so little of. */
+const leastAnswered = 0.12;
 const mostInside = 2;
 
 interface Sought {
@@ -146,7 +146,7 @@ export function openSearcher(index: SearchIndex): Searcher {
       const isNamed = named.has(at);
       const weight = Math.max(kindWeight[line.kind], isNamed ? namedWeight : 0, isWanted(line) ? wantedWeight : 0);
       const fit = share + pairShare * joined + likeShare * (likeness.get(at) ?? 0);
-      return [{ at, line, isNamed, share, score: weight * fit * had ** wholeness }];
+      return [{ at, line, isNamed, answers: fit * had, score: weight * fit * had ** wholeness }];
     });
 
     const best = Math.max(0, ...scored.map(({ score }) => score));
@@ -160,12 +160,12 @@ export function openSearcher(index: SearchIndex): Searcher {
     // What has the very name stands second at the latest.
     const late = ranked.filter(({ isNamed }, at) => isNamed && at > 1);
     const order = [...ranked.slice(0, 1), ...late, ...ranked.slice(1).filter((each) => !late.includes(each))];
-    const bestShare = Math.max(0, ...scored.filter(({ line }) => line.kind !== 'source').map(({ share }) => share));
+    const answered = Math.max(0, ...scored.filter(({ line }) => line.kind !== 'source').map(({ answers }) => answers));
     return {
       hits: order.map(({ at, line }) => ({ ...line, inside: insideOf(at, sought) })),
       taken,
       unknown: sought.filter(({ fits }) => fits.size === 0).map(({ typed }) => typed),
-      elsewhere: danger === undefined ? (whomToAsk(question) ?? (bestShare < leastShare ? anyoneToAsk : undefined)) : undefined,
+      elsewhere: danger === undefined ? (whomToAsk(question) ?? (answered < leastAnswered ? anyoneToAsk : undefined)) : undefined,
     };
   };
 }

@@ -76,17 +76,19 @@ const isEmpty = ({ typed, stem }: Word): boolean => emptyWords.has(typed) || emp
 /** A plain number is seldom what is looked for: it counts the cows of who asks. */
 const isPlainNumber = ({ stem }: Word): boolean => /^\d{1,3}$|\./.test(stem);
 
+const isTelling = (word: Word): boolean => word.stem.length > 1 && !isEmpty(word) && !isPlainNumber(word);
+
 /** What a question asks for, each word once; of a question that has none of it, all its words. */
 export function askedWords(question: string): readonly Word[] {
   const words = wordsOf(question).filter((word, at, all) => all.findIndex(({ stem }) => stem === word.stem) === at);
-  const telling = words.filter((word) => !isEmpty(word) && !isPlainNumber(word));
+  const telling = words.filter(isTelling);
   return telling.length > 0 ? telling : words;
 }
 
 /** The words of a page that can be asked for. */
 export const tellingStems = (text: string): readonly string[] =>
   wordsOf(text)
-    .filter((word) => word.stem.length > 1 && !isEmpty(word) && !isPlainNumber(word))
+    .filter(isTelling)
     .map(({ stem }) => stem);
 
 /** The same words as people type them. */
