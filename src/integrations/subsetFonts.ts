@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import { readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
-import type { HTMLElement } from 'node-html-parser';
+import { HTMLElement, type Node } from 'node-html-parser';
 import subsetFont from 'subset-font';
 import { builtFiles, readText } from './builtFiles.ts';
 
@@ -14,6 +14,12 @@ const typedInFormulas = '0123456789,.+-()\u2212\u00d7';
 
 const letters = (text: string): string => [...new Set(text)].sort().join('');
 
+/** The pieces of text under a node; of those in drawn formulas it is known. */
+const piecesOf = (node: Node, isDrawn = false): readonly { readonly text: string; readonly isDrawn: boolean }[] =>
+  node instanceof HTMLElement
+    ? node.childNodes.flatMap((child) => piecesOf(child, isDrawn || node.classNames === 'katex-html'))
+    : [{ text: node.text, isDrawn }];
+
 const nameFor = (file: string, content: Uint8Array): string =>
   file.replace(/\.[\w-]+\.(\w+)$/, `.${createHash('sha256').update(content).digest('base64url').slice(0, 8)}.$1`);
 
@@ -22,22 +28,17 @@ const nameFor = (file: string, content: Uint8Array): string =>
  * copy of an older one would miss letters.
  */
 export async function subsetFonts(root: string, parsed: ReadonlyMap<string, HTMLElement>): Promise<void> {
-  const read = [...parsed.values()];
+  const read = [...parsed.values()].flatMap((page) => piecesOf(page));
   const files = builtFiles(root);
   const pages = files.filter((file) => file.endsWith('.html'));
   const styles = files.filter((file) => file.startsWith('_astro/') && file.endsWith('.css'));
   const scripts = files.filter((file) => file.endsWith('.js'));
   const css = styles.map((file) => readText(root, file)).join('');
   // The pages as they are written, for what stands in attributes; as they are read, for letters that are written as numbers.
-  const texts = [
-    ...pages.map((file) => readText(root, file)),
-    ...read.map((page) => page.textContent),
-    ...scripts.map((file) => readText(root, file)),
-  ];
+  const texts = [...pages.map((file) => readText(root, file)), ...read.map(({ text }) => text), ...scripts.map((file) => readText(root, file))];
   const forText = letters(ascii + punctuation + css + texts.join(''));
-  const forFormulas = letters(
-    typedInFormulas + read.flatMap((page) => page.querySelectorAll('.katex-html').map((drawn) => drawn.textContent)).join(''),
-  );
+  const drawn = read.filter(({ isDrawn }) => isDrawn).map(({ text }) => text);
+  const forFormulas = letters(typedInFormulas + drawn.join(''));
 
   const renamed = new Map<string, string>();
   for (const file of files.filter((each) => each.endsWith('.woff2'))) {
