@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import type { HTMLElement } from 'node-html-parser';
 import asked from '../../content/search/asked.json' with { type: 'json' };
 import { pack } from '../search/packed.ts';
-import { bestFit, type Line, type SearchIndex, type SearchRecord } from '../search/records.ts';
+import { bestFit, citationsFile, type Line, type SearchIndex, type SearchRecord } from '../search/records.ts';
 import { pairsIn, tellingStems, tellingTokens, wholeName } from '../search/words.ts';
 import { searchRecords } from './searchRecords.ts';
 
@@ -145,8 +145,11 @@ export function indexPages(root: string, pages: ReadonlyMap<string, HTMLElement>
   const folder = join(root, 'search');
   mkdirSync(folder, { recursive: true });
   writeFileSync(join(folder, 'index.json'), JSON.stringify(buildIndex(records)));
-  // Whole citations are many and seldom wanted.
-  const citations = records.filter(({ kind }) => kind === 'source').map(({ url, lead }) => [url, lead]);
-  writeFileSync(join(folder, 'citations.json'), JSON.stringify(Object.fromEntries(citations)));
+  for (const [file, sources] of Map.groupBy(
+    records.filter(({ kind }) => kind === 'source'),
+    ({ url }) => citationsFile(url),
+  )) {
+    writeFileSync(join(root, file), JSON.stringify(Object.fromEntries(sources.map(({ url, lead }) => [url, lead]))));
+  }
   return records.length;
 }

@@ -1,5 +1,5 @@
 import { type Answer, openSearcher } from '../search/ask.ts';
-import type { SearchIndex } from '../search/records.ts';
+import { citationsFile, type SearchIndex } from '../search/records.ts';
 import { href } from '../site/href.ts';
 
 /** Fetches once. A failure is not kept: with the signal back, the next letter tries again. */
@@ -29,6 +29,11 @@ export const searchSite = async (question: string): Promise<Answer> => (await op
 /** The words that things are called by, for who misspells one. */
 export const namingWords = async (): Promise<readonly string[]> => (await index()).naming;
 
-const citations = once(() => fetched<Readonly<Record<string, string>>>('/search/citations.json'));
+const citations = new Map<string, () => Promise<Readonly<Record<string, string>>>>();
 /** The whole citation of a source, by its address on this site. */
-export const citationOf = async (url: string): Promise<string> => (await citations())[url] ?? '';
+export async function citationOf(url: string): Promise<string> {
+  const file = citationsFile(url);
+  const fetchFile = citations.get(file) ?? once(() => fetched<Readonly<Record<string, string>>>(`/${file}`));
+  citations.set(file, fetchFile);
+  return (await fetchFile())[url] ?? '';
+}

@@ -19,12 +19,15 @@ export interface Line {
   readonly url: string;
   readonly kind: Kind;
   readonly title: string;
-  /** The line under it; that of a source is a whole citation and stands in a file of its own. */
+  /** The line under it; that of a source is a whole citation and stands in a file apart. */
   readonly lead: string;
   readonly question?: string | undefined;
   /** Places on the page that have a heading: anchor and heading. */
   readonly places?: readonly (readonly [string, string])[] | undefined;
 }
+
+/** The file with a source's citation: they are many and seldom wanted, so they are apart by the letter that the source's key begins with. */
+export const citationsFile = (url: string): string => `search/citations-${url.charAt(url.indexOf('#') + 1)}.json`;
 
 /** One thing that can be found. */
 export interface SearchRecord extends Line {

@@ -137,7 +137,8 @@ test('offline, the index is there; one that was not kept is told apart from noth
   await page.locator('#query').fill('hay');
   await expect(page.locator(results).first()).toBeVisible();
   await page.context().setOffline(false);
-  await page.reload();
+  // A fresh page that has asked for nothing yet.
+  await page.goto('/search/');
   const dropped = await page.evaluate(async () => {
     let count = 0;
     for (const name of await caches.keys()) {
