@@ -121,6 +121,8 @@ export function compute(asked: Asked) {
     wholeShortDays: Math.max(0, wholeDays(restDays) - givenRestDays),
     slowerStayDays,
     slowerOccupiedDays: slowerStayDays * herdCount,
+    wholeSlowerStayDays: wholeDays(slowerStayDays),
+    wholeSlowerOccupiedDays: wholeDays(slowerStayDays) * herdCount,
     occupiedDays,
     restingPercent: restingShare(rotation) * 100,
     stockLines,

@@ -60,7 +60,7 @@ export default defineCalculator({
     { of: 'shortFeedLb', when: (values) => isMeasured(values) && values.backVerdict === 'short' },
     { of: 'fullDays', when: isMeasured },
     {
-      of: 'slowerStayDays',
+      of: 'wholeSlowerStayDays',
       when: ({ verdict, todayVerdict, paddockCount, herdCount }) => verdict === 'grows-back' && todayVerdict === 'short' && paddockCount > herdCount,
     },
     { of: 'paddockAc' },
@@ -167,6 +167,22 @@ export default defineCalculator({
       onlyWhen: ({ verdict, todayVerdict, paddockCount, herdCount }) =>
         verdict === 'grows-back' && todayVerdict === 'short' && paddockCount > herdCount && herdCount > 1,
       ways: [{ formula: String.raw`\q{slowerStayDays} \times \q{herdCount}` }],
+    },
+    {
+      kind: 'lookup',
+      shows: 'wholeSlowerStayDays',
+      says: 'A day begun is counted as a day of the stay.',
+      onlyWhen: ({ verdict, todayVerdict, paddockCount, herdCount }) =>
+        verdict === 'grows-back' && todayVerdict === 'short' && paddockCount > herdCount,
+      source: 'common practice',
+    },
+    {
+      kind: 'formula',
+      shows: 'wholeSlowerOccupiedDays',
+      says: 'And stock would be in a paddock for so many whole days in a row.',
+      onlyWhen: ({ verdict, todayVerdict, paddockCount, herdCount }) =>
+        verdict === 'grows-back' && todayVerdict === 'short' && paddockCount > herdCount && herdCount > 1,
+      ways: [{ formula: String.raw`\q{wholeSlowerStayDays} \times \q{herdCount}` }],
     },
     {
       kind: 'formula',
@@ -300,8 +316,8 @@ export default defineCalculator({
       source: 'common practice',
     },
     {
-      when: ({ verdict, todayVerdict, slowerOccupiedDays, paddockCount, herdCount }) =>
-        verdict === 'grows-back' && todayVerdict === 'short' && (paddockCount === herdCount || slowerOccupiedDays > secondBiteDays),
+      when: ({ verdict, todayVerdict, wholeSlowerOccupiedDays, paddockCount, herdCount }) =>
+        verdict === 'grows-back' && todayVerdict === 'short' && (paddockCount === herdCount || wholeSlowerOccupiedDays > secondBiteDays),
       say: 'Too few paddocks for this rest. Going slower round the ones you have makes each stay longer, past the seven days or so after which stock take a second bite. Split paddocks, run the herds as one, or take stock off.',
       source: 'common practice',
     },
@@ -349,7 +365,7 @@ export default defineCalculator({
   note: ({ verdict, todayVerdict, givenRestDays, acresFrom, backVerdict }, show) =>
     verdict === 'none-until-rain'
       ? `Growth is ${show('growthNowLbPerAcDay')}: no rest is long enough until it rains. Stop at ${show('stopHeightIn')}; each stay of ${show('stayDays')} takes about ${show('paddockAc')} of what stands at ${show('startHeightIn')}.`
-      : `At ${show('growthNowLbPerAcDay')} of growth a paddock needs about ${show('wholeRestDays')} from ${show('stopHeightIn')} back to ${show('startHeightIn')}. With stays of ${show('stayDays')} that is ${show('neededPaddocks')} paddocks of ${show('paddockAc')}; ${givenRestDays === 0 ? 'as it is now, no paddock ever rests' : `today’s ${show('paddockCount')} give ${show('givenRestDays')}, ${todayVerdict === 'enough' ? 'which is enough' : `${show('wholeShortDays')} too short`}`}.${acresFrom === 'known' && backVerdict === 'short' ? ` When the plan returns, ${show('backLbPerAc')} of ${show('regrowLbPerAc')} has grown back: a paddock of ${show('acresAc')} feeds all stock ${show('backDays')} of ${show('stayDays')}, and ${show('shortFeedLb')} of other feed is short.` : ''} Go in only where it has grown back; the grass decides.`,
+      : `At ${show('growthNowLbPerAcDay')} of growth a paddock needs about ${show('wholeRestDays')} from ${show('stopHeightIn')} back to ${show('startHeightIn')}. With stays of ${show('stayDays')} that is ${show('neededPaddocks')} paddocks of ${show('paddockAc')}; ${givenRestDays === 0 ? 'as it is now, no paddock ever rests' : `today’s ${show('paddockCount')} give ${show('givenRestDays')}, ${todayVerdict === 'enough' ? 'which is enough' : `${show('wholeShortDays')} too short`}`}.${acresFrom === 'known' && backVerdict === 'short' ? ` When the plan returns, ${show('backLbPerAc')} of ${show('regrowLbPerAc')} has grown back: a paddock of ${show('acresAc')} then feeds all the stock for ${show('backDays')} of a stay of ${show('stayDays')}. Have ${show('shortFeedLb')} of other feed ready.` : ''} Go in only where it has grown back; the grass decides.`,
   picture: { kind: 'spans', rows: 'moves', lane: 'paddock', from: 'inDay', to: 'outDay', spanSays: 'grazed', gapSays: 'rests' },
   calendar: {
     rows: 'moves',
@@ -379,7 +395,7 @@ export default defineCalculator({
   changes: [
     {
       version: 2,
-      say: 'it asks the acres in a paddock, and says what has grown back when the plan returns and what feed is short; days of rest are told in whole days, rounded up.',
+      say: 'it asks the acres in a paddock, and says what has grown back when the plan returns and what feed is short; days of rest, and of the stay that would give it, are told in whole days, rounded up.',
     },
   ],
   guides: ['resting-grass', 'leaving-stubble', 'laying-out-paddocks', 'turning-out-again'],
