@@ -39,12 +39,7 @@ async function answer(args: readonly string[]): Promise<void> {
   const { values, positionals } = parseArgs({
     args: [...args],
     allowPositionals: true,
-    options: {
-      list: { type: 'boolean' },
-      csv: { type: 'string' },
-      carry: { type: 'string', multiple: true },
-      help: { type: 'boolean', short: 'h' },
-    },
+    options: { list: { type: 'boolean' }, csv: { type: 'string' }, carry: { type: 'string', multiple: true }, help: { type: 'boolean', short: 'h' } },
   });
   if (values.list === true) return say(JSON.stringify(await describeAll(), null, 2));
   const [slug, query = '', ...more] = positionals;

@@ -53,8 +53,8 @@ export interface Words<I extends Inputs, R> {
   /** The reader's own question: `How much of that rain ran off?` */
   readonly question: string;
   readonly lead: string;
-  /** Words that people search with and the page does not use. */
-  readonly searchWords?: readonly string[];
+  /** Words that people search with and the page does not use, separated by commas. */
+  readonly searchWords?: string;
   readonly quantities: { readonly [K in keyof R]: QuantityFor<R[K]> };
   readonly results: readonly Shown<ValuesOf<I> & R, R>[];
   readonly steps: readonly Step<ValuesOf<I> & R, R>[];
@@ -227,7 +227,7 @@ export const defineCalculator = <const I extends Inputs, R extends object>(work:
       title: work.title,
       question: words.question,
       lead: words.lead,
-      searchWords: words.searchWords ?? [],
+      searchWords: words.searchWords?.split(', ') ?? [],
       inputs,
       quantities: words.quantities,
       results: words.results.map(({ of, range }) => ({ of, ...(range === undefined ? {} : { range: { low: range.low, high: range.high } }) })),

@@ -112,16 +112,57 @@ type RowDefault<C extends Columns> = { readonly [K in keyof C]: C[K]['default'] 
 export type Input = Cell | RowsInput | MonthsInput | RecordInput;
 export type Inputs = Readonly<Record<string, Input>>;
 
-export const number = <const U extends UnitName>(spec: Omit<NumberInput<U>, 'kind'>): NumberInput<U> => ({ kind: 'number', ...spec });
+/** What a constructor does not take by place. An input belongs to the place unless it says otherwise. */
+type More<I extends Common> = Partial<Pick<Common, 'belongsTo'>> &
+  Omit<I, 'kind' | 'label' | 'symbol' | 'unit' | 'min' | 'max' | 'default' | 'options' | 'belongsTo'>;
+
+/** `number('Rain', 'P', 'in', [0.01, 40], 3)`: label, symbol in the working, unit, least and most, what a fresh form shows. */
+export const number = <const U extends UnitName>(
+  label: string,
+  symbol: string,
+  unit: U,
+  [min, max]: readonly [number, number],
+  start: number,
+  more: More<NumberInput<U>> = {},
+): NumberInput<U> => ({ kind: 'number', label, symbol, unit, min, max, default: start, belongsTo: 'place', ...more });
+const areOptions = <O extends string>(written: Readonly<Record<O, unknown>>, built: object): built is Readonly<Record<O, Option>> =>
+  Object.keys(written).every((name) => Object.hasOwn(built, name));
+function optionsOf<O extends string>(written: Readonly<Record<O, string | Option>>): Readonly<Record<O, Option>> {
+  const built = Object.fromEntries(
+    Object.entries<string | Option>(written).map(([name, each]) => [name, typeof each === 'string' ? { label: each } : each]),
+  );
+  if (!areOptions(written, built)) throw new TypeError('choice needs its options by name');
+  return built;
+}
+/** `choice('Soil', 'loam', { options: { loam: 'Loam', clay: { label: 'Clay', fills: { … } } } })`: label, what a fresh form shows, options; one with a label only is a text. */
 export const choice = <const O extends string>(
-  spec: Omit<ChoiceInput<O>, 'kind' | 'default'> & { readonly default: NoInfer<O> },
-): ChoiceInput<O> => ({
-  kind: 'choice',
-  ...spec,
+  label: string,
+  start: NoInfer<O>,
+  { options, ...more }: More<ChoiceInput<O>> & { readonly options: Readonly<Record<O, string | Option>> },
+): ChoiceInput<O> => ({ kind: 'choice', label, options: optionsOf(options), default: start, belongsTo: 'place', ...more });
+export const yesNo = (label: string, start: boolean, more: More<YesNoInput> = {}): YesNoInput => ({
+  kind: 'yesNo',
+  label,
+  default: start,
+  belongsTo: 'place',
+  ...more,
 });
-export const yesNo = (spec: Omit<YesNoInput, 'kind'>): YesNoInput => ({ kind: 'yesNo', ...spec });
-export const date = (spec: Omit<DateInput, 'kind'>): DateInput => ({ kind: 'date', ...spec });
-export const months = <const U extends UnitName>(spec: Omit<MonthsInput<U>, 'kind'>): MonthsInput<U> => ({ kind: 'months', ...spec });
+export const date = (label: string, start: string, more: More<DateInput> = {}): DateInput => ({
+  kind: 'date',
+  label,
+  default: start,
+  belongsTo: 'place',
+  ...more,
+});
+/** Twelve numbers, as `number` takes one. */
+export const months = <const U extends UnitName>(
+  label: string,
+  symbol: string,
+  unit: U,
+  [min, max]: readonly [number, number],
+  start: readonly number[],
+  more: More<MonthsInput<U>> = {},
+): MonthsInput<U> => ({ kind: 'months', label, symbol, unit, min, max, default: start, belongsTo: 'place', ...more });
 
 export interface RowRefusal<C extends Columns> {
   readonly at: keyof C & string;

@@ -82,11 +82,7 @@ function toldAlone({ inputs, quantities }: Named, values: Outcome['values'], nam
   if (typeof value !== 'number') return undefined;
   if (quantity?.kind === 'number') {
     const shown = unitIn(system, quantity.unit);
-    return {
-      value: convert(value, quantity.unit, shown),
-      unit: shown,
-      digits: digitsIn(digitsTold(value, quantity), quantity.unit, shown),
-    };
+    return { value: convert(value, quantity.unit, shown), unit: shown, digits: digitsIn(digitsTold(value, quantity), quantity.unit, shown) };
   }
   const input = inputs[name];
   return quantity === undefined && input?.kind === 'number' ? toldInput(value, input.unit, system) : undefined;

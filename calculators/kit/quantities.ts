@@ -39,6 +39,18 @@ export interface RowsQuantity<C> {
   /** Columns whose cells are the parts of one whole, such as shares of all steps: rounded so that they add up as printed. */
   readonly addsUp?: readonly (keyof C & string)[];
 }
+/** A number among the results: `amount('Hay to buy', 'Y', 'ton')`. */
+export const amount = (label: string, symbol: string, unit: UnitName, digits = 0, significant?: number): NumberQuantity => ({
+  kind: 'number',
+  label,
+  symbol,
+  unit,
+  digits,
+  ...(significant === undefined ? {} : { significant }),
+});
+export const word = <const W extends string>(label: string, words: Readonly<Record<W, string>>): WordQuantity<W> => ({ kind: 'word', label, words });
+export const day = (label: string): DayQuantity => ({ kind: 'day', label });
+
 export type ScalarQuantity = NumberQuantity | DayQuantity | WordQuantity;
 export type Quantity = ScalarQuantity | RowsQuantity<Readonly<Record<string, ScalarQuantity>>>;
 

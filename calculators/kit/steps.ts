@@ -7,7 +7,7 @@ export interface Way<V> {
   readonly formula: string;
   readonly because?: string;
 }
-type Ways<V> = readonly [...Way<V>[], Omit<Way<V>, 'when'>];
+export type Ways<V> = readonly [...Way<V>[], Omit<Way<V>, 'when'>];
 
 interface StepCommon<V> {
   /** What happens here, in plain words. `{name}` prints a quantity or an input. */
@@ -32,6 +32,29 @@ type RowsStep<V, R, K extends keyof R> = StepCommon<V> & {
   /** Results that are the sum of a column: in the table's foot. */
   readonly sums?: { readonly [N in NumberKeys<R>]?: keyof RowOf<R[K]> & string };
 };
+
+/** Formula templates are full of backslashes. */
+export const tex = String.raw;
+type FormulaStep<V, K extends string> = StepCommon<V> & { readonly kind: 'formula'; readonly shows: K; readonly ways: Ways<V> };
+/** A line of the working: what it gives, the formula, then what happens here in plain words. */
+export const formula = <V, const K extends string>(shows: K, template: string, more: StepCommon<NoInfer<V>>): FormulaStep<V, K> => ({
+  kind: 'formula',
+  shows,
+  ways: [{ formula: template }],
+  ...more,
+});
+/** The same where there are several ways to get the number: the first whose condition holds is the one that was used. */
+export const byCase = <V, const K extends string>(
+  shows: K,
+  more: StepCommon<NoInfer<V>> & { readonly ways: Ways<NoInfer<V>> },
+): FormulaStep<V, K> => ({ kind: 'formula', shows, ...more });
+type LookupStep<V, K extends string> = StepCommon<V> & { readonly kind: 'lookup'; readonly shows: K; readonly source: string };
+/** A number or a word read from a table. */
+export const lookup = <V, const K extends string>(shows: K, more: StepCommon<NoInfer<V>> & { readonly source: string }): LookupStep<V, K> => ({
+  kind: 'lookup',
+  shows,
+  ...more,
+});
 
 /** A step as everyone else sees it: conditions are closed over by `run`. */
 export interface PlainWay {

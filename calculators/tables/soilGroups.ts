@@ -51,9 +51,4 @@ export const conductivityLimits = {
 } as const;
 
 /** Upper limits of groups D, C and B by the rate of 1986 (Musgrave), inches per hour. */
-export const transmissionLimits = {
-  source: 'tr55-1986',
-  where: 'appendix A',
-  seen: 'print',
-  inPerHr: { d: 0.05, c: 0.15, b: 0.3 },
-} as const;
+export const transmissionLimits = { source: 'tr55-1986', where: 'appendix A', seen: 'print', inPerHr: { d: 0.05, c: 0.15, b: 0.3 } } as const;

@@ -139,14 +139,7 @@ export const troughRules = {
 export const reserveDays = { days: 3, source: 'klausmeyer-watering', where: 'third paragraph', seen: 'print' } as const;
 
 /** Inside diameters of common pipe, inches, by nominal size. Sizes of polyethylene pipe rated by its inside are the same as Schedule 40. */
-export const pipeInsideIn = {
-  '3/4': 0.824,
-  '1': 1.049,
-  '1-1/4': 1.38,
-  '1-1/2': 1.61,
-  '2': 2.067,
-  '3': 3.068,
-} as const;
+export const pipeInsideIn = { '3/4': 0.824, '1': 1.049, '1-1/4': 1.38, '1-1/2': 1.61, '2': 2.067, '3': 3.068 } as const;
 export const pipeInsideSource = { source: 'astm-d2239', where: 'dimensions', seen: 'memory' } as const;
 
 /** Hazen-Williams roughness coefficients of pipe. */

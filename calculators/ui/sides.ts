@@ -16,9 +16,7 @@ function runGuarded(calculator: Calculator, values: Values, system: UnitSystem):
     return calculator.run(values, system);
   } catch (error) {
     console.error(error);
-    return {
-      refusals: [{ at: '', say: 'This cannot be computed. The fault is in this page, not in what you typed.' }],
-    };
+    return { refusals: [{ at: '', say: 'This cannot be computed. The fault is in this page, not in what you typed.' }] };
   }
 }
 

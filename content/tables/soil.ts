@@ -14,11 +14,7 @@ const densities = entriesOf(rootLimitingDensity).flatMap(([list, { source, where
   entriesOf<string, DensityLimits>(limits).map(([texture, limit]) => ({ list, texture, limit, source, where, seen })),
 );
 
-const canopies = {
-  'short-brush': 'tall weeds or short brush',
-  'tall-brush': 'brush or bushes',
-  trees: 'trees without low brush',
-} as const;
+const canopies = { 'short-brush': 'tall weeds or short brush', 'tall-brush': 'brush or bushes', trees: 'trees without low brush' } as const;
 const grounds = { grass: 'grass and litter', weeds: 'weeds with few roots' } as const;
 /** The row without a canopy is the same under every height and stands once for each kind of ground. */
 const coverRows = entriesOf(canopies).flatMap(([canopy, canopyName], nth) =>

@@ -1,4 +1,4 @@
-import { underBase } from '../href.ts';
+import { underBase } from '../site/href.ts';
 
 interface Node {
   readonly type: string;

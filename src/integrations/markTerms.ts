@@ -1,5 +1,5 @@
 import { readdirSync, readFileSync } from 'node:fs';
-import { anchorOf, findTerms, type Term, termsIn } from '../glossary.ts';
+import { anchorOf, findTerms, type Term, termsIn } from '../guides/glossary.ts';
 
 interface Node {
   readonly type: string;

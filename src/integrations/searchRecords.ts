@@ -1,4 +1,4 @@
-import { anchorOf, glossary } from '../glossary.ts';
+import { anchorOf, glossary } from '../guides/glossary.ts';
 import { isKind, type SearchRecord } from '../search/records.ts';
 import { builtFiles, readText } from './builtFiles.ts';
 
@@ -83,17 +83,19 @@ function recordsOfPage(root: string, file: string): readonly SearchRecord[] {
   const tables = parts.flatMap(({ anchor, title: heading, text }) =>
     anchor === undefined
       ? []
-      : [...text.matchAll(/<table\b(?![^>]*\breference-table\b).*?<\/table>/gs)].slice(0, 1).map(
-          ([table]): SearchRecord => ({
-            url: `${url}#${anchor}`,
-            kind: 'table',
-            title: `${title}: ${heading}`,
-            names: [`${title}: ${heading}`],
-            lead: cellsOf(table).join(', '),
-            words: '',
-            parts: [{ title: '', text: plain(table) }],
-          }),
-        ),
+      : [...text.matchAll(/<table\b(?![^>]*\breference-table\b).*?<\/table>/gs)]
+          .slice(0, 1)
+          .map(
+            ([table]): SearchRecord => ({
+              url: `${url}#${anchor}`,
+              kind: 'table',
+              title: `${title}: ${heading}`,
+              names: [`${title}: ${heading}`],
+              lead: cellsOf(table).join(', '),
+              words: '',
+              parts: [{ title: '', text: plain(table) }],
+            }),
+          ),
   );
   return kind === 'guide' ? [page, ...tables] : [page];
 }

@@ -3,7 +3,7 @@ import type { Calculator } from '../../calculators/kit/define.ts';
 import { startTexts, type Texts, textIn } from '../../calculators/kit/state.ts';
 import { printIn } from '../../calculators/units/printQuantity.ts';
 import { convert, type UnitSystem, unitIn } from '../../calculators/units/units.ts';
-import type { LocalField, LocalFields } from '../localFields.ts';
+import type { LocalField, LocalFields } from '../local/localFields.ts';
 
 interface Offer {
   readonly box: HTMLElement;

@@ -1,6 +1,6 @@
-import { href } from '../href.ts';
 import { type Answer, ask, type Index, openSearcher, ranking, type Searcher } from '../search/ask.ts';
 import { type Kind, type Line, linesFile } from '../search/records.ts';
+import { href } from '../site/href.ts';
 
 interface Opening extends Index {
   readonly destroy: () => Promise<void>;

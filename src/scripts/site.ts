@@ -1,4 +1,4 @@
-import { href } from '../href.ts';
+import { href } from '../site/href.ts';
 
 const isTyping = (target: EventTarget | null): boolean =>
   target instanceof HTMLElement && (target.isContentEditable || /^(INPUT|TEXTAREA|SELECT)$/.test(target.tagName));

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import decisionDates from '../../calculators/catalog/decision-dates/definition.ts';
-import { demoRain } from '../../calculators/catalog/decision-dates/demoRain.ts';
+import { demoRain } from '../../calculators/catalog/decision-dates/inputs.ts';
 import { resultAt, runQuery } from '../../calculators/kit/cases.ts';
 import { fromLink } from '../../calculators/kit/link.ts';
 import { readForm } from '../../calculators/kit/state.ts';

@@ -4,7 +4,7 @@ import { csvParse } from 'd3-dsv';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import definition from '../../calculators/catalog/rain-record/definition.ts';
-import { exampleRain } from '../../calculators/catalog/rain-record/exampleRain.ts';
+import { exampleRain } from '../../calculators/catalog/rain-record/inputs.ts';
 import { runQuery } from '../../calculators/kit/cases.ts';
 import { readForm } from '../../calculators/kit/state.ts';
 import { expectWithin } from '../support/expectWithin.ts';

@@ -29,11 +29,7 @@ export const wanted: readonly Wanted[] = [
     guides: ['stretching-winter-feed', 'feeding-on-dry-grass', 'watering-stock'],
     says: [/\bsalt/i, /water|thirst/i],
   },
-  {
-    name: 'no ammonia on good hay',
-    guides: ['stretching-winter-feed', 'bridging-with-hay'],
-    says: [/ammonia/i, /good hay|quality hay|poor/i],
-  },
+  { name: 'no ammonia on good hay', guides: ['stretching-winter-feed', 'bridging-with-hay'], says: [/ammonia/i, /good hay|quality hay|poor/i] },
   { name: 'blue-green algae', guides: ['watering-stock'], says: [/blue-green|algae/i, /dog/i], before: 'stock-water' },
   {
     name: 'thirsty stock let loose on water',
@@ -93,11 +89,7 @@ export const wanted: readonly Wanted[] = [
   { name: 'listeria', guides: ['handling-stressed-forage'], says: [/listeria/i, /spoiled/i] },
   { name: 'foxtail millet hay and horses', guides: ['handling-stressed-forage'], says: [/foxtail/i, /horse/i] },
   { name: 'polio from sulfate', guides: ['watering-stock'], says: [/polio/i, /sulfate/i] },
-  {
-    name: 'first green and poison plants',
-    guides: ['turning-out-again', 'resting-grass', 'handling-stressed-forage'],
-    says: [/poison/i, /plant/i],
-  },
+  { name: 'first green and poison plants', guides: ['turning-out-again', 'resting-grass', 'handling-stressed-forage'], says: [/poison/i, /plant/i] },
   { name: 'bloat', guides: afterRain, says: [/bloat/i, /hungry|hay|dew/i] },
   { name: 'grass staggers', guides: ['turning-out-again'], says: [/staggers|tetany/i] },
   {
@@ -162,12 +154,7 @@ export const wanted: readonly Wanted[] = [
     guides: ['showing-soil-to-a-crowd', 'where-rain-goes', 'letting-water-in', 'keeping-a-rain-record'],
     says: [/lightning|thunder/i],
   },
-  {
-    name: 'hammering rings: eyes',
-    guides: digging,
-    says: [/eye|glasses|goggles/i, /hammer|drive|driving|strik/i],
-    before: 'ring-test',
-  },
+  { name: 'hammering rings: eyes', guides: digging, says: [/eye|glasses|goggles/i, /hammer|drive|driving|strik/i], before: 'ring-test' },
   {
     name: 'glass and water at a demonstration',
     guides: ['showing-soil-to-a-crowd', 'testing-if-soil-holds-together'],
@@ -186,11 +173,7 @@ export const wanted: readonly Wanted[] = [
     says: [/buried|underground/i, /line|cable|pipe/i],
   },
   { name: 'backflow from a stock tank', guides: ['watering-stock'], says: [/backflow|back into|siphon/i] },
-  {
-    name: 'clean tanks for hauled water',
-    guides: ['watering-stock'],
-    says: [/haul/i, /tank/i, /clean|never held|chemical|sanitary|food/i],
-  },
+  { name: 'clean tanks for hauled water', guides: ['watering-stock'], says: [/haul/i, /tank/i, /clean|never held|chemical|sanitary|food/i] },
   { name: 'a well pulled down near neighbors', guides: ['watering-stock'], says: [/well/i, /neighbor/i] },
   { name: 'weak ponds and dams', guides: ['watering-stock'], says: [/dam|pond/i, /permit|engineer|licensed/i] },
   {

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { allChecks, isFromOutside } from '../../src/checks.ts';
+import { allChecks, isFromOutside } from '../../src/catalog/checks.ts';
 
 const outside = allChecks().filter(isFromOutside);
 const of = (name: string) => outside.filter((each) => each.of === name);

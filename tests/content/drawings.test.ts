@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { drawingIn, drawingProblems } from '../../src/drawing.ts';
+import { drawingIn, drawingProblems } from '../../src/guides/drawing.ts';
 import { filesBelow, root } from '../support/files.ts';
 import { guideTexts } from '../support/guideHeads.ts';
 

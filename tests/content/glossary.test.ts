@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Calculator } from '../../calculators/kit/define.ts';
-import { wordsOfCalculator } from '../../src/calculatorWords.ts';
-import { anchorOf, findTerms, glossary, termsIn } from '../../src/glossary.ts';
+import { wordsOfCalculator } from '../../src/catalog/calculatorWords.ts';
+import { anchorOf, findTerms, glossary, termsIn } from '../../src/guides/glossary.ts';
 import { markTerms } from '../../src/integrations/markTerms.ts';
 
 const termNames = (text: string): readonly string[] => findTerms(text).map(({ term }) => term.term);

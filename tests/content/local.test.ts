@@ -6,7 +6,7 @@ import type { Calculator } from '../../calculators/kit/define.ts';
 import fieldsData from '../../content/local/fields.json' with { type: 'json' };
 import { readCountry, sourcesNamedIn } from '../../content/local/readCountry.ts';
 import { type CountryValues, countrySchema, fieldsSchema } from '../../content/local/schema.ts';
-import { isLocalKey } from '../../src/localParts.ts';
+import { isLocalKey } from '../../src/local/localParts.ts';
 import { filesBelow, root } from '../support/files.ts';
 import { attributesIn } from '../support/guideBlocks.ts';
 import { guideTexts } from '../support/guideHeads.ts';

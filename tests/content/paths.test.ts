@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { paths, sayMonths } from '../../src/paths.ts';
+import { paths, sayMonths } from '../../src/guides/paths.ts';
 import { guideTexts } from '../support/guideHeads.ts';
 
 const all = [...paths.readers, ...paths.seasons];

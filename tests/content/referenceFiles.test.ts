@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { Cite } from '@citation-js/core';
 import { describe, expect, it } from 'vitest';
-import { itemOf, type KeyedSource, referenceFile, type Source } from '../../src/referenceFiles.ts';
+import { itemOf, type KeyedSource, referenceFile, type Source } from '../../src/sources/referenceFiles.ts';
 import { filesBelow, root } from '../support/files.ts';
 
 const isSource = (data: unknown): data is Source => typeof data === 'object' && data !== null && 'kind' in data && 'copy' in data;

@@ -2,9 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { number } from '../../calculators/kit/inputs.ts';
 import { isHairApart } from '../support/edgeParts.ts';
 
-const field = { label: 'Weight', symbol: 'W', belongsTo: 'place', min: 0, max: 1000, default: 10 } as const;
-const inches = number({ ...field, unit: 'in' });
-const whole = number({ ...field, unit: 'count', whole: true });
+const inches = number('Height', 'H', 'in', [0, 1000], 10);
+const whole = number('Head', 'n', 'count', [0, 1000], 10, { whole: true });
 
 describe('two sides of a limit', () => {
   it.each([

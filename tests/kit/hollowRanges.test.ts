@@ -3,6 +3,7 @@ import { runQuery } from '../../calculators/kit/cases.ts';
 import { defineCalculator } from '../../calculators/kit/define.ts';
 import { withoutHollowRanges } from '../../calculators/kit/hollowRanges.ts';
 import { number } from '../../calculators/kit/inputs.ts';
+import { amount } from '../../calculators/kit/quantities.ts';
 
 describe('a range whose ends read the same', () => {
   it.each([
@@ -22,16 +23,12 @@ const spread = (same: string | undefined) =>
     slug: 'spread',
     version: 1,
     title: 'A number either way',
-    inputs: { offLb: number({ label: 'Off by', symbol: 'o', belongsTo: 'place', unit: 'lb', min: 0, max: 100, default: 0.2 }) },
+    inputs: { offLb: number('Off by', 'o', 'lb', [0, 100], 0.2) },
     compute: ({ offLb }) => ({ likelyLb: 500, lowLb: 500 - offLb, highLb: 500 + offLb }),
   }).describe({
     question: 'How much?',
     lead: 'So much.',
-    quantities: {
-      likelyLb: { kind: 'number', label: 'Likely', symbol: 'y', unit: 'lb', digits: 0 },
-      lowLb: { kind: 'number', label: 'Low', symbol: 'l', unit: 'lb', digits: 0 },
-      highLb: { kind: 'number', label: 'High', symbol: 'h', unit: 'lb', digits: 0 },
-    },
+    quantities: { likelyLb: amount('Likely', 'y', 'lb'), lowLb: amount('Low', 'l', 'lb'), highLb: amount('High', 'h', 'lb') },
     results: [{ of: 'likelyLb', range: { low: 'lowLb', high: 'highLb', says: '{low} to {high}', ...(same === undefined ? {} : { same }) } }],
     steps: [],
     cautions: [],

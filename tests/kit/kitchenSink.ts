@@ -1,9 +1,8 @@
 import { defineCalculator } from '../../calculators/kit/define.ts';
 import { choice, date, months, number, rows, yesNo } from '../../calculators/kit/inputs.ts';
+import { amount, day, word } from '../../calculators/kit/quantities.ts';
 import { record } from '../../calculators/kit/record/record.ts';
-
-const amount = <const U extends 'in' | 'ac' | 'gal' | 'lb' | 'lb/ac' | 'count' | 'd' | 'min'>(label: string, symbol: string, unit: U, digits = 1) =>
-  ({ kind: 'number', label, symbol, unit, digits }) as const;
+import { byCase, formula, lookup, tex } from '../../calculators/kit/steps.ts';
 
 const tallied = { belongsTo: 'management', unit: 'count', min: 0, max: 500, whole: true } as const;
 
@@ -16,28 +15,23 @@ export default defineCalculator({
   version: 2,
   title: 'One of everything',
   inputs: {
-    rainIn: number({ label: 'Rain', symbol: 'P', belongsTo: 'place', unit: 'in', min: 0.01, max: 40, default: 3 }),
-    fieldAc: number({ label: 'Field', symbol: 'A', belongsTo: 'place', unit: 'ac', min: 0.5, max: 10_000, default: 40, aliases: ['plot'] }),
-    meanF: number({ label: 'Mean temperature', symbol: 'T', belongsTo: 'place', unit: 'f', min: -40, max: 120, default: 59 }),
-    soil: choice({
-      label: 'Soil',
-      belongsTo: 'place',
-      default: 'loam',
+    rainIn: number('Rain', 'P', 'in', [0.01, 40], 3),
+    fieldAc: number('Field', 'A', 'ac', [0.5, 10_000], 40, { aliases: ['plot'] }),
+    meanF: number('Mean temperature', 'T', 'f', [-40, 120], 59),
+    soil: choice('Soil', 'loam', {
       options: {
         loam: { label: 'Loam', fills: { lossPercent: 20 } },
         clay: { label: 'Clay', fills: { lossPercent: 35 }, aliases: ['heavy'] },
-        own: { label: 'My own figure' },
+        own: 'My own figure',
       },
     }),
-    lossPercent: number({ label: 'Loss', symbol: 'q', belongsTo: 'place', unit: 'pct', min: 0, max: 90, default: 20, shownWhen: { soil: 'own' } }),
-    isShaded: yesNo({ label: 'Shaded', belongsTo: 'management', default: true, since: { version: 2, before: 'no' } }),
-    startDay: date({ label: 'First day', belongsTo: 'management', default: '2026-05-01' }),
-    counting: choice({
-      label: 'Way of counting',
+    lossPercent: number('Loss', 'q', 'pct', [0, 90], 20, { shownWhen: { soil: 'own' } }),
+    isShaded: yesNo('Shaded', true, { belongsTo: 'management', since: { version: 2, before: 'no' } }),
+    startDay: date('First day', '2026-05-01', { belongsTo: 'management' }),
+    counting: choice('Way of counting', 'multiply', {
+      options: { multiply: 'Times what is kept', divide: 'Less, over one and the loss' },
       belongsTo: 'management',
-      default: 'multiply',
       convention: true,
-      options: { multiply: { label: 'Times what is kept' }, divide: { label: 'Less, over one and the loss' } },
     }),
     herd: rows({
       label: 'The herd',
@@ -45,20 +39,14 @@ export default defineCalculator({
       maxRows: 12,
       tool: { kind: 'marks', label: 'All go through the gate', atS: [60], says: ['count them'] },
       columns: {
-        stock: choice({
-          label: 'Kind',
+        stock: choice('Kind', 'cow', {
+          options: { cow: { label: 'Cows', fills: { weightLb: 1200 } }, bull: { label: 'Bulls', fills: { weightLb: 1800 } }, own: 'Other' },
           belongsTo: 'management',
-          default: 'cow',
-          options: {
-            cow: { label: 'Cows', fills: { weightLb: 1200 } },
-            bull: { label: 'Bulls', fills: { weightLb: 1800 } },
-            own: { label: 'Other' },
-          },
         }),
-        countHead: number({ label: 'Number', symbol: 'N', belongsTo: 'management', unit: 'head', min: 1, max: 5000, default: 45, whole: true }),
-        weightLb: number({ label: 'Weight', symbol: 'W', belongsTo: 'management', unit: 'lb', min: 20, max: 3000, default: 1200 }),
-        isNursing: yesNo({ label: 'Nursing', belongsTo: 'management', default: false, shownWhen: { stock: 'cow' } }),
-        readyDay: date({ label: 'Ready', belongsTo: 'place', default: '2026-06-01' }),
+        countHead: number('Number', 'N', 'head', [1, 5000], 45, { belongsTo: 'management', whole: true }),
+        weightLb: number('Weight', 'W', 'lb', [20, 3000], 1200, { belongsTo: 'management' }),
+        isNursing: yesNo('Nursing', false, { belongsTo: 'management', shownWhen: { stock: 'cow' } }),
+        readyDay: date('Ready', '2026-06-01'),
       },
       default: [
         { stock: 'cow', countHead: 45, weightLb: 1250, isNursing: true, readyDay: '2026-06-01' },
@@ -73,47 +61,21 @@ export default defineCalculator({
       rowName: 'feed',
       maxRows: 3,
       shownWhen: { isShaded: 'yes' },
-      columns: { feedLb: number({ label: 'Feed', symbol: 'F', belongsTo: 'management', unit: 'lb', min: 0, max: 100_000, default: 100 }) },
+      columns: { feedLb: number('Feed', 'F', 'lb', [0, 100_000], 100, { belongsTo: 'management' }) },
       default: [{ feedLb: 100 }],
     }),
-    monthlyIn: months({
-      label: 'Rain by month',
-      symbol: 'M',
-      belongsTo: 'place',
-      unit: 'in',
-      min: 0,
-      max: 40,
-      default: [1, 1, 2, 3, 4, 4, 3, 3, 2, 2, 1, 1],
-    }),
-    soakMin: number({
-      label: 'Time to soak in',
-      symbol: 't',
-      belongsTo: 'place',
-      unit: 'min',
-      min: 0.01,
-      max: 600,
-      default: 4,
-      tool: { kind: 'stopwatch' },
-    }),
-    held: choice({
-      label: 'The crumb held',
-      belongsTo: 'place',
-      default: 'long',
-      options: { short: { label: 'Less than 5 seconds' }, long: { label: 'Longer' } },
+    monthlyIn: months('Rain by month', 'M', 'in', [0, 40], [1, 1, 2, 3, 4, 4, 3, 3, 2, 2, 1, 1]),
+    soakMin: number('Time to soak in', 't', 'min', [0.01, 600], 4, { tool: { kind: 'stopwatch' } }),
+    held: choice('The crumb held', 'long', {
+      options: { short: 'Less than 5 seconds', long: 'Longer' },
       tool: { kind: 'marks', label: 'The crumb goes in', atS: [5, 30, 300], says: ['look', 'look again', 'lift it out'] },
     }),
-    bareCount: number({
+    bareCount: number('Bare steps', 'n_b', tallied.unit, [tallied.min, tallied.max], 12, {
       ...tallied,
-      label: 'Bare steps',
-      symbol: 'n_b',
-      default: 12,
       tool: { kind: 'tally', group: 'steps', until: 20, label: 'Bare' },
     }),
-    plantCount: number({
+    plantCount: number('Steps on a plant', 'n_p', tallied.unit, [tallied.min, tallied.max], 8, {
       ...tallied,
-      label: 'Steps on a plant',
-      symbol: 'n_p',
-      default: 8,
       tool: { kind: 'tally', group: 'steps', until: 20, label: 'Plant' },
     }),
     gauge: record({ label: 'Gauge', belongsTo: 'place', unit: 'in', min: 0, max: 40, maxRows: 400, default: '2026-03-01, 0.5\n2026-03-09, 1.25' }),
@@ -176,28 +138,28 @@ export default defineCalculator({
   lead: 'One of everything.',
   quantities: {
     keptIn: amount('Kept', 'K', 'in', 2),
-    usedPercent: { kind: 'number', label: 'Loss that was used', symbol: 'q_u', unit: 'pct', digits: 0 },
+    usedPercent: amount('Loss that was used', 'q_u', 'pct'),
     lines: {
       kind: 'rows',
       label: 'Each kind',
       shown: ['headCount', 'lineLb'],
       columns: {
         lineLb: amount('Together', 'L', 'lb', 0),
-        nursing: { kind: 'word', label: 'Nursing', words: { yes: 'nursing', no: 'dry' } },
+        nursing: word('Nursing', { yes: 'nursing', no: 'dry' }),
         headCount: amount('Number', 'N', 'count', 0),
         eachLb: amount('Weight', 'W', 'lb', 0),
-        ready: { kind: 'day', label: 'Ready' },
-        startsDay: { kind: 'day', label: 'Start' },
+        ready: day('Ready'),
+        startsDay: day('Start'),
       },
     },
     herdLb: amount('The herd', 'H', 'lb', -1),
     feedLb: amount('Feed', 'F', 'lb', 0),
     rootIn: amount('Root', 'R', 'in', 3),
-    verdict: { kind: 'word', label: 'Weather', words: { frozen: 'frozen hard', hot: 'too hot', mild: 'mild' } },
+    verdict: word('Weather', { frozen: 'frozen hard', hot: 'too hot', mild: 'mild' }),
     yearIn: amount('The year', 'Y', 'in'),
     gaugeIn: amount('By the gauge', 'G', 'in', 2),
     loadLbPerAc: amount('Load', 'B', 'lb/ac', 0),
-    begins: { kind: 'day', label: 'Begins' },
+    begins: day('Begins'),
     soakedMin: amount('Soaked for', 't_h', 'min', 1),
     stepsCount: amount('Steps', 'n', 'count', 0),
   },
@@ -209,47 +171,33 @@ export default defineCalculator({
     { of: 'lines' },
   ],
   steps: [
-    { kind: 'lookup', shows: 'usedPercent', says: 'The loss on {soil}.', source: 'our own' },
-    {
-      kind: 'formula',
-      shows: 'keptIn',
+    lookup('usedPercent', { says: 'The loss on {soil}.', source: 'our own' }),
+    byCase('keptIn', {
       says: 'What stays of {rainIn}.',
       ways: [
         {
           when: ({ counting }) => counting === 'multiply',
-          formula: String.raw`\q{rainIn} (1 - \frac{\q{usedPercent}}{100})`,
+          formula: tex`\q{rainIn} (1 - \frac{\q{usedPercent}}{100})`,
           because: 'the loss is taken off',
         },
-        { formula: String.raw`\frac{\q{rainIn}}{1 + \q{usedPercent} / 100}` },
+        { formula: tex`\frac{\q{rainIn}}{1 + \q{usedPercent} / 100}` },
       ],
-    },
-    { kind: 'formula', shows: 'rootIn', says: 'A root.', ways: [{ formula: String.raw`\sqrt{\q{keptIn}^2 + \q{rainIn}^{1 + 1}}` }] },
-    {
-      kind: 'check',
-      left: String.raw`\q{rootIn}^2`,
-      right: String.raw`\q{keptIn}^2 + \q{rainIn}^2`,
-      says: 'Put back in.',
-      because: 'a square undoes a root',
-    },
+    }),
+    formula('rootIn', tex`\sqrt{\q{keptIn}^2 + \q{rainIn}^{1 + 1}}`, { says: 'A root.' }),
+    { kind: 'check', left: tex`\q{rootIn}^2`, right: tex`\q{keptIn}^2 + \q{rainIn}^2`, says: 'Put back in.', because: 'a square undoes a root' },
     {
       kind: 'rows',
       of: 'lines',
       says: 'Each kind of stock.',
       formulas: {
         lineLb: [
-          { when: ({ nursing }) => nursing === 'yes', formula: String.raw`\q{headCount} \q{eachLb} \times 1.1` },
-          { formula: String.raw`\q{headCount} \times \q{eachLb}` },
+          { when: ({ nursing }) => nursing === 'yes', formula: tex`\q{headCount} \q{eachLb} \times 1.1` },
+          { formula: tex`\q{headCount} \times \q{eachLb}` },
         ],
       },
       sums: { herdLb: 'lineLb' },
     },
-    {
-      kind: 'formula',
-      shows: 'loadLbPerAc',
-      onlyWhen: ({ meanF }) => meanF >= 32,
-      says: 'On each acre.',
-      ways: [{ formula: String.raw`\q{herdLb} / \q{fieldAc}` }],
-    },
+    formula('loadLbPerAc', tex`\q{herdLb} / \q{fieldAc}`, { onlyWhen: ({ meanF }) => meanF >= 32, says: 'On each acre.' }),
   ],
   cautions: [{ when: ({ verdict }) => verdict === 'hot', say: 'Shade and water.', source: 'common practice' }],
   limits: ['It is not about anything.'],

@@ -88,7 +88,7 @@ describe('single readings', () => {
     }
   });
   it('names the month', () => {
-    const rain = months({ label: 'Rain', symbol: 'M', belongsTo: 'place', unit: 'in', min: 0, max: 40, default: Array(12).fill(1) });
+    const rain = months('Rain', 'M', 'in', [0, 40], Array(12).fill(1));
     expect(readMonth(rain, 6, 'x', 'us')).toEqual({ problem: 'Rain, July must be a number, such as 1. It can be from 0 to 40 in.' });
   });
   it('reads a pasted record with commas, tabs or semicolons, and drops no line in silence', () => {
@@ -101,7 +101,7 @@ describe('single readings', () => {
     expect(gauge.read(Array(4).fill('1970-01-01,1').join('\n')).problem).toBe('Gauge has 4 lines; 3 is the most.');
   });
   it('does not let a tiny default out of its limits', () => {
-    const share = number({ label: 'Share', symbol: 's', belongsTo: 'place', unit: 'pct', min: 0, max: 100, default: 0 });
+    const share = number('Share', 's', 'pct', [0, 100], 0);
     expect(readCell(share, '-0.00000001')).toEqual({ value: 0 });
     expect(readCell(share, '-0.001')).toHaveProperty('problem');
   });

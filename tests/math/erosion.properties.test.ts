@@ -106,10 +106,7 @@ describe('soil loss', () => {
 
 describe('factors', () => {
   it('never rises with cover or canopy', () => {
-    const ground = fc.record({
-      coverKind: fc.constantFrom('grass', 'weeds'),
-      canopyHeight: fc.constantFrom('short-brush', 'tall-brush', 'trees'),
-    });
+    const ground = fc.record({ coverKind: fc.constantFrom('grass', 'weeds'), canopyHeight: fc.constantFrom('short-brush', 'tall-brush', 'trees') });
     fc.assert(
       fc.property(ground, between(0, 100), between(0, 100), between(0, 100), between(0, 100), (of, cover, moreCover, canopy, moreCanopy) => {
         const bare = pastureCoverFactor({ ...of, coverPercent: cover, canopyPercent: canopy });

@@ -46,12 +46,7 @@ describe('logistic regrowth', () => {
 describe('warmth and water', () => {
   it('response is nothing outside the published limits, whole in the best range, and between elsewhere', () => {
     for (const group of Object.values(growthTemperatures)) {
-      const corners = {
-        startF: group.startF.value,
-        bestFromF: group.bestFromF.value,
-        bestToF: group.bestToF.value,
-        stopF: group.stopF.value,
-      };
+      const corners = { startF: group.startF.value, bestFromF: group.bestFromF.value, bestToF: group.bestToF.value, stopF: group.stopF.value };
       fc.assert(
         fc.property(between(-20, 130), (meanF) => {
           const response = temperatureResponse({ meanF, ...corners });

@@ -156,13 +156,7 @@ describe('a pond day by day', () => {
     fc.assert(
       fc.property(pond, number(0.05, 0.5), number(0.001, 0.02), (one, lossIn, share) => {
         const drinkGal = share * pondStorageGal(one.surfaceAc, one.maxDepthFt);
-        const { depthFt } = pondDays({
-          pond: one,
-          deadDepthFt: 0,
-          evaporationInByDay: [lossIn],
-          seepageInPerDay: 0,
-          drinkGalByDay: [drinkGal],
-        });
+        const { depthFt } = pondDays({ pond: one, deadDepthFt: 0, evaporationInByDay: [lossIn], seepageInPerDay: 0, drinkGalByDay: [drinkGal] });
         const found = pondLossInPerDay({
           dropIn: 12 * (one.maxDepthFt - depthFt),
           days: 1,

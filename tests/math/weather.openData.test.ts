@@ -78,10 +78,7 @@ describe('the open daily weather', () => {
         const days = openWeather(named(place));
         const rainMm = days.map((day) => day.rainMm);
         const months = days.map((day) => day.month);
-        const fitted = {
-          ...wetDayCounts(rainMm, months)[Number(month) - 1],
-          ...wetDayChain(rainMm, months)[Number(month) - 1],
-        };
+        const fitted = { ...wetDayCounts(rainMm, months)[Number(month) - 1], ...wetDayChain(rainMm, months)[Number(month) - 1] };
         return new Map<string, number>(Object.entries(fitted)).get(column) ?? Number.NaN;
       },
       ...source,

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { dialed, nationalLines } from '../../calculators/kit/helpLines.ts';
-import { calculators } from '../../src/catalog.ts';
+import { calculators } from '../../src/catalog/catalog.ts';
 import { attributes, dist, textOf } from './builtSite.ts';
 
 const dials = (html: string): readonly string[] => attributes(html, 'href').filter((href) => href.startsWith('tel:'));

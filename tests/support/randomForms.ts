@@ -113,10 +113,9 @@ export const textsOf = (inputs: Inputs): fc.Arbitrary<Texts> =>
 
 /** A form with or without a second management on the same place. */
 export const formsOf = ({ inputs }: Calculator): fc.Arbitrary<Form> =>
-  fc.tuple(textsOf(inputs), textsOf(inputs), fc.constantFrom('alone', 'same', 'other')).map(([first, own, that]) => ({
-    this: first,
-    that: that === 'alone' ? null : that === 'same' ? first : withPlaceOf(inputs, first, own),
-  }));
+  fc
+    .tuple(textsOf(inputs), textsOf(inputs), fc.constantFrom('alone', 'same', 'other'))
+    .map(([first, own, that]) => ({ this: first, that: that === 'alone' ? null : that === 'same' ? first : withPlaceOf(inputs, first, own) }));
 
 /** Every number among the texts, rewritten. */
 export function rewriteNumbers(inputs: Inputs, texts: Texts, rewrite: (text: string, input: Ranged) => string): Texts {

@@ -1,8 +1,4 @@
 declare module 'text-readability' {
-  const readability: {
-    lexiconCount(text: string): number;
-    sentenceCount(text: string): number;
-    syllableCount(text: string): number;
-  };
+  const readability: { lexiconCount(text: string): number; sentenceCount(text: string): number; syllableCount(text: string): number };
   export default readability;
 }

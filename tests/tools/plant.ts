@@ -12,12 +12,7 @@ import { filesBelow, root } from '../support/files.ts';
  */
 const { values: given, positionals } = parseArgs({
   allowPositionals: true,
-  options: {
-    most: { type: 'string', default: '40' },
-    seed: { type: 'string', default: '1' },
-    group: { type: 'string' },
-    out: { type: 'string' },
-  },
+  options: { most: { type: 'string', default: '40' }, seed: { type: 'string', default: '1' }, group: { type: 'string' }, out: { type: 'string' } },
 });
 const isLayer = (text: string | undefined): text is Layer => text === 'tables' || text === 'catalog' || text === 'math';
 const [layer] = positionals;

@@ -29,8 +29,7 @@ describe('a clock', () => {
     expect(callText(atS, says, 3, 900)).toBe('');
   });
   it('writes what it measured in the unit of its field, as a person types it', () => {
-    const field = (unit: 's' | 'min' | 'hr', whole = false) =>
-      number({ label: 'Time', symbol: 't', belongsTo: 'place', unit, min: 0, max: 1e6, default: 1, whole });
+    const field = (unit: 's' | 'min' | 'hr', whole = false) => number('Time', 't', unit, [0, 1e6], 1, { whole });
     const alone = (text: string) => text.split('\u00a0');
     expect(alone(measuredText(42.437, field('s'), 'us'))).toEqual(['42.4', 's']);
     expect(alone(measuredText(42.6, field('s', true), 'us'))).toEqual(['43', 's']);

@@ -7,7 +7,7 @@ import { usableShare } from '../../math/forage/usableShare.ts';
 import { carryingHead } from '../../math/herd/carryingHead.ts';
 import { dailyIntakeLb } from '../../math/herd/dailyIntakeLb.ts';
 import { headToRemove } from '../../math/herd/headToRemove.ts';
-import type { kindWords } from './herd.ts';
+import type { kindWords } from './inputs.ts';
 
 const dayMs = 86_400_000;
 const basisPercents = { 'air-dry': 90, 'oven-dry': 100 } as const;
@@ -251,12 +251,7 @@ export function compute(asked: Asked) {
       const delayDays = index * everyDays;
       const gone = mustGo(thisLb, delayDays);
       const outcome: 'lasts' | 'too-late' = gone.isLate ? 'too-late' : 'lasts';
-      return {
-        delayDay: todayDay + delayDays,
-        delayHead: whole(gone.head),
-        dryHead: whole(mustGo(thisYearLb(0), delayDays).head),
-        outcome,
-      };
+      return { delayDay: todayDay + delayDays, delayHead: whole(gone.head), dryHead: whole(mustGo(thisYearLb(0), delayDays).head), outcome };
     }),
   };
 }

@@ -56,20 +56,8 @@ export default defineCalculator({
 }).describe({
   question: 'How many head does the place carry, and how many must go?',
   lead: 'What your pastures feed in a normal and a poor year, on the acres that stock really use. Then this year: how many head must go by a day, and what waiting does to that number.',
-  searchWords: [
-    'stocking rate',
-    'destocking',
-    'destock',
-    'how many cows per acre',
-    'animal unit months',
-    'harvest efficiency',
-    'utilization',
-    'take half leave half',
-    'overstocked',
-    'sell cows drought',
-    'forage balance',
-    'monthly forage balance',
-  ],
+  searchWords:
+    'stocking rate, destocking, destock, how many cows per acre, animal unit months, harvest efficiency, utilization, take half leave half, overstocked, sell cows drought, forage balance, monthly forage balance',
   quantities,
   results: [
     { of: 'verdict', when: ({ verdict }) => verdict !== 'some-go' },

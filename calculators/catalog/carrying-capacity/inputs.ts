@@ -1,123 +1,277 @@
-import { choice, date, number } from '../../kit/inputs.ts';
+import { choice, date, number, rows } from '../../kit/inputs.ts';
+import { commonGrazer } from '../../math/herd/likelyIntakePercent.ts';
+import { type GrazerKind, grazers } from '../../tables/grazers.ts';
 import { months } from '../../tables/months.ts';
-import { ground } from './ground.ts';
-import { herd } from './herd.ts';
+
+/** A kind of stock for the list; choosing it starts weight and appetite. */
+const option = (kind: GrazerKind) => ({ label: grazers[kind].label, fills: commonGrazer(kind) });
+/** As a dry cow of his weight. */
+const bull = { weightLb: grazers.bull.weightLb, intakePercent: commonGrazer('cow-dry').intakePercent };
+
+export const kindWords = {
+  'cow-nursing': grazers['cow-nursing'].label,
+  'cow-dry': grazers['cow-dry'].label,
+  bull: grazers.bull.label,
+  heifer: grazers.heifer.label,
+  stocker: grazers.stocker.label,
+  calf: grazers.calf.label,
+  'ewe-nursing': grazers['ewe-nursing'].label,
+  'ewe-dry': grazers['ewe-dry'].label,
+  doe: grazers.doe.label,
+  horse: grazers.horse.label,
+  other: 'Other',
+} as const;
+
+export const herd = rows({
+  label: 'The herd',
+  rowName: 'kind of stock',
+  help: 'Put the kind that would go first on the first line. The others are taken to stay.',
+  maxRows: 8,
+  columns: {
+    kind: choice('Kind of stock', 'cow-nursing', {
+      options: {
+        'cow-nursing': option('cow-nursing'),
+        'cow-dry': option('cow-dry'),
+        bull: { label: grazers.bull.label, fills: bull },
+        heifer: option('heifer'),
+        stocker: option('stocker'),
+        calf: option('calf'),
+        'ewe-nursing': option('ewe-nursing'),
+        'ewe-dry': option('ewe-dry'),
+        doe: option('doe'),
+        horse: option('horse'),
+        other: kindWords.other,
+      },
+      help: 'Choosing one fills in weight and appetite; mend them to fit yours.',
+    }),
+    countHead: number('Head', 'n', 'head', [1, 20_000], 45, { whole: true, help: 'Those on the place now, taken to have been there since turn-in.' }),
+    weightLb: number('Weight of one', 'W', 'lb', [20, 3500], 1250, {
+      usual: 'animalLb',
+      ask: 'What did your last culls weigh on the sale tickets? Take the mean of three or more. Guesses run light.',
+    }),
+    intakePercent: number('Eats a day, share of its weight', 'p', 'pct', [0.5, 8], commonGrazer('cow-nursing').intakePercent, {
+      help: 'With the water out. Guides miss by about 15 % either way.',
+      ask: 'Leave what the kind filled in.',
+    }),
+  },
+  default: [
+    { kind: 'cow-nursing', countHead: 45, ...commonGrazer('cow-nursing') },
+    { kind: 'heifer', countHead: 9, ...commonGrazer('heifer') },
+    { kind: 'bull', countHead: 2, ...bull },
+    { kind: 'ewe-dry', countHead: 60, ...commonGrazer('ewe-dry') },
+  ],
+});
+
+const byYield = { yieldFrom: 'survey' };
+const byStockDays = { yieldFrom: 'stock-days' };
+
+export const ground = {
+  yieldFrom: choice('How much grass the place makes', 'survey', {
+    options: {
+      survey: 'Pounds an acre: soil survey, range site guide, or my own clips',
+      'stock-days': 'I only know what I ran there in a usual year',
+    },
+  }),
+  yieldMeans: choice('What those pounds are, and the share you take', 'eaten-of-growth', {
+    options: {
+      'eaten-of-growth': 'Whole year’s growth; I give the share eaten (harvest efficiency)',
+      'gone-of-growth': 'Whole year’s growth; I give the share gone (utilization)',
+      'above-stubble': 'Only what stands above the stubble; I give the share of that eaten',
+    },
+    shownWhen: byYield,
+    help: 'Only one share is used. Taking half, and then a harvest share of that half, counts the stubble twice.',
+    ask: 'Were the plots clipped to the ground, or at grazing height? Soil-survey yields are the whole year’s growth, to the ground.',
+  }),
+  yieldBasis: choice('Those pounds are weighed', 'air-dry', {
+    options: { 'air-dry': 'air-dry, 90 % dry matter', 'oven-dry': 'oven-dry' },
+    convention: true,
+    shownWhen: byYield,
+    help: 'Soil surveys and range guides mostly print air-dry pounds. What stock eat is counted oven-dry. Mixing them gives a tenth too many head.',
+  }),
+  reachFrom: choice('Ground that stock really use', 'guide', {
+    options: { guide: 'From distance to water and slope', own: 'I have seen it: my own share' },
+    shownWhen: byYield,
+  }),
+  pastures: rows({
+    label: 'Pastures',
+    rowName: 'pasture',
+    help: 'Split one where the far end or the steep side is used less.',
+    maxRows: 10,
+    columns: {
+      areaAc: number('Area', 'A', 'ac', [0.1, 100_000], 100, { usual: 'pastureAc', shownWhen: byYield }),
+      waterDistanceMi: number('Farthest from water', 'w', 'mi', [0, 10], 0.5, {
+        usual: 'waterMi',
+        shownWhen: { ...byYield, reachFrom: 'guide' },
+        help: 'Past a mile cattle use about half of it; past two, next to none.',
+      }),
+      slopePercent: number('Slope', 's', 'pct', [0, 100], 5, {
+        shownWhen: { ...byYield, reachFrom: 'guide' },
+        field: 'Hold a 10-ft board level down the hill. Each inch of drop at its end is 0.8 %.',
+      }),
+      ownUsablePercent: number('Share that they use', 'r_o', 'pct', [0, 100], 80, {
+        shownWhen: { ...byYield, reachFrom: 'own' },
+        field: 'Walk it in the fall. Dung and bitten grass show where they go.',
+      }),
+      normalLbPerAc: number('Yield in a normal year', 'Y_n', 'lb/ac', [0, 20_000], 2400, {
+        usual: 'forageLbPerAc',
+        shownWhen: byYield,
+        ask: 'The soil survey prints yields for a favorable, a normal and an unfavorable year by soil. Or choose “what I ran there” above.',
+      }),
+      poorLbPerAc: number('Yield in a poor year', 'Y_p', 'lb/ac', [0, 20_000], 1300, {
+        usual: 'forageLbPerAc',
+        shownWhen: byYield,
+        ask: 'Take the soil survey’s unfavorable year. With none, half of normal is a fair guess for a hard drought.',
+      }),
+      usualHead: number('Head that it fed in a usual year', 'n_u', 'head', [0, 20_000], 60, {
+        usual: 'herdHead',
+        whole: true,
+        shownWhen: byStockDays,
+        help: 'Turn all that grazed there into one kind: five dry ewes are about one cow.',
+      }),
+      lastedDays: number('For how many days', 't_u', 'd', [0, 366], 30, {
+        shownWhen: byStockDays,
+        ask: 'Feed books, the calendar on the wall, or the day the fence was last opened. A year when it came out right, not the best one.',
+      }),
+    },
+    default: [
+      // High bench, low bench, the breaks, creek bottom, ewe pasture, calving pasture of the demo place.
+      {
+        areaAc: 120,
+        waterDistanceMi: 0.6,
+        slopePercent: 4,
+        ownUsablePercent: 95,
+        normalLbPerAc: 2400,
+        poorLbPerAc: 1200,
+        usualHead: 60,
+        lastedDays: 50,
+      },
+      {
+        areaAc: 85,
+        waterDistanceMi: 0.4,
+        slopePercent: 4,
+        ownUsablePercent: 95,
+        normalLbPerAc: 3000,
+        poorLbPerAc: 1700,
+        usualHead: 60,
+        lastedDays: 48,
+      },
+      {
+        areaAc: 110,
+        waterDistanceMi: 0.8,
+        slopePercent: 20,
+        ownUsablePercent: 70,
+        normalLbPerAc: 1600,
+        poorLbPerAc: 800,
+        usualHead: 60,
+        lastedDays: 28,
+      },
+      {
+        areaAc: 35,
+        waterDistanceMi: 0.2,
+        slopePercent: 1,
+        ownUsablePercent: 100,
+        normalLbPerAc: 4200,
+        poorLbPerAc: 2600,
+        usualHead: 60,
+        lastedDays: 32,
+      },
+      {
+        areaAc: 50,
+        waterDistanceMi: 0.3,
+        slopePercent: 3,
+        ownUsablePercent: 100,
+        normalLbPerAc: 2800,
+        poorLbPerAc: 1500,
+        usualHead: 60,
+        lastedDays: 24,
+      },
+      {
+        areaAc: 30,
+        waterDistanceMi: 0.2,
+        slopePercent: 3,
+        ownUsablePercent: 100,
+        normalLbPerAc: 2200,
+        poorLbPerAc: 1100,
+        usualHead: 60,
+        lastedDays: 12,
+      },
+    ],
+  }),
+  usualEatenLbPerDay: number('One of those head ate a day', 'e_u', 'lb/d', [0.2, 100], 31, {
+    usual: 'eatenLbPerDay',
+    shownWhen: byStockDays,
+    help: 'With the water out. A nursing cow of 1,250 lb eats about 31 lb.',
+  }),
+  poorPercent: number('A poor year makes, of a usual one', 'q', 'pct', [0, 100], 50, {
+    shownWhen: byStockDays,
+    ask: 'In your last bad drought, how many weeks early did the grass run out? Six weeks early of twenty-four is 75 %.',
+  }),
+};
 
 const answers = { curve: 'answers' };
 
 export const inputs = {
   ...ground,
   herd,
-  fromDay: date({ label: 'Turn-in, first day on grass this year', belongsTo: 'place', default: '2026-04-20' }),
-  toDay: date({
-    label: 'Day until which the grass must last',
-    belongsTo: 'place',
-    default: '2026-10-31',
-    help: 'In the same calendar year. Feed for the winter is counted apart.',
-  }),
-  todayDay: date({ label: 'Today', belongsTo: 'place', default: '2026-06-20' }),
-  curve: choice({
-    label: 'When the grass grows',
-    belongsTo: 'place',
-    default: 'answers',
-    help: 'A curve printed for your own county comes before any of these.',
+  fromDay: date('Turn-in, first day on grass this year', '2026-04-20'),
+  toDay: date('Day until which the grass must last', '2026-10-31', { help: 'In the same calendar year. Feed for the winter is counted apart.' }),
+  todayDay: date('Today', '2026-06-20'),
+  curve: choice('When the grass grows', 'answers', {
     options: {
-      answers: { label: 'Four answers of my own' },
-      nd0002: { label: 'Cool-season grass, North Dakota' },
-      'smooth-brome-kansas': { label: 'Smooth brome with nitrogen, northeast Kansas' },
-      co6707: { label: 'Warm-season grass, eastern Colorado' },
-      'mlra69-fine-a': { label: 'Mixed warm and cool season, southeastern Colorado' },
+      answers: 'Four answers of my own',
+      nd0002: 'Cool-season grass, North Dakota',
+      'smooth-brome-kansas': 'Smooth brome with nitrogen, northeast Kansas',
+      co6707: 'Warm-season grass, eastern Colorado',
+      'mlra69-fine-a': 'Mixed warm and cool season, southeastern Colorado',
     },
+    help: 'A curve printed for your own county comes before any of these.',
   }),
-  startMonth: choice({ label: 'Month in which growth starts', belongsTo: 'place', default: 'mar', options: months, shownWhen: answers }),
-  bestMonth: choice({ label: 'Best month', belongsTo: 'place', default: 'may', options: months, shownWhen: answers }),
-  quitMonth: choice({ label: 'Last month with growth', belongsTo: 'place', default: 'oct', options: months, shownWhen: answers }),
-  fallFlush: choice({
-    label: 'Comes back in the fall',
-    belongsTo: 'place',
-    default: 'some',
+  startMonth: choice('Month in which growth starts', 'mar', { options: months, shownWhen: answers }),
+  bestMonth: choice('Best month', 'may', { options: months, shownWhen: answers }),
+  quitMonth: choice('Last month with growth', 'oct', { options: months, shownWhen: answers }),
+  fallFlush: choice('Comes back in the fall', 'some', {
+    options: { none: 'No', some: 'Some, about a tenth of the year', much: 'Much, about a third of the year' },
     shownWhen: answers,
-    options: { none: { label: 'No' }, some: { label: 'Some, about a tenth of the year' }, much: { label: 'Much, about a third of the year' } },
   }),
-  soFarPercent: number({
-    label: 'Growth so far, of what is usual by today',
-    symbol: 'a',
-    belongsTo: 'place',
-    unit: 'pct',
-    min: 0,
-    max: 150,
-    default: 80,
+  soFarPercent: number('Growth so far, of what is usual by today', 'a', 'pct', [0, 150], 80, {
     ask: 'What stands now, and what they have already eaten, against the same day in a usual year: half, two thirds, all of it?',
     field: 'Look at a caged spot, or at a pasture that nobody has grazed yet.',
   }),
-  restPercent: number({
-    label: 'Growth still to come, of what is usual',
-    symbol: 'b',
-    belongsTo: 'place',
-    unit: 'pct',
-    min: 0,
-    max: 100,
-    default: 70,
+  restPercent: number('Growth still to come, of what is usual', 'b', 'pct', [0, 100], 70, {
     help: 'Nobody knows it. The range under the answer runs from all of it to none.',
     ask: 'How wet is the ground a foot down? Dry: take 50 % or less. Rain after the best month seldom makes up.',
   }),
-  land: choice({
-    label: 'What land it is, and how it is grazed',
-    belongsTo: 'management',
-    default: 'season-long',
-    shownWhen: { yieldFrom: 'survey', yieldMeans: 'eaten-of-growth' },
-    help: 'Choosing one fills in the share eaten. It decides the head count more than anything else here.',
+  land: choice('What land it is, and how it is grazed', 'season-long', {
     options: {
       range: { label: 'Range: native grass in large pastures', fills: { harvestPercent: 25 } },
       'season-long': { label: 'Pasture, grazed all season or moved now and then', fills: { harvestPercent: 40 } },
       moved: { label: 'Pasture, moved every 3 or 4 days', fills: { harvestPercent: 50 } },
-      own: { label: 'My own share' },
+      own: 'My own share',
     },
+    belongsTo: 'management',
+    shownWhen: { yieldFrom: 'survey', yieldMeans: 'eaten-of-growth' },
+    help: 'Choosing one fills in the share eaten. It decides the head count more than anything else here.',
     since: { version: 2, before: 'own' },
   }),
-  harvestPercent: number({
-    label: 'Share eaten, of the whole growth',
-    symbol: 'h',
+  harvestPercent: number('Share eaten, of the whole growth', 'h', 'pct', [5, 80], 40, {
     belongsTo: 'management',
-    unit: 'pct',
-    min: 5,
-    max: 80,
-    default: 40,
     shownWhen: { yieldFrom: 'survey', yieldMeans: 'eaten-of-growth' },
     help: 'Range: 25 %. Pasture grazed all season: 30 to 40 %. Moved every 3 or 4 days: 50 to 60 %. The stubble is already left.',
   }),
-  gonePercent: number({
-    label: 'Share gone when grazing ends',
-    symbol: 'u',
+  gonePercent: number('Share gone when grazing ends', 'u', 'pct', [5, 90], 50, {
     belongsTo: 'management',
-    unit: 'pct',
-    min: 5,
-    max: 90,
-    default: 50,
     shownWhen: { yieldFrom: 'survey', yieldMeans: 'gone-of-growth' },
     help: 'Eaten, trampled and blown away together: take half, leave half is 50 %.',
   }),
-  eatenOfGonePercent: number({
-    label: 'Share of what is gone that they ate',
-    symbol: 'v',
+  eatenOfGonePercent: number('Share of what is gone that they ate', 'v', 'pct', [10, 100], 50, {
     belongsTo: 'management',
-    unit: 'pct',
-    min: 10,
-    max: 100,
-    default: 50,
     shownWhen: { yieldFrom: 'survey', yieldMeans: 'gone-of-growth' },
     help: 'About half on range.',
   }),
-  grazedPercent: number({
-    label: 'Share eaten, of what stands above the stubble',
-    symbol: 'g',
+  grazedPercent: number('Share eaten, of what stands above the stubble', 'g', 'pct', [10, 100], 65, {
     belongsTo: 'management',
-    unit: 'pct',
-    min: 10,
-    max: 100,
-    default: 65,
     shownWhen: { yieldFrom: 'survey', yieldMeans: 'above-stubble' },
     help: 'A day in a paddock: 80 %. A week: 60 %. The rest is trampled or passed over.',
   }),
-  goDay: date({ label: 'Day by which they could go', belongsTo: 'management', default: '2026-07-10', help: 'The sale, or the truck.' }),
+  goDay: date('Day by which they could go', '2026-07-10', { belongsTo: 'management', help: 'The sale, or the truck.' }),
 };

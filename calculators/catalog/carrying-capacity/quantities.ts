@@ -1,9 +1,8 @@
-import type { UnitName } from '../../units/units.ts';
-import { kindWords } from './herd.ts';
+import { amount, day, word } from '../../kit/quantities.ts';
+import { kindWords } from './inputs.ts';
 
-const amount = <U extends UnitName>(label: string, symbol: string, unit: U, digits = 0) => ({ kind: 'number', label, symbol, unit, digits }) as const;
 const pounds = (label: string, symbol: string) => amount(label, symbol, 'lb', -3);
-const kind = { kind: 'word', label: 'Kind', words: kindWords } as const;
+const kind = word('Kind', kindWords);
 const pasture = amount('Pasture', 'i', 'count');
 
 export const quantities = {
@@ -53,7 +52,7 @@ export const quantities = {
       lineLbPerDay: amount('All eat', 'e_a', 'lb/d'),
     },
   },
-  firstKind: { kind: 'word', label: 'Kind that would go first', words: kindWords },
+  firstKind: word('Kind that would go first', kindWords),
   firstHead: amount('Of that kind now', 'n_1', 'head'),
   firstLbPerDay: amount('One of them eats', 'e_1', 'lb/d', 1),
   herdLbPerDay: amount('The herd eats', 'D', 'lb/d', -1),
@@ -66,7 +65,7 @@ export const quantities = {
     kind: 'rows',
     label: 'Year beside year, whole season',
     columns: {
-      year: { kind: 'word', label: 'Year', words: { normal: 'Normal', poor: 'Poor', this: 'This year, as it looks' } },
+      year: word('Year', { normal: 'Normal', poor: 'Poor', this: 'This year, as it looks' }),
       supplyLb: pounds('To be eaten', 'S_y'),
       balanceLb: pounds('Over, or short', 'B_y'),
       yearHead: amount('Head of the first kind carried', 'n_y', 'head'),
@@ -85,7 +84,7 @@ export const quantities = {
     kind: 'rows',
     label: 'Over or short by month, if none go',
     columns: {
-      monthEndDay: { kind: 'day', label: 'By' },
+      monthEndDay: day('By'),
       duePercent: amount('Season’s growth due by then', 'c_m', 'pct'),
       fedDays: amount('Days grazed', 't_m', 'd'),
       normalAheadLb: pounds('Normal', 'B_n'),
@@ -104,19 +103,15 @@ export const quantities = {
   leftNeedLb: pounds('The herd needs from today', 'N_t'),
   balanceLb: pounds('Over, or short, from today', 'B'),
   lastsDays: amount('If none go, the grass lasts', 't_L', 'd'),
-  outDay: { kind: 'day', label: 'If none go, the grazing ends' },
+  outDay: day('If none go, the grazing ends'),
   forFirstLb: pounds('Of that, for the first kind', 'L_1'),
   nowHead: amount('Head of the first kind that the rest of this year carries', 'n_t', 'head'),
   waitDays: amount('Days until they could go', 'w', 'd'),
-  verdict: {
-    kind: 'word',
-    label: 'Must any go?',
-    words: {
-      'all-stay': 'None need to go, as the year looks now',
-      'some-go': 'Some must go',
-      'too-late': 'Too late by that day: with all of the first kind gone, the grass still ends early',
-    },
-  },
+  verdict: word('Must any go?', {
+    'all-stay': 'None need to go, as the year looks now',
+    'some-go': 'Some must go',
+    'too-late': 'Too late by that day: with all of the first kind gone, the grass still ends early',
+  }),
   exactGoHead: amount('Head to go, not rounded', 'x', 'head', 1),
   goHead: amount('Head of the first kind that must go by your day', 'X', 'head'),
   lowGoHead: amount('Head to go, if the rest of the season grows as usual', 'X_l', 'head'),
@@ -126,10 +121,10 @@ export const quantities = {
     kind: 'rows',
     label: 'What waiting does',
     columns: {
-      delayDay: { kind: 'day', label: 'Gone by' },
+      delayDay: day('Gone by'),
       delayHead: amount('Head to go', 'X_d', 'head'),
       dryHead: amount('If nothing more grows', 'X_{dry}', 'head'),
-      outcome: { kind: 'word', label: 'Then the grass', words: { lasts: 'lasts', 'too-late': 'ends early' } },
+      outcome: word('Then the grass', { lasts: 'lasts', 'too-late': 'ends early' }),
     },
   },
 } as const;

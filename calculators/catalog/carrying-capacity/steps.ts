@@ -1,5 +1,5 @@
 import type { ValuesOf } from '../../kit/inputs.ts';
-import type { Step } from '../../kit/steps.ts';
+import { byCase, formula, lookup, type Step, tex } from '../../kit/steps.ts';
 import type { compute } from './compute.ts';
 import type { inputs } from './inputs.ts';
 
@@ -8,29 +8,25 @@ type All = ValuesOf<typeof inputs> & Results;
 const isSurvey = ({ yieldFrom }: All): boolean => yieldFrom === 'survey';
 
 export const steps: readonly Step<All, Results>[] = [
-  {
-    kind: 'formula',
-    shows: 'eatenPercent',
+  byCase('eatenPercent', {
     onlyWhen: isSurvey,
     says: 'One share, used once. A share eaten of the whole growth has left the stubble already; so has a yield measured above it.',
     source: 'white-b5036, harvest efficiency',
     ways: [
-      { when: ({ yieldMeans }) => yieldMeans === 'eaten-of-growth', formula: String.raw`\q{harvestPercent}` },
+      { when: ({ yieldMeans }) => yieldMeans === 'eaten-of-growth', formula: tex`\q{harvestPercent}` },
       {
         when: ({ yieldMeans }) => yieldMeans === 'gone-of-growth',
-        formula: String.raw`\frac{\q{gonePercent} \times \q{eatenOfGonePercent}}{100}`,
+        formula: tex`\frac{\q{gonePercent} \times \q{eatenOfGonePercent}}{100}`,
         because: 'gone is not eaten: a good part is trampled and lost',
       },
-      { formula: String.raw`\q{grazedPercent}`, because: 'the stubble is not in the yield' },
+      { formula: tex`\q{grazedPercent}`, because: 'the stubble is not in the yield' },
     ],
-  },
-  {
-    kind: 'lookup',
-    shows: 'basisPercent',
+  }),
+  lookup('basisPercent', {
     onlyWhen: isSurvey,
     says: 'The pounds given are {yieldBasis}. What stock eat has no water in it at all.',
     source: 'common practice',
-  },
+  }),
   {
     kind: 'rows',
     of: 'grounds',
@@ -38,9 +34,9 @@ export const steps: readonly Step<All, Results>[] = [
     says: 'Each pasture: the acres that stock really use, and what they would eat there. Past a mile from water half the ground counts, past two miles none; slopes of 10 to 30 % lose 30 %, to 60 % they lose 60 %, beyond that all (the slope steps are from memory).',
     source: 'rangelands-gateway-matching, step a, with holechek-1988',
     formulas: {
-      usableAc: String.raw`\q{areaAc} \times \frac{\q{usablePercent}}{100}`,
-      normalEatenLb: String.raw`\q{usableAc} \times \q{normalLbPerAc} \times \frac{\q{basisPercent}}{100} \times \frac{\q{eatenPercent}}{100}`,
-      poorEatenLb: String.raw`\q{usableAc} \times \q{poorLbPerAc} \times \frac{\q{basisPercent}}{100} \times \frac{\q{eatenPercent}}{100}`,
+      usableAc: tex`\q{areaAc} \times \frac{\q{usablePercent}}{100}`,
+      normalEatenLb: tex`\q{usableAc} \times \q{normalLbPerAc} \times \frac{\q{basisPercent}}{100} \times \frac{\q{eatenPercent}}{100}`,
+      poorEatenLb: tex`\q{usableAc} \times \q{poorLbPerAc} \times \frac{\q{basisPercent}}{100} \times \frac{\q{eatenPercent}}{100}`,
     },
     sums: { usableAc: 'usableAc', normalYearLb: 'normalEatenLb', poorYearLb: 'poorEatenLb' },
   },
@@ -51,79 +47,55 @@ export const steps: readonly Step<All, Results>[] = [
     says: 'Each pasture as you ran it. That much was eaten, so no share comes off.',
     source: 'common practice',
     formulas: {
-      usualEatenLb: String.raw`\q{usualHead} \times \q{lastedDays} \times \q{usualEatenLbPerDay}`,
-      poorUsualLb: String.raw`\q{usualEatenLb} \times \frac{\q{poorPercent}}{100}`,
+      usualEatenLb: tex`\q{usualHead} \times \q{lastedDays} \times \q{usualEatenLbPerDay}`,
+      poorUsualLb: tex`\q{usualEatenLb} \times \frac{\q{poorPercent}}{100}`,
     },
     sums: { normalYearLb: 'usualEatenLb', poorYearLb: 'poorUsualLb' },
   },
-  {
-    kind: 'lookup',
-    shows: 'endPercent',
+  lookup('endPercent', {
     onlyWhen: isSurvey,
     says: 'Share of the year’s growth that comes by {toDay}. What grows later feeds nobody before it.',
     source: 'nrcs-g058cy500nd, nrcs-colorado-curves, kstate-meadowlark-2024; four answers: our own',
-  },
-  {
-    kind: 'formula',
-    shows: 'normalLb',
+  }),
+  byCase('normalLb', {
     says: 'For this season, in a normal year',
     ways: [
-      { when: isSurvey, formula: String.raw`\q{normalYearLb} \times \frac{\q{endPercent}}{100}` },
-      { formula: String.raw`\q{normalYearLb}`, because: 'as it was run' },
+      { when: isSurvey, formula: tex`\q{normalYearLb} \times \frac{\q{endPercent}}{100}` },
+      { formula: tex`\q{normalYearLb}`, because: 'as it was run' },
     ],
-  },
-  {
-    kind: 'formula',
-    shows: 'poorLb',
+  }),
+  byCase('poorLb', {
     says: 'and in a poor one.',
     ways: [
-      { when: isSurvey, formula: String.raw`\q{poorYearLb} \times \frac{\q{endPercent}}{100}` },
-      { formula: String.raw`\q{poorYearLb}`, because: 'as it was run' },
+      { when: isSurvey, formula: tex`\q{poorYearLb} \times \frac{\q{endPercent}}{100}` },
+      { formula: tex`\q{poorYearLb}`, because: 'as it was run' },
     ],
-  },
+  }),
   {
     kind: 'rows',
     of: 'kinds',
     says: 'What the herd eats in a day, with the water out.',
     source: 'hibberd-thrift-1992, with luling-foundation and mullenix-2022',
-    formulas: {
-      eachLbPerDay: String.raw`\frac{\q{weightLb} \times \q{intakePercent}}{100}`,
-      lineLbPerDay: String.raw`\q{countHead} \times \q{eachLbPerDay}`,
-    },
+    formulas: { eachLbPerDay: tex`\frac{\q{weightLb} \times \q{intakePercent}}{100}`, lineLbPerDay: tex`\q{countHead} \times \q{eachLbPerDay}` },
     sums: { herdLbPerDay: 'lineLbPerDay' },
   },
-  { kind: 'lookup', shows: 'firstHead', says: 'The first line is the kind that would go.', source: 'common practice' },
-  { kind: 'lookup', shows: 'firstLbPerDay', says: 'What one of them eats.', source: 'common practice' },
-  {
-    kind: 'formula',
-    shows: 'othersLbPerDay',
-    says: 'The others are taken to stay.',
-    ways: [{ formula: String.raw`\q{herdLbPerDay} - \q{firstHead} \times \q{firstLbPerDay}` }],
-  },
-  {
-    kind: 'lookup',
-    shows: 'grownPercent',
+  lookup('firstHead', { says: 'The first line is the kind that would go.', source: 'common practice' }),
+  lookup('firstLbPerDay', { says: 'What one of them eats.', source: 'common practice' }),
+  formula('othersLbPerDay', tex`\q{herdLbPerDay} - \q{firstHead} \times \q{firstLbPerDay}`, { says: 'The others are taken to stay.' }),
+  lookup('grownPercent', {
     says: 'Of the season’s usual growth, the part that is due by {todayDay}.',
     source: 'nrcs-g058cy500nd, nrcs-colorado-curves, kstate-meadowlark-2024; four answers: our own',
-  },
-  {
-    kind: 'formula',
-    shows: 'thisLb',
-    says: 'This year: what was due so far at {soFarPercent}, what is still due at {restPercent}.',
-    source: 'our own, the two parts of the season added up',
-    ways: [
-      {
-        formula: String.raw`\q{normalLb} \times (\frac{\q{soFarPercent}}{100} \times \frac{\q{grownPercent}}{100} + \frac{\q{restPercent}}{100} \times (1 - \frac{\q{grownPercent}}{100}))`,
-      },
-    ],
-  },
-  { kind: 'lookup', shows: 'seasonDays', says: 'From {fromDay} to {toDay}.', source: 'common practice' },
-  {
-    kind: 'formula',
-    shows: 'seasonNeedLb',
-    says: 'What the whole herd needs for it.',
-    ways: [{ formula: String.raw`\q{herdLbPerDay} \times \q{seasonDays}` }],
-  },
+  }),
+  formula(
+    'thisLb',
+    tex`\q{normalLb} \times (\frac{\q{soFarPercent}}{100} \times \frac{\q{grownPercent}}{100} + \frac{\q{restPercent}}{100} \times (1 - \frac{\q{grownPercent}}{100}))`,
+    {
+      says: 'This year: what was due so far at {soFarPercent}, what is still due at {restPercent}.',
+      source: 'our own, the two parts of the season added up',
+    },
+  ),
+  lookup('seasonDays', { says: 'From {fromDay} to {toDay}.', source: 'common practice' }),
+  formula('seasonNeedLb', tex`\q{herdLbPerDay} \times \q{seasonDays}`, { says: 'What the whole herd needs for it.' }),
   {
     kind: 'rows',
     of: 'years',
@@ -131,12 +103,12 @@ export const steps: readonly Step<All, Results>[] = [
     source: 'umaine-pasture-lesson-5, equation 1',
     formulas: {
       supplyLb: [
-        { when: ({ year }) => year === 'normal', formula: String.raw`\q{normalLb}` },
-        { when: ({ year }) => year === 'poor', formula: String.raw`\q{poorLb}` },
-        { formula: String.raw`\q{thisLb}` },
+        { when: ({ year }) => year === 'normal', formula: tex`\q{normalLb}` },
+        { when: ({ year }) => year === 'poor', formula: tex`\q{poorLb}` },
+        { formula: tex`\q{thisLb}` },
       ],
-      balanceLb: String.raw`\q{supplyLb} - \q{seasonNeedLb}`,
-      yearHead: String.raw`\frac{\max(\q{supplyLb} - \q{othersLbPerDay} \times \q{seasonDays}, 0)}{\q{firstLbPerDay} \times \q{seasonDays}}`,
+      balanceLb: tex`\q{supplyLb} - \q{seasonNeedLb}`,
+      yearHead: tex`\frac{\max(\q{supplyLb} - \q{othersLbPerDay} \times \q{seasonDays}, 0)}{\q{firstLbPerDay} \times \q{seasonDays}}`,
     },
   },
   {
@@ -146,7 +118,7 @@ export const steps: readonly Step<All, Results>[] = [
     onlyWhen: ({ yieldFrom }) => yieldFrom === 'survey',
     source: 'common practice',
     formulas: {
-      shareNormalHead: String.raw`\frac{\max(\q{normalLb} \times \frac{\q{sharePercent}}{\q{eatenPercent}} - \q{othersLbPerDay} \times \q{seasonDays}, 0)}{\q{firstLbPerDay} \times \q{seasonDays}}`,
+      shareNormalHead: tex`\frac{\max(\q{normalLb} \times \frac{\q{sharePercent}}{\q{eatenPercent}} - \q{othersLbPerDay} \times \q{seasonDays}, 0)}{\q{firstLbPerDay} \times \q{seasonDays}}`,
     },
   },
   {
@@ -155,70 +127,36 @@ export const steps: readonly Step<All, Results>[] = [
     says: 'By the end of each month: what has grown for them till then, less what they have eaten since turn-in. The share due is read off the curve.',
     source: 'nrcs-g058cy500nd, nrcs-colorado-curves, kstate-meadowlark-2024; four answers: our own',
     formulas: {
-      normalAheadLb: String.raw`\q{normalLb} \times \frac{\q{duePercent}}{100} - \q{herdLbPerDay} \times \q{fedDays}`,
-      poorAheadLb: String.raw`\q{poorLb} \times \frac{\q{duePercent}}{100} - \q{herdLbPerDay} \times \q{fedDays}`,
-      thisAheadLb: String.raw`\q{normalLb} \times (\frac{\q{soFarPercent}}{100} \times \frac{\min(\q{duePercent}, \q{grownPercent})}{100} + \frac{\q{restPercent}}{100} \times \frac{\max(0, \q{duePercent} - \q{grownPercent})}{100}) - \q{herdLbPerDay} \times \q{fedDays}`,
+      normalAheadLb: tex`\q{normalLb} \times \frac{\q{duePercent}}{100} - \q{herdLbPerDay} \times \q{fedDays}`,
+      poorAheadLb: tex`\q{poorLb} \times \frac{\q{duePercent}}{100} - \q{herdLbPerDay} \times \q{fedDays}`,
+      thisAheadLb: tex`\q{normalLb} \times (\frac{\q{soFarPercent}}{100} \times \frac{\min(\q{duePercent}, \q{grownPercent})}{100} + \frac{\q{restPercent}}{100} \times \frac{\max(0, \q{duePercent} - \q{grownPercent})}{100}) - \q{herdLbPerDay} \times \q{fedDays}`,
     },
   },
-  {
-    kind: 'formula',
-    shows: 'otherBasisHead',
-    onlyWhen: isSurvey,
-    says: 'The normal year, had the pounds been weighed on the other dryness.',
-    ways: [
-      {
-        formula: String.raw`\frac{\max(\q{normalLb} \times \frac{\q{otherBasisPercent}}{\q{basisPercent}} - \q{othersLbPerDay} \times \q{seasonDays}, 0)}{\q{firstLbPerDay} \times \q{seasonDays}}`,
-      },
-    ],
-  },
-  {
-    kind: 'formula',
-    shows: 'eatenSoFarLb',
-    says: 'Eaten since turn-in by the herd as it is now.',
-    ways: [{ formula: String.raw`\q{herdLbPerDay} \times \q{goneDays}` }],
-  },
-  {
-    kind: 'formula',
-    shows: 'leftLb',
-    says: 'Left, with what still grows.',
-    ways: [{ formula: String.raw`\max(\q{thisLb} - \q{eatenSoFarLb}, 0)` }],
-  },
-  {
-    kind: 'formula',
-    shows: 'balanceLb',
-    says: 'Against what the herd needs until {toDay}.',
-    ways: [{ formula: String.raw`\q{leftLb} - \q{herdLbPerDay} \times \q{leftDays}` }],
-  },
-  {
-    kind: 'formula',
-    shows: 'lastsDays',
-    says: 'How long it lasts if none go.',
-    ways: [{ formula: String.raw`\min(\frac{\q{leftLb}}{\q{herdLbPerDay}}, \q{leftDays})` }],
-  },
-  {
-    kind: 'formula',
-    shows: 'forFirstLb',
+  formula(
+    'otherBasisHead',
+    tex`\frac{\max(\q{normalLb} \times \frac{\q{otherBasisPercent}}{\q{basisPercent}} - \q{othersLbPerDay} \times \q{seasonDays}, 0)}{\q{firstLbPerDay} \times \q{seasonDays}}`,
+    { onlyWhen: isSurvey, says: 'The normal year, had the pounds been weighed on the other dryness.' },
+  ),
+  formula('eatenSoFarLb', tex`\q{herdLbPerDay} \times \q{goneDays}`, { says: 'Eaten since turn-in by the herd as it is now.' }),
+  formula('leftLb', tex`\max(\q{thisLb} - \q{eatenSoFarLb}, 0)`, { says: 'Left, with what still grows.' }),
+  formula('balanceLb', tex`\q{leftLb} - \q{herdLbPerDay} \times \q{leftDays}`, { says: 'Against what the herd needs until {toDay}.' }),
+  formula('lastsDays', tex`\min(\frac{\q{leftLb}}{\q{herdLbPerDay}}, \q{leftDays})`, { says: 'How long it lasts if none go.' }),
+  formula('forFirstLb', tex`\max(\q{leftLb} - \q{othersLbPerDay} \times \q{leftDays}, 0)`, {
     says: 'What is left for the first kind after the others have eaten to the end.',
-    ways: [{ formula: String.raw`\max(\q{leftLb} - \q{othersLbPerDay} \times \q{leftDays}, 0)` }],
-  },
-  {
-    kind: 'formula',
-    shows: 'nowHead',
+  }),
+  formula('nowHead', tex`\frac{\q{forFirstLb}}{\q{firstLbPerDay} \times \q{leftDays}}`, {
     says: 'Head that this carries from today.',
     source: 'umaine-pasture-lesson-5, equation 1',
-    ways: [{ formula: String.raw`\frac{\q{forFirstLb}}{\q{firstLbPerDay} \times \q{leftDays}}` }],
-  },
-  {
-    kind: 'formula',
-    shows: 'exactGoHead',
+  }),
+  byCase('exactGoHead', {
     says: 'All of them eat until the day they go; those who stay must live on what is then left. Each day of waiting makes the number grow.',
     source: 'our own, forage shared out over the days',
     ways: [
-      { when: ({ verdict }) => verdict === 'too-late', formula: String.raw`\q{firstHead}`, because: 'even all of them are not enough by that day' },
+      { when: ({ verdict }) => verdict === 'too-late', formula: tex`\q{firstHead}`, because: 'even all of them are not enough by that day' },
       {
-        formula: String.raw`\max(\q{firstHead} - \frac{\q{forFirstLb} / \q{firstLbPerDay} - \q{firstHead} \times \q{waitDays}}{\q{leftDays} - \q{waitDays}}, 0)`,
+        formula: tex`\max(\q{firstHead} - \frac{\q{forFirstLb} / \q{firstLbPerDay} - \q{firstHead} \times \q{waitDays}}{\q{leftDays} - \q{waitDays}}, 0)`,
       },
     ],
-  },
-  { kind: 'lookup', shows: 'goHead', says: 'Rounded up to a whole animal.', source: 'common practice' },
+  }),
+  lookup('goHead', { says: 'Rounded up to a whole animal.', source: 'common practice' }),
 ];

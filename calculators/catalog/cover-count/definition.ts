@@ -1,9 +1,11 @@
 import { defineCalculator } from '../../kit/define.ts';
+import { amount, word } from '../../kit/quantities.ts';
+import { byCase, formula, lookup, tex } from '../../kit/steps.ts';
 import { compute } from './compute.ts';
 import { inputs } from './inputs.ts';
 
-const percent = (label: string, symbol: string) => ({ kind: 'number', label, symbol, unit: 'pct', digits: 0 }) as const;
-const count = (label: string, symbol: string, digits = 0) => ({ kind: 'number', label, symbol, unit: 'count', digits }) as const;
+const percent = (label: string, symbol: string) => amount(label, symbol, 'pct');
+const count = (label: string, symbol: string, digits = 0) => amount(label, symbol, 'count', digits);
 const classes = { poor: 'Poor', fair: 'Fair', good: 'Good' };
 
 export default defineCalculator({
@@ -22,19 +24,8 @@ export default defineCalculator({
 }).describe({
   question: 'How much of the ground is covered?',
   lead: 'Walk a hundred steps, tap what lies at your toe each time, and read how much of the ground is covered and how far the count can be off.',
-  searchWords: [
-    'bare ground',
-    'step point',
-    'pace transect',
-    'boot tip',
-    'line transect',
-    'residue cover',
-    'plant base',
-    'basal cover',
-    'litter',
-    'hydrologic condition',
-    'pasture monitoring',
-  ],
+  searchWords:
+    'bare ground, step point, pace transect, boot tip, line transect, residue cover, plant base, basal cover, litter, hydrologic condition, pasture monitoring',
   quantities: {
     coveredPercent: percent('Ground covered: plants, litter and rock', 'G'),
     coveredLowPercent: percent('Covered, low end', 'G_{low}'),
@@ -43,26 +34,23 @@ export default defineCalculator({
     sodLowPercent: percent('Plants and litter, low end', 'p_{low}'),
     sodHighPercent: percent('Plants and litter, high end', 'p_{high}'),
     stepsCount: count('Steps', 'n'),
-    enough: { kind: 'word', label: 'How much of the ground is covered?', words: { 'too-few': 'Too few steps to say', yes: 'Counted' } },
+    enough: word('How much of the ground is covered?', { 'too-few': 'Too few steps to say', yes: 'Counted' }),
     poorBelowPercent: percent('Poor below', 'L_1'),
     goodAbovePercent: percent('Good above', 'L_2'),
-    condition: { kind: 'word', label: 'Class for storm runoff (hydrologic condition)', words: classes },
-    standing: {
-      kind: 'word',
-      label: 'What the count allows',
-      words: { ...classes, 'poor-or-fair': 'Poor or fair', 'fair-or-good': 'Fair or good', any: 'Poor, fair or good' },
-    },
+    condition: word('Class for storm runoff (hydrologic condition)', classes),
+    standing: word('What the count allows', {
+      ...classes,
+      'poor-or-fair': 'Poor or fair',
+      'fair-or-good': 'Fair or good',
+      any: 'Poor, fair or good',
+    }),
     limitPercent: percent('Nearest class limit', 'L'),
     distancePercent: { ...percent('From it', 'D'), digits: 1 },
-    settles: {
-      kind: 'word',
-      label: 'Does this count settle the class?',
-      words: {
-        settled: 'Yes',
-        'more-steps': 'No: the range holds a class limit',
-        'at-limit': 'No, and no count worth walking would: it is too near a class limit',
-      },
-    },
+    settles: word('Does this count settle the class?', {
+      settled: 'Yes',
+      'more-steps': 'No: the range holds a class limit',
+      'at-limit': 'No, and no count worth walking would: it is too near a class limit',
+    }),
     wantedCount: count('Steps in all that would settle it', 'N', -1),
     moreCount: count('More steps that would settle it, about', 'm', -1),
     kinds: {
@@ -70,7 +58,7 @@ export default defineCalculator({
       label: 'What the steps met',
       addsUp: ['sharePercent'],
       columns: {
-        ground: { kind: 'word', label: 'At the toe', words: { plant: 'Plant base', litter: 'Litter', rock: 'Rock', bare: 'Bare soil' } },
+        ground: word('At the toe', { plant: 'Plant base', litter: 'Litter', rock: 'Rock', bare: 'Bare soil' }),
         hitCount: count('Steps', 'k'),
         sharePercent: percent('Share', 'q'),
         fromPercent: percent('From', 'q_{low}'),
@@ -122,80 +110,52 @@ export default defineCalculator({
     { of: 'kinds' },
   ],
   steps: [
-    {
-      kind: 'formula',
-      shows: 'stepsCount',
-      says: 'All steps.',
-      ways: [{ formula: String.raw`\q{plantCount} + \q{litterCount} + \q{rockCount} + \q{bareCount}` }],
-    },
+    formula('stepsCount', tex`\q{plantCount} + \q{litterCount} + \q{rockCount} + \q{bareCount}`, { says: 'All steps.' }),
     {
       kind: 'rows',
       of: 'kinds',
       says: 'Each kind as a share of all steps, and how far off chance can put it: from and to by the exact binomial interval.',
       source: 'coulloudon-1999, step-point method',
-      formulas: { sharePercent: String.raw`\frac{100 \q{hitCount}}{\q{stepsCount}}` },
+      formulas: { sharePercent: tex`\frac{100 \q{hitCount}}{\q{stepsCount}}` },
     },
-    {
-      kind: 'formula',
-      shows: 'coveredPercent',
+    formula('coveredPercent', tex`\frac{100 (\q{plantCount} + \q{litterCount} + \q{rockCount})}{\q{stepsCount}}`, {
       says: 'Covered is all that is not bare soil. Rock counts: a drop that strikes it loosens no soil.',
       source: 'coulloudon-1999, ground cover',
-      ways: [{ formula: String.raw`\frac{100 (\q{plantCount} + \q{litterCount} + \q{rockCount})}{\q{stepsCount}}` }],
-    },
-    {
-      kind: 'formula',
-      shows: 'sodPercent',
+    }),
+    formula('sodPercent', tex`\frac{100 (\q{plantCount} + \q{litterCount})}{\q{stepsCount}}`, {
       says: 'Plants and litter alone. Rock holds no water back, so the class for storm runoff depends on these.',
       source: 'tr55-1986, notes of table 2-2d',
-      ways: [{ formula: String.raw`\frac{100 (\q{plantCount} + \q{litterCount})}{\q{stepsCount}}` }],
-    },
-    {
-      kind: 'lookup',
-      shows: 'sodLowPercent',
+    }),
+    lookup('sodLowPercent', {
       says: 'With true cover of {sodLowPercent}, one count in forty would come out as high as this one.',
       source: 'clopper-pearson-1934, p. 404',
-    },
-    {
-      kind: 'lookup',
-      shows: 'sodHighPercent',
-      says: 'With {sodHighPercent}, one in forty would come out as low.',
-      source: 'clopper-pearson-1934, p. 404',
-    },
-    {
-      kind: 'lookup',
-      shows: 'condition',
+    }),
+    lookup('sodHighPercent', { says: 'With {sodHighPercent}, one in forty would come out as low.', source: 'clopper-pearson-1934, p. 404' }),
+    lookup('condition', {
       says: 'The class, from plants and litter and from how it is grazed: poor below {poorBelowPercent} or when grazed hard; good above {goodAbovePercent} when grazed lightly or rested; fair between.',
       source: 'tr55-1986, notes of tables 2-2c and 2-2d',
-    },
-    {
-      kind: 'formula',
-      shows: 'distancePercent',
+    }),
+    byCase('distancePercent', {
       onlyWhen: ({ settles }) => settles === 'more-steps',
       says: 'How far the count is from the nearest class limit.',
       ways: [
-        { when: ({ sodPercent, limitPercent }) => sodPercent >= limitPercent, formula: String.raw`\q{sodPercent} - \q{limitPercent}` },
-        { formula: String.raw`\q{limitPercent} - \q{sodPercent}` },
+        { when: ({ sodPercent, limitPercent }) => sodPercent >= limitPercent, formula: tex`\q{sodPercent} - \q{limitPercent}` },
+        { formula: tex`\q{limitPercent} - \q{sodPercent}` },
       ],
-    },
-    {
-      kind: 'formula',
-      shows: 'wantedCount',
-      onlyWhen: ({ settles }) => settles === 'more-steps',
-      says: 'Steps in all after which the same share would stand clear of that limit. 1.96 stands for 95 in 100.',
-      source: 'fleiss-2003, sample size for one proportion (from memory)',
-      ways: [
-        {
-          formula: String.raw`(\frac{1.96 \sqrt{\q{limitPercent} (100 - \q{limitPercent})} + \sqrt{1.96^2 \q{limitPercent} (100 - \q{limitPercent}) + 200 \q{distancePercent}}}{2 \q{distancePercent}})^2`,
-        },
-      ],
-    },
-    {
-      kind: 'formula',
-      shows: 'moreCount',
+    }),
+    formula(
+      'wantedCount',
+      tex`(\frac{1.96 \sqrt{\q{limitPercent} (100 - \q{limitPercent})} + \sqrt{1.96^2 \q{limitPercent} (100 - \q{limitPercent}) + 200 \q{distancePercent}}}{2 \q{distancePercent}})^2`,
+      {
+        onlyWhen: ({ settles }) => settles === 'more-steps',
+        says: 'Steps in all after which the same share would stand clear of that limit. 1.96 stands for 95 in 100.',
+        source: 'fleiss-2003, sample size for one proportion (from memory)',
+      },
+    ),
+    formula('moreCount', tex`\max(0, \q{wantedCount} - \q{stepsCount})`, {
       onlyWhen: ({ settles }) => settles === 'more-steps',
       says: 'Less the steps that are done.',
-      ways: [{ formula: String.raw`\max(0, \q{wantedCount} - \q{stepsCount})` }],
-    },
+    }),
   ],
   cautions: [
     {

@@ -4,54 +4,37 @@ const steps = { belongsTo: 'management', unit: 'count', min: 0, max: 5000, whole
 const tally = (label: string) => ({ kind: 'tally', group: 'steps', until: 100, label }) as const;
 
 export const inputs = {
-  country: choice({
-    label: 'What country is it?',
-    belongsTo: 'place',
-    default: 'humid',
+  country: choice('What country is it?', 'humid', {
+    options: { humid: 'Humid: pasture, hay, woods', dry: 'Dry range' },
     help: 'It decides where the classes for storm runoff begin.',
-    options: { humid: { label: 'Humid: pasture, hay, woods' }, dry: { label: 'Dry range' } },
   }),
-  grazing: choice({
-    label: 'How it is grazed',
-    belongsTo: 'management',
-    default: 'moderate',
-    help: 'The class for storm runoff needs this as well as the count.',
+  grazing: choice('How it is grazed', 'moderate', {
     options: {
-      heavy: { label: 'Hard: little left, no litter on the ground' },
-      moderate: { label: 'About half is left' },
-      light: { label: 'Lightly or now and then; most is left' },
-      rested: { label: 'Rested, not grazed now' },
+      heavy: 'Hard: little left, no litter on the ground',
+      moderate: 'About half is left',
+      light: 'Lightly or now and then; most is left',
+      rested: 'Rested, not grazed now',
     },
+    belongsTo: 'management',
+    help: 'The class for storm runoff needs this as well as the count.',
   }),
-  plantCount: number({
+  plantCount: number('Steps on a plant base', 'n_p', steps.unit, [steps.min, steps.max], 27, {
     ...steps,
-    label: 'Steps on a plant base',
-    symbol: 'n_p',
-    default: 27,
     tool: tally('Plant base'),
     help: 'The base of a living plant, or moss and crust that holds the soil.',
   }),
-  litterCount: number({
+  litterCount: number('Steps on litter', 'n_l', steps.unit, [steps.min, steps.max], 18, {
     ...steps,
-    label: 'Steps on litter',
-    symbol: 'n_l',
-    default: 18,
     tool: tally('Litter'),
     help: 'Dead grass, leaves or dung that lie on the ground.',
   }),
-  rockCount: number({
+  rockCount: number('Steps on rock', 'n_r', steps.unit, [steps.min, steps.max], 3, {
     ...steps,
-    label: 'Steps on rock',
-    symbol: 'n_r',
-    default: 3,
     tool: tally('Rock'),
     help: 'Stones that a raindrop would strike instead of soil.',
   }),
-  bareCount: number({
+  bareCount: number('Steps on bare soil', 'n_b', steps.unit, [steps.min, steps.max], 52, {
     ...steps,
-    label: 'Steps on bare soil',
-    symbol: 'n_b',
-    default: 52,
     tool: tally('Bare soil'),
     help: 'Also where a leaf hangs over bare soil: go by what lies at the ground.',
     field:

@@ -4,8 +4,7 @@ import { printDay } from '../../units/printQuantity.ts';
 import { compute, faultOf } from './compute.ts';
 import { inputs } from './inputs.ts';
 import { quantities } from './quantities.ts';
-import { stepWords } from './steps.ts';
-import { working } from './working.ts';
+import { stepWords, working } from './steps.ts';
 
 const isCounted = ({ rainFrom }: { readonly rainFrom: string }): boolean => rainFrom === 'record';
 
@@ -55,18 +54,8 @@ export default defineCalculator({
 }).describe({
   question: 'By which date must I decide, and what do I do when?',
   lead: 'Write the dates down before it is dry. For each one: how much of the year’s growth is past, how little rain and grass is too little, how often the season still came right, and how much feed the step gains. One page for the fridge door.',
-  searchWords: [
-    'critical dates',
-    'drought plan',
-    'trigger date',
-    'when to destock',
-    'when to sell cows in a drought',
-    'decision date',
-    'target date',
-    'percent of normal rain',
-    'wean early',
-    'fridge door',
-  ],
+  searchWords:
+    'critical dates, drought plan, trigger date, when to destock, when to sell cows in a drought, decision date, target date, percent of normal rain, wean early, fridge door',
   quantities,
   results: [
     { of: 'nextDay' },

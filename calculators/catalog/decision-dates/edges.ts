@@ -1,6 +1,6 @@
 import { defineEdges, edge, turns } from '../../kit/edges.ts';
 import definition from './definition.ts';
-import { demoRain } from './demoRain.ts';
+import { demoRain } from './inputs.ts';
 
 /** The first years of the demo place's rain, with the line of headings. */
 const firstYears = (years: number): string =>

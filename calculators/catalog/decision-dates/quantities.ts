@@ -1,17 +1,15 @@
-import type { UnitName } from '../../units/units.ts';
+import { amount, day, word } from '../../kit/quantities.ts';
 import { stepWords } from './steps.ts';
 
-const amount = <U extends UnitName>(label: string, symbol: string, unit: U, digits = 0) => ({ kind: 'number', label, symbol, unit, digits }) as const;
 const percent = (label: string, symbol: string) => amount(label, symbol, 'pct');
 const inches = (label: string, symbol: string) => amount(label, symbol, 'in', 1);
 const days = (label: string, symbol: string, digits = 0) => amount(label, symbol, 'd', digits);
 const count = (label: string, symbol: string) => amount(label, symbol, 'count');
-const day = (label: string) => ({ kind: 'day', label }) as const;
-const step = (label: string) => ({ kind: 'word', label, words: stepWords }) as const;
+const step = (label: string) => word(label, stepWords);
 
 export const quantities = {
   nextDay: day('Next date to decide'),
-  ahead: { kind: 'word', label: 'It is', words: { ahead: 'ahead of you', past: 'past: every date of this plan is behind you' } },
+  ahead: word('It is', { ahead: 'ahead of you', past: 'past: every date of this plan is behind you' }),
   nextStep: step('If it is too dry by then'),
   sinceDay: day('Rain is counted from'),
   yearsCount: count('Whole seasons in the record', 'N'),
@@ -19,15 +17,11 @@ export const quantities = {
   normalSoFarIn: inches('Normal rain by today', 'N_0'),
   soFarPercent: percent('Rain so far, of normal', 'p'),
   soFarTriggerIn: inches('Too dry by today means under', 'T_0'),
-  rainSays: {
-    kind: 'word',
-    label: 'The rain so far',
-    words: {
-      under: 'is under the trigger: measure the grass now',
-      over: 'is over the trigger',
-      'too-early': 'can’t tell yet: none is usual by today',
-    },
-  },
+  rainSays: word('The rain so far', {
+    under: 'is under the trigger: measure the grass now',
+    over: 'is over the trigger',
+    'too-early': 'can’t tell yet: none is usual by today',
+  }),
   likeCount: count('Years with as little rain or less by today', 'n_0'),
   likeCaughtCount: count('Of those, years that caught up by the end', 'k_0'),
   likeLowPercent: percent('Share that catches up, at least', 'q_l'),
@@ -56,11 +50,7 @@ export const quantities = {
   best: {
     kind: 'rows',
     label: 'So dry by then, and all normal after',
-    columns: {
-      bestDay: day('Date'),
-      bestYearPercent: percent('Year’s grass at best', 'b'),
-      bestYearDays: days('Feed short at best', 'L_b'),
-    },
+    columns: { bestDay: day('Date'), bestYearPercent: percent('Year’s grass at best', 'b'), bestYearDays: days('Feed short at best', 'L_b') },
   },
   odds: {
     kind: 'rows',
@@ -101,10 +91,6 @@ export const quantities = {
   season: {
     kind: 'rows',
     label: 'The season in a normal year',
-    columns: {
-      monthDay: day('By the end of'),
-      grassPercent: percent('Growth past', 'c'),
-      rainPercent: percent('Rain past', 'R'),
-    },
+    columns: { monthDay: day('By the end of'), grassPercent: percent('Growth past', 'c'), rainPercent: percent('Rain past', 'R') },
   },
 } as const;

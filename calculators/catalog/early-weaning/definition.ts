@@ -31,27 +31,10 @@ export default defineCalculator({
 }).describe({
   question: 'What does weaning early save, for cow and for calf?',
   lead: 'The feed a dry cow saves and the feed a weaned calf needs, each by itself, and what two quotes on one day say about selling now.',
-  searchWords: [
-    'wean early',
-    'drought weaning',
-    'dry off cows',
-    'light calves',
-    'price slide',
-    'value of gain',
-    'creep',
-    'drylot calves',
-    'save grass',
-  ],
+  searchWords: 'wean early, drought weaning, dry off cows, light calves, price slide, value of gain, creep, drylot calves, save grass',
   quantities,
   results: [
-    {
-      of: 'keptHerdLb',
-      range: {
-        low: 'lowKeptHerdLb',
-        high: 'highKeptHerdLb',
-        says: '{low} to {high} by how the guides differ on what they eat',
-      },
-    },
+    { of: 'keptHerdLb', range: { low: 'lowKeptHerdLb', high: 'highKeptHerdLb', says: '{low} to {high} by how the guides differ on what they eat' } },
     { of: 'cowSavedLb' },
     { of: 'calfSavedLb' },
     { of: 'calfNeedLb', when: ({ calfGoes }) => calfGoes !== 'sold' },

@@ -1,12 +1,7 @@
-import type { UnitName } from '../../units/units.ts';
+import { amount, word } from '../../kit/quantities.ts';
 
-const amount = <U extends UnitName>(label: string, symbol: string, unit: U, digits = 0) => ({ kind: 'number', label, symbol, unit, digits }) as const;
-const end = {
-  kind: 'word',
-  label: 'By',
-  words: { low: 'the guides that save least', likely: 'the likely figures', high: 'the guides that save most' },
-} as const;
-const market = { kind: 'word', label: 'If the market', words: { falls: 'falls', stays: 'stays', rises: 'rises' } } as const;
+const end = word('By', { low: 'the guides that save least', likely: 'the likely figures', high: 'the guides that save most' });
+const market = word('If the market', { falls: 'falls', stays: 'stays', rises: 'rises' });
 
 export const quantities = {
   keptHerdLb: amount('Forage that stays on this place, all pairs', 'K_N', 'lb', -2),
@@ -44,19 +39,15 @@ export const quantities = {
   feedEarlyUsd: amount('Calf weaned early and fed, with the forage’s worth', 'F', 'usd'),
   lowFeedUsd: amount('The same, market down', 'F_{low}', 'usd'),
   highFeedUsd: amount('The same, market up', 'F_{high}', 'usd'),
-  best: {
-    kind: 'word',
-    label: 'Leaves most for each pair',
-    words: {
-      usual: 'Weaning at the usual time, whichever way the market moves that far',
-      'sell-early': 'Weaning early and selling, whichever way the market moves that far',
-      'feed-early': 'Weaning early and feeding the calf, whichever way the market moves that far',
-      turns: 'It depends on the market between now and then',
-    },
-  },
+  best: word('Leaves most for each pair', {
+    usual: 'Weaning at the usual time, whichever way the market moves that far',
+    'sell-early': 'Weaning early and selling, whichever way the market moves that far',
+    'feed-early': 'Weaning early and feeding the calf, whichever way the market moves that far',
+    turns: 'It depends on the market between now and then',
+  }),
   earlyUsd: amount('Weaned early, the way you chose', 'W', 'usd'),
   grossUsd: amount('Of that, what moves with the market', 'W_m', 'usd'),
-  isEven: { kind: 'word', label: 'Is there a move that makes both the same?', words: { yes: 'Yes', no: 'No' } },
+  isEven: word('Is there a move that makes both the same?', { yes: 'Yes', no: 'No' }),
   evenMarketPercent: amount('Move of the market that makes both the same (minus: a fall)', 'z_e', 'pct'),
   byMarket: {
     kind: 'rows',
@@ -71,19 +62,15 @@ export const quantities = {
     kind: 'rows',
     label: 'What the answer depends on most',
     columns: {
-      input: {
-        kind: 'word',
-        label: 'Only this moved',
-        words: {
-          market: 'Market until then, down to up',
-          quote: 'Quote for the weight now, a tenth either way',
-          'usual-weight': 'Weight at the usual weaning, a tenth either way',
-          guides: 'Forage saved, least to most by the guides',
-          forage: 'Worth of the forage, a tenth either way',
-          'weaning-cost': 'Cost of weaning early, a tenth either way',
-          feed: 'Feed and care of the calf, a tenth either way',
-        },
-      },
+      input: word('Only this moved', {
+        market: 'Market until then, down to up',
+        quote: 'Quote for the weight now, a tenth either way',
+        'usual-weight': 'Weight at the usual weaning, a tenth either way',
+        guides: 'Forage saved, least to most by the guides',
+        forage: 'Worth of the forage, a tenth either way',
+        'weaning-cost': 'Cost of weaning early, a tenth either way',
+        feed: 'Feed and care of the calf, a tenth either way',
+      }),
       lowEndUsd: amount('Early leaves more (minus: less), low end', 'A_1', 'usd'),
       highEndUsd: amount('High end', 'A_2', 'usd'),
       swingUsd: amount('Between them', 'D', 'usd'),

@@ -1,7 +1,7 @@
 import { deadlyNitrateBand } from '../../tables/feedHazards.ts';
 import type { compute } from './compute.ts';
 import type { Values } from './inputs.ts';
-import type { ReadingWord } from './reading.ts';
+import type { ReadingWord } from './quantities.ts';
 
 type V = Values & ReturnType<typeof compute>;
 interface Caution {

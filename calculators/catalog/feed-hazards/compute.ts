@@ -1,13 +1,65 @@
+import { bandOf, type Reading, readingsOf } from '../../math/hazards/bandOf.ts';
 import { dilutionSharePercent } from '../../math/hazards/dilutionSharePercent.ts';
-import { leastSharePercent } from '../../math/hazards/forageNitrateReadings.ts';
+import { forageNitrateReadings, leastSharePercent } from '../../math/hazards/forageNitrateReadings.ts';
 import { nitrateDose } from '../../math/hazards/nitrateDose.ts';
 import { nitrateAsPpm, nitrateNitrogenPpm } from '../../math/hazards/nitrateNitrogenPpm.ts';
 import { strictestPrussicRule } from '../../math/hazards/strictestPrussicRule.ts';
 import { saltsFromConductivity, sulfateFromSulfur } from '../../math/hazards/sulfateFromSulfur.ts';
 import { intakeByWeightGal } from '../../math/stockWater/planningIntakeGal.ts';
 import type { Values } from './inputs.ts';
-import { feedLines, type Line, lowestLimitPpm, otherLines } from './lists.ts';
-import { feedReadingOf, type ReadingWord, readingOf } from './reading.ts';
+import { feedReadingOf, keyOf, listsOf, type Most, mostOf, type ReadingWord, readingOf, type Table } from './quantities.ts';
+
+export type Thing = 'feed' | 'feed-and-water' | 'prussic-acid' | 'prussic-as-is' | 'water-nitrate' | 'water-sulfate' | 'water-salts';
+export interface Line {
+  readonly thing: Thing;
+  readonly list: string;
+  readonly says: string;
+  readonly most: Most;
+  readonly valuePpm: number;
+  readonly edgePpm: number;
+  readonly severity: number;
+  /** Whether the list was read, or is told from memory. */
+  readonly isRead: boolean;
+}
+type Animals = 'calves' | 'adult-cattle';
+
+function line(thing: Thing, table: Table, valuePpm: number, { list, severity }: Pick<Reading, 'list' | 'severity'>, most: Most): Line {
+  const found = listsOf(table).find((each) => each.list === list);
+  if (found === undefined) throw new RangeError(`lists needs a list of its tables, got ${list}`);
+  const { from } = bandOf(found.bands, valuePpm);
+  return {
+    thing,
+    list: `${list}-${found.seen}`,
+    says: keyOf(table, list, from),
+    most,
+    valuePpm,
+    edgePpm: from,
+    severity,
+    isRead: found.seen !== 'memory',
+  };
+}
+
+/** What every list says of nitrate in feed, the strictest first. */
+export const feedLines = (thing: 'feed' | 'feed-and-water', nitrogenPpm: number, isPregnant: boolean): Line[] =>
+  forageNitrateReadings(nitrogenPpm, isPregnant).map((reading) =>
+    line(thing, 'forage-nitrate', nitrogenPpm, reading, thing === 'feed' ? mostOf(reading.mostPercent) : 'not-asked'),
+  );
+
+const tableOf = {
+  'prussic-acid': 'forage-prussic',
+  'prussic-as-is': 'forage-prussic-as-is',
+  'water-nitrate': 'water-nitrate',
+  'water-sulfate': 'water-sulfate',
+  'water-salts': 'water-salts',
+} as const;
+/** The same for anything else. */
+export const otherLines = (thing: keyof typeof tableOf, value: number, animals: Animals): Line[] =>
+  readingsOf(listsOf(tableOf[thing]), value, animals).map((reading) => line(thing, tableOf[thing], value, reading, 'not-asked'));
+
+/** The lowest edge at which any list of nitrate in feed sets a limit or a caution, ppm of nitrate nitrogen. */
+export const lowestLimitPpm: number = Math.min(
+  ...listsOf('forage-nitrate').flatMap(({ bands }) => bands.filter(({ severity }) => severity > 0).map(({ from }) => from)),
+);
 
 /** The most that a row can say, by our order of the lists' words. */
 function severest(lines: readonly Line[]): 'under-every-limit' | 'limited' | 'harm-named' | 'do-not-feed' {

@@ -27,21 +27,8 @@ export default defineCalculator({
 }).describe({
   question: 'What does the laboratory’s slip say?',
   lead: 'Copy the slip’s own words. It turns them into one unit, puts feed and water together, and says what the strictest published list means for your animals. Every list stands beside it.',
-  searchWords: [
-    'nitrate toxicity',
-    'nitrate poisoning',
-    'cyanide',
-    'HCN',
-    'sorghum-sudan',
-    'drought corn',
-    'forage test',
-    'water test',
-    'sulfates',
-    'salty water',
-    'TDS',
-    'NO3-N to NO3',
-    'ppm to percent',
-  ],
+  searchWords:
+    'nitrate toxicity, nitrate poisoning, cyanide, HCN, sorghum-sudan, drought corn, forage test, water test, sulfates, salty water, TDS, NO3-N to NO3, ppm to percent',
   quantities,
   results: [
     { of: 'reading' },

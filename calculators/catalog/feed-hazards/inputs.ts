@@ -1,121 +1,144 @@
 import { choice, number, type ValuesOf } from '../../kit/inputs.ts';
-import { placeInputs } from './placeInputs.ts';
+
+const nitrogenForms = { 'no3-n': { label: 'NO3-N, nitrate-N or nitrate nitrogen' }, no3: { label: 'NO3 or nitrate ion' } };
+const notSaid = { label: 'Not sure, or it only says nitrate' };
+
+/** What the slips say, in the laboratory's own words. */
+export const placeInputs = {
+  crop: choice('What is it?', 'sorghum-sudangrass', {
+    options: {
+      'sorghum-sudangrass': 'Sorghum-sudangrass',
+      sudangrass: 'Sudangrass',
+      sorghum: 'Sorghum, milo, cane, johnsongrass or shattercane',
+      indiangrass: 'Indiangrass',
+      other: 'Something else: corn, millet, oats, weeds, grass',
+    },
+    help: 'Sorghum kinds and indiangrass can hold prussic acid as well as nitrate.',
+  }),
+  testedBy: choice('Who tested the feed?', 'laboratory', { options: { laboratory: 'A laboratory', 'field-strip': 'A strip or drops in the field' } }),
+  forageNitrate: choice('Nitrate in the feed: the word on the slip', 'not-said', {
+    options: { 'not-said': notSaid, ...nitrogenForms, kno3: 'KNO3 or potassium nitrate', 'not-tested': 'Nitrate was not tested' },
+    help: 'Copy the word. The same feed reads over four times higher as NO3 than as NO3-N, and over seven times as KNO3.',
+    field: 'Look beside the number or in the heading over it. If it is not there, call the laboratory.',
+    ask: 'Does it say N, nitrogen, or -N anywhere beside nitrate? Until you know, it is read the strictest way, as nitrogen.',
+  }),
+  slipUnit: choice('In what?', 'ppm', {
+    options: { ppm: 'ppm or mg/kg', percent: 'percent' },
+    shownWhen: { forageNitrate: ['no3-n', 'no3', 'kno3', 'not-said'] },
+  }),
+  nitratePpmCount: number('Nitrate on the slip, ppm', 'x', 'count', [0, 200_000], 1600, {
+    shownWhen: { forageNitrate: ['no3-n', 'no3', 'kno3', 'not-said'], slipUnit: 'ppm' },
+  }),
+  nitratePercent: number('Nitrate on the slip, percent', 'x', 'pct', [0, 20], 0.16, {
+    shownWhen: { forageNitrate: ['no3-n', 'no3', 'kno3', 'not-said'], slipUnit: 'percent' },
+  }),
+  prussicAcid: choice('Prussic acid (HCN) in the feed', 'not-tested', { options: { tested: 'It is on the slip', 'not-tested': 'Not tested' } }),
+  prussicPpmCount: number('Prussic acid on the slip, ppm', 'y', 'count', [0, 20_000], 300, {
+    help: 'HCN or cyanide, ppm or mg/kg. From percent: times 10,000.',
+    shownWhen: { prussicAcid: 'tested' },
+  }),
+  basis: choice('Is the feed’s value dry or as fed?', 'not-said', {
+    options: { 'not-said': 'Not sure, or it does not say', dry: 'Dry matter', 'as-fed': 'As fed, as received, as is' },
+    help: 'The lists go by dry matter, and prussic acid has one line for dry and a lower one for as is. Slips say dry basis, dry matter or DM; or as fed, as received, as is.',
+    ask: 'Two columns on the slip? Take the one headed dry. If nothing is said, it is read the strictest way, as fed.',
+  }),
+  feedForm: choice('How was it sent in?', 'hay', {
+    options: {
+      hay: { label: 'Dry hay', fills: { dryMatterPercent: 88 } },
+      baleage: { label: 'Wrapped bales', fills: { dryMatterPercent: 50 } },
+      silage: { label: 'Silage', fills: { dryMatterPercent: 35 } },
+      green: { label: 'Green and standing', fills: { dryMatterPercent: 22 } },
+    },
+    help: 'Fills in the usual dry matter below. The slip’s own figure is better.',
+    shownWhen: { basis: ['as-fed', 'not-said'] },
+  }),
+  dryMatterPercent: number('Dry matter of the sample', 'd', 'pct', [5, 100], 88, {
+    help: 'On the slip as dry matter, or 100 less moisture.',
+    shownWhen: { basis: ['as-fed', 'not-said'] },
+  }),
+  waterNitrate: choice('Nitrate in the water: the word on the slip', 'not-tested', {
+    options: { 'not-tested': 'Water nitrate was not tested', 'not-said': notSaid, ...nitrogenForms },
+    help: 'What is in the water comes on top of what is in the feed.',
+  }),
+  slipNitrateMgPerL: number('Nitrate in the water', 'w_s', 'mg/l', [0, 5000], 15, {
+    help: 'mg/L and ppm are the same in water.',
+    shownWhen: { waterNitrate: ['no3-n', 'no3', 'not-said'] },
+  }),
+  waterSulfate: choice('Sulfate in the water: the word on the slip', 'not-tested', {
+    options: {
+      'not-tested': 'Sulfate was not tested',
+      so4: 'SO4 or sulfate',
+      'so4-s': 'SO4-S, sulfate-sulfur or sulfur',
+      'not-said': 'I am not sure',
+    },
+  }),
+  slipSulfateMgPerL: number('Sulfate in the water', 's_s', 'mg/l', [0, 20_000], 600, { shownWhen: { waterSulfate: ['so4', 'so4-s', 'not-said'] } }),
+  waterSalts: choice('Salts in the water', 'not-tested', {
+    options: { 'not-tested': 'Salts were not tested', 'dissolved-solids': 'Total dissolved solids (TDS)', conductivity: 'Conductivity (EC)' },
+  }),
+  slipSaltsMgPerL: number('Total dissolved solids', 't_s', 'mg/l', [0, 50_000], 1400, { shownWhen: { waterSalts: 'dissolved-solids' } }),
+  conductivityCount: number('Conductivity, mS/cm', 'E', 'count', [0, 80], 2.2, {
+    help: 'mS/cm, dS/m and mmho/cm are the same. From µS/cm: divide by 1,000.',
+    shownWhen: { waterSalts: 'conductivity' },
+  }),
+};
 
 export const inputs = {
   ...placeInputs,
-  animals: choice({
-    label: 'Who eats and drinks it?',
+  animals: choice('Who eats and drinks it?', 'adult-cattle', {
+    options: { 'adult-cattle': 'Cows and other grown cattle', calves: 'Calves', 'sheep-or-goats': 'Sheep or goats', horses: 'Horses' },
     belongsTo: 'management',
-    default: 'adult-cattle',
-    options: {
-      'adult-cattle': { label: 'Cows and other grown cattle' },
-      calves: { label: 'Calves' },
-      'sheep-or-goats': { label: 'Sheep or goats' },
-      horses: { label: 'Horses' },
-    },
   }),
-  pregnant: choice({
-    label: 'Is any of them pregnant?',
+  pregnant: choice('Is any of them pregnant?', 'yes', {
+    options: { yes: 'Yes', no: 'No', 'not-sure': 'Not sure' },
     belongsTo: 'management',
-    default: 'yes',
     help: 'Nitrate can cost the calf or lamb at levels that spare the mother. Not sure counts as yes.',
-    options: { yes: { label: 'Yes' }, no: { label: 'No' }, 'not-sure': { label: 'Not sure' } },
   }),
-  weightLb: number({
-    label: 'Weight of one animal',
-    symbol: 'W',
+  weightLb: number('Weight of one animal', 'W', 'lb', [40, 3000], 1250, {
     belongsTo: 'management',
-    unit: 'lb',
-    min: 40,
-    max: 3000,
     usual: 'animalLb',
-    default: 1250,
     ask: 'The mean of your cull tickets; the lightest in the pen if they differ much.',
   }),
-  eatenLbPerDay: number({
-    label: 'What it eats in a day, all feeds, dry matter',
-    symbol: 'F',
+  eatenLbPerDay: number('What it eats in a day, all feeds, dry matter', 'F', 'lb/d', [0.5, 90], 27, {
     belongsTo: 'management',
-    unit: 'lb/d',
-    min: 0.5,
-    max: 90,
     usual: 'eatenLbPerDay',
-    default: 27,
     help: 'Hungry stock eat more, and faster. That is how most die.',
     ask: 'About 2 to 2.5 percent of a cow’s weight, 3 to 4 of a ewe’s with lambs.',
   }),
-  otherFeed: choice({
-    label: 'What else do they eat?',
+  otherFeed: choice('What else do they eat?', 'untested', {
+    options: { none: 'Nothing else', tested: 'Another feed, tested for nitrate', untested: 'Another feed, not tested' },
     belongsTo: 'management',
-    default: 'untested',
     help: 'A feed that nobody tested may be as high as this one. It is counted so.',
-    options: {
-      none: { label: 'Nothing else' },
-      tested: { label: 'Another feed, tested for nitrate' },
-      untested: { label: 'Another feed, not tested' },
-    },
     shownWhen: { forageNitrate: ['no3-n', 'no3', 'kno3', 'not-said'] },
   }),
-  sharePercent: number({
-    label: 'Share of this feed in all they eat',
-    symbol: 'p',
+  sharePercent: number('Share of this feed in all they eat', 'p', 'pct', [1, 100], 50, {
     belongsTo: 'management',
-    unit: 'pct',
-    min: 1,
-    max: 100,
-    default: 50,
     help: 'By dry matter, mixed so that they cannot sort it.',
     shownWhen: { forageNitrate: ['no3-n', 'no3', 'kno3', 'not-said'], otherFeed: 'tested' },
   }),
-  otherPpmCount: number({
-    label: 'Nitrate nitrogen (NO3-N) in the other feed, ppm of dry matter',
-    symbol: 'l',
+  otherPpmCount: number('Nitrate nitrogen (NO3-N) in the other feed, ppm of dry matter', 'l', 'count', [0, 20_000], 150, {
     belongsTo: 'management',
-    unit: 'count',
-    min: 0,
-    max: 20_000,
-    default: 150,
     help: 'From NO3: divide by 4.4. From KNO3: divide by 7.2.',
     shownWhen: { forageNitrate: ['no3-n', 'no3', 'kno3', 'not-said'], otherFeed: 'tested' },
   }),
-  waterFrom: choice({
-    label: 'What it drinks in a day',
+  waterFrom: choice('What it drinks in a day', 'summer', {
+    options: { summer: 'Warm weather: 1.5 gallons for each 100 lb', winter: 'Cold weather: 0.75 gallons for each 100 lb', known: 'I know it' },
     belongsTo: 'management',
-    default: 'summer',
-    options: {
-      summer: { label: 'Warm weather: 1.5 gallons for each 100 lb' },
-      winter: { label: 'Cold weather: 0.75 gallons for each 100 lb' },
-      known: { label: 'I know it' },
-    },
     shownWhen: { waterNitrate: ['no3-n', 'no3', 'not-said'] },
   }),
-  waterGalPerDay: number({
-    label: 'Water one animal drinks',
-    symbol: 'G_k',
+  waterGalPerDay: number('Water one animal drinks', 'G_k', 'gal/d', [0, 50], 19, {
     belongsTo: 'management',
-    unit: 'gal/d',
-    min: 0,
-    max: 50,
-    default: 19,
     shownWhen: { waterNitrate: ['no3-n', 'no3', 'not-said'], waterFrom: 'known' },
   }),
-  limitFrom: choice({
-    label: 'Mix it down to which level?',
+  limitFrom: choice('Mix it down to which level?', 'strictest', {
+    options: { strictest: 'The lowest limit in the lists here', own: 'A level that the laboratory or veterinarian gave me' },
     belongsTo: 'management',
     convention: true,
-    default: 'strictest',
     help: 'Lists differ twofold on where the first limit stands.',
-    options: { strictest: { label: 'The lowest limit in the lists here' }, own: { label: 'A level that the laboratory or veterinarian gave me' } },
     shownWhen: { forageNitrate: ['no3-n', 'no3', 'kno3', 'not-said'], otherFeed: 'tested' },
   }),
-  ownLimitPpmCount: number({
-    label: 'Level for all they eat, ppm of nitrate nitrogen (NO3-N) in dry matter',
-    symbol: 'L_o',
+  ownLimitPpmCount: number('Level for all they eat, ppm of nitrate nitrogen (NO3-N) in dry matter', 'L_o', 'count', [50, 5000], 1000, {
     belongsTo: 'management',
-    unit: 'count',
-    min: 50,
-    max: 5000,
-    default: 1000,
     shownWhen: { forageNitrate: ['no3-n', 'no3', 'kno3', 'not-said'], otherFeed: 'tested', limitFrom: 'own' },
   }),
 };

@@ -1,8 +1,173 @@
-import type { UnitName } from '../../units/units.ts';
-import { classWords, listWords, mostWords } from './lists.ts';
-import { readingWords } from './reading.ts';
+import { amount, word } from '../../kit/quantities.ts';
+import { leastSharePercent } from '../../math/hazards/forageNitrateReadings.ts';
+import {
+  type BandList,
+  forageNitrate,
+  foragePrussicAcid,
+  foragePrussicAcidAsIs,
+  waterNitrate,
+  waterSalts,
+  waterSulfate,
+} from '../../tables/feedHazards.ts';
+import type { Line, Thing } from './compute.ts';
 
-const amount = <U extends UnitName>(label: string, symbol: string, unit: U, digits = 0) => ({ kind: 'number', label, symbol, unit, digits }) as const;
+const tables = {
+  'forage-nitrate': forageNitrate,
+  'forage-prussic': foragePrussicAcid,
+  'forage-prussic-as-is': foragePrussicAcidAsIs,
+  'water-nitrate': waterNitrate,
+  'water-sulfate': waterSulfate,
+  'water-salts': waterSalts,
+} as const satisfies Readonly<Record<string, readonly BandList[]>>;
+export type Table = keyof typeof tables;
+export const listsOf = (table: Table): readonly BandList[] => tables[table];
+
+const names: Readonly<Record<string, string>> = {
+  clemson: 'Clemson University laboratory',
+  dairyland: 'Dairyland Laboratories',
+  servitech: 'ServiTech laboratory',
+  'american-agricultural-laboratory': 'American Agricultural Laboratory',
+  'south-dakota': 'South Dakota State University Extension',
+  'south-dakota-extension': 'South Dakota State University Extension',
+  'south-dakota-c274': 'South Dakota State University, C274',
+  'national-research-council': 'National Research Council, 1974',
+  montana: 'Montana State University Extension',
+  'north-dakota': 'North Dakota State University Extension',
+  'north-dakota-calves': 'North Dakota State University Extension, calves',
+  'north-dakota-adults': 'North Dakota State University Extension, grown cattle',
+  kansas: 'Kansas State University, dry',
+  'kansas-as-is': 'Kansas State University, as is',
+  purdue: 'Purdue University',
+  'kansas-nebraska': 'Kansas State and Nebraska',
+};
+// Words of ours for what a list leaves unsaid: they must not stand in quotation marks.
+const unsaid = new Set([
+  'no effect named',
+  'not over the basic rule',
+  'not over 0.1 percent',
+  'not over 500 ppm dry',
+  'not over 200 ppm as is',
+  'above the range of caution',
+  'above the recommended concentration',
+  'under the level for most classes',
+  'above the level for most classes',
+]);
+export const keyOf = (table: Table, list: string, from: number): string => `${table}-${list}-${from}`;
+function nameOf(list: string): string {
+  const name = names[list];
+  if (name === undefined) throw new RangeError(`lists has no name for ${list}`);
+  return name;
+}
+const eachList = Object.values(tables).flatMap((lists: readonly BandList[]) => lists);
+
+/** A list by its name; what was not read again is marked. */
+export const listWords: Readonly<Record<string, string>> = Object.fromEntries(
+  eachList.map(({ list, seen }) => [`${list}-${seen}`, `${nameOf(list)}${seen === 'memory' ? ' (from memory)' : ''}`]),
+);
+/** Each class in its list's words, in quotation marks where they were read. */
+export const classWords: Readonly<Record<string, string>> = Object.fromEntries(
+  (['forage-nitrate', 'forage-prussic', 'forage-prussic-as-is', 'water-nitrate', 'water-sulfate', 'water-salts'] as const).flatMap((table) =>
+    listsOf(table).flatMap(({ list, seen, bands }) =>
+      bands.map(({ from, printed }) => [keyOf(table, list, from), seen === 'memory' || unsaid.has(printed) ? printed : `“${printed}”`]),
+    ),
+  ),
+);
+export const mostWords = {
+  'no-share-named': 'none named',
+  'half-or-less': '50 % of the ration',
+  'about-a-third': '35 % of the ration',
+  'a-quarter': '25 % of the ration',
+  'not-at-all': 'none of it',
+  'not-read': 'not in the copy read',
+  'not-asked': '',
+} as const;
+export type Most = keyof typeof mostWords;
+export const mostOf = (percent: number | null): Most => {
+  switch (percent) {
+    case null:
+      return 'not-read';
+    case 0:
+      return 'not-at-all';
+    case 25:
+      return 'a-quarter';
+    case 35:
+      return 'about-a-third';
+    case 50:
+      return 'half-or-less';
+    default:
+      return 'no-share-named';
+  }
+};
+
+/** What leads: what the strictest list means for these animals, in words, without a laboratory's name or its grade. */
+export const readingWords = {
+  'feed-none': 'None of this feed for any of them',
+  'feed-none-pregnant': 'None of this feed for pregnant stock',
+  'feed-quarter-pregnant': 'No more than a quarter of the ration, pregnant stock. Fed alone it is four times that',
+  'feed-quarter': 'Only mixed with low feed, and no more than a quarter of the ration. Fed alone it is four times that',
+  'feed-third': 'Only mixed with low feed, and no more than about a third of the ration (35 %). Fed alone it is nearly three times that',
+  'feed-half-pregnant': 'No more than half of the ration, pregnant stock. Fed alone it is twice that',
+  'feed-half': 'No more than half of the ration. Fed alone it is twice that',
+  'feed-warned': 'At least one list warns of the nitrate in this feed and names no share',
+  'feed-under': 'The feed’s nitrate is under the limits in these lists. That clears nothing',
+  'together-warned': 'Feed and water together pass a limit for nitrate',
+  'together-not': 'Feed and water together hold more nitrate than may be fed',
+  'prussic-warned': 'Prussic acid was found. No figure clears it',
+  'prussic-toxic': 'Prussic acid: potentially toxic. Never their only feed, and none before the veterinarian has been asked',
+  'prussic-not': 'Prussic acid: do not feed it',
+  'water-nitrate-warned': 'Nitrate in the water: at least one list warns or names harm',
+  'water-nitrate-not': 'Nitrate in the water: do not use it',
+  'water-sulfate-warned': 'Sulfate in the water: at least one list warns or names harm',
+  'water-sulfate-not': 'Sulfate in the water: do not use it. It can bring on polio, the brain disease',
+  'water-salts-warned': 'Salts in the water: at least one list warns or names harm',
+  'water-salts-not': 'Salts in the water: do not use it',
+  'under-every-limit': 'Under the limits in these lists. That clears nothing',
+  'not-tested': '',
+} as const;
+export type ReadingWord = keyof typeof readingWords;
+
+/** The reading of nitrate in the feed for these animals, by the smallest share of the ration that a list allows them. */
+export function feedReadingOf(nitrogenPpm: number, isPregnant: boolean, severity: number): ReadingWord {
+  switch (leastSharePercent(nitrogenPpm, isPregnant)) {
+    case 0:
+      return leastSharePercent(nitrogenPpm, false) === 0 ? 'feed-none' : 'feed-none-pregnant';
+    case 25:
+      return isPregnant ? 'feed-quarter-pregnant' : 'feed-quarter';
+    case 35:
+      return 'feed-third';
+    case 50:
+      return isPregnant ? 'feed-half-pregnant' : 'feed-half';
+    default:
+      return severity === 0 ? 'feed-under' : 'feed-warned';
+  }
+}
+
+/** The line that leads: the strictest of the lists that were read; one from memory only where none that was read sets a limit. */
+export function leadOf(lines: readonly Line[]): Line | undefined {
+  const strictest = (some: readonly Line[]): Line | undefined =>
+    some
+      .filter(({ severity }) => severity > 0)
+      .reduce<Line | undefined>((most, each) => (most !== undefined && most.severity >= each.severity ? most : each), undefined);
+  return strictest(lines.filter(({ isRead }) => isRead)) ?? strictest(lines);
+}
+
+const otherReadings: Readonly<Record<Exclude<Thing, 'feed'>, readonly [ReadingWord, ReadingWord, ReadingWord]>> = {
+  'feed-and-water': ['together-warned', 'together-warned', 'together-not'],
+  'prussic-acid': ['prussic-warned', 'prussic-toxic', 'prussic-not'],
+  'prussic-as-is': ['prussic-warned', 'prussic-toxic', 'prussic-not'],
+  'water-nitrate': ['water-nitrate-warned', 'water-nitrate-warned', 'water-nitrate-not'],
+  'water-sulfate': ['water-sulfate-warned', 'water-sulfate-warned', 'water-sulfate-not'],
+  'water-salts': ['water-salts-warned', 'water-salts-warned', 'water-salts-not'],
+};
+/** What leads for these animals, whatever was tested. */
+export function readingOf(lines: readonly Line[], feedReading: ReadingWord): ReadingWord {
+  const lead = leadOf(lines);
+  if (lead === undefined) return 'under-every-limit';
+  if (lead.thing === 'feed') return feedReading;
+  const [warned, harm, not] = otherReadings[lead.thing];
+  return lead.severity === 1 ? warned : lead.severity === 2 ? harm : not;
+}
+
 const things = {
   feed: 'Nitrate in the feed',
   'feed-and-water': 'Nitrate in all they eat, with the water’s',
@@ -14,18 +179,14 @@ const things = {
 } as const;
 
 export const quantities = {
-  reading: { kind: 'word', label: 'For these animals', words: readingWords },
-  feedReading: { kind: 'word', label: 'Nitrate in the feed, for these animals', words: readingWords },
-  verdict: {
-    kind: 'word',
-    label: 'What the lists say, in short',
-    words: {
-      'under-every-limit': 'Under the limits in these lists. That clears nothing',
-      limited: 'At least one list sets a limit or warns',
-      'harm-named': 'At least one list names harm, or keeps it from some animals',
-      'do-not-feed': 'At least one list says do not feed or use it',
-    },
-  },
+  reading: word('For these animals', readingWords),
+  feedReading: word('Nitrate in the feed, for these animals', readingWords),
+  verdict: word('What the lists say, in short', {
+    'under-every-limit': 'Under the limits in these lists. That clears nothing',
+    limited: 'At least one list sets a limit or warns',
+    'harm-named': 'At least one list names harm, or keeps it from some animals',
+    'do-not-feed': 'At least one list says do not feed or use it',
+  }),
   slipPpm: amount('Nitrate on the slip, ppm', 'x_p', 'count'),
   slipNitrogenPpm: amount('Counted as nitrogen (NO3-N), ppm', 'x_N', 'count'),
   nitrogenPpm: amount('Nitrate nitrogen (NO3-N) in the feed’s dry matter, ppm', 'N', 'count'),
@@ -48,25 +209,21 @@ export const quantities = {
   mixSharePercent: amount('Share that comes to the level', 'm', 'pct'),
   listSharePercent: amount('Smallest share that a list names', 'm_l', 'pct'),
   leadSharePercent: amount('Most of this feed in the mix, by the strictest of these', 'M', 'pct'),
-  mixing: {
-    kind: 'word',
-    label: 'Mixing it down',
-    words: {
-      'ask-first': 'Not before the laboratory and the veterinarian say how',
-      'no-room': 'No mix of these two feeds stays under the level',
-      'no-share-named': 'Neither the lists nor this level name a share',
-      share: 'There is a share to talk over with them',
-      'not-asked': 'Needs a second feed that was tested',
-    },
-  },
+  mixing: word('Mixing it down', {
+    'ask-first': 'Not before the laboratory and the veterinarian say how',
+    'no-room': 'No mix of these two feeds stays under the level',
+    'no-share-named': 'Neither the lists nor this level name a share',
+    share: 'There is a share to talk over with them',
+    'not-asked': 'Needs a second feed that was tested',
+  }),
   readings: {
     kind: 'rows',
     label: 'What each list says, the strictest first',
     columns: {
-      thing: { kind: 'word', label: 'Of', words: things },
-      list: { kind: 'word', label: 'List', words: listWords },
-      says: { kind: 'word', label: 'Its words', words: classWords },
-      most: { kind: 'word', label: 'Most of it that the list allows', words: mostWords },
+      thing: word('Of', things),
+      list: word('List', listWords),
+      says: word('Its words', classWords),
+      most: word('Most of it that the list allows', mostWords),
       valuePpm: amount('Yours, ppm or mg/L', 'v', 'count'),
       edgePpm: amount('That class begins at', 'e', 'count'),
     },

@@ -1,4 +1,4 @@
-import type { Step } from '../../kit/steps.ts';
+import { byCase, formula, lookup, type Step, tex } from '../../kit/steps.ts';
 import type { compute } from './compute.ts';
 import type { Values } from './inputs.ts';
 
@@ -11,178 +11,123 @@ const isMixed = (values: V): boolean => hasFeed(values) && values.otherFeed === 
 const isSorghum = ({ crop }: V): boolean => crop !== 'other';
 
 const slipSteps: readonly Step<V, R>[] = [
-  {
-    kind: 'formula',
-    shows: 'slipPpm',
+  byCase('slipPpm', {
     onlyWhen: hasFeed,
     says: 'The slip’s value in parts per million. One percent is 10,000 of them.',
-    ways: [
-      { when: ({ slipUnit }) => slipUnit === 'percent', formula: String.raw`\q{nitratePercent} \times 10000` },
-      { formula: String.raw`\q{nitratePpmCount}` },
-    ],
-  },
-  {
-    kind: 'formula',
-    shows: 'slipNitrogenPpm',
+    ways: [{ when: ({ slipUnit }) => slipUnit === 'percent', formula: tex`\q{nitratePercent} \times 10000` }, { formula: tex`\q{nitratePpmCount}` }],
+  }),
+  byCase('slipNitrogenPpm', {
     onlyWhen: hasFeed,
     says: 'Counted as its nitrogen, by the weights of the atoms: N 14.007, O 15.999, K 39.098.',
     source: 'anderson-nitrate-2016, the two ways of reporting',
     ways: [
-      { when: ({ forageNitrate }) => forageNitrate === 'no3', formula: String.raw`\q{slipPpm} \times \frac{14.007}{14.007 + 3 \times 15.999}` },
-      {
-        when: ({ forageNitrate }) => forageNitrate === 'kno3',
-        formula: String.raw`\q{slipPpm} \times \frac{14.007}{39.098 + 14.007 + 3 \times 15.999}`,
-      },
-      { when: ({ forageNitrate }) => forageNitrate === 'no3-n', formula: String.raw`\q{slipPpm}`, because: 'the slip counts it so' },
-      { formula: String.raw`\q{slipPpm}`, because: 'the slip does not say, so it is read the strictest way' },
+      { when: ({ forageNitrate }) => forageNitrate === 'no3', formula: tex`\q{slipPpm} \times \frac{14.007}{14.007 + 3 \times 15.999}` },
+      { when: ({ forageNitrate }) => forageNitrate === 'kno3', formula: tex`\q{slipPpm} \times \frac{14.007}{39.098 + 14.007 + 3 \times 15.999}` },
+      { when: ({ forageNitrate }) => forageNitrate === 'no3-n', formula: tex`\q{slipPpm}`, because: 'the slip counts it so' },
+      { formula: tex`\q{slipPpm}`, because: 'the slip does not say, so it is read the strictest way' },
     ],
-  },
-  {
-    kind: 'formula',
-    shows: 'nitrogenPpm',
+  }),
+  byCase('nitrogenPpm', {
     onlyWhen: hasFeed,
     says: 'In dry matter, as the lists have it.',
     ways: [
-      { when: ({ basis }) => basis === 'dry', formula: String.raw`\q{slipNitrogenPpm}` },
-      { when: ({ basis }) => basis === 'as-fed', formula: String.raw`\frac{\q{slipNitrogenPpm}}{\q{dryMatterPercent} / 100}` },
+      { when: ({ basis }) => basis === 'dry', formula: tex`\q{slipNitrogenPpm}` },
+      { when: ({ basis }) => basis === 'as-fed', formula: tex`\frac{\q{slipNitrogenPpm}}{\q{dryMatterPercent} / 100}` },
       {
-        formula: String.raw`\frac{\q{slipNitrogenPpm}}{\q{dryMatterPercent} / 100}`,
+        formula: tex`\frac{\q{slipNitrogenPpm}}{\q{dryMatterPercent} / 100}`,
         because: 'the slip does not say, so it is read the strictest way, as fed',
       },
     ],
-  },
-  {
-    kind: 'formula',
-    shows: 'ionPpm',
+  }),
+  formula('ionPpm', tex`\q{nitrogenPpm} \times \frac{14.007 + 3 \times 15.999}{14.007}`, {
     onlyWhen: hasFeed,
     says: 'The same nitrate as other laboratories report it, as nitrate.',
     source: 'anderson-nitrate-2016, the two ways of reporting',
-    ways: [{ formula: String.raw`\q{nitrogenPpm} \times \frac{14.007 + 3 \times 15.999}{14.007}` }],
-  },
-  {
-    kind: 'formula',
-    shows: 'potassiumNitratePpm',
+  }),
+  formula('potassiumNitratePpm', tex`\q{nitrogenPpm} \times \frac{39.098 + 14.007 + 3 \times 15.999}{14.007}`, {
     onlyWhen: hasFeed,
     says: 'And as potassium nitrate.',
     source: 'anderson-nitrate-2016, the two ways of reporting',
-    ways: [{ formula: String.raw`\q{nitrogenPpm} \times \frac{39.098 + 14.007 + 3 \times 15.999}{14.007}` }],
-  },
-  {
-    kind: 'formula',
-    shows: 'prussicPpm',
+  }),
+  byCase('prussicPpm', {
     onlyWhen: ({ prussicAcid }) => prussicAcid === 'tested',
     says: 'Prussic acid in dry matter.',
     ways: [
-      { when: ({ basis }) => basis === 'dry', formula: String.raw`\q{prussicPpmCount}` },
-      { formula: String.raw`\frac{\q{prussicPpmCount}}{\q{dryMatterPercent} / 100}` },
+      { when: ({ basis }) => basis === 'dry', formula: tex`\q{prussicPpmCount}` },
+      { formula: tex`\frac{\q{prussicPpmCount}}{\q{dryMatterPercent} / 100}` },
     ],
-  },
-  {
-    kind: 'formula',
-    shows: 'waterNitrogenMgPerL',
+  }),
+  byCase('waterNitrogenMgPerL', {
     onlyWhen: hasWater,
     says: 'The water’s nitrate, counted as nitrogen.',
     source: 'anderson-nitrate-2016, the two ways of reporting',
     ways: [
-      {
-        when: ({ waterNitrate }) => waterNitrate === 'no3',
-        formula: String.raw`\q{slipNitrateMgPerL} \times \frac{14.007}{14.007 + 3 \times 15.999}`,
-      },
-      { formula: String.raw`\q{slipNitrateMgPerL}` },
+      { when: ({ waterNitrate }) => waterNitrate === 'no3', formula: tex`\q{slipNitrateMgPerL} \times \frac{14.007}{14.007 + 3 \times 15.999}` },
+      { formula: tex`\q{slipNitrateMgPerL}` },
     ],
-  },
-  {
-    kind: 'formula',
-    shows: 'sulfateMgPerL',
+  }),
+  byCase('sulfateMgPerL', {
     onlyWhen: ({ waterSulfate }) => waterSulfate !== 'not-tested',
     says: 'The water’s sulfate as SO4. Where the slip may mean sulfur it is read so: three times as much.',
     source: 'virginia-spes-201, table 1',
     ways: [
-      { when: ({ waterSulfate }) => waterSulfate === 'so4', formula: String.raw`\q{slipSulfateMgPerL}` },
-      { formula: String.raw`\q{slipSulfateMgPerL} \times \frac{32.06 + 4 \times 15.999}{32.06}` },
+      { when: ({ waterSulfate }) => waterSulfate === 'so4', formula: tex`\q{slipSulfateMgPerL}` },
+      { formula: tex`\q{slipSulfateMgPerL} \times \frac{32.06 + 4 \times 15.999}{32.06}` },
     ],
-  },
-  {
-    kind: 'formula',
-    shows: 'saltsMgPerL',
+  }),
+  byCase('saltsMgPerL', {
     onlyWhen: ({ waterSalts }) => waterSalts !== 'not-tested',
     says: 'The water’s salts. From conductivity it is a rough figure.',
     source: 'servitech-water, factors for reports',
     ways: [
-      { when: ({ waterSalts }) => waterSalts === 'conductivity', formula: String.raw`640 \times \q{conductivityCount}` },
-      { formula: String.raw`\q{slipSaltsMgPerL}` },
+      { when: ({ waterSalts }) => waterSalts === 'conductivity', formula: tex`640 \times \q{conductivityCount}` },
+      { formula: tex`\q{slipSaltsMgPerL}` },
     ],
-  },
+  }),
 ];
 
 const daySteps: readonly Step<V, R>[] = [
-  {
-    kind: 'formula',
-    shows: 'drunkGal',
+  byCase('drunkGal', {
     onlyWhen: hasWater,
     says: 'What one animal drinks in a day.',
     source: 'k-state-watering-handbook, first paragraphs',
     ways: [
-      { when: ({ waterFrom }) => waterFrom === 'known', formula: String.raw`\q{waterGalPerDay}` },
-      { when: ({ waterFrom }) => waterFrom === 'summer', formula: String.raw`1.5 \times \frac{\q{weightLb}}{100}` },
-      { formula: String.raw`0.75 \times \frac{\q{weightLb}}{100}` },
+      { when: ({ waterFrom }) => waterFrom === 'known', formula: tex`\q{waterGalPerDay}` },
+      { when: ({ waterFrom }) => waterFrom === 'summer', formula: tex`1.5 \times \frac{\q{weightLb}}{100}` },
+      { formula: tex`0.75 \times \frac{\q{weightLb}}{100}` },
     ],
-  },
-  {
-    kind: 'formula',
-    shows: 'rationPpm',
+  }),
+  byCase('rationPpm', {
     onlyWhen: hasFeed,
     says: 'Nitrate nitrogen in all they eat.',
     ways: [
       {
         when: ({ otherFeed }) => otherFeed === 'tested',
-        formula: String.raw`\frac{\q{sharePercent}}{100} \times \q{nitrogenPpm} + (1 - \frac{\q{sharePercent}}{100}) \times \q{otherPpmCount}`,
+        formula: tex`\frac{\q{sharePercent}}{100} \times \q{nitrogenPpm} + (1 - \frac{\q{sharePercent}}{100}) \times \q{otherPpmCount}`,
       },
       {
         when: ({ otherFeed }) => otherFeed === 'untested',
-        formula: String.raw`\q{nitrogenPpm}`,
+        formula: tex`\q{nitrogenPpm}`,
         because: 'a feed that nobody tested is counted as high as this one',
       },
-      { formula: String.raw`\q{nitrogenPpm}`, because: 'they eat nothing else' },
+      { formula: tex`\q{nitrogenPpm}`, because: 'they eat nothing else' },
     ],
-  },
-  {
-    kind: 'formula',
-    shows: 'feedG',
+  }),
+  formula('feedG', tex`\frac{\q{eatenLbPerDay} \times 0.45359237 \times \q{rationPpm}}{1000}`, {
     onlyWhen: hasFeed,
     says: 'Grams a day from feed: a pound is 0.45359237 kg, and a ppm is a thousandth of a gram in each.',
     source: 'dairyland-nitrate, comment on the first class',
-    ways: [{ formula: String.raw`\frac{\q{eatenLbPerDay} \times 0.45359237 \times \q{rationPpm}}{1000}` }],
-  },
-  {
-    kind: 'formula',
-    shows: 'waterG',
+  }),
+  formula('waterG', tex`\frac{\q{drunkGal} \times 3.785411784 \times \q{waterNitrogenMgPerL}}{1000}`, {
     onlyWhen: hasWater,
     says: 'Grams a day from water: a gallon is 3.785411784 liters.',
-    ways: [{ formula: String.raw`\frac{\q{drunkGal} \times 3.785411784 \times \q{waterNitrogenMgPerL}}{1000}` }],
-  },
-  {
-    kind: 'formula',
-    shows: 'totalG',
-    onlyWhen: isDose,
-    says: 'Feed and water add.',
-    source: 'harty-nitrate',
-    ways: [{ formula: String.raw`\q{feedG} + \q{waterG}` }],
-  },
-  {
-    kind: 'formula',
-    shows: 'gPerCwt',
-    onlyWhen: isDose,
-    says: 'For each 100 lb of the animal.',
-    ways: [{ formula: String.raw`\frac{100 \times \q{totalG}}{\q{weightLb}}` }],
-  },
-  {
-    kind: 'formula',
-    shows: 'asFeedPpm',
+  }),
+  formula('totalG', tex`\q{feedG} + \q{waterG}`, { onlyWhen: isDose, says: 'Feed and water add.', source: 'harty-nitrate' }),
+  formula('gPerCwt', tex`\frac{100 \times \q{totalG}}{\q{weightLb}}`, { onlyWhen: isDose, says: 'For each 100 lb of the animal.' }),
+  formula('asFeedPpm', tex`\frac{1000 \times \q{totalG}}{\q{eatenLbPerDay} \times 0.45359237}`, {
     onlyWhen: (values) => hasFeed(values) && hasWater(values),
     says: 'The same amount as if it were all in what they eat, to hold it against the lists.',
-    ways: [{ formula: String.raw`\frac{1000 \times \q{totalG}}{\q{eatenLbPerDay} \times 0.45359237}` }],
-  },
+  }),
   {
     kind: 'rows',
     of: 'readings',
@@ -193,73 +138,43 @@ const daySteps: readonly Step<V, R>[] = [
 ];
 
 const mixSteps: readonly Step<V, R>[] = [
-  {
-    kind: 'formula',
-    shows: 'waterAsFeedPpm',
+  formula('waterAsFeedPpm', tex`\frac{1000 \times \q{waterG}}{\q{eatenLbPerDay} \times 0.45359237}`, {
     onlyWhen: isMixed,
     says: 'What the water puts on top, as if it were in the feed.',
-    ways: [{ formula: String.raw`\frac{1000 \times \q{waterG}}{\q{eatenLbPerDay} \times 0.45359237}` }],
-  },
-  {
-    kind: 'lookup',
-    shows: 'limitPpm',
+  }),
+  lookup('limitPpm', {
     onlyWhen: (values) => isMixed(values) && values.limitFrom === 'strictest',
     says: 'The lowest edge at which any of the lists sets a limit or warns.',
     source: 'servitech-nitrate, table 1',
-  },
-  {
-    kind: 'formula',
-    shows: 'limitPpm',
+  }),
+  formula('limitPpm', tex`\q{ownLimitPpmCount}`, {
     onlyWhen: (values) => isMixed(values) && values.limitFrom === 'own',
     says: 'The level that you were given.',
-    ways: [{ formula: String.raw`\q{ownLimitPpmCount}` }],
-  },
-  {
-    kind: 'formula',
-    shows: 'roomPpm',
-    onlyWhen: isMixed,
-    says: 'What the water leaves of it for feed.',
-    ways: [{ formula: String.raw`\q{limitPpm} - \q{waterAsFeedPpm}` }],
-  },
-  {
-    kind: 'formula',
-    shows: 'mixSharePercent',
+  }),
+  formula('roomPpm', tex`\q{limitPpm} - \q{waterAsFeedPpm}`, { onlyWhen: isMixed, says: 'What the water leaves of it for feed.' }),
+  byCase('mixSharePercent', {
     onlyWhen: isMixed,
     says: 'Share of this feed that brings the mix just to that, by dry matter.',
     source: 'amaglab-nitrate-mixing, equation solved for the share',
     ways: [
       { when: ({ roomPpm, otherPpmCount }) => roomPpm <= otherPpmCount, formula: '0', because: 'the other feed and the water leave no room' },
       { when: ({ roomPpm, nitrogenPpm }) => nitrogenPpm <= roomPpm, formula: '100', because: 'it is under that by itself' },
-      { formula: String.raw`\frac{100 \times (\q{roomPpm} - \q{otherPpmCount})}{\q{nitrogenPpm} - \q{otherPpmCount}}` },
+      { formula: tex`\frac{100 \times (\q{roomPpm} - \q{otherPpmCount})}{\q{nitrogenPpm} - \q{otherPpmCount}}` },
     ],
-  },
-  {
-    kind: 'lookup',
-    shows: 'listSharePercent',
+  }),
+  lookup('listSharePercent', {
     onlyWhen: isMixed,
     says: 'The smallest share that any list names for this value; 100 where none names one.',
     source: 'clemson-nitrate, dairyland-nitrate and servitech-nitrate',
-  },
-  {
-    kind: 'formula',
-    shows: 'leadSharePercent',
-    onlyWhen: isMixed,
-    says: 'The smaller of the two leads.',
-    ways: [{ formula: String.raw`\min(\q{mixSharePercent}, \q{listSharePercent})` }],
-  },
+  }),
+  formula('leadSharePercent', tex`\min(\q{mixSharePercent}, \q{listSharePercent})`, { onlyWhen: isMixed, says: 'The smaller of the two leads.' }),
 ];
 
 const rule = (
   shows: 'leastHeightIn' | 'killingFrostDays' | 'lightFrostDays' | 'afterDroughtDays' | 'ensiledDays',
   says: string,
   source: string,
-): Step<V, R> => ({
-  kind: 'lookup',
-  shows,
-  onlyWhen: isSorghum,
-  says,
-  source,
-});
+): Step<V, R> => lookup(shows, { onlyWhen: isSorghum, says, source });
 const ruleSteps: readonly Step<V, R>[] = [
   rule(
     'leastHeightIn',

@@ -1,8 +1,9 @@
 import { defineCalculator } from '../../kit/define.ts';
+import { byCase, formula, lookup, tex } from '../../kit/steps.ts';
 import { compute } from './compute.ts';
-import { evenSteps } from './evenSteps.ts';
 import { inputs } from './inputs.ts';
 import { quantities } from './quantities.ts';
+import { evenSteps } from './steps.ts';
 
 const jones = 'jones-keep-or-sell-2011, factors to consider';
 
@@ -42,16 +43,8 @@ export default defineCalculator({
 }).describe({
   question: 'Feed or sell?',
   lead: 'What it costs to feed a cow through, against selling her now and buying one back. The first question is the calf: it can turn the answer alone.',
-  searchWords: [
-    'drought destocking',
-    'sell cows or buy hay',
-    'keep or sell cows',
-    'buy back cows',
-    'culling in drought',
-    'break-even hay price',
-    'partial herd liquidation',
-    'replacement cost',
-  ],
+  searchWords:
+    'drought destocking, sell cows or buy hay, keep or sell cows, buy back cows, culling in drought, break-even hay price, partial herd liquidation, replacement cost',
   quantities,
   results: [
     {
@@ -79,96 +72,54 @@ export default defineCalculator({
     { of: 'byPrice' },
   ],
   steps: [
-    {
-      kind: 'formula',
-      shows: 'calfUsd',
+    formula('calfUsd', tex`\frac{\q{weanedPercent}}{100} \times \q{calfWeightLb} \times \frac{\q{calfPriceUsdPerCwt}}{100}`, {
       says: 'What a calf is worth to one cow: not every cow weans one.',
       source: 'gessner-2016, example herd',
-      ways: [{ formula: String.raw`\frac{\q{weanedPercent}}{100} \times \q{calfWeightLb} \times \frac{\q{calfPriceUsdPerCwt}}{100}` }],
-    },
-    {
-      kind: 'formula',
-      shows: 'countedCalfUsd',
+    }),
+    byCase('countedCalfUsd', {
       says: 'The line that turns the answer.',
       source: 'common practice',
       ways: [
-        { when: ({ isCalfSold }) => isCalfSold, formula: String.raw`\q{calfUsd}`, because: 'a calf is sold before you would buy back' },
+        { when: ({ isCalfSold }) => isCalfSold, formula: tex`\q{calfUsd}`, because: 'a calf is sold before you would buy back' },
         { formula: '0', because: 'no calf is sold before you would buy back' },
       ],
-    },
-    {
-      kind: 'formula',
-      shows: 'dailyCostUsdPerDay',
+    }),
+    byCase('dailyCostUsdPerDay', {
       says: 'What she costs a day.',
       source: jones,
       ways: [
-        { when: ({ dailyCostFrom }) => dailyCostFrom === 'known', formula: String.raw`\q{knownCostUsdPerDay}` },
-        { formula: String.raw`\frac{\q{hayFedLbPerDay} \times \q{hayPriceUsdPerTon}}{2000} + \q{otherUsdPerDay}` },
+        { when: ({ dailyCostFrom }) => dailyCostFrom === 'known', formula: tex`\q{knownCostUsdPerDay}` },
+        { formula: tex`\frac{\q{hayFedLbPerDay} \times \q{hayPriceUsdPerTon}}{2000} + \q{otherUsdPerDay}` },
       ],
-    },
-    {
-      kind: 'formula',
-      shows: 'agingUsd',
+    }),
+    byCase('agingUsd', {
       says: 'What a year of growing older takes off her, in a straight line to her worth as a cull.',
       source: 'common practice',
       ways: [
         { when: ({ agingFrom }) => agingFrom === 'none', formula: '0', because: 'the cow bought back would be as old' },
-        { when: ({ agingFrom }) => agingFrom === 'known', formula: String.raw`\q{knownAgingUsd}` },
-        { formula: String.raw`\frac{\q{cowWorthUsd} - \q{cullWorthUsd}}{\q{leftYears}}` },
+        { when: ({ agingFrom }) => agingFrom === 'known', formula: tex`\q{knownAgingUsd}` },
+        { formula: tex`\frac{\q{cowWorthUsd} - \q{cullWorthUsd}}{\q{leftYears}}` },
       ],
-    },
-    {
-      kind: 'formula',
-      shows: 'feedingUsd',
-      says: 'Keeping: feed and care.',
-      source: jones,
-      ways: [{ formula: String.raw`\q{dailyCostUsdPerDay} \times \q{keepDays}` }],
-    },
-    {
-      kind: 'formula',
-      shows: 'olderUsd',
-      says: 'Keeping: older.',
-      ways: [{ formula: String.raw`\frac{\q{agingUsd} \times \q{keepDays}}{365}` }],
-    },
-    {
-      kind: 'formula',
-      shows: 'lossUsd',
+    }),
+    formula('feedingUsd', tex`\q{dailyCostUsdPerDay} \times \q{keepDays}`, { says: 'Keeping: feed and care.', source: jones }),
+    formula('olderUsd', tex`\frac{\q{agingUsd} \times \q{keepDays}}{365}`, { says: 'Keeping: older.' }),
+    formula('lossUsd', tex`\q{likelyBuyBackUsd} \times \frac{\q{deathLossPercent}}{100} \times \frac{\q{keepDays}}{365}`, {
       says: 'Keeping: some die, and must be bought anyway.',
-      ways: [{ formula: String.raw`\q{likelyBuyBackUsd} \times \frac{\q{deathLossPercent}}{100} \times \frac{\q{keepDays}}{365}` }],
-    },
-    {
-      kind: 'formula',
-      shows: 'keepingUsd',
+    }),
+    formula('keepingUsd', tex`\q{feedingUsd} + \q{olderUsd} + \q{lossUsd} - \q{countedCalfUsd}`, {
       says: 'Cost of keeping, less the calf. Minus means that the calf more than pays for it.',
       source: jones,
-      ways: [{ formula: String.raw`\q{feedingUsd} + \q{olderUsd} + \q{lossUsd} - \q{countedCalfUsd}` }],
-    },
-    {
-      kind: 'formula',
-      shows: 'netSaleUsd',
-      says: 'Selling: the money that comes home.',
-      ways: [{ formula: String.raw`\q{saleUsd} - \q{saleCostsUsd}` }],
-    },
-    {
-      kind: 'formula',
-      shows: 'interestUsd',
+    }),
+    formula('netSaleUsd', tex`\q{saleUsd} - \q{saleCostsUsd}`, { says: 'Selling: the money that comes home.' }),
+    formula('interestUsd', tex`\q{netSaleUsd} \times \frac{\q{interestPercent}}{100} \times \frac{\q{keepDays}}{365}`, {
       says: 'Selling: what that money earns or saves meanwhile.',
       source: jones,
-      ways: [{ formula: String.raw`\q{netSaleUsd} \times \frac{\q{interestPercent}}{100} \times \frac{\q{keepDays}}{365}` }],
-    },
-    {
-      kind: 'formula',
-      shows: 'rebuyingUsd',
+    }),
+    formula('rebuyingUsd', tex`\q{likelyBuyBackUsd} + \q{buyBackCostsUsd} - \q{netSaleUsd} - \q{interestUsd}`, {
       says: 'Cost of selling and buying back at the likely price.',
       source: jones,
-      ways: [{ formula: String.raw`\q{likelyBuyBackUsd} + \q{buyBackCostsUsd} - \q{netSaleUsd} - \q{interestUsd}` }],
-    },
-    {
-      kind: 'formula',
-      shows: 'keepAdvantageUsd',
-      says: 'One against the other.',
-      ways: [{ formula: String.raw`\q{rebuyingUsd} - \q{keepingUsd}` }],
-    },
+    }),
+    formula('keepAdvantageUsd', tex`\q{rebuyingUsd} - \q{keepingUsd}`, { says: 'One against the other.' }),
     ...(
       [
         ['lowAdvantageUsd', 'lowBuyBackUsd', 'The same if cows are cheap then: the price changes, and with it what the dead ones cost.'],
@@ -180,28 +131,16 @@ export default defineCalculator({
       says,
       ways: [
         {
-          formula: String.raw`\q{keepAdvantageUsd} + (\q{${price}} - \q{likelyBuyBackUsd}) \times (1 - \frac{\q{deathLossPercent}}{100} \times \frac{\q{keepDays}}{365})`,
+          formula: tex`\q{keepAdvantageUsd} + (\q{${price}} - \q{likelyBuyBackUsd}) \times (1 - \frac{\q{deathLossPercent}}{100} \times \frac{\q{keepDays}}{365})`,
         },
       ] as const,
     })),
-    {
-      kind: 'lookup',
-      shows: 'verdict',
+    lookup('verdict', {
       says: 'If keeping saves even when cows are cheap, keep. If selling saves even when they are high, sell. Between, it depends on the price.',
       source: 'common practice',
-    },
-    {
-      kind: 'formula',
-      shows: 'withoutCalfUsd',
-      says: 'The answer without a calf.',
-      ways: [{ formula: String.raw`\q{keepAdvantageUsd} - \q{countedCalfUsd}` }],
-    },
-    {
-      kind: 'formula',
-      shows: 'withCalfUsd',
-      says: 'The answer with one.',
-      ways: [{ formula: String.raw`\q{withoutCalfUsd} + \q{calfUsd}` }],
-    },
+    }),
+    formula('withoutCalfUsd', tex`\q{keepAdvantageUsd} - \q{countedCalfUsd}`, { says: 'The answer without a calf.' }),
+    formula('withCalfUsd', tex`\q{withoutCalfUsd} + \q{calfUsd}`, { says: 'The answer with one.' }),
     ...evenSteps,
   ],
   cautions: [

@@ -1,6 +1,5 @@
-import type { UnitName } from '../../units/units.ts';
+import { amount, word } from '../../kit/quantities.ts';
 
-const amount = <U extends UnitName>(label: string, symbol: string, unit: U, digits = 0) => ({ kind: 'number', label, symbol, unit, digits }) as const;
 const dollars = (label: string, symbol: string, digits = 0) => amount(label, symbol, 'usd', digits);
 
 export const quantities = {
@@ -15,21 +14,17 @@ export const quantities = {
   netSaleUsd: dollars('Money from the sale', 'P'),
   interestUsd: dollars('Interest on it', 'I'),
   rebuyingUsd: dollars('Cost of selling a cow and buying back', 'R'),
-  verdict: {
-    kind: 'word',
-    label: 'By these numbers',
-    words: {
-      keep: 'Keep and feed, even if cows are cheap to buy back',
-      sell: 'Sell and buy back, even if cows are high then',
-      depends: 'It depends on what a cow costs when you buy back',
-    },
-  },
+  verdict: word('By these numbers', {
+    keep: 'Keep and feed, even if cows are cheap to buy back',
+    sell: 'Sell and buy back, even if cows are high then',
+    depends: 'It depends on what a cow costs when you buy back',
+  }),
   keepAdvantageUsd: dollars('Keeping saves, a cow (minus: selling saves)', 'A', -1),
   lowAdvantageUsd: dollars('Keeping saves if cows are cheap then', 'A_{low}', -1),
   highAdvantageUsd: dollars('Keeping saves if cows are high then', 'A_{high}', -1),
   withCalfUsd: dollars('Keeping saves if a calf is sold in the time', 'A_{calf}', -1),
   withoutCalfUsd: dollars('Keeping saves if no calf is sold in the time', 'A_{none}', -1),
-  calfTurnsIt: { kind: 'word', label: 'Does the calf alone turn the answer?', words: { yes: 'Yes', no: 'No' } },
+  calfTurnsIt: word('Does the calf alone turn the answer?', { yes: 'Yes', no: 'No' }),
   evenDays: amount('Days of feeding where both cost the same', 't_{even}', 'd'),
   evenBuyBackUsd: dollars('Buy-back price where both cost the same', 'B_{even}', -1),
   evenCostUsdPerDay: amount('Cost a day where both cost the same', 'c_{even}', 'usd/d', 2),
@@ -43,17 +38,13 @@ export const quantities = {
     kind: 'rows',
     label: 'What the answer depends on most',
     columns: {
-      input: {
-        kind: 'word',
-        label: 'Only this moved',
-        words: {
-          'buy-back': 'Buy-back price, cheap to high',
-          calf: 'Calf, none sold to one sold',
-          days: 'Days until you buy back',
-          'daily-cost': 'Cost a day',
-          sale: 'What she brings today',
-        },
-      },
+      input: word('Only this moved', {
+        'buy-back': 'Buy-back price, cheap to high',
+        calf: 'Calf, none sold to one sold',
+        days: 'Days until you buy back',
+        'daily-cost': 'Cost a day',
+        sale: 'What she brings today',
+      }),
       lowEndUsd: dollars('Keeping saves at the low end', 'A_1', -1),
       highEndUsd: dollars('Keeping saves at the high end', 'A_2', -1),
       swingUsd: dollars('Between them', 'D', -1),

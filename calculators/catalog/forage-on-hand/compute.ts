@@ -7,7 +7,9 @@ import { dryMatterPercent } from '../../math/forage/dryMatterPercent.ts';
 import { eatenLbPerAc as shareEatenLbPerAc } from '../../math/forage/eatenLbPerAc.ts';
 import { frameAreaFt2 as areaOfFrameFt2, type Frame } from '../../math/forage/frameAreaFt2.ts';
 import { grazingDays } from '../../math/forage/grazingDays.ts';
+import { linearFit } from '../../math/forage/linearFit.ts';
 import { onDryBasis } from '../../math/forage/onDryBasis.ts';
+import { fewestPairs, plateMeterCalibration } from '../../math/forage/plateMeterCalibration.ts';
 import { plotsNeeded } from '../../math/forage/plotsNeeded.ts';
 import { sampleInterval } from '../../math/forage/sampleInterval.ts';
 import { stickDensity } from '../../math/forage/stickDensity.ts';
@@ -16,11 +18,94 @@ import { animalUnitMonthLb } from '../../math/herd/animalUnitMonthLb.ts';
 import { dailyIntakeLb } from '../../math/herd/dailyIntakeLb.ts';
 import { monthRule } from '../../math/herd/monthRule.ts';
 import { studentQuantile } from '../../math/special/studentQuantile.ts';
+import { airDryPercentByGroup } from '../../tables/dryMatterByStage.ts';
 import { grazedShareByDays } from '../../tables/harvestShare.ts';
-import type { inputs } from './inputs.ts';
-import { plateOf } from './plate.ts';
-import { airDryPercentOf, densityOf } from './stands.ts';
-import { isByHeight, isCutHigh } from './ways.ts';
+import { type HeightDensity, heightDensity } from '../../tables/heightDensity.ts';
+import { type Condition, type Grass, type inputs, isByHeight, isCutHigh, type placeInputs, type Stage, type Stand } from './inputs.ts';
+
+const sumOf = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0);
+const densities: readonly HeightDensity[] = heightDensity;
+
+/** Least and most pounds in an acre-inch that the table prints for a stand. */
+export function densityOf(stand: Stand, condition: Condition): readonly [low: number, high: number] {
+  const found = densities.find((each) => each.stand === stand && each.condition === condition);
+  if (!found) throw new RangeError(`densityOf needs a line of the table, got ${stand}, ${condition}`);
+  return found.lbPerAcreInch;
+}
+
+/** Air-dry weight in a hundred of green weight. */
+export function airDryPercentOf(grass: Grass, stage: Stage): number {
+  const found = airDryPercentByGroup.find(({ group }) => group === grass);
+  if (!found) throw new RangeError(`airDryPercentOf needs a group of the table, got ${grass}`);
+  return {
+    'before-heading': found.beforeHeading,
+    headed: found.headed,
+    'seed-ripe': found.seedRipe,
+    'leaves-dry': found.leavesDry,
+    dormant: found.dormant,
+  }[stage];
+}
+
+type Read = Pick<ValuesOf<typeof placeInputs>, 'way' | 'platePairs' | 'plateReadings'>;
+
+/** The line of the place's own clips, and what it makes of each reading. Without a plate everything is empty. */
+export function plateOf({ way, platePairs, plateReadings }: Read, surePercent: number, clipLbPerAc: (greenG: number) => number) {
+  const pairs = (way === 'plate' ? platePairs : []).map(({ pairReadingCount, greenG }) => ({
+    pairReadingCount,
+    greenG,
+    pairLbPerAc: clipLbPerAc(greenG),
+  }));
+  const count = pairs.length;
+  const pairMeanReadingCount = count === 0 ? 0 : sumOf(pairs.map((pair) => pair.pairReadingCount)) / count;
+  const pairMeanLbPerAc = count === 0 ? 0 : sumOf(pairs.map((pair) => pair.pairLbPerAc)) / count;
+  const { slope, intercept } =
+    count === 0
+      ? { slope: 0, intercept: 0 }
+      : plateMeterCalibration(pairs.map(({ pairReadingCount, pairLbPerAc }) => ({ reading: pairReadingCount, lbPerAc: pairLbPerAc })));
+  const pairLines = pairs.map((pair) => ({
+    ...pair,
+    readingSquaredRatio: (pair.pairReadingCount - pairMeanReadingCount) ** 2,
+    productRatio: (pair.pairReadingCount - pairMeanReadingCount) * (pair.pairLbPerAc - pairMeanLbPerAc),
+    offLineRatio: (pair.pairLbPerAc - intercept - slope * pair.pairReadingCount) ** 2,
+  }));
+  const readingSpreadRatio = sumOf(pairLines.map((pair) => pair.readingSquaredRatio));
+  const offLineSumRatio = sumOf(pairLines.map((pair) => pair.offLineRatio));
+  const readings = (way === 'plate' ? plateReadings : []).map(({ readingCount }) => readingCount);
+  const meanReadingCount = readings.length === 0 ? 0 : sumOf(readings) / readings.length;
+  const lineTRatio = count === 0 ? 0 : studentQuantile(0.5 + surePercent / 200, count - 2);
+  const scatterLbPerAc = count === 0 ? 0 : Math.sqrt(offLineSumRatio / (count - 2));
+  return {
+    pairLines,
+    pairCount: count,
+    pairReadingSumCount: sumOf(pairs.map((pair) => pair.pairReadingCount)),
+    pairSumLbPerAc: sumOf(pairs.map((pair) => pair.pairLbPerAc)),
+    pairMeanReadingCount,
+    pairMeanLbPerAc,
+    readingSpreadRatio,
+    productSumRatio: sumOf(pairLines.map((pair) => pair.productRatio)),
+    offLineSumRatio,
+    plateSlopeLbPerAc: slope,
+    plateStartLbPerAc: intercept,
+    readings,
+    readingSumCount: sumOf(readings),
+    meanReadingCount,
+    lineTRatio,
+    scatterLbPerAc,
+    lineOffLbPerAc:
+      count === 0 ? 0 : lineTRatio * scatterLbPerAc * Math.sqrt(1 / count + (meanReadingCount - pairMeanReadingCount) ** 2 / readingSpreadRatio),
+  };
+}
+
+/** What keeps ten clips from being a line: none, a plate that always read the same, or clips that do not get heavier as it rises. */
+export function plateFault({ way, platePairs, plateReadings }: Read): 'few' | 'same' | 'falls' | 'nothing' | 'none' {
+  if (way !== 'plate') return 'none';
+  if (platePairs.length < fewestPairs) return 'few';
+  const pairs = platePairs.map(({ pairReadingCount, greenG }): [number, number] => [pairReadingCount, greenG]);
+  if (new Set(pairs.map(([reading]) => reading)).size === 1) return 'same';
+  const { slope, intercept } = linearFit(pairs);
+  if (slope <= 0) return 'falls';
+  return plateReadings.every(({ readingCount }) => intercept + slope * readingCount <= 0) ? 'nothing' : 'none';
+}
 
 type Asked = ValuesOf<typeof inputs>;
 
@@ -65,7 +150,6 @@ function densityFrom(
   return { used: (low + high) / 2, low, high };
 }
 const monthLbOf = (rule: ReturnType<typeof monthRule>): number => animalUnitMonthLb({ animalUnits: 1, ...rule });
-const sumOf = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0);
 
 export function compute(asked: Asked) {
   const { way, areaAc, reachPercent, surePercent } = asked;

@@ -1,40 +1,17 @@
 import { defineCalculator } from '../../kit/define.ts';
 import { toxicFescueIn } from '../../tables/forageHeights.ts';
 import { intakeFallsBelowLbPerAc } from '../../tables/harvestShare.ts';
+import { refusals } from './cautions.ts';
 import { compute } from './compute.ts';
-import { feedSteps } from './feedSteps.ts';
-import { inputs } from './inputs.ts';
-import { measureSteps } from './measureSteps.ts';
+import { inputs, isClipping, isCutHigh, isCutUnsaid, isRecalled } from './inputs.ts';
 import { quantities } from './quantities.ts';
-import { refusals } from './refusals.ts';
-import { isRecalled } from './stands.ts';
-import { isClipping, isCutHigh, isCutUnsaid } from './ways.ts';
+import { feedSteps, measureSteps } from './steps.ts';
 
-export default defineCalculator({
-  slug: 'forage-on-hand',
-  version: 1,
-  title: 'Forage on hand',
-  inputs,
-  refusals,
-  compute,
-}).describe({
+export default defineCalculator({ slug: 'forage-on-hand', version: 1, title: 'Forage on hand', inputs, refusals, compute }).describe({
   question: 'How much forage stands here, how many days is it?',
   lead: 'Clip and weigh, or measure heights, and get the pounds an acre, the days of grazing with their range, and how many plots it takes to know.',
-  searchWords: [
-    'forage inventory',
-    'how much grass do I have',
-    'clip and weigh',
-    'grazing stick',
-    'plate meter',
-    'rising plate meter',
-    'pasture stick',
-    'pounds per acre inch',
-    'dry matter per acre',
-    'standing crop',
-    'how many clippings',
-    'grazing days',
-    'forage budget',
-  ],
+  searchWords:
+    'forage inventory, how much grass do I have, clip and weigh, grazing stick, plate meter, rising plate meter, pasture stick, pounds per acre inch, dry matter per acre, standing crop, how many clippings, grazing days, forage budget',
   quantities,
   results: [
     {
@@ -50,10 +27,7 @@ export default defineCalculator({
               : '{low} to {high}, by how much your places differ; it should hold {surePercent} of the time',
       },
     },
-    {
-      of: 'availableLbPerAc',
-      range: { low: 'lowAvailableLbPerAc', high: 'highAvailableLbPerAc', says: '{low} to {high}' },
-    },
+    { of: 'availableLbPerAc', range: { low: 'lowAvailableLbPerAc', high: 'highAvailableLbPerAc', says: '{low} to {high}' } },
     { of: 'cutHighGrazingDays', when: isCutUnsaid },
     { of: 'standingLbPerAc', when: (values) => !isCutHigh(values) },
     { of: 'stubbleKeptLbPerAc', when: (values) => !isCutHigh(values) },

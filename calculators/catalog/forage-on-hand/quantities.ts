@@ -1,6 +1,5 @@
-import type { UnitName } from '../../units/units.ts';
+import { amount } from '../../kit/quantities.ts';
 
-const amount = <U extends UnitName>(label: string, symbol: string, unit: U, digits = 0) => ({ kind: 'number', label, symbol, unit, digits }) as const;
 const offSquaredRatio = amount('Off the mean as a share of it, squared', 'e^2', 'ratio', 3);
 
 export const quantities = {
@@ -50,11 +49,7 @@ export const quantities = {
   scatterLbPerAc: amount('How far the clips scatter about your line', 's_p', 'lb/ac', -1),
   lineOffLbPerAc: amount('Your line may be off by', 'E_p', 'lb/ac', -1),
   plotSumLbPerAc: amount('Plots added up', 'M_{sum}', 'lb/ac', -1),
-  heightLines: {
-    kind: 'rows',
-    label: 'Each height',
-    columns: { heightIn: amount('Height', 'H_i', 'in', 1), offSquaredRatio },
-  },
+  heightLines: { kind: 'rows', label: 'Each height', columns: { heightIn: amount('Height', 'H_i', 'in', 1), offSquaredRatio } },
   heightSumIn: amount('Heights added up', 'H_{sum}', 'in', 1),
   clipLines: {
     kind: 'rows',

@@ -11,8 +11,7 @@ import { wholeUnits } from '../../math/hay/wholeUnits.ts';
 import { dailyIntakeLb } from '../../math/herd/dailyIntakeLb.ts';
 import { lowerCriticalTemperatureF, type WetCoatRule } from '../../tables/coldStress.ts';
 import { feederWaste } from '../../tables/feederWaste.ts';
-import type { Values } from './inputs.ts';
-import { cattleKinds } from './stock.ts';
+import { cattleKinds, type Values } from './inputs.ts';
 
 const poundsPerTon = 2000;
 /** Mean length of a month, days: 365.25 / 12. */

@@ -1,10 +1,8 @@
 import { defineCalculator } from '../../kit/define.ts';
 import { compute, ownByTable } from './compute.ts';
-import { inputs, type Values } from './inputs.ts';
+import { inputs, stockWords, type Values } from './inputs.ts';
 import { quantities } from './quantities.ts';
-import { buys, isWet, savesByFeeder, savesByRoof } from './step.ts';
-import { steps } from './steps.ts';
-import { stockWords } from './stock.ts';
+import { buys, isWet, savesByFeeder, savesByRoof, steps } from './steps.ts';
 
 const longestDays = 400;
 const oldestMonths = 18;
@@ -71,20 +69,8 @@ export default defineCalculator({
 }).describe({
   question: 'How much hay gets me to grass?',
   lead: 'Tons, bales, loads and money from the first day on hay to turn-out, for your own herd, with the hay that you have and what storing and feeding lose.',
-  searchWords: [
-    'how much hay do I need',
-    'how many bales of hay per cow',
-    'winter hay needs',
-    'hay for 50 cows',
-    'hay shortage',
-    'running out of hay',
-    'buying hay in a drought',
-    'hay budget',
-    'hay inventory',
-    'hay waste',
-    'cost to winter a cow',
-    'round bales a day',
-  ],
+  searchWords:
+    'how much hay do I need, how many bales of hay per cow, winter hay needs, hay for 50 cows, hay shortage, running out of hay, buying hay in a drought, hay budget, hay inventory, hay waste, cost to winter a cow, round bales a day',
   quantities,
   results: [
     { of: 'haveTon', range: { low: 'lowHaveTon', high: 'highHaveTon', says: '{low} if they eat 15 % less than the guide, {high} if 15 % more' } },

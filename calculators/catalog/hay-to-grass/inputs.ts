@@ -1,30 +1,322 @@
-import { choice, type ValuesOf } from '../../kit/inputs.ts';
-import { managementInputs } from './managementInputs.ts';
-import { placeInputs } from './placeInputs.ts';
+import { choice, date, number, rows, type ValuesOf, yesNo } from '../../kit/inputs.ts';
+import { likelyIntakePercent } from '../../math/herd/likelyIntakePercent.ts';
+import type { feederWaste } from '../../tables/feederWaste.ts';
+
+const cow = (quality: 'low' | 'average' | 'high', weightLb: number) => ({
+  weightLb,
+  intakePercent: likelyIntakePercent('beef-cow', 'dry', quality),
+  nursingPercent: likelyIntakePercent('beef-cow', 'lactating', quality),
+});
+/** Kinds of stock by option. */
+export const stockWords = {
+  cow: 'Beef cow on fair hay',
+  'cow-poor-hay': 'Beef cow on poor hay (under 7 % protein)',
+  'cow-good-hay': 'Beef cow on good hay',
+  heifer: 'Bred heifer',
+  bull: 'Bull',
+  growing: 'Stocker or growing heifer',
+  calf: 'Calf on its mother, eating some hay',
+  ewe: 'Ewe',
+  'ewe-late': 'Ewe, last six weeks before lambing',
+  lamb: 'Growing lamb',
+  doe: 'Doe',
+  horse: 'Horse or mare',
+  other: 'Something else',
+} as const;
+
+const cattle = 'Beef cattle';
+const small = 'Sheep and goats';
+// Weights are common ones and only start the field. A ram or an open cow eats as the dry animal of its kind.
+const stock = choice('Kind of stock', 'cow', {
+  options: {
+    cow: { label: stockWords.cow, group: cattle, fills: cow('average', 1250) },
+    'cow-poor-hay': { label: stockWords['cow-poor-hay'], group: cattle, fills: cow('low', 1250) },
+    'cow-good-hay': { label: stockWords['cow-good-hay'], group: cattle, fills: cow('high', 1250) },
+    heifer: { label: stockWords.heifer, group: cattle, fills: cow('average', 950) },
+    bull: { label: stockWords.bull, group: cattle, fills: { weightLb: 1900, intakePercent: 2, hasBirths: 'no' } },
+    growing: {
+      label: stockWords.growing,
+      group: cattle,
+      fills: { weightLb: 600, intakePercent: likelyIntakePercent('growing-cattle', 'stocker'), hasBirths: 'no' },
+    },
+    calf: {
+      label: stockWords.calf,
+      group: cattle,
+      fills: { weightLb: 300, intakePercent: likelyIntakePercent('nursing-calf', 'forage beside milk'), hasBirths: 'no' },
+    },
+    ewe: {
+      label: stockWords.ewe,
+      group: small,
+      fills: {
+        weightLb: 160,
+        intakePercent: likelyIntakePercent('sheep', 'ewe, maintenance'),
+        nursingPercent: likelyIntakePercent('sheep', 'ewe, nursing twins'),
+      },
+    },
+    'ewe-late': {
+      label: stockWords['ewe-late'],
+      group: small,
+      fills: {
+        weightLb: 170,
+        intakePercent: likelyIntakePercent('sheep', 'ewe, late gestation'),
+        nursingPercent: likelyIntakePercent('sheep', 'ewe, nursing twins'),
+      },
+    },
+    lamb: {
+      label: stockWords.lamb,
+      group: small,
+      fills: { weightLb: 80, intakePercent: likelyIntakePercent('sheep', 'lamb, growing'), hasBirths: 'no' },
+    },
+    doe: { label: stockWords.doe, group: small, fills: { weightLb: 120, intakePercent: 2, nursingPercent: likelyIntakePercent('goat', 'doe') } },
+    horse: {
+      label: stockWords.horse,
+      group: 'Horses',
+      fills: {
+        weightLb: 1100,
+        intakePercent: likelyIntakePercent('horse', 'maintenance'),
+        nursingPercent: likelyIntakePercent('horse', 'nursing mare'),
+      },
+    },
+    other: { label: stockWords.other, group: 'Other' },
+  },
+  help: 'Choosing one fills in weight and appetite; mend them to fit yours.',
+});
+
+/** The rule for cold was made for beef cattle. */
+export const cattleKinds: ReadonlySet<string> = new Set(['cow', 'cow-poor-hay', 'cow-good-hay', 'heifer', 'bull', 'growing', 'calf']);
+
+export const herd = rows({
+  label: 'The herd',
+  help: 'A line for each kind. The head count stands with the management, so that selling some can be set beside keeping all.',
+  rowName: 'kind of stock',
+  maxRows: 10,
+  columns: {
+    stock,
+    countHead: number('Head', 'n', 'head', [0, 20000], 45, {
+      belongsTo: 'management',
+      usual: 'herdHead',
+      whole: true,
+      help: 'Those that will be here and on hay.',
+    }),
+    weightLb: number('Weight of one', 'W', 'lb', [20, 3500], 1250, {
+      usual: 'animalLb',
+      field: 'Scale, or a tape around the heart girth.',
+      ask: 'What did your last culls weigh on the sale tickets? Take the mean of three or more. Guesses run light.',
+    }),
+    intakePercent: number('Eats in a day, of its weight', 'i', 'pct', [0.5, 8], 2.2, {
+      help: 'With the water out, as percent of weight. Before birth, if there is one.',
+      ask: 'Leave what the kind filled in. Guides miss by about 15 % either way, and the result shows that range.',
+    }),
+    hasBirths: yesNo('Calves, lambs, kids or foals while on hay', true),
+    birthDay: date('Middle of that season', '2027-03-10', {
+      shownWhen: { hasBirths: 'yes' },
+      ask: 'By which day will half of them have calved or lambed? Count 283 days from the middle of breeding for cows, 147 for ewes.',
+    }),
+    nursingPercent: number('Eats when nursing, of its weight', 'j', 'pct', [0.5, 8], 2.5, { shownWhen: { hasBirths: 'yes' } }),
+  },
+  default: [
+    { stock: 'cow', countHead: 45, weightLb: 1250, intakePercent: 2.2, hasBirths: true, birthDay: '2027-03-10', nursingPercent: 2.5 },
+    { stock: 'bull', countHead: 2, weightLb: 1900, intakePercent: 2, hasBirths: false, birthDay: '2027-03-10', nursingPercent: 2.5 },
+    { stock: 'ewe', countHead: 60, weightLb: 160, intakePercent: 2, hasBirths: true, birthDay: '2027-03-25', nursingPercent: 4 },
+  ],
+});
+
+/** Answers that mean that there is hay on hand. */
+export const hasHay = ['at-baling', 'now'] as const;
+
+export const placeInputs = {
+  fromDay: date('First day on hay', '2026-11-01', { help: 'Today, if they are on hay already.' }),
+  toDay: date('Turn-out, first day back on grass', '2027-04-20', {
+    ask: 'When was the grass ready in a late spring? After a drought add ten days to two weeks.',
+    field: 'Let the height of the grass decide when it comes. This day is for the plan.',
+  }),
+  herd,
+  beside: choice('Other feed in that time', 'none', {
+    options: { none: 'Hay alone', standing: 'Some standing feed', daily: 'Some fed every day', both: 'Both' },
+  }),
+  standingLb: number('Standing feed that they will eat', 'F', 'lb', [0, 50_000_000], 20_000, {
+    shownWhen: { beside: ['standing', 'both'] },
+    help: 'Stockpile, stalks or winter range, water out, after what is trampled and left.',
+    ask: 'How many days would it carry them? Days times what the herd eats in a day.',
+  }),
+  otherFeedLbPerDay: number('Other feed, whole herd', 'G', 'lb/d', [0, 2_000_000], 100, {
+    shownWhen: { beside: ['daily', 'both'] },
+    help: 'Silage, cubes, grain or straw, water out. It is taken to spare hay pound for pound.',
+    ask: 'Pounds as fed times the share that is not water: 0.9 for cubes and grain, about 0.35 for silage.',
+  }),
+  isColdCounted: yesNo('Count the cold', false, {
+    help: 'For cattle: about 1 % more feed for each degree below what the coat can stand. For a wet coat some say 2 %.',
+  }),
+  coat: choice('Coat on those days', 'dry-winter', {
+    options: { wet: 'Wet or muddy', 'dry-fall': 'Dry, fall coat', 'dry-winter': 'Dry, winter coat', 'dry-heavy-winter': 'Dry, heavy winter coat' },
+    shownWhen: { isColdCounted: 'yes' },
+  }),
+  coldDays: number('Cold days in that time', 'K', 'd', [0, 400], 30, { shownWhen: { isColdCounted: 'yes' } }),
+  feelsLikeF: number('What it feels like on those days', 'T', 'f', [-60, 80], 15, {
+    shownWhen: { isColdCounted: 'yes' },
+    help: 'Mean of day and night, with the wind counted.',
+    ask: 'Use the wind chill of the weather report, or the air temperature behind a good windbreak.',
+  }),
+  onHand: choice('Hay that you have already', 'at-baling', {
+    options: { none: 'None', 'at-baling': 'Yes, weight as it was baled', now: 'Yes, weighed since' },
+  }),
+  ownCount: number('Bales on hand', 'b', 'count', [0, 100_000], 60, { whole: true, shownWhen: { onHand: hasHay } }),
+  ownBaleLb: number('Weight of one of them', 'w', 'lb', [20, 3000], 950, {
+    usual: 'baleLb',
+    shownWhen: { onHand: hasHay },
+    field: 'Three bales on a scale ticket. Most people guess high by a tenth or more.',
+  }),
+  baledDay: date('Day it was baled', '2026-06-15', { shownWhen: { onHand: hasHay } }),
+  weighedDay: date('Day it was weighed', '2026-10-15', { shownWhen: { onHand: 'now' } }),
+  moisturePercent: number('Water in the hay', 'm', 'pct', [0, 80], 15, {
+    usual: 'hayMoisturePercent',
+    help: 'Cured hay holds about 15 %, wrapped bales 40 to 60 %.',
+    field: 'A hay probe in several bales, or the lab slip: 100 less the dry matter.',
+  }),
+  yearlyRain: choice('Rain in a usual year', 'middle', {
+    options: { dry: 'Under 25 in', middle: '25 to 40 in', wet: 'Over 40 in' },
+    help: 'Hay left outside loses more where it rains more.',
+  }),
+  pricedBy: choice('Price of the hay to buy', 'ton', {
+    options: { ton: 'One price, by the ton', bale: 'One price, by the bale', range: 'Low, likely, high, by the ton' },
+  }),
+  priceUsdPerTon: number('Price, likely', 'p', 'usd/ton', [0, 3000], 135, {
+    usual: 'hayUsdPerTon',
+    shownWhen: { pricedBy: ['ton', 'range'] },
+    help: 'At the seller’s gate. It depends on the year, the test and the bale: note the day that you saw it.',
+  }),
+  lowPriceUsdPerTon: number('Price, low', 'p_l', 'usd/ton', [0, 3000], 100, { usual: 'hayUsdPerTon', shownWhen: { pricedBy: 'range' } }),
+  highPriceUsdPerTon: number('Price, high', 'p_h', 'usd/ton', [0, 3000], 200, { usual: 'hayUsdPerTon', shownWhen: { pricedBy: 'range' } }),
+  balePriceUsd: number('Price of a bale', 'p_b', 'usd', [0, 2000], 65, {
+    usual: 'baleUsd',
+    shownWhen: { pricedBy: 'bale' },
+    help: 'At the seller’s gate. Weigh one before you agree.',
+  }),
+  freightUsdPerLoad: number('Freight for a load', 'f_L', 'usd/load', [0, 20_000], 400, {
+    usual: 'freightUsdPerLoad',
+    help: 'A load that is half full costs the same trip. 0 if the price is delivered.',
+    ask: 'Loaded miles times the rate for a mile.',
+  }),
+};
+
+const methods = {
+  'ground-uncovered': { label: 'On the ground, no cover' },
+  'raised-uncovered': { label: 'Off the ground, no cover' },
+  'ground-covered': { label: 'On the ground, covered' },
+  'raised-covered': { label: 'Off the ground, covered' },
+  roof: { label: 'Under a roof, open sides' },
+  barn: { label: 'In a closed barn' },
+} as const;
+type Method = keyof typeof methods;
+/** The six that the table knows, for fields that show only with them. */
+const byTable: readonly Method[] = ['ground-uncovered', 'raised-uncovered', 'ground-covered', 'raised-covered', 'roof', 'barn'];
+
+const feeders = {
+  cone: { label: 'Cone feeder, bale hangs inside' },
+  'ring-sheeted': { label: 'Ring with a sheeted bottom' },
+  'ring-open': { label: 'Open ring' },
+  'ring-poly': { label: 'Poly ring' },
+  trailer: { label: 'Feeding trailer' },
+  cradle: { label: 'Cradle' },
+  'square-rack': { label: 'Square bales in a rack' },
+  'round-rack': { label: 'Round bales in a rack' },
+  'no-rack': { label: 'Bales set out, nothing around them' },
+  unrolled: { label: 'Unrolled, more than a day of hay at once' },
+} as const satisfies Readonly<Record<(typeof feederWaste)[number]['feeder'], { readonly label: string }>>;
+
+const known = { label: 'I know my own loss' } as const;
+
+export const managementInputs = {
+  ownStorage: choice('How the hay on hand is stored', 'barn', {
+    options: { ...methods, rind: 'I cut one open and measured the rind', known },
+    belongsTo: 'management',
+    shownWhen: { onHand: hasHay },
+  }),
+  knownOwnPercent: number('Loss of the hay on hand, still to come', 's_o', 'pct', [0, 90], 5, {
+    belongsTo: 'management',
+    shownWhen: { onHand: hasHay, ownStorage: 'known' },
+  }),
+  rindIn: number('Spoiled rind', 't', 'in', [0, 15], 4, {
+    belongsTo: 'management',
+    usual: 'rindIn',
+    shownWhen: { onHand: hasHay, ownStorage: 'rind' },
+    field: 'Cut in from the side of a bale that is like the rest, to where the hay is bright.',
+  }),
+  ownDiameterFt: number('Diameter of those bales', 'D_o', 'ft', [3, 7], 5, {
+    belongsTo: 'management',
+    shownWhen: { onHand: hasHay, ownStorage: 'rind' },
+  }),
+  storage: choice('How the bought hay is stored', 'ground-uncovered', { options: { ...methods, known }, belongsTo: 'management' }),
+  knownStoragePercent: number('Lost in storage, of what was stacked', 's_k', 'pct', [0, 90], 10, {
+    belongsTo: 'management',
+    shownWhen: { storage: 'known' },
+  }),
+  storedFrom: choice('How long it stands, on average', 'half', {
+    options: { half: 'Half of the days on hay', months: 'I give the months' },
+    belongsTo: 'management',
+    shownWhen: { storage: byTable },
+    help: 'Hay that is fed down evenly stands half of the time on average.',
+  }),
+  storedMonths: number('Months in storage, on average', 'M_s', 'mo', [0, 18], 4, {
+    belongsTo: 'management',
+    shownWhen: { storage: byTable, storedFrom: 'months' },
+    ask: 'Which month was it stacked, and which is the middle of feeding?',
+  }),
+  feeder: choice('How it is fed', 'ring-open', {
+    options: { ...feeders, known: 'I know what is wasted' },
+    belongsTo: 'management',
+    help: 'From trials with good hay. Poor hay is wasted more.',
+  }),
+  knownFeedingPercent: number('Lost in feeding, of what is put out', 'f_k', 'pct', [0, 90], 20, {
+    belongsTo: 'management',
+    shownWhen: { feeder: 'known' },
+    ask: 'Rake up and weigh what lies around one bale when it is gone, against the weight of the bale.',
+  }),
+  baleFrom: choice('Bales to buy', 'weighed', {
+    options: { weighed: 'I know what one weighs', round: 'Round, by size', square: 'Square, by size' },
+    belongsTo: 'management',
+  }),
+  baleLb: number('Weight of a bale to buy', 'w_k', 'lb', [20, 3000], 1000, {
+    belongsTo: 'management',
+    usual: 'baleLb',
+    shownWhen: { baleFrom: 'weighed' },
+    field: 'Three of the seller’s bales on a scale ticket. Most people guess high by a tenth or more.',
+  }),
+  widthFt: number('Width', 'c', 'ft', [1, 6], 4, {
+    belongsTo: 'management',
+    shownWhen: { baleFrom: ['round', 'square'] },
+    help: 'The first number of a size: a 4x5 is 4 ft wide.',
+  }),
+  diameterFt: number('Diameter', 'D', 'ft', [2, 7], 5, { belongsTo: 'management', shownWhen: { baleFrom: 'round' } }),
+  heightFt: number('Height', 'h', 'ft', [1, 6], 3, { belongsTo: 'management', shownWhen: { baleFrom: 'square' } }),
+  lengthFt: number('Length', 'l', 'ft', [2, 10], 8, { belongsTo: 'management', shownWhen: { baleFrom: 'square' } }),
+  densityLbPerFt3: number('How tight they are', 'd_b', 'lb/cuft', [4, 40], 10, {
+    belongsTo: 'management',
+    usual: 'baleDensityLbPerFt3',
+    shownWhen: { baleFrom: ['round', 'square'] },
+    help: 'Round bales: 9 soft, 11 usual, 12 tight. Large squares run tighter.',
+  }),
+  loadCount: number('Bales in a load', 'L', 'count', [1, 2000], 34, {
+    belongsTo: 'management',
+    whole: true,
+    ask: 'Ask the trucker. The legal weight or the width is the limit, whichever comes first.',
+  }),
+};
 
 export const inputs = {
   ...placeInputs,
   ...managementInputs,
-  lossConvention: choice({
-    label: 'How losses are put on',
-    belongsTo: 'place',
+  lossConvention: choice('How losses are put on', 'divide', {
+    options: { divide: 'Need ÷ (1 − loss)', multiply: 'Need × (1 + loss)' },
     convention: true,
-    default: 'divide',
     help: 'Some sheets multiply the need by one plus the loss. That buys too little.',
-    options: { divide: { label: 'Need ÷ (1 − loss)' }, multiply: { label: 'Need × (1 + loss)' } },
   }),
-  wetCoatRule: choice({
-    label: 'More feed for a wet coat, each degree below 59 °F',
-    belongsTo: 'place',
+  wetCoatRule: choice('More feed for a wet coat, each degree below 59 °F', 'two', {
+    options: { one: '1 %, as for a dry coat (South Dakota 2020, Oklahoma 2025)', two: '2 % (older advice from Oklahoma, Kansas 2025)' },
     convention: true,
-    default: 'two',
     shownWhen: { isColdCounted: 'yes', coat: 'wet' },
     since: { version: 2, before: 'one' },
     help: 'Universities differ, and two have printed both. The higher figure leads; it is more than a cow can eat on the day, so it must be spread over the days after.',
-    options: {
-      one: { label: '1 %, as for a dry coat (South Dakota 2020, Oklahoma 2025)' },
-      two: { label: '2 % (older advice from Oklahoma, Kansas 2025)' },
-    },
   }),
 };
 

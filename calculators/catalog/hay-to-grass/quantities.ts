@@ -1,12 +1,10 @@
-import type { UnitName } from '../../units/units.ts';
-import { stockWords } from './stock.ts';
+import { amount, word } from '../../kit/quantities.ts';
+import { stockWords } from './inputs.ts';
 
-const amount = <U extends UnitName>(label: string, symbol: string, unit: U, digits: number) =>
-  ({ kind: 'number', label, symbol, unit, digits }) as const;
 const tons = (label: string, symbol: string) => amount(label, symbol, 'ton', 0);
 const percent = (label: string, symbol: string, digits = 0) => amount(label, symbol, 'pct', digits);
 const ratio = (label: string, symbol: string) => amount(label, symbol, 'ratio', 3);
-const stock = { kind: 'word', label: 'Kind', words: stockWords } as const;
+const stock = word('Kind', stockWords);
 
 export const quantities = {
   periodDays: amount('Days on hay', 'd', 'd', 0),
@@ -81,17 +79,13 @@ export const quantities = {
   kindCosts: {
     kind: 'rows',
     label: 'Bought hay, cost a head a day',
-    columns: {
-      stock,
-      eachLbPerDay: amount('Eats, water out', 'e', 'lb/d', 0),
-      eachUsdPerDay: amount('Costs a head', 'C_i', 'usd/d', 2),
-    },
+    columns: { stock, eachLbPerDay: amount('Eats, water out', 'e', 'lb/d', 0), eachUsdPerDay: amount('Costs a head', 'C_i', 'usd/d', 2) },
   },
   edges: {
     kind: 'rows',
     label: 'If they eat less or more than the guide says',
     columns: {
-      end: { kind: 'word', label: 'Eating', words: { low: 'less', high: 'more' } },
+      end: word('Eating', { low: 'less', high: 'more' }),
       guidePercent: percent('Of the guide', 'r'),
       needLb: amount('Hay eaten, water out', 'E_r', 'lb', -2),
       edgeOwnTon: tons('Hay on hand, used', 'O_r'),

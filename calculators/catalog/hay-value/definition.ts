@@ -2,8 +2,7 @@ import { defineCalculator } from '../../kit/define.ts';
 import { compute, proteinOnDry, type Results, tdnOnDry } from './compute.ts';
 import { inputs, type Values } from './inputs.ts';
 import { quantities } from './quantities.ts';
-import { type All, hasSlip, isByBale, isCompared } from './step.ts';
-import { steps } from './steps.ts';
+import { type All, hasSlip, isByBale, isCompared, steps } from './steps.ts';
 
 /** Hay under this eats poorly: cows take less of it, and lose flesh. */
 const poorProteinPercent = 7;
@@ -46,25 +45,11 @@ export default defineCalculator({
 }).describe({
   question: 'What is this hay worth?',
   lead: 'What a ton costs by the time it is inside the cow: price and freight, water, what storing and feeding lose, and what the laboratory’s slip says is in it.',
-  searchWords: [
-    'hay price per ton',
-    'price per bale to price per ton',
-    'cost per pound of protein',
-    'cost per pound of TDN',
-    'hay value',
-    'compare hay prices',
-    'spoiled hay',
-    'round bale spoilage',
-    'hay waste cost',
-    'is this hay a good buy',
-    'forage test',
-  ],
+  searchWords:
+    'hay price per ton, price per bale to price per ton, cost per pound of protein, cost per pound of TDN, hay value, compare hay prices, spoiled hay, round bale spoilage, hay waste cost, is this hay a good buy, forage test',
   quantities,
   results: [
-    {
-      of: 'eatenUsdPerTon',
-      range: { low: 'lowEatenUsdPerTon', high: 'highEatenUsdPerTon', says: '{low} at the low price, {high} at the high one' },
-    },
+    { of: 'eatenUsdPerTon', range: { low: 'lowEatenUsdPerTon', high: 'highEatenUsdPerTon', says: '{low} at the low price, {high} at the high one' } },
     { of: 'worthUsdPerTon', when: isWorthIt },
     { of: 'worthBaleUsd', when: (values) => isWorthIt(values) && isByBale(values) },
     { of: 'verdict', when: isCompared },
@@ -74,10 +59,7 @@ export default defineCalculator({
     { of: 'gateUsdPerTon', when: isByBale },
     { of: 'deliveredUsdPerTon' },
     { of: 'wastedUsdPerTon' },
-    {
-      of: 'storageLossPercent',
-      range: { low: 'lowStoragePercent', high: 'highStoragePercent', says: '{low} to {high}' },
-    },
+    { of: 'storageLossPercent', range: { low: 'lowStoragePercent', high: 'highStoragePercent', says: '{low} to {high}' } },
     { of: 'feedingLossPercent', range: { low: 'lowFeedingPercent', high: 'highFeedingPercent', says: '{low} to {high}' } },
     { of: 'hangsOn', when: hangs },
     { of: 'otherUsdPerTon' },

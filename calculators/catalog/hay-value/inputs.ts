@@ -1,6 +1,172 @@
-import type { ValuesOf } from '../../kit/inputs.ts';
-import { lossInputs } from './lossInputs.ts';
-import { offerInputs } from './offerInputs.ts';
+import { choice, number, type ValuesOf, yesNo } from '../../kit/inputs.ts';
+import type { feederWaste } from '../../tables/feederWaste.ts';
+import type { StorageMethod } from '../../tables/hayStorageLoss.ts';
+
+const byTon = { pricedBy: 'ton' } as const;
+const byBale = { pricedBy: 'bale' } as const;
+const withSlip = { slip: 'tested' } as const;
+
+/** The hay that is offered. Which one to buy is a decision, so two offers can stand side by side. */
+export const offerInputs = {
+  pricedBy: choice('The price is', 'ton', { options: { ton: 'By the ton', bale: 'By the bale' }, belongsTo: 'management' }),
+  priceUsdPerTon: number('Price, likely', 'p', 'usd/ton', [0, 3000], 135, {
+    belongsTo: 'management',
+    usual: 'hayUsdPerTon',
+    shownWhen: byTon,
+    help: 'At the seller’s gate, as fed. Note the day that you saw it.',
+  }),
+  lowPriceUsdPerTon: number('Price, low', 'p_l', 'usd/ton', [0, 3000], 110, {
+    belongsTo: 'management',
+    usual: 'hayUsdPerTon',
+    shownWhen: byTon,
+    help: 'The least that such hay went for lately.',
+  }),
+  highPriceUsdPerTon: number('Price, high', 'p_h', 'usd/ton', [0, 3000], 180, { belongsTo: 'management', usual: 'hayUsdPerTon', shownWhen: byTon }),
+  balePriceUsd: number('Price of a bale, likely', 'b', 'usd', [0, 2000], 60, {
+    belongsTo: 'management',
+    usual: 'baleUsd',
+    shownWhen: byBale,
+    help: 'At the seller’s gate.',
+  }),
+  lowBalePriceUsd: number('Price of a bale, low', 'b_l', 'usd', [0, 2000], 50, { belongsTo: 'management', usual: 'baleUsd', shownWhen: byBale }),
+  highBalePriceUsd: number('Price of a bale, high', 'b_h', 'usd', [0, 2000], 80, { belongsTo: 'management', usual: 'baleUsd', shownWhen: byBale }),
+  baleLb: number('Weight of a bale', 'W', 'lb', [20, 3000], 1000, {
+    belongsTo: 'management',
+    usual: 'baleLb',
+    shownWhen: byBale,
+    field: 'Three bales on a scale ticket.',
+  }),
+  isWeighed: yesNo('Was that weight on a scale?', false, {
+    belongsTo: 'management',
+    shownWhen: byBale,
+    help: 'Guesses run high, by a tenth and more.',
+  }),
+  freightUsdPerTon: number('Freight', 'h', 'usd/ton', [0, 1000], 20, {
+    belongsTo: 'management',
+    usual: 'freightUsdPerTon',
+    help: '0 if the price is delivered.',
+    ask: 'What does the trucker want for a load, and how many tons are on it? Divide.',
+  }),
+  moisturePercent: number('Water in the hay', 'm', 'pct', [0, 80], 15, {
+    belongsTo: 'management',
+    usual: 'hayMoisturePercent',
+    help: 'Cured hay holds about 15 %, wrapped bales 40 to 60 %.',
+    field: 'A hay probe in several bales, or the lab slip: 100 less the dry matter.',
+  }),
+  slip: choice('Is there a laboratory’s slip for this hay?', 'tested', {
+    options: { tested: 'Yes', none: 'No' },
+    belongsTo: 'management',
+    help: 'Color and smell tell nothing of protein.',
+  }),
+  slipBasis: choice('Which column of the slip', 'dry', {
+    options: { dry: 'Dry matter, “DM” or “100 % dry”', 'as-fed': '“As fed”, “as received”, “as sampled”' },
+    belongsTo: 'management',
+    shownWhen: withSlip,
+    help: 'Most slips print both. Copy the words.',
+  }),
+  proteinPercent: number('Crude protein', 'c', 'pct', [1, 40], 9, { belongsTo: 'management', usual: 'hayProteinPercent', shownWhen: withSlip }),
+  tdnPercent: number('Energy (TDN, total digestible nutrients)', 'u', 'pct', [10, 95], 54, {
+    belongsTo: 'management',
+    usual: 'hayTdnPercent',
+    shownWhen: withSlip,
+  }),
+};
+
+const methods = {
+  'ground-uncovered': { label: 'On the ground, no cover' },
+  'raised-uncovered': { label: 'Off the ground, no cover' },
+  'ground-covered': { label: 'On the ground, covered' },
+  'raised-covered': { label: 'Off the ground, covered' },
+  roof: { label: 'Under a roof, open sides' },
+  barn: { label: 'In a closed barn' },
+} as const satisfies Readonly<Record<StorageMethod, { readonly label: string }>>;
+/** The six that the table knows, for fields that show only with them. */
+const byTable: readonly StorageMethod[] = ['ground-uncovered', 'raised-uncovered', 'ground-covered', 'raised-covered', 'roof', 'barn'];
+
+const feeders = {
+  cone: { label: 'Cone feeder, bale hangs inside' },
+  'ring-sheeted': { label: 'Ring with a sheeted bottom' },
+  'ring-open': { label: 'Open ring' },
+  'ring-poly': { label: 'Poly ring' },
+  trailer: { label: 'Feeding trailer' },
+  cradle: { label: 'Cradle' },
+  'square-rack': { label: 'Square bales in a rack' },
+  'round-rack': { label: 'Round bales in a rack' },
+  'no-rack': { label: 'Bales set out, nothing around them' },
+  unrolled: { label: 'Unrolled, more than a day of hay at once' },
+} as const satisfies Readonly<Record<(typeof feederWaste)[number]['feeder'], { readonly label: string }>>;
+
+const rind = { storage: 'rind' } as const;
+const compared = { against: ['protein', 'tdn'] } as const;
+
+export const lossInputs = {
+  storage: choice('How it is stored', 'ground-uncovered', {
+    options: { ...methods, rind: 'I cut one open and measured the rind', known: 'I know my own loss' },
+    belongsTo: 'management',
+  }),
+  storedMonths: number('Months in storage, on average', 'M', 'mo', [0, 18], 6, {
+    belongsTo: 'management',
+    shownWhen: { storage: byTable },
+    help: 'Hay that is fed down evenly stands half of the feeding time on average.',
+    ask: 'Which month was it stacked, and which is the middle of feeding?',
+  }),
+  yearlyRain: choice('Rain in a usual year', 'middle', {
+    options: { dry: 'Under 25 in', middle: '25 to 40 in', wet: 'Over 40 in' },
+    shownWhen: { storage: byTable },
+    help: 'Hay left outside loses more where it rains more.',
+  }),
+  rindIn: number('Spoiled rind', 't', 'in', [0, 15], 4, {
+    belongsTo: 'management',
+    usual: 'rindIn',
+    shownWhen: rind,
+    field: 'Cut in from the side of a bale that is like the rest, to where the hay is bright.',
+  }),
+  diameterFt: number('Bale, across', 'D', 'ft', [3, 7], 5, { belongsTo: 'management', shownWhen: rind }),
+  ends: choice('Flat ends', 'sound', {
+    options: { sound: 'Sound: bales stood end to end', spoiled: 'Spoiled as deep as the side' },
+    belongsTo: 'management',
+    shownWhen: rind,
+  }),
+  widthFt: number('Bale, wide', 'w', 'ft', [3, 7], 5, { belongsTo: 'management', shownWhen: { ...rind, ends: 'spoiled' } }),
+  knownStoragePercent: number('Lost in storage, of what was stacked', 's_k', 'pct', [0, 90], 10, {
+    belongsTo: 'management',
+    shownWhen: { storage: 'known' },
+    ask: 'Cut a bale open, measure the spoiled rind, and choose that above.',
+  }),
+  feeder: choice('How it is fed', 'ring-open', {
+    options: { ...feeders, known: 'I know what is wasted' },
+    belongsTo: 'management',
+    help: 'From trials with good hay. Poor hay is wasted more.',
+  }),
+  knownFeedingPercent: number('Lost in feeding, of what is put out', 'f_k', 'pct', [0, 90], 20, {
+    belongsTo: 'management',
+    shownWhen: { feeder: 'known' },
+    ask: 'Rake up and weigh what lies around one bale when it is gone, against the weight of the bale.',
+  }),
+  against: choice('Set it against another feed?', 'none', {
+    options: { none: 'No', protein: 'Yes, by protein', tdn: 'Yes, by energy (TDN)' },
+    help: 'By what your stock are short of. Then the answer says what this hay is worth beside that feed.',
+  }),
+  otherPriceUsdPerTon: number('Price of the other feed, delivered', 'p_o', 'usd/ton', [1, 5000], 300, {
+    usual: 'feedUsdPerTon',
+    shownWhen: compared,
+  }),
+  otherMoisturePercent: number('Water in it', 'm_o', 'pct', [0, 90], 10, { shownWhen: compared }),
+  otherProteinPercent: number('Crude protein in it, of dry matter', 'c_o', 'pct', [1, 95], 30, {
+    shownWhen: { against: 'protein' },
+    help: 'A tag prints it as fed: divide by the dry part, 0.90 where 10 % is water.',
+  }),
+  otherTdnPercent: number('TDN in it, of dry matter', 'u_o', 'pct', [10, 95], 85, {
+    shownWhen: { against: 'tdn' },
+    help: 'From its slip, or ask the mill.',
+  }),
+  otherLossPercent: number('Lost of it before it is eaten', 'x_o', 'pct', [0, 60], 5, { shownWhen: compared }),
+  lossConvention: choice('How losses are put on the price', 'divide', {
+    options: { divide: 'Price ÷ (1 − loss)', multiply: 'Price × (1 + loss)' },
+    convention: true,
+    help: 'Some sheets multiply the price by one plus the loss. That charges the loss too low.',
+  }),
+};
 
 export const inputs = { ...offerInputs, ...lossInputs };
 

@@ -1,7 +1,5 @@
-import type { UnitName } from '../../units/units.ts';
+import { amount, word } from '../../kit/quantities.ts';
 
-const amount = <U extends UnitName>(label: string, symbol: string, unit: U, digits: number) =>
-  ({ kind: 'number', label, symbol, unit, digits }) as const;
 const price = (label: string, symbol: string) => amount(label, symbol, 'usd/ton', 0);
 const percent = (label: string, symbol: string) => amount(label, symbol, 'pct', 1);
 const pounds = (label: string, symbol: string) => amount(label, symbol, 'lb', -1);
@@ -37,7 +35,7 @@ export const quantities = {
     kind: 'rows',
     label: 'At the low, likely and high price',
     columns: {
-      end: { kind: 'word', label: 'Price', words: { low: 'low', likely: 'likely', high: 'high' } },
+      end: word('Price', { low: 'low', likely: 'likely', high: 'high' }),
       lineGateUsdPerTon: price('At the gate', 'p_i'),
       lineDeliveredUsdPerTon: price('Delivered', 'p_{d,i}'),
       lineEatenUsdPerTon: price('Eaten, water out', 'C_i'),
@@ -50,7 +48,7 @@ export const quantities = {
     label: 'What it depends on, a ton eaten',
     shown: ['input', 'atLowUsdPerTon', 'atHighUsdPerTon', 'swingUsdPerTon'],
     columns: {
-      input: { kind: 'word', label: 'If only this is otherwise', words: swingers },
+      input: word('If only this is otherwise', swingers),
       lowDeliveredUsdPerTon: price('Delivered, low end', 'p_1'),
       lowRatio: amount('Share eaten, low end', 'k_1', 'ratio', 3),
       atLowUsdPerTon: price('At its low end', 'C_1'),
@@ -60,7 +58,7 @@ export const quantities = {
       swingUsdPerTon: price('Between them', 'd'),
     },
   },
-  hangsOn: { kind: 'word', label: 'What moves it most', words: swingers },
+  hangsOn: word('What moves it most', swingers),
   boughtLb: pounds('A ton bought', 'T'),
   waterLb: pounds('Water', 'T_m'),
   storageLostLb: pounds('Lost in storage', 'T_s'),
@@ -77,9 +75,9 @@ export const quantities = {
   otherUsdPerLb: amount('The same in the other feed costs', 'q', 'usd/lb', 3),
   worthUsdPerTon: price('This hay is worth, at the seller’s gate', 'Y'),
   worthBaleUsd: amount('That is, for a bale', 'Y_b', 'usd', 0),
-  verdict: {
-    kind: 'word',
-    label: 'Beside the other feed',
-    words: { cheaper: 'this hay is the cheaper', dearer: 'the other feed is the cheaper', 'not-its-freight': 'this hay is not worth its freight' },
-  },
+  verdict: word('Beside the other feed', {
+    cheaper: 'this hay is the cheaper',
+    dearer: 'the other feed is the cheaper',
+    'not-its-freight': 'this hay is not worth its freight',
+  }),
 } as const;

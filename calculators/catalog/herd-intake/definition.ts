@@ -1,4 +1,5 @@
 import { defineCalculator } from '../../kit/define.ts';
+import { byCase, formula, lookup, tex } from '../../kit/steps.ts';
 import { compute, guideErrorPercent } from './compute.ts';
 import { inputs } from './inputs.ts';
 import { quantities } from './quantities.ts';
@@ -18,21 +19,8 @@ export default defineCalculator({
 }).describe({
   question: 'What does my herd eat?',
   lead: 'Pounds of feed a day and tons a month for the stock you have, with the water out. Then the same herd in animal units, by each way that people count them.',
-  searchWords: [
-    'what cows eat',
-    'what ewes eat',
-    'animal unit',
-    'animal unit month',
-    'AUM',
-    'AUE',
-    'how much does a cow eat a day',
-    'percent of body weight',
-    'dry matter intake',
-    'forage demand',
-    'stocking rate',
-    'head-months',
-    'feed by month',
-  ],
+  searchWords:
+    'what cows eat, what ewes eat, animal unit, animal unit month, AUM, AUE, how much does a cow eat a day, percent of body weight, dry matter intake, forage demand, stocking rate, head-months, feed by month',
   quantities,
   results: [
     {
@@ -64,22 +52,22 @@ export default defineCalculator({
       says: 'Each kind: what one eats, what all of them eat, and their animal units by weight. Calves on their mothers are kept apart for now.',
       source: 'hibberd-thrift-1992, with the other guides below',
       formulas: {
-        eachLbPerDay: String.raw`\frac{\q{weightLb} \times \q{likelyPercent}}{100}`,
-        lineLbPerDay: String.raw`\q{countHead} \times \q{eachLbPerDay}`,
+        eachLbPerDay: tex`\frac{\q{weightLb} \times \q{likelyPercent}}{100}`,
+        lineLbPerDay: tex`\q{countHead} \times \q{eachLbPerDay}`,
         linearAu: [
           { when: ({ stock }) => stock === 'calf', formula: '0', because: 'calves are counted below' },
-          { formula: String.raw`\q{countHead} \times \frac{\q{weightLb}}{1000}` },
+          { formula: tex`\q{countHead} \times \frac{\q{weightLb}}{1000}` },
         ],
         metabolicAu: [
           { when: ({ stock }) => stock === 'calf', formula: '0', because: 'calves are counted below' },
-          { formula: String.raw`\q{countHead} \times (\frac{\q{weightLb}}{1000})^{0.75}` },
+          { formula: tex`\q{countHead} \times (\frac{\q{weightLb}}{1000})^{0.75}` },
         ],
         calfLinearAu: [
-          { when: ({ stock }) => stock === 'calf', formula: String.raw`\q{countHead} \times \frac{\q{weightLb}}{1000}` },
+          { when: ({ stock }) => stock === 'calf', formula: tex`\q{countHead} \times \frac{\q{weightLb}}{1000}` },
           { formula: '0', because: 'not a calf on its mother' },
         ],
         calfMetabolicAu: [
-          { when: ({ stock }) => stock === 'calf', formula: String.raw`\q{countHead} \times (\frac{\q{weightLb}}{1000})^{0.75}` },
+          { when: ({ stock }) => stock === 'calf', formula: tex`\q{countHead} \times (\frac{\q{weightLb}}{1000})^{0.75}` },
           { formula: '0', because: 'not a calf on its mother' },
         ],
       },
@@ -92,78 +80,50 @@ export default defineCalculator({
         calvesMetabolicAu: 'calfMetabolicAu',
       },
     },
-    {
-      kind: 'formula',
-      shows: 'lowLbPerDay',
+    formula('lowLbPerDay', tex`\q{herdLbPerDay} \times (1 - \frac{${guideErrorPercent}}{100})`, {
       says: 'Trials found one usual guide 14 to 17 % low and another too high by about as much. So the herd may eat less',
       source: 'gross-intake',
-      ways: [{ formula: String.raw`\q{herdLbPerDay} \times (1 - \frac{${guideErrorPercent}}{100})` }],
-    },
-    {
-      kind: 'formula',
-      shows: 'highLbPerDay',
-      says: 'or more.',
-      source: 'gross-intake',
-      ways: [{ formula: String.raw`\q{herdLbPerDay} \times (1 + \frac{${guideErrorPercent}}{100})` }],
-    },
-    {
-      kind: 'lookup',
-      shows: 'ruleLbPerDay',
-      says: 'Pounds a day for one animal unit: {monthRule}.',
-      source: 'nrph-2003, chapter 6, and the pages below',
-    },
-    { kind: 'lookup', shows: 'ruleDays', says: 'Days that the same convention calls a month.', source: 'nrph-2003, chapter 6, and the pages below' },
-    { kind: 'formula', shows: 'monthLb', says: 'Eaten in those days.', ways: [{ formula: String.raw`\q{herdLbPerDay} \times \q{ruleDays}` }] },
-    { kind: 'formula', shows: 'monthTon', says: 'In tons.', ways: [{ formula: String.raw`\frac{\q{monthLb}}{2000}` }] },
+    }),
+    formula('highLbPerDay', tex`\q{herdLbPerDay} \times (1 + \frac{${guideErrorPercent}}{100})`, { says: 'or more.', source: 'gross-intake' }),
+    lookup('ruleLbPerDay', { says: 'Pounds a day for one animal unit: {monthRule}.', source: 'nrph-2003, chapter 6, and the pages below' }),
+    lookup('ruleDays', { says: 'Days that the same convention calls a month.', source: 'nrph-2003, chapter 6, and the pages below' }),
+    formula('monthLb', tex`\q{herdLbPerDay} \times \q{ruleDays}`, { says: 'Eaten in those days.' }),
+    formula('monthTon', tex`\frac{\q{monthLb}}{2000}`, { says: 'In tons.' }),
     {
       kind: 'rows',
       of: 'yearMonths',
       onlyWhen: ({ stageFrom }) => stageFrom === 'birth-month',
       says: 'The first table again for every month, with the stage that each kind is in by then. Head and weights are taken to stay as they are.',
       source: 'hibberd-thrift-1992, with the other guides below',
-      formulas: { inMonthTon: String.raw`\frac{\q{inMonthLbPerDay} \times \q{lengthDays}}{2000}` },
+      formulas: { inMonthTon: tex`\frac{\q{inMonthLbPerDay} \times \q{lengthDays}}{2000}` },
       sums: { yearTon: 'inMonthTon' },
     },
-    {
-      kind: 'formula',
-      shows: 'allLinearAu',
+    byCase('allLinearAu', {
       says: 'Animal units straight by weight, with the calves by your rule.',
       source: 'unl-stocking-creep, with extension-pasture-rent and srm-1998',
       ways: [
-        { when: ({ calfRule }) => calfRule === 'within', formula: String.raw`\q{grownLinearAu}`, because: 'cow and calf are one until weaning' },
-        { when: ({ calfRule }) => calfRule === 'fixed', formula: String.raw`\q{grownLinearAu} + 0.3 \times \q{calvesHead}` },
-        { formula: String.raw`\q{grownLinearAu} + \q{calvesLinearAu}` },
+        { when: ({ calfRule }) => calfRule === 'within', formula: tex`\q{grownLinearAu}`, because: 'cow and calf are one until weaning' },
+        { when: ({ calfRule }) => calfRule === 'fixed', formula: tex`\q{grownLinearAu} + 0.3 \times \q{calvesHead}` },
+        { formula: tex`\q{grownLinearAu} + \q{calvesLinearAu}` },
       ],
-    },
-    {
-      kind: 'formula',
-      shows: 'allMetabolicAu',
+    }),
+    byCase('allMetabolicAu', {
       says: 'The same by the metabolic rule: a heavy animal eats less for its weight, a light one more.',
       source: 'manske-1998, method',
       ways: [
-        { when: ({ calfRule }) => calfRule === 'within', formula: String.raw`\q{grownMetabolicAu}`, because: 'cow and calf are one until weaning' },
-        { when: ({ calfRule }) => calfRule === 'fixed', formula: String.raw`\q{grownMetabolicAu} + 0.3 \times \q{calvesHead}` },
-        { formula: String.raw`\q{grownMetabolicAu} + \q{calvesMetabolicAu}` },
+        { when: ({ calfRule }) => calfRule === 'within', formula: tex`\q{grownMetabolicAu}`, because: 'cow and calf are one until weaning' },
+        { when: ({ calfRule }) => calfRule === 'fixed', formula: tex`\q{grownMetabolicAu} + 0.3 \times \q{calvesHead}` },
+        { formula: tex`\q{grownMetabolicAu} + \q{calvesMetabolicAu}` },
       ],
-    },
-    {
-      kind: 'formula',
-      shows: 'unitsAu',
+    }),
+    byCase('unitsAu', {
       says: 'Your rule.',
-      ways: [
-        { when: ({ weightRule }) => weightRule === 'linear', formula: String.raw`\q{allLinearAu}` },
-        { formula: String.raw`\q{allMetabolicAu}` },
-      ],
-    },
-    {
-      kind: 'formula',
-      shows: 'otherRuleAu',
+      ways: [{ when: ({ weightRule }) => weightRule === 'linear', formula: tex`\q{allLinearAu}` }, { formula: tex`\q{allMetabolicAu}` }],
+    }),
+    byCase('otherRuleAu', {
       says: 'And the other one.',
-      ways: [
-        { when: ({ weightRule }) => weightRule === 'linear', formula: String.raw`\q{allMetabolicAu}` },
-        { formula: String.raw`\q{allLinearAu}` },
-      ],
-    },
+      ways: [{ when: ({ weightRule }) => weightRule === 'linear', formula: tex`\q{allMetabolicAu}` }, { formula: tex`\q{allLinearAu}` }],
+    }),
     {
       kind: 'rows',
       of: 'calfCounts',
@@ -172,31 +132,25 @@ export default defineCalculator({
       source: 'unl-stocking-creep, with extension-pasture-rent and srm-1998',
       formulas: {
         countedAu: [
-          { when: ({ rule, weightRule }) => rule === 'within' && weightRule === 'linear', formula: String.raw`\q{grownLinearAu}` },
-          { when: ({ rule }) => rule === 'within', formula: String.raw`\q{grownMetabolicAu}` },
+          { when: ({ rule, weightRule }) => rule === 'within' && weightRule === 'linear', formula: tex`\q{grownLinearAu}` },
+          { when: ({ rule }) => rule === 'within', formula: tex`\q{grownMetabolicAu}` },
           {
             when: ({ rule, weightRule }) => rule === 'fixed' && weightRule === 'linear',
-            formula: String.raw`\q{grownLinearAu} + 0.3 \times \q{calvesHead}`,
+            formula: tex`\q{grownLinearAu} + 0.3 \times \q{calvesHead}`,
           },
-          { when: ({ rule }) => rule === 'fixed', formula: String.raw`\q{grownMetabolicAu} + 0.3 \times \q{calvesHead}` },
-          { when: ({ weightRule }) => weightRule === 'linear', formula: String.raw`\q{grownLinearAu} + \q{calvesLinearAu}` },
-          { formula: String.raw`\q{grownMetabolicAu} + \q{calvesMetabolicAu}` },
+          { when: ({ rule }) => rule === 'fixed', formula: tex`\q{grownMetabolicAu} + 0.3 \times \q{calvesHead}` },
+          { when: ({ weightRule }) => weightRule === 'linear', formula: tex`\q{grownLinearAu} + \q{calvesLinearAu}` },
+          { formula: tex`\q{grownMetabolicAu} + \q{calvesMetabolicAu}` },
         ],
       },
     },
-    {
-      kind: 'formula',
-      shows: 'eatenUnitsAu',
+    formula('eatenUnitsAu', tex`\frac{\q{herdLbPerDay}}{\q{ruleLbPerDay}}`, {
       says: 'The units that would eat as much as your herd does. Where this is far from your rule, plan in pounds.',
       source: 'texas-animal-units',
-      ways: [{ formula: String.raw`\frac{\q{herdLbPerDay}}{\q{ruleLbPerDay}}` }],
-    },
-    {
-      kind: 'formula',
-      shows: 'ruleMonthLb',
+    }),
+    formula('ruleMonthLb', tex`\q{unitsAu} \times \q{ruleLbPerDay} \times \q{ruleDays}`, {
       says: 'What a lease or a range plan with your conventions would set aside for the herd in a month.',
-      ways: [{ formula: String.raw`\q{unitsAu} \times \q{ruleLbPerDay} \times \q{ruleDays}` }],
-    },
+    }),
     {
       kind: 'rows',
       of: 'monthCounts',
@@ -204,9 +158,9 @@ export default defineCalculator({
       source:
         'nrph-2003, with launchbaugh-carrying-capacity, oregon-state-pasture-capacity, unl-beefwatch-2023, kansas-wildlife-grazing, drovers-grazing-plan-2012 and nrcs-range-guides (915 lb from memory)',
       formulas: {
-        unitLb: String.raw`\q{countLbPerDay} \times \q{countDays}`,
-        byUnitsLb: String.raw`\q{unitsAu} \times \q{unitLb}`,
-        eatenMonthLb: String.raw`\q{herdLbPerDay} \times \q{countDays}`,
+        unitLb: tex`\q{countLbPerDay} \times \q{countDays}`,
+        byUnitsLb: tex`\q{unitsAu} \times \q{unitLb}`,
+        eatenMonthLb: tex`\q{herdLbPerDay} \times \q{countDays}`,
       },
     },
   ],

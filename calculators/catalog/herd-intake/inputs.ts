@@ -1,16 +1,12 @@
 import { choice, number, rows } from '../../kit/inputs.ts';
 import { months } from '../../tables/months.ts';
-import { breeding } from './guide.ts';
-import { calfLabels, monthRuleLabels, stageWords, stockWords } from './words.ts';
+import { breeding } from './compute.ts';
+import { calfLabels, monthRuleLabels, stageWords, stockWords } from './quantities.ts';
 
 const cattle = 'Cattle';
 const small = 'Sheep and goats';
 // Weights are common ones and only start the field.
-const stock = choice({
-  label: 'Kind of stock',
-  belongsTo: 'place',
-  help: 'Choosing one fills in a common weight; change it to fit yours.',
-  default: 'cow',
+const stock = choice('Kind of stock', 'cow', {
   options: {
     cow: { label: stockWords.cow, group: cattle, fills: { weightLb: 1250 } },
     heifer: { label: stockWords.heifer, group: cattle, fills: { weightLb: 950 } },
@@ -22,49 +18,26 @@ const stock = choice({
     doe: { label: stockWords.doe, group: small, fills: { weightLb: 120 } },
     horse: { label: stockWords.horse, group: 'Horses', fills: { weightLb: 1100 } },
   },
+  help: 'Choosing one fills in a common weight; change it to fit yours.',
 });
 
 export const inputs = {
-  stageFrom: choice({
-    label: 'Dry, heavy or nursing',
-    belongsTo: 'place',
-    default: 'known',
-    options: { known: { label: 'I know' }, 'birth-month': { label: 'Work it out from the month they calve or lamb' } },
+  stageFrom: choice('Dry, heavy or nursing', 'known', {
+    options: { known: 'I know', 'birth-month': 'Work it out from the month they calve or lamb' },
   }),
-  month: choice({
-    label: 'Month that you ask about',
-    belongsTo: 'place',
-    default: 'jul',
-    options: months,
-    shownWhen: { stageFrom: 'birth-month' },
-  }),
-  intakeFrom: choice({
-    label: 'What one eats',
-    belongsTo: 'place',
-    default: 'guide',
+  month: choice('Month that you ask about', 'jul', { options: months, shownWhen: { stageFrom: 'birth-month' } }),
+  intakeFrom: choice('What one eats', 'guide', {
+    options: { guide: 'From the printed guides', own: 'My own figures' },
     help: 'As a share of its weight, counted with the water out.',
-    options: { guide: { label: 'From the printed guides' }, own: { label: 'My own figures' } },
   }),
-  quality: choice({
-    label: 'Feed that they are on',
-    belongsTo: 'place',
-    default: 'fair',
+  quality: choice('Feed that they are on', 'fair', {
+    options: { poor: 'Poor: brown, stemmy, weathered', fair: 'Fair: some green leaf, or decent grass hay', good: 'Good: mostly green leaf' },
     shownWhen: { intakeFrom: 'guide' },
     help: 'Only the cattle guides split it. Poor feed passes slowly, so cows eat less of it, not more.',
     ask: 'Take a handful. Stems that snap and no green is poor. Some green leaf is fair. Mostly green leaf is good.',
     field: 'A lab test says it best: digestible nutrients (TDN) under 52 % are poor, 52 to 59 % fair, over 59 % good.',
-    options: {
-      poor: { label: 'Poor: brown, stemmy, weathered' },
-      fair: { label: 'Fair: some green leaf, or decent grass hay' },
-      good: { label: 'Good: mostly green leaf' },
-    },
   }),
-  weightFrom: choice({
-    label: 'The weights below are',
-    belongsTo: 'place',
-    default: 'weighed',
-    options: { weighed: { label: 'from a scale or sale tickets' }, guessed: { label: 'guessed by eye' } },
-  }),
+  weightFrom: choice('The weights below are', 'weighed', { options: { weighed: 'from a scale or sale tickets', guessed: 'guessed by eye' } }),
   herd: rows({
     label: 'The herd',
     rowName: 'kind of stock',
@@ -72,53 +45,24 @@ export const inputs = {
     maxRows: 10,
     columns: {
       stock,
-      stage: choice({
-        label: 'Stage',
-        belongsTo: 'place',
-        default: 'dry',
-        options: { dry: { label: stageWords.dry }, late: { label: stageWords.late }, nursing: { label: stageWords.nursing } },
+      stage: choice('Stage', 'dry', {
+        options: { dry: stageWords.dry, late: stageWords.late, nursing: stageWords.nursing },
         shownWhen: { stageFrom: 'known', stock: breeding },
         ask: 'In which month do they calve or lamb? Choose “Work it out” above.',
       }),
-      birthMonth: choice({
-        label: 'Month in which most calve or lamb',
-        belongsTo: 'place',
-        default: 'mar',
-        options: months,
-        shownWhen: { stageFrom: 'birth-month', stock: breeding },
-      }),
-      countHead: number({
-        label: 'Head',
-        symbol: 'n',
+      birthMonth: choice('Month in which most calve or lamb', 'mar', { options: months, shownWhen: { stageFrom: 'birth-month', stock: breeding } }),
+      countHead: number('Head', 'n', 'head', [0, 20_000], 45, {
         belongsTo: 'management',
-        unit: 'head',
-        min: 0,
-        max: 20_000,
         usual: 'herdHead',
-        default: 45,
         whole: true,
         help: 'This stands with the management, so that selling some can be set beside keeping all.',
       }),
-      weightLb: number({
-        label: 'Weight of one',
-        symbol: 'W',
-        belongsTo: 'place',
-        unit: 'lb',
-        min: 20,
-        max: 3500,
+      weightLb: number('Weight of one', 'W', 'lb', [20, 3500], 1250, {
         usual: 'animalLb',
-        default: 1250,
         field: 'A scale, or a weigh tape round the heart girth.',
         ask: 'What did your last culls weigh on the sale tickets? Average three or more. Guesses run light.',
       }),
-      ownPercent: number({
-        label: 'Eats a day, share of its weight',
-        symbol: 'p_o',
-        belongsTo: 'place',
-        unit: 'pct',
-        min: 0.5,
-        max: 8,
-        default: 2.5,
+      ownPercent: number('Eats a day, share of its weight', 'p_o', 'pct', [0.5, 8], 2.5, {
         shownWhen: { intakeFrom: 'own' },
         help: 'With the water out. Most cattle eat 1.5 to 3 %, sheep 2 to 5 %.',
         field: 'On hay: weigh what goes in and what is left for a week, take off the water, divide by head, days and weight.',
@@ -132,38 +76,26 @@ export const inputs = {
       { stock: 'ewe', stage: 'dry', birthMonth: 'mar', countHead: 60, weightLb: 160, ownPercent: 2 },
     ],
   }),
-  weightRule: choice({
-    label: 'Animal units by weight',
-    belongsTo: 'place',
+  weightRule: choice('Animal units by weight', 'linear', {
+    options: { linear: 'Straight: weight over 1,000 lb', metabolic: 'Metabolic: that, to the power 0.75' },
     convention: true,
-    default: 'linear',
     help: 'A 1,000-lb animal is one unit under both rules. They part as stock get heavier or lighter.',
+  }),
+  calfRule: choice('Calves in animal units', 'within', {
+    options: { within: calfLabels.within, 'by-weight': calfLabels['by-weight'], fixed: calfLabels.fixed },
+    convention: true,
+  }),
+  monthRule: choice('Pounds in an animal-unit month', 'lb-790', {
     options: {
-      linear: { label: 'Straight: weight over 1,000 lb' },
-      metabolic: { label: 'Metabolic: that, to the power 0.75' },
+      'lb-600': monthRuleLabels['lb-600'],
+      'lb-750': monthRuleLabels['lb-750'],
+      'lb-780': monthRuleLabels['lb-780'],
+      'lb-790': monthRuleLabels['lb-790'],
+      'lb-870': monthRuleLabels['lb-870'],
+      'lb-912': monthRuleLabels['lb-912'],
+      'lb-915': monthRuleLabels['lb-915'],
     },
-  }),
-  calfRule: choice({
-    label: 'Calves in animal units',
-    belongsTo: 'place',
     convention: true,
-    default: 'within',
-    options: { within: { label: calfLabels.within }, 'by-weight': { label: calfLabels['by-weight'] }, fixed: { label: calfLabels.fixed } },
-  }),
-  monthRule: choice({
-    label: 'Pounds in an animal-unit month',
-    belongsTo: 'place',
-    convention: true,
-    default: 'lb-790',
     help: 'Nobody agrees. Ask which one your lease or your range plan means.',
-    options: {
-      'lb-600': { label: monthRuleLabels['lb-600'] },
-      'lb-750': { label: monthRuleLabels['lb-750'] },
-      'lb-780': { label: monthRuleLabels['lb-780'] },
-      'lb-790': { label: monthRuleLabels['lb-790'] },
-      'lb-870': { label: monthRuleLabels['lb-870'] },
-      'lb-912': { label: monthRuleLabels['lb-912'] },
-      'lb-915': { label: monthRuleLabels['lb-915'] },
-    },
   }),
 };

@@ -1,15 +1,60 @@
-import type { UnitName } from '../../units/units.ts';
-import { calfLabels, monthRuleLabels, monthWords, stageWords, stockWords } from './words.ts';
+import { amount, word } from '../../kit/quantities.ts';
+import { months } from '../../tables/months.ts';
 
-const amount = <U extends UnitName>(label: string, symbol: string, unit: U, digits = 0) => ({ kind: 'number', label, symbol, unit, digits }) as const;
+export const stockWords = {
+  cow: 'Beef cow',
+  heifer: 'Bred heifer or first-calf heifer',
+  bull: 'Bull',
+  growing: 'Stocker or growing heifer',
+  calf: 'Calf on its mother that grazes some',
+  ewe: 'Ewe',
+  lamb: 'Growing lamb',
+  doe: 'Doe',
+  horse: 'Horse or mare',
+} as const;
+export const stageWords = {
+  dry: 'Dry, or early in pregnancy',
+  late: 'Last weeks before birth',
+  nursing: 'Nursing young',
+  none: 'Does not matter',
+} as const;
+export const calfLabels = {
+  within: 'Left out until weaning at six months (Range Society, federal handbook)',
+  'by-weight': 'By their weight, from three months (Nebraska)',
+  fixed: '0.3 each, from four months (extension)',
+} as const;
+/** The name holds the pounds that the convention is known by. */
+export const monthRuleLabels = {
+  'lb-600': '600 lb (20 lb a day, 30 days)',
+  'lb-750': '750 lb (25 lb a day, 30 days)',
+  'lb-780': '780 lb (26 lb a day, 30 days)',
+  'lb-790': '790 lb (26 lb a day, 30.4 days)',
+  'lb-870': '870 lb (29 lb a day, 30 days)',
+  'lb-912': '912 lb (30 lb a day, 30.4 days)',
+  'lb-915': '915 lb (30 lb a day, 30.5 days)',
+} as const;
+export const monthWords = {
+  jan: months.jan.label,
+  feb: months.feb.label,
+  mar: months.mar.label,
+  apr: months.apr.label,
+  may: months.may.label,
+  jun: months.jun.label,
+  jul: months.jul.label,
+  aug: months.aug.label,
+  sep: months.sep.label,
+  oct: months.oct.label,
+  nov: months.nov.label,
+  dec: months.dec.label,
+} as const;
 
 export const quantities = {
   kinds: {
     kind: 'rows',
     label: 'Each kind of stock',
     columns: {
-      stock: { kind: 'word', label: 'Kind', words: stockWords },
-      stage: { kind: 'word', label: 'Stage', words: stageWords },
+      stock: word('Kind', stockWords),
+      stage: word('Stage', stageWords),
       countHead: amount('Head', 'n', 'head'),
       weightLb: amount('Weight of one', 'W', 'lb'),
       lowPercent: amount('Guides, least', 'p_l', 'pct', 1),
@@ -52,7 +97,7 @@ export const quantities = {
     kind: 'rows',
     label: 'The same head, month by month',
     columns: {
-      inMonth: { kind: 'word', label: 'Month', words: monthWords },
+      inMonth: word('Month', monthWords),
       nursingHead: amount('Nursing', 'n_n', 'head'),
       lengthDays: amount('Days', 't_m', 'd'),
       inMonthLbPerDay: amount('Eat a day', 'D_m', 'lb/d', -1),
@@ -64,16 +109,13 @@ export const quantities = {
   calfCounts: {
     kind: 'rows',
     label: 'The calves under each rule',
-    columns: {
-      rule: { kind: 'word', label: 'Calves', words: calfLabels },
-      countedAu: amount('Animal units', 'U_r', 'au', 1),
-    },
+    columns: { rule: word('Calves', calfLabels), countedAu: amount('Animal units', 'U_r', 'au', 1) },
   },
   monthCounts: {
     kind: 'rows',
     label: 'The same herd under each month',
     columns: {
-      rule: { kind: 'word', label: 'Animal-unit month', words: monthRuleLabels },
+      rule: word('Animal-unit month', monthRuleLabels),
       countLbPerDay: amount('Pounds a day', 'd_r', 'lb/d'),
       countDays: amount('Days', 't_r', 'd', 1),
       unitLb: amount('One unit, one month', 'm_r', 'lb'),

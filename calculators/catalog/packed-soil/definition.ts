@@ -1,4 +1,5 @@
 import { defineCalculator } from '../../kit/define.ts';
+import { formula, lookup, tex } from '../../kit/steps.ts';
 import { compute, faultOf } from './compute.ts';
 import { inputs } from './inputs.ts';
 import { quantities } from './quantities.ts';
@@ -37,18 +38,7 @@ export default defineCalculator({
 }).describe({
   question: 'Is it packed?',
   lead: 'Weigh a few cores of known volume. Stones are taken out, and the mean is compared with what roots can stand in your texture, by each published list under its own name.',
-  searchWords: [
-    'bulk density',
-    'compaction',
-    'hardpan',
-    'plow pan',
-    'penetrometer',
-    'hard ground',
-    'porosity',
-    'hoof traffic',
-    'pugging',
-    'roots grow sideways',
-  ],
+  searchWords: 'bulk density, compaction, hardpan, plow pan, penetrometer, hard ground, porosity, hoof traffic, pugging, roots grow sideways',
   quantities,
   results: [
     { of: 'packed' },
@@ -68,14 +58,11 @@ export default defineCalculator({
     { of: 'lines' },
   ],
   steps: [
-    {
-      kind: 'formula',
-      shows: 'canMl',
+    formula('canMl', tex`\frac{\pi}{4} \times (2.54 \times \q{acrossIn})^2 \times 2.54 \times \q{tallIn}`, {
       onlyWhen: ({ volumeFrom }) => volumeFrom === 'can',
       says: 'Volume of the can in millilitres: an inch is 2.54 centimetres.',
       source: 'common practice',
-      ways: [{ formula: String.raw`\frac{\pi}{4} \times (2.54 \times \q{acrossIn})^2 \times 2.54 \times \q{tallIn}` }],
-    },
+    }),
     {
       kind: 'rows',
       of: 'lines',
@@ -83,67 +70,53 @@ export default defineCalculator({
       source: 'common practice',
       formulas: {
         volumeMl: [
-          { when: ({ volumeFrom }) => volumeFrom === 'can', formula: String.raw`\q{canMl}`, because: 'the can' },
-          { when: ({ volumeFrom }) => volumeFrom === 'known', formula: String.raw`\q{ringMl}`, because: 'the ring' },
-          { formula: String.raw`\q{holeMl}`, because: 'the water that filled the hole' },
+          { when: ({ volumeFrom }) => volumeFrom === 'can', formula: tex`\q{canMl}`, because: 'the can' },
+          { when: ({ volumeFrom }) => volumeFrom === 'known', formula: tex`\q{ringMl}`, because: 'the ring' },
+          { formula: tex`\q{holeMl}`, because: 'the water that filled the hole' },
         ],
         dryG: [
-          { when: ({ weighed }) => weighed === 'dry', formula: String.raw`\q{coreG}`, because: 'weighed dry' },
-          { formula: String.raw`\frac{\q{coreG}}{1 + \q{waterPercent} / 100}`, because: 'its water taken off' },
+          { when: ({ weighed }) => weighed === 'dry', formula: tex`\q{coreG}`, because: 'weighed dry' },
+          { formula: tex`\frac{\q{coreG}}{1 + \q{waterPercent} / 100}`, because: 'its water taken off' },
         ],
         stonesMl: [
-          { when: ({ stones }) => stones === 'jar', formula: String.raw`\q{jarMl}`, because: 'read in the jar' },
-          { formula: String.raw`\frac{\q{stonesG}}{2.65}` },
+          { when: ({ stones }) => stones === 'jar', formula: tex`\q{jarMl}`, because: 'read in the jar' },
+          { formula: tex`\frac{\q{stonesG}}{2.65}` },
         ],
-        wholeGPerCm3: String.raw`\frac{\q{dryG}}{\q{volumeMl}}`,
-        fineGPerCm3: String.raw`\frac{\q{dryG} - \q{stonesG}}{\q{volumeMl} - \q{stonesMl}}`,
-        stoneVolumePercent: String.raw`\frac{\q{stonesMl}}{\q{volumeMl}} \times 100`,
-        solidMl: String.raw`\frac{\q{dryG} - \q{stonesG}}{2.65}`,
-        poreMl: String.raw`\q{volumeMl} - \q{stonesMl} - \q{solidMl}`,
+        wholeGPerCm3: tex`\frac{\q{dryG}}{\q{volumeMl}}`,
+        fineGPerCm3: tex`\frac{\q{dryG} - \q{stonesG}}{\q{volumeMl} - \q{stonesMl}}`,
+        stoneVolumePercent: tex`\frac{\q{stonesMl}}{\q{volumeMl}} \times 100`,
+        solidMl: tex`\frac{\q{dryG} - \q{stonesG}}{2.65}`,
+        poreMl: tex`\q{volumeMl} - \q{stonesMl} - \q{solidMl}`,
       },
       sums: { totalGPerCm3: 'fineGPerCm3', allMl: 'volumeMl', allPoreMl: 'poreMl', allSolidMl: 'solidMl', allStoneMl: 'stonesMl' },
     },
-    {
-      kind: 'formula',
-      shows: 'fineGPerCm3',
+    formula('fineGPerCm3', tex`\frac{\q{totalGPerCm3}}{\q{coresCount}}`, {
       says: 'The mean of the cores. One core can be off by a tenth; the mean of several is what counts.',
       source: 'common practice',
-      ways: [{ formula: String.raw`\frac{\q{totalGPerCm3}}{\q{coresCount}}` }],
-    },
-    {
-      kind: 'formula',
-      shows: 'porosityPercent',
+    }),
+    formula('porosityPercent', tex`100 \times (1 - \frac{\q{fineGPerCm3}}{2.65})`, {
       says: 'What is not solid is pores.',
       source: 'ucdavis-ssc100, problem 6',
-      ways: [{ formula: String.raw`100 \times (1 - \frac{\q{fineGPerCm3}}{2.65})` }],
-    },
-    {
-      kind: 'lookup',
-      shows: 'packed',
+    }),
+    lookup('packed', {
       says: 'The mean against each list. The lists differ by up to 0.2, so none is taken for the truth. A list that tells only the best and the worst says nothing between them.',
       source: 'illinois-nres201-2011, with ufl-critical-bulk-density, nrcs-bulk-density-sheet and arshad-1996',
-    },
-    {
-      kind: 'lookup',
-      shows: 'probeSays',
+    }),
+    lookup('probeSays', {
       onlyWhen: ({ probe }) => probe === 'pushed',
       says: 'By the share of pushes in which the gauge passed 300 psi: under 30 % little, to 50 % some, to 75 % a good deal. Only in moist soil.',
       source: 'duiker-2002, classes from memory',
-    },
-    {
-      kind: 'lookup',
-      shows: 'stoppedPercent',
+    }),
+    lookup('stoppedPercent', {
       onlyWhen: readsProbe,
       says: 'Pushes that passed 300 psi, of {pushesCount}.',
       source: 'duiker-2002, where roots stop',
-    },
-    {
-      kind: 'lookup',
-      shows: 'medianStopIn',
+    }),
+    lookup('medianStopIn', {
       onlyWhen: (values) => readsProbe(values) && values.stoppedPercent > 0,
       says: 'The middle one of the depths at which they did.',
       source: 'our own',
-    },
+    }),
   ],
   cautions: [
     {

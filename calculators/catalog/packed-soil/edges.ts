@@ -28,11 +28,7 @@ export default defineEdges(definition, {
     edge('Fewer than ten pushes.', { on: 'probe=pushed', raised: pushes(9, 9), silent: pushes(9, 10) }),
     edge('Fewer than ten pushes.', { raised: 'probe=pushed', silent: 'probe=none' }),
     edge('The cores are loose and', { on: 'probe=pushed', raised: 'tall=3.11in', silent: 'tall=3.1in' }),
-    edge('The cores are loose and', {
-      on: 'probe=pushed&tall=3.2in',
-      raised: pushes(16, 30),
-      silent: pushes(15, 30),
-    }),
+    edge('The cores are loose and', { on: 'probe=pushed&tall=3.2in', raised: pushes(16, 30), silent: pushes(15, 30) }),
     edge('Before you rip anything', { on: hundred, raised: 'cores.core=155g', silent: 'cores.core=154.9g' }),
     always('Call 811 a few working days'),
     always('Dry soil in an oven'),

@@ -1,75 +1,53 @@
 import { choice, number, rows } from '../../kit/inputs.ts';
-import { ribbons } from './ribbons.ts';
+
+/** Texture by a ribbon squeezed between thumb and finger; the keys stand in links for ever. */
+export const ribbons = {
+  sand: { label: 'No ribbon, gritty, falls apart: sand' },
+  'loamy-sand': { label: 'Hardly a ribbon, gritty: loamy sand' },
+  'sandy-loam': { label: 'Ribbon under 1 in, gritty: sandy loam' },
+  loam: { label: 'Ribbon under 1 in, a little gritty: loam' },
+  'silt-loam': { label: 'Ribbon under 1 in, smooth like flour: silt loam' },
+  silt: { label: 'Ribbon under 1 in, all silk and no grit at all: silt' },
+  'sandy-clay-loam': { label: 'Ribbon 1 to 2 in, gritty: sandy clay loam' },
+  'clay-loam': { label: 'Ribbon 1 to 2 in, a little gritty: clay loam' },
+  'silty-clay-loam': { label: 'Ribbon 1 to 2 in, smooth: silty clay loam' },
+  'sandy-clay': { label: 'Ribbon over 2 in, gritty: sandy clay' },
+  'silty-clay': { label: 'Ribbon over 2 in, smooth: silty clay' },
+  clay: { label: 'Ribbon over 2 in, neither: clay' },
+} as const;
 
 export const inputs = {
-  texture: choice({
-    label: 'Wet some of the soil and squeeze out a ribbon',
-    belongsTo: 'place',
-    default: 'silt-loam',
-    help: 'What counts as packed depends on texture. Take the soil from the depth of the cores.',
+  texture: choice('Wet some of the soil and squeeze out a ribbon', 'silt-loam', {
     options: ribbons,
+    help: 'What counts as packed depends on texture. Take the soil from the depth of the cores.',
   }),
-  volumeFrom: choice({
-    label: 'Volume of a core',
-    belongsTo: 'place',
-    default: 'can',
+  volumeFrom: choice('Volume of a core', 'can', {
     options: {
-      can: { label: 'A can or ring with both ends cut out: I measured it' },
-      known: { label: 'I know the volume of the ring' },
-      hole: { label: 'Holes dug and filled with water: each has its own' },
+      can: 'A can or ring with both ends cut out: I measured it',
+      known: 'I know the volume of the ring',
+      hole: 'Holes dug and filled with water: each has its own',
     },
   }),
-  acrossIn: number({
-    label: 'Width of the can, inside',
-    symbol: 'w',
-    belongsTo: 'place',
-    unit: 'in',
-    min: 0.5,
-    max: 12,
-    default: 3,
+  acrossIn: number('Width of the can, inside', 'w', 'in', [0.5, 12], 3, {
     help: 'Measure to a sixteenth of an inch: this error counts twice.',
     shownWhen: { volumeFrom: 'can' },
   }),
-  tallIn: number({
-    label: 'Height of the soil in it',
-    symbol: 'h',
-    belongsTo: 'place',
-    unit: 'in',
-    min: 0.5,
-    max: 12,
-    default: 3,
+  tallIn: number('Height of the soil in it', 'h', 'in', [0.5, 12], 3, {
     field: 'Press it in level with a board across the top, so that the core is not squeezed. Dig it out and trim both ends flat.',
     shownWhen: { volumeFrom: 'can' },
   }),
-  ringMl: number({
-    label: 'Volume of the ring',
-    symbol: 'V_{ring}',
-    belongsTo: 'place',
-    unit: 'ml',
-    min: 20,
-    max: 5000,
-    default: 350,
+  ringMl: number('Volume of the ring', 'V_{ring}', 'ml', [20, 5000], 350, {
     help: 'A cubic centimetre is a millilitre.',
     field: 'Tape one end shut, fill it level with water and pour that into a kitchen measure.',
     shownWhen: { volumeFrom: 'known' },
   }),
-  weighed: choice({
-    label: 'The soil was weighed',
-    belongsTo: 'place',
-    default: 'dry',
+  weighed: choice('The soil was weighed', 'dry', {
+    options: { dry: 'Dry', moist: 'Moist, and I dried a small part to learn its water' },
     help: 'Dry means that another hour in the oven no longer changes the weight.',
-    options: { dry: { label: 'Dry' }, moist: { label: 'Moist, and I dried a small part to learn its water' } },
   }),
-  stones: choice({
-    label: 'Stones in the cores, larger than a match head',
-    belongsTo: 'place',
-    default: 'none',
+  stones: choice('Stones in the cores, larger than a match head', 'none', {
+    options: { none: 'Hardly any', weighed: 'Washed out and weighed', jar: 'Weighed, and their volume from a jar of water' },
     help: 'Stones make a core heavy without making the soil tight.',
-    options: {
-      none: { label: 'Hardly any' },
-      weighed: { label: 'Washed out and weighed' },
-      jar: { label: 'Weighed, and their volume from a jar of water' },
-    },
   }),
   cores: rows({
     label: 'Cores',
@@ -77,56 +55,23 @@ export const inputs = {
     help: 'At least three from one kind of ground, at one depth.',
     maxRows: 12,
     columns: {
-      coreG: number({
-        label: 'Weight of the soil, without the can',
-        symbol: 'm',
+      coreG: number('Weight of the soil, without the can', 'm', 'g', [10, 15_000], 490, {
         belongsTo: 'management',
-        unit: 'g',
-        min: 10,
-        max: 15_000,
-        default: 490,
         field: 'Dry it in an oven at 220 °F overnight, or in thin layers at room warmth for days. It is dry when the weight stops falling.',
       }),
-      waterPercent: number({
-        label: 'Water, percent of the dry weight',
-        symbol: 'u',
+      waterPercent: number('Water, percent of the dry weight', 'u', 'pct', [0, 100], 15, {
         belongsTo: 'management',
-        unit: 'pct',
-        min: 0,
-        max: 100,
-        default: 15,
         field: 'Weigh a handful moist, dry it, weigh it again. Divide what it lost by the dry weight, times 100.',
         shownWhen: { weighed: 'moist' },
       }),
-      holeMl: number({
-        label: 'Water that fills the hole',
-        symbol: 'V_{hole}',
+      holeMl: number('Water that fills the hole', 'V_{hole}', 'ml', [20, 15_000], 350, {
         belongsTo: 'management',
-        unit: 'ml',
-        min: 20,
-        max: 15_000,
-        default: 350,
         field: 'Line the hole with thin plastic film and pour water in from a measure until it stands level with the ground.',
         shownWhen: { volumeFrom: 'hole' },
       }),
-      stoneG: number({
-        label: 'Weight of the stones, dry',
-        symbol: 's',
+      stoneG: number('Weight of the stones, dry', 's', 'g', [0, 10_000], 0, { belongsTo: 'management', shownWhen: { stones: ['weighed', 'jar'] } }),
+      jarMl: number('Water that the stones push up', 'V_{jar}', 'ml', [0, 10_000], 0, {
         belongsTo: 'management',
-        unit: 'g',
-        min: 0,
-        max: 10_000,
-        default: 0,
-        shownWhen: { stones: ['weighed', 'jar'] },
-      }),
-      jarMl: number({
-        label: 'Water that the stones push up',
-        symbol: 'V_{jar}',
-        belongsTo: 'management',
-        unit: 'ml',
-        min: 0,
-        max: 10_000,
-        default: 0,
         field: 'Half fill a measuring jar, read it, put the stones in, read it again.',
         shownWhen: { stones: 'jar' },
       }),
@@ -137,21 +82,17 @@ export const inputs = {
       { coreG: 505, waterPercent: 15, holeMl: 350, stoneG: 0, jarMl: 0 },
     ],
   }),
-  probe: choice({
-    label: 'Did you push a probe with a gauge?',
+  probe: choice('Did you push a probe with a gauge?', 'none', {
+    options: { none: 'No', pushed: 'Yes' },
     belongsTo: 'management',
-    default: 'none',
     help: 'It adds how deep the hard layer lies. It means something only in moist soil.',
-    options: { none: { label: 'No' }, pushed: { label: 'Yes' } },
   }),
-  moisture: choice({
-    label: 'How moist was the soil to that depth?',
+  moisture: choice('How moist was the soil to that depth?', 'sponge', {
+    options: { sponge: 'Moist as a wrung sponge', dry: 'Drier than that', wet: 'Wetter: water came out' },
     belongsTo: 'management',
-    default: 'sponge',
     help: 'A day or two after a soaking rain is right.',
     field: 'Squeeze a handful from the depth of the push. Like a wrung sponge, it wets the hand and nothing drips.',
     shownWhen: { probe: 'pushed' },
-    options: { sponge: { label: 'Moist as a wrung sponge' }, dry: { label: 'Drier than that' }, wet: { label: 'Wetter: water came out' } },
   }),
   pushes: rows({
     label: 'Pushes',
@@ -160,22 +101,8 @@ export const inputs = {
     maxRows: 30,
     shownWhen: { probe: 'pushed', moisture: 'sponge' },
     columns: {
-      gauge: choice({
-        label: 'The gauge passed 300 psi',
-        belongsTo: 'management',
-        default: 'passed',
-        options: { passed: { label: 'Yes' }, never: { label: 'Not within reach' } },
-      }),
-      stopIn: number({
-        label: 'First at this depth',
-        symbol: 'z',
-        belongsTo: 'management',
-        unit: 'in',
-        min: 0,
-        max: 36,
-        default: 6,
-        shownWhen: { gauge: 'passed' },
-      }),
+      gauge: choice('The gauge passed 300 psi', 'passed', { options: { passed: 'Yes', never: 'Not within reach' }, belongsTo: 'management' }),
+      stopIn: number('First at this depth', 'z', 'in', [0, 36], 6, { belongsTo: 'management', shownWhen: { gauge: 'passed' } }),
     },
     default: [
       { gauge: 'passed', stopIn: 5 },

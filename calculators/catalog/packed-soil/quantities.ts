@@ -1,10 +1,7 @@
-import type { UnitName } from '../../units/units.ts';
+import { amount, word } from '../../kit/quantities.ts';
 
-const amount = <U extends UnitName>(label: string, symbol: string, unit: U, digits: number) =>
-  ({ kind: 'number', label, symbol, unit, digits }) as const;
 const density = (label: string, symbol: string) => amount(label, symbol, 'g/cc', 2);
 const millilitres = (label: string, symbol: string, digits = 0) => amount(label, symbol, 'ml', digits);
-const word = <W extends string>(label: string, words: Readonly<Record<W, string>>) => ({ kind: 'word', label, words }) as const;
 
 export const quantities = {
   packed: word('Is it packed?', {

@@ -8,11 +8,7 @@ const sheet = {
   where: 'Green-Ampt table, ground under water from the start; here rain so hard that it stands at once',
   seen: 'print',
 } as const;
-const ochsner = {
-  source: 'ochsner-2019',
-  where: 'section 6.5, questions 2 and 3, without the answers; worked out apart',
-  seen: 'computed',
-} as const;
+const ochsner = { source: 'ochsner-2019', where: 'section 6.5, questions 2 and 3, without the answers; worked out apart', seen: 'computed' } as const;
 const chow = { source: 'chow-1988', seen: 'memory' } as const;
 const chowStorm = 'storm=burst&rain=5cm&hard=60min&texture=silt-loam&wetness=known&filled=30pct';
 
@@ -33,13 +29,7 @@ export default defineCases(definition, [
     ...merced,
     seen: 'print',
   },
-  {
-    name: 'the same: minutes until it stands, printed as 1.08 h',
-    query: mercedStorm,
-    expect: { pondsAfterMin: '65' },
-    ...merced,
-    seen: 'print',
-  },
+  { name: 'the same: minutes until it stands, printed as 1.08 h', query: mercedStorm, expect: { pondsAfterMin: '65' }, ...merced, seen: 'print' },
   {
     name: 'the same, carried on to the end of the storm',
     query: mercedStorm,

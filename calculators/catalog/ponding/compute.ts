@@ -4,7 +4,7 @@ import { type RainStep, stormInfiltration } from '../../math/infiltration/stormI
 import { inchAcresToGallons } from '../../math/water/waterVolume.ts';
 import { greenAmptTextures } from '../../tables/greenAmptTextures.ts';
 import type { RainType } from '../../tables/peakFlow.ts';
-import { exchangedTextures, isExchanged, isRibbon, type RibbonTexture } from './textures.ts';
+import { exchangedTextures, isExchanged, isRibbon, type RibbonTexture } from './inputs.ts';
 
 const cmPerIn = 2.54;
 

@@ -1,9 +1,8 @@
 import { defineCalculator } from '../../kit/define.ts';
 import { compute } from './compute.ts';
-import { inputs } from './inputs.ts';
+import { inputs, isExchanged, soilName } from './inputs.ts';
 import { quantities } from './quantities.ts';
 import { steps } from './steps.ts';
-import { isExchanged, soilName } from './textures.ts';
 
 /** Some way over the hardest minute on record, about an inch and a quarter (from memory). */
 const hardestEverInPerHr = 100;
@@ -38,17 +37,8 @@ export default defineCalculator({
 }).describe({
   question: 'When does a hard rain start to pond, and how much of it runs off?',
   lead: 'When water starts to stand on your ground in a burst, how much runs off, and the same storm on another soil or on ground where your own ring tests came out different.',
-  searchWords: [
-    'cloudburst',
-    'gully washer',
-    'puddles',
-    'infiltration rate',
-    'rainfall intensity',
-    'Green-Ampt',
-    'how fast does soil take water',
-    'runoff from a thunderstorm',
-    'design storm',
-  ],
+  searchWords:
+    'cloudburst, gully washer, puddles, infiltration rate, rainfall intensity, Green-Ampt, how fast does soil take water, runoff from a thunderstorm, design storm',
   quantities,
   results: [
     {
@@ -71,11 +61,7 @@ export default defineCalculator({
     {
       of: 'otherRunoffIn',
       when: isDoubted,
-      range: {
-        low: 'bookCmPerHr',
-        high: 'otherBookCmPerHr',
-        says: 'the table has {low} for this soil when soaked; the other of the two has {high}',
-      },
+      range: { low: 'bookCmPerHr', high: 'otherBookCmPerHr', says: 'the table has {low} for this soil when soaked; the other of the two has {high}' },
     },
     { of: 'runoffPercent', when: ({ ponds }) => ponds === 'stands' },
     { of: 'soakedIn' },

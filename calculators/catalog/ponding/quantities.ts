@@ -1,8 +1,5 @@
-import type { UnitName } from '../../units/units.ts';
+import { amount, word } from '../../kit/quantities.ts';
 
-const amount = <U extends UnitName>(label: string, symbol: string, unit: U, digits: number) =>
-  ({ kind: 'number', label, symbol, unit, digits }) as const;
-const word = <W extends string>(label: string, words: Readonly<Record<W, string>>) => ({ kind: 'word', label, words }) as const;
 const inches = (label: string, symbol: string, digits = 1) => amount(label, symbol, 'in', digits);
 const centimetres = (label: string, symbol: string, digits = 2) => amount(label, symbol, 'cm', digits);
 const minutes = (label: string, symbol: string) => amount(label, symbol, 'min', 0);

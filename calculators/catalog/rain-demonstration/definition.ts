@@ -1,8 +1,9 @@
 import { defineCalculator } from '../../kit/define.ts';
+import { byCase, formula, lookup, tex } from '../../kit/steps.ts';
+import { refusals } from './cautions.ts';
 import { compute } from './compute.ts';
 import { inputs } from './inputs.ts';
 import { quantities } from './quantities.ts';
-import { refusals } from './refusals.ts';
 
 const isRead = ({ jars }: { readonly jars: string }): boolean => jars === 'read';
 const hasRun = ({ jars, ran }: { readonly jars: string; readonly ran: boolean }): boolean => jars === 'read' && ran;
@@ -22,17 +23,8 @@ export default defineCalculator({
 }).describe({
   question: 'How do I set up a demonstration, and what should people see?',
   lead: 'Rain the same water on two trays cut from two managements. This gives the water to pour, the holes, the time, and what to look for. It ranks the trays; it measures nothing about your pasture.',
-  searchWords: [
-    'rainfall demonstration',
-    'rain simulator',
-    'field day',
-    'soil health demonstration',
-    'runoff jars',
-    'sod tray',
-    'drip pan',
-    'infiltration demonstration',
-    'school',
-  ],
+  searchWords:
+    'rainfall demonstration, rain simulator, field day, soil health demonstration, runoff jars, sod tray, drip pan, infiltration demonstration, school',
   quantities,
   results: [
     { of: 'pourQt', when: ({ pourQt }) => pourQt >= leastQt },
@@ -54,140 +46,79 @@ export default defineCalculator({
     { of: 'otherRains' },
   ],
   steps: [
-    {
-      kind: 'formula',
-      shows: 'pourGal',
+    formula('pourGal', tex`\frac{\q{lengthIn} \times \q{widthIn} \times \q{rainIn}}{231}`, {
       says: 'Water for {rainIn} of rain on a tray. A gallon is 231 cubic inches.',
       source: 'common practice',
-      ways: [{ formula: String.raw`\frac{\q{lengthIn} \times \q{widthIn} \times \q{rainIn}}{231}` }],
-    },
-    { kind: 'formula', shows: 'pourQt', says: 'In quarts.', ways: [{ formula: String.raw`4 \times \q{pourGal}` }] },
-    {
-      kind: 'formula',
-      shows: 'pourMl',
+    }),
+    formula('pourQt', tex`4 \times \q{pourGal}`, { says: 'In quarts.' }),
+    formula('pourMl', tex`\q{lengthIn} \times \q{widthIn} \times \q{rainIn} \times 2.54^3`, {
       says: 'In millilitres. A cubic inch is 2.54³ of them.',
-      ways: [{ formula: String.raw`\q{lengthIn} \times \q{widthIn} \times \q{rainIn} \times 2.54^3` }],
-    },
-    {
-      kind: 'formula',
-      shows: 'timedMl',
+    }),
+    byCase('timedMl', {
       says: 'The water that was timed.',
       source: 'common practice',
       ways: [
-        {
-          when: ({ headFrom }) => headFrom === 'one-hole',
-          formula: String.raw`\frac{231 \times 2.54^3}{256}`,
-          because: 'a gallon has 256 tablespoons',
-        },
-        { when: ({ jar }) => jar === 'pint', formula: String.raw`\frac{231 \times 2.54^3}{8}`, because: 'a gallon has 8 pints' },
-        { when: ({ jar }) => jar === 'quart', formula: String.raw`\frac{231 \times 2.54^3}{4}`, because: 'a gallon has 4 quarts' },
-        { formula: String.raw`\q{otherMl}` },
+        { when: ({ headFrom }) => headFrom === 'one-hole', formula: tex`\frac{231 \times 2.54^3}{256}`, because: 'a gallon has 256 tablespoons' },
+        { when: ({ jar }) => jar === 'pint', formula: tex`\frac{231 \times 2.54^3}{8}`, because: 'a gallon has 8 pints' },
+        { when: ({ jar }) => jar === 'quart', formula: tex`\frac{231 \times 2.54^3}{4}`, because: 'a gallon has 4 quarts' },
+        { formula: tex`\q{otherMl}` },
       ],
-    },
-    {
-      kind: 'formula',
-      shows: 'timedInPerHr',
+    }),
+    byCase('timedInPerHr', {
       says: 'As a depth over the tray in an hour, which has 3,600 seconds.',
       source: 'irrigation-repair-rate, precipitation rate formula',
       ways: [
-        { when: isBuilt, formula: String.raw`\frac{3600 \times \q{timedMl}}{2.54^3 \times \q{lengthIn} \times \q{widthIn} \times \q{fillS}}` },
-        { formula: String.raw`\frac{3600 \times \q{timedMl}}{2.54^3 \times \q{lengthIn} \times \q{widthIn} \times \q{spoonS}}` },
+        { when: isBuilt, formula: tex`\frac{3600 \times \q{timedMl}}{2.54^3 \times \q{lengthIn} \times \q{widthIn} \times \q{fillS}}` },
+        { formula: tex`\frac{3600 \times \q{timedMl}}{2.54^3 \times \q{lengthIn} \times \q{widthIn} \times \q{spoonS}}` },
       ],
-    },
-    {
-      kind: 'formula',
-      shows: 'holeInPerHr',
+    }),
+    byCase('holeInPerHr', {
       says: 'What one hole adds to it.',
-      ways: [{ when: isBuilt, formula: String.raw`\frac{\q{timedInPerHr}}{\q{holesCount}}` }, { formula: String.raw`\q{timedInPerHr}` }],
-    },
-    {
-      kind: 'formula',
-      shows: 'holesExactCount',
-      says: 'Holes for the rain that you want.',
-      ways: [{ formula: String.raw`\frac{\q{wantedInPerHr}}{\q{holeInPerHr}}` }],
-    },
-    { kind: 'lookup', shows: 'needHolesCount', says: 'Rounded up to a whole hole.', source: 'common practice' },
-    {
-      kind: 'formula',
-      shows: 'holeGapIn',
+      ways: [{ when: isBuilt, formula: tex`\frac{\q{timedInPerHr}}{\q{holesCount}}` }, { formula: tex`\q{timedInPerHr}` }],
+    }),
+    formula('holesExactCount', tex`\frac{\q{wantedInPerHr}}{\q{holeInPerHr}}`, { says: 'Holes for the rain that you want.' }),
+    lookup('needHolesCount', { says: 'Rounded up to a whole hole.', source: 'common practice' }),
+    formula('holeGapIn', tex`\sqrt{\frac{\q{lengthIn} \times \q{widthIn}}{\q{needHolesCount}}}`, {
       onlyWhen: ({ headFrom }) => headFrom === 'one-hole',
       says: 'Each hole serves its own square of the tray; the side of that square is the gap.',
-      ways: [{ formula: String.raw`\sqrt{\frac{\q{lengthIn} \times \q{widthIn}}{\q{needHolesCount}}}` }],
-    },
-    {
-      kind: 'formula',
-      shows: 'rateInPerHr',
+    }),
+    byCase('rateInPerHr', {
       says: 'How hard the head rains.',
       ways: [
-        { when: isBuilt, formula: String.raw`\q{timedInPerHr}`, because: 'as it was timed' },
-        { formula: String.raw`\q{needHolesCount} \times \q{holeInPerHr}`, because: 'as it will with that many holes' },
+        { when: isBuilt, formula: tex`\q{timedInPerHr}`, because: 'as it was timed' },
+        { formula: tex`\q{needHolesCount} \times \q{holeInPerHr}`, because: 'as it will with that many holes' },
       ],
-    },
-    {
-      kind: 'formula',
-      shows: 'rainMin',
+    }),
+    formula('rainMin', tex`\frac{60 \times \q{rainIn}}{\q{rateInPerHr}}`, {
       says: 'Minutes for the depth.',
       source: 'irrigation-repair-rate, the measuring can method',
-      ways: [{ formula: String.raw`\frac{60 \times \q{rainIn}}{\q{rateInPerHr}}` }],
-    },
+    }),
     {
       kind: 'rows',
       of: 'otherRains',
       says: 'The same for other depths.',
       formulas: {
-        fallQt: String.raw`4 \times \frac{\q{lengthIn} \times \q{widthIn} \times \q{fallIn}}{231}`,
-        fallMin: String.raw`\frac{60 \times \q{fallIn}}{\q{rateInPerHr}}`,
+        fallQt: tex`4 \times \frac{\q{lengthIn} \times \q{widthIn} \times \q{fallIn}}{231}`,
+        fallMin: tex`\frac{60 \times \q{fallIn}}{\q{rateInPerHr}}`,
       },
     },
-    { kind: 'formula', shows: 'slopePercent', says: 'Slope.', ways: [{ formula: String.raw`\frac{100 \times \q{riseIn}}{\q{lengthIn}}` }] },
-    {
-      kind: 'formula',
-      shows: 'trayLb',
+    formula('slopePercent', tex`\frac{100 \times \q{riseIn}}{\q{lengthIn}}`, { says: 'Slope.' }),
+    formula('trayLb', tex`\frac{110 \times \q{lengthIn} \times \q{widthIn} \times \q{soilIn}}{1728}`, {
       says: 'Weight, with wet soil at 110 lb a cubic foot of 1,728 cubic inches. The tray itself comes on top.',
       source: 'common practice',
-      ways: [{ formula: String.raw`\frac{110 \times \q{lengthIn} \times \q{widthIn} \times \q{soilIn}}{1728}` }],
-    },
-    {
-      kind: 'formula',
-      shows: 'heldMl',
-      onlyWhen: isRead,
-      says: 'In neither jar: held in the soil, or spilled.',
-      ways: [{ formula: String.raw`\q{pourMl} - \q{runMl} - \q{downMl}` }],
-    },
-    {
-      kind: 'formula',
-      shows: 'runoffPercent',
-      onlyWhen: isRead,
-      says: 'Share that ran off.',
-      ways: [{ formula: String.raw`\frac{100 \times \q{runMl}}{\q{pourMl}}` }],
-    },
-    {
-      kind: 'formula',
-      shows: 'throughPercent',
-      onlyWhen: isRead,
-      says: 'Share that came out below.',
-      ways: [{ formula: String.raw`\frac{100 \times \q{downMl}}{\q{pourMl}}` }],
-    },
-    {
-      kind: 'formula',
-      shows: 'heldPercent',
-      onlyWhen: isRead,
-      says: 'And the rest.',
-      ways: [{ formula: String.raw`\frac{100 \times \q{heldMl}}{\q{pourMl}}` }],
-    },
-    {
-      kind: 'formula',
-      shows: 'firstRunIn',
+    }),
+    formula('heldMl', tex`\q{pourMl} - \q{runMl} - \q{downMl}`, { onlyWhen: isRead, says: 'In neither jar: held in the soil, or spilled.' }),
+    formula('runoffPercent', tex`\frac{100 \times \q{runMl}}{\q{pourMl}}`, { onlyWhen: isRead, says: 'Share that ran off.' }),
+    formula('throughPercent', tex`\frac{100 \times \q{downMl}}{\q{pourMl}}`, { onlyWhen: isRead, says: 'Share that came out below.' }),
+    formula('heldPercent', tex`\frac{100 \times \q{heldMl}}{\q{pourMl}}`, { onlyWhen: isRead, says: 'And the rest.' }),
+    byCase('firstRunIn', {
       onlyWhen: hasRun,
       says: 'Rain that was on by the time it ran.',
       ways: [
-        {
-          when: ({ firstRunS, rainMin }) => firstRunS <= 60 * rainMin,
-          formula: String.raw`\frac{\q{rateInPerHr} \times \q{firstRunS}}{3600}`,
-        },
-        { formula: String.raw`\q{rainIn}`, because: 'the rain had stopped by then' },
+        { when: ({ firstRunS, rainMin }) => firstRunS <= 60 * rainMin, formula: tex`\frac{\q{rateInPerHr} \times \q{firstRunS}}{3600}` },
+        { formula: tex`\q{rainIn}`, because: 'the rain had stopped by then' },
       ],
-    },
+    }),
   ],
   cautions: [
     {

@@ -1,8 +1,6 @@
-import type { UnitName } from '../../units/units.ts';
+import { amount, word } from '../../kit/quantities.ts';
 
-const amount = <U extends UnitName>(label: string, symbol: string, unit: U, digits = 0) => ({ kind: 'number', label, symbol, unit, digits }) as const;
 const millilitres = (label: string, symbol: string) => amount(label, symbol, 'ml', -1);
-const word = <W extends string>(label: string, words: Readonly<Record<W, string>>) => ({ kind: 'word', label, words }) as const;
 
 export const quantities = {
   pourQt: amount('Water to put on each tray', 'V_{qt}', 'qt', 1),
@@ -19,11 +17,7 @@ export const quantities = {
   otherRains: {
     kind: 'rows',
     label: 'Other depths of rain',
-    columns: {
-      fallIn: amount('Rain', 'd', 'in', 2),
-      fallQt: amount('Water', 'V', 'qt', 1),
-      fallMin: amount('Time', 't', 'min', 0),
-    },
+    columns: { fallIn: amount('Rain', 'd', 'in', 2), fallQt: amount('Water', 'V', 'qt', 1), fallMin: amount('Time', 't', 'min', 0) },
   },
   slopePercent: amount('Slope of the trays', 'S', 'pct', 0),
   trayLb: amount('One wet tray weighs about', 'W', 'lb', -1),

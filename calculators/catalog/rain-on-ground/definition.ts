@@ -1,5 +1,6 @@
 import { defineCalculator } from '../../kit/define.ts';
 import type { ValuesOf } from '../../kit/inputs.ts';
+import { byCase, formula, tex } from '../../kit/steps.ts';
 import { compute } from './compute.ts';
 import { inputs } from './inputs.ts';
 import { quantities } from './quantities.ts';
@@ -19,18 +20,8 @@ function drinkRange({ stock, stockDays, highStockDays }: Drunk): string {
 export default defineCalculator({ slug: 'rain-on-ground', version: 1, title: 'Gallons from rain on an acre or a roof', inputs, compute }).describe({
   question: 'How much water is this rain on my ground?',
   lead: 'Inches of rain turned into gallons on your acres or your roof, then into tank-fulls and days of water for your stock.',
-  searchWords: [
-    'acre-inch',
-    '27,154 gallons',
-    'inch of rain on an acre',
-    'roof catchment',
-    'barn roof water',
-    'rainwater harvesting',
-    'rain barrel',
-    'cistern',
-    'how many gallons in an inch of rain',
-    'tons of water',
-  ],
+  searchWords:
+    'acre-inch, 27,154 gallons, inch of rain on an acre, roof catchment, barn roof water, rainwater harvesting, rain barrel, cistern, how many gallons in an inch of rain, tons of water',
   quantities,
   results: [
     { of: 'waterGal' },
@@ -43,55 +34,40 @@ export default defineCalculator({ slug: 'rain-on-ground', version: 1, title: 'Ga
     { of: 'otherRains' },
   ],
   steps: [
-    {
-      kind: 'formula',
-      shows: 'depthIn',
+    byCase('depthIn', {
       says: 'The rain.',
       source: 'common practice',
       ways: [
-        { when: ({ rainFrom }) => rainFrom === 'gauge', formula: String.raw`\q{rainIn}` },
-        { formula: String.raw`\frac{\q{firstCanIn} + \q{secondCanIn}}{2}`, because: 'the mean of two cans beats one' },
+        { when: ({ rainFrom }) => rainFrom === 'gauge', formula: tex`\q{rainIn}` },
+        { formula: tex`\frac{\q{firstCanIn} + \q{secondCanIn}}{2}`, because: 'the mean of two cans beats one' },
       ],
-    },
-    {
-      kind: 'formula',
-      shows: 'surfaceAc',
+    }),
+    byCase('surfaceAc', {
       says: 'The area as the rain sees it, from above. An acre is 43,560 square feet.',
       source: 'common practice',
       ways: [
-        { when: ({ surface }) => surface === 'acres', formula: String.raw`\q{areaAc}` },
-        { when: ({ surface }) => surface === 'sides', formula: String.raw`\frac{\q{lengthFt} \times \q{widthFt}}{43560}` },
+        { when: ({ surface }) => surface === 'acres', formula: tex`\q{areaAc}` },
+        { when: ({ surface }) => surface === 'sides', formula: tex`\frac{\q{lengthFt} \times \q{widthFt}}{43560}` },
         {
           when: ({ surface }) => surface === 'paces',
-          formula: String.raw`\frac{\q{longPacesCount} \times \q{paceFt} \times \q{shortPacesCount} \times \q{paceFt}}{43560}`,
+          formula: tex`\frac{\q{longPacesCount} \times \q{paceFt} \times \q{shortPacesCount} \times \q{paceFt}}{43560}`,
         },
-        { formula: String.raw`\frac{\q{roofLengthFt} \times \q{roofWidthFt}}{43560}`, because: 'a roof counts by what it covers, not by its slope' },
+        { formula: tex`\frac{\q{roofLengthFt} \times \q{roofWidthFt}}{43560}`, because: 'a roof counts by what it covers, not by its slope' },
       ],
-    },
-    {
-      kind: 'formula',
-      shows: 'waterFt3',
+    }),
+    formula('waterFt3', tex`\q{depthIn} \times \q{surfaceAc} \times 3630`, {
       says: 'An inch on an acre is a twelfth of 43,560, 3,630 cubic feet.',
       source: 'freedictionary-acre-inch, acre-inch',
-      ways: [{ formula: String.raw`\q{depthIn} \times \q{surfaceAc} \times 3630` }],
-    },
-    {
-      kind: 'formula',
-      shows: 'waterGal',
+    }),
+    formula('waterGal', tex`\q{waterFt3} \times \frac{1728}{231}`, {
       says: 'A cubic foot has 1,728 cubic inches, a gallon 231.',
       source: 'common practice',
-      ways: [{ formula: String.raw`\q{waterFt3} \times \frac{1728}{231}` }],
-    },
-    {
-      kind: 'formula',
-      shows: 'waterTon',
+    }),
+    formula('waterTon', tex`\frac{\q{waterFt3} \times 3.048^3}{0.45359237 \times 2000}`, {
       says: 'Its weight: a foot is 3.048 decimetres, a litre of water weighs a kilogram, a pound is 0.45359237 of one, a ton 2,000 lb.',
       source: 'common practice',
-      ways: [{ formula: String.raw`\frac{\q{waterFt3} \times 3.048^3}{0.45359237 \times 2000}` }],
-    },
-    {
-      kind: 'formula',
-      shows: 'usablePercent',
+    }),
+    byCase('usablePercent', {
       says: 'The share that is counted below.',
       ways: [
         {
@@ -99,65 +75,42 @@ export default defineCalculator({ slug: 'rain-on-ground', version: 1, title: 'Ga
           formula: '100',
           because: 'on ground all of it is counted, to show its size; nobody can catch it all',
         },
-        { formula: String.raw`\q{caughtPercent}`, because: 'off a roof, what reaches the tank' },
+        { formula: tex`\q{caughtPercent}`, because: 'off a roof, what reaches the tank' },
       ],
-    },
-    {
-      kind: 'formula',
-      shows: 'caughtGal',
-      says: 'In gallons.',
-      ways: [{ formula: String.raw`\q{waterGal} \times \frac{\q{usablePercent}}{100}` }],
-    },
-    {
-      kind: 'formula',
-      shows: 'lostGal',
+    }),
+    formula('caughtGal', tex`\q{waterGal} \times \frac{\q{usablePercent}}{100}`, { says: 'In gallons.' }),
+    formula('lostGal', tex`\q{waterGal} - \q{caughtGal}`, {
       onlyWhen: ({ surface }) => surface === 'roof',
       says: 'What wets the roof, splashes over, or is let go.',
-      ways: [{ formula: String.raw`\q{waterGal} - \q{caughtGal}` }],
-    },
-    {
-      kind: 'formula',
-      shows: 'fullTankGal',
+    }),
+    byCase('fullTankGal', {
       says: 'One tank-full.',
       source: 'weathers-1913, water tanks',
       ways: [
-        { when: ({ tankFrom }) => tankFrom === 'known', formula: String.raw`\q{tankGal}` },
+        { when: ({ tankFrom }) => tankFrom === 'known', formula: tex`\q{tankGal}` },
         {
           when: ({ tankFrom }) => tankFrom === 'round',
-          formula: String.raw`\frac{\pi}{4} \times \q{tankAcrossFt}^2 \times \q{tankDepthFt} \times \frac{1728}{231}`,
+          formula: tex`\frac{\pi}{4} \times \q{tankAcrossFt}^2 \times \q{tankDepthFt} \times \frac{1728}{231}`,
         },
-        { formula: String.raw`\q{tankLengthFt} \times \q{tankWidthFt} \times \q{tankDepthFt} \times \frac{1728}{231}` },
+        { formula: tex`\q{tankLengthFt} \times \q{tankWidthFt} \times \q{tankDepthFt} \times \frac{1728}{231}` },
       ],
-    },
-    { kind: 'formula', shows: 'tankCount', says: 'In tank-fulls.', ways: [{ formula: String.raw`\frac{\q{caughtGal}}{\q{fullTankGal}}` }] },
+    }),
+    formula('tankCount', tex`\frac{\q{caughtGal}}{\q{fullTankGal}}`, { says: 'In tank-fulls.' }),
     {
       kind: 'rows',
       of: 'drinkers',
       says: 'What the stock drink when the day reaches {airF}: head times what one drinks. Printed lists disagree, so the plan takes the highest of them, and never less for a hotter day.',
       source: 'gould-fs1090, and the other lists named under sources',
-      formulas: {
-        allGalPerDay: String.raw`\q{countHead} \times \q{headGalPerDay}`,
-        leastAllGalPerDay: String.raw`\q{countHead} \times \q{leastHeadGalPerDay}`,
-      },
+      formulas: { allGalPerDay: tex`\q{countHead} \times \q{headGalPerDay}`, leastAllGalPerDay: tex`\q{countHead} \times \q{leastHeadGalPerDay}` },
       sums: { herdGalPerDay: 'allGalPerDay', leastHerdGalPerDay: 'leastAllGalPerDay' },
     },
-    {
-      kind: 'formula',
-      shows: 'stockDays',
-      says: 'How many days that waters them.',
-      ways: [{ formula: String.raw`\frac{\q{caughtGal}}{\q{herdGalPerDay}}` }],
-    },
-    {
-      kind: 'formula',
-      shows: 'highStockDays',
-      says: 'And if they drink no more than the lowest list says.',
-      ways: [{ formula: String.raw`\frac{\q{caughtGal}}{\q{leastHerdGalPerDay}}` }],
-    },
+    formula('stockDays', tex`\frac{\q{caughtGal}}{\q{herdGalPerDay}}`, { says: 'How many days that waters them.' }),
+    formula('highStockDays', tex`\frac{\q{caughtGal}}{\q{leastHerdGalPerDay}}`, { says: 'And if they drink no more than the lowest list says.' }),
     {
       kind: 'rows',
       of: 'otherRains',
       says: 'The same for other rains.',
-      formulas: { fallGal: String.raw`\q{fallIn} \times \q{surfaceAc} \times 3630 \times \frac{1728}{231} \times \frac{\q{usablePercent}}{100}` },
+      formulas: { fallGal: tex`\q{fallIn} \times \q{surfaceAc} \times 3630 \times \frac{1728}{231} \times \frac{\q{usablePercent}}{100}` },
     },
   ],
   cautions: [

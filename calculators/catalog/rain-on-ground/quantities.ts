@@ -1,6 +1,6 @@
+import { amount } from '../../kit/quantities.ts';
 import type { UnitName } from '../../units/units.ts';
 
-const amount = <U extends UnitName>(label: string, symbol: string, unit: U, digits = 0) => ({ kind: 'number', label, symbol, unit, digits }) as const;
 /** A number of any size, told with so many digits that count. */
 const counts = <U extends UnitName>(label: string, symbol: string, unit: U, significant: number, digits = 0) =>
   ({ ...amount(label, symbol, unit, digits), significant }) as const;

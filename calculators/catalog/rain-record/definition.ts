@@ -21,20 +21,8 @@ export default defineCalculator({
 }).describe({
   question: 'How dry is it, by my own gauge?',
   lead: 'Your rain against the other years of your record: how many years were drier, percent of normal, and from thirty years on decile and standardized index. Days that nobody read are counted, never taken for dry.',
-  searchWords: [
-    'percent of normal',
-    'rainfall record',
-    'rain gauge log',
-    'how dry is it',
-    'drought index',
-    'standardized precipitation index',
-    'SPI',
-    'decile',
-    'rainfall deficit',
-    'driest year',
-    'precipitation',
-    'csv',
-  ],
+  searchWords:
+    'percent of normal, rainfall record, rain gauge log, how dry is it, drought index, standardized precipitation index, SPI, decile, rainfall deficit, driest year, precipitation, csv',
   quantities,
   results: [
     { of: 'basis', when: (values) => !isRanked(values) && values.basis !== 'medians' },

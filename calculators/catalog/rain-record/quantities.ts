@@ -1,22 +1,16 @@
-import type { NumberQuantity } from '../../kit/quantities.ts';
-import type { UnitName } from '../../units/units.ts';
-
-const amount = (label: string, symbol: string, unit: UnitName, digits: number): NumberQuantity => ({ kind: 'number', label, symbol, unit, digits });
+import { amount, day, word } from '../../kit/quantities.ts';
+import { tex } from '../../kit/steps.ts';
 
 export const quantities = {
-  basis: {
-    kind: 'word',
-    label: 'What the record bears',
-    words: {
-      index: 'counts, percentages and the index',
-      ranks: 'counts and percentages',
-      alone: 'only this one period was read whole: nothing to compare with',
-      'not-read': 'too little was read in these months',
-      medians: 'a percentage, nothing more',
-    },
-  },
-  beginsDay: { kind: 'day', label: 'From' },
-  endsDay: { kind: 'day', label: 'Up to' },
+  basis: word('What the record bears', {
+    index: 'counts, percentages and the index',
+    ranks: 'counts and percentages',
+    alone: 'only this one period was read whole: nothing to compare with',
+    'not-read': 'too little was read in these months',
+    medians: 'a percentage, nothing more',
+  }),
+  beginsDay: day('From'),
+  endsDay: day('Up to'),
   totalIn: amount('Rain in these months', 'P', 'in', 2),
   unreadDays: amount('Days of these months that were not read', 'u', 'd', 0),
   recordCount: amount('Years on record with the same months read, this one among them', 'N', 'count', 0),
@@ -24,7 +18,7 @@ export const quantities = {
   leftOutCount: amount('Years not used: too little read', 'o', 'count', 0),
   drierCount: amount('Years in the record that were drier', 'd', 'count', 0),
   rankCount: amount('Place from the dry end', 'R', 'count', 0),
-  meanIn: amount('Mean of the years', String.raw`\bar{P}`, 'in', 2),
+  meanIn: amount('Mean of the years', tex`\bar{P}`, 'in', 2),
   medianIn: amount('Median: half of the years had less', 'M', 'in', 2),
   ofMeanPercent: amount('Percent of normal, by the mean', 'p_m', 'pct', 0),
   ofMedianPercent: amount('Percent of normal, by the median', 'p_M', 'pct', 0),
@@ -35,23 +29,19 @@ export const quantities = {
   quarterIn: amount('Three years in four bring at least', 'P_{75}', 'in', 1),
   tenthIn: amount('One year in ten brings less than', 'P_{10}', 'in', 1),
   decile: amount('Decile, 1 the driest tenth of years', 'D', 'count', 0),
-  group: {
-    kind: 'word',
-    label: 'By deciles',
-    words: {
-      'much-below': 'much below normal',
-      below: 'below normal',
-      near: 'near normal',
-      above: 'above normal',
-      'much-above': 'much above normal',
-    },
-  },
+  group: word('By deciles', {
+    'much-below': 'much below normal',
+    below: 'below normal',
+    near: 'near normal',
+    above: 'above normal',
+    'much-above': 'much above normal',
+  }),
   zeroRatio: amount('Share of years without rain', 'q', 'ratio', 3),
-  wetMeanIn: amount('Mean of the years with rain', String.raw`\bar{x}`, 'in', 3),
-  meanLog: amount('Mean of their logarithms', String.raw`\overline{\ln x}`, 'ratio', 4),
+  wetMeanIn: amount('Mean of the years with rain', tex`\bar{x}`, 'in', 3),
+  meanLog: amount('Mean of their logarithms', tex`\overline{\ln x}`, 'ratio', 4),
   gap: amount('Spread', 'A', 'ratio', 4),
-  shape: amount('Shape of the curve', String.raw`\alpha`, 'ratio', 3),
-  scaleIn: amount('Scale of the curve', String.raw`\beta`, 'in', 3),
+  shape: amount('Shape of the curve', tex`\alpha`, 'ratio', 3),
+  scaleIn: amount('Scale of the curve', tex`\beta`, 'in', 3),
   gammaRatio: amount('Share of years with rain that bring less', 'G', 'ratio', 4),
   belowRatio: amount('Share of all years that bring less', 'H', 'ratio', 4),
   index: amount('Standardized precipitation index', 'z', 'ratio', 2),
@@ -59,34 +49,26 @@ export const quantities = {
   lowIndex: amount('Index, low', 'z_1', 'ratio', 1),
   highIndex: amount('Index, high', 'z_2', 'ratio', 1),
   otherIndex: amount('Standardized precipitation index, counting this year the other way', 'z_o', 'ratio', 2),
-  verdict: {
-    kind: 'word',
-    label: 'The index in words',
-    words: {
-      'extremely-dry': 'extremely dry',
-      'severely-dry': 'severely dry',
-      'moderately-dry': 'moderately dry',
-      'near-normal': 'near normal',
-      'moderately-wet': 'moderately wet',
-      'very-wet': 'very wet',
-      'extremely-wet': 'extremely wet',
-    },
-  },
+  verdict: word('The index in words', {
+    'extremely-dry': 'extremely dry',
+    'severely-dry': 'severely dry',
+    'moderately-dry': 'moderately dry',
+    'near-normal': 'near normal',
+    'moderately-wet': 'moderately wet',
+    'very-wet': 'very wet',
+    'extremely-wet': 'extremely wet',
+  }),
   driest: {
     kind: 'rows',
     label: 'The driest years on record for these months',
-    columns: {
-      dryYear: { kind: 'word', label: 'Year', words: {} },
-      dryIn: amount('Rain', 'P', 'in', 2),
-      dryPercent: amount('Of the median', 'p', 'pct', 0),
-    },
+    columns: { dryYear: word('Year', {}), dryIn: amount('Rain', 'P', 'in', 2), dryPercent: amount('Of the median', 'p', 'pct', 0) },
   },
   spells: {
     kind: 'rows',
     label: 'The worst dry spells of the whole record, judged by every year of it',
     columns: {
-      spellFromDay: { kind: 'day', label: 'First month ends' },
-      spellToDay: { kind: 'day', label: 'Last month ends' },
+      spellFromDay: day('First month ends'),
+      spellToDay: day('Last month ends'),
       spellMonths: amount('Length', 't', 'mo', 0),
       lowest: amount('Lowest index', 'z', 'ratio', 2),
       magnitude: amount('Index added up', 'S', 'ratio', 1),
@@ -96,7 +78,7 @@ export const quantities = {
     kind: 'rows',
     label: 'Rain so far, step by step',
     columns: {
-      stepDay: { kind: 'day', label: 'Up to' },
+      stepDay: day('Up to'),
       thisIn: amount('This time', 'P', 'in', 1),
       middleIn: amount('Median of the years that judge it', 'M', 'in', 1),
       leastIn: amount('Driest', 'L', 'in', 1),
@@ -106,10 +88,6 @@ export const quantities = {
   everyYear: {
     kind: 'rows',
     label: 'Every year',
-    columns: {
-      ofYear: { kind: 'word', label: 'Year', words: {} },
-      onDay: { kind: 'day', label: 'Up to' },
-      sumIn: amount('Rain so far', 'P', 'in', 1),
-    },
+    columns: { ofYear: word('Year', {}), onDay: day('Up to'), sumIn: amount('Rain so far', 'P', 'in', 1) },
   },
 } as const;

@@ -11,7 +11,7 @@ import { restDaysGiven } from '../../math/rotation/restDaysGiven.ts';
 import { restingShare } from '../../math/rotation/restingShare.ts';
 import { stockDensityLbPerAc } from '../../math/rotation/stockDensityLbPerAc.ts';
 import { grazedShareByDays } from '../../tables/harvestShare.ts';
-import { type Forage, publishedRest } from './forages.ts';
+import { type Forage, publishedRest } from './inputs.ts';
 
 /** Growth that takes a year or more to bring the grass back is no growth: nobody plans a rest on it. */
 export const longestRestDays = 365;
@@ -96,7 +96,7 @@ export function compute(asked: Asked) {
 
   const acresAc = asked.acresFrom === 'known' ? asked.ownPaddockAc : paddockAc;
   const feedOf = (availableLbPerAc: number): number => acresAc * availableLbPerAc * (eatenPercent / 100);
-  const daysOf = (eatenLb: number): number => (demandLbPerDay > 0 ? grazingDays({ eatenLb, dailyDemandLb: demandLbPerDay }) : stayDays);
+  const daysOf = (eatenLb: number): number => grazingDays({ eatenLb, dailyDemandLb: demandLbPerDay });
   const backLbPerAc = regrownLbPerAc({ growthLbPerAcDay: growthNowLbPerAcDay, restDays: givenRestDays, fullLbPerAc: regrowLbPerAc });
   const fullFeedLb = feedOf(regrowLbPerAc);
   const backFeedLb = feedOf(backLbPerAc);

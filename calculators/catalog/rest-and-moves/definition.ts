@@ -1,13 +1,22 @@
 import { defineCalculator } from '../../kit/define.ts';
+import { byCase, formula, lookup, tex } from '../../kit/steps.ts';
 import { printDay } from '../../units/printQuantity.ts';
 import { compute, secondBiteDays } from './compute.ts';
-import { hasDensity, isBelowTable } from './forages.ts';
-import { inputs } from './inputs.ts';
-import { publishedSteps } from './publishedSteps.ts';
+import { hasDensity, inputs, isBelowTable } from './inputs.ts';
 import { quantities } from './quantities.ts';
+import { publishedSteps } from './steps.ts';
 
 /** Paddocks taken as large as the herd needs would always feed it. */
 const isMeasured = ({ acresFrom }: { readonly acresFrom: 'known' | 'needed' }): boolean => acresFrom === 'known';
+interface Rotation {
+  readonly verdict: 'none-until-rain' | 'grows-back';
+  readonly todayVerdict: 'enough' | 'short';
+  readonly paddockCount: number;
+  readonly herdCount: number;
+}
+const isBackTooSoon = ({ verdict, todayVerdict }: Rotation): boolean => verdict === 'grows-back' && todayVerdict === 'short';
+/** With a paddock for each herd and none to rest, no stay however long gives any rest. */
+const canGoSlower = (rotation: Rotation): boolean => isBackTooSoon(rotation) && rotation.paddockCount > rotation.herdCount;
 
 export default defineCalculator({
   slug: 'rest-and-moves',
@@ -30,18 +39,8 @@ export default defineCalculator({
 }).describe({
   question: 'How long must each paddock rest, and when do I look at the next one?',
   lead: 'Rest-period length from the growth that must come back, how many paddocks that takes, and the days to go and look. When nothing grows it says so.',
-  searchWords: [
-    'rotational grazing',
-    'rest days',
-    'recovery period',
-    'how many paddocks',
-    'paddock size',
-    'stock density',
-    'grazing calendar',
-    'pasture rotation schedule',
-    'traps',
-    'when to move cattle',
-  ],
+  searchWords:
+    'rotational grazing, rest days, recovery period, how many paddocks, paddock size, stock density, grazing calendar, pasture rotation schedule, traps, when to move cattle',
   quantities,
   results: [
     { of: 'verdict', when: ({ verdict }) => verdict === 'none-until-rain' },
@@ -53,16 +52,13 @@ export default defineCalculator({
     { of: 'neededPaddocks', when: ({ verdict }) => verdict === 'grows-back' },
     { of: 'givenRestDays' },
     { of: 'todayVerdict', when: ({ verdict }) => verdict === 'grows-back' },
-    { of: 'wholeShortDays', when: ({ verdict, todayVerdict }) => verdict === 'grows-back' && todayVerdict === 'short' },
+    { of: 'wholeShortDays', when: isBackTooSoon },
     { of: 'backLbPerAc' },
     { of: 'backVerdict', when: isMeasured },
     { of: 'backDays', when: isMeasured },
     { of: 'shortFeedLb', when: (values) => isMeasured(values) && values.backVerdict === 'short' },
     { of: 'fullDays', when: isMeasured },
-    {
-      of: 'wholeSlowerStayDays',
-      when: ({ verdict, todayVerdict, paddockCount, herdCount }) => verdict === 'grows-back' && todayVerdict === 'short' && paddockCount > herdCount,
-    },
+    { of: 'wholeSlowerStayDays', when: canGoSlower },
     { of: 'paddockAc' },
     { of: 'todayAc' },
     { of: 'demandLbPerDay' },
@@ -71,237 +67,131 @@ export default defineCalculator({
     { of: 'moves' },
   ],
   steps: [
-    {
-      kind: 'formula',
-      shows: 'growthNowLbPerAcDay',
+    byCase('growthNowLbPerAcDay', {
       says: 'How fast it grows now.',
       source: 'common practice',
       ways: [
-        { when: ({ growthFrom }) => growthFrom === 'known', formula: String.raw`\q{growthLbPerAcDay}` },
+        { when: ({ growthFrom }) => growthFrom === 'known', formula: tex`\q{growthLbPerAcDay}` },
         {
           when: ({ firstHeightIn, secondHeightIn }) => secondHeightIn <= firstHeightIn,
           formula: '0',
           because: 'it stood no taller on the second day, so nothing grew',
         },
-        { formula: String.raw`\frac{(\q{secondHeightIn} - \q{firstHeightIn}) \times \q{densityLbPerAcIn}}{\q{betweenDays}}` },
+        { formula: tex`\frac{(\q{secondHeightIn} - \q{firstHeightIn}) \times \q{densityLbPerAcIn}}{\q{betweenDays}}` },
       ],
-    },
-    {
-      kind: 'formula',
-      shows: 'regrowLbPerAc',
+    }),
+    formula('regrowLbPerAc', tex`(\q{startHeightIn} - \q{stopHeightIn}) \times \q{densityLbPerAcIn}`, {
       says: 'What must come back: from the stubble left to the height when grazing starts.',
       source: 'umaine-pasture-lesson-1, appendix D',
-      ways: [{ formula: String.raw`(\q{startHeightIn} - \q{stopHeightIn}) \times \q{densityLbPerAcIn}` }],
-    },
-    {
-      kind: 'formula',
-      shows: 'restDays',
+    }),
+    formula('restDays', tex`\frac{\q{regrowLbPerAc}}{\q{growthNowLbPerAcDay}}`, {
       says: 'The days that takes at this growth.',
       onlyWhen: ({ verdict }) => verdict === 'grows-back',
       source: 'common practice',
-      ways: [{ formula: String.raw`\frac{\q{regrowLbPerAc}}{\q{growthNowLbPerAcDay}}` }],
-    },
-    {
-      kind: 'lookup',
-      shows: 'verdict',
+    }),
+    lookup('verdict', {
       says: 'With no growth, or so little that it would take a year, there is nothing to divide by. No rest is long enough until it rains.',
       onlyWhen: ({ verdict }) => verdict === 'none-until-rain',
       source: 'common practice',
-    },
+    }),
     ...publishedSteps,
-    {
-      kind: 'formula',
-      shows: 'exactPaddocks',
+    formula('exactPaddocks', tex`\frac{\q{restDays}}{\q{stayDays}} + \q{herdCount}`, {
       says: 'Paddocks for that rest: enough to rest in turn, and one for each herd to stand in.',
       onlyWhen: ({ verdict }) => verdict === 'grows-back',
       source: 'penn-state-four-steps, step 3',
-      ways: [{ formula: String.raw`\frac{\q{restDays}}{\q{stayDays}} + \q{herdCount}` }],
-    },
-    {
-      kind: 'lookup',
-      shows: 'neededPaddocks',
+    }),
+    lookup('neededPaddocks', {
       says: 'Rounded up to whole paddocks.',
       onlyWhen: ({ verdict }) => verdict === 'grows-back',
       source: 'penn-state-four-steps, step 3',
-    },
-    {
-      kind: 'formula',
-      shows: 'givenRestDays',
+    }),
+    formula('givenRestDays', tex`(\q{paddockCount} - \q{herdCount}) \times \q{stayDays}`, {
       says: 'The same rule turned round: the rest that today’s paddocks give.',
       source: 'penn-state-four-steps, step 3',
-      ways: [{ formula: String.raw`(\q{paddockCount} - \q{herdCount}) \times \q{stayDays}` }],
-    },
-    {
-      kind: 'formula',
-      shows: 'shortDays',
-      says: 'How much that is too short.',
-      onlyWhen: ({ verdict, todayVerdict }) => verdict === 'grows-back' && todayVerdict === 'short',
-      ways: [{ formula: String.raw`\q{restDays} - \q{givenRestDays}` }],
-    },
-    {
-      kind: 'lookup',
-      shows: 'wholeRestDays',
+    }),
+    formula('shortDays', tex`\q{restDays} - \q{givenRestDays}`, { says: 'How much that is too short.', onlyWhen: isBackTooSoon }),
+    lookup('wholeRestDays', {
       says: 'A day begun is counted as a day of rest.',
       onlyWhen: ({ verdict }) => verdict === 'grows-back',
       source: 'common practice',
-    },
-    {
-      kind: 'formula',
-      shows: 'wholeShortDays',
-      says: 'And in whole days.',
-      onlyWhen: ({ verdict, todayVerdict }) => verdict === 'grows-back' && todayVerdict === 'short',
-      ways: [{ formula: String.raw`\max(\q{wholeRestDays} - \q{givenRestDays}, 0)` }],
-    },
-    {
-      kind: 'formula',
-      shows: 'slowerStayDays',
+    }),
+    formula('wholeShortDays', tex`\max(\q{wholeRestDays} - \q{givenRestDays}, 0)`, { says: 'And in whole days.', onlyWhen: isBackTooSoon }),
+    formula('slowerStayDays', tex`\frac{\q{restDays}}{\q{paddockCount} - \q{herdCount}}`, {
       says: 'To get the rest from today’s paddocks each stay would have to be this long.',
-      onlyWhen: ({ verdict, todayVerdict, paddockCount, herdCount }) =>
-        verdict === 'grows-back' && todayVerdict === 'short' && paddockCount > herdCount,
-      ways: [{ formula: String.raw`\frac{\q{restDays}}{\q{paddockCount} - \q{herdCount}}` }],
-    },
-    {
-      kind: 'formula',
-      shows: 'slowerOccupiedDays',
+      onlyWhen: canGoSlower,
+    }),
+    formula('slowerOccupiedDays', tex`\q{slowerStayDays} \times \q{herdCount}`, {
       says: 'With every herd passing through, stock would then be in a paddock this long without a break.',
-      onlyWhen: ({ verdict, todayVerdict, paddockCount, herdCount }) =>
-        verdict === 'grows-back' && todayVerdict === 'short' && paddockCount > herdCount && herdCount > 1,
-      ways: [{ formula: String.raw`\q{slowerStayDays} \times \q{herdCount}` }],
-    },
-    {
-      kind: 'lookup',
-      shows: 'wholeSlowerStayDays',
-      says: 'A day begun is counted as a day of the stay.',
-      onlyWhen: ({ verdict, todayVerdict, paddockCount, herdCount }) =>
-        verdict === 'grows-back' && todayVerdict === 'short' && paddockCount > herdCount,
-      source: 'common practice',
-    },
-    {
-      kind: 'formula',
-      shows: 'wholeSlowerOccupiedDays',
+      onlyWhen: (values) => canGoSlower(values) && values.herdCount > 1,
+    }),
+    lookup('wholeSlowerStayDays', { says: 'A day begun is counted as a day of the stay.', onlyWhen: canGoSlower, source: 'common practice' }),
+    formula('wholeSlowerOccupiedDays', tex`\q{wholeSlowerStayDays} \times \q{herdCount}`, {
       says: 'And stock would be in a paddock for so many whole days in a row.',
-      onlyWhen: ({ verdict, todayVerdict, paddockCount, herdCount }) =>
-        verdict === 'grows-back' && todayVerdict === 'short' && paddockCount > herdCount && herdCount > 1,
-      ways: [{ formula: String.raw`\q{wholeSlowerStayDays} \times \q{herdCount}` }],
-    },
-    {
-      kind: 'formula',
-      shows: 'restingPercent',
+      onlyWhen: (values) => canGoSlower(values) && values.herdCount > 1,
+    }),
+    formula('restingPercent', tex`\frac{\q{paddockCount} - \q{herdCount}}{\q{paddockCount}} \times 100`, {
       says: 'Paddocks at rest on any day.',
       source: 'shelton-rest',
-      ways: [{ formula: String.raw`\frac{\q{paddockCount} - \q{herdCount}}{\q{paddockCount}} \times 100` }],
-    },
-    {
-      kind: 'formula',
-      shows: 'occupiedDays',
-      says: 'Days in a row that a paddock has stock in it.',
-      ways: [{ formula: String.raw`\q{stayDays} \times \q{herdCount}` }],
-    },
+    }),
+    formula('occupiedDays', tex`\q{stayDays} \times \q{herdCount}`, { says: 'Days in a row that a paddock has stock in it.' }),
     {
       kind: 'rows',
       of: 'stockLines',
       says: 'What the stock weigh and what they eat in a day.',
       formulas: {
-        lineWeightLb: String.raw`\q{countHead} \times \q{weightLb}`,
-        lineLbPerDay: String.raw`\frac{\q{countHead} \times \q{weightLb} \times \q{intakePercent}}{100}`,
+        lineWeightLb: tex`\q{countHead} \times \q{weightLb}`,
+        lineLbPerDay: tex`\frac{\q{countHead} \times \q{weightLb} \times \q{intakePercent}}{100}`,
       },
       sums: { stockWeightLb: 'lineWeightLb', demandLbPerDay: 'lineLbPerDay' },
     },
-    {
-      kind: 'lookup',
-      shows: 'eatenPercent',
+    lookup('eatenPercent', {
       says: 'Share eaten of what stands above the stubble, for {occupiedDays} in a paddock. The table ends at seven days.',
       onlyWhen: ({ eatenFrom }) => eatenFrom === 'by-stay',
       source: 'penn-state-agronomy-guide, table 1.8-9',
-    },
-    {
-      kind: 'formula',
-      shows: 'eatenPercent',
+    }),
+    formula('eatenPercent', tex`\q{ownEatenPercent}`, {
       says: 'Share eaten of what stands above the stubble, as you gave it.',
       onlyWhen: ({ eatenFrom }) => eatenFrom === 'own',
-      ways: [{ formula: String.raw`\q{ownEatenPercent}` }],
-    },
-    {
-      kind: 'formula',
-      shows: 'paddockAc',
+    }),
+    formula('paddockAc', tex`\frac{\q{demandLbPerDay} \times \q{stayDays}}{\q{regrowLbPerAc} \times \q{eatenPercent} / 100}`, {
       says: 'Acres that feed all the stock for one stay.',
       source: 'penn-state-agronomy-guide, table 1.8-9',
-      ways: [{ formula: String.raw`\frac{\q{demandLbPerDay} \times \q{stayDays}}{\q{regrowLbPerAc} \times \q{eatenPercent} / 100}` }],
-    },
-    {
-      kind: 'formula',
-      shows: 'acresAc',
+    }),
+    byCase('acresAc', {
       says: 'Acres that one paddock really has.',
       ways: [
-        { when: isMeasured, formula: String.raw`\q{ownPaddockAc}` },
-        { formula: String.raw`\q{paddockAc}`, because: 'taken as large as they need' },
+        { when: isMeasured, formula: tex`\q{ownPaddockAc}` },
+        { formula: tex`\q{paddockAc}`, because: 'taken as large as they need' },
       ],
-    },
-    {
-      kind: 'formula',
-      shows: 'fullFeedLb',
+    }),
+    formula('fullFeedLb', tex`\q{acresAc} \times \q{regrowLbPerAc} \times \frac{\q{eatenPercent}}{100}`, {
       says: 'What a paddock at its full height gives them.',
       source: 'penn-state-agronomy-guide, table 1.8-9',
-      ways: [{ formula: String.raw`\q{acresAc} \times \q{regrowLbPerAc} \times \frac{\q{eatenPercent}}{100}` }],
-    },
-    {
-      kind: 'formula',
-      shows: 'fullDays',
+    }),
+    formula('fullDays', tex`\frac{\q{fullFeedLb}}{\q{demandLbPerDay}}`, {
       says: 'How long that feeds all the stock.',
-      onlyWhen: ({ demandLbPerDay }) => demandLbPerDay > 0,
       source: 'umaine-pasture-lesson-1, appendix D',
-      ways: [{ formula: String.raw`\frac{\q{fullFeedLb}}{\q{demandLbPerDay}}` }],
-    },
-    {
-      kind: 'formula',
-      shows: 'backLbPerAc',
+    }),
+    formula('backLbPerAc', tex`\min(\q{growthNowLbPerAcDay} \times \q{givenRestDays}, \q{regrowLbPerAc})`, {
       says: 'What has grown back when the plan brings stock back, and never more than must come back.',
       source: 'common practice',
-      ways: [{ formula: String.raw`\min(\q{growthNowLbPerAcDay} \times \q{givenRestDays}, \q{regrowLbPerAc})` }],
-    },
-    {
-      kind: 'formula',
-      shows: 'backFeedLb',
-      says: 'What they get of it, at most.',
-      ways: [{ formula: String.raw`\q{acresAc} \times \q{backLbPerAc} \times \frac{\q{eatenPercent}}{100}` }],
-    },
-    {
-      kind: 'formula',
-      shows: 'backDays',
+    }),
+    formula('backFeedLb', tex`\q{acresAc} \times \q{backLbPerAc} \times \frac{\q{eatenPercent}}{100}`, { says: 'What they get of it, at most.' }),
+    formula('backDays', tex`\frac{\q{backFeedLb}}{\q{demandLbPerDay}}`, {
       says: 'How long that feeds all the stock.',
-      onlyWhen: ({ demandLbPerDay }) => demandLbPerDay > 0,
       source: 'umaine-pasture-lesson-1, appendix D',
-      ways: [{ formula: String.raw`\frac{\q{backFeedLb}}{\q{demandLbPerDay}}` }],
-    },
-    {
-      kind: 'formula',
-      shows: 'stayNeedLb',
-      says: 'What all the stock eat in one stay.',
-      ways: [{ formula: String.raw`\q{demandLbPerDay} \times \q{stayDays}` }],
-    },
-    {
-      kind: 'formula',
-      shows: 'shortFeedLb',
-      says: 'So much must come from somewhere else.',
-      ways: [{ formula: String.raw`\max(\q{stayNeedLb} - \q{backFeedLb}, 0)` }],
-    },
-    {
-      kind: 'formula',
-      shows: 'todayAc',
-      says: 'For all of today’s paddocks.',
-      ways: [{ formula: String.raw`\q{paddockAc} \times \q{paddockCount}` }],
-    },
-    {
-      kind: 'formula',
-      shows: 'densityLbPerAc',
+    }),
+    formula('stayNeedLb', tex`\q{demandLbPerDay} \times \q{stayDays}`, { says: 'What all the stock eat in one stay.' }),
+    formula('shortFeedLb', tex`\max(\q{stayNeedLb} - \q{backFeedLb}, 0)`, { says: 'So much must come from somewhere else.' }),
+    formula('todayAc', tex`\q{paddockAc} \times \q{paddockCount}`, { says: 'For all of today’s paddocks.' }),
+    formula('densityLbPerAc', tex`\frac{\q{stockWeightLb}}{\q{herdCount} \times \q{paddockAc}}`, {
       says: 'Live weight on an acre while one herd is in, if the herds weigh alike.',
       source: 'common practice',
-      ways: [{ formula: String.raw`\frac{\q{stockWeightLb}}{\q{herdCount} \times \q{paddockAc}}` }],
-    },
+    }),
   ],
   cautions: [
     {
-      when: ({ verdict, todayVerdict }) => verdict === 'grows-back' && todayVerdict === 'short',
+      when: isBackTooSoon,
       say: 'This plan is back before the grass is. Go in only where a paddock has grown back to its height. Where it has not, wait: feed hay on one lot that you can spare, or take stock off. Each round that comes too early leaves less leaf to grow from.',
       source: 'common practice',
     },
@@ -316,8 +206,7 @@ export default defineCalculator({
       source: 'common practice',
     },
     {
-      when: ({ verdict, todayVerdict, wholeSlowerOccupiedDays, paddockCount, herdCount }) =>
-        verdict === 'grows-back' && todayVerdict === 'short' && (paddockCount === herdCount || wholeSlowerOccupiedDays > secondBiteDays),
+      when: (values) => isBackTooSoon(values) && (values.paddockCount === values.herdCount || values.wholeSlowerOccupiedDays > secondBiteDays),
       say: 'Too few paddocks for this rest. Going slower round the ones you have makes each stay longer, past the seven days or so after which stock take a second bite. Split paddocks, run the herds as one, or take stock off.',
       source: 'common practice',
     },
@@ -347,7 +236,7 @@ export default defineCalculator({
       source: 'common practice',
     },
     {
-      when: ({ verdict, todayVerdict }) => verdict === 'grows-back' && todayVerdict === 'short',
+      when: isBackTooSoon,
       say: 'New paddocks mean electric wire. Use a proper fence energizer, keep wire away from power lines and dry grass, put up signs where people pass, and see that each paddock has water.',
       source: 'common practice',
     },

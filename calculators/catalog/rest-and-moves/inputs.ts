@@ -1,15 +1,91 @@
 import { choice, date, number, rows } from '../../kit/inputs.ts';
 import { commonGrazer } from '../../math/herd/likelyIntakePercent.ts';
+import { type ForageHeight, forageHeights } from '../../tables/forageHeights.ts';
 import { type GrazerKind, grazers } from '../../tables/grazers.ts';
-import { forageOptions } from './forages.ts';
+import { type HeightDensity, heightDensity } from '../../tables/heightDensity.ts';
+import { restByGrowth } from '../../tables/restByGrowth.ts';
+
+const heights: readonly ForageHeight[] = forageHeights;
+const densities: readonly HeightDensity[] = heightDensity;
+
+export type RangeFrom = 'forage' | 'memory' | 'guides';
+
+/** The row of the table that stands for a forage: the preferred one, or the only one. */
+const heightRow = (forage: string): ForageHeight | undefined => {
+  const rows = heights.filter((row) => row.forage === forage);
+  return rows.find((row) => row.preferred) ?? rows[0];
+};
+
+/** What choosing a forage writes: the middle of the heights to start, the taller of the stubbles to leave, the middle for a good stand. */
+function fillsOf(forage: string, stand?: string): Readonly<Record<string, number>> {
+  const row = heightRow(forage);
+  if (!row) throw new RangeError(`fillsOf needs a forage of the table, got ${forage}`);
+  const fills = { startHeightIn: (row.startIn[0] + row.startIn[1]) / 2, stopHeightIn: row.stopIn[1] };
+  if (stand === undefined) return fills;
+  const found = densities.find((each) => each.stand === stand && each.condition === 'good');
+  if (!found) throw new RangeError(`fillsOf needs a stand of the table, got ${stand}`);
+  return { ...fills, densityLbPerAcIn: Math.round((found.lbPerAcreInch[0] + found.lbPerAcreInch[1]) / 2) };
+}
+
+const cool = 'Cool-season grass';
+const warm = 'Warm-season grass';
+const native = 'Native grass';
+const legume = 'Alfalfa and clover';
+const sown = 'Sown each year';
+export const forageOptions = {
+  'cool-season-mix': { label: 'Cool-season mix', group: cool, fills: fillsOf('cool-season-mix', 'mixed-pasture') },
+  'tall-fescue': { label: 'Tall fescue', group: cool, fills: fillsOf('tall-fescue', 'tall-fescue') },
+  orchardgrass: { label: 'Orchardgrass', group: cool, fills: fillsOf('orchardgrass', 'orchardgrass-legume') },
+  'kentucky-bluegrass': { label: 'Kentucky bluegrass', group: cool, fills: fillsOf('kentucky-bluegrass', 'bluegrass-clover') },
+  'low-cool-season': { label: 'Bluegrass, redtop, white clover', group: cool, fills: fillsOf('low-cool-season', 'bluegrass-clover') },
+  'smooth-brome': { label: 'Smooth brome', group: cool, fills: fillsOf('smooth-brome', 'mixed-pasture') },
+  'reed-canarygrass': { label: 'Reed canarygrass', group: cool, fills: fillsOf('reed-canarygrass', 'mixed-pasture') },
+  'perennial-ryegrass': { label: 'Perennial ryegrass', group: cool, fills: fillsOf('perennial-ryegrass', 'perennial-ryegrass-clover') },
+  bermudagrass: { label: 'Bermudagrass', group: warm, fills: fillsOf('bermudagrass', 'bermudagrass') },
+  bahiagrass: { label: 'Bahiagrass', group: warm, fills: fillsOf('bahiagrass') },
+  kleingrass: { label: 'Kleingrass, dallisgrass', group: warm, fills: fillsOf('kleingrass') },
+  'old-world-bluestem': { label: 'Old World bluestem (heights from memory)', group: warm, fills: fillsOf('old-world-bluestem') },
+  crabgrass: { label: 'Crabgrass (heights from memory)', group: warm, fills: fillsOf('crabgrass') },
+  'native-tall-grass': { label: 'Bluestem, indiangrass, gamagrass', group: native, fills: fillsOf('native-tall-grass') },
+  switchgrass: { label: 'Switchgrass', group: native, fills: fillsOf('switchgrass') },
+  'little-bluestem': { label: 'Little bluestem (heights from memory)', group: native, fills: fillsOf('little-bluestem') },
+  'sideoats-grama': { label: 'Sideoats grama', group: native, fills: fillsOf('sideoats-grama') },
+  'blue-grama': { label: 'Blue grama', group: native, fills: fillsOf('blue-grama') },
+  alfalfa: { label: 'Alfalfa, grazing types', group: legume, fills: fillsOf('alfalfa', 'alfalfa') },
+  'white-clover': { label: 'White clover', group: legume, fills: fillsOf('white-clover') },
+  'other-clovers': { label: 'Other clovers', group: legume, fills: fillsOf('other-clovers', 'red-clover') },
+  'annual-ryegrass': { label: 'Annual ryegrass', group: sown, fills: fillsOf('annual-ryegrass') },
+  'small-grains': { label: 'Wheat, rye, oats', group: sown, fills: fillsOf('small-grains') },
+  'pearl-millet': { label: 'Pearl millet', group: sown, fills: fillsOf('pearl-millet') },
+  'sorghum-sudan': { label: 'Sorghum, sudangrass', group: sown, fills: fillsOf('sorghum-sudan') },
+  own: { label: 'Something else: I give the heights', group: 'Your own' },
+} as const;
+export type Forage = keyof typeof forageOptions;
+
+/** Is there a published figure for pounds in an inch of this forage? */
+export const hasDensity = (forage: Forage): boolean => {
+  const option = forageOptions[forage];
+  return 'fills' in option && 'densityLbPerAcIn' in option.fills;
+};
+
+/** Is this stubble lower than the forage's row of the table goes? No row, no word. */
+export function isBelowTable(forage: Forage, stopHeightIn: number): boolean {
+  const row = heightRow(forage);
+  return row !== undefined && stopHeightIn < row.stopIn[0];
+}
+
+/** Rest that publications give: for the forage where its table has it, else from fast to slow growth in guides for any pasture. */
+export function publishedRest(forage: Forage): { readonly low: number; readonly high: number; readonly from: RangeFrom } {
+  const rows = heights.filter((each) => each.forage === forage && each.restDays !== undefined);
+  const row = rows.find((each) => each.seen === 'print') ?? rows.find(() => heightRow(forage)?.seen === 'memory');
+  if (row?.restDays) return { low: row.restDays[0], high: row.restDays[1], from: row.seen === 'print' ? 'forage' : 'memory' };
+  const all = restByGrowth.flatMap((each) => each.restDays);
+  return { low: Math.min(...all), high: Math.max(...all), from: 'guides' };
+}
 
 /** A kind of stock for the list; choosing it starts weight and appetite. */
 const option = (kind: GrazerKind) => ({ label: grazers[kind].label, fills: commonGrazer(kind) });
-const kind = choice({
-  label: 'Kind of stock',
-  belongsTo: 'place',
-  help: 'Choosing one fills in weight and appetite; mend them to fit yours.',
-  default: 'cow-nursing',
+const kind = choice('Kind of stock', 'cow-nursing', {
   options: {
     'cow-nursing': option('cow-nursing'),
     'cow-dry': option('cow-dry'),
@@ -19,95 +95,48 @@ const kind = choice({
     'ewe-dry': option('ewe-dry'),
     doe: option('doe'),
     horse: option('horse'),
-    other: { label: 'Other' },
+    other: 'Other',
   },
+  help: 'Choosing one fills in weight and appetite; mend them to fit yours.',
 });
 
 const measured = { growthFrom: 'heights' };
 export const inputs = {
-  forage: choice({
-    label: 'What grows there',
-    belongsTo: 'place',
-    default: 'cool-season-mix',
-    help: 'Fills in the heights: the middle of the published heights to start, the taller of the stubbles to leave. Mend them to fit yours.',
+  forage: choice('What grows there', 'cool-season-mix', {
     options: forageOptions,
+    help: 'Fills in the heights: the middle of the published heights to start, the taller of the stubbles to leave. Mend them to fit yours.',
   }),
-  startHeightIn: number({
-    label: 'Height when grazing starts',
-    symbol: 'H_1',
-    belongsTo: 'place',
-    unit: 'in',
-    min: 1,
-    max: 60,
+  startHeightIn: number('Height when grazing starts', 'H_1', 'in', [1, 60], 9, {
     usual: 'swardIn',
-    default: 9,
     field:
       'Set a ruler on the soil among the plants and read where most leaves end, seed heads left out. Do it in twenty places over the paddock and take the mean.',
     ask: 'Your forage’s published height stands in when you choose what grows there.',
   }),
-  densityLbPerAcIn: number({
-    label: 'Pounds in an inch of height',
-    symbol: 'd',
-    belongsTo: 'place',
-    unit: 'lb/ac/in',
-    min: 20,
-    max: 1000,
+  densityLbPerAcIn: number('Pounds in an inch of height', 'd', 'lb/ac/in', [20, 1000], 275, {
     usual: 'swardLbPerAcIn',
-    default: 275,
     help: 'Hay with the water out, in one inch over one acre. Filled in for a good stand where a table has it; a thin stand has little more than half. For bermudagrass, alfalfa and clovers it is from memory.',
     field:
       'Three clips make the stick fit your place. Lay a frame of 4.8 sq ft, measure the height, clip to the stubble you leave, dry it, weigh it. Each gram is 20 lb an acre; divide by the inches that you cut off.',
     ask: 'Is the stand thick, or can you see the ground from above? Tables run from 50 for open native grass to 400 for thick sod.',
   }),
-  growthFrom: choice({
-    label: 'How fast it grows now',
-    belongsTo: 'place',
-    default: 'known',
-    options: { known: { label: 'I know the growth a day' }, heights: { label: 'I measured the height on two days' } },
+  growthFrom: choice('How fast it grows now', 'known', {
+    options: { known: 'I know the growth a day', heights: 'I measured the height on two days' },
   }),
-  growthLbPerAcDay: number({
-    label: 'Growth a day',
-    symbol: 'g',
-    belongsTo: 'place',
-    unit: 'lb/ac/d',
-    min: 0,
-    max: 300,
+  growthLbPerAcDay: number('Growth a day', 'g', 'lb/ac/d', [0, 300], 40, {
     usual: 'growthLbPerAcDay',
-    default: 40,
     shownWhen: { growthFrom: 'known' },
     help: 'Now, on this ground. In good spring weather 60 to 100; in a drought it may be nothing.',
     ask: 'Measure the height twice, 7 to 10 days apart, under a cage or in a paddock at rest, and choose “I measured the height on two days”.',
   }),
-  firstHeightIn: number({
-    label: 'Height on the first day',
-    symbol: 'h_1',
-    belongsTo: 'place',
-    unit: 'in',
-    min: 0,
-    max: 60,
-    default: 4.5,
+  firstHeightIn: number('Height on the first day', 'h_1', 'in', [0, 60], 4.5, {
     shownWhen: measured,
     field: 'In a paddock at rest or under a cage, at stakes that you find again.',
   }),
-  secondHeightIn: number({
-    label: 'Height on the second day',
-    symbol: 'h_2',
-    belongsTo: 'place',
-    unit: 'in',
-    min: 0,
-    max: 60,
-    default: 5.5,
+  secondHeightIn: number('Height on the second day', 'h_2', 'in', [0, 60], 5.5, {
     shownWhen: measured,
     field: 'At the same stakes, measured the same way by the same person.',
   }),
-  betweenDays: number({
-    label: 'Days between the two',
-    symbol: 't',
-    belongsTo: 'place',
-    unit: 'd',
-    min: 3,
-    max: 60,
-    default: 10,
+  betweenDays: number('Days between the two', 't', 'd', [3, 60], 10, {
     shownWhen: measured,
     help: 'Seven to ten days do well. In fewer, the growth drowns in the error of the ruler.',
   }),
@@ -118,26 +147,12 @@ export const inputs = {
     maxRows: 8,
     columns: {
       kind,
-      countHead: number({ label: 'Head', symbol: 'N', belongsTo: 'place', unit: 'head', min: 1, max: 20_000, default: 45, whole: true }),
-      weightLb: number({
-        label: 'Weight of one',
-        symbol: 'W',
-        belongsTo: 'place',
-        unit: 'lb',
-        min: 20,
-        max: 3000,
+      countHead: number('Head', 'N', 'head', [1, 20_000], 45, { whole: true }),
+      weightLb: number('Weight of one', 'W', 'lb', [20, 3000], 1250, {
         usual: 'animalLb',
-        default: 1250,
         ask: 'Take the mean of your cull tickets. Guesses by eye run light.',
       }),
-      intakePercent: number({
-        label: 'Eats a day, share of its weight',
-        symbol: 'p',
-        belongsTo: 'place',
-        unit: 'pct',
-        min: 0.5,
-        max: 8,
-        default: commonGrazer('cow-nursing').intakePercent,
+      intakePercent: number('Eats a day, share of its weight', 'p', 'pct', [0.5, 8], commonGrazer('cow-nursing').intakePercent, {
         help: 'Counted with the water out.',
       }),
     },
@@ -147,77 +162,43 @@ export const inputs = {
       { kind: 'ewe-nursing', countHead: 60, ...commonGrazer('ewe-nursing') },
     ],
   }),
-  startDay: date({ label: 'Day of the first move', belongsTo: 'place', default: '2026-05-01' }),
-  stopHeightIn: number({
-    label: 'Stubble left when grazing stops',
-    symbol: 'H_0',
+  startDay: date('Day of the first move', '2026-05-01'),
+  stopHeightIn: number('Stubble left when grazing stops', 'H_0', 'in', [0.5, 40], 4, {
     belongsTo: 'management',
-    unit: 'in',
-    min: 0.5,
-    max: 40,
     usual: 'stubbleIn',
-    default: 4,
     help: 'In a drought leave more, not less: the leaf that stays is what grows the next.',
     ask: 'Your forage’s published stubble stands in when you choose what grows there.',
   }),
-  paddockCount: number({
-    label: 'Paddocks today',
-    symbol: 'n',
+  paddockCount: number('Paddocks today', 'n', 'count', [1, 100], 8, {
     belongsTo: 'management',
-    unit: 'count',
-    min: 1,
-    max: 100,
-    default: 8,
     whole: true,
     help: 'Only those in this round: leave out hay ground and any that is set aside.',
   }),
-  acresFrom: choice({
-    label: 'Acres in a paddock',
+  acresFrom: choice('Acres in a paddock', 'known', {
+    options: { known: 'I know them', needed: 'Take them as large as the herd needs' },
     belongsTo: 'management',
-    default: 'known',
-    options: { known: { label: 'I know them' }, needed: { label: 'Take them as large as the herd needs' } },
     help: 'Without acres nothing here can tell whether a paddock feeds the herd for one stay.',
     since: { version: 2, before: 'needed' },
   }),
-  ownPaddockAc: number({
-    label: 'Acres in one paddock',
-    symbol: 'A_o',
+  ownPaddockAc: number('Acres in one paddock', 'A_o', 'ac', [0.05, 20_000], 8, {
     belongsTo: 'management',
-    unit: 'ac',
-    min: 0.05,
-    max: 20_000,
-    default: 8,
     shownWhen: { acresFrom: 'known' },
     help: 'Acres that stock graze: without ponds, rock and brush. Where paddocks differ, the mean.',
     ask: 'Pace two sides of the paddock and multiply the yards; an acre is 4,840 square yards.',
   }),
-  stayDays: number({ label: 'Days a herd stays in one', symbol: 's', belongsTo: 'management', unit: 'd', min: 1, max: 120, default: 4, whole: true }),
-  herdCount: number({
-    label: 'Herds',
-    symbol: 'm',
+  stayDays: number('Days a herd stays in one', 's', 'd', [1, 120], 4, { belongsTo: 'management', whole: true }),
+  herdCount: number('Herds', 'm', 'count', [1, 4], 1, {
     belongsTo: 'management',
-    unit: 'count',
-    min: 1,
-    max: 4,
-    default: 1,
     whole: true,
     help: 'Herds that go through the same paddocks, one right behind the other.',
   }),
-  eatenFrom: choice({
-    label: 'Share eaten of what stands above the stubble',
+  eatenFrom: choice('Share eaten of what stands above the stubble', 'by-stay', {
+    options: { 'by-stay': 'from the table, by days in the paddock', own: 'my own figure' },
     belongsTo: 'management',
-    default: 'by-stay',
     help: 'The rest is trampled or passed over. The stubble is already left out, so don’t halve it again.',
-    options: { 'by-stay': { label: 'from the table, by days in the paddock' }, own: { label: 'my own figure' } },
   }),
-  ownEatenPercent: number({
-    label: 'Share eaten',
-    symbol: 'u_{o}',
+  ownEatenPercent: number('Share eaten', 'u_{o}', 'pct', [5, 100], 65, {
     belongsTo: 'management',
-    unit: 'pct',
-    min: 5,
-    max: 100,
-    default: 65,
     help: 'Eaten, of what stood above the stubble.',
     field: 'Measure the height before they go in and after they come out, and work out what is gone. What lies trampled is gone, but not eaten.',
     shownWhen: { eatenFrom: 'own' },

@@ -1,35 +1,21 @@
-import type { UnitName } from '../../units/units.ts';
-
-const amount = <U extends UnitName>(label: string, symbol: string, unit: U, digits = 0) => ({ kind: 'number', label, symbol, unit, digits }) as const;
+import { amount, day, word } from '../../kit/quantities.ts';
 
 export const quantities = {
   growthNowLbPerAcDay: amount('Growth now', 'g', 'lb/ac/d'),
   regrowLbPerAc: amount('Growth that must come back', 'B', 'lb/ac', -1),
   restDays: amount('Rest each paddock needs', 'R', 'd'),
-  verdict: {
-    kind: 'word',
-    label: 'Rest each paddock needs',
-    words: { 'none-until-rain': 'No rest is long enough until it rains', 'grows-back': 'The grass is growing' },
-  },
+  verdict: word('Rest each paddock needs', { 'none-until-rain': 'No rest is long enough until it rains', 'grows-back': 'The grass is growing' }),
   lowRestDays: amount('Published rest, shortest', 'R_{low}', 'd'),
   highRestDays: amount('Published rest, longest', 'R_{high}', 'd'),
-  rangeFrom: {
-    kind: 'word',
-    label: 'Published rest is',
-    words: {
-      forage: 'in a published table for this forage',
-      memory: 'for this forage, from memory',
-      guides: 'in published guides for pasture, from fast growth to slow',
-    },
-  },
+  rangeFrom: word('Published rest is', {
+    forage: 'in a published table for this forage',
+    memory: 'for this forage, from memory',
+    guides: 'in published guides for pasture, from fast growth to slow',
+  }),
   exactPaddocks: amount('Paddocks, not rounded', 'n_x', 'count', 1),
   neededPaddocks: amount('Paddocks that rest needs', 'n_R', 'count'),
   givenRestDays: amount('Rest that today’s paddocks give', 'R_n', 'd'),
-  todayVerdict: {
-    kind: 'word',
-    label: 'Is that enough?',
-    words: { enough: 'Yes, at this growth', short: 'No: the herd is back before the grass is' },
-  },
+  todayVerdict: word('Is that enough?', { enough: 'Yes, at this growth', short: 'No: the herd is back before the grass is' }),
   shortDays: amount('Too short by', 'R_s', 'd'),
   wholeRestDays: amount('Rest each paddock needs, in whole days', 'R_w', 'd'),
   wholeShortDays: amount('Too short by, in whole days', 'R_{sw}', 'd'),
@@ -62,11 +48,10 @@ export const quantities = {
   backDays: amount('When the plan returns, a paddock feeds all stock', 'T_b', 'd', 1),
   stayNeedLb: amount('All stock eat in one stay', 'D_s', 'lb', 0),
   shortFeedLb: amount('Other feed to give in that stay', 'E_s', 'lb', 0),
-  backVerdict: {
-    kind: 'word',
-    label: 'Does a paddock feed them when the plan returns?',
-    words: { feeds: 'Yes, for the whole stay', short: 'No: it runs out before the stay is over' },
-  },
+  backVerdict: word('Does a paddock feed them when the plan returns?', {
+    feeds: 'Yes, for the whole stay',
+    short: 'No: it runs out before the stay is over',
+  }),
   todayAc: amount('Acres for today’s number of paddocks', 'A_n', 'ac'),
   densityLbPerAc: amount('Stock density, weight on an acre', 'q', 'lb/ac', -2),
   moves: {
@@ -75,18 +60,14 @@ export const quantities = {
     columns: {
       paddock: amount('Paddock', 'i', 'count'),
       herd: amount('Herd', 'j', 'count'),
-      lookDay: { kind: 'day', label: 'Look at it' },
-      inDay: { kind: 'day', label: 'In' },
-      outDay: { kind: 'day', label: 'Out' },
-      goesIn: {
-        kind: 'word',
-        label: 'Go in',
-        words: {
-          ready: 'if it stands at the height',
-          'if-back': 'only if it has grown back',
-          'not-back': 'only if it has grown back; at this growth it has not',
-        },
-      },
+      lookDay: day('Look at it'),
+      inDay: day('In'),
+      outDay: day('Out'),
+      goesIn: word('Go in', {
+        ready: 'if it stands at the height',
+        'if-back': 'only if it has grown back',
+        'not-back': 'only if it has grown back; at this growth it has not',
+      }),
     },
   },
 } as const;

@@ -39,18 +39,8 @@ export default defineCalculator({
 }).describe({
   question: 'How fast does this soil take water?',
   lead: 'Drive a ring, pour an inch, time it, and pour again. The rate of the second pouring, how far a single ring can be trusted, and whether a change is more than chance.',
-  searchWords: [
-    'infiltration test',
-    'infiltrometer',
-    'ring infiltration',
-    'single ring',
-    'inches per hour',
-    'water intake',
-    'how fast does water soak in',
-    'percolation',
-    'stopwatch',
-    'soil demonstration',
-  ],
+  searchWords:
+    'infiltration test, infiltrometer, ring infiltration, single ring, inches per hour, water intake, how fast does water soak in, percolation, stopwatch, soil demonstration',
   quantities,
   results: [
     { of: 'judged', when: ({ judged }) => judged !== 'judged' },

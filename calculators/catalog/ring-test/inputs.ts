@@ -3,93 +3,40 @@ import { choice, number, rows, yesNo } from '../../kit/inputs.ts';
 const minutes = { unit: 'min', min: 0.05, max: 1440, tool: { kind: 'stopwatch' } } as const;
 
 export const inputs = {
-  boreFrom: choice({
-    label: 'Width of the ring, inside',
-    belongsTo: 'place',
-    default: 'measured',
+  boreFrom: choice('Width of the ring, inside', 'measured', {
+    options: { measured: 'I measured it', filled: 'I filled it and know how much water that took' },
     help: 'Any ring, pipe or can with both ends cut out. A wrong width counts twice.',
-    options: {
-      measured: { label: 'I measured it' },
-      filled: { label: 'I filled it and know how much water that took' },
-    },
   }),
-  boreIn: number({
-    label: 'Inside width (bore)',
-    symbol: 'b',
-    belongsTo: 'place',
-    unit: 'in',
-    min: 2,
-    max: 48,
-    default: 6,
+  boreIn: number('Inside width (bore)', 'b', 'in', [2, 48], 6, {
     field: 'Measure inside, twice, crosswise, to a sixteenth of an inch. Take the middle of the two. A ring sold as 6 inches is often less inside.',
     shownWhen: { boreFrom: 'measured' },
   }),
-  fillWaterMl: number({
-    label: 'Water that filled it',
-    symbol: 'V_{fill}',
-    belongsTo: 'place',
-    unit: 'ml',
-    min: 50,
-    max: 100_000,
-    default: 1390,
+  fillWaterMl: number('Water that filled it', 'V_{fill}', 'ml', [50, 100_000], 1390, {
     field: 'Stand the ring on a flat sheet of plastic over a pan, seal its foot with clay, fill to a mark. A gram of water is a millilitre.',
     shownWhen: { boreFrom: 'filled' },
   }),
-  fillDepthIn: number({
-    label: 'To this depth',
-    symbol: 'z_{fill}',
-    belongsTo: 'place',
-    unit: 'in',
-    min: 0.5,
-    max: 24,
-    default: 3,
-    shownWhen: { boreFrom: 'filled' },
-  }),
-  insertedIn: number({
-    label: 'Depth of the ring in the soil',
-    symbol: 'd',
-    belongsTo: 'place',
-    unit: 'in',
-    min: 0.5,
-    max: 12,
-    default: 3,
-    help: 'The same for all rings, and the same at the next visit.',
-  }),
-  waterMl: number({
-    label: 'Water for one pouring',
-    symbol: 'V',
-    belongsTo: 'place',
-    unit: 'ml',
-    min: 20,
-    max: 100_000,
-    default: 444,
+  fillDepthIn: number('To this depth', 'z_{fill}', 'in', [0.5, 24], 3, { shownWhen: { boreFrom: 'filled' } }),
+  insertedIn: number('Depth of the ring in the soil', 'd', 'in', [0.5, 12], 3, { help: 'The same for all rings, and the same at the next visit.' }),
+  waterMl: number('Water for one pouring', 'V', 'ml', [20, 100_000], 444, {
     help: '444 mL is about an inch in a 6-inch ring. A pint is 473 mL.',
     field: 'Lay a piece of plastic film in the ring, pour onto it, then draw it out and start the watch.',
   }),
-  site: choice({
-    label: 'Anything wrong where the rings stand?',
+  site: choice('Anything wrong where the rings stand?', 'none', {
+    options: {
+      none: 'No',
+      cracks: 'Cracks run through it',
+      burrow: 'A burrow, ant hill or old post hole',
+      leak: 'Water came up outside a ring',
+      frozen: 'The ground is frozen',
+      standing: 'Water stood there already',
+    },
     belongsTo: 'management',
-    default: 'none',
     help: 'Look before you drive them, and again while the water goes down.',
-    options: {
-      none: { label: 'No' },
-      cracks: { label: 'Cracks run through it' },
-      burrow: { label: 'A burrow, ant hill or old post hole' },
-      leak: { label: 'Water came up outside a ring' },
-      frozen: { label: 'The ground is frozen' },
-      standing: { label: 'Water stood there already' },
-    },
   }),
-  moisture: choice({
-    label: 'Last soaking rain',
+  moisture: choice('Last soaking rain', 'moist', {
+    options: { dry: 'Five days ago or more: dry', moist: 'One to four days ago: moist, drained', wet: 'Within a day: wet' },
     belongsTo: 'management',
-    default: 'moist',
     help: 'Write it down with every test: dry and wet ground take water at different rates.',
-    options: {
-      dry: { label: 'Five days ago or more: dry' },
-      moist: { label: 'One to four days ago: moist, drained' },
-      wet: { label: 'Within a day: wet' },
-    },
   }),
   rings: rows({
     label: 'Rings',
@@ -97,50 +44,27 @@ export const inputs = {
     help: 'Three are much better than one. Type each time as the watch shows it, 14:30, or in minutes, 14.5. Set them a few steps apart on ground that looks the same. Stop the watch when the soil just glistens; on uneven soil, when half of it does.',
     maxRows: 3,
     columns: {
-      firstMin: number({ label: 'Time of the first pouring', symbol: 't_1', belongsTo: 'management', default: 4, ...minutes }),
-      pours: choice({
-        label: 'Poured again into the same ring?',
+      firstMin: number('Time of the first pouring', 't_1', minutes.unit, [minutes.min, minutes.max], 4, { ...minutes, belongsTo: 'management' }),
+      pours: choice('Poured again into the same ring?', 'twice', {
+        options: { once: 'No', twice: 'Once more', thrice: 'Twice more' },
         belongsTo: 'management',
-        default: 'twice',
         help: 'Right after the first. The second pouring is the one that counts.',
-        options: {
-          once: { label: 'No' },
-          twice: { label: 'Once more' },
-          thrice: { label: 'Twice more' },
-        },
       }),
-      secondMin: number({
-        label: 'Time of the second pouring',
-        symbol: 't_2',
-        belongsTo: 'management',
-        default: 18,
+      secondMin: number('Time of the second pouring', 't_2', minutes.unit, [minutes.min, minutes.max], 18, {
         ...minutes,
+        belongsTo: 'management',
         shownWhen: { pours: ['twice', 'thrice'] },
       }),
-      thirdMin: number({
-        label: 'Time of the third pouring',
-        symbol: 't_3',
-        belongsTo: 'management',
-        default: 20,
+      thirdMin: number('Time of the third pouring', 't_3', minutes.unit, [minutes.min, minutes.max], 20, {
         ...minutes,
+        belongsTo: 'management',
         shownWhen: { pours: 'thrice' },
       }),
-      end: choice({
-        label: 'Was the last pouring all gone?',
+      end: choice('Was the last pouring all gone?', 'gone', {
+        options: { gone: 'Yes', left: 'No: I stopped and measured what was left' },
         belongsTo: 'management',
-        default: 'gone',
-        options: { gone: { label: 'Yes' }, left: { label: 'No: I stopped and measured what was left' } },
       }),
-      leftIn: number({
-        label: 'Depth of water left',
-        symbol: 'l',
-        belongsTo: 'management',
-        unit: 'in',
-        min: 0,
-        max: 24,
-        default: 0.5,
-        shownWhen: { end: 'left' },
-      }),
+      leftIn: number('Depth of water left', 'l', 'in', [0, 24], 0.5, { belongsTo: 'management', shownWhen: { end: 'left' } }),
     },
     default: [
       { firstMin: 4, pours: 'twice', secondMin: 18, thirdMin: 20, end: 'gone', leftIn: 0.5 },
@@ -148,16 +72,9 @@ export const inputs = {
       { firstMin: 7, pours: 'twice', secondMin: 32, thirdMin: 20, end: 'gone', leftIn: 0.5 },
     ],
   }),
-  beside: choice({
-    label: 'Set it beside an earlier visit or another place?',
-    belongsTo: 'place',
-    default: 'no',
+  beside: choice('Set it beside an earlier visit or another place?', 'no', {
+    options: { no: 'No', visit: 'An earlier visit to this place', place: 'Another place on the same day' },
     help: 'Tells whether the change is more than chance.',
-    options: {
-      no: { label: 'No' },
-      visit: { label: 'An earlier visit to this place' },
-      place: { label: 'Another place on the same day' },
-    },
   }),
   others: rows({
     label: 'Rates of those rings',
@@ -165,24 +82,10 @@ export const inputs = {
     help: 'As the table “Each ring” of that test gives them. Same ring, same depth of water, same pouring.',
     maxRows: 6,
     shownWhen: { beside: ['visit', 'place'] },
-    columns: {
-      thenInPerHr: number({
-        label: 'Rate of its last pouring',
-        symbol: 'r_0',
-        belongsTo: 'place',
-        unit: 'in/hr',
-        min: 0.001,
-        max: 2000,
-        usual: 'soakingInPerHr',
-        default: 1,
-      }),
-    },
+    columns: { thenInPerHr: number('Rate of its last pouring', 'r_0', 'in/hr', [0.001, 2000], 1, { usual: 'soakingInPerHr' }) },
     default: [{ thenInPerHr: 0.8 }, { thenInPerHr: 1.5 }, { thenInPerHr: 2.1 }],
   }),
-  alike: yesNo({
-    label: 'Same season, same moisture, same hands both times?',
-    belongsTo: 'place',
-    default: true,
+  alike: yesNo('Same season, same moisture, same hands both times?', true, {
     help: 'If not, the change may come from the weather or from whoever poured.',
     shownWhen: { beside: ['visit', 'place'] },
   }),

@@ -1,8 +1,5 @@
-import type { UnitName } from '../../units/units.ts';
+import { amount, word } from '../../kit/quantities.ts';
 
-const amount = <U extends UnitName>(label: string, symbol: string, unit: U, digits: number) =>
-  ({ kind: 'number', label, symbol, unit, digits }) as const;
-const word = <W extends string>(label: string, words: Readonly<Record<W, string>>) => ({ kind: 'word', label, words }) as const;
 /** Two digits count: tight ground takes hundredths of an inch an hour, a worm hole a hundred inches. */
 const rate = (label: string, symbol: string) => ({ ...amount(label, symbol, 'in/hr', 3), significant: 2 }) as const;
 const inches = (label: string, symbol: string) => amount(label, symbol, 'in', 2);

@@ -1,4 +1,5 @@
 import { defineCalculator } from '../../kit/define.ts';
+import { formula, lookup, tex } from '../../kit/steps.ts';
 import { compute } from './compute.ts';
 import { inputs } from './inputs.ts';
 import { quantities } from './quantities.ts';
@@ -7,26 +8,11 @@ import { quantities } from './quantities.ts';
 const fewestSamples = 6;
 const spots = { plants: 'from under plants', bare: 'from bare spots', mixed: 'from under plants and bare spots' } as const;
 
-export default defineCalculator({
-  slug: 'slake-test',
-  version: 1,
-  title: 'Slake test: does soil hold together in water',
-  inputs,
-  compute,
-}).describe({
+export default defineCalculator({ slug: 'slake-test', version: 1, title: 'Slake test: does soil hold together in water', inputs, compute }).describe({
   question: 'Does it hold together?',
   lead: 'Lower dry crumbs of soil into water and answer what you see. Each gets its class; then the mean, the share that stayed whole, and two places side by side.',
-  searchWords: [
-    'slaking',
-    'aggregate stability',
-    'soil stability class',
-    'soil crumbs in water',
-    'crusting',
-    'clod test',
-    'soil structure',
-    'sieve and dip',
-    'soil health demonstration',
-  ],
+  searchWords:
+    'slaking, aggregate stability, soil stability class, soil crumbs in water, crusting, clod test, soil structure, sieve and dip, soil health demonstration',
   quantities,
   results: [
     { of: 'holds' },
@@ -44,52 +30,33 @@ export default defineCalculator({
       of: 'lines',
       says: 'The class of each sample by what was seen. Before it was wet 0; half gone by 5 seconds 1, by 30 seconds 2, by 5 minutes 3; if it held, by what five dips left: under a tenth 3, under a quarter 4, under three quarters 5, more 6.',
       source: 'herrick-2001, stability classes',
-      formulas: { gapSquare: String.raw`(\q{soilClass} - \q{meanClass})^2` },
+      formulas: { gapSquare: tex`(\q{soilClass} - \q{meanClass})^2` },
       sums: { classSum: 'soilClass', gapSum: 'gapSquare', topCount: 'isTop', middleCount: 'isMiddle', lowCount: 'isLow', goneCount: 'isGone' },
     },
-    {
-      kind: 'formula',
-      shows: 'meanClass',
-      says: 'Their mean.',
-      source: 'soil-quality-test-kit-2001, chapter 9 (from memory)',
-      ways: [{ formula: String.raw`\frac{\q{classSum}}{\q{count}}` }],
-    },
-    {
-      kind: 'lookup',
-      shows: 'holds',
+    formula('meanClass', tex`\frac{\q{classSum}}{\q{count}}`, { says: 'Their mean.', source: 'soil-quality-test-kit-2001, chapter 9 (from memory)' }),
+    lookup('holds', {
       says: 'Over 5 counts as good. Under 3, the usual piece is gone within five minutes; that line is our own. Damp samples are not judged.',
       source: 'arvalis-slake-test, good above 5',
-    },
-    {
-      kind: 'formula',
-      shows: 'topClassPercent',
+    }),
+    formula('topClassPercent', tex`100 \times \frac{\q{topCount}}{\q{count}}`, {
       says: 'Samples in class 6, of all. Two places with one mean can differ in this.',
       source: 'soil-quality-test-kit-2001, chapter 9 (from memory)',
-      ways: [{ formula: String.raw`100 \times \frac{\q{topCount}}{\q{count}}` }],
-    },
-    {
-      kind: 'formula',
-      shows: 'spread',
+    }),
+    formula('spread', tex`\sqrt{\frac{\q{gapSum}}{\q{count} - 1}}`, {
       onlyWhen: ({ count }) => count > 1,
       says: 'How far the samples stand from their mean, on the whole.',
       source: 'common practice',
-      ways: [{ formula: String.raw`\sqrt{\frac{\q{gapSum}}{\q{count} - 1}}` }],
-    },
-    {
-      kind: 'lookup',
-      shows: 'studentTimes',
+    }),
+    lookup('studentTimes', {
       onlyWhen: ({ scatterClasses }) => scatterClasses > 0,
       says: 'Student’s t, 95 percent, for two places with this many samples each.',
       source: 'nist-sematech-handbook, table of t',
-    },
-    {
-      kind: 'formula',
-      shows: 'scatterClasses',
+    }),
+    formula('scatterClasses', tex`\q{studentTimes} \times \q{spread} \times \sqrt{\frac{2}{\q{count}}}`, {
       onlyWhen: ({ scatterClasses }) => scatterClasses > 0,
       says: 'What two places with as many samples and as much spread can differ by chance.',
       source: 'nist-sematech-handbook, two-sample t interval',
-      ways: [{ formula: String.raw`\q{studentTimes} \times \q{spread} \times \sqrt{\frac{2}{\q{count}}}` }],
-    },
+    }),
   ],
   cautions: [
     {

@@ -1,38 +1,27 @@
 import { choice, rows } from '../../kit/inputs.ts';
 
 export const inputs = {
-  soil: choice({
-    label: 'How does the soil feel?',
-    belongsTo: 'place',
-    default: 'loamy',
-    help: 'Rub it wet between your fingers. Compare only places that feel alike.',
+  soil: choice('How does the soil feel?', 'loamy', {
     options: {
-      loamy: { label: 'Loamy or silty: soft, or like flour' },
-      sandy: { label: 'Sandy: mostly grit' },
-      clayey: { label: 'Clayey: sticky, makes a long ribbon' },
-      differs: { label: 'The two places feel different' },
+      loamy: 'Loamy or silty: soft, or like flour',
+      sandy: 'Sandy: mostly grit',
+      clayey: 'Clayey: sticky, makes a long ribbon',
+      differs: 'The two places feel different',
     },
+    help: 'Rub it wet between your fingers. Compare only places that feel alike.',
   }),
-  spot: choice({
-    label: 'Where did you take them?',
+  spot: choice('Where did you take them?', 'plants', {
+    options: { plants: 'Under plants', bare: 'In bare spots', mixed: 'Some of each' },
     belongsTo: 'management',
-    default: 'plants',
     help: 'Ground under plants holds better than bare spots. Keep the two apart.',
     field:
       'Walk a line and stop every ten steps. Lift a slice of the top inch with a knife and let it break by itself. Keep a piece as wide as a pencil is thick and half as high. Don’t squeeze it, and leave out stones and thick roots.',
-    options: {
-      plants: { label: 'Under plants' },
-      bare: { label: 'In bare spots' },
-      mixed: { label: 'Some of each' },
-    },
   }),
-  dried: choice({
-    label: 'Were they air-dry?',
+  dried: choice('Were they air-dry?', 'dry', {
+    options: { dry: 'Yes', damp: 'No, or not sure' },
     belongsTo: 'management',
-    default: 'dry',
     help: 'Damp soil holds together in water whatever it is worth.',
     field: 'Spread them on paper in the shade for a day or two, until they are hard and pale. Not in an oven, not in the sun on a dashboard.',
-    options: { dry: { label: 'Yes' }, damp: { label: 'No, or not sure' } },
   }),
   samples: rows({
     label: 'Samples',
@@ -50,10 +39,7 @@ export const inputs = {
       ],
     },
     columns: {
-      seen: choice({
-        label: 'What you saw',
-        belongsTo: 'management',
-        default: 'half',
+      seen: choice('What you saw', 'half', {
         options: {
           dry: { label: 'Gone before it was wet', group: 'In the water, half of it' },
           'by-5': { label: 'Gone within 5 seconds', group: 'In the water, half of it' },
@@ -64,6 +50,7 @@ export const inputs = {
           half: { label: 'Up to 3/4 left', group: 'It held for 5 minutes, then the dips' },
           most: { label: 'Over 3/4 left', group: 'It held for 5 minutes, then the dips' },
         },
+        belongsTo: 'management',
       }),
     },
     default: (['half', 'most', 'by-300', 'half', 'some', 'most', 'half', 'by-300'] as const).map((seen) => ({ seen })),

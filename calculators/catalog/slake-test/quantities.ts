@@ -1,5 +1,6 @@
-const count = (label: string, symbol: string, digits = 0) => ({ kind: 'number', label, symbol, unit: 'count', digits }) as const;
-const word = <W extends string>(label: string, words: Readonly<Record<W, string>>) => ({ kind: 'word', label, words }) as const;
+import { amount, word } from '../../kit/quantities.ts';
+
+const count = (label: string, symbol: string, digits = 0) => amount(label, symbol, 'count', digits);
 
 export const quantities = {
   holds: word('Does it hold together?', {
@@ -43,7 +44,7 @@ export const quantities = {
   meanClass: count('Mean class, 0 falls apart to 6 stays whole', '\\bar c', 1),
   lowestClass: count('Lowest class', 'c_{low}'),
   highestClass: count('Highest class', 'c_{high}'),
-  topClassPercent: { kind: 'number', label: 'Share that stayed whole (class 6)', symbol: 'p_6', unit: 'pct', digits: 0 },
+  topClassPercent: amount('Share that stayed whole (class 6)', 'p_6', 'pct'),
   spread: count('Spread of the classes (standard deviation)', 's', 1),
   studentTimes: count('Student’s t', 't', 2),
   scatterClasses: count('Between two such places, a difference in classes under this is scatter', 'd', 1),

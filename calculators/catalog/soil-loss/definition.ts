@@ -35,19 +35,8 @@ export default defineCalculator({
 }).describe({
   question: 'How much soil leaves, against plowed ground?',
   lead: 'Soil that rain takes off your pasture in a usual year, beside the same ground under a crop rotation. A rough figure: good to a factor of two.',
-  searchWords: [
-    'soil erosion',
-    'universal soil loss equation',
-    'USLE',
-    'RUSLE',
-    'tons per acre',
-    'topsoil lost',
-    'sheet erosion',
-    'rill erosion',
-    'muddy runoff',
-    'plowed ground',
-    'T value',
-  ],
+  searchWords:
+    'soil erosion, universal soil loss equation, USLE, RUSLE, tons per acre, topsoil lost, sheet erosion, rill erosion, muddy runoff, plowed ground, T value',
   quantities,
   results: [
     {

@@ -1,13 +1,10 @@
-import type { UnitName } from '../../units/units.ts';
+import { amount, word } from '../../kit/quantities.ts';
 
-const amount = <U extends UnitName>(label: string, symbol: string, unit: U, digits: number) =>
-  ({ kind: 'number', label, symbol, unit, digits }) as const;
 const factor = (label: string, symbol: string, digits = 3) => amount(label, symbol, 'ratio', digits);
 /** Good to a factor of two: whole tons, and no more than two digits count. */
 const two = { significant: 2 } as const;
 const loss = (label: string, symbol: string) => ({ ...amount(label, symbol, 'ton/ac', 0), ...two }) as const;
 const loads = (label: string, symbol: string) => ({ ...amount(label, symbol, 'count', 0), ...two }) as const;
-const word = <W extends string>(label: string, words: Readonly<Record<W, string>>) => ({ kind: 'word', label, words }) as const;
 
 const underOne = 'Under 1 ton an acre (2 tonnes a hectare)';
 const bearing = {

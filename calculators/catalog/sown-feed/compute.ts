@@ -3,8 +3,7 @@ import { costPerTonEaten } from '../../math/hay/costPerTonEaten.ts';
 import { cropYieldTons } from '../../math/hay/cropYieldTons.ts';
 import { sownFeedCostPerTon } from '../../math/hay/sownFeedCostPerTon.ts';
 import { rootZoneWater } from '../../math/soil/rootZoneWater.ts';
-import { daysByCrop, grazeHeightOf, hazardOf, heldInPerFt, isWarmSeason } from './crops.ts';
-import type { inputs } from './inputs.ts';
+import { daysByCrop, grazeHeightOf, hazardOf, heldInPerFt, type inputs, isWarmSeason } from './inputs.ts';
 
 type Asked = ValuesOf<typeof inputs>;
 /** Less than this is no crop: it would not pay to fence or cut. */

@@ -20,16 +20,8 @@ export default defineCalculator({
 }).describe({
   question: 'Sow a feed crop or buy hay?',
   lead: 'What can still be sown by your date, the water it needs, the tons it is likely to make, and what a ton costs beside hay when failed tries are paid for.',
-  searchWords: [
-    'emergency forage',
-    'annual forages in drought',
-    'summer annuals',
-    'sorghum sudan',
-    'cover crop grazing',
-    'cost per ton of forage',
-    'last planting date forage',
-    'prevented planting forage',
-  ],
+  searchWords:
+    'emergency forage, annual forages in drought, summer annuals, sorghum sudan, cover crop grazing, cost per ton of forage, last planting date forage, prevented planting forage',
   quantities,
   results: [
     { of: 'verdict' },

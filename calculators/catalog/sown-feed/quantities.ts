@@ -1,41 +1,28 @@
-import type { UnitName } from '../../units/units.ts';
+import { amount, day, word } from '../../kit/quantities.ts';
 
-const amount = <U extends UnitName>(label: string, symbol: string, unit: U, digits = 0) => ({ kind: 'number', label, symbol, unit, digits }) as const;
 const price = (label: string, symbol: string) => amount(label, symbol, 'usd/ton');
 const tons = (label: string, symbol: string) => amount(label, symbol, 'ton/ac', 1);
 const depth = (label: string, symbol: string) => amount(label, symbol, 'in', 1);
 
 export const quantities = {
   leftDays: amount('Days from sowing to frost', 't_f', 'd'),
-  timing: {
-    kind: 'word',
-    label: 'Is there time?',
-    words: { 'in-time': 'Yes, in a usual year', late: 'No: frost comes first', cold: 'No: the soil is too cold for it' },
-  },
+  timing: word('Is there time?', { 'in-time': 'Yes, in a usual year', late: 'No: frost comes first', cold: 'No: the soil is too cold for it' }),
   crops: {
     kind: 'rows',
     label: 'What can still be sown by that day',
     columns: {
-      crop: {
-        kind: 'word',
-        label: 'Crop',
-        words: {
-          sudangrass: 'Sudangrass',
-          'sorghum-sudangrass': 'Sorghum-sudangrass',
-          'pearl-millet': 'Pearl millet',
-          'foxtail-millet': 'Foxtail millet',
-          'oats-fall': 'Oats',
-          turnips: 'Turnips',
-        },
-      },
+      crop: word('Crop', {
+        sudangrass: 'Sudangrass',
+        'sorghum-sudangrass': 'Sorghum-sudangrass',
+        'pearl-millet': 'Pearl millet',
+        'foxtail-millet': 'Foxtail millet',
+        'oats-fall': 'Oats',
+        turnips: 'Turnips',
+      }),
       fewDays: amount('Days until used, soonest', 't_1', 'd'),
       manyDays: amount('Days until used, latest', 't_2', 'd'),
-      firstUseDay: { kind: 'day', label: 'First use, soonest' },
-      fits: {
-        kind: 'word',
-        label: 'In time',
-        words: { yes: 'Yes', just: 'Just: only if it comes on fast', late: 'Too late', cold: 'Soil too cold' },
-      },
+      firstUseDay: day('First use, soonest'),
+      fits: word('In time', { yes: 'Yes', just: 'Just: only if it comes on fast', late: 'Too late', cold: 'Soil too cold' }),
     },
   },
   heldPerFtIn: amount('Water that a foot of such soil holds', 'a', 'in', 2),
@@ -53,30 +40,22 @@ export const quantities = {
   hayEatenUsdPerTon: price('Hay, a dry ton eaten', 'C_h'),
   worthUsdPerTon: price('Worth of a dry ton standing, against hay', 'v'),
   evenTonPerAc: tons('Dry tons an acre at which it costs what hay costs', 'y_e'),
-  canPay: { kind: 'word', label: 'Can it be cheaper than hay at all?', words: { yes: 'Yes', no: 'No, not even with all the water it wants' } },
+  canPay: word('Can it be cheaper than hay at all?', { yes: 'Yes', no: 'No, not even with all the water it wants' }),
   needStoredIn: depth('Stored water it needs to cost no more than hay', 'w_e'),
-  verdict: {
-    kind: 'word',
-    label: 'By these numbers',
-    words: {
-      late: 'Too late to sow this: frost comes first',
-      cold: 'Too cold to sow this yet',
-      'no-crop': 'There is no water for a crop: buy hay, or wait for rain',
-      sow: 'Sow: cheaper than hay, even in a dry year',
-      hay: 'Buy hay: it is cheaper',
-      depends: 'It depends on the rain: cheaper than hay if the likely rain comes, not in a dry year',
-    },
-  },
-  hazard: {
-    kind: 'word',
-    label: 'Can it poison?',
-    words: {
-      'prussic-nitrate': 'Yes: prussic acid and nitrate',
-      nitrate: 'Yes: nitrate',
-      'nitrate-bloat': 'Yes: nitrate, and bloat or choking',
-      unknown: 'Ask before you sow it',
-    },
-  },
+  verdict: word('By these numbers', {
+    late: 'Too late to sow this: frost comes first',
+    cold: 'Too cold to sow this yet',
+    'no-crop': 'There is no water for a crop: buy hay, or wait for rain',
+    sow: 'Sow: cheaper than hay, even in a dry year',
+    hay: 'Buy hay: it is cheaper',
+    depends: 'It depends on the rain: cheaper than hay if the likely rain comes, not in a dry year',
+  }),
+  hazard: word('Can it poison?', {
+    'prussic-nitrate': 'Yes: prussic acid and nitrate',
+    nitrate: 'Yes: nitrate',
+    'nitrate-bloat': 'Yes: nitrate, and bloat or choking',
+    unknown: 'Ask before you sow it',
+  }),
   grazeHeightIn: amount('Not to be grazed under', 'H', 'in'),
   spentUsd: amount('Spent before you know', 'S', 'usd', -1),
   feedTon: amount('Dry tons eaten if it is made', 'T', 'ton'),

@@ -1,37 +1,20 @@
 import { defineCalculator } from '../../kit/define.ts';
 import { toxicFescueIn } from '../../tables/forageHeights.ts';
 import { intakeFallsBelowLbPerAc } from '../../tables/harvestShare.ts';
+import { refusals } from './cautions.ts';
 import { compute, longestDays } from './compute.ts';
 import { inputs } from './inputs.ts';
 import { quantities } from './quantities.ts';
-import { refusals } from './refusals.ts';
 import { steps } from './steps.ts';
 
 /** Neither nothing nor a year is a number of days to plan by. */
 const lasts = (days: number, told: () => string): string => (days < 1 ? 'less than a day' : days >= longestDays ? 'a year or more' : told());
 
-export default defineCalculator({
-  slug: 'standing-feed',
-  version: 1,
-  title: 'Stockpiled grass for winter',
-  inputs,
-  refusals,
-  compute,
-}).describe({
+export default defineCalculator({ slug: 'standing-feed', version: 1, title: 'Stockpiled grass for winter', inputs, refusals, compute }).describe({
   question: 'How far does standing winter feed go?',
   lead: 'Days of grazing from grass saved for winter or gone dormant, how far to move the wire for each strip, and what weather takes while it waits.',
-  searchWords: [
-    'stockpiled fescue',
-    'stockpiling',
-    'stockpile grazing days',
-    'dormant forage',
-    'winter range',
-    'strip grazing',
-    'how far to move the fence',
-    'winter grazing',
-    'weathering loss',
-    'extend the grazing season',
-  ],
+  searchWords:
+    'stockpiled fescue, stockpiling, stockpile grazing days, dormant forage, winter range, strip grazing, how far to move the fence, winter grazing, weathering loss, extend the grazing season',
   quantities,
   results: [
     {

@@ -1,69 +1,75 @@
-import { choice, date, number } from '../../kit/inputs.ts';
+import { choice, date, number, rows } from '../../kit/inputs.ts';
+import { commonGrazer } from '../../math/herd/likelyIntakePercent.ts';
 import { toxicFescueIn } from '../../tables/forageHeights.ts';
+import { type GrazerKind, grazers } from '../../tables/grazers.ts';
 import { standingFeedLossPerMonth, standingFeedLossPerWinter } from '../../tables/standingFeedLoss.ts';
-import { stock } from './stock.ts';
+
+/** A kind of stock for the list; choosing it starts weight and appetite. */
+const option = (kind: GrazerKind) => ({ label: grazers[kind].label, fills: commonGrazer(kind) });
+const kind = choice('Kind of stock', 'cow-dry', {
+  options: {
+    'cow-dry': { label: 'Dry cow on grass with green in it', fills: commonGrazer('cow-dry') },
+    'cow-dry-cured': option('cow-dry-cured'),
+    'cow-nursing': option('cow-nursing'),
+    heifer: option('heifer'),
+    bull: option('bull'),
+    stocker: option('stocker'),
+    'ewe-dry': option('ewe-dry'),
+    doe: option('doe'),
+    horse: option('horse'),
+    other: 'Other',
+  },
+  help: 'Choosing one fills in weight and appetite; change them to fit yours.',
+});
+
+export const stock = rows({
+  label: 'All stock that graze here',
+  rowName: 'kind of stock',
+  maxRows: 8,
+  columns: {
+    kind,
+    countHead: number('Head', 'N', 'head', [1, 20_000], 45, { whole: true }),
+    weightLb: number('Weight of one', 'W', 'lb', [20, 3000], 1250, {
+      usual: 'animalLb',
+      ask: 'Average the weights on your cull tickets. Guesses by eye run light.',
+    }),
+    intakePercent: number('Eats a day, share of its weight', 'p', 'pct', [0.5, 8], commonGrazer('cow-dry').intakePercent, {
+      help: 'Counted with the water out.',
+    }),
+  },
+  default: [
+    { kind: 'cow-dry', countHead: 45, ...commonGrazer('cow-dry') },
+    { kind: 'bull', countHead: 2, ...commonGrazer('bull') },
+    { kind: 'heifer', countHead: 9, ...commonGrazer('heifer') },
+  ],
+});
 
 const [wetYear, middleYear, dryYear] = standingFeedLossPerMonth;
 /** November to March: the table gives fescue's loss over a winter. */
 const winterMonths = 5;
 
 export const inputs = {
-  massFrom: choice({
-    label: 'How you know what stands',
-    belongsTo: 'place',
-    default: 'known',
-    options: { known: { label: 'I know the pounds an acre' }, height: { label: 'I measured the height' } },
-  }),
-  standingLbPerAc: number({
-    label: 'Feed standing when measured',
-    symbol: 'B',
-    belongsTo: 'place',
-    unit: 'lb/ac',
-    min: 100,
-    max: 20_000,
+  massFrom: choice('How you know what stands', 'known', { options: { known: 'I know the pounds an acre', height: 'I measured the height' } }),
+  standingLbPerAc: number('Feed standing when measured', 'B', 'lb/ac', [100, 20_000], 2900, {
     usual: 'forageLbPerAc',
-    default: 2900,
     shownWhen: { massFrom: 'known' },
     help: 'From the ground up, with the water out, measured after growth stopped.',
     field: 'Clip ten plots at the ground, dry a sample and weigh. The calculator for forage on hand works it out.',
     ask: 'Choose “I measured the height”.',
   }),
-  heightIn: number({
-    label: 'Mean height when measured',
-    symbol: 'H',
-    belongsTo: 'place',
-    unit: 'in',
-    min: 1,
-    max: 80,
+  heightIn: number('Mean height when measured', 'H', 'in', [1, 80], 11, {
     usual: 'swardIn',
-    default: 11,
     shownWhen: { massFrom: 'height' },
     field:
       'Set a stick on the soil in twenty places and read where most leaves end. If snow or wind has laid it down, height tells you nothing, so clip.',
   }),
-  densityLbPerAcIn: number({
-    label: 'Pounds in an inch of height',
-    symbol: 'd',
-    belongsTo: 'place',
-    unit: 'lb/ac/in',
-    min: 20,
-    max: 1000,
+  densityLbPerAcIn: number('Pounds in an inch of height', 'd', 'lb/ac/in', [20, 1000], 250, {
     usual: 'swardLbPerAcIn',
-    default: 250,
     shownWhen: { massFrom: 'height' },
     ask: 'A good stand of pasture holds 200 to 300, a thin one 100 to 200. Three clips of your own set the stick.',
   }),
-  measuredDay: date({
-    label: 'Day it was measured',
-    belongsTo: 'place',
-    default: '2026-11-10',
-    help: 'On or after the day when growth stopped. Weather takes its share from then on.',
-  }),
-  feed: choice({
-    label: 'What stands there',
-    belongsTo: 'place',
-    default: 'tall-fescue',
-    help: 'Fills in what weather takes in a month; change it to fit yours.',
+  measuredDay: date('Day it was measured', '2026-11-10', { help: 'On or after the day when growth stopped. Weather takes its share from then on.' }),
+  feed: choice('What stands there', 'tall-fescue', {
     options: {
       'tall-fescue': {
         label: 'Tall fescue saved for winter (a quarter lost, spread over five months)',
@@ -74,96 +80,48 @@ export const inputs = {
       'annual-range-dry': { label: 'Annual range after a dry year', fills: { lossPercent: dryYear.percentPerMonth } },
       other: { label: 'Other dormant grass (from memory)', fills: { lossPercent: 7 } },
     },
+    help: 'Fills in what weather takes in a month; change it to fit yours.',
   }),
-  lossPercent: number({
-    label: 'Weather takes in a month',
-    symbol: 'p',
-    belongsTo: 'place',
-    unit: 'pct',
-    min: 0,
-    max: 30,
-    default: 5,
+  lossPercent: number('Weather takes in a month', 'p', 'pct', [0, 30], 5, {
     help: 'Percent of what stood when it was measured, each month alike.',
     field: 'Clip the same ground again a month later, under a cage. What is missing is your loss.',
   }),
-  areaAc: number({ label: 'Acres saved', symbol: 'A', belongsTo: 'place', unit: 'ac', min: 0.5, max: 20_000, usual: 'pastureAc', default: 40 }),
-  fenceFt: number({
-    label: 'Length of the moving wire',
-    symbol: 'l_f',
-    belongsTo: 'place',
-    unit: 'ft',
-    min: 50,
-    max: 20_000,
-    default: 1320,
+  areaAc: number('Acres saved', 'A', 'ac', [0.5, 20_000], 40, { usual: 'pastureAc' }),
+  fenceFt: number('Length of the moving wire', 'l_f', 'ft', [50, 20_000], 1320, {
     help: 'Straight across the field, from fence to fence.',
     ask: 'Pace it, or measure it on an aerial photograph. A square of 40 acres is 1,320 feet across.',
   }),
   stock,
-  fromDay: date({
-    label: 'Feed is wanted from',
-    belongsTo: 'place',
-    default: '2026-12-01',
+  fromDay: date('Feed is wanted from', '2026-12-01', {
     help: 'The day when other pasture is done. Until you open this field, they are fed another way.',
   }),
-  untilDay: date({
-    label: 'Feed is wanted until',
-    belongsTo: 'place',
-    default: '2027-04-01',
+  untilDay: date('Feed is wanted until', '2027-04-01', {
     help: 'The day in spring when grass carries them again.',
     ask: 'Take a late spring that you remember, not an average one.',
   }),
-  startDay: date({ label: 'First day of grazing it', belongsTo: 'management', default: '2026-12-01' }),
-  stubbleLbPerAc: number({
-    label: 'Pounds to leave on an acre',
-    symbol: 's',
+  startDay: date('First day of grazing it', '2026-12-01', { belongsTo: 'management' }),
+  stubbleLbPerAc: number('Pounds to leave on an acre', 's', 'lb/ac', [0, 10_000], 1000, {
     belongsTo: 'management',
-    unit: 'lb/ac',
-    min: 0,
-    max: 10_000,
     usual: 'stubbleLbPerAc',
-    default: 1000,
     shownWhen: { massFrom: 'known' },
     help: 'If you clipped at the height that you leave, put 0: then it is already left out.',
     ask: 'Three or four inches of good sod hold about 1,000 pounds. Range needs 300 to 1,500, the taller the grass the more.',
   }),
-  stubbleHeightIn: number({
-    label: 'Stubble to leave, height',
-    symbol: 'h',
+  stubbleHeightIn: number('Stubble to leave, height', 'h', 'in', [0, 40], toxicFescueIn, {
     belongsTo: 'management',
-    unit: 'in',
-    min: 0,
-    max: 40,
-    default: toxicFescueIn,
     usual: 'stubbleIn',
     shownWhen: { massFrom: 'height' },
     ask: 'Four inches on fescue that may carry the toxin, three to four on other sod, eight or more on tall native grass. Bare ground washes in winter.',
   }),
-  stripDays: number({
-    label: 'Days that a strip lasts',
-    symbol: 't_s',
+  stripDays: number('Days that a strip lasts', 't_s', 'd', [1, 120], 3, {
     belongsTo: 'management',
-    unit: 'd',
-    min: 1,
-    max: 120,
-    default: 3,
     whole: true,
     help: 'How often you move the wire. If you turn them into the whole field, put all the days.',
   }),
-  eatenFrom: choice({
-    label: 'Share eaten of what stands above the stubble',
+  eatenFrom: choice('Share eaten of what stands above the stubble', 'by-strip', {
+    options: { 'by-strip': 'from the table, by days in a strip', own: 'my own figure' },
     belongsTo: 'management',
-    default: 'by-strip',
     help: 'The rest is trampled, fouled or passed over. The stubble is already left out.',
-    options: { 'by-strip': { label: 'from the table, by days in a strip' }, own: { label: 'my own figure' } },
   }),
-  ownEatenPercent: number({
-    label: 'Share eaten',
-    symbol: 'u_o',
-    belongsTo: 'management',
-    unit: 'pct',
-    min: 5,
-    max: 100,
-    default: 60,
-    shownWhen: { eatenFrom: 'own' },
-  }),
+  ownEatenPercent: number('Share eaten', 'u_o', 'pct', [5, 100], 60, { belongsTo: 'management', shownWhen: { eatenFrom: 'own' } }),
 };

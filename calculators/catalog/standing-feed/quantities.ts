@@ -1,17 +1,14 @@
-import type { UnitName } from '../../units/units.ts';
-
-const amount = <U extends UnitName>(label: string, symbol: string, unit: U, digits = 0) => ({ kind: 'number', label, symbol, unit, digits }) as const;
+import { amount, day, word } from '../../kit/quantities.ts';
 
 export const quantities = {
   grazingForDays: amount('Standing feed lasts', 'T', 'd'),
   lowGrazingDays: amount('If weather takes twice as much', 'T_{low}', 'd'),
   highGrazingDays: amount('If weather took nothing', 'T_{high}', 'd'),
-  lastDay: { kind: 'day', label: 'It runs out about' },
-  verdict: {
-    kind: 'word',
-    label: 'Does it cover the days when feed is wanted?',
-    words: { reaches: 'Yes, it covers all the days', short: 'No, some days are fed another way' },
-  },
+  lastDay: day('It runs out about'),
+  verdict: word('Does it cover the days when feed is wanted?', {
+    reaches: 'Yes, it covers all the days',
+    short: 'No, some days are fed another way',
+  }),
   wantedDays: amount('Days that feed is wanted', 'T_w', 'd'),
   openDays: amount('Of those, days after this field is opened', 'T_o', 'd'),
   shortDays: amount('Days to be fed another way', 'T_s', 'd'),
@@ -52,7 +49,7 @@ export const quantities = {
     kind: 'rows',
     label: 'A strip every two weeks',
     columns: {
-      atDay: { kind: 'day', label: 'On' },
+      atDay: day('On'),
       daysIn: amount('Days in', 't', 'd'),
       ungrazedLbPerAc: amount('Above the stubble, not yet grazed', 'F_t', 'lb/ac', -1),
       stripAc: amount('Strip', 'a', 'ac', 2),

@@ -10,9 +10,7 @@ import { roundEndTankGal, roundTankGal, tankGal } from '../../math/stockWater/ta
 import { troughPlan } from '../../math/stockWater/troughPlan.ts';
 import { gallonsToInchAcres } from '../../math/water/waterVolume.ts';
 import { pipeRoughness, reserveDays } from '../../tables/stockWater.ts';
-import type { Values } from './inputs.ts';
-import { boreIn } from './pipeInputs.ts';
-import { isListName, type ListName } from './stock.ts';
+import { boreIn, isListName, type ListName, type Values } from './inputs.ts';
 
 /** Nobody plans further without rain; past it the answer is a year or more. */
 export const lookAheadDays = 365;

@@ -1,9 +1,8 @@
 import { defineCalculator } from '../../kit/define.ts';
 import { compute, headOf, lookAheadDays, stakeDrunkInOf } from './compute.ts';
 import { inputs, type Values } from './inputs.ts';
-import { isPiped } from './pipeSteps.ts';
 import { quantities } from './quantities.ts';
-import { hasTrough, isPond, isRunningDown, steps } from './steps.ts';
+import { hasTrough, isPiped, isPond, isRunningDown, steps } from './steps.ts';
 
 const mileFt = 5280;
 const calfSulfate = 500;
@@ -23,11 +22,7 @@ export default defineCalculator({
   title: 'Days of stock water left',
   inputs,
   refusals: [
-    {
-      at: 'herd',
-      when: ({ herd }) => headOf({ herd }) === 0,
-      say: 'No stock is on this water. Give at least one line a head.',
-    },
+    { at: 'herd', when: ({ herd }) => headOf({ herd }) === 0, say: 'No stock is on this water. Give at least one line a head.' },
     {
       at: 'deadDepthFt',
       when: ({ supply, deadDepthFt, maxDepthFt }) => supply === 'pond' && deadDepthFt >= maxDepthFt,
@@ -48,21 +43,8 @@ export default defineCalculator({
 }).describe({
   question: 'Will the water last?',
   lead: 'Days of water for your stock from a pond, a well or tanks, in the hottest weather, with what sun and ground take and what must stay in the mud.',
-  searchWords: [
-    'how much water do cows drink',
-    'livestock water requirements',
-    'pond drying up',
-    'pond evaporation',
-    'gallons in a pond',
-    'farm pond volume',
-    'well running dry',
-    'hauling water',
-    'water trough size',
-    'gallons per minute',
-    'pipe size for stock water',
-    'stock tank capacity',
-    'blue-green algae',
-  ],
+  searchWords:
+    'how much water do cows drink, livestock water requirements, pond drying up, pond evaporation, gallons in a pond, farm pond volume, well running dry, hauling water, water trough size, gallons per minute, pipe size for stock water, stock tank capacity, blue-green algae',
   quantities,
   results: [
     {

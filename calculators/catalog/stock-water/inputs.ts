@@ -1,8 +1,278 @@
-import type { ValuesOf } from '../../kit/inputs.ts';
-import { managementInputs } from './managementInputs.ts';
-import { pipeInputs } from './pipeInputs.ts';
-import { placeInputs } from './placeInputs.ts';
-import { herd } from './stock.ts';
+import { choice, number, rows, type ValuesOf, yesNo } from '../../kit/inputs.ts';
+import { type DrinkingAnimal, pipeInsideIn } from '../../tables/stockWater.ts';
+
+/** Kinds of stock that the lists of drinking water know. */
+export const stockWords = {
+  'cow-nursing': 'Cow with a calf on her',
+  'cow-dry': 'Dry cow, bred',
+  bull: 'Bull',
+  'heifer-pregnant-750': 'Bred heifer',
+  'calf-500': 'Calf of 500 lb',
+  'growing-400': 'Growing cattle, 400 lb',
+  'growing-600': 'Growing cattle, 600 lb',
+  'growing-800': 'Growing cattle, 800 lb',
+  'finishing-600': 'Cattle on grain, 600 lb',
+  'finishing-800': 'Cattle on grain, 800 lb',
+  'finishing-1000': 'Cattle on grain, 1,000 lb',
+  'finishing-1200': 'Cattle on grain, 1,200 lb',
+  ewe: 'Dry ewe',
+  'ewe-nursing': 'Ewe with lambs',
+  goat: 'Goat',
+  'goat-nursing': 'Doe with kids',
+  horse: 'Horse',
+  'draft-horse': 'Draft horse',
+  llama: 'Llama',
+} as const satisfies Readonly<Record<DrinkingAnimal, string>>;
+
+/** Which list asked for most; `own` where somebody measured. */
+export const listWords = {
+  'gould-fs1090': 'Michigan manual',
+  'beef-summer-water': 'summer water list',
+  'k-state-watering-handbook': 'Kansas handbook',
+  'sigler-mt202209ag-2022': 'Montana guide',
+  'noble-water-1999': 'rule by degree',
+  'pennington-2014': 'Missouri sheep guide',
+  'mwps14-new-hampshire': 'farm animal table',
+  'burbrink-2022': 'Indiana guide',
+  'german-c274-2008': 'Dakota guide',
+  own: 'your figure',
+} as const;
+export type ListName = keyof typeof listWords;
+export const isListName = (name: string): name is ListName => Object.hasOwn(listWords, name);
+
+const cattle = 'Cattle';
+const others = 'Sheep, goats, horses';
+const groupOf = (animal: string): string => (/^(?:cow|bull|heifer|calf|growing|finishing)/.test(animal) ? cattle : others);
+const optionOf = (animal: DrinkingAnimal) => ({ label: stockWords[animal], group: groupOf(animal) });
+
+export const herd = rows({
+  label: 'Stock on this water',
+  rowName: 'kind of stock',
+  help: 'A line for each kind. Calves big enough to drink on their own get a line too.',
+  maxRows: 10,
+  columns: {
+    stock: choice('Kind of stock', 'cow-nursing', {
+      options: {
+        'cow-nursing': optionOf('cow-nursing'),
+        'cow-dry': optionOf('cow-dry'),
+        bull: optionOf('bull'),
+        'heifer-pregnant-750': optionOf('heifer-pregnant-750'),
+        'calf-500': optionOf('calf-500'),
+        'growing-400': optionOf('growing-400'),
+        'growing-600': optionOf('growing-600'),
+        'growing-800': optionOf('growing-800'),
+        'finishing-600': optionOf('finishing-600'),
+        'finishing-800': optionOf('finishing-800'),
+        'finishing-1000': optionOf('finishing-1000'),
+        'finishing-1200': optionOf('finishing-1200'),
+        ewe: optionOf('ewe'),
+        'ewe-nursing': optionOf('ewe-nursing'),
+        goat: optionOf('goat'),
+        'goat-nursing': optionOf('goat-nursing'),
+        horse: optionOf('horse'),
+        'draft-horse': optionOf('draft-horse'),
+        llama: optionOf('llama'),
+      },
+    }),
+    countHead: number('Head', 'n', 'head', [0, 20_000], 45, {
+      belongsTo: 'management',
+      usual: 'herdHead',
+      whole: true,
+      help: 'Head may differ between two plans: some sold, or moved to other water.',
+    }),
+    knownGalPerDay: number('One drinks in a day', 'g_k', 'gal/d', [0.1, 100], 20, {
+      usual: 'drunkGalPerDay',
+      shownWhen: { intakeFrom: 'known' },
+      field: 'A meter on the line over a hot week, divided by days and head.',
+    }),
+  },
+  default: [
+    { stock: 'cow-nursing', countHead: 45, knownGalPerDay: 24 },
+    { stock: 'bull', countHead: 2, knownGalPerDay: 20 },
+    { stock: 'heifer-pregnant-750', countHead: 9, knownGalPerDay: 15 },
+    { stock: 'ewe-nursing', countHead: 60, knownGalPerDay: 3 },
+  ],
+});
+
+const pond = { supply: 'pond' } as const;
+const stake = { ...pond, lossFrom: 'stake' } as const;
+
+/** What the drought decides and the water that is there. */
+export const placeInputs = {
+  hotF: number('Hottest day to plan for', 'T', 'f', [-20, 120], 95, { help: 'The plan takes the most that any list says up to this heat.' }),
+  intakeFrom: choice('What one drinks', 'lists', { options: { lists: 'From published lists, for that heat', known: 'I measured it' } }),
+  wantedDays: number('How long must it last', 't_w', 'd', [1, 365], 120, {
+    whole: true,
+    ask: 'On which date do you move off this water, or can you count on rain that fills it? Count the days from today.',
+  }),
+  supply: choice('Where the water comes from', 'pond', {
+    options: { pond: 'A pond', flow: 'A well, spring or water line', hauled: 'Hauled, or only what stands in tanks' },
+  }),
+  surfaceFrom: choice('Water surface of the pond today', 'across', {
+    options: { across: 'I pace it across, two ways', known: 'I know the acres of water', shore: 'I can only pace round it' },
+    shownWhen: pond,
+  }),
+  lengthFt: number('Longest way across the water', 'l', 'ft', [5, 5000], 220, {
+    shownWhen: { ...pond, surfaceFrom: 'across' },
+    field: 'Pace along the bank from end to end, or stretch a marked rope. Count your paces over a known hundred feet first.',
+  }),
+  widthFt: number('Widest way square to it', 'w', 'ft', [5, 5000], 150, { shownWhen: { ...pond, surfaceFrom: 'across' } }),
+  surfaceAc: number('Water surface', 'A_k', 'ac', [0.01, 200], 0.6, {
+    shownWhen: { ...pond, surfaceFrom: 'known' },
+    help: 'As it is now, not as the map has it when full.',
+  }),
+  shoreFt: number('Way round the water’s edge', 'c', 'ft', [20, 15_000], 590, {
+    shownWhen: { ...pond, surfaceFrom: 'shore' },
+    help: 'This gives the most that the pond can be. A long pond or one with bays holds less.',
+  }),
+  maxDepthFt: number('Deepest water today', 'D', 'ft', [0.5, 40], 7, {
+    usual: 'pondFt',
+    shownWhen: pond,
+    field: 'A weight on a marked line, let down from a boat or thrown from the dam at three places. Take the deepest. Never go out alone or on ice.',
+  }),
+  lossFrom: choice('What sun and ground take', 'known', {
+    options: { known: 'I give inches a day', stake: 'I have a stake in the water' },
+    shownWhen: pond,
+  }),
+  evaporationInPerDay: number('Drying up by sun and wind', 'e', 'in/d', [0, 1], 0.3, {
+    usual: 'evaporationInPerDay',
+    shownWhen: { ...pond, lossFrom: 'known' },
+    help: 'A quarter to four tenths of an inch a day in a hot, dry summer; less in spring and fall. From memory: a stake is better.',
+    ask: 'Drive a stake and mark the water. How far is it down in a week without rain? Then choose “I have a stake in the water”.',
+  }),
+  seepageInPerDay: number('Soaking away', 'z', 'in/d', [0, 2], 0.05, {
+    usual: 'seepageInPerDay',
+    shownWhen: { ...pond, lossFrom: 'known' },
+    help: 'Little from a tight clay pond. A leaking one loses more than the sun takes.',
+  }),
+  dropIn: number('Fall on the stake', 's', 'in', [0.1, 60], 3, {
+    shownWhen: stake,
+    field: 'A stake with marks, at a spot where stock can’t knock it. Read it at the same hour, with no rain and no inflow between.',
+  }),
+  stakeDays: number('Days between the two readings', 't_s', 'd', [1, 60], 7, { shownWhen: stake, help: 'A week or more.' }),
+  stakeDrunkGal: number('Drunk or pumped in those days', 'G_s', 'gal', [0, 2_000_000], 7000, {
+    shownWhen: stake,
+    help: '0 if stock were kept off. If in doubt put less: then the loss comes out larger, which errs the right way.',
+    ask: 'How many head drank there for how many days? Count 15 gallons a day for a cow, 2 for a ewe.',
+  }),
+  flowFrom: choice('What it gives', 'bucket', {
+    options: { known: 'I know the gallons a minute', bucket: 'I timed a bucket' },
+    shownWhen: { supply: 'flow' },
+  }),
+  knownGpm: number('Steady flow', 'q_k', 'gpm', [0.05, 500], 5, {
+    usual: 'springGpm',
+    shownWhen: { supply: 'flow', flowFrom: 'known' },
+    help: 'After an hour of pumping, not in the first minutes.',
+    ask: 'Time a bucket after an hour of pumping, and choose “I timed a bucket”.',
+  }),
+  bucketGal: number('The bucket holds', 'V_b', 'gal', [0.1, 500], 5, { usual: 'bucketGal', shownWhen: { supply: 'flow', flowFrom: 'bucket' } }),
+  bucketFillS: number('Time to fill it', 't_b', 's', [1, 7200], 60, {
+    usual: 'bucketS',
+    shownWhen: { supply: 'flow', flowFrom: 'bucket' },
+    tool: { kind: 'stopwatch' },
+  }),
+  hasScum: yesNo('Is there green scum, or water like paint or pea soup?', false, { help: 'Look at the downwind bank.' }),
+  slip: choice('Has a laboratory tested the water?', 'none', { options: { none: 'No, or not this year', tested: 'Yes, I have the slip' } }),
+  sulfateMgPerL: number('Sulfate on the slip', 'SO_4', 'mg/l', [0, 20_000], 300, {
+    shownWhen: { slip: 'tested' },
+    help: 'As sulfate (SO4). Parts per million is the same. A figure “as sulfur” times 3.',
+  }),
+  saltMgPerL: number('Salts on the slip (total dissolved solids)', 'TDS', 'mg/l', [0, 50_000], 900, { shownWhen: { slip: 'tested' } }),
+};
+
+/** What people decide: what is kept out, pumped, hauled and stored. */
+export const managementInputs = {
+  drinkFrom: choice('They drink from', 'bank', {
+    options: { bank: 'The pond’s edge', trough: 'A trough or tank below or beside it' },
+    belongsTo: 'management',
+    shownWhen: { supply: 'pond' },
+  }),
+  deadDepthFt: number('Depth to leave in the pond', 'd', 'ft', [0, 15], 2, {
+    belongsTo: 'management',
+    shownWhen: { supply: 'pond' },
+    help: 'The last 1 to 2 ft are mud, foul water and bogged stock.',
+  }),
+  pumpedHr: number('It runs, in a day', 'h', 'hr', [0.1, 24], 24, {
+    belongsTo: 'management',
+    shownWhen: { supply: 'flow' },
+    help: '24 for a spring. A pump needs rest, sun or power: count the hours that it really runs.',
+  }),
+  loadGal: number('Water in a load', 'V_l', 'gal', [10, 20_000], 1000, { belongsTo: 'management', shownWhen: { supply: 'hauled' } }),
+  weeklyLoadsCount: number('Loads in a week', 'N_l', 'count', [0, 200], 7, {
+    belongsTo: 'management',
+    shownWhen: { supply: 'hauled' },
+    help: '0 if there is only what stands in the tanks.',
+  }),
+  storage: choice('Water stored beside that', 'round', {
+    options: {
+      none: 'None',
+      round: 'Round tanks',
+      square: 'Square-cornered tanks',
+      'round-end': 'Tanks with round ends',
+      known: 'I know the gallons',
+    },
+    belongsTo: 'management',
+    help: 'In tanks and troughs, full. With a pond it is counted as the reserve, not into the days.',
+  }),
+  ownStoredGal: number('Gallons stored', 'V_k', 'gal', [0, 2_000_000], 2500, { belongsTo: 'management', shownWhen: { storage: 'known' } }),
+  tanksCount: number('Tanks of this size', 'N_t', 'count', [1, 50], 1, {
+    belongsTo: 'management',
+    whole: true,
+    shownWhen: { storage: ['round', 'square', 'round-end'] },
+  }),
+  tankAcrossFt: number('Across, inside', 'd_t', 'ft', [0.5, 60], 10, { belongsTo: 'management', shownWhen: { storage: 'round' } }),
+  tankLengthFt: number('Length, inside', 'l_t', 'ft', [0.5, 60], 8, { belongsTo: 'management', shownWhen: { storage: ['square', 'round-end'] } }),
+  tankWidthFt: number('Width, inside', 'w_t', 'ft', [0.5, 60], 2, { belongsTo: 'management', shownWhen: { storage: ['square', 'round-end'] } }),
+  tankDepthFt: number('Water in it, deep', 'h_t', 'ft', [0, 30], 2, {
+    belongsTo: 'management',
+    usual: 'troughFt',
+    shownWhen: { storage: ['round', 'square', 'round-end'] },
+  }),
+  walkFt: number('Farthest that they graze from the water', 'L', 'ft', [0, 30_000], 1500, {
+    belongsTo: 'management',
+    usual: 'walkFt',
+    help: 'Beyond about 900 ft they come as a herd, all at once.',
+  }),
+};
+
+const piped = { supply: ['pond', 'flow'], pipe: 'piped' };
+
+/** Common sizes by the names that stand in links. */
+export const boreIn = {
+  'three-quarter': pipeInsideIn['3/4'],
+  one: pipeInsideIn['1'],
+  'one-and-quarter': pipeInsideIn['1-1/4'],
+  'one-and-half': pipeInsideIn['1-1/2'],
+  two: pipeInsideIn['2'],
+  three: pipeInsideIn['3'],
+} as const;
+
+/** The line from the water to the trough. */
+export const pipeInputs = {
+  pipe: choice('Must the water go through a long pipe to the trough?', 'none', {
+    options: { none: 'No, or I timed it at the trough', piped: 'Yes: work out what it brings' },
+    belongsTo: 'management',
+    shownWhen: { supply: ['pond', 'flow'] },
+    help: 'A long or thin pipe can bring less than the water at its head could give.',
+  }),
+  pipeSize: choice('Size of the pipe', 'one-and-quarter', {
+    options: { 'three-quarter': '3/4 in', one: '1 in', 'one-and-quarter': '1 1/4 in', 'one-and-half': '1 1/2 in', two: '2 in', three: '3 in' },
+    belongsTo: 'management',
+    shownWhen: piped,
+    help: 'As it is sold. Plastic pipe, smooth inside.',
+  }),
+  pipeLengthFt: number('Length of the pipe', 'l_p', 'ft', [1, 50_000], 2000, {
+    belongsTo: 'management',
+    shownWhen: piped,
+    help: 'Add about a tenth for bends, valves and the float.',
+  }),
+  pipeHeadFt: number('Fall from the water down to the trough, or pressure as feet', 'h_p', 'ft', [0.1, 1500], 30, {
+    belongsTo: 'management',
+    shownWhen: piped,
+    help: 'From the lowest water to the float. With a pump: 2.31 ft for each pound (psi) on the gauge at its lowest, less what the pipe climbs.',
+    field: 'A hand level or a clear hose gives the fall. A map is good to about 10 ft.',
+  }),
+};
 
 export const inputs = { herd, ...placeInputs, ...managementInputs, ...pipeInputs };
 

@@ -1,8 +1,6 @@
-import type { UnitName } from '../../units/units.ts';
-import { listWords, stockWords } from './stock.ts';
+import { amount, word } from '../../kit/quantities.ts';
+import { listWords, stockWords } from './inputs.ts';
 
-const amount = <U extends UnitName>(label: string, symbol: string, unit: U, digits: number) =>
-  ({ kind: 'number', label, symbol, unit, digits }) as const;
 const gallons = (label: string, symbol: string, digits = -2) => amount(label, symbol, 'gal', digits);
 const perDay = (label: string, symbol: string, digits = -1) => amount(label, symbol, 'gal/d', digits);
 
@@ -12,9 +10,9 @@ export const quantities = {
     label: 'What each kind drinks on the hottest day',
     shown: ['stock', 'countHead', 'eachGalPerDay', 'lineGalPerDay', 'from'],
     columns: {
-      stock: { kind: 'word', label: 'Kind', words: stockWords },
+      stock: word('Kind', stockWords),
       countHead: amount('Head', 'n', 'head', 0),
-      from: { kind: 'word', label: 'Highest list', words: listWords },
+      from: word('Highest list', listWords),
       eachGalPerDay: perDay('One drinks', 'g', 1),
       lineGalPerDay: perDay('All of them', 'G_i', 0),
       leastGalPerDay: perDay('One drinks, lowest list', 'g_{low}', 1),
@@ -23,16 +21,12 @@ export const quantities = {
   },
   needGalPerDay: perDay('They drink on such a day', 'G'),
   leastNeedGalPerDay: perDay('The same by the lowest lists', 'G_{low}'),
-  verdict: {
-    kind: 'word',
-    label: 'Will it last?',
-    words: {
-      lasts: 'It lasts that long',
-      short: 'It runs out before then',
-      'a-year': 'A year or more',
-      'keeps-up': 'It keeps up with the stock',
-    },
-  },
+  verdict: word('Will it last?', {
+    lasts: 'It lasts that long',
+    short: 'It runs out before then',
+    'a-year': 'A year or more',
+    'keeps-up': 'It keeps up with the stock',
+  }),
   lastsDays: amount('Water for', 't', 'd', 0),
   leastDays: amount('Water for, if sun and ground take a quarter more', 't_{dry}', 'd', 0),
   mostDays: amount('Water for, if they drink as the lowest lists say', 't_{low}', 'd', 0),
@@ -79,7 +73,7 @@ export const quantities = {
   reserveGal: gallons('Three days in reserve', 'R'),
   reserveShortGal: gallons('Storage to add for that', 'R_s'),
   headCount: amount('Head in all', 'n_{all}', 'count', 0),
-  comes: { kind: 'word', label: 'They come to water', words: { herd: 'as a herd, all at once', 'one-by-one': 'one by one' } },
+  comes: word('They come to water', { herd: 'as a herd, all at once', 'one-by-one': 'one by one' }),
   troughGal: gallons('Least water in the trough', 'V_m', -1),
   refillGpm: amount('Least flow into the trough', 'q_m', 'gpm', 1),
   atOnceHead: amount('Drink at once, up to', 'n_o', 'head', 0),

@@ -7,8 +7,7 @@ import { depletionFraction } from '../../math/soilWater/depletionFraction.ts';
 import { pastureWaterUse } from '../../tables/pastureWaterUse.ts';
 import { soilFeel } from '../../tables/soilFeel.ts';
 import { textureCenters } from '../../tables/textureCenters.ts';
-import type { inputs } from './inputs.ts';
-import { dailyUse, millimetersPerInch } from './use.ts';
+import { dailyUse, type inputs, millimetersPerInch } from './inputs.ts';
 
 export type Asked = ValuesOf<typeof inputs>;
 type Layer = Asked['layers'][number];

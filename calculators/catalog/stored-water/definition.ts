@@ -1,10 +1,10 @@
 import { defineCalculator } from '../../kit/define.ts';
 import type { ValuesOf } from '../../kit/inputs.ts';
 import { printNumber } from '../../units/printQuantity.ts';
+import { refusals } from './cautions.ts';
 import { compute } from './compute.ts';
 import { inputs } from './inputs.ts';
 import { quantities } from './quantities.ts';
-import { refusals } from './refusals.ts';
 import { steps } from './steps.ts';
 
 /** Whether two ends would be printed alike: then there is no range to tell. */
@@ -34,18 +34,8 @@ export default defineCalculator({
 }).describe({
   question: 'How long can the grass live on what the ground holds?',
   lead: 'How many inches of water the ground holds in reach of roots, how much is there today, and how many days of growing that is, with and without a rain.',
-  searchWords: [
-    'available water capacity',
-    'AWC',
-    'water holding capacity',
-    'days until wilting',
-    'soil moisture by feel',
-    'field capacity',
-    'wilting point',
-    'root depth',
-    'how long until grass quits growing',
-    'how deep do roots go',
-  ],
+  searchWords:
+    'available water capacity, AWC, water holding capacity, days until wilting, soil moisture by feel, field capacity, wilting point, root depth, how long until grass quits growing, how deep do roots go',
   quantities,
   results: [
     { of: 'standing', when: ({ standing }) => standing === 'short' },

@@ -42,11 +42,7 @@ export default defineEdges(definition, {
     edge('Most roots end far above', { on: 'roots-deepest=32in', raised: 'roots-most=7.9in', silent: 'roots-most=8in' }),
     edge('Roots can’t go deeper than', { on: 'roots-deepest=49in', raised: 'roots-most=48.1in', silent: 'roots-most=48in' }),
     edge('The deepest root must be', { on: 'roots-most=13in', raised: 'roots-deepest=12.9in', silent: 'roots-deepest=13in' }),
-    edge('By these figures the ground', {
-      on: 'roots-most=1in',
-      raised: 'layers.stones=75.1pct,0pct,0pct',
-      silent: 'layers.stones=75pct,0pct,0pct',
-    }),
+    edge('By these figures the ground', { on: 'roots-most=1in', raised: 'layers.stones=75.1pct,0pct,0pct', silent: 'layers.stones=75pct,0pct,0pct' }),
     edge('So much less organic matter', {
       on: 'top-organic=6.61pct',
       raised: 'layers.survey=0.0684,0.2,0.18',

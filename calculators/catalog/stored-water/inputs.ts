@@ -1,205 +1,193 @@
-import { choice, number } from '../../kit/inputs.ts';
-import { layers } from './layers.ts';
+import { choice, number, rows, type ValuesOf } from '../../kit/inputs.ts';
+import { dayOfYear } from '../../math/weather/dayOfYear.ts';
+import { extraterrestrialRadiationMj } from '../../math/weather/extraterrestrialRadiationMj.ts';
+import { hargreavesMm } from '../../math/weather/hargreavesMm.ts';
+import { pastureWaterUse } from '../../tables/pastureWaterUse.ts';
+
+const filled = { dry: 'Dry', 'slightly-moist': 'Slightly moist', moist: 'Moist', wet: 'Wet', full: 'Full' } as const;
+
+export const layers = rows({
+  label: 'Layers, from the top down',
+  rowName: 'layer',
+  help: 'A layer ends where the soil changes, or every foot. The last one ends at rock, hardpan or water, or where you stopped digging.',
+  maxRows: 6,
+  columns: {
+    thicknessIn: number('Thickness of the layer', 'd', 'in', [1, 60], 12, { field: 'Dig a hole with one straight side and hold a tape against it.' }),
+    texture: choice('Texture', 'silt-loam', {
+      options: {
+        sand: 'Sand',
+        'loamy-sand': 'Loamy sand',
+        'sandy-loam': 'Sandy loam',
+        loam: 'Loam',
+        'silt-loam': 'Silt loam',
+        silt: 'Silt',
+        'sandy-clay-loam': 'Sandy clay loam',
+        'clay-loam': 'Clay loam',
+        'silty-clay-loam': 'Silty clay loam',
+        'sandy-clay': 'Sandy clay',
+        'silty-clay': 'Silty clay',
+        clay: 'Clay',
+      },
+      help: 'Wet a handful and squeeze a ribbon out between thumb and finger. Sand makes none, loam under an inch, clay loam one to two, clay more.',
+    }),
+    heldFrom: choice('What it can hold', 'survey', {
+      options: { survey: 'from the soil survey', texture: 'from the texture: I have no survey' },
+      help: 'The soil survey’s figure for your soil goes first. Texture is the stand-in.',
+    }),
+    surveyRatio: number('Available water capacity in the survey', 'a', 'ratio', [0.01, 0.5], 0.2, {
+      shownWhen: { heldFrom: 'survey' },
+      help: 'Inches of water in an inch of soil. 0.20 is 2.4 in a foot. The survey has taken stones off already: then leave stones at 0.',
+      ask: 'No survey at hand? Choose “from the texture”.',
+    }),
+    stonesPercent: number('Stones', 's', 'pct', [0, 90], 0, { help: 'Share of the side of the hole that is stone. Stones hold nothing.' }),
+    feel: choice('Water in it today, by feel', 'moist', {
+      options: {
+        dry: `${filled.dry}: crumbles, no ball, no stain`,
+        'slightly-moist': `${filled['slightly-moist']}: weak ball, no stain`,
+        moist: `${filled.moist}: ball with finger marks, light stain`,
+        wet: `${filled.wet}: ball, coats the hand`,
+        full: `${filled.full}: soft ball, water shows when you squeeze or shake it`,
+        measured: 'I measured it',
+      },
+      help: 'Never take it for full unseen. Take a handful from the middle of the layer and squeeze it hard.',
+      field:
+        'Dry: falls apart or is hard. Slightly moist: a weak ball, no stain on the fingers. Moist: a ball that keeps finger marks, a light stain. Wet: a ball, and soil and water coat the hand. Full: a soft ball, and water shows on it for a moment when you squeeze or shake it.',
+    }),
+    filledPercent: number('How full it is', 'f', 'pct', [0, 100], 50, {
+      shownWhen: { feel: 'measured' },
+      help: 'Share of the available water that is there: 0 where plants wilt for good, 100 after the soil has drained.',
+    }),
+  },
+  default: [
+    { thicknessIn: 8, texture: 'silt-loam', heldFrom: 'survey', surveyRatio: 0.22, stonesPercent: 0, feel: 'moist', filledPercent: 50 },
+    { thicknessIn: 16, texture: 'silt-loam', heldFrom: 'survey', surveyRatio: 0.2, stonesPercent: 0, feel: 'wet', filledPercent: 50 },
+    { thicknessIn: 24, texture: 'silty-clay-loam', heldFrom: 'survey', surveyRatio: 0.18, stonesPercent: 0, feel: 'wet', filledPercent: 50 },
+  ],
+});
+
+export const millimetersPerInch = 25.4;
+const celsius = (fahrenheit: number): number => ((fahrenheit - 32) * 5) / 9;
+const months = {
+  january: 1,
+  february: 2,
+  march: 3,
+  april: 4,
+  may: 5,
+  june: 6,
+  july: 7,
+  august: 8,
+  september: 9,
+  october: 10,
+  november: 11,
+  december: 12,
+} as const;
+const latitudesDeg = { 'north-25': 25, 'north-30': 30, 'north-35': 35, 'north-40': 40, 'north-45': 45, 'north-50': 50, 'north-55': 55 } as const;
+
+type Use = Pick<ValuesOf<typeof inputs>, 'useFrom' | 'useInPerDay' | 'month' | 'latitude' | 'highF' | 'lowF' | 'stand' | 'localPercent'>;
+
+/** The month's middle day stands for it. A night warmer than the day is refused before it comes here. */
+export function dailyUse({ useFrom, useInPerDay, month, latitude, highF, lowF, stand, localPercent }: Use) {
+  const sunMj = extraterrestrialRadiationMj(latitudesDeg[latitude], dayOfYear(months[month], 15));
+  const [highC, lowC] = [celsius(highF), celsius(lowF)];
+  const referenceMm = hargreavesMm({ minTempC: lowC, maxTempC: highC, extraterrestrialMj: sunMj });
+  const coefficient = pastureWaterUse.coefficient[stand];
+  return {
+    sunMj,
+    highC,
+    lowC,
+    referenceMm,
+    coefficient,
+    dayUseIn: useFrom === 'known' ? useInPerDay : (coefficient * referenceMm * (localPercent / 100)) / millimetersPerInch,
+  };
+}
 
 const fromWeather = { useFrom: 'weather' };
 
 export const inputs = {
   layers,
-  topOrganicPercent: number({
-    label: 'Organic matter that those figures stand for, top layer',
-    symbol: 'O_1',
-    belongsTo: 'place',
-    unit: 'pct',
-    min: 0,
-    max: 8,
+  topOrganicPercent: number('Organic matter that those figures stand for, top layer', 'O_1', 'pct', [0, 8], 2.6, {
     usual: 'soilPercent',
-    default: 2.6,
     help: 'As the soil survey gives it. If you don’t know it, put the same figure here and in the next field: then it changes nothing.',
   }),
-  organicPercent: number({
-    label: 'Organic matter in the top layer now',
-    symbol: 'O',
+  organicPercent: number('Organic matter in the top layer now', 'O', 'pct', [0, 8], 2.6, {
     belongsTo: 'management',
-    unit: 'pct',
-    min: 0,
-    max: 8,
     usual: 'soilPercent',
-    default: 2.6,
     help: 'By a soil test. It changes over years, not over a season.',
   }),
-  rootsMostIn: number({
-    label: 'Depth of most roots, dug and seen',
-    symbol: 'z',
+  rootsMostIn: number('Depth of most roots, dug and seen', 'z', 'in', [1, 120], 13, {
     belongsTo: 'management',
-    unit: 'in',
-    min: 1,
-    max: 120,
-    default: 13,
     help: 'Both managements get the same depth until you have dug both. Long trials found little difference.',
     field: 'Dig a hole with one straight side, scrape it clean, and see where roots go from many to few.',
     ask: 'Dig. Without a hole, take 12 in for grazed pasture and read the answer with 6 in more below it.',
   }),
-  rootsDeepestIn: number({
-    label: 'Deepest root that you saw',
-    symbol: 'z_{max}',
+  rootsDeepestIn: number('Deepest root that you saw', 'z_{max}', 'in', [1, 120], 32, {
     belongsTo: 'management',
-    unit: 'in',
-    min: 1,
-    max: 120,
-    default: 32,
     help: 'A few deep roots keep a plant alive. They don’t feed growth.',
   }),
-  useFrom: choice({
-    label: 'Water that the grass uses a day',
-    belongsTo: 'place',
-    default: 'known',
-    options: { known: { label: 'I have a figure' }, weather: { label: 'from the month, the place and the heat' } },
+  useFrom: choice('Water that the grass uses a day', 'known', {
+    options: { known: 'I have a figure', weather: 'from the month, the place and the heat' },
   }),
-  useInPerDay: number({
-    label: 'Use a day, with water enough',
-    symbol: 'ET',
-    belongsTo: 'place',
-    unit: 'in/d',
-    min: 0.01,
-    max: 0.6,
+  useInPerDay: number('Use a day, with water enough', 'ET', 'in/d', [0.01, 0.6], 0.2, {
     usual: 'useInPerDay',
-    default: 0.2,
     shownWhen: { useFrom: 'known' },
     help: 'One list has pasture grass at 1 to 1 1/2 in a week from May to September: 0.14 to 0.21 in a day.',
     ask: 'A weather station’s or irrigation bulletin’s figure for pasture or grass. Or choose the month, the place and the heat.',
   }),
-  month: choice({
-    label: 'Month',
-    belongsTo: 'place',
-    default: 'july',
-    shownWhen: fromWeather,
+  month: choice('Month', 'july', {
     options: {
-      january: { label: 'January' },
-      february: { label: 'February' },
-      march: { label: 'March' },
-      april: { label: 'April' },
-      may: { label: 'May' },
-      june: { label: 'June' },
-      july: { label: 'July' },
-      august: { label: 'August' },
-      september: { label: 'September' },
-      october: { label: 'October' },
-      november: { label: 'November' },
-      december: { label: 'December' },
+      january: 'January',
+      february: 'February',
+      march: 'March',
+      april: 'April',
+      may: 'May',
+      june: 'June',
+      july: 'July',
+      august: 'August',
+      september: 'September',
+      october: 'October',
+      november: 'November',
+      december: 'December',
     },
-  }),
-  latitude: choice({
-    label: 'Nearest latitude',
-    belongsTo: 'place',
-    default: 'north-40',
     shownWhen: fromWeather,
+  }),
+  latitude: choice('Nearest latitude', 'north-40', {
     options: {
-      'north-25': { label: '25° north' },
-      'north-30': { label: '30° north' },
-      'north-35': { label: '35° north' },
-      'north-40': { label: '40° north' },
-      'north-45': { label: '45° north' },
-      'north-50': { label: '50° north' },
-      'north-55': { label: '55° north' },
+      'north-25': '25° north',
+      'north-30': '30° north',
+      'north-35': '35° north',
+      'north-40': '40° north',
+      'north-45': '45° north',
+      'north-50': '50° north',
+      'north-55': '55° north',
     },
-  }),
-  highF: number({
-    label: 'Usual high of the day',
-    symbol: 'T_{max}',
-    belongsTo: 'place',
-    unit: 'f',
-    min: 0,
-    max: 125,
-    default: 88,
     shownWhen: fromWeather,
   }),
-  lowF: number({
-    label: 'Usual low of the night',
-    symbol: 'T_{min}',
-    belongsTo: 'place',
-    unit: 'f',
-    min: -20,
-    max: 100,
-    default: 64,
-    shownWhen: fromWeather,
-  }),
-  stand: choice({
-    label: 'The pasture',
-    belongsTo: 'place',
-    default: 'rotated',
+  highF: number('Usual high of the day', 'T_{max}', 'f', [0, 125], 88, { shownWhen: fromWeather }),
+  lowF: number('Usual low of the night', 'T_{min}', 'f', [-20, 100], 64, { shownWhen: fromWeather }),
+  stand: choice('The pasture', 'rotated', {
+    options: { rotated: 'Good stand, grazed in turns', extensive: 'Thin stand, grazed all season' },
     shownWhen: fromWeather,
     help: 'The same for both managements: a grazed-off stand would look thrifty here, and its bare ground loses water that this does not count.',
-    options: { rotated: { label: 'Good stand, grazed in turns' }, extensive: { label: 'Thin stand, grazed all season' } },
   }),
-  localPercent: number({
-    label: 'Local correction',
-    symbol: 'k',
-    belongsTo: 'place',
-    unit: 'pct',
-    min: 50,
-    max: 200,
-    default: 100,
+  localPercent: number('Local correction', 'k', 'pct', [50, 200], 100, {
     shownWhen: fromWeather,
     help: 'Heat alone reads low on windy plains and high in damp places. If your weather station says so, correct it here.',
   }),
-  easyFrom: choice({
-    label: 'Share that grass takes before it slows',
-    belongsTo: 'place',
+  easyFrom: choice('Share that grass takes before it slows', 'fitted', {
+    options: { fitted: '60 percent, fitted to the day’s use', own: 'my own share, the same every day' },
     convention: true,
-    default: 'fitted',
     help: 'The handbook has 60 percent for pasture at 0.2 in a day, less when the day takes more. Some take one share for every day.',
-    options: { fitted: { label: '60 percent, fitted to the day’s use' }, own: { label: 'my own share, the same every day' } },
   }),
-  easyPercent: number({
-    label: 'My share',
-    symbol: 'p_{o}',
-    belongsTo: 'place',
-    unit: 'pct',
-    min: 10,
-    max: 80,
-    default: 60,
-    shownWhen: { easyFrom: 'own' },
-  }),
-  growthPercent: number({
-    label: 'Growth to wait for',
-    symbol: 'k_g',
-    belongsTo: 'place',
-    unit: 'pct',
-    min: 5,
-    max: 99,
-    default: 25,
-    help: 'At a quarter of full growth a pasture gives next to nothing.',
-  }),
-  organicCount: choice({
-    label: 'What one percent of organic matter holds',
-    belongsTo: 'place',
+  easyPercent: number('My share', 'p_{o}', 'pct', [10, 80], 60, { shownWhen: { easyFrom: 'own' } }),
+  growthPercent: number('Growth to wait for', 'k_g', 'pct', [5, 99], 25, { help: 'At a quarter of full growth a pasture gives next to nothing.' }),
+  organicCount: choice('What one percent of organic matter holds', 'by-equation', {
+    options: { 'by-equation': 'by the equation for its texture', 'by-sheet': '1.5 percent of the soil, as a 1998 sheet has it' },
     convention: true,
-    default: 'by-equation',
     help: 'Published figures run from less than a half to more than two percent of the soil’s volume.',
-    options: {
-      'by-equation': { label: 'by the equation for its texture' },
-      'by-sheet': { label: '1.5 percent of the soil, as a 1998 sheet has it' },
-    },
   }),
-  rainIn: number({
-    label: 'A rain that falls today',
-    symbol: 'P',
-    belongsTo: 'place',
-    unit: 'in',
-    min: 0,
-    max: 10,
-    usual: 'soakingIn',
-    default: 1,
-    help: 'To see what it would buy. Put 0 for none.',
-  }),
-  lostPercent: number({
-    label: 'Share of it that never goes in',
-    symbol: 'q',
+  rainIn: number('A rain that falls today', 'P', 'in', [0, 10], 1, { usual: 'soakingIn', help: 'To see what it would buy. Put 0 for none.' }),
+  lostPercent: number('Share of it that never goes in', 'q', 'pct', [0, 100], 20, {
     belongsTo: 'management',
-    unit: 'pct',
-    min: 0,
-    max: 100,
-    default: 20,
     help: 'Runs off, or wets leaves and litter and dries again.',
     ask: '“Runoff from rainfall depth” tells what ran off. A light rain on thick grass may wet no more than leaves.',
   }),

@@ -1,6 +1,5 @@
-import type { UnitName } from '../../units/units.ts';
+import { amount, word } from '../../kit/quantities.ts';
 
-const amount = <U extends UnitName>(label: string, symbol: string, unit: U, digits = 0) => ({ kind: 'number', label, symbol, unit, digits }) as const;
 const depth = (label: string, symbol: string, digits = 1) => amount(label, symbol, 'in', digits);
 const days = (label: string, symbol: string) => amount(label, symbol, 'd');
 
@@ -39,7 +38,7 @@ export const quantities = {
   easyIn: depth('Easy to take, when full', 'RAW'),
   easyLeftIn: depth('Easy to take', 'W_e'),
   slowLeftIn: depth('Slow to give', 'W_s'),
-  standing: { kind: 'word', label: 'Grass today', words: { growing: 'Has water enough', short: 'Is short of water already' } },
+  standing: word('Grass today', { growing: 'Has water enough', short: 'Is short of water already' }),
   shareTodayPercent: amount('Growth that water allows today', 'K_s', 'pct'),
   slowDays: amount('Time scale of slowing', '\\tau', 'd', 1),
   stressDays: days('Days without rain until grass slows', 't_s'),

@@ -8,7 +8,7 @@ import { soilGroupFromTexture } from '../../math/soilGroup/soilGroupFromTexture.
 import { inchAcresToGallons } from '../../math/water/waterVolume.ts';
 import type { CoverCondition, SoilGroup } from '../../tables/curveNumbers.ts';
 import type { Texture } from '../../tables/soilGroups.ts';
-import { type CoverKey, tabledRow } from './covers.ts';
+import { type CoverKey, tabledRow } from './inputs.ts';
 
 export interface Ground {
   readonly soilGroup: SoilGroup;

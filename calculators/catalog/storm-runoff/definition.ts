@@ -1,9 +1,9 @@
 import { defineCalculator } from '../../kit/define.ts';
+import { byCase, formula, lookup, tex } from '../../kit/steps.ts';
 import { printNumber } from '../../units/printQuantity.ts';
 import { compute, leastToldIn, soilGroupOf } from './compute.ts';
-import { inputs } from './inputs.ts';
+import { inputs, lacksNumber, noGroupA } from './inputs.ts';
 import { quantities } from './quantities.ts';
-import { lacksNumber, noGroupA } from './refusals.ts';
 
 interface Told {
   readonly lowRunoffIn: number;
@@ -39,17 +39,8 @@ export default defineCalculator({
 }).describe({
   question: 'How much of that rain ran off?',
   lead: 'How much of a storm leaves your ground, and how much would have stayed under other cover. Your own rain, your own acres.',
-  searchWords: [
-    'curve number',
-    'how much rain soaked in',
-    'gully washer',
-    'flash flood',
-    'overland flow',
-    'sheet flow',
-    'rain lost',
-    'how much water ran off my pasture',
-    'hydrologic soil group',
-  ],
+  searchWords:
+    'curve number, how much rain soaked in, gully washer, flash flood, overland flow, sheet flow, rain lost, how much water ran off my pasture, hydrologic soil group',
   quantities,
   results: [
     {
@@ -61,15 +52,7 @@ export default defineCalculator({
         says: ({ highRunoffIn }) => (highRunoffIn < leastToldIn ? 'even if the ground was wet' : '{high} if the ground was wet'),
       },
     },
-    {
-      of: 'runoffIn',
-      when: ({ method }) => method !== 'too-small',
-      range: {
-        low: 'lowRunoffIn',
-        high: 'highRunoffIn',
-        says: rangeWords,
-      },
-    },
+    { of: 'runoffIn', when: ({ method }) => method !== 'too-small', range: { low: 'lowRunoffIn', high: 'highRunoffIn', says: rangeWords } },
     { of: 'betweenRunoffIn', when: ({ sod, wetness, betweenRunoffIn }) => sod === 'thin' && wetness !== 'average' && betweenRunoffIn >= leastToldIn },
     { of: 'stayedIn' },
     { of: 'runoffPercent', when: ({ method }) => method !== 'too-small' },
@@ -88,32 +71,28 @@ export default defineCalculator({
       says: 'Each part: its class and curve number from the table, the number moved to how wet the ground was, then what it can hold, what is used up first, and what runs off.',
       source: 'tr55-1986, eq. 2-1 to 2-4',
       formulas: {
-        handbookStorageIn: String.raw`\frac{1000}{\q{curveNumber}} - 10`,
+        handbookStorageIn: tex`\frac{1000}{\q{curveNumber}} - 10`,
         storageIn: [
           {
             when: ({ abstraction }) => abstraction === 'ia-20',
-            formula: String.raw`\q{handbookStorageIn}`,
+            formula: tex`\q{handbookStorageIn}`,
             because: 'the handbooks’ convention takes it as it is',
           },
-          { formula: String.raw`1.33 \times \q{handbookStorageIn}^{1.15}`, because: 'moved to the 0.05 convention; holds in inches only' },
+          { formula: tex`1.33 \times \q{handbookStorageIn}^{1.15}`, because: 'moved to the 0.05 convention; holds in inches only' },
         ],
         firstIn: [
-          { when: ({ abstraction }) => abstraction === 'ia-20', formula: String.raw`0.2 \times \q{storageIn}` },
-          { formula: String.raw`0.05 \times \q{storageIn}` },
+          { when: ({ abstraction }) => abstraction === 'ia-20', formula: tex`0.2 \times \q{storageIn}` },
+          { formula: tex`0.05 \times \q{storageIn}` },
         ],
-        heldIn: String.raw`\min(\q{rainIn}, \q{firstIn})`,
+        heldIn: tex`\min(\q{rainIn}, \q{firstIn})`,
         partRunoffIn: [
-          {
-            when: ({ rainIn, firstIn }) => rainIn <= firstIn,
-            formula: '0',
-            because: 'the rain is used up before any runs',
-          },
-          { formula: String.raw`\frac{(\q{rainIn} - \q{firstIn})^2}{\q{rainIn} - \q{firstIn} + \q{storageIn}}` },
+          { when: ({ rainIn, firstIn }) => rainIn <= firstIn, formula: '0', because: 'the rain is used up before any runs' },
+          { formula: tex`\frac{(\q{rainIn} - \q{firstIn})^2}{\q{rainIn} - \q{firstIn} + \q{storageIn}}` },
         ],
-        runoffAcIn: String.raw`\q{areaAc} \times \q{partRunoffIn}`,
-        firstAcIn: String.raw`\q{areaAc} \times \q{firstIn}`,
-        heldAcIn: String.raw`\q{areaAc} \times \q{heldIn}`,
-        numberAcres: String.raw`\q{areaAc} \times \q{tabledCurveNumber}`,
+        runoffAcIn: tex`\q{areaAc} \times \q{partRunoffIn}`,
+        firstAcIn: tex`\q{areaAc} \times \q{firstIn}`,
+        heldAcIn: tex`\q{areaAc} \times \q{heldIn}`,
+        numberAcres: tex`\q{areaAc} \times \q{tabledCurveNumber}`,
       },
       sums: {
         totalAc: 'areaAc',
@@ -123,137 +102,80 @@ export default defineCalculator({
         totalNumberAcres: 'numberAcres',
       },
     },
-    {
-      kind: 'lookup',
-      shows: 'condition',
+    lookup('condition', {
       onlyWhen: ({ ground }) => ground === 'one',
       says: 'The class of the table, from the cover and how it is grazed. Soil group {group}.',
       source: 'tr55-1986, notes of tables 2-2b to 2-2d',
-    },
-    {
-      kind: 'lookup',
-      shows: 'tabledCurveNumber',
+    }),
+    lookup('tabledCurveNumber', {
       onlyWhen: ({ ground }) => ground === 'one',
       says: 'The curve number for that: the higher, the more runs off.',
       source: 'tr55-1986, tables 2-2b to 2-2d',
-    },
-    {
-      kind: 'formula',
-      shows: 'middleCurveNumber',
+    }),
+    formula('middleCurveNumber', tex`\frac{\q{totalNumberAcres}}{\q{totalAc}}`, {
       onlyWhen: ({ ground, combine }) => ground === 'parts' && combine === 'by-number',
       says: 'One curve number for all parts, each counted by its acres.',
       source: 'tr55-1986, example 2-1',
-      ways: [{ formula: String.raw`\frac{\q{totalNumberAcres}}{\q{totalAc}}` }],
-    },
-    {
-      kind: 'lookup',
-      shows: 'middleWetCurveNumber',
+    }),
+    lookup('middleWetCurveNumber', {
       onlyWhen: ({ ground, combine }) => ground === 'one' || combine === 'by-number',
       says: 'The number for how wet the ground was: {wetness}.',
       source: 'nrcs-neh630-10-2004, table 10-1',
-    },
-    {
-      kind: 'formula',
-      shows: 'middleHandbookStorageIn',
+    }),
+    formula('middleHandbookStorageIn', tex`\frac{1000}{\q{middleWetCurveNumber}} - 10`, {
       onlyWhen: ({ ground, combine }) => ground === 'one' || combine === 'by-number',
       says: 'What such ground can hold.',
       source: 'tr55-1986, eq. 2-4',
-      ways: [{ formula: String.raw`\frac{1000}{\q{middleWetCurveNumber}} - 10` }],
-    },
-    {
-      kind: 'formula',
-      shows: 'middleStorageIn',
+    }),
+    byCase('middleStorageIn', {
       onlyWhen: ({ ground, combine }) => ground === 'one' || combine === 'by-number',
       says: 'In the convention that was chosen.',
       source: 'hawkins-2002, conversion of S',
       ways: [
-        { when: ({ abstraction }) => abstraction === 'ia-20', formula: String.raw`\q{middleHandbookStorageIn}` },
-        { formula: String.raw`1.33 \times \q{middleHandbookStorageIn}^{1.15}` },
+        { when: ({ abstraction }) => abstraction === 'ia-20', formula: tex`\q{middleHandbookStorageIn}` },
+        { formula: tex`1.33 \times \q{middleHandbookStorageIn}^{1.15}` },
       ],
-    },
-    {
-      kind: 'formula',
-      shows: 'firstIn',
+    }),
+    byCase('firstIn', {
       says: 'Rain used up before any runs: it wets leaves and litter, fills hollows, soaks in at first.',
       source: 'tr55-1986, eq. 2-2',
       ways: [
-        { when: ({ ground, combine }) => ground === 'parts' && combine === 'by-runoff', formula: String.raw`\frac{\q{totalFirstAcIn}}{\q{totalAc}}` },
-        { when: ({ abstraction }) => abstraction === 'ia-20', formula: String.raw`0.2 \times \q{middleStorageIn}` },
-        { formula: String.raw`0.05 \times \q{middleStorageIn}` },
+        { when: ({ ground, combine }) => ground === 'parts' && combine === 'by-runoff', formula: tex`\frac{\q{totalFirstAcIn}}{\q{totalAc}}` },
+        { when: ({ abstraction }) => abstraction === 'ia-20', formula: tex`0.2 \times \q{middleStorageIn}` },
+        { formula: tex`0.05 \times \q{middleStorageIn}` },
       ],
-    },
-    {
-      kind: 'formula',
-      shows: 'heldFirstIn',
+    }),
+    byCase('heldFirstIn', {
       says: 'As much of that as this rain could fill.',
       ways: [
-        { when: ({ ground, combine }) => ground === 'parts' && combine === 'by-runoff', formula: String.raw`\frac{\q{totalHeldAcIn}}{\q{totalAc}}` },
-        { formula: String.raw`\min(\q{rainIn}, \q{firstIn})` },
+        { when: ({ ground, combine }) => ground === 'parts' && combine === 'by-runoff', formula: tex`\frac{\q{totalHeldAcIn}}{\q{totalAc}}` },
+        { formula: tex`\min(\q{rainIn}, \q{firstIn})` },
       ],
-    },
-    {
-      kind: 'formula',
-      shows: 'runoffIn',
+    }),
+    byCase('runoffIn', {
       says: 'What runs off, as a depth over all the ground.',
       source: 'tr55-1986, eq. 2-1',
       ways: [
         {
           when: ({ ground, combine }) => ground === 'parts' && combine === 'by-runoff',
-          formula: String.raw`\frac{\q{totalRunoffAcIn}}{\q{totalAc}}`,
+          formula: tex`\frac{\q{totalRunoffAcIn}}{\q{totalAc}}`,
           because: 'each part run by itself, then counted by its acres',
         },
         { when: ({ rainIn, firstIn }) => rainIn <= firstIn, formula: '0', because: 'the rain is used up before any runs' },
-        {
-          formula: String.raw`\frac{(\q{rainIn} - \q{firstIn})^2}{\q{rainIn} - \q{firstIn} + \q{middleStorageIn}}`,
-          because: 'one number for all parts',
-        },
+        { formula: tex`\frac{(\q{rainIn} - \q{firstIn})^2}{\q{rainIn} - \q{firstIn} + \q{middleStorageIn}}`, because: 'one number for all parts' },
       ],
-    },
-    {
-      kind: 'lookup',
-      shows: 'lowRunoffIn',
-      says: 'The same sums with the ground dry before the storm.',
-      source: 'nrcs-neh630-10-2004, table 10-1',
-    },
-    {
-      kind: 'lookup',
-      shows: 'betweenRunoffIn',
-      onlyWhen: ({ sod }) => sod === 'thin',
-      says: 'And in between.',
-      source: 'nrcs-neh630-10-2004, table 10-1',
-    },
-    { kind: 'lookup', shows: 'highRunoffIn', says: 'The same sums with the ground wet before the storm.', source: 'nrcs-neh630-10-2004, table 10-1' },
-    {
-      kind: 'formula',
-      shows: 'runoffPercent',
-      says: 'As a share of the rain.',
-      ways: [{ formula: String.raw`\frac{\q{runoffIn}}{\q{rainIn}} \times 100` }],
-    },
-    {
-      kind: 'formula',
-      shows: 'stayedIn',
-      says: 'The rest stayed: rain in is runoff out and what is left.',
-      ways: [{ formula: String.raw`\q{rainIn} - \q{runoffIn}` }],
-    },
-    {
-      kind: 'formula',
-      shows: 'soakedIn',
-      says: 'Of that, past what is used up first.',
-      ways: [{ formula: String.raw`\q{stayedIn} - \q{heldFirstIn}` }],
-    },
-    {
-      kind: 'formula',
-      shows: 'runoffGal',
+    }),
+    lookup('lowRunoffIn', { says: 'The same sums with the ground dry before the storm.', source: 'nrcs-neh630-10-2004, table 10-1' }),
+    lookup('betweenRunoffIn', { onlyWhen: ({ sod }) => sod === 'thin', says: 'And in between.', source: 'nrcs-neh630-10-2004, table 10-1' }),
+    lookup('highRunoffIn', { says: 'The same sums with the ground wet before the storm.', source: 'nrcs-neh630-10-2004, table 10-1' }),
+    formula('runoffPercent', tex`\frac{\q{runoffIn}}{\q{rainIn}} \times 100`, { says: 'As a share of the rain.' }),
+    formula('stayedIn', tex`\q{rainIn} - \q{runoffIn}`, { says: 'The rest stayed: rain in is runoff out and what is left.' }),
+    formula('soakedIn', tex`\q{stayedIn} - \q{heldFirstIn}`, { says: 'Of that, past what is used up first.' }),
+    formula('runoffGal', tex`\q{runoffIn} \times \q{totalAc} \times \frac{3630 \times 1728}{231}`, {
       says: 'In gallons: an inch on an acre is 3,630 cubic feet, a cubic foot 1,728 cubic inches, a gallon 231 of them.',
       source: 'common practice',
-      ways: [{ formula: String.raw`\q{runoffIn} \times \q{totalAc} \times \frac{3630 \times 1728}{231}` }],
-    },
-    {
-      kind: 'formula',
-      shows: 'stayedGal',
-      says: 'And what stayed, in gallons.',
-      ways: [{ formula: String.raw`\q{stayedIn} \times \q{totalAc} \times \frac{3630 \times 1728}{231}` }],
-    },
+    }),
+    formula('stayedGal', tex`\q{stayedIn} \times \q{totalAc} \times \frac{3630 \times 1728}{231}`, { says: 'And what stayed, in gallons.' }),
   ],
   cautions: [
     {

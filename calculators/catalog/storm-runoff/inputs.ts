@@ -1,117 +1,190 @@
 import { choice, number, rows } from '../../kit/inputs.ts';
-import { soilGroupOf } from './compute.ts';
-import { byGroundCover, byLitter, byTilth, coverOptions } from './covers.ts';
-import { lacksNumber, noGroupA } from './refusals.ts';
+import {
+  agriculturalCovers,
+  type Cover,
+  type CoverCondition,
+  type CoverTable,
+  cultivatedCovers,
+  rangeCovers,
+  type SoilGroup,
+} from '../../tables/curveNumbers.ts';
+import { conditionOf, type Ground, soilGroupOf } from './compute.ts';
 
-const areaAc = number({
-  label: 'Area',
-  symbol: 'A',
-  belongsTo: 'place',
-  unit: 'ac',
-  min: 0.01,
-  max: 100_000,
+export const noGroupA =
+  'The dry-range list has no number for group A ground, except under desert shrub. Choose B, C or D, or give a curve number of your own.';
+
+/** The dry-range table leaves group A empty. */
+export const lacksNumber = (ground: Ground): boolean => ground.cover !== 'own' && !hasNumber(ground.cover, conditionOf(ground), ground.soilGroup);
+
+/** Plain words for every row of the three tables. The keys stand in links for ever. */
+const grassAndWoods = {
+  pasture: 'Pasture or range grass',
+  meadow: 'Meadow, not grazed, cut for hay',
+  brush: 'Brush with weeds and grass under it',
+  'woods-grass': 'Trees over grass, about half and half',
+  woods: 'Woods',
+  farmstead: 'Farmyard, buildings, lanes',
+} as const;
+const dryRange = {
+  herbaceous: 'Dry range: grass, weeds and low brush',
+  'oak-aspen': 'Dry range: oak brush or aspen',
+  'pinyon-juniper': 'Dry range: pinyon or juniper over grass',
+  sagebrush: 'Dry range: sagebrush over grass',
+  'desert-shrub': 'Dry range: desert shrub',
+} as const;
+const crops = {
+  'fallow-bare': 'Fallow, bare',
+  'fallow-residue': 'Fallow with residue left',
+  'row-crops-straight-row': 'Row crop, straight rows',
+  'row-crops-straight-row-residue': 'Row crop, straight rows, residue left',
+  'row-crops-contoured': 'Row crop on the contour',
+  'row-crops-contoured-residue': 'Row crop on the contour, residue left',
+  'row-crops-contoured-terraced': 'Row crop, contour and terraces',
+  'row-crops-contoured-terraced-residue': 'Row crop, contour and terraces, residue left',
+  'small-grain-straight-row': 'Small grain, straight rows',
+  'small-grain-straight-row-residue': 'Small grain, straight rows, residue left',
+  'small-grain-contoured': 'Small grain on the contour',
+  'small-grain-contoured-residue': 'Small grain on the contour, residue left',
+  'small-grain-contoured-terraced': 'Small grain, contour and terraces',
+  'small-grain-contoured-terraced-residue': 'Small grain, contour and terraces, residue left',
+  'close-seeded-straight-row': 'Close-seeded legumes or rotation meadow, straight rows',
+  'close-seeded-contoured': 'Close-seeded legumes or rotation meadow on the contour',
+  'close-seeded-contoured-terraced': 'Close-seeded legumes or rotation meadow, contour and terraces',
+} as const;
+
+type GrassKey = keyof typeof grassAndWoods;
+type RangeKey = keyof typeof dryRange;
+type CropKey = keyof typeof crops;
+export type TabledCover = GrassKey | RangeKey | CropKey;
+export type CoverKey = TabledCover | 'own';
+
+const grouped = <K extends string>(labels: Readonly<Record<K, string>>, group: string): Record<K, { label: string; group: string }> => {
+  const options: Partial<Record<K, { label: string; group: string }>> = {};
+  for (const key of keysOf(labels)) options[key] = { label: labels[key], group };
+  return isWhole(labels, options) ? options : fail();
+};
+const keysOf = <K extends string>(labels: Readonly<Record<K, string>>): K[] =>
+  Object.keys(labels).filter((key): key is K => Object.hasOwn(labels, key));
+const isWhole = <K extends string, V>(labels: Readonly<Record<K, string>>, options: Partial<Record<K, V>>): options is Record<K, V> =>
+  keysOf(labels).every((key) => Object.hasOwn(options, key));
+const fail = (): never => {
+  throw new RangeError('covers needs a label for every option');
+};
+
+export const coverOptions = {
+  ...grouped(grassAndWoods, 'Pasture, hay, brush, woods'),
+  ...grouped(dryRange, 'Dry range'),
+  ...grouped(crops, 'Cropland'),
+  own: { label: 'I know the curve number', group: 'Your own' },
+};
+
+const isIn = <K extends string>(labels: Readonly<Record<K, string>>, key: string): key is K => Object.hasOwn(labels, key);
+
+/** A crop's key holds crop and treatment: `row-crops-contoured`. */
+function cropCover(key: CropKey): Cover {
+  for (const [crop, { treatments }] of Object.entries(cultivatedCovers.covers)) {
+    const found = Object.entries<Cover>(treatments).find(([treatment]) => `${crop}-${treatment}` === key);
+    if (found) return found[1];
+  }
+  throw new RangeError(`covers needs a crop of the table, got ${key}`);
+}
+
+export interface TabledRow {
+  readonly cover: Cover;
+  /** Absent for crops: their condition does not go by ground cover. */
+  readonly cutPoints: Pick<CoverTable, 'poorBelowPercent' | 'goodAbovePercent'> | undefined;
+}
+/** The row of the table that a cover stands for. */
+export function tabledRow(key: TabledCover): TabledRow {
+  if (isIn(grassAndWoods, key)) return { cover: agriculturalCovers.covers[key], cutPoints: agriculturalCovers };
+  if (isIn(dryRange, key)) return { cover: rangeCovers.covers[key], cutPoints: rangeCovers };
+  return { cover: cropCover(key), cutPoints: undefined };
+}
+
+/** Is there a number for this cover on this soil at all? */
+export const hasNumber = (key: TabledCover, condition: CoverCondition, group: SoilGroup): boolean =>
+  typeof tabledRow(key).cover.conditions[condition]?.[group] === 'number';
+
+const keysWhere = (from: readonly Cover['conditionFrom'][]): TabledCover[] =>
+  [...keysOf(grassAndWoods), ...keysOf(dryRange), ...keysOf(crops)].filter((key) => from.includes(tabledRow(key).cover.conditionFrom));
+/** Covers whose condition is judged by ground cover and grazing, by the woods' floor, by the field's tilth. */
+export const byGroundCover = keysWhere(['cover-and-grazing', 'cover']);
+export const byLitter = keysWhere(['litter']);
+export const byTilth = keysWhere(['infiltration']);
+
+const areaAc = number('Area', 'A', 'ac', [0.01, 100_000], 40, {
   usual: 'pastureAc',
-  default: 40,
   field: 'A map with a scale, or pace the fence lines: length times width in yards, divided by 4,840, is acres.',
 });
-const soilGroup = choice({
-  label: 'How the deep soil drains (soil group)',
-  belongsTo: 'place',
-  default: 'b',
-  help: 'The soil survey gives each soil a letter.',
+const soilGroup = choice('How the deep soil drains (soil group)', 'b', {
   options: {
-    a: { label: 'A: deep, drains fast' },
-    b: { label: 'B: drains fairly well' },
-    c: { label: 'C: drains slowly' },
-    d: { label: 'D: hardly drains, or shallow' },
-    ask: { label: 'I don’t know: ask me two questions' },
+    a: 'A: deep, drains fast',
+    b: 'B: drains fairly well',
+    c: 'C: drains slowly',
+    d: 'D: hardly drains, or shallow',
+    ask: 'I don’t know: ask me two questions',
   },
+  help: 'The soil survey gives each soil a letter.',
 });
-const texture = choice({
-  label: 'Wet some subsoil and squeeze out a ribbon',
-  belongsTo: 'place',
-  default: 'silt-loam',
+const texture = choice('Wet some subsoil and squeeze out a ribbon', 'silt-loam', {
+  options: {
+    sand: 'No ribbon, gritty, falls apart: sand',
+    'loamy-sand': 'Hardly a ribbon, gritty: loamy sand',
+    'sandy-loam': 'Ribbon under 1 in, gritty: sandy loam',
+    loam: 'Ribbon under 1 in, a little gritty: loam',
+    'silt-loam': 'Ribbon under 1 in, smooth like flour: silt loam',
+    'sandy-clay-loam': 'Ribbon 1 to 2 in, gritty: sandy clay loam',
+    'clay-loam': 'Ribbon 1 to 2 in, a little gritty: clay loam',
+    'silty-clay-loam': 'Ribbon 1 to 2 in, smooth: silty clay loam',
+    'sandy-clay': 'Ribbon over 2 in, gritty: sandy clay',
+    'silty-clay': 'Ribbon over 2 in, smooth: silty clay',
+    clay: 'Ribbon over 2 in, neither: clay',
+  },
   shownWhen: { soilGroup: 'ask' },
   help: 'A stand-in for the survey: the list was made for disturbed soils.',
-  options: {
-    sand: { label: 'No ribbon, gritty, falls apart: sand' },
-    'loamy-sand': { label: 'Hardly a ribbon, gritty: loamy sand' },
-    'sandy-loam': { label: 'Ribbon under 1 in, gritty: sandy loam' },
-    loam: { label: 'Ribbon under 1 in, a little gritty: loam' },
-    'silt-loam': { label: 'Ribbon under 1 in, smooth like flour: silt loam' },
-    'sandy-clay-loam': { label: 'Ribbon 1 to 2 in, gritty: sandy clay loam' },
-    'clay-loam': { label: 'Ribbon 1 to 2 in, a little gritty: clay loam' },
-    'silty-clay-loam': { label: 'Ribbon 1 to 2 in, smooth: silty clay loam' },
-    'sandy-clay': { label: 'Ribbon over 2 in, gritty: sandy clay' },
-    'silty-clay': { label: 'Ribbon over 2 in, smooth: silty clay' },
-    clay: { label: 'Ribbon over 2 in, neither: clay' },
-  },
 });
-const barrier = choice({
-  label: 'Rock, hardpan or water within reach of a digging bar?',
-  belongsTo: 'place',
-  default: 'deep',
+const barrier = choice('Rock, hardpan or water within reach of a digging bar?', 'deep', {
+  options: { deep: 'Deeper than 40 in, or none', middle: 'Between 20 and 40 in', shallow: 'Within 20 in' },
   shownWhen: { soilGroup: 'ask' },
-  options: { deep: { label: 'Deeper than 40 in, or none' }, middle: { label: 'Between 20 and 40 in' }, shallow: { label: 'Within 20 in' } },
 });
-const cover = choice({
-  label: 'What grows there',
-  belongsTo: 'management',
-  default: 'pasture',
-  help: 'Grass where it is humid is pasture here, whatever you call it. Dry range has its own list.',
+const cover = choice('What grows there', 'pasture', {
   options: coverOptions,
-});
-const groundCoverPercent = number({
-  label: 'Covered ground',
-  symbol: 'G',
   belongsTo: 'management',
-  unit: 'pct',
-  min: 0,
-  max: 100,
-  default: 45,
+  help: 'Grass where it is humid is pasture here, whatever you call it. Dry range has its own list.',
+});
+const groundCoverPercent = number('Covered ground', 'G', 'pct', [0, 100], 45, {
+  belongsTo: 'management',
   help: 'Plants and litter together, against bare soil.',
   shownWhen: { cover: byGroundCover },
   ask: 'Walk a hundred steps. At each one look at the tip of your boot: plant or litter counts one, bare soil counts nothing. The count is the percent.',
 });
-const grazing = choice({
-  label: 'How it is grazed',
+const grazing = choice('How it is grazed', 'heavy', {
+  options: {
+    heavy: 'Hard: little left, no litter on the ground',
+    moderate: 'About half is left',
+    light: 'Lightly or now and then; most is left',
+    rested: 'Rested, not grazed now',
+  },
   belongsTo: 'management',
-  default: 'heavy',
   shownWhen: { cover: byGroundCover },
-  options: {
-    heavy: { label: 'Hard: little left, no litter on the ground' },
-    moderate: { label: 'About half is left' },
-    light: { label: 'Lightly or now and then; most is left' },
-    rested: { label: 'Rested, not grazed now' },
-  },
 });
-const woodsFloor = choice({
-  label: 'The woods’ floor',
+const woodsFloor = choice('The woods’ floor', 'some', {
+  options: {
+    bare: 'Litter gone: grazed hard or often burned',
+    some: 'Grazed, not burned, some litter',
+    deep: 'Kept from stock; litter and brush cover it',
+  },
   belongsTo: 'management',
-  default: 'some',
   shownWhen: { cover: byLitter },
-  options: {
-    bare: { label: 'Litter gone: grazed hard or often burned' },
-    some: { label: 'Grazed, not burned, some litter' },
-    deep: { label: 'Kept from stock; litter and brush cover it' },
-  },
 });
-const tilth = choice({
-  label: 'Does the field take water well?',
+const tilth = choice('Does the field take water well?', 'good', {
+  options: { poor: 'Worse than most', good: 'As well as most, or better' },
   belongsTo: 'management',
-  default: 'good',
   shownWhen: { cover: byTilth },
   help: 'Well: residue on a fifth of the ground or more, grass in the rotation, a rough surface.',
-  options: { poor: { label: 'Worse than most' }, good: { label: 'As well as most, or better' } },
 });
-const curveNumber = number({
-  label: 'Curve number',
-  symbol: 'CN',
+const curveNumber = number('Curve number', 'CN', 'cn', [30, 98], 79, {
   belongsTo: 'management',
-  unit: 'cn',
-  min: 30,
-  max: 98,
-  default: 79,
   help: 'For middling wetness, as the tables print it.',
   shownWhen: { cover: 'own' },
 });
@@ -121,36 +194,21 @@ const whenOne = <T extends { readonly shownWhen?: Readonly<Record<string, string
 });
 
 export const inputs = {
-  rainIn: number({
-    label: 'Rain in the storm',
-    symbol: 'P',
-    belongsTo: 'place',
-    unit: 'in',
-    min: 0.01,
-    max: 30,
+  rainIn: number('Rain in the storm', 'P', 'in', [0.01, 30], 3, {
     usual: 'stormIn',
-    default: 3,
     help: 'One storm, or one day of rain.',
     field: 'Two straight-sided cans well away from trees and walls, read at the same hour. Take their mean. Two cans beat a guess.',
   }),
-  wetness: choice({
-    label: 'How wet the ground was before',
-    belongsTo: 'place',
-    default: 'average',
-    help: 'Both managements get the same. The range under the answer always shows dry to wet.',
+  wetness: choice('How wet the ground was before', 'average', {
     options: {
-      dry: { label: 'Dry: no rain worth naming for a week or more' },
-      average: { label: 'In between' },
-      wet: { label: 'Wet: good rains in the five days before' },
-      frozen: { label: 'Frozen, or under snow' },
+      dry: 'Dry: no rain worth naming for a week or more',
+      average: 'In between',
+      wet: 'Wet: good rains in the five days before',
+      frozen: 'Frozen, or under snow',
     },
+    help: 'Both managements get the same. The range under the answer always shows dry to wet.',
   }),
-  ground: choice({
-    label: 'The pasture is',
-    belongsTo: 'place',
-    default: 'one',
-    options: { one: { label: 'One kind of ground' }, parts: { label: 'Several parts' } },
-  }),
+  ground: choice('The pasture is', 'one', { options: { one: 'One kind of ground', parts: 'Several parts' } }),
   areaAc: whenOne(areaAc),
   soilGroup: whenOne(soilGroup),
   texture: whenOne(texture),
@@ -196,21 +254,15 @@ export const inputs = {
       },
     ],
   }),
-  combine: choice({
-    label: 'Parts are put together by',
-    belongsTo: 'place',
+  combine: choice('Parts are put together by', 'by-runoff', {
+    options: { 'by-runoff': 'each part’s own runoff', 'by-number': 'one area-weighted curve number' },
     convention: true,
-    default: 'by-runoff',
     shownWhen: { ground: 'parts' },
     help: 'Each part run by itself gives more runoff from mixed ground than one middle number does.',
-    options: { 'by-runoff': { label: 'each part’s own runoff' }, 'by-number': { label: 'one area-weighted curve number' } },
   }),
-  abstraction: choice({
-    label: 'Rain used up before any runs',
-    belongsTo: 'place',
+  abstraction: choice('Rain used up before any runs', 'ia-20', {
+    options: { 'ia-20': '0.2 S, as in the handbooks', 'ia-05': '0.05 S, as later measured' },
     convention: true,
-    default: 'ia-20',
     help: 'The handbooks’ tables stand on 0.2 of what the ground can hold (S). Plots measured later fit 0.05 better.',
-    options: { 'ia-20': { label: '0.2 S, as in the handbooks' }, 'ia-05': { label: '0.05 S, as later measured' } },
   }),
 };

@@ -1,12 +1,10 @@
-import type { UnitName } from '../../units/units.ts';
+import { amount, word } from '../../kit/quantities.ts';
 
-const depth = (label: string, symbol: string, digits = 1) => ({ kind: 'number', label, symbol, unit: 'in', digits }) as const;
-const amount = <U extends UnitName>(label: string, symbol: string, unit: U, digits: number) =>
-  ({ kind: 'number', label, symbol, unit, digits }) as const;
+const depth = (label: string, symbol: string, digits = 1) => amount(label, symbol, 'in', digits);
 const curveNumber = (label: string, symbol: string) => amount(label, symbol, 'cn', 0);
 
-const group = { kind: 'word', label: 'Soil group', words: { a: 'A', b: 'B', c: 'C', d: 'D' } } as const;
-const condition = { kind: 'word', label: 'Class in the table', words: { poor: 'poor', fair: 'fair', good: 'good', only: 'no classes' } } as const;
+const group = word('Soil group', { a: 'A', b: 'B', c: 'C', d: 'D' });
+const condition = word('Class in the table', { poor: 'poor', fair: 'fair', good: 'good', only: 'no classes' });
 
 export const quantities = {
   lines: {
@@ -45,12 +43,12 @@ export const quantities = {
   firstIn: depth('Rain used up before any runs', 'I_a', 2),
   heldFirstIn: depth('Held first, on leaves and in hollows', 'H', 2),
   runoffIn: depth('Ran off', 'Q'),
-  method: {
-    kind: 'word',
-    label: 'Answer of the method',
-    words: { 'too-small': 'Too small a storm for this method', rough: 'Rough: under half an inch', usual: 'Within its usual range' },
-  },
-  sod: { kind: 'word', label: 'Sod', words: { thin: 'Less than half covered', closed: 'Half covered or more' } },
+  method: word('Answer of the method', {
+    'too-small': 'Too small a storm for this method',
+    rough: 'Rough: under half an inch',
+    usual: 'Within its usual range',
+  }),
+  sod: word('Sod', { thin: 'Less than half covered', closed: 'Half covered or more' }),
   lowRunoffIn: depth('Ran off if dry', 'Q_{dry}'),
   betweenRunoffIn: depth('Ran off if in between', 'Q_{between}'),
   highRunoffIn: depth('Ran off if wet', 'Q_{wet}'),

@@ -101,10 +101,7 @@ export function understandRecord(input: Limits, text: string): Understood {
   const { rows, cutAt } = table;
   const count = rows.filter((row) => row.some((cell) => cell.trim() !== '')).length;
   if (count > input.maxRows)
-    return {
-      ...empty,
-      problem: `${input.label} has ${count.toLocaleString('en-US')} lines; ${input.maxRows.toLocaleString('en-US')} is the most.`,
-    };
+    return { ...empty, problem: `${input.label} has ${count.toLocaleString('en-US')} lines; ${input.maxRows.toLocaleString('en-US')} is the most.` };
   const layout = layoutOf(rows);
   if (!layout)
     return {

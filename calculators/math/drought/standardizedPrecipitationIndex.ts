@@ -28,12 +28,7 @@ export function indexUnderGamma({
   zeroShare,
   centersZeros = false,
   limit = defaultLimit,
-}: GammaFit & {
-  readonly amount: number;
-  readonly zeroShare: number;
-  readonly centersZeros?: boolean;
-  readonly limit?: number;
-}): number {
+}: GammaFit & { readonly amount: number; readonly zeroShare: number; readonly centersZeros?: boolean; readonly limit?: number }): number {
   need('indexUnderGamma', 'amount', amount, { atLeast: 0 });
   need('indexUnderGamma', 'scale', scale, { above: 0 });
   need('indexUnderGamma', 'zeroShare', zeroShare, { atLeast: 0, below: 1 });

@@ -51,11 +51,7 @@ export function swardDay({
     ? Math.max(0, logisticMass({ massLbPerAc: greenLbPerAc, ceilingLbPerAc: room, ratePerDay: ratePerDay * response, days: 1 }) - greenLbPerAc)
     : 0;
   const dying = (greenLbPerAc + grown) * senescenceShare;
-  return {
-    greenLbPerAc: greenLbPerAc + grown - dying,
-    deadLbPerAc: deadLbPerAc * (1 - weatheringShare) + dying,
-    grownLbPerAc: grown,
-  };
+  return { greenLbPerAc: greenLbPerAc + grown - dying, deadLbPerAc: deadLbPerAc * (1 - weatheringShare) + dying, grownLbPerAc: grown };
 }
 
 /**

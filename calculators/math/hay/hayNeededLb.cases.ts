@@ -83,14 +83,7 @@ export default checkList('hayNeededLb', [
     where: 'Example',
     seen: 'print',
   },
-  {
-    what: 'The same, 8 % lost in storage',
-    ours: () => bantaCow(8, 0),
-    printed: '40.76',
-    source: 'banta-hay-needs',
-    where: 'Example',
-    seen: 'print',
-  },
+  { what: 'The same, 8 % lost in storage', ours: () => bantaCow(8, 0), printed: '40.76', source: 'banta-hay-needs', where: 'Example', seen: 'print' },
   {
     what: 'The same, 5 % lost at feeding too',
     ours: () => bantaCow(8, 5),

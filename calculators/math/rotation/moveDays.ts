@@ -50,13 +50,7 @@ export function moveDays({
   return Array.from({ length: moves }, (_, move) =>
     Array.from({ length: herds }, (_unused, behind) => {
       const inDay = startDay + move * stayDays;
-      return {
-        herd: behind + 1,
-        paddock: ((herds - 1 - behind + move) % paddocks) + 1,
-        inDay,
-        outDay: inDay + stayDays,
-        lookDay: inDay - leadDays,
-      };
+      return { herd: behind + 1, paddock: ((herds - 1 - behind + move) % paddocks) + 1, inDay, outDay: inDay + stayDays, lookDay: inDay - leadDays };
     }),
   ).flat();
 }

@@ -15,11 +15,7 @@ const at = (place: string) => needThere('soilGroupFromConductivity', place, plac
 
 const letters = (place: string, conductivity: string): string => {
   const [barrierDepthCm, waterTableDepthCm] = at(place);
-  const { group, drainedGroup } = soilGroupFromConductivity({
-    leastConductivityUmPerS: Number(conductivity),
-    barrierDepthCm,
-    waterTableDepthCm,
-  });
+  const { group, drainedGroup } = soilGroupFromConductivity({ leastConductivityUmPerS: Number(conductivity), barrierDepthCm, waterTableDepthCm });
   return (drainedGroup === null ? group : `${drainedGroup}/${group}`).toUpperCase();
 };
 

@@ -81,11 +81,7 @@ export function dualCoefficientDay({
   const wettedSurface = Math.max(0, surfaceDepletionMm - rainMm / wettedShare);
   const wettedRoots = Math.max(0, depletionMm - rainMm);
 
-  const reduction = evaporationReduction({
-    surfaceDepletionMm: afterRain ? wettedSurface : surfaceDepletionMm,
-    readilyEvaporableMm,
-    evaporableMm,
-  });
+  const reduction = evaporationReduction({ surfaceDepletionMm: afterRain ? wettedSurface : surfaceDepletionMm, readilyEvaporableMm, evaporableMm });
   const evaporation = evaporationCoefficient({ reduction, maximumCoefficient, basalCoefficient, exposedShare });
   const stress = stressCoefficient({ depletionMm: afterRain ? wettedRoots : depletionMm, totalAvailableMm, depletionFraction });
 

@@ -7,14 +7,7 @@ function dryDays(): readonly { readonly start: number; readonly stress: number; 
   let depletionMm = 55;
   return Array.from({ length: 10 }, () => {
     const start = depletionMm;
-    const day = rootZoneDay({
-      depletionMm,
-      rainMm: 0,
-      cropUseMm: 1.2 * 5,
-      totalAvailableMm: 160,
-      depletionFraction: 0.4,
-      dayOrder: 'start-of-day',
-    });
+    const day = rootZoneDay({ depletionMm, rainMm: 0, cropUseMm: 1.2 * 5, totalAvailableMm: 160, depletionFraction: 0.4, dayOrder: 'start-of-day' });
     depletionMm = day.depletionMm;
     return { start, stress: day.stress, use: day.useMm, end: day.depletionMm };
   });

@@ -37,12 +37,7 @@ export default checkList('pipeHeadLossFt', [
     printed: '9',
     ...example,
   },
-  {
-    what: 'the same in 30 ft, ft',
-    ours: () => pipeHeadLossFt(200, { insideIn: 3.048, lengthFt: 30, roughness: 140 }),
-    printed: '2.7',
-    ...example,
-  },
+  { what: 'the same in 30 ft, ft', ours: () => pipeHeadLossFt(200, { insideIn: 3.048, lengthFt: 30, roughness: 140 }), printed: '2.7', ...example },
   ...tableChecks({
     columns: ['ft', 'psi'],
     text: `

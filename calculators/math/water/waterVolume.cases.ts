@@ -12,13 +12,7 @@ export default checkList('waterVolume', [
   { what: 'one foot on one acre, gallons', ours: () => waterVolume(12, 1).gallons, printed: '325,851', ...acreFoot },
   { what: 'one foot on one acre, cubic metres', ours: () => waterVolume(12, 1).cubicMetres, printed: '1,233.48', ...acreFoot },
   { what: 'one foot on one acre, acre-feet', ours: () => waterVolume(12, 1).acreFeet, printed: '1', ...acreFoot },
-  {
-    what: '325,851 gallons, inches on one acre',
-    ours: () => gallonsToInchAcres(325_851),
-    printed: '12.0000',
-    ...acreFoot,
-    seen: 'computed',
-  },
+  { what: '325,851 gallons, inches on one acre', ours: () => gallonsToInchAcres(325_851), printed: '12.0000', ...acreFoot, seen: 'computed' },
   {
     what: 'one inch on one acre, gallons to hundredths',
     ours: () => inchAcresToGallons(1),

@@ -42,13 +42,5 @@ export default checkList('atmosphericPressureKpa', [
         ? { by: '0.000052', because: 'The exact value is 0.067349; the example rounds from 101.3 kPa.' }
         : undefined,
   }),
-  ...tableChecks({
-    columns: ['P', 'γ'],
-    text: '1800  81.8  .054',
-    what,
-    ours,
-    source: 'allen-1998',
-    where: 'example 2',
-    seen: 'transcription',
-  }),
+  ...tableChecks({ columns: ['P', 'γ'], text: '1800  81.8  .054', what, ours, source: 'allen-1998', where: 'example 2', seen: 'transcription' }),
 ]);

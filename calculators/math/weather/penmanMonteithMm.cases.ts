@@ -38,14 +38,7 @@ const lyonJuly = (windMPerS: number): number =>
   });
 
 export default checkList('penmanMonteithMm', [
-  {
-    what: 'Bangkok, April, from monthly means',
-    ours: bangkokApril,
-    printed: '5.72',
-    source: 'allen-1998',
-    where: 'example 17',
-    seen: 'print',
-  },
+  { what: 'Bangkok, April, from monthly means', ours: bangkokApril, printed: '5.72', source: 'allen-1998', where: 'example 17', seen: 'print' },
   {
     what: 'Bangkok, April, exact',
     ours: bangkokApril,

@@ -25,11 +25,7 @@ const annex = tableChecks({
 });
 
 /** Row: place. Columns: e° of the highest and lowest temperature, their mean, slope at the mean temperature. */
-const days: Readonly<Record<string, readonly [min: number, max: number]>> = {
-  Bangkok: [25.6, 34.8],
-  Uccle: [12.3, 21.5],
-  Lyon: [14.8, 26.6],
-};
+const days: Readonly<Record<string, readonly [min: number, max: number]>> = { Bangkok: [25.6, 34.8], Uccle: [12.3, 21.5], Lyon: [14.8, 26.6] };
 const examples = tableChecks({
   columns: ['e°(Tmax)', 'e°(Tmin)', 'es', 'Δ'],
   text: `

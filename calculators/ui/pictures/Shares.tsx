@@ -56,10 +56,7 @@ export function Shares({ calculator, picture, outcome, other, titles, system, id
     return segment ? segment.top + segment.height / 2 : height;
   };
   const tops = spreadLabels(
-    labels.map((_, part) => ({
-      at: stacks.reduce((sum, stack) => sum + middleOf(stack, part), 0) / stacks.length,
-      height: heights[part] ?? 0,
-    })),
+    labels.map((_, part) => ({ at: stacks.reduce((sum, stack) => sum + middleOf(stack, part), 0) / stacks.length, height: heights[part] ?? 0 })),
     height,
   );
   const headHeight = (head.length + (pair ? 0 : 1)) * lineHeight + 10;

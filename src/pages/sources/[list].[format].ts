@@ -1,7 +1,7 @@
 import type { APIRoute } from 'astro';
-import { sourceOf, sources } from '../../citation.ts';
-import { guides, sourceKeysOf } from '../../guides.ts';
-import { type KeyedSource, type ReferenceFormat, referenceFile, referenceFormats } from '../../referenceFiles.ts';
+import { guides, sourceKeysOf } from '../../guides/guides.ts';
+import { sourceOf, sources } from '../../sources/citation.ts';
+import { type KeyedSource, type ReferenceFormat, referenceFile, referenceFormats } from '../../sources/referenceFiles.ts';
 
 interface Props {
   readonly list: readonly KeyedSource[];
