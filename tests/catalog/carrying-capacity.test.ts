@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import definition from '../../calculators/catalog/carrying-capacity/definition.ts';
+import { inputs } from '../../calculators/catalog/carrying-capacity/inputs.ts';
 import { resultAt, runQuery } from '../../calculators/kit/cases.ts';
 import { isoDay } from '../../calculators/units/printQuantity.ts';
 
@@ -134,9 +135,7 @@ describe('the swing of the share eaten', () => {
   );
 
   test('range starts at a quarter eaten', () => {
-    const { land } = definition.inputs;
-    if (land.kind !== 'choice') throw new TypeError('land is a choice');
-    expect(land.options['range']?.fills).toEqual({ harvestPercent: 25 });
+    expect(inputs.land.options.range.fills).toEqual({ harvestPercent: 25 });
   });
 
   test('what was run there was eaten already: no share, no swing', () => {
