@@ -21,10 +21,5 @@ export default checkList('regrownLbPerAc', [
     printed: '1000',
     ...byHand,
   },
-  {
-    what: 'no growth',
-    ours: () => regrownLbPerAc({ growthLbPerAcDay: 0, restDays: 32, fullLbPerAc: 1000 }),
-    printed: '0',
-    ...byHand,
-  },
+  { what: 'no growth', ours: () => regrownLbPerAc({ growthLbPerAcDay: 0, restDays: 32, fullLbPerAc: 1000 }), printed: '0', ...byHand },
 ]);
