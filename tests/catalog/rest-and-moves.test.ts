@@ -95,6 +95,11 @@ describe('rest-and-moves', () => {
       expect(text).toContain('it will not have');
     }
     expect(outcome.cautions[0]?.say).toContain('back before the grass is');
+    // Nor does the picture: what it draws hollow is each stay of the second round, and none of the first.
+    const { hollow } = definition.picture?.kind === 'spans' ? definition.picture : {};
+    expect(hollow?.of).toBe('goesIn');
+    const goesIn = outcome.calendar.map((_, index) => resultAt(outcome, `moves.${index}.goesIn`));
+    expect(goesIn.map((word) => word === hollow?.is)).toEqual(goesIn.map((_, index) => index >= 9));
   });
 
   test('with enough growth a paddock is back in full, and the entries still carry the condition', () => {

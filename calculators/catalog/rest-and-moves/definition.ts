@@ -255,7 +255,16 @@ export default defineCalculator({
     verdict === 'none-until-rain'
       ? `Growth is ${show('growthNowLbPerAcDay')}: no rest is long enough until it rains. Stop at ${show('stopHeightIn')}; each stay of ${show('stayDays')} takes about ${show('paddockAc')} of what stands at ${show('startHeightIn')}.`
       : `At ${show('growthNowLbPerAcDay')} of growth a paddock needs about ${show('wholeRestDays')} from ${show('stopHeightIn')} back to ${show('startHeightIn')}. With stays of ${show('stayDays')} that is ${show('neededPaddocks')} paddocks of ${show('paddockAc')}; ${givenRestDays === 0 ? 'as it is now, no paddock ever rests' : `today’s ${show('paddockCount')} give ${show('givenRestDays')}, ${todayVerdict === 'enough' ? 'which is enough' : `${show('wholeShortDays')} too short`}`}.${acresFrom === 'known' && backVerdict === 'short' ? ` When the plan returns, ${show('backLbPerAc')} of ${show('regrowLbPerAc')} has grown back: a paddock of ${show('acresAc')} then feeds all the stock for ${show('backDays')} of a stay of ${show('stayDays')}. Have ${show('shortFeedLb')} of other feed ready.` : ''} Go in only where it has grown back; the grass decides.`,
-  picture: { kind: 'spans', rows: 'moves', lane: 'paddock', from: 'inDay', to: 'outDay', spanSays: 'grazed', gapSays: 'rests' },
+  picture: {
+    kind: 'spans',
+    rows: 'moves',
+    lane: 'paddock',
+    from: 'inDay',
+    to: 'outDay',
+    spanSays: 'grazed',
+    gapSays: 'rests',
+    hollow: { of: 'goesIn', is: 'not-back', says: 'back in by the plan, but not grown back' },
+  },
   calendar: {
     rows: 'moves',
     day: 'lookDay',
