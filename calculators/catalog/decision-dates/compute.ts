@@ -11,7 +11,7 @@ import { yearsCaughtUp } from '../../math/drought/yearsCaughtUp.ts';
 import { grownPercentBy } from '../../math/forage/grownPercentBy.ts';
 import { months } from '../../tables/months.ts';
 import type { inputs } from './inputs.ts';
-import { isLeaving } from './steps.ts';
+import { isLeaving } from './inputs.ts';
 
 type Asked = ValuesOf<typeof inputs>;
 

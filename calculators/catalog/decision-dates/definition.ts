@@ -2,9 +2,9 @@ import { defineCalculator } from '../../kit/define.ts';
 import { isCurveInOrder } from '../../math/forage/grownPercentBy.ts';
 import { printDay } from '../../units/printQuantity.ts';
 import { compute, faultOf } from './compute.ts';
-import { inputs } from './inputs.ts';
+import { inputs, stepWords } from './inputs.ts';
 import { quantities } from './quantities.ts';
-import { stepWords, working } from './steps.ts';
+import { working } from './steps.ts';
 
 const isCounted = ({ rainFrom }: { readonly rainFrom: string }): boolean => rainFrom === 'record';
 

@@ -1,5 +1,5 @@
 import { amount, day, word } from '../../kit/quantities.ts';
-import { stepWords } from './steps.ts';
+import { stepWords } from './inputs.ts';
 
 const percent = (label: string, symbol: string) => amount(label, symbol, 'pct');
 const inches = (label: string, symbol: string) => amount(label, symbol, 'in', 1);

@@ -7,20 +7,8 @@ import { strictestPrussicRule } from '../../math/hazards/strictestPrussicRule.ts
 import { saltsFromConductivity, sulfateFromSulfur } from '../../math/hazards/sulfateFromSulfur.ts';
 import { intakeByWeightGal } from '../../math/stockWater/planningIntakeGal.ts';
 import type { Values } from './inputs.ts';
-import { feedReadingOf, keyOf, listsOf, type Most, mostOf, type ReadingWord, readingOf, type Table } from './quantities.ts';
+import { feedReadingOf, keyOf, type Line, listsOf, type Most, mostOf, type ReadingWord, readingOf, type Table, type Thing } from './quantities.ts';
 
-export type Thing = 'feed' | 'feed-and-water' | 'prussic-acid' | 'prussic-as-is' | 'water-nitrate' | 'water-sulfate' | 'water-salts';
-export interface Line {
-  readonly thing: Thing;
-  readonly list: string;
-  readonly says: string;
-  readonly most: Most;
-  readonly valuePpm: number;
-  readonly edgePpm: number;
-  readonly severity: number;
-  /** Whether the list was read, or is told from memory. */
-  readonly isRead: boolean;
-}
 type Animals = 'calves' | 'adult-cattle';
 
 function line(thing: Thing, table: Table, valuePpm: number, { list, severity }: Pick<Reading, 'list' | 'severity'>, most: Most): Line {

@@ -9,7 +9,19 @@ import {
   waterSalts,
   waterSulfate,
 } from '../../tables/feedHazards.ts';
-import type { Line, Thing } from './compute.ts';
+
+export type Thing = 'feed' | 'feed-and-water' | 'prussic-acid' | 'prussic-as-is' | 'water-nitrate' | 'water-sulfate' | 'water-salts';
+export interface Line {
+  readonly thing: Thing;
+  readonly list: string;
+  readonly says: string;
+  readonly most: Most;
+  readonly valuePpm: number;
+  readonly edgePpm: number;
+  readonly severity: number;
+  /** Whether the list was read, or is told from memory. */
+  readonly isRead: boolean;
+}
 
 const tables = {
   'forage-nitrate': forageNitrate,

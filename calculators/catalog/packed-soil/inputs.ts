@@ -1,24 +1,9 @@
+import { allRibbons } from '../../asks/textures.ts';
 import { choice, number, rows } from '../../kit/inputs.ts';
-
-/** Texture by a ribbon squeezed between thumb and finger; the keys stand in links for ever. */
-export const ribbons = {
-  sand: { label: 'No ribbon, gritty, falls apart: sand' },
-  'loamy-sand': { label: 'Hardly a ribbon, gritty: loamy sand' },
-  'sandy-loam': { label: 'Ribbon under 1 in, gritty: sandy loam' },
-  loam: { label: 'Ribbon under 1 in, a little gritty: loam' },
-  'silt-loam': { label: 'Ribbon under 1 in, smooth like flour: silt loam' },
-  silt: { label: 'Ribbon under 1 in, all silk and no grit at all: silt' },
-  'sandy-clay-loam': { label: 'Ribbon 1 to 2 in, gritty: sandy clay loam' },
-  'clay-loam': { label: 'Ribbon 1 to 2 in, a little gritty: clay loam' },
-  'silty-clay-loam': { label: 'Ribbon 1 to 2 in, smooth: silty clay loam' },
-  'sandy-clay': { label: 'Ribbon over 2 in, gritty: sandy clay' },
-  'silty-clay': { label: 'Ribbon over 2 in, smooth: silty clay' },
-  clay: { label: 'Ribbon over 2 in, neither: clay' },
-} as const;
 
 export const inputs = {
   texture: choice('Wet some of the soil and squeeze out a ribbon', 'silt-loam', {
-    options: ribbons,
+    options: allRibbons,
     help: 'What counts as packed depends on texture. Take the soil from the depth of the cores.',
   }),
   volumeFrom: choice('Volume of a core', 'can', {

@@ -1,20 +1,5 @@
+import { allRibbons } from '../../asks/textures.ts';
 import { choice, number } from '../../kit/inputs.ts';
-
-/** Texture by a ribbon squeezed between thumb and finger; the keys stand in links for ever. */
-export const ribbons = {
-  sand: { label: 'No ribbon, gritty, falls apart: sand' },
-  'loamy-sand': { label: 'Hardly a ribbon, gritty: loamy sand' },
-  'sandy-loam': { label: 'Ribbon under 1 in, gritty: sandy loam' },
-  loam: { label: 'Ribbon under 1 in, a little gritty: loam' },
-  'silt-loam': { label: 'Ribbon under 1 in, smooth like flour: silt loam' },
-  silt: { label: 'Ribbon under 1 in, all silk and no grit at all: silt' },
-  'sandy-clay-loam': { label: 'Ribbon 1 to 2 in, gritty: sandy clay loam' },
-  'clay-loam': { label: 'Ribbon 1 to 2 in, a little gritty: clay loam' },
-  'silty-clay-loam': { label: 'Ribbon 1 to 2 in, smooth: silty clay loam' },
-  'sandy-clay': { label: 'Ribbon over 2 in, gritty: sandy clay' },
-  'silty-clay': { label: 'Ribbon over 2 in, smooth: silty clay' },
-  clay: { label: 'Ribbon over 2 in, neither: clay' },
-} as const;
 
 export const inputs = {
   areaAc: number('Area', 'A_{ac}', 'ac', [0.1, 100_000], 120, {
@@ -44,7 +29,7 @@ export const inputs = {
     help: 'In US units; surveys print it between 0.02 and 0.69.',
     shownWhen: { soilFrom: 'known' },
   }),
-  texture: choice('Wet some topsoil and squeeze out a ribbon', 'silt-loam', { options: ribbons, shownWhen: { soilFrom: 'texture' } }),
+  texture: choice('Wet some topsoil and squeeze out a ribbon', 'silt-loam', { options: allRibbons, shownWhen: { soilFrom: 'texture' } }),
   organicMatterPercent: number('Organic matter in the topsoil', 'OM', 'pct', [0, 10], 2.6, {
     usual: 'soilPercent',
     help: 'From a soil test, percent by weight.',

@@ -1,3 +1,4 @@
+import { textureNames } from '../../asks/textures.ts';
 import { choice, number, rows, type ValuesOf } from '../../kit/inputs.ts';
 import { dayOfYear } from '../../math/weather/dayOfYear.ts';
 import { extraterrestrialRadiationMj } from '../../math/weather/extraterrestrialRadiationMj.ts';
@@ -14,20 +15,7 @@ export const layers = rows({
   columns: {
     thicknessIn: number('Thickness of the layer', 'd', 'in', [1, 60], 12, { field: 'Dig a hole with one straight side and hold a tape against it.' }),
     texture: choice('Texture', 'silt-loam', {
-      options: {
-        sand: 'Sand',
-        'loamy-sand': 'Loamy sand',
-        'sandy-loam': 'Sandy loam',
-        loam: 'Loam',
-        'silt-loam': 'Silt loam',
-        silt: 'Silt',
-        'sandy-clay-loam': 'Sandy clay loam',
-        'clay-loam': 'Clay loam',
-        'silty-clay-loam': 'Silty clay loam',
-        'sandy-clay': 'Sandy clay',
-        'silty-clay': 'Silty clay',
-        clay: 'Clay',
-      },
+      options: textureNames,
       help: 'Wet a handful and squeeze a ribbon out between thumb and finger. Sand makes none, loam under an inch, clay loam one to two, clay more.',
     }),
     heldFrom: choice('What it can hold', 'survey', {

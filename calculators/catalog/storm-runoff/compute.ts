@@ -1,55 +1,13 @@
 import { antecedentCurveNumber } from '../../math/runoff/antecedentCurveNumber.ts';
-import { conditionClass, type Grazing } from '../../math/runoff/conditionClass.ts';
 import { type AbstractionRatio, initialAbstractionIn } from '../../math/runoff/initialAbstractionIn.ts';
 import { retentionIn } from '../../math/runoff/retentionIn.ts';
 import { runoffIn } from '../../math/runoff/runoffIn.ts';
 import { ratioRetentionIn } from '../../math/runoff/stormRunoffIn.ts';
-import { soilGroupFromTexture } from '../../math/soilGroup/soilGroupFromTexture.ts';
 import { inchAcresToGallons } from '../../math/water/waterVolume.ts';
-import type { CoverCondition, SoilGroup } from '../../tables/curveNumbers.ts';
-import type { Texture } from '../../tables/soilGroups.ts';
-import { type CoverKey, tabledRow } from './inputs.ts';
+import { type AskedGround, conditionOf, type Ground, soilGroupOf, tabledRow } from './inputs.ts';
 
-export interface Ground {
-  readonly soilGroup: SoilGroup;
-  readonly cover: CoverKey;
-  readonly groundCoverPercent: number;
-  readonly grazing: Grazing;
-  readonly woodsFloor: 'bare' | 'some' | 'deep';
-  readonly tilth: 'poor' | 'good';
-  readonly curveNumber: number;
-}
-export interface AskedGround extends Omit<Ground, 'soilGroup'> {
-  readonly areaAc: number;
-  readonly soilGroup: SoilGroup | 'ask';
-  readonly texture: Texture;
-  readonly barrier: 'deep' | 'middle' | 'shallow';
-}
 type Wetness = 'dry' | 'average' | 'wet';
 
-// One depth inside each of the rule's three bands.
-const barrierDepthIn = { deep: 60, middle: 30, shallow: 10 } as const;
-export const soilGroupOf = ({ soilGroup, texture, barrier }: Pick<AskedGround, 'soilGroup' | 'texture' | 'barrier'>): SoilGroup =>
-  soilGroup === 'ask' ? soilGroupFromTexture(texture, barrierDepthIn[barrier]) : soilGroup;
-
-/**
- * The condition class of the cover's own table. The notes for brush and dry range name ground cover alone;
- * ground that is grazed hard with no litter left is poor here under them too, as the pasture's note has it.
- */
-export function conditionOf(ground: Ground): CoverCondition {
-  if (ground.cover === 'own') return 'only';
-  const { cover, cutPoints } = tabledRow(ground.cover);
-  switch (cover.conditionFrom) {
-    case 'none':
-      return 'only';
-    case 'litter':
-      return ({ bare: 'poor', some: 'fair', deep: 'good' } as const)[ground.woodsFloor];
-    case 'infiltration':
-      return ground.tilth;
-    default:
-      return cutPoints ? conditionClass({ ...cutPoints, groundCoverPercent: ground.groundCoverPercent, grazing: ground.grazing }) : 'only';
-  }
-}
 function tabledNumber(ground: Ground): number {
   if (ground.cover === 'own') return ground.curveNumber;
   const found = tabledRow(ground.cover).cover.conditions[conditionOf(ground)]?.[ground.soilGroup];

@@ -1,8 +1,8 @@
 import { defineCalculator } from '../../kit/define.ts';
 import { byCase, formula, lookup, tex } from '../../kit/steps.ts';
 import { printNumber } from '../../units/printQuantity.ts';
-import { compute, leastToldIn, soilGroupOf } from './compute.ts';
-import { inputs, lacksNumber, noGroupA } from './inputs.ts';
+import { compute, leastToldIn } from './compute.ts';
+import { inputs, lacksNumber, noGroupA, soilGroupOf } from './inputs.ts';
 import { quantities } from './quantities.ts';
 
 interface Told {

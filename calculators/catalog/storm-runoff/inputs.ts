@@ -1,4 +1,7 @@
+import { ribbons } from '../../asks/textures.ts';
 import { choice, number, rows } from '../../kit/inputs.ts';
+import { conditionClass, type Grazing } from '../../math/runoff/conditionClass.ts';
+import { soilGroupFromTexture } from '../../math/soilGroup/soilGroupFromTexture.ts';
 import {
   agriculturalCovers,
   type Cover,
@@ -8,7 +11,46 @@ import {
   rangeCovers,
   type SoilGroup,
 } from '../../tables/curveNumbers.ts';
-import { conditionOf, type Ground, soilGroupOf } from './compute.ts';
+import type { Texture } from '../../tables/soilGroups.ts';
+
+export interface Ground {
+  readonly soilGroup: SoilGroup;
+  readonly cover: CoverKey;
+  readonly groundCoverPercent: number;
+  readonly grazing: Grazing;
+  readonly woodsFloor: 'bare' | 'some' | 'deep';
+  readonly tilth: 'poor' | 'good';
+  readonly curveNumber: number;
+}
+export interface AskedGround extends Omit<Ground, 'soilGroup'> {
+  readonly areaAc: number;
+  readonly soilGroup: SoilGroup | 'ask';
+  readonly texture: Texture;
+  readonly barrier: 'deep' | 'middle' | 'shallow';
+}
+// One depth inside each of the rule's three bands.
+const barrierDepthIn = { deep: 60, middle: 30, shallow: 10 } as const;
+export const soilGroupOf = ({ soilGroup, texture, barrier }: Pick<AskedGround, 'soilGroup' | 'texture' | 'barrier'>): SoilGroup =>
+  soilGroup === 'ask' ? soilGroupFromTexture(texture, barrierDepthIn[barrier]) : soilGroup;
+
+/**
+ * The condition class of the cover's own table. The notes for brush and dry range name ground cover alone;
+ * ground that is grazed hard with no litter left is poor here under them too, as the pasture's note has it.
+ */
+export function conditionOf(ground: Ground): CoverCondition {
+  if (ground.cover === 'own') return 'only';
+  const { cover, cutPoints } = tabledRow(ground.cover);
+  switch (cover.conditionFrom) {
+    case 'none':
+      return 'only';
+    case 'litter':
+      return ({ bare: 'poor', some: 'fair', deep: 'good' } as const)[ground.woodsFloor];
+    case 'infiltration':
+      return ground.tilth;
+    default:
+      return cutPoints ? conditionClass({ ...cutPoints, groundCoverPercent: ground.groundCoverPercent, grazing: ground.grazing }) : 'only';
+  }
+}
 
 export const noGroupA =
   'The dry-range list has no number for group A ground, except under desert shrub. Choose B, C or D, or give a curve number of your own.';
@@ -127,19 +169,7 @@ const soilGroup = choice('How the deep soil drains (soil group)', 'b', {
   help: 'The soil survey gives each soil a letter.',
 });
 const texture = choice('Wet some subsoil and squeeze out a ribbon', 'silt-loam', {
-  options: {
-    sand: 'No ribbon, gritty, falls apart: sand',
-    'loamy-sand': 'Hardly a ribbon, gritty: loamy sand',
-    'sandy-loam': 'Ribbon under 1 in, gritty: sandy loam',
-    loam: 'Ribbon under 1 in, a little gritty: loam',
-    'silt-loam': 'Ribbon under 1 in, smooth like flour: silt loam',
-    'sandy-clay-loam': 'Ribbon 1 to 2 in, gritty: sandy clay loam',
-    'clay-loam': 'Ribbon 1 to 2 in, a little gritty: clay loam',
-    'silty-clay-loam': 'Ribbon 1 to 2 in, smooth: silty clay loam',
-    'sandy-clay': 'Ribbon over 2 in, gritty: sandy clay',
-    'silty-clay': 'Ribbon over 2 in, smooth: silty clay',
-    clay: 'Ribbon over 2 in, neither: clay',
-  },
+  options: ribbons,
   shownWhen: { soilGroup: 'ask' },
   help: 'A stand-in for the survey: the list was made for disturbed soils.',
 });
