@@ -4,7 +4,7 @@ import { withoutHollowRanges } from './hollowRanges.ts';
 import { fits, type Inputs, type Named, type ValuesOf } from './inputs.ts';
 import type { Picture, PlainPicture } from './pictures.ts';
 import { fillWords, printName } from './print.ts';
-import type { Computed, NumberKeys, Quantity, QuantityFor, RowOf, Rows, RowsKeys, Scalar } from './quantities.ts';
+import type { Computed, NumberKeys, PlainValues, Quantity, QuantityFor, RowOf, Rows, RowsKeys, Scalar } from './quantities.ts';
 import { isShown, type Problem, type Values } from './state.ts';
 import type { PlainStep, PlainWay, Step, StepUse, Way } from './steps.ts';
 import { type Whole, wholesOf } from './wholes.ts';
@@ -89,7 +89,7 @@ export interface CalendarEntry {
 /** All that one run gives, as plain data: the same for page, command, worker and test. */
 export interface Outcome {
   /** Inputs and results by name. */
-  readonly values: Readonly<Record<string, Scalar | Rows | readonly number[]>>;
+  readonly values: PlainValues;
   readonly computed: Computed;
   /** Results that apply, in order. */
   readonly shown: readonly string[];

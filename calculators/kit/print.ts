@@ -1,8 +1,7 @@
 import { digitsIn, printDay, printIn, printNumber, printQuantity, printValue } from '../units/printQuantity.ts';
 import { convert, type UnitName, type UnitSystem, unitIn } from '../units/units.ts';
-import type { Calculator, Outcome } from './define.ts';
-import type { Input } from './inputs.ts';
-import { digitsTold, type Quantity, type Rows, type RowsQuantity, type Scalar, type ScalarQuantity } from './quantities.ts';
+import type { Input, Inputs } from './inputs.ts';
+import { digitsTold, type PlainValues, type Quantity, type Rows, type RowsQuantity, type Scalar, type ScalarQuantity } from './quantities.ts';
 import { asPrinted, roundTogether, type Whole } from './wholes.ts';
 
 /** A scalar as people read it: with its unit, a date, or the words for a word. */
@@ -70,13 +69,13 @@ function toldInput(value: number, unit: UnitName, system: UnitSystem): Told {
 }
 
 interface Named {
-  readonly inputs: Calculator['inputs'];
+  readonly inputs: Inputs;
   readonly quantities: Readonly<Record<string, Quantity>>;
   /** Left out where nothing is cut into parts. */
   readonly wholes?: readonly Whole[];
 }
 /** A number by itself, whatever stands beside it; nothing for words, days and rows. */
-function toldAlone({ inputs, quantities }: Named, values: Outcome['values'], name: string, system: UnitSystem): Told | undefined {
+function toldAlone({ inputs, quantities }: Named, values: PlainValues, name: string, system: UnitSystem): Told | undefined {
   const value = values[name];
   const quantity = quantities[name];
   if (typeof value !== 'number') return undefined;
@@ -88,7 +87,7 @@ function toldAlone({ inputs, quantities }: Named, values: Outcome['values'], nam
   return quantity === undefined && input?.kind === 'number' ? toldInput(value, input.unit, system) : undefined;
 }
 /** A number by name. A result that is a part of a whole is told as fine as its fellows, and so that all of them add up; inputs stand as typed. */
-export function toldNumber(calculator: Named, values: Outcome['values'], name: string, system: UnitSystem): Told | undefined {
+export function toldNumber(calculator: Named, values: PlainValues, name: string, system: UnitSystem): Told | undefined {
   const { quantities, wholes = [] } = calculator;
   const alone = toldAlone(calculator, values, name, system);
   const partOf = (each: string): Whole | undefined => wholes.find(({ parts }) => parts.includes(each));
@@ -123,7 +122,7 @@ export function toldNumber(calculator: Named, values: Outcome['values'], name: s
 }
 
 /** An input or a result by name, as people read it. Unknown names throw: a text must not go out with a hole in it. */
-export function printName(calculator: Named, values: Outcome['values'], name: string, system: UnitSystem): string {
+export function printName(calculator: Named, values: PlainValues, name: string, system: UnitSystem): string {
   const value = values[name];
   const quantity = calculator.quantities[name];
   if (typeof value === 'object' || value === undefined) throw new RangeError(`printName needs a single value, got "${name}"`);

@@ -66,3 +66,6 @@ export type NumberKeys<R> = { [K in keyof R]: R[K] extends number ? K : never }[
 export type ScalarKeys<R> = { [K in keyof R]: R[K] extends Scalar ? K : never }[keyof R] & string;
 export type RowsKeys<R> = { [K in keyof R]: R[K] extends readonly unknown[] ? K : never }[keyof R] & string;
 export type RowOf<L> = L extends readonly (infer Row)[] ? Row : never;
+
+/** Inputs and results by name, as they are printed. */
+export type PlainValues = Readonly<Record<string, Scalar | Rows | readonly number[]>>;
