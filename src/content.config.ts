@@ -3,12 +3,18 @@ import { glob } from 'astro/loaders';
 import { z } from 'astro/zod';
 import * as v from 'valibot';
 
+/** What is wrong, for whoever wrote the file. */
+const said = (issue: v.BaseIssue<unknown>): string => {
+  if (issue.type !== 'strict_object') return issue.message;
+  return issue.expected === 'never' ? 'is no name that src/content.config.ts knows' : 'is missing';
+};
 /** Astro's collections ask for a schema of another library: this one passes all on to ours, and what ours says back, with its place. */
 const checkedBy = <S extends v.GenericSchema>(schema: S) =>
   z.unknown().transform((data, context): v.InferOutput<S> => {
     const read = v.safeParse(schema, data);
     if (read.success) return read.output;
-    for (const { message, path } of read.issues) context.addIssue({ code: 'custom', message, path: path?.map(({ key }) => String(key)) ?? [] });
+    for (const issue of read.issues)
+      context.addIssue({ code: 'custom', message: said(issue), path: issue.path?.map(({ key }) => String(key)) ?? [] });
     return z.NEVER;
   });
 
