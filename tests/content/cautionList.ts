@@ -42,7 +42,11 @@ export const wanted: readonly Wanted[] = [
   { name: 'a reserve for a broken pump', guides: ['watering-stock'], says: [/three days|3 days/i, /pump|power|break|broke/i] },
   { name: 'wet hay heats', guides: hay, says: [/probe/i, /fire (?:service|department)/i] },
   { name: 'hay at 126 to 149 degrees', guides: hay, says: [/126 to 139/, /every day/i, /140/, /twice a day/i] },
-  { name: 'net wrap, twine and wire in feed', guides: ['bridging-with-hay', 'stretching-winter-feed'], says: [/net wrap/i, /twine/i, /wire/i] },
+  {
+    name: 'net wrap, twine and wire in feed',
+    guides: ['bridging-with-hay', 'choosing-a-feeding-place', 'stretching-winter-feed'],
+    says: [/net wrap/i, /twine/i, /wire/i],
+  },
   { name: 'a wet cow’s feed cannot all be made up on the day', guides: ['stretching-winter-feed'], says: [/wet/i, /percent/i, /paunch|digest/i] },
   {
     name: 'sparks in dry grass',
@@ -87,7 +91,8 @@ export const wanted: readonly Wanted[] = [
   { name: 'aflatoxin in drought corn', guides: ['handling-stressed-forage'], says: [/aflatoxin/i, /corn/i] },
   { name: 'moldy sweetclover', guides: ['handling-stressed-forage'], says: [/sweetclover/i, /bleed/i, /mold/i] },
   { name: 'listeria', guides: ['handling-stressed-forage'], says: [/listeria/i, /spoiled/i] },
-  { name: 'foxtail millet hay and horses', guides: ['handling-stressed-forage'], says: [/foxtail/i, /horse/i] },
+  { name: 'listeria in bought bales', guides: ['buying-and-storing-hay'], says: [/listeria/i, /sheep/i] },
+  { name: 'foxtail millet hay and horses', guides: ['handling-stressed-forage', 'buying-and-storing-hay'], says: [/foxtail/i, /horse/i] },
   { name: 'polio from sulfate', guides: ['watering-stock'], says: [/polio/i, /sulfate/i] },
   { name: 'first green and poison plants', guides: ['turning-out-again', 'resting-grass', 'handling-stressed-forage'], says: [/poison/i, /plant/i] },
   { name: 'bloat', guides: afterRain, says: [/bloat/i, /hungry|hay|dew/i] },
@@ -192,4 +197,23 @@ export const wanted: readonly Wanted[] = [
   { name: 'place data in photographs', guides: ['writing-follow-up'], says: [/photo|picture/i, /place|location|coordinates/i] },
   { name: 'names and coordinates stay out of links', guides: ['writing-follow-up'], says: [/link/i, /name|coordinates/i] },
   { name: 'a link is as public as its mail', guides: ['writing-follow-up'], says: [/link/i, /public|anyone|forward|passed on/i] },
+  {
+    name: 'a sudden death may be anthrax: do not open it',
+    guides: ['choosing-a-feeding-place', 'leaving-stubble'],
+    says: [/anthrax/i, /don't open/i, /veterinarian/i, /dogs/i],
+  },
+  {
+    name: 'the state says how a carcass is disposed of',
+    guides: ['choosing-a-feeding-place'],
+    says: [/carcass/i, /your state/i, /burn ban/i, /creek|dogs/i],
+  },
+  { name: 'when not to work stock in the heat', guides: ['choosing-who-goes'], says: [/10 a\.m\./, /shade/i, /water/i, /30 minutes/, /pant/i] },
+  {
+    name: 'welding and mowing where it is dry: cleared ground, water and a shovel',
+    guides: ['annual-range', 'laying-out-paddocks', 'feeding-on-dry-grass'],
+    says: [/weld/i, /clear 10 feet/i, /shovel/i],
+  },
+  { name: 'mowing hay ground before the heat', guides: ['buying-and-storing-hay'], says: [/\bmow/i, /morning/i, /spark/i] },
+  { name: 'a tractor by a gully or on a slope', guides: ['keeping-soil-home', 'laying-out-paddocks'], says: [/tractor/i, /roll/i, /slope|depth/i] },
+  { name: 'fog fever: from dry range to lush feed', guides: ['annual-range'], says: [/fog fever/i, /hay/i, /don't drive/i, /veterinarian/i] },
 ];
