@@ -198,6 +198,73 @@ export const wanted: readonly Wanted[] = [
   { name: 'names and coordinates stay out of links', guides: ['writing-follow-up'], says: [/link/i, /name|coordinates/i] },
   { name: 'a link is as public as its mail', guides: ['writing-follow-up'], says: [/link/i, /public|anyone|forward|passed on/i] },
   {
+    name: 'fog fever: fill them, go in by the hour, do not drive a sick one',
+    guides: ['turning-out-again', 'sowing-a-feed-crop'],
+    says: [/fog fever/i, /hay/i, /hours/i, /don't drive/i],
+  },
+  {
+    name: 'sudden death after drought and rain may be anthrax',
+    guides: ['turning-out-again'],
+    says: [/anthrax/i, /do not open/i, /move it/i, /veterinarian/i, /the state decides/i, /dogs/i],
+  },
+  {
+    name: 'anthrax is ruled out before a carcass is moved',
+    guides: ['selling-or-feeding'],
+    says: [/anthrax/i, /don't open or move/i, /veterinarian/i],
+    before: 'feed-or-sell',
+  },
+  { name: 'state law on carcasses', guides: ['selling-or-feeding'], says: [/carcass/i, /state law/i, /coyotes|dogs/i], before: 'feed-or-sell' },
+  {
+    name: 'a downer is not hauled or dragged',
+    guides: ['selling-or-feeding'],
+    says: [/downer/i, /not hauled/i, /not dragged/i],
+    before: 'feed-or-sell',
+  },
+  {
+    name: 'cattle are worked before 10 a.m. in heat, and not that evening',
+    guides: ['watering-stock', 'weaning-early', 'selling-or-feeding'],
+    says: [/before 10 a\.m\./, /evening/i, /water/i],
+  },
+  { name: 'shade and the signs of heat', guides: ['watering-stock'], says: [/shade/i, /pant/i, /mouth/i, /veterinarian/i] },
+  {
+    name: 'a cistern is a confined space',
+    guides: ['watering-stock', 'where-rain-goes'],
+    says: [/never climb into a cistern/i, /air/i, /911/, /went in to help/i],
+  },
+  {
+    name: 'aflatoxin and nitrate in corn that drought has hurt',
+    guides: ['stretching-winter-feed'],
+    says: [/aflatoxin/i, /nitrate/i, /laboratory/i, /test/i],
+  },
+  {
+    name: 'bales and rollovers on slopes when feeding',
+    guides: ['stretching-winter-feed'],
+    says: [/bale low/i, /roll bar/i, /seat belt/i, /slope/i],
+  },
+  {
+    name: 'foxtail millet hay is not for horses',
+    guides: ['sowing-a-feed-crop', 'sheep-goats-and-horses'],
+    says: [/foxtail/i, /not for horses/i, /kidney/i],
+  },
+  { name: 'hay and silage are no clearance for prussic acid', guides: ['sowing-a-feed-crop'], says: [/no clearance for prussic acid/i, /test it/i] },
+  {
+    name: 'listeria in silage and wrapped bales',
+    guides: ['sheep-goats-and-horses'],
+    says: [/listeria/i, /sheep and goats/i, /torn wrap/i, /veterinarian/i],
+  },
+  {
+    name: 'an electric fence in dry grass: down, off, cleared',
+    guides: ['resting-grass', 'reading-a-pasture', 'stretching-winter-feed'],
+    says: [/electric/i, /dry grass/i, /fire/i, /\boff\b/i, /clear the line/i],
+  },
+  { name: 'call 811 before digging', guides: ['showing-soil-to-a-crowd', 'watering-stock'], says: [/call 811/i, /buried lines/i] },
+  {
+    name: 'heat and fire at a field day',
+    guides: ['showing-soil-to-a-crowd'],
+    says: [/heat/i, /shade/i, /911/, /exhaust/i],
+    before: 'rain-demonstration',
+  },
+  {
     name: 'a sudden death may be anthrax: do not open it',
     guides: ['choosing-a-feeding-place', 'leaving-stubble'],
     says: [/anthrax/i, /don't open/i, /veterinarian/i, /dogs/i],
