@@ -1,4 +1,4 @@
-import { defineCalculator } from '../../kit/define.ts';
+import { defineCalculator, shown } from '../../kit/define.ts';
 import { grownPercentBy, isCurveInOrder } from '../../math/forage/grownPercentBy.ts';
 import { intakeFallsBelowLbPerAc } from '../../tables/harvestShare.ts';
 import { compute, yearOf } from './compute.ts';
@@ -80,13 +80,10 @@ export default defineCalculator({
       },
     },
     { of: 'otherBasisHead', when: ({ yieldFrom }) => yieldFrom === 'survey' },
-    { of: 'nowHead' },
-    { of: 'balanceLb' },
+    ...shown('nowHead', 'balanceLb'),
     { of: 'outDay', when: ({ lastsDays, leftDays }) => lastsDays < leftDays },
     { of: 'shares', when: ({ yieldFrom }) => yieldFrom === 'survey' },
-    { of: 'years' },
-    { of: 'monthLines' },
-    { of: 'delays' },
+    ...shown('years', 'monthLines', 'delays'),
     { of: 'eatenPercent', when: ({ yieldFrom }) => yieldFrom === 'survey' },
     { of: 'usableAc', when: ({ yieldFrom }) => yieldFrom === 'survey' },
     { of: 'grounds', when: ({ yieldFrom }) => yieldFrom === 'survey' },

@@ -1,4 +1,4 @@
-import { defineCalculator } from '../../kit/define.ts';
+import { defineCalculator, shown } from '../../kit/define.ts';
 import { isCurveInOrder } from '../../math/forage/grownPercentBy.ts';
 import { printDay } from '../../units/printQuantity.ts';
 import { compute, faultOf } from './compute.ts';
@@ -60,8 +60,7 @@ export default defineCalculator({
   results: [
     { of: 'nextDay' },
     { of: 'ahead', when: ({ ahead }) => ahead === 'past' },
-    { of: 'nextStep' },
-    { of: 'rainSays' },
+    ...shown('nextStep', 'rainSays'),
     { of: 'soFarPercent', when: ({ rainSays }) => rainSays !== 'too-early' },
     { of: 'soFarTriggerIn', when: ({ rainSays }) => rainSays !== 'too-early' },
     { of: 'sinceDay' },
@@ -77,15 +76,7 @@ export default defineCalculator({
       },
     },
     { of: 'yearsCount', when: isCounted },
-    { of: 'gainedDays' },
-    { of: 'weekLostDays' },
-    { of: 'dryShortDays' },
-    { of: 'stillShortDays' },
-    { of: 'dryPercent' },
-    { of: 'otherDryPercent' },
-    { of: 'season' },
-    { of: 'dates' },
-    { of: 'plan' },
+    ...shown('gainedDays', 'weekLostDays', 'dryShortDays', 'stillShortDays', 'dryPercent', 'otherDryPercent', 'season', 'dates', 'plan'),
     { of: 'odds', when: isCounted },
     { of: 'best', when: (values) => !isCounted(values) },
   ],

@@ -1,4 +1,4 @@
-import { defineCalculator } from '../../kit/define.ts';
+import { defineCalculator, shown } from '../../kit/define.ts';
 import { toxicFescueIn } from '../../tables/forageHeights.ts';
 import { intakeFallsBelowLbPerAc } from '../../tables/harvestShare.ts';
 import { refusals } from './cautions.ts';
@@ -31,13 +31,7 @@ export default defineCalculator({ slug: 'forage-on-hand', version: 1, title: 'Fo
     { of: 'cutHighGrazingDays', when: isCutUnsaid },
     { of: 'standingLbPerAc', when: (values) => !isCutHigh(values) },
     { of: 'stubbleKeptLbPerAc', when: (values) => !isCutHigh(values) },
-    { of: 'eatenLbPerAc' },
-    { of: 'eatenLb' },
-    { of: 'rangeMonths' },
-    { of: 'airDryMonths' },
-    { of: 'demandLbPerDay' },
-    { of: 'closePercent' },
-    { of: 'neededPlots' },
+    ...shown('eatenLbPerAc', 'eatenLb', 'rangeMonths', 'airDryMonths', 'demandLbPerDay', 'closePercent', 'neededPlots'),
     { of: 'usedLbPerAcIn', when: ({ way }) => way === 'height-clips' || way === 'height-stand' },
     { of: 'plateSlopeLbPerAc', when: ({ way }) => way === 'plate' },
     { of: 'lineOffLbPerAc', when: ({ way }) => way === 'plate' },

@@ -1,4 +1,4 @@
-import { defineCalculator } from '../../kit/define.ts';
+import { defineCalculator, shown, shownWhen } from '../../kit/define.ts';
 import { compute, ownByTable } from './compute.ts';
 import { inputs, stockWords, type Values } from './inputs.ts';
 import { quantities } from './quantities.ts';
@@ -82,23 +82,14 @@ export default defineCalculator({
     { of: 'ownAtFeedingTon', when: ({ onHand }) => onHand !== 'none' },
     { of: 'ownLeftTon', when: ({ onHand, buyTon, ownLeftTon }) => onHand !== 'none' && buyTon === 0 && ownLeftTon > 0 },
     { of: 'buyTon', when: ({ highBuyTon }) => highBuyTon > 0, range: { low: 'lowBuyTon', high: 'highBuyTon', says: '{low} to {high}' } },
-    { of: 'balesCount', when: buys },
-    { of: 'loadsCount', when: buys },
+    ...shownWhen(buys, 'balesCount', 'loadsCount'),
     { of: 'costUsd', when: buys, range: { low: 'lowCostUsd', high: 'highCostUsd', says: '{low} to {high}, by what they eat and the price' } },
-    { of: 'fullLoadBalesCount', when: buys },
-    { of: 'fullLoadsUsd', when: buys },
-    { of: 'headUsdPerDay', when: buys },
-    { of: 'herdUsdPerDay', when: buys },
-    { of: 'deliveredUsdPerTon', when: buys },
-    { of: 'eatenUsdPerTon', when: buys },
-    { of: 'putOutLbPerDay' },
-    { of: 'twoWeeksTon' },
+    ...shownWhen(buys, 'fullLoadBalesCount', 'fullLoadsUsd', 'headUsdPerDay', 'herdUsdPerDay', 'deliveredUsdPerTon', 'eatenUsdPerTon'),
+    ...shown('putOutLbPerDay', 'twoWeeksTon'),
     { of: 'storageLossPercent', when: buys },
     { of: 'feedingLossPercent' },
-    { of: 'feederSavesTon', when: savesByFeeder },
-    { of: 'feederSavesUsd', when: savesByFeeder },
-    { of: 'roofSavesTon', when: savesByRoof },
-    { of: 'roofSavesUsd', when: savesByRoof },
+    ...shownWhen(savesByFeeder, 'feederSavesTon', 'feederSavesUsd'),
+    ...shownWhen(savesByRoof, 'roofSavesTon', 'roofSavesUsd'),
     { of: 'kindCosts', when: ({ buyTon, herd }) => buyTon > 0 && herd.length > 1 },
   ],
   steps,

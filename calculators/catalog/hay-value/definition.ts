@@ -1,4 +1,4 @@
-import { defineCalculator } from '../../kit/define.ts';
+import { defineCalculator, shown, shownWhen } from '../../kit/define.ts';
 import { compute, proteinOnDry, type Results, tdnOnDry } from './compute.ts';
 import { inputs, type Values } from './inputs.ts';
 import { quantities } from './quantities.ts';
@@ -53,18 +53,14 @@ export default defineCalculator({
     { of: 'worthUsdPerTon', when: isWorthIt },
     { of: 'worthBaleUsd', when: (values) => isWorthIt(values) && isByBale(values) },
     { of: 'verdict', when: isCompared },
-    { of: 'proteinUsdPerLb', when: hasSlip },
-    { of: 'tdnUsdPerLb', when: hasSlip },
+    ...shownWhen(hasSlip, 'proteinUsdPerLb', 'tdnUsdPerLb'),
     { of: 'otherUsdPerLb', when: isCompared },
     { of: 'gateUsdPerTon', when: isByBale },
-    { of: 'deliveredUsdPerTon' },
-    { of: 'wastedUsdPerTon' },
+    ...shown('deliveredUsdPerTon', 'wastedUsdPerTon'),
     { of: 'storageLossPercent', range: { low: 'lowStoragePercent', high: 'highStoragePercent', says: '{low} to {high}' } },
     { of: 'feedingLossPercent', range: { low: 'lowFeedingPercent', high: 'highFeedingPercent', says: '{low} to {high}' } },
     { of: 'hangsOn', when: hangs },
-    { of: 'otherUsdPerTon' },
-    { of: 'priceLines' },
-    { of: 'swings' },
+    ...shown('otherUsdPerTon', 'priceLines', 'swings'),
   ],
   steps,
   cautions: [

@@ -1,4 +1,4 @@
-import { defineCalculator } from '../../kit/define.ts';
+import { defineCalculator, shown } from '../../kit/define.ts';
 import { toxicFescueIn } from '../../tables/forageHeights.ts';
 import { intakeFallsBelowLbPerAc } from '../../tables/harvestShare.ts';
 import { refusals } from './cautions.ts';
@@ -26,17 +26,10 @@ export default defineCalculator({ slug: 'standing-feed', version: 1, title: 'Sto
         same: 'the same with twice the loss to weather, or with none',
       },
     },
-    { of: 'lastDay' },
-    { of: 'firstStripFt' },
-    { of: 'firstStripAc' },
-    { of: 'verdict' },
+    ...shown('lastDay', 'firstStripFt', 'firstStripAc', 'verdict'),
     { of: 'shortDays', when: ({ verdict }) => verdict === 'short' },
     { of: 'shortLb', when: ({ verdict }) => verdict === 'short' },
-    { of: 'lossDays' },
-    { of: 'startLbPerAc' },
-    { of: 'eatenPercent' },
-    { of: 'demandLbPerDay' },
-    { of: 'strips' },
+    ...shown('lossDays', 'startLbPerAc', 'eatenPercent', 'demandLbPerDay', 'strips'),
   ],
   steps,
   cautions: [
