@@ -1,3 +1,4 @@
+import { hardOne } from '../../asks/cautions.ts';
 import { defineCalculator, shown } from '../../kit/define.ts';
 import { isCurveInOrder } from '../../math/forage/grownPercentBy.ts';
 import { printDay } from '../../units/printQuantity.ts';
@@ -122,11 +123,7 @@ export default defineCalculator({
       say: 'Before anything is sold, look up how long its last medicine keeps it from slaughter. Thin or lame animals and hot days: short hauls, early in the morning, or not at all.',
       source: 'common practice',
     },
-    {
-      when: ({ rainSays }) => rainSays === 'under',
-      say: 'If this is a hard one, don’t carry it alone. Talk it over with somebody you trust, or call one of the numbers under the answer.',
-      source: 'common practice',
-    },
+    { when: ({ rainSays }) => rainSays === 'under', ...hardOne },
   ],
   limits: [
     'It counts past years. It is no forecast, and a record holds few years as dry as the one that worries you.',

@@ -1,3 +1,4 @@
+import { toxicStubble } from '../../asks/cautions.ts';
 import { defineCalculator, shown } from '../../kit/define.ts';
 import { toxicFescueIn } from '../../tables/forageHeights.ts';
 import { intakeFallsBelowLbPerAc } from '../../tables/harvestShare.ts';
@@ -46,8 +47,7 @@ export default defineCalculator({ slug: 'forage-on-hand', version: 1, title: 'Fo
     },
     {
       when: ({ way, stand, stubbleHeightIn }) => way === 'height-stand' && stand === 'tall-fescue' && stubbleHeightIn < toxicFescueIn,
-      say: 'The lowest inches of old tall fescue hold the most of its toxin: the bottom two by one Missouri study, two to four by a later page. Leave 4 inches, and 3 at the least where you know that the stand is free of it.',
-      source: 'lory-fall-nitrogen-2022',
+      ...toxicStubble,
     },
     {
       when: ({ availableLbPerAc }) => availableLbPerAc === 0,

@@ -1,3 +1,4 @@
+import { stockLinesTable } from '../../asks/stock.ts';
 import { amount, table } from '../../kit/quantities.ts';
 
 const offSquaredRatio = amount('Off the mean as a share of it, squared', 'e^2', 'ratio', 3);
@@ -71,12 +72,7 @@ export const quantities = {
   eatenLb: amount('Stock will eat from the whole', 'G_A', 'lb', -2),
   rangeMonths: amount('Animal-unit months in it, of 26 lb a day with the water out', 'n_{26}', 'count'),
   airDryMonths: amount('The same, of 30 lb a day air-dry', 'n_{30}', 'count'),
-  stockLines: table('Each kind of stock', {
-    countHead: amount('Head', 'N', 'head'),
-    weightLb: amount('Weight of one', 'W', 'lb'),
-    intakePercent: amount('Eats a day, share of its weight', 'p', 'pct', 1),
-    lineLbPerDay: amount('Eats', 'D_i', 'lb/d'),
-  }),
+  stockLines: stockLinesTable('p'),
   demandLbPerDay: amount('All stock eat', 'D', 'lb/d', -1),
   cutHighGrazingDays: amount('Days, if you cut at the height that you leave', 't_c', 'd'),
   neededPlots: amount('Places to measure for the closeness you want', 'n_E', 'count'),

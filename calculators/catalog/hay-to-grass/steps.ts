@@ -1,3 +1,4 @@
+import { keptWays } from '../../asks/hay.ts';
 import { byCase, formula, lookup, tabulate, tex, type Working, when } from '../../kit/steps.ts';
 import { ownByTable, type Results } from './compute.ts';
 import type { Values } from './inputs.ts';
@@ -6,7 +7,6 @@ import type { Values } from './inputs.ts';
 
 export type All = Values & Results;
 export type HaySteps = Working<All, Results>;
-export const isDivided = ({ lossConvention }: All): boolean => lossConvention === 'divide';
 export const hasOwn = ({ onHand }: All): boolean => onHand !== 'none';
 export const isOwnLooked = (values: All): boolean => ownByTable(values) !== undefined;
 /** Only a wet coat has two rules. */
@@ -117,20 +117,8 @@ export const lossesSteps: HaySteps = [
       { formula: tex`\q{lossAt9Percent} + (\q{lossAt15Percent} - \q{lossAt9Percent}) \frac{\min(\q{boughtMonths}, 15) - 9}{15 - 9}` },
     ],
   }),
-  byCase('feedingKeptRatio', {
-    says: 'What feeding leaves.',
-    ways: [
-      { when: isDivided, formula: tex`1 - \frac{\q{feedingLossPercent}}{100}` },
-      { formula: tex`\frac{1}{1 + \q{feedingLossPercent} / 100}`, because: 'the loss put on top, as some sheets do' },
-    ],
-  }),
-  byCase('storageKeptRatio', {
-    says: 'What storage leaves.',
-    ways: [
-      { when: isDivided, formula: tex`1 - \frac{\q{storageLossPercent}}{100}` },
-      { formula: tex`\frac{1}{1 + \q{storageLossPercent} / 100}`, because: 'the loss put on top, as some sheets do' },
-    ],
-  }),
+  byCase('feedingKeptRatio', { says: 'What feeding leaves.', ways: keptWays('feedingLossPercent') }),
+  byCase('storageKeptRatio', { says: 'What storage leaves.', ways: keptWays('storageLossPercent') }),
   formula('eatenRatio', tex`(1 - \frac{\q{moisturePercent}}{100}) \times \q{storageKeptRatio} \times \q{feedingKeptRatio}`, {
     says: 'Water and losses one upon another: what the cow gets of a ton as weighed. Losses are never added up.',
     source: 'wv-farm-bureau-2014, p. 15',
@@ -158,13 +146,7 @@ export const onHandSteps: HaySteps = [
         { formula: tex`100 (1 - \frac{1 - \q{ownLossAtFeedingPercent} / 100}{1 - \q{ownLossAtWeighingPercent} / 100})` },
       ],
     }),
-    byCase('ownStorageKeptRatio', {
-      says: 'What storage leaves of it.',
-      ways: [
-        { when: isDivided, formula: tex`1 - \frac{\q{ownLossPercent}}{100}` },
-        { formula: tex`\frac{1}{1 + \q{ownLossPercent} / 100}`, because: 'the loss put on top, as some sheets do' },
-      ],
-    }),
+    byCase('ownStorageKeptRatio', { says: 'What storage leaves of it.', ways: keptWays('ownLossPercent') }),
     formula('ownAtFeedingTon', tex`\q{ownTon} \times \q{ownStorageKeptRatio}`, { says: 'So much of it is left to feed.' }),
     formula('ownEatenRatio', tex`(1 - \frac{\q{moisturePercent}}{100}) \times \q{ownStorageKeptRatio} \times \q{feedingKeptRatio}`, {
       says: 'What the cow gets of a ton of it as weighed.',
@@ -253,13 +235,7 @@ export const moneySteps: HaySteps = [
 export const savingsSteps: HaySteps = [
   when(savesByFeeder, [
     lookup('coneLossPercent', { says: 'A cone feeder in the trials.', source: 'buskirk-2003, with lalman-feeders' }),
-    byCase('coneKeptRatio', {
-      says: 'What it leaves to eat.',
-      ways: [
-        { when: isDivided, formula: tex`1 - \frac{\q{coneLossPercent}}{100}` },
-        { formula: tex`\frac{1}{1 + \q{coneLossPercent} / 100}`, because: 'the loss put on top, as some sheets do' },
-      ],
-    }),
+    byCase('coneKeptRatio', { says: 'What it leaves to eat.', ways: keptWays('coneLossPercent') }),
     formula('coneTimesRatio', tex`\max(\frac{\q{coneKeptRatio}}{\q{feedingKeptRatio}}, 1)`, { says: 'So each ton goes further by this much.' }),
     formula(
       'coneBuyTon',
@@ -271,13 +247,7 @@ export const savingsSteps: HaySteps = [
   ]),
   when(savesByRoof, [
     lookup('roofLossPercent', { says: 'The same months under a roof.', source: 'huhnke-bae1716, straight line between its months' }),
-    byCase('roofKeptRatio', {
-      says: 'What that leaves.',
-      ways: [
-        { when: isDivided, formula: tex`1 - \frac{\q{roofLossPercent}}{100}` },
-        { formula: tex`\frac{1}{1 + \q{roofLossPercent} / 100}`, because: 'the loss put on top, as some sheets do' },
-      ],
-    }),
+    byCase('roofKeptRatio', { says: 'What that leaves.', ways: keptWays('roofLossPercent') }),
     formula('roofSavesTon', tex`\max(\q{buyTon} (1 - \frac{\q{storageKeptRatio}}{\q{roofKeptRatio}}), 0)`, {
       says: 'Bought hay saved by it, this one time.',
     }),

@@ -1,11 +1,14 @@
+import type { ValuesOf } from '../../kit/inputs.ts';
 import { animalUnitMonthLb } from '../../math/herd/animalUnitMonthLb.ts';
 import { animalUnits } from '../../math/herd/animalUnits.ts';
 import { dailyIntakeLb } from '../../math/herd/dailyIntakeLb.ts';
 import { herdAnimalUnits } from '../../math/herd/herdAnimalUnits.ts';
 import { monthRule } from '../../math/herd/monthRule.ts';
 import { needThere } from '../../math/need.ts';
+import { sumOf } from '../../math/special/sumOf.ts';
 import { intake } from '../../tables/intake.ts';
 import { type Month, months } from '../../tables/months.ts';
+import type { inputs } from './inputs.ts';
 
 export type Stock = 'cow' | 'heifer' | 'bull' | 'growing' | 'calf' | 'ewe' | 'lamb' | 'doe' | 'horse';
 export type Stage = 'dry' | 'late' | 'nursing';
@@ -94,24 +97,8 @@ const monthNumber = (month: Month): number => Object.keys(months).indexOf(month)
 /** Days of each month; February of most years. */
 const monthLengths = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31] as const;
 
-interface Line {
-  readonly stock: Stock;
-  readonly stage: Stage;
-  readonly birthMonth: Month;
-  readonly countHead: number;
-  readonly weightLb: number;
-  readonly ownPercent: number;
-}
-interface Asked {
-  readonly stageFrom: 'known' | 'birth-month';
-  readonly month: Month;
-  readonly intakeFrom: 'guide' | 'own';
-  readonly quality: Quality;
-  readonly herd: readonly Line[];
-  readonly weightRule: 'linear' | 'metabolic';
-  readonly calfRule: CalfRule;
-  readonly monthRule: MonthRule;
-}
+type Asked = ValuesOf<typeof inputs>;
+type Line = Asked['herd'][number];
 
 function stageOf({ stageFrom, month }: Pick<Asked, 'stageFrom' | 'month'>, { stock, stage, birthMonth }: Line): Stage | 'none' {
   if (!isBreeding(stock)) return 'none';
@@ -169,7 +156,7 @@ export function compute(asked: Asked) {
       calfMetabolicAu: isCalf ? unitsOf('metabolic') : 0,
     };
   });
-  const sum = (of: (kind: (typeof kinds)[number]) => number): number => kinds.reduce((total, kind) => total + of(kind), 0);
+  const sum = (of: (kind: (typeof kinds)[number]) => number): number => sumOf(kinds, of);
   const herdLbPerDay = sum((kind) => kind.lineLbPerDay);
   const grownLinearAu = sum((kind) => kind.linearAu);
   const grownMetabolicAu = sum((kind) => kind.metabolicAu);
@@ -212,7 +199,7 @@ export function compute(asked: Asked) {
     eatenUnitsAu: herdLbPerDay / ruleLbPerDay,
     ruleMonthLb: animalUnitMonthLb({ animalUnits: unitsAu, lbPerDay: ruleLbPerDay, days: ruleDays }),
     yearMonths,
-    yearTon: yearMonths.reduce((total, each) => total + each.inMonthTon, 0),
+    yearTon: sumOf(yearMonths, (each) => each.inMonthTon),
     calfCounts,
     monthCounts: allMonthRules.map((rule) => {
       const { lbPerDay, days } = monthRules[rule];

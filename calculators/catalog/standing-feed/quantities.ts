@@ -1,3 +1,4 @@
+import { stockLinesTable } from '../../asks/stock.ts';
 import { amount, day, table, word } from '../../kit/quantities.ts';
 
 export const quantities = {
@@ -20,12 +21,7 @@ export const quantities = {
   fromStartPercent: amount('Loss in a month, share of what is left on the first day', 'p_F', 'pct', 1),
   eatenPercent: amount('Share of that eaten', 'u', 'pct'),
   eatenLb: amount('Stock would eat if all were grazed on the first day', 'G', 'lb', -2),
-  stockLines: table('Each kind of stock', {
-    countHead: amount('Head', 'N', 'head'),
-    weightLb: amount('Weight of one', 'W', 'lb'),
-    intakePercent: amount('Eats a day, share of its weight', 'p_i', 'pct', 1),
-    lineLbPerDay: amount('Eats', 'D_i', 'lb/d'),
-  }),
+  stockLines: stockLinesTable('p_i'),
   demandLbPerDay: amount('All stock eat', 'D', 'lb/d', -1),
   lossDays: amount('Days that weather takes while you graze and wait', 'T_p', 'd'),
   firstStripAc: amount('First strip', 'a_1', 'ac', 2),
