@@ -18,6 +18,8 @@ interface How {
 export type Edge = How &
   (
     | { readonly kind: 'said'; readonly words: string; readonly sides: { readonly raised: Side; readonly silent: Side } }
+    | { readonly kind: 'shown'; readonly name: string; readonly sides: { readonly shown: Side; readonly hidden: Side } }
+    | { readonly kind: 'told'; readonly words: string; readonly sides: { readonly told: Side; readonly untold: Side } }
     | { readonly kind: 'always'; readonly words: string }
     | { readonly kind: 'turns'; readonly path: string; readonly sides: Readonly<Record<string, Side>> }
   );
@@ -39,5 +41,20 @@ export const edge = (words: string, { raised, silent, ...how }: How & { readonly
 export const always = (words: string, how: How = {}): Edge => ({ kind: 'always', words, ...how });
 /** A result in words, `lines.0.side` for a row's cell: each word with a query that gives it, neighbors a hair apart. */
 export const turns = (path: string, sides: Readonly<Record<string, Side>>, how: How = {}): Edge => ({ kind: 'turns', path, sides, ...how });
+
+/** A result that stands in the list on one side and is left out on the other. */
+export const shows = (name: string, { shown, hidden, ...how }: How & { readonly shown: Side; readonly hidden: Side }): Edge => ({
+  kind: 'shown',
+  name,
+  sides: { shown, hidden },
+  ...how,
+});
+/** Words of the note, or under a result, that one side has and the other has not. */
+export const tells = (words: string, { told, untold, ...how }: How & { readonly told: Side; readonly untold: Side }): Edge => ({
+  kind: 'told',
+  words,
+  sides: { told, untold },
+  ...how,
+});
 
 export const defineEdges = (calculator: Calculator, list: Omit<EdgeList, 'slug'>): EdgeList => ({ slug: calculator.slug, ...list });

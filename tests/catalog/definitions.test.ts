@@ -10,6 +10,7 @@ import { itObeysTheLaws } from '../support/definitionLaws.ts';
 import { itIsWellDeclared } from '../support/definitionShape.ts';
 import { itHoldsItsEdges } from '../support/edgeLaws.ts';
 import { root } from '../support/files.ts';
+import { itDrawsWhatFits } from '../support/pictureLaws.ts';
 
 const catalog = join(root, 'calculators/catalog');
 /** All of them, unless one folder is being mutated. */
@@ -35,6 +36,7 @@ describe.each(all)('$folder', ({ folder, calculator, cases, edges }) => {
   });
   itIsWellDeclared(calculator);
   itObeysTheLaws(calculator, cases);
+  itDrawsWhatFits(calculator);
 
   it('has its edges beside its cases', () => {
     expect(edges?.slug, `add calculators/catalog/${folder}/edges.ts; npm run edges -- ${folder} proposes it`).toBe(folder);

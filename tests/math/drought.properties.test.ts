@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { decileGroup, decileType6 } from '../../calculators/math/drought/decileType6.ts';
 import { droughtEvents } from '../../calculators/math/drought/droughtEvents.ts';
 import { gammaFitLikelihood, gammaFitThom } from '../../calculators/math/drought/gammaFitThom.ts';
-import { indexSeries } from '../../calculators/math/drought/indexSeries.ts';
+import { bearsIndex, indexSeries } from '../../calculators/math/drought/indexSeries.ts';
 import { indexStandardError } from '../../calculators/math/drought/indexStandardError.ts';
 import { percentOfNormal } from '../../calculators/math/drought/percentOfNormal.ts';
 import { lastMonthEnd, periodMonths, sameDayLater, yearOfDay } from '../../calculators/math/drought/periodMonths.ts';
@@ -269,4 +269,18 @@ describe('seasons of a record', () => {
     const readings = [...year(2001, () => 1), ...year(2002, () => 1).filter((_, index) => index < 150 || index > 170), ...year(2026, () => 1)];
     expect(splitSeasons({ table: rainByDay(readings), fromDay, toDay, atDays: [] }).map((each) => each.year)).toEqual([2001]);
   });
+});
+
+it('bears no index where every year is nearly alike, and never breaks where it bears one', () => {
+  // Ten years between 10 and 10.02: a gamma curve so narrow that its series does not settle.
+  const alike = Array.from({ length: 30 }, (_, year) => 10 + 0.02 * (year % 2));
+  expect(bearsIndex(alike)).toBe(false);
+  expect(bearsIndex(Array.from({ length: 30 }, (_, year) => 10 + (year % 5)))).toBe(true);
+  fc.assert(
+    fc.property(fc.array(fc.double({ min: 9.9, max: 10.1, noNaN: true }), { minLength: 10, maxLength: 40 }), (record) => {
+      if (!bearsIndex(record)) return;
+      const { shape, scale } = gammaFitThom(record);
+      expect(Number.isFinite(indexUnderGamma({ shape, scale, amount: 10, zeroShare: 0 }))).toBe(true);
+    }),
+  );
 });

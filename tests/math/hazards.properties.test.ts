@@ -2,7 +2,7 @@ import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { bandOf, readingsOf } from '../../calculators/math/hazards/bandOf.ts';
 import { dilutionParts, dilutionSharePercent } from '../../calculators/math/hazards/dilutionSharePercent.ts';
-import { forageNitrateReadings } from '../../calculators/math/hazards/forageNitrateReadings.ts';
+import { forageNitrateReadings, leastSharePercent } from '../../calculators/math/hazards/forageNitrateReadings.ts';
 import { nitrateDose } from '../../calculators/math/hazards/nitrateDose.ts';
 import { nitrateAsPpm, nitrateNitrogenPpm } from '../../calculators/math/hazards/nitrateNitrogenPpm.ts';
 import { strictestPrussicRule } from '../../calculators/math/hazards/strictestPrussicRule.ts';
@@ -131,5 +131,54 @@ describe('mixing and dose', () => {
     expect(() => dilutionSharePercent({ limitPpm: 1000, highPpm: 3000, lowPpm: 1000 })).toThrow(RangeError);
     expect(() => bandOf(waterSalts[0].bands, -1)).toThrow(RangeError);
     expect(() => nitrateNitrogenPpm({ amount: 1, form: 'no3', unit: 'ppm', basis: 'as-fed', dryMatterPercent: 0 })).toThrow(RangeError);
+  });
+  it('refuses what no class holds, and parts that cannot be mixed', () => {
+    expect(() => bandOf(waterSalts[0].bands, Number.NaN)).toThrow('bandOf needs value');
+    expect(() => bandOf([{ from: 10, printed: 'high', severity: 3 }], 5)).toThrow('first edge');
+    expect(() => dilutionParts({ limitPpm: 500, highPpm: 4500, lowPpm: 500 })).toThrow('limitPpm');
+    expect(() => dilutionParts({ limitPpm: 1500, highPpm: 1499, lowPpm: 500 })).toThrow('highPpm');
+    expect(dilutionSharePercent({ limitPpm: 1500, highPpm: 1400, lowPpm: 500 })).toBe(100);
+  });
+  it('lets the strictest list lead, whatever stands first', () => {
+    const mild: BandList = { list: 'mild', source: 's', where: 'w', seen: 'print', bands: [{ from: 0, printed: 'low', severity: 0 }] };
+    const strict: BandList = { ...mild, list: 'strict', bands: [{ from: 0, printed: 'high', severity: 3 }] };
+    for (const lists of [
+      [mild, strict],
+      [strict, mild],
+    ])
+      expect(readingsOf(lists, 1, 'calves').map(({ list }) => list)).toEqual(['strict', 'mild']);
+    fc.assert(
+      fc.property(number(0, 8000), fc.boolean(), (ppm, isPregnant) => {
+        const readings = forageNitrateReadings(ppm, isPregnant);
+        for (const [at, { severity, mostPercent }] of readings.entries()) {
+          const next = readings[at + 1];
+          if (mostPercent === 0) expect(severity).toBe(3);
+          if (next) expect(severity).toBeGreaterThanOrEqual(next.severity);
+          // Of equals the smaller share leads, and one that was not seen comes last.
+          if (next?.severity === severity) expect(mostPercent ?? 101).toBeLessThanOrEqual(next.mostPercent ?? 101);
+        }
+        const named = readings.flatMap((reading) => (reading.mostPercent === null ? [] : [reading.mostPercent]));
+        expect(leastSharePercent(ppm, isPregnant)).toBe(Math.min(100, ...named));
+      }),
+    );
+  });
+  it('calls nothing refused that a list allows', () => {
+    const clemson = (ppm: number, isPregnant: boolean) => forageNitrateReadings(ppm, isPregnant).find(({ list }) => list === 'clemson');
+    expect([clemson(2000, false)?.severity, clemson(2000, true)?.severity]).toEqual([2, 3]);
+  });
+  it('takes the tallest height and the longest wait of each crop', () => {
+    for (const { crop, event, least } of prussicRules) {
+      const strictest = strictestPrussicRule(crop, event);
+      expect(strictest.crop).toBe(crop);
+      expect(strictest.event).toBe(event);
+      expect(strictest.least).toBeGreaterThanOrEqual(least);
+    }
+    // Of two alike, the one that stands first in the table is named.
+    for (const { crop, event } of prussicRules) {
+      const strictest = strictestPrussicRule(crop, event);
+      expect(prussicRules.find((rule) => rule.crop === crop && rule.event === event && rule.least === strictest.least)).toEqual(strictest);
+    }
+    // A value from outside the types, as a link could carry it.
+    expect(() => Reflect.apply(strictestPrussicRule, undefined, ['corn', 'height'])).toThrow('needs a crop and an event');
   });
 });

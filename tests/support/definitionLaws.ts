@@ -123,10 +123,10 @@ export function itObeysTheLaws(calculator: Calculator, cases?: CaseList): void {
   it('gives ranges from low to high, in its example', () => {
     const { values } = runQuery(calculator, '');
     for (const { of, range } of calculator.results) {
-      const units = new Set([of, range?.low ?? of, range?.high ?? of].map((name) => unitOf(calculator.quantities[name])));
       const [low, high] = [values[range?.low ?? of], values[range?.high ?? of]];
+      const units = new Set([of, range?.low ?? of, range?.high ?? of].map((name) => unitOf(calculator.quantities[name])));
       // Some say two other numbers there: a place among so many years.
-      if (units.size > 1) continue;
+      if (units.size > 1 && !/low/i.test(`${range?.low}${range?.high}`)) continue;
       if (typeof low === 'number' && typeof high === 'number') expect(low, of).toBeLessThanOrEqual(high + 1e-9 * Math.abs(high));
     }
   });

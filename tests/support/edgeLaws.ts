@@ -10,7 +10,7 @@ import { textsOf } from './randomForms.ts';
 
 const start = (say: string): string => `${say.slice(0, 40).replace(/\s+\S*$/, '')}`;
 const nameOf = (edge: Edge): string =>
-  edge.kind === 'turns' ? `${edge.path}: ${Object.keys(edge.sides).join(', ')}` : `${edge.kind}: ${edge.words}`;
+  edge.kind === 'turns' ? `${edge.path}: ${Object.keys(edge.sides).join(', ')}` : `${edge.kind}: ${edge.kind === 'shown' ? edge.name : edge.words}`;
 
 /** What no edge holds, each with the line to add. */
 function missing(calculator: Calculator, { edges }: EdgeList): readonly string[] {
@@ -18,7 +18,7 @@ function missing(calculator: Calculator, { edges }: EdgeList): readonly string[]
   const told = messagesOf(calculator);
   const messages = told.flatMap(({ kind, say }) => {
     const wanted = told.filter((other) => other.say === say).length;
-    const found = edges.filter((edge) => edge.kind !== 'turns' && say.startsWith(edge.words)).length;
+    const found = edges.filter((edge) => (edge.kind === 'said' || edge.kind === 'always') && say.startsWith(edge.words)).length;
     return found >= wanted
       ? []
       : [`${kind} “${start(say)} …” has no edge. Add to ${file}: edge('${start(say)}', { raised: '…', silent: '…' }), or always('${start(say)}').`];
@@ -55,6 +55,21 @@ function itHolds(calculator: Calculator, edge: Edge): void {
     }
     expect(sides.length, 'needs two words or more').toBeGreaterThan(1);
     for (const [index, side] of sides.entries()) if (index > 0) expectNeighbors(calculator, edge, sides[index - 1]?.typed, side.typed);
+    return;
+  }
+  if (edge.kind === 'shown' || edge.kind === 'told') {
+    const [is, isNot] = Object.values(edge.sides).map((side) => typedOn(edge, side));
+    if (!is || !isNot) throw new RangeError('an edge needs two sides');
+    const gives = (typed: Typed): boolean => {
+      expectOpens(typed);
+      const run = runTyped(calculator, typed);
+      expect('outcome' in run ? [] : saidIn(run), `must compute: ${typed.query}`).toEqual([]);
+      if (!('outcome' in run)) return false;
+      const { note, ranges, shown } = run.outcome;
+      return edge.kind === 'shown' ? shown.includes(edge.name) : [note, ...Object.values(ranges)].some((told) => told.includes(edge.words));
+    };
+    expect([gives(is), gives(isNot)], `${is.query}, then ${isNot.query}`).toEqual([true, false]);
+    expectNeighbors(calculator, edge, is, isNot);
     return;
   }
   const messages = new Set(messagesOf(calculator).map(({ say }) => say));

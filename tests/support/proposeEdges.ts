@@ -332,6 +332,19 @@ export function proposeEdges(calculator: Calculator, cases: CaseList, kept: read
     );
     if (reached.length > 0) missing.push(`${path}: no form gives ${reached.join(', ')}`);
   }
+  for (const { of } of calculator.results) {
+    const isShown = seen.flatMap(({ run: given }) => (given && 'outcome' in given ? [given.outcome.shown.includes(of)] : []));
+    if (!isShown.includes(true) || !isShown.includes(false)) continue;
+    propose(
+      of,
+      (given) => ('outcome' in given ? (given.outcome.shown.includes(of) ? 'shown' : 'hidden') : undefined),
+      ({ states }, on, sides) => {
+        const [shown, hidden] = states[0] === 'shown' ? sides : [sides[1], sides[0]];
+        return `shows(${quote(of)}, { ${onto(on)}shown: ${quote(shown)}, hidden: ${quote(hidden)} }),`;
+      },
+      1,
+    );
+  }
   const limits = Object.entries(limitsOf(inputs)).map(([path, [min, max]]) => `${path.includes('.') ? quote(path) : path}: [${min}, ${max}]`);
   return { limits: `{ ${limits.join(', ')} }`, lines, missing };
 }

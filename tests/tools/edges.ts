@@ -22,7 +22,7 @@ const { limits, lines, missing } = proposeEdges(
   cases,
   frozen.map(({ query }) => query),
 );
-console.log(`import { always, defineEdges, edge, turns } from '../../kit/edges.ts';
+console.log(`import { always, defineEdges, edge, shows, turns } from '../../kit/edges.ts';
 import definition from './definition.ts';
 
 export default defineEdges(definition, {

@@ -1,4 +1,4 @@
-import { always, defineEdges, edge, turns } from '../../kit/edges.ts';
+import { always, defineEdges, edge, shows, turns } from '../../kit/edges.ts';
 import definition from './definition.ts';
 
 /** Plant bases of a hundred steps or so, the rest bare. */
@@ -27,5 +27,6 @@ export default defineEdges(definition, {
     turns('settles', { settled: 'bare=24', 'more-steps': 'bare=25' }),
     // Nobody walks more than 2,000 steps: 50 of 104 would take more, 50 of 105 fewer.
     turns('settles', { 'at-limit': 'bare=54', 'more-steps': 'bare=55' }, { on: `${only}&plant=50` }),
+    shows('moreCount', { shown: 'bare=52', hidden: 'bare=51' }),
   ],
 });

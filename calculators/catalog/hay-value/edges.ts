@@ -51,6 +51,7 @@ export default defineEdges(definition, {
     edge('The high price is below', { on: 'priced-by=bale', raised: 'bale-price=81usd', silent: 'bale-price=80usd' }),
     edge('With this much water there', { on: 'slip-basis=as-fed', raised: 'moisture=47pct', silent: 'moisture=46pct' }),
     edge('With this much water there', { on: 'moisture=37.5pct&slip-basis=as-fed', raised: 'tdn=62.6pct', silent: 'tdn=62.5pct' }),
+    edge('With this much water there', { on: 'slip-basis=as-fed&protein=40pct&tdn=10pct', raised: 'moisture=60.1pct', silent: 'moisture=60pct' }),
     edge('Without a slip nobody knows', { on: 'against=protein', raised: 'slip=none', silent: '' }),
     turns('hangsOn', { feeding: 'freight=192usd/ton', price: 'freight=191usd/ton' }),
     turns('hangsOn', { feeding: 'known-feeding=9.8pct', weight: 'known-feeding=9.7pct' }, { on: guessed }),

@@ -1,4 +1,4 @@
-import { always, defineEdges, edge, turns } from '../../kit/edges.ts';
+import { always, defineEdges, edge, shows, tells, turns } from '../../kit/edges.ts';
 import definition from './definition.ts';
 
 const spells = 'storm=spells';
@@ -32,5 +32,7 @@ export default defineEdges(definition, {
     }),
     edge('So much rain in so', { on: 'hard=3min', raised: 'rain=5.01in', silent: 'rain=5in' }),
     turns('ponds', { never: 'hard=240min', stands: 'hard=239min' }),
+    shows('evenRunoffIn', { on: 'storm=spells', shown: 'spells.lasts=648min,20min,772min', hidden: 'spells.lasts=649min,20min,772min' }),
+    tells('even if it takes water half', { told: 'rain=0.707in', untold: 'rain=0.708in' }),
   ],
 });

@@ -1,4 +1,4 @@
-import { always, defineEdges, edge, turns } from '../../kit/edges.ts';
+import { always, defineEdges, edge, shows, tells, turns } from '../../kit/edges.ts';
 import definition from './definition.ts';
 
 /** A square foot: an inch of wet soil in it weighs 9.17 lb. */
@@ -51,5 +51,11 @@ export default defineEdges(definition, {
     edge('The two jars together hold', { on: `${oneInch}&runoff=2000ml`, raised: 'through=1862ml', silent: 'through=1861ml' }),
     turns('tells', { ranks: 'jars=read', 'not-poured': 'jars=not-yet' }),
     turns('tells', { ranks: 'alike=yes', unlike: 'alike=no' }),
+    // A quart and a half pint, half a minute, a tray of 5 lb: less is told in smaller units or not at all.
+    shows('pourGal', { on: 'jars=not-yet', shown: 'rain=0.201in', hidden: 'rain=0.2in' }),
+    shows('pourQt', { on: 'rain=0.109in&jars=not-yet', shown: 'width=11.1in', hidden: 'width=11in' }),
+    shows('rainMin', { on: 'width=51.8in&fill=2.25s&jars=not-yet', shown: 'rain=0.31in', hidden: 'rain=0.309in' }),
+    tells('less than a minute', { on: 'width=51.8in&fill=2.25s&jars=not-yet', told: 'rain=0.309in', untold: 'rain=0.31in' }),
+    shows('trayLb', { on: 'length=5.23in&jars=not-yet', shown: 'width=5.01in', hidden: 'width=5in' }),
   ],
 });

@@ -1,4 +1,4 @@
-import { always, defineEdges, edge, turns } from '../../kit/edges.ts';
+import { always, defineEdges, edge, shows, tells, turns } from '../../kit/edges.ts';
 import definition from './definition.ts';
 
 export default defineEdges(definition, {
@@ -46,5 +46,13 @@ export default defineEdges(definition, {
     turns('standing', { unsure: 'rise=9.76in', over: 'rise=9.77in' }),
     turns('ploughedStanding', { within: 'rain-factor=12.6', unsure: 'rain-factor=12.7' }),
     turns('ploughedStanding', { unsure: 'rise=1.74in', over: 'rise=1.75in' }),
+    // Loads are counted from half a load, years from one and a half, a depth up to a foot.
+    shows('loadsCount', { on: 'rise=1.27in', shown: 'area=15ac', hidden: 'area=14.9ac' }),
+    shows('mostLoadsCount', { on: 'rise=1.26in', shown: 'area=3.77ac', hidden: 'area=3.76ac' }),
+    shows('oneYearIn', { on: 'ground-cover=1.74pct', shown: 'rise=18.3in', hidden: 'rise=18.2in' }),
+    shows('ploughedInchYears', { on: 'slope-from=known', shown: 'slope=12.5pct', hidden: 'slope=12.6pct' }),
+    shows('ploughedOneYearIn', { shown: 'rise=15.2in', hidden: 'rise=15.1in' }),
+    shows('ploughedThirtyYearsIn', { shown: 'rain-factor=373', hidden: 'rain-factor=374' }),
+    tells('anything from well under that', { told: 'rise=2.65in', untold: 'rise=2.66in' }),
   ],
 });

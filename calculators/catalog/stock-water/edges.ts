@@ -1,4 +1,4 @@
-import { defineEdges, edge, turns } from '../../kit/edges.ts';
+import { defineEdges, edge, shows, tells, turns } from '../../kit/edges.ts';
 import definition from './definition.ts';
 
 export default defineEdges(definition, {
@@ -84,5 +84,9 @@ export default defineEdges(definition, {
     turns('verdict', { 'keeps-up': 'load=1431gal', 'a-year': 'load=1430gal' }, { on: 'supply=hauled' }),
     turns('verdict', { 'a-year': 'max-depth=9.31ft', lasts: 'max-depth=9.3ft' }, { on: 'evaporation=0.001in/d' }),
     turns('comes', { 'one-by-one': 'walk=900ft', herd: 'walk=901ft' }),
+    tells('Nothing should drink it', { on: 'slip=tested', told: 'salt=7000mg/l', untold: 'salt=6999mg/l' }),
+    tells('Nothing should drink it', { on: 'slip=tested', told: 'sulfate=3000mg/l', untold: 'sulfate=2999mg/l' }),
+    shows('neededHr', { on: 'supply=flow', shown: 'bucket=0.994gal', hidden: 'bucket=0.993gal' }),
+    tells('less than a day', { on: 'supply=hauled', told: 'load=255gal', untold: 'load=256gal' }),
   ],
 });

@@ -1,4 +1,4 @@
-import { defineEdges, edge, turns } from '../../kit/edges.ts';
+import { defineEdges, edge, tells, turns } from '../../kit/edges.ts';
 import definition from './definition.ts';
 
 export default defineEdges(definition, {
@@ -24,5 +24,6 @@ export default defineEdges(definition, {
     turns('method', { 'too-small': 'rain=0.922in', rough: 'rain=0.923in' }),
     turns('method', { rough: 'rain=2.23in', usual: 'rain=2.24in' }, { on: 'cover=own&curve-number=75' }),
     turns('sod', { thin: 'ground-cover=49pct', closed: 'ground-cover=50pct' }),
+    tells('even if the ground was wet', { told: 'rain=0.446in', untold: 'rain=0.447in' }),
   ],
 });

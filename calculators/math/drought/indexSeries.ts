@@ -1,4 +1,5 @@
 import { need } from '../need.ts';
+import { mostGammaShape } from '../special/regularizedIncompleteGamma.ts';
 import { gammaFitThom } from './gammaFitThom.ts';
 import { lastMonthEnd } from './periodMonths.ts';
 import type { RainByDay } from './rainByDay.ts';
@@ -10,7 +11,7 @@ const fewestYears = 10;
 const fewestWet = 4;
 
 /**
- * Whether a curve can be fitted to a record of one period: ten years or more, four or more of them with rain and not all alike, with `record`.
+ * Whether a curve can be fitted to a record of one period: ten years or more, four or more of them with rain and not nearly all alike, with `record`.
  * @param record - Rain of the same period in each year, any one unit
  * @returns Whether the index can be had
  * @throws RangeError if a value is below 0
@@ -20,7 +21,8 @@ const fewestWet = 4;
 export function bearsIndex(record: readonly number[]): boolean {
   for (const each of record) need('bearsIndex', 'record', each, { atLeast: 0 });
   const wet = record.filter((each) => each > 0);
-  return record.length >= fewestYears && wet.length >= fewestWet && Math.max(...wet) > 1.001 * Math.min(...wet);
+  if (record.length < fewestYears || wet.length < fewestWet || Math.max(...wet) <= 1.001 * Math.min(...wet)) return false;
+  return gammaFitThom(wet).shape <= mostGammaShape;
 }
 
 /** The index of the months that end with one month. */

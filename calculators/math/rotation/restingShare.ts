@@ -3,7 +3,7 @@ import { need } from '../need.ts';
 /**
  * Share of the paddocks at rest on any day: (n - h) / n, with n = `paddocks`, h = `herds`.
  * @param options.paddocks - Paddocks in the rotation, whole; at least `herds`
- * @param options.herds - Herds that graze at the same time, whole; at least 1
+ * @param options.herds - Herds that graze at the same time; a whole number, at least 1
  * @returns Share at rest, no unit, 0 to 1
  * @throws RangeError if a value is outside its range
  * @source shelton-rest, example of 4 paddocks

@@ -1,6 +1,9 @@
 import { need } from '../need.ts';
 import { lnGamma, stirlingRemainder } from './lnGamma.ts';
 
+/** A shape past this is a spike: the series no longer settles. */
+export const mostGammaShape = 100_000;
+
 /** Relative size below which another term or another step of the fraction changes nothing. */
 const negligible = 1e-17;
 
@@ -50,7 +53,7 @@ function upperByFraction(shape: number, x: number): number {
  * @example regularizedIncompleteGamma(2, 1) //=> 0.264241117657115
  */
 export function regularizedIncompleteGamma(shape: number, x: number): number {
-  need('regularizedIncompleteGamma', 'shape', shape, { above: 0, atMost: 100_000 });
+  need('regularizedIncompleteGamma', 'shape', shape, { above: 0, atMost: mostGammaShape });
   need('regularizedIncompleteGamma', 'x', x, { atLeast: 0 });
   if (x === 0) return 0;
   return x < shape + 1 ? lowerBySeries(shape, x) : 1 - upperByFraction(shape, x);
@@ -67,7 +70,7 @@ export function regularizedIncompleteGamma(shape: number, x: number): number {
  * @example upperRegularizedIncompleteGamma(1, 5) //=> 0.0067379469991
  */
 export function upperRegularizedIncompleteGamma(shape: number, x: number): number {
-  need('upperRegularizedIncompleteGamma', 'shape', shape, { above: 0, atMost: 100_000 });
+  need('upperRegularizedIncompleteGamma', 'shape', shape, { above: 0, atMost: mostGammaShape });
   need('upperRegularizedIncompleteGamma', 'x', x, { atLeast: 0 });
   if (x === 0) return 1;
   return x < shape + 1 ? 1 - lowerBySeries(shape, x) : upperByFraction(shape, x);

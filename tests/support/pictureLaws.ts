@@ -1,0 +1,58 @@
+import { expect, it } from 'vitest';
+import { runQuery } from '../../calculators/kit/cases.ts';
+import type { Calculator, Outcome } from '../../calculators/kit/define.ts';
+
+type Values = Outcome['values'];
+const numberOf = (values: Values, name: string): number => {
+  const value = values[name];
+  if (typeof value !== 'number') throw new RangeError(`the picture needs a number named ${name}`);
+  return value;
+};
+function columnOf(values: Values, rows: string, name: string): readonly number[] {
+  const list = values[rows];
+  return (Array.isArray(list) ? list : []).map((row: unknown) => {
+    const cell: unknown = typeof row === 'object' && row !== null ? new Map(Object.entries(row)).get(name) : undefined;
+    if (typeof cell !== 'number') throw new RangeError(`the picture needs a number named ${rows}.${name}`);
+    return cell;
+  });
+}
+const expectSum = (parts: readonly number[], whole: number): void =>
+  expect(Math.abs(parts.reduce((sum, part) => sum + part, 0) - whole)).toBeLessThanOrEqual(1e-6 * Math.max(1, Math.abs(whole)));
+
+/** What a picture draws in its example must fit together, so that no two of its names can be exchanged. */
+export function itDrawsWhatFits(calculator: Calculator): void {
+  const { picture } = calculator;
+  it('draws parts that fit together, and tells ranges upward', () => {
+    const { values, ranges } = runQuery(calculator, '');
+    for (const [of, says] of Object.entries(ranges)) {
+      const [, low, high] = /^(-?[\d,.]*\d)(?: \S+)? to (-?[\d,.]*\d)/.exec(says.replaceAll('−', '-')) ?? [];
+      const [one, other] = [low, high].map((text) => Number(text?.replaceAll(',', '')));
+      if (low !== undefined && high !== undefined) expect(one, `${of}: ${says}`).toBeLessThanOrEqual(other ?? Number.NaN);
+    }
+    const of = (name: string): number => numberOf(values, name);
+    switch (picture?.kind) {
+      case 'soilFace':
+        expectSum([of(picture.runsOff), of(picture.heldFirst), of(picture.soaksIn)], of(picture.rain));
+        break;
+      case 'shares':
+        expectSum(
+          picture.parts.map((part) => of(part.of)),
+          of(picture.whole),
+        );
+        break;
+      case 'groundProfile': {
+        expectSum([of(picture.has), of(picture.missing)], of(picture.holds));
+        expect(of(picture.mostRoots)).toBeLessThanOrEqual(of(picture.deepestRoot));
+        const thickness = columnOf(values, picture.rows, picture.thickness);
+        for (const [at, top] of columnOf(values, picture.rows, picture.top).entries()) expectSum(thickness.slice(0, at), top);
+        break;
+      }
+      case 'spans': {
+        const ends = columnOf(values, picture.rows, picture.to);
+        for (const [at, start] of columnOf(values, picture.rows, picture.from).entries()) expect(start).toBeLessThan(ends[at] ?? Number.NaN);
+        break;
+      }
+      default:
+    }
+  });
+}
