@@ -2,75 +2,14 @@ import type { ValuesOf } from '../../kit/inputs.ts';
 import { animalUnitMonthLb } from '../../math/herd/animalUnitMonthLb.ts';
 import { animalUnits } from '../../math/herd/animalUnits.ts';
 import { dailyIntakeLb } from '../../math/herd/dailyIntakeLb.ts';
+import { guidePercents, type HerdStock } from '../../math/herd/guidePercents.ts';
 import { herdAnimalUnits } from '../../math/herd/herdAnimalUnits.ts';
 import { monthRule } from '../../math/herd/monthRule.ts';
+import { isBreeding, type Stage, stageFromBirth } from '../../math/herd/stageFromBirth.ts';
 import { needThere } from '../../math/need.ts';
 import { sumOf } from '../../math/special/sumOf.ts';
-import { intake } from '../../tables/intake.ts';
 import { type Month, months } from '../../tables/months.ts';
 import type { inputs } from './inputs.ts';
-
-export type Stock = 'cow' | 'heifer' | 'bull' | 'growing' | 'calf' | 'ewe' | 'lamb' | 'doe' | 'horse';
-export type Stage = 'dry' | 'late' | 'nursing';
-export type Quality = 'poor' | 'fair' | 'good';
-/** Kinds whose appetite hangs on whether they carry or nurse young. */
-export const breeding = ['cow', 'heifer', 'ewe', 'doe', 'horse'] as const;
-
-export interface Percents {
-  readonly lowPercent: number;
-  readonly likelyPercent: number;
-  readonly highPercent: number;
-}
-type IntakeLine = (typeof intake)[number];
-
-function printed(animal: IntakeLine['animal'], stage: IntakeLine['stage'], quality: IntakeLine['quality'] = 'any'): Percents {
-  const found = intake.find((each) => each.animal === animal && each.stage === stage && each.quality === quality);
-  if (!found) throw new RangeError(`printed needs a line of the table, got ${animal}, ${stage}, ${quality}`);
-  const { lowPercent, likelyPercent, highPercent } = found;
-  return { lowPercent, likelyPercent, highPercent };
-}
-const named = { poor: 'low', fair: 'average', good: 'high' } as const;
-const ewe: Readonly<Record<Stage, Percents>> = {
-  dry: printed('sheep', 'ewe, maintenance'),
-  late: printed('sheep', 'ewe, late gestation'),
-  nursing: printed('sheep', 'ewe, nursing twins'),
-};
-
-/** What the printed guides say of one kind. A bull eats as a dry cow of his weight; cows and mares near birth as dry ones. */
-export function guidePercents(stock: Stock, stage: Stage, quality: Quality): Percents {
-  switch (stock) {
-    case 'cow':
-    case 'heifer':
-      return printed('beef-cow', stage === 'nursing' ? 'lactating' : 'dry', named[quality]);
-    case 'bull':
-      return printed('beef-cow', 'dry', named[quality]);
-    case 'growing':
-      return printed('growing-cattle', 'stocker');
-    case 'calf':
-      return printed('nursing-calf', 'forage beside milk');
-    case 'ewe':
-      return ewe[stage];
-    case 'lamb':
-      return printed('sheep', 'lamb, growing');
-    case 'doe':
-      // The line for ewes at rest is printed for does too.
-      return stage === 'dry' ? ewe.dry : printed('goat', 'doe');
-    case 'horse':
-      return printed('horse', stage === 'nursing' ? 'nursing mare' : 'maintenance');
-  }
-}
-
-/** Months that the young suckle, and months before birth in which she eats for it, by kind. */
-const suckling = { cow: 7, heifer: 7, horse: 6, ewe: 3, doe: 3 } as const;
-const heavy = { cow: 3, heifer: 3, horse: 3, ewe: 2, doe: 2 } as const;
-
-/** Stage from the month in which most of them give birth, 1 to 12. */
-export function stageFromBirth(stock: keyof typeof suckling, birthMonth: number, nowMonth: number): Stage {
-  const since = (nowMonth - birthMonth + 12) % 12;
-  if (since < suckling[stock]) return 'nursing';
-  return 12 - since <= heavy[stock] ? 'late' : 'dry';
-}
-export const isBreeding = (stock: Stock): stock is keyof typeof suckling => breeding.some((each) => each === stock);
 
 /** Trials found the two usual guides 14 to 17 percent out, one low and one high. */
 export const guideErrorPercent = 17;
@@ -104,8 +43,8 @@ function stageOf({ stageFrom, month }: Pick<Asked, 'stageFrom' | 'month'>, { sto
   if (!isBreeding(stock)) return 'none';
   return stageFrom === 'known' ? stage : stageFromBirth(stock, monthNumber(birthMonth), monthNumber(month));
 }
-const isCow = (stock: Stock): boolean => stock !== 'ewe' && stock !== 'lamb' && stock !== 'doe' && stock !== 'horse';
-const isSmall = (stock: Stock): boolean => stock === 'ewe' || stock === 'lamb' || stock === 'doe';
+const isCow = (stock: HerdStock): boolean => stock !== 'ewe' && stock !== 'lamb' && stock !== 'doe' && stock !== 'horse';
+const isSmall = (stock: HerdStock): boolean => stock === 'ewe' || stock === 'lamb' || stock === 'doe';
 
 /** Share of its weight that one of a line eats in a month, by the guides or as given. */
 function percentsOf({ stageFrom, intakeFrom, quality }: Asked, line: Line, month: Month) {
