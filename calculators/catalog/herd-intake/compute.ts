@@ -57,15 +57,11 @@ function yearOf(asked: Asked) {
   if (asked.stageFrom !== 'birth-month') return [];
   return monthKeys.map((inMonth, index) => {
     const lengthDays = needThere('yearOf', `days of ${inMonth}`, monthLengths[index]);
-    const inMonthLbPerDay = asked.herd.reduce(
-      (total, line) =>
-        total + dailyIntakeLb({ head: line.countHead, weightLb: line.weightLb, intakePercent: percentsOf(asked, line, inMonth).likelyPercent }),
-      0,
+    const inMonthLbPerDay = sumOf(asked.herd, (line) =>
+      dailyIntakeLb({ head: line.countHead, weightLb: line.weightLb, intakePercent: percentsOf(asked, line, inMonth).likelyPercent }),
     );
-    const nursingHead = asked.herd.reduce(
-      (total, line) => total + (stageOf({ stageFrom: asked.stageFrom, month: inMonth }, line) === 'nursing' ? line.countHead : 0),
-      0,
-    );
+    const isNursing = (line: Line): boolean => stageOf({ stageFrom: asked.stageFrom, month: inMonth }, line) === 'nursing';
+    const nursingHead = sumOf(asked.herd, (line) => (isNursing(line) ? line.countHead : 0));
     return { inMonth, nursingHead, lengthDays, inMonthLbPerDay, inMonthTon: (inMonthLbPerDay * lengthDays) / 2000 };
   });
 }
