@@ -10,7 +10,8 @@ const may: Readonly<Record<string, readonly string[]>> = {
   tables: [],
   units: [],
   kit: ['units'],
-  catalog: ['math', 'tables', 'kit', 'units', 'season'],
+  asks: ['math', 'tables', 'kit', 'units'],
+  catalog: ['math', 'tables', 'kit', 'units', 'asks', 'season'],
   season: ['math', 'tables'],
   ui: ['kit', 'units'],
   src: ['math', 'tables', 'kit', 'units', 'catalog', 'season', 'ui', 'content'],
@@ -19,7 +20,7 @@ const may: Readonly<Record<string, readonly string[]>> = {
 };
 /** The layer of a path: `kit`, or `catalog/storm-runoff`, since one calculator may not lean on another. */
 function layerOf(path: string): string | undefined {
-  const inside = /^calculators\/(math|tables|units|kit|season|ui|catalog\/[^/]+)\//.exec(path)?.[1];
+  const inside = /^calculators\/(math|tables|units|kit|asks|season|ui|catalog\/[^/]+)\//.exec(path)?.[1];
   if (inside !== undefined) return inside;
   if (/^calculators\/command(?:\.ts$|\/)/.test(path)) return 'src';
   return /^(src|content|tests)\//.exec(path)?.[1];
@@ -95,6 +96,10 @@ it.each([
   ['calculators/catalog/a/definition.ts', `const b = import.meta.glob('../../../content/local/*.json');`],
   ['calculators/catalog/a/definition.ts', `const b = import.meta.glob<{ c: (d: string) => void }>(['../b/*.ts', './x.ts']);`],
   ['calculators/season/a.ts', `import { b } from '../kit/state.ts';`],
+  ['calculators/season/a.ts', `import { b } from '../asks/stock.ts';`],
+  ['calculators/asks/a.ts', `import definition from '../catalog/storm-runoff/definition.ts';`],
+  ['calculators/kit/a.ts', `import { b } from '../asks/stock.ts';`],
+  ['calculators/ui/a.tsx', `import { b } from '../asks/stock.ts';`],
   ['calculators/ui/a.tsx', `import { b } from '../math/need.ts';`],
   ['calculators/ui/a.tsx', `type B = import('../catalog/b/definition.ts').B;`],
   ['calculators/command/a.ts', `import { b } from '../../tests/support/files.ts';`],
@@ -115,6 +120,8 @@ it.each([
     'calculators/catalog/a/cases.ts',
     `import { b } from '../../kit/cases.ts';\nimport { c } from './compute.ts';\nimport { d } from '../../season/day.ts';`,
   ],
+  ['calculators/asks/a.ts', `import { b } from '../kit/inputs.ts';\nimport { c } from '../math/need.ts';\nimport { d } from './stock.ts';`],
+  ['calculators/catalog/a/inputs.ts', `import { b } from '../../asks/stock.ts';`],
   ['calculators/command.ts', `import { b } from './kit/link.ts';\nimport { c } from './command/catalog.ts';`],
   ['src/a.ts', `const b = import.meta.glob('../calculators/catalog/*/definition.ts');`],
   ['content/guides/a.mdx', `The word import '../../tests/x.ts' in a sentence.`],
