@@ -121,7 +121,7 @@ export default defineCalculator({
     },
     {
       when: ({ eatenPercent, yieldMeans, yieldFrom }) => yieldFrom === 'survey' && yieldMeans !== 'above-stubble' && eatenPercent > 25,
-      say: 'The share eaten decides this count more than anything else, and nobody weighs it. On range 25 % is the usual figure. Higher shares come from pasture with rain and frequent moves; no trial here shows that grass stands them in a drought. Look at the count for the lower share before you keep more.',
+      say: 'The share eaten decides this count more than anything else. On range 25 % is the usual figure; higher shares come from pasture with rain, and no trial here shows that grass stands them in a drought. Go by the lower share.',
       source: 'white-b5036',
     },
     {

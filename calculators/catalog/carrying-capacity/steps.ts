@@ -100,7 +100,7 @@ export const steps: Working<All, Results> = [
     },
   }),
   tabulate('shares', {
-    says: 'The same with a share eaten 15 points lower and 15 points higher: nobody weighs that share. Heads to go are found as below.',
+    says: 'The same with a share 15 points lower and higher: nobody weighs it.',
     onlyWhen: ({ yieldFrom }) => yieldFrom === 'survey',
     source: 'common practice',
     formulas: {
