@@ -10,11 +10,10 @@ import { itObeysTheLaws } from '../support/definitionLaws.ts';
 import { itIsWellDeclared } from '../support/definitionShape.ts';
 import { itHoldsItsEdges } from '../support/edgeLaws.ts';
 import { root } from '../support/files.ts';
+import { isWanted } from '../support/mutated.ts';
 import { itDrawsWhatFits } from '../support/pictureLaws.ts';
 
 const catalog = join(root, 'calculators/catalog');
-/** All of them, unless one folder is being mutated. */
-const isWanted = (folder: string): boolean => !process.env['MUTATED']?.startsWith('catalog/') || process.env['MUTATED'] === `catalog/${folder}`;
 const load = async <T>(folder: string, file: string): Promise<T> => (await import(join(catalog, folder, file))).default;
 const all: readonly { readonly folder: string; readonly calculator: Calculator; readonly cases: CaseList; readonly edges: EdgeList | undefined }[] =
   await Promise.all(

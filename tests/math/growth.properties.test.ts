@@ -95,6 +95,14 @@ describe('the sward day by day', () => {
       }),
     );
   });
+  it('has no more room than the ceiling leaves above what is dead', () => {
+    // Of 4,000 lb 1,000 are dead: 2,900 green can gain 100 at most, 3,000 nothing.
+    const day = { deadLbPerAc: 1000, ceilingLbPerAc: 4000, ratePerDay: 1, response: 1, senescenceShare: 0, weatheringShare: 0 };
+    const { grownLbPerAc } = swardDay({ ...day, greenLbPerAc: 2900 });
+    expect(grownLbPerAc).toBeGreaterThan(0);
+    expect(grownLbPerAc).toBeLessThan(100);
+    expect(swardDay({ ...day, greenLbPerAc: 3000 }).grownLbPerAc).toBe(0);
+  });
   it('peaks at the yield that it was fitted to', () => {
     const responses = Array.from({ length: 365 }, (_, index) => Math.max(0, Math.sin((Math.PI * (index - 90)) / 180)));
     fc.assert(

@@ -45,6 +45,17 @@ export function itDrawsWhatFits(calculator: Calculator): void {
         expect(of(picture.mostRoots)).toBeLessThanOrEqual(of(picture.deepestRoot));
         const thickness = columnOf(values, picture.rows, picture.thickness);
         for (const [at, top] of columnOf(values, picture.rows, picture.top).entries()) expectSum(thickness.slice(0, at), top);
+        // No fuller than its fullest layer, no drier than its driest.
+        const filled = columnOf(values, picture.rows, picture.filledPercent);
+        const hasPercent = (100 * of(picture.has)) / of(picture.holds);
+        expect(hasPercent).toBeGreaterThanOrEqual(Math.min(...filled));
+        expect(hasPercent).toBeLessThanOrEqual(Math.max(...filled));
+        break;
+      }
+      case 'lines': {
+        const { behind } = picture;
+        // On the same axis: each of the curves behind has the days that the curves before it have.
+        if (behind) expect(new Set(columnOf(values, behind.rows, behind.x))).toEqual(new Set(columnOf(values, picture.rows, picture.x)));
         break;
       }
       case 'spans': {
