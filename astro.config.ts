@@ -7,7 +7,7 @@ import remarkMath from 'remark-math';
 import { afterBuild } from './src/integrations/afterBuild.ts';
 import { baseLinks } from './src/integrations/baseLinks.ts';
 import { markTerms } from './src/integrations/markTerms.ts';
-import { katexWoff2Only, noModulePreload } from './src/integrations/vitePlugins.ts';
+import { katexWoff2Only, leanDefinitions, noModulePreload } from './src/integrations/vitePlugins.ts';
 import { wideTables } from './src/integrations/wideTables.ts';
 
 // HOLDWATER_BASE: the folder under which a copy is served. HOLDWATER_OUT: where the built site goes.
@@ -36,7 +36,7 @@ export default defineConfig({
     }),
   },
   // `assetsInlineLimit`: a font inlined as data: would be blocked by `font-src 'self'`.
-  vite: { build: { assetsInlineLimit: 0 }, plugins: [katexWoff2Only, noModulePreload] },
+  vite: { build: { assetsInlineLimit: 0 }, plugins: [katexWoff2Only, leanDefinitions, noModulePreload] },
   integrations: [mdx(), preact(), afterBuild()],
   security: {
     csp: {

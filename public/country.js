@@ -6,7 +6,7 @@
     document.documentElement.dataset.country = picked;
     const sheet = new CSSStyleSheet();
     sheet.replaceSync(
-      `[data-local]:not([data-local="${picked}"]){display:none}[data-local="${picked}"]::details-content{content-visibility:visible}`,
+      `[data-local]:not([data-local="${picked}"]){display:none}[data-local="${picked}"]::details-content,[data-local-all]::details-content{content-visibility:visible}`,
     );
     document.adoptedStyleSheets = [sheet];
   } catch {

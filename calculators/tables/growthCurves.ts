@@ -11,18 +11,18 @@ export interface GrowthCurve {
 export const growthCurves = [
   {
     curve: 'nd0002',
-    name: 'Cool-season grass, North Dakota (ND0002)',
+    name: 'Cool-season grass, North Dakota',
     percent: [0, 0, 0, 5, 40, 35, 10, 5, 5, 0, 0, 0],
     source: 'nrcs-g058cy500nd',
-    where: 'Growth curve ND0002',
+    where: 'Growth curve',
     seen: 'print',
   },
   {
     curve: 'co6707',
-    name: 'Warm-season dominant, upland fine, eastern Colorado (CO6707)',
+    name: 'Warm-season dominant, upland fine, eastern Colorado',
     percent: [0, 0, 0, 3, 20, 45, 20, 10, 2, 0, 0, 0],
     source: 'nrcs-colorado-curves',
-    where: 'Curve CO6707, file copy 1338562, p. 50',
+    where: 'Upland fine, eastern Colorado, file copy 1338562, p. 50',
     seen: 'transcription',
   },
   {

@@ -88,8 +88,8 @@ export const hazards: TableGroup = {
     }),
     tableOf({
       slug: 'deadly-nitrate',
-      title: 'Nitrate in a day that is near the least that kills',
-      says: 'What research prints for cattle, as it counts it and as nitrate nitrogen, grams for 100 lb of the animal.',
+      title: 'Nitrate in a day near the least that kills',
+      says: 'What research prints for cattle, in grams for each 100 lb of the animal: in the form each source counts, and as nitrate nitrogen.',
       trap: 'Potassium nitrate, nitrate and nitrate nitrogen are three numbers for one thing. A page that mixes them up is seven times off.',
       caution: `None of these is a ceiling to feed up to: few animals were tried, and feed that is eaten fast kills with less. ${never} Ask a veterinarian.`,
       searchWords: ['lethal dose', 'nitrate poisoning', 'how much nitrate kills a cow', 'potassium nitrate'],
@@ -101,7 +101,7 @@ export const hazards: TableGroup = {
       name: ({ about }) => about,
       origin: (entry) => entry,
       columns: [
-        { key: 'as-printed', label: 'As it counts, grams for 100 lb', of: ({ gPerCwt }) => toTenths(gPerCwt) },
+        { key: 'as-printed', label: 'In its own form, grams for 100 lb', of: ({ gPerCwt }) => toTenths(gPerCwt) },
         { key: 'nitrogen', label: 'As nitrate nitrogen, grams for 100 lb', of: nitrogenGPerCwt },
       ],
     }),
@@ -109,7 +109,7 @@ export const hazards: TableGroup = {
       slug: 'nitrate-in-water',
       title: 'Nitrate in stock water: what universities say',
       says: 'Classes for nitrate nitrogen in water, in the words of each publication.',
-      trap: 'The lists lie far apart. A slip may report nitrate instead of nitrate nitrogen, which is a larger number for the same water.',
+      trap: 'The lists differ widely. A slip may report nitrate instead of nitrate nitrogen, which is a larger number for the same water.',
       caution: `Nitrate kills within hours, and feed adds to water. ${never} Go by the strictest list and ask a veterinarian.`,
       searchWords: ['nitrate', 'water test', 'well water', 'NO3-N', 'livestock water quality'],
       file: 'feedHazards',

@@ -1,3 +1,5 @@
+import { type HTMLElement, parse } from 'node-html-parser';
+
 const colours = new Set(['none', 'inherit', 'currentColor']);
 const tokens = ['ink', 'muted', 'sod', 'rain', 'clay', 'straw', 'soil-a', 'soil-b', 'soil-c', 'line', 'paper', 'tint'];
 for (const token of tokens) colours.add(`var(--${token})`);
@@ -6,46 +8,50 @@ for (const token of tokens) colours.add(`var(--${token})`);
 const phoneUnits = 390;
 const leastTextUnits = 15;
 
-const forbidden: readonly (readonly [RegExp, string])[] = [
-  [/<(script|style|foreignObject|image|use|a|animate\w*|set)\b/i, 'element'],
-  [/\s(id|class|href|xlink:href|on\w+)\s*=/i, 'attribute'],
-  [/url\(|@import|javascript:/i, 'address'],
-];
+const elements = new Set(['script', 'style', 'foreignobject', 'image', 'use', 'a', 'set']);
+const attributes = /^(id|class|href|xlink:href|on\w+)$/i;
+const addresses = /url\(|@import|javascript:/i;
+const colouring = new Set(['fill', 'stroke', 'color', 'stop-color']);
 
-const attribute = (tag: string, name: string): string | undefined => new RegExp(`\\s${name}="([^"]*)"`).exec(tag)?.[1];
+/** The drawing's one `svg` element, without comments. */
+const elementOf = (file: string): HTMLElement | null => parse(file).querySelector('svg');
 
-const valuesOf = (svg: string, names: string): readonly string[] => [
-  ...[...svg.matchAll(new RegExp(`\\s(?:${names})="([^"]*)"`, 'g'))].map((found) => found[1] ?? ''),
-  ...[...svg.matchAll(/\sstyle="([^"]*)"/g)].flatMap((style) =>
-    [...(style[1] ?? '').matchAll(new RegExp(`(?:^|;)\\s*(?:${names})\\s*:\\s*([^;]+)`, 'g'))].map((found) => (found[1] ?? '').trim()),
-  ),
-];
+/** What an element is drawn by, whether it stands in an attribute of its own or in a style. */
+const propertiesOf = (element: HTMLElement): readonly (readonly [string, string])[] =>
+  Object.entries(element.attributes).flatMap(([name, value]) =>
+    name === 'style'
+      ? value.split(';').map((property) => {
+          const [of = '', ...is] = property.split(':');
+          return [of.trim(), is.join(':').trim()] as const;
+        })
+      : [[name, value] as const],
+  );
 
-/** The drawing without what stands before and after its one `svg` element, and without comments. */
-const elementOf = (file: string): string => /<svg\b[\s\S]*<\/svg>/.exec(file.replace(/<!--[\s\S]*?-->/g, ''))?.[0] ?? '';
+function problemsOf(element: HTMLElement, width: number): readonly string[] {
+  const name = element.tagName.toLowerCase();
+  const problems: string[] = [];
+  if (elements.has(name) || name.startsWith('animate')) problems.push(`element not allowed: ${name}`);
+  for (const [attribute, value] of Object.entries(element.attributes)) {
+    if (attributes.test(attribute)) problems.push(`attribute not allowed: ${attribute}`);
+    if (addresses.test(value)) problems.push(`address not allowed: ${value}`);
+  }
+  for (const [property, value] of propertiesOf(element)) {
+    if (colouring.has(property) && !colours.has(value)) problems.push(`colour not of the page: ${value}`);
+    const units = Number.parseFloat(value);
+    if (property === 'font-size' && (!/^[\d.]+(px)?$/.test(value) || (units / width) * phoneUnits < leastTextUnits)) {
+      problems.push(`text too small for a phone: ${value}`);
+    }
+  }
+  return problems;
+}
 
 /** What keeps a drawing from being set into a page: it must be still, take its colours from the page, and be read on a phone. */
 export function drawingProblems(file: string): readonly string[] {
   const svg = elementOf(file);
-  const root = /^<svg\b[^>]*>/.exec(svg)?.[0] ?? '';
-  const viewBox =
-    attribute(root, 'viewBox')
-      ?.split(/[\s,]+/)
-      .map(Number) ?? [];
-  const [, , width = Number.NaN, height = Number.NaN] = viewBox;
-  const problems: string[] = [];
-  if (!(width > 0 && height > 0)) problems.push('needs one svg element with a viewBox');
-  if (/\s(width|height|style)="/.test(root)) problems.push('the svg element has a size or a style of its own');
-  for (const [pattern, kind] of forbidden) {
-    const found = pattern.exec(svg)?.[0].trim();
-    if (found !== undefined) problems.push(`${kind} not allowed: ${found}`);
-  }
-  for (const colour of valuesOf(svg, 'fill|stroke|color|stop-color')) if (!colours.has(colour)) problems.push(`colour not of the page: ${colour}`);
-  for (const size of valuesOf(svg, 'font-size')) {
-    const units = Number.parseFloat(size);
-    if (!/^[\d.]+(px)?$/.test(size) || (units / width) * phoneUnits < leastTextUnits) problems.push(`text too small for a phone: ${size}`);
-  }
-  return problems;
+  const [, , width = Number.NaN, height = Number.NaN] = (svg?.getAttribute('viewBox') ?? '').split(/[\s,]+/).map(Number);
+  if (!svg || !(width > 0 && height > 0)) return ['needs one svg element with a viewBox'];
+  const own = ['width', 'height', 'style'].some((name) => svg.hasAttribute(name)) ? ['the svg element has a size or a style of its own'] : [];
+  return [...own, ...[svg, ...svg.querySelectorAll('*')].flatMap((element) => problemsOf(element, width))];
 }
 
 /**
@@ -57,5 +63,5 @@ export function drawingIn(name: string, file: string | undefined, says: string):
   const problems = drawingProblems(file);
   if (problems.length > 0) throw new Error(`content/drawings/${name}.svg: ${problems.join('; ')}`);
   const label = says.replaceAll('&', '&amp;').replaceAll('"', '&quot;').replaceAll('<', '&lt;');
-  return elementOf(file).replace(/^<svg\b/, `<svg class="drawing" role="img" aria-label="${label}"`);
+  return String(elementOf(file)).replace(/^<svg\b/, `<svg class="drawing" role="img" aria-label="${label}"`);
 }

@@ -1,5 +1,6 @@
 import { fileURLToPath } from 'node:url';
 import type { AstroIntegration } from 'astro';
+import { parsedPages } from './builtFiles.ts';
 import { dropUnused } from './dropUnused.ts';
 import { indexPages } from './indexPages.ts';
 import { subsetFonts } from './subsetFonts.ts';
@@ -12,8 +13,9 @@ export const afterBuild = (): AstroIntegration => ({
     'astro:build:done': async ({ dir, logger }) => {
       const root = fileURLToPath(dir);
       const unused = dropUnused(root);
-      await subsetFonts(root);
-      const entries = await indexPages(root);
+      const pages = parsedPages(root);
+      await subsetFonts(root, pages);
+      const entries = indexPages(root, pages);
       const keptBytes = writeWorker(root);
       logger.info(`${unused.length} unused files dropped, ${entries} pages and sources indexed, ${Math.round(keptBytes / 1000)} kB kept offline`);
     },

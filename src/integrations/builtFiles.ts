@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join, relative, sep } from 'node:path';
+import { type HTMLElement, parse } from 'node-html-parser';
 
 /** Paths of a built site, from its root, in one order on every machine. */
 export const builtFiles = (root: string): readonly string[] =>
@@ -9,3 +10,11 @@ export const builtFiles = (root: string): readonly string[] =>
     .sort();
 
 export const readText = (root: string, file: string): string => readFileSync(join(root, file), 'utf8');
+
+/** The pages of a built site, read once for all that look through them. */
+export const parsedPages = (root: string): ReadonlyMap<string, HTMLElement> =>
+  new Map(
+    builtFiles(root)
+      .filter((file) => file.endsWith('.html'))
+      .map((file) => [file, parse(readText(root, file))]),
+  );

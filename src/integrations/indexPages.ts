@@ -1,99 +1,155 @@
-import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import * as pagefind from 'pagefind';
-import { type Line, linesFile, type SearchRecord } from '../search/records.ts';
-import { canonicalWords, tellingWords, wholeName } from '../search/words.ts';
-import { builtFiles } from './builtFiles.ts';
+import type { HTMLElement } from 'node-html-parser';
+import asked from '../../content/search/asked.json' with { type: 'json' };
+import { pack } from '../search/packed.ts';
+import { bestFit, citationsFile, type Line, type SearchIndex, type SearchRecord } from '../search/records.ts';
+import { pairsIn, tellingStems, tellingTokens, wholeName } from '../search/words.ts';
 import { searchRecords } from './searchRecords.ts';
 
-/** A word of the running text leads to the records that use it most. Leading to all that ever use it would tell none of them apart and make the index twice as heavy. */
-const mostRecordsOfWord = 2;
+/** How people ask for a page, in their own words. */
+const askedBy: Readonly<Record<string, readonly string[]>> = asked;
 
-/** A place on a page is short enough to be kept whole: it has no other words to be found by. */
-const isShort = ({ url }: SearchRecord): boolean => url.includes('#');
+/** How much a word tells of a record by where it stands. */
+const fieldWeights = { title: 15, question: 5, words: 7, asked: 6, heading: 3, lead: 3, text: 4, choices: 0.5 };
+/** Of a name longer than this each word tells less. */
+const shortName = 2;
+/** What makes half of the best fit. */
+const halfFit = 24;
+/** How often a word must stand among names, or in a text of middling length, to count half of what it can there. */
+const halfNames = 0.5;
+const halfText = 2.5;
+/** A word that stands only in running text leads to the records that use it most: to lead to all that ever use it would tell none of them apart. */
+const weakFit = 2;
+const mostOfWeak = 4;
+/** A word leads to the places on a page that use it most, but not for standing there once or twice. */
+const mostPlaces = 2;
+const leastUses = 3;
+const headingUses = 10;
 
-/** For each record the words of its running text that lead to it. */
-function leadingWords(records: readonly SearchRecord[]): ReadonlyMap<SearchRecord, ReadonlySet<string>> {
-  const words = new Map(records.map((record) => [record, new Set<string>()]));
-  const uses = records
-    .filter((record) => !isShort(record))
-    .flatMap((record) => {
-      const all = record.parts.flatMap(({ text }) => canonicalWords(text));
-      return [...Map.groupBy(all, (word) => word)].map(([word, { length: count }]) => ({ record, word, count }));
-    });
-  for (const [word, users] of Map.groupBy(uses, (use) => use.word)) {
-    for (const { record } of users.toSorted((one, other) => other.count - one.count).slice(0, mostRecordsOfWord)) words.get(record)?.add(word);
+const counted = (words: readonly string[]): ReadonlyMap<string, number> =>
+  new Map([...Map.groupBy(words, (word) => word)].map(([word, { length }]) => [word, length]));
+
+/** How well each word of a record fits it, from 1 to `bestFit`. */
+function fitsOf(record: SearchRecord, middleLength: number): ReadonlyMap<string, number> {
+  const weights = new Map<string, number>();
+  const add = (words: Iterable<string>, weight: number): void => {
+    for (const word of new Set(words)) weights.set(word, (weights.get(word) ?? 0) + weight);
+  };
+  const addCounted = (words: readonly string[], weight: number, half: number): void => {
+    for (const [word, count] of counted(words)) add([word], (weight * count) / (count + half));
+  };
+  // One phrase that has the word counts in full.
+  const addPhrases = (phrases: readonly (readonly string[])[], weight: number): void =>
+    addCounted(
+      phrases.flatMap((phrase) => [...new Set(phrase)]),
+      weight * (1 + halfNames),
+      halfNames,
+    );
+  const addNames = (names: readonly string[], weight: number): void => {
+    const phrases = names.map(tellingStems);
+    addPhrases(phrases, weight);
+    add(phrases.flatMap(pairsIn), weight);
+  };
+  const title = tellingStems(record.title);
+  add(title, (fieldWeights.title * shortName) / Math.max(shortName, title.length));
+  add(pairsIn(title), fieldWeights.title);
+  addNames([record.question ?? ''], fieldWeights.question);
+  addNames(record.words, fieldWeights.words);
+  addPhrases((askedBy[record.url] ?? []).map(tellingStems), fieldWeights.asked);
+  if (record.kind !== 'source') {
+    const headings = record.parts.map((part) => part.title);
+    const text = record.parts.flatMap((part) => tellingStems(part.text));
+    add(tellingStems(record.lead), fieldWeights.lead);
+    add(tellingStems(record.choices ?? ''), fieldWeights.choices);
+    addNames(headings, fieldWeights.heading);
+    addCounted(text, fieldWeights.text, halfText * Math.max(1, text.length / middleLength));
   }
-  return words;
+  return new Map([
+    ...[...weights].map(([word, weight]) => [word, Math.max(1, Math.round((bestFit * weight) / (weight + halfFit)))] as const),
+    ...record.names.map((name) => [wholeName(name), bestFit] as const),
+  ]);
 }
 
-const escaped = (text: string): string => text.replaceAll('&', '&amp;').replaceAll('"', '&quot;').replaceAll('<', '&lt;');
-const weighed = (weight: number, words: readonly string[]): string =>
-  words.length > 0 ? `<p data-pagefind-weight="${weight}">${escaped(words.join(' '))}</p>` : '';
-
-/** A record as the index takes it: its names in full, its running text as bare words, each once. */
-function pageOf(record: SearchRecord, leading: ReadonlySet<string> = new Set()): string {
-  const { kind, title, lead, question = '', words, names = [], parts } = record;
-  const told = new Set(canonicalWords([title, question, words].join('. ')));
-  const leadWords = kind === 'source' ? [] : tellingWords(lead).filter((word) => !told.has(word));
-  for (const word of leadWords) told.add(word);
-  const sections = parts.map(({ anchor, title: heading, text }) => {
-    const fresh = tellingWords(text).filter((word) => (isShort(record) || leading.has(word)) && !told.has(word));
-    for (const word of fresh) told.add(word);
-    // A link into the page is called by the heading as it reads; what it is also called by comes after.
-    const read = new Set(heading.toLowerCase().split(/[^\p{L}\p{N}]+/u));
-    const others = canonicalWords(heading).filter((word) => !read.has(word));
-    const head = anchor === undefined ? '' : `<h2 id="${anchor}" data-pagefind-weight="4">${escaped(heading)}</h2>`;
-    return `${head}${weighed(4, others)}<p>${escaped(fresh.join(' '))}</p>`;
-  });
-  return [
-    '<!doctype html><html lang="en"><body data-pagefind-body>',
-    `<i data-pagefind-filter="kind[data-is]" data-is="${kind}"></i>`,
-    weighed(10, canonicalWords(title)),
-    weighed(8, canonicalWords(`${question}. ${words}`)),
-    weighed(1, [...new Set(names.map(wholeName))]),
-    weighed(3, leadWords),
-    ...sections,
-    '</body></html>',
-  ].join('\n');
+/** For each word of a record the places that use it most, by their number. */
+function placesOf({ parts }: SearchRecord): ReadonlyMap<string, readonly number[]> {
+  const uses = parts
+    .filter(({ anchor }) => anchor !== undefined)
+    .flatMap(({ title, text }, place) => {
+      const words = [...tellingStems(title).flatMap((word) => Array<string>(headingUses).fill(word)), ...tellingStems(text)];
+      return [...counted(words)].map(([word, count]) => ({ word, place, count }));
+    })
+    .filter(({ count }) => count >= leastUses);
+  return new Map(
+    [...Map.groupBy(uses, ({ word }) => word)].map(([word, users]) => [
+      word,
+      users
+        .toSorted((one, other) => other.count - one.count)
+        .slice(0, mostPlaces)
+        .map(({ place }) => place)
+        .sort((one, other) => one - other),
+    ]),
+  );
 }
 
-/** The words that things are called by: what a misspelled word is held against. */
-const namingWords = (records: readonly SearchRecord[]): readonly string[] => {
-  const names = records
-    .filter(({ kind }) => kind !== 'source')
-    .flatMap(({ title, question = '', words, parts }) => [title, question, words, ...parts.map((part) => part.title)]);
-  return [...new Set(tellingWords(names.join('. ')))].sort();
+/** Of the records that a word leads to, those that it is no mere mention in; mentions where there are few others. */
+function led(list: readonly (readonly [number, number])[]): readonly (readonly [number, number])[] {
+  const weak = list.filter(([, fit]) => fit <= weakFit).toSorted(([, one], [, other]) => other - one);
+  const left = new Set(weak.slice(Math.max(0, mostOfWeak - (list.length - weak.length))));
+  return list.filter((each) => !left.has(each));
+}
+
+const lineOf = ({ url, kind, title, lead, question, parts }: SearchRecord): Line => {
+  const places = parts.flatMap((part): readonly (readonly [string, string])[] => (part.anchor === undefined ? [] : [[part.anchor, part.title]]));
+  return {
+    url,
+    kind,
+    title,
+    lead: kind === 'source' ? '' : lead,
+    ...(question === undefined ? {} : { question }),
+    ...(kind === 'guide' ? { places } : {}),
+  };
 };
 
-/** What stands in a line of the results, apart from the index: it would index these texts a second time. */
-function writeLines(folder: string, records: readonly SearchRecord[]): void {
-  mkdirSync(folder);
-  for (const [name, group] of Map.groupBy(records, ({ kind, url }) => linesFile(kind, url))) {
-    const lines = group.map(({ url, title, lead, question }): readonly [string, Line] => [
-      url,
-      question === undefined ? { title, lead } : { title, lead, question },
-    ]);
-    writeFileSync(join(folder, `${name}.json`), JSON.stringify(Object.fromEntries(lines)));
-  }
+/** The index of everything that can be found. */
+export function buildIndex(records: readonly SearchRecord[]): SearchIndex {
+  const lengths = records.map(({ parts }) => parts.reduce((sum, { text }) => sum + tellingStems(text).length, 0)).filter((length) => length > 0);
+  const middleLength = lengths.reduce((sum, length) => sum + length, 0) / lengths.length;
+  const words = new Map<string, [number, number][]>();
+  const places = new Map<string, [number, number][]>();
+  const append = (lists: Map<string, [number, number][]>, word: string, line: number, mark: number): void => {
+    const list = lists.get(word);
+    if (list) list.push([line, mark]);
+    else lists.set(word, [[line, mark]]);
+  };
+  records.forEach((record, line) => {
+    for (const [word, fit] of fitsOf(record, middleLength)) append(words, word, line, fit);
+    if (record.kind !== 'guide') return;
+    for (const [word, numbers] of placesOf(record)) for (const place of numbers) append(places, word, line, place);
+  });
+  const names = records
+    .filter(({ kind }) => kind !== 'source')
+    .flatMap((record) => [record.title, record.question ?? '', ...record.words, ...record.parts.map(({ title }) => title)]);
+  return {
+    lines: records.map(lineOf),
+    asked: records.flatMap(({ url }, line) => (askedBy[url] ?? []).map((question) => [line, question] as const)),
+    words: pack(new Map([...words].map(([word, list]) => [word, led(list)]))),
+    places: pack(places),
+    naming: [...new Set(names.flatMap(tellingTokens))].filter((word) => !/\d/.test(word)).sort(),
+  };
 }
 
 /** Writes the search index into the built site; returns the number of entries. */
-export async function indexPages(root: string): Promise<number> {
-  const { index, errors } = await pagefind.createIndex({ forceLanguage: 'en' });
-  if (!index) throw new Error(errors.join('\n'));
-  const records = searchRecords(root);
-  const leading = leadingWords(records);
-  const problems: string[] = [];
-  for (const record of records) problems.push(...(await index.addHTMLFile({ url: record.url, content: pageOf(record, leading.get(record)) })).errors);
-  if (problems.length > 0) throw new Error(problems.join('\n'));
-  await index.writeFiles({ outputPath: join(root, 'pagefind') });
-  await pagefind.close();
-  writeLines(join(root, 'pagefind/lines'), records);
-  writeFileSync(join(root, 'pagefind/words.json'), JSON.stringify(namingWords(records)));
-  // Search screens that it brings along, a second thread that we do without, and a reader for languages that this site is not written in.
-  for (const file of builtFiles(root)) {
-    if (/^pagefind\/(pagefind-(ui|modular-ui|component-ui|highlight|worker)\.(js|css)|wasm\.unknown\.pagefind)$/.test(file)) rmSync(join(root, file));
+export function indexPages(root: string, pages: ReadonlyMap<string, HTMLElement>): number {
+  const records = searchRecords(pages);
+  const folder = join(root, 'search');
+  mkdirSync(folder, { recursive: true });
+  writeFileSync(join(folder, 'index.json'), JSON.stringify(buildIndex(records)));
+  for (const [file, sources] of Map.groupBy(
+    records.filter(({ kind }) => kind === 'source'),
+    ({ url }) => citationsFile(url),
+  )) {
+    writeFileSync(join(root, file), JSON.stringify(Object.fromEntries(sources.map(({ url, lead }) => [url, lead]))));
   }
   return records.length;
 }

@@ -1,103 +1,93 @@
+import { HTMLElement, type Node } from 'node-html-parser';
 import { anchorOf, glossary } from '../guides/glossary.ts';
 import { isKind, type SearchRecord } from '../search/records.ts';
-import { builtFiles, readText } from './builtFiles.ts';
 
-const decoded = (html: string): string =>
-  html
-    .replaceAll('&#39;', "'")
-    .replaceAll('&#x27;', "'")
-    .replaceAll('&quot;', '"')
-    .replaceAll('&lt;', '<')
-    .replaceAll('&gt;', '>')
-    .replaceAll('&amp;', '&');
-const plain = (html: string): string =>
-  decoded(html.replace(/<[^>]*>/g, ' '))
-    .replace(/\s+/g, ' ')
-    .trim();
-
-/** A page without the elements that start so: from each opening tag to the end tag that belongs to it. */
-function without(html: string, opening: RegExp): string {
-  let rest = html;
-  for (let start = opening.exec(rest); start; start = opening.exec(rest)) {
-    const tags = new RegExp(`<(/?)${start[1]}\\b[^>]*>`, 'g');
-    tags.lastIndex = start.index;
-    let depth = 0;
-    let end = rest.length;
-    for (let tag = tags.exec(rest); tag; tag = tags.exec(rest)) {
-      depth += tag[1] === '/' ? -1 : 1;
-      if (depth > 0) continue;
-      end = tags.lastIndex;
-      break;
-    }
-    rest = `${rest.slice(0, start.index)} ${rest.slice(end)}`;
-  }
-  return rest;
-}
 /** Forms, folded notes, formulas, citations and lists that only lead elsewhere would find every page for every word. */
-const leftOut = [
-  /<(\w+)\b[^>]*\sdata-not-searched\b[^>]*>/,
-  /<(\w+)\b[^>]*\sclass="(?:katex|cite|references|contents|used|ways|letters|guide-end|reference-files)\b[^>]*>/,
-  /<(svg|script|style|noscript)\b[^>]*>/,
-];
+const leftOut =
+  '[data-not-searched], .katex, .cite, .references, .contents, .used, .ways, .letters, .guide-end, .reference-files, svg, script, style, noscript';
 
-const attribute = (html: string, name: string): string | undefined => {
-  const found = new RegExp(`^<main\\b[^>]*\\sdata-${name}="([^"]*)"`).exec(html)?.[1];
-  return found === undefined ? undefined : decoded(found);
-};
+/** What a form asks, and what can be chosen there. */
+const asked = 'label, legend, option';
+
+/** The pieces of text under some nodes, in reading order. */
+const piecesOf = (nodes: readonly Node[]): readonly string[] =>
+  nodes.flatMap((node) => (node instanceof HTMLElement ? piecesOf(node.childNodes) : [node.text]));
+const textOf = (...nodes: readonly Node[]): string => piecesOf(nodes).join(' ').replace(/\s+/g, ' ').trim();
+
 const required = (text: string | undefined, what: string): string => {
   if (text === undefined || text === '') throw new Error(`search: no ${what}`);
   return text;
 };
 
+interface Part {
+  readonly anchor?: string | undefined;
+  readonly title: string;
+  readonly texts: Node[];
+  readonly tables: HTMLElement[];
+}
 /** A page cut at the headings that have an anchor; its beginning has no heading. */
-const partsOf = (html: string): SearchRecord['parts'] =>
-  html.split(/(?=<h2\b[^>]*\sid=")/).map((part) => {
-    const [, anchor, title = ''] = /^<h2\b[^>]*\sid="([^"]+)"[^>]*>(.*?)<\/h2>/s.exec(part) ?? [];
-    return { anchor, title: plain(title), text: part.replace(/^<h2\b.*?<\/h2>/s, '') };
+function partsOf(main: HTMLElement): readonly Part[] {
+  const parts: [Part, ...Part[]] = [{ title: '', texts: [], tables: [] }];
+  const walk = (node: Node): void => {
+    const part = parts.at(-1) ?? parts[0];
+    if (!(node instanceof HTMLElement)) part.texts.push(node);
+    else if (node.tagName === 'H2' && node.id !== '') parts.push({ anchor: node.id, title: textOf(node), texts: [], tables: [] });
+    else {
+      if (node.tagName === 'TABLE') part.tables.push(node);
+      node.childNodes.forEach(walk);
+    }
+  };
+  main.childNodes.forEach(walk);
+  return parts;
+}
+
+/** A published table has a page of its own; a guide's own tables are found where they stand, one for each heading. */
+const tablesOf = (url: string, title: string, parts: readonly Part[]): readonly SearchRecord[] =>
+  parts.flatMap(({ anchor, title: heading, tables }) => {
+    const table = tables.find(({ classList }) => !classList.contains('reference-table'));
+    if (anchor === undefined || !table) return [];
+    const name = `${title}: ${heading}`;
+    return [
+      {
+        url: `${url}#${anchor}`,
+        kind: 'table',
+        title: name,
+        names: [name],
+        lead: table
+          .querySelectorAll('th')
+          .map((cell) => textOf(cell))
+          .join(', '),
+        words: [],
+        parts: [{ title: '', text: textOf(table) }],
+      } as const,
+    ];
   });
 
-const cellsOf = (row: string): readonly string[] => [...row.matchAll(/<th\b[^>]*>(.*?)<\/th>/gs)].map(([, cell = '']) => plain(cell));
-
-function recordsOfPage(root: string, file: string): readonly SearchRecord[] {
-  const html = readText(root, file);
-  const main = /<main\b.*<\/main>/s.exec(html)?.[0] ?? '';
-  const kind = attribute(main, 'kind');
-  if (!isKind(kind)) return [];
+/** Takes out of the page what is not to be searched. */
+function recordsOfPage(file: string, read: HTMLElement): readonly SearchRecord[] {
+  const main = read.querySelector('main');
+  const kind = main?.getAttribute('data-kind');
+  if (!main || !isKind(kind)) return [];
+  const head = main.querySelector('h1');
   const url = `/${file.replace(/index\.html$/, '')}`;
-  const title = required(plain(/<h1\b[^>]*>(.*?)<\/h1>/s.exec(main)?.[1] ?? ''), `title in ${file}`);
-  const question = attribute(main, 'question');
-  const body = leftOut.reduce(without, main.replace(/<h1\b.*?<\/h1>/s, ' '));
-  const parts = partsOf(body);
+  const title = required(head ? textOf(head) : undefined, `title in ${file}`);
+  const question = main.getAttribute('data-question');
+  const choices = textOf(...main.querySelectorAll(asked));
+  for (const element of [...main.querySelectorAll(leftOut), ...(head ? [head] : [])]) element.remove();
+  const parts = partsOf(main);
   const page: SearchRecord = {
     url,
     kind,
     title,
-    lead: required(attribute(main, 'lead'), `lead in ${file}`),
+    lead: required(main.getAttribute('data-lead'), `lead in ${file}`),
     question,
-    words: attribute(main, 'search-words') ?? '',
+    words: (main.getAttribute('data-search-words') ?? '').split('. '),
     names: [title, ...(question === undefined ? [] : [question])],
     // Each word of the trade is a record of its own.
-    parts: url === '/glossary/' ? [] : parts.map(({ text, ...part }) => ({ ...part, text: plain(text) })),
+    choices: kind === 'calculator' ? choices : '',
+    parts: url === '/glossary/' ? [] : parts.map(({ anchor, title: heading, texts }) => ({ anchor, title: heading, text: textOf(...texts) })),
   };
-  // A published table that a guide shows has a page of its own.
-  const tables = parts.flatMap(({ anchor, title: heading, text }) =>
-    anchor === undefined
-      ? []
-      : [...text.matchAll(/<table\b(?![^>]*\breference-table\b).*?<\/table>/gs)]
-          .slice(0, 1)
-          .map(
-            ([table]): SearchRecord => ({
-              url: `${url}#${anchor}`,
-              kind: 'table',
-              title: `${title}: ${heading}`,
-              names: [`${title}: ${heading}`],
-              lead: cellsOf(table).join(', '),
-              words: '',
-              parts: [{ title: '', text: plain(table) }],
-            }),
-          ),
-  );
-  return kind === 'guide' ? [page, ...tables] : [page];
+  return kind === 'guide' ? [page, ...tablesOf(url, title, parts)] : [page];
 }
 
 const termRecords = (): readonly SearchRecord[] =>
@@ -106,25 +96,31 @@ const termRecords = (): readonly SearchRecord[] =>
     kind: 'term',
     title: term.term,
     lead: `${term.plain.charAt(0).toUpperCase()}${term.plain.slice(1)}. ${term.says}`,
-    words: term.forms.join('. '),
+    words: term.forms,
     names: [term.term, ...term.forms],
-    parts: [{ title: '', text: `${term.plain}. ${term.says}` }],
+    parts: [],
   }));
 
 /** Each entry of the page of sources is found by who wrote it, the year and its key: whole citations would be a third of the index. The page writes an entry as one list item, the citation first. */
-const sourceRecords = (root: string): readonly SearchRecord[] =>
-  [...readText(root, 'sources/index.html').matchAll(/<li id="([^"]+)" data-source="([^"]*)">(.*?)<\/li>/gs)].map(
-    ([, key = '', title = '', entry = '']) => {
-      const citation = plain(entry.replace(/<a\b.*/s, '').replace(/<\/p>.*/s, ''));
-      return { url: `/sources/#${key}`, kind: 'source', title: decoded(title), lead: citation, words: key, parts: [] };
-    },
-  );
+const sourceRecords = (page: HTMLElement | undefined): readonly SearchRecord[] =>
+  (page?.querySelectorAll('li[data-source]') ?? []).map((entry) => {
+    const pieces = entry.querySelector('p')?.childNodes ?? [];
+    const address = pieces.findIndex((node) => node instanceof HTMLElement && node.tagName === 'A');
+    return {
+      url: `/sources/#${entry.id}`,
+      kind: 'source',
+      title: required(entry.getAttribute('data-source'), `title of source ${entry.id}`),
+      lead: textOf(...(address < 0 ? pieces : pieces.slice(0, address))),
+      words: [entry.id],
+      names: [],
+      parts: [],
+    };
+  });
 
-/** Everything that the search of a built site finds. */
-export const searchRecords = (root: string): readonly SearchRecord[] => [
-  ...builtFiles(root)
-    .filter((file) => /(^|\/)index\.html$/.test(file))
-    .flatMap((file) => recordsOfPage(root, file)),
-  ...termRecords(),
-  ...sourceRecords(root),
-];
+/** Everything that the search of a built site finds; sources come last. */
+export function searchRecords(pages: ReadonlyMap<string, HTMLElement>): readonly SearchRecord[] {
+  // Before the pages are stripped of what is not searched.
+  const sources = sourceRecords(pages.get('sources/index.html'));
+  const found = [...pages].filter(([file]) => /(^|\/)index\.html$/.test(file)).flatMap(([file, page]) => recordsOfPage(file, page));
+  return [...found, ...termRecords(), ...sources];
+}

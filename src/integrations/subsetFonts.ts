@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto';
 import { readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
+import { HTMLElement, type Node } from 'node-html-parser';
 import subsetFont from 'subset-font';
 import { builtFiles, readText } from './builtFiles.ts';
 
@@ -11,27 +12,13 @@ const punctuation =
 /** Numbers are put into a formula in the browser. */
 const typedInFormulas = '0123456789,.+-()\u2212\u00d7';
 
-const decoded = (html: string): string =>
-  html
-    .replace(/&#x([\da-f]+);/gi, (_, code: string) => String.fromCodePoint(Number.parseInt(code, 16)))
-    .replace(/&#(\d+);/g, (_, code: string) => String.fromCodePoint(Number(code)));
-
-/** The drawn formulas of a page; of everything in them only the letters matter. */
-function formulasIn(html: string): string {
-  const drawn = html.split('<span class="katex-html"').slice(1);
-  return drawn
-    .map((rest) => {
-      let depth = 1;
-      for (const tag of rest.matchAll(/<(\/?)span\b/g)) {
-        depth += tag[1] === '/' ? -1 : 1;
-        if (depth === 0) return rest.slice(rest.indexOf('>') + 1, tag.index).replace(/<[^>]*>/g, '');
-      }
-      throw new Error('subsetFonts: a drawn formula does not end');
-    })
-    .join('');
-}
-
 const letters = (text: string): string => [...new Set(text)].sort().join('');
+
+/** The pieces of text under a node; of those in drawn formulas it is known. */
+const piecesOf = (node: Node, isDrawn = false): readonly { readonly text: string; readonly isDrawn: boolean }[] =>
+  node instanceof HTMLElement
+    ? node.childNodes.flatMap((child) => piecesOf(child, isDrawn || node.classNames === 'katex-html'))
+    : [{ text: node.text, isDrawn }];
 
 const nameFor = (file: string, content: Uint8Array): string =>
   file.replace(/\.[\w-]+\.(\w+)$/, `.${createHash('sha256').update(content).digest('base64url').slice(0, 8)}.$1`);
@@ -40,15 +27,18 @@ const nameFor = (file: string, content: Uint8Array): string =>
  * Cuts every font down to the letters that the built site needs, and names it for what is left: a browser that kept the longer-lived
  * copy of an older one would miss letters.
  */
-export async function subsetFonts(root: string): Promise<void> {
+export async function subsetFonts(root: string, parsed: ReadonlyMap<string, HTMLElement>): Promise<void> {
+  const read = [...parsed.values()].flatMap((page) => piecesOf(page));
   const files = builtFiles(root);
   const pages = files.filter((file) => file.endsWith('.html'));
   const styles = files.filter((file) => file.startsWith('_astro/') && file.endsWith('.css'));
   const scripts = files.filter((file) => file.endsWith('.js'));
-  const html = decoded(pages.map((file) => readText(root, file)).join(''));
   const css = styles.map((file) => readText(root, file)).join('');
-  const forText = letters(ascii + punctuation + html + css + scripts.map((file) => readText(root, file)).join(''));
-  const forFormulas = letters(typedInFormulas + formulasIn(html));
+  // The pages as they are written, for what stands in attributes; as they are read, for letters that are written as numbers.
+  const texts = [...pages.map((file) => readText(root, file)), ...read.map(({ text }) => text), ...scripts.map((file) => readText(root, file))];
+  const forText = letters(ascii + punctuation + css + texts.join(''));
+  const drawn = read.filter(({ isDrawn }) => isDrawn).map(({ text }) => text);
+  const forFormulas = letters(typedInFormulas + drawn.join(''));
 
   const renamed = new Map<string, string>();
   for (const file of files.filter((each) => each.endsWith('.woff2'))) {

@@ -14,6 +14,8 @@ function show(picked: string | null): void {
     block.hidden = country !== null && !isMine;
     if (block instanceof HTMLDetailsElement) block.open = isMine;
   }
+  // Six countries would bury the steps of a guide: folded until one is picked.
+  for (const all of document.querySelectorAll<HTMLDetailsElement>('[data-local-all]')) all.open = country !== null;
   for (const button of document.querySelectorAll('[data-pick]')) {
     button.setAttribute('aria-pressed', String(button.getAttribute('data-pick') === (country ?? '')));
   }

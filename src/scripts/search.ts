@@ -1,7 +1,9 @@
-import type { Found } from '../search/ask.ts';
+import type { Answer, Hit } from '../search/ask.ts';
+import { speaksOfDespair } from '../search/despair.ts';
 import { nearWords } from '../search/nearestWord.ts';
-import { type Kind, kindNames, type Line } from '../search/records.ts';
-import { lineOf, namingWords, type SearchAnswer, searchSite } from './searchIndex.ts';
+import { kindNames } from '../search/records.ts';
+import { href } from '../site/href.ts';
+import { citationOf, namingWords, searchSite } from './searchIndex.ts';
 
 const pageSize = 5;
 const shortestWord = 2;
@@ -19,6 +21,7 @@ const status = element('#search-status', HTMLElement);
 const near = element('#search-near', HTMLElement);
 const list = element('#search-results', HTMLElement);
 const more = element('#search-more', HTMLButtonElement);
+const helpLines = element('#search-help-lines', HTMLElement);
 const invitation = status.textContent;
 
 const textElement = (tag: string, text: string, className = ''): HTMLElement => {
@@ -35,24 +38,23 @@ const link = (text: string, address: string): HTMLAnchorElement => {
   return made;
 };
 
-const drawn = (kind: Kind, { url, sub_results }: Found, { title, lead, question = title }: Line): HTMLElement => {
+const drawn = ({ kind, url, title, lead, question = title, inside: places }: Hit): HTMLElement => {
   const item = document.createElement('li');
   const head = document.createElement('h2');
   const isCalculator = kind === 'calculator';
-  head.append(link(isCalculator ? question : title, url));
+  head.append(link(isCalculator ? question : title, href(url)));
   item.append(head, textElement('p', isCalculator ? `${kindNames[kind]}: ${title}` : kindNames[kind], 'kind'), textElement('p', lead));
-  const places = kind === 'guide' ? sub_results.filter((place) => place.url.includes('#')).slice(0, 2) : [];
   if (places.length > 0) {
     const inside = textElement('p', 'In it: ', 'inside');
-    places.forEach((place, index) => {
-      inside.append(index > 0 ? ', ' : '', link(place.title, place.url));
+    places.forEach(([anchor, heading], index) => {
+      inside.append(index > 0 ? ', ' : '', link(heading, href(`${url}#${anchor}`)));
     });
     item.append(inside);
   }
   return item;
 };
 
-let hits: SearchAnswer['hits'] = [];
+let hits: Answer['hits'] = [];
 let isReading = false;
 
 const clear = (says: string): void => {
@@ -63,29 +65,30 @@ const clear = (says: string): void => {
   status.textContent = says;
 };
 
-/** The first line stands before the next one is fetched: on a slow signal it is often the one that is wanted. */
-const drawMore = async (words: string): Promise<void> => {
+const drawMore = async (words: string, count = pageSize): Promise<void> => {
   const from = list.childElementCount;
   // Two clicks must not draw the same lines twice.
   more.hidden = true;
-  for (const { hit, kind } of hits.slice(from, from + pageSize)) {
-    const found = await hit.data();
-    const line = await lineOf(kind, found.raw_url);
+  for (const hit of hits.slice(from, from + count)) {
+    const line = hit.kind === 'source' ? { ...hit, lead: await citationOf(hit.url) } : hit;
     if (words !== field.value.trim()) return;
-    list.append(drawn(kind, found, line));
+    list.append(drawn(line));
   }
   more.hidden = list.childElementCount >= hits.length;
 };
 
 const quoted = (words: readonly string[]): string => words.map((word) => `"${word}"`).join(', ');
 
-/** What was found, and what was looked for in place of words that nothing is called by. */
-const told = ({ hits: found, taken, unknown, isPartial }: SearchAnswer, words: string): string => {
-  if (found.length === 0) return `Nothing found for "${words}". Try one plain word, the one you would use at the gate.`;
+/** What was found, what was looked for in place of words that nothing is called by, and whom to ask about what is not here. */
+const told = ({ hits: found, taken, unknown, elsewhere }: Answer, words: string): string => {
+  if (found.length === 0) {
+    const ask = elsewhere === undefined ? '' : ` If it is not a slip of the keys, ask ${elsewhere}.`;
+    return `Nothing found for "${words}". Try one plain word, the one you would use at the gate.${ask}`;
+  }
   const looked = taken.map(({ typed, as }) => ` Nothing here is called "${typed}": looked for "${as}".`).join('');
+  if (elsewhere !== undefined) return `No page here answers that. Ask ${elsewhere}.${looked} The nearest page here:`;
   const left = unknown.length > 0 ? ` Nothing found for ${quoted(unknown)}; these have the other words.` : '';
-  const partly = isPartial ? ' A part of the index did not load, so there may be more: with a signal, type again.' : '';
-  return `${found.length} found for "${words}".${looked}${left}${partly}`;
+  return `${found.length} found for "${words}".${looked}${left}`;
 };
 
 const tellFailure = (): void => clear('The search index did not load. With a signal, type again; without one, the lists below still work.');
@@ -104,6 +107,8 @@ const search = async (): Promise<void> => {
   if (words === '') address.searchParams.delete('q');
   else address.searchParams.set('q', words);
   history.replaceState(history.state, '', address);
+  // Before anything is fetched: these lines must stand whatever comes of the rest.
+  helpLines.hidden = !speaksOfDespair(words);
   if (words.length < shortestWord) return clear(invitation);
   if (import.meta.env.DEV) return clear('Search works on the built site: npm start.');
   if (!isReading) status.textContent = 'Looking ...';
@@ -115,7 +120,7 @@ const search = async (): Promise<void> => {
     clear(told(answer, words));
     suggest(suggested);
     hits = answer.hits;
-    await drawMore(words);
+    await drawMore(words, answer.elsewhere === undefined ? pageSize : 1);
   } catch {
     tellFailure();
   } finally {

@@ -1,99 +1,171 @@
+import { dangerPage, dangerTokens } from './dangers.ts';
 import { nearestWord } from './nearestWord.ts';
-import { type Kind, kindNames } from './records.ts';
-import { askedWords, wholeName } from './words.ts';
+import { anyoneToAsk, whomToAsk } from './notHere.ts';
+import { unpack } from './packed.ts';
+import { bestFit, type Line, type SearchIndex } from './records.ts';
+import { askedWords, isJoined, knownTokens, mended, pairsIn, stemOf, type Word, wholeName } from './words.ts';
 
-/** What the index keeps of a record. */
-export interface Found {
-  /** Under the folder that the site is served from. */
-  readonly url: string;
-  /** As `indexPages.ts` wrote it. */
-  readonly raw_url: string;
-  readonly sub_results: readonly { readonly title: string; readonly url: string }[];
-}
-export interface Hit {
-  readonly id: string;
-  readonly score: number;
-  readonly data: () => Promise<Found>;
-}
-/** The part of the index's own script that is used. */
-export interface Index {
-  readonly search: (words: string | null, options?: { readonly filters: { readonly kind: Kind } }) => Promise<{ readonly results: readonly Hit[] }>;
-}
-export interface Searcher {
-  readonly index: Index;
-  readonly kindOf: ReadonlyMap<string, Kind>;
-  readonly namingWords: () => Promise<readonly string[]>;
+export interface Hit extends Line {
+  /** The places on its page that fit best: anchor and heading. */
+  readonly inside: readonly (readonly [string, string])[];
 }
 export interface Answer {
-  readonly hits: readonly { readonly hit: Hit; readonly kind: Kind }[];
+  /** Everything that fits, best first; sources last. */
+  readonly hits: readonly Hit[];
   /** Words that nothing is called by, each with the one that was looked for in its place. */
   readonly taken: readonly { readonly typed: string; readonly as: string }[];
   readonly unknown: readonly string[];
+  /** Whom to ask where no page here answers. */
+  readonly elsewhere: string | undefined;
 }
+export type Searcher = (question: string) => Answer;
 
 /** Who asks for a number gets the calculator first if it fits at least this well, as a share of the best score. */
-const fitShare = 0.6;
-const asksForNumber = /\bhow (much|many|long|fast|far|dry)\b/i;
+const fitShare = 0.75;
+const asksForNumber = /\bhow (much|many|long|fast|far|dry|deep)\b/i;
 const asksForMeaning = /^(what(s| is| are| does)?|meaning of|define)\b/i;
-/** How much a find counts by what it is. */
-const kindWeight: Readonly<Record<Kind, number>> = { calculator: 1, guide: 1, term: 0.5, table: 0.4, sheet: 0.9, page: 0.7, source: 0.3 };
-/** What is asked for by its whole name and nothing else. */
+const asksForTable = /\b(tables?|levels|limits|values|list)\b/i;
+/** What people call a sheet by. */
+const sheetWord = stemOf('form');
+/** How much a find counts by what it is; by its whole name, or where its kind is asked for, it counts at least as much as that. */
+const kindWeight: Readonly<Record<Line['kind'], number>> = { calculator: 1, guide: 1, term: 0.6, table: 0.4, sheet: 0.9, page: 0.7, source: 0.3 };
 const namedWeight = 0.8;
-/** What the index is told about ranking: words stand in a record once, so its length says little; a word that only begins like the one asked for is worth less. */
-export const ranking = { pageLength: 0.3, termSimilarity: 3 };
+const wantedWeight = 1.4;
+/** How much more a page counts that has more of the question's words: one loose word must not win over the whole question. */
+const wholeness = 2;
+/** What two words side by side add, and a question like those that people ask for a page with. */
+const pairShare = 0.4;
+const likeShare = 0.2;
+/** Of a name of several words the parts tell less than the whole. */
+const partShare = 0.3;
+/** A word that is only begun tells less than a whole one; two letters are a word of their own. */
+const begunShare = 0.6;
+const shortestBegun = 3;
+/** No page answers a question that the best one has so little of. */
+const leastAnswered = 0.12;
+const mostInside = 2;
 
-export async function openSearcher(index: Index, namingWords: () => Promise<readonly string[]>): Promise<Searcher> {
-  const kindOf = new Map<string, Kind>();
-  for (const kind of Object.keys(kindNames) as readonly Kind[]) {
-    for (const { id } of (await index.search(null, { filters: { kind } })).results) kindOf.set(id, kind);
-  }
-  return { index, kindOf, namingWords };
+interface Sought {
+  readonly typed: string;
+  /** How well it fits each line that has it, from 0 to 1. */
+  readonly fits: ReadonlyMap<number, number>;
+  readonly places: ReadonlyMap<number, readonly number[]>;
+  /** What the word tells: the rarer, the more. */
+  readonly weight: number;
 }
 
-/** The word to look for: itself if it stands anywhere or begins a known word, otherwise the nearest known one. */
-async function understood({ index, namingWords }: Searcher, word: string): Promise<string | undefined> {
-  if ((await index.search(`"${word}"`)).results.length > 0) return word;
-  const known = await namingWords();
-  return known.some((each) => each.startsWith(word)) ? word : nearestWord(word, known);
-}
+/** Searches an index that has been fetched. */
+export function openSearcher(index: SearchIndex): Searcher {
+  const { lines } = index;
+  const words = unpack(index.words);
+  const places = unpack(index.places);
+  const isSource = (line: number): boolean => lines[line]?.kind === 'source';
+  const pages = lines.filter(({ kind }) => kind !== 'source').length;
+  const single = [...words.keys()].filter((word) => /^\p{L}+$/u.test(word));
+  const spelled = [...new Set([...index.naming, ...knownTokens, ...dangerTokens])];
+  const known = new Set([...single, ...spelled.map(stemOf)]);
+  const beginning = (start: string): readonly string[] => (start.length < shortestBegun ? [] : single.filter((word) => word.startsWith(start)));
 
-/** What a question is the whole name of. */
-const namedBy = async ({ index }: Searcher, question: string): Promise<ReadonlySet<string>> =>
-  new Set((await index.search(`"${wholeName(question)}"`)).results.map(({ id }) => id));
+  /** What a word tells by the lines that have it. */
+  const weightOf = (users: Iterable<number> = []): number => Math.log(1 + pages / Math.max(1, [...users].filter((line) => !isSource(line)).length));
 
-/** Everything that fits a question, best first; sources last. */
-export async function ask(searcher: Searcher, question: string): Promise<Answer> {
-  const asked = askedWords(question);
-  const taken: { typed: string; as: string }[] = [];
-  const unknown: string[] = [];
-  const fits = new Map<string, { hit: Hit; score: number; words: number }>();
-  for (const typed of asked) {
-    const word = await understood(searcher, typed);
-    if (word === undefined) {
-      unknown.push(typed);
-      continue;
+  /** Where any of some words stands. */
+  const seek = (typed: string, any: readonly string[], { fit = 1, weight = 1 } = {}): Sought => {
+    const fits = new Map<number, number>();
+    const inside = new Map<number, number[]>();
+    for (const word of any) {
+      for (const [line, mark] of words.get(word) ?? []) fits.set(line, Math.max(fits.get(line) ?? 0, (fit * mark) / bestFit));
+      for (const [line, place] of places.get(word) ?? []) inside.set(line, [...(inside.get(line) ?? []), place]);
     }
-    if (word !== typed) taken.push({ typed, as: word });
-    for (const hit of (await searcher.index.search(word)).results) {
-      const { score, words } = fits.get(hit.id) ?? { score: 0, words: 0 };
-      fits.set(hit.id, { hit, score: score + hit.score, words: words + 1 });
-    }
-  }
-  const named = await namedBy(searcher, question);
-  const scored = [...fits.values()].map(({ hit, score, words }) => {
-    const kind = searcher.kindOf.get(hit.id) ?? 'page';
-    const isNamed = named.has(hit.id);
-    return { hit, kind, isNamed, score: (score * Math.max(kindWeight[kind], isNamed ? namedWeight : 0) * words) / asked.length };
-  });
-  const best = Math.max(0, ...scored.map(({ score }) => score));
-  const rank = ({ kind, score, isNamed }: (typeof scored)[number]): number => {
-    if (kind === 'source') return 2;
-    if (isNamed && (kind === 'calculator' || (kind === 'term' && asksForMeaning.test(question)))) return -1;
-    return asksForNumber.test(question) && kind === 'calculator' && score >= fitShare * best ? 0 : 1;
+    return { typed, fits, places: inside, weight: weight * weightOf(fits.keys()) };
   };
-  const ranked = scored.toSorted((one, other) => rank(one) - rank(other) || other.score - one.score);
-  // What has the very name stands second at the latest.
-  const late = ranked.filter(({ isNamed }, at) => isNamed && at > 1);
-  const hits = [...ranked.slice(0, 1), ...late, ...ranked.slice(1).filter((each) => !late.includes(each))].map(({ hit, kind }) => ({ hit, kind }));
-  return { hits, taken, unknown };
+
+  const seekWord = ({ typed, stem }: Word, at: number, all: readonly Word[]): Sought => {
+    const isPart = !isJoined(stem) && all.some((other) => other.typed === typed && isJoined(other.stem));
+    if (words.has(stem)) return seek(typed, [stem], { weight: isPart ? partShare : 1 });
+    return seek(typed, at === all.length - 1 ? beginning(stem) : [], { fit: begunShare });
+  };
+
+  const questions = index.asked.map(([line, question]) => {
+    const stems = new Set(askedWords(question).map(({ stem }) => stem));
+    return { line, stems, weight: [...stems].reduce((sum, stem) => sum + weightOf(words.get(stem)?.map(([user]) => user)), 0) };
+  });
+  /** How much each page's likest question has in common with the one that is asked, from 0 to 1. */
+  const likenessTo = (asked: readonly string[]): ReadonlyMap<number, number> => {
+    const weights = new Map(asked.map((stem) => [stem, weightOf(words.get(stem)?.map(([user]) => user))]));
+    const all = [...weights.values()].reduce((sum, weight) => sum + weight, 0);
+    const likest = new Map<number, number>();
+    for (const { line, stems, weight } of questions) {
+      const common = [...weights].reduce((sum, [stem, each]) => sum + (stems.has(stem) ? each : 0), 0);
+      likest.set(line, Math.max(likest.get(line) ?? 0, common === 0 ? 0 : common / Math.sqrt(all * weight)));
+    }
+    return likest;
+  };
+
+  /** The places on a page that have the most of what is asked. */
+  const insideOf = (line: number, sought: readonly Sought[]): Hit['inside'] => {
+    const worth = new Map<number, number>();
+    for (const { places: byLine, weight } of sought) {
+      for (const place of byLine.get(line) ?? []) worth.set(place, (worth.get(place) ?? 0) + weight);
+    }
+    return [...worth]
+      .sort(([, one], [, other]) => other - one)
+      .slice(0, mostInside)
+      .flatMap(([place]) => lines[line]?.places?.slice(place, place + 1) ?? []);
+  };
+
+  return (question) => {
+    const taken: { typed: string; as: string }[] = [];
+    const text = mended(question, (token, isLast) => {
+      if (known.has(stemOf(token)) || (isLast && beginning(token).length > 0)) return token;
+      const near = nearestWord(token, spelled);
+      if (near !== undefined) taken.push({ typed: token, as: near });
+      return near ?? token;
+    });
+    const asked = askedWords(text);
+    const sought = asked.map(seekWord);
+    const pairs = pairsIn(asked.map(({ stem }) => stem)).map((pair) => seek(pair, [pair]));
+    const named = seek(text, [wholeName(text)]).fits;
+    const total = (list: readonly Sought[], share: (each: Sought) => number): number =>
+      list.reduce((sum, each) => sum + each.weight * share(each), 0);
+    const all = total(sought, () => 1);
+
+    const isWanted = ({ kind }: Line): boolean =>
+      (kind === 'table' && asksForTable.test(text)) ||
+      (kind === 'term' && asksForMeaning.test(text)) ||
+      (kind === 'sheet' && asked.some(({ stem }) => stem === sheetWord));
+    const danger = dangerPage(text);
+    const cautioned = lines.flatMap(({ url }, at) => (url === danger ? [at] : []));
+    const likeness = likenessTo(asked.map(({ stem }) => stem));
+    const scored = [...new Set([...sought.flatMap(({ fits }) => [...fits.keys()]), ...cautioned])].flatMap((at) => {
+      const line = lines[at];
+      if (!line) return [];
+      const had = total(sought, ({ fits }) => (fits.has(at) ? 1 : 0)) / all;
+      const share = total(sought, ({ fits }) => fits.get(at) ?? 0) / all;
+      const joined = total(pairs, ({ fits }) => fits.get(at) ?? 0) / all;
+      const isNamed = named.has(at);
+      const weight = Math.max(kindWeight[line.kind], isNamed ? namedWeight : 0, isWanted(line) ? wantedWeight : 0);
+      const fit = share + pairShare * joined + likeShare * (likeness.get(at) ?? 0);
+      return [{ at, line, isNamed, answers: fit * had, score: weight * fit * had ** wholeness }];
+    });
+
+    const best = Math.max(0, ...scored.map(({ score }) => score));
+    const rank = ({ line: { kind, url }, score, isNamed }: (typeof scored)[number]): number => {
+      if (kind === 'source') return 3;
+      if (isNamed && (kind === 'calculator' || (kind === 'term' && asksForMeaning.test(text)))) return 0;
+      if (url === danger && !asksForTable.test(text)) return 1;
+      return asksForNumber.test(text) && kind === 'calculator' && score >= fitShare * best ? 1.5 : 2;
+    };
+    const ranked = scored.toSorted((one, other) => rank(one) - rank(other) || other.score - one.score);
+    // What has the very name stands second at the latest.
+    const late = ranked.filter(({ isNamed }, at) => isNamed && at > 1);
+    const order = [...ranked.slice(0, 1), ...late, ...ranked.slice(1).filter((each) => !late.includes(each))];
+    const answered = Math.max(0, ...scored.filter(({ line }) => line.kind !== 'source').map(({ answers }) => answers));
+    return {
+      hits: order.map(({ at, line }) => ({ ...line, inside: insideOf(at, sought) })),
+      taken,
+      unknown: sought.filter(({ fits }) => fits.size === 0).map(({ typed }) => typed),
+      elsewhere: danger === undefined ? (whomToAsk(question) ?? (answered < leastAnswered ? anyoneToAsk : undefined)) : undefined,
+    };
+  };
 }

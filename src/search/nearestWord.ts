@@ -2,6 +2,18 @@ import { lettersApart } from '../../calculators/kit/lettersApart.ts';
 
 const shortest = 4;
 const longFrom = 8;
+/** Letters that people put for one another because they sound alike. */
+const alike = ['aeiouy', 'ckqs', 'sz', 'gj', 'fv', 'mn', 'dt', 'bp'];
+/** Up to here a word with another letter is more often another word: burnt is not burst. */
+const oftenAnother = 6;
+
+/** Whether one letter stands in place of another that sounds otherwise. */
+function isAnotherWord(word: string, known: string): boolean {
+  if (word.length !== known.length || word.length > oftenAnother) return false;
+  const differing = [...word].flatMap((letter, at) => (letter === known[at] ? [] : [[letter, known[at] ?? ''] as const]));
+  const [only, second] = differing;
+  return only !== undefined && second === undefined && !alike.some((letters) => only.every((letter) => letters.includes(letter)));
+}
 
 /** The known word that somebody may have meant. A short word allows one slip, a long one two; the first letter is seldom wrong. */
 export function nearestWord(word: string, known: readonly string[]): string | undefined {
@@ -10,7 +22,7 @@ export function nearestWord(word: string, known: readonly string[]): string | un
   return known
     .filter((each) => Math.abs(each.length - word.length) <= most && each[0] === word[0])
     .map((each) => ({ each, apart: lettersApart(word, each) }))
-    .filter(({ apart }) => apart <= most)
+    .filter(({ each, apart }) => apart <= most && !isAnotherWord(word, each))
     .sort((one, other) => one.apart - other.apart)[0]?.each;
 }
 

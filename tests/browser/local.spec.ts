@@ -42,6 +42,20 @@ test('paper shows the picked one open', async ({ page }) => {
   await expect(page.getByRole('button', { name: 'Mine is Plains range' })).toBeHidden();
 });
 
+test('in a guide the six are one folded line between the steps until one is picked, and then it stands open', async ({ page }) => {
+  await page.goto('/guides/leaving-stubble/');
+  const heights = page.locator('details.local');
+  await expect(heights).not.toHaveAttribute('open');
+  expect(await shown(page)).toEqual([]);
+  await heights.locator('summary').first().click();
+  expect(await shown(page)).toHaveLength(6);
+  await pick(page, 'fescue-belt');
+  await page.reload();
+  await expect(heights).toHaveAttribute('open');
+  expect(await shown(page)).toEqual(['fescue-belt']);
+  await expect(heights.locator('[data-local="fescue-belt"]').getByText('Tall fescue').first()).toBeVisible();
+});
+
 test('someone to talk to stands open, with or without a country', async ({ page }) => {
   for (const country of ['', 'mediterranean-annual-range']) {
     if (country !== '') await pick(page, country);

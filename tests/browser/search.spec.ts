@@ -1,4 +1,5 @@
-import { expect, test } from '@playwright/test';
+import { type Browser, expect, type Page, test } from '@playwright/test';
+import { dialed, nationalLines } from '../../calculators/kit/helpLines.ts';
 
 const status = '#search-status';
 const results = '#search-results > li';
@@ -7,7 +8,7 @@ test('nothing of the index is fetched before something is typed', async ({ page 
   const asked: string[] = [];
   page.on('request', (request) => asked.push(request.url()));
   await page.goto('/search/', { waitUntil: 'networkidle' });
-  expect(asked.filter((url) => url.includes('/pagefind/'))).toEqual([]);
+  expect(asked.filter((url) => /\/search\/.+\.json/.test(url))).toEqual([]);
 });
 
 test('a question finds the calculator that answers it first, sources last', async ({ page }) => {
@@ -92,79 +93,104 @@ test('an empty field goes back to the invitation', async ({ page }) => {
   await expect(page).toHaveURL(/\/search\/$/);
 });
 
+const index = '**/search/index.json';
+
 test('an index that does not come is owned up to, and tried again at the next word', async ({ browser }) => {
   const context = await browser.newContext({ serviceWorkers: 'block' });
   const page = await context.newPage();
-  await page.route('**/pagefind/**', (route) => route.abort());
-  await page.goto('/search/?q=hay');
-  await expect(page.locator(status)).toContainText('did not load');
-  await page.unroute('**/pagefind/**');
-  await page.locator('#query').fill('hay bales');
-  await expect(page.locator(results).first()).toBeVisible();
-  await expect(page.locator(status)).toContainText('found for "hay bales"');
-  await context.close();
-});
-
-for (const [what, answer] of [
-  ['is refused', { status: 0 }],
-  ['is missing', { status: 404, contentType: 'text/html', body: '<p>Not here</p>' }],
-  ['is answered with a page', { status: 200, contentType: 'text/html', body: '<p>Sign in first</p>' }],
-] as const) {
-  for (const part of ['index', 'filter'] as const) {
-    test(`a part of the index that ${what} is not taken for nothing found: ${part}`, async ({ browser }) => {
-      const context = await browser.newContext({ serviceWorkers: 'block' });
-      const page = await context.newPage();
-      const address = `**/pagefind/${part}/*`;
-      await page.route(address, (route) => (answer.status === 0 ? route.abort() : route.fulfill(answer)));
-      await page.goto('/search/?q=hay');
-      await expect(page.locator(status)).toContainText('did not load');
-      await expect(page.locator(status)).not.toContainText('Nothing found');
-      await page.unroute(address);
-      await page.locator('#query').fill('hay bales');
-      await expect(page.locator(status)).toContainText(/^\d+ found for "hay bales"\.$/);
-      await context.close();
-    });
+  for (const answer of [
+    { status: 0 },
+    { status: 404, contentType: 'text/html', body: '<p>Not here</p>' },
+    { status: 200, contentType: 'text/html', body: '<p>Sign in first</p>' },
+  ]) {
+    await page.route(index, (route) => (answer.status === 0 ? route.abort() : route.fulfill(answer)));
+    await page.goto('/search/?q=hay');
+    await expect(page.locator(status)).toContainText('did not load');
+    await expect(page.locator(status)).not.toContainText('Nothing found');
+    await page.unroute(index);
+    await page.locator('#query').fill('hay bales');
+    await expect(page.locator(results).first()).toBeVisible();
+    await expect(page.locator(status)).toContainText(/^\d+ found for "hay bales"\.$/);
   }
-}
-
-test('what only a part of the index gave is said to be a part', async ({ browser }) => {
-  const context = await browser.newContext({ serviceWorkers: 'block' });
-  const page = await context.newPage();
-  await page.goto('/search/?q=aftermath');
-  await expect(page.locator(status)).toContainText('found for "aftermath"');
-  // The part that begins the alphabet is there; the one that ends it does not come any more.
-  await page.route('**/pagefind/index/*', (route) => route.abort());
-  await page.locator('#query').fill('aftermath yield');
-  await expect(page.locator(status)).toContainText(/^\d+ found for "aftermath yield".*A part of the index did not load/);
-  await page.unroute('**/pagefind/index/*');
-  await page.locator('#query').fill('yield aftermath');
-  await expect(page.locator(status)).toContainText(/^\d+ found for "yield aftermath"\.$/);
   await context.close();
 });
 
-test('offline, a part that was not kept is told apart from nothing found', async ({ browser }) => {
+/** A page of search that runs on what the device has kept. */
+async function offlinePage(browser: Browser): Promise<Page> {
   const context = await browser.newContext();
   const page = await context.newPage();
   await page.goto('/search/');
   await page.evaluate(() => navigator.serviceWorker.ready);
   await page.waitForFunction(async () => {
     for (const name of await caches.keys())
-      if ((await (await caches.open(name)).keys()).some(({ url }) => url.includes('/pagefind/index/'))) return true;
+      if ((await (await caches.open(name)).keys()).some(({ url }) => url.endsWith('/search/index.json'))) return true;
     return false;
   });
   await page.reload();
   await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
+  return page;
+}
+
+test('offline, the index is there; one that was not kept is told apart from nothing found', async ({ browser }) => {
+  const page = await offlinePage(browser);
+  await page.context().setOffline(true);
+  await page.locator('#query').fill('hay');
+  await expect(page.locator(results).first()).toBeVisible();
+  await page.context().setOffline(false);
+  // A fresh page that has asked for nothing yet.
+  await page.goto('/search/');
   const dropped = await page.evaluate(async () => {
     let count = 0;
     for (const name of await caches.keys()) {
       const cache = await caches.open(name);
-      for (const request of await cache.keys()) if (request.url.includes('/pagefind/index/') && (await cache.delete(request))) count += 1;
+      for (const request of await cache.keys()) if (request.url.endsWith('/search/index.json') && (await cache.delete(request))) count += 1;
     }
     return count;
   });
   expect(dropped).toBeGreaterThan(0);
-  await context.setOffline(true);
-  await page.locator('#query').fill('hay');
+  await page.context().setOffline(true);
+  await page.locator('#query').fill('hay bales');
   await expect(page.locator(status)).toContainText('did not load');
-  await context.close();
+  await page.context().close();
+});
+
+test('whoever asks in despair sees the lines to call above every result, a tap from calling', async ({ browser, page }) => {
+  const lines = page.locator('#search-help-lines');
+  await page.goto('/search/?q=cant+sleep+worried+about+the+ranch');
+  await expect(lines).toBeVisible();
+  await expect(lines.locator('li')).toHaveCount(nationalLines.length);
+  for (const { number } of nationalLines.map(dialed)) await expect(lines.locator(`a[href="tel:${number}"]`)).toBeVisible();
+  await expect(page.locator(results).first()).toBeVisible();
+  const top = async (selector: string): Promise<number> => (await page.locator(selector).first().boundingBox())?.y ?? Number.NaN;
+  expect(await top('#search-help-lines')).toBeLessThan(await top(results));
+  for (const plain of ['kill weeds', 'dead cows', 'end of season', 'lose weight']) {
+    await page.locator('#query').fill(plain);
+    await expect(page.locator(status)).toContainText(/found for|No page here|Nothing found/);
+    await expect(lines).toBeHidden();
+  }
+  // With no signal and no index the lines stand all the same.
+  const offline = await offlinePage(browser);
+  await offline.route(index, (route) => route.abort());
+  await offline.context().setOffline(true);
+  await offline.locator('#query').fill('suicide');
+  await expect(offline.locator('#search-help-lines a[href="tel:988"]')).toBeVisible();
+  await offline.context().close();
+});
+
+test('what no page answers is told so, with whom to ask and the nearest page named as such', async ({ page }) => {
+  await page.goto('/search/?q=crop+insurance');
+  await expect(page.locator(status)).toContainText('No page here answers that. Ask your county');
+  await expect(page.locator(status)).toContainText('The nearest page here:');
+  await expect(page.locator(results)).toHaveCount(1);
+  await page.locator('#search-more').click();
+  await expect(page.locator(results)).toHaveCount(6);
+  await page.locator('#query').fill('hay');
+  await expect(page.locator(status)).toContainText(/^\d+ found for "hay"\.$/);
+  await expect(page.locator(results)).toHaveCount(5);
+});
+
+test('a source shows its whole citation', async ({ page }) => {
+  await page.goto('/search/?q=achouri');
+  await expect(page.locator(results).first().locator('.kind')).toHaveText('Source');
+  await expect(page.locator(results).first()).toContainText('Journal of Range Management');
 });

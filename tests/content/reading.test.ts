@@ -6,6 +6,8 @@ import { gradeOf, hardestSentences, proseOf } from '../support/readingGrade.ts';
 
 const hardestGrade = 10;
 const middleGrade = 8;
+/** Below the lower one a guide is choppy, above the upper one it is heavy. */
+const band = { from: 4, to: 7 } as const;
 const graded = guideTexts.map(({ slug, body }) => {
   const prose = proseOf(body);
   return { slug, prose, grade: gradeOf(prose) };
@@ -38,6 +40,12 @@ describe('the measure', () => {
 describe('the guides', () => {
   it.each(graded)(`$slug reads at grade ${hardestGrade} or below`, ({ grade, prose }) => {
     expect(grade, `grade ${grade.toFixed(1)}. Hardest sentences:\n${hardestSentences(prose, 6).join('\n')}`).toBeLessThanOrEqual(hardestGrade);
+  });
+
+  it.each(graded)(`$slug reads at grade ${band.from} to ${band.to}`, ({ grade }) => {
+    const shown = `grade ${grade.toFixed(2)}. Too low: join sentences that belong together. Too high: part the longest, use shorter words.`;
+    expect(grade, shown).toBeGreaterThanOrEqual(band.from);
+    expect(grade, shown).toBeLessThanOrEqual(band.to);
   });
 
   it(`read at grade ${middleGrade} or below in the middle of them`, () => {

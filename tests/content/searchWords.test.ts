@@ -2,35 +2,47 @@ import { expect, test } from 'vitest';
 import { lettersApart } from '../../calculators/kit/lettersApart.ts';
 import judged from '../../content/search/judged.json' with { type: 'json' };
 import synonyms from '../../content/search/synonyms.json' with { type: 'json' };
+import { buildIndex } from '../../src/integrations/indexPages.ts';
+import { openSearcher } from '../../src/search/ask.ts';
+import { speaksOfDespair } from '../../src/search/despair.ts';
 import { nearestWord } from '../../src/search/nearestWord.ts';
-import { askedWords, canonicalWords } from '../../src/search/words.ts';
+import { highestMark, pack, unpack } from '../../src/search/packed.ts';
+import type { SearchRecord } from '../../src/search/records.ts';
+import { askedWords, rawTokens, stemOf, wordsOf } from '../../src/search/words.ts';
 
 const entries = Object.entries(synonyms);
 const key = (text: string): string => text.toLowerCase();
+/** Endings apart, two words are one to the search. */
+const ending = (text: string): string => rawTokens(text).map(stemOf).join(' ');
+const stems = (text: string): readonly string[] => wordsOf(text).map(({ stem }) => stem);
+const typed = (question: string): readonly string[] => askedWords(question).map((word) => word.stem);
 
 test('each word has one place among the other words', () => {
   const places = new Map<string, string[]>();
   for (const [canonical, others] of entries) {
-    for (const word of [canonical, ...others].map(key)) places.set(word, [...(places.get(word) ?? []), canonical]);
+    for (const word of new Set([canonical, ...others].map(ending))) places.set(word, [...(places.get(word) ?? []), canonical]);
   }
   expect([...places].filter(([, canonicals]) => canonicals.length > 1)).toEqual([]);
 });
 
 test('a word and its other words ask for the same', () => {
   for (const [canonical, others] of entries) {
-    for (const other of others) expect(canonicalWords(other), other).toEqual(canonicalWords(canonical));
+    for (const other of others) expect(stems(other), other).toEqual(stems(canonical));
   }
 });
 
-test('no question is judged twice', () => {
-  const questions = Object.values(judged).flatMap((queries) => Object.keys(queries).map(key));
-  expect(questions.filter((question, at) => questions.indexOf(question) !== at)).toEqual([]);
+test('no question is judged twice in one part, and no unseen one among those that are tuned on', () => {
+  const parts = Object.entries(judged).map(([part, queries]) => ({ isUnseen: /heldOut$/i.test(part), questions: Object.keys(queries).map(key) }));
+  for (const { questions } of parts) expect(questions.filter((question, at) => questions.indexOf(question) !== at)).toEqual([]);
+  const seen = new Set(parts.filter(({ isUnseen }) => !isUnseen).flatMap(({ questions }) => questions));
+  expect(parts.filter(({ isUnseen }) => isUnseen).flatMap(({ questions }) => questions.filter((question) => seen.has(question)))).toEqual([]);
 });
 
 test('a number is the same with and without its comma, a question without the words that say nothing', () => {
-  expect(askedWords('27,154 gallons?')).toEqual(askedWords('27154 gal'));
-  expect(askedWords('How much hay do I need?')).toEqual(['hay']);
-  expect(askedWords('How much is it?')).not.toEqual([]);
+  expect(typed('27,154 gallons?')).toEqual(typed('27154 gal'));
+  expect(typed('How much hay do I need?')).toEqual(['hay']);
+  expect(typed('How much hay for 45 cows?')).toEqual(typed('hay for cows'));
+  expect(typed('How much is it?')).not.toEqual([]);
 });
 
 // The usual examples for edit distance, in textbooks and encyclopedias; from memory.
@@ -50,5 +62,118 @@ test('a slip is mended, another word is not', () => {
   expect(nearestWord('infiltraton', known)).toBe('infiltration');
   expect(nearestWord('stuble', known)).toBe('stubble');
   expect(nearestWord('bay', known)).toBeUndefined();
+  expect(nearestWord('burnt', ['burst'])).toBeUndefined();
+  expect(nearestWord('sorgam', ['sorghum', 'sorgum'])).toBe('sorgum');
   expect(nearestWord('nutrient', known)).toBeUndefined();
+});
+
+// The list is of our own, common practice; each of these is what somebody may type on a bad night.
+test.each([
+  'suicide',
+  'suicde',
+  'I want to kill myself',
+  'end it',
+  'I just want to end it all',
+  'depressed',
+  'hopeless',
+  'bankrupt',
+  'going bankrupt drought',
+  'losing the farm',
+  'we are losing the ranch',
+  'about to lose the ranch',
+  'can\u2019t sleep worried about the ranch',
+  'cant sleep worried about the ranch',
+  "I can't go on",
+  'I am at the end of my rope',
+  'my husband is depressed about the cows',
+  'bank called the note',
+  'farm stress line',
+  '988',
+])('speaks of despair: %s', (question) => {
+  expect(speaksOfDespair(question)).toBe(true);
+});
+
+test.each([
+  'kill weeds',
+  'what kills cows in drought',
+  'dead cows',
+  'dead grass',
+  'cow died suddenly',
+  'end of season',
+  'when does the grazing season end',
+  'lose weight',
+  'cows losing weight',
+  'losing topsoil',
+  'losing grass',
+  'heat stress',
+  'stressed grass',
+  'drought stressed corn',
+  'burned out pasture',
+  'how do I end a lease',
+  'calf crying',
+  'hay worth',
+  'sell out',
+  'go under the fence',
+  'hanging a gate',
+  'depression storage',
+  'cows cant take the heat',
+  'hope for rain',
+])('speaks of the land or the herd: %s', (question) => {
+  expect(speaksOfDespair(question)).toBe(false);
+});
+
+test('lists come out of the index as they went in, and what does not fit is refused', () => {
+  const lists = new Map([
+    ['hay', [[0, 1] as const, [7, highestMark] as const, [900, 9] as const]],
+    ['=net wrap', [[3, 30] as const]],
+    ['acre', [[12, 0] as const, [12, 4] as const]],
+  ]);
+  expect(unpack(pack(lists))).toEqual(new Map([...lists].sort(([one], [other]) => (one < other ? -1 : 1))));
+  expect(() => pack(new Map([['hay', [[1, highestMark + 1]]]]))).toThrow(RangeError);
+  expect(() =>
+    pack(
+      new Map([
+        [
+          'hay',
+          [
+            [5, 1],
+            [4, 1],
+          ],
+        ],
+      ]),
+    ),
+  ).toThrow(RangeError);
+});
+
+/** A guide that is called by its title and says something. */
+const guide = (url: string, title: string, text: string): SearchRecord => ({
+  url,
+  kind: 'guide',
+  title,
+  lead: title,
+  words: [],
+  names: [title],
+  parts: [
+    { title: '', text: '' },
+    { anchor: 'more', title: 'More of it', text },
+  ],
+});
+const search = openSearcher(
+  buildIndex([
+    guide('/hay/', 'Hay', 'Bales in the barn.'),
+    guide('/panels/', 'Portable panels', 'Hot wire, ground rods and a charger. Wire again, and wire once more.'),
+    guide('/barn/', 'Rods for lightning on a barn', 'Charger, wire and hay stand apart.'),
+    guide('/rain/', 'Rain that a leaf is catching', 'Drops on leaves.'),
+  ]),
+);
+const found = (question: string): readonly string[] => search(question).hits.map(({ url }) => url);
+
+test('the whole question wins over one loose word; two letters are a word of their own; a begun word is understood', () => {
+  expect(found('ground rods for portable panels')[0]).toBe('/panels/');
+  expect(found('ha')).toEqual([]);
+  expect(found('porta')).toEqual(['/panels/']);
+  expect(search('portible panels').taken).toEqual([{ typed: 'portible', as: 'portable' }]);
+  expect(search('burnt wire').taken).toEqual([]);
+  expect(search('zebra hay').unknown).toEqual(['zebra']);
+  expect(search('wire').hits[0]?.inside).toEqual([['more', 'More of it']]);
 });

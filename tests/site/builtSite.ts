@@ -13,10 +13,10 @@ export const textOf = (folder: string, file: string): string => readFileSync(joi
 
 export const filesOf = (folder: string, ending: RegExp): readonly string[] => builtFiles(folder).filter((file) => ending.test(file));
 
-/** What a server that compresses sends for a file; fonts and the search index are compressed already. */
+/** What a server that compresses sends for a file; fonts are compressed already. */
 export function sentBytes(folder: string, file: string): number {
   const content = readFileSync(join(folder, file));
-  return /\.(woff2|pf_\w+|pagefind)$/.test(file) ? content.length : gzipSync(content, { level: 9 }).length;
+  return file.endsWith('.woff2') ? content.length : gzipSync(content, { level: 9 }).length;
 }
 
 const decoded = (text: string): string => text.replaceAll('&amp;', '&').replaceAll('&#38;', '&').replaceAll('&#39;', "'").replaceAll('&quot;', '"');

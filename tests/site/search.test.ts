@@ -1,21 +1,25 @@
-import { expect, test, vi } from 'vitest';
+import { expect, test } from 'vitest';
+import asked from '../../content/search/asked.json' with { type: 'json' };
+import dangers from '../../content/search/dangers.json' with { type: 'json' };
 import judged from '../../content/search/judged.json' with { type: 'json' };
-import type { Line } from '../../src/search/records.ts';
-import { openBuiltSearch } from '../support/builtSearch.ts';
-import { dist, filesOf, textOf } from './builtSite.ts';
+import notHere from '../../content/search/notHere.json' with { type: 'json' };
+import { anyoneToAsk } from '../../src/search/notHere.ts';
+import type { Kind, Line } from '../../src/search/records.ts';
+import { wordsOf } from '../../src/search/words.ts';
+import { builtIndex, openBuiltSearch, trimmed } from '../support/builtSearch.ts';
+import { dist, filesOf, sentBytes, textOf } from './builtSite.ts';
 
-// Several hundred searches, on a machine that may be busy.
-vi.setConfig({ testTimeout: 30_000 });
-
-/** Shares of the judged questions whose page must stand first, and among the first three. */
-const aims = { first: 0.85, firstThree: 0.97 };
+/** Shares of the judged questions whose page must stand first, and among the first three: of those that the words and the ranking were fitted to, and of those that nobody looked at meanwhile. */
+const aims = { seen: { first: 0.92, firstThree: 0.98 }, unseen: { first: 0.92, firstThree: 0.98 } };
+const isUnseen = (part: string): boolean => /heldOut$/i.test(part);
 const first = 1;
 const firstThree = 3;
 
 type Judged = Readonly<Record<string, readonly string[]>>;
 const parts: Readonly<Record<string, Judged>> = judged;
 const all = Object.entries(parts).flatMap(([part, queries]) => Object.entries(queries).map(([query, pages]) => ({ part, query, pages })));
-const find = await openBuiltSearch(dist);
+const { answer, find } = openBuiltSearch(dist);
+const index = builtIndex(dist);
 
 const pathOf = (file: string): string => file.replace(/\/?index\.html$/, '');
 const pages = new Map(filesOf(dist, /(^|\/)index\.html$/).map((file) => [pathOf(file), textOf(dist, file)]));
@@ -23,11 +27,7 @@ const stands = (address: string): boolean => {
   const [path = '', anchor] = address.split('#');
   return pages.has(path) && (anchor === undefined || pages.get(path)?.includes(` id="${anchor}"`) === true);
 };
-const trimmed = (url: string): string => url.replace(/^\/|\/(?=#|$)/g, '');
-const linesOf = (kind: string): readonly (readonly [string, Line])[] =>
-  filesOf(dist, new RegExp(`^pagefind/lines/${kind}\\b.*\\.json$`)).flatMap((file) =>
-    Object.entries<Line>(JSON.parse(textOf(dist, file))).map(([url, line]) => [trimmed(url), line] as const),
-  );
+const linesOf = (kind: Kind): readonly Line[] => index.lines.filter((line) => line.kind === kind);
 
 test('every judged page stands, every calculator and sheet is judged, and nearly every guide', () => {
   expect(all.length).toBeGreaterThanOrEqual(150);
@@ -39,41 +39,105 @@ test('every judged page stands, every calculator and sheet is judged, and nearly
   expect(guides.filter((path) => !named.has(path)).length).toBeLessThanOrEqual(guides.length / 10);
 });
 
-test('what producers ask finds the page that answers', async () => {
-  const found = await Promise.all(all.map(async (each) => ({ ...each, urls: await find(each.query, firstThree) })));
-  const missed = (list: typeof found, most: number): typeof found =>
-    list.filter(({ pages: answers, urls }) => !urls.slice(0, most).some((url) => answers.includes(url)));
-  const share = (list: typeof found, most: number): number => 1 - missed(list, most).length / list.length;
-  for (const part of Object.keys(parts)) {
-    const list = found.filter((each) => each.part === part);
-    const percents = [first, firstThree].map((most) => `${(100 * share(list, most)).toFixed(1)} % at ${most}`);
-    console.log(`search, ${part}: ${percents.join(', ')} of ${list.length}`);
-  }
-  const told = (list: typeof found): string => list.map(({ query, urls }) => `\n${query}: ${urls.join(' ') || 'nothing'}`).join('');
-  expect(share(found, firstThree), `not among three:${told(missed(found, firstThree))}`).toBeGreaterThanOrEqual(aims.firstThree);
-  expect(share(found, first), `not first:${told(missed(found, first))}`).toBeGreaterThanOrEqual(aims.first);
+for (const [half, aim] of Object.entries(aims)) {
+  test(`what producers ask finds the page that answers: ${half}`, () => {
+    const found = all.filter(({ part }) => isUnseen(part) === (half === 'unseen')).map((each) => ({ ...each, urls: find(each.query, firstThree) }));
+    const missed = (list: typeof found, most: number): typeof found =>
+      list.filter(({ pages: answers, urls }) => !urls.slice(0, most).some((url) => answers.includes(url)));
+    const share = (list: typeof found, most: number): number => 1 - missed(list, most).length / list.length;
+    for (const part of new Set(found.map((each) => each.part))) {
+      const list = found.filter((each) => each.part === part);
+      const percents = [first, firstThree].map((most) => `${(100 * share(list, most)).toFixed(1)} % at ${most}`);
+      console.log(`search, ${part}: ${percents.join(', ')} of ${list.length}`);
+    }
+    const told = (list: typeof found): string => list.map(({ query, urls }) => `\n${query}: ${urls.join(' ') || 'nothing'}`).join('');
+    expect(share(found, firstThree), `not among three:${told(missed(found, firstThree))}`).toBeGreaterThanOrEqual(aim.firstThree);
+    expect(share(found, first), `not first:${told(missed(found, first))}`).toBeGreaterThanOrEqual(aim.first);
+  });
+}
+
+test('ways to ask lead to pages that stand, and give no unseen question away', () => {
+  expect(Object.keys(asked).filter((address) => !stands(trimmed(address)))).toEqual([]);
+  const same = (question: string): string =>
+    wordsOf(question)
+      .map(({ stem }) => stem)
+      .join(' ');
+  const given = new Set(Object.values(asked).flat().map(same));
+  expect(all.filter(({ part, query }) => isUnseen(part) && query.includes(' ') && given.has(same(query))).map(({ query }) => query)).toEqual([]);
 });
 
-test('everything is found by its own name, and a calculator first by its question', async () => {
+test('a question that speaks of poison finds the guide with the cautions first', () => {
+  expect(stands(trimmed(dangers.page))).toBe(true);
+  const questions = [
+    ...dangers.words.filter((word) => word.length > 2),
+    ...[
+      'milo stubble ok to graze',
+      'cherry leaves',
+      'wilted cherry leaves blown down',
+      'cows on frosted sudan',
+      'frosted haygrazer',
+      'drouth corn nitrate',
+      'nitrates in oat hay',
+    ],
+    ...[
+      'kochia hay',
+      'can I turn cows on sorghum stubble after a freeze',
+      'cow found dead by the oak',
+      'poisin weeds',
+      'johnson grass regrowth after rain',
+    ],
+  ];
+  expect(questions.filter((question) => !find(question, first).includes(trimmed(dangers.page)))).toEqual([]);
+});
+
+test('a question that no page answers is told so, with whom to ask; one that a page answers is not', () => {
+  for (const { asked: topics, ask } of notHere) for (const topic of topics) expect(answer(topic).elsewhere, topic).toBe(ask);
+  for (const question of ['how do I fix my baler', 'crop insurance deadline', 'fertilizer for bermuda', 'calving problems in heifers']) {
+    expect(answer(question).elsewhere, question).toBeDefined();
+  }
+  // Nobody wrote these down: too little of the question stands anywhere.
+  for (const question of ['job openings', 'how to train a cow dog', 'airplane ticket to denver', 'best saddle for roping', 'recipe for chili']) {
+    expect(answer(question).elsewhere, question).toBe(anyoneToAsk);
+  }
+  expect(all.filter(({ query }) => answer(query).elsewhere !== undefined).map(({ query }) => query)).toEqual([]);
+});
+
+test('one loose word does not win over the whole question, and two letters are no beginning of a word', () => {
+  expect(find('80 kg/ha', firstThree).some((url) => url.includes('hay'))).toBe(false);
+  expect(find('ha', firstThree).some((url) => url.includes('hay'))).toBe(false);
+  expect(answer('burnt pasture').taken).toEqual([]);
+  expect(find('catching', first)).not.toEqual(['glossary#interception']);
+});
+
+// A page of search fetches the whole index at the first letter, whatever is asked.
+test('the first question costs no more than a slow signal bears', () => {
+  const kB = 1000;
+  const bytes = sentBytes(dist, 'search/index.json');
+  console.log(`search, index: ${(bytes / kB).toFixed(1)} kB sent`);
+  expect(bytes).toBeLessThanOrEqual(130 * kB);
+});
+
+test('everything is found by its own name, and a calculator first by its question', () => {
   const missing: string[] = [];
-  const look = async (kind: string, asked: (line: Line) => string, most: number): Promise<void> => {
-    for (const [address, line] of linesOf(kind)) {
-      if (!(await find(asked(line), most)).includes(address)) missing.push(`${asked(line)}: ${address}`);
-    }
+  const look = (kind: Kind, name: (line: Line) => string, most: number): void => {
+    for (const line of linesOf(kind)) if (!find(name(line), most).includes(trimmed(line.url))) missing.push(`${name(line)}: ${line.url}`);
   };
-  await look('calculator', ({ question = '' }) => question, first);
-  await look('guide', ({ question = '' }) => question, firstThree);
-  await look('guide', ({ title }) => title, firstThree);
-  await look('term', ({ title }) => title, firstThree);
-  await look('sheet', ({ title }) => `${title} sheet`, firstThree);
-  await look('table', ({ title }) => title, firstThree);
+  look('calculator', ({ question = '' }) => question, first);
+  look('guide', ({ question = '' }) => question, firstThree);
+  look('guide', ({ title }) => title, firstThree);
+  look('term', ({ title }) => title, firstThree);
+  look('sheet', ({ title }) => `${title} sheet`, firstThree);
+  look('table', ({ title }) => title, firstThree);
   expect(missing).toEqual([]);
 });
 
 test('every find leads to a place that stands', () => {
-  for (const kind of ['calculator', 'guide', 'term', 'table', 'sheet', 'page', 'source']) {
+  for (const kind of ['calculator', 'guide', 'term', 'table', 'sheet', 'page', 'source'] as const) {
     const lines = linesOf(kind);
     expect(lines.length, kind).toBeGreaterThan(0);
-    expect(lines.map(([address]) => address).filter((address) => !stands(address))).toEqual([]);
+    expect(lines.map(({ url }) => trimmed(url)).filter((address) => !stands(address))).toEqual([]);
   }
+  const places = linesOf('guide').flatMap(({ url, places: inside = [] }) => inside.map(([anchor]) => `${trimmed(url)}#${anchor}`));
+  expect(places.length).toBeGreaterThan(0);
+  expect(places.filter((address) => !stands(address))).toEqual([]);
 });

@@ -1,24 +1,27 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { pathToFileURL } from 'node:url';
-import { vi } from 'vitest';
-import { ask, type Index, openSearcher, ranking } from '../../src/search/ask.ts';
+import { type Answer, openSearcher } from '../../src/search/ask.ts';
+import type { SearchIndex } from '../../src/search/records.ts';
 
-/** Asks the index of a built site as the page of search does; answers with the addresses found, best first, without outer slashes. */
-export async function openBuiltSearch(folder: string): Promise<(question: string, most: number) => Promise<readonly string[]>> {
-  const read = (path: string): Buffer => readFileSync(join(folder, path));
-  // The index's script is made for a browser: it fetches its parts and looks for the page's language.
-  vi.stubGlobal('fetch', async (url: string) => new Response(new Uint8Array(read(url.replace(/\?.*/, '')))));
-  vi.stubGlobal('document', { querySelector: () => null });
-  vi.stubGlobal('window', globalThis);
-  vi.stubGlobal('location', new URL('http://127.0.0.1/'));
-  const index: Index & { readonly options: (options: object) => Promise<void> } = await import(
-    /* @vite-ignore */ pathToFileURL(join(folder, 'pagefind/pagefind.js')).href
-  );
-  await index.options({ baseUrl: '/', basePath: '/pagefind/', noWorker: true, ranking });
-  const searcher = await openSearcher(index, async () => JSON.parse(read('pagefind/words.json').toString()));
-  return async (question, most) => {
-    const { hits } = await ask(searcher, question);
-    return Promise.all(hits.slice(0, most).map(async ({ hit }) => (await hit.data()).raw_url.replace(/^\/|\/(?=#|$)/g, '')));
+/** The index of a built site. */
+export const builtIndex = (folder: string): SearchIndex => JSON.parse(readFileSync(join(folder, 'search/index.json'), 'utf8'));
+
+/** An address as the judged questions write it, without outer slashes. */
+export const trimmed = (url: string): string => url.replace(/^\/|\/(?=#|$)/g, '');
+
+export interface BuiltSearch {
+  readonly answer: (question: string) => Answer;
+  /** The addresses found, best first. */
+  readonly find: (question: string, most: number) => readonly string[];
+}
+/** Asks the index of a built site as the page of search does. */
+export function openBuiltSearch(folder: string): BuiltSearch {
+  const answer = openSearcher(builtIndex(folder));
+  return {
+    answer,
+    find: (question, most) =>
+      answer(question)
+        .hits.slice(0, most)
+        .map(({ url }) => trimmed(url)),
   };
 }

@@ -69,7 +69,7 @@ export default defineCases(definition, [
   },
   grownBy('North Dakota, by the end of June', 'curve=nd0002&today=2026-06-30', '80', {
     source: 'nrcs-g058cy500nd',
-    where: 'Growth curve ND0002, April to June added up',
+    where: 'Growth curve, April to June added up',
     seen: 'print',
   }),
   grownBy('Smooth brome in Kansas, through May', 'curve=smooth-brome-kansas&today=2026-05-31', '70', {
@@ -83,7 +83,7 @@ export default defineCases(definition, [
     '80',
     {
       source: 'nrcs-g058cy500nd',
-      where: 'Growth curve ND0002, April to June added up',
+      where: 'Growth curve, April to June added up',
       seen: 'print',
       differs: { by: '3.5', because: 'four answers stand in for twelve numbers' },
     },

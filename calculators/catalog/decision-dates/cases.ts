@@ -32,7 +32,7 @@ export default defineCases(definition, [
   }),
   grown('eastern Colorado, warm-season grass, through June', 'co6707', '2026-06-30', '68', {
     source: 'nrcs-colorado-curves',
-    where: 'curve CO6707, its months to June added up',
+    where: 'upland fine, eastern Colorado, its months to June added up',
     seen: 'computed',
   }),
   grown('Kansas, mostly warm-season grass, the middle of the year’s growth on June 15', 'co6707', '2026-06-15', '50', {
