@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { designStormShare, designStormSteps } from '../../calculators/math/infiltration/designStormShare.ts';
+import { designStormShare, designStormSteps, designStormStretches } from '../../calculators/math/infiltration/designStormShare.ts';
 import { geometricMean } from '../../calculators/math/infiltration/geometricMean.ts';
 import { greenAmptDepthCm, greenAmptHours, greenAmptRateCmPerHr } from '../../calculators/math/infiltration/greenAmptDepthCm.ts';
 import { infiltrationClass } from '../../calculators/math/infiltration/infiltrationClass.ts';
@@ -142,6 +142,14 @@ describe('a design storm', () => {
         expect(designStormShare(type, 24)).toBe(1);
       }),
     );
+  });
+  it('cuts a day into stretches that add up to the day and its rain', () => {
+    for (const type of ['i', 'ia', 'ii', 'iii'] as const) {
+      const stretches = designStormStretches(type, 10);
+      expect(stretches.every(({ hours, rainCm }) => hours > 0 && rainCm >= 0)).toBe(true);
+      expect(Math.abs(stretches.reduce((sum, { hours }) => sum + hours, 0) - 24)).toBeLessThan(1e-9);
+      expect(Math.abs(stretches.reduce((sum, { rainCm }) => sum + rainCm, 0) - 10)).toBeLessThan(1e-9);
+    }
   });
   it('adds up to the day', () => {
     fc.assert(
