@@ -5,6 +5,20 @@ import { resultAt, runQuery } from '../../calculators/kit/cases.ts';
 const at = (query: string, name: string): number => Number(resultAt(runQuery(definition, query), name));
 
 describe('early-weaning', () => {
+  it('swings each figure a tenth both ways about the answer', () => {
+    for (const [goes, early] of [
+      ['sold', 'sellEarlyUsd'],
+      ['bought-feed', 'feedEarlyUsd'],
+    ] as const) {
+      const { values } = runQuery(definition, `calf-goes=${goes}`);
+      const answer = Number(values[early]) - Number(values['usualUsd']);
+      const swings = Array.isArray(values['swings']) ? values['swings'] : [];
+      expect(swings.length).toBeGreaterThan(2);
+      // Each figure stands in the answer once, unmultiplied by itself, so that its two ends lie even about it; the guides have ends of their own.
+      for (const row of swings.filter(({ input }) => input !== 'guides'))
+        expect((Number(row['lowEndUsd']) + Number(row['highEndUsd'])) / 2, `${goes}: ${row['input']}`).toBeCloseTo(answer, 6);
+    }
+  });
   it('keeps the likely figure between the least and the most, on every forage', () => {
     for (const quality of ['low', 'average', 'high']) {
       const query = `intake-from=${quality}`;

@@ -85,3 +85,8 @@ test('each kind nurses and grows heavy for as long as is common practice', () =>
   expect(year('ewe')).toBe('nnndddddddll');
   expect(year('doe')).toBe('nnndddddddll');
 });
+test('counts the month of the Kansas wildlife areas as 29 pounds on each of 30 days', () => {
+  const { monthCounts } = runQuery(definition, '').values;
+  const rule = Array.isArray(monthCounts) ? monthCounts.find((row) => row['rule'] === 'lb-870') : undefined;
+  expect([rule?.['countLbPerDay'], rule?.['countDays'], rule?.['unitLb']]).toEqual([29, 30, 870]);
+});

@@ -37,6 +37,7 @@ describe.each(calculators)('$slug', ({ slug, calculator }) => {
     for (const [path, options] of choicesOf(calculator.inputs)) {
       const list = Object.entries(options);
       if (toldOtherwise.has(path)) continue;
+      for (const [option, { label }] of list) if (label === 'No') expect(option, `${path}: “No”`).toMatch(/^no(ne)?$/);
       for (const [at, [one, { label }]] of list.entries())
         for (const [other, { label: otherLabel }] of list.slice(at + 1)) {
           const asTheyAre = share(label, one) + share(otherLabel, other);

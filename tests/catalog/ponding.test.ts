@@ -24,6 +24,12 @@ describe('ponding', () => {
     const paused = runoffIn('storm=spells&spells.lasts=20min,120min,20min&spells.fell=1in,0in,1in');
     expect(Math.abs(paused - straight)).toBeLessThan(1e-9);
   });
+  it('draws a burst to its end and no further', () => {
+    const { curve } = runQuery(definition, 'storm=burst&rain=2in&hard=60min').values;
+    const hours = Array.isArray(curve) ? curve.map((row) => Number(row['atHr'])) : [];
+    expect(Math.max(...hours)).toBeCloseTo(1, 9);
+    expect(hours).toEqual(hours.toSorted((one, other) => one - other));
+  });
   it('draws a curve in which nothing is lost: what runs off is what falls less what soaks in', () => {
     const { curve } = runQuery(definition, 'storm=day&rain=4in').values;
     if (!Array.isArray(curve)) throw new TypeError('no curve');
