@@ -61,6 +61,8 @@ export interface Spans<K extends string = string, C extends string = string> {
   /** A word for what a span is: `grazed`; and for the time between: `rests`. */
   readonly spanSays: string;
   readonly gapSays: string;
+  /** Spans that are planned and should not come to pass are drawn hollow: those whose column `of` holds the word `is`. */
+  readonly hollow?: { readonly of: C; readonly is: string; readonly says: string };
 }
 /** Curves over a common axis. */
 export interface Lines<K extends string = string, C extends string = string, N extends string = string> {

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import definition from '../../calculators/catalog/carrying-capacity/definition.ts';
+import { inputs } from '../../calculators/catalog/carrying-capacity/inputs.ts';
 import { resultAt, runQuery } from '../../calculators/kit/cases.ts';
 import { isoDay } from '../../calculators/units/printQuantity.ts';
 
@@ -95,4 +96,50 @@ test('the balance by month ends where the season does, and a poor year never sta
   close(months.at(-1).poorAheadLb, poor.balanceLb);
   close(months.at(-1).thisAheadLb, thisYear.balanceLb);
   for (const { normalAheadLb, poorAheadLb } of months) expect(poorAheadLb).toBeLessThanOrEqual(normalAheadLb);
+});
+
+describe('the swing of the share eaten', () => {
+  const sharesOf = (query: string): readonly { readonly sharePercent: number; readonly shareNormalHead: number; readonly shareGoHead: number }[] => {
+    const list = run(query).values['shares'];
+    return Array.isArray(list) ? list : [];
+  };
+
+  test('25, 40 and 55 % carry 23, 46 and 68 head: in the headline, in its range and in the note', () => {
+    expect(sharesOf('').map(({ sharePercent }) => sharePercent)).toEqual([25, 40, 55]);
+    expect(sharesOf('').map(({ shareNormalHead }) => Math.round(shareNormalHead))).toEqual([23, 46, 68]);
+    const { note, ranges, cautions } = run('');
+    expect(note).toContain('about 46 head (23 to 68 by the share eaten, 25 to 55 %)');
+    expect(ranges['normalHead']).toContain('23 to 68 by the share eaten, 25 to 55 %');
+    expect(ranges['goHead']).toContain('45 to 0 by the share eaten, 25 to 55 %');
+    expect(cautions.map(({ say }) => say).join(' ')).toContain('no trial here shows that grass stands them in a drought');
+  });
+
+  test('each end is what a run with that share itself gives', () => {
+    for (const { sharePercent, shareNormalHead, shareGoHead } of sharesOf('')) {
+      close(numberAt(`harvest=${sharePercent}pct`, 'normalHead'), shareNormalHead);
+      expect(numberAt(`harvest=${sharePercent}pct`, 'goHead')).toBe(shareGoHead);
+    }
+  });
+
+  test.each(['harvest=5pct', 'harvest=80pct', 'yield-means=above-stubble&grazed=100pct', 'yield-means=gone-of-growth&gone=5pct&eaten-of-gone=10pct'])(
+    '%s: the share given lies within its swing, and the swing within what can be eaten',
+    (query) => {
+      const shares = sharesOf(query).map(({ sharePercent }) => sharePercent);
+      expect(shares).toEqual(shares.toSorted((one, other) => one - other));
+      expect(shares).toHaveLength(3);
+      for (const share of shares) {
+        expect(share).toBeGreaterThan(0);
+        expect(share).toBeLessThanOrEqual(100);
+      }
+    },
+  );
+
+  test('range starts at a quarter eaten', () => {
+    expect(inputs.land.options.range.fills).toEqual({ harvestPercent: 25 });
+  });
+
+  test('what was run there was eaten already: no share, no swing', () => {
+    expect(sharesOf('yield-from=stock-days')).toEqual([]);
+    expect(run('yield-from=stock-days').note).not.toContain('by the share eaten');
+  });
 });

@@ -82,6 +82,13 @@ describe('decision-dates', () => {
     const { calendar } = runQuery(decisionDates, '');
     expect(calendar).toHaveLength(5);
     expect(calendar[2]?.title).toBe('Decide: wean early and take the calves off');
-    expect(calendar[2]?.text).toMatch(/rain since \w+ \d+, \d+ below \d+\.\d in, .* below \d+ days/);
+    expect(calendar[2]?.text).toMatch(/^Do it if both are short: rain since \w+ \d+, \d+ below \d+\.\d in, .* below \d+ days/);
+  });
+  it('makes no condition of looking', () => {
+    const { calendar, note } = runQuery(decisionDates, 'today=2026-05-01');
+    expect(calendar[0]?.title).toBe('Look and write down, nothing more');
+    expect(calendar[0]?.text).toMatch(/^Measure both, and write them down/);
+    expect(note).toContain('look and write down, nothing more.');
+    expect(runQuery(decisionDates, 'today=2026-06-10').note).toContain('sell dry, open and late cows if both rain and grass are short.');
   });
 });

@@ -87,7 +87,7 @@ describe('rest-and-moves', () => {
     expect(at('wholeRestDays')).toBe(67);
     expect(at('wholeShortDays')).toBe(35);
     expect(outcome.note).toContain('480 lb/ac of 1,000 lb/ac has grown back');
-    expect(outcome.note).toContain('4,368 lb of other feed is short');
+    expect(outcome.note).toContain('Have 4,368 lb of other feed ready');
     // No entry sends the herd back without the condition.
     expect(outcome.calendar.slice(9).length).toBeGreaterThan(0);
     for (const { title, text } of outcome.calendar.slice(9)) {
@@ -95,6 +95,11 @@ describe('rest-and-moves', () => {
       expect(text).toContain('it will not have');
     }
     expect(outcome.cautions[0]?.say).toContain('back before the grass is');
+    // Nor does the picture: what it draws hollow is each stay of the second round, and none of the first.
+    const { hollow } = definition.picture?.kind === 'spans' ? definition.picture : {};
+    expect(hollow?.of).toBe('goesIn');
+    const goesIn = outcome.calendar.map((_, index) => resultAt(outcome, `moves.${index}.goesIn`));
+    expect(goesIn.map((word) => word === hollow?.is)).toEqual(goesIn.map((_, index) => index >= 9));
   });
 
   test('with enough growth a paddock is back in full, and the entries still carry the condition', () => {

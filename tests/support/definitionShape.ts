@@ -155,7 +155,8 @@ function unknownInPicture(calculator: Calculator, picture: PlainPicture): readon
     const inRows = [top, thickness, holdsInPerFt, filledPercent].filter((name) => !Object.hasOwn(columns, name));
     return [...inRows, ...Object.values(names).filter((name) => !numbers.has(name))];
   }
-  const names = picture.kind === 'spans' ? [picture.lane, picture.from, picture.to] : [picture.x, ...picture.ys];
+  const names =
+    picture.kind === 'spans' ? [picture.lane, picture.from, picture.to, ...(picture.hollow ? [picture.hollow.of] : [])] : [picture.x, ...picture.ys];
   const marked = picture.kind === 'lines' && picture.mark && !numbers.has(picture.mark.at) ? [picture.mark.at] : [];
   return [...marked, ...names.filter((name) => !Object.hasOwn(columns, name))];
 }

@@ -339,6 +339,24 @@ describe('spans', () => {
     expect(markup).toContain('Mar 2, 2026');
     expect(markup).toContain('Paddock 1: grazed');
   });
+  it('draws hollow what is planned and should not come to pass, and says so in words and in the key', () => {
+    const hollow = { of: 'goesIn', is: 'not-back', says: 'not grown back' };
+    const planned = (second: string): Outcome =>
+      outcome({
+        moves: [
+          { paddock: 1, inDay: 20514, outDay: 20524, goesIn: 'ready' },
+          { paddock: 1, inDay: 20534, outDay: 20544, goesIn: second },
+        ],
+      });
+    const short = draw({ ...spans, hollow }, planned('not-back'));
+    // The second stay, and its key.
+    expect(short.match(/class="span hollow"/g)).toHaveLength(2);
+    expect(short).toContain('Paddock 1: grazed');
+    expect(short).toContain(', rests, not grown back');
+    const back = draw({ ...spans, hollow }, planned('if-back'));
+    expect(back).not.toContain('hollow');
+    expect(back).not.toContain('not grown back');
+  });
   it('scrolls in its own box when the plan is long', () => {
     const widths = numbersOf(draw(spans, moves(40, 2, 400)), /class="lanes" width="(\d+)"/g);
     expect(widths[0]).toBeGreaterThanOrEqual(400);

@@ -186,9 +186,10 @@ export function compute(asked: Asked) {
   /** Nobody weighs the share eaten. All that a pasture gives goes up and down with it. */
   const shares = isSurvey
     ? [
-        Math.max(shareLimitsPercent.least, eatenPercent - shareSwingPercent),
+        // A share that already lies past a limit is the end of its own swing.
+        Math.min(eatenPercent, Math.max(shareLimitsPercent.least, eatenPercent - shareSwingPercent)),
         eatenPercent,
-        Math.min(shareLimitsPercent.most, eatenPercent + shareSwingPercent),
+        Math.max(eatenPercent, Math.min(shareLimitsPercent.most, eatenPercent + shareSwingPercent)),
       ].map((sharePercent) => ({
         sharePercent,
         shareNormalHead: carries((normalLb * sharePercent) / eatenPercent, seasonDays),

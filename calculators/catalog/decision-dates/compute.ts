@@ -169,11 +169,13 @@ export function compute(asked: Asked) {
   });
   const gainedDays = plan.reduce((sum, each) => sum + each.gainDays, 0);
   const dryShortDays = feedDaysLost(feedDays, dryPercent);
-  const next = steps.find(({ day }) => day >= todayDay);
+  const ahead = steps.find(({ day }) => day >= todayDay);
+  const next = ahead ?? steps.at(-1);
+  if (!next) throw new RangeError('compute needs a plan of one date at least');
   return {
-    nextDay: next?.day ?? steps.at(-1)?.day ?? endDay,
-    ahead: next ? ('ahead' as const) : ('past' as const),
-    nextStep: (next ?? steps.at(-1))?.step ?? ('look' as const),
+    nextDay: next.day,
+    ahead: ahead ? ('ahead' as const) : ('past' as const),
+    nextStep: next.step,
     sinceDay,
     yearsCount: isCounted ? seasons.length : 0,
     seasonNormalIn,

@@ -37,7 +37,7 @@ export default defineCalculator({
     {
       at: 'quitMonth',
       when: (values) => !isCurveInOrder(values),
-      say: 'The months must run from start to best month to the month it quits, and a flush in the fall comes after the best month.',
+      say: 'The months must come in order: growth starts, is best, quits. With growth in the fall, the last month must come after the best one.',
     },
     {
       at: 'rainRecord',
@@ -47,13 +47,13 @@ export default defineCalculator({
     {
       at: 'steps',
       when: (values) => faultOf(values) === 'no-herd-left',
-      say: 'These steps spare nearly all that the herd eats, or more. Check the heads, and that none is counted twice.',
+      say: 'These steps spare nearly all that the herd eats, or more. Check the head counts, and that no animal is counted twice.',
     },
   ],
   compute,
 }).describe({
   question: 'By which date must I decide, and what do I do when?',
-  lead: 'Write the dates down before it is dry. For each one: how much of the year’s growth is past, what rain and what grass are too little, how often it still came right, and what the step gains. One page for the fridge door.',
+  lead: 'Write the dates down before it is dry. For each one: how much of the year’s growth is past, how little rain and grass is too little, how often the season still came right, and how much feed the step gains. One page for the fridge door.',
   searchWords:
     'critical dates, drought plan, trigger date, when to destock, when to sell cows in a drought, decision date, target date, percent of normal rain, wean early, fridge door',
   quantities,
@@ -103,22 +103,22 @@ export default defineCalculator({
     },
     {
       when: ({ yearsCount, rainFrom }) => rainFrom === 'record' && yearsCount < 30,
-      say: 'The record is short of 30 years. Take its counts as stories of those years, no more.',
+      say: 'The record is short of 30 years. Its counts tell about those years and no more.',
       source: 'wmo-1090-2012',
     },
     {
       when: (values) => !isCounted(values),
-      say: 'Medians of the months give a normal, not a record. Added up they come near the median of the season, not on it. No years can be counted from them.',
+      say: 'Medians of the months give a normal, not a record. Added up they come near the median of the season, but seldom match it. No years can be counted from them.',
       source: 'common practice',
     },
     {
       when: ({ dates }) => dates.some(({ grownPercent }) => grownPercent > 90),
-      say: 'One date comes when nine tenths of the year’s growth is past. Rain after it cannot bring the grass back; decide before.',
+      say: 'One date comes when nine tenths of the year’s growth is past. Rain after that can’t bring the grass back, so decide earlier.',
       source: 'ndsu-precipitation-2020',
     },
     {
       when: ({ steps }) => steps.some(({ step }) => step === 'wean-early'),
-      say: 'Calves under about three months need more than hay and grass once weaned. Settle feed, water, shade and shots with a veterinarian or a nutritionist before the day.',
+      say: 'Calves under about three months need more than hay and grass once weaned. Plan their feed, water, shade and shots with a veterinarian or a nutritionist ahead of the day.',
       source: 'common practice',
     },
     {
@@ -148,10 +148,12 @@ export default defineCalculator({
   ],
   weighsOnPeople: true,
   note: (values, show) => {
-    const { rainSays, likeCount, likeCaughtCount, ahead } = values;
+    const { rainSays, likeCount, likeCaughtCount, ahead, nextStep } = values;
     const next =
       ahead === 'ahead'
-        ? `Next date ${show('nextDay')}: ${show('nextStep').toLowerCase()} if both rain and grass are short.`
+        ? nextStep === 'look'
+          ? `Next date ${show('nextDay')}: ${show('nextStep').toLowerCase()}.`
+          : `Next date ${show('nextDay')}: ${show('nextStep').toLowerCase()} if both rain and grass are short.`
         : 'All dates of the plan are past.';
     const rain =
       rainSays === 'too-early'
@@ -173,9 +175,13 @@ export default defineCalculator({
   calendar: {
     rows: 'plan',
     day: 'planDay',
-    title: ({ step }) => `Decide: ${stepWords[step].toLowerCase()}`,
-    text: ({ countedFromDay, underIn, underDays }) =>
-      `Do it if both are short: rain since ${printDay(countedFromDay)} below ${underIn.toFixed(1)} in, and grass standing for the whole herd below ${Math.round(underDays)} days. Only one short: look again in two weeks.`,
+    title: ({ step }) => (step === 'look' ? stepWords.look : `Decide: ${stepWords[step].toLowerCase()}`),
+    text: ({ step, countedFromDay, underIn, underDays }) => {
+      const marks = `rain since ${printDay(countedFromDay)} below ${underIn.toFixed(1)} in, and grass standing for the whole herd below ${Math.round(underDays)} days`;
+      return step === 'look'
+        ? `Measure both, and write them down. These are short: ${marks}. If both are, get ready for the next step of the plan.`
+        : `Do it if both are short: ${marks}. If only one is short, look again in two weeks.`;
+    },
   },
   sources: [
     'ndsu-precipitation-2020',

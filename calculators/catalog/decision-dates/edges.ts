@@ -71,7 +71,7 @@ export default defineEdges(definition, {
       raised: 'steps.day=2026-10-31,2026-06-15,2026-07-10,2026-08-01,2026-08-15',
       silent: 'steps.day=2026-10-30,2026-06-15,2026-07-10,2026-08-01,2026-08-15',
     }),
-    edge('The months must run from', { raised: 'best-month=jan', silent: '' }),
+    edge('The months must come in', { raised: 'best-month=jan', silent: '' }),
     edge('This record holds fewer than', { raised: { records: { rainRecord: firstYears(2) } }, silent: { records: { rainRecord: firstYears(3) } } }),
     edge('These steps spare nearly all', { raised: 'herd=647lb/d', silent: 'herd=648lb/d' }),
     edge('These steps spare nearly all', {

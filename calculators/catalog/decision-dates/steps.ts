@@ -95,7 +95,7 @@ export const isLeaving = (step: StepKind): boolean => leaving.some((each) => eac
 export const steps = rows({
   label: 'Dates and steps',
   rowName: 'date',
-  help: 'One step a date, in the order in which you can bear them. Two weeks before the best month ends is a good first date.',
+  help: 'One step for each date, the ones that cost you least first. Two weeks before the best month ends is a good first date.',
   maxRows: 8,
   columns: {
     day: date('Date', '2026-07-01', { belongsTo: 'management' }),

@@ -96,7 +96,7 @@ export function compute(asked: Asked) {
 
   const acresAc = asked.acresFrom === 'known' ? asked.ownPaddockAc : paddockAc;
   const feedOf = (availableLbPerAc: number): number => acresAc * availableLbPerAc * (eatenPercent / 100);
-  const daysOf = (eatenLb: number): number => (demandLbPerDay > 0 ? grazingDays({ eatenLb, dailyDemandLb: demandLbPerDay }) : stayDays);
+  const daysOf = (eatenLb: number): number => grazingDays({ eatenLb, dailyDemandLb: demandLbPerDay });
   const backLbPerAc = regrownLbPerAc({ growthLbPerAcDay: growthNowLbPerAcDay, restDays: givenRestDays, fullLbPerAc: regrowLbPerAc });
   const fullFeedLb = feedOf(regrowLbPerAc);
   const backFeedLb = feedOf(backLbPerAc);
@@ -121,6 +121,8 @@ export function compute(asked: Asked) {
     wholeShortDays: Math.max(0, wholeDays(restDays) - givenRestDays),
     slowerStayDays,
     slowerOccupiedDays: slowerStayDays * herdCount,
+    wholeSlowerStayDays: wholeDays(slowerStayDays),
+    wholeSlowerOccupiedDays: wholeDays(slowerStayDays) * herdCount,
     occupiedDays,
     restingPercent: restingShare(rotation) * 100,
     stockLines,

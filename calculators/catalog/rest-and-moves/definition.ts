@@ -8,6 +8,15 @@ import { publishedSteps } from './steps.ts';
 
 /** Paddocks taken as large as the herd needs would always feed it. */
 const isMeasured = ({ acresFrom }: { readonly acresFrom: 'known' | 'needed' }): boolean => acresFrom === 'known';
+interface Rotation {
+  readonly verdict: 'none-until-rain' | 'grows-back';
+  readonly todayVerdict: 'enough' | 'short';
+  readonly paddockCount: number;
+  readonly herdCount: number;
+}
+const isBackTooSoon = ({ verdict, todayVerdict }: Rotation): boolean => verdict === 'grows-back' && todayVerdict === 'short';
+/** With a paddock for each herd and none to rest, no stay however long gives any rest. */
+const canGoSlower = (rotation: Rotation): boolean => isBackTooSoon(rotation) && rotation.paddockCount > rotation.herdCount;
 
 export default defineCalculator({
   slug: 'rest-and-moves',
@@ -43,16 +52,13 @@ export default defineCalculator({
     { of: 'neededPaddocks', when: ({ verdict }) => verdict === 'grows-back' },
     { of: 'givenRestDays' },
     { of: 'todayVerdict', when: ({ verdict }) => verdict === 'grows-back' },
-    { of: 'wholeShortDays', when: ({ verdict, todayVerdict }) => verdict === 'grows-back' && todayVerdict === 'short' },
+    { of: 'wholeShortDays', when: isBackTooSoon },
     { of: 'backLbPerAc' },
     { of: 'backVerdict', when: isMeasured },
     { of: 'backDays', when: isMeasured },
     { of: 'shortFeedLb', when: (values) => isMeasured(values) && values.backVerdict === 'short' },
     { of: 'fullDays', when: isMeasured },
-    {
-      of: 'slowerStayDays',
-      when: ({ verdict, todayVerdict, paddockCount, herdCount }) => verdict === 'grows-back' && todayVerdict === 'short' && paddockCount > herdCount,
-    },
+    { of: 'wholeSlowerStayDays', when: canGoSlower },
     { of: 'paddockAc' },
     { of: 'todayAc' },
     { of: 'demandLbPerDay' },
@@ -103,28 +109,25 @@ export default defineCalculator({
       says: 'The same rule turned round: the rest that today’s paddocks give.',
       source: 'penn-state-four-steps, step 3',
     }),
-    formula('shortDays', tex`\q{restDays} - \q{givenRestDays}`, {
-      says: 'How much that is too short.',
-      onlyWhen: ({ verdict, todayVerdict }) => verdict === 'grows-back' && todayVerdict === 'short',
-    }),
+    formula('shortDays', tex`\q{restDays} - \q{givenRestDays}`, { says: 'How much that is too short.', onlyWhen: isBackTooSoon }),
     lookup('wholeRestDays', {
       says: 'A day begun is counted as a day of rest.',
       onlyWhen: ({ verdict }) => verdict === 'grows-back',
       source: 'common practice',
     }),
-    formula('wholeShortDays', tex`\max(\q{wholeRestDays} - \q{givenRestDays}, 0)`, {
-      says: 'And in whole days.',
-      onlyWhen: ({ verdict, todayVerdict }) => verdict === 'grows-back' && todayVerdict === 'short',
-    }),
+    formula('wholeShortDays', tex`\max(\q{wholeRestDays} - \q{givenRestDays}, 0)`, { says: 'And in whole days.', onlyWhen: isBackTooSoon }),
     formula('slowerStayDays', tex`\frac{\q{restDays}}{\q{paddockCount} - \q{herdCount}}`, {
       says: 'To get the rest from today’s paddocks each stay would have to be this long.',
-      onlyWhen: ({ verdict, todayVerdict, paddockCount, herdCount }) =>
-        verdict === 'grows-back' && todayVerdict === 'short' && paddockCount > herdCount,
+      onlyWhen: canGoSlower,
     }),
     formula('slowerOccupiedDays', tex`\q{slowerStayDays} \times \q{herdCount}`, {
       says: 'With every herd passing through, stock would then be in a paddock this long without a break.',
-      onlyWhen: ({ verdict, todayVerdict, paddockCount, herdCount }) =>
-        verdict === 'grows-back' && todayVerdict === 'short' && paddockCount > herdCount && herdCount > 1,
+      onlyWhen: (values) => canGoSlower(values) && values.herdCount > 1,
+    }),
+    lookup('wholeSlowerStayDays', { says: 'A day begun is counted as a day of the stay.', onlyWhen: canGoSlower, source: 'common practice' }),
+    formula('wholeSlowerOccupiedDays', tex`\q{wholeSlowerStayDays} \times \q{herdCount}`, {
+      says: 'And stock would be in a paddock for so many whole days in a row.',
+      onlyWhen: (values) => canGoSlower(values) && values.herdCount > 1,
     }),
     formula('restingPercent', tex`\frac{\q{paddockCount} - \q{herdCount}}{\q{paddockCount}} \times 100`, {
       says: 'Paddocks at rest on any day.',
@@ -167,7 +170,6 @@ export default defineCalculator({
     }),
     formula('fullDays', tex`\frac{\q{fullFeedLb}}{\q{demandLbPerDay}}`, {
       says: 'How long that feeds all the stock.',
-      onlyWhen: ({ demandLbPerDay }) => demandLbPerDay > 0,
       source: 'umaine-pasture-lesson-1, appendix D',
     }),
     formula('backLbPerAc', tex`\min(\q{growthNowLbPerAcDay} \times \q{givenRestDays}, \q{regrowLbPerAc})`, {
@@ -177,7 +179,6 @@ export default defineCalculator({
     formula('backFeedLb', tex`\q{acresAc} \times \q{backLbPerAc} \times \frac{\q{eatenPercent}}{100}`, { says: 'What they get of it, at most.' }),
     formula('backDays', tex`\frac{\q{backFeedLb}}{\q{demandLbPerDay}}`, {
       says: 'How long that feeds all the stock.',
-      onlyWhen: ({ demandLbPerDay }) => demandLbPerDay > 0,
       source: 'umaine-pasture-lesson-1, appendix D',
     }),
     formula('stayNeedLb', tex`\q{demandLbPerDay} \times \q{stayDays}`, { says: 'What all the stock eat in one stay.' }),
@@ -190,7 +191,7 @@ export default defineCalculator({
   ],
   cautions: [
     {
-      when: ({ verdict, todayVerdict }) => verdict === 'grows-back' && todayVerdict === 'short',
+      when: isBackTooSoon,
       say: 'This plan is back before the grass is. Go in only where a paddock has grown back to its height. Where it has not, wait: feed hay on one lot that you can spare, or take stock off. Each round that comes too early leaves less leaf to grow from.',
       source: 'common practice',
     },
@@ -205,8 +206,7 @@ export default defineCalculator({
       source: 'common practice',
     },
     {
-      when: ({ verdict, todayVerdict, slowerOccupiedDays, paddockCount, herdCount }) =>
-        verdict === 'grows-back' && todayVerdict === 'short' && (paddockCount === herdCount || slowerOccupiedDays > secondBiteDays),
+      when: (values) => isBackTooSoon(values) && (values.paddockCount === values.herdCount || values.wholeSlowerOccupiedDays > secondBiteDays),
       say: 'Too few paddocks for this rest. Going slower round the ones you have makes each stay longer, past the seven days or so after which stock take a second bite. Split paddocks, run the herds as one, or take stock off.',
       source: 'common practice',
     },
@@ -236,7 +236,7 @@ export default defineCalculator({
       source: 'common practice',
     },
     {
-      when: ({ verdict, todayVerdict }) => verdict === 'grows-back' && todayVerdict === 'short',
+      when: isBackTooSoon,
       say: 'New paddocks mean electric wire. Use a proper fence energizer, keep wire away from power lines and dry grass, put up signs where people pass, and see that each paddock has water.',
       source: 'common practice',
     },
@@ -254,8 +254,17 @@ export default defineCalculator({
   note: ({ verdict, todayVerdict, givenRestDays, acresFrom, backVerdict }, show) =>
     verdict === 'none-until-rain'
       ? `Growth is ${show('growthNowLbPerAcDay')}: no rest is long enough until it rains. Stop at ${show('stopHeightIn')}; each stay of ${show('stayDays')} takes about ${show('paddockAc')} of what stands at ${show('startHeightIn')}.`
-      : `At ${show('growthNowLbPerAcDay')} of growth a paddock needs about ${show('wholeRestDays')} from ${show('stopHeightIn')} back to ${show('startHeightIn')}. With stays of ${show('stayDays')} that is ${show('neededPaddocks')} paddocks of ${show('paddockAc')}; ${givenRestDays === 0 ? 'as it is now, no paddock ever rests' : `today’s ${show('paddockCount')} give ${show('givenRestDays')}, ${todayVerdict === 'enough' ? 'which is enough' : `${show('wholeShortDays')} too short`}`}.${acresFrom === 'known' && backVerdict === 'short' ? ` When the plan returns, ${show('backLbPerAc')} of ${show('regrowLbPerAc')} has grown back: a paddock of ${show('acresAc')} feeds all stock ${show('backDays')} of ${show('stayDays')}, and ${show('shortFeedLb')} of other feed is short.` : ''} Go in only where it has grown back; the grass decides.`,
-  picture: { kind: 'spans', rows: 'moves', lane: 'paddock', from: 'inDay', to: 'outDay', spanSays: 'grazed', gapSays: 'rests' },
+      : `At ${show('growthNowLbPerAcDay')} of growth a paddock needs about ${show('wholeRestDays')} from ${show('stopHeightIn')} back to ${show('startHeightIn')}. With stays of ${show('stayDays')} that is ${show('neededPaddocks')} paddocks of ${show('paddockAc')}; ${givenRestDays === 0 ? 'as it is now, no paddock ever rests' : `today’s ${show('paddockCount')} give ${show('givenRestDays')}, ${todayVerdict === 'enough' ? 'which is enough' : `${show('wholeShortDays')} too short`}`}.${acresFrom === 'known' && backVerdict === 'short' ? ` When the plan returns, ${show('backLbPerAc')} of ${show('regrowLbPerAc')} has grown back: a paddock of ${show('acresAc')} then feeds all the stock for ${show('backDays')} of a stay of ${show('stayDays')}. Have ${show('shortFeedLb')} of other feed ready.` : ''} Go in only where it has grown back; the grass decides.`,
+  picture: {
+    kind: 'spans',
+    rows: 'moves',
+    lane: 'paddock',
+    from: 'inDay',
+    to: 'outDay',
+    spanSays: 'grazed',
+    gapSays: 'rests',
+    hollow: { of: 'goesIn', is: 'not-back', says: 'back in by the plan, but not grown back' },
+  },
   calendar: {
     rows: 'moves',
     day: 'lookDay',
@@ -284,7 +293,7 @@ export default defineCalculator({
   changes: [
     {
       version: 2,
-      say: 'it asks the acres in a paddock, and says what has grown back when the plan returns and what feed is short; days of rest are told in whole days, rounded up.',
+      say: 'it asks the acres in a paddock, and says what has grown back when the plan returns and what feed is short; days of rest, and of the stay that would give it, are told in whole days, rounded up.',
     },
   ],
   guides: ['resting-grass', 'leaving-stubble', 'laying-out-paddocks', 'turning-out-again'],

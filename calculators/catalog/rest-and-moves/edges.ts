@@ -31,6 +31,7 @@ export default defineEdges(definition, {
     edge('Too few paddocks for this', { raised: 'herd=2', silent: '' }),
     edge('Too few paddocks for this', { raised: 'paddock=5', silent: 'paddock=6' }),
     edge('Too few paddocks for this', { raised: 'density=393lb/ac/in', silent: 'density=392lb/ac/in' }),
+    edge('Too few paddocks for this', { on: 'herd=2&stay=2d', raised: 'paddock=13', silent: 'paddock=14' }),
     edge('This round is more than', { raised: 'paddock=19', silent: 'paddock=18' }),
     edge('This round is more than', { on: 'density=150lb/ac/in', raised: 'stay=6d', silent: 'stay=5d' }),
     edge('This round is more than', { on: 'stay=7d', raised: 'density=195lb/ac/in', silent: 'density=196lb/ac/in' }),

@@ -21,6 +21,8 @@ export const quantities = {
   wholeShortDays: amount('Too short by, in whole days', 'R_{sw}', 'd'),
   slowerStayDays: amount('Stay that would give the rest with today’s paddocks', 's_R', 'd', 1),
   slowerOccupiedDays: amount('Days in a row in a paddock then', 'o_R', 'd', 1),
+  wholeSlowerStayDays: amount('Stay that would give the rest with today’s paddocks, in whole days', 's_w', 'd'),
+  wholeSlowerOccupiedDays: amount('Days in a row in a paddock then, in whole days', 'o_w', 'd'),
   occupiedDays: amount('Days in a row that stock are in a paddock', 'o', 'd'),
   restingPercent: amount('Paddocks at rest on any day', 'r', 'pct'),
   stockLines: {

@@ -122,7 +122,7 @@ export const inputs = {
   }),
   rootsDeepestIn: number('Deepest root that you saw', 'z_{max}', 'in', [1, 120], 32, {
     belongsTo: 'management',
-    help: 'A few deep roots keep a plant alive. They don’t feed growth.',
+    help: 'A few deep roots can reach water far down. They feed little growth.',
   }),
   useFrom: choice('Water that the grass uses a day', 'known', {
     options: { known: 'I have a figure', weather: 'from the month, the place and the heat' },

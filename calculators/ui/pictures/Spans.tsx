@@ -13,6 +13,7 @@ const paperWidth = 460;
 interface Span {
   readonly from: number;
   readonly to: number;
+  readonly isHollow: boolean;
 }
 interface Lane {
   readonly name: Scalar;
@@ -24,7 +25,7 @@ function lanesOf(side: Side, picture: SpansPicture): readonly Lane[] {
     const [name, from, to] = [row[picture.lane], row[picture.from], row[picture.to]];
     if (name === undefined || typeof from !== 'number' || typeof to !== 'number') continue;
     const spans = lanes.get(name) ?? [];
-    spans.push({ from, to: Math.max(from, to) });
+    spans.push({ from, to: Math.max(from, to), isHollow: picture.hollow !== undefined && row[picture.hollow.of] === picture.hollow.is });
     lanes.set(name, spans);
   }
   return [...lanes].map(([name, spans]) => ({ name, spans: spans.sort((one, other) => one.from - other.from) }));
@@ -39,6 +40,7 @@ export function Spans({ calculator, picture, outcome, other, titles, system, id 
   };
   const sides = sidesOf({ outcome, other, titles }).map((side) => ({ ...side, lanes: lanesOf(side, picture) }));
   const spans = sides.flatMap((side) => side.lanes.flatMap((lane) => lane.spans));
+  const saysOf = ({ isHollow }: Span): string => (isHollow && picture.hollow ? picture.hollow.says : picture.spanSays);
   if (spans.length === 0) return null;
   const from = Math.min(...spans.map((span) => span.from));
   const to = Math.max(from + 1, ...spans.map((span) => span.to));
@@ -64,7 +66,7 @@ export function Spans({ calculator, picture, outcome, other, titles, system, id 
         const row = lanes.length > 14 ? 19 : 27;
         const height = axisHeight + lanes.length * row;
         const first = lanes[0];
-        const told = first?.spans.map((span) => `${picture.spanSays} ${print(span.from, 1)} to ${print(span.to, 2)}`).slice(0, 3);
+        const told = first?.spans.map((span) => `${saysOf(span)} ${print(span.from, 1)} to ${print(span.to, 2)}`).slice(0, 3);
         const said = `${laneLabel}: ${lanes.length} of them, ${print(from, 1)} to ${print(to, 2)}. ${first ? `${laneLabel} ${print(first.name, 0)}: ${told?.join(`, ${picture.gapSays}, `)}.` : ''}`;
         return (
           <div key={is}>
@@ -122,7 +124,7 @@ export function Spans({ calculator, picture, outcome, other, titles, system, id 
                       {lane.spans.map((span) => (
                         <rect
                           key={span.from}
-                          class="span"
+                          class={span.isHollow ? 'span hollow' : 'span'}
                           x={percentAlong(span.from, from, to)}
                           y={middle - row / 2 + 3}
                           width={percentAlong(span.to - span.from, 0, to - from)}
@@ -142,6 +144,14 @@ export function Spans({ calculator, picture, outcome, other, titles, system, id 
           <rect class="span" width="26" height="14" />
         </svg>
         {picture.spanSays}
+        {picture.hollow && spans.some(({ isHollow }) => isHollow) && (
+          <>
+            <svg width="26" height="14" aria-hidden="true">
+              <rect class="span hollow" width="26" height="14" />
+            </svg>
+            {picture.hollow.says}
+          </>
+        )}
         <svg width="26" height="14" aria-hidden="true">
           <path class="gap" d="M0 7h26" />
         </svg>
