@@ -105,7 +105,15 @@ describe('the sward day by day', () => {
   });
   it('lets what grew that day die at the same share as the rest', () => {
     // A fifth of 1,000 dead pounds rots away, a tenth of all that is green by the evening takes its place.
-    const day = { greenLbPerAc: 2000, deadLbPerAc: 1000, ceilingLbPerAc: 6000, ratePerDay: 0.5, response: 1, senescenceShare: 0.1, weatheringShare: 0.2 };
+    const day = {
+      greenLbPerAc: 2000,
+      deadLbPerAc: 1000,
+      ceilingLbPerAc: 6000,
+      ratePerDay: 0.5,
+      response: 1,
+      senescenceShare: 0.1,
+      weatheringShare: 0.2,
+    };
     const { greenLbPerAc, deadLbPerAc, grownLbPerAc } = swardDay(day);
     expect(grownLbPerAc).toBeGreaterThan(100);
     expect(Math.abs(greenLbPerAc - 0.9 * (2000 + grownLbPerAc))).toBeLessThan(1e-9);

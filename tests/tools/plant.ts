@@ -74,13 +74,17 @@ function failuresWith(
   rmSync(output, { force: true });
   const vitest = join(root, 'node_modules/vitest/vitest.mjs');
   // Without a shell between, so that its end is the end of its workers.
-  spawnSync(process.execPath, [vitest, 'run', '--no-isolate', '--testTimeout=60000', '--reporter=json', `--outputFile=${output}`, '-t', telling, ...tests], {
-    cwd: copy,
-    env: { ...process.env, LAWS_RUNS: '20', ...(layer === 'catalog' ? { MUTATED: groups.map((group) => `catalog/${group}`).join(',') } : {}) },
-    // A fault can make a loop that never ends.
-    timeout: 120_000,
-    killSignal: 'SIGKILL',
-  });
+  spawnSync(
+    process.execPath,
+    [vitest, 'run', '--no-isolate', '--testTimeout=60000', '--reporter=json', `--outputFile=${output}`, '-t', telling, ...tests],
+    {
+      cwd: copy,
+      env: { ...process.env, LAWS_RUNS: '20', ...(layer === 'catalog' ? { MUTATED: groups.map((group) => `catalog/${group}`).join(',') } : {}) },
+      // A fault can make a loop that never ends.
+      timeout: 120_000,
+      killSignal: 'SIGKILL',
+    },
+  );
   heal(faults);
   if (!existsSync(output)) return { failures: [], loads: false };
   const report: Report = JSON.parse(readFileSync(output, 'utf8'));
@@ -170,7 +174,10 @@ console.log(`${layer}: ${all.length} faults can be planted, ${count} are, from $
 function unnoticedNear(faults: readonly Fault[]): readonly Fault[] {
   const { failures, loads } = failuresWith(
     faults,
-    nearOf(layer as Layer, faults.map(({ group }) => group)),
+    nearOf(
+      layer as Layer,
+      faults.map(({ group }) => group),
+    ),
     faults.map(({ group }) => group),
   );
   if (loads) return faults.filter(({ group }) => !failures.some((failure) => speaksOf(failure, group)));

@@ -40,10 +40,6 @@ export default defineEdges(definition, {
       untold: 'stock.own=15gal/d,7.45gal/d',
     }),
     // 16 square feet hold 9.97 gallons of an inch; a tenth of that reaches the tank.
-    tells('less than a gallon', {
-      on: 'surface=roof&roof-length=4ft&roof-width=4ft&caught=10pct',
-      told: 'rain=1in',
-      untold: 'rain=1.01in',
-    }),
+    tells('less than a gallon', { on: 'surface=roof&roof-length=4ft&roof-width=4ft&caught=10pct', told: 'rain=1in', untold: 'rain=1.01in' }),
   ],
 });
