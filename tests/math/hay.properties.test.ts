@@ -204,3 +204,9 @@ describe('share of hay that is eaten', () => {
         expect(() => eatenShare({ ...losses, ...wrong, convention })).toThrow(RangeError);
   });
 });
+describe('volume of a bale', () => {
+  it('is none without a length, a width or a height', () => {
+    const square = { shape: 'rectangular', lengthFt: 8, widthFt: 4, heightFt: 3 } as const;
+    for (const wrong of [{ lengthFt: 0 }, { widthFt: 0 }, { heightFt: 0 }]) expect(() => baleVolumeFt3({ ...square, ...wrong })).toThrow(RangeError);
+  });
+});
