@@ -5,6 +5,14 @@ import { resultAt, runQuery } from '../../calculators/kit/cases.ts';
 const at = (query: string, name: string): number => Number(resultAt(runQuery(definition, query), name));
 
 describe('early-weaning', () => {
+  it('lets a lower market speak for weaning early and selling, by a tenth of the usual calf', () => {
+    // A calf of $1,300 in the fall brings $130 less or more; what is sold before keeps its price.
+    const { values } = runQuery(definition, 'calf-goes=sold');
+    const market = Array.isArray(values['swings']) ? values['swings'].find((row) => row['input'] === 'market') : undefined;
+    const [answer, tenth] = [Number(values['sellEarlyUsd']) - Number(values['usualUsd']), Number(values['usualUsd']) / 10];
+    expect(Number(market?.['lowEndUsd'])).toBeCloseTo(answer + tenth, 6);
+    expect(Number(market?.['highEndUsd'])).toBeCloseTo(answer - tenth, 6);
+  });
   it('swings each figure a tenth both ways about the answer', () => {
     for (const [goes, early] of [
       ['sold', 'sellEarlyUsd'],
