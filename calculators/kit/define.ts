@@ -7,6 +7,7 @@ import { fillWords, printName } from './print.ts';
 import type { Computed, NumberKeys, Quantity, QuantityFor, RowOf, Rows, RowsKeys, Scalar } from './quantities.ts';
 import { isShown, type Problem, type Values } from './state.ts';
 import type { PlainStep, PlainWay, Step, StepUse, Way } from './steps.ts';
+import type { Topic } from './topics.ts';
 import { type Whole, wholesOf } from './wholes.ts';
 
 /** Stops the calculation at one field. Refusals of a row's cells belong to its `rows(...)`. */
@@ -71,7 +72,11 @@ export interface Words<I extends Inputs, R> {
   readonly calendar?: { readonly [K in RowsKeys<R>]: CalendarOf<R, K> }[RowsKeys<R>];
   /** Source keys, in the order in which they matter. */
   readonly sources: readonly string[];
-  readonly guides: readonly string[];
+  readonly topic: Topic;
+  /** Place among the calculators of its topic, low first. */
+  readonly order: number;
+  /** The guide that it belongs to, which shows it, then others that lead to it. */
+  readonly guides: readonly [string, ...string[]];
   /** What changed in the results since an earlier version; told to links of that version. */
   readonly changes?: readonly { readonly version: number; readonly say: string }[];
 }
@@ -129,6 +134,8 @@ export interface Calculator {
   readonly wholes: readonly Whole[];
   readonly hasCalendar: boolean;
   readonly sources: readonly string[];
+  readonly topic: Topic;
+  readonly order: number;
   readonly guides: readonly string[];
   readonly changes: readonly { readonly version: number; readonly say: string }[];
   readonly run: (values: Values, system?: UnitSystem) => Run;
@@ -245,6 +252,8 @@ export const defineCalculator = <const I extends Inputs, R extends object>(work:
       wholes: [...(words.wholes ?? []), ...wholesOf(words.picture)],
       hasCalendar: words.calendar !== undefined,
       sources: words.sources,
+      topic: words.topic,
+      order: words.order,
       guides: words.guides,
       changes: words.changes ?? [],
       run: (values, system = 'us') => {

@@ -1,17 +1,11 @@
-import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import type { Calculator } from '../../calculators/kit/define.ts';
 import type { Inputs } from '../../calculators/kit/inputs.ts';
+import { calculators } from '../support/catalog.ts';
 import { root } from '../support/files.ts';
 import { isWanted } from '../support/mutated.ts';
 
-const catalog = join(root, 'calculators/catalog');
-const calculators: readonly { readonly slug: string; readonly calculator: Calculator }[] = await Promise.all(
-  readdirSync(catalog)
-    .filter((slug) => existsSync(join(catalog, slug, 'definition.ts')) && isWanted(slug))
-    .map(async (slug) => ({ slug, calculator: (await import(join(catalog, slug, 'definition.ts'))).default })),
-);
 type Filled = Readonly<Record<string, string | number>>;
 /** What each option puts into the fields beside it, as it was when somebody last read it. It proves nothing true: it holds it in its place. */
 const frozen: Readonly<Record<string, Readonly<Record<string, Filled>>>> = JSON.parse(readFileSync(join(root, 'tests/catalog/fills.json'), 'utf8'));
@@ -32,9 +26,9 @@ function share(label: string, key: string): number {
 /** Once more is twice, and 300 seconds are 5 minutes. */
 const toldOtherwise = new Set(['rings.pours', 'samples.seen']);
 
-describe.each(calculators)('$slug', ({ slug, calculator }) => {
+describe.each(calculators.filter(({ slug }) => isWanted(slug)))('$slug', ({ slug, inputs }) => {
   it('gives no two options each the label of the other', () => {
-    for (const [path, options] of choicesOf(calculator.inputs)) {
+    for (const [path, options] of choicesOf(inputs)) {
       const list = Object.entries(options);
       if (toldOtherwise.has(path)) continue;
       for (const [option, { label }] of list) if (label === 'No') expect(option, `${path}: “No”`).toMatch(/^no(ne)?$/);
@@ -48,7 +42,7 @@ describe.each(calculators)('$slug', ({ slug, calculator }) => {
   });
   it('fills in what it did', () => {
     const filled = Object.fromEntries(
-      choicesOf(calculator.inputs).flatMap(([path, options]) =>
+      choicesOf(inputs).flatMap(([path, options]) =>
         Object.entries(options).flatMap(([option, { fills }]) => (fills ? [[`${path} ${option}`, fills] as const] : [])),
       ),
     );

@@ -189,5 +189,7 @@ export default defineCalculator({
     'gross-intake',
   ],
   changes: [{ version: 2, say: 'it says how far the head count moves with the share eaten, and asks what land it is.' }],
+  topic: 'grass',
+  order: 20,
   guides: ['stocking-for-the-dry-year', 'choosing-who-goes', 'keeping-a-grazing-record', 'leased-and-permitted-ground'],
 });

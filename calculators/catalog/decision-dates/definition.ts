@@ -196,5 +196,7 @@ export default defineCalculator({
     'clopper-pearson-1934',
     'jaeger-early-weaning',
   ],
+  topic: 'ahead',
+  order: 10,
   guides: ['deciding-in-time', 'pulling-stock-early', 'stocking-for-the-dry-year'],
 });

@@ -106,5 +106,7 @@ export default defineCalculator({
     'mullenix-2022',
     'banta-agproud',
   ],
+  topic: 'hay',
+  order: 40,
   guides: ['weaning-early'],
 });

@@ -194,5 +194,7 @@ export default defineCalculator({
     mark: { at: 'evenBuyBackUsd', says: 'both the same' },
   },
   sources: ['jones-keep-or-sell-2011', 'gessner-2016', 'gessner-igrow-2017', 'ritten-rebuild-2015', 'csu-abm-partial-budget'],
+  topic: 'hay',
+  order: 30,
   guides: ['selling-or-feeding', 'choosing-who-goes'],
 });

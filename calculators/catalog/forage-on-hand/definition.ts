@@ -143,5 +143,7 @@ export default defineCalculator({ slug: 'forage-on-hand', version: 1, title: 'Fo
     'ndmc-ranch-plan',
     'lory-fall-nitrogen-2022',
   ],
+  topic: 'grass',
+  order: 10,
   guides: ['measuring-forage'],
 });

@@ -224,5 +224,7 @@ export default defineCalculator({
       say: 'For a wet coat you now choose between one and two percent more feed a degree. Links from before keep one percent, as they were figured.',
     },
   ],
+  topic: 'hay',
+  order: 10,
   guides: ['bridging-with-hay', 'choosing-a-feeding-place', 'pulling-stock-early', 'stretching-winter-feed'],
 });

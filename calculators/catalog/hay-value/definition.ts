@@ -163,5 +163,7 @@ export default defineCalculator({
     'wv-farm-bureau-2014',
     'south-dakota-alfalfa-protein',
   ],
+  topic: 'hay',
+  order: 20,
   guides: ['buying-and-storing-hay'],
 });

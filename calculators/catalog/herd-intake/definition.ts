@@ -246,5 +246,7 @@ export default defineCalculator({
       say: 'A stocker or growing heifer is taken to eat 2.5 % of its weight, from 2 to 3, no longer 3: that is the top of what the equation for growing cattle gives.',
     },
   ],
+  topic: 'grass',
+  order: 40,
   guides: ['feeding-the-herd', 'sheep-goats-and-horses'],
 });

@@ -296,5 +296,7 @@ export default defineCalculator({
       say: 'it asks the acres in a paddock, and says what has grown back when the plan returns and what feed is short; days of rest, and of the stay that would give it, are told in whole days, rounded up.',
     },
   ],
+  topic: 'grass',
+  order: 30,
   guides: ['resting-grass', 'leaving-stubble', 'laying-out-paddocks', 'turning-out-again'],
 });

@@ -105,5 +105,7 @@ export default defineCalculator({ slug: 'standing-feed', version: 1, title: 'Sto
     `${show('areaAc')} with ${show('startLbPerAc')} above the stubble feed this stock ${lasts(grazingForDays, () => `about ${show('grazingForDays')} (${show('lowGrazingDays')} to ${show('highGrazingDays')}), to about ${show('lastDay')}`)}. Strips for ${stripDays === 1 ? 'a day' : show('stripDays')}: move the wire ${show('firstStripFt')} at first, farther as weather takes its share. ${verdict === 'reaches' ? 'It covers all the days when feed is wanted.' : `That leaves ${show('shortDays')} to feed another way: ${show('shortLb')} of dry feed, before losses.`}`,
   picture: { kind: 'lines', rows: 'strips', x: 'daysIn', ys: ['ungrazedLbPerAc'] },
   sources: ['larsen-2021', 'tall-fescue-monograph', 'penn-state-agronomy-guide', 'umaine-pasture-lesson-1', 'white-b5036', 'lory-fall-nitrogen-2022'],
+  topic: 'grass',
+  order: 50,
   guides: ['feeding-on-dry-grass', 'stretching-winter-feed', 'annual-range'],
 });

@@ -254,5 +254,7 @@ export default defineCalculator({
     'weathers-1913',
     'luling-foundation',
   ],
+  topic: 'harm',
+  order: 10,
   guides: ['watering-stock', 'laying-out-paddocks'],
 });
