@@ -10,10 +10,9 @@ import { itObeysTheLaws } from '../support/definitionLaws.ts';
 import { itIsWellDeclared } from '../support/definitionShape.ts';
 import { itHoldsItsEdges } from '../support/edgeLaws.ts';
 import { root } from '../support/files.ts';
+import { isWanted } from '../support/mutated.ts';
 import { itDrawsWhatFits } from '../support/pictureLaws.ts';
 
-/** All of them, unless one folder is being mutated. */
-const isWanted = (slug: string): boolean => !process.env['MUTATED']?.startsWith('catalog/') || process.env['MUTATED'] === `catalog/${slug}`;
 const all = await Promise.all(
   slugs
     .filter(isWanted)
