@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { stageFromBirth } from '../../calculators/catalog/herd-intake/compute.ts';
+
 import definition from '../../calculators/catalog/herd-intake/definition.ts';
 import { resultAt, runQuery } from '../../calculators/kit/cases.ts';
+import { stageFromBirth } from '../../calculators/math/herd/stageFromBirth.ts';
 
 const numberAt = (query: string, path: string): number => Number(resultAt(runQuery(definition, query), path));
 const head = fc.integer({ min: 1, max: 2000 });
