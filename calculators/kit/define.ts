@@ -6,7 +6,8 @@ import type { Picture, PlainPicture } from './pictures.ts';
 import { fillWords, printName } from './print.ts';
 import type { Computed, NumberKeys, PlainValues, Quantity, QuantityFor, RowOf, Rows, RowsKeys, Scalar } from './quantities.ts';
 import { isShown, type Problem, type Values } from './state.ts';
-import type { PlainStep, PlainWay, Step, StepUse, Way } from './steps.ts';
+import { type PlainStep, type PlainWay, type Step, type StepUse, stepsOf, type Way, type Working } from './steps.ts';
+import type { Topic } from './topics.ts';
 import { type Whole, wholesOf } from './wholes.ts';
 
 /** Stops the calculation at one field. Refusals of a row's cells belong to its `rows(...)`. */
@@ -38,6 +39,13 @@ export interface Shown<V, R> {
   /** Left out unless this holds: a cost that nobody pays. */
   readonly when?: (values: V) => boolean;
 }
+/** Results that need no word of their own: `...shown('haveTon', 'eatenTon')`. */
+export const shown = <const K extends string>(...names: readonly K[]): readonly { readonly of: K }[] => names.map((of) => ({ of }));
+/** The same, left out unless this holds. */
+export const shownWhen = <V, const K extends string>(
+  when: (values: V) => boolean,
+  ...names: readonly K[]
+): readonly { readonly of: K; readonly when: (values: V) => boolean }[] => names.map((of) => ({ of, when }));
 /** First call: what is asked and what is computed. */
 export interface Work<I extends Inputs, R> {
   readonly slug: string;
@@ -57,7 +65,7 @@ export interface Words<I extends Inputs, R> {
   readonly searchWords?: string;
   readonly quantities: { readonly [K in keyof R]: QuantityFor<R[K]> };
   readonly results: readonly Shown<ValuesOf<I> & R, R>[];
-  readonly steps: readonly Step<ValuesOf<I> & R, R>[];
+  readonly steps: Working<ValuesOf<I> & R, R>;
   readonly cautions: readonly Caution<ValuesOf<I> & R>[];
   /** What this cannot tell. */
   readonly limits: readonly string[];
@@ -71,7 +79,11 @@ export interface Words<I extends Inputs, R> {
   readonly calendar?: { readonly [K in RowsKeys<R>]: CalendarOf<R, K> }[RowsKeys<R>];
   /** Source keys, in the order in which they matter. */
   readonly sources: readonly string[];
-  readonly guides: readonly string[];
+  readonly topic: Topic;
+  /** Place among the calculators of its topic, low first. */
+  readonly order: number;
+  /** The guide that it belongs to, which shows it, then others that lead to it. */
+  readonly guides: readonly [string, ...string[]];
   /** What changed in the results since an earlier version; told to links of that version. */
   readonly changes?: readonly { readonly version: number; readonly say: string }[];
 }
@@ -129,6 +141,8 @@ export interface Calculator {
   readonly wholes: readonly Whole[];
   readonly hasCalendar: boolean;
   readonly sources: readonly string[];
+  readonly topic: Topic;
+  readonly order: number;
   readonly guides: readonly string[];
   readonly changes: readonly { readonly version: number; readonly say: string }[];
   readonly run: (values: Values, system?: UnitSystem) => Run;
@@ -189,6 +203,7 @@ export const defineCalculator = <const I extends Inputs, R extends object>(work:
   describe: (words: Words<I, R> & { readonly quantities: Readonly<Record<string, Quantity>> }): Calculator => {
     type V = ValuesOf<I> & R;
     const { inputs } = work;
+    const steps = stepsOf(words.steps);
     const useOf = (step: Step<V, R>, values: V): StepUse => {
       if (step.onlyWhen && !step.onlyWhen(values)) return null;
       if (step.kind === 'formula') return usedWay(step.ways, values);
@@ -231,7 +246,7 @@ export const defineCalculator = <const I extends Inputs, R extends object>(work:
       inputs,
       quantities: words.quantities,
       results: words.results.map(({ of, range }) => ({ of, ...(range === undefined ? {} : { range: { low: range.low, high: range.high } }) })),
-      steps: words.steps.map(plainStep),
+      steps: steps.map(plainStep),
       cautions: words.cautions.map(({ say, source }) => ({ say, source })),
       refusals: [
         ...(work.refusals ?? []).map(({ at, say }) => ({ at, say })),
@@ -245,6 +260,8 @@ export const defineCalculator = <const I extends Inputs, R extends object>(work:
       wholes: [...(words.wholes ?? []), ...wholesOf(words.picture)],
       hasCalendar: words.calendar !== undefined,
       sources: words.sources,
+      topic: words.topic,
+      order: words.order,
       guides: words.guides,
       changes: words.changes ?? [],
       run: (values, system = 'us') => {
@@ -260,10 +277,10 @@ export const defineCalculator = <const I extends Inputs, R extends object>(work:
           outcome: {
             values: plain,
             computed: results,
-            shown: words.results.filter((shown) => shown.when === undefined || shown.when(all)).map(({ of }) => of),
+            shown: words.results.filter(({ when }) => when === undefined || when(all)).map(({ of }) => of),
             ranges: rangesOf(all, plain, system),
             cautions: words.cautions.filter((caution) => caution.when(all)).map(({ say, source }) => ({ say, source })),
-            uses: words.steps.map((step) => useOf(step, all)),
+            uses: steps.map((step) => useOf(step, all)),
             note: withoutHollowRanges(words.note(all, (name) => printName(calculator, plain, name, system))),
             calendar:
               words.calendar && Array.isArray(list)

@@ -51,6 +51,14 @@ export const amount = (label: string, symbol: string, unit: UnitName, digits = 0
 export const word = <const W extends string>(label: string, words: Readonly<Record<W, string>>): WordQuantity<W> => ({ kind: 'word', label, words });
 export const day = (label: string): DayQuantity => ({ kind: 'day', label });
 
+/** Rows among the results: `table('Each pasture', { areaAc: amount(…), … })`; where people see only some of the columns, their names stand before all of them. */
+export function table<const C>(label: string, columns: C): Table<C>;
+export function table<const C>(label: string, shown: readonly (keyof C & string)[], columns: C): Table<C> & Pick<Required<RowsQuantity<C>>, 'shown'>;
+export function table<const C>(label: string, ...more: readonly [C] | readonly [readonly (keyof C & string)[], C]): Table<C> {
+  return more.length === 1 ? { kind: 'rows', label, columns: more[0] } : { kind: 'rows', label, columns: more[1], ...{ shown: more[0] } };
+}
+type Table<C> = Pick<RowsQuantity<C>, 'kind' | 'label' | 'columns'>;
+
 export type ScalarQuantity = NumberQuantity | DayQuantity | WordQuantity;
 export type Quantity = ScalarQuantity | RowsQuantity<Readonly<Record<string, ScalarQuantity>>>;
 

@@ -24,14 +24,14 @@ export type Step<V, R> =
   | { readonly [K in RowsKeys<R>]: RowsStep<V, R, K> }[RowsKeys<R>]
   | (StepCommon<V> & { readonly kind: 'check'; readonly left: string; readonly right: string; readonly because: string });
 
-type RowsStep<V, R, K extends keyof R> = StepCommon<V> & {
+interface RowsStep<V, R, K extends keyof R> extends StepCommon<V> {
   readonly kind: 'rows';
   readonly of: K;
   /** Formula a column, in the names of the row's columns, then of the whole calculation. */
   readonly formulas: { readonly [C in keyof RowOf<R[K]>]?: string | Ways<V & RowOf<R[K]>> };
   /** Results that are the sum of a column: in the table's foot. */
   readonly sums?: { readonly [N in NumberKeys<R>]?: keyof RowOf<R[K]> & string };
-};
+}
 
 /** Formula templates are full of backslashes. */
 export const tex = String.raw;
@@ -55,6 +55,35 @@ export const lookup = <V, const K extends string>(shows: K, more: StepCommon<NoI
   shows,
   ...more,
 });
+
+type TableStep<V, R, K extends keyof R> = Omit<RowsStep<V, R, K>, 'kind' | 'of'>;
+/** A table of the working: the results of that name, with a formula for each column that has one. */
+export const tabulate = <V, R, const K extends RowsKeys<R>>(of: K, more: TableStep<NoInfer<V>, NoInfer<R>, K>): RowsStep<V, R, K> => ({
+  kind: 'rows',
+  of,
+  ...more,
+});
+
+/** Neighbors that stand in the working under one condition. */
+export interface StepGroup<V, R> {
+  readonly kind: 'when';
+  readonly holds: (values: V) => boolean;
+  readonly steps: Working<V, R>;
+}
+export type Working<V, R> = readonly (Step<V, R> | StepGroup<V, R>)[];
+/** `when(isPond, [formula(…), lookup(…)])`: steps that are left out of the working unless this holds. */
+export const when = <V, R>(holds: (values: NoInfer<V>) => boolean, steps: Working<NoInfer<V>, NoInfer<R>>): StepGroup<V, R> => ({
+  kind: 'when',
+  holds,
+  steps,
+});
+/** The steps of a working one after another, each with the conditions of the groups around it. */
+export const stepsOf = <V, R>(working: Working<V, R>): readonly Step<V, R>[] =>
+  working.flatMap((each): readonly Step<V, R>[] =>
+    each.kind === 'when'
+      ? stepsOf(each.steps).map((step) => ({ ...step, onlyWhen: (values: V) => each.holds(values) && (step.onlyWhen?.(values) ?? true) }))
+      : [each],
+  );
 
 /** A step as everyone else sees it: conditions are closed over by `run`. */
 export interface PlainWay {

@@ -7,13 +7,13 @@ import type { UnitSystem } from '../units/units.ts';
 import { Actions } from './Actions.tsx';
 import { Conventions } from './Conventions.tsx';
 import type { DrawPicture } from './pictures/loadPicture.tsx';
+import type { Tools } from './props.ts';
 import type { Records } from './RecordField.tsx';
 import { Answers, Large, leadOf, ResultsTable, RowsResults } from './Results.tsx';
 import { ShortHelp } from './ShortHelp.tsx';
 import { Side } from './Side.tsx';
 import { otherTexts, type Ran, runTexts, sideTitles } from './sides.ts';
 import type { ToolStore } from './tools/keptTool.ts';
-import type { Tools } from './tools/toolSet.ts';
 
 export interface Opening {
   readonly form: Form;

@@ -1,22 +1,9 @@
 import type { ComponentChildren } from 'preact';
 import type { Cell, ChoiceInput, Option } from '../kit/inputs.ts';
-import { type UnitSystem, unitIn, units } from '../units/units.ts';
+import { unitIn, units } from '../units/units.ts';
 import { Doubt } from './Doubt.tsx';
 import { keptText, shownText } from './fieldText.ts';
-import type { Tools } from './tools/toolSet.ts';
-
-export interface FieldProps {
-  readonly id: string;
-  readonly cell: Cell;
-  readonly text: string;
-  readonly problem: string | undefined;
-  readonly system: UnitSystem;
-  /** Said before the label to listeners only, where two fields of one name stand on a page: `Part 2`. */
-  readonly of?: string;
-  readonly tools: Tools | undefined;
-  readonly onText: (text: string) => void;
-  readonly onLeave: () => void;
-}
+import type { FieldProps } from './props.ts';
 
 /** Help on tap: how to get the number, and the question that stands in for it. */
 function Help({ cell }: { readonly cell: Cell }) {

@@ -1,31 +1,10 @@
-import type { Calculator } from '../kit/define.ts';
-import { type Cell, type Input, type MonthsInput, type RecordInput, type RowsInput, sharesRows } from '../kit/inputs.ts';
+import { type Cell, type Input, type MonthsInput, type RowsInput, sharesRows } from '../kit/inputs.ts';
 import { defaultText } from '../kit/read.ts';
-import { isShown, monthsIn, type Problem, type RowTexts, rowsIn, type Text, type Texts, textIn } from '../kit/state.ts';
-import { type UnitSystem, unitIn, units } from '../units/units.ts';
+import { isShown, monthsIn, type RowTexts, rowsIn, type Text, textIn } from '../kit/state.ts';
+import { unitIn, units } from '../units/units.ts';
 import { Field } from './Field.tsx';
 import { keptText, shownText } from './fieldText.ts';
-import type { Records } from './RecordField.tsx';
-import type { Tools } from './tools/toolSet.ts';
-
-export interface SideProps {
-  readonly id: string;
-  readonly calculator: Calculator;
-  readonly texts: Texts;
-  readonly problems: readonly Problem[];
-  readonly system: UnitSystem;
-  /** Which inputs belong here; the others are drawn elsewhere. */
-  readonly wants: (input: Cell | MonthsInput | RecordInput) => boolean;
-  /** `Other management` before each label, to listeners. */
-  readonly of?: string;
-  readonly canAddRows: boolean;
-  /** Tables with columns of the place and of the management: whole here, only the columns that belong here, or not here. */
-  readonly sharedRows?: 'whole' | 'apart' | 'none';
-  readonly tools: Tools | undefined;
-  readonly onTexts: (texts: Texts, at: string) => void;
-  readonly onLeave: () => void;
-  readonly records: Records | undefined;
-}
+import type { SideProps } from './props.ts';
 
 /** Choosing an option writes the fields that it fills. */
 function withFills<T extends Text>(

@@ -1,3 +1,4 @@
+import { dayMs } from './days.ts';
 import { convert, type UnitName, type UnitSystem, unitIn, units } from './units.ts';
 
 // Kept, since making one takes longer than using it a hundred times.
@@ -55,8 +56,6 @@ export function printQuantity(value: number, unit: UnitName, digits: number, sys
   const shown = unitIn(system, unit);
   return printIn(convert(value, unit, shown), shown, digitsIn(digits, unit, shown));
 }
-
-const dayMs = 86_400_000;
 
 const dayParts = { timeZone: 'UTC', year: 'numeric', month: 'short', day: 'numeric' } as const;
 const dayFormat = new Intl.DateTimeFormat('en-US', dayParts);

@@ -41,7 +41,7 @@ const tableSourcesIn = (guide: Guide): readonly string[] =>
 
 /** Keys of the sources that a guide cites in its text, then of the tables in it, then of those that its head names. */
 export const sourceKeysOf = (guide: Guide): readonly string[] => [
-  ...new Set([...attributesIn(guide, 'Cite', 'key'), ...tableSourcesIn(guide), ...guide.data.sources.map(({ id }) => id)]),
+  ...new Set([...attributesIn(guide, 'Cite', 'key'), ...tableSourcesIn(guide), ...guide.data.sources]),
 ];
 
 /** Slugs of the calculators that stand in a guide, then of those that its head names. */

@@ -18,29 +18,28 @@ export const noModulePreload: Plugin = {
   configEnvironment: (name) => (name === 'client' ? { build: { modulePreload: false } } : undefined),
 };
 
-/** What only built pages and tests read of a definition. */
+/** What only built pages and tests read of a definition's words. */
 const onlyBuilt = new Set(['question', 'lead', 'searchWords', 'limits', 'sources', 'guides']);
-const isDescribe = (node: ts.Node): node is ts.CallExpression =>
+const isDescribe = (node: ts.Node): boolean =>
   ts.isCallExpression(node) && ts.isPropertyAccessExpression(node.expression) && node.expression.name.text === 'describe';
-function* onlyBuiltIn(node: ts.Node): Generator<ts.Expression> {
-  const [words] = isDescribe(node) ? node.arguments : [];
-  if (words === undefined || !ts.isObjectLiteralExpression(words)) {
-    for (const child of node.getChildren()) yield* onlyBuiltIn(child);
-    return;
-  }
-  for (const property of words.properties)
-    if (ts.isPropertyAssignment(property) && onlyBuilt.has(property.name.getText())) yield property.initializer;
+/** Values that nobody reads in a browser: those words, formulas that were drawn at build, and the sources of the steps. */
+function* unread(node: ts.Node, isSteps: boolean): Generator<ts.Expression> {
+  if (ts.isTaggedTemplateExpression(node) && node.tag.getText() === 'tex') yield node;
+  else if (ts.isPropertyAssignment(node) && ts.isStringLiteralLike(node.initializer) && isSteps && node.name.getText() === 'source')
+    yield node.initializer;
+  else if (ts.isPropertyAssignment(node) && onlyBuilt.has(node.name.getText()) && isDescribe(node.parent.parent)) yield node.initializer;
+  else for (const child of node.getChildren()) yield* unread(child, isSteps);
 }
 
-/** Words that stand in a calculator's built page already are emptied in the script that a browser fetches. */
+/** What a calculator's built page holds already is emptied in the script that a browser fetches. */
 export const leanDefinitions: Plugin = {
   name: 'lean-definitions',
   enforce: 'pre',
   applyToEnvironment: ({ name }) => name === 'client',
   transform(code, id) {
-    if (!/\/catalog\/[^/]+\/definition\.ts$/.test(id)) return undefined;
+    if (!/\/calculators\/(?:catalog\/[^/]+\/(?:definition|steps)|asks\/\w+)\.ts$/.test(id)) return undefined;
     const file = ts.createSourceFile(id, code, ts.ScriptTarget.ESNext, true);
-    return [...onlyBuiltIn(file)].reduceRight(
+    return [...unread(file, id.endsWith('/steps.ts'))].reduceRight(
       (text, value) => `${text.slice(0, value.getStart())}${ts.isArrayLiteralExpression(value) ? '[]' : "''"}${text.slice(value.end)}`,
       code,
     );

@@ -6,9 +6,9 @@ import { changeSystem, startTexts, type Texts } from '../../calculators/kit/stat
 import { usesTools } from '../../calculators/kit/tools.ts';
 import { CalculatorForm, type Change, type Opening } from '../../calculators/ui/CalculatorForm.tsx';
 import { type DrawPicture, loadPicture } from '../../calculators/ui/pictures/loadPicture.tsx';
+import type { Tools } from '../../calculators/ui/props.ts';
 import type { Records } from '../../calculators/ui/RecordField.tsx';
 import type { ToolStore } from '../../calculators/ui/tools/keptTool.ts';
-import type { Tools } from '../../calculators/ui/tools/toolSet.ts';
 import type { UnitSystem } from '../../calculators/units/units.ts';
 import { countryKey, forget, formKeyOf, keep, kept, recordKeyOf, toolKeyOf, unitsKey } from './kept.ts';
 import { startWorking } from './working.ts';

@@ -42,7 +42,7 @@ const partShare = 0.3;
 const begunShare = 0.6;
 const shortestBegun = 3;
 /** No page answers a question that the best one has so little of. */
-const leastAnswered = 0.12;
+const leastAnswered = 0.125;
 const mostInside = 2;
 
 interface Sought {

@@ -14,6 +14,15 @@ const june20 = Date.UTC(2026, 5, 20) / 86_400_000;
 const close = (one: number, other: number): void => expect(Math.abs(one - other)).toBeLessThanOrEqual(1e-9 * Math.max(1, Math.abs(other)));
 
 describe('carrying-capacity', () => {
+  test('swings the share eaten fifteen points both ways, never under 5 nor over 90', () => {
+    const sharesAt = (harvest: number): readonly unknown[] => {
+      const { shares } = run(`yield-from=survey&harvest=${harvest}pct`).values;
+      return Array.isArray(shares) ? shares.map((row) => row['sharePercent']) : [];
+    };
+    expect(sharesAt(10)).toEqual([5, 10, 25]);
+    expect(sharesAt(40)).toEqual([25, 40, 55]);
+    expect(sharesAt(80)).toEqual([65, 80, 90]);
+  });
   test('waiting never makes fewer go', () => {
     fc.assert(
       fc.property(wait, wait, percent, percent, (one, other, soFar, rest) => {

@@ -1,10 +1,19 @@
 import { describe, expect, it } from 'vitest';
 import definition from '../../calculators/catalog/cover-count/definition.ts';
-import { runQuery } from '../../calculators/kit/cases.ts';
+import { runLink, runQuery } from '../../calculators/kit/cases.ts';
 
 const counted = (plant: number, bare: number): string => `plant=${plant}&litter=0&rock=0&bare=${bare}`;
 
 describe('cover-count', () => {
+  it('refuses nothing but no count at all: every kind adds to it', () => {
+    for (const plant of [0, 50])
+      for (const litter of [0, 50])
+        for (const rock of [0, 50])
+          for (const bare of [0, 50]) {
+            const run = runLink(definition, `plant=${plant}&litter=${litter}&rock=${rock}&bare=${bare}`);
+            expect('refusals' in run, `${plant}, ${litter}, ${rock}, ${bare}`).toBe(plant + litter + rock + bare === 0);
+          }
+  });
   it('gives no share of the ground as its answer after a handful of steps', () => {
     const outcome = runQuery(definition, counted(3, 0));
     expect(outcome.shown[0]).toBe('enough');

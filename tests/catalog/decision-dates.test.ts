@@ -23,6 +23,12 @@ const months = 'Year, Jan, Feb, Mar, Apr, May, Jun, Jul, Aug, Sep, Oct, Nov, Dec
 const fiveYears = [months, yearLine(2001, 2, 9), yearLine(2002, 3, 2), yearLine(2003, 6, 4), yearLine(2004, 8, 1), yearLine(2005, 10, 0)].join('\n');
 
 describe('decision-dates', () => {
+  it('takes all rain for past where none falls in the season', () => {
+    const { season } = runQuery(decisionDates, `rain-from=station&station=${Array.from({ length: 12 }, () => '0in').join(',')}`).values;
+    if (!Array.isArray(season)) throw new TypeError('no season');
+    expect(season.length).toBeGreaterThan(0);
+    for (const row of season) expect(row['rainPercent']).toBe(100);
+  });
   it('counts years as a person would, pencil in hand', () => {
     const run = runWithRecord(
       'today=2026-06-30&end=2026-10-31&since-month=jan&rain-so-far=2.5in&trigger=50&steps.day=2026-06-30&steps.step=look',

@@ -5,6 +5,28 @@ import { resultAt, runQuery } from '../../calculators/kit/cases.ts';
 const at = (query: string, name: string): number => Number(resultAt(runQuery(definition, query), name));
 
 describe('early-weaning', () => {
+  it('lets a lower market speak for weaning early and selling, by a tenth of the usual calf', () => {
+    // A calf of $1,300 in the fall brings $130 less or more; what is sold before keeps its price.
+    const { values } = runQuery(definition, 'calf-goes=sold');
+    const market = Array.isArray(values['swings']) ? values['swings'].find((row) => row['input'] === 'market') : undefined;
+    const [answer, tenth] = [Number(values['sellEarlyUsd']) - Number(values['usualUsd']), Number(values['usualUsd']) / 10];
+    expect(Number(market?.['lowEndUsd'])).toBeCloseTo(answer + tenth, 6);
+    expect(Number(market?.['highEndUsd'])).toBeCloseTo(answer - tenth, 6);
+  });
+  it('swings each figure a tenth both ways about the answer', () => {
+    for (const [goes, early] of [
+      ['sold', 'sellEarlyUsd'],
+      ['bought-feed', 'feedEarlyUsd'],
+    ] as const) {
+      const { values } = runQuery(definition, `calf-goes=${goes}`);
+      const answer = Number(values[early]) - Number(values['usualUsd']);
+      const swings = Array.isArray(values['swings']) ? values['swings'] : [];
+      expect(swings.length).toBeGreaterThan(2);
+      // Each figure stands in the answer once, unmultiplied by itself, so that its two ends lie even about it; the guides have ends of their own.
+      for (const row of swings.filter(({ input }) => input !== 'guides'))
+        expect((Number(row['lowEndUsd']) + Number(row['highEndUsd'])) / 2, `${goes}: ${row['input']}`).toBeCloseTo(answer, 6);
+    }
+  });
   it('keeps the likely figure between the least and the most, on every forage', () => {
     for (const quality of ['low', 'average', 'high']) {
       const query = `intake-from=${quality}`;

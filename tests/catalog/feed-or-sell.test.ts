@@ -8,6 +8,11 @@ const days = fc.integer({ min: 1, max: 1000 });
 const cents = (most: number) => fc.integer({ min: 5, max: most * 100 }).map((each) => each / 100);
 
 describe('feed-or-sell', () => {
+  test('draws prices from a quarter under the lowest to a quarter over the highest', () => {
+    const { byPrice } = runQuery(definition, 'low-buy-back=2000usd&high-buy-back=3000usd').values;
+    const prices = Array.isArray(byPrice) ? byPrice.map((row) => row['priceUsd']) : [];
+    expect([prices[0], prices.at(-1)]).toEqual([1500, 3750]);
+  });
   test('dearer feed never speaks for keeping, dearer cows never against it', () => {
     fc.assert(
       fc.property(days, cents(50), cents(50), (keep, one, other) => {

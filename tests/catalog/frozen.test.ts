@@ -2,37 +2,36 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { resultAt } from '../../calculators/kit/cases.ts';
-import type { Calculator } from '../../calculators/kit/define.ts';
 import { fromLink, toLink } from '../../calculators/kit/link.ts';
-import type { Scalar } from '../../calculators/kit/quantities.ts';
 import { readForm, type Texts } from '../../calculators/kit/state.ts';
+import { calculators, type FrozenLink, fileOf } from '../support/catalog.ts';
 import { filesBelow, root } from '../support/files.ts';
+import { isWanted } from '../support/mutated.ts';
 
 /**
  * Links as somebody may have kept them, with what they said. They prove nothing true: they prove that nothing changed unseen.
  * Where a result is meant to change, the file is edited in the same commit, with the reason, and the definition tells it in `changes`.
  */
-interface Frozen {
-  readonly query: string;
-  readonly results: Readonly<Record<string, Scalar>>;
-  /** The results of the other management, where the link compares two. */
-  readonly that?: Readonly<Record<string, Scalar>>;
-}
+const there = new Set(filesBelow('calculators/catalog', /^frozen\.json$/));
 
-const files = filesBelow('tests/catalog', /\.frozen\.json$/).map((path) => ({ path, slug: path.replace(/^.*\/|\.frozen\.json$/g, '') }));
+it.each(calculators)('$slug has links that are kept', ({ slug }) => {
+  const path = fileOf(slug, 'frozen.json');
+  expect([...there], `${path} is missing. \`npm run freeze\` writes it: the form as it opens, each case, and a comparison`).toContain(path);
+});
 
-describe.each(files)('$path', async ({ path, slug }) => {
-  const frozen: readonly Frozen[] = JSON.parse(readFileSync(join(root, path), 'utf8'));
-  const { default: calculator }: { default: Calculator } = await import(join(root, `calculators/catalog/${slug}/definition.ts`));
-  const hold = (texts: Texts | null, results: Frozen['results']): void => {
+describe.each(calculators.filter(({ slug }) => isWanted(slug) && there.has(fileOf(slug, 'frozen.json'))))('$slug', (calculator) => {
+  const path = fileOf(calculator.slug, 'frozen.json');
+  const frozen: readonly FrozenLink[] = JSON.parse(readFileSync(join(root, path), 'utf8'));
+  const hold = (texts: Texts | null, results: FrozenLink['results']): void => {
     const { values, problems } = readForm(calculator.inputs, texts ?? {});
-    expect(problems).toEqual([]);
+    expect(problems, `${path}: the link no longer opens`).toEqual([]);
     const run = calculator.run(values);
     if ('refusals' in run) throw new Error(run.refusals.map(({ say }) => say).join(' '));
     for (const [name, was] of Object.entries(results)) {
       const is = resultAt(run.outcome, name);
-      if (typeof was === 'number' && typeof is === 'number') expect(Math.abs(is - was), `${name}: ${is}`).toBeLessThanOrEqual(1e-12 * Math.abs(was));
-      else expect(is, name).toBe(was);
+      const moved = `${path}: ${name} was ${was}, is ${is}`;
+      if (typeof was === 'number' && typeof is === 'number') expect(Math.abs(is - was), moved).toBeLessThanOrEqual(1e-12 * Math.abs(was));
+      else expect(is, moved).toBe(was);
     }
   };
 
@@ -40,7 +39,7 @@ describe.each(files)('$path', async ({ path, slug }) => {
     const { form, notices } = fromLink(calculator, query);
     // A link of an earlier version is told what changed; nothing else may need telling.
     expect(notices.filter((notice) => !notice.startsWith('Since this link was written'))).toEqual([]);
-    expect(Object.keys(results)).not.toEqual([]);
+    expect(Object.keys(results), `${path}: a link without results holds nothing`).not.toEqual([]);
     hold(form.this, results);
     if (that) hold(form.that, that);
     const again = fromLink(calculator, toLink(calculator, form)).form;
@@ -49,6 +48,9 @@ describe.each(files)('$path', async ({ path, slug }) => {
   });
   it('holds a comparison where two managements can differ', () => {
     const hasManagement = Object.values(calculator.inputs).some((input) => 'belongsTo' in input && input.belongsTo === 'management');
-    expect(!hasManagement || frozen.some(({ query }) => query.includes('that'))).toBe(true);
+    expect(
+      !hasManagement || frozen.some(({ query }) => query.includes('that')),
+      `${path}: add a link with \`that.\` before what the second management changes, and its results as \`that\``,
+    ).toBe(true);
   });
 });

@@ -1,7 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+
 import definition from '../../calculators/catalog/herd-intake/definition.ts';
 import { resultAt, runQuery } from '../../calculators/kit/cases.ts';
+import { stageFromBirth } from '../../calculators/math/herd/stageFromBirth.ts';
 
 const numberAt = (query: string, path: string): number => Number(resultAt(runQuery(definition, query), path));
 const head = fc.integer({ min: 1, max: 2000 });
@@ -72,4 +74,20 @@ test('the rules for calves are shown only where there are calves, and both weigh
   const { note, shown } = runQuery(definition, `${one('ewe', 10, 160)}&weight-rule=metabolic`);
   expect(note).toMatch(/straight by weight, .* by metabolic weight \(your rule\), and .* by what they eat/);
   expect(shown).toEqual(expect.arrayContaining(['allLinearAu', 'allMetabolicAu', 'eatenUnitsAu']));
+});
+test('each kind nurses and grows heavy for as long as is common practice', () => {
+  // Born in March. A calf sucks 7 months, to September; a foal 6; lambs and kids 3. The last 3 months before birth are heavy, of ewes and does the last 2.
+  const months = [3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 1, 2];
+  const told = { nursing: 'n', late: 'l', dry: 'd' };
+  const year = (stock: Parameters<typeof stageFromBirth>[0]) => months.map((now) => Reflect.get(told, stageFromBirth(stock, 3, now))).join('');
+  expect(year('cow')).toBe('nnnnnnnddlll');
+  expect(year('heifer')).toBe('nnnnnnnddlll');
+  expect(year('horse')).toBe('nnnnnndddlll');
+  expect(year('ewe')).toBe('nnndddddddll');
+  expect(year('doe')).toBe('nnndddddddll');
+});
+test('counts the month of the Kansas wildlife areas as 29 pounds on each of 30 days', () => {
+  const { monthCounts } = runQuery(definition, '').values;
+  const rule = Array.isArray(monthCounts) ? monthCounts.find((row) => row['rule'] === 'lb-870') : undefined;
+  expect([rule?.['countLbPerDay'], rule?.['countDays'], rule?.['unitLb']]).toEqual([29, 30, 870]);
 });

@@ -24,10 +24,20 @@ describe('ponding', () => {
     const paused = runoffIn('storm=spells&spells.lasts=20min,120min,20min&spells.fell=1in,0in,1in');
     expect(Math.abs(paused - straight)).toBeLessThan(1e-9);
   });
+  it('draws a burst to its end and no further', () => {
+    const { curve } = runQuery(definition, 'storm=burst&rain=2in&hard=60min').values;
+    const hours = Array.isArray(curve) ? curve.map((row) => Number(row['atHr'])) : [];
+    expect(Math.max(...hours)).toBeCloseTo(1, 9);
+    expect(hours).toEqual(hours.toSorted((one, other) => one - other));
+  });
   it('draws a curve in which nothing is lost: what runs off is what falls less what soaks in', () => {
     const { curve } = runQuery(definition, 'storm=day&rain=4in').values;
     if (!Array.isArray(curve)) throw new TypeError('no curve');
-    for (const row of curve) expect(Number(row['intakeInPerHr'])).toBeLessThanOrEqual(Number(row['rainInPerHr']) + 1e-12);
+    for (const row of curve) {
+      const [rain, intake, lost] = ['rainInPerHr', 'intakeInPerHr', 'lostInPerHr'].map((name) => Number(row[name]));
+      expect(intake).toBeLessThanOrEqual(Number(rain) + 1e-12);
+      expect(Math.abs(Number(intake) + Number(lost) - Number(rain))).toBeLessThan(1e-12);
+    }
   });
   it('shows what loam and silt loam would give if the table had them the wrong way round, and no other soil', () => {
     const at = (query: string, name: string): number => Number(resultAt(runQuery(definition, query), name));

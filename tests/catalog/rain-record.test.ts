@@ -14,6 +14,12 @@ const fileText = (path: string): string => readFileSync(join(root, path), 'utf8'
 const seattle = fileText('node_modules/vega-datasets/data/seattle-weather.csv');
 const run = (query: string, rainRecord: string) => runQuery(definition, query, { rainRecord }).values;
 
+it('gives the index two errors either way', () => {
+  const { index, indexError, lowIndex, highIndex } = runQuery(definition, '').values;
+  expectWithin(Number(index) - Number(lowIndex), 2 * Number(indexError), 1e-12);
+  expectWithin(Number(highIndex) - Number(index), 2 * Number(indexError), 1e-12);
+});
+
 describe('the open daily record of Seattle, as its file stands', () => {
   // Totals of the file as another program counts them: source vega-datasets, worked out apart (see tests/math/weather.openData.test.ts).
   const totalsMm: readonly (readonly [string, number])[] = [

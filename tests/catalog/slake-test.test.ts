@@ -12,6 +12,13 @@ describe('slake-test', () => {
     expect(classes.at(0)).toBe(0);
     expect(classes.at(-1)).toBe(6);
   });
+  it('gives each answer the class that the method gives it', () => {
+    // Half lost within 5, 30 and 300 seconds: 1, 2 and 3. After five dips under 10 percent left: 3; under 25: 4; under 75: 5; more: 6.
+    expect(ladder.map((seen) => result(`samples.seen=${seen}`, 'meanClass'))).toEqual([0, 1, 2, 3, 3, 4, 5, 6]);
+  });
+  it('numbers the samples from one', () => {
+    expect([result('samples.seen=most,half', 'lines.0.number'), result('samples.seen=most,half', 'lines.1.number')]).toEqual([1, 2]);
+  });
   it('does not praise damp crumbs', () => {
     expect(result('dried=dry&samples.seen=most', 'holds')).toBe('well');
     expect(result('dried=damp&samples.seen=most', 'holds')).toBe('damp');

@@ -6,6 +6,16 @@ import { resultAt, runQuery } from '../../calculators/kit/cases.ts';
 const lossAt = (query: string): number => Number(resultAt(runQuery(soilLoss, query), 'lossTonPerAc'));
 
 describe('soil-loss', () => {
+  it('lets a soil bear more the deeper its roots can go', () => {
+    // The five classes of T, one for each depth, where the subsoil can be made into topsoil.
+    const bears = (rooting: string): number => Number(resultAt(runQuery(soilLoss, `tolerance-from=depth&rooting=${rooting}`), 'toleratedTonPerAc'));
+    expect(['to-10', 'to-20', 'to-40', 'to-60', 'deeper'].map(bears)).toEqual([1, 2, 3, 4, 5]);
+  });
+  it('draws the loss from bare ground to full cover', () => {
+    const { curve } = runQuery(soilLoss, '').values;
+    const covers = Array.isArray(curve) ? curve.map((row) => row['atCoverPercent']) : [];
+    expect(covers).toEqual([0, 10, 20, 30, 40, 50, 60, 70, 80, 90, 100]);
+  });
   it('loses no more when more ground is covered', () => {
     fc.assert(
       fc.property(fc.integer({ min: 0, max: 94 }), fc.constantFrom('grass', 'weeds'), (cover, kind) => {

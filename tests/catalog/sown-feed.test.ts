@@ -10,6 +10,12 @@ const stored = (inches: number) => `stored-from=known&known-stored=${inches.toFi
 const inches = fc.double({ min: 0, max: 20, noNaN: true });
 
 describe('sown-feed', () => {
+  test('counts the first use from the sowing on', () => {
+    // Sudangrass, 35 days from the first of May: 30 to the end of the month and 5 more.
+    expect(numberAt('sow=2027-05-01', 'crops.0.fewDays')).toBe(35);
+    expect(numberAt('sow=2027-05-01', 'crops.0.firstUseDay')).toBe(Date.UTC(2027, 5, 5) / 86_400_000);
+  });
+
   test('more water never means fewer tons, nor a dearer ton', () => {
     fc.assert(
       fc.property(inches, inches, (one, other) => {

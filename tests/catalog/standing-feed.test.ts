@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import definition from '../../calculators/catalog/standing-feed/definition.ts';
-import { resultAt, runQuery } from '../../calculators/kit/cases.ts';
+import { resultAt, runLink, runQuery } from '../../calculators/kit/cases.ts';
 
 const result = (query: string, path: string): number => Number(resultAt(runQuery(definition, query), path));
 const days = (query: string): number => result(query, 'grazingForDays');
@@ -45,4 +45,11 @@ it('tells a plan that is no number of days in words, and a range without a loss 
   const range = (query: string) => runQuery(definition, query).ranges['grazingForDays'];
   expect(range('loss=0pct')).toBe('the same with twice the loss to weather, or with none');
   expect(range('loss=20pct')).toContain('if weather takes twice as much');
+});
+it('stops wherever weather has taken it all, however far past that', () => {
+  // A year of waiting at 8.4 percent a month takes 100.8 percent, at 30 percent more than three times all of it.
+  for (const lossPercent of [8.4, 10, 12, 15, 20, 30]) {
+    const run = runLink(definition, `measured=2025-12-01&start=2026-12-01&loss=${lossPercent}pct`);
+    expect('refusals' in run ? run.refusals.map(({ say }) => say.slice(0, 31)) : [], `${lossPercent}`).toEqual(['By that day weather has taken n']);
+  }
 });

@@ -11,12 +11,12 @@ const falls = (queries: readonly string[], name: string): void => {
 };
 
 describe('stock-water', () => {
-  // Published lists of what a nursing cow drinks fall again at the hottest end; a plan must not.
-  it.each(['cow-nursing', 'cow-dry', 'bull', 'growing-600', 'finishing-1200'])('never lasts longer on a hotter day: %s', (stock) => {
-    falls(
-      [40, 60, 70, 78, 84, 88, 90, 95].map((hotF) => `herd.stock=${stock}&herd.count=60&hot=${hotF}f`),
-      'lastsDays',
-    );
+  it('draws the level to the day when nothing is left, though only each week is drawn', () => {
+    const { levels, lastsDays, verdict } = runQuery(definition, '').values;
+    if (!Array.isArray(levels)) throw new TypeError('no levels');
+    expect(verdict).toBe('short');
+    expect([levels[0]?.['atDays'], levels.at(-1)?.['atDays']]).toEqual([0, Number(lastsDays) + 1]);
+    expect(levels.at(-1)?.['leftGal']).toBe(0);
   });
   it('lasts less with more stock, more drying up, and more left in the mud', () => {
     falls(

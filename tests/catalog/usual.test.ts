@@ -1,28 +1,19 @@
-import { existsSync, readdirSync } from 'node:fs';
-import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import type { CaseList } from '../../calculators/kit/cases.ts';
-import type { Calculator } from '../../calculators/kit/define.ts';
 import type { Inputs, NumberInput } from '../../calculators/kit/inputs.ts';
 import { fromLink } from '../../calculators/kit/link.ts';
 import { defaultText, doubtAbout, quantityText, readCell } from '../../calculators/kit/read.ts';
 import { readForm } from '../../calculators/kit/state.ts';
 import { usual } from '../../calculators/kit/usual.ts';
 import { units } from '../../calculators/units/units.ts';
-import { root } from '../support/files.ts';
+import { calculators, loadFrom } from '../support/catalog.ts';
 
-const catalog = join(root, 'calculators/catalog');
-const calculators: readonly { readonly slug: string; readonly calculator: Calculator }[] = await Promise.all(
-  readdirSync(catalog)
-    .filter((slug) => existsSync(join(catalog, slug, 'definition.ts')))
-    .map(async (slug) => ({ slug, calculator: (await import(join(catalog, slug, 'definition.ts'))).default })),
-);
 const numbersOf = (inputs: Inputs): readonly (readonly [string, NumberInput])[] =>
   Object.entries(inputs).flatMap(([name, input]) =>
     input.kind === 'rows' ? numbersOf(input.columns) : input.kind === 'number' ? [[name, input] as const] : [],
   );
-const watched = calculators.flatMap(({ slug, calculator }) =>
-  numbersOf(calculator.inputs).flatMap(([name, input]) => (input.usual === undefined ? [] : [{ slug, name, input, usual: input.usual }])),
+const watched = calculators.flatMap(({ slug, inputs }) =>
+  numbersOf(inputs).flatMap(([name, input]) => (input.usual === undefined ? [] : [{ slug, name, input, usual: input.usual }])),
 );
 
 describe('numbers that look wrong are asked about', () => {
@@ -49,9 +40,7 @@ describe('numbers that look wrong are asked about', () => {
     }
   });
   it('says what is asked, in the reader’s units', () => {
-    const storm = numbersOf(calculators.find(({ slug }) => slug === 'storm-runoff')?.calculator.inputs ?? {}).find(
-      ([name]) => name === 'rainIn',
-    )?.[1];
+    const storm = numbersOf(calculators.find(({ slug }) => slug === 'storm-runoff')?.inputs ?? {}).find(([name]) => name === 'rainIn')?.[1];
     expect(storm && doubtAbout(storm, 25, 'us')).toBe(
       'Is 25 in right? Rain in the storm: seldom above 12 in. Look at the decimal point and the unit.',
     );
@@ -69,9 +58,9 @@ const unusual: readonly string[] = [
   '100 cows, 100 calves and 3 bulls for 150 days out of storage alone',
 ];
 describe('the worked examples of publications do not look wrong', () => {
-  it.each(calculators)('$slug', async ({ slug, calculator }) => {
-    const { default: list }: { default: CaseList } = await import(join(catalog, slug, 'cases.ts'));
-    for (const { name, query } of list.cases) {
+  it.each(calculators)('$slug', async (calculator) => {
+    const list = await loadFrom<CaseList>(calculator.slug, 'cases.ts');
+    for (const { name, query } of list?.cases ?? []) {
       const { form } = fromLink(calculator, query);
       const { doubts } = readForm(calculator.inputs, form.this);
       if (unusual.includes(name)) expect(doubts, name).not.toEqual([]);
@@ -94,5 +83,5 @@ it('what a choice writes into a field does not look wrong there', () => {
         }
     }
   };
-  for (const { calculator } of calculators) walk(calculator.inputs);
+  for (const { inputs } of calculators) walk(inputs);
 });

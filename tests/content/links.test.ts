@@ -1,20 +1,16 @@
-import { readdirSync } from 'node:fs';
-import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import type { Calculator } from '../../calculators/kit/define.ts';
-import { root } from '../support/files.ts';
+import { calculators } from '../support/catalog.ts';
 import { attributesIn } from '../support/guideBlocks.ts';
 import { guideTexts } from '../support/guideHeads.ts';
 
-const catalog = join(root, 'calculators/catalog');
-const calculators: readonly Calculator[] = await Promise.all(
-  readdirSync(catalog).map(async (slug): Promise<Calculator> => (await import(join(catalog, slug, 'definition.ts'))).default),
-);
 const guidesThere = new Set(guideTexts.map(({ slug }) => slug));
 
 describe('guides and calculators', () => {
   it.each(guideTexts)('$slug names the calculators that stand in it', ({ body, head }) => {
-    expect(attributesIn(body, 'Calculator', 'slug').filter((slug) => !head.calculators.includes(slug))).toEqual([]);
+    expect(
+      attributesIn(body, 'Calculator', 'slug').filter((slug) => !head.calculators.includes(slug)),
+      'add to `calculators` in its head',
+    ).toEqual([]);
   });
 
   // That their pages name it follows from its head: `tests/site/pages.test.ts` looks.
@@ -31,11 +27,14 @@ describe('guides and calculators', () => {
     expect(shown).toEqual([...new Set(shown)]);
   });
 
-  it.each(calculators)('$slug is named by the guides that it names', (calculator) => {
-    expect(calculator.guides.length).toBeGreaterThan(0);
-    const missing = calculator.guides.filter(
-      (slug) => !guideTexts.some((guide) => guide.slug === slug && guide.head.calculators.includes(calculator.slug)),
-    );
+  it.each(calculators)('$slug is named by the guides that it names, and shown by the first of them', ({ slug, guides }) => {
+    const guideOf = (guide: string) => guideTexts.find((each) => each.slug === guide);
+    const missing = guides
+      .filter((guide) => guideOf(guide)?.head.calculators.includes(slug) !== true)
+      .map((guide) => `content/guides/${guide}.mdx: ${guideOf(guide) ? `add ${slug} to \`calculators\` in its head` : 'is not there'}`);
     expect(missing).toEqual([]);
+    const body = guideOf(guides[0] ?? '')?.body ?? '';
+    const isShown = attributesIn(body, 'Calculator', 'slug').includes(slug) || body.includes(`](/calculators/${slug}/)`);
+    expect(isShown, `content/guides/${guides[0]}.mdx: add <Calculator slug="${slug}" /> where its question comes up`).toBe(true);
   });
 });

@@ -35,7 +35,9 @@ const spread = (same: string | undefined) =>
     limits: [],
     note: (_, show) => `${show('likelyLb')} (${show('lowLb')} to ${show('highLb')}).`,
     sources: [],
-    guides: [],
+    topic: 'rain',
+    order: 10,
+    guides: ['none-yet'],
   });
 
 describe('the range under a result', () => {

@@ -205,6 +205,8 @@ export default defineCalculator({
   picture: { kind: 'shares', whole: 'rainIn', parts: [{ of: 'keptIn', tone: 'kept' }] },
   calendar: { rows: 'lines', day: 'ready', title: () => 'Ready', text: ({ lineLb }) => `${lineLb.toFixed(0)} lb` },
   sources: ['our own'],
+  topic: 'rain',
+  order: 10,
   guides: ['none-yet'],
   changes: [{ version: 2, say: 'shade is asked for.' }],
 });

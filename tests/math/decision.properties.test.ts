@@ -24,6 +24,9 @@ describe('years that caught up', () => {
       }),
     );
   });
+  it('say nothing of a season that stands worse than any on record', () => {
+    expect(likeYearsCaughtUp(1, [{ beforeIn: 2, afterIn: 8 }], 9)).toEqual({ years: 0, caughtUp: 0, lowerPercent: 0, upperPercent: 100 });
+  });
   it('agree with the plain count when every year stood just as this one does', () => {
     fc.assert(
       fc.property(fc.array(number(0, 20), { minLength: 1, maxLength: 40 }), number(0, 10), number(0, 10), (restIn, toDateIn, missingIn) => {

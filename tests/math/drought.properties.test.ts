@@ -183,6 +183,11 @@ describe('periods of a record', () => {
   const dateOf = (number: number): Date => new Date(number * 86_400_000);
 
   // Held against the calendar that every browser and Node carry (ECMAScript, Date).
+  it('keeps the last of February the last of February', () => {
+    const day = (year: number, month: number, date: number): number => Date.UTC(year, month - 1, date) / 86_400_000;
+    expect(sameDayLater(day(2001, 2, 28), 3)).toBe(day(2004, 2, 29));
+    expect(sameDayLater(day(2004, 2, 29), -1)).toBe(day(2003, 2, 28));
+  });
   it('are cut where the calendar cuts them', () => {
     fc.assert(
       fc.property(day, fc.integer({ min: 1, max: 24 }), fc.integer({ min: -40, max: 40 }), (last, months, years) => {

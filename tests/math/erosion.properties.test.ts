@@ -39,6 +39,11 @@ describe('slope factor', () => {
       }),
     );
   });
+  it('steps the exponent of 1978 where the handbook steps it', () => {
+    // Wischmeier and Smith 1978, p. 12: 0.2 under 1 percent (from memory), 0.3 to 3, 0.4 from there, 0.5 from 5 percent up.
+    const stepped = [0.99, 1, 3, 3.01, 4.99, 5].map((slope) => lengthExponent(slope, '1978'));
+    expect(stepped).toEqual([0.2, 0.3, 0.3, 0.4, 0.4, 0.5]);
+  });
   it('orders the three rill ratios', () => {
     fc.assert(
       fc.property(between(0.2, 60), (slope) => {

@@ -95,6 +95,30 @@ describe('the sward day by day', () => {
       }),
     );
   });
+  it('has no more room than the ceiling leaves above what is dead', () => {
+    // Of 4,000 lb 1,000 are dead: 2,900 green can gain 100 at most, 3,000 nothing.
+    const day = { deadLbPerAc: 1000, ceilingLbPerAc: 4000, ratePerDay: 1, response: 1, senescenceShare: 0, weatheringShare: 0 };
+    const { grownLbPerAc } = swardDay({ ...day, greenLbPerAc: 2900 });
+    expect(grownLbPerAc).toBeGreaterThan(0);
+    expect(grownLbPerAc).toBeLessThan(100);
+    expect(swardDay({ ...day, greenLbPerAc: 3000 }).grownLbPerAc).toBe(0);
+  });
+  it('lets what grew that day die at the same share as the rest', () => {
+    // A fifth of 1,000 dead pounds rots away, a tenth of all that is green by the evening takes its place.
+    const day = {
+      greenLbPerAc: 2000,
+      deadLbPerAc: 1000,
+      ceilingLbPerAc: 6000,
+      ratePerDay: 0.5,
+      response: 1,
+      senescenceShare: 0.1,
+      weatheringShare: 0.2,
+    };
+    const { greenLbPerAc, deadLbPerAc, grownLbPerAc } = swardDay(day);
+    expect(grownLbPerAc).toBeGreaterThan(100);
+    expect(Math.abs(greenLbPerAc - 0.9 * (2000 + grownLbPerAc))).toBeLessThan(1e-9);
+    expect(Math.abs(deadLbPerAc - (800 + 0.1 * (2000 + grownLbPerAc)))).toBeLessThan(1e-9);
+  });
   it('peaks at the yield that it was fitted to', () => {
     const responses = Array.from({ length: 365 }, (_, index) => Math.max(0, Math.sin((Math.PI * (index - 90)) / 180)));
     fc.assert(

@@ -6,6 +6,7 @@ import { coldIncreasePercent } from '../../calculators/math/hay/coldIncreasePerc
 import { costPerNutrientLb } from '../../calculators/math/hay/costPerNutrientLb.ts';
 import { costPerTonEaten } from '../../calculators/math/hay/costPerTonEaten.ts';
 import { cropYieldTons } from '../../calculators/math/hay/cropYieldTons.ts';
+import { eatenShare } from '../../calculators/math/hay/eatenShare.ts';
 import { hayNeededLb } from '../../calculators/math/hay/hayNeededLb.ts';
 import { keptShare } from '../../calculators/math/hay/keptShare.ts';
 import { meanMonthsStored } from '../../calculators/math/hay/meanMonthsStored.ts';
@@ -189,3 +190,23 @@ it.each(feederWaste)(
     expectWithin(likelyPercent, middle, 5e-10);
   },
 );
+
+describe('share of hay that is eaten', () => {
+  const losses = { moisturePercent: 10, storageLossPercent: 20, feedingLossPercent: 25 };
+  it('puts losses on top, or takes them off', () => {
+    // On top: 0.9 / (1.2 × 1.25) = 0.6. Off: 0.9 × 0.8 × 0.75 = 0.54.
+    expect(Math.abs(eatenShare({ ...losses, convention: 'multiply' }) - 0.6)).toBeLessThan(1e-12);
+    expect(Math.abs(eatenShare({ ...losses, convention: 'divide' }) - 0.54)).toBeLessThan(1e-12);
+  });
+  it('takes no loss of all of it, either way', () => {
+    for (const convention of ['multiply', 'divide'] as const)
+      for (const wrong of [{ moisturePercent: 100 }, { storageLossPercent: 100 }, { feedingLossPercent: 100 }, { feedingLossPercent: -1 }])
+        expect(() => eatenShare({ ...losses, ...wrong, convention })).toThrow(RangeError);
+  });
+});
+describe('volume of a bale', () => {
+  it('is none without a length, a width or a height', () => {
+    const square = { shape: 'rectangular', lengthFt: 8, widthFt: 4, heightFt: 3 } as const;
+    for (const wrong of [{ lengthFt: 0 }, { widthFt: 0 }, { heightFt: 0 }]) expect(() => baleVolumeFt3({ ...square, ...wrong })).toThrow(RangeError);
+  });
+});

@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { designStormShare, designStormSteps } from '../../calculators/math/infiltration/designStormShare.ts';
+import { designStormShare, designStormSteps, designStormStretches } from '../../calculators/math/infiltration/designStormShare.ts';
 import { geometricMean } from '../../calculators/math/infiltration/geometricMean.ts';
 import { greenAmptDepthCm, greenAmptHours, greenAmptRateCmPerHr } from '../../calculators/math/infiltration/greenAmptDepthCm.ts';
 import { infiltrationClass } from '../../calculators/math/infiltration/infiltrationClass.ts';
@@ -21,6 +21,13 @@ const rainType = fc.constantFrom('i' as const, 'ia' as const, 'ii' as const, 'ii
 const steps = fc.array(fc.record({ hours: within(0.05, 3), rainCm: within(0, 8) }), { minLength: 1, maxLength: 12 });
 
 describe('soaking in under water', () => {
+  it('soaks in by the first terms of the series in the first moments', () => {
+    // F − ln(1 + F) with G of 1 cm and K of 1 cm an hour: F²/2 − F³/3 + F⁴/4 − F⁵/5, here F = 0.00009 cm.
+    const soil = { conductivityCmPerHr: 1, suctionCm: 2, moistureDeficit: 0.5 };
+    const depthCm = 9e-5;
+    const byHand = depthCm ** 2 / 2 - depthCm ** 3 / 3 + depthCm ** 4 / 4 - depthCm ** 5 / 5;
+    expect(Math.abs(greenAmptHours({ depthCm, soil, startCm: 0 }) / byHand - 1)).toBeLessThan(5e-14);
+  });
   it('solves the implicit equation to 1e-10', () => {
     fc.assert(
       fc.property(soil, hours, within(0, 20), (each, time, startCm) => {
@@ -135,6 +142,14 @@ describe('a design storm', () => {
         expect(designStormShare(type, 24)).toBe(1);
       }),
     );
+  });
+  it('cuts a day into stretches that add up to the day and its rain', () => {
+    for (const type of ['i', 'ia', 'ii', 'iii'] as const) {
+      const stretches = designStormStretches(type, 10);
+      expect(stretches.every(({ hours, rainCm }) => hours > 0 && rainCm >= 0)).toBe(true);
+      expect(Math.abs(stretches.reduce((sum, { hours }) => sum + hours, 0) - 24)).toBeLessThan(1e-9);
+      expect(Math.abs(stretches.reduce((sum, { rainCm }) => sum + rainCm, 0) - 10)).toBeLessThan(1e-9);
+    }
   });
   it('adds up to the day', () => {
     fc.assert(

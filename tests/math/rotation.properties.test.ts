@@ -130,6 +130,14 @@ describe('moves', () => {
       }),
     );
   });
+  it('takes one herd, once through the paddocks and looked for three days ahead, unless told otherwise', () => {
+    const moves = moveDays({ startDay: 100, paddocks: 3, stayDays: 4 });
+    expect(moves.map(({ herd, paddock, inDay, lookDay }) => [herd, paddock, inDay, lookDay])).toEqual([
+      [1, 1, 100, 97],
+      [1, 2, 104, 101],
+      [1, 3, 108, 105],
+    ]);
+  });
   it('say to look before going in, by the lead', () => {
     fc.assert(
       fc.property(plan, ({ resting, ...rest }) => {

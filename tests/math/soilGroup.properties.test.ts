@@ -11,6 +11,13 @@ const rank = (group: string) => 'abcd'.indexOf(group);
 const textures = Object.keys(textureGroups.groups).filter((each): each is keyof typeof textureGroups.groups => each in textureGroups.groups);
 
 describe('soil groups', () => {
+  it('change with the depth of a barrier where the rule of 2009 says so', () => {
+    // NEH 630 chapter 7, table 7-1: 50, 60 and 100 cm, told as 20, 24 and 40 in. Silt loam is group B by the list of 1986.
+    expect([19.9, 20, 40, 40.1].map((depthIn) => soilGroupFromTexture('silt-loam', depthIn))).toEqual(['d', 'c', 'c', 'b']);
+    expect([49.9, 50, 100, 100.1].map((barrierCm) => searchedDepthCm(barrierCm, 59.9))).toEqual([0, 60, 60, 100]);
+    expect([49.9, 50, 100, 100.1].map((barrierCm) => searchedDepthCm(barrierCm, 60))).toEqual([0, 50, 50, 50]);
+    expect([59.9, 60, 100, 100.1].map((waterCm) => searchedDepthCm(Infinity, waterCm))).toEqual([100, 50, 50, 100]);
+  });
   it('never get slower with conductivity', () => {
     fc.assert(
       fc.property(conductivity, conductivity, depth, depth, (one, other, barrierDepthCm, waterTableDepthCm) => {

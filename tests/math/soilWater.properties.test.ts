@@ -64,6 +64,10 @@ describe('stress', () => {
       }),
     );
   });
+  it('takes no less than a tenth of the water for easy, and no more than eight tenths', () => {
+    // Allen 1998, chapter 8: 0.1 and 0.8 bound p. 0.2 + 0.04 (5 − 10) is 0, and 0.8 + 0.04 × 5 is 1.
+    expect([depletionFraction(0.2, 10), depletionFraction(0.8, 0)]).toEqual([0.1, 0.8]);
+  });
   it('comes sooner on thirsty days', () => {
     fc.assert(
       fc.property(between(0.1, 0.8), between(0, 15), between(0, 5), (fraction, use, more) => {

@@ -225,9 +225,16 @@ export function itIsWellDeclared(calculator: Calculator): void {
       ...calculator.cautions.map(({ source }) => source),
       ...calculator.steps.flatMap(({ source }) => (source === undefined ? [] : [source])),
     ];
-    expect(cited.filter((source) => !isSource(source))).toEqual([]);
-    expect(calculator.sources).not.toEqual([]);
-    expect(calculator.guides.filter((guide) => kebab.test(guide))).not.toEqual([]);
-    expect(calculator.changes.filter((change) => change.version > version)).toEqual([]);
+    const unknown = cited.filter((source) => !isSource(source)).map((source) => `add content/sources/${source.split(',')[0]?.trim()}.json`);
+    expect(unknown).toEqual([]);
+    expect(calculator.sources, 'name in `sources` what the definition rests on').not.toEqual([]);
+    expect(
+      calculator.guides.filter((guide) => kebab.test(guide)),
+      'name in `guides` the guide that it belongs to',
+    ).not.toEqual([]);
+    expect(
+      calculator.changes.filter((change) => change.version > version),
+      '`changes` speaks of a version that is not there yet',
+    ).toEqual([]);
   });
 }

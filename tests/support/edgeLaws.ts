@@ -39,7 +39,7 @@ export function itHoldsItsEdges(calculator: Calculator, list: EdgeList): void {
     expect(missing(calculator, list), `npm run edges -- ${calculator.slug} proposes them`).toEqual([]);
   });
   it('takes numbers from where to where its edges say', () => {
-    expect(limitsOf(calculator.inputs)).toEqual(list.limits);
+    expect(list.limits, `mend \`limits\` in calculators/catalog/${calculator.slug}/edges.ts, or the field`).toEqual(limitsOf(calculator.inputs));
   });
   it.each(list.edges.map((edge) => ({ name: nameOf(edge), edge })))('$name', ({ edge }) => itHolds(calculator, edge));
 }

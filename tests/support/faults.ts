@@ -56,7 +56,12 @@ const nameOf = (node: ts.Node): string | undefined =>
   ts.isPropertyAssignment(node) && (ts.isIdentifier(node.name) || ts.isStringLiteral(node.name)) ? node.name.text : undefined;
 const calleeOf = (node: ts.CallExpression): string =>
   ts.isPropertyAccessExpression(node.expression) ? node.expression.name.text : ts.isIdentifier(node.expression) ? node.expression.text : '';
+/** `number('Rain', 'P', 'in', [0.01, 40], 3)`: what a fresh form shows is an example, not a limit. */
+const startsWith = new Set(['number', 'months']);
+const isStart = (node: ts.Node): boolean =>
+  !ts.isSourceFile(node) && ts.isCallExpression(node.parent) && startsWith.has(calleeOf(node.parent)) && node.parent.arguments[4] === node;
 const isAside = (node: ts.Node): boolean =>
+  isStart(node) ||
   notLimits.has(nameOf(node) ?? '') ||
   ts.isElementAccessExpression(node) ||
   ts.isTypeNode(node) ||

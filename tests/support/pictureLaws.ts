@@ -19,9 +19,26 @@ function columnOf(values: Values, rows: string, name: string): readonly number[]
 const expectSum = (parts: readonly number[], whole: number): void =>
   expect(Math.abs(parts.reduce((sum, part) => sum + part, 0) - whole)).toBeLessThanOrEqual(1e-6 * Math.max(1, Math.abs(whole)));
 
+/** Every result that is a day, those in rows too. */
+function daysIn({ quantities }: Calculator, values: Values): readonly (readonly [string, unknown])[] {
+  return Object.entries(quantities).flatMap(([name, quantity]): readonly (readonly [string, unknown])[] => {
+    const value = values[name];
+    if (quantity.kind === 'day') return [[name, value]];
+    if (quantity.kind !== 'rows' || !Array.isArray(value)) return [];
+    const days = Object.entries(quantity.columns).flatMap(([column, { kind }]) => (kind === 'day' ? [column] : []));
+    return days.flatMap((column) =>
+      value.map((row: unknown) => [`${name}.${column}`, typeof row === 'object' && row !== null ? Reflect.get(row, column) : row] as const),
+    );
+  });
+}
+
 /** What a picture draws in its example must fit together, so that no two of its names can be exchanged. */
 export function itDrawsWhatFits(calculator: Calculator): void {
   const { picture } = calculator;
+  it('tells days that are on the calendar', () => {
+    const { values } = runQuery(calculator, '');
+    for (const [name, value] of daysIn(calculator, values)) expect(Number.isInteger(value), `${name}: ${String(value)}`).toBe(true);
+  });
   it('draws parts that fit together, and tells ranges upward', () => {
     const { values, ranges } = runQuery(calculator, '');
     for (const [of, says] of Object.entries(ranges)) {
@@ -45,6 +62,17 @@ export function itDrawsWhatFits(calculator: Calculator): void {
         expect(of(picture.mostRoots)).toBeLessThanOrEqual(of(picture.deepestRoot));
         const thickness = columnOf(values, picture.rows, picture.thickness);
         for (const [at, top] of columnOf(values, picture.rows, picture.top).entries()) expectSum(thickness.slice(0, at), top);
+        // No fuller than its fullest layer, no drier than its driest.
+        const filled = columnOf(values, picture.rows, picture.filledPercent);
+        const hasPercent = (100 * of(picture.has)) / of(picture.holds);
+        expect(hasPercent).toBeGreaterThanOrEqual(Math.min(...filled));
+        expect(hasPercent).toBeLessThanOrEqual(Math.max(...filled));
+        break;
+      }
+      case 'lines': {
+        const { behind } = picture;
+        // On the same axis: each of the curves behind has the days that the curves before it have.
+        if (behind) expect(new Set(columnOf(values, behind.rows, behind.x))).toEqual(new Set(columnOf(values, picture.rows, picture.x)));
         break;
       }
       case 'spans': {

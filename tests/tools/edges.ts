@@ -14,7 +14,7 @@ if (slug === '' || !existsSync(join(folder, 'definition.ts'))) {
 }
 const { default: calculator }: { default: Calculator } = await import(join(folder, 'definition.ts'));
 const { default: cases }: { default: CaseList } = await import(join(folder, 'cases.ts'));
-const frozenFile = join(root, `tests/catalog/${slug}.frozen.json`);
+const frozenFile = join(root, `calculators/catalog/${slug}/frozen.json`);
 const frozen: readonly { readonly query: string }[] = existsSync(frozenFile) ? JSON.parse(readFileSync(frozenFile, 'utf8')) : [];
 
 const { limits, lines, missing } = proposeEdges(

@@ -9,6 +9,8 @@ import { filesBelow, root } from '../support/files.ts';
 /**
  * `npm run plant -- tables | catalog | math [--most 40] [--seed 1] [--group storm-runoff] [--files 'cautions|refusals'] [--out survivors.json]`: puts wrong numbers, turned signs and
  * swapped keys into a copy of the code, one in each folder at a time, and tells which of them no test noticed. It is slow; nothing runs it by itself.
+ * `--together 6` plants in no more than so many folders at a time, so that each run is short; `--near` leaves out tests farther away; `--again survivors.json` plants only what an
+ * earlier run has left.
  */
 const { values: given, positionals } = parseArgs({
   allowPositionals: true,
@@ -18,6 +20,9 @@ const { values: given, positionals } = parseArgs({
     group: { type: 'string' },
     files: { type: 'string', default: '' },
     out: { type: 'string' },
+    together: { type: 'string', default: '99' },
+    near: { type: 'boolean', default: false },
+    again: { type: 'string' },
   },
 });
 const isLayer = (text: string | undefined): text is Layer => text === 'tables' || text === 'catalog' || text === 'math';
@@ -59,17 +64,27 @@ function heal(faults: readonly Fault[]): void {
   for (const { path } of faults) writeFileSync(join(copy, path), sound.get(path) ?? '');
 }
 /** Tests that fail with these faults; a file that does not even load, or never ends, counts as one that fails for all. */
-function failuresWith(faults: readonly Fault[], tests: readonly string[]): { readonly failures: readonly Failure[]; readonly loads: boolean } {
+function failuresWith(
+  faults: readonly Fault[],
+  tests: readonly string[],
+  groups: readonly string[] = [],
+): { readonly failures: readonly Failure[]; readonly loads: boolean } {
   plant(faults);
   const output = join(copy, 'report.json');
   rmSync(output, { force: true });
-  spawnSync('npx', ['vitest', 'run', '--no-isolate', '--testTimeout=120000', '--reporter=json', `--outputFile=${output}`, '-t', telling, ...tests], {
-    cwd: copy,
-    env: { ...process.env, LAWS_RUNS: '20' },
-    // A fault can make a loop that never ends.
-    timeout: 240_000,
-    killSignal: 'SIGKILL',
-  });
+  const vitest = join(root, 'node_modules/vitest/vitest.mjs');
+  // Without a shell between, so that its end is the end of its workers.
+  spawnSync(
+    process.execPath,
+    [vitest, 'run', '--no-isolate', '--testTimeout=60000', '--reporter=json', `--outputFile=${output}`, '-t', telling, ...tests],
+    {
+      cwd: copy,
+      env: { ...process.env, LAWS_RUNS: '20', ...(layer === 'catalog' ? { MUTATED: groups.map((group) => `catalog/${group}`).join(',') } : {}) },
+      // A fault can make a loop that never ends.
+      timeout: 120_000,
+      killSignal: 'SIGKILL',
+    },
+  );
   heal(faults);
   if (!existsSync(output)) return { failures: [], loads: false };
   const report: Report = JSON.parse(readFileSync(output, 'utf8'));
@@ -119,15 +134,37 @@ function shuffled<T>(list: readonly T[], seed: number): readonly T[] {
   return keyed.toSorted((one, other) => one.key - other.key).map(({ each }) => each);
 }
 
-const near: Readonly<Record<Layer, readonly string[]>> = { tables: ['tests/tables'], catalog: ['tests/catalog'], math: ['tests/math'] };
+/** The tests of these folders: what stands beside them and, for all, what looks at no others then. */
+const testsOf: Readonly<Record<Layer, (group: string) => readonly string[]>> = {
+  tables: () => ['tests/tables'],
+  catalog: (group) => [`tests/catalog/${group}.test.ts`],
+  math: (group) => [`tests/math/${group}.properties.test.ts`, `tests/math/${group}.openData.test.ts`],
+};
+const forAll: Readonly<Record<Layer, readonly string[]>> = {
+  tables: [],
+  catalog: ['definitions', 'frozen', 'options'].map((name) => `tests/catalog/${name}.test.ts`),
+  math: ['checks', 'docstrings', 'ranges'].map((name) => `tests/math/${name}.test.ts`),
+};
+const nearOf = (layerOf: Layer, groups: readonly string[]): readonly string[] =>
+  [...new Set([...forAll[layerOf], ...groups.flatMap(testsOf[layerOf])])].filter((path) => existsSync(join(root, path)));
 /** Further tests that a survivor of the near ones must pass. */
 const far: Readonly<Record<Layer, readonly string[]>> = {
   tables: [],
-  catalog: ['tests/content', 'tests/kit/command.test.ts'],
+  catalog: ['tests/catalog/usual.test.ts', 'tests/content', 'tests/kit/command.test.ts'],
   math: ['tests/catalog'],
 };
 
-const all = faultsOf(layer).filter(({ group, path }) => (given.group === undefined || group === given.group) && new RegExp(given.files).test(path));
+const toldOf = ({ path, line, kind, was, is }: Fault): string =>
+  `${path}:${line} ${kind}: ${was.replaceAll(/\s+/g, ' ')} → ${is.replaceAll(/\s+/g, ' ')}`;
+
+const wanted: readonly Fault[] | undefined = given.again === undefined ? undefined : JSON.parse(readFileSync(given.again, 'utf8'));
+const wantedAgain = wanted && new Set(wanted.map(toldOf));
+const all = faultsOf(layer).filter(
+  (fault) =>
+    (given.group === undefined || fault.group === given.group) &&
+    new RegExp(given.files).test(fault.path) &&
+    (!wantedAgain || wantedAgain.has(toldOf(fault))),
+);
 const groups = Map.groupBy(all, ({ group }) => group);
 const queues = new Map([...groups].map(([group, list]) => [group, [...shuffled(list, Number(given.seed)).slice(0, Number(given.most))]]));
 const count = [...queues.values()].flat().length;
@@ -135,18 +172,27 @@ console.log(`${layer}: ${all.length} faults can be planted, ${count} are, from $
 
 /** Those of one round that no near test speaks of. Where the tests could not even start, by halves. */
 function unnoticedNear(faults: readonly Fault[]): readonly Fault[] {
-  const { failures, loads } = failuresWith(faults, near[layer as Layer]);
+  const { failures, loads } = failuresWith(
+    faults,
+    nearOf(
+      layer as Layer,
+      faults.map(({ group }) => group),
+    ),
+    faults.map(({ group }) => group),
+  );
   if (loads) return faults.filter(({ group }) => !failures.some((failure) => speaksOf(failure, group)));
   if (faults.length === 1) return [];
   const middle = Math.ceil(faults.length / 2);
   return [...unnoticedNear(faults.slice(0, middle)), ...unnoticedNear(faults.slice(middle))];
 }
 
-const before = failuresWith([], near[layer]).failures;
-if (before.length > 0) throw new Error(`mend these first: ${before.map(({ name }) => name).join('; ')}`);
-
-const toldOf = ({ path, line, kind, was, is }: Fault): string =>
-  `${path}:${line} ${kind}: ${was.replaceAll(/\s+/g, ' ')} → ${is.replaceAll(/\s+/g, ' ')}`;
+const together = Number(given.together);
+const names = [...groups.keys()];
+for (let at = 0; at < names.length; at += together) {
+  const some = names.slice(at, at + together);
+  const { failures } = failuresWith([], nearOf(layer, some), some);
+  if (failures.length > 0) throw new Error(`mend these first: ${failures.map(({ name }) => name).join('; ')}`);
+}
 
 let killed = 0;
 let survivors: Fault[] = [];
@@ -154,6 +200,7 @@ for (let round = 1; [...queues.values()].some((queue) => queue.length > 0); roun
   const faults: Fault[] = [];
   for (const [group, queue] of [...queues].sort(([, one], [, other]) => other.length - one.length)) {
     const next = queue[0];
+    if (faults.length >= together) break;
     if (!next || faults.some((fault) => !areApart(fault.group, group))) continue;
     queue.shift();
     faults.push(next);
@@ -167,7 +214,7 @@ for (let round = 1; [...queues.values()].some((queue) => queue.length > 0); roun
 
 /** Takes out of the survivors those that tests farther away notice: all at once first, then by halves. */
 function unnoticed(faults: readonly Fault[]): readonly Fault[] {
-  if (faults.length === 0 || far[layer as Layer].length === 0) return faults;
+  if (given.near || faults.length === 0 || far[layer as Layer].length === 0) return faults;
   const { failures, loads } = failuresWith(faults, far[layer as Layer]);
   if (loads && failures.length === 0) return faults;
   if (faults.length === 1) return [];

@@ -64,6 +64,8 @@ const calculator: Calculator = {
   wholes: [],
   hasCalendar: false,
   sources: [],
+  topic: 'rain',
+  order: 10,
   guides: [],
   changes: [],
   run: () => ({ refusals: [] }),

@@ -1,5 +1,6 @@
+import type { ValuesOf } from '../../kit/inputs.ts';
 import { eatenLbPerAc, type Stand } from '../../math/forage/eatenLbPerAc.ts';
-import { type CurveAnswers, grownPercentBy } from '../../math/forage/grownPercentBy.ts';
+import { grownPercentBy } from '../../math/forage/grownPercentBy.ts';
 import { growthSplit } from '../../math/forage/growthSplit.ts';
 import { onDryBasis } from '../../math/forage/onDryBasis.ts';
 import { usableForageLb } from '../../math/forage/usableForageLb.ts';
@@ -7,9 +8,10 @@ import { usableShare } from '../../math/forage/usableShare.ts';
 import { carryingHead } from '../../math/herd/carryingHead.ts';
 import { dailyIntakeLb } from '../../math/herd/dailyIntakeLb.ts';
 import { headToRemove } from '../../math/herd/headToRemove.ts';
-import type { kindWords } from './inputs.ts';
+import { sumOf } from '../../math/special/sumOf.ts';
+import { firstOfMonth, monthIndexOf, yearOf } from '../../units/days.ts';
+import type { inputs } from './inputs.ts';
 
-const dayMs = 86_400_000;
 const basisPercents = { 'air-dry': 90, 'oven-dry': 100 } as const;
 /** How far the share eaten may be off: from range to pasture moved every few days it runs over more than this. */
 const shareSwingPercent = 15;
@@ -17,53 +19,13 @@ const shareLimitsPercent = { least: 5, most: 90 } as const;
 /** About as many points as a curve on a phone needs. */
 const delayPoints = 10;
 
-interface Pasture {
-  readonly areaAc: number;
-  readonly waterDistanceMi: number;
-  readonly slopePercent: number;
-  readonly ownUsablePercent: number;
-  readonly normalLbPerAc: number;
-  readonly poorLbPerAc: number;
-  readonly usualHead: number;
-  readonly lastedDays: number;
-}
-interface Stock {
-  readonly kind: keyof typeof kindWords;
-  readonly countHead: number;
-  readonly weightLb: number;
-  readonly intakePercent: number;
-}
-interface Asked extends CurveAnswers {
-  readonly yieldFrom: 'survey' | 'stock-days';
-  readonly yieldMeans: 'eaten-of-growth' | 'gone-of-growth' | 'above-stubble';
-  readonly yieldBasis: keyof typeof basisPercents;
-  readonly reachFrom: 'guide' | 'own';
-  readonly pastures: readonly Pasture[];
-  readonly usualEatenLbPerDay: number;
-  readonly poorPercent: number;
-  readonly herd: readonly Stock[];
-  readonly fromDay: number;
-  readonly toDay: number;
-  readonly todayDay: number;
-  readonly soFarPercent: number;
-  readonly restPercent: number;
-  readonly harvestPercent: number;
-  readonly gonePercent: number;
-  readonly eatenOfGonePercent: number;
-  readonly grazedPercent: number;
-  readonly goDay: number;
-}
+type Asked = ValuesOf<typeof inputs>;
 
 /** Last day of each month from one day to another, the last of them cut short. */
 function monthEnds(fromDay: number, toDay: number): readonly number[] {
-  const first = new Date(fromDay * dayMs);
-  const last = new Date(toDay * dayMs);
-  const months = (last.getUTCFullYear() - first.getUTCFullYear()) * 12 + last.getUTCMonth() - first.getUTCMonth();
-  return Array.from({ length: months + 1 }, (_, ahead) =>
-    Math.min(toDay, Date.UTC(first.getUTCFullYear(), first.getUTCMonth() + ahead + 1, 0) / dayMs),
-  );
+  const months = (yearOf(toDay) - yearOf(fromDay)) * 12 + monthIndexOf(toDay) - monthIndexOf(fromDay);
+  return Array.from({ length: months + 1 }, (_, ahead) => Math.min(toDay, firstOfMonth(monthIndexOf(fromDay) + ahead + 1, yearOf(fromDay)) - 1));
 }
-export const yearOf = (day: number): number => new Date(day * dayMs).getUTCFullYear();
 
 function eatenPercentOf({ yieldMeans, harvestPercent, gonePercent, eatenOfGonePercent, grazedPercent }: Asked): number {
   switch (yieldMeans) {
@@ -75,8 +37,6 @@ function eatenPercentOf({ yieldMeans, harvestPercent, gonePercent, eatenOfGonePe
       return grazedPercent;
   }
 }
-const totalOf = <T>(list: readonly T[], of: (each: T) => number): number => list.reduce((sum, each) => sum + of(each), 0);
-
 /** What stock would eat of each pasture in a normal and in a poor year: from its yield. */
 function groundsOf(asked: Asked, eatenPercent: number) {
   if (asked.yieldFrom !== 'survey') return [];
@@ -117,8 +77,8 @@ export function compute(asked: Asked) {
   const grounds = groundsOf(asked, eatenPercent);
   const usualYears = usualYearsOf(asked);
   const isSurvey = yieldFrom === 'survey';
-  const normalYearLb = isSurvey ? totalOf(grounds, (each) => each.normalEatenLb) : totalOf(usualYears, (each) => each.usualEatenLb);
-  const poorYearLb = isSurvey ? totalOf(grounds, (each) => each.poorEatenLb) : totalOf(usualYears, (each) => each.poorUsualLb);
+  const normalYearLb = isSurvey ? sumOf(grounds, (each) => each.normalEatenLb) : sumOf(usualYears, (each) => each.usualEatenLb);
+  const poorYearLb = isSurvey ? sumOf(grounds, (each) => each.poorEatenLb) : sumOf(usualYears, (each) => each.poorUsualLb);
 
   const kinds = asked.herd.map(({ kind, countHead, weightLb, intakePercent }) => {
     const eachLbPerDay = dailyIntakeLb({ head: 1, weightLb, intakePercent });
@@ -128,8 +88,8 @@ export function compute(asked: Asked) {
   if (!first) throw new RangeError('compute needs a herd of one line at least');
   const firstHead = first.countHead;
   const firstLbPerDay = first.eachLbPerDay;
-  const herdLbPerDay = totalOf(kinds, (each) => each.lineLbPerDay);
-  const othersLbPerDay = totalOf(kinds.slice(1), (each) => each.lineLbPerDay);
+  const herdLbPerDay = sumOf(kinds, (each) => each.lineLbPerDay);
+  const othersLbPerDay = sumOf(kinds.slice(1), (each) => each.lineLbPerDay);
 
   const endPercent = grownPercentBy(asked, toDay);
   const grownPercent = (100 * grownPercentBy(asked, todayDay)) / endPercent;
@@ -208,7 +168,7 @@ export function compute(asked: Asked) {
     basisPercent,
     otherBasisPercent,
     grounds,
-    usableAc: totalOf(grounds, (each) => each.usableAc),
+    usableAc: sumOf(grounds, (each) => each.usableAc),
     usualYears,
     normalYearLb,
     poorYearLb,

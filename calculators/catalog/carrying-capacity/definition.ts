@@ -1,7 +1,9 @@
-import { defineCalculator } from '../../kit/define.ts';
+import { hardOne } from '../../asks/cautions.ts';
+import { defineCalculator, shown } from '../../kit/define.ts';
 import { grownPercentBy, isCurveInOrder } from '../../math/forage/grownPercentBy.ts';
 import { intakeFallsBelowLbPerAc } from '../../tables/harvestShare.ts';
-import { compute, yearOf } from './compute.ts';
+import { yearOf } from '../../units/days.ts';
+import { compute } from './compute.ts';
 import { inputs } from './inputs.ts';
 import { quantities } from './quantities.ts';
 import { steps } from './steps.ts';
@@ -80,13 +82,10 @@ export default defineCalculator({
       },
     },
     { of: 'otherBasisHead', when: ({ yieldFrom }) => yieldFrom === 'survey' },
-    { of: 'nowHead' },
-    { of: 'balanceLb' },
+    ...shown('nowHead', 'balanceLb'),
     { of: 'outDay', when: ({ lastsDays, leftDays }) => lastsDays < leftDays },
     { of: 'shares', when: ({ yieldFrom }) => yieldFrom === 'survey' },
-    { of: 'years' },
-    { of: 'monthLines' },
-    { of: 'delays' },
+    ...shown('years', 'monthLines', 'delays'),
     { of: 'eatenPercent', when: ({ yieldFrom }) => yieldFrom === 'survey' },
     { of: 'usableAc', when: ({ yieldFrom }) => yieldFrom === 'survey' },
     { of: 'grounds', when: ({ yieldFrom }) => yieldFrom === 'survey' },
@@ -109,11 +108,7 @@ export default defineCalculator({
       say: 'Before you sell, check that no drug still has its withdrawal time to run. Thin, lame or heavy-bellied animals may not stand the haul; ask your veterinarian. Load in the cool of the day with water before and after.',
       source: 'common practice',
     },
-    {
-      when: ({ goHead }) => goHead > 0,
-      say: 'If this is a hard one, don’t carry it alone. Talk it over with somebody you trust, or call one of the numbers under the answer.',
-      source: 'common practice',
-    },
+    { when: ({ goHead }) => goHead > 0, ...hardOne },
     {
       when: ({ pastures, yieldFrom }) => yieldFrom === 'survey' && pastures.some(({ poorLbPerAc }) => poorLbPerAc < intakeFallsBelowLbPerAc),
       say: 'On one of the pastures a poor year makes less than 750 lb an acre. On so thin a stand cattle begin to eat less in a day. Leave it out, or rest it.',
@@ -126,7 +121,7 @@ export default defineCalculator({
     },
     {
       when: ({ eatenPercent, yieldMeans, yieldFrom }) => yieldFrom === 'survey' && yieldMeans !== 'above-stubble' && eatenPercent > 25,
-      say: 'The share eaten decides this count more than anything else, and nobody weighs it. On range 25 % is the usual figure. Higher shares come from pasture with rain and frequent moves; no trial here shows that grass stands them in a drought. Look at the count for the lower share before you keep more.',
+      say: 'The share eaten decides this count more than anything else. On range 25 % is the usual figure; higher shares come from pasture with rain, and no trial here shows that grass stands them in a drought. Go by the lower share.',
       source: 'white-b5036',
     },
     {
@@ -189,5 +184,7 @@ export default defineCalculator({
     'gross-intake',
   ],
   changes: [{ version: 2, say: 'it says how far the head count moves with the share eaten, and asks what land it is.' }],
+  topic: 'grass',
+  order: 20,
   guides: ['stocking-for-the-dry-year', 'choosing-who-goes', 'keeping-a-grazing-record', 'leased-and-permitted-ground'],
 });

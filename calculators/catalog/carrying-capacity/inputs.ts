@@ -1,10 +1,9 @@
+import { growthCurve } from '../../asks/growthCurve.ts';
+import { stockKind } from '../../asks/stock.ts';
 import { choice, date, number, rows } from '../../kit/inputs.ts';
 import { commonGrazer } from '../../math/herd/likelyIntakePercent.ts';
-import { type GrazerKind, grazers } from '../../tables/grazers.ts';
-import { months } from '../../tables/months.ts';
+import { grazers } from '../../tables/grazers.ts';
 
-/** A kind of stock for the list; choosing it starts weight and appetite. */
-const option = (kind: GrazerKind) => ({ label: grazers[kind].label, fills: commonGrazer(kind) });
 /** As a dry cow of his weight. */
 const bull = { weightLb: grazers.bull.weightLb, intakePercent: commonGrazer('cow-dry').intakePercent };
 
@@ -28,21 +27,9 @@ export const herd = rows({
   help: 'Put the kind that would go first on the first line. The others are taken to stay.',
   maxRows: 8,
   columns: {
-    kind: choice('Kind of stock', 'cow-nursing', {
-      options: {
-        'cow-nursing': option('cow-nursing'),
-        'cow-dry': option('cow-dry'),
-        bull: { label: grazers.bull.label, fills: bull },
-        heifer: option('heifer'),
-        stocker: option('stocker'),
-        calf: option('calf'),
-        'ewe-nursing': option('ewe-nursing'),
-        'ewe-dry': option('ewe-dry'),
-        doe: option('doe'),
-        horse: option('horse'),
-        other: kindWords.other,
-      },
-      help: 'Choosing one fills in weight and appetite; mend them to fit yours.',
+    kind: stockKind('cow-nursing', ['cow-nursing', 'cow-dry', 'bull', 'heifer', 'stocker', 'calf', 'ewe-nursing', 'ewe-dry', 'doe', 'horse'], {
+      verb: 'mend',
+      own: { bull: { label: grazers.bull.label, fills: bull } },
     }),
     countHead: number('Head', 'n', 'head', [1, 20_000], 45, { whole: true, help: 'Those on the place now, taken to have been there since turn-in.' }),
     weightLb: number('Weight of one', 'W', 'lb', [20, 3500], 1250, {
@@ -64,6 +51,21 @@ export const herd = rows({
 
 const byYield = { yieldFrom: 'survey' };
 const byStockDays = { yieldFrom: 'stock-days' };
+
+const pasture = (
+  [areaAc, waterDistanceMi, slopePercent, ownUsablePercent]: readonly [number, number, number, number],
+  [normalLbPerAc, poorLbPerAc]: readonly [number, number],
+  lastedDays: number,
+) => ({ areaAc, waterDistanceMi, slopePercent, ownUsablePercent, normalLbPerAc, poorLbPerAc, usualHead: 60, lastedDays });
+/** High bench, low bench, the breaks, creek bottom, ewe pasture, calving pasture of the demo place. */
+const demoPastures = [
+  pasture([120, 0.6, 4, 95], [2400, 1200], 50),
+  pasture([85, 0.4, 4, 95], [3000, 1700], 48),
+  pasture([110, 0.8, 20, 70], [1600, 800], 28),
+  pasture([35, 0.2, 1, 100], [4200, 2600], 32),
+  pasture([50, 0.3, 3, 100], [2800, 1500], 24),
+  pasture([30, 0.2, 3, 100], [2200, 1100], 12),
+];
 
 export const ground = {
   yieldFrom: choice('How much grass the place makes', 'survey', {
@@ -133,69 +135,7 @@ export const ground = {
         ask: 'Feed books, the calendar on the wall, or the day the fence was last opened. A year when it came out right, not the best one.',
       }),
     },
-    default: [
-      // High bench, low bench, the breaks, creek bottom, ewe pasture, calving pasture of the demo place.
-      {
-        areaAc: 120,
-        waterDistanceMi: 0.6,
-        slopePercent: 4,
-        ownUsablePercent: 95,
-        normalLbPerAc: 2400,
-        poorLbPerAc: 1200,
-        usualHead: 60,
-        lastedDays: 50,
-      },
-      {
-        areaAc: 85,
-        waterDistanceMi: 0.4,
-        slopePercent: 4,
-        ownUsablePercent: 95,
-        normalLbPerAc: 3000,
-        poorLbPerAc: 1700,
-        usualHead: 60,
-        lastedDays: 48,
-      },
-      {
-        areaAc: 110,
-        waterDistanceMi: 0.8,
-        slopePercent: 20,
-        ownUsablePercent: 70,
-        normalLbPerAc: 1600,
-        poorLbPerAc: 800,
-        usualHead: 60,
-        lastedDays: 28,
-      },
-      {
-        areaAc: 35,
-        waterDistanceMi: 0.2,
-        slopePercent: 1,
-        ownUsablePercent: 100,
-        normalLbPerAc: 4200,
-        poorLbPerAc: 2600,
-        usualHead: 60,
-        lastedDays: 32,
-      },
-      {
-        areaAc: 50,
-        waterDistanceMi: 0.3,
-        slopePercent: 3,
-        ownUsablePercent: 100,
-        normalLbPerAc: 2800,
-        poorLbPerAc: 1500,
-        usualHead: 60,
-        lastedDays: 24,
-      },
-      {
-        areaAc: 30,
-        waterDistanceMi: 0.2,
-        slopePercent: 3,
-        ownUsablePercent: 100,
-        normalLbPerAc: 2200,
-        poorLbPerAc: 1100,
-        usualHead: 60,
-        lastedDays: 12,
-      },
-    ],
+    default: demoPastures,
   }),
   usualEatenLbPerDay: number('One of those head ate a day', 'e_u', 'lb/d', [0.2, 100], 31, {
     usual: 'eatenLbPerDay',
@@ -208,31 +148,13 @@ export const ground = {
   }),
 };
 
-const answers = { curve: 'answers' };
-
 export const inputs = {
   ...ground,
   herd,
   fromDay: date('Turn-in, first day on grass this year', '2026-04-20'),
   toDay: date('Day until which the grass must last', '2026-10-31', { help: 'In the same calendar year. Feed for the winter is counted apart.' }),
   todayDay: date('Today', '2026-06-20'),
-  curve: choice('When the grass grows', 'answers', {
-    options: {
-      answers: 'Four answers of my own',
-      nd0002: 'Cool-season grass, North Dakota',
-      'smooth-brome-kansas': 'Smooth brome with nitrogen, northeast Kansas',
-      co6707: 'Warm-season grass, eastern Colorado',
-      'mlra69-fine-a': 'Mixed warm and cool season, southeastern Colorado',
-    },
-    help: 'A curve printed for your own county comes before any of these.',
-  }),
-  startMonth: choice('Month in which growth starts', 'mar', { options: months, shownWhen: answers }),
-  bestMonth: choice('Best month', 'may', { options: months, shownWhen: answers }),
-  quitMonth: choice('Last month with growth', 'oct', { options: months, shownWhen: answers }),
-  fallFlush: choice('Comes back in the fall', 'some', {
-    options: { none: 'No', some: 'Some, about a tenth of the year', much: 'Much, about a third of the year' },
-    shownWhen: answers,
-  }),
+  ...growthCurve('Last month with growth'),
   soFarPercent: number('Growth so far, of what is usual by today', 'a', 'pct', [0, 150], 80, {
     ask: 'What stands now, and what they have already eaten, against the same day in a usual year: half, two thirds, all of it?',
     field: 'Look at a caged spot, or at a pasture that nobody has grazed yet.',

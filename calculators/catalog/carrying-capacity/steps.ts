@@ -1,5 +1,5 @@
 import type { ValuesOf } from '../../kit/inputs.ts';
-import { byCase, formula, lookup, type Step, tex } from '../../kit/steps.ts';
+import { byCase, formula, lookup, tabulate, tex, type Working, when } from '../../kit/steps.ts';
 import type { compute } from './compute.ts';
 import type { inputs } from './inputs.ts';
 
@@ -7,42 +7,34 @@ type Results = ReturnType<typeof compute>;
 type All = ValuesOf<typeof inputs> & Results;
 const isSurvey = ({ yieldFrom }: All): boolean => yieldFrom === 'survey';
 
-export const steps: readonly Step<All, Results>[] = [
-  byCase('eatenPercent', {
-    onlyWhen: isSurvey,
-    says: 'One share, used once. A share eaten of the whole growth has left the stubble already; so has a yield measured above it.',
-    source: 'white-b5036, harvest efficiency',
-    ways: [
-      { when: ({ yieldMeans }) => yieldMeans === 'eaten-of-growth', formula: tex`\q{harvestPercent}` },
-      {
-        when: ({ yieldMeans }) => yieldMeans === 'gone-of-growth',
-        formula: tex`\frac{\q{gonePercent} \times \q{eatenOfGonePercent}}{100}`,
-        because: 'gone is not eaten: a good part is trampled and lost',
+export const steps: Working<All, Results> = [
+  when(isSurvey, [
+    byCase('eatenPercent', {
+      says: 'One share, used once. A share eaten of the whole growth has left the stubble already; so has a yield measured above it.',
+      source: 'white-b5036, harvest efficiency',
+      ways: [
+        { when: ({ yieldMeans }) => yieldMeans === 'eaten-of-growth', formula: tex`\q{harvestPercent}` },
+        {
+          when: ({ yieldMeans }) => yieldMeans === 'gone-of-growth',
+          formula: tex`\frac{\q{gonePercent} \times \q{eatenOfGonePercent}}{100}`,
+          because: 'gone is not eaten: a good part is trampled and lost',
+        },
+        { formula: tex`\q{grazedPercent}`, because: 'the stubble is not in the yield' },
+      ],
+    }),
+    lookup('basisPercent', { says: 'The pounds given are {yieldBasis}. What stock eat has no water in it at all.', source: 'common practice' }),
+    tabulate('grounds', {
+      says: 'Each pasture: the acres that stock really use, and what they would eat there. Past a mile from water half the ground counts, past two miles none; slopes of 10 to 30 % lose 30 %, to 60 % they lose 60 %, beyond that all (the slope steps are from memory).',
+      source: 'rangelands-gateway-matching, step a, with holechek-1988',
+      formulas: {
+        usableAc: tex`\q{areaAc} \times \frac{\q{usablePercent}}{100}`,
+        normalEatenLb: tex`\q{usableAc} \times \q{normalLbPerAc} \times \frac{\q{basisPercent}}{100} \times \frac{\q{eatenPercent}}{100}`,
+        poorEatenLb: tex`\q{usableAc} \times \q{poorLbPerAc} \times \frac{\q{basisPercent}}{100} \times \frac{\q{eatenPercent}}{100}`,
       },
-      { formula: tex`\q{grazedPercent}`, because: 'the stubble is not in the yield' },
-    ],
-  }),
-  lookup('basisPercent', {
-    onlyWhen: isSurvey,
-    says: 'The pounds given are {yieldBasis}. What stock eat has no water in it at all.',
-    source: 'common practice',
-  }),
-  {
-    kind: 'rows',
-    of: 'grounds',
-    onlyWhen: isSurvey,
-    says: 'Each pasture: the acres that stock really use, and what they would eat there. Past a mile from water half the ground counts, past two miles none; slopes of 10 to 30 % lose 30 %, to 60 % they lose 60 %, beyond that all (the slope steps are from memory).',
-    source: 'rangelands-gateway-matching, step a, with holechek-1988',
-    formulas: {
-      usableAc: tex`\q{areaAc} \times \frac{\q{usablePercent}}{100}`,
-      normalEatenLb: tex`\q{usableAc} \times \q{normalLbPerAc} \times \frac{\q{basisPercent}}{100} \times \frac{\q{eatenPercent}}{100}`,
-      poorEatenLb: tex`\q{usableAc} \times \q{poorLbPerAc} \times \frac{\q{basisPercent}}{100} \times \frac{\q{eatenPercent}}{100}`,
-    },
-    sums: { usableAc: 'usableAc', normalYearLb: 'normalEatenLb', poorYearLb: 'poorEatenLb' },
-  },
-  {
-    kind: 'rows',
-    of: 'usualYears',
+      sums: { usableAc: 'usableAc', normalYearLb: 'normalEatenLb', poorYearLb: 'poorEatenLb' },
+    }),
+  ]),
+  tabulate('usualYears', {
     onlyWhen: (all) => !isSurvey(all),
     says: 'Each pasture as you ran it. That much was eaten, so no share comes off.',
     source: 'common practice',
@@ -51,7 +43,7 @@ export const steps: readonly Step<All, Results>[] = [
       poorUsualLb: tex`\q{usualEatenLb} \times \frac{\q{poorPercent}}{100}`,
     },
     sums: { normalYearLb: 'usualEatenLb', poorYearLb: 'poorUsualLb' },
-  },
+  }),
   lookup('endPercent', {
     onlyWhen: isSurvey,
     says: 'Share of the year’s growth that comes by {toDay}. What grows later feeds nobody before it.',
@@ -71,14 +63,12 @@ export const steps: readonly Step<All, Results>[] = [
       { formula: tex`\q{poorYearLb}`, because: 'as it was run' },
     ],
   }),
-  {
-    kind: 'rows',
-    of: 'kinds',
+  tabulate('kinds', {
     says: 'What the herd eats in a day, with the water out.',
     source: 'hibberd-thrift-1992, with luling-foundation and mullenix-2022',
     formulas: { eachLbPerDay: tex`\frac{\q{weightLb} \times \q{intakePercent}}{100}`, lineLbPerDay: tex`\q{countHead} \times \q{eachLbPerDay}` },
     sums: { herdLbPerDay: 'lineLbPerDay' },
-  },
+  }),
   lookup('firstHead', { says: 'The first line is the kind that would go.', source: 'common practice' }),
   lookup('firstLbPerDay', { says: 'What one of them eats.', source: 'common practice' }),
   formula('othersLbPerDay', tex`\q{herdLbPerDay} - \q{firstHead} \times \q{firstLbPerDay}`, { says: 'The others are taken to stay.' }),
@@ -96,9 +86,7 @@ export const steps: readonly Step<All, Results>[] = [
   ),
   lookup('seasonDays', { says: 'From {fromDay} to {toDay}.', source: 'common practice' }),
   formula('seasonNeedLb', tex`\q{herdLbPerDay} \times \q{seasonDays}`, { says: 'What the whole herd needs for it.' }),
-  {
-    kind: 'rows',
-    of: 'years',
+  tabulate('years', {
     says: 'The years side by side: over or short, and the head of the first kind that each would carry after the others have eaten.',
     source: 'umaine-pasture-lesson-5, equation 1',
     formulas: {
@@ -110,20 +98,16 @@ export const steps: readonly Step<All, Results>[] = [
       balanceLb: tex`\q{supplyLb} - \q{seasonNeedLb}`,
       yearHead: tex`\frac{\max(\q{supplyLb} - \q{othersLbPerDay} \times \q{seasonDays}, 0)}{\q{firstLbPerDay} \times \q{seasonDays}}`,
     },
-  },
-  {
-    kind: 'rows',
-    of: 'shares',
-    says: 'The same with a share eaten 15 points lower and 15 points higher: nobody weighs that share. Heads to go are found as below.',
+  }),
+  tabulate('shares', {
+    says: 'The same with a share 15 points lower and higher: nobody weighs it.',
     onlyWhen: ({ yieldFrom }) => yieldFrom === 'survey',
     source: 'common practice',
     formulas: {
       shareNormalHead: tex`\frac{\max(\q{normalLb} \times \frac{\q{sharePercent}}{\q{eatenPercent}} - \q{othersLbPerDay} \times \q{seasonDays}, 0)}{\q{firstLbPerDay} \times \q{seasonDays}}`,
     },
-  },
-  {
-    kind: 'rows',
-    of: 'monthLines',
+  }),
+  tabulate('monthLines', {
     says: 'By the end of each month: what has grown for them till then, less what they have eaten since turn-in. The share due is read off the curve.',
     source: 'nrcs-g058cy500nd, nrcs-colorado-curves, kstate-meadowlark-2024; four answers: our own',
     formulas: {
@@ -131,7 +115,7 @@ export const steps: readonly Step<All, Results>[] = [
       poorAheadLb: tex`\q{poorLb} \times \frac{\q{duePercent}}{100} - \q{herdLbPerDay} \times \q{fedDays}`,
       thisAheadLb: tex`\q{normalLb} \times (\frac{\q{soFarPercent}}{100} \times \frac{\min(\q{duePercent}, \q{grownPercent})}{100} + \frac{\q{restPercent}}{100} \times \frac{\max(0, \q{duePercent} - \q{grownPercent})}{100}) - \q{herdLbPerDay} \times \q{fedDays}`,
     },
-  },
+  }),
   formula(
     'otherBasisHead',
     tex`\frac{\max(\q{normalLb} \times \frac{\q{otherBasisPercent}}{\q{basisPercent}} - \q{othersLbPerDay} \times \q{seasonDays}, 0)}{\q{firstLbPerDay} \times \q{seasonDays}}`,

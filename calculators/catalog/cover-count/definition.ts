@@ -199,5 +199,7 @@ export default defineCalculator({
     ],
   },
   sources: ['coulloudon-1999', 'missouri-g1570', 'clopper-pearson-1934', 'tr55-1986', 'fleiss-2003', 'strauss-neal-1983'],
+  topic: 'tailgate',
+  order: 40,
   guides: ['reading-a-pasture', 'where-rain-goes'],
 });

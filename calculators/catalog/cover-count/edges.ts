@@ -28,5 +28,8 @@ export default defineEdges(definition, {
     // Nobody walks more than 2,000 steps: 50 of 104 would take more, 50 of 105 fewer.
     turns('settles', { 'at-limit': 'bare=54', 'more-steps': 'bare=55' }, { on: `${only}&plant=50` }),
     shows('moreCount', { shown: 'bare=52', hidden: 'bare=51' }),
+    // 3.1 more steps are none, 5.8 are some.
+    shows('moreCount', { on: `${only}&plant=70`, shown: 'bare=95', hidden: 'bare=96' }),
+    shows('moreCount', { on: `${only}&plant=75&country=dry`, shown: 'bare=131', hidden: 'bare=130' }),
   ],
 });

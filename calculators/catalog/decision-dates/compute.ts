@@ -9,38 +9,36 @@ import { rainByDay } from '../../math/drought/rainByDay.ts';
 import { splitSeasons } from '../../math/drought/splitSeasons.ts';
 import { yearsCaughtUp } from '../../math/drought/yearsCaughtUp.ts';
 import { grownPercentBy } from '../../math/forage/grownPercentBy.ts';
+import { sumOf } from '../../math/special/sumOf.ts';
 import { months } from '../../tables/months.ts';
+import { firstOfMonth, monthIndexOf, yearOf } from '../../units/days.ts';
 import type { inputs } from './inputs.ts';
 import { isLeaving } from './inputs.ts';
 
 type Asked = ValuesOf<typeof inputs>;
 
-const dayMs = 86_400_000;
 const poundsPerTon = 2000;
 /** Hay with 15 percent water. */
 const hayDryShare = 0.85;
 /** Fewer whole seasons than this are no record. */
 const leastYears = 3;
 
-export const yearOf = (day: number): number => new Date(day * dayMs).getUTCFullYear();
-const monthIndexOf = (day: number): number => new Date(day * dayMs).getUTCMonth();
-const firstOf = (monthIndex: number, year: number): number => Date.UTC(year, monthIndex, 1) / dayMs;
 const medianOf = (values: readonly number[]): number => quantileType6(values, 0.5);
 
 /** First day on which rain is counted: of this year, or of the last one where the first date comes before it. */
 export function sinceDayOf({ sinceMonth, todayDay, steps }: Pick<Asked, 'sinceMonth' | 'todayDay' | 'steps'>): number {
   const earliest = Math.min(todayDay, ...steps.map(({ day }) => day));
   const month = Object.keys(months).indexOf(sinceMonth);
-  const thisYear = firstOf(month, yearOf(todayDay));
-  return thisYear <= earliest ? thisYear : firstOf(month, yearOf(todayDay) - 1);
+  const thisYear = firstOfMonth(month, yearOf(todayDay));
+  return thisYear <= earliest ? thisYear : firstOfMonth(month, yearOf(todayDay) - 1);
 }
 
 /** Station medians as the readings of a single past year, so that they go the way of a record. */
 function stationReadings(stationIn: readonly number[], year: number): Asked['rainRecord'] {
   return [year - 1, year].flatMap((each) =>
     stationIn.map((amount, month) => {
-      const next = firstOf(month + 1, each);
-      return { day: next - 1, amount, days: next - firstOf(month, each) };
+      const next = firstOfMonth(month + 1, each);
+      return { day: next - 1, amount, days: next - firstOfMonth(month, each) };
     }),
   );
 }
@@ -62,7 +60,7 @@ export function faultOf(asked: Asked): 'none' | 'end-elsewhere' | 'other-year' |
 }
 
 const saveOf = ({ step, leaveHead, eachLbPerDay }: Asked['steps'][number]): number => (isLeaving(step) ? leaveHead * eachLbPerDay : 0);
-const totalSaveOf = ({ steps }: Asked): number => steps.reduce((sum, step) => sum + saveOf(step), 0);
+const totalSaveOf = ({ steps }: Asked): number => sumOf(steps, saveOf);
 
 function forageOf({ response, triggerPercent }: Asked) {
   const proportion = relativeForagePercent(triggerPercent);
@@ -86,7 +84,7 @@ export function compute(asked: Asked) {
   const sinceDay = sinceDayOf(asked);
   const monthEnds: number[] = [];
   for (let at = sinceDay; at < endDay; ) {
-    const end = Math.min(endDay, firstOf(monthIndexOf(at) + 1, yearOf(at)) - 1);
+    const end = Math.min(endDay, firstOfMonth(monthIndexOf(at) + 1, yearOf(at)) - 1);
     monthEnds.push(end);
     at = end + 1;
   }
@@ -167,7 +165,7 @@ export function compute(asked: Asked) {
       underDays: needDays,
     };
   });
-  const gainedDays = plan.reduce((sum, each) => sum + each.gainDays, 0);
+  const gainedDays = sumOf(plan, (each) => each.gainDays);
   const dryShortDays = feedDaysLost(feedDays, dryPercent);
   const ahead = steps.find(({ day }) => day >= todayDay);
   const next = ahead ?? steps.at(-1);
@@ -198,7 +196,7 @@ export function compute(asked: Asked) {
     remainLbPerDay,
     plan,
     gainedDays,
-    weekLostDays: plan.reduce((sum, each) => sum + each.weekDays, 0),
+    weekLostDays: sumOf(plan, (each) => each.weekDays),
     stillShortDays: Math.max(0, dryShortDays - gainedDays),
     season: monthEnds.map((day, index) => ({
       monthDay: day,

@@ -1,4 +1,5 @@
-import { defineCalculator } from '../../kit/define.ts';
+import { hardOne } from '../../asks/cautions.ts';
+import { defineCalculator, shown } from '../../kit/define.ts';
 import { isCurveInOrder } from '../../math/forage/grownPercentBy.ts';
 import { printDay } from '../../units/printQuantity.ts';
 import { compute, faultOf } from './compute.ts';
@@ -60,8 +61,7 @@ export default defineCalculator({
   results: [
     { of: 'nextDay' },
     { of: 'ahead', when: ({ ahead }) => ahead === 'past' },
-    { of: 'nextStep' },
-    { of: 'rainSays' },
+    ...shown('nextStep', 'rainSays'),
     { of: 'soFarPercent', when: ({ rainSays }) => rainSays !== 'too-early' },
     { of: 'soFarTriggerIn', when: ({ rainSays }) => rainSays !== 'too-early' },
     { of: 'sinceDay' },
@@ -77,15 +77,7 @@ export default defineCalculator({
       },
     },
     { of: 'yearsCount', when: isCounted },
-    { of: 'gainedDays' },
-    { of: 'weekLostDays' },
-    { of: 'dryShortDays' },
-    { of: 'stillShortDays' },
-    { of: 'dryPercent' },
-    { of: 'otherDryPercent' },
-    { of: 'season' },
-    { of: 'dates' },
-    { of: 'plan' },
+    ...shown('gainedDays', 'weekLostDays', 'dryShortDays', 'stillShortDays', 'dryPercent', 'otherDryPercent', 'season', 'dates', 'plan'),
     { of: 'odds', when: isCounted },
     { of: 'best', when: (values) => !isCounted(values) },
   ],
@@ -131,11 +123,7 @@ export default defineCalculator({
       say: 'Before anything is sold, look up how long its last medicine keeps it from slaughter. Thin or lame animals and hot days: short hauls, early in the morning, or not at all.',
       source: 'common practice',
     },
-    {
-      when: ({ rainSays }) => rainSays === 'under',
-      say: 'If this is a hard one, don’t carry it alone. Talk it over with somebody you trust, or call one of the numbers under the answer.',
-      source: 'common practice',
-    },
+    { when: ({ rainSays }) => rainSays === 'under', ...hardOne },
   ],
   limits: [
     'It counts past years. It is no forecast, and a record holds few years as dry as the one that worries you.',
@@ -196,5 +184,7 @@ export default defineCalculator({
     'clopper-pearson-1934',
     'jaeger-early-weaning',
   ],
+  topic: 'ahead',
+  order: 10,
   guides: ['deciding-in-time', 'pulling-stock-early', 'stocking-for-the-dry-year'],
 });

@@ -1,3 +1,4 @@
+import { growthCurve } from '../../asks/growthCurve.ts';
 import { choice, date, months, number, rows } from '../../kit/inputs.ts';
 import { record } from '../../kit/record/record.ts';
 import { months as monthOptions } from '../../tables/months.ts';
@@ -102,28 +103,10 @@ export const demoRain = `Year, Jan, Feb, Mar, Apr, May, Jun, Jul, Aug, Sep, Oct,
 2024, 0.47, 0.43, 0.67, 3.25, 2.37, 3.99, 1.48, 2.30, 3.65, 1.72, 3.10, 3.84
 2025, 1.79, 0.94, 2.47, 4.83, 3.54, 2.60, 3.01, 0.73, 1.73, 7.08, 1.97, 2.90`;
 
-const answers = { curve: 'answers' };
-
 export const inputs = {
   todayDay: date('Today', '2026-06-01'),
   endDay: date('Day until which the grass must last', '2026-10-31', { help: 'In the same calendar year.' }),
-  curve: choice('When the grass grows', 'answers', {
-    options: {
-      answers: 'Four answers of my own',
-      nd0002: 'Cool-season grass, North Dakota',
-      'smooth-brome-kansas': 'Smooth brome with nitrogen, northeast Kansas',
-      co6707: 'Warm-season grass, eastern Colorado',
-      'mlra69-fine-a': 'Mixed warm and cool season, southeastern Colorado',
-    },
-    help: 'A curve printed for your own county comes before any of these.',
-  }),
-  startMonth: choice('Month in which growth starts', 'mar', { options: monthOptions, shownWhen: answers }),
-  bestMonth: choice('Best month', 'may', { options: monthOptions, shownWhen: answers }),
-  quitMonth: choice('Month it quits', 'oct', { options: monthOptions, shownWhen: answers }),
-  fallFlush: choice('Comes back in the fall', 'some', {
-    options: { none: 'No', some: 'Some, about a tenth of the year', much: 'Much, about a third of the year' },
-    shownWhen: answers,
-  }),
+  ...growthCurve('Month it quits'),
   grassLbPerAc: number('Grass that a normal year grows', 'Y', 'lb/ac', [100, 20_000], 2400, {
     usual: 'forageLbPerAc',
     ask: 'The soil survey prints it by soil, for a favorable, a normal and an unfavorable year.',

@@ -1,5 +1,5 @@
 import type { ValuesOf } from '../../kit/inputs.ts';
-import { byCase, formula, lookup, type Step, tex } from '../../kit/steps.ts';
+import { byCase, formula, lookup, tabulate, tex, type Working } from '../../kit/steps.ts';
 import type { compute } from './compute.ts';
 import { type inputs, isLeaving } from './inputs.ts';
 
@@ -7,7 +7,7 @@ type Results = ReturnType<typeof compute>;
 type Values = ValuesOf<typeof inputs> & Results;
 const isCounted = ({ rainFrom }: Values): boolean => rainFrom === 'record';
 
-export const working: readonly Step<Values, Results>[] = [
+export const working: Working<Values, Results> = [
   lookup('seasonNormalIn', {
     says: 'Rain from {sinceDay} to the last day of grazing in the middle year: half of all years had more.',
     source: 'hyndman-fan-1996, definition 6',
@@ -38,9 +38,7 @@ export const working: readonly Step<Values, Results>[] = [
     ],
   }),
   formula('dryShortDays', tex`\q{feedDays} (1 - \frac{\q{dryPercent}}{100})`, { says: 'Feed that such a season lacks.' }),
-  {
-    kind: 'rows',
-    of: 'dates',
+  tabulate('dates', {
     says: 'By each date. The rain that is too little; what a caged spot has grown by then in such a season; the feed that must stand so that it lasts with what still grows; and what the year can still make if all of the rest is normal.',
     source: 'common practice',
     formulas: {
@@ -51,11 +49,9 @@ export const working: readonly Step<Values, Results>[] = [
       bestPercent: tex`100 - \frac{\q{grownPercent} (100 - \q{dryPercent})}{100}`,
       bestShortDays: tex`\q{feedDays} (1 - \frac{\q{bestPercent}}{100})`,
     },
-  },
+  }),
   formula('remainLbPerDay', tex`\q{herdLbPerDay} - \q{totalSaveLbPerDay}`, { says: 'What the stock that stay eat, once all steps are done.' }),
-  {
-    kind: 'rows',
-    of: 'plan',
+  tabulate('plan', {
     says: 'Each step: pounds spared from its date to the last day of grazing, in days of feed for those that stay. A ton of hay is 2,000 lb, 85 % of it dry.',
     source: 'common practice',
     formulas: {
@@ -72,6 +68,6 @@ export const working: readonly Step<Values, Results>[] = [
       weekDays: tex`\frac{7 \times \q{saveLbPerDay}}{\q{remainLbPerDay}}`,
     },
     sums: { totalSaveLbPerDay: 'saveLbPerDay', gainedDays: 'gainDays', weekLostDays: 'weekDays' },
-  },
+  }),
   formula('stillShortDays', tex`\max(0, \q{dryShortDays} - \q{gainedDays})`, { says: 'What the steps leave uncovered.' }),
 ];

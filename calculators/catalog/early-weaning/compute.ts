@@ -1,71 +1,32 @@
+import { printedPercents } from '../../math/herd/guidePercents.ts';
 import { earlyWeaningFeedLb } from '../../math/money/earlyWeaningFeedLb.ts';
+import { earlyWeaningSwings } from '../../math/money/earlyWeaningSwings.ts';
 import { earlyWeaningUsd } from '../../math/money/earlyWeaningUsd.ts';
-import { oneAtATimeSwings } from '../../math/money/oneAtATimeSwings.ts';
+import { evenMarketPercent } from '../../math/money/evenMarketPercent.ts';
 import { slideUsdPerCwt } from '../../math/money/slidPriceUsdPerCwt.ts';
 import { valueOfGainUsdPerLb } from '../../math/money/valueOfGainUsdPerLb.ts';
-import { intake } from '../../tables/intake.ts';
 import type { Values } from './inputs.ts';
 
-interface Known {
-  readonly lowSavedLb: number;
-  readonly savedLb: number;
-  readonly highSavedLb: number;
-  readonly fedWeightLb: number;
-  readonly fedPriceUsdPerCwt: number;
-  readonly calfUsdPerDay: number;
-  readonly usualUsd: number;
-  /** Weaned early, the way that was chosen: sold or fed. */
-  readonly earlyUsd: number;
-}
-/** How far the numbers that no quote or guide gives a range for are moved. */
-const tenth = 0.1;
 const plotPoints = 9;
 /** Where no move of the market makes both ways even: the left end of every plot, so that none is marked. */
-export const noEvenPercent = -100;
-
-/** What weaning early leaves over the usual time for one calf, and how far each number moves that by itself. */
-export function swingsOf(values: Values, known: Known) {
-  const { calfGoes, movePercent, earlyWeightLb, earlyPriceUsdPerCwt, usualWeightLb, usualPriceUsdPerCwt, weaningCostUsd } = values;
-  const { aheadDays, interestPercent, forageUsdPerTon } = values;
-  const isFed = calfGoes !== 'sold';
-  const around = (likely: number) => ({ low: likely * (1 - tenth), likely, high: likely * (1 + tenth) });
-  const early = (value: (input: Moved) => number): number =>
-    (isFed
-      ? ((known.fedWeightLb * known.fedPriceUsdPerCwt) / 100) * (1 + value('market') / 100) - value('feed') * aheadDays
-      : ((earlyWeightLb * value('quote')) / 100) * (1 + (interestPercent * aheadDays) / 36_500)) -
-    value('weaning-cost') +
-    (value('guides') * value('forage')) / 2000;
-  const usual = (value: (input: Moved) => number): number => ((value('usual-weight') * usualPriceUsdPerCwt) / 100) * (1 + value('market') / 100);
-  type Moved = 'market' | 'quote' | 'usual-weight' | 'guides' | 'forage' | 'weaning-cost' | 'feed';
-  return oneAtATimeSwings<Moved>(
-    (value) => early(value) - usual(value),
-    [
-      { input: 'market', low: -movePercent, likely: 0, high: movePercent },
-      { input: 'usual-weight', ...around(usualWeightLb) },
-      { input: 'guides', low: Math.min(known.lowSavedLb, known.savedLb), likely: known.savedLb, high: Math.max(known.highSavedLb, known.savedLb) },
-      { input: 'forage', ...around(forageUsdPerTon) },
-      { input: 'weaning-cost', ...around(weaningCostUsd) },
-      isFed ? { input: 'feed', ...around(known.calfUsdPerDay) } : { input: 'quote', ...around(earlyPriceUsdPerCwt) },
-    ],
-  ).map(({ input, atLow, atHigh, swing }) => ({ input, lowEndUsd: atLow, highEndUsd: atHigh, swingUsd: swing }));
-}
+const noEvenPercent = -100;
 
 /** Both ways as the market moves between now and the usual day, and the move that makes them even. */
-export function byMarketOf({ calfGoes, movePercent }: Values, { usualUsd, earlyUsd, fedWeightLb, fedPriceUsdPerCwt }: Known) {
-  const grossUsd = calfGoes === 'sold' ? 0 : (fedWeightLb * fedPriceUsdPerCwt) / 100;
-  const fixedUsd = earlyUsd - grossUsd;
-  const even = usualUsd === grossUsd ? noEvenPercent : 100 * (fixedUsd / (usualUsd - grossUsd) - 1);
-  const isEven: 'yes' | 'no' = even > noEvenPercent && even <= 1000 ? 'yes' : 'no';
+function byMarketOf(movePercent: number, usualUsd: number, earlyUsd: number, grossUsd: number) {
+  const even = evenMarketPercent({ usualUsd, earlyUsd, movingUsd: grossUsd });
+  const isEven: 'yes' | 'no' = even !== undefined && even > noEvenPercent && even <= 1000 ? 'yes' : 'no';
+  const at = even !== undefined && isEven === 'yes' ? even : noEvenPercent;
   // Wide enough to show where the two meet, if that is anywhere near.
-  const reach = isEven === 'yes' && Math.abs(even) <= 75 ? 1.2 * Math.abs(even) : 0;
+  const reach = isEven === 'yes' && Math.abs(at) <= 75 ? 1.2 * Math.abs(at) : 0;
   const span = Math.min(90, Math.max(20, 2 * movePercent, reach));
   return {
     grossUsd,
     isEven,
-    evenMarketPercent: isEven === 'yes' ? even : noEvenPercent,
-    byMarket: Array.from({ length: plotPoints }, (_, at) => {
-      const marketPercent = -span + (2 * span * at) / (plotPoints - 1);
-      return { marketPercent, usualAtUsd: usualUsd * (1 + marketPercent / 100), earlyAtUsd: grossUsd * (1 + marketPercent / 100) + fixedUsd };
+    evenMarketPercent: at,
+    byMarket: Array.from({ length: plotPoints }, (_, point) => {
+      const marketPercent = -span + (2 * span * point) / (plotPoints - 1);
+      const times = 1 + marketPercent / 100;
+      return { marketPercent, usualAtUsd: usualUsd * times, earlyAtUsd: grossUsd * times + (earlyUsd - grossUsd) };
     }),
   };
 }
@@ -76,12 +37,6 @@ interface CowPair {
   readonly dryPercent: number;
 }
 
-const rowOf = (animal: string, stage: string, quality: string) => {
-  const found = intake.find((row) => row.animal === animal && row.stage === stage && row.quality === quality);
-  if (found === undefined) throw new RangeError(`early-weaning needs a row of the intake table, got ${animal}, ${stage}, ${quality}`);
-  return found;
-};
-
 /**
  * What a cow eats nursing and dry. Guides that set one high set the other high too, so each end takes both from one kind of guide;
  * the least and the most saving are the ends.
@@ -91,8 +46,8 @@ function cowPairs({ intakeFrom, milkingPercent, dryPercent }: Values): Readonly<
     const pair = { milkingPercent, dryPercent };
     return { low: pair, likely: pair, high: pair };
   }
-  const nursing = rowOf('beef-cow', 'lactating', intakeFrom);
-  const dry = rowOf('beef-cow', 'dry', intakeFrom);
+  const nursing = printedPercents('beef-cow', 'lactating', intakeFrom);
+  const dry = printedPercents('beef-cow', 'dry', intakeFrom);
   const likely: CowPair = { milkingPercent: nursing.likelyPercent, dryPercent: dry.likelyPercent };
   const saves = (pair: CowPair): number => pair.milkingPercent - pair.dryPercent;
   const lean: CowPair = { milkingPercent: nursing.lowPercent, dryPercent: dry.lowPercent };
@@ -105,7 +60,7 @@ function cowPairs({ intakeFrom, milkingPercent, dryPercent }: Values): Readonly<
 /** Before three months a calf eats the lower share. */
 export const youngDays = 90;
 function calfPercents({ ageDays }: Values): Readonly<Record<End, number>> {
-  const { lowPercent, likelyPercent, highPercent } = rowOf('nursing-calf', 'forage beside milk', 'any');
+  const { lowPercent, likelyPercent, highPercent } = printedPercents('nursing-calf', 'forage beside milk');
   return { low: lowPercent, likely: ageDays < youngDays ? lowPercent : likelyPercent, high: highPercent };
 }
 
@@ -178,16 +133,7 @@ export function compute(values: Values) {
   const rises = shifted('rises', movePercent);
   const best = falls.best === stays.best && stays.best === rises.best ? stays.best : ('turns' as const);
   const [low, high] = [lineOf('low'), lineOf('high')];
-  const known = {
-    lowSavedLb: low.sparedLb,
-    savedLb: eaten.sparedLb,
-    highSavedLb: high.sparedLb,
-    fedWeightLb: money.fedWeightLb,
-    fedPriceUsdPerCwt: money.fedPriceUsdPerCwt,
-    calfUsdPerDay,
-    usualUsd: money.usualUsd,
-    earlyUsd: isFed ? money.feedEarlyUsd : money.sellEarlyUsd,
-  };
+  const earlyUsd = isFed ? money.feedEarlyUsd : money.sellEarlyUsd;
   const nursingLbPerDay = (cowWeightLb * likely.milkingPercent) / 100;
   const pairEatsLb = (nursingLbPerDay + likely.calfLbPerDay) * aheadDays;
   return {
@@ -229,9 +175,13 @@ export function compute(values: Values) {
     lowFeedUsd: isFed ? falls.fedLine.fedWayUsd : 0,
     highFeedUsd: isFed ? rises.fedLine.fedWayUsd : 0,
     best,
-    earlyUsd: known.earlyUsd,
-    ...byMarketOf(values, known),
-    swings: swingsOf(values, known),
+    earlyUsd,
+    ...byMarketOf(movePercent, money.usualUsd, earlyUsd, isFed ? (money.fedWeightLb * money.fedPriceUsdPerCwt) / 100 : 0),
+    swings: earlyWeaningSwings({
+      ...values,
+      fed: isFed ? { weightLb: money.fedWeightLb, priceUsdPerCwt: money.fedPriceUsdPerCwt, usdPerDay: calfUsdPerDay } : undefined,
+      sparedLb: { low: low.sparedLb, likely: eaten.sparedLb, high: high.sparedLb },
+    }).map(({ input, atLow, atHigh, swing }) => ({ input, lowEndUsd: atLow, highEndUsd: atHigh, swingUsd: swing })),
     lines: [low, likely, high].map(({ rest: __, ...line }) => line),
     markets: [falls.line, stays.line, rises.line],
     fedMarkets: isFed ? [falls.fedLine, stays.fedLine, rises.fedLine] : [],

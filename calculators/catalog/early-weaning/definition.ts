@@ -1,4 +1,4 @@
-import { defineCalculator } from '../../kit/define.ts';
+import { defineCalculator, shown } from '../../kit/define.ts';
 import { cautions } from './cautions.ts';
 import { compute, slidesBelowZero } from './compute.ts';
 import { inputs } from './inputs.ts';
@@ -35,16 +35,10 @@ export default defineCalculator({
   quantities,
   results: [
     { of: 'keptHerdLb', range: { low: 'lowKeptHerdLb', high: 'highKeptHerdLb', says: '{low} to {high} by how the guides differ on what they eat' } },
-    { of: 'cowSavedLb' },
-    { of: 'calfSavedLb' },
+    ...shown('cowSavedLb', 'calfSavedLb'),
     { of: 'calfNeedLb', when: ({ calfGoes }) => calfGoes !== 'sold' },
     { of: 'calfNeedHerdLb', when: ({ calfGoes }) => calfGoes !== 'sold' },
-    { of: 'cowOnlyPercent' },
-    { of: 'bothPercent' },
-    { of: 'cowDays' },
-    { of: 'calfDays' },
-    { of: 'best' },
-    { of: 'sellEarlyUsd' },
+    ...shown('cowOnlyPercent', 'bothPercent', 'cowDays', 'calfDays', 'best', 'sellEarlyUsd'),
     {
       of: 'feedEarlyUsd',
       when: ({ calfGoes }) => calfGoes !== 'sold',
@@ -52,15 +46,10 @@ export default defineCalculator({
     },
     { of: 'usualUsd', range: { low: 'lowUsualUsd', high: 'highUsualUsd', says: '{low} if the market falls, {high} if it rises' } },
     { of: 'evenMarketPercent', when: ({ isEven }) => isEven === 'yes' },
-    { of: 'savedUsd' },
-    { of: 'slideUsd' },
-    { of: 'gainUsdPerLb' },
+    ...shown('savedUsd', 'slideUsd', 'gainUsdPerLb'),
     { of: 'calfUsdPerDay', when: ({ calfGoes }) => calfGoes !== 'sold' },
     { of: 'fedWeightLb', when: ({ calfGoes }) => calfGoes !== 'sold' },
-    { of: 'swings' },
-    { of: 'byMarket' },
-    { of: 'lines' },
-    { of: 'markets' },
+    ...shown('swings', 'byMarket', 'lines', 'markets'),
     { of: 'fedMarkets', when: ({ calfGoes }) => calfGoes !== 'sold' },
   ],
   steps,
@@ -106,5 +95,7 @@ export default defineCalculator({
     'mullenix-2022',
     'banta-agproud',
   ],
+  topic: 'hay',
+  order: 40,
   guides: ['weaning-early'],
 });

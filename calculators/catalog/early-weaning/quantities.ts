@@ -1,4 +1,4 @@
-import { amount, word } from '../../kit/quantities.ts';
+import { amount, table, word } from '../../kit/quantities.ts';
 
 const end = word('By', { low: 'the guides that save least', likely: 'the likely figures', high: 'the guides that save most' });
 const market = word('If the market', { falls: 'falls', stays: 'stays', rises: 'rises' });
@@ -49,69 +49,48 @@ export const quantities = {
   grossUsd: amount('Of that, what moves with the market', 'W_m', 'usd'),
   isEven: word('Is there a move that makes both the same?', { yes: 'Yes', no: 'No' }),
   evenMarketPercent: amount('Move of the market that makes both the same (minus: a fall)', 'z_e', 'pct'),
-  byMarket: {
-    kind: 'rows',
-    label: 'Both ways by the market, one calf',
-    columns: {
-      marketPercent: amount('Market moves by', 'z', 'pct'),
-      usualAtUsd: amount('Usual time', 'U_z', 'usd', -1),
-      earlyAtUsd: amount('Early, the way you chose', 'W_z', 'usd', -1),
-    },
-  },
-  swings: {
-    kind: 'rows',
-    label: 'What the answer depends on most',
-    columns: {
-      input: word('Only this moved', {
-        market: 'Market until then, down to up',
-        quote: 'Quote for the weight now, a tenth either way',
-        'usual-weight': 'Weight at the usual weaning, a tenth either way',
-        guides: 'Forage saved, least to most by the guides',
-        forage: 'Worth of the forage, a tenth either way',
-        'weaning-cost': 'Cost of weaning early, a tenth either way',
-        feed: 'Feed and care of the calf, a tenth either way',
-      }),
-      lowEndUsd: amount('Early leaves more (minus: less), low end', 'A_1', 'usd'),
-      highEndUsd: amount('High end', 'A_2', 'usd'),
-      swingUsd: amount('Between them', 'D', 'usd'),
-    },
-  },
-  lines: {
-    kind: 'rows',
-    label: 'How far the guides differ, for one pair',
-    columns: {
-      end,
-      milkingPercent: amount('Nursing cow eats, share of weight', 'm', 'pct', 1),
-      dryPercent: amount('Dry cow eats, share of weight', 'd', 'pct', 1),
-      calfPercent: amount('Calf eats, share of weight', 'q', 'pct', 1),
-      calfLbPerDay: amount('Calf eats', 'f', 'lb/d', 1),
-      cowLb: amount('Cow saves', 'S_c', 'lb', -1),
-      calfLb: amount('Calf leaves', 'S_f', 'lb', -1),
-      sparedLb: amount('Together', 'S', 'lb', -1),
-      keptLb: amount('Stays here', 'K', 'lb', -1),
-      keptHerdLb: amount('All pairs', 'K_N', 'lb', -2),
-    },
-    shown: ['end', 'cowLb', 'calfLb', 'keptLb', 'keptHerdLb'],
-  },
-  markets: {
-    kind: 'rows',
-    label: 'Sold early against the usual time, for one calf',
-    columns: {
-      market,
-      shiftPercent: amount('By', 'z', 'pct'),
-      shiftedUsualUsdPerCwt: amount('Price at the usual weight', 'p_2', 'usd/cwt'),
-      usualWayUsd: amount('Usual time', 'U', 'usd'),
-      soldWayUsd: amount('Sold early', 'A', 'usd'),
-    },
-  },
-  fedMarkets: {
-    kind: 'rows',
-    label: 'Weaned early and fed, for one calf',
-    columns: {
-      market,
-      shiftPercent: amount('By', 'z', 'pct'),
-      shiftedFedUsdPerCwt: amount('Price at the fed weight', 'p_3', 'usd/cwt'),
-      fedWayUsd: amount('Fed until the usual day', 'F', 'usd'),
-    },
-  },
+  byMarket: table('Both ways by the market, one calf', {
+    marketPercent: amount('Market moves by', 'z', 'pct'),
+    usualAtUsd: amount('Usual time', 'U_z', 'usd', -1),
+    earlyAtUsd: amount('Early, the way you chose', 'W_z', 'usd', -1),
+  }),
+  swings: table('What the answer depends on most', {
+    input: word('Only this moved', {
+      market: 'Market until then, down to up',
+      quote: 'Quote for the weight now, a tenth either way',
+      'usual-weight': 'Weight at the usual weaning, a tenth either way',
+      guides: 'Forage saved, least to most by the guides',
+      forage: 'Worth of the forage, a tenth either way',
+      'weaning-cost': 'Cost of weaning early, a tenth either way',
+      feed: 'Feed and care of the calf, a tenth either way',
+    }),
+    lowEndUsd: amount('Early leaves more (minus: less), low end', 'A_1', 'usd'),
+    highEndUsd: amount('High end', 'A_2', 'usd'),
+    swingUsd: amount('Between them', 'D', 'usd'),
+  }),
+  lines: table('How far the guides differ, for one pair', ['end', 'cowLb', 'calfLb', 'keptLb', 'keptHerdLb'], {
+    end,
+    milkingPercent: amount('Nursing cow eats, share of weight', 'm', 'pct', 1),
+    dryPercent: amount('Dry cow eats, share of weight', 'd', 'pct', 1),
+    calfPercent: amount('Calf eats, share of weight', 'q', 'pct', 1),
+    calfLbPerDay: amount('Calf eats', 'f', 'lb/d', 1),
+    cowLb: amount('Cow saves', 'S_c', 'lb', -1),
+    calfLb: amount('Calf leaves', 'S_f', 'lb', -1),
+    sparedLb: amount('Together', 'S', 'lb', -1),
+    keptLb: amount('Stays here', 'K', 'lb', -1),
+    keptHerdLb: amount('All pairs', 'K_N', 'lb', -2),
+  }),
+  markets: table('Sold early against the usual time, for one calf', {
+    market,
+    shiftPercent: amount('By', 'z', 'pct'),
+    shiftedUsualUsdPerCwt: amount('Price at the usual weight', 'p_2', 'usd/cwt'),
+    usualWayUsd: amount('Usual time', 'U', 'usd'),
+    soldWayUsd: amount('Sold early', 'A', 'usd'),
+  }),
+  fedMarkets: table('Weaned early and fed, for one calf', {
+    market,
+    shiftPercent: amount('By', 'z', 'pct'),
+    shiftedFedUsdPerCwt: amount('Price at the fed weight', 'p_3', 'usd/cwt'),
+    fedWayUsd: amount('Fed until the usual day', 'F', 'usd'),
+  }),
 } as const;

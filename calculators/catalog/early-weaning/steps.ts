@@ -1,4 +1,4 @@
-import { byCase, formula, lookup, type Step, tex } from '../../kit/steps.ts';
+import { byCase, formula, lookup, tabulate, tex, type Working, when } from '../../kit/steps.ts';
 import { type compute, youngDays } from './compute.ts';
 import type { Values } from './inputs.ts';
 
@@ -7,13 +7,11 @@ type V = Values & R;
 const isFed = ({ calfGoes }: V): boolean => calfGoes !== 'sold';
 const isTabled = ({ intakeFrom }: V): boolean => intakeFrom !== 'own';
 
-const feedSteps: readonly Step<V, R>[] = [
-  lookup('nursingPercent', {
-    onlyWhen: isTabled,
-    says: 'What a nursing cow eats on such forage.',
-    source: 'hibberd-thrift-1992, intake by forage quality',
-  }),
-  lookup('idlePercent', { onlyWhen: isTabled, says: 'And a dry one.', source: 'hibberd-thrift-1992, intake by forage quality' }),
+const feedSteps: Working<V, R> = [
+  when(isTabled, [
+    lookup('nursingPercent', { says: 'What a nursing cow eats on such forage.', source: 'hibberd-thrift-1992, intake by forage quality' }),
+    lookup('idlePercent', { says: 'And a dry one.', source: 'hibberd-thrift-1992, intake by forage quality' }),
+  ]),
   lookup('calfPercent', {
     onlyWhen: ({ calfForageFrom, ageDays }) => calfForageFrom === 'by-weight' && ageDays >= youngDays,
     says: 'What a calf takes beside milk.',
@@ -25,19 +23,15 @@ const feedSteps: readonly Step<V, R>[] = [
     source: 'unl-stocking-creep, calf before three months',
   }),
   formula('nursingMeanLb', tex`\frac{\q{earlyWeightLb} + \q{usualWeightLb}}{2}`, { says: 'A calf’s weight in the middle of those days.' }),
-  formula('fedWeightLb', tex`\q{earlyWeightLb} + \q{fedGainLbPerDay} \times \q{aheadDays}`, {
-    says: 'What the weaned calf weighs on the usual day.',
-    onlyWhen: isFed,
-  }),
-  formula('fedMeanLb', tex`\frac{\q{earlyWeightLb} + \q{fedWeightLb}}{2}`, { says: 'Its weight in the middle of the days.', onlyWhen: isFed }),
-  formula('calfNeedLb', tex`\frac{\q{fedMeanLb} \times \q{calfNeedPercent} \times \q{aheadDays}}{100}`, {
-    says: 'Feed that it needs.',
-    onlyWhen: isFed,
-  }),
-  formula('calfNeedHerdLb', tex`\q{calfNeedLb} \times \q{pairsHead}`, { says: 'For all calves.', onlyWhen: isFed }),
-  {
-    kind: 'rows',
-    of: 'lines',
+  when(isFed, [
+    formula('fedWeightLb', tex`\q{earlyWeightLb} + \q{fedGainLbPerDay} \times \q{aheadDays}`, {
+      says: 'What the weaned calf weighs on the usual day.',
+    }),
+    formula('fedMeanLb', tex`\frac{\q{earlyWeightLb} + \q{fedWeightLb}}{2}`, { says: 'Its weight in the middle of the days.' }),
+    formula('calfNeedLb', tex`\frac{\q{fedMeanLb} \times \q{calfNeedPercent} \times \q{aheadDays}}{100}`, { says: 'Feed that it needs.' }),
+    formula('calfNeedHerdLb', tex`\q{calfNeedLb} \times \q{pairsHead}`, { says: 'For all calves.' }),
+  ]),
+  tabulate('lines', {
     says: 'Cow and calf apart: the cow by how much less she eats dry, the calf by the grass that it took. Once with the guides that save least, once with the likely ones, once with those that save most.',
     source: 'hibberd-thrift-1992, with michigan-beef-notes, luling-foundation and unl-stocking-creep',
     formulas: {
@@ -54,7 +48,7 @@ const feedSteps: readonly Step<V, R>[] = [
       ],
       keptHerdLb: tex`\q{keptLb} \times \q{pairsHead}`,
     },
-  },
+  }),
   formula('cowOnlyPercent', tex`\frac{\q{nursingPercent} - \q{idlePercent}}{\q{nursingPercent}} \times 100`, {
     says: 'As a share of what the cow eats, the cow alone.',
   }),
@@ -72,7 +66,7 @@ const feedSteps: readonly Step<V, R>[] = [
   formula('calfDays', tex`\frac{\q{calfSavedLb}}{\q{cowWeightLb} \times \q{idlePercent} / 100}`, { says: 'The calf’s part, the same way.' }),
 ];
 
-const moneySteps: readonly Step<V, R>[] = [
+const moneySteps: Working<V, R> = [
   formula('nursingGainLbPerDay', tex`\frac{\q{usualWeightLb} - \q{earlyWeightLb}}{\q{aheadDays}}`, {
     says: 'Gain on the cow that your two weights mean.',
   }),
@@ -96,48 +90,43 @@ const moneySteps: readonly Step<V, R>[] = [
       source: 'noble-early-weaning-1998, projected budget',
     },
   ),
-  {
-    kind: 'rows',
-    of: 'markets',
+  tabulate('markets', {
     says: 'The same if the market moves before the usual day.',
     formulas: {
       shiftedUsualUsdPerCwt: tex`\q{usualPriceUsdPerCwt} \times (1 + \frac{\q{shiftPercent}}{100})`,
       usualWayUsd: tex`\frac{\q{usualWeightLb} \times \q{shiftedUsualUsdPerCwt}}{100}`,
       soldWayUsd: tex`\q{sellEarlyUsd}`,
     },
-  },
-  byCase('calfUsdPerDay', {
-    says: 'What the weaned calf costs a day.',
-    onlyWhen: isFed,
-    ways: [
-      {
-        when: ({ calfGoes }) => calfGoes === 'own-feed',
-        formula: tex`\frac{\q{fedMeanLb} \times \q{calfNeedPercent}}{100} \times \frac{\q{forageUsdPerTon}}{2000} + \q{careUsdPerDay}`,
-        because: 'your own forage is charged at what it is worth',
+  }),
+  when(isFed, [
+    byCase('calfUsdPerDay', {
+      says: 'What the weaned calf costs a day.',
+      ways: [
+        {
+          when: ({ calfGoes }) => calfGoes === 'own-feed',
+          formula: tex`\frac{\q{fedMeanLb} \times \q{calfNeedPercent}}{100} \times \frac{\q{forageUsdPerTon}}{2000} + \q{careUsdPerDay}`,
+          because: 'your own forage is charged at what it is worth',
+        },
+        { formula: tex`\frac{\q{fedMeanLb} \times \q{calfNeedPercent}}{100} \times \frac{\q{calfFeedUsdPerTon}}{2000} + \q{careUsdPerDay}` },
+      ],
+    }),
+    formula('fedPriceUsdPerCwt', tex`\q{usualPriceUsdPerCwt} + \frac{(\q{usualWeightLb} - \q{fedWeightLb}) \times \q{slideUsd}}{100}`, {
+      says: 'The price at the weight it then has, on the line through your two quotes.',
+      source: 'aces-price-slide, equation 1',
+    }),
+    formula(
+      'feedEarlyUsd',
+      tex`\frac{\q{fedWeightLb} \times \q{fedPriceUsdPerCwt}}{100} - \q{calfUsdPerDay} \times \q{aheadDays} - \q{weaningCostUsd} + \q{savedUsd}`,
+      { says: 'Fed until the usual day.' },
+    ),
+    tabulate('fedMarkets', {
+      says: 'And if the market moves.',
+      formulas: {
+        shiftedFedUsdPerCwt: tex`\q{fedPriceUsdPerCwt} \times (1 + \frac{\q{shiftPercent}}{100})`,
+        fedWayUsd: tex`\frac{\q{fedWeightLb} \times \q{shiftedFedUsdPerCwt}}{100} - \q{calfUsdPerDay} \times \q{aheadDays} - \q{weaningCostUsd} + \q{savedUsd}`,
       },
-      { formula: tex`\frac{\q{fedMeanLb} \times \q{calfNeedPercent}}{100} \times \frac{\q{calfFeedUsdPerTon}}{2000} + \q{careUsdPerDay}` },
-    ],
-  }),
-  formula('fedPriceUsdPerCwt', tex`\q{usualPriceUsdPerCwt} + \frac{(\q{usualWeightLb} - \q{fedWeightLb}) \times \q{slideUsd}}{100}`, {
-    says: 'The price at the weight it then has, on the line through your two quotes.',
-    onlyWhen: isFed,
-    source: 'aces-price-slide, equation 1',
-  }),
-  formula(
-    'feedEarlyUsd',
-    tex`\frac{\q{fedWeightLb} \times \q{fedPriceUsdPerCwt}}{100} - \q{calfUsdPerDay} \times \q{aheadDays} - \q{weaningCostUsd} + \q{savedUsd}`,
-    { says: 'Fed until the usual day.', onlyWhen: isFed },
-  ),
-  {
-    kind: 'rows',
-    of: 'fedMarkets',
-    onlyWhen: isFed,
-    says: 'And if the market moves.',
-    formulas: {
-      shiftedFedUsdPerCwt: tex`\q{fedPriceUsdPerCwt} \times (1 + \frac{\q{shiftPercent}}{100})`,
-      fedWayUsd: tex`\frac{\q{fedWeightLb} \times \q{shiftedFedUsdPerCwt}}{100} - \q{calfUsdPerDay} \times \q{aheadDays} - \q{weaningCostUsd} + \q{savedUsd}`,
-    },
-  },
+    }),
+  ]),
   byCase('earlyUsd', {
     says: 'Weaned early, the way you chose',
     ways: [
@@ -157,15 +146,13 @@ const moneySteps: readonly Step<V, R>[] = [
     onlyWhen: ({ isEven }) => isEven === 'yes',
     source: 'our own, both ways set equal',
   }),
-  {
-    kind: 'rows',
-    of: 'byMarket',
+  tabulate('byMarket', {
     says: 'Both ways, as the market moves.',
     formulas: {
       usualAtUsd: tex`\q{usualUsd} \times (1 + \frac{\q{marketPercent}}{100})`,
       earlyAtUsd: tex`\q{grossUsd} \times (1 + \frac{\q{marketPercent}}{100}) + \q{earlyUsd} - \q{grossUsd}`,
     },
-  },
+  }),
 ];
 
 export const steps = [...feedSteps, ...moneySteps];

@@ -135,6 +135,8 @@ export default defineCalculator({
     'mostrom-sweetclover',
     'lejeune-listeria',
   ],
+  topic: 'harm',
+  order: 20,
   guides: ['handling-stressed-forage'],
   changes: [
     {

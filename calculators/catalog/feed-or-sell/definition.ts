@@ -1,4 +1,4 @@
-import { defineCalculator } from '../../kit/define.ts';
+import { defineCalculator, shown } from '../../kit/define.ts';
 import { byCase, formula, lookup, tex } from '../../kit/steps.ts';
 import { compute } from './compute.ts';
 import { inputs } from './inputs.ts';
@@ -55,21 +55,13 @@ export default defineCalculator({
         says: 'Keeping a cow saves {low} if cows are cheap when you buy back, {high} if they are high. Minus means that selling saves.',
       },
     },
-    { of: 'keepAdvantageUsd' },
-    { of: 'withCalfUsd' },
-    { of: 'withoutCalfUsd' },
-    { of: 'keepingUsd' },
-    { of: 'rebuyingUsd' },
+    ...shown('keepAdvantageUsd', 'withCalfUsd', 'withoutCalfUsd', 'keepingUsd', 'rebuyingUsd'),
     { of: 'evenDays', when: ({ evenDays }) => evenDays > 0 },
     { of: 'evenBuyBackUsd', when: ({ evenBuyBackUsd }) => evenBuyBackUsd > 0 },
     { of: 'evenCostUsdPerDay', when: ({ evenCostUsdPerDay }) => evenCostUsdPerDay > 0 },
     { of: 'evenHayUsdPerTon', when: ({ dailyCostFrom, evenHayUsdPerTon }) => dailyCostFrom === 'hay' && evenHayUsdPerTon > 0 },
     { of: 'fedHead', when: ({ dailyCostFrom }) => dailyCostFrom === 'hay' },
-    { of: 'soldPercent' },
-    { of: 'planCostUsd' },
-    { of: 'planSavedUsd' },
-    { of: 'swings' },
-    { of: 'byPrice' },
+    ...shown('soldPercent', 'planCostUsd', 'planSavedUsd', 'swings', 'byPrice'),
   ],
   steps: [
     formula('calfUsd', tex`\frac{\q{weanedPercent}}{100} \times \q{calfWeightLb} \times \frac{\q{calfPriceUsdPerCwt}}{100}`, {
@@ -194,5 +186,7 @@ export default defineCalculator({
     mark: { at: 'evenBuyBackUsd', says: 'both the same' },
   },
   sources: ['jones-keep-or-sell-2011', 'gessner-2016', 'gessner-igrow-2017', 'ritten-rebuild-2015', 'csu-abm-partial-budget'],
+  topic: 'hay',
+  order: 30,
   guides: ['selling-or-feeding', 'choosing-who-goes'],
 });

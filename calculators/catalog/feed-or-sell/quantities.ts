@@ -1,4 +1,4 @@
-import { amount, word } from '../../kit/quantities.ts';
+import { amount, table, word } from '../../kit/quantities.ts';
 
 const dollars = (label: string, symbol: string, digits = 0) => amount(label, symbol, 'usd', digits);
 
@@ -34,29 +34,21 @@ export const quantities = {
   soldPercent: amount('Share of the herd sold', 'n_\\%', 'pct', 1),
   planCostUsd: dollars('Cost of selling some and keeping the rest', 'T', -1),
   planSavedUsd: dollars('That saves, against keeping all (minus: costs more)', 'T_s', -1),
-  swings: {
-    kind: 'rows',
-    label: 'What the answer depends on most',
-    columns: {
-      input: word('Only this moved', {
-        'buy-back': 'Buy-back price, cheap to high',
-        calf: 'Calf, none sold to one sold',
-        days: 'Days until you buy back',
-        'daily-cost': 'Cost a day',
-        sale: 'What she brings today',
-      }),
-      lowEndUsd: dollars('Keeping saves at the low end', 'A_1', -1),
-      highEndUsd: dollars('Keeping saves at the high end', 'A_2', -1),
-      swingUsd: dollars('Between them', 'D', -1),
-    },
-  },
-  byPrice: {
-    kind: 'rows',
-    label: 'Both costs by the buy-back price',
-    columns: {
-      priceUsd: dollars('Buy-back price', 'B_x', -1),
-      keepCostUsd: dollars('Keep and feed', 'K_x', -1),
-      rebuyCostUsd: dollars('Sell and buy back', 'R_x', -1),
-    },
-  },
+  swings: table('What the answer depends on most', {
+    input: word('Only this moved', {
+      'buy-back': 'Buy-back price, cheap to high',
+      calf: 'Calf, none sold to one sold',
+      days: 'Days until you buy back',
+      'daily-cost': 'Cost a day',
+      sale: 'What she brings today',
+    }),
+    lowEndUsd: dollars('Keeping saves at the low end', 'A_1', -1),
+    highEndUsd: dollars('Keeping saves at the high end', 'A_2', -1),
+    swingUsd: dollars('Between them', 'D', -1),
+  }),
+  byPrice: table('Both costs by the buy-back price', {
+    priceUsd: dollars('Buy-back price', 'B_x', -1),
+    keepCostUsd: dollars('Keep and feed', 'K_x', -1),
+    rebuyCostUsd: dollars('Sell and buy back', 'R_x', -1),
+  }),
 } as const;

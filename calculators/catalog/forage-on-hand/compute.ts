@@ -1,3 +1,4 @@
+import { stockLinesOf } from '../../asks/stock.ts';
 import type { ValuesOf } from '../../kit/inputs.ts';
 import { availableFromHeight } from '../../math/forage/availableFromHeight.ts';
 import { availableLbPerAc as aboveStubble } from '../../math/forage/availableLbPerAc.ts';
@@ -13,17 +14,17 @@ import { fewestPairs, plateMeterCalibration } from '../../math/forage/plateMeter
 import { plotsNeeded } from '../../math/forage/plotsNeeded.ts';
 import { sampleInterval } from '../../math/forage/sampleInterval.ts';
 import { stickDensity } from '../../math/forage/stickDensity.ts';
+import { tabledEatenPercent } from '../../math/forage/tabledEatenPercent.ts';
 import { usableForageLb } from '../../math/forage/usableForageLb.ts';
 import { animalUnitMonthLb } from '../../math/herd/animalUnitMonthLb.ts';
-import { dailyIntakeLb } from '../../math/herd/dailyIntakeLb.ts';
 import { monthRule } from '../../math/herd/monthRule.ts';
 import { studentQuantile } from '../../math/special/studentQuantile.ts';
+import { sumOf } from '../../math/special/sumOf.ts';
 import { airDryPercentByGroup } from '../../tables/dryMatterByStage.ts';
-import { grazedShareByDays } from '../../tables/harvestShare.ts';
 import { type HeightDensity, heightDensity } from '../../tables/heightDensity.ts';
 import { type Condition, type Grass, type inputs, isByHeight, isCutHigh, type placeInputs, type Stage, type Stand } from './inputs.ts';
 
-const sumOf = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0);
+const totalOf = (values: readonly number[]): number => sumOf(values, (value) => value);
 const densities: readonly HeightDensity[] = heightDensity;
 
 /** Least and most pounds in an acre-inch that the table prints for a stand. */
@@ -56,8 +57,8 @@ export function plateOf({ way, platePairs, plateReadings }: Read, surePercent: n
     pairLbPerAc: clipLbPerAc(greenG),
   }));
   const count = pairs.length;
-  const pairMeanReadingCount = count === 0 ? 0 : sumOf(pairs.map((pair) => pair.pairReadingCount)) / count;
-  const pairMeanLbPerAc = count === 0 ? 0 : sumOf(pairs.map((pair) => pair.pairLbPerAc)) / count;
+  const pairMeanReadingCount = count === 0 ? 0 : sumOf(pairs, (pair) => pair.pairReadingCount) / count;
+  const pairMeanLbPerAc = count === 0 ? 0 : sumOf(pairs, (pair) => pair.pairLbPerAc) / count;
   const { slope, intercept } =
     count === 0
       ? { slope: 0, intercept: 0 }
@@ -68,26 +69,26 @@ export function plateOf({ way, platePairs, plateReadings }: Read, surePercent: n
     productRatio: (pair.pairReadingCount - pairMeanReadingCount) * (pair.pairLbPerAc - pairMeanLbPerAc),
     offLineRatio: (pair.pairLbPerAc - intercept - slope * pair.pairReadingCount) ** 2,
   }));
-  const readingSpreadRatio = sumOf(pairLines.map((pair) => pair.readingSquaredRatio));
-  const offLineSumRatio = sumOf(pairLines.map((pair) => pair.offLineRatio));
+  const readingSpreadRatio = sumOf(pairLines, (pair) => pair.readingSquaredRatio);
+  const offLineSumRatio = sumOf(pairLines, (pair) => pair.offLineRatio);
   const readings = (way === 'plate' ? plateReadings : []).map(({ readingCount }) => readingCount);
-  const meanReadingCount = readings.length === 0 ? 0 : sumOf(readings) / readings.length;
+  const meanReadingCount = readings.length === 0 ? 0 : totalOf(readings) / readings.length;
   const lineTRatio = count === 0 ? 0 : studentQuantile(0.5 + surePercent / 200, count - 2);
   const scatterLbPerAc = count === 0 ? 0 : Math.sqrt(offLineSumRatio / (count - 2));
   return {
     pairLines,
     pairCount: count,
-    pairReadingSumCount: sumOf(pairs.map((pair) => pair.pairReadingCount)),
-    pairSumLbPerAc: sumOf(pairs.map((pair) => pair.pairLbPerAc)),
+    pairReadingSumCount: sumOf(pairs, (pair) => pair.pairReadingCount),
+    pairSumLbPerAc: sumOf(pairs, (pair) => pair.pairLbPerAc),
     pairMeanReadingCount,
     pairMeanLbPerAc,
     readingSpreadRatio,
-    productSumRatio: sumOf(pairLines.map((pair) => pair.productRatio)),
+    productSumRatio: sumOf(pairLines, (pair) => pair.productRatio),
     offLineSumRatio,
     plateSlopeLbPerAc: slope,
     plateStartLbPerAc: intercept,
     readings,
-    readingSumCount: sumOf(readings),
+    readingSumCount: totalOf(readings),
     meanReadingCount,
     lineTRatio,
     scatterLbPerAc,
@@ -111,9 +112,6 @@ type Asked = ValuesOf<typeof inputs>;
 
 /** Air-dry forage still holds about a tenth of water. */
 const airDryPercent = 90;
-
-/** Share eaten of what stands above the stubble; the table ends at a week, and a longer stay is read there. */
-const tabledEatenPercent = (days: number): number => grazedShareByDays.findLast((row) => row.days <= days)?.percent ?? grazedShareByDays[0].percent;
 
 function frameOf({ frame, aroundIn, acrossIn, lengthIn, widthIn }: Asked): Frame {
   if (frame === 'hoop-around') return { shape: frame, circumferenceIn: aroundIn };
@@ -187,13 +185,8 @@ export function compute(asked: Asked) {
   const eatenPercent = asked.eatenFrom === 'own' ? asked.ownEatenPercent : tabledEatenPercent(asked.stayDays);
   const eatenOf = (lbPerAc: number): number => shareEatenLbPerAc({ measured: 'above-stubble', lbPerAc, grazedShare: eatenPercent / 100 });
   const withinReachLb = (lbPerAc: number): number => usableForageLb([{ areaAc, usableShare: reachPercent / 100, lbPerAc }]);
-  const stockLines = asked.stock.map(({ countHead, weightLb, intakePercent }) => ({
-    countHead,
-    weightLb,
-    intakePercent,
-    lineLbPerDay: dailyIntakeLb({ head: countHead, weightLb, intakePercent }),
-  }));
-  const demandLbPerDay = sumOf(stockLines.map(({ lineLbPerDay }) => lineLbPerDay));
+  const stockLines = stockLinesOf(asked.stock);
+  const demandLbPerDay = sumOf(stockLines, ({ lineLbPerDay }) => lineLbPerDay);
   const daysOf = (lbPerAc: number): number => grazingDays({ eatenLb: withinReachLb(eatenOf(lbPerAc)), dailyDemandLb: demandLbPerDay });
   const sampleCount = sample.length;
   const eatenLb = withinReachLb(eatenOf(availableLbPerAc));
@@ -210,17 +203,17 @@ export function compute(asked: Asked) {
     plotLines: plots.map((each) => ({ ...each, offSquaredRatio: offSquaredRatio(each.plotLbPerAc) })),
     ...plate,
     readingLines: read.map((each) => ({ ...each, offSquaredRatio: offSquaredRatio(each.readLbPerAc) })),
-    plotSumLbPerAc: sumOf(isWeighed ? sample : []),
+    plotSumLbPerAc: totalOf(isWeighed ? sample : []),
     heightLines: heightsIn.map((heightIn) => ({ heightIn, offSquaredRatio: offSquaredRatio(heightIn) })),
-    heightSumIn: sumOf(heightsIn),
+    heightSumIn: totalOf(heightsIn),
     clipLines: clips,
-    cutSumIn: sumOf(clips.map(({ cutIn }) => cutIn)),
-    clipSumLbPerAc: sumOf(clips.map(({ clipLbPerAc }) => clipLbPerAc)),
+    cutSumIn: sumOf(clips, ({ cutIn }) => cutIn),
+    clipSumLbPerAc: sumOf(clips, ({ clipLbPerAc }) => clipLbPerAc),
     usedLbPerAcIn: density.used,
     lowLbPerAcIn: density.low,
     highLbPerAcIn: density.high,
     sampleCount,
-    offSumRatio: sumOf(sample.map(offSquaredRatio)),
+    offSumRatio: sumOf(sample, offSquaredRatio),
     variationPercent,
     tRatio: studentQuantile(0.5 + surePercent / 200, sampleCount - 1),
     closePercent: (100 * (high - mean)) / mean,

@@ -1,4 +1,5 @@
-import { defineCalculator } from '../../kit/define.ts';
+import { toxicStubble } from '../../asks/cautions.ts';
+import { defineCalculator, shown } from '../../kit/define.ts';
 import { toxicFescueIn } from '../../tables/forageHeights.ts';
 import { intakeFallsBelowLbPerAc } from '../../tables/harvestShare.ts';
 import { refusals } from './cautions.ts';
@@ -31,13 +32,7 @@ export default defineCalculator({ slug: 'forage-on-hand', version: 1, title: 'Fo
     { of: 'cutHighGrazingDays', when: isCutUnsaid },
     { of: 'standingLbPerAc', when: (values) => !isCutHigh(values) },
     { of: 'stubbleKeptLbPerAc', when: (values) => !isCutHigh(values) },
-    { of: 'eatenLbPerAc' },
-    { of: 'eatenLb' },
-    { of: 'rangeMonths' },
-    { of: 'airDryMonths' },
-    { of: 'demandLbPerDay' },
-    { of: 'closePercent' },
-    { of: 'neededPlots' },
+    ...shown('eatenLbPerAc', 'eatenLb', 'rangeMonths', 'airDryMonths', 'demandLbPerDay', 'closePercent', 'neededPlots'),
     { of: 'usedLbPerAcIn', when: ({ way }) => way === 'height-clips' || way === 'height-stand' },
     { of: 'plateSlopeLbPerAc', when: ({ way }) => way === 'plate' },
     { of: 'lineOffLbPerAc', when: ({ way }) => way === 'plate' },
@@ -52,8 +47,7 @@ export default defineCalculator({ slug: 'forage-on-hand', version: 1, title: 'Fo
     },
     {
       when: ({ way, stand, stubbleHeightIn }) => way === 'height-stand' && stand === 'tall-fescue' && stubbleHeightIn < toxicFescueIn,
-      say: 'The lowest inches of old tall fescue hold the most of its toxin: the bottom two by one Missouri study, two to four by a later page. Leave 4 inches, and 3 at the least where you know that the stand is free of it.',
-      source: 'lory-fall-nitrogen-2022',
+      ...toxicStubble,
     },
     {
       when: ({ availableLbPerAc }) => availableLbPerAc === 0,
@@ -143,5 +137,7 @@ export default defineCalculator({ slug: 'forage-on-hand', version: 1, title: 'Fo
     'ndmc-ranch-plan',
     'lory-fall-nitrogen-2022',
   ],
+  topic: 'grass',
+  order: 10,
   guides: ['measuring-forage'],
 });

@@ -1,6 +1,5 @@
+import { grazingStock, stockKind } from '../../asks/stock.ts';
 import { choice, number, rows } from '../../kit/inputs.ts';
-import { commonGrazer } from '../../math/herd/likelyIntakePercent.ts';
-import { type GrazerKind, grazers } from '../../tables/grazers.ts';
 import { rangeStubbleLbPerAc } from '../../tables/harvestShare.ts';
 
 export const standOptions = {
@@ -56,43 +55,15 @@ export const isByHeight = (way: Way): boolean => way === 'height-clips' || way =
 /** Ways that need a frame and a scale. */
 export const isClipping = (way: Way): boolean => way === 'clips' || way === 'height-clips' || way === 'plate';
 
-/** A kind of stock for the list; choosing it starts weight and appetite. */
-const option = (kind: GrazerKind) => ({ label: grazers[kind].label, fills: commonGrazer(kind) });
-const kind = choice('Kind of stock', 'cow-nursing', {
-  options: {
-    'cow-nursing': option('cow-nursing'),
-    'cow-dry': option('cow-dry'),
-    bull: option('bull'),
-    stocker: option('stocker'),
-    calf: option('calf'),
-    'ewe-nursing': option('ewe-nursing'),
-    'ewe-dry': option('ewe-dry'),
-    doe: option('doe'),
-    horse: option('horse'),
-    other: 'Other',
-  },
-  help: 'Choosing one fills in weight and appetite; change them to fit yours.',
-});
-
-export const stock = rows({
+export const stock = grazingStock({
   label: 'All stock that graze here',
-  rowName: 'kind of stock',
-  maxRows: 8,
-  columns: {
-    kind,
-    countHead: number('Head', 'N', 'head', [1, 20_000], 45, { whole: true }),
-    weightLb: number('Weight of one', 'W', 'lb', [20, 3000], 1250, {
-      usual: 'animalLb',
-      ask: 'Average the weights on your cull tickets. Guesses by eye run light.',
-    }),
-    intakePercent: number('Eats a day, share of its weight', 'p', 'pct', [0.5, 8], commonGrazer('cow-nursing').intakePercent, {
-      help: 'Counted with the water out.',
-    }),
-  },
-  default: [
-    { kind: 'cow-nursing', countHead: 45, ...commonGrazer('cow-nursing') },
-    { kind: 'bull', countHead: 2, ...commonGrazer('bull') },
-    { kind: 'ewe-nursing', countHead: 60, ...commonGrazer('ewe-nursing') },
+  kind: stockKind('cow-nursing', ['cow-nursing', 'cow-dry', 'bull', 'stocker', 'calf', 'ewe-nursing', 'ewe-dry', 'doe', 'horse']),
+  ask: 'Average the weights on your cull tickets. Guesses by eye run light.',
+  start: 'cow-nursing',
+  herd: [
+    ['cow-nursing', 45],
+    ['bull', 2],
+    ['ewe-nursing', 60],
   ],
 });
 

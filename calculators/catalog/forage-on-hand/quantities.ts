@@ -1,4 +1,5 @@
-import { amount } from '../../kit/quantities.ts';
+import { stockLinesTable } from '../../asks/stock.ts';
+import { amount, table } from '../../kit/quantities.ts';
 
 const offSquaredRatio = amount('Off the mean as a share of it, squared', 'e^2', 'ratio', 3);
 
@@ -10,24 +11,15 @@ export const quantities = {
   gramLbPerAc: amount('Each gram of dry forage in the frame is', 'k', 'lb/ac', 1),
   stagePercent: amount('Air-dry weight in the green', 'm_a', 'pct'),
   dryPercent: amount('Dry matter in the clippings', 'm', 'pct', 1),
-  plotLines: {
-    kind: 'rows',
-    label: 'Each plot',
-    columns: { greenG: amount('Green', 'g', 'g'), plotLbPerAc: amount('Dry forage', 'M_i', 'lb/ac', -1), offSquaredRatio },
-  },
-  pairLines: {
-    kind: 'rows',
-    label: 'Each clip that sets the plate',
-    columns: {
-      pairReadingCount: amount('Plate read', 'r', 'count', 1),
-      greenG: amount('Green', 'g', 'g'),
-      pairLbPerAc: amount('Dry forage', 'M_p', 'lb/ac', -1),
-      readingSquaredRatio: amount('Reading off its mean, squared', 'x^2', 'ratio', 1),
-      productRatio: amount('Both off their means, multiplied', 'xy', 'ratio'),
-      offLineRatio: amount('Off the line, squared', 'z^2', 'ratio'),
-    },
-    shown: ['pairReadingCount', 'greenG', 'pairLbPerAc'],
-  },
+  plotLines: table('Each plot', { greenG: amount('Green', 'g', 'g'), plotLbPerAc: amount('Dry forage', 'M_i', 'lb/ac', -1), offSquaredRatio }),
+  pairLines: table('Each clip that sets the plate', ['pairReadingCount', 'greenG', 'pairLbPerAc'], {
+    pairReadingCount: amount('Plate read', 'r', 'count', 1),
+    greenG: amount('Green', 'g', 'g'),
+    pairLbPerAc: amount('Dry forage', 'M_p', 'lb/ac', -1),
+    readingSquaredRatio: amount('Reading off its mean, squared', 'x^2', 'ratio', 1),
+    productRatio: amount('Both off their means, multiplied', 'xy', 'ratio'),
+    offLineRatio: amount('Off the line, squared', 'z^2', 'ratio'),
+  }),
   pairCount: amount('Clips under the plate', 'n_p', 'count'),
   pairReadingSumCount: amount('Readings over the clips, added up', 'r_{sum}', 'count', 1),
   pairSumLbPerAc: amount('Those clips added up', 'M_{ps}', 'lb/ac', -1),
@@ -40,27 +32,23 @@ export const quantities = {
   plateStartLbPerAc: amount('Where your line starts, the plate at 0', 'a_p', 'lb/ac', -1),
   meanReadingCount: amount('Mean reading', 'R_m', 'count', 1),
   readingSumCount: amount('Readings added up', 'R_{sum}', 'count', 1),
-  readingLines: {
-    kind: 'rows',
-    label: 'Each reading by your line',
-    columns: { readingCount: amount('Reading', 'R', 'count', 1), readLbPerAc: amount('Dry forage', 'M_r', 'lb/ac', -1), offSquaredRatio },
-  },
+  readingLines: table('Each reading by your line', {
+    readingCount: amount('Reading', 'R', 'count', 1),
+    readLbPerAc: amount('Dry forage', 'M_r', 'lb/ac', -1),
+    offSquaredRatio,
+  }),
   lineTRatio: amount('Student’s t for your line', 't_p', 'ratio', 2),
   scatterLbPerAc: amount('How far the clips scatter about your line', 's_p', 'lb/ac', -1),
   lineOffLbPerAc: amount('Your line may be off by', 'E_p', 'lb/ac', -1),
   plotSumLbPerAc: amount('Plots added up', 'M_{sum}', 'lb/ac', -1),
-  heightLines: { kind: 'rows', label: 'Each height', columns: { heightIn: amount('Height', 'H_i', 'in', 1), offSquaredRatio } },
+  heightLines: table('Each height', { heightIn: amount('Height', 'H_i', 'in', 1), offSquaredRatio }),
   heightSumIn: amount('Heights added up', 'H_{sum}', 'in', 1),
-  clipLines: {
-    kind: 'rows',
-    label: 'Each clip that sets the stick',
-    columns: {
-      cutIn: amount('Cut off', 'h_c', 'in', 1),
-      greenG: amount('Green', 'g', 'g'),
-      clipLbPerAc: amount('Dry forage', 'M_c', 'lb/ac', -1),
-      clipLbPerAcIn: amount('In an inch', 'd_c', 'lb/ac/in'),
-    },
-  },
+  clipLines: table('Each clip that sets the stick', {
+    cutIn: amount('Cut off', 'h_c', 'in', 1),
+    greenG: amount('Green', 'g', 'g'),
+    clipLbPerAc: amount('Dry forage', 'M_c', 'lb/ac', -1),
+    clipLbPerAcIn: amount('In an inch', 'd_c', 'lb/ac/in'),
+  }),
   cutSumIn: amount('Inches cut, added up', 'h_{sum}', 'in', 1),
   clipSumLbPerAc: amount('Clips added up', 'M_{cs}', 'lb/ac', -1),
   usedLbPerAcIn: amount('Pounds in an inch', 'd', 'lb/ac/in'),
@@ -84,16 +72,7 @@ export const quantities = {
   eatenLb: amount('Stock will eat from the whole', 'G_A', 'lb', -2),
   rangeMonths: amount('Animal-unit months in it, of 26 lb a day with the water out', 'n_{26}', 'count'),
   airDryMonths: amount('The same, of 30 lb a day air-dry', 'n_{30}', 'count'),
-  stockLines: {
-    kind: 'rows',
-    label: 'Each kind of stock',
-    columns: {
-      countHead: amount('Head', 'N', 'head'),
-      weightLb: amount('Weight of one', 'W', 'lb'),
-      intakePercent: amount('Eats a day, share of its weight', 'p', 'pct', 1),
-      lineLbPerDay: amount('Eats', 'D_i', 'lb/d'),
-    },
-  },
+  stockLines: stockLinesTable('p'),
   demandLbPerDay: amount('All stock eat', 'D', 'lb/d', -1),
   cutHighGrazingDays: amount('Days, if you cut at the height that you leave', 't_c', 'd'),
   neededPlots: amount('Places to measure for the closeness you want', 'n_E', 'count'),

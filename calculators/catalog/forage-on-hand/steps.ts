@@ -1,5 +1,5 @@
 import type { ValuesOf } from '../../kit/inputs.ts';
-import { byCase, formula, lookup, type Step, tex } from '../../kit/steps.ts';
+import { byCase, formula, lookup, type Step, tabulate, tex, type Working, when } from '../../kit/steps.ts';
 import type { compute } from './compute.ts';
 import { type inputs, isByHeight, isCutHigh, isCutUnsaid, isClipping as needsFrame } from './inputs.ts';
 
@@ -12,94 +12,79 @@ const isPlate = ({ way }: Values): boolean => way === 'plate';
 const fit = 'nist-norris, a straight line by least squares';
 
 /** From clips under the plate to a line of the place's own, and from the line to a mass for each reading. */
-export const plateSteps: readonly Step<Values, Results>[] = [
-  {
-    kind: 'rows',
-    of: 'pairLines',
-    says: 'Each clip under the plate, how far its reading and its weight are off their means, and how far it lies off the line that comes out below.',
-    onlyWhen: isPlate,
-    source: fit,
-    formulas: {
-      pairLbPerAc: tex`\q{gramLbPerAc} \times \q{greenG} \times \q{dryPercent} / 100`,
-      readingSquaredRatio: tex`(\q{pairReadingCount} - \q{pairMeanReadingCount})^2`,
-      productRatio: tex`(\q{pairReadingCount} - \q{pairMeanReadingCount}) \times (\q{pairLbPerAc} - \q{pairMeanLbPerAc})`,
-      offLineRatio: tex`(\q{pairLbPerAc} - \q{plateStartLbPerAc} - \q{plateSlopeLbPerAc} \times \q{pairReadingCount})^2`,
-    },
-    sums: {
-      pairReadingSumCount: 'pairReadingCount',
-      pairSumLbPerAc: 'pairLbPerAc',
-      readingSpreadRatio: 'readingSquaredRatio',
-      productSumRatio: 'productRatio',
-      offLineSumRatio: 'offLineRatio',
-    },
-  },
-  formula('pairMeanReadingCount', tex`\frac{\q{pairReadingSumCount}}{\q{pairCount}}`, {
-    says: 'The mean reading of {pairCount} clips.',
-    onlyWhen: isPlate,
-  }),
-  formula('pairMeanLbPerAc', tex`\frac{\q{pairSumLbPerAc}}{\q{pairCount}}`, { says: 'And their mean weight.', onlyWhen: isPlate }),
-  formula('plateSlopeLbPerAc', tex`\frac{\q{productSumRatio}}{\q{readingSpreadRatio}}`, {
-    says: 'What one more on the plate is worth.',
-    onlyWhen: isPlate,
-    source: fit,
-  }),
-  formula('plateStartLbPerAc', tex`\q{pairMeanLbPerAc} - \q{plateSlopeLbPerAc} \times \q{pairMeanReadingCount}`, {
-    says: 'The line goes through the middle of the clips.',
-    onlyWhen: isPlate,
-    source: fit,
-  }),
-  {
-    kind: 'rows',
-    of: 'readingLines',
-    says: 'Dry forage on an acre by each reading, and how far each is off their mean.',
-    onlyWhen: isPlate,
-    source: 'dillard-2016, calibration by linear regression',
-    formulas: {
-      readLbPerAc: tex`\max(0, \q{plateStartLbPerAc} + \q{plateSlopeLbPerAc} \times \q{readingCount})`,
-      offSquaredRatio: tex`(\frac{\q{readLbPerAc} - \q{clippedLbPerAc}}{\q{clippedLbPerAc}})^2`,
-    },
-    sums: { readingSumCount: 'readingCount', plotSumLbPerAc: 'readLbPerAc', offSumRatio: 'offSquaredRatio' },
-  },
-  formula('meanReadingCount', tex`\frac{\q{readingSumCount}}{\q{sampleCount}}`, { says: 'The mean reading.', onlyWhen: isPlate }),
-  formula('scatterLbPerAc', tex`\sqrt{\frac{\q{offLineSumRatio}}{\q{pairCount} - 2}}`, {
-    says: 'How far the clips scatter about the line.',
-    onlyWhen: isPlate,
-    source: fit,
-  }),
-  lookup('lineTRatio', {
-    says: 'Student’s t for {pairCount} clips less two, to hold {surePercent} of the time.',
-    onlyWhen: isPlate,
-    source: 'missouri-sample-size',
-  }),
-  formula(
-    'lineOffLbPerAc',
-    tex`\q{lineTRatio} \times \q{scatterLbPerAc} \times \sqrt{\frac{1}{\q{pairCount}} + \frac{(\q{meanReadingCount} - \q{pairMeanReadingCount})^2}{\q{readingSpreadRatio}}}`,
-    {
-      says: 'So at the mean reading the line itself may be off by this much, up or down. The range takes it on top of how much the places differ.',
-      onlyWhen: isPlate,
+export const plateSteps: Working<Values, Results> = [
+  when(isPlate, [
+    tabulate('pairLines', {
+      says: 'Each clip under the plate, how far its reading and its weight are off their means, and how far it lies off the line that comes out below.',
       source: fit,
-    },
-  ),
+      formulas: {
+        pairLbPerAc: tex`\q{gramLbPerAc} \times \q{greenG} \times \q{dryPercent} / 100`,
+        readingSquaredRatio: tex`(\q{pairReadingCount} - \q{pairMeanReadingCount})^2`,
+        productRatio: tex`(\q{pairReadingCount} - \q{pairMeanReadingCount}) \times (\q{pairLbPerAc} - \q{pairMeanLbPerAc})`,
+        offLineRatio: tex`(\q{pairLbPerAc} - \q{plateStartLbPerAc} - \q{plateSlopeLbPerAc} \times \q{pairReadingCount})^2`,
+      },
+      sums: {
+        pairReadingSumCount: 'pairReadingCount',
+        pairSumLbPerAc: 'pairLbPerAc',
+        readingSpreadRatio: 'readingSquaredRatio',
+        productSumRatio: 'productRatio',
+        offLineSumRatio: 'offLineRatio',
+      },
+    }),
+    formula('pairMeanReadingCount', tex`\frac{\q{pairReadingSumCount}}{\q{pairCount}}`, { says: 'The mean reading of {pairCount} clips.' }),
+    formula('pairMeanLbPerAc', tex`\frac{\q{pairSumLbPerAc}}{\q{pairCount}}`, { says: 'And their mean weight.' }),
+    formula('plateSlopeLbPerAc', tex`\frac{\q{productSumRatio}}{\q{readingSpreadRatio}}`, {
+      says: 'What one more on the plate is worth.',
+      source: fit,
+    }),
+    formula('plateStartLbPerAc', tex`\q{pairMeanLbPerAc} - \q{plateSlopeLbPerAc} \times \q{pairMeanReadingCount}`, {
+      says: 'The line goes through the middle of the clips.',
+      source: fit,
+    }),
+    tabulate('readingLines', {
+      says: 'Dry forage on an acre by each reading, and how far each is off their mean.',
+      source: 'dillard-2016, calibration by linear regression',
+      formulas: {
+        readLbPerAc: tex`\max(0, \q{plateStartLbPerAc} + \q{plateSlopeLbPerAc} \times \q{readingCount})`,
+        offSquaredRatio: tex`(\frac{\q{readLbPerAc} - \q{clippedLbPerAc}}{\q{clippedLbPerAc}})^2`,
+      },
+      sums: { readingSumCount: 'readingCount', plotSumLbPerAc: 'readLbPerAc', offSumRatio: 'offSquaredRatio' },
+    }),
+    formula('meanReadingCount', tex`\frac{\q{readingSumCount}}{\q{sampleCount}}`, { says: 'The mean reading.' }),
+    formula('scatterLbPerAc', tex`\sqrt{\frac{\q{offLineSumRatio}}{\q{pairCount} - 2}}`, {
+      says: 'How far the clips scatter about the line.',
+      source: fit,
+    }),
+    lookup('lineTRatio', { says: 'Student’s t for {pairCount} clips less two, to hold {surePercent} of the time.', source: 'missouri-sample-size' }),
+    formula(
+      'lineOffLbPerAc',
+      tex`\q{lineTRatio} \times \q{scatterLbPerAc} \times \sqrt{\frac{1}{\q{pairCount}} + \frac{(\q{meanReadingCount} - \q{pairMeanReadingCount})^2}{\q{readingSpreadRatio}}}`,
+      {
+        says: 'So at the mean reading the line itself may be off by this much, up or down. The range takes it on top of how much the places differ.',
+        source: fit,
+      },
+    ),
+  ]),
 ];
 
 /** From frame, scales and stick to a mean, and how far to trust it. */
-export const measureSteps: readonly Step<Values, Results>[] = [
-  byCase('frameAreaFt2', {
-    says: 'Area inside the frame.',
-    onlyWhen: isClipping,
-    source: 'common practice',
-    ways: [
-      { when: ({ frame }) => frame === 'hoop-around', formula: tex`\frac{\q{aroundIn}^2}{4 \pi \times 144}` },
-      { when: ({ frame }) => frame === 'hoop-across', formula: tex`\frac{\pi \times \q{acrossIn}^2}{4 \times 144}` },
-      { when: ({ frame }) => frame === 'rectangle', formula: tex`\frac{\q{lengthIn} \times \q{widthIn}}{144}` },
-      { formula: tex`\q{frameKnownFt2}` },
-    ],
-  }),
-  formula('gramLbPerAc', tex`\frac{43560}{453.59237 \times \q{frameAreaFt2}}`, {
-    says: 'An acre has 43,560 square feet and a pound 453.59 grams, so each gram in the frame is so many pounds on an acre.',
-    onlyWhen: isClipping,
-    source: 'common practice',
-  }),
+export const measureSteps: Working<Values, Results> = [
+  when(isClipping, [
+    byCase('frameAreaFt2', {
+      says: 'Area inside the frame.',
+      source: 'common practice',
+      ways: [
+        { when: ({ frame }) => frame === 'hoop-around', formula: tex`\frac{\q{aroundIn}^2}{4 \pi \times 144}` },
+        { when: ({ frame }) => frame === 'hoop-across', formula: tex`\frac{\pi \times \q{acrossIn}^2}{4 \times 144}` },
+        { when: ({ frame }) => frame === 'rectangle', formula: tex`\frac{\q{lengthIn} \times \q{widthIn}}{144}` },
+        { formula: tex`\q{frameKnownFt2}` },
+      ],
+    }),
+    formula('gramLbPerAc', tex`\frac{43560}{453.59237 \times \q{frameAreaFt2}}`, {
+      says: 'An acre has 43,560 square feet and a pound 453.59 grams, so each gram in the frame is so many pounds on an acre.',
+      source: 'common practice',
+    }),
+  ]),
   lookup('stagePercent', {
     says: 'Air-dry weight of that grass at that stage. From memory.',
     onlyWhen: (values) => isClipping(values) && values.dryFrom === 'stage',
@@ -115,9 +100,7 @@ export const measureSteps: readonly Step<Values, Results>[] = [
       { formula: tex`\q{stagePercent} \times 90 / 100`, because: 'air-dry forage still holds about a tenth of water' },
     ],
   }),
-  {
-    kind: 'rows',
-    of: 'plotLines',
+  tabulate('plotLines', {
     says: 'Dry forage on an acre by each plot, and how far each is off their mean.',
     onlyWhen: ({ way }) => way === 'clips',
     source: 'umaine-pasture-lesson-1, appendix E',
@@ -126,24 +109,21 @@ export const measureSteps: readonly Step<Values, Results>[] = [
       offSquaredRatio: tex`(\frac{\q{plotLbPerAc} - \q{clippedLbPerAc}}{\q{clippedLbPerAc}})^2`,
     },
     sums: { plotSumLbPerAc: 'plotLbPerAc', offSumRatio: 'offSquaredRatio' },
-  },
+  }),
   ...plateSteps,
   formula('clippedLbPerAc', tex`\frac{\q{plotSumLbPerAc}}{\q{sampleCount}}`, {
     says: 'The mean of {sampleCount} places.',
     onlyWhen: ({ way }) => way === 'clips' || way === 'plate',
   }),
-  {
-    kind: 'rows',
-    of: 'heightLines',
-    says: 'Each height, and how far it is off their mean.',
-    onlyWhen: takesHeights,
-    formulas: { offSquaredRatio: tex`(\frac{\q{heightIn} - \q{meanHeightIn}}{\q{meanHeightIn}})^2` },
-    sums: { heightSumIn: 'heightIn', offSumRatio: 'offSquaredRatio' },
-  },
-  formula('meanHeightIn', tex`\frac{\q{heightSumIn}}{\q{sampleCount}}`, { says: 'The mean of {sampleCount} heights.', onlyWhen: takesHeights }),
-  {
-    kind: 'rows',
-    of: 'clipLines',
+  when(takesHeights, [
+    tabulate('heightLines', {
+      says: 'Each height, and how far it is off their mean.',
+      formulas: { offSquaredRatio: tex`(\frac{\q{heightIn} - \q{meanHeightIn}}{\q{meanHeightIn}})^2` },
+      sums: { heightSumIn: 'heightIn', offSumRatio: 'offSquaredRatio' },
+    }),
+    formula('meanHeightIn', tex`\frac{\q{heightSumIn}}{\q{sampleCount}}`, { says: 'The mean of {sampleCount} heights.' }),
+  ]),
+  tabulate('clipLines', {
     says: 'What each clip says of an inch.',
     onlyWhen: ({ way }) => way === 'height-clips',
     source: 'common practice',
@@ -152,27 +132,21 @@ export const measureSteps: readonly Step<Values, Results>[] = [
       clipLbPerAcIn: tex`\frac{\q{clipLbPerAc}}{\q{cutIn}}`,
     },
     sums: { cutSumIn: 'cutIn', clipSumLbPerAc: 'clipLbPerAc' },
-  },
-  lookup('lowLbPerAcIn', {
-    says: 'The least that is printed for such a stand.',
-    onlyWhen: ({ way }) => way === 'height-stand',
-    source: 'umaine-pasture-lesson-1, appendix D',
   }),
-  lookup('highLbPerAcIn', {
-    says: 'The most that is printed for such a stand.',
-    onlyWhen: ({ way }) => way === 'height-stand',
-    source: 'umaine-pasture-lesson-1, appendix D',
-  }),
-  lookup('lowLbPerAcIn', {
-    says: 'The least in an inch of any of your clips. The range takes it.',
-    onlyWhen: ({ way }) => way === 'height-clips',
-    source: 'our own',
-  }),
-  lookup('highLbPerAcIn', {
-    says: 'The most in an inch of any of your clips. The range takes it.',
-    onlyWhen: ({ way }) => way === 'height-clips',
-    source: 'our own',
-  }),
+  when(
+    ({ way }) => way === 'height-stand',
+    [
+      lookup('lowLbPerAcIn', { says: 'The least that is printed for such a stand.', source: 'umaine-pasture-lesson-1, appendix D' }),
+      lookup('highLbPerAcIn', { says: 'The most that is printed for such a stand.', source: 'umaine-pasture-lesson-1, appendix D' }),
+    ],
+  ),
+  when(
+    ({ way }) => way === 'height-clips',
+    [
+      lookup('lowLbPerAcIn', { says: 'The least in an inch of any of your clips. The range takes it.', source: 'our own' }),
+      lookup('highLbPerAcIn', { says: 'The most in an inch of any of your clips. The range takes it.', source: 'our own' }),
+    ],
+  ),
   byCase('usedLbPerAcIn', {
     says: 'Pounds in an inch.',
     onlyWhen: takesHeights,
@@ -198,7 +172,7 @@ export const measureSteps: readonly Step<Values, Results>[] = [
 ];
 
 /** From what stands to days of grazing, with both ends of the range. */
-export const feedSteps: readonly Step<Values, Results>[] = [
+export const feedSteps: Working<Values, Results> = [
   byCase('standingLbPerAc', {
     says: 'What was found standing: by the stick from the ground up, by clips from where you cut.',
     ways: [{ when: ({ way }) => !isByHeight(way), formula: tex`\q{clippedLbPerAc}` }, { formula: tex`\q{meanHeightIn} \times \q{usedLbPerAcIn}` }],
@@ -279,14 +253,12 @@ export const feedSteps: readonly Step<Values, Results>[] = [
     says: 'In those of 30 lb a day, which are counted air-dry, with a tenth of water still in.',
     source: 'ndmc-ranch-plan, inventory of the herd',
   }),
-  {
-    kind: 'rows',
-    of: 'stockLines',
+  tabulate('stockLines', {
     says: 'What the stock eat in a day.',
     source: 'common practice',
     formulas: { lineLbPerDay: tex`\q{countHead} \times \q{weightLb} \times \q{intakePercent} / 100` },
     sums: { demandLbPerDay: 'lineLbPerDay' },
-  },
+  }),
   formula('grazingForDays', tex`\frac{\q{eatenLb}}{\q{demandLbPerDay}}`, {
     says: 'Days that this feeds them.',
     source: 'umaine-pasture-lesson-1, appendix D',

@@ -1,3 +1,4 @@
+import { rangeEnd } from '../../asks/hay.ts';
 import { baleVolumeFt3 } from '../../math/hay/baleVolumeFt3.ts';
 import { baleWeightLb } from '../../math/hay/baleWeightLb.ts';
 import { coldIncreasePercent } from '../../math/hay/coldIncreasePercent.ts';
@@ -9,6 +10,7 @@ import { rindShare } from '../../math/hay/rindShare.ts';
 import { storageLossPercent } from '../../math/hay/storageLossPercent.ts';
 import { wholeUnits } from '../../math/hay/wholeUnits.ts';
 import { dailyIntakeLb } from '../../math/herd/dailyIntakeLb.ts';
+import { sumOf } from '../../math/special/sumOf.ts';
 import { lowerCriticalTemperatureF, type WetCoatRule } from '../../tables/coldStress.ts';
 import { feederWaste } from '../../tables/feederWaste.ts';
 import { cattleKinds, type Values } from './inputs.ts';
@@ -21,9 +23,6 @@ const guideErrorPercent = 15;
 const betterFeeder = 'cone';
 const extraDays = 14;
 const otherRule = { one: 'two', two: 'one' } as const satisfies Readonly<Record<WetCoatRule, WetCoatRule>>;
-
-/** Which end of the published range of losses: dry country has the low one. */
-const rangeEnd = { dry: 'low', middle: 'mid', wet: 'high' } as const;
 
 /** Nothing needed is plain 0, never the −0 that rounding up leaves. */
 const whole = (amount: number, size: number): number => Math.max(0, wholeUnits(amount, size));
@@ -55,8 +54,7 @@ function herdNeed(values: Values, coldPercent: number) {
       endLbPerDay: row.countHead * one(afterDays > 0 ? nursingPercent : row.intakePercent),
     };
   });
-  const sum = (amount: (kind: (typeof kinds)[number]) => number) => kinds.reduce((total, kind) => total + amount(kind), 0);
-  return { kinds, dryMatterLb: sum(({ kindLb }) => kindLb), herdEndLbPerDay: sum(({ endLbPerDay }) => endLbPerDay) };
+  return { kinds, dryMatterLb: sumOf(kinds, ({ kindLb }) => kindLb), herdEndLbPerDay: sumOf(kinds, ({ endLbPerDay }) => endLbPerDay) };
 }
 
 /** Months that the hay on hand stands before it is weighed and until the middle of feeding, where its loss comes from the table. */

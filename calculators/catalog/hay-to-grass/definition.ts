@@ -1,4 +1,5 @@
-import { defineCalculator } from '../../kit/define.ts';
+import { fedOnTheGround, highBelow, hotHay, lowAbove, moldyHay, wrappedHay } from '../../asks/hay.ts';
+import { defineCalculator, shown, shownWhen } from '../../kit/define.ts';
 import { compute, ownByTable } from './compute.ts';
 import { inputs, stockWords, type Values } from './inputs.ts';
 import { quantities } from './quantities.ts';
@@ -57,12 +58,12 @@ export default defineCalculator({
     {
       at: 'lowPriceUsdPerTon',
       when: ({ pricedBy, lowPriceUsdPerTon, priceUsdPerTon }) => pricedBy === 'range' && lowPriceUsdPerTon > priceUsdPerTon,
-      say: 'The low price is above the likely one. Give low, likely and high in that order.',
+      say: lowAbove,
     },
     {
       at: 'highPriceUsdPerTon',
       when: ({ pricedBy, highPriceUsdPerTon, priceUsdPerTon }) => pricedBy === 'range' && highPriceUsdPerTon < priceUsdPerTon,
-      say: 'The high price is below the likely one. Give low, likely and high in that order.',
+      say: highBelow,
     },
   ],
   compute,
@@ -82,23 +83,14 @@ export default defineCalculator({
     { of: 'ownAtFeedingTon', when: ({ onHand }) => onHand !== 'none' },
     { of: 'ownLeftTon', when: ({ onHand, buyTon, ownLeftTon }) => onHand !== 'none' && buyTon === 0 && ownLeftTon > 0 },
     { of: 'buyTon', when: ({ highBuyTon }) => highBuyTon > 0, range: { low: 'lowBuyTon', high: 'highBuyTon', says: '{low} to {high}' } },
-    { of: 'balesCount', when: buys },
-    { of: 'loadsCount', when: buys },
+    ...shownWhen(buys, 'balesCount', 'loadsCount'),
     { of: 'costUsd', when: buys, range: { low: 'lowCostUsd', high: 'highCostUsd', says: '{low} to {high}, by what they eat and the price' } },
-    { of: 'fullLoadBalesCount', when: buys },
-    { of: 'fullLoadsUsd', when: buys },
-    { of: 'headUsdPerDay', when: buys },
-    { of: 'herdUsdPerDay', when: buys },
-    { of: 'deliveredUsdPerTon', when: buys },
-    { of: 'eatenUsdPerTon', when: buys },
-    { of: 'putOutLbPerDay' },
-    { of: 'twoWeeksTon' },
+    ...shownWhen(buys, 'fullLoadBalesCount', 'fullLoadsUsd', 'headUsdPerDay', 'herdUsdPerDay', 'deliveredUsdPerTon', 'eatenUsdPerTon'),
+    ...shown('putOutLbPerDay', 'twoWeeksTon'),
     { of: 'storageLossPercent', when: buys },
     { of: 'feedingLossPercent' },
-    { of: 'feederSavesTon', when: savesByFeeder },
-    { of: 'feederSavesUsd', when: savesByFeeder },
-    { of: 'roofSavesTon', when: savesByRoof },
-    { of: 'roofSavesUsd', when: savesByRoof },
+    ...shownWhen(savesByFeeder, 'feederSavesTon', 'feederSavesUsd'),
+    ...shownWhen(savesByRoof, 'roofSavesTon', 'roofSavesUsd'),
     { of: 'kindCosts', when: ({ buyTon, herd }) => buyTon > 0 && herd.length > 1 },
   ],
   steps,
@@ -108,16 +100,8 @@ export default defineCalculator({
       say: 'Putting losses on top buys too little: a fifth lost means a fourth more to have, not a fifth. Set it back to dividing before you order.',
       source: 'wv-farm-bureau-2014',
     },
-    {
-      when: ({ moisturePercent }) => moisturePercent > 17 && moisturePercent <= 35,
-      say: 'Hay heats and can set a barn on fire, weeks after baling too: large square bales above 17 % water, large round ones above 18, small ones above 20. Keep it outside and apart. Probe it daily and never alone, twice a day from 140 °F, and call the fire service before you pull hot bales.',
-      source: 'burbrink-hay-fire-2024',
-    },
-    {
-      when: ({ moisturePercent }) => moisturePercent > 35,
-      say: 'This much water is for wrapped bales only. A torn wrap or a bale that did not sour can carry botulism, which kills horses first, and listeria, which is hardest on sheep and goats: throw such bales out, and ask your veterinarian before a horse gets any. The storage losses here are those of dry hay: give your own.',
-      source: 'common practice',
-    },
+    hotHay,
+    wrappedHay,
     {
       when: ({ herd }) => herd.some(({ stock }) => stock === 'cow-poor-hay'),
       say: 'Under 7 % protein cows eat less hay because it passes slowly, not because they need less. Fewer tons here are no saving: they lose flesh unless they get protein. Have the hay tested and the feed planned by a nutritionist.',
@@ -133,11 +117,7 @@ export default defineCalculator({
       say: 'One birth date lies outside the days on hay, so that kind eats at one rate all the while: nursing if the date is past, the other if it is still to come. See that the year is right.',
       source: 'common practice',
     },
-    {
-      when: ({ feeder }) => feeder === 'no-rack' || feeder === 'unrolled',
-      say: 'Fed this way hay is wasted by how much lies there at once. One day of hay at a time loses far less than three or seven; if that is how you feed, give your own figure.',
-      source: 'kallenbach-g4570',
-    },
+    fedOnTheGround,
     {
       when: ({ isColdCounted, chillPercent }) => isColdCounted && chillPercent > 25,
       say: 'More than a quarter extra is more than a cow can eat on such a day. Windbreak, dry bedding and better feed spread over the days after do what more hay can’t. Thin cows need it sooner: ask your veterinarian.',
@@ -148,11 +128,7 @@ export default defineCalculator({
       say: 'Take net wrap, twine and wire off before you feed or grind. Plastic does not break down in the paunch and has killed cattle; wire and nails pierce it, and worn tire feeders shed wire.',
       source: 'ndsu-net-wrap',
     },
-    {
-      when: ({ haveTon }) => haveTon > 0,
-      say: 'Moldy or rotten hay can make stock abort or die, and its dust harms your lungs. Leave them room to refuse it, never grind it in, and keep it from horses and from cows in calf. Throw out any bale with a dead animal in it: one can poison the whole bale.',
-      source: 'common practice',
-    },
+    { when: ({ haveTon }) => haveTon > 0, ...moldyHay },
     {
       when: buys,
       say: 'Bought hay can bring weeds, fire ants, ticks and weed killer. Ask what was sprayed, look for quarantines, feed it in one place and watch that place.',
@@ -224,5 +200,7 @@ export default defineCalculator({
       say: 'For a wet coat you now choose between one and two percent more feed a degree. Links from before keep one percent, as they were figured.',
     },
   ],
+  topic: 'hay',
+  order: 10,
   guides: ['bridging-with-hay', 'choosing-a-feeding-place', 'pulling-stock-early', 'stretching-winter-feed'],
 });

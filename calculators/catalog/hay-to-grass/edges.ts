@@ -1,4 +1,4 @@
-import { defineEdges, edge } from '../../kit/edges.ts';
+import { defineEdges, edge, shows } from '../../kit/edges.ts';
 import definition from './definition.ts';
 
 export default defineEdges(definition, {
@@ -72,5 +72,8 @@ export default defineEdges(definition, {
     edge('The low price is above', { on: 'priced-by=range', raised: 'low-price=136usd/ton', silent: 'low-price=135usd/ton' }),
     edge('The high price is below', { on: 'priced-by=range', raised: 'price=201usd/ton', silent: 'price=200usd/ton' }),
     edge('The high price is below', { on: 'priced-by=range', raised: 'high-price=134usd/ton', silent: 'high-price=135usd/ton' }),
+    // Less than a ton is no saving to name.
+    shows('feederSavesTon', { shown: 'own=415', hidden: 'own=416' }),
+    shows('roofSavesTon', { shown: 'own=345', hidden: 'own=346' }),
   ],
 });

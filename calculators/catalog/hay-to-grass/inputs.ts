@@ -1,6 +1,6 @@
+import { feedingInputs, hayMoisturePercent, spoiledRindIn, storageMethods, storedByTable, yearlyRain } from '../../asks/hay.ts';
 import { choice, date, number, rows, type ValuesOf, yesNo } from '../../kit/inputs.ts';
 import { likelyIntakePercent } from '../../math/herd/likelyIntakePercent.ts';
-import type { feederWaste } from '../../tables/feederWaste.ts';
 
 const cow = (quality: 'low' | 'average' | 'high', weightLb: number) => ({
   weightLb,
@@ -168,15 +168,8 @@ export const placeInputs = {
   }),
   baledDay: date('Day it was baled', '2026-06-15', { shownWhen: { onHand: hasHay } }),
   weighedDay: date('Day it was weighed', '2026-10-15', { shownWhen: { onHand: 'now' } }),
-  moisturePercent: number('Water in the hay', 'm', 'pct', [0, 80], 15, {
-    usual: 'hayMoisturePercent',
-    help: 'Cured hay holds about 15 %, wrapped bales 40 to 60 %.',
-    field: 'A hay probe in several bales, or the lab slip: 100 less the dry matter.',
-  }),
-  yearlyRain: choice('Rain in a usual year', 'middle', {
-    options: { dry: 'Under 25 in', middle: '25 to 40 in', wet: 'Over 40 in' },
-    help: 'Hay left outside loses more where it rains more.',
-  }),
+  moisturePercent: hayMoisturePercent('place'),
+  yearlyRain: yearlyRain(),
   pricedBy: choice('Price of the hay to buy', 'ton', {
     options: { ton: 'One price, by the ton', bale: 'One price, by the bale', range: 'Low, likely, high, by the ton' },
   }),
@@ -199,36 +192,11 @@ export const placeInputs = {
   }),
 };
 
-const methods = {
-  'ground-uncovered': { label: 'On the ground, no cover' },
-  'raised-uncovered': { label: 'Off the ground, no cover' },
-  'ground-covered': { label: 'On the ground, covered' },
-  'raised-covered': { label: 'Off the ground, covered' },
-  roof: { label: 'Under a roof, open sides' },
-  barn: { label: 'In a closed barn' },
-} as const;
-type Method = keyof typeof methods;
-/** The six that the table knows, for fields that show only with them. */
-const byTable: readonly Method[] = ['ground-uncovered', 'raised-uncovered', 'ground-covered', 'raised-covered', 'roof', 'barn'];
-
-const feeders = {
-  cone: { label: 'Cone feeder, bale hangs inside' },
-  'ring-sheeted': { label: 'Ring with a sheeted bottom' },
-  'ring-open': { label: 'Open ring' },
-  'ring-poly': { label: 'Poly ring' },
-  trailer: { label: 'Feeding trailer' },
-  cradle: { label: 'Cradle' },
-  'square-rack': { label: 'Square bales in a rack' },
-  'round-rack': { label: 'Round bales in a rack' },
-  'no-rack': { label: 'Bales set out, nothing around them' },
-  unrolled: { label: 'Unrolled, more than a day of hay at once' },
-} as const satisfies Readonly<Record<(typeof feederWaste)[number]['feeder'], { readonly label: string }>>;
-
 const known = { label: 'I know my own loss' } as const;
 
 export const managementInputs = {
   ownStorage: choice('How the hay on hand is stored', 'barn', {
-    options: { ...methods, rind: 'I cut one open and measured the rind', known },
+    options: { ...storageMethods, rind: 'I cut one open and measured the rind', known },
     belongsTo: 'management',
     shownWhen: { onHand: hasHay },
   }),
@@ -236,17 +204,12 @@ export const managementInputs = {
     belongsTo: 'management',
     shownWhen: { onHand: hasHay, ownStorage: 'known' },
   }),
-  rindIn: number('Spoiled rind', 't', 'in', [0, 15], 4, {
-    belongsTo: 'management',
-    usual: 'rindIn',
-    shownWhen: { onHand: hasHay, ownStorage: 'rind' },
-    field: 'Cut in from the side of a bale that is like the rest, to where the hay is bright.',
-  }),
+  rindIn: spoiledRindIn({ onHand: hasHay, ownStorage: 'rind' }),
   ownDiameterFt: number('Diameter of those bales', 'D_o', 'ft', [3, 7], 5, {
     belongsTo: 'management',
     shownWhen: { onHand: hasHay, ownStorage: 'rind' },
   }),
-  storage: choice('How the bought hay is stored', 'ground-uncovered', { options: { ...methods, known }, belongsTo: 'management' }),
+  storage: choice('How the bought hay is stored', 'ground-uncovered', { options: { ...storageMethods, known }, belongsTo: 'management' }),
   knownStoragePercent: number('Lost in storage, of what was stacked', 's_k', 'pct', [0, 90], 10, {
     belongsTo: 'management',
     shownWhen: { storage: 'known' },
@@ -254,24 +217,15 @@ export const managementInputs = {
   storedFrom: choice('How long it stands, on average', 'half', {
     options: { half: 'Half of the days on hay', months: 'I give the months' },
     belongsTo: 'management',
-    shownWhen: { storage: byTable },
+    shownWhen: { storage: storedByTable },
     help: 'Hay that is fed down evenly stands half of the time on average.',
   }),
   storedMonths: number('Months in storage, on average', 'M_s', 'mo', [0, 18], 4, {
     belongsTo: 'management',
-    shownWhen: { storage: byTable, storedFrom: 'months' },
+    shownWhen: { storage: storedByTable, storedFrom: 'months' },
     ask: 'Which month was it stacked, and which is the middle of feeding?',
   }),
-  feeder: choice('How it is fed', 'ring-open', {
-    options: { ...feeders, known: 'I know what is wasted' },
-    belongsTo: 'management',
-    help: 'From trials with good hay. Poor hay is wasted more.',
-  }),
-  knownFeedingPercent: number('Lost in feeding, of what is put out', 'f_k', 'pct', [0, 90], 20, {
-    belongsTo: 'management',
-    shownWhen: { feeder: 'known' },
-    ask: 'Rake up and weigh what lies around one bale when it is gone, against the weight of the bale.',
-  }),
+  ...feedingInputs,
   baleFrom: choice('Bales to buy', 'weighed', {
     options: { weighed: 'I know what one weighs', round: 'Round, by size', square: 'Square, by size' },
     belongsTo: 'management',

@@ -1,12 +1,12 @@
-import { byCase, formula, lookup, type Step, tex } from '../../kit/steps.ts';
+import { keptWays } from '../../asks/hay.ts';
+import { byCase, formula, lookup, tabulate, tex, type Working, when } from '../../kit/steps.ts';
 import { ownByTable, type Results } from './compute.ts';
 import type { Values } from './inputs.ts';
 
 // What the steps of the working have in common.
 
 export type All = Values & Results;
-export type HayStep = Step<All, Results>;
-export const isDivided = ({ lossConvention }: All): boolean => lossConvention === 'divide';
+export type HaySteps = Working<All, Results>;
 export const hasOwn = ({ onHand }: All): boolean => onHand !== 'none';
 export const isOwnLooked = (values: All): boolean => ownByTable(values) !== undefined;
 /** Only a wet coat has two rules. */
@@ -16,26 +16,29 @@ export const buys = ({ buyTon }: All): boolean => buyTon > 0;
 export const savesByFeeder = ({ feederSavesTon }: All): boolean => feederSavesTon >= 1;
 export const savesByRoof = ({ roofSavesTon }: All): boolean => roofSavesTon >= 1;
 
-export const eatenSteps: readonly HayStep[] = [
+export const eatenSteps: HaySteps = [
   lookup('periodDays', { says: 'From {fromDay} to {toDay}, counted on the calendar.', source: 'common practice' }),
-  lookup('criticalF', {
-    onlyWhen: ({ isColdCounted }) => isColdCounted,
-    says: 'How cold it may feel before cattle with this coat need more feed: {coat}.',
-    source: 'rusche-2020, lower critical temperatures',
-  }),
-  byCase('chillPercent', {
-    onlyWhen: ({ isColdCounted }) => isColdCounted,
-    says: 'One percent more for each degree below that; for a wet coat one or two, by the rule that you chose.',
-    source: 'rusche-2020, general rule, with selk-wet-coat',
-    ways: [
-      {
-        when: ({ coat, wetCoatRule }) => coat === 'wet' && wetCoatRule === 'two',
-        formula: tex`2 \max(\q{criticalF} - \q{feelsLikeF}, 0)`,
-        because: 'twice as much for a wet coat',
-      },
-      { formula: tex`\max(\q{criticalF} - \q{feelsLikeF}, 0)` },
+  when(
+    ({ isColdCounted }) => isColdCounted,
+    [
+      lookup('criticalF', {
+        says: 'How cold it may feel before cattle with this coat need more feed: {coat}.',
+        source: 'rusche-2020, lower critical temperatures',
+      }),
+      byCase('chillPercent', {
+        says: 'One percent more for each degree below that; for a wet coat one or two, by the rule that you chose.',
+        source: 'rusche-2020, general rule, with selk-wet-coat',
+        ways: [
+          {
+            when: ({ coat, wetCoatRule }) => coat === 'wet' && wetCoatRule === 'two',
+            formula: tex`2 \max(\q{criticalF} - \q{feelsLikeF}, 0)`,
+            because: 'twice as much for a wet coat',
+          },
+          { formula: tex`\max(\q{criticalF} - \q{feelsLikeF}, 0)` },
+        ],
+      }),
     ],
-  }),
+  ),
   byCase('otherChillPercent', {
     onlyWhen: isWet,
     says: 'And by the other rule for wet coats.',
@@ -53,9 +56,7 @@ export const eatenSteps: readonly HayStep[] = [
     onlyWhen: ({ isColdCounted }) => isColdCounted,
     says: 'The cold days spread over the whole time.',
   }),
-  {
-    kind: 'rows',
-    of: 'kinds',
+  tabulate('kinds', {
     says: 'What each kind eats, with the water out: the days before birth at one rate, the days after at the other. Where none are born, all days are before.',
     source: 'common practice',
     formulas: {
@@ -73,7 +74,7 @@ export const eatenSteps: readonly HayStep[] = [
       ],
     },
     sums: { dryMatterLb: 'kindLb', herdEndLbPerDay: 'endLbPerDay' },
-  },
+  }),
   formula('dryMatterTon', tex`\frac{\q{dryMatterLb}}{2000}`, { says: 'In tons.' }),
   byCase('besideLb', {
     onlyWhen: ({ beside }) => beside !== 'none',
@@ -87,31 +88,27 @@ export const eatenSteps: readonly HayStep[] = [
   formula('hayEatenLb', tex`\max(\q{dryMatterLb} - \q{besideLb}, 0)`, { says: 'The rest must come from hay.' }),
 ];
 
-export const lossesSteps: readonly HayStep[] = [
+export const lossesSteps: HaySteps = [
   lookup('feedingLossPercent', {
     onlyWhen: ({ feeder }) => feeder !== 'known',
     says: 'What the trials lost this way: {feeder}. Where trials differ, the middle or the one repeated most.',
     source: 'lalman-feeders, with buskirk-2003, schnakenberg-feeders, bell-martz-1973 and kallenbach-g4570',
   }),
-  byCase('boughtMonths', {
-    onlyWhen: ({ storage }) => storage !== 'known',
-    says: 'How long the bought hay stands: the last bale the whole time, the first one not at all.',
-    source: 'common practice',
-    ways: [
-      { when: ({ storedFrom }) => storedFrom === 'months', formula: tex`\q{storedMonths}`, because: 'as you gave it' },
-      { formula: tex`\frac{\q{periodDays} / 30.4375}{2}`, because: 'half of the days on hay' },
+  when(
+    ({ storage }) => storage !== 'known',
+    [
+      byCase('boughtMonths', {
+        says: 'How long the bought hay stands: the last bale the whole time, the first one not at all.',
+        source: 'common practice',
+        ways: [
+          { when: ({ storedFrom }) => storedFrom === 'months', formula: tex`\q{storedMonths}`, because: 'as you gave it' },
+          { formula: tex`\frac{\q{periodDays} / 30.4375}{2}`, because: 'half of the days on hay' },
+        ],
+      }),
+      lookup('lossAt9Percent', { says: 'What is lost by nine months ({storage}; rain {yearlyRain}).', source: 'huhnke-bae1716, up to 9 months' }),
+      lookup('lossAt15Percent', { says: 'And by the middle of twelve to eighteen months.', source: 'huhnke-bae1716, 12 to 18 months' }),
     ],
-  }),
-  lookup('lossAt9Percent', {
-    onlyWhen: ({ storage }) => storage !== 'known',
-    says: 'What is lost by nine months ({storage}; rain {yearlyRain}).',
-    source: 'huhnke-bae1716, up to 9 months',
-  }),
-  lookup('lossAt15Percent', {
-    onlyWhen: ({ storage }) => storage !== 'known',
-    says: 'And by the middle of twelve to eighteen months.',
-    source: 'huhnke-bae1716, 12 to 18 months',
-  }),
+  ),
   byCase('storageLossPercent', {
     says: 'Lost in storage by the months that it really stands, on a straight line between those.',
     ways: [
@@ -120,79 +117,49 @@ export const lossesSteps: readonly HayStep[] = [
       { formula: tex`\q{lossAt9Percent} + (\q{lossAt15Percent} - \q{lossAt9Percent}) \frac{\min(\q{boughtMonths}, 15) - 9}{15 - 9}` },
     ],
   }),
-  byCase('feedingKeptRatio', {
-    says: 'What feeding leaves.',
-    ways: [
-      { when: isDivided, formula: tex`1 - \frac{\q{feedingLossPercent}}{100}` },
-      { formula: tex`\frac{1}{1 + \q{feedingLossPercent} / 100}`, because: 'the loss put on top, as some sheets do' },
-    ],
-  }),
-  byCase('storageKeptRatio', {
-    says: 'What storage leaves.',
-    ways: [
-      { when: isDivided, formula: tex`1 - \frac{\q{storageLossPercent}}{100}` },
-      { formula: tex`\frac{1}{1 + \q{storageLossPercent} / 100}`, because: 'the loss put on top, as some sheets do' },
-    ],
-  }),
+  byCase('feedingKeptRatio', { says: 'What feeding leaves.', ways: keptWays('feedingLossPercent') }),
+  byCase('storageKeptRatio', { says: 'What storage leaves.', ways: keptWays('storageLossPercent') }),
   formula('eatenRatio', tex`(1 - \frac{\q{moisturePercent}}{100}) \times \q{storageKeptRatio} \times \q{feedingKeptRatio}`, {
     says: 'Water and losses one upon another: what the cow gets of a ton as weighed. Losses are never added up.',
     source: 'wv-farm-bureau-2014, p. 15',
   }),
 ];
 
-export const onHandSteps: readonly HayStep[] = [
+export const onHandSteps: HaySteps = [
   formula('ownTon', tex`\frac{\q{ownCount} \times \q{ownBaleLb}}{2000}`, { onlyWhen: hasOwn, says: 'Hay on hand, as it was weighed.' }),
-  lookup('ownWeighingMonths', { onlyWhen: isOwnLooked, says: 'How long it had stood when it was weighed.', source: 'common practice' }),
-  lookup('ownFeedingMonths', {
-    onlyWhen: isOwnLooked,
-    says: 'How long it will have stood in the middle of feeding, from {baledDay} on.',
-    source: 'common practice',
-  }),
-  lookup('ownLossAtWeighingPercent', {
-    onlyWhen: isOwnLooked,
-    says: 'Lost by the weighing ({ownStorage}).',
-    source: 'huhnke-bae1716, straight line between its months',
-  }),
-  lookup('ownLossAtFeedingPercent', {
-    onlyWhen: isOwnLooked,
-    says: 'Lost by the middle of feeding.',
-    source: 'huhnke-bae1716, straight line between its months',
-  }),
-  byCase('ownLossPercent', {
-    onlyWhen: hasOwn,
-    says: 'Still to be lost, as a share of what was weighed.',
-    ways: [
-      { when: ({ ownStorage }) => ownStorage === 'known', formula: tex`\q{knownOwnPercent}`, because: 'your own figure' },
-      {
-        when: ({ ownStorage }) => ownStorage === 'rind',
-        formula: tex`100 (1 - (1 - \frac{2 \times \q{rindIn}}{12 \times \q{ownDiameterFt}})^2)`,
-        because: 'the spoiled rind, with bales end to end',
-      },
-      { formula: tex`100 (1 - \frac{1 - \q{ownLossAtFeedingPercent} / 100}{1 - \q{ownLossAtWeighingPercent} / 100})` },
-    ],
-  }),
-  byCase('ownStorageKeptRatio', {
-    onlyWhen: hasOwn,
-    says: 'What storage leaves of it.',
-    ways: [
-      { when: isDivided, formula: tex`1 - \frac{\q{ownLossPercent}}{100}` },
-      { formula: tex`\frac{1}{1 + \q{ownLossPercent} / 100}`, because: 'the loss put on top, as some sheets do' },
-    ],
-  }),
-  formula('ownAtFeedingTon', tex`\q{ownTon} \times \q{ownStorageKeptRatio}`, { onlyWhen: hasOwn, says: 'So much of it is left to feed.' }),
-  formula('ownEatenRatio', tex`(1 - \frac{\q{moisturePercent}}{100}) \times \q{ownStorageKeptRatio} \times \q{feedingKeptRatio}`, {
-    onlyWhen: hasOwn,
-    says: 'What the cow gets of a ton of it as weighed.',
-  }),
-  formula('ownUsedTon', tex`\min(\q{ownTon}, \frac{\q{hayEatenLb}}{2000 \times \q{ownEatenRatio}})`, {
-    onlyWhen: hasOwn,
-    says: 'It goes first, as far as it reaches or is needed.',
-  }),
-  formula('ownEatenLb', tex`2000 \times \q{ownUsedTon} \times \q{ownEatenRatio}`, { onlyWhen: hasOwn, says: 'And gives so much to eat.' }),
-  formula('ownLeftTon', tex`\max(\q{ownTon} - \q{ownUsedTon}, 0)`, { onlyWhen: hasOwn, says: 'Left over.' }),
+  when(isOwnLooked, [
+    lookup('ownWeighingMonths', { says: 'How long it had stood when it was weighed.', source: 'common practice' }),
+    lookup('ownFeedingMonths', { says: 'How long it will have stood in the middle of feeding, from {baledDay} on.', source: 'common practice' }),
+    lookup('ownLossAtWeighingPercent', { says: 'Lost by the weighing ({ownStorage}).', source: 'huhnke-bae1716, straight line between its months' }),
+    lookup('ownLossAtFeedingPercent', { says: 'Lost by the middle of feeding.', source: 'huhnke-bae1716, straight line between its months' }),
+  ]),
+  when(hasOwn, [
+    byCase('ownLossPercent', {
+      says: 'Still to be lost, as a share of what was weighed.',
+      ways: [
+        { when: ({ ownStorage }) => ownStorage === 'known', formula: tex`\q{knownOwnPercent}`, because: 'your own figure' },
+        {
+          when: ({ ownStorage }) => ownStorage === 'rind',
+          formula: tex`100 (1 - (1 - \frac{2 \times \q{rindIn}}{12 \times \q{ownDiameterFt}})^2)`,
+          because: 'the spoiled rind, with bales end to end',
+        },
+        { formula: tex`100 (1 - \frac{1 - \q{ownLossAtFeedingPercent} / 100}{1 - \q{ownLossAtWeighingPercent} / 100})` },
+      ],
+    }),
+    byCase('ownStorageKeptRatio', { says: 'What storage leaves of it.', ways: keptWays('ownLossPercent') }),
+    formula('ownAtFeedingTon', tex`\q{ownTon} \times \q{ownStorageKeptRatio}`, { says: 'So much of it is left to feed.' }),
+    formula('ownEatenRatio', tex`(1 - \frac{\q{moisturePercent}}{100}) \times \q{ownStorageKeptRatio} \times \q{feedingKeptRatio}`, {
+      says: 'What the cow gets of a ton of it as weighed.',
+    }),
+    formula('ownUsedTon', tex`\min(\q{ownTon}, \frac{\q{hayEatenLb}}{2000 \times \q{ownEatenRatio}})`, {
+      says: 'It goes first, as far as it reaches or is needed.',
+    }),
+    formula('ownEatenLb', tex`2000 \times \q{ownUsedTon} \times \q{ownEatenRatio}`, { says: 'And gives so much to eat.' }),
+    formula('ownLeftTon', tex`\max(\q{ownTon} - \q{ownUsedTon}, 0)`, { says: 'Left over.' }),
+  ]),
 ];
 
-export const haySteps: readonly HayStep[] = [
+export const haySteps: HaySteps = [
   formula('buyTon', tex`\frac{\max(\q{hayEatenLb} - \q{ownEatenLb}, 0)}{2000 \times \q{eatenRatio}}`, {
     says: 'What is still to be eaten, over the share that the cow gets of a ton.',
     source: 'banta-hay-needs, example',
@@ -223,106 +190,73 @@ export const haySteps: readonly HayStep[] = [
   }),
 ];
 
-export const moneySteps: readonly HayStep[] = [
-  byCase('boughtBaleLb', {
-    onlyWhen: buys,
-    says: 'The bale that is bought.',
-    source: 'banta-2012, bale size and weight',
-    ways: [
-      { when: ({ baleFrom }) => baleFrom === 'weighed', formula: tex`\q{baleLb}`, because: 'as weighed' },
-      { when: ({ baleFrom }) => baleFrom === 'round', formula: tex`\frac{\pi}{4} \q{diameterFt}^2 \times \q{widthFt} \times \q{densityLbPerFt3}` },
-      { formula: tex`\q{lengthFt} \times \q{widthFt} \times \q{heightFt} \times \q{densityLbPerFt3}` },
-    ],
-  }),
-  lookup('balesCount', { onlyWhen: buys, says: '{buyTon} in bales of {boughtBaleLb}, rounded up to whole bales.', source: 'common practice' }),
-  lookup('loadsCount', { onlyWhen: buys, says: '{balesCount} bales at {loadCount} a load, rounded up to whole loads.', source: 'common practice' }),
-  byCase('perBaleUsd', {
-    onlyWhen: buys,
-    says: 'A bale costs.',
-    ways: [
-      { when: ({ pricedBy }) => pricedBy === 'bale', formula: tex`\q{balePriceUsd}` },
-      { formula: tex`\frac{\q{priceUsdPerTon} \times \q{boughtBaleLb}}{2000}` },
-    ],
-  }),
-  formula('costUsd', tex`\q{balesCount} \times \q{perBaleUsd} + \q{loadsCount} \times \q{freightUsdPerLoad}`, {
-    onlyWhen: buys,
-    says: 'Whole bales, and a trip for each load, full or not.',
-  }),
-  formula('fullLoadBalesCount', tex`\q{loadsCount} \times \q{loadCount}`, { onlyWhen: buys, says: 'Where only full loads are sold.' }),
-  formula('fullLoadsUsd', tex`\q{fullLoadBalesCount} \times \q{perBaleUsd} + \q{loadsCount} \times \q{freightUsdPerLoad}`, {
-    onlyWhen: buys,
-    says: 'And what those cost.',
-  }),
-  formula('deliveredUsdPerTon', tex`\frac{2000 (\q{perBaleUsd} + \q{freightUsdPerLoad} / \q{loadCount})}{\q{boughtBaleLb}}`, {
-    onlyWhen: buys,
-    says: 'A ton at your place, in full loads.',
-  }),
-  formula('eatenUsdPerTon', tex`\frac{\q{deliveredUsdPerTon}}{\q{eatenRatio}}`, {
-    onlyWhen: buys,
-    says: 'A ton inside the cow, water and losses out.',
-  }),
-  formula('herdUsdPerDay', tex`\frac{\q{costUsd}}{\q{periodDays}}`, { onlyWhen: buys, says: 'A day.' }),
-  {
-    kind: 'rows',
-    of: 'kindCosts',
-    onlyWhen: buys,
-    says: 'A head a day: the cost shared by what each one eats.',
-    formulas: { eachUsdPerDay: tex`\frac{\q{costUsd} \times \q{eachLbPerDay}}{\q{dryMatterLb}}` },
-  },
-  formula('headUsdPerDay', tex`\frac{\q{costUsd} \times \q{firstLbPerDay}}{\q{dryMatterLb}}`, {
-    onlyWhen: buys,
-    says: 'One of the first kind eats {firstLbPerDay}.',
-  }),
+export const moneySteps: HaySteps = [
+  when(buys, [
+    byCase('boughtBaleLb', {
+      says: 'The bale that is bought.',
+      source: 'banta-2012, bale size and weight',
+      ways: [
+        { when: ({ baleFrom }) => baleFrom === 'weighed', formula: tex`\q{baleLb}`, because: 'as weighed' },
+        { when: ({ baleFrom }) => baleFrom === 'round', formula: tex`\frac{\pi}{4} \q{diameterFt}^2 \times \q{widthFt} \times \q{densityLbPerFt3}` },
+        { formula: tex`\q{lengthFt} \times \q{widthFt} \times \q{heightFt} \times \q{densityLbPerFt3}` },
+      ],
+    }),
+    lookup('balesCount', { says: '{buyTon} in bales of {boughtBaleLb}, rounded up to whole bales.', source: 'common practice' }),
+    lookup('loadsCount', { says: '{balesCount} bales at {loadCount} a load, rounded up to whole loads.', source: 'common practice' }),
+    byCase('perBaleUsd', {
+      says: 'A bale costs.',
+      ways: [
+        { when: ({ pricedBy }) => pricedBy === 'bale', formula: tex`\q{balePriceUsd}` },
+        { formula: tex`\frac{\q{priceUsdPerTon} \times \q{boughtBaleLb}}{2000}` },
+      ],
+    }),
+    formula('costUsd', tex`\q{balesCount} \times \q{perBaleUsd} + \q{loadsCount} \times \q{freightUsdPerLoad}`, {
+      says: 'Whole bales, and a trip for each load, full or not.',
+    }),
+    formula('fullLoadBalesCount', tex`\q{loadsCount} \times \q{loadCount}`, { says: 'Where only full loads are sold.' }),
+    formula('fullLoadsUsd', tex`\q{fullLoadBalesCount} \times \q{perBaleUsd} + \q{loadsCount} \times \q{freightUsdPerLoad}`, {
+      says: 'And what those cost.',
+    }),
+    formula('deliveredUsdPerTon', tex`\frac{2000 (\q{perBaleUsd} + \q{freightUsdPerLoad} / \q{loadCount})}{\q{boughtBaleLb}}`, {
+      says: 'A ton at your place, in full loads.',
+    }),
+    formula('eatenUsdPerTon', tex`\frac{\q{deliveredUsdPerTon}}{\q{eatenRatio}}`, { says: 'A ton inside the cow, water and losses out.' }),
+    formula('herdUsdPerDay', tex`\frac{\q{costUsd}}{\q{periodDays}}`, { says: 'A day.' }),
+    tabulate('kindCosts', {
+      says: 'A head a day: the cost shared by what each one eats.',
+      formulas: { eachUsdPerDay: tex`\frac{\q{costUsd} \times \q{eachLbPerDay}}{\q{dryMatterLb}}` },
+    }),
+    formula('headUsdPerDay', tex`\frac{\q{costUsd} \times \q{firstLbPerDay}}{\q{dryMatterLb}}`, {
+      says: 'One of the first kind eats {firstLbPerDay}.',
+    }),
+  ]),
 ];
 
-export const savingsSteps: readonly HayStep[] = [
-  lookup('coneLossPercent', { onlyWhen: savesByFeeder, says: 'A cone feeder in the trials.', source: 'buskirk-2003, with lalman-feeders' }),
-  byCase('coneKeptRatio', {
-    onlyWhen: savesByFeeder,
-    says: 'What it leaves to eat.',
-    ways: [
-      { when: isDivided, formula: tex`1 - \frac{\q{coneLossPercent}}{100}` },
-      { formula: tex`\frac{1}{1 + \q{coneLossPercent} / 100}`, because: 'the loss put on top, as some sheets do' },
-    ],
-  }),
-  formula('coneTimesRatio', tex`\max(\frac{\q{coneKeptRatio}}{\q{feedingKeptRatio}}, 1)`, {
-    onlyWhen: savesByFeeder,
-    says: 'So each ton goes further by this much.',
-  }),
-  formula(
-    'coneBuyTon',
-    tex`\frac{\max(\q{hayEatenLb} - 2000 \times \min(\q{ownTon}, \frac{\q{hayEatenLb}}{2000 \q{ownEatenRatio} \q{coneTimesRatio}}) \q{ownEatenRatio} \q{coneTimesRatio}, 0)}{2000 \q{eatenRatio} \q{coneTimesRatio}}`,
-    { onlyWhen: savesByFeeder, says: 'And so much would be bought.' },
-  ),
-  formula('feederSavesTon', tex`\max(\q{buyTon} - \q{coneBuyTon}, 0)`, { onlyWhen: savesByFeeder, says: 'Saved.' }),
-  formula('feederSavesUsd', tex`\q{feederSavesTon} \times \q{deliveredUsdPerTon}`, {
-    onlyWhen: savesByFeeder,
-    says: 'In money, at the delivered price.',
-  }),
-  lookup('roofLossPercent', {
-    onlyWhen: savesByRoof,
-    says: 'The same months under a roof.',
-    source: 'huhnke-bae1716, straight line between its months',
-  }),
-  byCase('roofKeptRatio', {
-    onlyWhen: savesByRoof,
-    says: 'What that leaves.',
-    ways: [
-      { when: isDivided, formula: tex`1 - \frac{\q{roofLossPercent}}{100}` },
-      { formula: tex`\frac{1}{1 + \q{roofLossPercent} / 100}`, because: 'the loss put on top, as some sheets do' },
-    ],
-  }),
-  formula('roofSavesTon', tex`\max(\q{buyTon} (1 - \frac{\q{storageKeptRatio}}{\q{roofKeptRatio}}), 0)`, {
-    onlyWhen: savesByRoof,
-    says: 'Bought hay saved by it, this one time.',
-  }),
-  formula('roofSavesUsd', tex`\q{roofSavesTon} \times \q{deliveredUsdPerTon}`, { onlyWhen: savesByRoof, says: 'In money, at the delivered price.' }),
+export const savingsSteps: HaySteps = [
+  when(savesByFeeder, [
+    lookup('coneLossPercent', { says: 'A cone feeder in the trials.', source: 'buskirk-2003, with lalman-feeders' }),
+    byCase('coneKeptRatio', { says: 'What it leaves to eat.', ways: keptWays('coneLossPercent') }),
+    formula('coneTimesRatio', tex`\max(\frac{\q{coneKeptRatio}}{\q{feedingKeptRatio}}, 1)`, { says: 'So each ton goes further by this much.' }),
+    formula(
+      'coneBuyTon',
+      tex`\frac{\max(\q{hayEatenLb} - 2000 \times \min(\q{ownTon}, \frac{\q{hayEatenLb}}{2000 \q{ownEatenRatio} \q{coneTimesRatio}}) \q{ownEatenRatio} \q{coneTimesRatio}, 0)}{2000 \q{eatenRatio} \q{coneTimesRatio}}`,
+      { says: 'And so much would be bought.' },
+    ),
+    formula('feederSavesTon', tex`\max(\q{buyTon} - \q{coneBuyTon}, 0)`, { says: 'Saved.' }),
+    formula('feederSavesUsd', tex`\q{feederSavesTon} \times \q{deliveredUsdPerTon}`, { says: 'In money, at the delivered price.' }),
+  ]),
+  when(savesByRoof, [
+    lookup('roofLossPercent', { says: 'The same months under a roof.', source: 'huhnke-bae1716, straight line between its months' }),
+    byCase('roofKeptRatio', { says: 'What that leaves.', ways: keptWays('roofLossPercent') }),
+    formula('roofSavesTon', tex`\max(\q{buyTon} (1 - \frac{\q{storageKeptRatio}}{\q{roofKeptRatio}}), 0)`, {
+      says: 'Bought hay saved by it, this one time.',
+    }),
+    formula('roofSavesUsd', tex`\q{roofSavesTon} \times \q{deliveredUsdPerTon}`, { says: 'In money, at the delivered price.' }),
+  ]),
 ];
 
-export const rangeSteps: readonly HayStep[] = [
-  {
-    kind: 'rows',
-    of: 'edges',
+export const rangeSteps: HaySteps = [
+  tabulate('edges', {
     says: 'The same sums if they eat 15 % less or more than the guide says, at the low and the high price. Bales and loads are rounded up.',
     source: 'gross-intake, 13.9 and 16.6 % off',
     formulas: {
@@ -332,7 +266,7 @@ export const rangeSteps: readonly HayStep[] = [
       edgeHaveTon: tex`\q{edgeOwnTon} + \q{edgeBuyTon}`,
       edgeCostUsd: tex`\q{edgeBalesCount} \q{edgePerBaleUsd} + \q{edgeLoadsCount} \q{freightUsdPerLoad}`,
     },
-  },
+  }),
 ];
 
-export const steps: readonly HayStep[] = [...eatenSteps, ...lossesSteps, ...onHandSteps, ...haySteps, ...moneySteps, ...savingsSteps, ...rangeSteps];
+export const steps: HaySteps = [...eatenSteps, ...lossesSteps, ...onHandSteps, ...haySteps, ...moneySteps, ...savingsSteps, ...rangeSteps];

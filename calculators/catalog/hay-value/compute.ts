@@ -1,3 +1,4 @@
+import { rangeEnd } from '../../asks/hay.ts';
 import { onDryBasis } from '../../math/forage/onDryBasis.ts';
 import { costPerNutrientLb } from '../../math/hay/costPerNutrientLb.ts';
 import { costPerTonEaten } from '../../math/hay/costPerTonEaten.ts';
@@ -18,8 +19,6 @@ const offPoints = 5;
 const offMoisturePoints = 3;
 const offRindIn = 1;
 const guessedPercent = 90;
-
-const rangeEnd = { dry: 'low', middle: 'mid', wet: 'high' } as const;
 
 interface Ends {
   readonly low: number;

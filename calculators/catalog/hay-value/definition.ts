@@ -1,4 +1,5 @@
-import { defineCalculator } from '../../kit/define.ts';
+import { fedOnTheGround, highBelow, hotHay, lowAbove, moldyHay, wrappedHay } from '../../asks/hay.ts';
+import { defineCalculator, shown, shownWhen } from '../../kit/define.ts';
 import { compute, proteinOnDry, type Results, tdnOnDry } from './compute.ts';
 import { inputs, type Values } from './inputs.ts';
 import { quantities } from './quantities.ts';
@@ -6,8 +7,6 @@ import { type All, hasSlip, isByBale, isCompared, steps } from './steps.ts';
 
 /** Hay under this eats poorly: cows take less of it, and lose flesh. */
 const poorProteinPercent = 7;
-const hotPercent = 17;
-const wrappedPercent = 35;
 const orderOf = (low: number, likely: number, high: number): 'low' | 'high' | 'right' => (low > likely ? 'low' : high < likely ? 'high' : 'right');
 const tonOrder = ({ pricedBy, lowPriceUsdPerTon, priceUsdPerTon, highPriceUsdPerTon }: Values) =>
   pricedBy === 'ton' ? orderOf(lowPriceUsdPerTon, priceUsdPerTon, highPriceUsdPerTon) : 'right';
@@ -15,8 +14,6 @@ const baleOrder = ({ pricedBy, lowBalePriceUsd, balePriceUsd, highBalePriceUsd }
   pricedBy === 'bale' ? orderOf(lowBalePriceUsd, balePriceUsd, highBalePriceUsd) : 'right';
 /** Hay that is not worth its freight has no price worth telling. */
 const isWorthIt = (values: All): boolean => isCompared(values) && values.verdict !== 'not-its-freight';
-const lowAbove = 'The low price is above the likely one. Give low, likely and high in that order.';
-const highBelow = 'The high price is below the likely one. Give low, likely and high in that order.';
 const overDry =
   'With this much water there would be more of it than dry matter. Look at the slip again: the figure may be of the dry matter, or the water is wrong.';
 
@@ -53,18 +50,14 @@ export default defineCalculator({
     { of: 'worthUsdPerTon', when: isWorthIt },
     { of: 'worthBaleUsd', when: (values) => isWorthIt(values) && isByBale(values) },
     { of: 'verdict', when: isCompared },
-    { of: 'proteinUsdPerLb', when: hasSlip },
-    { of: 'tdnUsdPerLb', when: hasSlip },
+    ...shownWhen(hasSlip, 'proteinUsdPerLb', 'tdnUsdPerLb'),
     { of: 'otherUsdPerLb', when: isCompared },
     { of: 'gateUsdPerTon', when: isByBale },
-    { of: 'deliveredUsdPerTon' },
-    { of: 'wastedUsdPerTon' },
+    ...shown('deliveredUsdPerTon', 'wastedUsdPerTon'),
     { of: 'storageLossPercent', range: { low: 'lowStoragePercent', high: 'highStoragePercent', says: '{low} to {high}' } },
     { of: 'feedingLossPercent', range: { low: 'lowFeedingPercent', high: 'highFeedingPercent', says: '{low} to {high}' } },
     { of: 'hangsOn', when: hangs },
-    { of: 'otherUsdPerTon' },
-    { of: 'priceLines' },
-    { of: 'swings' },
+    ...shown('otherUsdPerTon', 'priceLines', 'swings'),
   ],
   steps,
   cautions: [
@@ -74,21 +67,9 @@ export default defineCalculator({
       say: 'Putting losses on top of the price charges too little: a fifth lost makes the rest cost a fourth more, not a fifth. Set it back to dividing before you decide.',
       source: 'wv-farm-bureau-2014',
     },
-    {
-      when: ({ moisturePercent }) => moisturePercent > hotPercent && moisturePercent <= wrappedPercent,
-      say: 'Hay heats and can set a barn on fire, weeks after baling too: large square bales above 17 % water, large round ones above 18, small ones above 20. Keep it outside and apart. Probe it daily and never alone, twice a day from 140 °F, and call the fire service before you pull hot bales.',
-      source: 'burbrink-hay-fire-2024',
-    },
-    {
-      when: ({ moisturePercent }) => moisturePercent > wrappedPercent,
-      say: 'This much water is for wrapped bales only. A torn wrap or a bale that did not sour can carry botulism, which kills horses first, and listeria, which is hardest on sheep and goats: throw such bales out, and ask your veterinarian before a horse gets any. The storage losses here are those of dry hay: give your own.',
-      source: 'common practice',
-    },
-    {
-      when: ({ storage, rindIn }) => storage === 'rind' && rindIn > 0,
-      say: 'Moldy or rotten hay can make stock abort or die, and its dust harms your lungs. Leave them room to refuse it, never grind it in, and keep it from horses and from cows in calf. Throw out any bale with a dead animal in it: one can poison the whole bale.',
-      source: 'common practice',
-    },
+    hotHay,
+    wrappedHay,
+    { when: ({ storage, rindIn }) => storage === 'rind' && rindIn > 0, ...moldyHay },
     {
       when: (values) => hasSlip(values) && values.proteinDryPercent < poorProteinPercent,
       say: 'Under 7 % protein cows eat less of it and lose flesh without a supplement, whatever it costs. Figure that in, and have the feed planned by a nutritionist.',
@@ -104,11 +85,7 @@ export default defineCalculator({
       say: 'This sets the two side by side by one thing only. Change feed over two to three weeks. Urea is poison to stock that is hungry or not used to it; cattle feed with monensin kills horses, and cattle mineral can hold enough copper to kill sheep.',
       source: 'common practice',
     },
-    {
-      when: ({ feeder }) => feeder === 'no-rack' || feeder === 'unrolled',
-      say: 'Fed this way hay is wasted by how much lies there at once. One day of hay at a time loses far less than three or seven; if that is how you feed, give your own figure.',
-      source: 'kallenbach-g4570',
-    },
+    fedOnTheGround,
     {
       when: () => true,
       say: 'Hay from a drought crop can hold nitrate that kills: have it tested. Bought hay can bring weeds, fire ants, ticks, blister beetles and weed killer. Ask what was sprayed, look for quarantines, and feed it in one place.',
@@ -163,5 +140,7 @@ export default defineCalculator({
     'wv-farm-bureau-2014',
     'south-dakota-alfalfa-protein',
   ],
+  topic: 'hay',
+  order: 20,
   guides: ['buying-and-storing-hay'],
 });

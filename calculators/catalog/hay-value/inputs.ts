@@ -1,6 +1,5 @@
+import { feedingInputs, hayMoisturePercent, spoiledRindIn, storageMethods, storedByTable, yearlyRain } from '../../asks/hay.ts';
 import { choice, number, type ValuesOf, yesNo } from '../../kit/inputs.ts';
-import type { feederWaste } from '../../tables/feederWaste.ts';
-import type { StorageMethod } from '../../tables/hayStorageLoss.ts';
 
 const byTon = { pricedBy: 'ton' } as const;
 const byBale = { pricedBy: 'bale' } as const;
@@ -47,12 +46,7 @@ export const offerInputs = {
     help: '0 if the price is delivered.',
     ask: 'What does the trucker want for a load, and how many tons are on it? Divide.',
   }),
-  moisturePercent: number('Water in the hay', 'm', 'pct', [0, 80], 15, {
-    belongsTo: 'management',
-    usual: 'hayMoisturePercent',
-    help: 'Cured hay holds about 15 %, wrapped bales 40 to 60 %.',
-    field: 'A hay probe in several bales, or the lab slip: 100 less the dry matter.',
-  }),
+  moisturePercent: hayMoisturePercent('management'),
   slip: choice('Is there a laboratory’s slip for this hay?', 'tested', {
     options: { tested: 'Yes', none: 'No' },
     belongsTo: 'management',
@@ -72,55 +66,22 @@ export const offerInputs = {
   }),
 };
 
-const methods = {
-  'ground-uncovered': { label: 'On the ground, no cover' },
-  'raised-uncovered': { label: 'Off the ground, no cover' },
-  'ground-covered': { label: 'On the ground, covered' },
-  'raised-covered': { label: 'Off the ground, covered' },
-  roof: { label: 'Under a roof, open sides' },
-  barn: { label: 'In a closed barn' },
-} as const satisfies Readonly<Record<StorageMethod, { readonly label: string }>>;
-/** The six that the table knows, for fields that show only with them. */
-const byTable: readonly StorageMethod[] = ['ground-uncovered', 'raised-uncovered', 'ground-covered', 'raised-covered', 'roof', 'barn'];
-
-const feeders = {
-  cone: { label: 'Cone feeder, bale hangs inside' },
-  'ring-sheeted': { label: 'Ring with a sheeted bottom' },
-  'ring-open': { label: 'Open ring' },
-  'ring-poly': { label: 'Poly ring' },
-  trailer: { label: 'Feeding trailer' },
-  cradle: { label: 'Cradle' },
-  'square-rack': { label: 'Square bales in a rack' },
-  'round-rack': { label: 'Round bales in a rack' },
-  'no-rack': { label: 'Bales set out, nothing around them' },
-  unrolled: { label: 'Unrolled, more than a day of hay at once' },
-} as const satisfies Readonly<Record<(typeof feederWaste)[number]['feeder'], { readonly label: string }>>;
-
 const rind = { storage: 'rind' } as const;
 const compared = { against: ['protein', 'tdn'] } as const;
 
 export const lossInputs = {
   storage: choice('How it is stored', 'ground-uncovered', {
-    options: { ...methods, rind: 'I cut one open and measured the rind', known: 'I know my own loss' },
+    options: { ...storageMethods, rind: 'I cut one open and measured the rind', known: 'I know my own loss' },
     belongsTo: 'management',
   }),
   storedMonths: number('Months in storage, on average', 'M', 'mo', [0, 18], 6, {
     belongsTo: 'management',
-    shownWhen: { storage: byTable },
+    shownWhen: { storage: storedByTable },
     help: 'Hay that is fed down evenly stands half of the feeding time on average.',
     ask: 'Which month was it stacked, and which is the middle of feeding?',
   }),
-  yearlyRain: choice('Rain in a usual year', 'middle', {
-    options: { dry: 'Under 25 in', middle: '25 to 40 in', wet: 'Over 40 in' },
-    shownWhen: { storage: byTable },
-    help: 'Hay left outside loses more where it rains more.',
-  }),
-  rindIn: number('Spoiled rind', 't', 'in', [0, 15], 4, {
-    belongsTo: 'management',
-    usual: 'rindIn',
-    shownWhen: rind,
-    field: 'Cut in from the side of a bale that is like the rest, to where the hay is bright.',
-  }),
+  yearlyRain: yearlyRain({ shownWhen: { storage: storedByTable } }),
+  rindIn: spoiledRindIn(rind),
   diameterFt: number('Bale, across', 'D', 'ft', [3, 7], 5, { belongsTo: 'management', shownWhen: rind }),
   ends: choice('Flat ends', 'sound', {
     options: { sound: 'Sound: bales stood end to end', spoiled: 'Spoiled as deep as the side' },
@@ -133,16 +94,7 @@ export const lossInputs = {
     shownWhen: { storage: 'known' },
     ask: 'Cut a bale open, measure the spoiled rind, and choose that above.',
   }),
-  feeder: choice('How it is fed', 'ring-open', {
-    options: { ...feeders, known: 'I know what is wasted' },
-    belongsTo: 'management',
-    help: 'From trials with good hay. Poor hay is wasted more.',
-  }),
-  knownFeedingPercent: number('Lost in feeding, of what is put out', 'f_k', 'pct', [0, 90], 20, {
-    belongsTo: 'management',
-    shownWhen: { feeder: 'known' },
-    ask: 'Rake up and weigh what lies around one bale when it is gone, against the weight of the bale.',
-  }),
+  ...feedingInputs,
   against: choice('Set it against another feed?', 'none', {
     options: { none: 'No', protein: 'Yes, by protein', tdn: 'Yes, by energy (TDN)' },
     help: 'By what your stock are short of. Then the answer says what this hay is worth beside that feed.',

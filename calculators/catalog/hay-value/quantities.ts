@@ -1,4 +1,4 @@
-import { amount, word } from '../../kit/quantities.ts';
+import { amount, table, word } from '../../kit/quantities.ts';
 
 const price = (label: string, symbol: string) => amount(label, symbol, 'usd/ton', 0);
 const percent = (label: string, symbol: string) => amount(label, symbol, 'pct', 1);
@@ -31,33 +31,24 @@ export const quantities = {
   eatenUsdPerTon: price('A ton eaten, with the water out, costs', 'C'),
   otherUsdPerTon: price('Losses put on the other way, it would say', 'C_o'),
   eatenRatio: amount('Share of a ton that is eaten, water out', 'k', 'ratio', 3),
-  priceLines: {
-    kind: 'rows',
-    label: 'At the low, likely and high price',
-    columns: {
-      end: word('Price', { low: 'low', likely: 'likely', high: 'high' }),
-      lineGateUsdPerTon: price('At the gate', 'p_i'),
-      lineDeliveredUsdPerTon: price('Delivered', 'p_{d,i}'),
-      lineEatenUsdPerTon: price('Eaten, water out', 'C_i'),
-    },
-  },
+  priceLines: table('At the low, likely and high price', {
+    end: word('Price', { low: 'low', likely: 'likely', high: 'high' }),
+    lineGateUsdPerTon: price('At the gate', 'p_i'),
+    lineDeliveredUsdPerTon: price('Delivered', 'p_{d,i}'),
+    lineEatenUsdPerTon: price('Eaten, water out', 'C_i'),
+  }),
   lowEatenUsdPerTon: price('The same at the low price', 'C_{low}'),
   highEatenUsdPerTon: price('The same at the high price', 'C_{high}'),
-  swings: {
-    kind: 'rows',
-    label: 'What it depends on, a ton eaten',
-    shown: ['input', 'atLowUsdPerTon', 'atHighUsdPerTon', 'swingUsdPerTon'],
-    columns: {
-      input: word('If only this is otherwise', swingers),
-      lowDeliveredUsdPerTon: price('Delivered, low end', 'p_1'),
-      lowRatio: amount('Share eaten, low end', 'k_1', 'ratio', 3),
-      atLowUsdPerTon: price('At its low end', 'C_1'),
-      highDeliveredUsdPerTon: price('Delivered, high end', 'p_2'),
-      highRatio: amount('Share eaten, high end', 'k_2', 'ratio', 3),
-      atHighUsdPerTon: price('At its high end', 'C_2'),
-      swingUsdPerTon: price('Between them', 'd'),
-    },
-  },
+  swings: table('What it depends on, a ton eaten', ['input', 'atLowUsdPerTon', 'atHighUsdPerTon', 'swingUsdPerTon'], {
+    input: word('If only this is otherwise', swingers),
+    lowDeliveredUsdPerTon: price('Delivered, low end', 'p_1'),
+    lowRatio: amount('Share eaten, low end', 'k_1', 'ratio', 3),
+    atLowUsdPerTon: price('At its low end', 'C_1'),
+    highDeliveredUsdPerTon: price('Delivered, high end', 'p_2'),
+    highRatio: amount('Share eaten, high end', 'k_2', 'ratio', 3),
+    atHighUsdPerTon: price('At its high end', 'C_2'),
+    swingUsdPerTon: price('Between them', 'd'),
+  }),
   hangsOn: word('What moves it most', swingers),
   boughtLb: pounds('A ton bought', 'T'),
   waterLb: pounds('Water', 'T_m'),

@@ -1,11 +1,11 @@
-import { byCase, formula, lookup, type Step, tex } from '../../kit/steps.ts';
+import { byCase, formula, lookup, tabulate, tex, type Working, when } from '../../kit/steps.ts';
 import type { Results } from './compute.ts';
 import type { Values } from './inputs.ts';
 
 // What the steps of the working have in common.
 
 export type All = Values & Results;
-export type HayStep = Step<All, Results>;
+export type HaySteps = Working<All, Results>;
 export const hasSlip = ({ slip }: Pick<Values, 'slip'>): boolean => slip === 'tested';
 export const isCompared = ({ against }: Pick<Values, 'against'>): boolean => against !== 'none';
 export const isByBale = ({ pricedBy }: Pick<Values, 'pricedBy'>): boolean => pricedBy === 'bale';
@@ -15,90 +15,83 @@ export const isDry = ({ slipBasis }: All): boolean => slipBasis === 'dry';
 export const isByProtein = ({ against }: All): boolean => against === 'protein';
 export const onTop = 'the loss put on top, as some sheets do';
 
-export const slipSteps: readonly HayStep[] = [
-  byCase('proteinDryPercent', {
-    onlyWhen: hasSlip,
-    says: 'Protein of the dry matter.',
-    source: 'common practice',
-    ways: [
-      { when: isDry, formula: tex`\q{proteinPercent}`, because: 'as the slip has it' },
-      { formula: tex`\frac{100 \times \q{proteinPercent}}{100 - \q{moisturePercent}}` },
-    ],
-  }),
-  byCase('tdnDryPercent', {
-    onlyWhen: hasSlip,
-    says: 'TDN of the dry matter.',
-    source: 'common practice',
-    ways: [
-      { when: isDry, formula: tex`\q{tdnPercent}`, because: 'as the slip has it' },
-      { formula: tex`\frac{100 \times \q{tdnPercent}}{100 - \q{moisturePercent}}` },
-    ],
-  }),
-  formula('eatenProteinLb', tex`\q{eatenLb} \times \frac{\q{proteinDryPercent}}{100}`, {
-    onlyWhen: hasSlip,
-    says: 'Protein eaten from a ton bought.',
-    source: 'montana-richland-2022, cost per pound of protein',
-  }),
-  formula('eatenTdnLb', tex`\q{eatenLb} \times \frac{\q{tdnDryPercent}}{100}`, {
-    onlyWhen: hasSlip,
-    says: 'TDN eaten from a ton bought.',
-    source: 'penn-state-feeds-1993, comparing the value of hays',
-  }),
-  formula('proteinUsdPerLb', tex`\frac{\q{eatenUsdPerTon}}{2000 \times \q{proteinDryPercent} / 100}`, {
-    onlyWhen: hasSlip,
-    says: 'What a pound of protein costs by the time it is eaten.',
-    source: 'montana-richland-2022, cost per pound of protein',
-  }),
-  formula('tdnUsdPerLb', tex`\frac{\q{eatenUsdPerTon}}{2000 \times \q{tdnDryPercent} / 100}`, {
-    onlyWhen: hasSlip,
-    says: 'And a pound of TDN.',
-    source: 'warner-feedstuff-costs, example',
-  }),
-  byCase('otherNutrientPercent', {
-    onlyWhen: isCompared,
-    says: 'The other feed holds, of its dry matter.',
-    ways: [{ when: isByProtein, formula: tex`\q{otherProteinPercent}` }, { formula: tex`\q{otherTdnPercent}` }],
-  }),
-  byCase('otherUsdPerLb', {
-    onlyWhen: isCompared,
-    says: 'A pound of it in the other feed, its own loss counted.',
-    source: 'montana-richland-2022, cost per pound of protein',
-    ways: [
-      {
-        when: isDivided,
-        formula: tex`\frac{\q{otherPriceUsdPerTon}}{2000 (1 - \q{otherLossPercent} / 100) (1 - \q{otherMoisturePercent} / 100) \times \q{otherNutrientPercent} / 100}`,
-      },
-      {
-        formula: tex`\frac{\q{otherPriceUsdPerTon} (1 + \q{otherLossPercent} / 100)}{2000 (1 - \q{otherMoisturePercent} / 100) \times \q{otherNutrientPercent} / 100}`,
-        because: onTop,
-      },
-    ],
-  }),
-  byCase('worthUsdPerTon', {
-    onlyWhen: isCompared,
-    says: 'So this hay is worth that, times what they get of it from a ton, less freight.',
-    source: 'our own, the same sum turned round',
-    ways: [
-      {
-        when: isByProtein,
-        formula: tex`\q{otherUsdPerLb} \times 2000 \times \q{eatenRatio} \times \frac{\q{proteinDryPercent}}{100} - \q{freightUsdPerTon}`,
-      },
-      { formula: tex`\q{otherUsdPerLb} \times 2000 \times \q{eatenRatio} \times \frac{\q{tdnDryPercent}}{100} - \q{freightUsdPerTon}` },
-    ],
-  }),
+export const slipSteps: HaySteps = [
+  when(hasSlip, [
+    byCase('proteinDryPercent', {
+      says: 'Protein of the dry matter.',
+      source: 'common practice',
+      ways: [
+        { when: isDry, formula: tex`\q{proteinPercent}`, because: 'as the slip has it' },
+        { formula: tex`\frac{100 \times \q{proteinPercent}}{100 - \q{moisturePercent}}` },
+      ],
+    }),
+    byCase('tdnDryPercent', {
+      says: 'TDN of the dry matter.',
+      source: 'common practice',
+      ways: [
+        { when: isDry, formula: tex`\q{tdnPercent}`, because: 'as the slip has it' },
+        { formula: tex`\frac{100 \times \q{tdnPercent}}{100 - \q{moisturePercent}}` },
+      ],
+    }),
+    formula('eatenProteinLb', tex`\q{eatenLb} \times \frac{\q{proteinDryPercent}}{100}`, {
+      says: 'Protein eaten from a ton bought.',
+      source: 'montana-richland-2022, cost per pound of protein',
+    }),
+    formula('eatenTdnLb', tex`\q{eatenLb} \times \frac{\q{tdnDryPercent}}{100}`, {
+      says: 'TDN eaten from a ton bought.',
+      source: 'penn-state-feeds-1993, comparing the value of hays',
+    }),
+    formula('proteinUsdPerLb', tex`\frac{\q{eatenUsdPerTon}}{2000 \times \q{proteinDryPercent} / 100}`, {
+      says: 'What a pound of protein costs by the time it is eaten.',
+      source: 'montana-richland-2022, cost per pound of protein',
+    }),
+    formula('tdnUsdPerLb', tex`\frac{\q{eatenUsdPerTon}}{2000 \times \q{tdnDryPercent} / 100}`, {
+      says: 'And a pound of TDN.',
+      source: 'warner-feedstuff-costs, example',
+    }),
+  ]),
+  when(isCompared, [
+    byCase('otherNutrientPercent', {
+      says: 'The other feed holds, of its dry matter.',
+      ways: [{ when: isByProtein, formula: tex`\q{otherProteinPercent}` }, { formula: tex`\q{otherTdnPercent}` }],
+    }),
+    byCase('otherUsdPerLb', {
+      says: 'A pound of it in the other feed, its own loss counted.',
+      source: 'montana-richland-2022, cost per pound of protein',
+      ways: [
+        {
+          when: isDivided,
+          formula: tex`\frac{\q{otherPriceUsdPerTon}}{2000 (1 - \q{otherLossPercent} / 100) (1 - \q{otherMoisturePercent} / 100) \times \q{otherNutrientPercent} / 100}`,
+        },
+        {
+          formula: tex`\frac{\q{otherPriceUsdPerTon} (1 + \q{otherLossPercent} / 100)}{2000 (1 - \q{otherMoisturePercent} / 100) \times \q{otherNutrientPercent} / 100}`,
+          because: onTop,
+        },
+      ],
+    }),
+    byCase('worthUsdPerTon', {
+      says: 'So this hay is worth that, times what they get of it from a ton, less freight.',
+      source: 'our own, the same sum turned round',
+      ways: [
+        {
+          when: isByProtein,
+          formula: tex`\q{otherUsdPerLb} \times 2000 \times \q{eatenRatio} \times \frac{\q{proteinDryPercent}}{100} - \q{freightUsdPerTon}`,
+        },
+        { formula: tex`\q{otherUsdPerLb} \times 2000 \times \q{eatenRatio} \times \frac{\q{tdnDryPercent}}{100} - \q{freightUsdPerTon}` },
+      ],
+    }),
+  ]),
   formula('worthBaleUsd', tex`\frac{\q{worthUsdPerTon} \times \q{baleLb}}{2000}`, {
     onlyWhen: (values) => isCompared(values) && isByBale(values),
     says: 'For a bale.',
   }),
 ];
 
-const lossSteps: readonly HayStep[] = [
-  lookup('lossAt9Percent', {
-    onlyWhen: isByTable,
-    says: 'From the table: lost by nine months ({storage}, {yearlyRain}).',
-    source: 'huhnke-bae1716, table 2',
-  }),
-  lookup('lossAt15Percent', { onlyWhen: isByTable, says: 'And by twelve to eighteen months, taken at fifteen.', source: 'huhnke-bae1716, table 2' }),
+const lossSteps: HaySteps = [
+  when(isByTable, [
+    lookup('lossAt9Percent', { says: 'From the table: lost by nine months ({storage}, {yearlyRain}).', source: 'huhnke-bae1716, table 2' }),
+    lookup('lossAt15Percent', { says: 'And by twelve to eighteen months, taken at fifteen.', source: 'huhnke-bae1716, table 2' }),
+  ]),
   byCase('storageLossPercent', {
     says: 'Lost in storage.',
     ways: [
@@ -132,7 +125,7 @@ const lossSteps: readonly HayStep[] = [
   }),
 ];
 
-const priceSteps: readonly HayStep[] = [
+const priceSteps: HaySteps = [
   byCase('gateUsdPerTon', {
     says: 'The price of a ton as it stands.',
     source: 'banta-2012, price per ton',
@@ -188,18 +181,16 @@ const priceSteps: readonly HayStep[] = [
       { formula: tex`\frac{1 - \q{moisturePercent} / 100}{(1 + \q{storageLossPercent} / 100) (1 + \q{feedingLossPercent} / 100)}`, because: onTop },
     ],
   }),
-  {
-    kind: 'rows',
-    of: 'priceLines',
+  tabulate('priceLines', {
     says: 'At each of the three prices.',
     formulas: {
       lineDeliveredUsdPerTon: tex`\q{lineGateUsdPerTon} + \q{freightUsdPerTon}`,
       lineEatenUsdPerTon: tex`\frac{\q{lineDeliveredUsdPerTon}}{\q{eatenRatio}}`,
     },
-  },
+  }),
 ];
 
-const poundSteps: readonly HayStep[] = [
+const poundSteps: HaySteps = [
   formula('waterLb', tex`\q{boughtLb} \times \frac{\q{moisturePercent}}{100}`, {
     says: 'Where a ton bought goes, whatever way the price is figured. First the water.',
   }),
@@ -217,10 +208,8 @@ const poundSteps: readonly HayStep[] = [
   ),
 ];
 
-const swingSteps: readonly HayStep[] = [
-  {
-    kind: 'rows',
-    of: 'swings',
+const swingSteps: HaySteps = [
+  tabulate('swings', {
     says: 'What the answer depends on: one thing at a time goes to its low and its high end while the rest stays. The price has your ends; storage runs from {lowStoragePercent} to {highStoragePercent}, feeding from {lowFeedingPercent} to {highFeedingPercent}, water from {lowMoisturePercent} to {highMoisturePercent}; a guessed bale may weigh a tenth less. Ends are the published ones, or five points either way for a loss, three for water and an inch of rind where that is more or nothing is published.',
     source: 'our own, with huhnke-bae1716 and lalman-feeders',
     formulas: {
@@ -228,7 +217,7 @@ const swingSteps: readonly HayStep[] = [
       atHighUsdPerTon: tex`\frac{\q{highDeliveredUsdPerTon}}{\q{highRatio}}`,
       swingUsdPerTon: tex`\max(\q{atLowUsdPerTon}, \q{atHighUsdPerTon}) - \min(\q{atLowUsdPerTon}, \q{atHighUsdPerTon})`,
     },
-  },
+  }),
 ];
 
-export const steps: readonly HayStep[] = [...priceSteps, ...poundSteps, ...slipSteps, ...swingSteps];
+export const steps: HaySteps = [...priceSteps, ...poundSteps, ...slipSteps, ...swingSteps];

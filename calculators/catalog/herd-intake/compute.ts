@@ -1,73 +1,15 @@
+import type { ValuesOf } from '../../kit/inputs.ts';
 import { animalUnitMonthLb } from '../../math/herd/animalUnitMonthLb.ts';
 import { animalUnits } from '../../math/herd/animalUnits.ts';
 import { dailyIntakeLb } from '../../math/herd/dailyIntakeLb.ts';
+import { guidePercents, type HerdStock } from '../../math/herd/guidePercents.ts';
 import { herdAnimalUnits } from '../../math/herd/herdAnimalUnits.ts';
 import { monthRule } from '../../math/herd/monthRule.ts';
+import { isBreeding, type Stage, stageFromBirth } from '../../math/herd/stageFromBirth.ts';
 import { needThere } from '../../math/need.ts';
-import { intake } from '../../tables/intake.ts';
+import { sumOf } from '../../math/special/sumOf.ts';
 import { type Month, months } from '../../tables/months.ts';
-
-export type Stock = 'cow' | 'heifer' | 'bull' | 'growing' | 'calf' | 'ewe' | 'lamb' | 'doe' | 'horse';
-export type Stage = 'dry' | 'late' | 'nursing';
-export type Quality = 'poor' | 'fair' | 'good';
-/** Kinds whose appetite hangs on whether they carry or nurse young. */
-export const breeding = ['cow', 'heifer', 'ewe', 'doe', 'horse'] as const;
-
-export interface Percents {
-  readonly lowPercent: number;
-  readonly likelyPercent: number;
-  readonly highPercent: number;
-}
-type IntakeLine = (typeof intake)[number];
-
-function printed(animal: IntakeLine['animal'], stage: IntakeLine['stage'], quality: IntakeLine['quality'] = 'any'): Percents {
-  const found = intake.find((each) => each.animal === animal && each.stage === stage && each.quality === quality);
-  if (!found) throw new RangeError(`printed needs a line of the table, got ${animal}, ${stage}, ${quality}`);
-  const { lowPercent, likelyPercent, highPercent } = found;
-  return { lowPercent, likelyPercent, highPercent };
-}
-const named = { poor: 'low', fair: 'average', good: 'high' } as const;
-const ewe: Readonly<Record<Stage, Percents>> = {
-  dry: printed('sheep', 'ewe, maintenance'),
-  late: printed('sheep', 'ewe, late gestation'),
-  nursing: printed('sheep', 'ewe, nursing twins'),
-};
-
-/** What the printed guides say of one kind. A bull eats as a dry cow of his weight; cows and mares near birth as dry ones. */
-export function guidePercents(stock: Stock, stage: Stage, quality: Quality): Percents {
-  switch (stock) {
-    case 'cow':
-    case 'heifer':
-      return printed('beef-cow', stage === 'nursing' ? 'lactating' : 'dry', named[quality]);
-    case 'bull':
-      return printed('beef-cow', 'dry', named[quality]);
-    case 'growing':
-      return printed('growing-cattle', 'stocker');
-    case 'calf':
-      return printed('nursing-calf', 'forage beside milk');
-    case 'ewe':
-      return ewe[stage];
-    case 'lamb':
-      return printed('sheep', 'lamb, growing');
-    case 'doe':
-      // The line for ewes at rest is printed for does too.
-      return stage === 'dry' ? ewe.dry : printed('goat', 'doe');
-    case 'horse':
-      return printed('horse', stage === 'nursing' ? 'nursing mare' : 'maintenance');
-  }
-}
-
-/** Months that the young suckle, and months before birth in which she eats for it, by kind. */
-const suckling = { cow: 7, heifer: 7, horse: 6, ewe: 3, doe: 3 } as const;
-const heavy = { cow: 3, heifer: 3, horse: 3, ewe: 2, doe: 2 } as const;
-
-/** Stage from the month in which most of them give birth, 1 to 12. */
-export function stageFromBirth(stock: keyof typeof suckling, birthMonth: number, nowMonth: number): Stage {
-  const since = (nowMonth - birthMonth + 12) % 12;
-  if (since < suckling[stock]) return 'nursing';
-  return 12 - since <= heavy[stock] ? 'late' : 'dry';
-}
-export const isBreeding = (stock: Stock): stock is keyof typeof suckling => breeding.some((each) => each === stock);
+import type { inputs } from './inputs.ts';
 
 /** Trials found the two usual guides 14 to 17 percent out, one low and one high. */
 export const guideErrorPercent = 17;
@@ -94,31 +36,15 @@ const monthNumber = (month: Month): number => Object.keys(months).indexOf(month)
 /** Days of each month; February of most years. */
 const monthLengths = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31] as const;
 
-interface Line {
-  readonly stock: Stock;
-  readonly stage: Stage;
-  readonly birthMonth: Month;
-  readonly countHead: number;
-  readonly weightLb: number;
-  readonly ownPercent: number;
-}
-interface Asked {
-  readonly stageFrom: 'known' | 'birth-month';
-  readonly month: Month;
-  readonly intakeFrom: 'guide' | 'own';
-  readonly quality: Quality;
-  readonly herd: readonly Line[];
-  readonly weightRule: 'linear' | 'metabolic';
-  readonly calfRule: CalfRule;
-  readonly monthRule: MonthRule;
-}
+type Asked = ValuesOf<typeof inputs>;
+type Line = Asked['herd'][number];
 
 function stageOf({ stageFrom, month }: Pick<Asked, 'stageFrom' | 'month'>, { stock, stage, birthMonth }: Line): Stage | 'none' {
   if (!isBreeding(stock)) return 'none';
   return stageFrom === 'known' ? stage : stageFromBirth(stock, monthNumber(birthMonth), monthNumber(month));
 }
-const isCow = (stock: Stock): boolean => stock !== 'ewe' && stock !== 'lamb' && stock !== 'doe' && stock !== 'horse';
-const isSmall = (stock: Stock): boolean => stock === 'ewe' || stock === 'lamb' || stock === 'doe';
+const isCow = (stock: HerdStock): boolean => stock !== 'ewe' && stock !== 'lamb' && stock !== 'doe' && stock !== 'horse';
+const isSmall = (stock: HerdStock): boolean => stock === 'ewe' || stock === 'lamb' || stock === 'doe';
 
 /** Share of its weight that one of a line eats in a month, by the guides or as given. */
 function percentsOf({ stageFrom, intakeFrom, quality }: Asked, line: Line, month: Month) {
@@ -131,15 +57,11 @@ function yearOf(asked: Asked) {
   if (asked.stageFrom !== 'birth-month') return [];
   return monthKeys.map((inMonth, index) => {
     const lengthDays = needThere('yearOf', `days of ${inMonth}`, monthLengths[index]);
-    const inMonthLbPerDay = asked.herd.reduce(
-      (total, line) =>
-        total + dailyIntakeLb({ head: line.countHead, weightLb: line.weightLb, intakePercent: percentsOf(asked, line, inMonth).likelyPercent }),
-      0,
+    const inMonthLbPerDay = sumOf(asked.herd, (line) =>
+      dailyIntakeLb({ head: line.countHead, weightLb: line.weightLb, intakePercent: percentsOf(asked, line, inMonth).likelyPercent }),
     );
-    const nursingHead = asked.herd.reduce(
-      (total, line) => total + (stageOf({ stageFrom: asked.stageFrom, month: inMonth }, line) === 'nursing' ? line.countHead : 0),
-      0,
-    );
+    const isNursing = (line: Line): boolean => stageOf({ stageFrom: asked.stageFrom, month: inMonth }, line) === 'nursing';
+    const nursingHead = sumOf(asked.herd, (line) => (isNursing(line) ? line.countHead : 0));
     return { inMonth, nursingHead, lengthDays, inMonthLbPerDay, inMonthTon: (inMonthLbPerDay * lengthDays) / 2000 };
   });
 }
@@ -169,7 +91,7 @@ export function compute(asked: Asked) {
       calfMetabolicAu: isCalf ? unitsOf('metabolic') : 0,
     };
   });
-  const sum = (of: (kind: (typeof kinds)[number]) => number): number => kinds.reduce((total, kind) => total + of(kind), 0);
+  const sum = (of: (kind: (typeof kinds)[number]) => number): number => sumOf(kinds, of);
   const herdLbPerDay = sum((kind) => kind.lineLbPerDay);
   const grownLinearAu = sum((kind) => kind.linearAu);
   const grownMetabolicAu = sum((kind) => kind.metabolicAu);
@@ -212,7 +134,7 @@ export function compute(asked: Asked) {
     eatenUnitsAu: herdLbPerDay / ruleLbPerDay,
     ruleMonthLb: animalUnitMonthLb({ animalUnits: unitsAu, lbPerDay: ruleLbPerDay, days: ruleDays }),
     yearMonths,
-    yearTon: yearMonths.reduce((total, each) => total + each.inMonthTon, 0),
+    yearTon: sumOf(yearMonths, (each) => each.inMonthTon),
     calfCounts,
     monthCounts: allMonthRules.map((rule) => {
       const { lbPerDay, days } = monthRules[rule];

@@ -1,5 +1,5 @@
-import { defineCalculator } from '../../kit/define.ts';
-import { byCase, formula, lookup, tex } from '../../kit/steps.ts';
+import { defineCalculator, shown } from '../../kit/define.ts';
+import { byCase, formula, lookup, tabulate, tex } from '../../kit/steps.ts';
 import { compute, guideErrorPercent } from './compute.ts';
 import { inputs } from './inputs.ts';
 import { quantities } from './quantities.ts';
@@ -38,17 +38,12 @@ export default defineCalculator({
     { of: 'kinds' },
     { of: 'yearMonths', when: ({ stageFrom }) => stageFrom === 'birth-month' },
     { of: 'yearTon', when: ({ stageFrom }) => stageFrom === 'birth-month' },
-    { of: 'allLinearAu' },
-    { of: 'allMetabolicAu' },
-    { of: 'eatenUnitsAu' },
-    { of: 'ruleMonthLb' },
+    ...shown('allLinearAu', 'allMetabolicAu', 'eatenUnitsAu', 'ruleMonthLb'),
     { of: 'calfCounts', when: ({ calvesHead }) => calvesHead > 0 },
     { of: 'monthCounts' },
   ],
   steps: [
-    {
-      kind: 'rows',
-      of: 'kinds',
+    tabulate('kinds', {
       says: 'Each kind: what one eats, what all of them eat, and their animal units by weight. Calves on their mothers are kept apart for now.',
       source: 'hibberd-thrift-1992, with the other guides below',
       formulas: {
@@ -79,7 +74,7 @@ export default defineCalculator({
         calvesLinearAu: 'calfLinearAu',
         calvesMetabolicAu: 'calfMetabolicAu',
       },
-    },
+    }),
     formula('lowLbPerDay', tex`\q{herdLbPerDay} \times (1 - \frac{${guideErrorPercent}}{100})`, {
       says: 'Trials found one usual guide 14 to 17 % low and another too high by about as much. So the herd may eat less',
       source: 'gross-intake',
@@ -89,15 +84,13 @@ export default defineCalculator({
     lookup('ruleDays', { says: 'Days that the same convention calls a month.', source: 'nrph-2003, chapter 6, and the pages below' }),
     formula('monthLb', tex`\q{herdLbPerDay} \times \q{ruleDays}`, { says: 'Eaten in those days.' }),
     formula('monthTon', tex`\frac{\q{monthLb}}{2000}`, { says: 'In tons.' }),
-    {
-      kind: 'rows',
-      of: 'yearMonths',
+    tabulate('yearMonths', {
       onlyWhen: ({ stageFrom }) => stageFrom === 'birth-month',
       says: 'The first table again for every month, with the stage that each kind is in by then. Head and weights are taken to stay as they are.',
       source: 'hibberd-thrift-1992, with the other guides below',
       formulas: { inMonthTon: tex`\frac{\q{inMonthLbPerDay} \times \q{lengthDays}}{2000}` },
       sums: { yearTon: 'inMonthTon' },
-    },
+    }),
     byCase('allLinearAu', {
       says: 'Animal units straight by weight, with the calves by your rule.',
       source: 'unl-stocking-creep, with extension-pasture-rent and srm-1998',
@@ -124,9 +117,7 @@ export default defineCalculator({
       says: 'And the other one.',
       ways: [{ when: ({ weightRule }) => weightRule === 'linear', formula: tex`\q{allMetabolicAu}` }, { formula: tex`\q{allLinearAu}` }],
     }),
-    {
-      kind: 'rows',
-      of: 'calfCounts',
+    tabulate('calfCounts', {
       onlyWhen: ({ calvesHead }) => calvesHead > 0,
       says: 'What each rule for calves would give, by your weight rule.',
       source: 'unl-stocking-creep, with extension-pasture-rent and srm-1998',
@@ -143,7 +134,7 @@ export default defineCalculator({
           { formula: tex`\q{grownMetabolicAu} + \q{calvesMetabolicAu}` },
         ],
       },
-    },
+    }),
     formula('eatenUnitsAu', tex`\frac{\q{herdLbPerDay}}{\q{ruleLbPerDay}}`, {
       says: 'The units that would eat as much as your herd does. Where this is far from your rule, plan in pounds.',
       source: 'texas-animal-units',
@@ -151,9 +142,7 @@ export default defineCalculator({
     formula('ruleMonthLb', tex`\q{unitsAu} \times \q{ruleLbPerDay} \times \q{ruleDays}`, {
       says: 'What a lease or a range plan with your conventions would set aside for the herd in a month.',
     }),
-    {
-      kind: 'rows',
-      of: 'monthCounts',
+    tabulate('monthCounts', {
       says: 'The same under every month that people print.',
       source:
         'nrph-2003, with launchbaugh-carrying-capacity, oregon-state-pasture-capacity, unl-beefwatch-2023, kansas-wildlife-grazing, drovers-grazing-plan-2012 and nrcs-range-guides (915 lb from memory)',
@@ -162,7 +151,7 @@ export default defineCalculator({
         byUnitsLb: tex`\q{unitsAu} \times \q{unitLb}`,
         eatenMonthLb: tex`\q{herdLbPerDay} \times \q{countDays}`,
       },
-    },
+    }),
   ],
   cautions: [
     {
@@ -246,5 +235,7 @@ export default defineCalculator({
       say: 'A stocker or growing heifer is taken to eat 2.5 % of its weight, from 2 to 3, no longer 3: that is the top of what the equation for growing cattle gives.',
     },
   ],
+  topic: 'grass',
+  order: 40,
   guides: ['feeding-the-herd', 'sheep-goats-and-horses'],
 });

@@ -1,4 +1,4 @@
-import { amount, word } from '../../kit/quantities.ts';
+import { amount, table, word } from '../../kit/quantities.ts';
 import { months } from '../../tables/months.ts';
 
 export const stockWords = {
@@ -49,27 +49,22 @@ export const monthWords = {
 } as const;
 
 export const quantities = {
-  kinds: {
-    kind: 'rows',
-    label: 'Each kind of stock',
-    columns: {
-      stock: word('Kind', stockWords),
-      stage: word('Stage', stageWords),
-      countHead: amount('Head', 'n', 'head'),
-      weightLb: amount('Weight of one', 'W', 'lb'),
-      lowPercent: amount('Guides, least', 'p_l', 'pct', 1),
-      likelyPercent: amount('Share of weight eaten', 'p', 'pct', 1),
-      highPercent: amount('Guides, most', 'p_h', 'pct', 1),
-      eachLbPerDay: amount('One eats', 'e', 'lb/d'),
-      lineLbPerDay: amount('All eat', 'E', 'lb/d'),
-      linearAu: amount('Units, straight', 'u_L', 'au', 1),
-      metabolicAu: amount('Units, metabolic', 'u_M', 'au', 1),
-      calfHead: amount('Calves', 'n_c', 'head'),
-      calfLinearAu: amount('Calf units, straight', 'c_L', 'au', 1),
-      calfMetabolicAu: amount('Calf units, metabolic', 'c_M', 'au', 1),
-    },
-    shown: ['stock', 'stage', 'countHead', 'lowPercent', 'likelyPercent', 'highPercent', 'eachLbPerDay', 'lineLbPerDay'],
-  },
+  kinds: table('Each kind of stock', ['stock', 'stage', 'countHead', 'lowPercent', 'likelyPercent', 'highPercent', 'eachLbPerDay', 'lineLbPerDay'], {
+    stock: word('Kind', stockWords),
+    stage: word('Stage', stageWords),
+    countHead: amount('Head', 'n', 'head'),
+    weightLb: amount('Weight of one', 'W', 'lb'),
+    lowPercent: amount('Guides, least', 'p_l', 'pct', 1),
+    likelyPercent: amount('Share of weight eaten', 'p', 'pct', 1),
+    highPercent: amount('Guides, most', 'p_h', 'pct', 1),
+    eachLbPerDay: amount('One eats', 'e', 'lb/d'),
+    lineLbPerDay: amount('All eat', 'E', 'lb/d'),
+    linearAu: amount('Units, straight', 'u_L', 'au', 1),
+    metabolicAu: amount('Units, metabolic', 'u_M', 'au', 1),
+    calfHead: amount('Calves', 'n_c', 'head'),
+    calfLinearAu: amount('Calf units, straight', 'c_L', 'au', 1),
+    calfMetabolicAu: amount('Calf units, metabolic', 'c_M', 'au', 1),
+  }),
   herdLbPerDay: amount('The herd eats, with the water out', 'D', 'lb/d', -1),
   lowLbPerDay: amount('The herd eats, if the guides read high', 'D_l', 'lb/d', -1),
   highLbPerDay: amount('The herd eats, if the guides read low', 'D_h', 'lb/d', -1),
@@ -93,35 +88,21 @@ export const quantities = {
   otherRuleAu: amount('The other weight rule would give', 'U_o', 'au', 1),
   eatenUnitsAu: amount('Animal units by what they eat', 'U_e', 'au', 1),
   ruleMonthLb: amount('A month by your animal units and pounds', 'M_U', 'lb', -2),
-  yearMonths: {
-    kind: 'rows',
-    label: 'The same head, month by month',
-    columns: {
-      inMonth: word('Month', monthWords),
-      nursingHead: amount('Nursing', 'n_n', 'head'),
-      lengthDays: amount('Days', 't_m', 'd'),
-      inMonthLbPerDay: amount('Eat a day', 'D_m', 'lb/d', -1),
-      inMonthTon: amount('In the month', 'M_m', 'ton', 1),
-    },
-    shown: ['inMonth', 'nursingHead', 'inMonthLbPerDay', 'inMonthTon'],
-  },
+  yearMonths: table('The same head, month by month', ['inMonth', 'nursingHead', 'inMonthLbPerDay', 'inMonthTon'], {
+    inMonth: word('Month', monthWords),
+    nursingHead: amount('Nursing', 'n_n', 'head'),
+    lengthDays: amount('Days', 't_m', 'd'),
+    inMonthLbPerDay: amount('Eat a day', 'D_m', 'lb/d', -1),
+    inMonthTon: amount('In the month', 'M_m', 'ton', 1),
+  }),
   yearTon: amount('In a year', 'M_y', 'ton'),
-  calfCounts: {
-    kind: 'rows',
-    label: 'The calves under each rule',
-    columns: { rule: word('Calves', calfLabels), countedAu: amount('Animal units', 'U_r', 'au', 1) },
-  },
-  monthCounts: {
-    kind: 'rows',
-    label: 'The same herd under each month',
-    columns: {
-      rule: word('Animal-unit month', monthRuleLabels),
-      countLbPerDay: amount('Pounds a day', 'd_r', 'lb/d'),
-      countDays: amount('Days', 't_r', 'd', 1),
-      unitLb: amount('One unit, one month', 'm_r', 'lb'),
-      byUnitsLb: amount('Your units for that month', 'M_r', 'lb', -2),
-      eatenMonthLb: amount('Eaten in those days, by the guides', 'E_r', 'lb', -2),
-    },
-    shown: ['rule', 'byUnitsLb', 'eatenMonthLb'],
-  },
+  calfCounts: table('The calves under each rule', { rule: word('Calves', calfLabels), countedAu: amount('Animal units', 'U_r', 'au', 1) }),
+  monthCounts: table('The same herd under each month', ['rule', 'byUnitsLb', 'eatenMonthLb'], {
+    rule: word('Animal-unit month', monthRuleLabels),
+    countLbPerDay: amount('Pounds a day', 'd_r', 'lb/d'),
+    countDays: amount('Days', 't_r', 'd', 1),
+    unitLb: amount('One unit, one month', 'm_r', 'lb'),
+    byUnitsLb: amount('Your units for that month', 'M_r', 'lb', -2),
+    eatenMonthLb: amount('Eaten in those days, by the guides', 'E_r', 'lb', -2),
+  }),
 } as const;

@@ -218,5 +218,7 @@ export default defineCalculator({
     'oklahoma-one-call',
     'astm-d4643',
   ],
+  topic: 'tailgate',
+  order: 30,
   guides: ['loosening-packed-ground'],
 });

@@ -123,5 +123,7 @@ export default defineCalculator({
   wholes: [{ whole: 'fellIn', parts: ['runoffIn', 'soakedIn'] }],
   picture: { kind: 'lines', rows: 'curve', x: 'atHr', ys: ['rainInPerHr', 'intakeInPerHr'], mark: { at: 'pondsAfterHr', says: 'water stands' } },
   sources: ['rawls-1983', 'rawls-1982', 'mein-larson-1971', 'chow-1988', 'scs-1986-distributions'],
+  topic: 'rain',
+  order: 30,
   guides: ['letting-water-in', 'where-rain-goes'],
 });

@@ -33,6 +33,12 @@ export default defineEdges(definition, {
     edge('So much rain in so', { on: 'hard=3min', raised: 'rain=5.01in', silent: 'rain=5in' }),
     turns('ponds', { never: 'hard=240min', stands: 'hard=239min' }),
     shows('evenRunoffIn', { on: 'storm=spells', shown: 'spells.lasts=648min,20min,772min', hidden: 'spells.lasts=649min,20min,772min' }),
+    tells('almost at once', { told: 'rain=5.56in', untold: 'rain=5.55in' }),
+    // The table's own figures, in the order in which it stands.
+    tells('the table has 0.340 cm an hour for this soil when soaked; the other of the two has 0.650', {
+      told: 'texture=loam',
+      untold: 'texture=silt-loam',
+    }),
     tells('even if it takes water half', { told: 'rain=0.707in', untold: 'rain=0.708in' }),
   ],
 });

@@ -204,5 +204,7 @@ export default defineCalculator({
     ],
   },
   sources: ['irrigation-repair-rate', 'mccalla-1984', 'thurow-1988'],
+  topic: 'tailgate',
+  order: 50,
   guides: ['showing-soil-to-a-crowd', 'where-rain-goes'],
 });

@@ -178,5 +178,7 @@ export default defineCalculator({ slug: 'rain-on-ground', version: 1, title: 'Ga
     'klausmeyer-watering',
     'niosh-86-110',
   ],
-  guides: ['keeping-a-rain-record', 'where-rain-goes'],
+  topic: 'rain',
+  order: 10,
+  guides: ['where-rain-goes', 'keeping-a-rain-record'],
 });

@@ -1,4 +1,4 @@
-import { defineEdges, edge } from '../../kit/edges.ts';
+import { defineEdges, edge, tells } from '../../kit/edges.ts';
 import definition from './definition.ts';
 
 export default defineEdges(definition, {
@@ -33,5 +33,13 @@ export default defineEdges(definition, {
     // A tenth of the larger one, whichever it is.
     edge('The two cans differ by', { on: 'rain-from=two-cans&second-can=1in', raised: 'first-can=0.89in', silent: 'first-can=0.9in' }),
     edge('The two cans differ by', { on: 'rain-from=two-cans&first-can=1in', raised: 'second-can=1.12in', silent: 'second-can=1.11in' }),
+    // A cow drinks 22 or 17.4 gallons by the lists, ten others 74.6: 96.6 to 92.0 is 1.05.
+    tells('differ by less than 5 percent', {
+      on: 'stock.kind=cow-nursing,other&stock.count=1,10',
+      told: 'stock.own=15gal/d,7.47gal/d',
+      untold: 'stock.own=15gal/d,7.45gal/d',
+    }),
+    // 16 square feet hold 9.97 gallons of an inch; a tenth of that reaches the tank.
+    tells('less than a gallon', { on: 'surface=roof&roof-length=4ft&roof-width=4ft&caught=10pct', told: 'rain=1in', untold: 'rain=1.01in' }),
   ],
 });

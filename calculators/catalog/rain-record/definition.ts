@@ -132,6 +132,8 @@ export default defineCalculator({
     'fair-geyer-okun',
     'vega-datasets',
   ],
+  topic: 'rain',
+  order: 60,
   guides: ['keeping-a-rain-record', 'telling-drought'],
   changes: [
     {

@@ -1,6 +1,8 @@
+import { stockLinesOf } from '../../asks/stock.ts';
+import type { ValuesOf } from '../../kit/inputs.ts';
 import { availableFromHeight } from '../../math/forage/availableFromHeight.ts';
 import { grazingDays } from '../../math/forage/grazingDays.ts';
-import { dailyIntakeLb } from '../../math/herd/dailyIntakeLb.ts';
+import { tabledEatenPercent } from '../../math/forage/tabledEatenPercent.ts';
 import { growthFromHeights } from '../../math/rotation/growthFromHeights.ts';
 import { moveDays } from '../../math/rotation/moveDays.ts';
 import { paddockAcres } from '../../math/rotation/paddockAcres.ts';
@@ -10,8 +12,8 @@ import { restDaysFromGrowth } from '../../math/rotation/restDaysFromGrowth.ts';
 import { restDaysGiven } from '../../math/rotation/restDaysGiven.ts';
 import { restingShare } from '../../math/rotation/restingShare.ts';
 import { stockDensityLbPerAc } from '../../math/rotation/stockDensityLbPerAc.ts';
-import { grazedShareByDays } from '../../tables/harvestShare.ts';
-import { type Forage, publishedRest } from './inputs.ts';
+import { sumOf } from '../../math/special/sumOf.ts';
+import { type inputs, publishedRest } from './inputs.ts';
 
 /** Growth that takes a year or more to bring the grass back is no growth: nobody plans a rest on it. */
 export const longestRestDays = 365;
@@ -20,34 +22,7 @@ export const secondBiteDays = 7;
 export const lookAheadDays = 3;
 const mostMoves = 40;
 
-interface Stock {
-  readonly countHead: number;
-  readonly weightLb: number;
-  readonly intakePercent: number;
-}
-interface Asked {
-  readonly forage: Forage;
-  readonly startHeightIn: number;
-  readonly stopHeightIn: number;
-  readonly densityLbPerAcIn: number;
-  readonly growthFrom: 'known' | 'heights';
-  readonly growthLbPerAcDay: number;
-  readonly firstHeightIn: number;
-  readonly secondHeightIn: number;
-  readonly betweenDays: number;
-  readonly stock: readonly Stock[];
-  readonly startDay: number;
-  readonly paddockCount: number;
-  readonly acresFrom: 'known' | 'needed';
-  readonly ownPaddockAc: number;
-  readonly stayDays: number;
-  readonly herdCount: number;
-  readonly eatenFrom: 'by-stay' | 'own';
-  readonly ownEatenPercent: number;
-}
-
-/** Share eaten of what stands above the stubble; the table ends at a week, and a longer stay is read there. */
-const tabledEatenPercent = (days: number): number => grazedShareByDays.findLast((row) => row.days <= days)?.percent ?? grazedShareByDays[0].percent;
+type Asked = ValuesOf<typeof inputs>;
 
 /** A day begun is a day of rest. */
 const wholeDays = (days: number): number => Math.ceil(days - 1e-9);
@@ -81,15 +56,9 @@ export function compute(asked: Asked) {
   const occupiedDays = stayDays * herdCount;
   const slowerStayDays = paddockCount > herdCount ? restDays / (paddockCount - herdCount) : 0;
 
-  const stockLines = asked.stock.map(({ countHead, weightLb, intakePercent }) => ({
-    countHead,
-    weightLb,
-    intakePercent,
-    lineWeightLb: countHead * weightLb,
-    lineLbPerDay: dailyIntakeLb({ head: countHead, weightLb, intakePercent }),
-  }));
-  const stockWeightLb = stockLines.reduce((sum, line) => sum + line.lineWeightLb, 0);
-  const demandLbPerDay = stockLines.reduce((sum, line) => sum + line.lineLbPerDay, 0);
+  const stockLines = stockLinesOf(asked.stock).map((line) => ({ ...line, lineWeightLb: line.countHead * line.weightLb }));
+  const stockWeightLb = sumOf(stockLines, (line) => line.lineWeightLb);
+  const demandLbPerDay = sumOf(stockLines, (line) => line.lineLbPerDay);
   const eatenPercent = asked.eatenFrom === 'own' ? asked.ownEatenPercent : tabledEatenPercent(occupiedDays);
   // Every herd passes through every paddock, so all the stock together eat there for one stay.
   const paddockAc = paddockAcres({ dailyDemandLb: demandLbPerDay, stayDays, availableLbPerAc: regrowLbPerAc, grazedShare: eatenPercent / 100 });

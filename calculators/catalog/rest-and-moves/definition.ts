@@ -1,5 +1,5 @@
-import { defineCalculator } from '../../kit/define.ts';
-import { byCase, formula, lookup, tex } from '../../kit/steps.ts';
+import { defineCalculator, shown, shownWhen } from '../../kit/define.ts';
+import { byCase, formula, lookup, tabulate, tex, when } from '../../kit/steps.ts';
 import { printDay } from '../../units/printQuantity.ts';
 import { compute, secondBiteDays } from './compute.ts';
 import { hasDensity, inputs, isBelowTable } from './inputs.ts';
@@ -54,17 +54,11 @@ export default defineCalculator({
     { of: 'todayVerdict', when: ({ verdict }) => verdict === 'grows-back' },
     { of: 'wholeShortDays', when: isBackTooSoon },
     { of: 'backLbPerAc' },
-    { of: 'backVerdict', when: isMeasured },
-    { of: 'backDays', when: isMeasured },
+    ...shownWhen(isMeasured, 'backVerdict', 'backDays'),
     { of: 'shortFeedLb', when: (values) => isMeasured(values) && values.backVerdict === 'short' },
     { of: 'fullDays', when: isMeasured },
     { of: 'wholeSlowerStayDays', when: canGoSlower },
-    { of: 'paddockAc' },
-    { of: 'todayAc' },
-    { of: 'demandLbPerDay' },
-    { of: 'densityLbPerAc' },
-    { of: 'restingPercent' },
-    { of: 'moves' },
+    ...shown('paddockAc', 'todayAc', 'demandLbPerDay', 'densityLbPerAc', 'restingPercent', 'moves'),
   ],
   steps: [
     byCase('growthNowLbPerAcDay', {
@@ -95,16 +89,16 @@ export default defineCalculator({
       source: 'common practice',
     }),
     ...publishedSteps,
-    formula('exactPaddocks', tex`\frac{\q{restDays}}{\q{stayDays}} + \q{herdCount}`, {
-      says: 'Paddocks for that rest: enough to rest in turn, and one for each herd to stand in.',
-      onlyWhen: ({ verdict }) => verdict === 'grows-back',
-      source: 'penn-state-four-steps, step 3',
-    }),
-    lookup('neededPaddocks', {
-      says: 'Rounded up to whole paddocks.',
-      onlyWhen: ({ verdict }) => verdict === 'grows-back',
-      source: 'penn-state-four-steps, step 3',
-    }),
+    when(
+      ({ verdict }) => verdict === 'grows-back',
+      [
+        formula('exactPaddocks', tex`\frac{\q{restDays}}{\q{stayDays}} + \q{herdCount}`, {
+          says: 'Paddocks for that rest: enough to rest in turn, and one for each herd to stand in.',
+          source: 'penn-state-four-steps, step 3',
+        }),
+        lookup('neededPaddocks', { says: 'Rounded up to whole paddocks.', source: 'penn-state-four-steps, step 3' }),
+      ],
+    ),
     formula('givenRestDays', tex`(\q{paddockCount} - \q{herdCount}) \times \q{stayDays}`, {
       says: 'The same rule turned round: the rest that today’s paddocks give.',
       source: 'penn-state-four-steps, step 3',
@@ -134,16 +128,14 @@ export default defineCalculator({
       source: 'shelton-rest',
     }),
     formula('occupiedDays', tex`\q{stayDays} \times \q{herdCount}`, { says: 'Days in a row that a paddock has stock in it.' }),
-    {
-      kind: 'rows',
-      of: 'stockLines',
+    tabulate('stockLines', {
       says: 'What the stock weigh and what they eat in a day.',
       formulas: {
         lineWeightLb: tex`\q{countHead} \times \q{weightLb}`,
         lineLbPerDay: tex`\frac{\q{countHead} \times \q{weightLb} \times \q{intakePercent}}{100}`,
       },
       sums: { stockWeightLb: 'lineWeightLb', demandLbPerDay: 'lineLbPerDay' },
-    },
+    }),
     lookup('eatenPercent', {
       says: 'Share eaten of what stands above the stubble, for {occupiedDays} in a paddock. The table ends at seven days.',
       onlyWhen: ({ eatenFrom }) => eatenFrom === 'by-stay',
@@ -296,5 +288,7 @@ export default defineCalculator({
       say: 'it asks the acres in a paddock, and says what has grown back when the plan returns and what feed is short; days of rest, and of the stay that would give it, are told in whole days, rounded up.',
     },
   ],
+  topic: 'grass',
+  order: 30,
   guides: ['resting-grass', 'leaving-stubble', 'laying-out-paddocks', 'turning-out-again'],
 });

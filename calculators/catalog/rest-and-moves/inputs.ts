@@ -1,7 +1,6 @@
-import { choice, date, number, rows } from '../../kit/inputs.ts';
-import { commonGrazer } from '../../math/herd/likelyIntakePercent.ts';
+import { grazingStock, stockKind } from '../../asks/stock.ts';
+import { choice, date, number } from '../../kit/inputs.ts';
 import { type ForageHeight, forageHeights } from '../../tables/forageHeights.ts';
-import { type GrazerKind, grazers } from '../../tables/grazers.ts';
 import { type HeightDensity, heightDensity } from '../../tables/heightDensity.ts';
 import { restByGrowth } from '../../tables/restByGrowth.ts';
 
@@ -83,23 +82,6 @@ export function publishedRest(forage: Forage): { readonly low: number; readonly 
   return { low: Math.min(...all), high: Math.max(...all), from: 'guides' };
 }
 
-/** A kind of stock for the list; choosing it starts weight and appetite. */
-const option = (kind: GrazerKind) => ({ label: grazers[kind].label, fills: commonGrazer(kind) });
-const kind = choice('Kind of stock', 'cow-nursing', {
-  options: {
-    'cow-nursing': option('cow-nursing'),
-    'cow-dry': option('cow-dry'),
-    bull: option('bull'),
-    stocker: option('stocker'),
-    'ewe-nursing': option('ewe-nursing'),
-    'ewe-dry': option('ewe-dry'),
-    doe: option('doe'),
-    horse: option('horse'),
-    other: 'Other',
-  },
-  help: 'Choosing one fills in weight and appetite; mend them to fit yours.',
-});
-
 const measured = { growthFrom: 'heights' };
 export const inputs = {
   forage: choice('What grows there', 'cool-season-mix', {
@@ -140,26 +122,16 @@ export const inputs = {
     shownWhen: measured,
     help: 'Seven to ten days do well. In fewer, the growth drowns in the error of the ruler.',
   }),
-  stock: rows({
+  stock: grazingStock({
     label: 'All stock that graze these paddocks',
-    rowName: 'kind of stock',
     help: 'Several herds are counted together: each passes through every paddock.',
-    maxRows: 8,
-    columns: {
-      kind,
-      countHead: number('Head', 'N', 'head', [1, 20_000], 45, { whole: true }),
-      weightLb: number('Weight of one', 'W', 'lb', [20, 3000], 1250, {
-        usual: 'animalLb',
-        ask: 'Take the mean of your cull tickets. Guesses by eye run light.',
-      }),
-      intakePercent: number('Eats a day, share of its weight', 'p', 'pct', [0.5, 8], commonGrazer('cow-nursing').intakePercent, {
-        help: 'Counted with the water out.',
-      }),
-    },
-    default: [
-      { kind: 'cow-nursing', countHead: 45, ...commonGrazer('cow-nursing') },
-      { kind: 'bull', countHead: 2, ...commonGrazer('bull') },
-      { kind: 'ewe-nursing', countHead: 60, ...commonGrazer('ewe-nursing') },
+    kind: stockKind('cow-nursing', ['cow-nursing', 'cow-dry', 'bull', 'stocker', 'ewe-nursing', 'ewe-dry', 'doe', 'horse'], { verb: 'mend' }),
+    ask: 'Take the mean of your cull tickets. Guesses by eye run light.',
+    start: 'cow-nursing',
+    herd: [
+      ['cow-nursing', 45],
+      ['bull', 2],
+      ['ewe-nursing', 60],
     ],
   }),
   startDay: date('Day of the first move', '2026-05-01'),

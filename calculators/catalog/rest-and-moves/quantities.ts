@@ -1,4 +1,4 @@
-import { amount, day, word } from '../../kit/quantities.ts';
+import { amount, day, table, word } from '../../kit/quantities.ts';
 
 export const quantities = {
   growthNowLbPerAcDay: amount('Growth now', 'g', 'lb/ac/d'),
@@ -25,17 +25,13 @@ export const quantities = {
   wholeSlowerOccupiedDays: amount('Days in a row in a paddock then, in whole days', 'o_w', 'd'),
   occupiedDays: amount('Days in a row that stock are in a paddock', 'o', 'd'),
   restingPercent: amount('Paddocks at rest on any day', 'r', 'pct'),
-  stockLines: {
-    kind: 'rows',
-    label: 'Each kind of stock',
-    columns: {
-      countHead: amount('Head', 'N', 'head'),
-      weightLb: amount('Weight of one', 'W', 'lb'),
-      intakePercent: amount('Eats a day, share of its weight', 'p', 'pct', 1),
-      lineWeightLb: amount('Weight', 'N W', 'lb', -1),
-      lineLbPerDay: amount('Eats', 'D_i', 'lb/d'),
-    },
-  },
+  stockLines: table('Each kind of stock', {
+    countHead: amount('Head', 'N', 'head'),
+    weightLb: amount('Weight of one', 'W', 'lb'),
+    intakePercent: amount('Eats a day, share of its weight', 'p', 'pct', 1),
+    lineWeightLb: amount('Weight', 'N W', 'lb', -1),
+    lineLbPerDay: amount('Eats', 'D_i', 'lb/d'),
+  }),
   stockWeightLb: amount('Weight of all stock', 'W_{all}', 'lb', -2),
   demandLbPerDay: amount('All stock eat', 'D', 'lb/d', -1),
   eatenPercent: amount('Share eaten of what stands above the stubble', 'u', 'pct'),
@@ -54,20 +50,16 @@ export const quantities = {
   }),
   todayAc: amount('Acres for today’s number of paddocks', 'A_n', 'ac'),
   densityLbPerAc: amount('Stock density, weight on an acre', 'q', 'lb/ac', -2),
-  moves: {
-    kind: 'rows',
-    label: 'Moves',
-    columns: {
-      paddock: amount('Paddock', 'i', 'count'),
-      herd: amount('Herd', 'j', 'count'),
-      lookDay: day('Look at it'),
-      inDay: day('In'),
-      outDay: day('Out'),
-      goesIn: word('Go in', {
-        ready: 'if it stands at the height',
-        'if-back': 'only if it has grown back',
-        'not-back': 'only if it has grown back; at this growth it has not',
-      }),
-    },
-  },
+  moves: table('Moves', {
+    paddock: amount('Paddock', 'i', 'count'),
+    herd: amount('Herd', 'j', 'count'),
+    lookDay: day('Look at it'),
+    inDay: day('In'),
+    outDay: day('Out'),
+    goesIn: word('Go in', {
+      ready: 'if it stands at the height',
+      'if-back': 'only if it has grown back',
+      'not-back': 'only if it has grown back; at this growth it has not',
+    }),
+  }),
 } as const;

@@ -177,5 +177,7 @@ export default defineCalculator({
     'elrick-reynolds-1992',
     'nist-sematech-handbook',
   ],
+  topic: 'tailgate',
+  order: 10,
   guides: ['letting-water-in', 'showing-soil-to-a-crowd'],
 });

@@ -119,5 +119,7 @@ export default defineCalculator({ slug: 'slake-test', version: 1, title: 'Slake 
     ],
   },
   sources: ['herrick-2001', 'soil-quality-test-kit-2001', 'arvalis-slake-test', 'nist-sematech-handbook'],
+  topic: 'tailgate',
+  order: 20,
   guides: ['testing-if-soil-holds-together', 'showing-soil-to-a-crowd'],
 });

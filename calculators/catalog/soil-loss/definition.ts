@@ -186,5 +186,7 @@ export default defineCalculator({
     'mccormack-young-1981',
     'weiner-matthews-2003',
   ],
+  topic: 'rain',
+  order: 50,
   guides: ['keeping-soil-home'],
 });

@@ -132,5 +132,7 @@ export default defineCalculator({
     'kansas-forage-water',
     'shelley-winter-cereal-2022',
   ],
+  topic: 'grass',
+  order: 60,
   guides: ['sowing-a-feed-crop'],
 });

@@ -1,4 +1,4 @@
-import { amount, day, word } from '../../kit/quantities.ts';
+import { amount, day, table, word } from '../../kit/quantities.ts';
 
 const price = (label: string, symbol: string) => amount(label, symbol, 'usd/ton');
 const tons = (label: string, symbol: string) => amount(label, symbol, 'ton/ac', 1);
@@ -7,24 +7,20 @@ const depth = (label: string, symbol: string) => amount(label, symbol, 'in', 1);
 export const quantities = {
   leftDays: amount('Days from sowing to frost', 't_f', 'd'),
   timing: word('Is there time?', { 'in-time': 'Yes, in a usual year', late: 'No: frost comes first', cold: 'No: the soil is too cold for it' }),
-  crops: {
-    kind: 'rows',
-    label: 'What can still be sown by that day',
-    columns: {
-      crop: word('Crop', {
-        sudangrass: 'Sudangrass',
-        'sorghum-sudangrass': 'Sorghum-sudangrass',
-        'pearl-millet': 'Pearl millet',
-        'foxtail-millet': 'Foxtail millet',
-        'oats-fall': 'Oats',
-        turnips: 'Turnips',
-      }),
-      fewDays: amount('Days until used, soonest', 't_1', 'd'),
-      manyDays: amount('Days until used, latest', 't_2', 'd'),
-      firstUseDay: day('First use, soonest'),
-      fits: word('In time', { yes: 'Yes', just: 'Just: only if it comes on fast', late: 'Too late', cold: 'Soil too cold' }),
-    },
-  },
+  crops: table('What can still be sown by that day', {
+    crop: word('Crop', {
+      sudangrass: 'Sudangrass',
+      'sorghum-sudangrass': 'Sorghum-sudangrass',
+      'pearl-millet': 'Pearl millet',
+      'foxtail-millet': 'Foxtail millet',
+      'oats-fall': 'Oats',
+      turnips: 'Turnips',
+    }),
+    fewDays: amount('Days until used, soonest', 't_1', 'd'),
+    manyDays: amount('Days until used, latest', 't_2', 'd'),
+    firstUseDay: day('First use, soonest'),
+    fits: word('In time', { yes: 'Yes', just: 'Just: only if it comes on fast', late: 'Too late', cold: 'Soil too cold' }),
+  }),
   heldPerFtIn: amount('Water that a foot of such soil holds', 'a', 'in', 2),
   storedNowIn: depth('Water stored in the soil now', 'w'),
   lowWaterIn: depth('Water for the crop, dry year', 'W_{low}'),
@@ -59,13 +55,9 @@ export const quantities = {
   grazeHeightIn: amount('Not to be grazed under', 'H', 'in'),
   spentUsd: amount('Spent before you know', 'S', 'usd', -1),
   feedTon: amount('Dry tons eaten if it is made', 'T', 'ton'),
-  byYield: {
-    kind: 'rows',
-    label: 'Cost of a dry ton eaten, by the yield',
-    columns: {
-      yieldTonPerAc: amount('Dry tons an acre', 'y_x', 'ton/ac', 2),
-      atYieldUsdPerTon: price('Sown feed', 'C_x'),
-      hayUsdPerTon: price('Hay', 'C_{hx}'),
-    },
-  },
+  byYield: table('Cost of a dry ton eaten, by the yield', {
+    yieldTonPerAc: amount('Dry tons an acre', 'y_x', 'ton/ac', 2),
+    atYieldUsdPerTon: price('Sown feed', 'C_x'),
+    hayUsdPerTon: price('Hay', 'C_{hx}'),
+  }),
 } as const;

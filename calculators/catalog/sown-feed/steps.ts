@@ -1,5 +1,5 @@
 import type { ValuesOf } from '../../kit/inputs.ts';
-import { byCase, formula, lookup, type Step, tex } from '../../kit/steps.ts';
+import { byCase, formula, lookup, tabulate, tex, type Working, when } from '../../kit/steps.ts';
 import { type compute, leastTonPerAc } from './compute.ts';
 import type { inputs } from './inputs.ts';
 
@@ -18,7 +18,7 @@ const costWays = (tons: string) =>
     },
   ] as const;
 
-export const steps: readonly Step<All, Results>[] = [
+export const steps: Working<All, Results> = [
   lookup('leftDays', { says: 'Days between the sowing and the frost.', source: 'common practice' }),
   lookup('timing', {
     says: 'It must be used before the frost, and a warm-season crop must not be sown in cold soil.',
@@ -57,17 +57,18 @@ export const steps: readonly Step<All, Results>[] = [
     ],
   }),
   formula('madePercent', tex`100 - 10 \times \q{failCount}`, { says: 'Tries that make a crop, by your judgement.' }),
-  byCase('sownUsdPerTon', {
-    says: 'Cost of a dry ton eaten. The good tries pay for the failed ones.',
-    onlyWhen: hasLikely,
-    source: 'common practice',
-    ways: costWays('likelyTonPerAc'),
-  }),
-  formula(
-    'madeUsdPerTon',
-    tex`\frac{\q{acreCostUsd} + \q{cutUsdPerTon} \times \q{likelyTonPerAc}}{\q{likelyTonPerAc} \times \frac{\q{eatenPercent}}{100}}`,
-    { says: 'The same when nothing goes wrong.', onlyWhen: hasLikely },
-  ),
+  when(hasLikely, [
+    byCase('sownUsdPerTon', {
+      says: 'Cost of a dry ton eaten. The good tries pay for the failed ones.',
+      source: 'common practice',
+      ways: costWays('likelyTonPerAc'),
+    }),
+    formula(
+      'madeUsdPerTon',
+      tex`\frac{\q{acreCostUsd} + \q{cutUsdPerTon} \times \q{likelyTonPerAc}}{\q{likelyTonPerAc} \times \frac{\q{eatenPercent}}{100}}`,
+      { says: 'The same when nothing goes wrong.' },
+    ),
+  ]),
   byCase('dryUsdPerTon', { says: 'The same in a dry year.', onlyWhen: hasLow, ways: costWays('lowTonPerAc') }),
   formula(
     'hayEatenUsdPerTon',
@@ -97,10 +98,8 @@ export const steps: readonly Step<All, Results>[] = [
     says: 'Feed if it is made.',
     onlyWhen: hasLikely,
   }),
-  {
-    kind: 'rows',
-    of: 'byYield',
+  tabulate('byYield', {
     says: 'Both costs at other yields. Hay does not care how your crop did.',
     formulas: { atYieldUsdPerTon: costWays('yieldTonPerAc'), hayUsdPerTon: tex`\q{hayEatenUsdPerTon}` },
-  },
+  }),
 ];

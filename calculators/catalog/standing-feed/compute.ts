@@ -1,13 +1,14 @@
+import { stockLinesOf } from '../../asks/stock.ts';
 import type { ValuesOf } from '../../kit/inputs.ts';
 import { availableFromHeight } from '../../math/forage/availableFromHeight.ts';
 import { availableLbPerAc } from '../../math/forage/availableLbPerAc.ts';
 import { eatenLbPerAc } from '../../math/forage/eatenLbPerAc.ts';
 import { standingFeedDays } from '../../math/forage/standingFeedDays.ts';
 import { standingFeedLeft } from '../../math/forage/standingFeedLeft.ts';
-import { dailyIntakeLb } from '../../math/herd/dailyIntakeLb.ts';
+import { tabledEatenPercent } from '../../math/forage/tabledEatenPercent.ts';
 import { paddockAcres } from '../../math/rotation/paddockAcres.ts';
 import { stripDepthFt } from '../../math/rotation/stripDepthFt.ts';
-import { grazedShareByDays } from '../../tables/harvestShare.ts';
+import { sumOf } from '../../math/special/sumOf.ts';
 import type { inputs } from './inputs.ts';
 
 type Asked = ValuesOf<typeof inputs>;
@@ -19,9 +20,6 @@ const daysPerMonth = 30.4375;
 const rowEveryDays = 14;
 /** Less than this on an acre is no strip. */
 const leastLbPerAc = 1;
-
-/** Share eaten of what stands above the stubble; the table ends at a week, and a longer stay is read there. */
-const tabledEatenPercent = (days: number): number => grazedShareByDays.findLast((row) => row.days <= days)?.percent ?? grazedShareByDays[0].percent;
 
 export const waitMonthsOf = ({ startDay, measuredDay }: { readonly startDay: number; readonly measuredDay: number }): number =>
   (startDay - measuredDay) / daysPerMonth;
@@ -38,13 +36,8 @@ export function compute(asked: Asked) {
       ? availableLbPerAc({ clippedLbPerAc: asked.standingLbPerAc, clippedTo: 'ground', stubbleLbPerAc: asked.stubbleLbPerAc })
       : availableFromHeight({ heightIn: asked.heightIn, stubbleIn: asked.stubbleHeightIn, poundsPerAcreInch: asked.densityLbPerAcIn });
   const waitMonths = waitMonthsOf(asked);
-  const stockLines = asked.stock.map(({ countHead, weightLb, intakePercent }) => ({
-    countHead,
-    weightLb,
-    intakePercent,
-    lineLbPerDay: dailyIntakeLb({ head: countHead, weightLb, intakePercent }),
-  }));
-  const demandLbPerDay = stockLines.reduce((sum, { lineLbPerDay }) => sum + lineLbPerDay, 0);
+  const stockLines = stockLinesOf(asked.stock);
+  const demandLbPerDay = sumOf(stockLines, ({ lineLbPerDay }) => lineLbPerDay);
   const eatenPercent = asked.eatenFrom === 'own' ? asked.ownEatenPercent : tabledEatenPercent(stripDays);
   const leftAt = (lossPercent: number, months: number): number =>
     standingFeedLeft({ startLbPerAc: aboveLbPerAc, lossPercentPerMonth: lossPercent, months });

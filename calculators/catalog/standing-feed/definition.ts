@@ -1,4 +1,5 @@
-import { defineCalculator } from '../../kit/define.ts';
+import { toxicStubble } from '../../asks/cautions.ts';
+import { defineCalculator, shown } from '../../kit/define.ts';
 import { toxicFescueIn } from '../../tables/forageHeights.ts';
 import { intakeFallsBelowLbPerAc } from '../../tables/harvestShare.ts';
 import { refusals } from './cautions.ts';
@@ -26,17 +27,10 @@ export default defineCalculator({ slug: 'standing-feed', version: 1, title: 'Sto
         same: 'the same with twice the loss to weather, or with none',
       },
     },
-    { of: 'lastDay' },
-    { of: 'firstStripFt' },
-    { of: 'firstStripAc' },
-    { of: 'verdict' },
+    ...shown('lastDay', 'firstStripFt', 'firstStripAc', 'verdict'),
     { of: 'shortDays', when: ({ verdict }) => verdict === 'short' },
     { of: 'shortLb', when: ({ verdict }) => verdict === 'short' },
-    { of: 'lossDays' },
-    { of: 'startLbPerAc' },
-    { of: 'eatenPercent' },
-    { of: 'demandLbPerDay' },
-    { of: 'strips' },
+    ...shown('lossDays', 'startLbPerAc', 'eatenPercent', 'demandLbPerDay', 'strips'),
   ],
   steps,
   cautions: [
@@ -47,8 +41,7 @@ export default defineCalculator({ slug: 'standing-feed', version: 1, title: 'Sto
     },
     {
       when: ({ feed, massFrom, stubbleHeightIn }) => feed === 'tall-fescue' && massFrom === 'height' && stubbleHeightIn < toxicFescueIn,
-      say: 'The lowest inches of old tall fescue hold the most of its toxin: the bottom two by one Missouri study, two to four by a later page. Leave 4 inches, and 3 at the least where you know that the stand is free of it.',
-      source: 'lory-fall-nitrogen-2022',
+      ...toxicStubble,
     },
     {
       when: ({ feed }) => feed !== 'tall-fescue',
@@ -105,5 +98,7 @@ export default defineCalculator({ slug: 'standing-feed', version: 1, title: 'Sto
     `${show('areaAc')} with ${show('startLbPerAc')} above the stubble feed this stock ${lasts(grazingForDays, () => `about ${show('grazingForDays')} (${show('lowGrazingDays')} to ${show('highGrazingDays')}), to about ${show('lastDay')}`)}. Strips for ${stripDays === 1 ? 'a day' : show('stripDays')}: move the wire ${show('firstStripFt')} at first, farther as weather takes its share. ${verdict === 'reaches' ? 'It covers all the days when feed is wanted.' : `That leaves ${show('shortDays')} to feed another way: ${show('shortLb')} of dry feed, before losses.`}`,
   picture: { kind: 'lines', rows: 'strips', x: 'daysIn', ys: ['ungrazedLbPerAc'] },
   sources: ['larsen-2021', 'tall-fescue-monograph', 'penn-state-agronomy-guide', 'umaine-pasture-lesson-1', 'white-b5036', 'lory-fall-nitrogen-2022'],
+  topic: 'grass',
+  order: 50,
   guides: ['feeding-on-dry-grass', 'stretching-winter-feed', 'annual-range'],
 });

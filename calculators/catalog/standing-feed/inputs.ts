@@ -1,46 +1,20 @@
-import { choice, date, number, rows } from '../../kit/inputs.ts';
+import { grazingStock, stockKind } from '../../asks/stock.ts';
+import { choice, date, number } from '../../kit/inputs.ts';
 import { commonGrazer } from '../../math/herd/likelyIntakePercent.ts';
 import { toxicFescueIn } from '../../tables/forageHeights.ts';
-import { type GrazerKind, grazers } from '../../tables/grazers.ts';
 import { standingFeedLossPerMonth, standingFeedLossPerWinter } from '../../tables/standingFeedLoss.ts';
 
-/** A kind of stock for the list; choosing it starts weight and appetite. */
-const option = (kind: GrazerKind) => ({ label: grazers[kind].label, fills: commonGrazer(kind) });
-const kind = choice('Kind of stock', 'cow-dry', {
-  options: {
-    'cow-dry': { label: 'Dry cow on grass with green in it', fills: commonGrazer('cow-dry') },
-    'cow-dry-cured': option('cow-dry-cured'),
-    'cow-nursing': option('cow-nursing'),
-    heifer: option('heifer'),
-    bull: option('bull'),
-    stocker: option('stocker'),
-    'ewe-dry': option('ewe-dry'),
-    doe: option('doe'),
-    horse: option('horse'),
-    other: 'Other',
-  },
-  help: 'Choosing one fills in weight and appetite; change them to fit yours.',
-});
-
-export const stock = rows({
+export const stock = grazingStock({
   label: 'All stock that graze here',
-  rowName: 'kind of stock',
-  maxRows: 8,
-  columns: {
-    kind,
-    countHead: number('Head', 'N', 'head', [1, 20_000], 45, { whole: true }),
-    weightLb: number('Weight of one', 'W', 'lb', [20, 3000], 1250, {
-      usual: 'animalLb',
-      ask: 'Average the weights on your cull tickets. Guesses by eye run light.',
-    }),
-    intakePercent: number('Eats a day, share of its weight', 'p', 'pct', [0.5, 8], commonGrazer('cow-dry').intakePercent, {
-      help: 'Counted with the water out.',
-    }),
-  },
-  default: [
-    { kind: 'cow-dry', countHead: 45, ...commonGrazer('cow-dry') },
-    { kind: 'bull', countHead: 2, ...commonGrazer('bull') },
-    { kind: 'heifer', countHead: 9, ...commonGrazer('heifer') },
+  kind: stockKind('cow-dry', ['cow-dry', 'cow-dry-cured', 'cow-nursing', 'heifer', 'bull', 'stocker', 'ewe-dry', 'doe', 'horse'], {
+    own: { 'cow-dry': { label: 'Dry cow on grass with green in it', fills: commonGrazer('cow-dry') } },
+  }),
+  ask: 'Average the weights on your cull tickets. Guesses by eye run light.',
+  start: 'cow-dry',
+  herd: [
+    ['cow-dry', 45],
+    ['bull', 2],
+    ['heifer', 9],
   ],
 });
 

@@ -1,4 +1,5 @@
-import { amount, day, word } from '../../kit/quantities.ts';
+import { stockLinesTable } from '../../asks/stock.ts';
+import { amount, day, table, word } from '../../kit/quantities.ts';
 
 export const quantities = {
   grazingForDays: amount('Standing feed lasts', 'T', 'd'),
@@ -20,40 +21,23 @@ export const quantities = {
   fromStartPercent: amount('Loss in a month, share of what is left on the first day', 'p_F', 'pct', 1),
   eatenPercent: amount('Share of that eaten', 'u', 'pct'),
   eatenLb: amount('Stock would eat if all were grazed on the first day', 'G', 'lb', -2),
-  stockLines: {
-    kind: 'rows',
-    label: 'Each kind of stock',
-    columns: {
-      countHead: amount('Head', 'N', 'head'),
-      weightLb: amount('Weight of one', 'W', 'lb'),
-      intakePercent: amount('Eats a day, share of its weight', 'p_i', 'pct', 1),
-      lineLbPerDay: amount('Eats', 'D_i', 'lb/d'),
-    },
-  },
+  stockLines: stockLinesTable('p_i'),
   demandLbPerDay: amount('All stock eat', 'D', 'lb/d', -1),
   lossDays: amount('Days that weather takes while you graze and wait', 'T_p', 'd'),
   firstStripAc: amount('First strip', 'a_1', 'ac', 2),
   firstStripFt: amount('Move the wire for the first strip by', 'x_1', 'ft'),
-  lossCases: {
-    kind: 'rows',
-    label: 'By what weather takes',
-    columns: {
-      caseLossPercent: amount('Loss in a month', 'p_c', 'pct', 1),
-      caseStartLbPerAc: amount('Above the stubble on the first day', 'F_c', 'lb/ac', -1),
-      caseFromStartPercent: amount('Loss in a month, of that', 'p_{Fc}', 'pct', 1),
-      caseEatenLb: amount('Would be eaten on the first day', 'G_c', 'lb', -2),
-      caseDays: amount('It lasts', 'T_c', 'd'),
-    },
-  },
-  strips: {
-    kind: 'rows',
-    label: 'A strip every two weeks',
-    columns: {
-      atDay: day('On'),
-      daysIn: amount('Days in', 't', 'd'),
-      ungrazedLbPerAc: amount('Above the stubble, not yet grazed', 'F_t', 'lb/ac', -1),
-      stripAc: amount('Strip', 'a', 'ac', 2),
-      stripFt: amount('Move the wire by', 'x', 'ft'),
-    },
-  },
+  lossCases: table('By what weather takes', {
+    caseLossPercent: amount('Loss in a month', 'p_c', 'pct', 1),
+    caseStartLbPerAc: amount('Above the stubble on the first day', 'F_c', 'lb/ac', -1),
+    caseFromStartPercent: amount('Loss in a month, of that', 'p_{Fc}', 'pct', 1),
+    caseEatenLb: amount('Would be eaten on the first day', 'G_c', 'lb', -2),
+    caseDays: amount('It lasts', 'T_c', 'd'),
+  }),
+  strips: table('A strip every two weeks', {
+    atDay: day('On'),
+    daysIn: amount('Days in', 't', 'd'),
+    ungrazedLbPerAc: amount('Above the stubble, not yet grazed', 'F_t', 'lb/ac', -1),
+    stripAc: amount('Strip', 'a', 'ac', 2),
+    stripFt: amount('Move the wire by', 'x', 'ft'),
+  }),
 } as const;

@@ -1,12 +1,12 @@
 import type { ValuesOf } from '../../kit/inputs.ts';
-import { byCase, formula, lookup, type Step, tex } from '../../kit/steps.ts';
+import { byCase, formula, lookup, tabulate, tex, type Working } from '../../kit/steps.ts';
 import type { compute } from './compute.ts';
 import type { inputs } from './inputs.ts';
 
 type Results = ReturnType<typeof compute>;
 type Values = ValuesOf<typeof inputs> & Results;
 
-export const steps: readonly Step<Values, Results>[] = [
+export const steps: Working<Values, Results> = [
   byCase('aboveLbPerAc', {
     says: 'What stood above the stubble when it was measured. The stubble comes off here, once.',
     source: 'umaine-pasture-lesson-1, appendix D',
@@ -37,14 +37,12 @@ export const steps: readonly Step<Values, Results>[] = [
     says: 'What stock would eat if all of it were grazed on the first day.',
     source: 'penn-state-agronomy-guide, table 1.8-9',
   }),
-  {
-    kind: 'rows',
-    of: 'stockLines',
+  tabulate('stockLines', {
     says: 'What the stock eat in a day.',
     source: 'common practice',
     formulas: { lineLbPerDay: tex`\q{countHead} \times \q{weightLb} \times \q{intakePercent} / 100` },
     sums: { demandLbPerDay: 'lineLbPerDay' },
-  },
+  }),
   formula('fromStartPercent', tex`\frac{\q{lossPercent}}{1 - \q{weatheredPercent} / 100}`, {
     says: 'The loss in a month, as a share of the less that is left on the first day.',
   }),
@@ -58,9 +56,7 @@ export const steps: readonly Step<Values, Results>[] = [
       },
     ],
   }),
-  {
-    kind: 'rows',
-    of: 'lossCases',
+  tabulate('lossCases', {
     says: 'The same with no loss, with yours and with twice yours: the range comes from the first and the last.',
     source: 'our own',
     formulas: {
@@ -77,7 +73,7 @@ export const steps: readonly Step<Values, Results>[] = [
         },
       ],
     },
-  },
+  }),
   formula('lossDays', tex`\q{highGrazingDays} - \q{grazingForDays}`, { says: 'Days lost to weather, before you start and while you graze.' }),
   formula('firstStripAc', tex`\min(\q{areaAc}, \frac{\q{demandLbPerDay} \times \q{stripDays}}{\q{startLbPerAc} \times \q{eatenPercent} / 100})`, {
     says: 'Acres that feed all the stock while the first strip lasts.',
@@ -87,9 +83,7 @@ export const steps: readonly Step<Values, Results>[] = [
     says: 'How far that moves the wire. An acre has 43,560 square feet.',
     source: 'common practice',
   }),
-  {
-    kind: 'rows',
-    of: 'strips',
+  tabulate('strips', {
     says: 'A strip every two weeks: what it holds by then, its acres and the move of the wire.',
     source: 'larsen-2021, abstract',
     formulas: {
@@ -97,7 +91,7 @@ export const steps: readonly Step<Values, Results>[] = [
       stripAc: tex`\min(\q{areaAc}, \frac{\q{demandLbPerDay} \times \q{stripDays}}{\q{ungrazedLbPerAc} \times \q{eatenPercent} / 100})`,
       stripFt: tex`\frac{43560 \times \q{stripAc}}{\q{fenceFt}}`,
     },
-  },
+  }),
   lookup('wantedDays', { says: 'From the first day when feed is wanted to the last.', source: 'our own' }),
   lookup('openDays', { says: 'From the first day of grazing this field to the same last day.', source: 'our own' }),
   formula('shortDays', tex`\q{wantedDays} - \min(\q{openDays}, \q{grazingForDays})`, {

@@ -1,3 +1,4 @@
+import { sumOf } from '../../math/special/sumOf.ts';
 import { bucketFlowGpm, deliveredGal } from '../../math/stockWater/deliveredGal.ts';
 import { herdDemandGal } from '../../math/stockWater/herdDemandGal.ts';
 import { pipeFlowGpm } from '../../math/stockWater/pipeHeadLossFt.ts';
@@ -24,7 +25,7 @@ const plastic = pipeRoughness[0].coefficient;
 
 export type Verdict = 'lasts' | 'short' | 'a-year' | 'keeps-up';
 
-export const headOf = ({ herd }: Pick<Values, 'herd'>): number => herd.reduce((sum, { countHead }) => sum + countHead, 0);
+export const headOf = ({ herd }: Pick<Values, 'herd'>): number => sumOf(herd, ({ countHead }) => countHead);
 
 export function pondAcOf({ surfaceFrom, surfaceAc, lengthFt, widthFt, shoreFt }: Values): number {
   if (surfaceFrom === 'known') return surfaceAc;

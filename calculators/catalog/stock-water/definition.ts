@@ -1,4 +1,4 @@
-import { defineCalculator } from '../../kit/define.ts';
+import { defineCalculator, shown, shownWhen } from '../../kit/define.ts';
 import { compute, headOf, lookAheadDays, stakeDrunkInOf } from './compute.ts';
 import { inputs, type Values } from './inputs.ts';
 import { quantities } from './quantities.ts';
@@ -74,25 +74,18 @@ export default defineCalculator({
         says: ({ intakeFrom }) => (intakeFrom === 'known' ? 'by your own figure, whatever the heat' : '{low} by the lowest lists'),
       },
     },
-    { of: 'firstDayLossGal', when: isPond },
-    { of: 'usableGal', when: isPond },
-    { of: 'drinkOnlyDays', when: isPond },
-    { of: 'drunkGal', when: isPond },
-    { of: 'lostGal', when: isPond },
+    ...shownWhen(isPond, 'firstDayLossGal', 'usableGal', 'drinkOnlyDays', 'drunkGal', 'lostGal'),
     { of: 'pipeGpm', when: isPiped },
     { of: 'supplyGalPerDay', when: ({ supply }) => supply !== 'pond' },
     { of: 'supplyPercent', when: ({ supply }) => supply !== 'pond' },
     { of: 'shortGalPerDay', when: ({ supply, shortGalPerDay }) => supply !== 'pond' && shortGalPerDay > 0 },
     { of: 'neededHr', when: ({ supply, neededHr }) => supply === 'flow' && neededHr <= 24 },
     { of: 'neededLoadsCount', when: ({ supply }) => supply === 'hauled' },
-    { of: 'storedGal' },
-    { of: 'storedDays' },
-    { of: 'reserveGal' },
+    ...shown('storedGal', 'storedDays', 'reserveGal'),
     { of: 'reserveShortGal', when: ({ reserveShortGal }) => reserveShortGal > 0 },
     { of: 'comes', when: hasTrough },
     { of: 'troughGal', when: (values) => hasTrough(values) && values.comes === 'herd' },
-    { of: 'refillGpm', when: hasTrough },
-    { of: 'edgeFt', when: hasTrough },
+    ...shownWhen(hasTrough, 'refillGpm', 'edgeFt'),
     { of: 'lines' },
   ],
   steps,
@@ -254,5 +247,7 @@ export default defineCalculator({
     'weathers-1913',
     'luling-foundation',
   ],
+  topic: 'harm',
+  order: 10,
   guides: ['watering-stock', 'laying-out-paddocks'],
 });

@@ -1,24 +1,19 @@
-import { amount, word } from '../../kit/quantities.ts';
+import { amount, table, word } from '../../kit/quantities.ts';
 import { listWords, stockWords } from './inputs.ts';
 
 const gallons = (label: string, symbol: string, digits = -2) => amount(label, symbol, 'gal', digits);
 const perDay = (label: string, symbol: string, digits = -1) => amount(label, symbol, 'gal/d', digits);
 
 export const quantities = {
-  lines: {
-    kind: 'rows',
-    label: 'What each kind drinks on the hottest day',
-    shown: ['stock', 'countHead', 'eachGalPerDay', 'lineGalPerDay', 'from'],
-    columns: {
-      stock: word('Kind', stockWords),
-      countHead: amount('Head', 'n', 'head', 0),
-      from: word('Highest list', listWords),
-      eachGalPerDay: perDay('One drinks', 'g', 1),
-      lineGalPerDay: perDay('All of them', 'G_i', 0),
-      leastGalPerDay: perDay('One drinks, lowest list', 'g_{low}', 1),
-      leastLineGalPerDay: perDay('All of them, lowest list', 'G_{i,low}', 0),
-    },
-  },
+  lines: table('What each kind drinks on the hottest day', ['stock', 'countHead', 'eachGalPerDay', 'lineGalPerDay', 'from'], {
+    stock: word('Kind', stockWords),
+    countHead: amount('Head', 'n', 'head', 0),
+    from: word('Highest list', listWords),
+    eachGalPerDay: perDay('One drinks', 'g', 1),
+    lineGalPerDay: perDay('All of them', 'G_i', 0),
+    leastGalPerDay: perDay('One drinks, lowest list', 'g_{low}', 1),
+    leastLineGalPerDay: perDay('All of them, lowest list', 'G_{i,low}', 0),
+  }),
   needGalPerDay: perDay('They drink on such a day', 'G'),
   leastNeedGalPerDay: perDay('The same by the lowest lists', 'G_{low}'),
   verdict: word('Will it last?', {
@@ -36,29 +31,20 @@ export const quantities = {
   usableGal: gallons('Water above what stays in the pond', 'V_u', -3),
   lossInPerDay: amount('Sun and ground take', 'z_a', 'in/d', 2),
   firstDayLossGal: gallons('Sun and ground take, first day', 'E_1'),
-  firstDays: {
-    kind: 'rows',
-    label: 'The first days',
-    shown: ['atDays', 'morningFt', 'drunkGal', 'eveningFt'],
-    columns: {
-      atDays: amount('Day', 'i', 'count', 0),
-      morningFt: amount('Depth, morning', 'h_0', 'ft', 3),
-      sunkFt: amount('Depth after sun and ground', 'h_1', 'ft', 3),
-      sunkGal: gallons('Water then', 'V_1', 0),
-      drunkGal: gallons('Drunk', 'G_d', 0),
-      eveningGal: gallons('Water, evening', 'V_2', 0),
-      eveningFt: amount('Depth, evening', 'h_2', 'ft', 3),
-    },
-  },
+  firstDays: table('The first days', ['atDays', 'morningFt', 'drunkGal', 'eveningFt'], {
+    atDays: amount('Day', 'i', 'count', 0),
+    morningFt: amount('Depth, morning', 'h_0', 'ft', 3),
+    sunkFt: amount('Depth after sun and ground', 'h_1', 'ft', 3),
+    sunkGal: gallons('Water then', 'V_1', 0),
+    drunkGal: gallons('Drunk', 'G_d', 0),
+    eveningGal: gallons('Water, evening', 'V_2', 0),
+    eveningFt: amount('Depth, evening', 'h_2', 'ft', 3),
+  }),
   drunkGal: gallons('They drink in that time', 'W_g', -3),
   lostGal: gallons('Sun and ground take in that time', 'W_e', -3),
   leftGal: gallons('Left in the pond at the end', 'W_l', -3),
   drinkOnlyDays: amount('If nothing dried up, it would look like', 't_0', 'd', 0),
-  levels: {
-    kind: 'rows',
-    label: 'Water left, day by day',
-    columns: { atDays: amount('Days from now', 'i', 'd', 0), leftGal: gallons('Water left to drink', 'V_i') },
-  },
+  levels: table('Water left, day by day', { atDays: amount('Days from now', 'i', 'd', 0), leftGal: gallons('Water left to drink', 'V_i') }),
   flowGpm: amount('Flow', 'q', 'gpm', 1),
   pipeInsideIn: amount('Inside of the pipe', 'd_p', 'in', 2),
   pipeGpm: amount('The pipe can bring', 'q_p', 'gpm', 1),

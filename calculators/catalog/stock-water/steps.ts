@@ -1,4 +1,4 @@
-import { byCase, formula, lookup, type Step, tex } from '../../kit/steps.ts';
+import { byCase, formula, lookup, tabulate, tex, type Working, when } from '../../kit/steps.ts';
 import type { Results } from './compute.ts';
 import type { Values } from './inputs.ts';
 
@@ -8,17 +8,18 @@ export const isPiped = ({ supply, drinkFrom, pipe }: Pick<Values, 'supply' | 'dr
   pipe === 'piped' && (supply === 'flow' || (supply === 'pond' && drinkFrom === 'trough'));
 
 /** What the pipe between the water and the trough lets through. */
-export const pipeSteps: readonly Step<All, Results>[] = [
-  lookup('pipeInsideIn', { onlyWhen: isPiped, says: 'Inside of that pipe. From memory of the standard.', source: 'astm-d2239' }),
-  formula(
-    'pipeGpm',
-    tex`(\frac{100 \times \q{pipeHeadFt} \times \q{pipeInsideIn}^{4.8655}}{0.2083 \times (\frac{100}{140})^{1.852} \times \q{pipeLengthFt}})^{1 / 1.852}`,
-    {
-      onlyWhen: isPiped,
-      says: 'Flow at which friction uses up the whole fall (Hazen-Williams, 140 for plastic).',
-      source: 'engineering-toolbox-hazen-williams, equation 1 solved for the flow',
-    },
-  ),
+export const pipeSteps: Working<All, Results> = [
+  when(isPiped, [
+    lookup('pipeInsideIn', { says: 'Inside of that pipe. From memory of the standard.', source: 'astm-d2239' }),
+    formula(
+      'pipeGpm',
+      tex`(\frac{100 \times \q{pipeHeadFt} \times \q{pipeInsideIn}^{4.8655}}{0.2083 \times (\frac{100}{140})^{1.852} \times \q{pipeLengthFt}})^{1 / 1.852}`,
+      {
+        says: 'Flow at which friction uses up the whole fall (Hazen-Williams, 140 for plastic).',
+        source: 'engineering-toolbox-hazen-williams, equation 1 solved for the flow',
+      },
+    ),
+  ]),
   byCase('arrivesGpm', {
     onlyWhen: ({ supply }) => supply === 'flow',
     says: 'What reaches the trough.',
@@ -30,7 +31,7 @@ export const pipeSteps: readonly Step<All, Results>[] = [
   }),
 ];
 
-type WaterStep = Step<All, Results>;
+type WaterSteps = Working<All, Results>;
 export const isPond = ({ supply }: Pick<Values, 'supply'>): boolean => supply === 'pond';
 const isFlow = ({ supply }: All): boolean => supply === 'flow';
 const isHauled = ({ supply }: All): boolean => supply === 'hauled';
@@ -38,88 +39,75 @@ export const isRunningDown = ({ verdict }: Pick<Results, 'verdict'>): boolean =>
 export const hasTrough = ({ supply, drinkFrom }: Pick<Values, 'supply' | 'drinkFrom'>): boolean => supply !== 'pond' || drinkFrom === 'trough';
 const comesAsHerd = ({ comes }: All): boolean => comes === 'herd';
 
-const pondSteps: readonly WaterStep[] = [
-  byCase('pondAc', {
-    onlyWhen: isPond,
-    says: 'The water surface. An acre is 43,560 sq ft.',
-    source: 'common practice',
-    ways: [
-      { when: ({ surfaceFrom }) => surfaceFrom === 'known', formula: tex`\q{surfaceAc}`, because: 'as you gave it' },
-      {
-        when: ({ surfaceFrom }) => surfaceFrom === 'across',
-        formula: tex`\frac{\pi \times \q{lengthFt} \times \q{widthFt}}{4 \times 43560}`,
-        because: 'taken as an ellipse',
+const pondSteps: WaterSteps = [
+  when(isPond, [
+    byCase('pondAc', {
+      says: 'The water surface. An acre is 43,560 sq ft.',
+      source: 'common practice',
+      ways: [
+        { when: ({ surfaceFrom }) => surfaceFrom === 'known', formula: tex`\q{surfaceAc}`, because: 'as you gave it' },
+        {
+          when: ({ surfaceFrom }) => surfaceFrom === 'across',
+          formula: tex`\frac{\pi \times \q{lengthFt} \times \q{widthFt}}{4 \times 43560}`,
+          because: 'taken as an ellipse',
+        },
+        { formula: tex`\frac{\q{shoreFt}^2}{4 \times \pi \times 43560}`, because: 'a circle, the most that this shore can hold' },
+      ],
+    }),
+    formula('pondGal', tex`0.4 \times \q{pondAc} \times \q{maxDepthFt} \times \frac{43560 \times 1728}{231}`, {
+      says: 'Water in a pond with gently sloping sides: 0.4 of surface times greatest depth, turned into gallons.',
+      source: 'dpird-dam-volume, simple, rough estimate of current water volume',
+    }),
+    formula('deadGal', tex`\q{pondGal} \times (\frac{\q{deadDepthFt}}{\q{maxDepthFt}})^{2.5}`, {
+      says: 'Of that, below the depth to leave in. The 2.5 follows from the 0.4: it must hold at every depth.',
+      source: 'our own, from V = 0.4 A D',
+    }),
+    formula('usableGal', tex`\q{pondGal} - \q{deadGal}`, { says: 'The rest can be drunk.' }),
+    byCase('lossInPerDay', {
+      says: 'What sun and ground take in a day.',
+      source: 'common practice',
+      ways: [
+        {
+          when: ({ lossFrom }) => lossFrom === 'stake',
+          formula: tex`\frac{1}{\q{stakeDays}} (\q{dropIn} - \frac{\q{stakeDrunkGal} \times 231}{\q{pondAc} \times 3630 \times 1728})`,
+          because: 'the fall on the stake, less what was drunk',
+        },
+        { formula: tex`\q{evaporationInPerDay} + \q{seepageInPerDay}` },
+      ],
+    }),
+    formula('firstDayLossGal', tex`\q{pondGal} \times (1 - (\frac{\max(\q{maxDepthFt} - \q{lossInPerDay} / 12, 0)}{\q{maxDepthFt}})^{2.5})`, {
+      says: 'In gallons, on the first day. Set it beside what they drink.',
+    }),
+    tabulate('firstDays', {
+      says: 'Then day by day: the level falls by sun and ground, they drink, and the depth follows from what is left. The first days in full.',
+      source: 'our own, daily steps with V = 0.4 A D',
+      formulas: {
+        sunkFt: tex`\max(\q{morningFt} - \frac{\q{lossInPerDay}}{12}, 0)`,
+        sunkGal: tex`\q{pondGal} \times (\frac{\q{sunkFt}}{\q{maxDepthFt}})^{2.5}`,
+        drunkGal: tex`\min(\q{needGalPerDay}, \max(\q{sunkGal} - \q{deadGal}, 0))`,
+        eveningGal: tex`\q{sunkGal} - \q{drunkGal}`,
+        eveningFt: tex`\q{maxDepthFt} \times (\frac{\q{eveningGal}}{\q{pondGal}})^{0.4}`,
       },
-      { formula: tex`\frac{\q{shoreFt}^2}{4 \times \pi \times 43560}`, because: 'a circle, the most that this shore can hold' },
-    ],
-  }),
-  formula('pondGal', tex`0.4 \times \q{pondAc} \times \q{maxDepthFt} \times \frac{43560 \times 1728}{231}`, {
-    onlyWhen: isPond,
-    says: 'Water in a pond with gently sloping sides: 0.4 of surface times greatest depth, turned into gallons.',
-    source: 'dpird-dam-volume, simple, rough estimate of current water volume',
-  }),
-  formula('deadGal', tex`\q{pondGal} \times (\frac{\q{deadDepthFt}}{\q{maxDepthFt}})^{2.5}`, {
-    onlyWhen: isPond,
-    says: 'Of that, below the depth to leave in. The 2.5 follows from the 0.4: it must hold at every depth.',
-    source: 'our own, from V = 0.4 A D',
-  }),
-  formula('usableGal', tex`\q{pondGal} - \q{deadGal}`, { onlyWhen: isPond, says: 'The rest can be drunk.' }),
-  byCase('lossInPerDay', {
-    onlyWhen: isPond,
-    says: 'What sun and ground take in a day.',
-    source: 'common practice',
-    ways: [
-      {
-        when: ({ lossFrom }) => lossFrom === 'stake',
-        formula: tex`\frac{1}{\q{stakeDays}} (\q{dropIn} - \frac{\q{stakeDrunkGal} \times 231}{\q{pondAc} \times 3630 \times 1728})`,
-        because: 'the fall on the stake, less what was drunk',
-      },
-      { formula: tex`\q{evaporationInPerDay} + \q{seepageInPerDay}` },
-    ],
-  }),
-  formula('firstDayLossGal', tex`\q{pondGal} \times (1 - (\frac{\max(\q{maxDepthFt} - \q{lossInPerDay} / 12, 0)}{\q{maxDepthFt}})^{2.5})`, {
-    onlyWhen: isPond,
-    says: 'In gallons, on the first day. Set it beside what they drink.',
-  }),
-  {
-    kind: 'rows',
-    of: 'firstDays',
-    onlyWhen: isPond,
-    says: 'Then day by day: the level falls by sun and ground, they drink, and the depth follows from what is left. The first days in full.',
-    source: 'our own, daily steps with V = 0.4 A D',
-    formulas: {
-      sunkFt: tex`\max(\q{morningFt} - \frac{\q{lossInPerDay}}{12}, 0)`,
-      sunkGal: tex`\q{pondGal} \times (\frac{\q{sunkFt}}{\q{maxDepthFt}})^{2.5}`,
-      drunkGal: tex`\min(\q{needGalPerDay}, \max(\q{sunkGal} - \q{deadGal}, 0))`,
-      eveningGal: tex`\q{sunkGal} - \q{drunkGal}`,
-      eveningFt: tex`\q{maxDepthFt} \times (\frac{\q{eveningGal}}{\q{pondGal}})^{0.4}`,
+    }),
+    lookup('lastsDays', {
+      says: 'The same for each day after, up to the first on which they get less than they need, or 365. Whole days with enough water.',
+      source: 'our own, daily steps with V = 0.4 A D',
+    }),
+    lookup('leastDays', { says: 'And once more with a quarter more taken by sun and ground.', source: 'our own, daily steps with V = 0.4 A D' }),
+    {
+      kind: 'check',
+      says: 'The books balance: what was there went down a throat, into the air or the ground, or is left.',
+      left: tex`\q{pondGal}`,
+      right: tex`\q{drunkGal} + \q{lostGal} + \q{leftGal}`,
+      because: 'no water comes from nowhere',
     },
-  },
-  lookup('lastsDays', {
-    onlyWhen: isPond,
-    says: 'The same for each day after, up to the first on which they get less than they need, or 365. Whole days with enough water.',
-    source: 'our own, daily steps with V = 0.4 A D',
-  }),
-  lookup('leastDays', {
-    onlyWhen: isPond,
-    says: 'And once more with a quarter more taken by sun and ground.',
-    source: 'our own, daily steps with V = 0.4 A D',
-  }),
-  {
-    kind: 'check',
-    onlyWhen: isPond,
-    says: 'The books balance: what was there went down a throat, into the air or the ground, or is left.',
-    left: tex`\q{pondGal}`,
-    right: tex`\q{drunkGal} + \q{lostGal} + \q{leftGal}`,
-    because: 'no water comes from nowhere',
-  },
-  formula('drinkOnlyDays', tex`\frac{\q{usableGal}}{\q{needGalPerDay}}`, {
-    onlyWhen: isPond,
-    says: 'What one would count if nothing dried up. Nobody has such a pond.',
-  }),
+    formula('drinkOnlyDays', tex`\frac{\q{usableGal}}{\q{needGalPerDay}}`, {
+      says: 'What one would count if nothing dried up. Nobody has such a pond.',
+    }),
+  ]),
 ];
 
-const tankSteps: readonly WaterStep[] = [
+const tankSteps: WaterSteps = [
   byCase('flowGpm', {
     onlyWhen: isFlow,
     says: 'The flow.',
@@ -130,19 +118,20 @@ const tankSteps: readonly WaterStep[] = [
     ],
   }),
   ...pipeSteps,
-  byCase('supplyGalPerDay', {
-    onlyWhen: ({ supply }) => supply !== 'pond',
-    says: 'What comes in, in a day.',
-    source: 'common practice',
-    ways: [
-      { when: isFlow, formula: tex`60 \times \q{arrivesGpm} \times \q{pumpedHr}` },
-      { formula: tex`\frac{\q{loadGal} \times \q{weeklyLoadsCount}}{7}` },
+  when(
+    ({ supply }) => supply !== 'pond',
+    [
+      byCase('supplyGalPerDay', {
+        says: 'What comes in, in a day.',
+        source: 'common practice',
+        ways: [
+          { when: isFlow, formula: tex`60 \times \q{arrivesGpm} \times \q{pumpedHr}` },
+          { formula: tex`\frac{\q{loadGal} \times \q{weeklyLoadsCount}}{7}` },
+        ],
+      }),
+      formula('supplyPercent', tex`\frac{100 \times \q{supplyGalPerDay}}{\q{needGalPerDay}}`, { says: 'Of what they drink.' }),
     ],
-  }),
-  formula('supplyPercent', tex`\frac{100 \times \q{supplyGalPerDay}}{\q{needGalPerDay}}`, {
-    onlyWhen: ({ supply }) => supply !== 'pond',
-    says: 'Of what they drink.',
-  }),
+  ),
   formula('neededHr', tex`\frac{\q{needGalPerDay}}{60 \times \q{arrivesGpm}}`, {
     onlyWhen: isFlow,
     says: 'Hours that it must run to bring all of it. More than 24 cannot be.',
@@ -158,7 +147,7 @@ const tankSteps: readonly WaterStep[] = [
   }),
 ];
 
-const storedSteps: readonly WaterStep[] = [
+const storedSteps: WaterSteps = [
   byCase('storedGal', {
     onlyWhen: ({ storage }) => storage !== 'none',
     says: 'Water in tanks. A cubic foot is 1,728 cubic inches, a gallon 231 of them.',
@@ -197,7 +186,7 @@ const storedSteps: readonly WaterStep[] = [
   formula('reserveShortGal', tex`\max(\q{reserveGal} - \q{storedGal}, 0)`, { says: 'Of that, not yet stored.' }),
 ];
 
-const troughSteps: readonly WaterStep[] = [
+const troughSteps: WaterSteps = [
   lookup('comes', {
     onlyWhen: hasTrough,
     says: 'From {walkFt} away. The source leaves 900 to 1,000 ft open; the herd is the safe side.',
@@ -208,37 +197,34 @@ const troughSteps: readonly WaterStep[] = [
     says: 'A herd wants a quarter of the day’s water there when it comes.',
     source: 'ohioline-anr12-2003, the water trough or tank',
   }),
-  byCase('refillGpm', {
-    onlyWhen: hasTrough,
-    says: 'And this much running in.',
-    source: 'ohioline-anr12-2003, the water trough or tank',
-    ways: [
-      { when: comesAsHerd, formula: tex`\frac{\q{troughGal}}{60}`, because: 'full again within the hour' },
-      { formula: tex`\frac{\q{needGalPerDay}}{4 \times 60}`, because: 'the day’s water in four hours' },
-    ],
-  }),
-  byCase('atOnceHead', {
-    onlyWhen: hasTrough,
-    says: 'Head that drink at one time.',
-    source: 'ohioline-anr12-2003, the water trough or tank',
-    ways: [{ when: comesAsHerd, formula: tex`\frac{10}{100} \times \q{headCount}` }, { formula: tex`\frac{4}{100} \times \q{headCount}` }],
-  }),
-  formula('edgeFt', tex`2 \times \q{atOnceHead}`, {
-    onlyWhen: hasTrough,
-    says: 'Two feet of trough edge for each.',
-    source: 'ohioline-anr12-2003, the water trough or tank',
-  }),
+  when(hasTrough, [
+    byCase('refillGpm', {
+      says: 'And this much running in.',
+      source: 'ohioline-anr12-2003, the water trough or tank',
+      ways: [
+        { when: comesAsHerd, formula: tex`\frac{\q{troughGal}}{60}`, because: 'full again within the hour' },
+        { formula: tex`\frac{\q{needGalPerDay}}{4 \times 60}`, because: 'the day’s water in four hours' },
+      ],
+    }),
+    byCase('atOnceHead', {
+      says: 'Head that drink at one time.',
+      source: 'ohioline-anr12-2003, the water trough or tank',
+      ways: [{ when: comesAsHerd, formula: tex`\frac{10}{100} \times \q{headCount}` }, { formula: tex`\frac{4}{100} \times \q{headCount}` }],
+    }),
+    formula('edgeFt', tex`2 \times \q{atOnceHead}`, {
+      says: 'Two feet of trough edge for each.',
+      source: 'ohioline-anr12-2003, the water trough or tank',
+    }),
+  ]),
 ];
 
-export const steps: readonly WaterStep[] = [
-  {
-    kind: 'rows',
-    of: 'lines',
+export const steps: WaterSteps = [
+  tabulate('lines', {
     says: 'Each kind: gallons for one, times head. From the lists it is the most that any of them says up to {hotF}, with the lowest list beside it. A figure of your own stands for both, whatever the heat.',
     source: 'gould-fs1090, with beef-summer-water and the other lists named',
     formulas: { lineGalPerDay: tex`\q{countHead} \times \q{eachGalPerDay}`, leastLineGalPerDay: tex`\q{countHead} \times \q{leastGalPerDay}` },
     sums: { needGalPerDay: 'lineGalPerDay', leastNeedGalPerDay: 'leastLineGalPerDay' },
-  },
+  }),
   ...pondSteps,
   ...tankSteps,
   ...storedSteps,

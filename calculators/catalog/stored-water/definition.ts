@@ -166,5 +166,7 @@ export default defineCalculator({
     'utah-pasture-water',
     'precisionag-irrigation-tutorial',
   ],
+  topic: 'rain',
+  order: 40,
   guides: ['growing-roots', 'where-rain-goes'],
 });

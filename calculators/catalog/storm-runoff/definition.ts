@@ -221,5 +221,7 @@ export default defineCalculator({
   ],
   picture: { kind: 'soilFace', rain: 'rainIn', runsOff: 'runoffIn', heldFirst: 'heldFirstIn', soaksIn: 'soakedIn', coverPercent: 'coverPercent' },
   sources: ['tr55-1986', 'nrcs-neh630-10-2004', 'hawkins-2002', 'nrcs-neh630-07-2009'],
+  topic: 'rain',
+  order: 20,
   guides: ['where-rain-goes'],
 });

@@ -1,3 +1,4 @@
+import { firstOfMonth, yearOf } from '../../units/days.ts';
 import type { RecordLine } from '../inputs.ts';
 import type { AmountCell } from './amounts.ts';
 import { counted, linesSaid } from './linesSaid.ts';
@@ -36,8 +37,6 @@ export interface Assembled {
 }
 /** A total cannot reach back further than this: a longer gap is a gauge that nobody read. */
 const longestTotal = 31;
-const dayMs = 86_400_000;
-const yearOf = (day: number): number => new Date(day * dayMs).getUTCFullYear();
 
 type Dated = ReadCell & { readonly day: number };
 /** One cell a day, in order. Where a day stands twice with two amounts, people must say what that means. */
@@ -158,7 +157,7 @@ function missingByYear(lines: readonly RecordLine[], list: readonly Dated[]): As
   const count = (to: number): void => {
     while (next < to) {
       const year = yearOf(next);
-      const end = Math.min(to, Date.UTC(year + 1, 0, 1) / dayMs);
+      const end = Math.min(to, firstOfMonth(0, year + 1));
       byYear.set(year, (byYear.get(year) ?? 0) + end - next);
       next = end;
     }

@@ -1,6 +1,6 @@
+import { dayMs } from '../../units/days.ts';
 import { longestRead } from './limits.ts';
 
-const dayMs = 86_400_000;
 const monthKeys = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', 'oct', 'nov', 'dec'];
 
 /** 1 to 12 for `Mar`, `march`, `sept.`; nothing for other words. */

@@ -13,7 +13,6 @@ export interface CurveAnswers {
   readonly quitMonth: Month;
   readonly fallFlush: FallFlush;
 }
-const dayMs = 86_400_000;
 const numberOf = (month: Month): number => Object.keys(months).indexOf(month) + 1;
 
 /**
@@ -39,7 +38,7 @@ export function isCurveInOrder(answers: CurveAnswers): boolean {
  * @example grownPercentBy({ curve: 'nd0002', startMonth: 'mar', bestMonth: 'may', quitMonth: 'oct', fallFlush: 'none' }, 20634) //=> 80
  */
 export function grownPercentBy(answers: CurveAnswers, day: number): number {
-  const date = new Date(day * dayMs);
+  const date = new Date(Date.UTC(1970, 0, 1 + day));
   const percent =
     answers.curve === 'answers'
       ? growthCurveFromAnswers({

@@ -1,17 +1,7 @@
-import type { Cell } from '../../kit/inputs.ts';
-import type { UnitSystem } from '../../units/units.ts';
+import type { FieldToolProps } from '../props.ts';
 import { measuredText } from './clock.ts';
-import type { ToolStore } from './keptTool.ts';
 import { MarksTool } from './MarksTool.tsx';
 import { StopwatchTool } from './StopwatchTool.tsx';
-
-interface FieldToolProps {
-  readonly id: string;
-  readonly cell: Cell;
-  readonly system: UnitSystem;
-  readonly store: ToolStore | undefined;
-  readonly onText: (text: string) => void;
-}
 
 /** The clock that stands beside a field. A tally is drawn for its whole group, elsewhere. */
 export function FieldTool({ id, cell, system, store, onText }: FieldToolProps) {

@@ -1,16 +1,9 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Marks } from '../../kit/tools.ts';
+import type { MarksProps } from '../props.ts';
 import { callText, clockText, stretchText } from './clock.ts';
-import { type ToolStore, useClock } from './keptTool.ts';
+import { useClock } from './keptTool.ts';
 import { StartOver } from './StartOver.tsx';
-
-interface MarksProps {
-  readonly id: string;
-  readonly tool: Marks;
-  readonly store: ToolStore | undefined;
-  /** Takes what was measured, where there is a number to take it. */
-  readonly onMeasured?: (elapsedS: number) => void;
-}
 
 /** A phone that locks calls nothing out, so the screen stays on while the clock runs, where the browser can do that. */
 function useScreenOn(isOn: boolean): void {

@@ -1,17 +1,8 @@
-import type { ComponentChildren } from 'preact';
-import type { Cell, Input } from '../../kit/inputs.ts';
+import type { Input } from '../../kit/inputs.ts';
 import { isShown, textIn } from '../../kit/state.ts';
-import type { SideProps } from '../Side.tsx';
-import type { ToolStore } from './keptTool.ts';
+import type { TallyGroupProps } from '../props.ts';
 import { type TallyMember, TallyTool } from './TallyTool.tsx';
 
-interface TallyGroupProps {
-  readonly name: string;
-  readonly side: SideProps;
-  readonly store: ToolStore | undefined;
-  /** Draws a plain field of this side. */
-  readonly field: (name: string, input: Cell) => ComponentChildren;
-}
 const groupOf = (input: Input | undefined): string | undefined =>
   input?.kind === 'number' && input.tool?.kind === 'tally' ? input.tool.group : undefined;
 

@@ -1,0 +1,79 @@
+import { type ChoiceInput, choice, number, type Option, rows } from '../kit/inputs.ts';
+import { amount, table } from '../kit/quantities.ts';
+import { dailyIntakeLb } from '../math/herd/dailyIntakeLb.ts';
+import { commonGrazer } from '../math/herd/likelyIntakePercent.ts';
+import { type GrazerKind, grazers } from '../tables/grazers.ts';
+
+/** A kind of stock for the list; choosing it starts weight and appetite. */
+const grazer = (kind: GrazerKind): Option => ({ label: grazers[kind].label, fills: commonGrazer(kind) });
+const areKinds = <K extends GrazerKind>(kinds: readonly K[], built: object): built is Readonly<Record<K, Option>> =>
+  kinds.every((kind) => Object.hasOwn(built, kind));
+
+/** The kinds that a list offers, in its order, and at its end one that fills in nothing. `own` is what a list says of a kind otherwise. */
+export function stockKind<const K extends GrazerKind>(
+  start: NoInfer<K>,
+  kinds: readonly K[],
+  { verb = 'change', own = {} }: { readonly verb?: 'change' | 'mend'; readonly own?: Readonly<Record<string, Option>> } = {},
+): ChoiceInput<K | 'other'> {
+  const options = Object.fromEntries(kinds.map((kind) => [kind, own[kind] ?? grazer(kind)]));
+  if (!areKinds(kinds, options)) throw new TypeError('stockKind needs its kinds by name');
+  return choice<K | 'other'>('Kind of stock', start, {
+    options: { ...options, other: 'Other' },
+    help: `Choosing one fills in weight and appetite; ${verb} them to fit yours.`,
+  });
+}
+
+/** All stock that graze together: head, weight and appetite, a line for each kind. */
+export const grazingStock = <const K extends string>({
+  label,
+  help,
+  kind,
+  ask,
+  start,
+  herd,
+}: {
+  readonly label: string;
+  readonly help?: string;
+  readonly kind: ChoiceInput<K>;
+  readonly ask: string;
+  /** The kind whose appetite a new line shows. */
+  readonly start: GrazerKind;
+  readonly herd: readonly (readonly [kind: K & GrazerKind, countHead: number])[];
+}) =>
+  rows({
+    label,
+    rowName: 'kind of stock',
+    ...(help === undefined ? {} : { help }),
+    maxRows: 8,
+    columns: {
+      kind,
+      countHead: number('Head', 'N', 'head', [1, 20_000], 45, { whole: true }),
+      weightLb: number('Weight of one', 'W', 'lb', [20, 3000], 1250, { usual: 'animalLb', ask }),
+      intakePercent: number('Eats a day, share of its weight', 'p', 'pct', [0.5, 8], commonGrazer(start).intakePercent, {
+        help: 'Counted with the water out.',
+      }),
+    },
+    default: herd.map(([each, countHead]) => ({ kind: each, countHead, ...commonGrazer(each) })),
+  });
+
+interface StockLine {
+  readonly countHead: number;
+  readonly weightLb: number;
+  readonly intakePercent: number;
+}
+/** What each line eats in a day. */
+export const stockLinesOf = (stock: readonly StockLine[]) =>
+  stock.map(({ countHead, weightLb, intakePercent }) => ({
+    countHead,
+    weightLb,
+    intakePercent,
+    lineLbPerDay: dailyIntakeLb({ head: countHead, weightLb, intakePercent }),
+  }));
+/** The same as a table of results, with the letter that its working has for the share of weight. */
+export const stockLinesTable = (shareSymbol: string) =>
+  table('Each kind of stock', {
+    countHead: amount('Head', 'N', 'head'),
+    weightLb: amount('Weight of one', 'W', 'lb'),
+    intakePercent: amount('Eats a day, share of its weight', shareSymbol, 'pct', 1),
+    lineLbPerDay: amount('Eats', 'D_i', 'lb/d'),
+  });

@@ -1,0 +1,26 @@
+import { existsSync, readdirSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Calculator } from '../../calculators/kit/define.ts';
+import type { Scalar } from '../../calculators/kit/quantities.ts';
+import { root } from './files.ts';
+
+/** A link as somebody may have kept it, with what it said. */
+export interface FrozenLink {
+  readonly query: string;
+  readonly results: Readonly<Record<string, Scalar>>;
+  /** The results of the other management, where the link compares two. */
+  readonly that?: Readonly<Record<string, Scalar>>;
+}
+
+const catalog = 'calculators/catalog';
+/** Path of one file of a calculator, as a message names it. */
+export const fileOf = (slug: string, file: string): string => `${catalog}/${slug}/${file}`;
+/** What a file of a calculator exports, or undefined where it is not there. */
+export const loadFrom = async <T>(slug: string, file: string): Promise<T | undefined> =>
+  existsSync(join(root, fileOf(slug, file))) ? (await import(join(root, fileOf(slug, file)))).default : undefined;
+
+/** Every folder of the catalog. */
+export const slugs: readonly string[] = readdirSync(join(root, catalog));
+const definitions = await Promise.all(slugs.map((slug) => loadFrom<Calculator>(slug, 'definition.ts')));
+/** Every definition; a folder without one fails a test of its own. */
+export const calculators: readonly Calculator[] = definitions.filter((each) => each !== undefined);
