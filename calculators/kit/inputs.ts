@@ -1,4 +1,5 @@
 import type { Suffix, UnitName } from '../units/units.ts';
+import type { RecordLine } from './record/recordLine.ts';
 import type { Understood } from './record/understandRecord.ts';
 import type { Marks, Tool } from './tools.ts';
 import type { UsualName } from './usual.ts';
@@ -180,16 +181,6 @@ export const rows = <const C extends Columns>({
   refuse: (row) => (isRowOf(spec.columns, row) ? refusals.filter((each) => each.when(row)).map(({ at, say }) => ({ at, say })) : []),
 });
 
-/**
- * What fell up to and with `day`. The lines of a record stand in order of their days and never overlap. A day without a line was not read:
- * it is missing, never dry. A dry day that was read has a line with 0.
- */
-export interface RecordLine {
-  readonly day: number;
-  readonly amount: number;
-  /** Days that the amount covers, the last of them `day`: a total over several days, a whole month. Left out for one day. */
-  readonly days?: number;
-}
 export type ValueOf<I> = I extends NumberInput
   ? number
   : I extends ChoiceInput<infer O>
@@ -264,3 +255,8 @@ export function fits(input: Input, value: unknown): boolean {
 
 /** Does this table have the same rows under both managements? It does as soon as any of its columns belongs to the place. */
 export const sharesRows = (input: RowsInput): boolean => Object.values(input.columns).some((cell) => cell.belongsTo === 'place');
+
+const hasTool = (input: Input): boolean => 'tool' in input && input.tool !== undefined;
+/** Is there any tool to draw? Then its code is fetched. */
+export const usesTools = (inputs: Inputs): boolean =>
+  Object.values(inputs).some((input) => hasTool(input) || (input.kind === 'rows' && Object.values(input.columns).some(hasTool)));

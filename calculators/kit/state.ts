@@ -1,6 +1,7 @@
 import { convert, type UnitSystem, unitIn } from '../units/units.ts';
-import type { Cell, Input, Inputs, MonthsInput, RecordLine, RowsInput } from './inputs.ts';
+import type { Cell, Input, Inputs, MonthsInput, RowsInput } from './inputs.ts';
 import { type CellValue, defaultText, doubtAbout, quantityText, readCell, readMonth, roundedText } from './read.ts';
+import type { RecordLine } from './record/recordLine.ts';
 
 export type RowTexts = Readonly<Record<string, string>>;
 /** What stands in the form: texts as typed, never numbers. A row is a record of texts, monthly values are a list. */

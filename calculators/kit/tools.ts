@@ -1,5 +1,3 @@
-import type { Input, Inputs } from './inputs.ts';
-
 /**
  * What a person uses in the field to get a number: drawn beside its field by the form, for any calculator. Data, so that form and tests agree. It writes the
  * field's text as if typed and nothing else; a link carries that text and never the tool.
@@ -30,8 +28,3 @@ export interface Tally {
   readonly label: string;
 }
 export type Tool = Stopwatch | Marks | Tally;
-
-const hasTool = (input: Input): boolean => 'tool' in input && input.tool !== undefined;
-/** Is there any tool to draw? Then its code is fetched. */
-export const usesTools = (inputs: Inputs): boolean =>
-  Object.values(inputs).some((input) => hasTool(input) || (input.kind === 'rows' && Object.values(input.columns).some(hasTool)));

@@ -1,9 +1,9 @@
 // Takes over a built form: loads the definition's chunk, applies the link or what was kept, follows what is typed. Fetched by calculatorLoader.ts.
 import { hydrate } from 'preact';
 import type { Calculator } from '../../calculators/kit/define.ts';
+import { usesTools } from '../../calculators/kit/inputs.ts';
 import { fromLink } from '../../calculators/kit/link.ts';
 import { changeSystem, startTexts, type Texts } from '../../calculators/kit/state.ts';
-import { usesTools } from '../../calculators/kit/tools.ts';
 import { CalculatorForm, type Change, type Opening } from '../../calculators/ui/CalculatorForm.tsx';
 import { type DrawPicture, loadPicture } from '../../calculators/ui/pictures/loadPicture.tsx';
 import type { Tools } from '../../calculators/ui/props.ts';

@@ -72,11 +72,47 @@ function forbiddenIn(from: string, text: string): readonly string[] {
   });
 }
 
+/** Files that import each other round in a ring, types too: each ring once, from its first file on. */
+function ringsIn(importsOfFile: ReadonlyMap<string, readonly string[]>): readonly string[] {
+  const rings = new Set<string>();
+  const done = new Set<string>();
+  const walk = (path: string, trail: readonly string[]): void => {
+    const from = trail.indexOf(path);
+    if (from >= 0) rings.add(trail.slice(from).toSorted().join(', '));
+    if (from >= 0 || done.has(path)) return;
+    for (const next of importsOfFile.get(path) ?? []) walk(next, [...trail, path]);
+    done.add(path);
+  };
+  for (const path of importsOfFile.keys()) walk(path, []);
+  return [...rings];
+}
+
 const files = ['calculators', 'src', 'content', 'tests'].flatMap((folder) => filesBelow(folder, /\.(?:ts|tsx|astro|mdx)$/));
 
 it('lets each layer import only what stands below it', () => {
   expect(files.length).toBeGreaterThan(200);
   expect(files.flatMap((path) => forbiddenIn(path, readFileSync(join(root, path), 'utf8')))).toEqual([]);
+});
+
+it('has no files that import each other round in a ring', () => {
+  const known = new Set(files);
+  const found = files.map((path): readonly [string, readonly string[]] => [
+    path,
+    importsOf(path, readFileSync(join(root, path), 'utf8')).flatMap((specifier) => {
+      const to = pathOf(path, specifier);
+      return to !== undefined && known.has(to) ? [to] : [];
+    }),
+  ]);
+  expect(ringsIn(new Map(found))).toEqual([]);
+  expect(
+    ringsIn(
+      new Map([
+        ['a', ['b']],
+        ['b', ['c']],
+        ['c', ['b']],
+      ]),
+    ),
+  ).toEqual(['b, c']);
 });
 
 it('has a layer for every file of the calculators, and no drawing in the catalog', () => {

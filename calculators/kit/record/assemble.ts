@@ -1,7 +1,7 @@
 import { firstOfMonth, yearOf } from '../../units/days.ts';
-import type { RecordLine } from '../inputs.ts';
 import type { AmountCell } from './amounts.ts';
 import { counted, linesSaid } from './linesSaid.ts';
+import type { RecordLine } from './recordLine.ts';
 
 export type Gaps = 'none' | 'not-read';
 export interface ReadCell {

@@ -1,15 +1,22 @@
 import { printDay, printNumber } from '../../units/printQuantity.ts';
 import { convert, type UnitName } from '../../units/units.ts';
-import type { RecordInput, RecordLine } from '../inputs.ts';
 import { amountReader, type Counting, countingIn, countings, isCounting } from './amounts.ts';
 import { type Answers, splitAnswers } from './answers.ts';
 import { assemble, type Gaps, type ReadCell } from './assemble.ts';
 import { type Layout, layoutOf, type Table, tableOf } from './columns.ts';
 import { type DateOrder, type DateParts, datePartsIn, dayNumber, daysInMonth, monthNamed, orderOf } from './dates.ts';
 import { linesSaid } from './linesSaid.ts';
+import type { RecordLine } from './recordLine.ts';
 
 /** What the reading needs to know of its input. */
-type Limits = Pick<RecordInput, 'label' | 'unit' | 'min' | 'max' | 'maxRows'>;
+/** What an input that asks for a record says of it: limits of one day, in its unit. */
+interface Limits {
+  readonly label: string;
+  readonly unit: UnitName;
+  readonly min: number;
+  readonly max: number;
+  readonly maxRows: number;
+}
 
 /** Something about a record that its text does not settle, or that a person may settle otherwise. */
 export interface Question {
