@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import definition from '../../calculators/catalog/early-weaning/definition.ts';
 import { resultAt, runQuery } from '../../calculators/kit/cases.ts';
+import { expectWithin } from '../support/expectWithin.ts';
 
 const at = (query: string, name: string): number => Number(resultAt(runQuery(definition, query), name));
 
@@ -10,8 +11,8 @@ describe('early-weaning', () => {
     const { values } = runQuery(definition, 'calf-goes=sold');
     const market = Array.isArray(values['swings']) ? values['swings'].find((row) => row['input'] === 'market') : undefined;
     const [answer, tenth] = [Number(values['sellEarlyUsd']) - Number(values['usualUsd']), Number(values['usualUsd']) / 10];
-    expect(Number(market?.['lowEndUsd'])).toBeCloseTo(answer + tenth, 6);
-    expect(Number(market?.['highEndUsd'])).toBeCloseTo(answer - tenth, 6);
+    expectWithin(Number(market?.['lowEndUsd']), answer + tenth, 5e-7);
+    expectWithin(Number(market?.['highEndUsd']), answer - tenth, 5e-7);
   });
   it('swings each figure a tenth both ways about the answer', () => {
     for (const [goes, early] of [
@@ -24,7 +25,7 @@ describe('early-weaning', () => {
       expect(swings.length).toBeGreaterThan(2);
       // Each figure stands in the answer once, unmultiplied by itself, so that its two ends lie even about it; the guides have ends of their own.
       for (const row of swings.filter(({ input }) => input !== 'guides'))
-        expect((Number(row['lowEndUsd']) + Number(row['highEndUsd'])) / 2, `${goes}: ${row['input']}`).toBeCloseTo(answer, 6);
+        expectWithin((Number(row['lowEndUsd']) + Number(row['highEndUsd'])) / 2, answer, 5e-7);
     }
   });
   it('keeps the likely figure between the least and the most, on every forage', () => {
