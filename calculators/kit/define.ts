@@ -1,12 +1,14 @@
 import type { UnitSystem } from '../units/units.ts';
 import { shortHelpText } from './helpLines.ts';
 import { withoutHollowRanges } from './hollowRanges.ts';
-import { fits, type Inputs, type Named, type ValuesOf } from './inputs.ts';
+import type { Inputs, Named, ValuesOf } from './inputs.ts';
 import type { Picture, PlainPicture } from './pictures.ts';
+import { areValuesOf, areWays, isComputed, plainInputs, plainStep, usedWay } from './plain.ts';
 import { fillWords, printName } from './print.ts';
-import type { Computed, NumberKeys, PlainValues, Quantity, QuantityFor, RowOf, Rows, RowsKeys, Scalar } from './quantities.ts';
+import type { Computed, NumberKeys, PlainValues, Quantity, QuantityFor, RowOf, RowsKeys } from './quantities.ts';
+import { type First, type Group, type Layout, layoutOf } from './screen.ts';
 import { isShown, type Problem, type Values } from './state.ts';
-import { type PlainStep, type PlainWay, type Step, type StepUse, stepsOf, type Way, type Working } from './steps.ts';
+import { type PlainStep, type Step, type StepUse, stepsOf, type Working } from './steps.ts';
 import type { Topic } from './topics.ts';
 import { type Whole, wholesOf } from './wholes.ts';
 
@@ -19,6 +21,11 @@ export interface Refusal<I extends Inputs> {
 /** Stands before the result; it does not stop it. */
 export interface Caution<V> {
   readonly when: (values: V) => boolean;
+  /** One sentence of at most 75 characters that does its work alone. */
+  readonly lead: string;
+  /** People or animals can die of it: moving water, poison, digging, fire, hungry stock. Such a lead always stands open above the answer. */
+  readonly life?: true;
+  /** The whole of it, opened from its lead and printed. */
   readonly say: string;
   /** Source key, `common practice` or `from memory`. */
   readonly source: string;
@@ -26,6 +33,10 @@ export interface Caution<V> {
 /** A result in the order in which people want it; the first one is told large. */
 export interface Shown<V, R> {
   readonly of: keyof R & string;
+  /** What the figure is, in at most four words that follow it: `1.2 in` `ran off`. Every result that can come first has them. */
+  readonly said?: string;
+  /** Comparing: what follows the gap where the other side has less, and where it has more: `less ran off that ground`. */
+  readonly gap?: readonly [less: string, more: string];
   /**
    * The range that stands under it: `{low} if the ground was dry, {high} if wet`. Any input or result may be named.
    * Where both ends read the same, `same` stands there instead, or nothing.
@@ -35,6 +46,8 @@ export interface Shown<V, R> {
     readonly high: NumberKeys<R>;
     readonly says: string | ((values: V) => string);
     readonly same?: string;
+    /** The same in at most 45 characters, for the place under the figure; `says` if it is short enough. */
+    readonly short?: string | ((values: V) => string);
   };
   /** Left out unless this holds: a cost that nobody pays. */
   readonly when?: (values: V) => boolean;
@@ -65,6 +78,12 @@ export interface Words<I extends Inputs, R> {
   readonly searchWords?: string;
   readonly quantities: { readonly [K in keyof R]: QuantityFor<R[K]> };
   readonly results: readonly Shown<ValuesOf<I> & R, R>[];
+  /** The questions that stand open, in order. */
+  readonly first: First<I>;
+  /** Into which the others fold, in order; what no group names folds into a last one. */
+  readonly groups?: readonly Group<I>[];
+  /** Up to six results for the first printed page; the first six unless said. */
+  readonly handout?: readonly (keyof R & string)[];
   readonly steps: Working<ValuesOf<I> & R, R>;
   readonly cautions: readonly Caution<ValuesOf<I> & R>[];
   /** What this cannot tell. */
@@ -98,6 +117,13 @@ export interface CalendarEntry {
   readonly title: string;
   readonly text: string;
 }
+/** A caution that holds. */
+export interface Said {
+  readonly lead: string;
+  readonly life: boolean;
+  readonly say: string;
+  readonly source: string;
+}
 /** All that one run gives, as plain data: the same for page, command, worker and test. */
 export interface Outcome {
   /** Inputs and results by name. */
@@ -107,7 +133,9 @@ export interface Outcome {
   readonly shown: readonly string[];
   /** The words under a result that tell its range, by the result's name. */
   readonly ranges: Readonly<Record<string, string>>;
-  readonly cautions: readonly { readonly say: string; readonly source: string }[];
+  /** The same in few words, for the place under a large figure. */
+  readonly shorts: Readonly<Record<string, string>>;
+  readonly cautions: readonly Said[];
   readonly uses: readonly StepUse[];
   readonly note: string;
   readonly calendar: readonly CalendarEntry[];
@@ -116,6 +144,8 @@ export type Run = { readonly outcome: Outcome } | { readonly refusals: readonly 
 
 export interface PlainShown {
   readonly of: string;
+  readonly said?: string;
+  readonly gap?: readonly [less: string, more: string];
   readonly range?: { readonly low: string; readonly high: string };
 }
 /** A definition as the rest of the program sees it. The functions are closed over, so nobody else needs the type parameters. */
@@ -131,7 +161,9 @@ export interface Calculator {
   readonly results: readonly PlainShown[];
   readonly steps: readonly PlainStep[];
   /** Every caution that can appear, for the reference page and the checks. */
-  readonly cautions: readonly { readonly say: string; readonly source: string }[];
+  readonly cautions: readonly Said[];
+  readonly layout: Layout;
+  readonly handout: readonly string[];
   /** Every refusal past those of the fields' own limits, for the checks; `parts.soilGroup` for a row's cell. */
   readonly refusals: readonly Problem[];
   readonly limits: readonly string[];
@@ -151,52 +183,6 @@ export interface Calculator {
 /** The note to take along, of one side or of both, with whom to call where the calculation weighs on people. */
 export const noteOf = ({ weighsOnPeople }: Calculator, ...sides: readonly Outcome[]): string =>
   [...sides.map(({ note }) => note), ...(weighsOnPeople ? [shortHelpText] : [])].join('\n');
-
-const isScalar = (value: unknown): value is Scalar => (typeof value === 'number' && Number.isFinite(value)) || typeof value === 'string';
-const isRows = (value: unknown): value is Rows =>
-  Array.isArray(value) && value.every((row: unknown) => typeof row === 'object' && row !== null && Object.values(row).every(isScalar));
-const isComputed = (value: object): value is Computed => Object.values(value).every((each: unknown) => isScalar(each) || isRows(each));
-const areValuesOf = <I extends Inputs>(inputs: I, values: Values): values is Values & ValuesOf<I> =>
-  Object.entries(inputs).every(([key, input]) => fits(input, values[key]));
-/** Inputs as they stand among the results: yes and no as words, rows as rows. */
-const plainCell = (cell: unknown): Scalar => (typeof cell === 'boolean' ? (cell ? 'yes' : 'no') : typeof cell === 'number' ? cell : String(cell));
-const plainRow = (row: number | object): Readonly<Record<string, Scalar>> =>
-  Object.fromEntries(Object.entries(row).map(([name, cell]) => [name, plainCell(cell)]));
-const plainInputs = (inputs: Inputs, values: Values): Outcome['values'] =>
-  Object.fromEntries(
-    Object.entries(values).flatMap(([key, value]): (readonly [string, Scalar | Rows | readonly number[]])[] => {
-      // A record is no number to name: thousands of lines that nobody draws.
-      if (inputs[key]?.kind === 'record') return [];
-      if (typeof value !== 'object') return [[key, plainCell(value)]];
-      const list: readonly (number | object)[] = value;
-      return [[key, list.length > 0 && list.every((each) => typeof each === 'number') ? list : list.map(plainRow)]];
-    }),
-  );
-const plainWays = (ways: string | readonly PlainWay[]): readonly PlainWay[] =>
-  typeof ways === 'string' ? [{ formula: ways }] : ways.map(({ formula, because }) => ({ formula, ...(because === undefined ? {} : { because }) }));
-const areWays = <V>(ways: unknown): ways is readonly Way<V>[] => Array.isArray(ways);
-const usedWay = <V>(ways: readonly (Way<V> | Omit<Way<V>, 'when'>)[], values: V): number =>
-  ways.findIndex((way) => !('when' in way) || way.when === undefined || way.when(values));
-
-function plainStep<V, R>(step: Step<V, R>): PlainStep {
-  const common = { says: step.says, ...(step.source === undefined ? {} : { source: step.source }) };
-  switch (step.kind) {
-    case 'formula':
-      return { ...common, kind: 'formula', shows: step.shows, ways: plainWays(step.ways) };
-    case 'lookup':
-      return { ...common, kind: 'lookup', shows: step.shows };
-    case 'check':
-      return { ...common, kind: 'check', left: step.left, right: step.right, because: step.because };
-    case 'rows': {
-      const formulas: Record<string, readonly PlainWay[]> = {};
-      for (const [column, ways] of Object.entries<string | readonly PlainWay[] | undefined>(step.formulas))
-        if (ways !== undefined) formulas[column] = plainWays(ways);
-      const sums: Record<string, string> = {};
-      for (const [name, column] of Object.entries<string | undefined>(step.sums ?? {})) if (column !== undefined) sums[name] = column;
-      return { ...common, kind: 'rows', of: String(step.of), formulas, sums };
-    }
-  }
-}
 
 /** Two calls, so that the results of `compute` have their types before anything speaks of them. */
 export const defineCalculator = <const I extends Inputs, R extends object>(work: Work<I, R>) => ({
@@ -224,11 +210,12 @@ export const defineCalculator = <const I extends Inputs, R extends object>(work:
         return list.flatMap((row, index) => input.refuse(row).map(({ at, say }) => ({ at: `${key}.${index}.${at}`, say })));
       }),
     ];
-    const rangesOf = (all: V, plain: Outcome['values'], system: UnitSystem): Outcome['ranges'] =>
+    const rangesOf = (all: V, plain: Outcome['values'], system: UnitSystem, length: 'says' | 'short'): Outcome['ranges'] =>
       Object.fromEntries(
         words.results.flatMap(({ of, range }) => {
           if (range === undefined) return [];
-          const says = typeof range.says === 'string' ? range.says : range.says(all);
+          const told = range[length] ?? range.says;
+          const says = typeof told === 'string' ? told : told(all);
           const named: Readonly<Record<string, string>> = { low: range.low, high: range.high };
           const print = (name: string) => printName(calculator, plain, named[name] ?? name, system);
           const isHollow = says.includes('{low}') && says.includes('{high}') && print('low') === print('high');
@@ -236,6 +223,7 @@ export const defineCalculator = <const I extends Inputs, R extends object>(work:
           return [[of, fillWords(isHollow && range.same !== undefined ? range.same : says, print)]];
         }),
       );
+    const said = ({ lead, life, say, source }: Caution<V>): Said => ({ lead, life: life === true, say, source });
     const calculator: Calculator = {
       slug: work.slug,
       version: work.version,
@@ -245,9 +233,16 @@ export const defineCalculator = <const I extends Inputs, R extends object>(work:
       searchWords: words.searchWords?.split(', ') ?? [],
       inputs,
       quantities: words.quantities,
-      results: words.results.map(({ of, range }) => ({ of, ...(range === undefined ? {} : { range: { low: range.low, high: range.high } }) })),
+      results: words.results.map(({ of, said, gap, range }) => ({
+        of,
+        ...(said === undefined ? {} : { said }),
+        ...(gap === undefined ? {} : { gap }),
+        ...(range === undefined ? {} : { range: { low: range.low, high: range.high } }),
+      })),
       steps: steps.map(plainStep),
-      cautions: words.cautions.map(({ say, source }) => ({ say, source })),
+      cautions: words.cautions.map(said),
+      layout: layoutOf(inputs, words.first, words.groups ?? []),
+      handout: words.handout ?? [],
       refusals: [
         ...(work.refusals ?? []).map(({ at, say }) => ({ at, say })),
         ...Object.entries(inputs).flatMap(([key, input]) =>
@@ -278,8 +273,9 @@ export const defineCalculator = <const I extends Inputs, R extends object>(work:
             values: plain,
             computed: results,
             shown: words.results.filter(({ when }) => when === undefined || when(all)).map(({ of }) => of),
-            ranges: rangesOf(all, plain, system),
-            cautions: words.cautions.filter((caution) => caution.when(all)).map(({ say, source }) => ({ say, source })),
+            ranges: rangesOf(all, plain, system, 'says'),
+            shorts: rangesOf(all, plain, system, 'short'),
+            cautions: words.cautions.filter((caution) => caution.when(all)).map(said),
             uses: steps.map((step) => useOf(step, all)),
             note: withoutHollowRanges(words.note(all, (name) => printName(calculator, plain, name, system))),
             calendar:

@@ -36,10 +36,14 @@ export interface NumberInput<U extends UnitName = UnitName> extends Common {
   readonly whole?: boolean;
   /** Past this range a number looks wrong, and the form asks about it. */
   readonly usual?: UsualName;
+  /** What one tap on plus or minus adds, in this unit; one in the last place that the default shows, if it is not said. */
+  readonly step?: number;
   readonly tool?: Tool;
 }
 export interface Option {
   readonly label: string;
+  /** At most 24 characters, for a line that sums up a group: `soil group B`; of what is counted, one and many: `['cow', 'cows']`. */
+  readonly short?: string | readonly [one: string, many: string];
   /** Options of one group stand together in a long list. */
   readonly group?: string;
   readonly aliases?: readonly string[];
@@ -57,6 +61,8 @@ export interface ChoiceInput<O extends string = string> extends Common {
 export interface YesNoInput extends Common {
   readonly kind: 'yesNo';
   readonly default: boolean;
+  /** What yes and no mean in a line that sums up a group: `['cold counted', 'cold not counted']`. */
+  readonly short?: readonly [yes: string, no: string];
 }
 export interface DateInput extends Common {
   readonly kind: 'date';
@@ -75,6 +81,8 @@ export interface RowsInput<C extends Columns = Columns> {
   readonly help?: string;
   /** One of them, for the button and the row's heading: `part`, `kind of stock`. */
   readonly rowName: string;
+  /** A row in a few words: `{#countHead} {stock} of {weightLb}`. */
+  readonly each: string;
   readonly columns: C;
   readonly default: readonly RowDefault<C>[];
   readonly maxRows: number;

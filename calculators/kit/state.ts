@@ -21,6 +21,8 @@ export interface Problem {
 
 /** Stands before any result from these texts, whatever it is. */
 export interface Remark {
+  readonly lead: string;
+  readonly life: boolean;
   readonly say: string;
   readonly source: string;
 }
@@ -152,7 +154,13 @@ export function readForm(
         case 'record': {
           const { lines, problem, isConfirmed } = input.read(shown ? textIn(text) : input.default);
           const remark = textIn(text) === input.default ? input.standIn : isConfirmed ? undefined : unconfirmed(input.label);
-          if (shown && remark !== undefined) remarks.push({ say: remark, source: 'our own' });
+          if (shown && remark !== undefined)
+            remarks.push({
+              lead: textIn(text) === input.default ? 'This record is an example, not yours.' : 'First look over what was understood of the record.',
+              life: false,
+              say: remark,
+              source: 'our own',
+            });
           if (problem === undefined) return [key, lines];
           problems.push({ at: key, say: problem });
           return [key, []];
