@@ -22,6 +22,12 @@ function rangeWords({ lowRunoffIn, highRunoffIn, sod, wetness }: Told): string {
     : '{low} if the ground was dry, {high} if wet';
 }
 
+const shortRange = (told: Told): string => {
+  if (told.sod === 'thin' && told.wetness !== 'wet') return '{high} if the ground was wet';
+  if (told.sod === 'thin') return '{betweenRunoffIn} if the ground was in between';
+  return told.lowRunoffIn < leastToldIn && told.highRunoffIn >= leastToldIn ? 'next to none if dry, {high} if wet' : rangeWords(told);
+};
+
 export default defineCalculator({
   slug: 'storm-runoff',
   version: 1,
@@ -41,10 +47,21 @@ export default defineCalculator({
   lead: 'How much of a storm leaves your ground, and how much would have stayed under other cover. Your own rain, your own acres.',
   searchWords:
     'curve number, how much rain soaked in, gully washer, flash flood, overland flow, sheet flow, rain lost, how much water ran off my pasture, hydrologic soil group',
+  first: ['rainIn', 'groundCoverPercent', 'grazing', 'wetness'],
+  groups: [
+    {
+      title: 'The ground',
+      inputs: ['ground', 'areaAc', 'parts', 'soilGroup', 'texture', 'barrier', 'cover', 'woodsFloor', 'tilth', 'curveNumber'],
+      summary: '{areaAc}, {ground}, {soilGroup}, {parts}',
+    },
+    { title: 'Ways of counting', inputs: ['combine', 'abstraction'], summary: 'used up first: {abstraction}' },
+  ],
+  handout: ['runoffIn', 'stayedIn', 'runoffGal', 'firstIn', 'soakedIn', 'stayedGal'],
   quantities,
   results: [
     {
       of: 'method',
+      said: 'by this method',
       when: ({ method }) => method === 'too-small',
       range: {
         low: 'lowRunoffIn',
@@ -52,7 +69,13 @@ export default defineCalculator({
         says: ({ highRunoffIn }) => (highRunoffIn < leastToldIn ? 'even if the ground was wet' : '{high} if the ground was wet'),
       },
     },
-    { of: 'runoffIn', when: ({ method }) => method !== 'too-small', range: { low: 'lowRunoffIn', high: 'highRunoffIn', says: rangeWords } },
+    {
+      of: 'runoffIn',
+      said: 'ran off',
+      gap: ['less ran off that ground', 'more ran off that ground'],
+      when: ({ method }) => method !== 'too-small',
+      range: { low: 'lowRunoffIn', high: 'highRunoffIn', says: rangeWords, short: shortRange },
+    },
     { of: 'betweenRunoffIn', when: ({ sod, wetness, betweenRunoffIn }) => sod === 'thin' && wetness !== 'average' && betweenRunoffIn >= leastToldIn },
     { of: 'stayedIn' },
     { of: 'runoffPercent', when: ({ method }) => method !== 'too-small' },
@@ -179,16 +202,20 @@ export default defineCalculator({
   ],
   cautions: [
     {
+      lead: 'Less than half of this ground is covered.',
       when: ({ sod }) => sod === 'thin',
       say: 'Less than half of this ground is covered. Bare ground crusts, and a dry crust sheds rain instead of drinking it. Do not count on the dry figure here; go by the one in between and the wet one.',
       source: 'common practice',
     },
     {
+      lead: 'The method is unsure on ground that takes water this well.',
       when: ({ lines }) => lines.some((line) => line.tabledCurveNumber < 40),
       say: 'One of these grounds has a curve number under 40. The handbook calls the method unsure there; look at the figure as “little”.',
       source: 'tr55-1986, limits',
     },
     {
+      lead: 'This much runoff fills a draw in minutes. Keep people and stock out of it.',
+      life: true,
       when: ({ runoffIn }) => runoffIn >= 1,
       say: 'Runoff like this can fill a draw within minutes and wash out a crossing. Keep people, stock and machines out of moving water: turn around, even where it looks shallow, and never drive through it. A pond, dam or waterway to catch it is an engineer’s job and needs local permits.',
       source: 'common practice',

@@ -160,11 +160,11 @@ const areaAc = number('Area', 'A', 'ac', [0.01, 100_000], 40, {
 });
 const soilGroup = choice('How the deep soil drains (soil group)', 'b', {
   options: {
-    a: 'A: deep, drains fast',
-    b: 'B: drains fairly well',
-    c: 'C: drains slowly',
-    d: 'D: hardly drains, or shallow',
-    ask: 'I don’t know: ask me two questions',
+    a: { label: 'A: deep, drains fast', short: 'soil group A' },
+    b: { label: 'B: drains fairly well', short: 'soil group B' },
+    c: { label: 'C: drains slowly', short: 'soil group C' },
+    d: { label: 'D: hardly drains, or shallow', short: 'soil group D' },
+    ask: { label: 'I don’t know: ask me two questions', short: 'soil group asked' },
   },
   help: 'The soil survey gives each soil a letter.',
 });
@@ -183,6 +183,7 @@ const cover = choice('What grows there', 'pasture', {
   help: 'Grass where it is humid is pasture here, whatever you call it. Dry range has its own list.',
 });
 const groundCoverPercent = number('Covered ground', 'G', 'pct', [0, 100], 45, {
+  step: 5,
   belongsTo: 'management',
   help: 'Plants and litter together, against bare soil.',
   shownWhen: { cover: byGroundCover },
@@ -226,6 +227,7 @@ const whenOne = <T extends { readonly shownWhen?: Readonly<Record<string, string
 export const inputs = {
   rainIn: number('Rain in the storm', 'P', 'in', [0.01, 30], 3, {
     usual: 'stormIn',
+    step: 0.25,
     help: 'One storm, or one day of rain.',
     field: 'Two straight-sided cans well away from trees and walls, read at the same hour. Take their mean. Two cans beat a guess.',
   }),
@@ -238,7 +240,9 @@ export const inputs = {
     },
     help: 'Both managements get the same. The range under the answer always shows dry to wet.',
   }),
-  ground: choice('The pasture is', 'one', { options: { one: 'One kind of ground', parts: 'Several parts' } }),
+  ground: choice('The pasture is', 'one', {
+    options: { one: { label: 'One kind of ground', short: 'one kind of ground' }, parts: { label: 'Several parts', short: 'several parts' } },
+  }),
   areaAc: whenOne(areaAc),
   soilGroup: whenOne(soilGroup),
   texture: whenOne(texture),
@@ -252,6 +256,7 @@ export const inputs = {
   parts: rows({
     label: 'Parts of the pasture',
     rowName: 'part',
+    each: '{areaAc}',
     help: 'A part is ground of one soil under one cover.',
     maxRows: 12,
     shownWhen: { ground: 'parts' },
@@ -291,7 +296,10 @@ export const inputs = {
     help: 'Each part run by itself gives more runoff from mixed ground than one middle number does.',
   }),
   abstraction: choice('Rain used up before any runs', 'ia-20', {
-    options: { 'ia-20': '0.2 S, as in the handbooks', 'ia-05': '0.05 S, as later measured' },
+    options: {
+      'ia-20': { label: '0.2 S, as in the handbooks', short: '0.2 S, the handbooks’' },
+      'ia-05': { label: '0.05 S, as later measured', short: '0.05 S, as measured' },
+    },
     convention: true,
     help: 'The handbooks’ tables stand on 0.2 of what the ground can hold (S). Plots measured later fit 0.05 better.',
   }),
