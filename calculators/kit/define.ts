@@ -181,8 +181,15 @@ export interface Calculator {
 }
 
 /** The note to take along, of one side or of both, with whom to call where the calculation weighs on people. */
-export const noteOf = ({ weighsOnPeople }: Calculator, ...sides: readonly Outcome[]): string =>
-  [...sides.map(({ note }) => note), ...(weighsOnPeople ? [shortHelpText] : [])].join('\n');
+export const noteOf = (
+  { weighsOnPeople }: Calculator,
+  outcome: Outcome,
+  other: Outcome | null = null,
+  titles: readonly [string, string] = ['This', 'That'],
+): string =>
+  [...(other ? [`${titles[0]}: ${outcome.note}`, `${titles[1]}: ${other.note}`] : [outcome.note]), ...(weighsOnPeople ? [shortHelpText] : [])].join(
+    '\n',
+  );
 
 /** Two calls, so that the results of `compute` have their types before anything speaks of them. */
 export const defineCalculator = <const I extends Inputs, R extends object>(work: Work<I, R>) => ({

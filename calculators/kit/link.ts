@@ -93,6 +93,8 @@ export function toLink({ inputs, version }: Linked, form: Form): string {
 export interface Opened {
   readonly form: Form;
   readonly notices: readonly string[];
+  /** Inputs that the link names; the others stand as the example has them. */
+  readonly named: ReadonlySet<string>;
 }
 
 /** Reads one side from the pairs of a query, taking out what it used. */
@@ -100,6 +102,7 @@ class SideReader {
   readonly #pairs: Map<string, string>;
   readonly #version: number;
   readonly notices: string[] = [];
+  readonly named = new Set<string>();
   constructor(pairs: Map<string, string>, version: number) {
     this.#pairs = pairs;
     this.#version = version;
@@ -130,6 +133,7 @@ class SideReader {
     if (input.kind === 'rows') return this.#rows(key, input, rowsIn(before), start, isThat);
     const found =
       isThat && input.belongsTo === 'place' ? undefined : this.#take(isThat ? 'that.' : '', [linkName(key, input), ...(input.aliases ?? [])]);
+    if (found !== undefined) this.named.add(key);
     if (input.kind === 'months') {
       if (found === undefined) return before ?? this.#missingMonths(input, start);
       const cell = { kind: 'number', unit: input.unit } as const;
@@ -148,6 +152,7 @@ class SideReader {
     });
     const longest = Math.max(0, ...lists.map(({ list }) => list?.length ?? 0));
     if (longest === 0) return before.length > 0 ? before : start;
+    this.named.add(key);
     const isFixed = isThat && lists.some(({ cell }) => cell.belongsTo === 'place');
     const count = isFixed ? before.length : Math.min(input.maxRows, longest);
     if (longest > count) this.notices.push(`“${input.label}” has ${longest} rows in this link; ${count} fit here.`);
@@ -170,7 +175,11 @@ class SideReader {
 /** Opens a query. Nothing in it can throw; what is not understood is told in `notices`. */
 export function fromLink({ inputs, version, changes = [] }: Linked, query: string): Opened {
   if (query.length > longestQuery) {
-    return { form: { this: startTexts(inputs), that: null }, notices: ['This link is too long to be one of ours. The example is shown instead.'] };
+    return {
+      form: { this: startTexts(inputs), that: null },
+      notices: ['This link is too long to be one of ours. The example is shown instead.'],
+      named: new Set(),
+    };
   }
   const pairs = new Map(new URLSearchParams(query));
   const written = Number(pairs.get('v') ?? version);
@@ -190,5 +199,5 @@ export function fromLink({ inputs, version, changes = [] }: Linked, query: strin
         .map((name) => name.slice(0, 20))
         .join(', ')}.`,
     );
-  return { form: { this: first, that: that && withPlaceOf(inputs, first, that) }, notices };
+  return { form: { this: first, that: that && withPlaceOf(inputs, first, that) }, notices, named: reader.named };
 }

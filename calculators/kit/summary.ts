@@ -63,10 +63,13 @@ function fill(
     .join(', ');
 }
 
+/** One row of a table in a few words. */
+export const tellRow = (input: RowsInput, row: RowTexts, texts: Texts, system: UnitSystem): string =>
+  fill(input.each, input.columns, row, { ...texts, ...row }, system);
 /** The rows of a table in a line. */
 export function tellRows(input: RowsInput, text: Text | undefined, texts: Texts, system: UnitSystem): string {
   const list = rowsIn(text);
-  const told = list.slice(0, mostRows).map((row) => fill(input.each, input.columns, row, { ...texts, ...row }, system));
+  const told = list.slice(0, mostRows).map((row) => tellRow(input, row, texts, system));
   return [...told, ...(list.length > mostRows ? [`and ${list.length - mostRows} more`] : [])].join(', ');
 }
 function tellMonths(input: MonthsInput, text: Text | undefined, system: UnitSystem): string {

@@ -6,6 +6,7 @@ interface ActionsProps {
   readonly link: string;
   readonly outcome: Outcome;
   readonly other: Outcome | null;
+  readonly titles: readonly [string, string];
   readonly address?: (link: string) => string;
 }
 
@@ -40,7 +41,7 @@ async function saveCalendar(calculator: Calculator, outcome: Outcome): Promise<v
 const withoutRecord = 'The record is not in the link: send its file along.';
 
 /** What people take along: the link, the note, the sheet, the dates. */
-export function Actions({ calculator, link, outcome, other, address }: ActionsProps) {
+export function Actions({ calculator, link, outcome, other, titles, address }: ActionsProps) {
   const [told, setTold] = useState('');
   const whole = address?.(link);
   const hasRecord = Object.values(calculator.inputs).some(({ kind }) => kind === 'record');
@@ -64,17 +65,17 @@ export function Actions({ calculator, link, outcome, other, address }: ActionsPr
           type="button"
           disabled={whole === undefined}
           onClick={() =>
-            void copy([noteOf(calculator, outcome, ...(other ? [other] : [])), whole ?? '', ...(hasRecord ? [withoutRecord] : [])].join('\n'), 'Note')
+            void copy([noteOf(calculator, outcome, other, titles), whole ?? '', ...(hasRecord ? [withoutRecord] : [])].join('\n'), 'Note')
           }
         >
           Copy note
         </button>
         <button type="button" disabled={whole === undefined} onClick={() => window.print()}>
-          Print on one sheet
+          Print
         </button>
         {calculator.hasCalendar && outcome.calendar.length > 0 && (
           <button type="button" disabled={whole === undefined} onClick={() => void saveCalendar(calculator, outcome)}>
-            Save dates for a calendar
+            Dates for a calendar
           </button>
         )}
       </p>

@@ -1,29 +1,38 @@
+import type { RefObject } from 'preact';
 import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Calculator, Outcome } from '../kit/define.ts';
-import { type Input, sharesRows } from '../kit/inputs.ts';
 import { toLink } from '../kit/link.ts';
-import { canCompare, changeSystem, type Form, isShown, type Problem, startTexts, type Texts } from '../kit/state.ts';
+import { askedNow, inputNameOf } from '../kit/screen.ts';
+import { canCompare, type Form, isShown } from '../kit/state.ts';
 import type { UnitSystem } from '../units/units.ts';
 import { Actions } from './Actions.tsx';
+import { AnswerBlock, figureFor } from './AnswerBlock.tsx';
+import { Cautions } from './Cautions.tsx';
 import { Conventions } from './Conventions.tsx';
+import { Differs } from './Differs.tsx';
+import { Fields } from './Fields.tsx';
+import { type Opening, type SideNames, useHeld, useLater, useSettled } from './formState.ts';
+import { Group } from './Groups.tsx';
+import { InView } from './InView.tsx';
 import type { DrawPicture } from './pictures/loadPicture.tsx';
-import type { Tools } from './props.ts';
+import type { SideProps, Tools, Whose } from './props.ts';
 import type { Records } from './RecordField.tsx';
-import { Answers, Large, leadOf, ResultsTable, RowsResults } from './Results.tsx';
+import { ResultsList } from './ResultsList.tsx';
+import { RowsResults } from './RowsResults.tsx';
 import { ShortHelp } from './ShortHelp.tsx';
-import { Side } from './Side.tsx';
-import { otherTexts, type Ran, runTexts, sideTitles } from './sides.ts';
+import { otherTexts, runTexts, sideTitles } from './sides.ts';
+import { stampOf } from './stamp.ts';
 import type { ToolStore } from './tools/keptTool.ts';
+import { isTouched, type Touched } from './touched.ts';
+import { Waiting } from './Waiting.tsx';
 
-export interface Opening {
-  readonly form: Form;
-  readonly system: UnitSystem;
-  readonly notices: readonly string[];
-}
 export interface Change {
   readonly link: string;
   readonly form: Form;
   readonly system: UnitSystem;
+  readonly touched: Touched;
+  readonly linked: Touched;
+  readonly names: SideNames;
   readonly outcome: Outcome | null;
   readonly other: Outcome | null;
 }
@@ -48,54 +57,15 @@ export interface CalculatorFormProps {
   readonly store?: ToolStore;
 }
 
-/** A pause this long ends a number; until then nobody is told that it is wrong. */
-const pauseMs = 900;
+/** Pictures, tables and the link follow the answer at the end of a run of keys. */
+const pictureMs = 60;
 
-/** Which fields are wrong by now: the one being typed gets a moment. */
-function useSettled(problems: readonly Problem[]): {
-  readonly told: readonly Problem[];
-  readonly onType: (at: string) => void;
-  readonly onLeave: () => void;
-} {
-  const [typing, setTyping] = useState('');
-  const timer = useRef(0);
-  useEffect(() => () => clearTimeout(timer.current), []);
-  return {
-    told: problems.filter(({ at }) => at !== typing),
-    onType: (at) => {
-      clearTimeout(timer.current);
-      setTyping(at);
-      timer.current = window.setTimeout(() => setTyping(''), pauseMs);
-    },
-    onLeave: () => {
-      clearTimeout(timer.current);
-      setTyping('');
-    },
-  };
-}
-
-function Waiting({ mine, theirs }: { readonly mine: Ran; readonly theirs: Ran | null }) {
-  const problems = [...mine.problems, ...(theirs?.problems ?? [])];
-  return (
-    <div class="waiting">
-      <p>
-        {problems.length === 1 ? 'One answer needs mending' : `${problems.length} answers need mending`}; the result comes back as soon as it can be
-        computed.
-      </p>
-      <ul>
-        {problems.slice(0, 4).map(({ at, say }) => (
-          <li key={at}>{say}</li>
-        ))}
-      </ul>
-    </div>
-  );
-}
-
-/** Form and results of ANY calculator. */
+/** Form and results of ANY calculator: the answer first. */
 export function CalculatorForm(props: CalculatorFormProps) {
   const { calculator, id, open, onChange, address, onSystem, Picture, tools, store, records, keepRecord } = props;
-  const [form, setForm] = useState<Form>(() => ({ this: startTexts(calculator.inputs), that: null }));
-  const [system, setSystem] = useState<UnitSystem>('us');
+  const { inputs, layout } = calculator;
+  const [held, act] = useHeld(calculator);
+  const { form, system, touched, blank, linked, names } = held;
   const [notices, setNotices] = useState<readonly string[]>([]);
   // What only works with a script is switched on after the first render, which must equal the built page attribute by attribute.
   const [isLive, setLive] = useState(false);
@@ -103,77 +73,78 @@ export function CalculatorForm(props: CalculatorFormProps) {
     setLive(true);
     const opening = open?.();
     if (!opening) return;
-    setForm(opening.form);
-    setSystem(opening.system);
+    act.open(opening);
     setNotices(opening.notices);
   }, []);
   const thatTexts = useMemo(() => otherTexts(calculator, form), [form]);
   const mine = useMemo(() => runTexts(calculator, form.this, system), [form.this, system]);
   const theirs = useMemo(() => thatTexts && runTexts(calculator, thatTexts, system), [thatTexts, system]);
-  const link = useMemo(() => toLink(calculator, form), [form]);
-  useLayoutEffect(() => {
-    onChange?.({ link, form, system, outcome: mine.outcome, other: theirs?.outcome ?? null });
-  }, [form, system]);
-  const titles = sideTitles(calculator, form.this, thatTexts, system);
-  const thisSide = useSettled(mine.problems);
-  const thatSide = useSettled(theirs?.problems ?? []);
-  const putThis = (texts: Texts, at: string) => {
-    thisSide.onType(at);
-    setForm((now) => ({ ...now, this: texts }));
-  };
-  const switchSystem = (to: UnitSystem) => {
-    setForm((now) => ({
-      this: changeSystem(calculator.inputs, now.this, system, to),
-      that: now.that && changeSystem(calculator.inputs, now.that, system, to),
-    }));
-    setSystem(to);
-    onSystem?.(to);
-  };
-  const common = { calculator, system };
-  const asks = {
-    ...common,
-    tools: tools && { draw: tools, store: isLive ? store : undefined },
-    records: records && { draw: records, keep: isLive ? keepRecord : undefined },
-  };
-  const { outcome } = mine;
-  const other = theirs?.outcome ?? null;
-  const isComputed = outcome !== null && (theirs === null || other !== null);
-  const lead = outcome && leadOf(calculator, outcome);
-  const isManagement = (input: { readonly belongsTo: string }) => input.belongsTo === 'management';
-  const hasConventions = Object.values(calculator.inputs).some(
-    (input) => input.kind === 'choice' && input.convention === true && !isManagement(input),
+  const isComputed = mine.outcome !== null && (theirs === null || theirs.outcome !== null);
+  const outcome = isComputed ? mine.outcome : null;
+  const other = isComputed ? (theirs?.outcome ?? null) : null;
+  const problems = [...mine.problems, ...(theirs?.problems ?? []).filter(({ at }) => !mine.problems.some((each) => each.at === at))];
+  const differing = useMemo(() => sideTitles(calculator, form.this, thatTexts, system), [form, system]);
+  const titles = [names[0] || 'This', names[1] || 'That'] as const;
+  // What is told a little behind the answer belongs together.
+  const told = useLater(
+    useMemo(() => ({ form, system, touched, linked, names, outcome, other, titles, differing }), [form, system, touched, names, outcome, other]),
+    pictureMs,
   );
-  const isConvention = (input: object) => 'convention' in input && input.convention === true;
-  const mayCompare = canCompare(calculator.inputs);
-  // A table with columns of both stands whole, among the place's, until there is another management to set beside it.
-  const sharedRows = thatTexts ? 'apart' : 'whole';
-  const asksManagement = Object.values(calculator.inputs).some(
-    (input: Input) => isShown(input, form.this) && (input.kind === 'rows' ? !sharesRows(input) : isManagement(input)),
+  const link = useMemo(() => toLink(calculator, told.form), [told.form]);
+  useLayoutEffect(() => {
+    onChange?.({ ...told, link });
+  }, [told]);
+  const thisSide = useSettled(mine.problems.filter(({ at }) => !blank.has(at)));
+  const thatSide = useSettled(theirs?.problems ?? []);
+  const stamp = stampOf(calculator, form.this, { touched, linked, waiting: problems.length });
+  const whose =
+    (prefix: string) =>
+    (path: string): Whose | undefined =>
+      blank.has(path) ? undefined : isTouched(touched, `${prefix}${path}`) ? 'yours' : isTouched(linked, path) ? 'from the link' : 'example';
+  const common = { calculator, system, tools: tools && { draw: tools, store: isLive ? store : undefined } };
+  const side: Omit<SideProps, 'keys'> = {
+    ...common,
+    id,
+    texts: form.this,
+    problems: thisSide.told,
+    whoseOf: whose(''),
+    canAddRows: true,
+    records: records && { draw: records, keep: isLive ? keepRecord : undefined },
+    onTexts: (texts, at) => {
+      thisSide.onType(at);
+      if (thatTexts) act.putBoth(texts);
+      else act.putThis(texts);
+    },
+    onLeave: thisSide.onLeave,
+  };
+  const asked = askedNow(inputs, layout, form.this);
+  const unlike = thatTexts
+    ? Object.keys(inputs).filter(
+        (key) =>
+          held.differs.includes(key) || (isShown(inputs[key] ?? {}, form.this) && JSON.stringify(form.this[key]) !== JSON.stringify(thatTexts[key])),
+      )
+    : [];
+  const groups = thatTexts
+    ? [
+        {
+          title: 'The same for both',
+          inputs: [...new Set([...asked.map(inputNameOf), ...Object.keys(inputs)])].filter((key) => !unlike.includes(key)),
+        },
+      ]
+    : layout.groups;
+  const isExample = stamp.is === 'example' || stamp.is === 'link';
+  const answer = useRef<HTMLDivElement>(null);
+  const action = isLive && (
+    <button type="button" class="quiet" hidden={!isExample && blank.size === 0} onClick={isExample ? act.clear : act.exampleAgain}>
+      {isExample ? 'Clear it for my own' : 'Show the example again'}
+    </button>
   );
   return (
-    <form class="sheet" onSubmit={(event) => event.preventDefault()} noValidate>
-      <div class="asks">
-        <fieldset class="system">
-          <legend class="unseen">Units</legend>
-          {(
-            [
-              ['us', 'Inches, acres, pounds'],
-              ['si', 'Metric'],
-            ] as const
-          ).map(([key, label]) => (
-            <label key={key}>
-              <input
-                type="radio"
-                name={`${id}-system`}
-                id={`${id}-system-${key}`}
-                autocomplete="off"
-                checked={system === key}
-                onChange={() => switchSystem(key)}
-              />
-              <span>{label}</span>
-            </label>
-          ))}
-        </fieldset>
+    <form class={outcome ? 'screen' : 'screen is-waiting'} onSubmit={(event) => event.preventDefault()} noValidate>
+      <div class="screen-cautions" aria-live="polite">
+        <Cautions outcome={outcome} other={other} />
+      </div>
+      <div class="stay" ref={answer}>
         {notices.length > 0 && (
           <div class="notices" role="status">
             {notices.map((notice) => (
@@ -181,132 +152,198 @@ export function CalculatorForm(props: CalculatorFormProps) {
             ))}
           </div>
         )}
-        <section class="asked-place">
-          <h2 class="asks-title">The place</h2>
-          <Side
-            {...asks}
-            id={id}
-            texts={form.this}
-            problems={thisSide.told}
-            canAddRows
-            sharedRows={sharedRows}
-            wants={(input) => !isManagement(input) && !isConvention(input)}
-            onTexts={putThis}
-            onLeave={thisSide.onLeave}
+        <AnswerBlock
+          {...common}
+          outcome={outcome}
+          other={other}
+          stamp={stamp}
+          action={action}
+          waiting={<Waiting id={id} problems={problems} isBlank={(at) => blank.has(at)} />}
+        />
+        <LaterPart told={told} calculator={calculator} id={id} Picture={Picture} />
+      </div>
+      <section class="asks">
+        <h2 class="asks-title">{thatTexts ? 'What differs' : 'Put your own in'}</h2>
+        {thatTexts ? (
+          <Differs
+            mine={{
+              ...side,
+              onTexts: (texts, at) => {
+                thisSide.onType(at);
+                act.putThis(texts);
+              },
+            }}
+            theirs={{
+              ...side,
+              id: `${id}-that`,
+              texts: thatTexts,
+              problems: thatSide.told,
+              whoseOf: whose('that.'),
+              of: 'That side',
+              onTexts: (texts, at) => {
+                thatSide.onType(at);
+                act.putThat(texts);
+              },
+              onLeave: thatSide.onLeave,
+            }}
+            keys={unlike}
+            names={names}
+            onNames={act.name}
+            onLetDiffer={act.letDiffer}
           />
-        </section>
-        {mayCompare && (
-          <section class="asked-management">
-            {(asksManagement || thatTexts) && <h2 class="asks-title">The management</h2>}
-            <div class={thatTexts ? 'two-sides' : ''}>
-              <div class="one-side is-this">
-                {thatTexts && <h3 class="side-title">This{titles[0] && `: ${titles[0]}`}</h3>}
-                <Side
-                  {...asks}
-                  id={id}
-                  texts={form.this}
-                  problems={thisSide.told}
-                  canAddRows={false}
-                  sharedRows={thatTexts ? 'apart' : 'none'}
-                  wants={(input) => isManagement(input)}
-                  onTexts={putThis}
-                  onLeave={thisSide.onLeave}
-                />
-              </div>
-              {thatTexts && (
-                <div class="one-side is-that">
-                  <h3 class="side-title">That{titles[1] && `: ${titles[1]}`}</h3>
-                  <Side
-                    {...asks}
-                    id={`${id}-that`}
-                    texts={thatTexts}
-                    problems={thatSide.told}
-                    of="Other management"
-                    canAddRows={false}
-                    wants={(input) => isManagement(input)}
-                    onTexts={(texts, at) => {
-                      thatSide.onType(at);
-                      setForm((now) => ({ ...now, that: texts }));
-                    }}
-                    onLeave={thatSide.onLeave}
-                  />
-                </div>
-              )}
-            </div>
-            <button
-              type="button"
-              class="compare"
-              aria-pressed={form.that !== null}
-              onClick={() => setForm((now) => ({ ...now, that: now.that ? null : now.this }))}
-            >
-              {form.that ? 'Stop comparing' : 'Compare with other management'}
-            </button>
-          </section>
-        )}
-        {hasConventions && (
-          <section class="asked-conventions">
-            <h2 class="asks-title">Ways of counting</h2>
-            <Side
-              {...asks}
-              id={id}
-              texts={form.this}
-              problems={thisSide.told}
-              canAddRows={false}
-              wants={(input) => isConvention(input) && !isManagement(input)}
-              onTexts={putThis}
-              onLeave={thisSide.onLeave}
-            />
-          </section>
-        )}
-      </div>
-      {/* On a phone this line stays in view while somebody types above it. The answer itself follows, so listeners skip this one. */}
-      <p class="in-view" aria-hidden="true">
-        {isComputed && lead ? (
-          <>
-            <span class="is-this">
-              <Large {...common} outcome={outcome} of={lead.of} />
-            </span>
-            {other && (
-              <span class="is-that">
-                <Large {...common} outcome={other} of={lead.of} />
-              </span>
-            )}
-            <span class="in-view-name">{calculator.quantities[lead.of]?.label}</span>
-          </>
         ) : (
-          <span class="in-view-name">Waiting for an answer above</span>
+          asked.map((key) => (
+            <div class="ask" key={key}>
+              <Fields {...side} keys={[key]} />
+            </div>
+          ))
         )}
-      </p>
-      <div class="answers">
-        <div aria-live="polite">
-          {isComputed ? (
-            <>
-              {[...new Map([...outcome.cautions, ...(other?.cautions ?? [])].map((caution) => [caution.say, caution])).values()].map((caution) => (
-                <p class="caution" key={caution.say}>
-                  {caution.say}
-                </p>
-              ))}
-              <Answers {...common} outcome={outcome} other={other} titles={titles} />
-              <p class="note-line">{outcome.note}</p>
-              {other && <p class="note-line is-that">{other.note}</p>}
-              {calculator.weighsOnPeople && <ShortHelp />}
-            </>
-          ) : (
-            <Waiting mine={mine} theirs={theirs} />
-          )}
-        </div>
-        {isComputed && (
-          <>
-            {calculator.picture && Picture && (
-              <Picture {...common} picture={calculator.picture} outcome={outcome} other={other} titles={titles} id={`${id}-picture`} />
-            )}
-            <ResultsTable {...common} outcome={outcome} other={other} titles={titles} />
-            <RowsResults {...common} outcome={outcome} other={other} titles={titles} />
-            <Conventions {...common} texts={form.this} outcome={outcome} />
-            <Actions calculator={calculator} link={link} outcome={outcome} other={other} {...(isLive && address !== undefined ? { address } : {})} />
-          </>
+        {groups.map((group) => (
+          <Group
+            key={group.title}
+            {...side}
+            group={thatTexts ? group : { ...group, inputs: group.inputs.filter((key) => !asked.includes(key)) }}
+            wantsColumn={(key, name) => !asked.includes(`${key}.${name}`)}
+            touched={touched}
+            origin={linked.size > 0 ? 'link' : 'example'}
+          />
+        ))}
+        {canCompare(inputs) && (
+          <button type="button" class={thatTexts ? 'wide-button is-quiet' : 'wide-button'} disabled={!isLive} onClick={act.compare}>
+            {thatTexts ? 'Stop comparing' : 'Set another management beside it'}
+          </button>
         )}
-      </div>
+        <button
+          type="button"
+          class="quiet units"
+          disabled={!isLive}
+          onClick={() => {
+            const to = system === 'us' ? 'si' : 'us';
+            act.switchSystem(to);
+            onSystem?.(to);
+          }}
+        >
+          {system === 'us' ? 'In metric' : 'In inches, acres and pounds'}
+        </button>
+      </section>
+      <InView answer={answer} figure={outcome ? figureFor(calculator, outcome, other, system) : undefined} stamp={stamp} />
+      <Below told={told} calculator={calculator} link={link} {...(isLive && address !== undefined ? { address } : {})} />
     </form>
   );
+}
+
+interface Told {
+  readonly form: Form;
+  readonly system: UnitSystem;
+  readonly outcome: Outcome | null;
+  readonly other: Outcome | null;
+  readonly titles: readonly [string, string];
+  readonly differing: readonly [string, string];
+}
+
+const widthOf = (box: RefObject<HTMLElement>): number | undefined => box.current?.clientWidth;
+/** The width that a picture gets, once the page knows it. */
+function useWidth(box: RefObject<HTMLElement>): number | undefined {
+  const [width, setWidth] = useState<number | undefined>(undefined);
+  useEffect(() => {
+    if (!box.current) return undefined;
+    const watch = new ResizeObserver(() => setWidth(widthOf(box)));
+    watch.observe(box.current);
+    return () => watch.disconnect();
+  }, []);
+  return width;
+}
+
+/** The picture and the note, which may come a moment after the figure. */
+function LaterPart({
+  told,
+  calculator,
+  id,
+  Picture,
+}: {
+  readonly told: Told;
+  readonly calculator: Calculator;
+  readonly id: string;
+  readonly Picture: DrawPicture | undefined;
+}) {
+  const box = useRef<HTMLDivElement>(null);
+  const widthPx = useWidth(box);
+  const { outcome, other, system, titles, differing } = told;
+  return useMemo(
+    () => (
+      <>
+        <div class="picture-box" ref={box}>
+          {outcome && calculator.picture && Picture && (
+            <Picture
+              calculator={calculator}
+              system={system}
+              picture={calculator.picture}
+              outcome={outcome}
+              other={other}
+              titles={[titles[0] === 'This' ? differing[0] : titles[0], titles[1] === 'That' ? differing[1] : titles[1]]}
+              id={`${id}-picture`}
+              {...(widthPx === undefined ? {} : { widthPx })}
+            />
+          )}
+        </div>
+        {outcome && (other ? <BothNotes calculator={calculator} told={told} /> : <p class="note">{outcome.note}</p>)}
+        {outcome && calculator.weighsOnPeople && <ShortHelp />}
+      </>
+    ),
+    [told, widthPx],
+  );
+}
+
+/** What either side comes to, each in the words of its own note. */
+function BothNotes({ told: { outcome, other, titles } }: { readonly calculator: Calculator; readonly told: Told }) {
+  return (
+    <>
+      <p class="note">
+        <b class="word-this">{titles[0]}:</b> {outcome?.note}
+      </p>
+      <p class="note">
+        <b class="word-that">{titles[1]}:</b> {other?.note}
+      </p>
+    </>
+  );
+}
+
+/** All results, tables, what to take along. */
+function Below({
+  told,
+  calculator,
+  link,
+  address,
+}: {
+  readonly told: Told;
+  readonly calculator: Calculator;
+  readonly link: string;
+  readonly address?: (link: string) => string;
+}) {
+  const { outcome, other, system, titles, form } = told;
+  return useMemo(() => {
+    if (!outcome) return null;
+    const sides = { calculator, outcome, other, titles, system };
+    return (
+      <div class="below">
+        <section class="results">
+          <h2>All results</h2>
+          <ResultsList {...sides} />
+          <Conventions calculator={calculator} system={system} texts={form.this} outcome={outcome} />
+        </section>
+        <RowsResults {...sides} />
+        <section class="take">
+          <h2>Take it with you</h2>
+          <Actions
+            calculator={calculator}
+            link={link}
+            outcome={outcome}
+            other={other}
+            titles={titles}
+            {...(address === undefined ? {} : { address })}
+          />
+        </section>
+      </div>
+    );
+  }, [told, link, address === undefined]);
 }

@@ -3,7 +3,7 @@ import type { ChoiceInput } from '../kit/inputs.ts';
 import { printName } from '../kit/print.ts';
 import { isShown, type Texts, textIn } from '../kit/state.ts';
 import type { UnitSystem } from '../units/units.ts';
-import { leadOf } from './Results.tsx';
+import { leadOf } from './Answer.tsx';
 import { runTexts } from './sides.ts';
 
 interface ConventionsProps {

@@ -1,9 +1,10 @@
 import type { ComponentChildren } from 'preact';
-import type { Cell, ChoiceInput, Option } from '../kit/inputs.ts';
+import type { Cell, ChoiceInput, NumberInput, Option } from '../kit/inputs.ts';
 import { unitIn, units } from '../units/units.ts';
 import { Doubt } from './Doubt.tsx';
 import { keptText, shownText } from './fieldText.ts';
 import type { FieldProps } from './props.ts';
+import { steppedText } from './step.ts';
 
 /** Help on tap: how to get the number, and the question that stands in for it. */
 function Help({ cell }: { readonly cell: Cell }) {
@@ -21,13 +22,15 @@ const describedBy = (id: string, cell: Cell, problem: string | undefined): strin
   [cell.help ? `${id}-help` : '', problem ? `${id}-problem` : ''].filter((part) => part !== '').join(' ') || undefined;
 
 function Frame({ children, isGroup, ...field }: FieldProps & { readonly children: ComponentChildren; readonly isGroup?: boolean }) {
-  const { id, cell, problem, of } = field;
+  const { id, cell, problem, of, whose } = field;
   const name = (
     <>
       {of && <span class="unseen">{of}: </span>}
       {cell.label}
     </>
   );
+  const tag = whose !== undefined && <span class="whose">{whose}</span>;
+  const classes = `field${problem ? ' is-wrong' : ''}${whose === 'yours' ? ' is-yours' : whose === undefined ? '' : ' is-example'}`;
   const body = (
     <>
       {cell.help && (
@@ -48,23 +51,27 @@ function Frame({ children, isGroup, ...field }: FieldProps & { readonly children
   );
   if (isGroup) {
     return (
-      <fieldset class={problem ? 'field is-wrong' : 'field'} aria-describedby={describedBy(id, cell, problem)}>
-        <legend>{name}</legend>
+      <fieldset class={classes} id={id} aria-describedby={describedBy(id, cell, problem)}>
+        <legend>
+          {name} {tag}
+        </legend>
         {body}
       </fieldset>
     );
   }
   return (
-    <div class={problem ? 'field is-wrong' : 'field'}>
-      <label for={id}>{name}</label>
+    <div class={classes}>
+      <p class="field-name">
+        <label for={id}>{name}</label> {tag}
+      </p>
       {body}
     </div>
   );
 }
 
-/** Few and short answers stand open to be tapped; long lists fold. */
+/** Two short answers stand open to be tapped; longer lists fold. */
 const isShortList = (options: readonly (readonly [string, Option])[]): boolean =>
-  options.length <= 4 && options.every(([, option]) => option.group === undefined && option.label.length <= 34);
+  options.length <= 2 && options.every(([, option]) => option.group === undefined && option.label.length <= 34);
 
 function Select({ input, ...props }: FieldProps & { readonly input: ChoiceInput }) {
   const { id, text, problem, onText, onLeave } = props;
@@ -80,7 +87,7 @@ function Select({ input, ...props }: FieldProps & { readonly input: ChoiceInput 
       ));
   return (
     <Frame {...props}>
-      <div class="control">
+      <div class="control is-choice">
         <select
           id={id}
           autocomplete="off"
@@ -126,13 +133,62 @@ function Radios({ options, ...props }: FieldProps & { readonly options: readonly
   );
 }
 
+/** Plus and minus beside the number; any text can still be typed: `75 mm`. */
+function NumberField({ input, ...props }: FieldProps & { readonly input: NumberInput }) {
+  const { id, text, problem, system, isPlain, onText, onLeave } = props;
+  const shown = units[unitIn(system, input.unit)];
+  const value = shownText(text, input.unit, system);
+  const step = (direction: 1 | -1) =>
+    !isPlain && (
+      <button
+        type="button"
+        class="step"
+        aria-label={`${direction > 0 ? 'More' : 'Less'}: ${input.label}`}
+        onClick={() => onText(steppedText(input, text, direction, system))}
+      >
+        {direction > 0 ? '+' : '−'}
+      </button>
+    );
+  return (
+    <Frame {...props}>
+      <div class={isPlain ? 'control' : 'control is-stepped'}>
+        {step(-1)}
+        <span class="value">
+          <input
+            id={id}
+            type="text"
+            inputMode="text"
+            autocomplete="off"
+            autocapitalize="off"
+            spellcheck={false}
+            enterkeyhint="next"
+            size={Math.max(3, value.length)}
+            value={value}
+            aria-invalid={problem ? true : undefined}
+            aria-describedby={describedBy(id, input, problem)}
+            onInput={(event) => onText(keptText(event.currentTarget.value, input.unit, system))}
+            onBlur={onLeave}
+          />
+          {shown.print !== '' && (
+            <span class="unit">
+              <span aria-hidden="true">{shown.print}</span>
+              <span class="unseen">{shown.words}</span>
+            </span>
+          )}
+        </span>
+        {step(1)}
+      </div>
+    </Frame>
+  );
+}
+
 const yesAndNo = [
   ['yes', { label: 'Yes' }],
   ['no', { label: 'No' }],
 ] as const;
 
 export function Field(props: FieldProps) {
-  const { id, cell, text, problem, system, onText, onLeave } = props;
+  const { id, cell, text, problem, onText, onLeave } = props;
   switch (cell.kind) {
     case 'yesNo':
       return <Radios {...props} options={yesAndNo} />;
@@ -157,34 +213,7 @@ export function Field(props: FieldProps) {
           </div>
         </Frame>
       );
-    case 'number': {
-      const shown = units[unitIn(system, cell.unit)];
-      return (
-        <Frame {...props}>
-          <div class="control">
-            <input
-              id={id}
-              type="text"
-              inputMode="text"
-              autocomplete="off"
-              autocapitalize="off"
-              spellcheck={false}
-              enterkeyhint="next"
-              value={shownText(text, cell.unit, system)}
-              aria-invalid={problem ? true : undefined}
-              aria-describedby={describedBy(id, cell, problem)}
-              onInput={(event) => onText(keptText(event.currentTarget.value, cell.unit, system))}
-              onBlur={onLeave}
-            />
-            {shown.print !== '' && (
-              <span class="unit">
-                <span aria-hidden="true">{shown.print}</span>
-                <span class="unseen">{shown.words}</span>
-              </span>
-            )}
-          </div>
-        </Frame>
-      );
-    }
+    case 'number':
+      return <NumberField {...props} input={cell} />;
   }
 }

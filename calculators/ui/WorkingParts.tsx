@@ -7,7 +7,7 @@ import { isShown, rowsIn, type Texts, textIn } from '../kit/state.ts';
 import type { PlainStep } from '../kit/steps.ts';
 import { printDay } from '../units/printQuantity.ts';
 import { isBare, units } from '../units/units.ts';
-import { cellClass, columnHead, isNumeric } from './Results.tsx';
+import { cellClass, columnHead, isNumeric } from './RowsResults.tsx';
 
 const rowsOf = (outcome: Outcome, name: string): Rows => {
   const list = outcome.computed[name];

@@ -1,13 +1,26 @@
 import type { ComponentChildren, FunctionComponent } from 'preact';
-import type { Calculator } from '../kit/define.ts';
-import type { Cell, MonthsInput, RecordInput } from '../kit/inputs.ts';
+import type { Calculator, Outcome } from '../kit/define.ts';
+import type { Cell } from '../kit/inputs.ts';
 import type { Problem, Texts } from '../kit/state.ts';
 import type { Marks } from '../kit/tools.ts';
 import type { UnitSystem } from '../units/units.ts';
 import type { Records } from './RecordField.tsx';
 import type { ToolStore } from './tools/keptTool.ts';
 
+/** What tells results of one side or of two. */
+export interface Sides {
+  readonly calculator: Calculator;
+  readonly outcome: Outcome;
+  readonly other: Outcome | null;
+  /** What the sides are called: `This`, `That`, or as their owner calls them. */
+  readonly titles: readonly [string, string];
+  readonly system: UnitSystem;
+}
+
 // What the parts of a form hand to each other. A tally draws fields and a field draws tools, so neither can own these types.
+
+/** Whose an answer is, as a word at its label. */
+export type Whose = 'example' | 'yours' | 'from the link' | 'today, by this device';
 
 export interface FieldProps {
   readonly id: string;
@@ -15,9 +28,12 @@ export interface FieldProps {
   readonly text: string;
   readonly problem: string | undefined;
   readonly system: UnitSystem;
+  readonly whose: Whose | undefined;
   /** Said before the label to listeners only, where two fields of one name stand on a page: `Part 2`. */
   readonly of?: string;
   readonly tools: Tools | undefined;
+  /** Without plus and minus: one of several in a row. */
+  readonly isPlain?: boolean;
   readonly onText: (text: string) => void;
   readonly onLeave: () => void;
 }
@@ -28,13 +44,14 @@ export interface SideProps {
   readonly texts: Texts;
   readonly problems: readonly Problem[];
   readonly system: UnitSystem;
-  /** Which inputs belong here; the others are drawn elsewhere. */
-  readonly wants: (input: Cell | MonthsInput | RecordInput) => boolean;
-  /** `Other management` before each label, to listeners. */
+  /** Which inputs are drawn here, in this order: `herd` is a table, `layers.feel` one column of it, a field a row. */
+  readonly keys: readonly string[];
+  /** Which columns of a table, where not all. */
+  readonly wantsColumn?: (key: string, name: string, cell: Cell) => boolean;
+  readonly whoseOf: (path: string) => Whose | undefined;
+  /** `That side` before each label, to listeners. */
   readonly of?: string;
   readonly canAddRows: boolean;
-  /** Tables with columns of the place and of the management: whole here, only the columns that belong here, or not here. */
-  readonly sharedRows?: 'whole' | 'apart' | 'none';
   readonly tools: Tools | undefined;
   readonly onTexts: (texts: Texts, at: string) => void;
   readonly onLeave: () => void;

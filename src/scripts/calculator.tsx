@@ -4,13 +4,15 @@ import type { Calculator } from '../../calculators/kit/define.ts';
 import { usesTools } from '../../calculators/kit/inputs.ts';
 import { fromLink } from '../../calculators/kit/link.ts';
 import { changeSystem, startTexts, type Texts } from '../../calculators/kit/state.ts';
-import { CalculatorForm, type Change, type Opening } from '../../calculators/ui/CalculatorForm.tsx';
+import { CalculatorForm, type Change } from '../../calculators/ui/CalculatorForm.tsx';
+import type { Opening } from '../../calculators/ui/formState.ts';
 import { type DrawPicture, loadPicture } from '../../calculators/ui/pictures/loadPicture.tsx';
 import type { Tools } from '../../calculators/ui/props.ts';
 import type { Records } from '../../calculators/ui/RecordField.tsx';
 import type { ToolStore } from '../../calculators/ui/tools/keptTool.ts';
 import type { UnitSystem } from '../../calculators/units/units.ts';
 import { countryKey, forget, formKeyOf, keep, kept, recordKeyOf, toolKeyOf, unitsKey } from './kept.ts';
+import { keepWhose, keptWhose } from './whose.ts';
 import { startWorking } from './working.ts';
 
 const definitions = import.meta.glob<{ default: Calculator }>('../../calculators/catalog/*/definition.ts');
@@ -104,16 +106,25 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
   const query = ownsAddress ? location.search.slice(1) : (kept('sessionStorage', formKey) ?? '');
   const records = keptRecords(calculator);
   const hasRecords = Object.keys(records).length > 0;
+  const own = new Set(Object.keys(records));
   const open = (): Opening | null => {
     if (query !== '') {
-      const { form, notices } = fromLink(calculator, query);
+      const { form, notices, named } = fromLink(calculator, query);
       const that = form.that && { ...form.that, ...records };
-      return { form: { this: { ...form.this, ...records }, that }, system, notices: hasRecords ? [...notices, keptNotice] : notices };
+      const whose = keptWhose(box, query);
+      return {
+        form: { this: { ...form.this, ...records }, that },
+        system,
+        notices: hasRecords ? [...notices, keptNotice] : notices,
+        linked: whose?.linked ?? named,
+        touched: new Set([...(whose?.touched ?? []), ...own]),
+        names: whose?.names ?? ['', ''],
+      };
     }
     if (system === 'us' && !hasRecords) return null;
     const start = startTexts(calculator.inputs);
     const texts = system === 'us' ? start : changeSystem(calculator.inputs, start, 'us', 'si');
-    return { form: { this: { ...texts, ...records }, that: null }, system, notices: [] };
+    return { form: { this: { ...texts, ...records }, that: null }, system, notices: [], linked: new Set(), touched: own, names: ['', ''] };
   };
   const page = new URL(box.dataset['page'] ?? location.pathname, location.href).href;
   const ownPage = box.querySelector<HTMLAnchorElement>('[data-own-page]');
@@ -125,7 +136,9 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
     latest = change;
     toWorking(change);
     if (ownPage) ownPage.href = `${page}?${change.link}`;
-    if (!isOpening) toAddress(change.link);
+    if (isOpening) return;
+    toAddress(change.link);
+    keepWhose(box, change);
   };
   const replay = earlyAnswers(root);
   hydrate(

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { NumberQuantity } from '../../calculators/kit/quantities.ts';
-import { difference } from '../../calculators/ui/Results.tsx';
+import { difference } from '../../calculators/ui/ResultsList.tsx';
 import type { UnitName } from '../../calculators/units/units.ts';
 
 const amount = (unit: UnitName, digits: number): NumberQuantity => ({ kind: 'number', label: 'Amount', symbol: 'x', unit, digits });

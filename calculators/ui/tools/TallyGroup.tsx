@@ -8,10 +8,10 @@ const groupOf = (input: Input | undefined): string | undefined =>
 
 /** A tally where the first input of its group stands: all of the group that apply here. */
 export function TallyGroup({ name, side, store, field }: TallyGroupProps) {
-  const { calculator, texts, wants, problems, onTexts } = side;
+  const { calculator, texts, keys, problems, onTexts } = side;
   const group = groupOf(calculator.inputs[name]);
   const [first, ...others] = Object.entries(calculator.inputs).flatMap(([each, input]): readonly TallyMember[] =>
-    input.kind === 'number' && input.tool?.kind === 'tally' && input.tool.group === group && isShown(input, texts) && wants(input)
+    input.kind === 'number' && input.tool?.kind === 'tally' && input.tool.group === group && isShown(input, texts) && keys.includes(each)
       ? [{ name: each, input, tool: input.tool, text: textIn(texts[each]) }]
       : [],
   );

@@ -1,0 +1,180 @@
+import { useState } from 'preact/hooks';
+import { type Cell, type RowsInput, sharesRows } from '../kit/inputs.ts';
+import { isShown, type RowTexts, rowsIn } from '../kit/state.ts';
+import { tellRow } from '../kit/summary.ts';
+import { Field } from './Field.tsx';
+import { withFills } from './fills.ts';
+import type { SideProps } from './props.ts';
+
+interface RowsProps extends SideProps {
+  readonly name: string;
+  readonly input: RowsInput;
+}
+
+/** Said at the first row that shows the column, not again at each. */
+const withoutHelp = ({ help, field, ask, ...cell }: Cell): Cell => cell;
+const capital = (text: string): string => `${text[0]?.toUpperCase() ?? ''}${text.slice(1)}`;
+
+/** One column of a table as questions of their own, a field a row. */
+export function ColumnField({ name, column, input, ...side }: RowsProps & { readonly column: string }) {
+  const { id, texts, problems, system, of, tools, onLeave } = side;
+  const list = rowsIn(texts[name]);
+  const cell = input.columns[column];
+  if (!cell) return null;
+  return (
+    <>
+      {list.map((row, index) => {
+        if (!isShown(cell, { ...texts, ...row })) return null;
+        const at = `${name}.${index}.${column}`;
+        const told = tellRow(input, row, texts, system);
+        const label = list.length === 1 ? cell.label : `${cell.label}, ${input.rowName} ${index + 1}: ${told}`;
+        return (
+          <Field
+            key={at}
+            id={`${id}-${name}-${index}-${column}`}
+            cell={{ ...(index === 0 ? cell : withoutHelp(cell)), label }}
+            text={row[column] ?? ''}
+            problem={problems.find((problem) => problem.at === at)?.say}
+            system={system}
+            whose={side.whoseOf(at)}
+            {...(of === undefined ? {} : { of })}
+            tools={tools}
+            onText={(text) =>
+              side.onTexts(
+                {
+                  ...texts,
+                  [name]: list.map((each, place) => (place === index ? withFills(cell, text, input.columns, { ...each, [column]: text }) : each)),
+                },
+                at,
+              )
+            }
+            onLeave={onLeave}
+          />
+        );
+      })}
+    </>
+  );
+}
+
+/** The fields of one row. */
+function RowFields({ name, input, row, index, list, shown, title, put, ...side }: RowFieldsProps) {
+  const { id, texts, problems, system, of, tools, onLeave } = side;
+  return (
+    <div class="row-fields">
+      {shown.map(([column, cell]) => {
+        const at = `${name}.${index}.${column}`;
+        return (
+          <Field
+            key={column}
+            id={`${id}-${name}-${index}-${column}`}
+            cell={list.slice(0, index).some((before) => isShown(cell, { ...texts, ...before })) ? withoutHelp(cell) : cell}
+            text={row[column] ?? ''}
+            problem={problems.find((problem) => problem.at === at)?.say}
+            system={system}
+            whose={side.whoseOf(at)}
+            of={of ? `${of}, ${title}` : title}
+            tools={tools}
+            isPlain
+            onText={(text) =>
+              put(
+                list.map((each, place) => (place === index ? withFills(cell, text, input.columns, { ...each, [column]: text }) : each)),
+                at,
+              )
+            }
+            onLeave={onLeave}
+          />
+        );
+      })}
+    </div>
+  );
+}
+interface RowFieldsProps extends RowsProps {
+  readonly row: RowTexts;
+  readonly index: number;
+  readonly list: readonly RowTexts[];
+  readonly shown: readonly (readonly [string, Cell])[];
+  readonly title: string;
+  readonly put: (rows: readonly RowTexts[], at: string) => void;
+}
+
+/** A table: a line a row, which opens to its fields; where a row is one field, that field. */
+export function RowsField(props: RowsProps) {
+  const { name, input, id, texts, problems, system, of, tools, wantsColumn } = props;
+  const [open, setOpen] = useState(-1);
+  const list = rowsIn(texts[name]);
+  const columns = Object.entries(input.columns).filter(([column, cell]) => wantsColumn?.(name, column, cell) !== false);
+  if (columns.length === 0) return null;
+  const mayAdd = props.canAddRows || !sharesRows(input);
+  const put = (rows: readonly RowTexts[], at: string) => props.onTexts({ ...texts, [name]: rows }, at);
+  const own = problems.find((problem) => problem.at === name)?.say;
+  const isWrong = (index: number): boolean => problems.some(({ at }) => at.startsWith(`${name}.${index}.`));
+  return (
+    <fieldset class="rows" id={`${id}-${name}`}>
+      <legend>{input.label}</legend>
+      {input.help && <small class="field-hint">{input.help}</small>}
+      {input.tool && mayAdd && tools && <tools.draw.MarksTool id={`${id}-${name}`} tool={input.tool} store={tools.store} />}
+      {list.map((row, index) => {
+        const shown = columns.filter(([, cell]) => isShown(cell, { ...texts, ...row }));
+        const told = tellRow(input, row, texts, system);
+        const title = `${capital(input.rowName)} ${index + 1}`;
+        const fields = <RowFields {...props} row={row} index={index} list={list} shown={shown} title={title} put={put} />;
+        const takeOut = mayAdd && list.length > 1 && (
+          <button
+            type="button"
+            class="quiet take-out"
+            onClick={() => {
+              setOpen(-1);
+              put(
+                list.filter((_, place) => place !== index),
+                name,
+              );
+            }}
+          >
+            Take out<span class="unseen"> {title}</span>
+          </button>
+        );
+        if (shown.length === 1)
+          return (
+            <div class="row is-single" key={index}>
+              {fields}
+              {takeOut}
+            </div>
+          );
+        const isOpen = open === index || isWrong(index);
+        return (
+          <div class="row" key={index}>
+            <p class="row-line">
+              <span class="row-told">
+                {of && <span class="unseen">{of}: </span>}
+                {told}
+              </span>
+              <button type="button" class="quiet" aria-expanded={isOpen} onClick={() => setOpen(isOpen ? -1 : index)}>
+                {isOpen ? 'Close' : 'Change'}
+                <span class="unseen"> {title}</span>
+              </button>
+            </p>
+            {isOpen && (
+              <>
+                {fields}
+                {takeOut}
+              </>
+            )}
+          </div>
+        );
+      })}
+      {own && <p class="problem">{own}</p>}
+      {mayAdd && list.length < input.maxRows && (
+        <button
+          type="button"
+          class="quiet"
+          onClick={() => {
+            setOpen(list.length);
+            put([...list, ...list.slice(-1)], name);
+          }}
+        >
+          Add another {input.rowName}
+        </button>
+      )}
+    </fieldset>
+  );
+}

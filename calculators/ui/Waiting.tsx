@@ -1,0 +1,47 @@
+import type { Problem } from '../kit/state.ts';
+
+/** A field can stand in a group that only opens now. */
+function goTo(id: string): void {
+  setTimeout(() => {
+    const field = document.getElementById(id);
+    field?.scrollIntoView({ block: 'center' });
+    field?.focus({ preventScroll: true });
+  });
+}
+const fieldId = (id: string, { at }: Problem): string => `${id}-${at.replaceAll('.', '-')}`;
+/** More than this are counted, not listed. */
+const mostListed = 3;
+
+/** In place of the range: what the answer waits for, each a way to its field. */
+export function Waiting({
+  id,
+  problems,
+  isBlank,
+}: {
+  readonly id: string;
+  readonly problems: readonly Problem[];
+  readonly isBlank: (at: string) => boolean;
+}) {
+  const wanted = problems.filter(({ at }) => isBlank(at));
+  const wrong = problems.filter(({ at }) => !isBlank(at));
+  const listed = (wrong.length > 0 ? wrong : wanted).slice(0, mostListed);
+  const left = problems.length - listed.length;
+  return (
+    <ul class="waiting">
+      {listed.map((problem) => (
+        <li key={problem.at}>
+          <a
+            href={`#${fieldId(id, problem)}`}
+            onClick={(event) => {
+              event.preventDefault();
+              goTo(fieldId(id, problem));
+            }}
+          >
+            {problem.say}
+          </a>
+        </li>
+      ))}
+      {left > 0 && <li>and {left} more</li>}
+    </ul>
+  );
+}

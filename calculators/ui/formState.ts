@@ -1,0 +1,154 @@
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { cleared } from '../kit/cleared.ts';
+import type { Calculator } from '../kit/define.ts';
+import { isManaged } from '../kit/screen.ts';
+import { changeSystem, type Form, type Problem, startTexts, type Texts, withPlaceOf } from '../kit/state.ts';
+import type { UnitSystem } from '../units/units.ts';
+import { type Touched, touchedBy } from './touched.ts';
+
+/** A form as it is taken over: what stands in it, and whose that is. */
+export interface Opening {
+  readonly form: Form;
+  readonly system: UnitSystem;
+  readonly notices: readonly string[];
+  /** What a link names, by path. */
+  readonly linked: Touched;
+  readonly touched: Touched;
+  readonly names: SideNames;
+}
+export type SideNames = readonly [mine: string, theirs: string];
+
+export interface Held {
+  readonly form: Form;
+  readonly system: UnitSystem;
+  readonly linked: Touched;
+  /** Paths of this side; those of the other begin with `that.`. */
+  readonly touched: Touched;
+  /** Cleared and not typed in since: nobody is told yet that it is missing. */
+  readonly blank: Touched;
+  readonly names: SideNames;
+  /** What somebody let differ between two sides, whether it does already or not. */
+  readonly differs: readonly string[];
+}
+
+const nobody: Touched = new Set<string>();
+export const startHeld = ({ inputs }: Calculator): Held => ({
+  form: { this: startTexts(inputs), that: null },
+  system: 'us',
+  linked: nobody,
+  touched: nobody,
+  blank: nobody,
+  names: ['', ''],
+  differs: [],
+});
+
+const without = (paths: Touched, gone: Touched): Touched => (paths.size === 0 ? paths : new Set([...paths].filter((path) => !gone.has(path))));
+
+/** Questions of the management that stand open, for a comparison to begin with; else the first of all. */
+const firstToDiffer = ({ inputs, layout }: Calculator): readonly string[] => {
+  const managed = (key: string): boolean => {
+    const input = inputs[key];
+    return input !== undefined && isManaged(input);
+  };
+  const asked = layout.first.flatMap(([first = '']) => (managed(first) ? [first] : []));
+  return asked.length > 0 ? asked : Object.keys(inputs).filter(managed).slice(0, 1);
+};
+
+/** All that a form can be made to do. */
+export function useHeld(calculator: Calculator) {
+  const [held, setHeld] = useState<Held>(() => startHeld(calculator));
+  const { inputs } = calculator;
+  const actions = useMemo(() => {
+    const put = (change: (now: Held) => Partial<Held>) => setHeld((now) => ({ ...now, ...change(now) }));
+    const own = (now: Held, before: Texts, after: Texts): Partial<Held> => {
+      const changed = touchedBy(nobody, before, after);
+      return { touched: new Set([...now.touched, ...changed]), blank: without(now.blank, changed) };
+    };
+    return {
+      open: (opening: Opening) => put(() => ({ ...opening })),
+      putThis: (texts: Texts) => put((now) => ({ form: { ...now.form, this: texts }, ...own(now, now.form.this, texts) })),
+      putThat: (texts: Texts) =>
+        put(({ form, touched }) => ({
+          form: { ...form, that: texts },
+          touched: new Set([...touched, ...[...touchedBy(nobody, form.that ?? texts, texts)].map((path) => `that.${path}`)]),
+        })),
+      /** What both sides share, typed once. */
+      putBoth: (texts: Texts) =>
+        put((now) => {
+          const that = now.form.that;
+          const changed = Object.fromEntries(Object.entries(texts).filter(([key, text]) => text !== now.form.this[key]));
+          return { form: { this: texts, that: that && { ...that, ...changed } }, ...own(now, now.form.this, texts) };
+        }),
+      compare: () =>
+        put(({ form }) =>
+          form.that ? { form: { ...form, that: null }, differs: [] } : { form: { ...form, that: form.this }, differs: firstToDiffer(calculator) },
+        ),
+      letDiffer: (key: string) => put(({ differs }) => ({ differs: [...differs, key] })),
+      name: (names: SideNames) => put(() => ({ names })),
+      clear: () =>
+        put((now) => {
+          const texts = cleared(inputs, now.form.this);
+          const gone = touchedBy(nobody, now.form.this, texts);
+          return { form: { this: texts, that: now.form.that && withPlaceOf(inputs, texts, texts) }, touched: gone, blank: pathsIn(texts) };
+        }),
+      exampleAgain: () =>
+        put((now) => ({ ...startHeld(calculator), system: now.system, form: { this: startTexts(inputs, now.system), that: null } })),
+      switchSystem: (to: UnitSystem) =>
+        put(({ form, system }) => ({
+          form: { this: changeSystem(inputs, form.this, system, to), that: form.that && changeSystem(inputs, form.that, system, to) },
+          system: to,
+        })),
+    };
+  }, []);
+  return [held, actions] as const;
+}
+
+/** Every path of a form that holds no text. */
+function pathsIn(texts: Texts): Touched {
+  return new Set(
+    Object.entries(texts).flatMap(([key, text]) => {
+      if (typeof text === 'string') return text === '' ? [key] : [];
+      return text.flatMap((each, index) =>
+        typeof each === 'string'
+          ? [`${key}.${index}`]
+          : Object.entries(each).flatMap(([name, cell]) => (cell === '' ? [`${key}.${index}.${name}`] : [])),
+      );
+    }),
+  );
+}
+
+/** A pause this long ends a number; until then nobody is told that it is wrong. */
+const pauseMs = 900;
+/** Which fields are wrong by now: the one being typed gets a moment. */
+export function useSettled(problems: readonly Problem[]): {
+  readonly told: readonly Problem[];
+  readonly onType: (at: string) => void;
+  readonly onLeave: () => void;
+} {
+  const [typing, setTyping] = useState('');
+  const timer = useRef(0);
+  useEffect(() => () => clearTimeout(timer.current), []);
+  return {
+    told: problems.filter(({ at }) => at !== typing),
+    onType: (at) => {
+      clearTimeout(timer.current);
+      setTyping(at);
+      timer.current = window.setTimeout(() => setTyping(''), pauseMs);
+    },
+    onLeave: () => {
+      clearTimeout(timer.current);
+      setTyping('');
+    },
+  };
+}
+
+/** What may follow a key a little behind: pictures, tables, the link. */
+export function useLater<T>(value: T, pause: number): T {
+  const [later, setLater] = useState(value);
+  useEffect(() => {
+    if (later === value) return undefined;
+    const timer = setTimeout(() => setLater(value), pause);
+    return () => clearTimeout(timer);
+  }, [value]);
+  return later;
+}

@@ -1,0 +1,33 @@
+import type { Change } from '../../calculators/ui/CalculatorForm.tsx';
+import type { SideNames } from '../../calculators/ui/formState.ts';
+import { keep, kept } from './kept.ts';
+
+// Beside the figures, which the address carries: who put them there and what the sides are called. It never goes into a link.
+
+interface Whose {
+  readonly linked: ReadonlySet<string>;
+  readonly touched: ReadonlySet<string>;
+  readonly names: SideNames;
+}
+const keyOf = (box: HTMLElement): string => `holdwater-whose:${location.pathname}#${box.dataset['name'] ?? ''}`;
+
+export const keepWhose = (box: HTMLElement, { link, linked, touched, names }: Change): void => {
+  keep('localStorage', keyOf(box), JSON.stringify({ link, linked: [...linked], touched: [...touched], names }));
+};
+
+const isList = (value: unknown): value is readonly string[] => Array.isArray(value) && value.every((each) => typeof each === 'string');
+/** What was kept for this very link; nothing for any other, and nothing where it cannot be read. */
+export function keptWhose(box: HTMLElement, link: string): Whose | undefined {
+  try {
+    const found: unknown = JSON.parse(kept('localStorage', keyOf(box)) ?? 'null');
+    if (typeof found !== 'object' || found === null || !('link' in found) || found.link !== link) return undefined;
+    const list = (name: string): readonly string[] => {
+      const value: unknown = Object.entries(found).find(([key]) => key === name)?.[1];
+      return isList(value) ? value : [];
+    };
+    const [mine = '', theirs = ''] = list('names');
+    return { linked: new Set(list('linked')), touched: new Set(list('touched')), names: [mine, theirs] };
+  } catch {
+    return undefined;
+  }
+}
