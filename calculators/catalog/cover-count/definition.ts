@@ -1,6 +1,6 @@
-import { defineCalculator } from '../../kit/define.ts';
+import { defineCalculator, shown } from '../../kit/define.ts';
 import { amount, word } from '../../kit/quantities.ts';
-import { byCase, formula, lookup, tex } from '../../kit/steps.ts';
+import { byCase, formula, lookup, tabulate, tex, when } from '../../kit/steps.ts';
 import { compute } from './compute.ts';
 import { inputs } from './inputs.ts';
 
@@ -106,18 +106,15 @@ export default defineCalculator({
     { of: 'settles' },
     // Short of a hundred steps the rule is to go on; a number from so few would be a guess.
     { of: 'moreCount', when: ({ settles, stepsCount, moreCount }) => settles === 'more-steps' && stepsCount >= 100 && moreCount >= 5 },
-    { of: 'stepsCount' },
-    { of: 'kinds' },
+    ...shown('stepsCount', 'kinds'),
   ],
   steps: [
     formula('stepsCount', tex`\q{plantCount} + \q{litterCount} + \q{rockCount} + \q{bareCount}`, { says: 'All steps.' }),
-    {
-      kind: 'rows',
-      of: 'kinds',
+    tabulate('kinds', {
       says: 'Each kind as a share of all steps, and how far off chance can put it: from and to by the exact binomial interval.',
       source: 'coulloudon-1999, step-point method',
       formulas: { sharePercent: tex`\frac{100 \q{hitCount}}{\q{stepsCount}}` },
-    },
+    }),
     formula('coveredPercent', tex`\frac{100 (\q{plantCount} + \q{litterCount} + \q{rockCount})}{\q{stepsCount}}`, {
       says: 'Covered is all that is not bare soil. Rock counts: a drop that strikes it loosens no soil.',
       source: 'coulloudon-1999, ground cover',
@@ -135,27 +132,27 @@ export default defineCalculator({
       says: 'The class, from plants and litter and from how it is grazed: poor below {poorBelowPercent} or when grazed hard; good above {goodAbovePercent} when grazed lightly or rested; fair between.',
       source: 'tr55-1986, notes of tables 2-2c and 2-2d',
     }),
-    byCase('distancePercent', {
-      onlyWhen: ({ settles }) => settles === 'more-steps',
-      says: 'How far the count is from the nearest class limit.',
-      ways: [
-        { when: ({ sodPercent, limitPercent }) => sodPercent >= limitPercent, formula: tex`\q{sodPercent} - \q{limitPercent}` },
-        { formula: tex`\q{limitPercent} - \q{sodPercent}` },
+    when(
+      ({ settles }) => settles === 'more-steps',
+      [
+        byCase('distancePercent', {
+          says: 'How far the count is from the nearest class limit.',
+          ways: [
+            { when: ({ sodPercent, limitPercent }) => sodPercent >= limitPercent, formula: tex`\q{sodPercent} - \q{limitPercent}` },
+            { formula: tex`\q{limitPercent} - \q{sodPercent}` },
+          ],
+        }),
+        formula(
+          'wantedCount',
+          tex`(\frac{1.96 \sqrt{\q{limitPercent} (100 - \q{limitPercent})} + \sqrt{1.96^2 \q{limitPercent} (100 - \q{limitPercent}) + 200 \q{distancePercent}}}{2 \q{distancePercent}})^2`,
+          {
+            says: 'Steps in all after which the same share would stand clear of that limit. 1.96 stands for 95 in 100.',
+            source: 'fleiss-2003, sample size for one proportion (from memory)',
+          },
+        ),
+        formula('moreCount', tex`\max(0, \q{wantedCount} - \q{stepsCount})`, { says: 'Less the steps that are done.' }),
       ],
-    }),
-    formula(
-      'wantedCount',
-      tex`(\frac{1.96 \sqrt{\q{limitPercent} (100 - \q{limitPercent})} + \sqrt{1.96^2 \q{limitPercent} (100 - \q{limitPercent}) + 200 \q{distancePercent}}}{2 \q{distancePercent}})^2`,
-      {
-        onlyWhen: ({ settles }) => settles === 'more-steps',
-        says: 'Steps in all after which the same share would stand clear of that limit. 1.96 stands for 95 in 100.',
-        source: 'fleiss-2003, sample size for one proportion (from memory)',
-      },
     ),
-    formula('moreCount', tex`\max(0, \q{wantedCount} - \q{stepsCount})`, {
-      onlyWhen: ({ settles }) => settles === 'more-steps',
-      says: 'Less the steps that are done.',
-    }),
   ],
   cautions: [
     {

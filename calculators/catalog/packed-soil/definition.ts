@@ -1,5 +1,5 @@
-import { defineCalculator } from '../../kit/define.ts';
-import { formula, lookup, tex } from '../../kit/steps.ts';
+import { defineCalculator, shown } from '../../kit/define.ts';
+import { formula, lookup, tabulate, tex } from '../../kit/steps.ts';
 import { compute, faultOf } from './compute.ts';
 import { inputs } from './inputs.ts';
 import { quantities } from './quantities.ts';
@@ -50,8 +50,7 @@ export default defineCalculator({
         says: ({ coresCount }) => (coresCount === 1 ? 'one core only' : 'the cores ran from {low} to {high}'),
       },
     },
-    { of: 'limits' },
-    { of: 'porosityPercent' },
+    ...shown('limits', 'porosityPercent'),
     { of: 'probeSays', when: ({ probe }) => probe === 'pushed' },
     { of: 'stoppedPercent', when: readsProbe },
     { of: 'medianStopIn', when: (values) => readsProbe(values) && values.stoppedPercent > 0 },
@@ -63,9 +62,7 @@ export default defineCalculator({
       says: 'Volume of the can in millilitres: an inch is 2.54 centimetres.',
       source: 'common practice',
     }),
-    {
-      kind: 'rows',
-      of: 'lines',
+    tabulate('lines', {
       says: 'Each core: its volume, its dry weight, and the density of the soil between the stones. Solid soil and stones weigh 2.65 g a millilitre.',
       source: 'common practice',
       formulas: {
@@ -89,7 +86,7 @@ export default defineCalculator({
         poreMl: tex`\q{volumeMl} - \q{stonesMl} - \q{solidMl}`,
       },
       sums: { totalGPerCm3: 'fineGPerCm3', allMl: 'volumeMl', allPoreMl: 'poreMl', allSolidMl: 'solidMl', allStoneMl: 'stonesMl' },
-    },
+    }),
     formula('fineGPerCm3', tex`\frac{\q{totalGPerCm3}}{\q{coresCount}}`, {
       says: 'The mean of the cores. One core can be off by a tenth; the mean of several is what counts.',
       source: 'common practice',

@@ -1,5 +1,5 @@
-import { defineCalculator } from '../../kit/define.ts';
-import { byCase, formula, lookup, tex } from '../../kit/steps.ts';
+import { defineCalculator, shown, shownWhen } from '../../kit/define.ts';
+import { byCase, formula, lookup, tabulate, tex, when } from '../../kit/steps.ts';
 import { refusals } from './cautions.ts';
 import { compute } from './compute.ts';
 import { inputs } from './inputs.ts';
@@ -31,19 +31,14 @@ export default defineCalculator({
     { of: 'pourGal', when: ({ pourGal }) => pourGal >= 0.25 },
     { of: 'pourMl' },
     { of: 'rainMin', when: ({ rainMin }) => rainMin >= 0.5 },
-    { of: 'rateInPerHr' },
-    { of: 'needHolesCount' },
+    ...shown('rateInPerHr', 'needHolesCount'),
     { of: 'holeGapIn', when: ({ headFrom }) => headFrom === 'one-hole' },
-    { of: 'shouldRun' },
-    { of: 'shouldSoak' },
-    { of: 'tells' },
+    ...shown('shouldRun', 'shouldSoak', 'tells'),
     { of: 'firstRunIn', when: hasRun },
-    { of: 'runoffPercent', when: isRead },
-    { of: 'throughPercent', when: isRead },
+    ...shownWhen(isRead, 'runoffPercent', 'throughPercent'),
     { of: 'heldPercent', when: (values) => isRead(values) && values.heldMl >= 0 },
     { of: 'trayLb', when: ({ trayLb }) => trayLb >= 5 },
-    { of: 'slopePercent' },
-    { of: 'otherRains' },
+    ...shown('slopePercent', 'otherRains'),
   ],
   steps: [
     formula('pourGal', tex`\frac{\q{lengthIn} \times \q{widthIn} \times \q{rainIn}}{231}`, {
@@ -93,24 +88,24 @@ export default defineCalculator({
       says: 'Minutes for the depth.',
       source: 'irrigation-repair-rate, the measuring can method',
     }),
-    {
-      kind: 'rows',
-      of: 'otherRains',
+    tabulate('otherRains', {
       says: 'The same for other depths.',
       formulas: {
         fallQt: tex`4 \times \frac{\q{lengthIn} \times \q{widthIn} \times \q{fallIn}}{231}`,
         fallMin: tex`\frac{60 \times \q{fallIn}}{\q{rateInPerHr}}`,
       },
-    },
+    }),
     formula('slopePercent', tex`\frac{100 \times \q{riseIn}}{\q{lengthIn}}`, { says: 'Slope.' }),
     formula('trayLb', tex`\frac{110 \times \q{lengthIn} \times \q{widthIn} \times \q{soilIn}}{1728}`, {
       says: 'Weight, with wet soil at 110 lb a cubic foot of 1,728 cubic inches. The tray itself comes on top.',
       source: 'common practice',
     }),
-    formula('heldMl', tex`\q{pourMl} - \q{runMl} - \q{downMl}`, { onlyWhen: isRead, says: 'In neither jar: held in the soil, or spilled.' }),
-    formula('runoffPercent', tex`\frac{100 \times \q{runMl}}{\q{pourMl}}`, { onlyWhen: isRead, says: 'Share that ran off.' }),
-    formula('throughPercent', tex`\frac{100 \times \q{downMl}}{\q{pourMl}}`, { onlyWhen: isRead, says: 'Share that came out below.' }),
-    formula('heldPercent', tex`\frac{100 \times \q{heldMl}}{\q{pourMl}}`, { onlyWhen: isRead, says: 'And the rest.' }),
+    when(isRead, [
+      formula('heldMl', tex`\q{pourMl} - \q{runMl} - \q{downMl}`, { says: 'In neither jar: held in the soil, or spilled.' }),
+      formula('runoffPercent', tex`\frac{100 \times \q{runMl}}{\q{pourMl}}`, { says: 'Share that ran off.' }),
+      formula('throughPercent', tex`\frac{100 \times \q{downMl}}{\q{pourMl}}`, { says: 'Share that came out below.' }),
+      formula('heldPercent', tex`\frac{100 \times \q{heldMl}}{\q{pourMl}}`, { says: 'And the rest.' }),
+    ]),
     byCase('firstRunIn', {
       onlyWhen: hasRun,
       says: 'Rain that was on by the time it ran.',

@@ -1,6 +1,6 @@
-import { defineCalculator } from '../../kit/define.ts';
+import { defineCalculator, shown } from '../../kit/define.ts';
 import type { ValuesOf } from '../../kit/inputs.ts';
-import { byCase, formula, tex } from '../../kit/steps.ts';
+import { byCase, formula, tabulate, tex } from '../../kit/steps.ts';
 import { compute } from './compute.ts';
 import { inputs } from './inputs.ts';
 import { quantities } from './quantities.ts';
@@ -30,8 +30,7 @@ export default defineCalculator({ slug: 'rain-on-ground', version: 1, title: 'Ga
     { of: 'stockDays', range: { low: 'stockDays', high: 'highStockDays', says: drinkRange } },
     { of: 'waterTon' },
     { of: 'surfaceAc', when: ({ surface }) => surface === 'sides' || surface === 'paces' },
-    { of: 'herdGalPerDay' },
-    { of: 'otherRains' },
+    ...shown('herdGalPerDay', 'otherRains'),
   ],
   steps: [
     byCase('depthIn', {
@@ -96,22 +95,18 @@ export default defineCalculator({ slug: 'rain-on-ground', version: 1, title: 'Ga
       ],
     }),
     formula('tankCount', tex`\frac{\q{caughtGal}}{\q{fullTankGal}}`, { says: 'In tank-fulls.' }),
-    {
-      kind: 'rows',
-      of: 'drinkers',
+    tabulate('drinkers', {
       says: 'What the stock drink when the day reaches {airF}: head times what one drinks. Printed lists disagree, so the plan takes the highest of them, and never less for a hotter day.',
       source: 'gould-fs1090, and the other lists named under sources',
       formulas: { allGalPerDay: tex`\q{countHead} \times \q{headGalPerDay}`, leastAllGalPerDay: tex`\q{countHead} \times \q{leastHeadGalPerDay}` },
       sums: { herdGalPerDay: 'allGalPerDay', leastHerdGalPerDay: 'leastAllGalPerDay' },
-    },
+    }),
     formula('stockDays', tex`\frac{\q{caughtGal}}{\q{herdGalPerDay}}`, { says: 'How many days that waters them.' }),
     formula('highStockDays', tex`\frac{\q{caughtGal}}{\q{leastHerdGalPerDay}}`, { says: 'And if they drink no more than the lowest list says.' }),
-    {
-      kind: 'rows',
-      of: 'otherRains',
+    tabulate('otherRains', {
       says: 'The same for other rains.',
       formulas: { fallGal: tex`\q{fallIn} \times \q{surfaceAc} \times 3630 \times \frac{1728}{231} \times \frac{\q{usablePercent}}{100}` },
-    },
+    }),
   ],
   cautions: [
     {

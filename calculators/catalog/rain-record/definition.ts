@@ -1,4 +1,4 @@
-import { defineCalculator } from '../../kit/define.ts';
+import { defineCalculator, shown, shownWhen } from '../../kit/define.ts';
 import { printDay } from '../../units/printQuantity.ts';
 import { compute, fewestIndexYears } from './compute.ts';
 import { inputs } from './inputs.ts';
@@ -43,15 +43,10 @@ export default defineCalculator({
     { of: 'medianIn', when: hasMedian },
     { of: 'meanIn', when: hasMean },
     { of: 'quarterIn', when: hasQuarter },
-    { of: 'tenthIn', when: hasDecile },
-    { of: 'decile', when: hasDecile },
-    { of: 'group', when: hasDecile },
+    ...shownWhen(hasDecile, 'tenthIn', 'decile', 'group'),
     { of: 'index', when: hasIndex, range: { low: 'lowIndex', high: 'highIndex', says: '{low} to {high} with a record of this length' } },
-    { of: 'otherIndex', when: hasIndex },
-    { of: 'indexError', when: hasIndex },
-    { of: 'verdict', when: hasIndex },
-    { of: 'beginsDay' },
-    { of: 'endsDay' },
+    ...shownWhen(hasIndex, 'otherIndex', 'indexError', 'verdict'),
+    ...shown('beginsDay', 'endsDay'),
     { of: 'unreadDays', when: ({ basis }) => basis !== 'medians' },
     { of: 'yearsCount', when: ({ basis }) => basis !== 'medians' },
     { of: 'recordCount', when: ({ basis }) => basis !== 'medians' },

@@ -1,5 +1,5 @@
-import { defineCalculator } from '../../kit/define.ts';
-import { formula, lookup, tex } from '../../kit/steps.ts';
+import { defineCalculator, shown } from '../../kit/define.ts';
+import { formula, lookup, tabulate, tex, when } from '../../kit/steps.ts';
 import { compute } from './compute.ts';
 import { inputs } from './inputs.ts';
 import { quantities } from './quantities.ts';
@@ -21,18 +21,15 @@ export default defineCalculator({ slug: 'slake-test', version: 1, title: 'Slake 
     { of: 'topClassPercent' },
     { of: 'spread', when: ({ count }) => count > 1 },
     { of: 'scatterClasses', when: ({ scatterClasses }) => scatterClasses > 0 },
-    { of: 'count' },
-    { of: 'lines' },
+    ...shown('count', 'lines'),
   ],
   steps: [
-    {
-      kind: 'rows',
-      of: 'lines',
+    tabulate('lines', {
       says: 'The class of each sample by what was seen. Before it was wet 0; half gone by 5 seconds 1, by 30 seconds 2, by 5 minutes 3; if it held, by what five dips left: under a tenth 3, under a quarter 4, under three quarters 5, more 6.',
       source: 'herrick-2001, stability classes',
       formulas: { gapSquare: tex`(\q{soilClass} - \q{meanClass})^2` },
       sums: { classSum: 'soilClass', gapSum: 'gapSquare', topCount: 'isTop', middleCount: 'isMiddle', lowCount: 'isLow', goneCount: 'isGone' },
-    },
+    }),
     formula('meanClass', tex`\frac{\q{classSum}}{\q{count}}`, { says: 'Their mean.', source: 'soil-quality-test-kit-2001, chapter 9 (from memory)' }),
     lookup('holds', {
       says: 'Over 5 counts as good. Under 3, the usual piece is gone within five minutes; that line is our own. Damp samples are not judged.',
@@ -47,16 +44,19 @@ export default defineCalculator({ slug: 'slake-test', version: 1, title: 'Slake 
       says: 'How far the samples stand from their mean, on the whole.',
       source: 'common practice',
     }),
-    lookup('studentTimes', {
-      onlyWhen: ({ scatterClasses }) => scatterClasses > 0,
-      says: 'Student’s t, 95 percent, for two places with this many samples each.',
-      source: 'nist-sematech-handbook, table of t',
-    }),
-    formula('scatterClasses', tex`\q{studentTimes} \times \q{spread} \times \sqrt{\frac{2}{\q{count}}}`, {
-      onlyWhen: ({ scatterClasses }) => scatterClasses > 0,
-      says: 'What two places with as many samples and as much spread can differ by chance.',
-      source: 'nist-sematech-handbook, two-sample t interval',
-    }),
+    when(
+      ({ scatterClasses }) => scatterClasses > 0,
+      [
+        lookup('studentTimes', {
+          says: 'Student’s t, 95 percent, for two places with this many samples each.',
+          source: 'nist-sematech-handbook, table of t',
+        }),
+        formula('scatterClasses', tex`\q{studentTimes} \times \q{spread} \times \sqrt{\frac{2}{\q{count}}}`, {
+          says: 'What two places with as many samples and as much spread can differ by chance.',
+          source: 'nist-sematech-handbook, two-sample t interval',
+        }),
+      ],
+    ),
   ],
   cautions: [
     {

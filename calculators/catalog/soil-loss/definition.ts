@@ -1,4 +1,4 @@
-import { defineCalculator } from '../../kit/define.ts';
+import { defineCalculator, shown } from '../../kit/define.ts';
 import { compute, hasErodibility } from './compute.ts';
 import { inputs } from './inputs.ts';
 import { quantities } from './quantities.ts';
@@ -60,8 +60,7 @@ export default defineCalculator({
     },
     { of: 'otherSize', when: ({ otherSize }) => otherSize === 'under-one' },
     { of: 'otherTonPerAc', when: ({ otherSize }) => otherSize === 'whole' },
-    { of: 'steepnessRatio' },
-    { of: 'otherSteepnessRatio' },
+    ...shown('steepnessRatio', 'otherSteepnessRatio'),
     { of: 'ploughedSize', when: ({ ploughedSize }) => ploughedSize === 'under-one' },
     {
       of: 'ploughedTonPerAc',
@@ -75,8 +74,7 @@ export default defineCalculator({
     { of: 'fallowTonPerAc', when: ({ ploughed, ploughedSize }) => ploughed === 'bare-fallow' && ploughedSize === 'whole' },
     // Under a ton the figure is too weak to divide by.
     { of: 'timesRatio', when: canDivide },
-    { of: 'toleratedTonPerAc' },
-    { of: 'standing' },
+    ...shown('toleratedTonPerAc', 'standing'),
     { of: 'ploughedStanding', when: isFarmed },
     {
       of: 'loadsCount',
@@ -97,10 +95,7 @@ export default defineCalculator({
     // Past a foot the topsoil is long gone and the figure no longer holds.
     { of: 'thirtyYearsIn', when: ({ lossSize, thirtyYearsIn }) => lossSize === 'whole' && thirtyYearsIn <= topsoilIn },
     { of: 'ploughedThirtyYearsIn', when: (values) => losesFarmed(values) && values.ploughedThirtyYearsIn <= topsoilIn },
-    { of: 'coverRatio' },
-    { of: 'otherCoverRatio' },
-    { of: 'coverStanding' },
-    { of: 'curve' },
+    ...shown('coverRatio', 'otherCoverRatio', 'coverStanding', 'curve'),
   ],
   steps,
   cautions: [

@@ -1,5 +1,5 @@
-import { defineCalculator } from '../../kit/define.ts';
-import { byCase, formula, lookup, tex } from '../../kit/steps.ts';
+import { defineCalculator, shown } from '../../kit/define.ts';
+import { byCase, formula, lookup, tabulate, tex, when } from '../../kit/steps.ts';
 import { printNumber } from '../../units/printQuantity.ts';
 import { compute, leastToldIn } from './compute.ts';
 import { inputs, lacksNumber, noGroupA, soilGroupOf } from './inputs.ts';
@@ -57,16 +57,13 @@ export default defineCalculator({
     { of: 'stayedIn' },
     { of: 'runoffPercent', when: ({ method }) => method !== 'too-small' },
     { of: 'runoffGal', when: ({ method }) => method !== 'too-small' },
-    { of: 'stayedGal' },
-    { of: 'firstIn' },
+    ...shown('stayedGal', 'firstIn'),
     { of: 'soakedIn', when: ({ method }) => method !== 'too-small' },
     { of: 'middleCurveNumber', when: ({ ground }) => ground === 'parts' },
     { of: 'lines', when: ({ ground }) => ground === 'parts' },
   ],
   steps: [
-    {
-      kind: 'rows',
-      of: 'lines',
+    tabulate('lines', {
       onlyWhen: ({ ground }) => ground === 'parts',
       says: 'Each part: its class and curve number from the table, the number moved to how wet the ground was, then what it can hold, what is used up first, and what runs off.',
       source: 'tr55-1986, eq. 2-1 to 2-4',
@@ -101,41 +98,40 @@ export default defineCalculator({
         totalHeldAcIn: 'heldAcIn',
         totalNumberAcres: 'numberAcres',
       },
-    },
-    lookup('condition', {
-      onlyWhen: ({ ground }) => ground === 'one',
-      says: 'The class of the table, from the cover and how it is grazed. Soil group {group}.',
-      source: 'tr55-1986, notes of tables 2-2b to 2-2d',
     }),
-    lookup('tabledCurveNumber', {
-      onlyWhen: ({ ground }) => ground === 'one',
-      says: 'The curve number for that: the higher, the more runs off.',
-      source: 'tr55-1986, tables 2-2b to 2-2d',
-    }),
+    when(
+      ({ ground }) => ground === 'one',
+      [
+        lookup('condition', {
+          says: 'The class of the table, from the cover and how it is grazed. Soil group {group}.',
+          source: 'tr55-1986, notes of tables 2-2b to 2-2d',
+        }),
+        lookup('tabledCurveNumber', { says: 'The curve number for that: the higher, the more runs off.', source: 'tr55-1986, tables 2-2b to 2-2d' }),
+      ],
+    ),
     formula('middleCurveNumber', tex`\frac{\q{totalNumberAcres}}{\q{totalAc}}`, {
       onlyWhen: ({ ground, combine }) => ground === 'parts' && combine === 'by-number',
       says: 'One curve number for all parts, each counted by its acres.',
       source: 'tr55-1986, example 2-1',
     }),
-    lookup('middleWetCurveNumber', {
-      onlyWhen: ({ ground, combine }) => ground === 'one' || combine === 'by-number',
-      says: 'The number for how wet the ground was: {wetness}.',
-      source: 'nrcs-neh630-10-2004, table 10-1',
-    }),
-    formula('middleHandbookStorageIn', tex`\frac{1000}{\q{middleWetCurveNumber}} - 10`, {
-      onlyWhen: ({ ground, combine }) => ground === 'one' || combine === 'by-number',
-      says: 'What such ground can hold.',
-      source: 'tr55-1986, eq. 2-4',
-    }),
-    byCase('middleStorageIn', {
-      onlyWhen: ({ ground, combine }) => ground === 'one' || combine === 'by-number',
-      says: 'In the convention that was chosen.',
-      source: 'hawkins-2002, conversion of S',
-      ways: [
-        { when: ({ abstraction }) => abstraction === 'ia-20', formula: tex`\q{middleHandbookStorageIn}` },
-        { formula: tex`1.33 \times \q{middleHandbookStorageIn}^{1.15}` },
+    when(
+      ({ ground, combine }) => ground === 'one' || combine === 'by-number',
+      [
+        lookup('middleWetCurveNumber', { says: 'The number for how wet the ground was: {wetness}.', source: 'nrcs-neh630-10-2004, table 10-1' }),
+        formula('middleHandbookStorageIn', tex`\frac{1000}{\q{middleWetCurveNumber}} - 10`, {
+          says: 'What such ground can hold.',
+          source: 'tr55-1986, eq. 2-4',
+        }),
+        byCase('middleStorageIn', {
+          says: 'In the convention that was chosen.',
+          source: 'hawkins-2002, conversion of S',
+          ways: [
+            { when: ({ abstraction }) => abstraction === 'ia-20', formula: tex`\q{middleHandbookStorageIn}` },
+            { formula: tex`1.33 \times \q{middleHandbookStorageIn}^{1.15}` },
+          ],
+        }),
       ],
-    }),
+    ),
     byCase('firstIn', {
       says: 'Rain used up before any runs: it wets leaves and litter, fills hollows, soaks in at first.',
       source: 'tr55-1986, eq. 2-2',
