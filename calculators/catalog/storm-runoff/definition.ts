@@ -1,4 +1,4 @@
-import { defineCalculator, shown } from '../../kit/define.ts';
+import { caution, defineCalculator, ranged, shown, shownWhen } from '../../kit/define.ts';
 import { byCase, formula, lookup, tabulate, tex, when } from '../../kit/steps.ts';
 import { printNumber } from '../../units/printQuantity.ts';
 import { compute, leastToldIn } from './compute.ts';
@@ -43,24 +43,17 @@ export default defineCalculator({
     'curve number, how much rain soaked in, gully washer, flash flood, overland flow, sheet flow, rain lost, how much water ran off my pasture, hydrologic soil group',
   quantities,
   results: [
-    {
-      of: 'method',
+    ranged('method', ['lowRunoffIn', 'highRunoffIn'], {
       when: ({ method }) => method === 'too-small',
-      range: {
-        low: 'lowRunoffIn',
-        high: 'highRunoffIn',
-        says: ({ highRunoffIn }) => (highRunoffIn < leastToldIn ? 'even if the ground was wet' : '{high} if the ground was wet'),
-      },
-    },
-    { of: 'runoffIn', when: ({ method }) => method !== 'too-small', range: { low: 'lowRunoffIn', high: 'highRunoffIn', says: rangeWords } },
+      says: ({ highRunoffIn }) => (highRunoffIn < leastToldIn ? 'even if the ground was wet' : '{high} if the ground was wet'),
+    }),
+    ranged('runoffIn', ['lowRunoffIn', 'highRunoffIn'], { when: ({ method }) => method !== 'too-small', says: rangeWords }),
     { of: 'betweenRunoffIn', when: ({ sod, wetness, betweenRunoffIn }) => sod === 'thin' && wetness !== 'average' && betweenRunoffIn >= leastToldIn },
     { of: 'stayedIn' },
-    { of: 'runoffPercent', when: ({ method }) => method !== 'too-small' },
-    { of: 'runoffGal', when: ({ method }) => method !== 'too-small' },
-    ...shown('stayedGal', 'firstIn'),
+    shownWhen(({ method }) => method !== 'too-small', 'runoffPercent', 'runoffGal'),
+    shown('stayedGal', 'firstIn'),
     { of: 'soakedIn', when: ({ method }) => method !== 'too-small' },
-    { of: 'middleCurveNumber', when: ({ ground }) => ground === 'parts' },
-    { of: 'lines', when: ({ ground }) => ground === 'parts' },
+    shownWhen(({ ground }) => ground === 'parts', 'middleCurveNumber', 'lines'),
   ],
   steps: [
     tabulate('lines', {
@@ -174,21 +167,18 @@ export default defineCalculator({
     formula('stayedGal', tex`\q{stayedIn} \times \q{totalAc} \times \frac{3630 \times 1728}{231}`, { says: 'And what stayed, in gallons.' }),
   ],
   cautions: [
-    {
-      when: ({ sod }) => sod === 'thin',
+    caution(({ sod }) => sod === 'thin', {
       say: 'Less than half of this ground is covered. Bare ground crusts, and a dry crust sheds rain instead of drinking it. Do not count on the dry figure here; go by the one in between and the wet one.',
       source: 'common practice',
-    },
-    {
-      when: ({ lines }) => lines.some((line) => line.tabledCurveNumber < 40),
+    }),
+    caution(({ lines }) => lines.some((line) => line.tabledCurveNumber < 40), {
       say: 'One of these grounds has a curve number under 40. The handbook calls the method unsure there; look at the figure as “little”.',
       source: 'tr55-1986, limits',
-    },
-    {
-      when: ({ runoffIn }) => runoffIn >= 1,
+    }),
+    caution(({ runoffIn }) => runoffIn >= 1, {
       say: 'Runoff like this can fill a draw within minutes and wash out a crossing. Keep people, stock and machines out of moving water: turn around, even where it looks shallow, and never drive through it. A pond, dam or waterway to catch it is an engineer’s job and needs local permits.',
       source: 'common practice',
-    },
+    }),
   ],
   limits: [
     'It takes the storm, or the day’s rain, as a whole. The same rain in one hard burst runs off far more than the same rain in a day; this cannot tell them apart. “Time to ponding in a hard rain” takes a burst minute by minute, so for one rain the two can differ by several times. Neither measured your ground.',
