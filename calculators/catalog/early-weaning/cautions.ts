@@ -1,16 +1,11 @@
-import { caution } from '../../kit/define.ts';
+import { type Caution, caution } from '../../kit/define.ts';
 import type { compute } from './compute.ts';
 import type { Values } from './inputs.ts';
 
 type V = Values & ReturnType<typeof compute>;
-interface Caution {
-  readonly when: (values: V) => boolean;
-  readonly say: string;
-  readonly source: string;
-}
 const isFed = ({ calfGoes }: V): boolean => calfGoes !== 'sold';
 
-export const cautions: readonly Caution[] = [
+export const cautions: readonly Caution<V>[] = [
   caution(({ ageDays }) => ageDays < 45, {
     say: 'Calves this young cannot live without milk. Do not wean under about six weeks unless your veterinarian plans the feeding with you.',
     source: 'nevada-early-weaning',

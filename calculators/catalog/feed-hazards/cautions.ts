@@ -1,15 +1,10 @@
-import { caution } from '../../kit/define.ts';
+import { type Caution, caution } from '../../kit/define.ts';
 import { deadlyNitrateBand } from '../../tables/feedHazards.ts';
 import type { compute } from './compute.ts';
 import type { Values } from './inputs.ts';
 import type { ReadingWord } from './quantities.ts';
 
 type V = Values & ReturnType<typeof compute>;
-interface Caution {
-  readonly when: (values: V) => boolean;
-  readonly say: string;
-  readonly source: string;
-}
 const hasFeed = ({ forageNitrate }: V): boolean => forageNitrate !== 'not-tested';
 const hasWater = ({ waterNitrate }: V): boolean => waterNitrate !== 'not-tested';
 const isDeadly = ({ gPerCwt }: V): boolean => gPerCwt >= deadlyNitrateBand.leastGPerCwt;
@@ -18,8 +13,12 @@ const hasPrussicAcid = ({ prussicAcid }: V): boolean => prussicAcid === 'tested'
 const isWrapped = ({ basis, feedForm }: V): boolean => basis !== 'dry' && (feedForm === 'silage' || feedForm === 'baleage');
 
 /** What the reading of the feed's nitrate means at the feeder. */
-const feedCaution = (word: ReadingWord, say: string, source: string): Caution => ({ when: ({ feedReading }) => feedReading === word, say, source });
-const feedCautions: readonly Caution[] = [
+const feedCaution = (word: ReadingWord, say: string, source: string): Caution<V> => ({
+  when: ({ feedReading }) => feedReading === word,
+  say,
+  source,
+});
+const feedCautions: readonly Caution<V>[] = [
   feedCaution(
     'feed-quarter-pregnant',
     'For pregnant stock the strictest table allows this feed as no more than a quarter of all they eat, by dry matter. Fed alone it is four times that. Two other tables, Clemson University’s and Dairyland’s, print half at this level; the strictest leads.',
@@ -52,7 +51,7 @@ const feedCautions: readonly Caution[] = [
   ),
 ];
 
-export const cautions: readonly Caution[] = [
+export const cautions: readonly Caution<V>[] = [
   caution(() => true, {
     say: 'Nothing here clears a feed or a water. The lists disagree, one sample is not the whole stack, and thin, sick or hungry stock die at levels that others stand. Talk to the laboratory and to your veterinarian before anything is fed.',
     source: 'common practice',

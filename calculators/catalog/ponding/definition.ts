@@ -1,4 +1,5 @@
 import { caution, defineCalculator, ranged, shownWhen } from '../../kit/define.ts';
+import { sumOf } from '../../math/special/sumOf.ts';
 import { compute } from './compute.ts';
 import { inputs, isExchanged, soilName } from './inputs.ts';
 import { quantities } from './quantities.ts';
@@ -19,7 +20,7 @@ export default defineCalculator({
   refusals: [
     {
       at: 'spells',
-      when: ({ storm, spells }) => storm === 'spells' && spells.reduce((sum, { fellIn }) => sum + fellIn, 0) < 0.01,
+      when: ({ storm, spells }) => storm === 'spells' && sumOf(spells, ({ fellIn }) => fellIn) < 0.01,
       say: 'No rain fell in any of these spells. Put in what fell in at least one of them.',
     },
     {
