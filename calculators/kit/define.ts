@@ -30,35 +30,48 @@ export interface Caution<V> {
   /** Source key, `common practice` or `from memory`. */
   readonly source: string;
 }
-/** A result in the order in which people want it; the first one is told large. */
-export interface Shown<V, R> {
-  readonly of: keyof R & string;
+/** `caution(({ fedOut }) => fedOut, { say: '…', source: 'common practice' })`: what must be said before somebody acts, when, and by whom. */
+export const caution = <V>(when: (values: NoInfer<V>) => boolean, words: Omit<Caution<V>, 'when'>): Caution<V> => ({ when, ...words });
+/** How the range of a result is told. */
+interface RangeOf<V> {
+  /** `{low} if the ground was dry, {high} if wet`. Any input or result may be named. */
+  readonly says: string | ((values: V) => string);
+  /** Where both ends read the same this stands there instead, or nothing. */
+  readonly same?: string;
+  /** The same in at most 45 characters, for the place under a large figure; `says` if it is short enough. */
+  readonly short?: string | ((values: V) => string);
+}
+interface ShownWords<V> {
   /** What the figure is, in at most four words that follow it: `1.2 in` `ran off`. Every result that can come first has them. */
   readonly said?: string;
   /** Comparing: what follows the gap where the other side has less, and where it has more: `less ran off that ground`. */
   readonly gap?: readonly [less: string, more: string];
-  /**
-   * The range that stands under it: `{low} if the ground was dry, {high} if wet`. Any input or result may be named.
-   * Where both ends read the same, `same` stands there instead, or nothing.
-   */
-  readonly range?: {
-    readonly low: NumberKeys<R>;
-    readonly high: NumberKeys<R>;
-    readonly says: string | ((values: V) => string);
-    readonly same?: string;
-    /** The same in at most 45 characters, for the place under the figure; `says` if it is short enough. */
-    readonly short?: string | ((values: V) => string);
-  };
   /** Left out unless this holds: a cost that nobody pays. */
   readonly when?: (values: V) => boolean;
 }
-/** Results that need no word of their own: `...shown('haveTon', 'eatenTon')`. */
+/** A result in the order in which people want it; the first one is told large. */
+export interface Shown<V, R> extends ShownWords<V> {
+  readonly of: keyof R & string;
+  readonly range?: RangeOf<V> & { readonly low: NumberKeys<R>; readonly high: NumberKeys<R> };
+}
+/** Results that need no word of their own: `shown('haveTon', 'eatenTon')`. */
 export const shown = <const K extends string>(...names: readonly K[]): readonly { readonly of: K }[] => names.map((of) => ({ of }));
 /** The same, left out unless this holds. */
 export const shownWhen = <V, const K extends string>(
   when: (values: V) => boolean,
   ...names: readonly K[]
 ): readonly { readonly of: K; readonly when: (values: V) => boolean }[] => names.map((of) => ({ of, when }));
+/** A result with its range under it: `ranged('hasIn', ['lowHasIn', 'highHasIn'], { says: '{low} to {high}' })`. */
+export const ranged = <V, const K extends string, const N extends string>(
+  of: K,
+  [low, high]: readonly [N, N],
+  { says, same, short, ...more }: RangeWords<NoInfer<V>>,
+): { readonly of: K; readonly range: RangeOf<V> & { readonly low: N; readonly high: N } } & ShownWords<V> => ({
+  of,
+  range: { low, high, says, ...(same === undefined ? {} : { same }), ...(short === undefined ? {} : { short }) },
+  ...more,
+});
+type RangeWords<V> = RangeOf<V> & ShownWords<V>;
 /** First call: what is asked and what is computed. */
 export interface Work<I extends Inputs, R> {
   readonly slug: string;
@@ -77,7 +90,7 @@ export interface Words<I extends Inputs, R> {
   /** Words that people search with and the page does not use, separated by commas. */
   readonly searchWords?: string;
   readonly quantities: { readonly [K in keyof R]: QuantityFor<R[K]> };
-  readonly results: readonly Shown<ValuesOf<I> & R, R>[];
+  readonly results: readonly (Shown<ValuesOf<I> & R, R> | readonly Shown<ValuesOf<I> & R, R>[])[];
   /** The questions that stand open, in order. */
   readonly first: First<I>;
   /** Into which the others fold, in order; what no group names folds into a last one. */
@@ -197,6 +210,7 @@ export const defineCalculator = <const I extends Inputs, R extends object>(work:
     type V = ValuesOf<I> & R;
     const { inputs } = work;
     const steps = stepsOf(words.steps);
+    const told = words.results.flat();
     const useOf = (step: Step<V, R>, values: V): StepUse => {
       if (step.onlyWhen && !step.onlyWhen(values)) return null;
       if (step.kind === 'formula') return usedWay(step.ways, values);
@@ -219,10 +233,10 @@ export const defineCalculator = <const I extends Inputs, R extends object>(work:
     ];
     const rangesOf = (all: V, plain: Outcome['values'], system: UnitSystem, length: 'says' | 'short'): Outcome['ranges'] =>
       Object.fromEntries(
-        words.results.flatMap(({ of, range }) => {
+        told.flatMap(({ of, range }) => {
           if (range === undefined) return [];
-          const told = range[length] ?? range.says;
-          const says = typeof told === 'string' ? told : told(all);
+          const words = range[length] ?? range.says;
+          const says = typeof words === 'string' ? words : words(all);
           const named: Readonly<Record<string, string>> = { low: range.low, high: range.high };
           const print = (name: string) => printName(calculator, plain, named[name] ?? name, system);
           const isHollow = says.includes('{low}') && says.includes('{high}') && print('low') === print('high');
@@ -240,7 +254,7 @@ export const defineCalculator = <const I extends Inputs, R extends object>(work:
       searchWords: words.searchWords?.split(', ') ?? [],
       inputs,
       quantities: words.quantities,
-      results: words.results.map(({ of, said, gap, range }) => ({
+      results: told.map(({ of, said, gap, range }) => ({
         of,
         ...(said === undefined ? {} : { said }),
         ...(gap === undefined ? {} : { gap }),
@@ -279,7 +293,7 @@ export const defineCalculator = <const I extends Inputs, R extends object>(work:
           outcome: {
             values: plain,
             computed: results,
-            shown: words.results.filter(({ when }) => when === undefined || when(all)).map(({ of }) => of),
+            shown: told.filter(({ when }) => when === undefined || when(all)).map(({ of }) => of),
             ranges: rangesOf(all, plain, system, 'says'),
             shorts: rangesOf(all, plain, system, 'short'),
             cautions: words.cautions.filter((caution) => caution.when(all)).map(said),

@@ -1,4 +1,4 @@
-import { amount, word } from '../../kit/quantities.ts';
+import { amount, table, word } from '../../kit/quantities.ts';
 import { leastSharePercent } from '../../math/hazards/forageNitrateReadings.ts';
 import {
   type BandList,
@@ -228,18 +228,14 @@ export const quantities = {
     share: 'There is a share to talk over with them',
     'not-asked': 'Needs a second feed that was tested',
   }),
-  readings: {
-    kind: 'rows',
-    label: 'What each list says, the strictest first',
-    columns: {
-      thing: word('Of', things),
-      list: word('List', listWords),
-      says: word('Its words', classWords),
-      most: word('Most of it that the list allows', mostWords),
-      valuePpm: amount('Yours, ppm or mg/L', 'v', 'count'),
-      edgePpm: amount('That class begins at', 'e', 'count'),
-    },
-  },
+  readings: table('What each list says, the strictest first', {
+    thing: word('Of', things),
+    list: word('List', listWords),
+    says: word('Its words', classWords),
+    most: word('Most of it that the list allows', mostWords),
+    valuePpm: amount('Yours, ppm or mg/L', 'v', 'count'),
+    edgePpm: amount('That class begins at', 'e', 'count'),
+  }),
   leastHeightIn: amount('Let it reach this height first', 'h', 'in'),
   killingFrostDays: amount('Wait after a killing frost', 't_k', 'd'),
   lightFrostDays: amount('Wait after each lighter frost, or on new shoots after one', 't_f', 'd'),
