@@ -136,7 +136,8 @@ export function CalculatorForm(props: CalculatorFormProps) {
   const answer = useRef<HTMLDivElement>(null);
   const action = isLive && (
     <button type="button" class="quiet" hidden={!isExample && blank.size === 0} onClick={isExample ? act.clear : act.exampleAgain}>
-      {isExample ? 'Clear it for my own' : 'Show the example again'}
+      {isExample ? 'Clear it' : 'Example again'}
+      <span class="unseen">{isExample ? ' for my own numbers' : ', in place of the empty form'}</span>
     </button>
   );
   return (
