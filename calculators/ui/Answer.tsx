@@ -97,6 +97,7 @@ export function rangeBetween({ calculator, outcome, other, system }: Asked & { r
   });
   const [low, high] = gaps;
   if (!low || !high) return undefined;
+  if (low.gap === 0 && high.gap === 0) return undefined;
   if (low.gap * high.gap < 0) return 'the ranges cross: it can go either way';
   const [least, most] = [Math.abs(low.gap), Math.abs(high.gap)].toSorted((one, two) => one - two);
   const digits = Math.min(low.digits, high.digits);
@@ -112,7 +113,7 @@ export function Big({ figure }: { readonly figure: Figure | undefined }) {
   if (figure === undefined) return <p class="big">–</p>;
   return (
     <p class={sizeOf(figure)}>
-      <span class="figure">{figure.figure}</span>
+      <span class="big-figure">{figure.figure}</span>
       {figure.unit !== '' && <span class="big-unit"> {figure.unit}</span>}
       {figure.what !== '' && <span class="big-what"> {figure.what}</span>}
     </p>
