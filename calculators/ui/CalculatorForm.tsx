@@ -159,7 +159,7 @@ export function CalculatorForm(props: CalculatorFormProps) {
           other={other}
           stamp={stamp}
           action={action}
-          waiting={<Waiting id={id} problems={problems} isBlank={(at) => blank.has(at)} />}
+          waiting={<Waiting id={id} inputs={inputs} problems={problems} isBlank={(at) => blank.has(at)} />}
         />
         <LaterPart told={told} calculator={calculator} id={id} Picture={Picture} />
       </div>

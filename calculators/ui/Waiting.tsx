@@ -1,3 +1,4 @@
+import type { Inputs } from '../kit/inputs.ts';
 import type { Problem } from '../kit/state.ts';
 
 /** A field can stand in a group that only opens now. */
@@ -9,16 +10,24 @@ function goTo(id: string): void {
   });
 }
 const fieldId = (id: string, { at }: Problem): string => `${id}-${at.replaceAll('.', '-')}`;
+/** The question at a path: of a cell its column’s. */
+function labelAt(inputs: Inputs, { at, say }: Problem): string {
+  const [key = '', , column = ''] = at.split('.');
+  const input = inputs[key];
+  return (input?.kind === 'rows' ? input.columns[column]?.label : input?.label) ?? say;
+}
 /** More than this are counted, not listed. */
 const mostListed = 3;
 
 /** In place of the range: what the answer waits for, each a way to its field. */
 export function Waiting({
   id,
+  inputs,
   problems,
   isBlank,
 }: {
   readonly id: string;
+  readonly inputs: Inputs;
   readonly problems: readonly Problem[];
   readonly isBlank: (at: string) => boolean;
 }) {
@@ -37,7 +46,7 @@ export function Waiting({
               goTo(fieldId(id, problem));
             }}
           >
-            {problem.say}
+            {wrong.length > 0 ? problem.say : labelAt(inputs, problem)}
           </a>
         </li>
       ))}

@@ -10,7 +10,7 @@ export function steppedText(input: NumberInput, text: string, direction: 1 | -1,
   const shown = unitIn(system, input.unit);
   const reading = readCell(input, text, system);
   const there = (value: number): number => convert(value, input.unit, shown);
-  if ('problem' in reading || typeof reading.value !== 'number') return quantityText(there(input.min > 0 ? input.min : 0), shown);
+  if ('problem' in reading || typeof reading.value !== 'number') return quantityText(there(Math.max(input.min, 0)), shown);
   const start = Number(there(input.default).toPrecision(3));
   const step = shown === input.unit && input.step !== undefined ? input.step : lastPlace(start);
   const next = Number((there(reading.value) + direction * step).toFixed(6));
