@@ -48,7 +48,7 @@ describe('a calculation that weighs on people', () => {
     'Stop grazing it now.',
     'Wean calves early.',
   ])('must say so: %s', (say) => {
-    const telling = { ...kitchenSink, cautions: [{ say, source: 'common practice' }] };
+    const telling = { ...kitchenSink, cautions: [{ lead: 'So.', life: false, say, source: 'common practice' }] };
     expect(faultOfWeighing(telling)).toMatch(/needs `weighsOnPeople: true`/);
     expect(faultOfWeighing({ ...telling, weighsOnPeople: true })).toBeUndefined();
   });

@@ -28,6 +28,7 @@ const spread = (same: string | undefined) =>
   }).describe({
     question: 'How much?',
     lead: 'So much.',
+    first: ['offLb'],
     quantities: { likelyLb: amount('Likely', 'y', 'lb'), lowLb: amount('Low', 'l', 'lb'), highLb: amount('High', 'h', 'lb') },
     results: [{ of: 'likelyLb', range: { low: 'lowLb', high: 'highLb', says: '{low} to {high}', ...(same === undefined ? {} : { same }) } }],
     steps: [],

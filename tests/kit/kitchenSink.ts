@@ -36,16 +36,21 @@ export default defineCalculator({
     herd: rows({
       label: 'The herd',
       rowName: 'kind of stock',
+      each: '{#countHead} {stock} of {weightLb}, {isNursing}',
       maxRows: 12,
       tool: { kind: 'marks', label: 'All go through the gate', atS: [60], says: ['count them'] },
       columns: {
         stock: choice('Kind', 'cow', {
-          options: { cow: { label: 'Cows', fills: { weightLb: 1200 } }, bull: { label: 'Bulls', fills: { weightLb: 1800 } }, own: 'Other' },
+          options: {
+            cow: { label: 'Cows', short: ['cow', 'cows'], fills: { weightLb: 1200 } },
+            bull: { label: 'Bulls', short: ['bull', 'bulls'], fills: { weightLb: 1800 } },
+            own: 'Other',
+          },
           belongsTo: 'management',
         }),
         countHead: number('Number', 'N', 'head', [1, 5000], 45, { belongsTo: 'management', whole: true }),
         weightLb: number('Weight', 'W', 'lb', [20, 3000], 1200, { belongsTo: 'management' }),
-        isNursing: yesNo('Nursing', false, { belongsTo: 'management', shownWhen: { stock: 'cow' } }),
+        isNursing: yesNo('Nursing', false, { short: ['nursing', 'dry'], belongsTo: 'management', shownWhen: { stock: 'cow' } }),
         readyDay: date('Ready', '2026-06-01'),
       },
       default: [
@@ -59,6 +64,7 @@ export default defineCalculator({
     shares: rows({
       label: 'Extra feed',
       rowName: 'feed',
+      each: '{feedLb}',
       maxRows: 3,
       shownWhen: { isShaded: 'yes' },
       columns: { feedLb: number('Feed', 'F', 'lb', [0, 100_000], 100, { belongsTo: 'management' }) },
@@ -136,6 +142,8 @@ export default defineCalculator({
 }).describe({
   question: 'Does every part of the kit hold?',
   lead: 'One of everything.',
+  first: ['rainIn', 'herd.countHead', 'startDay'],
+  groups: [{ title: 'The herd', inputs: ['herd'], summary: '{herd}' }],
   quantities: {
     keptIn: amount('Kept', 'K', 'in', 2),
     usedPercent: amount('Loss that was used', 'q_u', 'pct'),
@@ -199,7 +207,7 @@ export default defineCalculator({
     },
     formula('loadLbPerAc', tex`\q{herdLb} / \q{fieldAc}`, { onlyWhen: ({ meanF }) => meanF >= 32, says: 'On each acre.' }),
   ],
-  cautions: [{ when: ({ verdict }) => verdict === 'hot', say: 'Shade and water.', source: 'common practice' }],
+  cautions: [{ when: ({ verdict }) => verdict === 'hot', lead: 'It is hot.', say: 'Shade and water.', source: 'common practice' }],
   limits: ['It is not about anything.'],
   note: (_, show) => `${show('keptIn')} kept of ${show('rainIn')} from ${show('startDay')}, ${show('verdict')}.`,
   picture: { kind: 'shares', whole: 'rainIn', parts: [{ of: 'keptIn', tone: 'kept' }] },

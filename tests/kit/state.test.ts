@@ -177,6 +177,6 @@ describe('worked examples as data', () => {
     // The root of 8² + 10² is 12.806.
     expect(ranges['keptIn']).toBe('8.00 in to 12.806 in in too hot weather');
     expect(calendar.map(({ title, text }) => `${title} ${text}`)).toEqual(['Ready 61875 lb', 'Ready 3800 lb']);
-    expect(cautions).toEqual([{ say: 'Shade and water.', source: 'common practice' }]);
+    expect(cautions).toEqual([{ lead: 'It is hot.', life: false, say: 'Shade and water.', source: 'common practice' }]);
   });
 });
