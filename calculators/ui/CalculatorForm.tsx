@@ -96,7 +96,6 @@ export function CalculatorForm(props: CalculatorFormProps) {
   }, [told]);
   const thisSide = useSettled(mine.problems.filter(({ at }) => !blank.has(at)));
   const thatSide = useSettled(theirs?.problems ?? []);
-  const stamp = stampOf(calculator, form.this, { touched, linked, waiting: problems.length });
   const whose =
     (prefix: string) =>
     (path: string): Whose | undefined =>
@@ -124,6 +123,7 @@ export function CalculatorForm(props: CalculatorFormProps) {
           held.differs.includes(key) || (isShown(inputs[key] ?? {}, form.this) && JSON.stringify(form.this[key]) !== JSON.stringify(thatTexts[key])),
       )
     : [];
+  const stamp = stampOf(calculator, form.this, { touched, linked, waiting: problems.length, unlike });
   const groups = thatTexts
     ? [
         {
@@ -143,7 +143,7 @@ export function CalculatorForm(props: CalculatorFormProps) {
   return (
     <form class={outcome ? 'screen' : 'screen is-waiting'} onSubmit={(event) => event.preventDefault()} noValidate>
       <div class="screen-cautions" aria-live="polite">
-        <Cautions outcome={outcome} other={other} />
+        <Cautions outcome={outcome} other={other} titles={titles} />
       </div>
       <div class="stay" ref={answer}>
         {notices.length > 0 && (

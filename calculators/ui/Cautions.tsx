@@ -2,15 +2,15 @@ import type { Outcome, Said } from '../kit/define.ts';
 
 interface Held extends Said {
   /** Which side it holds for, where it holds for one of two. */
-  readonly side: '' | 'This' | 'That';
+  readonly side: string;
 }
 /** What holds for either side, once each: what can cost a life first. */
-export function cautionsHeld(outcome: Outcome, other: Outcome | null): readonly Held[] {
+export function cautionsHeld(outcome: Outcome, other: Outcome | null, titles: readonly [string, string]): readonly Held[] {
   const isIn = (side: Outcome | null, lead: string): boolean => side?.cautions.some((each) => each.lead === lead) === true;
   const all = [...new Map([...outcome.cautions, ...(other?.cautions ?? [])].map((each) => [each.lead, each])).values()];
   const held = all.map((each): Held => {
     const [here, there] = [isIn(outcome, each.lead), isIn(other, each.lead)];
-    return { ...each, side: other === null || (here && there) ? '' : here ? 'This' : 'That' };
+    return { ...each, side: other === null || (here && there) ? '' : here ? titles[0] : titles[1] };
   });
   return [...held.filter(({ life }) => life), ...held.filter(({ life }) => !life)];
 }
@@ -23,8 +23,16 @@ const Lead = ({ caution: { side, lead } }: { readonly caution: Held }) => (
 );
 
 /** Above the answer: every lead that is about life, else the first; what they mean, and the others, open in place. */
-export function Cautions({ outcome, other }: { readonly outcome: Outcome | null; readonly other: Outcome | null }) {
-  const held = outcome ? cautionsHeld(outcome, other) : [];
+export function Cautions({
+  outcome,
+  other,
+  titles,
+}: {
+  readonly outcome: Outcome | null;
+  readonly other: Outcome | null;
+  readonly titles: readonly [string, string];
+}) {
+  const held = outcome ? cautionsHeld(outcome, other, titles) : [];
   const [first] = held;
   if (first === undefined) return null;
   const open = first.life ? held.filter(({ life }) => life) : [first];

@@ -142,7 +142,7 @@ function NumberField({ input, ...props }: FieldProps & { readonly input: NumberI
     !isPlain && (
       <button
         type="button"
-        class="step"
+        class="nudge"
         aria-label={`${direction > 0 ? 'More' : 'Less'}: ${input.label}`}
         onClick={() => onText(steppedText(input, text, direction, system))}
       >

@@ -56,9 +56,15 @@ export function ResultsList({ calculator, outcome, other, titles, system }: Side
           return (
             <tr key={shown.of}>
               <th scope="row">{quantity.label}</th>
-              <td>{cell(outcome, shown)}</td>
-              <td>{cell(other, shown)}</td>
-              <td>{isBoth ? difference(scalarAt(outcome, shown.of), scalarAt(other, shown.of), quantity, system) : ''}</td>
+              {[
+                cell(outcome, shown),
+                cell(other, shown),
+                isBoth ? difference(scalarAt(outcome, shown.of), scalarAt(other, shown.of), quantity, system) : '',
+              ].map((text, place) => (
+                <td key={place} class={text.length > 10 ? 'is-long' : undefined}>
+                  {text}
+                </td>
+              ))}
             </tr>
           );
         })}

@@ -16,9 +16,15 @@ const answers = (count: number): string => (count === 1 ? 'one answer' : `${coun
 export function stampOf(
   { inputs, layout }: Calculator,
   texts: Texts,
-  { touched, linked, waiting }: { readonly touched: Touched; readonly linked: Touched; readonly waiting: number },
+  {
+    touched,
+    linked,
+    waiting,
+    unlike = [],
+  }: { readonly touched: Touched; readonly linked: Touched; readonly waiting: number; readonly unlike?: readonly string[] },
 ): Stamp {
   if (waiting > 0) return { is: 'waiting', text: `Waits for ${answers(waiting)}`, short: `waits for ${answers(waiting)}` };
+  if (unlike.length > 0) return stampOfTwo(unlike, touched);
   const asked = askedNow(inputs, layout, texts);
   const rest = Object.entries(inputs).flatMap(([key, input]) => (isShown(input, texts) && !asked.includes(key) ? [key] : []));
   const own = asked.filter((each) => isAllTouched(inputs, texts, touched, each)).length;
@@ -33,4 +39,14 @@ export function stampOf(
   if (own === asked.length && left === 0) return { is: 'yours', text: 'Your numbers', short: '' };
   if (own === asked.length) return { is: 'partly', text: `Your answers; ${left} more from the ${origin}`, short: `${left} from the ${origin}` };
   return { is: 'partly', text: `${own} of ${asked.length} yours; the rest from the ${origin}`, short: `${own} of ${asked.length} yours` };
+}
+
+/** Of two sides only what differs counts: typed on either side, it is one’s own. */
+function stampOfTwo(unlike: readonly string[], touched: Touched): Stamp {
+  const isOwn = (key: string): boolean =>
+    [...touched].some((path) => [key, `that.${key}`].some((each) => path === each || path.startsWith(`${each}.`)));
+  const own = unlike.filter(isOwn).length;
+  if (own === 0) return { is: 'example', text: 'Example, not your numbers', short: 'example' };
+  if (own < unlike.length) return { is: 'partly', text: `${own} of ${unlike.length} differences yours`, short: `${own} of ${unlike.length} yours` };
+  return { is: 'yours', text: 'Your two ways', short: '' };
 }
