@@ -1,0 +1,18 @@
+import type { UnitSystem } from '../units/units.ts';
+import type { Calculator, Run } from './define.ts';
+import { type Problem, readForm, type Texts, type Values } from './state.ts';
+
+export type Ran = Run & {
+  readonly values: Values;
+  /** Numbers that are taken and look wrong. */
+  readonly doubts: readonly Problem[];
+};
+
+/** Reads one side of a form and computes it, for page, command, case and law alike. What must be said of the texts stands before the other cautions. */
+export function runTexts(calculator: Calculator, texts: Texts, system: UnitSystem = 'us'): Ran {
+  const { values, problems, doubts, remarks } = readForm(calculator.inputs, texts, system);
+  if (problems.length > 0) return { values, doubts, refusals: problems };
+  const run = calculator.run(values, system);
+  if ('refusals' in run) return { values, doubts, ...run };
+  return { values, doubts, outcome: { ...run.outcome, cautions: [...remarks, ...run.outcome.cautions] } };
+}
