@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { monthNames } from '../../calculators/units/months.ts';
 import data from '../../content/paths.json' with { type: 'json' };
 
 const pathSchema = {
@@ -17,8 +18,6 @@ const pathsSchema = v.strictObject({
 
 /** Ways through the guides, by reader and by time of year. */
 export const paths = v.parse(pathsSchema, data);
-
-const monthNames = ['January', 'February', 'March', 'April', 'May', 'June', 'July', 'August', 'September', 'October', 'November', 'December'];
 
 /** `March and April`, `November to February`; six months later where spring comes in September. */
 export function sayMonths(northMonths: readonly number[], spring: 'march' | 'september'): string {
