@@ -10,9 +10,7 @@ export type Ran = Run & {
 
 /** Reads one side of a form and computes it, for page, command, case and law alike. What must be said of the texts stands before the other cautions. */
 export function runTexts(calculator: Calculator, texts: Texts, system: UnitSystem = 'us'): Ran {
-  const { values, problems, doubts, remarks } = readForm(calculator.inputs, texts, system);
-  if (problems.length > 0) return { values, doubts, refusals: problems };
-  const run = calculator.run(values, system);
-  if ('refusals' in run) return { values, doubts, ...run };
-  return { values, doubts, outcome: { ...run.outcome, cautions: [...remarks, ...run.outcome.cautions] } };
+  const { problems, remarks, ...read } = readForm(calculator.inputs, texts, system);
+  const run: Run = problems.length > 0 ? { refusals: problems } : calculator.run(read.values, system);
+  return 'outcome' in run ? { ...read, outcome: { ...run.outcome, cautions: [...remarks, ...run.outcome.cautions] } } : { ...read, ...run };
 }

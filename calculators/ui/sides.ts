@@ -15,7 +15,7 @@ export interface RanSide {
 export function runSide(calculator: Calculator, texts: Texts, system: UnitSystem): RanSide {
   try {
     const ran = runTexts(calculator, texts, system);
-    return 'outcome' in ran ? { outcome: ran.outcome, problems: [] } : { outcome: null, problems: ran.refusals };
+    return 'outcome' in ran ? { ...ran, problems: [] } : { outcome: null, problems: ran.refusals };
   } catch (error) {
     console.error(error);
     return { outcome: null, problems: [{ at: '', say: 'This cannot be computed. The fault is in this page, not in what you typed.' }] };

@@ -16,10 +16,10 @@ export const months = {
 
 export type Month = keyof typeof months;
 export const isMonth = (key: string): key is Month => Object.hasOwn(months, key);
-export const monthKeys: readonly Month[] = Object.keys(months).filter(isMonth);
+export const monthKeys = (): readonly Month[] => Object.keys(months).filter(isMonth);
 /** 1 for January. */
-export const monthNumber = (month: Month): number => monthKeys.indexOf(month) + 1;
-/** `January` first. */
-export const monthNames: readonly string[] = Object.values(months);
-/** `Jan` first. */
-export const shortMonthNames: readonly string[] = monthNames.map((name) => name.slice(0, 3));
+export const monthNumber = (month: Month): number => Object.keys(months).indexOf(month) + 1;
+/** `January` for 0. */
+export const monthName = (index: number): string => Object.values(months)[index] ?? '';
+/** `Jan` for 0. */
+export const shortMonthName = (index: number): string => monthName(index).slice(0, 3);

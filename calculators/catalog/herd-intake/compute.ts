@@ -53,7 +53,7 @@ function percentsOf({ stageFrom, intakeFrom, quality }: Asked, line: Line, month
 /** The same herd month by month, its stages by the months of birth. Where the stage was given it is known for one day only. */
 function yearOf(asked: Asked) {
   if (asked.stageFrom !== 'birth-month') return [];
-  return monthKeys.map((inMonth) => {
+  return monthKeys().map((inMonth) => {
     const lengthDays = daysInMonth(commonYear, monthNumber(inMonth));
     const inMonthLbPerDay = sumOf(asked.herd, (line) =>
       dailyIntakeLb({ head: line.countHead, weightLb: line.weightLb, intakePercent: percentsOf(asked, line, inMonth).likelyPercent }),
