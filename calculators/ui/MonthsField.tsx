@@ -1,10 +1,9 @@
 import type { MonthsInput } from '../kit/inputs.ts';
 import { monthsIn } from '../kit/state.ts';
+import { shortMonthName } from '../units/months.ts';
 import { unitIn, units } from '../units/units.ts';
 import { keptText, shownText } from './fieldText.ts';
 import type { SideProps } from './props.ts';
-
-const monthLetters = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'];
 
 /** Twelve small fields, January first. */
 export function MonthsField({ name, input, ...side }: SideProps & { readonly name: string; readonly input: MonthsInput }) {
@@ -21,7 +20,7 @@ export function MonthsField({ name, input, ...side }: SideProps & { readonly nam
         {list.map((text, index) => {
           const at = `${name}.${index}`;
           const problem = problems.find((each) => each.at === at)?.say;
-          const month = monthLetters[index] ?? '';
+          const month = shortMonthName(index);
           return (
             <div class={problem ? 'month is-wrong' : 'month'} key={month}>
               <label for={`${id}-${name}-${index}`}>{month}</label>
