@@ -23,3 +23,9 @@ export const growthCurve = (quitLabel: string) => ({
     shownWhen,
   }),
 });
+
+/** Why the four answers are refused; each calculator says when. */
+export const curveOutOfOrder = {
+  at: 'quitMonth',
+  say: 'The months must come in order: growth starts, is best, quits. With growth in the fall, the last month must come after the best one.',
+} as const;

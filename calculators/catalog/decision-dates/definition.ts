@@ -1,4 +1,5 @@
 import { hardOne } from '../../asks/cautions.ts';
+import { curveOutOfOrder } from '../../asks/growthCurve.ts';
 import { caution, defineCalculator, ranged, shown, shownWhen } from '../../kit/define.ts';
 import { isCurveInOrder } from '../../math/forage/grownPercentBy.ts';
 import { printDay } from '../../units/printQuantity.ts';
@@ -35,11 +36,7 @@ export default defineCalculator({
       when: (values) => faultOf(values) === 'after-end',
       say: 'One date falls on the last day of grazing or after it. Move it before that day.',
     },
-    {
-      at: 'quitMonth',
-      when: (values) => !isCurveInOrder(values),
-      say: 'The months must come in order: growth starts, is best, quits. With growth in the fall, the last month must come after the best one.',
-    },
+    { ...curveOutOfOrder, when: (values) => !isCurveInOrder(values) },
     {
       at: 'rainRecord',
       when: (values) => faultOf(values) === 'no-record',

@@ -1,3 +1,4 @@
+import { acresByPacing, howGrazed } from '../../asks/ground.ts';
 import { ribbons } from '../../asks/textures.ts';
 import { choice, grouped, number, rows, type ValuesOf } from '../../kit/inputs.ts';
 import { type CropCover, coversJudgedBy, type GrassCover, type RangeCover } from '../../math/runoff/tabledCover.ts';
@@ -49,10 +50,7 @@ export const byGroundCover = coversJudgedBy('cover-and-grazing', 'cover');
 
 /** What is asked of each kind of ground. */
 const ground = {
-  areaAc: number('Area', 'A', 'ac', [0.01, 100_000], 40, {
-    usual: 'pastureAc',
-    field: 'A map with a scale, or pace the fence lines: length times width in yards, divided by 4,840, is acres.',
-  }),
+  areaAc: number('Area', 'A', 'ac', [0.01, 100_000], 40, { usual: 'pastureAc', field: acresByPacing }),
   soilGroup: choice('How the deep soil drains (soil group)', 'b', {
     options: {
       a: 'A: deep, drains fast',
@@ -83,16 +81,7 @@ const ground = {
     shownWhen: { cover: byGroundCover },
     ask: 'Walk a hundred steps. At each one look at the tip of your boot: plant or litter counts one, bare soil counts nothing. The count is the percent.',
   }),
-  grazing: choice('How it is grazed', 'heavy', {
-    options: {
-      heavy: 'Hard: little left, no litter on the ground',
-      moderate: 'About half is left',
-      light: 'Lightly or now and then; most is left',
-      rested: 'Rested, not grazed now',
-    },
-    belongsTo: 'management',
-    shownWhen: { cover: byGroundCover },
-  }),
+  grazing: choice('How it is grazed', 'heavy', { options: howGrazed, belongsTo: 'management', shownWhen: { cover: byGroundCover } }),
   woodsFloor: choice('The woods’ floor', 'some', {
     options: {
       bare: 'Litter gone: grazed hard or often burned',

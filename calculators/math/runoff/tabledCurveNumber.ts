@@ -1,4 +1,5 @@
 import type { CoverCondition, SoilGroup } from '../../tables/curveNumbers.ts';
+import { need } from '../need.ts';
 import { conditionClass, type Grazing } from './conditionClass.ts';
 import { type TabledCover, tabledCover } from './tabledCover.ts';
 
@@ -11,12 +12,12 @@ import { type TabledCover, tabledCover } from './tabledCover.ts';
  * @param options.woodsFloor - Litter of woods: gone, some, or deep; counts for woods
  * @param options.tilth - Whether crop ground takes water worse than most or as well; counts for crops
  * @returns Class; `only` where the table has no classes
- * @throws RangeError if no table has such a cover, or if the percentage is outside 0 to 100
+ * @throws RangeError if no table has such a cover, or if a parameter is outside its range
  * @source tr55-1986, notes of tables 2-2b to 2-2d
  * @example coverClass({ cover: 'woods', groundCoverPercent: 0, grazing: 'rested', woodsFloor: 'deep', tilth: 'good' }) //=> 'good'
  */
 export function coverClass({
-  cover: key,
+  cover,
   groundCoverPercent,
   grazing,
   woodsFloor,
@@ -28,8 +29,9 @@ export function coverClass({
   readonly woodsFloor: 'bare' | 'some' | 'deep';
   readonly tilth: 'poor' | 'good';
 }): CoverCondition {
-  const { cover, cutPoints } = tabledCover(key);
-  switch (cover.conditionFrom) {
+  need('coverClass', 'groundCoverPercent', groundCoverPercent, { atLeast: 0, atMost: 100 });
+  const row = tabledCover(cover);
+  switch (row.cover.conditionFrom) {
     case 'none':
       return 'only';
     case 'litter':
@@ -37,7 +39,7 @@ export function coverClass({
     case 'infiltration':
       return tilth;
     default:
-      return cutPoints ? conditionClass({ ...cutPoints, groundCoverPercent, grazing }) : 'only';
+      return row.cutPoints ? conditionClass({ ...row.cutPoints, groundCoverPercent, grazing }) : 'only';
   }
 }
 
