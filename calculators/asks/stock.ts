@@ -24,6 +24,15 @@ export function stockKind<const K extends GrazerKind>(
   });
 }
 
+/** What those kinds are called among the results. */
+export function kindNames<const K extends GrazerKind>(kinds: readonly K[]): Readonly<Record<K | 'other', string>> {
+  const names = { ...Object.fromEntries(kinds.map((kind) => [kind, grazers[kind].label])), other: 'Other' };
+  if (!areNames(kinds, names)) throw new TypeError('kindNames needs its kinds by name');
+  return names;
+}
+const areNames = <K extends GrazerKind>(kinds: readonly K[], built: { readonly other: string }): built is Readonly<Record<K | 'other', string>> =>
+  kinds.every((kind) => Object.hasOwn(built, kind));
+
 /** All stock that graze together: head, weight and appetite, a line for each kind. */
 export const grazingStock = <const K extends string>({
   label,

@@ -1,17 +1,17 @@
 /** The months in order, by the keys that stand in links. */
 export const months = {
-  jan: { label: 'January' },
-  feb: { label: 'February' },
-  mar: { label: 'March' },
-  apr: { label: 'April' },
-  may: { label: 'May' },
-  jun: { label: 'June' },
-  jul: { label: 'July' },
-  aug: { label: 'August' },
-  sep: { label: 'September' },
-  oct: { label: 'October' },
-  nov: { label: 'November' },
-  dec: { label: 'December' },
+  jan: 'January',
+  feb: 'February',
+  mar: 'March',
+  apr: 'April',
+  may: 'May',
+  jun: 'June',
+  jul: 'July',
+  aug: 'August',
+  sep: 'September',
+  oct: 'October',
+  nov: 'November',
+  dec: 'December',
 } as const;
 
 export type Month = keyof typeof months;

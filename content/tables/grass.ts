@@ -163,9 +163,9 @@ export const grass: TableGroup = {
       key: ({ curve }) => curve,
       name: ({ name }) => name,
       origin: (entry) => entry,
-      columns: Object.entries(months).map(([month, { label }], index) => ({
+      columns: Object.entries(months).map(([month, name], index) => ({
         key: month,
-        label: label.slice(0, 3),
+        label: name.slice(0, 3),
         of: ({ percent }: (typeof growthCurves)[number]) => percent[index] ?? null,
       })),
     }),

@@ -33,21 +33,6 @@ export const monthRuleLabels = {
   'lb-912': '912 lb (30 lb a day, 30.4 days)',
   'lb-915': '915 lb (30 lb a day, 30.5 days)',
 } as const;
-export const monthWords = {
-  jan: months.jan.label,
-  feb: months.feb.label,
-  mar: months.mar.label,
-  apr: months.apr.label,
-  may: months.may.label,
-  jun: months.jun.label,
-  jul: months.jul.label,
-  aug: months.aug.label,
-  sep: months.sep.label,
-  oct: months.oct.label,
-  nov: months.nov.label,
-  dec: months.dec.label,
-} as const;
-
 export const quantities = {
   kinds: table('Each kind of stock', ['stock', 'stage', 'countHead', 'lowPercent', 'likelyPercent', 'highPercent', 'eachLbPerDay', 'lineLbPerDay'], {
     stock: word('Kind', stockWords),
@@ -89,7 +74,7 @@ export const quantities = {
   eatenUnitsAu: amount('Animal units by what they eat', 'U_e', 'au', 1),
   ruleMonthLb: amount('A month by your animal units and pounds', 'M_U', 'lb', -2),
   yearMonths: table('The same head, month by month', ['inMonth', 'nursingHead', 'inMonthLbPerDay', 'inMonthTon'], {
-    inMonth: word('Month', monthWords),
+    inMonth: word('Month', months),
     nursingHead: amount('Nursing', 'n_n', 'head'),
     lengthDays: amount('Days', 't_m', 'd'),
     inMonthLbPerDay: amount('Eat a day', 'D_m', 'lb/d', -1),

@@ -119,6 +119,7 @@ export const noGroupA =
   'The dry-range list has no number for group A ground, except under desert shrub. Choose B, C or D, or give a curve number of your own.';
 export const lacksNumber = (asked: AskedGround): boolean => curveNumberOf({ ...asked, soilGroup: soilGroupOf(asked) }) === undefined;
 
+const usualGround = { barrier: 'deep', cover: 'pasture', woodsFloor: 'some', tilth: 'good', curveNumber: 79 } as const;
 const whenOne = <T extends { readonly shownWhen?: Readonly<Record<string, string | readonly string[]>> }>(input: T) => ({
   ...input,
   shownWhen: { ...input.shownWhen, ground: 'one' },
@@ -159,30 +160,8 @@ export const inputs = {
     columns: ground,
     refusals: [{ at: 'soilGroup', when: lacksNumber, say: noGroupA }],
     default: [
-      {
-        areaAc: 120,
-        soilGroup: 'b',
-        texture: 'silt-loam',
-        barrier: 'deep',
-        cover: 'pasture',
-        groundCoverPercent: 45,
-        grazing: 'heavy',
-        woodsFloor: 'some',
-        tilth: 'good',
-        curveNumber: 79,
-      },
-      {
-        areaAc: 35,
-        soilGroup: 'd',
-        texture: 'silty-clay',
-        barrier: 'deep',
-        cover: 'pasture',
-        groundCoverPercent: 70,
-        grazing: 'moderate',
-        woodsFloor: 'some',
-        tilth: 'good',
-        curveNumber: 79,
-      },
+      { ...usualGround, areaAc: 120, soilGroup: 'b', texture: 'silt-loam', groundCoverPercent: 45, grazing: 'heavy' },
+      { ...usualGround, areaAc: 35, soilGroup: 'd', texture: 'silty-clay', groundCoverPercent: 70, grazing: 'moderate' },
     ],
   }),
   combine: choice('Parts are put together by', 'by-runoff', {
