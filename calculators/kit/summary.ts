@@ -65,7 +65,7 @@ function fill(
 
 /** One row of a table in a few words. */
 export const tellRow = (input: RowsInput, row: RowTexts, texts: Texts, system: UnitSystem): string =>
-  fill(input.each ?? "", input.columns, row, { ...texts, ...row }, system);
+  fill(input.each ?? '', input.columns, row, { ...texts, ...row }, system);
 /** The rows of a table in a line. */
 export function tellRows(input: RowsInput, text: Text | undefined, texts: Texts, system: UnitSystem): string {
   const list = rowsIn(text);

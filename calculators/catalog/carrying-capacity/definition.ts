@@ -1,5 +1,5 @@
 import { hardOne } from '../../asks/cautions.ts';
-import { grownPercentBy, isCurveInOrder } from '../../asks/growthCurve.ts';
+import { curveOutOfOrder, grownPercentBy, isCurveInOrder } from '../../asks/growthCurve.ts';
 import { caution, defineCalculator, ranged, shown, shownWhen } from '../../kit/define.ts';
 import { intakeFallsBelowLbPerAc } from '../../tables/harvestShare.ts';
 import { yearOf } from '../../units/days.ts';
@@ -43,11 +43,7 @@ export default defineCalculator({
       when: ({ toDay, todayDay, goDay }) => goDay < todayDay || goDay >= toDay,
       say: 'The day by which they could go must lie from today to before the last day.',
     },
-    {
-      at: 'quitMonth',
-      when: (values) => !isCurveInOrder(values),
-      say: 'The months must come in order: growth starts, is best, quits. With growth in the fall, the last month must come after the best one.',
-    },
+    { ...curveOutOfOrder, when: (values) => !isCurveInOrder(values) },
     {
       at: 'toDay',
       when: (values) => isCurveInOrder(values) && grownPercentBy(values, values.toDay) === 0,

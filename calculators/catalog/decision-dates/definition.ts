@@ -1,5 +1,6 @@
 import { hardOne } from '../../asks/cautions.ts';
-import { isCurveInOrder } from '../../asks/growthCurve.ts';
+import { faultsAt } from '../../asks/faults.ts';
+import { curveOutOfOrder, isCurveInOrder } from '../../asks/growthCurve.ts';
 import { caution, defineCalculator, ranged, shown, shownWhen } from '../../kit/define.ts';
 import { printDay } from '../../units/printQuantity.ts';
 import { compute, faultOf } from './compute.ts';
@@ -15,41 +16,20 @@ export default defineCalculator({
   title: 'Drought trigger dates: rain, grass and what to do',
   inputs,
   refusals: [
-    {
-      at: 'steps',
-      when: (values) => faultOf(values) === 'other-year',
-      say: 'One date lies in another calendar year than today. Move it, or change the day above.',
-    },
-    {
-      at: 'endDay',
-      when: (values) => faultOf(values) === 'end-elsewhere',
-      say: 'The grass must last until a day in the same calendar year as today. Feed for the winter is counted apart.',
-    },
-    {
-      at: 'endDay',
-      when: (values) => faultOf(values) === 'ended',
-      say: 'The grazing ends today or before. Put in the day until which the grass must last.',
-    },
-    {
-      at: 'steps',
-      when: (values) => faultOf(values) === 'after-end',
-      say: 'One date falls on the last day of grazing or after it. Move it before that day.',
-    },
-    {
-      at: 'quitMonth',
-      when: (values) => !isCurveInOrder(values),
-      say: 'The months must come in order: growth starts, is best, quits. With growth in the fall, the last month must come after the best one.',
-    },
-    {
-      at: 'rainRecord',
-      when: (values) => faultOf(values) === 'no-record',
-      say: 'This record holds fewer than three whole seasons between the month that you count from and the last day of grazing. Put in more years, or choose the medians of the nearest station.',
-    },
-    {
-      at: 'steps',
-      when: (values) => faultOf(values) === 'no-herd-left',
-      say: 'These steps spare nearly all that the herd eats, or more. Check the head counts, and that no animal is counted twice.',
-    },
+    ...faultsAt('steps', faultOf, { 'other-year': 'One date lies in another calendar year than today. Move it, or change the day above.' }),
+    ...faultsAt('endDay', faultOf, {
+      'end-elsewhere': 'The grass must last until a day in the same calendar year as today. Feed for the winter is counted apart.',
+      ended: 'The grazing ends today or before. Put in the day until which the grass must last.',
+    }),
+    ...faultsAt('steps', faultOf, { 'after-end': 'One date falls on the last day of grazing or after it. Move it before that day.' }),
+    { ...curveOutOfOrder, when: (values) => !isCurveInOrder(values) },
+    ...faultsAt('rainRecord', faultOf, {
+      'no-record':
+        'This record holds fewer than three whole seasons between the month that you count from and the last day of grazing. Put in more years, or choose the medians of the nearest station.',
+    }),
+    ...faultsAt('steps', faultOf, {
+      'no-herd-left': 'These steps spare nearly all that the herd eats, or more. Check the head counts, and that no animal is counted twice.',
+    }),
   ],
   compute,
 }).describe({

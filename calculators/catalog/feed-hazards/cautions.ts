@@ -13,42 +13,32 @@ const hasPrussicAcid = ({ prussicAcid }: V): boolean => prussicAcid === 'tested'
 const isWrapped = ({ basis, feedForm }: V): boolean => basis !== 'dry' && (feedForm === 'silage' || feedForm === 'baleage');
 
 /** What the reading of the feed's nitrate means at the feeder. */
-const feedCaution = (word: ReadingWord, say: string, source: string): Caution<V> => ({
-  when: ({ feedReading }) => feedReading === word,
-  say,
-  source,
-});
+const feedCaution = (word: ReadingWord, words: Omit<Caution<V>, 'when'>): Caution<V> => caution(({ feedReading }) => feedReading === word, words);
 const feedCautions: readonly Caution<V>[] = [
-  feedCaution(
-    'feed-quarter-pregnant',
-    'For pregnant stock the strictest table allows this feed as no more than a quarter of all they eat, by dry matter. Fed alone it is four times that. Two other tables, Clemson University’s and Dairyland’s, print half at this level; the strictest leads.',
-    'servitech-nitrate',
-  ),
-  feedCaution(
-    'feed-half-pregnant',
-    'For pregnant stock the strictest table allows this feed as no more than half of all they eat, by dry matter. Fed alone it is twice that.',
-    'servitech-nitrate',
-  ),
-  feedCaution(
-    'feed-half',
-    'The strictest table allows this feed as no more than half of all they eat, by dry matter. Fed alone it is twice that.',
-    'servitech-nitrate',
-  ),
-  feedCaution(
-    'feed-third',
-    'The strictest table allows this feed as no more than about a third of all they eat (35 percent), by dry matter; from 2,100 ppm on another table feeds it only properly mixed. Fed alone it is nearly three times that.',
-    'clemson-nitrate',
-  ),
-  feedCaution(
-    'feed-quarter',
-    'The strictest table allows this feed as no more than a quarter of all they eat, by dry matter; from 2,100 ppm on another table feeds it only properly mixed. Fed alone it is four times that.',
-    'clemson-nitrate',
-  ),
-  feedCaution(
-    'feed-none-pregnant',
-    'The strictest table allows pregnant stock none of this feed. They may lose calves or lambs days after eating it.',
-    'clemson-nitrate',
-  ),
+  feedCaution('feed-quarter-pregnant', {
+    say: 'For pregnant stock the strictest table allows this feed as no more than a quarter of all they eat, by dry matter. Fed alone it is four times that. Two other tables, Clemson University’s and Dairyland’s, print half at this level; the strictest leads.',
+    source: 'servitech-nitrate',
+  }),
+  feedCaution('feed-half-pregnant', {
+    say: 'For pregnant stock the strictest table allows this feed as no more than half of all they eat, by dry matter. Fed alone it is twice that.',
+    source: 'servitech-nitrate',
+  }),
+  feedCaution('feed-half', {
+    say: 'The strictest table allows this feed as no more than half of all they eat, by dry matter. Fed alone it is twice that.',
+    source: 'servitech-nitrate',
+  }),
+  feedCaution('feed-third', {
+    say: 'The strictest table allows this feed as no more than about a third of all they eat (35 percent), by dry matter; from 2,100 ppm on another table feeds it only properly mixed. Fed alone it is nearly three times that.',
+    source: 'clemson-nitrate',
+  }),
+  feedCaution('feed-quarter', {
+    say: 'The strictest table allows this feed as no more than a quarter of all they eat, by dry matter; from 2,100 ppm on another table feeds it only properly mixed. Fed alone it is four times that.',
+    source: 'clemson-nitrate',
+  }),
+  feedCaution('feed-none-pregnant', {
+    say: 'The strictest table allows pregnant stock none of this feed. They may lose calves or lambs days after eating it.',
+    source: 'clemson-nitrate',
+  }),
 ];
 
 export const cautions: readonly Caution<V>[] = [

@@ -94,22 +94,15 @@ export const mostWords = {
   'not-asked': '',
 } as const;
 export type Most = keyof typeof mostWords;
-export const mostOf = (percent: number | null): Most => {
-  switch (percent) {
-    case null:
-      return 'not-read';
-    case 0:
-      return 'not-at-all';
-    case 25:
-      return 'a-quarter';
-    case 35:
-      return 'about-a-third';
-    case 50:
-      return 'half-or-less';
-    default:
-      return 'no-share-named';
-  }
-};
+const shareNames: ReadonlyMap<number | null, Most> = new Map([
+  [null, 'not-read'],
+  [0, 'not-at-all'],
+  [25, 'a-quarter'],
+  [35, 'about-a-third'],
+  [50, 'half-or-less'],
+]);
+/** The share that a list allows, in words; any other share is none that it names. */
+export const mostOf = (percent: number | null): Most => shareNames.get(percent) ?? 'no-share-named';
 
 /** What leads: what the strictest list means for these animals, in words, without a laboratory's name or its grade. */
 export const readingWords = {

@@ -1,4 +1,4 @@
-import { byCase, formula, lookup, type Step, tabulate, tex, type Working, when } from '../../kit/steps.ts';
+import { byCase, formula, lookup, tabulate, tex, type Working, when } from '../../kit/steps.ts';
 import type { compute } from './compute.ts';
 import type { Values } from './inputs.ts';
 
@@ -170,29 +170,26 @@ const mixSteps: Working<V, R> = [
   ]),
 ];
 
-const rule = (
-  shows: 'leastHeightIn' | 'killingFrostDays' | 'lightFrostDays' | 'afterDroughtDays' | 'ensiledDays',
-  says: string,
-  source: string,
-): Step<V, R> => lookup(shows, { onlyWhen: isSorghum, says, source });
 const ruleSteps: Working<V, R> = [
-  rule(
-    'leastHeightIn',
-    'The tallest height that a list asks for before this crop is grazed. A list that asks for none is no leave to graze short.',
-    'seedway-sorghum, with drewnoski-redfearn-2024, agproud-35189, hay-forage-311 and, for indiangrass, sulc-frost-1613',
-  ),
-  rule(
-    'killingFrostDays',
-    'After a killing frost, by the longest list: that of a stand which it found short. For indiangrass no waits were found, so those of sorghum stand in.',
-    'agproud-35189, with drewnoski-redfearn-2024',
-  ),
-  rule('lightFrostDays', 'After a frost that leaves part of it alive. Each such frost starts the count again.', 'agproud-35189, heights and waits'),
-  rule('afterDroughtDays', 'After the rain that ends a drought.', 'hay-forage-311, heights and waits'),
-  rule(
-    'ensiledDays',
-    'In the silo or the wrapped bale, by the longest list. It lowers the risk and is no clearance.',
-    'seedway-sorghum, heights and ensiling',
-  ),
+  when(isSorghum, [
+    lookup('leastHeightIn', {
+      says: 'The tallest height that a list asks for before this crop is grazed. A list that asks for none is no leave to graze short.',
+      source: 'seedway-sorghum, with drewnoski-redfearn-2024, agproud-35189, hay-forage-311 and, for indiangrass, sulc-frost-1613',
+    }),
+    lookup('killingFrostDays', {
+      says: 'After a killing frost, by the longest list: that of a stand which it found short. For indiangrass no waits were found, so those of sorghum stand in.',
+      source: 'agproud-35189, with drewnoski-redfearn-2024',
+    }),
+    lookup('lightFrostDays', {
+      says: 'After a frost that leaves part of it alive. Each such frost starts the count again.',
+      source: 'agproud-35189, heights and waits',
+    }),
+    lookup('afterDroughtDays', { says: 'After the rain that ends a drought.', source: 'hay-forage-311, heights and waits' }),
+    lookup('ensiledDays', {
+      says: 'In the silo or the wrapped bale, by the longest list. It lowers the risk and is no clearance.',
+      source: 'seedway-sorghum, heights and ensiling',
+    }),
+  ]),
 ];
 
 export const steps = [...slipSteps, ...daySteps, ...mixSteps, ...ruleSteps];

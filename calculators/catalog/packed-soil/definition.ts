@@ -1,3 +1,4 @@
+import { faultsAt } from '../../asks/faults.ts';
 import { caution, defineCalculator, ranged, shown } from '../../kit/define.ts';
 import { shares } from '../../kit/pictures.ts';
 import { formula, lookup, tabulate, tex } from '../../kit/steps.ts';
@@ -14,26 +15,14 @@ export default defineCalculator({
   title: 'Soil compaction from bulk density',
   inputs,
   refusals: [
-    {
-      at: 'cores',
-      when: (values) => faultOf(values) === 'stones-weigh-all',
-      say: 'In one core the stones weigh as much as the whole core or more. Give the dry weight of the soil with its stones, and the stones by themselves.',
-    },
-    {
-      at: 'cores',
-      when: (values) => faultOf(values) === 'stones-fill-all',
-      say: 'In one core the stones take up as much room as the whole core or more. Check the volume of the core and the jar reading.',
-    },
-    {
-      at: 'cores',
-      when: (values) => faultOf(values) === 'heavier-than-rock',
-      say: 'One core comes out nearly as heavy as solid rock, over 2.3 g/cm³. Check its weight in grams, take off the can, and check the volume.',
-    },
-    {
-      at: 'cores',
-      when: (values) => faultOf(values) === 'lighter-than-peat',
-      say: 'One core comes out lighter than loose peat, under 0.2 g/cm³. Check its weight in grams and the volume.',
-    },
+    ...faultsAt('cores', faultOf, {
+      'stones-weigh-all':
+        'In one core the stones weigh as much as the whole core or more. Give the dry weight of the soil with its stones, and the stones by themselves.',
+      'stones-fill-all': 'In one core the stones take up as much room as the whole core or more. Check the volume of the core and the jar reading.',
+      'heavier-than-rock':
+        'One core comes out nearly as heavy as solid rock, over 2.3 g/cm³. Check its weight in grams, take off the can, and check the volume.',
+      'lighter-than-peat': 'One core comes out lighter than loose peat, under 0.2 g/cm³. Check its weight in grams and the volume.',
+    }),
   ],
   compute,
 }).describe({

@@ -2,7 +2,7 @@ import { caution, defineCalculator, ranged, shown, shownWhen } from '../../kit/d
 import { byCase, formula, lookup, tabulate, tex, when } from '../../kit/steps.ts';
 import { printNumber } from '../../units/printQuantity.ts';
 import { compute, leastToldIn } from './compute.ts';
-import { inputs, lacksNumber, noGroupA, soilGroupOf } from './inputs.ts';
+import { inputs, lacksNumber, noGroupA } from './inputs.ts';
 import { quantities } from './quantities.ts';
 
 interface Told {
@@ -39,7 +39,7 @@ export default defineCalculator({
       when: ({ wetness }) => wetness === 'frozen',
       say: 'This method does not reach frozen or snow-covered ground: nearly all of the rain can run off there. Choose how wet unfrozen ground was.',
     },
-    { at: 'soilGroup', when: ({ ground, ...one }) => ground === 'one' && lacksNumber({ ...one, soilGroup: soilGroupOf(one) }), say: noGroupA },
+    { at: 'soilGroup', when: ({ ground, ...one }) => ground === 'one' && lacksNumber(one), say: noGroupA },
   ],
   compute,
 }).describe({
