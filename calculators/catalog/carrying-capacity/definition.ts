@@ -86,7 +86,7 @@ export default defineCalculator({
     ranged('goHead', ['lowGoHead', 'highGoHead'], {
       says: ({ highGoHead, firstHead, shares }) =>
         `{low} if the rest of the season grows as usual, ${highGoHead === firstHead ? 'all {high}' : '{high}'} if nothing more grows${shareRange(shares, ({ shareGoHead }) => shareGoHead, '; ')}`,
-      short: ({ highGoHead, firstHead }) => `{low} by usual growth, ${highGoHead === firstHead ? 'all {high}' : '{high}'} by none`,
+      short: '{low} with usual growth, {high} with none',
       said: 'must go',
       gap: ['fewer must go', 'more must go'],
     }),

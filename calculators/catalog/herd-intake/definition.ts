@@ -39,7 +39,7 @@ export default defineCalculator({
         intakeFrom === 'guide'
           ? '{low} to {high}, since guides miss by 14 to 17 % either way'
           : '{low} to {high}, if your own figures miss by as much as the guides do',
-      short: '{low} to {high}, as far as guides miss',
+      short: '{low} to {high}',
       said: 'eaten by the herd',
       gap: ['less eaten by that herd', 'more eaten by that herd'],
     }),

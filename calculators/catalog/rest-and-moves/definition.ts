@@ -68,7 +68,7 @@ export default defineCalculator({
     ranged('wholeRestDays', ['lowRestDays', 'highRestDays'], {
       when: ({ verdict }) => verdict === 'grows-back',
       says: '{low} to {high} {rangeFrom}',
-      short: '{low} to {high} in print',
+      short: ({ rangeFrom }) => `{low} to {high} ${rangeFrom === 'memory' ? 'from memory' : 'in published guides'}`,
       said: 'of rest',
       gap: ['less rest', 'more rest'],
     }),

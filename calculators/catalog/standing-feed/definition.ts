@@ -38,7 +38,7 @@ export default defineCalculator({ slug: 'standing-feed', version: 1, title: 'Sto
       short: '{low} to {high}, by what weather takes',
       said: 'of grazing',
       gap: ['less grazing', 'more grazing'],
-      same: 'the same with twice the loss to weather, or with none',
+      same: 'the same with twice the weather loss, or none',
     }),
     shown('lastDay', 'firstStripFt', 'firstStripAc', 'verdict'),
     shownWhen(({ verdict }) => verdict === 'short', 'shortDays', 'shortLb'),
