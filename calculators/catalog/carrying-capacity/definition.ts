@@ -82,7 +82,7 @@ export default defineCalculator({
   handout: ['goHead', 'nowGoHead', 'normalHead', 'nowHead', 'balanceLb', 'outDay'],
   quantities,
   results: [
-    { of: 'verdict', said: 'as the year looks', when: ({ verdict }) => verdict !== 'some-go' },
+    { of: 'verdict', said: 'by these numbers', when: ({ verdict }) => verdict !== 'some-go' },
     ranged('goHead', ['lowGoHead', 'highGoHead'], {
       says: ({ highGoHead, firstHead, shares }) =>
         `{low} if the rest of the season grows as usual, ${highGoHead === firstHead ? 'all {high}' : '{high}'} if nothing more grows${shareRange(shares, ({ shareGoHead }) => shareGoHead, '; ')}`,

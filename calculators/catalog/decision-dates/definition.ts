@@ -18,7 +18,6 @@ export default defineCalculator({
     {
       at: 'steps',
       when: (values) => faultOf(values) === 'other-year',
-      lead: 'One date comes when nine tenths of the growth is past. Decide earlier.',
       say: 'One date lies in another calendar year than today. Move it, or change the day above.',
     },
     {
@@ -119,6 +118,7 @@ export default defineCalculator({
       source: 'common practice',
     }),
     caution(({ dates }) => dates.some(({ grownPercent }) => grownPercent > 90), {
+      lead: 'One date comes when nine tenths of the growth is past. Decide earlier.',
       say: 'One date comes when nine tenths of the year’s growth is past. Rain after that can’t bring the grass back, so decide earlier.',
       source: 'ndsu-precipitation-2020',
     }),

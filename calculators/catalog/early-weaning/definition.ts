@@ -1,4 +1,5 @@
 import { defineCalculator, ranged, shown, shownWhen } from '../../kit/define.ts';
+import { printNumber } from '../../units/printQuantity.ts';
 import { cautions } from './cautions.ts';
 import { compute, slidesBelowZero } from './compute.ts';
 import { inputs } from './inputs.ts';
@@ -90,9 +91,9 @@ export default defineCalculator({
     'The market may move further than you put in. A fed calf can also die; put your own loss into the cost of weaning.',
   ],
   weighsOnPeople: true,
-  note: ({ calfGoes, isEven, keptHerdLb }, show) =>
+  note: ({ pairsHead, calfGoes, isEven, keptHerdLb }, show) =>
     [
-      `Weaning ${show('aheadDays')} early, ${show('pairsHead')} of cows with calves; forage kept on this place: ${keptHerdLb <= 0 ? 'none, for the calves eat more than is saved: ' : ''}${show('keptHerdLb')} (${show('lowKeptHerdLb')} to ${show('highKeptHerdLb')}).`,
+      `Weaning ${show('aheadDays')} early from ${printNumber(pairsHead, 0)} ${pairsHead === 1 ? 'cow' : 'cows'}; forage kept on this place: ${keptHerdLb <= 0 ? 'none, for the calves eat more than is saved: ' : ''}${show('keptHerdLb')} (${show('lowKeptHerdLb')} to ${show('highKeptHerdLb')}).`,
       `For each pair the cow eats ${show('cowSavedLb')} less and the calf leaves ${show('calfSavedLb')}: ${show('cowOnlyPercent')} of what the cow would have eaten, and with the calf ${show('bothPercent')} of what both would${calfGoes === 'sold' ? '' : `; the weaned calf needs ${show('calfNeedLb')} of feed`}.`,
       `A calf: sold early ${show('sellEarlyUsd')}${calfGoes === 'sold' ? '' : `, fed ${show('feedEarlyUsd')}`}, with the worth of the forage; at the usual time ${show('usualUsd')} (${show('lowUsualUsd')} to ${show('highUsualUsd')} by the market); leaves most: ${show('best').toLowerCase()}${isEven === 'yes' ? `; a market move of ${show('evenMarketPercent')} by then would make early and usual the same` : ''}.`,
     ].join(' '),

@@ -60,7 +60,7 @@ export default defineCalculator({
     {
       title: 'What keeping her costs',
       inputs: ['dailyCostFrom', 'hayFedLbPerDay', 'otherUsdPerDay', 'hayOnHandLb', 'deathLossPercent'],
-      summary: '{hayFedLbPerDay} of hay, {otherUsdPerDay} beside it, {hayOnHandLb} on hand, {deathLossPercent} die in a year',
+      summary: '{hayFedLbPerDay} of hay, {hayOnHandLb} on hand, {deathLossPercent} die in a year',
     },
     {
       title: 'Her age',

@@ -27,7 +27,7 @@ export default defineCalculator({ slug: 'forage-on-hand', version: 1, title: 'Fo
       summary: '{dryFrom}, {wetG} wet, {dryG} dry, plate {plateG}, {knownDryPercent} dry matter, {grass}, {stage}',
     },
     {
-      title: 'What an inch or the plate stands for',
+      title: 'The stick or the plate',
       inputs: ['calibration', 'platePairs', 'densityLbPerAcIn', 'stand', 'condition'],
       summary: '{calibration}, {platePairs}, {densityLbPerAcIn}, {stand}, {condition}',
     },

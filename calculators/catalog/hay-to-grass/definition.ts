@@ -206,7 +206,7 @@ export default defineCalculator({
     return [
       `From ${show('fromDay')} to ${show('toDay')} (${show('periodDays')}) the herd eats ${show('dryMatterTon')} with the water out${beside === 'none' ? '' : `, ${show('eatenTon')} of it as hay`}: ${haveTon === 0 ? 'the other feed covers it, and no hay is needed' : `have ${show('haveTon')} of hay as fed, ${show('lowHaveTon')} to ${show('highHaveTon')} by how much they eat`}${wet}.`,
       buyTon > 0
-        ? `${own === '' ? 'Buy' : `${own}: buy`} ${show('buyTon')}: ${show('balesCount')} bales, ${show('loadsCount')} ${loadsCount === 1 ? 'load' : 'loads'}, about ${show('costUsd')} with freight, ${show('headUsdPerDay')} of bought hay for ${firstKind(herd)}.`
+        ? `${own === '' ? 'Buy' : `${own}; buy`} ${show('buyTon')}: ${show('balesCount')} bales, ${show('loadsCount')} ${loadsCount === 1 ? 'load' : 'loads'}, about ${show('costUsd')} with freight, ${show('headUsdPerDay')} of bought hay for ${firstKind(herd)}.`
         : own === ''
           ? 'None is to be bought.'
           : `${own}, and none is to be bought.`,

@@ -37,7 +37,7 @@ export default defineCalculator({
     {
       title: 'Water in the soil now',
       inputs: ['storedFrom', 'knownStoredIn', 'texture', 'rootDepthIn', 'filledPercent'],
-      summary: '{storedFrom}, {knownStoredIn}, {texture}, roots to {rootDepthIn}, {filledPercent} full',
+      summary: '{storedFrom}, {knownStoredIn} stored, {texture}, roots to {rootDepthIn}, {filledPercent} full',
     },
     {
       title: 'What an acre costs',

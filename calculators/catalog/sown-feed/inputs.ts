@@ -109,7 +109,10 @@ export const inputs = {
   }),
   mostTonPerAc: number('Most it makes with all the water it wants, dry', 'y_m', 'ton/ac', [0.2, 15], 4.75, { belongsTo: 'management' }),
   storedFrom: choice('Water in the soil now', 'feel', {
-    options: { feel: { label: 'Work it out from a shovel hole', short: 'by a shovel hole' }, known: { label: 'I know the inches', short: 'known' } },
+    options: {
+      feel: { label: 'Work it out from a shovel hole', short: 'by a shovel hole' },
+      known: { label: 'I know the inches', short: 'inches known' },
+    },
   }),
   knownStoredIn: number('Water stored in reach of roots', 'w_k', 'in', [0, 20], 3, { shownWhen: { storedFrom: 'known' } }),
   texture: choice('What the soil is', 'silt-loam', {

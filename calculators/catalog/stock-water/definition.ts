@@ -181,7 +181,7 @@ export default defineCalculator({
       source: 'common practice',
     }),
     caution(({ verdict }) => verdict === 'short', {
-      lead: 'Plan now for the last day. Never let thirsty stock drink all they want.',
+      lead: 'Plan now. Never let thirsty stock drink all they want at once.',
       life: true,
       say: 'Plan now what happens before the last day: sell, move, pipe or haul. Never bring thirsty stock to all the water they want at once, and take salt-mixed feed away while water is short: both can cause salt poisoning. Ask your veterinarian.',
       source: 'common practice',
