@@ -24,7 +24,7 @@ export default defineCalculator({ slug: 'forage-on-hand', version: 1, title: 'Fo
     {
       title: 'How dry the clippings are',
       inputs: ['dryFrom', 'wetG', 'dryG', 'plateG', 'knownDryPercent', 'grass', 'stage'],
-      summary: '{dryFrom}, {wetG} wet, {dryG} dry, plate {plateG}, {knownDryPercent} dry matter, {grass}, {stage}',
+      summary: '{dryFrom}, {wetG} wet, {dryG} dry, plate {plateG}, {knownDryPercent}, {grass}, {stage}',
     },
     {
       title: 'The stick or the plate',

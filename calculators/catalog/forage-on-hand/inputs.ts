@@ -210,7 +210,7 @@ export const placeInputs = {
   dryFrom: choice('How dry the clippings are', 'dried', {
     options: {
       dried: { label: 'I dried a sample', short: 'a dried sample' },
-      known: { label: 'I know the share of dry matter', short: 'known' },
+      known: { label: 'I know the share of dry matter', short: 'dry matter known' },
       stage: { label: 'I go by the look of the grass', short: 'by its look' },
     },
     shownWhen: clipping,
