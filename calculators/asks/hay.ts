@@ -1,38 +1,38 @@
 import type { Caution } from '../kit/define.ts';
-import { choice, number, type ShownWhen } from '../kit/inputs.ts';
+import { choice, number, type Option, type ShownWhen } from '../kit/inputs.ts';
 import { tex } from '../kit/steps.ts';
 import type { feederWaste } from '../tables/feederWaste.ts';
 import type { StorageMethod } from '../tables/hayStorageLoss.ts';
 
 /** Ways to store hay that the table of losses knows. */
 export const storageMethods = {
-  'ground-uncovered': 'On the ground, no cover',
-  'raised-uncovered': 'Off the ground, no cover',
-  'ground-covered': 'On the ground, covered',
-  'raised-covered': 'Off the ground, covered',
-  roof: 'Under a roof, open sides',
-  barn: 'In a closed barn',
-} as const satisfies Readonly<Record<StorageMethod, string>>;
+  'ground-uncovered': { label: 'On the ground, no cover', short: 'on the ground, no cover' },
+  'raised-uncovered': { label: 'Off the ground, no cover', short: 'off the ground, no cover' },
+  'ground-covered': { label: 'On the ground, covered', short: 'on the ground, covered' },
+  'raised-covered': { label: 'Off the ground, covered', short: 'off the ground, covered' },
+  roof: { label: 'Under a roof, open sides', short: 'under a roof' },
+  barn: { label: 'In a closed barn', short: 'in a closed barn' },
+} as const satisfies Readonly<Record<StorageMethod, Option>>;
 /** The same by name, for fields that show only with them. */
 export const storedByTable: readonly StorageMethod[] = ['ground-uncovered', 'raised-uncovered', 'ground-covered', 'raised-covered', 'roof', 'barn'];
 
 const feeders = {
-  cone: 'Cone feeder, bale hangs inside',
-  'ring-sheeted': 'Ring with a sheeted bottom',
-  'ring-open': 'Open ring',
-  'ring-poly': 'Poly ring',
-  trailer: 'Feeding trailer',
-  cradle: 'Cradle',
-  'square-rack': 'Square bales in a rack',
-  'round-rack': 'Round bales in a rack',
-  'no-rack': 'Bales set out, nothing around them',
-  unrolled: 'Unrolled, more than a day of hay at once',
-} as const satisfies Readonly<Record<(typeof feederWaste)[number]['feeder'], string>>;
+  cone: { label: 'Cone feeder, bale hangs inside', short: 'in a cone feeder' },
+  'ring-sheeted': { label: 'Ring with a sheeted bottom', short: 'in a sheeted ring' },
+  'ring-open': { label: 'Open ring', short: 'in an open ring' },
+  'ring-poly': { label: 'Poly ring', short: 'in a poly ring' },
+  trailer: { label: 'Feeding trailer', short: 'from a feeding trailer' },
+  cradle: { label: 'Cradle', short: 'in a cradle' },
+  'square-rack': { label: 'Square bales in a rack', short: 'as squares in a rack' },
+  'round-rack': { label: 'Round bales in a rack', short: 'as rounds in a rack' },
+  'no-rack': { label: 'Bales set out, nothing around them', short: 'as bales set out' },
+  unrolled: { label: 'Unrolled, more than a day of hay at once', short: 'unrolled' },
+} as const satisfies Readonly<Record<(typeof feederWaste)[number]['feeder'], Option>>;
 
 /** How hay is fed, and what is wasted where nobody needs a trial to know. */
 export const feedingInputs = {
   feeder: choice('How it is fed', 'ring-open', {
-    options: { ...feeders, known: 'I know what is wasted' },
+    options: { ...feeders, known: { label: 'I know what is wasted', short: 'with a known waste' } },
     belongsTo: 'management',
     help: 'From trials with good hay. Poor hay is wasted more.',
   }),
@@ -44,7 +44,11 @@ export const feedingInputs = {
 };
 export const yearlyRain = (more: { readonly shownWhen?: ShownWhen } = {}) =>
   choice('Rain in a usual year', 'middle', {
-    options: { dry: 'Under 25 in', middle: '25 to 40 in', wet: 'Over 40 in' },
+    options: {
+      dry: { label: 'Under 25 in', short: 'under 25 in of rain' },
+      middle: { label: '25 to 40 in', short: '25 to 40 in of rain' },
+      wet: { label: 'Over 40 in', short: 'over 40 in of rain' },
+    },
     ...more,
     help: 'Hay left outside loses more where it rains more.',
   });
@@ -85,20 +89,27 @@ const wrappedPercent = 35;
 type Wet = Caution<{ readonly moisturePercent: number }>;
 export const hotHay: Wet = {
   when: ({ moisturePercent }) => moisturePercent > hotPercent && moisturePercent <= wrappedPercent,
+  lead: 'Hay this wet can set a barn on fire. Keep it outside and probe it daily.',
+  life: true,
   say: 'Hay heats and can set a barn on fire, weeks after baling too: large square bales above 17 % water, large round ones above 18, small ones above 20. Keep it outside and apart. Probe it daily and never alone, twice a day from 140 °F, and call the fire service before you pull hot bales.',
   source: 'burbrink-hay-fire-2024',
 };
 export const wrappedHay: Wet = {
   when: ({ moisturePercent }) => moisturePercent > wrappedPercent,
+  lead: 'Only wrapped bales may be this wet. A torn or unsoured one can kill.',
+  life: true,
   say: 'This much water is for wrapped bales only. A torn wrap or a bale that did not sour can carry botulism, which kills horses first, and listeria, which is hardest on sheep and goats: throw such bales out, and ask your veterinarian before a horse gets any. The storage losses here are those of dry hay: give your own.',
   source: 'common practice',
 };
-export const moldyHay = {
+export const moldyHay: Omit<Caution<unknown>, 'when'> = {
+  lead: 'Moldy hay can kill stock. Let them refuse it; keep it from horses.',
+  life: true,
   say: 'Moldy or rotten hay can make stock abort or die, and its dust harms your lungs. Leave them room to refuse it, never grind it in, and keep it from horses and from cows in calf. Throw out any bale with a dead animal in it: one can poison the whole bale.',
   source: 'common practice',
 };
 export const fedOnTheGround: Caution<{ readonly feeder: string }> = {
   when: ({ feeder }) => feeder === 'no-rack' || feeder === 'unrolled',
+  lead: 'Put out one day of hay at a time: more lying there wastes far more.',
   say: 'Fed this way hay is wasted by how much lies there at once. One day of hay at a time loses far less than three or seven; if that is how you feed, give your own figure.',
   source: 'kallenbach-g4570',
 };

@@ -5,6 +5,22 @@ import { dailyIntakeLb } from '../math/herd/dailyIntakeLb.ts';
 import { commonGrazer } from '../math/herd/likelyIntakePercent.ts';
 import { type GrazerKind, grazers } from '../tables/grazers.ts';
 
+/** Each kind as it is counted, one and many: `45 nursing cows`. */
+export const counted = {
+  'cow-nursing': ['nursing cow', 'nursing cows'],
+  'cow-dry': ['dry cow', 'dry cows'],
+  'cow-dry-cured': ['dry cow', 'dry cows'],
+  bull: ['bull', 'bulls'],
+  heifer: ['bred heifer', 'bred heifers'],
+  stocker: ['stocker', 'stockers'],
+  calf: ['grazing calf', 'grazing calves'],
+  'ewe-nursing': ['nursing ewe', 'nursing ewes'],
+  'ewe-dry': ['dry ewe', 'dry ewes'],
+  doe: ['doe', 'does'],
+  horse: ['horse', 'horses'],
+  other: ['other', 'others'],
+} as const satisfies Readonly<Record<GrazerKind | 'other', Option['short']>>;
+
 /** A kind of stock for the list; choosing it starts weight and appetite. */
 const grazer = (kind: GrazerKind): Option => ({ label: grazers[kind].label, fills: commonGrazer(kind) });
 const areKinds = <K extends GrazerKind>(kinds: readonly K[], built: object): built is Readonly<Record<K, Option>> =>
@@ -16,10 +32,10 @@ export function stockKind<const K extends GrazerKind>(
   kinds: readonly K[],
   { verb = 'change', own = {} }: { readonly verb?: 'change' | 'mend'; readonly own?: Readonly<Record<string, Option>> } = {},
 ): ChoiceInput<K | 'other'> {
-  const options = Object.fromEntries(kinds.map((kind) => [kind, own[kind] ?? grazer(kind)]));
+  const options = Object.fromEntries(kinds.map((kind) => [kind, { ...(own[kind] ?? grazer(kind)), short: counted[kind] }]));
   if (!areKinds(kinds, options)) throw new TypeError('stockKind needs its kinds by name');
   return choice<K | 'other'>('Kind of stock', start, {
-    options: { ...options, other: 'Other' },
+    options: { ...options, other: { label: 'Other', short: counted.other } },
     help: `Choosing one fills in weight and appetite; ${verb} them to fit yours.`,
   });
 }
@@ -53,12 +69,13 @@ export const grazingStock = <const K extends string>({
   rows({
     label,
     rowName: 'kind of stock',
+    each: '{#countHead} {kind} of {weightLb}',
     ...(help === undefined ? {} : { help }),
     maxRows: 8,
     columns: {
       kind,
       countHead: number('Head', 'N', 'head', [1, 20_000], 45, { whole: true }),
-      weightLb: number('Weight of one', 'W', 'lb', [20, 3000], 1250, { usual: 'animalLb', ask }),
+      weightLb: number('Weight of one', 'W', 'lb', [20, 3000], 1250, { step: 10, usual: 'animalLb', ask }),
       intakePercent: number('Eats a day, share of its weight', 'p', 'pct', [0.5, 8], commonGrazer(start).intakePercent, {
         help: 'Counted with the water out.',
       }),

@@ -59,9 +59,9 @@ describe('early-weaning', () => {
   it('tells no range by the guides where no guide was asked', () => {
     const own = runQuery(definition, 'intake-from=own&calf-forage-from=own');
     expect(own.ranges['keptHerdLb']).toBeUndefined();
-    expect(own.note).toMatch(/Forage kept on this place: [\d,]+ lb\. /);
+    expect(own.note).toMatch(/forage kept on this place: [\d,]+ lb\. /);
     const tabled = runQuery(definition, 'intake-from=average');
     expect(tabled.ranges['keptHerdLb']).toMatch(/ to .* by how the guides differ/);
-    expect(tabled.note).toMatch(/Forage kept on this place: [\d,]+ lb \([\d,]+ lb to [\d,]+ lb\)\. /);
+    expect(tabled.note).toMatch(/forage kept on this place: [\d,]+ lb \([\d,]+ lb to [\d,]+ lb\)\. /);
   });
 });

@@ -124,7 +124,7 @@ describe('hay-to-grass', () => {
     expect(resultAt(outcome, 'haveTon')).toBe(0);
     expect(resultAt(outcome, 'balesCount')).toBe(0);
     expect(outcome.shown).not.toContain('costUsd');
-    expect(outcome.note).toContain('None is to be bought');
+    expect(outcome.note).toContain('none is to be bought');
   });
 
   test('a low price above the likely one, hay weighed before it was baled and an empty herd are refused at their fields', () => {

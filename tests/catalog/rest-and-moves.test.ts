@@ -87,7 +87,7 @@ describe('rest-and-moves', () => {
     expect(at('wholeRestDays')).toBe(67);
     expect(at('wholeShortDays')).toBe(35);
     expect(outcome.note).toContain('480 lb/ac of 1,000 lb/ac has grown back');
-    expect(outcome.note).toContain('Have 4,368 lb of other feed ready');
+    expect(outcome.note).toContain('have 4,368 lb of other feed ready');
     // No entry sends the herd back without the condition.
     expect(outcome.calendar.slice(9).length).toBeGreaterThan(0);
     for (const { title, text } of outcome.calendar.slice(9)) {

@@ -43,7 +43,7 @@ it('tells a plan that is no number of days in words, and a range without a loss 
   expect(note(500)).toContain('about 1 day');
   expect(note(501)).toContain('less than a day');
   const range = (query: string) => runQuery(definition, query).ranges['grazingForDays'];
-  expect(range('loss=0pct')).toBe('the same with twice the loss to weather, or with none');
+  expect(range('loss=0pct')).toBe('the same with twice the weather loss, or none');
   expect(range('loss=20pct')).toContain('if weather takes twice as much');
 });
 it('stops wherever weather has taken it all, however far past that', () => {

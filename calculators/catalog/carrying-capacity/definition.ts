@@ -56,12 +56,35 @@ export default defineCalculator({
   lead: 'What your pastures feed in a normal and a poor year, on the acres that stock really use. Then this year: how many head must go by a day, and what waiting does to that number.',
   searchWords:
     'stocking rate, destocking, destock, how many cows per acre, animal unit months, harvest efficiency, utilization, take half leave half, overstocked, sell cows drought, forage balance, monthly forage balance',
+  first: ['herd', 'soFarPercent', 'restPercent', 'goDay', 'todayDay'],
+  groups: [
+    {
+      title: 'The pastures',
+      inputs: ['yieldFrom', 'pastures', 'usualEatenLbPerDay', 'poorPercent'],
+      summary: '{pastures}, {usualEatenLbPerDay} eaten by each, a poor year {poorPercent}',
+    },
+    {
+      title: 'The season',
+      inputs: ['fromDay', 'toDay', 'curve', 'startMonth', 'bestMonth', 'quitMonth', 'fallFlush'],
+      summary: '{fromDay} to {toDay}, {curve}, {startMonth} to {quitMonth}, best in {bestMonth}, {fallFlush}',
+    },
+    {
+      title: 'The share that is eaten',
+      inputs: ['land', 'harvestPercent', 'gonePercent', 'eatenOfGonePercent', 'grazedPercent'],
+      summary: '{land}, {harvestPercent} eaten, {gonePercent} gone, {eatenOfGonePercent} of that eaten, {grazedPercent} eaten above the stubble',
+    },
+    { title: 'Ways of counting', inputs: ['yieldMeans', 'yieldBasis', 'reachFrom'], summary: '{yieldMeans}, {yieldBasis}, {reachFrom}' },
+  ],
+  handout: ['goHead', 'nowGoHead', 'normalHead', 'nowHead', 'balanceLb', 'outDay'],
   quantities,
   results: [
-    { of: 'verdict', when: ({ verdict }) => verdict !== 'some-go' },
+    { of: 'verdict', said: 'by these numbers', when: ({ verdict }) => verdict !== 'some-go' },
     ranged('goHead', ['lowGoHead', 'highGoHead'], {
       says: ({ highGoHead, firstHead, shares }) =>
         `{low} if the rest of the season grows as usual, ${highGoHead === firstHead ? 'all {high}' : '{high}'} if nothing more grows${shareRange(shares, ({ shareGoHead }) => shareGoHead, '; ')}`,
+      short: '{low} with usual growth, {high} with none',
+      said: 'must go',
+      gap: ['fewer must go', 'more must go'],
     }),
     { of: 'nowGoHead', when: ({ waitDays, goHead }) => waitDays > 0 && goHead > 0 },
     ranged('normalHead', ['poorHead', 'normalHead'], {
@@ -78,31 +101,39 @@ export default defineCalculator({
   steps,
   cautions: [
     caution(({ leftLb }) => leftLb === 0, {
+      lead: 'By these numbers the herd has eaten its share. Look at the stubble.',
       say: 'By these numbers the herd has already eaten its share. Look at the stubble. If more stands than this says, the growth so far was set too low. If not, each day from now comes out of next year’s grass.',
       source: 'common practice',
     }),
     caution(({ verdict }) => verdict === 'too-late', {
+      lead: 'Too late for this kind alone. Go sooner, or have hay ready.',
+      life: true,
       say: 'By that day it is too late for this kind alone. Go sooner, take other kinds as well, or have hay bought and a lot ready to feed it on before the grass ends.',
       source: 'common practice',
     }),
     caution(({ goHead }) => goHead > 0, {
+      lead: 'Before you sell: check drug withdrawal, and who can stand the haul.',
       say: 'Before you sell, check that no drug still has its withdrawal time to run. Thin, lame or heavy-bellied animals may not stand the haul; ask your veterinarian. Load in the cool of the day with water before and after.',
       source: 'common practice',
     }),
     { when: ({ goHead }) => goHead > 0, ...hardOne },
     caution(({ pastures, yieldFrom }) => yieldFrom === 'survey' && pastures.some(({ poorLbPerAc }) => poorLbPerAc < intakeFallsBelowLbPerAc), {
+      lead: 'In a poor year one pasture is too thin for cattle. Leave it out or rest it.',
       say: 'On one of the pastures a poor year makes less than 750 lb an acre. On so thin a stand cattle begin to eat less in a day. Leave it out, or rest it.',
       source: 'white-b5036',
     }),
     caution(({ pastures, yieldFrom }) => yieldFrom === 'survey' && pastures.some(({ normalLbPerAc, poorLbPerAc }) => poorLbPerAc > normalLbPerAc), {
+      lead: 'One pasture makes more in the poor year than the normal. Swapped?',
       say: 'On one of the pastures the poor year makes more than the normal one. Look whether the two are swapped.',
       source: 'common practice',
     }),
     caution(({ eatenPercent, yieldMeans, yieldFrom }) => yieldFrom === 'survey' && yieldMeans !== 'above-stubble' && eatenPercent > 25, {
+      lead: 'The share eaten decides this count. In a drought go by the lower share.',
       say: 'The share eaten decides this count more than anything else. On range 25 % is the usual figure; higher shares come from pasture with rain, and no trial here shows that grass stands them in a drought. Go by the lower share.',
       source: 'white-b5036',
     }),
     caution(({ eatenPercent, yieldMeans, yieldFrom }) => yieldFrom === 'survey' && yieldMeans !== 'above-stubble' && eatenPercent > 50, {
+      lead: 'More than half eaten takes moves every few days, a good stand and rain.',
       say: 'More than half of the whole growth eaten takes moves every few days, a good stand and rain. On range 25 % is the usual figure.',
       source: 'white-b5036',
     }),
@@ -112,6 +143,7 @@ export default defineCalculator({
         reachFrom === 'guide' &&
         kinds.some(({ kind }) => kind === 'ewe-nursing' || kind === 'ewe-dry' || kind === 'doe' || kind === 'horse'),
       {
+        lead: 'Distance and slope are counted as for cattle, not sheep, goats or horses.',
         say: 'Distance and slope are counted as for cattle. Sheep and goats climb steeper ground, and horses walk farther.',
         source: 'common practice',
       },

@@ -13,12 +13,14 @@ export const kindWords = kindNames(kinds);
 export const herd = rows({
   label: 'The herd',
   rowName: 'kind of stock',
+  each: '{#countHead} {kind} of {weightLb}',
   help: 'Put the kind that would go first on the first line. The others are taken to stay.',
   maxRows: 8,
   columns: {
     kind: stockKind('cow-nursing', kinds, { verb: 'mend', own: { bull: { label: grazers.bull.label, fills: bull } } }),
     countHead: number('Head', 'n', 'head', [1, 20_000], 45, { whole: true, help: 'Those on the place now, taken to have been there since turn-in.' }),
     weightLb: number('Weight of one', 'W', 'lb', [20, 3500], 1250, {
+      step: 10,
       usual: 'animalLb',
       ask: 'What did your last culls weigh on the sale tickets? Take the mean of three or more. Guesses run light.',
     }),
@@ -62,27 +64,34 @@ export const ground = {
   }),
   yieldMeans: choice('What those pounds are, and the share you take', 'eaten-of-growth', {
     options: {
-      'eaten-of-growth': 'Whole year’s growth; I give the share eaten (harvest efficiency)',
-      'gone-of-growth': 'Whole year’s growth; I give the share gone (utilization)',
-      'above-stubble': 'Only what stands above the stubble; I give the share of that eaten',
+      'eaten-of-growth': { label: 'Whole year’s growth; I give the share eaten (harvest efficiency)', short: 'share eaten of growth' },
+      'gone-of-growth': { label: 'Whole year’s growth; I give the share gone (utilization)', short: 'share gone of growth' },
+      'above-stubble': { label: 'Only what stands above the stubble; I give the share of that eaten', short: 'share above the stubble' },
     },
     shownWhen: byYield,
     help: 'Only one share is used. Taking half, and then a harvest share of that half, counts the stubble twice.',
     ask: 'Were the plots clipped to the ground, or at grazing height? Soil-survey yields are the whole year’s growth, to the ground.',
   }),
   yieldBasis: choice('Those pounds are weighed', 'air-dry', {
-    options: { 'air-dry': 'air-dry, 90 % dry matter', 'oven-dry': 'oven-dry' },
+    options: {
+      'air-dry': { label: 'air-dry, 90 % dry matter', short: 'air-dry pounds' },
+      'oven-dry': { label: 'oven-dry', short: 'oven-dry pounds' },
+    },
     convention: true,
     shownWhen: byYield,
     help: 'Soil surveys and range guides mostly print air-dry pounds. What stock eat is counted oven-dry. Mixing them gives a tenth too many head.',
   }),
   reachFrom: choice('Ground that stock really use', 'guide', {
-    options: { guide: 'From distance to water and slope', own: 'I have seen it: my own share' },
+    options: {
+      guide: { label: 'From distance to water and slope', short: 'use by water and slope' },
+      own: { label: 'I have seen it: my own share', short: 'use as you saw it' },
+    },
     shownWhen: byYield,
   }),
   pastures: rows({
     label: 'Pastures',
     rowName: 'pasture',
+    each: '{areaAc} of {normalLbPerAc}, {usualHead} for {lastedDays}',
     help: 'Split one where the far end or the steep side is used less.',
     maxRows: 10,
     columns: {
@@ -142,19 +151,21 @@ export const inputs = {
   todayDay: date('Today', '2026-06-20'),
   ...growthCurve('Last month with growth'),
   soFarPercent: number('Growth so far, of what is usual by today', 'a', 'pct', [0, 150], 80, {
+    step: 5,
     ask: 'What stands now, and what they have already eaten, against the same day in a usual year: half, two thirds, all of it?',
     field: 'Look at a caged spot, or at a pasture that nobody has grazed yet.',
   }),
   restPercent: number('Growth still to come, of what is usual', 'b', 'pct', [0, 100], 70, {
+    step: 5,
     help: 'Nobody knows it. The range under the answer runs from all of it to none.',
     ask: 'How wet is the ground a foot down? Dry: take 50 % or less. Rain after the best month seldom makes up.',
   }),
   land: choice('What land it is, and how it is grazed', 'season-long', {
     options: {
-      range: { label: 'Range: native grass in large pastures', fills: { harvestPercent: 25 } },
-      'season-long': { label: 'Pasture, grazed all season or moved now and then', fills: { harvestPercent: 40 } },
-      moved: { label: 'Pasture, moved every 3 or 4 days', fills: { harvestPercent: 50 } },
-      own: 'My own share',
+      range: { label: 'Range: native grass in large pastures', short: 'range', fills: { harvestPercent: 25 } },
+      'season-long': { label: 'Pasture, grazed all season or moved now and then', short: 'pasture, seldom moved', fills: { harvestPercent: 40 } },
+      moved: { label: 'Pasture, moved every 3 or 4 days', short: 'pasture, moved often', fills: { harvestPercent: 50 } },
+      own: { label: 'My own share', short: 'own share' },
     },
     belongsTo: 'management',
     shownWhen: { yieldFrom: 'survey', yieldMeans: 'eaten-of-growth' },
@@ -162,6 +173,7 @@ export const inputs = {
     since: { version: 2, before: 'own' },
   }),
   harvestPercent: number('Share eaten, of the whole growth', 'h', 'pct', [5, 80], 40, {
+    step: 5,
     belongsTo: 'management',
     shownWhen: { yieldFrom: 'survey', yieldMeans: 'eaten-of-growth' },
     help: 'Range: 25 %. Pasture grazed all season: 30 to 40 %. Moved every 3 or 4 days: 50 to 60 %. The stubble is already left.',

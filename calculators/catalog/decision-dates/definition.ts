@@ -37,9 +37,29 @@ export default defineCalculator({
   lead: 'Write the dates down before it is dry. For each one: how much of the year’s growth is past, how little rain and grass is too little, how often the season still came right, and how much feed the step gains. One page for the fridge door.',
   searchWords:
     'critical dates, drought plan, trigger date, when to destock, when to sell cows in a drought, decision date, target date, percent of normal rain, wean early, fridge door',
+  first: ['todayDay', 'rainSoFarIn', 'triggerPercent', 'feedDays', 'steps'],
+  groups: [
+    {
+      title: 'The season',
+      inputs: ['endDay', 'curve', 'startMonth', 'bestMonth', 'quitMonth', 'fallFlush'],
+      summary: 'until {endDay}, {curve}, {startMonth} to {quitMonth}, best in {bestMonth}, {fallFlush}',
+    },
+    {
+      title: 'The grass and the herd',
+      inputs: ['grassLbPerAc', 'herdLbPerDay'],
+      summary: 'a normal year grows {grassLbPerAc}, the herd eats {herdLbPerDay}',
+    },
+    {
+      title: 'Rain that is normal here',
+      inputs: ['rainFrom', 'rainRecord', 'stationIn', 'sinceMonth'],
+      summary: '{rainRecord}, {stationIn}, counted from {sinceMonth}',
+    },
+    { title: 'Ways of counting', inputs: ['response'], summary: 'grass goes with rain {response}' },
+  ],
+  handout: ['nextDay', 'nextStep', 'rainSays', 'soFarPercent', 'gainedDays', 'dryShortDays'],
   quantities,
   results: [
-    { of: 'nextDay' },
+    { of: 'nextDay', said: 'to decide by' },
     { of: 'ahead', when: ({ ahead }) => ahead === 'past' },
     shown('nextStep', 'rainSays'),
     shownWhen(({ rainSays }) => rainSays !== 'too-early', 'soFarPercent', 'soFarTriggerIn'),
@@ -58,34 +78,43 @@ export default defineCalculator({
   steps: working,
   cautions: [
     caution(({ rainSays, ahead }) => rainSays === 'under' && ahead === 'ahead', {
+      lead: 'Rain alone is half of the answer. Measure the grass before you act.',
       say: 'Rain alone is half of the answer. Measure the grass before you act. Both short: do the step. One short: look again in two weeks.',
       source: 'common practice',
     }),
     caution(({ ahead }) => ahead === 'past', {
+      lead: 'Every date of this plan is past. Put in new ones, the next sale day first.',
       say: 'Every date of this plan is past. What has not been done yet gains less each week. Put in new dates, the next sale day first.',
       source: 'common practice',
     }),
     caution(({ yearsCount, rainFrom }) => rainFrom === 'record' && yearsCount < 30, {
+      lead: 'The record is short of 30 years: it counts those years and no more.',
       say: 'The record is short of 30 years. Its counts tell about those years and no more.',
       source: 'wmo-1090-2012',
     }),
     caution((values) => !isCounted(values), {
+      lead: 'Medians give a normal, not a record: no years can be counted from them.',
       say: 'Medians of the months give a normal, not a record. Added up they come near the median of the season, but seldom match it. No years can be counted from them.',
       source: 'common practice',
     }),
     caution(({ dates }) => dates.some(({ grownPercent }) => grownPercent > 90), {
+      lead: 'One date comes when nine tenths of the growth is past. Decide earlier.',
       say: 'One date comes when nine tenths of the year’s growth is past. Rain after that can’t bring the grass back, so decide earlier.',
       source: 'ndsu-precipitation-2020',
     }),
     caution(({ steps }) => steps.some(({ step }) => step === 'wean-early'), {
+      lead: 'Calves under three months need more than hay and grass once weaned.',
       say: 'Calves under about three months need more than hay and grass once weaned. Plan their feed, water, shade and shots with a veterinarian or a nutritionist ahead of the day.',
       source: 'common practice',
     }),
     caution(({ steps }) => steps.some(({ step }) => step === 'pull-off' || step === 'buy-hay'), {
+      lead: 'Hungry stock can die of new feed or nitrate. Go slowly, test the hay.',
+      life: true,
       say: 'Bring hungry stock onto new feed slowly, and have drought-stressed hay tested for nitrate before you feed it. A pen needs water for the hottest day.',
       source: 'common practice',
     }),
     caution(({ steps }) => steps.some(({ step }) => step.startsWith('sell')), {
+      lead: 'Before anything is sold, look up how long its last medicine holds it.',
       say: 'Before anything is sold, look up how long its last medicine keeps it from slaughter. Thin or lame animals and hot days: short hauls, early in the morning, or not at all.',
       source: 'common practice',
     }),
@@ -111,19 +140,19 @@ export default defineCalculator({
         : 'All dates of the plan are past.';
     const rain =
       rainSays === 'too-early'
-        ? 'No rain is usual by today.'
-        : `Rain since ${show('sinceDay')} is ${show('soFarPercent')} of normal, ${rainSays} the trigger.`;
+        ? 'No rain is usual by today'
+        : `Rain since ${show('sinceDay')} is ${show('soFarPercent')} of normal, ${rainSays} the trigger`;
     const years =
       isCounted(values) && rainSays !== 'over'
         ? likeCount === 0
-          ? ` None of ${show('yearsCount')} seasons on record had so little by today.`
-          : ` Of ${show('yearsCount')} seasons on record ${likeCount} had as little or less by today; ${likeCaughtCount === 0 ? 'none' : likeCaughtCount} of them caught up.`
+          ? `; none of ${show('yearsCount')} seasons on record had so little by today`
+          : `; of ${show('yearsCount')} seasons on record ${likeCount} had as little or less by today; ${likeCaughtCount === 0 ? 'none' : likeCaughtCount} of them caught up`
         : '';
     const steps =
       ahead === 'ahead'
-        ? `The steps, each on its date, gain ${show('gainedDays')} of feed; each week that all of them wait costs ${show('weekLostDays')}.`
-        : `Done on their dates the steps would have gained ${show('gainedDays')} of feed.`;
-    return `${next} ${rain}${years} ${steps} A season whose rain stays at ${show('triggerPercent')} of normal is ${show('dryShortDays')} of feed short.`;
+        ? `The steps, each on its date, gain ${show('gainedDays')} of feed; each week that all of them wait costs ${show('weekLostDays')}`
+        : `Done on their dates the steps would have gained ${show('gainedDays')} of feed`;
+    return `${next} ${rain}${years}. ${steps}; a season whose rain stays at ${show('triggerPercent')} of normal is ${show('dryShortDays')} of feed short.`;
   },
   picture: { kind: 'lines', rows: 'season', x: 'monthDay', ys: ['grassPercent', 'rainPercent'] },
   calendar: {

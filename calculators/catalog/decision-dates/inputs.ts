@@ -23,6 +23,7 @@ export const isLeaving = (step: StepKind): boolean => leaving.some((each) => eac
 export const steps = rows({
   label: 'Dates and steps',
   rowName: 'date',
+  each: '{step} {day}',
   help: 'One step for each date, the ones that cost you least first. Two weeks before the best month ends is a good first date.',
   maxRows: 8,
   columns: {
@@ -30,14 +31,14 @@ export const steps = rows({
     // What one eats: common weights at the likely share of weight; it only starts the field.
     step: choice('If it is too dry by then', 'look', {
       options: {
-        look: stepWords.look,
-        'sell-yearlings': { label: stepWords['sell-yearlings'], fills: { eachLbPerDay: 16 } },
-        'sell-open': { label: stepWords['sell-open'], fills: { eachLbPerDay: 26 } },
-        'wean-early': { label: stepWords['wean-early'], fills: { eachLbPerDay: 10 } },
-        'sell-sheep': { label: stepWords['sell-sheep'], fills: { eachLbPerDay: 3.5 } },
-        'sell-pairs': { label: stepWords['sell-pairs'], fills: { eachLbPerDay: 36 } },
-        'pull-off': { label: stepWords['pull-off'], fills: { eachLbPerDay: 31 } },
-        'buy-hay': stepWords['buy-hay'],
+        look: { label: stepWords.look, short: 'look' },
+        'sell-yearlings': { label: stepWords['sell-yearlings'], short: 'sell yearlings', fills: { eachLbPerDay: 16 } },
+        'sell-open': { label: stepWords['sell-open'], short: 'sell open cows', fills: { eachLbPerDay: 26 } },
+        'wean-early': { label: stepWords['wean-early'], short: 'wean early', fills: { eachLbPerDay: 10 } },
+        'sell-sheep': { label: stepWords['sell-sheep'], short: 'sell sheep', fills: { eachLbPerDay: 3.5 } },
+        'sell-pairs': { label: stepWords['sell-pairs'], short: 'sell pairs', fills: { eachLbPerDay: 36 } },
+        'pull-off': { label: stepWords['pull-off'], short: 'pull stock off', fills: { eachLbPerDay: 31 } },
+        'buy-hay': { label: stepWords['buy-hay'], short: 'buy hay' },
       },
       belongsTo: 'management',
     }),
@@ -114,6 +115,7 @@ export const inputs = {
     help: 'Only for what a caged spot should show.',
   }),
   feedDays: number('Days that it feeds this herd, in a normal year', 'F', 'd', [10, 366], 185, {
+    step: 5,
     ask: 'Turn-in to the day you began to feed hay, in a year that came out right.',
   }),
   herdLbPerDay: number('The herd eats a day', 'D', 'lb/d', [10, 1_000_000], 1955, {
@@ -140,13 +142,17 @@ export const inputs = {
     options: monthOptions,
     help: 'The month in which growth starts, or one or two before where snow and winter rain fill the soil. A month later than your first date is that of last year.',
   }),
-  rainSoFarIn: number('Rain from then until today', 'P', 'in', [0, 120], 7.9),
+  rainSoFarIn: number('Rain from then until today', 'P', 'in', [0, 120], 7.9, { step: 0.25 }),
   response: choice('Grass goes with rain', 'proportion', {
-    options: { proportion: 'in proportion, as in the Plains', 'great-basin': 'by the line of the Great Basin' },
+    options: {
+      proportion: { label: 'in proportion, as in the Plains', short: 'in proportion' },
+      'great-basin': { label: 'by the line of the Great Basin', short: 'by the Great Basin line' },
+    },
     convention: true,
     help: 'Never over a normal year: past that, more rain gives little more.',
   }),
   triggerPercent: number('Rain that is too little', 'x', 'pct', [30, 100], 75, {
+    step: 5,
     belongsTo: 'management',
     help: 'Of normal by the date. 75 % is a common target. A lower one waits longer and gains less.',
   }),

@@ -1,4 +1,5 @@
 import { defineCalculator, ranged, shown, shownWhen } from '../../kit/define.ts';
+import { printNumber } from '../../units/printQuantity.ts';
 import { cautions } from './cautions.ts';
 import { compute, slidesBelowZero } from './compute.ts';
 import { inputs } from './inputs.ts';
@@ -32,9 +33,38 @@ export default defineCalculator({
   question: 'What does weaning early save, for cow and for calf?',
   lead: 'The feed a dry cow saves and the feed a weaned calf needs, each by itself, and what two quotes on one day say about selling now.',
   searchWords: 'wean early, drought weaning, dry off cows, light calves, price slide, value of gain, creep, drylot calves, save grass',
+  first: ['pairsHead', 'ageDays', 'calfGoes', 'earlyPriceUsdPerCwt', 'usualPriceUsdPerCwt'],
+  groups: [
+    {
+      title: 'The cow',
+      inputs: ['cowWeightLb', 'intakeFrom', 'milkingPercent', 'dryPercent'],
+      summary: '{cowWeightLb}, {intakeFrom}, {milkingPercent} of her weight eaten nursing, {dryPercent} dry',
+    },
+    {
+      title: 'The calf',
+      inputs: ['aheadDays', 'earlyWeightLb', 'usualWeightLb', 'calfForageFrom', 'ownCalfLbPerDay'],
+      summary: 'weaned {aheadDays} early, {earlyWeightLb} then, {usualWeightLb} at the usual time, {calfForageFrom}, {ownCalfLbPerDay}',
+    },
+    {
+      title: 'Feeding a weaned calf',
+      inputs: ['calfNeedPercent', 'fedGainLbPerDay', 'calfFeedUsdPerTon', 'careUsdPerDay'],
+      summary: 'eats {calfNeedPercent} of its weight, gains {fedGainLbPerDay}, feed at {calfFeedUsdPerTon}, care {careUsdPerDay}',
+    },
+    {
+      title: 'Money',
+      inputs: ['movePercent', 'forageUsdPerTon', 'weaningCostUsd', 'interestPercent'],
+      summary: 'market may move {movePercent}, forage {forageUsdPerTon}, weaning costs {weaningCostUsd} a calf, interest {interestPercent}',
+    },
+  ],
+  handout: ['keptHerdLb', 'cowSavedLb', 'calfSavedLb', 'best', 'sellEarlyUsd', 'usualUsd'],
   quantities,
   results: [
-    ranged('keptHerdLb', ['lowKeptHerdLb', 'highKeptHerdLb'], { says: '{low} to {high} by how the guides differ on what they eat' }),
+    ranged('keptHerdLb', ['lowKeptHerdLb', 'highKeptHerdLb'], {
+      says: '{low} to {high} by how the guides differ on what they eat',
+      short: '{low} to {high}, as the guides differ',
+      said: 'of forage kept',
+      gap: ['less forage kept', 'more forage kept'],
+    }),
     shown('cowSavedLb', 'calfSavedLb'),
     shownWhen(({ calfGoes }) => calfGoes !== 'sold', 'calfNeedLb', 'calfNeedHerdLb'),
     shown('cowOnlyPercent', 'bothPercent', 'cowDays', 'calfDays', 'best', 'sellEarlyUsd'),
@@ -61,15 +91,12 @@ export default defineCalculator({
     'The market may move further than you put in. A fed calf can also die; put your own loss into the cost of weaning.',
   ],
   weighsOnPeople: true,
-  note: ({ calfGoes, isEven, keptHerdLb }, show) =>
+  note: ({ pairsHead, calfGoes, isEven, keptHerdLb }, show) =>
     [
-      `Weaning ${show('aheadDays')} early, ${show('pairsHead')} of cows with calves. Forage kept on this place: ${keptHerdLb <= 0 ? 'none, for the calves eat more than is saved: ' : ''}${show('keptHerdLb')} (${show('lowKeptHerdLb')} to ${show('highKeptHerdLb')}).`,
-      `For each pair the cow eats ${show('cowSavedLb')} less and the calf leaves ${show('calfSavedLb')}; that is ${show('cowOnlyPercent')} of what the cow would have eaten, and with the calf ${show('bothPercent')} of what both would.`,
-      calfGoes === 'sold' ? '' : `The weaned calf needs ${show('calfNeedLb')} of feed.`,
-      `A calf: sold early ${show('sellEarlyUsd')}${calfGoes === 'sold' ? '' : `, fed ${show('feedEarlyUsd')}`}, with the worth of the forage; at the usual time ${show('usualUsd')} (${show('lowUsualUsd')} to ${show('highUsualUsd')} by the market). Leaves most: ${show('best').toLowerCase()}.${isEven === 'yes' ? ` A market move of ${show('evenMarketPercent')} by then would make early and usual the same.` : ''}`,
-    ]
-      .filter((each) => each !== '')
-      .join(' '),
+      `Weaning ${show('aheadDays')} early from ${printNumber(pairsHead, 0)} ${pairsHead === 1 ? 'cow' : 'cows'}; forage kept on this place: ${keptHerdLb <= 0 ? 'none, for the calves eat more than is saved: ' : ''}${show('keptHerdLb')} (${show('lowKeptHerdLb')} to ${show('highKeptHerdLb')}).`,
+      `For each pair the cow eats ${show('cowSavedLb')} less and the calf leaves ${show('calfSavedLb')}: ${show('cowOnlyPercent')} of what the cow would have eaten, and with the calf ${show('bothPercent')} of what both would${calfGoes === 'sold' ? '' : `; the weaned calf needs ${show('calfNeedLb')} of feed`}.`,
+      `A calf: sold early ${show('sellEarlyUsd')}${calfGoes === 'sold' ? '' : `, fed ${show('feedEarlyUsd')}`}, with the worth of the forage; at the usual time ${show('usualUsd')} (${show('lowUsualUsd')} to ${show('highUsualUsd')} by the market); leaves most: ${show('best').toLowerCase()}${isEven === 'yes' ? `; a market move of ${show('evenMarketPercent')} by then would make early and usual the same` : ''}.`,
+    ].join(' '),
   picture: {
     kind: 'lines',
     rows: 'byMarket',

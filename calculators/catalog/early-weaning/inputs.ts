@@ -6,7 +6,12 @@ export const inputs = {
   pairsHead: number('Cows with calves', 'N', 'head', [1, 20_000], 45, { whole: true }),
   cowWeightLb: number('Weight of a cow', 'W', 'lb', [600, 2200], 1250, { usual: 'cowLb', ask: 'The mean of your cull tickets. Guesses run light.' }),
   intakeFrom: choice('How good is what she grazes?', 'average', {
-    options: { low: 'Low: brown, stemmy, weathered', average: 'Average', high: 'High: green and leafy', own: 'I have my own figures' },
+    options: {
+      low: { label: 'Low: brown, stemmy, weathered', short: 'on poor forage' },
+      average: { label: 'Average', short: 'on average forage' },
+      high: { label: 'High: green and leafy', short: 'on green leafy forage' },
+      own: { label: 'I have my own figures', short: 'own figures for appetite' },
+    },
     help: 'Sets what a nursing and a dry cow eat, from published guides.',
     ask: 'Brown and stemmy is low, green with some stem is average, leafy and growing is high.',
   }),
@@ -16,6 +21,7 @@ export const inputs = {
   }),
   dryPercent: number('A dry cow eats a day, share of her weight', 'd_o', 'pct', [1, 5], 2.2, { shownWhen: { intakeFrom: 'own' } }),
   ageDays: number('Age of the calves when weaned early', 'a', 'd', [1, 300], 125, {
+    step: 5,
     belongsTo: 'management',
     help: 'The youngest that would go; a calf under six weeks needs milk.',
   }),
@@ -31,7 +37,10 @@ export const inputs = {
     help: 'This year, on this grass. A drought calf comes in lighter than last year’s ticket.',
   }),
   calfForageFrom: choice('Grass that the calf eats beside milk', 'by-weight', {
-    options: { 'by-weight': 'Work it out from its weight and age', own: 'I have my own figure' },
+    options: {
+      'by-weight': { label: 'Work it out from its weight and age', short: 'grass by its weight' },
+      own: { label: 'I have my own figure', short: 'own figure for its grass' },
+    },
   }),
   ownCalfLbPerDay: number('Grass the calf eats, dry matter', 'f_o', 'lb/d', [0, 20], 6, { shownWhen: { calfForageFrom: 'own' } }),
   calfGoes: choice('Where will the calf eat then?', 'sold', {
@@ -51,11 +60,12 @@ export const inputs = {
     shownWhen: { calfGoes: fed },
   }),
   earlyPriceUsdPerCwt: number('Quote for the weight now', 'p_1', 'usd/cwt', [0, 1500], 300, {
+    step: 5,
     usual: 'calfUsdPerCwt',
     help: 'An example, not a market. Take both quotes from one sale on one day.',
     field: 'The sale barn’s report, your weight class, your kind of calf.',
   }),
-  usualPriceUsdPerCwt: number('Quote for the usual weight, same day', 'p_2', 'usd/cwt', [0, 1500], 260, { usual: 'calfUsdPerCwt' }),
+  usualPriceUsdPerCwt: number('Quote for the usual weight, same day', 'p_2', 'usd/cwt', [0, 1500], 260, { step: 5, usual: 'calfUsdPerCwt' }),
   movePercent: number('How far the market may move until then, either way', 'z', 'pct', [0, 60], 10, {
     help: 'In a drought that many share it falls more often than it rises.',
   }),

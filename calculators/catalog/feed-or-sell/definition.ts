@@ -45,10 +45,41 @@ export default defineCalculator({
   lead: 'What it costs to feed a cow through, against selling her now and buying one back. The first question is the calf: it can turn the answer alone.',
   searchWords:
     'drought destocking, sell cows or buy hay, keep or sell cows, buy back cows, culling in drought, break-even hay price, partial herd liquidation, replacement cost',
+  first: ['isCalfSold', 'saleUsd', 'likelyBuyBackUsd', ['hayPriceUsdPerTon', 'knownCostUsdPerDay'], 'keepDays'],
+  groups: [
+    {
+      title: 'The calf',
+      inputs: ['weanedPercent', 'calfWeightLb', 'calfPriceUsdPerCwt'],
+      summary: '{weanedPercent} wean one, {calfWeightLb} when sold, {calfPriceUsdPerCwt}',
+    },
+    {
+      title: 'Selling and buying back',
+      inputs: ['saleCostsUsd', 'lowBuyBackUsd', 'highBuyBackUsd', 'buyBackCostsUsd', 'interestPercent', 'pricesSeenDay'],
+      summary: 'bought back at {lowBuyBackUsd} to {highBuyBackUsd}, {saleCostsUsd} to sell, {buyBackCostsUsd} to buy, interest {interestPercent}',
+    },
+    {
+      title: 'What keeping her costs',
+      inputs: ['dailyCostFrom', 'hayFedLbPerDay', 'otherUsdPerDay', 'hayOnHandLb', 'deathLossPercent'],
+      summary: '{hayFedLbPerDay} of hay, {hayOnHandLb} on hand, {deathLossPercent} die in a year',
+    },
+    {
+      title: 'Her age',
+      inputs: ['agingFrom', 'cowWorthUsd', 'cullWorthUsd', 'leftYears', 'knownAgingUsd'],
+      summary: '{agingFrom}, {cowWorthUsd} for breeding, {cullWorthUsd} as a cull, {leftYears} left, {knownAgingUsd} lost in a year',
+    },
+    {
+      title: 'The herd',
+      inputs: ['herdHead', 'sellHead', 'swingPercent'],
+      summary: '{#herdHead} cows, {#sellHead} to sell, other numbers off by {swingPercent}',
+    },
+  ],
+  handout: ['verdict', 'keepAdvantageUsd', 'keepingUsd', 'rebuyingUsd', 'evenBuyBackUsd', 'evenHayUsdPerTon'],
   quantities,
   results: [
     ranged('verdict', ['lowAdvantageUsd', 'highAdvantageUsd'], {
       says: 'Keeping a cow saves {low} if cows are cheap when you buy back, {high} if they are high. Minus means that selling saves.',
+      short: '{low} to {high} saved by keeping a cow',
+      said: 'by these numbers',
     }),
     shown('keepAdvantageUsd', 'withCalfUsd', 'withoutCalfUsd', 'keepingUsd', 'rebuyingUsd'),
     { of: 'evenDays', when: ({ evenDays }) => evenDays > 0 },
@@ -132,22 +163,27 @@ export default defineCalculator({
   ],
   cautions: [
     caution(({ calfTurnsIt }) => calfTurnsIt === 'yes', {
+      lead: 'The calf alone turns this answer. Make sure of the sale day.',
       say: 'The calf alone turns this answer. Make sure of the sale day, and that she is bred and will wean it, before you go by the number.',
       source: 'common practice',
     }),
     caution(({ isCalfSold, evenDays, keepDays }) => isCalfSold && evenDays > 0 && evenDays < keepDays, {
+      lead: 'The days where both cost the same come before the buy-back.',
       say: 'The days where both cost the same come before the day you would buy back. They count the calf only if it is sold by then.',
       source: 'common practice',
     }),
     caution(({ evenDays }) => evenDays <= 0, {
+      lead: 'Selling wins from the first day. That is rare: check both prices.',
       say: 'Selling wins from the first day here: she brings at least what a cow costs back. Look again at both prices; that is rare, and it may not be the same cow.',
       source: 'common practice',
     }),
     caution(({ sellHead }) => sellHead > 0, {
+      lead: 'Before a cow goes on the truck: past drug withdrawal, fit for the haul?',
       say: 'Before a cow goes on the truck: is she past the withdrawal time of every drug she had, and fit for the haul? A cow that is too thin or lame to walk on by herself is not hauled; call your veterinarian.',
       source: 'common practice',
     }),
     caution(({ sellHead }) => sellHead > 0, {
+      lead: 'Cows bought back can bring disease home. Keep them apart at first.',
       say: 'Cows bought back can bring disease and weeds home. Ask your veterinarian about tests, and keep them apart at first.',
       source: 'common practice',
     }),

@@ -25,9 +25,11 @@ export const inputs = {
     ask: 'Ask the sale barn what calves of that weight brought last week, or look at its report.',
   }),
   keepDays: number('Days until you would buy back', 't', 'd', [1, 1000], 190, {
+    step: 5,
     ask: 'In how many weeks will there be grass for her again, if spring is late? Times seven.',
   }),
   saleUsd: number('What she brings today', 'S', 'usd', [0, 20_000], 2200, {
+    step: 50,
     usual: 'cowUsd',
     help: 'One cow, as she is now: bred, open or with a calf.',
     field: 'Her weight times the price a pound for culls; for a bred cow, what cows like her brought at the last bred sale.',
@@ -41,6 +43,7 @@ export const inputs = {
     help: 'A cow as she would stand then: with a calf at side if she would have one.',
   }),
   likelyBuyBackUsd: number('Buy-back price, likely', 'B', 'usd', [50, 20_000], 3000, {
+    step: 50,
     usual: 'cowUsd',
     ask: 'What did such cows bring last spring? When a drought breaks over a wide country, everybody buys at once.',
   }),
@@ -72,6 +75,7 @@ export const inputs = {
     ask: 'Weight of a bale, divided by the cows on it and by the days it lasted them.',
   }),
   hayPriceUsdPerTon: number('Price of hay, delivered', 'q', 'usd/ton', [1, 1000], 140, {
+    step: 5,
     usual: 'hayUsdPerTon',
     shownWhen: byHay,
     help: 'Your own hay costs what it would sell for.',
@@ -83,7 +87,11 @@ export const inputs = {
   }),
   hayOnHandLb: number('Hay on hand', 'F', 'lb', [0, 20_000_000], 57_000, { shownWhen: byHay, field: 'Count the bales, weigh three, multiply.' }),
   agingFrom: choice('Will the cow you buy back be younger?', 'years', {
-    options: { none: 'No: as old as she would be then', years: 'Yes: younger by the time between', known: 'I know what a year costs her' },
+    options: {
+      none: { label: 'No: as old as she would be then', short: 'bought back as old' },
+      years: { label: 'Yes: younger by the time between', short: 'bought back younger' },
+      known: { label: 'I know what a year costs her', short: 'a year’s cost known' },
+    },
     belongsTo: 'management',
     help: 'A cow that is kept grows older. If the one bought is younger, that is worth something.',
   }),

@@ -14,6 +14,31 @@ export default defineCalculator({ slug: 'forage-on-hand', version: 1, title: 'Fo
   lead: 'Clip and weigh, or measure heights, and get the pounds an acre, the days of grazing with their range, and how many plots it takes to know.',
   searchWords:
     'forage inventory, how much grass do I have, clip and weigh, grazing stick, plate meter, rising plate meter, pasture stick, pounds per acre inch, dry matter per acre, standing crop, how many clippings, grazing days, forage budget',
+  first: ['way', ['plots', 'heights', 'plateReadings'], ['clippedTo', 'stubbleHeightIn'], 'areaAc', 'stock'],
+  groups: [
+    {
+      title: 'The frame',
+      inputs: ['frame', 'aroundIn', 'acrossIn', 'lengthIn', 'widthIn', 'frameKnownFt2'],
+      summary: '{frame}, {aroundIn} round, {acrossIn} across, {lengthIn} by {widthIn}, {frameKnownFt2}',
+    },
+    {
+      title: 'How dry the clippings are',
+      inputs: ['dryFrom', 'wetG', 'dryG', 'plateG', 'knownDryPercent', 'grass', 'stage'],
+      summary: '{dryFrom}, {wetG} wet, {dryG} dry, plate {plateG}, {knownDryPercent}, {grass}, {stage}',
+    },
+    {
+      title: 'The stick or the plate',
+      inputs: ['calibration', 'platePairs', 'densityLbPerAcIn', 'stand', 'condition'],
+      summary: '{calibration}, {platePairs}, {densityLbPerAcIn}, {stand}, {condition}',
+    },
+    {
+      title: 'What is left and what is eaten',
+      inputs: ['stubbleKind', 'stubbleLbPerAc', 'eatenFrom', 'stayDays', 'ownEatenPercent', 'reachPercent'],
+      summary: '{stubbleLbPerAc} left as stubble, {stayDays} in a paddock, {ownEatenPercent} eaten, {reachPercent} of the ground used',
+    },
+    { title: 'How sure it should be', inputs: ['withinPercent', 'surePercent'], summary: 'within {withinPercent}, {surePercent} of the time' },
+  ],
+  handout: ['grazingForDays', 'availableLbPerAc', 'eatenLbPerAc', 'demandLbPerDay', 'closePercent', 'neededPlots'],
   quantities,
   results: [
     ranged('grazingForDays', ['lowGrazingDays', 'highGrazingDays'], {
@@ -23,6 +48,10 @@ export default defineCalculator({ slug: 'forage-on-hand', version: 1, title: 'Fo
           : way === 'plate'
             ? '{low} to {high}: from the low readings and the line at its lowest to the high readings and the line at its highest'
             : '{low} to {high}, by how much your places differ; it should hold {surePercent} of the time',
+      short: ({ way }) =>
+        way === 'clips' || way === 'height-known' ? '{low} to {high}, {surePercent} of the time' : '{low} to {high}, lowest to highest',
+      said: 'of grazing',
+      gap: ['less grazing', 'more grazing'],
     }),
     ranged('availableLbPerAc', ['lowAvailableLbPerAc', 'highAvailableLbPerAc'], { says: '{low} to {high}' }),
     { of: 'cutHighGrazingDays', when: isCutUnsaid },
@@ -35,6 +64,7 @@ export default defineCalculator({ slug: 'forage-on-hand', version: 1, title: 'Fo
   steps: [...measureSteps, ...feedSteps],
   cautions: [
     caution(isCutUnsaid, {
+      lead: 'Say where you cut: the days can come out twice as many.',
       say: 'You have not said where you cut. It is read as cut at the ground, so the stubble comes off: the fewer days. If you cut at the height that you leave, it is off already. Answer “Where you cut”, for the days can come out twice as many.',
       source: 'umaine-pasture-lesson-1',
     }),
@@ -43,26 +73,33 @@ export default defineCalculator({ slug: 'forage-on-hand', version: 1, title: 'Fo
       ...toxicStubble,
     },
     caution(({ availableLbPerAc }) => availableLbPerAc === 0, {
+      lead: 'Nothing stands above the stubble. Wait, feed, or take stock elsewhere.',
+      life: true,
       say: 'The stand is at or below the stubble that you want to leave. There is nothing to graze here now; wait, feed, or take stock elsewhere.',
       source: 'common practice',
     }),
     caution(({ sampleCount, neededPlots }) => sampleCount < neededPlots, {
+      lead: 'Too few places for the closeness you asked. Plan on the low end.',
       say: 'Too few places for the closeness that you asked for. Plan on the low end, or measure more. If a draw and a ridge differ, measure each by itself: that saves you more walking than extra plots would.',
       source: 'missouri-sample-size',
     }),
     caution((values) => !isCutHigh(values) && values.standingLbPerAc < intakeFallsBelowLbPerAc, {
+      lead: 'Cattle go short on grass this thin before it is gone.',
       say: 'Under about 750 pounds an acre cattle cannot bite off enough in a day. They go short before the grass is gone.',
       source: 'white-b5036',
     }),
     caution(({ way, stand }) => way === 'height-stand' && isRecalled(stand), {
+      lead: 'The pounds in an inch for this stand are from memory. Clip three plots.',
       say: 'The pounds in an inch for this stand are from memory. Clip three plots before you rely on them.',
       source: 'from memory',
     }),
     caution(({ way }) => way === 'height-stand', {
+      lead: 'A printed figure for an inch can be out by half. Clip three of your own.',
       say: 'A printed figure for an inch can be out by half on your place. Three clips of your own set the stick.',
       source: 'umaine-pasture-lesson-1',
     }),
     caution(({ way }) => way === 'height-clips', {
+      lead: 'Cut the three clips at the height you leave, not at the ground.',
       say: 'If you cut the three clips at the ground, the inch comes out too heavy, for the bottom inches hold the most. Cut them at the height you leave.',
       source: 'common practice',
     }),
@@ -72,15 +109,19 @@ export default defineCalculator({ slug: 'forage-on-hand', version: 1, title: 'Fo
         return way === 'plate' && readingLines.some(({ readingCount }) => readingCount > Math.max(...clipped) || readingCount < Math.min(...clipped));
       },
       {
+        lead: 'Some readings lie outside your clips. Clip where the plate reads like that.',
         say: 'Some readings of the plate lie outside all the clips that set it. There the line is a guess: clip where it reads like that, and put those clips in.',
         source: 'common practice',
       },
     ),
     caution(({ way, dryFrom }) => isClipping(way) && dryFrom === 'dried', {
+      lead: 'Dry grass can catch fire in a microwave. Stay with it.',
+      life: true,
       say: 'Stay with the microwave while a sample dries and keep a cup of water in it. Dry grass can catch fire.',
       source: 'common practice',
     }),
     caution(({ eatenFrom, stayDays }) => eatenFrom === 'by-stay' && stayDays > 7, {
+      lead: 'Past a week in one paddock stock waste more: these days are too many.',
       say: 'The share eaten is read at seven days. In a longer stay stock trample and pass over more, and bite the new leaf a second time, so the days come out too many.',
       source: 'common practice',
     }),
@@ -95,10 +136,12 @@ export default defineCalculator({ slug: 'forage-on-hand', version: 1, title: 'Fo
   ],
   note: (values, show) => {
     const { sampleCount, neededPlots, availableLbPerAc, grazingForDays } = values;
-    const cut = isCutUnsaid(values) ? ` Where it was cut was not said: read as at the ground (${show('cutHighGrazingDays')} if at the stubble).` : '';
+    const cut = isCutUnsaid(values)
+      ? `; where it was cut was not said, so read as at the ground (${show('cutHighGrazingDays')} if at the stubble)`
+      : '';
     return availableLbPerAc === 0
-      ? `On ${show('areaAc')} nothing stands above the stubble (${show('sampleCount')} places measured). Nothing to graze now.${cut}`
-      : `About ${show('availableLbPerAc')} stands above the stubble on ${show('areaAc')}. Stock eat ${show('demandLbPerDay')}, so it is ${grazingForDays < 1 ? 'less than a day' : `about ${show('grazingForDays')}`} of grazing (${show('lowGrazingDays')} to ${show('highGrazingDays')}). ${show('sampleCount')} places measured${sampleCount < neededPlots ? `; ${show('neededPlots')} would bring it within ${show('withinPercent')}` : ''}.${cut}`;
+      ? `On ${show('areaAc')} nothing stands above the stubble (${show('sampleCount')} places measured). Nothing to graze now${cut}.`
+      : `About ${show('availableLbPerAc')} stands above the stubble on ${show('areaAc')}. Stock eat ${show('demandLbPerDay')}, so it is ${grazingForDays < 1 ? 'less than a day' : `about ${show('grazingForDays')}`} of grazing (${show('lowGrazingDays')} to ${show('highGrazingDays')}). ${show('sampleCount')} places measured${sampleCount < neededPlots ? `; ${show('neededPlots')} would bring it within ${show('withinPercent')}` : ''}${cut}.`;
   },
   picture: shares('standingLbPerAc', { eatenLbPerAc: 'kept', trampledLbPerAc: 'lost', stubbleKeptLbPerAc: 'other' }),
   sources: [

@@ -3,41 +3,41 @@ import { choice, number, rows } from '../../kit/inputs.ts';
 import { rangeStubbleLbPerAc } from '../../tables/harvestShare.ts';
 
 export const standOptions = {
-  'mixed-pasture': { label: 'Mixed pasture' },
-  'tall-fescue': { label: 'Tall fescue with nitrogen' },
-  'orchardgrass-legume': { label: 'Orchardgrass and legume' },
-  'bluegrass-clover': { label: 'Bluegrass and clover' },
-  'perennial-ryegrass-clover': { label: 'Perennial ryegrass and clover' },
-  'timothy-legume': { label: 'Timothy and legume' },
-  bermudagrass: { label: 'Bermudagrass (from memory)' },
-  alfalfa: { label: 'Alfalfa (from memory)' },
-  'red-clover': { label: 'Red clover (from memory)' },
+  'mixed-pasture': { label: 'Mixed pasture', short: 'mixed pasture' },
+  'tall-fescue': { label: 'Tall fescue with nitrogen', short: 'tall fescue' },
+  'orchardgrass-legume': { label: 'Orchardgrass and legume', short: 'orchardgrass and legume' },
+  'bluegrass-clover': { label: 'Bluegrass and clover', short: 'bluegrass and clover' },
+  'perennial-ryegrass-clover': { label: 'Perennial ryegrass and clover', short: 'ryegrass and clover' },
+  'timothy-legume': { label: 'Timothy and legume', short: 'timothy and legume' },
+  bermudagrass: { label: 'Bermudagrass (from memory)', short: 'bermudagrass' },
+  alfalfa: { label: 'Alfalfa (from memory)', short: 'alfalfa' },
+  'red-clover': { label: 'Red clover (from memory)', short: 'red clover' },
 } as const;
 export type Stand = keyof typeof standOptions;
 
 export const conditionOptions = {
-  fair: { label: 'Thin: I see much ground from above' },
-  good: { label: 'Good: some ground shows' },
-  excellent: { label: 'Thick: no ground shows' },
+  fair: { label: 'Thin: I see much ground from above', short: 'thin' },
+  good: { label: 'Good: some ground shows', short: 'good' },
+  excellent: { label: 'Thick: no ground shows', short: 'thick' },
 } as const;
 export type Condition = keyof typeof conditionOptions;
 
 export const isRecalled = (stand: Stand): boolean => stand === 'bermudagrass' || stand === 'alfalfa' || stand === 'red-clover';
 
 export const grassOptions = {
-  'cool-season': { label: 'Cool-season grass' },
-  'warm-tall': { label: 'Tall warm-season grass' },
-  'warm-mid': { label: 'Middle-height warm-season grass' },
-  'warm-short': { label: 'Short warm-season grass' },
+  'cool-season': { label: 'Cool-season grass', short: 'cool-season grass' },
+  'warm-tall': { label: 'Tall warm-season grass', short: 'tall warm-season' },
+  'warm-mid': { label: 'Middle-height warm-season grass', short: 'middle warm-season' },
+  'warm-short': { label: 'Short warm-season grass', short: 'short warm-season' },
 } as const;
 export type Grass = keyof typeof grassOptions;
 
 export const stageOptions = {
-  'before-heading': { label: 'Leafy, before seed heads' },
-  headed: { label: 'Seed heads out, up to bloom' },
-  'seed-ripe': { label: 'Seed ripe, leaf tips drying' },
-  'leaves-dry': { label: 'Leaves dry, stems partly dry' },
-  dormant: { label: 'Cured, no green in it' },
+  'before-heading': { label: 'Leafy, before seed heads', short: 'before seed heads' },
+  headed: { label: 'Seed heads out, up to bloom', short: 'headed' },
+  'seed-ripe': { label: 'Seed ripe, leaf tips drying', short: 'seed ripe' },
+  'leaves-dry': { label: 'Leaves dry, stems partly dry', short: 'leaves dry' },
+  dormant: { label: 'Cured, no green in it', short: 'cured' },
 } as const;
 export type Stage = keyof typeof stageOptions;
 
@@ -81,10 +81,10 @@ export const placeInputs = {
   }),
   frame: choice('Your clipping frame', 'hoop-around', {
     options: {
-      'hoop-around': 'A hoop, measured round its edge',
-      'hoop-across': 'A hoop, measured across',
-      rectangle: 'A square or rectangle',
-      area: 'I know its area',
+      'hoop-around': { label: 'A hoop, measured round its edge', short: 'a hoop' },
+      'hoop-across': { label: 'A hoop, measured across', short: 'a hoop' },
+      rectangle: { label: 'A square or rectangle', short: 'a rectangle' },
+      area: { label: 'I know its area', short: 'a frame of my own' },
     },
     shownWhen: clipping,
   }),
@@ -99,6 +99,7 @@ export const placeInputs = {
   plots: rows({
     label: 'Plots clipped',
     rowName: 'plot',
+    each: '{greenG}',
     help: 'One line a plot, each weighed by itself. How much they differ tells how far to trust the average.',
     maxRows: 20,
     shownWhen: { way: 'clips' },
@@ -119,6 +120,7 @@ export const placeInputs = {
   heights: rows({
     label: 'Heights measured',
     rowName: 'height',
+    each: '{heightIn}',
     help: 'One line a place, from the ground. Twenty over the pasture do well.',
     maxRows: 24,
     shownWhen: byHeight,
@@ -133,6 +135,7 @@ export const placeInputs = {
   calibration: rows({
     label: 'Clips that set the stick',
     rowName: 'clip',
+    each: '{greenG} in {cutIn}',
     help: 'Three or more: a thin spot, an average one, a thick one. Cut at the height that you mean to leave: the bottom inches are heavier than the top.',
     maxRows: 20,
     shownWhen: { way: 'height-clips' },
@@ -149,6 +152,7 @@ export const placeInputs = {
   plateReadings: rows({
     label: 'Plate readings',
     rowName: 'reading',
+    each: '{readingCount}',
     help: 'One line a place, in whatever the plate counts. Twenty or more over the pasture do well.',
     maxRows: 24,
     shownWhen: { way: 'plate' },
@@ -162,6 +166,7 @@ export const placeInputs = {
   platePairs: rows({
     label: 'Clips that set the plate',
     rowName: 'clip',
+    each: '{greenG} at {pairReadingCount}',
     help: 'Ten or more from this pasture and this season, thin spots and thick ones. Printed lines come from other grass, mostly ryegrass, and are not used here.',
     maxRows: 20,
     shownWhen: { way: 'plate' },
@@ -199,7 +204,11 @@ export const placeInputs = {
   }),
   condition: choice('Look straight down: how thick is it', 'good', { options: conditionOptions, shownWhen: { way: 'height-stand' } }),
   dryFrom: choice('How dry the clippings are', 'dried', {
-    options: { dried: 'I dried a sample', known: 'I know the share of dry matter', stage: 'I go by the look of the grass' },
+    options: {
+      dried: { label: 'I dried a sample', short: 'a dried sample' },
+      known: { label: 'I know the share of dry matter', short: 'dry matter known' },
+      stage: { label: 'I go by the look of the grass', short: 'by its look' },
+    },
     shownWhen: clipping,
     help: 'Stock are fed by what is left when the water is out.',
   }),
@@ -236,7 +245,7 @@ const cutAtGround = { way: ['clips', 'plate'], clippedTo: ['ground', 'not-sure']
 
 export const inputs = {
   ...placeInputs,
-  areaAc: number('Acres of this pasture', 'A', 'ac', [0.1, 100_000], 85, { usual: 'pastureAc' }),
+  areaAc: number('Acres of this pasture', 'A', 'ac', [0.1, 100_000], 85, { step: 5, usual: 'pastureAc' }),
   reachPercent: number('Share of it that stock use', 'q', 'pct', [1, 100], 100, {
     help: 'Leave out brush, steep slopes and ground far from water.',
     ask: 'Ride it late in the season: how much of it shows no bites? Past a mile from water count half, past two miles none.',

@@ -73,9 +73,57 @@ export default defineCalculator({
   lead: 'Tons, bales, loads and money from the first day on hay to turn-out, for your own herd, with the hay that you have and what storing and feeding lose.',
   searchWords:
     'how much hay do I need, how many bales of hay per cow, winter hay needs, hay for 50 cows, hay shortage, running out of hay, buying hay in a drought, hay budget, hay inventory, hay waste, cost to winter a cow, round bales a day',
+  first: ['fromDay', 'toDay', 'herd', 'ownCount', 'feeder'],
+  groups: [
+    {
+      title: 'The hay you have',
+      inputs: ['onHand', 'ownBaleLb', 'moisturePercent', 'ownStorage', 'knownOwnPercent', 'rindIn', 'ownDiameterFt', 'baledDay', 'weighedDay'],
+      summary:
+        '{onHand}, {ownBaleLb} a bale, {moisturePercent} water, {ownStorage}, {knownOwnPercent} still to be lost, a rind of {rindIn}, {ownDiameterFt} across',
+    },
+    {
+      title: 'The hay to buy',
+      inputs: [
+        'pricedBy',
+        'priceUsdPerTon',
+        'lowPriceUsdPerTon',
+        'highPriceUsdPerTon',
+        'balePriceUsd',
+        'freightUsdPerLoad',
+        'baleFrom',
+        'baleLb',
+        'widthFt',
+        'diameterFt',
+        'heightFt',
+        'lengthFt',
+        'densityLbPerFt3',
+        'loadCount',
+      ],
+      summary:
+        '{priceUsdPerTon}, {lowPriceUsdPerTon} to {highPriceUsdPerTon}, {balePriceUsd} a bale, bales of {baleLb}, {loadCount} in a load, freight {freightUsdPerLoad}',
+    },
+    {
+      title: 'Storing and feeding',
+      inputs: ['storage', 'knownStoragePercent', 'storedFrom', 'storedMonths', 'yearlyRain', 'knownFeedingPercent'],
+      summary:
+        'bought hay {storage}, {knownStoragePercent} lost there, {storedFrom}, {storedMonths}, {yearlyRain}, {knownFeedingPercent} lost in feeding',
+    },
+    {
+      title: 'Other feed and the cold',
+      inputs: ['beside', 'standingLb', 'otherFeedLbPerDay', 'isColdCounted', 'coat', 'coldDays', 'feelsLikeF'],
+      summary: '{beside}, {standingLb} standing, {otherFeedLbPerDay} fed, {isColdCounted}, {coat}, {coldDays} at {feelsLikeF}',
+    },
+    { title: 'Ways of counting', inputs: ['lossConvention', 'wetCoatRule'], summary: '{lossConvention}, {wetCoatRule}' },
+  ],
+  handout: ['haveTon', 'ownAtFeedingTon', 'buyTon', 'balesCount', 'loadsCount', 'costUsd'],
   quantities,
   results: [
-    ranged('haveTon', ['lowHaveTon', 'highHaveTon'], { says: '{low} if they eat 15 % less than the guide, {high} if 15 % more' }),
+    ranged('haveTon', ['lowHaveTon', 'highHaveTon'], {
+      says: '{low} if they eat 15 % less than the guide, {high} if 15 % more',
+      short: '{low} to {high}, by how much they eat',
+      said: 'of hay to have',
+      gap: ['less hay to have', 'more hay to have'],
+    }),
     { of: 'otherHaveTon', when: isWet },
     { of: 'dryMatterTon' },
     { of: 'eatenTon', when: ({ beside }) => beside !== 'none' },
@@ -97,34 +145,43 @@ export default defineCalculator({
   steps,
   cautions: [
     caution(({ lossConvention, haveTon }) => lossConvention === 'multiply' && haveTon > 0, {
+      lead: 'Losses put on top of the need buy too little. Set it to dividing.',
       say: 'Putting losses on top buys too little: a fifth lost means a fourth more to have, not a fifth. Set it back to dividing before you order.',
       source: 'wv-farm-bureau-2014',
     }),
     hotHay,
     wrappedHay,
     caution(({ herd }) => herd.some(({ stock }) => stock === 'cow-poor-hay'), {
+      lead: 'Under 7 % protein fewer tons are no saving: cows lose flesh. Test it.',
       say: 'Under 7 % protein cows eat less hay because it passes slowly, not because they need less. Fewer tons here are no saving: they lose flesh unless they get protein. Have the hay tested and the feed planned by a nutritionist.',
       source: 'south-dakota-alfalfa-protein',
     }),
     caution(({ beside }) => beside === 'daily' || beside === 'both', {
+      lead: 'Sudden grain kills; so can urea, monensin and copper. Change feed slowly.',
+      life: true,
       say: 'Change feed over two to three weeks: sudden grain kills. Urea is poison to stock that is hungry or not used to it. Cattle feed with monensin kills horses, and cattle mineral can hold enough copper to kill sheep.',
       source: 'common practice',
     }),
     caution(({ herd, fromDay, toDay }) => herd.some(({ hasBirths, birthDay }) => hasBirths && (birthDay < fromDay || birthDay > toDay)), {
+      lead: 'One birth date lies outside the days on hay. See that the year is right.',
       say: 'One birth date lies outside the days on hay, so that kind eats at one rate all the while: nursing if the date is past, the other if it is still to come. See that the year is right.',
       source: 'common practice',
     }),
     fedOnTheGround,
     caution(({ isColdCounted, chillPercent }) => isColdCounted && chillPercent > 25, {
+      lead: 'A cow cannot eat this much more hay in the cold. Give shelter and bedding.',
       say: 'More than a quarter extra is more than a cow can eat on such a day. Windbreak, dry bedding and better feed spread over the days after do what more hay can’t. Thin cows need it sooner: ask your veterinarian.',
       source: 'oklahoma-cold-feeding',
     }),
     caution(({ haveTon }) => haveTon > 0, {
+      lead: 'Net wrap, twine and wire have killed cattle. Take them off before feeding.',
+      life: true,
       say: 'Take net wrap, twine and wire off before you feed or grind. Plastic does not break down in the paunch and has killed cattle; wire and nails pierce it, and worn tire feeders shed wire.',
       source: 'ndsu-net-wrap',
     }),
     { when: ({ haveTon }) => haveTon > 0, ...moldyHay },
     caution(buys, {
+      lead: 'Bought hay can bring weeds, fire ants, ticks and weed killer. Ask first.',
       say: 'Bought hay can bring weeds, fire ants, ticks and weed killer. Ask what was sprayed, look for quarantines, feed it in one place and watch that place.',
       source: 'common practice',
     }),
@@ -140,20 +197,22 @@ export default defineCalculator({
     'Nobody knows the day when the grass is ready. After a drought let it grow ten to fourteen days longer than you would otherwise.',
     'A loaded round bale can roll or fall on a person. Keep it low, keep off slopes, and never work under a spear.',
   ],
-  note: ({ buyTon, loadsCount, onHand, haveTon, herd, beside, isColdCounted, coat }, show) =>
-    [
-      `From ${show('fromDay')} to ${show('toDay')} (${show('periodDays')}) the herd eats ${show('dryMatterTon')} with the water out${beside === 'none' ? '' : `, ${show('eatenTon')} of it as hay`}: ${haveTon === 0 ? 'the other feed covers it, and no hay is needed' : `have ${show('haveTon')} of hay as fed, ${show('lowHaveTon')} to ${show('highHaveTon')} by how much they eat`}.`,
+  note: ({ buyTon, loadsCount, onHand, haveTon, herd, beside, isColdCounted, coat }, show) => {
+    const wet =
       isColdCounted && coat === 'wet'
-        ? `Wet coats are counted at ${show('chillPercent')} more feed on a cold day; the other rule gives ${show('otherChillPercent')} and ${show('otherHaveTon')} to have.`
-        : '',
-      onHand === 'none' ? '' : `Of the hay on hand ${show('ownAtFeedingTon')} will be left to feed.`,
+        ? `; wet coats are counted at ${show('chillPercent')} more feed on a cold day, and the other rule gives ${show('otherChillPercent')} and ${show('otherHaveTon')} to have`
+        : '';
+    const own = onHand === 'none' ? '' : `Of the hay on hand ${show('ownAtFeedingTon')} will be left to feed`;
+    return [
+      `From ${show('fromDay')} to ${show('toDay')} (${show('periodDays')}) the herd eats ${show('dryMatterTon')} with the water out${beside === 'none' ? '' : `, ${show('eatenTon')} of it as hay`}: ${haveTon === 0 ? 'the other feed covers it, and no hay is needed' : `have ${show('haveTon')} of hay as fed, ${show('lowHaveTon')} to ${show('highHaveTon')} by how much they eat`}${wet}.`,
       buyTon > 0
-        ? `Buy ${show('buyTon')}: ${show('balesCount')} bales, ${show('loadsCount')} ${loadsCount === 1 ? 'load' : 'loads'}, about ${show('costUsd')} with freight, ${show('headUsdPerDay')} of bought hay for ${firstKind(herd)}.`
-        : 'None is to be bought.',
+        ? `${own === '' ? 'Buy' : `${own}; buy`} ${show('buyTon')}: ${show('balesCount')} bales, ${show('loadsCount')} ${loadsCount === 1 ? 'load' : 'loads'}, about ${show('costUsd')} with freight, ${show('headUsdPerDay')} of bought hay for ${firstKind(herd)}.`
+        : own === ''
+          ? 'None is to be bought.'
+          : `${own}, and none is to be bought.`,
       `Two more weeks would take ${show('twoWeeksTon')}.`,
-    ]
-      .filter((part) => part !== '')
-      .join(' '),
+    ].join(' ');
+  },
   picture: shares('haveTon', { eatenTon: 'kept', feedingLostTon: 'lost', storageLostTon: 'lost', waterTon: 'water' }),
   sources: [
     'hibberd-thrift-1992',

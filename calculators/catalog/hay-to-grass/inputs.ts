@@ -29,23 +29,26 @@ const small = 'Sheep and goats';
 // Weights are common ones and only start the field. A ram or an open cow eats as the dry animal of its kind.
 const stock = choice('Kind of stock', 'cow', {
   options: {
-    cow: { label: stockWords.cow, group: cattle, fills: cow('average', 1250) },
-    'cow-poor-hay': { label: stockWords['cow-poor-hay'], group: cattle, fills: cow('low', 1250) },
-    'cow-good-hay': { label: stockWords['cow-good-hay'], group: cattle, fills: cow('high', 1250) },
-    heifer: { label: stockWords.heifer, group: cattle, fills: cow('average', 950) },
-    bull: { label: stockWords.bull, group: cattle, fills: { weightLb: 1900, intakePercent: 2, hasBirths: 'no' } },
+    cow: { label: stockWords.cow, short: ['cow', 'cows'], group: cattle, fills: cow('average', 1250) },
+    'cow-poor-hay': { label: stockWords['cow-poor-hay'], short: ['cow', 'cows'], group: cattle, fills: cow('low', 1250) },
+    'cow-good-hay': { label: stockWords['cow-good-hay'], short: ['cow', 'cows'], group: cattle, fills: cow('high', 1250) },
+    heifer: { label: stockWords.heifer, short: ['bred heifer', 'bred heifers'], group: cattle, fills: cow('average', 950) },
+    bull: { label: stockWords.bull, short: ['bull', 'bulls'], group: cattle, fills: { weightLb: 1900, intakePercent: 2, hasBirths: 'no' } },
     growing: {
       label: stockWords.growing,
+      short: ['stocker', 'stockers'],
       group: cattle,
       fills: { weightLb: 600, intakePercent: likelyIntakePercent('growing-cattle', 'stocker'), hasBirths: 'no' },
     },
     calf: {
       label: stockWords.calf,
+      short: ['calf', 'calves'],
       group: cattle,
       fills: { weightLb: 300, intakePercent: likelyIntakePercent('nursing-calf', 'forage beside milk'), hasBirths: 'no' },
     },
     ewe: {
       label: stockWords.ewe,
+      short: ['ewe', 'ewes'],
       group: small,
       fills: {
         weightLb: 160,
@@ -55,6 +58,7 @@ const stock = choice('Kind of stock', 'cow', {
     },
     'ewe-late': {
       label: stockWords['ewe-late'],
+      short: ['ewe', 'ewes'],
       group: small,
       fills: {
         weightLb: 170,
@@ -64,12 +68,19 @@ const stock = choice('Kind of stock', 'cow', {
     },
     lamb: {
       label: stockWords.lamb,
+      short: ['lamb', 'lambs'],
       group: small,
       fills: { weightLb: 80, intakePercent: likelyIntakePercent('sheep', 'lamb, growing'), hasBirths: 'no' },
     },
-    doe: { label: stockWords.doe, group: small, fills: { weightLb: 120, intakePercent: 2, nursingPercent: likelyIntakePercent('goat', 'doe') } },
+    doe: {
+      label: stockWords.doe,
+      short: ['doe', 'does'],
+      group: small,
+      fills: { weightLb: 120, intakePercent: 2, nursingPercent: likelyIntakePercent('goat', 'doe') },
+    },
     horse: {
       label: stockWords.horse,
+      short: ['horse', 'horses'],
       group: 'Horses',
       fills: {
         weightLb: 1100,
@@ -77,7 +88,7 @@ const stock = choice('Kind of stock', 'cow', {
         nursingPercent: likelyIntakePercent('horse', 'nursing mare'),
       },
     },
-    other: { label: stockWords.other, group: 'Other' },
+    other: { label: stockWords.other, short: ['other', 'others'], group: 'Other' },
   },
   help: 'Choosing one fills in weight and appetite; mend them to fit yours.',
 });
@@ -89,6 +100,7 @@ export const herd = rows({
   label: 'The herd',
   help: 'A line for each kind. The head count stands with the management, so that selling some can be set beside keeping all.',
   rowName: 'kind of stock',
+  each: '{#countHead} {stock} of {weightLb}',
   maxRows: 10,
   columns: {
     stock,
@@ -99,6 +111,7 @@ export const herd = rows({
       help: 'Those that will be here and on hay.',
     }),
     weightLb: number('Weight of one', 'W', 'lb', [20, 3500], 1250, {
+      step: 10,
       usual: 'animalLb',
       field: 'Scale, or a tape around the heart girth.',
       ask: 'What did your last culls weigh on the sale tickets? Take the mean of three or more. Guesses run light.',
@@ -132,7 +145,12 @@ export const placeInputs = {
   }),
   herd,
   beside: choice('Other feed in that time', 'none', {
-    options: { none: 'Hay alone', standing: 'Some standing feed', daily: 'Some fed every day', both: 'Both' },
+    options: {
+      none: { label: 'Hay alone', short: 'hay alone' },
+      standing: { label: 'Some standing feed', short: 'some standing feed' },
+      daily: { label: 'Some fed every day', short: 'some fed every day' },
+      both: { label: 'Both', short: 'standing and daily feed' },
+    },
   }),
   standingLb: number('Standing feed that they will eat', 'F', 'lb', [0, 50_000_000], 20_000, {
     shownWhen: { beside: ['standing', 'both'] },
@@ -145,10 +163,16 @@ export const placeInputs = {
     ask: 'Pounds as fed times the share that is not water: 0.9 for cubes and grain, about 0.35 for silage.',
   }),
   isColdCounted: yesNo('Count the cold', false, {
+    short: ['cold counted', 'cold not counted'],
     help: 'For cattle: about 1 % more feed for each degree below what the coat can stand. For a wet coat some say 2 %.',
   }),
   coat: choice('Coat on those days', 'dry-winter', {
-    options: { wet: 'Wet or muddy', 'dry-fall': 'Dry, fall coat', 'dry-winter': 'Dry, winter coat', 'dry-heavy-winter': 'Dry, heavy winter coat' },
+    options: {
+      wet: { label: 'Wet or muddy', short: 'wet coats' },
+      'dry-fall': { label: 'Dry, fall coat', short: 'fall coats' },
+      'dry-winter': { label: 'Dry, winter coat', short: 'winter coats' },
+      'dry-heavy-winter': { label: 'Dry, heavy winter coat', short: 'heavy winter coats' },
+    },
     shownWhen: { isColdCounted: 'yes' },
   }),
   coldDays: number('Cold days in that time', 'K', 'd', [0, 400], 30, { shownWhen: { isColdCounted: 'yes' } }),
@@ -158,9 +182,13 @@ export const placeInputs = {
     ask: 'Use the wind chill of the weather report, or the air temperature behind a good windbreak.',
   }),
   onHand: choice('Hay that you have already', 'at-baling', {
-    options: { none: 'None', 'at-baling': 'Yes, weight as it was baled', now: 'Yes, weighed since' },
+    options: {
+      none: { label: 'None', short: 'none on hand' },
+      'at-baling': { label: 'Yes, weight as it was baled', short: 'weighed as it was baled' },
+      now: { label: 'Yes, weighed since', short: 'weighed since' },
+    },
   }),
-  ownCount: number('Bales on hand', 'b', 'count', [0, 100_000], 60, { whole: true, shownWhen: { onHand: hasHay } }),
+  ownCount: number('Bales on hand', 'b', 'count', [0, 100_000], 60, { step: 5, whole: true, shownWhen: { onHand: hasHay } }),
   ownBaleLb: number('Weight of one of them', 'w', 'lb', [20, 3000], 950, {
     usual: 'baleLb',
     shownWhen: { onHand: hasHay },
@@ -192,11 +220,11 @@ export const placeInputs = {
   }),
 };
 
-const known = { label: 'I know my own loss' } as const;
+const known = { label: 'I know my own loss', short: 'with a known loss' } as const;
 
 export const managementInputs = {
   ownStorage: choice('How the hay on hand is stored', 'barn', {
-    options: { ...storageMethods, rind: 'I cut one open and measured the rind', known },
+    options: { ...storageMethods, rind: { label: 'I cut one open and measured the rind', short: 'with the rind measured' }, known },
     belongsTo: 'management',
     shownWhen: { onHand: hasHay },
   }),
@@ -215,7 +243,10 @@ export const managementInputs = {
     shownWhen: { storage: 'known' },
   }),
   storedFrom: choice('How long it stands, on average', 'half', {
-    options: { half: 'Half of the days on hay', months: 'I give the months' },
+    options: {
+      half: { label: 'Half of the days on hay', short: 'half of the days' },
+      months: { label: 'I give the months', short: 'by the months' },
+    },
     belongsTo: 'management',
     shownWhen: { storage: storedByTable },
     help: 'Hay that is fed down evenly stands half of the time on average.',
@@ -261,12 +292,18 @@ export const inputs = {
   ...placeInputs,
   ...managementInputs,
   lossConvention: choice('How losses are put on', 'divide', {
-    options: { divide: 'Need ÷ (1 − loss)', multiply: 'Need × (1 + loss)' },
+    options: {
+      divide: { label: 'Need ÷ (1 − loss)', short: 'need ÷ (1 − loss)' },
+      multiply: { label: 'Need × (1 + loss)', short: 'need × (1 + loss)' },
+    },
     convention: true,
     help: 'Some sheets multiply the need by one plus the loss. That buys too little.',
   }),
   wetCoatRule: choice('More feed for a wet coat, each degree below 59 °F', 'two', {
-    options: { one: '1 %, as for a dry coat (South Dakota 2020, Oklahoma 2025)', two: '2 % (older advice from Oklahoma, Kansas 2025)' },
+    options: {
+      one: { label: '1 %, as for a dry coat (South Dakota 2020, Oklahoma 2025)', short: '1 % for a wet coat' },
+      two: { label: '2 % (older advice from Oklahoma, Kansas 2025)', short: '2 % for a wet coat' },
+    },
     convention: true,
     shownWhen: { isColdCounted: 'yes', coat: 'wet' },
     since: { version: 2, before: 'one' },

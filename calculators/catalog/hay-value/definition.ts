@@ -45,9 +45,51 @@ export default defineCalculator({
   lead: 'What a ton costs by the time it is inside the cow: price and freight, water, what storing and feeding lose, and what the laboratory’s slip says is in it.',
   searchWords:
     'hay price per ton, price per bale to price per ton, cost per pound of protein, cost per pound of TDN, hay value, compare hay prices, spoiled hay, round bale spoilage, hay waste cost, is this hay a good buy, forage test',
+  first: [['priceUsdPerTon', 'balePriceUsd'], 'moisturePercent', 'storage', 'feeder'],
+  groups: [
+    {
+      title: 'The price',
+      inputs: [
+        'pricedBy',
+        'lowPriceUsdPerTon',
+        'highPriceUsdPerTon',
+        'lowBalePriceUsd',
+        'highBalePriceUsd',
+        'baleLb',
+        'isWeighed',
+        'freightUsdPerTon',
+      ],
+      summary:
+        '{lowPriceUsdPerTon} to {highPriceUsdPerTon}, {lowBalePriceUsd} to {highBalePriceUsd} a bale, bales of {baleLb}, {isWeighed}, freight {freightUsdPerTon}',
+    },
+    {
+      title: 'The laboratory’s slip',
+      inputs: ['slip', 'proteinPercent', 'tdnPercent', 'slipBasis'],
+      summary: '{slip}, {proteinPercent} protein, {tdnPercent} TDN, {slipBasis}',
+    },
+    {
+      title: 'Storing and feeding',
+      inputs: ['storedMonths', 'yearlyRain', 'rindIn', 'diameterFt', 'ends', 'widthFt', 'knownStoragePercent', 'knownFeedingPercent'],
+      summary:
+        'stored for {storedMonths}, {yearlyRain}, a rind of {rindIn}, {diameterFt} across, {ends}, {widthFt} wide, {knownStoragePercent} lost in storage, {knownFeedingPercent} lost in feeding',
+    },
+    {
+      title: 'Another feed beside it',
+      inputs: ['against', 'otherPriceUsdPerTon', 'otherMoisturePercent', 'otherProteinPercent', 'otherTdnPercent', 'otherLossPercent'],
+      summary:
+        '{against}, {otherPriceUsdPerTon}, {otherMoisturePercent} water, {otherProteinPercent} protein, {otherTdnPercent} TDN, {otherLossPercent} lost',
+    },
+    { title: 'Ways of counting', inputs: ['lossConvention'], summary: '{lossConvention}' },
+  ],
+  handout: ['eatenUsdPerTon', 'worthUsdPerTon', 'deliveredUsdPerTon', 'proteinUsdPerLb', 'storageLossPercent', 'feedingLossPercent'],
   quantities,
   results: [
-    ranged('eatenUsdPerTon', ['lowEatenUsdPerTon', 'highEatenUsdPerTon'], { says: '{low} at the low price, {high} at the high one' }),
+    ranged('eatenUsdPerTon', ['lowEatenUsdPerTon', 'highEatenUsdPerTon'], {
+      says: '{low} at the low price, {high} at the high one',
+      short: '{low} to {high}, by the price',
+      said: 'once it is eaten',
+      gap: ['less once it is eaten', 'more once it is eaten'],
+    }),
     { of: 'worthUsdPerTon', when: isWorthIt },
     { of: 'worthBaleUsd', when: (values) => isWorthIt(values) && isByBale(values) },
     { of: 'verdict', when: isCompared },
@@ -65,6 +107,7 @@ export default defineCalculator({
     caution(
       ({ lossConvention, storageLossPercent, feedingLossPercent }) => lossConvention === 'multiply' && storageLossPercent + feedingLossPercent > 0,
       {
+        lead: 'Losses put on top of the price charge too little. Set it to dividing.',
         say: 'Putting losses on top of the price charges too little: a fifth lost makes the rest cost a fourth more, not a fifth. Set it back to dividing before you decide.',
         source: 'wv-farm-bureau-2014',
       },
@@ -73,19 +116,25 @@ export default defineCalculator({
     wrappedHay,
     { when: ({ storage, rindIn }) => storage === 'rind' && rindIn > 0, ...moldyHay },
     caution((values) => hasSlip(values) && values.proteinDryPercent < poorProteinPercent, {
+      lead: 'Under 7 % protein cows lose flesh without a supplement. Figure that in.',
       say: 'Under 7 % protein cows eat less of it and lose flesh without a supplement, whatever it costs. Figure that in, and have the feed planned by a nutritionist.',
       source: 'south-dakota-alfalfa-protein',
     }),
     caution((values) => !hasSlip(values), {
+      lead: 'Nobody sees protein or nitrate by color. Core ten bales and test.',
       say: 'Nobody sees protein, energy or nitrate by color. Core ten bales or more, send it in, and wait for the slip before you pay much or feed it.',
       source: 'common practice',
     }),
     caution(isCompared, {
+      lead: 'Urea, monensin and copper each kill some stock. Change feed over weeks.',
+      life: true,
       say: 'This sets the two side by side by one thing only. Change feed over two to three weeks. Urea is poison to stock that is hungry or not used to it; cattle feed with monensin kills horses, and cattle mineral can hold enough copper to kill sheep.',
       source: 'common practice',
     }),
     fedOnTheGround,
     caution(() => true, {
+      lead: 'Hay from a drought crop can hold nitrate that kills. Have it tested.',
+      life: true,
       say: 'Hay from a drought crop can hold nitrate that kills: have it tested. Bought hay can bring weeds, fire ants, ticks, blister beetles and weed killer. Ask what was sprayed, look for quarantines, and feed it in one place.',
       source: 'common practice',
     }),
@@ -102,12 +151,11 @@ export default defineCalculator({
   ],
   note: (values, show) =>
     [
-      `Hay at ${show('gateUsdPerTon')} at the gate, ${show('deliveredUsdPerTon')} delivered, costs ${show('eatenUsdPerTon')} by the time it is eaten, water out (${show('lowEatenUsdPerTon')} to ${show('highEatenUsdPerTon')} by the price): ${show('storageLossPercent')} lost in storage, ${show('feedingLossPercent')} in feeding.`,
+      `Hay at ${show('gateUsdPerTon')} at the gate, ${show('deliveredUsdPerTon')} delivered, costs ${show('eatenUsdPerTon')} by the time it is eaten, water out (${show('lowEatenUsdPerTon')} to ${show('highEatenUsdPerTon')} by the price): ${show('storageLossPercent')} lost in storage, ${show('feedingLossPercent')} in feeding${hangs(values) ? `; what moves it most: ${show('hangsOn')}` : ''}.`,
       hasSlip(values) ? `Protein eaten costs ${show('proteinUsdPerLb')}, TDN ${show('tdnUsdPerLb')}.` : 'It has not been tested.',
       isCompared(values)
         ? `Beside feed at ${show('otherPriceUsdPerTon')} it is worth ${isWorthIt(values) ? `${show('worthUsdPerTon')} at the gate` : 'less than its freight'} by ${values.against === 'tdn' ? 'TDN' : 'protein'}.`
         : '',
-      hangs(values) ? `What moves it most: ${show('hangsOn')}.` : '',
     ]
       .filter((part) => part !== '')
       .join(' '),

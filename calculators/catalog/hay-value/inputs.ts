@@ -9,6 +9,7 @@ const withSlip = { slip: 'tested' } as const;
 export const offerInputs = {
   pricedBy: choice('The price is', 'ton', { options: { ton: 'By the ton', bale: 'By the bale' }, belongsTo: 'management' }),
   priceUsdPerTon: number('Price, likely', 'p', 'usd/ton', [0, 3000], 135, {
+    step: 5,
     belongsTo: 'management',
     usual: 'hayUsdPerTon',
     shownWhen: byTon,
@@ -22,6 +23,7 @@ export const offerInputs = {
   }),
   highPriceUsdPerTon: number('Price, high', 'p_h', 'usd/ton', [0, 3000], 180, { belongsTo: 'management', usual: 'hayUsdPerTon', shownWhen: byTon }),
   balePriceUsd: number('Price of a bale, likely', 'b', 'usd', [0, 2000], 60, {
+    step: 5,
     belongsTo: 'management',
     usual: 'baleUsd',
     shownWhen: byBale,
@@ -36,6 +38,7 @@ export const offerInputs = {
     field: 'Three bales on a scale ticket.',
   }),
   isWeighed: yesNo('Was that weight on a scale?', false, {
+    short: ['weighed', 'not weighed'],
     belongsTo: 'management',
     shownWhen: byBale,
     help: 'Guesses run high, by a tenth and more.',
@@ -48,12 +51,15 @@ export const offerInputs = {
   }),
   moisturePercent: hayMoisturePercent('management'),
   slip: choice('Is there a laboratory’s slip for this hay?', 'tested', {
-    options: { tested: 'Yes', none: 'No' },
+    options: { tested: { label: 'Yes', short: 'tested' }, none: { label: 'No', short: 'not tested' } },
     belongsTo: 'management',
     help: 'Color and smell tell nothing of protein.',
   }),
   slipBasis: choice('Which column of the slip', 'dry', {
-    options: { dry: 'Dry matter, “DM” or “100 % dry”', 'as-fed': '“As fed”, “as received”, “as sampled”' },
+    options: {
+      dry: { label: 'Dry matter, “DM” or “100 % dry”', short: 'of dry matter' },
+      'as-fed': { label: '“As fed”, “as received”, “as sampled”', short: 'as fed' },
+    },
     belongsTo: 'management',
     shownWhen: withSlip,
     help: 'Most slips print both. Copy the words.',
@@ -71,7 +77,11 @@ const compared = { against: ['protein', 'tdn'] } as const;
 
 export const lossInputs = {
   storage: choice('How it is stored', 'ground-uncovered', {
-    options: { ...storageMethods, rind: 'I cut one open and measured the rind', known: 'I know my own loss' },
+    options: {
+      ...storageMethods,
+      rind: { label: 'I cut one open and measured the rind', short: 'with the rind measured' },
+      known: { label: 'I know my own loss', short: 'with a known loss' },
+    },
     belongsTo: 'management',
   }),
   storedMonths: number('Months in storage, on average', 'M', 'mo', [0, 18], 6, {
@@ -84,7 +94,10 @@ export const lossInputs = {
   rindIn: spoiledRindIn(rind),
   diameterFt: number('Bale, across', 'D', 'ft', [3, 7], 5, { belongsTo: 'management', shownWhen: rind }),
   ends: choice('Flat ends', 'sound', {
-    options: { sound: 'Sound: bales stood end to end', spoiled: 'Spoiled as deep as the side' },
+    options: {
+      sound: { label: 'Sound: bales stood end to end', short: 'sound ends' },
+      spoiled: { label: 'Spoiled as deep as the side', short: 'spoiled ends' },
+    },
     belongsTo: 'management',
     shownWhen: rind,
   }),
@@ -96,7 +109,11 @@ export const lossInputs = {
   }),
   ...feedingInputs,
   against: choice('Set it against another feed?', 'none', {
-    options: { none: 'No', protein: 'Yes, by protein', tdn: 'Yes, by energy (TDN)' },
+    options: {
+      none: { label: 'No', short: 'none' },
+      protein: { label: 'Yes, by protein', short: 'set beside by protein' },
+      tdn: { label: 'Yes, by energy (TDN)', short: 'set beside by TDN' },
+    },
     help: 'By what your stock are short of. Then the answer says what this hay is worth beside that feed.',
   }),
   otherPriceUsdPerTon: number('Price of the other feed, delivered', 'p_o', 'usd/ton', [1, 5000], 300, {
@@ -114,7 +131,10 @@ export const lossInputs = {
   }),
   otherLossPercent: number('Lost of it before it is eaten', 'x_o', 'pct', [0, 60], 5, { shownWhen: compared }),
   lossConvention: choice('How losses are put on the price', 'divide', {
-    options: { divide: 'Price ÷ (1 − loss)', multiply: 'Price × (1 + loss)' },
+    options: {
+      divide: { label: 'Price ÷ (1 − loss)', short: 'price ÷ (1 − loss)' },
+      multiply: { label: 'Price × (1 + loss)', short: 'price × (1 + loss)' },
+    },
     convention: true,
     help: 'Some sheets multiply the price by one plus the loss. That charges the loss too low.',
   }),

@@ -22,6 +22,16 @@ export default defineCalculator({
   lead: 'Pounds of feed a day and tons a month for the stock you have, with the water out. Then the same herd in animal units, by each way that people count them.',
   searchWords:
     'what cows eat, what ewes eat, animal unit, animal unit month, AUM, AUE, how much does a cow eat a day, percent of body weight, dry matter intake, forage demand, stocking rate, head-months, feed by month',
+  first: ['herd', 'quality'],
+  groups: [
+    {
+      title: 'What is known of the stock',
+      inputs: ['stageFrom', 'month', 'weightFrom', 'intakeFrom'],
+      summary: '{stageFrom}, asked for {month}, {weightFrom}, {intakeFrom}',
+    },
+    { title: 'Ways of counting', inputs: ['weightRule', 'calfRule', 'monthRule'], summary: '{weightRule}, {calfRule}, {monthRule}' },
+  ],
+  handout: ['herdLbPerDay', 'monthTon', 'allLinearAu', 'allMetabolicAu', 'eatenUnitsAu', 'ruleMonthLb'],
   quantities,
   results: [
     ranged('herdLbPerDay', ['lowLbPerDay', 'highLbPerDay'], {
@@ -29,6 +39,9 @@ export default defineCalculator({
         intakeFrom === 'guide'
           ? '{low} to {high}, since guides miss by 14 to 17 % either way'
           : '{low} to {high}, if your own figures miss by as much as the guides do',
+      short: '{low} to {high}',
+      said: 'eaten by the herd',
+      gap: ['less eaten by that herd', 'more eaten by that herd'],
     }),
     ranged('monthTon', ['lowMonthTon', 'highMonthTon'], { says: '{low} to {high}' }),
     { of: 'kinds' },
@@ -150,6 +163,7 @@ export default defineCalculator({
   ],
   cautions: [
     caution(({ weightFrom }) => weightFrom === 'guessed', {
+      lead: 'Weights guessed by eye run light: the herd eats more than this says.',
       say: 'Weights guessed by eye run light, and the herd then eats more than this says. Look at the sale tickets of your culls before you buy or sell on it.',
       source: 'common practice',
     }),
@@ -157,23 +171,31 @@ export default defineCalculator({
       ({ intakeFrom, quality, kinds }) =>
         intakeFrom === 'guide' && quality === 'poor' && kinds.some(({ stock }) => stock === 'cow' || stock === 'heifer'),
       {
+        lead: 'On poor feed cows lose flesh. Urea and grain can kill hungry stock.',
+        life: true,
         say: 'On poor feed a cow eats less because it passes slowly, not because she needs less. She loses flesh. Have the feed tested and ask what supplement it takes. Change feed over a week or two; urea and grain can kill hungry stock.',
         source: 'common practice',
       },
     ),
     caution(({ kinds }) => lacksYoung(kinds, ['cow', 'heifer'], 'calf'), {
+      lead: 'Cows nurse, and no line is for their calves. Give them one.',
       say: 'Cows nurse, and no line is for calves on their mothers. From about three months calves graze, so give them one.',
       source: 'unl-stocking-creep',
     }),
     caution(({ kinds }) => lacksYoung(kinds, ['ewe', 'doe'], 'lamb'), {
+      lead: 'Ewes or does nurse, and no line is for their young. Give them one.',
       say: 'Ewes or does nurse, and no line is for their young. Lambs and kids graze within weeks, so give them one as growing lambs.',
       source: 'common practice',
     }),
     caution(({ kinds }) => kinds.some(({ stock }) => stock === 'horse') && kinds.some(({ stock }) => stock !== 'horse'), {
+      lead: 'Keep cattle feed with monensin from horses: a little can kill one.',
+      life: true,
       say: 'Keep cattle feed with monensin away from horses; a little can kill one.',
       source: 'common practice',
     }),
     caution(({ cattleLbPerDay, smallLbPerDay }) => cattleLbPerDay > 0 && smallLbPerDay > 0, {
+      lead: 'The copper in cattle mineral or feed can poison sheep. Feed them apart.',
+      life: true,
       say: 'Cattle mineral and cattle feed can hold more copper than sheep can stand. Feed them apart.',
       source: 'common practice',
     }),

@@ -8,26 +8,32 @@ const small = 'Sheep and goats';
 // Weights are common ones and only start the field.
 const stock = choice('Kind of stock', 'cow', {
   options: {
-    cow: { label: stockWords.cow, group: cattle, fills: { weightLb: 1250 } },
-    heifer: { label: stockWords.heifer, group: cattle, fills: { weightLb: 950 } },
-    bull: { label: stockWords.bull, group: cattle, fills: { weightLb: 1900 } },
-    growing: { label: stockWords.growing, group: cattle, fills: { weightLb: 600 } },
-    calf: { label: stockWords.calf, group: cattle, fills: { weightLb: 300 } },
-    ewe: { label: stockWords.ewe, group: small, fills: { weightLb: 160 } },
-    lamb: { label: stockWords.lamb, group: small, fills: { weightLb: 80 } },
-    doe: { label: stockWords.doe, group: small, fills: { weightLb: 120 } },
-    horse: { label: stockWords.horse, group: 'Horses', fills: { weightLb: 1100 } },
+    cow: { label: stockWords.cow, short: ['cow', 'cows'], group: cattle, fills: { weightLb: 1250 } },
+    heifer: { label: stockWords.heifer, short: ['heifer', 'heifers'], group: cattle, fills: { weightLb: 950 } },
+    bull: { label: stockWords.bull, short: ['bull', 'bulls'], group: cattle, fills: { weightLb: 1900 } },
+    growing: { label: stockWords.growing, short: ['stocker', 'stockers'], group: cattle, fills: { weightLb: 600 } },
+    calf: { label: stockWords.calf, short: ['calf', 'calves'], group: cattle, fills: { weightLb: 300 } },
+    ewe: { label: stockWords.ewe, short: ['ewe', 'ewes'], group: small, fills: { weightLb: 160 } },
+    lamb: { label: stockWords.lamb, short: ['lamb', 'lambs'], group: small, fills: { weightLb: 80 } },
+    doe: { label: stockWords.doe, short: ['doe', 'does'], group: small, fills: { weightLb: 120 } },
+    horse: { label: stockWords.horse, short: ['horse', 'horses'], group: 'Horses', fills: { weightLb: 1100 } },
   },
   help: 'Choosing one fills in a common weight; change it to fit yours.',
 });
 
 export const inputs = {
   stageFrom: choice('Dry, heavy or nursing', 'known', {
-    options: { known: 'I know', 'birth-month': 'Work it out from the month they calve or lamb' },
+    options: {
+      known: { label: 'I know', short: 'stages as given' },
+      'birth-month': { label: 'Work it out from the month they calve or lamb', short: 'stages by birth month' },
+    },
   }),
   month: choice('Month that you ask about', 'jul', { options: months, shownWhen: { stageFrom: 'birth-month' } }),
   intakeFrom: choice('What one eats', 'guide', {
-    options: { guide: 'From the printed guides', own: 'My own figures' },
+    options: {
+      guide: { label: 'From the printed guides', short: 'appetite by the guides' },
+      own: { label: 'My own figures', short: 'own figures for appetite' },
+    },
     help: 'As a share of its weight, counted with the water out.',
   }),
   quality: choice('Feed that they are on', 'fair', {
@@ -37,10 +43,16 @@ export const inputs = {
     ask: 'Take a handful. Stems that snap and no green is poor. Some green leaf is fair. Mostly green leaf is good.',
     field: 'A lab test says it best: digestible nutrients (TDN) under 52 % are poor, 52 to 59 % fair, over 59 % good.',
   }),
-  weightFrom: choice('The weights below are', 'weighed', { options: { weighed: 'from a scale or sale tickets', guessed: 'guessed by eye' } }),
+  weightFrom: choice('The weights below are', 'weighed', {
+    options: {
+      weighed: { label: 'from a scale or sale tickets', short: 'weights from a scale' },
+      guessed: { label: 'guessed by eye', short: 'weights by eye' },
+    },
+  }),
   herd: rows({
     label: 'The herd',
     rowName: 'kind of stock',
+    each: '{#countHead} {stock} of {weightLb}',
     help: 'A line for each kind. Give calves that have begun to graze a line of their own.',
     maxRows: 10,
     columns: {
@@ -58,6 +70,7 @@ export const inputs = {
         help: 'This stands with the management, so that selling some can be set beside keeping all.',
       }),
       weightLb: number('Weight of one', 'W', 'lb', [20, 3500], 1250, {
+        step: 10,
         usual: 'animalLb',
         field: 'A scale, or a weigh tape round the heart girth.',
         ask: 'What did your last culls weigh on the sale tickets? Average three or more. Guesses run light.',
@@ -77,23 +90,30 @@ export const inputs = {
     ],
   }),
   weightRule: choice('Animal units by weight', 'linear', {
-    options: { linear: 'Straight: weight over 1,000 lb', metabolic: 'Metabolic: that, to the power 0.75' },
+    options: {
+      linear: { label: 'Straight: weight over 1,000 lb', short: 'units by weight' },
+      metabolic: { label: 'Metabolic: that, to the power 0.75', short: 'metabolic units' },
+    },
     convention: true,
     help: 'A 1,000-lb animal is one unit under both rules. They part as stock get heavier or lighter.',
   }),
   calfRule: choice('Calves in animal units', 'within', {
-    options: { within: calfLabels.within, 'by-weight': calfLabels['by-weight'], fixed: calfLabels.fixed },
+    options: {
+      within: { label: calfLabels.within, short: 'calves left out' },
+      'by-weight': { label: calfLabels['by-weight'], short: 'calves by weight' },
+      fixed: { label: calfLabels.fixed, short: 'calves 0.3 each' },
+    },
     convention: true,
   }),
   monthRule: choice('Pounds in an animal-unit month', 'lb-790', {
     options: {
-      'lb-600': monthRuleLabels['lb-600'],
-      'lb-750': monthRuleLabels['lb-750'],
-      'lb-780': monthRuleLabels['lb-780'],
-      'lb-790': monthRuleLabels['lb-790'],
-      'lb-870': monthRuleLabels['lb-870'],
-      'lb-912': monthRuleLabels['lb-912'],
-      'lb-915': monthRuleLabels['lb-915'],
+      'lb-600': { label: monthRuleLabels['lb-600'], short: '600 lb a month' },
+      'lb-750': { label: monthRuleLabels['lb-750'], short: '750 lb a month' },
+      'lb-780': { label: monthRuleLabels['lb-780'], short: '780 lb a month' },
+      'lb-790': { label: monthRuleLabels['lb-790'], short: '790 lb a month' },
+      'lb-870': { label: monthRuleLabels['lb-870'], short: '870 lb a month' },
+      'lb-912': { label: monthRuleLabels['lb-912'], short: '912 lb a month' },
+      'lb-915': { label: monthRuleLabels['lb-915'], short: '915 lb a month' },
     },
     convention: true,
     help: 'Nobody agrees. Ask which one your lease or your range plan means.',

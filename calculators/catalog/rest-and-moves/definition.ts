@@ -1,20 +1,14 @@
-import { caution, defineCalculator, ranged, shown, shownWhen } from '../../kit/define.ts';
+import { defineCalculator, ranged, shown, shownWhen } from '../../kit/define.ts';
 import { byCase, formula, lookup, tabulate, tex, when } from '../../kit/steps.ts';
 import { printDay } from '../../units/printQuantity.ts';
-import { compute, secondBiteDays } from './compute.ts';
-import { hasDensity, inputs, isBelowTable } from './inputs.ts';
+import { cautions, isBackTooSoon, type Rotation } from './cautions.ts';
+import { compute } from './compute.ts';
+import { inputs } from './inputs.ts';
 import { quantities } from './quantities.ts';
 import { publishedSteps } from './steps.ts';
 
 /** Paddocks taken as large as the herd needs would always feed it. */
 const isMeasured = ({ acresFrom }: { readonly acresFrom: 'known' | 'needed' }): boolean => acresFrom === 'known';
-interface Rotation {
-  readonly verdict: 'none-until-rain' | 'grows-back';
-  readonly todayVerdict: 'enough' | 'short';
-  readonly paddockCount: number;
-  readonly herdCount: number;
-}
-const isBackTooSoon = ({ verdict, todayVerdict }: Rotation): boolean => verdict === 'grows-back' && todayVerdict === 'short';
 /** With a paddock for each herd and none to rest, no stay however long gives any rest. */
 const canGoSlower = (rotation: Rotation): boolean => isBackTooSoon(rotation) && rotation.paddockCount > rotation.herdCount;
 
@@ -41,12 +35,36 @@ export default defineCalculator({
   lead: 'Rest-period length from the growth that must come back, how many paddocks that takes, and the days to go and look. When nothing grows it says so.',
   searchWords:
     'rotational grazing, rest days, recovery period, how many paddocks, paddock size, stock density, grazing calendar, pasture rotation schedule, traps, when to move cattle',
+  first: [['growthLbPerAcDay', 'firstHeightIn'], 'stopHeightIn', 'ownPaddockAc', 'stayDays', 'startDay'],
+  groups: [
+    {
+      title: 'How growth is known',
+      inputs: ['growthFrom', 'secondHeightIn', 'betweenDays'],
+      summary: '{growthFrom}, {secondHeightIn} after {betweenDays}',
+    },
+    {
+      title: 'The grass',
+      inputs: ['forage', 'startHeightIn', 'densityLbPerAcIn'],
+      summary: '{forage}, grazed from {startHeightIn}, {densityLbPerAcIn}',
+    },
+    { title: 'The stock', inputs: ['stock'], summary: '{stock}' },
+    {
+      title: 'Paddocks and herds',
+      inputs: ['paddockCount', 'herdCount', 'acresFrom'],
+      summary: 'paddocks: {paddockCount}, herds: {herdCount}, {acresFrom}',
+    },
+    { title: 'Ways of counting', inputs: ['eatenFrom', 'ownEatenPercent'], summary: 'share eaten {eatenFrom}, {ownEatenPercent}' },
+  ],
+  handout: ['wholeRestDays', 'neededPaddocks', 'givenRestDays', 'wholeShortDays', 'backDays', 'shortFeedLb'],
   quantities,
   results: [
-    { of: 'verdict', when: ({ verdict }) => verdict === 'none-until-rain' },
+    { of: 'verdict', said: 'at this growth', when: ({ verdict }) => verdict === 'none-until-rain' },
     ranged('wholeRestDays', ['lowRestDays', 'highRestDays'], {
       when: ({ verdict }) => verdict === 'grows-back',
       says: '{low} to {high} {rangeFrom}',
+      short: ({ rangeFrom }) => `{low} to {high} ${rangeFrom === 'memory' ? 'from memory' : 'in published guides'}`,
+      said: 'of rest',
+      gap: ['less rest', 'more rest'],
     }),
     { of: 'neededPaddocks', when: ({ verdict }) => verdict === 'grows-back' },
     { of: 'givenRestDays' },
@@ -180,48 +198,7 @@ export default defineCalculator({
       source: 'common practice',
     }),
   ],
-  cautions: [
-    caution(isBackTooSoon, {
-      say: 'This plan is back before the grass is. Go in only where a paddock has grown back to its height. Where it has not, wait: feed hay on one lot that you can spare, or take stock off. Each round that comes too early leaves less leaf to grow from.',
-      source: 'common practice',
-    }),
-    caution(({ verdict }) => verdict === 'none-until-rain', {
-      say: 'Nothing is growing, so going round again takes the last leaf that the plants have to grow from. The calendar shows one pass over what stands. After it, feed hay on one lot that you can spare, or take stock off, until rain has brought the grass back to height.',
-      source: 'common practice',
-    }),
-    caution(({ occupiedDays }) => occupiedDays > secondBiteDays, {
-      say: 'Stock are in one paddock for more than about seven days. They then bite the new leaf of plants that they grazed on the first days, and the rest has not even begun. Shorten the stay.',
-      source: 'common practice',
-    }),
-    caution((values) => isBackTooSoon(values) && (values.paddockCount === values.herdCount || values.wholeSlowerOccupiedDays > secondBiteDays), {
-      say: 'Too few paddocks for this rest. Going slower round the ones you have makes each stay longer, past the seven days or so after which stock take a second bite. Split paddocks, run the herds as one, or take stock off.',
-      source: 'common practice',
-    }),
-    caution(({ verdict, restDays, givenRestDays }) => verdict === 'grows-back' && givenRestDays > 2 * restDays, {
-      say: 'This round is more than twice as long as the grass needs now. It will run to stem. Go round faster, or shut some paddocks for hay or for standing feed.',
-      source: 'common practice',
-    }),
-    caution(({ forage, stopHeightIn }) => isBelowTable(forage, stopHeightIn), {
-      say: 'This stubble is lower than the table goes for this forage. Growth from so short a stubble is slower than the growth that you measured on taller grass, and more ground lies bare.',
-      source: 'common practice',
-    }),
-    caution(({ forage }) => forage !== 'own' && !hasDensity(forage), {
-      say: 'No table here gives the pounds in an inch for this forage. If you have not clipped your own, the figure in that field is left over from another forage.',
-      source: 'common practice',
-    }),
-    caution(({ forage }) => forage === 'alfalfa' || forage === 'white-clover' || forage === 'other-clovers', {
-      say: 'Alfalfa and clover can bloat cattle and sheep. Never turn in hungry stock, nor onto wet or very young growth; fill them with dry hay first and watch them. Ask your veterinarian about bloat blocks.',
-      source: 'common practice',
-    }),
-    caution(({ forage }) => forage === 'sorghum-sudan' || forage === 'pearl-millet' || forage === 'small-grains', {
-      say: 'Drought can leave nitrate in these crops, and sorghum and sudangrass can hold prussic acid in young, wilted, frosted or new growth after rain. Have a laboratory test it before stock go in. Horses should not graze sorghum or sudangrass.',
-      source: 'common practice',
-    }),
-    caution(isBackTooSoon, {
-      say: 'New paddocks mean electric wire. Use a proper fence energizer, keep wire away from power lines and dry grass, put up signs where people pass, and see that each paddock has water.',
-      source: 'common practice',
-    }),
-  ],
+  cautions,
   limits: [
     'It takes today’s growth as if it went on. In a drought growth falls week by week and the rest gets longer; measure again every week or two.',
     'Growth just after grazing is slower than in the middle of the rest. The real rest is longer if the stubble was short.',
@@ -235,7 +212,7 @@ export default defineCalculator({
   note: ({ verdict, todayVerdict, givenRestDays, acresFrom, backVerdict }, show) =>
     verdict === 'none-until-rain'
       ? `Growth is ${show('growthNowLbPerAcDay')}: no rest is long enough until it rains. Stop at ${show('stopHeightIn')}; each stay of ${show('stayDays')} takes about ${show('paddockAc')} of what stands at ${show('startHeightIn')}.`
-      : `At ${show('growthNowLbPerAcDay')} of growth a paddock needs about ${show('wholeRestDays')} from ${show('stopHeightIn')} back to ${show('startHeightIn')}. With stays of ${show('stayDays')} that is ${show('neededPaddocks')} paddocks of ${show('paddockAc')}; ${givenRestDays === 0 ? 'as it is now, no paddock ever rests' : `today’s ${show('paddockCount')} give ${show('givenRestDays')}, ${todayVerdict === 'enough' ? 'which is enough' : `${show('wholeShortDays')} too short`}`}.${acresFrom === 'known' && backVerdict === 'short' ? ` When the plan returns, ${show('backLbPerAc')} of ${show('regrowLbPerAc')} has grown back: a paddock of ${show('acresAc')} then feeds all the stock for ${show('backDays')} of a stay of ${show('stayDays')}. Have ${show('shortFeedLb')} of other feed ready.` : ''} Go in only where it has grown back; the grass decides.`,
+      : `At ${show('growthNowLbPerAcDay')} of growth a paddock needs about ${show('wholeRestDays')} from ${show('stopHeightIn')} back to ${show('startHeightIn')}: with stays of ${show('stayDays')}, ${show('neededPaddocks')} paddocks of ${show('paddockAc')}; ${givenRestDays === 0 ? 'as it is now, no paddock ever rests' : `today’s ${show('paddockCount')} give ${show('givenRestDays')}, ${todayVerdict === 'enough' ? 'which is enough' : `${show('wholeShortDays')} too short`}`}.${acresFrom === 'known' && backVerdict === 'short' ? ` When the plan returns, ${show('backLbPerAc')} of ${show('regrowLbPerAc')} has grown back: a paddock of ${show('acresAc')} then feeds all the stock for ${show('backDays')} of a stay of ${show('stayDays')}, so have ${show('shortFeedLb')} of other feed ready.` : ''} Go in only where it has grown back; the grass decides.`,
   picture: {
     kind: 'spans',
     rows: 'moves',

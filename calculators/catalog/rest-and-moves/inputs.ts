@@ -36,18 +36,28 @@ export const forageOptions = {
   'tall-fescue': { label: 'Tall fescue', group: cool, fills: fillsOf('tall-fescue', 'tall-fescue') },
   orchardgrass: { label: 'Orchardgrass', group: cool, fills: fillsOf('orchardgrass', 'orchardgrass-legume') },
   'kentucky-bluegrass': { label: 'Kentucky bluegrass', group: cool, fills: fillsOf('kentucky-bluegrass', 'bluegrass-clover') },
-  'low-cool-season': { label: 'Bluegrass, redtop, white clover', group: cool, fills: fillsOf('low-cool-season', 'bluegrass-clover') },
+  'low-cool-season': {
+    label: 'Bluegrass, redtop, white clover',
+    short: 'Bluegrass and clover',
+    group: cool,
+    fills: fillsOf('low-cool-season', 'bluegrass-clover'),
+  },
   'smooth-brome': { label: 'Smooth brome', group: cool, fills: fillsOf('smooth-brome', 'mixed-pasture') },
   'reed-canarygrass': { label: 'Reed canarygrass', group: cool, fills: fillsOf('reed-canarygrass', 'mixed-pasture') },
   'perennial-ryegrass': { label: 'Perennial ryegrass', group: cool, fills: fillsOf('perennial-ryegrass', 'perennial-ryegrass-clover') },
   bermudagrass: { label: 'Bermudagrass', group: warm, fills: fillsOf('bermudagrass', 'bermudagrass') },
   bahiagrass: { label: 'Bahiagrass', group: warm, fills: fillsOf('bahiagrass') },
   kleingrass: { label: 'Kleingrass, dallisgrass', group: warm, fills: fillsOf('kleingrass') },
-  'old-world-bluestem': { label: 'Old World bluestem (heights from memory)', group: warm, fills: fillsOf('old-world-bluestem') },
-  crabgrass: { label: 'Crabgrass (heights from memory)', group: warm, fills: fillsOf('crabgrass') },
-  'native-tall-grass': { label: 'Bluestem, indiangrass, gamagrass', group: native, fills: fillsOf('native-tall-grass') },
+  'old-world-bluestem': {
+    label: 'Old World bluestem (heights from memory)',
+    short: 'Old World bluestem',
+    group: warm,
+    fills: fillsOf('old-world-bluestem'),
+  },
+  crabgrass: { label: 'Crabgrass (heights from memory)', short: 'Crabgrass', group: warm, fills: fillsOf('crabgrass') },
+  'native-tall-grass': { label: 'Bluestem, indiangrass, gamagrass', short: 'Tall native grass', group: native, fills: fillsOf('native-tall-grass') },
   switchgrass: { label: 'Switchgrass', group: native, fills: fillsOf('switchgrass') },
-  'little-bluestem': { label: 'Little bluestem (heights from memory)', group: native, fills: fillsOf('little-bluestem') },
+  'little-bluestem': { label: 'Little bluestem (heights from memory)', short: 'Little bluestem', group: native, fills: fillsOf('little-bluestem') },
   'sideoats-grama': { label: 'Sideoats grama', group: native, fills: fillsOf('sideoats-grama') },
   'blue-grama': { label: 'Blue grama', group: native, fills: fillsOf('blue-grama') },
   alfalfa: { label: 'Alfalfa, grazing types', group: legume, fills: fillsOf('alfalfa', 'alfalfa') },
@@ -57,7 +67,7 @@ export const forageOptions = {
   'small-grains': { label: 'Wheat, rye, oats', group: sown, fills: fillsOf('small-grains') },
   'pearl-millet': { label: 'Pearl millet', group: sown, fills: fillsOf('pearl-millet') },
   'sorghum-sudan': { label: 'Sorghum, sudangrass', group: sown, fills: fillsOf('sorghum-sudan') },
-  own: { label: 'Something else: I give the heights', group: 'Your own' },
+  own: { label: 'Something else: I give the heights', short: 'Other grass', group: 'Your own' },
 } as const;
 export type Forage = keyof typeof forageOptions;
 
@@ -102,9 +112,13 @@ export const inputs = {
     ask: 'Is the stand thick, or can you see the ground from above? Tables run from 50 for open native grass to 400 for thick sod.',
   }),
   growthFrom: choice('How fast it grows now', 'known', {
-    options: { known: 'I know the growth a day', heights: 'I measured the height on two days' },
+    options: {
+      known: { label: 'I know the growth a day', short: 'growth a day known' },
+      heights: { label: 'I measured the height on two days', short: 'height on two days' },
+    },
   }),
   growthLbPerAcDay: number('Growth a day', 'g', 'lb/ac/d', [0, 300], 40, {
+    step: 5,
     usual: 'growthLbPerAcDay',
     shownWhen: { growthFrom: 'known' },
     help: 'Now, on this ground. In good spring weather 60 to 100; in a drought it may be nothing.',
@@ -132,6 +146,7 @@ export const inputs = {
   }),
   startDay: date('Day of the first move', '2026-05-01'),
   stopHeightIn: number('Stubble left when grazing stops', 'H_0', 'in', [0.5, 40], 4, {
+    step: 0.5,
     belongsTo: 'management',
     usual: 'stubbleIn',
     help: 'In a drought leave more, not less: the leaf that stays is what grows the next.',
@@ -143,7 +158,10 @@ export const inputs = {
     help: 'Only those in this round: leave out hay ground and any that is set aside.',
   }),
   acresFrom: choice('Acres in a paddock', 'known', {
-    options: { known: 'I know them', needed: 'Take them as large as the herd needs' },
+    options: {
+      known: { label: 'I know them', short: 'acres known' },
+      needed: { label: 'Take them as large as the herd needs', short: 'acres as needed' },
+    },
     belongsTo: 'management',
     help: 'Without acres nothing here can tell whether a paddock feeds the herd for one stay.',
     since: { version: 2, before: 'needed' },
@@ -161,7 +179,10 @@ export const inputs = {
     help: 'Herds that go through the same paddocks, one right behind the other.',
   }),
   eatenFrom: choice('Share eaten of what stands above the stubble', 'by-stay', {
-    options: { 'by-stay': 'from the table, by days in the paddock', own: 'my own figure' },
+    options: {
+      'by-stay': { label: 'from the table, by days in the paddock', short: 'by days in the paddock' },
+      own: { label: 'my own figure', short: 'by my own figure' },
+    },
     belongsTo: 'management',
     help: 'The rest is trampled or passed over. The stubble is already left out, so don’t halve it again.',
   }),

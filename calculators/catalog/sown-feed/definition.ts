@@ -22,9 +22,38 @@ export default defineCalculator({
   lead: 'What can still be sown by your date, the water it needs, the tons it is likely to make, and what a ton costs beside hay when failed tries are paid for.',
   searchWords:
     'emergency forage, annual forages in drought, summer annuals, sorghum sudan, cover crop grazing, cost per ton of forage, last planting date forage, prevented planting forage',
+  first: ['crop', 'sowDay', 'likelyRainIn', 'areaAc', 'hayPriceUsdPerTon'],
+  groups: [
+    {
+      title: 'The crop',
+      inputs: ['growDays', 'waterPerTonIn', 'mostTonPerAc', 'use', 'eatenPercent'],
+      summary: 'used after {growDays}, {waterPerTonIn} of water for a ton, at most {mostTonPerAc}, {use}, {eatenPercent} eaten',
+    },
+    {
+      title: 'The season',
+      inputs: ['frostDay', 'isSoilWarm', 'lowRainIn', 'usedPercent', 'failCount'],
+      summary: 'frost {frostDay}, {isSoilWarm}, {lowRainIn} of rain in a dry year, {usedPercent} of rain used, {failCount} in 10 fail',
+    },
+    {
+      title: 'Water in the soil now',
+      inputs: ['storedFrom', 'knownStoredIn', 'texture', 'rootDepthIn', 'filledPercent'],
+      summary: '{storedFrom}, {knownStoredIn} stored, {texture}, roots to {rootDepthIn}, {filledPercent} full',
+    },
+    {
+      title: 'What an acre costs',
+      inputs: ['seedUsd', 'sowingUsd', 'feedUsd', 'otherUsd', 'balingUsdPerTon'],
+      summary: '{seedUsd} for seed, {sowingUsd} to sow, {feedUsd} for fertilizer, {otherUsd} for rent and fence, baling {balingUsdPerTon}',
+    },
+    {
+      title: 'The hay beside it',
+      inputs: ['hayMoisturePercent', 'hayStoragePercent', 'hayFeedingPercent'],
+      summary: '{hayMoisturePercent} water, {hayStoragePercent} lost in storage, {hayFeedingPercent} wasted at feeding',
+    },
+  ],
+  handout: ['verdict', 'sownUsdPerTon', 'hayEatenUsdPerTon', 'likelyTonPerAc', 'spentUsd', 'hazard'],
   quantities,
   results: [
-    { of: 'verdict' },
+    { of: 'verdict', said: 'by these numbers' },
     ranged('sownUsdPerTon', ['madeUsdPerTon', 'dryUsdPerTon'], {
       when: (values) => inTime(values) && hasLikely(values),
       says: (values) =>
@@ -49,34 +78,49 @@ export default defineCalculator({
   steps,
   cautions: [
     caution(({ hazard }) => hazard === 'prussic-nitrate', {
+      lead: 'Sorghum can kill by prussic acid: short, after frost, after a drought.',
+      life: true,
       say: 'Sorghums can kill by prussic acid: when short, in the shoots that come after a drought breaks, and after frost. Keep stock off until it is taller than the height below, and off for two weeks after a frost, or until every leaf is brown and dry if that takes longer, and for two weeks after rain breaks a drought; each later frost and new shoots start the count again. Never turn hungry stock in. Horses do not go on sorghums at all.',
       source: 'agproud-35189',
     }),
     caution(({ hazard, use }) => hazard === 'prussic-nitrate' && use === 'bale', {
+      lead: 'Drying does not clear sorghum hay of prussic acid. Test before feeding.',
+      life: true,
       say: 'Drying does not clear sorghum hay of prussic acid: in a Kansas test, what makes it was all still there after two months. Other pages call hay safe once it is cured well. Go by a laboratory’s test before you feed it.',
       source: 'kansas-sorghum-hay-2024',
     }),
     caution(({ crop }) => crop === 'foxtail-millet', {
+      lead: 'Foxtail millet as the main hay has killed horses.',
+      life: true,
       say: 'Foxtail millet must not be a horse’s main hay: it has caused trouble with kidneys, bones and joints, and deaths. Its ripe bristles hurt mouths and eyes of all stock: cut before they set.',
       source: 'high-plains-millet',
     }),
     caution(({ use }) => use === 'graze', {
+      lead: 'Cows off dry grass can die on lush growth. Feed hay first and go slowly.',
+      life: true,
       say: 'Cows that come off dry, poor grass onto lush growth can die of lung trouble (fog fever), mostly within ten days. Feed hay first, let them in a few hours a day at the start, and ask your veterinarian. Do not drive sick ones.',
       source: 'carlson-fog-fever-2021',
     }),
     caution(({ hazard }) => hazard !== 'unknown', {
+      lead: 'Any of these can hold nitrate that kills. Have it tested before it is fed.',
+      life: true,
       say: 'Any of these can hold enough nitrate to kill when growth stops for want of water, and baling does not take it out. Have it tested at a laboratory before it is grazed or fed; leave tall stubble. A strip or a field kit is no clearance. Your veterinarian knows the local rules.',
       source: 'common practice',
     }),
     caution(({ hazard }) => hazard === 'nitrate-bloat', {
+      lead: 'On turnips stock can bloat or choke. Turn them in full, hay beside it.',
+      life: true,
       say: 'Turnips: stock can bloat, or choke on a root. Turn them in full, let them get used to it over days, and keep hay beside it.',
       source: 'common practice',
     }),
     caution(({ hazard }) => hazard === 'unknown', {
+      lead: 'Ask what this crop can do to stock before you sow it.',
+      life: true,
       say: 'Before you sow something that is not in the list, ask what it can do to stock: prussic acid, nitrate, bloat, mold. Ask also whether it may be grazed after the sprays that the field had.',
       source: 'common practice',
     }),
     caution(() => true, {
+      lead: 'Read the labels of sprays and treated seed: some forbid grazing.',
       say: 'Read the labels of what the field was sprayed with, and of treated seed: some forbid grazing or haying for months. Keep treated seed from stock.',
       source: 'common practice',
     }),
@@ -96,7 +140,7 @@ export default defineCalculator({
         ? ` Likely ${show('likelyTonPerAc')} (${show('lowTonPerAc')} in a dry year) at ${show('sownUsdPerTon')} eaten, hay ${show('hayEatenUsdPerTon')}; ${values.failCount} in 10 judged to fail.`
         : ` Hay costs ${show('hayEatenUsdPerTon')} eaten.`;
     const what = values.crop === 'own' ? 'A crop that is not in the list' : show('crop');
-    return `${what}, sown on ${show('sowDay')}. By these numbers: ${words.charAt(0).toLowerCase()}${words.slice(1).replace(':', ',')}.${tons} Stored water now ${show('storedNowIn')}.`;
+    return `${what}, sown on ${show('sowDay')}, by these numbers: ${words.charAt(0).toLowerCase()}${words.slice(1).replace(':', ',')}.${tons} Stored water now ${show('storedNowIn')}.`;
   },
   picture: { kind: 'lines', rows: 'byYield', x: 'yieldTonPerAc', ys: ['atYieldUsdPerTon', 'hayUsdPerTon'] },
   sources: [

@@ -67,11 +67,11 @@ export const grazeHeightOf = (crop: Crop): number =>
   crop === 'sudangrass' || crop === 'sorghum-sudangrass' ? strictestPrussicRule(crop, 'height').least : 0;
 
 export const textureOptions = {
-  sand: { label: 'Sand or loamy sand: gritty, no ribbon' },
-  'sandy-loam': { label: 'Sandy loam: gritty, a short ribbon' },
-  'silt-loam': { label: 'Loam or silt loam: smooth, a short ribbon' },
-  'clay-loam': { label: 'Clay loam: a ribbon of 1 to 2 in' },
-  clay: { label: 'Clay: a ribbon over 2 in' },
+  sand: { label: 'Sand or loamy sand: gritty, no ribbon', short: 'sand' },
+  'sandy-loam': { label: 'Sandy loam: gritty, a short ribbon', short: 'sandy loam' },
+  'silt-loam': { label: 'Loam or silt loam: smooth, a short ribbon', short: 'silt loam' },
+  'clay-loam': { label: 'Clay loam: a ribbon of 1 to 2 in', short: 'clay loam' },
+  clay: { label: 'Clay: a ribbon over 2 in', short: 'clay' },
 } as const;
 export const heldInPerFt = (texture: keyof typeof textureOptions): number => {
   const { low, high } = availableWaterByTexture.inPerFt[texture];
@@ -91,6 +91,7 @@ export const inputs = {
     ask: 'When did frost blacken the garden, these last five falls? Take the earliest but one.',
   }),
   isSoilWarm: yesNo('Will the soil be 65 °F two inches down by then, and stay so?', true, {
+    short: ['soil warm', 'soil not warm'],
     field: 'A kitchen thermometer pushed two inches in, mid-morning, three days running.',
   }),
   crop: choice('What you would sow', 'sorghum-sudangrass', {
@@ -107,7 +108,12 @@ export const inputs = {
     help: 'Measured where water was plentiful. A thin or weedy stand wants more.',
   }),
   mostTonPerAc: number('Most it makes with all the water it wants, dry', 'y_m', 'ton/ac', [0.2, 15], 4.75, { belongsTo: 'management' }),
-  storedFrom: choice('Water in the soil now', 'feel', { options: { feel: 'Work it out from a shovel hole', known: 'I know the inches' } }),
+  storedFrom: choice('Water in the soil now', 'feel', {
+    options: {
+      feel: { label: 'Work it out from a shovel hole', short: 'by a shovel hole' },
+      known: { label: 'I know the inches', short: 'inches known' },
+    },
+  }),
   knownStoredIn: number('Water stored in reach of roots', 'w_k', 'in', [0, 20], 3, { shownWhen: { storedFrom: 'known' } }),
   texture: choice('What the soil is', 'silt-loam', {
     options: textureOptions,
@@ -127,6 +133,7 @@ export const inputs = {
     ask: 'Your own gauge over those weeks: the driest year but one of the last ten.',
   }),
   likelyRainIn: number('Rain until it is used, likely', 'P', 'in', [0, 60], 5, {
+    step: 0.25,
     usual: 'seasonIn',
     help: 'The middle year, not the mean: half the years had less.',
   }),
@@ -138,7 +145,10 @@ export const inputs = {
     help: 'Your own judgement: no stand, hail, grasshoppers, no rain at all. Nobody can look this up for you.',
     ask: 'Of the late or dry sowings you know of around here, how many of ten came to nothing?',
   }),
-  use: choice('How it is used', 'graze', { options: { graze: 'Grazed', bale: 'Cut and baled' }, belongsTo: 'management' }),
+  use: choice('How it is used', 'graze', {
+    options: { graze: { label: 'Grazed', short: 'grazed' }, bale: { label: 'Cut and baled', short: 'baled' } },
+    belongsTo: 'management',
+  }),
   eatenPercent: number('Share that stock eat', 'e', 'pct', [10, 100], 60, {
     belongsTo: 'management',
     help: 'Grazed standing, half to two thirds in strips; less if they have it all at once. Baled, 75 to 90.',
@@ -151,8 +161,8 @@ export const inputs = {
     belongsTo: 'management',
     shownWhen: { use: 'bale' },
   }),
-  areaAc: number('Acres to sow', 'A', 'ac', [0.1, 100_000], 20, { belongsTo: 'management', usual: 'pastureAc' }),
-  hayPriceUsdPerTon: number('Price of hay, delivered', 'p', 'usd/ton', [10, 1000], 140, { usual: 'hayUsdPerTon' }),
+  areaAc: number('Acres to sow', 'A', 'ac', [0.1, 100_000], 20, { step: 5, belongsTo: 'management', usual: 'pastureAc' }),
+  hayPriceUsdPerTon: number('Price of hay, delivered', 'p', 'usd/ton', [10, 1000], 140, { step: 5, usual: 'hayUsdPerTon' }),
   hayMoisturePercent: percent('Water in that hay', 'm', 15, 85),
   hayStoragePercent: percent('Hay lost in storage', 'l_s', 5, 90),
   hayFeedingPercent: percent('Hay wasted at feeding', 'l_f', 15, 90),

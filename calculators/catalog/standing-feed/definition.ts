@@ -16,11 +16,29 @@ export default defineCalculator({ slug: 'standing-feed', version: 1, title: 'Sto
   lead: 'Days of grazing from grass saved for winter or gone dormant, how far to move the wire for each strip, and what weather takes while it waits.',
   searchWords:
     'stockpiled fescue, stockpiling, stockpile grazing days, dormant forage, winter range, strip grazing, how far to move the fence, winter grazing, weathering loss, extend the grazing season',
+  first: [['standingLbPerAc', 'heightIn'], 'areaAc', 'stock', 'startDay'],
+  groups: [
+    {
+      title: 'What stands there',
+      inputs: ['massFrom', 'densityLbPerAcIn', 'measuredDay', 'feed', 'lossPercent'],
+      summary: '{feed}, measured on {measuredDay}, {densityLbPerAcIn}, {lossPercent} lost in a month',
+    },
+    { title: 'When feed is wanted', inputs: ['fromDay', 'untilDay'], summary: '{fromDay} to {untilDay}' },
+    {
+      title: 'Strips and stubble',
+      inputs: ['fenceFt', 'stripDays', 'stubbleLbPerAc', 'stubbleHeightIn'],
+      summary: 'a strip for {stripDays}, a wire of {fenceFt}, {stubbleLbPerAc} left as stubble, {stubbleHeightIn} of stubble left',
+    },
+    { title: 'Ways of counting', inputs: ['eatenFrom', 'ownEatenPercent'], summary: 'share eaten {eatenFrom}, {ownEatenPercent}' },
+  ],
   quantities,
   results: [
     ranged('grazingForDays', ['lowGrazingDays', 'highGrazingDays'], {
       says: '{low} if weather takes twice as much, {high} if it took nothing',
-      same: 'the same with twice the loss to weather, or with none',
+      short: '{low} to {high}, by what weather takes',
+      said: 'of grazing',
+      gap: ['less grazing', 'more grazing'],
+      same: 'the same with twice the weather loss, or none',
     }),
     shown('lastDay', 'firstStripFt', 'firstStripAc', 'verdict'),
     shownWhen(({ verdict }) => verdict === 'short', 'shortDays', 'shortLb'),
@@ -29,6 +47,8 @@ export default defineCalculator({ slug: 'standing-feed', version: 1, title: 'Sto
   steps,
   cautions: [
     caution(({ feed }) => feed === 'tall-fescue', {
+      lead: 'The toxin of old fescue can cost cattle their feet. Leave 4 inches.',
+      life: true,
       say: 'Most old tall fescue carries a fungus that makes a toxin. In cold weather it can cost cattle their feet, ear tips and tail switch. Most of it sits in the lowest inches and in seed heads. It falls as winter goes on, so graze other feed first, leave 4 inches, watch for lameness, and ask your veterinarian.',
       source: 'common practice',
     }),
@@ -37,22 +57,30 @@ export default defineCalculator({ slug: 'standing-feed', version: 1, title: 'Sto
       ...toxicStubble,
     },
     caution(({ feed }) => feed !== 'tall-fescue', {
+      lead: 'Cured grass is low in protein. Test it; never give hungry stock urea.',
+      life: true,
       say: 'Cured grass is often under 7 percent protein. Stock then eat less and lose flesh with a full belly. Send a sample to a laboratory and ask what supplement it needs; never give urea to hungry stock.',
       source: 'common practice',
     }),
     caution(() => true, {
+      lead: 'Ice or snow can shut off the grass in a night. Keep hay and open water.',
+      life: true,
       say: 'Ice or deep snow can shut off the grass in a night. Keep hay within reach for a storm, see that there is open water, and give shelter from the wind.',
       source: 'common practice',
     }),
     caution(() => true, {
+      lead: 'Keep electric wire off power lines; a spark can set dead grass on fire.',
+      life: true,
       say: 'Use a proper fence energizer, keep the wire away from power lines, and put up signs where people pass. In dry dead grass a spark or a hot machine starts a fire.',
       source: 'common practice',
     }),
     caution(({ stripDays, eatenFrom }) => stripDays > 7 && eatenFrom === 'by-strip', {
+      lead: 'Past a week in a strip stock waste more: it will not last this long.',
       say: 'The share eaten is read at seven days. In a strip that lasts longer, or in the whole field at once, stock trample and foul far more of it, so it will not last as long as this says.',
       source: 'common practice',
     }),
     caution(({ firstStripAc, areaAc }) => firstStripAc >= areaAc, {
+      lead: 'One strip would take the whole field. Make the strips shorter in days.',
       say: 'One strip would take the whole field, and may still be too little for those days. Make the strips shorter in days, or count this as a few days’ feed.',
       source: 'common practice',
     }),
@@ -60,15 +88,18 @@ export default defineCalculator({ slug: 'standing-feed', version: 1, title: 'Sto
       ({ massFrom, standingLbPerAc, heightIn, densityLbPerAcIn, weatheredPercent }) =>
         (massFrom === 'known' ? standingLbPerAc : heightIn * densityLbPerAcIn) * (1 - weatheredPercent / 100) < intakeFallsBelowLbPerAc,
       {
+        lead: 'Grass this thin on the first day leaves cattle short before it is gone.',
         say: 'Under about 750 pounds an acre will stand on the first day, and then cattle cannot bite off enough in a day. They go short before the grass is gone.',
         source: 'white-b5036',
       },
     ),
     caution(({ grazingForDays }) => grazingForDays >= longestDays, {
+      lead: 'It would last a year or more. Graze less of it, or check the numbers.',
       say: 'It would last a year or more, and nobody plans that far ahead on dead grass. There is more feed than this stock needs: graze less of it, or check the numbers.',
       source: 'common practice',
     }),
     caution(({ feed }) => feed === 'other', {
+      lead: 'The loss for this grass is from memory. Clip again after a month.',
       say: 'The loss for other dormant grass is from memory. Clip again after a month and use your own.',
       source: 'from memory',
     }),

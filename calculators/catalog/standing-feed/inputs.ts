@@ -25,6 +25,7 @@ const winterMonths = 5;
 export const inputs = {
   massFrom: choice('How you know what stands', 'known', { options: { known: 'I know the pounds an acre', height: 'I measured the height' } }),
   standingLbPerAc: number('Feed standing when measured', 'B', 'lb/ac', [100, 20_000], 2900, {
+    step: 100,
     usual: 'forageLbPerAc',
     shownWhen: { massFrom: 'known' },
     help: 'From the ground up, with the water out, measured after growth stopped.',
@@ -47,12 +48,21 @@ export const inputs = {
     options: {
       'tall-fescue': {
         label: 'Tall fescue saved for winter (a quarter lost, spread over five months)',
+        short: 'Tall fescue',
         fills: { lossPercent: standingFeedLossPerWinter[0].percent / winterMonths },
       },
-      'annual-range': { label: 'Annual range, an average year', fills: { lossPercent: middleYear.percentPerMonth } },
-      'annual-range-wet': { label: 'Annual range after a wet year', fills: { lossPercent: wetYear.percentPerMonth } },
-      'annual-range-dry': { label: 'Annual range after a dry year', fills: { lossPercent: dryYear.percentPerMonth } },
-      other: { label: 'Other dormant grass (from memory)', fills: { lossPercent: 7 } },
+      'annual-range': { label: 'Annual range, an average year', short: 'Annual range', fills: { lossPercent: middleYear.percentPerMonth } },
+      'annual-range-wet': {
+        label: 'Annual range after a wet year',
+        short: 'Annual range, wet year',
+        fills: { lossPercent: wetYear.percentPerMonth },
+      },
+      'annual-range-dry': {
+        label: 'Annual range after a dry year',
+        short: 'Annual range, dry year',
+        fills: { lossPercent: dryYear.percentPerMonth },
+      },
+      other: { label: 'Other dormant grass (from memory)', short: 'Other dormant grass', fills: { lossPercent: 7 } },
     },
     help: 'Fills in what weather takes in a month; change it to fit yours.',
   }),
@@ -60,7 +70,7 @@ export const inputs = {
     help: 'Percent of what stood when it was measured, each month alike.',
     field: 'Clip the same ground again a month later, under a cage. What is missing is your loss.',
   }),
-  areaAc: number('Acres saved', 'A', 'ac', [0.5, 20_000], 40, { usual: 'pastureAc' }),
+  areaAc: number('Acres saved', 'A', 'ac', [0.5, 20_000], 40, { step: 5, usual: 'pastureAc' }),
   fenceFt: number('Length of the moving wire', 'l_f', 'ft', [50, 20_000], 1320, {
     help: 'Straight across the field, from fence to fence.',
     ask: 'Pace it, or measure it on an aerial photograph. A square of 40 acres is 1,320 feet across.',
@@ -93,7 +103,10 @@ export const inputs = {
     help: 'How often you move the wire. If you turn them into the whole field, put all the days.',
   }),
   eatenFrom: choice('Share eaten of what stands above the stubble', 'by-strip', {
-    options: { 'by-strip': 'from the table, by days in a strip', own: 'my own figure' },
+    options: {
+      'by-strip': { label: 'from the table, by days in a strip', short: 'by days in a strip' },
+      own: { label: 'my own figure', short: 'by my own figure' },
+    },
     belongsTo: 'management',
     help: 'The rest is trampled, fouled or passed over. The stubble is already left out.',
   }),

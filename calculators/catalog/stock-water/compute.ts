@@ -11,7 +11,8 @@ import { roundEndTankGal, roundTankGal, tankGal } from '../../math/stockWater/ta
 import { troughPlan } from '../../math/stockWater/troughPlan.ts';
 import { gallonsToInchAcres } from '../../math/water/waterVolume.ts';
 import { pipeRoughness, reserveDays } from '../../tables/stockWater.ts';
-import { boreIn, isListName, type ListName, type Values } from './inputs.ts';
+import { boreIn, type Values } from './inputs.ts';
+import { isListName, type ListName } from './words.ts';
 
 /** Nobody plans further without rain; past it the answer is a year or more. */
 export const lookAheadDays = 365;

@@ -45,6 +45,51 @@ export default defineCalculator({
   lead: 'Days of water for your stock from a pond, a well or tanks, in the hottest weather, with what sun and ground take and what must stay in the mud.',
   searchWords:
     'how much water do cows drink, livestock water requirements, pond drying up, pond evaporation, gallons in a pond, farm pond volume, well running dry, hauling water, water trough size, gallons per minute, pipe size for stock water, stock tank capacity, blue-green algae',
+  first: [
+    'herd',
+    ['lengthFt', 'surfaceAc', 'shoreFt', 'knownGpm', 'bucketFillS', 'loadGal'],
+    'widthFt',
+    ['maxDepthFt', 'pumpedHr', 'weeklyLoadsCount'],
+    'wantedDays',
+  ],
+  groups: [
+    {
+      title: 'The water',
+      inputs: ['supply', 'surfaceFrom', 'deadDepthFt', 'drinkFrom', 'flowFrom', 'bucketGal'],
+      summary: '{supply}, {surfaceFrom}, {deadDepthFt} left in, {drinkFrom}, {flowFrom}, a bucket of {bucketGal}',
+    },
+    {
+      title: 'Heat, sun and ground',
+      inputs: ['hotF', 'intakeFrom', 'lossFrom', 'evaporationInPerDay', 'seepageInPerDay', 'dropIn', 'stakeDays', 'stakeDrunkGal'],
+      summary:
+        'up to {hotF}, drinking {intakeFrom}, {evaporationInPerDay} dries up, {seepageInPerDay} soaks away, the stake shows {dropIn} in {stakeDays}',
+    },
+    {
+      title: 'Is it fit to drink?',
+      inputs: ['hasScum', 'slip', 'sulfateMgPerL', 'saltMgPerL'],
+      summary: '{hasScum}, {slip}, sulfate {sulfateMgPerL}, salts {saltMgPerL}',
+    },
+    {
+      title: 'Tanks, trough and pipe',
+      inputs: [
+        'storage',
+        'ownStoredGal',
+        'tanksCount',
+        'tankAcrossFt',
+        'tankLengthFt',
+        'tankWidthFt',
+        'tankDepthFt',
+        'walkFt',
+        'pipe',
+        'pipeSize',
+        'pipeLengthFt',
+        'pipeHeadFt',
+      ],
+      summary:
+        '{storage}, {ownStoredGal}, {tankAcrossFt} across, {tankLengthFt} by {tankWidthFt}, {tankDepthFt} deep, grazing {walkFt} away, {pipe}, {pipeSize} wide',
+    },
+  ],
+  handout: ['lastsDays', 'verdict', 'needGalPerDay', 'usableGal', 'storedGal', 'reserveGal'],
   quantities,
   results: [
     ranged('lastsDays', ['leastDays', 'mostDays'], {
@@ -57,8 +102,11 @@ export default defineCalculator({
         ]
           .filter((part) => part !== '')
           .join('; '),
+      short: ({ verdict }) => `${verdict === 'short' ? 'short of' : 'enough for'} the {wantedDays} asked for`,
+      said: 'of water',
+      gap: ['less water', 'more water'],
     }),
-    { of: 'verdict', when: (values) => !isRunningDown(values) },
+    { of: 'verdict', said: 'for this stock', when: (values) => !isRunningDown(values) },
     ranged('needGalPerDay', ['leastNeedGalPerDay', 'needGalPerDay'], {
       says: ({ intakeFrom }) => (intakeFrom === 'known' ? 'by your own figure, whatever the heat' : '{low} by the lowest lists'),
     }),
@@ -78,62 +126,86 @@ export default defineCalculator({
   steps,
   cautions: [
     caution(({ hasScum }) => hasScum, {
+      lead: 'Scum like this can kill stock and dogs in hours. Keep all of them out.',
+      life: true,
       say: 'Green scum or paint-like water can be blue-green algae. It can kill stock and dogs within hours and makes people sick. Keep all of them out, fence it, bring other water, and have a laboratory look before anything drinks there again.',
       source: 'harty-sulfate-2012',
     }),
     caution(({ slip, sulfateMgPerL }) => slip === 'tested' && sulfateMgPerL >= poisonSulfate, {
+      lead: 'This much sulfate kills cattle. Bring other water and call your vet.',
+      life: true,
       say: 'This much sulfate is acutely toxic to cattle and can bring on polio (polioencephalomalacia), a deadly brain disease: blind, dull, pressing the head, fits. Do not water stock with it. Bring other water and call your veterinarian.',
       source: 'harty-sulfate-2012',
     }),
     caution(({ slip, sulfateMgPerL }) => slip === 'tested' && sulfateMgPerL >= cattleSulfate && sulfateMgPerL < poisonSulfate, {
+      lead: 'More sulfate than cattle should drink: it can bring on brain disease.',
+      life: true,
       say: 'More sulfate than is recommended for grown cattle (1,000) and twice what is for calves. Sulfur in feed adds to it: distillers grains, molasses, some minerals. Too much of both brings on polio (polioencephalomalacia), a brain disease. Have a nutritionist add up both.',
       source: 'meehan-water-2023',
     }),
     caution(({ slip, sulfateMgPerL }) => slip === 'tested' && sulfateMgPerL >= calfSulfate && sulfateMgPerL < cattleSulfate, {
+      lead: 'More sulfate than calves should drink, though not grown cattle.',
       say: 'More sulfate than is recommended for calves (500), though not for grown cattle. Sulfur in feed adds to it.',
       source: 'meehan-water-2023',
     }),
     caution(({ slip, saltMgPerL }) => slip === 'tested' && saltMgPerL >= unfitSalt, {
+      lead: 'Too salty for pregnant and nursing stock. Bring other water.',
+      life: true,
       say: 'Too salty for pregnant and nursing stock, and from 7,000 a risk for all. Above 10,000 do not use it. Bring other water.',
       source: 'montana-livestock-water',
     }),
     caution(({ slip, saltMgPerL }) => slip === 'tested' && saltMgPerL >= refusedSalt && saltMgPerL < unfitSalt, {
+      lead: 'Salty: stock may scour or refuse it. Have the sulfate tested too.',
       say: 'Salty: stock may scour or refuse it at first. Have the sulfate tested too, and ask a nutritionist about salt and mineral in the feed.',
       source: 'montana-livestock-water',
     }),
     caution(({ slip }) => slip === 'none', {
+      lead: 'Have the water tested: a pond turns saltier as it shrinks.',
       say: 'Have the water tested. In a drought ponds and shallow wells turn saltier as they shrink: what was fit in spring may not be in August. Salt, sulfate and nitrate can’t be seen.',
       source: 'common practice',
     }),
     caution((values) => isPond(values) && values.drinkFrom === 'bank', {
+      lead: 'Weak stock bog in the mud of a falling pond and die. Fence it.',
+      life: true,
       say: 'A falling pond leaves a ring of mud. Weak cows, calves and ewes bog in it and die. Fence it and pipe to a trough, or give them one hard ramp, and look every day.',
       source: 'common practice',
     }),
     caution(({ supply, deadDepthFt }) => supply === 'pond' && deadDepthFt < 1, {
+      lead: 'The last foot or two is mud and foul water. Do not count on it.',
       say: 'Less than a foot is left in. The last foot or two is mud and foul water: do not count on it.',
       source: 'common practice',
     }),
     caution(({ supply, surfaceFrom }) => supply === 'pond' && surfaceFrom === 'shore', {
+      lead: 'Paced round only, this is the most the pond can be. Pace it across.',
       say: 'Paced only round the edge, the pond is taken as a full circle: the most that it can be. The days are too many if it is long or has bays. Pace it across two ways instead.',
       source: 'common practice',
     }),
     caution(({ verdict }) => verdict === 'short', {
+      lead: 'Plan now. Never let thirsty stock drink all they want at once.',
+      life: true,
       say: 'Plan now what happens before the last day: sell, move, pipe or haul. Never bring thirsty stock to all the water they want at once, and take salt-mixed feed away while water is short: both can cause salt poisoning. Ask your veterinarian.',
       source: 'common practice',
     }),
     caution(({ supply, reserveShortGal }) => supply !== 'pond' && reserveShortGal > 0, {
+      lead: 'If pump or truck fails in this heat, stock can die within a day or two.',
+      life: true,
       say: 'A broken pump or a late truck in this heat leaves stock dry in less than three days. They can die within a day or two without it. Look at the water every day.',
       source: 'common practice',
     }),
     caution(({ supply }) => supply === 'flow', {
+      lead: 'A well pumped harder can fall below its pump. Wells are licensed work.',
       say: 'A well that is pumped harder in a drought can fall below its pump, or take a neighbor’s water. Fit a backflow valve where the line also serves a house. Work on wells and power is for licensed people; permits are local.',
       source: 'common practice',
     }),
     caution(({ supply }) => supply === 'hauled', {
+      lead: 'Water weighs 8.3 lb a gallon. Stay within what truck and brakes carry.',
+      life: true,
       say: 'Water weighs 8.3 lb a gallon: 1,000 gallons are over four tons, and a half-full tank sloshes. Stay within what truck, trailer and brakes carry. Use a tank that never held chemicals, and keep an air gap when filling from a house line.',
       source: 'common practice',
     }),
     caution((values) => isPond(values) && values.verdict === 'short', {
+      lead: 'Digging out a pond needs a license and permits. Keep tractors off the mud.',
+      life: true,
       say: 'Digging out a pond or touching its dam needs someone licensed for it and local permits. Do not work on the wet bottom with a tractor.',
       source: 'common practice',
     }),
@@ -143,19 +215,25 @@ export default defineCalculator({
         values.storedGal < values.needGalPerDay / 2 &&
         ((isPiped(values) && values.pipeGpm < values.refillGpm) || (values.supply === 'flow' && values.arrivesGpm < values.refillGpm)),
       {
+        lead: 'The trough fills slower than they empty it: the weak go without.',
+        life: true,
         say: 'The trough fills slower than they empty it. The strong drink, the weak go without, and thirsty stock break floats and rims. Put more storage at the trough, a thicker pipe, or a second trough.',
         source: 'ohioline-anr12-2003',
       },
     ),
     caution((values) => isPiped(values) && values.pipeGpm * 60 * 24 < values.needGalPerDay, {
+      lead: 'Even running day and night this pipe brings less than they drink.',
+      life: true,
       say: 'Even running day and night this pipe does not bring what they drink. It needs a thicker pipe, more fall or a pump.',
       source: 'common practice',
     }),
     caution(({ hotF, intakeFrom }) => hotF > listsEndF && intakeFrom === 'lists', {
+      lead: 'The lists end at 90 °F. Above that stock drink at least this much.',
       say: 'The published lists end at 90 °F (one rule at 95). Above that stock drink at least this much; keep some in hand.',
       source: 'common practice',
     }),
     caution(({ walkFt }) => walkFt > mileFt, {
+      lead: 'More than a mile is a long walk to water: thin stock lose flesh.',
       say: 'More than a mile is a long walk to water, and half a mile in rough country is. Grass beyond it is hardly used and thin stock lose flesh on the way.',
       source: 'luling-foundation',
     }),
@@ -180,22 +258,18 @@ export default defineCalculator({
       'a-year': 'Water for a year or more',
       'keeps-up': 'The water keeps up with the stock as long as it comes in as it does now',
     };
-    return [
+    const drunk =
       values.intakeFrom === 'known'
-        ? `By their own figure they drink ${show('needGalPerDay')}.`
-        : `On a day of ${show('hotF')} they drink ${show('needGalPerDay')}.`,
+        ? `By their own figure they drink ${show('needGalPerDay')}`
+        : `On a day of ${show('hotF')} they drink ${show('needGalPerDay')}`;
+    const comes =
       supply === 'pond'
-        ? `The pond holds ${show('usableGal')} above the ${show('deadDepthFt')} to leave in; sun and ground take ${show('firstDayLossGal')} on the first day.`
-        : `${show('supplyGalPerDay')} comes in.`,
-      isPiped(values) ? `The pipe can bring ${show('pipeGpm')}; the trough wants ${show('refillGpm')} when they come.` : '',
-      `${ending[verdict]}.`,
-      storage === 'none'
-        ? `Nothing is stored; three days are ${show('reserveGal')}.`
-        : `Stored: ${show('storedGal')}; three days are ${show('reserveGal')}.`,
-      isUnfit(values) ? 'Nothing should drink it before a laboratory and a veterinarian have looked at it and said so.' : '',
-    ]
-      .filter((part) => part !== '')
-      .join(' ');
+        ? `the pond holds ${show('usableGal')} above the ${show('deadDepthFt')} to leave in, and sun and ground take ${show('firstDayLossGal')} on the first day`
+        : `${show('supplyGalPerDay')} comes in`;
+    const pipe = isPiped(values) ? `; the pipe can bring ${show('pipeGpm')}, and the trough wants ${show('refillGpm')} when they come` : '';
+    const stored = storage === 'none' ? 'nothing is stored' : `${show('storedGal')} is stored`;
+    const unfit = isUnfit(values) ? ' Nothing should drink it before a laboratory and a veterinarian have looked at it and said so.' : '';
+    return `${drunk}; ${comes}${pipe}. ${ending[verdict]}; ${stored}, and three days take ${show('reserveGal')}.${unfit}`;
   },
   picture: { kind: 'lines', rows: 'levels', x: 'atDays', ys: ['leftGal'] },
   sources: [

@@ -1,53 +1,16 @@
 import { choice, number, rows, type ValuesOf, yesNo } from '../../kit/inputs.ts';
 import { type DrinkingAnimal, pipeInsideIn } from '../../tables/stockWater.ts';
-
-/** Kinds of stock that the lists of drinking water know. */
-export const stockWords = {
-  'cow-nursing': 'Cow with a calf on her',
-  'cow-dry': 'Dry cow, bred',
-  bull: 'Bull',
-  'heifer-pregnant-750': 'Bred heifer',
-  'calf-500': 'Calf of 500 lb',
-  'growing-400': 'Growing cattle, 400 lb',
-  'growing-600': 'Growing cattle, 600 lb',
-  'growing-800': 'Growing cattle, 800 lb',
-  'finishing-600': 'Cattle on grain, 600 lb',
-  'finishing-800': 'Cattle on grain, 800 lb',
-  'finishing-1000': 'Cattle on grain, 1,000 lb',
-  'finishing-1200': 'Cattle on grain, 1,200 lb',
-  ewe: 'Dry ewe',
-  'ewe-nursing': 'Ewe with lambs',
-  goat: 'Goat',
-  'goat-nursing': 'Doe with kids',
-  horse: 'Horse',
-  'draft-horse': 'Draft horse',
-  llama: 'Llama',
-} as const satisfies Readonly<Record<DrinkingAnimal, string>>;
-
-/** Which list asked for most; `own` where somebody measured. */
-export const listWords = {
-  'gould-fs1090': 'Michigan manual',
-  'beef-summer-water': 'summer water list',
-  'k-state-watering-handbook': 'Kansas handbook',
-  'sigler-mt202209ag-2022': 'Montana guide',
-  'noble-water-1999': 'rule by degree',
-  'pennington-2014': 'Missouri sheep guide',
-  'mwps14-new-hampshire': 'farm animal table',
-  'burbrink-2022': 'Indiana guide',
-  'german-c274-2008': 'Dakota guide',
-  own: 'your figure',
-} as const;
-export type ListName = keyof typeof listWords;
-export const isListName = (name: string): name is ListName => Object.hasOwn(listWords, name);
+import { counted, stockWords } from './words.ts';
 
 const cattle = 'Cattle';
 const others = 'Sheep, goats, horses';
 const groupOf = (animal: string): string => (/^(?:cow|bull|heifer|calf|growing|finishing)/.test(animal) ? cattle : others);
-const optionOf = (animal: DrinkingAnimal) => ({ label: stockWords[animal], group: groupOf(animal) });
+const optionOf = (animal: DrinkingAnimal) => ({ label: stockWords[animal], short: counted[animal], group: groupOf(animal) });
 
 export const herd = rows({
   label: 'Stock on this water',
   rowName: 'kind of stock',
+  each: '{#countHead} {stock}, {knownGalPerDay} each',
   help: 'A line for each kind. Calves big enough to drink on their own get a line too.',
   maxRows: 10,
   columns: {
@@ -100,32 +63,49 @@ const stake = { ...pond, lossFrom: 'stake' } as const;
 /** What the drought decides and the water that is there. */
 export const placeInputs = {
   hotF: number('Hottest day to plan for', 'T', 'f', [-20, 120], 95, { help: 'The plan takes the most that any list says up to this heat.' }),
-  intakeFrom: choice('What one drinks', 'lists', { options: { lists: 'From published lists, for that heat', known: 'I measured it' } }),
+  intakeFrom: choice('What one drinks', 'lists', {
+    options: {
+      lists: { label: 'From published lists, for that heat', short: 'by published lists' },
+      known: { label: 'I measured it', short: 'as measured' },
+    },
+  }),
   wantedDays: number('How long must it last', 't_w', 'd', [1, 365], 120, {
+    step: 5,
     whole: true,
     ask: 'On which date do you move off this water, or can you count on rain that fills it? Count the days from today.',
   }),
   supply: choice('Where the water comes from', 'pond', {
-    options: { pond: 'A pond', flow: 'A well, spring or water line', hauled: 'Hauled, or only what stands in tanks' },
+    options: {
+      pond: { label: 'A pond', short: 'a pond' },
+      flow: { label: 'A well, spring or water line', short: 'a well or spring' },
+      hauled: { label: 'Hauled, or only what stands in tanks', short: 'hauled water' },
+    },
   }),
   surfaceFrom: choice('Water surface of the pond today', 'across', {
-    options: { across: 'I pace it across, two ways', known: 'I know the acres of water', shore: 'I can only pace round it' },
+    options: {
+      across: { label: 'I pace it across, two ways', short: 'paced across' },
+      known: { label: 'I know the acres of water', short: 'acres known' },
+      shore: { label: 'I can only pace round it', short: 'paced round' },
+    },
     shownWhen: pond,
   }),
   lengthFt: number('Longest way across the water', 'l', 'ft', [5, 5000], 220, {
+    step: 10,
     shownWhen: { ...pond, surfaceFrom: 'across' },
     field: 'Pace along the bank from end to end, or stretch a marked rope. Count your paces over a known hundred feet first.',
   }),
-  widthFt: number('Widest way square to it', 'w', 'ft', [5, 5000], 150, { shownWhen: { ...pond, surfaceFrom: 'across' } }),
+  widthFt: number('Widest way square to it', 'w', 'ft', [5, 5000], 150, { step: 10, shownWhen: { ...pond, surfaceFrom: 'across' } }),
   surfaceAc: number('Water surface', 'A_k', 'ac', [0.01, 200], 0.6, {
     shownWhen: { ...pond, surfaceFrom: 'known' },
     help: 'As it is now, not as the map has it when full.',
   }),
   shoreFt: number('Way round the water’s edge', 'c', 'ft', [20, 15_000], 590, {
+    step: 10,
     shownWhen: { ...pond, surfaceFrom: 'shore' },
     help: 'This gives the most that the pond can be. A long pond or one with bays holds less.',
   }),
   maxDepthFt: number('Deepest water today', 'D', 'ft', [0.5, 40], 7, {
+    step: 0.5,
     usual: 'pondFt',
     shownWhen: pond,
     field: 'A weight on a marked line, let down from a boat or thrown from the dam at three places. Take the deepest. Never go out alone or on ice.',
@@ -156,7 +136,10 @@ export const placeInputs = {
     ask: 'How many head drank there for how many days? Count 15 gallons a day for a cow, 2 for a ewe.',
   }),
   flowFrom: choice('What it gives', 'bucket', {
-    options: { known: 'I know the gallons a minute', bucket: 'I timed a bucket' },
+    options: {
+      known: { label: 'I know the gallons a minute', short: 'flow known' },
+      bucket: { label: 'I timed a bucket', short: 'timed by a bucket' },
+    },
     shownWhen: { supply: 'flow' },
   }),
   knownGpm: number('Steady flow', 'q_k', 'gpm', [0.05, 500], 5, {
@@ -171,8 +154,13 @@ export const placeInputs = {
     shownWhen: { supply: 'flow', flowFrom: 'bucket' },
     tool: { kind: 'stopwatch' },
   }),
-  hasScum: yesNo('Is there green scum, or water like paint or pea soup?', false, { help: 'Look at the downwind bank.' }),
-  slip: choice('Has a laboratory tested the water?', 'none', { options: { none: 'No, or not this year', tested: 'Yes, I have the slip' } }),
+  hasScum: yesNo('Is there green scum, or water like paint or pea soup?', false, {
+    short: ['scum on it', 'no scum'],
+    help: 'Look at the downwind bank.',
+  }),
+  slip: choice('Has a laboratory tested the water?', 'none', {
+    options: { none: { label: 'No, or not this year', short: 'not tested' }, tested: { label: 'Yes, I have the slip', short: 'tested' } },
+  }),
   sulfateMgPerL: number('Sulfate on the slip', 'SO_4', 'mg/l', [0, 20_000], 300, {
     shownWhen: { slip: 'tested' },
     help: 'As sulfate (SO4). Parts per million is the same. A figure “as sulfur” times 3.',
@@ -183,7 +171,10 @@ export const placeInputs = {
 /** What people decide: what is kept out, pumped, hauled and stored. */
 export const managementInputs = {
   drinkFrom: choice('They drink from', 'bank', {
-    options: { bank: 'The pond’s edge', trough: 'A trough or tank below or beside it' },
+    options: {
+      bank: { label: 'The pond’s edge', short: 'drunk from its edge' },
+      trough: { label: 'A trough or tank below or beside it', short: 'drunk from a trough' },
+    },
     belongsTo: 'management',
     shownWhen: { supply: 'pond' },
   }),
@@ -205,11 +196,11 @@ export const managementInputs = {
   }),
   storage: choice('Water stored beside that', 'round', {
     options: {
-      none: 'None',
-      round: 'Round tanks',
-      square: 'Square-cornered tanks',
-      'round-end': 'Tanks with round ends',
-      known: 'I know the gallons',
+      none: { label: 'None', short: 'no tanks' },
+      round: { label: 'Round tanks', short: 'round tanks' },
+      square: { label: 'Square-cornered tanks', short: 'square-cornered tanks' },
+      'round-end': { label: 'Tanks with round ends', short: 'tanks with round ends' },
+      known: { label: 'I know the gallons', short: 'gallons known' },
     },
     belongsTo: 'management',
     help: 'In tanks and troughs, full. With a pond it is counted as the reserve, not into the days.',
@@ -250,7 +241,10 @@ export const boreIn = {
 /** The line from the water to the trough. */
 export const pipeInputs = {
   pipe: choice('Must the water go through a long pipe to the trough?', 'none', {
-    options: { none: 'No, or I timed it at the trough', piped: 'Yes: work out what it brings' },
+    options: {
+      none: { label: 'No, or I timed it at the trough', short: 'no long pipe' },
+      piped: { label: 'Yes: work out what it brings', short: 'a long pipe' },
+    },
     belongsTo: 'management',
     shownWhen: { supply: ['pond', 'flow'] },
     help: 'A long or thin pipe can bring less than the water at its head could give.',
