@@ -74,11 +74,20 @@ export default defineCalculator({
       .filter((each) => each !== '')
       .join(' '),
   picture: {
-    kind: 'lines',
-    rows: 'byMarket',
-    x: 'marketPercent',
-    ys: ['usualAtUsd', 'earlyAtUsd'],
-    mark: { at: 'evenMarketPercent', says: 'both the same' },
+    kind: 'shares',
+    title: 'Spared on each pair: {savedLb}',
+    whole: 'savedLb',
+    parts: [
+      { of: 'cowSavedLb', tone: 'kept', says: 'the dry cow eats less' },
+      { of: 'calfSavedLb', tone: 'lines', says: 'the calf leaves' },
+    ],
+    beside: [
+      {
+        title: 'The weaned calf then eats {calfNeedLb}',
+        whole: 'calfNeedLb',
+        parts: [{ of: 'calfNeedLb', tone: 'lost', says: 'spent on the calf' }],
+      },
+    ],
   },
   sources: [
     'hibberd-thrift-1992',

@@ -92,12 +92,14 @@ export default defineCalculator({
   },
   picture: {
     kind: 'shares',
-    whole: 'totalG',
+    title: 'The most of this feed in the mix',
     parts: [
-      { of: 'feedG', tone: 'other' },
-      { of: 'waterG', tone: 'water' },
+      { of: 'leadSharePercent', tone: 'lost', says: 'this feed' },
+      { of: 'restSharePercent', tone: 'other', says: 'the other feed' },
     ],
+    onlyWhen: { of: 'mixing', is: 'share' },
   },
+  wholes: [{ whole: 'totalG', parts: ['feedG', 'waterG'] }],
   sources: [
     'clemson-nitrate',
     'dairyland-nitrate',

@@ -168,6 +168,7 @@ const mixSteps: readonly Step<V, R>[] = [
     source: 'clemson-nitrate, dairyland-nitrate and servitech-nitrate',
   }),
   formula('leadSharePercent', tex`\min(\q{mixSharePercent}, \q{listSharePercent})`, { onlyWhen: isMixed, says: 'The smaller of the two leads.' }),
+  formula('restSharePercent', tex`100 - \q{leadSharePercent}`, { onlyWhen: isMixed, says: 'The rest of the mix is the other feed.' }),
 ];
 
 const rule = (

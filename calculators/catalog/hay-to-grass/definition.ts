@@ -162,12 +162,23 @@ export default defineCalculator({
       .join(' '),
   picture: {
     kind: 'shares',
+    title: 'Where it comes from: {haveTon}',
     whole: 'haveTon',
     parts: [
-      { of: 'eatenTon', tone: 'kept' },
-      { of: 'feedingLostTon', tone: 'lost' },
-      { of: 'storageLostTon', tone: 'lost' },
-      { of: 'waterTon', tone: 'water' },
+      { of: 'ownUsedTon', tone: 'own', says: 'on hand' },
+      { of: 'buyTon', tone: 'bought', says: 'to buy, in bales: {balesCount}' },
+    ],
+    beside: [
+      {
+        title: 'Where it goes',
+        whole: 'haveTon',
+        parts: [
+          { of: 'eatenTon', tone: 'kept', says: 'eaten' },
+          { of: 'feedingLostTon', tone: 'lost', says: 'wasted feeding' },
+          { of: 'storageLostTon', tone: 'lost', says: 'spoiled' },
+          { of: 'waterTon', tone: 'water', says: 'water in it' },
+        ],
+      },
     ],
   },
   sources: [

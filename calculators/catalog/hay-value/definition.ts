@@ -115,12 +115,13 @@ export default defineCalculator({
       .join(' '),
   picture: {
     kind: 'shares',
+    title: 'Of a ton paid for, {boughtLb}',
     whole: 'boughtLb',
     parts: [
-      { of: 'eatenLb', tone: 'kept' },
-      { of: 'feedingLostLb', tone: 'lost' },
-      { of: 'storageLostLb', tone: 'lost' },
-      { of: 'waterLb', tone: 'water' },
+      { of: 'eatenLb', tone: 'kept', says: 'eaten' },
+      { of: 'feedingLostLb', tone: 'lost', says: 'wasted feeding' },
+      { of: 'storageLostLb', tone: 'lost', says: 'spoiled' },
+      { of: 'waterLb', tone: 'water', says: 'water' },
     ],
   },
   sources: [

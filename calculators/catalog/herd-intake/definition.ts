@@ -202,8 +202,8 @@ export default defineCalculator({
     whole: 'herdLbPerDay',
     parts: [
       { of: 'cattleLbPerDay', tone: 'kept' },
-      { of: 'smallLbPerDay', tone: 'other' },
-      { of: 'horsesLbPerDay', tone: 'water' },
+      { of: 'smallLbPerDay', tone: 'dots' },
+      { of: 'horsesLbPerDay', tone: 'lines' },
     ],
   },
   sources: [

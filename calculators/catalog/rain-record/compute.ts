@@ -63,6 +63,39 @@ export function runningTotals({
   return { running, everyYear };
 }
 
+/** Rain of each month of the period, or of the part of one that belongs to it, beside the median of the same one in the years that judge it. */
+export function monthByMonth({
+  table,
+  endsDay,
+  months,
+  years,
+}: {
+  readonly table: RainByDay;
+  readonly endsDay: number;
+  readonly months: number;
+  readonly years: readonly YearsPeriod[];
+}) {
+  const rainOf = (lastDay: number): readonly number[] =>
+    periodMonths(lastDay, months).map((part) => rainBetween(table, part.firstDay, part.lastDay).rain);
+  const parts = periodMonths(endsDay, months);
+  const own = rainOf(endsDay);
+  const others = years.map(({ lastDay }) => rainOf(lastDay));
+  // Counted from the end: where the period begins within a February, one year may have a part more than another.
+  const nth = (list: readonly number[], index: number): number => {
+    const rain = list.at(index - parts.length);
+    if (rain === undefined) throw new RangeError(`no rain of part ${index}`);
+    return rain;
+  };
+  return parts.map(({ lastDay }, index) => ({
+    monthDay: lastDay,
+    monthIn: nth(own, index),
+    usualIn: quantileType6(
+      others.map((list) => nth(list, index)),
+      0.5,
+    ),
+  }));
+}
+
 type Asked = ValuesOf<typeof inputs>;
 /** Under so many years a fitted curve says more than the record bears. */
 export const fewestIndexYears = 30;
@@ -222,7 +255,7 @@ function againstRecord({ rainRecord, untilDay, windowMonths, leastPercent, ownYe
     yearsCount: judges.length,
     leftOutCount: periods.length - full.length,
   };
-  const lists = { driest: [], spells: [], running: [], everyYear: [] };
+  const lists = { driest: [], spells: [], byMonth: [], running: [], everyYear: [] };
   if (!own.isFull || full.length === 0 || !record || !otherRecord) return { ...start, ...lists };
   if (others.length === 0) return { ...start, ...lists, basis: 'alone' as const };
   const [medianIn, meanIn] = [quantileType6(record, 0.5), mean(record)];
@@ -248,9 +281,12 @@ function againstRecord({ rainRecord, untilDay, windowMonths, leastPercent, ownYe
     ...(hasIndex ? { ...indexOf(own.rain, record), otherIndex: indexOf(own.rain, otherRecord).index } : {}),
     driest,
     spells: hasIndex ? spellsIn(table, months, leastShare) : [],
+    byMonth: monthByMonth({ table, endsDay, months, years: judges }),
     ...runningTotals({ table, endsDay, months, years: judges, isMonthly }),
   };
 }
 
 export const compute = (asked: Asked) =>
-  asked.compareWith === 'medians' ? { ...againstMedians(asked), driest: [], spells: [], running: [], everyYear: [] } : againstRecord(asked);
+  asked.compareWith === 'medians'
+    ? { ...againstMedians(asked), driest: [], spells: [], byMonth: [], running: [], everyYear: [] }
+    : againstRecord(asked);

@@ -74,6 +74,11 @@ export const quantities = {
       magnitude: amount('Index added up', 'S', 'ratio', 1),
     },
   },
+  byMonth: {
+    kind: 'rows',
+    label: 'Month by month',
+    columns: { monthDay: day('Up to'), monthIn: amount('Rain', 'P', 'in', 1), usualIn: amount('Median of the years that judge it', 'M', 'in', 1) },
+  },
   running: {
     kind: 'rows',
     label: 'Rain so far, step by step',

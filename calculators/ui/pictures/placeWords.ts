@@ -1,0 +1,112 @@
+import { type Box, boxOf, linesWithin, meet, sizes, textPx, type Word } from './words.ts';
+
+export type Point = readonly [x: number, y: number];
+
+/** The height of a curve at a place across, between its points; nothing outside. */
+export function heightAt(points: readonly Point[], x: number): number | undefined {
+  const after = points.findIndex(([at]) => at >= x);
+  const [end, start] = [points[after], points[after - 1]];
+  if (!end) return undefined;
+  if (!start || end[0] === x) return end[0] === x ? end[1] : undefined;
+  return start[1] + ((x - start[0]) / (end[0] - start[0])) * (end[1] - start[1]);
+}
+/** How much of a curve runs through a box: of steps of 4 px across it. */
+function runsThrough(points: readonly Point[], box: Box): number {
+  let steps = 0;
+  for (let x = box.left; x <= box.right; x += 4) {
+    const y = heightAt(points, x);
+    if (y !== undefined && y > box.top - 2 && y < box.bottom + 2) steps += 1;
+  }
+  return steps;
+}
+const around = (words: readonly Word[]): Box => {
+  const boxes = words.map(boxOf);
+  return {
+    left: Math.min(...boxes.map(({ left }) => left)),
+    right: Math.max(...boxes.map(({ right }) => right)),
+    top: Math.min(...boxes.map(({ top }) => top)),
+    bottom: Math.max(...boxes.map(({ bottom }) => bottom)),
+  };
+};
+
+export interface Field extends Box {
+  readonly curves: readonly (readonly Point[])[];
+  /** What stands there already. */
+  readonly taken: readonly Box[];
+}
+/** Where words may stand by a point: how far from it, and which way they run. */
+interface Stand {
+  readonly x: number;
+  readonly y: number;
+  readonly anchor: 'start' | 'middle' | 'end';
+}
+function standing(text: string, size: Word['size'], { x, y, anchor }: Stand, widest: number, is: string | undefined): readonly Word[] {
+  const lines = linesWithin(text, size, widest);
+  const { px, line } = sizes[size];
+  const top = y - (lines.length * line) / 2;
+  return lines.map((each, index) => ({
+    text: each,
+    x,
+    y: top + px + index * line,
+    size,
+    ...(anchor === 'start' ? {} : { anchor }),
+    ...(is === undefined ? {} : { is }),
+  }));
+}
+
+/** The best of some places for words: none that leaves the field or covers other words; the fewest curves under it; the earlier of two as good. Nothing where there is none. */
+function best(stands: readonly Stand[], text: string, size: Word['size'], field: Field, is: string | undefined): readonly Word[] | undefined {
+  let found: readonly Word[] | undefined;
+  let least = Number.POSITIVE_INFINITY;
+  const widest = Math.max(textPx(text, size) / 2 + 30, 130);
+  for (const [order, stand] of stands.entries()) {
+    for (const wide of [Number.POSITIVE_INFINITY, widest]) {
+      const words = standing(text, size, stand, wide, is);
+      const box = around(words);
+      if (box.left < field.left || box.right > field.right || box.top < field.top || box.bottom > field.bottom) continue;
+      if (field.taken.some((each) => meet(each, box, 6))) continue;
+      const cost = field.curves.reduce((sum, curve) => sum + 4 * runsThrough(curve, box), 0) + 0.2 * order + (wide === widest ? 0.1 : 0);
+      if (cost < least) [least, found] = [cost, words];
+    }
+  }
+  return found;
+}
+
+/** Words at one point: over it, under it, at its sides. */
+export function wordsAt([x, y]: Point, text: string, size: Word['size'], field: Field, is?: string): readonly Word[] | undefined {
+  const { line } = sizes[size];
+  const off = line / 2 + 10;
+  const stands: readonly Stand[] = [
+    { x: x + 6, y: y - off, anchor: 'start' },
+    { x: x - 6, y: y - off, anchor: 'end' },
+    { x: x + 6, y: y + off, anchor: 'start' },
+    { x: x - 6, y: y + off, anchor: 'end' },
+    { x: x + 14, y, anchor: 'start' },
+    { x: x - 14, y, anchor: 'end' },
+    ...[34, 56, 80, 110].flatMap((far): readonly Stand[] => [
+      { x, y: y - far, anchor: 'middle' },
+      { x, y: y + far, anchor: 'middle' },
+      { x: x + 6, y: y - far, anchor: 'start' },
+      { x: x - 6, y: y - far, anchor: 'end' },
+      { x: x + 6, y: y + far, anchor: 'start' },
+      { x: x - 6, y: y + far, anchor: 'end' },
+    ]),
+  ];
+  return best(stands, text, size, field, is);
+}
+/** Words along a curve, over or under it, near its later end where it lies apart from others. */
+export function wordsAlong(points: readonly Point[], text: string, field: Field, is?: string): readonly Word[] | undefined {
+  const [first, last] = [points[0], points.at(-1)];
+  if (!first || !last) return undefined;
+  const stands = [0.95, 0.8, 0.65, 0.5, 0.35, 0.2, 0.05].flatMap((share): readonly Stand[] => {
+    const x = first[0] + share * (last[0] - first[0]);
+    const y = heightAt(points, x);
+    if (y === undefined) return [];
+    const anchor = share > 0.7 ? 'end' : share < 0.3 ? 'start' : 'middle';
+    return [18, 34, 50].flatMap((far): readonly Stand[] => [
+      { x, y: y - far, anchor },
+      { x, y: y + far, anchor },
+    ]);
+  });
+  return best(stands, text, 'name', field, is);
+}
