@@ -56,8 +56,15 @@ export function Bars({ calculator, picture, outcome, other, titles, system, id, 
       const middle = left + (index + 0.5) * step;
       const name: Word = { text: month.name, x: middle, y: foot + 2 + sizes.name.px, size: 'name', anchor: 'middle', is: 'quiet' };
       if (boxOf(name).right <= widthPx && names.every((each) => !meet(boxOf(each), boxOf(name), 6))) names.push(name);
-      const high = Math.max(month.value, month.usual);
-      if (isTold) words.push({ text: month.told, x: middle, y: up(high) - 7, size: 'figure', anchor: 'middle' });
+      if (isTold) {
+        const figure = (y: number): Word => ({ text: month.told, x: middle, y, size: 'figure', anchor: 'middle' });
+        const inBar: Word = { ...figure(up(month.value) + sizes.figure.px + 3), is: 'on-fell' };
+        const line = up(month.usual);
+        // In its own bar where that is tall enough, else over it; never on the line of the usual month, whose figure it would seem to be.
+        const isFree = (word: Word): boolean => boxOf(word).bottom < line - 2 || boxOf(word).top > line + 2;
+        const places = [...(foot - up(month.value) >= sizes.figure.line + 4 ? [inBar] : []), figure(up(month.value) - 7)];
+        words.push(places.find(isFree) ?? figure(Math.min(line, up(month.value)) - 9));
+      }
       const wide = step * 0.76;
       return {
         month,
@@ -118,6 +125,7 @@ export function Bars({ calculator, picture, outcome, other, titles, system, id, 
                   <rect fill={`url(#${id}-short)`} x={bar.x} y={bar.usual} width={bar.width} height={tenth(bar.y - bar.usual)} />
                 )}
                 <rect class="fell" x={bar.x} y={bar.y} width={bar.width} height={tenth(foot - bar.y)} />
+                <path class="usual-edge" d={`M${bar.lineFrom} ${bar.usual}H${bar.lineTo}`} />
                 <path class="usual" d={`M${bar.lineFrom} ${bar.usual}H${bar.lineTo}`} />
               </g>
             ))}

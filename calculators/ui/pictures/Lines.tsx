@@ -4,13 +4,15 @@ import { digitsTold, type ScalarQuantity } from '../../kit/quantities.ts';
 import { printIn, printNumber } from '../../units/printQuantity.ts';
 import { convert, type UnitName, type UnitSystem, unitIn, units } from '../../units/units.ts';
 import { dayName, dayTicks, niceTicks } from './axis.ts';
-import { type Point, wordsAlong, wordsAt } from './placeWords.ts';
+import { type Found, type Point, wordsAlong, wordsAt } from './placeWords.ts';
 import { columnOf, fillIn, isDrawn, type PictureProps, rowsIn, type Side, sideName, sidesOf, tenth, usualWidthPx } from './readings.ts';
 import { Words } from './Words.tsx';
 import { type Box, boxOf, linesAt, linesWithin, meet, sizes, textPx, type Word } from './words.ts';
 
 /** The whole of it, and where the curves may stand in it. */
 const heightPx = 220;
+/** From the axis to its names: those of the other axis end lower than it. */
+const feetPx = 10;
 
 interface Curve {
   readonly name: string;
@@ -82,10 +84,14 @@ export function Lines(props: PictureProps<LinesPicture>) {
     const unit = unitOf(quantity, system);
     return unit ? units[unit].print : '';
   };
-  const nameWith = (quantity: ScalarQuantity | undefined): string => [quantity?.label ?? '', unitWords(quantity)].filter(Boolean).join(', ');
+  /** A label that says its unit, such as `Head to go`, needs it no second time. */
+  const nameWith = (quantity: ScalarQuantity | undefined): string => {
+    const [label, unit] = [quantity?.label ?? '', unitWords(quantity)];
+    return unit === '' || label.toLowerCase().includes(unit) ? label : `${label}, ${unit}`;
+  };
   // One curve, or one on each side, is named by its axis; several by their own names.
   const isNamedAbove = picture.ys.length === 1;
-  const above = linesWithin(isNamedAbove ? nameWith(y) : unitWords(y) || nameWith(y), 'name', widthPx);
+  const above = linesWithin(isNamedAbove || picture.says ? nameWith(y) : unitWords(y) || nameWith(y), 'name', widthPx);
   const below = x?.kind === 'day' ? [] : linesWithin(nameWith(x), 'name', widthPx);
   const left = 10 + Math.max(...yTicks.map((tick) => textPx(sayY(tick), 'name')));
   const right = widthPx - 10;
@@ -93,13 +99,14 @@ export function Lines(props: PictureProps<LinesPicture>) {
   const sayX = tickText(xTicks);
   const nameX = (at: number): string => (x?.kind === 'day' ? dayName(printScalar(at, x, system)) : sayX(at));
   const aboveWords = linesAt(above, { top: 0, x: 0, size: 'name', is: 'quiet' });
-  const plotTop = above.length * sizes.name.line + 12;
-  const feet = (1 + below.length) * sizes.name.line + 4;
+  const headBottom = above.length * sizes.name.line;
+  const plotTop = headBottom + 12;
+  const feet = (1 + below.length) * sizes.name.line + feetPx + 1;
   const draw = (
     extraTop: number,
   ): {
     readonly words: readonly Word[];
-    readonly isWhole: boolean;
+    readonly cost: number;
     readonly px: (point: Point) => Point;
     readonly top: number;
     readonly foot: number;
@@ -115,15 +122,15 @@ export function Lines(props: PictureProps<LinesPicture>) {
     for (const tick of xTicks) {
       const half = textPx(nameX(tick), 'name') / 2;
       const at = Math.max(half, Math.min(px([tick, 0])[0], widthPx - half));
-      const word: Word = { text: nameX(tick), x: at, y: foot + 3 + sizes.name.px, size: 'name', anchor: 'middle', is: 'quiet' };
+      const word: Word = { text: nameX(tick), x: at, y: foot + feetPx + sizes.name.px, size: 'name', anchor: 'middle', is: 'quiet' };
       if (taken().every((box) => !meet(box, boxOf(word), 8))) words.push(word);
     }
-    words.push(...linesAt(below, { top: foot + 3 + sizes.name.line, x: right + 10, size: 'name', anchor: 'end', is: 'quiet' }));
+    words.push(...linesAt(below, { top: foot + feetPx + sizes.name.line, x: right + 10, size: 'name', anchor: 'end', is: 'quiet' }));
     const drawn = curves.map(({ points }) => points.map(px));
     const field = (): Parameters<typeof wordsAlong>[2] => ({
       left,
       right: widthPx,
-      top: upper - 10,
+      top: headBottom,
       bottom: foot - 2,
       curves: drawn,
       taken: [...taken(), ...dots],
@@ -132,10 +139,10 @@ export function Lines(props: PictureProps<LinesPicture>) {
       const [cx, cy] = px([at, value]);
       return { left: cx - 9, right: cx + 9, top: cy - 9, bottom: cy + 9 };
     });
-    let isWhole = true;
-    const put = (found: readonly Word[] | undefined): void => {
-      if (found) words.push(...found);
-      else isWhole = false;
+    let cost = extraTop / 8;
+    const put = (found: Found | undefined): void => {
+      words.push(...(found?.words ?? []));
+      cost += found?.cost ?? Number.POSITIVE_INFINITY;
     };
     for (const { is, at, value, told } of distinctYous)
       put(wordsAt(px([at, value]), other ? told : `you: ${told}`, 'figure', field(), distinctYous.length > 1 ? `word-${is}` : undefined));
@@ -148,7 +155,7 @@ export function Lines(props: PictureProps<LinesPicture>) {
           points.length > 1 ? wordsAlong(points, name, field(), `word-${is}`) : points[0] && wordsAt(points[0], name, 'name', field(), `word-${is}`),
         );
       }
-    return { words, isWhole, px, top: upper, foot };
+    return { words, cost, px, top: upper, foot };
   };
   const distinctYous = yous.filter(({ at, value }, index) => index === 0 || at !== yous[0]?.at || value !== yous[0].value);
   const markOf = (side: Side) => {
@@ -158,9 +165,8 @@ export function Lines(props: PictureProps<LinesPicture>) {
   const [mine, theirs] = sides.map(markOf);
   const isShared = other === null || (mine?.at === theirs?.at && mine?.says === theirs?.says);
   const mark = mine && isShared && mine.at > from && mine.at <= to ? mine : undefined;
-  // Where words find no room among the curves the plot grows at its head.
-  const steps = [0, 30, 60, 100, 150];
-  const drawnAt = steps.map((extra) => ({ extra, ...draw(extra) })).find(({ isWhole }) => isWhole) ?? { extra: 200, ...draw(200) };
+  // Where words find no good room among the curves the plot grows at its head.
+  const drawnAt = [0, 26, 52, 104, 208].map((extra) => ({ extra, ...draw(extra) })).reduce((one, next) => (next.cost < one.cost ? next : one));
   const { words, px, foot, extra } = drawnAt;
   const height = heightPx + extra;
   const path = (points: readonly Point[]): string => `M${points.map((point) => px(point).join(' ')).join('L')}`;

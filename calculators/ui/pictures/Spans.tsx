@@ -80,7 +80,7 @@ export function Spans(props: PictureProps<SpansPicture>) {
   };
   const ticks = rows
     ? dayTicks(from, to, right - left).map((day) => ({ at: day, name: dayName(print(day, rows.to)) }))
-    : niceTicks(from, to, 4).map((day) => ({ at: day, name: String(day) }));
+    : niceTicks(from, to, 4).map((day, index, all) => ({ at: day, name: index === all.length - 1 ? `${day} days` : String(day) }));
   const words: Word[] = [];
   const drawn = [];
   let top = 0;
@@ -109,15 +109,19 @@ export function Spans(props: PictureProps<SpansPicture>) {
     const row = isNamedOver ? 16 : Math.max(laneLeast, Math.min(laneMost, lanesPx / lanes.length));
     const nameEvery = Math.ceil(sizes.name.line / row);
     const boxes = lanes.map((lane, index) => {
+      const start = top - 3;
+      // How far a name over the bar reaches.
+      let end = 0;
       if (isNamedOver) {
         const lines = linesWithin(`${lane.told} ${lane.name}`, 'figure', widthPx);
+        end = Math.max(...lines.map((line) => textPx(line, 'figure')));
         words.push(...linesAt(lines, { top: top + 2, x: 0, size: 'figure' }));
         top += 2 + lines.length * sizes.figure.line;
       } else if (index % nameEvery === 0 && (lanes.length - index) * row >= sizes.name.line - 4)
         words.push({ text: lane.name, x: left - 8, y: top + Math.max(row, sizes.name.px) / 2 + 6, size: 'name', anchor: 'end' });
       const box = { top: tenth(top + (row > 12 ? 2 : 1)), height: tenth(row - (row > 12 ? 4 : 1)) };
       top += row;
-      return { lane, ...box };
+      return { lane, from: start, right: end, ...box };
     });
     drawn.push({ side, rulesAt, boxes, bodyTop, markTop, bottom: top, mark });
     top += 6;
@@ -214,7 +218,20 @@ export function Spans(props: PictureProps<SpansPicture>) {
                 })}
               </g>
             ))}
-            {mark && <path class="day" d={`M${across(mark.at)} ${tenth(bodyTop - 1)}V${tenth(bottom + 2)}`} />}
+            {mark && (
+              <path
+                class="day"
+                d={
+                  // Not through the names over the bars.
+                  boxes
+                    .map(
+                      ({ from, top: y, height, right: end }) =>
+                        `M${across(mark.at)} ${tenth(across(mark.at) > end + 6 ? from : y - 3)}V${tenth(y + height + 3)}`,
+                    )
+                    .join('')
+                }
+              />
+            )}
           </g>
         ))}
         {keyed.map(({ is, ...at }) => piece(is, { ...at, width: 26, height: 14 }, is))}

@@ -39,6 +39,8 @@ interface Stand {
   readonly x: number;
   readonly y: number;
   readonly anchor: 'start' | 'middle' | 'end';
+  /** From the point that the words belong to. */
+  readonly far?: number;
 }
 function standing(text: string, size: Word['size'], { x, y, anchor }: Stand, widest: number, is: string | undefined): readonly Word[] {
   const lines = linesWithin(text, size, widest);
@@ -54,59 +56,70 @@ function standing(text: string, size: Word['size'], { x, y, anchor }: Stand, wid
   }));
 }
 
-/** The best of some places for words: none that leaves the field or covers other words; the fewest curves under it; the earlier of two as good. Nothing where there is none. */
-function best(stands: readonly Stand[], text: string, size: Word['size'], field: Field, is: string | undefined): readonly Word[] | undefined {
-  let found: readonly Word[] | undefined;
-  let least = Number.POSITIVE_INFINITY;
-  const widest = Math.max(textPx(text, size) / 2 + 30, 130);
-  for (const [order, stand] of stands.entries()) {
-    for (const wide of [Number.POSITIVE_INFINITY, widest]) {
+/** Words in their place, and how poor a place it is. */
+export interface Found {
+  readonly words: readonly Word[];
+  readonly cost: number;
+}
+/** The best of some places for words: none that leaves the field or covers other words; the fewest curves under it, and none nearer than their own. Nothing where there is none. */
+function best(
+  stands: readonly Stand[],
+  text: string,
+  size: Word['size'],
+  field: Field,
+  is: string | undefined,
+  own?: readonly Point[],
+): Found | undefined {
+  let found: Found | undefined;
+  const narrow = Math.max(textPx(text, size) / 2 + 30, 130);
+  for (const { far = 0, ...stand } of stands) {
+    for (const wide of [Number.POSITIVE_INFINITY, narrow]) {
       const words = standing(text, size, stand, wide, is);
       const box = around(words);
       if (box.left < field.left || box.right > field.right || box.top < field.top || box.bottom > field.bottom) continue;
       if (field.taken.some((each) => meet(each, box, 6))) continue;
-      const cost = field.curves.reduce((sum, curve) => sum + 4 * runsThrough(curve, box), 0) + 0.2 * order + (wide === widest ? 0.1 : 0);
-      if (cost < least) [least, found] = [cost, words];
+      const [middle, level] = [(box.left + box.right) / 2, (box.top + box.bottom) / 2];
+      const away = (curve: readonly Point[]): number => Math.abs((heightAt(curve, middle) ?? Number.POSITIVE_INFINITY) - level);
+      const others = own ? field.curves.filter((curve) => curve !== own && away(curve) <= away(own)) : [];
+      const cost =
+        field.curves.reduce((sum, curve) => sum + 4 * runsThrough(curve, box), 0) + 8 * others.length + far / 12 + (wide === narrow ? 1 : 0);
+      if (cost < (found?.cost ?? Number.POSITIVE_INFINITY)) found = { words, cost };
     }
   }
   return found;
 }
 
 /** Words at one point: over it, under it, at its sides. */
-export function wordsAt([x, y]: Point, text: string, size: Word['size'], field: Field, is?: string): readonly Word[] | undefined {
-  const { line } = sizes[size];
-  const off = line / 2 + 10;
-  const stands: readonly Stand[] = [
-    { x: x + 6, y: y - off, anchor: 'start' },
-    { x: x - 6, y: y - off, anchor: 'end' },
-    { x: x + 6, y: y + off, anchor: 'start' },
-    { x: x - 6, y: y + off, anchor: 'end' },
-    { x: x + 14, y, anchor: 'start' },
-    { x: x - 14, y, anchor: 'end' },
-    ...[34, 56, 80, 110].flatMap((far): readonly Stand[] => [
-      { x, y: y - far, anchor: 'middle' },
-      { x, y: y + far, anchor: 'middle' },
-      { x: x + 6, y: y - far, anchor: 'start' },
-      { x: x - 6, y: y - far, anchor: 'end' },
-      { x: x + 6, y: y + far, anchor: 'start' },
-      { x: x - 6, y: y + far, anchor: 'end' },
-    ]),
+export function wordsAt([x, y]: Point, text: string, size: Word['size'], field: Field, is?: string): Found | undefined {
+  const near = sizes[size].line / 2 + 10;
+  const stands = [near, 34, 56, 80, 110].flatMap((far): readonly Stand[] => [
+    { x: x + 6, y: y - far, anchor: 'start', far },
+    { x: x - 6, y: y - far, anchor: 'end', far },
+    { x: x + 6, y: y + far, anchor: 'start', far },
+    { x: x - 6, y: y + far, anchor: 'end', far },
+    { x, y: y - far, anchor: 'middle', far: far + 6 },
+    { x, y: y + far, anchor: 'middle', far: far + 6 },
+  ]);
+  const beside: readonly Stand[] = [
+    { x: x + 14, y, anchor: 'start', far: near + 3 },
+    { x: x - 14, y, anchor: 'end', far: near + 3 },
   ];
-  return best(stands, text, size, field, is);
+  return best([...stands, ...beside], text, size, field, is);
 }
-/** Words along a curve, over or under it, near its later end where it lies apart from others. */
-export function wordsAlong(points: readonly Point[], text: string, field: Field, is?: string): readonly Word[] | undefined {
+/** Words along a curve, over or under it, rather near its later end. */
+export function wordsAlong(points: readonly Point[], text: string, field: Field, is?: string): Found | undefined {
   const [first, last] = [points[0], points.at(-1)];
   if (!first || !last) return undefined;
-  const stands = [0.95, 0.8, 0.65, 0.5, 0.35, 0.2, 0.05].flatMap((share): readonly Stand[] => {
+  const shares = [0.97, 0.85, 0.7, 0.5, 0.35, 0.2, 0.03];
+  const stands = shares.flatMap((share, order): readonly Stand[] => {
     const x = first[0] + share * (last[0] - first[0]);
     const y = heightAt(points, x);
     if (y === undefined) return [];
-    const anchor = share > 0.7 ? 'end' : share < 0.3 ? 'start' : 'middle';
-    return [18, 34, 50].flatMap((far): readonly Stand[] => [
-      { x, y: y - far, anchor },
-      { x, y: y + far, anchor },
+    const anchor = share > 0.8 ? 'end' : share < 0.3 ? 'start' : 'middle';
+    return [17, 30, 46].flatMap((far): readonly Stand[] => [
+      { x, y: y - far, anchor, far: far + order },
+      { x, y: y + far, anchor, far: far + order },
     ]);
   });
-  return best(stands, text, 'name', field, is);
+  return best(stands, text, 'name', field, is, points);
 }

@@ -1,5 +1,5 @@
 import type { Tone } from '../../kit/pictures.ts';
-import { type Box, boxOf, linesAt, linesWithin, meet, sizes, textPx, type Word } from './words.ts';
+import { linesAt, linesWithin, sizes, textPx, type Word } from './words.ts';
 
 export interface Part {
   readonly size: number;
@@ -122,41 +122,20 @@ export function layBar({
     if (text !== undefined)
       words.push({ text, x: piece.left + piece.width / 2, y: barTop + barHeight / 2 + 6, size: 'figure', anchor: 'middle', is: `on-${piece.tone}` });
   }
-  y += barHeight + 3;
-  const [first, last] = [pieces[0], pieces.length > 1 ? pieces.at(-1) : undefined];
-  const below: Word[] = [];
-  const addBelow = (piece: Piece, anchor: 'start' | 'end', widest: number, from: number): number => {
-    const { text, size } = labelOf(piece);
-    const lines = linesWithin(text, size, widest);
-    below.push(...linesAt(lines, { top: from, x: anchor === 'end' ? at : 0, size, ...(anchor === 'end' ? { anchor } : {}) }));
-    return from + lines.length * sizes[size].line;
-  };
-  if (first) y = addBelow(first, 'start', widthPx, y);
-  if (first && last) {
-    const wideOf = (piece: Piece): number => textPx(labelOf(piece).text, labelOf(piece).size);
-    const barBottom = barTop + barHeight + 3;
-    const isRoomy = wideOf(first) + gap + wideOf(last) <= at;
-    if (isRoomy) y = Math.max(y, addBelow(last, 'end', widthPx, barBottom));
-    else {
-      below.length = 0;
-      const half = (widthPx - gap) / 2;
-      // Each wrapped to its half, the last one at the end of the bar or, where the bar is too short for that, at the glass.
-      const firstBottom = addBelow(first, 'start', half, barBottom);
-      const lastAt = below.length;
-      const lastBottom = addBelow(last, 'end', half, barBottom);
-      const isApart = (boxes: readonly Box[]): boolean =>
-        boxes.slice(0, lastAt).every((one) => boxes.slice(lastAt).every((other) => !meet(one, other, gap)));
-      if (!isApart(below.map(boxOf)) || below.some((word) => boxOf(word).left < 0))
-        for (const [index, word] of below.entries()) if (index >= lastAt) below[index] = { ...word, x: Math.max(at, Math.min(widthPx, at + half)) };
-      if (!isApart(below.map(boxOf))) for (const [index, word] of below.entries()) if (index >= lastAt) below[index] = { ...word, x: widthPx };
-      y = Math.max(firstBottom, lastBottom);
-    }
+  y = barTop + barHeight + 3;
+  const outermost = [pieces[0], pieces.length > 1 ? pieces.at(-1) : undefined].flatMap((piece) => (piece ? [labelOf(piece)] : []));
+  const linesIn = (widest: number) => outermost.map(({ text, size }) => ({ lines: linesWithin(text, size, widest), size }));
+  const wideOf = (label: { readonly lines: readonly string[]; readonly size: Word['size'] }): number =>
+    Math.max(...label.lines.map((line) => textPx(line, label.size)));
+  const sum = (list: readonly number[]): number => list.reduce((all, each) => all + each, 0);
+  const whole = linesIn(widthPx);
+  // Beside each other in one line, or each in its half.
+  const outer = sum(whole.map(wideOf)) + gap <= widthPx ? whole : linesIn((widthPx - gap) / 2);
+  for (const [index, label] of outer.entries()) {
+    // The last one under the end of the bar, or past it where the bar is shorter than its names.
+    const x = index === 0 ? 0 : Math.max(at, sum(outer.map(wideOf)) + gap);
+    words.push(...linesAt(label.lines, { top: barTop + barHeight + 3, x, size: label.size, ...(index === 0 ? {} : { anchor: 'end' as const }) }));
+    y = Math.max(y, barTop + barHeight + 3 + label.lines.length * sizes[label.size].line);
   }
-  return {
-    pieces,
-    words: [...words, ...below],
-    leaders: ends.map(({ at: x, from }) => `M${Math.round(x * 10) / 10} ${from + 1}V${barTop}`),
-    barTop,
-    bottom: y,
-  };
+  return { pieces, words, leaders: ends.map(({ at: x, from }) => `M${Math.round(x * 10) / 10} ${from + 1}V${barTop}`), barTop, bottom: y };
 }

@@ -15,7 +15,7 @@ export interface Box {
   readonly bottom: number;
 }
 /** Names at 16 px; figures at 18 px, bold. Each line as tall as the face's own box of it. */
-export const sizes = { name: { px: 16, line: 21 }, figure: { px: 18, line: 24 } } as const;
+export const sizes = { name: { px: 16, line: 21, bold: 1, spare: 1.02 }, figure: { px: 18, line: 24, bold: 1.06, spare: 1.07 } } as const;
 type Size = keyof typeof sizes;
 
 // Widths of the site's face, measured, in hundredths of its size; signs that are not named are like an 8. Its bold is wider.
@@ -32,13 +32,14 @@ const widths: readonly (readonly [string, number])[] = [
   ['MWm', 85],
   ['%', 93],
 ];
-/** A little more than measured: a word too far off is better than two that touch. */
-const scale = { name: 1.01, figure: 1.045 } as const;
 const each = new Map(widths.flatMap(([signs, width]) => [...signs].map((sign) => [sign, width] as const)));
 const widthOf = (sign: string): number => each.get(sign) ?? 59;
 
-export const textPx = (text: string, size: Size): number =>
-  ([...text].reduce((sum, sign) => sum + widthOf(sign), 0) * sizes[size].px * scale[size]) / 100;
+/** How wide words stand, rather too wide: some screens set each sign on whole pixels, and two words too far apart are better than two that touch. */
+export function textPx(text: string, size: Size): number {
+  const { px, bold, spare } = sizes[size];
+  return spare * [...text].reduce((sum, sign) => sum + Math.round((px * bold * widthOf(sign)) / 100 + 0.3), 0);
+}
 
 export function boxOf({ text, x, y, size, anchor }: Word): Box {
   const wide = textPx(text, size);
