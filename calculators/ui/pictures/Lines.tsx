@@ -4,13 +4,15 @@ import { digitsTold, type ScalarQuantity } from '../../kit/quantities.ts';
 import { printIn, printNumber } from '../../units/printQuantity.ts';
 import { convert, type UnitName, type UnitSystem, unitIn, units } from '../../units/units.ts';
 import { dayName, dayTicks, niceTicks } from './axis.ts';
-import { type Found, type Point, wordsAlong, wordsAt } from './placeWords.ts';
+import { curveOf, type Found, type Point, wordsAlong, wordsAt } from './placeWords.ts';
 import { columnOf, fillIn, isDrawn, type PictureProps, rowsIn, type Side, sideName, sidesOf, tenth, usualWidthPx } from './readings.ts';
 import { Words } from './Words.tsx';
 import { type Box, boxOf, linesAt, linesWithin, meet, sizes, textPx, type Word } from './words.ts';
 
 /** The whole of it, and where the curves may stand in it. */
 const heightPx = 220;
+/** What a taller plot costs, beside curves that run through words. */
+const growthCost = (extraPx: number): number => extraPx / 8;
 /** From the axis to its names: those of the other axis end lower than it. */
 const feetPx = 10;
 
@@ -126,7 +128,7 @@ export function Lines(props: PictureProps<LinesPicture>) {
       if (taken().every((box) => !meet(box, boxOf(word), 8))) words.push(word);
     }
     words.push(...linesAt(below, { top: foot + feetPx + sizes.name.line, x: right + 10, size: 'name', anchor: 'end', is: 'quiet' }));
-    const drawn = curves.map(({ points }) => points.map(px));
+    const drawn = curves.map(({ points }) => curveOf(points.map(px), widthPx));
     const field = (): Parameters<typeof wordsAlong>[2] => ({
       left,
       right: widthPx,
@@ -139,7 +141,7 @@ export function Lines(props: PictureProps<LinesPicture>) {
       const [cx, cy] = px([at, value]);
       return { left: cx - 9, right: cx + 9, top: cy - 9, bottom: cy + 9 };
     });
-    let cost = extraTop / 8;
+    let cost = growthCost(extraTop);
     const put = (found: Found | undefined): void => {
       words.push(...(found?.words ?? []));
       cost += found?.cost ?? Number.POSITIVE_INFINITY;
@@ -149,10 +151,13 @@ export function Lines(props: PictureProps<LinesPicture>) {
     if (mark) put(wordsAt([px([mark.at, 0])[0], (upper + foot) / 2], mark.says, 'figure', field(), 'on-mark'));
     if (!isNamedAbove || other)
       for (const [index, { name, is }] of curves.entries()) {
+        const curve = drawn[index];
+        const [only] = curve?.points ?? [];
         // A curve of one point has no place along it.
-        const points = drawn[index] ?? [];
         put(
-          points.length > 1 ? wordsAlong(points, name, field(), `word-${is}`) : points[0] && wordsAt(points[0], name, 'name', field(), `word-${is}`),
+          curve && curve.points.length > 1
+            ? wordsAlong(curve, name, field(), `word-${is}`)
+            : only && wordsAt(only, name, 'name', field(), `word-${is}`),
         );
       }
     return { words, cost, px, top: upper, foot };
@@ -166,7 +171,12 @@ export function Lines(props: PictureProps<LinesPicture>) {
   const isShared = other === null || (mine?.at === theirs?.at && mine?.says === theirs?.says);
   const mark = mine && isShared && mine.at > from && mine.at <= to ? mine : undefined;
   // Where words find no good room among the curves the plot grows at its head.
-  const drawnAt = [0, 26, 52, 104, 208].map((extra) => ({ extra, ...draw(extra) })).reduce((one, next) => (next.cost < one.cost ? next : one));
+  let drawnAt = { extra: 0, ...draw(0) };
+  for (const extra of [26, 52, 104, 208]) {
+    if (drawnAt.cost <= growthCost(extra)) break;
+    const next = { extra, ...draw(extra) };
+    if (next.cost < drawnAt.cost) drawnAt = next;
+  }
   const { words, px, foot, extra } = drawnAt;
   const height = heightPx + extra;
   const path = (points: readonly Point[]): string => `M${points.map((point) => px(point).join(' ')).join('L')}`;

@@ -10,11 +10,21 @@ export function heightAt(points: readonly Point[], x: number): number | undefine
   if (!start || end[0] === x) return end[0] === x ? end[1] : undefined;
   return start[1] + ((x - start[0]) / (end[0] - start[0])) * (end[1] - start[1]);
 }
-/** How much of a curve runs through a box: of steps of 4 px across it. */
-function runsThrough(points: readonly Point[], box: Box): number {
+/** A curve's heights, read once each few pixels: a word is tried in some hundred places. */
+const every = 4;
+export interface Curve {
+  readonly points: readonly Point[];
+  readonly heights: readonly (number | undefined)[];
+}
+export const curveOf = (points: readonly Point[], widthPx: number): Curve => ({
+  points,
+  heights: Array.from({ length: Math.ceil(widthPx / every) + 1 }, (_, index) => heightAt(points, index * every)),
+});
+/** How much of a curve runs through a box. */
+function runsThrough({ heights }: Curve, box: Box): number {
   let steps = 0;
-  for (let x = box.left; x <= box.right; x += 4) {
-    const y = heightAt(points, x);
+  for (let at = Math.ceil(box.left / every); at <= box.right / every; at += 1) {
+    const y = heights[at];
     if (y !== undefined && y > box.top - 2 && y < box.bottom + 2) steps += 1;
   }
   return steps;
@@ -30,7 +40,7 @@ const around = (words: readonly Word[]): Box => {
 };
 
 export interface Field extends Box {
-  readonly curves: readonly (readonly Point[])[];
+  readonly curves: readonly Curve[];
   /** What stands there already. */
   readonly taken: readonly Box[];
 }
@@ -74,15 +84,16 @@ function best(
   const narrow = Math.max(textPx(text, size) / 2 + 30, 130);
   for (const { far = 0, ...stand } of stands) {
     for (const wide of [Number.POSITIVE_INFINITY, narrow]) {
+      const least = far / 12 + (wide === narrow ? 1 : 0);
+      if (least >= (found?.cost ?? Number.POSITIVE_INFINITY)) continue;
       const words = standing(text, size, stand, wide, is);
       const box = around(words);
       if (box.left < field.left || box.right > field.right || box.top < field.top || box.bottom > field.bottom) continue;
       if (field.taken.some((each) => meet(each, box, 6))) continue;
-      const [middle, level] = [(box.left + box.right) / 2, (box.top + box.bottom) / 2];
-      const away = (curve: readonly Point[]): number => Math.abs((heightAt(curve, middle) ?? Number.POSITIVE_INFINITY) - level);
+      const [middle, level] = [Math.round((box.left + box.right) / 2 / every), (box.top + box.bottom) / 2];
+      const away = ({ heights }: Curve): number => Math.abs((heights[middle] ?? Number.POSITIVE_INFINITY) - level);
       const others = own ? field.curves.filter((curve) => curve !== own && away(curve) <= away(own)) : [];
-      const cost =
-        field.curves.reduce((sum, curve) => sum + 4 * runsThrough(curve, box), 0) + 8 * others.length + far / 12 + (wide === narrow ? 1 : 0);
+      const cost = field.curves.reduce((sum, curve) => sum + 4 * runsThrough(curve, box), 0) + 8 * others.length + least;
       if (cost < (found?.cost ?? Number.POSITIVE_INFINITY)) found = { words, cost };
     }
   }
@@ -107,7 +118,8 @@ export function wordsAt([x, y]: Point, text: string, size: Word['size'], field: 
   return best([...stands, ...beside], text, size, field, is);
 }
 /** Words along a curve, over or under it, rather near its later end. */
-export function wordsAlong(points: readonly Point[], text: string, field: Field, is?: string): Found | undefined {
+export function wordsAlong(curve: Curve, text: string, field: Field, is?: string): Found | undefined {
+  const { points } = curve;
   const [first, last] = [points[0], points.at(-1)];
   if (!first || !last) return undefined;
   const shares = [0.97, 0.85, 0.7, 0.5, 0.35, 0.2, 0.03];
@@ -121,5 +133,5 @@ export function wordsAlong(points: readonly Point[], text: string, field: Field,
       { x, y: y + far, anchor, far: far + order },
     ]);
   });
-  return best(stands, text, 'name', field, is, points);
+  return best(stands, text, 'name', field, is, curve);
 }
