@@ -18,7 +18,7 @@ const read = (slug: string): Calculator => {
 };
 const add = (sizes: readonly number[]): number => sizes.reduce((sum, size) => sum + size, 0);
 /** What a reader would make of a printed number. */
-const readBack = (text: string): number => Number(/^−?[\d,]*\.?\d+/.exec(text)?.[0].replaceAll(',', '').replace('−', '-'));
+const readBack = (text: string): number => Number(/^−?\$?[\d,]*\.?\d+/.exec(text)?.[0].replace(/[,$]/g, '').replace('−', '-'));
 const numbersOf = ({ values }: Outcome, names: readonly string[]): readonly number[] => names.map((name) => Number(values[name]));
 
 describe('parts rounded together', () => {

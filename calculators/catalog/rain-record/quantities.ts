@@ -90,9 +90,4 @@ export const quantities = {
       mostIn: amount('Wettest', 'W', 'in', 1),
     },
   },
-  everyYear: {
-    kind: 'rows',
-    label: 'Every year',
-    columns: { ofYear: word('Year', {}), onDay: day('Up to'), sumIn: amount('Rain so far', 'P', 'in', 1) },
-  },
 } as const;
