@@ -78,7 +78,7 @@ function best(
   size: Word['size'],
   field: Field,
   is: string | undefined,
-  own?: readonly Point[],
+  own?: Curve,
 ): Found | undefined {
   let found: Found | undefined;
   const narrow = Math.max(textPx(text, size) / 2 + 30, 130);
