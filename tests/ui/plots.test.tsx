@@ -9,7 +9,7 @@ import type { NumberQuantity } from '../../calculators/kit/quantities.ts';
 import { Picture } from '../../calculators/ui/pictures/Picture.tsx';
 import { curveOf, type Point, wordsAt } from '../../calculators/ui/pictures/placeWords.ts';
 import { boxOf, linesWithin, meet, textPx, type Word } from '../../calculators/ui/pictures/words.ts';
-import { otherTexts, runTexts, sideTitles } from '../../calculators/ui/sides.ts';
+import { otherTexts, runSide, sideTitles } from '../../calculators/ui/sides.ts';
 import type { UnitName, UnitSystem } from '../../calculators/units/units.ts';
 import { calculators } from '../support/catalog.ts';
 
@@ -179,7 +179,7 @@ const wordsIn = (markup: string): readonly Word[] =>
       text: unescaped(text),
       x: Number(attribute(tag, 'x')),
       y: Number(attribute(tag, 'y')),
-      size: attribute(tag, 'class').split(' ').includes('figure') ? 'figure' : 'name',
+      size: attribute(tag, 'class').split(' ').includes('plot-figure') ? 'figure' : 'name',
       ...(anchor === 'middle' || anchor === 'end' ? { anchor } : {}),
     };
   });
@@ -332,7 +332,7 @@ const pictureOf = ({ picture }: Calculator): PlainPicture => {
 const drawReal = (each: Calculator, query: string, widthPx: number, system: UnitSystem = 'us'): string => {
   const { form } = fromLink(each, query);
   const others = otherTexts(each, form);
-  const [mine, theirs] = [runTexts(each, form.this, 'us').outcome, others && runTexts(each, others, 'us').outcome];
+  const [mine, theirs] = [runSide(each, form.this, 'us').outcome, others && runSide(each, others, 'us').outcome];
   if (!mine) throw new RangeError(`${each.slug}: ${query} does not compute`);
   return render(
     <Picture

@@ -1,5 +1,6 @@
 import type { ShareBar, Shares as SharesPicture } from '../../kit/pictures.ts';
 import { printName, toldNumber } from '../../kit/print.ts';
+import { add } from '../../kit/wholes.ts';
 import { printNumber } from '../../units/printQuantity.ts';
 import { units } from '../../units/units.ts';
 import { fillIn, isDrawn, labelOf, type PictureProps, type Side, sideName, sidesOf, sizeIn, tenth, usualWidthPx } from './readings.ts';
@@ -13,7 +14,7 @@ const lower = (label: string): string => (/^[A-Z][a-z]/.test(label) ? label.char
 export function Shares({ calculator, picture, outcome, other, titles, system, id, widthPx = usualWidthPx }: PictureProps<SharesPicture>) {
   const sides = sidesOf({ outcome, other, titles }).filter((side) => isDrawn(picture.onlyWhen, side.outcome));
   const sizeOf = (side: Side, { whole, parts }: ShareBar): number =>
-    whole === undefined ? parts.reduce((sum, { of }) => sum + sizeIn(side.outcome, of), 0) : sizeIn(side.outcome, whole);
+    whole === undefined ? add(parts.map(({ of }) => sizeIn(side.outcome, of))) : sizeIn(side.outcome, whole);
   // Less than a billionth of anything is nothing; dividing by it would not be finite.
   const barsOf = (side: Side): readonly ShareBar[] => [picture, ...(picture.beside ?? [])].filter((bar) => sizeOf(side, bar) > 1e-9);
   const told = (side: Side, name: string): string => printName(calculator, side.outcome.values, name, system);

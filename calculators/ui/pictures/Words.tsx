@@ -6,7 +6,7 @@ export const Words = ({ words }: { readonly words: readonly Word[] }) => (
     {words.map(({ text, x, y, size, anchor, is }) => (
       <text
         key={`${x} ${y} ${text}`}
-        class={is === undefined ? size : `${size} ${is}`}
+        class={is === undefined ? `plot-${size}` : `plot-${size} ${is}`}
         x={tenth(x)}
         y={tenth(y)}
         {...(anchor === undefined ? {} : { 'text-anchor': anchor })}

@@ -72,14 +72,7 @@ export interface Found {
   readonly cost: number;
 }
 /** The best of some places for words: none that leaves the field or covers other words; the fewest curves under it, and none nearer than their own. Nothing where there is none. */
-function best(
-  stands: readonly Stand[],
-  text: string,
-  size: Word['size'],
-  field: Field,
-  is: string | undefined,
-  own?: Curve,
-): Found | undefined {
+function best(stands: readonly Stand[], text: string, size: Word['size'], field: Field, is: string | undefined, own?: Curve): Found | undefined {
   let found: Found | undefined;
   const narrow = Math.max(textPx(text, size) / 2 + 30, 130);
   for (const { far = 0, ...stand } of stands) {

@@ -1,4 +1,5 @@
 import type { Tone } from '../../kit/pictures.ts';
+import { add } from '../../kit/wholes.ts';
 import { linesAt, linesWithin, sizes, textPx, type Word } from './words.ts';
 
 export interface Part {
@@ -127,13 +128,12 @@ export function layBar({
   const linesIn = (widest: number) => outermost.map(({ text, size }) => ({ lines: linesWithin(text, size, widest), size }));
   const wideOf = (label: { readonly lines: readonly string[]; readonly size: Word['size'] }): number =>
     Math.max(...label.lines.map((line) => textPx(line, label.size)));
-  const sum = (list: readonly number[]): number => list.reduce((all, each) => all + each, 0);
   const whole = linesIn(widthPx);
   // Beside each other in one line, or each in its half.
-  const outer = sum(whole.map(wideOf)) + gap <= widthPx ? whole : linesIn((widthPx - gap) / 2);
+  const outer = add(whole.map(wideOf)) + gap <= widthPx ? whole : linesIn((widthPx - gap) / 2);
   for (const [index, label] of outer.entries()) {
     // The last one under the end of the bar, or past it where the bar is shorter than its names.
-    const x = index === 0 ? 0 : Math.max(at, sum(outer.map(wideOf)) + gap);
+    const x = index === 0 ? 0 : Math.max(at, add(outer.map(wideOf)) + gap);
     words.push(...linesAt(label.lines, { top: barTop + barHeight + 3, x, size: label.size, ...(index === 0 ? {} : { anchor: 'end' as const }) }));
     y = Math.max(y, barTop + barHeight + 3 + label.lines.length * sizes[label.size].line);
   }
