@@ -29,16 +29,18 @@ export interface Example {
 export const todayMark = 'today, by this device';
 export const exampleDates = 'Example dates';
 
-/** Dates moved to today, and where it stands itself. */
-function movedTo(todayDay: number, inputs: Inputs, texts: Texts): Pick<Example, 'texts' | 'todayAt'> {
+/** Dates moved to today, and where it stands itself; nothing where there is none to move. */
+function movedTo(todayDay: number, inputs: Inputs, texts: Texts): Pick<Example, 'texts' | 'todayAt'> | undefined {
   const todayAt: string[] = [];
+  let hasMoving = false;
   const dayAt = (key: string): number => {
     const [input, day] = [inputs[key], dayOf(textIn(texts[key]))];
     if (input?.kind !== 'date' || day === undefined) throw new RangeError(`occurs needs the name of a date, got ${key}`);
     return occurrenceOf(input.occurs, day, todayDay, dayAt);
   };
   const cell = (input: Cell, text: string, at: string): string => {
-    if ((input.kind !== 'date' && input.kind !== 'choice') || input.occurs === undefined) return text;
+    if ((input.kind !== 'date' && input.kind !== 'choice') || input.occurs === undefined || input.occurs === 'fixed') return text;
+    hasMoving = true;
     if (input.occurs === 'today') todayAt.push(at);
     if (input.kind === 'choice') return Object.keys(input.options)[monthIndexOf(todayDay)] ?? text;
     const day = dayOf(text);
@@ -53,24 +55,17 @@ function movedTo(todayDay: number, inputs: Inputs, texts: Texts): Pick<Example, 
       Object.fromEntries(columns.map(([name, column]) => [name, cell(column, each[name] ?? '', `${key}.${index}.${name}`)]));
     return [key, rowsIn(text).map(row)];
   });
-  return { texts: Object.fromEntries(moved), todayAt };
+  return hasMoving ? { texts: Object.fromEntries(moved), todayAt } : undefined;
 }
-
-const moves = (input: Cell): boolean => (input.kind === 'date' || input.kind === 'choice') && input.occurs !== undefined && input.occurs !== 'fixed';
-const hasMoving = (inputs: Inputs): boolean =>
-  Object.values(inputs).some((input) =>
-    input.kind === 'rows' ? Object.values(input.columns).some(moves) : input.kind !== 'months' && input.kind !== 'record' && moves(input),
-  );
 
 /**
  * What a fresh form shows on a day: the texts that it starts with, with today where today is meant and the other dates moved to go with it. Texts of a
  * link, or that somebody typed, never come here. The very texts come back where nothing moves.
  */
 export function exampleOn(calculator: Calculator, texts: Texts, todayDay: number): Example {
-  const { inputs } = calculator;
-  if (!hasMoving(inputs)) return { texts, todayAt: [], isExampleDates: false };
-  const moved = movedTo(todayDay, inputs, texts);
-  const { values, problems } = readForm(inputs, moved.texts);
+  const moved = movedTo(todayDay, calculator.inputs, texts);
+  if (!moved) return { texts, todayAt: [], isExampleDates: false };
+  const { values, problems } = readForm(calculator.inputs, moved.texts);
   if (problems.length > 0 || 'refusals' in calculator.run(values)) return { texts, todayAt: [], isExampleDates: true };
   return { ...moved, isExampleDates: false };
 }
