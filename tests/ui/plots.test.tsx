@@ -643,7 +643,22 @@ describe('curves', () => {
           .join(' ');
         for (const words of ['Grass standing', 'Eaten so far', 'you: ']) expect(said).toContain(words);
       }),
-      { numRuns: 120 },
+      {
+        numRuns: 120,
+        examples: [
+          [
+            [
+              [2098, 0],
+              [1979, 0],
+              [2457, 2867],
+              [2999, 2993],
+              [0, 0],
+              [0, 0],
+            ],
+            376,
+          ],
+        ],
+      },
     );
   });
 });

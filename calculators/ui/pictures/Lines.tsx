@@ -132,7 +132,7 @@ export function Lines(props: PictureProps<LinesPicture>) {
     const field = (): Parameters<typeof wordsAlong>[2] => ({
       left,
       right: widthPx,
-      top: headBottom,
+      top: headBottom + 1,
       bottom: foot - 2,
       curves: drawn,
       taken: [...taken(), ...dots],

@@ -55,7 +55,8 @@ interface Stand {
 function standing(text: string, size: Word['size'], { x, y, anchor }: Stand, widest: number, is: string | undefined): readonly Word[] {
   const lines = linesWithin(text, size, widest);
   const { px, line } = sizes[size];
-  const top = y - (lines.length * line) / 2;
+  // Whole pixels: rounded one by one, two lines could touch.
+  const top = Math.round(y - (lines.length * line) / 2);
   return lines.map((each, index) => ({
     text: each,
     x,
