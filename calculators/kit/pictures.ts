@@ -7,9 +7,11 @@ import type { NumberKeys, RowOf, RowsKeys } from './quantities.ts';
 export type Picture<V, R> =
   | SoilFace<NumberKeys<V>>
   | Shares<NumberKeys<V>>
+  | DaySpans<NumberKeys<V>>
   | {
       readonly [K in RowsKeys<R>]:
-        | Spans<K, keyof RowOf<R[K]> & string>
+        | RowSpans<K, keyof RowOf<R[K]> & string, NumberKeys<V>>
+        | Bars<K, keyof RowOf<R[K]> & string>
         | Lines<K, keyof RowOf<R[K]> & string, NumberKeys<V>>
         | GroundProfile<K, keyof RowOf<R[K]> & string, NumberKeys<V>>;
     }[RowsKeys<R>];
@@ -45,48 +47,82 @@ export interface GroundProfile<K extends string = string, C extends string = str
   readonly has: N;
   readonly missing: N;
 }
-/** One bar cut into its parts, largest quantity whole: where the hay goes. */
-export interface Shares<N extends string = string> {
-  readonly kind: 'shares';
-  readonly whole: N;
-  readonly parts: readonly { readonly of: N; readonly tone: 'kept' | 'lost' | 'water' | 'other' }[];
+/** Says when something is drawn: only while that result is this word. */
+export interface OnlyWhen {
+  readonly of: string;
+  readonly is: string;
 }
-/** `shares('haveTon', { eatenTon: 'kept', lostTon: 'lost' })`: the whole, then its parts in order, each with its tone. */
-export const shares = <const W extends string, const P extends string>(
-  whole: W,
-  tones: Readonly<Record<P, Shares['parts'][number]['tone']>>,
-): Shares<W | P> => ({ kind: 'shares', whole, parts: namesOf(tones).map((of) => ({ of, tone: tones[of] })) });
-const namesOf = <P extends string>(tones: Readonly<Record<P, unknown>>): readonly P[] =>
-  Object.keys(tones).filter((name): name is P => Object.hasOwn(tones, name));
-/** Lanes over time: which paddock is grazed when. */
-export interface Spans<K extends string = string, C extends string = string> {
+/** How a part is drawn: solid, plain, of dots or lines; hatched in clay what is lost; in waves what is water; as bales what is in the barn and what is bought. */
+export type Tone = 'kept' | 'lost' | 'water' | 'other' | 'dots' | 'lines' | 'own' | 'bought';
+/** A whole bar and what it is cut into. */
+export interface ShareBar<N extends string = string> {
+  /** Stands over the bar, with any `{number}` in it. Left out it is the name of the whole with its number. */
+  readonly title?: string;
+  /** Left out where it is all of something, 100 percent: then it is what the parts come to. A bar of nothing is not drawn. */
+  readonly whole?: N;
+  /** In order from the left. `says` is short enough to stand at a piece of the bar; left out it is the part's own name. */
+  readonly parts: readonly { readonly of: N; readonly tone: Tone; readonly says?: string }[];
+}
+/** Whole bars to one scale, cut into their parts: where the hay comes from and where it goes. */
+export interface Shares<N extends string = string> extends ShareBar<N> {
+  readonly kind: 'shares';
+  readonly beside?: readonly ShareBar<N>[];
+  readonly onlyWhen?: OnlyWhen;
+}
+/** The day that matters, a line with words, with any `{number}` in them. */
+export interface SpanMark<N extends string = string> {
+  readonly at: N;
+  readonly says: string;
+  readonly onlyWhen?: OnlyWhen;
+}
+/** Lanes over time, one for each name in the column `lane`: which paddock is grazed when. */
+export interface RowSpans<K extends string = string, C extends string = string, N extends string = string> {
   readonly kind: 'spans';
   readonly rows: K;
   readonly lane: C;
-  readonly from: C;
+  /** A column, or one day for all of them. */
+  readonly from: C | { readonly of: N };
   readonly to: C;
-  /** A word for what a span is: `grazed`; and for the time between: `rests`. */
+  /** The column told before the name of the lane, which then stands over its bar: names that need room. */
+  readonly told?: C;
+  /** A word for what a span is: `grazed`; and for the time between, where there is any: `rests`. */
   readonly spanSays: string;
   readonly gapSays: string;
   /** Spans that are planned and should not come to pass are drawn hollow: those whose column `of` holds the word `is`. */
   readonly hollow?: { readonly of: C; readonly is: string; readonly says: string };
+  readonly mark?: SpanMark<N>;
 }
-/** Curves over a common axis. */
+/** Lanes that all begin with today and are so many days long: how long the grass lasts, by how much there is. */
+export interface DaySpans<N extends string = string> {
+  readonly kind: 'spans';
+  readonly lanes: readonly { readonly of: N; readonly says: string }[];
+  readonly spanSays: string;
+  readonly mark?: SpanMark<N>;
+}
+export type Spans<K extends string = string, C extends string = string, N extends string = string> = RowSpans<K, C, N> | DaySpans<N>;
+/** A bar for each row against what is usual: rain by month. What a bar is short is hatched. */
+export interface Bars<K extends string = string, C extends string = string> {
+  readonly kind: 'bars';
+  readonly rows: K;
+  /** A day that tells the month. */
+  readonly x: C;
+  readonly y: C;
+  readonly usual: C;
+  /** What the line across a bar and the hatch are: `the usual month`, `short of it`. */
+  readonly usualSays: string;
+  readonly shortSays: string;
+}
+/** Curves over a common axis: the first, which two managements are compared by, then others to read it against. */
 export interface Lines<K extends string = string, C extends string = string, N extends string = string> {
   readonly kind: 'lines';
   readonly rows: K;
   readonly x: C;
   readonly ys: readonly C[];
-  /** Many thin curves behind them on the same axes, one for each word in the column `of`: all years behind this one. */
-  readonly behind?: {
-    readonly rows: string;
-    readonly of: string;
-    readonly x: string;
-    readonly y: string;
-    /** What they are, a sentence. */
-    readonly says: string;
-  };
-  /** A place on the common axis that has a name of its own, in the unit of the axis. Left out where it does not lie inside, or where two curves share one plot. */
-  readonly mark?: { readonly at: N; readonly says: string };
+  /** What stands at the curves instead of the names of their columns, in order. */
+  readonly says?: readonly string[];
+  /** The reader's own answer on the common axis, in the unit of its column, and the result there. */
+  readonly you?: { readonly at: N; readonly value: N };
+  /** A place on the common axis that has a name of its own, in the unit of the axis. Left out where it does not lie inside, or where two sides do not share it. */
+  readonly mark?: SpanMark<N>;
 }
-export type PlainPicture = SoilFace | GroundProfile | Shares | Spans | Lines;
+export type PlainPicture = SoilFace | GroundProfile | Shares | Spans | Bars | Lines;

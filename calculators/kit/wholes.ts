@@ -12,7 +12,10 @@ export interface Whole<N extends string = string> {
 export function wholesOf(picture: PlainPicture | undefined): readonly Whole[] {
   switch (picture?.kind) {
     case 'shares':
-      return [{ whole: picture.whole, parts: picture.parts.map(({ of }) => of) }];
+      // A bar of one part is not cut.
+      return [picture, ...(picture.beside ?? [])]
+        .filter(({ parts }) => parts.length > 1)
+        .map(({ whole, parts }) => ({ ...(whole === undefined ? {} : { whole }), parts: parts.map(({ of }) => of) }));
     case 'soilFace':
       return [{ whole: picture.rain, parts: [picture.runsOff, picture.heldFirst, picture.soaksIn] }];
     case 'groundProfile':

@@ -2,6 +2,7 @@ import type { RefObject } from 'preact';
 import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Calculator, Outcome } from '../kit/define.ts';
 import { toLink } from '../kit/link.ts';
+import { todayMark } from '../kit/occurs.ts';
 import { askedNow, inputNameOf } from '../kit/screen.ts';
 import { canCompare, type Form, isShown } from '../kit/state.ts';
 import type { UnitSystem } from '../units/units.ts';
@@ -65,7 +66,7 @@ export function CalculatorForm(props: CalculatorFormProps) {
   const { calculator, id, open, onChange, address, onSystem, Picture, tools, store, records, keepRecord } = props;
   const { inputs, layout } = calculator;
   const [held, act] = useHeld(calculator);
-  const { form, system, touched, blank, linked, names } = held;
+  const { form, system, touched, blank, linked, today, names } = held;
   const [notices, setNotices] = useState<readonly string[]>([]);
   // What only works with a script is switched on after the first render, which must equal the built page attribute by attribute.
   const [isLive, setLive] = useState(false);
@@ -99,7 +100,15 @@ export function CalculatorForm(props: CalculatorFormProps) {
   const whose =
     (prefix: string) =>
     (path: string): Whose | undefined =>
-      blank.has(path) ? undefined : isTouched(touched, `${prefix}${path}`) ? 'yours' : isTouched(linked, path) ? 'from the link' : 'example';
+      blank.has(path)
+        ? undefined
+        : isTouched(touched, `${prefix}${path}`)
+          ? 'yours'
+          : isTouched(linked, path)
+            ? 'from the link'
+            : isTouched(today, path)
+              ? todayMark
+              : 'example';
   const common = { calculator, system, tools: tools && { draw: tools, store: isLive ? store : undefined } };
   const side: Omit<SideProps, 'keys'> = {
     ...common,

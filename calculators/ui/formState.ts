@@ -14,6 +14,8 @@ export interface Opening {
   /** What a link names, by path. */
   readonly linked: Touched;
   readonly touched: Touched;
+  /** Places that this device's date was put into. */
+  readonly today: Touched;
   readonly names: SideNames;
 }
 export type SideNames = readonly [mine: string, theirs: string];
@@ -24,6 +26,7 @@ export interface Held {
   readonly linked: Touched;
   /** Paths of this side; those of the other begin with `that.`. */
   readonly touched: Touched;
+  readonly today: Touched;
   /** Cleared and not typed in since: nobody is told yet that it is missing. */
   readonly blank: Touched;
   readonly names: SideNames;
@@ -37,6 +40,7 @@ export const startHeld = ({ inputs }: Calculator): Held => ({
   system: 'us',
   linked: nobody,
   touched: nobody,
+  today: nobody,
   blank: nobody,
   names: ['', ''],
   differs: [],

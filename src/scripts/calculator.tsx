@@ -3,6 +3,7 @@ import { hydrate } from 'preact';
 import type { Calculator } from '../../calculators/kit/define.ts';
 import { usesTools } from '../../calculators/kit/inputs.ts';
 import { fromLink } from '../../calculators/kit/link.ts';
+import { exampleDates, exampleOn } from '../../calculators/kit/occurs.ts';
 import { changeSystem, startTexts, type Texts } from '../../calculators/kit/state.ts';
 import { CalculatorForm, type Change } from '../../calculators/ui/CalculatorForm.tsx';
 import type { Opening } from '../../calculators/ui/formState.ts';
@@ -10,6 +11,7 @@ import { type DrawPicture, loadPicture } from '../../calculators/ui/pictures/loa
 import type { Tools } from '../../calculators/ui/props.ts';
 import type { Records } from '../../calculators/ui/RecordField.tsx';
 import type { ToolStore } from '../../calculators/ui/tools/keptTool.ts';
+import { localDay } from '../../calculators/units/days.ts';
 import type { UnitSystem } from '../../calculators/units/units.ts';
 import { countryKey, forget, formKeyOf, keep, kept, recordKeyOf, toolKeyOf, unitsKey } from './kept.ts';
 import { keepWhose, keptWhose } from './whose.ts';
@@ -118,13 +120,23 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
         notices: hasRecords ? [...notices, keptNotice] : notices,
         linked: whose?.linked ?? named,
         touched: new Set([...(whose?.touched ?? []), ...own]),
+        today: new Set(),
         names: whose?.names ?? ['', ''],
       };
     }
-    if (system === 'us' && !hasRecords) return null;
-    const start = startTexts(calculator.inputs);
-    const texts = system === 'us' ? start : changeSystem(calculator.inputs, start, 'us', 'si');
-    return { form: { this: { ...texts, ...records }, that: null }, system, notices: [], linked: new Set(), touched: own, names: ['', ''] };
+    const built = startTexts(calculator.inputs);
+    const fresh = exampleOn(calculator, built, localDay(new Date()));
+    if (system === 'us' && !hasRecords && fresh.texts === built) return null;
+    const texts = system === 'us' ? fresh.texts : changeSystem(calculator.inputs, fresh.texts, 'us', 'si');
+    return {
+      form: { this: { ...texts, ...records }, that: null },
+      system,
+      notices: fresh.isExampleDates ? [exampleDates] : [],
+      linked: new Set(),
+      touched: own,
+      today: new Set(fresh.todayAt),
+      names: ['', ''],
+    };
   };
   const page = new URL(box.dataset['page'] ?? location.pathname, location.href).href;
   const ownPage = box.querySelector<HTMLAnchorElement>('[data-own-page]');

@@ -113,7 +113,7 @@ test('a hundred years of days are read, computed and drawn, and print on one she
   await drop(page, `day,rain (in)\n${days.join('\n')}`, 'century.csv');
   await expect(understood(page)).toContainText('36,525');
   await expect(page.locator('.answer-range').first()).toContainText('of 100 years');
-  await expect(page.locator('.lines .curve-behind')).toBeAttached();
+  await expect(page.locator('.bars .fell').first()).toBeAttached();
   await page.emulateMedia({ media: 'print' });
   // A long record does not print whole.
   const sides = (await page.pdf({ format: 'Letter' })).toString('latin1').match(/\/Type\s*\/Page\b/g)?.length ?? 0;

@@ -48,6 +48,38 @@ describe('the open daily record of Seattle, as its file stands', () => {
 });
 
 describe('the example record', () => {
+  it('stands month by month as it was typed, each beside the middle of the other twenty-nine', () => {
+    const rows = csvParse(exampleRain.replaceAll(' (in)', ''));
+    const names = ['Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep'];
+    const { byMonth, totalIn } = runQuery(definition, '').values;
+    if (!Array.isArray(byMonth)) throw new RangeError('no months');
+    const own = rows.find(({ year }) => year === '2025');
+    expect(byMonth).toHaveLength(6);
+    for (const [index, name] of names.entries()) {
+      const others = rows.filter(({ year }) => year !== '2025').map((row) => Number(row[name]));
+      expectWithin(Number(byMonth[index].monthIn), Number(own?.[name]), 1e-9);
+      expectWithin(Number(byMonth[index].usualIn), Number(others.toSorted((one, other) => one - other)[14]), 1e-9);
+    }
+    expectWithin(
+      byMonth.reduce((sum: number, { monthIn }: { readonly monthIn: number }) => sum + monthIn, 0),
+      Number(totalIn),
+      1e-9,
+    );
+  });
+  it('has as many months as the time looked back over, and one in part at each end where it ends within one', () => {
+    const monthsOf = (query: string) => runQuery(definition, query).values['byMonth'];
+    expect(monthsOf('window=1')).toHaveLength(1);
+    expect(monthsOf('window=24')).toHaveLength(24);
+    const daily = `#= unit=mm\n${seattle}`;
+    const { byMonth, totalIn } = run('window=2&until=2013-03-15', daily);
+    if (!Array.isArray(byMonth)) throw new RangeError('no months');
+    expect(byMonth).toHaveLength(3);
+    expectWithin(
+      byMonth.reduce((sum: number, { monthIn }: { readonly monthIn: number }) => sum + monthIn, 0),
+      Number(totalIn),
+      1e-9,
+    );
+  });
   it('is the demo place’s days, added up by month', () => {
     const byMonth = new Map<string, number>();
     for (const { day = '', rainIn = '' } of csvParse(fileText('content/place/weather.csv')))

@@ -22,6 +22,14 @@ describe('rest-and-moves', () => {
     );
   });
 
+  test('the first paddock is back when its stay and its rest are over', () => {
+    // By the calendar: in on May 1 and out on May 5. Two herds one after the other: out on May 9.
+    const back = (query: string) => numberAt(`growth=40lb/ac/d&start=2026-05-01&stay=4d&${query}`, 'grassBackDay') * 86_400_000;
+    const rest = numberAt('growth=40lb/ac/d', 'wholeRestDays');
+    expect(back('herd=1') - rest * 86_400_000).toBe(Date.UTC(2026, 4, 5));
+    expect(back('herd=2') - rest * 86_400_000).toBe(Date.UTC(2026, 4, 9));
+  });
+
   test('more paddocks never give less rest', () => {
     fc.assert(
       fc.property(paddocks, paddocks, stay, herds, (one, other, days, count) => {
@@ -96,7 +104,8 @@ describe('rest-and-moves', () => {
     }
     expect(outcome.cautions[0]?.say).toContain('back before the grass is');
     // Nor does the picture: what it draws hollow is each stay of the second round, and none of the first.
-    const { hollow } = definition.picture?.kind === 'spans' ? definition.picture : {};
+    const { picture } = definition;
+    const hollow = picture?.kind === 'spans' && 'rows' in picture ? picture.hollow : undefined;
     expect(hollow?.of).toBe('goesIn');
     const goesIn = outcome.calendar.map((_, index) => resultAt(outcome, `moves.${index}.goesIn`));
     expect(goesIn.map((word) => word === hollow?.is)).toEqual(goesIn.map((_, index) => index >= 9));

@@ -10,7 +10,7 @@ import { calculatorOf, calculators } from '../support/catalog.ts';
 import { textsOf } from '../support/randomForms.ts';
 
 /** What a reader would make of a printed number. */
-const readBack = (text: string): number => Number(/^−?[\d,]*\.?\d+/.exec(text)?.[0].replaceAll(',', '').replace('−', '-'));
+const readBack = (text: string): number => Number(/^−?\$?[\d,]*\.?\d+/.exec(text)?.[0].replace(/[,$]/g, '').replace('−', '-'));
 const numbersOf = ({ values }: Outcome, names: readonly string[]): readonly number[] => names.map((name) => Number(values[name]));
 
 describe('parts rounded together', () => {

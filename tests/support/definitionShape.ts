@@ -5,7 +5,7 @@ import type { Calculator } from '../../calculators/kit/define.ts';
 import { namesIn, readFormula } from '../../calculators/kit/formula.ts';
 import type { Cell, Columns, Input, Inputs, MonthsInput, RecordInput, RowsInput } from '../../calculators/kit/inputs.ts';
 import { linkName } from '../../calculators/kit/link.ts';
-import type { PlainPicture } from '../../calculators/kit/pictures.ts';
+import type { OnlyWhen, PlainPicture, SpanMark } from '../../calculators/kit/pictures.ts';
 import { defaultText, quantityText, readCell, readMonth } from '../../calculators/kit/read.ts';
 import { root } from './files.ts';
 import { faultsOfTool } from './toolFaults.ts';
@@ -147,7 +147,33 @@ function unknownInPicture(calculator: Calculator, picture: PlainPicture): readon
     const { kind, ...names } = picture;
     return Object.values(names).filter((name) => !numbers.has(name));
   }
-  if (picture.kind === 'shares') return [picture.whole, ...picture.parts.map(({ of }) => of)].filter((name) => !numbers.has(name));
+  const inWords = (words: string | undefined): readonly string[] => [...(words ?? '').matchAll(/\{(\w+)\}/g)].map(([, name = '']) => name);
+  const isWord = ({ of, is }: OnlyWhen): boolean => {
+    const quantity = calculator.quantities[of];
+    const input = calculator.inputs[of];
+    return (quantity?.kind === 'word' && Object.hasOwn(quantity.words, is)) || (input?.kind === 'choice' && Object.hasOwn(input.options, is));
+  };
+  const unless = (onlyWhen: OnlyWhen | undefined): readonly string[] =>
+    onlyWhen === undefined || isWord(onlyWhen) ? [] : [`${onlyWhen.of} is ${onlyWhen.is}`];
+  if (picture.kind === 'shares') {
+    const bars = [picture, ...(picture.beside ?? [])];
+    const names = bars.flatMap(({ title, whole, parts }) => [
+      ...(whole === undefined ? [] : [whole]),
+      ...inWords(title),
+      ...parts.flatMap(({ of, says }) => [of, ...inWords(says)]),
+    ]);
+    return [...names.filter((name) => !numbers.has(name)), ...unless(picture.onlyWhen)];
+  }
+  const dates = new Set(
+    Object.entries({ ...calculator.inputs, ...calculator.quantities })
+      .filter(([, { kind }]) => kind === 'date' || kind === 'day')
+      .map(([name]) => name),
+  );
+  const isAt = (name: string): boolean => numbers.has(name) || dates.has(name);
+  const marked = (mark: SpanMark | undefined): readonly string[] =>
+    mark === undefined ? [] : [...[mark.at, ...inWords(mark.says)].filter((name) => !isAt(name)), ...unless(mark.onlyWhen)];
+  if (picture.kind === 'spans' && 'lanes' in picture)
+    return [...picture.lanes.map(({ of }) => of).filter((name) => !numbers.has(name)), ...marked(picture.mark)];
   const columns = columnsOf(calculator, picture.rows);
   if (!columns) return [picture.rows];
   if (picture.kind === 'groundProfile') {
@@ -155,10 +181,21 @@ function unknownInPicture(calculator: Calculator, picture: PlainPicture): readon
     const inRows = [top, thickness, holdsInPerFt, filledPercent].filter((name) => !Object.hasOwn(columns, name));
     return [...inRows, ...Object.values(names).filter((name) => !numbers.has(name))];
   }
-  const names =
-    picture.kind === 'spans' ? [picture.lane, picture.from, picture.to, ...(picture.hollow ? [picture.hollow.of] : [])] : [picture.x, ...picture.ys];
-  const marked = picture.kind === 'lines' && picture.mark && !numbers.has(picture.mark.at) ? [picture.mark.at] : [];
-  return [...marked, ...names.filter((name) => !Object.hasOwn(columns, name))];
+  const beyond = (names: readonly (string | undefined)[]): readonly string[] =>
+    names.filter((name) => name !== undefined).filter((name) => !Object.hasOwn(columns, name));
+  switch (picture.kind) {
+    case 'spans': {
+      const { from } = picture;
+      const start = typeof from === 'string' ? beyond([from]) : [from.of].filter((name) => !isAt(name));
+      return [...start, ...beyond([picture.lane, picture.to, picture.told, picture.hollow?.of]), ...marked(picture.mark)];
+    }
+    case 'bars':
+      return beyond([picture.x, picture.y, picture.usual]);
+    case 'lines': {
+      const yours = picture.you ? [picture.you.at, picture.you.value].filter((name) => !isAt(name)) : [];
+      return [...yours, ...marked(picture.mark), ...beyond([picture.x, ...picture.ys])];
+    }
+  }
 }
 
 /** What every definition declares, and declares soundly. */

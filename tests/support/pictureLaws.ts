@@ -52,10 +52,11 @@ export function itDrawsWhatFits(calculator: Calculator): void {
         expectSum([of(picture.runsOff), of(picture.heldFirst), of(picture.soaksIn)], of(picture.rain));
         break;
       case 'shares':
-        expectSum(
-          picture.parts.map((part) => of(part.of)),
-          of(picture.whole),
-        );
+        for (const { whole, parts } of [picture, ...(picture.beside ?? [])])
+          expectSum(
+            parts.map((part) => of(part.of)),
+            whole === undefined ? 100 : of(whole),
+          );
         break;
       case 'groundProfile': {
         expectSum([of(picture.has), of(picture.missing)], of(picture.holds));
@@ -70,14 +71,41 @@ export function itDrawsWhatFits(calculator: Calculator): void {
         break;
       }
       case 'lines': {
-        const { behind } = picture;
-        // On the same axis: each of the curves behind has the days that the curves before it have.
-        if (behind) expect(new Set(columnOf(values, behind.rows, behind.x))).toEqual(new Set(columnOf(values, picture.rows, picture.x)));
+        const { you } = picture;
+        if (!you) break;
+        // The reader's own place lies on the axis, and what stands there lies on the curve, as near as a curve of points can tell it.
+        const [across, up] = [columnOf(values, picture.rows, picture.x), columnOf(values, picture.rows, picture.ys[0] ?? '')];
+        expect(of(you.at)).toBeGreaterThanOrEqual(Math.min(...across));
+        expect(of(you.at)).toBeLessThanOrEqual(Math.max(...across));
+        const after = across.findIndex((at) => at >= of(you.at));
+        const near = up.slice(Math.max(0, after - 1), after + 1);
+        expect(of(you.value)).toBeGreaterThanOrEqual(Math.min(...near));
+        expect(of(you.value)).toBeLessThanOrEqual(Math.max(...near));
+        break;
+      }
+      case 'bars': {
+        const [bars, usual] = [picture.y, picture.usual].map((name) => columnOf(values, picture.rows, name));
+        expect(Math.min(...(bars ?? []), ...(usual ?? []))).toBeGreaterThanOrEqual(0);
+        const days = columnOf(values, picture.rows, picture.x);
+        expect(days).toEqual(days.toSorted((one, other) => one - other));
         break;
       }
       case 'spans': {
+        if ('lanes' in picture) {
+          // From the shortest to the longest.
+          const ends = picture.lanes.map((lane) => of(lane.of));
+          expect(ends).toEqual(ends.toSorted((one, other) => one - other));
+          break;
+        }
+        const { from } = picture;
         const ends = columnOf(values, picture.rows, picture.to);
-        for (const [at, start] of columnOf(values, picture.rows, picture.from).entries()) expect(start).toBeLessThan(ends[at] ?? Number.NaN);
+        // From one day on, some lanes may lie behind it: they end in order, and one at least lies ahead.
+        if (typeof from !== 'string') {
+          expect(ends).toEqual(ends.toSorted((one, other) => one - other));
+          expect(Math.max(...ends)).toBeGreaterThan(of(from.of));
+          break;
+        }
+        for (const [at, start] of columnOf(values, picture.rows, from).entries()) expect(start).toBeLessThan(ends[at] ?? Number.NaN);
         break;
       }
       default:

@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { render } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
 import type { Calculator, Outcome } from '../../calculators/kit/define.ts';
-import type { GroundProfile, Lines, PlainPicture, Shares, SoilFace, Spans } from '../../calculators/kit/pictures.ts';
+import type { GroundProfile, PlainPicture, SoilFace } from '../../calculators/kit/pictures.ts';
 import type { NumberQuantity } from '../../calculators/kit/quantities.ts';
 import { dayTicks, depthMarks, niceTicks, spreadLabels, wrapLabel } from '../../calculators/ui/pictures/axis.ts';
 import { Picture } from '../../calculators/ui/pictures/Picture.tsx';
@@ -25,15 +25,6 @@ const calculator: Calculator = {
     soakedIn: amount('Soaked in', 'in', 1),
     coverPercent: amount('Cover', 'pct', 0),
     rootsIn: amount('Roots to', 'in', 0),
-    boughtTon: amount('Hay to buy', 'ton', 0),
-    eatenTon: amount('They eat', 'ton', 0),
-    storedTon: amount('Lost in storage outside on bare ground', 'ton', 0),
-    fedTon: amount('Lost in feeding', 'ton', 0),
-    moves: {
-      kind: 'rows',
-      label: 'Moves',
-      columns: { paddock: amount('Paddock', 'count', 0), inDay: { kind: 'day', label: 'In' }, outDay: { kind: 'day', label: 'Out' } },
-    },
     layers: {
       kind: 'rows',
       label: 'Layers',
@@ -42,15 +33,6 @@ const calculator: Calculator = {
         thicknessIn: amount('Thickness', 'in', 0),
         footIn: amount('Held in a foot', 'in', 1),
         filledPercent: amount('Full', 'pct', 0),
-      },
-    },
-    season: {
-      kind: 'rows',
-      label: 'Season',
-      columns: {
-        day: { kind: 'day', label: 'Day' },
-        grassLbPerAc: amount('Grass standing', 'lb/ac', -1),
-        eatenLbPerAc: amount('Eaten so far', 'lb/ac', -1),
       },
     },
   },
@@ -107,31 +89,6 @@ const soilFace: SoilFace = {
 };
 const storm = (rainIn: number, runoffIn: number, heldIn: number, coverPercent = 60, rootsIn = 12): Outcome =>
   outcome({ rainIn, runoffIn, heldIn, soakedIn: rainIn - runoffIn - heldIn, coverPercent, rootsIn });
-const shares: Shares = {
-  kind: 'shares',
-  whole: 'boughtTon',
-  parts: [
-    { of: 'eatenTon', tone: 'kept' },
-    { of: 'storedTon', tone: 'lost' },
-    { of: 'fedTon', tone: 'lost' },
-  ],
-};
-const hay = (eatenTon: number, storedTon: number, fedTon: number): Outcome =>
-  outcome({ boughtTon: eatenTon + storedTon + fedTon, eatenTon, storedTon, fedTon });
-const spans: Spans = { kind: 'spans', rows: 'moves', lane: 'paddock', from: 'inDay', to: 'outDay', spanSays: 'grazed', gapSays: 'rests' };
-/** Day 20514 is March 2, 2026. */
-const moves = (paddocks: number, stayDays: number, days: number): Outcome =>
-  outcome({
-    moves: Array.from({ length: Math.max(1, Math.floor(days / stayDays)) }, (_, index) => ({
-      paddock: 1 + (index % paddocks),
-      inDay: 20514 + index * stayDays,
-      outDay: 20514 + (index + 1) * stayDays,
-    })),
-  });
-const lines: Lines = { kind: 'lines', rows: 'season', x: 'day', ys: ['grassLbPerAc', 'eatenLbPerAc'] };
-const season = (rows: readonly (readonly [number, number])[]): Outcome =>
-  outcome({ season: rows.map(([grassLbPerAc, eatenLbPerAc], index) => ({ day: 20514 + index * 10, grassLbPerAc, eatenLbPerAc })) });
-
 const numbersOf = (markup: string, pattern: RegExp): readonly number[] => [...markup.matchAll(pattern)].map((found) => Number(found[1]));
 /** The arrows' shafts, left face first. */
 const runoffWidths = (markup: string): readonly number[] => numbersOf(markup, /class="runs-off" d="M[\d.-]+ [\d.-]+v([\d.]+)H/g);
@@ -141,35 +98,6 @@ const samples: readonly (readonly [string, string])[] = [
   ['one face', draw(soilFace, storm(3, 0.7, 1))],
   ['two faces', draw(soilFace, storm(3, 1.6, 0.5, 35, 7), storm(3, 0.7, 1, 92, 26))],
   ['two faces, metric', draw(soilFace, storm(3, 1.6, 0.5, 35, 7), storm(3, 0.7, 1, 92, 26), 'si')],
-  ['one bar', draw(shares, hay(110, 38, 16))],
-  ['two bars', draw(shares, hay(110, 38, 16), hay(110, 8, 6))],
-  ['lanes', draw(spans, moves(8, 3, 60))],
-  ['forty lanes, twice', draw(spans, moves(40, 2, 400), moves(12, 4, 200))],
-  [
-    'curves',
-    draw(
-      lines,
-      season([
-        [800, 0],
-        [1300, 200],
-        [600, 900],
-      ]),
-    ),
-  ],
-  [
-    'one curve each',
-    draw(
-      { ...lines, ys: ['grassLbPerAc'] },
-      season([
-        [800, 0],
-        [600, 0],
-      ]),
-      season([
-        [800, 0],
-        [900, 0],
-      ]),
-    ),
-  ],
 ];
 
 describe.each(samples)('every picture: %s', (_, markup) => {
@@ -260,36 +188,6 @@ describe('the cut through the ground', () => {
   });
 });
 
-describe('shares', () => {
-  const heights = (markup: string): readonly number[] => numbersOf(markup, /<rect class="(?:kept|lost|water|other)"[^>]* height="([\d.]+)"/g);
-  it('draws parts in proportion, both bars to one scale', () => {
-    const [eaten = 0, stored = 0, fed = 0, eatenThat = 0, storedThat = 0] = heights(draw(shares, hay(120, 60, 20), hay(120, 30, 10)));
-    // Heights are rounded to a tenth of a unit.
-    expect(Math.abs(eaten - 2 * stored)).toBeLessThan(0.2);
-    expect(Math.abs(stored - 3 * fed)).toBeLessThan(0.3);
-    expect(eatenThat).toBe(eaten);
-    expect(Math.abs(stored - 2 * storedThat)).toBeLessThan(0.2);
-    expect(eaten).toBeGreaterThan(100);
-  });
-  it('keeps labels apart whatever the parts', () => {
-    const size = fc.double({ min: 0, max: 5000, noNaN: true });
-    fc.assert(
-      fc.property(size, size, size, (one, two, three) => {
-        const markup = draw(shares, hay(one, two, three));
-        expect(markup).not.toMatch(/NaN|Infinity|height="-/);
-        const baselines = numbersOf(markup, /<tspan x="26" y="([\d.-]+)"/g).toSorted((first, second) => first - second);
-        for (const [index, baseline] of baselines.entries()) if (index > 0) expect(baseline - (baselines[index - 1] ?? 0)).toBeGreaterThan(17.9);
-      }),
-      { numRuns: 60 },
-    );
-  });
-  it('tells every part', () => {
-    expect(draw(shares, hay(110, 38, 16))).toContain(
-      'Hay to buy 164 tons; of it They eat 110 tons, Lost in storage outside on bare ground 38 tons, Lost in feeding 16 tons.',
-    );
-  });
-});
-
 const profile: GroundProfile = {
   kind: 'groundProfile',
   rows: 'layers',
@@ -336,77 +234,6 @@ describe('ground profile', () => {
   });
 });
 
-describe('spans', () => {
-  it('puts bars where their days are', () => {
-    const markup = draw(spans, moves(4, 10, 40));
-    const at = numbersOf(markup, /<rect class="span" x="([\d.]+)%"/g);
-    expect(at).toEqual([0, 25, 50, 75]);
-    expect(markup).toContain('Mar 2, 2026');
-    expect(markup).toContain('Paddock 1: grazed');
-  });
-  it('draws hollow what is planned and should not come to pass, and says so in words and in the key', () => {
-    const hollow = { of: 'goesIn', is: 'not-back', says: 'not grown back' };
-    const planned = (second: string): Outcome =>
-      outcome({
-        moves: [
-          { paddock: 1, inDay: 20514, outDay: 20524, goesIn: 'ready' },
-          { paddock: 1, inDay: 20534, outDay: 20544, goesIn: second },
-        ],
-      });
-    const short = draw({ ...spans, hollow }, planned('not-back'));
-    // The second stay, and its key.
-    expect(short.match(/class="span hollow"/g)).toHaveLength(2);
-    expect(short).toContain('Paddock 1: grazed');
-    expect(short).toContain(', rests, not grown back');
-    const back = draw({ ...spans, hollow }, planned('if-back'));
-    expect(back).not.toContain('hollow');
-    expect(back).not.toContain('not grown back');
-  });
-  it('scrolls in its own box when the plan is long', () => {
-    const widths = numbersOf(draw(spans, moves(40, 2, 400)), /class="lanes" width="(\d+)"/g);
-    expect(widths[0]).toBeGreaterThanOrEqual(400);
-    expect(widths[0]).toBeLessThanOrEqual(1600);
-  });
-  it('draws nothing where there is nothing', () => {
-    expect(draw(spans, outcome({ moves: [] }))).toBe('');
-  });
-});
-
-describe('curves', () => {
-  it('holds with one point, a flat curve, losses and nothing', () => {
-    for (const rows of [
-      [[5, 5]],
-      [
-        [0, 0],
-        [0, 0],
-      ],
-      [
-        [-40, 3],
-        [20, 1e6],
-      ],
-      [
-        [0.001, 0.002],
-        [0.003, 0.001],
-      ],
-    ] as const) {
-      expect(draw(lines, season(rows), season(rows))).not.toMatch(/NaN|Infinity|undefined/);
-    }
-    expect(draw(lines, season([]))).toBe('');
-  });
-  it('says where each begins and ends', () => {
-    expect(
-      draw(
-        lines,
-        season([
-          [800, 0],
-          [1300, 200],
-          [600, 900],
-        ]),
-      ),
-    ).toMatch(/Grass standing: from 800 lb\/ac at Mon, Mar 2, 2026 to 600 lb\/ac at Sun, Mar 22, 2026/);
-  });
-});
-
 describe('axes', () => {
   it('spreads labels without overlap, inside the room when they fit', () => {
     fc.assert(
@@ -439,12 +266,12 @@ describe('axes', () => {
       ),
     ).toEqual([90, 30]);
   });
-  it('names days so far apart that names of 46 px stand free, the last one inside', () => {
+  it('names days so far apart that names of 56 px stand free, the last one inside', () => {
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 800 }), fc.integer({ min: 190, max: 1600 }), (days, widthPx) => {
         const at = dayTicks(0, days, widthPx).map((day) => (day * widthPx) / days);
-        for (const [index, x] of at.entries()) if (index > 0) expect(x - (at[index - 1] ?? 0)).toBeGreaterThan(46);
-        expect((at.at(-1) ?? 0) + 46).toBeLessThanOrEqual(widthPx);
+        for (const [index, x] of at.entries()) if (index > 0) expect(x - (at[index - 1] ?? 0)).toBeGreaterThan(56);
+        expect((at.at(-1) ?? 0) + 56).toBeLessThanOrEqual(widthPx);
       }),
     );
   });

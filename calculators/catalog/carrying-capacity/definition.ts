@@ -177,7 +177,14 @@ export default defineCalculator({
     const now = waitDays > 0 ? `; gone today it would be ${show('nowGoHead')}` : '';
     return `${carries}${ends} To make it last, ${show('goHead')} must go by ${show('goDay')} ${range}${now}.`;
   },
-  picture: { kind: 'lines', rows: 'delays', x: 'delayDay', ys: ['delayHead', 'dryHead'] },
+  picture: {
+    kind: 'lines',
+    rows: 'delays',
+    x: 'delayDay',
+    ys: ['delayHead', 'dryHead'],
+    says: ['as the year looks now', 'if nothing more grows'],
+    you: { at: 'goDay', value: 'goHead' },
+  },
   sources: [
     'white-b5036',
     'rangelands-gateway-matching',

@@ -154,7 +154,17 @@ export default defineCalculator({
         : `Done on their dates the steps would have gained ${show('gainedDays')} of feed`;
     return `${next} ${rain}${years}. ${steps}; a season whose rain stays at ${show('triggerPercent')} of normal is ${show('dryShortDays')} of feed short.`;
   },
-  picture: { kind: 'lines', rows: 'season', x: 'monthDay', ys: ['grassPercent', 'rainPercent'] },
+  picture: {
+    kind: 'spans',
+    rows: 'plan',
+    lane: 'step',
+    from: { of: 'todayDay' },
+    to: 'planDay',
+    told: 'planDay',
+    spanSays: 'days ahead',
+    gapSays: '',
+    mark: { at: 'nextDay', says: 'decide next', onlyWhen: { of: 'ahead', is: 'ahead' } },
+  },
   calendar: {
     rows: 'plan',
     day: 'planDay',

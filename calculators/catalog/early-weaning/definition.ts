@@ -98,11 +98,20 @@ export default defineCalculator({
       `A calf: sold early ${show('sellEarlyUsd')}${calfGoes === 'sold' ? '' : `, fed ${show('feedEarlyUsd')}`}, with the worth of the forage; at the usual time ${show('usualUsd')} (${show('lowUsualUsd')} to ${show('highUsualUsd')} by the market); leaves most: ${show('best').toLowerCase()}${isEven === 'yes' ? `; a market move of ${show('evenMarketPercent')} by then would make early and usual the same` : ''}.`,
     ].join(' '),
   picture: {
-    kind: 'lines',
-    rows: 'byMarket',
-    x: 'marketPercent',
-    ys: ['usualAtUsd', 'earlyAtUsd'],
-    mark: { at: 'evenMarketPercent', says: 'both the same' },
+    kind: 'shares',
+    title: 'Spared on each pair: {savedLb}',
+    whole: 'savedLb',
+    parts: [
+      { of: 'cowSavedLb', tone: 'kept', says: 'the dry cow eats less' },
+      { of: 'calfSavedLb', tone: 'lines', says: 'the calf leaves' },
+    ],
+    beside: [
+      {
+        title: 'The weaned calf then eats {calfNeedLb}',
+        whole: 'calfNeedLb',
+        parts: [{ of: 'calfNeedLb', tone: 'lost', says: 'spent on the calf' }],
+      },
+    ],
   },
   sources: [
     'hibberd-thrift-1992',

@@ -172,6 +172,7 @@ export function compute(values: Values) {
     ...day,
     listSharePercent,
     leadSharePercent,
+    restSharePercent: 100 - leadSharePercent,
     mixing,
     readings: readings.map(({ severity: _, isRead: __, ...each }) => each),
     ...rulesOf(values.crop),

@@ -84,7 +84,16 @@ export default defineCalculator({
       .filter((each) => each !== '')
       .join(' ');
   },
-  picture: shares('totalG', { feedG: 'other', waterG: 'water' }),
+  picture: {
+    kind: 'shares',
+    title: 'The most of this feed in the mix',
+    parts: [
+      { of: 'leadSharePercent', tone: 'lost', says: 'this feed' },
+      { of: 'restSharePercent', tone: 'other', says: 'the other feed' },
+    ],
+    onlyWhen: { of: 'mixing', is: 'share' },
+  },
+  wholes: [{ whole: 'totalG', parts: ['feedG', 'waterG'] }],
   sources: [
     'clemson-nitrate',
     'dairyland-nitrate',

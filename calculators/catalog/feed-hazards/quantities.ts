@@ -214,6 +214,7 @@ export const quantities = {
   mixSharePercent: amount('Share that comes to the level', 'm', 'pct'),
   listSharePercent: amount('Smallest share that a list names', 'm_l', 'pct'),
   leadSharePercent: amount('Most of this feed in the mix, by the strictest of these', 'M', 'pct'),
+  restSharePercent: amount('The other feed in that mix, at least', 'M_r', 'pct'),
   mixing: word('Mixing it down', {
     'ask-first': 'Not before the laboratory and the veterinarian say how',
     'no-room': 'No mix of these two feeds stays under the level',

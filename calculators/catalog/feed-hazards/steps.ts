@@ -167,6 +167,7 @@ const mixSteps: Working<V, R> = [
       source: 'clemson-nitrate, dairyland-nitrate and servitech-nitrate',
     }),
     formula('leadSharePercent', tex`\min(\q{mixSharePercent}, \q{listSharePercent})`, { says: 'The smaller of the two leads.' }),
+    formula('restSharePercent', tex`100 - \q{leadSharePercent}`, { says: 'The rest of the mix is the other feed.' }),
   ]),
 ];
 

@@ -112,8 +112,8 @@ export function compute(asked: Asked) {
     swings: swingsOf(asked, cow, calfUsd),
     byPrice: Array.from({ length: plotPoints }, (_, at) => {
       const priceUsd = from + ((to - from) * at) / (plotPoints - 1);
-      const { keepingUsd, rebuyingUsd } = keepAgainstRebuyUsd({ ...cow, buyBackUsd: priceUsd });
-      return { priceUsd, keepCostUsd: keepingUsd, rebuyCostUsd: rebuyingUsd };
+      const { keepingUsd, rebuyingUsd, keepAdvantageUsd } = keepAgainstRebuyUsd({ ...cow, buyBackUsd: priceUsd });
+      return { priceUsd, keepCostUsd: keepingUsd, rebuyCostUsd: rebuyingUsd, savesUsd: keepAdvantageUsd };
     }),
   };
 }

@@ -50,5 +50,6 @@ export const quantities = {
     priceUsd: dollars('Buy-back price', 'B_x', -1),
     keepCostUsd: dollars('Keep and feed', 'K_x', -1),
     rebuyCostUsd: dollars('Sell and buy back', 'R_x', -1),
+    savesUsd: dollars('Keeping saves, a cow (minus: selling saves)', 'A_x', -1),
   }),
 } as const;

@@ -52,6 +52,7 @@ export const evenSteps: Working<ValuesOf<typeof inputs> & Results, Results> = [
     formulas: {
       keepCostUsd: tex`\q{feedingUsd} + \q{olderUsd} + \q{priceUsd} \times \frac{\q{deathLossPercent}}{100} \times \frac{\q{keepDays}}{365} - \q{countedCalfUsd}`,
       rebuyCostUsd: tex`\q{priceUsd} + \q{buyBackCostsUsd} - \q{netSaleUsd} - \q{interestUsd}`,
+      savesUsd: tex`\q{rebuyCostUsd} - \q{keepCostUsd}`,
     },
   }),
 ];

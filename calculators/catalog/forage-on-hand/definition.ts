@@ -143,7 +143,17 @@ export default defineCalculator({ slug: 'forage-on-hand', version: 1, title: 'Fo
       ? `On ${show('areaAc')} nothing stands above the stubble (${show('sampleCount')} places measured). Nothing to graze now${cut}.`
       : `About ${show('availableLbPerAc')} stands above the stubble on ${show('areaAc')}. Stock eat ${show('demandLbPerDay')}, so it is ${grazingForDays < 1 ? 'less than a day' : `about ${show('grazingForDays')}`} of grazing (${show('lowGrazingDays')} to ${show('highGrazingDays')}). ${show('sampleCount')} places measured${sampleCount < neededPlots ? `; ${show('neededPlots')} would bring it within ${show('withinPercent')}` : ''}${cut}.`;
   },
-  picture: shares('standingLbPerAc', { eatenLbPerAc: 'kept', trampledLbPerAc: 'lost', stubbleKeptLbPerAc: 'other' }),
+  picture: {
+    kind: 'spans',
+    lanes: [
+      { of: 'lowGrazingDays', says: 'at the low end' },
+      { of: 'grazingForDays', says: 'as measured' },
+      { of: 'highGrazingDays', says: 'at the high end' },
+    ],
+    spanSays: 'grazed',
+    mark: { at: 'grazingForDays', says: 'down to the stubble' },
+  },
+  wholes: [{ whole: 'standingLbPerAc', parts: ['eatenLbPerAc', 'trampledLbPerAc', 'stubbleKeptLbPerAc'] }],
   sources: [
     'umaine-pasture-lesson-1',
     'penn-state-agronomy-guide',

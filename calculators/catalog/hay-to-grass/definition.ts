@@ -213,7 +213,27 @@ export default defineCalculator({
       `Two more weeks would take ${show('twoWeeksTon')}.`,
     ].join(' ');
   },
-  picture: shares('haveTon', { eatenTon: 'kept', feedingLostTon: 'lost', storageLostTon: 'lost', waterTon: 'water' }),
+  picture: {
+    kind: 'shares',
+    title: 'Where it comes from: {haveTon}',
+    whole: 'haveTon',
+    parts: [
+      { of: 'ownUsedTon', tone: 'own', says: 'on hand' },
+      { of: 'buyTon', tone: 'bought', says: 'to buy, in bales: {balesCount}' },
+    ],
+    beside: [
+      {
+        title: 'Where it goes',
+        whole: 'haveTon',
+        parts: [
+          { of: 'eatenTon', tone: 'kept', says: 'eaten' },
+          { of: 'feedingLostTon', tone: 'lost', says: 'wasted feeding' },
+          { of: 'storageLostTon', tone: 'lost', says: 'spoiled' },
+          { of: 'waterTon', tone: 'water', says: 'water in it' },
+        ],
+      },
+    ],
+  },
   sources: [
     'hibberd-thrift-1992',
     'gross-intake',

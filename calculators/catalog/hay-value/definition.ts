@@ -159,7 +159,17 @@ export default defineCalculator({
     ]
       .filter((part) => part !== '')
       .join(' '),
-  picture: shares('boughtLb', { eatenLb: 'kept', feedingLostLb: 'lost', storageLostLb: 'lost', waterLb: 'water' }),
+  picture: {
+    kind: 'shares',
+    title: 'Of a ton paid for, {boughtLb}',
+    whole: 'boughtLb',
+    parts: [
+      { of: 'eatenLb', tone: 'kept', says: 'eaten' },
+      { of: 'feedingLostLb', tone: 'lost', says: 'wasted feeding' },
+      { of: 'storageLostLb', tone: 'lost', says: 'spoiled' },
+      { of: 'waterLb', tone: 'water', says: 'water' },
+    ],
+  },
   sources: [
     'huhnke-bae1716',
     'undersander-storage',

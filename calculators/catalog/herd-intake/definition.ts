@@ -211,7 +211,15 @@ export default defineCalculator({
   ],
   note: ({ weightRule }, show) =>
     `The herd eats about ${show('herdLbPerDay')} with the water out (${show('lowLbPerDay')} to ${show('highLbPerDay')}), ${show('monthTon')} in a month of ${show('ruleDays')}. That is ${show('allLinearAu')} straight by weight${weightRule === 'linear' ? ' (your rule)' : ''}, ${show('allMetabolicAu')} by metabolic weight${weightRule === 'metabolic' ? ' (your rule)' : ''}, and ${show('eatenUnitsAu')} by what they eat at ${show('ruleLbPerDay')} each.`,
-  picture: shares('herdLbPerDay', { cattleLbPerDay: 'kept', smallLbPerDay: 'other', horsesLbPerDay: 'water' }),
+  picture: {
+    kind: 'shares',
+    whole: 'herdLbPerDay',
+    parts: [
+      { of: 'cattleLbPerDay', tone: 'kept' },
+      { of: 'smallLbPerDay', tone: 'dots' },
+      { of: 'horsesLbPerDay', tone: 'lines' },
+    ],
+  },
   sources: [
     'hibberd-thrift-1992',
     'michigan-beef-notes',

@@ -28,7 +28,7 @@ export const inputs = {
       'birth-month': { label: 'Work it out from the month they calve or lamb', short: 'stages by birth month' },
     },
   }),
-  month: choice('Month that you ask about', 'jul', { options: months, shownWhen: { stageFrom: 'birth-month' } }),
+  month: choice('Month that you ask about', 'jul', { options: months, occurs: 'today', shownWhen: { stageFrom: 'birth-month' } }),
   intakeFrom: choice('What one eats', 'guide', {
     options: {
       guide: { label: 'From the printed guides', short: 'appetite by the guides' },

@@ -5,8 +5,7 @@ export type RibbonTexture = keyof typeof ribbons;
 
 export const isRibbon = (texture: string): texture is RibbonTexture => Object.hasOwn(ribbons, texture);
 /** What a line of text calls it: the words after the colon. */
-export const soilName = (texture: RibbonTexture | 'own'): string =>
-  texture === 'own' ? 'the soil as measured' : ribbons[texture].short;
+export const soilName = (texture: RibbonTexture | 'own'): string => (texture === 'own' ? 'the soil as measured' : ribbons[texture].short);
 
 /**
  * Loam and silt loam may have changed places in the list of 1983: its other conductivities are a third to two thirds of the saturated ones printed a year

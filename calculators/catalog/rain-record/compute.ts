@@ -20,7 +20,7 @@ import type { inputs } from './inputs.ts';
 const fineMonths = 3;
 const fineDays = 5;
 
-/** Rain so far at each step of the period, in the year asked about and in every year, all laid on the days of that year. */
+/** Rain so far at each step of the period, in the year asked about and in the years that judge it, all laid on the days of that year. */
 export function runningTotals({
   table,
   endsDay,
@@ -50,18 +50,50 @@ export function runningTotals({
   const steps = stepsOf(endsDay);
   const own = soFar(endsDay);
   // Counted from the end: where the period begins within a February, one year may have a step more than another.
-  const others = years.map(({ year, lastDay }) => ({ year, list: soFar(lastDay) }));
+  const others = years.map(({ lastDay }) => soFar(lastDay));
   const sumOf = (list: readonly number[], step: number): number => {
     const sum = list.at(step - steps.length);
     if (sum === undefined) throw new RangeError(`no rain so far at step ${step}`);
     return sum;
   };
   const running = steps.map((stepDay, step) => {
-    const all = others.map(({ list }) => sumOf(list, step));
+    const all = others.map((list) => sumOf(list, step));
     return { stepDay, thisIn: sumOf(own, step), middleIn: quantileType6(all, 0.5), leastIn: Math.min(...all), mostIn: Math.max(...all) };
   });
-  const everyYear = others.flatMap(({ year, list }) => steps.map((onDay, step) => ({ ofYear: String(year), onDay, sumIn: sumOf(list, step) })));
-  return { running, everyYear };
+  return running;
+}
+
+/** Rain of each month of the period, or of the part of one that belongs to it, beside the median of the same one in the years that judge it. */
+export function monthByMonth({
+  table,
+  endsDay,
+  months,
+  years,
+}: {
+  readonly table: RainByDay;
+  readonly endsDay: number;
+  readonly months: number;
+  readonly years: readonly YearsPeriod[];
+}) {
+  const rainOf = (lastDay: number): readonly number[] =>
+    periodMonths(lastDay, months).map((part) => rainBetween(table, part.firstDay, part.lastDay).rain);
+  const parts = periodMonths(endsDay, months);
+  const own = rainOf(endsDay);
+  const others = years.map(({ lastDay }) => rainOf(lastDay));
+  // Counted from the end: where the period begins within a February, one year may have a part more than another.
+  const nth = (list: readonly number[], index: number): number => {
+    const rain = list.at(index - parts.length);
+    if (rain === undefined) throw new RangeError(`no rain of part ${index}`);
+    return rain;
+  };
+  return parts.map(({ lastDay }, index) => ({
+    monthDay: lastDay,
+    monthIn: nth(own, index),
+    usualIn: quantileType6(
+      others.map((list) => nth(list, index)),
+      0.5,
+    ),
+  }));
 }
 
 type Asked = ValuesOf<typeof inputs>;
@@ -223,7 +255,7 @@ function againstRecord({ rainRecord, untilDay, windowMonths, leastPercent, ownYe
     yearsCount: judges.length,
     leftOutCount: periods.length - full.length,
   };
-  const lists = { driest: [], spells: [], running: [], everyYear: [] };
+  const lists = { driest: [], spells: [], byMonth: [], running: [] };
   if (!own.isFull || full.length === 0 || !record || !otherRecord) return { ...start, ...lists };
   if (others.length === 0) return { ...start, ...lists, basis: 'alone' as const };
   const [medianIn, meanIn] = [quantileType6(record, 0.5), mean(record)];
@@ -249,9 +281,10 @@ function againstRecord({ rainRecord, untilDay, windowMonths, leastPercent, ownYe
     ...(hasIndex ? { ...indexOf(own.rain, record), otherIndex: indexOf(own.rain, otherRecord).index } : {}),
     driest,
     spells: hasIndex ? spellsIn(table, months, leastShare) : [],
-    ...runningTotals({ table, endsDay, months, years: judges, isMonthly }),
+    byMonth: monthByMonth({ table, endsDay, months, years: judges }),
+    running: runningTotals({ table, endsDay, months, years: judges, isMonthly }),
   };
 }
 
 export const compute = (asked: Asked) =>
-  asked.compareWith === 'medians' ? { ...againstMedians(asked), driest: [], spells: [], running: [], everyYear: [] } : againstRecord(asked);
+  asked.compareWith === 'medians' ? { ...againstMedians(asked), driest: [], spells: [], byMonth: [], running: [] } : againstRecord(asked);

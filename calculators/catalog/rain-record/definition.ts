@@ -96,11 +96,13 @@ export default defineCalculator({
     return `${total}. Of ${judges} on record${among}, ${drier}${index}.`;
   },
   picture: {
-    kind: 'lines',
-    rows: 'running',
-    x: 'stepDay',
-    ys: ['thisIn', 'middleIn'],
-    behind: { rows: 'everyYear', of: 'ofYear', x: 'onDay', y: 'sumIn', says: 'Thin lines: every year that judges it.' },
+    kind: 'bars',
+    rows: 'byMonth',
+    x: 'monthDay',
+    y: 'monthIn',
+    usual: 'usualIn',
+    usualSays: 'median of that month',
+    shortSays: 'short of it',
   },
   sources: [
     'edwards-mckee-1997',

@@ -70,6 +70,11 @@ export const quantities = {
     lowest: amount('Lowest index', 'z', 'ratio', 2),
     magnitude: amount('Index added up', 'S', 'ratio', 1),
   }),
+  byMonth: table('Month by month', {
+    monthDay: day('Up to'),
+    monthIn: amount('Rain', 'P', 'in', 1),
+    usualIn: amount('Median of the years that judge it', 'M', 'in', 1),
+  }),
   running: table('Rain so far, step by step', {
     stepDay: day('Up to'),
     thisIn: amount('This time', 'P', 'in', 1),
@@ -77,5 +82,4 @@ export const quantities = {
     leastIn: amount('Driest', 'L', 'in', 1),
     mostIn: amount('Wettest', 'W', 'in', 1),
   }),
-  everyYear: table('Every year', { ofYear: word('Year', {}), onDay: day('Up to'), sumIn: amount('Rain so far', 'P', 'in', 1) }),
 } as const;

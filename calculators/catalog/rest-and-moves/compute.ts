@@ -87,6 +87,7 @@ export function compute(asked: Asked) {
     todayVerdict,
     shortDays: Math.max(0, restDays - givenRestDays),
     wholeRestDays: wholeDays(restDays),
+    grassBackDay: asked.startDay + occupiedDays + wholeDays(restDays),
     wholeShortDays: Math.max(0, wholeDays(restDays) - givenRestDays),
     slowerStayDays,
     slowerOccupiedDays: slowerStayDays * herdCount,

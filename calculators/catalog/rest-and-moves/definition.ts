@@ -126,6 +126,11 @@ export default defineCalculator({
       onlyWhen: ({ verdict }) => verdict === 'grows-back',
       source: 'common practice',
     }),
+    lookup('grassBackDay', {
+      says: 'The first paddock is grazed from the first move for {occupiedDays}, then rests for {wholeRestDays}.',
+      onlyWhen: ({ verdict }) => verdict === 'grows-back',
+      source: 'our own',
+    }),
     formula('wholeShortDays', tex`\max(\q{wholeRestDays} - \q{givenRestDays}, 0)`, { says: 'And in whole days.', onlyWhen: isBackTooSoon }),
     formula('slowerStayDays', tex`\frac{\q{restDays}}{\q{paddockCount} - \q{herdCount}}`, {
       says: 'To get the rest from today’s paddocks each stay would have to be this long.',
@@ -222,6 +227,7 @@ export default defineCalculator({
     spanSays: 'grazed',
     gapSays: 'rests',
     hollow: { of: 'goesIn', is: 'not-back', says: 'back in by the plan, but not grown back' },
+    mark: { at: 'grassBackDay', says: 'paddock 1 is back: {wholeRestDays}', onlyWhen: { of: 'verdict', is: 'grows-back' } },
   },
   calendar: {
     rows: 'moves',

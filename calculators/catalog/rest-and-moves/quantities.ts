@@ -18,6 +18,7 @@ export const quantities = {
   todayVerdict: word('Is that enough?', { enough: 'Yes, at this growth', short: 'No: the herd is back before the grass is' }),
   shortDays: amount('Too short by', 'R_s', 'd'),
   wholeRestDays: amount('Rest each paddock needs, in whole days', 'R_w', 'd'),
+  grassBackDay: day('The first paddock is back'),
   wholeShortDays: amount('Too short by, in whole days', 'R_{sw}', 'd'),
   slowerStayDays: amount('Stay that would give the rest with today’s paddocks', 's_R', 'd', 1),
   slowerOccupiedDays: amount('Days in a row in a paddock then', 'o_R', 'd', 1),

@@ -103,7 +103,16 @@ export default defineCalculator({ slug: 'slake-test', version: 1, title: 'Slake 
     const few = count < fewestSamples && holds !== 'damp' ? ' So few samples give no more than a hint.' : '';
     return `Slake test, ${show('count')} ${count === 1 ? 'sample' : 'samples'} ${spots[spot]}: mean class ${show('meanClass')} on a scale from 0 (falls apart) to 6 (stays whole), samples ${show('lowestClass')} to ${show('highestClass')}, ${show('topClassPercent')} in the top class: ${says}.${few}${alike}`;
   },
-  picture: shares('count', { topCount: 'kept', middleCount: 'water', lowCount: 'other', goneCount: 'lost' }),
+  picture: {
+    kind: 'shares',
+    whole: 'count',
+    parts: [
+      { of: 'topCount', tone: 'kept', says: 'stayed whole' },
+      { of: 'middleCount', tone: 'lines', says: 'gave way in dips' },
+      { of: 'lowCount', tone: 'dots', says: 'gone in 5 minutes, or left little' },
+      { of: 'goneCount', tone: 'lost', says: 'gone in 30 seconds' },
+    ],
+  },
   sources: ['herrick-2001', 'soil-quality-test-kit-2001', 'arvalis-slake-test', 'nist-sematech-handbook'],
   topic: 'tailgate',
   order: 20,

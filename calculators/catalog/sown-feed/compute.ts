@@ -80,6 +80,7 @@ export function compute(asked: Asked) {
     madePercent,
     sownUsdPerTon,
     madeUsdPerTon,
+    failedUsdPerTon: sownUsdPerTon - madeUsdPerTon,
     dryUsdPerTon,
     hayEatenUsdPerTon,
     worthUsdPerTon,

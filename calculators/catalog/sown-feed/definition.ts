@@ -142,7 +142,19 @@ export default defineCalculator({
     const what = values.crop === 'own' ? 'A crop that is not in the list' : show('crop');
     return `${what}, sown on ${show('sowDay')}, by these numbers: ${words.charAt(0).toLowerCase()}${words.slice(1).replace(':', ',')}.${tons} Stored water now ${show('storedNowIn')}.`;
   },
-  picture: { kind: 'lines', rows: 'byYield', x: 'yieldTonPerAc', ys: ['atYieldUsdPerTon', 'hayUsdPerTon'] },
+  picture: {
+    kind: 'shares',
+    title: 'Sown: {sownUsdPerTon} eaten',
+    whole: 'sownUsdPerTon',
+    parts: [
+      { of: 'madeUsdPerTon', tone: 'kept', says: 'when nothing goes wrong' },
+      { of: 'failedUsdPerTon', tone: 'lost', says: 'for tries that fail' },
+    ],
+    beside: [
+      { title: 'Hay: {hayEatenUsdPerTon} eaten', whole: 'hayEatenUsdPerTon', parts: [{ of: 'hayEatenUsdPerTon', tone: 'bought', says: 'bought' }] },
+    ],
+    onlyWhen: { of: 'timing', is: 'in-time' },
+  },
   sources: [
     'volesky-g2012',
     'anderson-g2183',

@@ -32,6 +32,7 @@ export const quantities = {
   madePercent: amount('Tries that make a crop', 'g', 'pct'),
   sownUsdPerTon: price('Cost of a dry ton eaten, failures paid for', 'C'),
   madeUsdPerTon: price('The same when the crop is made', 'C_1'),
+  failedUsdPerTon: price('Of that, for tries that fail', 'C_f'),
   dryUsdPerTon: price('The same in a dry year, failures paid for', 'C_{low}'),
   hayEatenUsdPerTon: price('Hay, a dry ton eaten', 'C_h'),
   worthUsdPerTon: price('Worth of a dry ton standing, against hay', 'v'),

@@ -68,6 +68,7 @@ export const steps: Working<All, Results> = [
       tex`\frac{\q{acreCostUsd} + \q{cutUsdPerTon} \times \q{likelyTonPerAc}}{\q{likelyTonPerAc} \times \frac{\q{eatenPercent}}{100}}`,
       { says: 'The same when nothing goes wrong.' },
     ),
+    formula('failedUsdPerTon', tex`\q{sownUsdPerTon} - \q{madeUsdPerTon}`, { says: 'The rest pays for tries that fail.' }),
   ]),
   byCase('dryUsdPerTon', { says: 'The same in a dry year.', onlyWhen: hasLow, ways: costWays('lowTonPerAc') }),
   formula(

@@ -18,6 +18,8 @@ export const longestDays = 365;
 /** Mean length of a month, days: 365.25 / 12. */
 const daysPerMonth = 30.4375;
 const rowEveryDays = 14;
+/** Parts of the curve from the first day to the last. */
+const curveParts = 12;
 /** Less than this on an acre is no strip. */
 const leastLbPerAc = 1;
 
@@ -67,6 +69,12 @@ export function compute(asked: Asked) {
     const stripAc = stripAcAt(ungrazedLbPerAc);
     strips.push({ atDay: startDay + daysIn, daysIn, ungrazedLbPerAc, stripAc, stripFt: stripFtOf(stripAc) });
   }
+  const wholeDays = Math.floor(likely.caseDays);
+  const everyDays = Math.max(1, Math.ceil(wholeDays / curveParts));
+  const dayByDay = Array.from({ length: Math.ceil(wholeDays / everyDays) + 1 }, (_, at) => {
+    const afterDays = Math.min(wholeDays, at * everyDays);
+    return { leftDay: startDay + afterDays, afterDays, leftLbPerAc: leftAt(asked.lossPercent, waitMonths + afterDays / daysPerMonth) };
+  });
   const firstStripAc = stripAcAt(likely.caseStartLbPerAc);
   const wantedDays = asked.untilDay - asked.fromDay;
   const openDays = asked.untilDay - startDay;
@@ -76,7 +84,7 @@ export function compute(asked: Asked) {
     grazingForDays: likely.caseDays,
     lowGrazingDays: twice.caseDays,
     highGrazingDays: none.caseDays,
-    lastDay: startDay + Math.floor(likely.caseDays),
+    lastDay: startDay + wholeDays,
     verdict,
     wantedDays,
     openDays,
@@ -95,6 +103,7 @@ export function compute(asked: Asked) {
     firstStripAc,
     firstStripFt: stripFtOf(firstStripAc),
     lossCases: [none, likely, twice],
+    dayByDay,
     strips,
   };
 }

@@ -115,7 +115,14 @@ export default defineCalculator({ slug: 'standing-feed', version: 1, title: 'Sto
   ],
   note: ({ verdict, stripDays, grazingForDays }, show) =>
     `${show('areaAc')} with ${show('startLbPerAc')} above the stubble feed this stock ${lasts(grazingForDays, () => `about ${show('grazingForDays')} (${show('lowGrazingDays')} to ${show('highGrazingDays')}), to about ${show('lastDay')}`)}. Strips for ${stripDays === 1 ? 'a day' : show('stripDays')}: move the wire ${show('firstStripFt')} at first, farther as weather takes its share. ${verdict === 'reaches' ? 'It covers all the days when feed is wanted.' : `That leaves ${show('shortDays')} to feed another way: ${show('shortLb')} of dry feed, before losses.`}`,
-  picture: { kind: 'lines', rows: 'strips', x: 'daysIn', ys: ['ungrazedLbPerAc'] },
+  picture: {
+    kind: 'lines',
+    rows: 'dayByDay',
+    x: 'leftDay',
+    ys: ['leftLbPerAc'],
+    you: { at: 'startDay', value: 'startLbPerAc' },
+    mark: { at: 'lastDay', says: 'it runs out' },
+  },
   sources: ['larsen-2021', 'tall-fescue-monograph', 'penn-state-agronomy-guide', 'umaine-pasture-lesson-1', 'white-b5036', 'lory-fall-nitrogen-2022'],
   topic: 'grass',
   order: 50,

@@ -33,6 +33,11 @@ export const quantities = {
     caseEatenLb: amount('Would be eaten on the first day', 'G_c', 'lb', -2),
     caseDays: amount('It lasts', 'T_c', 'd'),
   }),
+  dayByDay: table('What stands, day by day', {
+    leftDay: day('On'),
+    afterDays: amount('Days in', 't', 'd'),
+    leftLbPerAc: amount('Above the stubble, not yet grazed', 'F_t', 'lb/ac', -1),
+  }),
   strips: table('A strip every two weeks', {
     atDay: day('On'),
     daysIn: amount('Days in', 't', 'd'),

@@ -76,6 +76,11 @@ export const steps: Working<Values, Results> = [
     says: 'How far that moves the wire. An acre has 43,560 square feet.',
     source: 'common practice',
   }),
+  tabulate('dayByDay', {
+    says: 'What is not yet grazed, as weather takes it, until the last day.',
+    source: 'larsen-2021, abstract',
+    formulas: { leftLbPerAc: tex`\q{aboveLbPerAc} \times \max(0, 1 - \q{lossPercent} \times (\q{waitMonths} + \q{afterDays} / 30.4375) / 100)` },
+  }),
   tabulate('strips', {
     says: 'A strip every two weeks: what it holds by then, its acres and the move of the wire.',
     source: 'larsen-2021, abstract',

@@ -1,43 +1,28 @@
-import type { Outcome } from '../../kit/define.ts';
 import type { Lines as LinesPicture } from '../../kit/pictures.ts';
-import { printScalar } from '../../kit/print.ts';
+import { printName, printScalar } from '../../kit/print.ts';
 import { digitsTold, type ScalarQuantity } from '../../kit/quantities.ts';
-import { printNumber } from '../../units/printQuantity.ts';
-import { convert, type UnitSystem, unitIn, units } from '../../units/units.ts';
-import { dayTicks, niceTicks, percentAlong, spreadLabels, wrapLabel } from './axis.ts';
-import { columnOf, type PictureProps, rowsIn, sidesOf } from './readings.ts';
-import { lineHeight, TextLines } from './TextLines.tsx';
+import { printIn, printNumber } from '../../units/printQuantity.ts';
+import { convert, type UnitName, type UnitSystem, unitIn, units } from '../../units/units.ts';
+import { dayName, dayTicks, niceTicks } from './axis.ts';
+import { curveOf, type Found, type Point, wordsAlong, wordsAt } from './placeWords.ts';
+import { columnOf, fillIn, isDrawn, type PictureProps, rowsIn, type Side, sideName, sidesOf, tenth, usualWidthPx } from './readings.ts';
+import { Words } from './Words.tsx';
+import { type Box, boxOf, linesAt, linesWithin, meet, sizes, textPx, type Word } from './words.ts';
 
-const plot = { height: 220, leastWidth: 190, letters: 13, below: 44 } as const;
+/** The whole of it, and where the curves may stand in it. */
+const heightPx = 220;
+/** What a taller plot costs, beside curves that run through words. */
+const growthCost = (extraPx: number): number => extraPx / 8;
+/** From the axis to its names: those of the other axis end lower than it. */
+const feetPx = 10;
 
-type Point = readonly [number, number];
-interface Mark {
-  readonly at: number;
-  readonly says: string;
-  /** The whole of it in words. */
-  readonly told: string;
-}
 interface Curve {
-  readonly label: string;
+  readonly name: string;
+  /** This and that are straw and green; what they are read against is ink. */
+  readonly is: 'this' | 'that' | 'beside' | 'beside other';
   readonly points: readonly Point[];
 }
-/** One curve for each word in the column that tells them apart. */
-function curvesBehind({ calculator, picture, system }: PictureProps<LinesPicture>, outcome: Outcome): readonly Curve[] {
-  const { behind } = picture;
-  if (!behind) return [];
-  const toX = shownIn(columnOf(calculator, behind.rows, behind.x), system);
-  const toY = shownIn(columnOf(calculator, behind.rows, behind.y), system);
-  const byName = new Map<string, Point[]>();
-  for (const row of rowsIn(outcome, behind.rows)) {
-    const [name, across, up] = [String(row[behind.of]), row[behind.x], row[behind.y]];
-    if (typeof across !== 'number' || typeof up !== 'number') continue;
-    const points = byName.get(name) ?? [];
-    points.push([toX(across), toY(up)]);
-    byName.set(name, points);
-  }
-  return [...byName].map(([label, points]) => ({ label, points }));
-}
-const unitOf = (quantity: ScalarQuantity | undefined, system: UnitSystem) =>
+const unitOf = (quantity: ScalarQuantity | undefined, system: UnitSystem): UnitName | undefined =>
   quantity?.kind === 'number' ? unitIn(system, quantity.unit) : undefined;
 const shownIn = (quantity: ScalarQuantity | undefined, system: UnitSystem) => {
   const unit = unitOf(quantity, system);
@@ -47,208 +32,191 @@ const shownIn = (quantity: ScalarQuantity | undefined, system: UnitSystem) => {
 const tickText = (ticks: readonly number[]) => {
   const step = Math.abs((ticks[1] ?? 1) - (ticks[0] ?? 0)) || 1;
   const digits = Math.max(0, -Math.floor(Math.log10(step) + 1e-9));
-  return (tick: number): string => printNumber(tick, Number.isInteger(step * 10 ** digits) ? digits : digits + 1);
+  return (tick: number): string => printNumber(tick, Number.isInteger(Number((step * 10 ** digits).toPrecision(9))) ? digits : digits + 1);
 };
-const range = (values: readonly number[], fromZero: boolean): Point => {
-  const [low, high] = [Math.min(...values), Math.max(...values)];
-  const start = fromZero ? Math.min(0, low) : low;
-  return high > start ? [start, high] : [start, start + 1];
-};
+const isSame = (one: readonly Point[], other: readonly Point[]): boolean => JSON.stringify(one) === JSON.stringify(other);
 
-/** Curves over a common axis, each named at its end. Two managements: one curve each in the same plot, or a plot each below the other. */
-export function Lines(props: PictureProps<LinesPicture>) {
-  const { calculator, picture, outcome, other, titles, system, id } = props;
-  const sides = sidesOf({ outcome, other, titles });
-  const x = columnOf(calculator, picture.rows, picture.x);
-  const ys = picture.ys.map((name) => columnOf(calculator, picture.rows, name));
-  const toX = shownIn(x, system);
-  const curvesOf = sides.map((side) =>
-    picture.ys.map((name, index): Curve => {
-      const toY = shownIn(ys[index], system);
-      const points = rowsIn(side.outcome, picture.rows).flatMap((row): readonly Point[] => {
+/** What is drawn: of two managements the first column of each, and of the others those that are the same for both. */
+function curvesOf({ calculator, picture, system }: PictureProps<LinesPicture>, sides: readonly Side[]): readonly Curve[] {
+  const toX = shownIn(columnOf(calculator, picture.rows, picture.x), system);
+  const pointsOf = (side: Side, name: string): readonly Point[] => {
+    const toY = shownIn(columnOf(calculator, picture.rows, name), system);
+    return rowsIn(side.outcome, picture.rows)
+      .flatMap((row): readonly Point[] => {
         const [across, up] = [row[picture.x], row[name]];
         return typeof across === 'number' && typeof up === 'number' ? [[toX(across), toY(up)]] : [];
-      });
-      return { label: ys[index]?.label ?? name, points };
-    }),
-  );
-  const behindOf = sides.map((side) => curvesBehind(props, side.outcome));
-  const all = [...curvesOf, ...behindOf].flat().flatMap((curve) => curve.points);
-  if (all.length === 0) return null;
-  const markOf = (side: (typeof sides)[number]): Mark | undefined => {
-    const at = picture.mark ? side.outcome.values[picture.mark.at] : undefined;
-    return picture.mark && x && typeof at === 'number'
-      ? { at: toX(at), says: picture.mark.says, told: `${picture.mark.says}: ${printScalar(at, x, system)}.` }
-      : undefined;
+      })
+      .toSorted((one, other) => one[0] - other[0]);
   };
-  const overlaid = sides.length === 2 && picture.ys.length === 1 && titles[0] !== '' && titles[1] !== '';
-  const plots = overlaid
-    ? [
-        {
-          is: 'both',
-          title: curvesOf[0]?.[0]?.label ?? '',
-          curves: curvesOf.flatMap((curves, index) => curves.map((curve) => ({ ...curve, label: titles[index] ?? '' }))),
-          behind: behindOf[0] ?? [],
-          mark: undefined,
-        },
-      ]
-    : sides.map((side, index) => ({
-        is: side.is,
-        title: side.title,
-        curves: curvesOf[index] ?? [],
-        behind: behindOf[index] ?? [],
-        mark: markOf(side),
-      }));
-  const [left, right] = range(
-    all.map(([across]) => across),
-    false,
-  );
-  const [, highest] = range(
-    all.map(([, up]) => up),
-    true,
-  );
-  const yTicks = niceTicks(
-    range(
-      all.map(([, up]) => up),
-      true,
-    )[0],
-    highest,
-    4,
-  );
-  const [bottom, top] = [
-    Math.min(
-      range(
-        all.map(([, up]) => up),
-        true,
-      )[0],
-      yTicks[0] ?? 0,
-    ),
-    Math.max(highest, yTicks.at(-1) ?? 0),
-  ];
-  const height = (up: number): number => Math.round((1 - (up - bottom) / (top - bottom)) * plot.height * 10) / 10;
-  const xTicks = x?.kind === 'day' ? dayTicks(left, right, plot.leastWidth) : niceTicks(left, right, 3);
-  const [sayX, sayY] = [tickText(xTicks), tickText(yTicks)];
-  const nameX = (tick: number): string =>
-    x?.kind === 'day'
-      ? printScalar(tick, x, system)
-          .replace(/^\w+, (?=\w{3} \d)/, '')
-          .replace(/, \d+$/, '')
-      : sayX(tick);
+  const isPair = sides.length > 1;
+  return picture.ys
+    .flatMap((name, index): readonly Curve[] => {
+      const own = picture.says?.[index] ?? columnOf(calculator, picture.rows, name)?.label ?? name;
+      if (index === 0) return sides.map((side) => ({ name: isPair ? sideName(side) : own, is: side.is, points: pointsOf(side, name) }));
+      const [points = [], other] = sides.map((side) => pointsOf(side, name));
+      return other === undefined || isSame(points, other) ? [{ name: own, is: index === 1 ? 'beside' : 'beside other', points }] : [];
+    })
+    .filter(({ points }) => points.length > 0);
+}
+
+/** Curves over a common axis, each named beside it, with the reader's own place on it. Two managements share one plot. */
+export function Lines(props: PictureProps<LinesPicture>) {
+  const { calculator, picture, outcome, other, titles, system, widthPx = usualWidthPx } = props;
+  const sides = sidesOf({ outcome, other, titles });
+  const x = columnOf(calculator, picture.rows, picture.x);
+  const y = columnOf(calculator, picture.rows, picture.ys[0] ?? '');
+  const [toX, toY] = [shownIn(x, system), shownIn(y, system)];
+  const curves = curvesOf(props, sides);
+  if (curves.length === 0) return null;
+  const yous = sides.flatMap(({ outcome: { values }, is }) => {
+    const [at, value] = picture.you ? [values[picture.you.at], values[picture.you.value]] : [];
+    if (!picture.you || typeof at !== 'number' || typeof value !== 'number') return [];
+    return [{ is, at: toX(at), value: toY(value), told: printName(calculator, values, picture.you.value, system) }];
+  });
+  const all = [...curves.flatMap(({ points }) => points), ...yous.map(({ at, value }): Point => [at, value])];
+  const [acrosses, ups] = [all.map(([across]) => across), all.map(([, up]) => up)];
+  const [from, furthest] = [Math.min(...acrosses), Math.max(...acrosses)];
+  const to = furthest > from ? furthest : from + 1;
+  const highest = Math.max(0, ...ups);
+  const [low, high] = [Math.min(0, ...ups), highest > 0 ? highest : 1];
+  const yTicks = niceTicks(low, high, 3);
+  const [bottom, top] = [Math.min(low, yTicks[0] ?? 0), Math.max(high, yTicks.at(-1) ?? 0)];
+  const sayY = tickText(yTicks);
   const unitWords = (quantity: ScalarQuantity | undefined): string => {
     const unit = unitOf(quantity, system);
     return unit ? units[unit].print : '';
   };
-  const isLate = (across: number): boolean => across - left > 0.4 * (right - left);
-  const axisWidth = 10 + 8 * Math.max(...yTicks.map((tick) => sayY(tick).length));
+  /** A label that says its unit, such as `Head to go`, needs it no second time. */
+  const nameWith = (quantity: ScalarQuantity | undefined): string => {
+    const [label, unit] = [quantity?.label ?? '', unitWords(quantity)];
+    return unit === '' || label.toLowerCase().includes(unit) ? label : `${label}, ${unit}`;
+  };
+  // One curve, or one on each side, is named by its axis; several by their own names.
+  const isNamedAbove = picture.ys.length === 1;
+  const above = linesWithin(isNamedAbove || picture.says ? nameWith(y) : unitWords(y) || nameWith(y), 'name', widthPx);
+  const below = x?.kind === 'day' ? [] : linesWithin(nameWith(x), 'name', widthPx);
+  const left = 10 + Math.max(...yTicks.map((tick) => textPx(sayY(tick), 'name')));
+  const right = widthPx - 10;
+  const xTicks = x?.kind === 'day' ? dayTicks(from, to, right - left) : niceTicks(from, to, 4);
+  const sayX = tickText(xTicks);
+  const nameX = (at: number): string => (x?.kind === 'day' ? dayName(printScalar(at, x, system)) : sayX(at));
+  const aboveWords = linesAt(above, { top: 0, x: 0, size: 'name', is: 'quiet' });
+  const headBottom = above.length * sizes.name.line;
+  const plotTop = headBottom + 12;
+  const feet = (1 + below.length) * sizes.name.line + feetPx + 1;
+  const draw = (
+    extraTop: number,
+  ): {
+    readonly words: readonly Word[];
+    readonly cost: number;
+    readonly px: (point: Point) => Point;
+    readonly top: number;
+    readonly foot: number;
+  } => {
+    const [upper, foot] = [plotTop + extraTop, heightPx + extraTop - feet];
+    const px = ([across, up]: Point): Point => [
+      tenth(left + ((across - from) / (to - from)) * (right - left)),
+      tenth(foot - ((up - bottom) / (top - bottom)) * (foot - upper)),
+    ];
+    const words: Word[] = [];
+    for (const tick of yTicks) words.push({ text: sayY(tick), x: left - 8, y: px([from, tick])[1] + 5, size: 'name', anchor: 'end', is: 'quiet' });
+    const taken = (): readonly Box[] => words.map(boxOf);
+    for (const tick of xTicks) {
+      const half = textPx(nameX(tick), 'name') / 2;
+      const at = Math.max(half, Math.min(px([tick, 0])[0], widthPx - half));
+      const word: Word = { text: nameX(tick), x: at, y: foot + feetPx + sizes.name.px, size: 'name', anchor: 'middle', is: 'quiet' };
+      if (taken().every((box) => !meet(box, boxOf(word), 8))) words.push(word);
+    }
+    words.push(...linesAt(below, { top: foot + feetPx + sizes.name.line, x: right + 10, size: 'name', anchor: 'end', is: 'quiet' }));
+    const drawn = curves.map(({ points }) => curveOf(points.map(px), widthPx));
+    const field = (): Parameters<typeof wordsAlong>[2] => ({
+      left,
+      right: widthPx,
+      top: headBottom + 1,
+      bottom: foot - 2,
+      curves: drawn,
+      taken: [...taken(), ...dots],
+    });
+    const dots: Box[] = yous.map(({ at, value }) => {
+      const [cx, cy] = px([at, value]);
+      return { left: cx - 9, right: cx + 9, top: cy - 9, bottom: cy + 9 };
+    });
+    let cost = growthCost(extraTop);
+    const put = (found: Found | undefined): void => {
+      words.push(...(found?.words ?? []));
+      cost += found?.cost ?? Number.POSITIVE_INFINITY;
+    };
+    for (const { is, at, value, told } of distinctYous)
+      put(wordsAt(px([at, value]), other ? told : `you: ${told}`, 'figure', field(), distinctYous.length > 1 ? `word-${is}` : undefined));
+    if (mark) put(wordsAt([px([mark.at, 0])[0], (upper + foot) / 2], mark.says, 'figure', field(), 'on-mark'));
+    if (!isNamedAbove || other)
+      for (const [index, { name, is }] of curves.entries()) {
+        const curve = drawn[index];
+        const [only] = curve?.points ?? [];
+        // A curve of one point has no place along it.
+        put(
+          curve && curve.points.length > 1
+            ? wordsAlong(curve, name, field(), `word-${is}`)
+            : only && wordsAt(only, name, 'name', field(), `word-${is}`),
+        );
+      }
+    return { words, cost, px, top: upper, foot };
+  };
+  const distinctYous = yous.filter(({ at, value }, index) => index === 0 || at !== yous[0]?.at || value !== yous[0].value);
+  const markOf = (side: Side) => {
+    const at = picture.mark && isDrawn(picture.mark.onlyWhen, side.outcome) ? side.outcome.values[picture.mark.at] : undefined;
+    return picture.mark && typeof at === 'number' ? { at: toX(at), says: fillIn(calculator, side.outcome, system, picture.mark.says) } : undefined;
+  };
+  const [mine, theirs] = sides.map(markOf);
+  const isShared = other === null || (mine?.at === theirs?.at && mine?.says === theirs?.says);
+  const mark = mine && isShared && mine.at > from && mine.at <= to ? mine : undefined;
+  // Where words find no good room among the curves the plot grows at its head.
+  let drawnAt = { extra: 0, ...draw(0) };
+  for (const extra of [26, 52, 104, 208]) {
+    if (drawnAt.cost <= growthCost(extra)) break;
+    const next = { extra, ...draw(extra) };
+    if (next.cost < drawnAt.cost) drawnAt = next;
+  }
+  const { words, px, foot, extra } = drawnAt;
+  const height = heightPx + extra;
+  const path = (points: readonly Point[]): string => `M${points.map((point) => px(point).join(' ')).join('L')}`;
+  const zero = px([from, Math.max(0, bottom)])[1];
+  const sayPoint = ([across, up]: Point): string => {
+    const digits = y?.kind === 'number' ? Math.max(0, digitsTold(up, y)) : 0;
+    const unit = unitOf(y, system);
+    return `${unit ? printIn(up, unit, digits) : printNumber(up, digits)} at ${x?.kind === 'day' ? printScalar(across, x, system) : [sayX(across), unitWords(x)].filter(Boolean).join(' ')}`;
+  };
+  const said = [
+    ...yous.map(
+      ({ told, at, is }) =>
+        `${other ? (is === 'this' ? 'this' : 'that') : 'you'}: ${told} at ${x?.kind === 'day' ? dayName(printScalar(at, x, system)) : [sayX(at), unitWords(x)].filter(Boolean).join(' ')}`,
+    ),
+    ...curves.map(({ name, points }) => `${name} from ${sayPoint(points[0] ?? [0, 0])} to ${sayPoint(points.at(-1) ?? [0, 0])}`),
+    ...(mark ? [mark.says] : []),
+  ].join('; ');
   return (
-    <figure class="picture lines">
-      {plots.map(({ is, title, curves, behind, mark }) => {
-        const marked = mark && mark.at > left && mark.at < right ? mark : undefined;
-        const drawn = curves.filter((curve) => curve.points.length > 0);
-        const labels = drawn.map((curve) => wrapLabel(curve.label, plot.letters));
-        const ends = drawn.map((curve) => height(curve.points.at(-1)?.[1] ?? 0));
-        const tops = spreadLabels(
-          labels.map((lines, index) => ({ at: ends[index] ?? 0, height: lines.length * lineHeight + 4 })),
-          plot.height + plot.below,
-        );
-        const say = (index: number, at: 0 | -1): string => {
-          const point = drawn[index]?.points.at(at);
-          return point
-            ? `${printNumber(point[1], ys[0]?.kind === 'number' ? Math.max(0, digitsTold(point[1], ys[0])) : 0)} ${unitWords(ys[0])} at ${x?.kind === 'day' ? printScalar(point[0], x, system) : sayX(point[0])}`
-            : '';
-        };
-        const said = [
-          ...drawn.map((curve, index) => `${curve.label}: from ${say(index, 0)} to ${say(index, -1)}.`),
-          ...(behind.length > 0 && picture.behind ? [picture.behind.says] : []),
-          ...(marked ? [marked.told] : []),
-        ].join(' ');
-        const path = ({ points }: Curve): string =>
-          `M${points.map(([across, up]) => `${Math.round(((across - left) / (right - left)) * 1000)} ${height(up)}`).join('L')}`;
-        return (
-          <div key={is}>
-            {title && <p class={`picture-title picture-${is}`}>{title}</p>}
-            <p class="picture-said" id={`${id}-${is}-said`}>
-              {said}
-            </p>
-            <p class="unit">
-              {unitWords(ys[0])}
-              {behind.length > 0 && picture.behind && <span aria-hidden="true">. {picture.behind.says}</span>}
-            </p>
-            <div
-              class="plot"
-              role="img"
-              aria-label={`${calculator.title}: ${drawn.map((curve) => curve.label).join(', ')}`}
-              aria-describedby={`${id}-${is}-said`}
-            >
-              <svg width={axisWidth} height={plot.height + plot.below} aria-hidden="true">
-                {yTicks.map((tick) => (
-                  <text key={tick} x={axisWidth - 6} y={height(tick)} dy=".34em" text-anchor="end">
-                    {sayY(tick)}
-                  </text>
-                ))}
-              </svg>
-              <svg class="plot-field" width="100%" height={plot.height + plot.below} aria-hidden="true">
-                {yTicks.map((tick) => (
-                  <line key={tick} class="tick" x2="100%" y1={height(tick)} y2={height(tick)} />
-                ))}
-                {xTicks.map((tick) => (
-                  <g key={tick}>
-                    <line
-                      class="axis"
-                      x1={percentAlong(tick, left, right)}
-                      x2={percentAlong(tick, left, right)}
-                      y1={plot.height}
-                      y2={plot.height + 5}
-                    />
-                    <text x={percentAlong(tick, left, right)} y={plot.height + 20} text-anchor={x?.kind === 'day' ? 'start' : 'middle'}>
-                      {nameX(tick)}
-                    </text>
-                  </g>
-                ))}
-                <text class="axis-name" x="0" y={plot.height + 40}>
-                  {x?.kind === 'day' ? '' : [x?.label, unitWords(x)].filter(Boolean).join(', ')}
-                </text>
-                <line class="axis" x2="100%" y1={height(Math.max(0, bottom))} y2={height(Math.max(0, bottom))} />
-                <svg
-                  width="100%"
-                  height={plot.height}
-                  viewBox={`0 0 1000 ${plot.height}`}
-                  preserveAspectRatio="none"
-                  overflow="visible"
-                  aria-hidden="true"
-                >
-                  {behind.length > 0 && <path class="curve curve-behind" d={behind.map(path).join('')} />}
-                  {drawn.map((curve, index) => (
-                    <path key={curve.label} class={`curve curve-${index % 4}`} d={path(curve)} />
-                  ))}
-                </svg>
-                {marked && (
-                  <g class="plot-mark">
-                    <line x1={percentAlong(marked.at, left, right)} x2={percentAlong(marked.at, left, right)} y2={plot.height} />
-                    {/* Before the mark the curves mostly run together and leave the middle free; behind it they part, and the foot is free. */}
-                    <text
-                      x={percentAlong(marked.at, left, right)}
-                      dx={isLate(marked.at) ? -6 : 6}
-                      y={isLate(marked.at) ? plot.height / 2 : plot.height - 8}
-                      text-anchor={isLate(marked.at) ? 'end' : 'start'}
-                    >
-                      {marked.says}
-                    </text>
-                  </g>
-                )}
-              </svg>
-              <svg width={8.2 * plot.letters + 24} height={plot.height + plot.below} aria-hidden="true">
-                {labels.map((lines, index) => (
-                  <g key={lines.join()}>
-                    <path class="leader" d={`M3 ${ends[index]}L12 ${(tops[index] ?? 0) + 8}h5`} />
-                    <TextLines x={20} y={(tops[index] ?? 0) - 2} lines={lines} />
-                  </g>
-                ))}
-              </svg>
-            </div>
-          </div>
-        );
-      })}
+    <figure class="picture plot lines">
+      <svg width={widthPx} height={height} viewBox={`0 0 ${widthPx} ${height}`} role="img" aria-label={`${calculator.title}: ${said}.`}>
+        <path class="tick" d={yTicks.map((tick) => `M${tenth(left)} ${px([from, tick])[1]}H${tenth(right)}`).join('')} />
+        <path class="axis" d={`M${tenth(left)} ${zero}H${tenth(right)}${xTicks.map((tick) => `M${px([tick, 0])[0]} ${foot}v5`).join('')}`} />
+        {mark && <path class="day" d={`M${px([mark.at, 0])[0]} ${drawnAt.top - 6}V${foot}`} />}
+        {curves.toReversed().map(({ is, name, points }) => (
+          <g key={`${is} ${name}`}>
+            <path class={`curve is-${is}`} d={path(points)} />
+            {is === 'that' && <path class="curve-core" d={path(points)} />}
+          </g>
+        ))}
+        {yous.map(({ is, at, value }) => {
+          const [cx, cy] = px([at, value]);
+          return (
+            <g key={is}>
+              <path class="drop" d={`M${cx} ${cy}V${foot}`} />
+              <circle class={`you is-${is}`} cx={cx} cy={cy} r="8" />
+            </g>
+          );
+        })}
+        <Words words={[...aboveWords, ...words]} />
+      </svg>
     </figure>
   );
 }

@@ -1,4 +1,5 @@
 import type { PlainPicture } from '../../kit/pictures.ts';
+import { Bars } from './Bars.tsx';
 import { GroundProfile } from './GroundProfile.tsx';
 import { Lines } from './Lines.tsx';
 import type { PictureProps } from './readings.ts';
@@ -17,6 +18,8 @@ export function Picture({ picture, ...rest }: PictureProps<PlainPicture>) {
       return <Shares picture={picture} {...rest} />;
     case 'spans':
       return <Spans picture={picture} {...rest} />;
+    case 'bars':
+      return <Bars picture={picture} {...rest} />;
     case 'lines':
       return <Lines picture={picture} {...rest} />;
   }

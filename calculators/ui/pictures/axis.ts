@@ -53,12 +53,11 @@ export function dayTicks(from: number, to: number, widthPx: number): readonly nu
   const count = Math.floor(Math.max(0, (widthPx - dayNamePx) / pxPerDay) / step + 1e-9) + 1;
   return Array.from({ length: count }, (_, index) => Math.ceil(from) + index * step);
 }
-/** Room for `Sep 28` and the space after it. */
-export const dayNamePx = 52;
+/** Room for `Sep 28` at 16 px and the space after it. */
+const dayNamePx = 62;
 
-/** A place on an axis as a share of it: text keeps its size however wide the axis is. */
-export const percentAlong = (value: number, from: number, to: number): string =>
-  `${Math.round((to > from ? (value - from) / (to - from) : 0) * 1e4) / 100}%`;
+/** A day without its weekday and year: `Sep 28`. */
+export const dayName = (printed: string): string => printed.replace(/^\w+, (?=\w{3} \d)/, '').replace(/, \d+$/, '');
 
 /** Breaks a label into lines of at most `letters`, at its spaces. */
 export function wrapLabel(label: string, letters: number): readonly string[] {

@@ -23,6 +23,10 @@ export async function loadPicture(kind: PlainPicture['kind']): Promise<DrawPictu
       const { Spans } = await import('./Spans.tsx');
       return ({ picture, ...rest }) => (picture.kind === kind ? <Spans picture={picture} {...rest} /> : null);
     }
+    case 'bars': {
+      const { Bars } = await import('./Bars.tsx');
+      return ({ picture, ...rest }) => (picture.kind === kind ? <Bars picture={picture} {...rest} /> : null);
+    }
     case 'lines': {
       const { Lines } = await import('./Lines.tsx');
       return ({ picture, ...rest }) => (picture.kind === kind ? <Lines picture={picture} {...rest} /> : null);

@@ -1,4 +1,6 @@
 import type { Calculator, Outcome } from '../../kit/define.ts';
+import type { OnlyWhen } from '../../kit/pictures.ts';
+import { fillWords, printName } from '../../kit/print.ts';
 import type { Rows, ScalarQuantity } from '../../kit/quantities.ts';
 import type { UnitSystem } from '../../units/units.ts';
 
@@ -14,6 +16,8 @@ export interface PictureProps<P> {
   readonly system: UnitSystem;
   /** Unique on the page: names inside a drawing are made from it. */
   readonly id: string;
+  /** The width that it gets, pixels: it is drawn for that and never scaled. */
+  readonly widthPx?: number;
 }
 export interface Side {
   readonly outcome: Outcome;
@@ -42,5 +46,16 @@ export function columnOf(calculator: Calculator, rows: string, name: string): Sc
   const quantity = calculator.quantities[rows];
   return quantity?.kind === 'rows' ? quantity.columns[name] : undefined;
 }
+/** A phone, less the edge of earth along the page. */
+export const usualWidthPx = 376;
+export const isDrawn = (onlyWhen: OnlyWhen | undefined, outcome: Outcome): boolean =>
+  onlyWhen === undefined || outcome.values[onlyWhen.of] === onlyWhen.is;
+/** Words of a picture with their numbers in them. */
+export const fillIn = (calculator: Calculator, outcome: Outcome, system: UnitSystem, words: string): string =>
+  fillWords(words, (name) => printName(calculator, outcome.values, name, system));
+/** More than so many letters have no room at a curve. */
+const longestName = 30;
+/** What one side is called where two are drawn. */
+export const sideName = ({ title, is }: Side): string => (title !== '' && title.length <= longestName ? title : is === 'this' ? 'This' : 'That');
 /** To a tenth of a drawing unit: finer is only bytes. */
 export const tenth = (size: number): number => Math.round(size * 10) / 10;
