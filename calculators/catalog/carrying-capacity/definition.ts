@@ -24,7 +24,7 @@ function shareRange(shares: readonly ByShare[], headOf: (line: ByShare) => numbe
 
 export default defineCalculator({
   slug: 'carrying-capacity',
-  version: 2,
+  version: 3,
   title: 'Carrying capacity in a dry year',
   inputs,
   refusals: [
@@ -183,7 +183,13 @@ export default defineCalculator({
     'mullenix-2022',
     'gross-intake',
   ],
-  changes: [{ version: 2, say: 'it says how far the head count moves with the share eaten, and asks what land it is.' }],
+  changes: [
+    { version: 2, say: 'it says how far the head count moves with the share eaten, and asks what land it is.' },
+    {
+      version: 3,
+      say: 'a fresh form takes 35 % as eaten of pasture grazed all season, the middle of what guides print, where it took 40 %, the most that any of them prints.',
+    },
+  ],
   topic: 'grass',
   order: 20,
   guides: ['stocking-for-the-dry-year', 'choosing-who-goes', 'keeping-a-grazing-record', 'leased-and-permitted-ground'],
