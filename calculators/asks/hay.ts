@@ -85,7 +85,7 @@ const wrappedPercent = 35;
 type Wet = Caution<{ readonly moisturePercent: number }>;
 export const hotHay: Wet = {
   when: ({ moisturePercent }) => moisturePercent > hotPercent && moisturePercent <= wrappedPercent,
-  say: 'Hay heats and can set a barn on fire, weeks after baling too: large square bales above 17 % water, large round ones above 18, small ones above 20. Keep it outside and apart. Probe it daily and never alone, twice a day from 140 °F, and call the fire service before you pull hot bales.',
+  say: 'Hay heats and can set a barn on fire, weeks after baling too: large square bales above 17 % water, large round ones above 18, small ones above 20. Keep it outside and apart. Probe it daily and never alone, twice a day from 140 °F, and call the fire department before you pull hot bales.',
   source: 'burbrink-hay-fire-2024',
 };
 export const wrappedHay: Wet = {
