@@ -2,6 +2,7 @@ import type { Calculator, Outcome } from '../kit/define.ts';
 import type { Cell, MonthsInput, RecordInput } from '../kit/inputs.ts';
 import { printInput } from '../kit/print.ts';
 import { type Form, isShown, type Problem, readForm, rowsIn, type Texts, textIn, type Values, withPlaceOf } from '../kit/state.ts';
+import { dayOf } from '../units/printQuantity.ts';
 import { readQuantity } from '../units/readQuantity.ts';
 import type { UnitSystem } from '../units/units.ts';
 
@@ -43,8 +44,10 @@ export function sideTitles(calculator: Calculator, mine: Texts, theirs: Texts | 
   const differing = Object.entries(calculator.inputs).flatMap(([key, input]): (readonly [string, string])[] => {
     const say = (cell: Cell | MonthsInput | RecordInput, text: string): string => {
       if (cell.kind === 'choice') return printInput(text, cell, system);
+      const day = cell.kind === 'date' ? dayOf(text) : undefined;
       const reading = cell.kind === 'number' ? readQuantity(text, cell.unit) : undefined;
-      return `${cell.label.toLowerCase()} ${reading?.is === 'value' ? printInput(reading.value, cell, system) : text}`;
+      const value = reading?.is === 'value' ? reading.value : day;
+      return `${cell.label.toLowerCase()} ${value === undefined ? text : printInput(value, cell, system)}`;
     };
     if (input.kind === 'rows') {
       return rowsIn(mine[key]).flatMap((row, index) =>
