@@ -94,7 +94,7 @@ export const wrappedHay: Wet = {
   source: 'common practice',
 };
 export const moldyHay = {
-  say: 'Moldy or rotten hay can make stock abort or die, and its dust harms your lungs. Leave them room to refuse it, never grind it in, and keep it from horses and from cows in calf. Throw out any bale with a dead animal in it: one can poison the whole bale.',
+  say: 'Moldy or rotten hay can make stock abort or die, and its dust harms your lungs. Leave them room to refuse it, never grind it in, and keep it from horses and from bred cows. Throw out any bale with a dead animal in it: one can poison the whole bale.',
   source: 'common practice',
 };
 export const fedOnTheGround: Caution<{ readonly feeder: string }> = {

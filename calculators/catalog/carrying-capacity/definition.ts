@@ -141,7 +141,7 @@ export default defineCalculator({
   limits: [
     'It takes all stock to share all the pastures. A pasture that only the ewes use needs a run of its own.',
     'Yields from a soil survey are for a site in fair shape. Worn ground may make half. Clip your own, or trust what you ran.',
-    'It takes the herd as it is now to have grazed since turn-in, and each animal to eat the same all along. Calves and lambs eat more every week, so leave some over.',
+    'It takes the herd as it is now to have grazed since turn-in, and each animal to eat the same all along. Calves and lambs eat more every week, so leave some to spare.',
     'In the balance by month a minus tells that the herd is then ahead of the grass: it bites into the stubble, though later growth may make the sum good. Growth from before turn-in stands in the first month.',
     'Nobody knows what will still grow. Decide on the range, set a day to look again, and write both down.',
     'The growth curve from four answers stood within 5 points in a hundred of printed ones by July 1 where that was tried. Your county’s own curve is better.',

@@ -28,7 +28,6 @@ export const herd = rows({
   maxRows: 8,
   columns: {
     kind: stockKind('cow-nursing', ['cow-nursing', 'cow-dry', 'bull', 'heifer', 'stocker', 'calf', 'ewe-nursing', 'ewe-dry', 'doe', 'horse'], {
-      verb: 'mend',
       own: { bull: { label: grazers.bull.label, fills: bull } },
     }),
     countHead: number('Head', 'n', 'head', [1, 20_000], 45, { whole: true, help: 'Those on the place now, taken to have been there since turn-in.' }),

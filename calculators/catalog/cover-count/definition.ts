@@ -170,7 +170,7 @@ export default defineCalculator({
     },
     {
       when: () => true,
-      say: 'Watching your boots, you won’t see the bull. Look up at every turn, and mind holes and snakes.',
+      say: 'Watching your boots, you won’t see the bull. Look up at every turn, and watch for holes and snakes.',
       source: 'common practice',
     },
   ],
