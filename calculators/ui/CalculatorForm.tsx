@@ -151,7 +151,7 @@ export function CalculatorForm(props: CalculatorFormProps) {
     (input: Input) => isShown(input, form.this) && (input.kind === 'rows' ? !sharesRows(input) : isManagement(input)),
   );
   return (
-    <form class="sheet" onSubmit={(event) => event.preventDefault()} noValidate>
+    <form class="asks-and-answers" onSubmit={(event) => event.preventDefault()} noValidate>
       <div class="asks">
         <fieldset class="system">
           <legend class="unseen">Units</legend>
