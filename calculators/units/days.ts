@@ -5,3 +5,7 @@ export const yearOf = (day: number): number => new Date(day * dayMs).getUTCFullY
 export const monthIndexOf = (day: number): number => new Date(day * dayMs).getUTCMonth();
 /** First day of a month; an index past December runs on into the next year. */
 export const firstOfMonth = (monthIndex: number, year: number): number => Date.UTC(year, monthIndex, 1) / dayMs;
+const lengths = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
+/** Days of a month, 1 for January; 0 where there is no such month. */
+export const daysInMonth = (year: number, month: number): number =>
+  month === 2 && year % 4 === 0 && (year % 100 !== 0 || year % 400 === 0) ? 29 : (lengths[month - 1] ?? 0);

@@ -1,7 +1,7 @@
 import { growthCurve } from '../../asks/growthCurve.ts';
 import { choice, date, months, number, rows } from '../../kit/inputs.ts';
 import { record } from '../../kit/record/record.ts';
-import { months as monthOptions } from '../../tables/months.ts';
+import { months as monthOptions } from '../../units/months.ts';
 
 /** By common practice in this order: what eats most for the least loss goes first. */
 export const stepWords = {

@@ -1,6 +1,6 @@
 import { choice, number, rows } from '../../kit/inputs.ts';
 import { breeding } from '../../math/herd/stageFromBirth.ts';
-import { months } from '../../tables/months.ts';
+import { months } from '../../units/months.ts';
 import { calfLabels, monthRuleLabels, stageWords, stockWords } from './quantities.ts';
 
 const cattle = 'Cattle';
