@@ -1,5 +1,4 @@
 import { defineCalculator, shownWhen } from '../../kit/define.ts';
-import { shares } from '../../kit/pictures.ts';
 import { cautions } from './cautions.ts';
 import { compute } from './compute.ts';
 import { inputs } from './inputs.ts';

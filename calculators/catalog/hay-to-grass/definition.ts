@@ -1,6 +1,6 @@
 import { fedOnTheGround, highBelow, hotHay, lowAbove, moldyHay, wrappedHay } from '../../asks/hay.ts';
 import { caution, defineCalculator, ranged, shown, shownWhen } from '../../kit/define.ts';
-import { shares } from '../../kit/pictures.ts';
+
 import { compute, ownByTable } from './compute.ts';
 import { inputs, stockWords, type Values } from './inputs.ts';
 import { quantities } from './quantities.ts';

@@ -1,5 +1,4 @@
 import { caution, defineCalculator, ranged, shown } from '../../kit/define.ts';
-import { shares } from '../../kit/pictures.ts';
 import { formula, lookup, tabulate, tex, when } from '../../kit/steps.ts';
 import { compute } from './compute.ts';
 import { inputs } from './inputs.ts';

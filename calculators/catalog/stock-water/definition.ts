@@ -177,7 +177,7 @@ export default defineCalculator({
     }),
     caution(({ supply, surfaceFrom }) => supply === 'pond' && surfaceFrom === 'shore', {
       lead: 'Paced round only, this is the most the pond can be. Pace it across.',
-      say: 'Paced only round the edge, the pond is taken as a full circle: the most that it can be. The days are too many if it is long or has bays. Pace it across two ways instead.',
+      say: 'Paced only around the edge, the pond is taken as a full circle: the most that it can be. The days are too many if it is long or has bays. Pace it across two ways instead.',
       source: 'common practice',
     }),
     caution(({ verdict }) => verdict === 'short', {
