@@ -5,38 +5,66 @@ import type { NumberKeys, RowOf, RowsKeys } from './quantities.ts';
  * V: inputs' values with the results; R: the results.
  */
 export type Picture<V, R> =
-  | SoilFace<NumberKeys<V>>
+  | Face<NumberKeys<V>>
   | Shares<NumberKeys<V>>
   | {
       readonly [K in RowsKeys<R>]:
         | Spans<K, keyof RowOf<R[K]> & string>
         | Lines<K, keyof RowOf<R[K]> & string, NumberKeys<V>>
-        | GroundProfile<K, keyof RowOf<R[K]> & string, NumberKeys<V>>;
+        | Face<NumberKeys<V>, FaceLayers<K, keyof RowOf<R[K]> & string, NumberKeys<V>>>;
     }[RowsKeys<R>];
 
-/** A cut through the ground: rain comes down, arrows leave as wide as their depths. All depths in inches. */
-export interface SoilFace<N extends string = string> {
-  readonly kind: 'soilFace';
-  readonly rain: N;
-  readonly runsOff: N;
-  /** What wets leaves, litter and hollows before any runs. */
-  readonly heldFirst: N;
-  readonly soaksIn: N;
-  /** Covered ground, percent: how dense the sod is drawn. */
+/**
+ * A cut through the ground. What grows on it, what the water did, how it lies in layers: each part is drawn if its numbers are named. One of `water`,
+ * `lies`, `layers`, `counts`, `hard`, `ring`, `loss` and `pond` is what the picture is about.
+ */
+export interface Face<N extends string = string, L = FaceLayers> {
+  readonly kind: 'face';
+  /** Drawn only where a choice has one of these: a pond for those who have one. */
+  readonly shownWhen?: Readonly<Record<string, string | readonly string[]>>;
+  /** Covered ground, percent: exactly that share of the cut carries plants. */
   readonly coverPercent?: N;
-  /** Roots as deep as somebody dug and saw. */
-  readonly rootsIn?: N;
+  readonly water?: FaceWater<N>;
+  /** A depth of water as if it all lay on the ground, what that comes to, and on how much ground. */
+  readonly lies?: { readonly depth: N; readonly amount: N; readonly area: N };
+  readonly layers?: L;
+  /** Steps of a count that met each kind: as many strips of the cut. */
+  readonly counts?: { readonly plant: N; readonly litter: N; readonly rock: N; readonly bare: N; readonly all: N; readonly coveredPercent: N };
+  /** How tight the ground is: its density and pores, and how deep a probe met hard ground (0 if it never did). */
+  readonly hard?: { readonly density: N; readonly poresPercent: N; readonly fromIn: N };
+  /** A ring in the ground: its width, how deep it stands, water of a pouring, and how fast that went in. Inches. */
+  readonly ring?: { readonly acrossIn: N; readonly insertedIn: N; readonly waterIn: N; readonly inchMin: N; readonly rate: N };
+  /** Thickness that leaves in thirty years, inches, and the years to an inch, of this ground and of plowed ground. */
+  readonly loss?: FaceLoss<N> & { readonly plowed: FaceLoss<N> };
+  /** A pond, cut through: all that is in it, what is drunk, what sun and ground take, what is left, how long it lasts, and the depth that must stay. */
+  readonly pond?: { readonly all: N; readonly drunk: N; readonly lost: N; readonly left: N; readonly lastsDays: N; readonly deadDepth: N };
 }
-/** The ground as it stands, layer by layer: how much it can hold, how full it is, how deep roots reach. All depths in inches. */
-export interface GroundProfile<K extends string = string, C extends string = string, N extends string = string> {
-  readonly kind: 'groundProfile';
+/** Rain and its parts, which add up to it: depths in inches, or volumes where `depthIn` says how deep the rain was. */
+export interface FaceWater<N extends string = string> {
+  readonly fell: N;
+  readonly ranOff?: N;
+  /** What wets leaves, litter and hollows before any runs. */
+  readonly held?: N;
+  readonly soakedIn?: N;
+  readonly cameThrough?: N;
+  readonly depthIn?: N;
+  /** Water stands on the ground from then on. */
+  readonly standsAfter?: N;
+  /** Share of the ground that the water could fill: then it is drawn wet as deep as that gives, and else as dry loam wets. */
+  readonly roomShare?: N;
+  /** A tray of soil so deep, inches, and water put on it. */
+  readonly trayIn?: N;
+}
+export interface FaceLoss<N extends string = string> {
+  readonly lostIn: N;
+  readonly inchYears: N;
+}
+/** The ground layer by layer, as it was dug: how full each is and how deep roots reach. Depths in inches. */
+export interface FaceLayers<K extends string = string, C extends string = string, N extends string = string> {
   /** One row a layer, from the top down. */
   readonly rows: K;
   readonly top: C;
   readonly thickness: C;
-  /** Inches of water that a foot of it can hold: how closely its pores stand. */
-  readonly holdsInPerFt: C;
-  /** How many of its pores are drawn full. */
   readonly filledPercent: C;
   readonly mostRoots: N;
   readonly deepestRoot: N;
@@ -82,4 +110,4 @@ export interface Lines<K extends string = string, C extends string = string, N e
   /** A place on the common axis that has a name of its own, in the unit of the axis. Left out where it does not lie inside, or where two curves share one plot. */
   readonly mark?: { readonly at: N; readonly says: string };
 }
-export type PlainPicture = SoilFace | GroundProfile | Shares | Spans | Lines;
+export type PlainPicture = Face | Shares | Spans | Lines;

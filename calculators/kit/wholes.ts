@@ -1,5 +1,5 @@
 import { printNumber } from '../units/printQuantity.ts';
-import type { PlainPicture } from './pictures.ts';
+import type { Face, PlainPicture } from './pictures.ts';
 
 /** Numbers that are shown together as the parts of one number: rounded so that they add up as printed. All in one unit. */
 export interface Whole<N extends string = string> {
@@ -13,13 +13,18 @@ export function wholesOf(picture: PlainPicture | undefined): readonly Whole[] {
   switch (picture?.kind) {
     case 'shares':
       return [{ whole: picture.whole, parts: picture.parts.map(({ of }) => of) }];
-    case 'soilFace':
-      return [{ whole: picture.rain, parts: [picture.runsOff, picture.heldFirst, picture.soaksIn] }];
-    case 'groundProfile':
-      return [{ whole: picture.holds, parts: [picture.has, picture.missing] }];
+    case 'face':
+      return facesWholes(picture);
     default:
       return [];
   }
+}
+
+function facesWholes({ water, layers, pond }: Face): readonly Whole[] {
+  if (layers) return [{ whole: layers.holds, parts: [layers.has, layers.missing] }];
+  if (pond) return [{ whole: pond.all, parts: [pond.drunk, pond.lost, pond.left] }];
+  const parts = water ? [water.ranOff, water.held, water.soakedIn, water.cameThrough].filter((part) => part !== undefined) : [];
+  return water && parts.length > 0 ? [{ whole: water.fell, parts }] : [];
 }
 
 /** What people read when that number is printed. */

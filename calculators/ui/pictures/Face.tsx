@@ -1,158 +1,162 @@
-import type { ComponentChildren } from 'preact';
-import {
-  cracks,
-  downArrow,
-  drops,
-  grassBlades,
-  litter,
-  pieceThickness,
-  pores,
-  poreThickness,
-  rainStrokes,
-  roots,
-  sidewaysArrow,
-  soilPieces,
-  stretch,
-  wetZone,
-} from './groundShapes.ts';
-import { tenth } from './readings.ts';
+import { convert, type UnitSystem } from '../../units/units.ts';
+import type { Face as FacePicture } from '../../kit/pictures.ts';
+import { isShown } from '../../kit/state.ts';
+import { drawGround } from './FaceGround.tsx';
+import { depthMarks } from './axis.ts';
+import { type Anchor, type Label, layLabels, type Wanted } from './labels.ts';
+import { between } from './noise.ts';
+import { type Reading, readFace } from './readFace.ts';
+import { type PictureProps, type Side, sidesOf, tenth } from './readings.ts';
+import { SideTitles } from './SideTitles.tsx';
+import { Streaks, type WaterFrame, WaterShapes, waterLabels } from './water.tsx';
 
-/** Drawing units. At 340 wide the picture stands on a phone at about its own size. */
-export const frame = { width: 340, sky: 104, soil: 186, head: 14, tape: 40 } as const;
-/** Layers as they are drawn, not as they were found. */
-const topsoilIn = 9;
-const subsoilIn = 24;
-/** Dry loam holds about 2 in of water a foot between dry and wet to the touch, so an inch wets about 6 in: common practice. The picture's caption says so. */
-const wetInPerIn = 6;
+/** Pixels between the faces of a pair, for the tape. */
+const tapeWidth = 32;
+const sizes = { one: { sky: 148, soil: 186 }, pair: { sky: 140, soil: 176 } } as const;
+/** An inch of water is never wider than this, all of it no more than a third of one face, and what runs off no thicker than this. */
+const most = { perIn: 42, share: 0.335, pairShare: 0.42, ran: 82 } as const;
 
-export interface FaceDepths {
-  readonly rainIn: number;
-  readonly runsOffIn: number;
-  readonly heldFirstIn: number;
-  readonly soaksInIn: number;
-  /** Share of the ground under cover, 0 to 1; what was not counted is drawn half covered on both sides. */
-  readonly cover: number;
-  /** How open the ground is drawn, 0 to 1: by its cover, or by the share of the rain that stayed. */
-  readonly open: number;
-  readonly rootsIn: number | undefined;
+const swap: Readonly<Record<Anchor, Anchor>> = { start: 'end', middle: 'middle', end: 'start' };
+const ranIn = ({ water }: Reading): number => water?.bands.find(({ kind }) => kind === 'ran')?.depthIn ?? 0;
+
+/** One scale for all faces. */
+function waterScale(readings: readonly Reading[], width: number): number {
+  const deepest = Math.max(0, ...readings.map(({ water }) => water?.rainIn ?? 0));
+  const share = readings.length > 1 ? most.pairShare : most.share;
+  return deepest > 0 ? Math.min(most.perIn, (width * share) / deepest, most.ran / Math.max(0.01, ...readings.map(ranIn))) : 0;
+}
+/** Whole threes of inches, so that the tape ends on a mark. */
+const cutOf = (readings: readonly Reading[]): number => between(9, Math.ceil(Math.max(...readings.map(({ needIn }) => needIn)) / 3) * 3, 75);
+
+function tapeMarks(deepIn: number, perIn: number, system: UnitSystem): readonly { readonly y: number; readonly says: string }[] {
+  const unit = system === 'us' ? 'in' : 'mm';
+  return depthMarks(deepIn, 26 / perIn, system).map((mark) => ({ y: convert(mark, unit, 'in') * perIn, says: String(mark) }));
 }
 
-/** One stretch of a shape, repeated over the width. */
-export function Stretches({ id, d, width }: { readonly id: string; readonly d: string; readonly width: number }) {
-  if (d === '') return null;
-  const more = Array.from({ length: Math.ceil(width / stretch) - 1 }, (_, index) => (index + 1) * stretch);
-  return (
-    <>
-      <path id={id} d={d} />
-      {more.map((x) => (
-        <use key={x} href={`#${id}`} x={x} />
-      ))}
-    </>
-  );
-}
+const Texts = ({ labels }: { readonly labels: readonly Label[] }) => (
+  <>
+    {labels.map(({ words, size, x, y, anchor, on }) => (
+      <text key={`${x} ${y}`} class={`type-${size} ${on}`} x={tenth(x)} y={tenth(y)} text-anchor={anchor}>
+        {words}
+      </text>
+    ))}
+  </>
+);
 
-/** Every second stretch of roots is a mirrored, shallower one. */
-export function Roots({ id, depth, width, salt }: { readonly id: string; readonly depth: number; readonly width: number; readonly salt: number }) {
-  const more = Array.from({ length: Math.ceil(width / stretch) - 1 }, (_, index) => index + 1);
-  return (
-    <g class="roots" transform={`scale(1 ${tenth(depth) / 100})`}>
-      <path id={id} d={roots(salt)} />
-      {more.map((at) => (
-        <use key={at} href={`#${id}`} transform={at % 2 ? `translate(${(at + 1) * stretch})scale(-1 .87)` : `translate(${at * stretch})`} />
-      ))}
-    </g>
-  );
-}
-
-interface FaceProps {
-  readonly depths: FaceDepths;
-  readonly x: number;
-  readonly width: number;
-  readonly toward: -1 | 1;
-  readonly waterUnits: number;
-  readonly soilUnits: number;
-  readonly id: string;
-}
-/** One face of the cut: sky, sod and ground, and what the rain did there. */
-export function Face({ depths, x, width, toward, waterUnits, soilUnits, id }: FaceProps) {
-  const { rainIn, cover, open, rootsIn = 0 } = depths;
-  const { sky, soil } = frame;
-  const salt = toward === -1 ? 20 : 50;
-  const [topsoil, subsoil] = [topsoilIn * soilUnits, subsoilIn * soilUnits];
-  const [runsOff, soaksIn] = [depths.runsOffIn * waterUnits, depths.soaksInIn * waterUnits];
-  const wet = depths.soaksInIn * wetInPerIn * soilUnits;
-  const outer = toward === -1 ? 0 : width;
-  const layer = (depth: number, bend: number): string => `M0-9V${tenth(depth)}q${width / 4} ${bend} ${width / 2} 0t${width / 2} 0V-9z`;
-  const clipped = (what: string): string => `url(#${id}-${what})`;
-  const Wet = ({ children }: { readonly children: ComponentChildren }) => <g clip-path={clipped('wet')}>{children}</g>;
-  return (
-    <>
-      <svg x={x} y={sky} width={width} height={soil} aria-hidden="true">
-        <defs>
-          <clipPath id={`${id}-top`}>
-            <path d={layer(topsoil, -2)} />
-          </clipPath>
-          <clipPath id={`${id}-wet`}>
-            <path id={`${id}-front`} d={wetZone({ depth: wet, open, width, salt })} />
-          </clipPath>
-        </defs>
-        <rect class="soil-c" width={width} height={soil} />
-        <path class="soil-b" d={layer(subsoil, 3)} />
-        <path class="soil-a" d={layer(topsoil, -2)} />
-        <g class="cracks">
-          <g id={`${id}-cracks`} transform={`scale(1 ${tenth(soilUnits * 10) / 50})`}>
-            <Stretches id={`${id}-crack`} d={cracks} width={width} />
-          </g>
-        </g>
-        <Wet>
-          <rect class="wet" width={width} height={soil} />
-          <use class="filled" href={`#${id}-cracks`} />
-          <rect class="soaked" width={width} height={topsoil + 3} clip-path={clipped('top')} />
-        </Wet>
-        <g class="pieces" stroke-width={pieceThickness(open)} clip-path={clipped('top')}>
-          <Stretches id={`${id}-pieces`} d={soilPieces(open, topsoil, salt)} width={width} />
-        </g>
-        <g class="pores">
-          <g id={`${id}-pores`}>
-            {[0, 1, 2].map((size) => (
-              <g key={size} stroke-width={poreThickness(size, open)}>
-                <Stretches id={`${id}-pores${size}`} d={pores(size, open, soil, salt)} width={width} />
-              </g>
-            ))}
-          </g>
-        </g>
-        <Wet>
-          <use class="filled" href={`#${id}-pores`} />
-        </Wet>
-        {rootsIn > 0 && <Roots id={`${id}-roots`} depth={rootsIn * soilUnits} width={width} salt={salt} />}
-        {rootsIn > 0 && <path class="rooted" d={`M0 ${tenth(rootsIn * soilUnits)}H${width}`} />}
-        {wet > 0 && <use class="front" href={`#${id}-front`} />}
-        {soaksIn > 0 && <path class="soaks" d={downArrow({ middle: width / 2, wide: soaksIn, tip: Math.min(soil - 6, Math.max(12, wet)) })} />}
-      </svg>
-      <svg x={x} width={width} height={sky} aria-hidden="true">
-        <g class="rain">
-          <Stretches id={`${id}-rain`} d={rainStrokes(rainIn, sky - 6)} width={width} />
-        </g>
-        <svg y={sky} width={width} overflow="visible" aria-hidden="true">
-          {open < 1 && <path class="crust" d={`M0-.5H${width}`} opacity={tenth(1 - open)} />}
-          <g id={`${id}-sod`} class="grass">
-            <Stretches id={`${id}-grass`} d={grassBlades(cover, salt)} width={width + stretch / 2} />
-          </g>
-          <use href={`#${id}-sod`} x={-stretch / 2} />
-          <g class="litter">
-            <Stretches id={`${id}-litter`} d={litter(cover, salt)} width={width} />
-          </g>
-          <g class="drops">
-            <Stretches id={`${id}-drops`} d={drops(depths.heldFirstIn, 2 + 20 * cover)} width={width} />
-          </g>
+/** A cut through the ground, drawn at the width that it gets. Two managements are two faces of one cut, to one scale, with the tape between them. */
+export function Face(props: PictureProps<FacePicture>) {
+  const { picture, calculator, outcome, other, titles, system, id, widthPx = 376 } = props;
+  if (!isShown(picture, outcome.values)) return null;
+  const sides = sidesOf({ outcome, other, titles });
+  const readings = sides.flatMap((side) => readFace({ picture, calculator, outcome: side.outcome, system }));
+  if (readings.length === 0) return null;
+  const isPair = readings.length > 1;
+  const { sky, soil } = isPair ? sizes.pair : sizes.one;
+  const each = isPair ? (widthPx - tapeWidth) / 2 : widthPx;
+  const cutIn = cutOf(readings);
+  const perIn = soil / cutIn;
+  const waterPerIn = waterScale(readings, each);
+  const marks = tapeMarks(cutIn, perIn, system);
+  const height = sky + soil;
+  const drawn = readings.map((reading, index) => {
+    const x = index * (each + tapeWidth);
+    const isLeft = isPair && index === 0;
+    const faceId = `${id}-${index}`;
+    const frame = { id: faceId, width: each, sky, soil, perIn, salt: isLeft ? 20 : 50 };
+    const opposite = readings[1 - index];
+    const waterFrame: WaterFrame = {
+      width: each,
+      sky,
+      foot: height,
+      perIn: waterPerIn,
+      from: isPair ? (each > 250 ? 118 : 42) : Math.round(Math.max(96, each * 0.325)),
+      tip: between(18, reading.ground.wetIn * perIn - 2, soil - 8),
+      otherRanIn: isPair && opposite ? ranIn(opposite) : undefined,
+      isPair: isPair && each < 250,
+      salt: 3,
+    };
+    const tape: readonly Wanted[] = isPair
+      ? []
+      : marks.map(({ y, says }, at) => ({
+          words: [at === 0 ? `${says} ${system === 'us' ? 'in' : 'mm'}` : says],
+          size: 15,
+          places: [{ x: 13, y: sky + y + 5, anchor: 'start', on: 'on-soil' }],
+        }));
+    const wanted = [...tape, ...(reading.water ? waterLabels(reading.water, waterFrame) : []), ...reading.labels({ width: each, sky, soil, perIn, isPair })];
+    const labels = layLabels(wanted, each, height).map((label) => ({
+      ...label,
+      x: x + (isLeft ? each - label.x : label.x),
+      anchor: isLeft ? swap[label.anchor] : label.anchor,
+    }));
+    const { behind, before } = drawGround(reading.ground, frame);
+    return {
+      labels,
+      shapes: (
+        <svg key={faceId} x={x} width={each} height={height}>
+          {reading.water && <Streaks width={each} sky={sky} rainIn={reading.water.rainIn} salt={frame.salt + 60} />}
+          {behind}
+          {reading.water && (
+            <g {...(isLeft && { transform: `translate(${each})scale(-1 1)` })}>
+              <WaterShapes water={reading.water} frame={waterFrame} id={`${faceId}-rain`} />
+            </g>
+          )}
+          {before}
         </svg>
+      ),
+    };
+  });
+  return (
+    <figure class={`picture face${isPair ? ' pair' : ''}`}>
+      <SideTitles sides={sides} />
+      <svg viewBox={`0 0 ${widthPx} ${height}`} width={widthPx} height={height} role="img" aria-label={toldOf(sides, readings)}>
+        {drawn.map(({ shapes }) => shapes)}
+        {isPair ? (
+          <Between x={each} sky={sky} marks={marks} system={system} />
+        ) : (
+          <path class="tape-on-soil" d={marks.map(({ y }) => `M0 ${tenth(sky + y)}h9`).join('')} />
+        )}
+        <Texts labels={drawn.flatMap(({ labels }) => labels)} />
       </svg>
-      {runsOff > 0 && (
-        <path
-          class="runs-off"
-          d={sidewaysArrow({ from: x + outer - toward * width * 0.5, neck: x + outer, middle: sky - 3 - runsOff / 2, wide: runsOff, toward })}
-        />
+      {readings.some(({ sum }) => sum) && (
+        <div class="sums">
+          {readings.map(({ sum }, index) => sum && <SumLine key={sides[index]?.is ?? index} {...sum} isShort={isPair} />)}
+        </div>
       )}
-    </>
+      <figcaption>
+        Bands are as wide as the water is deep; the ground is drawn wet to six times what soaked in, as in dry loam. Crumbs, plants and roots are a drawing.
+      </figcaption>
+    </figure>
   );
 }
+
+/** The tape that hangs between the faces. */
+const Between = ({ x, sky, marks, system }: { readonly x: number; readonly sky: number; readonly marks: ReturnType<typeof tapeMarks>; readonly system: UnitSystem }) => (
+  <>
+    <path class="tape" d={marks.map(({ y }) => `M${x} ${tenth(sky + y)}h4M${x + tapeWidth - 4} ${tenth(sky + y)}h4`).join('')} />
+    <text class="type-15 on-paper" x={x + tapeWidth / 2} y={sky + 12} text-anchor="middle">
+      {system === 'us' ? 'in' : 'mm'}
+    </text>
+    {marks.map(({ y, says }) => (
+      <text key={says} class="type-15 on-paper" x={x + tapeWidth / 2} y={tenth(sky + y + 5)} text-anchor="middle">
+        {says}
+      </text>
+    ))}
+  </>
+);
+
+const SumLine = ({ parts, total, isShort }: NonNullable<Reading['sum']> & { readonly isShort: boolean }) => (
+  <p class="sum">
+    {parts.map(({ kind, figure, says }, index) => (
+      <span key={kind}>
+        {index > 0 && ' + '}
+        <b class={`sum-${kind}`}>{isShort ? figure : `${figure} ${says}`}</b>
+      </span>
+    ))}{' '}
+    <span>
+      = <b>{total}</b>
+    </span>
+  </p>
+);
+
+const toldOf = (sides: readonly Side[], readings: readonly Reading[]): string =>
+  `${readings.map(({ told }, index) => `${sides[index]?.title ? `${sides[index].title}: ` : ''}${told}`).join('; ')}.`;

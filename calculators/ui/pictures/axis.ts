@@ -12,12 +12,13 @@ export function niceTicks(low: number, high: number, count: number): readonly nu
   return Array.from({ length: Math.max(0, last - first) + 1 }, (_, index) => Number(((first + index) * step).toPrecision(12)));
 }
 
-/** Marks on the tape down the soil: each six inches or 200 mm, wider apart in a deeper cut. */
-export function depthMarks(deepIn: number, system: UnitSystem): readonly number[] {
-  const deep = system === 'us' ? deepIn : convert(deepIn, 'in', 'mm');
-  const base = system === 'us' ? 6 : 200;
-  const step = base * Math.max(1, Math.ceil(deep / base / 7));
-  return Array.from({ length: Math.floor(deep / step + 1e-9) + 1 }, (_, index) => index * step);
+const tapeSteps = { us: [3, 6, 12, 24], si: [50, 100, 200, 500] } as const;
+/** Marks on the tape down the soil, below its top: round steps at least so many inches apart, none close to the foot of the cut. */
+export function depthMarks(deepIn: number, leastIn: number, system: UnitSystem): readonly number[] {
+  const unit = system === 'us' ? 'in' : 'mm';
+  const [deep, least] = [convert(deepIn, 'in', unit), convert(leastIn, 'in', unit)];
+  const step = tapeSteps[system].find((each) => each >= least) ?? Math.ceil(least / 100) * 100;
+  return Array.from({ length: Math.max(0, Math.ceil((deep - least * 0.4) / step) - 1) }, (_, index) => (index + 1) * step);
 }
 
 /**

@@ -7,13 +7,9 @@ export type DrawPicture = (props: PictureProps<PlainPicture>) => JSX.Element | n
 /** What draws one kind of picture, fetched alone: a calculator has one picture, and each kind weighs as much as a small calculator. */
 export async function loadPicture(kind: PlainPicture['kind']): Promise<DrawPicture> {
   switch (kind) {
-    case 'soilFace': {
-      const { SoilFace } = await import('./SoilFace.tsx');
-      return ({ picture, ...rest }) => (picture.kind === kind ? <SoilFace picture={picture} {...rest} /> : null);
-    }
-    case 'groundProfile': {
-      const { GroundProfile } = await import('./GroundProfile.tsx');
-      return ({ picture, ...rest }) => (picture.kind === kind ? <GroundProfile picture={picture} {...rest} /> : null);
+    case 'face': {
+      const { Face } = await import('./Face.tsx');
+      return ({ picture, ...rest }) => (picture.kind === kind ? <Face picture={picture} {...rest} /> : null);
     }
     case 'shares': {
       const { Shares } = await import('./Shares.tsx');

@@ -14,6 +14,8 @@ export interface PictureProps<P> {
   readonly system: UnitSystem;
   /** Unique on the page: names inside a drawing are made from it. */
   readonly id: string;
+  /** The width that it gets, pixels: it is drawn for that and never scaled. */
+  readonly widthPx?: number;
 }
 export interface Side {
   readonly outcome: Outcome;
