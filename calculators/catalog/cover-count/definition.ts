@@ -189,14 +189,15 @@ export default defineCalculator({
     return `${few}${show('stepsCount')} ${stepsCount === 1 ? 'step' : 'steps'}${short}: ${show('plantCount')} on plant bases, ${show('litterCount')} on litter, ${show('rockCount')} on rock, ${show('bareCount')} on bare soil. ${show('coveredPercent')} of these steps met cover; the ground is ${show('coveredLowPercent')} to ${show('coveredHighPercent')} covered (95 in 100). Class for storm runoff${hard}: ${show('condition').toLowerCase()}${open}.`;
   },
   picture: {
-    kind: 'shares',
-    whole: 'stepsCount',
-    parts: [
-      { of: 'plantCount', tone: 'kept' },
-      { of: 'litterCount', tone: 'other' },
-      { of: 'rockCount', tone: 'water' },
-      { of: 'bareCount', tone: 'lost' },
-    ],
+    kind: 'face',
+    counts: {
+      plant: 'plantCount',
+      litter: 'litterCount',
+      rock: 'rockCount',
+      bare: 'bareCount',
+      all: 'stepsCount',
+      coveredPercent: 'coveredPercent',
+    },
   },
   sources: ['coulloudon-1999', 'missouri-g1570', 'clopper-pearson-1934', 'tr55-1986', 'fleiss-2003', 'strauss-neal-1983'],
   topic: 'tailgate',

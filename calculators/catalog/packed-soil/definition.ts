@@ -192,15 +192,7 @@ export default defineCalculator({
     const range = coresCount === 1 ? '' : ` (${show('lowGPerCm3').replace(/ .*$/, '')} to ${show('highGPerCm3')})`;
     return `${cores}: the soil without stones weighs ${show('fineGPerCm3')}${range}, ${show('porosityPercent')} of it pores: ${says}.${pushed}`;
   },
-  picture: {
-    kind: 'shares',
-    whole: 'allMl',
-    parts: [
-      { of: 'allPoreMl', tone: 'water' },
-      { of: 'allSolidMl', tone: 'kept' },
-      { of: 'allStoneMl', tone: 'other' },
-    ],
-  },
+  picture: { kind: 'face', hard: { density: 'fineGPerCm3', poresPercent: 'porosityPercent', fromIn: 'medianStopIn' } },
   changes: [
     {
       version: 2,

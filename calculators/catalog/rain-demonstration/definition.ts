@@ -195,13 +195,8 @@ export default defineCalculator({
   },
   wholes: [{ parts: ['runoffPercent', 'throughPercent', 'heldPercent'] }],
   picture: {
-    kind: 'shares',
-    whole: 'pourMl',
-    parts: [
-      { of: 'runMl', tone: 'lost' },
-      { of: 'downMl', tone: 'water' },
-      { of: 'inSoilMl', tone: 'kept' },
-    ],
+    kind: 'face',
+    water: { fell: 'pourMl', ranOff: 'runMl', cameThrough: 'downMl', soakedIn: 'inSoilMl', depthIn: 'rainIn', trayIn: 'soilIn' },
   },
   sources: ['irrigation-repair-rate', 'mccalla-1984', 'thurow-1988'],
   topic: 'tailgate',

@@ -226,7 +226,11 @@ export default defineCalculator({
       .filter((part) => part !== '')
       .join(' ');
   },
-  picture: { kind: 'lines', rows: 'levels', x: 'atDays', ys: ['leftGal'] },
+  picture: {
+    kind: 'face',
+    shownWhen: { supply: 'pond' },
+    pond: { all: 'pondGal', drunk: 'drunkGal', lost: 'lostGal', left: 'leftGal', lastsDays: 'lastsDays', deadDepth: 'deadDepthFt' },
+  },
   sources: [
     'gould-fs1090',
     'beef-summer-water',

@@ -5,14 +5,14 @@ import { drawGround } from './FaceGround.tsx';
 import { depthMarks } from './axis.ts';
 import { type Anchor, type Label, layLabels, type Wanted } from './labels.ts';
 import { between } from './noise.ts';
-import { type Reading, readFace } from './readFace.ts';
+import type { Reading, Room } from './faceReading.ts';
+import { readFace } from './readFace.ts';
 import { type PictureProps, type Side, sidesOf, tenth } from './readings.ts';
 import { SideTitles } from './SideTitles.tsx';
 import { Streaks, type WaterFrame, WaterShapes, waterLabels } from './water.tsx';
 
 /** Pixels between the faces of a pair, for the tape. */
 const tapeWidth = 32;
-const sizes = { one: { sky: 148, soil: 186 }, pair: { sky: 140, soil: 176 } } as const;
 /** An inch of water is never wider than this, all of it no more than a third of one face, and what runs off no thicker than this. */
 const most = { perIn: 42, share: 0.335, pairShare: 0.42, ran: 82 } as const;
 
@@ -25,8 +25,11 @@ function waterScale(readings: readonly Reading[], width: number): number {
   const share = readings.length > 1 ? most.pairShare : most.share;
   return deepest > 0 ? Math.min(most.perIn, (width * share) / deepest, most.ran / Math.max(0.01, ...readings.map(ranIn))) : 0;
 }
-/** Whole threes of inches, so that the tape ends on a mark. */
-const cutOf = (readings: readonly Reading[]): number => between(9, Math.ceil(Math.max(...readings.map(({ needIn }) => needIn)) / 3) * 3, 75);
+/** Whole threes of inches, so that the tape ends on a mark; a tray is as deep as it is. */
+function cutOf(readings: readonly Reading[]): number {
+  const deepest = Math.max(...readings.map(({ needIn }) => needIn));
+  return readings.every(({ isExact }) => isExact) ? Math.max(0.5, deepest) : between(9, Math.ceil(deepest / 3 - 1e-9) * 3, 75);
+}
 
 function tapeMarks(deepIn: number, perIn: number, system: UnitSystem): readonly { readonly y: number; readonly says: string }[] {
   const unit = system === 'us' ? 'in' : 'mm';
@@ -48,21 +51,24 @@ export function Face(props: PictureProps<FacePicture>) {
   const { picture, calculator, outcome, other, titles, system, id, widthPx = 376 } = props;
   if (!isShown(picture, outcome.values)) return null;
   const sides = sidesOf({ outcome, other, titles });
-  const readings = sides.flatMap((side) => readFace({ picture, calculator, outcome: side.outcome, system }));
-  if (readings.length === 0) return null;
+  const readings = sides.flatMap((side) => readFace({ picture, calculator, outcome: side.outcome, system }, sides.length > 1));
+  const [first] = readings;
+  if (!first) return null;
   const isPair = readings.length > 1;
-  const { sky, soil } = isPair ? sizes.pair : sizes.one;
+  const { heights, hasTape } = first;
+  const [sky, soil, foot] = [heights.sky[isPair ? 1 : 0], heights.soil[isPair ? 1 : 0], heights.foot ?? 0];
   const each = isPair ? (widthPx - tapeWidth) / 2 : widthPx;
-  const cutIn = cutOf(readings);
-  const perIn = soil / cutIn;
+  const perIn = Math.min(soil / cutOf(readings), ...readings.map(({ mostPerIn }) => mostPerIn?.(each) ?? Number.POSITIVE_INFINITY));
   const waterPerIn = waterScale(readings, each);
-  const marks = tapeMarks(cutIn, perIn, system);
-  const height = sky + soil;
+  const marks = hasTape ? tapeMarks(soil / perIn, perIn, system) : [];
+  const height = sky + soil + foot;
+  const isNarrow = isPair && each < 250;
   const drawn = readings.map((reading, index) => {
     const x = index * (each + tapeWidth);
     const isLeft = isPair && index === 0;
     const faceId = `${id}-${index}`;
-    const frame = { id: faceId, width: each, sky, soil, perIn, salt: isLeft ? 20 : 50 };
+    const room: Room = { id: faceId, width: each, sky, soil, perIn, isNarrow };
+    const frame = { ...room, salt: isLeft ? 20 : 50 };
     const opposite = readings[1 - index];
     const waterFrame: WaterFrame = {
       width: each,
@@ -72,7 +78,7 @@ export function Face(props: PictureProps<FacePicture>) {
       from: isPair ? (each > 250 ? 118 : 42) : Math.round(Math.max(96, each * 0.325)),
       tip: between(18, reading.ground.wetIn * perIn - 2, soil - 8),
       otherRanIn: isPair && opposite ? ranIn(opposite) : undefined,
-      isPair: isPair && each < 250,
+      isPair: isNarrow,
       salt: 3,
     };
     const tape: readonly Wanted[] = isPair
@@ -82,7 +88,7 @@ export function Face(props: PictureProps<FacePicture>) {
           size: 15,
           places: [{ x: 13, y: sky + y + 5, anchor: 'start', on: 'on-soil' }],
         }));
-    const wanted = [...tape, ...(reading.water ? waterLabels(reading.water, waterFrame) : []), ...reading.labels({ width: each, sky, soil, perIn, isPair })];
+    const wanted = [...tape, ...(reading.water ? waterLabels(reading.water, waterFrame) : []), ...(reading.labels?.(room) ?? [])];
     const labels = layLabels(wanted, each, height).map((label) => ({
       ...label,
       x: x + (isLeft ? each - label.x : label.x),
@@ -93,13 +99,14 @@ export function Face(props: PictureProps<FacePicture>) {
       labels,
       shapes: (
         <svg key={faceId} x={x} width={each} height={height}>
-          {reading.water && <Streaks width={each} sky={sky} rainIn={reading.water.rainIn} salt={frame.salt + 60} />}
+          {reading.rainIn > 0 && <Streaks width={each} sky={sky} rainIn={reading.rainIn} salt={frame.salt + 60} />}
           {behind}
           {reading.water && (
             <g {...(isLeft && { transform: `translate(${each})scale(-1 1)` })}>
               <WaterShapes water={reading.water} frame={waterFrame} id={`${faceId}-rain`} />
             </g>
           )}
+          {reading.shapes?.(room)}
           {before}
         </svg>
       ),
@@ -107,11 +114,11 @@ export function Face(props: PictureProps<FacePicture>) {
   });
   return (
     <figure class={`picture face${isPair ? ' pair' : ''}`}>
-      <SideTitles sides={sides} />
+      <SideTitles sides={sides.length > 1 ? sides : readings.flatMap(({ title }) => (title ? [title] : []))} />
       <svg viewBox={`0 0 ${widthPx} ${height}`} width={widthPx} height={height} role="img" aria-label={toldOf(sides, readings)}>
         {drawn.map(({ shapes }) => shapes)}
         {isPair ? (
-          <Between x={each} sky={sky} marks={marks} system={system} />
+          hasTape && <Between x={each} sky={sky} marks={marks} system={system} />
         ) : (
           <path class="tape-on-soil" d={marks.map(({ y }) => `M0 ${tenth(sky + y)}h9`).join('')} />
         )}
@@ -122,9 +129,7 @@ export function Face(props: PictureProps<FacePicture>) {
           {readings.map(({ sum }, index) => sum && <SumLine key={sides[index]?.is ?? index} {...sum} isShort={isPair} />)}
         </div>
       )}
-      <figcaption>
-        Bands are as wide as the water is deep; the ground is drawn wet to six times what soaked in, as in dry loam. Crumbs, plants and roots are a drawing.
-      </figcaption>
+      <figcaption>{first.caption}</figcaption>
     </figure>
   );
 }

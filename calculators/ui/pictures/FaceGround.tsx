@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { blades, crustOn, litterOn, rootsUnder, type StripKind, splashesOn, stonesOn, stripsOf } from './growth.ts';
+import { blades, crustOn, litterOn, rootsUnder, type StripKind, splashesOn, stonesOn, stripsOf, taproot } from './growth.ts';
 import { between } from './noise.ts';
 import { tenth } from './readings.ts';
 import { blocks, channels, crumbs, filledSpots, flecks, wander } from './soil.ts';
@@ -21,8 +21,8 @@ export interface Ground {
   readonly hard: { readonly fromIn: number; readonly toIn: number } | undefined;
   /** Gone from the top. */
   readonly lostIn: number;
-  /** Half the width of a ring that water went into. */
-  readonly ringIn: number;
+  /** A ring that water went into. */
+  readonly ring: { readonly halfIn: number; readonly insertedIn: number } | undefined;
   readonly isRaining: boolean;
 }
 export interface Frame {
@@ -93,22 +93,24 @@ function Layer({ grain, top, bottom, isLast, open, width, salt, id }: LayerProps
   );
 }
 
-/** Water under a ring spreads to the sides as it goes down. */
-const bulb = (width: number, deep: number, half: number): string => {
-  const [middle, wide] = [width / 2, half + Math.min(deep * 0.4, width / 2 - half - 6)];
-  return `0H${tenth(middle - half)}C${tenth(middle - wide)} ${tenth(deep * 0.5)} ${tenth(middle - wide * 0.8)} ${tenth(deep)} ${tenth(middle)} ${tenth(deep)}S${tenth(middle + wide)} ${tenth(deep * 0.5)} ${tenth(middle + half)} 0H${width}`;
-};
+/** Water goes straight down inside a ring, and spreads to the sides below it. */
+function bulb(width: number, deep: number, half: number, inserted: number): string {
+  const [middle, below] = [width / 2, deep - inserted];
+  const wide = half + Math.min(below * 0.9, width / 2 - half - 6);
+  const [left, right] = [tenth(middle - half), tenth(middle + half)];
+  return `0H${left}V${tenth(inserted)}C${tenth(middle - wide)} ${tenth(inserted)} ${tenth(middle - wide)} ${tenth(deep)} ${tenth(middle)} ${tenth(deep)}S${tenth(middle + wide)} ${tenth(inserted)} ${right} ${tenth(inserted)}V0H${width}`;
+}
 
 /** The cut ground of one face, and what grows on it: what stands behind the water, and what stands before it. */
 export function drawGround(ground: Ground, { id, width, sky, soil, perIn, salt }: Frame): { readonly behind: JSX.Element; readonly before: JSX.Element } {
-  const { shares, open, layers, hard, filled, isRaining } = ground;
+  const { shares, open, layers, hard, filled, ring, isRaining } = ground;
   const strips = stripsOf(width, shares, salt);
   const gone = ground.lostIn * perIn;
   const height = Math.max(0, soil - gone);
   const toPx = (depthIn: number): number => between(0, (depthIn - ground.lostIn) * perIn, height);
   const deep = ground.wetIn * perIn;
   // As uneven as the pit shows it: water runs ahead along roots and holes.
-  const front = ground.ringIn > 0 ? bulb(width, deep, ground.ringIn * perIn) : wander(deep, width, Math.min(deep * 0.4, 4 + 10 * open), salt + 2, 17);
+  const front = ring ? bulb(width, deep, ring.halfIn * perIn, ring.insertedIn * perIn) : wander(deep, width, Math.min(deep * 0.4, 4 + 10 * open), salt + 2, 17);
   const shown = layers
     .map((layer, index) => ({ ...layer, index, top: toPx(layers[index - 1]?.toIn ?? 0), bottom: toPx(layer.toIn) }))
     .filter(({ top, bottom }) => bottom > top && top < height);
@@ -164,6 +166,7 @@ export function drawGround(ground: Ground, { id, width, sky, soil, perIn, salt }
           {deep > 0 && <path class="channel-water" clip-path={`url(#${id}-wet)`} d={holes} />}
           <path class="root-fine" d={fine} />
           <path class="root" d={thick} />
+          {ground.tapIn > ground.rootsIn && <path class="root" d={taproot(width * 0.36, ground.tapIn * perIn)} />}
           {deep > 0 && <path class="front" d={`M0 ${front}`} />}
         </svg>
         <g transform={at}>

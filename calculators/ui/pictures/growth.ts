@@ -109,3 +109,7 @@ export function rootsUnder(feet: readonly number[], deep: number, salt: number, 
     .join('');
   return [thick, fine];
 }
+
+/** The one root that goes deepest. */
+export const taproot = (x: number, deep: number): string =>
+  `M${Math.round(x)} 0q-7 ${Math.round(deep * 0.3)} 2 ${Math.round(deep * 0.55)}t-4 ${Math.round(deep * 0.45)}`;

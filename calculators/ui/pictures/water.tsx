@@ -20,8 +20,6 @@ export interface Water {
   readonly says: readonly string[];
   /** They add up to the rain, or there are none. */
   readonly bands: readonly Band[];
-  /** Water stands on the ground. */
-  readonly stands: string | undefined;
 }
 /** Pixels; across is counted from the inner side of the face. */
 export interface WaterFrame {

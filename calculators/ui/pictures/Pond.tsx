@@ -1,0 +1,101 @@
+import type { Face } from '../../kit/pictures.ts';
+import { type FaceProps, groundBy, place, type Reading, type Room, sumOf, tellerOf } from './faceReading.ts';
+import type { Wanted } from './labels.ts';
+import { tenth } from './readings.ts';
+
+// A pond, cut through. Areas stand as the gallons do, from the water's level today down: what the herd drinks, what sun and ground take, what is left.
+
+const bank = 14;
+const steps = 60;
+
+/** Left and right shore at a depth, as a share of the width and of the depth: one bank steeper than the other. */
+const shoreAt = (down: number): readonly [number, number] => [0.07 + 0.38 * down ** 1.9, 0.93 - 0.34 * down ** 1.6];
+const areaOf = (from: number, to: number): number => {
+  const high = (to - from) / steps;
+  return Array.from({ length: steps }, (_, index) => shoreAt(from + (index + 0.5) * high)).reduce((sum, [left, right]) => sum + (right - left) * high, 0);
+};
+/** How far down the part `share` of the water reaches, from the surface. */
+function levelAt(share: number): number {
+  const all = areaOf(0, 1);
+  let [low, high] = [0, 1];
+  for (let turn = 0; turn < 24; turn++) {
+    const middle = (low + high) / 2;
+    if (areaOf(0, middle) < share * all) low = middle;
+    else high = middle;
+  }
+  return high;
+}
+
+export function readPond(props: FaceProps, pond: NonNullable<Face['pond']>): Reading {
+  const { size, print, bare } = tellerOf(props);
+  const all = Math.max(1e-9, size(pond.all));
+  const drunkTo = levelAt(size(pond.drunk) / all);
+  const lostTo = levelAt((size(pond.drunk) + size(pond.lost)) / all);
+  const parts = [
+    { kind: 'soaked', name: pond.drunk, says: 'drunk' },
+    { kind: 'held', name: pond.lost, says: 'to sun and ground' },
+    { kind: 'left', name: pond.left, says: 'left' },
+  ];
+  const at = ({ sky, soil }: Room) => (share: number) => sky + bank + share * (soil - bank - 34);
+  return {
+    ground: groundBy(0.55),
+    rainIn: 0,
+    heights: { sky: [64, 64], soil: [226, 216] },
+    needIn: 70,
+    hasTape: false,
+    sum: sumOf(props, pond.all, parts),
+    told: `Of ${print(pond.all)} in the pond ${parts.map(({ name, says }) => `${print(name)} ${says}`).join(', ')}, in ${print(pond.lastsDays)}; ${print(pond.deadDepth)} must stay`,
+    caption: 'Areas stand as the gallons do. The shape of the pond, its banks and the ground are a drawing.',
+    shapes: (room) => {
+      const { id, width } = room;
+      const y = at(room);
+      const shore = Array.from({ length: 15 }, (_, index) => index / 14);
+      const point = (down: number, side: 0 | 1): string => `${tenth(shoreAt(down)[side] * width)} ${tenth(y(down))}`;
+      const rim = (side: 0 | 1): string => `${tenth((side === 0 ? 0.02 : 0.98) * width)} ${room.sky}`;
+      const outline = [rim(0), ...shore.map((down) => point(down, 0)), ...shore.toReversed().map((down) => point(down, 1)), rim(1)].join('L');
+      const band = (name: string, from: number, to: number) =>
+        to > from && <path class={name} d={`M0 ${tenth(y(from))}H${width}V${tenth(to === 1 ? y(1) + 4 : y(to))}H0z`} />;
+      return (
+        <>
+          <defs>
+            <clipPath id={`${id}-bowl`}>
+              <path d={`M${outline}z`} />
+            </clipPath>
+            <pattern id={`${id}-stripes`} width="9" height="9" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
+              <path class="pond-stripe" d="M4.5 0v9" />
+            </pattern>
+          </defs>
+          <g clip-path={`url(#${id}-bowl)`}>
+            <path class="pond-air" d={`M0 0H${width}V${tenth(y(1) + 4)}H0z`} />
+            {band('pond-drunk', 0, drunkTo)}
+            {band('pond-drunk', drunkTo, lostTo)}
+            <g fill={`url(#${id}-stripes)`}>{band('pond-lost', drunkTo, lostTo)}</g>
+            {band('pond-left', lostTo, 1)}
+          </g>
+          <path class="pond-bank" d={`M${outline}`} />
+        </>
+      );
+    },
+    labels: (room) => {
+      const { width, sky, isNarrow } = room;
+      const y = at(room);
+      const x = width * 0.51;
+      const label = (from: number, to: number, named: string, says: string, on: string): Wanted => {
+        const middle = (y(from) + y(to)) / 2 + 6;
+        const short = bare(named);
+        return {
+          words: isNarrow ? [short] : [`${says} ${print(named)}`, `${says} ${short}`, short],
+          size: 18,
+          places: y(to) - y(from) < 21 ? [] : [place(x, middle, on), place(x, middle + 4, on)],
+        };
+      };
+      return [
+        { words: [isNarrow ? print(pond.all) : `${print(pond.all)} for ${print(pond.lastsDays)}`], size: 18, places: [place(width / 2, sky - 36, 'on-rain')] },
+        { words: [isNarrow ? `for ${print(pond.lastsDays)}` : 'from today’s level down'], size: 16, places: [place(width / 2, sky - 14, 'on-rain')] },
+        label(0, drunkTo, pond.drunk, 'stock', 'on-water'),
+        label(drunkTo, lostTo, pond.lost, 'sun, ground', 'on-stripes'),
+        label(lostTo, 1, pond.left, 'left', 'on-left'),
+      ];
+    },
+  };
+}
