@@ -1,4 +1,5 @@
 import type { NumberKeys, RowOf, RowsKeys } from './quantities.ts';
+import { isShown } from './state.ts';
 
 /**
  * Pictures are data: a kind and the names of the quantities that it draws. `ui` draws any of them, one beside the other for two managements.
@@ -13,20 +14,22 @@ export type Picture<V, R> =
         | Lines<K, keyof RowOf<R[K]> & string, NumberKeys<V>>
         | Face<NumberKeys<V>, FaceLayers<K, keyof RowOf<R[K]> & string, NumberKeys<V>>>;
     }[RowsKeys<R>];
+/** Drawn only where a choice has one of these: a pond for those who have one. */
+interface Where {
+  readonly shownWhen?: Readonly<Record<string, string | readonly string[]>>;
+}
 
 /**
  * A cut through the ground. What grows on it, what the water did, how it lies in layers: each part is drawn if its numbers are named. One of `water`,
  * `lies`, `layers`, `counts`, `hard`, `ring`, `loss` and `pond` is what the picture is about.
  */
-export interface Face<N extends string = string, L = FaceLayers> {
+export interface Face<N extends string = string, L = FaceLayers> extends Where {
   readonly kind: 'face';
-  /** Drawn only where a choice has one of these: a pond for those who have one. */
-  readonly shownWhen?: Readonly<Record<string, string | readonly string[]>>;
   /** Covered ground, percent: exactly that share of the cut carries plants. */
   readonly coverPercent?: N;
   readonly water?: FaceWater<N>;
-  /** A depth of water as if it all lay on the ground, what that comes to, and on how much ground. */
-  readonly lies?: { readonly depth: N; readonly amount: N; readonly area: N };
+  /** A depth of water, inches, as if it all lay on the ground, and what that comes to. */
+  readonly lies?: { readonly depth: N; readonly amount: N };
   readonly layers?: L;
   /** Steps of a count that met each kind: as many strips of the cut. */
   readonly counts?: { readonly plant: N; readonly litter: N; readonly rock: N; readonly bare: N; readonly all: N; readonly coveredPercent: N };
@@ -74,13 +77,13 @@ export interface FaceLayers<K extends string = string, C extends string = string
   readonly missing: N;
 }
 /** One bar cut into its parts, largest quantity whole: where the hay goes. */
-export interface Shares<N extends string = string> {
+export interface Shares<N extends string = string> extends Where {
   readonly kind: 'shares';
   readonly whole: N;
   readonly parts: readonly { readonly of: N; readonly tone: 'kept' | 'lost' | 'water' | 'other' }[];
 }
 /** Lanes over time: which paddock is grazed when. */
-export interface Spans<K extends string = string, C extends string = string> {
+export interface Spans<K extends string = string, C extends string = string> extends Where {
   readonly kind: 'spans';
   readonly rows: K;
   readonly lane: C;
@@ -93,7 +96,7 @@ export interface Spans<K extends string = string, C extends string = string> {
   readonly hollow?: { readonly of: C; readonly is: string; readonly says: string };
 }
 /** Curves over a common axis. */
-export interface Lines<K extends string = string, C extends string = string, N extends string = string> {
+export interface Lines<K extends string = string, C extends string = string, N extends string = string> extends Where {
   readonly kind: 'lines';
   readonly rows: K;
   readonly x: C;
@@ -111,3 +114,9 @@ export interface Lines<K extends string = string, C extends string = string, N e
   readonly mark?: { readonly at: N; readonly says: string };
 }
 export type PlainPicture = Face | Shares | Spans | Lines;
+
+/** The pictures of a calculation with these answers, the first one first. */
+export const picturesOf = (
+  { picture, morePictures }: { readonly picture: PlainPicture | undefined; readonly morePictures: readonly PlainPicture[] },
+  values: Readonly<Record<string, unknown>>,
+): readonly PlainPicture[] => [...(picture ? [picture] : []), ...morePictures].filter((each) => isShown(each, values));

@@ -2,6 +2,7 @@ import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/ho
 import type { Calculator, Outcome } from '../kit/define.ts';
 import { type Input, sharesRows } from '../kit/inputs.ts';
 import { toLink } from '../kit/link.ts';
+import { picturesOf } from '../kit/pictures.ts';
 import { canCompare, changeSystem, type Form, isShown, type Problem, startTexts, type Texts } from '../kit/state.ts';
 import type { UnitSystem } from '../units/units.ts';
 import { Actions } from './Actions.tsx';
@@ -297,9 +298,10 @@ export function CalculatorForm(props: CalculatorFormProps) {
         </div>
         {isComputed && (
           <>
-            {calculator.picture && Picture && (
-              <Picture {...common} picture={calculator.picture} outcome={outcome} other={other} titles={titles} id={`${id}-picture`} />
-            )}
+            {Picture &&
+              picturesOf(calculator, outcome.values).map((picture, index) => (
+                <Picture key={index} {...common} {...{ picture, outcome, other, titles }} id={`${id}-picture${index || ''}`} />
+              ))}
             <ResultsTable {...common} outcome={outcome} other={other} titles={titles} />
             <RowsResults {...common} outcome={outcome} other={other} titles={titles} />
             <Conventions {...common} texts={form.this} outcome={outcome} />

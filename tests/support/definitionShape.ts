@@ -5,7 +5,7 @@ import type { Calculator } from '../../calculators/kit/define.ts';
 import { namesIn, readFormula } from '../../calculators/kit/formula.ts';
 import type { Cell, Columns, Input, Inputs, MonthsInput, RecordInput, RowsInput } from '../../calculators/kit/inputs.ts';
 import { linkName } from '../../calculators/kit/link.ts';
-import type { PlainPicture } from '../../calculators/kit/pictures.ts';
+import type { Face, PlainPicture } from '../../calculators/kit/pictures.ts';
 import { defaultText, quantityText, readCell, readMonth } from '../../calculators/kit/read.ts';
 import { root } from './files.ts';
 import { faultsOfTool } from './toolFaults.ts';
@@ -141,20 +141,26 @@ function unknownInSteps(calculator: Calculator): readonly string[] {
     ];
   });
 }
+/** Every name in a part of the data, however deep; `layers` names columns besides. */
+const namesOfPart = (part: unknown): readonly string[] =>
+  typeof part === 'string' ? [part] : typeof part === 'object' && part !== null ? Object.values(part).flatMap(namesOfPart) : [];
+function unknownInFace(calculator: Calculator, { kind: _, shownWhen = {}, layers, ...parts }: Face): readonly string[] {
+  const { numbers } = known(calculator);
+  const options = Object.entries(shownWhen).flatMap(([name, is]) => {
+    const input = calculator.inputs[name];
+    return input?.kind === 'choice' ? [is].flat().filter((option) => !Object.hasOwn(input.options, option)) : [name];
+  });
+  const { rows = '', top = '', thickness = '', filledPercent = '', ...more } = layers ?? {};
+  const columns = layers ? columnsOf(calculator, rows) : {};
+  const inRows = layers ? [top, thickness, filledPercent].filter((name) => !columns || !Object.hasOwn(columns, name)) : [];
+  return [...options, ...inRows, ...namesOfPart([parts, more]).filter((name) => !numbers.has(name))];
+}
 function unknownInPicture(calculator: Calculator, picture: PlainPicture): readonly string[] {
   const { numbers } = known(calculator);
-  if (picture.kind === 'soilFace') {
-    const { kind, ...names } = picture;
-    return Object.values(names).filter((name) => !numbers.has(name));
-  }
   if (picture.kind === 'shares') return [picture.whole, ...picture.parts.map(({ of }) => of)].filter((name) => !numbers.has(name));
+  if (picture.kind === 'face') return unknownInFace(calculator, picture);
   const columns = columnsOf(calculator, picture.rows);
   if (!columns) return [picture.rows];
-  if (picture.kind === 'groundProfile') {
-    const { kind, rows, top, thickness, holdsInPerFt, filledPercent, ...names } = picture;
-    const inRows = [top, thickness, holdsInPerFt, filledPercent].filter((name) => !Object.hasOwn(columns, name));
-    return [...inRows, ...Object.values(names).filter((name) => !numbers.has(name))];
-  }
   const names =
     picture.kind === 'spans' ? [picture.lane, picture.from, picture.to, ...(picture.hollow ? [picture.hollow.of] : [])] : [picture.x, ...picture.ys];
   const marked = picture.kind === 'lines' && picture.mark && !numbers.has(picture.mark.at) ? [picture.mark.at] : [];
@@ -212,7 +218,9 @@ export function itIsWellDeclared(calculator: Calculator): void {
     }
     for (const quantity of Object.values(quantities))
       if (quantity.kind === 'rows') expect((quantity.shown ?? []).filter((name) => !Object.hasOwn(quantity.columns, name))).toEqual([]);
-    expect(calculator.picture ? unknownInPicture(calculator, calculator.picture) : []).toEqual([]);
+    expect(
+      [...(calculator.picture ? [calculator.picture] : []), ...calculator.morePictures].flatMap((each) => unknownInPicture(calculator, each)),
+    ).toEqual([]);
   });
 
   it('draws formulas that can be read, of numbers that have symbols', () => {

@@ -1,6 +1,7 @@
 import { expect, it } from 'vitest';
 import { runQuery } from '../../calculators/kit/cases.ts';
 import type { Calculator, Outcome } from '../../calculators/kit/define.ts';
+import { type Face, type PlainPicture, picturesOf } from '../../calculators/kit/pictures.ts';
 
 type Values = Outcome['values'];
 const numberOf = (values: Values, name: string): number => {
@@ -32,9 +33,50 @@ function daysIn({ quantities }: Calculator, values: Values): readonly (readonly 
   });
 }
 
+/** What a face draws must fit together, so that no two of its names can be exchanged. */
+function expectFace({ water, lies, layers, counts, hard, ring, loss, pond }: Face, values: Values): void {
+  const of = (name: string): number => numberOf(values, name);
+  expect([water, lies, layers, counts, hard, ring, loss, pond].filter((part) => part !== undefined)).toHaveLength(1);
+  if (water) {
+    const parts = [water.ranOff, water.held, water.soakedIn, water.cameThrough].filter((part) => part !== undefined);
+    expect(parts.length).toBeGreaterThan(1);
+    expectSum(parts.map(of), of(water.fell));
+  }
+  if (layers) {
+    expectSum([of(layers.has), of(layers.missing)], of(layers.holds));
+    expect(of(layers.mostRoots)).toBeLessThanOrEqual(of(layers.deepestRoot));
+    const thickness = columnOf(values, layers.rows, layers.thickness);
+    for (const [at, top] of columnOf(values, layers.rows, layers.top).entries()) expectSum(thickness.slice(0, at), top);
+    // No fuller than its fullest layer, no drier than its driest.
+    const filled = columnOf(values, layers.rows, layers.filledPercent);
+    const hasPercent = (100 * of(layers.has)) / of(layers.holds);
+    expect(hasPercent).toBeGreaterThanOrEqual(Math.min(...filled));
+    expect(hasPercent).toBeLessThanOrEqual(Math.max(...filled));
+  }
+  if (counts) {
+    const { plant, litter, rock, bare, all, coveredPercent } = counts;
+    expectSum([plant, litter, rock, bare].map(of), of(all));
+    expectSum([(of(coveredPercent) / 100) * of(all), of(bare)], of(all));
+  }
+  // Stone is 2.65 g/cm3: what is no pore weighs that.
+  if (hard) expectSum([(1 - of(hard.poresPercent) / 100) * 2.65], of(hard.density));
+  // An inch at the rate takes as long as is said, and all of a pouring fits above the ground.
+  if (ring) {
+    expectSum([60 / of(ring.rate)], of(ring.inchMin));
+    expect(of(ring.waterIn)).toBeLessThan(of(ring.insertedIn));
+    expect(of(ring.insertedIn)).toBeLessThan(of(ring.acrossIn));
+  }
+  if (loss) for (const { lostIn, inchYears } of [loss, loss.plowed]) expectSum([of(lostIn) * of(inchYears)], 30);
+  if (loss) expect(of(loss.lostIn)).toBeLessThan(of(loss.plowed.lostIn));
+  if (pond) {
+    expectSum([of(pond.drunk), of(pond.lost), of(pond.left)], of(pond.all));
+    expect(of(pond.drunk)).toBeLessThan(of(pond.lost));
+    expect(of(pond.left)).toBeLessThan(of(pond.drunk));
+  }
+}
+
 /** What a picture draws in its example must fit together, so that no two of its names can be exchanged. */
 export function itDrawsWhatFits(calculator: Calculator): void {
-  const { picture } = calculator;
   it('tells days that are on the calendar', () => {
     const { values } = runQuery(calculator, '');
     for (const [name, value] of daysIn(calculator, values)) expect(Number.isInteger(value), `${name}: ${String(value)}`).toBe(true);
@@ -46,41 +88,31 @@ export function itDrawsWhatFits(calculator: Calculator): void {
       const [one, other] = [low, high].map((text) => Number(text?.replaceAll(',', '')));
       if (low !== undefined && high !== undefined) expect(one, `${of}: ${says}`).toBeLessThanOrEqual(other ?? Number.NaN);
     }
-    const of = (name: string): number => numberOf(values, name);
-    switch (picture?.kind) {
-      case 'soilFace':
-        expectSum([of(picture.runsOff), of(picture.heldFirst), of(picture.soaksIn)], of(picture.rain));
-        break;
-      case 'shares':
-        expectSum(
-          picture.parts.map((part) => of(part.of)),
-          of(picture.whole),
-        );
-        break;
-      case 'groundProfile': {
-        expectSum([of(picture.has), of(picture.missing)], of(picture.holds));
-        expect(of(picture.mostRoots)).toBeLessThanOrEqual(of(picture.deepestRoot));
-        const thickness = columnOf(values, picture.rows, picture.thickness);
-        for (const [at, top] of columnOf(values, picture.rows, picture.top).entries()) expectSum(thickness.slice(0, at), top);
-        // No fuller than its fullest layer, no drier than its driest.
-        const filled = columnOf(values, picture.rows, picture.filledPercent);
-        const hasPercent = (100 * of(picture.has)) / of(picture.holds);
-        expect(hasPercent).toBeGreaterThanOrEqual(Math.min(...filled));
-        expect(hasPercent).toBeLessThanOrEqual(Math.max(...filled));
-        break;
-      }
-      case 'lines': {
-        const { behind } = picture;
-        // On the same axis: each of the curves behind has the days that the curves before it have.
-        if (behind) expect(new Set(columnOf(values, behind.rows, behind.x))).toEqual(new Set(columnOf(values, picture.rows, picture.x)));
-        break;
-      }
-      case 'spans': {
-        const ends = columnOf(values, picture.rows, picture.to);
-        for (const [at, start] of columnOf(values, picture.rows, picture.from).entries()) expect(start).toBeLessThan(ends[at] ?? Number.NaN);
-        break;
-      }
-      default:
-    }
+    for (const picture of picturesOf(calculator, values)) expectPicture(picture, values);
   });
+}
+function expectPicture(picture: PlainPicture, values: Values): void {
+  const of = (name: string): number => numberOf(values, name);
+  switch (picture.kind) {
+    case 'face':
+      expectFace(picture, values);
+      break;
+    case 'shares':
+      expectSum(
+        picture.parts.map((part) => of(part.of)),
+        of(picture.whole),
+      );
+      break;
+    case 'lines': {
+      const { behind } = picture;
+      // On the same axis: each of the curves behind has the days that the curves before it have.
+      if (behind) expect(new Set(columnOf(values, behind.rows, behind.x))).toEqual(new Set(columnOf(values, picture.rows, picture.x)));
+      break;
+    }
+    case 'spans': {
+      const ends = columnOf(values, picture.rows, picture.to);
+      for (const [at, start] of columnOf(values, picture.rows, picture.from).entries()) expect(start).toBeLessThan(ends[at] ?? Number.NaN);
+      break;
+    }
+  }
 }

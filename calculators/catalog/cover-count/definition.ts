@@ -190,14 +190,7 @@ export default defineCalculator({
   },
   picture: {
     kind: 'face',
-    counts: {
-      plant: 'plantCount',
-      litter: 'litterCount',
-      rock: 'rockCount',
-      bare: 'bareCount',
-      all: 'stepsCount',
-      coveredPercent: 'coveredPercent',
-    },
+    counts: { plant: 'plantCount', litter: 'litterCount', rock: 'rockCount', bare: 'bareCount', all: 'stepsCount', coveredPercent: 'coveredPercent' },
   },
   sources: ['coulloudon-1999', 'missouri-g1570', 'clopper-pearson-1934', 'tr55-1986', 'fleiss-2003', 'strauss-neal-1983'],
   topic: 'tailgate',

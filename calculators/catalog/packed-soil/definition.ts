@@ -193,6 +193,17 @@ export default defineCalculator({
     return `${cores}: the soil without stones weighs ${show('fineGPerCm3')}${range}, ${show('porosityPercent')} of it pores: ${says}.${pushed}`;
   },
   picture: { kind: 'face', hard: { density: 'fineGPerCm3', poresPercent: 'porosityPercent', fromIn: 'medianStopIn' } },
+  morePictures: [
+    {
+      kind: 'shares',
+      whole: 'allMl',
+      parts: [
+        { of: 'allPoreMl', tone: 'water' },
+        { of: 'allSolidMl', tone: 'kept' },
+        { of: 'allStoneMl', tone: 'other' },
+      ],
+    },
+  ],
   changes: [
     {
       version: 2,

@@ -125,6 +125,9 @@ export default defineCalculator({
     kind: 'face',
     water: { fell: 'fellIn', ranOff: 'runoffIn', soakedIn: 'soakedIn', standsAfter: 'pondsAfterMin', roomShare: 'roomShare' },
   },
+  morePictures: [
+    { kind: 'lines', rows: 'curve', x: 'atHr', ys: ['rainInPerHr', 'intakeInPerHr'], mark: { at: 'pondsAfterHr', says: 'water stands' } },
+  ],
   sources: ['rawls-1983', 'rawls-1982', 'mein-larson-1971', 'chow-1988', 'scs-1986-distributions'],
   topic: 'rain',
   order: 30,

@@ -173,12 +173,9 @@ export default defineCalculator({
   picture: {
     kind: 'face',
     coverPercent: 'groundCoverPercent',
-    loss: {
-      lostIn: 'thirtyYearsIn',
-      inchYears: 'inchYears',
-      plowed: { lostIn: 'ploughedThirtyYearsIn', inchYears: 'ploughedInchYears' },
-    },
+    loss: { lostIn: 'thirtyYearsIn', inchYears: 'inchYears', plowed: { lostIn: 'ploughedThirtyYearsIn', inchYears: 'ploughedInchYears' } },
   },
+  morePictures: [{ kind: 'lines', rows: 'curve', x: 'atCoverPercent', ys: ['pastureTonPerAc', 'cropTonPerAc'] }],
   sources: [
     'wischmeier-smith-1978',
     'renard-1997',

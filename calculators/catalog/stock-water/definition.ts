@@ -231,6 +231,7 @@ export default defineCalculator({
     shownWhen: { supply: 'pond' },
     pond: { all: 'pondGal', drunk: 'drunkGal', lost: 'lostGal', left: 'leftGal', lastsDays: 'lastsDays', deadDepth: 'deadDepthFt' },
   },
+  morePictures: [{ kind: 'lines', rows: 'levels', x: 'atDays', ys: ['leftGal'] }],
   sources: [
     'gould-fs1090',
     'beef-summer-water',

@@ -1,11 +1,11 @@
-import { convert, type UnitSystem } from '../../units/units.ts';
+import { Fragment } from 'preact';
 import type { Face as FacePicture } from '../../kit/pictures.ts';
-import { isShown } from '../../kit/state.ts';
+import { convert, type UnitSystem } from '../../units/units.ts';
+import { depthMarks, tapeUnit } from './axis.ts';
 import { drawGround } from './FaceGround.tsx';
-import { depthMarks } from './axis.ts';
+import type { Reading, Room } from './faceReading.ts';
 import { type Anchor, type Label, layLabels, type Wanted } from './labels.ts';
 import { between } from './noise.ts';
-import type { Reading, Room } from './faceReading.ts';
 import { readFace } from './readFace.ts';
 import { type PictureProps, type Side, sidesOf, tenth } from './readings.ts';
 import { SideTitles } from './SideTitles.tsx';
@@ -32,8 +32,7 @@ function cutOf(readings: readonly Reading[]): number {
 }
 
 function tapeMarks(deepIn: number, perIn: number, system: UnitSystem): readonly { readonly y: number; readonly says: string }[] {
-  const unit = system === 'us' ? 'in' : 'mm';
-  return depthMarks(deepIn, 26 / perIn, system).map((mark) => ({ y: convert(mark, unit, 'in') * perIn, says: String(mark) }));
+  return depthMarks(deepIn, 26 / perIn, system).map((mark) => ({ y: convert(mark, tapeUnit[system], 'in') * perIn, says: String(mark) }));
 }
 
 const Texts = ({ labels }: { readonly labels: readonly Label[] }) => (
@@ -49,25 +48,26 @@ const Texts = ({ labels }: { readonly labels: readonly Label[] }) => (
 /** A cut through the ground, drawn at the width that it gets. Two managements are two faces of one cut, to one scale, with the tape between them. */
 export function Face(props: PictureProps<FacePicture>) {
   const { picture, calculator, outcome, other, titles, system, id, widthPx = 376 } = props;
-  if (!isShown(picture, outcome.values)) return null;
   const sides = sidesOf({ outcome, other, titles });
   const readings = sides.flatMap((side) => readFace({ picture, calculator, outcome: side.outcome, system }, sides.length > 1));
   const [first] = readings;
   if (!first) return null;
   const isPair = readings.length > 1;
-  const { heights, hasTape } = first;
+  const { heights } = first;
+  const hasTape = readings.some((reading) => reading.hasTape);
   const [sky, soil, foot] = [heights.sky[isPair ? 1 : 0], heights.soil[isPair ? 1 : 0], heights.foot ?? 0];
   const each = isPair ? (widthPx - tapeWidth) / 2 : widthPx;
   const perIn = Math.min(soil / cutOf(readings), ...readings.map(({ mostPerIn }) => mostPerIn?.(each) ?? Number.POSITIVE_INFINITY));
   const waterPerIn = waterScale(readings, each);
-  const marks = hasTape ? tapeMarks(soil / perIn, perIn, system) : [];
+  const tapeAt = hasTape ? tapeMarks(soil / perIn, perIn, system) : [];
   const height = sky + soil + foot;
   const isNarrow = isPair && each < 250;
+  const from = isNarrow ? 42 : isPair ? 122 : Math.round(each * 0.325);
   const drawn = readings.map((reading, index) => {
     const x = index * (each + tapeWidth);
     const isLeft = isPair && index === 0;
     const faceId = `${id}-${index}`;
-    const room: Room = { id: faceId, width: each, sky, soil, perIn, isNarrow };
+    const room: Room = { id: faceId, width: each, sky, soil, perIn, from, isNarrow };
     const frame = { ...room, salt: isLeft ? 20 : 50 };
     const opposite = readings[1 - index];
     const waterFrame: WaterFrame = {
@@ -75,7 +75,7 @@ export function Face(props: PictureProps<FacePicture>) {
       sky,
       foot: height,
       perIn: waterPerIn,
-      from: isPair ? (each > 250 ? 118 : 42) : Math.round(Math.max(96, each * 0.325)),
+      from,
       tip: between(18, reading.ground.wetIn * perIn - 2, soil - 8),
       otherRanIn: isPair && opposite ? ranIn(opposite) : undefined,
       isPair: isNarrow,
@@ -83,8 +83,8 @@ export function Face(props: PictureProps<FacePicture>) {
     };
     const tape: readonly Wanted[] = isPair
       ? []
-      : marks.map(({ y, says }, at) => ({
-          words: [at === 0 ? `${says} ${system === 'us' ? 'in' : 'mm'}` : says],
+      : tapeAt.map(({ y, says }, at) => ({
+          words: [at === 0 ? `${says} ${tapeUnit[system]}` : says],
           size: 15,
           places: [{ x: 13, y: sky + y + 5, anchor: 'start', on: 'on-soil' }],
         }));
@@ -98,12 +98,12 @@ export function Face(props: PictureProps<FacePicture>) {
     return {
       labels,
       shapes: (
-        <svg key={faceId} x={x} width={each} height={height}>
+        <svg key={faceId} x={x} width={each} height={height} aria-hidden="true">
           {reading.rainIn > 0 && <Streaks width={each} sky={sky} rainIn={reading.rainIn} salt={frame.salt + 60} />}
           {behind}
           {reading.water && (
             <g {...(isLeft && { transform: `translate(${each})scale(-1 1)` })}>
-              <WaterShapes water={reading.water} frame={waterFrame} id={`${faceId}-rain`} />
+              <WaterShapes water={reading.water} frame={waterFrame} />
             </g>
           )}
           {reading.shapes?.(room)}
@@ -118,28 +118,37 @@ export function Face(props: PictureProps<FacePicture>) {
       <svg viewBox={`0 0 ${widthPx} ${height}`} width={widthPx} height={height} role="img" aria-label={toldOf(sides, readings)}>
         {drawn.map(({ shapes }) => shapes)}
         {isPair ? (
-          hasTape && <Between x={each} sky={sky} marks={marks} system={system} />
+          hasTape && <Between x={each} sky={sky} marks={tapeAt} system={system} />
         ) : (
-          <path class="tape-on-soil" d={marks.map(({ y }) => `M0 ${tenth(sky + y)}h9`).join('')} />
+          <path class="tape-on-soil" d={tapeAt.map(({ y }) => `M0 ${tenth(sky + y)}h9`).join('')} />
         )}
         <Texts labels={drawn.flatMap(({ labels }) => labels)} />
       </svg>
       {readings.some(({ sum }) => sum) && (
-        <div class="sums">
-          {readings.map(({ sum }, index) => sum && <SumLine key={sides[index]?.is ?? index} {...sum} isShort={isPair} />)}
-        </div>
+        <div class="sums">{readings.map(({ sum }, index) => sum && <SumLine key={sides[index]?.is ?? index} {...sum} isShort={isPair} />)}</div>
       )}
-      <figcaption>{first.caption}</figcaption>
+      {isPair && first.sum && <Key {...first.sum} />}
+      <figcaption>{(readings.find((reading) => reading.hasTape) ?? first).caption}</figcaption>
     </figure>
   );
 }
 
 /** The tape that hangs between the faces. */
-const Between = ({ x, sky, marks, system }: { readonly x: number; readonly sky: number; readonly marks: ReturnType<typeof tapeMarks>; readonly system: UnitSystem }) => (
+const Between = ({
+  x,
+  sky,
+  marks,
+  system,
+}: {
+  readonly x: number;
+  readonly sky: number;
+  readonly marks: ReturnType<typeof tapeMarks>;
+  readonly system: UnitSystem;
+}) => (
   <>
     <path class="tape" d={marks.map(({ y }) => `M${x} ${tenth(sky + y)}h4M${x + tapeWidth - 4} ${tenth(sky + y)}h4`).join('')} />
     <text class="type-15 on-paper" x={x + tapeWidth / 2} y={sky + 12} text-anchor="middle">
-      {system === 'us' ? 'in' : 'mm'}
+      {tapeUnit[system]}
     </text>
     {marks.map(({ y, says }) => (
       <text key={says} class="type-15 on-paper" x={x + tapeWidth / 2} y={tenth(sky + y + 5)} text-anchor="middle">
@@ -152,14 +161,39 @@ const Between = ({ x, sky, marks, system }: { readonly x: number; readonly sky: 
 const SumLine = ({ parts, total, isShort }: NonNullable<Reading['sum']> & { readonly isShort: boolean }) => (
   <p class="sum">
     {parts.map(({ kind, figure, says }, index) => (
-      <span key={kind}>
-        {index > 0 && ' + '}
-        <b class={`sum-${kind}`}>{isShort ? figure : `${figure} ${says}`}</b>
-      </span>
-    ))}{' '}
+      <Fragment key={kind}>
+        <span>
+          {index > 0 && '+ '}
+          <b class={`sum-${kind}`}>{isShort ? figure : `${figure} ${says}`}</b>
+        </span>{' '}
+      </Fragment>
+    ))}
     <span>
       = <b>{total}</b>
     </span>
+  </p>
+);
+
+/** What the shapes of a pair are: there is no room for names on them. */
+const marks = {
+  ran: 'M1 5h9l9 5-9 5H1z',
+  held: 'M4 1h12v9a6 6 0 0 1-12 0z',
+  soaked: 'M5 1h10v11l-5 7-5-7z',
+  through: 'M5 1h10v11l-5 7-5-7z',
+} as const;
+const isMarked = (kind: string): kind is keyof typeof marks => Object.hasOwn(marks, kind);
+const Key = ({ parts }: NonNullable<Reading['sum']>) => (
+  <p class="key">
+    {parts.map(({ kind, says }) => (
+      <span key={kind}>
+        {isMarked(kind) && (
+          <svg viewBox="0 0 20 20" width="18" height="18" aria-hidden="true">
+            <path class={kind} d={marks[kind]} />
+          </svg>
+        )}
+        <span class={`sum-${kind}`}>{says}</span>
+      </span>
+    ))}
   </p>
 );
 

@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { blades, crustOn, litterOn, rootsUnder, type StripKind, splashesOn, stonesOn, stripsOf, taproot } from './growth.ts';
+import { blades, crustOn, litterOn, rootsUnder, type StripKind, splashesOn, standOf, stonesOn, stripsOf, taproot } from './growth.ts';
 import { between } from './noise.ts';
 import { tenth } from './readings.ts';
 import { blocks, channels, crumbs, filledSpots, flecks, wander } from './soil.ts';
@@ -21,6 +21,8 @@ export interface Ground {
   readonly hard: { readonly fromIn: number; readonly toIn: number } | undefined;
   /** Gone from the top. */
   readonly lostIn: number;
+  /** Nothing grows between these shares of the width. */
+  readonly gap: readonly [number, number] | undefined;
   /** A ring that water went into. */
   readonly ring: { readonly halfIn: number; readonly insertedIn: number } | undefined;
   readonly isRaining: boolean;
@@ -58,7 +60,11 @@ function Lumps({ id, shapes, name, thick }: LumpsProps) {
             <defs>
               <path id={`${id}${index}`} d={d} />
             </defs>
-            {isCrumb ? <use href={href} class={`${name}-0`} stroke-width={size + 2.6} /> : <use href={href} class={`${name}-lit`} x={-1.3} y={-1.5} />}
+            {isCrumb ? (
+              <use href={href} class={`${name}-0`} stroke-width={size + 2.6} />
+            ) : (
+              <use href={href} class={`${name}-lit`} x={-1.3} y={-1.5} />
+            )}
             <use href={href} class={tone} {...(isCrumb && { 'stroke-width': size })} />
             {isCrumb && <use href={href} class={`${name}-lit`} stroke-width={tenth(size * 0.22)} x={tenth(-size * 0.16)} y={tenth(-size * 0.22)} />}
           </g>
@@ -82,7 +88,14 @@ function Layer({ grain, top, bottom, isLast, open, width, salt, id }: LayerProps
   const name = prefix[grain];
   if (grain === 'crumbs') {
     const cell = 11.2 - 1.2 * open;
-    return <Lumps id={id} name={name} thick={cell * (0.68 - 0.06 * open)} shapes={crumbs({ width, top, bottom: isLast ? bottom + 20 : bottom, salt }, cell)} />;
+    return (
+      <Lumps
+        id={id}
+        name={name}
+        thick={cell * (0.68 - 0.06 * open)}
+        shapes={crumbs({ width, top, bottom: isLast ? bottom + 20 : bottom, salt }, cell)}
+      />
+    );
   }
   const stretch = { width, top, bottom: isLast ? bottom + 30 : bottom, salt };
   return (
@@ -102,35 +115,40 @@ function bulb(width: number, deep: number, half: number, inserted: number): stri
 }
 
 /** The cut ground of one face, and what grows on it: what stands behind the water, and what stands before it. */
-export function drawGround(ground: Ground, { id, width, sky, soil, perIn, salt }: Frame): { readonly behind: JSX.Element; readonly before: JSX.Element } {
-  const { shares, open, layers, hard, filled, ring, isRaining } = ground;
-  const strips = stripsOf(width, shares, salt);
+export function drawGround(
+  ground: Ground,
+  { id, width, sky, soil, perIn, salt }: Frame,
+): { readonly behind: JSX.Element; readonly before: JSX.Element } {
+  const { shares, open, layers, hard, filled, ring, gap, isRaining } = ground;
+  const strips = stripsOf(width, shares, salt, gap && [gap[0] * width, gap[1] * width]);
   const gone = ground.lostIn * perIn;
   const height = Math.max(0, soil - gone);
   const toPx = (depthIn: number): number => between(0, (depthIn - ground.lostIn) * perIn, height);
   const deep = ground.wetIn * perIn;
   // As uneven as the pit shows it: water runs ahead along roots and holes.
-  const front = ring ? bulb(width, deep, ring.halfIn * perIn, ring.insertedIn * perIn) : wander(deep, width, Math.min(deep * 0.4, 4 + 10 * open), salt + 2, 17);
+  const front = ring
+    ? bulb(width, deep, ring.halfIn * perIn, ring.insertedIn * perIn)
+    : wander(deep, width, Math.min(deep * 0.4, 4 + 10 * open), salt + 2, 17);
   const shown = layers
     .map((layer, index) => ({ ...layer, index, top: toPx(layers[index - 1]?.toIn ?? 0), bottom: toPx(layer.toIn) }))
     .filter(({ top, bottom }) => bottom > top && top < height);
+  const cover = 1 - shares.bare;
   const isWet = deep > 0 || filled.length > 0;
   const wet = (name: string) => <use href={`#${id}-water`} class={`${name}${deep > 0 ? '' : ' is-spots'}`} />;
   const [thick, fine] = rootsUnder(strips.plant, ground.rootsIn * perIn, salt + 50, hard && toPx(hard.fromIn));
-  const holes = channels(width, Math.min(height, hard ? toPx(hard.fromIn) : 8 * perIn), open ** 1.5, salt + 40);
+  const holes = channels(width, Math.min(shown[0]?.bottom ?? 0, hard ? toPx(hard.fromIn) : height), cover ** 1.5, salt + 40);
   const spots = (): string =>
     filled
       .map(({ fromIn, toIn, share }, index) => filledSpots({ width, top: toPx(fromIn), bottom: toPx(toIn), salt: salt + 90 + index }, share))
       .join('');
-  const cover = 1 - shares.bare;
-  const stand = 9 + 30 * cover ** 1.7;
+  const stand = standOf(cover);
   const tufts = (each: number, tall: number, more: number) =>
     blades(strips.plant, tall, each, more).map((d, tone) => <path key={tone} class={`blade-${tone + 1}`} d={d} />);
   const at = `translate(0 ${tenth(sky + gone)})`;
   return {
     behind: (
       <>
-        <svg y={tenth(sky + gone)} width={width} height={tenth(height)}>
+        <svg y={tenth(sky + gone)} width={width} height={tenth(height)} aria-hidden="true">
           {isWet && (
             <defs>
               <path id={`${id}-water`} d={deep > 0 ? `M0 0V${front}V0z` : spots()} />
@@ -150,7 +168,10 @@ export function drawGround(ground: Ground, { id, width, sky, soil, perIn, salt }
           ))}
           {hard && (
             <g class="hard">
-              <path class="hard-0" d={`M0 ${tenth(toPx(hard.fromIn))}H${width}V${wander(toPx(hard.toIn), width, 3, salt + 70)}V0z`} />
+              <path
+                class="hard-0"
+                d={`M0 ${tenth(toPx(hard.fromIn))}V${wander(toPx(hard.toIn), width, 3, salt + 70)}V${tenth(toPx(hard.fromIn))}z`}
+              />
               <Lumps
                 id={`${id}-h`}
                 name="hard"
@@ -178,7 +199,13 @@ export function drawGround(ground: Ground, { id, width, sky, soil, perIn, salt }
     before: (
       <g transform={at}>
         {isRaining && <path class="splash" d={splashesOn(strips.bare, salt + 61)} />}
-        <path class="litter" d={`${litterOn(strips.litter, salt + 66)}${litterOn(strips.litter, salt + 69)}${litterOn(strips.plant.filter((_, index) => index % 3 > 0), salt + 67)}`} />
+        <path
+          class="litter"
+          d={`${litterOn(strips.litter, salt + 66)}${litterOn(strips.litter, salt + 69)}${litterOn(
+            strips.plant.filter((_, index) => index % 3 > 0),
+            salt + 67,
+          )}`}
+        />
         <path class="stone" d={stonesOn(strips.rock, salt + 68)} />
         {tufts(2, Math.min(11, stand * 0.5), salt + 80)}
       </g>

@@ -12,7 +12,10 @@ const steps = 60;
 const shoreAt = (down: number): readonly [number, number] => [0.07 + 0.38 * down ** 1.9, 0.93 - 0.34 * down ** 1.6];
 const areaOf = (from: number, to: number): number => {
   const high = (to - from) / steps;
-  return Array.from({ length: steps }, (_, index) => shoreAt(from + (index + 0.5) * high)).reduce((sum, [left, right]) => sum + (right - left) * high, 0);
+  return Array.from({ length: steps }, (_, index) => shoreAt(from + (index + 0.5) * high)).reduce(
+    (sum, [left, right]) => sum + (right - left) * high,
+    0,
+  );
 };
 /** How far down the part `share` of the water reaches, from the surface. */
 function levelAt(share: number): number {
@@ -27,24 +30,28 @@ function levelAt(share: number): number {
 }
 
 export function readPond(props: FaceProps, pond: NonNullable<Face['pond']>): Reading {
-  const { size, print, bare } = tellerOf(props);
+  const { size, print, bare, isTold } = tellerOf(props);
+  const lasts = isTold(pond.lastsDays) ? `lasts ${print(pond.lastsDays)}` : '';
   const all = Math.max(1e-9, size(pond.all));
   const drunkTo = levelAt(size(pond.drunk) / all);
   const lostTo = levelAt((size(pond.drunk) + size(pond.lost)) / all);
   const parts = [
-    { kind: 'soaked', name: pond.drunk, says: 'drunk' },
-    { kind: 'held', name: pond.lost, says: 'to sun and ground' },
+    { kind: 'drunk', name: pond.drunk, says: 'drunk' },
+    { kind: 'lost', name: pond.lost, says: 'to sun and ground' },
     { kind: 'left', name: pond.left, says: 'left' },
   ];
-  const at = ({ sky, soil }: Room) => (share: number) => sky + bank + share * (soil - bank - 34);
+  const at =
+    ({ sky, soil }: Room) =>
+    (share: number) =>
+      sky + bank + share * (soil - bank - 34);
   return {
-    ground: groundBy(0.55),
+    ground: groundBy(0.55, { gap: [0.04, 0.96] }),
     rainIn: 0,
-    heights: { sky: [64, 64], soil: [226, 216] },
+    heights: { sky: [60, 60], soil: [226, 216] },
     needIn: 70,
     hasTape: false,
     sum: sumOf(props, pond.all, parts),
-    told: `Of ${print(pond.all)} in the pond ${parts.map(({ name, says }) => `${print(name)} ${says}`).join(', ')}, in ${print(pond.lastsDays)}; ${print(pond.deadDepth)} must stay`,
+    told: `Of ${print(pond.all)} in the pond ${parts.map(({ name, says }) => `${print(name)} ${says}`).join(', ')}${lasts && `; ${lasts}`}; ${print(pond.deadDepth)} must stay`,
     caption: 'Areas stand as the gallons do. The shape of the pond, its banks and the ground are a drawing.',
     shapes: (room) => {
       const { id, width } = room;
@@ -90,8 +97,8 @@ export function readPond(props: FaceProps, pond: NonNullable<Face['pond']>): Rea
         };
       };
       return [
-        { words: [isNarrow ? print(pond.all) : `${print(pond.all)} for ${print(pond.lastsDays)}`], size: 18, places: [place(width / 2, sky - 36, 'on-rain')] },
-        { words: [isNarrow ? `for ${print(pond.lastsDays)}` : 'from today’s level down'], size: 16, places: [place(width / 2, sky - 14, 'on-rain')] },
+        { words: [isNarrow ? print(pond.all) : `${print(pond.all)} today`], size: 18, places: [place(width / 2, sky - 34, 'on-rain')] },
+        ...(lasts === '' ? [] : [{ words: [lasts], size: 18 as const, places: [place(width / 2, sky - 10, 'on-rain')] }]),
         label(0, drunkTo, pond.drunk, 'stock', 'on-water'),
         label(drunkTo, lostTo, pond.lost, 'sun, ground', 'on-stripes'),
         label(lostTo, 1, pond.left, 'left', 'on-left'),

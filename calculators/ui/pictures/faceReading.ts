@@ -24,6 +24,8 @@ export interface Room {
   readonly soil: number;
   /** Pixels to an inch of ground. */
   readonly perIn: number;
+  /** Free on the inner side, before the curtain. */
+  readonly from: number;
   /** One of two narrow faces. */
   readonly isNarrow: boolean;
 }
@@ -84,7 +86,10 @@ export function sumOf(
     all.value,
     digits,
   );
-  return { parts: parts.map(({ kind, says }, index) => ({ kind, says, figure: printNumber(sizes[index] ?? Number.NaN, digits) })), total: `${printIn(all.value, all.unit, digits)}${unit}` };
+  return {
+    parts: parts.map(({ kind, says }, index) => ({ kind, says, figure: printNumber(sizes[index] ?? Number.NaN, digits) })),
+    total: `${printIn(all.value, all.unit, digits)}${unit}`,
+  };
 }
 
 /** Where crumbs, roots and mulch have made them; below blocks, and below those blocks with wider cracks. A drawing, as the captions say. */
@@ -108,9 +113,12 @@ export const groundBy = (cover: number, more: Partial<Ground> = {}): Ground => (
   hard: undefined,
   lostIn: 0,
   ring: undefined,
+  gap: undefined,
   isRaining: false,
   ...more,
 });
+/** An inch, as people of the other system say it. */
+export const anInch = ({ system }: FaceProps): string => (system === 'us' ? 'an inch' : '25 mm');
 /** Where nobody counted, half of the ground is drawn covered. */
 export const coverOf = (props: FaceProps): number =>
   props.picture.coverPercent === undefined ? 0.5 : between(0, sizeIn(props.outcome, props.picture.coverPercent) / 100, 1);

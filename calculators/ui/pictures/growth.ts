@@ -13,7 +13,7 @@ export type Strips = Readonly<Record<StripKind, readonly number[]>>;
  * What each strip carries: of every kind exactly its share, in patches. Shares add up to one. Each strip has its fixed rank, so that ground fills in and
  * never reshuffles.
  */
-export function stripsOf(width: number, shares: Readonly<Record<StripKind, number>>, salt: number): Strips {
+export function stripsOf(width: number, shares: Readonly<Record<StripKind, number>>, salt: number, gap: readonly [number, number] = [0, 0]): Strips {
   const count = Math.max(1, Math.floor(width / stripWidth));
   const ranked = Array.from({ length: count }, (_, index) => ({
     x: tenth(((index + 0.5) * width) / count),
@@ -27,12 +27,15 @@ export function stripsOf(width: number, shares: Readonly<Record<StripKind, numbe
     const to = kind === 'bare' ? count : Math.round(count * share);
     strips[kind] = ranked
       .slice(from, to)
-      .map(({ x }) => x)
+      .flatMap(({ x }) => (x > gap[0] && x < gap[1] ? [] : [x]))
       .toSorted((one, other) => one - other);
     from = Math.max(from, to);
   }
   return strips;
 }
+
+/** How tall it stands on ground with so much cover: pixels, a drawing. */
+export const standOf = (cover: number): number => 9 + 30 * cover ** 1.7;
 
 /** Blades that taper to a tip, in three greens. Short sod is cropped: its blades end blunt. */
 export function blades(feet: readonly number[], stand: number, each: number, salt: number): readonly string[] {
@@ -45,7 +48,8 @@ export function blades(feet: readonly number[], stand: number, each: number, sal
       const tip = sway(index, salt + 2) * tall * 0.6;
       const thick = 1.1 + 0.9 * noise(index, salt + 3);
       const blunt = stand < 16 ? tenth(thick * 0.7) : 0;
-      tones[index % 3] += `M${foot} 1q${tenth(tip * 0.1)} ${tenth(-tall * 0.6)} ${tenth(tip)} ${tenth(-tall)}${blunt ? `l${blunt} .4` : ''}Q${tenth(foot + thick + tip * 0.35)} ${tenth(-tall * 0.5)} ${tenth(foot + 2 * thick)} 1z`;
+      tones[index % 3] +=
+        `M${foot} 1q${tenth(tip * 0.1)} ${tenth(-tall * 0.6)} ${tenth(tip)} ${tenth(-tall)}${blunt ? `l${blunt} .4` : ''}Q${tenth(foot + thick + tip * 0.35)} ${tenth(-tall * 0.5)} ${tenth(foot + 2 * thick)} 1z`;
     }
   return tones;
 }
@@ -53,7 +57,10 @@ export function blades(feet: readonly number[], stand: number, each: number, sal
 /** Dead leaves and stems lying flat. */
 export const litterOn = (feet: readonly number[], salt: number): string =>
   feet
-    .map((x, index) => `M${tenth(x + sway(index, salt) * 4 - 5)} ${tenth(-0.4 - 2.6 * noise(index, salt + 1))}l${tenth(8 + 4 * noise(index, salt + 2))} ${tenth(sway(index, salt + 3) * 2.5)}`)
+    .map(
+      (x, index) =>
+        `M${tenth(x + sway(index, salt) * 4 - 5)} ${tenth(-0.4 - 2.6 * noise(index, salt + 1))}l${tenth(8 + 4 * noise(index, salt + 2))} ${tenth(sway(index, salt + 3) * 2.5)}`,
+    )
     .join('');
 
 export const stonesOn = (feet: readonly number[], salt: number): string =>
@@ -103,7 +110,10 @@ export function rootsUnder(feet: readonly number[], deep: number, salt: number, 
         y += step;
         return `q${Math.round(sway(index, salt + 2) * 7)} ${tenth(step * 0.5)} ${tenth(dx)} ${tenth(step)}`;
       });
-      const aside = own > stop ? `q${Math.round(sway(place, salt + 3) * 5)} 2 ${Math.round(sway(place, salt + 3) * 34)} ${Math.round(sway(place, salt + 5) * 2)}` : '';
+      const aside =
+        own > stop
+          ? `q${Math.round(sway(place, salt + 3) * 5)} 2 ${Math.round(sway(place, salt + 3) * 34)} ${Math.round(sway(place, salt + 5) * 2)}`
+          : '';
       return `M${tenth(start)} 0${main}${aside}`;
     })
     .join('');

@@ -1,6 +1,6 @@
 import type { FaceProps, Reading } from './faceReading.ts';
-import { readCounts, readHard, readLayers, readLoss, readLying, readRing } from './readGround.tsx';
 import { readPond } from './Pond.tsx';
+import { readCounts, readHard, readLayers, readLoss, readLying, readRing } from './readGround.tsx';
 import { readWater } from './readWater.tsx';
 
 /** What a picture says of one outcome: mostly one face, and two where it sets plowed ground beside. */

@@ -1,17 +1,18 @@
 import type { Face, FaceLoss } from '../../kit/pictures.ts';
+import { printScalar } from '../../kit/print.ts';
 import type { Grain } from './FaceGround.tsx';
-import { coverOf, type FaceProps, groundBy, place, type Reading, sumOf, tellerOf } from './faceReading.ts';
-import { type StripKind, stripKinds } from './growth.ts';
+import { anInch, coverOf, type FaceProps, groundBy, place, type Reading, sumOf, tellerOf } from './faceReading.ts';
+import { type StripKind, standOf, stripKinds } from './growth.ts';
 import type { Wanted } from './labels.ts';
 import { between } from './noise.ts';
-import { rowsIn, tenth } from './readings.ts';
+import { columnOf, rowsIn, tenth } from './readings.ts';
 
 type Part<K extends keyof Face> = NonNullable<Face[K]>;
 const figure = (words: string, ...places: Wanted['places']): Wanted => ({ words: [words], size: 18, places });
 const name = (words: readonly string[], ...places: Wanted['places']): Wanted => ({ words, size: 16, places });
 
 /** Rain as it would lie on the ground if none of it moved. */
-export function readLying(props: FaceProps, { depth, amount, area }: Part<'lies'>): Reading {
+export function readLying(props: FaceProps, { depth, amount }: Part<'lies'>): Reading {
   const { size, print } = tellerOf(props);
   const depthIn = size(depth);
   return {
@@ -21,7 +22,7 @@ export function readLying(props: FaceProps, { depth, amount, area }: Part<'lies'
     needIn: 9,
     mostPerIn: () => 72 / Math.max(0.01, depthIn),
     hasTape: true,
-    told: `${print(depth)} of rain on ${print(area)} is ${print(amount)}`,
+    told: `${print(depth)} of rain on this ground is ${print(amount)}`,
     caption: 'The rain, to the scale of the tape, as if all of it lay where it fell. Ground and plants are a drawing.',
     shapes: ({ width, sky, perIn }) => (
       <>
@@ -35,7 +36,7 @@ export function readLying(props: FaceProps, { depth, amount, area }: Part<'lies'
       return [
         figure(print(depth), isIn ? place(width / 2, (top + sky) / 2 + 6, 'on-water') : place(width / 2, top - 10, 'on-rain')),
         figure(print(amount), place(width / 2, top - (isIn ? 32 : 54), 'on-rain')),
-        name([`on ${print(area)}`], place(width / 2, top - (isIn ? 12 : 34), 'on-rain')),
+        name(['on this ground'], place(width / 2, top - (isIn ? 12 : 34), 'on-rain')),
       ];
     },
   };
@@ -45,15 +46,17 @@ export function readLying(props: FaceProps, { depth, amount, area }: Part<'lies'
 export function readLayers(props: FaceProps, layers: Part<'layers'>): Reading {
   const { size, print } = tellerOf(props);
   const number = (value: unknown): number => (typeof value === 'number' && Number.isFinite(value) ? Math.max(0, value) : 0);
+  const column = columnOf(props.calculator, layers.rows, layers.filledPercent);
   const dug = rowsIn(props.outcome, layers.rows).map((row) => ({
     fromIn: number(row[layers.top]),
     toIn: number(row[layers.top]) + number(row[layers.thickness]),
     share: between(0, number(row[layers.filledPercent]) / 100, 1),
+    says: column && printScalar(row[layers.filledPercent] ?? '', column, props.system),
   }));
   const grainOf = (index: number): Grain => (index === 0 ? 'crumbs' : index === dug.length - 1 && index > 1 ? 'cracked' : 'blocks');
   const [mostIn, deepestIn] = [size(layers.mostRoots), Math.max(size(layers.mostRoots), size(layers.deepestRoot))];
   const parts = [
-    { kind: 'soaked', name: layers.has, says: 'in it' },
+    { kind: 'there', name: layers.has, says: 'there' },
     { kind: 'missing', name: layers.missing, says: 'missing' },
   ];
   const told = parts.map((part) => `${print(part.name)} ${part.says}`).join(', ');
@@ -69,16 +72,17 @@ export function readLayers(props: FaceProps, layers: Part<'layers'>): Reading {
     heights: { sky: [46, 46], soil: [276, 250] },
     needIn: Math.min(deepestIn * 1.1, Math.max(9, dug.at(-1)?.toIn ?? 9)),
     hasTape: true,
-    sum: sumOf(props, layers.holds, parts),
-    told: `Of ${print(layers.holds)} that the root zone holds ${told}; most roots to ${print(layers.mostRoots)}, the deepest to ${print(layers.deepestRoot)}; layers from above ${dug.map(({ share }) => `${Math.round(share * 100)} %`).join(', ')} full`,
+    sum: sumOf(props, layers.holds, parts, ' when full'),
+    told: `Of ${print(layers.holds)} that the root zone holds ${told}; most roots to ${print(layers.mostRoots)}, the deepest to ${print(layers.deepestRoot)}; layers from above ${dug.map(({ says }) => says).join(', ')} full`,
     caption: 'Layers as you dug them, each wet by as much of it as is full. The dashed line is as deep as most roots go.',
     shapes: ({ width, sky, perIn }) => <path class="rooted" d={`M0 ${tenth(sky + mostIn * perIn)}H${width}`} />,
     labels: ({ width, sky, soil, perIn, isNarrow }) => [
-      ...dug.flatMap(({ fromIn, toIn, share }) => {
+      ...dug.flatMap(({ fromIn, toIn, says }) => {
         const [top, foot] = [fromIn * perIn, Math.min(soil, toIn * perIn)];
-        const says = `${Math.round(share * 100)} %`;
         const y = sky + (top + foot) / 2 + 6;
-        return foot - top < 21 ? [] : [figure(isNarrow ? says : `${says} full`, place(width - 10, y, 'on-soil', 'end'), place(width / 2, y, 'on-soil'))];
+        return foot - top < 21 || !says
+          ? []
+          : [figure(isNarrow ? says : `${says} full`, place(width - 10, y, 'on-soil', 'end'), place(width / 2, y, 'on-soil'))];
       }),
       name(
         isNarrow ? ['most roots'] : [`most roots, ${print(layers.mostRoots)}`],
@@ -120,7 +124,11 @@ export function readHard(props: FaceProps, { density, poresPercent, fromIn }: Pa
   const isHard = depthIn > 0;
   const open = between(0.05, (pores - 36) / 22, 1);
   return {
-    ground: groundBy(0.7, { open: isHard ? 0.6 : open, hard: isHard ? { fromIn: depthIn, toIn: depthIn + hardIn } : undefined, rootsIn: isHard ? depthIn + hardIn : 3 + 6 * open }),
+    ground: groundBy(0.7, {
+      open: isHard ? 0.6 : open,
+      hard: isHard ? { fromIn: depthIn, toIn: depthIn + hardIn } : undefined,
+      rootsIn: isHard ? depthIn + hardIn : 3 + 6 * open,
+    }),
     rainIn: 0,
     heights: { sky: [50, 50], soil: [210, 190] },
     needIn: isHard ? (depthIn + hardIn) * 1.25 : 9,
@@ -134,9 +142,14 @@ export function readHard(props: FaceProps, { density, poresPercent, fromIn }: Pa
       const both = `${print(density)}, ${print(poresPercent)} pores`;
       return [
         ...(isNarrow
-          ? [figure(print(density), place(width / 2, middle - 4, 'on-soil')), figure(`${print(poresPercent)} pores`, place(width / 2, middle + 18, 'on-soil'))]
+          ? [
+              figure(print(density), place(width / 2, middle - 4, 'on-soil')),
+              figure(`${print(poresPercent)} pores`, place(width / 2, middle + 18, 'on-soil')),
+            ]
           : [figure(both, place(width / 2 + 14, middle + 6, 'on-soil'))]),
-        ...(isHard ? [name([`hard from ${print(fromIn)}`, `from ${print(fromIn)}`], place(width - 10, sky + depthIn * perIn - 8, 'on-soil', 'end'))] : []),
+        ...(isHard
+          ? [name([`hard from ${print(fromIn)}`, `from ${print(fromIn)}`], place(width - 10, sky + depthIn * perIn - 8, 'on-soil', 'end'))]
+          : []),
       ];
     },
   };
@@ -146,7 +159,6 @@ export function readHard(props: FaceProps, { density, poresPercent, fromIn }: Pa
 export function readRing(props: FaceProps, ring: Part<'ring'>): Reading {
   const { size, print } = tellerOf(props);
   const [acrossIn, insertedIn, waterIn] = [size(ring.acrossIn), size(ring.insertedIn), size(ring.waterIn)];
-  const inch = props.system === 'us' ? 'an inch in' : '25 mm in';
   const above = (perIn: number): number => between(10, (waterIn + 1.2) * perIn, 52);
   return {
     ground: groundBy(0.55, { wetIn: insertedIn + 3 * waterIn, ring: { halfIn: acrossIn / 2, insertedIn } }),
@@ -155,7 +167,7 @@ export function readRing(props: FaceProps, ring: Part<'ring'>): Reading {
     needIn: Math.max(9, (insertedIn + 3 * waterIn) * 1.25),
     mostPerIn: (width) => (width * 0.52) / Math.max(0.01, acrossIn),
     hasTape: true,
-    told: `An inch of water goes in in ${print(ring.inchMin)}, ${print(ring.rate)}; the ring is ${print(ring.acrossIn)} wide and stands ${print(ring.insertedIn)} deep`,
+    told: `Water goes in by ${anInch(props)} in ${print(ring.inchMin)}, ${print(ring.rate)}; the ring is ${print(ring.acrossIn)} wide and stands ${print(ring.insertedIn)} deep`,
     caption: 'Ring and water of one pouring to the scale of the tape. How far the wet ground reaches is a drawing.',
     shapes: ({ width, sky, perIn }) => {
       const half = (acrossIn / 2) * perIn;
@@ -173,7 +185,7 @@ export function readRing(props: FaceProps, ring: Part<'ring'>): Reading {
       const y = sky - above(perIn) - 12;
       return [
         figure(print(ring.rate), place(width / 2, y, 'on-rain')),
-        figure(`${inch} ${print(ring.inchMin)}`, place(width / 2, y - 24, 'on-rain')),
+        { words: [`${anInch(props)} in ${print(ring.inchMin)}`, print(ring.inchMin)], size: 18, places: [place(width / 2, y - 24, 'on-rain')] },
       ];
     },
   };
@@ -188,11 +200,11 @@ function readOneLoss(props: FaceProps, { lostIn, inchYears }: FaceLoss<string>, 
   const cover = isPlowed ? 0 : coverOf(props);
   const amount = isTold(lostIn) ? print(lostIn) : lost > mostLostIn ? 'past a foot' : 'hardly any';
   const years = isTold(inchYears) ? print(inchYears) : '';
-  const saysYears = years === '' ? '' : `, an inch in ${years}`;
+  const saysYears = years === '' ? '' : `, ${anInch(props)} in ${years}`;
   return {
     ground: groundBy(cover, { lostIn: gone, open: isPlowed ? 0.5 : cover }),
     rainIn: 0,
-    heights: { sky: [52, 52], soil: [236, 236] },
+    heights: { sky: [72, 72], soil: [228, 228] },
     needIn: Math.max(9, gone * 1.5),
     hasTape: true,
     title: isPlowed ? { is: 'plain', title: 'Plowed' } : { is: 'this', title: 'This pasture' },
@@ -212,10 +224,17 @@ function readOneLoss(props: FaceProps, { lostIn, inchYears }: FaceLoss<string>, 
     labels: ({ width, sky, soil, perIn }) => {
       const depth = gone * perIn;
       const isIn = depth > 48;
+      // Above what grows there.
+      const y = sky - 10 - Math.max(0, standOf(cover) * 1.1 - depth);
       return [
-        figure(amount, place(width / 2, isIn ? sky + depth / 2 - 2 : sky - 29, 'on-clay-word')),
-        name(['gone'], place(width / 2, isIn ? sky + depth / 2 + 19 : sky - 10, 'on-clay-word')),
-        ...(years === '' ? [] : [figure(years, place(width / 2, sky + soil - 16, 'on-soil')), name(['an inch in'], place(width / 2, sky + soil - 37, 'on-soil'))]),
+        figure(amount, place(width / 2, isIn ? sky + depth / 2 - 2 : y - 20, 'on-clay-word')),
+        name(['gone'], place(width / 2, isIn ? sky + depth / 2 + 19 : y, 'on-clay-word')),
+        ...(years === ''
+          ? []
+          : [
+              figure(years, place(width / 2, sky + soil - 16, 'on-soil')),
+              name([`${anInch(props)} in`], place(width / 2, sky + soil - 37, 'on-soil')),
+            ]),
       ];
     },
   };

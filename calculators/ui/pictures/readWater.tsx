@@ -22,12 +22,12 @@ const sheet = 7;
 /** Water that stands on the ground, and how soon. */
 const standing = (after: string) => ({
   shapes: ({ width, sky }: Room) => <path class="ponded" d={`M0 ${sky - sheet}H${width}V${sky + 1}H0z`} />,
-  labels: ({ sky, isNarrow }: Room) =>
+  labels: ({ sky, from, isNarrow }: Room) =>
     isNarrow
       ? []
       : [
-          { words: [after], size: 18 as const, places: [place(8, sky - 14, 'on-rain', 'start')] },
-          { words: ['water stands after', 'stands after'], size: 16 as const, places: [place(8, sky - 34, 'on-rain', 'start')] },
+          { words: [after], size: 18 as const, places: [place(from - 8, sky - 14, 'on-rain', 'end')] },
+          { words: ['stands after', 'after'], size: 16 as const, places: [place(from - 8, sky - 34, 'on-rain', 'end')] },
         ],
 });
 /** A tray with a wire floor. */
@@ -55,13 +55,19 @@ export function readWater(props: FaceProps, water: NonNullable<Face['water']>): 
   const all = named.reduce((sum, { name }) => sum + size(name), 0);
   // Jars are read with an error: the bands share the curtain as the readings share their sum.
   const bands: readonly Band[] =
-    all > 0 ? named.map(({ kind, name }) => ({ kind, depthIn: (size(name) / all) * rainIn, figure: print(name), bare: bare(name), says: says[kind] })) : [];
+    all > 0
+      ? named.map(({ kind, name }) => ({ kind, depthIn: (size(name) / all) * rainIn, figure: print(name), bare: bare(name), says: says[kind] }))
+      : [];
   const depthOf = (kind: BandKind): number => bands.reduce((sum, band) => sum + (band.kind === kind ? band.depthIn : 0), 0);
   const cover = coverOf(props);
   const room = water.roomShare === undefined ? 1 / wetInPerIn : Math.max(0.01, size(water.roomShare));
   const trayIn = size(water.trayIn);
   const reachedIn = Math.min(mostWetIn, (depthOf('soaked') + depthOf('through')) / room);
-  const ground = groundBy(cover, { wetIn: isTray ? Math.min(trayIn, reachedIn) : reachedIn, isRaining: rainIn > 0, ...(isTray && { rootsIn: trayIn }) });
+  const ground = groundBy(cover, {
+    wetIn: isTray ? Math.min(trayIn, reachedIn) : reachedIn,
+    isRaining: rainIn > 0,
+    ...(isTray && { rootsIn: trayIn }),
+  });
   // What leaves is told first.
   const parts = [...named.slice(-1), ...named.slice(0, -1)].map(({ kind, name }) => ({ kind, name, says: says[kind].at(-1) ?? '' }));
   const fell = `${print(water.depthIn ?? water.fell)} of rain`;

@@ -36,7 +36,8 @@ export function crumbs({ width, top, bottom, salt }: Stretch, cell: number): rea
       const turn = noise(index, salt + 3) * 6.3;
       const size = cell * (0.08 + 0.4 * noise(index, salt + 4));
       const [dx, dy] = [Math.cos(turn) * size, Math.sin(turn) * size];
-      groups[(column % 2) + 2 * (row % 2)] += `M${whole(x - dx / 2)} ${whole(y - dy / 2)}l${whole(dx)} ${whole(dy)} ${whole(-dy * 0.7)} ${whole(dx * 0.7)}`;
+      groups[(column % 2) + 2 * (row % 2)] +=
+        `M${whole(x - dx / 2)} ${whole(y - dy / 2)}l${whole(dx)} ${whole(dy)} ${whole(-dy * 0.7)} ${whole(dx * 0.7)}`;
     }
   return groups;
 }
@@ -111,11 +112,7 @@ export function filledSpots({ width, top, bottom, salt }: Stretch, share: number
   const spots = Array.from({ length: columns * rows }, (_, index) => {
     const [column, row] = [index % columns, Math.floor(index / columns)];
     const patch = Math.sin(column * 0.62 + salt + row * 0.35) + Math.sin(row * 0.8 - column * 0.27 + salt);
-    return {
-      x: (column + (row % 2) / 2) * cell,
-      y: top + ((row + 0.5) * (bottom - top)) / rows,
-      rank: patch * 0.28 + noise(index, salt + 9),
-    };
+    return { x: (column + (row % 2) / 2) * cell, y: top + ((row + 0.5) * (bottom - top)) / rows, rank: patch * 0.28 + noise(index, salt + 9) };
   });
   return spots
     .toSorted((one, other) => one.rank - other.rank)

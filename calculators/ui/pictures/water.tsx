@@ -1,4 +1,4 @@
-import { textWidth, type Place, type Wanted } from './labels.ts';
+import { type Place, textWidth, type Wanted } from './labels.ts';
 import { between, evenly, noise, strokes } from './noise.ts';
 import { tenth } from './readings.ts';
 
@@ -99,18 +99,26 @@ const slant = (width: number, height: number, count: number, salt: number): stri
   });
 
 /** Rain that falls beside the curtain: the more, the harder it came. */
-export const Streaks = ({ width, sky, rainIn, salt }: { readonly width: number; readonly sky: number; readonly rainIn: number; readonly salt: number }) => (
-  <path class="streaks" d={slant(width, sky - 4, (width * between(0.3, rainIn, 4)) / 18, salt)} />
-);
+export const Streaks = ({
+  width,
+  sky,
+  rainIn,
+  salt,
+}: {
+  readonly width: number;
+  readonly sky: number;
+  readonly rainIn: number;
+  readonly salt: number;
+}) => <path class="streaks" d={slant(width, sky - 4, (width * between(0.3, rainIn, 4)) / 18, salt)} />;
 
 /** The curtain and the bands into which it parts. Together they are just as wide as it is: the sum can be seen. */
-export function WaterShapes({ water, frame, id }: { readonly water: Water; readonly frame: WaterFrame; readonly id: string }) {
+export function WaterShapes({ water, frame }: { readonly water: Water; readonly frame: WaterFrame }) {
   const { from, perIn, salt } = frame;
   const [streams, split, wide] = [streamsOf(water, frame), splitOf(water, frame), water.rainIn * perIn];
   const other = otherShape(water, streams, frame);
   return (
     <>
-      <svg x={tenth(from)} width={tenth(wide)} height={tenth(split)} id={id}>
+      <svg x={tenth(from)} width={tenth(wide)} height={tenth(split)} aria-hidden="true">
         <rect class="curtain" width="100%" height="100%" />
         <path class="curtain-streaks" d={slant(wide, split + 16, wide / 2.2, salt)} />
       </svg>
@@ -144,7 +152,7 @@ export function waterLabels(water: Water, frame: WaterFrame): readonly Wanted[] 
     words: water.says,
     size: 16,
     places: [
-      ...(textWidth(water.says[0] ?? '', 16) + 3 < all - from ? [place((from + all) / 2, 43, 'on-curtain')] : []),
+      ...(rainFits && textWidth(water.says[0] ?? '', 16) + 3 < all - from ? [place((from + all) / 2, 43, 'on-curtain')] : []),
       place(all + 8, 43, 'on-rain', 'start'),
       place(from - 8, 43, 'on-rain', 'end'),
     ],
@@ -161,9 +169,17 @@ export function waterLabels(water: Water, frame: WaterFrame): readonly Wanted[] 
         figures.push({
           words: [figure],
           size: 18,
-          places: [...(inside ? [place(middle, y, 'on-water')] : []), place(left - 7, y, 'on-rain', 'end'), place(left - 7, y - 22, 'on-rain', 'end')],
+          places: [
+            ...(inside ? [place(middle, y, 'on-water')] : []),
+            place(left - 7, y, 'on-rain', 'end'),
+            place(left - 7, y - 22, 'on-rain', 'end'),
+          ],
         });
-        names.push({ words: says, size: 16, places: [place(left - 7, inside ? y : y - 20, 'on-rain', 'end'), place(left - 7, y - 42, 'on-rain', 'end')] });
+        names.push({
+          words: says,
+          size: 16,
+          places: [place(left - 7, inside ? y : y - 20, 'on-rain', 'end'), place(left - 7, y - 42, 'on-rain', 'end')],
+        });
         break;
       }
       case 'ran': {
@@ -191,10 +207,14 @@ export function waterLabels(water: Water, frame: WaterFrame): readonly Wanted[] 
         break;
       }
       default: {
-        const low = kind === 'through' ? foot - 30 : sky + between(24, tip - 24, 46);
+        const isBelow = kind === 'through';
+        const low = isBelow ? foot - 24 : sky + between(24, tip - 24, 46);
         const inside = fits(figure, thick) || fits(stream.bare, thick);
-        const beside = place(right + 8, low, 'on-soil', 'start');
-        const behind = place(left - 8, low, 'on-soil', 'end');
+        const on = isBelow ? 'on-rain' : 'on-soil';
+        // Past whatever else goes down beside it.
+        const down = streams.filter((each) => each.kind === 'soaked' || each.kind === 'through').map((each) => each.right);
+        const beside = place(Math.max(...down) + 8, low, on, 'start');
+        const behind = place(left - 8, low, on, 'end');
         figures.push({
           words: fits(figure, thick) || !inside ? [figure] : [stream.bare],
           size: 18,
