@@ -14,15 +14,15 @@ import { Streaks, type WaterFrame, WaterShapes, waterLabels } from './water.tsx'
 /** Pixels between the faces of a pair, for the tape. */
 const tapeWidth = 32;
 /** An inch of water is never wider than this, all of it no more than a third of one face, and what runs off no thicker than this. */
-const most = { perIn: 42, share: 0.335, pairShare: 0.42, ran: 82 } as const;
+const most = { perIn: 42, share: 0.335, narrowShare: 0.42, ran: 82 } as const;
 
 const swap: Readonly<Record<Anchor, Anchor>> = { start: 'end', middle: 'middle', end: 'start' };
 const ranIn = ({ water }: Reading): number => water?.bands.find(({ kind }) => kind === 'ran')?.depthIn ?? 0;
 
 /** One scale for all faces. */
-function waterScale(readings: readonly Reading[], width: number): number {
+function waterScale(readings: readonly Reading[], width: number, isNarrow: boolean): number {
   const deepest = Math.max(0, ...readings.map(({ water }) => water?.rainIn ?? 0));
-  const share = readings.length > 1 ? most.pairShare : most.share;
+  const share = isNarrow ? most.narrowShare : most.share;
   return deepest > 0 ? Math.min(most.perIn, (width * share) / deepest, most.ran / Math.max(0.01, ...readings.map(ranIn))) : 0;
 }
 /** Whole threes of inches, so that the tape ends on a mark; a tray is as deep as it is. */
@@ -53,16 +53,16 @@ export function Face(props: PictureProps<FacePicture>) {
   const [first] = readings;
   if (!first) return null;
   const isPair = readings.length > 1;
-  const { heights } = first;
   const hasTape = readings.some((reading) => reading.hasTape);
-  const [sky, soil, foot] = [heights.sky[isPair ? 1 : 0], heights.soil[isPair ? 1 : 0], heights.foot ?? 0];
+  const tall = (part: 'sky' | 'soil'): number => Math.max(...readings.map(({ heights }) => heights[part][isPair ? 1 : 0]));
+  const [sky, soil, foot] = [tall('sky'), tall('soil'), first.heights.foot ?? 0];
   const each = isPair ? (widthPx - tapeWidth) / 2 : widthPx;
   const perIn = Math.min(soil / cutOf(readings), ...readings.map(({ mostPerIn }) => mostPerIn?.(each) ?? Number.POSITIVE_INFINITY));
-  const waterPerIn = waterScale(readings, each);
   const tapeAt = hasTape ? tapeMarks(soil / perIn, perIn, system) : [];
   const height = sky + soil + foot;
   const isNarrow = isPair && each < 250;
-  const from = isNarrow ? 42 : isPair ? 122 : Math.round(each * 0.325);
+  const waterPerIn = waterScale(readings, each, isNarrow);
+  const from = isNarrow ? 42 : Math.round(each * 0.325);
   const drawn = readings.map((reading, index) => {
     const x = index * (each + tapeWidth);
     const isLeft = isPair && index === 0;
@@ -125,9 +125,9 @@ export function Face(props: PictureProps<FacePicture>) {
         <Texts labels={drawn.flatMap(({ labels }) => labels)} />
       </svg>
       {readings.some(({ sum }) => sum) && (
-        <div class="sums">{readings.map(({ sum }, index) => sum && <SumLine key={sides[index]?.is ?? index} {...sum} isShort={isPair} />)}</div>
+        <div class="sums">{readings.map(({ sum }, index) => sum && <SumLine key={sides[index]?.is ?? index} {...sum} isShort={isNarrow} />)}</div>
       )}
-      {isPair && first.sum && <Key {...first.sum} />}
+      {isNarrow && first.sum && <Key {...first.sum} />}
       <figcaption>{(readings.find((reading) => reading.hasTape) ?? first).caption}</figcaption>
     </figure>
   );
@@ -158,7 +158,7 @@ const Between = ({
   </>
 );
 
-const SumLine = ({ parts, total, isShort }: NonNullable<Reading['sum']> & { readonly isShort: boolean }) => (
+const SumLine = ({ parts, total, of, isShort }: NonNullable<Reading['sum']> & { readonly isShort: boolean }) => (
   <p class="sum">
     {parts.map(({ kind, figure, says }, index) => (
       <Fragment key={kind}>
@@ -169,7 +169,7 @@ const SumLine = ({ parts, total, isShort }: NonNullable<Reading['sum']> & { read
       </Fragment>
     ))}
     <span>
-      = <b>{total}</b>
+      = <b>{isShort ? total : `${total}${of}`}</b>
     </span>
   </p>
 );

@@ -1,6 +1,6 @@
 import type { Face } from '../../kit/pictures.ts';
 import { type FaceProps, groundBy, place, type Reading, type Room, sumOf, tellerOf } from './faceReading.ts';
-import type { Wanted } from './labels.ts';
+import { textWidth, type Wanted } from './labels.ts';
 import { tenth } from './readings.ts';
 
 // A pond, cut through. Areas stand as the gallons do, from the water's level today down: what the herd drinks, what sun and ground take, what is left.
@@ -86,15 +86,15 @@ export function readPond(props: FaceProps, pond: NonNullable<Face['pond']>): Rea
     labels: (room) => {
       const { width, sky, isNarrow } = room;
       const y = at(room);
-      const x = width * 0.51;
       const label = (from: number, to: number, named: string, says: string, on: string): Wanted => {
+        const [left, right] = shoreAt((from + to) / 2);
         const middle = (y(from) + y(to)) / 2 + 6;
-        const short = bare(named);
-        return {
-          words: isNarrow ? [short] : [`${says} ${print(named)}`, `${says} ${short}`, short],
-          size: 18,
-          places: y(to) - y(from) < 21 ? [] : [place(x, middle, on), place(x, middle + 4, on)],
-        };
+        // On the water where it is wide enough, else under it.
+        const words = [`${says} ${print(named)}`, `${says} ${bare(named)}`, bare(named)];
+        const fitting = y(to) - y(from) < 21 ? [] : words.filter((each) => textWidth(each, 18) + 10 < (right - left) * width);
+        return fitting.length > 0
+          ? { words: fitting, size: 18, places: [place(((left + right) / 2) * width, middle, on)] }
+          : { words: to === 1 && size(named) > 0 ? words : [], size: 18, places: [place(width / 2, y(1) + 26, 'on-soil')] };
       };
       return [
         { words: [isNarrow ? print(pond.all) : `${print(pond.all)} today`], size: 18, places: [place(width / 2, sky - 34, 'on-rain')] },

@@ -15,6 +15,8 @@ import type { Water } from './water.tsx';
 export interface Sum {
   readonly parts: readonly { readonly kind: string; readonly figure: string; readonly says: string }[];
   readonly total: string;
+  /** What the whole is, behind its unit. */
+  readonly of: string;
 }
 /** Where things may stand on a face, pixels. */
 export interface Room {
@@ -75,7 +77,7 @@ export function sumOf(
   { calculator, outcome, system }: FaceProps,
   whole: string,
   parts: readonly { readonly name: string; readonly kind: string; readonly says: string }[],
-  unit = '',
+  of = '',
 ): Sum | undefined {
   const all = toldNumber(calculator, outcome.values, whole, system);
   if (!all) return undefined;
@@ -88,7 +90,8 @@ export function sumOf(
   );
   return {
     parts: parts.map(({ kind, says }, index) => ({ kind, says, figure: printNumber(sizes[index] ?? Number.NaN, digits) })),
-    total: `${printIn(all.value, all.unit, digits)}${unit}`,
+    total: printIn(all.value, all.unit, digits),
+    of,
   };
 }
 

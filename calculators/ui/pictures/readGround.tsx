@@ -198,13 +198,15 @@ function readOneLoss(props: FaceProps, { lostIn, inchYears }: FaceLoss<string>, 
   const lost = size(lostIn);
   const gone = Math.min(lost, mostLostIn);
   const cover = isPlowed ? 0 : coverOf(props);
+  // Room for two lines above what grows there.
+  const air = 50 + Math.round(standOf(cover));
   const amount = isTold(lostIn) ? print(lostIn) : lost > mostLostIn ? 'past a foot' : 'hardly any';
   const years = isTold(inchYears) ? print(inchYears) : '';
   const saysYears = years === '' ? '' : `, ${anInch(props)} in ${years}`;
   return {
     ground: groundBy(cover, { lostIn: gone, open: isPlowed ? 0.5 : cover }),
     rainIn: 0,
-    heights: { sky: [72, 72], soil: [228, 228] },
+    heights: { sky: [air, air], soil: [228, 228] },
     needIn: Math.max(9, gone * 1.5),
     hasTape: true,
     title: isPlowed ? { is: 'plain', title: 'Plowed' } : { is: 'this', title: 'This pasture' },
