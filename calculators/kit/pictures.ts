@@ -21,13 +21,14 @@ interface Where {
 
 /**
  * A cut through the ground. What grows on it, what the water did, how it lies in layers: each part is drawn if its numbers are named. One of `water`,
- * `lies`, `layers`, `counts`, `hard`, `ring`, `loss` and `pond` is what the picture is about.
+ * `tray`, `lies`, `layers`, `counts`, `hard`, `ring`, `loss` and `pond` is what the picture is about.
  */
 export interface Face<N extends string = string, L = FaceLayers> extends Where {
   readonly kind: 'face';
   /** Covered ground, percent: exactly that share of the cut carries plants. */
   readonly coverPercent?: N;
   readonly water?: FaceWater<N>;
+  readonly tray?: FaceTray<N>;
   /** A depth of water, inches, as if it all lay on the ground, and what that comes to. */
   readonly lies?: { readonly depth: N; readonly amount: N };
   readonly layers?: L;
@@ -42,21 +43,26 @@ export interface Face<N extends string = string, L = FaceLayers> extends Where {
   /** A pond, cut through: all that is in it, what is drunk, what sun and ground take, what is left, how long it lasts, and the depth that must stay. */
   readonly pond?: { readonly all: N; readonly drunk: N; readonly lost: N; readonly left: N; readonly lastsDays: N; readonly deadDepth: N };
 }
-/** Rain and its parts, which add up to it: depths in inches, or volumes where `depthIn` says how deep the rain was. */
+/** Rain and its parts, which add up to it. */
 export interface FaceWater<N extends string = string> {
-  readonly fell: N;
-  readonly ranOff?: N;
+  readonly fellIn: N;
+  readonly ranOffIn: N;
   /** What wets leaves, litter and hollows before any runs. */
-  readonly held?: N;
-  readonly soakedIn?: N;
-  readonly cameThrough?: N;
-  readonly depthIn?: N;
+  readonly heldIn?: N;
+  readonly soakedIn: N;
   /** Water stands on the ground from then on. */
   readonly standsAfter?: N;
   /** Share of the ground that the water could fill: then it is drawn wet as deep as that gives, and else as dry loam wets. */
   readonly roomShare?: N;
-  /** A tray of soil so deep, inches, and water put on it. */
-  readonly trayIn?: N;
+}
+/** Water put on a tray of soil: how deep it was, how deep the soil is, and the jars, which with what stayed add up to what was poured. */
+export interface FaceTray<N extends string = string> {
+  readonly rainIn: N;
+  readonly soilIn: N;
+  readonly poured: N;
+  readonly ranOff: N;
+  readonly cameThrough: N;
+  readonly stayed: N;
 }
 export interface FaceLoss<N extends string = string> {
   readonly lostIn: N;
@@ -114,6 +120,11 @@ export interface Lines<K extends string = string, C extends string = string, N e
   readonly mark?: { readonly at: N; readonly says: string };
 }
 export type PlainPicture = Face | Shares | Spans | Lines;
+
+/** What a face can be about. Each is drawn by a file of its own, so that a page fetches one. */
+const subjects = ['water', 'tray', 'lies', 'layers', 'counts', 'hard', 'ring', 'loss', 'pond'] as const;
+export type FaceSubject = (typeof subjects)[number];
+export const subjectOf = (picture: Face): FaceSubject | undefined => subjects.find((subject) => picture[subject] !== undefined);
 
 /** The pictures of a calculation with these answers, the first one first. */
 export const picturesOf = (

@@ -20,11 +20,11 @@ export function wholesOf(picture: PlainPicture | undefined): readonly Whole[] {
   }
 }
 
-function facesWholes({ water, layers, pond }: Face): readonly Whole[] {
+function facesWholes({ water, tray, layers, pond }: Face): readonly Whole[] {
   if (layers) return [{ whole: layers.holds, parts: [layers.has, layers.missing] }];
   if (pond) return [{ whole: pond.all, parts: [pond.drunk, pond.lost, pond.left] }];
-  const parts = water ? [water.ranOff, water.held, water.soakedIn, water.cameThrough].filter((part) => part !== undefined) : [];
-  return water && parts.length > 0 ? [{ whole: water.fell, parts }] : [];
+  if (tray) return [{ whole: tray.poured, parts: [tray.ranOff, tray.cameThrough, tray.stayed] }];
+  return water ? [{ whole: water.fellIn, parts: [water.ranOffIn, ...(water.heldIn === undefined ? [] : [water.heldIn]), water.soakedIn] }] : [];
 }
 
 /** What people read when that number is printed. */

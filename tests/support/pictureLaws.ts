@@ -34,13 +34,13 @@ function daysIn({ quantities }: Calculator, values: Values): readonly (readonly 
 }
 
 /** What a face draws must fit together, so that no two of its names can be exchanged. */
-function expectFace({ water, lies, layers, counts, hard, ring, loss, pond }: Face, values: Values): void {
+function expectFace({ water, tray, lies, layers, counts, hard, ring, loss, pond }: Face, values: Values): void {
   const of = (name: string): number => numberOf(values, name);
-  expect([water, lies, layers, counts, hard, ring, loss, pond].filter((part) => part !== undefined)).toHaveLength(1);
-  if (water) {
-    const parts = [water.ranOff, water.held, water.soakedIn, water.cameThrough].filter((part) => part !== undefined);
-    expect(parts.length).toBeGreaterThan(1);
-    expectSum(parts.map(of), of(water.fell));
+  expect([water, tray, lies, layers, counts, hard, ring, loss, pond].filter((part) => part !== undefined)).toHaveLength(1);
+  if (water) expectSum([water.ranOffIn, ...(water.heldIn === undefined ? [] : [water.heldIn]), water.soakedIn].map(of), of(water.fellIn));
+  if (tray) {
+    expectSum([tray.ranOff, tray.cameThrough, tray.stayed].map(of), of(tray.poured));
+    expect(of(tray.rainIn)).toBeLessThan(of(tray.soilIn));
   }
   if (layers) {
     expectSum([of(layers.has), of(layers.missing)], of(layers.holds));

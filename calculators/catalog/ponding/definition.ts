@@ -123,7 +123,7 @@ export default defineCalculator({
   wholes: [{ whole: 'fellIn', parts: ['runoffIn', 'soakedIn'] }],
   picture: {
     kind: 'face',
-    water: { fell: 'fellIn', ranOff: 'runoffIn', soakedIn: 'soakedIn', standsAfter: 'pondsAfterMin', roomShare: 'roomShare' },
+    water: { fellIn: 'fellIn', ranOffIn: 'runoffIn', soakedIn: 'soakedIn', standsAfter: 'pondsAfterMin', roomShare: 'roomShare' },
   },
   morePictures: [
     { kind: 'lines', rows: 'curve', x: 'atHr', ys: ['rainInPerHr', 'intakeInPerHr'], mark: { at: 'pondsAfterHr', says: 'water stands' } },

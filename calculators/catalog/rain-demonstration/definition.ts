@@ -196,7 +196,7 @@ export default defineCalculator({
   wholes: [{ parts: ['runoffPercent', 'throughPercent', 'heldPercent'] }],
   picture: {
     kind: 'face',
-    water: { fell: 'pourMl', ranOff: 'runMl', cameThrough: 'downMl', soakedIn: 'inSoilMl', depthIn: 'rainIn', trayIn: 'soilIn' },
+    tray: { rainIn: 'rainIn', soilIn: 'soilIn', poured: 'pourMl', ranOff: 'runMl', cameThrough: 'downMl', stayed: 'inSoilMl' },
   },
   sources: ['irrigation-repair-rate', 'mccalla-1984', 'thurow-1988'],
   topic: 'tailgate',

@@ -1,5 +1,5 @@
-import type { PlainPicture } from '../../kit/pictures.ts';
-import { Face } from './Face.tsx';
+import { type PlainPicture, subjectOf } from '../../kit/pictures.ts';
+import { faces } from './face/faces.ts';
 import { Lines } from './Lines.tsx';
 import type { PictureProps } from './readings.ts';
 import { Shares } from './Shares.tsx';
@@ -8,8 +8,12 @@ import { Spans } from './Spans.tsx';
 /** Draws any definition's picture. */
 export function Picture({ picture, ...rest }: PictureProps<PlainPicture>) {
   switch (picture.kind) {
-    case 'face':
+    case 'face': {
+      const subject = subjectOf(picture);
+      if (!subject) return null;
+      const Face = faces[subject];
       return <Face picture={picture} {...rest} />;
+    }
     case 'shares':
       return <Shares picture={picture} {...rest} />;
     case 'spans':

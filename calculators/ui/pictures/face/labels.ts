@@ -13,6 +13,26 @@ const letterWidth = (letter: string): number =>
   groups.find(([letters]) => letters.includes(letter))?.[1] ?? (/[\dA-Z+=<>−]/.test(letter) ? 0.665 : 0.575);
 export const textWidth = (words: string, size: number): number => [...words].reduce((sum, letter) => sum + letterWidth(letter), 0) * size;
 
+/** Where things may stand on a face, pixels; across is counted from its inner side. */
+export interface Room {
+  readonly id: string;
+  readonly width: number;
+  readonly sky: number;
+  readonly soil: number;
+  /** All of it, with what lies under a tray. */
+  readonly height: number;
+  /** Pixels to an inch of ground, and to an inch of water across. */
+  readonly perIn: number;
+  readonly waterPerIn: number;
+  /** Where a curtain of rain begins. */
+  readonly from: number;
+  /** One of two narrow faces: figures only. */
+  readonly isNarrow: boolean;
+  /** What runs off on the other face of a pair, inches. */
+  readonly otherRanIn: number;
+  readonly salt: number;
+}
+
 export type Anchor = 'start' | 'middle' | 'end';
 export interface Place {
   readonly x: number;

@@ -1,5 +1,7 @@
-import { between, noise, strokes, sway } from './noise.ts';
-import { tenth } from './readings.ts';
+import { between, noise, strokes, sway } from '../noise.ts';
+import { tenth } from '../readings.ts';
+
+const whole = Math.round;
 
 // What grows and lies on the line y = 0, and the roots below it, as paths in pixels.
 
@@ -13,7 +15,7 @@ export type Strips = Readonly<Record<StripKind, readonly number[]>>;
  * What each strip carries: of every kind exactly its share, in patches. Shares add up to one. Each strip has its fixed rank, so that ground fills in and
  * never reshuffles.
  */
-export function stripsOf(width: number, shares: Readonly<Record<StripKind, number>>, salt: number, gap: readonly [number, number] = [0, 0]): Strips {
+export function stripsOf(width: number, shares: Readonly<Record<StripKind, number>>, salt: number): Strips {
   const count = Math.max(1, Math.floor(width / stripWidth));
   const ranked = Array.from({ length: count }, (_, index) => ({
     x: tenth(((index + 0.5) * width) / count),
@@ -24,12 +26,12 @@ export function stripsOf(width: number, shares: Readonly<Record<StripKind, numbe
   const strips: Record<StripKind, readonly number[]> = { plant: [], litter: [], rock: [], bare: [] };
   for (const kind of stripKinds) {
     share += shares[kind];
-    const to = kind === 'bare' ? count : Math.round(count * share);
+    const to = whole(count * share);
     strips[kind] = ranked
       .slice(from, to)
-      .flatMap(({ x }) => (x > gap[0] && x < gap[1] ? [] : [x]))
+      .map(({ x }) => x)
       .toSorted((one, other) => one - other);
-    from = Math.max(from, to);
+    from = to;
   }
   return strips;
 }
@@ -63,14 +65,6 @@ export const litterOn = (feet: readonly number[], salt: number): string =>
     )
     .join('');
 
-export const stonesOn = (feet: readonly number[], salt: number): string =>
-  feet
-    .map((x, index) => {
-      const [half, tall] = [4 + 1.5 * noise(index, salt), 4 + 4 * noise(index, salt + 1)];
-      return `M${tenth(x - half)} 2q${tenth(-0.5)} ${tenth(-tall)} ${tenth(half)} ${tenth(-tall - 1)}t${tenth(half)} ${tenth(tall + 1)}z`;
-    })
-    .join('');
-
 /** Bare soil seals: a crust like a plate, one piece to a strip. */
 export const crustOn = (feet: readonly number[]): string => feet.map((x) => `M${tenth(x - stripWidth / 2 - 0.5)} 1.4h${stripWidth + 1}`).join('');
 
@@ -84,16 +78,15 @@ export const splashesOn = (feet: readonly number[], salt: number): string =>
     })
     .join('');
 
-/** Thick and fine roots under plants: every fifth just as deep as they go, and all of them turned aside where something stops them. */
-export function rootsUnder(feet: readonly number[], deep: number, salt: number, stop = Number.POSITIVE_INFINITY): readonly [string, string] {
+/** Thick and fine roots under plants, every fifth just as deep as they go. */
+export function rootsUnder(feet: readonly number[], deep: number, salt: number): readonly [string, string] {
   let fine = '';
   const spare = Math.ceil(feet.length / 20);
   const thick = feet
     .filter((_, index) => index % spare === 0)
     .map((start, place) => {
-      const own = deep * (place % 5 === 2 ? 1 : 0.22 + 0.62 * noise(place, salt) ** 1.4);
-      const reach = Math.max(4, Math.min(own, stop - 2));
-      const parts = between(2, Math.round(reach / 24), 9);
+      const reach = Math.max(4, deep * (place % 5 === 2 ? 1 : 0.22 + 0.62 * noise(place, salt) ** 1.4));
+      const parts = between(2, whole(reach / 24), 9);
       const step = reach / parts;
       let [x, y] = [start, 0];
       const main = strokes(parts, (part) => {
@@ -101,25 +94,17 @@ export function rootsUnder(feet: readonly number[], deep: number, salt: number, 
         const dx = sway(index, salt + 1) * 8;
         for (const side of [-1, 1]) {
           const down = step * (0.2 + 0.6 * noise(index, salt + 4 + side));
-          const drop = Math.min(step * (0.2 + 0.5 * noise(index, salt + 7 + side)), stop - y - down - 2, reach - y - down + 3);
+          const drop = Math.min(step * (0.2 + 0.5 * noise(index, salt + 7 + side)), reach - y - down + 2);
           const out = side * (4 + 11 * noise(index, salt + 10 + side)) * (1 - (0.5 * part) / parts);
           if (drop > 0)
-            fine += `M${Math.round(x + (dx * down) / step)} ${Math.round(y + down)}q${Math.round(out * 0.6)} ${Math.round(drop * 0.1)} ${Math.round(out)} ${Math.round(drop)}`;
+            fine += `M${whole(x + (dx * down) / step)} ${whole(y + down)}q${whole(out * 0.6)} ${whole(drop * 0.1)} ${whole(out)} ${whole(drop)}`;
         }
         x += dx;
         y += step;
-        return `q${Math.round(sway(index, salt + 2) * 7)} ${tenth(step * 0.5)} ${tenth(dx)} ${tenth(step)}`;
+        return `q${whole(sway(index, salt + 2) * 7)} ${tenth(step * 0.5)} ${tenth(dx)} ${tenth(step)}`;
       });
-      const aside =
-        own > stop
-          ? `q${Math.round(sway(place, salt + 3) * 5)} 2 ${Math.round(sway(place, salt + 3) * 34)} ${Math.round(sway(place, salt + 5) * 2)}`
-          : '';
-      return `M${tenth(start)} 0${main}${aside}`;
+      return `M${tenth(start)} 0${main}`;
     })
     .join('');
   return [thick, fine];
 }
-
-/** The one root that goes deepest. */
-export const taproot = (x: number, deep: number): string =>
-  `M${Math.round(x)} 0q-7 ${Math.round(deep * 0.3)} 2 ${Math.round(deep * 0.55)}t-4 ${Math.round(deep * 0.45)}`;

@@ -1,29 +1,25 @@
 import { Fragment } from 'preact';
-import type { Face as FacePicture } from '../../kit/pictures.ts';
-import { convert, type UnitSystem } from '../../units/units.ts';
-import { depthMarks, tapeUnit } from './axis.ts';
-import { drawGround } from './FaceGround.tsx';
-import type { Reading, Room } from './faceReading.ts';
-import { type Anchor, type Label, layLabels, type Wanted } from './labels.ts';
-import { between } from './noise.ts';
-import { readFace } from './readFace.ts';
-import { type PictureProps, type Side, sidesOf, tenth } from './readings.ts';
-import { SideTitles } from './SideTitles.tsx';
-import { Streaks, type WaterFrame, WaterShapes, waterLabels } from './water.tsx';
+import type { Face as FacePicture } from '../../../kit/pictures.ts';
+import { convert, type UnitSystem } from '../../../units/units.ts';
+import { depthMarks, tapeUnit } from '../axis.ts';
+import { between } from '../noise.ts';
+import { type PictureProps, type Side, sidesOf, tenth } from '../readings.ts';
+import { SideTitles } from '../SideTitles.tsx';
+import { drawGround } from './drawGround.tsx';
+import { type Anchor, type Label, layLabels, type Room, type Wanted } from './labels.ts';
+import type { ReadFace, Reading } from './reading.ts';
 
 /** Pixels between the faces of a pair, for the tape. */
 const tapeWidth = 32;
 /** An inch of water is never wider than this, all of it no more than a third of one face, and what runs off no thicker than this. */
-const most = { perIn: 42, share: 0.335, narrowShare: 0.42, ran: 82 } as const;
+const limits = { perIn: 42, share: 0.335, narrowShare: 0.42, ran: 82 } as const;
 
 const swap: Readonly<Record<Anchor, Anchor>> = { start: 'end', middle: 'middle', end: 'start' };
-const ranIn = ({ water }: Reading): number => water?.bands.find(({ kind }) => kind === 'ran')?.depthIn ?? 0;
-
 /** One scale for all faces. */
 function waterScale(readings: readonly Reading[], width: number, isNarrow: boolean): number {
-  const deepest = Math.max(0, ...readings.map(({ water }) => water?.rainIn ?? 0));
-  const share = isNarrow ? most.narrowShare : most.share;
-  return deepest > 0 ? Math.min(most.perIn, (width * share) / deepest, most.ran / Math.max(0.01, ...readings.map(ranIn))) : 0;
+  const most = (of: 'curtainIn' | 'ranIn'): number => Math.max(0.01, ...readings.map((reading) => reading[of] ?? 0.01));
+  const share = isNarrow ? limits.narrowShare : limits.share;
+  return Math.min(limits.perIn, (width * share) / most('curtainIn'), limits.ran / most('ranIn'));
 }
 /** Whole threes of inches, so that the tape ends on a mark; a tray is as deep as it is. */
 function cutOf(readings: readonly Reading[]): number {
@@ -46,15 +42,15 @@ const Texts = ({ labels }: { readonly labels: readonly Label[] }) => (
 );
 
 /** A cut through the ground, drawn at the width that it gets. Two managements are two faces of one cut, to one scale, with the tape between them. */
-export function Face(props: PictureProps<FacePicture>) {
-  const { picture, calculator, outcome, other, titles, system, id, widthPx = 376 } = props;
+function AnyFace(props: PictureProps<FacePicture> & { readonly read: ReadFace }) {
+  const { picture, calculator, outcome, other, titles, system, id, read, widthPx = 376 } = props;
   const sides = sidesOf({ outcome, other, titles });
-  const readings = sides.flatMap((side) => readFace({ picture, calculator, outcome: side.outcome, system }, sides.length > 1));
+  const readings = sides.flatMap((side) => read({ picture, calculator, outcome: side.outcome, system }, sides.length > 1));
   const [first] = readings;
   if (!first) return null;
   const isPair = readings.length > 1;
   const hasTape = readings.some((reading) => reading.hasTape);
-  const tall = (part: 'sky' | 'soil'): number => Math.max(...readings.map(({ heights }) => heights[part][isPair ? 1 : 0]));
+  const tall = (part: 'sky' | 'soil'): number => Math.max(...readings.map(({ heights }) => heights[part]));
   const [sky, soil, foot] = [tall('sky'), tall('soil'), first.heights.foot ?? 0];
   const each = isPair ? (widthPx - tapeWidth) / 2 : widthPx;
   const perIn = Math.min(soil / cutOf(readings), ...readings.map(({ mostPerIn }) => mostPerIn?.(each) ?? Number.POSITIVE_INFINITY));
@@ -67,19 +63,10 @@ export function Face(props: PictureProps<FacePicture>) {
     const x = index * (each + tapeWidth);
     const isLeft = isPair && index === 0;
     const faceId = `${id}-${index}`;
-    const room: Room = { id: faceId, width: each, sky, soil, perIn, from, isNarrow };
-    const frame = { ...room, salt: isLeft ? 20 : 50 };
-    const opposite = readings[1 - index];
-    const waterFrame: WaterFrame = {
-      width: each,
-      sky,
-      foot: height,
-      perIn: waterPerIn,
-      from,
-      tip: between(18, reading.ground.wetIn * perIn - 2, soil - 8),
-      otherRanIn: isPair && opposite ? ranIn(opposite) : undefined,
-      isPair: isNarrow,
-      salt: 3,
+    const room: Room = {
+      ...{ id: faceId, width: each, sky, soil, height, perIn, waterPerIn, from, isNarrow },
+      otherRanIn: readings[1 - index]?.ranIn ?? (isPair ? 0 : reading.ranIn) ?? 0,
+      salt: isLeft ? 20 : 50,
     };
     const tape: readonly Wanted[] = isPair
       ? []
@@ -88,41 +75,37 @@ export function Face(props: PictureProps<FacePicture>) {
           size: 15,
           places: [{ x: 13, y: sky + y + 5, anchor: 'start', on: 'on-soil' }],
         }));
-    const wanted = [...tape, ...(reading.water ? waterLabels(reading.water, waterFrame) : []), ...(reading.labels?.(room) ?? [])];
+    const wanted = [...tape, ...(reading.labels?.(room) ?? [])];
     const labels = layLabels(wanted, each, height).map((label) => ({
       ...label,
       x: x + (isLeft ? each - label.x : label.x),
       anchor: isLeft ? swap[label.anchor] : label.anchor,
     }));
-    const { behind, before } = drawGround(reading.ground, frame);
+    const { behind, before } = drawGround(reading.ground, room);
     return {
       labels,
       shapes: (
         <svg key={faceId} x={x} width={each} height={height} aria-hidden="true">
-          {reading.rainIn > 0 && <Streaks width={each} sky={sky} rainIn={reading.rainIn} salt={frame.salt + 60} />}
+          {reading.air?.(room)}
           {behind}
-          {reading.water && (
-            <g {...(isLeft && { transform: `translate(${each})scale(-1 1)` })}>
-              <WaterShapes water={reading.water} frame={waterFrame} />
-            </g>
-          )}
+          {reading.flows && <g {...(isLeft && { transform: `translate(${each})scale(-1 1)` })}>{reading.flows(room)}</g>}
           {reading.shapes?.(room)}
           {before}
         </svg>
       ),
     };
   });
+  // The tape hangs between the faces, or its marks stand on the only one.
+  const ticksAt = (y: number): string => (isPair ? `M${each} ${y}h4M${each + tapeWidth - 4} ${y}h4` : `M0 ${y}h9`);
+  const tapeLabel = (words: string, y: number): Label => ({ words, size: 15, x: each + tapeWidth / 2, y, anchor: 'middle', on: 'on-paper' });
+  const onTape = isPair && hasTape ? [tapeLabel(tapeUnit[system], sky + 12), ...tapeAt.map(({ y, says }) => tapeLabel(says, sky + y + 5))] : [];
   return (
     <figure class={`picture face${isPair ? ' pair' : ''}`}>
       <SideTitles sides={sides.length > 1 ? sides : readings.flatMap(({ title }) => (title ? [title] : []))} />
       <svg viewBox={`0 0 ${widthPx} ${height}`} width={widthPx} height={height} role="img" aria-label={toldOf(sides, readings)}>
         {drawn.map(({ shapes }) => shapes)}
-        {isPair ? (
-          hasTape && <Between x={each} sky={sky} marks={tapeAt} system={system} />
-        ) : (
-          <path class="tape-on-soil" d={tapeAt.map(({ y }) => `M0 ${tenth(sky + y)}h9`).join('')} />
-        )}
-        <Texts labels={drawn.flatMap(({ labels }) => labels)} />
+        <path class={isPair ? 'tape' : 'tape-on-soil'} d={tapeAt.map(({ y }) => ticksAt(tenth(sky + y))).join('')} />
+        <Texts labels={[...onTape, ...drawn.flatMap(({ labels }) => labels)]} />
       </svg>
       {readings.some(({ sum }) => sum) && (
         <div class="sums">{readings.map(({ sum }, index) => sum && <SumLine key={sides[index]?.is ?? index} {...sum} isShort={isNarrow} />)}</div>
@@ -132,31 +115,6 @@ export function Face(props: PictureProps<FacePicture>) {
     </figure>
   );
 }
-
-/** The tape that hangs between the faces. */
-const Between = ({
-  x,
-  sky,
-  marks,
-  system,
-}: {
-  readonly x: number;
-  readonly sky: number;
-  readonly marks: ReturnType<typeof tapeMarks>;
-  readonly system: UnitSystem;
-}) => (
-  <>
-    <path class="tape" d={marks.map(({ y }) => `M${x} ${tenth(sky + y)}h4M${x + tapeWidth - 4} ${tenth(sky + y)}h4`).join('')} />
-    <text class="type-15 on-paper" x={x + tapeWidth / 2} y={sky + 12} text-anchor="middle">
-      {tapeUnit[system]}
-    </text>
-    {marks.map(({ y, says }) => (
-      <text key={says} class="type-15 on-paper" x={x + tapeWidth / 2} y={tenth(sky + y + 5)} text-anchor="middle">
-        {says}
-      </text>
-    ))}
-  </>
-);
 
 const SumLine = ({ parts, total, of, isShort }: NonNullable<Reading['sum']> & { readonly isShort: boolean }) => (
   <p class="sum">
@@ -174,21 +132,14 @@ const SumLine = ({ parts, total, of, isShort }: NonNullable<Reading['sum']> & { 
   </p>
 );
 
-/** What the shapes of a pair are: there is no room for names on them. */
-const marks = {
-  ran: 'M1 5h9l9 5-9 5H1z',
-  held: 'M4 1h12v9a6 6 0 0 1-12 0z',
-  soaked: 'M5 1h10v11l-5 7-5-7z',
-  through: 'M5 1h10v11l-5 7-5-7z',
-} as const;
-const isMarked = (kind: string): kind is keyof typeof marks => Object.hasOwn(marks, kind);
+/** What the figures of a narrow pair are. */
 const Key = ({ parts }: NonNullable<Reading['sum']>) => (
   <p class="key">
-    {parts.map(({ kind, says }) => (
+    {parts.map(({ kind, says, mark }) => (
       <span key={kind}>
-        {isMarked(kind) && (
+        {mark && (
           <svg viewBox="0 0 20 20" width="18" height="18" aria-hidden="true">
-            <path class={kind} d={marks[kind]} />
+            <path class={kind} d={mark} />
           </svg>
         )}
         <span class={`sum-${kind}`}>{says}</span>
@@ -199,3 +150,6 @@ const Key = ({ parts }: NonNullable<Reading['sum']>) => (
 
 const toldOf = (sides: readonly Side[], readings: readonly Reading[]): string =>
   `${readings.map(({ told }, index) => `${sides[index]?.title ? `${sides[index].title}: ` : ''}${told}`).join('; ')}.`;
+
+/** What draws the faces of one subject. */
+export const faceOf = (read: ReadFace) => (props: PictureProps<FacePicture>) => <AnyFace read={read} {...props} />;

@@ -1,12 +1,12 @@
-import { evenly, noise, strokes, sway } from './noise.ts';
-import { tenth } from './readings.ts';
+import { noise, strokes, sway } from '../noise.ts';
+import { tenth } from '../readings.ts';
 
 // The ground, made of paths in pixels. Each function gives the `d` of a few paths: a handful of elements, whatever is drawn.
 
 const whole = Math.round;
 type Point = readonly [number, number];
 
-interface Stretch {
+export interface Stretch {
   readonly width: number;
   readonly top: number;
   readonly bottom: number;
@@ -54,14 +54,14 @@ function nearer(polygon: readonly Point[], [ax, ay]: Point, [bx, by]: Point): re
   });
 }
 
-export interface Blocks extends Stretch {
+export interface Grid {
   readonly across: number;
   readonly tall: number;
   /** Width of the crack around each, to its middle. */
   readonly gap: number;
 }
 /** Blocks with cracks between them, in three tones: the cells nearest to scattered points, each drawn in a little. */
-export function blocks({ width, top, bottom, across, tall, gap, salt }: Blocks, keep: (y: number) => boolean = () => true): readonly string[] {
+export function blocks({ width, top, bottom, salt }: Stretch, { across, tall, gap }: Grid): readonly string[] {
   // In units of a block, so that plates come out as flat as their grid.
   const at = (column: number, row: number): Point => {
     const index = row * 61 + column;
@@ -71,7 +71,7 @@ export function blocks({ width, top, bottom, across, tall, gap, salt }: Blocks, 
   for (let row = -1; row <= (bottom - top) / tall; row++)
     for (let column = -1; column <= width / across; column++) {
       const [u, v] = at(column, row);
-      if (!keep(top + v * tall)) continue;
+      if (top + v * tall > bottom + 5) continue;
       let cell: readonly Point[] = [
         [u - 1.5, v - 1.5],
         [u + 1.5, v - 1.5],
@@ -87,36 +87,4 @@ export function blocks({ width, top, bottom, across, tall, gap, salt }: Blocks, 
       tones[Math.floor(noise(row * 61 + column, salt + 5) * 3)] += `M${cell.map(corner).join('L')}z`;
     }
   return tones;
-}
-
-/** Specks, rust and fine pores in the blocks. */
-export const flecks = ({ width, top, bottom, salt }: Stretch): string =>
-  strokes((width * (bottom - top)) / 520, (index) => {
-    const [across, down] = evenly(index + salt);
-    return `M${whole(across * width)} ${whole(top + down * (bottom - top))}l${whole(sway(index, salt + 1) * 3)} ${whole(sway(index, salt + 2) * 2)}`;
-  });
-
-/** Round holes of worms and dead roots: the more, the more open the ground. */
-export const channels = (width: number, depth: number, open: number, salt: number): string =>
-  strokes(width * 0.03 * open, (index) => {
-    const x = (index + 0.5 + sway(index, salt) * 0.45) / (0.03 * open);
-    const deep = depth * (0.25 + 0.7 * noise(index, salt + 1));
-    const bend = sway(index, salt + 2) * 14;
-    return `M${whole(x)} 2q${whole(bend)} ${whole(deep * 0.4)} ${whole(bend * 0.3)} ${whole(deep * 0.7)}t${whole(-bend * 0.6)} ${whole(deep * 0.3)}`;
-  });
-
-/** As many of a layer's spots as it is full, in patches: the first by rank, so that a layer fills up without any spot moving. */
-export function filledSpots({ width, top, bottom, salt }: Stretch, share: number, cell = 10): string {
-  const columns = Math.ceil(width / cell) + 1;
-  const rows = Math.max(1, Math.round((bottom - top) / (cell * 0.86)));
-  const spots = Array.from({ length: columns * rows }, (_, index) => {
-    const [column, row] = [index % columns, Math.floor(index / columns)];
-    const patch = Math.sin(column * 0.62 + salt + row * 0.35) + Math.sin(row * 0.8 - column * 0.27 + salt);
-    return { x: (column + (row % 2) / 2) * cell, y: top + ((row + 0.5) * (bottom - top)) / rows, rank: patch * 0.28 + noise(index, salt + 9) };
-  });
-  return spots
-    .toSorted((one, other) => one.rank - other.rank)
-    .slice(0, Math.round(spots.length * share))
-    .map(({ x, y }) => `M${whole(x)} ${whole(y)}h0`)
-    .join('');
 }

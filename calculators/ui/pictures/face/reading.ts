@@ -1,43 +1,30 @@
 import type { JSX } from 'preact';
-import type { Calculator, Outcome } from '../../kit/define.ts';
-import type { Face } from '../../kit/pictures.ts';
-import { printName, toldNumber } from '../../kit/print.ts';
-import { roundTogether } from '../../kit/wholes.ts';
-import { printIn, printNumber } from '../../units/printQuantity.ts';
-import type { UnitName, UnitSystem } from '../../units/units.ts';
-import type { Ground } from './FaceGround.tsx';
-import type { Place, Wanted } from './labels.ts';
-import { between } from './noise.ts';
-import { sizeIn } from './readings.ts';
-import type { Water } from './water.tsx';
+import type { Calculator, Outcome } from '../../../kit/define.ts';
+import type { Face } from '../../../kit/pictures.ts';
+import { printName, toldNumber } from '../../../kit/print.ts';
+import { roundTogether } from '../../../kit/wholes.ts';
+import { printIn, printNumber } from '../../../units/printQuantity.ts';
+import type { UnitSystem } from '../../../units/units.ts';
+import { between } from '../noise.ts';
+import { sizeIn } from '../readings.ts';
+import type { Ground } from './drawGround.tsx';
+import type { Place, Room, Wanted } from './labels.ts';
 
 /** The parts of a sum and what they come to, with the class of the shape that each is drawn as. */
 export interface Sum {
-  readonly parts: readonly { readonly kind: string; readonly figure: string; readonly says: string }[];
+  readonly parts: readonly { readonly kind: string; readonly figure: string; readonly says: string; readonly mark?: string | undefined }[];
   readonly total: string;
   /** What the whole is, behind its unit. */
   readonly of: string;
 }
-/** Where things may stand on a face, pixels. */
-export interface Room {
-  readonly id: string;
-  readonly width: number;
-  readonly sky: number;
-  readonly soil: number;
-  /** Pixels to an inch of ground. */
-  readonly perIn: number;
-  /** Free on the inner side, before the curtain. */
-  readonly from: number;
-  /** One of two narrow faces. */
-  readonly isNarrow: boolean;
-}
 /** One face, read from an outcome: what is drawn, and what is said on it. */
 export interface Reading {
   readonly ground: Ground;
-  readonly rainIn: number;
-  readonly water?: Water;
-  /** Height of the air, of the ground and of what lies under a tray, alone and in a pair. */
-  readonly heights: { readonly sky: readonly [number, number]; readonly soil: readonly [number, number]; readonly foot?: number };
+  /** Rain that comes down as a curtain as wide as it is deep, and what of it runs off: they set one scale for both faces. */
+  readonly curtainIn?: number;
+  readonly ranIn?: number;
+  /** Of the air, of the ground, and of what lies under a tray. */
+  readonly heights: { readonly sky: number; readonly soil: number; readonly foot?: number };
   /** How deep the cut must go, or how deep it goes. */
   readonly needIn: number;
   readonly isExact?: boolean;
@@ -49,6 +36,9 @@ export interface Reading {
   /** One sentence with every figure. */
   readonly told: string;
   readonly caption: string;
+  /** Behind everything; between the plants behind and before, turned outward on the left of a pair; and the same, not turned. */
+  readonly air?: (room: Room) => JSX.Element;
+  readonly flows?: (room: Room) => JSX.Element;
   readonly shapes?: (room: Room) => JSX.Element;
   readonly labels?: (room: Room) => readonly Wanted[];
 }
@@ -58,6 +48,9 @@ export interface FaceProps {
   readonly outcome: Outcome;
   readonly system: UnitSystem;
 }
+
+/** What a picture says of one outcome: mostly one face, and two where it sets plowed ground beside. */
+export type ReadFace = (props: FaceProps, isCompared: boolean) => readonly Reading[];
 
 /** Sizes and words of one outcome, by name. */
 export const tellerOf = ({ calculator, outcome, system }: FaceProps) => ({
@@ -71,17 +64,16 @@ export const tellerOf = ({ calculator, outcome, system }: FaceProps) => ({
   isTold: (name: string): boolean => outcome.shown.includes(name),
 });
 
-const finest: Partial<Record<UnitName, number>> = { in: 2 };
 /** The parts and their whole, inches in hundredths, rounded so that they add up as printed. */
 export function sumOf(
   { calculator, outcome, system }: FaceProps,
   whole: string,
-  parts: readonly { readonly name: string; readonly kind: string; readonly says: string }[],
+  parts: readonly { readonly name: string; readonly kind: string; readonly says: string; readonly mark?: string }[],
   of = '',
 ): Sum | undefined {
   const all = toldNumber(calculator, outcome.values, whole, system);
   if (!all) return undefined;
-  const digits = Math.max(all.digits, finest[all.unit] ?? all.digits);
+  const digits = all.unit === 'in' ? Math.max(2, all.digits) : all.digits;
   const size = sizeIn(outcome, whole);
   const sizes = roundTogether(
     parts.map(({ name }) => (size > 0 ? (sizeIn(outcome, name) / size) * all.value : 0)),
@@ -89,7 +81,7 @@ export function sumOf(
     digits,
   );
   return {
-    parts: parts.map(({ kind, says }, index) => ({ kind, says, figure: printNumber(sizes[index] ?? Number.NaN, digits) })),
+    parts: parts.map(({ kind, says, mark }, index) => ({ kind, says, mark, figure: printNumber(sizes[index] ?? Number.NaN, digits) })),
     total: printIn(all.value, all.unit, digits),
     of,
   };
@@ -101,7 +93,7 @@ function layersBy(open: number): Ground['layers'] {
   return [
     { toIn: crumbsIn, grain: 'crumbs' },
     { toIn: crumbsIn + 11, grain: 'blocks' },
-    { toIn: Number.POSITIVE_INFINITY, grain: 'cracked' },
+    { toIn: 999, grain: 'cracked' },
   ];
 }
 /** Ground under so much cover. */
@@ -110,13 +102,8 @@ export const groundBy = (cover: number, more: Partial<Ground> = {}): Ground => (
   open: cover,
   layers: layersBy(more.open ?? cover),
   rootsIn: 2.5 + 6 * cover,
-  tapIn: 0,
   wetIn: 0,
-  filled: [],
-  hard: undefined,
   lostIn: 0,
-  ring: undefined,
-  gap: undefined,
   isRaining: false,
   ...more,
 });
@@ -127,3 +114,6 @@ export const coverOf = (props: FaceProps): number =>
   props.picture.coverPercent === undefined ? 0.5 : between(0, sizeIn(props.outcome, props.picture.coverPercent) / 100, 1);
 
 export const place = (x: number, y: number, on: string, anchor: Place['anchor'] = 'middle'): Place => ({ x, y, on, anchor });
+/** A figure stands at 18 px, bold; a name at 16. */
+export const figure = (words: string, ...places: Wanted['places']): Wanted => ({ words: [words], size: 18, places });
+export const name = (words: readonly string[], ...places: Wanted['places']): Wanted => ({ words, size: 16, places });

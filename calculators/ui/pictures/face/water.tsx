@@ -1,0 +1,176 @@
+import { between } from '../noise.ts';
+import { tenth } from '../readings.ts';
+import { type Place, type Room, textWidth, type Wanted } from './labels.ts';
+import { slant } from './rain.tsx';
+import { type FaceProps, place, tellerOf } from './reading.ts';
+
+export type BandKind = 'held' | 'soaked' | 'through' | 'ran';
+/** One part of the rain, from the inner side of a face outward. */
+export interface Band {
+  readonly kind: BandKind;
+  readonly depthIn: number;
+  /** As it stands on the arrow, with its unit and without. */
+  readonly figure: string;
+  readonly bare: string;
+  /** What it is, the longest wording first. */
+  readonly says: readonly string[];
+}
+export interface Water {
+  /** The rain, inches: the curtain is as wide. */
+  readonly rainIn: number;
+  readonly figure: string;
+  /** They add up to the rain, or there are none. */
+  readonly bands: readonly Band[];
+}
+/** Where a face has it, with the depth to which what soaked in comes. */
+export interface WaterRoom extends Room {
+  readonly tip: number;
+}
+interface Stream extends Band {
+  readonly left: number;
+  readonly right: number;
+}
+
+/** Inner side first, and the shape of each for the key of a pair, which has no room for names. */
+const order = ['held', 'soaked', 'through', 'ran'] as const;
+const down = 'M5 1h10v11l-5 7-5-7z';
+const marks: Readonly<Record<BandKind, string>> = { ran: 'M1 5h9l9 5-9 5H1z', held: 'M4 1h12v9a6 6 0 0 1-12 0z', soaked: down, through: down };
+
+interface NamedPart {
+  readonly kind: BandKind;
+  readonly of: string;
+  readonly says: readonly string[];
+}
+/** The parts of the rain as bands, as a sum, and in words; `inPer` turns a volume into inches. */
+export function partsOf(props: FaceProps, named: readonly NamedPart[], inPer = 1) {
+  const { size, print, bare } = tellerOf(props);
+  return {
+    bands: named
+      .map(({ kind, of, says }): Band => ({ kind, depthIn: size(of) * inPer, figure: print(of), bare: bare(of), says }))
+      .toSorted((one, other) => order.indexOf(one.kind) - order.indexOf(other.kind)),
+    parts: named.map(({ kind, of, says }) => ({ kind, name: of, says: says.at(-1) ?? '', mark: marks[kind] })),
+    told: named.map(({ of, says }) => `${print(of)} ${says[0]}`).join(', '),
+  };
+}
+
+const nose = (thick: number): number => between(6, thick * 0.5, 22);
+const upright = { curtain: 54, above: 13 } as const;
+
+export function streamsOf({ bands }: Water, { waterPerIn, from }: Room): readonly Stream[] {
+  let at = from;
+  return bands.map((band) => {
+    const left = at;
+    at += band.depthIn * waterPerIn;
+    return { ...band, left, right: at };
+  });
+}
+const ranOf = ({ bands }: Water): number => bands.find(({ kind }) => kind === 'ran')?.depthIn ?? 0;
+/** Where the curtain parts: high enough for the thickest arrow, low enough for its own figure. */
+const splitOf = (water: Water, { sky, waterPerIn, otherRanIn }: Room): number =>
+  water.bands.length === 0 ? sky : Math.max(upright.curtain, sky - Math.max(Math.max(ranOf(water), otherRanIn) * waterPerIn + upright.above, 46));
+
+function shapeOf({ kind, left, right }: Stream, split: number, { sky, height, width, tip }: WaterRoom): string {
+  const [thick, l, r] = [right - left, tenth(left), tenth(right)];
+  const start = `M${l} ${tenth(split)}H${r}`;
+  switch (kind) {
+    case 'held':
+      return `${start}V${tenth(sky - 3 - thick / 2)}a${tenth(thick / 2)} ${tenth(thick / 2)} 0 0 1${tenth(-thick)} 0z`;
+    case 'soaked':
+    case 'through': {
+      const end = kind === 'through' ? height - 3 : sky + tip;
+      const neck = tenth(end - between(5, thick * 0.45, 20));
+      return `${start}V${neck}L${tenth((left + right) / 2)} ${tenth(end)}L${l} ${neck}z`;
+    }
+    case 'ran': {
+      const end = width - 3;
+      const [bend, outer] = [Math.min(9, thick * 0.4 + 3), Math.min(thick * 0.7 + 2, sky - split)];
+      return `${start}V${tenth(sky - thick - bend)}q0 ${tenth(bend)} ${tenth(bend)} ${tenth(bend)}H${tenth(end - nose(thick))}L${end} ${tenth(sky - thick / 2)}L${tenth(end - nose(thick))} ${sky}H${tenth(left + outer)}q${tenth(-outer)} 0 ${tenth(-outer)} ${tenth(-outer)}z`;
+    }
+  }
+}
+const isInside = (water: Water, { otherRanIn }: Room): boolean => otherRanIn < ranOf(water);
+/** What left under the other management, on the same ground: around the arrow, or inside it. */
+function otherShape(water: Water, streams: readonly Stream[], room: Room): string {
+  const { sky, width, waterPerIn, from, otherRanIn } = room;
+  const thick = otherRanIn * waterPerIn;
+  const own = streams.find(({ kind }) => kind === 'ran');
+  const ownThick = own ? own.right - own.left : 0;
+  if (Math.abs(thick - ownThick) < 1.5 || thick < 1.5) return '';
+  const [end, tip] = [width - 3, nose(thick)];
+  const start = from + water.rainIn * waterPerIn + (isInside(water, room) ? 0 : 5);
+  if (end - tip < start + 3) return '';
+  return `M${tenth(start)} ${tenth(sky - thick)}H${tenth(end - tip)}L${end} ${tenth(sky - thick / 2)}L${tenth(end - tip)} ${sky}H${tenth(start)}z`;
+}
+
+/** The curtain and the bands into which it parts. Together they are just as wide as it is: the sum can be seen. */
+export function WaterShapes({ water, room }: { readonly water: Water; readonly room: WaterRoom }) {
+  const { from, waterPerIn } = room;
+  const [streams, split, wide] = [streamsOf(water, room), splitOf(water, room), water.rainIn * waterPerIn];
+  const other = otherShape(water, streams, room);
+  return (
+    <>
+      <svg x={tenth(from)} width={tenth(wide)} height={tenth(split)} aria-hidden="true">
+        <rect class="curtain" width="100%" height="100%" />
+        <path class="curtain-streaks" d={slant(wide, split + 16, wide / 2.2, 3)} />
+      </svg>
+      {streams.map((stream) => stream.right > stream.left && <path key={stream.kind} class={stream.kind} d={shapeOf(stream, split, room)} />)}
+      {other !== '' && <path class={`other-ran${isInside(water, room) ? ' is-inside' : ''}`} d={other} />}
+    </>
+  );
+}
+
+/** One place after the other, each so much lower than the first. */
+const stacked = (x: number, y: number, on: string, anchor: Place['anchor'], ...by: readonly number[]): readonly Place[] =>
+  by.map((lower) => place(x, y + lower, on, anchor));
+
+/** Figures on the arrows where they are wide enough, else beside them; the names after all figures, where there is room. */
+export function waterLabels(water: Water, room: WaterRoom): readonly Wanted[] {
+  const { sky, height, width, from, waterPerIn, otherRanIn, isNarrow, tip } = room;
+  const streams = streamsOf(water, room);
+  const split = splitOf(water, room);
+  const [all, middleOfAll] = [from + water.rainIn * waterPerIn, from + (water.rainIn * waterPerIn) / 2];
+  const fits = (words: string, wide: number): boolean => textWidth(words, 18) < wide + 1;
+  const isInCurtain = fits(water.figure, all - from);
+  const rain = (y: number): readonly Place[] =>
+    isInCurtain ? [place(middleOfAll, y, 'on-curtain')] : [place(all + 8, y, 'on-rain', 'start'), place(from - 8, y, 'on-rain', 'end')];
+  const figures: Wanted[] = [{ words: [water.figure], size: 18, places: rain(24) }];
+  const names: Wanted[] = [{ words: ['fell'], size: 16, places: rain(43) }];
+  // Past everything that goes down.
+  const beyond = 8 + Math.max(from, ...streams.filter(({ kind }) => kind !== 'ran').map(({ right }) => right));
+  for (const { kind, left, right, says, ...told } of streams) {
+    const thick = right - left;
+    if (thick === 0) continue;
+    const figure = isNarrow ? told.bare : told.figure;
+    let words = figure;
+    let middle = (left + right) / 2;
+    let isOn = fits(figure, thick);
+    let on = 'on-water';
+    let y: number;
+    let beside: readonly Place[];
+    let named: readonly Place[];
+    if (kind === 'held') {
+      y = between(split + 20, sky - 46, sky - 20);
+      beside = stacked(left - 7, y, 'on-rain', 'end', 0, -22);
+      named = stacked(left - 7, y, 'on-rain', 'end', isOn ? 0 : -20, -42);
+    } else if (kind === 'ran') {
+      const above = sky - Math.max(ranOf(water), otherRanIn) * waterPerIn - 8;
+      isOn = thick >= 25 && textWidth(figure, 18) < width - right - nose(thick);
+      middle = isOn ? (left + width - nose(thick)) / 2 : (right + width) / 2;
+      on = 'on-ran';
+      y = sky - thick / 2 + 6;
+      beside = [place(middle, above, 'on-clay-word'), ...stacked(width - 6, above, 'on-clay-word', 'end', 0, -22, -44)];
+      named = [place(middle, above - (isOn ? 1 : 21), 'on-clay-word'), ...stacked(width - 6, above, 'on-clay-word', 'end', isOn ? 0 : -20, -40)];
+    } else {
+      const isBelow = kind === 'through';
+      y = isBelow ? height - 24 : sky + between(24, tip - 24, 46);
+      isOn = fits(told.bare, thick);
+      words = isOn && !fits(figure, thick) ? told.bare : figure;
+      const onWhat = isBelow ? 'on-rain' : 'on-soil';
+      named = [0, 20, 40].flatMap((lower) => [place(beyond, y + lower, onWhat, 'start'), place(left - 8, y + lower, onWhat, 'end')]);
+      beside = named;
+    }
+    figures.push({ words: [words], size: 18, places: isOn ? [place(middle, y, on), ...beside] : beside });
+    names.push({ words: says, size: 16, places: named });
+  }
+  return isNarrow ? figures : [...figures, ...names];
+}
