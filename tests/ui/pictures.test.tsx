@@ -1,9 +1,8 @@
-import { gzipSync } from 'node:zlib';
 import fc from 'fast-check';
 import { render } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
 import type { Calculator, Outcome } from '../../calculators/kit/define.ts';
-import type { GroundProfile, Lines, PlainPicture, Shares, SoilFace, Spans } from '../../calculators/kit/pictures.ts';
+import type { Lines, PlainPicture, Shares, Spans } from '../../calculators/kit/pictures.ts';
 import type { NumberQuantity } from '../../calculators/kit/quantities.ts';
 import { dayTicks, depthMarks, niceTicks, spreadLabels, wrapLabel } from '../../calculators/ui/pictures/axis.ts';
 import { Picture } from '../../calculators/ui/pictures/Picture.tsx';
@@ -61,6 +60,7 @@ const calculator: Calculator = {
   limits: [],
   weighsOnPeople: false,
   picture: undefined,
+  morePictures: [],
   wholes: [],
   hasCalendar: false,
   sources: [],
@@ -93,17 +93,6 @@ const draw = (picture: PlainPicture, one: Outcome, other: Outcome | null = null,
     />,
   );
 
-const soilFace: SoilFace = {
-  kind: 'soilFace',
-  rain: 'rainIn',
-  runsOff: 'runoffIn',
-  heldFirst: 'heldIn',
-  soaksIn: 'soakedIn',
-  coverPercent: 'coverPercent',
-  rootsIn: 'rootsIn',
-};
-const storm = (rainIn: number, runoffIn: number, heldIn: number, coverPercent = 60, rootsIn = 12): Outcome =>
-  outcome({ rainIn, runoffIn, heldIn, soakedIn: rainIn - runoffIn - heldIn, coverPercent, rootsIn });
 const shares: Shares = {
   kind: 'shares',
   whole: 'boughtTon',
@@ -130,14 +119,7 @@ const season = (rows: readonly (readonly [number, number])[]): Outcome =>
   outcome({ season: rows.map(([grassLbPerAc, eatenLbPerAc], index) => ({ day: 20514 + index * 10, grassLbPerAc, eatenLbPerAc })) });
 
 const numbersOf = (markup: string, pattern: RegExp): readonly number[] => [...markup.matchAll(pattern)].map((found) => Number(found[1]));
-/** The arrows' shafts, left face first. */
-const runoffWidths = (markup: string): readonly number[] => numbersOf(markup, /class="runs-off" d="M[\d.-]+ [\d.-]+v([\d.]+)H/g);
-const soakWidths = (markup: string): readonly number[] => numbersOf(markup, /class="soaks" d="M[\d.-]+ 0h([\d.]+)V/g);
-
 const samples: readonly (readonly [string, string])[] = [
-  ['one face', draw(soilFace, storm(3, 0.7, 1))],
-  ['two faces', draw(soilFace, storm(3, 1.6, 0.5, 35, 7), storm(3, 0.7, 1, 92, 26))],
-  ['two faces, metric', draw(soilFace, storm(3, 1.6, 0.5, 35, 7), storm(3, 0.7, 1, 92, 26), 'si')],
   ['one bar', draw(shares, hay(110, 38, 16))],
   ['two bars', draw(shares, hay(110, 38, 16), hay(110, 8, 6))],
   ['lanes', draw(spans, moves(8, 3, 60))],
@@ -189,74 +171,6 @@ describe.each(samples)('every picture: %s', (_, markup) => {
   });
 });
 
-describe('the cut through the ground', () => {
-  it('draws arrows as wide as the water is deep, within a face and between faces', () => {
-    fc.assert(
-      fc.property(
-        fc.double({ min: 1, max: 30, noNaN: true }),
-        fc.double({ min: 0.1, max: 0.8, noNaN: true }),
-        fc.double({ min: 0.1, max: 0.8, noNaN: true }),
-        (rainIn, one, other) => {
-          const [first, second] = [storm(rainIn, rainIn * one, rainIn * 0.1), storm(rainIn, rainIn * other, rainIn * 0.1)];
-          const markup = draw(soilFace, first, second);
-          const [left = 0, right = 0] = runoffWidths(markup);
-          const [leftSoak = 0, rightSoak = 0] = soakWidths(markup);
-          const scale = (left + right + leftSoak + rightSoak) / (rainIn * 1.8);
-          expect(Math.abs(left - rainIn * one * scale)).toBeLessThan(0.02);
-          expect(Math.abs(right - rainIn * other * scale)).toBeLessThan(0.02);
-          expect(Math.abs(leftSoak - rainIn * (0.9 - one) * scale)).toBeLessThan(0.02);
-          expect(Math.abs(rightSoak - rainIn * (0.9 - other) * scale)).toBeLessThan(0.02);
-        },
-      ),
-      { numRuns: 60 },
-    );
-  });
-  it('draws no arrow where nothing flows', () => {
-    expect(runoffWidths(draw(soilFace, storm(0.4, 0, 0.4)))).toEqual([]);
-    expect(soakWidths(draw(soilFace, storm(0.4, 0, 0.4)))).toEqual([]);
-    expect(soakWidths(draw(soilFace, storm(0.4, 0.4, 0)))).toEqual([]);
-  });
-  it('draws twice the strokes for twice the rain', () => {
-    const strokes = (rainIn: number): number => /-rain" d="([^"]*)"/.exec(draw(soilFace, storm(rainIn, 0, 0)))?.[1]?.split('M').length ?? 0;
-    expect(strokes(6) - 1).toBe(2 * (strokes(3) - 1));
-  });
-  it.each([0, 0.1, 1, 3, 12, 30, 40])('holds at %s in of rain', (rainIn) => {
-    for (const runs of [0, 0.02, 0.5, 1])
-      for (const cover of [0, 35, 100])
-        for (const rootsIn of [0, 4, 90]) {
-          const face = storm(rainIn, rainIn * runs, rainIn * (1 - runs) * 0.3, cover, rootsIn);
-          const markup = draw(soilFace, face, cover === 35 ? face : null, rootsIn === 4 ? 'si' : 'us');
-          expect(markup).not.toMatch(/NaN|Infinity|undefined|e-\d/);
-          expect(markup).not.toMatch(/(?:width|height)="-/);
-          for (const width of [...runoffWidths(markup), ...soakWidths(markup)]) expect(width).toBeLessThanOrEqual(56.01);
-          // The sky is 104 units high: the widest arrow with its head stays in it.
-          for (const top of numbersOf(markup, /class="runs-off" d="M[\d.-]+ ([\d.-]+)v/g)) expect(top - 9).toBeGreaterThan(0);
-        }
-  });
-  it('claims no root depth that nobody gave', () => {
-    const { rootsIn: _, ...bare } = soilFace;
-    expect(draw(bare, storm(3, 1, 1))).not.toMatch(/root/i);
-    expect(draw(soilFace, storm(3, 1, 1))).toMatch(/class="rooted"/);
-  });
-  it('says its numbers in words, in the units of the reader', () => {
-    const said = (system: UnitSystem): string =>
-      /<desc[^>]*>([^<]*)</.exec(draw(soilFace, storm(3, 1.6, 0.5, 35, 7), storm(3, 0.7, 1, 92, 26), system))?.[1] ?? '';
-    expect(said('us')).toBe(
-      'Grazed short: Rain 3.0 in, Ran off 1.6 in, Held first 0.5 in, Soaked in 0.9 in, Roots to 7 in. Rested: Rain 3.0 in, Ran off 0.7 in, Held first 1.0 in, Soaked in 1.3 in, Roots to 26 in.',
-    );
-    // An inch is 25.4 mm exactly.
-    expect(said('si')).toMatch(/Rain 76 mm, Ran off 41 mm/);
-  });
-  it('is the same drawing twice, and light', () => {
-    for (const rainIn of [0.5, 3, 30]) {
-      const markup = draw(soilFace, storm(rainIn, rainIn / 4, rainIn / 10, 90, 26));
-      expect(draw(soilFace, storm(rainIn, rainIn / 4, rainIn / 10, 90, 26))).toBe(markup);
-      expect(markup.length).toBeLessThan(12_000);
-      expect(gzipSync(markup, { level: 9 }).length).toBeLessThan(3_700);
-    }
-  });
-});
-
 describe('shares', () => {
   const heights = (markup: string): readonly number[] => numbersOf(markup, /<rect class="(?:kept|lost|water|other)"[^>]* height="([\d.]+)"/g);
   it('draws parts in proportion, both bars to one scale', () => {
@@ -284,52 +198,6 @@ describe('shares', () => {
     expect(draw(shares, hay(110, 38, 16))).toContain(
       'Hay to buy 164 tons; of it They eat 110 tons, Lost in storage outside on bare ground 38 tons, Lost in feeding 16 tons.',
     );
-  });
-});
-
-const profile: GroundProfile = {
-  kind: 'groundProfile',
-  rows: 'layers',
-  top: 'topIn',
-  thickness: 'thicknessIn',
-  holdsInPerFt: 'footIn',
-  filledPercent: 'filledPercent',
-  mostRoots: 'rootsIn',
-  deepestRoot: 'rainIn',
-  holds: 'heldIn',
-  has: 'soakedIn',
-  missing: 'runoffIn',
-};
-const ground = (...filled: readonly number[]): Outcome =>
-  outcome({
-    layers: filled.map((filledPercent, index) => ({ topIn: index * 12, thicknessIn: 12, footIn: 2, filledPercent })),
-    rootsIn: 14,
-    rainIn: 30,
-    heldIn: 3,
-    soakedIn: 2,
-    runoffIn: 1,
-  });
-
-describe('ground profile', () => {
-  const dots = (html: string, part: 'full' | 'empty'): number[] =>
-    [...html.matchAll(new RegExp(`pore is-${part}"><path id="[^"]*" d="([^"]*)"`, 'g'))].map(([, d = '']) => (d.match(/M/g) ?? []).length);
-  it('fills as many pores as the layer is full, and none of a dry one', () => {
-    const html = draw(profile, ground(25, 100));
-    const [first = 0] = dots(html, 'full');
-    expect(first / (first + (dots(html, 'empty')[0] ?? 0))).toBe(0.25);
-    expect(dots(draw(profile, ground(0)), 'full')).toEqual([]);
-  });
-  it('draws each side with its own words, to one scale', () => {
-    const html = draw(profile, ground(50, 50), ground(50, 50, 50));
-    expect(html).toContain('Grazed short: Held first 3.0 in');
-    expect(html).toContain('Rested: Held first 3.0 in');
-    const depths = [...html.matchAll(/<path class="rooted" d="M0 ([\d.]+)/g)].map(([, depth]) => depth);
-    expect(depths).toHaveLength(2);
-    expect(new Set(depths).size).toBe(1);
-  });
-  it('never draws what is not finite, whatever it is handed', () => {
-    expect(draw(profile, ground())).not.toMatch(/NaN|Infinity/);
-    expect(draw(profile, ground(1e9, Number.NaN, -5))).not.toMatch(/NaN|Infinity/);
   });
 });
 
@@ -445,14 +313,20 @@ describe('axes', () => {
       }),
     );
   });
-  it('marks the tape so that its numbers stand free', () => {
+  it('marks the tape so that its numbers stand free, and none close to the foot of the cut', () => {
     for (const system of ['us', 'si'] as const)
-      for (let deepIn = 36; deepIn <= 200; deepIn += 1) {
-        const marks = depthMarks(deepIn, system);
-        const unitsApart = (186 / deepIn) * (system === 'us' ? (marks[1] ?? 0) : (marks[1] ?? 0) / 25.4);
-        expect(unitsApart).toBeGreaterThan(16);
-        expect(marks.length).toBeGreaterThan(2);
+      for (let deepIn = 9; deepIn <= 200; deepIn += 1) {
+        const least = deepIn / 7;
+        const marks = depthMarks(deepIn, least, system);
+        const perIn = system === 'us' ? 1 : 2.54;
+        expect(marks.length).toBeGreaterThan(1);
+        for (const [index, mark] of marks.entries()) expect((mark - (marks[index - 1] ?? 0)) / perIn).toBeGreaterThanOrEqual(least - 1e-9);
+        expect((marks.at(-1) ?? 0) / perIn).toBeLessThan(deepIn - least * 0.39);
       }
+    // Threes, sixes and feet as a tape has them; centimeters by fives and tens.
+    expect(depthMarks(12, 2, 'us')).toEqual([3, 6, 9]);
+    expect(depthMarks(30, 5, 'us')).toEqual([6, 12, 18, 24]);
+    expect(depthMarks(12, 1.9, 'si')).toEqual([5, 10, 15, 20, 25]);
   });
   it('cuts an axis at round numbers', () => {
     expect(niceTicks(0, 1600, 4)).toEqual([0, 500, 1000, 1500]);

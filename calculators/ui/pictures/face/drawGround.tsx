@@ -17,8 +17,8 @@ export interface Ground {
   readonly wetIn: number;
   /** Gone from the top. */
   readonly lostIn: number;
-  /** Where the ground is wet, as a path, if not down to a front. */
-  readonly wetArea?: (room: Room) => { readonly d: string; readonly isSpots: boolean };
+  /** Where the ground is wet, if not down to a front: a shape, or spots so wide. */
+  readonly wetArea?: (room: Room) => { readonly d: string; readonly spot: number };
   /** What else lies in the ground, and on it. */
   readonly within?: (room: Room) => JSX.Element;
   readonly strewn?: (strips: Strips) => JSX.Element;
@@ -68,16 +68,20 @@ export function drawGround(ground: Ground, room: Room): { readonly behind: JSX.E
   // As uneven as the pit shows it: water runs ahead along roots and holes.
   const area = ground.wetArea?.(room) ?? {
     d: `M-4-9V${wander(deep, width, Math.min(deep * 0.4, 4 + 10 * open), salt + 2, 17)}H${width + 4}V-9z`,
-    isSpots: false,
+    spot: 0,
   };
   const shown = layers
     .map((layer, index) => ({ ...layer, index, top: toPx(layers[index - 1]?.toIn ?? 0), bottom: toPx(layer.toIn) }))
     .filter(({ top, bottom }) => bottom > top && top < height);
   const cover = 1 - shares.bare;
-  const isWet = deep > 0 || area.isSpots;
-  const wet = (name: string) => <use href={`#${id}-water`} class={`${name}${area.isSpots ? ' is-spots' : ''}`} />;
+  const isWet = deep > 0 || area.spot > 0;
+  const wet = (name: string) => (
+    <use href={`#${id}-water`} class={`${name}${area.spot > 0 ? ' is-spots' : ''}`} {...(area.spot > 0 && { 'stroke-width': area.spot })} />
+  );
   const [thick, fine] = rootsUnder(strips.plant, ground.rootsIn * perIn, salt + 50);
-  const cell = 11.2 - 1.2 * open;
+  // In a shallow cut grains are as large as they look from near.
+  const near = Math.max(1, perIn / 18);
+  const cell = (11.2 - 1.2 * open) * near;
   const stand = standOf(cover);
   const tufts = (each: number, tall: number, more: number) =>
     blades(strips.plant, tall, each, more).map((d, tone) => <path key={tone} class={`blade-${tone + 1}`} d={d} />);
@@ -105,7 +109,7 @@ export function drawGround(ground: Ground, room: Room): { readonly behind: JSX.E
                 id={`${id}-l${index}-`}
                 name={prefix[grain]}
                 thick={isCrumb ? cell * 0.65 : 0}
-                shapes={isCrumb ? crumbs(stretch, cell) : blocks(stretch, grid[grain])}
+                shapes={isCrumb ? crumbs(stretch, cell) : blocks(stretch, grid[grain], near)}
               />
             );
           })}

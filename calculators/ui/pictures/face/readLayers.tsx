@@ -6,18 +6,19 @@ import { faceOf } from './Face.tsx';
 import { type FaceProps, figure, groundBy, name, place, type Reading, sumOf, tellerOf } from './reading.ts';
 import type { Stretch } from './soil.ts';
 
+/** Pixels from spot to spot. */
+const spotGap = 11;
 /** As many of a layer's spots as it is full, in patches: the first by rank, so that a layer fills up without any spot moving. */
-function filledSpots({ width, top, bottom, salt }: Stretch, share: number, cell = 10): string {
-  const columns = Math.ceil(width / cell) + 1;
-  const rows = Math.max(1, Math.round((bottom - top) / (cell * 0.86)));
-  const spots = Array.from({ length: columns * rows }, (_, index) => {
+function filledSpots({ width, top, bottom, salt }: Stretch, share: number, gap: number): string {
+  const columns = Math.ceil(width / gap) + 1;
+  const rows = Math.max(1, Math.round((bottom - top) / (gap * 0.86)));
+  return Array.from({ length: columns * rows }, (_, index) => {
     const [column, row] = [index % columns, Math.floor(index / columns)];
     const patch = Math.sin(column * 0.62 + salt + row * 0.35) + Math.sin(row * 0.8 - column * 0.27 + salt);
-    return { x: (column + (row % 2) / 2) * cell, y: top + ((row + 0.5) * (bottom - top)) / rows, rank: patch * 0.28 + noise(index, salt + 9) };
-  });
-  return spots
+    return { x: (column + (row % 2) / 2) * gap, y: top + ((row + 0.5) * (bottom - top)) / rows, rank: patch * 0.28 + noise(index, salt + 9) };
+  })
     .toSorted((one, other) => one.rank - other.rank)
-    .slice(0, Math.round(spots.length * share))
+    .slice(0, Math.round(columns * rows * share))
     .map(({ x, y }) => `M${Math.round(x)} ${Math.round(y)}h0`)
     .join('');
 }
@@ -52,14 +53,14 @@ function read(props: FaceProps): readonly Reading[] {
         shares: { plant: 0.85, litter: 0, rock: 0, bare: 0.15 },
         layers: dug.map(({ toIn }, index) => ({ toIn, grain: grainOf(index) })),
         rootsIn: mostIn,
-        wetArea: ({ width, perIn, salt }) => ({
-          d: dug
-            .map(({ fromIn, toIn, share }, index) =>
-              filledSpots({ width, top: fromIn * perIn, bottom: toIn * perIn, salt: salt + 90 + index }, share),
-            )
-            .join(''),
-          isSpots: true,
-        }),
+        wetArea: ({ width, soil, perIn, salt }) => {
+          const gap = spotGap * Math.max(1, perIn / 18);
+          const spots = dug.map(({ fromIn, toIn, share }, index) => {
+            const [top, bottom] = [fromIn * perIn, Math.min(soil, toIn * perIn)];
+            return bottom > top ? filledSpots({ width, top, bottom, salt: salt + 90 + index }, share, gap) : '';
+          });
+          return { d: spots.join(''), spot: Math.round(gap * 1.2) };
+        },
         within: ({ width, perIn }) => <path class="root" d={taproot(width * 0.36, deepestIn * perIn)} />,
       }),
       heights: { sky: 46, soil: 276 },

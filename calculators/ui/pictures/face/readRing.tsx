@@ -22,10 +22,7 @@ function read(props: FaceProps): readonly Reading[] {
     {
       ground: groundBy(0.55, {
         wetIn: insertedIn + 3 * waterIn,
-        wetArea: ({ width, perIn }) => ({
-          d: bulb(width, (insertedIn + 3 * waterIn) * perIn, (acrossIn / 2) * perIn, insertedIn * perIn),
-          isSpots: false,
-        }),
+        wetArea: ({ width, perIn }) => ({ d: bulb(width, (insertedIn + 3 * waterIn) * perIn, (acrossIn / 2) * perIn, insertedIn * perIn), spot: 0 }),
       }),
       heights: { sky: 112, soil: 176 },
       needIn: Math.max(9, (insertedIn + 3 * waterIn) * 1.25),

@@ -61,7 +61,8 @@ export interface Grid {
   readonly gap: number;
 }
 /** Blocks with cracks between them, in three tones: the cells nearest to scattered points, each drawn in a little. */
-export function blocks({ width, top, bottom, salt }: Stretch, { across, tall, gap }: Grid): readonly string[] {
+export function blocks({ width, top, bottom, salt }: Stretch, grid: Grid, near = 1): readonly string[] {
+  const [across, tall, gap] = [grid.across * near, grid.tall * near, grid.gap];
   // In units of a block, so that plates come out as flat as their grid.
   const at = (column: number, row: number): Point => {
     const index = row * 61 + column;
