@@ -10,15 +10,10 @@ import { printName, printScalar } from '../../calculators/kit/print.ts';
 import { type Anchor, boxOf, layLabels } from '../../calculators/ui/pictures/face/labels.ts';
 import { Picture } from '../../calculators/ui/pictures/Picture.tsx';
 import type { UnitSystem } from '../../calculators/units/units.ts';
-import { calculators } from '../support/catalog.ts';
+import { calculatorOf } from '../support/catalog.ts';
 import { faceCases, faceWidths } from '../support/faceCases.ts';
 import { root } from '../support/files.ts';
 
-const calculatorOf = (slug: string): Calculator => {
-  const found = calculators.find((each) => each.slug === slug);
-  if (!found) throw new RangeError(`no calculator ${slug}`);
-  return found;
-};
 interface Drawn {
   readonly slug: string;
   readonly query: string;
