@@ -12,7 +12,7 @@ import type { ReadFace, Reading } from './reading.ts';
 /** Pixels between the faces of a pair, for the tape. */
 const tapeWidth = 32;
 /** An inch of water is never wider than this, all of it no more than a third of one face, and what runs off no thicker than this. */
-const limits = { perIn: 42, share: 0.335, narrowShare: 0.42, ran: 82 } as const;
+const limits = { perIn: 42, share: 1 / 3, narrowShare: 0.42, ran: 82 } as const;
 
 const swap: Readonly<Record<Anchor, Anchor>> = { start: 'end', middle: 'middle', end: 'start' };
 /** One scale for all faces. */
