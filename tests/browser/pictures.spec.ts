@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, type Page, test } from '@playwright/test';
 import { build } from 'vite';
+import { faceCases, faceWidths } from '../support/faceCases.ts';
 import { root } from '../support/files.ts';
 
 test.use({ serviceWorkers: 'block', viewport: { width: 700, height: 844 } });
@@ -12,6 +13,8 @@ const styles = ['base', 'tokens', 'type', 'pictures', 'face-colors', 'face'].map
     .replace(/url\("@fontsource[^"]*"\)/g, 'url("/face.woff2")'),
 );
 const font = join(root, 'node_modules/@fontsource-variable/atkinson-hyperlegible-next/files/atkinson-hyperlegible-next-latin-wght-normal.woff2');
+
+const faceCount = Object.values(faceCases).flat().length * faceWidths.length;
 
 let script = '';
 test.beforeAll(async () => {
@@ -32,11 +35,15 @@ async function open(page: Page): Promise<void> {
   await page.route('**/faces/', (route) =>
     route.fulfill({
       contentType: 'text/html',
-      body: `<!doctype html><html lang="en"><title>Faces</title><style>${styles.join('\n')}</style><div id="faces"></div><script src="/faces.js"></script>`,
+      body: `<!doctype html><html lang="en"><meta charset="utf-8"><title>Faces</title><style>${styles.join('\n')}</style><div id="faces"></div><script src="/faces.js"></script>`,
     }),
   );
+  const errors: string[] = [];
+  page.on('pageerror', ({ message }) => errors.push(message));
   await page.goto('/faces/');
   await page.evaluate(() => document.fonts.ready);
+  expect(errors).toEqual([]);
+  await expect(page.locator('[data-face] svg[role="img"]')).toHaveCount(faceCount);
 }
 interface Word {
   readonly face: string;
