@@ -4,7 +4,8 @@ import { describe, expect, it } from 'vitest';
 import type { Calculator, Outcome } from '../../calculators/kit/define.ts';
 import type { Lines, PlainPicture, Shares, Spans } from '../../calculators/kit/pictures.ts';
 import type { NumberQuantity } from '../../calculators/kit/quantities.ts';
-import { dayTicks, depthMarks, niceTicks, spreadLabels, wrapLabel } from '../../calculators/ui/pictures/axis.ts';
+import { dayTicks, niceTicks, spreadLabels, wrapLabel } from '../../calculators/ui/pictures/axis.ts';
+import { depthMarks } from '../../calculators/ui/pictures/face/tape.ts';
 import { Picture } from '../../calculators/ui/pictures/Picture.tsx';
 import type { UnitName, UnitSystem } from '../../calculators/units/units.ts';
 

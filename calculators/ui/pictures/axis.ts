@@ -1,5 +1,3 @@
-import { convert, type UnitSystem } from '../../units/units.ts';
-
 /** Steps of 1, 2, 2.5 or 5 times a power of ten that cut `low` to `high` into about `count` parts. */
 export function niceTicks(low: number, high: number, count: number): readonly number[] {
   const rough = (high - low) / Math.max(1, count);
@@ -10,17 +8,6 @@ export function niceTicks(low: number, high: number, count: number): readonly nu
   const last = Math.floor(high / step + 1e-9);
   // Counted in steps, so that no sum of tenths drifts.
   return Array.from({ length: Math.max(0, last - first) + 1 }, (_, index) => Number(((first + index) * step).toPrecision(12)));
-}
-
-const tapeSteps = { us: [3, 6, 12, 24], si: [5, 10, 20, 50] } as const;
-/** Tapes are marked in inches or centimeters. */
-export const tapeUnit = { us: 'in', si: 'cm' } as const;
-/** Marks on the tape down the soil, below its top: round steps at least so many inches apart, none close to the foot of the cut. */
-export function depthMarks(deepIn: number, leastIn: number, system: UnitSystem): readonly number[] {
-  const unit = tapeUnit[system];
-  const [deep, least] = [convert(deepIn, 'in', unit), convert(leastIn, 'in', unit)];
-  const step = tapeSteps[system].find((each) => each >= least) ?? Math.ceil(least / 12) * 12;
-  return Array.from({ length: Math.max(0, Math.ceil((deep - least * 0.4) / step) - 1) }, (_, index) => (index + 1) * step);
 }
 
 /**

@@ -1,13 +1,14 @@
 import { Fragment } from 'preact';
 import type { Face as FacePicture } from '../../../kit/pictures.ts';
 import { convert, type UnitSystem } from '../../../units/units.ts';
-import { depthMarks, tapeUnit } from '../axis.ts';
 import { between } from '../noise.ts';
 import { type PictureProps, type Side, sidesOf, tenth } from '../readings.ts';
 import { SideTitles } from '../SideTitles.tsx';
 import { drawGround } from './drawGround.tsx';
 import { type Anchor, type Label, layLabels, type Room, type Wanted } from './labels.ts';
+import { slant } from './rain.ts';
 import type { ReadFace, Reading } from './reading.ts';
+import { depthMarks, tapeUnit } from './tape.ts';
 
 /** Pixels between the faces of a pair, for the tape. */
 const tapeWidth = 32;
@@ -86,7 +87,9 @@ function AnyFace(props: PictureProps<FacePicture> & { readonly read: ReadFace })
       labels,
       shapes: (
         <svg key={faceId} x={x} width={each} height={height} aria-hidden="true">
-          {reading.air?.(room)}
+          {reading.ground.rainIn > 0 && (
+            <path class="streaks" d={slant(each, sky - 4, (each * between(0.3, reading.ground.rainIn, 4)) / 18, room.salt + 60)} />
+          )}
           {behind}
           {reading.flows && <g {...(isLeft && { transform: `translate(${each})scale(-1 1)` })}>{reading.flows(room)}</g>}
           {reading.shapes?.(room)}

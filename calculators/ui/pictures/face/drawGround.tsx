@@ -22,7 +22,8 @@ export interface Ground {
   /** What else lies in the ground, and on it. */
   readonly within?: (room: Room) => JSX.Element;
   readonly strewn?: (strips: Strips) => JSX.Element;
-  readonly isRaining: boolean;
+  /** Rain that falls beside what is drawn of it: inches, the more the harder. */
+  readonly rainIn: number;
 }
 const prefix: Readonly<Record<Grain, string>> = { crumbs: 'top', blocks: 'sub', cracked: 'par' };
 const grid = { blocks: { across: 25, tall: 29, gap: 4 }, cracked: { across: 36, tall: 40, gap: 5.8 } } as const;
@@ -59,7 +60,7 @@ export const Lumps = ({ id, shapes, name, thick }: LumpsProps) => (
 /** The cut ground of one face, and what grows on it: what stands behind the water, and what stands before it. */
 export function drawGround(ground: Ground, room: Room): { readonly behind: JSX.Element; readonly before: JSX.Element } {
   const { id, width, sky, soil, perIn, salt } = room;
-  const { shares, open, layers, isRaining } = ground;
+  const { shares, open, layers } = ground;
   const strips = stripsOf(width, shares, salt);
   const gone = ground.lostIn * perIn;
   const height = Math.max(0, soil - gone);
@@ -127,7 +128,7 @@ export function drawGround(ground: Ground, room: Room): { readonly behind: JSX.E
     ),
     before: (
       <g transform={at}>
-        {isRaining && <path class="splash" d={splashesOn(strips.bare, salt + 61)} />}
+        {ground.rainIn > 0 && <path class="splash" d={splashesOn(strips.bare, salt + 61)} />}
         <path
           class="litter"
           d={litterOn([...strips.litter, ...strips.litter.map((x) => x + 3), ...strips.plant.filter((_, index) => index % 3 > 0)], salt + 66)}

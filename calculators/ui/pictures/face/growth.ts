@@ -39,7 +39,7 @@ export function stripsOf(width: number, shares: Readonly<Record<StripKind, numbe
 /** How tall it stands on ground with so much cover: pixels, a drawing. */
 export const standOf = (cover: number): number => 9 + 30 * cover ** 1.7;
 
-/** Blades that taper to a tip, in three greens. Short sod is cropped: its blades end blunt. */
+/** Blades that taper to a tip, in three greens. */
 export function blades(feet: readonly number[], stand: number, each: number, salt: number): readonly string[] {
   const tones = ['', '', ''];
   for (const [place, x] of feet.entries())
@@ -49,9 +49,8 @@ export function blades(feet: readonly number[], stand: number, each: number, sal
       const foot = tenth(x + sway(index, salt + 1) * stripWidth * 0.6);
       const tip = sway(index, salt + 2) * tall * 0.6;
       const thick = 1.1 + 0.9 * noise(index, salt + 3);
-      const blunt = stand < 16 ? tenth(thick * 0.7) : 0;
       tones[index % 3] +=
-        `M${foot} 1q${tenth(tip * 0.1)} ${tenth(-tall * 0.6)} ${tenth(tip)} ${tenth(-tall)}${blunt ? `l${blunt} .4` : ''}Q${tenth(foot + thick + tip * 0.35)} ${tenth(-tall * 0.5)} ${tenth(foot + 2 * thick)} 1z`;
+        `M${foot} 1q${tenth(tip * 0.1)} ${tenth(-tall * 0.6)} ${tenth(tip)} ${tenth(-tall)}Q${tenth(foot + thick + tip * 0.35)} ${tenth(-tall * 0.5)} ${tenth(foot + 2 * thick)} 1z`;
     }
   return tones;
 }
@@ -70,13 +69,7 @@ export const crustOn = (feet: readonly number[]): string => feet.map((x) => `M${
 
 /** Drops that strike bare soil. */
 export const splashesOn = (feet: readonly number[], salt: number): string =>
-  feet
-    .filter((_, index) => noise(index, salt) < 0.6)
-    .map((x, index) => {
-      const up = tenth(3 + 4 * noise(index, salt + 1));
-      return `M${x} -1l${tenth(-up * 0.8)} ${-up}M${x} -1l${tenth(up * 0.9)} ${tenth(-up * 0.9)}M${x} -3v${-up}`;
-    })
-    .join('');
+  feet.map((x, index) => (noise(index, salt) < 0.6 ? `M${x} -1l-4-5m4 5l5-4m-5 2v-6` : '')).join('');
 
 /** Thick and fine roots under plants, every fifth just as deep as they go. */
 export function rootsUnder(feet: readonly number[], deep: number, salt: number): readonly [string, string] {

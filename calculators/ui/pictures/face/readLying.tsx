@@ -1,6 +1,5 @@
 import { tenth } from '../readings.ts';
 import { faceOf } from './Face.tsx';
-import { Streaks } from './rain.tsx';
 import { coverOf, type FaceProps, figure, groundBy, name, place, type Reading, tellerOf } from './reading.ts';
 
 /** Rain as it would lie on the ground if none of it moved. */
@@ -12,8 +11,7 @@ function read(props: FaceProps): readonly Reading[] {
   const depthIn = size(depth);
   return [
     {
-      ground: groundBy(coverOf(props), { isRaining: true }),
-      air: (room) => <Streaks room={room} rainIn={depthIn} />,
+      ground: groundBy(coverOf(props), { rainIn: depthIn }),
       heights: { sky: 158, soil: 120 },
       needIn: 9,
       mostPerIn: () => 72 / Math.max(0.01, depthIn),

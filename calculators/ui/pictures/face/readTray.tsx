@@ -2,7 +2,6 @@ import { between } from '../noise.ts';
 import { tenth } from '../readings.ts';
 import { faceOf } from './Face.tsx';
 import type { Room } from './labels.ts';
-import { Streaks } from './rain.tsx';
 import { coverOf, type FaceProps, groundBy, type Reading, sumOf, tellerOf } from './reading.ts';
 import { partsOf, type Water, WaterShapes, waterLabels } from './water.tsx';
 
@@ -26,7 +25,7 @@ function read(props: FaceProps): readonly Reading[] {
     rainIn / Math.max(1e-9, caught),
   );
   const fallen: Water = { rainIn, figure: print(tray.rainIn), bands };
-  const ground = groundBy(coverOf(props), { wetIn: caught > 0 ? soilIn : 0, rootsIn: soilIn, isRaining: true });
+  const ground = groundBy(coverOf(props), { wetIn: caught > 0 ? soilIn : 0, rootsIn: soilIn, rainIn });
   const tipped = (room: Room) => ({ ...room, tip: between(18, room.soil - 10, room.soil) });
   return [
     {
@@ -40,7 +39,6 @@ function read(props: FaceProps): readonly Reading[] {
       sum: bands.length > 0 ? sumOf(props, tray.poured, parts) : undefined,
       told: `${print(tray.rainIn)} of rain on the tray${told && `: ${told}`}`,
       caption: 'Bands are as wide as the water is deep on the tray. How wet the soil is, crumbs, plants and roots are a drawing.',
-      air: (room) => <Streaks room={room} rainIn={rainIn} />,
       flows: (room) => <WaterShapes water={fallen} room={tipped(room)} />,
       // A wall high behind and low where water leaves, and a wire floor.
       shapes: ({ width, sky, soil }) => (

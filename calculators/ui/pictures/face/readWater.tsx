@@ -1,7 +1,6 @@
 import { between } from '../noise.ts';
 import { faceOf } from './Face.tsx';
 import type { Room } from './labels.ts';
-import { Streaks } from './rain.tsx';
 import { coverOf, type FaceProps, figure, groundBy, name, place, type Reading, sumOf, tellerOf } from './reading.ts';
 import { partsOf, type Water, WaterShapes, waterLabels } from './water.tsx';
 
@@ -23,7 +22,7 @@ function read(props: FaceProps): readonly Reading[] {
   const fallen: Water = { rainIn: size(water.fellIn), figure: print(water.fellIn), bands };
   const perIn = water.roomShare === undefined ? wetInPerIn : 1 / Math.max(0.01, size(water.roomShare));
   const wetIn = Math.min(mostWetIn, size(water.soakedIn) * perIn);
-  const ground = groundBy(coverOf(props), { wetIn, isRaining: fallen.rainIn > 0 });
+  const ground = groundBy(coverOf(props), { wetIn, rainIn: fallen.rainIn });
   const soon = water.standsAfter !== undefined && size(water.ranOffIn) > 0 ? print(water.standsAfter) : '';
   const tipped = (room: Room) => ({ ...room, tip: between(18, wetIn * room.perIn - 2, room.soil - 8) });
   return [
@@ -39,7 +38,6 @@ function read(props: FaceProps): readonly Reading[] {
       caption: `Bands are as wide as the water is deep; the ground is ${
         water.roomShare === undefined ? 'drawn wet to six times what soaked in, as in dry loam' : 'wet as deep as its room for water gives'
       }. Crumbs, plants and roots are a drawing.`,
-      air: (room) => <Streaks room={room} rainIn={fallen.rainIn} />,
       flows: (room) => <WaterShapes water={fallen} room={tipped(room)} />,
       // Water that stands on the ground, and how soon.
       ...(soon !== '' && { shapes: ({ width, sky }: Room) => <path class="ponded" d={`M0 ${sky - 7}H${width}v8H0z`} /> }),

@@ -36,8 +36,7 @@ export interface Reading {
   /** One sentence with every figure. */
   readonly told: string;
   readonly caption: string;
-  /** Behind everything; between the plants behind and before, turned outward on the left of a pair; and the same, not turned. */
-  readonly air?: (room: Room) => JSX.Element;
+  /** Between the plants behind and before, turned outward on the left of a pair; and the same, not turned. */
   readonly flows?: (room: Room) => JSX.Element;
   readonly shapes?: (room: Room) => JSX.Element;
   readonly labels?: (room: Room) => readonly Wanted[];
@@ -104,7 +103,7 @@ export const groundBy = (cover: number, more: Partial<Ground> = {}): Ground => (
   rootsIn: 2.5 + 6 * cover,
   wetIn: 0,
   lostIn: 0,
-  isRaining: false,
+  rainIn: 0,
   ...more,
 });
 /** An inch, as people of the other system say it. */

@@ -1,7 +1,7 @@
 import { between } from '../noise.ts';
 import { tenth } from '../readings.ts';
 import { type Place, type Room, textWidth, type Wanted } from './labels.ts';
-import { slant } from './rain.tsx';
+import { slant } from './rain.ts';
 import { type FaceProps, place, tellerOf } from './reading.ts';
 
 export type BandKind = 'held' | 'soaked' | 'through' | 'ran';
@@ -54,6 +54,11 @@ export function partsOf(props: FaceProps, named: readonly NamedPart[], inPer = 1
 }
 
 const nose = (thick: number): number => between(6, thick * 0.5, 22);
+/** The head of an arrow along the ground, from its upper edge to its foot. */
+const head = (thick: number, { sky, width }: Room): string => {
+  const [end, neck] = [width - 3, tenth(width - 3 - nose(thick))];
+  return `H${neck}L${end} ${tenth(sky - thick / 2)}L${neck} ${sky}H`;
+};
 const upright = { curtain: 54, above: 13 } as const;
 
 export function streamsOf({ bands }: Water, { waterPerIn, from }: Room): readonly Stream[] {
@@ -69,7 +74,8 @@ const ranOf = ({ bands }: Water): number => bands.find(({ kind }) => kind === 'r
 const splitOf = (water: Water, { sky, waterPerIn, otherRanIn }: Room): number =>
   water.bands.length === 0 ? sky : Math.max(upright.curtain, sky - Math.max(Math.max(ranOf(water), otherRanIn) * waterPerIn + upright.above, 46));
 
-function shapeOf({ kind, left, right }: Stream, split: number, { sky, height, width, tip }: WaterRoom): string {
+function shapeOf({ kind, left, right }: Stream, split: number, room: WaterRoom): string {
+  const { sky, height, tip } = room;
   const [thick, l, r] = [right - left, tenth(left), tenth(right)];
   const start = `M${l} ${tenth(split)}H${r}`;
   switch (kind) {
@@ -82,9 +88,8 @@ function shapeOf({ kind, left, right }: Stream, split: number, { sky, height, wi
       return `${start}V${neck}L${tenth((left + right) / 2)} ${tenth(end)}L${l} ${neck}z`;
     }
     case 'ran': {
-      const end = width - 3;
       const [bend, outer] = [Math.min(9, thick * 0.4 + 3), Math.min(thick * 0.7 + 2, sky - split)];
-      return `${start}V${tenth(sky - thick - bend)}q0 ${tenth(bend)} ${tenth(bend)} ${tenth(bend)}H${tenth(end - nose(thick))}L${end} ${tenth(sky - thick / 2)}L${tenth(end - nose(thick))} ${sky}H${tenth(left + outer)}q${tenth(-outer)} 0 ${tenth(-outer)} ${tenth(-outer)}z`;
+      return `${start}V${tenth(sky - thick - bend)}q0 ${tenth(bend)} ${tenth(bend)} ${tenth(bend)}${head(thick, room)}${tenth(left + outer)}q${tenth(-outer)} 0 ${tenth(-outer)} ${tenth(-outer)}z`;
     }
   }
 }
@@ -96,10 +101,8 @@ function otherShape(water: Water, streams: readonly Stream[], room: Room): strin
   const own = streams.find(({ kind }) => kind === 'ran');
   const ownThick = own ? own.right - own.left : 0;
   if (Math.abs(thick - ownThick) < 1.5 || thick < 1.5) return '';
-  const [end, tip] = [width - 3, nose(thick)];
   const start = from + water.rainIn * waterPerIn + (isInside(water, room) ? 0 : 5);
-  if (end - tip < start + 3) return '';
-  return `M${tenth(start)} ${tenth(sky - thick)}H${tenth(end - tip)}L${end} ${tenth(sky - thick / 2)}L${tenth(end - tip)} ${sky}H${tenth(start)}z`;
+  return width - 6 - nose(thick) < start ? '' : `M${tenth(start)} ${tenth(sky - thick)}${head(thick, room)}${tenth(start)}z`;
 }
 
 /** The curtain and the bands into which it parts. Together they are just as wide as it is: the sum can be seen. */
