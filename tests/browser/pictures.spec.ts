@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { gzipSync } from 'node:zlib';
 import { expect, type Page, test } from '@playwright/test';
 import { build } from 'vite';
 import { faceCases, faceWidths } from '../support/faceCases.ts';
@@ -118,5 +119,28 @@ test('a face is as wide as it was drawn for, and the page does not scroll sidewa
   for (const [face, drawn, given, needs] of widths) {
     expect.soft(drawn, String(face)).toBe(given);
     expect.soft(needs, String(face)).toBe(given);
+  }
+});
+
+const subjects = ['Water', 'Tray', 'Lying', 'Layers', 'Counts', 'Hard', 'Ring', 'Loss', 'Pond'];
+test('the code of a face is 8 KB at the most, without what every calculator has', async () => {
+  for (const subject of subjects) {
+    const built = await build({
+      root,
+      configFile: false,
+      logLevel: 'error',
+      build: {
+        write: false,
+        rollupOptions: {
+          input: join(root, `calculators/ui/pictures/face/read${subject}.tsx`),
+          preserveEntrySignatures: 'strict',
+          external: (id) => /^preact|\/(?:kit|units)\//.test(id),
+        },
+      },
+    });
+    const output = [built].flat().flatMap((each) => ('output' in each ? each.output : []));
+    const code = output.map((chunk) => ('code' in chunk ? chunk.code : '')).join('');
+    expect(code, subject).toContain('picture face');
+    expect.soft(gzipSync(code, { level: 9 }).length, subject).toBeLessThanOrEqual(8 * 1024);
   }
 });

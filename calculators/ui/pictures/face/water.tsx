@@ -122,58 +122,42 @@ export function WaterShapes({ water, room }: { readonly water: Water; readonly r
   );
 }
 
-/** One place after the other, each so much lower than the first. */
-const stacked = (x: number, y: number, on: string, anchor: Place['anchor'], ...by: readonly number[]): readonly Place[] =>
-  by.map((lower) => place(x, y + lower, on, anchor));
-
-/** Figures on the arrows where they are wide enough, else beside them; the names after all figures, where there is room. */
+/** Figures on the arrows where they are wide enough, else beside them; then the names, in what is left of the same places. */
 export function waterLabels(water: Water, room: WaterRoom): readonly Wanted[] {
   const { sky, height, width, from, waterPerIn, otherRanIn, isNarrow, tip } = room;
   const streams = streamsOf(water, room);
-  const split = splitOf(water, room);
-  const [all, middleOfAll] = [from + water.rainIn * waterPerIn, from + (water.rainIn * waterPerIn) / 2];
-  const fits = (words: string, wide: number): boolean => textWidth(words, 18) < wide + 1;
-  const isInCurtain = fits(water.figure, all - from);
-  const rain = (y: number): readonly Place[] =>
-    isInCurtain ? [place(middleOfAll, y, 'on-curtain')] : [place(all + 8, y, 'on-rain', 'start'), place(from - 8, y, 'on-rain', 'end')];
-  const figures: Wanted[] = [{ words: [water.figure], size: 18, places: rain(24) }];
-  const names: Wanted[] = [{ words: ['fell'], size: 16, places: rain(43) }];
+  const [split, wide] = [splitOf(water, room), water.rainIn * waterPerIn];
+  const fits = (words: string, thick: number): boolean => textWidth(words, 18) < thick + 1;
+  /** Rows of places at an edge. */
+  const rows = (x: number, on: string, anchor: Place['anchor'], ...ys: readonly number[]): readonly Place[] => ys.map((y) => place(x, y, on, anchor));
+  const inCurtain = rows(from + wide / 2, 'on-curtain', 'middle', 24, 43);
+  const beside = [...rows(from + wide + 8, 'on-rain', 'start', 24, 43), ...rows(from - 8, 'on-rain', 'end', 24, 43)];
+  const atRain = fits(water.figure, wide) ? inCurtain : beside;
+  const figures: Wanted[] = [{ words: [water.figure], size: 18, places: atRain }];
+  const names: Wanted[] = [{ words: ['fell'], size: 16, places: atRain }];
   // Past everything that goes down.
   const beyond = 8 + Math.max(from, ...streams.filter(({ kind }) => kind !== 'ran').map(({ right }) => right));
-  for (const { kind, left, right, says, ...told } of streams) {
+  for (const { kind, left, right, says, figure, bare } of streams) {
     const thick = right - left;
     if (thick === 0) continue;
-    const figure = isNarrow ? told.bare : told.figure;
-    let words = figure;
-    let middle = (left + right) / 2;
-    let isOn = fits(figure, thick);
-    let on = 'on-water';
-    let y: number;
-    let beside: readonly Place[];
-    let named: readonly Place[];
-    if (kind === 'held') {
-      y = between(split + 20, sky - 46, sky - 20);
-      beside = stacked(left - 7, y, 'on-rain', 'end', 0, -22);
-      named = stacked(left - 7, y, 'on-rain', 'end', isOn ? 0 : -20, -42);
-    } else if (kind === 'ran') {
-      const above = sky - Math.max(ranOf(water), otherRanIn) * waterPerIn - 8;
-      isOn = thick >= 25 && textWidth(figure, 18) < width - right - nose(thick);
-      middle = isOn ? (left + width - nose(thick)) / 2 : (right + width) / 2;
-      on = 'on-ran';
-      y = sky - thick / 2 + 6;
-      beside = [place(middle, above, 'on-clay-word'), ...stacked(width - 6, above, 'on-clay-word', 'end', 0, -22, -44)];
-      named = [place(middle, above - (isOn ? 1 : 21), 'on-clay-word'), ...stacked(width - 6, above, 'on-clay-word', 'end', isOn ? 0 : -20, -40)];
-    } else {
-      const isBelow = kind === 'through';
-      y = isBelow ? height - 24 : sky + between(24, tip - 24, 46);
-      isOn = fits(told.bare, thick);
-      words = isOn && !fits(figure, thick) ? told.bare : figure;
-      const onWhat = isBelow ? 'on-rain' : 'on-soil';
-      named = [0, 20, 40].flatMap((lower) => [place(beyond, y + lower, onWhat, 'start'), place(left - 8, y + lower, onWhat, 'end')]);
-      beside = named;
-    }
-    figures.push({ words: [words], size: 18, places: isOn ? [place(middle, y, on), ...beside] : beside });
-    names.push({ words: says, size: 16, places: named });
+    const told = isNarrow ? bare : figure;
+    const short = fits(told, thick) ? told : bare;
+    const isRan = kind === 'ran';
+    const low = kind === 'through' ? height - 24 : sky + between(24, tip - 24, 46);
+    const above = sky - Math.max(ranOf(water), otherRanIn) * waterPerIn - 8;
+    const isOn = isRan ? thick >= 25 && textWidth(told, 18) < width - right - nose(thick) : fits(short, thick);
+    const middle = isRan ? ((isOn ? left : right) + width - nose(thick)) / 2 : (left + right) / 2;
+    const held = between(split + 20, sky - 46, sky - 20);
+    const on = kind === 'through' ? 'on-rain' : 'on-soil';
+    const places =
+      kind === 'held'
+        ? rows(left - 7, 'on-rain', 'end', held, held - 20, held - 40)
+        : isRan
+          ? [...rows(middle, 'on-clay-word', 'middle', above, above - 20), ...rows(width - 6, 'on-clay-word', 'end', above, above - 20, above - 40)]
+          : [...rows(beyond, on, 'start', low, low + 20, low + 40), ...rows(left - 8, on, 'end', low, low + 20, low + 40)];
+    const onArrow = place(middle, kind === 'held' ? held : isRan ? sky - thick / 2 + 6 : low, isRan ? 'on-ran' : 'on-water');
+    figures.push({ words: [isOn && !isRan ? short : told], size: 18, places: isOn ? [onArrow, ...places] : places });
+    names.push({ words: says, size: 16, places });
   }
   return isNarrow ? figures : [...figures, ...names];
 }
