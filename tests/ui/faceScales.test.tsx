@@ -95,10 +95,11 @@ describe('the ground on a face', () => {
     const expected = [values['thirtyYearsIn'], values['ploughedThirtyYearsIn']].map((inches) => Number(inches) * perInch(markup));
     for (const [index, slice] of slices.entries()) expect(Math.abs(slice - (expected[index] ?? 0))).toBeLessThan(0.6);
     expect(slices).toHaveLength(2);
-    // Past a foot no thickness is told.
-    expect(textsOf(draw({ slug: 'soil-loss', query: 'ground-cover=0pct&rain-factor=700&rise=72in' })).map(({ words }) => words)).toContain(
-      'past a foot',
-    );
+    // Past a foot no thickness is told, and no more is drawn gone.
+    const past = draw({ slug: 'soil-loss', query: 'ground-cover=0pct&rain-factor=700&rise=72in' });
+    expect(textsOf(past).map(({ words }) => words)).toContain('past a foot');
+    const [, from, to] = /class="gone" [^>]*d="M0 ([\d.]+)H[\d.]+V([\d.]+)H0z"/.exec(past) ?? [];
+    expect((Number(to) - Number(from)) / perInch(past)).toBeCloseTo(12, 1);
   });
   it('stands a ring as wide and as deep as it is, by the same tape', () => {
     for (const query of ['', 'bore=12in', 'bore=3in&inserted=2in&water=100ml']) {
@@ -111,15 +112,20 @@ describe('the ground on a face', () => {
     }
   });
   it('wets as many spots of a layer as it is full', () => {
-    const spots = (feel: string): number => {
+    const points = (feel: string): readonly string[] => {
       const markup = draw({
         slug: 'stored-water',
         query: `layers.thickness=12in&layers.texture=loam&layers.held-from=survey&layers.survey=0.2&layers.stones=0pct&layers.feel=measured&layers.filled=${feel}&roots-most=10in&roots-deepest=10in`,
       });
-      return [...markup.matchAll(/id="p-0-water" d(?:="([^"]*)")?/g)].map(([, d = '']) => d.split('M').length - 1)[0] ?? Number.NaN;
+      return /id="p-0-water" d(?:="([^"]*)")?/.exec(markup)?.[1]?.split('M').slice(1) ?? [];
     };
-    expect(spots('0pct')).toBe(0);
-    expect(Math.abs(spots('25pct') * 4 - spots('100pct'))).toBeLessThanOrEqual(2);
+    expect(points('0pct')).toEqual([]);
+    const all = points('100pct');
+    expect(Math.abs(points('25pct').length * 4 - all.length)).toBeLessThanOrEqual(2);
+    // Full is every spot of every row.
+    const rows = [...Map.groupBy(all, (point) => point.split(' ')[1]).values()].map((row) => row.length);
+    expect(rows.length).toBeGreaterThan(5);
+    expect(new Set(rows).size).toBe(1);
   });
   it('hangs the roots of both sides on one scale, and claims none that nobody measured', () => {
     const markup = draw({ slug: 'stored-water', query: '', other: 'roots-most=26in&roots-deepest=40in' });
@@ -186,6 +192,8 @@ describe('limits of a face', () => {
     ['rain=0.3in', 9],
     // 1.28 in wets 7.7 in, and 1.25 times that is 9.6.
     ['', 12],
+    // S = 1000/70 - 10 = 4.29, Ia = 0.86, Q = 1.33 of 4 in: 1.81 in wets 10.9, and 1.25 times that is 13.6.
+    ['cover=own&curve-number=70&rain=4in', 15],
     // 60 in at the most, and a quarter more.
     ['cover=own&curve-number=30&rain=30in', 75],
   ])('cuts the ground at whole threes of inches: %s', (query, cutIn) => {
