@@ -1,5 +1,3 @@
-import { convert, type UnitSystem } from '../../units/units.ts';
-
 /** Steps of 1, 2, 2.5 or 5 times a power of ten that cut `low` to `high` into about `count` parts. */
 export function niceTicks(low: number, high: number, count: number): readonly number[] {
   const rough = (high - low) / Math.max(1, count);
@@ -10,14 +8,6 @@ export function niceTicks(low: number, high: number, count: number): readonly nu
   const last = Math.floor(high / step + 1e-9);
   // Counted in steps, so that no sum of tenths drifts.
   return Array.from({ length: Math.max(0, last - first) + 1 }, (_, index) => Number(((first + index) * step).toPrecision(12)));
-}
-
-/** Marks on the tape down the soil: each six inches or 200 mm, wider apart in a deeper cut. */
-export function depthMarks(deepIn: number, system: UnitSystem): readonly number[] {
-  const deep = system === 'us' ? deepIn : convert(deepIn, 'in', 'mm');
-  const base = system === 'us' ? 6 : 200;
-  const step = base * Math.max(1, Math.ceil(deep / base / 7));
-  return Array.from({ length: Math.floor(deep / step + 1e-9) + 1 }, (_, index) => index * step);
 }
 
 /**
