@@ -1,40 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { dayTicks, niceTicks, spreadLabels, wrapLabel } from '../../calculators/ui/pictures/axis.ts';
+import { dayTicks, niceTicks } from '../../calculators/ui/pictures/axis.ts';
 import { depthMarks } from '../../calculators/ui/pictures/face/tape.ts';
 
 describe('axes', () => {
-  it('spreads labels without overlap, inside the room when they fit', () => {
-    fc.assert(
-      fc.property(
-        fc.array(fc.record({ at: fc.double({ min: -50, max: 500, noNaN: true }), height: fc.integer({ min: 1, max: 60 }) }), { maxLength: 9 }),
-        (labels) => {
-          const room = 320;
-          const tops = spreadLabels(labels, room);
-          const boxes = labels
-            .map((label, index) => ({ top: tops[index] ?? 0, bottom: (tops[index] ?? 0) + label.height }))
-            .toSorted((one, other) => one.top - other.top);
-          for (const [index, box] of boxes.entries()) if (index > 0) expect(box.top).toBeGreaterThanOrEqual((boxes[index - 1]?.bottom ?? 0) - 1e-6);
-          if (labels.reduce((sum, label) => sum + label.height, 0) <= room)
-            for (const box of boxes) {
-              expect(box.top).toBeGreaterThanOrEqual(-1e-6);
-              expect(box.bottom).toBeLessThanOrEqual(room + 1e-6);
-            }
-        },
-      ),
-    );
-  });
-  it('leaves a label alone that has room', () => {
-    expect(
-      spreadLabels(
-        [
-          { at: 100, height: 20 },
-          { at: 40, height: 20 },
-        ],
-        320,
-      ),
-    ).toEqual([90, 30]);
-  });
   it('names days so far apart that names of 56 px stand free, the last one inside', () => {
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 800 }), fc.integer({ min: 190, max: 1600 }), (days, widthPx) => {
@@ -64,9 +33,5 @@ describe('axes', () => {
     expect(niceTicks(0, 0.7, 4)).toEqual([0, 0.2, 0.4, 0.6]);
     expect(niceTicks(-3, 3, 3)).toEqual([-2, 0, 2]);
     expect(niceTicks(5, 5, 4)).toEqual([5]);
-  });
-  it('breaks labels at spaces only', () => {
-    expect(wrapLabel('Lost in storage, hay on hand', 14)).toEqual(['Lost in', 'storage, hay', 'on hand']);
-    expect(wrapLabel('antidisestablishment', 5)).toEqual(['antidisestablishment']);
   });
 });

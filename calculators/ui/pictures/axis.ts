@@ -10,31 +10,6 @@ export function niceTicks(low: number, high: number, count: number): readonly nu
   return Array.from({ length: Math.max(0, last - first) + 1 }, (_, index) => Number(((first + index) * step).toPrecision(12)));
 }
 
-/**
- * Moves labels apart so that each has its height, as near to its own place as the others allow, between 0 and `room`.
- * Where they do not fit at all they are packed from the top.
- */
-export function spreadLabels(wanted: readonly { readonly at: number; readonly height: number }[], room: number): readonly number[] {
-  const order = wanted.map((label, index) => ({ ...label, index })).sort((one, other) => one.at - other.at || one.index - other.index);
-  const tops: number[] = new Array<number>(wanted.length).fill(0);
-  let free = 0;
-  for (const label of order) {
-    const top = Math.max(free, label.at - label.height / 2);
-    tops[label.index] = top;
-    free = top + label.height;
-  }
-  let limit = Math.max(
-    room,
-    order.reduce((sum, label) => sum + label.height, 0),
-  );
-  for (const label of order.reverse()) {
-    const top = Math.min(tops[label.index] ?? 0, limit - label.height);
-    tops[label.index] = top;
-    limit = top;
-  }
-  return tops;
-}
-
 const daySteps = [1, 2, 5, 7, 14, 21, 28, 56, 112, 224] as const;
 /** Days to name along an axis at least `widthPx` wide, so far apart that their names stand free, the last one with room for its own. */
 export function dayTicks(from: number, to: number, widthPx: number): readonly number[] {
@@ -48,14 +23,3 @@ const dayNamePx = 62;
 
 /** A day without its weekday and year: `Sep 28`. */
 export const dayName = (printed: string): string => printed.replace(/^\w+, (?=\w{3} \d)/, '').replace(/, \d+$/, '');
-
-/** Breaks a label into lines of at most `letters`, at its spaces. */
-export function wrapLabel(label: string, letters: number): readonly string[] {
-  const lines: string[] = [];
-  for (const word of label.split(' ')) {
-    const last = lines.at(-1);
-    if (last !== undefined && `${last} ${word}`.length <= letters) lines[lines.length - 1] = `${last} ${word}`;
-    else lines.push(word);
-  }
-  return lines;
-}
