@@ -137,7 +137,7 @@ const SumLine = ({ parts, total, of, isShort }: NonNullable<Reading['sum']> & { 
 
 /** What the figures of a narrow pair are. */
 const Key = ({ parts }: NonNullable<Reading['sum']>) => (
-  <p class="key">
+  <p class="face-key">
     {parts.map(({ kind, says, mark }) => (
       <span key={kind}>
         {mark && (

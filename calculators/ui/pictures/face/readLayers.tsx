@@ -67,7 +67,7 @@ function read(props: FaceProps): readonly Reading[] {
       needIn: Math.min(deepestIn * 1.1, Math.max(9, dug.at(-1)?.toIn ?? 9)),
       hasTape: true,
       sum: sumOf(props, layers.holds, parts, ' when full'),
-      told: `Of ${print(layers.holds)} that the root zone holds ${told}; most roots to ${print(layers.mostRoots)}, the deepest to ${print(layers.deepestRoot)}; layers from above ${dug.map(({ says }) => says).join(', ')} full`,
+      told: `${print(layers.holds)} in the root zone when full: ${told}; most roots to ${print(layers.mostRoots)}, the deepest to ${print(layers.deepestRoot)}; layers from above ${dug.map(({ says }) => says).join(', ')} full`,
       caption: 'Layers as you dug them, each wet by as much of it as is full. The dashed line is as deep as most roots go.',
       shapes: ({ width, sky, perIn }) => <path class="rooted" d={`M0 ${tenth(sky + mostIn * perIn)}H${width}`} />,
       labels: ({ width, sky, soil, perIn, isNarrow }) => [

@@ -22,7 +22,7 @@ function readOneLoss(props: FaceProps, { lostIn, inchYears }: FaceLoss<string>, 
     needIn: Math.max(9, gone * 1.5),
     hasTape: true,
     title: isPlowed ? { is: 'plain', title: 'Plowed' } : { is: 'this', title: 'This pasture' },
-    told: `${isPlowed ? 'Plowed ground' : 'This ground'} loses ${amount} in thirty years${saysYears}`,
+    told: `${isPlowed ? 'plowed: ' : ''}${amount} gone in thirty years${saysYears}`,
     caption: 'The hatched slice is what thirty years take off the top, at true depth. Plants, roots and what lies below are a drawing.',
     shapes: ({ id, width, sky, perIn }) => (
       <>

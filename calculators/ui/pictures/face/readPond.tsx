@@ -55,7 +55,7 @@ function read(props: FaceProps): readonly Reading[] {
       needIn: 70,
       hasTape: false,
       sum: sumOf(props, pond.all, parts),
-      told: `Of ${print(pond.all)} in the pond ${parts.map(({ name, says }) => `${print(name)} ${says}`).join(', ')}${lasts && `; ${lasts}`}; ${print(pond.deadDepth)} must stay`,
+      told: `${print(pond.all)} in the pond: ${parts.map(({ name, says }) => `${print(name)} ${says}`).join(', ')}${lasts && `; ${lasts}`}; ${print(pond.deadDepth)} must stay`,
       caption: 'Areas stand as the gallons do. The shape of the pond, its banks and the ground are a drawing.',
       shapes: (room) => {
         const { id, width } = room;

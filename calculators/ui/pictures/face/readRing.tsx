@@ -28,7 +28,7 @@ function read(props: FaceProps): readonly Reading[] {
       needIn: Math.max(9, (insertedIn + 3 * waterIn) * 1.25),
       mostPerIn: (width) => (width * 0.52) / Math.max(0.01, acrossIn),
       hasTape: true,
-      told: `Water goes in by ${anInch(props)} in ${print(ring.inchMin)}, ${print(ring.rate)}; the ring is ${print(ring.acrossIn)} wide and stands ${print(ring.insertedIn)} deep`,
+      told: `${anInch(props)} of water in ${print(ring.inchMin)}, ${print(ring.rate)}; the ring is ${print(ring.acrossIn)} wide and stands ${print(ring.insertedIn)} deep`,
       caption: 'Ring and water of one pouring to the scale of the tape. How far the wet ground reaches is a drawing.',
       shapes: ({ width, sky, perIn }) => {
         const half = (acrossIn / 2) * perIn;

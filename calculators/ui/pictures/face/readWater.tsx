@@ -34,7 +34,7 @@ function read(props: FaceProps): readonly Reading[] {
       needIn: Math.max(ground.rootsIn * 1.1, wetIn * 1.25),
       hasTape: true,
       sum: sumOf(props, water.fellIn, parts),
-      told: `Of ${print(water.fellIn)} of rain ${told}${soon && `, water stands after ${soon}`}`,
+      told: `${print(water.fellIn)} of rain: ${told}${soon && `, water stands after ${soon}`}`,
       caption: `Bands are as wide as the water is deep; the ground is ${
         water.roomShare === undefined ? 'drawn wet to six times what soaked in, as in dry loam' : 'wet as deep as its room for water gives'
       }. Crumbs, plants and roots are a drawing.`,
