@@ -79,7 +79,7 @@ function failuresWith(
     [vitest, 'run', '--no-isolate', '--testTimeout=60000', '--reporter=json', `--outputFile=${output}`, '-t', telling, ...tests],
     {
       cwd: copy,
-      env: { ...process.env, LAWS_RUNS: '20', ...(layer === 'catalog' ? { MUTATED: groups.map((group) => `catalog/${group}`).join(',') } : {}) },
+      env: { ...process.env, LAWS_RUNS: '20', ...(layer === 'tables' ? {} : { MUTATED: groups.map((group) => `${layer}/${group}`).join(',') }) },
       // A fault can make a loop that never ends.
       timeout: 120_000,
       killSignal: 'SIGKILL',

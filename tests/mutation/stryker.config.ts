@@ -1,0 +1,28 @@
+import { reportOf } from './report.ts';
+
+/** Comparisons, conditions, arithmetic and signs. What else could be turned is text, or takes a whole piece of code away, which any test notices. */
+const left = [
+  'ArrayDeclaration',
+  'ArrowFunction',
+  'BlockStatement',
+  'MethodExpression',
+  'ObjectLiteral',
+  'OptionalChaining',
+  'Regex',
+  'StringLiteral',
+];
+export default {
+  testRunner: 'vitest',
+  plugins: ['@stryker-mutator/vitest-runner'],
+  vitest: { configFile: 'tests/mutation/vitest.config.ts', related: false, pool: 'threads' },
+  coverageAnalysis: 'perTest',
+  concurrency: 1,
+  timeoutMS: 8000,
+  disableTypeChecks: false,
+  tempDirName: 'node_modules/.cache/mutation',
+  mutator: { excludedMutations: left },
+  ignorePatterns: ['dist*', 'public', '.astro', 'test-results', 'content/drawings', 'content/place', 'src'],
+  reporters: ['json', 'dots'],
+  jsonReporter: { fileName: reportOf(process.env['MUTATED'] ?? '') },
+  warnings: { slow: false },
+};
