@@ -18,6 +18,10 @@ describe('soil groups', () => {
     expect([49.9, 50, 100, 100.1].map((barrierCm) => searchedDepthCm(barrierCm, 60))).toEqual([0, 50, 50, 50]);
     expect([59.9, 60, 100, 100.1].map((waterCm) => searchedDepthCm(Infinity, waterCm))).toEqual([100, 50, 50, 100]);
   });
+  it('take the slower group for a rate on the line between two', () => {
+    // TR-55, appendix A: A is "greater than 0.30" inches an hour; 0.15 and 0.05 end one range and begin the next, and the slower is the careful reading.
+    expect([0.3, 0.15, 0.05].map(soilGroupFromRate)).toEqual(['b', 'c', 'd']);
+  });
   it('never get slower with conductivity', () => {
     fc.assert(
       fc.property(conductivity, conductivity, depth, depth, (one, other, barrierDepthCm, waterTableDepthCm) => {

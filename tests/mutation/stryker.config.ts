@@ -5,15 +5,18 @@ const left = [
   'ArrayDeclaration',
   'ArrowFunction',
   'BlockStatement',
+  'CallExpression',
   'MethodExpression',
   'ObjectLiteral',
   'OptionalChaining',
   'Regex',
   'StringLiteral',
 ];
+const isApart = process.env['MUTATED_APART'] === 'yes';
+
 export default {
-  testRunner: 'vitest',
-  plugins: ['@stryker-mutator/vitest-runner'],
+  testRunner: isApart ? 'vitest' : 'in-process',
+  plugins: ['@stryker-mutator/vitest-runner', './tests/mutation/inProcess.ts'],
   vitest: { configFile: 'tests/mutation/vitest.config.ts', related: false, pool: 'threads' },
   coverageAnalysis: 'perTest',
   concurrency: 1,

@@ -8,11 +8,12 @@ import { root } from '../support/files.ts';
 /**
  * `npm run mutate -- math/hay` or `catalog/packed-soil`: turns comparisons, conditions and arithmetic of one folder one by one and tells which of them
  * no test notices. It leaves numbers as they are; `npm run plant` is for those. `--again` tries only what the last run left; `--tell` only tells it.
+ * `--apart` gives each mutant a worker of Vitest, which takes ten times as long.
  * Its packages are fetched when it first runs: nothing else needs them.
  */
 const { values: given, positionals } = parseArgs({
   allowPositionals: true,
-  options: { again: { type: 'boolean', default: false }, tell: { type: 'boolean', default: false } },
+  options: { again: { type: 'boolean', default: false }, apart: { type: 'boolean', default: false }, tell: { type: 'boolean', default: false } },
 });
 const [area = ''] = positionals;
 const [layer, name] = area.split('/');
@@ -28,13 +29,13 @@ const files =
 
 const run = (command: string, args: readonly string[], env: Readonly<Record<string, string>> = {}): number =>
   spawnSync(command, args, { cwd: root, stdio: 'inherit', env: { ...process.env, ...env } }).status ?? 1;
-/** What these tests say of these places. */
-function tried(places: readonly string[], by: 'quick' | 'slow'): readonly Mutant[] {
+/** What the tests say of these places. */
+function tried(places: readonly string[]): readonly Mutant[] {
   if (places.length === 0) return [];
   rmSync(join(root, reportOf(area)), { force: true });
   run('npx', ['stryker', 'run', 'tests/mutation/stryker.config.ts', '--mutate', places.join(',')], {
     MUTATED: area,
-    MUTATED_BY: by,
+    MUTATED_APART: given.apart ? 'yes' : 'no',
     LAWS_RUNS: '15',
   });
   return found(area);
@@ -57,9 +58,7 @@ if (!given.tell) {
   if (!existsSync(join(root, 'node_modules/@stryker-mutator/core')))
     run('npm', ['install', '--no-save', '--no-package-lock', '@stryker-mutator/core@10.1.1', '@stryker-mutator/vitest-runner@10.1.1']);
   const before = given.again ? kept(area) : [];
-  const quick = joined(before, tried(given.again ? placesOf(notNoticed(before)) : files, 'quick'));
-  keep(area, quick);
-  keep(area, joined(quick, tried(placesOf(notNoticed(quick)), 'slow')));
+  keep(area, joined(before, tried(given.again ? placesOf(notNoticed(before)) : files)));
 }
 const all = kept(area);
 const left = notNoticed(all);
