@@ -3,11 +3,12 @@ import { describe, expect, test } from 'vitest';
 import definition from '../../calculators/catalog/sown-feed/definition.ts';
 import { resultAt, runQuery } from '../../calculators/kit/cases.ts';
 import { expectWithin } from '../support/expectWithin.ts';
+import { between } from '../support/numbers.ts';
 
 const run = (query: string) => runQuery(definition, query);
 const numberAt = (query: string, path: string): number => Number(resultAt(run(query), path));
 const stored = (inches: number) => `stored-from=known&known-stored=${inches.toFixed(6)}in`;
-const inches = fc.double({ min: 0, max: 20, noNaN: true });
+const inches = between(0, 20);
 
 describe('sown-feed', () => {
   test('counts the first use from the sowing on', () => {

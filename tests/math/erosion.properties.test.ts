@@ -12,8 +12,8 @@ import { soilLossTonPerAc } from '../../calculators/math/erosion/soilLossTonPerA
 import { toleranceTonPerAc } from '../../calculators/math/erosion/toleranceTonPerAc.ts';
 import { interpolated } from '../../calculators/math/special/interpolated.ts';
 import { expectWithin } from '../support/expectWithin.ts';
+import { between } from '../support/numbers.ts';
 
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const method = fc.constantFrom<SlopeMethod[]>('1978', '1997-low-rill', '1997-moderate-rill', '1997-high-rill');
 
 describe('slope factor', () => {

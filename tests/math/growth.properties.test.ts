@@ -7,8 +7,8 @@ import { rateForPeak, type Sward, swardDay } from '../../calculators/math/growth
 import { temperatureResponse } from '../../calculators/math/growth/temperatureResponse.ts';
 import { waterLimitedGrowthLbPerAc } from '../../calculators/math/growth/waterLimitedGrowthLbPerAc.ts';
 import { growthTemperatures } from '../../calculators/tables/growthTemperatures.ts';
+import { between } from '../support/numbers.ts';
 
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const sward = fc
   .tuple(between(500, 8000), between(0.02, 0.98), between(0.005, 0.2))
   .map(([ceilingLbPerAc, part, rate]) => ({ ceilingLbPerAc, massLbPerAc: part * ceilingLbPerAc, ratePerDay: rate }));

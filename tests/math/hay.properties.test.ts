@@ -19,8 +19,8 @@ import { wholeUnits } from '../../calculators/math/hay/wholeUnits.ts';
 import { feederWaste } from '../../calculators/tables/feederWaste.ts';
 import { hayStorageLossByMonths } from '../../calculators/tables/hayStorageLoss.ts';
 import { expectWithin } from '../support/expectWithin.ts';
+import { between } from '../support/numbers.ts';
 
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const near = (value: number, other: number) => expect(Math.abs(value - other)).toBeLessThanOrEqual(1e-9 * Math.max(1, Math.abs(other)));
 const loss = between(0, 90);
 

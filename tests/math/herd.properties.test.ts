@@ -10,8 +10,8 @@ import { headToRemove } from '../../calculators/math/herd/headToRemove.ts';
 import { maintenanceEnergyMcalPerKg } from '../../calculators/math/herd/maintenanceEnergyMcalPerKg.ts';
 import { pairAnimalUnits } from '../../calculators/math/herd/pairAnimalUnits.ts';
 import { intake } from '../../calculators/tables/intake.ts';
+import { between } from '../support/numbers.ts';
 
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const near = (value: number, other: number) => expect(Math.abs(value - other)).toBeLessThanOrEqual(1e-9 * Math.max(1, Math.abs(other)));
 
 describe('animal units', () => {

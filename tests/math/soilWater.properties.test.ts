@@ -8,8 +8,8 @@ import { exposedShare } from '../../calculators/math/soilWater/exposedShare.ts';
 import { interceptionDay } from '../../calculators/math/soilWater/interceptionDay.ts';
 import { type DayOrder, rootZoneDay } from '../../calculators/math/soilWater/rootZoneDay.ts';
 import { stressCoefficient } from '../../calculators/math/soilWater/stressCoefficient.ts';
+import { between } from '../support/numbers.ts';
 
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const order = fc.constantFrom<DayOrder>('start-of-day', 'after-rain');
 const share = between(0, 1);
 const weather = fc.array(fc.record({ rainMm: fc.oneof(fc.constant(0), between(0, 90)), referenceMm: between(0, 12) }), {
