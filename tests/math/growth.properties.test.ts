@@ -39,7 +39,9 @@ describe('logistic regrowth', () => {
     const start = { massLbPerAc: 500, ceilingLbPerAc: 3000 };
     expect(daysToMass({ ...start, ratePerDay: 0, targetLbPerAc: 1000 })).toBe('not-without-growth');
     expect(daysToMass({ ...start, ratePerDay: 0.1, targetLbPerAc: 3000 })).toBe('never');
-    expect(daysToMass({ ...start, ratePerDay: 0, targetLbPerAc: 400 })).toBe(0);
+    for (const targetLbPerAc of [400, 500]) expect(daysToMass({ ...start, ratePerDay: 0, targetLbPerAc })).toBe(0);
+    // What stands at the ceiling has reached it.
+    expect(daysToMass({ ...start, massLbPerAc: 3000, ratePerDay: 0.1, targetLbPerAc: 3000 })).toBe(0);
   });
 });
 
