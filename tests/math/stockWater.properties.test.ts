@@ -11,7 +11,7 @@ import { roundEndTankGal, roundTankGal, tankGal } from '../../calculators/math/s
 import { troughPlan } from '../../calculators/math/stockWater/troughPlan.ts';
 import { wellStorageGal, wellYieldGpm } from '../../calculators/math/stockWater/wellStorageGal.ts';
 import { inchAcresToGallons } from '../../calculators/math/water/waterVolume.ts';
-import { intakeByHeat, intakeRanges } from '../../calculators/tables/stockWater.ts';
+import { intakeByDegree, intakeByHeat, intakeRanges } from '../../calculators/tables/stockWater.ts';
 import { between } from '../support/numbers.ts';
 
 const near = (one: number, other: number, relative = 1e-9): void => {
@@ -42,6 +42,21 @@ describe('water that stock drink', () => {
         }
       }
     }
+  });
+  it('comes from the lists that name the animal, and from no others', () => {
+    for (const animal of [...listed].filter(isAnimal)) {
+      const ranges = intakeRanges.filter((range) => range.animal === animal);
+      const named = [
+        ...intakeByHeat.filter(({ gal }) => animal in gal).map(({ source }) => source),
+        ...(animal === intakeByDegree.animal ? [intakeByDegree.source] : []),
+        ...ranges.map(({ source }) => source),
+      ];
+      const { bySource, galPerDay, leastGalPerDay } = planningIntakeGal(animal, 85);
+      expect(bySource.map(({ source }) => source).sort(), animal).toEqual(named.sort());
+      if (ranges.length === named.length) expect(galPerDay, animal).toBe(Math.max(...ranges.map(({ highGal }) => highGal)));
+      expect(leastGalPerDay, animal).toBe(Math.min(...bySource.map((each) => each.galPerDay)));
+    }
+    expect(() => Reflect.apply(planningIntakeGal, undefined, ['mammoth', 85])).toThrow('needs an animal of its lists');
   });
 });
 
@@ -213,6 +228,28 @@ describe('pipes, wells, tanks', () => {
         expect(troughPlan({ dailyGal: dailyGal * 1.5, head, walkFt }).flowGpm).toBeGreaterThan(plan.flowGpm);
       }),
     );
+    // The rules of the fact sheet by hand: to 900 ft a day's water in four hours, 2 to 4 percent at once; past it a quarter of the day's in the tank.
+    expect(troughPlan({ dailyGal: 1200, head: 100, walkFt: 900 })).toEqual({
+      comes: 'one-by-one',
+      tankGal: 0,
+      flowGpm: 5,
+      atOnceLowHead: 2,
+      atOnceHighHead: 4,
+      edgeFt: 8,
+    });
+  });
+});
+
+describe('what a pond loses', () => {
+  it('goes to sun and ground by their rates, and nothing goes where neither takes any', () => {
+    const still = { pond: { surfaceAc: 1, maxDepthFt: 6 }, deadDepthFt: 1, drinkGalByDay: [100, 100] };
+    const both = pondDays({ ...still, evaporationInByDay: [0.3, 0.3], seepageInPerDay: 0.1 });
+    expect(both.seepedGal).toBeGreaterThan(1000);
+    near(both.evaporatedGal, 3 * both.seepedGal);
+    const none = pondDays({ ...still, evaporationInByDay: [0, 0], seepageInPerDay: 0 });
+    near(none.evaporatedGal, 0);
+    near(none.seepedGal, 0);
+    expect(none.drunkGal).toBe(200);
   });
 });
 
