@@ -210,3 +210,11 @@ describe('volume of a bale', () => {
     for (const wrong of [{ lengthFt: 0 }, { widthFt: 0 }, { heightFt: 0 }]) expect(() => baleVolumeFt3({ ...square, ...wrong })).toThrow(RangeError);
   });
 });
+
+describe('a word that no table holds', () => {
+  it('is refused, as a link could carry it', () => {
+    const call = (of: (...given: never[]) => unknown, given: object) => () => Reflect.apply(of, undefined, [given]);
+    expect(call(coldIncreasePercent, { temperatureF: 20, coat: 'wet', wetCoatRule: 'three' })).toThrow('needs a rule of the table');
+    expect(call(storageLossPercent, { method: 'under-a-tree', months: 3 })).toThrow('needs method of the table');
+  });
+});
