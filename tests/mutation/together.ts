@@ -1,4 +1,4 @@
-import { existsSync } from 'node:fs';
+import { existsSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { root } from '../support/files.ts';
 
@@ -7,5 +7,10 @@ const [layer, name] = (process.env['MUTATED'] ?? '').split('/');
 const tests =
   layer === 'catalog'
     ? ['catalog/frozen', `catalog/${name}`, 'catalog/options', 'catalog/definitions']
-    : ['math/checks', `math/${name}.properties`, `math/${name}.openData`, 'math/docstrings', 'math/ranges'];
+    : [
+        'math/checks',
+        ...readdirSync(join(root, 'tests/math')).flatMap((file) => (file.startsWith(`${name}.`) ? [`math/${file.replace('.test.ts', '')}`] : [])),
+        'math/docstrings',
+        'math/ranges',
+      ];
 for (const path of tests.map((test) => join(root, 'tests', `${test}.test.ts`))) if (existsSync(path)) await import(path);

@@ -138,7 +138,7 @@ function shuffled<T>(list: readonly T[], seed: number): readonly T[] {
 const testsOf: Readonly<Record<Layer, (group: string) => readonly string[]>> = {
   tables: () => ['tests/tables'],
   catalog: (group) => [`tests/catalog/${group}.test.ts`],
-  math: (group) => [`tests/math/${group}.properties.test.ts`, `tests/math/${group}.openData.test.ts`],
+  math: (group) => filesBelow('tests/math', /\.test\.ts$/).filter((path) => path.startsWith(`tests/math/${group}.`)),
 };
 const forAll: Readonly<Record<Layer, readonly string[]>> = {
   tables: [],
