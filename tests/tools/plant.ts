@@ -142,7 +142,7 @@ const testsOf: Readonly<Record<Layer, (group: string) => readonly string[]>> = {
 };
 const forAll: Readonly<Record<Layer, readonly string[]>> = {
   tables: [],
-  catalog: ['definitions', 'frozen', 'options'].map((name) => `tests/catalog/${name}.test.ts`),
+  catalog: ['definitions', 'frozen', 'told', 'options'].map((name) => `tests/catalog/${name}.test.ts`),
   math: ['checks', 'docstrings', 'ranges'].map((name) => `tests/math/${name}.test.ts`),
 };
 const nearOf = (layerOf: Layer, groups: readonly string[]): readonly string[] =>

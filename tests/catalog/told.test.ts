@@ -1,0 +1,29 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { calculators, type FrozenLink, fileOf } from '../support/catalog.ts';
+import { root } from '../support/files.ts';
+import { isOneSided, type Told, type Turned, toldBy, turnedBy } from '../support/told.ts';
+
+/**
+ * Beside the results of frozen links: which of them the page shows, the numbers of the note, the tables in short, and what another answer to each question
+ * adds and takes away. Like the links it proves nothing true: it holds it in its place.
+ */
+interface Kept {
+  readonly links: Readonly<Record<string, Told>>;
+  readonly turns: Readonly<Record<string, Turned>>;
+}
+const kept: Readonly<Record<string, Kept>> = JSON.parse(readFileSync(join(root, 'tests/catalog/told.json'), 'utf8'));
+
+describe.each(calculators)('$slug', (calculator) => {
+  const { slug } = calculator;
+  const mend = `meant to change? \`npm run freeze -- ${slug}\` writes it anew into tests/catalog/told.json: read the difference`;
+  const frozen: readonly FrozenLink[] = JSON.parse(readFileSync(join(root, fileOf(slug, 'frozen.json')), 'utf8'));
+
+  it.each(frozen.filter(isOneSided))('tells what it did: $query', ({ query }) => {
+    expect(toldBy(calculator, query), mend).toEqual(kept[slug]?.links[query]);
+  });
+  it('shows with each answer what it did', () => {
+    expect(turnedBy(calculator), mend).toEqual(kept[slug]?.turns);
+  });
+});
