@@ -7,7 +7,7 @@ import remarkMath from 'remark-math';
 import { afterBuild } from './src/integrations/afterBuild.ts';
 import { baseLinks } from './src/integrations/baseLinks.ts';
 import { markTerms } from './src/integrations/markTerms.ts';
-import { katexWoff2Only, leanDefinitions, noModulePreload } from './src/integrations/vitePlugins.ts';
+import { katexStyles, leanDefinitions, noModulePreload } from './src/integrations/vitePlugins.ts';
 import { wideTables } from './src/integrations/wideTables.ts';
 
 // HOLDWATER_BASE: the folder under which a copy is served. HOLDWATER_OUT: where the built site goes.
@@ -21,6 +21,8 @@ export default defineConfig({
   trailingSlash: 'always',
   // The default drops the space before a link that begins a line.
   compressHTML: true,
+  // Scoping a style adds no weight to its selectors.
+  scopedStyleStrategy: 'where',
   build: { format: 'directory', inlineStylesheets: 'never' },
   devToolbar: { enabled: false },
   markdown: {
@@ -36,7 +38,7 @@ export default defineConfig({
     }),
   },
   // `assetsInlineLimit`: a font inlined as data: would be blocked by `font-src 'self'`.
-  vite: { build: { assetsInlineLimit: 0 }, plugins: [katexWoff2Only, leanDefinitions, noModulePreload] },
+  vite: { build: { assetsInlineLimit: 0 }, plugins: [katexStyles, leanDefinitions, noModulePreload] },
   integrations: [mdx(), preact(), afterBuild()],
   security: {
     csp: {

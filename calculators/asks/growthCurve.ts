@@ -1,5 +1,10 @@
 import { choice } from '../kit/inputs.ts';
-import { months } from '../tables/months.ts';
+import { grownShare } from '../math/forage/grownShare.ts';
+import { type FallFlush, growthCurveFromAnswers } from '../math/forage/growthCurveFromAnswers.ts';
+import { needThere } from '../math/need.ts';
+import { dayOfYear } from '../math/weather/dayOfYear.ts';
+import { growthCurves } from '../tables/growthCurves.ts';
+import { type Month, monthNumber, months } from '../units/months.ts';
 
 const shownWhen = { curve: 'answers' };
 
@@ -23,3 +28,41 @@ export const growthCurve = (quitLabel: string) => ({
     shownWhen,
   }),
 });
+
+/** A printed curve by name, or the four answers that stand in for one. */
+export interface CurveAnswers {
+  readonly curve: 'answers' | 'nd0002' | 'smooth-brome-kansas' | 'co6707' | 'mlra69-fine-a';
+  readonly startMonth: Month;
+  readonly bestMonth: Month;
+  readonly quitMonth: Month;
+  readonly fallFlush: FallFlush;
+}
+
+/** Whether the answers can be a curve: start, best and last month in this order, and a flush after the best one. A printed curve always can. */
+export function isCurveInOrder(answers: CurveAnswers): boolean {
+  if (answers.curve !== 'answers') return true;
+  const [start, best, quit] = [monthNumber(answers.startMonth), monthNumber(answers.bestMonth), monthNumber(answers.quitMonth)];
+  return start <= best && (answers.fallFlush === 'none' ? best <= quit : best < quit);
+}
+
+/**
+ * Percent of the year's growth that has come by the end of a day. 29 February is read as 1 March.
+ * @throws RangeError if the answers are not in order
+ */
+export function grownPercentBy(answers: CurveAnswers, day: number): number {
+  const date = new Date(Date.UTC(1970, 0, 1 + day));
+  const percent =
+    answers.curve === 'answers'
+      ? growthCurveFromAnswers({
+          startMonth: monthNumber(answers.startMonth),
+          bestMonth: monthNumber(answers.bestMonth),
+          quitMonth: monthNumber(answers.quitMonth),
+          fallFlush: answers.fallFlush,
+        })
+      : needThere(
+          'grownPercentBy',
+          answers.curve,
+          growthCurves.find((each) => each.curve === answers.curve),
+        ).percent;
+  return 100 * grownShare(percent, dayOfYear(date.getUTCMonth() + 1, date.getUTCDate()));
+}

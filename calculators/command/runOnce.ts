@@ -3,7 +3,8 @@ import type { Cell, Input } from '../kit/inputs.ts';
 import { fromLink, linkName, toLink } from '../kit/link.ts';
 import { printName, printScalar } from '../kit/print.ts';
 import type { Quantity, Scalar } from '../kit/quantities.ts';
-import { isShown, type Problem, readForm, type Texts, type Value, type Values } from '../kit/state.ts';
+import { runTexts } from '../kit/runTexts.ts';
+import { isShown, type Problem, type Texts, type Value, type Values } from '../kit/state.ts';
 import { isoDay } from '../units/printQuantity.ts';
 
 /** Something that a person must put right. Its message is all that is shown. */
@@ -17,10 +18,9 @@ export interface Ran {
 }
 /** @throws Refused with the messages that the form shows, each behind the name of its field in a link */
 export function run(calculator: Calculator, texts: Texts): Ran {
-  const { values, problems, doubts, remarks } = readForm(calculator.inputs, texts);
-  const ran = problems.length > 0 ? { refusals: problems } : calculator.run(values);
+  const ran = runTexts(calculator, texts);
   const said = ({ at, say }: Problem): string => `${linkPath(calculator, at)}: ${say}`;
-  if ('outcome' in ran) return { values, doubts: doubts.map(said), outcome: { ...ran.outcome, cautions: [...remarks, ...ran.outcome.cautions] } };
+  if ('outcome' in ran) return { values: ran.values, doubts: ran.doubts.map(said), outcome: ran.outcome };
   throw new Refused(ran.refusals.map(said).join('\n'));
 }
 /** `parts.0.areaAc` as `parts.area, row 1`. */

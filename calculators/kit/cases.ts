@@ -1,7 +1,7 @@
-import type { Calculator, Outcome, Run } from './define.ts';
+import type { Calculator, Outcome } from './define.ts';
 import { fromLink } from './link.ts';
 import type { Scalar } from './quantities.ts';
-import { readForm } from './state.ts';
+import { type Ran, runTexts } from './runTexts.ts';
 
 /** A worked example from outside: what to type, and what the source prints. Never made by our own code. */
 export interface Case {
@@ -29,12 +29,9 @@ export interface CaseList {
   })[];
 }
 
-/** Runs one query from beginning to end, as the page and the command do. */
-export function runLink(calculator: Calculator, query: string, records: Case['records'] = {}): Run {
-  const { form } = fromLink(calculator, query);
-  const { values, problems } = readForm(calculator.inputs, { ...form.this, ...records });
-  return problems.length > 0 ? { refusals: problems } : calculator.run(values);
-}
+/** Runs one query from beginning to end. */
+export const runLink = (calculator: Calculator, query: string, records: Case['records'] = {}): Ran =>
+  runTexts(calculator, { ...fromLink(calculator, query).form.this, ...records });
 
 /**
  * The same where it must compute.

@@ -53,14 +53,29 @@ export interface ChoiceInput<O extends string = string> extends Common {
   /** A way of counting on which publications differ: always visible, and the result says what the others would give. */
   readonly convention?: boolean;
   readonly tool?: Marks;
+  /** The twelve months in order, of which a fresh form shows that of today. */
+  readonly occurs?: 'today';
 }
 export interface YesNoInput extends Common {
   readonly kind: 'yesNo';
   readonly default: boolean;
 }
+/**
+ * How a date of the example stands to today, so that a fresh form opens with days that can still come: it is today; some days after; the same month
+ * and day in this year; the last such day up to an anchor, or today where that is past already (`notBefore`); the first such day from an anchor on.
+ * An anchor is `today` or the name of a date at the top of the form. `fixed` is for a date of something that does not move, its reason beside it.
+ */
+export type Occurs =
+  | 'today'
+  | 'thisYear'
+  | 'fixed'
+  | { readonly daysAfterToday: number }
+  | { readonly lastBy: string; readonly notBefore?: 'today' }
+  | { readonly nextFrom: string };
 export interface DateInput extends Common {
   readonly kind: 'date';
   readonly default: string;
+  readonly occurs: Occurs;
 }
 export type Cell = NumberInput | ChoiceInput | YesNoInput | DateInput;
 export type Columns = Readonly<Record<string, Cell>>;
@@ -148,7 +163,8 @@ export const yesNo = (label: string, start: boolean, more: More<YesNoInput> = {}
   belongsTo: 'place',
   ...more,
 });
-export const date = (label: string, start: string, more: More<DateInput> = {}): DateInput => ({
+/** `date('Turn-in', '2026-04-20', { occurs: { lastBy: 'today' } })`: label, what the built page shows, and how a fresh form moves it. */
+export const date = (label: string, start: string, more: More<DateInput>): DateInput => ({
   kind: 'date',
   label,
   default: start,

@@ -2,7 +2,7 @@ import { digitsIn, printDay, printIn, printNumber, printQuantity, printValue } f
 import { convert, type UnitName, type UnitSystem, unitIn } from '../units/units.ts';
 import type { Input, Inputs } from './inputs.ts';
 import { digitsTold, type PlainValues, type Quantity, type Rows, type RowsQuantity, type Scalar, type ScalarQuantity } from './quantities.ts';
-import { asPrinted, roundTogether, type Whole } from './wholes.ts';
+import { add, asPrinted, roundTogether, type Whole } from './wholes.ts';
 
 /** A scalar as people read it: with its unit, a date, or the words for a word. */
 export function printScalar(value: Scalar, quantity: ScalarQuantity, system: UnitSystem): string {
@@ -34,10 +34,7 @@ export function printColumn(
   const shown = unitIn(system, column.unit);
   const digits = digitsIn(column.digits, column.unit, shown);
   const told = sizes.map((size) => convert(size, column.unit, shown));
-  const sum = asPrinted(
-    told.reduce((total, size) => total + size, 0),
-    digits,
-  );
+  const sum = asPrinted(add(told), digits);
   return roundTogether(told, sum, digits).map((size) => printNumber(size, digits));
 }
 
@@ -110,8 +107,8 @@ export function toldNumber(calculator: Named, values: PlainValues, name: string,
   const digits = Math.max(Math.min(...digitsOf(false)), ...digitsOf(true), ...needed);
   if (name === group.whole) return { ...alone, digits };
   const parts = found.filter((each) => each.name !== group.whole);
-  const whole = total?.value ?? parts.reduce((sum, { value }) => sum + value, 0);
-  const standing = parts.filter(({ stands }) => stands).reduce((sum, { value }) => sum + value, 0);
+  const whole = total?.value ?? add(parts.map(({ value }) => value));
+  const standing = add(parts.filter(({ stands }) => stands).map(({ value }) => value));
   const shared = parts.filter(({ stands }) => !stands);
   const rounded = roundTogether(
     shared.map(({ value }) => value),

@@ -1,3 +1,4 @@
+import { monthName } from '../units/months.ts';
 import { dayOf, printIn, printNumber } from '../units/printQuantity.ts';
 import { type QuantityReading, readQuantity } from '../units/readQuantity.ts';
 import { convert, type UnitName, type UnitSystem, unitIn, units } from '../units/units.ts';
@@ -92,10 +93,9 @@ export function readCell(input: Cell, text: string, system: UnitSystem = 'us'): 
   }
 }
 
-const monthNames = ['January', 'February', 'March', 'April', 'May', 'June', 'July', 'August', 'September', 'October', 'November', 'December'];
 /** One of the twelve, with its month in the message. */
 export const readMonth = (input: MonthsInput, index: number, text: string, system: UnitSystem): Reading<number> =>
-  readNumber({ ...input, default: input.default[index] ?? input.min, label: `${input.label}, ${monthNames[index] ?? ''}` }, text, system);
+  readNumber({ ...input, default: input.default[index] ?? input.min, label: `${input.label}, ${monthName(index)}` }, text, system);
 
 /** A number with its unit, as the state of a form holds it: a no-break space marks a unit that the form added and the field need not show. */
 export const unitMark = '\u00a0';

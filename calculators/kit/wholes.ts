@@ -25,7 +25,7 @@ export function wholesOf(picture: PlainPicture | undefined): readonly Whole[] {
 /** What people read when that number is printed. */
 export const asPrinted = (value: number, digits: number): number => Number(printNumber(value, digits).replaceAll(',', '').replace('−', '-'));
 
-const add = (sizes: readonly number[]): number => sizes.reduce((sum, size) => sum + size, 0);
+export const add = (sizes: readonly number[]): number => sizes.reduce((sum, size) => sum + size, 0);
 
 /**
  * Rounds parts to one precision so that they add up to `sum`: each is cut off, and what is then missing goes to those that lost most (largest remainder).

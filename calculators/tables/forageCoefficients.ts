@@ -5,9 +5,9 @@ export interface ForageCoefficients {
   readonly initial: number;
   readonly middle: number;
   readonly end: number;
-  /** Highest that the plants grow, metres. */
+  /** Highest that the plants grow, meters. */
   readonly heightM: number;
-  /** Shallower for planning irrigation, deeper for rain-fed stress, metres. */
+  /** Shallower for planning irrigation, deeper for rain-fed stress, meters. */
   readonly rootDepthM: readonly [shallow: number, deep: number];
   /** Share of the available water taken before stress, at 5 mm a day. */
   readonly depletionFraction: number;

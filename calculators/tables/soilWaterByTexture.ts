@@ -1,4 +1,4 @@
-/** Water held by a soil, shares of its volume, and what evaporation can take from its top 0.1 m, millimetres. */
+/** Water held by a soil, shares of its volume, and what evaporation can take from its top 0.1 m, millimeters. */
 export interface SoilWater {
   readonly fieldCapacityShare: readonly [low: number, high: number];
   readonly wiltingPointShare: readonly [low: number, high: number];

@@ -12,7 +12,7 @@ import type { Records } from './RecordField.tsx';
 import { Answers, Large, leadOf, ResultsTable, RowsResults } from './Results.tsx';
 import { ShortHelp } from './ShortHelp.tsx';
 import { Side } from './Side.tsx';
-import { otherTexts, type Ran, runTexts, sideTitles } from './sides.ts';
+import { otherTexts, type RanSide, runSide, sideTitles } from './sides.ts';
 import type { ToolStore } from './tools/keptTool.ts';
 
 export interface Opening {
@@ -74,7 +74,7 @@ function useSettled(problems: readonly Problem[]): {
   };
 }
 
-function Waiting({ mine, theirs }: { readonly mine: Ran; readonly theirs: Ran | null }) {
+function Waiting({ mine, theirs }: { readonly mine: RanSide; readonly theirs: RanSide | null }) {
   const problems = [...mine.problems, ...(theirs?.problems ?? [])];
   return (
     <div class="waiting">
@@ -108,8 +108,8 @@ export function CalculatorForm(props: CalculatorFormProps) {
     setNotices(opening.notices);
   }, []);
   const thatTexts = useMemo(() => otherTexts(calculator, form), [form]);
-  const mine = useMemo(() => runTexts(calculator, form.this, system), [form.this, system]);
-  const theirs = useMemo(() => thatTexts && runTexts(calculator, thatTexts, system), [thatTexts, system]);
+  const mine = useMemo(() => runSide(calculator, form.this, system), [form.this, system]);
+  const theirs = useMemo(() => thatTexts && runSide(calculator, thatTexts, system), [thatTexts, system]);
   const link = useMemo(() => toLink(calculator, form), [form]);
   useLayoutEffect(() => {
     onChange?.({ link, form, system, outcome: mine.outcome, other: theirs?.outcome ?? null });
@@ -151,7 +151,7 @@ export function CalculatorForm(props: CalculatorFormProps) {
     (input: Input) => isShown(input, form.this) && (input.kind === 'rows' ? !sharesRows(input) : isManagement(input)),
   );
   return (
-    <form class="sheet" onSubmit={(event) => event.preventDefault()} noValidate>
+    <form class="asks-and-answers" onSubmit={(event) => event.preventDefault()} noValidate>
       <div class="asks">
         <fieldset class="system">
           <legend class="unseen">Units</legend>

@@ -4,7 +4,7 @@ import { printName } from '../kit/print.ts';
 import { isShown, type Texts, textIn } from '../kit/state.ts';
 import type { UnitSystem } from '../units/units.ts';
 import { leadOf } from './Results.tsx';
-import { runTexts } from './sides.ts';
+import { runSide } from './sides.ts';
 
 interface ConventionsProps {
   readonly calculator: Calculator;
@@ -38,7 +38,7 @@ export function Conventions(props: ConventionsProps) {
     Object.keys(input.options)
       .filter((option) => option !== textIn(texts[key]))
       .flatMap((option) => {
-        const { outcome: other } = runTexts(calculator, { ...texts, [key]: option }, system);
+        const { outcome: other } = runSide(calculator, { ...texts, [key]: option }, system);
         const changed = other ? firstChanged(props, outcome, other) : undefined;
         if (!other || changed === undefined) return [];
         const value = printName(calculator, other.values, changed, system);

@@ -1,7 +1,8 @@
 import type { RecordInput } from '../kit/inputs.ts';
 import { countings } from '../kit/record/amounts.ts';
 import { counted } from '../kit/record/linesSaid.ts';
-import type { Question, Understood } from '../kit/record/understandRecord.ts';
+import type { Question } from '../kit/record/said.ts';
+import type { Understood } from '../kit/record/understandRecord.ts';
 import { printDay, printQuantity } from '../units/printQuantity.ts';
 import type { UnitSystem } from '../units/units.ts';
 

@@ -1,6 +1,7 @@
 import { type Cell, type Input, type MonthsInput, type RowsInput, sharesRows } from '../kit/inputs.ts';
 import { defaultText } from '../kit/read.ts';
 import { isShown, monthsIn, type RowTexts, rowsIn, type Text, textIn } from '../kit/state.ts';
+import { shortMonthName } from '../units/months.ts';
 import { unitIn, units } from '../units/units.ts';
 import { Field } from './Field.tsx';
 import { keptText, shownText } from './fieldText.ts';
@@ -109,7 +110,6 @@ function Rows({ name, input, ...side }: SideProps & { readonly name: string; rea
   );
 }
 
-const monthLetters = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'];
 function Months({ name, input, ...side }: SideProps & { readonly name: string; readonly input: MonthsInput }) {
   const { id, texts, problems, system, onTexts, onLeave } = side;
   const list = monthsIn(texts[name]);
@@ -124,7 +124,7 @@ function Months({ name, input, ...side }: SideProps & { readonly name: string; r
         {list.map((text, index) => {
           const at = `${name}.${index}`;
           const problem = problems.find((each) => each.at === at)?.say;
-          const month = monthLetters[index] ?? '';
+          const month = shortMonthName(index);
           return (
             <div class={problem ? 'month is-wrong' : 'month'} key={month}>
               <label for={`${id}-${name}-${index}`}>{month}</label>

@@ -1,32 +1,25 @@
 import type { Calculator, Outcome } from '../kit/define.ts';
 import type { Cell, MonthsInput, RecordInput } from '../kit/inputs.ts';
 import { printInput } from '../kit/print.ts';
-import { type Form, isShown, type Problem, readForm, rowsIn, type Texts, textIn, type Values, withPlaceOf } from '../kit/state.ts';
+import { runTexts } from '../kit/runTexts.ts';
+import { type Form, isShown, type Problem, rowsIn, type Texts, textIn, withPlaceOf } from '../kit/state.ts';
 import { readQuantity } from '../units/readQuantity.ts';
 import type { UnitSystem } from '../units/units.ts';
 
-export interface Ran {
+export interface RanSide {
   readonly outcome: Outcome | null;
   readonly problems: readonly Problem[];
 }
 
-/** A fault of ours must not leave the results of other numbers standing. */
-function runGuarded(calculator: Calculator, values: Values, system: UnitSystem): ReturnType<Calculator['run']> {
+/** Reads and computes one side. A fault of ours must not leave the results of other numbers standing. */
+export function runSide(calculator: Calculator, texts: Texts, system: UnitSystem): RanSide {
   try {
-    return calculator.run(values, system);
+    const ran = runTexts(calculator, texts, system);
+    return 'outcome' in ran ? { ...ran, problems: [] } : { outcome: null, problems: ran.refusals };
   } catch (error) {
     console.error(error);
-    return { refusals: [{ at: '', say: 'This cannot be computed. The fault is in this page, not in what you typed.' }] };
+    return { outcome: null, problems: [{ at: '', say: 'This cannot be computed. The fault is in this page, not in what you typed.' }] };
   }
-}
-
-/** Reads and computes one side. */
-export function runTexts(calculator: Calculator, texts: Texts, system: UnitSystem): Ran {
-  const { values, problems, remarks } = readForm(calculator.inputs, texts, system);
-  if (problems.length > 0) return { outcome: null, problems };
-  const run = runGuarded(calculator, values, system);
-  if ('refusals' in run) return { outcome: null, problems: run.refusals };
-  return { outcome: { ...run.outcome, cautions: [...remarks, ...run.outcome.cautions] }, problems };
 }
 
 /** The other side with the place of the first, or nothing when there is no comparison. */

@@ -24,7 +24,7 @@ export function printNumber(value: number, digits: number): string {
   return rounded < 0 && /[1-9]/.test(text) ? `−${text}` : text;
 }
 
-/** Digits that say as much in another unit: a tenth of an inch is about two millimetres, so one digit less. */
+/** Digits that say as much in another unit: a tenth of an inch is about two millimeters, so one digit less. */
 export function digitsIn(digits: number, from: UnitName, to: UnitName): number {
   if (from === to) return digits;
   const size = Math.abs(convert(1, from, to) - convert(0, from, to));

@@ -39,7 +39,7 @@ for (const name of Object.keys(units).filter(isUnit)) {
 
 const spelled = (text: string, dimension: string): UnitName | undefined =>
   spellings.get(dimension)?.get(text.trim().toLowerCase().replace(/\.$/, ''));
-/** A capital M before litres, metres or grams means a million of them, a small one a thousandth. `MM` and `MG/L` name nothing else. */
+/** A capital M before liters, meters or grams means a million of them, a small one a thousandth. `MM` and `MG/L` name nothing else. */
 const isMillions = (text: string): boolean => /^M(?:[Ll]|m|g)(?![A-Za-z])/.test(text);
 
 /** The unit that a text names, by token, by print or by any other way to type it. Capitals matter only where they make it another unit. */

@@ -102,7 +102,7 @@ const rainGaugeSchema = v.strictObject({
 });
 
 const pouringSchema = v.strictObject({
-  /** Water poured, millilitres. */
+  /** Water poured, milliliters. */
   volumeMl: aboveZeroSchema,
   /** Until it was gone, minutes. */
   minutes: aboveZeroSchema,

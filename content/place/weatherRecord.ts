@@ -5,9 +5,9 @@ import { dayOfYear } from '../../calculators/math/weather/dayOfYear.ts';
 import { generatedRainMm } from '../../calculators/math/weather/generatedRainMm.ts';
 import { seededRandom } from '../../calculators/math/weather/seededRandom.ts';
 import { type WetDayChain, wetDayShare } from '../../calculators/math/weather/wetDayChain.ts';
+import { dayMs } from '../../calculators/units/days.ts';
 import { type WeatherDay, type WeatherSettings, weatherDaySchema } from './schema.ts';
 
-const dayMs = 86_400_000;
 const mmPerIn = 25.4;
 /** The least that the gauge shows; a wet day shows at least this. */
 const gaugeStepIn = 0.01;

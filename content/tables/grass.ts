@@ -11,10 +11,10 @@ import {
   rangeStubbleSource,
 } from '../../calculators/tables/harvestShare.ts';
 import { heightDensity } from '../../calculators/tables/heightDensity.ts';
-import { months } from '../../calculators/tables/months.ts';
 import { restByGrowth } from '../../calculators/tables/restByGrowth.ts';
 import { rootStoppage } from '../../calculators/tables/rootStoppage.ts';
 import { standingFeedLossPerMonth, standingFeedLossPerWinter } from '../../calculators/tables/standingFeedLoss.ts';
+import { months } from '../../calculators/units/months.ts';
 import { named, type Origin, printCell, type TableGroup, tableOf } from './table.ts';
 
 /** A key for each entry: what it is about, with its source where that comes twice, and a number where even that does. */
@@ -163,9 +163,9 @@ export const grass: TableGroup = {
       key: ({ curve }) => curve,
       name: ({ name }) => name,
       origin: (entry) => entry,
-      columns: Object.entries(months).map(([month, { label }], index) => ({
+      columns: Object.entries(months).map(([month, name], index) => ({
         key: month,
-        label: label.slice(0, 3),
+        label: name.slice(0, 3),
         of: ({ percent }: (typeof growthCurves)[number]) => percent[index] ?? null,
       })),
     }),

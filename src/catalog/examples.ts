@@ -1,7 +1,7 @@
 import type { Calculator, Outcome } from '../../calculators/kit/define.ts';
 import { fromLink } from '../../calculators/kit/link.ts';
 import type { Texts } from '../../calculators/kit/state.ts';
-import { otherTexts, runTexts } from '../../calculators/ui/sides.ts';
+import { otherTexts, runSide } from '../../calculators/ui/sides.ts';
 import placeExamples from '../../content/place/examples.json';
 import { guides } from '../guides/guides.ts';
 import { calculatorOf } from './catalog.ts';
@@ -50,8 +50,8 @@ export function workedExample(name: string): Worked {
   const calculator = calculatorOf(found.slug);
   const { form, notices } = fromLink(calculator, found.query);
   const others = otherTexts(calculator, form);
-  const mine = runTexts(calculator, form.this, 'us');
-  const theirs = others && runTexts(calculator, others, 'us');
+  const mine = runSide(calculator, form.this, 'us');
+  const theirs = others && runSide(calculator, others, 'us');
   const problems = [...mine.problems, ...(theirs?.problems ?? [])].map(({ say }) => say);
   if (!mine.outcome || problems.length > 0 || notices.length > 0) throw new Error(`example "${name}": ${[...problems, ...notices].join(' ')}`);
   return { calculator, query: found.query, says: found.says, texts: form.this, others, outcome: mine.outcome, other: theirs?.outcome ?? null };

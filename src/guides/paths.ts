@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { monthName } from '../../calculators/units/months.ts';
 import data from '../../content/paths.json' with { type: 'json' };
 
 const pathSchema = {
@@ -18,11 +19,9 @@ const pathsSchema = v.strictObject({
 /** Ways through the guides, by reader and by time of year. */
 export const paths = v.parse(pathsSchema, data);
 
-const monthNames = ['January', 'February', 'March', 'April', 'May', 'June', 'July', 'August', 'September', 'October', 'November', 'December'];
-
 /** `March and April`, `November to February`; six months later where spring comes in September. */
 export function sayMonths(northMonths: readonly number[], spring: 'march' | 'september'): string {
-  const names = northMonths.map((month) => monthNames[(month - 1 + (spring === 'march' ? 0 : 6)) % 12] ?? '');
+  const names = northMonths.map((month) => monthName((month - 1 + (spring === 'march' ? 0 : 6)) % 12));
   const [first = '', ...others] = names;
   return others.length === 0 ? first : `${first} ${names.length === 2 ? 'and' : 'to'} ${others.at(-1)}`;
 }

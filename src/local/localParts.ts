@@ -12,8 +12,6 @@ export type Part =
   | (Sourced & { readonly kind: 'says'; readonly says: string })
   | { readonly kind: 'missing'; readonly says: string };
 
-export const monthNames = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'] as const;
-
 const number = (value: number): string => value.toLocaleString('en-US');
 const known = (value: number | null): string => (value === null ? 'fill yours' : number(value));
 const end = (value: number | null): string => (value === null ? '–' : number(value));

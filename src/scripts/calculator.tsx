@@ -3,12 +3,14 @@ import { hydrate } from 'preact';
 import type { Calculator } from '../../calculators/kit/define.ts';
 import { usesTools } from '../../calculators/kit/inputs.ts';
 import { fromLink } from '../../calculators/kit/link.ts';
+import { exampleOn } from '../../calculators/kit/occurs.ts';
 import { changeSystem, startTexts, type Texts } from '../../calculators/kit/state.ts';
 import { CalculatorForm, type Change, type Opening } from '../../calculators/ui/CalculatorForm.tsx';
 import { type DrawPicture, loadPicture } from '../../calculators/ui/pictures/loadPicture.tsx';
 import type { Tools } from '../../calculators/ui/props.ts';
 import type { Records } from '../../calculators/ui/RecordField.tsx';
 import type { ToolStore } from '../../calculators/ui/tools/keptTool.ts';
+import { localDay } from '../../calculators/units/days.ts';
 import type { UnitSystem } from '../../calculators/units/units.ts';
 import { countryKey, forget, formKeyOf, keep, kept, recordKeyOf, toolKeyOf, unitsKey } from './kept.ts';
 import { startWorking } from './working.ts';
@@ -110,9 +112,10 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
       const that = form.that && { ...form.that, ...records };
       return { form: { this: { ...form.this, ...records }, that }, system, notices: hasRecords ? [...notices, keptNotice] : notices };
     }
-    if (system === 'us' && !hasRecords) return null;
-    const start = startTexts(calculator.inputs);
-    const texts = system === 'us' ? start : changeSystem(calculator.inputs, start, 'us', 'si');
+    const built = startTexts(calculator.inputs);
+    const { texts: fresh } = exampleOn(calculator, built, localDay(new Date()));
+    if (system === 'us' && !hasRecords && fresh === built) return null;
+    const texts = system === 'us' ? fresh : changeSystem(calculator.inputs, fresh, 'us', 'si');
     return { form: { this: { ...texts, ...records }, that: null }, system, notices: [] };
   };
   const page = new URL(box.dataset['page'] ?? location.pathname, location.href).href;

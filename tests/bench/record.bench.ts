@@ -1,7 +1,8 @@
 import { test } from 'vitest';
 import definition from '../../calculators/catalog/rain-record/definition.ts';
 import { understandRecord } from '../../calculators/kit/record/understandRecord.ts';
-import { readForm, startTexts } from '../../calculators/kit/state.ts';
+import { runTexts } from '../../calculators/kit/runTexts.ts';
+import { startTexts } from '../../calculators/kit/state.ts';
 
 /** A hundred years of days, wet on one day in four. */
 const century = [
@@ -21,7 +22,7 @@ test('a hundred years of days', async ({ bench }) => {
       understandRecord(limits, century);
     }),
     bench('read and computed again at a key', () => {
-      definition.run(readForm(definition.inputs, texts).values);
+      runTexts(definition, texts);
     }),
     brief,
   );

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import definition from '../../calculators/catalog/carrying-capacity/definition.ts';
 import { inputs } from '../../calculators/catalog/carrying-capacity/inputs.ts';
 import { resultAt, runQuery } from '../../calculators/kit/cases.ts';
+import { dayMs } from '../../calculators/units/days.ts';
 import { isoDay } from '../../calculators/units/printQuantity.ts';
 
 const run = (query: string) => runQuery(definition, query);
@@ -10,7 +11,7 @@ const numberAt = (query: string, path: string): number => Number(resultAt(run(qu
 const percent = fc.integer({ min: 0, max: 100 });
 /** Days after June 20, the default today. */
 const wait = fc.integer({ min: 0, max: 130 });
-const june20 = Date.UTC(2026, 5, 20) / 86_400_000;
+const june20 = Date.UTC(2026, 5, 20) / dayMs;
 const close = (one: number, other: number): void => expect(Math.abs(one - other)).toBeLessThanOrEqual(1e-9 * Math.max(1, Math.abs(other)));
 
 describe('carrying-capacity', () => {
@@ -121,6 +122,12 @@ describe('the swing of the share eaten', () => {
     expect(ranges['normalHead']).toContain('23 to 68 by the share eaten, 25 to 55 %');
     expect(ranges['goHead']).toContain('45 to 0 by the share eaten, 25 to 55 %');
     expect(cautions.map(({ say }) => say).join(' ')).toContain('no trial here shows that grass stands them in a drought');
+  });
+
+  // Rounded up to whole animals, a hair below none is minus zero, which `toBe` tells from none.
+  test('where all can stay, none go', () => {
+    expect(sharesOf('harvest=80pct').at(-1)?.shareGoHead).toBe(0);
+    expect(numberAt('harvest=80pct', 'goHead')).toBe(0);
   });
 
   test('each end is what a run with that share itself gives', () => {

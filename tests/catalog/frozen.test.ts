@@ -3,7 +3,8 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { resultAt } from '../../calculators/kit/cases.ts';
 import { fromLink, toLink } from '../../calculators/kit/link.ts';
-import { readForm, type Texts } from '../../calculators/kit/state.ts';
+import { runTexts } from '../../calculators/kit/runTexts.ts';
+import type { Texts } from '../../calculators/kit/state.ts';
 import { calculators, type FrozenLink, fileOf } from '../support/catalog.ts';
 import { filesBelow, root } from '../support/files.ts';
 
@@ -22,10 +23,8 @@ describe.each(calculators.filter(({ slug }) => there.has(fileOf(slug, 'frozen.js
   const path = fileOf(calculator.slug, 'frozen.json');
   const frozen: readonly FrozenLink[] = JSON.parse(readFileSync(join(root, path), 'utf8'));
   const hold = (texts: Texts | null, results: FrozenLink['results']): void => {
-    const { values, problems } = readForm(calculator.inputs, texts ?? {});
-    expect(problems, `${path}: the link no longer opens`).toEqual([]);
-    const run = calculator.run(values);
-    if ('refusals' in run) throw new Error(run.refusals.map(({ say }) => say).join(' '));
+    const run = runTexts(calculator, texts ?? {});
+    if ('refusals' in run) throw new Error(`${path}: the link no longer opens. ${run.refusals.map(({ say }) => say).join(' ')}`);
     for (const [name, was] of Object.entries(results)) {
       const is = resultAt(run.outcome, name);
       const moved = `${path}: ${name} was ${was}, is ${is}`;

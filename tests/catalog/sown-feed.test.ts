@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import definition from '../../calculators/catalog/sown-feed/definition.ts';
 import { resultAt, runQuery } from '../../calculators/kit/cases.ts';
+import { dayMs } from '../../calculators/units/days.ts';
 import { expectWithin } from '../support/expectWithin.ts';
 import { between } from '../support/numbers.ts';
 
@@ -14,7 +15,7 @@ describe('sown-feed', () => {
   test('counts the first use from the sowing on', () => {
     // Sudangrass, 35 days from the first of May: 30 to the end of the month and 5 more.
     expect(numberAt('sow=2027-05-01', 'crops.0.fewDays')).toBe(35);
-    expect(numberAt('sow=2027-05-01', 'crops.0.firstUseDay')).toBe(Date.UTC(2027, 5, 5) / 86_400_000);
+    expect(numberAt('sow=2027-05-01', 'crops.0.firstUseDay')).toBe(Date.UTC(2027, 5, 5) / dayMs);
   });
 
   test('more water never means fewer tons, nor a dearer ton', () => {

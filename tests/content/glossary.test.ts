@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import type { Calculator } from '../../calculators/kit/define.ts';
 import { wordsOfCalculator } from '../../src/catalog/calculatorWords.ts';
 import { anchorOf, findTerms, glossary, termsIn } from '../../src/guides/glossary.ts';
 import { markTerms } from '../../src/integrations/markTerms.ts';
+import { calculatorOf, calculators } from '../support/catalog.ts';
 
 const termNames = (text: string): readonly string[] => findTerms(text).map(({ term }) => term.term);
 
@@ -42,20 +42,15 @@ describe('finding words', () => {
 });
 
 describe('the words under a calculator', () => {
-  const definitions = import.meta.glob<Calculator>('../../calculators/catalog/*/definition.ts', { eager: true, import: 'default' });
-
   it('are those of its form and results', () => {
-    const of = (slug: string): readonly string[] => {
-      const calculator = definitions[`../../calculators/catalog/${slug}/definition.ts`];
-      return calculator ? wordsOfCalculator(calculator).map(({ term }) => term) : [];
-    };
+    const of = (slug: string): readonly string[] => wordsOfCalculator(calculatorOf(slug)).map(({ term }) => term);
     expect(of('carrying-capacity')).toEqual(expect.arrayContaining(['harvest efficiency', 'utilization']));
     expect(of('feed-hazards')).toEqual(expect.arrayContaining(['nitrate']));
     expect(of('feed-hazards')).not.toContain('harvest efficiency');
   });
 
   it('are not the everyday ones', () => {
-    const all = Object.values(definitions).flatMap(wordsOfCalculator);
+    const all = calculators.flatMap(wordsOfCalculator);
     expect(all.length).toBeGreaterThan(20);
     expect(all.filter(({ everyday }) => everyday)).toEqual([]);
   });

@@ -1,24 +1,17 @@
 import { describe, expect, it } from 'vitest';
 import { runQuery } from '../../calculators/kit/cases.ts';
-import type { Calculator } from '../../calculators/kit/define.ts';
 import { fromLink, toLink } from '../../calculators/kit/link.ts';
 import { examples } from '../../content/place/place.ts';
+import { calculatorOf } from '../support/catalog.ts';
 import { guideTexts } from '../support/guideHeads.ts';
-
-const loaders = import.meta.glob<{ default: Calculator }>('../../calculators/catalog/*/definition.ts');
-const calculatorOf = async (slug: string): Promise<Calculator> => {
-  const load = loaders[`../../calculators/catalog/${slug}/definition.ts`];
-  if (!load) throw new RangeError(`There is no calculator ${slug}`);
-  return (await load()).default;
-};
 
 const inGuides = guideTexts.flatMap(({ slug: guide, head, body }) =>
   Object.entries(head.examples).map(([name, example]) => ({ guide, name, body, ...example })),
 );
 
 describe.each(inGuides)('example $name of $guide', ({ name, slug, query, says, body }) => {
-  it('computes, opens without a notice and comes back as the same link', async () => {
-    const calculator = await calculatorOf(slug);
+  it('computes, opens without a notice and comes back as the same link', () => {
+    const calculator = calculatorOf(slug);
     const { form, notices } = fromLink(calculator, query);
     expect(notices).toEqual([]);
     expect(toLink(calculator, form)).toBe(query);

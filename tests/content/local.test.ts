@@ -2,11 +2,12 @@ import { readFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import * as v from 'valibot';
 import { describe, expect, it } from 'vitest';
-import type { Calculator } from '../../calculators/kit/define.ts';
+import { add } from '../../calculators/kit/wholes.ts';
 import fieldsData from '../../content/local/fields.json' with { type: 'json' };
 import { readCountry, sourcesNamedIn } from '../../content/local/readCountry.ts';
 import { type CountryValues, countrySchema, fieldsSchema } from '../../content/local/schema.ts';
 import { isLocalKey } from '../../src/local/localParts.ts';
+import { calculatorOf } from '../support/catalog.ts';
 import { filesBelow, root } from '../support/files.ts';
 import { attributesIn } from '../support/guideBlocks.ts';
 import { guideTexts } from '../support/guideHeads.ts';
@@ -24,7 +25,6 @@ function unsourced(data: unknown, path = '', isSourced = false): readonly string
   const here = isSourced || 'source' in data;
   return Object.entries(data).flatMap(([key, value]) => unsourced(value, `${path}.${key}`, here));
 }
-const sumOf = (months: readonly number[]): number => months.reduce((sum, each) => sum + each, 0);
 
 describe('local values', () => {
   it('are there for six kinds of country', () => {
@@ -41,7 +41,7 @@ describe('local values', () => {
   it.each(countries)('$file is whole, and each number has its source', ({ file, data }) => {
     const values = read(file, data);
     expect(unsourced(data)).toEqual([]);
-    for (const { name, percentByMonth } of values.growthCurve.curves) expect(sumOf(percentByMonth), name).toBe(100);
+    for (const { name, percentByMonth } of values.growthCurve.curves) expect(add(percentByMonth), name).toBe(100);
   });
 
   it('rests on memory in few places', () => {
@@ -58,7 +58,7 @@ describe('local values', () => {
     ['mediterranean-annual-range.json', 22.4],
   ])('%s copies its rain right', (file, printedIn) => {
     const rain = countries.filter((country) => country.file === file).map((country) => read(file, country.data).rainMonths);
-    expect(Math.abs(sumOf(rain[0]?.inches ?? []) - printedIn)).toBeLessThan(0.11);
+    expect(Math.abs(add(rain[0]?.inches ?? []) - printedIn)).toBeLessThan(0.11);
   });
 
   it('are shown by guides under keys that there are', () => {
@@ -186,9 +186,7 @@ describe('a file that an office edits', () => {
 });
 
 describe('fields that local values can fill', () => {
-  const loaders = import.meta.glob<{ default: Calculator }>('../../calculators/catalog/*/definition.ts', { eager: true });
-  const inputsOf = (slug: string) => loaders[`../../calculators/catalog/${slug}/definition.ts`]?.default.inputs ?? {};
   it.each(Object.entries(v.parse(fieldsSchema, fieldsData)))('of %s are numbers in its form', (slug, paths) => {
-    for (const key of Object.keys(paths)) expect(inputsOf(slug)[key]?.kind, `${slug} ${key}`).toBe('number');
+    for (const key of Object.keys(paths)) expect(calculatorOf(slug).inputs[key]?.kind, `${slug} ${key}`).toBe('number');
   });
 });

@@ -11,7 +11,6 @@ import { guideTexts } from '../support/guideHeads.ts';
 /** Files of `calculators/tables` that readers don't see as a table, and why. */
 const internal: Readonly<Record<string, string>> = {
   grazers: 'weights that only start a field of a form',
-  months: 'names of the months',
   pastureWaterUse: 'two figures of the table of forage coefficients',
   textureCenters: 'a point in the texture triangle that stands in for a laboratory slip',
   yieldResponse: 'crops only: the publication has no grass in it',

@@ -1,10 +1,9 @@
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { runQuery } from '../../calculators/kit/cases.ts';
 import { noteOf } from '../../calculators/kit/define.ts';
 import { dialed, nationalLines, shortHelp, shortHelpText } from '../../calculators/kit/helpLines.ts';
-import { startTexts } from '../../calculators/kit/state.ts';
-import { runTexts } from '../../calculators/ui/sides.ts';
 import { root } from '../support/files.ts';
 import { faultOfWeighing } from '../support/weighing.ts';
 import kitchenSink from './kitchenSink.ts';
@@ -34,8 +33,7 @@ describe('lines to call', () => {
 
 describe('a calculation that weighs on people', () => {
   const weighs = { ...kitchenSink, weighsOnPeople: true };
-  const { outcome } = runTexts(kitchenSink, startTexts(kitchenSink.inputs), 'us');
-  if (!outcome) throw new Error('the kitchen sink does not run');
+  const outcome = runQuery(kitchenSink, '');
 
   it('has whom to call in its note, once for two sides', () => {
     expect(noteOf(kitchenSink, outcome)).toBe(outcome.note);

@@ -27,7 +27,7 @@ export default defineCalculator({
     }),
     lossPercent: number('Loss', 'q', 'pct', [0, 90], 20, { shownWhen: { soil: 'own' } }),
     isShaded: yesNo('Shaded', true, { belongsTo: 'management', since: { version: 2, before: 'no' } }),
-    startDay: date('First day', '2026-05-01', { belongsTo: 'management' }),
+    startDay: date('First day', '2026-05-01', { occurs: { nextFrom: 'today' }, belongsTo: 'management' }),
     counting: choice('Way of counting', 'multiply', {
       options: { multiply: 'Times what is kept', divide: 'Less, over one and the loss' },
       belongsTo: 'management',
@@ -46,7 +46,7 @@ export default defineCalculator({
         countHead: number('Number', 'N', 'head', [1, 5000], 45, { belongsTo: 'management', whole: true }),
         weightLb: number('Weight', 'W', 'lb', [20, 3000], 1200, { belongsTo: 'management' }),
         isNursing: yesNo('Nursing', false, { belongsTo: 'management', shownWhen: { stock: 'cow' } }),
-        readyDay: date('Ready', '2026-06-01'),
+        readyDay: date('Ready', '2026-06-01', { occurs: { nextFrom: 'startDay' } }),
       },
       default: [
         { stock: 'cow', countHead: 45, weightLb: 1250, isNursing: true, readyDay: '2026-06-01' },

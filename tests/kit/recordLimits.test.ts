@@ -36,15 +36,15 @@ describe('what is too long is told with its line', () => {
   });
 });
 
-/** The quicker of two tries: another program may take the machine in the middle of one. */
-function fastestMs(act: () => unknown): number {
-  return Math.min(
-    ...[1, 2].map(() => {
-      const from = performance.now();
-      act();
-      return performance.now() - from;
-    }),
-  );
+/** The quicker of two tries, where the first took too long: another program may take the machine in the middle of one. */
+function fastestMs(act: () => unknown, bound: number): number {
+  const tryMs = (): number => {
+    const from = performance.now();
+    act();
+    return performance.now() - from;
+  };
+  const first = tryMs();
+  return first < bound ? first : Math.min(first, tryMs());
 }
 const size = 1_000_000;
 // Alone, the slowest takes 0.2 s here; half a minute when any of it grows with the square.
@@ -89,19 +89,19 @@ describe('a million characters of anything', { timeout: 60_000 }, () => {
     for (const filler of fillers) {
       const text = shape(filler.repeat(size / filler.length));
       expect(
-        fastestMs(() => read(text)),
+        fastestMs(() => read(text), boundMs),
         JSON.stringify(filler),
       ).toBeLessThan(boundMs);
     }
   });
   it('as many cells, each as long as it may be, too', () => {
     const cells = Array.from({ length: 1000 }, (_, index) => `${isoDayOf(index)},1${' '.repeat(980)}x`).join('\n');
-    expect(fastestMs(() => read(`date,rain\n${cells}`))).toBeLessThan(boundMs);
+    expect(fastestMs(() => read(`date,rain\n${cells}`), boundMs)).toBeLessThan(boundMs);
   });
   it.each([' ', '1', '1 ', '/', ' /', ',', '1,', '.', '-', '$', '\u00a0'])('%j in a field for a number is told at once', (filler) => {
     const text = `1${filler.repeat(size / filler.length)}x`;
-    expect(fastestMs(() => readQuantity(text, 'in'))).toBeLessThan(200);
-    expect(fastestMs(() => keptText(text, 'in', 'us'))).toBeLessThan(200);
+    expect(fastestMs(() => readQuantity(text, 'in'), 200)).toBeLessThan(200);
+    expect(fastestMs(() => keptText(text, 'in', 'us'), 200)).toBeLessThan(200);
     expect(readQuantity(text, 'in').is).toBe('words');
   });
 });

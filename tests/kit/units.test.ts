@@ -132,6 +132,20 @@ describe('reading a quantity', () => {
   ])('says why “%s” is not read', (text, declared, reading) => {
     expect(readQuantity(text, declared)).toEqual(reading);
   });
+  it.each<[string, UnitName, number]>([
+    ['25.4 millimetres', 'in', 1],
+    ['2.54 centimetres', 'in', 1],
+    ['1 metre', 'm', 1],
+    ['2 square metres', 'sqm', 2],
+    ['500 millilitres', 'l', 0.5],
+    ['1 litre', 'l', 1],
+    ['3 cubic metres', 'cum', 3],
+  ])('reads %s, and the same as Americans spell it', (text, declared, value) => {
+    for (const spelling of [text, text.replace(/(met|lit)re/, '$1er')]) {
+      const reading = readQuantity(spelling, declared);
+      expectWithin(reading.is === 'value' ? reading.value : Number.NaN, value, 1e-12);
+    }
+  });
   it('reads every unit by its token, its print and each other spelling', () => {
     for (const name of Object.keys(units).filter(isUnit)) {
       for (const spelling of [name, units[name].print, ...units[name].typed].filter((each) => each !== '' && each !== '$')) {

@@ -1,22 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { runQuery } from '../../calculators/kit/cases.ts';
-import type { Calculator, Outcome } from '../../calculators/kit/define.ts';
+import type { Outcome } from '../../calculators/kit/define.ts';
 import { printColumn, printName, toldNumber } from '../../calculators/kit/print.ts';
-import { readForm } from '../../calculators/kit/state.ts';
-import { roundTogether } from '../../calculators/kit/wholes.ts';
+import { runTexts } from '../../calculators/kit/runTexts.ts';
+import { add, roundTogether } from '../../calculators/kit/wholes.ts';
 import type { UnitSystem } from '../../calculators/units/units.ts';
+import { calculatorOf, calculators } from '../support/catalog.ts';
 import { textsOf } from '../support/randomForms.ts';
 
-const all = Object.values(import.meta.glob<{ default: Calculator }>('../../calculators/catalog/*/definition.ts', { eager: true })).map(
-  (each) => each.default,
-);
-const read = (slug: string): Calculator => {
-  const found = all.find((each) => each.slug === slug);
-  if (!found) throw new RangeError(`no calculator "${slug}"`);
-  return found;
-};
-const add = (sizes: readonly number[]): number => sizes.reduce((sum, size) => sum + size, 0);
 /** What a reader would make of a printed number. */
 const readBack = (text: string): number => Number(/^−?[\d,]*\.?\d+/.exec(text)?.[0].replaceAll(',', '').replace('−', '-'));
 const numbersOf = ({ values }: Outcome, names: readonly string[]): readonly number[] => names.map((name) => Number(values[name]));
@@ -58,15 +50,14 @@ describe('parts rounded together', () => {
   });
 });
 
-describe.each(all.filter(({ wholes }) => wholes.length > 0).map((calculator) => [calculator.slug, calculator] as const))(
+describe.each(calculators.filter(({ wholes }) => wholes.length > 0).map((calculator) => [calculator.slug, calculator] as const))(
   'wholes of %s',
   (_, calculator) => {
     it('add up as printed wherever they add up at all', () => {
       let added = 0;
       fc.assert(
         fc.property(textsOf(calculator.inputs), fc.constantFrom<UnitSystem>('us', 'si'), (texts, system) => {
-          const { values, problems } = readForm(calculator.inputs, texts);
-          const run = problems.length > 0 ? { refusals: problems } : calculator.run(values);
+          const run = runTexts(calculator, texts);
           if ('refusals' in run) return;
           for (const { whole, parts } of calculator.wholes) {
             const sum = whole === undefined ? 100 : Number(run.outcome.values[whole]);
@@ -87,7 +78,7 @@ describe.each(all.filter(({ wholes }) => wholes.length > 0).map((calculator) => 
 );
 
 describe('what is told together', () => {
-  const storm = read('storm-runoff');
+  const storm = calculatorOf('storm-runoff');
   const told = (query: string, names: readonly string[], system: UnitSystem = 'us') => {
     const { values } = runQuery(storm, query);
     return names.map((name) => printName(storm, values, name, system));
@@ -97,7 +88,7 @@ describe('what is told together', () => {
     expect(told('rain=3.25in', ['runoffIn', 'heldFirstIn', 'soakedIn', 'stayedIn']).every((text) => /^\d+\.\d\d in$/.test(text))).toBe(true);
   });
   it('leaves the whole as fine as it needs to be', () => {
-    const ponding = read('ponding');
+    const ponding = calculatorOf('ponding');
     const note = (query: string): string => runQuery(ponding, query).note;
     expect(note('rain=2in')).toMatch(/^2\.0 in of rain .* about \d\.\d in runs off/);
     expect(note('rain=2.35in')).toMatch(/^2\.35 in of rain .* about \d\.\d\d in runs off .* \d\.\d\d in soaks in/);
@@ -108,7 +99,7 @@ describe('what is told together', () => {
     expect(outcome.note).toContain(`${lead?.value.toFixed(1)} in ran off`);
   });
   it('adds up down a column', () => {
-    const count = read('cover-count');
+    const count = calculatorOf('cover-count');
     const quantity = count.quantities['kinds'];
     const { kinds } = runQuery(count, 'plant=1&litter=1&rock=1&bare=0').computed;
     if (quantity?.kind !== 'rows' || typeof kinds !== 'object') throw new TypeError('no table of kinds');

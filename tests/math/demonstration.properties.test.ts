@@ -15,9 +15,9 @@ describe('rain on a tray', () => {
     fc.assert(
       fc.property(tray, between(0, 10), ({ lengthIn, widthIn }, rainIn) => {
         const water = trayWater(lengthIn, widthIn, rainIn);
-        near(trayDepthIn(water.millilitres, lengthIn, widthIn), rainIn);
+        near(trayDepthIn(water.milliliters, lengthIn, widthIn), rainIn);
         near(water.quarts, water.pints / 2);
-        near(water.gallons * 3785.411784, water.millilitres);
+        near(water.gallons * 3785.411784, water.milliliters);
       }),
     );
   });
@@ -31,7 +31,7 @@ describe('rain on a tray', () => {
   it('pours in the time of the rain what the depth asks for', () => {
     fc.assert(
       fc.property(tray, between(0.1, 6), between(0.1, 12), (one, rainIn, rateInPerHr) => {
-        near(dripRate(rateInPerHr, one) * minutesOfRain(rainIn, rateInPerHr), trayWater(one.lengthIn, one.widthIn, rainIn).millilitres);
+        near(dripRate(rateInPerHr, one) * minutesOfRain(rainIn, rateInPerHr), trayWater(one.lengthIn, one.widthIn, rainIn).milliliters);
       }),
     );
   });

@@ -18,6 +18,7 @@ import { digamma } from '../../calculators/math/special/digamma.ts';
 import { inverseNormal } from '../../calculators/math/special/inverseNormal.ts';
 import { gammaDeviate } from '../../calculators/math/weather/gammaDeviate.ts';
 import { seededRandom } from '../../calculators/math/weather/seededRandom.ts';
+import { dayMs } from '../../calculators/units/days.ts';
 import { between } from '../support/numbers.ts';
 
 const amounts = fc.array(between(0.05, 20), { minLength: 10, maxLength: 60 }).filter((list) => Math.max(...list) > 1.05 * Math.min(...list));
@@ -39,9 +40,9 @@ describe('gamma fits', () => {
   it('follow the unit', () => {
     fc.assert(
       fc.property(amounts, (list) => {
-        const [inches, millimetres] = [gammaFitThom(list), gammaFitThom(list.map((each) => 25.4 * each))];
-        expect(Math.abs(millimetres.shape / inches.shape - 1)).toBeLessThan(1e-6);
-        expect(Math.abs(millimetres.scale / (25.4 * inches.scale) - 1)).toBeLessThan(1e-6);
+        const [inches, millimeters] = [gammaFitThom(list), gammaFitThom(list.map((each) => 25.4 * each))];
+        expect(Math.abs(millimeters.shape / inches.shape - 1)).toBeLessThan(1e-6);
+        expect(Math.abs(millimeters.scale / (25.4 * inches.scale) - 1)).toBeLessThan(1e-6);
       }),
     );
   });
@@ -180,11 +181,11 @@ describe('sums and spells', () => {
 
 describe('periods of a record', () => {
   const day = fc.integer({ min: -100_000, max: 80_000 });
-  const dateOf = (number: number): Date => new Date(number * 86_400_000);
+  const dateOf = (number: number): Date => new Date(number * dayMs);
 
   // Held against the calendar that every browser and Node carry (ECMAScript, Date).
   it('keeps the last of February the last of February', () => {
-    const day = (year: number, month: number, date: number): number => Date.UTC(year, month - 1, date) / 86_400_000;
+    const day = (year: number, month: number, date: number): number => Date.UTC(year, month - 1, date) / dayMs;
     expect(sameDayLater(day(2001, 2, 28), 3)).toBe(day(2004, 2, 29));
     expect(sameDayLater(day(2004, 2, 29), -1)).toBe(day(2003, 2, 28));
   });
@@ -252,14 +253,14 @@ describe('periods of a record', () => {
 
 describe('seasons of a record', () => {
   const year = (which: number, part: (dayOfYear: number) => number) =>
-    Array.from({ length: 365 }, (_, index) => ({ day: Date.UTC(which, 0, 1 + index) / 86_400_000, amount: part(index) }));
-  const [fromDay, toDay] = [Date.UTC(2026, 2, 1) / 86_400_000, Date.UTC(2026, 9, 31) / 86_400_000];
+    Array.from({ length: 365 }, (_, index) => ({ day: Date.UTC(which, 0, 1 + index) / dayMs, amount: part(index) }));
+  const [fromDay, toDay] = [Date.UTC(2026, 2, 1) / dayMs, Date.UTC(2026, 9, 31) / dayMs];
 
   it('shares a total out over its days, and finds the same rain before and after', () => {
     fc.assert(
       fc.property(fc.integer({ min: 0, max: 244 }), fc.integer({ min: 1, max: 40 }), (into, daily) => {
         const readings = [...year(2001, () => daily), ...year(2002, () => daily)];
-        const totals = [2001, 2002].map((which) => ({ day: Date.UTC(which, 11, 31) / 86_400_000, amount: 365 * daily, days: 365 }));
+        const totals = [2001, 2002].map((which) => ({ day: Date.UTC(which, 11, 31) / dayMs, amount: 365 * daily, days: 365 }));
         const ask = { fromDay, toDay, atDays: [fromDay + into] };
         const seasons = splitSeasons({ table: rainByDay(readings), ...ask });
         expect(seasons.map((each) => each.year)).toEqual([2001, 2002]);

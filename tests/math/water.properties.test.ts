@@ -15,14 +15,14 @@ describe('water amounts', () => {
   it('go to gallons and back', () => {
     fc.assert(fc.property(depth, (inchAcres) => near(gallonsToInchAcres(inchAcresToGallons(inchAcres)), inchAcres)));
   });
-  it('are one amount in every unit: inch-acres of 3,630 cubic feet, litres of a thousandth of a cubic metre', () => {
+  it('are one amount in every unit: inch-acres of 3,630 cubic feet, liters of a thousandth of a cubic meter', () => {
     fc.assert(
       fc.property(depth, area, (depthIn, areaAc) => {
-        const { inchAcres, acreFeet, cubicFeet, gallons, litres, cubicMetres } = waterVolume(depthIn, areaAc);
+        const { inchAcres, acreFeet, cubicFeet, gallons, liters, cubicMeters } = waterVolume(depthIn, areaAc);
         near(cubicFeet, 3630 * inchAcres);
         near(acreFeet * 12, inchAcres);
-        near(gallons * 3.785411784, litres);
-        near(cubicMetres, depthIn * 0.0254 * areaAc * 4046.8564224);
+        near(gallons * 3.785411784, liters);
+        near(cubicMeters, depthIn * 0.0254 * areaAc * 4046.8564224);
       }),
     );
   });

@@ -24,7 +24,7 @@ export default {
   disableTypeChecks: false,
   tempDirName: 'node_modules/.cache/mutation',
   mutator: { excludedMutations: left },
-  ignorePatterns: ['dist*', 'public', '.astro', 'test-results', 'content/drawings', 'content/place', 'src'],
+  ignorePatterns: ['dist*', 'public', '.astro', 'test-results', 'content/drawings', 'src'],
   reporters: ['json', 'dots'],
   jsonReporter: { fileName: reportOf(process.env['MUTATED'] ?? '') },
   warnings: { slow: false },

@@ -1,15 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { runQuery } from '../../calculators/kit/cases.ts';
-import type { Calculator } from '../../calculators/kit/define.ts';
 import { fromLink, toLink } from '../../calculators/kit/link.ts';
 import { examples, place } from '../../content/place/place.ts';
-
-const loaders = import.meta.glob<{ default: Calculator }>('../../calculators/catalog/*/definition.ts');
-const calculatorOf = async (slug: string): Promise<Calculator> => {
-  const load = loaders[`../../calculators/catalog/${slug}/definition.ts`];
-  if (!load) throw new RangeError(`There is no calculator ${slug}`);
-  return (await load()).default;
-};
+import { calculatorOf } from '../support/catalog.ts';
 
 /** What the columns of a runoff example should hold, taken from the place. */
 const pastureById = new Map(place.pastures.map((pasture) => [pasture.id, pasture]));
@@ -17,14 +10,14 @@ const groupOf = (soil: string): string | undefined => place.soils.find(({ id }) 
 const pairsOf = (name: string): URLSearchParams => new URLSearchParams(examples[name]?.query);
 
 describe.each(Object.entries(examples))('example %s', (_, { slug, query, says }) => {
-  it('opens without a notice and comes back as the same link', async () => {
-    const calculator = await calculatorOf(slug);
+  it('opens without a notice and comes back as the same link', () => {
+    const calculator = calculatorOf(slug);
     const { form, notices } = fromLink(calculator, query);
     expect(notices).toEqual([]);
     expect(toLink(calculator, form)).toBe(query);
   });
-  it('computes', async () => {
-    const calculator = await calculatorOf(slug);
+  it('computes', () => {
+    const calculator = calculatorOf(slug);
     expect(() => runQuery(calculator, query)).not.toThrow();
   });
   it('says what it shows in one sentence', () => {

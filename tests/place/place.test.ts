@@ -5,6 +5,8 @@ import { describe, expect, it } from 'vitest';
 import { ringTest } from '../../calculators/math/infiltration/ringTest.ts';
 import { visitRatio } from '../../calculators/math/infiltration/visitRatio.ts';
 import { slakeClass } from '../../calculators/math/soil/slakeClass.ts';
+import { sumOf } from '../../calculators/math/special/sumOf.ts';
+import { dayMs } from '../../calculators/units/days.ts';
 import placeData from '../../content/place/place.json' with { type: 'json' };
 import { place } from '../../content/place/place.ts';
 import { placeSchema } from '../../content/place/schema.ts';
@@ -12,7 +14,6 @@ import { filesBelow, root } from '../support/files.ts';
 
 const folder = 'content/place';
 const textOf = (path: string): string => readFileSync(join(root, path), 'utf8');
-const sumOf = <T>(list: readonly T[], value: (each: T) => number): number => list.reduce((sum, each) => sum + value(each), 0);
 
 describe('the demo place', () => {
   it('fits its schema, which refuses what does not belong', () => {
@@ -58,7 +59,7 @@ describe('the demo place', () => {
     const stockLb = sumOf(place.herd, ({ countHead, weightLb }) => countHead * weightLb);
     const eatenLbPerDay = stockLb * 0.025;
     const forageLb = grazedAc * place.usualForageLbPerAc * 0.35;
-    const days = (first: string, last: string): number => (Date.parse(last) - Date.parse(first)) / 86_400_000;
+    const days = (first: string, last: string): number => (Date.parse(last) - Date.parse(first)) / dayMs;
     const hayDays = days('2026-11-01', '2027-04-20');
     const hayTons = sumOf(place.hayBarn.stacks, ({ baleCount, baleLb }) => (baleCount * baleLb) / 2000);
     const figures = [

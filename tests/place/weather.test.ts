@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import * as v from 'valibot';
 import { describe, expect, it } from 'vitest';
 import { chainTotal, wetDayCounts, wetDayShare } from '../../calculators/math/weather/wetDayChain.ts';
+import { dayMs } from '../../calculators/units/days.ts';
 import { place } from '../../content/place/place.ts';
 import { weatherSettingsSchema } from '../../content/place/schema.ts';
 import { readWeather, weatherCsv, weatherRecord } from '../../content/place/weatherRecord.ts';
@@ -12,7 +13,6 @@ import { root } from '../support/files.ts';
 const settings = v.parse(weatherSettingsSchema, settingsData);
 const text = readFileSync(join(root, 'content/place/weather.csv'), 'utf8');
 const record = readWeather(text);
-const dayMs = 86_400_000;
 const mmPerIn = 25.4;
 /** Two-sided normal limit for one chance in a thousand. Each month is tried by several figures, so a tighter limit would cry wolf. */
 const limit = 3.29;

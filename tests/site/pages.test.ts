@@ -14,6 +14,13 @@ describe('every page', () => {
     expect(html).toContain('href="#main"');
   });
 
+  it('loads the order of layers before any other style', () => {
+    const late = pages.filter(
+      (page) => !/\/_astro\/base\.[\w-]+\.css$/.test(/<link rel="stylesheet" href="([^"]*)"|<style\b/.exec(textOf(dist, page))?.[1] ?? ''),
+    );
+    expect(late).toEqual([]);
+  });
+
   it('has a title of its own', () => {
     const titles = pages.map((page) => /<title>([^<]+)<\/title>/.exec(textOf(dist, page))?.[1]);
     expect(new Set(titles).size).toBe(pages.length);

@@ -25,3 +25,9 @@ export const slugs: readonly string[] = readdirSync(join(root, catalog)).filter(
 const definitions = await Promise.all(slugs.map((slug) => loadFrom<Calculator>(slug, 'definition.ts')));
 /** Every definition; a folder without one fails a test of its own. */
 export const calculators: readonly Calculator[] = definitions.filter((each) => each !== undefined);
+/** @throws RangeError for a slug without a definition */
+export function calculatorOf(slug: string): Calculator {
+  const found = calculators.find((each) => each.slug === slug);
+  if (!found) throw new RangeError(`no calculator "${slug}" in ${catalog}`);
+  return found;
+}

@@ -6,6 +6,7 @@ import type { Cell, Inputs, NumberInput } from '../../calculators/kit/inputs.ts'
 import { fromLink, linkName, toLink } from '../../calculators/kit/link.ts';
 import type { Quantity } from '../../calculators/kit/quantities.ts';
 import { readCell } from '../../calculators/kit/read.ts';
+import { runTexts } from '../../calculators/kit/runTexts.ts';
 import { isShown, readForm, rowsIn, startTexts, type Text, type Texts, textIn } from '../../calculators/kit/state.ts';
 import { readQuantity } from '../../calculators/units/readQuantity.ts';
 import { convert, type UnitName, unitIn } from '../../calculators/units/units.ts';
@@ -17,11 +18,6 @@ import { formsOf, plainNumber, rewriteNumbers, textsOf } from './randomForms.ts'
 const chosen = { seed: Number(process.env['LAWS_SEED'] ?? 1), numRuns: Number(process.env['LAWS_RUNS'] ?? 150) };
 const patience = 30_000;
 
-/** From texts to the end, as the page does it. */
-function runTexts(calculator: Calculator, texts: Texts): Run {
-  const { values, problems } = readForm(calculator.inputs, texts);
-  return problems.length > 0 ? { refusals: problems } : calculator.run(values);
-}
 /** The same run in every digit and word; spelled out only where it is not. */
 function expectSame(one: Run, other: Run): void {
   if (JSON.stringify(one) !== JSON.stringify(other)) expect(one).toEqual(other);

@@ -4,7 +4,7 @@ import { resultAt } from '../../calculators/kit/cases.ts';
 import type { Calculator } from '../../calculators/kit/define.ts';
 import type { Edge, EdgeList } from '../../calculators/kit/edges.ts';
 import { fromLink } from '../../calculators/kit/link.ts';
-import { readForm } from '../../calculators/kit/state.ts';
+import { runTexts } from '../../calculators/kit/runTexts.ts';
 import { differencesOf, isHairApart, judgingWords, limitsOf, messagesOf, runTyped, saidIn, type Typed, textsTyped, typedOn } from './edgeParts.ts';
 import { textsOf } from './randomForms.ts';
 
@@ -80,7 +80,7 @@ function itHolds(calculator: Calculator, edge: Edge): void {
     expectOpens(typed);
     expect(saidIn(runTyped(calculator, typed))).toContain(meant[0]);
     for (const texts of fc.sample(textsOf(calculator.inputs), { seed: 1, numRuns: 60 })) {
-      const run = calculator.run(readForm(calculator.inputs, texts).values);
+      const run = runTexts(calculator, texts);
       if ('outcome' in run) expect(saidIn(run), 'said to stand always').toContain(meant[0]);
     }
     return;

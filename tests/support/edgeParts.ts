@@ -1,10 +1,10 @@
-import { runLink } from '../../calculators/kit/cases.ts';
 import type { Calculator, Run } from '../../calculators/kit/define.ts';
 import type { Edge, EdgeList, Side } from '../../calculators/kit/edges.ts';
 import type { Cell, Inputs } from '../../calculators/kit/inputs.ts';
 import { fromLink } from '../../calculators/kit/link.ts';
 import type { WordQuantity } from '../../calculators/kit/quantities.ts';
 import { readCell } from '../../calculators/kit/read.ts';
+import { runTexts } from '../../calculators/kit/runTexts.ts';
 import { monthsIn, rowsIn, type Texts, textIn } from '../../calculators/kit/state.ts';
 import { readQuantity } from '../../calculators/units/readQuantity.ts';
 import { convert, type UnitName } from '../../calculators/units/units.ts';
@@ -54,8 +54,8 @@ export function typedOn({ on, records }: Edge, side: Side): Typed {
   const own = typeof side === 'string' ? { query: side, records: {} } : { query: side.query ?? '', records: side.records };
   return { query: [on ?? '', own.query].filter((part) => part !== '').join('&'), records: { ...records, ...own.records } };
 }
-export const runTyped = (calculator: Calculator, { query, records }: Typed): Run => runLink(calculator, query, records);
 export const textsTyped = (calculator: Calculator, { query, records }: Typed): Texts => ({ ...fromLink(calculator, query).form.this, ...records });
+export const runTyped = (calculator: Calculator, typed: Typed): Run => runTexts(calculator, textsTyped(calculator, typed));
 
 export interface Difference {
   readonly at: string;

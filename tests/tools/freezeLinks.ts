@@ -5,7 +5,8 @@ import type { Calculator } from '../../calculators/kit/define.ts';
 import type { Cell, Input } from '../../calculators/kit/inputs.ts';
 import { fromLink, linkName, toLink } from '../../calculators/kit/link.ts';
 import type { Scalar } from '../../calculators/kit/quantities.ts';
-import { canCompare, isShown, readForm, type Texts } from '../../calculators/kit/state.ts';
+import { runTexts } from '../../calculators/kit/runTexts.ts';
+import { canCompare, isShown, type Texts } from '../../calculators/kit/state.ts';
 import { calculators, type FrozenLink, fileOf, loadFrom } from '../support/catalog.ts';
 import { root } from '../support/files.ts';
 
@@ -13,9 +14,8 @@ import { root } from '../support/files.ts';
 const mostCases = 5;
 
 function resultsOf(calculator: Calculator, texts: Texts): FrozenLink['results'] | undefined {
-  const { values, problems } = readForm(calculator.inputs, texts);
-  const run = problems.length > 0 ? undefined : calculator.run(values);
-  if (!run || 'refusals' in run) return undefined;
+  const run = runTexts(calculator, texts);
+  if ('refusals' in run) return undefined;
   return Object.fromEntries(Object.entries(run.outcome.computed).filter((entry): entry is [string, Scalar] => typeof entry[1] !== 'object'));
 }
 function keptLink(calculator: Calculator, query: string): FrozenLink | undefined {

@@ -3,7 +3,7 @@ import restAndMoves from '../../calculators/catalog/rest-and-moves/definition.ts
 import storm from '../../calculators/catalog/storm-runoff/definition.ts';
 import { fromLink } from '../../calculators/kit/link.ts';
 import { startTexts } from '../../calculators/kit/state.ts';
-import { runTexts, sideTitles } from '../../calculators/ui/sides.ts';
+import { runSide, sideTitles } from '../../calculators/ui/sides.ts';
 
 afterEach(() => {
   vi.restoreAllMocks();
@@ -12,14 +12,14 @@ afterEach(() => {
 it('says so when a calculation fails, and shows no result', () => {
   const told = vi.spyOn(console, 'error').mockImplementation(() => undefined);
   const texts = startTexts(storm.inputs);
-  expect(runTexts(storm, texts, 'us').outcome).not.toBeNull();
+  expect(runSide(storm, texts, 'us').outcome).not.toBeNull();
   const failing = {
     ...storm,
     run: () => {
       throw new RangeError('a fault of ours');
     },
   };
-  const { outcome, problems } = runTexts(failing, texts, 'us');
+  const { outcome, problems } = runSide(failing, texts, 'us');
   expect(outcome).toBeNull();
   expect(problems.map(({ say }) => say)).toEqual([expect.stringContaining('The fault is in this page')]);
   expect(told).toHaveBeenCalledOnce();

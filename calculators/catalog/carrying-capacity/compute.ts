@@ -1,6 +1,6 @@
+import { grownPercentBy } from '../../asks/growthCurve.ts';
 import type { ValuesOf } from '../../kit/inputs.ts';
 import { eatenLbPerAc, type Stand } from '../../math/forage/eatenLbPerAc.ts';
-import { grownPercentBy } from '../../math/forage/grownPercentBy.ts';
 import { growthSplit } from '../../math/forage/growthSplit.ts';
 import { onDryBasis } from '../../math/forage/onDryBasis.ts';
 import { usableForageLb } from '../../math/forage/usableForageLb.ts';
@@ -138,7 +138,8 @@ export function compute(asked: Asked) {
     const head = headToRemove({ head: firstHead, eatenLb: forFirstLb, dailyLbPerHead: firstLbPerDay, daysToFeed: leftDays, daysUntilSale });
     return Number.isFinite(head) ? { head, isLate: false } : { head: firstHead, isLate: true };
   };
-  const whole = (head: number): number => Math.ceil(head - 1e-9);
+  // A hair below none is none: rounded up alone it would be minus zero.
+  const whole = (head: number): number => Math.max(0, Math.ceil(head - 1e-9));
   const waitDays = goDay - todayDay;
   const { head: exactGoHead, isLate } = mustGo(thisLb, waitDays);
   const verdict: 'all-stay' | 'some-go' | 'too-late' = isLate ? 'too-late' : whole(exactGoHead) > 0 ? 'some-go' : 'all-stay';

@@ -1,6 +1,6 @@
 import { hardOne } from '../../asks/cautions.ts';
+import { grownPercentBy, isCurveInOrder } from '../../asks/growthCurve.ts';
 import { defineCalculator, shown } from '../../kit/define.ts';
-import { grownPercentBy, isCurveInOrder } from '../../math/forage/grownPercentBy.ts';
 import { intakeFallsBelowLbPerAc } from '../../tables/harvestShare.ts';
 import { yearOf } from '../../units/days.ts';
 import { compute } from './compute.ts';

@@ -151,9 +151,12 @@ export const ground = {
 export const inputs = {
   ...ground,
   herd,
-  fromDay: date('Turn-in, first day on grass this year', '2026-04-20'),
-  toDay: date('Day until which the grass must last', '2026-10-31', { help: 'In the same calendar year. Feed for the winter is counted apart.' }),
-  todayDay: date('Today', '2026-06-20'),
+  fromDay: date('Turn-in, first day on grass this year', '2026-04-20', { occurs: { lastBy: 'today' } }),
+  toDay: date('Day until which the grass must last', '2026-10-31', {
+    occurs: { nextFrom: 'fromDay' },
+    help: 'In the same calendar year. Feed for the winter is counted apart.',
+  }),
+  todayDay: date('Today', '2026-06-20', { occurs: 'today' }),
   ...growthCurve('Last month with growth'),
   soFarPercent: number('Growth so far, of what is usual by today', 'a', 'pct', [0, 150], 80, {
     ask: 'What stands now, and what they have already eaten, against the same day in a usual year: half, two thirds, all of it?',
@@ -195,5 +198,9 @@ export const inputs = {
     shownWhen: { yieldFrom: 'survey', yieldMeans: 'above-stubble' },
     help: 'A day in a paddock: 80 %. A week: 60 %. The rest is trampled or passed over.',
   }),
-  goDay: date('Day by which they could go', '2026-07-10', { belongsTo: 'management', help: 'The sale, or the truck.' }),
+  goDay: date('Day by which they could go', '2026-07-10', {
+    occurs: { daysAfterToday: 20 },
+    belongsTo: 'management',
+    help: 'The sale, or the truck.',
+  }),
 };

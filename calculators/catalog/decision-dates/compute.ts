@@ -1,3 +1,4 @@
+import { grownPercentBy } from '../../asks/growthCurve.ts';
 import type { ValuesOf } from '../../kit/inputs.ts';
 import { feedDaysGained, feedDaysLost } from '../../math/decision/feedDaysLost.ts';
 import { bestForagePercent, cagedForageLbPerAc, feedDaysNeeded } from '../../math/decision/feedDaysNeeded.ts';
@@ -8,10 +9,9 @@ import { quantileType6 } from '../../math/drought/quantileType6.ts';
 import { rainByDay } from '../../math/drought/rainByDay.ts';
 import { splitSeasons } from '../../math/drought/splitSeasons.ts';
 import { yearsCaughtUp } from '../../math/drought/yearsCaughtUp.ts';
-import { grownPercentBy } from '../../math/forage/grownPercentBy.ts';
 import { sumOf } from '../../math/special/sumOf.ts';
-import { months } from '../../tables/months.ts';
 import { firstOfMonth, monthIndexOf, yearOf } from '../../units/days.ts';
+import { monthNumber } from '../../units/months.ts';
 import type { inputs } from './inputs.ts';
 import { isLeaving } from './inputs.ts';
 
@@ -28,7 +28,7 @@ const medianOf = (values: readonly number[]): number => quantileType6(values, 0.
 /** First day on which rain is counted: of this year, or of the last one where the first date comes before it. */
 export function sinceDayOf({ sinceMonth, todayDay, steps }: Pick<Asked, 'sinceMonth' | 'todayDay' | 'steps'>): number {
   const earliest = Math.min(todayDay, ...steps.map(({ day }) => day));
-  const month = Object.keys(months).indexOf(sinceMonth);
+  const month = monthNumber(sinceMonth) - 1;
   const thisYear = firstOfMonth(month, yearOf(todayDay));
   return thisYear <= earliest ? thisYear : firstOfMonth(month, yearOf(todayDay) - 1);
 }

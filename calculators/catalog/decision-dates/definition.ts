@@ -1,6 +1,6 @@
 import { hardOne } from '../../asks/cautions.ts';
+import { isCurveInOrder } from '../../asks/growthCurve.ts';
 import { defineCalculator, shown } from '../../kit/define.ts';
-import { isCurveInOrder } from '../../math/forage/grownPercentBy.ts';
 import { printDay } from '../../units/printQuantity.ts';
 import { compute, faultOf } from './compute.ts';
 import { inputs, stepWords } from './inputs.ts';

@@ -1,7 +1,7 @@
 import { growthCurve } from '../../asks/growthCurve.ts';
 import { choice, date, months, number, rows } from '../../kit/inputs.ts';
 import { record } from '../../kit/record/record.ts';
-import { months as monthOptions } from '../../tables/months.ts';
+import { months as monthOptions } from '../../units/months.ts';
 
 /** By common practice in this order: what eats most for the least loss goes first. */
 export const stepWords = {
@@ -25,7 +25,7 @@ export const steps = rows({
   help: 'One step for each date, the ones that cost you least first. Two weeks before the best month ends is a good first date.',
   maxRows: 8,
   columns: {
-    day: date('Date', '2026-07-01', { belongsTo: 'management' }),
+    day: date('Date', '2026-07-01', { occurs: 'thisYear', belongsTo: 'management' }),
     // What one eats: common weights at the likely share of weight; it only starts the field.
     step: choice('If it is too dry by then', 'look', {
       options: {
@@ -104,8 +104,8 @@ export const demoRain = `Year, Jan, Feb, Mar, Apr, May, Jun, Jul, Aug, Sep, Oct,
 2025, 1.79, 0.94, 2.47, 4.83, 3.54, 2.60, 3.01, 0.73, 1.73, 7.08, 1.97, 2.90`;
 
 export const inputs = {
-  todayDay: date('Today', '2026-06-01'),
-  endDay: date('Day until which the grass must last', '2026-10-31', { help: 'In the same calendar year.' }),
+  todayDay: date('Today', '2026-06-01', { occurs: 'today' }),
+  endDay: date('Day until which the grass must last', '2026-10-31', { occurs: { nextFrom: 'today' }, help: 'In the same calendar year.' }),
   ...growthCurve('Month it quits'),
   grassLbPerAc: number('Grass that a normal year grows', 'Y', 'lb/ac', [100, 20_000], 2400, {
     usual: 'forageLbPerAc',

@@ -45,7 +45,10 @@ export const inputs = {
     ask: 'What did such cows bring last spring? When a drought breaks over a wide country, everybody buys at once.',
   }),
   highBuyBackUsd: number('Buy-back price, if cows are high then', 'B_{high}', 'usd', [50, 20_000], 3600, { usual: 'cowUsd' }),
-  pricesSeenDay: date('Day when you saw these prices', '2026-11-01', { help: 'It goes into the note. A price is good for a week or two.' }),
+  pricesSeenDay: date('Day when you saw these prices', '2026-11-01', {
+    occurs: 'today',
+    help: 'It goes into the note. A price is good for a week or two.',
+  }),
   buyBackCostsUsd: number('Cost of buying back', 'b', 'usd', [0, 5000], 90, {
     usual: 'sellingUsd',
     help: 'Hauling, tests, vaccines, and what is lost while new cows settle.',

@@ -109,6 +109,7 @@ export const herd = rows({
     }),
     hasBirths: yesNo('Calves, lambs, kids or foals while on hay', true),
     birthDay: date('Middle of that season', '2027-03-10', {
+      occurs: { nextFrom: 'fromDay' },
       shownWhen: { hasBirths: 'yes' },
       ask: 'By which day will half of them have calved or lambed? Count 283 days from the middle of breeding for cows, 147 for ewes.',
     }),
@@ -125,8 +126,9 @@ export const herd = rows({
 export const hasHay = ['at-baling', 'now'] as const;
 
 export const placeInputs = {
-  fromDay: date('First day on hay', '2026-11-01', { help: 'Today, if they are on hay already.' }),
+  fromDay: date('First day on hay', '2026-11-01', { occurs: { nextFrom: 'today' }, help: 'Today, if they are on hay already.' }),
   toDay: date('Turn-out, first day back on grass', '2027-04-20', {
+    occurs: { nextFrom: 'fromDay' },
     ask: 'When was the grass ready in a late spring? After a drought add ten days to two weeks.',
     field: 'Let the height of the grass decide when it comes. This day is for the plan.',
   }),
@@ -166,8 +168,8 @@ export const placeInputs = {
     shownWhen: { onHand: hasHay },
     field: 'Three bales on a scale ticket. Most people guess high by a tenth or more.',
   }),
-  baledDay: date('Day it was baled', '2026-06-15', { shownWhen: { onHand: hasHay } }),
-  weighedDay: date('Day it was weighed', '2026-10-15', { shownWhen: { onHand: 'now' } }),
+  baledDay: date('Day it was baled', '2026-06-15', { occurs: { lastBy: 'fromDay' }, shownWhen: { onHand: hasHay } }),
+  weighedDay: date('Day it was weighed', '2026-10-15', { occurs: { lastBy: 'fromDay' }, shownWhen: { onHand: 'now' } }),
   moisturePercent: hayMoisturePercent('place'),
   yearlyRain: yearlyRain(),
   pricedBy: choice('Price of the hay to buy', 'ton', {

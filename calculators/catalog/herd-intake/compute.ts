@@ -6,9 +6,9 @@ import { guidePercents, type HerdStock } from '../../math/herd/guidePercents.ts'
 import { herdAnimalUnits } from '../../math/herd/herdAnimalUnits.ts';
 import { monthRule } from '../../math/herd/monthRule.ts';
 import { isBreeding, type Stage, stageFromBirth } from '../../math/herd/stageFromBirth.ts';
-import { needThere } from '../../math/need.ts';
 import { sumOf } from '../../math/special/sumOf.ts';
-import { type Month, months } from '../../tables/months.ts';
+import { daysInMonth } from '../../units/days.ts';
+import { type Month, monthKeys, monthNumber } from '../../units/months.ts';
 import type { inputs } from './inputs.ts';
 
 /** Trials found the two usual guides 14 to 17 percent out, one low and one high. */
@@ -30,11 +30,9 @@ export type MonthRule = keyof typeof monthRules;
 const allMonthRules = ['lb-600', 'lb-750', 'lb-780', 'lb-790', 'lb-870', 'lb-912', 'lb-915'] as const satisfies readonly MonthRule[];
 export type CalfRule = 'within' | 'by-weight' | 'fixed';
 const allCalfRules = ['within', 'by-weight', 'fixed'] as const satisfies readonly CalfRule[];
-const monthKeys = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', 'oct', 'nov', 'dec'] as const satisfies readonly Month[];
-const monthNumber = (month: Month): number => Object.keys(months).indexOf(month) + 1;
 
-/** Days of each month; February of most years. */
-const monthLengths = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31] as const;
+/** February as most years have it. */
+const commonYear = 2027;
 
 type Asked = ValuesOf<typeof inputs>;
 type Line = Asked['herd'][number];
@@ -55,8 +53,8 @@ function percentsOf({ stageFrom, intakeFrom, quality }: Asked, line: Line, month
 /** The same herd month by month, its stages by the months of birth. Where the stage was given it is known for one day only. */
 function yearOf(asked: Asked) {
   if (asked.stageFrom !== 'birth-month') return [];
-  return monthKeys.map((inMonth, index) => {
-    const lengthDays = needThere('yearOf', `days of ${inMonth}`, monthLengths[index]);
+  return monthKeys().map((inMonth) => {
+    const lengthDays = daysInMonth(commonYear, monthNumber(inMonth));
     const inMonthLbPerDay = sumOf(asked.herd, (line) =>
       dailyIntakeLb({ head: line.countHead, weightLb: line.weightLb, intakePercent: percentsOf(asked, line, inMonth).likelyPercent }),
     );

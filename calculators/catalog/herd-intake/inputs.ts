@@ -1,6 +1,6 @@
 import { choice, number, rows } from '../../kit/inputs.ts';
 import { breeding } from '../../math/herd/stageFromBirth.ts';
-import { months } from '../../tables/months.ts';
+import { months } from '../../units/months.ts';
 import { calfLabels, monthRuleLabels, stageWords, stockWords } from './quantities.ts';
 
 const cattle = 'Cattle';
@@ -25,7 +25,7 @@ export const inputs = {
   stageFrom: choice('Dry, heavy or nursing', 'known', {
     options: { known: 'I know', 'birth-month': 'Work it out from the month they calve or lamb' },
   }),
-  month: choice('Month that you ask about', 'jul', { options: months, shownWhen: { stageFrom: 'birth-month' } }),
+  month: choice('Month that you ask about', 'jul', { options: months, occurs: 'today', shownWhen: { stageFrom: 'birth-month' } }),
   intakeFrom: choice('What one eats', 'guide', {
     options: { guide: 'From the printed guides', own: 'My own figures' },
     help: 'As a share of its weight, counted with the water out.',

@@ -1,5 +1,5 @@
 import { amount, table, word } from '../../kit/quantities.ts';
-import { months } from '../../tables/months.ts';
+import { months } from '../../units/months.ts';
 
 export const stockWords = {
   cow: 'Beef cow',
@@ -32,20 +32,6 @@ export const monthRuleLabels = {
   'lb-870': '870 lb (29 lb a day, 30 days)',
   'lb-912': '912 lb (30 lb a day, 30.4 days)',
   'lb-915': '915 lb (30 lb a day, 30.5 days)',
-} as const;
-export const monthWords = {
-  jan: months.jan.label,
-  feb: months.feb.label,
-  mar: months.mar.label,
-  apr: months.apr.label,
-  may: months.may.label,
-  jun: months.jun.label,
-  jul: months.jul.label,
-  aug: months.aug.label,
-  sep: months.sep.label,
-  oct: months.oct.label,
-  nov: months.nov.label,
-  dec: months.dec.label,
 } as const;
 
 export const quantities = {
@@ -89,7 +75,7 @@ export const quantities = {
   eatenUnitsAu: amount('Animal units by what they eat', 'U_e', 'au', 1),
   ruleMonthLb: amount('A month by your animal units and pounds', 'M_U', 'lb', -2),
   yearMonths: table('The same head, month by month', ['inMonth', 'nursingHead', 'inMonthLbPerDay', 'inMonthTon'], {
-    inMonth: word('Month', monthWords),
+    inMonth: word('Month', months),
     nursingHead: amount('Nursing', 'n_n', 'head'),
     lengthDays: amount('Days', 't_m', 'd'),
     inMonthLbPerDay: amount('Eat a day', 'D_m', 'lb/d', -1),

@@ -60,13 +60,13 @@ export default defineCalculator({
   steps: [
     formula('canMl', tex`\frac{\pi}{4} \times (2.54 \times \q{acrossIn})^2 \times 2.54 \times \q{tallIn}`, {
       onlyWhen: ({ volumeFrom }) => volumeFrom === 'can',
-      says: 'Volume of the can in millilitres: an inch is 2.54 centimetres.',
+      says: 'Volume of the can in milliliters: an inch is 2.54 centimeters.',
       source: 'common practice',
     }),
     {
       kind: 'rows',
       of: 'lines',
-      says: 'Each core: its volume, its dry weight, and the density of the soil between the stones. Solid soil and stones weigh 2.65 g a millilitre.',
+      says: 'Each core: its volume, its dry weight, and the density of the soil between the stones. Solid soil and stones weigh 2.65 g a milliliter.',
       source: 'common practice',
       formulas: {
         volumeMl: [

@@ -22,7 +22,7 @@ export const inputs = {
     shownWhen: { volumeFrom: 'can' },
   }),
   ringMl: number('Volume of the ring', 'V_{ring}', 'ml', [20, 5000], 350, {
-    help: 'A cubic centimetre is a millilitre.',
+    help: 'A cubic centimeter is a milliliter.',
     field: 'Tape one end shut, fill it level with water and pour that into a kitchen measure.',
     shownWhen: { volumeFrom: 'known' },
   }),

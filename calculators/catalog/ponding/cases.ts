@@ -23,7 +23,7 @@ const unevenStorm = [
 
 export default defineCases(definition, [
   {
-    name: 'half a centimetre an hour for two hours on tight soil: depth and minutes until it stands (1.08 h)',
+    name: 'half a centimeter an hour for two hours on tight soil: depth and minutes until it stands (1.08 h)',
     query: mercedStorm,
     expect: { 'lines.0.whenPondedCm': '0.54' },
     ...merced,

@@ -1,14 +1,14 @@
 import type { ValuesOf } from '../../kit/inputs.ts';
 import { dripHoles, dripRate, jarRateInPerHr, minutesOfRain } from '../../math/demonstration/dripRate.ts';
 import { jarShares } from '../../math/demonstration/jarShares.ts';
-import { millilitresPerCubicInch, trayDepthIn, trayWater } from '../../math/demonstration/trayWater.ts';
+import { millilitersPerCubicInch, trayDepthIn, trayWater } from '../../math/demonstration/trayWater.ts';
 import { trayWeightLb } from '../../math/demonstration/trayWeightLb.ts';
 import { cubicInchesPerGallon } from '../../math/water/waterVolume.ts';
 import type { inputs } from './inputs.ts';
 
 type Asked = ValuesOf<typeof inputs>;
 
-const gallonMl = cubicInchesPerGallon * millilitresPerCubicInch;
+const gallonMl = cubicInchesPerGallon * millilitersPerCubicInch;
 const tablespoonMl = gallonMl / 256;
 /** Jars are read by eye: a little more than was poured is reading error. The same share that `jarShares` takes. */
 const readingErrorShare = 0.02;
@@ -39,7 +39,7 @@ export function faultOf(asked: Asked): 'none' | 'hardly-rains' | 'floods' | 'too
   if (rateInPerHr > 100) return 'floods';
   if (needHolesCount > 5000) return 'too-many-holes';
   const { runMl, downMl } = caughtOf(asked);
-  return runMl + downMl > (1 + readingErrorShare) * trayWater(asked.lengthIn, asked.widthIn, asked.rainIn).millilitres ? 'more-than-poured' : 'none';
+  return runMl + downMl > (1 + readingErrorShare) * trayWater(asked.lengthIn, asked.widthIn, asked.rainIn).milliliters ? 'more-than-poured' : 'none';
 }
 
 export function compute(asked: Asked) {
@@ -49,14 +49,14 @@ export function compute(asked: Asked) {
   const { runMl, downMl } = caughtOf(asked);
   const isRead = jars === 'read';
   const { runoffPercent, throughPercent, heldPercent } = isRead
-    ? jarShares(water.millilitres, runMl, downMl)
+    ? jarShares(water.milliliters, runMl, downMl)
     : { runoffPercent: 0, throughPercent: 0, heldPercent: 0 };
-  const heldMl = isRead ? water.millilitres - runMl - downMl : 0;
+  const heldMl = isRead ? water.milliliters - runMl - downMl : 0;
   const { rateInPerHr } = head;
   return {
     pourQt: water.quarts,
     pourGal: water.gallons,
-    pourMl: water.millilitres,
+    pourMl: water.milliliters,
     ...head,
     holesExactCount: wantedInPerHr / head.holeInPerHr,
     holeGapIn: Math.sqrt((lengthIn * widthIn) / head.needHolesCount),

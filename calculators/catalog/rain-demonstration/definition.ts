@@ -7,7 +7,7 @@ import { quantities } from './quantities.ts';
 
 const isRead = ({ jars }: { readonly jars: string }): boolean => jars === 'read';
 const hasRun = ({ jars, ran }: { readonly jars: string; readonly ran: boolean }): boolean => jars === 'read' && ran;
-/** Less than this is measured in millilitres. */
+/** Less than this is measured in milliliters. */
 const leastQt = 0.5;
 /** More than two people should lift. */
 const twoPeopleLb = 100;
@@ -52,7 +52,7 @@ export default defineCalculator({
     }),
     formula('pourQt', tex`4 \times \q{pourGal}`, { says: 'In quarts.' }),
     formula('pourMl', tex`\q{lengthIn} \times \q{widthIn} \times \q{rainIn} \times 2.54^3`, {
-      says: 'In millilitres. A cubic inch is 2.54³ of them.',
+      says: 'In milliliters. A cubic inch is 2.54³ of them.',
     }),
     byCase('timedMl', {
       says: 'The water that was timed.',

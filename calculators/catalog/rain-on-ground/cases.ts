@@ -5,7 +5,7 @@ const oneAcre = 'rain=1in&surface=acres&area=1ac';
 const acreInch = { source: 'freedictionary-acre-inch', where: 'acre-inch', seen: 'print' } as const;
 const acreFoot = { source: 'sizes-acre-foot', where: 'acre-foot', seen: 'print' } as const;
 const victoria = { source: 'bekker-stock-water-2024', where: 'how much do you need', seen: 'print' } as const;
-/** Litres a day stand for gallons a day where the source is metric: the sums are the same. */
+/** Liters a day stand for gallons a day where the source is metric: the sums are the same. */
 const drinking = (name: string, head: number, each: number, herdGalPerDay: string): Case => ({
   name,
   query: `stock.kind=other&stock.count=${head}&stock.own=${each}gal/d`,

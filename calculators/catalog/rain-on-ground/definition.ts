@@ -64,7 +64,7 @@ export default defineCalculator({ slug: 'rain-on-ground', version: 1, title: 'Ga
       source: 'common practice',
     }),
     formula('waterTon', tex`\frac{\q{waterFt3} \times 3.048^3}{0.45359237 \times 2000}`, {
-      says: 'Its weight: a foot is 3.048 decimetres, a litre of water weighs a kilogram, a pound is 0.45359237 of one, a ton 2,000 lb.',
+      says: 'Its weight: a foot is 3.048 decimeters, a liter of water weighs a kilogram, a pound is 0.45359237 of one, a ton 2,000 lb.',
       source: 'common practice',
     }),
     byCase('usablePercent', {

@@ -55,7 +55,8 @@ export const inputs = {
       'Read the gauge at one hour every day, and write a 0 on dry days: a gap can then be told from a dry day. Write T for a trace, M for a day that was not read.',
     ask: 'No record of your own? Ask the nearest weather station for its daily or monthly rain. A station some miles off is better than a guess, and it is still not your rain.',
   }),
-  untilDay: date('Up to which day', '2025-09-30', { help: 'A record by months goes up to the end of a month.' }),
+  // It stays with the example's record, which ends in 2025.
+  untilDay: date('Up to which day', '2025-09-30', { occurs: 'fixed', help: 'A record by months goes up to the end of a month.' }),
   windowMonths: number('Months to look back over', 'k', 'mo', [1, 24], 6, {
     whole: true,
     help: 'One to three for topsoil and this growth, six for a season, twelve or more for ponds and wells.',

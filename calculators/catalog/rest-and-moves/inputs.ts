@@ -134,7 +134,7 @@ export const inputs = {
       ['ewe-nursing', 60],
     ],
   }),
-  startDay: date('Day of the first move', '2026-05-01'),
+  startDay: date('Day of the first move', '2026-05-01', { occurs: 'today' }),
   stopHeightIn: number('Stubble left when grazing stops', 'H_0', 'in', [0.5, 40], 4, {
     belongsTo: 'management',
     usual: 'stubbleIn',

@@ -12,7 +12,7 @@ export const inputs = {
     shownWhen: { boreFrom: 'measured' },
   }),
   fillWaterMl: number('Water that filled it', 'V_{fill}', 'ml', [50, 100_000], 1390, {
-    field: 'Stand the ring on a flat sheet of plastic over a pan, seal its foot with clay, fill to a mark. A gram of water is a millilitre.',
+    field: 'Stand the ring on a flat sheet of plastic over a pan, seal its foot with clay, fill to a mark. A gram of water is a milliliter.',
     shownWhen: { boreFrom: 'filled' },
   }),
   fillDepthIn: number('To this depth', 'z_{fill}', 'in', [0.5, 24], 3, { shownWhen: { boreFrom: 'filled' } }),

@@ -85,8 +85,9 @@ const percent = (label: string, symbol: string, start: number, max: number, help
   number(label, symbol, 'pct', [0, max], start, { belongsTo: 'management', ...(help === undefined ? {} : { help }) });
 
 export const inputs = {
-  sowDay: date('Day when you can sow', '2027-05-20'),
+  sowDay: date('Day when you can sow', '2027-05-20', { occurs: { nextFrom: 'today' } }),
   frostDay: date('Usual day of the first killing frost', '2027-10-15', {
+    occurs: { nextFrom: 'sowDay' },
     help: 'The one after the sowing. For a crop that heat ends, the day when it is usually done.',
     ask: 'When did frost blacken the garden, these last five falls? Take the earliest but one.',
   }),

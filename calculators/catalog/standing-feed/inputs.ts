@@ -22,6 +22,9 @@ const [wetYear, middleYear, dryYear] = standingFeedLossPerMonth;
 /** November to March: the table gives fescue's loss over a winter. */
 const winterMonths = 5;
 
+/** At the start of the winter to come, or today in the middle of one. */
+const inWinter = { lastBy: 'untilDay', notBefore: 'today' } as const;
+
 export const inputs = {
   massFrom: choice('How you know what stands', 'known', { options: { known: 'I know the pounds an acre', height: 'I measured the height' } }),
   standingLbPerAc: number('Feed standing when measured', 'B', 'lb/ac', [100, 20_000], 2900, {
@@ -42,7 +45,10 @@ export const inputs = {
     shownWhen: { massFrom: 'height' },
     ask: 'A good stand of pasture holds 200 to 300, a thin one 100 to 200. Three clips of your own set the stick.',
   }),
-  measuredDay: date('Day it was measured', '2026-11-10', { help: 'On or after the day when growth stopped. Weather takes its share from then on.' }),
+  measuredDay: date('Day it was measured', '2026-11-10', {
+    occurs: 'today',
+    help: 'On or after the day when growth stopped. Weather takes its share from then on.',
+  }),
   feed: choice('What stands there', 'tall-fescue', {
     options: {
       'tall-fescue': {
@@ -67,13 +73,15 @@ export const inputs = {
   }),
   stock,
   fromDay: date('Feed is wanted from', '2026-12-01', {
+    occurs: inWinter,
     help: 'The day when other pasture is done. Until you open this field, they are fed another way.',
   }),
   untilDay: date('Feed is wanted until', '2027-04-01', {
+    occurs: { nextFrom: 'today' },
     help: 'The day in spring when grass carries them again.',
     ask: 'Take a late spring that you remember, not an average one.',
   }),
-  startDay: date('First day of grazing it', '2026-12-01', { belongsTo: 'management' }),
+  startDay: date('First day of grazing it', '2026-12-01', { occurs: inWinter, belongsTo: 'management' }),
   stubbleLbPerAc: number('Pounds to leave on an acre', 's', 'lb/ac', [0, 10_000], 1000, {
     belongsTo: 'management',
     usual: 'stubbleLbPerAc',

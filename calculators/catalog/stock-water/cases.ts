@@ -14,7 +14,7 @@ const indiana = { source: 'burbrink-2022', where: 'water needs in winter', seen:
 const alberta = { source: 'alberta-pasture-pipeline', seen: 'print' } as const;
 const victoria = {
   source: 'bekker-stock-water-2024',
-  where: 'how much do you need; litres stand for gallons, the sums are the same',
+  where: 'how much do you need; liters stand for gallons, the sums are the same',
   seen: 'print',
 } as const;
 
@@ -79,7 +79,7 @@ export default defineCases(definition, [
     query: 'supply=flow&flow-from=known&known=2gpm&pumped=24hr',
     expect: { supplyGalPerDay: '2,880' },
     source: 'gw-project-domestic-wells-2022',
-    where: 'solution of exercise 1; litres stand for gallons, the sum is the same',
+    where: 'solution of exercise 1; liters stand for gallons, the sum is the same',
     seen: 'print',
   },
   { name: '1,000 ewes at 6 a day', query: drinking(1000, 6), expect: { needGalPerDay: '6000' }, ...victoria },
@@ -88,7 +88,7 @@ export default defineCases(definition, [
     query: `${drinking(1000, 6)}&supply=hauled&weekly-loads=0&storage=known&own-stored=900000gal&wanted=150d`,
     expect: { lastsDays: '150', verdict: 'lasts' },
     ...victoria,
-    where: 'how much do you need: 900,000 for 150 days; litres stand for gallons',
+    where: 'how much do you need: 900,000 for 150 days; liters stand for gallons',
   },
   {
     name: '100 cows, 100 calves and 3 bulls for 150 days out of storage alone',
@@ -96,7 +96,7 @@ export default defineCases(definition, [
       'herd.stock=cow-nursing,calf-500,bull&herd.count=100,100,3&intake-from=known&herd.known=100gal/d,4gal/d,100gal/d&supply=hauled&weekly-loads=0&storage=known&own-stored=1605000gal&wanted=150d',
     expect: { 'lines.0.lineGalPerDay': '10,000', 'lines.1.lineGalPerDay': '400', 'lines.2.lineGalPerDay': '300', lastsDays: '150' },
     ...victoria,
-    where: 'how much do you need: 1,605,000 for 150 days; litres stand for gallons',
+    where: 'how much do you need: 1,605,000 for 150 days; liters stand for gallons',
   },
   {
     name: 'A pond of one acre, 2.5 ft at its deepest, holds a foot over all of it',

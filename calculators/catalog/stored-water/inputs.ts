@@ -121,6 +121,7 @@ export const inputs = {
     help: 'One list has pasture grass at 1 to 1 1/2 in a week from May to September: 0.14 to 0.21 in a day.',
     ask: 'A weather station’s or irrigation bulletin’s figure for pasture or grass. Or choose the month, the place and the heat.',
   }),
+  // It stays July on a fresh form: the heat beside it is that of July.
   month: choice('Month', 'july', {
     options: {
       january: 'January',

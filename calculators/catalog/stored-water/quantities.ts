@@ -24,7 +24,7 @@ export const quantities = {
   organicNowIn: depth('Such a foot, with the organic matter it has', 'a_O', 2),
   organicThenIn: depth('With what its figure stands for', 'a_{O1}', 2),
   topAddedIn: depth('Organic matter adds, in a foot', 'a_o', 2),
-  sunMj: amount('Sun above the air, megajoules a square metre', 'R_a', 'count', 1),
+  sunMj: amount('Sun above the air, megajoules a square meter', 'R_a', 'count', 1),
   highC: amount('High of the day', 'T_{max}', 'c', 1),
   lowC: amount('Low of the night', 'T_{min}', 'c', 1),
   referenceMm: amount('Use of a well-watered short grass', 'ET_o', 'mm/d', 1),

@@ -7,9 +7,9 @@ export type Counting = 'in' | 'hundredths' | 'mm' | 'tenths' | 'cm';
 export const countings: Readonly<Record<Counting, string>> = {
   in: 'inches',
   hundredths: 'hundredths of an inch',
-  mm: 'millimetres',
-  tenths: 'tenths of a millimetre',
-  cm: 'centimetres',
+  mm: 'millimeters',
+  tenths: 'tenths of a millimeter',
+  cm: 'centimeters',
 };
 export const isCounting = (text: string | undefined): text is Counting => text !== undefined && Object.hasOwn(countings, text);
 /** What one of them is in the unit of the input. */

@@ -29,7 +29,7 @@ interface Asked {
 }
 export interface Assembled {
   readonly lines: readonly RecordLine[];
-  readonly problem?: string;
+  readonly problem: string | undefined;
   readonly asks: readonly Asked[];
   readonly told: readonly string[];
   readonly largest?: { readonly day: number; readonly amount: number };
@@ -138,14 +138,7 @@ export function assemble({ cells, isMonthly, blank, unlisted, afterBlanks, twice
   if (traces > 0) told.push(`A trace counts as read and too little to measure: ${counted(traces, 'time')}.`);
   if (codes > 0) told.push(`A mark or code such as M, - or −9999 counts as not read: ${counted(codes, 'time')}.`);
   if (totals > 0) told.push(`Totals over several days, shared evenly among them: ${totals.toLocaleString('en-US')}.`);
-  return {
-    lines,
-    ...(problem === undefined ? {} : { problem }),
-    asks,
-    told,
-    ...(largest === undefined ? {} : { largest }),
-    missing: missingByYear(lines, list),
-  };
+  return { lines, problem, asks, told, ...(largest === undefined ? {} : { largest }), missing: missingByYear(lines, list) };
 }
 
 /** Days without an amount from the first listed to the last, by year; years without any are left out. */

@@ -1,12 +1,11 @@
-import { dayMs } from '../../units/days.ts';
+import { dayMs, daysInMonth } from '../../units/days.ts';
+import { isMonth, monthNumber } from '../../units/months.ts';
 import { longestRead } from './limits.ts';
-
-const monthKeys = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', 'oct', 'nov', 'dec'];
 
 /** 1 to 12 for `Mar`, `march`, `sept.`; nothing for other words. */
 export function monthNamed(word: string): number | undefined {
-  const at = monthKeys.indexOf(word.trim().slice(0, 3).toLowerCase());
-  return at < 0 || !/^[a-z]{3,9}\.?$/i.test(word.trim()) ? undefined : at + 1;
+  const key = word.trim().slice(0, 3).toLowerCase();
+  return isMonth(key) && /^[a-z]{3,9}\.?$/i.test(word.trim()) ? monthNumber(key) : undefined;
 }
 
 /** A date as its cell gives it. While it is open, `one` and `two` are month and day in an order that the whole column must tell. */
@@ -62,9 +61,6 @@ export function dayNumber(year: number, month: number, day: number): number | un
   if (year < 1700 || year > 2200 || month < 1 || month > 12 || day < 1 || day > daysInMonth(year, month)) return undefined;
   return Date.UTC(year, month - 1, day) / dayMs;
 }
-const lengths = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
-export const daysInMonth = (year: number, month: number): number =>
-  month === 2 && year % 4 === 0 && (year % 100 !== 0 || year % 400 === 0) ? 29 : (lengths[month - 1] ?? 0);
 
 export type DateOrder = 'month-first' | 'day-first';
 /** What the open dates of a column tell of their order: one above 12 settles it. Nothing where none does, or where they contradict. */

@@ -1,6 +1,6 @@
 import { wholeUnits } from '../hay/wholeUnits.ts';
 import { need } from '../need.ts';
-import { millilitresPerCubicInch } from './trayWater.ts';
+import { millilitersPerCubicInch } from './trayWater.ts';
 
 /** A tray that is rained on, by its inside measures. */
 export interface Tray {
@@ -17,7 +17,7 @@ function needTray(name: string, { lengthIn, widthIn }: Tray): void {
  * Water that all drip holes together must give for a rain rate: q = 16.387 l w i / 60, with l = `lengthIn`, w = `widthIn`, i = `rateInPerHr`.
  * @param rateInPerHr - Rain rate wanted, inches an hour; 0 or more
  * @param tray - Inside length and width of the tray, inches; above 0
- * @returns Water, millilitres a minute
+ * @returns Water, milliliters a minute
  * @throws RangeError if a value is outside its range
  * @source common practice
  * @example dripRate(2, { lengthIn: 24, widthIn: 12 }) //=> 157.3
@@ -25,14 +25,14 @@ function needTray(name: string, { lengthIn, widthIn }: Tray): void {
 export function dripRate(rateInPerHr: number, tray: Tray): number {
   need('dripRate', 'rateInPerHr', rateInPerHr, { atLeast: 0 });
   needTray('dripRate', tray);
-  return (millilitresPerCubicInch * tray.lengthIn * tray.widthIn * rateInPerHr) / 60;
+  return (millilitersPerCubicInch * tray.lengthIn * tray.widthIn * rateInPerHr) / 60;
 }
 
 /**
  * Drip holes for a rain rate, whole: n = q / h rounded up, with q from `dripRate`, h = `holeMlPerMin` timed at one hole with the head full.
  * @param rateInPerHr - Rain rate wanted, inches an hour; 0 or more
  * @param tray - Inside length and width of the tray, inches; above 0
- * @param holeMlPerMin - Water that one hole gives, millilitres a minute; above 0
+ * @param holeMlPerMin - Water that one hole gives, milliliters a minute; above 0
  * @returns Holes, whole number
  * @throws RangeError if a value is outside its range
  * @source common practice
@@ -45,7 +45,7 @@ export function dripHoles(rateInPerHr: number, tray: Tray, holeMlPerMin: number)
 
 /**
  * Rain rate from a jar filled at the drip head: i = 3,600 V / (16.387 l w s), with V = `jarMl`, s = `seconds`, l = `lengthIn`, w = `widthIn`.
- * @param jarMl - Water in the jar, from all holes at once, millilitres; above 0. A US pint is 473
+ * @param jarMl - Water in the jar, from all holes at once, milliliters; above 0. A US pint is 473
  * @param seconds - Time to fill it, seconds; above 0
  * @param tray - Inside length and width of the tray, inches; above 0
  * @returns Rain rate, inches an hour
@@ -57,7 +57,7 @@ export function jarRateInPerHr(jarMl: number, seconds: number, tray: Tray): numb
   need('jarRateInPerHr', 'jarMl', jarMl, { above: 0 });
   need('jarRateInPerHr', 'seconds', seconds, { above: 0 });
   needTray('jarRateInPerHr', tray);
-  return (3600 * jarMl) / (millilitresPerCubicInch * tray.lengthIn * tray.widthIn * seconds);
+  return (3600 * jarMl) / (millilitersPerCubicInch * tray.lengthIn * tray.widthIn * seconds);
 }
 
 /**

@@ -3,9 +3,9 @@ import { need } from '../need.ts';
 /**
  * Where the water of one tray went: over the surface R / P, through it T / P, and held in the soil and lost the rest, with P = `pouredMl`,
  * R = `runoffMl`, T = `throughMl`, as percent.
- * @param pouredMl - Water put on the tray, millilitres; above 0
- * @param runoffMl - Water in the runoff jar, millilitres; 0 or more
- * @param throughMl - Water in the jar under the tray, millilitres; 0 or more
+ * @param pouredMl - Water put on the tray, milliliters; above 0
+ * @param runoffMl - Water in the runoff jar, milliliters; 0 or more
+ * @param throughMl - Water in the jar under the tray, milliliters; 0 or more
  * @returns Shares run off, through, and held, percent of the water put on
  * @throws RangeError if a value is outside its range, or the jars hold more than was poured
  * @source common practice

@@ -1,15 +1,15 @@
 import { need } from '../need.ts';
 import { cubicInchesPerGallon } from '../water/waterVolume.ts';
 
-/** Millilitres in a cubic inch: 2.54³, by definition. */
-export const millilitresPerCubicInch = 2.54 ** 3;
+/** Milliliters in a cubic inch: 2.54³, by definition. */
+export const millilitersPerCubicInch = 2.54 ** 3;
 
 /** One amount of water in the units of the kitchen. */
 export interface KitchenWater {
   readonly gallons: number;
   readonly quarts: number;
   readonly pints: number;
-  readonly millilitres: number;
+  readonly milliliters: number;
 }
 
 /**
@@ -17,7 +17,7 @@ export interface KitchenWater {
  * @param lengthIn - Inside length of the tray, inches; above 0
  * @param widthIn - Inside width of the tray, inches; above 0
  * @param rainIn - Depth of rain, inches; 0 or more
- * @returns Water, US gallons, quarts, pints, and millilitres
+ * @returns Water, US gallons, quarts, pints, and milliliters
  * @throws RangeError if a value is outside its range
  * @source common practice
  * @example trayWater(24, 12, 1).quarts //=> 4.99
@@ -28,12 +28,12 @@ export function trayWater(lengthIn: number, widthIn: number, rainIn: number): Ki
   need('trayWater', 'rainIn', rainIn, { atLeast: 0 });
   const cubicIn = lengthIn * widthIn * rainIn;
   const gallons = cubicIn / cubicInchesPerGallon;
-  return { gallons, quarts: 4 * gallons, pints: 8 * gallons, millilitres: cubicIn * millilitresPerCubicInch };
+  return { gallons, quarts: 4 * gallons, pints: 8 * gallons, milliliters: cubicIn * millilitersPerCubicInch };
 }
 
 /**
- * Depth that an amount of water makes over a tray: d = V / (16.387 l w), with V = `millilitres`, l = `lengthIn`, w = `widthIn`.
- * @param millilitres - Water, millilitres; 0 or more
+ * Depth that an amount of water makes over a tray: d = V / (16.387 l w), with V = `milliliters`, l = `lengthIn`, w = `widthIn`.
+ * @param milliliters - Water, milliliters; 0 or more
  * @param lengthIn - Inside length of the tray, inches; above 0
  * @param widthIn - Inside width of the tray, inches; above 0
  * @returns Depth, inches
@@ -41,9 +41,9 @@ export function trayWater(lengthIn: number, widthIn: number, rainIn: number): Ki
  * @source common practice
  * @example trayDepthIn(4719.5, 24, 12) //=> 1.0000
  */
-export function trayDepthIn(millilitres: number, lengthIn: number, widthIn: number): number {
-  need('trayDepthIn', 'millilitres', millilitres, { atLeast: 0 });
+export function trayDepthIn(milliliters: number, lengthIn: number, widthIn: number): number {
+  need('trayDepthIn', 'milliliters', milliliters, { atLeast: 0 });
   need('trayDepthIn', 'lengthIn', lengthIn, { above: 0 });
   need('trayDepthIn', 'widthIn', widthIn, { above: 0 });
-  return millilitres / millilitresPerCubicInch / (lengthIn * widthIn);
+  return milliliters / millilitersPerCubicInch / (lengthIn * widthIn);
 }

@@ -2,7 +2,7 @@ import { checkList } from '../checks.ts';
 import { clipFactor } from './clipFactor.ts';
 import { frameAreaFt2 } from './frameAreaFt2.ts';
 
-const squareFeetPerSquareMetre = 1 / 0.3048 ** 2;
+const squareFeetPerSquareMeter = 1 / 0.3048 ** 2;
 const kilogramsPerHectare = 0.45359237 / 0.40468564224;
 
 export default checkList('clipFactor', [
@@ -39,8 +39,8 @@ export default checkList('clipFactor', [
     seen: 'print',
   },
   {
-    what: 'Half-metre square, kilograms per hectare for a gram',
-    ours: () => clipFactor({ frameAreaFt2: squareFeetPerSquareMetre / 4, plots: 1 }) * kilogramsPerHectare,
+    what: 'Half-meter square, kilograms per hectare for a gram',
+    ours: () => clipFactor({ frameAreaFt2: squareFeetPerSquareMeter / 4, plots: 1 }) * kilogramsPerHectare,
     printed: '40',
     source: 'farmnews-nz-2012',
     where: 'Grams times 40',

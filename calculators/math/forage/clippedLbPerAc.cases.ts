@@ -1,7 +1,7 @@
 import { checkList } from '../checks.ts';
 import { clippedLbPerAc } from './clippedLbPerAc.ts';
 
-const squareFeetPerSquareMetre = 1 / 0.3048 ** 2;
+const squareFeetPerSquareMeter = 1 / 0.3048 ** 2;
 const kilogramsPerHectare = 0.45359237 / 0.40468564224;
 
 export default checkList('clippedLbPerAc', [
@@ -14,9 +14,9 @@ export default checkList('clippedLbPerAc', [
     seen: 'print',
   },
   {
-    what: 'Five plots of a quarter square metre, 200 g of dry matter in all, kilograms per hectare',
+    what: 'Five plots of a quarter square meter, 200 g of dry matter in all, kilograms per hectare',
     ours: () =>
-      clippedLbPerAc({ greenGrams: 42 + 45 + 36 + 39 + 38, plots: 5, frameAreaFt2: squareFeetPerSquareMetre / 4, dryMatterPercent: 100 }) *
+      clippedLbPerAc({ greenGrams: 42 + 45 + 36 + 39 + 38, plots: 5, frameAreaFt2: squareFeetPerSquareMeter / 4, dryMatterPercent: 100 }) *
       kilogramsPerHectare,
     printed: '1600',
     source: 'grazing-calculations-answers',

@@ -3,8 +3,8 @@ import { need } from '../need.ts';
 /**
  * Above-ground production of one grassland against another by their mean yearly rain: 0.6 (P − 56), with P = `meanRainMm`. A line BETWEEN sites of
  * the central United States. Never use it for good and bad years of one site: there the response is a third of it or less.
- * @param meanRainMm - Mean yearly precipitation of the site, millimetres; 200 to 1200
- * @returns Mean yearly above-ground production, grams of dry matter per square metre
+ * @param meanRainMm - Mean yearly precipitation of the site, millimeters; 200 to 1200
+ * @returns Mean yearly above-ground production, grams of dry matter per square meter
  * @throws RangeError if `meanRainMm` is outside its range
  * @source sala-1988, regional equation (from memory)
  * @example forageBetweenSitesGPerM2(400) //=> 206.4
@@ -17,8 +17,8 @@ export function forageBetweenSitesGPerM2(meanRainMm: number): number {
 /**
  * Forage of one shortgrass site from year to year: 56 + 0.13 P, with P = `yearRainMm`. The line of 52 years in north-central Colorado; it explains
  * about two fifths of the ups and downs.
- * @param yearRainMm - Precipitation of the year, millimetres; 100 to 600
- * @returns Forage of the year, grams of dry matter per square metre
+ * @param yearRainMm - Precipitation of the year, millimeters; 100 to 600
+ * @returns Forage of the year, grams of dry matter per square meter
  * @throws RangeError if `yearRainMm` is outside its range
  * @source lauenroth-sala-1992, annual precipitation (coefficients from memory)
  * @example forageOfYearGPerM2(321) //=> 97.7

@@ -1,7 +1,7 @@
 import { need } from '../need.ts';
-import { gallonsPerCubicFoot, litresPerCubicFoot, poundsPerKilogram } from '../water/waterVolume.ts';
+import { gallonsPerCubicFoot, litersPerCubicFoot, poundsPerKilogram } from '../water/waterVolume.ts';
 
-const litresPerGallon = litresPerCubicFoot / gallonsPerCubicFoot;
+const litersPerGallon = litersPerCubicFoot / gallonsPerCubicFoot;
 
 /**
  * Nitrate nitrogen that an animal takes in a day with feed and water together: from feed F c / 2,204.6, from water 3.785 G w / 1,000, with F = `feedLb`,
@@ -36,7 +36,7 @@ export function nitrateDose({
   need('nitrateDose', 'weightLb', weightLb, { above: 0 });
   const feedKg = feedLb / poundsPerKilogram;
   const feedG = (feedKg * feedNitrogenPpm) / 1000;
-  const waterG = (waterGal * litresPerGallon * waterNitrogenMgPerL) / 1000;
+  const waterG = (waterGal * litersPerGallon * waterNitrogenMgPerL) / 1000;
   const totalG = feedG + waterG;
   return { feedG, waterG, totalG, gPerCwt: (100 * totalG) / weightLb, asFeedPpm: (1000 * totalG) / feedKg };
 }

@@ -1,7 +1,7 @@
 import { need } from '../need.ts';
 
-/** Millilitres in a cubic inch, by definition. */
-const millilitresPerCubicInch = 2.54 ** 3;
+/** Milliliters in a cubic inch, by definition. */
+const millilitersPerCubicInch = 2.54 ** 3;
 
 /**
  * Depth that a volume of water makes in a ring: d = V / (π b² / 4), with V = `volumeMl` in cubic inches, b = `boreIn`. The usual 444 mL is an inch only
@@ -16,7 +16,7 @@ const millilitresPerCubicInch = 2.54 ** 3;
 export function ringDepthIn(volumeMl: number, boreIn: number): number {
   need('ringDepthIn', 'volumeMl', volumeMl, { atLeast: 0 });
   need('ringDepthIn', 'boreIn', boreIn, { above: 0 });
-  return volumeMl / millilitresPerCubicInch / ((Math.PI / 4) * boreIn ** 2);
+  return volumeMl / millilitersPerCubicInch / ((Math.PI / 4) * boreIn ** 2);
 }
 
 /**
@@ -31,7 +31,7 @@ export function ringDepthIn(volumeMl: number, boreIn: number): number {
 export function boreFromFillIn(volumeMl: number, depthIn: number): number {
   need('boreFromFillIn', 'volumeMl', volumeMl, { above: 0 });
   need('boreFromFillIn', 'depthIn', depthIn, { above: 0 });
-  return Math.sqrt((4 * volumeMl) / millilitresPerCubicInch / (Math.PI * depthIn));
+  return Math.sqrt((4 * volumeMl) / millilitersPerCubicInch / (Math.PI * depthIn));
 }
 
 /**

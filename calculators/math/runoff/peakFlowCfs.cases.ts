@@ -6,21 +6,21 @@ import { stormRunoffIn } from './stormRunoffIn.ts';
 
 const rainIn = 9 / 2.54;
 const areaAc = 4e6 / 4046.8564224;
-const cubicFeetPerCubicMetre = 0.3048 ** -3;
+const cubicFeetPerCubicMeter = 0.3048 ** -3;
 const abstractionShare = () => initialAbstractionIn({ retentionIn: retentionIn(74), abstractionRatio: 0.2 }) / rainIn;
 const ponce = { source: 'ponce-engineering-hydrology', where: 'example 5-9', seen: 'print' } as const;
 
 export default checkList('peakFlowCfs', [
   { what: '9 cm of rain, curve number 74: initial abstraction as a share of the rain', ours: abstractionShare, printed: '0.198', ...ponce },
   {
-    what: '4 square km, 9 cm of rain, curve number 74, 1.5 h, type II, 1 % pond: peak in cubic metres a second',
+    what: '4 square km, 9 cm of rain, curve number 74, 1.5 h, type II, 1 % pond: peak in cubic meters a second',
     ours: () =>
       peakFlowCfs({
         unitPeak: unitPeakCsmPerIn({ rainType: 'ii', abstractionShare: abstractionShare(), concentrationHours: 1.5 }),
         areaAc,
         runoffIn: stormRunoffIn({ rainIn, curveNumber: 74, abstractionRatio: 0.2 }),
         pondShareFactor: pondFactor(1),
-      }) / cubicFeetPerCubicMetre,
+      }) / cubicFeetPerCubicMeter,
     printed: '12.09',
     ...ponce,
     differs: { by: '0.03', because: 'The example rounds the runoff and the unit peak on the way.' },

@@ -12,7 +12,7 @@ const tutorial = { source: 'precisionag-irrigation-tutorial', seen: 'print' } as
 const layered = [full(12, 0.75), full(24, 1.6), full(12, 2.2)] as const;
 const [top, second, third] = layered;
 
-/** Water contents at field capacity and wilting point, and rooting depths in metres, of the worked example. */
+/** Water contents at field capacity and wilting point, and rooting depths in meters, of the worked example. */
 const soils: Readonly<Record<string, number>> = { 'loamy-sand': 0.15 - 0.06, silt: 0.32 - 0.15, 'silty-clay': 0.35 - 0.23 };
 const crops: Readonly<Record<string, number>> = { onion: 0.4, tomato: 0.8, maize: 1.2 };
 

@@ -12,9 +12,9 @@ function climateIncrement(name: string, windMPerS: number, minHumidityPercent: n
  * Crop coefficient of the middle of the season, fitted to the climate: Kc = Kc(table) + [0.04 (u2 − 2) − 0.004 (RHmin − 45)] (h / 3)^0.3,
  * with Kc(table) = `tableCoefficient`, u2 = `windMPerS`, RHmin = `minHumidityPercent`, h = `heightM`. Not for swards below 0.1 m.
  * @param options.tableCoefficient - Coefficient of the table, for the end of the season one past 0.45, no unit; above 0, at most 1.5
- * @param options.windMPerS - Mean wind at 2 m, metres per second; 1 to 6
+ * @param options.windMPerS - Mean wind at 2 m, meters per second; 1 to 6
  * @param options.minHumidityPercent - Mean of the lowest relative humidity of each day, percent; 20 to 80
- * @param options.heightM - Height of the plants, metres; 0.1 to 10
+ * @param options.heightM - Height of the plants, meters; 0.1 to 10
  * @returns Crop coefficient, no unit
  * @throws RangeError if a parameter is outside its range
  * @source allen-1998, eq. 62 and 65
@@ -40,9 +40,9 @@ export function climateCoefficient({
  * The most that a wet surface, plants and soil together, can use: Kcmax = max(1.2 + [0.04 (u2 − 2) − 0.004 (RHmin − 45)] (h / 3)^0.3, Kcb + 0.05),
  * with u2 = `windMPerS`, RHmin = `minHumidityPercent`, h = `heightM`, Kcb = `basalCoefficient`.
  * @param options.basalCoefficient - Basal crop coefficient, no unit; at least 0
- * @param options.windMPerS - Mean wind at 2 m, metres per second; 1 to 6
+ * @param options.windMPerS - Mean wind at 2 m, meters per second; 1 to 6
  * @param options.minHumidityPercent - Mean of the lowest relative humidity of each day, percent; 20 to 80
- * @param options.heightM - Height of the plants, metres; 0 to 10
+ * @param options.heightM - Height of the plants, meters; 0 to 10
  * @returns Upper limit of the crop coefficient, no unit
  * @throws RangeError if a parameter is outside its range
  * @source allen-1998, eq. 72

@@ -7,7 +7,7 @@ import { need } from '../need.ts';
  * @param options.fullCoefficient - Basal coefficient at full cover, no unit; at least `bareCoefficient`
  * @param options.bareCoefficient - Coefficient of dry bare ground, no unit; at least 0; 0.15 if left out
  * @param options.coverShare - Share of the ground that green plants cover; 0 to 1
- * @param options.heightM - Height of the plants, metres; 0 to 10
+ * @param options.heightM - Height of the plants, meters; 0 to 10
  * @returns Basal crop coefficient, no unit
  * @throws RangeError if a parameter is outside its range
  * @source allen-1998, eq. 98

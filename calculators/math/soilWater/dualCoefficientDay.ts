@@ -23,9 +23,9 @@ export interface DualCoefficientInputs {
 export interface DualCoefficientDay {
   readonly surfaceDepletionMm: number;
   readonly depletionMm: number;
-  /** Water that evaporated from the ground, millimetres. */
+  /** Water that evaporated from the ground, millimeters. */
   readonly evaporationMm: number;
-  /** Water that plants used, millimetres. */
+  /** Water that plants used, millimeters. */
   readonly transpirationMm: number;
   readonly drainageMm: number;
   readonly stress: number;
@@ -39,20 +39,20 @@ export interface DualCoefficientDay {
  * Kcmax = `maximumCoefficient`, few = `exposedShare`, fw = `wettedShare`, REW = `readilyEvaporableMm`, TEW = `evaporableMm`, TAW =
  * `totalAvailableMm`, p = `depletionFraction`. The surface always takes rain before it evaporates; `dayOrder` says whether plants and ground go by
  * the soil before the rain or after it.
- * @param options.surfaceDepletionMm - Water gone from the exposed surface layer last evening, millimetres; 0 to `evaporableMm`
- * @param options.depletionMm - Water missing from the root zone last evening, millimetres; 0 to `totalAvailableMm`
- * @param options.rainMm - Rain that went into the ground (after runoff and interception), mean over the field, millimetres; at least 0
- * @param options.referenceMm - Reference evapotranspiration, millimetres; at least 0
+ * @param options.surfaceDepletionMm - Water gone from the exposed surface layer last evening, millimeters; 0 to `evaporableMm`
+ * @param options.depletionMm - Water missing from the root zone last evening, millimeters; 0 to `totalAvailableMm`
+ * @param options.rainMm - Rain that went into the ground (after runoff and interception), mean over the field, millimeters; at least 0
+ * @param options.referenceMm - Reference evapotranspiration, millimeters; at least 0
  * @param options.basalCoefficient - Basal crop coefficient, no unit; at least 0
  * @param options.maximumCoefficient - Upper limit of the crop coefficient, no unit; at least `basalCoefficient`
  * @param options.exposedShare - Share of the ground wetted and exposed; 0.01 to 1
  * @param options.wettedShare - Share of the ground that today's water wets; above 0, at most 1; 1 (rain) if left out
- * @param options.readilyEvaporableMm - Water that leaves the surface before it slows, millimetres; below `evaporableMm`
- * @param options.evaporableMm - Water that can leave the surface at all, millimetres; above 0
- * @param options.totalAvailableMm - Total available water, millimetres; above 0
+ * @param options.readilyEvaporableMm - Water that leaves the surface before it slows, millimeters; below `evaporableMm`
+ * @param options.evaporableMm - Water that can leave the surface at all, millimeters; above 0
+ * @param options.totalAvailableMm - Total available water, millimeters; above 0
  * @param options.depletionFraction - Share taken before stress, fitted to the day; above 0, below 1
  * @param options.dayOrder - `start-of-day` or `after-rain`
- * @returns Both depletions at the end of the day, evaporation, transpiration and drainage in millimetres, Ks and Kr
+ * @returns Both depletions at the end of the day, evaporation, transpiration and drainage in millimeters, Ks and Kr
  * @throws RangeError if a parameter is outside its range
  * @source allen-1998, eq. 71, 74, 77 to 80, 85 to 88; examples 35 and 38 for the other order
  * @example dualCoefficientDay({ surfaceDepletionMm: 0, depletionMm: 0, rainMm: 0, referenceMm: 4.5, basalCoefficient: 0.15, maximumCoefficient: 1.2, exposedShare: 1, readilyEvaporableMm: 9, evaporableMm: 20, totalAvailableMm: 60, depletionFraction: 0.6, dayOrder: 'after-rain' }).surfaceDepletionMm //=> 4.725

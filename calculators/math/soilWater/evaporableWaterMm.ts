@@ -5,9 +5,9 @@ import { need } from '../need.ts';
  * with θFC = `fieldCapacityShare`, θWP = `wiltingPointShare`, Ze = `layerDepthM`, mulch = `mulchShare`.
  * @param options.fieldCapacityShare - Water at field capacity, share of the soil's volume; above `wiltingPointShare`, at most 0.6
  * @param options.wiltingPointShare - Water at the wilting point, share of the soil's volume; at least 0
- * @param options.layerDepthM - Depth of the layer that dries by evaporation, metres; 0.1 to 0.15; 0.1 if left out
+ * @param options.layerDepthM - Depth of the layer that dries by evaporation, meters; 0.1 to 0.15; 0.1 if left out
  * @param options.mulchShare - Share of the ground under dead plant matter; 0 to 1; 0 if left out
- * @returns Total evaporable water, millimetres
+ * @returns Total evaporable water, millimeters
  * @throws RangeError if a parameter is outside its range
  * @source allen-1998, eq. 73; mulch in chapter 11
  * @example evaporableWaterMm({ fieldCapacityShare: 0.23, wiltingPointShare: 0.1 }) //=> 18

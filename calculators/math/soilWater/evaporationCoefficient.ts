@@ -3,9 +3,9 @@ import { need } from '../need.ts';
 /**
  * How far a drying surface has slowed its evaporation: Kr = (TEW − De) / (TEW − REW) once De is past REW, else 1,
  * with De = `surfaceDepletionMm`, REW = `readilyEvaporableMm`, TEW = `evaporableMm`.
- * @param options.surfaceDepletionMm - Water gone from the surface layer, millimetres; 0 to `evaporableMm`
- * @param options.readilyEvaporableMm - Water that goes before evaporation slows, millimetres; 0 to below `evaporableMm`
- * @param options.evaporableMm - Water that can go at all, millimetres; above 0
+ * @param options.surfaceDepletionMm - Water gone from the surface layer, millimeters; 0 to `evaporableMm`
+ * @param options.readilyEvaporableMm - Water that goes before evaporation slows, millimeters; 0 to below `evaporableMm`
+ * @param options.evaporableMm - Water that can go at all, millimeters; above 0
  * @returns Reduction coefficient, 0 to 1
  * @throws RangeError if a parameter is outside its range
  * @source allen-1998, eq. 74

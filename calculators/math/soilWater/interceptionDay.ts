@@ -4,11 +4,11 @@ import { need } from '../need.ts';
  * One day of rain caught on grass and litter: the store S takes rain until it is full, the rest goes on to the ground, and what is caught dries off
  * at ETo at most, with S = `storeMm`, caught so far = `heldMm`, P = `rainMm`, ETo = `referenceMm`. A small store: a tall bunchgrass sward held 1.8
  * mm, a short one 1.0 mm.
- * @param options.rainMm - Rain of the day, millimetres; at least 0
- * @param options.storeMm - Water that grass and litter can hold, millimetres; 0 to 5
- * @param options.heldMm - Water held last evening, millimetres; 0 to `storeMm`
- * @param options.referenceMm - Reference evapotranspiration, millimetres; at least 0
- * @returns Rain that reaches the ground, water that dried off, and water held this evening, millimetres
+ * @param options.rainMm - Rain of the day, millimeters; at least 0
+ * @param options.storeMm - Water that grass and litter can hold, millimeters; 0 to 5
+ * @param options.heldMm - Water held last evening, millimeters; 0 to `storeMm`
+ * @param options.referenceMm - Reference evapotranspiration, millimeters; at least 0
+ * @returns Rain that reaches the ground, water that dried off, and water held this evening, millimeters
  * @throws RangeError if a parameter is outside its range
  * @source thurow-1987, abstract; a store that fills and dries is our own
  * @example interceptionDay({ rainMm: 10, storeMm: 1, heldMm: 0, referenceMm: 4 }) //=> ({ throughMm: 9, driedMm: 1, heldMm: 0 })

@@ -78,7 +78,7 @@ const example38 = tableChecks({
   where: 'example 38, with the use that it prints',
   seen: 'print',
   differs: (day, column) =>
-    day === '10' && column === 'end' ? { by: '0.8', because: 'The example carries whole millimetres from day to day.' } : undefined,
+    day === '10' && column === 'end' ? { by: '0.8', because: 'The example carries whole millimeters from day to day.' } : undefined,
 });
 
 export default checkList('rootZoneDay', [...example37, ...example38]);

@@ -8,12 +8,12 @@ import { stressCoefficient } from './stressCoefficient.ts';
 export type DayOrder = 'start-of-day' | 'after-rain';
 
 export interface RootZoneDay {
-  /** Water missing at the end of the day, millimetres. */
+  /** Water missing at the end of the day, millimeters. */
   readonly depletionMm: number;
   readonly stress: number;
-  /** Water that plants and soil really used, millimetres. */
+  /** Water that plants and soil really used, millimeters. */
   readonly useMm: number;
-  /** Water that left below the roots, millimetres. */
+  /** Water that left below the roots, millimeters. */
   readonly drainageMm: number;
 }
 
@@ -21,13 +21,13 @@ export interface RootZoneDay {
  * One day of the root zone with one crop coefficient: Dr,i = Dr,i−1 − P + Ks ETc + DP, kept within 0 to TAW, with Dr,i−1 = `depletionMm`, P =
  * `rainMm`, ETc = `cropUseMm`, TAW = `totalAvailableMm`, p = `depletionFraction` (fit it to the day first). Nothing is lost: rain − use − drainage
  * is the change.
- * @param options.depletionMm - Water missing last evening, millimetres; 0 to `totalAvailableMm`
- * @param options.rainMm - Rain that went into the ground (after runoff and interception) and water given, millimetres; at least 0
- * @param options.cropUseMm - Water that plants would use if well supplied, millimetres; at least 0
- * @param options.totalAvailableMm - Total available water, millimetres; above 0
+ * @param options.depletionMm - Water missing last evening, millimeters; 0 to `totalAvailableMm`
+ * @param options.rainMm - Rain that went into the ground (after runoff and interception) and water given, millimeters; at least 0
+ * @param options.cropUseMm - Water that plants would use if well supplied, millimeters; at least 0
+ * @param options.totalAvailableMm - Total available water, millimeters; above 0
  * @param options.depletionFraction - Share taken before stress; above 0, below 1
  * @param options.dayOrder - `start-of-day` or `after-rain`
- * @returns Depletion at the end of the day, stress coefficient, use and drainage, millimetres
+ * @returns Depletion at the end of the day, stress coefficient, use and drainage, millimeters
  * @throws RangeError if a parameter is outside its range
  * @source allen-1998, eq. 84 to 88; example 38 for the other order
  * @example rootZoneDay({ depletionMm: 55, rainMm: 0, cropUseMm: 6, totalAvailableMm: 160, depletionFraction: 0.4, dayOrder: 'start-of-day' }).depletionMm //=> 61.0

@@ -3,8 +3,8 @@ import { need } from '../need.ts';
 /**
  * Share of their full use that plants still manage: Ks = (TAW − Dr) / ((1 − p) TAW) once Dr is past p TAW, else 1,
  * with Dr = `depletionMm`, TAW = `totalAvailableMm`, p = `depletionFraction`.
- * @param options.depletionMm - Water missing from the root zone, millimetres; 0 to `totalAvailableMm`
- * @param options.totalAvailableMm - Total available water, millimetres; above 0
+ * @param options.depletionMm - Water missing from the root zone, millimeters; 0 to `totalAvailableMm`
+ * @param options.totalAvailableMm - Total available water, millimeters; above 0
  * @param options.depletionFraction - Share taken before stress; above 0, below 1
  * @returns Stress coefficient, 0 to 1
  * @throws RangeError if a parameter is outside its range

@@ -7,7 +7,7 @@ const soils: Readonly<Record<string, readonly [fieldCapacity: number, wiltingPoi
   silt: [0.32, 0.15],
   'silty-clay': [0.35, 0.23],
 };
-/** Root depth in metres and depletion fraction. */
+/** Root depth in meters and depletion fraction. */
 const crops: Readonly<Record<string, readonly [rootDepth: number, fraction: number]>> = { onion: [0.4, 0.3], tomato: [0.8, 0.4], maize: [1.2, 0.55] };
 
 export default checkList('totalAvailableWaterMm', [

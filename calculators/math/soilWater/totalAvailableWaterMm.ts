@@ -5,8 +5,8 @@ import { need } from '../need.ts';
  * `rootDepthM`.
  * @param options.fieldCapacityShare - Water at field capacity, share of the soil's volume; above `wiltingPointShare`, at most 0.6
  * @param options.wiltingPointShare - Water at the wilting point, share of the soil's volume; at least 0
- * @param options.rootDepthM - Depth of the roots, metres; above 0, at most 10
- * @returns Total available water in the root zone, millimetres
+ * @param options.rootDepthM - Depth of the roots, meters; above 0, at most 10
+ * @returns Total available water in the root zone, millimeters
  * @throws RangeError if a parameter is outside its range
  * @source allen-1998, eq. 82
  * @example totalAvailableWaterMm({ fieldCapacityShare: 0.32, wiltingPointShare: 0.12, rootDepthM: 0.8 }) //=> 160

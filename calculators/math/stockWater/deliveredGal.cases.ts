@@ -20,7 +20,7 @@ export default checkList('deliveredGal', [
     where: 'spring development',
     seen: 'print',
   },
-  // Litres stand for gallons: the sums are the same.
-  { what: '2 litres a minute for two hours, litres', ours: () => deliveredGal(2, 2), printed: '240', ...well },
-  { what: '2 litres a minute for a day, litres', ours: () => deliveredGal(2, 24), printed: '2,880', ...well },
+  // Liters stand for gallons: the sums are the same.
+  { what: '2 liters a minute for two hours, liters', ours: () => deliveredGal(2, 2), printed: '240', ...well },
+  { what: '2 liters a minute for a day, liters', ours: () => deliveredGal(2, 24), printed: '2,880', ...well },
 ]);

@@ -1,24 +1,24 @@
 import { checkList } from '../checks.ts';
-import { gallonsPerCubicFoot, litresPerCubicFoot, squareFeetPerAcre } from '../water/waterVolume.ts';
+import { gallonsPerCubicFoot, litersPerCubicFoot, squareFeetPerAcre } from '../water/waterVolume.ts';
 import { pondStorageGal } from './pondStorageGal.ts';
 
-const metreFt = 1 / 0.3048;
-/** Megalitres in a dam measured in metres. */
-const megalitres = (lengthM: number, widthM: number, depthM: number): number =>
-  ((pondStorageGal((lengthM * widthM * metreFt ** 2) / squareFeetPerAcre, depthM * metreFt) / gallonsPerCubicFoot) * litresPerCubicFoot) / 1e6;
+const meterFt = 1 / 0.3048;
+/** Megaliters in a dam measured in meters. */
+const megaliters = (lengthM: number, widthM: number, depthM: number): number =>
+  ((pondStorageGal((lengthM * widthM * meterFt ** 2) / squareFeetPerAcre, depthM * meterFt) / gallonsPerCubicFoot) * litersPerCubicFoot) / 1e6;
 
 export default checkList('pondStorageGal', [
   {
-    what: 'dam of 60 by 40 m, 5 m deep, thousands of cubic metres',
-    ours: () => megalitres(60, 40, 5),
+    what: 'dam of 60 by 40 m, 5 m deep, thousands of cubic meters',
+    ours: () => megaliters(60, 40, 5),
     printed: '4.8',
     source: 'dpird-dam-volume',
     where: 'example; inputs and factor read, the product worked out apart',
     seen: 'computed',
   },
   {
-    what: 'rectangular dam of 33 by 22 m, 3 m deep, megalitres',
-    ours: () => megalitres(33, 22, 3),
+    what: 'rectangular dam of 33 by 22 m, 3 m deep, megaliters',
+    ours: () => megaliters(33, 22, 3),
     printed: '1',
     source: 'sturmfels-dams',
     where: 'approximately 1 million litres',

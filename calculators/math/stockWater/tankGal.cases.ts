@@ -1,9 +1,9 @@
 import { checkList, tableChecks } from '../checks.ts';
-import { litresPerCubicFoot } from '../water/waterVolume.ts';
+import { litersPerCubicFoot } from '../water/waterVolume.ts';
 import { roundTankGal, tankGal } from './tankGal.ts';
 
-/** The table is in Imperial gallons: 4.54609 litres, by definition. */
-const imperialPerUs = ((231 / 12 ** 3) * litresPerCubicFoot) / 4.54609;
+/** The table is in Imperial gallons: 4.54609 liters, by definition. */
+const imperialPerUs = ((231 / 12 ** 3) * litersPerCubicFoot) / 4.54609;
 
 export default checkList('tankGal', [
   ...tableChecks({

@@ -7,10 +7,10 @@ const acreFoot = { source: 'sizes-acre-foot', where: 'acre-foot', seen: 'print' 
 export default checkList('waterVolume', [
   { what: 'one inch on one acre, cubic feet', ours: () => inchAcresToCubicFeet(1), printed: '3,630', ...acreInch },
   { what: 'one inch on one acre, gallons', ours: () => inchAcresToGallons(1), printed: '27,154', ...acreInch },
-  { what: 'one inch on one acre, cubic metres', ours: () => waterVolume(1, 1).cubicMetres, printed: '102.79', ...acreFoot },
+  { what: 'one inch on one acre, cubic meters', ours: () => waterVolume(1, 1).cubicMeters, printed: '102.79', ...acreFoot },
   { what: 'one foot on one acre, cubic feet', ours: () => waterVolume(12, 1).cubicFeet, printed: '43,560', ...acreFoot },
   { what: 'one foot on one acre, gallons', ours: () => waterVolume(12, 1).gallons, printed: '325,851', ...acreFoot },
-  { what: 'one foot on one acre, cubic metres', ours: () => waterVolume(12, 1).cubicMetres, printed: '1,233.48', ...acreFoot },
+  { what: 'one foot on one acre, cubic meters', ours: () => waterVolume(12, 1).cubicMeters, printed: '1,233.48', ...acreFoot },
   { what: 'one foot on one acre, acre-feet', ours: () => waterVolume(12, 1).acreFeet, printed: '1', ...acreFoot },
   { what: '325,851 gallons, inches on one acre', ours: () => gallonsToInchAcres(325_851), printed: '12.0000', ...acreFoot, seen: 'computed' },
   {

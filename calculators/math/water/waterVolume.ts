@@ -8,8 +8,8 @@ export const cubicInchesPerGallon = 231;
 export const cubicFeetPerInchAcre = squareFeetPerAcre / 12;
 /** Gallons in a cubic foot: 12³ / 231. */
 export const gallonsPerCubicFoot = 12 ** 3 / cubicInchesPerGallon;
-/** Litres in a cubic foot: 3.048³ decimetres, by definition. */
-export const litresPerCubicFoot = 3.048 ** 3;
+/** Liters in a cubic foot: 3.048³ decimeters, by definition. */
+export const litersPerCubicFoot = 3.048 ** 3;
 /** Pounds in a kilogram: 1 / 0.45359237, by definition. */
 export const poundsPerKilogram = 1 / 0.45359237;
 
@@ -52,19 +52,19 @@ export function inchAcresToAcreFeet(inchAcres: number): number {
 }
 
 /**
- * Litres in a depth of water on an area: V = 102,790 d A, with d A = `inchAcres`.
+ * Liters in a depth of water on an area: V = 102,790 d A, with d A = `inchAcres`.
  * @param inchAcres - Depth times area, inches times acres; 0 or more
- * @returns Water, litres
+ * @returns Water, liters
  * @throws RangeError if `inchAcres` is negative
  * @source common practice
- * @example inchAcresToLitres(1) //=> 102790
+ * @example inchAcresToLiters(1) //=> 102790
  */
-export function inchAcresToLitres(inchAcres: number): number {
-  return inchAcresToCubicFeet(inchAcres) * litresPerCubicFoot;
+export function inchAcresToLiters(inchAcres: number): number {
+  return inchAcresToCubicFeet(inchAcres) * litersPerCubicFoot;
 }
 
 /**
- * Short tons that a depth of water on an area weighs, at one kilogram a litre: W = 113.3 d A, with d A = `inchAcres`.
+ * Short tons that a depth of water on an area weighs, at one kilogram a liter: W = 113.3 d A, with d A = `inchAcres`.
  * @param inchAcres - Depth times area, inches times acres; 0 or more
  * @returns Weight of the water, short tons of 2,000 lb
  * @throws RangeError if `inchAcres` is negative
@@ -72,7 +72,7 @@ export function inchAcresToLitres(inchAcres: number): number {
  * @example inchAcresToTons(1) //=> 113.3
  */
 export function inchAcresToTons(inchAcres: number): number {
-  return (inchAcresToLitres(inchAcres) * poundsPerKilogram) / 2000;
+  return (inchAcresToLiters(inchAcres) * poundsPerKilogram) / 2000;
 }
 
 /**
@@ -94,8 +94,8 @@ export interface WaterAmounts {
   readonly acreFeet: number;
   readonly cubicFeet: number;
   readonly gallons: number;
-  readonly litres: number;
-  readonly cubicMetres: number;
+  readonly liters: number;
+  readonly cubicMeters: number;
   readonly tons: number;
 }
 
@@ -103,7 +103,7 @@ export interface WaterAmounts {
  * Water that a depth makes on an area: V = d A, with d = `depthIn` and A = `areaAc`, in every unit that people ask for.
  * @param depthIn - Depth of water, inches; 0 or more
  * @param areaAc - Area, acres; 0 or more
- * @returns Inch-acres (acre-inches), acre-feet, cubic feet, US gallons, litres, cubic metres, short tons
+ * @returns Inch-acres (acre-inches), acre-feet, cubic feet, US gallons, liters, cubic meters, short tons
  * @throws RangeError if the depth or the area is negative
  * @source common practice
  * @example waterVolume(1, 1).gallons //=> 27154
@@ -112,14 +112,14 @@ export function waterVolume(depthIn: number, areaAc: number): WaterAmounts {
   need('waterVolume', 'depthIn', depthIn, { atLeast: 0 });
   need('waterVolume', 'areaAc', areaAc, { atLeast: 0 });
   const inchAcres = depthIn * areaAc;
-  const litres = inchAcresToLitres(inchAcres);
+  const liters = inchAcresToLiters(inchAcres);
   return {
     inchAcres,
     acreFeet: inchAcresToAcreFeet(inchAcres),
     cubicFeet: inchAcresToCubicFeet(inchAcres),
     gallons: inchAcresToGallons(inchAcres),
-    litres,
-    cubicMetres: litres / 1000,
+    liters,
+    cubicMeters: liters / 1000,
     tons: inchAcresToTons(inchAcres),
   };
 }

@@ -2,7 +2,7 @@ import { need } from '../need.ts';
 
 /**
  * Air pressure at a height above the sea: P = 101.3 ((293 − 0.0065 z) / 293)^5.26, with z = `elevationM`.
- * @param elevationM - Height above sea level, metres; -500 to 9000
+ * @param elevationM - Height above sea level, meters; -500 to 9000
  * @returns Air pressure, kilopascals
  * @throws RangeError if `elevationM` is outside its range
  * @source allen-1998, eq. 7
@@ -15,7 +15,7 @@ export function atmosphericPressureKpa(elevationM: number): number {
 
 /**
  * Psychrometric constant: γ = 0.000665 P, with P the air pressure at z = `elevationM`.
- * @param elevationM - Height above sea level, metres; -500 to 9000
+ * @param elevationM - Height above sea level, meters; -500 to 9000
  * @returns Psychrometric constant, kilopascals per degree Celsius
  * @throws RangeError if `elevationM` is outside its range
  * @source allen-1998, eq. 8

@@ -1,6 +1,6 @@
 import { need } from '../need.ts';
 
-/** Energy of the sun's rays above the air, megajoules per square metre and minute. */
+/** Energy of the sun's rays above the air, megajoules per square meter and minute. */
 const solarConstantMjPerMinute = 0.082;
 
 /**
@@ -40,7 +40,7 @@ export function sunsetHourAngleRad(latitudeDeg: number, dayOfYear: number): numb
  * `dayOfYear`, Gsc = 0.0820.
  * @param latitudeDeg - Latitude, degrees, south negative; -90 to 90
  * @param dayOfYear - Day of the year; a whole number, 1 to 366
- * @returns Extraterrestrial radiation, megajoules per square metre and day
+ * @returns Extraterrestrial radiation, megajoules per square meter and day
  * @throws RangeError if a parameter is outside its range
  * @source allen-1998, eq. 21
  * @example extraterrestrialRadiationMj(-20, 246) //=> 32.2
@@ -68,8 +68,8 @@ export function daylightHours(latitudeDeg: number, dayOfYear: number): number {
 
 /**
  * Depth of water that an amount of energy evaporates: 0.408 mm for each megajoule, 1 / 2.45, with `energyMj`.
- * @param energyMj - Energy, megajoules per square metre; any finite number
- * @returns Water, millimetres
+ * @param energyMj - Energy, megajoules per square meter; any finite number
+ * @returns Water, millimeters
  * @throws RangeError if `energyMj` is not finite
  * @source allen-1998, eq. 20
  * @example evaporationEquivalentMm(32.2) //=> 13.1

@@ -9,7 +9,7 @@ import type { WetDayChain } from './wetDayChain.ts';
  * @param options.chains - Chains of the 12 months
  * @param options.random - Random source; the same source state gives the same rain
  * @param options.startsAfterWet - Whether the day before the first was wet; no if left out
- * @returns Rain of each day, millimetres
+ * @returns Rain of each day, millimeters
  * @throws RangeError if `chains` has not 12 entries or a month is outside its range
  * @source richardson-1984, the rain model
  * @example generatedRainMm({ months: [1, 1], chains: Array(12).fill({ wetAfterWet: 0, wetAfterDry: 0, shape: 1, scaleMm: 5 }), random: () => 0.5 }) //=> [0, 0]

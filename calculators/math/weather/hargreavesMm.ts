@@ -7,9 +7,9 @@ import { evaporationEquivalentMm } from './extraterrestrialRadiationMj.ts';
  * local factor, if known, corrects it.
  * @param options.minTempC - Lowest air temperature of the day, degrees Celsius; at most `maxTempC`
  * @param options.maxTempC - Highest air temperature of the day, degrees Celsius
- * @param options.extraterrestrialMj - Extraterrestrial radiation, megajoules per square metre and day; at least 0
+ * @param options.extraterrestrialMj - Extraterrestrial radiation, megajoules per square meter and day; at least 0
  * @param options.meanTempC - Mean air temperature of the day, degrees Celsius, between the two; their mean if left out
- * @returns Reference evapotranspiration, millimetres per day
+ * @returns Reference evapotranspiration, millimeters per day
  * @throws RangeError if a parameter is outside its range
  * @source allen-1998, eq. 52
  * @example hargreavesMm({ minTempC: 14.8, maxTempC: 26.6, extraterrestrialMj: 40.55 }) //=> 5.03

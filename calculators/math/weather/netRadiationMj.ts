@@ -1,14 +1,14 @@
 import { need } from '../need.ts';
 
-/** Stefan-Boltzmann constant, megajoules per kelvin to the fourth, square metre and day. */
+/** Stefan-Boltzmann constant, megajoules per kelvin to the fourth, square meter and day. */
 const stefanBoltzmann = 4.903e-9;
 /** Share of sunshine that short green grass throws back. */
 const grassAlbedo = 0.23;
 
 /**
  * Sunshine that short grass keeps: Rns = (1 − 0.23) Rs, with Rs = `solarMj`.
- * @param solarMj - Solar radiation at the ground, megajoules per square metre and day; at least 0
- * @returns Net shortwave radiation, megajoules per square metre and day
+ * @param solarMj - Solar radiation at the ground, megajoules per square meter and day; at least 0
+ * @returns Net shortwave radiation, megajoules per square meter and day
  * @throws RangeError if `solarMj` is negative
  * @source allen-1998, eq. 38
  * @example netShortwaveMj(22.07) //=> 17.0
@@ -21,7 +21,7 @@ export function netShortwaveMj(solarMj: number): number {
 /**
  * Heat that a black surface sends out in a day at a temperature: σ T⁴, with T = `tempC` + 273.16.
  * @param tempC - Temperature, degrees Celsius; above -273.16
- * @returns Radiation, megajoules per square metre and day
+ * @returns Radiation, megajoules per square meter and day
  * @throws RangeError if `tempC` is outside its range
  * @source allen-1998, eq. 39 and annex 2, table 2.8
  * @example blackBodyRadiationMj(20) //=> 36.21
@@ -37,9 +37,9 @@ export function blackBodyRadiationMj(tempC: number): number {
  * @param options.minTempC - Lowest air temperature of the day, degrees Celsius; above -273.16
  * @param options.maxTempC - Highest air temperature of the day, degrees Celsius; above -273.16
  * @param options.vaporPressureKpa - Actual vapor pressure, kilopascals; at least 0
- * @param options.solarMj - Solar radiation at the ground, megajoules per square metre and day; at least 0
- * @param options.clearSkyMj - Clear-sky radiation, megajoules per square metre and day; above 0
- * @returns Net outgoing longwave radiation, megajoules per square metre and day
+ * @param options.solarMj - Solar radiation at the ground, megajoules per square meter and day; at least 0
+ * @param options.clearSkyMj - Clear-sky radiation, megajoules per square meter and day; above 0
+ * @returns Net outgoing longwave radiation, megajoules per square meter and day
  * @throws RangeError if a parameter is outside its range
  * @source allen-1998, eq. 39
  * @example netLongwaveMj({ minTempC: 19.1, maxTempC: 25.1, vaporPressureKpa: 2.1, solarMj: 14.5, clearSkyMj: 18.8 }) //=> 3.5
@@ -70,9 +70,9 @@ export function netLongwaveMj({
  * @param options.minTempC - Lowest air temperature of the day, degrees Celsius; above -273.16
  * @param options.maxTempC - Highest air temperature of the day, degrees Celsius; above -273.16
  * @param options.vaporPressureKpa - Actual vapor pressure, kilopascals; at least 0
- * @param options.solarMj - Solar radiation at the ground, megajoules per square metre and day; at least 0
- * @param options.clearSkyMj - Clear-sky radiation, megajoules per square metre and day; above 0
- * @returns Net radiation, megajoules per square metre and day
+ * @param options.solarMj - Solar radiation at the ground, megajoules per square meter and day; at least 0
+ * @param options.clearSkyMj - Clear-sky radiation, megajoules per square meter and day; above 0
+ * @returns Net radiation, megajoules per square meter and day
  * @throws RangeError if a parameter is outside its range
  * @source allen-1998, eq. 40
  * @example netRadiationMj({ minTempC: 19.1, maxTempC: 25.1, vaporPressureKpa: 2.1, solarMj: 14.5, clearSkyMj: 18.8 }) //=> 7.6

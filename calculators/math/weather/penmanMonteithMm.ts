@@ -6,7 +6,7 @@ import { netRadiationMj } from './netRadiationMj.ts';
 import { meanSaturationVaporPressureKpa, saturationVaporPressureKpa, vaporPressureSlopeKpaPerC } from './saturationVaporPressureKpa.ts';
 import { type Setting, solarRadiationFromRangeMj } from './solarRadiationMj.ts';
 
-/** Slowest wind that the formula should be given, metres per second: below it, air still moves by its own warmth. */
+/** Slowest wind that the formula should be given, meters per second: below it, air still moves by its own warmth. */
 const leastWindMPerS = 0.5;
 
 /**
@@ -16,11 +16,11 @@ const leastWindMPerS = 0.5;
  * @param options.minTempC - Lowest air temperature of the day, degrees Celsius; at most `maxTempC`
  * @param options.maxTempC - Highest air temperature of the day, degrees Celsius; -60 to 70
  * @param options.vaporPressureKpa - Actual vapor pressure, kilopascals; at least 0
- * @param options.windMPerS - Wind at 2 m, metres per second; at least 0
- * @param options.netRadiationMj - Net radiation, megajoules per square metre and day
- * @param options.soilHeatMj - Heat that goes into the soil, megajoules per square metre and day; 0 for a single day
- * @param options.elevationM - Height above sea level, metres; -500 to 9000
- * @returns Reference evapotranspiration, millimetres per day
+ * @param options.windMPerS - Wind at 2 m, meters per second; at least 0
+ * @param options.netRadiationMj - Net radiation, megajoules per square meter and day
+ * @param options.soilHeatMj - Heat that goes into the soil, megajoules per square meter and day; 0 for a single day
+ * @param options.elevationM - Height above sea level, meters; -500 to 9000
+ * @returns Reference evapotranspiration, millimeters per day
  * @throws RangeError if a parameter is outside its range
  * @source allen-1998, eq. 6
  * @example penmanMonteithMm({ minTempC: 12.3, maxTempC: 21.5, vaporPressureKpa: 1.409, windMPerS: 2.078, netRadiationMj: 13.28, soilHeatMj: 0, elevationM: 100 }) //=> 3.88
@@ -66,11 +66,11 @@ export function penmanMonteithMm({
  * @param options.maxTempC - Highest air temperature of the day, degrees Celsius; -60 to 70
  * @param options.latitudeDeg - Latitude, degrees, south negative; -66 to 66, where every day has a sunrise
  * @param options.dayOfYear - Day of the year; a whole number, 1 to 366
- * @param options.elevationM - Height above sea level, metres; -500 to 9000
+ * @param options.elevationM - Height above sea level, meters; -500 to 9000
  * @param options.setting - `interior` or `coastal`
- * @param options.windMPerS - Wind at 2 m, metres per second; at least 0; 2 if left out
+ * @param options.windMPerS - Wind at 2 m, meters per second; at least 0; 2 if left out
  * @param options.drynessC - Degrees Celsius that the dew point stays below the lowest temperature; 0 to 10; 0 if left out, 2 to 3 in dry places
- * @returns Reference evapotranspiration, millimetres per day, 0 at least
+ * @returns Reference evapotranspiration, millimeters per day, 0 at least
  * @throws RangeError if a parameter is outside its range
  * @source allen-1998, eq. 6, 48 and 50, and p. 64
  * @example penmanMonteithFromTemperatureMm({ minTempC: 14.8, maxTempC: 26.6, latitudeDeg: 45 + 43 / 60, dayOfYear: 196, elevationM: 200, setting: 'interior' }) //=> 4.56

@@ -9,7 +9,7 @@ export interface WetDayChain {
   readonly wetAfterDry: number;
   /** Gamma shape of a wet day's rain. */
   readonly shape: number;
-  /** Gamma scale of a wet day's rain, millimetres. */
+  /** Gamma scale of a wet day's rain, millimeters. */
   readonly scaleMm: number;
 }
 
@@ -27,9 +27,9 @@ const fewestForShape = 5;
 /**
  * Counts wet days after wet and dry ones, month by month: a day is wet if its rain is above `wetAboveMm`; each pair of days belongs to the month of
  * its second day, the first day of all has none.
- * @param rainMm - Rain of each day in order, none missing, millimetres; at least 0
+ * @param rainMm - Rain of each day in order, none missing, millimeters; at least 0
  * @param months - Month of each day, 1 to 12
- * @param wetAboveMm - Rain that makes a day wet if there is more of it, millimetres; at least 0; 0 if left out
+ * @param wetAboveMm - Rain that makes a day wet if there is more of it, millimeters; at least 0; 0 if left out
  * @returns Counts for the 12 months
  * @throws RangeError if a list is empty, the two differ in length, or a value is outside its range
  * @source richardson-1981, the chain of wet and dry days
@@ -58,9 +58,9 @@ export function wetDayCounts(rainMm: readonly number[], months: readonly number[
  * Fits the chain of each month to a daily record: chances from the counts, gamma amounts by Thom's approximation from the month's wet days. Where a
  * kind of day never came before, its chance is the month's share of wet days; a month without rain gets chance 0; one with under five wet days,
  * exponential amounts. A few years make a poor fit: show how many went in.
- * @param rainMm - Rain of each day in order, none missing, millimetres; at least 0
+ * @param rainMm - Rain of each day in order, none missing, millimeters; at least 0
  * @param months - Month of each day, 1 to 12
- * @param wetAboveMm - Rain that makes a day wet if there is more of it, millimetres; at least 0; 0 if left out
+ * @param wetAboveMm - Rain that makes a day wet if there is more of it, millimeters; at least 0; 0 if left out
  * @returns Chains for the 12 months
  * @throws RangeError if a list is empty, the two differ in length, or a value is outside its range
  * @source richardson-1984, the rain model
@@ -100,7 +100,7 @@ export function wetDayShare(wetAfterWet: number, wetAfterDry: number): number {
  * − P(W|D), from `chain` and N = `days`.
  * @param chain - Chain of the month
  * @param days - Number of days; a whole number, at least 1
- * @returns Mean and variance, millimetres and square millimetres
+ * @returns Mean and variance, millimeters and square millimeters
  * @throws RangeError if `days` or a value of the chain is outside its range
  * @source katz-1977, mean and variance of a total (from memory)
  * @example chainTotal({ wetAfterWet: 0.7344, wetAfterDry: 0.3220, shape: 0.9862, scaleMm: 7.1591 }, 31).meanMm //=> 119.9

@@ -2,9 +2,9 @@ import { need } from '../need.ts';
 
 /**
  * Wind at 2 m from wind measured higher or lower over short grass: u2 = uz · 4.87 / ln(67.8 z − 5.42), with uz = `windMPerS`, z = `heightM`.
- * @param windMPerS - Wind at the instrument, metres per second; at least 0
- * @param heightM - Height of the instrument above ground, metres; 0.5 to 100
- * @returns Wind at 2 m, metres per second
+ * @param windMPerS - Wind at the instrument, meters per second; at least 0
+ * @param heightM - Height of the instrument above ground, meters; 0.5 to 100
+ * @returns Wind at 2 m, meters per second
  * @throws RangeError if a parameter is outside its range
  * @source allen-1998, eq. 47
  * @example windAt2MetersMPerS(3.2, 10) //=> 2.4

@@ -223,7 +223,7 @@ export function Lines(props: PictureProps<LinesPicture>) {
                   ))}
                 </svg>
                 {marked && (
-                  <g class="mark">
+                  <g class="plot-mark">
                     <line x1={percentAlong(marked.at, left, right)} x2={percentAlong(marked.at, left, right)} y2={plot.height} />
                     {/* Before the mark the curves mostly run together and leave the middle free; behind it they part, and the foot is free. */}
                     <text

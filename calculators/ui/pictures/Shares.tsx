@@ -1,5 +1,6 @@
 import type { Shares as SharesPicture } from '../../kit/pictures.ts';
 import { printName } from '../../kit/print.ts';
+import { add } from '../../kit/wholes.ts';
 import { spreadLabels, wrapLabel } from './axis.ts';
 import { labelOf, type PictureProps, sidesOf, sizeIn, tenth } from './readings.ts';
 import { SideTitles } from './SideTitles.tsx';
@@ -17,7 +18,7 @@ interface Segment {
 }
 /** The parts from the top down, standing on the ground line; `unitsPer` is the common scale. */
 export function stackParts(sizes: readonly number[], height: number, unitsPer: number): readonly Segment[] {
-  let top = height - sizes.reduce((sum, size) => sum + size, 0) * unitsPer;
+  let top = height - add(sizes) * unitsPer;
   return sizes.map((size) => {
     const segment = { top, height: size * unitsPer };
     top += segment.height;
@@ -39,13 +40,10 @@ export function Shares({ calculator, picture, outcome, other, titles, system, id
   const drawn = filled.length > 0 ? filled : picture.parts;
   const labels = drawn.map((part) => wrapLabel(labelOf(calculator, part.of), letters));
   const heights = labels.map((lines) => (lines.length + 1) * lineHeight + 12);
-  const height = Math.max(
-    leastHeight,
-    heights.reduce((sum, each) => sum + each, 0),
-  );
+  const height = Math.max(leastHeight, add(heights));
   const bars = sides.map((side) => {
     const sizes = drawn.map((part) => sizeIn(side.outcome, part.of));
-    return { sizes, whole: sizeIn(side.outcome, picture.whole), all: sizes.reduce((sum, size) => sum + size, 0) };
+    return { sizes, whole: sizeIn(side.outcome, picture.whole), all: add(sizes) };
   });
   const largest = Math.max(...bars.map((bar) => Math.max(bar.whole, bar.all)));
   // Less than a billionth of anything is nothing; dividing by it would not be finite.
