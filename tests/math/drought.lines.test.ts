@@ -7,8 +7,9 @@ import { rainBetween, rainByDay } from '../../calculators/math/drought/rainByDay
 import { samePeriods } from '../../calculators/math/drought/samePeriods.ts';
 import { splitSeasons } from '../../calculators/math/drought/splitSeasons.ts';
 import { indexUnderGamma, standardizedPrecipitationIndex } from '../../calculators/math/drought/standardizedPrecipitationIndex.ts';
+import { dayMs } from '../../calculators/units/days.ts';
 
-const dayOn = (date: string): number => Date.parse(date) / 86_400_000;
+const dayOn = (date: string): number => Date.parse(date) / dayMs;
 /** Every day from one to another, with what `rainOn` says; days that it leaves out were not read. */
 const daily = (from: string, to: string, rainOn: (day: number) => number | undefined = () => 0.1) =>
   rainByDay(

@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
 import { eatenLbPerAc } from '../../calculators/math/forage/eatenLbPerAc.ts';
-import { type CurveAnswers, grownPercentBy, isCurveInOrder } from '../../calculators/math/forage/grownPercentBy.ts';
 import { dailyGrowthLbPerAc, grownShare } from '../../calculators/math/forage/grownShare.ts';
 import { growthCurveFromAnswers } from '../../calculators/math/forage/growthCurveFromAnswers.ts';
 import { linearFit } from '../../calculators/math/forage/linearFit.ts';
@@ -8,9 +7,6 @@ import { sampleInterval } from '../../calculators/math/forage/sampleInterval.ts'
 import { tabledEatenPercent } from '../../calculators/math/forage/tabledEatenPercent.ts';
 import { usableShare } from '../../calculators/math/forage/usableShare.ts';
 import { growthCurves } from '../../calculators/tables/growthCurves.ts';
-
-const dayOn = (date: string): number => Date.parse(date) / 86_400_000;
-const answers = { curve: 'answers', startMonth: 'apr', bestMonth: 'jun', quitMonth: 'sep', fallFlush: 'none' } as const satisfies CurveAnswers;
 
 describe('what is eaten of a stand', () => {
   it('is the share of the whole growth, or of what stands above the stubble', () => {
@@ -36,34 +32,11 @@ describe('growth by the month', () => {
     expect(grownShare(printed?.percent ?? [], 120 + 15.5)).toBeCloseTo(0.05 + 0.2, 12);
     expect(() => dailyGrowthLbPerAc({ yearLbPerAc: 1000, curvePercent: printed?.percent ?? [], dayOfYear: 120.5 })).toThrow('needs dayOfYear');
   });
-  it('is read from the printed curve that is asked for', () => {
-    const by = (curve: CurveAnswers['curve']) => grownPercentBy({ ...answers, curve }, dayOn('2026-06-30'));
-    expect(by('nd0002')).toBeCloseTo(5 + 40 + 35, 9);
-    expect(by('co6707')).toBeCloseTo(3 + 20 + 45, 9);
-    expect(by('mlra69-fine-a')).toBeCloseTo(3 + 7 + 22 + 33, 9);
-  });
-  it('from answers rises and falls by squares: by hand 1/9, 4/9, 1, 9/16, 4/16, 1/16 from April to September', () => {
-    const all = 1 / 9 + 4 / 9 + 1 + 14 / 16;
-    expect(grownPercentBy(answers, dayOn('2026-06-30'))).toBeCloseTo((100 * (1 / 9 + 4 / 9 + 1)) / all, 9);
-    expect(grownPercentBy(answers, dayOn('2026-04-30'))).toBeCloseTo(100 / 9 / all, 9);
-    expect(grownPercentBy(answers, dayOn('2026-12-31'))).toBeCloseTo(100, 9);
-  });
   it('puts a flush only past the best month', () => {
     // April to August 1, 4, 9, 16, 25 parts of 25, September a quarter: 2.45 in all. A third of the year flushes, in September alone.
     const curve = growthCurveFromAnswers({ startMonth: 4, bestMonth: 8, quitMonth: 9, fallFlush: 'much' });
     expect(curve[7]).toBeCloseTo((100 * 2) / 3 / 2.45, 9);
     expect(curve[8]).toBeCloseTo((100 * 2 * 0.25) / 3 / 2.45 + 100 / 3, 9);
-  });
-  it('knows which answers are in order', () => {
-    expect(isCurveInOrder(answers)).toBe(true);
-    expect(isCurveInOrder({ ...answers, startMonth: 'jun' })).toBe(true);
-    expect(isCurveInOrder({ ...answers, startMonth: 'jul' })).toBe(false);
-    expect(isCurveInOrder({ ...answers, quitMonth: 'jun' })).toBe(true);
-    expect(isCurveInOrder({ ...answers, quitMonth: 'jun', fallFlush: 'some' })).toBe(false);
-    expect(isCurveInOrder({ ...answers, quitMonth: 'jul', fallFlush: 'some' })).toBe(true);
-    expect(isCurveInOrder({ ...answers, quitMonth: 'may' })).toBe(false);
-    // A printed curve asks for no months.
-    expect(isCurveInOrder({ ...answers, curve: 'nd0002', quitMonth: 'jan' })).toBe(true);
   });
   it('takes whole months in their order', () => {
     const months = { startMonth: 4, bestMonth: 6, quitMonth: 6, fallFlush: 'none' } as const;
