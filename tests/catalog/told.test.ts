@@ -3,15 +3,16 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { calculators, type FrozenLink, fileOf } from '../support/catalog.ts';
 import { root } from '../support/files.ts';
-import { isOneSided, type Told, type Turned, toldBy, turnedBy } from '../support/told.ts';
+import { isOneSided, type Pairs, pairsBy, type Told, type Turned, toldBy, turnedBy } from '../support/told.ts';
 
 /**
- * Beside the results of frozen links: which of them the page shows, the numbers of the note, the tables in short, and what another answer to each question
- * adds and takes away. Like the links it proves nothing true: it holds it in its place.
+ * Beside the results of frozen links: what else the page shows and says with them, and what another answer to each question adds and takes away, alone and
+ * together with one more. Like the links it proves nothing true: it holds it in its place.
  */
 interface Kept {
   readonly links: Readonly<Record<string, Told>>;
   readonly turns: Readonly<Record<string, Turned>>;
+  readonly pairs: Pairs;
 }
 const kept: Readonly<Record<string, Kept>> = JSON.parse(readFileSync(join(root, 'tests/catalog/told.json'), 'utf8'));
 
@@ -23,7 +24,10 @@ describe.each(calculators)('$slug', (calculator) => {
   it.each(frozen.filter(isOneSided))('tells what it did: $query', ({ query }) => {
     expect(toldBy(calculator, query), mend).toEqual(kept[slug]?.links[query]);
   });
-  it('shows with each answer what it did', () => {
+  it('tells with each answer what it did', () => {
     expect(turnedBy(calculator), mend).toEqual(kept[slug]?.turns);
+  });
+  it('tells with any two answers what it did', () => {
+    expect(pairsBy(calculator), mend).toEqual(kept[slug]?.pairs);
   });
 });

@@ -1,25 +1,32 @@
 import { runLink } from '../../calculators/kit/cases.ts';
-import type { Calculator, Outcome } from '../../calculators/kit/define.ts';
-import type { Inputs } from '../../calculators/kit/inputs.ts';
+import type { Calculator, Outcome, Run } from '../../calculators/kit/define.ts';
+import type { Cell, Inputs } from '../../calculators/kit/inputs.ts';
 import { linkName } from '../../calculators/kit/link.ts';
 import { isShown, startTexts } from '../../calculators/kit/state.ts';
 
-/** What a page tells beside its single numbers: which results stand there, the numbers of the note, and each table of the answer in short. */
+/** What a page tells beside its single numbers. */
 export interface Told {
+  /** Results that stand there, in order. */
   readonly shown: string;
+  /** What is said before them, by first words. */
+  readonly says: readonly string[];
+  /** The numbers of the note. */
   readonly note: string;
-  /** Column by column: how many, the first, the last, the sum. */
+  /** Tables of the answer, column by column: how many, the first, the last, the sum. */
   readonly rows: Readonly<Record<string, string>>;
 }
-/** Another answer to one question of the form as it opens: which results it adds and takes away, and how many numbers the note then has. */
+/** Another answer to one question of the form as it opens: what it adds and takes away, and how many numbers the note then has. */
 export interface Turned {
-  readonly adds: string;
-  readonly drops: string;
+  readonly adds: readonly string[];
+  readonly drops: readonly string[];
   readonly numbers: number;
 }
+/** Two other answers at a time: in how many of so many forms each thing stands. */
+export type Pairs = Readonly<Record<string, number>>;
 
 const short = (value: number): string => String(Number(value.toPrecision(8)));
 const numbersIn = (text: string): readonly string[] => text.match(/−?\d+(?:,\d{3})*(?:\.\d+)?/g) ?? [];
+const start = (say: string): string => say.split(' ').slice(0, 5).join(' ');
 
 function columnsOf({ computed }: Outcome): Told['rows'] {
   return Object.fromEntries(
@@ -40,37 +47,74 @@ function columnsOf({ computed }: Outcome): Told['rows'] {
     }),
   );
 }
-const outcomeOf = (calculator: Calculator, query: string): Outcome | undefined => {
-  const run = runLink(calculator, query);
-  return 'outcome' in run ? run.outcome : undefined;
-};
 /** Frozen links of one side: a second management changes nothing in what the first tells. */
 export const isOneSided = ({ query }: { readonly query: string }): boolean => !query.includes('that.');
 /** What a link tells; nothing where it is refused. */
 export function toldBy(calculator: Calculator, query: string): Told | undefined {
-  const outcome = outcomeOf(calculator, query);
-  return outcome && { shown: outcome.shown.join(' '), note: numbersIn(outcome.note).join(' '), rows: columnsOf(outcome) };
+  const run = runLink(calculator, query);
+  if ('refusals' in run) return undefined;
+  const { outcome } = run;
+  return {
+    shown: outcome.shown.join(' '),
+    says: outcome.cautions.map(({ say }) => start(say)),
+    note: numbersIn(outcome.note).join(' '),
+    rows: columnsOf(outcome),
+  };
 }
 
-/** Each other option of each question that the form asks as it opens. */
-const turnsOf = (inputs: Inputs): readonly string[] =>
-  Object.entries(inputs).flatMap(([key, input]) => {
+interface Turn {
+  readonly key: string;
+  readonly query: string;
+}
+const optionsOf = (cell: Cell): readonly string[] =>
+  cell.kind === 'choice' ? Object.keys(cell.options) : cell.kind === 'yesNo' ? ['yes', 'no'] : [];
+/** Each option of each question that the form asks as it opens; in a table, with one row of it. */
+const turnsOf = (inputs: Inputs): readonly Turn[] =>
+  Object.entries(inputs).flatMap(([key, input]): readonly Turn[] => {
     if (!isShown(input, startTexts(inputs))) return [];
-    const options = input.kind === 'choice' ? Object.keys(input.options) : input.kind === 'yesNo' ? ['yes', 'no'] : [];
-    return options.map((option) => `${linkName(key, input)}=${option}`);
+    if (input.kind === 'rows')
+      return Object.entries(input.columns).flatMap(([name, cell]) =>
+        optionsOf(cell).map((option) => ({ key: `${key}.${name}`, query: `${linkName(key, input)}.${linkName(name, cell)}=${option}` })),
+      );
+    return input.kind === 'months' || input.kind === 'record'
+      ? []
+      : optionsOf(input).map((option) => ({ key, query: `${linkName(key, input)}=${option}` }));
   });
+/** Results and sentences that stand on the page, refusals among them. */
+const standing = (run: Run): readonly string[] =>
+  'refusals' in run
+    ? run.refusals.map(({ say }) => `refused: ${start(say)}`)
+    : [...run.outcome.shown, ...run.outcome.cautions.map(({ say }) => `says: ${start(say)}`)];
+const numbersOf = (run: Run): number => ('refusals' in run ? 0 : numbersIn(run.outcome.note).length);
+
 export function turnedBy(calculator: Calculator): Readonly<Record<string, Turned>> {
-  const start = outcomeOf(calculator, '');
-  if (!start) return {};
-  const numbers = numbersIn(start.note).length;
+  const first = runLink(calculator, '');
+  const stood = standing(first);
   return Object.fromEntries(
-    turnsOf(calculator.inputs).flatMap((query) => {
-      const turned = outcomeOf(calculator, query);
-      if (!turned) return [];
-      const adds = turned.shown.filter((name) => !start.shown.includes(name)).join(' ');
-      const drops = start.shown.filter((name) => !turned.shown.includes(name)).join(' ');
-      const then = numbersIn(turned.note).length;
-      return adds === '' && drops === '' && then === numbers ? [] : [[query, { adds, drops, numbers: then }] as const];
+    turnsOf(calculator.inputs).flatMap(({ query }) => {
+      const run = runLink(calculator, query);
+      const stands = standing(run);
+      const adds = stands.filter((name) => !stood.includes(name));
+      const drops = stood.filter((name) => !stands.includes(name));
+      const numbers = numbersOf(run);
+      return adds.length + drops.length === 0 && numbers === numbersOf(first) ? [] : [[query, { adds, drops, numbers }] as const];
     }),
   );
+}
+/** Three options of a long list are enough here. */
+const mostOptions = 3;
+export function pairsBy(calculator: Calculator): Pairs {
+  const turns = [...Map.groupBy(turnsOf(calculator.inputs), ({ key }) => key).values()].flatMap((list) => list.slice(0, mostOptions));
+  const counts = new Map<string, number>();
+  const count = (name: string, times = 1): void => void counts.set(name, (counts.get(name) ?? 0) + times);
+  for (const [at, one] of turns.entries())
+    for (const other of turns.slice(at + 1)) {
+      if (one.key === other.key) continue;
+      const run = runLink(calculator, `${one.query}&${other.query}`);
+      count('forms');
+      for (const name of standing(run)) count(name);
+      count('numbers of notes', numbersOf(run));
+      if ('outcome' in run) count('numbers of ranges', numbersIn(Object.values(run.outcome.ranges).join(' ')).length);
+    }
+  return Object.fromEntries(counts);
 }
