@@ -1,8 +1,10 @@
+import fc from 'fast-check';
 import { runLink } from '../../calculators/kit/cases.ts';
 import type { Calculator, Outcome, Run } from '../../calculators/kit/define.ts';
 import type { Cell, Inputs } from '../../calculators/kit/inputs.ts';
 import { linkName } from '../../calculators/kit/link.ts';
-import { isShown, startTexts } from '../../calculators/kit/state.ts';
+import { isShown, readForm, startTexts } from '../../calculators/kit/state.ts';
+import { textsOf } from './randomForms.ts';
 
 /** What a page tells beside its single numbers. */
 export interface Told {
@@ -21,8 +23,8 @@ export interface Turned {
   readonly drops: readonly string[];
   readonly numbers: number;
 }
-/** Two other answers at a time: in how many of so many forms each thing stands. */
-export type Pairs = Readonly<Record<string, number>>;
+/** In how many of so many forms each thing stands. */
+export type Counts = Readonly<Record<string, number>>;
 
 const short = (value: number): string => String(Number(value.toPrecision(8)));
 const numbersIn = (text: string): readonly string[] => text.match(/−?\d+(?:,\d{3})*(?:\.\d+)?/g) ?? [];
@@ -103,18 +105,27 @@ export function turnedBy(calculator: Calculator): Readonly<Record<string, Turned
 }
 /** Three options of a long list are enough here. */
 const mostOptions = 3;
-export function pairsBy(calculator: Calculator): Pairs {
+/** Two other answers at a time. */
+export function pairsBy(calculator: Calculator): Counts {
   const turns = [...Map.groupBy(turnsOf(calculator.inputs), ({ key }) => key).values()].flatMap((list) => list.slice(0, mostOptions));
+  const forms = turns.flatMap((one, at) =>
+    turns.slice(at + 1).flatMap((other) => (one.key === other.key ? [] : [runLink(calculator, `${one.query}&${other.query}`)])),
+  );
+  return countsOf(forms);
+}
+/** The same forms every time, with numbers from end to end of their fields: in how many of them each thing stands. */
+export function formsBy(calculator: Calculator): Counts {
+  const texts = fc.sample(textsOf(calculator.inputs), { seed: 1, numRuns: 300 });
+  return countsOf(texts.map((each) => calculator.run(readForm(calculator.inputs, each).values)));
+}
+function countsOf(runs: readonly Run[]): Counts {
   const counts = new Map<string, number>();
   const count = (name: string, times = 1): void => void counts.set(name, (counts.get(name) ?? 0) + times);
-  for (const [at, one] of turns.entries())
-    for (const other of turns.slice(at + 1)) {
-      if (one.key === other.key) continue;
-      const run = runLink(calculator, `${one.query}&${other.query}`);
-      count('forms');
-      for (const name of standing(run)) count(name);
-      count('numbers of notes', numbersOf(run));
-      if ('outcome' in run) count('numbers of ranges', numbersIn(Object.values(run.outcome.ranges).join(' ')).length);
-    }
-  return Object.fromEntries(counts);
+  for (const run of runs) {
+    count('forms');
+    for (const name of standing(run)) count(name);
+    count('numbers of notes', numbersOf(run));
+    if ('outcome' in run) count('numbers of ranges', numbersIn(Object.values(run.outcome.ranges).join(' ')).length);
+  }
+  return Object.fromEntries([...counts].sort(([one], [other]) => one.localeCompare(other)));
 }

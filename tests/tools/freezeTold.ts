@@ -2,7 +2,7 @@ import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { calculators, type FrozenLink, fileOf } from '../support/catalog.ts';
 import { root } from '../support/files.ts';
-import { isOneSided, pairsBy, toldBy, turnedBy } from '../support/told.ts';
+import { formsBy, isOneSided, pairsBy, toldBy, turnedBy } from '../support/told.ts';
 
 // Part of `npm run freeze`: keeps what new calculators tell, and writes anew those that are named: `npm run freeze -- rain-on-ground`, or `all`.
 const named = process.argv.slice(2);
@@ -16,6 +16,7 @@ for (const calculator of calculators) {
     links: Object.fromEntries(frozen.filter(isOneSided).map(({ query }) => [query, toldBy(calculator, query)])),
     turns: turnedBy(calculator),
     pairs: pairsBy(calculator),
+    forms: formsBy(calculator),
   };
 }
 const inOrder = Object.fromEntries(Object.entries(kept).sort(([one], [other]) => one.localeCompare(other)));
