@@ -6,7 +6,7 @@ import { root } from '../support/files.ts';
 const [layer, name] = (process.env['MUTATED'] ?? '').split('/');
 const tests =
   layer === 'catalog'
-    ? ['catalog/frozen', 'catalog/told', `catalog/${name}`, 'catalog/options', 'catalog/definitions']
+    ? ['catalog/frozen', `catalog/${name}`, 'catalog/options', 'catalog/definitions', 'catalog/told']
     : [
         'math/checks',
         ...readdirSync(join(root, 'tests/math')).flatMap((file) => (file.startsWith(`${name}.`) ? [`math/${file.replace('.test.ts', '')}`] : [])),
