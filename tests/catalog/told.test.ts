@@ -7,7 +7,7 @@ import { type Counts, formsBy, isOneSided, pairsBy, type Told, type Turned, told
 
 /**
  * Beside the results of frozen links: what else the page shows and says with them, and what another answer to each question adds and takes away, alone and
- * together with one more, and how often each thing stands in 300 forms filled in at random, the same every time. Like the links it proves nothing true: it holds it in its place.
+ * together with one more, and how often each thing stands in 120 forms filled in at random, the same every time. Like the links it proves nothing true: it holds it in its place.
  */
 interface Kept {
   readonly links: Readonly<Record<string, Told>>;
