@@ -81,7 +81,7 @@ function failuresWith(
       cwd: copy,
       env: { ...process.env, LAWS_RUNS: '20', ...(layer === 'tables' ? {} : { MUTATED: groups.map((group) => `${layer}/${group}`).join(',') }) },
       // A fault can make a loop that never ends.
-      timeout: 120_000,
+      timeout: given.near ? 45_000 : 120_000,
       killSignal: 'SIGKILL',
     },
   );
