@@ -23,8 +23,8 @@ export interface Turned {
   readonly drops: readonly string[];
   readonly numbers: number;
 }
-/** In how many of so many forms each thing stands. */
-export type Counts = Readonly<Record<string, number>>;
+/** In how many of so many forms each thing stands; of texts, in how many each of their kinds. */
+export type Counts = Readonly<Record<string, number | string>>;
 
 const short = (value: number): string => String(Number(value.toPrecision(8)));
 const numbersIn = (text: string): readonly string[] => text.match(/−?\d+(?:,\d{3})*(?:\.\d+)?/g) ?? [];
@@ -118,14 +118,33 @@ export function formsBy(calculator: Calculator): Counts {
   const texts = fc.sample(textsOf(calculator.inputs), { seed: 1, numRuns: 120 });
   return countsOf(texts.map((each) => calculator.run(readForm(calculator.inputs, each).values)));
 }
+/** A text without its numbers and months, so that only what is said tells two apart. */
+const kindOf = (text: string): string =>
+  text
+    .replaceAll(/\b(?:Jan|Feb|Mar|Apr|May|Jun|Jul|Aug|Sep|Oct|Nov|Dec)[a-z]*\b/g, 'month')
+    .replaceAll(/−?\d[\d,.]*(?: (?:head|days?|in|lb|gal|ac|ft|tons?)\b)?/g, '#');
+const mostKinds = 12;
 function countsOf(runs: readonly Run[]): Counts {
   const counts = new Map<string, number>();
   const count = (name: string, times = 1): void => void counts.set(name, (counts.get(name) ?? 0) + times);
+  const kinds = new Map<string, Map<string, number>>();
+  const countKind = (name: string, text: string): void => {
+    const known = kinds.get(name) ?? new Map<string, number>();
+    kinds.set(name, known.set(kindOf(text), (known.get(kindOf(text)) ?? 0) + 1));
+  };
   for (const run of runs) {
     count('forms');
     for (const name of standing(run)) count(name);
     count('numbers of notes', numbersOf(run));
-    if ('outcome' in run) count('numbers of ranges', numbersIn(Object.values(run.outcome.ranges).join(' ')).length);
+    if ('refusals' in run) continue;
+    countKind('kinds of notes', run.outcome.note);
+    for (const [name, range] of Object.entries(run.outcome.ranges)) countKind(`kinds of ranges of ${name}`, range);
+    count('numbers of ranges', numbersIn(Object.values(run.outcome.ranges).join(' ')).length);
   }
-  return Object.fromEntries([...counts].sort(([one], [other]) => one.localeCompare(other)));
+  // From the shortest text to the longest: a change of words moves nothing, unless it makes two kinds of one.
+  const told = [...kinds].map(([name, known]): readonly [string, string] => {
+    const sizes = [...known].toSorted(([one], [other]) => one.length - other.length).map(([, times]) => times);
+    return [name, sizes.length > mostKinds ? `${sizes.length} kinds` : sizes.join(', ')];
+  });
+  return Object.fromEntries([...counts, ...told].sort(([one], [other]) => one.localeCompare(other)));
 }
