@@ -38,6 +38,18 @@ describe('growth by the month', () => {
     expect(curve[7]).toBeCloseTo((100 * 2) / 3 / 2.45, 9);
     expect(curve[8]).toBeCloseTo((100 * 2 * 0.25) / 3 / 2.45 + 100 / 3, 9);
   });
+  it('spreads the flush by a quarter, a half, a quarter over the last three months', () => {
+    // March to October 4, 16, 36, 25, 16, 9, 4, 1 of 111 parts without it; a third of the year flushes, or a tenth.
+    const months = { startMonth: 3, bestMonth: 5, quitMonth: 10 };
+    const late = (fallFlush: 'some' | 'much') => growthCurveFromAnswers({ ...months, fallFlush }).slice(7, 10);
+    for (const [fallFlush, flushed] of [
+      ['some', 0.1],
+      ['much', 1 / 3],
+    ] as const)
+      expect(late(fallFlush).map((share) => Number(share.toFixed(9)))).toEqual(
+        [9 / 111, 4 / 111, 1 / 111].map((main, at) => Number((100 * ((1 - flushed) * main + (at === 1 ? flushed / 2 : flushed / 4))).toFixed(9))),
+      );
+  });
   it('takes whole months in their order', () => {
     const months = { startMonth: 4, bestMonth: 6, quitMonth: 6, fallFlush: 'none' } as const;
     expect(() => growthCurveFromAnswers(months)).not.toThrow();
