@@ -53,7 +53,7 @@ describe('growth by the month', () => {
   it('takes whole months in their order', () => {
     const months = { startMonth: 4, bestMonth: 6, quitMonth: 6, fallFlush: 'none' } as const;
     expect(() => growthCurveFromAnswers(months)).not.toThrow();
-    for (const wrong of [{ bestMonth: 5.5 }, { quitMonth: 6.5 }, { quitMonth: 5 }, { fallFlush: 'some' }] as const)
+    for (const wrong of [{ startMonth: 3.5 }, { bestMonth: 5.5 }, { quitMonth: 6.5 }, { quitMonth: 5 }, { fallFlush: 'some' }] as const)
       expect(() => growthCurveFromAnswers({ ...months, ...wrong })).toThrow('needs');
   });
 });
