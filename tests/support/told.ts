@@ -128,6 +128,7 @@ function countsOf(runs: readonly Run[]): Counts {
   const counts = new Map<string, number>();
   const count = (name: string, times = 1): void => void counts.set(name, (counts.get(name) ?? 0) + times);
   const kinds = new Map<string, Map<string, number>>();
+  const steps = new Map<number, Map<string, number>>();
   const countKind = (name: string, text: string): void => {
     const known = kinds.get(name) ?? new Map<string, number>();
     kinds.set(name, known.set(kindOf(text), (known.get(kindOf(text)) ?? 0) + 1));
@@ -138,6 +139,11 @@ function countsOf(runs: readonly Run[]): Counts {
     count('numbers of notes', numbersOf(run));
     if ('refusals' in run) continue;
     countKind('kinds of notes', run.outcome.note);
+    for (const [step, use] of run.outcome.uses.entries()) {
+      const ways = steps.get(step) ?? new Map<string, number>();
+      if (use !== null) ways.set(JSON.stringify(use), (ways.get(JSON.stringify(use)) ?? 0) + 1);
+      steps.set(step, ways);
+    }
     for (const [name, range] of Object.entries(run.outcome.ranges)) countKind(`kinds of ranges of ${name}`, range);
     count('numbers of ranges', numbersIn(Object.values(run.outcome.ranges).join(' ')).length);
   }
@@ -146,5 +152,10 @@ function countsOf(runs: readonly Run[]): Counts {
     const sizes = [...known].toSorted(([one], [other]) => one.length - other.length).map(([, times]) => times);
     return [name, sizes.length > mostKinds ? `${sizes.length} kinds` : sizes.join(', ')];
   });
-  return Object.fromEntries([...counts, ...told].sort(([one], [other]) => one.localeCompare(other)));
+  // How often each step of the working is drawn, each way of it apart where there are few.
+  const drawn = [...steps.values()].map((ways) => {
+    const sizes = [...ways].toSorted(([one], [other]) => one.localeCompare(other)).map(([, times]) => times);
+    return sizes.length > mostKinds ? sizes.reduce((sum, each) => sum + each, 0) : sizes.join('/') || 0;
+  });
+  return Object.fromEntries([...counts, ...told, ['steps', drawn.join(' ')] as const].sort(([one], [other]) => one.localeCompare(other)));
 }
