@@ -23,6 +23,13 @@ describe('rest-and-moves', () => {
     );
   });
 
+  test('counts on what stands now for the first time through, herd by herd', () => {
+    const { moves } = run('paddock=6&herd=2&stay=4d').values;
+    const goes = Array.isArray(moves) ? moves.map((move) => move['goesIn']) : [];
+    expect(goes.slice(0, 12)).toEqual(Array(12).fill('ready'));
+    expect(goes.slice(12).length).toBeGreaterThan(0);
+    expect(goes.slice(12)).not.toContain('ready');
+  });
   test('more paddocks never give less rest', () => {
     fc.assert(
       fc.property(paddocks, paddocks, stay, herds, (one, other, days, count) => {

@@ -139,6 +139,7 @@ function countsOf(runs: readonly Run[]): Counts {
     count('numbers of notes', numbersOf(run));
     if ('refusals' in run) continue;
     countKind('kinds of notes', run.outcome.note);
+    for (const { title, text } of run.outcome.calendar) countKind('kinds of calendar entries', `${title} ${text}`);
     for (const [step, use] of run.outcome.uses.entries()) {
       const ways = steps.get(step) ?? new Map<string, number>();
       if (use !== null) ways.set(JSON.stringify(use), (ways.get(JSON.stringify(use)) ?? 0) + 1);
