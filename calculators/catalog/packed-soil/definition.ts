@@ -32,11 +32,10 @@ export default defineCalculator({
   first: ['cores.coreG', 'texture', 'probe'],
   groups: [
     {
-      title: 'The cores',
-      inputs: ['cores', 'volumeFrom', 'acrossIn', 'tallIn', 'ringMl', 'weighed', 'stones'],
-      summary: '{cores}, {volumeFrom}, {acrossIn} across, {tallIn} tall, {ringMl}, {weighed}, {stones}',
+      title: 'The cores and the probe',
+      inputs: ['cores', 'volumeFrom', 'acrossIn', 'tallIn', 'ringMl', 'weighed', 'stones', 'moisture', 'pushes'],
+      summary: '{cores}, {volumeFrom}, {acrossIn} across, {tallIn} tall, {ringMl}, {weighed}, {stones}, soil {moisture}, {pushes}',
     },
-    { title: 'The probe', inputs: ['moisture', 'pushes'], summary: '{moisture}, {pushes}' },
   ],
   handout: ['packed', 'fineGPerCm3', 'porosityPercent', 'probeSays', 'stoppedPercent', 'medianStopIn'],
   quantities,

@@ -56,7 +56,7 @@ export default defineCalculator({
     ranged('middleInPerHr', ['straightLowInPerHr', 'straightHighInPerHr'], {
       said: 'goes into this ground',
       gap: ['less goes into that ground', 'more goes into that ground'],
-      short: 'straight down {low} to {high}',
+      short: 'nearer {low} to {high}',
       says: 'a ring reads high; straight down it is more like {low} (fine soil) to {high} (coarse)',
     }),
     shownWhen(({ ringsCount }) => ringsCount > 1, 'slowestInPerHr', 'fastestInPerHr'),

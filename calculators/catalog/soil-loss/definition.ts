@@ -65,7 +65,7 @@ export default defineCalculator({
     {
       title: 'Ways of measuring and counting',
       inputs: ['slopeFrom', 'lengthFrom', 'stepFt', 'rainFrom', 'erodibilityList', 'coverBetween', 'slopeBook'],
-      summary: '{slopeFrom}, {lengthFrom}, {stepFt} a step, {rainFrom}, soil by {erodibilityList}, slope by {slopeBook}',
+      summary: '{slopeFrom}, {lengthFrom}, {stepFt} each, {rainFrom}, soil by {erodibilityList}, slope by {slopeBook}',
     },
   ],
   handout: ['lossTonPerAc', 'ploughedTonPerAc', 'timesRatio', 'toleratedTonPerAc', 'standing', 'inchYears'],

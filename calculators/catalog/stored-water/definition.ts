@@ -47,13 +47,13 @@ export default defineCalculator({
     {
       title: 'What the grass uses',
       inputs: ['useFrom', 'latitude', 'highF', 'lowF', 'stand', 'localPercent', 'growthPercent'],
-      summary: '{useFrom}, {latitude}, {highF} by day, {lowF} by night, {stand}, {localPercent} of that, until growth is {growthPercent}',
+      summary: '{useFrom}, {latitude}, {highF} by day, {lowF} by night, {stand}, {localPercent} of that, growth down to {growthPercent}',
     },
     { title: 'A rain', inputs: ['rainIn', 'lostPercent'], summary: '{rainIn} today, {lostPercent} never goes in' },
     {
       title: 'Ways of counting',
       inputs: ['easyFrom', 'easyPercent', 'organicCount'],
-      summary: '{easyFrom}, {easyPercent}, organic matter {organicCount}',
+      summary: 'easy share {easyFrom}, {easyPercent}, organic matter {organicCount}',
     },
   ],
   handout: ['stressDays', 'growthDays', 'hasIn', 'holdsIn', 'missingIn', 'wetGrowthDays'],
