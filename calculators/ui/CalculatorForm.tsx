@@ -265,7 +265,8 @@ function useWidth(box: RefObject<HTMLElement>): number | undefined {
   const [width, setWidth] = useState<number | undefined>(undefined);
   useEffect(() => {
     if (!box.current) return undefined;
-    const watch = new ResizeObserver(() => setWidth(widthOf(box)));
+    // While paper is printed the page has no width at all.
+    const watch = new ResizeObserver(() => setWidth((before) => widthOf(box) || before));
     watch.observe(box.current);
     return () => watch.disconnect();
   }, []);

@@ -7,6 +7,7 @@ import { figureFor } from './AnswerBlock.tsx';
 import type { Change } from './CalculatorForm.tsx';
 import { cautionsHeld } from './Cautions.tsx';
 import { Code } from './paper/Code.tsx';
+import { Days } from './paper/Days.tsx';
 import { daysOf, rowsOf } from './paper/days.ts';
 import { mergeWorking } from './paper/mergeWorking.ts';
 import { Lines, PutIn } from './paper/PutIn.tsx';
@@ -34,8 +35,6 @@ export interface PaperProps {
 
 const pictureWidthPx = 390;
 const mostResults = 6;
-/** Days on the first page; the others stand behind. */
-const mostDays = 16;
 
 const Head = ({ question, isBehind = false }: { readonly question: string; readonly isBehind?: boolean }) => (
   <>
@@ -91,92 +90,58 @@ interface Held {
   readonly system: Change['system'];
 }
 
-/** Six results at most: alone in two columns, of two sides with the gap. */
-function SixResults({ calculator, outcome, other, titles, system }: Held) {
-  const applies = (name: string): boolean =>
-    calculator.quantities[name]?.kind !== 'rows' && (outcome.shown.includes(name) || other?.shown.includes(name) === true);
-  const chosen = calculator.handout.filter(applies);
-  const names = (chosen.length > 0 ? chosen : calculator.results.map(({ of }) => of).filter(applies)).slice(0, mostResults);
+/** Results by name: alone in two columns, of two sides with the gap. */
+function Results({ calculator, outcome, other, titles, system, names }: Held & { readonly names: readonly string[] }) {
   const tell = (side: Outcome, name: string): string => (side.shown.includes(name) ? printName(calculator, side.values, name, system) : '–');
+  if (!other)
+    return (
+      <dl>
+        {names.map((name) => (
+          <div key={name}>
+            <dt>{calculator.quantities[name]?.label}</dt>
+            <dd>{tell(outcome, name)}</dd>
+          </div>
+        ))}
+      </dl>
+    );
   return (
-    <section class="paper-results">
-      <h2>Results</h2>
-      {other ? (
-        <table>
-          <thead>
-            <tr>
-              <td />
-              <th scope="col" class="word-this">
-                {titles[0]}
-              </th>
-              <th scope="col" class="word-that">
-                {titles[1]}
-              </th>
-              <th scope="col">The gap</th>
-            </tr>
-          </thead>
-          <tbody>
-            {names.map((name) => {
-              const quantity = calculator.quantities[name];
-              const isBoth = outcome.shown.includes(name) && other.shown.includes(name);
-              return (
-                quantity && (
-                  <tr key={name}>
-                    <th scope="row">{quantity.label}</th>
-                    <td>{tell(outcome, name)}</td>
-                    <td>{tell(other, name)}</td>
-                    <td>{isBoth ? difference(scalarAt(outcome, name), scalarAt(other, name), quantity, system) : ''}</td>
-                  </tr>
-                )
-              );
-            })}
-          </tbody>
-        </table>
-      ) : (
-        <dl>
-          {names.map((name) => (
-            <div key={name}>
-              <dt>{calculator.quantities[name]?.label}</dt>
-              <dd>{tell(outcome, name)}</dd>
-            </div>
-          ))}
-        </dl>
-      )}
-    </section>
+    <table>
+      <thead>
+        <tr>
+          <td />
+          <th scope="col" class="word-this">
+            {titles[0]}
+          </th>
+          <th scope="col" class="word-that">
+            {titles[1]}
+          </th>
+          <th scope="col">The gap</th>
+        </tr>
+      </thead>
+      <tbody>
+        {names.map((name) => {
+          const quantity = calculator.quantities[name];
+          const isBoth = outcome.shown.includes(name) && other.shown.includes(name);
+          return (
+            quantity && (
+              <tr key={name}>
+                <th scope="row">{quantity.label}</th>
+                <td>{tell(outcome, name)}</td>
+                <td>{tell(other, name)}</td>
+                <td>{isBoth ? difference(scalarAt(outcome, name), scalarAt(other, name), quantity, system) : ''}</td>
+              </tr>
+            )
+          );
+        })}
+      </tbody>
+    </table>
   );
 }
-
-/** The first days of each side, in two columns. */
-function Days({ calculator, outcome, other, titles, system, of }: Held & { readonly of: string }) {
-  const quantity = calculator.quantities[of];
-  if (quantity?.kind !== 'rows') return null;
-  const rows = rowsOf(outcome, of).slice(0, other ? mostDays / 2 : mostDays);
-  const half = Math.ceil(rows.length / 2);
-  const columns = other
-    ? [
-        { title: titles[0], rows },
-        { title: titles[1], rows: rowsOf(other, of).slice(0, mostDays / 2) },
-      ]
-    : rows.length > 3
-      ? [
-          { title: '', rows: rows.slice(0, half) },
-          { title: '', rows: rows.slice(half) },
-        ]
-      : [{ title: '', rows }];
-  const isMore = [outcome, other].some((side) => rowsOf(side, of).length > (other ? mostDays / 2 : mostDays));
-  return (
-    <section class="paper-days">
-      <h2>
-        {quantity.label}
-        {isMore && <small> the first of them; the rest on the pages behind</small>}
-      </h2>
-      <div class="paper-pair">
-        {columns.map((each, index) => (
-          <RowsResult key={String(index)} quantity={quantity} rows={each.rows} system={system} title={each.title} />
-        ))}
-      </div>
-    </section>
-  );
+/** Those that apply to either side, as `calculator.handout` has them first. */
+function resultNames({ calculator, outcome, other }: Pick<Held, 'calculator' | 'outcome' | 'other'>): readonly string[] {
+  const applies = (name: string): boolean =>
+    calculator.quantities[name]?.kind !== 'rows' && (outcome.shown.includes(name) || other?.shown.includes(name) === true);
+  return [...new Set([...calculator.handout, ...calculator.results.map(({ of }) => of)])].filter(applies);
 }
 
 /** Whose figures they are, while any is not the reader's own. */
@@ -214,45 +179,44 @@ function Handout({ calculator, change, Picture, question, address }: PaperProps)
           </p>
         ))}
       {held ? (
-        <>
-          <div class={calculator.picture && Picture ? 'paper-answer' : 'paper-answer is-alone'}>
-            <div>
-              {stamp !== '' && <p class="paper-stamp">{stamp}</p>}
-              <Big figure={figureFor(calculator, held.outcome, other, system)} />
-              {range !== undefined && range !== '' && <p class="range">{range}</p>}
-              {other ? (
-                <>
-                  <p class="note">
-                    <b class="word-this">{titles[0]}:</b> {held.outcome.note}
-                  </p>
-                  <p class="note">
-                    <b class="word-that">{titles[1]}:</b> {other.note}
-                  </p>
-                </>
-              ) : (
-                <p class="note">{held.outcome.note}</p>
-              )}
+        <div class="paper-body">
+          {calculator.picture && Picture && (
+            <div class="paper-picture">
+              <Picture
+                calculator={calculator}
+                system={system}
+                picture={calculator.picture}
+                outcome={held.outcome}
+                other={other}
+                titles={[names[0] || differing[0], names[1] || differing[1]]}
+                id="paper-picture"
+                widthPx={pictureWidthPx}
+              />
             </div>
-            {calculator.picture && Picture && (
-              <div class="paper-picture">
-                <Picture
-                  calculator={calculator}
-                  system={system}
-                  picture={calculator.picture}
-                  outcome={held.outcome}
-                  other={other}
-                  titles={[names[0] || differing[0], names[1] || differing[1]]}
-                  id="paper-picture"
-                  widthPx={pictureWidthPx}
-                />
-              </div>
-            )}
-          </div>
+          )}
+          {stamp !== '' && <p class="paper-stamp">{stamp}</p>}
+          <Big figure={figureFor(calculator, held.outcome, other, system)} />
+          {range !== undefined && range !== '' && <p class="range">{range}</p>}
+          {other ? (
+            <>
+              <p class="note">
+                <b class="word-this">{titles[0]}:</b> {held.outcome.note}
+              </p>
+              <p class="note">
+                <b class="word-that">{titles[1]}:</b> {other.note}
+              </p>
+            </>
+          ) : (
+            <p class="note">{held.outcome.note}</p>
+          )}
           {calculator.weighsOnPeople && <p class="paper-help">{shortHelpText}</p>}
-          {days !== undefined && days !== null && <Days {...held} of={days} />}
-          <SixResults {...held} />
           <PutIn calculator={calculator} mine={form.this} theirs={theirs} titles={titles} system={system} />
-        </>
+          {days !== undefined && days !== null && <Days {...held} of={days} />}
+          <section class="paper-results">
+            <h2>Results</h2>
+            <Results {...held} names={resultNames(held).slice(0, mostResults)} />
+          </section>
+        </div>
       ) : (
         <>
           <p class="paper-waits">No answer yet: it waits for what stands open here.</p>
@@ -277,7 +241,11 @@ function Behind({ calculator, change, question, behind }: PaperProps) {
         {held && (
           <>
             <h2>All results</h2>
-            <ResultsList {...held} />
+            {other ? (
+              <Results {...held} names={calculator.results.map(({ of }) => of).filter((of) => resultNames(held).includes(of))} />
+            ) : (
+              <ResultsList {...held} />
+            )}
             <h2>Step by step</h2>
             <div data-worked />
             <h2>Cautions</h2>

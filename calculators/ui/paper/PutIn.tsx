@@ -20,6 +20,16 @@ export function PutIn({ calculator, mine, theirs, titles, system }: PutInProps) 
   return (
     <section class="paper-put-in">
       <h2>What was put in</h2>
+      <p class="run-in">
+        {theirs && <b>The same for both. </b>}
+        {same.map(({ title, text }) => (
+          <span key={title}>
+            {title !== '' && <b>{title}: </b>}
+            {text}
+            {/[.?!]$/.test(text) ? ' ' : '. '}
+          </span>
+        ))}
+      </p>
       {unlike.length > 0 && (
         <table>
           <thead>
@@ -44,16 +54,6 @@ export function PutIn({ calculator, mine, theirs, titles, system }: PutInProps) 
           </tbody>
         </table>
       )}
-      <p class="run-in">
-        {theirs && <b>The same for both. </b>}
-        {same.map(({ title, text }) => (
-          <span key={title}>
-            {title !== '' && <b>{title}: </b>}
-            {text}
-            {/[.?!]$/.test(text) ? ' ' : '. '}
-          </span>
-        ))}
-      </p>
     </section>
   );
 }
@@ -85,7 +85,7 @@ export function Lines({ calculator, texts, system }: { readonly calculator: Calc
               const [row = {}] = rowsIn(texts[key]);
               const cells = Object.entries(input.columns).filter(([, cell]) => isShown(cell, { ...texts, ...row }));
               return (
-                <table class="blank-table" key={key}>
+                <table class={cells.length > 4 ? 'blank-table is-wide' : 'blank-table'} key={key}>
                   <caption>{input.label}</caption>
                   <thead>
                     <tr>

@@ -13,7 +13,7 @@ export interface WorkedSide {
 function worked(drawn: string, calculator: Calculator, { texts, outcome }: WorkedSide): HTMLElement {
   const box = document.createElement('div');
   box.innerHTML = drawn;
-  for (const each of box.querySelectorAll('[data-working-sides], .working-title')) each.remove();
+  for (const each of box.querySelectorAll('summary, [data-working-sides], .working-title')) each.remove();
   fillWorking(box, calculator, texts, outcome);
   for (const each of box.querySelectorAll('.step [hidden]')) each.remove();
   for (const each of box.querySelectorAll('[tabindex]')) each.removeAttribute('tabindex');
