@@ -82,6 +82,16 @@ const cutOff = (page: Page): Promise<readonly string[]> =>
       .slice(0, 4),
   );
 
+/** Type at twice its size and nothing else, as a reader's setting makes it, whatever unit it was given in. */
+const enlarge = (page: Page): Promise<void> =>
+  page.evaluate(() => {
+    const sized = [...document.querySelectorAll<HTMLElement>('body *:not(svg, svg *, .katex *)')].map((each) => ({
+      each,
+      sizePx: Number.parseFloat(getComputedStyle(each).fontSize),
+    }));
+    for (const { each, sizePx } of sized) each.style.fontSize = `${sizePx * 2}px`;
+  });
+
 async function fits(page: Page, address: string, as: string): Promise<void> {
   expect.soft(await sideways(page), `sideways scroll of ${address}, ${as}`).toEqual([]);
   expect.soft(await smallTargets(page), `small targets of ${address}, ${as}`).toEqual([]);
@@ -96,7 +106,7 @@ for (const address of [...kinds, ...calculators]) {
       await fits(page, address, `${width} px`);
     }
     await page.setViewportSize({ width: 390, height: 844 });
-    await page.addStyleTag({ content: ':root { font-size: 200% }' });
+    await enlarge(page);
     expect.soft(await sideways(page), `sideways scroll of ${address}, type at 200 %`).toEqual([]);
     expect.soft(await cutOff(page), `words cut off on ${address}, type at 200 %`).toEqual([]);
     await page.emulateMedia({ forcedColors: 'active' });
