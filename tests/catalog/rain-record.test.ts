@@ -206,3 +206,49 @@ describe('a record with dry months', () => {
     expectWithin(Number(values['index']), inverseNormal(share), 1e-9);
   });
 });
+
+describe('a record of more than thirty years', () => {
+  /** Thirty-six years of days in inches, without those that `isLost` names. */
+  const days = (isLost: (iso: string) => boolean): string =>
+    [
+      'day,rain (in)',
+      ...Array.from({ length: 365 * 36 + 9 }, (_, day) => new Date(dayOn('1980-01-01') * dayMs + day * dayMs).toISOString().slice(0, 10))
+        .filter((iso) => !isLost(iso))
+        .map((iso, day) => `${iso},${((day * 7919) % 97) / 400}`),
+    ].join('\n');
+  const told = (query: string, record: string) => {
+    const { cautions, shown, values } = runQuery(definition, query, { rainRecord: record });
+    return { values, shown, says: cautions.map(({ say }) => say).join(' ') };
+  };
+  const june = 'window=1&until=2011-06-30&least=90pct';
+  it('says when days of these months were not read, and only then', () => {
+    const whole = told(
+      june,
+      days(() => false),
+    );
+    expect(whole.values).toMatchObject({ basis: 'index', unreadDays: 0, leftOutCount: 0 });
+    expect(whole.says).not.toContain('Some days of these months were not read');
+    expect(whole.shown).not.toContain('leftOutCount');
+    const holed = told(
+      june,
+      days((iso) => ['2011-06-09', '2011-06-10'].includes(iso)),
+    );
+    expect(holed.values).toMatchObject({ basis: 'index', unreadDays: 2 });
+    expect(holed.says).toContain('Some days of these months were not read');
+  });
+  it('tells how many years were left out', () => {
+    const { values, shown } = told(
+      june,
+      days((iso) => iso.startsWith('1990-06-1')),
+    );
+    expect(values['leftOutCount']).toBe(1);
+    expect(shown).toContain('leftOutCount');
+  });
+  it('warns of more than twelve months looked back over, and of no fewer', () => {
+    const record = days(() => false);
+    expect(told('window=12&until=2011-06-30', record).says).not.toContain('Looking back over more than twelve months');
+    const long = told('window=24&until=2011-06-30', record);
+    expect(long.values['basis']).toBe('index');
+    expect(long.says).toContain('Looking back over more than twelve months');
+  });
+});
