@@ -246,8 +246,8 @@ describe('a record of more than thirty years', () => {
   });
   it('warns of more than twelve months looked back over, and of no fewer', () => {
     const record = days(() => false);
-    expect(told('window=12&until=2011-06-30', record).says).not.toContain('Looking back over more than twelve months');
-    const long = told('window=24&until=2011-06-30', record);
+    expect(told('window=12&until=2015-06-30', record).says).not.toContain('Looking back over more than twelve months');
+    const long = told('window=24&until=2015-06-30', record);
     expect(long.values['basis']).toBe('index');
     expect(long.says).toContain('Looking back over more than twelve months');
   });
