@@ -1,5 +1,5 @@
-// Takes over a built form: loads the definition's chunk, applies the link or what was kept, follows what is typed. Fetched by calculatorLoader.ts.
-import { hydrate } from 'preact';
+// Takes over a built form, or draws one in a guide: loads the definition's chunk, applies the link or what was kept, follows what is typed. Fetched by calculatorLoader.ts.
+import { hydrate, render } from 'preact';
 import type { Calculator } from '../../calculators/kit/define.ts';
 import { usesTools } from '../../calculators/kit/inputs.ts';
 import { fromLink } from '../../calculators/kit/link.ts';
@@ -140,7 +140,7 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
   };
   const page = new URL(box.dataset['page'] ?? location.pathname, location.href).href;
   const ownPage = box.querySelector<HTMLAnchorElement>('[data-own-page]');
-  const toWorking = startWorking(box, calculator, page);
+  const toWorking = startWorking(box, calculator);
   let latest: Change | undefined;
   const toAddress = ownsAddress ? addressBar() : (link: string) => keep('sessionStorage', formKey, link);
   let isOpening = true;
@@ -153,7 +153,9 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
     keepWhose(box, change);
   };
   const replay = earlyAnswers(root);
-  hydrate(
+  // A guide holds no built form: there is nothing to take over.
+  const draw = ownsAddress ? hydrate : render;
+  draw(
     <CalculatorForm
       calculator={calculator}
       id={box.dataset['name'] ?? calculator.slug}
