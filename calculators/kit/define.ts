@@ -105,7 +105,10 @@ export interface Words<I extends Inputs, R> {
   readonly note: (values: ValuesOf<I> & R, show: Show<ValuesOf<I> & R>) => string;
   /** Tells somebody to sell, to pull stock or to stop: the lines to call stand under the answer, on paper and in the note. */
   readonly weighsOnPeople?: true;
+  /** Stands by the answer. */
   readonly picture?: Picture<ValuesOf<I> & R, R>;
+  /** Stand below the results; the first of all that apply takes the place of a picture that does not. */
+  readonly morePictures?: readonly Picture<ValuesOf<I> & R, R>[];
   /** What is shown together with its parts, where the picture does not show it so. A part may be the whole of smaller ones. */
   readonly wholes?: readonly Whole<NumberKeys<ValuesOf<I> & R>>[];
   readonly calendar?: { readonly [K in RowsKeys<R>]: CalendarOf<R, K> }[RowsKeys<R>];
@@ -182,6 +185,7 @@ export interface Calculator {
   readonly limits: readonly string[];
   readonly weighsOnPeople: boolean;
   readonly picture: PlainPicture | undefined;
+  readonly morePictures: readonly PlainPicture[];
   /** Numbers that are told together with their parts, by name. */
   readonly wholes: readonly Whole[];
   readonly hasCalendar: boolean;
@@ -273,7 +277,8 @@ export const defineCalculator = <const I extends Inputs, R extends object>(work:
       limits: words.limits,
       weighsOnPeople: words.weighsOnPeople === true,
       picture: words.picture,
-      wholes: [...(words.wholes ?? []), ...wholesOf(words.picture)],
+      morePictures: words.morePictures ?? [],
+      wholes: [...(words.wholes ?? []), ...[words.picture, ...(words.morePictures ?? [])].flatMap(wholesOf)],
       hasCalendar: words.calendar !== undefined,
       sources: words.sources,
       topic: words.topic,

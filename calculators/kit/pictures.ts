@@ -1,11 +1,12 @@
 import type { NumberKeys, RowOf, RowsKeys } from './quantities.ts';
+import { isShown } from './state.ts';
 
 /**
  * Pictures are data: a kind and the names of the quantities that it draws. `ui` draws any of them, one beside the other for two managements.
  * V: inputs' values with the results; R: the results.
  */
 export type Picture<V, R> =
-  | SoilFace<NumberKeys<V>>
+  | Face<NumberKeys<V>>
   | Shares<NumberKeys<V>>
   | DaySpans<NumberKeys<V>>
   | {
@@ -13,32 +14,68 @@ export type Picture<V, R> =
         | RowSpans<K, keyof RowOf<R[K]> & string, NumberKeys<V>>
         | Bars<K, keyof RowOf<R[K]> & string>
         | Lines<K, keyof RowOf<R[K]> & string, NumberKeys<V>>
-        | GroundProfile<K, keyof RowOf<R[K]> & string, NumberKeys<V>>;
+        | Face<NumberKeys<V>, FaceLayers<K, keyof RowOf<R[K]> & string, NumberKeys<V>>>;
     }[RowsKeys<R>];
-
-/** A cut through the ground: rain comes down, arrows leave as wide as their depths. All depths in inches. */
-export interface SoilFace<N extends string = string> {
-  readonly kind: 'soilFace';
-  readonly rain: N;
-  readonly runsOff: N;
-  /** What wets leaves, litter and hollows before any runs. */
-  readonly heldFirst: N;
-  readonly soaksIn: N;
-  /** Covered ground, percent: how dense the sod is drawn. */
-  readonly coverPercent?: N;
-  /** Roots as deep as somebody dug and saw. */
-  readonly rootsIn?: N;
+/** Drawn only where a choice or a word among the results is one of these: a pond for those who have one. */
+interface Where {
+  readonly shownWhen?: Readonly<Record<string, string | readonly string[]>>;
 }
-/** The ground as it stands, layer by layer: how much it can hold, how full it is, how deep roots reach. All depths in inches. */
-export interface GroundProfile<K extends string = string, C extends string = string, N extends string = string> {
-  readonly kind: 'groundProfile';
+
+/**
+ * A cut through the ground. What grows on it, what the water did, how it lies in layers: each part is drawn if its numbers are named. One of `water`,
+ * `tray`, `lies`, `layers`, `counts`, `hard`, `ring`, `loss` and `pond` is what the picture is about.
+ */
+export interface Face<N extends string = string, L = FaceLayers> extends Where {
+  readonly kind: 'face';
+  /** Covered ground, percent: exactly that share of the cut carries plants. */
+  readonly coverPercent?: N;
+  readonly water?: FaceWater<N>;
+  readonly tray?: FaceTray<N>;
+  /** A depth of water, inches, as if it all lay on the ground, and what that comes to. */
+  readonly lies?: { readonly depth: N; readonly amount: N };
+  readonly layers?: L;
+  /** Steps of a count that met each kind: as many strips of the cut. */
+  readonly counts?: { readonly plant: N; readonly litter: N; readonly rock: N; readonly bare: N; readonly all: N; readonly coveredPercent: N };
+  /** How tight the ground is: its density and pores, and how deep a probe met hard ground (0 if it never did). */
+  readonly hard?: { readonly density: N; readonly poresPercent: N; readonly fromIn: N };
+  /** A ring in the ground: its width, how deep it stands, water of a pouring, and how fast that went in. Inches. */
+  readonly ring?: { readonly acrossIn: N; readonly insertedIn: N; readonly waterIn: N; readonly inchMin: N; readonly rate: N };
+  /** Thickness that leaves in thirty years, inches, and the years to an inch, of this ground and of plowed ground. */
+  readonly loss?: FaceLoss<N> & { readonly plowed: FaceLoss<N> };
+  /** A pond, cut through: all that is in it, what is drunk, what sun and ground take, what is left, how long it lasts, and the depth that must stay. */
+  readonly pond?: { readonly all: N; readonly drunk: N; readonly lost: N; readonly left: N; readonly lastsDays: N; readonly deadDepth: N };
+}
+/** Rain and its parts, which add up to it. */
+export interface FaceWater<N extends string = string> {
+  readonly fellIn: N;
+  readonly ranOffIn: N;
+  /** What wets leaves, litter and hollows before any runs. */
+  readonly heldIn?: N;
+  readonly soakedIn: N;
+  /** Water stands on the ground from then on. */
+  readonly standsAfter?: N;
+  /** Share of the ground that the water could fill: then it is drawn wet as deep as that gives, and else as dry loam wets. */
+  readonly roomShare?: N;
+}
+/** Water put on a tray of soil: how deep it was, how deep the soil is, and the jars, which with what stayed add up to what was poured. */
+export interface FaceTray<N extends string = string> {
+  readonly rainIn: N;
+  readonly soilIn: N;
+  readonly poured: N;
+  readonly ranOff: N;
+  readonly cameThrough: N;
+  readonly stayed: N;
+}
+export interface FaceLoss<N extends string = string> {
+  readonly lostIn: N;
+  readonly inchYears: N;
+}
+/** The ground layer by layer, as it was dug: how full each is and how deep roots reach. Depths in inches. */
+export interface FaceLayers<K extends string = string, C extends string = string, N extends string = string> {
   /** One row a layer, from the top down. */
   readonly rows: K;
   readonly top: C;
   readonly thickness: C;
-  /** Inches of water that a foot of it can hold: how closely its pores stand. */
-  readonly holdsInPerFt: C;
-  /** How many of its pores are drawn full. */
   readonly filledPercent: C;
   readonly mostRoots: N;
   readonly deepestRoot: N;
@@ -46,11 +83,6 @@ export interface GroundProfile<K extends string = string, C extends string = str
   readonly holds: N;
   readonly has: N;
   readonly missing: N;
-}
-/** Says when something is drawn: only while that result is this word. */
-export interface OnlyWhen {
-  readonly of: string;
-  readonly is: string;
 }
 /** How a part is drawn: solid, plain, of dots or lines; hatched in clay what is lost; in waves what is water; as bales what is in the barn and what is bought. */
 export type Tone = 'kept' | 'lost' | 'water' | 'other' | 'dots' | 'lines' | 'own' | 'bought';
@@ -64,19 +96,17 @@ export interface ShareBar<N extends string = string> {
   readonly parts: readonly { readonly of: N; readonly tone: Tone; readonly says?: string }[];
 }
 /** Whole bars to one scale, cut into their parts: where the hay comes from and where it goes. */
-export interface Shares<N extends string = string> extends ShareBar<N> {
+export interface Shares<N extends string = string> extends ShareBar<N>, Where {
   readonly kind: 'shares';
   readonly beside?: readonly ShareBar<N>[];
-  readonly onlyWhen?: OnlyWhen;
 }
 /** The day that matters, a line with words, with any `{number}` in them. */
-export interface SpanMark<N extends string = string> {
+export interface SpanMark<N extends string = string> extends Where {
   readonly at: N;
   readonly says: string;
-  readonly onlyWhen?: OnlyWhen;
 }
 /** Lanes over time, one for each name in the column `lane`: which paddock is grazed when. */
-export interface RowSpans<K extends string = string, C extends string = string, N extends string = string> {
+export interface RowSpans<K extends string = string, C extends string = string, N extends string = string> extends Where {
   readonly kind: 'spans';
   readonly rows: K;
   readonly lane: C;
@@ -93,7 +123,7 @@ export interface RowSpans<K extends string = string, C extends string = string, 
   readonly mark?: SpanMark<N>;
 }
 /** Lanes that all begin with today and are so many days long: how long the grass lasts, by how much there is. */
-export interface DaySpans<N extends string = string> {
+export interface DaySpans<N extends string = string> extends Where {
   readonly kind: 'spans';
   readonly lanes: readonly { readonly of: N; readonly says: string }[];
   readonly spanSays: string;
@@ -101,7 +131,7 @@ export interface DaySpans<N extends string = string> {
 }
 export type Spans<K extends string = string, C extends string = string, N extends string = string> = RowSpans<K, C, N> | DaySpans<N>;
 /** A bar for each row against what is usual: rain by month. What a bar is short is hatched. */
-export interface Bars<K extends string = string, C extends string = string> {
+export interface Bars<K extends string = string, C extends string = string> extends Where {
   readonly kind: 'bars';
   readonly rows: K;
   /** A day that tells the month. */
@@ -113,7 +143,7 @@ export interface Bars<K extends string = string, C extends string = string> {
   readonly shortSays: string;
 }
 /** Curves over a common axis: the first, which two managements are compared by, then others to read it against. */
-export interface Lines<K extends string = string, C extends string = string, N extends string = string> {
+export interface Lines<K extends string = string, C extends string = string, N extends string = string> extends Where {
   readonly kind: 'lines';
   readonly rows: K;
   readonly x: C;
@@ -125,4 +155,15 @@ export interface Lines<K extends string = string, C extends string = string, N e
   /** A place on the common axis that has a name of its own, in the unit of the axis. Left out where it does not lie inside, or where two sides do not share it. */
   readonly mark?: SpanMark<N>;
 }
-export type PlainPicture = SoilFace | GroundProfile | Shares | Spans | Bars | Lines;
+export type PlainPicture = Face | Shares | Spans | Bars | Lines;
+
+/** What a face can be about. Each is drawn by a file of its own, so that a page fetches one. */
+const subjects = ['water', 'tray', 'lies', 'layers', 'counts', 'hard', 'ring', 'loss', 'pond'] as const;
+export type FaceSubject = (typeof subjects)[number];
+export const subjectOf = (picture: Face): FaceSubject | undefined => subjects.find((subject) => picture[subject] !== undefined);
+
+/** The pictures of a calculation with these answers, the first one first. */
+export const picturesOf = (
+  { picture, morePictures }: { readonly picture: PlainPicture | undefined; readonly morePictures: readonly PlainPicture[] },
+  values: Readonly<Record<string, unknown>>,
+): readonly PlainPicture[] => [...(picture ? [picture] : []), ...morePictures].filter((each) => isShown(each, values));

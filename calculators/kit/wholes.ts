@@ -1,5 +1,5 @@
 import { printNumber } from '../units/printQuantity.ts';
-import type { PlainPicture } from './pictures.ts';
+import type { Face, PlainPicture } from './pictures.ts';
 
 /** Numbers that are shown together as the parts of one number: rounded so that they add up as printed. All in one unit. */
 export interface Whole<N extends string = string> {
@@ -16,13 +16,18 @@ export function wholesOf(picture: PlainPicture | undefined): readonly Whole[] {
       return [picture, ...(picture.beside ?? [])]
         .filter(({ parts }) => parts.length > 1)
         .map(({ whole, parts }) => ({ ...(whole === undefined ? {} : { whole }), parts: parts.map(({ of }) => of) }));
-    case 'soilFace':
-      return [{ whole: picture.rain, parts: [picture.runsOff, picture.heldFirst, picture.soaksIn] }];
-    case 'groundProfile':
-      return [{ whole: picture.holds, parts: [picture.has, picture.missing] }];
+    case 'face':
+      return facesWholes(picture);
     default:
       return [];
   }
+}
+
+function facesWholes({ water, tray, layers, pond }: Face): readonly Whole[] {
+  if (layers) return [{ whole: layers.holds, parts: [layers.has, layers.missing] }];
+  if (pond) return [{ whole: pond.all, parts: [pond.drunk, pond.lost, pond.left] }];
+  if (tray) return [{ whole: tray.poured, parts: [tray.ranOff, tray.cameThrough, tray.stayed] }];
+  return water ? [{ whole: water.fellIn, parts: [water.ranOffIn, ...(water.heldIn === undefined ? [] : [water.heldIn]), water.soakedIn] }] : [];
 }
 
 /** What people read when that number is printed. */

@@ -3,6 +3,7 @@ import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/ho
 import type { Calculator, Outcome } from '../kit/define.ts';
 import { toLink } from '../kit/link.ts';
 import { todayMark } from '../kit/occurs.ts';
+import { picturesOf } from '../kit/pictures.ts';
 import { askedNow, inputNameOf } from '../kit/screen.ts';
 import { canCompare, type Form, isShown } from '../kit/state.ts';
 import type { UnitSystem } from '../units/units.ts';
@@ -283,18 +284,21 @@ function LaterPart({
     () => (
       <>
         <div class="picture-box" ref={box}>
-          {outcome && calculator.picture && Picture && (
-            <Picture
-              calculator={calculator}
-              system={system}
-              picture={calculator.picture}
-              outcome={outcome}
-              other={other}
-              titles={[titles[0] === 'This' ? differing[0] : titles[0], titles[1] === 'That' ? differing[1] : titles[1]]}
-              id={`${id}-picture`}
-              {...(widthPx === undefined ? {} : { widthPx })}
-            />
-          )}
+          {outcome &&
+            Picture &&
+            picturesOf(calculator, outcome.values).map((picture, place) => (
+              <Picture
+                key={place}
+                calculator={calculator}
+                system={system}
+                picture={picture}
+                outcome={outcome}
+                other={other}
+                titles={[titles[0] === 'This' ? differing[0] : titles[0], titles[1] === 'That' ? differing[1] : titles[1]]}
+                id={`${id}-picture${place || ''}`}
+                {...(widthPx === undefined ? {} : { widthPx })}
+              />
+            ))}
         </div>
         {outcome && (other ? <BothNotes calculator={calculator} told={told} /> : <p class="note">{outcome.note}</p>)}
         {outcome && calculator.weighsOnPeople && <ShortHelp />}

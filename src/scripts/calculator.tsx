@@ -205,7 +205,7 @@ export async function openCalculator(box: HTMLElement): Promise<void> {
   // Before the takeover: its first render must equal the built page, which has them.
   const hasRecord = Object.values(calculator.inputs).some(({ kind }) => kind === 'record');
   const [Picture, tools, records] = await Promise.all([
-    calculator.picture && loadPicture(calculator.picture.kind),
+    loadPicture(calculator),
     usesTools(calculator.inputs) ? import('../../calculators/ui/tools/toolSet.ts').then(({ toolSet }) => toolSet) : undefined,
     hasRecord ? import('../../calculators/ui/RecordField.tsx').then(({ RecordField }) => RecordField) : undefined,
   ]);

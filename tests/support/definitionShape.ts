@@ -3,9 +3,9 @@ import { join } from 'node:path';
 import { expect, it } from 'vitest';
 import type { Calculator } from '../../calculators/kit/define.ts';
 import { namesIn, readFormula } from '../../calculators/kit/formula.ts';
-import type { Cell, Columns, Input, Inputs, MonthsInput, RecordInput, RowsInput } from '../../calculators/kit/inputs.ts';
+import type { Cell, Columns, Input, Inputs, MonthsInput, RecordInput, RowsInput, ShownWhen } from '../../calculators/kit/inputs.ts';
 import { linkName } from '../../calculators/kit/link.ts';
-import type { OnlyWhen, PlainPicture, SpanMark } from '../../calculators/kit/pictures.ts';
+import type { Face, PlainPicture, SpanMark } from '../../calculators/kit/pictures.ts';
 import { defaultText, quantityText, readCell, readMonth } from '../../calculators/kit/read.ts';
 import { root } from './files.ts';
 import { faultsOfTool } from './toolFaults.ts';
@@ -141,20 +141,27 @@ function unknownInSteps(calculator: Calculator): readonly string[] {
     ];
   });
 }
+/** Every name in a part of the data, however deep; `layers` names columns besides. */
+const namesOfPart = (part: unknown): readonly string[] =>
+  typeof part === 'string' ? [part] : typeof part === 'object' && part !== null ? Object.values(part).flatMap(namesOfPart) : [];
+/** Options and words that a picture waits for and that there are not. */
+const unknownWhen = ({ inputs, quantities }: Calculator, shownWhen: ShownWhen = {}): readonly string[] =>
+  Object.entries(shownWhen).flatMap(([name, is]) => {
+    const [input, quantity] = [inputs[name], quantities[name]];
+    const words = input?.kind === 'choice' ? input.options : quantity?.kind === 'word' ? quantity.words : undefined;
+    return words === undefined ? [name] : [is].flat().filter((word) => !Object.hasOwn(words, word));
+  });
+function unknownInFace(calculator: Calculator, { kind: _, shownWhen = {}, layers, ...parts }: Face): readonly string[] {
+  const { numbers } = known(calculator);
+  const { rows = '', top = '', thickness = '', filledPercent = '', ...more } = layers ?? {};
+  const columns = layers ? columnsOf(calculator, rows) : {};
+  const inRows = layers ? [top, thickness, filledPercent].filter((name) => !columns || !Object.hasOwn(columns, name)) : [];
+  return [...unknownWhen(calculator, shownWhen), ...inRows, ...namesOfPart([parts, more]).filter((name) => !numbers.has(name))];
+}
 function unknownInPicture(calculator: Calculator, picture: PlainPicture): readonly string[] {
   const { numbers } = known(calculator);
-  if (picture.kind === 'soilFace') {
-    const { kind, ...names } = picture;
-    return Object.values(names).filter((name) => !numbers.has(name));
-  }
   const inWords = (words: string | undefined): readonly string[] => [...(words ?? '').matchAll(/\{(\w+)\}/g)].map(([, name = '']) => name);
-  const isWord = ({ of, is }: OnlyWhen): boolean => {
-    const quantity = calculator.quantities[of];
-    const input = calculator.inputs[of];
-    return (quantity?.kind === 'word' && Object.hasOwn(quantity.words, is)) || (input?.kind === 'choice' && Object.hasOwn(input.options, is));
-  };
-  const unless = (onlyWhen: OnlyWhen | undefined): readonly string[] =>
-    onlyWhen === undefined || isWord(onlyWhen) ? [] : [`${onlyWhen.of} is ${onlyWhen.is}`];
+  if (picture.kind === 'face') return unknownInFace(calculator, picture);
   if (picture.kind === 'shares') {
     const bars = [picture, ...(picture.beside ?? [])];
     const names = bars.flatMap(({ title, whole, parts }) => [
@@ -162,7 +169,7 @@ function unknownInPicture(calculator: Calculator, picture: PlainPicture): readon
       ...inWords(title),
       ...parts.flatMap(({ of, says }) => [of, ...inWords(says)]),
     ]);
-    return [...names.filter((name) => !numbers.has(name)), ...unless(picture.onlyWhen)];
+    return [...names.filter((name) => !numbers.has(name)), ...unknownWhen(calculator, picture.shownWhen)];
   }
   const dates = new Set(
     Object.entries({ ...calculator.inputs, ...calculator.quantities })
@@ -171,16 +178,11 @@ function unknownInPicture(calculator: Calculator, picture: PlainPicture): readon
   );
   const isAt = (name: string): boolean => numbers.has(name) || dates.has(name);
   const marked = (mark: SpanMark | undefined): readonly string[] =>
-    mark === undefined ? [] : [...[mark.at, ...inWords(mark.says)].filter((name) => !isAt(name)), ...unless(mark.onlyWhen)];
+    mark === undefined ? [] : [...[mark.at, ...inWords(mark.says)].filter((name) => !isAt(name)), ...unknownWhen(calculator, mark.shownWhen)];
   if (picture.kind === 'spans' && 'lanes' in picture)
     return [...picture.lanes.map(({ of }) => of).filter((name) => !numbers.has(name)), ...marked(picture.mark)];
   const columns = columnsOf(calculator, picture.rows);
   if (!columns) return [picture.rows];
-  if (picture.kind === 'groundProfile') {
-    const { kind, rows, top, thickness, holdsInPerFt, filledPercent, ...names } = picture;
-    const inRows = [top, thickness, holdsInPerFt, filledPercent].filter((name) => !Object.hasOwn(columns, name));
-    return [...inRows, ...Object.values(names).filter((name) => !numbers.has(name))];
-  }
   const beyond = (names: readonly (string | undefined)[]): readonly string[] =>
     names.filter((name) => name !== undefined).filter((name) => !Object.hasOwn(columns, name));
   switch (picture.kind) {
@@ -249,7 +251,9 @@ export function itIsWellDeclared(calculator: Calculator): void {
     }
     for (const quantity of Object.values(quantities))
       if (quantity.kind === 'rows') expect((quantity.shown ?? []).filter((name) => !Object.hasOwn(quantity.columns, name))).toEqual([]);
-    expect(calculator.picture ? unknownInPicture(calculator, calculator.picture) : []).toEqual([]);
+    expect(
+      [...(calculator.picture ? [calculator.picture] : []), ...calculator.morePictures].flatMap((each) => unknownInPicture(calculator, each)),
+    ).toEqual([]);
   });
 
   it('draws formulas that can be read, of numbers that have symbols', () => {

@@ -68,6 +68,7 @@ const calculator: Calculator = {
   handout: [],
   weighsOnPeople: false,
   picture: undefined,
+  morePictures: [],
   wholes: [],
   hasCalendar: false,
   sources: [],
@@ -127,7 +128,7 @@ const spans: RowSpans = {
   spanSays: 'grazed',
   gapSays: 'rests',
   hollow: { of: 'goesIn', is: 'not-back', says: 'not grown back' },
-  mark: { at: 'backDay', says: 'paddock 1 is back', onlyWhen: { of: 'verdict', is: 'yes' } },
+  mark: { at: 'backDay', says: 'paddock 1 is back', shownWhen: { verdict: 'yes' } },
 };
 /** Day 20514 is March 2, 2026. */
 const firstDay = 20514;
@@ -457,7 +458,7 @@ describe('shares', () => {
   });
   it('draws nothing where there is nothing', () => {
     expect(draw(shares, hay(0, 0, 0))).toBe('');
-    expect(draw({ ...shares, onlyWhen: { of: 'verdict', is: 'yes' } }, outcome({ ...hay(1, 1, 1).values, verdict: 'no' }))).toBe('');
+    expect(draw({ ...shares, shownWhen: { verdict: 'yes' } }, outcome({ ...hay(1, 1, 1).values, verdict: 'no' }))).toBe('');
   });
 });
 

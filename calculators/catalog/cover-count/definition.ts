@@ -1,5 +1,4 @@
 import { caution, defineCalculator, ranged, shown } from '../../kit/define.ts';
-import { shares } from '../../kit/pictures.ts';
 import { amount, word } from '../../kit/quantities.ts';
 import { byCase, formula, lookup, tabulate, tex, when } from '../../kit/steps.ts';
 import { compute } from './compute.ts';
@@ -168,7 +167,10 @@ export default defineCalculator({
     const short = enough === 'too-few' ? ', too few to go by' : '';
     return `${few}${show('stepsCount')} ${stepsCount === 1 ? 'step' : 'steps'}${short}: ${show('plantCount')} on plant bases, ${show('litterCount')} on litter, ${show('rockCount')} on rock, ${show('bareCount')} on bare soil. ${show('coveredPercent')} of these steps met cover; the ground is ${show('coveredLowPercent')} to ${show('coveredHighPercent')} covered (95 in 100). Class for storm runoff${hard}: ${show('condition').toLowerCase()}${open}.`;
   },
-  picture: shares('stepsCount', { plantCount: 'kept', litterCount: 'other', rockCount: 'water', bareCount: 'lost' }),
+  picture: {
+    kind: 'face',
+    counts: { plant: 'plantCount', litter: 'litterCount', rock: 'rockCount', bare: 'bareCount', all: 'stepsCount', coveredPercent: 'coveredPercent' },
+  },
   sources: ['coulloudon-1999', 'missouri-g1570', 'clopper-pearson-1934', 'tr55-1986', 'fleiss-2003', 'strauss-neal-1983'],
   topic: 'tailgate',
   order: 40,

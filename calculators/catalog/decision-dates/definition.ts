@@ -163,7 +163,7 @@ export default defineCalculator({
     told: 'planDay',
     spanSays: 'days ahead',
     gapSays: '',
-    mark: { at: 'nextDay', says: 'decide next', onlyWhen: { of: 'ahead', is: 'ahead' } },
+    mark: { at: 'nextDay', says: 'decide next', shownWhen: { ahead: 'ahead' } },
   },
   calendar: {
     rows: 'plan',

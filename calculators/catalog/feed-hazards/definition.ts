@@ -90,7 +90,7 @@ export default defineCalculator({
       { of: 'leadSharePercent', tone: 'lost', says: 'this feed' },
       { of: 'restSharePercent', tone: 'other', says: 'the other feed' },
     ],
-    onlyWhen: { of: 'mixing', is: 'share' },
+    shownWhen: { mixing: 'share' },
   },
   wholes: [{ whole: 'totalG', parts: ['feedG', 'waterG'] }],
   sources: [

@@ -1,6 +1,5 @@
 import { faultsAt } from '../../asks/faults.ts';
 import { caution, defineCalculator, ranged, shown } from '../../kit/define.ts';
-import { shares } from '../../kit/pictures.ts';
 import { formula, lookup, tabulate, tex } from '../../kit/steps.ts';
 import { compute, faultOf } from './compute.ts';
 import { inputs } from './inputs.ts';
@@ -164,7 +163,18 @@ export default defineCalculator({
     const range = coresCount === 1 ? '' : ` (${show('lowGPerCm3').replace(/ .*$/, '')} to ${show('highGPerCm3')})`;
     return `${cores}: the soil without stones weighs ${show('fineGPerCm3')}${range}, ${show('porosityPercent')} of it pores: ${says}.${pushed}`;
   },
-  picture: shares('allMl', { allPoreMl: 'water', allSolidMl: 'kept', allStoneMl: 'other' }),
+  picture: { kind: 'face', hard: { density: 'fineGPerCm3', poresPercent: 'porosityPercent', fromIn: 'medianStopIn' } },
+  morePictures: [
+    {
+      kind: 'shares',
+      whole: 'allMl',
+      parts: [
+        { of: 'allPoreMl', tone: 'water' },
+        { of: 'allSolidMl', tone: 'kept' },
+        { of: 'allStoneMl', tone: 'other' },
+      ],
+    },
+  ],
   changes: [
     {
       version: 2,

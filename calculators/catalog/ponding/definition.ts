@@ -109,7 +109,13 @@ export default defineCalculator({
     return `${rain}: water stands ${stands}; about ${show('runoffIn')} runs off (${show('lowRunoffIn')} if the ground is twice as fast, ${show('highRunoffIn')} if half as fast${doubt}), ${show('soakedIn')} soaks in.`;
   },
   wholes: [{ whole: 'fellIn', parts: ['runoffIn', 'soakedIn'] }],
-  picture: { kind: 'lines', rows: 'curve', x: 'atHr', ys: ['rainInPerHr', 'intakeInPerHr'], mark: { at: 'pondsAfterHr', says: 'water stands' } },
+  picture: {
+    kind: 'face',
+    water: { fellIn: 'fellIn', ranOffIn: 'runoffIn', soakedIn: 'soakedIn', standsAfter: 'pondsAfterMin', roomShare: 'roomShare' },
+  },
+  morePictures: [
+    { kind: 'lines', rows: 'curve', x: 'atHr', ys: ['rainInPerHr', 'intakeInPerHr'], mark: { at: 'pondsAfterHr', says: 'water stands' } },
+  ],
   sources: ['rawls-1983', 'rawls-1982', 'mein-larson-1971', 'chow-1988', 'scs-1986-distributions'],
   topic: 'rain',
   order: 30,

@@ -1,5 +1,4 @@
 import { caution, defineCalculator, shown, shownWhen } from '../../kit/define.ts';
-import { shares } from '../../kit/pictures.ts';
 import { byCase, formula, lookup, tabulate, tex, when } from '../../kit/steps.ts';
 import { refusals } from './cautions.ts';
 import { compute } from './compute.ts';
@@ -179,7 +178,10 @@ export default defineCalculator({
     return `${set} ${cover}: ${first}; ${show('throughPercent')} came out below. ${told}`;
   },
   wholes: [{ parts: ['runoffPercent', 'throughPercent', 'heldPercent'] }],
-  picture: shares('pourMl', { runMl: 'lost', downMl: 'water', inSoilMl: 'kept' }),
+  picture: {
+    kind: 'face',
+    tray: { rainIn: 'rainIn', soilIn: 'soilIn', poured: 'pourMl', ranOff: 'runMl', cameThrough: 'downMl', stayed: 'inSoilMl' },
+  },
   sources: ['irrigation-repair-rate', 'mccalla-1984', 'thurow-1988'],
   topic: 'tailgate',
   order: 50,

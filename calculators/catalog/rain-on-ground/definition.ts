@@ -152,7 +152,19 @@ export default defineCalculator({ slug: 'rain-on-ground', version: 1, title: 'Ga
       ? `${show('depthIn')} of rain on this roof brings less than a gallon to the tank.`
       : `${show('depthIn')} of rain on this roof is ${show('waterGal')}, ${show('caughtGal')} of it in the tank: ${show('tankCount')} tank-fulls, ${show('stockDays')} of water for the stock.`;
   },
-  picture: { kind: 'lines', rows: 'otherRains', x: 'fallIn', ys: ['fallGal'] },
+  picture: { kind: 'face', shownWhen: { surface: ['acres', 'sides', 'paces'] }, lies: { depth: 'depthIn', amount: 'waterGal' } },
+  morePictures: [
+    {
+      kind: 'shares',
+      shownWhen: { surface: 'roof' },
+      whole: 'waterGal',
+      parts: [
+        { of: 'caughtGal', tone: 'water' },
+        { of: 'lostGal', tone: 'lost' },
+      ],
+    },
+    { kind: 'lines', rows: 'otherRains', x: 'fallIn', ys: ['fallGal'] },
+  ],
   sources: [
     'freedictionary-acre-inch',
     'math-central-roof-2006',

@@ -227,7 +227,7 @@ export default defineCalculator({
     spanSays: 'grazed',
     gapSays: 'rests',
     hollow: { of: 'goesIn', is: 'not-back', says: 'back in by the plan, but not grown back' },
-    mark: { at: 'grassBackDay', says: 'paddock 1 is back: {wholeRestDays}', onlyWhen: { of: 'verdict', is: 'grows-back' } },
+    mark: { at: 'grassBackDay', says: 'paddock 1 is back: {wholeRestDays}', shownWhen: { verdict: 'grows-back' } },
   },
   calendar: {
     rows: 'moves',

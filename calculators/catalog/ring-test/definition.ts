@@ -141,7 +141,8 @@ export default defineCalculator({
     const compared = compares(values) ? ` ${show('ratioTimes')} times as fast as ${other}${range}: ${chance}${unlike}.` : '';
     return `Ring test on ${soil}${once}: ${many}; a ring reads high, straight down it is about ${down}.${judged}${compared}`;
   },
-  picture: { kind: 'lines', rows: 'byPouring', x: 'pouring', ys: ['fastInPerHr', 'middlingInPerHr', 'slowInPerHr'] },
+  picture: { kind: 'face', ring: { acrossIn: 'ringIn', insertedIn: 'insertedIn', waterIn: 'depthIn', inchMin: 'inchMin', rate: 'middleInPerHr' } },
+  morePictures: [{ kind: 'lines', rows: 'byPouring', x: 'pouring', ys: ['fastInPerHr', 'middlingInPerHr', 'slowInPerHr'] }],
   changes: [
     {
       version: 2,

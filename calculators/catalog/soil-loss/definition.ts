@@ -138,7 +138,12 @@ export default defineCalculator({
     const guessed = rainFrom === 'year-rain' ? ' The rain factor was guessed from the year’s rain.' : '';
     return `With ${show('groundCoverPercent')} of the ground covered, ${here} of soil washes off this pasture in a usual year; the same ground ${farmedAs[ploughed]} loses ${there}. Both are good to a factor of two, wind and gullies not counted. The soil is said to bear ${show('toleratedTonPerAc')} a year.${guessed}`;
   },
-  picture: { kind: 'lines', rows: 'curve', x: 'atCoverPercent', ys: ['pastureTonPerAc', 'cropTonPerAc'] },
+  picture: {
+    kind: 'face',
+    coverPercent: 'groundCoverPercent',
+    loss: { lostIn: 'thirtyYearsIn', inchYears: 'inchYears', plowed: { lostIn: 'ploughedThirtyYearsIn', inchYears: 'ploughedInchYears' } },
+  },
+  morePictures: [{ kind: 'lines', rows: 'curve', x: 'atCoverPercent', ys: ['pastureTonPerAc', 'cropTonPerAc'] }],
   sources: [
     'wischmeier-smith-1978',
     'renard-1997',

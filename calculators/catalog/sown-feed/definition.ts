@@ -153,7 +153,7 @@ export default defineCalculator({
     beside: [
       { title: 'Hay: {hayEatenUsdPerTon} eaten', whole: 'hayEatenUsdPerTon', parts: [{ of: 'hayEatenUsdPerTon', tone: 'bought', says: 'bought' }] },
     ],
-    onlyWhen: { of: 'timing', is: 'in-time' },
+    shownWhen: { timing: 'in-time' },
   },
   sources: [
     'volesky-g2012',

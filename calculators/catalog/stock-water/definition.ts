@@ -271,7 +271,12 @@ export default defineCalculator({
     const unfit = isUnfit(values) ? ' Nothing should drink it before a laboratory and a veterinarian have looked at it and said so.' : '';
     return `${drunk}; ${comes}${pipe}. ${ending[verdict]}; ${stored}, and three days take ${show('reserveGal')}.${unfit}`;
   },
-  picture: { kind: 'lines', rows: 'levels', x: 'atDays', ys: ['leftGal'] },
+  picture: {
+    kind: 'face',
+    shownWhen: { supply: 'pond' },
+    pond: { all: 'pondGal', drunk: 'drunkGal', lost: 'lostGal', left: 'leftGal', lastsDays: 'lastsDays', deadDepth: 'deadDepthFt' },
+  },
+  morePictures: [{ kind: 'lines', rows: 'levels', x: 'atDays', ys: ['leftGal'] }],
   sources: [
     'gould-fs1090',
     'beef-summer-water',

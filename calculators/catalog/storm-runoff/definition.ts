@@ -232,7 +232,11 @@ export default defineCalculator({
     { whole: 'rainIn', parts: ['runoffIn', 'stayedIn'] },
     { whole: 'stayedIn', parts: ['heldFirstIn', 'soakedIn'] },
   ],
-  picture: { kind: 'soilFace', rain: 'rainIn', runsOff: 'runoffIn', heldFirst: 'heldFirstIn', soaksIn: 'soakedIn', coverPercent: 'coverPercent' },
+  picture: {
+    kind: 'face',
+    coverPercent: 'coverPercent',
+    water: { fellIn: 'rainIn', ranOffIn: 'runoffIn', heldIn: 'heldFirstIn', soakedIn: 'soakedIn' },
+  },
   sources: ['tr55-1986', 'nrcs-neh630-10-2004', 'hawkins-2002', 'nrcs-neh630-07-2009'],
   topic: 'rain',
   order: 20,

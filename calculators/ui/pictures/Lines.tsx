@@ -1,11 +1,12 @@
 import type { Lines as LinesPicture } from '../../kit/pictures.ts';
 import { printName, printScalar } from '../../kit/print.ts';
 import { digitsTold, type ScalarQuantity } from '../../kit/quantities.ts';
+import { isShown } from '../../kit/state.ts';
 import { printIn, printNumber } from '../../units/printQuantity.ts';
 import { convert, type UnitName, type UnitSystem, unitIn, units } from '../../units/units.ts';
 import { dayName, dayTicks, niceTicks } from './axis.ts';
 import { curveOf, type Found, type Point, wordsAlong, wordsAt } from './placeWords.ts';
-import { columnOf, fillIn, isDrawn, type PictureProps, rowsIn, type Side, sideName, sidesOf, tenth, usualWidthPx } from './readings.ts';
+import { columnOf, fillIn, type PictureProps, rowsIn, type Side, sideName, sidesOf, tenth, usualWidthPx } from './readings.ts';
 import { Words } from './Words.tsx';
 import { type Box, boxOf, linesAt, linesWithin, meet, sizes, textPx, type Word } from './words.ts';
 
@@ -164,7 +165,7 @@ export function Lines(props: PictureProps<LinesPicture>) {
   };
   const distinctYous = yous.filter(({ at, value }, index) => index === 0 || at !== yous[0]?.at || value !== yous[0].value);
   const markOf = (side: Side) => {
-    const at = picture.mark && isDrawn(picture.mark.onlyWhen, side.outcome) ? side.outcome.values[picture.mark.at] : undefined;
+    const at = picture.mark && isShown(picture.mark, side.outcome.values) ? side.outcome.values[picture.mark.at] : undefined;
     return picture.mark && typeof at === 'number' ? { at: toX(at), says: fillIn(calculator, side.outcome, system, picture.mark.says) } : undefined;
   };
   const [mine, theirs] = sides.map(markOf);

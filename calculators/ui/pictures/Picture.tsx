@@ -1,19 +1,20 @@
-import type { PlainPicture } from '../../kit/pictures.ts';
+import { type PlainPicture, subjectOf } from '../../kit/pictures.ts';
 import { Bars } from './Bars.tsx';
-import { GroundProfile } from './GroundProfile.tsx';
+import { faces } from './face/faces.ts';
 import { Lines } from './Lines.tsx';
 import type { PictureProps } from './readings.ts';
 import { Shares } from './Shares.tsx';
-import { SoilFace } from './SoilFace.tsx';
 import { Spans } from './Spans.tsx';
 
 /** Draws any definition's picture. */
 export function Picture({ picture, ...rest }: PictureProps<PlainPicture>) {
   switch (picture.kind) {
-    case 'soilFace':
-      return <SoilFace picture={picture} {...rest} />;
-    case 'groundProfile':
-      return <GroundProfile picture={picture} {...rest} />;
+    case 'face': {
+      const subject = subjectOf(picture);
+      if (!subject) return null;
+      const Face = faces[subject];
+      return <Face picture={picture} {...rest} />;
+    }
     case 'shares':
       return <Shares picture={picture} {...rest} />;
     case 'spans':

@@ -1,9 +1,10 @@
 import type { ShareBar, Shares as SharesPicture } from '../../kit/pictures.ts';
 import { printName, toldNumber } from '../../kit/print.ts';
+import { isShown } from '../../kit/state.ts';
 import { add } from '../../kit/wholes.ts';
 import { printNumber } from '../../units/printQuantity.ts';
 import { units } from '../../units/units.ts';
-import { fillIn, isDrawn, labelOf, type PictureProps, type Side, sideName, sidesOf, sizeIn, tenth, usualWidthPx } from './readings.ts';
+import { fillIn, labelOf, type PictureProps, type Side, sideName, sidesOf, sizeIn, tenth, usualWidthPx } from './readings.ts';
 import { barHeight, layBar, type Part } from './shareBars.ts';
 import { Words } from './Words.tsx';
 import { linesAt, linesWithin, sizes, type Word } from './words.ts';
@@ -12,7 +13,7 @@ const lower = (label: string): string => (/^[A-Z][a-z]/.test(label) ? label.char
 
 /** Whole bars to one scale, each cut into its parts and named around it; two managements one under the other. */
 export function Shares({ calculator, picture, outcome, other, titles, system, id, widthPx = usualWidthPx }: PictureProps<SharesPicture>) {
-  const sides = sidesOf({ outcome, other, titles }).filter((side) => isDrawn(picture.onlyWhen, side.outcome));
+  const sides = sidesOf({ outcome, other, titles }).filter((side) => isShown(picture, side.outcome.values));
   const sizeOf = (side: Side, { whole, parts }: ShareBar): number =>
     whole === undefined ? add(parts.map(({ of }) => sizeIn(side.outcome, of))) : sizeIn(side.outcome, whole);
   // Less than a billionth of anything is nothing; dividing by it would not be finite.

@@ -1,7 +1,5 @@
-import type { Side } from './readings.ts';
-
 /** What tells two managements apart, over each of them; nothing when there is nothing to tell. */
-export function SideTitles({ sides }: { readonly sides: readonly Side[] }) {
+export function SideTitles({ sides }: { readonly sides: readonly { readonly is: string; readonly title: string }[] }) {
   if (sides.every((side) => side.title === '')) return null;
   return (
     <div class="side-titles">

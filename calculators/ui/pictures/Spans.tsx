@@ -1,8 +1,9 @@
 import type { RowSpans, Spans as SpansPicture } from '../../kit/pictures.ts';
 import { printName, printScalar } from '../../kit/print.ts';
 import type { Scalar } from '../../kit/quantities.ts';
+import { isShown } from '../../kit/state.ts';
 import { dayName, dayTicks, niceTicks } from './axis.ts';
-import { columnOf, fillIn, isDrawn, type PictureProps, rowsIn, type Side, sideName, sidesOf, sizeIn, tenth, usualWidthPx } from './readings.ts';
+import { columnOf, fillIn, type PictureProps, rowsIn, type Side, sideName, sidesOf, sizeIn, tenth, usualWidthPx } from './readings.ts';
 import { Words } from './Words.tsx';
 import { boxOf, linesAt, linesWithin, meet, sizes, textPx, type Word } from './words.ts';
 
@@ -59,7 +60,7 @@ export function Spans(props: PictureProps<SpansPicture>) {
   const { calculator, picture, outcome, other, titles, system, id, widthPx = usualWidthPx } = props;
   const rows: RowSpans | undefined = 'lanes' in picture ? undefined : picture;
   const sides = sidesOf({ outcome, other, titles }).map((side) => {
-    const at = picture.mark && isDrawn(picture.mark.onlyWhen, side.outcome) ? side.outcome.values[picture.mark.at] : undefined;
+    const at = picture.mark && isShown(picture.mark, side.outcome.values) ? side.outcome.values[picture.mark.at] : undefined;
     const mark = picture.mark && typeof at === 'number' ? { at, says: fillIn(calculator, side.outcome, system, picture.mark.says) } : undefined;
     return { ...side, lanes: lanesOf(props, side), mark };
   });

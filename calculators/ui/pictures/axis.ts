@@ -1,5 +1,3 @@
-import { convert, type UnitSystem } from '../../units/units.ts';
-
 /** Steps of 1, 2, 2.5 or 5 times a power of ten that cut `low` to `high` into about `count` parts. */
 export function niceTicks(low: number, high: number, count: number): readonly number[] {
   const rough = (high - low) / Math.max(1, count);
@@ -10,39 +8,6 @@ export function niceTicks(low: number, high: number, count: number): readonly nu
   const last = Math.floor(high / step + 1e-9);
   // Counted in steps, so that no sum of tenths drifts.
   return Array.from({ length: Math.max(0, last - first) + 1 }, (_, index) => Number(((first + index) * step).toPrecision(12)));
-}
-
-/** Marks on the tape down the soil: each six inches or 200 mm, wider apart in a deeper cut. */
-export function depthMarks(deepIn: number, system: UnitSystem): readonly number[] {
-  const deep = system === 'us' ? deepIn : convert(deepIn, 'in', 'mm');
-  const base = system === 'us' ? 6 : 200;
-  const step = base * Math.max(1, Math.ceil(deep / base / 7));
-  return Array.from({ length: Math.floor(deep / step + 1e-9) + 1 }, (_, index) => index * step);
-}
-
-/**
- * Moves labels apart so that each has its height, as near to its own place as the others allow, between 0 and `room`.
- * Where they do not fit at all they are packed from the top.
- */
-export function spreadLabels(wanted: readonly { readonly at: number; readonly height: number }[], room: number): readonly number[] {
-  const order = wanted.map((label, index) => ({ ...label, index })).sort((one, other) => one.at - other.at || one.index - other.index);
-  const tops: number[] = new Array<number>(wanted.length).fill(0);
-  let free = 0;
-  for (const label of order) {
-    const top = Math.max(free, label.at - label.height / 2);
-    tops[label.index] = top;
-    free = top + label.height;
-  }
-  let limit = Math.max(
-    room,
-    order.reduce((sum, label) => sum + label.height, 0),
-  );
-  for (const label of order.reverse()) {
-    const top = Math.min(tops[label.index] ?? 0, limit - label.height);
-    tops[label.index] = top;
-    limit = top;
-  }
-  return tops;
 }
 
 const daySteps = [1, 2, 5, 7, 14, 21, 28, 56, 112, 224] as const;
@@ -58,14 +23,3 @@ const dayNamePx = 62;
 
 /** A day without its weekday and year: `Sep 28`. */
 export const dayName = (printed: string): string => printed.replace(/^\w+, (?=\w{3} \d)/, '').replace(/, \d+$/, '');
-
-/** Breaks a label into lines of at most `letters`, at its spaces. */
-export function wrapLabel(label: string, letters: number): readonly string[] {
-  const lines: string[] = [];
-  for (const word of label.split(' ')) {
-    const last = lines.at(-1);
-    if (last !== undefined && `${last} ${word}`.length <= letters) lines[lines.length - 1] = `${last} ${word}`;
-    else lines.push(word);
-  }
-  return lines;
-}

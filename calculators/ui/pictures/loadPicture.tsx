@@ -1,35 +1,62 @@
 import type { JSX } from 'preact';
-import type { PlainPicture } from '../../kit/pictures.ts';
+import { type Face as FacePicture, type FaceSubject, type PlainPicture, subjectOf } from '../../kit/pictures.ts';
 import type { PictureProps } from './readings.ts';
 
 export type DrawPicture = (props: PictureProps<PlainPicture>) => JSX.Element | null;
 
-/** What draws one kind of picture, fetched alone: a calculator has one picture, and each kind weighs as much as a small calculator. */
-export async function loadPicture(kind: PlainPicture['kind']): Promise<DrawPicture> {
-  switch (kind) {
-    case 'soilFace': {
-      const { SoilFace } = await import('./SoilFace.tsx');
-      return ({ picture, ...rest }) => (picture.kind === kind ? <SoilFace picture={picture} {...rest} /> : null);
-    }
-    case 'groundProfile': {
-      const { GroundProfile } = await import('./GroundProfile.tsx');
-      return ({ picture, ...rest }) => (picture.kind === kind ? <GroundProfile picture={picture} {...rest} /> : null);
+type DrawFace = (props: PictureProps<FacePicture>) => JSX.Element | null;
+const faces: Readonly<Record<FaceSubject, () => Promise<{ readonly Face: DrawFace }>>> = {
+  water: () => import('./face/readWater.tsx'),
+  tray: () => import('./face/readTray.tsx'),
+  lies: () => import('./face/readLying.tsx'),
+  layers: () => import('./face/readLayers.tsx'),
+  counts: () => import('./face/readCounts.tsx'),
+  hard: () => import('./face/readHard.tsx'),
+  ring: () => import('./face/readRing.tsx'),
+  loss: () => import('./face/readLoss.tsx'),
+  pond: () => import('./face/readPond.tsx'),
+};
+
+/** What draws one picture, fetched alone: each kind weighs as much as a small calculator. */
+async function loadOne(one: PlainPicture): Promise<DrawPicture> {
+  switch (one.kind) {
+    case 'face': {
+      const subject = subjectOf(one);
+      if (!subject) return () => null;
+      const { Face } = await faces[subject]();
+      return ({ picture, ...rest }) => (picture.kind === 'face' ? <Face picture={picture} {...rest} /> : null);
     }
     case 'shares': {
       const { Shares } = await import('./Shares.tsx');
-      return ({ picture, ...rest }) => (picture.kind === kind ? <Shares picture={picture} {...rest} /> : null);
+      return ({ picture, ...rest }) => (picture.kind === 'shares' ? <Shares picture={picture} {...rest} /> : null);
     }
     case 'spans': {
       const { Spans } = await import('./Spans.tsx');
-      return ({ picture, ...rest }) => (picture.kind === kind ? <Spans picture={picture} {...rest} /> : null);
+      return ({ picture, ...rest }) => (picture.kind === 'spans' ? <Spans picture={picture} {...rest} /> : null);
     }
     case 'bars': {
       const { Bars } = await import('./Bars.tsx');
-      return ({ picture, ...rest }) => (picture.kind === kind ? <Bars picture={picture} {...rest} /> : null);
+      return ({ picture, ...rest }) => (picture.kind === 'bars' ? <Bars picture={picture} {...rest} /> : null);
     }
     case 'lines': {
       const { Lines } = await import('./Lines.tsx');
-      return ({ picture, ...rest }) => (picture.kind === kind ? <Lines picture={picture} {...rest} /> : null);
+      return ({ picture, ...rest }) => (picture.kind === 'lines' ? <Lines picture={picture} {...rest} /> : null);
     }
   }
+}
+
+/** What draws the pictures of one calculator, and no others. */
+export async function loadPicture({
+  picture,
+  morePictures,
+}: {
+  readonly picture: PlainPicture | undefined;
+  readonly morePictures: readonly PlainPicture[];
+}): Promise<DrawPicture> {
+  const all = [...(picture ? [picture] : []), ...morePictures];
+  const drawn = new Map(await Promise.all(all.map(async (each) => [each, await loadOne(each)] as const)));
+  return (props) => {
+    const Draw = drawn.get(props.picture);
+    return Draw ? <Draw {...props} /> : null;
+  };
 }

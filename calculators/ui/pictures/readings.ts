@@ -1,5 +1,4 @@
 import type { Calculator, Outcome } from '../../kit/define.ts';
-import type { OnlyWhen } from '../../kit/pictures.ts';
 import { fillWords, printName } from '../../kit/print.ts';
 import type { Rows, ScalarQuantity } from '../../kit/quantities.ts';
 import type { UnitSystem } from '../../units/units.ts';
@@ -48,8 +47,6 @@ export function columnOf(calculator: Calculator, rows: string, name: string): Sc
 }
 /** A phone, less the edge of earth along the page. */
 export const usualWidthPx = 376;
-export const isDrawn = (onlyWhen: OnlyWhen | undefined, outcome: Outcome): boolean =>
-  onlyWhen === undefined || outcome.values[onlyWhen.of] === onlyWhen.is;
 /** Words of a picture with their numbers in them. */
 export const fillIn = (calculator: Calculator, outcome: Outcome, system: UnitSystem, words: string): string =>
   fillWords(words, (name) => printName(calculator, outcome.values, name, system));
