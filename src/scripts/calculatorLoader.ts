@@ -12,6 +12,21 @@ function tellFailure(box: HTMLElement): void {
   note.textContent = `The calculator could not be loaded.${isExample} Load the page again when there is signal.`;
 }
 
+/** A guide links what a form looks like once one is opened. */
+function bringStyles(box: HTMLElement): Promise<unknown> {
+  const address = box.dataset['styles'];
+  if (address === undefined) return Promise.resolve();
+  const link = document.createElement('link');
+  link.rel = 'stylesheet';
+  link.href = address;
+  const loaded = new Promise((done, fail) => {
+    link.addEventListener('load', done);
+    link.addEventListener('error', () => fail(new Error(`no ${address}`)));
+  });
+  document.head.append(link);
+  return loaded;
+}
+
 async function open(box: HTMLElement): Promise<void> {
   let tapped: HTMLElement | null = null;
   const remember = (event: Event) => {
@@ -19,7 +34,7 @@ async function open(box: HTMLElement): Promise<void> {
   };
   box.addEventListener('click', remember, true);
   try {
-    const { openCalculator } = await import('./calculator.tsx');
+    const [{ openCalculator }] = await Promise.all([import('./calculator.tsx'), bringStyles(box)]);
     await openCalculator(box);
     box.removeEventListener('click', remember, true);
     (tapped as HTMLElement | null)?.click();
