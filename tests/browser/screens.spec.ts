@@ -52,8 +52,18 @@ const smallTargets = (page: Page): Promise<readonly string[]> =>
       const label = each instanceof HTMLInputElement && /^(radio|checkbox)$/.test(each.type) ? each.closest('label') : null;
       return (label ?? each).getBoundingClientRect();
     };
-    const isInProse = (each: Element): boolean =>
-      each.tagName === 'A' && getComputedStyle(each).display === 'inline' && each.closest('p, li, dd, dt, td, figcaption, h2, h3, span') !== null;
+    // A link or an explained word within a sentence: words stand beside it in its own paragraph, cell or item.
+    const isInProse = (each: Element): boolean => {
+      const around = each.closest('p, li, dd, dt, td, th, figcaption, h2, h3, label');
+      const own = each.textContent?.trim() ?? '';
+      return (
+        each.matches('.term') ||
+        (each.matches('a') &&
+          around !== null &&
+          around.querySelectorAll('a, button').length < 3 &&
+          (around.textContent?.trim().length ?? 0) > own.length + 12)
+      );
+    };
     return [...document.querySelectorAll('a[href], button, input, select, textarea, summary')]
       .filter((each) => seen(each) && !isInProse(each))
       .flatMap((each) => {
