@@ -78,13 +78,13 @@ const smallTargets = (page: Page): Promise<readonly string[]> =>
       .slice(0, 6);
   });
 
-/** Words that their own box cuts off without a way to reach them. */
+/** Words that their own box cuts off without a way to reach them. The strip at the bottom only repeats what the answer says in full. */
 const cutOff = (page: Page): Promise<readonly string[]> =>
   page.evaluate(() =>
     [...document.querySelectorAll<HTMLElement>('main *, header *, footer *')]
       .filter((each) => {
         const { overflowX, overflowY, clipPath } = getComputedStyle(each);
-        if (!each.checkVisibility() || each.closest('.unseen, svg, .katex') || clipPath !== 'none') return false;
+        if (!each.checkVisibility() || each.closest('.unseen, svg, .katex, [aria-hidden="true"]') || clipPath !== 'none') return false;
         const isHidden = (overflow: string): boolean => overflow === 'hidden' || overflow === 'clip';
         return (isHidden(overflowX) && each.scrollWidth > each.clientWidth + 1) || (isHidden(overflowY) && each.scrollHeight > each.clientHeight + 1);
       })
