@@ -52,8 +52,18 @@ const smallTargets = (page: Page): Promise<readonly string[]> =>
       const label = each instanceof HTMLInputElement && /^(radio|checkbox)$/.test(each.type) ? each.closest('label') : null;
       return (label ?? each).getBoundingClientRect();
     };
-    const isInProse = (each: Element): boolean =>
-      each.tagName === 'A' && getComputedStyle(each).display === 'inline' && each.closest('p, li, dd, dt, td, figcaption, h2, h3, span') !== null;
+    // A link or an explained word within a sentence: words stand beside it in its own paragraph, cell or item.
+    const isInProse = (each: Element): boolean => {
+      const around = each.closest('p, li, dd, dt, td, th, figcaption, h2, h3, label');
+      const own = each.textContent?.trim() ?? '';
+      return (
+        each.matches('.term') ||
+        (each.matches('a') &&
+          around !== null &&
+          around.querySelectorAll('a, button').length < 3 &&
+          (around.textContent?.trim().length ?? 0) > own.length + 12)
+      );
+    };
     return [...document.querySelectorAll('a[href], button, input, select, textarea, summary')]
       .filter((each) => seen(each) && !isInProse(each))
       .flatMap((each) => {
@@ -68,13 +78,13 @@ const smallTargets = (page: Page): Promise<readonly string[]> =>
       .slice(0, 6);
   });
 
-/** Words that their own box cuts off without a way to reach them. */
+/** Words that their own box cuts off without a way to reach them. The strip at the bottom only repeats what the answer says in full. */
 const cutOff = (page: Page): Promise<readonly string[]> =>
   page.evaluate(() =>
     [...document.querySelectorAll<HTMLElement>('main *, header *, footer *')]
       .filter((each) => {
         const { overflowX, overflowY, clipPath } = getComputedStyle(each);
-        if (!each.checkVisibility() || each.closest('.unseen, svg, .katex') || clipPath !== 'none') return false;
+        if (!each.checkVisibility() || each.closest('.unseen, svg, .katex, [aria-hidden="true"]') || clipPath !== 'none') return false;
         const isHidden = (overflow: string): boolean => overflow === 'hidden' || overflow === 'clip';
         return (isHidden(overflowX) && each.scrollWidth > each.clientWidth + 1) || (isHidden(overflowY) && each.scrollHeight > each.clientHeight + 1);
       })
