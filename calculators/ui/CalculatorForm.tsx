@@ -259,6 +259,8 @@ interface Told {
   readonly differing: readonly [string, string];
 }
 
+/** A face runs from edge to edge; words and plots keep the margins of the text. */
+const plotInsetPx = 30;
 const widthOf = (box: RefObject<HTMLElement>): number | undefined => box.current?.clientWidth;
 /** The width that a picture gets, once the page knows it. */
 function useWidth(box: RefObject<HTMLElement>): number | undefined {
@@ -304,7 +306,7 @@ function LaterPart({
                 other={other}
                 titles={[titles[0] === 'This' ? differing[0] : titles[0], titles[1] === 'That' ? differing[1] : titles[1]]}
                 id={`${id}-picture${place || ''}`}
-                {...(widthPx === undefined ? {} : { widthPx })}
+                {...(widthPx === undefined ? {} : { widthPx: picture.kind === 'face' ? widthPx : widthPx - plotInsetPx })}
               />
             ))}
         </div>
