@@ -45,8 +45,9 @@ export interface CalculatorFormProps {
   /** Applied before the first paint. The first render is always the default, for it must equal the built page. */
   readonly open?: () => Opening | null;
   readonly onChange?: (change: Change) => void;
-  /** The whole address of a link, for copying, printing and the code to scan. */
+  /** The whole address of a link, for copying. */
   readonly address?: (link: string) => string;
+  readonly onPrint?: () => void;
   readonly onSystem?: (system: UnitSystem) => void;
   /** Draws a record, and keeps it, for a definition that asks for one. */
   readonly records?: Records['draw'];
@@ -64,7 +65,7 @@ const pictureMs = 60;
 
 /** Form and results of ANY calculator: the answer first. */
 export function CalculatorForm(props: CalculatorFormProps) {
-  const { calculator, id, open, onChange, address, onSystem, Picture, tools, store, records, keepRecord } = props;
+  const { calculator, id, open, onChange, address, onPrint, onSystem, Picture, tools, store, records, keepRecord } = props;
   const { inputs, layout } = calculator;
   const [held, act] = useHeld(calculator);
   const { form, system, touched, blank, linked, today, names } = held;
@@ -238,7 +239,13 @@ export function CalculatorForm(props: CalculatorFormProps) {
         </button>
       </section>
       <InView answer={answer} figure={outcome ? figureFor(calculator, outcome, other, system) : undefined} stamp={stamp} />
-      <Below told={told} calculator={calculator} link={link} {...(isLive && address !== undefined ? { address } : {})} />
+      <Below
+        told={told}
+        calculator={calculator}
+        link={link}
+        {...(isLive && address !== undefined ? { address } : {})}
+        {...(onPrint === undefined ? {} : { onPrint })}
+      />
     </form>
   );
 }
@@ -258,7 +265,8 @@ function useWidth(box: RefObject<HTMLElement>): number | undefined {
   const [width, setWidth] = useState<number | undefined>(undefined);
   useEffect(() => {
     if (!box.current) return undefined;
-    const watch = new ResizeObserver(() => setWidth(widthOf(box)));
+    // While paper is printed the page has no width at all.
+    const watch = new ResizeObserver(() => setWidth((before) => widthOf(box) || before));
     watch.observe(box.current);
     return () => watch.disconnect();
   }, []);
@@ -328,11 +336,13 @@ function Below({
   calculator,
   link,
   address,
+  onPrint,
 }: {
   readonly told: Told;
   readonly calculator: Calculator;
   readonly link: string;
   readonly address?: (link: string) => string;
+  readonly onPrint?: () => void;
 }) {
   const { outcome, other, system, titles, form } = told;
   return useMemo(() => {
@@ -355,6 +365,7 @@ function Below({
             other={other}
             titles={titles}
             {...(address === undefined ? {} : { address })}
+            {...(onPrint === undefined ? {} : { onPrint })}
           />
         </section>
       </div>

@@ -14,6 +14,7 @@ import type { ToolStore } from '../../calculators/ui/tools/keptTool.ts';
 import { localDay } from '../../calculators/units/days.ts';
 import type { UnitSystem } from '../../calculators/units/units.ts';
 import { countryKey, forget, formKeyOf, keep, kept, recordKeyOf, toolKeyOf, unitsKey } from './kept.ts';
+import { startPrint } from './print.ts';
 import { keepWhose, keptWhose } from './whose.ts';
 import { startWorking } from './working.ts';
 
@@ -141,12 +142,15 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
   const page = new URL(box.dataset['page'] ?? location.pathname, location.href).href;
   const ownPage = box.querySelector<HTMLAnchorElement>('[data-own-page]');
   const toWorking = startWorking(box, calculator);
+  // A guide prints as a guide; a sheet is printed from the calculator's own page.
+  const paper = ownsAddress ? startPrint(calculator, { Picture, page }) : undefined;
   let latest: Change | undefined;
   const toAddress = ownsAddress ? addressBar() : (link: string) => keep('sessionStorage', formKey, link);
   let isOpening = true;
   const onChange = (change: Change) => {
     latest = change;
     toWorking(change);
+    paper?.follow(change);
     if (ownPage) ownPage.href = `${page}?${change.link}`;
     if (isOpening) return;
     toAddress(change.link);
@@ -162,6 +166,7 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
       open={open}
       onChange={onChange}
       address={(link) => `${page}?${link}`}
+      {...(paper && { onPrint: paper.print })}
       onSystem={(to) => keep('localStorage', unitsKey, to)}
       Picture={Picture}
       {...(tools && { tools, store: toolStore(box) })}
