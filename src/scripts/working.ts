@@ -1,7 +1,6 @@
 import workings from 'virtual:workings';
 import type { Calculator } from '../../calculators/kit/define.ts';
 import type { Change } from '../../calculators/ui/CalculatorForm.tsx';
-import { fillWorking } from '../../calculators/ui/fillWorking.tsx';
 import { otherTexts } from '../../calculators/ui/sides.ts';
 
 /** Whoever prints soon after opening a page finds the steps there. */
@@ -21,13 +20,13 @@ export async function bringWorking(slug: string): Promise<string> {
 export function startWorking(box: HTMLElement, calculator: Calculator): (change: Change) => void {
   const working = box.querySelector<HTMLDetailsElement>('.working');
   const print = matchMedia('print');
-  let drawn: string | undefined;
+  let brought: { readonly drawn: string; readonly fill: typeof import('../../calculators/ui/fillWorking.tsx').fillWorking } | undefined;
   let latest: Change | undefined;
   let side = 'this';
   const work = () => {
-    if (!working || !latest || drawn === undefined || !(working.open || print.matches)) return;
+    if (!working || !latest || !brought || !(working.open || print.matches)) return;
     const away = working.querySelector('[data-steps-away]');
-    if (away) away.outerHTML = drawn;
+    if (away) away.outerHTML = brought.drawn;
     const { form, outcome, other } = latest;
     const isThat = side === 'that' && other !== null;
     const sides = working.querySelector<HTMLElement>('[data-working-sides]');
@@ -36,11 +35,12 @@ export function startWorking(box: HTMLElement, calculator: Calculator): (change:
       button.setAttribute('aria-pressed', String((button.dataset['side'] === 'that') === isThat));
     const [texts, worked] = isThat ? [otherTexts(calculator, form), other] : [form.this, outcome];
     working.classList.toggle('is-waiting', worked === null);
-    if (texts && worked) fillWorking(working, calculator, texts, worked);
+    if (texts && worked) brought.fill(working, calculator, texts, worked);
   };
   const bring = async () => {
     try {
-      drawn ??= await bringWorking(calculator.slug);
+      const [drawn, { fillWorking }] = await Promise.all([bringWorking(calculator.slug), import('../../calculators/ui/fillWorking.tsx')]);
+      brought ??= { drawn, fill: fillWorking };
       work();
     } catch (error) {
       // The link to the page where the example's steps stand is still there. The next opening tries again.
