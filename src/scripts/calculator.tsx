@@ -1,5 +1,5 @@
-// Takes over a built form: loads the definition's chunk, applies the link or what was kept, follows what is typed. Fetched by calculatorLoader.ts.
-import { hydrate } from 'preact';
+// Takes over a built form, or draws one in a guide: loads the definition's chunk, applies the link or what was kept, follows what is typed. Fetched by calculatorLoader.ts.
+import { hydrate, render } from 'preact';
 import type { Calculator } from '../../calculators/kit/define.ts';
 import { usesTools } from '../../calculators/kit/inputs.ts';
 import { fromLink } from '../../calculators/kit/link.ts';
@@ -141,9 +141,9 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
   };
   const page = new URL(box.dataset['page'] ?? location.pathname, location.href).href;
   const ownPage = box.querySelector<HTMLAnchorElement>('[data-own-page]');
-  const toWorking = startWorking(box, calculator, page);
+  const toWorking = startWorking(box, calculator);
   // A guide prints as a guide; a sheet is printed from the calculator's own page.
-  const paper = ownsAddress ? startPrint(box, calculator, { Picture, page }) : undefined;
+  const paper = ownsAddress ? startPrint(calculator, { Picture, page }) : undefined;
   let latest: Change | undefined;
   const toAddress = ownsAddress ? addressBar() : (link: string) => keep('sessionStorage', formKey, link);
   let isOpening = true;
@@ -157,7 +157,9 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
     keepWhose(box, change);
   };
   const replay = earlyAnswers(root);
-  hydrate(
+  // A guide holds no built form: there is nothing to take over.
+  const draw = ownsAddress ? hydrate : render;
+  draw(
     <CalculatorForm
       calculator={calculator}
       id={box.dataset['name'] ?? calculator.slug}

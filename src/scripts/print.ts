@@ -2,6 +2,7 @@ import { render } from 'preact';
 import type { Calculator } from '../../calculators/kit/define.ts';
 import type { Change } from '../../calculators/ui/CalculatorForm.tsx';
 import type { DrawPicture } from '../../calculators/ui/pictures/loadPicture.tsx';
+import { bringWorking } from './working.ts';
 
 /** Late enough not to race with reading and typing; early enough for a print from the browser's own menu. */
 const aheadMs = 1500;
@@ -16,7 +17,6 @@ const behind = [
 
 /** Keeps a handout ready: drawn when the browser is about to print, gone when it has. */
 export function startPrint(
-  box: HTMLElement,
   calculator: Calculator,
   { Picture, page }: { readonly Picture: DrawPicture | undefined; readonly page: string },
 ): { readonly follow: (change: Change) => void; readonly print: () => void } {
@@ -24,8 +24,9 @@ export function startPrint(
   let handout: typeof import('../../calculators/ui/Handout.tsx') | undefined;
   const paper = document.createElement('div');
   paper.className = 'paper';
+  let working = '';
   const load = async () => {
-    handout ??= await import('../../calculators/ui/Handout.tsx');
+    [handout, working] = await Promise.all([handout ?? import('../../calculators/ui/Handout.tsx'), working || bringWorking(calculator.slug)]);
   };
   const draw = () => {
     if (!handout || !latest) return;
@@ -38,7 +39,7 @@ export function startPrint(
       Picture,
       question: textOf('h1'),
       address: page,
-      working: box.querySelector('.working')?.innerHTML ?? '',
+      working,
       behind: behind.flatMap(({ title, at }) => {
         const list = document.querySelector(at);
         return list ? [{ title, list }] : [];

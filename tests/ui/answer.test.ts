@@ -1,0 +1,104 @@
+import { describe, expect, it } from 'vitest';
+import stockWater from '../../calculators/catalog/stock-water/definition.ts';
+import stormRunoff from '../../calculators/catalog/storm-runoff/definition.ts';
+import type { Calculator, Outcome } from '../../calculators/kit/define.ts';
+import type { NumberQuantity } from '../../calculators/kit/quantities.ts';
+import { startTexts } from '../../calculators/kit/state.ts';
+import { figureAlone, figureBetween, rangeBetween } from '../../calculators/ui/Answer.tsx';
+import { runSide } from '../../calculators/ui/sides.ts';
+
+/** A calculator with one result, for the words alone: nothing of the trade is worked out here. */
+const storm = runSide(stormRunoff, startTexts(stormRunoff.inputs), 'us').outcome;
+if (!storm) throw new Error('the example does not compute');
+const withOutcome = (values: Readonly<Record<string, number | string>>): Outcome => ({ ...storm, values, shown: ['led'], shorts: {} });
+const number = (unit: NumberQuantity['unit'], digits: number): NumberQuantity => ({ kind: 'number', label: 'Rain kept', symbol: 'R', unit, digits });
+const calculator = (quantity: Calculator['quantities'][string], gap?: readonly [string, string]): Calculator => ({
+  ...stormRunoff,
+  quantities: { led: quantity, low: quantity, high: quantity },
+  results: [{ of: 'led', said: 'kept', ...(gap ? { gap } : {}), range: { low: 'low', high: 'high' } }],
+});
+const inches = calculator(number('in', 1), ['less stayed there', 'more stayed there']);
+const between = (of: Calculator, one: number | string, two: number | string) =>
+  figureBetween({ calculator: of, outcome: withOutcome({ led: one }), other: withOutcome({ led: two }), system: 'us' });
+
+describe('the figure of one side', () => {
+  it('stands apart from its unit and from what it is', () => {
+    expect(figureAlone({ calculator: inches, outcome: withOutcome({ led: 1.24 }), system: 'us' })).toEqual({
+      figure: '1.2',
+      unit: 'in',
+      what: 'kept',
+      isWords: false,
+    });
+  });
+  it('has the dollar before it', () => {
+    const dollars = figureAlone({ calculator: calculator(number('usd', 0)), outcome: withOutcome({ led: 310 }), system: 'us' });
+    expect(dollars?.figure).toBe('$310');
+    expect(dollars?.unit).toBe('');
+  });
+  it('is a word where the result is one', () => {
+    const words = calculator({ kind: 'word', label: 'How long', words: { few: 'Too few steps to say' } });
+    expect(figureAlone({ calculator: words, outcome: withOutcome({ led: 'few' }), system: 'us' })).toMatchObject({
+      figure: 'Too few steps to say',
+      isWords: true,
+    });
+  });
+});
+
+describe('the figure between two sides', () => {
+  it('says which way that side differs, in the words of the result', () => {
+    expect(between(inches, 1.2, 0.4)).toEqual({ figure: '0.8', unit: 'in', what: 'less stayed there', isWords: false });
+    expect(between(inches, 0.4, 1.2)?.what).toBe('more stayed there');
+    expect(between(calculator(number('in', 1)), 0.4, 1.2)?.what).toBe('more kept on that side');
+  });
+  it('is the gap of what is printed: 1.24 and 1.16 read 1.2 both', () => {
+    expect(between(inches, 1.24, 1.16)).toMatchObject({ figure: 'The same', what: 'for both' });
+  });
+  it('has the dollar before it', () => {
+    expect(between(calculator(number('usd', 0)), 400, 710)?.figure).toBe('$310');
+  });
+  it('tells days as earlier and later, and one of them as one', () => {
+    const day = calculator({ kind: 'day', label: 'The day' });
+    expect(between(day, 20_000, 20_012)).toMatchObject({ figure: '12', unit: 'days', what: 'later on that side' });
+    expect(between(day, 20_001, 20_000)).toMatchObject({ figure: '1', unit: 'day', what: 'earlier on that side' });
+    expect(between(day, 20_000, 20_000)?.figure).toBe('The same day');
+  });
+  it('sets words against each other', () => {
+    const words = calculator({ kind: 'word', label: 'Class', words: { poor: 'Poor', good: 'Good' } });
+    expect(between(words, 'poor', 'good')).toMatchObject({ figure: 'Poor, against Good', isWords: true });
+    expect(between(words, 'good', 'good')).toMatchObject({ figure: 'The same', what: 'for both' });
+  });
+});
+
+describe('the range of a gap', () => {
+  const range = (one: readonly [number, number], two: readonly [number, number]) =>
+    rangeBetween({
+      calculator: inches,
+      outcome: withOutcome({ led: 1, low: one[0], high: one[1] }),
+      other: withOutcome({ led: 1, low: two[0], high: two[1] }),
+      system: 'us',
+    });
+  it('takes both sides at the same end, the lesser gap first', () => {
+    expect(range([1, 2], [0.5, 1])).toBe('0.5 to 1.0 in, both at the same end');
+    expect(range([1, 2], [0, 1.5])).toBe('0.5 to 1.0 in, both at the same end');
+  });
+  it('says so where either side can be ahead', () => {
+    expect(range([1, 2], [0.5, 3])).toBe('the ranges cross: it can go either way');
+  });
+  it('tells one gap once, and none not at all', () => {
+    expect(range([1, 2], [0.5, 1.5])).toBe('0.5 in at either end of both ranges');
+    expect(range([1, 2], [1, 2])).toBeUndefined();
+  });
+  it('is silent where the other side has no such result', () => {
+    const outcome = withOutcome({ led: 1, low: 1, high: 2 });
+    expect(rangeBetween({ calculator: inches, outcome, other: { ...outcome, shown: [] }, system: 'us' })).toBeUndefined();
+  });
+});
+
+describe('what comes first', () => {
+  it('is the first result that applies, on every side of the example', () => {
+    for (const each of [stormRunoff, stockWater]) {
+      const { outcome } = runSide(each, startTexts(each.inputs), 'us');
+      expect(outcome && figureAlone({ calculator: each, outcome, system: 'us' })?.figure).toMatch(/\S/);
+    }
+  });
+});
