@@ -1,6 +1,7 @@
 import type { Calculator } from '../../kit/define.ts';
 import type { Cell } from '../../kit/inputs.ts';
 import { isShown, rowsIn, type Texts, textIn } from '../../kit/state.ts';
+import { tellInput } from '../../kit/summary.ts';
 import { shortMonthName } from '../../units/months.ts';
 import { isBare, type UnitSystem, unitIn, units } from '../../units/units.ts';
 import { groupsShown, putInLines, tellWhole, unlikeIn } from './putIn.ts';
@@ -100,9 +101,10 @@ export function Lines({ calculator, texts, system }: { readonly calculator: Calc
                   <tbody>
                     {Array.from({ length: Math.max(emptyRows, rowsIn(texts[key]).length) }, (_, index) => (
                       <tr key={String(index)}>
-                        {cells.map(([name]) => (
-                          <td key={name}>{rowsIn(texts[key])[index]?.[name] ?? ''}</td>
-                        ))}
+                        {cells.map(([name, cell]) => {
+                          const text = rowsIn(texts[key])[index]?.[name] ?? '';
+                          return <td key={name}>{text.trim() === '' ? '' : tellInput(cell, text, texts, system)}</td>;
+                        })}
                       </tr>
                     ))}
                   </tbody>
