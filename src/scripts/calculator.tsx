@@ -142,6 +142,7 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
   const ownPage = box.querySelector<HTMLAnchorElement>('[data-own-page]');
   const toWorking = startWorking(box, calculator, page);
   let latest: Change | undefined;
+  let fill = (_: Texts): void => {};
   const toAddress = ownsAddress ? addressBar() : (link: string) => keep('sessionStorage', formKey, link);
   let isOpening = true;
   const onChange = (change: Change) => {
@@ -160,6 +161,9 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
       open={open}
       onChange={onChange}
       address={(link) => `${page}?${link}`}
+      onFillable={(way) => {
+        fill = way;
+      }}
       onSystem={(to) => keep('localStorage', unitsKey, to)}
       Picture={Picture}
       {...(tools && { tools, store: toolStore(box) })}
@@ -174,18 +178,18 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
       await replay();
       box.dataset['ready'] = '';
       done();
-      void offerLocal(box, calculator, () => latest?.form.this);
+      void offerLocal(box, calculator, () => latest?.form.this, fill);
     }),
   );
 }
 
 /** Most people never pick a country: what fills its values in is fetched only for those who have. */
-async function offerLocal(box: HTMLElement, calculator: Calculator, texts: () => Texts | undefined): Promise<void> {
+async function offerLocal(box: HTMLElement, calculator: Calculator, texts: () => Texts | undefined, fill: (texts: Texts) => void): Promise<void> {
   const country = kept('localStorage', countryKey);
   if (!country || !box.querySelector('[data-local-fill]')) return;
   try {
     const { offerLocalFill } = await import('./localFill.ts');
-    await offerLocalFill({ box, calculator, country, texts, system: () => (kept('localStorage', unitsKey) === 'si' ? 'si' : 'us') });
+    await offerLocalFill({ box, calculator, country, texts, fill, system: () => (kept('localStorage', unitsKey) === 'si' ? 'si' : 'us') });
   } catch (error) {
     // The form works without. No signal is no error.
     console.info(error);
