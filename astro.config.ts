@@ -9,6 +9,7 @@ import { baseLinks } from './src/integrations/baseLinks.ts';
 import { markTerms } from './src/integrations/markTerms.ts';
 import { katexStyles, leanDefinitions, noModulePreload } from './src/integrations/vitePlugins.ts';
 import { wideTables } from './src/integrations/wideTables.ts';
+import { workings } from './src/integrations/workings.ts';
 
 // HOLDWATER_BASE: the folder under which a copy is served. HOLDWATER_OUT: where the built site goes.
 const base = process.env['HOLDWATER_BASE'] ?? '/';
@@ -38,7 +39,7 @@ export default defineConfig({
     }),
   },
   // `assetsInlineLimit`: a font inlined as data: would be blocked by `font-src 'self'`.
-  vite: { build: { assetsInlineLimit: 0 }, plugins: [katexStyles, leanDefinitions, noModulePreload] },
+  vite: { build: { assetsInlineLimit: 0 }, plugins: [katexStyles, leanDefinitions, noModulePreload, workings(base)] },
   integrations: [mdx(), preact(), afterBuild()],
   security: {
     csp: {

@@ -1,9 +1,9 @@
 /** How ground is grazed, in people's words; with its cover it makes the class for storm runoff. */
 export const howGrazed = {
-  heavy: 'Hard: little left, no litter on the ground',
-  moderate: 'About half is left',
-  light: 'Lightly or now and then; most is left',
-  rested: 'Rested, not grazed now',
+  heavy: { label: 'Hard: little left, no litter on the ground', short: 'grazed hard' },
+  moderate: { label: 'About half is left', short: 'about half left' },
+  light: { label: 'Lightly or now and then; most is left', short: 'grazed lightly' },
+  rested: { label: 'Rested, not grazed now', short: 'rested' },
 } as const;
 
 /** How acres are come by without an instrument. */

@@ -8,23 +8,8 @@ interface ActionsProps {
   readonly other: Outcome | null;
   readonly titles: readonly [string, string];
   readonly address?: (link: string) => string;
-}
-
-/** The code to scan on the printed sheet. Its drawing is fetched only when somebody is about to print. */
-function useCode(text: string | undefined): { readonly path: string; readonly size: number } | null {
-  const [code, setCode] = useState<{ readonly of: string; readonly path: string; readonly size: number } | null>(null);
-  useEffect(() => {
-    if (text === undefined) return;
-    // Late enough not to race with reading and typing; early enough for a print from the browser's own menu.
-    const timer = window.setTimeout(async () => {
-      const { encode } = await import('uqr');
-      const { data, size } = encode(text, { ecc: 'L', border: 1 });
-      const path = data.flatMap((row, y) => row.flatMap((isDark, x) => (isDark ? [`M${x} ${y}h1v1h-1z`] : []))).join('');
-      setCode({ of: text, path, size });
-    }, 1500);
-    return () => clearTimeout(timer);
-  }, [text]);
-  return code && code.of === text ? code : null;
+  /** Prints once the handout is ready. */
+  readonly onPrint?: () => void;
 }
 
 async function saveCalendar(calculator: Calculator, outcome: Outcome): Promise<void> {
@@ -41,11 +26,10 @@ async function saveCalendar(calculator: Calculator, outcome: Outcome): Promise<v
 const withoutRecord = 'The record is not in the link: send its file along.';
 
 /** What people take along: the link, the note, the sheet, the dates. */
-export function Actions({ calculator, link, outcome, other, titles, address }: ActionsProps) {
+export function Actions({ calculator, link, outcome, other, titles, address, onPrint = () => window.print() }: ActionsProps) {
   const [told, setTold] = useState('');
   const whole = address?.(link);
   const hasRecord = Object.values(calculator.inputs).some(({ kind }) => kind === 'record');
-  const code = useCode(whole);
   useEffect(() => setTold(''), [link]);
   const copy = async (text: string, what: string) => {
     try {
@@ -70,7 +54,7 @@ export function Actions({ calculator, link, outcome, other, titles, address }: A
         >
           Copy note
         </button>
-        <button type="button" disabled={whole === undefined} onClick={() => window.print()}>
+        <button type="button" disabled={whole === undefined} onClick={onPrint}>
           Print
         </button>
         {calculator.hasCalendar && outcome.calendar.length > 0 && (
@@ -82,24 +66,6 @@ export function Actions({ calculator, link, outcome, other, titles, address }: A
       <p class="told" role="status">
         {told}
       </p>
-      <div class="printed-link">
-        {code && (
-          <svg
-            class="code"
-            viewBox={`0 0 ${code.size} ${code.size}`}
-            role="img"
-            aria-label="Code to scan: opens this calculation"
-            shape-rendering="crispEdges"
-          >
-            <path d={code.path} />
-          </svg>
-        )}
-        {whole !== undefined && (
-          <p>
-            {hasRecord ? `Opens these answers. ${withoutRecord}` : 'Opens this calculation as it stands:'} {whole}
-          </p>
-        )}
-      </div>
     </div>
   );
 }

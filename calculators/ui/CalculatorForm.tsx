@@ -45,8 +45,9 @@ export interface CalculatorFormProps {
   /** Applied before the first paint. The first render is always the default, for it must equal the built page. */
   readonly open?: () => Opening | null;
   readonly onChange?: (change: Change) => void;
-  /** The whole address of a link, for copying, printing and the code to scan. */
+  /** The whole address of a link, for copying. */
   readonly address?: (link: string) => string;
+  readonly onPrint?: () => void;
   readonly onSystem?: (system: UnitSystem) => void;
   /** Hands out the way to fill fields from outside, whether they stand open or not. */
   readonly onFillable?: (fill: (texts: Texts) => void) => void;
@@ -66,7 +67,7 @@ const pictureMs = 60;
 
 /** Form and results of ANY calculator: the answer first. */
 export function CalculatorForm(props: CalculatorFormProps) {
-  const { calculator, id, open, onChange, address, onSystem, onFillable, Picture, tools, store, records, keepRecord } = props;
+  const { calculator, id, open, onChange, address, onPrint, onSystem, onFillable, Picture, tools, store, records, keepRecord } = props;
   const { inputs, layout } = calculator;
   const [held, act] = useHeld(calculator);
   const { form, system, touched, blank, linked, today, placed, names } = held;
@@ -244,7 +245,13 @@ export function CalculatorForm(props: CalculatorFormProps) {
         </button>
       </section>
       <InView answer={answer} figure={outcome ? figureFor(calculator, outcome, other, system) : undefined} stamp={stamp} />
-      <Below told={told} calculator={calculator} link={link} {...(isLive && address !== undefined ? { address } : {})} />
+      <Below
+        told={told}
+        calculator={calculator}
+        link={link}
+        {...(isLive && address !== undefined ? { address } : {})}
+        {...(onPrint === undefined ? {} : { onPrint })}
+      />
     </form>
   );
 }
@@ -264,7 +271,8 @@ function useWidth(box: RefObject<HTMLElement>): number | undefined {
   const [width, setWidth] = useState<number | undefined>(undefined);
   useEffect(() => {
     if (!box.current) return undefined;
-    const watch = new ResizeObserver(() => setWidth(widthOf(box)));
+    // While paper is printed the page has no width at all.
+    const watch = new ResizeObserver(() => setWidth((before) => widthOf(box) || before));
     watch.observe(box.current);
     return () => watch.disconnect();
   }, []);
@@ -334,11 +342,13 @@ function Below({
   calculator,
   link,
   address,
+  onPrint,
 }: {
   readonly told: Told;
   readonly calculator: Calculator;
   readonly link: string;
   readonly address?: (link: string) => string;
+  readonly onPrint?: () => void;
 }) {
   const { outcome, other, system, titles, form } = told;
   return useMemo(() => {
@@ -361,6 +371,7 @@ function Below({
             other={other}
             titles={titles}
             {...(address === undefined ? {} : { address })}
+            {...(onPrint === undefined ? {} : { onPrint })}
           />
         </section>
       </div>

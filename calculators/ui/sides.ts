@@ -26,6 +26,12 @@ export function runSide(calculator: Calculator, texts: Texts, system: UnitSystem
 /** The other side with the place of the first, or nothing when there is no comparison. */
 export const otherTexts = (calculator: Calculator, form: Form): Texts | null => form.that && withPlaceOf(calculator.inputs, form.this, form.that);
 
+/** An option in few words: its own short ones, or its label up to where that begins to explain. */
+function shortOption({ options }: Extract<Cell, { kind: 'choice' }>, text: string): string {
+  const { short, label } = options[text] ?? { label: text };
+  const told = typeof short === 'string' ? short : short?.[1];
+  return told ?? label.split(/[:;] /)[0] ?? label;
+}
 /** More differences than this are counted, not told: a title has to fit above a column. */
 const mostTold = 2;
 const titleOf = (parts: readonly string[]): string =>
@@ -36,7 +42,7 @@ export function sideTitles(calculator: Calculator, mine: Texts, theirs: Texts | 
   if (!theirs) return ['', ''];
   const differing = Object.entries(calculator.inputs).flatMap(([key, input]): (readonly [string, string])[] => {
     const say = (cell: Cell | MonthsInput | RecordInput, text: string): string => {
-      if (cell.kind === 'choice') return printInput(text, cell, system);
+      if (cell.kind === 'choice') return shortOption(cell, text);
       const day = cell.kind === 'date' ? dayOf(text) : undefined;
       const reading = cell.kind === 'number' ? readQuantity(text, cell.unit) : undefined;
       const value = reading?.is === 'value' ? reading.value : day;

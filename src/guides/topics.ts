@@ -1,22 +1,13 @@
 import { topics } from '../../calculators/kit/topics.ts';
 import { calculators } from '../catalog/catalog.ts';
 import { href } from '../site/href.ts';
-import { calculatorSlugsOf, type Guide, guides } from './guides.ts';
+import { type Guide, guides } from './guides.ts';
 
 /** One question and the calculator that answers it. */
 export interface Way {
   readonly question: string;
   readonly address: string;
-  readonly name: string;
-  /** The guides that go with a calculator. */
-  readonly guides: readonly Guide[];
 }
-
-/** Guides that use a calculator or that it names. */
-export const guidesOf = (slug: string): readonly Guide[] => {
-  const named = calculators.find((calculator) => calculator.slug === slug)?.guides ?? [];
-  return guides.filter((guide) => named.includes(guide.id) || calculatorSlugsOf(guide).includes(slug));
-};
 
 /** Every question that a calculator answers, by topic, in the order in which the first page asks. */
 export const waysByTopic: readonly { readonly title: string; readonly ways: readonly Way[] }[] = Object.entries(topics)
@@ -25,7 +16,7 @@ export const waysByTopic: readonly { readonly title: string; readonly ways: read
     ways: calculators
       .filter((each) => each.topic === topic)
       .sort((one, other) => one.order - other.order)
-      .map(({ slug, question, title: name }) => ({ question, address: href(`/calculators/${slug}/`), name, guides: guidesOf(slug) })),
+      .map(({ slug, question }) => ({ question, address: href(`/calculators/${slug}/`) })),
   }))
   .filter(({ ways }) => ways.length > 0);
 

@@ -4,7 +4,7 @@ import { isKind, type SearchRecord } from '../search/records.ts';
 
 /** Forms, folded notes, formulas, citations and lists that only lead elsewhere would find every page for every word. */
 const leftOut =
-  '[data-not-searched], .katex, .cite, .references, .contents, .used, .ways, .letters, .guide-end, .reference-files, svg, script, style, noscript';
+  '[data-not-searched], .katex, .cite, .references, .contents, .used, .letters, .guide-end, .reference-files, svg, script, style, noscript';
 
 /** What a form asks, and what can be chosen there. */
 const asked = 'label, legend, option';

@@ -3,9 +3,9 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { builtFiles } from './builtFiles.ts';
 
-/** Writes the worker that keeps every file of the built site. Its version changes when, and only when, a file does. Returns the bytes that it keeps. */
+/** Writes the worker that keeps every file of the built site but the pictures of the README, which no page shows. Its version changes when, and only when, a file does. Returns the bytes that it keeps. */
 export function writeWorker(root: string): number {
-  const files = builtFiles(root).filter((file) => file !== 'worker.js');
+  const files = builtFiles(root).filter((file) => file !== 'worker.js' && !file.startsWith('pictures/'));
   const hash = createHash('sha256');
   let bytes = 0;
   for (const file of files) {

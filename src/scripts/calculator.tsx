@@ -1,5 +1,5 @@
-// Takes over a built form: loads the definition's chunk, applies the link or what was kept, follows what is typed. Fetched by calculatorLoader.ts.
-import { hydrate } from 'preact';
+// Takes over a built form, or draws one in a guide: loads the definition's chunk, applies the link or what was kept, follows what is typed. Fetched by calculatorLoader.ts.
+import { hydrate, render } from 'preact';
 import type { Calculator } from '../../calculators/kit/define.ts';
 import { usesTools } from '../../calculators/kit/inputs.ts';
 import { fromLink } from '../../calculators/kit/link.ts';
@@ -14,6 +14,7 @@ import type { ToolStore } from '../../calculators/ui/tools/keptTool.ts';
 import { localDay } from '../../calculators/units/days.ts';
 import type { UnitSystem } from '../../calculators/units/units.ts';
 import { countryKey, forget, formKeyOf, keep, kept, recordKeyOf, toolKeyOf, unitsKey } from './kept.ts';
+import { startPrint } from './print.ts';
 import { keepWhose, keptWhose } from './whose.ts';
 import { startWorking } from './working.ts';
 
@@ -140,7 +141,9 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
   };
   const page = new URL(box.dataset['page'] ?? location.pathname, location.href).href;
   const ownPage = box.querySelector<HTMLAnchorElement>('[data-own-page]');
-  const toWorking = startWorking(box, calculator, page);
+  const toWorking = startWorking(box, calculator);
+  // A guide prints as a guide; a sheet is printed from the calculator's own page.
+  const paper = ownsAddress ? startPrint(calculator, { Picture, page }) : undefined;
   let latest: Change | undefined;
   let fill = (_: Texts): void => {};
   const toAddress = ownsAddress ? addressBar() : (link: string) => keep('sessionStorage', formKey, link);
@@ -148,13 +151,16 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
   const onChange = (change: Change) => {
     latest = change;
     toWorking(change);
+    paper?.follow(change);
     if (ownPage) ownPage.href = `${page}?${change.link}`;
     if (isOpening) return;
     toAddress(change.link);
     keepWhose(box, change);
   };
   const replay = earlyAnswers(root);
-  hydrate(
+  // A guide holds no built form: there is nothing to take over.
+  const draw = ownsAddress ? hydrate : render;
+  draw(
     <CalculatorForm
       calculator={calculator}
       id={box.dataset['name'] ?? calculator.slug}
@@ -164,6 +170,7 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
       onFillable={(way) => {
         fill = way;
       }}
+      {...(paper && { onPrint: paper.print })}
       onSystem={(to) => keep('localStorage', unitsKey, to)}
       Picture={Picture}
       {...(tools && { tools, store: toolStore(box) })}

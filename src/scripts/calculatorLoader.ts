@@ -1,16 +1,30 @@
 /**
- * Reaches every page with a calculator, so it is small. A calculator's own page takes the form over at once; in a guide the built example
- * stands until somebody touches it, since most readers only read. What is typed or tapped before the script has come is kept and done then.
+ * Reaches every page with a calculator, so it is small. A calculator's own page takes the built form over at once, and what is typed or tapped
+ * before the script has come is kept and done then. A guide draws its form when somebody opens it, since most readers only read.
  */
-import { formKeyOf, isAnyKept, kept, toolKeyOf, unitsKey } from './kept.ts';
-
-const isTouched = ['pointerdown', 'focusin', 'keydown', 'input', 'change'] as const;
+import { formKeyOf, isAnyKept, kept, toolKeyOf } from './kept.ts';
 
 function tellFailure(box: HTMLElement): void {
   box.dataset['failed'] = '';
   const note = box.querySelector('[data-waiting]');
   if (!note) return;
-  note.textContent = 'The calculator could not be loaded. What you see is its example, not your numbers. Load the page again when there is signal.';
+  const isExample = box.dataset['ownsAddress'] === undefined ? '' : ' What you see is its example, not your numbers.';
+  note.textContent = `The calculator could not be loaded.${isExample} Load the page again when there is signal.`;
+}
+
+/** A guide links what a form looks like once one is opened. */
+function bringStyles(box: HTMLElement): Promise<unknown> {
+  const address = box.dataset['styles'];
+  if (address === undefined) return Promise.resolve();
+  const link = document.createElement('link');
+  link.rel = 'stylesheet';
+  link.href = address;
+  const loaded = new Promise((done, fail) => {
+    link.addEventListener('load', done);
+    link.addEventListener('error', () => fail(new Error(`no ${address}`)));
+  });
+  document.head.append(link);
+  return loaded;
 }
 
 async function open(box: HTMLElement): Promise<void> {
@@ -20,7 +34,7 @@ async function open(box: HTMLElement): Promise<void> {
   };
   box.addEventListener('click', remember, true);
   try {
-    const { openCalculator } = await import('./calculator.tsx');
+    const [{ openCalculator }] = await Promise.all([import('./calculator.tsx'), bringStyles(box)]);
     await openCalculator(box);
     box.removeEventListener('click', remember, true);
     (tapped as HTMLElement | null)?.click();
@@ -30,29 +44,28 @@ async function open(box: HTMLElement): Promise<void> {
   }
 }
 
-function whenTouched(box: HTMLElement): Promise<void> {
-  // Until then nobody waits for it: src/styles/example.css marks only an example that somebody does.
-  box.dataset['idle'] = '';
+/** A guide's form is drawn when its question is opened; a finger on it begins the fetching. */
+function whenOpened(box: HTMLElement): Promise<void> {
+  const fold = box.querySelector<HTMLDetailsElement>('details.in-guide');
+  if (!fold) return Promise.resolve();
   return new Promise((done) => {
     const go = () => {
-      delete box.dataset['idle'];
-      for (const kind of isTouched) box.removeEventListener(kind, go, true);
+      for (const kind of ['pointerdown', 'toggle']) fold.removeEventListener(kind, go);
       void open(box).then(done);
     };
-    for (const kind of isTouched) box.addEventListener(kind, go, true);
+    for (const kind of ['pointerdown', 'toggle']) fold.addEventListener(kind, go);
+    // Who typed here before finds it as it was left. A fold that was opened before this script came has told nobody.
+    if (isKept(box)) fold.open = true;
+    if (fold.open) go();
   });
 }
 
-const isMetric = kept('localStorage', unitsKey) === 'si';
-const atOnce = [...document.querySelectorAll<HTMLElement>('[data-calculator]')].flatMap((box) => {
-  const isKept = kept('sessionStorage', formKeyOf(box)) !== null || isAnyKept('sessionStorage', toolKeyOf(box, ''));
-  // Who typed here before finds it as it was left.
-  if (isKept) box.querySelector('details.in-guide')?.setAttribute('open', '');
-  const wantsNow = box.dataset['ownsAddress'] !== undefined || isMetric || isKept;
-  if (wantsNow) return [open(box)];
-  void whenTouched(box);
-  return [];
+const isKept = (box: HTMLElement): boolean => kept('sessionStorage', formKeyOf(box)) !== null || isAnyKept('sessionStorage', toolKeyOf(box, ''));
+
+const waitedFor = [...document.querySelectorAll<HTMLElement>('[data-calculator]')].flatMap((box) => {
+  const started = box.dataset['ownsAddress'] === undefined ? whenOpened(box) : open(box);
+  return box.dataset['ownsAddress'] !== undefined || isKept(box) ? [started] : [];
 });
-void Promise.all(atOnce).then(() => {
+void Promise.all(waitedFor).then(() => {
   delete document.documentElement.dataset['opening'];
 });

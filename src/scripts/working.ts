@@ -1,25 +1,33 @@
+import workings from 'virtual:workings';
 import type { Calculator } from '../../calculators/kit/define.ts';
 import type { Change } from '../../calculators/ui/CalculatorForm.tsx';
 import { fillWorking } from '../../calculators/ui/fillWorking.tsx';
 import { otherTexts } from '../../calculators/ui/sides.ts';
 
-/** The drawn steps of a calculator's own page. */
-async function stepsOf(page: string): Promise<readonly Element[]> {
-  const response = await fetch(page);
-  if (!response.ok) throw new Error(`${page}: ${response.status}`);
-  const there = new DOMParser().parseFromString(await response.text(), 'text/html').querySelector('.working');
-  if (!there) throw new Error(`${page}: no working`);
-  return [...there.children].filter(({ tagName }) => tagName !== 'SUMMARY');
+/** Whoever prints soon after opening a page finds the steps there. */
+const aheadMs = 1500;
+
+/**
+ * The drawn steps of a calculator, with holes for `fillWorking` to fill.
+ * @throws Error if there is no such calculator or its chunk cannot be had
+ */
+export async function bringWorking(slug: string): Promise<string> {
+  const load = workings[slug];
+  if (!load) throw new Error(`no working for ${slug}`);
+  return (await load()).default;
 }
 
-/** Keeps the working beside the form: of either management, and in a guide only once somebody asks for it. Returns what follows each change. */
-export function startWorking(box: HTMLElement, calculator: Calculator, page: string): (change: Change) => void {
+/** Keeps the working under the form, of either management, while somebody looks at it. Returns what follows each change. */
+export function startWorking(box: HTMLElement, calculator: Calculator): (change: Change) => void {
   const working = box.querySelector<HTMLDetailsElement>('.working');
-  const away = working?.querySelector<HTMLElement>('[data-steps-away]');
+  const print = matchMedia('print');
+  let drawn: string | undefined;
   let latest: Change | undefined;
   let side = 'this';
   const work = () => {
-    if (!working || !latest) return;
+    if (!working || !latest || drawn === undefined || !(working.open || print.matches)) return;
+    const away = working.querySelector('[data-steps-away]');
+    if (away) away.outerHTML = drawn;
     const { form, outcome, other } = latest;
     const isThat = side === 'that' && other !== null;
     const sides = working.querySelector<HTMLElement>('[data-working-sides]');
@@ -30,27 +38,27 @@ export function startWorking(box: HTMLElement, calculator: Calculator, page: str
     working.classList.toggle('is-waiting', worked === null);
     if (texts && worked) fillWorking(working, calculator, texts, worked);
   };
+  const bring = async () => {
+    try {
+      drawn ??= await bringWorking(calculator.slug);
+      work();
+    } catch (error) {
+      // The link to the page where the example's steps stand is still there. The next opening tries again.
+      console.info(error);
+    }
+  };
   working?.addEventListener('click', ({ target }) => {
     const button = target instanceof Element ? target.closest<HTMLElement>('[data-side]') : null;
     if (!button) return;
     side = button.dataset['side'] ?? 'this';
     work();
   });
-  const bring = async () => {
-    if (!working?.open || !away?.isConnected) return;
-    try {
-      const steps = await stepsOf(page);
-      if (away.isConnected) away.replaceWith(...steps);
-      work();
-    } catch (error) {
-      // The link to the page where they stand is still there. The next opening tries again.
-      console.info(error);
-    }
-  };
-  if (working && away) {
-    working.addEventListener('toggle', () => void bring());
-    void bring();
-  }
+  working?.addEventListener('toggle', () => {
+    if (working.open) void bring();
+  });
+  print.addEventListener('change', work);
+  if (working?.open) void bring();
+  else if (working) setTimeout(() => void bring(), aheadMs);
   return (change) => {
     latest = change;
     work();

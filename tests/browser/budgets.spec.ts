@@ -1,3 +1,4 @@
+import { gzipSync } from 'node:zlib';
 import { type Browser, expect, type Page, test } from '@playwright/test';
 import { addressOf, dist, filesOf, sentBytes, textOf } from '../site/builtSite.ts';
 
@@ -40,8 +41,18 @@ test('a guide with one calculator stays light', async ({ browser }) => {
   expect(withOne).not.toEqual([]);
   for (const address of withOne) {
     const { scripts, all, list } = await download(browser, address);
-    expect.soft(scripts, `scripts of ${address}\n${list}`).toBeLessThanOrEqual(28 * kB);
-    expect.soft(all, `all of ${address}\n${list}`).toBeLessThanOrEqual(90 * kB);
+    expect.soft(scripts, `scripts of ${address}\n${list}`).toBeLessThanOrEqual(4 * kB);
+    expect.soft(all, `all of ${address}\n${list}`).toBeLessThanOrEqual(40 * kB);
+  }
+});
+
+// The picture has a budget of its own.
+test('a calculator’s page is light without its picture', () => {
+  const pages = filesOf(dist, /^calculators\/[^/]+\/index\.html$/);
+  expect(pages.length).toBeGreaterThan(20);
+  for (const file of pages) {
+    const html = textOf(dist, file).replace(/<div class="picture-box">[\s\S]*?<\/svg>/, '');
+    expect.soft(gzipSync(html, { level: 9 }).length, file).toBeLessThanOrEqual(14 * kB);
   }
 });
 

@@ -45,7 +45,8 @@ async function load(): Promise<readonly Collected[]> {
 }
 
 const [succeeded, skipped] = [0, 2];
-const leftOutFile = join(process.cwd(), 'left-out.json');
+/** In the copy of the code: it becomes the working folder only after this file was loaded. */
+const leftOutFile = (): string => join(process.cwd(), 'left-out.json');
 
 class InProcess {
   static inject = [];
@@ -71,7 +72,7 @@ class InProcess {
     }
     namespace.currentTestId = undefined;
     // For the processes to come: each mutant of what is worked out while a module loads has its own.
-    writeFileSync(leftOutFile, JSON.stringify(leftOut));
+    writeFileSync(leftOutFile(), JSON.stringify(leftOut));
     return { status: 'complete', tests: results, mutantCoverage: namespace.mutantCoverage };
   }
   async mutantRun({ testFilter, hitLimit, activeMutant, mutantActivation }: MutantRun) {
@@ -80,7 +81,7 @@ class InProcess {
     const wanted = testFilter && new Set(testFilter);
     let tests: readonly Collected[];
     try {
-      const leftOut: readonly string[] = JSON.parse(readFileSync(leftOutFile, 'utf8'));
+      const leftOut: readonly string[] = JSON.parse(readFileSync(leftOutFile(), 'utf8'));
       tests = (await this.tests).filter(({ id }) => (wanted ? wanted.has(id) : !leftOut.includes(id)));
     } catch (error) {
       return { status: 'killed', killedBy: [], failureMessage: String(error), nrOfTests: 0 };

@@ -26,6 +26,8 @@ export default defineCalculator({
   lead: 'Walk a hundred steps, tap what lies at your toe each time, and read how much of the ground is covered and how far the count can be off.',
   searchWords:
     'bare ground, step point, pace transect, boot tip, line transect, residue cover, plant base, basal cover, litter, hydrologic condition, pasture monitoring',
+  first: ['plantCount', 'litterCount', 'rockCount', 'bareCount'],
+  groups: [{ title: 'The pasture', inputs: ['country', 'grazing'], summary: '{country}, {grazing}' }],
   quantities: {
     coveredPercent: percent('Ground covered: plants, litter and rock', 'G'),
     coveredLowPercent: percent('Covered, low end', 'G_{low}'),
@@ -68,11 +70,16 @@ export default defineCalculator({
   },
   results: [
     ranged('enough', ['coveredLowPercent', 'coveredHighPercent'], {
+      said: 'what is covered',
+      short: '{low} to {high} may be covered',
       when: ({ enough }) => enough === 'too-few',
       says: ({ stepsCount }) =>
         `${stepsCount === 1 ? 'the one step' : '{coveredPercent} of {stepsCount} steps'} so far met cover; the ground itself may be {low} to {high} covered (95 in 100)`,
     }),
     ranged('coveredPercent', ['coveredLowPercent', 'coveredHighPercent'], {
+      said: 'of the ground covered',
+      gap: ['less of that ground covered', 'more of that ground covered'],
+      short: '{low} to {high}, 95 times in 100',
       says: ({ stepsCount }) =>
         stepsCount < 100
           ? 'of only {stepsCount} steps; the ground itself may be {low} to {high} covered (95 in 100)'
@@ -141,14 +148,18 @@ export default defineCalculator({
   ],
   cautions: [
     caution(({ stepsCount }) => stepsCount < 100, {
+      lead: 'Fewer than a hundred steps: keep going, the range is still wide.',
       say: 'Fewer than a hundred steps. Keep going; the range is still wide.',
       source: 'missouri-g1570, 100 points',
     }),
     caution(({ grazing, kinds }) => grazing === 'heavy' && kinds.some(({ ground, sharePercent }) => ground === 'litter' && sharePercent >= 10), {
+      lead: 'You met litter, so “grazed hard” may be the wrong answer.',
       say: 'You met litter, but “grazed hard” here means that none is left. If about half of the growth stands, say so above; the class may change.',
       source: 'tr55-1986, notes of table 2-2c',
     }),
     caution(() => true, {
+      lead: 'Look up at every turn: watching your boots, you won’t see the bull.',
+      life: true,
       say: 'Watching your boots, you won’t see the bull. Look up at every turn, and watch for holes and snakes.',
       source: 'common practice',
     }),

@@ -6,7 +6,7 @@ const tally = (label: string) => ({ kind: 'tally', group: 'steps', until: 100, l
 
 export const inputs = {
   country: choice('What country is it?', 'humid', {
-    options: { humid: 'Humid: pasture, hay, woods', dry: 'Dry range' },
+    options: { humid: { label: 'Humid: pasture, hay, woods', short: 'humid country' }, dry: { label: 'Dry range', short: 'dry range' } },
     help: 'It decides where the classes for storm runoff begin.',
   }),
   grazing: choice('How it is grazed', 'moderate', {

@@ -16,26 +16,38 @@ const isWrapped = ({ basis, feedForm }: V): boolean => basis !== 'dry' && (feedF
 const feedCaution = (word: ReadingWord, words: Omit<Caution<V>, 'when'>): Caution<V> => caution(({ feedReading }) => feedReading === word, words);
 const feedCautions: readonly Caution<V>[] = [
   feedCaution('feed-quarter-pregnant', {
+    lead: 'Pregnant stock: at most a quarter of what they eat, by the strictest table.',
+    life: true,
     say: 'For pregnant stock the strictest table allows this feed as no more than a quarter of all they eat, by dry matter. Fed alone it is four times that. Two other tables, Clemson University’s and Dairyland’s, print half at this level; the strictest leads.',
     source: 'servitech-nitrate',
   }),
   feedCaution('feed-half-pregnant', {
+    lead: 'Pregnant stock: at most half of what they eat, by the strictest table.',
+    life: true,
     say: 'For pregnant stock the strictest table allows this feed as no more than half of all they eat, by dry matter. Fed alone it is twice that.',
     source: 'servitech-nitrate',
   }),
   feedCaution('feed-half', {
+    lead: 'At most half of all they eat, by the strictest table.',
+    life: true,
     say: 'The strictest table allows this feed as no more than half of all they eat, by dry matter. Fed alone it is twice that.',
     source: 'servitech-nitrate',
   }),
   feedCaution('feed-third', {
+    lead: 'At most about a third of all they eat, by the strictest table.',
+    life: true,
     say: 'The strictest table allows this feed as no more than about a third of all they eat (35 percent), by dry matter; from 2,100 ppm on another table feeds it only properly mixed. Fed alone it is nearly three times that.',
     source: 'clemson-nitrate',
   }),
   feedCaution('feed-quarter', {
+    lead: 'At most a quarter of all they eat, by the strictest table.',
+    life: true,
     say: 'The strictest table allows this feed as no more than a quarter of all they eat, by dry matter; from 2,100 ppm on another table feeds it only properly mixed. Fed alone it is four times that.',
     source: 'clemson-nitrate',
   }),
   feedCaution('feed-none-pregnant', {
+    lead: 'Pregnant stock: none of this feed, by the strictest table.',
+    life: true,
     say: 'The strictest table allows pregnant stock none of this feed. They may lose calves or lambs days after eating it.',
     source: 'clemson-nitrate',
   }),
@@ -43,98 +55,133 @@ const feedCautions: readonly Caution<V>[] = [
 
 export const cautions: readonly Caution<V>[] = [
   caution(() => true, {
+    lead: 'Nothing here clears a feed: talk to the laboratory and your veterinarian.',
     say: 'Nothing here clears a feed or a water. The lists disagree, one sample is not the whole stack, and thin, sick or hungry stock die at levels that others stand. Talk to the laboratory and to your veterinarian before anything is fed.',
     source: 'common practice',
   }),
   caution(isDeadly, {
+    lead: 'Do not feed it so: this much nitrate in a day is near what kills.',
+    life: true,
     say: 'This is as much nitrate nitrogen in a day as research puts near the least that kills: a band of 3 to 5 grams for each 100 lb of the animal. It comes from few animals and is no ceiling to feed up to. Do not feed it so.',
     source: 'ars-nitrate-plants',
   }),
   caution(isDeadly, {
+    lead: 'One hungry meal kills with about half the nitrate of a slow day.',
+    life: true,
     say: 'Speed matters. Feed that is eaten within a few hours kills with about half the nitrate that it takes over a day or two, so one hungry meal is worse than the day’s amount shows.',
     source: 'rasby-g1779',
   }),
   caution(({ verdict }) => verdict === 'do-not-feed', {
+    lead: 'At least one list says not to feed or use it: keep stock away now.',
+    life: true,
     say: 'At least one list says not to feed or use this. Keep stock away from it now, and ask the veterinarian what can be done with it.',
     source: 'common practice',
   }),
   ...feedCautions,
   caution((values) => hasFeed(values) && values.otherFeed === 'tested' && values.sharePercent > values.listSharePercent, {
+    lead: 'You feed more of it than the strictest table allows: cut the share.',
+    life: true,
     say: 'The share of this feed that you gave is more than the strictest table allows. Cut it, or feed something else, until the veterinarian has set it.',
     source: 'common practice',
   }),
   caution((values) => values.verdict !== 'under-every-limit' && (hasFeed(values) || hasWater(values)), {
+    lead: 'Staggering, hard breath, brown or blue gums: call the veterinarian now.',
+    life: true,
     say: 'Stock that stagger, breathe hard, tremble or lie down, with brown or blue gums: call the veterinarian at once, take the feed away, and do not drive them. Death can come within hours.',
     source: 'common practice',
   }),
   caution(({ testedBy, ...values }) => testedBy === 'field-strip' && (values.forageNitrate !== 'not-tested' || values.prussicAcid === 'tested'), {
+    lead: 'A field strip never clears a feed: wait for the laboratory.',
+    life: true,
     say: 'A strip or drops in the field can only tell you to hold stock out and send a sample. They never clear a feed. Wait for the laboratory.',
     source: 'common practice',
   }),
   caution(
     ({ forageNitrate, waterNitrate, waterSulfate }) => forageNitrate === 'not-said' || waterNitrate === 'not-said' || waterSulfate === 'not-said',
     {
+      lead: 'The slip’s word is not known: call the laboratory before you act.',
       say: 'The slip’s word is not known, so its number was read the strictest way. It may be three to seven times less. Call the laboratory before you act on either.',
       source: 'anderson-nitrate-2016',
     },
   ),
   caution((values) => values.basis === 'not-said' && (hasFeed(values) || hasPrussicAcid(values)), {
+    lead: 'Dry or as fed is not known, so it was read the strictest way.',
     say: 'Dry or as fed is not known, so it was read the strictest way, as fed. Ask the laboratory which it is.',
     source: 'common practice',
   }),
   caution((values) => hasFeed(values) && !hasWater(values), {
+    lead: 'The water was not tested: nitrate in feed and water adds up.',
     say: 'The water was not tested for nitrate. Feed and water add, so the day’s amount here may be too low. Test the water.',
     source: 'harty-nitrate',
   }),
   caution((values) => hasFeed(values) && values.otherFeed === 'untested', {
+    lead: 'The other feed was not tested: it is counted as high as this one.',
     say: 'The other feed was not tested and is counted as high as this one. Test it before you mix with it.',
     source: 'common practice',
   }),
   caution((values) => hasFeed(values) && values.verdict !== 'under-every-limit', {
+    lead: 'Never turn hungry stock onto it: fill them with a low feed first.',
+    life: true,
     say: 'Never turn hungry stock onto it. Fill them with a low feed first, bring them to it over days, in small meals, and mix it so that they cannot sort it. Drying does not take nitrate out of hay. Do not stretch it with urea.',
     source: 'common practice',
   }),
   caution(({ animals }) => animals === 'sheep-or-goats', {
+    lead: 'These lists were written mostly for cattle, not for sheep and goats.',
     say: 'These lists were written mostly for cattle. For sheep and goats the stricter cattle class stands here; the veterinarian has the last word.',
     source: 'common practice',
   }),
   caution(hasPrussicCrop, {
+    lead: 'Keep stock off short, wilted, frosted or new growth: it kills in minutes.',
+    life: true,
     say: 'Sorghum kinds and indiangrass: keep stock out of short, wilted, trampled, frosted or new growth after rain, whatever a slip said earlier. Prussic acid kills within minutes; move no animal that shows it, and call the veterinarian. Horses should never have sorghums.',
     source: 'common practice',
   }),
   caution(hasPrussicCrop, {
+    lead: 'Hay and silage of these crops are not cleared: have them tested.',
     say: 'Hay and silage of these crops are no clearance. Kansas State says that the risk in hay is not zero and that ensiling takes off 40 to 60 percent; Arkansas and others call well cured hay free of it. Go by the strict reading: have the hay or silage itself tested, for no wait alone clears it.',
     source: 'k-state-3861',
   }),
   caution((values) => hasPrussicCrop(values) && !hasPrussicAcid(values), {
+    lead: 'Prussic acid was not tested: nitrate tells nothing of it.',
     say: 'Prussic acid was not tested. What is said here of nitrate tells nothing about it.',
     source: 'common practice',
   }),
   caution(hasPrussicAcid, {
+    lead: 'Over 500 ppm of prussic acid dry, or 200 as is: never their only feed.',
     say: 'Over 500 ppm dry, or 200 as is, feed is potentially toxic and never their only feed. Always ask which of the two the slip means. Prussic acid leaves a sample on its way and changes in the field from day to day: a low figure tells of that sample on that day alone.',
     source: 'bean-prussic-302',
   }),
   caution(({ crop }) => crop === 'other', {
+    lead: 'Corn from a drought year: have it tested for aflatoxin too.',
     say: 'Corn from a drought year: have it tested for aflatoxin too. Federal levels for corn are 20 parts per billion for dairy and young animals or where the use is not known, 100 for breeding cattle, 300 for finishing cattle. Blending it down may need permission from the state.',
     source: 'missouri-aflatoxin',
   }),
   caution(({ crop }) => crop === 'other', {
+    lead: 'Moldy sweetclover hay makes stock bleed inside: have it tested.',
+    life: true,
     say: 'Hay with sweetclover in it: mold turns it into a poison that makes stock bleed inside. Seeing no mold does not clear it. Have it tested before calving, castrating or dehorning.',
     source: 'mostrom-sweetclover',
   }),
   caution(({ crop }) => crop === 'other', {
+    lead: 'Foxtail millet hay is no main hay for horses.',
     say: 'Foxtail (German) millet hay is no main hay for horses: growers themselves say not to sell it as horse hay. One equine nutritionist allows it with extra calcium; ask your veterinarian.',
     source: 'high-plains-millet',
   }),
   caution(isWrapped, {
+    lead: 'Spoiled silage and torn bales can carry listeria: throw it out.',
+    life: true,
     say: 'Silage and wrapped bales that did not sour below pH 5, hold soil, or have a torn cover can carry listeria: circling, one side of the face drooping, lost calves and lambs, sheep and goats most of all. Throw out what is spoiled and clear what they leave.',
     source: 'lejeune-listeria',
   }),
   caution(({ sulfateMgPerL, waterSulfate }) => waterSulfate !== 'not-tested' && sulfateMgPerL >= 1000, {
+    lead: 'This much sulfate can bring on polio, a brain disease of cattle.',
+    life: true,
     say: 'This is more sulfate than is recommended for grown cattle (1,000) and twice what is for calves. High sulfate, with the sulfur in feed, can bring on polio (polioencephalomalacia), a brain disease: blind, dull, pressing the head, fits. Call the veterinarian at the first sign; the cure often comes too late.',
     source: 'meehan-water-2023',
   }),
   caution(({ waterSulfate, waterSalts }) => waterSulfate !== 'not-tested' || waterSalts !== 'not-tested', {
+    lead: 'Green or blue scum on water can be deadly: no number here shows it.',
+    life: true,
     say: 'Sulfur in feed, mineral and distillers grain adds to the water’s sulfate. A pond that dries down gets saltier by the week: test again. Green or blue scum can be deadly to stock, dogs and people, and no number here shows it. Thirsty stock must not be let loose on salty water.',
     source: 'common practice',
   }),

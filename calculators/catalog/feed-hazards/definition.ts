@@ -29,9 +29,33 @@ export default defineCalculator({
   lead: 'Copy the slip’s own words. It turns them into one unit, puts feed and water together, and says what the strictest published list means for your animals. Every list stands beside it.',
   searchWords:
     'nitrate toxicity, nitrate poisoning, cyanide, HCN, sorghum-sudan, drought corn, forage test, water test, sulfates, salty water, TDS, NO3-N to NO3, ppm to percent',
+  first: ['crop', 'forageNitrate', ['nitratePpmCount', 'nitratePercent'], 'animals', 'pregnant'],
+  groups: [
+    {
+      title: 'The feed’s slip',
+      inputs: ['testedBy', 'slipUnit', 'basis', 'feedForm', 'dryMatterPercent', 'prussicAcid', 'prussicPpmCount'],
+      summary: '{testedBy}, {slipUnit}, {basis}, {feedForm}, {dryMatterPercent} dry matter, prussic acid {prussicAcid}, {prussicPpmCount} ppm of it',
+    },
+    {
+      title: 'The water’s slip',
+      inputs: ['waterNitrate', 'slipNitrateMgPerL', 'waterSulfate', 'slipSulfateMgPerL', 'waterSalts', 'slipSaltsMgPerL', 'conductivityCount'],
+      summary: '{waterNitrate}, {slipNitrateMgPerL}, {waterSulfate}, {slipSulfateMgPerL}, {waterSalts}, {slipSaltsMgPerL}, {conductivityCount} mS/cm',
+    },
+    {
+      title: 'What one animal eats and drinks',
+      inputs: ['weightLb', 'eatenLbPerDay', 'waterFrom', 'waterGalPerDay'],
+      summary: '{weightLb}, eats {eatenLbPerDay}, {waterFrom}, {waterGalPerDay}',
+    },
+    {
+      title: 'Mixing it down',
+      inputs: ['otherFeed', 'sharePercent', 'otherPpmCount', 'limitFrom', 'ownLimitPpmCount'],
+      summary: '{otherFeed}, {sharePercent} of this feed, {otherPpmCount} ppm in the other, to {limitFrom}, {ownLimitPpmCount} ppm',
+    },
+  ],
+  handout: ['reading', 'feedReading', 'verdict', 'nitrogenPpm', 'prussicPpm', 'leadSharePercent'],
   quantities,
   results: [
-    { of: 'reading' },
+    { of: 'reading', said: 'by the strictest list' },
     { of: 'feedReading', when: ({ reading, feedReading, forageNitrate }) => forageNitrate !== 'not-tested' && reading !== feedReading },
     { of: 'verdict', when: ({ verdict }) => verdict !== 'under-every-limit' },
     shownWhen(({ forageNitrate }) => forageNitrate !== 'not-tested', 'nitrogenPpm', 'ionPpm', 'potassiumNitratePpm'),

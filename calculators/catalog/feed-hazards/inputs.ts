@@ -1,7 +1,10 @@
 import { choice, number, type ValuesOf } from '../../kit/inputs.ts';
 
-const nitrogenForms = { 'no3-n': { label: 'NO3-N, nitrate-N or nitrate nitrogen' }, no3: { label: 'NO3 or nitrate ion' } };
-const notSaid = { label: 'Not sure, or it only says nitrate' };
+const nitrogenForms = {
+  'no3-n': { label: 'NO3-N, nitrate-N or nitrate nitrogen', short: 'nitrate as NO3-N' },
+  no3: { label: 'NO3 or nitrate ion', short: 'nitrate as NO3' },
+};
+const notSaid = { label: 'Not sure, or it only says nitrate', short: 'nitrate, word not known' };
 
 /** What the slips say, in the laboratory's own words. */
 export const placeInputs = {
@@ -15,7 +18,12 @@ export const placeInputs = {
     },
     help: 'Sorghum kinds and indiangrass can hold prussic acid as well as nitrate.',
   }),
-  testedBy: choice('Who tested the feed?', 'laboratory', { options: { laboratory: 'A laboratory', 'field-strip': 'A strip or drops in the field' } }),
+  testedBy: choice('Who tested the feed?', 'laboratory', {
+    options: {
+      laboratory: { label: 'A laboratory', short: 'by a laboratory' },
+      'field-strip': { label: 'A strip or drops in the field', short: 'by a field strip' },
+    },
+  }),
   forageNitrate: choice('Nitrate in the feed: the word on the slip', 'not-said', {
     options: { 'not-said': notSaid, ...nitrogenForms, kno3: 'KNO3 or potassium nitrate', 'not-tested': 'Nitrate was not tested' },
     help: 'Copy the word. The same feed reads over four times higher as NO3 than as NO3-N, and over seven times as KNO3.',
@@ -23,31 +31,38 @@ export const placeInputs = {
     ask: 'Does it say N, nitrogen, or -N anywhere beside nitrate? Until you know, it is read the strictest way, as nitrogen.',
   }),
   slipUnit: choice('In what?', 'ppm', {
-    options: { ppm: 'ppm or mg/kg', percent: 'percent' },
+    options: { ppm: { label: 'ppm or mg/kg', short: 'in ppm' }, percent: { label: 'percent', short: 'in percent' } },
     shownWhen: { forageNitrate: ['no3-n', 'no3', 'kno3', 'not-said'] },
   }),
   nitratePpmCount: number('Nitrate on the slip, ppm', 'x', 'count', [0, 200_000], 1600, {
+    step: 100,
     shownWhen: { forageNitrate: ['no3-n', 'no3', 'kno3', 'not-said'], slipUnit: 'ppm' },
   }),
   nitratePercent: number('Nitrate on the slip, percent', 'x', 'pct', [0, 20], 0.16, {
     shownWhen: { forageNitrate: ['no3-n', 'no3', 'kno3', 'not-said'], slipUnit: 'percent' },
   }),
-  prussicAcid: choice('Prussic acid (HCN) in the feed', 'not-tested', { options: { tested: 'It is on the slip', 'not-tested': 'Not tested' } }),
+  prussicAcid: choice('Prussic acid (HCN) in the feed', 'not-tested', {
+    options: { tested: { label: 'It is on the slip', short: 'on the slip' }, 'not-tested': { label: 'Not tested', short: 'not tested' } },
+  }),
   prussicPpmCount: number('Prussic acid on the slip, ppm', 'y', 'count', [0, 20_000], 300, {
     help: 'HCN or cyanide, ppm or mg/kg. From percent: times 10,000.',
     shownWhen: { prussicAcid: 'tested' },
   }),
   basis: choice('Is the feed’s value dry or as fed?', 'not-said', {
-    options: { 'not-said': 'Not sure, or it does not say', dry: 'Dry matter', 'as-fed': 'As fed, as received, as is' },
+    options: {
+      'not-said': { label: 'Not sure, or it does not say', short: 'dry or as fed not known' },
+      dry: { label: 'Dry matter', short: 'dry matter' },
+      'as-fed': { label: 'As fed, as received, as is', short: 'as fed' },
+    },
     help: 'The lists go by dry matter, and prussic acid has one line for dry and a lower one for as is. Slips say dry basis, dry matter or DM; or as fed, as received, as is.',
     ask: 'Two columns on the slip? Take the one headed dry. If nothing is said, it is read the strictest way, as fed.',
   }),
   feedForm: choice('How was it sent in?', 'hay', {
     options: {
-      hay: { label: 'Dry hay', fills: { dryMatterPercent: 88 } },
-      baleage: { label: 'Wrapped bales', fills: { dryMatterPercent: 50 } },
-      silage: { label: 'Silage', fills: { dryMatterPercent: 35 } },
-      green: { label: 'Green and standing', fills: { dryMatterPercent: 22 } },
+      hay: { label: 'Dry hay', short: 'dry hay', fills: { dryMatterPercent: 88 } },
+      baleage: { label: 'Wrapped bales', short: 'wrapped bales', fills: { dryMatterPercent: 50 } },
+      silage: { label: 'Silage', short: 'silage', fills: { dryMatterPercent: 35 } },
+      green: { label: 'Green and standing', short: 'green and standing', fills: { dryMatterPercent: 22 } },
     },
     help: 'Fills in the usual dry matter below. The slip’s own figure is better.',
     shownWhen: { basis: ['as-fed', 'not-said'] },
@@ -57,7 +72,7 @@ export const placeInputs = {
     shownWhen: { basis: ['as-fed', 'not-said'] },
   }),
   waterNitrate: choice('Nitrate in the water: the word on the slip', 'not-tested', {
-    options: { 'not-tested': 'Water nitrate was not tested', 'not-said': notSaid, ...nitrogenForms },
+    options: { 'not-tested': { label: 'Water nitrate was not tested', short: 'nitrate not tested' }, 'not-said': notSaid, ...nitrogenForms },
     help: 'What is in the water comes on top of what is in the feed.',
   }),
   slipNitrateMgPerL: number('Nitrate in the water', 'w_s', 'mg/l', [0, 5000], 15, {
@@ -66,15 +81,19 @@ export const placeInputs = {
   }),
   waterSulfate: choice('Sulfate in the water: the word on the slip', 'not-tested', {
     options: {
-      'not-tested': 'Sulfate was not tested',
-      so4: 'SO4 or sulfate',
-      'so4-s': 'SO4-S, sulfate-sulfur or sulfur',
-      'not-said': 'I am not sure',
+      'not-tested': { label: 'Sulfate was not tested', short: 'sulfate not tested' },
+      so4: { label: 'SO4 or sulfate', short: 'sulfate as SO4' },
+      'so4-s': { label: 'SO4-S, sulfate-sulfur or sulfur', short: 'sulfate as SO4-S' },
+      'not-said': { label: 'I am not sure', short: 'sulfate, word not known' },
     },
   }),
   slipSulfateMgPerL: number('Sulfate in the water', 's_s', 'mg/l', [0, 20_000], 600, { shownWhen: { waterSulfate: ['so4', 'so4-s', 'not-said'] } }),
   waterSalts: choice('Salts in the water', 'not-tested', {
-    options: { 'not-tested': 'Salts were not tested', 'dissolved-solids': 'Total dissolved solids (TDS)', conductivity: 'Conductivity (EC)' },
+    options: {
+      'not-tested': { label: 'Salts were not tested', short: 'salts not tested' },
+      'dissolved-solids': { label: 'Total dissolved solids (TDS)', short: 'dissolved solids' },
+      conductivity: { label: 'Conductivity (EC)', short: 'conductivity' },
+    },
   }),
   slipSaltsMgPerL: number('Total dissolved solids', 't_s', 'mg/l', [0, 50_000], 1400, { shownWhen: { waterSalts: 'dissolved-solids' } }),
   conductivityCount: number('Conductivity, mS/cm', 'E', 'count', [0, 80], 2.2, {
@@ -106,7 +125,11 @@ export const inputs = {
     ask: 'About 2 to 2.5 percent of a cow’s weight, 3 to 4 of a ewe’s with lambs.',
   }),
   otherFeed: choice('What else do they eat?', 'untested', {
-    options: { none: 'Nothing else', tested: 'Another feed, tested for nitrate', untested: 'Another feed, not tested' },
+    options: {
+      none: { label: 'Nothing else', short: 'nothing else' },
+      tested: { label: 'Another feed, tested for nitrate', short: 'another feed, tested' },
+      untested: { label: 'Another feed, not tested', short: 'another feed, not tested' },
+    },
     belongsTo: 'management',
     help: 'A feed that nobody tested may be as high as this one. It is counted so.',
     shownWhen: { forageNitrate: ['no3-n', 'no3', 'kno3', 'not-said'] },
@@ -122,7 +145,11 @@ export const inputs = {
     shownWhen: { forageNitrate: ['no3-n', 'no3', 'kno3', 'not-said'], otherFeed: 'tested' },
   }),
   waterFrom: choice('What it drinks in a day', 'summer', {
-    options: { summer: 'Warm weather: 1.5 gallons for each 100 lb', winter: 'Cold weather: 0.75 gallons for each 100 lb', known: 'I know it' },
+    options: {
+      summer: { label: 'Warm weather: 1.5 gallons for each 100 lb', short: 'warm-weather drinking' },
+      winter: { label: 'Cold weather: 0.75 gallons for each 100 lb', short: 'cold-weather drinking' },
+      known: { label: 'I know it', short: 'drinking known' },
+    },
     belongsTo: 'management',
     shownWhen: { waterNitrate: ['no3-n', 'no3', 'not-said'] },
   }),
@@ -131,7 +158,10 @@ export const inputs = {
     shownWhen: { waterNitrate: ['no3-n', 'no3', 'not-said'], waterFrom: 'known' },
   }),
   limitFrom: choice('Mix it down to which level?', 'strictest', {
-    options: { strictest: 'The lowest limit in the lists here', own: 'A level that the laboratory or veterinarian gave me' },
+    options: {
+      strictest: { label: 'The lowest limit in the lists here', short: 'the lowest listed limit' },
+      own: { label: 'A level that the laboratory or veterinarian gave me', short: 'a level given to me' },
+    },
     belongsTo: 'management',
     convention: true,
     help: 'Lists differ twofold on where the first limit stands.',

@@ -28,9 +28,18 @@ export default defineCalculator({
   question: 'Is it packed?',
   lead: 'Weigh a few cores of known volume. Stones are taken out, and the mean is compared with what roots can stand in your texture, by each published list under its own name.',
   searchWords: 'bulk density, compaction, hardpan, plow pan, penetrometer, hard ground, porosity, hoof traffic, pugging, roots grow sideways',
+  first: ['cores.coreG', 'texture', 'probe'],
+  groups: [
+    {
+      title: 'The cores and the probe',
+      inputs: ['cores', 'volumeFrom', 'acrossIn', 'tallIn', 'ringMl', 'weighed', 'stones', 'moisture', 'pushes'],
+      summary: '{cores}, {volumeFrom}, {acrossIn} across, {tallIn} tall, {ringMl}, {weighed}, {stones}, soil {moisture}, {pushes}',
+    },
+  ],
+  handout: ['packed', 'fineGPerCm3', 'porosityPercent', 'probeSays', 'stoppedPercent', 'medianStopIn'],
   quantities,
   results: [
-    { of: 'packed' },
+    { of: 'packed', said: 'by the published lists' },
     ranged('fineGPerCm3', ['lowGPerCm3', 'highGPerCm3'], {
       says: ({ coresCount }) => (coresCount === 1 ? 'one core only' : 'the cores ran from {low} to {high}'),
     }),
@@ -101,42 +110,55 @@ export default defineCalculator({
   ],
   cautions: [
     caution(({ coresCount }) => coresCount < 3, {
+      lead: 'Fewer than three cores: take more before you spend on loosening.',
       say: 'Fewer than three cores. Ground differs from step to step, and one core is squeezed easily. Take three or more before you spend money on loosening.',
       source: 'common practice',
     }),
     caution(({ lowGPerCm3, highGPerCm3 }) => highGPerCm3 - lowGPerCm3 > 0.2, {
+      lead: 'The cores differ too much to take their mean.',
       say: 'The cores differ by more than 0.2. Either one was squeezed, or they are from two kinds of ground, such as a trail and the sod beside it. Set those side by side instead of taking their mean.',
       source: 'common practice',
     }),
     caution(({ lines }) => lines.some((line) => line.stoneVolumePercent > 25), {
+      lead: 'Over a quarter of a core is stones: use a dug hole, not a can.',
       say: 'More than a quarter of a core is stones. A can catches them badly; dig a hole, line it with film and fill it with water instead.',
       source: 'common practice',
     }),
     caution(({ probeSays }) => probeSays === 'too-dry', {
+      lead: 'A probe in dry soil means nothing: push it after a soaking rain.',
       say: 'A probe in dry soil means nothing: dry ground stops any probe, packed or not. Push it a day or two after a soaking rain.',
       source: 'duiker-2002, push at field capacity',
     }),
     caution(({ probeSays }) => probeSays === 'too-wet', {
+      lead: 'A probe in soaked soil means nothing: wait until it has drained.',
       say: 'A probe in soaked soil means nothing: it slides through packed ground. Wait a day or two until water has drained.',
       source: 'duiker-2002, push at field capacity',
     }),
     caution(({ pushesCount }) => pushesCount > 0 && pushesCount < 10, {
+      lead: 'Fewer than ten pushes: take their share as a hint.',
       say: 'Fewer than ten pushes. Take the share of them as a hint.',
       source: 'common practice',
     }),
     caution(({ packed, probeSays }) => (packed === 'open' || packed === 'between') && (probeSays === 'moderate' || probeSays === 'severe'), {
+      lead: 'Loose cores, a stopped probe: take cores from where it stopped.',
       say: 'The cores are loose and the probe was stopped. The hard layer may lie below the cores, or the soil was drier than it felt. Take cores from the depth at which the probe stopped.',
       source: 'common practice',
     }),
     caution(({ packed }) => packed === 'packed', {
+      lead: 'Before you rip, dig to find the tight layer, and call 811.',
+      life: true,
       say: 'Before you rip anything, dig to see where the tight layer starts and ends, and call 811: a ripper goes deeper than many lines lie. Ripping wet ground packs it more, and ground ripped and grazed at once packs again.',
       source: 'common practice',
     }),
     caution(() => true, {
+      lead: 'Call 811 days before you drive a ring or push a probe.',
+      life: true,
       say: 'Call 811 a few working days before you drive a ring, push a probe or use an auger, so buried lines get marked. The call is free. It doesn’t cover lines of your own. Wear safety glasses when you hammer a ring in.',
       source: 'idaho-one-call-farm, with oklahoma-one-call',
     }),
     caution(() => true, {
+      lead: 'Stay by soil in an oven or microwave: it can burst or catch fire.',
+      life: true,
       say: 'Dry soil in an oven with the window open and nobody’s food in it, and wear gloves: the can comes out hot enough to burn. In a microwave use no metal, put a cup of water in beside the soil, run it a few minutes at a time, and stay there; stones can burst, and soil full of roots can smoke and catch fire.',
       source: 'astm-d4643, heat sink and short turns; fire by common practice',
     }),

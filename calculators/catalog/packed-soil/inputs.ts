@@ -8,9 +8,9 @@ export const inputs = {
   }),
   volumeFrom: choice('Volume of a core', 'can', {
     options: {
-      can: 'A can or ring with both ends cut out: I measured it',
-      known: 'I know the volume of the ring',
-      hole: 'Holes dug and filled with water: each has its own',
+      can: { label: 'A can or ring with both ends cut out: I measured it', short: 'a can' },
+      known: { label: 'I know the volume of the ring', short: 'a ring' },
+      hole: { label: 'Holes dug and filled with water: each has its own', short: 'dug holes' },
     },
   }),
   acrossIn: number('Width of the can, inside', 'w', 'in', [0.5, 12], 3, {
@@ -27,20 +27,29 @@ export const inputs = {
     shownWhen: { volumeFrom: 'known' },
   }),
   weighed: choice('The soil was weighed', 'dry', {
-    options: { dry: 'Dry', moist: 'Moist, and I dried a small part to learn its water' },
+    options: {
+      dry: { label: 'Dry', short: 'weighed dry' },
+      moist: { label: 'Moist, and I dried a small part to learn its water', short: 'weighed moist' },
+    },
     help: 'Dry means that another hour in the oven no longer changes the weight.',
   }),
   stones: choice('Stones in the cores, larger than a match head', 'none', {
-    options: { none: 'Hardly any', weighed: 'Washed out and weighed', jar: 'Weighed, and their volume from a jar of water' },
+    options: {
+      none: { label: 'Hardly any', short: 'hardly any stones' },
+      weighed: { label: 'Washed out and weighed', short: 'stones weighed' },
+      jar: { label: 'Weighed, and their volume from a jar of water', short: 'stones in a jar' },
+    },
     help: 'Stones make a core heavy without making the soil tight.',
   }),
   cores: rows({
     label: 'Cores',
     rowName: 'core',
+    each: '{coreG}, a hole of {holeMl}',
     help: 'At least three from one kind of ground, at one depth.',
     maxRows: 12,
     columns: {
       coreG: number('Weight of the soil, without the can', 'm', 'g', [10, 15_000], 490, {
+        step: 5,
         belongsTo: 'management',
         field: 'Dry it in an oven at 220 °F overnight, or in thin layers at room warmth for days. It is dry when the weight stops falling.',
       }),
@@ -73,7 +82,11 @@ export const inputs = {
     help: 'It adds how deep the hard layer lies. It means something only in moist soil.',
   }),
   moisture: choice('How moist was the soil to that depth?', 'sponge', {
-    options: { sponge: 'Moist as a wrung sponge', dry: 'Drier than that', wet: 'Wetter: water came out' },
+    options: {
+      sponge: { label: 'Moist as a wrung sponge', short: 'moist as a sponge' },
+      dry: { label: 'Drier than that', short: 'drier than a sponge' },
+      wet: { label: 'Wetter: water came out', short: 'wetter than a sponge' },
+    },
     belongsTo: 'management',
     help: 'A day or two after a soaking rain is right.',
     field: 'Squeeze a handful from the depth of the push. Like a wrung sponge, it wets the hand and nothing drips.',
@@ -82,11 +95,15 @@ export const inputs = {
   pushes: rows({
     label: 'Pushes',
     rowName: 'push',
+    each: '{gauge}, at {stopIn}',
     help: 'An inch a second, ten places or more. Leave out the ones that hit a stone.',
     maxRows: 30,
     shownWhen: { probe: 'pushed', moisture: 'sponge' },
     columns: {
-      gauge: choice('The gauge passed 300 psi', 'passed', { options: { passed: 'Yes', never: 'Not within reach' }, belongsTo: 'management' }),
+      gauge: choice('The gauge passed 300 psi', 'passed', {
+        options: { passed: { label: 'Yes', short: 'over 300 psi' }, never: { label: 'Not within reach', short: 'never over 300 psi' } },
+        belongsTo: 'management',
+      }),
       stopIn: number('First at this depth', 'z', 'in', [0, 36], 6, { belongsTo: 'management', shownWhen: { gauge: 'passed' } }),
     },
     default: [

@@ -40,15 +40,37 @@ export default defineCalculator({
   lead: 'When water starts to stand on your ground in a burst, how much runs off, and the same storm on another soil or on ground where your own ring tests came out different.',
   searchWords:
     'cloudburst, gully washer, puddles, infiltration rate, rainfall intensity, Green-Ampt, how fast does soil take water, runoff from a thunderstorm, design storm',
+  first: [['rainIn', 'spells'], 'hardMin', 'texture', 'wetness'],
+  groups: [
+    { title: 'How it came', inputs: ['storm', 'rainType'], summary: '{storm}, {rainType}' },
+    {
+      title: 'The soil by your own tests',
+      inputs: ['rings', 'ringHereInPerHr', 'ringThereInPerHr', 'filledPercent', 'conductivityInPerHr', 'suctionIn', 'roomPercent'],
+      summary:
+        '{rings}, {ringHereInPerHr} here, {ringThereInPerHr} there, pores {filledPercent} full, {conductivityInPerHr} when soaked, {suctionIn} of suction, {roomPercent} room',
+    },
+  ],
   quantities,
   results: [
     ranged('ponds', ['lowRunoffIn', 'highRunoffIn'], {
+      said: 'by the book values',
+      short: ({ highRunoffIn }) => (highRunoffIn < leastToldIn ? 'even if it is half as fast' : '{high} if it is half as fast'),
       when: ({ ponds }) => ponds === 'never',
       says: ({ highRunoffIn }) =>
         highRunoffIn < leastToldIn ? 'even if it takes water half as fast as that' : '{high} if it takes water half as fast as that',
     }),
-    { of: 'pondsAfterMin', when: ({ ponds, storm }) => ponds === 'stands' && storm !== 'day' },
-    { of: 'pondsAfterHr', when: ({ ponds, storm }) => ponds === 'stands' && storm === 'day' },
+    {
+      of: 'pondsAfterMin',
+      said: 'until water stands',
+      gap: ['sooner on that ground', 'later on that ground'],
+      when: ({ ponds, storm }) => ponds === 'stands' && storm !== 'day',
+    },
+    {
+      of: 'pondsAfterHr',
+      said: 'until water stands',
+      gap: ['sooner on that ground', 'later on that ground'],
+      when: ({ ponds, storm }) => ponds === 'stands' && storm === 'day',
+    },
     ranged('runoffIn', ['lowRunoffIn', 'highRunoffIn'], {
       when: ({ ponds }) => ponds === 'stands',
       says: '{low} if this ground takes water twice as fast as that, {high} if half as fast',
@@ -69,22 +91,29 @@ export default defineCalculator({
   steps,
   cautions: [
     caution(() => true, {
+      lead: 'Watch from under a roof, and stay out of moving water.',
+      life: true,
       say: 'Watch a storm from under a roof or from the truck, off wire fences and away from lone trees. Stay out of moving water; it rises within minutes.',
       source: 'common practice',
     }),
     caution(({ hardestInPerHr }) => hardestInPerHr > 12, {
+      lead: 'Harder than nearly any rain: look again at the minutes and the rain.',
       say: 'Over 12 inches an hour is harder than nearly any rain. Look again at the minutes and at the rain.',
       source: 'our own, twice the rate of a very hard burst',
     }),
     caution(({ rings }) => rings === 'both', {
+      lead: 'Less than about 5 times between two ring tests can be chance.',
       say: 'Rings side by side differ a lot. With three rings on each ground, a difference of less than about 5 times can be chance. Compare the two in the ring test first.',
       source: 'our own, rings that vary by 80 percent',
     }),
     caution(isDoubted, {
+      lead: 'The table may have loam and silt loam the wrong way round.',
       say: 'The table may have loam and silt loam the wrong way round. It gives them 0.13 and 0.26 inches an hour (0.34 and 0.65 cm), when half of the soaked rates in the list its authors printed a year before would be 0.26 and 0.13. All copies agree, so the printed value is used here, and the results show what the other one would give. The doubt is our own; we know of no publication that shares it.',
       source: 'rawls-1982, against rawls-1983',
     }),
     caution(({ runoffIn }) => runoffIn >= 1, {
+      lead: 'An inch off every acre can wash out a crossing or a weak dam.',
+      life: true,
       say: 'An inch off every acre can wash out a crossing or a weak pond dam. A pond, dam or waterway to catch it is an engineer’s job and needs local permits.',
       source: 'common practice',
     }),

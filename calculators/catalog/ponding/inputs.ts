@@ -21,24 +21,27 @@ const byTexture = Object.keys(ribbons);
 export const inputs = {
   storm: choice('How did it come?', 'burst', {
     options: {
-      burst: 'One hard stretch',
-      spells: 'Several spells, one after the other',
-      day: 'I only have the day’s rain: spread it like a usual storm',
+      burst: { label: 'One hard stretch', short: 'one hard stretch' },
+      spells: { label: 'Several spells, one after the other', short: 'several spells' },
+      day: { label: 'I only have the day’s rain: spread it like a usual storm', short: 'a day’s rain, spread' },
     },
     help: 'How hard it rains counts for more than how much.',
   }),
   rainIn: number('Rain', 'P', 'in', [0.05, 30], 2, {
+    step: 0.25,
     help: 'For one hard stretch: what fell in that stretch, not in the whole day.',
     field: 'Read a straight-sided can when the hard part stops, and again when it is all over.',
     shownWhen: { storm: ['burst', 'day'] },
   }),
   hardMin: number('Minutes that the hard part lasted', 't_{rain}', 'min', [2, 1440], 60, {
+    step: 5,
     ask: 'How many minutes was the hard part? From the first roar on the roof until it let up.',
     shownWhen: { storm: 'burst' },
   }),
   spells: rows({
     label: 'Spells of rain, in order',
     rowName: 'spell',
+    each: '{fellIn} over {lastsMin}',
     help: 'A pause is a spell with no rain. The ground does not drain in it here.',
     maxRows: 12,
     shownWhen: { storm: 'spells' },
@@ -51,10 +54,10 @@ export const inputs = {
   }),
   rainType: choice('Where you are', 'ii', {
     options: {
-      ii: 'Most of the United States (type II)',
-      iii: 'Gulf and Atlantic coast (type III)',
-      i: 'Pacific side, drier (type I)',
-      ia: 'Pacific side, long soft winter rain (type IA)',
+      ii: { label: 'Most of the United States (type II)', short: 'type II storms' },
+      iii: { label: 'Gulf and Atlantic coast (type III)', short: 'type III storms' },
+      i: { label: 'Pacific side, drier (type I)', short: 'type I storms' },
+      ia: { label: 'Pacific side, long soft winter rain (type IA)', short: 'type IA storms' },
     },
     help: 'Sets how the day’s rain is spread over its hours (24-hour distribution).',
     shownWhen: { storm: 'day' },
@@ -91,7 +94,10 @@ export const inputs = {
     shownWhen: { texture: byTexture, wetness: 'known' },
   }),
   rings: choice('Have you run ring tests here and on other ground?', 'none', {
-    options: { none: 'No: take the book value', both: 'Yes: change it by my own two tests' },
+    options: {
+      none: { label: 'No: take the book value', short: 'the book value' },
+      both: { label: 'Yes: change it by my own two tests', short: 'my own ring tests' },
+    },
     belongsTo: 'management',
     help: 'Book values know nothing of grazing. Only your own two ring tests can tell this ground from that.',
   }),

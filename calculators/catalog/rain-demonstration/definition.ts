@@ -25,11 +25,22 @@ export default defineCalculator({
   lead: 'Rain the same water on two trays cut from two managements. This gives the water to pour, the holes, the time, and what to look for. It ranks the trays; it measures nothing about your pasture.',
   searchWords:
     'rainfall demonstration, rain simulator, field day, soil health demonstration, runoff jars, sod tray, drip pan, infiltration demonstration, school',
+  first: ['rainIn', 'lengthIn', 'widthIn', 'cover', 'runoffMl'],
+  groups: [
+    { title: 'The trays', inputs: ['soilIn', 'riseIn', 'alike'], summary: '{soilIn} of soil, the upper end {riseIn} higher, {alike}' },
+    {
+      title: 'The drip head',
+      inputs: ['wantedInPerHr', 'headFrom', 'holesCount', 'jar', 'otherMl', 'fillS', 'spoonS'],
+      summary: '{wantedInPerHr} wanted, {headFrom}, {#holesCount} holes, {jar} in {fillS}, {otherMl}, a tablespoon in {spoonS}',
+    },
+    { title: 'The jars', inputs: ['jars', 'ran', 'firstRunS', 'throughMl'], summary: '{jars}, {ran} after {firstRunS}, {throughMl} came through' },
+  ],
+  handout: ['pourQt', 'rainMin', 'needHolesCount', 'shouldRun', 'runoffPercent', 'throughPercent'],
   quantities,
   results: [
-    { of: 'pourQt', when: ({ pourQt }) => pourQt >= leastQt },
+    { of: 'pourQt', said: 'of water to pour', gap: ['less to pour', 'more to pour'], when: ({ pourQt }) => pourQt >= leastQt },
     { of: 'pourGal', when: ({ pourGal }) => pourGal >= 0.25 },
-    { of: 'pourMl' },
+    { of: 'pourMl', said: 'of water to pour', gap: ['less to pour', 'more to pour'] },
     { of: 'rainMin', when: ({ rainMin }) => rainMin >= 0.5 },
     shown('rateInPerHr', 'needHolesCount'),
     { of: 'holeGapIn', when: ({ headFrom }) => headFrom === 'one-hole' },
@@ -117,46 +128,59 @@ export default defineCalculator({
   ],
   cautions: [
     caution(() => true, {
+      lead: 'Trays rank, they don’t measure: say “more” and “less”.',
       say: 'Trays rank, they don’t measure. The walls, the cut sod and drops that fall a few feet are not a pasture in a storm. Say “more” and “less”, never “so many inches”.',
       source: 'common practice',
     }),
     caution(() => true, {
+      lead: 'Stop at the first thunder, and get everybody inside.',
+      life: true,
       say: 'Stop at the first thunder. Get everybody into a building or a hard-topped car, and stay there until half an hour after the last.',
       source: 'common practice',
     }),
     caution(() => true, {
+      lead: 'Use plastic jars where children or bare feet are about.',
       say: 'Use plastic jars where children or bare feet are about. Keep glass off the edge of the table, and cords and plugs away from the wet.',
       source: 'common practice',
     }),
     caution(() => true, {
+      lead: 'Tie the stand down on firm, level ground and rope it off.',
       say: 'Set the stand on firm, level ground and tie it or weigh it down. Rope off a step around it. Wet grass is slick. Have people wash their hands after touching soil.',
       source: 'common practice',
     }),
     caution(({ trayLb }) => trayLb > twoPeopleLb, {
+      lead: 'Wet, this tray is more than two people should lift.',
+      life: true,
       say: 'Wet, this tray is more than two people should lift. Take a smaller one or less soil, or build it on the stand and leave it there.',
       source: 'common practice',
     }),
     caution(({ trayLb }) => trayLb > 45 && trayLb <= twoPeopleLb, {
+      lead: 'A wet tray of this size takes two people to carry.',
       say: 'A wet tray of this size takes two people. Lift with the legs, carry it level, and load it before you wet it.',
       source: 'common practice',
     }),
     caution((values) => isBuilt(values) && Math.abs(values.rateInPerHr - values.wantedInPerHr) > 0.15 * values.wantedInPerHr, {
+      lead: 'The head rains harder or softer than you want: change its holes.',
       say: 'The head does not rain as hard as you want, or harder. Stop up or add holes, or keep the water in it lower or higher. Then time the jar again.',
       source: 'common practice',
     }),
     caution(({ rateInPerHr }) => rateInPerHr > 6, {
+      lead: 'Rain this hard is rare, and even good sod sheds part of it.',
       say: 'Rain this hard is rare, and even good sod sheds part of it. People who know their own storms may not believe the tray.',
       source: 'common practice',
     }),
     caution((values) => isRead(values) && !values.alike, {
+      lead: 'The trays differ in more than cover: they don’t show what grazing does.',
       say: 'The trays differ in more than the cover. Don’t show these jars as what grazing does. Set both up alike and pour again.',
       source: 'common practice',
     }),
     caution((values) => isRead(values) && values.cover === 'rested-sod' && values.runoffPercent > 50, {
+      lead: 'Most of it ran off good sod: look for gaps, a dry mat or soaked ground.',
       say: 'Most of it ran off good sod. Look for a gap along the wall, a dry mat that sheds water at first, or ground that was soaked already. Tell people what you see; don’t explain it away.',
       source: 'common practice',
     }),
     caution((values) => isRead(values) && values.heldMl < 0, {
+      lead: 'The jars hold more than was put on: that much is reading error.',
       say: 'The jars hold a little more than was put on. That much is reading error; two trays that close count as alike.',
       source: 'common practice',
     }),

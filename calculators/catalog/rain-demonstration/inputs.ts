@@ -14,22 +14,30 @@ export const inputs = {
     field: 'Lay a level board along the tray and measure the gap under its low end.',
   }),
   alike: yesNo('Same slope, drop height, soil and moisture in both trays?', true, {
+    short: ['both trays set up alike', 'trays not set up alike'],
     help: 'Only the cover may differ. Hang the drip head at one height over both.',
     ask: 'Cut both sods on one day, from one kind of soil, and leave them under one roof overnight.',
   }),
-  rainIn: number('Rain to show', 'd', 'in', [0.1, 8], 1),
+  rainIn: number('Rain to show', 'd', 'in', [0.1, 8], 1, { step: 0.25 }),
   wantedInPerHr: number('How hard it should rain', 'i_w', 'in/hr', [0.5, 12], 3, {
     // Common practice; the design storms of the ponding page peak at about the same.
     help: 'The hard part of a summer storm runs about 2 to 4 in an hour.',
     ask: 'Not sure? Leave 3. Slower, and even bare soil may take it all; much harder, and good sod sheds it too.',
   }),
   headFrom: choice('The drip head', 'jar', {
-    options: { jar: 'Is built: I timed a jar under all its holes', 'one-hole': 'Is to be built: I timed one hole' },
+    options: {
+      jar: { label: 'Is built: I timed a jar under all its holes', short: 'built' },
+      'one-hole': { label: 'Is to be built: I timed one hole', short: 'to be built' },
+    },
     help: 'A pan or bucket with small holes in its bottom, all of them over the tray.',
   }),
   holesCount: number('Holes in it', 'n', 'count', [1, 2000], 48, { whole: true, shownWhen: { headFrom: 'jar' } }),
   jar: choice('The jar', 'pint', {
-    options: { pint: 'A pint, filled level', quart: 'A quart, filled level', other: 'Another measure' },
+    options: {
+      pint: { label: 'A pint, filled level', short: 'a pint' },
+      quart: { label: 'A quart, filled level', short: 'a quart' },
+      other: { label: 'Another measure', short: 'another measure' },
+    },
     shownWhen: { headFrom: 'jar' },
   }),
   otherMl: number('It holds', 'V', 'ml', [20, 10_000], 500, { shownWhen: { headFrom: 'jar', jar: 'other' } }),
@@ -54,11 +62,11 @@ export const inputs = {
     belongsTo: 'management',
   }),
   jars: choice('Have you poured?', 'read', {
-    options: { 'not-yet': 'Not yet, I am setting up', read: 'Yes, I read the jars' },
+    options: { 'not-yet': { label: 'Not yet, I am setting up', short: 'not poured yet' }, read: { label: 'Yes, I read the jars', short: 'poured' } },
     belongsTo: 'management',
     help: 'The readings below are an example until you put in your own.',
   }),
-  ran: yesNo('Did any run off the top?', true, { belongsTo: 'management', shownWhen: read }),
+  ran: yesNo('Did any run off the top?', true, { short: ['some ran off', 'none ran off'], belongsTo: 'management', shownWhen: read }),
   firstRunS: number('Seconds from the first drop until it ran', 's_r', 's', [0, 7200], 150, {
     belongsTo: 'management',
     shownWhen: { ...read, ran: 'yes' },
@@ -66,6 +74,7 @@ export const inputs = {
     tool: { kind: 'stopwatch' },
   }),
   runoffMl: number('In the runoff jar', 'R', 'ml', [0, 100_000], 2600, {
+    step: 100,
     belongsTo: 'management',
     help: 'Wait until it only drips, then read it level with your eye.',
     shownWhen: { ...read, ran: 'yes' },

@@ -22,9 +22,24 @@ export default defineCalculator({ slug: 'rain-on-ground', version: 1, title: 'Ga
   lead: 'Inches of rain turned into gallons on your acres or your roof, then into tank-fulls and days of water for your stock.',
   searchWords:
     'acre-inch, 27,154 gallons, inch of rain on an acre, roof catchment, barn roof water, rainwater harvesting, rain barrel, cistern, how many gallons in an inch of rain, tons of water',
+  first: [['rainIn', 'firstCanIn'], 'surface', ['areaAc', 'lengthFt', 'longPacesCount', 'roofLengthFt']],
+  groups: [
+    {
+      title: 'How it was measured',
+      inputs: ['rainFrom', 'secondCanIn', 'widthFt', 'shortPacesCount', 'paceFt', 'roofWidthFt', 'caughtPercent'],
+      summary:
+        '{rainFrom}, {secondCanIn} in the second, {widthFt} the other way, {#shortPacesCount} paces the other way, {paceFt} a pace, {roofWidthFt} wide, {caughtPercent} caught',
+    },
+    {
+      title: 'The tank',
+      inputs: ['tankFrom', 'tankGal', 'tankAcrossFt', 'tankLengthFt', 'tankWidthFt', 'tankDepthFt'],
+      summary: '{tankGal}, {tankAcrossFt} across, {tankLengthFt} long, {tankWidthFt} wide, {tankDepthFt} deep',
+    },
+    { title: 'The stock', inputs: ['stock', 'airF'], summary: '{stock}, {airF} at the hottest' },
+  ],
   quantities,
   results: [
-    { of: 'waterGal' },
+    { of: 'waterGal', said: 'of rain fell there', gap: ['less fell there', 'more fell there'] },
     { of: 'caughtGal', when: ({ surface }) => surface === 'roof' },
     { of: 'tankCount' },
     ranged('stockDays', ['stockDays', 'highStockDays'], { says: drinkRange }),
@@ -110,22 +125,30 @@ export default defineCalculator({ slug: 'rain-on-ground', version: 1, title: 'Ga
   ],
   cautions: [
     caution(({ surface }) => surface !== 'roof', {
+      lead: 'This is what fell, not what you have: no tank or pond catches it all.',
       say: 'This is what fell, not what you have. On ground it soaks in, dries off or runs away. The tank-fulls and the days show how much it is; no tank or pond catches it all.',
       source: 'common practice',
     }),
     caution(({ surface }) => surface === 'roof', {
+      lead: 'Test roof water before people drink it, and let the first rain go.',
       say: 'Roof water carries droppings, dust and whatever the roof is made of. Let the first of each rain go, and do not catch water for drinking off lead, treated wood or old asbestos sheets. Test it before people drink it. Never join it to a house or town line without an air gap; ask who licenses plumbing where you are.',
       source: 'common practice',
     }),
     caution(({ surface }) => surface === 'roof', {
+      lead: 'Never climb into a closed tank or cistern, not even to pull one out.',
+      life: true,
       say: 'Never climb into a cistern or a closed tank, not even to pull somebody out. The air in it can knock a person down at once, and most who die in such places went in to rescue another. Call 911 from outside. Cleaning and repair inside are for people trained and equipped for confined spaces.',
       source: 'niosh-86-110, summary',
     }),
     caution(({ surface }) => surface === 'roof', {
+      lead: 'Stand the tank on firm, level ground, with a lid that locks.',
+      life: true,
       say: 'Water weighs more than 8 lb a gallon. Stand a tank on firm, level ground, keep children out of it with a lid that locks, and take care on the ladder at the gutter.',
       source: 'common practice',
     }),
     caution(({ surface, stockDays }) => surface === 'roof' && stockDays < 3, {
+      lead: 'Less than three days of water: never make it their only supply.',
+      life: true,
       say: 'This is less than three days of water for these stock, the reserve that is asked for in case a pump or a line breaks. Do not move them to it as their only water.',
       source: 'klausmeyer-watering, third paragraph',
     }),
@@ -133,6 +156,7 @@ export default defineCalculator({ slug: 'rain-on-ground', version: 1, title: 'Ga
       ({ rainFrom, firstCanIn, secondCanIn }) =>
         rainFrom === 'two-cans' && Math.abs(firstCanIn - secondCanIn) > 0.1 * Math.max(firstCanIn, secondCanIn),
       {
+        lead: 'The two cans differ by more than a tenth: look before you use the mean.',
         say: 'The two cans differ by more than a tenth. One of them may stand under a tree, lean, or have sides that are not straight. Look before you use the mean.',
         source: 'common practice',
       },

@@ -3,8 +3,11 @@ import { choice, number, rows } from '../../kit/inputs.ts';
 const cans = { rainFrom: 'two-cans' };
 
 export const inputs = {
-  rainFrom: choice('The rain was read', 'gauge', { options: { gauge: 'in one gauge', 'two-cans': 'in two straight-sided cans' } }),
+  rainFrom: choice('The rain was read', 'gauge', {
+    options: { gauge: 'in one gauge', 'two-cans': { label: 'in two straight-sided cans', short: 'in two cans' } },
+  }),
   rainIn: number('Rain', 'P', 'in', [0.05, 30], 1, {
+    step: 0.25,
     shownWhen: { rainFrom: 'gauge' },
     field: 'Read it at the same hour every day, eye level with the water. Not while it thunders.',
     ask: 'No gauge? Set out two straight-sided cans well away from trees and walls, and choose “in two straight-sided cans”.',
@@ -18,6 +21,7 @@ export const inputs = {
     options: { acres: 'Ground, I know the acres', sides: 'Ground, I know two fence lengths', paces: 'Ground, I will pace it', roof: 'A roof' },
   }),
   areaAc: number('Ground', 'A', 'ac', [0.1, 100_000], 120, {
+    step: 5,
     usual: 'pastureAc',
     shownWhen: { surface: 'acres' },
     ask: 'Take two fence lengths, or pace two sides. Cut odd ground into rectangles and add them up.',
@@ -61,24 +65,25 @@ export const inputs = {
   stock: rows({
     label: 'Stock that drink',
     rowName: 'kind of stock',
+    each: '{#countHead} {kind}, {ownGalPerDay} each',
     maxRows: 8,
     columns: {
       kind: choice('Kind of stock', 'cow-nursing', {
         options: {
-          'cow-nursing': 'Cow with a calf on her',
-          'cow-dry': 'Dry cow',
-          bull: 'Bull',
-          'heifer-pregnant-750': 'Bred heifer, about 750 lb',
-          'calf-500': 'Calf, about 500 lb',
-          'growing-600': 'Growing cattle, about 600 lb',
-          'growing-800': 'Growing cattle, about 800 lb',
-          'finishing-1000': 'Cattle on grain, about 1,000 lb',
-          ewe: 'Dry ewe',
-          'ewe-nursing': 'Ewe with lambs',
-          goat: 'Goat',
-          'goat-nursing': 'Goat with kids',
-          horse: 'Horse',
-          other: 'Other, or my own figure',
+          'cow-nursing': { label: 'Cow with a calf on her', short: ['cow with a calf', 'cows with calves'] },
+          'cow-dry': { label: 'Dry cow', short: ['dry cow', 'dry cows'] },
+          bull: { label: 'Bull', short: ['bull', 'bulls'] },
+          'heifer-pregnant-750': { label: 'Bred heifer, about 750 lb', short: ['bred heifer', 'bred heifers'] },
+          'calf-500': { label: 'Calf, about 500 lb', short: ['calf', 'calves'] },
+          'growing-600': { label: 'Growing cattle, about 600 lb', short: ['600 lb stocker', '600 lb stockers'] },
+          'growing-800': { label: 'Growing cattle, about 800 lb', short: ['800 lb stocker', '800 lb stockers'] },
+          'finishing-1000': { label: 'Cattle on grain, about 1,000 lb', short: ['steer on grain', 'cattle on grain'] },
+          ewe: { label: 'Dry ewe', short: ['dry ewe', 'dry ewes'] },
+          'ewe-nursing': { label: 'Ewe with lambs', short: ['ewe with lambs', 'ewes with lambs'] },
+          goat: { label: 'Goat', short: ['goat', 'goats'] },
+          'goat-nursing': { label: 'Goat with kids', short: ['goat with kids', 'goats with kids'] },
+          horse: { label: 'Horse', short: ['horse', 'horses'] },
+          other: { label: 'Other, or my own figure', short: ['other', 'others'] },
         },
       }),
       countHead: number('Head', 'N', 'head', [1, 20_000], 45, { whole: true }),

@@ -23,18 +23,25 @@ export default defineCalculator({
   lead: 'Your rain against the other years of your record: how many years were drier, percent of normal, and from thirty years on decile and standardized index. Days that nobody read are counted, never taken for dry.',
   searchWords:
     'percent of normal, rainfall record, rain gauge log, how dry is it, drought index, standardized precipitation index, SPI, decile, rainfall deficit, driest year, precipitation, csv',
+  first: [['rainRecord', 'ownRainIn'], 'untilDay', 'windowMonths'],
+  groups: [
+    { title: 'What it is compared with', inputs: ['compareWith', 'stationIn'], summary: '{compareWith}, {stationIn}' },
+    { title: 'Ways of counting', inputs: ['leastPercent', 'ownYear'], summary: '{leastPercent} of a month’s days read, this year {ownYear}' },
+  ],
   quantities,
   results: [
-    { of: 'basis', when: (values) => !isRanked(values) && values.basis !== 'medians' },
+    { of: 'basis', said: 'in this record', when: (values) => !isRanked(values) && values.basis !== 'medians' },
     ranged('drierCount', ['rankCount', 'recordCount'], {
+      said: 'drier on the record',
+      short: 'place {low} from the dry end, of {high}',
       when: isRanked,
       says: 'place {low} from the dry end, of {high} years with this one',
       same: 'the wettest of {high} years',
     }),
-    { of: 'ofMedianPercent', when: hasMedian },
+    { of: 'ofMedianPercent', said: 'of the median rain', when: hasMedian },
     { of: 'otherMedianPercent', when: (values) => isRanked(values) && hasMedian(values) },
     { of: 'ofMeanPercent', when: hasMean },
-    { of: 'totalIn' },
+    { of: 'totalIn', said: 'of rain' },
     { of: 'medianIn', when: hasMedian },
     { of: 'meanIn', when: hasMean },
     { of: 'quarterIn', when: hasQuarter },
@@ -51,26 +58,32 @@ export default defineCalculator({
   steps,
   cautions: [
     caution(({ basis, compareWith }) => compareWith === 'record' && basis === 'not-read', {
+      lead: 'Too few days of these months were read for a fair total.',
       say: 'Too few days of these months were read for a fair total. Look at what was understood of the record: do days without a line mean no rain?',
       source: 'common practice',
     }),
     caution(({ compareWith, untilDay, endsDay }) => compareWith === 'record' && endsDay < untilDay, {
+      lead: 'The record ends before the day that you gave.',
       say: 'The record ends before the day that you gave, or within a month that it gives only whole. The result goes up to the last day that it covers.',
       source: 'common practice',
     }),
     caution(({ unreadDays, basis }) => (basis === 'ranks' || basis === 'index') && unreadDays > 0, {
+      lead: 'Some days were not read, so it may look drier than it was.',
       say: 'Some days of these months were not read. What fell on them is not in the total, so that it may look drier than it was.',
       source: 'common practice',
     }),
     caution(({ basis, recordCount }) => basis === 'ranks' && recordCount < fewestIndexYears, {
+      lead: 'Under thirty years a record bears counts and percentages, no index.',
       say: 'Under thirty years a record bears counts and percentages, no index and no decile: at ten years an index near −1.5 is off by half a class either way.',
       source: 'kite-1977, standard error of a normal quantile',
     }),
     caution(({ basis, windowMonths }) => (basis === 'ranks' || basis === 'index') && windowMonths > 12, {
+      lead: 'Over twelve months, neighboring years share months with this one.',
       say: 'Looking back over more than twelve months, the years before and after share months with this one, even where it is left out. They judge it less freely than their number says.',
       source: 'common practice',
     }),
     caution(({ basis }) => basis === 'medians', {
+      lead: 'Added-up medians make this percentage look a little too good.',
       say: 'Twelve monthly medians added up are less than the median of the whole time, so this percentage looks a little too good. It cannot say how rare the dryness is.',
       source: 'common practice',
     }),

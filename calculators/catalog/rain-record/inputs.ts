@@ -38,7 +38,10 @@ export const exampleRain = `year,Jan (in),Feb,Mar,Apr,May,Jun,Jul,Aug,Sep,Oct,No
 
 export const inputs = {
   compareWith: choice('What do you compare with', 'record', {
-    options: { record: 'My own rain record', medians: 'The nearest station’s medians' },
+    options: {
+      record: { label: 'My own rain record', short: 'my own record' },
+      medians: { label: 'The nearest station’s medians', short: 'station medians' },
+    },
     ask: 'No record yet? The twelve monthly medians of the nearest station give a percentage, and nothing more. Start a record today.',
   }),
   rainRecord: record({

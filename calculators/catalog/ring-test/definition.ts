@@ -41,10 +41,22 @@ export default defineCalculator({
   lead: 'Drive a ring, pour an inch, time it, and pour again. The rate of the second pouring, how far a single ring can be trusted, and whether a change is more than chance.',
   searchWords:
     'infiltration test, infiltrometer, ring infiltration, single ring, inches per hour, water intake, how fast does water soak in, percolation, stopwatch, soil demonstration',
+  first: ['rings', ['boreIn', 'fillWaterMl'], 'moisture', 'site'],
+  groups: [
+    {
+      title: 'The ring and the water',
+      inputs: ['boreFrom', 'fillDepthIn', 'insertedIn', 'waterMl'],
+      summary: '{insertedIn} deep in the soil, {waterMl} a pouring, filled to {fillDepthIn}',
+    },
+    { title: 'An earlier visit or another place', inputs: ['beside', 'others', 'alike'], summary: '{beside}, rings of {others}, {alike}' },
+  ],
   quantities,
   results: [
-    { of: 'judged', when: ({ judged }) => judged !== 'judged' },
+    { of: 'judged', said: 'for this test', when: ({ judged }) => judged !== 'judged' },
     ranged('middleInPerHr', ['straightLowInPerHr', 'straightHighInPerHr'], {
+      said: 'goes into this ground',
+      gap: ['less goes into that ground', 'more goes into that ground'],
+      short: 'nearer {low} to {high}',
       says: 'a ring reads high; straight down it is more like {low} (fine soil) to {high} (coarse)',
     }),
     shownWhen(({ ringsCount }) => ringsCount > 1, 'slowestInPerHr', 'fastestInPerHr'),
@@ -68,42 +80,53 @@ export default defineCalculator({
   steps,
   cautions: [
     caution(() => true, {
+      lead: 'Call 811 days before you drive a ring, so buried lines get marked.',
+      life: true,
       say: 'Wear safety glasses when you hammer a ring in, lay a board across it, and keep fingers off the rim. Call 811 a few working days before you drive or auger anything, so buried lines get marked; lines of your own to tanks and outbuildings are not. Carry water in small jugs: five gallons weigh over 40 pounds.',
       source: 'common practice',
     }),
     caution(({ judged }) => judged === 'first-only', {
+      lead: 'Pour the same again and time that: the first inch goes in too fast.',
       say: 'Dry ground drinks the first inch much faster than it can go on doing. Pour the same again into the same rings and time that; until then the number below is too high.',
       source: 'symbiosis-ring-page, second inch',
     }),
     caution(({ site }) => site === 'cracks' || site === 'burrow' || site === 'leak', {
+      lead: 'Water ran down a hole: move the ring to whole ground and start over.',
       say: 'Water that runs down a hole only tells you about the hole. Pull the ring, move it a few steps to whole ground, firm the soil along its inside edge, and start over.',
       source: 'common practice',
     }),
     caution(({ site }) => site === 'frozen' || site === 'standing', {
+      lead: 'Come back when the ground has thawed and drained.',
       say: 'Frozen or flooded ground takes water at another rate than it does in the season. Come back when it has thawed and drained.',
       source: 'common practice',
     }),
     caution(({ depthIn }) => depthIn < 0.5 || depthIn > 2, {
+      lead: 'One pouring is far from an inch deep: compare only at this depth.',
       say: 'One pouring stands far from an inch deep in this ring. Deeper water drives itself in faster. Compare only with tests at this same depth.',
       source: 'common practice',
     }),
     caution(({ rings, judged }) => judged === 'judged' && rings.some(({ pours }) => pours === 'once'), {
+      lead: 'One ring was poured only once; a second pouring tells more.',
       say: 'One ring was poured only once. On moist ground that will do, if every ring of every visit was poured once; a second pouring tells more.',
       source: 'symbiosis-ring-page, second inch',
     }),
     caution((values) => compares(values) && isHint(values), {
+      lead: 'These rings agree unusually well: take the change as a hint.',
       say: 'These rings agree better than rings on pasture mostly do, which makes a change look surer than it is. Take it as a hint until another visit shows it too.',
       source: 'our own, rings that vary by 80 percent',
     }),
     caution(({ moisture }) => moisture === 'wet', {
+      lead: 'Wet ground reads slow: compare it only with ground as wet.',
       say: 'Wet ground reads slow. Compare it only with another test on ground as wet as this.',
       source: 'common practice',
     }),
     caution(({ ringsCount }) => ringsCount < 3, {
+      lead: 'Fewer than three rings: one alone can mislead by three times or more.',
       say: 'Fewer than three rings. Rings side by side often differ by two or three times; one alone can mislead by more.',
       source: 'common practice',
     }),
     caution((values) => compares(values) && !values.alike, {
+      lead: 'The two tests were not made alike: the change may come from that.',
       say: 'The two tests were made at another season, moisture or by other hands. A difference may come from that alone, whatever the range says.',
       source: 'common practice',
     }),

@@ -8,6 +8,7 @@ export const inputs = {
     help: 'Any ring, pipe or can with both ends cut out. A wrong width counts twice.',
   }),
   boreIn: number('Inside width (bore)', 'b', 'in', [2, 48], 6, {
+    step: 0.25,
     field: 'Measure inside, twice, crosswise, to a sixteenth of an inch. Take the middle of the two. A ring sold as 6 inches is often less inside.',
     shownWhen: { boreFrom: 'measured' },
   }),
@@ -41,6 +42,7 @@ export const inputs = {
   rings: rows({
     label: 'Rings',
     rowName: 'ring',
+    each: 'a ring in {firstMin}, then {secondMin}, then {thirdMin}',
     help: 'Three are much better than one. Type each time as the watch shows it, 14:30, or in minutes, 14.5. Set them a few steps apart on ground that looks the same. Stop the watch when the soil just glistens; on uneven soil, when half of it does.',
     maxRows: 3,
     columns: {
@@ -73,12 +75,17 @@ export const inputs = {
     ],
   }),
   beside: choice('Set it beside an earlier visit or another place?', 'no', {
-    options: { no: 'No', visit: 'An earlier visit to this place', place: 'Another place on the same day' },
+    options: {
+      no: { label: 'No', short: 'none set beside it' },
+      visit: { label: 'An earlier visit to this place', short: 'an earlier visit' },
+      place: { label: 'Another place on the same day', short: 'another place' },
+    },
     help: 'Tells whether the change is more than chance.',
   }),
   others: rows({
     label: 'Rates of those rings',
     rowName: 'ring',
+    each: '{thenInPerHr}',
     help: 'As the table “Each ring” of that test gives them. Same ring, same depth of water, same pouring.',
     maxRows: 6,
     shownWhen: { beside: ['visit', 'place'] },
@@ -86,6 +93,7 @@ export const inputs = {
     default: [{ thenInPerHr: 0.8 }, { thenInPerHr: 1.5 }, { thenInPerHr: 2.1 }],
   }),
   alike: yesNo('Same season, same moisture, same hands both times?', true, {
+    short: ['done alike', 'not done alike'],
     help: 'If not, the change may come from the weather or from whoever poured.',
     shownWhen: { beside: ['visit', 'place'] },
   }),

@@ -13,9 +13,10 @@ export default defineCalculator({ slug: 'slake-test', version: 1, title: 'Slake 
   lead: 'Lower dry crumbs of soil into water and answer what you see. Each gets its class; then the mean, the share that stayed whole, and two places side by side.',
   searchWords:
     'slaking, aggregate stability, soil stability class, soil crumbs in water, crusting, clod test, soil structure, sieve and dip, soil health demonstration',
+  first: ['samples', 'soil', 'spot', 'dried'],
   quantities,
   results: [
-    { of: 'holds' },
+    { of: 'holds', said: 'by the slake test' },
     ranged('meanClass', ['lowestClass', 'highestClass'], { says: 'the samples ran from {low} to {high}' }),
     { of: 'comparable', when: ({ comparable }) => comparable === 'no' },
     { of: 'topClassPercent' },
@@ -60,26 +61,32 @@ export default defineCalculator({ slug: 'slake-test', version: 1, title: 'Slake 
   ],
   cautions: [
     caution(() => true, {
+      lead: 'In front of people use clear plastic, not glass.',
       say: 'In front of people use clear plastic, not glass. Keep water off cords and off the floor where people walk.',
       source: 'common practice',
     }),
     caution(({ dried }) => dried === 'damp', {
+      lead: 'Dry them first: damp crumbs flatter the soil.',
       say: 'Dry them first. Damp crumbs hold together in water even where dry ones burst, so this would flatter the soil.',
       source: 'herrick-2001, air-dry samples',
     }),
     caution(({ soil }) => soil === 'differs', {
+      lead: 'The two places feel different: compare each with itself, a year later.',
       say: 'The two places differ in texture, so the classes say as much about sand and clay as about how the ground was treated. Compare each place with itself, a year later.',
       source: 'arvalis-slake-test, compare within one field',
     }),
     caution(({ soil }) => soil === 'sandy', {
+      lead: 'Sandy soil may never reach class 6, however well it is kept.',
       say: 'Sandy soil has little to bind it and may never reach class 6, however well it is kept.',
       source: 'arvalis-slake-test, sandy soils',
     }),
     caution(({ spot }) => spot === 'mixed', {
+      lead: 'Run the samples from plants and from bare spots as two places.',
       say: 'Samples from under plants and from bare spots are mixed here, so the mean depends on how many you took of each. Run them as two places.',
       source: 'common practice',
     }),
     caution(({ count }) => count < fewestSamples, {
+      lead: 'Fewer than six samples: one odd crumb moves the mean.',
       say: 'Fewer than six samples. One odd crumb moves the mean by more than a season of care does.',
       source: 'our own',
     }),

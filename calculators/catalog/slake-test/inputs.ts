@@ -1,4 +1,7 @@
-import { choice, grouped, rows } from '../../kit/inputs.ts';
+import { choice, rows } from '../../kit/inputs.ts';
+
+const inWater = 'In the water, half of it';
+const inDips = 'It held for 5 minutes, then the dips';
 
 export const inputs = {
   soil: choice('How does the soil feel?', 'loamy', {
@@ -26,6 +29,7 @@ export const inputs = {
   samples: rows({
     label: 'Samples',
     rowName: 'sample',
+    each: '{seen}',
     help: 'Lay each in a small sieve or on window screen (holes of about 1/16 inch) and lower it into an inch of rain water or distilled water. “Gone” is when half of it is gone. Run one of each place at the same time. Eight or nine a place tell something; the field kit holds eighteen.',
     maxRows: 18,
     tool: {
@@ -41,18 +45,14 @@ export const inputs = {
     columns: {
       seen: choice('What you saw', 'half', {
         options: {
-          ...grouped('In the water, half of it', {
-            dry: 'Gone before it was wet',
-            'by-5': 'Gone within 5 seconds',
-            'by-30': 'Gone by 30 seconds',
-            'by-300': 'Gone by 5 minutes',
-          }),
-          ...grouped('It held for 5 minutes, then the dips', {
-            crumbs: 'Under 1/10 left',
-            some: 'Up to 1/4 left',
-            half: 'Up to 3/4 left',
-            most: 'Over 3/4 left',
-          }),
+          dry: { label: 'Gone before it was wet', short: 'gone before wet', group: inWater },
+          'by-5': { label: 'Gone within 5 seconds', short: 'gone in 5 seconds', group: inWater },
+          'by-30': { label: 'Gone by 30 seconds', short: 'gone in 30 seconds', group: inWater },
+          'by-300': { label: 'Gone by 5 minutes', short: 'gone in 5 minutes', group: inWater },
+          crumbs: { label: 'Under 1/10 left', short: 'under 1/10 left', group: inDips },
+          some: { label: 'Up to 1/4 left', short: 'up to 1/4 left', group: inDips },
+          half: { label: 'Up to 3/4 left', short: 'up to 3/4 left', group: inDips },
+          most: { label: 'Over 3/4 left', short: 'over 3/4 left', group: inDips },
         },
         belongsTo: 'management',
       }),

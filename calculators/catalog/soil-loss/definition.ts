@@ -37,14 +37,51 @@ export default defineCalculator({
   lead: 'Soil that rain takes off your pasture in a usual year, beside the same ground under a crop rotation. A rough figure: good to a factor of two.',
   searchWords:
     'soil erosion, universal soil loss equation, USLE, RUSLE, tons per acre, topsoil lost, sheet erosion, rill erosion, muddy runoff, plowed ground, T value',
+  first: ['groundCoverPercent', ['riseIn', 'slopePercent'], ['stepsCount', 'lengthFt'], ['rainFactorRatio', 'yearRainIn']],
+  groups: [
+    { title: 'What covers it', inputs: ['coverKind', 'above', 'canopyPercent'], summary: '{coverKind}, {above}, {canopyPercent} under it' },
+    {
+      title: 'The soil',
+      inputs: [
+        'soilFrom',
+        'soilFactorRatio',
+        'texture',
+        'organicMatterPercent',
+        'densityGPerCm3',
+        'toleranceFrom',
+        'surveyTonPerAc',
+        'rooting',
+        'subsoil',
+      ],
+      summary:
+        '{texture}, {organicMatterPercent} organic matter, soil factor {soilFactorRatio}, bears {surveyTonPerAc} a year, roots {rooting}, {subsoil}',
+    },
+    {
+      title: 'Beside plowed ground',
+      inputs: ['ploughed', 'ploughedCoverRatio', 'practiceRatio'],
+      summary: '{ploughed}, cover factor {ploughedCoverRatio}, practice factor {practiceRatio}',
+    },
+    { title: 'Truck loads', inputs: ['areaAc', 'truckTon'], summary: '{areaAc}, {truckTon} a load' },
+    {
+      title: 'Ways of measuring and counting',
+      inputs: ['slopeFrom', 'lengthFrom', 'stepFt', 'rainFrom', 'erodibilityList', 'coverBetween', 'slopeBook'],
+      summary: '{slopeFrom}, {lengthFrom}, {stepFt} each, {rainFrom}, soil by {erodibilityList}, slope by {slopeBook}',
+    },
+  ],
+  handout: ['lossTonPerAc', 'ploughedTonPerAc', 'timesRatio', 'toleratedTonPerAc', 'standing', 'inchYears'],
   quantities,
   results: [
     ranged('lossSize', ['lowTonPerAc', 'highTonPerAc'], {
+      said: 'of soil a year',
+      short: ({ highTonPerAc }) => (highTonPerAc < 1 ? 'even at twice the figure' : 'or up to {high}, at twice the figure'),
       when: ({ lossSize }) => lossSize === 'under-one',
       says: ({ highTonPerAc }) =>
         highTonPerAc < 1 ? 'and still under that if it is twice the figure' : 'or as much as {high}, if it is twice the figure',
     }),
     ranged('lossTonPerAc', ['lowTonPerAc', 'highTonPerAc'], {
+      said: 'of soil a year',
+      gap: ['less leaves that ground', 'more leaves that ground'],
+      short: ({ lowTonPerAc }) => (lowTonPerAc < 1 ? 'well under that to {high}' : '{low} to {high}'),
       when: ({ lossSize }) => lossSize === 'whole',
       says: ({ lowTonPerAc }) => (lowTonPerAc < 1 ? 'anything from well under that to {high}' : 'anything from {low} to {high}'),
     }),
@@ -83,42 +120,53 @@ export default defineCalculator({
   steps,
   cautions: [
     caution(() => true, {
+      lead: 'Wind is not in this figure, and it can take as much as water.',
       say: 'Wind is not in this figure. Where the ground is dry, loose and bare, wind can take as much as water or more, and nothing here counts it. Dust over a fence line or sand against it says that it is going.',
       source: 'common practice',
     }),
     caution(() => true, {
+      lead: 'On range it tells too much: go by the comparison, not the figure.',
       say: 'The equation was made on plowed plots. On 132 plots of range its figures were too high, and it did worse than a plain average would have. Go by the comparison more than by the figure.',
       source: 'spaeth-2003, abstract',
     }),
     caution(({ rainFrom }) => rainFrom === 'year-rain', {
+      lead: 'The rain factor is a guess: get the local one before you show this.',
       say: 'Last resort: the rain factor was guessed from the rain of a year, by one fit for the whole country. It is poor where rain comes in winter or in a few hard storms. Get the local R before you show this to anybody.',
       source: 'renard-freimund-1994, annual form',
     }),
     caution(({ coverStanding }) => coverStanding === 'like-crops', {
+      lead: 'With this little cover it loses soil like some crop fields do: rest it.',
       say: 'With this little cover a pasture loses soil like some crop fields do. It is pasture by name. Rest it until litter and grass cover more than half of the ground.',
       source: 'weiner-matthews-2003, table 11-3',
     }),
     caution(isPastPlots, {
+      lead: 'Past 18 percent the two forms part: look at both figures.',
       say: 'This slope is past 18 percent, where the plots behind the older form ended. The plots of the later form are said to end there too. So both forms only reach here, and the steeper it is, the further they part: both figures are shown.',
       source: 'mulengera-2022, introduction; mccool-1987, as later papers report it',
     }),
     caution(({ groundSlopePercent }) => groundSlopePercent < 3, {
+      lead: 'Under 3 percent of slope the figure is a reach.',
       say: 'This slope is under 3 percent, where the plots behind the older form began. The figure is a reach.',
       source: 'mulengera-2022, introduction',
     }),
     caution(isPastPlots, {
+      lead: 'Tractors, mowers and four-wheelers roll over on slopes like this.',
+      life: true,
       say: 'Tractors, mowers and four-wheelers roll over on slopes like this. Walk it, or ask somebody who works such ground before anything is driven, mowed or seeded across it.',
       source: 'common practice',
     }),
     caution(({ runFt }) => runFt > 400, {
+      lead: 'Water seldom runs over 400 ft before it gathers: walk it again.',
       say: 'Water seldom runs more than about 400 ft before it gathers in a draw. Walk it again and stop at the first place where it gathers.',
       source: 'common practice',
     }),
     caution(({ ploughed }) => ploughed === 'bare-fallow', {
+      lead: 'Nobody farms bare fallow: choose a rotation of the neighborhood.',
       say: 'Bare fallow is ground tilled and kept without any crop all year. Nobody farms that way; it makes any pasture look good. Choose a rotation of the neighborhood to be fair.',
       source: 'wischmeier-smith-1978, definition of C',
     }),
     caution(({ standing }) => standing === 'over', {
+      lead: 'Gullies, dams and waterways are work for an engineer.',
       say: 'Water from such ground carries mud into ponds and creeks. Gullies, dams and waterways are work for the conservation office or an engineer, under local permits.',
       source: 'common practice',
     }),

@@ -5,11 +5,15 @@ import { choice, number } from '../../kit/inputs.ts';
 export const inputs = {
   areaAc: number('Area', 'A_{ac}', 'ac', [0.1, 100_000], 120, { usual: 'pastureAc', help: 'Only for the truck loads.', field: acresByPacing }),
   rainFrom: choice('How hard the rain beats in a year (rain factor R)', 'known', {
-    options: { known: 'From a local table or map', 'year-rain': 'Last resort: I only know the rain of a year' },
+    options: {
+      known: { label: 'From a local table or map', short: 'local rain factor' },
+      'year-rain': { label: 'Last resort: I only know the rain of a year', short: 'rain factor guessed' },
+    },
     help: 'Local tables and maps print it, by county.',
     field: 'Ask your conservation office for R in US units. A metric R is about 17 times as large; divide it by 17.02.',
   }),
   rainFactorRatio: number('Rain factor (R)', 'R_{local}', 'ratio', [1, 700], 190, {
+    step: 5,
     help: 'In US units, hundred foot-tons times inches, an acre an hour.',
     shownWhen: { rainFrom: 'known' },
   }),
@@ -33,8 +37,14 @@ export const inputs = {
     ask: 'No test? By common practice, pale soil is near 1, brown near 2, dark brown near 3, nearly black 4 or more.',
     shownWhen: { soilFrom: 'texture' },
   }),
-  slopeFrom: choice('How steep it is', 'board', { options: { board: 'Measured with a 10-ft board', known: 'I know the percent' } }),
+  slopeFrom: choice('How steep it is', 'board', {
+    options: {
+      board: { label: 'Measured with a 10-ft board', short: 'slope by a board' },
+      known: { label: 'I know the percent', short: 'slope in percent' },
+    },
+  }),
   riseIn: number('Gap under the low end of the level board', 'h', 'in', [0.5, 72], 6, {
+    step: 0.5,
     help: 'Rise over 10 feet.',
     field:
       'Lay one end of a straight 10-ft board on the ground, pointing down the slope. Lift the other end until a level says it is level. Measure from that end down to the ground. Do it at three places and take the middle one.',
@@ -42,10 +52,11 @@ export const inputs = {
   }),
   slopePercent: number('Slope', 's_{known}', 'pct', [0.2, 60], 8, { help: 'Feet of fall in 100 feet.', shownWhen: { slopeFrom: 'known' } }),
   lengthFrom: choice('How far water runs down the slope', 'paces', {
-    options: { paces: 'Counted in steps', known: 'I know the feet' },
+    options: { paces: { label: 'Counted in steps', short: 'length in steps' }, known: { label: 'I know the feet', short: 'length in feet' } },
     help: 'From the crest to where water gathers in a draw, or slows and drops its soil. Not to the fence.',
   }),
   stepsCount: number('Steps from the crest to where water gathers or slows', 'n', 'count', [10, 250], 80, {
+    step: 5,
     whole: true,
     field: 'Walk straight down the slope. Stop at the first draw, ditch or terrace, or where the slope flattens and soil has settled.',
     shownWhen: { lengthFrom: 'paces' },
@@ -56,20 +67,24 @@ export const inputs = {
   }),
   lengthFt: number('Slope length', 'L_{known}', 'ft', [15, 1000], 200, { shownWhen: { lengthFrom: 'known' } }),
   groundCoverPercent: number('Covered ground in this pasture', 'G', 'pct', [0, 100], 45, {
+    step: 5,
     belongsTo: 'management',
     help: 'Plants at the ground, litter and stones together, against bare soil. Take the usual of the year, not the best day.',
     ask: 'Walk a hundred steps. At each one look at the tip of your boot: plant, litter or stone counts one, bare soil counts nothing. The count is the percent.',
   }),
   coverKind: choice('What covers it', 'grass', {
-    options: { grass: 'Grass, or litter lying on the ground', weeds: 'Mostly broadleaf weeds with few roots at the surface' },
+    options: {
+      grass: { label: 'Grass, or litter lying on the ground', short: 'grass or litter' },
+      weeds: { label: 'Mostly broadleaf weeds with few roots at the surface', short: 'broadleaf weeds' },
+    },
     belongsTo: 'management',
   }),
   above: choice('Taller plants above that', 'none', {
     options: {
-      none: 'None worth counting',
-      'short-brush': 'Tall weeds or short brush, about knee high',
-      'tall-brush': 'Brush, about 6 ft',
-      trees: 'Trees without low brush',
+      none: { label: 'None worth counting', short: 'nothing taller above' },
+      'short-brush': { label: 'Tall weeds or short brush, about knee high', short: 'knee-high brush' },
+      'tall-brush': { label: 'Brush, about 6 ft', short: 'brush about 6 ft high' },
+      trees: { label: 'Trees without low brush', short: 'trees' },
     },
     belongsTo: 'management',
   }),
@@ -80,12 +95,12 @@ export const inputs = {
   }),
   ploughed: choice('Plowed ground to set beside it', 'corn-soybeans', {
     options: {
-      'corn-soybeans': { label: 'Corn and soybeans in turn, plowed in spring', group: 'Crop rotations' },
-      'wheat-meadow-corn': { label: 'Wheat, meadow, then two years of corn', group: 'Crop rotations' },
-      'wheat-fallow': { label: 'Wheat and fallow in turn, plowed in fall', group: 'Crop rotations' },
-      'wheat-stubble': { label: 'Wheat and fallow in turn, stubble left on top', group: 'Crop rotations' },
-      own: { label: 'A local rotation: I know its cover factor (C)', group: 'Your own' },
-      'bare-fallow': { label: 'Bare fallow: tilled, no crop all year (C = 1)', group: 'The handbook’s yardstick, not a farm' },
+      'corn-soybeans': { label: 'Corn and soybeans in turn, plowed in spring', short: 'corn and soybeans', group: 'Crop rotations' },
+      'wheat-meadow-corn': { label: 'Wheat, meadow, then two years of corn', short: 'wheat, meadow and corn', group: 'Crop rotations' },
+      'wheat-fallow': { label: 'Wheat and fallow in turn, plowed in fall', short: 'wheat and fallow', group: 'Crop rotations' },
+      'wheat-stubble': { label: 'Wheat and fallow in turn, stubble left on top', short: 'wheat, stubble left', group: 'Crop rotations' },
+      own: { label: 'A local rotation: I know its cover factor (C)', short: 'a local rotation', group: 'Your own' },
+      'bare-fallow': { label: 'Bare fallow: tilled, no crop all year (C = 1)', short: 'bare fallow', group: 'The handbook’s yardstick, not a farm' },
     },
     help: 'The same soil, slope and rain, farmed as neighbors farm it.',
   }),
@@ -107,17 +122,17 @@ export const inputs = {
   }),
   rooting: choice('How deep roots can go', 'to-60', {
     options: {
-      'to-10': '10 in or less',
-      'to-20': 'More than 10, to 20 in',
-      'to-40': 'More than 20, to 40 in',
-      'to-60': 'More than 40, to 60 in',
-      deeper: 'Deeper than 60 in',
+      'to-10': { label: '10 in or less', short: 'to 10 in' },
+      'to-20': { label: 'More than 10, to 20 in', short: 'to 20 in' },
+      'to-40': { label: 'More than 20, to 40 in', short: 'to 40 in' },
+      'to-60': { label: 'More than 40, to 60 in', short: 'to 60 in' },
+      deeper: { label: 'Deeper than 60 in', short: 'past 60 in' },
     },
     help: 'Down to rock, hardpan or standing water.',
     shownWhen: { toleranceFrom: 'depth' },
   }),
   subsoil: choice('Could the subsoil be made into fair topsoil with manure and lime?', 'fair', {
-    options: { fair: 'Yes, in time', poor: 'No: rock, gravel, or raw clay' },
+    options: { fair: { label: 'Yes, in time', short: 'fair subsoil' }, poor: { label: 'No: rock, gravel, or raw clay', short: 'poor subsoil' } },
     shownWhen: { toleranceFrom: 'depth' },
   }),
   truckTon: number('One truck load', 'w', 'ton', [0.5, 40], 15, {
@@ -128,7 +143,10 @@ export const inputs = {
     help: 'Only for the thickness. 1.3 is usual for a loam.',
   }),
   erodibilityList: choice('Soil factor by texture from', 'stewart-1975', {
-    options: { 'stewart-1975': 'the US list, three levels of organic matter', 'stone-hilborn-2012': 'the Ontario list, below or above 2 %' },
+    options: {
+      'stewart-1975': { label: 'the US list, three levels of organic matter', short: 'the US list' },
+      'stone-hilborn-2012': { label: 'the Ontario list, below or above 2 %', short: 'the Ontario list' },
+    },
     convention: true,
     help: 'The two lists differ by up to a half on sandy ground.',
     shownWhen: { soilFrom: 'texture' },
@@ -139,7 +157,10 @@ export const inputs = {
     help: 'The table steps by 20 percent. A published permit reads straight lines between. The factor falls more like a curve, so logarithms give about a tenth less midway, and up to a fifth less on well-covered ground.',
   }),
   slopeBook: choice('Slope worked by', 'revised-1997', {
-    options: { 'revised-1997': 'the later form (1997)', 'handbook-1978': 'the older form (1978)' },
+    options: {
+      'revised-1997': { label: 'the later form (1997)', short: 'the 1997 form' },
+      'handbook-1978': { label: 'the older form (1978)', short: 'the 1978 form' },
+    },
     convention: true,
     help: 'The later form knows that sod rills less than tilled ground, and gives less on steep slopes. Past 18 percent the two part: at 50 percent the older one counts the steepness about twice as high.',
   }),

@@ -36,10 +36,41 @@ export default defineCalculator({
   lead: 'How many inches of water the ground holds in reach of roots, how much is there today, and how many days of growing that is, with and without a rain.',
   searchWords:
     'available water capacity, AWC, water holding capacity, days until wilting, soil moisture by feel, field capacity, wilting point, root depth, how long until grass quits growing, how deep do roots go',
+  first: ['rootsMostIn', 'layers.feel', ['useInPerDay', 'month']],
+  groups: [
+    { title: 'The layers', inputs: ['layers'], summary: '{layers}' },
+    {
+      title: 'Roots and organic matter',
+      inputs: ['rootsDeepestIn', 'organicPercent', 'topOrganicPercent'],
+      summary: 'deepest root at {rootsDeepestIn}, {organicPercent} organic matter, {topOrganicPercent} in the survey’s figure',
+    },
+    {
+      title: 'What the grass uses',
+      inputs: ['useFrom', 'latitude', 'highF', 'lowF', 'stand', 'localPercent', 'growthPercent'],
+      summary: '{useFrom}, {latitude}, {highF} by day, {lowF} by night, {stand}, {localPercent} of that, growth down to {growthPercent}',
+    },
+    { title: 'A rain', inputs: ['rainIn', 'lostPercent'], summary: '{rainIn} today, {lostPercent} never goes in' },
+    {
+      title: 'Ways of counting',
+      inputs: ['easyFrom', 'easyPercent', 'organicCount'],
+      summary: 'easy share {easyFrom}, {easyPercent}, organic matter {organicCount}',
+    },
+  ],
+  handout: ['stressDays', 'growthDays', 'hasIn', 'holdsIn', 'missingIn', 'wetGrowthDays'],
   quantities,
   results: [
-    { of: 'standing', when: ({ standing }) => standing === 'short' },
+    { of: 'standing', said: 'on this ground', when: ({ standing }) => standing === 'short' },
     ranged('stressDays', ['lowStressDays', 'highStressDays'], {
+      said: 'until grass slows',
+      gap: ['sooner on that ground', 'later on that ground'],
+      short: ({ lowStressDays, highStressDays }) =>
+        areAlike(lowStressDays, 0, 0) && !areAlike(highStressDays, 0, 0)
+          ? 'none at the dry end, {high} at the wet'
+          : lowStressDays === highStressDays
+            ? 'by what you measured'
+            : areAlike(lowStressDays, highStressDays, 0)
+              ? 'much the same at both ends'
+              : '{low} at the dry end, {high} at the wet',
       when: ({ standing }) => standing === 'growing',
       says: ({ layers, lowStressDays, highStressDays }) =>
         areAlike(lowStressDays, 0, 0) && !areAlike(highStressDays, 0, 0)
@@ -72,26 +103,33 @@ export default defineCalculator({
   steps,
   cautions: [
     caution(() => true, {
+      lead: 'Before you dig, have buried lines marked.',
+      life: true,
       say: 'Before you dig, have buried lines marked; the call is free in most places. Keep stock away from an open hole and fill it the same day.',
       source: 'common practice',
     }),
     caution(({ standing }) => standing === 'short', {
+      lead: 'Grass is short of water already: leave more stubble, or rest it.',
       say: 'This grass is short of water already. Every bite taken now is paid for later: leave more stubble, or rest it, until it has rained and grown back.',
       source: 'common practice',
     }),
     caution(liesDrierBelow, {
+      lead: 'A layer is drier than the one above it: count no gain from its depth.',
       say: 'A layer is drier than the one above it. The sums take the whole root zone as one bucket, so roots that reach into dry ground can seem to shorten the days. They don’t: read it as no gain from depth until water gets down there.',
       source: 'our own',
     }),
     caution(({ layers }) => layers.some(({ heldFrom }) => heldFrom === 'texture'), {
+      lead: 'Texture stands in for the survey: look that up before you count on it.',
       say: 'Texture stands in for the soil survey in a layer. The published figures for one texture differ by a third or more; the range shows it. Look up the survey for your soil before you count on the days.',
       source: 'ucdavis-drought-awc',
     }),
     caution(({ layers }) => layers.some(({ heldFrom, stonesPercent }) => heldFrom === 'survey' && stonesPercent > 0), {
+      lead: 'Most surveys have taken stones off already: then put them at 0.',
       say: 'Stones are taken off the survey’s figure here. Most surveys have taken them off already; then put stones at 0, or the ground looks thirstier than it is.',
       source: 'nrcs-awc-1998, rock fragments',
     }),
     caution(({ rootsMostIn, rootsDeepestIn }) => rootsDeepestIn > 4 * rootsMostIn, {
+      lead: 'Most roots end far above the deepest: look for a packed layer there.',
       say: 'Most roots end far above the deepest one. Look for a packed layer where they stop: roots that turn sideways, soil that breaks into plates.',
       source: 'common practice',
     }),

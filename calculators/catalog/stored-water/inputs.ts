@@ -10,6 +10,7 @@ const filled = { dry: 'Dry', 'slightly-moist': 'Slightly moist', moist: 'Moist',
 export const layers = rows({
   label: 'Layers, from the top down',
   rowName: 'layer',
+  each: '{thicknessIn} of {texture}',
   help: 'A layer ends where the soil changes, or every foot. The last one ends at rock, hardpan or water, or where you stopped digging.',
   maxRows: 6,
   columns: {
@@ -113,9 +114,13 @@ export const inputs = {
     help: 'A few deep roots can reach water far down. They feed little growth.',
   }),
   useFrom: choice('Water that the grass uses a day', 'known', {
-    options: { known: 'I have a figure', weather: 'from the month, the place and the heat' },
+    options: {
+      known: { label: 'I have a figure', short: 'a figure of my own' },
+      weather: { label: 'from the month, the place and the heat', short: 'by month and heat' },
+    },
   }),
   useInPerDay: number('Use a day, with water enough', 'ET', 'in/d', [0.01, 0.6], 0.2, {
+    step: 0.01,
     usual: 'useInPerDay',
     shownWhen: { useFrom: 'known' },
     help: 'One list has pasture grass at 1 to 1 1/2 in a week from May to September: 0.14 to 0.21 in a day.',
@@ -138,7 +143,10 @@ export const inputs = {
   highF: number('Usual high of the day', 'T_{max}', 'f', [0, 125], 88, { shownWhen: fromWeather }),
   lowF: number('Usual low of the night', 'T_{min}', 'f', [-20, 100], 64, { shownWhen: fromWeather }),
   stand: choice('The pasture', 'rotated', {
-    options: { rotated: 'Good stand, grazed in turns', extensive: 'Thin stand, grazed all season' },
+    options: {
+      rotated: { label: 'Good stand, grazed in turns', short: 'good stand' },
+      extensive: { label: 'Thin stand, grazed all season', short: 'thin stand' },
+    },
     shownWhen: fromWeather,
     help: 'The same for both managements: a grazed-off stand would look thrifty here, and its bare ground loses water that this does not count.',
   }),
@@ -147,14 +155,20 @@ export const inputs = {
     help: 'Heat alone reads low on windy plains and high in damp places. If your weather station says so, correct it here.',
   }),
   easyFrom: choice('Share that grass takes before it slows', 'fitted', {
-    options: { fitted: '60 percent, fitted to the day’s use', own: 'my own share, the same every day' },
+    options: {
+      fitted: { label: '60 percent, fitted to the day’s use', short: 'fitted to the day’s use' },
+      own: { label: 'my own share, the same every day', short: 'my own share' },
+    },
     convention: true,
     help: 'The handbook has 60 percent for pasture at 0.2 in a day, less when the day takes more. Some take one share for every day.',
   }),
   easyPercent: number('My share', 'p_{o}', 'pct', [10, 80], 60, { shownWhen: { easyFrom: 'own' } }),
   growthPercent: number('Growth to wait for', 'k_g', 'pct', [5, 99], 25, { help: 'At a quarter of full growth a pasture gives next to nothing.' }),
   organicCount: choice('What one percent of organic matter holds', 'by-equation', {
-    options: { 'by-equation': 'by the equation for its texture', 'by-sheet': '1.5 percent of the soil, as a 1998 sheet has it' },
+    options: {
+      'by-equation': { label: 'by the equation for its texture', short: 'by the equation' },
+      'by-sheet': { label: '1.5 percent of the soil, as a 1998 sheet has it', short: 'by the 1998 sheet' },
+    },
     convention: true,
     help: 'Published figures run from less than a half to more than two percent of the soil’s volume.',
   }),

@@ -158,7 +158,7 @@ export const inputs = {
   parts: rows({
     label: 'Parts of the pasture',
     rowName: 'part',
-    each: '{areaAc}',
+    each: '{areaAc} on {soilGroup}',
     help: 'A part is ground of one soil under one cover.',
     maxRows: 12,
     shownWhen: { ground: 'parts' },

@@ -17,6 +17,8 @@ export interface PictureProps<P> {
   readonly id: string;
   /** The width that it gets, pixels: it is drawn for that and never scaled. */
   readonly widthPx?: number;
+  /** Of a face: how tall its air and its ground are where a page has less room, or more, than a calculator gives them. */
+  readonly heights?: { readonly sky: number; readonly soil: number };
 }
 export interface Side {
   readonly outcome: Outcome;

@@ -44,14 +44,14 @@ const Texts = ({ labels }: { readonly labels: readonly Label[] }) => (
 
 /** A cut through the ground, drawn at the width that it gets. Two managements are two faces of one cut, to one scale, with the tape between them. */
 function AnyFace(props: PictureProps<FacePicture> & { readonly read: ReadFace }) {
-  const { picture, calculator, outcome, other, titles, system, id, read, widthPx = 376 } = props;
+  const { picture, calculator, outcome, other, titles, system, id, read, heights, widthPx = 376 } = props;
   const sides = sidesOf({ outcome, other, titles });
   const readings = sides.flatMap((side) => read({ picture, calculator, outcome: side.outcome, system }, sides.length > 1));
   const [first] = readings;
   if (!first) return null;
   const isPair = readings.length > 1;
   const hasTape = readings.some((reading) => reading.hasTape);
-  const tall = (part: 'sky' | 'soil'): number => Math.max(...readings.map(({ heights }) => heights[part]));
+  const tall = (part: 'sky' | 'soil'): number => heights?.[part] ?? Math.max(...readings.map((reading) => reading.heights[part]));
   const [sky, soil, foot] = [tall('sky'), tall('soil'), first.heights.foot ?? 0];
   const each = isPair ? (widthPx - tapeWidth) / 2 : widthPx;
   const perIn = Math.min(soil / cutOf(readings), ...readings.map(({ mostPerIn }) => mostPerIn?.(each) ?? Number.POSITIVE_INFINITY));

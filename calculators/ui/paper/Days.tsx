@@ -1,0 +1,113 @@
+import type { Calculator, Outcome } from '../../kit/define.ts';
+import { printColumn } from '../../kit/print.ts';
+import type { Rows, ScalarQuantity } from '../../kit/quantities.ts';
+import type { UnitSystem } from '../../units/units.ts';
+import { cellClass, columnHead, isNumeric } from '../RowsResults.tsx';
+import { rowsOf } from './days.ts';
+
+interface DaysProps {
+  readonly calculator: Calculator;
+  readonly outcome: Outcome;
+  readonly other: Outcome | null;
+  readonly titles: readonly [string, string];
+  readonly system: UnitSystem;
+  /** The table of days. */
+  readonly of: string;
+}
+
+/** Days on the first page, of both sides together; the others stand behind. */
+const mostDays = 16;
+/** Words longer than this stand on the pages behind, with the whole table. */
+const longestWord = 14;
+const year = /, (\d{4})$/;
+
+interface Column {
+  readonly name: string;
+  readonly column: ScalarQuantity;
+  readonly cells: readonly string[];
+}
+
+function DaysTable({
+  columns,
+  from,
+  to,
+  title,
+  system,
+}: {
+  readonly columns: readonly Column[];
+  readonly from: number;
+  readonly to: number;
+  readonly title: string;
+  readonly system: UnitSystem;
+}) {
+  const rows = (columns[0]?.cells ?? []).slice(from, to);
+  return (
+    <table>
+      <caption>{title}</caption>
+      <thead>
+        <tr>
+          {columns.map(({ name, column }) => (
+            <th scope="col" key={name} class={isNumeric(column) ? 'is-number' : undefined}>
+              {columnHead(column, system)}
+            </th>
+          ))}
+        </tr>
+      </thead>
+      <tbody>
+        {rows.map((_, index) => (
+          <tr key={String(index)}>
+            {columns.map(({ name, column, cells }) => (
+              <td key={name} class={cellClass(column)}>
+                {cells[from + index]?.replace(year, '')}
+              </td>
+            ))}
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+/** The first days of one side in two columns, or of each side beside the other. What is the same in every line, and long words, are left to the whole table. */
+export function Days({ calculator, outcome, other, titles, system, of }: DaysProps) {
+  const quantity = calculator.quantities[of];
+  if (quantity?.kind !== 'rows') return null;
+  const columnsOf = (rows: Rows): readonly Column[] =>
+    (quantity.shown ?? Object.keys(quantity.columns)).flatMap((name) => {
+      const column = quantity.columns[name];
+      return column ? [{ name, column, cells: printColumn(rows, quantity, name, system) }] : [];
+    });
+  const most = other ? mostDays / 2 : mostDays;
+  const sides = [outcome, ...(other ? [other] : [])].map((side) => columnsOf(rowsOf(side, of)));
+  const tells = ({ name, column }: Column): boolean => {
+    const cells = sides.flatMap((columns) => columns.find((each) => each.name === name)?.cells ?? []);
+    if (column.kind === 'word') return cells.every((cell) => cell.length <= longestWord);
+    return cells.length === 1 || new Set(cells).size > 1;
+  };
+  const years = [...new Set(sides.flat().flatMap(({ cells }) => cells.slice(0, most).flatMap((cell) => year.exec(cell)?.[1] ?? [])))];
+  const isMore = sides.some(([first]) => (first?.cells.length ?? 0) > most);
+  const count = sides[0]?.[0]?.cells.length ?? 0;
+  const half = Math.ceil(Math.min(count, most) / 2);
+  const parts = other
+    ? sides.map((columns, side) => ({ title: titles[side === 0 ? 0 : 1], columns, from: 0, to: most }))
+    : (count > 3 ? [[0, half] as const, [half, most] as const] : [[0, most] as const]).map(([from, to]) => ({
+        title: '',
+        columns: sides[0] ?? [],
+        from,
+        to,
+      }));
+  return (
+    <section class="paper-days">
+      <h2>
+        {quantity.label}
+        {years.length > 0 && `, ${years.join(' and ')}`}
+        {isMore && <small> (all of them on the pages behind)</small>}
+      </h2>
+      <div class="paper-pair">
+        {parts.map(({ columns, ...part }, index) => (
+          <DaysTable key={String(index)} {...part} columns={columns.filter(tells)} system={system} />
+        ))}
+      </div>
+    </section>
+  );
+}

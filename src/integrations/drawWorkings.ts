@@ -1,0 +1,33 @@
+// Run by workings.ts in a Node of its own, since a bundler's plugin cannot import definitions: prints slug and drawn working of every calculator as JSON.
+import { readdirSync, readFileSync } from 'node:fs';
+import { stdout } from 'node:process';
+import type { Calculator } from '../../calculators/kit/define.ts';
+import { drawWorking } from '../catalog/drawWorking.ts';
+import { underBase } from '../site/href.ts';
+import { type Cited, shortCitations } from '../sources/shortCitation.ts';
+
+const [, , base = '/'] = process.argv;
+const catalog = new URL('../../calculators/catalog/', import.meta.url);
+const sourceFiles = new URL('../../content/sources/', import.meta.url);
+
+/** The schema of the site's content has checked these files. */
+const sources = readdirSync(sourceFiles)
+  .filter((file) => file.endsWith('.json'))
+  .map((file): Cited => {
+    const source: Omit<Cited, 'id'> = JSON.parse(readFileSync(new URL(file, sourceFiles), 'utf8'));
+    return { ...source, id: file.replace(/\.json$/, '') };
+  });
+const citations = shortCitations(sources);
+
+async function draw(slug: string): Promise<readonly [string, string]> {
+  const { default: calculator }: { default: Calculator } = await import(new URL(`${slug}/definition.ts`, catalog).href);
+  const short = (key: string): string => {
+    const found = citations.get(key);
+    if (!found) throw new Error(`${slug}: no source "${key}" in content/sources`);
+    return found.short;
+  };
+  return [slug, drawWorking(calculator, { short, href: (key) => underBase(base, `/sources/#${key}`) })];
+}
+
+const slugs = readdirSync(catalog, { withFileTypes: true }).flatMap((entry) => (entry.isDirectory() ? [entry.name] : []));
+stdout.write(JSON.stringify(Object.fromEntries(await Promise.all(slugs.map(draw)))));

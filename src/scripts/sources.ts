@@ -1,0 +1,49 @@
+// Narrows the list of sources while somebody types. Without it the list is whole.
+const box = document.querySelector<HTMLElement>('#source-filter');
+const field = document.querySelector<HTMLInputElement>('#source-words');
+const count = document.querySelector<HTMLElement>('#source-count');
+
+/** As it is compared: no capitals, no accents, one kind of apostrophe. */
+const plain = (text: string): string => text.normalize('NFD').replace(/\p{M}/gu, '').replaceAll('’', "'").toLowerCase();
+
+if (box && field && count) {
+  const all = Number(count.dataset['of']);
+  const sections = [...document.querySelectorAll<HTMLElement>('.source-letter')].map((section) => ({
+    section,
+    letter: document.querySelector<HTMLElement>(`.letters a[href="#${section.querySelector('h2')?.id}"]`),
+    items: [...section.querySelectorAll<HTMLElement>('.sources > li')].map((item) => ({ item, text: plain(item.textContent) })),
+  }));
+
+  const narrow = (): void => {
+    const words = plain(field.value).split(/\s+/).filter(Boolean);
+    let found = 0;
+    for (const { section, letter, items } of sections) {
+      let here = 0;
+      for (const { item, text } of items) {
+        item.hidden = !words.every((word) => text.includes(word));
+        if (!item.hidden) here += 1;
+      }
+      section.hidden = here === 0;
+      if (letter) letter.hidden = here === 0;
+      found += here;
+    }
+    if (words.length === 0) count.textContent = `${all} sources`;
+    else if (found > 0) count.textContent = found === 1 ? `1 of ${all} sources` : `${found} of ${all} sources`;
+    else count.textContent = words.length === 1 ? 'No source has that word' : 'No source has all of those words';
+  };
+
+  /** Whoever follows a link to one source must find it, whatever was typed. */
+  const showTarget = (): void => {
+    const target = document.getElementById(decodeURIComponent(location.hash.slice(1)));
+    if (!target?.closest('[hidden]')) return;
+    field.value = '';
+    narrow();
+    target.scrollIntoView();
+  };
+
+  box.hidden = false;
+  narrow();
+  field.addEventListener('input', narrow);
+  addEventListener('hashchange', showTarget);
+  addEventListener('pageshow', narrow);
+}

@@ -1,0 +1,173 @@
+import { expect, type Page, test } from '@playwright/test';
+import { addressOf, dist, filesOf } from '../site/builtSite.ts';
+
+test.use({ serviceWorkers: 'block' });
+
+const addresses = filesOf(dist, /\.html$/).map(addressOf);
+const calculators = addresses.filter((address) => /^\/calculators\/[^/]+\/$/.test(address));
+/** Pages of one making are looked at once. */
+const kinds = [
+  '/',
+  '/calculators/',
+  '/guides/',
+  '/sources/',
+  '/checks/',
+  '/glossary/',
+  '/paths/',
+  '/local/',
+  '/search/',
+  '/about/',
+  '/tables/',
+  '/sheets/',
+  ...['guides', 'tables', 'sheets', 'local'].flatMap((folder) =>
+    addresses.filter((address) => address.startsWith(`/${folder}/`) && address !== `/${folder}/`).slice(0, 2),
+  ),
+];
+const widths = [320, 390, 768, 1280];
+const sizes: Readonly<Record<number, number>> = { 320: 700, 390: 844, 768: 1024, 1280: 800 };
+
+async function settled(page: Page, address: string): Promise<void> {
+  await page.goto(address, { waitUntil: 'load' });
+  await page.evaluate(() => document.fonts.ready.then(() => undefined));
+  if (calculators.includes(address)) await page.locator('[data-calculator][data-ready]').first().waitFor();
+}
+
+/** What reaches past the glass, by tag and class. */
+const sideways = (page: Page): Promise<readonly string[]> =>
+  page.evaluate(() => {
+    const { scrollWidth, clientWidth } = document.documentElement;
+    if (scrollWidth <= clientWidth) return [];
+    const wide = [...document.querySelectorAll('main *, header *, footer *')].filter(
+      (each) => each.getBoundingClientRect().right > clientWidth + 0.5,
+    );
+    return [`${scrollWidth} in ${clientWidth}`, ...wide.slice(0, 4).map((each) => `${each.tagName}.${each.getAttribute('class') ?? ''}`)];
+  });
+
+/** Under 44 px, but for links inside prose, which the Web Content Accessibility Guidelines 2.2 (2.5.8) leave out, and what is not seen. */
+const smallTargets = (page: Page): Promise<readonly string[]> =>
+  page.evaluate(() => {
+    const seen = (each: Element): boolean => each.checkVisibility({ checkOpacity: true }) && !each.closest('.unseen, .skip, [inert]');
+    const boxOf = (each: Element): DOMRect => {
+      // The label of a control is a part of its target.
+      const label = each instanceof HTMLInputElement && /^(radio|checkbox)$/.test(each.type) ? each.closest('label') : null;
+      return (label ?? each).getBoundingClientRect();
+    };
+    const isInProse = (each: Element): boolean =>
+      each.tagName === 'A' && getComputedStyle(each).display === 'inline' && each.closest('p, li, dd, dt, td, figcaption, h2, h3, span') !== null;
+    return [...document.querySelectorAll('a[href], button, input, select, textarea, summary')]
+      .filter((each) => seen(each) && !isInProse(each))
+      .flatMap((each) => {
+        const { width, height } = boxOf(each);
+        const isSmall = height < 43.5 || width < 43.5;
+        return width === 0 || !isSmall
+          ? []
+          : [
+              `${each.tagName}.${each.getAttribute('class') ?? ''} ${Math.round(width)} x ${Math.round(height)} "${each.textContent?.trim().slice(0, 24) ?? ''}"`,
+            ];
+      })
+      .slice(0, 6);
+  });
+
+/** Words that their own box cuts off without a way to reach them. */
+const cutOff = (page: Page): Promise<readonly string[]> =>
+  page.evaluate(() =>
+    [...document.querySelectorAll<HTMLElement>('main *, header *, footer *')]
+      .filter((each) => {
+        const { overflowX, overflowY, clipPath } = getComputedStyle(each);
+        if (!each.checkVisibility() || each.closest('.unseen, svg, .katex') || clipPath !== 'none') return false;
+        const isHidden = (overflow: string): boolean => overflow === 'hidden' || overflow === 'clip';
+        return (isHidden(overflowX) && each.scrollWidth > each.clientWidth + 1) || (isHidden(overflowY) && each.scrollHeight > each.clientHeight + 1);
+      })
+      .map((each) => `${each.tagName}.${each.getAttribute('class') ?? ''}`)
+      .slice(0, 4),
+  );
+
+/** Type at twice its size and nothing else, as a reader's setting makes it, whatever unit it was given in. */
+const enlarge = (page: Page): Promise<void> =>
+  page.evaluate(() => {
+    const sized = [...document.querySelectorAll<HTMLElement>('body *:not(svg, svg *, .katex *)')].map((each) => ({
+      each,
+      sizePx: Number.parseFloat(getComputedStyle(each).fontSize),
+    }));
+    for (const { each, sizePx } of sized) each.style.fontSize = `${sizePx * 2}px`;
+  });
+
+async function fits(page: Page, address: string, as: string): Promise<void> {
+  expect.soft(await sideways(page), `sideways scroll of ${address}, ${as}`).toEqual([]);
+  expect.soft(await smallTargets(page), `small targets of ${address}, ${as}`).toEqual([]);
+  expect.soft(await cutOff(page), `words cut off on ${address}, ${as}`).toEqual([]);
+}
+
+for (const address of [...kinds, ...calculators]) {
+  test(`${address} fits every glass, large type and forced colors`, async ({ page }) => {
+    for (const width of widths) {
+      await page.setViewportSize({ width, height: sizes[width] ?? 800 });
+      await settled(page, address);
+      await fits(page, address, `${width} px`);
+    }
+    await page.setViewportSize({ width: 390, height: 844 });
+    await enlarge(page);
+    expect.soft(await sideways(page), `sideways scroll of ${address}, type at 200 %`).toEqual([]);
+    expect.soft(await cutOff(page), `words cut off on ${address}, type at 200 %`).toEqual([]);
+    await page.emulateMedia({ forcedColors: 'active' });
+    await settled(page, address);
+    await fits(page, address, 'forced colors');
+  });
+}
+
+/** Bottoms and tops of what the first screen must show. */
+const firstScreen = (page: Page) =>
+  page.evaluate(() => {
+    const endOf = (selector: string): number =>
+      Math.max(0, ...[...document.querySelectorAll(`main ${selector}`)].slice(0, 1).map((each) => each.getBoundingClientRect().bottom));
+    const tops = [...document.querySelectorAll('main .screen figure.picture, main .asks .ask')]
+      .map((each) => each.getBoundingClientRect().top)
+      .filter((top) => top > 0);
+    return {
+      figurePx: Math.round(endOf('.big')),
+      rangePx: Math.round(Math.max(endOf('.big'), endOf('.range'))),
+      nextPx: Math.round(Math.min(9999, ...tops)),
+    };
+  });
+
+for (const address of calculators) {
+  test(`${address} answers on the first screen and asks little`, async ({ page }, { annotations }) => {
+    await page.setViewportSize({ width: 390, height: 844 });
+    await settled(page, address);
+    const phone = await firstScreen(page);
+    const open = await page.evaluate(() => ({
+      asks: document.querySelectorAll('main .asks .ask').length,
+      fields: [...document.querySelectorAll('main .screen input, main .screen select, main .screen textarea')].filter(
+        (each) => each.checkVisibility() && !each.matches('[type=hidden], [type=file]'),
+      ).length,
+      groups: document.querySelectorAll('main .group[open]').length,
+    }));
+    await page.setViewportSize({ width: 320, height: 700 });
+    await settled(page, address);
+    const narrow = await firstScreen(page);
+    await page.setViewportSize({ width: 1280, height: 800 });
+    await settled(page, address);
+    const wide = await page.evaluate(() => ({
+      scrollers: [...document.querySelectorAll('main .screen *')]
+        .filter(
+          (each) => /auto|scroll/.test(getComputedStyle(each).overflowY) && each.scrollHeight > each.clientHeight + 1 && each.tagName !== 'TEXTAREA',
+        )
+        .map((each) => each.getAttribute('class') ?? each.tagName),
+      // What stays in view beside the questions, from the stamp to the last word under the picture.
+      stayPx: (() => {
+        const [from, to] = ['main .stay .stamp-line', 'main .stay figure.picture'].map((selector) =>
+          document.querySelector(selector)?.getBoundingClientRect(),
+        );
+        return from && to ? Math.round(to.bottom - from.top) : 0;
+      })(),
+    }));
+    annotations.push({ type: 'measured', description: JSON.stringify({ address, phone, open, narrow, wide }) });
+    expect.soft(phone.figurePx, 'there is an answer').toBeGreaterThan(0);
+    expect.soft(phone.rangePx, 'answer and range end').toBeLessThanOrEqual(620);
+    expect.soft(phone.nextPx, 'a picture or a field begins').toBeLessThanOrEqual(780);
+    expect.soft(narrow.figurePx, 'answer ends on a small phone').toBeLessThanOrEqual(600);
+    expect.soft(open.groups, 'groups open').toBe(0);
+    expect.soft(wide.scrollers, 'scrollers in the page').toEqual([]);
+    expect.soft(wide.stayPx, 'stamp to caption, where that stays in view').toBeLessThanOrEqual(500);
+  });
+}
