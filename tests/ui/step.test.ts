@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { number } from '../../calculators/kit/inputs.ts';
+import { type NumberInput, number } from '../../calculators/kit/inputs.ts';
 import { shownText } from '../../calculators/ui/fieldText.ts';
 import { steppedText } from '../../calculators/ui/step.ts';
 
@@ -7,7 +7,7 @@ const rain = number('Rain', 'P', 'in', [0.05, 30], 3, { step: 0.25 });
 const weight = number('Weight', 'W', 'lb', [100, 2000], 1250, {});
 const share = number('Share', 's', 'ratio', [0, 2], 2.35 / 2, {});
 /** As the field shows it, without the mark of its unit. */
-const stepped = (input: typeof rain, text: string, direction: 1 | -1, system: 'us' | 'si' = 'us'): string =>
+const stepped = (input: NumberInput, text: string, direction: 1 | -1, system: 'us' | 'si' = 'us'): string =>
   shownText(steppedText(input, text, direction, system), input.unit, system);
 
 describe('one tap on plus or minus', () => {
