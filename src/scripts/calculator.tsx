@@ -110,7 +110,8 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
   const records = keptRecords(calculator);
   const hasRecords = Object.keys(records).length > 0;
   const own = new Set(Object.keys(records));
-  const open = (): Opening | null => {
+  let opened: Opening | null = null;
+  const opening = (): Opening | null => {
     if (query !== '') {
       const { form, notices, named } = fromLink(calculator, query);
       const that = form.that && { ...form.that, ...records };
@@ -139,6 +140,10 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
       names: ['', ''],
     };
   };
+  const open = (): Opening | null => {
+    opened = opening();
+    return opened;
+  };
   const page = new URL(box.dataset['page'] ?? location.pathname, location.href).href;
   const ownPage = box.querySelector<HTMLAnchorElement>('[data-own-page]');
   const toWorking = startWorking(box, calculator);
@@ -153,7 +158,8 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
     toWorking(change);
     paper?.follow(change);
     if (ownPage) ownPage.href = `${page}?${change.link}`;
-    if (isOpening) return;
+    // Told a little later than it was opened, and still nothing that a person did.
+    if (isOpening || (change.form === opened?.form && change.names === opened.names)) return;
     toAddress(change.link);
     keepWhose(box, change);
   };
