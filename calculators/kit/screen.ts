@@ -68,3 +68,19 @@ export const isManaged = (input: Input): boolean =>
   input.kind === 'rows' ? Object.values(input.columns).some(({ belongsTo }) => belongsTo === 'management') : input.belongsTo === 'management';
 /** A table with columns of both has the same rows on both sides. */
 export const hasPlace = (input: Input): boolean => (input.kind === 'rows' ? sharesRows(input) : input.belongsTo === 'place');
+
+/** The group of counts that an input belongs to, if it is one of a tally. */
+export const tallyOf = (input: Input | undefined): string | undefined =>
+  input?.kind === 'number' && input.tool?.kind === 'tally' ? input.tool.group : undefined;
+/** Keys by what is drawn together: a tally whole, where the first of its counts is asked; every other key alone. */
+export function drawnTogether(inputs: Inputs, keys: readonly string[]): readonly (readonly [string, ...string[]])[] {
+  const seen = new Set<string>();
+  return keys.flatMap((key): readonly (readonly [string, ...string[]])[] => {
+    const group = tallyOf(inputs[key]);
+    if (group === undefined) return [[key]];
+    if (seen.has(group)) return [];
+    seen.add(group);
+    const [first = key, ...others] = Object.keys(inputs).filter((each) => tallyOf(inputs[each]) === group);
+    return [[first, ...others]];
+  });
+}

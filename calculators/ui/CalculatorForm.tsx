@@ -4,8 +4,8 @@ import type { Calculator, Outcome } from '../kit/define.ts';
 import { toLink } from '../kit/link.ts';
 import { todayMark } from '../kit/occurs.ts';
 import { picturesOf } from '../kit/pictures.ts';
-import { askedNow, inputNameOf } from '../kit/screen.ts';
-import { canCompare, type Form, isShown } from '../kit/state.ts';
+import { askedNow, drawnTogether, inputNameOf } from '../kit/screen.ts';
+import { canCompare, type Form, isShown, type Texts } from '../kit/state.ts';
 import type { UnitSystem } from '../units/units.ts';
 import { Actions } from './Actions.tsx';
 import { AnswerBlock, figureFor } from './AnswerBlock.tsx';
@@ -49,6 +49,8 @@ export interface CalculatorFormProps {
   readonly address?: (link: string) => string;
   readonly onPrint?: () => void;
   readonly onSystem?: (system: UnitSystem) => void;
+  /** Hands out the way to fill fields from outside, whether they stand open or not. */
+  readonly onFillable?: (fill: (texts: Texts) => void) => void;
   /** Draws a record, and keeps it, for a definition that asks for one. */
   readonly records?: Records['draw'];
   readonly keepRecord?: Exclude<Records['keep'], undefined>;
@@ -65,15 +67,16 @@ const pictureMs = 60;
 
 /** Form and results of ANY calculator: the answer first. */
 export function CalculatorForm(props: CalculatorFormProps) {
-  const { calculator, id, open, onChange, address, onPrint, onSystem, Picture, tools, store, records, keepRecord } = props;
+  const { calculator, id, open, onChange, address, onPrint, onSystem, onFillable, Picture, tools, store, records, keepRecord } = props;
   const { inputs, layout } = calculator;
   const [held, act] = useHeld(calculator);
-  const { form, system, touched, blank, linked, today, names } = held;
+  const { form, system, touched, blank, linked, today, placed, names } = held;
   const [notices, setNotices] = useState<readonly string[]>([]);
   // What only works with a script is switched on after the first render, which must equal the built page attribute by attribute.
   const [isLive, setLive] = useState(false);
   useLayoutEffect(() => {
     setLive(true);
+    onFillable?.(act.fill);
     const opening = open?.();
     if (!opening) return;
     act.open(opening);
@@ -104,13 +107,15 @@ export function CalculatorForm(props: CalculatorFormProps) {
     (path: string): Whose | undefined =>
       blank.has(path)
         ? undefined
-        : isTouched(touched, `${prefix}${path}`)
-          ? 'yours'
-          : isTouched(linked, path)
-            ? 'from the link'
-            : isTouched(today, path)
-              ? todayMark
-              : 'example';
+        : prefix === '' && placed.has(path)
+          ? 'from your place'
+          : isTouched(touched, `${prefix}${path}`)
+            ? 'yours'
+            : isTouched(linked, path)
+              ? 'from the link'
+              : isTouched(today, path)
+                ? todayMark
+                : 'example';
   const common = { calculator, system, tools: tools && { draw: tools, store: isLive ? store : undefined } };
   const side: Omit<SideProps, 'keys'> = {
     ...common,
@@ -134,12 +139,13 @@ export function CalculatorForm(props: CalculatorFormProps) {
           held.differs.includes(key) || (isShown(inputs[key] ?? {}, form.this) && JSON.stringify(form.this[key]) !== JSON.stringify(thatTexts[key])),
       )
     : [];
+  const apart = drawnTogether(inputs, unlike);
   const stamp = stampOf(calculator, form.this, { touched, linked, waiting: problems.length, unlike });
   const groups = thatTexts
     ? [
         {
           title: 'The same for both',
-          inputs: [...new Set([...asked.map(inputNameOf), ...Object.keys(inputs)])].filter((key) => !unlike.includes(key)),
+          inputs: [...new Set([...asked.map(inputNameOf), ...Object.keys(inputs)])].filter((key) => !apart.flat().includes(key)),
         },
       ]
     : layout.groups;
@@ -198,15 +204,15 @@ export function CalculatorForm(props: CalculatorFormProps) {
               },
               onLeave: thatSide.onLeave,
             }}
-            keys={unlike}
+            apart={apart}
             names={names}
             onNames={act.name}
             onLetDiffer={act.letDiffer}
           />
         ) : (
-          asked.map((key) => (
-            <div class="ask" key={key}>
-              <Fields {...side} keys={[key]} />
+          drawnTogether(inputs, asked).map((keys) => (
+            <div class="ask" key={keys[0]}>
+              <Fields {...side} keys={keys} />
             </div>
           ))
         )}

@@ -7,8 +7,8 @@ import type { SideProps } from './props.ts';
 interface DiffersProps {
   readonly mine: Omit<SideProps, 'keys'>;
   readonly theirs: Omit<SideProps, 'keys'>;
-  /** What is asked of both sides. */
-  readonly keys: readonly string[];
+  /** What is asked of both sides; a tally's counts stand together. */
+  readonly apart: readonly (readonly [string, ...string[]])[];
   readonly names: SideNames;
   readonly onNames: (names: SideNames) => void;
   readonly onLetDiffer: (key: string) => void;
@@ -22,9 +22,9 @@ function others({ calculator, texts }: { readonly calculator: SideProps['calcula
 const longestName = 30;
 
 /** What two managements do differently, side by side; nothing else is asked twice. */
-export function Differs({ mine, theirs, keys, names, onNames, onLetDiffer }: DiffersProps) {
+export function Differs({ mine, theirs, apart, names, onNames, onLetDiffer }: DiffersProps) {
   const { calculator, id } = mine;
-  const left = others(mine, keys);
+  const left = others(mine, apart.flat());
   const column: SideProps['wantsColumn'] = (_, __, cell) => cell.belongsTo === 'management';
   return (
     <>
@@ -47,24 +47,27 @@ export function Differs({ mine, theirs, keys, names, onNames, onLetDiffer }: Dif
           </p>
         ))}
       </div>
-      {keys.map((key) => {
+      {apart.map((keys) => {
+        const [key] = keys;
         const input = calculator.inputs[key];
         if (!input || (!isShown(input, mine.texts) && !isShown(input, theirs.texts))) return null;
-        const isNumber = input.kind === 'number';
+        const isNumber = input.kind === 'number' && keys.length === 1;
         return (
           <div class={`ask both-ask${isNumber ? ' is-number' : ''}`} key={key}>
-            <p class="both-name" aria-hidden="true">
-              {input.label}
-            </p>
-            {'help' in input && input.help && <small class="field-hint">{input.help}</small>}
+            {keys.length === 1 && (
+              <p class="both-name" aria-hidden="true">
+                {input.label}
+              </p>
+            )}
+            {keys.length === 1 && 'help' in input && input.help && <small class="field-hint">{input.help}</small>}
             <div class={isNumber ? 'both is-number' : 'both'}>
               <div class="is-this">
                 <span class="who word-this">{names[0] || 'This'}</span>
-                <Fields {...mine} wantsColumn={column} canAddRows={false} keys={[key]} />
+                <Fields {...mine} wantsColumn={column} canAddRows={false} keys={keys} />
               </div>
               <div class="is-that">
                 <span class="who word-that">{names[1] || 'That'}</span>
-                <Fields {...theirs} wantsColumn={column} canAddRows={false} keys={[key]} />
+                <Fields {...theirs} wantsColumn={column} canAddRows={false} keys={keys} />
               </div>
             </div>
           </div>

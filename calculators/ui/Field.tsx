@@ -153,7 +153,7 @@ function NumberField({ input, ...props }: FieldProps & { readonly input: NumberI
     <Frame {...props}>
       <div class={isPlain ? 'control' : 'control is-stepped'}>
         {step(-1)}
-        <span class="value">
+        <span class="typed-in">
           <input
             id={id}
             type="text"

@@ -27,6 +27,8 @@ export interface Held {
   /** Paths of this side; those of the other begin with `that.`. */
   readonly touched: Touched;
   readonly today: Touched;
+  /** Filled in from the values of the reader's kind of country, and not typed over since. */
+  readonly placed: Touched;
   /** Cleared and not typed in since: nobody is told yet that it is missing. */
   readonly blank: Touched;
   readonly names: SideNames;
@@ -41,6 +43,7 @@ export const startHeld = ({ inputs }: Calculator): Held => ({
   linked: nobody,
   touched: nobody,
   today: nobody,
+  placed: nobody,
   blank: nobody,
   names: ['', ''],
   differs: [],
@@ -66,11 +69,17 @@ export function useHeld(calculator: Calculator) {
     const put = (change: (now: Held) => Partial<Held>) => setHeld((now) => ({ ...now, ...change(now) }));
     const own = (now: Held, before: Texts, after: Texts): Partial<Held> => {
       const changed = touchedBy(nobody, before, after);
-      return { touched: new Set([...now.touched, ...changed]), blank: without(now.blank, changed) };
+      return { touched: new Set([...now.touched, ...changed]), blank: without(now.blank, changed), placed: without(now.placed, changed) };
     };
     return {
       open: (opening: Opening) => put(() => ({ ...opening })),
       putThis: (texts: Texts) => put((now) => ({ form: { ...now.form, this: texts }, ...own(now, now.form.this, texts) })),
+      /** Values of the reader's own country, into the fields that they are for. */
+      fill: (texts: Texts) =>
+        put((now) => {
+          const all = { ...now.form.this, ...texts };
+          return { form: { ...now.form, this: all }, ...own(now, now.form.this, all), placed: new Set([...now.placed, ...Object.keys(texts)]) };
+        }),
       putThat: (texts: Texts) =>
         put(({ form, touched }) => ({
           form: { ...form, that: texts },

@@ -110,7 +110,8 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
   const records = keptRecords(calculator);
   const hasRecords = Object.keys(records).length > 0;
   const own = new Set(Object.keys(records));
-  const open = (): Opening | null => {
+  let opened: Opening | null = null;
+  const opening = (): Opening | null => {
     if (query !== '') {
       const { form, notices, named } = fromLink(calculator, query);
       const that = form.that && { ...form.that, ...records };
@@ -139,12 +140,17 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
       names: ['', ''],
     };
   };
+  const open = (): Opening | null => {
+    opened = opening();
+    return opened;
+  };
   const page = new URL(box.dataset['page'] ?? location.pathname, location.href).href;
   const ownPage = box.querySelector<HTMLAnchorElement>('[data-own-page]');
   const toWorking = startWorking(box, calculator);
   // A guide prints as a guide; a sheet is printed from the calculator's own page.
   const paper = ownsAddress ? startPrint(calculator, { Picture, page }) : undefined;
   let latest: Change | undefined;
+  let fill = (_: Texts): void => {};
   const toAddress = ownsAddress ? addressBar() : (link: string) => keep('sessionStorage', formKey, link);
   let isOpening = true;
   const onChange = (change: Change) => {
@@ -152,7 +158,8 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
     toWorking(change);
     paper?.follow(change);
     if (ownPage) ownPage.href = `${page}?${change.link}`;
-    if (isOpening) return;
+    // Told a little later than it was opened, and still nothing that a person did.
+    if (isOpening || (change.form === opened?.form && change.names === opened.names)) return;
     toAddress(change.link);
     keepWhose(box, change);
   };
@@ -166,6 +173,9 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
       open={open}
       onChange={onChange}
       address={(link) => `${page}?${link}`}
+      onFillable={(way) => {
+        fill = way;
+      }}
       {...(paper && { onPrint: paper.print })}
       onSystem={(to) => keep('localStorage', unitsKey, to)}
       Picture={Picture}
@@ -181,18 +191,18 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
       await replay();
       box.dataset['ready'] = '';
       done();
-      void offerLocal(box, calculator, () => latest?.form.this);
+      void offerLocal(box, calculator, () => latest?.form.this, fill);
     }),
   );
 }
 
 /** Most people never pick a country: what fills its values in is fetched only for those who have. */
-async function offerLocal(box: HTMLElement, calculator: Calculator, texts: () => Texts | undefined): Promise<void> {
+async function offerLocal(box: HTMLElement, calculator: Calculator, texts: () => Texts | undefined, fill: (texts: Texts) => void): Promise<void> {
   const country = kept('localStorage', countryKey);
   if (!country || !box.querySelector('[data-local-fill]')) return;
   try {
     const { offerLocalFill } = await import('./localFill.ts');
-    await offerLocalFill({ box, calculator, country, texts, system: () => (kept('localStorage', unitsKey) === 'si' ? 'si' : 'us') });
+    await offerLocalFill({ box, calculator, country, texts, fill, system: () => (kept('localStorage', unitsKey) === 'si' ? 'si' : 'us') });
   } catch (error) {
     // The form works without. No signal is no error.
     console.info(error);

@@ -1,6 +1,7 @@
 // Offers to write a country's values into a form. Fetched only where somebody has picked a country and the calculator takes such values.
 import type { Calculator } from '../../calculators/kit/define.ts';
-import { startTexts, type Texts, textIn } from '../../calculators/kit/state.ts';
+import { isShown, startTexts, type Texts, textIn } from '../../calculators/kit/state.ts';
+import { keptText } from '../../calculators/ui/fieldText.ts';
 import { printIn } from '../../calculators/units/printQuantity.ts';
 import { convert, type UnitSystem, unitIn } from '../../calculators/units/units.ts';
 import type { LocalField, LocalFields } from '../local/localFields.ts';
@@ -12,10 +13,12 @@ interface Offer {
   readonly country: string;
   /** What stands in the form now. */
   readonly texts: () => Texts | undefined;
+  /** Puts texts into the form, whether their fields stand open or not. */
+  readonly fill: (texts: Texts) => void;
   readonly system: () => UnitSystem;
 }
 interface Fill {
-  readonly field: HTMLInputElement;
+  readonly key: string;
   readonly label: string;
   readonly text: string;
   /** The same with its unit, to be read. */
@@ -24,44 +27,30 @@ interface Fill {
 }
 
 /**
- * Fields that stand in the form, still hold what they were built with, and would get another value. Of one row all or none: a height to stop at
+ * Fields that apply, still hold what they were built with, and would get another value. Of one row all or none: a height to stop at
  * beside a height to start at that somebody typed is no pair.
  */
-function fillsOf({ box, calculator, texts, system }: Offer, local: LocalFields): readonly Fill[] {
+function fillsOf({ calculator, texts, system }: Offer, local: LocalFields): readonly Fill[] {
   const now = texts();
   if (!now) return [];
   const starts = [startTexts(calculator.inputs, 'us'), startTexts(calculator.inputs, 'si')];
   const offered = local.calculators[calculator.slug] ?? [];
-  const fieldOf = (key: string): HTMLElement | null => document.getElementById(`${box.dataset['name'] ?? calculator.slug}-${key}`);
   const isUntouched = (key: string): boolean => starts.some((start) => textIn(start[key]) === textIn(now[key]));
   const canTake = ({ key, value }: LocalField): boolean => {
     const input = calculator.inputs[key];
-    return input?.kind === 'number' && fieldOf(key) instanceof HTMLInputElement && value >= input.min && value <= input.max && isUntouched(key);
+    return input?.kind === 'number' && isShown(input, now) && value >= input.min && value <= input.max && isUntouched(key);
   };
   const torn = new Set(offered.flatMap((each) => (each.row === undefined || canTake(each) ? [] : [each.row])));
   return offered.flatMap((each) => {
     const { key, value, source, row } = each;
     const input = calculator.inputs[key];
-    const field = fieldOf(key);
     if (!canTake(each) || (row !== undefined && torn.has(row))) return [];
-    if (input?.kind !== 'number' || !(field instanceof HTMLInputElement) || value === input.default) return [];
+    if (input?.kind !== 'number' || value === input.default) return [];
     const unit = unitIn(system(), input.unit);
     const typed = unit === input.unit ? String(value) : String(Number(convert(value, input.unit, unit).toPrecision(4)));
     const digits = /\.(\d+)$/.exec(typed)?.[1]?.length ?? 0;
-    return [{ field, label: input.label, text: typed, shown: printIn(Number(typed), unit, digits), source }];
+    return [{ key, label: input.label, text: keptText(typed, input.unit, system()), shown: printIn(Number(typed), unit, digits), source }];
   });
-}
-
-const drawn = (): Promise<void> => new Promise((done) => setTimeout(done));
-
-/** One at a time, as a person types: each goes into the form as it stands after the one before. */
-async function write(fills: readonly Fill[]): Promise<void> {
-  for (const { field, text } of fills) {
-    field.value = text;
-    field.dispatchEvent(new Event('input', { bubbles: true }));
-    field.dispatchEvent(new Event('blur'));
-    await drawn();
-  }
 }
 
 function tell(line: HTMLElement, name: string, fills: readonly Fill[]): void {
@@ -91,9 +80,9 @@ export async function offerLocalFill(offer: Offer): Promise<void> {
   const button = document.createElement('button');
   button.type = 'button';
   button.textContent = `Fill in local values, ${local.name} (${count} ${count === 1 ? 'field' : 'fields'})`;
-  button.addEventListener('click', async () => {
+  button.addEventListener('click', () => {
     const fills = fillsOf(offer, local);
-    await write(fills);
+    offer.fill(Object.fromEntries(fills.map(({ key, text }) => [key, text])));
     tell(line, local.name, fills);
   });
   line.replaceChildren(button);

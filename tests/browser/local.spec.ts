@@ -1,4 +1,5 @@
 import { expect, type Page, test } from '@playwright/test';
+import { field, openGroups } from './forms.ts';
 
 const pick = (page: Page, country: string) => page.addInitScript((slug) => localStorage.setItem('holdwater-country', slug), country);
 const shown = (page: Page) =>
@@ -74,6 +75,11 @@ test('values are written into a form when asked for, and its link carries them',
   await expect(likely).toHaveValue('135');
   await offer.click();
   await expect(likely).toHaveValue('125');
+  await expect(page.locator('.field', { has: likely }).locator('.whose')).toHaveText('from your place');
+  // Two of the three stand in a group that nobody opened.
+  await openGroups(page);
+  await expect(field(page, 'hay-value-lowPriceUsdPerTon')).toHaveValue('90');
+  await expect(field(page, 'hay-value-highPriceUsdPerTon')).toHaveValue('160');
   await expect(page.getByText('Price, likely: $125 a ton (from local values:', { exact: false })).toBeVisible();
   await expect(page).toHaveURL(/[?&]price=125usd\/ton&low-price=90usd\/ton&high-price=160usd\/ton/);
   await page.reload();
@@ -86,6 +92,7 @@ test('what somebody typed is left alone', async ({ page }) => {
   await expect(page.locator('[data-local-fill] button')).toBeVisible();
   await page.locator('#hay-value-priceUsdPerTon').fill('150');
   await page.locator('[data-local-fill] button').click();
+  await openGroups(page);
   await expect(page.locator('#hay-value-lowPriceUsdPerTon')).toHaveValue('90');
   await expect(page.locator('#hay-value-priceUsdPerTon')).toHaveValue('150');
 });
@@ -96,6 +103,7 @@ test('a height to stop at is never filled in beside a height to start at that so
   const [start, stop] = [page.locator('#rest-and-moves-startHeightIn'), page.locator('#rest-and-moves-stopHeightIn')];
   const offer = page.locator('[data-local-fill] button');
   await expect(offer).toBeVisible();
+  await openGroups(page);
   await start.fill('5');
   await start.blur();
   const before = await stop.inputValue();
@@ -108,6 +116,7 @@ test('heights are filled in from one row, the high start with the high stop', as
   await pick(page, 'southern-warm-season');
   await page.goto('/calculators/rest-and-moves/');
   await page.locator('[data-local-fill] button').click();
+  await openGroups(page);
   await expect(page.locator('#rest-and-moves-startHeightIn')).toHaveValue('8');
   await expect(page.locator('#rest-and-moves-stopHeightIn')).toHaveValue('2');
 });

@@ -44,7 +44,7 @@ async function look(page: Page, address: string, schemes: 'light' | 'both'): Pro
   await page.goto(address, { waitUntil: 'load' });
   // Folded away it would go unseen here.
   if (address.startsWith('/calculators/'))
-    await page.locator('details.working').evaluateAll((all) => {
+    await page.locator('details.working, details.group, details.bar, .let-differ').evaluateAll((all) => {
       for (const each of all) each.setAttribute('open', '');
     });
   const overflowPx = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);

@@ -3,19 +3,16 @@ import { join } from 'node:path';
 import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
 import { root } from '../support/files.ts';
+import { big, openForm, range, result, toMetric } from './forms.ts';
 
-const address = '/calculators/rain-record/';
 const seattle = join(root, 'node_modules/vega-datasets/data/seattle-weather.csv');
 const field = (page: Page) => page.getByLabel('Rain record', { exact: true });
 const understood = (page: Page) => page.getByLabel('Rain record: what was understood');
 const problem = (page: Page) => page.locator('#rain-record-rainRecord-problem');
-const row = (page: Page, name: string) => page.locator('.results-table tr', { hasText: name }).locator('td').first();
+const bar = (page: Page) => page.locator('.bar');
 
 test.use({ serviceWorkers: 'block' });
-async function open(page: Page, query = ''): Promise<void> {
-  await page.goto(`${address}${query}`);
-  await page.locator('[data-calculator="rain-record"][data-ready]').waitFor();
-}
+const open = (page: Page, query = ''): Promise<void> => openForm(page, 'rain-record', query);
 /** Lets a file fall on the field, as a browser hands it over. */
 async function drop(page: Page, text: string, name: string): Promise<void> {
   const data = await page.evaluateHandle(
@@ -31,27 +28,27 @@ async function drop(page: Page, text: string, name: string): Promise<void> {
 
 test('a pasted notebook is asked about, shown, confirmed, and still there after a reload', async ({ page }) => {
   await open(page, '?until=2024-03-31&window=1mo&v=1');
-  await expect(page.locator('.caution').first()).toContainText('invented Two Bench place');
+  await expect(bar(page)).toContainText('invented Two Bench place');
   // By hand: rain on three days of March 2024 and two of March 2023, 1.5 in against 1.0 in.
   await field(page).fill('2023-03-01,0.5\n2023-03-20,0.5\n2024-03-02,0.5\n2024-03-12,0.5\n2024-03-31,0.5');
-  await expect(page.locator('.answer-number').first()).toContainText('too little was read');
+  await expect(big(page)).toContainText('too little was read');
   await understood(page).getByLabel('No rain').check();
-  await expect(page.locator('.answer-number').first()).toContainText('1');
-  await expect(row(page, 'Rain in these months')).toHaveText('1.50 in');
-  await expect(row(page, 'Mean of the years')).toHaveText('1.25 in');
+  await expect(big(page)).toContainText('1');
+  await expect(result(page, 'Rain in these months')).toHaveText('1.50 in');
+  await expect(result(page, 'Mean of the years')).toHaveText('1.25 in');
   await expect(understood(page)).toContainText('Mar 31, 2024');
-  await expect(page.locator('.caution').first()).toContainText('look over what was understood');
+  await expect(bar(page)).toContainText('look over what was understood');
   await understood(page).getByLabel('This is how the record is meant').check();
-  await expect(page.locator('.caution', { hasText: 'look over' })).toHaveCount(0);
+  await expect(page.locator('.bar', { hasText: 'look over' })).toHaveCount(0);
   await page.waitForTimeout(600);
   expect(page.url()).not.toContain('2023-03-01');
   await page.reload();
   await page.locator('[data-ready]').first().waitFor();
   await expect(field(page)).toHaveValue(/^2023-03-01,0.5/);
   await expect(page.locator('.notices')).toContainText('A link carries no record');
-  await expect(row(page, 'Rain in these months')).toHaveText('1.50 in');
+  await expect(result(page, 'Rain in these months')).toHaveText('1.50 in');
   await page.getByRole('button', { name: 'Take this record out' }).click();
-  await expect(page.locator('.caution').first()).toContainText('invented Two Bench place');
+  await expect(bar(page)).toContainText('invented Two Bench place');
   await page.reload();
   await page.locator('[data-ready]').first().waitFor();
   await expect(field(page)).toHaveValue('');
@@ -64,13 +61,13 @@ test('an open data file is dropped on the field and read right', async ({ page }
   await understood(page).getByLabel('The numbers are in').selectOption('mm');
   await expect(problem(page)).toHaveCount(0);
   await expect(understood(page)).toContainText('1,461');
-  await page.getByLabel('Metric').check();
+  await toMetric(page);
   // vega-datasets: 1,226.0 mm in 2012, as another program counts it.
-  await expect(row(page, 'Rain in these months')).toHaveText('1,226.0 mm');
+  await expect(result(page, 'Rain in these months')).toHaveText('1,226.0 mm');
   await page.getByLabel('Up to which day').fill('2013-12-31');
-  await expect(row(page, 'Rain in these months')).toHaveText('828.0 mm');
-  await expect(page.locator('.results-table')).not.toContainText('Standardized precipitation index');
-  await expect(page.locator('.caution', { hasText: 'Under thirty years' })).toBeVisible();
+  await expect(result(page, 'Rain in these months')).toHaveText('828.0 mm');
+  await expect(page.locator('.results-list')).not.toContainText('Standardized precipitation index');
+  await expect(bar(page)).toContainText('Under thirty years');
 });
 
 test('a file by the button; a spreadsheet and an empty file are told', async ({ page }) => {
@@ -112,7 +109,7 @@ test('a hundred years of days are read, computed and drawn, and print on one she
   await open(page, '?until=2024-12-31&window=12mo&v=1');
   await drop(page, `day,rain (in)\n${days.join('\n')}`, 'century.csv');
   await expect(understood(page)).toContainText('36,525');
-  await expect(page.locator('.answer-range').first()).toContainText('of 100 years');
+  await expect(range(page)).toContainText('of 100 years');
   await expect(page.locator('.bars .fell').first()).toBeAttached();
   await page.emulateMedia({ media: 'print' });
   // A long record does not print whole.

@@ -1,4 +1,5 @@
 import { expect, type Page, test } from '@playwright/test';
+import { field, figure, openGroups } from './forms.ts';
 
 test.use({ serviceWorkers: 'block' });
 
@@ -8,7 +9,6 @@ async function openOn(page: Page, day: string, address: string): Promise<void> {
   await page.goto(address);
   await page.locator('[data-calculator][data-ready]').waitFor();
 }
-const field = (page: Page, id: string) => page.locator(`#${id}`);
 
 /** What each fresh form shows, by hand: the season that is under way or comes next, or the example's own dates where the form refuses that. */
 const fresh: readonly (readonly [day: string, slug: string, shows: Readonly<Record<string, string>>])[] = [
@@ -28,9 +28,14 @@ for (const day of new Set(fresh.map(([each]) => each))) {
     page.on('pageerror', (error) => errors.push(error.message));
     for (const [, slug, shows] of fresh.filter(([each]) => each === day)) {
       await openOn(page, day, `/calculators/${slug}/`);
-      for (const [key, value] of Object.entries(shows)) await expect(field(page, `${slug}-${key}`), `${slug} ${key}`).toHaveValue(value);
+      await openGroups(page);
+      for (const [key, value] of Object.entries(shows)) {
+        const [, row] = /-(\d)-/.exec(key) ?? [];
+        if (row !== undefined) await page.locator('.row-line button').nth(Number(row)).click();
+        await expect(field(page, `${slug}-${key}`), `${slug} ${key}`).toHaveValue(value);
+      }
       await expect(page.locator('.waiting')).toHaveCount(0);
-      await expect(page.locator('.answer-number').first()).toHaveText(/\S/);
+      await expect(figure(page)).toHaveText(/\S/);
       // Nothing was typed, so the address stays bare.
       expect(new URL(page.url()).search).toBe('');
     }
@@ -52,6 +57,7 @@ test('a link’s dates never move, and neither do those that somebody left', asy
   await expect(field(page, 'rest-and-moves-startDay')).toHaveValue('2026-05-01');
   await openOn(page, '2027-08-01', '/calculators/rest-and-moves/');
   await expect(field(page, 'rest-and-moves-startDay')).toHaveValue('2027-08-01');
+  await openGroups(page);
   await field(page, 'rest-and-moves-paddockCount').fill('12');
   await expect(page).toHaveURL(/paddock=12/);
   await expect(page).toHaveURL(/start=2027-08-01/);

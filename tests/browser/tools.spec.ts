@@ -1,9 +1,9 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
+import { big, compare, ready } from './forms.ts';
 
 test.use({ serviceWorkers: 'block', viewport: { width: 390, height: 844 } });
 
-const ready = (page: Page, slug: string) => page.locator(`[data-calculator="${slug}"][data-ready]`).waitFor();
 const bucket = '/calculators/stock-water/?supply=flow&flow-from=bucket&v=1';
 const watch = (page: Page) => page.getByRole('button', { name: /^(Start the watch|Stop) for Time to fill it/ });
 const openBucket = async (page: Page) => {
@@ -107,8 +107,8 @@ test('steps are tallied, taken back in their order, and outlive reload and Back'
   await expect(kind(page, 'Litter')).toHaveText('Litter 2');
   await expect(total(page)).toContainText('5 of 100 steps');
   // Five steps are no share yet: the answer says so, and how far off it may be.
-  await expect(page.locator('.answer-number').first()).toHaveText('Too few steps to say');
-  await expect(page.locator('.answers').first()).toContainText('60 % of 5 steps');
+  await expect(big(page)).toContainText('Too few steps to say');
+  await expect(page.locator('.note, .results-range').filter({ hasText: '60 % of 5 steps' }).first()).toBeVisible();
   const undo = page.getByRole('button', { name: 'Undo the last tap' });
   await undo.click();
   await undo.click();
@@ -174,6 +174,6 @@ test('the buttons fit a glove, two beside each other over the whole width', asyn
   expect(boxes[0]?.y).toBe(boxes[1]?.y);
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
   // The other side has a tally of its own, and a copied count is a whole one.
-  await page.getByRole('button', { name: 'Compare with other management' }).click();
+  await compare(page);
   await expect(page.locator('.is-that').getByRole('button', { name: 'Start my own count' })).toBeVisible();
 });

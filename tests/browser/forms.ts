@@ -1,0 +1,38 @@
+// What people do with a calculator's form, for all browser tests alike.
+import { expect, type Locator, type Page } from '@playwright/test';
+
+export async function ready(page: Page, slug: string): Promise<void> {
+  await page.locator(`[data-calculator="${slug}"][data-ready]`).waitFor();
+}
+export async function openForm(page: Page, slug: string, query = ''): Promise<void> {
+  await page.goto(`/calculators/${slug}/${query}`);
+  await ready(page, slug);
+}
+export const field = (page: Page, id: string): Locator => page.locator(`#${id}`);
+export const figure = (page: Page): Locator => page.locator('.answer .big-figure').first();
+export const big = (page: Page): Locator => page.locator('.answer .big').first();
+export const stamp = (page: Page): Locator => page.locator('.answer .stamp').first();
+export const range = (page: Page): Locator => page.locator('.answer .range').first();
+
+/** Opens every group, as somebody does who looks for a field. What stands in one is fetched for nobody else. */
+export async function openGroups(page: Page): Promise<void> {
+  const closed = page.locator('details.group:not([open]) > summary');
+  while ((await closed.count()) > 0) await closed.first().click();
+}
+/** Lines of tables open one at a time: the one that reads so. */
+export async function changeLine(page: Page, title: string): Promise<void> {
+  await page.getByRole('button', { name: `Change ${title}`, exact: true }).click();
+}
+export const compareButton = (page: Page): Locator => page.getByRole('button', { name: 'Set another management beside it' });
+export async function compare(page: Page): Promise<void> {
+  await compareButton(page).click();
+  await expect(page.getByRole('heading', { name: 'What differs' })).toBeVisible();
+}
+export const toMetric = (page: Page): Promise<void> => page.getByRole('button', { name: 'In metric' }).click();
+/** A result in the list of all of them, by its name. */
+export const result = (page: Page, name: string): Locator =>
+  page
+    .locator('.results-list > div')
+    .filter({ has: page.getByText(name, { exact: true }) })
+    .locator('dd')
+    .first();
