@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { calculators, type FrozenLink, fileOf } from '../support/catalog.ts';
 import { root } from '../support/files.ts';
-import { type Counts, formsBy, isOneSided, pairsBy, type Told, type Turned, toldBy, turnedBy } from '../support/told.ts';
+import { type Counts, drawnBy, formsBy, isOneSided, pairsBy, type Told, type Turned, toldBy, turnedBy } from '../support/told.ts';
 
 /**
  * Beside the results of frozen links: what else the page shows and says with them, and what another answer to each question adds and takes away, alone and
@@ -14,6 +14,7 @@ interface Kept {
   readonly turns: Readonly<Record<string, Turned>>;
   readonly pairs: Counts;
   readonly forms: Counts;
+  readonly draws: string;
 }
 const kept: Readonly<Record<string, Kept>> = JSON.parse(readFileSync(join(root, 'tests/catalog/told.json'), 'utf8'));
 
@@ -33,5 +34,8 @@ describe.each(calculators)('$slug', (calculator) => {
   });
   it('tells over many forms what it did', () => {
     expect(formsBy(calculator), mend).toEqual(kept[slug]?.forms);
+  });
+  it('draws what it did', () => {
+    expect(drawnBy(calculator), mend).toBe(kept[slug]?.draws);
   });
 });
