@@ -29,6 +29,11 @@ export const growthCurve = (quitLabel: string) => ({
   }),
 });
 
+/** Why the four answers are refused; each calculator says when. */
+export const curveOutOfOrder = {
+  at: 'quitMonth',
+  say: 'The months must come in order: growth starts, is best, quits. With growth in the fall, the last month must come after the best one.',
+} as const;
 /** A printed curve by name, or the four answers that stand in for one. */
 export interface CurveAnswers {
   readonly curve: 'answers' | 'nd0002' | 'smooth-brome-kansas' | 'co6707' | 'mlra69-fine-a';

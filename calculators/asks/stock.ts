@@ -1,5 +1,6 @@
 import { type ChoiceInput, choice, number, type Option, rows } from '../kit/inputs.ts';
 import { amount, table } from '../kit/quantities.ts';
+import { tex } from '../kit/steps.ts';
 import { dailyIntakeLb } from '../math/herd/dailyIntakeLb.ts';
 import { commonGrazer } from '../math/herd/likelyIntakePercent.ts';
 import { type GrazerKind, grazers } from '../tables/grazers.ts';
@@ -22,6 +23,15 @@ export function stockKind<const K extends GrazerKind>(
     help: `Choosing one fills in weight and appetite; ${verb} them to fit yours.`,
   });
 }
+
+/** What those kinds are called among the results. */
+export function kindNames<const K extends GrazerKind>(kinds: readonly K[]): Readonly<Record<K | 'other', string>> {
+  const names = { ...Object.fromEntries(kinds.map((kind) => [kind, grazers[kind].label])), other: 'Other' };
+  if (!areNames(kinds, names)) throw new TypeError('kindNames needs its kinds by name');
+  return names;
+}
+const areNames = <K extends GrazerKind>(kinds: readonly K[], built: { readonly other: string }): built is Readonly<Record<K | 'other', string>> =>
+  kinds.every((kind) => Object.hasOwn(built, kind));
 
 /** All stock that graze together: head, weight and appetite, a line for each kind. */
 export const grazingStock = <const K extends string>({
@@ -56,6 +66,13 @@ export const grazingStock = <const K extends string>({
     default: herd.map(([each, countHead]) => ({ kind: each, countHead, ...commonGrazer(each) })),
   });
 
+/** A herd to start with. */
+export const nursingHerd = [
+  ['cow-nursing', 45],
+  ['bull', 2],
+  ['ewe-nursing', 60],
+] as const satisfies readonly (readonly [GrazerKind, number])[];
+
 interface StockLine {
   readonly countHead: number;
   readonly weightLb: number;
@@ -77,3 +94,15 @@ export const stockLinesTable = (shareSymbol: string) =>
     intakePercent: amount('Eats a day, share of its weight', shareSymbol, 'pct', 1),
     lineLbPerDay: amount('Eats', 'D_i', 'lb/d'),
   });
+/** And its step in the working. */
+export const stockLinesStep = {
+  says: 'What the stock eat in a day.',
+  source: 'common practice',
+  formulas: { lineLbPerDay: tex`\q{countHead} \times \q{weightLb} \times \q{intakePercent} / 100` },
+  sums: { demandLbPerDay: 'lineLbPerDay' },
+} as const;
+/** A share eaten that somebody gives instead of the table's. */
+export const eatenAsGiven = {
+  says: 'Share of that eaten, as you gave it.',
+  onlyWhen: ({ eatenFrom }: { readonly eatenFrom: string }) => eatenFrom === 'own',
+};

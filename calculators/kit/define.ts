@@ -23,6 +23,8 @@ export interface Caution<V> {
   /** Source key, `common practice` or `from memory`. */
   readonly source: string;
 }
+/** `caution(({ fedOut }) => fedOut, { say: '…', source: 'common practice' })`: what must be said before somebody acts, when, and by whom. */
+export const caution = <V>(when: (values: NoInfer<V>) => boolean, words: Omit<Caution<V>, 'when'>): Caution<V> => ({ when, ...words });
 /** A result in the order in which people want it; the first one is told large. */
 export interface Shown<V, R> {
   readonly of: keyof R & string;
@@ -39,13 +41,28 @@ export interface Shown<V, R> {
   /** Left out unless this holds: a cost that nobody pays. */
   readonly when?: (values: V) => boolean;
 }
-/** Results that need no word of their own: `...shown('haveTon', 'eatenTon')`. */
+/** Results that need no word of their own: `shown('haveTon', 'eatenTon')`. */
 export const shown = <const K extends string>(...names: readonly K[]): readonly { readonly of: K }[] => names.map((of) => ({ of }));
 /** The same, left out unless this holds. */
 export const shownWhen = <V, const K extends string>(
   when: (values: V) => boolean,
   ...names: readonly K[]
 ): readonly { readonly of: K; readonly when: (values: V) => boolean }[] => names.map((of) => ({ of, when }));
+/** A result with its range under it: `ranged('hasIn', ['lowHasIn', 'highHasIn'], { says: '{low} to {high}' })`. */
+export const ranged = <V, const K extends string, const N extends string>(
+  of: K,
+  [low, high]: readonly [N, N],
+  { when, ...words }: RangeWords<NoInfer<V>>,
+): { readonly of: K; readonly range: RangeWords<V> & { readonly low: N; readonly high: N }; readonly when?: (values: V) => boolean } => ({
+  of,
+  range: { low, high, ...words },
+  ...(when === undefined ? {} : { when }),
+});
+interface RangeWords<V> {
+  readonly when?: (values: V) => boolean;
+  readonly says: string | ((values: V) => string);
+  readonly same?: string;
+}
 /** First call: what is asked and what is computed. */
 export interface Work<I extends Inputs, R> {
   readonly slug: string;
@@ -64,7 +81,7 @@ export interface Words<I extends Inputs, R> {
   /** Words that people search with and the page does not use, separated by commas. */
   readonly searchWords?: string;
   readonly quantities: { readonly [K in keyof R]: QuantityFor<R[K]> };
-  readonly results: readonly Shown<ValuesOf<I> & R, R>[];
+  readonly results: readonly (Shown<ValuesOf<I> & R, R> | readonly Shown<ValuesOf<I> & R, R>[])[];
   readonly steps: Working<ValuesOf<I> & R, R>;
   readonly cautions: readonly Caution<ValuesOf<I> & R>[];
   /** What this cannot tell. */
@@ -204,6 +221,7 @@ export const defineCalculator = <const I extends Inputs, R extends object>(work:
     type V = ValuesOf<I> & R;
     const { inputs } = work;
     const steps = stepsOf(words.steps);
+    const told = words.results.flat();
     const useOf = (step: Step<V, R>, values: V): StepUse => {
       if (step.onlyWhen && !step.onlyWhen(values)) return null;
       if (step.kind === 'formula') return usedWay(step.ways, values);
@@ -226,7 +244,7 @@ export const defineCalculator = <const I extends Inputs, R extends object>(work:
     ];
     const rangesOf = (all: V, plain: Outcome['values'], system: UnitSystem): Outcome['ranges'] =>
       Object.fromEntries(
-        words.results.flatMap(({ of, range }) => {
+        told.flatMap(({ of, range }) => {
           if (range === undefined) return [];
           const says = typeof range.says === 'string' ? range.says : range.says(all);
           const named: Readonly<Record<string, string>> = { low: range.low, high: range.high };
@@ -245,7 +263,7 @@ export const defineCalculator = <const I extends Inputs, R extends object>(work:
       searchWords: words.searchWords?.split(', ') ?? [],
       inputs,
       quantities: words.quantities,
-      results: words.results.map(({ of, range }) => ({ of, ...(range === undefined ? {} : { range: { low: range.low, high: range.high } }) })),
+      results: told.map(({ of, range }) => ({ of, ...(range === undefined ? {} : { range: { low: range.low, high: range.high } }) })),
       steps: steps.map(plainStep),
       cautions: words.cautions.map(({ say, source }) => ({ say, source })),
       refusals: [
@@ -277,7 +295,7 @@ export const defineCalculator = <const I extends Inputs, R extends object>(work:
           outcome: {
             values: plain,
             computed: results,
-            shown: words.results.filter(({ when }) => when === undefined || when(all)).map(({ of }) => of),
+            shown: told.filter(({ when }) => when === undefined || when(all)).map(({ of }) => of),
             ranges: rangesOf(all, plain, system),
             cautions: words.cautions.filter((caution) => caution.when(all)).map(({ say, source }) => ({ say, source })),
             uses: steps.map((step) => useOf(step, all)),

@@ -156,6 +156,12 @@ export const choice = <const O extends string>(
   start: NoInfer<O>,
   { options, ...more }: More<ChoiceInput<O>> & { readonly options: Readonly<Record<O, string | Option>> },
 ): ChoiceInput<O> => ({ kind: 'choice', label, options: optionsOf(options), default: start, belongsTo: 'place', ...more });
+/** Options that stand together in a long list: `options: { ...grouped('Dry range', { … }), ...grouped('Cropland', { … }) }`. */
+export function grouped<const O extends string>(group: string, labels: Readonly<Record<O, string>>): Readonly<Record<O, Option>> {
+  const built = Object.fromEntries(Object.entries<string>(labels).map(([name, label]) => [name, { label, group }]));
+  if (!areOptions(labels, built)) throw new TypeError('grouped needs its options by name');
+  return built;
+}
 export const yesNo = (label: string, start: boolean, more: More<YesNoInput> = {}): YesNoInput => ({
   kind: 'yesNo',
   label,

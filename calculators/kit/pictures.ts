@@ -51,6 +51,13 @@ export interface Shares<N extends string = string> {
   readonly whole: N;
   readonly parts: readonly { readonly of: N; readonly tone: 'kept' | 'lost' | 'water' | 'other' }[];
 }
+/** `shares('haveTon', { eatenTon: 'kept', lostTon: 'lost' })`: the whole, then its parts in order, each with its tone. */
+export const shares = <const W extends string, const P extends string>(
+  whole: W,
+  tones: Readonly<Record<P, Shares['parts'][number]['tone']>>,
+): Shares<W | P> => ({ kind: 'shares', whole, parts: namesOf(tones).map((of) => ({ of, tone: tones[of] })) });
+const namesOf = <P extends string>(tones: Readonly<Record<P, unknown>>): readonly P[] =>
+  Object.keys(tones).filter((name): name is P => Object.hasOwn(tones, name));
 /** Lanes over time: which paddock is grazed when. */
 export interface Spans<K extends string = string, C extends string = string> {
   readonly kind: 'spans';

@@ -1,6 +1,6 @@
 import { hardOne } from '../../asks/cautions.ts';
-import { grownPercentBy, isCurveInOrder } from '../../asks/growthCurve.ts';
-import { defineCalculator, shown } from '../../kit/define.ts';
+import { curveOutOfOrder, grownPercentBy, isCurveInOrder } from '../../asks/growthCurve.ts';
+import { caution, defineCalculator, ranged, shown, shownWhen } from '../../kit/define.ts';
 import { intakeFallsBelowLbPerAc } from '../../tables/harvestShare.ts';
 import { yearOf } from '../../units/days.ts';
 import { compute } from './compute.ts';
@@ -43,11 +43,7 @@ export default defineCalculator({
       when: ({ toDay, todayDay, goDay }) => goDay < todayDay || goDay >= toDay,
       say: 'The day by which they could go must lie from today to before the last day.',
     },
-    {
-      at: 'quitMonth',
-      when: (values) => !isCurveInOrder(values),
-      say: 'The months must come in order: growth starts, is best, quits. With growth in the fall, the last month must come after the best one.',
-    },
+    { ...curveOutOfOrder, when: (values) => !isCurveInOrder(values) },
     {
       at: 'toDay',
       when: (values) => isCurveInOrder(values) && grownPercentBy(values, values.toDay) === 0,
@@ -63,80 +59,63 @@ export default defineCalculator({
   quantities,
   results: [
     { of: 'verdict', when: ({ verdict }) => verdict !== 'some-go' },
-    {
-      of: 'goHead',
-      range: {
-        low: 'lowGoHead',
-        high: 'highGoHead',
-        says: ({ highGoHead, firstHead, shares }) =>
-          `{low} if the rest of the season grows as usual, ${highGoHead === firstHead ? 'all {high}' : '{high}'} if nothing more grows${shareRange(shares, ({ shareGoHead }) => shareGoHead, '; ')}`,
-      },
-    },
+    ranged('goHead', ['lowGoHead', 'highGoHead'], {
+      says: ({ highGoHead, firstHead, shares }) =>
+        `{low} if the rest of the season grows as usual, ${highGoHead === firstHead ? 'all {high}' : '{high}'} if nothing more grows${shareRange(shares, ({ shareGoHead }) => shareGoHead, '; ')}`,
+    }),
     { of: 'nowGoHead', when: ({ waitDays, goHead }) => waitDays > 0 && goHead > 0 },
-    {
-      of: 'normalHead',
-      range: {
-        low: 'poorHead',
-        high: 'normalHead',
-        says: ({ shares }) => `{low} in a poor year${shareRange(shares, ({ shareNormalHead }) => shareNormalHead, '; in a normal one ')}`,
-      },
-    },
+    ranged('normalHead', ['poorHead', 'normalHead'], {
+      says: ({ shares }) => `{low} in a poor year${shareRange(shares, ({ shareNormalHead }) => shareNormalHead, '; in a normal one ')}`,
+    }),
     { of: 'otherBasisHead', when: ({ yieldFrom }) => yieldFrom === 'survey' },
-    ...shown('nowHead', 'balanceLb'),
+    shown('nowHead', 'balanceLb'),
     { of: 'outDay', when: ({ lastsDays, leftDays }) => lastsDays < leftDays },
     { of: 'shares', when: ({ yieldFrom }) => yieldFrom === 'survey' },
-    ...shown('years', 'monthLines', 'delays'),
-    { of: 'eatenPercent', when: ({ yieldFrom }) => yieldFrom === 'survey' },
-    { of: 'usableAc', when: ({ yieldFrom }) => yieldFrom === 'survey' },
-    { of: 'grounds', when: ({ yieldFrom }) => yieldFrom === 'survey' },
+    shown('years', 'monthLines', 'delays'),
+    shownWhen(({ yieldFrom }) => yieldFrom === 'survey', 'eatenPercent', 'usableAc', 'grounds'),
     { of: 'usualYears', when: ({ yieldFrom }) => yieldFrom === 'stock-days' },
   ],
   steps,
   cautions: [
-    {
-      when: ({ leftLb }) => leftLb === 0,
+    caution(({ leftLb }) => leftLb === 0, {
       say: 'By these numbers the herd has already eaten its share. Look at the stubble. If more stands than this says, the growth so far was set too low. If not, each day from now comes out of next year’s grass.',
       source: 'common practice',
-    },
-    {
-      when: ({ verdict }) => verdict === 'too-late',
+    }),
+    caution(({ verdict }) => verdict === 'too-late', {
       say: 'By that day it is too late for this kind alone. Go sooner, take other kinds as well, or have hay bought and a lot ready to feed it on before the grass ends.',
       source: 'common practice',
-    },
-    {
-      when: ({ goHead }) => goHead > 0,
+    }),
+    caution(({ goHead }) => goHead > 0, {
       say: 'Before you sell, check that no drug still has its withdrawal time to run. Thin, lame or heavy-bellied animals may not stand the haul; ask your veterinarian. Load in the cool of the day with water before and after.',
       source: 'common practice',
-    },
+    }),
     { when: ({ goHead }) => goHead > 0, ...hardOne },
-    {
-      when: ({ pastures, yieldFrom }) => yieldFrom === 'survey' && pastures.some(({ poorLbPerAc }) => poorLbPerAc < intakeFallsBelowLbPerAc),
+    caution(({ pastures, yieldFrom }) => yieldFrom === 'survey' && pastures.some(({ poorLbPerAc }) => poorLbPerAc < intakeFallsBelowLbPerAc), {
       say: 'On one of the pastures a poor year makes less than 750 lb an acre. On so thin a stand cattle begin to eat less in a day. Leave it out, or rest it.',
       source: 'white-b5036',
-    },
-    {
-      when: ({ pastures, yieldFrom }) => yieldFrom === 'survey' && pastures.some(({ normalLbPerAc, poorLbPerAc }) => poorLbPerAc > normalLbPerAc),
+    }),
+    caution(({ pastures, yieldFrom }) => yieldFrom === 'survey' && pastures.some(({ normalLbPerAc, poorLbPerAc }) => poorLbPerAc > normalLbPerAc), {
       say: 'On one of the pastures the poor year makes more than the normal one. Look whether the two are swapped.',
       source: 'common practice',
-    },
-    {
-      when: ({ eatenPercent, yieldMeans, yieldFrom }) => yieldFrom === 'survey' && yieldMeans !== 'above-stubble' && eatenPercent > 25,
+    }),
+    caution(({ eatenPercent, yieldMeans, yieldFrom }) => yieldFrom === 'survey' && yieldMeans !== 'above-stubble' && eatenPercent > 25, {
       say: 'The share eaten decides this count more than anything else. On range 25 % is the usual figure; higher shares come from pasture with rain, and no trial here shows that grass stands them in a drought. Go by the lower share.',
       source: 'white-b5036',
-    },
-    {
-      when: ({ eatenPercent, yieldMeans, yieldFrom }) => yieldFrom === 'survey' && yieldMeans !== 'above-stubble' && eatenPercent > 50,
+    }),
+    caution(({ eatenPercent, yieldMeans, yieldFrom }) => yieldFrom === 'survey' && yieldMeans !== 'above-stubble' && eatenPercent > 50, {
       say: 'More than half of the whole growth eaten takes moves every few days, a good stand and rain. On range 25 % is the usual figure.',
       source: 'white-b5036',
-    },
-    {
-      when: ({ kinds, yieldFrom, reachFrom }) =>
+    }),
+    caution(
+      ({ kinds, yieldFrom, reachFrom }) =>
         yieldFrom === 'survey' &&
         reachFrom === 'guide' &&
         kinds.some(({ kind }) => kind === 'ewe-nursing' || kind === 'ewe-dry' || kind === 'doe' || kind === 'horse'),
-      say: 'Distance and slope are counted as for cattle. Sheep and goats climb steeper ground, and horses walk farther.',
-      source: 'common practice',
-    },
+      {
+        say: 'Distance and slope are counted as for cattle. Sheep and goats climb steeper ground, and horses walk farther.',
+        source: 'common practice',
+      },
+    ),
   ],
   limits: [
     'It takes all stock to share all the pastures. A pasture that only the ewes use needs a run of its own.',

@@ -1,5 +1,5 @@
 import { growthCurve } from '../../asks/growthCurve.ts';
-import { stockKind } from '../../asks/stock.ts';
+import { kindNames, stockKind } from '../../asks/stock.ts';
 import { choice, date, number, rows } from '../../kit/inputs.ts';
 import { commonGrazer } from '../../math/herd/likelyIntakePercent.ts';
 import { grazers } from '../../tables/grazers.ts';
@@ -7,19 +7,8 @@ import { grazers } from '../../tables/grazers.ts';
 /** As a dry cow of his weight. */
 const bull = { weightLb: grazers.bull.weightLb, intakePercent: commonGrazer('cow-dry').intakePercent };
 
-export const kindWords = {
-  'cow-nursing': grazers['cow-nursing'].label,
-  'cow-dry': grazers['cow-dry'].label,
-  bull: grazers.bull.label,
-  heifer: grazers.heifer.label,
-  stocker: grazers.stocker.label,
-  calf: grazers.calf.label,
-  'ewe-nursing': grazers['ewe-nursing'].label,
-  'ewe-dry': grazers['ewe-dry'].label,
-  doe: grazers.doe.label,
-  horse: grazers.horse.label,
-  other: 'Other',
-} as const;
+const kinds = ['cow-nursing', 'cow-dry', 'bull', 'heifer', 'stocker', 'calf', 'ewe-nursing', 'ewe-dry', 'doe', 'horse'] as const;
+export const kindWords = kindNames(kinds);
 
 export const herd = rows({
   label: 'The herd',
@@ -27,10 +16,7 @@ export const herd = rows({
   help: 'Put the kind that would go first on the first line. The others are taken to stay.',
   maxRows: 8,
   columns: {
-    kind: stockKind('cow-nursing', ['cow-nursing', 'cow-dry', 'bull', 'heifer', 'stocker', 'calf', 'ewe-nursing', 'ewe-dry', 'doe', 'horse'], {
-      verb: 'mend',
-      own: { bull: { label: grazers.bull.label, fills: bull } },
-    }),
+    kind: stockKind('cow-nursing', kinds, { verb: 'mend', own: { bull: { label: grazers.bull.label, fills: bull } } }),
     countHead: number('Head', 'n', 'head', [1, 20_000], 45, { whole: true, help: 'Those on the place now, taken to have been there since turn-in.' }),
     weightLb: number('Weight of one', 'W', 'lb', [20, 3500], 1250, {
       usual: 'animalLb',

@@ -1,6 +1,7 @@
-import { defineCalculator } from '../../kit/define.ts';
+import { caution, defineCalculator, ranged, shown } from '../../kit/define.ts';
+import { shares } from '../../kit/pictures.ts';
 import { amount, word } from '../../kit/quantities.ts';
-import { byCase, formula, lookup, tex } from '../../kit/steps.ts';
+import { byCase, formula, lookup, tabulate, tex, when } from '../../kit/steps.ts';
 import { compute } from './compute.ts';
 import { inputs } from './inputs.ts';
 
@@ -67,57 +68,39 @@ export default defineCalculator({
     },
   },
   results: [
-    {
-      of: 'enough',
+    ranged('enough', ['coveredLowPercent', 'coveredHighPercent'], {
       when: ({ enough }) => enough === 'too-few',
-      range: {
-        low: 'coveredLowPercent',
-        high: 'coveredHighPercent',
-        says: ({ stepsCount }) =>
-          `${stepsCount === 1 ? 'the one step' : '{coveredPercent} of {stepsCount} steps'} so far met cover; the ground itself may be {low} to {high} covered (95 in 100)`,
+      says: ({ stepsCount }) =>
+        `${stepsCount === 1 ? 'the one step' : '{coveredPercent} of {stepsCount} steps'} so far met cover; the ground itself may be {low} to {high} covered (95 in 100)`,
+    }),
+    ranged('coveredPercent', ['coveredLowPercent', 'coveredHighPercent'], {
+      says: ({ stepsCount }) =>
+        stepsCount < 100
+          ? 'of only {stepsCount} steps; the ground itself may be {low} to {high} covered (95 in 100)'
+          : 'of {stepsCount} steps; a count like this can be off that far: {low} to {high} (95 in 100)',
+    }),
+    ranged('sodPercent', ['sodLowPercent', 'sodHighPercent'], { says: '{low} to {high}; rock sheds rain, so it is left out here' }),
+    ranged('condition', ['sodLowPercent', 'sodHighPercent'], {
+      says: ({ grazing, settles, poorBelowPercent, goodAbovePercent, limitPercent, standing }) => {
+        if (grazing === 'heavy') return 'ground grazed hard with no litter is poor, whatever the count';
+        if (settles === 'settled') return `{low} to {high} lies in this class (poor below ${poorBelowPercent} %, good above ${goodAbovePercent} %)`;
+        if (standing === 'any') return `{low} to {high} holds both limits, ${poorBelowPercent} and ${goodAbovePercent} %: the class is open`;
+        const both = standing === 'poor-or-fair' ? 'poor or fair' : 'fair or good';
+        return `{low} to {high} holds the limit at ${limitPercent} %: ${both}; try both on the storm page`;
       },
-    },
-    {
-      of: 'coveredPercent',
-      range: {
-        low: 'coveredLowPercent',
-        high: 'coveredHighPercent',
-        says: ({ stepsCount }) =>
-          stepsCount < 100
-            ? 'of only {stepsCount} steps; the ground itself may be {low} to {high} covered (95 in 100)'
-            : 'of {stepsCount} steps; a count like this can be off that far: {low} to {high} (95 in 100)',
-      },
-    },
-    { of: 'sodPercent', range: { low: 'sodLowPercent', high: 'sodHighPercent', says: '{low} to {high}; rock sheds rain, so it is left out here' } },
-    {
-      of: 'condition',
-      range: {
-        low: 'sodLowPercent',
-        high: 'sodHighPercent',
-        says: ({ grazing, settles, poorBelowPercent, goodAbovePercent, limitPercent, standing }) => {
-          if (grazing === 'heavy') return 'ground grazed hard with no litter is poor, whatever the count';
-          if (settles === 'settled') return `{low} to {high} lies in this class (poor below ${poorBelowPercent} %, good above ${goodAbovePercent} %)`;
-          if (standing === 'any') return `{low} to {high} holds both limits, ${poorBelowPercent} and ${goodAbovePercent} %: the class is open`;
-          const both = standing === 'poor-or-fair' ? 'poor or fair' : 'fair or good';
-          return `{low} to {high} holds the limit at ${limitPercent} %: ${both}; try both on the storm page`;
-        },
-      },
-    },
+    }),
     { of: 'settles' },
     // Short of a hundred steps the rule is to go on; a number from so few would be a guess.
     { of: 'moreCount', when: ({ settles, stepsCount, moreCount }) => settles === 'more-steps' && stepsCount >= 100 && moreCount >= 5 },
-    { of: 'stepsCount' },
-    { of: 'kinds' },
+    shown('stepsCount', 'kinds'),
   ],
   steps: [
     formula('stepsCount', tex`\q{plantCount} + \q{litterCount} + \q{rockCount} + \q{bareCount}`, { says: 'All steps.' }),
-    {
-      kind: 'rows',
-      of: 'kinds',
+    tabulate('kinds', {
       says: 'Each kind as a share of all steps, and how far off chance can put it: from and to by the exact binomial interval.',
       source: 'coulloudon-1999, step-point method',
       formulas: { sharePercent: tex`\frac{100 \q{hitCount}}{\q{stepsCount}}` },
-    },
+    }),
     formula('coveredPercent', tex`\frac{100 (\q{plantCount} + \q{litterCount} + \q{rockCount})}{\q{stepsCount}}`, {
       says: 'Covered is all that is not bare soil. Rock counts: a drop that strikes it loosens no soil.',
       source: 'coulloudon-1999, ground cover',
@@ -135,44 +118,41 @@ export default defineCalculator({
       says: 'The class, from plants and litter and from how it is grazed: poor below {poorBelowPercent} or when grazed hard; good above {goodAbovePercent} when grazed lightly or rested; fair between.',
       source: 'tr55-1986, notes of tables 2-2c and 2-2d',
     }),
-    byCase('distancePercent', {
-      onlyWhen: ({ settles }) => settles === 'more-steps',
-      says: 'How far the count is from the nearest class limit.',
-      ways: [
-        { when: ({ sodPercent, limitPercent }) => sodPercent >= limitPercent, formula: tex`\q{sodPercent} - \q{limitPercent}` },
-        { formula: tex`\q{limitPercent} - \q{sodPercent}` },
+    when(
+      ({ settles }) => settles === 'more-steps',
+      [
+        byCase('distancePercent', {
+          says: 'How far the count is from the nearest class limit.',
+          ways: [
+            { when: ({ sodPercent, limitPercent }) => sodPercent >= limitPercent, formula: tex`\q{sodPercent} - \q{limitPercent}` },
+            { formula: tex`\q{limitPercent} - \q{sodPercent}` },
+          ],
+        }),
+        formula(
+          'wantedCount',
+          tex`(\frac{1.96 \sqrt{\q{limitPercent} (100 - \q{limitPercent})} + \sqrt{1.96^2 \q{limitPercent} (100 - \q{limitPercent}) + 200 \q{distancePercent}}}{2 \q{distancePercent}})^2`,
+          {
+            says: 'Steps in all after which the same share would stand clear of that limit. 1.96 stands for 95 in 100.',
+            source: 'fleiss-2003, sample size for one proportion (from memory)',
+          },
+        ),
+        formula('moreCount', tex`\max(0, \q{wantedCount} - \q{stepsCount})`, { says: 'Less the steps that are done.' }),
       ],
-    }),
-    formula(
-      'wantedCount',
-      tex`(\frac{1.96 \sqrt{\q{limitPercent} (100 - \q{limitPercent})} + \sqrt{1.96^2 \q{limitPercent} (100 - \q{limitPercent}) + 200 \q{distancePercent}}}{2 \q{distancePercent}})^2`,
-      {
-        onlyWhen: ({ settles }) => settles === 'more-steps',
-        says: 'Steps in all after which the same share would stand clear of that limit. 1.96 stands for 95 in 100.',
-        source: 'fleiss-2003, sample size for one proportion (from memory)',
-      },
     ),
-    formula('moreCount', tex`\max(0, \q{wantedCount} - \q{stepsCount})`, {
-      onlyWhen: ({ settles }) => settles === 'more-steps',
-      says: 'Less the steps that are done.',
-    }),
   ],
   cautions: [
-    {
-      when: ({ stepsCount }) => stepsCount < 100,
+    caution(({ stepsCount }) => stepsCount < 100, {
       say: 'Fewer than a hundred steps. Keep going; the range is still wide.',
       source: 'missouri-g1570, 100 points',
-    },
-    {
-      when: ({ grazing, kinds }) => grazing === 'heavy' && kinds.some(({ ground, sharePercent }) => ground === 'litter' && sharePercent >= 10),
+    }),
+    caution(({ grazing, kinds }) => grazing === 'heavy' && kinds.some(({ ground, sharePercent }) => ground === 'litter' && sharePercent >= 10), {
       say: 'You met litter, but “grazed hard” here means that none is left. If about half of the growth stands, say so above; the class may change.',
       source: 'tr55-1986, notes of table 2-2c',
-    },
-    {
-      when: () => true,
+    }),
+    caution(() => true, {
       say: 'Watching your boots, you won’t see the bull. Look up at every turn, and mind holes and snakes.',
       source: 'common practice',
-    },
+    }),
   ],
   limits: [
     'The range holds for steps that fall by chance. Ground changes in patches, so a count on one line can be further off; three lines or more come nearer.',
@@ -188,16 +168,7 @@ export default defineCalculator({
     const short = enough === 'too-few' ? ', too few to go by' : '';
     return `${few}${show('stepsCount')} ${stepsCount === 1 ? 'step' : 'steps'}${short}: ${show('plantCount')} on plant bases, ${show('litterCount')} on litter, ${show('rockCount')} on rock, ${show('bareCount')} on bare soil. ${show('coveredPercent')} of these steps met cover; the ground is ${show('coveredLowPercent')} to ${show('coveredHighPercent')} covered (95 in 100). Class for storm runoff${hard}: ${show('condition').toLowerCase()}${open}.`;
   },
-  picture: {
-    kind: 'shares',
-    whole: 'stepsCount',
-    parts: [
-      { of: 'plantCount', tone: 'kept' },
-      { of: 'litterCount', tone: 'other' },
-      { of: 'rockCount', tone: 'water' },
-      { of: 'bareCount', tone: 'lost' },
-    ],
-  },
+  picture: shares('stepsCount', { plantCount: 'kept', litterCount: 'other', rockCount: 'water', bareCount: 'lost' }),
   sources: ['coulloudon-1999', 'missouri-g1570', 'clopper-pearson-1934', 'tr55-1986', 'fleiss-2003', 'strauss-neal-1983'],
   topic: 'tailgate',
   order: 40,

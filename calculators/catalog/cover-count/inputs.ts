@@ -1,3 +1,4 @@
+import { howGrazed } from '../../asks/ground.ts';
 import { choice, number } from '../../kit/inputs.ts';
 
 const steps = { belongsTo: 'management', unit: 'count', min: 0, max: 5000, whole: true } as const;
@@ -9,12 +10,7 @@ export const inputs = {
     help: 'It decides where the classes for storm runoff begin.',
   }),
   grazing: choice('How it is grazed', 'moderate', {
-    options: {
-      heavy: 'Hard: little left, no litter on the ground',
-      moderate: 'About half is left',
-      light: 'Lightly or now and then; most is left',
-      rested: 'Rested, not grazed now',
-    },
+    options: howGrazed,
     belongsTo: 'management',
     help: 'The class for storm runoff needs this as well as the count.',
   }),

@@ -1,6 +1,7 @@
 import { hardOne } from '../../asks/cautions.ts';
-import { isCurveInOrder } from '../../asks/growthCurve.ts';
-import { defineCalculator, shown } from '../../kit/define.ts';
+import { faultsAt } from '../../asks/faults.ts';
+import { curveOutOfOrder, isCurveInOrder } from '../../asks/growthCurve.ts';
+import { caution, defineCalculator, ranged, shown, shownWhen } from '../../kit/define.ts';
 import { printDay } from '../../units/printQuantity.ts';
 import { compute, faultOf } from './compute.ts';
 import { inputs, stepWords } from './inputs.ts';
@@ -15,41 +16,20 @@ export default defineCalculator({
   title: 'Drought trigger dates: rain, grass and what to do',
   inputs,
   refusals: [
-    {
-      at: 'steps',
-      when: (values) => faultOf(values) === 'other-year',
-      say: 'One date lies in another calendar year than today. Move it, or change the day above.',
-    },
-    {
-      at: 'endDay',
-      when: (values) => faultOf(values) === 'end-elsewhere',
-      say: 'The grass must last until a day in the same calendar year as today. Feed for the winter is counted apart.',
-    },
-    {
-      at: 'endDay',
-      when: (values) => faultOf(values) === 'ended',
-      say: 'The grazing ends today or before. Put in the day until which the grass must last.',
-    },
-    {
-      at: 'steps',
-      when: (values) => faultOf(values) === 'after-end',
-      say: 'One date falls on the last day of grazing or after it. Move it before that day.',
-    },
-    {
-      at: 'quitMonth',
-      when: (values) => !isCurveInOrder(values),
-      say: 'The months must come in order: growth starts, is best, quits. With growth in the fall, the last month must come after the best one.',
-    },
-    {
-      at: 'rainRecord',
-      when: (values) => faultOf(values) === 'no-record',
-      say: 'This record holds fewer than three whole seasons between the month that you count from and the last day of grazing. Put in more years, or choose the medians of the nearest station.',
-    },
-    {
-      at: 'steps',
-      when: (values) => faultOf(values) === 'no-herd-left',
-      say: 'These steps spare nearly all that the herd eats, or more. Check the head counts, and that no animal is counted twice.',
-    },
+    ...faultsAt('steps', faultOf, { 'other-year': 'One date lies in another calendar year than today. Move it, or change the day above.' }),
+    ...faultsAt('endDay', faultOf, {
+      'end-elsewhere': 'The grass must last until a day in the same calendar year as today. Feed for the winter is counted apart.',
+      ended: 'The grazing ends today or before. Put in the day until which the grass must last.',
+    }),
+    ...faultsAt('steps', faultOf, { 'after-end': 'One date falls on the last day of grazing or after it. Move it before that day.' }),
+    { ...curveOutOfOrder, when: (values) => !isCurveInOrder(values) },
+    ...faultsAt('rainRecord', faultOf, {
+      'no-record':
+        'This record holds fewer than three whole seasons between the month that you count from and the last day of grazing. Put in more years, or choose the medians of the nearest station.',
+    }),
+    ...faultsAt('steps', faultOf, {
+      'no-herd-left': 'These steps spare nearly all that the herd eats, or more. Check the head counts, and that no animal is counted twice.',
+    }),
   ],
   compute,
 }).describe({
@@ -61,68 +41,54 @@ export default defineCalculator({
   results: [
     { of: 'nextDay' },
     { of: 'ahead', when: ({ ahead }) => ahead === 'past' },
-    ...shown('nextStep', 'rainSays'),
-    { of: 'soFarPercent', when: ({ rainSays }) => rainSays !== 'too-early' },
-    { of: 'soFarTriggerIn', when: ({ rainSays }) => rainSays !== 'too-early' },
+    shown('nextStep', 'rainSays'),
+    shownWhen(({ rainSays }) => rainSays !== 'too-early', 'soFarPercent', 'soFarTriggerIn'),
     { of: 'sinceDay' },
     { of: 'likeCount', when: isCounted },
-    {
-      of: 'likeCaughtCount',
+    ranged('likeCaughtCount', ['likeLowPercent', 'likeHighPercent'], {
       when: isCounted,
-      range: {
-        low: 'likeLowPercent',
-        high: 'likeHighPercent',
-        says: ({ likeCount }) =>
-          likeCount === 0 ? 'no year stood as badly: the record cannot say' : 'so few years leave room for anything from {low} to {high}',
-      },
-    },
+      says: ({ likeCount }) =>
+        likeCount === 0 ? 'no year stood as badly: the record cannot say' : 'so few years leave room for anything from {low} to {high}',
+    }),
     { of: 'yearsCount', when: isCounted },
-    ...shown('gainedDays', 'weekLostDays', 'dryShortDays', 'stillShortDays', 'dryPercent', 'otherDryPercent', 'season', 'dates', 'plan'),
+    shown('gainedDays', 'weekLostDays', 'dryShortDays', 'stillShortDays', 'dryPercent', 'otherDryPercent', 'season', 'dates', 'plan'),
     { of: 'odds', when: isCounted },
     { of: 'best', when: (values) => !isCounted(values) },
   ],
   steps: working,
   cautions: [
-    {
-      when: ({ rainSays, ahead }) => rainSays === 'under' && ahead === 'ahead',
+    caution(({ rainSays, ahead }) => rainSays === 'under' && ahead === 'ahead', {
       say: 'Rain alone is half of the answer. Measure the grass before you act. Both short: do the step. One short: look again in two weeks.',
       source: 'common practice',
-    },
-    {
-      when: ({ ahead }) => ahead === 'past',
+    }),
+    caution(({ ahead }) => ahead === 'past', {
       say: 'Every date of this plan is past. What has not been done yet gains less each week. Put in new dates, the next sale day first.',
       source: 'common practice',
-    },
-    {
-      when: ({ yearsCount, rainFrom }) => rainFrom === 'record' && yearsCount < 30,
+    }),
+    caution(({ yearsCount, rainFrom }) => rainFrom === 'record' && yearsCount < 30, {
       say: 'The record is short of 30 years. Its counts tell about those years and no more.',
       source: 'wmo-1090-2012',
-    },
-    {
-      when: (values) => !isCounted(values),
+    }),
+    caution((values) => !isCounted(values), {
       say: 'Medians of the months give a normal, not a record. Added up they come near the median of the season, but seldom match it. No years can be counted from them.',
       source: 'common practice',
-    },
-    {
-      when: ({ dates }) => dates.some(({ grownPercent }) => grownPercent > 90),
+    }),
+    caution(({ dates }) => dates.some(({ grownPercent }) => grownPercent > 90), {
       say: 'One date comes when nine tenths of the year’s growth is past. Rain after that can’t bring the grass back, so decide earlier.',
       source: 'ndsu-precipitation-2020',
-    },
-    {
-      when: ({ steps }) => steps.some(({ step }) => step === 'wean-early'),
+    }),
+    caution(({ steps }) => steps.some(({ step }) => step === 'wean-early'), {
       say: 'Calves under about three months need more than hay and grass once weaned. Plan their feed, water, shade and shots with a veterinarian or a nutritionist ahead of the day.',
       source: 'common practice',
-    },
-    {
-      when: ({ steps }) => steps.some(({ step }) => step === 'pull-off' || step === 'buy-hay'),
+    }),
+    caution(({ steps }) => steps.some(({ step }) => step === 'pull-off' || step === 'buy-hay'), {
       say: 'Bring hungry stock onto new feed slowly, and have drought-stressed hay tested for nitrate before you feed it. A pen needs water for the hottest day.',
       source: 'common practice',
-    },
-    {
-      when: ({ steps }) => steps.some(({ step }) => step.startsWith('sell')),
+    }),
+    caution(({ steps }) => steps.some(({ step }) => step.startsWith('sell')), {
       say: 'Before anything is sold, look up how long its last medicine keeps it from slaughter. Thin or lame animals and hot days: short hauls, early in the morning, or not at all.',
       source: 'common practice',
-    },
+    }),
     { when: ({ rainSays }) => rainSays === 'under', ...hardOne },
   ],
   limits: [

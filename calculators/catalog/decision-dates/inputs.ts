@@ -1,4 +1,5 @@
 import { growthCurve } from '../../asks/growthCurve.ts';
+import { rainGauge } from '../../asks/rainGauge.ts';
 import { choice, date, months, number, rows } from '../../kit/inputs.ts';
 import { record } from '../../kit/record/record.ts';
 import { months as monthOptions } from '../../units/months.ts';
@@ -123,11 +124,7 @@ export const inputs = {
     options: { record: 'From a rain record', station: 'No record: twelve medians of the nearest station' },
   }),
   rainRecord: record({
-    label: 'Rain record',
-    belongsTo: 'place',
-    unit: 'in',
-    min: 0,
-    max: 60,
+    ...rainGauge,
     maxRows: 40_000,
     default: demoRain,
     help: 'A day and its rain on each line, or a year and its twelve months. Left empty, the demo place stands in.',

@@ -1,4 +1,4 @@
-import { defineCalculator, shown } from '../../kit/define.ts';
+import { defineCalculator, ranged, shown, shownWhen } from '../../kit/define.ts';
 import { cautions } from './cautions.ts';
 import { compute, slidesBelowZero } from './compute.ts';
 import { inputs } from './inputs.ts';
@@ -34,22 +34,19 @@ export default defineCalculator({
   searchWords: 'wean early, drought weaning, dry off cows, light calves, price slide, value of gain, creep, drylot calves, save grass',
   quantities,
   results: [
-    { of: 'keptHerdLb', range: { low: 'lowKeptHerdLb', high: 'highKeptHerdLb', says: '{low} to {high} by how the guides differ on what they eat' } },
-    ...shown('cowSavedLb', 'calfSavedLb'),
-    { of: 'calfNeedLb', when: ({ calfGoes }) => calfGoes !== 'sold' },
-    { of: 'calfNeedHerdLb', when: ({ calfGoes }) => calfGoes !== 'sold' },
-    ...shown('cowOnlyPercent', 'bothPercent', 'cowDays', 'calfDays', 'best', 'sellEarlyUsd'),
-    {
-      of: 'feedEarlyUsd',
+    ranged('keptHerdLb', ['lowKeptHerdLb', 'highKeptHerdLb'], { says: '{low} to {high} by how the guides differ on what they eat' }),
+    shown('cowSavedLb', 'calfSavedLb'),
+    shownWhen(({ calfGoes }) => calfGoes !== 'sold', 'calfNeedLb', 'calfNeedHerdLb'),
+    shown('cowOnlyPercent', 'bothPercent', 'cowDays', 'calfDays', 'best', 'sellEarlyUsd'),
+    ranged('feedEarlyUsd', ['lowFeedUsd', 'highFeedUsd'], {
       when: ({ calfGoes }) => calfGoes !== 'sold',
-      range: { low: 'lowFeedUsd', high: 'highFeedUsd', says: '{low} if the market falls, {high} if it rises' },
-    },
-    { of: 'usualUsd', range: { low: 'lowUsualUsd', high: 'highUsualUsd', says: '{low} if the market falls, {high} if it rises' } },
+      says: '{low} if the market falls, {high} if it rises',
+    }),
+    ranged('usualUsd', ['lowUsualUsd', 'highUsualUsd'], { says: '{low} if the market falls, {high} if it rises' }),
     { of: 'evenMarketPercent', when: ({ isEven }) => isEven === 'yes' },
-    ...shown('savedUsd', 'slideUsd', 'gainUsdPerLb'),
-    { of: 'calfUsdPerDay', when: ({ calfGoes }) => calfGoes !== 'sold' },
-    { of: 'fedWeightLb', when: ({ calfGoes }) => calfGoes !== 'sold' },
-    ...shown('swings', 'byMarket', 'lines', 'markets'),
+    shown('savedUsd', 'slideUsd', 'gainUsdPerLb'),
+    shownWhen(({ calfGoes }) => calfGoes !== 'sold', 'calfUsdPerDay', 'fedWeightLb'),
+    shown('swings', 'byMarket', 'lines', 'markets'),
     { of: 'fedMarkets', when: ({ calfGoes }) => calfGoes !== 'sold' },
   ],
   steps,

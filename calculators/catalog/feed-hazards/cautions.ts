@@ -1,14 +1,10 @@
+import { type Caution, caution } from '../../kit/define.ts';
 import { deadlyNitrateBand } from '../../tables/feedHazards.ts';
 import type { compute } from './compute.ts';
 import type { Values } from './inputs.ts';
 import type { ReadingWord } from './quantities.ts';
 
 type V = Values & ReturnType<typeof compute>;
-interface Caution {
-  readonly when: (values: V) => boolean;
-  readonly say: string;
-  readonly source: string;
-}
 const hasFeed = ({ forageNitrate }: V): boolean => forageNitrate !== 'not-tested';
 const hasWater = ({ waterNitrate }: V): boolean => waterNitrate !== 'not-tested';
 const isDeadly = ({ gPerCwt }: V): boolean => gPerCwt >= deadlyNitrateBand.leastGPerCwt;
@@ -17,156 +13,129 @@ const hasPrussicAcid = ({ prussicAcid }: V): boolean => prussicAcid === 'tested'
 const isWrapped = ({ basis, feedForm }: V): boolean => basis !== 'dry' && (feedForm === 'silage' || feedForm === 'baleage');
 
 /** What the reading of the feed's nitrate means at the feeder. */
-const feedCaution = (word: ReadingWord, say: string, source: string): Caution => ({ when: ({ feedReading }) => feedReading === word, say, source });
-const feedCautions: readonly Caution[] = [
-  feedCaution(
-    'feed-quarter-pregnant',
-    'For pregnant stock the strictest table allows this feed as no more than a quarter of all they eat, by dry matter. Fed alone it is four times that. Two other tables, Clemson University’s and Dairyland’s, print half at this level; the strictest leads.',
-    'servitech-nitrate',
-  ),
-  feedCaution(
-    'feed-half-pregnant',
-    'For pregnant stock the strictest table allows this feed as no more than half of all they eat, by dry matter. Fed alone it is twice that.',
-    'servitech-nitrate',
-  ),
-  feedCaution(
-    'feed-half',
-    'The strictest table allows this feed as no more than half of all they eat, by dry matter. Fed alone it is twice that.',
-    'servitech-nitrate',
-  ),
-  feedCaution(
-    'feed-third',
-    'The strictest table allows this feed as no more than about a third of all they eat (35 percent), by dry matter; from 2,100 ppm on another table feeds it only properly mixed. Fed alone it is nearly three times that.',
-    'clemson-nitrate',
-  ),
-  feedCaution(
-    'feed-quarter',
-    'The strictest table allows this feed as no more than a quarter of all they eat, by dry matter; from 2,100 ppm on another table feeds it only properly mixed. Fed alone it is four times that.',
-    'clemson-nitrate',
-  ),
-  feedCaution(
-    'feed-none-pregnant',
-    'The strictest table allows pregnant stock none of this feed. They may lose calves or lambs days after eating it.',
-    'clemson-nitrate',
-  ),
+const feedCaution = (word: ReadingWord, words: Omit<Caution<V>, 'when'>): Caution<V> => caution(({ feedReading }) => feedReading === word, words);
+const feedCautions: readonly Caution<V>[] = [
+  feedCaution('feed-quarter-pregnant', {
+    say: 'For pregnant stock the strictest table allows this feed as no more than a quarter of all they eat, by dry matter. Fed alone it is four times that. Two other tables, Clemson University’s and Dairyland’s, print half at this level; the strictest leads.',
+    source: 'servitech-nitrate',
+  }),
+  feedCaution('feed-half-pregnant', {
+    say: 'For pregnant stock the strictest table allows this feed as no more than half of all they eat, by dry matter. Fed alone it is twice that.',
+    source: 'servitech-nitrate',
+  }),
+  feedCaution('feed-half', {
+    say: 'The strictest table allows this feed as no more than half of all they eat, by dry matter. Fed alone it is twice that.',
+    source: 'servitech-nitrate',
+  }),
+  feedCaution('feed-third', {
+    say: 'The strictest table allows this feed as no more than about a third of all they eat (35 percent), by dry matter; from 2,100 ppm on another table feeds it only properly mixed. Fed alone it is nearly three times that.',
+    source: 'clemson-nitrate',
+  }),
+  feedCaution('feed-quarter', {
+    say: 'The strictest table allows this feed as no more than a quarter of all they eat, by dry matter; from 2,100 ppm on another table feeds it only properly mixed. Fed alone it is four times that.',
+    source: 'clemson-nitrate',
+  }),
+  feedCaution('feed-none-pregnant', {
+    say: 'The strictest table allows pregnant stock none of this feed. They may lose calves or lambs days after eating it.',
+    source: 'clemson-nitrate',
+  }),
 ];
 
-export const cautions: readonly Caution[] = [
-  {
-    when: () => true,
+export const cautions: readonly Caution<V>[] = [
+  caution(() => true, {
     say: 'Nothing here clears a feed or a water. The lists disagree, one sample is not the whole stack, and thin, sick or hungry stock die at levels that others stand. Talk to the laboratory and to your veterinarian before anything is fed.',
     source: 'common practice',
-  },
-  {
-    when: isDeadly,
+  }),
+  caution(isDeadly, {
     say: 'This is as much nitrate nitrogen in a day as research puts near the least that kills: a band of 3 to 5 grams for each 100 lb of the animal. It comes from few animals and is no ceiling to feed up to. Do not feed it so.',
     source: 'ars-nitrate-plants',
-  },
-  {
-    when: isDeadly,
+  }),
+  caution(isDeadly, {
     say: 'Speed matters. Feed that is eaten within a few hours kills with about half the nitrate that it takes over a day or two, so one hungry meal is worse than the day’s amount shows.',
     source: 'rasby-g1779',
-  },
-  {
-    when: ({ verdict }) => verdict === 'do-not-feed',
+  }),
+  caution(({ verdict }) => verdict === 'do-not-feed', {
     say: 'At least one list says not to feed or use this. Keep stock away from it now, and ask the veterinarian what can be done with it.',
     source: 'common practice',
-  },
+  }),
   ...feedCautions,
-  {
-    when: (values) => hasFeed(values) && values.otherFeed === 'tested' && values.sharePercent > values.listSharePercent,
+  caution((values) => hasFeed(values) && values.otherFeed === 'tested' && values.sharePercent > values.listSharePercent, {
     say: 'The share of this feed that you gave is more than the strictest table allows. Cut it, or feed something else, until the veterinarian has set it.',
     source: 'common practice',
-  },
-  {
-    when: (values) => values.verdict !== 'under-every-limit' && (hasFeed(values) || hasWater(values)),
+  }),
+  caution((values) => values.verdict !== 'under-every-limit' && (hasFeed(values) || hasWater(values)), {
     say: 'Stock that stagger, breathe hard, tremble or lie down, with brown or blue gums: call the veterinarian at once, take the feed away, and do not drive them. Death can come within hours.',
     source: 'common practice',
-  },
-  {
-    when: ({ testedBy, ...values }) => testedBy === 'field-strip' && (values.forageNitrate !== 'not-tested' || values.prussicAcid === 'tested'),
+  }),
+  caution(({ testedBy, ...values }) => testedBy === 'field-strip' && (values.forageNitrate !== 'not-tested' || values.prussicAcid === 'tested'), {
     say: 'A strip or drops in the field can only tell you to hold stock out and send a sample. They never clear a feed. Wait for the laboratory.',
     source: 'common practice',
-  },
-  {
-    when: ({ forageNitrate, waterNitrate, waterSulfate }) =>
-      forageNitrate === 'not-said' || waterNitrate === 'not-said' || waterSulfate === 'not-said',
-    say: 'The slip’s word is not known, so its number was read the strictest way. It may be three to seven times less. Call the laboratory before you act on either.',
-    source: 'anderson-nitrate-2016',
-  },
-  {
-    when: (values) => values.basis === 'not-said' && (hasFeed(values) || hasPrussicAcid(values)),
+  }),
+  caution(
+    ({ forageNitrate, waterNitrate, waterSulfate }) => forageNitrate === 'not-said' || waterNitrate === 'not-said' || waterSulfate === 'not-said',
+    {
+      say: 'The slip’s word is not known, so its number was read the strictest way. It may be three to seven times less. Call the laboratory before you act on either.',
+      source: 'anderson-nitrate-2016',
+    },
+  ),
+  caution((values) => values.basis === 'not-said' && (hasFeed(values) || hasPrussicAcid(values)), {
     say: 'Dry or as fed is not known, so it was read the strictest way, as fed. Ask the laboratory which it is.',
     source: 'common practice',
-  },
-  {
-    when: (values) => hasFeed(values) && !hasWater(values),
+  }),
+  caution((values) => hasFeed(values) && !hasWater(values), {
     say: 'The water was not tested for nitrate. Feed and water add, so the day’s amount here may be too low. Test the water.',
     source: 'harty-nitrate',
-  },
-  {
-    when: (values) => hasFeed(values) && values.otherFeed === 'untested',
+  }),
+  caution((values) => hasFeed(values) && values.otherFeed === 'untested', {
     say: 'The other feed was not tested and is counted as high as this one. Test it before you mix with it.',
     source: 'common practice',
-  },
-  {
-    when: (values) => hasFeed(values) && values.verdict !== 'under-every-limit',
+  }),
+  caution((values) => hasFeed(values) && values.verdict !== 'under-every-limit', {
     say: 'Never turn hungry stock onto it. Fill them with a low feed first, bring them to it over days, in small meals, and mix it so that they cannot sort it. Drying does not take nitrate out of hay. Do not stretch it with urea.',
     source: 'common practice',
-  },
-  {
-    when: ({ animals }) => animals === 'sheep-or-goats',
+  }),
+  caution(({ animals }) => animals === 'sheep-or-goats', {
     say: 'These lists were written mostly for cattle. For sheep and goats the stricter cattle class stands here; the veterinarian has the last word.',
     source: 'common practice',
-  },
-  {
-    when: hasPrussicCrop,
+  }),
+  caution(hasPrussicCrop, {
     say: 'Sorghum kinds and indiangrass: keep stock out of short, wilted, trampled, frosted or new growth after rain, whatever a slip said earlier. Prussic acid kills within minutes; move no animal that shows it, and call the veterinarian. Horses should never have sorghums.',
     source: 'common practice',
-  },
-  {
-    when: hasPrussicCrop,
+  }),
+  caution(hasPrussicCrop, {
     say: 'Hay and silage of these crops are no clearance. Kansas State says that the risk in hay is not zero and that ensiling takes off 40 to 60 percent; Arkansas and others call well cured hay free of it. Go by the strict reading: have the hay or silage itself tested, for no wait alone clears it.',
     source: 'k-state-3861',
-  },
-  {
-    when: (values) => hasPrussicCrop(values) && !hasPrussicAcid(values),
+  }),
+  caution((values) => hasPrussicCrop(values) && !hasPrussicAcid(values), {
     say: 'Prussic acid was not tested. What is said here of nitrate tells nothing about it.',
     source: 'common practice',
-  },
-  {
-    when: hasPrussicAcid,
+  }),
+  caution(hasPrussicAcid, {
     say: 'Over 500 ppm dry, or 200 as is, feed is potentially toxic and never their only feed. Always ask which of the two the slip means. Prussic acid leaves a sample on its way and changes in the field from day to day: a low figure tells of that sample on that day alone.',
     source: 'bean-prussic-302',
-  },
-  {
-    when: ({ crop }) => crop === 'other',
+  }),
+  caution(({ crop }) => crop === 'other', {
     say: 'Corn from a drought year: have it tested for aflatoxin too. Federal levels for corn are 20 parts per billion for dairy and young animals or where the use is not known, 100 for breeding cattle, 300 for finishing cattle. Blending it down can need leave from the state.',
     source: 'missouri-aflatoxin',
-  },
-  {
-    when: ({ crop }) => crop === 'other',
+  }),
+  caution(({ crop }) => crop === 'other', {
     say: 'Hay with sweetclover in it: mold turns it into a poison that makes stock bleed inside. Seeing no mold does not clear it. Have it tested before calving, castrating or dehorning.',
     source: 'mostrom-sweetclover',
-  },
-  {
-    when: ({ crop }) => crop === 'other',
+  }),
+  caution(({ crop }) => crop === 'other', {
     say: 'Foxtail (German) millet hay is no main hay for horses: growers themselves say not to sell it as horse hay. One equine nutritionist allows it with extra calcium; ask your veterinarian.',
     source: 'high-plains-millet',
-  },
-  {
-    when: isWrapped,
+  }),
+  caution(isWrapped, {
     say: 'Silage and wrapped bales that did not sour below pH 5, hold soil, or have a torn cover can carry listeria: circling, one side of the face drooping, lost calves and lambs, sheep and goats most of all. Throw out what is spoiled and clear what they leave.',
     source: 'lejeune-listeria',
-  },
-  {
-    when: ({ sulfateMgPerL, waterSulfate }) => waterSulfate !== 'not-tested' && sulfateMgPerL >= 1000,
+  }),
+  caution(({ sulfateMgPerL, waterSulfate }) => waterSulfate !== 'not-tested' && sulfateMgPerL >= 1000, {
     say: 'This is more sulfate than is recommended for grown cattle (1,000) and twice what is for calves. High sulfate, with the sulfur in feed, can bring on polio (polioencephalomalacia), a brain disease: blind, dull, pressing the head, fits. Call the veterinarian at the first sign; the cure often comes too late.',
     source: 'meehan-water-2023',
-  },
-  {
-    when: ({ waterSulfate, waterSalts }) => waterSulfate !== 'not-tested' || waterSalts !== 'not-tested',
+  }),
+  caution(({ waterSulfate, waterSalts }) => waterSulfate !== 'not-tested' || waterSalts !== 'not-tested', {
     say: 'Sulfur in feed, mineral and distillers grain adds to the water’s sulfate. A pond that dries down gets saltier by the week: test again. Green or blue scum can be deadly to stock, dogs and people, and no number here shows it. Thirsty stock must not be let loose on salty water.',
     source: 'common practice',
-  },
+  }),
 ];

@@ -1,4 +1,5 @@
-import { defineCalculator } from '../../kit/define.ts';
+import { defineCalculator, shownWhen } from '../../kit/define.ts';
+import { shares } from '../../kit/pictures.ts';
 import { cautions } from './cautions.ts';
 import { compute } from './compute.ts';
 import { inputs } from './inputs.ts';
@@ -34,12 +35,9 @@ export default defineCalculator({
     { of: 'reading' },
     { of: 'feedReading', when: ({ reading, feedReading, forageNitrate }) => forageNitrate !== 'not-tested' && reading !== feedReading },
     { of: 'verdict', when: ({ verdict }) => verdict !== 'under-every-limit' },
-    { of: 'nitrogenPpm', when: ({ forageNitrate }) => forageNitrate !== 'not-tested' },
-    { of: 'ionPpm', when: ({ forageNitrate }) => forageNitrate !== 'not-tested' },
-    { of: 'potassiumNitratePpm', when: ({ forageNitrate }) => forageNitrate !== 'not-tested' },
+    shownWhen(({ forageNitrate }) => forageNitrate !== 'not-tested', 'nitrogenPpm', 'ionPpm', 'potassiumNitratePpm'),
     { of: 'asFeedPpm', when: ({ forageNitrate, waterNitrate }) => forageNitrate !== 'not-tested' && waterNitrate !== 'not-tested' },
-    { of: 'totalG', when: ({ forageNitrate, waterNitrate }) => forageNitrate !== 'not-tested' || waterNitrate !== 'not-tested' },
-    { of: 'gPerCwt', when: ({ forageNitrate, waterNitrate }) => forageNitrate !== 'not-tested' || waterNitrate !== 'not-tested' },
+    shownWhen(({ forageNitrate, waterNitrate }) => forageNitrate !== 'not-tested' || waterNitrate !== 'not-tested', 'totalG', 'gPerCwt'),
     { of: 'mixing', when: ({ forageNitrate }) => forageNitrate !== 'not-tested' },
     { of: 'limitPpm', when: ({ mixing }) => mixing === 'share' || mixing === 'no-room' || mixing === 'no-share-named' },
     // A share of 100 would read like leave to feed it alone.
@@ -49,11 +47,7 @@ export default defineCalculator({
     { of: 'sulfateMgPerL', when: ({ waterSulfate }) => waterSulfate !== 'not-tested' },
     { of: 'saltsMgPerL', when: ({ waterSalts }) => waterSalts !== 'not-tested' },
     { of: 'readings' },
-    { of: 'leastHeightIn', when: ({ crop }) => crop !== 'other' },
-    { of: 'killingFrostDays', when: ({ crop }) => crop !== 'other' },
-    { of: 'lightFrostDays', when: ({ crop }) => crop !== 'other' },
-    { of: 'afterDroughtDays', when: ({ crop }) => crop !== 'other' },
-    { of: 'ensiledDays', when: ({ crop }) => crop !== 'other' },
+    shownWhen(({ crop }) => crop !== 'other', 'leastHeightIn', 'killingFrostDays', 'lightFrostDays', 'afterDroughtDays', 'ensiledDays'),
   ],
   steps,
   cautions,
@@ -90,14 +84,7 @@ export default defineCalculator({
       .filter((each) => each !== '')
       .join(' ');
   },
-  picture: {
-    kind: 'shares',
-    whole: 'totalG',
-    parts: [
-      { of: 'feedG', tone: 'other' },
-      { of: 'waterG', tone: 'water' },
-    ],
-  },
+  picture: shares('totalG', { feedG: 'other', waterG: 'water' }),
   sources: [
     'clemson-nitrate',
     'dairyland-nitrate',

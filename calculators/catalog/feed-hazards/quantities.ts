@@ -1,4 +1,4 @@
-import { amount, word } from '../../kit/quantities.ts';
+import { amount, table, word } from '../../kit/quantities.ts';
 import { leastSharePercent } from '../../math/hazards/forageNitrateReadings.ts';
 import {
   type BandList,
@@ -94,22 +94,15 @@ export const mostWords = {
   'not-asked': '',
 } as const;
 export type Most = keyof typeof mostWords;
-export const mostOf = (percent: number | null): Most => {
-  switch (percent) {
-    case null:
-      return 'not-read';
-    case 0:
-      return 'not-at-all';
-    case 25:
-      return 'a-quarter';
-    case 35:
-      return 'about-a-third';
-    case 50:
-      return 'half-or-less';
-    default:
-      return 'no-share-named';
-  }
-};
+const shareNames: ReadonlyMap<number | null, Most> = new Map([
+  [null, 'not-read'],
+  [0, 'not-at-all'],
+  [25, 'a-quarter'],
+  [35, 'about-a-third'],
+  [50, 'half-or-less'],
+]);
+/** The share that a list allows, in words; any other share is none that it names. */
+export const mostOf = (percent: number | null): Most => shareNames.get(percent) ?? 'no-share-named';
 
 /** What leads: what the strictest list means for these animals, in words, without a laboratory's name or its grade. */
 export const readingWords = {
@@ -228,18 +221,14 @@ export const quantities = {
     share: 'There is a share to talk over with them',
     'not-asked': 'Needs a second feed that was tested',
   }),
-  readings: {
-    kind: 'rows',
-    label: 'What each list says, the strictest first',
-    columns: {
-      thing: word('Of', things),
-      list: word('List', listWords),
-      says: word('Its words', classWords),
-      most: word('Most of it that the list allows', mostWords),
-      valuePpm: amount('Yours, ppm or mg/L', 'v', 'count'),
-      edgePpm: amount('That class begins at', 'e', 'count'),
-    },
-  },
+  readings: table('What each list says, the strictest first', {
+    thing: word('Of', things),
+    list: word('List', listWords),
+    says: word('Its words', classWords),
+    most: word('Most of it that the list allows', mostWords),
+    valuePpm: amount('Yours, ppm or mg/L', 'v', 'count'),
+    edgePpm: amount('That class begins at', 'e', 'count'),
+  }),
   leastHeightIn: amount('Let it reach this height first', 'h', 'in'),
   killingFrostDays: amount('Wait after a killing frost', 't_k', 'd'),
   lightFrostDays: amount('Wait after each lighter frost, or on new shoots after one', 't_f', 'd'),

@@ -1,4 +1,4 @@
-import { byCase, formula, lookup, type Step, tex } from '../../kit/steps.ts';
+import { byCase, formula, lookup, tabulate, tex, type Working, when } from '../../kit/steps.ts';
 import type { compute } from './compute.ts';
 import type { Values } from './inputs.ts';
 
@@ -10,45 +10,45 @@ const isDose = (values: V): boolean => hasFeed(values) || hasWater(values);
 const isMixed = (values: V): boolean => hasFeed(values) && values.otherFeed === 'tested';
 const isSorghum = ({ crop }: V): boolean => crop !== 'other';
 
-const slipSteps: readonly Step<V, R>[] = [
-  byCase('slipPpm', {
-    onlyWhen: hasFeed,
-    says: 'The slip’s value in parts per million. One percent is 10,000 of them.',
-    ways: [{ when: ({ slipUnit }) => slipUnit === 'percent', formula: tex`\q{nitratePercent} \times 10000` }, { formula: tex`\q{nitratePpmCount}` }],
-  }),
-  byCase('slipNitrogenPpm', {
-    onlyWhen: hasFeed,
-    says: 'Counted as its nitrogen, by the weights of the atoms: N 14.007, O 15.999, K 39.098.',
-    source: 'anderson-nitrate-2016, the two ways of reporting',
-    ways: [
-      { when: ({ forageNitrate }) => forageNitrate === 'no3', formula: tex`\q{slipPpm} \times \frac{14.007}{14.007 + 3 \times 15.999}` },
-      { when: ({ forageNitrate }) => forageNitrate === 'kno3', formula: tex`\q{slipPpm} \times \frac{14.007}{39.098 + 14.007 + 3 \times 15.999}` },
-      { when: ({ forageNitrate }) => forageNitrate === 'no3-n', formula: tex`\q{slipPpm}`, because: 'the slip counts it so' },
-      { formula: tex`\q{slipPpm}`, because: 'the slip does not say, so it is read the strictest way' },
-    ],
-  }),
-  byCase('nitrogenPpm', {
-    onlyWhen: hasFeed,
-    says: 'In dry matter, as the lists have it.',
-    ways: [
-      { when: ({ basis }) => basis === 'dry', formula: tex`\q{slipNitrogenPpm}` },
-      { when: ({ basis }) => basis === 'as-fed', formula: tex`\frac{\q{slipNitrogenPpm}}{\q{dryMatterPercent} / 100}` },
-      {
-        formula: tex`\frac{\q{slipNitrogenPpm}}{\q{dryMatterPercent} / 100}`,
-        because: 'the slip does not say, so it is read the strictest way, as fed',
-      },
-    ],
-  }),
-  formula('ionPpm', tex`\q{nitrogenPpm} \times \frac{14.007 + 3 \times 15.999}{14.007}`, {
-    onlyWhen: hasFeed,
-    says: 'The same nitrate as other laboratories report it, as nitrate.',
-    source: 'anderson-nitrate-2016, the two ways of reporting',
-  }),
-  formula('potassiumNitratePpm', tex`\q{nitrogenPpm} \times \frac{39.098 + 14.007 + 3 \times 15.999}{14.007}`, {
-    onlyWhen: hasFeed,
-    says: 'And as potassium nitrate.',
-    source: 'anderson-nitrate-2016, the two ways of reporting',
-  }),
+const slipSteps: Working<V, R> = [
+  when(hasFeed, [
+    byCase('slipPpm', {
+      says: 'The slip’s value in parts per million. One percent is 10,000 of them.',
+      ways: [
+        { when: ({ slipUnit }) => slipUnit === 'percent', formula: tex`\q{nitratePercent} \times 10000` },
+        { formula: tex`\q{nitratePpmCount}` },
+      ],
+    }),
+    byCase('slipNitrogenPpm', {
+      says: 'Counted as its nitrogen, by the weights of the atoms: N 14.007, O 15.999, K 39.098.',
+      source: 'anderson-nitrate-2016, the two ways of reporting',
+      ways: [
+        { when: ({ forageNitrate }) => forageNitrate === 'no3', formula: tex`\q{slipPpm} \times \frac{14.007}{14.007 + 3 \times 15.999}` },
+        { when: ({ forageNitrate }) => forageNitrate === 'kno3', formula: tex`\q{slipPpm} \times \frac{14.007}{39.098 + 14.007 + 3 \times 15.999}` },
+        { when: ({ forageNitrate }) => forageNitrate === 'no3-n', formula: tex`\q{slipPpm}`, because: 'the slip counts it so' },
+        { formula: tex`\q{slipPpm}`, because: 'the slip does not say, so it is read the strictest way' },
+      ],
+    }),
+    byCase('nitrogenPpm', {
+      says: 'In dry matter, as the lists have it.',
+      ways: [
+        { when: ({ basis }) => basis === 'dry', formula: tex`\q{slipNitrogenPpm}` },
+        { when: ({ basis }) => basis === 'as-fed', formula: tex`\frac{\q{slipNitrogenPpm}}{\q{dryMatterPercent} / 100}` },
+        {
+          formula: tex`\frac{\q{slipNitrogenPpm}}{\q{dryMatterPercent} / 100}`,
+          because: 'the slip does not say, so it is read the strictest way, as fed',
+        },
+      ],
+    }),
+    formula('ionPpm', tex`\q{nitrogenPpm} \times \frac{14.007 + 3 \times 15.999}{14.007}`, {
+      says: 'The same nitrate as other laboratories report it, as nitrate.',
+      source: 'anderson-nitrate-2016, the two ways of reporting',
+    }),
+    formula('potassiumNitratePpm', tex`\q{nitrogenPpm} \times \frac{39.098 + 14.007 + 3 \times 15.999}{14.007}`, {
+      says: 'And as potassium nitrate.',
+      source: 'anderson-nitrate-2016, the two ways of reporting',
+    }),
+  ]),
   byCase('prussicPpm', {
     onlyWhen: ({ prussicAcid }) => prussicAcid === 'tested',
     says: 'Prussic acid in dry matter.',
@@ -86,7 +86,7 @@ const slipSteps: readonly Step<V, R>[] = [
   }),
 ];
 
-const daySteps: readonly Step<V, R>[] = [
+const daySteps: Working<V, R> = [
   byCase('drunkGal', {
     onlyWhen: hasWater,
     says: 'What one animal drinks in a day.',
@@ -97,47 +97,47 @@ const daySteps: readonly Step<V, R>[] = [
       { formula: tex`0.75 \times \frac{\q{weightLb}}{100}` },
     ],
   }),
-  byCase('rationPpm', {
-    onlyWhen: hasFeed,
-    says: 'Nitrate nitrogen in all they eat.',
-    ways: [
-      {
-        when: ({ otherFeed }) => otherFeed === 'tested',
-        formula: tex`\frac{\q{sharePercent}}{100} \times \q{nitrogenPpm} + (1 - \frac{\q{sharePercent}}{100}) \times \q{otherPpmCount}`,
-      },
-      {
-        when: ({ otherFeed }) => otherFeed === 'untested',
-        formula: tex`\q{nitrogenPpm}`,
-        because: 'a feed that nobody tested is counted as high as this one',
-      },
-      { formula: tex`\q{nitrogenPpm}`, because: 'they eat nothing else' },
-    ],
-  }),
-  formula('feedG', tex`\frac{\q{eatenLbPerDay} \times 0.45359237 \times \q{rationPpm}}{1000}`, {
-    onlyWhen: hasFeed,
-    says: 'Grams a day from feed: a pound is 0.45359237 kg, and a ppm is a thousandth of a gram in each.',
-    source: 'dairyland-nitrate, comment on the first class',
-  }),
+  when(hasFeed, [
+    byCase('rationPpm', {
+      says: 'Nitrate nitrogen in all they eat.',
+      ways: [
+        {
+          when: ({ otherFeed }) => otherFeed === 'tested',
+          formula: tex`\frac{\q{sharePercent}}{100} \times \q{nitrogenPpm} + (1 - \frac{\q{sharePercent}}{100}) \times \q{otherPpmCount}`,
+        },
+        {
+          when: ({ otherFeed }) => otherFeed === 'untested',
+          formula: tex`\q{nitrogenPpm}`,
+          because: 'a feed that nobody tested is counted as high as this one',
+        },
+        { formula: tex`\q{nitrogenPpm}`, because: 'they eat nothing else' },
+      ],
+    }),
+    formula('feedG', tex`\frac{\q{eatenLbPerDay} \times 0.45359237 \times \q{rationPpm}}{1000}`, {
+      says: 'Grams a day from feed: a pound is 0.45359237 kg, and a ppm is a thousandth of a gram in each.',
+      source: 'dairyland-nitrate, comment on the first class',
+    }),
+  ]),
   formula('waterG', tex`\frac{\q{drunkGal} \times 3.785411784 \times \q{waterNitrogenMgPerL}}{1000}`, {
     onlyWhen: hasWater,
     says: 'Grams a day from water: a gallon is 3.785411784 liters.',
   }),
-  formula('totalG', tex`\q{feedG} + \q{waterG}`, { onlyWhen: isDose, says: 'Feed and water add.', source: 'harty-nitrate' }),
-  formula('gPerCwt', tex`\frac{100 \times \q{totalG}}{\q{weightLb}}`, { onlyWhen: isDose, says: 'For each 100 lb of the animal.' }),
+  when(isDose, [
+    formula('totalG', tex`\q{feedG} + \q{waterG}`, { says: 'Feed and water add.', source: 'harty-nitrate' }),
+    formula('gPerCwt', tex`\frac{100 \times \q{totalG}}{\q{weightLb}}`, { says: 'For each 100 lb of the animal.' }),
+  ]),
   formula('asFeedPpm', tex`\frac{1000 \times \q{totalG}}{\q{eatenLbPerDay} \times 0.45359237}`, {
     onlyWhen: (values) => hasFeed(values) && hasWater(values),
     says: 'The same amount as if it were all in what they eat, to hold it against the lists.',
   }),
-  {
-    kind: 'rows',
-    of: 'readings',
+  tabulate('readings', {
     says: 'Each list’s class: the last one whose lower edge the value reaches. A value on an edge belongs to the class above it.',
     source: 'clemson-nitrate, and the other lists that are named',
     formulas: {},
-  },
+  }),
 ];
 
-const mixSteps: readonly Step<V, R>[] = [
+const mixSteps: Working<V, R> = [
   formula('waterAsFeedPpm', tex`\frac{1000 \times \q{waterG}}{\q{eatenLbPerDay} \times 0.45359237}`, {
     onlyWhen: isMixed,
     says: 'What the water puts on top, as if it were in the feed.',
@@ -151,48 +151,45 @@ const mixSteps: readonly Step<V, R>[] = [
     onlyWhen: (values) => isMixed(values) && values.limitFrom === 'own',
     says: 'The level that you were given.',
   }),
-  formula('roomPpm', tex`\q{limitPpm} - \q{waterAsFeedPpm}`, { onlyWhen: isMixed, says: 'What the water leaves of it for feed.' }),
-  byCase('mixSharePercent', {
-    onlyWhen: isMixed,
-    says: 'Share of this feed that brings the mix just to that, by dry matter.',
-    source: 'amaglab-nitrate-mixing, equation solved for the share',
-    ways: [
-      { when: ({ roomPpm, otherPpmCount }) => roomPpm <= otherPpmCount, formula: '0', because: 'the other feed and the water leave no room' },
-      { when: ({ roomPpm, nitrogenPpm }) => nitrogenPpm <= roomPpm, formula: '100', because: 'it is under that by itself' },
-      { formula: tex`\frac{100 \times (\q{roomPpm} - \q{otherPpmCount})}{\q{nitrogenPpm} - \q{otherPpmCount}}` },
-    ],
-  }),
-  lookup('listSharePercent', {
-    onlyWhen: isMixed,
-    says: 'The smallest share that any list names for this value; 100 where none names one.',
-    source: 'clemson-nitrate, dairyland-nitrate and servitech-nitrate',
-  }),
-  formula('leadSharePercent', tex`\min(\q{mixSharePercent}, \q{listSharePercent})`, { onlyWhen: isMixed, says: 'The smaller of the two leads.' }),
+  when(isMixed, [
+    formula('roomPpm', tex`\q{limitPpm} - \q{waterAsFeedPpm}`, { says: 'What the water leaves of it for feed.' }),
+    byCase('mixSharePercent', {
+      says: 'Share of this feed that brings the mix just to that, by dry matter.',
+      source: 'amaglab-nitrate-mixing, equation solved for the share',
+      ways: [
+        { when: ({ roomPpm, otherPpmCount }) => roomPpm <= otherPpmCount, formula: '0', because: 'the other feed and the water leave no room' },
+        { when: ({ roomPpm, nitrogenPpm }) => nitrogenPpm <= roomPpm, formula: '100', because: 'it is under that by itself' },
+        { formula: tex`\frac{100 \times (\q{roomPpm} - \q{otherPpmCount})}{\q{nitrogenPpm} - \q{otherPpmCount}}` },
+      ],
+    }),
+    lookup('listSharePercent', {
+      says: 'The smallest share that any list names for this value; 100 where none names one.',
+      source: 'clemson-nitrate, dairyland-nitrate and servitech-nitrate',
+    }),
+    formula('leadSharePercent', tex`\min(\q{mixSharePercent}, \q{listSharePercent})`, { says: 'The smaller of the two leads.' }),
+  ]),
 ];
 
-const rule = (
-  shows: 'leastHeightIn' | 'killingFrostDays' | 'lightFrostDays' | 'afterDroughtDays' | 'ensiledDays',
-  says: string,
-  source: string,
-): Step<V, R> => lookup(shows, { onlyWhen: isSorghum, says, source });
-const ruleSteps: readonly Step<V, R>[] = [
-  rule(
-    'leastHeightIn',
-    'The tallest height that a list asks for before this crop is grazed. A list that asks for none is no leave to graze short.',
-    'seedway-sorghum, with drewnoski-redfearn-2024, agproud-35189, hay-forage-311 and, for indiangrass, sulc-frost-1613',
-  ),
-  rule(
-    'killingFrostDays',
-    'After a killing frost, by the longest list: that of a stand which it found short. For indiangrass no waits were found, so those of sorghum stand in.',
-    'agproud-35189, with drewnoski-redfearn-2024',
-  ),
-  rule('lightFrostDays', 'After a frost that leaves part of it alive. Each such frost starts the count again.', 'agproud-35189, heights and waits'),
-  rule('afterDroughtDays', 'After the rain that ends a drought.', 'hay-forage-311, heights and waits'),
-  rule(
-    'ensiledDays',
-    'In the silo or the wrapped bale, by the longest list. It lowers the risk and is no clearance.',
-    'seedway-sorghum, heights and ensiling',
-  ),
+const ruleSteps: Working<V, R> = [
+  when(isSorghum, [
+    lookup('leastHeightIn', {
+      says: 'The tallest height that a list asks for before this crop is grazed. A list that asks for none is no leave to graze short.',
+      source: 'seedway-sorghum, with drewnoski-redfearn-2024, agproud-35189, hay-forage-311 and, for indiangrass, sulc-frost-1613',
+    }),
+    lookup('killingFrostDays', {
+      says: 'After a killing frost, by the longest list: that of a stand which it found short. For indiangrass no waits were found, so those of sorghum stand in.',
+      source: 'agproud-35189, with drewnoski-redfearn-2024',
+    }),
+    lookup('lightFrostDays', {
+      says: 'After a frost that leaves part of it alive. Each such frost starts the count again.',
+      source: 'agproud-35189, heights and waits',
+    }),
+    lookup('afterDroughtDays', { says: 'After the rain that ends a drought.', source: 'hay-forage-311, heights and waits' }),
+    lookup('ensiledDays', {
+      says: 'In the silo or the wrapped bale, by the longest list. It lowers the risk and is no clearance.',
+      source: 'seedway-sorghum, heights and ensiling',
+    }),
+  ]),
 ];
 
 export const steps = [...slipSteps, ...daySteps, ...mixSteps, ...ruleSteps];

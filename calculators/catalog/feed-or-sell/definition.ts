@@ -1,4 +1,4 @@
-import { defineCalculator, shown } from '../../kit/define.ts';
+import { caution, defineCalculator, ranged, shown } from '../../kit/define.ts';
 import { byCase, formula, lookup, tex } from '../../kit/steps.ts';
 import { compute } from './compute.ts';
 import { inputs } from './inputs.ts';
@@ -47,21 +47,16 @@ export default defineCalculator({
     'drought destocking, sell cows or buy hay, keep or sell cows, buy back cows, culling in drought, break-even hay price, partial herd liquidation, replacement cost',
   quantities,
   results: [
-    {
-      of: 'verdict',
-      range: {
-        low: 'lowAdvantageUsd',
-        high: 'highAdvantageUsd',
-        says: 'Keeping a cow saves {low} if cows are cheap when you buy back, {high} if they are high. Minus means that selling saves.',
-      },
-    },
-    ...shown('keepAdvantageUsd', 'withCalfUsd', 'withoutCalfUsd', 'keepingUsd', 'rebuyingUsd'),
+    ranged('verdict', ['lowAdvantageUsd', 'highAdvantageUsd'], {
+      says: 'Keeping a cow saves {low} if cows are cheap when you buy back, {high} if they are high. Minus means that selling saves.',
+    }),
+    shown('keepAdvantageUsd', 'withCalfUsd', 'withoutCalfUsd', 'keepingUsd', 'rebuyingUsd'),
     { of: 'evenDays', when: ({ evenDays }) => evenDays > 0 },
     { of: 'evenBuyBackUsd', when: ({ evenBuyBackUsd }) => evenBuyBackUsd > 0 },
     { of: 'evenCostUsdPerDay', when: ({ evenCostUsdPerDay }) => evenCostUsdPerDay > 0 },
     { of: 'evenHayUsdPerTon', when: ({ dailyCostFrom, evenHayUsdPerTon }) => dailyCostFrom === 'hay' && evenHayUsdPerTon > 0 },
     { of: 'fedHead', when: ({ dailyCostFrom }) => dailyCostFrom === 'hay' },
-    ...shown('soldPercent', 'planCostUsd', 'planSavedUsd', 'swings', 'byPrice'),
+    shown('soldPercent', 'planCostUsd', 'planSavedUsd', 'swings', 'byPrice'),
   ],
   steps: [
     formula('calfUsd', tex`\frac{\q{weanedPercent}}{100} \times \q{calfWeightLb} \times \frac{\q{calfPriceUsdPerCwt}}{100}`, {
@@ -136,31 +131,26 @@ export default defineCalculator({
     ...evenSteps,
   ],
   cautions: [
-    {
-      when: ({ calfTurnsIt }) => calfTurnsIt === 'yes',
+    caution(({ calfTurnsIt }) => calfTurnsIt === 'yes', {
       say: 'The calf alone turns this answer. Make sure of the sale day, and that she is bred and will wean it, before you go by the number.',
       source: 'common practice',
-    },
-    {
-      when: ({ isCalfSold, evenDays, keepDays }) => isCalfSold && evenDays > 0 && evenDays < keepDays,
+    }),
+    caution(({ isCalfSold, evenDays, keepDays }) => isCalfSold && evenDays > 0 && evenDays < keepDays, {
       say: 'The days where both cost the same come before the day you would buy back. They count the calf only if it is sold by then.',
       source: 'common practice',
-    },
-    {
-      when: ({ evenDays }) => evenDays <= 0,
+    }),
+    caution(({ evenDays }) => evenDays <= 0, {
       say: 'Selling wins from the first day here: she brings at least what a cow costs back. Look again at both prices; that is rare, and it may not be the same cow.',
       source: 'common practice',
-    },
-    {
-      when: ({ sellHead }) => sellHead > 0,
+    }),
+    caution(({ sellHead }) => sellHead > 0, {
       say: 'Before a cow goes on the truck: is she past the withdrawal time of every drug she had, and fit for the haul? A cow that is too thin or lame to walk on by herself is not hauled; call your veterinarian.',
       source: 'common practice',
-    },
-    {
-      when: ({ sellHead }) => sellHead > 0,
+    }),
+    caution(({ sellHead }) => sellHead > 0, {
       say: 'Cows bought back can bring disease and weeds home. Ask your veterinarian about tests, and keep them apart at first.',
       source: 'common practice',
-    },
+    }),
   ],
   limits: [
     'Tax is left out unless you put it with the cost of selling. A drought sale can push a year’s income up; some tax laws let you put it off. Ask whoever does your taxes before you sell.',

@@ -1,3 +1,4 @@
+import { faultsAt } from '../../asks/faults.ts';
 import type { Refusal } from '../../kit/define.ts';
 import { plateFault } from './compute.ts';
 import { type inputs, isByHeight, isClipping } from './inputs.ts';
@@ -28,21 +29,12 @@ export const refusals: readonly Refusal<typeof inputs>[] = [
     when: ({ way, calibration }) => way === 'height-clips' && calibration.length < 3,
     say: 'Fewer than three clips do not set a stick. Put in at least three, or choose another way to measure.',
   },
-  {
-    at: 'platePairs',
-    when: (values) => plateFault(values) === 'few',
-    say: 'A plate counts here only with ten clips of your own or more: printed lines come from other grass. Put in ten, or choose another way to measure.',
-  },
-  {
-    at: 'platePairs',
-    when: (values) => plateFault(values) === 'same',
-    say: 'The plate read the same over every clip, so no line goes through them. Clip under thin spots and thick ones too.',
-  },
-  {
-    at: 'platePairs',
-    when: (values) => plateFault(values) === 'falls',
-    say: 'The clips do not get heavier as the plate reads higher. Look whether a weight stands beside the wrong reading; if not, this plate does not fit this stand.',
-  },
+  ...faultsAt('platePairs', plateFault, {
+    few: 'A plate counts here only with ten clips of your own or more: printed lines come from other grass. Put in ten, or choose another way to measure.',
+    same: 'The plate read the same over every clip, so no line goes through them. Clip under thin spots and thick ones too.',
+    falls:
+      'The clips do not get heavier as the plate reads higher. Look whether a weight stands beside the wrong reading; if not, this plate does not fit this stand.',
+  }),
   {
     at: 'plateReadings',
     when: ({ way, plateReadings }) => way === 'plate' && plateReadings.length < 2,

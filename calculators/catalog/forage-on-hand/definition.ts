@@ -1,5 +1,6 @@
 import { toxicStubble } from '../../asks/cautions.ts';
-import { defineCalculator, shown } from '../../kit/define.ts';
+import { caution, defineCalculator, ranged, shown, shownWhen } from '../../kit/define.ts';
+import { shares } from '../../kit/pictures.ts';
 import { toxicFescueIn } from '../../tables/forageHeights.ts';
 import { intakeFallsBelowLbPerAc } from '../../tables/harvestShare.ts';
 import { refusals } from './cautions.ts';
@@ -15,88 +16,74 @@ export default defineCalculator({ slug: 'forage-on-hand', version: 1, title: 'Fo
     'forage inventory, how much grass do I have, clip and weigh, grazing stick, plate meter, rising plate meter, pasture stick, pounds per acre inch, dry matter per acre, standing crop, how many clippings, grazing days, forage budget',
   quantities,
   results: [
-    {
-      of: 'grazingForDays',
-      range: {
-        low: 'lowGrazingDays',
-        high: 'highGrazingDays',
-        says: ({ way }) =>
-          way === 'height-clips' || way === 'height-stand'
-            ? '{low} to {high}: from the thinnest inch and the low heights to the heaviest inch and the high heights'
-            : way === 'plate'
-              ? '{low} to {high}: from the low readings and the line at its lowest to the high readings and the line at its highest'
-              : '{low} to {high}, by how much your places differ; it should hold {surePercent} of the time',
-      },
-    },
-    { of: 'availableLbPerAc', range: { low: 'lowAvailableLbPerAc', high: 'highAvailableLbPerAc', says: '{low} to {high}' } },
+    ranged('grazingForDays', ['lowGrazingDays', 'highGrazingDays'], {
+      says: ({ way }) =>
+        way === 'height-clips' || way === 'height-stand'
+          ? '{low} to {high}: from the thinnest inch and the low heights to the heaviest inch and the high heights'
+          : way === 'plate'
+            ? '{low} to {high}: from the low readings and the line at its lowest to the high readings and the line at its highest'
+            : '{low} to {high}, by how much your places differ; it should hold {surePercent} of the time',
+    }),
+    ranged('availableLbPerAc', ['lowAvailableLbPerAc', 'highAvailableLbPerAc'], { says: '{low} to {high}' }),
     { of: 'cutHighGrazingDays', when: isCutUnsaid },
-    { of: 'standingLbPerAc', when: (values) => !isCutHigh(values) },
-    { of: 'stubbleKeptLbPerAc', when: (values) => !isCutHigh(values) },
-    ...shown('eatenLbPerAc', 'eatenLb', 'rangeMonths', 'airDryMonths', 'demandLbPerDay', 'closePercent', 'neededPlots'),
+    shownWhen((values) => !isCutHigh(values), 'standingLbPerAc', 'stubbleKeptLbPerAc'),
+    shown('eatenLbPerAc', 'eatenLb', 'rangeMonths', 'airDryMonths', 'demandLbPerDay', 'closePercent', 'neededPlots'),
     { of: 'usedLbPerAcIn', when: ({ way }) => way === 'height-clips' || way === 'height-stand' },
-    { of: 'plateSlopeLbPerAc', when: ({ way }) => way === 'plate' },
-    { of: 'lineOffLbPerAc', when: ({ way }) => way === 'plate' },
+    shownWhen(({ way }) => way === 'plate', 'plateSlopeLbPerAc', 'lineOffLbPerAc'),
     { of: 'dryPercent', when: ({ way }) => isClipping(way) },
   ],
   steps: [...measureSteps, ...feedSteps],
   cautions: [
-    {
-      when: isCutUnsaid,
+    caution(isCutUnsaid, {
       say: 'You have not said where you cut. It is read as cut at the ground, so the stubble comes off: the fewer days. If you cut at the height that you leave, it is off already. Answer “Where you cut”, for the days can come out twice as many.',
       source: 'umaine-pasture-lesson-1',
-    },
+    }),
     {
       when: ({ way, stand, stubbleHeightIn }) => way === 'height-stand' && stand === 'tall-fescue' && stubbleHeightIn < toxicFescueIn,
       ...toxicStubble,
     },
-    {
-      when: ({ availableLbPerAc }) => availableLbPerAc === 0,
+    caution(({ availableLbPerAc }) => availableLbPerAc === 0, {
       say: 'The stand is at or below the stubble that you want to leave. There is nothing to graze here now; wait, feed, or take stock elsewhere.',
       source: 'common practice',
-    },
-    {
-      when: ({ sampleCount, neededPlots }) => sampleCount < neededPlots,
+    }),
+    caution(({ sampleCount, neededPlots }) => sampleCount < neededPlots, {
       say: 'Too few places for the closeness that you asked for. Plan on the low end, or measure more. If a draw and a ridge differ, measure each by itself: that saves you more walking than extra plots would.',
       source: 'missouri-sample-size',
-    },
-    {
-      when: (values) => !isCutHigh(values) && values.standingLbPerAc < intakeFallsBelowLbPerAc,
+    }),
+    caution((values) => !isCutHigh(values) && values.standingLbPerAc < intakeFallsBelowLbPerAc, {
       say: 'Under about 750 pounds an acre cattle cannot bite off enough in a day. They go short before the grass is gone.',
       source: 'white-b5036',
-    },
-    {
-      when: ({ way, stand }) => way === 'height-stand' && isRecalled(stand),
+    }),
+    caution(({ way, stand }) => way === 'height-stand' && isRecalled(stand), {
       say: 'The pounds in an inch for this stand are from memory. Clip three plots before you rely on them.',
       source: 'from memory',
-    },
-    {
-      when: ({ way }) => way === 'height-stand',
+    }),
+    caution(({ way }) => way === 'height-stand', {
       say: 'A printed figure for an inch can be out by half on your place. Three clips of your own set the stick.',
       source: 'umaine-pasture-lesson-1',
-    },
-    {
-      when: ({ way }) => way === 'height-clips',
+    }),
+    caution(({ way }) => way === 'height-clips', {
       say: 'If you cut the three clips at the ground, the inch comes out too heavy, for the bottom inches hold the most. Cut them at the height you leave.',
       source: 'common practice',
-    },
-    {
-      when: ({ way, readingLines, pairLines }) => {
+    }),
+    caution(
+      ({ way, readingLines, pairLines }) => {
         const clipped = pairLines.map((pair) => pair.pairReadingCount);
         return way === 'plate' && readingLines.some(({ readingCount }) => readingCount > Math.max(...clipped) || readingCount < Math.min(...clipped));
       },
-      say: 'Some readings of the plate lie outside all the clips that set it. There the line is a guess: clip where it reads like that, and put those clips in.',
-      source: 'common practice',
-    },
-    {
-      when: ({ way, dryFrom }) => isClipping(way) && dryFrom === 'dried',
+      {
+        say: 'Some readings of the plate lie outside all the clips that set it. There the line is a guess: clip where it reads like that, and put those clips in.',
+        source: 'common practice',
+      },
+    ),
+    caution(({ way, dryFrom }) => isClipping(way) && dryFrom === 'dried', {
       say: 'Stay with the microwave while a sample dries and keep a cup of water in it. Dry grass can catch fire.',
       source: 'common practice',
-    },
-    {
-      when: ({ eatenFrom, stayDays }) => eatenFrom === 'by-stay' && stayDays > 7,
+    }),
+    caution(({ eatenFrom, stayDays }) => eatenFrom === 'by-stay' && stayDays > 7, {
       say: 'The share eaten is read at seven days. In a longer stay stock trample and pass over more, and bite the new leaf a second time, so the days come out too many.',
       source: 'common practice',
-    },
+    }),
   ],
   limits: [
     'It counts what stands today. Growth adds days, and weather takes some away, while stock graze.',
@@ -113,15 +100,7 @@ export default defineCalculator({ slug: 'forage-on-hand', version: 1, title: 'Fo
       ? `On ${show('areaAc')} nothing stands above the stubble (${show('sampleCount')} places measured). Nothing to graze now.${cut}`
       : `About ${show('availableLbPerAc')} stands above the stubble on ${show('areaAc')}. Stock eat ${show('demandLbPerDay')}, so it is ${grazingForDays < 1 ? 'less than a day' : `about ${show('grazingForDays')}`} of grazing (${show('lowGrazingDays')} to ${show('highGrazingDays')}). ${show('sampleCount')} places measured${sampleCount < neededPlots ? `; ${show('neededPlots')} would bring it within ${show('withinPercent')}` : ''}.${cut}`;
   },
-  picture: {
-    kind: 'shares',
-    whole: 'standingLbPerAc',
-    parts: [
-      { of: 'eatenLbPerAc', tone: 'kept' },
-      { of: 'trampledLbPerAc', tone: 'lost' },
-      { of: 'stubbleKeptLbPerAc', tone: 'other' },
-    ],
-  },
+  picture: shares('standingLbPerAc', { eatenLbPerAc: 'kept', trampledLbPerAc: 'lost', stubbleKeptLbPerAc: 'other' }),
   sources: [
     'umaine-pasture-lesson-1',
     'penn-state-agronomy-guide',

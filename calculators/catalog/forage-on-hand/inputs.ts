@@ -1,4 +1,4 @@
-import { grazingStock, stockKind } from '../../asks/stock.ts';
+import { grazingStock, nursingHerd, stockKind } from '../../asks/stock.ts';
 import { choice, number, rows } from '../../kit/inputs.ts';
 import { rangeStubbleLbPerAc } from '../../tables/harvestShare.ts';
 
@@ -60,11 +60,7 @@ export const stock = grazingStock({
   kind: stockKind('cow-nursing', ['cow-nursing', 'cow-dry', 'bull', 'stocker', 'calf', 'ewe-nursing', 'ewe-dry', 'doe', 'horse']),
   ask: 'Average the weights on your cull tickets. Guesses by eye run light.',
   start: 'cow-nursing',
-  herd: [
-    ['cow-nursing', 45],
-    ['bull', 2],
-    ['ewe-nursing', 60],
-  ],
+  herd: nursingHerd,
 });
 
 const clipping = { way: ['clips', 'height-clips', 'plate'] };

@@ -1,3 +1,4 @@
+import { eatenAsGiven, stockLinesStep } from '../../asks/stock.ts';
 import type { ValuesOf } from '../../kit/inputs.ts';
 import { byCase, formula, lookup, type Step, tabulate, tex, type Working, when } from '../../kit/steps.ts';
 import type { compute } from './compute.ts';
@@ -232,10 +233,7 @@ export const feedSteps: Working<Values, Results> = [
     onlyWhen: ({ eatenFrom }) => eatenFrom === 'by-stay',
     source: 'penn-state-agronomy-guide, table 1.8-9',
   }),
-  formula('eatenPercent', tex`\q{ownEatenPercent}`, {
-    says: 'Share of that eaten, as you gave it.',
-    onlyWhen: ({ eatenFrom }) => eatenFrom === 'own',
-  }),
+  formula('eatenPercent', tex`\q{ownEatenPercent}`, eatenAsGiven),
   formula('eatenLbPerAc', tex`\q{availableLbPerAc} \times \q{eatenPercent} / 100`, {
     says: 'What stock will eat from an acre.',
     source: 'penn-state-agronomy-guide, table 1.8-9',
@@ -253,12 +251,7 @@ export const feedSteps: Working<Values, Results> = [
     says: 'In those of 30 lb a day, which are counted air-dry, with a tenth of water still in.',
     source: 'ndmc-ranch-plan, inventory of the herd',
   }),
-  tabulate('stockLines', {
-    says: 'What the stock eat in a day.',
-    source: 'common practice',
-    formulas: { lineLbPerDay: tex`\q{countHead} \times \q{weightLb} \times \q{intakePercent} / 100` },
-    sums: { demandLbPerDay: 'lineLbPerDay' },
-  }),
+  tabulate('stockLines', stockLinesStep),
   formula('grazingForDays', tex`\frac{\q{eatenLb}}{\q{demandLbPerDay}}`, {
     says: 'Days that this feeds them.',
     source: 'umaine-pasture-lesson-1, appendix D',

@@ -1,5 +1,6 @@
 import { fedOnTheGround, highBelow, hotHay, lowAbove, moldyHay, wrappedHay } from '../../asks/hay.ts';
-import { defineCalculator, shown, shownWhen } from '../../kit/define.ts';
+import { caution, defineCalculator, ranged, shown, shownWhen } from '../../kit/define.ts';
+import { shares } from '../../kit/pictures.ts';
 import { compute, ownByTable } from './compute.ts';
 import { inputs, stockWords, type Values } from './inputs.ts';
 import { quantities } from './quantities.ts';
@@ -74,7 +75,7 @@ export default defineCalculator({
     'how much hay do I need, how many bales of hay per cow, winter hay needs, hay for 50 cows, hay shortage, running out of hay, buying hay in a drought, hay budget, hay inventory, hay waste, cost to winter a cow, round bales a day',
   quantities,
   results: [
-    { of: 'haveTon', range: { low: 'lowHaveTon', high: 'highHaveTon', says: '{low} if they eat 15 % less than the guide, {high} if 15 % more' } },
+    ranged('haveTon', ['lowHaveTon', 'highHaveTon'], { says: '{low} if they eat 15 % less than the guide, {high} if 15 % more' }),
     { of: 'otherHaveTon', when: isWet },
     { of: 'dryMatterTon' },
     { of: 'eatenTon', when: ({ beside }) => beside !== 'none' },
@@ -82,58 +83,51 @@ export default defineCalculator({
     { of: 'otherChillPercent', when: isWet },
     { of: 'ownAtFeedingTon', when: ({ onHand }) => onHand !== 'none' },
     { of: 'ownLeftTon', when: ({ onHand, buyTon, ownLeftTon }) => onHand !== 'none' && buyTon === 0 && ownLeftTon > 0 },
-    { of: 'buyTon', when: ({ highBuyTon }) => highBuyTon > 0, range: { low: 'lowBuyTon', high: 'highBuyTon', says: '{low} to {high}' } },
-    ...shownWhen(buys, 'balesCount', 'loadsCount'),
-    { of: 'costUsd', when: buys, range: { low: 'lowCostUsd', high: 'highCostUsd', says: '{low} to {high}, by what they eat and the price' } },
-    ...shownWhen(buys, 'fullLoadBalesCount', 'fullLoadsUsd', 'headUsdPerDay', 'herdUsdPerDay', 'deliveredUsdPerTon', 'eatenUsdPerTon'),
-    ...shown('putOutLbPerDay', 'twoWeeksTon'),
+    ranged('buyTon', ['lowBuyTon', 'highBuyTon'], { when: ({ highBuyTon }) => highBuyTon > 0, says: '{low} to {high}' }),
+    shownWhen(buys, 'balesCount', 'loadsCount'),
+    ranged('costUsd', ['lowCostUsd', 'highCostUsd'], { when: buys, says: '{low} to {high}, by what they eat and the price' }),
+    shownWhen(buys, 'fullLoadBalesCount', 'fullLoadsUsd', 'headUsdPerDay', 'herdUsdPerDay', 'deliveredUsdPerTon', 'eatenUsdPerTon'),
+    shown('putOutLbPerDay', 'twoWeeksTon'),
     { of: 'storageLossPercent', when: buys },
     { of: 'feedingLossPercent' },
-    ...shownWhen(savesByFeeder, 'feederSavesTon', 'feederSavesUsd'),
-    ...shownWhen(savesByRoof, 'roofSavesTon', 'roofSavesUsd'),
+    shownWhen(savesByFeeder, 'feederSavesTon', 'feederSavesUsd'),
+    shownWhen(savesByRoof, 'roofSavesTon', 'roofSavesUsd'),
     { of: 'kindCosts', when: ({ buyTon, herd }) => buyTon > 0 && herd.length > 1 },
   ],
   steps,
   cautions: [
-    {
-      when: ({ lossConvention, haveTon }) => lossConvention === 'multiply' && haveTon > 0,
+    caution(({ lossConvention, haveTon }) => lossConvention === 'multiply' && haveTon > 0, {
       say: 'Putting losses on top buys too little: a fifth lost means a fourth more to have, not a fifth. Set it back to dividing before you order.',
       source: 'wv-farm-bureau-2014',
-    },
+    }),
     hotHay,
     wrappedHay,
-    {
-      when: ({ herd }) => herd.some(({ stock }) => stock === 'cow-poor-hay'),
+    caution(({ herd }) => herd.some(({ stock }) => stock === 'cow-poor-hay'), {
       say: 'Under 7 % protein cows eat less hay because it passes slowly, not because they need less. Fewer tons here are no saving: they lose flesh unless they get protein. Have the hay tested and the feed planned by a nutritionist.',
       source: 'south-dakota-alfalfa-protein',
-    },
-    {
-      when: ({ beside }) => beside === 'daily' || beside === 'both',
+    }),
+    caution(({ beside }) => beside === 'daily' || beside === 'both', {
       say: 'Change feed over two to three weeks: sudden grain kills. Urea is poison to stock that is hungry or not used to it. Cattle feed with monensin kills horses, and cattle mineral can hold enough copper to kill sheep.',
       source: 'common practice',
-    },
-    {
-      when: ({ herd, fromDay, toDay }) => herd.some(({ hasBirths, birthDay }) => hasBirths && (birthDay < fromDay || birthDay > toDay)),
+    }),
+    caution(({ herd, fromDay, toDay }) => herd.some(({ hasBirths, birthDay }) => hasBirths && (birthDay < fromDay || birthDay > toDay)), {
       say: 'One birth date lies outside the days on hay, so that kind eats at one rate all the while: nursing if the date is past, the other if it is still to come. See that the year is right.',
       source: 'common practice',
-    },
+    }),
     fedOnTheGround,
-    {
-      when: ({ isColdCounted, chillPercent }) => isColdCounted && chillPercent > 25,
+    caution(({ isColdCounted, chillPercent }) => isColdCounted && chillPercent > 25, {
       say: 'More than a quarter extra is more than a cow can eat on such a day. Windbreak, dry bedding and better feed spread over the days after do what more hay can’t. Thin cows need it sooner: ask your veterinarian.',
       source: 'oklahoma-cold-feeding',
-    },
-    {
-      when: ({ haveTon }) => haveTon > 0,
+    }),
+    caution(({ haveTon }) => haveTon > 0, {
       say: 'Take net wrap, twine and wire off before you feed or grind. Plastic does not break down in the paunch and has killed cattle; wire and nails pierce it, and worn tire feeders shed wire.',
       source: 'ndsu-net-wrap',
-    },
+    }),
     { when: ({ haveTon }) => haveTon > 0, ...moldyHay },
-    {
-      when: buys,
+    caution(buys, {
       say: 'Bought hay can bring weeds, fire ants, ticks and weed killer. Ask what was sprayed, look for quarantines, feed it in one place and watch that place.',
       source: 'common practice',
-    },
+    }),
   ],
   limits: [
     'It counts pounds, not quality. Whether this hay keeps this cow takes a laboratory test and, for thin, young or nursing stock, a nutritionist.',
@@ -160,16 +154,7 @@ export default defineCalculator({
     ]
       .filter((part) => part !== '')
       .join(' '),
-  picture: {
-    kind: 'shares',
-    whole: 'haveTon',
-    parts: [
-      { of: 'eatenTon', tone: 'kept' },
-      { of: 'feedingLostTon', tone: 'lost' },
-      { of: 'storageLostTon', tone: 'lost' },
-      { of: 'waterTon', tone: 'water' },
-    ],
-  },
+  picture: shares('haveTon', { eatenTon: 'kept', feedingLostTon: 'lost', storageLostTon: 'lost', waterTon: 'water' }),
   sources: [
     'hibberd-thrift-1992',
     'gross-intake',

@@ -1,5 +1,6 @@
 import { fedOnTheGround, highBelow, hotHay, lowAbove, moldyHay, wrappedHay } from '../../asks/hay.ts';
-import { defineCalculator, shown, shownWhen } from '../../kit/define.ts';
+import { caution, defineCalculator, ranged, shown, shownWhen } from '../../kit/define.ts';
+import { shares } from '../../kit/pictures.ts';
 import { compute, proteinOnDry, type Results, tdnOnDry } from './compute.ts';
 import { inputs, type Values } from './inputs.ts';
 import { quantities } from './quantities.ts';
@@ -46,51 +47,48 @@ export default defineCalculator({
     'hay price per ton, price per bale to price per ton, cost per pound of protein, cost per pound of TDN, hay value, compare hay prices, spoiled hay, round bale spoilage, hay waste cost, is this hay a good buy, forage test',
   quantities,
   results: [
-    { of: 'eatenUsdPerTon', range: { low: 'lowEatenUsdPerTon', high: 'highEatenUsdPerTon', says: '{low} at the low price, {high} at the high one' } },
+    ranged('eatenUsdPerTon', ['lowEatenUsdPerTon', 'highEatenUsdPerTon'], { says: '{low} at the low price, {high} at the high one' }),
     { of: 'worthUsdPerTon', when: isWorthIt },
     { of: 'worthBaleUsd', when: (values) => isWorthIt(values) && isByBale(values) },
     { of: 'verdict', when: isCompared },
-    ...shownWhen(hasSlip, 'proteinUsdPerLb', 'tdnUsdPerLb'),
+    shownWhen(hasSlip, 'proteinUsdPerLb', 'tdnUsdPerLb'),
     { of: 'otherUsdPerLb', when: isCompared },
     { of: 'gateUsdPerTon', when: isByBale },
-    ...shown('deliveredUsdPerTon', 'wastedUsdPerTon'),
-    { of: 'storageLossPercent', range: { low: 'lowStoragePercent', high: 'highStoragePercent', says: '{low} to {high}' } },
-    { of: 'feedingLossPercent', range: { low: 'lowFeedingPercent', high: 'highFeedingPercent', says: '{low} to {high}' } },
+    shown('deliveredUsdPerTon', 'wastedUsdPerTon'),
+    ranged('storageLossPercent', ['lowStoragePercent', 'highStoragePercent'], { says: '{low} to {high}' }),
+    ranged('feedingLossPercent', ['lowFeedingPercent', 'highFeedingPercent'], { says: '{low} to {high}' }),
     { of: 'hangsOn', when: hangs },
-    ...shown('otherUsdPerTon', 'priceLines', 'swings'),
+    shown('otherUsdPerTon', 'priceLines', 'swings'),
   ],
   steps,
   cautions: [
-    {
-      when: ({ lossConvention, storageLossPercent, feedingLossPercent }) =>
-        lossConvention === 'multiply' && storageLossPercent + feedingLossPercent > 0,
-      say: 'Putting losses on top of the price charges too little: a fifth lost makes the rest cost a fourth more, not a fifth. Set it back to dividing before you decide.',
-      source: 'wv-farm-bureau-2014',
-    },
+    caution(
+      ({ lossConvention, storageLossPercent, feedingLossPercent }) => lossConvention === 'multiply' && storageLossPercent + feedingLossPercent > 0,
+      {
+        say: 'Putting losses on top of the price charges too little: a fifth lost makes the rest cost a fourth more, not a fifth. Set it back to dividing before you decide.',
+        source: 'wv-farm-bureau-2014',
+      },
+    ),
     hotHay,
     wrappedHay,
     { when: ({ storage, rindIn }) => storage === 'rind' && rindIn > 0, ...moldyHay },
-    {
-      when: (values) => hasSlip(values) && values.proteinDryPercent < poorProteinPercent,
+    caution((values) => hasSlip(values) && values.proteinDryPercent < poorProteinPercent, {
       say: 'Under 7 % protein cows eat less of it and lose flesh without a supplement, whatever it costs. Figure that in, and have the feed planned by a nutritionist.',
       source: 'south-dakota-alfalfa-protein',
-    },
-    {
-      when: (values) => !hasSlip(values),
+    }),
+    caution((values) => !hasSlip(values), {
       say: 'Nobody sees protein, energy or nitrate by color. Core ten bales or more, send it in, and wait for the slip before you pay much or feed it.',
       source: 'common practice',
-    },
-    {
-      when: isCompared,
+    }),
+    caution(isCompared, {
       say: 'This sets the two side by side by one thing only. Change feed over two to three weeks. Urea is poison to stock that is hungry or not used to it; cattle feed with monensin kills horses, and cattle mineral can hold enough copper to kill sheep.',
       source: 'common practice',
-    },
+    }),
     fedOnTheGround,
-    {
-      when: () => true,
+    caution(() => true, {
       say: 'Hay from a drought crop can hold nitrate that kills: have it tested. Bought hay can bring weeds, fire ants, ticks, blister beetles and weed killer. Ask what was sprayed, look for quarantines, and feed it in one place.',
       source: 'common practice',
-    },
+    }),
   ],
   limits: [
     'It is a cost, not a ration. Whether this hay keeps this cow takes the slip, her stage and, for thin, young or nursing stock, a nutritionist.',
@@ -113,16 +111,7 @@ export default defineCalculator({
     ]
       .filter((part) => part !== '')
       .join(' '),
-  picture: {
-    kind: 'shares',
-    whole: 'boughtLb',
-    parts: [
-      { of: 'eatenLb', tone: 'kept' },
-      { of: 'feedingLostLb', tone: 'lost' },
-      { of: 'storageLostLb', tone: 'lost' },
-      { of: 'waterLb', tone: 'water' },
-    ],
-  },
+  picture: shares('boughtLb', { eatenLb: 'kept', feedingLostLb: 'lost', storageLostLb: 'lost', waterLb: 'water' }),
   sources: [
     'huhnke-bae1716',
     'undersander-storage',

@@ -1,4 +1,5 @@
-import { defineCalculator, shown } from '../../kit/define.ts';
+import { caution, defineCalculator, ranged, shown, shownWhen } from '../../kit/define.ts';
+import { shares } from '../../kit/pictures.ts';
 import { byCase, formula, lookup, tabulate, tex } from '../../kit/steps.ts';
 import { compute, guideErrorPercent } from './compute.ts';
 import { inputs } from './inputs.ts';
@@ -23,22 +24,16 @@ export default defineCalculator({
     'what cows eat, what ewes eat, animal unit, animal unit month, AUM, AUE, how much does a cow eat a day, percent of body weight, dry matter intake, forage demand, stocking rate, head-months, feed by month',
   quantities,
   results: [
-    {
-      of: 'herdLbPerDay',
-      range: {
-        low: 'lowLbPerDay',
-        high: 'highLbPerDay',
-        says: ({ intakeFrom }) =>
-          intakeFrom === 'guide'
-            ? '{low} to {high}, since guides miss by 14 to 17 % either way'
-            : '{low} to {high}, if your own figures miss by as much as the guides do',
-      },
-    },
-    { of: 'monthTon', range: { low: 'lowMonthTon', high: 'highMonthTon', says: '{low} to {high}' } },
+    ranged('herdLbPerDay', ['lowLbPerDay', 'highLbPerDay'], {
+      says: ({ intakeFrom }) =>
+        intakeFrom === 'guide'
+          ? '{low} to {high}, since guides miss by 14 to 17 % either way'
+          : '{low} to {high}, if your own figures miss by as much as the guides do',
+    }),
+    ranged('monthTon', ['lowMonthTon', 'highMonthTon'], { says: '{low} to {high}' }),
     { of: 'kinds' },
-    { of: 'yearMonths', when: ({ stageFrom }) => stageFrom === 'birth-month' },
-    { of: 'yearTon', when: ({ stageFrom }) => stageFrom === 'birth-month' },
-    ...shown('allLinearAu', 'allMetabolicAu', 'eatenUnitsAu', 'ruleMonthLb'),
+    shownWhen(({ stageFrom }) => stageFrom === 'birth-month', 'yearMonths', 'yearTon'),
+    shown('allLinearAu', 'allMetabolicAu', 'eatenUnitsAu', 'ruleMonthLb'),
     { of: 'calfCounts', when: ({ calvesHead }) => calvesHead > 0 },
     { of: 'monthCounts' },
   ],
@@ -154,37 +149,34 @@ export default defineCalculator({
     }),
   ],
   cautions: [
-    {
-      when: ({ weightFrom }) => weightFrom === 'guessed',
+    caution(({ weightFrom }) => weightFrom === 'guessed', {
       say: 'Weights guessed by eye run light, and the herd then eats more than this says. Look at the sale tickets of your culls before you buy or sell on it.',
       source: 'common practice',
-    },
-    {
-      when: ({ intakeFrom, quality, kinds }) =>
+    }),
+    caution(
+      ({ intakeFrom, quality, kinds }) =>
         intakeFrom === 'guide' && quality === 'poor' && kinds.some(({ stock }) => stock === 'cow' || stock === 'heifer'),
-      say: 'On poor feed a cow eats less because it passes slowly, not because she needs less. She loses flesh. Have the feed tested and ask what supplement it takes. Change feed over a week or two; urea and grain can kill hungry stock.',
-      source: 'common practice',
-    },
-    {
-      when: ({ kinds }) => lacksYoung(kinds, ['cow', 'heifer'], 'calf'),
+      {
+        say: 'On poor feed a cow eats less because it passes slowly, not because she needs less. She loses flesh. Have the feed tested and ask what supplement it takes. Change feed over a week or two; urea and grain can kill hungry stock.',
+        source: 'common practice',
+      },
+    ),
+    caution(({ kinds }) => lacksYoung(kinds, ['cow', 'heifer'], 'calf'), {
       say: 'Cows nurse, and no line is for calves on their mothers. From about three months calves graze, so give them one.',
       source: 'unl-stocking-creep',
-    },
-    {
-      when: ({ kinds }) => lacksYoung(kinds, ['ewe', 'doe'], 'lamb'),
+    }),
+    caution(({ kinds }) => lacksYoung(kinds, ['ewe', 'doe'], 'lamb'), {
       say: 'Ewes or does nurse, and no line is for their young. Lambs and kids graze within weeks, so give them one as growing lambs.',
       source: 'common practice',
-    },
-    {
-      when: ({ kinds }) => kinds.some(({ stock }) => stock === 'horse') && kinds.some(({ stock }) => stock !== 'horse'),
+    }),
+    caution(({ kinds }) => kinds.some(({ stock }) => stock === 'horse') && kinds.some(({ stock }) => stock !== 'horse'), {
       say: 'Keep cattle feed with monensin away from horses; a little can kill one.',
       source: 'common practice',
-    },
-    {
-      when: ({ cattleLbPerDay, smallLbPerDay }) => cattleLbPerDay > 0 && smallLbPerDay > 0,
+    }),
+    caution(({ cattleLbPerDay, smallLbPerDay }) => cattleLbPerDay > 0 && smallLbPerDay > 0, {
       say: 'Cattle mineral and cattle feed can hold more copper than sheep can stand. Feed them apart.',
       source: 'common practice',
-    },
+    }),
   ],
   limits: [
     'It says what stock eat, not what they waste or trample. Hay put out and grass grown must be more.',
@@ -197,15 +189,7 @@ export default defineCalculator({
   ],
   note: ({ weightRule }, show) =>
     `The herd eats about ${show('herdLbPerDay')} with the water out (${show('lowLbPerDay')} to ${show('highLbPerDay')}), ${show('monthTon')} in a month of ${show('ruleDays')}. That is ${show('allLinearAu')} straight by weight${weightRule === 'linear' ? ' (your rule)' : ''}, ${show('allMetabolicAu')} by metabolic weight${weightRule === 'metabolic' ? ' (your rule)' : ''}, and ${show('eatenUnitsAu')} by what they eat at ${show('ruleLbPerDay')} each.`,
-  picture: {
-    kind: 'shares',
-    whole: 'herdLbPerDay',
-    parts: [
-      { of: 'cattleLbPerDay', tone: 'kept' },
-      { of: 'smallLbPerDay', tone: 'other' },
-      { of: 'horsesLbPerDay', tone: 'water' },
-    ],
-  },
+  picture: shares('herdLbPerDay', { cattleLbPerDay: 'kept', smallLbPerDay: 'other', horsesLbPerDay: 'water' }),
   sources: [
     'hibberd-thrift-1992',
     'michigan-beef-notes',

@@ -1,34 +1,18 @@
+import type { ValuesOf } from '../../kit/inputs.ts';
 import { coreDensity } from '../../math/soil/coreDensity.ts';
 import { densityLimits, densityStanding } from '../../math/soil/densityStanding.ts';
 import { dryWeightG } from '../../math/soil/gravimetricWaterPercent.ts';
 import { porosityPercent } from '../../math/soil/porosityPercent.ts';
 import { probeSummary } from '../../math/soil/probeSummary.ts';
 import { particleDensityGPerCm3 } from '../../math/soil/waterRetention.ts';
+import { sumOf } from '../../math/special/sumOf.ts';
 import type { DensityListName } from '../../tables/rootLimitingDensity.ts';
 import type { Texture } from '../../tables/soilGroups.ts';
+import type { inputs } from './inputs.ts';
 
-interface Core {
-  readonly coreG: number;
-  readonly waterPercent: number;
-  readonly holeMl: number;
-  readonly stoneG: number;
-  readonly jarMl: number;
-}
-interface Measured {
-  readonly volumeFrom: 'can' | 'known' | 'hole';
-  readonly acrossIn: number;
-  readonly tallIn: number;
-  readonly ringMl: number;
-  readonly weighed: 'dry' | 'moist';
-  readonly stones: 'none' | 'weighed' | 'jar';
-  readonly cores: readonly Core[];
-}
-interface Asked extends Measured {
-  readonly texture: Texture;
-  readonly probe: 'none' | 'pushed';
-  readonly moisture: 'sponge' | 'dry' | 'wet';
-  readonly pushes: readonly { readonly gauge: 'passed' | 'never'; readonly stopIn: number }[];
-}
+type Asked = ValuesOf<typeof inputs>;
+type Core = Asked['cores'][number];
+type Measured = Pick<Asked, 'volumeFrom' | 'acrossIn' | 'tallIn' | 'ringMl' | 'weighed' | 'stones' | 'cores'>;
 
 const lists: readonly DensityListName[] = ['by-class', 'critical-range', 'three-groups', 'seven-rows'];
 
@@ -54,8 +38,6 @@ export function faultOf(asked: Measured): 'none' | 'stones-weigh-all' | 'stones-
   }
   return 'none';
 }
-
-const sumOf = <T>(list: readonly T[], of: (each: T) => number): number => list.reduce((sum, each) => sum + of(each), 0);
 
 /** Every limit of every list that names the texture, each under its list's name. */
 const limitsOf = (texture: Texture, meanGPerCm3: number) =>

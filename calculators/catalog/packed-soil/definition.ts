@@ -1,5 +1,7 @@
-import { defineCalculator } from '../../kit/define.ts';
-import { formula, lookup, tex } from '../../kit/steps.ts';
+import { faultsAt } from '../../asks/faults.ts';
+import { caution, defineCalculator, ranged, shown } from '../../kit/define.ts';
+import { shares } from '../../kit/pictures.ts';
+import { formula, lookup, tabulate, tex } from '../../kit/steps.ts';
 import { compute, faultOf } from './compute.ts';
 import { inputs } from './inputs.ts';
 import { quantities } from './quantities.ts';
@@ -13,26 +15,14 @@ export default defineCalculator({
   title: 'Soil compaction from bulk density',
   inputs,
   refusals: [
-    {
-      at: 'cores',
-      when: (values) => faultOf(values) === 'stones-weigh-all',
-      say: 'In one core the stones weigh as much as the whole core or more. Give the dry weight of the soil with its stones, and the stones by themselves.',
-    },
-    {
-      at: 'cores',
-      when: (values) => faultOf(values) === 'stones-fill-all',
-      say: 'In one core the stones take up as much room as the whole core or more. Check the volume of the core and the jar reading.',
-    },
-    {
-      at: 'cores',
-      when: (values) => faultOf(values) === 'heavier-than-rock',
-      say: 'One core comes out nearly as heavy as solid rock, over 2.3 g/cm³. Check its weight in grams, take off the can, and check the volume.',
-    },
-    {
-      at: 'cores',
-      when: (values) => faultOf(values) === 'lighter-than-peat',
-      say: 'One core comes out lighter than loose peat, under 0.2 g/cm³. Check its weight in grams and the volume.',
-    },
+    ...faultsAt('cores', faultOf, {
+      'stones-weigh-all':
+        'In one core the stones weigh as much as the whole core or more. Give the dry weight of the soil with its stones, and the stones by themselves.',
+      'stones-fill-all': 'In one core the stones take up as much room as the whole core or more. Check the volume of the core and the jar reading.',
+      'heavier-than-rock':
+        'One core comes out nearly as heavy as solid rock, over 2.3 g/cm³. Check its weight in grams, take off the can, and check the volume.',
+      'lighter-than-peat': 'One core comes out lighter than loose peat, under 0.2 g/cm³. Check its weight in grams and the volume.',
+    }),
   ],
   compute,
 }).describe({
@@ -42,16 +32,10 @@ export default defineCalculator({
   quantities,
   results: [
     { of: 'packed' },
-    {
-      of: 'fineGPerCm3',
-      range: {
-        low: 'lowGPerCm3',
-        high: 'highGPerCm3',
-        says: ({ coresCount }) => (coresCount === 1 ? 'one core only' : 'the cores ran from {low} to {high}'),
-      },
-    },
-    { of: 'limits' },
-    { of: 'porosityPercent' },
+    ranged('fineGPerCm3', ['lowGPerCm3', 'highGPerCm3'], {
+      says: ({ coresCount }) => (coresCount === 1 ? 'one core only' : 'the cores ran from {low} to {high}'),
+    }),
+    shown('limits', 'porosityPercent'),
     { of: 'probeSays', when: ({ probe }) => probe === 'pushed' },
     { of: 'stoppedPercent', when: readsProbe },
     { of: 'medianStopIn', when: (values) => readsProbe(values) && values.stoppedPercent > 0 },
@@ -63,9 +47,7 @@ export default defineCalculator({
       says: 'Volume of the can in milliliters: an inch is 2.54 centimeters.',
       source: 'common practice',
     }),
-    {
-      kind: 'rows',
-      of: 'lines',
+    tabulate('lines', {
       says: 'Each core: its volume, its dry weight, and the density of the soil between the stones. Solid soil and stones weigh 2.65 g a milliliter.',
       source: 'common practice',
       formulas: {
@@ -89,7 +71,7 @@ export default defineCalculator({
         poreMl: tex`\q{volumeMl} - \q{stonesMl} - \q{solidMl}`,
       },
       sums: { totalGPerCm3: 'fineGPerCm3', allMl: 'volumeMl', allPoreMl: 'poreMl', allSolidMl: 'solidMl', allStoneMl: 'stonesMl' },
-    },
+    }),
     formula('fineGPerCm3', tex`\frac{\q{totalGPerCm3}}{\q{coresCount}}`, {
       says: 'The mean of the cores. One core can be off by a tenth; the mean of several is what counts.',
       source: 'common practice',
@@ -119,56 +101,46 @@ export default defineCalculator({
     }),
   ],
   cautions: [
-    {
-      when: ({ coresCount }) => coresCount < 3,
+    caution(({ coresCount }) => coresCount < 3, {
       say: 'Fewer than three cores. Ground differs from step to step, and one core is squeezed easily. Take three or more before you spend money on loosening.',
       source: 'common practice',
-    },
-    {
-      when: ({ lowGPerCm3, highGPerCm3 }) => highGPerCm3 - lowGPerCm3 > 0.2,
+    }),
+    caution(({ lowGPerCm3, highGPerCm3 }) => highGPerCm3 - lowGPerCm3 > 0.2, {
       say: 'The cores differ by more than 0.2. Either one was squeezed, or they are from two kinds of ground, such as a trail and the sod beside it. Set those side by side instead of taking their mean.',
       source: 'common practice',
-    },
-    {
-      when: ({ lines }) => lines.some((line) => line.stoneVolumePercent > 25),
+    }),
+    caution(({ lines }) => lines.some((line) => line.stoneVolumePercent > 25), {
       say: 'More than a quarter of a core is stones. A can catches them badly; dig a hole, line it with film and fill it with water instead.',
       source: 'common practice',
-    },
-    {
-      when: ({ probeSays }) => probeSays === 'too-dry',
+    }),
+    caution(({ probeSays }) => probeSays === 'too-dry', {
       say: 'A probe in dry soil means nothing: dry ground stops any probe, packed or not. Push it a day or two after a soaking rain.',
       source: 'duiker-2002, push at field capacity',
-    },
-    {
-      when: ({ probeSays }) => probeSays === 'too-wet',
+    }),
+    caution(({ probeSays }) => probeSays === 'too-wet', {
       say: 'A probe in soaked soil means nothing: it slides through packed ground. Wait a day or two until water has drained.',
       source: 'duiker-2002, push at field capacity',
-    },
-    {
-      when: ({ pushesCount }) => pushesCount > 0 && pushesCount < 10,
+    }),
+    caution(({ pushesCount }) => pushesCount > 0 && pushesCount < 10, {
       say: 'Fewer than ten pushes. Take the share of them as a hint.',
       source: 'common practice',
-    },
-    {
-      when: ({ packed, probeSays }) => (packed === 'open' || packed === 'between') && (probeSays === 'moderate' || probeSays === 'severe'),
+    }),
+    caution(({ packed, probeSays }) => (packed === 'open' || packed === 'between') && (probeSays === 'moderate' || probeSays === 'severe'), {
       say: 'The cores are loose and the probe was stopped. The hard layer may lie below the cores, or the soil was drier than it felt. Take cores from the depth at which the probe stopped.',
       source: 'common practice',
-    },
-    {
-      when: ({ packed }) => packed === 'packed',
+    }),
+    caution(({ packed }) => packed === 'packed', {
       say: 'Before you rip anything, dig to see where the tight layer starts and ends, and call 811: a ripper goes deeper than many lines lie. Ripping wet ground packs it more, and ground ripped and grazed at once packs again.',
       source: 'common practice',
-    },
-    {
-      when: () => true,
+    }),
+    caution(() => true, {
       say: 'Call 811 a few working days before you drive a ring, push a probe or use an auger, so buried lines get marked. The call is free. It doesn’t cover lines of your own. Wear safety glasses when you hammer a ring in.',
       source: 'idaho-one-call-farm, with oklahoma-one-call',
-    },
-    {
-      when: () => true,
+    }),
+    caution(() => true, {
       say: 'Dry soil in an oven with the window open and nobody’s food in it, and wear gloves: the can comes out hot enough to burn. In a microwave use no metal, put a cup of water in beside the soil, run it a few minutes at a time, and stay there; stones can burst, and soil full of roots can smoke and catch fire.',
       source: 'astm-d4643, heat sink and short turns; fire by common practice',
-    },
+    }),
   ],
   limits: [
     'It speaks of the depth that the cores came from, and of no other. Take them at the surface and again below; hoofs pack the top few inches, wheels deeper.',
@@ -192,15 +164,7 @@ export default defineCalculator({
     const range = coresCount === 1 ? '' : ` (${show('lowGPerCm3').replace(/ .*$/, '')} to ${show('highGPerCm3')})`;
     return `${cores}: the soil without stones weighs ${show('fineGPerCm3')}${range}, ${show('porosityPercent')} of it pores: ${says}.${pushed}`;
   },
-  picture: {
-    kind: 'shares',
-    whole: 'allMl',
-    parts: [
-      { of: 'allPoreMl', tone: 'water' },
-      { of: 'allSolidMl', tone: 'kept' },
-      { of: 'allStoneMl', tone: 'other' },
-    ],
-  },
+  picture: shares('allMl', { allPoreMl: 'water', allSolidMl: 'kept', allStoneMl: 'other' }),
   changes: [
     {
       version: 2,

@@ -1,10 +1,11 @@
+import type { ValuesOf } from '../../kit/inputs.ts';
 import { designStormStretches } from '../../math/infiltration/designStormShare.ts';
 import { greenAmptDepthCm, greenAmptRateCmPerHr, moistureDeficit, type WettingSoil } from '../../math/infiltration/greenAmptDepthCm.ts';
 import { type RainStep, stormInfiltration } from '../../math/infiltration/stormInfiltration.ts';
+import { sumOf } from '../../math/special/sumOf.ts';
 import { inchAcresToGallons } from '../../math/water/waterVolume.ts';
 import { greenAmptTextures } from '../../tables/greenAmptTextures.ts';
-import type { RainType } from '../../tables/peakFlow.ts';
-import { exchangedTextures, isExchanged, isRibbon, type RibbonTexture } from './inputs.ts';
+import { exchangedTextures, type inputs, isExchanged, isRibbon } from './inputs.ts';
 
 const cmPerIn = 2.54;
 
@@ -14,22 +15,7 @@ const cmPerIn = 2.54;
  */
 const filledByRodPercent = { stops: 20, inches: 40, foot: 65, mud: 90 } as const;
 
-export interface Asked {
-  readonly storm: 'burst' | 'spells' | 'day';
-  readonly rainIn: number;
-  readonly hardMin: number;
-  readonly spells: readonly { readonly lastsMin: number; readonly fellIn: number }[];
-  readonly rainType: RainType;
-  readonly texture: RibbonTexture | 'own';
-  readonly conductivityInPerHr: number;
-  readonly suctionIn: number;
-  readonly roomPercent: number;
-  readonly wetness: keyof typeof filledByRodPercent | 'known';
-  readonly filledPercent: number;
-  readonly rings: 'none' | 'both';
-  readonly ringHereInPerHr: number;
-  readonly ringThereInPerHr: number;
-}
+export type Asked = ValuesOf<typeof inputs>;
 
 function rainOf({ storm, rainIn, hardMin, spells, rainType }: Asked): readonly RainStep[] {
   if (storm === 'day') return designStormStretches(rainType, rainIn * cmPerIn);
@@ -128,13 +114,12 @@ export function compute(asked: Asked) {
     // The depth that was found must bring the other side of the equation to the same number; the working shows that it does.
     return { ...line, goalCm, balanceCm: goalCm };
   });
-  const sum = (of: (line: (typeof lines)[number]) => number): number => lines.reduce((total, line) => total + of(line), 0);
   const first = lines.find(({ standsMin }) => standsMin > 0);
   const { fromMin: beforeMin, dryMin: firstDryMin } = first ?? { fromMin: 0, dryMin: 0 };
   const pondsAfterMin = beforeMin + firstDryMin;
-  const totalRainCm = sum((line) => line.rainCm);
-  const totalRunoffCm = sum((line) => line.runoffCm);
-  const totalSoakedCm = sum((line) => line.infiltratedCm);
+  const totalRainCm = sumOf(lines, (line) => line.rainCm);
+  const totalRunoffCm = sumOf(lines, (line) => line.runoffCm);
+  const totalSoakedCm = sumOf(lines, (line) => line.infiltratedCm);
   const endRateCmPerHr = greenAmptRateCmPerHr(totalSoakedCm, soil);
   const evenCm = stormInfiltration({ steps: [{ hours: 24, rainCm: totalRainCm }], soil }).runoffCm;
   return {
@@ -146,7 +131,7 @@ export function compute(asked: Asked) {
     totalRainCm,
     totalRunoffCm,
     totalSoakedCm,
-    totalStandsMin: sum((line) => line.standsMin),
+    totalStandsMin: sumOf(lines, (line) => line.standsMin),
     beforeMin,
     firstDryMin,
     pondsAfterMin,

@@ -1,4 +1,5 @@
-import { defineCalculator } from '../../kit/define.ts';
+import { caution, defineCalculator, ranged, shownWhen } from '../../kit/define.ts';
+import { sumOf } from '../../math/special/sumOf.ts';
 import { compute } from './compute.ts';
 import { inputs, isExchanged, soilName } from './inputs.ts';
 import { quantities } from './quantities.ts';
@@ -19,7 +20,7 @@ export default defineCalculator({
   refusals: [
     {
       at: 'spells',
-      when: ({ storm, spells }) => storm === 'spells' && spells.reduce((sum, { fellIn }) => sum + fellIn, 0) < 0.01,
+      when: ({ storm, spells }) => storm === 'spells' && sumOf(spells, ({ fellIn }) => fellIn) < 0.01,
       say: 'No rain fell in any of these spells. Put in what fell in at least one of them.',
     },
     {
@@ -41,32 +42,24 @@ export default defineCalculator({
     'cloudburst, gully washer, puddles, infiltration rate, rainfall intensity, Green-Ampt, how fast does soil take water, runoff from a thunderstorm, design storm',
   quantities,
   results: [
-    {
-      of: 'ponds',
+    ranged('ponds', ['lowRunoffIn', 'highRunoffIn'], {
       when: ({ ponds }) => ponds === 'never',
-      range: {
-        low: 'lowRunoffIn',
-        high: 'highRunoffIn',
-        says: ({ highRunoffIn }) =>
-          highRunoffIn < leastToldIn ? 'even if it takes water half as fast as that' : '{high} if it takes water half as fast as that',
-      },
-    },
+      says: ({ highRunoffIn }) =>
+        highRunoffIn < leastToldIn ? 'even if it takes water half as fast as that' : '{high} if it takes water half as fast as that',
+    }),
     { of: 'pondsAfterMin', when: ({ ponds, storm }) => ponds === 'stands' && storm !== 'day' },
     { of: 'pondsAfterHr', when: ({ ponds, storm }) => ponds === 'stands' && storm === 'day' },
-    {
-      of: 'runoffIn',
+    ranged('runoffIn', ['lowRunoffIn', 'highRunoffIn'], {
       when: ({ ponds }) => ponds === 'stands',
-      range: { low: 'lowRunoffIn', high: 'highRunoffIn', says: '{low} if this ground takes water twice as fast as that, {high} if half as fast' },
-    },
-    {
-      of: 'otherRunoffIn',
+      says: '{low} if this ground takes water twice as fast as that, {high} if half as fast',
+    }),
+    ranged('otherRunoffIn', ['bookCmPerHr', 'otherBookCmPerHr'], {
       when: isDoubted,
-      range: { low: 'bookCmPerHr', high: 'otherBookCmPerHr', says: 'the table has {low} for this soil when soaked; the other of the two has {high}' },
-    },
+      says: 'the table has {low} for this soil when soaked; the other of the two has {high}',
+    }),
     { of: 'runoffPercent', when: ({ ponds }) => ponds === 'stands' },
     { of: 'soakedIn' },
-    { of: 'runoffGal', when: ({ ponds }) => ponds === 'stands' },
-    { of: 'totalStandsMin', when: ({ ponds }) => ponds === 'stands' },
+    shownWhen(({ ponds }) => ponds === 'stands', 'runoffGal', 'totalStandsMin'),
     { of: 'hardestInPerHr' },
     { of: 'endRateInPerHr', when: ({ ponds }) => ponds === 'stands' },
     { of: 'evenRunoffIn', when: ({ totalMin }) => totalMin <= 1440 },
@@ -75,31 +68,26 @@ export default defineCalculator({
   ],
   steps,
   cautions: [
-    {
-      when: () => true,
+    caution(() => true, {
       say: 'Watch a storm from under a roof or from the truck, off wire fences and away from lone trees. Stay out of moving water; it rises within minutes.',
       source: 'common practice',
-    },
-    {
-      when: ({ hardestInPerHr }) => hardestInPerHr > 12,
+    }),
+    caution(({ hardestInPerHr }) => hardestInPerHr > 12, {
       say: 'Over 12 inches an hour is harder than nearly any rain. Look again at the minutes and at the rain.',
       source: 'our own, twice the rate of a very hard burst',
-    },
-    {
-      when: ({ rings }) => rings === 'both',
+    }),
+    caution(({ rings }) => rings === 'both', {
       say: 'Rings side by side differ a lot. With three rings on each ground, a difference of less than about 5 times can be chance. Compare the two in the ring test first.',
       source: 'our own, rings that vary by 80 percent',
-    },
-    {
-      when: isDoubted,
+    }),
+    caution(isDoubted, {
       say: 'The table may have loam and silt loam the wrong way round. It gives them 0.13 and 0.26 inches an hour (0.34 and 0.65 cm), when half of the soaked rates in the list its authors printed a year before would be 0.26 and 0.13. All copies agree, so the printed value is used here, and the results show what the other one would give. The doubt is our own; we know of no publication that shares it.',
       source: 'rawls-1982, against rawls-1983',
-    },
-    {
-      when: ({ runoffIn }) => runoffIn >= 1,
+    }),
+    caution(({ runoffIn }) => runoffIn >= 1, {
       say: 'An inch off every acre can wash out a crossing or a weak pond dam. A pond, dam or waterway to catch it is an engineer’s job and needs local permits.',
       source: 'common practice',
-    },
+    }),
   ],
   limits: [
     'This takes a storm minute by minute. “Runoff from rainfall depth” takes a day’s rain as a whole, by tables made on small watersheds. For one rain the two can differ by several times, because a burst and a day’s rain are not the same thing. Neither measured your ground.',

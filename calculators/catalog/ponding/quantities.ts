@@ -1,4 +1,4 @@
-import { amount, word } from '../../kit/quantities.ts';
+import { amount, table, word } from '../../kit/quantities.ts';
 
 const inches = (label: string, symbol: string, digits = 1) => amount(label, symbol, 'in', digits);
 const centimetres = (label: string, symbol: string, digits = 2) => amount(label, symbol, 'cm', digits);
@@ -14,29 +14,24 @@ export const quantities = {
   ringRatio: amount('This ground against the book’s, by your ring tests', 'q', 'ratio', 2),
   conductivityCmPerHr: amount('Rate when soaked (conductivity)', 'K', 'cm/hr', 3),
   pullCm: centimetres('Suction times room', 'G'),
-  lines: {
-    kind: 'rows',
-    label: 'Stretch by stretch',
-    shown: ['fromMin', 'rateInPerHr', 'standsMin', 'infiltratedIn', 'runoffIn'],
-    columns: {
-      fromMin: minutes('From minute', 't_0'),
-      lastsMin: minutes('Lasts', 't'),
-      rainCm: centimetres('Rain', 'P'),
-      rateCmPerHr: amount('Rain rate', 'i', 'cm/hr', 2),
-      rateInPerHr: amount('Rain rate', 'i_{in}', 'in/hr', 2),
-      startCm: centimetres('Soaked in before', 'F_0'),
-      dryMin: minutes('Until water stands', 't_p'),
-      standsMin: minutes('Water stands for', 't_w'),
-      whenPondedCm: centimetres('Soaked in by then', 'F_p'),
-      afterCm: centimetres('Soaked in by the end', 'F'),
-      goalCm: centimetres('What the equation must come to', 'F_p + K t_w'),
-      balanceCm: centimetres('What it comes to with F', 'F - G ln'),
-      infiltratedCm: centimetres('Soaks in', 'f'),
-      infiltratedIn: inches('Soaks in', 'f_{in}', 2),
-      runoffCm: centimetres('Runs off', 'R'),
-      runoffIn: inches('Runs off', 'R_{in}', 2),
-    },
-  },
+  lines: table('Stretch by stretch', ['fromMin', 'rateInPerHr', 'standsMin', 'infiltratedIn', 'runoffIn'], {
+    fromMin: minutes('From minute', 't_0'),
+    lastsMin: minutes('Lasts', 't'),
+    rainCm: centimetres('Rain', 'P'),
+    rateCmPerHr: amount('Rain rate', 'i', 'cm/hr', 2),
+    rateInPerHr: amount('Rain rate', 'i_{in}', 'in/hr', 2),
+    startCm: centimetres('Soaked in before', 'F_0'),
+    dryMin: minutes('Until water stands', 't_p'),
+    standsMin: minutes('Water stands for', 't_w'),
+    whenPondedCm: centimetres('Soaked in by then', 'F_p'),
+    afterCm: centimetres('Soaked in by the end', 'F'),
+    goalCm: centimetres('What the equation must come to', 'F_p + K t_w'),
+    balanceCm: centimetres('What it comes to with F', 'F - G ln'),
+    infiltratedCm: centimetres('Soaks in', 'f'),
+    infiltratedIn: inches('Soaks in', 'f_{in}', 2),
+    runoffCm: centimetres('Runs off', 'R'),
+    runoffIn: inches('Runs off', 'R_{in}', 2),
+  }),
   totalMin: minutes('Rain lasts', 'T'),
   totalRainCm: centimetres('Rain, all of it', 'P_{all}'),
   totalRunoffCm: centimetres('Runs off, all of it', 'R_{all}'),
@@ -59,14 +54,10 @@ export const quantities = {
   endRateCmPerHr: amount('Rate at which it could still soak in at the end', 'f_{end}', 'cm/hr', 3),
   endRateInPerHr: amount('Could still soak in at the end', 'f_{end}', 'in/hr', 2),
   hardestInPerHr: amount('Hardest rain', 'i_{max}', 'in/hr', 1),
-  curve: {
-    kind: 'rows',
-    label: 'Rain and intake over time',
-    columns: {
-      atHr: amount('Time', 't', 'hr', 2),
-      rainInPerHr: amount('Rain', 'i', 'in/hr', 2),
-      intakeInPerHr: amount('Soaks in', 'f', 'in/hr', 2),
-      lostInPerHr: amount('Runs off', 'r', 'in/hr', 2),
-    },
-  },
+  curve: table('Rain and intake over time', {
+    atHr: amount('Time', 't', 'hr', 2),
+    rainInPerHr: amount('Rain', 'i', 'in/hr', 2),
+    intakeInPerHr: amount('Soaks in', 'f', 'in/hr', 2),
+    lostInPerHr: amount('Runs off', 'r', 'in/hr', 2),
+  }),
 } as const;

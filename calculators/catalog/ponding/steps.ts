@@ -1,11 +1,11 @@
-import { byCase, formula, lookup, type Step, tex } from '../../kit/steps.ts';
+import { byCase, formula, lookup, tabulate, tex, type Working, when } from '../../kit/steps.ts';
 import type { Asked, compute } from './compute.ts';
 import { isExchanged } from './inputs.ts';
 
 type Results = ReturnType<typeof compute>;
 type Values = Asked & Results;
 
-export const steps: readonly Step<Values, Results>[] = [
+export const steps: Working<Values, Results> = [
   lookup('suctionCm', {
     onlyWhen: ({ texture }) => texture !== 'own',
     says: 'The pull of the dry soil ahead of the water, from the table for this texture.',
@@ -55,9 +55,7 @@ export const steps: readonly Step<Values, Results>[] = [
     says: 'Suction times room: how much the dry soil helps.',
     source: 'rawls-1983, eq. 1',
   }),
-  {
-    kind: 'rows',
-    of: 'lines',
+  tabulate('lines', {
     says: 'Each stretch of rain: when water begins to stand, then the depth F that makes the two sides of the soaking equation equal. What finds no way in runs off.',
     source: 'mein-larson-1971, with chow-1988, section 5.4',
     formulas: {
@@ -77,7 +75,7 @@ export const steps: readonly Step<Values, Results>[] = [
       runoffCm: tex`\q{rainCm} - \q{infiltratedCm}`,
     },
     sums: { totalMin: 'lastsMin', totalRainCm: 'rainCm', totalSoakedCm: 'infiltratedCm', totalRunoffCm: 'runoffCm', totalStandsMin: 'standsMin' },
-  },
+  }),
   formula('pondsAfterMin', tex`\q{beforeMin} + \q{firstDryMin}`, {
     onlyWhen: ({ ponds }) => ponds === 'stands',
     says: 'Minutes from the first drop until water stands: the stretches before, and the time in the stretch where it happens.',
@@ -99,12 +97,16 @@ export const steps: readonly Step<Values, Results>[] = [
   }),
   lookup('lowRunoffIn', { says: 'The same sums with twice the rate when soaked. Book and ground differ by that much easily.', source: 'our own' }),
   lookup('highRunoffIn', { says: 'And with half of it.', source: 'our own' }),
-  lookup('otherBookCmPerHr', {
-    onlyWhen: ({ texture }) => isExchanged(texture),
-    says: 'Half of what an earlier list by the same authors prints for loam and silt loam fits the other of the two. If they changed places, this is the rate.',
-    source: 'rawls-1982, saturated conductivity, against rawls-1983, table 1',
-  }),
-  lookup('otherRunoffIn', { onlyWhen: ({ texture }) => isExchanged(texture), says: 'The same storm once more with that rate.', source: 'our own' }),
+  when(
+    ({ texture }) => isExchanged(texture),
+    [
+      lookup('otherBookCmPerHr', {
+        says: 'Half of what an earlier list by the same authors prints for loam and silt loam fits the other of the two. If they changed places, this is the rate.',
+        source: 'rawls-1982, saturated conductivity, against rawls-1983, table 1',
+      }),
+      lookup('otherRunoffIn', { says: 'The same storm once more with that rate.', source: 'our own' }),
+    ],
+  ),
   lookup('evenRunoffIn', {
     onlyWhen: ({ totalMin }) => totalMin <= 1440,
     says: 'The same rain and ground with the rain spread evenly over 24 hours.',

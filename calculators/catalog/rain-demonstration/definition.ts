@@ -1,5 +1,6 @@
-import { defineCalculator } from '../../kit/define.ts';
-import { byCase, formula, lookup, tex } from '../../kit/steps.ts';
+import { caution, defineCalculator, shown, shownWhen } from '../../kit/define.ts';
+import { shares } from '../../kit/pictures.ts';
+import { byCase, formula, lookup, tabulate, tex, when } from '../../kit/steps.ts';
 import { refusals } from './cautions.ts';
 import { compute } from './compute.ts';
 import { inputs } from './inputs.ts';
@@ -31,19 +32,14 @@ export default defineCalculator({
     { of: 'pourGal', when: ({ pourGal }) => pourGal >= 0.25 },
     { of: 'pourMl' },
     { of: 'rainMin', when: ({ rainMin }) => rainMin >= 0.5 },
-    { of: 'rateInPerHr' },
-    { of: 'needHolesCount' },
+    shown('rateInPerHr', 'needHolesCount'),
     { of: 'holeGapIn', when: ({ headFrom }) => headFrom === 'one-hole' },
-    { of: 'shouldRun' },
-    { of: 'shouldSoak' },
-    { of: 'tells' },
+    shown('shouldRun', 'shouldSoak', 'tells'),
     { of: 'firstRunIn', when: hasRun },
-    { of: 'runoffPercent', when: isRead },
-    { of: 'throughPercent', when: isRead },
+    shownWhen(isRead, 'runoffPercent', 'throughPercent'),
     { of: 'heldPercent', when: (values) => isRead(values) && values.heldMl >= 0 },
     { of: 'trayLb', when: ({ trayLb }) => trayLb >= 5 },
-    { of: 'slopePercent' },
-    { of: 'otherRains' },
+    shown('slopePercent', 'otherRains'),
   ],
   steps: [
     formula('pourGal', tex`\frac{\q{lengthIn} \times \q{widthIn} \times \q{rainIn}}{231}`, {
@@ -93,24 +89,24 @@ export default defineCalculator({
       says: 'Minutes for the depth.',
       source: 'irrigation-repair-rate, the measuring can method',
     }),
-    {
-      kind: 'rows',
-      of: 'otherRains',
+    tabulate('otherRains', {
       says: 'The same for other depths.',
       formulas: {
         fallQt: tex`4 \times \frac{\q{lengthIn} \times \q{widthIn} \times \q{fallIn}}{231}`,
         fallMin: tex`\frac{60 \times \q{fallIn}}{\q{rateInPerHr}}`,
       },
-    },
+    }),
     formula('slopePercent', tex`\frac{100 \times \q{riseIn}}{\q{lengthIn}}`, { says: 'Slope.' }),
     formula('trayLb', tex`\frac{110 \times \q{lengthIn} \times \q{widthIn} \times \q{soilIn}}{1728}`, {
       says: 'Weight, with wet soil at 110 lb a cubic foot of 1,728 cubic inches. The tray itself comes on top.',
       source: 'common practice',
     }),
-    formula('heldMl', tex`\q{pourMl} - \q{runMl} - \q{downMl}`, { onlyWhen: isRead, says: 'In neither jar: held in the soil, or spilled.' }),
-    formula('runoffPercent', tex`\frac{100 \times \q{runMl}}{\q{pourMl}}`, { onlyWhen: isRead, says: 'Share that ran off.' }),
-    formula('throughPercent', tex`\frac{100 \times \q{downMl}}{\q{pourMl}}`, { onlyWhen: isRead, says: 'Share that came out below.' }),
-    formula('heldPercent', tex`\frac{100 \times \q{heldMl}}{\q{pourMl}}`, { onlyWhen: isRead, says: 'And the rest.' }),
+    when(isRead, [
+      formula('heldMl', tex`\q{pourMl} - \q{runMl} - \q{downMl}`, { says: 'In neither jar: held in the soil, or spilled.' }),
+      formula('runoffPercent', tex`\frac{100 \times \q{runMl}}{\q{pourMl}}`, { says: 'Share that ran off.' }),
+      formula('throughPercent', tex`\frac{100 \times \q{downMl}}{\q{pourMl}}`, { says: 'Share that came out below.' }),
+      formula('heldPercent', tex`\frac{100 \times \q{heldMl}}{\q{pourMl}}`, { says: 'And the rest.' }),
+    ]),
     byCase('firstRunIn', {
       onlyWhen: hasRun,
       says: 'Rain that was on by the time it ran.',
@@ -121,61 +117,50 @@ export default defineCalculator({
     }),
   ],
   cautions: [
-    {
-      when: () => true,
+    caution(() => true, {
       say: 'Trays rank, they don’t measure. The walls, the cut sod and drops that fall a few feet are not a pasture in a storm. Say “more” and “less”, never “so many inches”.',
       source: 'common practice',
-    },
-    {
-      when: () => true,
+    }),
+    caution(() => true, {
       say: 'Stop at the first thunder. Get everybody into a building or a hard-topped car, and stay there until half an hour after the last.',
       source: 'common practice',
-    },
-    {
-      when: () => true,
+    }),
+    caution(() => true, {
       say: 'Use plastic jars where children or bare feet are about. Keep glass off the edge of the table, and cords and plugs away from the wet.',
       source: 'common practice',
-    },
-    {
-      when: () => true,
+    }),
+    caution(() => true, {
       say: 'Set the stand on firm, level ground and tie it or weigh it down. Rope off a step around it. Wet grass is slick. Have people wash their hands after touching soil.',
       source: 'common practice',
-    },
-    {
-      when: ({ trayLb }) => trayLb > twoPeopleLb,
+    }),
+    caution(({ trayLb }) => trayLb > twoPeopleLb, {
       say: 'Wet, this tray is more than two people should lift. Take a smaller one or less soil, or build it on the stand and leave it there.',
       source: 'common practice',
-    },
-    {
-      when: ({ trayLb }) => trayLb > 45 && trayLb <= twoPeopleLb,
+    }),
+    caution(({ trayLb }) => trayLb > 45 && trayLb <= twoPeopleLb, {
       say: 'A wet tray of this size takes two people. Lift with the legs, carry it level, and load it before you wet it.',
       source: 'common practice',
-    },
-    {
-      when: (values) => isBuilt(values) && Math.abs(values.rateInPerHr - values.wantedInPerHr) > 0.15 * values.wantedInPerHr,
+    }),
+    caution((values) => isBuilt(values) && Math.abs(values.rateInPerHr - values.wantedInPerHr) > 0.15 * values.wantedInPerHr, {
       say: 'The head does not rain as hard as you want, or harder. Stop up or add holes, or keep the water in it lower or higher. Then time the jar again.',
       source: 'common practice',
-    },
-    {
-      when: ({ rateInPerHr }) => rateInPerHr > 6,
+    }),
+    caution(({ rateInPerHr }) => rateInPerHr > 6, {
       say: 'Rain this hard is rare, and even good sod sheds part of it. People who know their own storms may not believe the tray.',
       source: 'common practice',
-    },
-    {
-      when: (values) => isRead(values) && !values.alike,
+    }),
+    caution((values) => isRead(values) && !values.alike, {
       say: 'The trays differ in more than the cover. Don’t show these jars as what grazing does. Set both up alike and pour again.',
       source: 'common practice',
-    },
-    {
-      when: (values) => isRead(values) && values.cover === 'rested-sod' && values.runoffPercent > 50,
+    }),
+    caution((values) => isRead(values) && values.cover === 'rested-sod' && values.runoffPercent > 50, {
       say: 'Most of it ran off good sod. Look for a gap along the wall, a dry mat that sheds water at first, or ground that was soaked already. Tell people what you see; don’t explain it away.',
       source: 'common practice',
-    },
-    {
-      when: (values) => isRead(values) && values.heldMl < 0,
+    }),
+    caution((values) => isRead(values) && values.heldMl < 0, {
       say: 'The jars hold a little more than was put on. That much is reading error; two trays that close count as alike.',
       source: 'common practice',
-    },
+    }),
   ],
   limits: [
     'It cannot tell how much rain your pasture takes. A ring in the ground, a gauge and a hard storm can: see “Infiltration from a ring test” and “Runoff from rainfall depth”.',
@@ -194,15 +179,7 @@ export default defineCalculator({
     return `${set} ${cover}: ${first}; ${show('throughPercent')} came out below. ${told}`;
   },
   wholes: [{ parts: ['runoffPercent', 'throughPercent', 'heldPercent'] }],
-  picture: {
-    kind: 'shares',
-    whole: 'pourMl',
-    parts: [
-      { of: 'runMl', tone: 'lost' },
-      { of: 'downMl', tone: 'water' },
-      { of: 'inSoilMl', tone: 'kept' },
-    ],
-  },
+  picture: shares('pourMl', { runMl: 'lost', downMl: 'water', inSoilMl: 'kept' }),
   sources: ['irrigation-repair-rate', 'mccalla-1984', 'thurow-1988'],
   topic: 'tailgate',
   order: 50,

@@ -1,4 +1,4 @@
-import { amount, word } from '../../kit/quantities.ts';
+import { amount, table, word } from '../../kit/quantities.ts';
 
 const millilitres = (label: string, symbol: string) => amount(label, symbol, 'ml', -1);
 
@@ -14,11 +14,11 @@ export const quantities = {
   holeGapIn: amount('From hole to hole, spread evenly', 'g', 'in', 1),
   rateInPerHr: amount('How hard the head rains', 'i', 'in/hr', 1),
   rainMin: amount('How long to let it rain', 't', 'min', 0),
-  otherRains: {
-    kind: 'rows',
-    label: 'Other depths of rain',
-    columns: { fallIn: amount('Rain', 'd', 'in', 2), fallQt: amount('Water', 'V', 'qt', 1), fallMin: amount('Time', 't', 'min', 0) },
-  },
+  otherRains: table('Other depths of rain', {
+    fallIn: amount('Rain', 'd', 'in', 2),
+    fallQt: amount('Water', 'V', 'qt', 1),
+    fallMin: amount('Time', 't', 'min', 0),
+  }),
   slopePercent: amount('Slope of the trays', 'S', 'pct', 0),
   trayLb: amount('One wet tray weighs about', 'W', 'lb', -1),
   shouldRun: word('What people should see run off', {

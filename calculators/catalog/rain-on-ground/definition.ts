@@ -1,6 +1,6 @@
-import { defineCalculator } from '../../kit/define.ts';
+import { caution, defineCalculator, ranged, shown } from '../../kit/define.ts';
 import type { ValuesOf } from '../../kit/inputs.ts';
-import { byCase, formula, tex } from '../../kit/steps.ts';
+import { byCase, formula, tabulate, tex } from '../../kit/steps.ts';
 import { compute } from './compute.ts';
 import { inputs } from './inputs.ts';
 import { quantities } from './quantities.ts';
@@ -27,11 +27,10 @@ export default defineCalculator({ slug: 'rain-on-ground', version: 1, title: 'Ga
     { of: 'waterGal' },
     { of: 'caughtGal', when: ({ surface }) => surface === 'roof' },
     { of: 'tankCount' },
-    { of: 'stockDays', range: { low: 'stockDays', high: 'highStockDays', says: drinkRange } },
+    ranged('stockDays', ['stockDays', 'highStockDays'], { says: drinkRange }),
     { of: 'waterTon' },
     { of: 'surfaceAc', when: ({ surface }) => surface === 'sides' || surface === 'paces' },
-    { of: 'herdGalPerDay' },
-    { of: 'otherRains' },
+    shown('herdGalPerDay', 'otherRains'),
   ],
   steps: [
     byCase('depthIn', {
@@ -96,55 +95,48 @@ export default defineCalculator({ slug: 'rain-on-ground', version: 1, title: 'Ga
       ],
     }),
     formula('tankCount', tex`\frac{\q{caughtGal}}{\q{fullTankGal}}`, { says: 'In tank-fulls.' }),
-    {
-      kind: 'rows',
-      of: 'drinkers',
+    tabulate('drinkers', {
       says: 'What the stock drink when the day reaches {airF}: head times what one drinks. Printed lists disagree, so the plan takes the highest of them, and never less for a hotter day.',
       source: 'gould-fs1090, and the other lists named under sources',
       formulas: { allGalPerDay: tex`\q{countHead} \times \q{headGalPerDay}`, leastAllGalPerDay: tex`\q{countHead} \times \q{leastHeadGalPerDay}` },
       sums: { herdGalPerDay: 'allGalPerDay', leastHerdGalPerDay: 'leastAllGalPerDay' },
-    },
+    }),
     formula('stockDays', tex`\frac{\q{caughtGal}}{\q{herdGalPerDay}}`, { says: 'How many days that waters them.' }),
     formula('highStockDays', tex`\frac{\q{caughtGal}}{\q{leastHerdGalPerDay}}`, { says: 'And if they drink no more than the lowest list says.' }),
-    {
-      kind: 'rows',
-      of: 'otherRains',
+    tabulate('otherRains', {
       says: 'The same for other rains.',
       formulas: { fallGal: tex`\q{fallIn} \times \q{surfaceAc} \times 3630 \times \frac{1728}{231} \times \frac{\q{usablePercent}}{100}` },
-    },
+    }),
   ],
   cautions: [
-    {
-      when: ({ surface }) => surface !== 'roof',
+    caution(({ surface }) => surface !== 'roof', {
       say: 'This is what fell, not what you have. On ground it soaks in, dries off or runs away. The tank-fulls and the days show how much it is; no tank or pond catches it all.',
       source: 'common practice',
-    },
-    {
-      when: ({ surface }) => surface === 'roof',
+    }),
+    caution(({ surface }) => surface === 'roof', {
       say: 'Roof water carries droppings, dust and whatever the roof is made of. Let the first of each rain go, and do not catch water for drinking off lead, treated wood or old asbestos sheets. Test it before people drink it. Never join it to a house or town line without an air gap; ask who licenses plumbing where you are.',
       source: 'common practice',
-    },
-    {
-      when: ({ surface }) => surface === 'roof',
+    }),
+    caution(({ surface }) => surface === 'roof', {
       say: 'Never climb into a cistern or a closed tank, not even to pull somebody out. The air in it can knock a person down at once, and most who die in such places went in to rescue another. Call 911 from outside. Cleaning and repair inside are for people trained and equipped for confined spaces.',
       source: 'niosh-86-110, summary',
-    },
-    {
-      when: ({ surface }) => surface === 'roof',
+    }),
+    caution(({ surface }) => surface === 'roof', {
       say: 'Water weighs more than 8 lb a gallon. Stand a tank on firm, level ground, keep children out of it with a lid that locks, and mind the ladder at the gutter.',
       source: 'common practice',
-    },
-    {
-      when: ({ surface, stockDays }) => surface === 'roof' && stockDays < 3,
+    }),
+    caution(({ surface, stockDays }) => surface === 'roof' && stockDays < 3, {
       say: 'This is less than three days of water for these stock, the reserve that is asked for in case a pump or a line breaks. Do not move them to it as their only water.',
       source: 'klausmeyer-watering, third paragraph',
-    },
-    {
-      when: ({ rainFrom, firstCanIn, secondCanIn }) =>
+    }),
+    caution(
+      ({ rainFrom, firstCanIn, secondCanIn }) =>
         rainFrom === 'two-cans' && Math.abs(firstCanIn - secondCanIn) > 0.1 * Math.max(firstCanIn, secondCanIn),
-      say: 'The two cans differ by more than a tenth. One of them may stand under a tree, lean, or have sides that are not straight. Look before you use the mean.',
-      source: 'common practice',
-    },
+      {
+        say: 'The two cans differ by more than a tenth. One of them may stand under a tree, lean, or have sides that are not straight. Look before you use the mean.',
+        source: 'common practice',
+      },
+    ),
   ],
   limits: [
     'One gauge tells the rain at one post. A summer storm can leave twice as much a mile off.',

@@ -13,6 +13,7 @@ import { rankInRecord } from '../../math/drought/rankInRecord.ts';
 import { periodRain, samePeriods, type YearsPeriod } from '../../math/drought/samePeriods.ts';
 import { indexUnderGamma } from '../../math/drought/standardizedPrecipitationIndex.ts';
 import { regularizedIncompleteGamma } from '../../math/special/regularizedIncompleteGamma.ts';
+import { sumOf } from '../../math/special/sumOf.ts';
 import type { inputs } from './inputs.ts';
 
 /** A short period is drawn in steps of some days, if the record is one of days. */
@@ -71,7 +72,7 @@ export const fewestDecileYears = 9;
 const mostSpells = 6;
 const mostDriest = 5;
 
-const mean = (list: readonly number[]): number => list.reduce((sum, each) => sum + each, 0) / list.length;
+const mean = (list: readonly number[]): number => sumOf(list, (each) => each) / list.length;
 const percent = (rain: number, normal: number): number => (normal > 0 ? percentOfNormal(rain, normal) : 0);
 
 const nothing = {

@@ -1,4 +1,4 @@
-import { defineCalculator } from '../../kit/define.ts';
+import { caution, defineCalculator, ranged, shown, shownWhen } from '../../kit/define.ts';
 import { printDay } from '../../units/printQuantity.ts';
 import { compute, fewestIndexYears } from './compute.ts';
 import { inputs } from './inputs.ts';
@@ -26,16 +26,11 @@ export default defineCalculator({
   quantities,
   results: [
     { of: 'basis', when: (values) => !isRanked(values) && values.basis !== 'medians' },
-    {
-      of: 'drierCount',
+    ranged('drierCount', ['rankCount', 'recordCount'], {
       when: isRanked,
-      range: {
-        low: 'rankCount',
-        high: 'recordCount',
-        says: 'place {low} from the dry end, of {high} years with this one',
-        same: 'the wettest of {high} years',
-      },
-    },
+      says: 'place {low} from the dry end, of {high} years with this one',
+      same: 'the wettest of {high} years',
+    }),
     { of: 'ofMedianPercent', when: hasMedian },
     { of: 'otherMedianPercent', when: (values) => isRanked(values) && hasMedian(values) },
     { of: 'ofMeanPercent', when: hasMean },
@@ -43,18 +38,11 @@ export default defineCalculator({
     { of: 'medianIn', when: hasMedian },
     { of: 'meanIn', when: hasMean },
     { of: 'quarterIn', when: hasQuarter },
-    { of: 'tenthIn', when: hasDecile },
-    { of: 'decile', when: hasDecile },
-    { of: 'group', when: hasDecile },
-    { of: 'index', when: hasIndex, range: { low: 'lowIndex', high: 'highIndex', says: '{low} to {high} with a record of this length' } },
-    { of: 'otherIndex', when: hasIndex },
-    { of: 'indexError', when: hasIndex },
-    { of: 'verdict', when: hasIndex },
-    { of: 'beginsDay' },
-    { of: 'endsDay' },
-    { of: 'unreadDays', when: ({ basis }) => basis !== 'medians' },
-    { of: 'yearsCount', when: ({ basis }) => basis !== 'medians' },
-    { of: 'recordCount', when: ({ basis }) => basis !== 'medians' },
+    shownWhen(hasDecile, 'tenthIn', 'decile', 'group'),
+    ranged('index', ['lowIndex', 'highIndex'], { when: hasIndex, says: '{low} to {high} with a record of this length' }),
+    shownWhen(hasIndex, 'otherIndex', 'indexError', 'verdict'),
+    shown('beginsDay', 'endsDay'),
+    shownWhen(({ basis }) => basis !== 'medians', 'unreadDays', 'yearsCount', 'recordCount'),
     { of: 'leftOutCount', when: ({ basis, leftOutCount }) => basis !== 'medians' && leftOutCount > 0 },
     { of: 'running', when: ({ running }) => running.length > 0 },
     { of: 'driest', when: ({ driest }) => driest.length > 1 },
@@ -62,36 +50,30 @@ export default defineCalculator({
   ],
   steps,
   cautions: [
-    {
-      when: ({ basis, compareWith }) => compareWith === 'record' && basis === 'not-read',
+    caution(({ basis, compareWith }) => compareWith === 'record' && basis === 'not-read', {
       say: 'Too few days of these months were read for a fair total. Look at what was understood of the record: do days without a line mean no rain?',
       source: 'common practice',
-    },
-    {
-      when: ({ compareWith, untilDay, endsDay }) => compareWith === 'record' && endsDay < untilDay,
+    }),
+    caution(({ compareWith, untilDay, endsDay }) => compareWith === 'record' && endsDay < untilDay, {
       say: 'The record ends before the day that you gave, or within a month that it gives only whole. The result goes up to the last day that it covers.',
       source: 'common practice',
-    },
-    {
-      when: ({ unreadDays, basis }) => (basis === 'ranks' || basis === 'index') && unreadDays > 0,
+    }),
+    caution(({ unreadDays, basis }) => (basis === 'ranks' || basis === 'index') && unreadDays > 0, {
       say: 'Some days of these months were not read. What fell on them is not in the total, so that it may look drier than it was.',
       source: 'common practice',
-    },
-    {
-      when: ({ basis, recordCount }) => basis === 'ranks' && recordCount < fewestIndexYears,
+    }),
+    caution(({ basis, recordCount }) => basis === 'ranks' && recordCount < fewestIndexYears, {
       say: 'Under thirty years a record bears counts and percentages, no index and no decile: at ten years an index near −1.5 is off by half a class either way.',
       source: 'kite-1977, standard error of a normal quantile',
-    },
-    {
-      when: ({ basis, windowMonths }) => (basis === 'ranks' || basis === 'index') && windowMonths > 12,
+    }),
+    caution(({ basis, windowMonths }) => (basis === 'ranks' || basis === 'index') && windowMonths > 12, {
       say: 'Looking back over more than twelve months, the years before and after share months with this one, even where it is left out. They judge it less freely than their number says.',
       source: 'common practice',
-    },
-    {
-      when: ({ basis }) => basis === 'medians',
+    }),
+    caution(({ basis }) => basis === 'medians', {
       say: 'Twelve monthly medians added up are less than the median of the whole time, so this percentage looks a little too good. It cannot say how rare the dryness is.',
       source: 'common practice',
-    },
+    }),
   ],
   limits: [
     'A gauge is a point. A storm that passed a mile off is not in it, and half of a summer’s rain may be such storms.',

@@ -1,3 +1,4 @@
+import { rainGauge } from '../../asks/rainGauge.ts';
 import { choice, date, months, number } from '../../kit/inputs.ts';
 import { record } from '../../kit/record/record.ts';
 
@@ -41,11 +42,7 @@ export const inputs = {
     ask: 'No record yet? The twelve monthly medians of the nearest station give a percentage, and nothing more. Start a record today.',
   }),
   rainRecord: record({
-    label: 'Rain record',
-    belongsTo: 'place',
-    unit: 'in',
-    min: 0,
-    max: 60,
+    ...rainGauge,
     maxRows: 60_000,
     default: exampleRain,
     standIn: 'This is the rain of the invented Two Bench place, not yours. Put your own record in, here or after opening a link.',

@@ -1,4 +1,4 @@
-import { amount, day, word } from '../../kit/quantities.ts';
+import { amount, day, table, word } from '../../kit/quantities.ts';
 import { tex } from '../../kit/steps.ts';
 
 export const quantities = {
@@ -58,36 +58,24 @@ export const quantities = {
     'very-wet': 'very wet',
     'extremely-wet': 'extremely wet',
   }),
-  driest: {
-    kind: 'rows',
-    label: 'The driest years on record for these months',
-    columns: { dryYear: word('Year', {}), dryIn: amount('Rain', 'P', 'in', 2), dryPercent: amount('Of the median', 'p', 'pct', 0) },
-  },
-  spells: {
-    kind: 'rows',
-    label: 'The worst dry spells of the whole record, judged by every year of it',
-    columns: {
-      spellFromDay: day('First month ends'),
-      spellToDay: day('Last month ends'),
-      spellMonths: amount('Length', 't', 'mo', 0),
-      lowest: amount('Lowest index', 'z', 'ratio', 2),
-      magnitude: amount('Index added up', 'S', 'ratio', 1),
-    },
-  },
-  running: {
-    kind: 'rows',
-    label: 'Rain so far, step by step',
-    columns: {
-      stepDay: day('Up to'),
-      thisIn: amount('This time', 'P', 'in', 1),
-      middleIn: amount('Median of the years that judge it', 'M', 'in', 1),
-      leastIn: amount('Driest', 'L', 'in', 1),
-      mostIn: amount('Wettest', 'W', 'in', 1),
-    },
-  },
-  everyYear: {
-    kind: 'rows',
-    label: 'Every year',
-    columns: { ofYear: word('Year', {}), onDay: day('Up to'), sumIn: amount('Rain so far', 'P', 'in', 1) },
-  },
+  driest: table('The driest years on record for these months', {
+    dryYear: word('Year', {}),
+    dryIn: amount('Rain', 'P', 'in', 2),
+    dryPercent: amount('Of the median', 'p', 'pct', 0),
+  }),
+  spells: table('The worst dry spells of the whole record, judged by every year of it', {
+    spellFromDay: day('First month ends'),
+    spellToDay: day('Last month ends'),
+    spellMonths: amount('Length', 't', 'mo', 0),
+    lowest: amount('Lowest index', 'z', 'ratio', 2),
+    magnitude: amount('Index added up', 'S', 'ratio', 1),
+  }),
+  running: table('Rain so far, step by step', {
+    stepDay: day('Up to'),
+    thisIn: amount('This time', 'P', 'in', 1),
+    middleIn: amount('Median of the years that judge it', 'M', 'in', 1),
+    leastIn: amount('Driest', 'L', 'in', 1),
+    mostIn: amount('Wettest', 'W', 'in', 1),
+  }),
+  everyYear: table('Every year', { ofYear: word('Year', {}), onDay: day('Up to'), sumIn: amount('Rain so far', 'P', 'in', 1) }),
 } as const;

@@ -1,4 +1,4 @@
-import { defineCalculator, shown, shownWhen } from '../../kit/define.ts';
+import { caution, defineCalculator, ranged, shown, shownWhen } from '../../kit/define.ts';
 import { byCase, formula, lookup, tabulate, tex, when } from '../../kit/steps.ts';
 import { printDay } from '../../units/printQuantity.ts';
 import { compute, secondBiteDays } from './compute.ts';
@@ -44,21 +44,20 @@ export default defineCalculator({
   quantities,
   results: [
     { of: 'verdict', when: ({ verdict }) => verdict === 'none-until-rain' },
-    {
-      of: 'wholeRestDays',
+    ranged('wholeRestDays', ['lowRestDays', 'highRestDays'], {
       when: ({ verdict }) => verdict === 'grows-back',
-      range: { low: 'lowRestDays', high: 'highRestDays', says: '{low} to {high} {rangeFrom}' },
-    },
+      says: '{low} to {high} {rangeFrom}',
+    }),
     { of: 'neededPaddocks', when: ({ verdict }) => verdict === 'grows-back' },
     { of: 'givenRestDays' },
     { of: 'todayVerdict', when: ({ verdict }) => verdict === 'grows-back' },
     { of: 'wholeShortDays', when: isBackTooSoon },
     { of: 'backLbPerAc' },
-    ...shownWhen(isMeasured, 'backVerdict', 'backDays'),
+    shownWhen(isMeasured, 'backVerdict', 'backDays'),
     { of: 'shortFeedLb', when: (values) => isMeasured(values) && values.backVerdict === 'short' },
     { of: 'fullDays', when: isMeasured },
     { of: 'wholeSlowerStayDays', when: canGoSlower },
-    ...shown('paddockAc', 'todayAc', 'demandLbPerDay', 'densityLbPerAc', 'restingPercent', 'moves'),
+    shown('paddockAc', 'todayAc', 'demandLbPerDay', 'densityLbPerAc', 'restingPercent', 'moves'),
   ],
   steps: [
     byCase('growthNowLbPerAcDay', {
@@ -182,56 +181,46 @@ export default defineCalculator({
     }),
   ],
   cautions: [
-    {
-      when: isBackTooSoon,
+    caution(isBackTooSoon, {
       say: 'This plan is back before the grass is. Go in only where a paddock has grown back to its height. Where it has not, wait: feed hay on one lot that you can spare, or take stock off. Each round that comes too early leaves less leaf to grow from.',
       source: 'common practice',
-    },
-    {
-      when: ({ verdict }) => verdict === 'none-until-rain',
+    }),
+    caution(({ verdict }) => verdict === 'none-until-rain', {
       say: 'Nothing is growing, so going round again takes the last leaf that the plants have to grow from. The calendar shows one pass over what stands. After it, feed hay on one lot that you can spare, or take stock off, until rain has brought the grass back to height.',
       source: 'common practice',
-    },
-    {
-      when: ({ occupiedDays }) => occupiedDays > secondBiteDays,
+    }),
+    caution(({ occupiedDays }) => occupiedDays > secondBiteDays, {
       say: 'Stock are in one paddock for more than about seven days. They then bite the new leaf of plants that they grazed on the first days, and the rest has not even begun. Shorten the stay.',
       source: 'common practice',
-    },
-    {
-      when: (values) => isBackTooSoon(values) && (values.paddockCount === values.herdCount || values.wholeSlowerOccupiedDays > secondBiteDays),
+    }),
+    caution((values) => isBackTooSoon(values) && (values.paddockCount === values.herdCount || values.wholeSlowerOccupiedDays > secondBiteDays), {
       say: 'Too few paddocks for this rest. Going slower round the ones you have makes each stay longer, past the seven days or so after which stock take a second bite. Split paddocks, run the herds as one, or take stock off.',
       source: 'common practice',
-    },
-    {
-      when: ({ verdict, restDays, givenRestDays }) => verdict === 'grows-back' && givenRestDays > 2 * restDays,
+    }),
+    caution(({ verdict, restDays, givenRestDays }) => verdict === 'grows-back' && givenRestDays > 2 * restDays, {
       say: 'This round is more than twice as long as the grass needs now. It will run to stem. Go round faster, or shut some paddocks for hay or for standing feed.',
       source: 'common practice',
-    },
-    {
-      when: ({ forage, stopHeightIn }) => isBelowTable(forage, stopHeightIn),
+    }),
+    caution(({ forage, stopHeightIn }) => isBelowTable(forage, stopHeightIn), {
       say: 'This stubble is lower than the table goes for this forage. Growth from so short a stubble is slower than the growth that you measured on taller grass, and more ground lies bare.',
       source: 'common practice',
-    },
-    {
-      when: ({ forage }) => forage !== 'own' && !hasDensity(forage),
+    }),
+    caution(({ forage }) => forage !== 'own' && !hasDensity(forage), {
       say: 'No table here gives the pounds in an inch for this forage. If you have not clipped your own, the figure in that field is left over from another forage.',
       source: 'common practice',
-    },
-    {
-      when: ({ forage }) => forage === 'alfalfa' || forage === 'white-clover' || forage === 'other-clovers',
+    }),
+    caution(({ forage }) => forage === 'alfalfa' || forage === 'white-clover' || forage === 'other-clovers', {
       say: 'Alfalfa and clover can bloat cattle and sheep. Never turn in hungry stock, nor onto wet or very young growth; fill them with dry hay first and watch them. Ask your veterinarian about bloat blocks.',
       source: 'common practice',
-    },
-    {
-      when: ({ forage }) => forage === 'sorghum-sudan' || forage === 'pearl-millet' || forage === 'small-grains',
+    }),
+    caution(({ forage }) => forage === 'sorghum-sudan' || forage === 'pearl-millet' || forage === 'small-grains', {
       say: 'Drought can leave nitrate in these crops, and sorghum and sudangrass can hold prussic acid in young, wilted, frosted or new growth after rain. Have a laboratory test it before stock go in. Horses should not graze sorghum or sudangrass.',
       source: 'common practice',
-    },
-    {
-      when: isBackTooSoon,
+    }),
+    caution(isBackTooSoon, {
       say: 'New paddocks mean electric wire. Use a proper fence energizer, keep wire away from power lines and dry grass, put up signs where people pass, and see that each paddock has water.',
       source: 'common practice',
-    },
+    }),
   ],
   limits: [
     'It takes today’s growth as if it went on. In a drought growth falls week by week and the rest gets longer; measure again every week or two.',

@@ -1,4 +1,4 @@
-import { grazingStock, stockKind } from '../../asks/stock.ts';
+import { grazingStock, nursingHerd, stockKind } from '../../asks/stock.ts';
 import { choice, date, number } from '../../kit/inputs.ts';
 import { type ForageHeight, forageHeights } from '../../tables/forageHeights.ts';
 import { type HeightDensity, heightDensity } from '../../tables/heightDensity.ts';
@@ -128,11 +128,7 @@ export const inputs = {
     kind: stockKind('cow-nursing', ['cow-nursing', 'cow-dry', 'bull', 'stocker', 'ewe-nursing', 'ewe-dry', 'doe', 'horse'], { verb: 'mend' }),
     ask: 'Take the mean of your cull tickets. Guesses by eye run light.',
     start: 'cow-nursing',
-    herd: [
-      ['cow-nursing', 45],
-      ['bull', 2],
-      ['ewe-nursing', 60],
-    ],
+    herd: nursingHerd,
   }),
   startDay: date('Day of the first move', '2026-05-01', { occurs: 'today' }),
   stopHeightIn: number('Stubble left when grazing stops', 'H_0', 'in', [0.5, 40], 4, {

@@ -1,37 +1,20 @@
+import type { ValuesOf } from '../../kit/inputs.ts';
 import { geometricMean } from '../../math/infiltration/geometricMean.ts';
 import { infiltrationClass } from '../../math/infiltration/infiltrationClass.ts';
 import { ringOverRead } from '../../math/infiltration/ringOverRead.ts';
 import { boreFromFillIn, ringDepthIn, ringTest } from '../../math/infiltration/ringTest.ts';
 import { scatterFactor, visitRatio } from '../../math/infiltration/visitRatio.ts';
 import { studentQuantile } from '../../math/special/studentQuantile.ts';
+import { sumOf } from '../../math/special/sumOf.ts';
 import { capillaryLengths } from '../../tables/infiltrationRates.ts';
+import type { inputs } from './inputs.ts';
 
 const confidencePercent = 95;
 /** Rings side by side on pasture: standard deviation over mean. */
 const usualVariationPercent = 80;
 
-export interface AskedRing {
-  readonly firstMin: number;
-  readonly pours: 'once' | 'twice' | 'thrice';
-  readonly secondMin: number;
-  readonly thirdMin: number;
-  readonly end: 'gone' | 'left';
-  readonly leftIn: number;
-}
-export interface Asked {
-  readonly boreFrom: 'measured' | 'filled';
-  readonly boreIn: number;
-  readonly fillWaterMl: number;
-  readonly fillDepthIn: number;
-  readonly insertedIn: number;
-  readonly waterMl: number;
-  readonly site: 'none' | 'cracks' | 'burrow' | 'leak' | 'frozen' | 'standing';
-  readonly moisture: 'dry' | 'moist' | 'wet';
-  readonly rings: readonly AskedRing[];
-  readonly beside: 'no' | 'visit' | 'place';
-  readonly others: readonly { readonly thenInPerHr: number }[];
-  readonly alike: boolean;
-}
+export type Asked = ValuesOf<typeof inputs>;
+type AskedRing = Asked['rings'][number];
 
 export const usedBoreIn = ({
   boreFrom,
@@ -72,7 +55,6 @@ function lineOf(ring: AskedRing, { waterMl, ringIn, depthIn }: { waterMl: number
   };
 }
 
-const sumOf = <T>(list: readonly T[], of: (each: T) => number): number => list.reduce((sum, each) => sum + of(each), 0);
 const withGaps = <T extends { readonly logRate: number }>(list: readonly T[]) => {
   const logSum = sumOf(list, ({ logRate }) => logRate);
   const gapped = list.map((line) => ({ ...line, gapSquare: (line.logRate - logSum / list.length) ** 2 }));

@@ -1,4 +1,4 @@
-import { defineCalculator } from '../../kit/define.ts';
+import { caution, defineCalculator, ranged, shownWhen } from '../../kit/define.ts';
 import { ringDepthIn } from '../../math/infiltration/ringTest.ts';
 import { type Asked, compute, usedBoreIn } from './compute.ts';
 import { inputs } from './inputs.ts';
@@ -44,29 +44,18 @@ export default defineCalculator({
   quantities,
   results: [
     { of: 'judged', when: ({ judged }) => judged !== 'judged' },
-    {
-      of: 'middleInPerHr',
-      range: {
-        low: 'straightLowInPerHr',
-        high: 'straightHighInPerHr',
-        says: 'a ring reads high; straight down it is more like {low} (fine soil) to {high} (coarse)',
-      },
-    },
-    { of: 'slowestInPerHr', when: ({ ringsCount }) => ringsCount > 1 },
-    { of: 'fastestInPerHr', when: ({ ringsCount }) => ringsCount > 1 },
+    ranged('middleInPerHr', ['straightLowInPerHr', 'straightHighInPerHr'], {
+      says: 'a ring reads high; straight down it is more like {low} (fine soil) to {high} (coarse)',
+    }),
+    shownWhen(({ ringsCount }) => ringsCount > 1, 'slowestInPerHr', 'fastestInPerHr'),
     { of: 'inchMin' },
     { of: 'rateClass', when: ({ judged }) => judged === 'judged' },
     { of: 'depthIn' },
     { of: 'verdict', when: compares },
-    {
-      of: 'ratioTimes',
+    ranged('ratioTimes', ['lowRatioTimes', 'highRatioTimes'], {
       when: compares,
-      range: {
-        low: 'lowRatioTimes',
-        high: 'highRatioTimes',
-        says: ({ verdict }) => (verdict === 'too-few' ? 'too few rings for a range' : '{low} to {high}, 19 times in 20'),
-      },
-    },
+      says: ({ verdict }) => (verdict === 'too-few' ? 'too few rings for a range' : '{low} to {high}, 19 times in 20'),
+    }),
     { of: 'otherInPerHr', when: compares },
     // Rings that differ more than usual can leave a change open that lies past the usual scatter: that figure would only confuse.
     {
@@ -78,56 +67,46 @@ export default defineCalculator({
   ],
   steps,
   cautions: [
-    {
-      when: () => true,
+    caution(() => true, {
       say: 'Wear safety glasses when you hammer a ring in, lay a board across it, and keep fingers off the rim. Call 811 a few working days before you drive or auger anything, so buried lines get marked; lines of your own to tanks and outbuildings are not. Carry water in small jugs: five gallons weigh over 40 pounds.',
       source: 'common practice',
-    },
-    {
-      when: ({ judged }) => judged === 'first-only',
+    }),
+    caution(({ judged }) => judged === 'first-only', {
       say: 'Dry ground drinks the first inch much faster than it can go on doing. Pour the same again into the same rings and time that; until then the number below is too high.',
       source: 'symbiosis-ring-page, second inch',
-    },
-    {
-      when: ({ site }) => site === 'cracks' || site === 'burrow' || site === 'leak',
+    }),
+    caution(({ site }) => site === 'cracks' || site === 'burrow' || site === 'leak', {
       say: 'Water that runs down a hole only tells you about the hole. Pull the ring, move it a few steps to whole ground, firm the soil along its inside edge, and start over.',
       source: 'common practice',
-    },
-    {
-      when: ({ site }) => site === 'frozen' || site === 'standing',
+    }),
+    caution(({ site }) => site === 'frozen' || site === 'standing', {
       say: 'Frozen or flooded ground takes water at another rate than it does in the season. Come back when it has thawed and drained.',
       source: 'common practice',
-    },
-    {
-      when: ({ depthIn }) => depthIn < 0.5 || depthIn > 2,
+    }),
+    caution(({ depthIn }) => depthIn < 0.5 || depthIn > 2, {
       say: 'One pouring stands far from an inch deep in this ring. Deeper water drives itself in faster. Compare only with tests at this same depth.',
       source: 'common practice',
-    },
-    {
-      when: ({ rings, judged }) => judged === 'judged' && rings.some(({ pours }) => pours === 'once'),
+    }),
+    caution(({ rings, judged }) => judged === 'judged' && rings.some(({ pours }) => pours === 'once'), {
       say: 'One ring was poured only once. On moist ground that will do, if every ring of every visit was poured once; a second pouring tells more.',
       source: 'symbiosis-ring-page, second inch',
-    },
-    {
-      when: (values) => compares(values) && isHint(values),
+    }),
+    caution((values) => compares(values) && isHint(values), {
       say: 'These rings agree better than rings on pasture mostly do, which makes a change look surer than it is. Take it as a hint until another visit shows it too.',
       source: 'our own, rings that vary by 80 percent',
-    },
-    {
-      when: ({ moisture }) => moisture === 'wet',
+    }),
+    caution(({ moisture }) => moisture === 'wet', {
       say: 'Wet ground reads slow. Compare it only with another test on ground as wet as this.',
       source: 'common practice',
-    },
-    {
-      when: ({ ringsCount }) => ringsCount < 3,
+    }),
+    caution(({ ringsCount }) => ringsCount < 3, {
       say: 'Fewer than three rings. Rings side by side often differ by two or three times; one alone can mislead by more.',
       source: 'common practice',
-    },
-    {
-      when: (values) => compares(values) && !values.alike,
+    }),
+    caution((values) => compares(values) && !values.alike, {
       say: 'The two tests were made at another season, moisture or by other hands. A difference may come from that alone, whatever the range says.',
       source: 'common practice',
-    },
+    }),
   ],
   limits: [
     'It tells you about the few square inches under these rings today. It does not tell the soil group (A to D) and must not be used to choose one.',

@@ -1,4 +1,4 @@
-import { amount, word } from '../../kit/quantities.ts';
+import { amount, table, word } from '../../kit/quantities.ts';
 
 /** Two digits count: tight ground takes hundredths of an inch an hour, a worm hole a hundred inches. */
 const rate = (label: string, symbol: string) => ({ ...amount(label, symbol, 'in/hr', 3), significant: 2 }) as const;
@@ -18,22 +18,17 @@ export const quantities = {
   }),
   ringIn: inches('Inside width of the ring', 'b'),
   depthIn: inches('Depth of one pouring', 'z'),
-  lines: {
-    kind: 'rows',
-    label: 'Each ring',
-    shown: ['pouringsCount', 'totalIn', 'firstInPerHr', 'ringInPerHr'],
-    columns: {
-      pouringsCount: bare('Pourings', 'n_p', 0),
-      firstMin: amount('First pouring', 't_1', 'min', 1),
-      lastMin: amount('Last pouring', 't', 'min', 1),
-      leftIn: inches('Left at the stop', 'l'),
-      totalIn: inches('Soaked in', 'F'),
-      firstInPerHr: rate('First pouring', 'r_1'),
-      ringInPerHr: rate('Last pouring', 'r'),
-      logRate: bare('Its logarithm', '\\ln r'),
-      gapSquare: bare('Squared gap from their mean', 'g'),
-    },
-  },
+  lines: table('Each ring', ['pouringsCount', 'totalIn', 'firstInPerHr', 'ringInPerHr'], {
+    pouringsCount: bare('Pourings', 'n_p', 0),
+    firstMin: amount('First pouring', 't_1', 'min', 1),
+    lastMin: amount('Last pouring', 't', 'min', 1),
+    leftIn: inches('Left at the stop', 'l'),
+    totalIn: inches('Soaked in', 'F'),
+    firstInPerHr: rate('First pouring', 'r_1'),
+    ringInPerHr: rate('Last pouring', 'r'),
+    logRate: bare('Its logarithm', '\\ln r'),
+    gapSquare: bare('Squared gap from their mean', 'g'),
+  }),
   ringsCount: bare('Rings', 'n', 0),
   logSum: bare('Logarithms added up', 'L'),
   gapSum: bare('Squared gaps added up', 'S'),
@@ -56,11 +51,11 @@ export const quantities = {
   overHighTimes: times('A ring reads high by, fine soil', 'o_{high}', 2),
   straightLowInPerHr: rate('Straight down, fine soil', 'K_{low}'),
   straightHighInPerHr: rate('Straight down, coarse soil', 'K_{high}'),
-  otherLines: {
-    kind: 'rows',
-    label: 'The other test',
-    columns: { thenInPerHr: rate('Rate', 'r_0'), logRate: bare('Its logarithm', '\\ln r_0'), gapSquare: bare('Squared gap from their mean', 'g_0') },
-  },
+  otherLines: table('The other test', {
+    thenInPerHr: rate('Rate', 'r_0'),
+    logRate: bare('Its logarithm', '\\ln r_0'),
+    gapSquare: bare('Squared gap from their mean', 'g_0'),
+  }),
   othersCount: bare('Rings of the other test', 'n_0', 0),
   otherLogSum: bare('Their logarithms added up', 'L_0'),
   otherGapSum: bare('Their squared gaps added up', 'S_0'),
@@ -79,14 +74,10 @@ export const quantities = {
   lowRatioTimes: times('Low end', 'q_{low}'),
   highRatioTimes: times('High end', 'q_{high}'),
   scatterTimes: times('With this many rings, usual scatter alone can come to', 'q_{chance}'),
-  byPouring: {
-    kind: 'rows',
-    label: 'Pouring by pouring',
-    columns: {
-      pouring: bare('Pouring', 'k', 0),
-      fastInPerHr: rate('Fastest ring', 'r_{high}'),
-      middlingInPerHr: rate('Geometric mean', '\\bar r'),
-      slowInPerHr: rate('Slowest ring', 'r_{low}'),
-    },
-  },
+  byPouring: table('Pouring by pouring', {
+    pouring: bare('Pouring', 'k', 0),
+    fastInPerHr: rate('Fastest ring', 'r_{high}'),
+    middlingInPerHr: rate('Geometric mean', '\\bar r'),
+    slowInPerHr: rate('Slowest ring', 'r_{low}'),
+  }),
 } as const;

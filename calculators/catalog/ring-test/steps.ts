@@ -1,4 +1,4 @@
-import { byCase, formula, lookup, type Step, tex } from '../../kit/steps.ts';
+import { byCase, formula, lookup, tabulate, tex, type Working, when } from '../../kit/steps.ts';
 import type { Asked, compute } from './compute.ts';
 
 type Results = ReturnType<typeof compute>;
@@ -6,7 +6,7 @@ type Values = Asked & Results;
 const compares = ({ beside }: Pick<Asked, 'beside'>): boolean => beside !== 'no';
 const compared = (values: Values): boolean => compares(values) && values.verdict !== 'too-few';
 
-export const steps: readonly Step<Values, Results>[] = [
+export const steps: Working<Values, Results> = [
   byCase('ringIn', {
     says: 'Inside width of the ring.',
     ways: [
@@ -22,9 +22,7 @@ export const steps: readonly Step<Values, Results>[] = [
     says: 'How deep one pouring stands in this ring. 444 mL is an inch only in a ring of 5.87 in.',
     source: 'symbiosis-ring-page, water for an inch',
   }),
-  {
-    kind: 'rows',
-    of: 'lines',
+  tabulate('lines', {
     says: 'Each ring: its rate at the first pouring and at the last. The last one counts, since dry ground drinks the first faster than it can go on doing.',
     source: 'soil-quality-test-kit-2001, chapter 3 (from memory)',
     formulas: {
@@ -38,7 +36,7 @@ export const steps: readonly Step<Values, Results>[] = [
       gapSquare: tex`(\q{logRate} - \frac{\q{logSum}}{\q{ringsCount}})^2`,
     },
     sums: { logSum: 'logRate', gapSum: 'gapSquare' },
-  },
+  }),
   formula('middleInPerHr', tex`\exp(\frac{\q{logSum}}{\q{ringsCount}})`, {
     says: 'The geometric mean of the rings: multiply their rates together and take the root, the square root for two rings, the cube root for three. Rings differ by factors, and one wild ring would pull a plain average away with it.',
     source: 'our own',
@@ -64,40 +62,35 @@ export const steps: readonly Step<Values, Results>[] = [
   ),
   formula('straightLowInPerHr', tex`\frac{\q{middleInPerHr}}{\q{overHighTimes}}`, { says: 'So straight down it may be as little as this.' }),
   formula('straightHighInPerHr', tex`\frac{\q{middleInPerHr}}{\q{overLowTimes}}`, { says: 'And hardly more than this.' }),
-  {
-    kind: 'rows',
-    of: 'otherLines',
-    onlyWhen: compares,
-    says: 'The rings of the other test, on logarithms too.',
-    formulas: { logRate: tex`\ln(\q{thenInPerHr})`, gapSquare: tex`(\q{logRate} - \frac{\q{otherLogSum}}{\q{othersCount}})^2` },
-    sums: { otherLogSum: 'logRate', otherGapSum: 'gapSquare' },
-  },
-  formula('otherInPerHr', tex`\exp(\frac{\q{otherLogSum}}{\q{othersCount}})`, { onlyWhen: compares, says: 'Their geometric mean.' }),
-  formula('ratioTimes', tex`\frac{\q{middleInPerHr}}{\q{otherInPerHr}}`, { onlyWhen: compares, says: 'This test over the other.' }),
-  formula('spread', tex`\sqrt{\frac{\q{gapSum} + \q{otherGapSum}}{\q{ringsCount} + \q{othersCount} - 2}}`, {
-    onlyWhen: compared,
-    says: 'How much rings of one test differ, both tests together.',
-    source: 'nist-sematech-handbook, two-sample t interval, here on logarithms',
-  }),
-  lookup('studentTimes', {
-    onlyWhen: compared,
-    says: 'Student’s t for that many rings, 95 percent. Few rings make it large.',
-    source: 'nist-sematech-handbook, table of t',
-  }),
-  formula(
-    'lowRatioTimes',
-    tex`\q{ratioTimes} \times \exp(-\q{studentTimes} \times \q{spread} \times \sqrt{\frac{1}{\q{ringsCount}} + \frac{1}{\q{othersCount}}})`,
-    {
-      onlyWhen: compared,
-      says: 'The true ratio lies between this, 19 times in 20.',
+  when(compares, [
+    tabulate('otherLines', {
+      says: 'The rings of the other test, on logarithms too.',
+      formulas: { logRate: tex`\ln(\q{thenInPerHr})`, gapSquare: tex`(\q{logRate} - \frac{\q{otherLogSum}}{\q{othersCount}})^2` },
+      sums: { otherLogSum: 'logRate', otherGapSum: 'gapSquare' },
+    }),
+    formula('otherInPerHr', tex`\exp(\frac{\q{otherLogSum}}{\q{othersCount}})`, { says: 'Their geometric mean.' }),
+    formula('ratioTimes', tex`\frac{\q{middleInPerHr}}{\q{otherInPerHr}}`, { says: 'This test over the other.' }),
+  ]),
+  when(compared, [
+    formula('spread', tex`\sqrt{\frac{\q{gapSum} + \q{otherGapSum}}{\q{ringsCount} + \q{othersCount} - 2}}`, {
+      says: 'How much rings of one test differ, both tests together.',
       source: 'nist-sematech-handbook, two-sample t interval, here on logarithms',
-    },
-  ),
-  formula(
-    'highRatioTimes',
-    tex`\q{ratioTimes} \times \exp(\q{studentTimes} \times \q{spread} \times \sqrt{\frac{1}{\q{ringsCount}} + \frac{1}{\q{othersCount}}})`,
-    { onlyWhen: compared, says: 'And this. If 1 lies between them, it can be chance.' },
-  ),
+    }),
+    lookup('studentTimes', {
+      says: 'Student’s t for that many rings, 95 percent. Few rings make it large.',
+      source: 'nist-sematech-handbook, table of t',
+    }),
+    formula(
+      'lowRatioTimes',
+      tex`\q{ratioTimes} \times \exp(-\q{studentTimes} \times \q{spread} \times \sqrt{\frac{1}{\q{ringsCount}} + \frac{1}{\q{othersCount}}})`,
+      { says: 'The true ratio lies between this, 19 times in 20.', source: 'nist-sematech-handbook, two-sample t interval, here on logarithms' },
+    ),
+    formula(
+      'highRatioTimes',
+      tex`\q{ratioTimes} \times \exp(\q{studentTimes} \times \q{spread} \times \sqrt{\frac{1}{\q{ringsCount}} + \frac{1}{\q{othersCount}}})`,
+      { says: 'And this. If 1 lies between them, it can be chance.' },
+    ),
+  ]),
   lookup('scatterTimes', {
     onlyWhen: (values) => compares(values) && values.scatterTimes > 0,
     says: 'What chance alone can do with this many rings that vary by 80 percent, as they often do on pasture.',

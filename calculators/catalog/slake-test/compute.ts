@@ -1,6 +1,9 @@
+import type { ValuesOf } from '../../kit/inputs.ts';
 import { slakeClass } from '../../math/soil/slakeClass.ts';
 import { slakeSummary } from '../../math/soil/slakeSummary.ts';
 import { studentQuantile } from '../../math/special/studentQuantile.ts';
+import { sumOf } from '../../math/special/sumOf.ts';
+import type { inputs } from './inputs.ts';
 
 // One time and one share inside each answer's band: the class is the same anywhere in it.
 const whatWasSeen = {
@@ -15,17 +18,9 @@ const whatWasSeen = {
 } as const;
 const confidencePercent = 95;
 
-export interface Asked {
-  readonly soil: 'loamy' | 'sandy' | 'clayey' | 'differs';
-  readonly spot: 'plants' | 'bare' | 'mixed';
-  readonly dried: 'dry' | 'damp';
-  readonly samples: readonly { readonly seen: keyof typeof whatWasSeen }[];
-}
-
-const sumOf = <T>(list: readonly T[], of: (each: T) => number): number => list.reduce((sum, each) => sum + of(each), 0);
 const one = (is: boolean): number => (is ? 1 : 0);
 
-export function compute({ soil, dried, samples }: Asked) {
+export function compute({ soil, dried, samples }: ValuesOf<typeof inputs>) {
   const classed = samples.map(({ seen }, index) => ({ number: index + 1, seen, soilClass: slakeClass(whatWasSeen[seen]) }));
   const classes = classed.map(({ soilClass }) => soilClass);
   const { meanClass, topClassPercent, spread = 0 } = slakeSummary(classes);

@@ -1,5 +1,6 @@
-import { defineCalculator } from '../../kit/define.ts';
-import { formula, lookup, tex } from '../../kit/steps.ts';
+import { caution, defineCalculator, ranged, shown } from '../../kit/define.ts';
+import { shares } from '../../kit/pictures.ts';
+import { formula, lookup, tabulate, tex, when } from '../../kit/steps.ts';
 import { compute } from './compute.ts';
 import { inputs } from './inputs.ts';
 import { quantities } from './quantities.ts';
@@ -16,23 +17,20 @@ export default defineCalculator({ slug: 'slake-test', version: 1, title: 'Slake 
   quantities,
   results: [
     { of: 'holds' },
-    { of: 'meanClass', range: { low: 'lowestClass', high: 'highestClass', says: 'the samples ran from {low} to {high}' } },
+    ranged('meanClass', ['lowestClass', 'highestClass'], { says: 'the samples ran from {low} to {high}' }),
     { of: 'comparable', when: ({ comparable }) => comparable === 'no' },
     { of: 'topClassPercent' },
     { of: 'spread', when: ({ count }) => count > 1 },
     { of: 'scatterClasses', when: ({ scatterClasses }) => scatterClasses > 0 },
-    { of: 'count' },
-    { of: 'lines' },
+    shown('count', 'lines'),
   ],
   steps: [
-    {
-      kind: 'rows',
-      of: 'lines',
+    tabulate('lines', {
       says: 'The class of each sample by what was seen. Before it was wet 0; half gone by 5 seconds 1, by 30 seconds 2, by 5 minutes 3; if it held, by what five dips left: under a tenth 3, under a quarter 4, under three quarters 5, more 6.',
       source: 'herrick-2001, stability classes',
       formulas: { gapSquare: tex`(\q{soilClass} - \q{meanClass})^2` },
       sums: { classSum: 'soilClass', gapSum: 'gapSquare', topCount: 'isTop', middleCount: 'isMiddle', lowCount: 'isLow', goneCount: 'isGone' },
-    },
+    }),
     formula('meanClass', tex`\frac{\q{classSum}}{\q{count}}`, { says: 'Their mean.', source: 'soil-quality-test-kit-2001, chapter 9 (from memory)' }),
     lookup('holds', {
       says: 'Over 5 counts as good. Under 3, the usual piece is gone within five minutes; that line is our own. Damp samples are not judged.',
@@ -47,48 +45,45 @@ export default defineCalculator({ slug: 'slake-test', version: 1, title: 'Slake 
       says: 'How far the samples stand from their mean, on the whole.',
       source: 'common practice',
     }),
-    lookup('studentTimes', {
-      onlyWhen: ({ scatterClasses }) => scatterClasses > 0,
-      says: 'Student’s t, 95 percent, for two places with this many samples each.',
-      source: 'nist-sematech-handbook, table of t',
-    }),
-    formula('scatterClasses', tex`\q{studentTimes} \times \q{spread} \times \sqrt{\frac{2}{\q{count}}}`, {
-      onlyWhen: ({ scatterClasses }) => scatterClasses > 0,
-      says: 'What two places with as many samples and as much spread can differ by chance.',
-      source: 'nist-sematech-handbook, two-sample t interval',
-    }),
+    when(
+      ({ scatterClasses }) => scatterClasses > 0,
+      [
+        lookup('studentTimes', {
+          says: 'Student’s t, 95 percent, for two places with this many samples each.',
+          source: 'nist-sematech-handbook, table of t',
+        }),
+        formula('scatterClasses', tex`\q{studentTimes} \times \q{spread} \times \sqrt{\frac{2}{\q{count}}}`, {
+          says: 'What two places with as many samples and as much spread can differ by chance.',
+          source: 'nist-sematech-handbook, two-sample t interval',
+        }),
+      ],
+    ),
   ],
   cautions: [
-    {
-      when: () => true,
+    caution(() => true, {
       say: 'In front of people use clear plastic, not glass. Keep water off cords and off the floor where people walk.',
       source: 'common practice',
-    },
-    {
-      when: ({ dried }) => dried === 'damp',
+    }),
+    caution(({ dried }) => dried === 'damp', {
       say: 'Dry them first. Damp crumbs hold together in water even where dry ones burst, so this would flatter the soil.',
       source: 'herrick-2001, air-dry samples',
-    },
-    {
-      when: ({ soil }) => soil === 'differs',
+    }),
+    caution(({ soil }) => soil === 'differs', {
       say: 'The two places differ in texture, so the classes say as much about sand and clay as about how the ground was treated. Compare each place with itself, a year later.',
       source: 'arvalis-slake-test, compare within one field',
-    },
-    {
-      when: ({ soil }) => soil === 'sandy',
+    }),
+    caution(({ soil }) => soil === 'sandy', {
       say: 'Sandy soil has little to bind it and may never reach class 6, however well it is kept.',
       source: 'arvalis-slake-test, sandy soils',
-    },
-    {
-      when: ({ spot }) => spot === 'mixed',
+    }),
+    caution(({ spot }) => spot === 'mixed', {
       say: 'Samples from under plants and from bare spots are mixed here, so the mean depends on how many you took of each. Run them as two places.',
       source: 'common practice',
-    },
-    {
-      when: ({ count }) => count < fewestSamples,
+    }),
+    caution(({ count }) => count < fewestSamples, {
       say: 'Fewer than six samples. One odd crumb moves the mean by more than a season of care does.',
       source: 'our own',
-    },
+    }),
   ],
   limits: [
     'It looks at crumbs from the top inch. It says how well they stand up to water, not how fast water goes in or how much soil it carries off.',
@@ -108,16 +103,7 @@ export default defineCalculator({ slug: 'slake-test', version: 1, title: 'Slake 
     const few = count < fewestSamples && holds !== 'damp' ? ' So few samples give no more than a hint.' : '';
     return `Slake test, ${show('count')} ${count === 1 ? 'sample' : 'samples'} ${spots[spot]}: mean class ${show('meanClass')} on a scale from 0 (falls apart) to 6 (stays whole), samples ${show('lowestClass')} to ${show('highestClass')}, ${show('topClassPercent')} in the top class: ${says}.${few}${alike}`;
   },
-  picture: {
-    kind: 'shares',
-    whole: 'count',
-    parts: [
-      { of: 'topCount', tone: 'kept' },
-      { of: 'middleCount', tone: 'water' },
-      { of: 'lowCount', tone: 'other' },
-      { of: 'goneCount', tone: 'lost' },
-    ],
-  },
+  picture: shares('count', { topCount: 'kept', middleCount: 'water', lowCount: 'other', goneCount: 'lost' }),
   sources: ['herrick-2001', 'soil-quality-test-kit-2001', 'arvalis-slake-test', 'nist-sematech-handbook'],
   topic: 'tailgate',
   order: 20,

@@ -1,4 +1,4 @@
-import { choice, rows } from '../../kit/inputs.ts';
+import { choice, grouped, rows } from '../../kit/inputs.ts';
 
 export const inputs = {
   soil: choice('How does the soil feel?', 'loamy', {
@@ -41,14 +41,18 @@ export const inputs = {
     columns: {
       seen: choice('What you saw', 'half', {
         options: {
-          dry: { label: 'Gone before it was wet', group: 'In the water, half of it' },
-          'by-5': { label: 'Gone within 5 seconds', group: 'In the water, half of it' },
-          'by-30': { label: 'Gone by 30 seconds', group: 'In the water, half of it' },
-          'by-300': { label: 'Gone by 5 minutes', group: 'In the water, half of it' },
-          crumbs: { label: 'Under 1/10 left', group: 'It held for 5 minutes, then the dips' },
-          some: { label: 'Up to 1/4 left', group: 'It held for 5 minutes, then the dips' },
-          half: { label: 'Up to 3/4 left', group: 'It held for 5 minutes, then the dips' },
-          most: { label: 'Over 3/4 left', group: 'It held for 5 minutes, then the dips' },
+          ...grouped('In the water, half of it', {
+            dry: 'Gone before it was wet',
+            'by-5': 'Gone within 5 seconds',
+            'by-30': 'Gone by 30 seconds',
+            'by-300': 'Gone by 5 minutes',
+          }),
+          ...grouped('It held for 5 minutes, then the dips', {
+            crumbs: 'Under 1/10 left',
+            some: 'Up to 1/4 left',
+            half: 'Up to 3/4 left',
+            most: 'Over 3/4 left',
+          }),
         },
         belongsTo: 'management',
       }),

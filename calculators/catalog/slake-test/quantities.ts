@@ -1,4 +1,4 @@
-import { amount, word } from '../../kit/quantities.ts';
+import { amount, table, word } from '../../kit/quantities.ts';
 
 const count = (label: string, symbol: string, digits = 0) => amount(label, symbol, 'count', digits);
 
@@ -10,30 +10,25 @@ export const quantities = {
     poorly: 'It falls apart in water',
   }),
   comparable: word('Can the two places be compared?', { yes: 'Yes', no: 'No: they feel different, so texture and care can’t be told apart' }),
-  lines: {
-    kind: 'rows',
-    label: 'Each sample',
-    shown: ['number', 'seen', 'soilClass'],
-    columns: {
-      number: count('Sample', 'k'),
-      seen: word('What was seen', {
-        dry: 'gone before it was wet',
-        'by-5': 'gone within 5 seconds',
-        'by-30': 'gone by 30 seconds',
-        'by-300': 'gone by 5 minutes',
-        crumbs: 'dips left less than a tenth',
-        some: 'dips left a tenth to a quarter',
-        half: 'dips left a quarter to three quarters',
-        most: 'dips left three quarters or more',
-      }),
-      soilClass: count('Class', 'c'),
-      gapSquare: count('Squared gap from the mean', 'g', 3),
-      isTop: count('Class 6', 'c_6'),
-      isMiddle: count('Class 4 or 5', 'c_{45}'),
-      isLow: count('Class 3', 'c_3'),
-      isGone: count('Class 0 to 2', 'c_{02}'),
-    },
-  },
+  lines: table('Each sample', ['number', 'seen', 'soilClass'], {
+    number: count('Sample', 'k'),
+    seen: word('What was seen', {
+      dry: 'gone before it was wet',
+      'by-5': 'gone within 5 seconds',
+      'by-30': 'gone by 30 seconds',
+      'by-300': 'gone by 5 minutes',
+      crumbs: 'dips left less than a tenth',
+      some: 'dips left a tenth to a quarter',
+      half: 'dips left a quarter to three quarters',
+      most: 'dips left three quarters or more',
+    }),
+    soilClass: count('Class', 'c'),
+    gapSquare: count('Squared gap from the mean', 'g', 3),
+    isTop: count('Class 6', 'c_6'),
+    isMiddle: count('Class 4 or 5', 'c_{45}'),
+    isLow: count('Class 3', 'c_3'),
+    isGone: count('Class 0 to 2', 'c_{02}'),
+  }),
   count: count('Samples', 'n'),
   classSum: count('Classes added up', 'C'),
   gapSum: count('Squared gaps added up', 'G', 3),

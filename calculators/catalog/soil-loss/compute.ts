@@ -1,3 +1,4 @@
+import type { ValuesOf } from '../../kit/inputs.ts';
 import { annualErosivity } from '../../math/erosion/annualErosivity.ts';
 import { type ErodibilityList, erodibilityByTexture } from '../../math/erosion/erodibilityByTexture.ts';
 import { landUsesLosingLike } from '../../math/erosion/landUsesLosingLike.ts';
@@ -8,50 +9,16 @@ import { erosivityUs } from '../../math/erosion/soilLossMetric.ts';
 import { soilLossBand, soilLossTonPerAc } from '../../math/erosion/soilLossTonPerAc.ts';
 import { toleranceTonPerAc } from '../../math/erosion/toleranceTonPerAc.ts';
 import { cropCover } from '../../tables/cropCover.ts';
-import type { CanopyHeight, CoverKind } from '../../tables/pastureCover.ts';
 import type { Texture } from '../../tables/soilGroups.ts';
+import type { inputs } from './inputs.ts';
 
-export type Ploughed = 'corn-soybeans' | 'wheat-meadow-corn' | 'wheat-fallow' | 'wheat-stubble' | 'own' | 'bare-fallow';
-
-interface Asked {
-  readonly areaAc: number;
-  readonly rainFrom: 'known' | 'year-rain';
-  readonly rainFactorRatio: number;
-  readonly yearRainIn: number;
-  readonly soilFrom: 'known' | 'texture';
-  readonly soilFactorRatio: number;
-  readonly texture: Texture;
-  readonly organicMatterPercent: number;
-  readonly slopeFrom: 'board' | 'known';
-  readonly riseIn: number;
-  readonly slopePercent: number;
-  readonly lengthFrom: 'paces' | 'known';
-  readonly stepsCount: number;
-  readonly stepFt: number;
-  readonly lengthFt: number;
-  readonly groundCoverPercent: number;
-  readonly coverKind: CoverKind;
-  readonly above: 'none' | CanopyHeight;
-  readonly canopyPercent: number;
-  readonly ploughed: Ploughed;
-  readonly ploughedCoverRatio: number;
-  readonly practiceRatio: number;
-  readonly toleranceFrom: 'known' | 'depth';
-  readonly surveyTonPerAc: number;
-  readonly rooting: 'to-10' | 'to-20' | 'to-40' | 'to-60' | 'deeper';
-  readonly subsoil: 'fair' | 'poor';
-  readonly truckTon: number;
-  readonly densityGPerCm3: number;
-  readonly erodibilityList: ErodibilityList;
-  readonly coverBetween: 'straight' | 'logarithms';
-  readonly slopeBook: 'revised-1997' | 'handbook-1978';
-}
+type Asked = ValuesOf<typeof inputs>;
 
 export const hasErodibility = (texture: Texture, list: ErodibilityList): boolean => erodibilityByTexture(texture, 2, list) !== undefined;
 
 const middle = ({ low, high }: { readonly low: number; readonly high: number }): number => (low + high) / 2;
 /** Yearly mean of the rotation; where a list gives a span for a crop, its middle. */
-const rotationCover: Readonly<Record<Exclude<Ploughed, 'own'>, number>> = {
+const rotationCover: Readonly<Record<Exclude<Asked['ploughed'], 'own'>, number>> = {
   'corn-soybeans': (middle(cropCover['corn-residue-left-spring-plow']) + middle(cropCover['soybeans-spring-plow'])) / 2,
   // The handbook's own example of a rotation, wischmeier-smith-1978, Fountain County, Indiana (from memory).
   'wheat-meadow-corn': 0.119,

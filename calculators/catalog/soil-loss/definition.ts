@@ -1,4 +1,4 @@
-import { defineCalculator } from '../../kit/define.ts';
+import { caution, defineCalculator, ranged, shown } from '../../kit/define.ts';
 import { compute, hasErodibility } from './compute.ts';
 import { inputs } from './inputs.ts';
 import { quantities } from './quantities.ts';
@@ -39,121 +39,89 @@ export default defineCalculator({
     'soil erosion, universal soil loss equation, USLE, RUSLE, tons per acre, topsoil lost, sheet erosion, rill erosion, muddy runoff, plowed ground, T value',
   quantities,
   results: [
-    {
-      of: 'lossSize',
+    ranged('lossSize', ['lowTonPerAc', 'highTonPerAc'], {
       when: ({ lossSize }) => lossSize === 'under-one',
-      range: {
-        low: 'lowTonPerAc',
-        high: 'highTonPerAc',
-        says: ({ highTonPerAc }) =>
-          highTonPerAc < 1 ? 'and still under that if it is twice the figure' : 'or as much as {high}, if it is twice the figure',
-      },
-    },
-    {
-      of: 'lossTonPerAc',
+      says: ({ highTonPerAc }) =>
+        highTonPerAc < 1 ? 'and still under that if it is twice the figure' : 'or as much as {high}, if it is twice the figure',
+    }),
+    ranged('lossTonPerAc', ['lowTonPerAc', 'highTonPerAc'], {
       when: ({ lossSize }) => lossSize === 'whole',
-      range: {
-        low: 'lowTonPerAc',
-        high: 'highTonPerAc',
-        says: ({ lowTonPerAc }) => (lowTonPerAc < 1 ? 'anything from well under that to {high}' : 'anything from {low} to {high}'),
-      },
-    },
+      says: ({ lowTonPerAc }) => (lowTonPerAc < 1 ? 'anything from well under that to {high}' : 'anything from {low} to {high}'),
+    }),
     { of: 'otherSize', when: ({ otherSize }) => otherSize === 'under-one' },
     { of: 'otherTonPerAc', when: ({ otherSize }) => otherSize === 'whole' },
-    { of: 'steepnessRatio' },
-    { of: 'otherSteepnessRatio' },
+    shown('steepnessRatio', 'otherSteepnessRatio'),
     { of: 'ploughedSize', when: ({ ploughedSize }) => ploughedSize === 'under-one' },
-    {
-      of: 'ploughedTonPerAc',
+    ranged('ploughedTonPerAc', ['ploughedLowTonPerAc', 'ploughedHighTonPerAc'], {
       when: ({ ploughed, ploughedSize }) => ploughed !== 'bare-fallow' && ploughedSize === 'whole',
-      range: {
-        low: 'ploughedLowTonPerAc',
-        high: 'ploughedHighTonPerAc',
-        says: ({ ploughedLowTonPerAc }) => (ploughedLowTonPerAc < 1 ? 'anything from well under that to {high}' : 'anything from {low} to {high}'),
-      },
-    },
+      says: ({ ploughedLowTonPerAc }) => (ploughedLowTonPerAc < 1 ? 'anything from well under that to {high}' : 'anything from {low} to {high}'),
+    }),
     { of: 'fallowTonPerAc', when: ({ ploughed, ploughedSize }) => ploughed === 'bare-fallow' && ploughedSize === 'whole' },
     // Under a ton the figure is too weak to divide by.
     { of: 'timesRatio', when: canDivide },
-    { of: 'toleratedTonPerAc' },
-    { of: 'standing' },
+    shown('toleratedTonPerAc', 'standing'),
     { of: 'ploughedStanding', when: isFarmed },
-    {
-      of: 'loadsCount',
+    ranged('loadsCount', ['lowLoadsCount', 'highLoadsCount'], {
       // A small pasture sends off less than half a load: nothing to count.
       when: ({ lossSize, lowLoadsCount }) => lossSize === 'whole' && lowLoadsCount >= 0.5,
-      range: { low: 'lowLoadsCount', high: 'highLoadsCount', says: 'anything from {low} to {high}' },
-    },
+      says: 'anything from {low} to {high}',
+    }),
     { of: 'mostLoadsCount', when: ({ lossSize, mostLoadsCount }) => lossSize === 'under-one' && mostLoadsCount >= 0.5 },
     { of: 'ploughedLoadsCount', when: losesFarmed },
-    {
-      of: 'inchYears',
+    ranged('inchYears', ['fastInchYears', 'slowInchYears'], {
       when: ({ lossSize, inchYears }) => lossSize === 'whole' && inchYears >= leastYears,
-      range: { low: 'fastInchYears', high: 'slowInchYears', says: 'anything from {low} to {high}' },
-    },
+      says: 'anything from {low} to {high}',
+    }),
     { of: 'oneYearIn', when: ({ inchYears }) => inchYears < leastYears },
     { of: 'ploughedInchYears', when: (values) => losesFarmed(values) && values.ploughedInchYears >= leastYears },
     { of: 'ploughedOneYearIn', when: (values) => losesFarmed(values) && values.ploughedInchYears < leastYears },
     // Past a foot the topsoil is long gone and the figure no longer holds.
     { of: 'thirtyYearsIn', when: ({ lossSize, thirtyYearsIn }) => lossSize === 'whole' && thirtyYearsIn <= topsoilIn },
     { of: 'ploughedThirtyYearsIn', when: (values) => losesFarmed(values) && values.ploughedThirtyYearsIn <= topsoilIn },
-    { of: 'coverRatio' },
-    { of: 'otherCoverRatio' },
-    { of: 'coverStanding' },
-    { of: 'curve' },
+    shown('coverRatio', 'otherCoverRatio', 'coverStanding', 'curve'),
   ],
   steps,
   cautions: [
-    {
-      when: () => true,
+    caution(() => true, {
       say: 'Wind is not in this figure. Where the ground is dry, loose and bare, wind can take as much as water or more, and nothing here counts it. Dust over a fence line or sand against it says that it is going.',
       source: 'common practice',
-    },
-    {
-      when: () => true,
+    }),
+    caution(() => true, {
       say: 'The equation was made on plowed plots. Tried on 132 plots of range it told too much, and did worse than a plain average would have. Go by the comparison more than by the figure.',
       source: 'spaeth-2003, abstract',
-    },
-    {
-      when: ({ rainFrom }) => rainFrom === 'year-rain',
+    }),
+    caution(({ rainFrom }) => rainFrom === 'year-rain', {
       say: 'Last resort: the rain factor was guessed from the rain of a year, by one fit for the whole country. It is poor where rain comes in winter or in a few hard storms. Get the local R before you show this to anybody.',
       source: 'renard-freimund-1994, annual form',
-    },
-    {
-      when: ({ coverStanding }) => coverStanding === 'like-crops',
+    }),
+    caution(({ coverStanding }) => coverStanding === 'like-crops', {
       say: 'With this little cover a pasture loses soil like some crop fields do. It is pasture by name. Rest it until litter and grass cover more than half of the ground.',
       source: 'weiner-matthews-2003, table 11-3',
-    },
-    {
-      when: isPastPlots,
+    }),
+    caution(isPastPlots, {
       say: 'This slope is past 18 percent, where the plots behind the older form ended. The plots of the later form are said to end there too. So both forms only reach here, and the steeper it is, the further they part: both figures are shown.',
       source: 'mulengera-2022, introduction; mccool-1987, as later papers report it',
-    },
-    {
-      when: ({ groundSlopePercent }) => groundSlopePercent < 3,
+    }),
+    caution(({ groundSlopePercent }) => groundSlopePercent < 3, {
       say: 'This slope is under 3 percent, where the plots behind the older form began. The figure is a reach.',
       source: 'mulengera-2022, introduction',
-    },
-    {
-      when: isPastPlots,
+    }),
+    caution(isPastPlots, {
       say: 'Tractors, mowers and four-wheelers roll over on slopes like this. Walk it, or ask somebody who works such ground before anything is driven, mowed or seeded across it.',
       source: 'common practice',
-    },
-    {
-      when: ({ runFt }) => runFt > 400,
+    }),
+    caution(({ runFt }) => runFt > 400, {
       say: 'Water seldom runs more than about 400 ft before it gathers in a draw. Walk it again and stop at the first place where it gathers.',
       source: 'common practice',
-    },
-    {
-      when: ({ ploughed }) => ploughed === 'bare-fallow',
+    }),
+    caution(({ ploughed }) => ploughed === 'bare-fallow', {
       say: 'Bare fallow is ground tilled and kept without any crop all year. Nobody farms so; it makes any pasture look good. Choose a rotation of the neighborhood to be fair.',
       source: 'wischmeier-smith-1978, definition of C',
-    },
-    {
-      when: ({ standing }) => standing === 'over',
+    }),
+    caution(({ standing }) => standing === 'over', {
       say: 'Water from such ground carries mud into ponds and creeks. Gullies, dams and waterways are work for the conservation office or an engineer, under local permits.',
       source: 'common practice',
-    },
+    }),
   ],
   limits: [
     'It counts what water washes off evenly and in small rills. Gullies, cow paths, stream banks, wind and melting snow are not in it.',

@@ -1,12 +1,9 @@
+import { acresByPacing } from '../../asks/ground.ts';
 import { allRibbons } from '../../asks/textures.ts';
 import { choice, number } from '../../kit/inputs.ts';
 
 export const inputs = {
-  areaAc: number('Area', 'A_{ac}', 'ac', [0.1, 100_000], 120, {
-    usual: 'pastureAc',
-    help: 'Only for the truck loads.',
-    field: 'A map with a scale, or pace the fence lines: length times width in yards, divided by 4,840, is acres.',
-  }),
+  areaAc: number('Area', 'A_{ac}', 'ac', [0.1, 100_000], 120, { usual: 'pastureAc', help: 'Only for the truck loads.', field: acresByPacing }),
   rainFrom: choice('How hard the rain beats in a year (rain factor R)', 'known', {
     options: { known: 'From a local table or map', 'year-rain': 'Last resort: I only know the rain of a year' },
     help: 'Local tables and maps print it, by county.',

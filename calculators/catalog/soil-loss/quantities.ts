@@ -1,4 +1,4 @@
-import { amount, word } from '../../kit/quantities.ts';
+import { amount, table, word } from '../../kit/quantities.ts';
 
 const factor = (label: string, symbol: string, digits = 3) => amount(label, symbol, 'ratio', digits);
 /** Good to a factor of two: whole tons, and no more than two digits count. */
@@ -62,13 +62,9 @@ export const quantities = {
   ploughedOneYearIn: amount('Thickness gone in one year, plowed', 'd_{crop,1}', 'in', 1),
   thirtyYearsIn: amount('Thickness gone in thirty years', 'd', 'in', 1),
   ploughedThirtyYearsIn: amount('Thickness gone in thirty years, plowed', 'd_{crop}', 'in', 1),
-  curve: {
-    kind: 'rows',
-    label: 'By how much ground is covered',
-    columns: {
-      atCoverPercent: amount('Covered ground', 'G', 'pct', 0),
-      pastureTonPerAc: loss('This pasture (0 is under half a ton)', 'A'),
-      cropTonPerAc: loss('The plowed ground set beside it', 'A_{crop}'),
-    },
-  },
+  curve: table('By how much ground is covered', {
+    atCoverPercent: amount('Covered ground', 'G', 'pct', 0),
+    pastureTonPerAc: loss('This pasture (0 is under half a ton)', 'A'),
+    cropTonPerAc: loss('The plowed ground set beside it', 'A_{crop}'),
+  }),
 } as const;

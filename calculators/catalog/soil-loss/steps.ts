@@ -1,10 +1,10 @@
 import type { ValuesOf } from '../../kit/inputs.ts';
-import { byCase, formula, lookup, type Step, tex } from '../../kit/steps.ts';
+import { byCase, formula, lookup, tex, type Working, when } from '../../kit/steps.ts';
 import type { compute } from './compute.ts';
 import type { inputs } from './inputs.ts';
 
 type Results = ReturnType<typeof compute>;
-type SoilLossStep = Step<ValuesOf<typeof inputs> & Results, Results>;
+type SoilLossSteps = Working<ValuesOf<typeof inputs> & Results, Results>;
 
 type Sizes = Pick<Results, 'lossSize' | 'ploughedSize' | 'timesRatio'> & { readonly ploughed: string };
 /** Bare fallow is a yardstick, not a way to farm: it is told as one figure and compared no further. */
@@ -22,20 +22,23 @@ const newSteepness = [
   { formula: tex`16.8 \times \q{sineRatio} - 0.5`, because: 'from 9 %' },
 ] as const;
 
-const placeSteps: readonly SoilLossStep[] = [
-  formula('yearRainMm', tex`25.4 \times \q{yearRainIn}`, {
-    onlyWhen: ({ rainFrom }) => rainFrom === 'year-rain',
-    says: 'The rain of a year in millimeters: the last resort is worked in metric units.',
-  }),
-  byCase('yearFactorRatio', {
-    onlyWhen: ({ rainFrom }) => rainFrom === 'year-rain',
-    says: 'The rain factor that one fit for the whole country gives for so much rain.',
-    source: 'renard-freimund-1994, annual form',
-    ways: [
-      { when: ({ yearRainMm }) => yearRainMm < 850, formula: tex`0.0483 \times \q{yearRainMm}^{1.61}`, because: 'under 850 mm' },
-      { formula: tex`587.8 - 1.219 \times \q{yearRainMm} + 0.004105 \times \q{yearRainMm}^2`, because: 'from 850 mm' },
+const placeSteps: SoilLossSteps = [
+  when(
+    ({ rainFrom }) => rainFrom === 'year-rain',
+    [
+      formula('yearRainMm', tex`25.4 \times \q{yearRainIn}`, {
+        says: 'The rain of a year in millimeters: the last resort is worked in metric units.',
+      }),
+      byCase('yearFactorRatio', {
+        says: 'The rain factor that one fit for the whole country gives for so much rain.',
+        source: 'renard-freimund-1994, annual form',
+        ways: [
+          { when: ({ yearRainMm }) => yearRainMm < 850, formula: tex`0.0483 \times \q{yearRainMm}^{1.61}`, because: 'under 850 mm' },
+          { formula: tex`587.8 - 1.219 \times \q{yearRainMm} + 0.004105 \times \q{yearRainMm}^2`, because: 'from 850 mm' },
+        ],
+      }),
     ],
-  }),
+  ),
   byCase('erosivityRatio', {
     says: 'How hard the rain beats in a year.',
     source: 'foster-1981, table 2',
@@ -78,13 +81,14 @@ const placeSteps: readonly SoilLossStep[] = [
     says: 'What the steepness does, against a slope of 9 %, by the older form.',
     source: `${handbook}, p. 12`,
   }),
-  byCase('steepnessRatio', {
-    onlyWhen: isNew,
-    says: 'What the steepness does, against a slope of 9 %, by the later form.',
-    source: 'renard-1997, eq. 4-4 and 4-5; mccool-1987',
-    ways: newSteepness,
-  }),
-  formula('otherSteepnessRatio', oldSteepness, { onlyWhen: isNew, says: 'By the older form it would be this.', source: `${handbook}, p. 12` }),
+  when(isNew, [
+    byCase('steepnessRatio', {
+      says: 'What the steepness does, against a slope of 9 %, by the later form.',
+      source: 'renard-1997, eq. 4-4 and 4-5; mccool-1987',
+      ways: newSteepness,
+    }),
+    formula('otherSteepnessRatio', oldSteepness, { says: 'By the older form it would be this.', source: `${handbook}, p. 12` }),
+  ]),
   byCase('otherSteepnessRatio', {
     onlyWhen: isOld,
     says: 'By the later form it would be this.',
@@ -100,13 +104,13 @@ const oldExponent = [
   { when: ({ groundSlopePercent }: Results) => groundSlopePercent < 5, formula: '0.4', because: 'over 3 to under 5 %' },
   { formula: '0.5', because: 'from 5 %' },
 ] as const;
-const exponentSteps = (shows: 'sodExponentRatio' | 'tilledExponentRatio', rills: string, says: string): readonly SoilLossStep[] => [
+const exponentSteps = (shows: 'sodExponentRatio' | 'tilledExponentRatio', rills: string, says: string): SoilLossSteps => [
   byCase(shows, { onlyWhen: isOld, says, source: `${handbook}, p. 12 (0.2 from memory)`, ways: oldExponent }),
   formula(shows, tex`\frac{\q{${rills}}}{1 + \q{${rills}}}`, { onlyWhen: isNew, says, source: 'renard-1997, eq. 4-2' }),
 ];
 const slopeFormula = (exponent: string): string => tex`(\frac{\q{runFt}}{72.6})^{\q{${exponent}}} \times \q{steepnessRatio}`;
 
-const slopeSteps: readonly SoilLossStep[] = [
+const slopeSteps: SoilLossSteps = [
   formula('sodRillRatio', tex`0.5 \times \frac{\q{sineRatio} / 0.0896}{3 \times \q{sineRatio}^{0.8} + 0.56}`, {
     onlyWhen: isNew,
     says: 'Under sod: how much washes in rills against the ground between. Half of what tilled ground has.',
@@ -131,7 +135,7 @@ const slopeSteps: readonly SoilLossStep[] = [
 
 const inchYears = (loss: string): string => tex`\frac{0.0254 \times 4046.8564224 / 0.90718474 \times \q{densityGPerCm3}}{\q{${loss}}}`;
 
-const lossSteps: readonly SoilLossStep[] = [
+const lossSteps: SoilLossSteps = [
   lookup('coverRatio', {
     says: 'What share of bare fallow’s loss this cover lets go: {groundCoverPercent} covered, between the columns of the pasture table {coverBetween}.',
     source: 'scs-agronomy-note-50-1982, table 1; straight lines as in colorado-permit-c-81-008',
@@ -200,4 +204,4 @@ const lossSteps: readonly SoilLossStep[] = [
   formula('ploughedThirtyYearsIn', tex`\frac{30}{\q{ploughedInchYears}}`, { onlyWhen: losesFarmed, says: 'And plowed.' }),
 ];
 
-export const steps: readonly SoilLossStep[] = [...placeSteps, ...slopeSteps, ...lossSteps];
+export const steps: SoilLossSteps = [...placeSteps, ...slopeSteps, ...lossSteps];

@@ -1,4 +1,4 @@
-import { defineCalculator } from '../../kit/define.ts';
+import { caution, defineCalculator, ranged } from '../../kit/define.ts';
 import { compute } from './compute.ts';
 import { inputs } from './inputs.ts';
 import { quantities } from './quantities.ts';
@@ -25,20 +25,15 @@ export default defineCalculator({
   quantities,
   results: [
     { of: 'verdict' },
-    {
-      of: 'sownUsdPerTon',
+    ranged('sownUsdPerTon', ['madeUsdPerTon', 'dryUsdPerTon'], {
       when: (values) => inTime(values) && hasLikely(values),
-      range: {
-        low: 'madeUsdPerTon',
-        high: 'dryUsdPerTon',
-        says: (values) =>
-          hasLow(values)
-            ? '{low} when nothing goes wrong, {high} in a dry year'
-            : '{low} when nothing goes wrong; in a dry year there is no crop to speak of',
-      },
-    },
+      says: (values) =>
+        hasLow(values)
+          ? '{low} when nothing goes wrong, {high} in a dry year'
+          : '{low} when nothing goes wrong; in a dry year there is no crop to speak of',
+    }),
     { of: 'hayEatenUsdPerTon' },
-    { of: 'likelyTonPerAc', when: inTime, range: { low: 'lowTonPerAc', high: 'likelyTonPerAc', says: '{low} in a dry year' } },
+    ranged('likelyTonPerAc', ['lowTonPerAc', 'likelyTonPerAc'], { when: inTime, says: '{low} in a dry year' }),
     { of: 'storedNowIn' },
     { of: 'needStoredIn', when: ({ canPay }) => canPay === 'yes' },
     { of: 'canPay', when: ({ canPay }) => canPay === 'no' },
@@ -53,46 +48,38 @@ export default defineCalculator({
   ],
   steps,
   cautions: [
-    {
-      when: ({ hazard }) => hazard === 'prussic-nitrate',
+    caution(({ hazard }) => hazard === 'prussic-nitrate', {
       say: 'Sorghums can kill by prussic acid: when short, in the shoots that come after a drought breaks, and after frost. Keep stock off until it is taller than the height below, and off for two weeks after a frost, or until every leaf is brown and dry if that takes longer, and for two weeks after rain breaks a drought; each later frost and new shoots start the count again. Never turn hungry stock in. Horses do not go on sorghums at all.',
       source: 'agproud-35189',
-    },
-    {
-      when: ({ hazard, use }) => hazard === 'prussic-nitrate' && use === 'bale',
+    }),
+    caution(({ hazard, use }) => hazard === 'prussic-nitrate' && use === 'bale', {
       say: 'Drying does not clear sorghum hay of prussic acid: in a Kansas test, what makes it was all still there after two months. Other pages call hay safe once it is cured well. Go by a laboratory’s test before you feed it.',
       source: 'kansas-sorghum-hay-2024',
-    },
-    {
-      when: ({ crop }) => crop === 'foxtail-millet',
+    }),
+    caution(({ crop }) => crop === 'foxtail-millet', {
       say: 'Foxtail millet must not be a horse’s main hay: it has caused trouble with kidneys, bones and joints, and deaths. Its ripe bristles hurt mouths and eyes of all stock: cut before they set.',
       source: 'high-plains-millet',
-    },
-    {
-      when: ({ use }) => use === 'graze',
+    }),
+    caution(({ use }) => use === 'graze', {
       say: 'Cows that come off dry, poor grass onto lush growth can die of lung trouble (fog fever), mostly within ten days. Feed hay first, let them in a few hours a day at the start, and ask your veterinarian. Do not drive sick ones.',
       source: 'carlson-fog-fever-2021',
-    },
-    {
-      when: ({ hazard }) => hazard !== 'unknown',
+    }),
+    caution(({ hazard }) => hazard !== 'unknown', {
       say: 'Any of these can hold enough nitrate to kill when growth stops for want of water, and baling does not take it out. Have it tested at a laboratory before it is grazed or fed; leave tall stubble. A strip or a field kit is no clearance. Your veterinarian knows the local rules.',
       source: 'common practice',
-    },
-    {
-      when: ({ hazard }) => hazard === 'nitrate-bloat',
+    }),
+    caution(({ hazard }) => hazard === 'nitrate-bloat', {
       say: 'Turnips: stock can bloat, or choke on a root. Turn them in full, let them get used to it over days, and keep hay beside it.',
       source: 'common practice',
-    },
-    {
-      when: ({ hazard }) => hazard === 'unknown',
+    }),
+    caution(({ hazard }) => hazard === 'unknown', {
       say: 'Before you sow something that is not in the list, ask what it can do to stock: prussic acid, nitrate, bloat, mold. Ask also whether it may be grazed after the sprays that the field had.',
       source: 'common practice',
-    },
-    {
-      when: () => true,
+    }),
+    caution(() => true, {
       say: 'Read the labels of what the field was sprayed with, and of treated seed: some forbid grazing or haying for months. Keep treated seed from stock.',
       source: 'common practice',
-    },
+    }),
   ],
   limits: [
     'Water for a ton was measured in good stands with plentiful water. Thin, weedy or hot stands take more. Yields of the table come from irrigated plots: they are a ceiling, not a promise.',

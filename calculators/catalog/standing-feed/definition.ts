@@ -1,5 +1,5 @@
 import { toxicStubble } from '../../asks/cautions.ts';
-import { defineCalculator, shown } from '../../kit/define.ts';
+import { caution, defineCalculator, ranged, shown, shownWhen } from '../../kit/define.ts';
 import { toxicFescueIn } from '../../tables/forageHeights.ts';
 import { intakeFallsBelowLbPerAc } from '../../tables/harvestShare.ts';
 import { refusals } from './cautions.ts';
@@ -18,72 +18,60 @@ export default defineCalculator({ slug: 'standing-feed', version: 1, title: 'Sto
     'stockpiled fescue, stockpiling, stockpile grazing days, dormant forage, winter range, strip grazing, how far to move the fence, winter grazing, weathering loss, extend the grazing season',
   quantities,
   results: [
-    {
-      of: 'grazingForDays',
-      range: {
-        low: 'lowGrazingDays',
-        high: 'highGrazingDays',
-        says: '{low} if weather takes twice as much, {high} if it took nothing',
-        same: 'the same with twice the loss to weather, or with none',
-      },
-    },
-    ...shown('lastDay', 'firstStripFt', 'firstStripAc', 'verdict'),
-    { of: 'shortDays', when: ({ verdict }) => verdict === 'short' },
-    { of: 'shortLb', when: ({ verdict }) => verdict === 'short' },
-    ...shown('lossDays', 'startLbPerAc', 'eatenPercent', 'demandLbPerDay', 'strips'),
+    ranged('grazingForDays', ['lowGrazingDays', 'highGrazingDays'], {
+      says: '{low} if weather takes twice as much, {high} if it took nothing',
+      same: 'the same with twice the loss to weather, or with none',
+    }),
+    shown('lastDay', 'firstStripFt', 'firstStripAc', 'verdict'),
+    shownWhen(({ verdict }) => verdict === 'short', 'shortDays', 'shortLb'),
+    shown('lossDays', 'startLbPerAc', 'eatenPercent', 'demandLbPerDay', 'strips'),
   ],
   steps,
   cautions: [
-    {
-      when: ({ feed }) => feed === 'tall-fescue',
+    caution(({ feed }) => feed === 'tall-fescue', {
       say: 'Most old tall fescue carries a fungus that makes a toxin. In cold weather it can cost cattle their feet, ear tips and tail switch. Most of it sits in the lowest inches and in seed heads. It falls as winter goes on, so graze other feed first, leave 4 inches, watch for lameness, and ask your veterinarian.',
       source: 'common practice',
-    },
+    }),
     {
       when: ({ feed, massFrom, stubbleHeightIn }) => feed === 'tall-fescue' && massFrom === 'height' && stubbleHeightIn < toxicFescueIn,
       ...toxicStubble,
     },
-    {
-      when: ({ feed }) => feed !== 'tall-fescue',
+    caution(({ feed }) => feed !== 'tall-fescue', {
       say: 'Cured grass is often under 7 percent protein. Stock then eat less and lose flesh with a full belly. Send a sample to a laboratory and ask what supplement it needs; never give urea to hungry stock.',
       source: 'common practice',
-    },
-    {
-      when: () => true,
+    }),
+    caution(() => true, {
       say: 'Ice or deep snow can shut off the grass in a night. Keep hay within reach for a storm, see that there is open water, and give shelter from the wind.',
       source: 'common practice',
-    },
-    {
-      when: () => true,
+    }),
+    caution(() => true, {
       say: 'Use a proper fence energizer, keep the wire away from power lines, and put up signs where people pass. In dry dead grass a spark or a hot machine starts a fire.',
       source: 'common practice',
-    },
-    {
-      when: ({ stripDays, eatenFrom }) => stripDays > 7 && eatenFrom === 'by-strip',
+    }),
+    caution(({ stripDays, eatenFrom }) => stripDays > 7 && eatenFrom === 'by-strip', {
       say: 'The share eaten is read at seven days. In a strip that lasts longer, or in the whole field at once, stock trample and foul far more of it, so it will not last as long as this says.',
       source: 'common practice',
-    },
-    {
-      when: ({ firstStripAc, areaAc }) => firstStripAc >= areaAc,
+    }),
+    caution(({ firstStripAc, areaAc }) => firstStripAc >= areaAc, {
       say: 'One strip would take the whole field, and may still be too little for those days. Make the strips shorter in days, or count this as a few days’ feed.',
       source: 'common practice',
-    },
-    {
-      when: ({ massFrom, standingLbPerAc, heightIn, densityLbPerAcIn, weatheredPercent }) =>
+    }),
+    caution(
+      ({ massFrom, standingLbPerAc, heightIn, densityLbPerAcIn, weatheredPercent }) =>
         (massFrom === 'known' ? standingLbPerAc : heightIn * densityLbPerAcIn) * (1 - weatheredPercent / 100) < intakeFallsBelowLbPerAc,
-      say: 'Under about 750 pounds an acre will stand on the first day, and then cattle cannot bite off enough in a day. They go short before the grass is gone.',
-      source: 'white-b5036',
-    },
-    {
-      when: ({ grazingForDays }) => grazingForDays >= longestDays,
+      {
+        say: 'Under about 750 pounds an acre will stand on the first day, and then cattle cannot bite off enough in a day. They go short before the grass is gone.',
+        source: 'white-b5036',
+      },
+    ),
+    caution(({ grazingForDays }) => grazingForDays >= longestDays, {
       say: 'It would last a year or more, and nobody plans that far ahead on dead grass. There is more feed than this stock needs: graze less of it, or check the numbers.',
       source: 'common practice',
-    },
-    {
-      when: ({ feed }) => feed === 'other',
+    }),
+    caution(({ feed }) => feed === 'other', {
       say: 'The loss for other dormant grass is from memory. Clip again after a month and use your own.',
       source: 'from memory',
-    },
+    }),
   ],
   limits: [
     'It takes the same loss in every month. A wet, windy month takes more, and ice or a heavy snow can lay half of it flat.',

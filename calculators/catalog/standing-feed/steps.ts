@@ -1,3 +1,4 @@
+import { eatenAsGiven, stockLinesStep } from '../../asks/stock.ts';
 import type { ValuesOf } from '../../kit/inputs.ts';
 import { byCase, formula, lookup, tabulate, tex, type Working } from '../../kit/steps.ts';
 import type { compute } from './compute.ts';
@@ -29,20 +30,12 @@ export const steps: Working<Values, Results> = [
     onlyWhen: ({ eatenFrom }) => eatenFrom === 'by-strip',
     source: 'penn-state-agronomy-guide, table 1.8-9',
   }),
-  formula('eatenPercent', tex`\q{ownEatenPercent}`, {
-    says: 'Share of that eaten, as you gave it.',
-    onlyWhen: ({ eatenFrom }) => eatenFrom === 'own',
-  }),
+  formula('eatenPercent', tex`\q{ownEatenPercent}`, eatenAsGiven),
   formula('eatenLb', tex`\q{startLbPerAc} \times \q{eatenPercent} / 100 \times \q{areaAc}`, {
     says: 'What stock would eat if all of it were grazed on the first day.',
     source: 'penn-state-agronomy-guide, table 1.8-9',
   }),
-  tabulate('stockLines', {
-    says: 'What the stock eat in a day.',
-    source: 'common practice',
-    formulas: { lineLbPerDay: tex`\q{countHead} \times \q{weightLb} \times \q{intakePercent} / 100` },
-    sums: { demandLbPerDay: 'lineLbPerDay' },
-  }),
+  tabulate('stockLines', stockLinesStep),
   formula('fromStartPercent', tex`\frac{\q{lossPercent}}{1 - \q{weatheredPercent} / 100}`, {
     says: 'The loss in a month, as a share of the less that is left on the first day.',
   }),

@@ -1,4 +1,4 @@
-import { defineCalculator, shown, shownWhen } from '../../kit/define.ts';
+import { caution, defineCalculator, ranged, shown, shownWhen } from '../../kit/define.ts';
 import { compute, headOf, lookAheadDays, stakeDrunkInOf } from './compute.ts';
 import { inputs, type Values } from './inputs.ts';
 import { quantities } from './quantities.ts';
@@ -47,147 +47,118 @@ export default defineCalculator({
     'how much water do cows drink, livestock water requirements, pond drying up, pond evaporation, gallons in a pond, farm pond volume, well running dry, hauling water, water trough size, gallons per minute, pipe size for stock water, stock tank capacity, blue-green algae',
   quantities,
   results: [
-    {
-      of: 'lastsDays',
+    ranged('lastsDays', ['leastDays', 'mostDays'], {
       when: isRunningDown,
-      range: {
-        low: 'leastDays',
-        high: 'mostDays',
-        says: ({ supply, verdict, lastsDays, mostDays }) =>
-          [
-            verdict === 'short' ? 'short of the {wantedDays} asked for' : 'enough for the {wantedDays} asked for',
-            supply === 'pond' ? '{low} if sun and ground take a quarter more' : '',
-            mostDays === lastsDays
-              ? ''
-              : `${mostDays >= lookAheadDays ? 'a year or more' : '{high}'} if they drink no more than the lowest lists say`,
-          ]
-            .filter((part) => part !== '')
-            .join('; '),
-      },
-    },
+      says: ({ supply, verdict, lastsDays, mostDays }) =>
+        [
+          verdict === 'short' ? 'short of the {wantedDays} asked for' : 'enough for the {wantedDays} asked for',
+          supply === 'pond' ? '{low} if sun and ground take a quarter more' : '',
+          mostDays === lastsDays ? '' : `${mostDays >= lookAheadDays ? 'a year or more' : '{high}'} if they drink no more than the lowest lists say`,
+        ]
+          .filter((part) => part !== '')
+          .join('; '),
+    }),
     { of: 'verdict', when: (values) => !isRunningDown(values) },
-    {
-      of: 'needGalPerDay',
-      range: {
-        low: 'leastNeedGalPerDay',
-        high: 'needGalPerDay',
-        says: ({ intakeFrom }) => (intakeFrom === 'known' ? 'by your own figure, whatever the heat' : '{low} by the lowest lists'),
-      },
-    },
-    ...shownWhen(isPond, 'firstDayLossGal', 'usableGal', 'drinkOnlyDays', 'drunkGal', 'lostGal'),
+    ranged('needGalPerDay', ['leastNeedGalPerDay', 'needGalPerDay'], {
+      says: ({ intakeFrom }) => (intakeFrom === 'known' ? 'by your own figure, whatever the heat' : '{low} by the lowest lists'),
+    }),
+    shownWhen(isPond, 'firstDayLossGal', 'usableGal', 'drinkOnlyDays', 'drunkGal', 'lostGal'),
     { of: 'pipeGpm', when: isPiped },
-    { of: 'supplyGalPerDay', when: ({ supply }) => supply !== 'pond' },
-    { of: 'supplyPercent', when: ({ supply }) => supply !== 'pond' },
+    shownWhen(({ supply }) => supply !== 'pond', 'supplyGalPerDay', 'supplyPercent'),
     { of: 'shortGalPerDay', when: ({ supply, shortGalPerDay }) => supply !== 'pond' && shortGalPerDay > 0 },
     { of: 'neededHr', when: ({ supply, neededHr }) => supply === 'flow' && neededHr <= 24 },
     { of: 'neededLoadsCount', when: ({ supply }) => supply === 'hauled' },
-    ...shown('storedGal', 'storedDays', 'reserveGal'),
+    shown('storedGal', 'storedDays', 'reserveGal'),
     { of: 'reserveShortGal', when: ({ reserveShortGal }) => reserveShortGal > 0 },
     { of: 'comes', when: hasTrough },
     { of: 'troughGal', when: (values) => hasTrough(values) && values.comes === 'herd' },
-    ...shownWhen(hasTrough, 'refillGpm', 'edgeFt'),
+    shownWhen(hasTrough, 'refillGpm', 'edgeFt'),
     { of: 'lines' },
   ],
   steps,
   cautions: [
-    {
-      when: ({ hasScum }) => hasScum,
+    caution(({ hasScum }) => hasScum, {
       say: 'Green scum or paint-like water can be blue-green algae. It can kill stock and dogs within hours and makes people sick. Keep all of them out, fence it, bring other water, and have a laboratory look before anything drinks there again.',
       source: 'harty-sulfate-2012',
-    },
-    {
-      when: ({ slip, sulfateMgPerL }) => slip === 'tested' && sulfateMgPerL >= poisonSulfate,
+    }),
+    caution(({ slip, sulfateMgPerL }) => slip === 'tested' && sulfateMgPerL >= poisonSulfate, {
       say: 'This much sulfate is acutely toxic to cattle and can bring on polio (polioencephalomalacia), a deadly brain disease: blind, dull, pressing the head, fits. Do not water stock with it. Bring other water and call your veterinarian.',
       source: 'harty-sulfate-2012',
-    },
-    {
-      when: ({ slip, sulfateMgPerL }) => slip === 'tested' && sulfateMgPerL >= cattleSulfate && sulfateMgPerL < poisonSulfate,
+    }),
+    caution(({ slip, sulfateMgPerL }) => slip === 'tested' && sulfateMgPerL >= cattleSulfate && sulfateMgPerL < poisonSulfate, {
       say: 'More sulfate than is recommended for grown cattle (1,000) and twice what is for calves. Sulfur in feed adds to it: distillers grains, molasses, some minerals. Too much of both brings on polio (polioencephalomalacia), a brain disease. Have a nutritionist add up both.',
       source: 'meehan-water-2023',
-    },
-    {
-      when: ({ slip, sulfateMgPerL }) => slip === 'tested' && sulfateMgPerL >= calfSulfate && sulfateMgPerL < cattleSulfate,
+    }),
+    caution(({ slip, sulfateMgPerL }) => slip === 'tested' && sulfateMgPerL >= calfSulfate && sulfateMgPerL < cattleSulfate, {
       say: 'More sulfate than is recommended for calves (500), though not for grown cattle. Sulfur in feed adds to it.',
       source: 'meehan-water-2023',
-    },
-    {
-      when: ({ slip, saltMgPerL }) => slip === 'tested' && saltMgPerL >= unfitSalt,
+    }),
+    caution(({ slip, saltMgPerL }) => slip === 'tested' && saltMgPerL >= unfitSalt, {
       say: 'Too salty for pregnant and nursing stock, and from 7,000 a risk for all. Above 10,000 do not use it. Bring other water.',
       source: 'montana-livestock-water',
-    },
-    {
-      when: ({ slip, saltMgPerL }) => slip === 'tested' && saltMgPerL >= refusedSalt && saltMgPerL < unfitSalt,
+    }),
+    caution(({ slip, saltMgPerL }) => slip === 'tested' && saltMgPerL >= refusedSalt && saltMgPerL < unfitSalt, {
       say: 'Salty: stock may scour or refuse it at first. Have the sulfate tested too, and ask a nutritionist about salt and mineral in the feed.',
       source: 'montana-livestock-water',
-    },
-    {
-      when: ({ slip }) => slip === 'none',
+    }),
+    caution(({ slip }) => slip === 'none', {
       say: 'Have the water tested. In a drought ponds and shallow wells turn saltier as they shrink: what was fit in spring may not be in August. Salt, sulfate and nitrate can’t be seen.',
       source: 'common practice',
-    },
-    {
-      when: (values) => isPond(values) && values.drinkFrom === 'bank',
+    }),
+    caution((values) => isPond(values) && values.drinkFrom === 'bank', {
       say: 'A falling pond leaves a ring of mud. Weak cows, calves and ewes bog in it and die. Fence it and pipe to a trough, or give them one hard ramp, and look every day.',
       source: 'common practice',
-    },
-    {
-      when: ({ supply, deadDepthFt }) => supply === 'pond' && deadDepthFt < 1,
+    }),
+    caution(({ supply, deadDepthFt }) => supply === 'pond' && deadDepthFt < 1, {
       say: 'Less than a foot is left in. The last foot or two is mud and foul water: do not count on it.',
       source: 'common practice',
-    },
-    {
-      when: ({ supply, surfaceFrom }) => supply === 'pond' && surfaceFrom === 'shore',
+    }),
+    caution(({ supply, surfaceFrom }) => supply === 'pond' && surfaceFrom === 'shore', {
       say: 'Paced only round the edge, the pond is taken as a full circle: the most that it can be. The days are too many if it is long or has bays. Pace it across two ways instead.',
       source: 'common practice',
-    },
-    {
-      when: ({ verdict }) => verdict === 'short',
+    }),
+    caution(({ verdict }) => verdict === 'short', {
       say: 'Plan now what happens before the last day: sell, move, pipe or haul. Never bring thirsty stock to all the water they want at once, and take salt-mixed feed away while water is short: both can cause salt poisoning. Ask your veterinarian.',
       source: 'common practice',
-    },
-    {
-      when: ({ supply, reserveShortGal }) => supply !== 'pond' && reserveShortGal > 0,
+    }),
+    caution(({ supply, reserveShortGal }) => supply !== 'pond' && reserveShortGal > 0, {
       say: 'A broken pump or a late truck in this heat leaves stock dry in less than three days. They can die within a day or two without it. Look at the water every day.',
       source: 'common practice',
-    },
-    {
-      when: ({ supply }) => supply === 'flow',
+    }),
+    caution(({ supply }) => supply === 'flow', {
       say: 'A well that is pumped harder in a drought can fall below its pump, or take a neighbor’s water. Fit a backflow valve where the line also serves a house. Work on wells and power is for licensed people; permits are local.',
       source: 'common practice',
-    },
-    {
-      when: ({ supply }) => supply === 'hauled',
+    }),
+    caution(({ supply }) => supply === 'hauled', {
       say: 'Water weighs 8.3 lb a gallon: 1,000 gallons are over four tons, and a half-full tank sloshes. Stay within what truck, trailer and brakes carry. Use a tank that never held chemicals, and keep an air gap when filling from a house line.',
       source: 'common practice',
-    },
-    {
-      when: (values) => isPond(values) && values.verdict === 'short',
+    }),
+    caution((values) => isPond(values) && values.verdict === 'short', {
       say: 'Digging out a pond or touching its dam needs someone licensed for it and local permits. Do not work on the wet bottom with a tractor.',
       source: 'common practice',
-    },
-    {
-      when: (values) =>
+    }),
+    caution(
+      (values) =>
         hasTrough(values) &&
         values.storedGal < values.needGalPerDay / 2 &&
         ((isPiped(values) && values.pipeGpm < values.refillGpm) || (values.supply === 'flow' && values.arrivesGpm < values.refillGpm)),
-      say: 'The trough fills slower than they empty it. The strong drink, the weak go without, and thirsty stock break floats and rims. Put more storage at the trough, a thicker pipe, or a second trough.',
-      source: 'ohioline-anr12-2003',
-    },
-    {
-      when: (values) => isPiped(values) && values.pipeGpm * 60 * 24 < values.needGalPerDay,
+      {
+        say: 'The trough fills slower than they empty it. The strong drink, the weak go without, and thirsty stock break floats and rims. Put more storage at the trough, a thicker pipe, or a second trough.',
+        source: 'ohioline-anr12-2003',
+      },
+    ),
+    caution((values) => isPiped(values) && values.pipeGpm * 60 * 24 < values.needGalPerDay, {
       say: 'Even running day and night this pipe does not bring what they drink. It needs a thicker pipe, more fall or a pump.',
       source: 'common practice',
-    },
-    {
-      when: ({ hotF, intakeFrom }) => hotF > listsEndF && intakeFrom === 'lists',
+    }),
+    caution(({ hotF, intakeFrom }) => hotF > listsEndF && intakeFrom === 'lists', {
       say: 'The published lists end at 90 °F (one rule at 95). Above that stock drink at least this much; keep some in hand.',
       source: 'common practice',
-    },
-    {
-      when: ({ walkFt }) => walkFt > mileFt,
+    }),
+    caution(({ walkFt }) => walkFt > mileFt, {
       say: 'More than a mile is a long walk to water, and half a mile in rough country is. Grass beyond it is hardly used and thin stock lose flesh on the way.',
       source: 'luling-foundation',
-    },
+    }),
   ],
   limits: [
     'It is a dry-spell plan: no rain, no inflow. Every day is taken as the hottest, so the herd’s part is rather too high than too low.',

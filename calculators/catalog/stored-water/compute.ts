@@ -4,6 +4,7 @@ import { daysToGrowthShare, daysToStress } from '../../math/soil/daysToStress.ts
 import { rootZoneWater } from '../../math/soil/rootZoneWater.ts';
 import { waterRetention } from '../../math/soil/waterRetention.ts';
 import { depletionFraction } from '../../math/soilWater/depletionFraction.ts';
+import { sumOf } from '../../math/special/sumOf.ts';
 import { pastureWaterUse } from '../../tables/pastureWaterUse.ts';
 import { soilFeel } from '../../tables/soilFeel.ts';
 import { textureCenters } from '../../tables/textureCenters.ts';
@@ -39,7 +40,7 @@ function filledAt({ feel, filledPercent }: Layer, end: End): number {
   const { low, high } = soilFeel.filledPercent[feel];
   return { low, middle: (low + high) / 2, high }[end];
 }
-export const soilDepthIn = ({ layers }: Pick<Asked, 'layers'>): number => layers.reduce((sum, { thicknessIn }) => sum + thicknessIn, 0);
+export const soilDepthIn = ({ layers }: Pick<Asked, 'layers'>): number => sumOf(layers, ({ thicknessIn }) => thicknessIn);
 /** The top layer after all, inches in a foot: with the poorest of the published figures and either way to count organic matter. */
 export const leastTopFootIn = (asked: Asked): number => {
   const [top] = asked.layers;
@@ -80,7 +81,7 @@ function layersAt(asked: Asked, end: End, count: Asked['organicCount'], rootsIn:
 
 /** What the root zone holds when full, with the poorest of the published figures, inches. */
 export const heldInRootsIn = (asked: Asked): number =>
-  layersAt(asked, 'low', asked.organicCount, asked.rootsMostIn).reduce((sum, { layerHoldsIn }) => sum + layerHoldsIn, 0);
+  sumOf(layersAt(asked, 'low', asked.organicCount, asked.rootsMostIn), ({ layerHoldsIn }) => layerHoldsIn);
 
 export function compute(asked: Asked) {
   const { rootsMostIn, rootsDeepestIn, growthPercent, rainIn, lostPercent, organicCount } = asked;

@@ -1,4 +1,4 @@
-import { defineCalculator } from '../../kit/define.ts';
+import { caution, defineCalculator, ranged, shownWhen } from '../../kit/define.ts';
 import type { ValuesOf } from '../../kit/inputs.ts';
 import { printNumber } from '../../units/printQuantity.ts';
 import { refusals } from './cautions.ts';
@@ -39,53 +39,31 @@ export default defineCalculator({
   quantities,
   results: [
     { of: 'standing', when: ({ standing }) => standing === 'short' },
-    {
-      of: 'stressDays',
+    ranged('stressDays', ['lowStressDays', 'highStressDays'], {
       when: ({ standing }) => standing === 'growing',
-      range: {
-        low: 'lowStressDays',
-        high: 'highStressDays',
-        says: ({ layers, lowStressDays, highStressDays }) =>
-          areAlike(lowStressDays, 0, 0) && !areAlike(highStressDays, 0, 0)
-            ? 'it may be slowing now if the ground is at the dry end of what you felt; {high} at the wet end'
-            : rangeWords({ layers, low: lowStressDays, high: highStressDays, digits: 0 }),
-      },
-    },
-    {
-      of: 'growthDays',
-      range: {
-        low: 'lowGrowthDays',
-        high: 'highGrowthDays',
-        says: ({ layers, lowGrowthDays, highGrowthDays }) => rangeWords({ layers, low: lowGrowthDays, high: highGrowthDays, digits: 0 }),
-      },
-    },
-    {
-      of: 'hasIn',
-      range: {
-        low: 'lowHasIn',
-        high: 'highHasIn',
-        says: ({ layers, lowHasIn, highHasIn }) => rangeWords({ layers, low: lowHasIn, high: highHasIn, digits: 1 }),
-      },
-    },
+      says: ({ layers, lowStressDays, highStressDays }) =>
+        areAlike(lowStressDays, 0, 0) && !areAlike(highStressDays, 0, 0)
+          ? 'it may be slowing now if the ground is at the dry end of what you felt; {high} at the wet end'
+          : rangeWords({ layers, low: lowStressDays, high: highStressDays, digits: 0 }),
+    }),
+    ranged('growthDays', ['lowGrowthDays', 'highGrowthDays'], {
+      says: ({ layers, lowGrowthDays, highGrowthDays }) => rangeWords({ layers, low: lowGrowthDays, high: highGrowthDays, digits: 0 }),
+    }),
+    ranged('hasIn', ['lowHasIn', 'highHasIn'], {
+      says: ({ layers, lowHasIn, highHasIn }) => rangeWords({ layers, low: lowHasIn, high: highHasIn, digits: 1 }),
+    }),
     { of: 'holdsIn' },
-    {
-      of: 'missingIn',
-      range: {
-        low: 'lowMissingIn',
-        high: 'highMissingIn',
-        says: ({ lowMissingIn, highMissingIn }) =>
-          lowMissingIn === highMissingIn
-            ? 'by what you measured'
-            : areAlike(lowMissingIn, highMissingIn, 1)
-              ? 'much the same at both ends of what you gave'
-              : '{low} to {high} by what you gave',
-      },
-    },
-    { of: 'wetStressDays', when: ({ rainIn }) => rainIn > 0 },
-    { of: 'wetGrowthDays', when: ({ rainIn }) => rainIn > 0 },
+    ranged('missingIn', ['lowMissingIn', 'highMissingIn'], {
+      says: ({ lowMissingIn, highMissingIn }) =>
+        lowMissingIn === highMissingIn
+          ? 'by what you measured'
+          : areAlike(lowMissingIn, highMissingIn, 1)
+            ? 'much the same at both ends of what you gave'
+            : '{low} to {high} by what you gave',
+    }),
+    shownWhen(({ rainIn }) => rainIn > 0, 'wetStressDays', 'wetGrowthDays'),
     { of: 'drainedIn', when: ({ drainedIn }) => drainedIn > 0 },
-    { of: 'deeperStressDays', when: ({ deeperRootsIn, rootsMostIn }) => deeperRootsIn > rootsMostIn },
-    { of: 'deeperGrowthDays', when: ({ deeperRootsIn, rootsMostIn }) => deeperRootsIn > rootsMostIn },
+    shownWhen(({ deeperRootsIn, rootsMostIn }) => deeperRootsIn > rootsMostIn, 'deeperStressDays', 'deeperGrowthDays'),
     { of: 'deepestGrowthDays', when: ({ deepestRootsIn, rootsMostIn }) => deepestRootsIn > rootsMostIn },
     { of: 'otherHoldsIn', when: ({ organicPercent, topOrganicPercent }) => organicPercent !== topOrganicPercent },
     { of: 'dayUseIn', when: ({ useFrom }) => useFrom === 'weather' },
@@ -93,36 +71,30 @@ export default defineCalculator({
   ],
   steps,
   cautions: [
-    {
-      when: () => true,
+    caution(() => true, {
       say: 'Before you dig, have buried lines marked; the call is free in most places. Keep stock away from an open hole and fill it the same day.',
       source: 'common practice',
-    },
-    {
-      when: ({ standing }) => standing === 'short',
+    }),
+    caution(({ standing }) => standing === 'short', {
       say: 'This grass is short of water already. Every bite taken now is paid for later: leave more stubble, or rest it, until it has rained and grown back.',
       source: 'common practice',
-    },
-    {
-      when: liesDrierBelow,
+    }),
+    caution(liesDrierBelow, {
       say: 'A layer is drier than the one above it. The sums take the whole root zone as one bucket, so roots that reach into dry ground can seem to shorten the days. They don’t: read it as no gain from depth until water gets down there.',
       source: 'our own',
-    },
-    {
-      when: ({ layers }) => layers.some(({ heldFrom }) => heldFrom === 'texture'),
+    }),
+    caution(({ layers }) => layers.some(({ heldFrom }) => heldFrom === 'texture'), {
       say: 'Texture stands in for the soil survey in a layer. The published figures for one texture differ by a third or more; the range shows it. Look up the survey for your soil before you count on the days.',
       source: 'ucdavis-drought-awc',
-    },
-    {
-      when: ({ layers }) => layers.some(({ heldFrom, stonesPercent }) => heldFrom === 'survey' && stonesPercent > 0),
+    }),
+    caution(({ layers }) => layers.some(({ heldFrom, stonesPercent }) => heldFrom === 'survey' && stonesPercent > 0), {
       say: 'Stones are taken off the survey’s figure here. Most surveys have taken them off already; then put stones at 0, or the ground looks thirstier than it is.',
       source: 'nrcs-awc-1998, rock fragments',
-    },
-    {
-      when: ({ rootsMostIn, rootsDeepestIn }) => rootsDeepestIn > 4 * rootsMostIn,
+    }),
+    caution(({ rootsMostIn, rootsDeepestIn }) => rootsDeepestIn > 4 * rootsMostIn, {
       say: 'Most roots end far above the deepest one. Look for a packed layer where they stop: roots that turn sideways, soil that breaks into plates.',
       source: 'common practice',
-    },
+    }),
   ],
   limits: [
     'There is no “days until wilting”. Grass slows as the ground dries and never takes the last of it. The days until it slows, and until it hardly grows, are what can be counted.',

@@ -56,18 +56,18 @@ export const layers = rows({
 export const millimetersPerInch = 25.4;
 const celsius = (fahrenheit: number): number => ((fahrenheit - 32) * 5) / 9;
 const months = {
-  january: 1,
-  february: 2,
-  march: 3,
-  april: 4,
-  may: 5,
-  june: 6,
-  july: 7,
-  august: 8,
-  september: 9,
-  october: 10,
-  november: 11,
-  december: 12,
+  january: 'January',
+  february: 'February',
+  march: 'March',
+  april: 'April',
+  may: 'May',
+  june: 'June',
+  july: 'July',
+  august: 'August',
+  september: 'September',
+  october: 'October',
+  november: 'November',
+  december: 'December',
 } as const;
 const latitudesDeg = { 'north-25': 25, 'north-30': 30, 'north-35': 35, 'north-40': 40, 'north-45': 45, 'north-50': 50, 'north-55': 55 } as const;
 
@@ -75,7 +75,7 @@ type Use = Pick<ValuesOf<typeof inputs>, 'useFrom' | 'useInPerDay' | 'month' | '
 
 /** The month's middle day stands for it. A night warmer than the day is refused before it comes here. */
 export function dailyUse({ useFrom, useInPerDay, month, latitude, highF, lowF, stand, localPercent }: Use) {
-  const sunMj = extraterrestrialRadiationMj(latitudesDeg[latitude], dayOfYear(months[month], 15));
+  const sunMj = extraterrestrialRadiationMj(latitudesDeg[latitude], dayOfYear(Object.keys(months).indexOf(month) + 1, 15));
   const [highC, lowC] = [celsius(highF), celsius(lowF)];
   const referenceMm = hargreavesMm({ minTempC: lowC, maxTempC: highC, extraterrestrialMj: sunMj });
   const coefficient = pastureWaterUse.coefficient[stand];
@@ -122,23 +122,7 @@ export const inputs = {
     ask: 'A weather station’s or irrigation bulletin’s figure for pasture or grass. Or choose the month, the place and the heat.',
   }),
   // It stays July on a fresh form: the heat beside it is that of July.
-  month: choice('Month', 'july', {
-    options: {
-      january: 'January',
-      february: 'February',
-      march: 'March',
-      april: 'April',
-      may: 'May',
-      june: 'June',
-      july: 'July',
-      august: 'August',
-      september: 'September',
-      october: 'October',
-      november: 'November',
-      december: 'December',
-    },
-    shownWhen: fromWeather,
-  }),
+  month: choice('Month', 'july', { options: months, shownWhen: fromWeather }),
   latitude: choice('Nearest latitude', 'north-40', {
     options: {
       'north-25': '25° north',

@@ -1,26 +1,21 @@
-import { amount, word } from '../../kit/quantities.ts';
+import { amount, table, word } from '../../kit/quantities.ts';
 
 const depth = (label: string, symbol: string, digits = 1) => amount(label, symbol, 'in', digits);
 const days = (label: string, symbol: string) => amount(label, symbol, 'd');
 
 export const quantities = {
-  lines: {
-    kind: 'rows',
-    label: 'Each layer',
-    shown: ['topIn', 'reachedIn', 'footIn', 'layerHoldsIn', 'layerHasIn'],
-    columns: {
-      topIn: depth('Top of the layer', 't', 0),
-      thicknessIn: depth('Thickness', 'd', 0),
-      listedIn: depth('Held in a foot, by survey or texture', 'a_f', 2),
-      addedIn: depth('Organic matter adds, in a foot', 'a_o', 2),
-      footIn: depth('Held in a foot', 'a', 2),
-      stonesPercent: amount('Stones', 's', 'pct'),
-      reachedIn: depth('In reach of roots', 'd_r', 0),
-      layerHoldsIn: depth('Can hold', 'W', 2),
-      filledPercent: amount('Full today', 'f', 'pct', 1),
-      layerHasIn: depth('In it today', 'w', 2),
-    },
-  },
+  lines: table('Each layer', ['topIn', 'reachedIn', 'footIn', 'layerHoldsIn', 'layerHasIn'], {
+    topIn: depth('Top of the layer', 't', 0),
+    thicknessIn: depth('Thickness', 'd', 0),
+    listedIn: depth('Held in a foot, by survey or texture', 'a_f', 2),
+    addedIn: depth('Organic matter adds, in a foot', 'a_o', 2),
+    footIn: depth('Held in a foot', 'a', 2),
+    stonesPercent: amount('Stones', 's', 'pct'),
+    reachedIn: depth('In reach of roots', 'd_r', 0),
+    layerHoldsIn: depth('Can hold', 'W', 2),
+    filledPercent: amount('Full today', 'f', 'pct', 1),
+    layerHasIn: depth('In it today', 'w', 2),
+  }),
   organicNowIn: depth('Such a foot, with the organic matter it has', 'a_O', 2),
   organicThenIn: depth('With what its figure stands for', 'a_{O1}', 2),
   topAddedIn: depth('Organic matter adds, in a foot', 'a_o', 2),

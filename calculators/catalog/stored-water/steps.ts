@@ -1,24 +1,21 @@
 import type { ValuesOf } from '../../kit/inputs.ts';
-import { byCase, formula, lookup, type Step, tex } from '../../kit/steps.ts';
+import { byCase, formula, lookup, tabulate, tex, type Working, when } from '../../kit/steps.ts';
 import type { compute } from './compute.ts';
 import type { inputs } from './inputs.ts';
 
 type Results = ReturnType<typeof compute>;
-type StoredStep = Step<ValuesOf<typeof inputs> & Results, Results>;
+type StoredSteps = Working<ValuesOf<typeof inputs> & Results, Results>;
 
 const byEquation = ({ organicCount }: { readonly organicCount: string }): boolean => organicCount === 'by-equation';
 
-const layerSteps: readonly StoredStep[] = [
-  lookup('organicNowIn', {
-    onlyWhen: byEquation,
-    says: 'A foot of soil of the top layer’s texture, at {organicPercent} of organic matter.',
-    source: 'saxton-rawls-2006, eq. 1 to 18',
-  }),
-  lookup('organicThenIn', {
-    onlyWhen: byEquation,
-    says: 'The same at {topOrganicPercent}. Only the difference counts.',
-    source: 'saxton-rawls-2006, eq. 1 to 18',
-  }),
+const layerSteps: StoredSteps = [
+  when(byEquation, [
+    lookup('organicNowIn', {
+      says: 'A foot of soil of the top layer’s texture, at {organicPercent} of organic matter.',
+      source: 'saxton-rawls-2006, eq. 1 to 18',
+    }),
+    lookup('organicThenIn', { says: 'The same at {topOrganicPercent}. Only the difference counts.', source: 'saxton-rawls-2006, eq. 1 to 18' }),
+  ]),
   byCase('topAddedIn', {
     says: 'What the organic matter adds to a foot of the top layer.',
     source: 'nrcs-awc-1998, organic matter; saxton-rawls-2006',
@@ -30,9 +27,7 @@ const layerSteps: readonly StoredStep[] = [
       },
     ],
   }),
-  {
-    kind: 'rows',
-    of: 'lines',
+  tabulate('lines', {
     says: 'Each layer: what a foot of it holds by the soil survey, or by its texture at the middle of the published figures; what roots reach; stones taken off; and how full it is by feel, at the middle of its class.',
     source: 'allen-1998, eq. 82, layer by layer',
     formulas: {
@@ -43,32 +38,29 @@ const layerSteps: readonly StoredStep[] = [
       addedIn: [{ when: ({ topIn }) => topIn > 0, formula: '0', because: 'only the top layer is counted' }, { formula: tex`\q{topAddedIn}` }],
     },
     sums: { holdsIn: 'layerHoldsIn', hasIn: 'layerHasIn' },
-  },
+  }),
   formula('missingIn', tex`\q{holdsIn} - \q{hasIn}`, { says: 'What is missing today.' }),
   formula('fullPercent', tex`\frac{\q{hasIn}}{\q{holdsIn}} \times 100`, { says: 'How full it is.' }),
 ];
 
-const useSteps: readonly StoredStep[] = [
-  lookup('sunMj', {
-    onlyWhen: ({ useFrom }) => useFrom === 'weather',
-    says: 'Sun above the air in the middle of {month}, {latitude}.',
-    source: 'allen-1998, eq. 21',
-  }),
-  formula('highC', tex`(\q{highF} - 32) \times \frac{5}{9}`, {
-    onlyWhen: ({ useFrom }) => useFrom === 'weather',
-    says: 'The equation is in degrees Celsius.',
-  }),
-  formula('lowC', tex`(\q{lowF} - 32) \times \frac{5}{9}`, { onlyWhen: ({ useFrom }) => useFrom === 'weather', says: 'The night too.' }),
-  formula(
-    'referenceMm',
-    tex`\max(0, 0.0023 \times (\frac{\q{highC} + \q{lowC}}{2} + 17.8) \times \sqrt{\q{highC} - \q{lowC}} \times 0.408 \times \q{sunMj})`,
-    { onlyWhen: ({ useFrom }) => useFrom === 'weather', says: 'What a well-watered short grass uses in such heat.', source: 'allen-1998, eq. 52' },
+const useSteps: StoredSteps = [
+  when(
+    ({ useFrom }) => useFrom === 'weather',
+    [
+      lookup('sunMj', { says: 'Sun above the air in the middle of {month}, {latitude}.', source: 'allen-1998, eq. 21' }),
+      formula('highC', tex`(\q{highF} - 32) \times \frac{5}{9}`, { says: 'The equation is in degrees Celsius.' }),
+      formula('lowC', tex`(\q{lowF} - 32) \times \frac{5}{9}`, { says: 'The night too.' }),
+      formula(
+        'referenceMm',
+        tex`\max(0, 0.0023 \times (\frac{\q{highC} + \q{lowC}}{2} + 17.8) \times \sqrt{\q{highC} - \q{lowC}} \times 0.408 \times \q{sunMj})`,
+        { says: 'What a well-watered short grass uses in such heat.', source: 'allen-1998, eq. 52' },
+      ),
+      lookup('coefficient', {
+        says: 'A pasture against that grass.',
+        source: 'allen-1998, table 12, grazing pasture; a good stand at the middle of 0.85 to 1.05',
+      }),
+    ],
   ),
-  lookup('coefficient', {
-    onlyWhen: ({ useFrom }) => useFrom === 'weather',
-    says: 'A pasture against that grass.',
-    source: 'allen-1998, table 12, grazing pasture; a good stand at the middle of 0.85 to 1.05',
-  }),
   byCase('dayUseIn', {
     says: 'Water that the grass uses a day while it has enough.',
     ways: [
@@ -89,7 +81,7 @@ const useSteps: readonly StoredStep[] = [
   }),
 ];
 
-const daySteps: readonly StoredStep[] = [
+const daySteps: StoredSteps = [
   formula('easyIn', tex`\frac{\q{takenPercent}}{100} \times \q{holdsIn}`, { says: 'That share, in inches.', source: 'allen-1998, eq. 83' }),
   formula('easyLeftIn', tex`\max(0, \q{easyIn} - \q{missingIn})`, { says: 'What is left of it today.' }),
   formula('slowLeftIn', tex`\q{hasIn} - \q{easyLeftIn}`, { says: 'The rest is held tight; grass gets it slowly.' }),
@@ -133,7 +125,7 @@ const daySteps: readonly StoredStep[] = [
   }),
 ];
 
-const rainSteps: readonly StoredStep[] = [
+const rainSteps: StoredSteps = [
   formula('soakedIn', tex`\q{rainIn} \times (1 - \frac{\q{lostPercent}}{100})`, { says: 'Of a rain that falls today, what goes in.' }),
   formula('keptIn', tex`\min(\q{soakedIn}, \q{missingIn})`, { says: 'No more of it stays than is missing.' }),
   formula('drainedIn', tex`\q{soakedIn} - \q{keptIn}`, { says: 'The rest goes below the roots.' }),
@@ -164,7 +156,7 @@ const rainSteps: readonly StoredStep[] = [
   }),
 ];
 
-const depthSteps: readonly StoredStep[] = [
+const depthSteps: StoredSteps = [
   lookup('deeperStressDays', {
     says: 'The first sums over again with roots down to {deeperRootsIn}, the new ground as full as you felt it.',
     source: 'allen-1998, eq. 82 to 85',
@@ -175,4 +167,4 @@ const depthSteps: readonly StoredStep[] = [
   }),
 ];
 
-export const steps: readonly StoredStep[] = [...layerSteps, ...useSteps, ...daySteps, ...rainSteps, ...depthSteps];
+export const steps: StoredSteps = [...layerSteps, ...useSteps, ...daySteps, ...rainSteps, ...depthSteps];

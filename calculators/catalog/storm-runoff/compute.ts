@@ -1,31 +1,20 @@
+import type { ValuesOf } from '../../kit/inputs.ts';
 import { antecedentCurveNumber } from '../../math/runoff/antecedentCurveNumber.ts';
 import { type AbstractionRatio, initialAbstractionIn } from '../../math/runoff/initialAbstractionIn.ts';
 import { retentionIn } from '../../math/runoff/retentionIn.ts';
 import { runoffIn } from '../../math/runoff/runoffIn.ts';
 import { ratioRetentionIn } from '../../math/runoff/stormRunoffIn.ts';
+import { sumOf } from '../../math/special/sumOf.ts';
 import { inchAcresToGallons } from '../../math/water/waterVolume.ts';
-import { type AskedGround, conditionOf, type Ground, soilGroupOf, tabledRow } from './inputs.ts';
+import { type AskedGround, byGroundCover, conditionOf, curveNumberOf, type inputs, soilGroupOf } from './inputs.ts';
 
 type Wetness = 'dry' | 'average' | 'wet';
 
-function tabledNumber(ground: Ground): number {
-  if (ground.cover === 'own') return ground.curveNumber;
-  const found = tabledRow(ground.cover).cover.conditions[conditionOf(ground)]?.[ground.soilGroup];
-  if (typeof found !== 'number') throw new RangeError(`the table has no number for ${ground.cover} on soil group ${ground.soilGroup}`);
-  return found;
-}
-
 /** Ground whose runoff goes by its living cover, and how much of that it has. */
-const bareUnder50 = (ground: Ground): boolean => {
-  if (ground.cover === 'own') return false;
-  const { cover } = tabledRow(ground.cover);
-  return (cover.conditionFrom === 'cover' || cover.conditionFrom === 'cover-and-grazing') && ground.groundCoverPercent < 50;
-};
+const bareUnder50 = ({ cover, groundCoverPercent }: AskedGround): boolean => byGroundCover.includes(cover) && groundCoverPercent < 50;
 
 /** Less than this is told as nothing to a tenth of an inch: the method does not reach it. */
 export const leastToldIn = 0.05;
-
-const sumOf = <T>(list: readonly T[], of: (each: T) => number): number => list.reduce((sum, each) => sum + of(each), 0);
 
 function stormOn(parts: readonly AskedGround[], rainIn: number, wetness: Wetness, abstractionRatio: AbstractionRatio, isOneNumber: boolean) {
   const run = (curveNumber: number) => {
@@ -42,7 +31,8 @@ function stormOn(parts: readonly AskedGround[], rainIn: number, wetness: Wetness
   const lines = parts.map((part) => {
     const group = soilGroupOf(part);
     const ground = { ...part, soilGroup: group };
-    const tabledCurveNumber = tabledNumber(ground);
+    const tabledCurveNumber = curveNumberOf(ground);
+    if (tabledCurveNumber === undefined) throw new RangeError(`the table has no number for ${ground.cover} on soil group ${group}`);
     const curveNumber = antecedentCurveNumber(tabledCurveNumber, wetness);
     const result = run(curveNumber);
     return {
@@ -88,23 +78,14 @@ function stormOn(parts: readonly AskedGround[], rainIn: number, wetness: Wetness
   };
 }
 
-interface Asked extends AskedGround {
-  readonly rainIn: number;
-  readonly wetness: Wetness | 'frozen';
-  readonly ground: 'one' | 'parts';
-  readonly parts: readonly AskedGround[];
-  readonly combine: 'by-runoff' | 'by-number';
-  readonly abstraction: 'ia-20' | 'ia-05';
-}
-
-export function compute({ rainIn, wetness, ground, parts, combine, abstraction, ...one }: Asked) {
+export function compute({ rainIn, wetness, ground, parts, combine, abstraction, ...one }: ValuesOf<typeof inputs>) {
   const grounds = ground === 'one' ? [one] : parts;
   const ratio = abstraction === 'ia-20' ? 0.2 : 0.05;
   const isOneNumber = ground === 'one' || combine === 'by-number';
   const at = (how: Wetness) => stormOn(grounds, rainIn, how, ratio, isOneNumber);
   // Frozen ground is refused before it comes here.
   const storm = at(wetness === 'frozen' ? 'wet' : wetness);
-  const isBare = grounds.some((part) => bareUnder50({ ...part, soilGroup: soilGroupOf(part) }));
+  const isBare = grounds.some(bareUnder50);
   const stayedIn = rainIn - storm.runoffIn;
   const method: 'too-small' | 'rough' | 'usual' = storm.runoffIn < leastToldIn ? 'too-small' : storm.runoffIn < 0.5 ? 'rough' : 'usual';
   return {

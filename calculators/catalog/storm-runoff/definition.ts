@@ -1,8 +1,8 @@
-import { defineCalculator } from '../../kit/define.ts';
-import { byCase, formula, lookup, tex } from '../../kit/steps.ts';
+import { caution, defineCalculator, ranged, shown, shownWhen } from '../../kit/define.ts';
+import { byCase, formula, lookup, tabulate, tex, when } from '../../kit/steps.ts';
 import { printNumber } from '../../units/printQuantity.ts';
 import { compute, leastToldIn } from './compute.ts';
-import { inputs, lacksNumber, noGroupA, soilGroupOf } from './inputs.ts';
+import { inputs, lacksNumber, noGroupA } from './inputs.ts';
 import { quantities } from './quantities.ts';
 
 interface Told {
@@ -33,7 +33,7 @@ export default defineCalculator({
       when: ({ wetness }) => wetness === 'frozen',
       say: 'This method does not reach frozen or snow-covered ground: nearly all of the rain can run off there. Choose how wet unfrozen ground was.',
     },
-    { at: 'soilGroup', when: ({ ground, ...one }) => ground === 'one' && lacksNumber({ ...one, soilGroup: soilGroupOf(one) }), say: noGroupA },
+    { at: 'soilGroup', when: ({ ground, ...one }) => ground === 'one' && lacksNumber(one), say: noGroupA },
   ],
   compute,
 }).describe({
@@ -43,30 +43,20 @@ export default defineCalculator({
     'curve number, how much rain soaked in, gully washer, flash flood, overland flow, sheet flow, rain lost, how much water ran off my pasture, hydrologic soil group',
   quantities,
   results: [
-    {
-      of: 'method',
+    ranged('method', ['lowRunoffIn', 'highRunoffIn'], {
       when: ({ method }) => method === 'too-small',
-      range: {
-        low: 'lowRunoffIn',
-        high: 'highRunoffIn',
-        says: ({ highRunoffIn }) => (highRunoffIn < leastToldIn ? 'even if the ground was wet' : '{high} if the ground was wet'),
-      },
-    },
-    { of: 'runoffIn', when: ({ method }) => method !== 'too-small', range: { low: 'lowRunoffIn', high: 'highRunoffIn', says: rangeWords } },
+      says: ({ highRunoffIn }) => (highRunoffIn < leastToldIn ? 'even if the ground was wet' : '{high} if the ground was wet'),
+    }),
+    ranged('runoffIn', ['lowRunoffIn', 'highRunoffIn'], { when: ({ method }) => method !== 'too-small', says: rangeWords }),
     { of: 'betweenRunoffIn', when: ({ sod, wetness, betweenRunoffIn }) => sod === 'thin' && wetness !== 'average' && betweenRunoffIn >= leastToldIn },
     { of: 'stayedIn' },
-    { of: 'runoffPercent', when: ({ method }) => method !== 'too-small' },
-    { of: 'runoffGal', when: ({ method }) => method !== 'too-small' },
-    { of: 'stayedGal' },
-    { of: 'firstIn' },
+    shownWhen(({ method }) => method !== 'too-small', 'runoffPercent', 'runoffGal'),
+    shown('stayedGal', 'firstIn'),
     { of: 'soakedIn', when: ({ method }) => method !== 'too-small' },
-    { of: 'middleCurveNumber', when: ({ ground }) => ground === 'parts' },
-    { of: 'lines', when: ({ ground }) => ground === 'parts' },
+    shownWhen(({ ground }) => ground === 'parts', 'middleCurveNumber', 'lines'),
   ],
   steps: [
-    {
-      kind: 'rows',
-      of: 'lines',
+    tabulate('lines', {
       onlyWhen: ({ ground }) => ground === 'parts',
       says: 'Each part: its class and curve number from the table, the number moved to how wet the ground was, then what it can hold, what is used up first, and what runs off.',
       source: 'tr55-1986, eq. 2-1 to 2-4',
@@ -101,41 +91,40 @@ export default defineCalculator({
         totalHeldAcIn: 'heldAcIn',
         totalNumberAcres: 'numberAcres',
       },
-    },
-    lookup('condition', {
-      onlyWhen: ({ ground }) => ground === 'one',
-      says: 'The class of the table, from the cover and how it is grazed. Soil group {group}.',
-      source: 'tr55-1986, notes of tables 2-2b to 2-2d',
     }),
-    lookup('tabledCurveNumber', {
-      onlyWhen: ({ ground }) => ground === 'one',
-      says: 'The curve number for that: the higher, the more runs off.',
-      source: 'tr55-1986, tables 2-2b to 2-2d',
-    }),
+    when(
+      ({ ground }) => ground === 'one',
+      [
+        lookup('condition', {
+          says: 'The class of the table, from the cover and how it is grazed. Soil group {group}.',
+          source: 'tr55-1986, notes of tables 2-2b to 2-2d',
+        }),
+        lookup('tabledCurveNumber', { says: 'The curve number for that: the higher, the more runs off.', source: 'tr55-1986, tables 2-2b to 2-2d' }),
+      ],
+    ),
     formula('middleCurveNumber', tex`\frac{\q{totalNumberAcres}}{\q{totalAc}}`, {
       onlyWhen: ({ ground, combine }) => ground === 'parts' && combine === 'by-number',
       says: 'One curve number for all parts, each counted by its acres.',
       source: 'tr55-1986, example 2-1',
     }),
-    lookup('middleWetCurveNumber', {
-      onlyWhen: ({ ground, combine }) => ground === 'one' || combine === 'by-number',
-      says: 'The number for how wet the ground was: {wetness}.',
-      source: 'nrcs-neh630-10-2004, table 10-1',
-    }),
-    formula('middleHandbookStorageIn', tex`\frac{1000}{\q{middleWetCurveNumber}} - 10`, {
-      onlyWhen: ({ ground, combine }) => ground === 'one' || combine === 'by-number',
-      says: 'What such ground can hold.',
-      source: 'tr55-1986, eq. 2-4',
-    }),
-    byCase('middleStorageIn', {
-      onlyWhen: ({ ground, combine }) => ground === 'one' || combine === 'by-number',
-      says: 'In the convention that was chosen.',
-      source: 'hawkins-2002, conversion of S',
-      ways: [
-        { when: ({ abstraction }) => abstraction === 'ia-20', formula: tex`\q{middleHandbookStorageIn}` },
-        { formula: tex`1.33 \times \q{middleHandbookStorageIn}^{1.15}` },
+    when(
+      ({ ground, combine }) => ground === 'one' || combine === 'by-number',
+      [
+        lookup('middleWetCurveNumber', { says: 'The number for how wet the ground was: {wetness}.', source: 'nrcs-neh630-10-2004, table 10-1' }),
+        formula('middleHandbookStorageIn', tex`\frac{1000}{\q{middleWetCurveNumber}} - 10`, {
+          says: 'What such ground can hold.',
+          source: 'tr55-1986, eq. 2-4',
+        }),
+        byCase('middleStorageIn', {
+          says: 'In the convention that was chosen.',
+          source: 'hawkins-2002, conversion of S',
+          ways: [
+            { when: ({ abstraction }) => abstraction === 'ia-20', formula: tex`\q{middleHandbookStorageIn}` },
+            { formula: tex`1.33 \times \q{middleHandbookStorageIn}^{1.15}` },
+          ],
+        }),
       ],
-    }),
+    ),
     byCase('firstIn', {
       says: 'Rain used up before any runs: it wets leaves and litter, fills hollows, soaks in at first.',
       source: 'tr55-1986, eq. 2-2',
@@ -178,21 +167,18 @@ export default defineCalculator({
     formula('stayedGal', tex`\q{stayedIn} \times \q{totalAc} \times \frac{3630 \times 1728}{231}`, { says: 'And what stayed, in gallons.' }),
   ],
   cautions: [
-    {
-      when: ({ sod }) => sod === 'thin',
+    caution(({ sod }) => sod === 'thin', {
       say: 'Less than half of this ground is covered. Bare ground crusts, and a dry crust sheds rain instead of drinking it. Do not count on the dry figure here; go by the one in between and the wet one.',
       source: 'common practice',
-    },
-    {
-      when: ({ lines }) => lines.some((line) => line.tabledCurveNumber < 40),
+    }),
+    caution(({ lines }) => lines.some((line) => line.tabledCurveNumber < 40), {
       say: 'One of these grounds has a curve number under 40. The handbook calls the method unsure there; look at the figure as “little”.',
       source: 'tr55-1986, limits',
-    },
-    {
-      when: ({ runoffIn }) => runoffIn >= 1,
+    }),
+    caution(({ runoffIn }) => runoffIn >= 1, {
       say: 'Runoff like this can fill a draw within minutes and wash out a crossing. Keep people, stock and machines out of moving water: turn around, even where it looks shallow, and never drive through it. A pond, dam or waterway to catch it is an engineer’s job and needs local permits.',
       source: 'common practice',
-    },
+    }),
   ],
   limits: [
     'It takes the storm, or the day’s rain, as a whole. The same rain in one hard burst runs off far more than the same rain in a day; this cannot tell them apart. “Time to ponding in a hard rain” takes a burst minute by minute, so for one rain the two can differ by several times. Neither measured your ground.',

@@ -1,4 +1,4 @@
-import { amount, word } from '../../kit/quantities.ts';
+import { amount, table, word } from '../../kit/quantities.ts';
 
 const depth = (label: string, symbol: string, digits = 1) => amount(label, symbol, 'in', digits);
 const curveNumber = (label: string, symbol: string) => amount(label, symbol, 'cn', 0);
@@ -7,27 +7,22 @@ const group = word('Soil group', { a: 'A', b: 'B', c: 'C', d: 'D' });
 const condition = word('Class in the table', { poor: 'poor', fair: 'fair', good: 'good', only: 'no classes' });
 
 export const quantities = {
-  lines: {
-    kind: 'rows',
-    label: 'Each part',
-    shown: ['areaAc', 'group', 'condition', 'tabledCurveNumber', 'partRunoffIn'],
-    columns: {
-      areaAc: amount('Area', 'A', 'ac', 1),
-      group,
-      condition,
-      tabledCurveNumber: curveNumber('Curve number in the table', 'CN_{t}'),
-      curveNumber: curveNumber('For this wetness', 'CN'),
-      handbookStorageIn: depth('Can hold, handbook', 'S_{h}', 2),
-      storageIn: depth('Can hold', 'S', 2),
-      firstIn: depth('Used up first', 'I_a', 2),
-      heldIn: depth('Of that, filled', 'H', 2),
-      partRunoffIn: depth('Runs off', 'Q', 2),
-      runoffAcIn: amount('Runoff times area', 'A Q', 'acin', 2),
-      firstAcIn: amount('First times area', 'A I_a', 'acin', 2),
-      heldAcIn: amount('Filled times area', 'A H', 'acin', 2),
-      numberAcres: amount('Number times area', 'A \\, CN_{t}', 'count', 0),
-    },
-  },
+  lines: table('Each part', ['areaAc', 'group', 'condition', 'tabledCurveNumber', 'partRunoffIn'], {
+    areaAc: amount('Area', 'A', 'ac', 1),
+    group,
+    condition,
+    tabledCurveNumber: curveNumber('Curve number in the table', 'CN_{t}'),
+    curveNumber: curveNumber('For this wetness', 'CN'),
+    handbookStorageIn: depth('Can hold, handbook', 'S_{h}', 2),
+    storageIn: depth('Can hold', 'S', 2),
+    firstIn: depth('Used up first', 'I_a', 2),
+    heldIn: depth('Of that, filled', 'H', 2),
+    partRunoffIn: depth('Runs off', 'Q', 2),
+    runoffAcIn: amount('Runoff times area', 'A Q', 'acin', 2),
+    firstAcIn: amount('First times area', 'A I_a', 'acin', 2),
+    heldAcIn: amount('Filled times area', 'A H', 'acin', 2),
+    numberAcres: amount('Number times area', 'A \\, CN_{t}', 'count', 0),
+  }),
   group,
   condition,
   tabledCurveNumber: curveNumber('Curve number in the table', 'CN_{t}'),
