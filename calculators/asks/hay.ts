@@ -85,7 +85,7 @@ const wrappedPercent = 35;
 type Wet = Caution<{ readonly moisturePercent: number }>;
 export const hotHay: Wet = {
   when: ({ moisturePercent }) => moisturePercent > hotPercent && moisturePercent <= wrappedPercent,
-  say: 'Hay heats and can set a barn on fire, weeks after baling too: large square bales above 17 % water, large round ones above 18, small ones above 20. Keep it outside and apart. Probe it daily and never alone, twice a day from 140 °F, and call the fire service before you pull hot bales.',
+  say: 'Hay heats and can set a barn on fire, weeks after baling too: large square bales above 17 % water, large round ones above 18, small ones above 20. Keep it outside and apart. Probe it daily and never alone, twice a day from 140 °F, and call the fire department before you pull hot bales.',
   source: 'burbrink-hay-fire-2024',
 };
 export const wrappedHay: Wet = {
@@ -94,7 +94,7 @@ export const wrappedHay: Wet = {
   source: 'common practice',
 };
 export const moldyHay = {
-  say: 'Moldy or rotten hay can make stock abort or die, and its dust harms your lungs. Leave them room to refuse it, never grind it in, and keep it from horses and from cows in calf. Throw out any bale with a dead animal in it: one can poison the whole bale.',
+  say: 'Moldy or rotten hay can make stock abort or die, and its dust harms your lungs. Leave them room to refuse it, never grind it in, and keep it from horses and from bred cows. Throw out any bale with a dead animal in it: one can poison the whole bale.',
   source: 'common practice',
 };
 export const fedOnTheGround: Caution<{ readonly feeder: string }> = {

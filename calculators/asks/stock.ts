@@ -14,13 +14,13 @@ const areKinds = <K extends GrazerKind>(kinds: readonly K[], built: object): bui
 export function stockKind<const K extends GrazerKind>(
   start: NoInfer<K>,
   kinds: readonly K[],
-  { verb = 'change', own = {} }: { readonly verb?: 'change' | 'mend'; readonly own?: Readonly<Record<string, Option>> } = {},
+  { own = {} }: { readonly own?: Readonly<Record<string, Option>> } = {},
 ): ChoiceInput<K | 'other'> {
   const options = Object.fromEntries(kinds.map((kind) => [kind, own[kind] ?? grazer(kind)]));
   if (!areKinds(kinds, options)) throw new TypeError('stockKind needs its kinds by name');
   return choice<K | 'other'>('Kind of stock', start, {
     options: { ...options, other: 'Other' },
-    help: `Choosing one fills in weight and appetite; ${verb} them to fit yours.`,
+    help: 'Choosing one fills in weight and appetite; change them to fit yours.',
   });
 }
 

@@ -8,7 +8,8 @@ import { needThere } from './need.ts';
 /**
  * How the expected value was come by. Only `print` and `transcription` count as outside values:
  * print: read on the source's own page; transcription: read in somebody's copy of it; practice: a trade fact with no single source;
- * memory: recalled, so the check must rest on a second route; computed: exact arithmetic or another program.
+ * memory: recalled, so the check must rest on a second route; computed: exact arithmetic or another program, or a print that is
+ * only what was put in, given back.
  */
 export type Seen = 'print' | 'transcription' | 'practice' | 'memory' | 'computed';
 

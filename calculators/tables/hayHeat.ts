@@ -48,6 +48,6 @@ export const hayHeat = [
     does: 'Call the fire department, and have them there before any hay is moved. Look every two hours',
     ...cornell,
   },
-  { heat: '175', fromF: 175, toF: 189, does: 'Hot spots are likely. Shut out air, call the fire service, move nothing', ...purdue },
+  { heat: '175', fromF: 175, toF: 189, does: 'Hot spots are likely. Shut out air, call the fire department, move nothing', ...purdue },
   { heat: '190', fromF: 190, toF: null, does: 'Fire is likely. Only the fire crew moves hay', ...purdue },
 ] as const satisfies readonly HayHeat[];

@@ -87,7 +87,8 @@ export function RecordField({ id, input, text, problem, system, onText, onLeave,
       </small>
       {isLong ? (
         <p class="record-long">
-          {lines.toLocaleString('en-US')} lines{file ? ` from “${file.name}”` : ''}, too many to show here.
+          {lines === 1 ? 'One long line' : `${lines.toLocaleString('en-US')} lines`}
+          {file ? ` from “${file.name}”` : ''}, too much to show here.
         </p>
       ) : (
         <textarea

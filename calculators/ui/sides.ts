@@ -3,6 +3,7 @@ import type { Cell, MonthsInput, RecordInput } from '../kit/inputs.ts';
 import { printInput } from '../kit/print.ts';
 import { runTexts } from '../kit/runTexts.ts';
 import { type Form, isShown, type Problem, rowsIn, type Texts, textIn, withPlaceOf } from '../kit/state.ts';
+import { dayOf } from '../units/printQuantity.ts';
 import { readQuantity } from '../units/readQuantity.ts';
 import type { UnitSystem } from '../units/units.ts';
 
@@ -36,8 +37,10 @@ export function sideTitles(calculator: Calculator, mine: Texts, theirs: Texts | 
   const differing = Object.entries(calculator.inputs).flatMap(([key, input]): (readonly [string, string])[] => {
     const say = (cell: Cell | MonthsInput | RecordInput, text: string): string => {
       if (cell.kind === 'choice') return printInput(text, cell, system);
+      const day = cell.kind === 'date' ? dayOf(text) : undefined;
       const reading = cell.kind === 'number' ? readQuantity(text, cell.unit) : undefined;
-      return `${cell.label.toLowerCase()} ${reading?.is === 'value' ? printInput(reading.value, cell, system) : text}`;
+      const value = reading?.is === 'value' ? reading.value : day;
+      return `${cell.label.toLowerCase()} ${value === undefined ? text : printInput(value, cell, system)}`;
     };
     if (input.kind === 'rows') {
       return rowsIn(mine[key]).flatMap((row, index) =>

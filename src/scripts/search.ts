@@ -79,8 +79,9 @@ const drawMore = async (words: string, count = pageSize): Promise<void> => {
 
 const quoted = (words: readonly string[]): string => words.map((word) => `"${word}"`).join(', ');
 
-/** What was found, what was looked for in place of words that nothing is called by, and whom to ask about what is not here. */
+/** What was found, what was looked for in place of words that nothing is called by, and whom to ask about what is not here. Who needs somebody to talk to is told none of that: the lines to call are the answer. */
 const told = ({ hits: found, taken, unknown, elsewhere }: Answer, words: string): string => {
+  if (speaksOfDespair(words)) return found.length === 0 ? '' : 'Pages about the land and the herd stand below, for when you want them.';
   if (found.length === 0) {
     const ask = elsewhere === undefined ? '' : ` If it is not a slip of the keys, ask ${elsewhere}.`;
     return `Nothing found for "${words}". Try one plain word, the one you would use at the gate.${ask}`;
@@ -118,7 +119,7 @@ const search = async (): Promise<void> => {
     const suggested = answer.hits.length === 0 ? nearWords(answer.unknown, await namingWords()) : [];
     if (words !== field.value.trim()) return;
     clear(told(answer, words));
-    suggest(suggested);
+    if (!speaksOfDespair(words)) suggest(suggested);
     hits = answer.hits;
     await drawMore(words, answer.elsewhere === undefined ? pageSize : 1);
   } catch {

@@ -43,6 +43,8 @@ const begunShare = 0.6;
 const shortestBegun = 3;
 /** No page answers a question that the best one has so little of. */
 const leastAnswered = 0.125;
+/** Nor one of which this share or more is words that stand on no page: there is a schedule here, but none of a rodeo. */
+const leastUnknown = 0.5;
 const mostInside = 2;
 
 interface Sought {
@@ -161,11 +163,16 @@ export function openSearcher(index: SearchIndex): Searcher {
     const late = ranked.filter(({ isNamed }, at) => isNamed && at > 1);
     const order = [...ranked.slice(0, 1), ...late, ...ranked.slice(1).filter((each) => !late.includes(each))];
     const answered = Math.max(0, ...scored.filter(({ line }) => line.kind !== 'source').map(({ answers }) => answers));
+    const unknown = sought.filter(({ fits }) => fits.size === 0);
+    // A word that is known by several others tells no more for it.
+    const telling = sought.filter(({ typed, weight }) => !sought.some((other) => other.typed === typed && other.weight > weight));
+    const told = total(telling, () => 1);
+    const isElsewhere = answered < leastAnswered || total(unknown, () => 1) >= leastUnknown * told;
     return {
       hits: order.map(({ at, line }) => ({ ...line, inside: insideOf(at, sought) })),
       taken,
-      unknown: sought.filter(({ fits }) => fits.size === 0).map(({ typed }) => typed),
-      elsewhere: danger === undefined ? (whomToAsk(question) ?? (answered < leastAnswered ? anyoneToAsk : undefined)) : undefined,
+      unknown: unknown.map(({ typed }) => typed),
+      elsewhere: danger === undefined ? (whomToAsk(question) ?? (isElsewhere ? anyoneToAsk : undefined)) : undefined,
     };
   };
 }

@@ -158,8 +158,11 @@ test('whoever asks in despair sees the lines to call above every result, a tap f
   const lines = page.locator('#search-help-lines');
   await page.goto('/search/?q=cant+sleep+worried+about+the+ranch');
   await expect(lines).toBeVisible();
-  await expect(lines.locator('li')).toHaveCount(nationalLines.length);
+  await expect(lines.locator('> ul > li')).toHaveCount(nationalLines.length);
   for (const { number } of nationalLines.map(dialed)) await expect(lines.locator(`a[href="tel:${number}"]`)).toBeVisible();
+  await expect(lines.locator('> ul')).not.toContainText(/Farm Progress|common practice|n\.d\./);
+  await expect(lines.locator('details')).not.toHaveAttribute('open');
+  await expect(page.locator(status)).not.toContainText(/No page here|Nothing/);
   await expect(page.locator(results).first()).toBeVisible();
   const top = async (selector: string): Promise<number> => (await page.locator(selector).first().boundingBox())?.y ?? Number.NaN;
   expect(await top('#search-help-lines')).toBeLessThan(await top(results));

@@ -25,6 +25,11 @@ describe.each(inGuides)('example $name of $guide', ({ name, slug, query, says, b
   });
 });
 
+// A head count brings its own word: 46 head of cows, not 46 head cows.
+it.each(guideTexts)('puts no kind of stock right behind a head count: $slug', ({ body }) => {
+  expect(body.match(/of="\w+Head"[^>]*\/> (?:cows|pairs|calves|heifers|bulls|ewes|stockers|of (?:them|those))\b/g) ?? []).toEqual([]);
+});
+
 it('no two examples have one name', () => {
   const names = [...Object.keys(examples), ...inGuides.map(({ name }) => name)];
   expect(names.filter((name, index) => names.indexOf(name) !== index)).toEqual([]);

@@ -6,6 +6,7 @@ import { buildIndex } from '../../src/integrations/indexPages.ts';
 import { openSearcher } from '../../src/search/ask.ts';
 import { speaksOfDespair } from '../../src/search/despair.ts';
 import { nearestWord } from '../../src/search/nearestWord.ts';
+import { anyoneToAsk } from '../../src/search/notHere.ts';
 import { highestMark, pack, unpack } from '../../src/search/packed.ts';
 import type { SearchRecord } from '../../src/search/records.ts';
 import { askedWords, rawTokens, stemOf, wordsOf } from '../../src/search/words.ts';
@@ -175,5 +176,8 @@ test('the whole question wins over one loose word; two letters are a word of the
   expect(search('portible panels').taken).toEqual([{ typed: 'portible', as: 'portable' }]);
   expect(search('burnt wire').taken).toEqual([]);
   expect(search('zebra hay').unknown).toEqual(['zebra']);
+  // Half of it stands nowhere, so no page answers it; one strange word among several known ones is no reason to say so.
+  expect(search('zebra hay').elsewhere).toBe(anyoneToAsk);
+  expect(search('zebra portable panels').elsewhere).toBeUndefined();
   expect(search('wire').hits[0]?.inside).toEqual([['more', 'More of it']]);
 });

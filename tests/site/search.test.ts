@@ -29,7 +29,7 @@ const stands = (address: string): boolean => {
 };
 const linesOf = (kind: Kind): readonly Line[] => index.lines.filter((line) => line.kind === kind);
 
-test('every judged page stands, every sheet is judged, and nearly every calculator and guide', () => {
+test('every judged page stands, and every sheet, calculator and guide is judged', () => {
   expect(all.length).toBeGreaterThanOrEqual(150);
   const named = new Set(all.flatMap((each) => each.pages));
   expect(
@@ -38,12 +38,7 @@ test('every judged page stands, every sheet is judged, and nearly every calculat
   ).toEqual([]);
   const add = 'add to content/search/judged.json a question in the words of people, with these pages';
   const unasked = (kind: string): readonly string[] => [...pages.keys()].filter((path) => path.startsWith(`${kind}/`) && !named.has(path));
-  expect(unasked('sheets'), add).toEqual([]);
-  // A new guide or calculator needs no second file on its first day: by its own name it is looked for below. Nearly all of them are asked for all the same.
-  for (const kind of ['calculators', 'guides']) {
-    const all = [...pages.keys()].filter((path) => path.startsWith(`${kind}/`));
-    expect(unasked(kind).length, `${add}: ${unasked(kind).join(', ')}`).toBeLessThanOrEqual(all.length / 10);
-  }
+  for (const kind of ['sheets', 'calculators', 'guides']) expect(unasked(kind), add).toEqual([]);
 });
 
 for (const [half, aim] of Object.entries(aims)) {
@@ -103,7 +98,14 @@ test('a question that no page answers is told so, with whom to ask; one that a p
     expect(answer(question).elsewhere, question).toBeDefined();
   }
   // Nobody wrote these down: too little of the question stands anywhere.
-  for (const question of ['job openings', 'how to train a cow dog', 'airplane ticket to denver', 'best saddle for roping', 'recipe for chili']) {
+  for (const question of [
+    'job openings',
+    'how to train a cow dog',
+    'airplane ticket to denver',
+    'best saddle for roping',
+    'recipe for chili',
+    'rodeo schedule',
+  ]) {
     expect(answer(question).elsewhere, question).toBe(anyoneToAsk);
   }
   expect(all.filter(({ query }) => answer(query).elsewhere !== undefined).map(({ query }) => query)).toEqual([]);

@@ -1,4 +1,5 @@
 import { afterEach, expect, it, vi } from 'vitest';
+import carryingCapacity from '../../calculators/catalog/carrying-capacity/definition.ts';
 import restAndMoves from '../../calculators/catalog/rest-and-moves/definition.ts';
 import storm from '../../calculators/catalog/storm-runoff/definition.ts';
 import { fromLink } from '../../calculators/kit/link.ts';
@@ -38,4 +39,6 @@ it('names two things that differ, and counts the rest', () => {
   ]);
   expect(titlesOf('paddock=8&stay=4d&herd=1&that.paddock=16&that.stay=2d&that.herd=2')[1]).toMatch(/, and 1 more$/);
   expect(titlesOf('paddock=8&that=same')).toEqual(['', '']);
+  const { form } = fromLink(carryingCapacity, 'go=2026-07-10&that.go=2026-08-10');
+  expect(sideTitles(carryingCapacity, form.this, form.that, 'us')[1]).toBe('day by which they could go Aug 10, 2026');
 });

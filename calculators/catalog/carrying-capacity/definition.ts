@@ -24,7 +24,7 @@ function shareRange(shares: readonly ByShare[], headOf: (line: ByShare) => numbe
 
 export default defineCalculator({
   slug: 'carrying-capacity',
-  version: 2,
+  version: 3,
   title: 'Carrying capacity in a dry year',
   inputs,
   refusals: [
@@ -120,7 +120,7 @@ export default defineCalculator({
   limits: [
     'It takes all stock to share all the pastures. A pasture that only the ewes use needs a run of its own.',
     'Yields from a soil survey are for a site in fair shape. Worn ground may make half. Clip your own, or trust what you ran.',
-    'It takes the herd as it is now to have grazed since turn-in, and each animal to eat the same all along. Calves and lambs eat more every week, so leave some over.',
+    'It takes the herd as it is now to have grazed since turn-in, and each animal to eat the same all along. Calves and lambs eat more every week, so leave some to spare.',
     'In the balance by month a minus tells that the herd is then ahead of the grass: it bites into the stubble, though later growth may make the sum good. Growth from before turn-in stands in the first month.',
     'Nobody knows what will still grow. Decide on the range, set a day to look again, and write both down.',
     'The growth curve from four answers stood within 5 points in a hundred of printed ones by July 1 where that was tried. Your county’s own curve is better.',
@@ -162,7 +162,13 @@ export default defineCalculator({
     'mullenix-2022',
     'gross-intake',
   ],
-  changes: [{ version: 2, say: 'it says how far the head count moves with the share eaten, and asks what land it is.' }],
+  changes: [
+    { version: 2, say: 'it says how far the head count moves with the share eaten, and asks what land it is.' },
+    {
+      version: 3,
+      say: 'a fresh form takes 35 % as eaten of pasture grazed all season, the middle of what guides print, where it took 40 %, the most that any of them prints.',
+    },
+  ],
   topic: 'grass',
   order: 20,
   guides: ['stocking-for-the-dry-year', 'choosing-who-goes', 'keeping-a-grazing-record', 'leased-and-permitted-ground'],

@@ -16,7 +16,7 @@ export const herd = rows({
   help: 'Put the kind that would go first on the first line. The others are taken to stay.',
   maxRows: 8,
   columns: {
-    kind: stockKind('cow-nursing', kinds, { verb: 'mend', own: { bull: { label: grazers.bull.label, fills: bull } } }),
+    kind: stockKind('cow-nursing', kinds, { own: { bull: { label: grazers.bull.label, fills: bull } } }),
     countHead: number('Head', 'n', 'head', [1, 20_000], 45, { whole: true, help: 'Those on the place now, taken to have been there since turn-in.' }),
     weightLb: number('Weight of one', 'W', 'lb', [20, 3500], 1250, {
       usual: 'animalLb',
@@ -155,7 +155,7 @@ export const inputs = {
   land: choice('What land it is, and how it is grazed', 'season-long', {
     options: {
       range: { label: 'Range: native grass in large pastures', fills: { harvestPercent: 25 } },
-      'season-long': { label: 'Pasture, grazed all season or moved now and then', fills: { harvestPercent: 40 } },
+      'season-long': { label: 'Pasture, grazed all season or moved now and then', fills: { harvestPercent: 35 } },
       moved: { label: 'Pasture, moved every 3 or 4 days', fills: { harvestPercent: 50 } },
       own: 'My own share',
     },
@@ -164,10 +164,11 @@ export const inputs = {
     help: 'Choosing one fills in the share eaten. It decides the head count more than anything else here.',
     since: { version: 2, before: 'own' },
   }),
-  harvestPercent: number('Share eaten, of the whole growth', 'h', 'pct', [5, 80], 40, {
+  harvestPercent: number('Share eaten, of the whole growth', 'h', 'pct', [5, 80], 35, {
     belongsTo: 'management',
     shownWhen: { yieldFrom: 'survey', yieldMeans: 'eaten-of-growth' },
     help: 'Range: 25 %. Pasture grazed all season: 30 to 40 %. Moved every 3 or 4 days: 50 to 60 %. The stubble is already left.',
+    since: { version: 3, before: '40pct' },
   }),
   gonePercent: number('Share gone when grazing ends', 'u', 'pct', [5, 90], 50, {
     belongsTo: 'management',

@@ -39,7 +39,7 @@ export default defineCases(definition, [
     expect: { coveredPercent: '44' },
     source: 'missouri-g1570',
     where: 'counting the marks',
-    seen: 'print',
+    seen: 'computed',
   },
   {
     name: '40 of 100 knots, litter only',
@@ -47,7 +47,7 @@ export default defineCases(definition, [
     expect: { coveredPercent: '40' },
     source: 'illinois-60-ways',
     where: 'page 4, residue cover in the field',
-    seen: 'print',
+    seen: 'computed',
   },
   {
     name: 'ten points, one at a plant base, six of them under leaves: at the ground 10 % grass and 90 % bare',

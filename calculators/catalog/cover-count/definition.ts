@@ -150,7 +150,7 @@ export default defineCalculator({
       source: 'tr55-1986, notes of table 2-2c',
     }),
     caution(() => true, {
-      say: 'Watching your boots, you won’t see the bull. Look up at every turn, and mind holes and snakes.',
+      say: 'Watching your boots, you won’t see the bull. Look up at every turn, and watch for holes and snakes.',
       source: 'common practice',
     }),
   ],

@@ -55,7 +55,7 @@ export default defineCases(definition, [
     expect: { dryPercent: '75' },
     source: 'ndsu-precipitation-2020',
     where: 'proportional response',
-    seen: 'print',
+    seen: 'computed',
   },
   {
     name: 'each 30 days that calves are weaned early, a week of grazing',

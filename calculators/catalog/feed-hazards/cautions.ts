@@ -115,7 +115,7 @@ export const cautions: readonly Caution<V>[] = [
     source: 'bean-prussic-302',
   }),
   caution(({ crop }) => crop === 'other', {
-    say: 'Corn from a drought year: have it tested for aflatoxin too. Federal levels for corn are 20 parts per billion for dairy and young animals or where the use is not known, 100 for breeding cattle, 300 for finishing cattle. Blending it down can need leave from the state.',
+    say: 'Corn from a drought year: have it tested for aflatoxin too. Federal levels for corn are 20 parts per billion for dairy and young animals or where the use is not known, 100 for breeding cattle, 300 for finishing cattle. Blending it down may need permission from the state.',
     source: 'missouri-aflatoxin',
   }),
   caution(({ crop }) => crop === 'other', {

@@ -10,7 +10,7 @@ import { quantities } from './quantities.ts';
 import { feedSteps, measureSteps } from './steps.ts';
 
 export default defineCalculator({ slug: 'forage-on-hand', version: 1, title: 'Forage on hand', inputs, refusals, compute }).describe({
-  question: 'How much forage stands here, how many days is it?',
+  question: 'How much forage is standing here, and how many days is it?',
   lead: 'Clip and weigh, or measure heights, and get the pounds an acre, the days of grazing with their range, and how many plots it takes to know.',
   searchWords:
     'forage inventory, how much grass do I have, clip and weigh, grazing stick, plate meter, rising plate meter, pasture stick, pounds per acre inch, dry matter per acre, standing crop, how many clippings, grazing days, forage budget',

@@ -90,7 +90,7 @@ export const placeInputs = {
   }),
   aroundIn: number('Inside of the hoop, round its edge', 'C', 'in', [20, 400], 93, {
     shownWhen: { ...clipping, frame: 'hoop-around' },
-    help: 'A hoop 93 inches round holds 4.8 square feet: then each gram of dry forage is 20 pounds an acre.',
+    help: 'A hoop 93 inches around holds 4.8 square feet: then each gram of dry forage is 20 pounds an acre.',
   }),
   acrossIn: number('Inside of the hoop, straight across', 'D_f', 'in', [6, 130], 29.67, { shownWhen: { ...clipping, frame: 'hoop-across' } }),
   lengthIn: number('Inside length', 'l', 'in', [6, 130], 26.25, { shownWhen: { ...clipping, frame: 'rectangle' } }),

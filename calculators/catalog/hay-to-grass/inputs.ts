@@ -79,7 +79,7 @@ const stock = choice('Kind of stock', 'cow', {
     },
     other: { label: stockWords.other, group: 'Other' },
   },
-  help: 'Choosing one fills in weight and appetite; mend them to fit yours.',
+  help: 'Choosing one fills in weight and appetite; change them to fit yours.',
 });
 
 /** The rule for cold was made for beef cattle. */

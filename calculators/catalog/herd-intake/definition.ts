@@ -180,7 +180,7 @@ export default defineCalculator({
   ],
   limits: [
     'It says what stock eat, not what they waste or trample. Hay put out and grass grown must be more.',
-    'It takes one day, and by birth months the months round it. Appetite also changes with the feed and in heat and cold, and the head that you sell or buy must be put in by hand.',
+    'It takes one day, and by birth months the months around it. Appetite also changes with the feed and in heat and cold, and the head that you sell or buy must be put in by hand.',
     'Guides disagree, and your cows may not eat like any of them. A week of weighed hay beats any table. The range under the result takes in how far the usual guides missed in trials of cows; for other kinds of stock that same range is borrowed.',
     'For stockers the guides print 3 % of weight. The equation for growing cattle gives 1.8 to 2.6 % for calves and 2.4 to 3.1 % for yearlings, by weight and feed, so 2.5 is taken, from 2 to 3. A light yearling on good grass eats the most.',
     'The figures for ewes and does near birth or nursing, for growing lambs and for mares are partly from memory of the feeding standards.',

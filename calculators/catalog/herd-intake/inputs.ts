@@ -59,7 +59,7 @@ export const inputs = {
       }),
       weightLb: number('Weight of one', 'W', 'lb', [20, 3500], 1250, {
         usual: 'animalLb',
-        field: 'A scale, or a weigh tape round the heart girth.',
+        field: 'A scale, or a weigh tape around the heart girth.',
         ask: 'What did your last culls weigh on the sale tickets? Average three or more. Guesses run light.',
       }),
       ownPercent: number('Eats a day, share of its weight', 'p_o', 'pct', [0.5, 8], 2.5, {

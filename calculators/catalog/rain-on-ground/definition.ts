@@ -122,7 +122,7 @@ export default defineCalculator({ slug: 'rain-on-ground', version: 1, title: 'Ga
       source: 'niosh-86-110, summary',
     }),
     caution(({ surface }) => surface === 'roof', {
-      say: 'Water weighs more than 8 lb a gallon. Stand a tank on firm, level ground, keep children out of it with a lid that locks, and mind the ladder at the gutter.',
+      say: 'Water weighs more than 8 lb a gallon. Stand a tank on firm, level ground, keep children out of it with a lid that locks, and take care on the ladder at the gutter.',
       source: 'common practice',
     }),
     caution(({ surface, stockDays }) => surface === 'roof' && stockDays < 3, {

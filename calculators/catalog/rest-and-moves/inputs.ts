@@ -86,7 +86,7 @@ const measured = { growthFrom: 'heights' };
 export const inputs = {
   forage: choice('What grows there', 'cool-season-mix', {
     options: forageOptions,
-    help: 'Fills in the heights: the middle of the published heights to start, the taller of the stubbles to leave. Mend them to fit yours.',
+    help: 'Fills in the heights: the middle of the published heights to start, the taller of the stubbles to leave. Change them to fit yours.',
   }),
   startHeightIn: number('Height when grazing starts', 'H_1', 'in', [1, 60], 9, {
     usual: 'swardIn',
@@ -125,7 +125,7 @@ export const inputs = {
   stock: grazingStock({
     label: 'All stock that graze these paddocks',
     help: 'Several herds are counted together: each passes through every paddock.',
-    kind: stockKind('cow-nursing', ['cow-nursing', 'cow-dry', 'bull', 'stocker', 'ewe-nursing', 'ewe-dry', 'doe', 'horse'], { verb: 'mend' }),
+    kind: stockKind('cow-nursing', ['cow-nursing', 'cow-dry', 'bull', 'stocker', 'ewe-nursing', 'ewe-dry', 'doe', 'horse']),
     ask: 'Take the mean of your cull tickets. Guesses by eye run light.',
     start: 'cow-nursing',
     herd: nursingHerd,

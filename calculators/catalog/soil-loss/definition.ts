@@ -33,7 +33,7 @@ export default defineCalculator({
   ],
   compute,
 }).describe({
-  question: 'How much soil leaves, against plowed ground?',
+  question: 'How much soil washes off, next to plowed ground?',
   lead: 'Soil that rain takes off your pasture in a usual year, beside the same ground under a crop rotation. A rough figure: good to a factor of two.',
   searchWords:
     'soil erosion, universal soil loss equation, USLE, RUSLE, tons per acre, topsoil lost, sheet erosion, rill erosion, muddy runoff, plowed ground, T value',
@@ -87,7 +87,7 @@ export default defineCalculator({
       source: 'common practice',
     }),
     caution(() => true, {
-      say: 'The equation was made on plowed plots. Tried on 132 plots of range it told too much, and did worse than a plain average would have. Go by the comparison more than by the figure.',
+      say: 'The equation was made on plowed plots. On 132 plots of range its figures were too high, and it did worse than a plain average would have. Go by the comparison more than by the figure.',
       source: 'spaeth-2003, abstract',
     }),
     caution(({ rainFrom }) => rainFrom === 'year-rain', {
@@ -115,7 +115,7 @@ export default defineCalculator({
       source: 'common practice',
     }),
     caution(({ ploughed }) => ploughed === 'bare-fallow', {
-      say: 'Bare fallow is ground tilled and kept without any crop all year. Nobody farms so; it makes any pasture look good. Choose a rotation of the neighborhood to be fair.',
+      say: 'Bare fallow is ground tilled and kept without any crop all year. Nobody farms that way; it makes any pasture look good. Choose a rotation of the neighborhood to be fair.',
       source: 'wischmeier-smith-1978, definition of C',
     }),
     caution(({ standing }) => standing === 'over', {

@@ -97,7 +97,7 @@ export const inputs = {
   crop: choice('What you would sow', 'sorghum-sudangrass', {
     options: cropOptions,
     belongsTo: 'management',
-    help: 'Choosing one fills in the next three; mend them to what your county gets. Where a list lacks a number a cousin lends it: pearl millet takes sudangrass’s water, late oats and turnips take spring oats’ water, turnips the yield of oats with turnips.',
+    help: 'Choosing one fills in the next three; change them to what your county gets. Where a list lacks a number a cousin lends it: pearl millet takes sudangrass’s water, late oats and turnips take spring oats’ water, turnips the yield of oats with turnips.',
   }),
   growDays: number('Days from sowing until it is used', 't', 'd', [20, 365], 40, {
     belongsTo: 'management',

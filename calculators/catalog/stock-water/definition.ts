@@ -114,7 +114,7 @@ export default defineCalculator({
       source: 'common practice',
     }),
     caution(({ supply, surfaceFrom }) => supply === 'pond' && surfaceFrom === 'shore', {
-      say: 'Paced only round the edge, the pond is taken as a full circle: the most that it can be. The days are too many if it is long or has bays. Pace it across two ways instead.',
+      say: 'Paced only around the edge, the pond is taken as a full circle: the most that it can be. The days are too many if it is long or has bays. Pace it across two ways instead.',
       source: 'common practice',
     }),
     caution(({ verdict }) => verdict === 'short', {

@@ -50,7 +50,7 @@ export default defineEdges(definition, {
     edge('A falling pond leaves a', { raised: '', silent: 'supply=flow' }),
     edge('A falling pond leaves a', { raised: '', silent: 'drink-from=trough' }),
     edge('Less than a foot is', { raised: 'dead-depth=0.9ft', silent: 'dead-depth=1ft' }),
-    edge('Paced only round the edge,', { raised: 'surface-from=shore', silent: '' }),
+    edge('Paced only around the edge,', { raised: 'surface-from=shore', silent: '' }),
     edge('Plan now what happens before', { raised: 'hot=77.3f', silent: 'hot=77.2f' }),
     edge('A broken pump or a', { raised: 'supply=flow', silent: '' }),
     edge('A broken pump or a', { on: 'supply=flow&storage=known', raised: 'own-stored=4291gal', silent: 'own-stored=4292gal' }),

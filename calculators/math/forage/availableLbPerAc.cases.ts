@@ -8,6 +8,6 @@ export default checkList('availableLbPerAc', [
     printed: '2,505',
     source: 'umaine-pasture-lesson-1',
     where: 'Appendix E: clip at the height to which you would like to graze',
-    seen: 'print',
+    seen: 'computed',
   },
 ]);

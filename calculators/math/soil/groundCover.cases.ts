@@ -8,7 +8,7 @@ export default checkList('groundCover', [
     printed: '44',
     source: 'missouri-g1570',
     where: 'counting the marks',
-    seen: 'print',
+    seen: 'computed',
   },
   {
     what: '40 of 100 knots',
@@ -16,7 +16,7 @@ export default checkList('groundCover', [
     printed: '40',
     source: 'illinois-60-ways',
     where: 'page 4, residue cover in the field',
-    seen: 'print',
+    seen: 'computed',
   },
   ...tableChecks({
     columns: ['low', 'high'],
