@@ -24,6 +24,12 @@ describe('carrying-capacity', () => {
     expect(sharesAt(40)).toEqual([25, 40, 55]);
     expect(sharesAt(80)).toEqual([65, 80, 90]);
   });
+  test('feeds nobody with what grows after the last day', () => {
+    // By North Dakota's curve 5, 40 and 35 % of the year have grown by the end of June.
+    const on = 'yield-from=survey&curve=nd0002&from=2026-04-20&today=2026-05-10&go=2026-05-10';
+    for (const path of ['years.0.supplyLb', 'years.1.supplyLb'])
+      close(numberAt(`${on}&to=2026-06-30`, path) / numberAt(`${on}&to=2026-12-31`, path), 0.8);
+  });
   test('waiting never makes fewer go', () => {
     fc.assert(
       fc.property(wait, wait, percent, percent, (one, other, soFar, rest) => {

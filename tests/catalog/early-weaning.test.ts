@@ -36,6 +36,18 @@ describe('early-weaning', () => {
       expect(at(query, 'lowKeptHerdLb')).toBeGreaterThan(0);
     }
   });
+  it('counts a calf before three months at 1 percent of its weight, from three months at 1.5', () => {
+    // Nebraska, calf before 3 months; Jaeger: 6.8 lb a day of 450 lb.
+    expectWithin(at('age=90d', 'calfSavedLb') / at('age=89d', 'calfSavedLb'), 1.5, 1e-9);
+  });
+  it('draws the market twice as far as it may move, 20 percent at least', () => {
+    const spanOf = (move: number): number => {
+      const { byMarket } = runQuery(definition, `calf-goes=sold&move=${move}pct&usual-price=1usd/cwt`).values;
+      return Array.isArray(byMarket) ? Number(byMarket.at(-1)?.['marketPercent']) : Number.NaN;
+    };
+    expect(Object.keys(definition.inputs)).toContain('movePercent');
+    expect([5, 10, 30, 40].map(spanOf)).toEqual([20, 20, 60, 80]);
+  });
 
   // In a published drylot trial early-weaned calves that were fed too took no less feed for each pound of calf.
   it('saves the calf’s part only where the calf no longer eats', () => {

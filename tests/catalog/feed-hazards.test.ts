@@ -40,7 +40,7 @@ describe('feed-hazards', () => {
     expect(cautions.map(({ say }) => say).join(' ')).toMatch(/Dry or as fed is not known/);
     for (const untested of ['waterNitrate', 'waterSulfate', 'waterSalts', 'prussicAcid']) expect(values[untested], untested).toBe('not-tested');
     expect(values['otherFeed']).toBe('untested');
-    for (const of of ['waterNitrogenMgPerL', 'sulfateMgPerL', 'saltsMgPerL', 'prussicPpm', 'asFeedPpm']) expect(shown).not.toContain(of);
+    for (const name of ['waterNitrogenMgPerL', 'sulfateMgPerL', 'saltsMgPerL', 'prussicPpm', 'asFeedPpm']) expect(shown).not.toContain(name);
     expect(note).not.toMatch(/water/i);
     expect(note).toMatch(/read the strictest way/);
   });

@@ -7,7 +7,6 @@ import { runTexts } from '../../calculators/kit/runTexts.ts';
 import type { Texts } from '../../calculators/kit/state.ts';
 import { calculators, type FrozenLink, fileOf } from '../support/catalog.ts';
 import { filesBelow, root } from '../support/files.ts';
-import { isWanted } from '../support/mutated.ts';
 
 /**
  * Links as somebody may have kept them, with what they said. They prove nothing true: they prove that nothing changed unseen.
@@ -20,7 +19,7 @@ it.each(calculators)('$slug has links that are kept', ({ slug }) => {
   expect([...there], `${path} is missing. \`npm run freeze\` writes it: the form as it opens, each case, and a comparison`).toContain(path);
 });
 
-describe.each(calculators.filter(({ slug }) => isWanted(slug) && there.has(fileOf(slug, 'frozen.json'))))('$slug', (calculator) => {
+describe.each(calculators.filter(({ slug }) => there.has(fileOf(slug, 'frozen.json'))))('$slug', (calculator) => {
   const path = fileOf(calculator.slug, 'frozen.json');
   const frozen: readonly FrozenLink[] = JSON.parse(readFileSync(join(root, path), 'utf8'));
   const hold = (texts: Texts | null, results: FrozenLink['results']): void => {

@@ -68,6 +68,19 @@ test('month by month the herd eats as it does when that month is asked for, most
   expect(numberAt(cows, 'yearMonths.4.inMonthLbPerDay')).toBeGreaterThan(numberAt(cows, 'yearMonths.0.inMonthLbPerDay'));
 });
 
+test('what each kind eats stands with its own', () => {
+  const parts = ['cattleLbPerDay', 'smallLbPerDay', 'horsesLbPerDay'] as const;
+  for (const [stock, part] of [
+    ['bull', 'cattleLbPerDay'],
+    ['ewe', 'smallLbPerDay'],
+    ['horse', 'horsesLbPerDay'],
+  ] as const) {
+    const query = one(stock, 10, 1000);
+    const all = numberAt(query, 'herdLbPerDay');
+    expect(all).toBeGreaterThan(0);
+    expect(parts.map((each) => numberAt(query, each))).toEqual(parts.map((each) => (each === part ? all : 0)));
+  }
+});
 test('the rules for calves are shown only where there are calves, and both weight rules go by their names', () => {
   expect(runQuery(definition, one('cow', 10, 1200)).shown).not.toContain('calfCounts');
   expect(runQuery(definition, one('calf', 10, 300)).shown).toContain('calfCounts');

@@ -4,7 +4,6 @@ import { describe, expect, it } from 'vitest';
 import type { Inputs } from '../../calculators/kit/inputs.ts';
 import { calculators } from '../support/catalog.ts';
 import { root } from '../support/files.ts';
-import { isWanted } from '../support/mutated.ts';
 
 type Filled = Readonly<Record<string, string | number>>;
 /** What each option puts into the fields beside it, as it was when somebody last read it. It proves nothing true: it holds it in its place. */
@@ -26,7 +25,7 @@ function share(label: string, key: string): number {
 /** Once more is twice, and 300 seconds are 5 minutes. */
 const toldOtherwise = new Set(['rings.pours', 'samples.seen']);
 
-describe.each(calculators.filter(({ slug }) => isWanted(slug)))('$slug', ({ slug, inputs }) => {
+describe.each(calculators)('$slug', ({ slug, inputs }) => {
   it('gives no two options each the label of the other', () => {
     for (const [path, options] of choicesOf(inputs)) {
       const list = Object.entries(options);

@@ -3,18 +3,39 @@ import { describe, expect, test } from 'vitest';
 import definition from '../../calculators/catalog/sown-feed/definition.ts';
 import { resultAt, runQuery } from '../../calculators/kit/cases.ts';
 import { dayMs } from '../../calculators/units/days.ts';
+import { isoDay } from '../../calculators/units/printQuantity.ts';
 import { expectWithin } from '../support/expectWithin.ts';
+import { between } from '../support/numbers.ts';
 
 const run = (query: string) => runQuery(definition, query);
 const numberAt = (query: string, path: string): number => Number(resultAt(run(query), path));
 const stored = (inches: number) => `stored-from=known&known-stored=${inches.toFixed(6)}in`;
-const inches = fc.double({ min: 0, max: 20, noNaN: true });
+const inches = between(0, 20);
 
 describe('sown-feed', () => {
   test('counts the first use from the sowing on', () => {
     // Sudangrass, 35 days from the first of May: 30 to the end of the month and 5 more.
     expect(numberAt('sow=2027-05-01', 'crops.0.fewDays')).toBe(35);
     expect(numberAt('sow=2027-05-01', 'crops.0.firstUseDay')).toBe(Date.UTC(2027, 5, 5) / dayMs);
+  });
+
+  test('calls a crop late, just in time or in time by the days left to frost', () => {
+    const { crops } = run('sow=2027-05-01').values;
+    const lines = Array.isArray(crops) ? crops : [];
+    expect(lines.length).toBeGreaterThan(3);
+    for (const [at, line] of lines.entries()) {
+      const fits = (days: number): unknown =>
+        resultAt(run(`sow=2027-05-01&frost=${isoDay(Date.UTC(2027, 4, 1) / dayMs + days)}`), `crops.${at}.fits`);
+      const [few, many] = [Number(line['fewDays']), Number(line['manyDays'])];
+      expect([fits(few - 1), fits(few), fits(many)], String(line['crop'])).toEqual(['late', few < many ? 'just' : 'yes', 'yes']);
+      if (few < many) expect(fits(many - 1), String(line['crop'])).toBe('just');
+    }
+  });
+  test('keeps warm-season crops out of cold ground in the list, and the others in', () => {
+    const { crops } = run('sow=2027-05-01&soil-warm=no').values;
+    const fits = (Array.isArray(crops) ? crops : []).map((line) => [line['crop'], line['fits'] === 'cold']);
+    expect(fits.filter(([, isCold]) => isCold).map(([crop]) => crop)).toContain('sudangrass');
+    expect(fits.find(([crop]) => crop === 'turnips')?.[1]).toBe(false);
   });
 
   test('more water never means fewer tons, nor a dearer ton', () => {

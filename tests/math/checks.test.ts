@@ -3,9 +3,12 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { type CheckList, failing, halfLastDigit } from '../../calculators/math/checks.ts';
 import { filesBelow, root } from '../support/files.ts';
+import { isNarrowed, isWantedPath } from '../support/mutated.ts';
 
 const lists: { readonly path: string; readonly list: CheckList }[] = await Promise.all(
-  filesBelow('calculators/math', /\.cases\.ts$/).map(async (path) => ({ path, list: (await import(join(root, path))).default })),
+  filesBelow('calculators/math', /\.cases\.ts$/)
+    .filter(isWantedPath)
+    .map(async (path) => ({ path, list: (await import(join(root, path))).default })),
 );
 
 describe('the matcher for printed values', () => {
@@ -34,7 +37,7 @@ describe.each(lists)('$path', ({ path, list }) => {
   });
 });
 
-it('holds ours against at least 500 values that somebody read, from at least 40 publications', () => {
+it.skipIf(isNarrowed)('holds ours against at least 500 values that somebody read, from at least 40 publications', () => {
   const read = lists.flatMap(({ list }) => list.checks).filter(({ seen }) => seen === 'print' || seen === 'transcription');
   expect(read.length).toBeGreaterThanOrEqual(500);
   expect(new Set(read.map(({ source }) => source)).size).toBeGreaterThanOrEqual(40);

@@ -4,17 +4,17 @@ import { feedDaysGained, feedDaysLost } from '../../calculators/math/decision/fe
 import { likeYearsCaughtUp } from '../../calculators/math/decision/likeYearsCaughtUp.ts';
 import { relativeForageGreatBasinPercent, relativeForagePercent } from '../../calculators/math/decision/relativeForagePercent.ts';
 import { yearsCaughtUp } from '../../calculators/math/drought/yearsCaughtUp.ts';
+import { between } from '../support/numbers.ts';
 
-const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const near = (one: number, other: number, relative = 1e-9): void => {
   expect(Math.abs(one - other)).toBeLessThanOrEqual(relative * Math.max(1, Math.abs(other)));
 };
 
 describe('years that caught up', () => {
-  const record = fc.array(fc.record({ beforeIn: number(0, 20), afterIn: number(0, 20) }), { minLength: 1, maxLength: 60 });
+  const record = fc.array(fc.record({ beforeIn: between(0, 20), afterIn: between(0, 20) }), { minLength: 1, maxLength: 60 });
   it('are no more than the years looked at, and fewer the more is asked', () => {
     fc.assert(
-      fc.property(record, number(0, 20), number(0, 30), number(0, 10), (years, toDateIn, targetIn, more) => {
+      fc.property(record, between(0, 20), between(0, 30), between(0, 10), (years, toDateIn, targetIn, more) => {
         const found = likeYearsCaughtUp(toDateIn, years, targetIn);
         expect(found.caughtUp).toBeLessThanOrEqual(found.years);
         expect(likeYearsCaughtUp(toDateIn, years, targetIn + more).caughtUp).toBeLessThanOrEqual(found.caughtUp);
@@ -29,7 +29,7 @@ describe('years that caught up', () => {
   });
   it('agree with the plain count when every year stood just as this one does', () => {
     fc.assert(
-      fc.property(fc.array(number(0, 20), { minLength: 1, maxLength: 40 }), number(0, 10), number(0, 10), (restIn, toDateIn, missingIn) => {
+      fc.property(fc.array(between(0, 20), { minLength: 1, maxLength: 40 }), between(0, 10), between(0, 10), (restIn, toDateIn, missingIn) => {
         const alike = restIn.map((afterIn) => ({ beforeIn: toDateIn, afterIn }));
         const found = likeYearsCaughtUp(toDateIn, alike, toDateIn + missingIn);
         const plain = yearsCaughtUp({ shortfallIn: 0, normalRestIn: missingIn, restOfSeasonIn: restIn });
@@ -44,7 +44,7 @@ describe('years that caught up', () => {
 describe('forage and days of feed', () => {
   it('follows the rain up to normal and no further', () => {
     fc.assert(
-      fc.property(number(0, 300), number(0, 100), (rain, more) => {
+      fc.property(between(0, 300), between(0, 100), (rain, more) => {
         for (const response of [relativeForagePercent, relativeForageGreatBasinPercent]) {
           expect(response(rain)).toBeGreaterThanOrEqual(0);
           expect(response(rain)).toBeLessThanOrEqual(100);
@@ -55,10 +55,10 @@ describe('forage and days of feed', () => {
   });
   it('shares out what the leavers would have eaten', () => {
     fc.assert(
-      fc.property(fc.integer({ min: 0, max: 200 }), fc.integer({ min: 1, max: 500 }), number(0, 200), (leave, stay, days) => {
+      fc.property(fc.integer({ min: 0, max: 200 }), fc.integer({ min: 1, max: 500 }), between(0, 200), (leave, stay, days) => {
         near(feedDaysGained(leave + stay, leave, days) * stay, leave * days);
       }),
     );
-    fc.assert(fc.property(number(0, 365), (days) => near(feedDaysLost(days, 100) + feedDaysLost(days, 0), days)));
+    fc.assert(fc.property(between(0, 365), (days) => near(feedDaysLost(days, 100) + feedDaysLost(days, 0), days)));
   });
 });

@@ -4,9 +4,10 @@ import ts from 'typescript';
 import { describe, expect, it } from 'vitest';
 import { halfLastDigit, printedNumber } from '../../calculators/math/checks.ts';
 import { filesBelow, root } from '../support/files.ts';
+import { isWantedPath } from '../support/mutated.ts';
 
 const scaffolding = new Set(['calculators/math/need.ts', 'calculators/math/checks.ts']);
-const paths = filesBelow('calculators/math', /(?<!\.cases)\.ts$/).filter((path) => !scaffolding.has(path));
+const paths = filesBelow('calculators/math', /(?<!\.cases)\.ts$/).filter((path) => !scaffolding.has(path) && isWantedPath(path));
 
 interface Documented {
   readonly name: string;

@@ -2,8 +2,9 @@ import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { annualErosivity, monthlyErosivity } from '../../calculators/math/erosion/annualErosivity.ts';
 import { contourPractice } from '../../calculators/math/erosion/contourPractice.ts';
-import { erodibilityByNomograph } from '../../calculators/math/erosion/erodibilityByNomograph.ts';
+import { erodibilityByNomograph, permeabilityCode } from '../../calculators/math/erosion/erodibilityByNomograph.ts';
 import { erodibilityByTexture } from '../../calculators/math/erosion/erodibilityByTexture.ts';
+import { landUsesLosingLike } from '../../calculators/math/erosion/landUsesLosingLike.ts';
 import { pastureCoverFactor } from '../../calculators/math/erosion/pastureCoverFactor.ts';
 import { irregularSlopeFactor, lengthExponent, type SlopeMethod, slopeFactor, steepness } from '../../calculators/math/erosion/slopeFactor.ts';
 import { soilDepthIn, yearsPerInch } from '../../calculators/math/erosion/soilDepthIn.ts';
@@ -11,9 +12,12 @@ import { erodibilityMetric, erosivityMetric, erosivityUs, soilLossMetric } from 
 import { soilLossTonPerAc } from '../../calculators/math/erosion/soilLossTonPerAc.ts';
 import { toleranceTonPerAc } from '../../calculators/math/erosion/toleranceTonPerAc.ts';
 import { interpolated } from '../../calculators/math/special/interpolated.ts';
+import { landUseCover } from '../../calculators/tables/cropCover.ts';
+import { permeabilityScales } from '../../calculators/tables/erodibility.ts';
+import { soilLossTolerance } from '../../calculators/tables/soilLossTolerance.ts';
 import { expectWithin } from '../support/expectWithin.ts';
+import { between } from '../support/numbers.ts';
 
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const method = fc.constantFrom<SlopeMethod[]>('1978', '1997-low-rill', '1997-moderate-rill', '1997-high-rill');
 
 describe('slope factor', () => {
@@ -191,5 +195,42 @@ describe('factors', () => {
     expect(() => interpolated(0.5, [1, 0], [2, 3])).not.toThrow();
     expect(() => interpolated(2, [1, 0], [2, 3])).toThrow('above 1');
     expect(() => interpolated(2, [1], [2, 3])).toThrow('as many');
+  });
+});
+
+describe('the line between two classes', () => {
+  it('of monthly rain lies at an index of 55 mm', () => {
+    const alike = (rainMm: number) => monthlyErosivity(Array.from({ length: 12 }, () => rainMm));
+    // Twelve months alike have their own rain as the index. By hand: 95.77 − 6.081 · 100 + 0.4770 · 100², and so at 55; 0.7397 · 50^1.847 below.
+    expectWithin(alike(100).erosivity, 4257.67, 0.005);
+    expectWithin(alike(55).erosivity, 1204.24, 0.005);
+    expectWithin(alike(50).erosivity, 0.7397 * Math.exp(1.847 * Math.log(50)), 1e-9);
+  });
+  it('of steepness lies at 9 percent, whose sine is 0.08964', () => {
+    expectWithin(steepness(9, '1997-moderate-rill'), 16.8 * 0.089_638 - 0.5, 5e-5);
+    expectWithin(steepness(8.99, '1997-moderate-rill'), 10.8 * 0.089_54 + 0.03, 5e-5);
+  });
+  it.each(['1978', '1997'] as const)('of permeability belongs to the faster class: %s', (scale) => {
+    for (const [at, slowest] of permeabilityScales[scale].slowestInPerH.entries()) {
+      expect([permeabilityCode(slowest, scale), permeabilityCode(slowest * 0.999, scale)]).toEqual([at + 1, at + 2]);
+    }
+  });
+  it('of organic matter is below, of rooting depth is the shallower', () => {
+    expect([2, 2.01].map((percent) => erodibilityByTexture('loam', percent, 'stone-hilborn-2012'))).toEqual([0.34, 0.26]);
+    expect(erodibilityByTexture('clay', 2, 'stewart-1975')).toBeUndefined();
+    for (const { toRootingDepthIn, renewable, nonRenewable } of soilLossTolerance.rows) {
+      expect([toleranceTonPerAc(toRootingDepthIn, true), toleranceTonPerAc(toRootingDepthIn, false)]).toEqual([renewable, nonRenewable]);
+    }
+  });
+  it('of a use of land is still inside its span', () => {
+    for (const [use, { low, high }] of Object.entries(landUseCover.uses)) {
+      for (const end of [low, high]) expect(landUsesLosingLike(end), `${use} at ${end}`).toContain(use);
+    }
+  });
+  it('of what the nomograph can read is not crossed', () => {
+    const soil = { siltVeryFineSandPercent: 60, clayPercent: 40, organicMatterPercent: 1, structureCode: 3, permeabilityCode: 5 };
+    const read = (change: Partial<typeof soil>): unknown => Reflect.apply(erodibilityByNomograph, undefined, [{ ...soil, ...change }]);
+    expect(read({})).toBeGreaterThan(0);
+    for (const wrong of [{ clayPercent: 40.1 }, { structureCode: 2.5 }, { permeabilityCode: 4.5 }]) expect(() => read(wrong)).toThrow('needs');
   });
 });

@@ -20,8 +20,8 @@ import { stickDensity } from '../../calculators/math/forage/stickDensity.ts';
 import { usableShare } from '../../calculators/math/forage/usableShare.ts';
 import { studentQuantile } from '../../calculators/math/special/studentQuantile.ts';
 import { growthCurves } from '../../calculators/tables/growthCurves.ts';
+import { between } from '../support/numbers.ts';
 
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const near = (value: number, other: number, relative = 1e-9) =>
   expect(Math.abs(value - other)).toBeLessThanOrEqual(relative * Math.max(1, Math.abs(other)));
 

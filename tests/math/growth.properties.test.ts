@@ -7,8 +7,8 @@ import { rateForPeak, type Sward, swardDay } from '../../calculators/math/growth
 import { temperatureResponse } from '../../calculators/math/growth/temperatureResponse.ts';
 import { waterLimitedGrowthLbPerAc } from '../../calculators/math/growth/waterLimitedGrowthLbPerAc.ts';
 import { growthTemperatures } from '../../calculators/tables/growthTemperatures.ts';
+import { between } from '../support/numbers.ts';
 
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const sward = fc
   .tuple(between(500, 8000), between(0.02, 0.98), between(0.005, 0.2))
   .map(([ceilingLbPerAc, part, rate]) => ({ ceilingLbPerAc, massLbPerAc: part * ceilingLbPerAc, ratePerDay: rate }));
@@ -39,7 +39,9 @@ describe('logistic regrowth', () => {
     const start = { massLbPerAc: 500, ceilingLbPerAc: 3000 };
     expect(daysToMass({ ...start, ratePerDay: 0, targetLbPerAc: 1000 })).toBe('not-without-growth');
     expect(daysToMass({ ...start, ratePerDay: 0.1, targetLbPerAc: 3000 })).toBe('never');
-    expect(daysToMass({ ...start, ratePerDay: 0, targetLbPerAc: 400 })).toBe(0);
+    for (const targetLbPerAc of [400, 500]) expect(daysToMass({ ...start, ratePerDay: 0, targetLbPerAc })).toBe(0);
+    // What stands at the ceiling has reached it.
+    expect(daysToMass({ ...start, massLbPerAc: 3000, ratePerDay: 0.1, targetLbPerAc: 3000 })).toBe(0);
   });
 });
 

@@ -19,8 +19,8 @@ import { wholeUnits } from '../../calculators/math/hay/wholeUnits.ts';
 import { feederWaste } from '../../calculators/tables/feederWaste.ts';
 import { hayStorageLossByMonths } from '../../calculators/tables/hayStorageLoss.ts';
 import { expectWithin } from '../support/expectWithin.ts';
+import { between } from '../support/numbers.ts';
 
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const near = (value: number, other: number) => expect(Math.abs(value - other)).toBeLessThanOrEqual(1e-9 * Math.max(1, Math.abs(other)));
 const loss = between(0, 90);
 
@@ -208,5 +208,13 @@ describe('volume of a bale', () => {
   it('is none without a length, a width or a height', () => {
     const square = { shape: 'rectangular', lengthFt: 8, widthFt: 4, heightFt: 3 } as const;
     for (const wrong of [{ lengthFt: 0 }, { widthFt: 0 }, { heightFt: 0 }]) expect(() => baleVolumeFt3({ ...square, ...wrong })).toThrow(RangeError);
+  });
+});
+
+describe('a word that no table holds', () => {
+  it('is refused, as a link could carry it', () => {
+    const call = (of: (...given: never[]) => unknown, given: object) => () => Reflect.apply(of, undefined, [given]);
+    expect(call(coldIncreasePercent, { temperatureF: 20, coat: 'wet', wetCoatRule: 'three' })).toThrow('needs a rule of the table');
+    expect(call(storageLossPercent, { method: 'under-a-tree', months: 3 })).toThrow('needs method of the table');
   });
 });

@@ -18,8 +18,8 @@ import {
   waterSalts,
   waterSulfate,
 } from '../../calculators/tables/feedHazards.ts';
+import { between } from '../support/numbers.ts';
 
-const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const near = (one: number, other: number, relative = 1e-9): void => {
   expect(Math.abs(one - other)).toBeLessThanOrEqual(relative * Math.max(1, Math.abs(other)));
 };
@@ -36,7 +36,7 @@ describe('nitrate in any form', () => {
   const form = fc.constantFrom('no3-n' as const, 'no3' as const, 'kno3' as const);
   it('comes back from each form', () => {
     fc.assert(
-      fc.property(form, number(0, 20_000), number(20, 95), (as, nitrogenPpm, dryMatterPercent) => {
+      fc.property(form, between(0, 20_000), between(20, 95), (as, nitrogenPpm, dryMatterPercent) => {
         const amount = nitrateAsPpm(nitrogenPpm, as);
         near(nitrateNitrogenPpm({ amount, form: as, unit: 'ppm', basis: 'dry', dryMatterPercent }), nitrogenPpm);
         near(nitrateNitrogenPpm({ amount: amount / 10_000, form: as, unit: 'percent', basis: 'dry', dryMatterPercent }), nitrogenPpm);
@@ -75,7 +75,7 @@ describe('published classes', () => {
   });
   it('lead with the strictest, and more is never read milder', () => {
     fc.assert(
-      fc.property(number(0, 12_000), number(0, 6000), fc.boolean(), (ppm, more, isPregnant) => {
+      fc.property(between(0, 12_000), between(0, 6000), fc.boolean(), (ppm, more, isPregnant) => {
         const readings = forageNitrateReadings(ppm, isPregnant);
         const severities = readings.map(({ severity }) => severity);
         expect(severities).toEqual(severities.toSorted((one, other) => other - one));
@@ -105,7 +105,7 @@ describe('published classes', () => {
 });
 
 describe('mixing and dose', () => {
-  const mix = fc.record({ limitPpm: number(600, 2000), overPpm: number(1, 8000), lowPpm: number(0, 500) });
+  const mix = fc.record({ limitPpm: between(600, 2000), overPpm: between(1, 8000), lowPpm: between(0, 500) });
   it('brings the mix to the limit', () => {
     fc.assert(
       fc.property(mix, ({ limitPpm, overPpm, lowPpm }) => {
@@ -118,7 +118,7 @@ describe('mixing and dose', () => {
   });
   it('adds feed and water, and turns the sum back into feed alone', () => {
     fc.assert(
-      fc.property(number(1, 40), number(0, 6000), number(0, 40), number(0, 300), number(300, 2000), (feedLb, ppm, waterGal, mg, weightLb) => {
+      fc.property(between(1, 40), between(0, 6000), between(0, 40), between(0, 300), between(300, 2000), (feedLb, ppm, waterGal, mg, weightLb) => {
         const both = nitrateDose({ feedLb, feedNitrogenPpm: ppm, waterGal, waterNitrogenMgPerL: mg, weightLb });
         near(both.feedG + both.waterG, both.totalG);
         const same = nitrateDose({ feedLb, feedNitrogenPpm: both.asFeedPpm, waterGal: 0, waterNitrogenMgPerL: 0, weightLb });
@@ -148,7 +148,7 @@ describe('mixing and dose', () => {
     ])
       expect(readingsOf(lists, 1, 'calves').map(({ list }) => list)).toEqual(['strict', 'mild']);
     fc.assert(
-      fc.property(number(0, 8000), fc.boolean(), (ppm, isPregnant) => {
+      fc.property(between(0, 8000), fc.boolean(), (ppm, isPregnant) => {
         const readings = forageNitrateReadings(ppm, isPregnant);
         for (const [at, { severity, mostPercent }] of readings.entries()) {
           const next = readings[at + 1];

@@ -6,12 +6,17 @@ import { beefCowIntakeLb } from '../../calculators/math/herd/beefCowIntakeLb.ts'
 import { carryingHead } from '../../calculators/math/herd/carryingHead.ts';
 import { feedNeedLb } from '../../calculators/math/herd/feedNeedLb.ts';
 import { growingCattleIntakeLb } from '../../calculators/math/herd/growingCattleIntakeLb.ts';
+import { guidePercents, type HerdStock, printedPercents } from '../../calculators/math/herd/guidePercents.ts';
 import { headToRemove } from '../../calculators/math/herd/headToRemove.ts';
+import { likelyIntakePercent } from '../../calculators/math/herd/likelyIntakePercent.ts';
 import { maintenanceEnergyMcalPerKg } from '../../calculators/math/herd/maintenanceEnergyMcalPerKg.ts';
+import { monthRule } from '../../calculators/math/herd/monthRule.ts';
 import { pairAnimalUnits } from '../../calculators/math/herd/pairAnimalUnits.ts';
+import { type Breeding, isBreeding, type Stage, stageFromBirth } from '../../calculators/math/herd/stageFromBirth.ts';
+import { animalUnitDay, monthDays } from '../../calculators/tables/animalUnits.ts';
 import { intake } from '../../calculators/tables/intake.ts';
+import { between } from '../support/numbers.ts';
 
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const near = (value: number, other: number) => expect(Math.abs(value - other)).toBeLessThanOrEqual(1e-9 * Math.max(1, Math.abs(other)));
 
 describe('animal units', () => {
@@ -37,6 +42,19 @@ describe('animal units', () => {
         },
       ),
     );
+  });
+  it('count the calf from the age that each convention names', () => {
+    const pair = { cowLb: 1200, calfLb: 300 };
+    // Nebraska: a calf of three months and more by its weight. eXtension: 0.3 for one over four months.
+    const at = (convention: 'weights' | 'fixed', calfMonths: number) => pairAnimalUnits({ ...pair, calfMonths, convention });
+    expect([2.9, 3].map((months) => at('weights', months))).toEqual([1.2, 1.5]);
+    expect([4, 4.1].map((months) => at('fixed', months))).toEqual([1.2, 1.5]);
+  });
+  it('take the pounds and the days of the two conventions that are asked for', () => {
+    for (const day of animalUnitDay)
+      for (const month of monthDays) expect(monthRule(day.convention, month.convention)).toEqual({ lbPerDay: day.lbPerDay, days: month.days });
+    expect(() => Reflect.apply(monthRule, undefined, ['handbook', 'moon'])).toThrow('needs two conventions');
+    expect(() => Reflect.apply(monthRule, undefined, ['none', 'round'])).toThrow('needs two conventions');
   });
 });
 
@@ -70,6 +88,10 @@ describe('carrying', () => {
         },
       ),
     );
+  });
+  it('lets the last one stay to the day on which nothing is left', () => {
+    // 10 head eat 10 lb: 500 lb are gone on the fifth day, and nobody can stay after it.
+    expect(headToRemove({ head: 10, eatenLb: 500, dailyLbPerHead: 10, daysToFeed: 20, daysUntilSale: 5 })).toBe(10);
   });
   it('waiting never lowers the number that must go', () => {
     fc.assert(
@@ -149,5 +171,59 @@ describe('intake', () => {
     expect(row.lowPercent).toBe(Math.min(...printed));
     expect(row.highPercent).toBe(Math.max(...printed));
     expect(row.likelyPercent).toBe(printed[0]);
+  });
+  it.each(intake)('of $animal, $stage, $quality is found by its line', ({ animal, stage, quality, lowPercent, likelyPercent, highPercent }) => {
+    expect(printedPercents(animal, stage, quality)).toEqual({ lowPercent, likelyPercent, highPercent });
+    expect(likelyIntakePercent(animal, stage, quality)).toBe(likelyPercent);
+  });
+  it('refuses a line that no guide prints', () => {
+    expect(() => printedPercents('horse', 'dry', 'low')).toThrow('needs a line of the table');
+    expect(() => printedPercents('beef-cow', 'nursing mare')).toThrow('needs a line of the table');
+  });
+  // The likely figures as the guides print them: Hibberd and Thrift for cows, the others line by line in the table.
+  it.each<[HerdStock, Stage, 'poor' | 'fair' | 'good', number]>([
+    ['cow', 'dry', 'poor', 1.8],
+    ['cow', 'late', 'fair', 2.2],
+    ['cow', 'nursing', 'good', 2.7],
+    ['heifer', 'dry', 'good', 2.5],
+    ['heifer', 'nursing', 'poor', 2.2],
+    ['bull', 'nursing', 'poor', 1.8],
+    ['growing', 'dry', 'fair', 2.5],
+    ['calf', 'dry', 'fair', 1.5],
+    ['ewe', 'dry', 'fair', 2],
+    ['ewe', 'late', 'fair', 3.5],
+    ['ewe', 'nursing', 'fair', 4],
+    ['lamb', 'dry', 'fair', 4],
+    ['horse', 'late', 'fair', 2],
+    ['horse', 'nursing', 'fair', 3],
+    ['doe', 'dry', 'fair', 2],
+    ['doe', 'late', 'fair', 4],
+    ['doe', 'nursing', 'fair', 4],
+  ])('of a %s, %s, on %s feed is the printed one', (stock, stage, quality, percent) => {
+    expect(guidePercents(stock, stage, quality).likelyPercent).toBe(percent);
+  });
+  it('of ewes near birth and of goats in milk has the printed ranges', () => {
+    expect([guidePercents('lamb', 'dry', 'fair').lowPercent, guidePercents('doe', 'nursing', 'fair').highPercent]).toEqual([3.5, 4.5]);
+    expect([guidePercents('ewe', 'dry', 'fair').highPercent, guidePercents('calf', 'dry', 'fair').lowPercent]).toEqual([4, 1]);
+  });
+});
+
+describe('the stage of the year', () => {
+  // Common practice: calves suckle 7 months, foals 6, lambs and kids 3; the last 3 months before a calf or foal are heavy, 2 before a lamb or kid.
+  it.each<[Breeding, string]>([
+    ['cow', 'nnnnnnnddlll'],
+    ['heifer', 'nnnnnnnddlll'],
+    ['horse', 'nnnnnndddlll'],
+    ['ewe', 'nnndddddddll'],
+    ['doe', 'nnndddddddll'],
+  ])('of a %s runs from birth to birth', (stock, months) => {
+    for (const birth of [1, 3, 12]) {
+      const stages = Array.from({ length: 12 }, (_, after) => stageFromBirth(stock, birth, ((birth - 1 + after) % 12) + 1));
+      expect(stages.map(([letter]) => letter).join(''), `born in month ${birth}`).toBe(months);
+    }
+    expect(isBreeding(stock)).toBe(true);
+  });
+  it('is asked of no bull', () => {
+    expect(['bull', 'growing', 'calf', 'lamb'].map(isBreeding)).toEqual([false, false, false, false]);
   });
 });

@@ -11,14 +11,14 @@ import { steadyRateFit } from '../../calculators/math/infiltration/steadyRateFit
 import { stormInfiltration } from '../../calculators/math/infiltration/stormInfiltration.ts';
 import { scatterFactor, visitRatio } from '../../calculators/math/infiltration/visitRatio.ts';
 import { greenAmptTextures } from '../../calculators/tables/greenAmptTextures.ts';
+import { between } from '../support/numbers.ts';
 
-const within = (min: number, max: number) => fc.double({ min, max, noNaN: true });
-const orNothing = (min: number, max: number) => fc.oneof(fc.constant(0), within(min, max));
-const soil = fc.record({ conductivityCmPerHr: within(0.01, 12), suctionCm: orNothing(0.01, 60), moistureDeficit: orNothing(0.001, 0.5) });
-const thirsty = fc.record({ conductivityCmPerHr: within(0.01, 12), suctionCm: within(1, 60), moistureDeficit: within(0.02, 0.5) });
-const hours = within(0, 48);
+const orNothing = (min: number, max: number) => fc.oneof(fc.constant(0), between(min, max));
+const soil = fc.record({ conductivityCmPerHr: between(0.01, 12), suctionCm: orNothing(0.01, 60), moistureDeficit: orNothing(0.001, 0.5) });
+const thirsty = fc.record({ conductivityCmPerHr: between(0.01, 12), suctionCm: between(1, 60), moistureDeficit: between(0.02, 0.5) });
+const hours = between(0, 48);
 const rainType = fc.constantFrom('i' as const, 'ia' as const, 'ii' as const, 'iii' as const);
-const steps = fc.array(fc.record({ hours: within(0.05, 3), rainCm: within(0, 8) }), { minLength: 1, maxLength: 12 });
+const steps = fc.array(fc.record({ hours: between(0.05, 3), rainCm: between(0, 8) }), { minLength: 1, maxLength: 12 });
 
 describe('soaking in under water', () => {
   it('soaks in by the first terms of the series in the first moments', () => {
@@ -30,7 +30,7 @@ describe('soaking in under water', () => {
   });
   it('solves the implicit equation to 1e-10', () => {
     fc.assert(
-      fc.property(soil, hours, within(0, 20), (each, time, startCm) => {
+      fc.property(soil, hours, between(0, 20), (each, time, startCm) => {
         const depthCm = greenAmptDepthCm({ hours: time, soil: each, startCm });
         const pull = each.suctionCm * each.moistureDeficit;
         const logTerm = pull === 0 ? 0 : pull * Math.log1p((depthCm - startCm) / (startCm + pull));
@@ -41,16 +41,23 @@ describe('soaking in under water', () => {
   });
   it('stays finite for pulls and times next to nothing', () => {
     fc.assert(
-      fc.property(within(0.01, 12), within(0, 60), within(0, 0.5), hours, within(0, 20), (conductivityCmPerHr, suctionCm, deficit, time, startCm) => {
-        const depthCm = greenAmptDepthCm({ hours: time, soil: { conductivityCmPerHr, suctionCm, moistureDeficit: deficit }, startCm });
-        expect(Number.isFinite(depthCm)).toBe(true);
-        expect(depthCm).toBeGreaterThanOrEqual(startCm);
-      }),
+      fc.property(
+        between(0.01, 12),
+        between(0, 60),
+        between(0, 0.5),
+        hours,
+        between(0, 20),
+        (conductivityCmPerHr, suctionCm, deficit, time, startCm) => {
+          const depthCm = greenAmptDepthCm({ hours: time, soil: { conductivityCmPerHr, suctionCm, moistureDeficit: deficit }, startCm });
+          expect(Number.isFinite(depthCm)).toBe(true);
+          expect(depthCm).toBeGreaterThanOrEqual(startCm);
+        },
+      ),
     );
   });
   it('runs back to the time', () => {
     fc.assert(
-      fc.property(soil, within(0.01, 48), within(0, 20), (each, time, startCm) => {
+      fc.property(soil, between(0.01, 48), between(0, 20), (each, time, startCm) => {
         const depthCm = greenAmptDepthCm({ hours: time, soil: each, startCm });
         expect(Math.abs(greenAmptHours({ depthCm, soil: each, startCm }) - time)).toBeLessThan(1e-8 * Math.max(1, 1 / each.conductivityCmPerHr));
       }),
@@ -103,7 +110,7 @@ describe('a storm on the ground', () => {
   });
   it('stands when steady rain has gone on for the ponding time, and not before', () => {
     fc.assert(
-      fc.property(thirsty, within(1.05, 20), (each, factor) => {
+      fc.property(thirsty, between(1.05, 20), (each, factor) => {
         const rate = factor * each.conductivityCmPerHr;
         const time = pondingHours(rate, each);
         const rainFor = (duration: number) => stormInfiltration({ steps: [{ hours: duration, rainCm: rate * duration }], soil: each });
@@ -115,7 +122,7 @@ describe('a storm on the ground', () => {
   });
   it('runs off nothing while the rain is no faster than the conductivity', () => {
     fc.assert(
-      fc.property(soil, fc.array(within(0, 1), { minLength: 1, maxLength: 8 }), (each, shares) => {
+      fc.property(soil, fc.array(between(0, 1), { minLength: 1, maxLength: 8 }), (each, shares) => {
         const gentle = shares.map((share) => ({ hours: 1, rainCm: share * each.conductivityCmPerHr }));
         expect(Math.abs(stormInfiltration({ steps: gentle, soil: each }).runoffCm)).toBeLessThan(1e-12);
       }),
@@ -123,7 +130,7 @@ describe('a storm on the ground', () => {
   });
   it('runs off less where the soil conducts better', () => {
     fc.assert(
-      fc.property(steps, soil, within(1, 5), (bursts, each, factor) => {
+      fc.property(steps, soil, between(1, 5), (bursts, each, factor) => {
         const better = { ...each, conductivityCmPerHr: each.conductivityCmPerHr * factor };
         expect(stormInfiltration({ steps: bursts, soil: better }).runoffCm).toBeLessThanOrEqual(
           stormInfiltration({ steps: bursts, soil: each }).runoffCm + 1e-7,
@@ -136,7 +143,7 @@ describe('a storm on the ground', () => {
 describe('a design storm', () => {
   it('rises from nothing to all of the rain', () => {
     fc.assert(
-      fc.property(rainType, within(0, 24), within(0, 24), (type, one, other) => {
+      fc.property(rainType, between(0, 24), between(0, 24), (type, one, other) => {
         expect(designStormShare(type, Math.min(one, other))).toBeLessThanOrEqual(designStormShare(type, Math.max(one, other)));
         expect(designStormShare(type, 0)).toBe(0);
         expect(designStormShare(type, 24)).toBe(1);
@@ -153,7 +160,7 @@ describe('a design storm', () => {
   });
   it('adds up to the day', () => {
     fc.assert(
-      fc.property(rainType, within(0, 40), fc.constantFrom(0.05, 0.1, 0.25, 0.5, 1, 2, 6, 24), (type, rainCm, stepHours) => {
+      fc.property(rainType, between(0, 40), fc.constantFrom(0.05, 0.1, 0.25, 0.5, 1, 2, 6, 24), (type, rainCm, stepHours) => {
         const cut = designStormSteps({ rainType: type, rainCm, stepHours });
         expect(Math.abs(cut.reduce((sum, step) => sum + step.rainCm, 0) - rainCm)).toBeLessThan(1e-9);
         expect(Math.abs(cut.reduce((sum, step) => sum + step.hours, 0) - 24)).toBeLessThan(1e-9);
@@ -164,12 +171,12 @@ describe('a design storm', () => {
 });
 
 describe('rings', () => {
-  const rates = fc.array(within(0.01, 50), { minLength: 2, maxLength: 6 });
+  const rates = fc.array(between(0.01, 50), { minLength: 2, maxLength: 6 });
   it('add up over pourings, the last one leading', () => {
     fc.assert(
       fc.property(
-        within(2, 24),
-        fc.array(fc.record({ volumeMl: within(50, 2000), minutes: within(0.2, 600) }), { minLength: 1, maxLength: 6 }),
+        between(2, 24),
+        fc.array(fc.record({ volumeMl: between(50, 2000), minutes: between(0.2, 600) }), { minLength: 1, maxLength: 6 }),
         (boreIn, pourings) => {
           const { rows, leadingRateInPerHr, repeated } = ringTest({ boreIn, pourings });
           const last = rows[rows.length - 1];
@@ -183,8 +190,8 @@ describe('rings', () => {
   it('give back the sorptivity and the steady rate that made them', () => {
     fc.assert(
       fc.property(
-        within(0, 5),
-        within(0.05, 5),
+        between(0, 5),
+        between(0.05, 5),
         fc.uniqueArray(fc.integer({ min: 1, max: 200 }), { minLength: 2, maxLength: 6 }),
         (pull, steady, ticks) => {
           const points = ticks.map((tick) => tick / 50).map((time) => ({ elapsedHours: time, cumulativeIn: pull * Math.sqrt(time) + steady * time }));
@@ -197,7 +204,7 @@ describe('rings', () => {
   });
   it('compare the same way from either end and in any unit', () => {
     fc.assert(
-      fc.property(rates, rates, within(0.1, 30), (earlier, later, unit) => {
+      fc.property(rates, rates, between(0.1, 30), (earlier, later, unit) => {
         const there = visitRatio({ earlier, later, confidencePercent: 95 });
         const back = visitRatio({ earlier: later, later: earlier, confidencePercent: 95 });
         const other = visitRatio({ earlier: earlier.map((rate) => rate * unit), later: later.map((rate) => rate * unit), confidencePercent: 95 });
@@ -221,7 +228,7 @@ describe('rings', () => {
     const factor = (rings: number) => scatterFactor({ earlierRings: rings, laterRings: rings, variationPercent: 80, confidencePercent: 95 });
     for (let rings = 2; rings < 12; rings += 1) expect(factor(rings + 1)).toBeLessThan(factor(rings));
     fc.assert(
-      fc.property(within(3, 24), within(0.5, 6), within(0, 2), within(0.5, 40), (boreIn, insertedIn, pondedIn, capillaryLengthIn) => {
+      fc.property(between(3, 24), between(0.5, 6), between(0, 2), between(0.5, 40), (boreIn, insertedIn, pondedIn, capillaryLengthIn) => {
         const ring = { boreIn, insertedIn, pondedIn, capillaryLengthIn };
         expect(ringOverRead(ring)).toBeGreaterThan(1);
         expect(ringOverRead({ ...ring, insertedIn: insertedIn + 1 })).toBeLessThan(ringOverRead(ring));

@@ -14,22 +14,22 @@ import { partialBudgetUsd } from '../../calculators/math/money/partialBudgetUsd.
 import { headFedThrough, partialHerd } from '../../calculators/math/money/partialHerd.ts';
 import { slideUsdPerCwt, slidPriceUsdPerCwt } from '../../calculators/math/money/slidPriceUsdPerCwt.ts';
 import { valueOfGainUsdPerLb } from '../../calculators/math/money/valueOfGainUsdPerLb.ts';
+import { between } from '../support/numbers.ts';
 
-const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const near = (one: number, other: number, relative = 1e-9): void => {
   expect(Math.abs(one - other)).toBeLessThanOrEqual(relative * Math.max(1, Math.abs(one), Math.abs(other)));
 };
 const cow = fc.record({
-  days: number(1, 700),
-  dailyCostUsd: number(0.2, 8),
-  calfIncomeUsd: number(0, 1500),
-  agingUsdPerYear: number(0, 400),
-  deathLossPercentPerYear: number(0, 5),
-  saleUsd: number(400, 3000),
-  saleCostsUsd: number(0, 300),
-  interestPercentPerYear: number(0, 12),
-  buyBackUsd: number(400, 4500),
-  buyBackCostsUsd: number(0, 300),
+  days: between(1, 700),
+  dailyCostUsd: between(0.2, 8),
+  calfIncomeUsd: between(0, 1500),
+  agingUsdPerYear: between(0, 400),
+  deathLossPercentPerYear: between(0, 5),
+  saleUsd: between(400, 3000),
+  saleCostsUsd: between(0, 300),
+  interestPercentPerYear: between(0, 12),
+  buyBackUsd: between(400, 4500),
+  buyBackCostsUsd: between(0, 300),
 });
 
 describe('feed her through, or sell and buy back', () => {
@@ -69,7 +69,7 @@ describe('feed her through, or sell and buy back', () => {
   });
   it('turns against keeping with dearer feed, and toward it with dearer cows', () => {
     fc.assert(
-      fc.property(cow, number(0.01, 2), (one, more) => {
+      fc.property(cow, between(0.01, 2), (one, more) => {
         const { keepAdvantageUsd } = keepAgainstRebuyUsd(one);
         expect(keepAgainstRebuyUsd({ ...one, dailyCostUsd: one.dailyCostUsd + more }).keepAdvantageUsd).toBeLessThan(keepAdvantageUsd);
         const rows = buyBackRange(one, one.buyBackUsd, one.buyBackUsd * (1 + more), one.buyBackUsd * (1 + 2 * more));
@@ -103,16 +103,22 @@ function atFree(one: Parameters<typeof keepAgainstRebuyUsd>[0]): number {
 describe('part of a herd', () => {
   it('lies on the line between keeping all and selling all', () => {
     fc.assert(
-      fc.property(number(1, 500), number(0, 1), number(-500, 2000), number(-500, 2000), (herdHead, share, keepingUsdPerHead, rebuyingUsdPerHead) => {
-        const plan = partialHerd({ herdHead, sellHead: share * herdHead, keepingUsdPerHead, rebuyingUsdPerHead });
-        near(plan.costUsd, herdHead * ((1 - share) * keepingUsdPerHead + share * rebuyingUsdPerHead), 1e-7);
-        near(plan.soldPercent, 100 * share);
-      }),
+      fc.property(
+        between(1, 500),
+        between(0, 1),
+        between(-500, 2000),
+        between(-500, 2000),
+        (herdHead, share, keepingUsdPerHead, rebuyingUsdPerHead) => {
+          const plan = partialHerd({ herdHead, sellHead: share * herdHead, keepingUsdPerHead, rebuyingUsdPerHead });
+          near(plan.costUsd, herdHead * ((1 - share) * keepingUsdPerHead + share * rebuyingUsdPerHead), 1e-7);
+          near(plan.soldPercent, 100 * share);
+        },
+      ),
     );
   });
   it('keeps no more than the feed carries, and could not keep one more', () => {
     fc.assert(
-      fc.property(number(0, 500_000), number(5, 60), number(10, 300), (feedLb, lbPerHeadDay, days) => {
+      fc.property(between(0, 500_000), between(5, 60), between(10, 300), (feedLb, lbPerHeadDay, days) => {
         const head = headFedThrough(feedLb, lbPerHeadDay, days);
         expect(head * lbPerHeadDay * days).toBeLessThanOrEqual(feedLb * (1 + 1e-12));
         expect((head + 1) * lbPerHeadDay * days).toBeGreaterThan(feedLb * (1 - 1e-12));
@@ -122,7 +128,7 @@ describe('part of a herd', () => {
 });
 
 describe('prices and weights', () => {
-  const quotes = fc.record({ light: number(250, 500), gained: number(50, 300), lightPrice: number(120, 300), fall: number(0, 40) });
+  const quotes = fc.record({ light: between(250, 500), gained: between(50, 300), lightPrice: between(120, 300), fall: between(0, 40) });
   it('runs the slide through both quotes', () => {
     fc.assert(
       fc.property(quotes, ({ light, gained, lightPrice, fall }) => {
@@ -147,18 +153,24 @@ describe('prices and weights', () => {
   });
   it('brings the money back at the break-even price', () => {
     fc.assert(
-      fc.property(number(100, 2000), number(0, 800), number(0, 10), number(200, 1500), (valueNowUsd, costsUsd, deathLossPercent, saleWeightLb) => {
-        const price = breakEvenSalePriceUsdPerCwt({ valueNowUsd, costsUsd, deathLossPercent, saleWeightLb });
-        near((price / 100) * saleWeightLb * (1 - deathLossPercent / 100), valueNowUsd + costsUsd);
-      }),
+      fc.property(
+        between(100, 2000),
+        between(0, 800),
+        between(0, 10),
+        between(200, 1500),
+        (valueNowUsd, costsUsd, deathLossPercent, saleWeightLb) => {
+          const price = breakEvenSalePriceUsdPerCwt({ valueNowUsd, costsUsd, deathLossPercent, saleWeightLb });
+          near((price / 100) * saleWeightLb * (1 - deathLossPercent / 100), valueNowUsd + costsUsd);
+        },
+      ),
     );
     fc.assert(
-      fc.property(number(0, 10), number(0, 3), number(5, 60), (dailyLimitUsd, otherUsdPerDay, hayLbPerDay) => {
+      fc.property(between(0, 10), between(0, 3), between(5, 60), (dailyLimitUsd, otherUsdPerDay, hayLbPerDay) => {
         near((breakEvenHayUsdPerTon({ dailyLimitUsd, otherUsdPerDay, hayLbPerDay }) * hayLbPerDay) / 2000 + otherUsdPerDay, dailyLimitUsd);
       }),
     );
     fc.assert(
-      fc.property(number(500, 3000), number(0, 500), number(1, 12), (now, cull, years) =>
+      fc.property(between(500, 3000), between(0, 500), between(1, 12), (now, cull, years) =>
         near(now - years * cowAgingUsdPerYear(now, cull, years), cull),
       ),
     );
@@ -167,11 +179,11 @@ describe('prices and weights', () => {
 
 describe('weaning early', () => {
   const pair = fc.record({
-    cowWeightLb: number(800, 1700),
-    dryPercent: number(1.5, 2.5),
-    more: number(0, 0.6),
-    calfForageLbPerDay: number(0, 12),
-    days: number(1, 150),
+    cowWeightLb: between(800, 1700),
+    dryPercent: between(1.5, 2.5),
+    more: between(0, 0.6),
+    calfForageLbPerDay: between(0, 12),
+    days: between(1, 150),
   });
   it('keeps cow and calf apart, and the two together are the whole', () => {
     fc.assert(
@@ -186,7 +198,7 @@ describe('weaning early', () => {
   });
   it('with nothing spared and no cost, a calf fed to the usual weight brings the usual money', () => {
     fc.assert(
-      fc.property(number(200, 400), number(50, 250), number(120, 300), number(0, 30), number(20, 150), (light, gained, price, fall, days) => {
+      fc.property(between(200, 400), between(50, 250), between(120, 300), between(0, 30), between(20, 150), (light, gained, price, fall, days) => {
         const ways = earlyWeaningUsd({
           days,
           earlyWeightLb: light,
@@ -210,7 +222,7 @@ describe('weaning early', () => {
 describe('what the answer hangs on', () => {
   it('puts the widest swing first and moves one input at a time', () => {
     fc.assert(
-      fc.property(number(-5, 5), number(-5, 5), number(-5, 5), number(0.1, 3), (a, b, c, width) => {
+      fc.property(between(-5, 5), between(-5, 5), between(-5, 5), between(0.1, 3), (a, b, c, width) => {
         const input = (name: 'a' | 'b' | 'c') => ({ input: name, low: 1 - width, likely: 1, high: 1 + width });
         const rows = oneAtATimeSwings((value) => a * value('a') + b * value('b') + c * value('c'), [input('a'), input('b'), input('c')]);
         const slopes = new Map([

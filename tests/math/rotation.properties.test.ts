@@ -10,8 +10,8 @@ import { restingShare } from '../../calculators/math/rotation/restingShare.ts';
 import { stripDepthFt } from '../../calculators/math/rotation/stripDepthFt.ts';
 import { forageHeights } from '../../calculators/tables/forageHeights.ts';
 import { restByGrowth } from '../../calculators/tables/restByGrowth.ts';
+import { between } from '../support/numbers.ts';
 
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const herds = fc.integer({ min: 1, max: 4 });
 const near = (value: number, other: number) => expect(Math.abs(value - other)).toBeLessThanOrEqual(1e-9 * Math.max(1, Math.abs(other)));
 

@@ -14,12 +14,13 @@ import { retentionIn } from '../../calculators/math/runoff/retentionIn.ts';
 import { slopeCurveNumber } from '../../calculators/math/runoff/slopeCurveNumber.ts';
 import { ratioRetentionIn, stormRunoffIn } from '../../calculators/math/runoff/stormRunoffIn.ts';
 import { agriculturalCovers, type Cover, cultivatedCovers, rangeCovers } from '../../calculators/tables/curveNumbers.ts';
+import { between } from '../support/numbers.ts';
 
-const rain = fc.double({ min: 0, max: 30, noNaN: true });
-const number = fc.double({ min: 5, max: 100, noNaN: true });
+const rain = between(0, 30);
+const number = between(5, 100);
 const ratio = fc.constantFrom(0.2 as const, 0.05 as const);
-const share = fc.double({ min: 0, max: 1, noNaN: true });
-const percent = fc.double({ min: 0, max: 100, noNaN: true });
+const share = between(0, 1);
+const percent = between(0, 100);
 const grazing = fc.constantFrom<Grazing>('rested', 'light', 'moderate', 'heavy');
 const humid = { poorBelowPercent: 50, goodAbovePercent: 75 };
 const slack = 1e-9;
@@ -27,7 +28,7 @@ const slack = 1e-9;
 describe('runoff of a storm', () => {
   it('is never more than the rain, grows with rain and with curve number', () => {
     fc.assert(
-      fc.property(rain, fc.double({ min: 0, max: 5, noNaN: true }), number, share, ratio, (rainIn, more, curveNumber, up, abstractionRatio) => {
+      fc.property(rain, between(0, 5), number, share, ratio, (rainIn, more, curveNumber, up, abstractionRatio) => {
         const runoff = stormRunoffIn({ rainIn, curveNumber, abstractionRatio });
         expect(runoff).toBeGreaterThanOrEqual(0);
         expect(runoff).toBeLessThanOrEqual(rainIn + slack);
@@ -46,7 +47,7 @@ describe('runoff of a storm', () => {
   });
   it('gives the curve number back under either convention', () => {
     fc.assert(
-      fc.property(rain, fc.double({ min: 5, max: 99.9, noNaN: true }), ratio, (rainIn, curveNumber, abstractionRatio) => {
+      fc.property(rain, between(5, 99.9), ratio, (rainIn, curveNumber, abstractionRatio) => {
         const runoffIn = stormRunoffIn({ rainIn, curveNumber, abstractionRatio });
         fc.pre(runoffIn > 1e-4);
         expect(Math.abs(curveNumberFromStorm({ rainIn, runoffIn, abstractionRatio }) - curveNumber)).toBeLessThan(1e-6);
@@ -55,7 +56,7 @@ describe('runoff of a storm', () => {
   });
   it('begins earlier under the ratio 0.05', () => {
     fc.assert(
-      fc.property(fc.double({ min: 30, max: 95, noNaN: true }), (curveNumber) => {
+      fc.property(between(30, 95), (curveNumber) => {
         const rainIn = 0.2 * retentionIn(curveNumber);
         expect(stormRunoffIn({ rainIn, curveNumber, abstractionRatio: 0.05 })).toBeGreaterThan(0);
         expect(stormRunoffIn({ rainIn, curveNumber, abstractionRatio: 0.2 })).toBeLessThan(slack);
@@ -70,7 +71,7 @@ describe('runoff of a storm', () => {
 });
 
 describe('parts of an area', () => {
-  const part = fc.record({ areaAc: fc.double({ min: 0.1, max: 500, noNaN: true }), curveNumber: number });
+  const part = fc.record({ areaAc: between(0.1, 500), curveNumber: number });
   it('average between the least and the greatest, whatever their order or size', () => {
     fc.assert(
       fc.property(fc.array(part, { minLength: 1, maxLength: 6 }), rain, ratio, (parts, rainIn, abstractionRatio) => {
@@ -138,7 +139,7 @@ describe('slope and hard surfaces', () => {
   });
   it('lie between the open ground and 98, less where water crosses ground first', () => {
     fc.assert(
-      fc.property(fc.double({ min: 5, max: 98, noNaN: true }), percent, share, (groundCurveNumber, hardPercent, unconnectedShare) => {
+      fc.property(between(5, 98), percent, share, (groundCurveNumber, hardPercent, unconnectedShare) => {
         const whole = hardSurfaceCurveNumber({ groundCurveNumber, hardPercent, unconnectedShare });
         expect(whole).toBeGreaterThanOrEqual(groundCurveNumber - slack);
         expect(whole).toBeLessThanOrEqual(hardSurfaceCurveNumber({ groundCurveNumber, hardPercent, unconnectedShare: 0 }) + slack);
@@ -208,25 +209,20 @@ describe('condition of the cover', () => {
 describe('lag and peak', () => {
   it('lag shortens with slope and curve number, lengthens with the way', () => {
     fc.assert(
-      fc.property(
-        fc.double({ min: 100, max: 20000, noNaN: true }),
-        fc.double({ min: 50, max: 94, noNaN: true }),
-        fc.double({ min: 0.5, max: 30, noNaN: true }),
-        (flowLengthFt, curveNumber, slopePercent) => {
-          const lag = lagHours({ flowLengthFt, curveNumber, slopePercent });
-          expect(Math.abs(lagHours({ flowLengthFt, curveNumber, slopePercent: 4 * slopePercent }) - lag / 2)).toBeLessThan(slack);
-          expect(lagHours({ flowLengthFt, curveNumber: curveNumber + 1, slopePercent })).toBeLessThan(lag);
-          expect(lagHours({ flowLengthFt: 2 * flowLengthFt, curveNumber, slopePercent })).toBeGreaterThan(lag);
-        },
-      ),
+      fc.property(between(100, 20000), between(50, 94), between(0.5, 30), (flowLengthFt, curveNumber, slopePercent) => {
+        const lag = lagHours({ flowLengthFt, curveNumber, slopePercent });
+        expect(Math.abs(lagHours({ flowLengthFt, curveNumber, slopePercent: 4 * slopePercent }) - lag / 2)).toBeLessThan(slack);
+        expect(lagHours({ flowLengthFt, curveNumber: curveNumber + 1, slopePercent })).toBeLessThan(lag);
+        expect(lagHours({ flowLengthFt: 2 * flowLengthFt, curveNumber, slopePercent })).toBeGreaterThan(lag);
+      }),
     );
   });
   it('peak falls with time of concentration and with abstraction for types II and III', () => {
     fc.assert(
       fc.property(
         fc.constantFrom('ii' as const, 'iii' as const),
-        fc.double({ min: 0.1, max: 5, noNaN: true }),
-        fc.double({ min: 0, max: 0.6, noNaN: true }),
+        between(0.1, 5),
+        between(0, 0.6),
         (rainType, concentrationHours, abstractionShare) => {
           const at = (hours: number, abstracted: number) => unitPeakCsmPerIn({ rainType, abstractionShare: abstracted, concentrationHours: hours });
           const peak = at(concentrationHours, abstractionShare);
@@ -238,7 +234,7 @@ describe('lag and peak', () => {
   });
   it('peak is in proportion to area and runoff, and ponds only lower it', () => {
     fc.assert(
-      fc.property(fc.double({ min: 0, max: 5, noNaN: true }), rain, (pondPercent, runoffIn) => {
+      fc.property(between(0, 5), rain, (pondPercent, runoffIn) => {
         const pondShareFactor = pondFactor(pondPercent);
         expect(pondShareFactor).toBeLessThanOrEqual(1);
         expect(pondShareFactor).toBeGreaterThanOrEqual(0.72);

@@ -18,8 +18,7 @@ import { textureClass } from '../../calculators/math/soil/textureClass.ts';
 import { waterAtTensionInPerIn } from '../../calculators/math/soil/waterAtTensionInPerIn.ts';
 import { waterRetention } from '../../calculators/math/soil/waterRetention.ts';
 import { expectWithin } from '../support/expectWithin.ts';
-
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+import { between } from '../support/numbers.ts';
 
 /** The twelve rules as the soil survey writes them, each on its own: they must neither overlap nor leave a gap. */
 const rules: Readonly<Record<string, (sand: number, silt: number, clay: number) => boolean>> = {

@@ -4,9 +4,10 @@ import { searchedDepthCm, soilGroupFromConductivity } from '../../calculators/ma
 import { soilGroupFromRate } from '../../calculators/math/soilGroup/soilGroupFromRate.ts';
 import { soilGroupFromTexture } from '../../calculators/math/soilGroup/soilGroupFromTexture.ts';
 import { textureGroups } from '../../calculators/tables/soilGroups.ts';
+import { between } from '../support/numbers.ts';
 
-const conductivity = fc.double({ min: 0, max: 100, noNaN: true });
-const depth = fc.oneof(fc.double({ min: 0, max: 250, noNaN: true }), fc.constant(Infinity));
+const conductivity = between(0, 100);
+const depth = fc.oneof(between(0, 250), fc.constant(Infinity));
 const rank = (group: string) => 'abcd'.indexOf(group);
 const textures = Object.keys(textureGroups.groups).filter((each): each is keyof typeof textureGroups.groups => each in textureGroups.groups);
 
@@ -17,6 +18,10 @@ describe('soil groups', () => {
     expect([49.9, 50, 100, 100.1].map((barrierCm) => searchedDepthCm(barrierCm, 59.9))).toEqual([0, 60, 60, 100]);
     expect([49.9, 50, 100, 100.1].map((barrierCm) => searchedDepthCm(barrierCm, 60))).toEqual([0, 50, 50, 50]);
     expect([59.9, 60, 100, 100.1].map((waterCm) => searchedDepthCm(Infinity, waterCm))).toEqual([100, 50, 50, 100]);
+  });
+  it('take the slower group for a rate on the line between two', () => {
+    // TR-55, appendix A: A is "greater than 0.30" inches an hour; 0.15 and 0.05 end one range and begin the next, and the slower is the careful reading.
+    expect([0.3, 0.15, 0.05].map(soilGroupFromRate)).toEqual(['b', 'c', 'd']);
   });
   it('never get slower with conductivity', () => {
     fc.assert(
@@ -31,7 +36,7 @@ describe('soil groups', () => {
   });
   it('are D under a shallow barrier, and D as they lie under high water', () => {
     fc.assert(
-      fc.property(conductivity, fc.double({ min: 0, max: 49.9, noNaN: true }), depth, (leastConductivityUmPerS, shallowCm, anyCm) => {
+      fc.property(conductivity, between(0, 49.9), depth, (leastConductivityUmPerS, shallowCm, anyCm) => {
         expect(soilGroupFromConductivity({ leastConductivityUmPerS, barrierDepthCm: shallowCm, waterTableDepthCm: anyCm })).toEqual({
           group: 'd',
           drainedGroup: null,
@@ -51,16 +56,11 @@ describe('soil groups', () => {
   });
   it('by texture never get faster as the barrier comes nearer', () => {
     fc.assert(
-      fc.property(
-        fc.constantFrom(...textures),
-        fc.double({ min: 0, max: 80, noNaN: true }),
-        fc.double({ min: 0, max: 80, noNaN: true }),
-        (texture, one, other) => {
-          expect(rank(soilGroupFromTexture(texture, Math.min(one, other)))).toBeGreaterThanOrEqual(
-            rank(soilGroupFromTexture(texture, Math.max(one, other))),
-          );
-        },
-      ),
+      fc.property(fc.constantFrom(...textures), between(0, 80), between(0, 80), (texture, one, other) => {
+        expect(rank(soilGroupFromTexture(texture, Math.min(one, other)))).toBeGreaterThanOrEqual(
+          rank(soilGroupFromTexture(texture, Math.max(one, other))),
+        );
+      }),
     );
     expect(soilGroupFromTexture('sand', 19)).toBe('d');
     expect(soilGroupFromTexture('sandy-loam', 30)).toBe('b');

@@ -1,15 +1,17 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { daysToGrowthShare, daysToStress } from '../../calculators/math/soil/daysToStress.ts';
+import { maximumCoefficient } from '../../calculators/math/soilWater/climateCoefficient.ts';
 import { coverCoefficient } from '../../calculators/math/soilWater/coverCoefficient.ts';
 import { depletionFraction } from '../../calculators/math/soilWater/depletionFraction.ts';
 import { dualCoefficientDay } from '../../calculators/math/soilWater/dualCoefficientDay.ts';
+import { evaporableWaterMm } from '../../calculators/math/soilWater/evaporableWaterMm.ts';
 import { exposedShare } from '../../calculators/math/soilWater/exposedShare.ts';
 import { interceptionDay } from '../../calculators/math/soilWater/interceptionDay.ts';
 import { type DayOrder, rootZoneDay } from '../../calculators/math/soilWater/rootZoneDay.ts';
 import { stressCoefficient } from '../../calculators/math/soilWater/stressCoefficient.ts';
+import { between } from '../support/numbers.ts';
 
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const order = fc.constantFrom<DayOrder>('start-of-day', 'after-rain');
 const share = between(0, 1);
 const weather = fc.array(fc.record({ rainMm: fc.oneof(fc.constant(0), between(0, 90)), referenceMm: between(0, 12) }), {
@@ -194,5 +196,43 @@ describe('rain caught by grass and litter', () => {
         expect(day.heldMm).toBeLessThanOrEqual(storeMm);
       }),
     );
+  });
+});
+
+describe('what the handbook says in words', () => {
+  it('lets a wet surface use a little more than the plants alone could', () => {
+    // Allen and others, eq. 72: 0.05 above a basal coefficient that is past the first term.
+    expect(maximumCoefficient({ basalCoefficient: 1.4, windMPerS: 2, minHumidityPercent: 45, heightM: 0.3 })).toBeCloseTo(1.45, 12);
+  });
+  it('holds tall sparse plants to twice their cover', () => {
+    // Eq. 98 by hand: 0.15 + (0.95 − 0.15) · 2 · 0.3; without the bound 0.3^(1/6) is 0.82.
+    expect(coverCoefficient({ fullCoefficient: 0.95, coverShare: 0.3, heightM: 5 })).toBeCloseTo(0.63, 12);
+  });
+  it('takes 5 percent off for each 10 percent of mulch', () => {
+    expect(evaporableWaterMm({ fieldCapacityShare: 0.23, wiltingPointShare: 0.1, mulchShare: 0.4 })).toBeCloseTo(0.8 * 18, 12);
+  });
+  it('has no more ground than there is', () => {
+    expect(() => exposedShare(0.4, 0.61)).toThrow('needs litterShare');
+  });
+  it('puts water on the wetted ground alone, and asks of the soil before or after it', () => {
+    const dry = {
+      surfaceDepletionMm: 20,
+      depletionMm: 40,
+      rainMm: 4,
+      referenceMm: 5,
+      basalCoefficient: 0.15,
+      maximumCoefficient: 1.2,
+      exposedShare: 0.5,
+      readilyEvaporableMm: 9,
+      evaporableMm: 20,
+      totalAvailableMm: 100,
+      depletionFraction: 0.6,
+    };
+    // 4 mm over the field are 8 on the half that is wetted.
+    expect(dualCoefficientDay({ ...dry, referenceMm: 0, wettedShare: 0.5, dayOrder: 'after-rain' }).surfaceDepletionMm).toBeCloseTo(12, 12);
+    // Before the rain the surface is as dry as it gets, and nothing leaves it.
+    const before = dualCoefficientDay({ ...dry, dayOrder: 'start-of-day' });
+    expect([before.evaporationReduction, before.evaporationMm]).toEqual([0, 0]);
+    expect(dualCoefficientDay({ ...dry, dayOrder: 'after-rain' }).evaporationMm).toBeGreaterThan(0.5);
   });
 });

@@ -8,8 +8,8 @@ import { lnGamma } from '../../calculators/math/special/lnGamma.ts';
 import { normalProbability } from '../../calculators/math/special/normalProbability.ts';
 import { regularizedIncompleteBeta } from '../../calculators/math/special/regularizedIncompleteBeta.ts';
 import { regularizedIncompleteGamma, upperRegularizedIncompleteGamma } from '../../calculators/math/special/regularizedIncompleteGamma.ts';
+import { between } from '../support/numbers.ts';
 
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const near = (ours: number, wanted: number, allowed: number): void => {
   expect(Math.abs(ours - wanted)).toBeLessThanOrEqual(allowed);
 };

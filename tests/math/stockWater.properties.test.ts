@@ -11,13 +11,13 @@ import { roundEndTankGal, roundTankGal, tankGal } from '../../calculators/math/s
 import { troughPlan } from '../../calculators/math/stockWater/troughPlan.ts';
 import { wellStorageGal, wellYieldGpm } from '../../calculators/math/stockWater/wellStorageGal.ts';
 import { inchAcresToGallons } from '../../calculators/math/water/waterVolume.ts';
-import { intakeByHeat, intakeRanges } from '../../calculators/tables/stockWater.ts';
+import { intakeByDegree, intakeByHeat, intakeRanges } from '../../calculators/tables/stockWater.ts';
+import { between } from '../support/numbers.ts';
 
-const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const near = (one: number, other: number, relative = 1e-9): void => {
   expect(Math.abs(one - other)).toBeLessThanOrEqual(relative * Math.max(1, Math.abs(other)));
 };
-const pond = fc.record({ surfaceAc: number(0.05, 20), maxDepthFt: number(2, 25) });
+const pond = fc.record({ surfaceAc: between(0.05, 20), maxDepthFt: between(2, 25) });
 
 describe('water that stock drink', () => {
   type Animal = Parameters<typeof planningIntakeGal>[0];
@@ -27,7 +27,7 @@ describe('water that stock drink', () => {
 
   it('never asks for less on a hotter day', () => {
     fc.assert(
-      fc.property(animals, number(-40, 130), number(0, 60), (animal, airF, hotter) => {
+      fc.property(animals, between(-40, 130), between(0, 60), (animal, airF, hotter) => {
         const warmF = Math.min(130, airF + hotter);
         expect(planningIntakeGal(animal, warmF).galPerDay).toBeGreaterThanOrEqual(planningIntakeGal(animal, airF).galPerDay - 1e-9);
       }),
@@ -43,15 +43,30 @@ describe('water that stock drink', () => {
       }
     }
   });
+  it('comes from the lists that name the animal, and from no others', () => {
+    for (const animal of [...listed].filter(isAnimal)) {
+      const ranges = intakeRanges.filter((range) => range.animal === animal);
+      const named = [
+        ...intakeByHeat.filter(({ gal }) => animal in gal).map(({ source }) => source),
+        ...(animal === intakeByDegree.animal ? [intakeByDegree.source] : []),
+        ...ranges.map(({ source }) => source),
+      ];
+      const { bySource, galPerDay, leastGalPerDay } = planningIntakeGal(animal, 85);
+      expect(bySource.map(({ source }) => source).sort(), animal).toEqual(named.sort());
+      if (ranges.length === named.length) expect(galPerDay, animal).toBe(Math.max(...ranges.map(({ highGal }) => highGal)));
+      expect(leastGalPerDay, animal).toBe(Math.min(...bySource.map((each) => each.galPerDay)));
+    }
+    expect(() => Reflect.apply(planningIntakeGal, undefined, ['mammoth', 85])).toThrow('needs an animal of its lists');
+  });
 });
 
 describe('a pond by its depth', () => {
   it('turns depth into water and back', () => {
-    fc.assert(fc.property(pond, number(0.01, 30), (one, depthFt) => near(pondDepthFt(one, pondStorageAtGal(one, depthFt)), depthFt)));
+    fc.assert(fc.property(pond, between(0.01, 30), (one, depthFt) => near(pondDepthFt(one, pondStorageAtGal(one, depthFt)), depthFt)));
   });
   it('has the surface that its storage grows by', () => {
     fc.assert(
-      fc.property(pond, number(1, 20), (one, depthFt) => {
+      fc.property(pond, between(1, 20), (one, depthFt) => {
         const step = 1e-4 * depthFt;
         const grown = pondStorageAtGal(one, depthFt + step) - pondStorageAtGal(one, depthFt - step);
         near(grown, inchAcresToGallons(12 * 2 * step * pondSurfaceAtAc(one, depthFt)), 1e-5);
@@ -60,7 +75,7 @@ describe('a pond by its depth', () => {
   });
   it('measured again at another level is the same pond', () => {
     fc.assert(
-      fc.property(pond, number(0.1, 1), number(0.1, 1), (one, share, other) => {
+      fc.property(pond, between(0.1, 1), between(0.1, 1), (one, share, other) => {
         const maxDepthFt = one.maxDepthFt * share;
         const again = { surfaceAc: pondSurfaceAtAc(one, maxDepthFt), maxDepthFt };
         near(pondStorageAtGal(again, maxDepthFt * other), pondStorageAtGal(one, maxDepthFt * other));
@@ -69,7 +84,7 @@ describe('a pond by its depth', () => {
   });
   it('encloses no more than its shore can', () => {
     fc.assert(
-      fc.property(number(10, 3000), (diameterFt) => {
+      fc.property(between(10, 3000), (diameterFt) => {
         near(mostSurfaceAc(Math.PI * diameterFt), pondSurfaceAc(diameterFt, diameterFt));
       }),
     );
@@ -79,10 +94,10 @@ describe('a pond by its depth', () => {
 describe('a pond day by day', () => {
   const run = fc.record({
     pond,
-    deadShare: number(0, 0.6),
-    evaporationInByDay: fc.array(number(0, 0.6), { minLength: 1, maxLength: 150 }),
-    seepageInPerDay: number(0, 0.3),
-    drinkGal: number(0, 40_000),
+    deadShare: between(0, 0.6),
+    evaporationInByDay: fc.array(between(0, 0.6), { minLength: 1, maxLength: 150 }),
+    seepageInPerDay: between(0, 0.3),
+    drinkGal: between(0, 40_000),
   });
 
   it('loses no water: start is drunk, evaporated, seeped and left', () => {
@@ -101,7 +116,7 @@ describe('a pond day by day', () => {
   });
   it('with no stock falls by the loss alone', () => {
     fc.assert(
-      fc.property(pond, number(0.05, 0.5), (one, lossIn) => {
+      fc.property(pond, between(0.05, 0.5), (one, lossIn) => {
         const days = Math.floor((one.maxDepthFt * 12) / lossIn / 2);
         const series = Array.from({ length: days }, () => lossIn);
         const { depthFt } = pondDays({
@@ -118,7 +133,7 @@ describe('a pond day by day', () => {
   });
   it('with no loss lasts as long as its water above the dead depth', () => {
     fc.assert(
-      fc.property(pond, number(0, 0.5), (one, deadShare) => {
+      fc.property(pond, between(0, 0.5), (one, deadShare) => {
         const deadDepthFt = deadShare * one.maxDepthFt;
         const usableGal = pondStorageAtGal(one, one.maxDepthFt) - pondStorageAtGal(one, deadDepthFt);
         const series = Array.from({ length: 60 }, () => usableGal / 40.5);
@@ -137,7 +152,7 @@ describe('a pond day by day', () => {
   });
   it('lasts no longer for more sun, more ground, more stock or more mud', () => {
     fc.assert(
-      fc.property(run, number(1, 2), ({ pond: one, deadShare, evaporationInByDay, seepageInPerDay, drinkGal }, more) => {
+      fc.property(run, between(1, 2), ({ pond: one, deadShare, evaporationInByDay, seepageInPerDay, drinkGal }, more) => {
         const drinkGalByDay = evaporationInByDay.map(() => drinkGal);
         const base = { pond: one, deadDepthFt: deadShare * one.maxDepthFt, evaporationInByDay, seepageInPerDay, drinkGalByDay };
         const { days } = pondDays(base);
@@ -154,7 +169,7 @@ describe('a pond day by day', () => {
   });
   it('agrees with the stake read over one day', () => {
     fc.assert(
-      fc.property(pond, number(0.05, 0.5), number(0.001, 0.02), (one, lossIn, share) => {
+      fc.property(pond, between(0.05, 0.5), between(0.001, 0.02), (one, lossIn, share) => {
         const drinkGal = share * pondStorageGal(one.surfaceAc, one.maxDepthFt);
         const { depthFt } = pondDays({ pond: one, deadDepthFt: 0, evaporationInByDay: [lossIn], seepageInPerDay: 0, drinkGalByDay: [drinkGal] });
         const found = pondLossInPerDay({
@@ -170,14 +185,14 @@ describe('a pond day by day', () => {
 });
 
 describe('pipes, wells, tanks', () => {
-  const pipe = fc.record({ insideIn: number(0.5, 6), lengthFt: number(10, 20_000), roughness: number(80, 150) });
+  const pipe = fc.record({ insideIn: between(0.5, 6), lengthFt: between(10, 20_000), roughness: between(80, 150) });
 
   it('turns flow into lost head and back', () => {
-    fc.assert(fc.property(pipe, number(0.1, 200), (one, flowGpm) => near(pipeFlowGpm(pipeHeadLossFt(flowGpm, one), one), flowGpm)));
+    fc.assert(fc.property(pipe, between(0.1, 200), (one, flowGpm) => near(pipeFlowGpm(pipeHeadLossFt(flowGpm, one), one), flowGpm)));
   });
   it('loses as much in two halves as in the whole, and less in a wider or smoother pipe', () => {
     fc.assert(
-      fc.property(pipe, number(0.1, 200), (one, flowGpm) => {
+      fc.property(pipe, between(0.1, 200), (one, flowGpm) => {
         const whole = pipeHeadLossFt(flowGpm, one);
         near(2 * pipeHeadLossFt(flowGpm, { ...one, lengthFt: one.lengthFt / 2 }), whole);
         expect(pipeHeadLossFt(flowGpm, { ...one, insideIn: one.insideIn * 1.1 })).toBeLessThan(whole);
@@ -186,12 +201,12 @@ describe('pipes, wells, tanks', () => {
     );
   });
   it('turns flow into an amount and back', () => {
-    fc.assert(fc.property(number(0.1, 500), number(0.1, 48), (flowGpm, hours) => near(flowForGpm(deliveredGal(flowGpm, hours), hours), flowGpm)));
-    fc.assert(fc.property(number(0.1, 500), (flowGpm) => near(bucketFlowGpm(5, 300 / flowGpm), flowGpm)));
+    fc.assert(fc.property(between(0.1, 500), between(0.1, 48), (flowGpm, hours) => near(flowForGpm(deliveredGal(flowGpm, hours), hours), flowGpm)));
+    fc.assert(fc.property(between(0.1, 500), (flowGpm) => near(bucketFlowGpm(5, 300 / flowGpm), flowGpm)));
   });
   it('finds the yield of a well under what its casing gave', () => {
     fc.assert(
-      fc.property(number(0.1, 50), number(10, 240), number(3, 10), number(0, 80), (yieldGpm, minutes, casingIn, drawdownFt) => {
+      fc.property(between(0.1, 50), between(10, 240), between(3, 10), between(0, 80), (yieldGpm, minutes, casingIn, drawdownFt) => {
         const pumpedGal = yieldGpm * minutes + wellStorageGal(casingIn, drawdownFt);
         near(wellYieldGpm({ pumpedGal, minutes, casingIn, drawdownFt }), yieldGpm, 1e-7);
       }),
@@ -199,7 +214,7 @@ describe('pipes, wells, tanks', () => {
   });
   it('knows a round tank as a round-ended one of equal sides, and both inside a square one', () => {
     fc.assert(
-      fc.property(number(1, 40), number(0.1, 10), (widthFt, depthFt) => {
+      fc.property(between(1, 40), between(0.1, 10), (widthFt, depthFt) => {
         near(roundEndTankGal(widthFt, widthFt, depthFt), roundTankGal(widthFt, depthFt));
         near(roundTankGal(widthFt, depthFt) / tankGal(widthFt, widthFt, depthFt), Math.PI / 4);
       }),
@@ -207,12 +222,34 @@ describe('pipes, wells, tanks', () => {
   });
   it('asks a far herd for a tank and a near one for none, never for less flow the more they drink', () => {
     fc.assert(
-      fc.property(number(10, 20_000), number(1, 500), number(0, 5000), (dailyGal, head, walkFt) => {
+      fc.property(between(10, 20_000), between(1, 500), between(0, 5000), (dailyGal, head, walkFt) => {
         const plan = troughPlan({ dailyGal, head, walkFt });
         expect(plan.tankGal > 0).toBe(walkFt > 900);
         expect(troughPlan({ dailyGal: dailyGal * 1.5, head, walkFt }).flowGpm).toBeGreaterThan(plan.flowGpm);
       }),
     );
+    // The rules of the fact sheet by hand: to 900 ft a day's water in four hours, 2 to 4 percent at once; past it a quarter of the day's in the tank.
+    expect(troughPlan({ dailyGal: 1200, head: 100, walkFt: 900 })).toEqual({
+      comes: 'one-by-one',
+      tankGal: 0,
+      flowGpm: 5,
+      atOnceLowHead: 2,
+      atOnceHighHead: 4,
+      edgeFt: 8,
+    });
+  });
+});
+
+describe('what a pond loses', () => {
+  it('goes to sun and ground by their rates, and nothing goes where neither takes any', () => {
+    const still = { pond: { surfaceAc: 1, maxDepthFt: 6 }, deadDepthFt: 1, drinkGalByDay: [100, 100] };
+    const both = pondDays({ ...still, evaporationInByDay: [0.3, 0.3], seepageInPerDay: 0.1 });
+    expect(both.seepedGal).toBeGreaterThan(1000);
+    near(both.evaporatedGal, 3 * both.seepedGal);
+    const none = pondDays({ ...still, evaporationInByDay: [0, 0], seepageInPerDay: 0 });
+    near(none.evaporatedGal, 0);
+    near(none.seepedGal, 0);
+    expect(none.drunkGal).toBe(200);
   });
 });
 

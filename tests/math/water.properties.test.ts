@@ -3,9 +3,10 @@ import { describe, expect, it } from 'vitest';
 import { cfsToGallonsPerMinute, flowDepthIn, meanFlowCfs } from '../../calculators/math/water/flowDepthIn.ts';
 import { rectangleAc, roofGallons } from '../../calculators/math/water/rectangleAc.ts';
 import { gallonsToInchAcres, inchAcresToGallons, waterVolume } from '../../calculators/math/water/waterVolume.ts';
+import { between } from '../support/numbers.ts';
 
-const depth = fc.double({ min: 0.001, max: 100, noNaN: true });
-const area = fc.double({ min: 0.001, max: 1e5, noNaN: true });
+const depth = between(0.001, 100);
+const area = between(0.001, 1e5);
 const near = (ours: number, theirs: number): void => {
   expect(Math.abs(ours - theirs)).toBeLessThanOrEqual(1e-12 * Math.abs(theirs));
 };
@@ -32,7 +33,7 @@ describe('water amounts', () => {
   });
   it('flow off in a time and come back as the depth', () => {
     fc.assert(
-      fc.property(depth, area, fc.double({ min: 0.01, max: 1000, noNaN: true }), (depthIn, areaAc, hours) =>
+      fc.property(depth, area, between(0.01, 1000), (depthIn, areaAc, hours) =>
         near(flowDepthIn({ flowGpm: cfsToGallonsPerMinute(meanFlowCfs({ depthIn, areaAc, hours })), hours, areaAc }), depthIn),
       ),
     );

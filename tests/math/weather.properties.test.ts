@@ -13,8 +13,8 @@ import { saturationVaporPressureKpa, vaporPressureSlopeKpaPerC } from '../../cal
 import { seededRandom } from '../../calculators/math/weather/seededRandom.ts';
 import { chainTotal, wetDayChain, wetDayShare } from '../../calculators/math/weather/wetDayChain.ts';
 import { windAt2MetersMPerS } from '../../calculators/math/weather/windAt2MetersMPerS.ts';
+import { between } from '../support/numbers.ts';
 
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const day = fc.integer({ min: 1, max: 365 });
 const seed = fc.integer({ min: 1, max: 4_000_000_000 });
 const mean = (values: readonly number[]): number => values.reduce((sum, each) => sum + each, 0) / values.length;

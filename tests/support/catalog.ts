@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import type { Calculator } from '../../calculators/kit/define.ts';
 import type { Scalar } from '../../calculators/kit/quantities.ts';
 import { root } from './files.ts';
+import { isWanted } from './mutated.ts';
 
 /** A link as somebody may have kept it, with what it said. */
 export interface FrozenLink {
@@ -19,8 +20,8 @@ export const fileOf = (slug: string, file: string): string => `${catalog}/${slug
 export const loadFrom = async <T>(slug: string, file: string): Promise<T | undefined> =>
   existsSync(join(root, fileOf(slug, file))) ? (await import(join(root, fileOf(slug, file)))).default : undefined;
 
-/** Every folder of the catalog. */
-export const slugs: readonly string[] = readdirSync(join(root, catalog));
+/** Every folder of the catalog, or those in which faults are put on purpose. */
+export const slugs: readonly string[] = readdirSync(join(root, catalog)).filter(isWanted);
 const definitions = await Promise.all(slugs.map((slug) => loadFrom<Calculator>(slug, 'definition.ts')));
 /** Every definition; a folder without one fails a test of its own. */
 export const calculators: readonly Calculator[] = definitions.filter((each) => each !== undefined);

@@ -11,6 +11,7 @@ import { isShown, readForm, rowsIn, startTexts, type Text, type Texts, textIn } 
 import { readQuantity } from '../../calculators/units/readQuantity.ts';
 import { convert, type UnitName, unitIn } from '../../calculators/units/units.ts';
 import { failingSteps, type Hits, waysNeverUsed } from './evaluateSteps.ts';
+import { isNarrowed } from './mutated.ts';
 import { formsOf, plainNumber, rewriteNumbers, textsOf } from './randomForms.ts';
 
 // The same forms every time, so that a red run can be run again; another seed looks elsewhere.
@@ -197,6 +198,7 @@ function itSaysWhatIsWrong(name: string, input: NumberInput): void {
 
 const rubbish = ['', 'rubbish', '__proto__', 'constructor', '1e999', '-', '%', '%E0%A4%A', '\ud800', ',,,', '3 smoots', '<b>', '{x}', '1/0', 'ü'];
 
+/** Slow, and it is no numbers that they hold: left out where faults are put in on purpose. */
 function itBearsRubbish(calculator: Calculator): void {
   const { inputs } = calculator;
   const names = [
@@ -221,7 +223,7 @@ function itBearsRubbish(calculator: Calculator): void {
     return { form, told: [...notices, ...problems.map(({ say }) => say)], again: toLink(calculator, form) };
   };
 
-  it('opens any query without a fault', { timeout: patience }, () => {
+  it.skipIf(isNarrowed)('opens any query without a fault', { timeout: patience }, () => {
     const text = fc.oneof(
       fc.constantFrom(...rubbish),
       fc.string({ maxLength: 12, unit: 'binary' }),
@@ -241,7 +243,7 @@ function itBearsRubbish(calculator: Calculator): void {
     expect(open('no-such-input=1').told.join(' ')).toContain('no-such-input');
   });
 
-  it('keeps what was typed, right or wrong, and says what is wrong with it', () => {
+  it.skipIf(isNarrowed)('keeps what was typed, right or wrong, and says what is wrong with it', () => {
     for (const [key, input] of Object.entries(inputs)) {
       if (input.kind === 'rows' || input.kind === 'months' || input.kind === 'record' || !isShown(input, startTexts(inputs))) continue;
       for (const typed of ['rubbish', '__proto__', 'constructor', '1e999', '3 smoots', '50 % of it & more', 'ü+x=y']) {

@@ -1,4 +1,4 @@
-import { defineEdges, edge, turns } from '../../kit/edges.ts';
+import { defineEdges, edge, shows, tells, turns } from '../../kit/edges.ts';
 import definition from './definition.ts';
 
 export default defineEdges(definition, {
@@ -39,6 +39,18 @@ export default defineEdges(definition, {
       raised: 'pastures.poor=749lb/ac,1700lb/ac,800lb/ac,2600lb/ac,1500lb/ac,1100lb/ac',
       silent: 'pastures.poor=750lb/ac,1700lb/ac,800lb/ac,2600lb/ac,1500lb/ac,1100lb/ac',
     }),
+    // Of pastures that are not asked for, nothing is said.
+    edge('On one of the pastures a', {
+      on: 'pastures.poor=749lb/ac,1700lb/ac,800lb/ac,2600lb/ac,1500lb/ac,1100lb/ac',
+      raised: 'yield-from=survey',
+      silent: 'yield-from=stock-days',
+    }),
+    edge('On one of the pastures the', {
+      on: 'pastures.normal=1600lb/ac&pastures.poor=1601lb/ac',
+      raised: 'yield-from=survey',
+      silent: 'yield-from=stock-days',
+    }),
+    edge('More than half of the', { on: 'harvest=51pct', raised: 'yield-from=survey', silent: 'yield-from=stock-days' }),
     edge('On one of the pastures the', { on: 'pastures.normal=1600lb/ac', raised: 'pastures.poor=1601lb/ac', silent: 'pastures.poor=1600lb/ac' }),
     edge('The share eaten decides this', { raised: 'harvest=26pct', silent: 'harvest=25pct' }),
     edge('More than half of the', { raised: 'harvest=51pct', silent: 'harvest=50pct' }),
@@ -54,12 +66,17 @@ export default defineEdges(definition, {
     }),
     edge('The last day must come', { raised: 'to=2027-01-01', silent: 'to=2026-12-31' }),
     edge('The last day must come', { raised: 'from=2025-12-31', silent: 'from=2026-01-01' }),
+    edge('The last day must come', { on: 'from=2026-06-20&today=2026-06-20&go=2026-06-20', raised: 'to=2026-06-20', silent: 'to=2026-06-21' }),
     edge('Today must lie between turn-in', { raised: 'from=2026-06-21', silent: 'from=2026-06-20' }),
     edge('Today must lie between turn-in', { raised: 'today=2026-10-31', silent: 'today=2026-10-30' }),
     edge('The day by which they', { raised: 'go=2026-10-31', silent: 'go=2026-10-30' }),
     edge('The day by which they', { raised: 'today=2026-07-11', silent: 'today=2026-07-10' }),
     edge('The months must come in', { raised: 'quit-month=mar', silent: '' }),
     edge('By this curve nothing has', { raised: 'to=2029-01-01', silent: 'to=2028-12-31' }),
+    shows('nowGoHead', { shown: 'go=2026-06-21', hidden: 'go=2026-06-20' }, { on: 'harvest=40pct' }),
+    tells(', all 45', { told: 'so-far=95.9pct', untold: 'so-far=96pct' }, { on: 'harvest=40pct' }),
+    tells('gone today it would be', { told: 'go=2026-06-21', untold: 'go=2026-06-20' }, { on: 'harvest=40pct' }),
+    tells('gone already', { told: 'harvest=16.3pct', untold: 'harvest=16.4pct' }),
     turns('verdict', { 'too-late': 'so-far=45.4pct', 'some-go': 'so-far=45.5pct' }, { on: 'harvest=40pct' }),
     turns('verdict', { 'all-stay': 'so-far=98.1pct', 'some-go': 'so-far=98pct' }, { on: 'harvest=40pct&rest=100pct' }),
     turns(

@@ -1,4 +1,4 @@
-import { always, defineEdges, edge, shows, turns } from '../../kit/edges.ts';
+import { always, defineEdges, edge, shows, tells, turns } from '../../kit/edges.ts';
 import definition from './definition.ts';
 
 /** Plant bases of a hundred steps or so, the rest bare. */
@@ -27,6 +27,16 @@ export default defineEdges(definition, {
     turns('settles', { settled: 'bare=24', 'more-steps': 'bare=25' }),
     // Nobody walks more than 2,000 steps: 50 of 104 would take more, 50 of 105 fewer.
     turns('settles', { 'at-limit': 'bare=54', 'more-steps': 'bare=55' }, { on: `${only}&plant=50` }),
+    // Grazing down to half never makes it good, so only the lower limit counts there.
+    tells('holds the limit at 50 %', { on: `${only}&plant=7&bare=3`, told: 'grazing=moderate', untold: 'grazing=light' }),
+    tells('poor or fair; try', { told: 'bare=25', untold: 'bare=24' }),
+    tells('fair or good; try', { on: 'grazing=light&plant=75', told: 'bare=42', untold: 'bare=43' }),
+    tells('holds both limits', { on: 'grazing=rested&plant=6', told: 'bare=9', untold: 'bare=8' }),
+    tells('not settled by this count', { told: 'bare=25', untold: 'bare=24' }),
+    tells('grazed hard', { told: 'grazing=heavy', untold: 'grazing=moderate' }),
+    tells('too few to go by', { on: `${only}&plant=20`, told: 'bare=9', untold: 'bare=10' }),
+    tells('Only ', { on: `${only}&plant=20`, told: 'bare=9', untold: 'bare=10' }),
+    tells('the one step so far', { on: `${only}&plant=1`, told: 'bare=0', untold: 'bare=1' }),
     shows('moreCount', { shown: 'bare=52', hidden: 'bare=51' }),
     // 3.1 more steps are none, 5.8 are some.
     shows('moreCount', { on: `${only}&plant=70`, shown: 'bare=95', hidden: 'bare=96' }),

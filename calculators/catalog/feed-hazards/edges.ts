@@ -1,4 +1,4 @@
-import { always, defineEdges, edge, turns } from '../../kit/edges.ts';
+import { always, defineEdges, edge, tells, turns } from '../../kit/edges.ts';
 import definition from './definition.ts';
 
 const dry = 'forage-nitrate=no3-n&basis=dry';
@@ -48,6 +48,13 @@ export default defineEdges(definition, {
     edge('The share of this feed', { on: `${mixed}&nitrate-ppm=1600`, raised: 'share=25.1pct', silent: 'share=25pct' }),
     edge('Stock that stagger, breathe hard,', { on: dry, raised: ppm(700), silent: ppm(699) }),
     edge('A strip or drops in', { raised: 'tested-by=field-strip', silent: '' }),
+    edge('A strip or drops in', {
+      on: 'tested-by=field-strip&forage-nitrate=not-tested&water-nitrate=no3-n',
+      raised: 'prussic-acid=tested',
+      silent: 'prussic-acid=not-tested',
+    }),
+    tells('by a field strip, which clears nothing', { told: 'tested-by=field-strip', untold: 'tested-by=laboratory' }),
+    tells('A quarter is ServiTech', { told: 'pregnant=yes', untold: 'pregnant=no' }),
     edge('The slip’s word is not', { raised: '', silent: 'forage-nitrate=no3' }),
     edge('The slip’s word is not', { on: noFeed, raised: 'water-nitrate=not-said', silent: 'water-nitrate=no3' }),
     edge('The slip’s word is not', { on: noFeed, raised: 'water-sulfate=not-said', silent: 'water-sulfate=so4' }),

@@ -1,4 +1,4 @@
-import { defineEdges, edge, turns } from '../../kit/edges.ts';
+import { defineEdges, edge, tells, turns } from '../../kit/edges.ts';
 import definition from './definition.ts';
 
 export default defineEdges(definition, {
@@ -56,6 +56,11 @@ export default defineEdges(definition, {
         on: 'keep=270d&sale=1100usd&sale-costs=0usd&low-buy-back=1600usd&likely-buy-back=1600usd&high-buy-back=1600usd&buy-back-costs=0usd&interest=5pct&daily-cost-from=known&aging-from=none&death-loss=0pct',
       },
     ),
+    tells('selling saves at the likely price', {
+      on: 'keep=270d&sale=1100usd&sale-costs=0usd&low-buy-back=1600usd&likely-buy-back=1600usd&high-buy-back=1600usd&buy-back-costs=0usd&interest=5pct&daily-cost-from=known&aging-from=none&death-loss=0pct',
+      told: 'known-cost=1.71usd/d',
+      untold: 'known-cost=1.7usd/d',
+    }),
     turns('calfTurnsIt', { yes: 'keep=267d', no: 'keep=266d' }),
   ],
 });

@@ -1,4 +1,4 @@
-import { always, defineEdges, edge, turns } from '../../kit/edges.ts';
+import { always, defineEdges, edge, shows, tells, turns } from '../../kit/edges.ts';
 import definition from './definition.ts';
 
 const twoLayers = 'layers.thickness=12in,24in';
@@ -50,6 +50,14 @@ export default defineEdges(definition, {
     }),
     edge('The low of the night', { on: 'use-from=weather&high=88f', raised: 'low=89f', silent: 'low=88f' }),
     edge('In such weather grass uses', { on: 'use-from=weather&low=0f', raised: 'high=10.3f', silent: 'high=10.4f' }),
+    tells('it may be slowing now', { told: 'easy=44.5pct', untold: 'easy=44.6pct', on: 'easy-from=own' }),
+    tells('it may be slowing now', { on: 'easy-from=own&easy=20pct', told: 'use=0.224in/d', untold: 'use=0.225in/d' }),
+    tells('it may be slowing now', { told: 'use=0.327in/d', untold: 'use=0.326in/d' }),
+    tells('much the same at both ends', { told: 'use=0.536in/d', untold: 'use=0.535in/d' }),
+    tells('by what you measured', { on: 'layers.thickness=60in&layers.filled=60pct', told: 'layers.feel=measured', untold: 'layers.feel=moist' }),
+    tells('the least of the published', { on: 'layers.thickness=60in', told: 'layers.held-from=texture', untold: 'layers.held-from=survey' }),
+    tells('of rain today would make', { told: 'rain=0.01in', untold: 'rain=0in', within: 0.01 }),
+    shows('wetGrowthDays', { shown: 'rain=0.01in', hidden: 'rain=0in', within: 0.01 }),
     turns('standing', { short: 'easy=28.4pct', growing: 'easy=28.5pct' }, { on: 'easy-from=own' }),
   ],
 });

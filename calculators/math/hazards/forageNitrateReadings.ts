@@ -7,8 +7,8 @@ export interface RationReading extends Reading {
 }
 
 const refused = 3;
-/** By the smaller share; one that was not seen comes last. */
-const byShare = (one: number | null, other: number | null): number => (one === other ? 0 : one === null ? 1 : other === null ? -1 : one - other);
+/** Its place by share; one that was not seen comes after the whole ration. */
+const placeOf = ({ mostPercent }: RationReading): number => (mostPercent === null ? 101 : mostPercent);
 
 /**
  * What every list says of nitrate in feed, the strictest first: by severity, then by the smaller share of the ration; a share that was not seen comes last.
@@ -28,7 +28,7 @@ export function forageNitrateReadings(nitrogenPpm: number, isPregnant: boolean):
       const most = isPregnant ? mostPregnantPercent : mostPercent;
       return { list, source, seen, printed, severity: most === 0 ? refused : severity, mostPercent: most };
     })
-    .sort((one, other) => other.severity - one.severity || byShare(one.mostPercent, other.mostPercent));
+    .sort((one, other) => other.severity - one.severity || placeOf(one) - placeOf(other));
 }
 
 /**
@@ -40,5 +40,7 @@ export function forageNitrateReadings(nitrogenPpm: number, isPregnant: boolean):
  * @source our own, the strictest leads
  * @example leastSharePercent(1600, true) //=> 25
  */
-export const leastSharePercent = (nitrogenPpm: number, isPregnant: boolean): number =>
-  Math.min(100, ...forageNitrateReadings(nitrogenPpm, isPregnant).flatMap(({ mostPercent }) => (mostPercent === null ? [] : [mostPercent])));
+export function leastSharePercent(nitrogenPpm: number, isPregnant: boolean): number {
+  const shares = forageNitrateReadings(nitrogenPpm, isPregnant).map(({ mostPercent }) => mostPercent);
+  return Math.min(100, ...shares.filter((share) => share !== null));
+}

@@ -1,5 +1,6 @@
 import { type Grazer, type GrazerKind, grazers } from '../../tables/grazers.ts';
-import { type Intake, intake } from '../../tables/intake.ts';
+import type { Intake } from '../../tables/intake.ts';
+import { printedPercents } from './guidePercents.ts';
 
 /**
  * The likely one of the printed intakes of an animal, percent of its weight.
@@ -12,9 +13,7 @@ import { type Intake, intake } from '../../tables/intake.ts';
  * @example likelyIntakePercent('beef-cow', 'dry', 'average') //=> 2.2
  */
 export function likelyIntakePercent(animal: Intake['animal'], stage: string, quality: Intake['quality'] = 'any'): number {
-  const found = intake.find((each) => each.animal === animal && each.stage === stage && each.quality === quality);
-  if (!found) throw new RangeError(`likelyIntakePercent needs a line of the table, got ${animal}, ${stage}, ${quality}`);
-  return found.likelyPercent;
+  return printedPercents(animal, stage, quality).likelyPercent;
 }
 
 /**

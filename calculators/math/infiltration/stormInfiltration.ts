@@ -1,5 +1,5 @@
 import { need } from '../need.ts';
-import { greenAmptDepthCm, greenAmptRateCmPerHr, type WettingSoil } from './greenAmptDepthCm.ts';
+import { greenAmptDepthCm, type WettingSoil } from './greenAmptDepthCm.ts';
 import { pondingDepthCm } from './pondingHours.ts';
 
 /** A stretch of rain at one rate. */
@@ -26,11 +26,6 @@ export interface StormInfiltration {
   readonly firstPondedHours: number | null;
 }
 
-const capacity = (soakedCm: number, soil: WettingSoil): number => {
-  if (soakedCm > 0) return greenAmptRateCmPerHr(soakedCm, soil);
-  return soil.suctionCm * soil.moistureDeficit > 0 ? Infinity : soil.conductivityCmPerHr;
-};
-
 /**
  * Where the rain of a storm goes, step by step: all of it in while the rain stays below f = K (1 + G / F); from the moment when it does not, F by
  * the Green-Ampt equation with ponding; the rest runs off at once. Each of the `steps` has one rate, and within it the answer is exact. The soil does
@@ -53,8 +48,7 @@ export function stormInfiltration({ steps, soil }: { steps: readonly RainStep[];
     need('stormInfiltration', 'rainCm', rainCm, { atLeast: 0 });
     const rateCmPerHr = rainCm / hours;
     const pondsAtCm = pondingDepthCm(rateCmPerHr, soil);
-    const standsAlready = capacity(soakedCm, soil) <= rateCmPerHr && rateCmPerHr > soil.conductivityCmPerHr;
-    const dryHours = standsAlready ? 0 : rateCmPerHr === 0 ? hours : Math.min(hours, Math.max(0, (pondsAtCm - soakedCm) / rateCmPerHr));
+    const dryHours = Math.min(hours, Math.max(0, (pondsAtCm - soakedCm) / rateCmPerHr));
     const pondedHours = hours - dryHours;
     const afterDryCm = soakedCm + rateCmPerHr * dryHours;
     const afterCm =

@@ -15,7 +15,7 @@ export interface Move {
 /**
  * Days of the moves through a rotation, in order of day and herd: in = d0 + k s, out = in + s, look = in - l, with d0 = `startDay`, k = the count
  * of moves before, s = `stayDays`, l = `leadDays`. Herds follow one another, so every paddock still rests (n - h) s days.
- * @param options.startDay - Day of the first move, a whole day number of any calendar
+ * @param options.startDay - Day of the first move, number of the day in any calendar, whole; before or after day 0
  * @param options.paddocks - Paddocks, grazed in turn, whole; at least `herds`
  * @param options.stayDays - Days that a herd stays, whole days; at least 1
  * @param options.herds - Herds that graze at the same time, whole; at least 1

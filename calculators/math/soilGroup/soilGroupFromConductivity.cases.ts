@@ -5,10 +5,11 @@ import { searchedDepthCm, soilGroupFromConductivity } from './soilGroupFromCondu
 /** Barrier and water table of each row of the printed table, cm. */
 const places: Readonly<Record<string, readonly [barrierDepthCm: number, waterTableDepthCm: number]>> = {
   'barrier<50': [49, Infinity],
-  'barrier50-100,water<60': [75, 59],
-  'barrier50-100,water>=60': [100, 60],
+  'barrier50-100,water<60': [50, 59],
+  'barrier50-100,water>=60': [100, 101],
   'barrier>100,water<60': [101, 30],
   'barrier>100,water60-100': [150, 100],
+  'barrier>100,water60': [150, 60],
   'barrier>100,water>100': [150, 101],
 };
 const at = (place: string) => needThere('soilGroupFromConductivity', place, places[place]);
@@ -31,6 +32,7 @@ export default checkList('soilGroupFromConductivity', [
       barrier50-100,water>=60  -  -    D  C    -    -    C    B    B    A
       barrier>100,water<60     D  C/D  -  -    C/D  B/D  B/D  A/D  -    -
       barrier>100,water60-100  -  -    D  C    -    -    C    B    B    A
+      barrier>100,water60      -  -    D  C    -    -    C    B    B    A
       barrier>100,water>100    D  C    -  -    C    B    B    A    -    -
     `,
     what: (place, conductivity) => `${place} (cm), tightest layer ${conductivity} µm/s`,
