@@ -1,9 +1,7 @@
 // Takes over a built form: loads the definition's chunk, applies the link or what was kept, follows what is typed. Fetched by calculatorLoader.ts.
 import { hydrate } from 'preact';
 import type { Calculator } from '../../calculators/kit/define.ts';
-import { usesTools } from '../../calculators/kit/inputs.ts';
-import { fromLink } from '../../calculators/kit/link.ts';
-import { exampleOn } from '../../calculators/kit/occurs.ts';
+import { movesWithToday, usesTools } from '../../calculators/kit/inputs.ts';
 import { changeSystem, startTexts, type Texts } from '../../calculators/kit/state.ts';
 import { CalculatorForm, type Change, type Opening } from '../../calculators/ui/CalculatorForm.tsx';
 import { type DrawPicture, loadPicture } from '../../calculators/ui/pictures/loadPicture.tsx';
@@ -95,25 +93,37 @@ interface Extra {
   readonly Picture: DrawPicture | undefined;
   readonly tools: Tools['draw'] | undefined;
   readonly records: Records['draw'] | undefined;
+  /** What opens a link, or moves an example to today: a form needs one of them at most. */
+  readonly opener: Opener | undefined;
+}
+type Opener =
+  | { readonly query: string; readonly fromLink: typeof import('../../calculators/kit/openLink.ts').fromLink }
+  | { readonly exampleOn: typeof import('../../calculators/kit/occurs.ts').exampleOn };
+/** The answers that a form is opened with, if any: its link's, or those that this guide's form was left with. */
+const queryOf = (box: HTMLElement): string =>
+  box.dataset['ownsAddress'] !== undefined ? location.search.slice(1) : (kept('sessionStorage', formKeyOf(box)) ?? '');
+async function loadOpener(query: string, { inputs }: Calculator): Promise<Opener | undefined> {
+  if (query === '') return movesWithToday(inputs) ? import('../../calculators/kit/occurs.ts') : undefined;
+  const { fromLink } = await import('../../calculators/kit/openLink.ts');
+  return { query, fromLink };
 }
 
-function start(box: HTMLElement, calculator: Calculator, { Picture, tools, records: drawRecord }: Extra): Promise<void> {
+function start(box: HTMLElement, calculator: Calculator, { Picture, tools, records: drawRecord, opener }: Extra): Promise<void> {
   const root = box.querySelector('[data-form]');
   if (!root) return Promise.resolve();
   const ownsAddress = box.dataset['ownsAddress'] !== undefined;
   const formKey = formKeyOf(box);
   const system: UnitSystem = kept('localStorage', unitsKey) === 'si' ? 'si' : 'us';
-  const query = ownsAddress ? location.search.slice(1) : (kept('sessionStorage', formKey) ?? '');
   const records = keptRecords(calculator);
   const hasRecords = Object.keys(records).length > 0;
   const open = (): Opening | null => {
-    if (query !== '') {
-      const { form, notices } = fromLink(calculator, query);
+    if (opener && 'query' in opener) {
+      const { form, notices } = opener.fromLink(calculator, opener.query);
       const that = form.that && { ...form.that, ...records };
       return { form: { this: { ...form.this, ...records }, that }, system, notices: hasRecords ? [...notices, keptNotice] : notices };
     }
     const built = startTexts(calculator.inputs);
-    const { texts: fresh } = exampleOn(calculator, built, localDay(new Date()));
+    const fresh = opener ? opener.exampleOn(calculator, built, localDay(new Date())).texts : built;
     if (system === 'us' && !hasRecords && fresh === built) return null;
     const texts = system === 'us' ? fresh : changeSystem(calculator.inputs, fresh, 'us', 'si');
     return { form: { this: { ...texts, ...records }, that: null }, system, notices: [] };
@@ -180,10 +190,11 @@ export async function openCalculator(box: HTMLElement): Promise<void> {
   const { default: calculator } = await load();
   // Before the takeover: its first render must equal the built page, which has them.
   const hasRecord = Object.values(calculator.inputs).some(({ kind }) => kind === 'record');
-  const [Picture, tools, records] = await Promise.all([
+  const [opener, Picture, tools, records] = await Promise.all([
+    loadOpener(queryOf(box), calculator),
     calculator.picture && loadPicture(calculator.picture.kind),
     usesTools(calculator.inputs) ? import('../../calculators/ui/tools/toolSet.ts').then(({ toolSet }) => toolSet) : undefined,
     hasRecord ? import('../../calculators/ui/RecordField.tsx').then(({ RecordField }) => RecordField) : undefined,
   ]);
-  await start(box, calculator, { Picture, tools, records });
+  await start(box, calculator, { Picture, tools, records, opener });
 }

@@ -1,7 +1,9 @@
 import type { Calculator } from '../../calculators/kit/define.ts';
 import type { Change } from '../../calculators/ui/CalculatorForm.tsx';
-import { fillWorking } from '../../calculators/ui/fillWorking.tsx';
 import { otherTexts } from '../../calculators/ui/sides.ts';
+
+/** Late enough not to race with reading and typing; early enough for a print from the browser's own menu. */
+const aheadMs = 1500;
 
 /** The drawn steps of a calculator's own page. */
 async function stepsOf(page: string): Promise<readonly Element[]> {
@@ -18,8 +20,12 @@ export function startWorking(box: HTMLElement, calculator: Calculator, page: str
   const away = working?.querySelector<HTMLElement>('[data-steps-away]');
   let latest: Change | undefined;
   let side = 'this';
+  let fill: typeof import('../../calculators/ui/fillWorking.tsx').fillWorking | undefined;
   const work = () => {
     if (!working || !latest) return;
+    // Until what fills them is there, the steps of the example must not pass for somebody's own.
+    working.classList.toggle('is-waiting', fill === undefined);
+    if (!fill) return;
     const { form, outcome, other } = latest;
     const isThat = side === 'that' && other !== null;
     const sides = working.querySelector<HTMLElement>('[data-working-sides]');
@@ -28,7 +34,16 @@ export function startWorking(box: HTMLElement, calculator: Calculator, page: str
       button.setAttribute('aria-pressed', String((button.dataset['side'] === 'that') === isThat));
     const [texts, worked] = isThat ? [otherTexts(calculator, form), other] : [form.this, outcome];
     working.classList.toggle('is-waiting', worked === null);
-    if (texts && worked) fillWorking(working, calculator, texts, worked);
+    if (texts && worked) fill(working, calculator, texts, worked);
+  };
+  const load = async () => {
+    try {
+      fill ??= (await import('../../calculators/ui/fillWorking.tsx')).fillWorking;
+      work();
+    } catch (error) {
+      // The next opening tries again.
+      console.info(error);
+    }
   };
   working?.addEventListener('click', ({ target }) => {
     const button = target instanceof Element ? target.closest<HTMLElement>('[data-side]') : null;
@@ -47,6 +62,8 @@ export function startWorking(box: HTMLElement, calculator: Calculator, page: str
       console.info(error);
     }
   };
+  working?.addEventListener('toggle', () => void load());
+  if (working) setTimeout(() => void load(), aheadMs);
   if (working && away) {
     working.addEventListener('toggle', () => void bring());
     void bring();
