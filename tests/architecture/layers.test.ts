@@ -16,7 +16,7 @@ const may: Readonly<Record<string, readonly string[]>> = {
   ui: ['kit', 'units'],
   src: ['math', 'tables', 'kit', 'units', 'catalog', 'season', 'ui', 'content'],
   content: ['math', 'tables', 'kit', 'units', 'catalog', 'season', 'ui', 'src'],
-  tests: ['math', 'tables', 'kit', 'units', 'catalog', 'season', 'ui', 'src', 'content'],
+  tests: ['math', 'tables', 'kit', 'units', 'asks', 'catalog', 'season', 'ui', 'src', 'content'],
 };
 /** The layer of a path: `kit`, or `catalog/storm-runoff`, since one calculator may not lean on another. */
 function layerOf(path: string): string | undefined {

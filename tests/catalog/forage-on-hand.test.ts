@@ -1,4 +1,5 @@
 import { expect, it } from 'vitest';
+import { airDryPercentOf } from '../../calculators/catalog/forage-on-hand/compute.ts';
 import definition from '../../calculators/catalog/forage-on-hand/definition.ts';
 import { resultAt, runQuery } from '../../calculators/kit/cases.ts';
 
@@ -50,4 +51,13 @@ it('takes a plate only by ten clips of its own that get heavier as it rises', ()
   expect(() => runQuery(definition, pairs(9))).toThrow('ten clips');
   expect(result(pairs(10), 'lineOffLbPerAc')).toBeLessThan(1e-6);
   expect(() => runQuery(definition, pairs(10).replace('280g', '1g').replace('100g', '900g').replace('260g', '1g'))).toThrow('do not get heavier');
+});
+it('takes the water out by the kind of grass and its stage', () => {
+  // National Range and Pasture Handbook, chapter 4: air-dry weight in a hundred of green weight (from memory).
+  const row = (grass: Parameters<typeof airDryPercentOf>[0]) =>
+    (['before-heading', 'headed', 'seed-ripe', 'leaves-dry', 'dormant'] as const).map((stage) => airDryPercentOf(grass, stage));
+  expect(row('cool-season')).toEqual([35, 45, 60, 85, 95]);
+  expect(row('warm-tall')).toEqual([30, 45, 60, 85, 95]);
+  expect(row('warm-mid')).toEqual([40, 55, 65, 90, 95]);
+  expect(row('warm-short')).toEqual([45, 60, 80, 90, 95]);
 });

@@ -33,6 +33,22 @@ describe('packed-soil', () => {
       5e-10,
     );
   });
+  it('puts every published limit on the side of it where the core lies', () => {
+    const sides = new Set<string>();
+    for (let grams = 300; grams <= 700; grams += 5)
+      for (const texture of ['sandy-loam', 'loam', 'clay', 'silt-loam']) {
+        const { values } = runQuery(packedSoil, `volume-from=known&ring=350&cores.core=${grams}&texture=${texture}`);
+        const density = Number(values['fineGPerCm3']);
+        for (const row of Array.isArray(values['limits']) ? values['limits'] : []) {
+          const limit = Number(row['limitGPerCm3']);
+          // Roots suffer from a limit on; they are stopped above one.
+          const isPast = row['limit'] === 'stop' ? density > limit : density >= limit;
+          expect(row['side'], `${grams} g, ${texture}, ${row['list']}`).toBe(isPast ? 'past' : 'short');
+          sides.add(`${row['limit']} ${row['side']}`);
+        }
+      }
+    expect([...sides].sort()).toEqual(['ideal past', 'ideal short', 'stop past', 'stop short', 'suffer past', 'suffer short']);
+  });
   it('reads nothing from a probe in dry or wet soil', () => {
     for (const moisture of ['dry', 'wet']) {
       const { shown, note, cautions } = runQuery(packedSoil, `probe=pushed&moisture=${moisture}`);

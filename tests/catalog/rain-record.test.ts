@@ -7,6 +7,8 @@ import definition from '../../calculators/catalog/rain-record/definition.ts';
 import { exampleRain } from '../../calculators/catalog/rain-record/inputs.ts';
 import { runQuery } from '../../calculators/kit/cases.ts';
 import { readForm } from '../../calculators/kit/state.ts';
+import { inverseNormal } from '../../calculators/math/special/inverseNormal.ts';
+import { dayMs } from '../../calculators/units/days.ts';
 import { expectWithin } from '../support/expectWithin.ts';
 import { root } from '../support/files.ts';
 import { between } from '../support/numbers.ts';
@@ -157,4 +159,96 @@ it('says before every result whose record it is, and whether it was looked over'
   expect(remarks(exampleRain)).toEqual([expect.stringContaining('invented Two Bench place')]);
   expect(remarks('2026-03-02, 0.45')).toEqual([expect.stringContaining('look over what was understood')]);
   expect(remarks('#= confirmed=yes\n2026-03-02, 0.45')).toEqual([]);
+});
+
+const dayOn = (date: string): number => Date.parse(date) / dayMs;
+const rowsOf = (values: Readonly<Record<string, unknown>>, name: string): readonly Readonly<Record<string, unknown>>[] => {
+  const rows = values[name];
+  return Array.isArray(rows) ? rows : [];
+};
+describe('the curve of a period', () => {
+  const running = (query: string) => {
+    const values = run(query, `#= unit=mm\n${seattle}`);
+    return {
+      values,
+      days: rowsOf(values, 'running').map((row) => Number(row['stepDay'])),
+      rain: rowsOf(values, 'running').map((row) => Number(row['thisIn'])),
+    };
+  };
+  it('runs from nothing to the total, in even steps, to the very day of a daily record', () => {
+    const { values, days, rain } = running('window=1&until=2013-11-15');
+    expect(values['endsDay']).toBe(dayOn('2013-11-15'));
+    expect([days[0], days.at(-1), rain[0]]).toEqual([dayOn('2013-10-15'), dayOn('2013-11-15'), 0]);
+    expectWithin(rain.at(-1) ?? Number.NaN, Number(values['totalIn']), 1e-9);
+    expect(days.length).toBeGreaterThan(5);
+    const spans = days.slice(1).map((day, at) => day - (days[at] ?? Number.NaN));
+    expect(Math.max(...spans) - Math.min(...spans)).toBeLessThanOrEqual(1);
+    for (const [at, each] of rain.slice(1).entries()) expect(each).toBeGreaterThanOrEqual(rain[at] ?? Number.NaN);
+  });
+  it('of a year goes month by month', () => {
+    const { days } = running('window=12&until=2013-12-31');
+    expect(days.length).toBe(13);
+    expect([days[0], days[1], days.at(-1)]).toEqual([dayOn('2012-12-31'), dayOn('2013-01-31'), dayOn('2013-12-31')]);
+  });
+});
+describe('a record with dry months', () => {
+  // Forty years by month, every eighth June without rain.
+  const [header = ''] = exampleRain.trim().split('\n');
+  const junes = Array.from({ length: 40 }, (_, at) => (at % 8 === 0 ? 0 : 1 + ((at * 7) % 11) / 4));
+  const years = junes.map((june, at) => [1980 + at, ...Array.from({ length: 12 }, (_, month) => (month === 5 ? june : 2))].join(','));
+  const record = [header, ...years].join('\n');
+  it('counts them as the share of years without rain, below all that rained', () => {
+    const values = run('window=1&until=2010-06-30', record);
+    expect(values['basis']).toBe('index');
+    expectWithin(Number(values['zeroRatio']), 5 / 39, 0.02);
+    const share = Number(values['zeroRatio']) + (1 - Number(values['zeroRatio'])) * Number(values['gammaRatio']);
+    expectWithin(Number(values['belowRatio']), share, 1e-12);
+    expectWithin(Number(values['index']), inverseNormal(share), 1e-9);
+  });
+});
+
+describe('a record of more than thirty years', () => {
+  /** Thirty-six years of days in inches, without those that `isLost` names. */
+  const days = (isLost: (iso: string) => boolean): string =>
+    [
+      'day,rain (in)',
+      ...Array.from({ length: 365 * 36 + 9 }, (_, day) => new Date(dayOn('1980-01-01') * dayMs + day * dayMs).toISOString().slice(0, 10))
+        .filter((iso) => !isLost(iso))
+        .map((iso, day) => `${iso},${((((day * 7919) % 97) / 400) * (7 + ((Number(iso.slice(0, 4)) * 5) % 7))) / 7}`),
+    ].join('\n');
+  const told = (query: string, record: string) => {
+    const { cautions, shown, values } = runQuery(definition, query, { rainRecord: record });
+    return { values, shown, says: cautions.map(({ say }) => say).join(' ') };
+  };
+  const june = 'window=1&until=2011-06-30&least=90pct';
+  it('says when days of these months were not read, and only then', () => {
+    const whole = told(
+      june,
+      days(() => false),
+    );
+    expect(whole.values).toMatchObject({ basis: 'index', unreadDays: 0, leftOutCount: 0 });
+    expect(whole.says).not.toContain('Some days of these months were not read');
+    expect(whole.shown).not.toContain('leftOutCount');
+    const holed = told(
+      june,
+      days((iso) => ['2011-06-09', '2011-06-10'].includes(iso)),
+    );
+    expect(holed.values).toMatchObject({ basis: 'index', unreadDays: 2 });
+    expect(holed.says).toContain('Some days of these months were not read');
+  });
+  it('tells how many years were left out', () => {
+    const { values, shown } = told(
+      june,
+      days((iso) => iso.startsWith('1990-06-1')),
+    );
+    expect(values['leftOutCount']).toBe(1);
+    expect(shown).toContain('leftOutCount');
+  });
+  it('warns of more than twelve months looked back over, and of no fewer', () => {
+    const record = days(() => false);
+    expect(told('window=12&until=2015-06-30', record).says).not.toContain('Looking back over more than twelve months');
+    const long = told('window=24&until=2015-06-30', record);
+    expect(long.values['basis']).toBe('index');
+    expect(long.says).toContain('Looking back over more than twelve months');
+  });
 });

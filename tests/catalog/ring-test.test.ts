@@ -28,6 +28,12 @@ describe('ring-test', () => {
     expect(result(then('60in/hr,61in/hr,62in/hr'), 'verdict')).toBe('slower');
     expect(result(then('0.001in/hr'), 'verdict')).toBe('too-few');
   });
+  it('tells a single ring over another as so many times', () => {
+    const query = 'beside=visit&others.then=1.5in/hr&rings.first=20min&rings.pours=once&rings.end=gone';
+    const rate = number(query, 'middleInPerHr');
+    expect(rate).toBeGreaterThan(0);
+    expect(number(query, 'ratioTimes')).toBeCloseTo(rate / 1.5, 9);
+  });
   it('gives one verdict: no “yes” beside a figure that calls it scatter', () => {
     // Three rings that agree closely, 4.3 times as fast as three others: these rings alone would make it sure, usual rings would not.
     const query =
@@ -38,7 +44,13 @@ describe('ring-test', () => {
     const { note, cautions } = runQuery(definition, query);
     expect(note).toContain('a hint, no more');
     expect(cautions.map(({ say }) => say).join(' ')).toContain('Take it as a hint');
-    expect(result(query.replaceAll('0.7', '12.7'), 'verdict')).toBe('perhaps-slower');
+    const slower = query.replaceAll('0.7', '12.7');
+    expect(result(slower, 'verdict')).toBe('perhaps-slower');
+    expect(
+      runQuery(definition, slower)
+        .cautions.map(({ say }) => say)
+        .join(' '),
+    ).toContain('Take it as a hint');
   });
   it('never shows a change as chance beside a usual scatter that it has passed', () => {
     const wild = 'beside=visit&others.then=0.1in/hr,0.2in/hr,3in/hr&rings.first=1min,3min,60min&rings.pours=once,once,once&rings.end=gone,gone,gone';

@@ -17,6 +17,18 @@ it('lasts as long as a herd that is walked across the field hour by hour', () =>
   }
   expect(Math.abs(days(query) - hours * hour)).toBeLessThan(2 * hour);
 });
+it('counts the loss from the start as the share of the less that is left then', () => {
+  // 10 % a month of what stood for six months leaves 40 %, of which it is a quarter; for eight and a half months 15 %, of which it is two thirds.
+  const months = (days: number): number => days / (365.25 / 12);
+  for (const [start, waited] of [
+    ['2027-05-01', 181],
+    ['2027-07-15', 256],
+  ] as const)
+    expect(result(`measured=2026-11-01&start=${start}&until=2027-09-01&loss=10pct&stubble=0lb/ac`, 'fromStartPercent')).toBeCloseTo(
+      10 / (1 - 0.1 * months(waited)),
+      6,
+    );
+});
 it('goes less far the later it starts, the more weather takes, the more stubble stays and the longer a strip lasts', () => {
   const worse = (one: string, other: string) => expect(days(one), `${one} against ${other}`).toBeGreaterThan(days(other));
   worse('start=2026-12-01', 'start=2027-01-15');

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { decileGroup } from '../../calculators/math/drought/decileType6.ts';
+import { decileGroup, decileType6 } from '../../calculators/math/drought/decileType6.ts';
 import { droughtEvents } from '../../calculators/math/drought/droughtEvents.ts';
 import { bearsIndex, indexSeries } from '../../calculators/math/drought/indexSeries.ts';
 import { lastMonthEnd, periodMonths, yearOfDay } from '../../calculators/math/drought/periodMonths.ts';
@@ -33,6 +33,15 @@ describe('classes and spells', () => {
       'much-above',
       'much-above',
     ]);
+  });
+  it('put each year of nine between its two tenths', () => {
+    // By the Weibull rule the k-th of nine amounts is the boundary of k tenths; an amount on it belongs below.
+    const record = [1, 2, 3, 4, 5, 6, 7, 8, 9];
+    expect([0.5, 1.5, 2.5, 3.5, 4.5, 5.5, 6.5, 7.5, 8.5, 9.5].map((amount) => decileType6(amount, record))).toEqual([
+      1,
+      ...record.map((at) => at + 1),
+    ]);
+    expect(record.map((amount) => decileType6(amount, record))).toEqual(record);
   });
   it('begin below 0, outlast a 0, end before a month above it or with the record', () => {
     // McKee and others (1993): a drought begins where the index falls below 0 and ends where it becomes positive, if it reached −1 in between.

@@ -35,6 +35,7 @@ describe('the chain of wet days, counted by hand', () => {
     expect(of(5, 3, 2)).toMatchObject({ wetAfterWet: 1, wetAfterDry: 1 });
     expect(of(0, 0, 4)).toMatchObject({ wetAfterWet: 1 / 2, wetAfterDry: 1 / 2 });
     expect(of(1, 0, 4)).toMatchObject({ wetAfterWet: 0, wetAfterDry: 1 });
+    expect(of(5, 3, 0)).toMatchObject({ wetAfterWet: 1 / 2, wetAfterDry: 1 / 2 });
     // One day alone makes no pair.
     expect(of(4)).toMatchObject({ wetAfterWet: 0, wetAfterDry: 0 });
   });

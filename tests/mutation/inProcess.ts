@@ -45,11 +45,20 @@ async function load(): Promise<readonly Collected[]> {
 }
 
 const [succeeded, skipped] = [0, 2];
-const leftOutFile = join(process.cwd(), 'left-out.json');
+/** In the copy of the code: it becomes the working folder only after this file was loaded. */
+const leftOutFile = (): string => join(process.cwd(), 'left-out.json');
+
+interface Log {
+  readonly warn: (message: string) => void;
+}
 
 class InProcess {
-  static inject = [];
+  static inject = ['logger'];
+  private readonly log: Log;
   private tests: Promise<readonly Collected[]> | undefined;
+  constructor(log: Log) {
+    this.log = log;
+  }
   capabilities() {
     return { reloadEnvironment: false };
   }
@@ -65,13 +74,13 @@ class InProcess {
       // One that reads the code as text can fail on code that is made ready for turning. It says nothing then, and is told and left out.
       if (failureMessage !== undefined) {
         leftOut.push(id);
-        console.error(`left out: ${id}: ${failureMessage}`);
+        this.log.warn(`left out: ${id}: ${failureMessage}`);
       }
       results.push({ id, name: id, timeSpentMs, status: failureMessage === undefined ? succeeded : skipped });
     }
     namespace.currentTestId = undefined;
     // For the processes to come: each mutant of what is worked out while a module loads has its own.
-    writeFileSync(leftOutFile, JSON.stringify(leftOut));
+    writeFileSync(leftOutFile(), JSON.stringify(leftOut));
     return { status: 'complete', tests: results, mutantCoverage: namespace.mutantCoverage };
   }
   async mutantRun({ testFilter, hitLimit, activeMutant, mutantActivation }: MutantRun) {
@@ -80,8 +89,8 @@ class InProcess {
     const wanted = testFilter && new Set(testFilter);
     let tests: readonly Collected[];
     try {
-      const leftOut: readonly string[] = JSON.parse(readFileSync(leftOutFile, 'utf8'));
-      tests = (await this.tests).filter(({ id }) => (wanted ? wanted.has(id) : !leftOut.includes(id)));
+      const leftOut: readonly string[] = JSON.parse(readFileSync(leftOutFile(), 'utf8'));
+      tests = (await this.tests).filter(({ id }) => !leftOut.includes(id) && (!wanted || wanted.has(id)));
     } catch (error) {
       return { status: 'killed', killedBy: [], failureMessage: String(error), nrOfTests: 0 };
     }

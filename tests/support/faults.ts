@@ -18,7 +18,7 @@ export interface Fault {
 export type Layer = 'catalog' | 'tables' | 'math';
 
 /** Where a number is no limit and no constant: how finely it is told, the example that a field starts with, the edition. */
-const notLimits = new Set(['default', 'digits', 'significant', 'version', 'maxRows', 'changes', 'searchWords']);
+const notLimits = new Set(['default', 'digits', 'significant', 'version', 'maxRows', 'changes', 'searchWords', 'order']);
 /** Where the words are prose, so that a swap of two of them is no fault of a number. */
 const prose = new Set([
   'label',

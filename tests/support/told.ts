@@ -160,3 +160,6 @@ function countsOf(runs: readonly Run[]): Counts {
   });
   return Object.fromEntries([...counts, ...told, ['steps', drawn.join(' ')] as const].sort(([one], [other]) => one.localeCompare(other)));
 }
+
+/** What the picture draws by which name, as plain text: two names exchanged draw the wrong thing. */
+export const drawnBy = ({ picture, wholes }: Calculator): string => JSON.stringify({ picture, wholes });

@@ -2,7 +2,7 @@ import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { calculators, type FrozenLink, fileOf } from '../support/catalog.ts';
 import { root } from '../support/files.ts';
-import { formsBy, isOneSided, pairsBy, toldBy, turnedBy } from '../support/told.ts';
+import { drawnBy, formsBy, isOneSided, pairsBy, toldBy, turnedBy } from '../support/told.ts';
 
 // Part of `npm run freeze`: keeps what new calculators tell, and writes anew those that are named: `npm run freeze -- rain-on-ground`, or `all`.
 const named = process.argv.slice(2);
@@ -17,6 +17,7 @@ for (const calculator of calculators) {
     turns: turnedBy(calculator),
     pairs: pairsBy(calculator),
     forms: formsBy(calculator),
+    draws: drawnBy(calculator),
   };
 }
 const inOrder = Object.fromEntries(Object.entries(kept).sort(([one], [other]) => one.localeCompare(other)));

@@ -39,7 +39,7 @@ function tried(places: readonly string[]): readonly Mutant[] {
   run('npx', ['stryker', 'run', 'tests/mutation/stryker.config.ts', '--mutate', places.join(',')], {
     MUTATED: area,
     MUTATED_APART: given.apart ? 'yes' : 'no',
-    LAWS_RUNS: '6',
+    LAWS_RUNS: '30',
   });
   return found(area);
 }

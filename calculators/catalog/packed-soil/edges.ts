@@ -1,4 +1,4 @@
-import { always, defineEdges, edge, turns } from '../../kit/edges.ts';
+import { always, defineEdges, edge, shows, turns } from '../../kit/edges.ts';
 import definition from './definition.ts';
 
 /** Cores of a round volume, so that grams read as densities. */
@@ -39,6 +39,8 @@ export default defineEdges(definition, {
     turns('packed', { open: 'cores.core=139.9g', 'lists-differ': 'cores.core=140g' }, { on: hundred }),
     turns('packed', { 'lists-differ': 'cores.core=154.9g', packed: 'cores.core=155g' }, { on: hundred }),
     turns('packed', { open: 'cores.core=109.9g', between: 'cores.core=110g' }, { on: `${hundred}&texture=clay` }),
+    // Where no push met it there is no depth to tell.
+    shows('medianStopIn', { on: 'probe=pushed', shown: pushes(1, 10), hidden: pushes(0, 10) }),
     turns('probeSays', { little: pushes(8, 30), slight: pushes(9, 30) }, { on: 'probe=pushed' }),
     turns('probeSays', { slight: pushes(15, 30), moderate: pushes(16, 30) }, { on: 'probe=pushed' }),
     turns('probeSays', { moderate: pushes(22, 30), severe: pushes(23, 30) }, { on: 'probe=pushed' }),

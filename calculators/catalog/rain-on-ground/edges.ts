@@ -31,6 +31,7 @@ export default defineEdges(definition, {
     edge('Water weighs more than 8', { raised: 'surface=roof', silent: '' }),
     edge('This is less than three', { on: 'surface=roof', raised: 'rain=3.03in', silent: 'rain=3.04in' }),
     // A tenth of the larger one, whichever it is.
+    edge('The two cans differ by', { on: 'rain-from=two-cans&second-can=10in', raised: 'first-can=8.99in', silent: 'first-can=9in' }),
     edge('The two cans differ by', { on: 'rain-from=two-cans&second-can=1in', raised: 'first-can=0.89in', silent: 'first-can=0.9in' }),
     edge('The two cans differ by', { on: 'rain-from=two-cans&first-can=1in', raised: 'second-can=1.12in', silent: 'second-can=1.11in' }),
     // A cow drinks 22 or 17.4 gallons by the lists, ten others 74.6: 96.6 to 92.0 is 1.05.

@@ -25,5 +25,6 @@ export default defineEdges(definition, {
     turns('method', { rough: 'rain=2.23in', usual: 'rain=2.24in' }, { on: 'cover=own&curve-number=75' }),
     turns('sod', { thin: 'ground-cover=49pct', closed: 'ground-cover=50pct' }),
     tells('even if the ground was wet', { told: 'rain=0.446in', untold: 'rain=0.447in' }),
+    tells('too small for the method if the ground was wet, too', { told: 'rain=0.44in', untold: 'rain=0.45in' }),
   ],
 });
