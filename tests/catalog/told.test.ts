@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { calculators, type FrozenLink, fileOf } from '../support/catalog.ts';
@@ -23,7 +23,9 @@ const kept: Readonly<Record<string, Kept>> = JSON.parse(readFileSync(join(root, 
 describe.each(calculators)('$slug', (calculator) => {
   const { slug } = calculator;
   const mend = `meant to change? \`npm run freeze -- ${slug}\` writes it anew into tests/catalog/told.json: read the difference`;
-  const frozen: readonly FrozenLink[] = JSON.parse(readFileSync(join(root, fileOf(slug, 'frozen.json')), 'utf8'));
+  // One that is not there yet is asked for by name in frozen.test.ts.
+  const path = join(root, fileOf(slug, 'frozen.json'));
+  const frozen: readonly FrozenLink[] = existsSync(path) ? JSON.parse(readFileSync(path, 'utf8')) : [];
 
   it.each(frozen.filter(isOneSided))('tells what it did: $query', { timeout: patience }, ({ query }) => {
     expect(toldBy(calculator, query), mend).toEqual(kept[slug]?.links[query]);

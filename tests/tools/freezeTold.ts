@@ -1,3 +1,4 @@
+import { spawnSync } from 'node:child_process';
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { calculators, type FrozenLink, fileOf } from '../support/catalog.ts';
@@ -22,3 +23,5 @@ for (const calculator of calculators) {
 }
 const inOrder = Object.fromEntries(Object.entries(kept).sort(([one], [other]) => one.localeCompare(other)));
 writeFileSync(path, `${JSON.stringify(inOrder, null, 2)}\n`);
+// As the formatter has it, so that its difference is what moved.
+spawnSync('npx', ['biome', 'format', '--write', path], { cwd: root, stdio: 'inherit' });
