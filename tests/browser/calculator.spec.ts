@@ -245,7 +245,7 @@ for (const address of pages) {
 }
 
 /** Two that ask in more ways than the others, as measured. */
-const heavy: Readonly<Record<string, number>> = { '/calculators/forage-on-hand/': 55_600, '/calculators/decision-dates/': 62_000 };
+const heavy: Readonly<Record<string, number>> = { '/calculators/forage-on-hand/': 55_700, '/calculators/decision-dates/': 62_000 };
 test('a whole calculator weighs what was measured, not more', async ({ page }) => {
   for (const address of pages) {
     const asked = new Set<string>();
