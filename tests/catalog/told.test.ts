@@ -25,7 +25,7 @@ const read = <T>(slug: string, file: string, none: T): T => {
 
 describe.each(calculators)('$slug', (calculator) => {
   const { slug } = calculator;
-  const mend = `meant to change? \`npm run freeze -- ${slug}\` writes ${fileOf(slug, 'told.json')} anew: read the difference`;
+  const mend = `missing, or meant to change? \`npm run freeze -- ${slug}\` writes ${fileOf(slug, 'told.json')} anew: read the difference`;
   // One that is not there yet is asked for by name in frozen.test.ts.
   const frozen = read<readonly FrozenLink[]>(slug, 'frozen.json', []);
   const kept = read<Partial<Kept>>(slug, 'told.json', {});
