@@ -1,6 +1,8 @@
 import { type Calculator, noteOf, type Outcome } from '../kit/define.ts';
+import { doubtsIn } from '../kit/doubts.ts';
 import type { Cell, Input } from '../kit/inputs.ts';
-import { fromLink, linkName, toLink } from '../kit/link.ts';
+import { linkName, toLink } from '../kit/link.ts';
+import { fromLink } from '../kit/openLink.ts';
 import { printName, printScalar } from '../kit/print.ts';
 import type { Quantity, Scalar } from '../kit/quantities.ts';
 import { runTexts } from '../kit/runTexts.ts';
@@ -20,7 +22,7 @@ export interface Ran {
 export function run(calculator: Calculator, texts: Texts): Ran {
   const ran = runTexts(calculator, texts);
   const said = ({ at, say }: Problem): string => `${linkPath(calculator, at)}: ${say}`;
-  if ('outcome' in ran) return { values: ran.values, doubts: ran.doubts.map(said), outcome: ran.outcome };
+  if ('outcome' in ran) return { values: ran.values, doubts: doubtsIn(calculator.inputs, texts).map(said), outcome: ran.outcome };
   throw new Refused(ran.refusals.map(said).join('\n'));
 }
 /** `parts.0.areaAc` as `parts.area, row 1`. */

@@ -1,7 +1,8 @@
 import { csvFormatRows } from 'd3-dsv';
 import type { Calculator, Outcome } from '../kit/define.ts';
 import type { Input, Inputs } from '../kit/inputs.ts';
-import { fromLink, linkName } from '../kit/link.ts';
+import { linkName } from '../kit/link.ts';
+import { fromLink } from '../kit/openLink.ts';
 import type { Quantity } from '../kit/quantities.ts';
 import { defaultText } from '../kit/read.ts';
 import { isShown } from '../kit/state.ts';

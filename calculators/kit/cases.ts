@@ -1,5 +1,5 @@
 import type { Calculator, Outcome } from './define.ts';
-import { fromLink } from './link.ts';
+import { fromLink } from './openLink.ts';
 import type { Scalar } from './quantities.ts';
 import { type Ran, runTexts } from './runTexts.ts';
 

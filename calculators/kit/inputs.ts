@@ -290,3 +290,8 @@ const hasTool = (input: Input): boolean => 'tool' in input && input.tool !== und
 /** Is there any tool to draw? Then its code is fetched. */
 export const usesTools = (inputs: Inputs): boolean =>
   Object.values(inputs).some((input) => hasTool(input) || (input.kind === 'rows' && Object.values(input.columns).some(hasTool)));
+/** Is there any date, or month, that goes with today? */
+export const movesWithToday = (inputs: Inputs): boolean =>
+  Object.values(inputs).some(
+    (input) => 'occurs' in input || (input.kind === 'rows' && Object.values(input.columns).some((cell) => 'occurs' in cell)),
+  );

@@ -1,9 +1,8 @@
 import { monthName } from '../units/months.ts';
-import { dayOf, printIn, printNumber } from '../units/printQuantity.ts';
+import { dayOf, printNumber } from '../units/printQuantity.ts';
 import { type QuantityReading, readQuantity } from '../units/readQuantity.ts';
 import { convert, type UnitName, type UnitSystem, unitIn, units } from '../units/units.ts';
-import type { Cell, ChoiceInput, MonthsInput, NumberInput } from './inputs.ts';
-import { usual as ranges } from './usual.ts';
+import type { Cell, ChoiceInput, MonthsInput } from './inputs.ts';
 
 /** Text as typed, turned into a value, or one sentence on what is wrong and what would be right. */
 export type Reading<V> = { readonly value: V } | { readonly problem: string };
@@ -59,19 +58,6 @@ function whatIsWrong(input: Range, reading: QuantityReading, system: UnitSystem)
     case 'duration':
       return `${input.label} must be from ${range}. This is ${told(reading.value)}.`;
   }
-}
-
-/** A question about a number that may be so and seldom is; nothing for one that is as usual. A nought is meant. */
-export function doubtAbout({ label, unit, usual }: NumberInput, value: number, system: UnitSystem): string | undefined {
-  if (usual === undefined || value === 0) return undefined;
-  const [below, above] = ranges[usual];
-  if (value >= below && value <= above) return undefined;
-  const shown = unitIn(system, unit);
-  const told = (each: number): string => {
-    const there = Number(convert(each, unit, shown).toPrecision(4));
-    return printIn(there, shown, there % 1 === 0 ? 0 : 2);
-  };
-  return `Is ${told(value)} right? ${label}: seldom ${value < below ? `below ${told(below)}` : `above ${told(above)}`}. Look at the decimal point and the unit.`;
 }
 
 function readChoice(input: ChoiceInput, text: string): Reading<string> {

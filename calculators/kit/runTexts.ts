@@ -1,12 +1,8 @@
 import type { UnitSystem } from '../units/units.ts';
 import type { Calculator, Run } from './define.ts';
-import { type Problem, readForm, type Texts, type Values } from './state.ts';
+import { readForm, type Texts, type Values } from './state.ts';
 
-export type Ran = Run & {
-  readonly values: Values;
-  /** Numbers that are taken and look wrong. */
-  readonly doubts: readonly Problem[];
-};
+export type Ran = Run & { readonly values: Values };
 
 /** Reads one side of a form and computes it, for page, command, case and law alike. What must be said of the texts stands before the other cautions. */
 export function runTexts(calculator: Calculator, texts: Texts, system: UnitSystem = 'us'): Ran {

@@ -1,6 +1,6 @@
 import { convert, type UnitSystem, unitIn } from '../units/units.ts';
 import type { Cell, Input, Inputs, MonthsInput, RowsInput } from './inputs.ts';
-import { type CellValue, defaultText, doubtAbout, quantityText, readCell, readMonth, roundedText } from './read.ts';
+import { type CellValue, defaultText, quantityText, readCell, readMonth, roundedText } from './read.ts';
 import type { RecordLine } from './record/recordLine.ts';
 
 export type RowTexts = Readonly<Record<string, string>>;
@@ -96,24 +96,13 @@ export function readForm(
   inputs: Inputs,
   texts: Texts,
   system: UnitSystem = 'us',
-): {
-  readonly values: Values;
-  readonly problems: readonly Problem[];
-  /** Numbers that are taken and look wrong. */
-  readonly doubts: readonly Problem[];
-  readonly remarks: readonly Remark[];
-} {
+): { readonly values: Values; readonly problems: readonly Problem[]; readonly remarks: readonly Remark[] } {
   const problems: Problem[] = [];
-  const doubts: Problem[] = [];
   const remarks: Remark[] = [];
   const cell = (input: Cell, text: string, shown: boolean, at: string): CellValue => {
     if (shown) {
       const reading = readCell(input, text, system);
-      if ('value' in reading) {
-        const doubt = input.kind === 'number' && typeof reading.value === 'number' ? doubtAbout(input, reading.value, system) : undefined;
-        if (doubt !== undefined) doubts.push({ at, say: doubt });
-        return reading.value;
-      }
+      if ('value' in reading) return reading.value;
       problems.push({ at, say: reading.problem });
     }
     const fallback = readCell(input, defaultText(input));
@@ -170,7 +159,7 @@ export function readForm(
       }
     }),
   );
-  return { values, problems, doubts, remarks };
+  return { values, problems, remarks };
 }
 
 /** What the other management shares with the first: all that belongs to the place. */

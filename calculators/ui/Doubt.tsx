@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { NumberInput } from '../kit/inputs.ts';
-import { doubtAbout, readCell } from '../kit/read.ts';
+import { readCell } from '../kit/read.ts';
 import type { UnitSystem } from '../units/units.ts';
 
 interface DoubtProps {
@@ -12,16 +12,21 @@ interface DoubtProps {
 /** A number half typed looks wrong as a rule. */
 const pauseMs = 900;
 
-/** Asks about a number that looks wrong, under its field, once somebody has stopped typing. */
+/** Asks about a number that looks wrong, under its field, once somebody has stopped typing; what knows so is fetched then. */
 export function Doubt({ cell, text, system }: DoubtProps) {
-  const [settled, setSettled] = useState('');
+  const [doubt, setDoubt] = useState<string | undefined>(undefined);
   useEffect(() => {
-    const timer = setTimeout(() => setSettled(text), pauseMs);
+    setDoubt(undefined);
+    const ask = async () => {
+      const { doubtAbout } = await import('../kit/doubts.ts');
+      const reading = readCell(cell, text, system);
+      setDoubt('value' in reading && typeof reading.value === 'number' ? doubtAbout(cell, reading.value, system) : undefined);
+    };
+    // Without signal nobody is asked; the number is taken all the same.
+    const timer = setTimeout(() => void ask().catch(console.info), pauseMs);
     return () => clearTimeout(timer);
-  }, [text]);
-  const reading = readCell(cell, text, system);
-  const doubt = 'value' in reading && typeof reading.value === 'number' ? doubtAbout(cell, reading.value, system) : undefined;
-  if (doubt === undefined || settled !== text) return null;
+  }, [text, system]);
+  if (doubt === undefined) return null;
   return (
     <p class="doubt" role="status">
       {doubt}

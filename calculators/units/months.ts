@@ -23,3 +23,13 @@ export const monthNumber = (month: Month): number => Object.keys(months).indexOf
 export const monthName = (index: number): string => Object.values(months)[index] ?? '';
 /** `Jan` for 0. */
 export const shortMonthName = (index: number): string => monthName(index).slice(0, 3);
+
+type NamedMonth = Lowercase<(typeof months)[Month]>;
+const isByName = (built: object): built is Readonly<Record<NamedMonth, string>> =>
+  Object.values(months).every((name) => Object.hasOwn(built, name.toLowerCase()));
+/** `january: 'January'`, for links that have their months by name. */
+export function monthsByName(): Readonly<Record<NamedMonth, string>> {
+  const built: object = Object.fromEntries(Object.values(months).map((name) => [name.toLowerCase(), name]));
+  if (!isByName(built)) throw new TypeError('monthsByName needs every month');
+  return built;
+}

@@ -1,5 +1,5 @@
 import type { Calculator, Outcome } from '../../calculators/kit/define.ts';
-import { fromLink } from '../../calculators/kit/link.ts';
+import { fromLink } from '../../calculators/kit/openLink.ts';
 import type { Texts } from '../../calculators/kit/state.ts';
 import { otherTexts, runSide } from '../../calculators/ui/sides.ts';
 import placeExamples from '../../content/place/examples.json';

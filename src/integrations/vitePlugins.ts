@@ -22,13 +22,12 @@ export const noModulePreload: Plugin = {
 const onlyBuilt = new Set(['question', 'lead', 'searchWords', 'limits', 'sources', 'guides']);
 const isDescribe = (node: ts.Node): boolean =>
   ts.isCallExpression(node) && ts.isPropertyAccessExpression(node.expression) && node.expression.name.text === 'describe';
-/** Values that nobody reads in a browser: those words, formulas that were drawn at build, and the sources of the steps. */
-function* unread(node: ts.Node, isSteps: boolean): Generator<ts.Expression> {
+/** Values that nobody reads in a browser: those words, formulas that were drawn at build, and sources. */
+function* unread(node: ts.Node): Generator<ts.Expression> {
   if (ts.isTaggedTemplateExpression(node) && node.tag.getText() === 'tex') yield node;
-  else if (ts.isPropertyAssignment(node) && ts.isStringLiteralLike(node.initializer) && isSteps && node.name.getText() === 'source')
-    yield node.initializer;
+  else if (ts.isPropertyAssignment(node) && ts.isStringLiteralLike(node.initializer) && node.name.getText() === 'source') yield node.initializer;
   else if (ts.isPropertyAssignment(node) && onlyBuilt.has(node.name.getText()) && isDescribe(node.parent.parent)) yield node.initializer;
-  else for (const child of node.getChildren()) yield* unread(child, isSteps);
+  else for (const child of node.getChildren()) yield* unread(child);
 }
 
 /** What a calculator's built page holds already is emptied in the script that a browser fetches. */
@@ -37,9 +36,9 @@ export const leanDefinitions: Plugin = {
   enforce: 'pre',
   applyToEnvironment: ({ name }) => name === 'client',
   transform(code, id) {
-    if (!/\/calculators\/(?:catalog\/[^/]+\/(?:definition|steps)|asks\/\w+)\.ts$/.test(id)) return undefined;
+    if (!/\/calculators\/(?:catalog\/[^/]+\/(?:cautions|definition|steps)|asks\/\w+)\.ts$/.test(id)) return undefined;
     const file = ts.createSourceFile(id, code, ts.ScriptTarget.ESNext, true);
-    return [...unread(file, id.endsWith('/steps.ts'))].reduceRight(
+    return [...unread(file)].reduceRight(
       (text, value) => `${text.slice(0, value.getStart())}${ts.isArrayLiteralExpression(value) ? '[]' : "''"}${text.slice(value.end)}`,
       code,
     );

@@ -1,9 +1,7 @@
 // Takes over a built form, or draws one in a guide: loads the definition's chunk, applies the link or what was kept, follows what is typed. Fetched by calculatorLoader.ts.
 import { hydrate, render } from 'preact';
 import type { Calculator } from '../../calculators/kit/define.ts';
-import { usesTools } from '../../calculators/kit/inputs.ts';
-import { fromLink } from '../../calculators/kit/link.ts';
-import { exampleDates, exampleOn } from '../../calculators/kit/occurs.ts';
+import { movesWithToday, usesTools } from '../../calculators/kit/inputs.ts';
 import { changeSystem, startTexts, type Texts } from '../../calculators/kit/state.ts';
 import { CalculatorForm, type Change } from '../../calculators/ui/CalculatorForm.tsx';
 import type { Opening } from '../../calculators/ui/formState.ts';
@@ -98,24 +96,36 @@ interface Extra {
   readonly Picture: DrawPicture | undefined;
   readonly tools: Tools['draw'] | undefined;
   readonly records: Records['draw'] | undefined;
+  /** What opens a link, or moves an example to today: a form needs one of them at most. */
+  readonly opener: Opener | undefined;
+}
+type Opener =
+  | { readonly query: string; readonly fromLink: typeof import('../../calculators/kit/openLink.ts').fromLink }
+  | Pick<typeof import('../../calculators/kit/occurs.ts'), 'exampleOn' | 'exampleDates'>;
+/** The answers that a form is opened with, if any: its link's, or those that this guide's form was left with. */
+const queryOf = (box: HTMLElement): string =>
+  box.dataset['ownsAddress'] !== undefined ? location.search.slice(1) : (kept('sessionStorage', formKeyOf(box)) ?? '');
+async function loadOpener(query: string, { inputs }: Calculator): Promise<Opener | undefined> {
+  if (query === '') return movesWithToday(inputs) ? import('../../calculators/kit/occurs.ts') : undefined;
+  const { fromLink } = await import('../../calculators/kit/openLink.ts');
+  return { query, fromLink };
 }
 
-function start(box: HTMLElement, calculator: Calculator, { Picture, tools, records: drawRecord }: Extra): Promise<void> {
+function start(box: HTMLElement, calculator: Calculator, { Picture, tools, records: drawRecord, opener }: Extra): Promise<void> {
   const root = box.querySelector('[data-form]');
   if (!root) return Promise.resolve();
   const ownsAddress = box.dataset['ownsAddress'] !== undefined;
   const formKey = formKeyOf(box);
   const system: UnitSystem = kept('localStorage', unitsKey) === 'si' ? 'si' : 'us';
-  const query = ownsAddress ? location.search.slice(1) : (kept('sessionStorage', formKey) ?? '');
   const records = keptRecords(calculator);
   const hasRecords = Object.keys(records).length > 0;
   const own = new Set(Object.keys(records));
   let opened: Opening | null = null;
   const opening = (): Opening | null => {
-    if (query !== '') {
-      const { form, notices, named } = fromLink(calculator, query);
+    if (opener && 'query' in opener) {
+      const { form, notices, named } = opener.fromLink(calculator, opener.query);
       const that = form.that && { ...form.that, ...records };
-      const whose = keptWhose(box, query);
+      const whose = keptWhose(box, opener.query);
       return {
         form: { this: { ...form.this, ...records }, that },
         system,
@@ -127,13 +137,13 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
       };
     }
     const built = startTexts(calculator.inputs);
-    const fresh = exampleOn(calculator, built, localDay(new Date()));
+    const fresh = opener ? opener.exampleOn(calculator, built, localDay(new Date())) : { texts: built, todayAt: [], isExampleDates: false };
     if (system === 'us' && !hasRecords && fresh.texts === built) return null;
     const texts = system === 'us' ? fresh.texts : changeSystem(calculator.inputs, fresh.texts, 'us', 'si');
     return {
       form: { this: { ...texts, ...records }, that: null },
       system,
-      notices: fresh.isExampleDates ? [exampleDates] : [],
+      notices: opener && fresh.isExampleDates ? [opener.exampleDates] : [],
       linked: new Set(),
       touched: own,
       today: new Set(fresh.todayAt),
@@ -219,10 +229,11 @@ export async function openCalculator(box: HTMLElement): Promise<void> {
   const { default: calculator } = await load();
   // Before the takeover: its first render must equal the built page, which has them.
   const hasRecord = Object.values(calculator.inputs).some(({ kind }) => kind === 'record');
-  const [Picture, tools, records] = await Promise.all([
+  const [opener, Picture, tools, records] = await Promise.all([
+    loadOpener(queryOf(box), calculator),
     loadPicture(calculator),
     usesTools(calculator.inputs) ? import('../../calculators/ui/tools/toolSet.ts').then(({ toolSet }) => toolSet) : undefined,
     hasRecord ? import('../../calculators/ui/RecordField.tsx').then(({ RecordField }) => RecordField) : undefined,
   ]);
-  await start(box, calculator, { Picture, tools, records });
+  await start(box, calculator, { Picture, tools, records, opener });
 }

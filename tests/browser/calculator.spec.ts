@@ -236,7 +236,7 @@ test('a whole calculator weighs what was measured, not more', async ({ page }) =
       bytes.reduce((sum, each) => sum + each, 0),
       [...asked].join('\n'),
       // A form that asks for a record carries what reads one, in any notation, and says what it understood.
-    ).toBeLessThanOrEqual([...asked].some((path) => path.includes('/RecordField.')) ? 62_200 : 56_500);
+    ).toBeLessThanOrEqual([...asked].some((path) => path.includes('/RecordField.')) ? 60_000 : 54_000);
     page.removeAllListeners('request');
   }
 });

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { type CaseList, runQuery } from '../../calculators/kit/cases.ts';
 import type { EdgeList } from '../../calculators/kit/edges.ts';
-import { fromLink } from '../../calculators/kit/link.ts';
+import { fromLink } from '../../calculators/kit/openLink.ts';
 import { failing } from '../../calculators/math/checks.ts';
 import { calculators, fileOf, loadFrom, slugs } from '../support/catalog.ts';
 import { itObeysTheLaws } from '../support/definitionLaws.ts';

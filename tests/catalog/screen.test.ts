@@ -3,7 +3,7 @@ import { dirname, join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import type { CaseList } from '../../calculators/kit/cases.ts';
 import type { Calculator, Outcome } from '../../calculators/kit/define.ts';
-import { fromLink } from '../../calculators/kit/link.ts';
+import { fromLink } from '../../calculators/kit/openLink.ts';
 import { askedNow, inputNameOf, isManaged } from '../../calculators/kit/screen.ts';
 import { canCompare, readForm, rowsIn, startTexts } from '../../calculators/kit/state.ts';
 import { summaryOf, tellInput } from '../../calculators/kit/summary.ts';

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import type { CaseList } from '../../calculators/kit/cases.ts';
+import { doubtAbout, doubtsIn } from '../../calculators/kit/doubts.ts';
 import type { Inputs, NumberInput } from '../../calculators/kit/inputs.ts';
-import { fromLink } from '../../calculators/kit/link.ts';
-import { defaultText, doubtAbout, quantityText, readCell } from '../../calculators/kit/read.ts';
-import { readForm } from '../../calculators/kit/state.ts';
+import { fromLink } from '../../calculators/kit/openLink.ts';
+import { defaultText, quantityText, readCell } from '../../calculators/kit/read.ts';
 import { usual } from '../../calculators/kit/usual.ts';
 import { units } from '../../calculators/units/units.ts';
 import { calculators, loadFrom } from '../support/catalog.ts';
@@ -62,7 +62,7 @@ describe('the worked examples of publications do not look wrong', () => {
     const list = await loadFrom<CaseList>(calculator.slug, 'cases.ts');
     for (const { name, query } of list?.cases ?? []) {
       const { form } = fromLink(calculator, query);
-      const { doubts } = readForm(calculator.inputs, form.this);
+      const doubts = doubtsIn(calculator.inputs, form.this);
       if (unusual.includes(name)) expect(doubts, name).not.toEqual([]);
       else expect(doubts, name).toEqual([]);
     }

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { runQuery } from '../../calculators/kit/cases.ts';
-import { fromLink, toLink } from '../../calculators/kit/link.ts';
+import { toLink } from '../../calculators/kit/link.ts';
+import { fromLink } from '../../calculators/kit/openLink.ts';
 import { examples } from '../../content/place/place.ts';
 import { calculatorOf } from '../support/catalog.ts';
 import { guideTexts } from '../support/guideHeads.ts';

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { runQuery } from '../../calculators/kit/cases.ts';
-import { fromLink, linkName, toLink } from '../../calculators/kit/link.ts';
+import { linkName, toLink } from '../../calculators/kit/link.ts';
+import { fromLink } from '../../calculators/kit/openLink.ts';
 import { readForm, rowsIn, startTexts, type Text, type Texts, textIn } from '../../calculators/kit/state.ts';
 import { expectWithin } from '../support/expectWithin.ts';
 import kitchenSink from './kitchenSink.ts';

@@ -7,6 +7,7 @@ import { sampleInterval } from '../../calculators/math/forage/sampleInterval.ts'
 import { tabledEatenPercent } from '../../calculators/math/forage/tabledEatenPercent.ts';
 import { usableShare } from '../../calculators/math/forage/usableShare.ts';
 import { growthCurves } from '../../calculators/tables/growthCurves.ts';
+import { near } from '../support/near.ts';
 
 describe('what is eaten of a stand', () => {
   it('is the share of the whole growth, or of what stands above the stubble', () => {
@@ -29,14 +30,14 @@ describe('growth by the month', () => {
   const printed = growthCurves.find(({ curve }) => curve === 'nd0002');
   it('runs evenly through a month', () => {
     // North Dakota's cool-season curve: 5 % in April, 40 in May; the middle of May is 15.5 days past its start.
-    expect(grownShare(printed?.percent ?? [], 120 + 15.5)).toBeCloseTo(0.05 + 0.2, 12);
+    near(grownShare(printed?.percent ?? [], 120 + 15.5), 0.05 + 0.2, 0.5e-12);
     expect(() => dailyGrowthLbPerAc({ yearLbPerAc: 1000, curvePercent: printed?.percent ?? [], dayOfYear: 120.5 })).toThrow('needs dayOfYear');
   });
   it('puts a flush only past the best month', () => {
     // April to August 1, 4, 9, 16, 25 parts of 25, September a quarter: 2.45 in all. A third of the year flushes, in September alone.
     const curve = growthCurveFromAnswers({ startMonth: 4, bestMonth: 8, quitMonth: 9, fallFlush: 'much' });
-    expect(curve[7]).toBeCloseTo((100 * 2) / 3 / 2.45, 9);
-    expect(curve[8]).toBeCloseTo((100 * 2 * 0.25) / 3 / 2.45 + 100 / 3, 9);
+    near(curve[7], (100 * 2) / 3 / 2.45, 0.5e-9);
+    near(curve[8], (100 * 2 * 0.25) / 3 / 2.45 + 100 / 3, 0.5e-9);
   });
   it('spreads the flush by a quarter, a half, a quarter over the last three months', () => {
     // March to October 4, 16, 36, 25, 16, 9, 4, 1 of 111 parts without it; a third of the year flushes, or a tenth.
@@ -71,7 +72,7 @@ describe('a sample', () => {
   });
   it('scatters by its deviation in percent of the mean', () => {
     // 10 and 14: mean 12, deviation the root of 8.
-    expect(sampleInterval([10, 14], 95).variationPercent).toBeCloseTo((100 * Math.sqrt(8)) / 12, 12);
-    expect(sampleInterval([-10, -14], 95).variationPercent).toBeCloseTo((100 * Math.sqrt(8)) / 12, 12);
+    near(sampleInterval([10, 14], 95).variationPercent, (100 * Math.sqrt(8)) / 12, 0.5e-12);
+    near(sampleInterval([-10, -14], 95).variationPercent, (100 * Math.sqrt(8)) / 12, 0.5e-12);
   });
 });

@@ -5,6 +5,7 @@ import { earlyWeaningUsd } from '../../calculators/math/money/earlyWeaningUsd.ts
 import { evenMarketPercent } from '../../calculators/math/money/evenMarketPercent.ts';
 import { keepAgainstRebuyUsd } from '../../calculators/math/money/keepAgainstRebuyUsd.ts';
 import { partialHerd } from '../../calculators/math/money/partialHerd.ts';
+import { near } from '../support/near.ts';
 
 // Budgets worked out on paper, in round numbers.
 describe('one calf, weaned early', () => {
@@ -51,7 +52,7 @@ describe('one calf, weaned early', () => {
   });
   it('is even with the usual time where the market falls far enough', () => {
     // 1000 (1 + z) = 500 (1 + z) + 400 at z = −20 %.
-    expect(evenMarketPercent({ usualUsd: 1000, earlyUsd: 900, movingUsd: 500 })).toBeCloseTo(-20, 12);
+    near(evenMarketPercent({ usualUsd: 1000, earlyUsd: 900, movingUsd: 500 }), -20, 0.5e-12);
     expect(evenMarketPercent({ usualUsd: 1000, earlyUsd: 900, movingUsd: 1000 })).toBeUndefined();
   });
 });
@@ -59,14 +60,14 @@ describe('one calf, weaned early', () => {
 describe('the herd', () => {
   it('brings so much for each cow', () => {
     // Gessner (2016): 200 cows, 85 %, 500 lb at $140: $119,000, which is $595 a cow.
-    expect(calfCropUsd({ cows: 200, weaningPercent: 85, weightLb: 500, priceUsdPerCwt: 140 }).incomeUsdPerCow).toBeCloseTo(595, 9);
+    near(calfCropUsd({ cows: 200, weaningPercent: 85, weightLb: 500, priceUsdPerCwt: 140 }).incomeUsdPerCow, 595, 0.5e-9);
   });
   it('pays the costs of both trades, and earns interest on what was left of the first', () => {
     const cow = { days: 365, dailyCostUsd: 2, calfIncomeUsd: 700, agingUsdPerYear: 100, deathLossPercentPerYear: 2, interestPercentPerYear: 5 };
     const ways = keepAgainstRebuyUsd({ ...cow, saleUsd: 1100, saleCostsUsd: 100, buyBackUsd: 1600, buyBackCostsUsd: 80 });
     // 1,680 to buy back, less 1,000 and its 50. Keeping: 730 of feed, 100 of age, 32 of death, less the calf.
-    expect(ways.rebuyingUsd).toBeCloseTo(630, 9);
-    expect(ways.keepingUsd).toBeCloseTo(862 - 700, 9);
+    near(ways.rebuyingUsd, 630, 0.5e-9);
+    near(ways.keepingUsd, 862 - 700, 0.5e-9);
   });
   it('saves by selling a part what the part would have cost more', () => {
     // 165 · 756 + 35 · 459 = 140,805 against 200 · 756 = 151,200.

@@ -13,6 +13,7 @@ import { waterRetention } from '../../calculators/math/soil/waterRetention.ts';
 import { profileClasses } from '../../calculators/tables/availableWater.ts';
 import { type DensityLimits, rootLimitingDensity } from '../../calculators/tables/rootLimitingDensity.ts';
 import { textureGroups } from '../../calculators/tables/soilGroups.ts';
+import { near } from '../support/near.ts';
 
 type List = keyof typeof rootLimitingDensity;
 type Texture = keyof typeof textureGroups.groups;
@@ -87,8 +88,8 @@ describe('water in the ground', () => {
   it('falls straight from air entry to 33 kPa, and stays full up to air entry', () => {
     const curve = { fieldCapacityInPerIn: 0.3, saturationInPerIn: 0.45, airEntryKPa: 5, tensionExponent: 4 };
     expect([0, 5, 33].map((kPa) => waterAtTensionInPerIn(curve, kPa))).toEqual([0.45, 0.45, 0.3]);
-    expect(waterAtTensionInPerIn(curve, 19)).toBeCloseTo(0.375, 12);
-    expect(waterAtTensionInPerIn(curve, 33 * 16)).toBeCloseTo(0.15, 12);
+    near(waterAtTensionInPerIn(curve, 19), 0.375, 0.5e-12);
+    near(waterAtTensionInPerIn(curve, 33 * 16), 0.15, 0.5e-12);
   });
   it.each([
     [40, 20, 4.1472475],
@@ -96,7 +97,7 @@ describe('water in the ground', () => {
     [65, 10, 0.2467598],
   ])('enters a soil of %d % sand and %d % clay at the tension of the equation', (sandPercent, clayPercent, kPa) => {
     // Saxton and Rawls (2006), table 1, equation 4, worked out apart for 2.5 % organic matter.
-    expect(waterRetention({ sandPercent, clayPercent, organicMatterPercent: 2.5 }).airEntryKPa).toBeCloseTo(kPa, 6);
+    near(waterRetention({ sandPercent, clayPercent, organicMatterPercent: 2.5 }).airEntryKPa, kPa, 0.5e-6);
   });
   it('has no more clay than the sand leaves', () => {
     expect(() => waterRetention({ sandPercent: 60, clayPercent: 41, organicMatterPercent: 2 })).toThrow('needs clayPercent');

@@ -3,7 +3,7 @@ import { expect, it } from 'vitest';
 import { resultAt } from '../../calculators/kit/cases.ts';
 import type { Calculator } from '../../calculators/kit/define.ts';
 import type { Edge, EdgeList } from '../../calculators/kit/edges.ts';
-import { fromLink } from '../../calculators/kit/link.ts';
+import { fromLink } from '../../calculators/kit/openLink.ts';
 import { runTexts } from '../../calculators/kit/runTexts.ts';
 import { differencesOf, isHairApart, judgingWords, limitsOf, messagesOf, runTyped, saidIn, type Typed, textsTyped, typedOn } from './edgeParts.ts';
 import { textsOf } from './randomForms.ts';

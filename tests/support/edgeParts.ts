@@ -1,7 +1,7 @@
 import type { Calculator, Run } from '../../calculators/kit/define.ts';
 import type { Edge, EdgeList, Side } from '../../calculators/kit/edges.ts';
 import type { Cell, Inputs } from '../../calculators/kit/inputs.ts';
-import { fromLink } from '../../calculators/kit/link.ts';
+import { fromLink } from '../../calculators/kit/openLink.ts';
 import type { WordQuantity } from '../../calculators/kit/quantities.ts';
 import { readCell } from '../../calculators/kit/read.ts';
 import { runTexts } from '../../calculators/kit/runTexts.ts';

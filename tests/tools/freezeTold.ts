@@ -1,3 +1,4 @@
+import { spawnSync } from 'node:child_process';
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { calculators, type FrozenLink, fileOf } from '../support/catalog.ts';
@@ -6,19 +7,21 @@ import { drawnBy, formsBy, isOneSided, pairsBy, toldBy, turnedBy } from '../supp
 
 // Part of `npm run freeze`: keeps what new calculators tell, and writes anew those that are named: `npm run freeze -- rain-on-ground`, or `all`.
 const named = process.argv.slice(2);
-const path = join(root, 'tests/catalog/told.json');
-const kept: Record<string, unknown> = existsSync(path) ? JSON.parse(readFileSync(path, 'utf8')) : {};
+const written: string[] = [];
 for (const calculator of calculators) {
   const { slug } = calculator;
-  if (slug in kept && !named.includes(slug) && !named.includes('all')) continue;
+  const path = join(root, fileOf(slug, 'told.json'));
+  if (existsSync(path) && !named.includes(slug) && !named.includes('all')) continue;
   const frozen: readonly FrozenLink[] = JSON.parse(readFileSync(join(root, fileOf(slug, 'frozen.json')), 'utf8'));
-  kept[slug] = {
+  const told = {
     links: Object.fromEntries(frozen.filter(isOneSided).map(({ query }) => [query, toldBy(calculator, query)])),
     turns: turnedBy(calculator),
     pairs: pairsBy(calculator),
     forms: formsBy(calculator),
     draws: drawnBy(calculator),
   };
+  writeFileSync(path, `${JSON.stringify(told, null, 2)}\n`);
+  written.push(path);
 }
-const inOrder = Object.fromEntries(Object.entries(kept).sort(([one], [other]) => one.localeCompare(other)));
-writeFileSync(path, `${JSON.stringify(inOrder, null, 2)}\n`);
+// As the formatter has it, so that its difference is what moved.
+if (written.length > 0) spawnSync('npx', ['biome', 'format', '--write', ...written], { cwd: root, stdio: 'inherit' });

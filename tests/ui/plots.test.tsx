@@ -3,7 +3,7 @@ import { render } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
 import { runQuery } from '../../calculators/kit/cases.ts';
 import type { Calculator, Outcome } from '../../calculators/kit/define.ts';
-import { fromLink } from '../../calculators/kit/link.ts';
+import { fromLink } from '../../calculators/kit/openLink.ts';
 import type { Bars, DaySpans, Lines, PlainPicture, RowSpans, Shares } from '../../calculators/kit/pictures.ts';
 import type { NumberQuantity } from '../../calculators/kit/quantities.ts';
 import { Picture } from '../../calculators/ui/pictures/Picture.tsx';

@@ -2,7 +2,7 @@ import { afterEach, expect, it, vi } from 'vitest';
 import carryingCapacity from '../../calculators/catalog/carrying-capacity/definition.ts';
 import restAndMoves from '../../calculators/catalog/rest-and-moves/definition.ts';
 import storm from '../../calculators/catalog/storm-runoff/definition.ts';
-import { fromLink } from '../../calculators/kit/link.ts';
+import { fromLink } from '../../calculators/kit/openLink.ts';
 import { startTexts } from '../../calculators/kit/state.ts';
 import { runSide, sideTitles } from '../../calculators/ui/sides.ts';
 

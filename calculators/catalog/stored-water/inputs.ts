@@ -4,6 +4,7 @@ import { dayOfYear } from '../../math/weather/dayOfYear.ts';
 import { extraterrestrialRadiationMj } from '../../math/weather/extraterrestrialRadiationMj.ts';
 import { hargreavesMm } from '../../math/weather/hargreavesMm.ts';
 import { pastureWaterUse } from '../../tables/pastureWaterUse.ts';
+import { monthsByName } from '../../units/months.ts';
 
 const filled = { dry: 'Dry', 'slightly-moist': 'Slightly moist', moist: 'Moist', wet: 'Wet', full: 'Full' } as const;
 
@@ -56,20 +57,7 @@ export const layers = rows({
 
 export const millimetersPerInch = 25.4;
 const celsius = (fahrenheit: number): number => ((fahrenheit - 32) * 5) / 9;
-const months = {
-  january: 'January',
-  february: 'February',
-  march: 'March',
-  april: 'April',
-  may: 'May',
-  june: 'June',
-  july: 'July',
-  august: 'August',
-  september: 'September',
-  october: 'October',
-  november: 'November',
-  december: 'December',
-} as const;
+const months = monthsByName();
 const latitudesDeg = { 'north-25': 25, 'north-30': 30, 'north-35': 35, 'north-40': 40, 'north-45': 45, 'north-50': 50, 'north-55': 55 } as const;
 
 type Use = Pick<ValuesOf<typeof inputs>, 'useFrom' | 'useInPerDay' | 'month' | 'latitude' | 'highF' | 'lowF' | 'stand' | 'localPercent'>;

@@ -1,4 +1,5 @@
 import { need, needThere } from '../need.ts';
+import { sumOf } from '../special/sumOf.ts';
 
 /** Last day of each month in a year of 365 days, with the day before it all. */
 const monthEnds = [0, 31, 59, 90, 120, 151, 181, 212, 243, 273, 304, 334, 365] as const;
@@ -59,6 +60,6 @@ export function grownShare(curvePercent: readonly number[], dayOfYear: number): 
 function needCurve(name: string, curvePercent: readonly number[]): void {
   need(name, 'curvePercent.length', curvePercent.length, { atLeast: 12, atMost: 12 });
   for (const sharePercent of curvePercent) need(name, 'curvePercent', sharePercent, { atLeast: 0 });
-  const sum = curvePercent.reduce((total, sharePercent) => total + sharePercent, 0);
+  const sum = sumOf(curvePercent, (sharePercent) => sharePercent);
   need(name, 'sum of curvePercent', sum, { atLeast: 99.999, atMost: 100.001 });
 }

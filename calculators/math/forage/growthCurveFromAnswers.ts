@@ -1,4 +1,5 @@
 import { need, needThere } from '../need.ts';
+import { sumOf } from '../special/sumOf.ts';
 
 export type FallFlush = 'none' | 'some' | 'much';
 
@@ -39,7 +40,7 @@ export function growthCurveFromAnswers({
   need('growthCurveFromAnswers', 'quitMonth', quitMonth, { atLeast: fallFlush === 'none' ? bestMonth : bestMonth + 1, atMost: 12, whole: true });
   const months = Array.from({ length: 12 }, (_, index) => index + 1);
   const shares = (weights: readonly number[]): number[] => {
-    const sum = weights.reduce((total, weight) => total + weight, 0);
+    const sum = sumOf(weights, (weight) => weight);
     return weights.map((weight) => (sum === 0 ? 0 : weight / sum));
   };
   const main = shares(
