@@ -7,9 +7,6 @@ import { filesBelow, root } from '../support/files.ts';
 const refined: Readonly<Record<string, string>> = {
   lead: 'smaller on paper, on a recording sheet and under a calculator',
   bottom: 'smaller on paper, on a recording sheet and under a calculator',
-  caution: 'closer together on a calculator’s paper',
-  'caution-title': 'a lead-in of its sentence on a calculator’s paper',
-  references: 'in columns on a calculator’s paper',
   katex: 'smaller on a calculator’s paper',
   'katex-display': 'closer together in the working',
   calculator: 'a guide’s paper names its page instead',
