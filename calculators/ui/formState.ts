@@ -4,6 +4,7 @@ import type { Calculator } from '../kit/define.ts';
 import { isManaged } from '../kit/screen.ts';
 import { changeSystem, type Form, type Problem, startTexts, type Texts, withPlaceOf } from '../kit/state.ts';
 import type { UnitSystem } from '../units/units.ts';
+import type { Whose } from './props.ts';
 import { type Touched, touchedBy } from './touched.ts';
 
 /** A form as it is taken over: what stands in it, and whose that is. */
@@ -14,8 +15,9 @@ export interface Opening {
   /** What a link names, by path. */
   readonly linked: Touched;
   readonly touched: Touched;
-  /** Places that this device's date was put into. */
-  readonly today: Touched;
+  /** Paths that today was put into, and whose today. */
+  readonly today: ReadonlyMap<string, Whose>;
+  readonly placed: Touched;
   readonly names: SideNames;
 }
 export type SideNames = readonly [mine: string, theirs: string];
@@ -26,7 +28,7 @@ export interface Held {
   readonly linked: Touched;
   /** Paths of this side; those of the other begin with `that.`. */
   readonly touched: Touched;
-  readonly today: Touched;
+  readonly today: ReadonlyMap<string, Whose>;
   /** Filled in from the values of the reader's kind of country, and not typed over since. */
   readonly placed: Touched;
   /** Cleared and not typed in since: nobody is told yet that it is missing. */
@@ -42,7 +44,7 @@ export const startHeld = ({ inputs }: Calculator): Held => ({
   system: 'us',
   linked: nobody,
   touched: nobody,
-  today: nobody,
+  today: new Map(),
   placed: nobody,
   blank: nobody,
   names: ['', ''],
