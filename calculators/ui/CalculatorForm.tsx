@@ -42,6 +42,8 @@ export interface Reach {
   /** Puts texts into fields, whether they stand open or not. */
   readonly fill: (texts: Texts) => void;
   readonly open: (opening: Opening) => void;
+  /** What `onChange` is told a little later: for when there is no later. */
+  readonly now: () => Change;
 }
 export interface CalculatorFormProps {
   readonly calculator: Calculator;
@@ -85,7 +87,7 @@ export function CalculatorForm(props: CalculatorFormProps) {
       act.open(opening);
       setNotices(opening.notices);
     };
-    onLive?.({ fill: act.fill, open: take });
+    onLive?.({ fill: act.fill, open: take, now: () => ({ ...newest.current, link: toLink(calculator, newest.current.form) }) });
     const opening = open?.();
     if (opening) take(opening);
   }, []);
@@ -99,13 +101,13 @@ export function CalculatorForm(props: CalculatorFormProps) {
   const differing = useMemo(() => sideTitles(calculator, form.this, thatTexts, system), [form, system]);
   const titles = [names[0] || 'This', names[1] || 'That'] as const;
   // What is told a little behind the answer belongs together.
-  const told = useLater(
-    useMemo(
-      () => ({ form, system, touched, linked, placed, names, outcome, other, titles, differing }),
-      [form, system, touched, names, outcome, other],
-    ),
-    pictureMs,
+  const now = useMemo(
+    () => ({ form, system, touched, linked, placed, names, outcome, other, titles, differing }),
+    [form, system, touched, names, outcome, other],
   );
+  const newest = useRef(now);
+  newest.current = now;
+  const told = useLater(now, pictureMs);
   const link = useMemo(() => toLink(calculator, told.form), [told.form]);
   useLayoutEffect(() => {
     onChange?.({ ...told, link });

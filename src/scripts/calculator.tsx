@@ -163,6 +163,11 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
   const paper = ownsAddress ? startPrint(calculator, { Picture, page }) : undefined;
   let latest: Change | undefined;
   let reach: Reach | undefined;
+  // Before the address is written for the last time.
+  addEventListener('pagehide', () => {
+    const change = reach?.now();
+    if (change && change.form !== latest?.form) onChange(change);
+  });
   const toAddress = ownsAddress ? addressBar() : (link: string) => keep('sessionStorage', formKey, link);
   let [isOpening, isOnes] = [true, false];
   const onChange = (change: Change) => {

@@ -93,7 +93,7 @@ test('two managements stand side by side, with the working of either', async ({ 
   await field(page, 'storm-runoff-that-groundCoverPercent').fill('85');
   await field(page, 'storm-runoff-that-grazing').selectOption('light');
   // 3 in on group B pasture, poor (79) against good (61): 1.2 and 0.4 in by the handbook's equation.
-  const runoff = page.locator('.pairs tr', { hasText: 'Runoff' }).first().locator('td');
+  const runoff = page.locator('.pairs tr', { hasText: 'Ran off' }).first().locator('td');
   await expect(runoff).toHaveText(['1.2 in', '0.4 in', '−0.8 in']);
   await page.getByText('The working, step by step').click();
   await page.getByRole('button', { name: 'Work out that' }).click();
@@ -201,7 +201,7 @@ test('the dates come as a calendar that other programs read', async ({ page }) =
   await page.goto('/calculators/rest-and-moves/');
   await ready(page, 'rest-and-moves');
   const coming = page.waitForEvent('download');
-  await page.getByRole('button', { name: 'Save dates for a calendar' }).click();
+  await page.getByRole('button', { name: 'Dates for a calendar' }).click();
   const file = await (await coming).path();
   const events = new ical.Component(ical.parse(readFileSync(file, 'utf8'))).getAllSubcomponents('vevent').map((each) => new ical.Event(each));
   expect(events.length).toBeGreaterThan(2);

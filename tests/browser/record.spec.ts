@@ -109,7 +109,8 @@ test('a hundred years of days are read, computed and drawn, and print on one she
   await open(page, '?until=2024-12-31&window=12mo&v=1');
   await drop(page, `day,rain (in)\n${days.join('\n')}`, 'century.csv');
   await expect(understood(page)).toContainText('36,525');
-  await expect(range(page)).toContainText('of 100 years');
+  await expect(range(page)).toHaveText(/^place \d+ from the dry end, of 100$/);
+  await expect(page.locator('.results-range').first()).toContainText('of 100 years');
   await expect(page.locator('.bars .fell').first()).toBeAttached();
   await page.emulateMedia({ media: 'print' });
   // A long record does not print whole.

@@ -77,7 +77,7 @@ test('in a guide the dates move when the form is touched, and what was typed sta
   const box = page.locator('[data-calculator="hay-to-grass"]');
   await page.clock.setFixedTime(new Date('2027-02-28T12:00:00'));
   await page.goto('/guides/bridging-with-hay/');
-  await expect(field(page, 'hay-to-grass-fromDay')).toHaveValue('2026-11-01');
+  await expect(field(page, 'hay-to-grass-fromDay'), 'drawn once it is opened').toHaveCount(0);
   await box.getByText('Work it out here').click();
   await box.and(page.locator('[data-ready]')).waitFor();
   await expect(field(page, 'hay-to-grass-fromDay')).toHaveValue('2027-11-01');
@@ -133,8 +133,9 @@ test('a clock from before the copy was built is asked about above the answer, an
   await openOn(page, '2019-01-04', '/calculators/rest-and-moves/');
   const next = new Date(Date.parse(built) + 86_400_000).toISOString().slice(0, 10);
   await expect(startDay(page), 'a day later').toHaveValue(next);
-  await openOn(page, '2019-01-03', '/calculators/decision-dates/');
-  await expect(field(page, 'decision-dates-todayDay')).toHaveValue(built);
+  await openOn(page, '2019-01-03', '/calculators/hay-to-grass/');
+  await openGroups(page);
+  expect((await field(page, 'hay-to-grass-fromDay').inputValue()) >= built, 'the winter that comes').toBe(true);
   await expect(asked(page)).not.toContainText('Is that today?');
   await asked(page).getByRole('button', { name: 'Change it' }).click();
   await expect(asked(page).getByLabel('Today is')).toHaveValue(built);
