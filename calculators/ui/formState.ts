@@ -67,6 +67,8 @@ const firstToDiffer = ({ inputs, layout }: Calculator): readonly string[] => {
 export function useHeld(calculator: Calculator) {
   const [held, setHeld] = useState<Held>(() => startHeld(calculator));
   const { inputs } = calculator;
+  // As it was opened: with dates that can still come.
+  const example = useRef<Pick<Opening, 'form' | 'system' | 'today'>>(startHeld(calculator));
   const actions = useMemo(() => {
     const put = (change: (now: Held) => Partial<Held>) => setHeld((now) => ({ ...now, ...change(now) }));
     const own = (now: Held, before: Texts, after: Texts): Partial<Held> => {
@@ -74,7 +76,10 @@ export function useHeld(calculator: Calculator) {
       return { touched: new Set([...now.touched, ...changed]), blank: without(now.blank, changed), placed: without(now.placed, changed) };
     };
     return {
-      open: (opening: Opening) => put(() => ({ ...opening })),
+      open: (opening: Opening) => {
+        if (opening.linked.size === 0 && opening.touched.size === 0) example.current = opening;
+        put(() => ({ ...opening }));
+      },
       putThis: (texts: Texts) => put((now) => ({ form: { ...now.form, this: texts }, ...own(now, now.form.this, texts) })),
       /** Values of the reader's own country, into the fields that they are for. */
       fill: (texts: Texts) =>
@@ -107,7 +112,10 @@ export function useHeld(calculator: Calculator) {
           return { form: { this: texts, that: now.form.that && withPlaceOf(inputs, texts, texts) }, touched: gone, blank: pathsIn(texts) };
         }),
       exampleAgain: () =>
-        put((now) => ({ ...startHeld(calculator), system: now.system, form: { this: startTexts(inputs, now.system), that: null } })),
+        put(({ system }) => {
+          const { form, system: from, today } = example.current;
+          return { ...startHeld(calculator), system, today, form: { this: changeSystem(inputs, form.this, from, system), that: null } };
+        }),
       switchSystem: (to: UnitSystem) =>
         put(({ form, system }) => ({
           form: { this: changeSystem(inputs, form.this, system, to), that: form.that && changeSystem(inputs, form.that, system, to) },

@@ -112,12 +112,15 @@ test('a hundred years of days are read, computed and drawn, and print on one she
   await expect(range(page)).toHaveText(/^place \d+ from the dry end, of 100$/);
   await expect(page.locator('.results-range').first()).toContainText('of 100 years');
   await expect(page.locator('.bars .fell').first()).toBeAttached();
+  // The sheet's chunk is fetched a little behind.
+  await page.waitForTimeout(1800);
   await page.emulateMedia({ media: 'print' });
   // A long record does not print whole.
   const sides = (await page.pdf({ format: 'Letter' })).toString('latin1').match(/\/Type\s*\/Page\b/g)?.length ?? 0;
   expect(sides).toBeGreaterThan(0);
   expect(sides).toBeLessThanOrEqual(2);
-  await expect(page.locator('.put-in')).toContainText('36,525 days');
+  await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
+  await expect(page.locator('.paper .is-handout')).toContainText('36,525 days');
 });
 
 /** Days with a remark beside them that fill the store of a browser: some 5 MB a site. */

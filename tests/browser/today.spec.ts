@@ -66,6 +66,15 @@ test('a link’s dates never move, and neither do those that somebody left', asy
   await expect(field(page, 'rest-and-moves-startDay')).toHaveValue('2027-08-01');
 });
 
+test('an example that is brought back has today as well', async ({ page }) => {
+  await openOn(page, '2027-07-04', '/calculators/rest-and-moves/');
+  await page.getByRole('button', { name: /^Clear it/ }).click();
+  await expect(field(page, 'rest-and-moves-startDay')).toHaveValue('');
+  await page.getByRole('button', { name: /^Example again/ }).click();
+  await expect(field(page, 'rest-and-moves-startDay')).toHaveValue('2027-07-04');
+  await expect(startWhose(page)).toHaveText('today, by this device');
+});
+
 test('a metric form has today as well', async ({ page }) => {
   await page.addInitScript(() => localStorage.setItem('holdwater-units', 'si'));
   await openOn(page, '2027-07-04', '/calculators/carrying-capacity/');
