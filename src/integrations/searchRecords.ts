@@ -70,7 +70,8 @@ function recordsOfPage(file: string, read: HTMLElement): readonly SearchRecord[]
   if (!main || !isKind(kind)) return [];
   const head = main.querySelector('h1');
   const url = `/${file.replace(/index\.html$/, '')}`;
-  const title = required(head ? textOf(head) : undefined, `title in ${file}`);
+  // A calculator's heading is its question.
+  const title = required(main.getAttribute('data-title') ?? (head ? textOf(head) : undefined), `title in ${file}`);
   const question = main.getAttribute('data-question');
   const choices = textOf(...main.querySelectorAll(asked));
   for (const element of [...main.querySelectorAll(leftOut), ...(head ? [head] : [])]) element.remove();
