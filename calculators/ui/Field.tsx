@@ -146,7 +146,7 @@ function NumberField({ input, ...props }: FieldProps & { readonly input: NumberI
         aria-label={`${direction > 0 ? 'More' : 'Less'}: ${input.label}`}
         onClick={() => onText(steppedText(input, text, direction, system))}
       >
-        <span aria-hidden="true">{direction > 0 ? '+' : '−'}</span>
+        {direction > 0 ? '+' : '−'}
       </button>
     );
   return (
