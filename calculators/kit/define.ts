@@ -1,6 +1,6 @@
 import type { UnitSystem } from '../units/units.ts';
 import { shortHelpText } from './helpLines.ts';
-import { withoutHollowRanges } from './hollowRanges.ts';
+import { withoutHollowRanges, withUnitOnce } from './hollowRanges.ts';
 import type { Inputs, Named, ValuesOf } from './inputs.ts';
 import type { Picture, PlainPicture } from './pictures.ts';
 import { areValuesOf, areWays, isComputed, plainInputs, plainStep, usedWay } from './plain.ts';
@@ -245,7 +245,7 @@ export const defineCalculator = <const I extends Inputs, R extends object>(work:
           const print = (name: string) => printName(calculator, plain, named[name] ?? name, system);
           const isHollow = says.includes('{low}') && says.includes('{high}') && print('low') === print('high');
           if (isHollow && range.same === undefined) return [];
-          return [[of, fillWords(isHollow && range.same !== undefined ? range.same : says, print)]];
+          return [[of, withUnitOnce(fillWords(isHollow && range.same !== undefined ? range.same : says, print))]];
         }),
       );
     const said = ({ lead, life, say, source }: Caution<V>): Said => ({ lead, life: life === true, say, source });
@@ -303,7 +303,7 @@ export const defineCalculator = <const I extends Inputs, R extends object>(work:
             shorts: rangesOf(all, plain, system, 'short'),
             cautions: words.cautions.filter((caution) => caution.when(all)).map(said),
             uses: steps.map((step) => useOf(step, all)),
-            note: withoutHollowRanges(words.note(all, (name) => printName(calculator, plain, name, system))),
+            note: withUnitOnce(withoutHollowRanges(words.note(all, (name) => printName(calculator, plain, name, system)))),
             calendar:
               words.calendar && Array.isArray(list)
                 ? list.map((row) => ({
