@@ -8,8 +8,8 @@ import { otherTexts } from './sides.ts';
 /** What fits both letter and A4, less a hair. */
 const pageMm = 258;
 const pxPerMm = 96 / 25.4;
-/** From roomy to close, until the first page is one page. The first of them keep to 10 points. */
-const closeness = ['', 'is-close', 'is-closer', 'is-closest', 'is-small'];
+/** From roomy to close, until the first page is one page. All but the last keep to 10 points. */
+const closeness = ['', 'is-close', 'is-closer', 'is-closest', 'is-bare', 'is-small'];
 
 /** What a column of the working would cut off takes the width of the page. */
 function widen(box: HTMLElement): void {
@@ -48,6 +48,8 @@ export function drawPaper(box: HTMLElement, props: PaperProps): void {
   const page = box.querySelector<HTMLElement>('.is-handout');
   for (const each of closeness) {
     page?.setAttribute('class', `sheet-page is-handout ${each}`);
+    const picture = each === 'is-bare' && page?.querySelector('.paper-picture');
+    if (picture) box.querySelector('.paper-columns')?.before(picture);
     if (page && page.getBoundingClientRect().height <= pageMm * pxPerMm) break;
   }
 }

@@ -41,12 +41,14 @@ export function Behind(props: PaperProps) {
               <h2>In words</h2>
               <Notes held={held} />
             </div>
-            <h2>All results</h2>
-            {held.other ? (
-              <Results {...held} names={calculator.results.map(({ of }) => of).filter((of) => resultNames(held).includes(of))} />
-            ) : (
-              <ResultsList {...held} />
-            )}
+            <div class={held.other ? 'is-wide' : undefined}>
+              <h2>All results</h2>
+              {held.other ? (
+                <Results {...held} names={calculator.results.map(({ of }) => of).filter((of) => resultNames(held).includes(of))} />
+              ) : (
+                <ResultsList {...held} />
+              )}
+            </div>
             <h2>Step by step</h2>
             <div data-worked />
             <h2>Cautions</h2>
