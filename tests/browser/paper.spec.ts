@@ -33,16 +33,21 @@ async function compare(page: Page): Promise<boolean> {
   const button = page.locator('.wide-button');
   if ((await button.count()) === 0) return false;
   await button.click();
-  const choice = page.locator('.is-that select:visible').first();
-  const texts = await page.locator('.is-that input[type="text"]:not(.name-field):visible').all();
-  const typed = await Promise.all(texts.map((each) => each.inputValue()));
-  // A number, and no date.
-  const place = typed.findIndex((each) => /^\d[\d,.]*(?:\s|$)/.test(each));
-  const old = Number.parseFloat((typed[place] ?? '').replaceAll(',', ''));
-  const less = Number.isInteger(old) && old > 3 ? Math.round(old * 0.9) : Math.round(old * 90) / 100;
-  if (place >= 0) await texts[place]?.fill(String(less));
-  else if ((await choice.count()) > 0) await choice.selectOption({ index: 1 });
+  // What belongs to the place stays the same on both sides, so not every answer makes a difference.
+  const differs = () => drawn(page, () => document.querySelectorAll('.is-handout .paper-put-in tbody tr').length > 0);
+  for (const each of await page.locator('.is-that input[type="text"]:not(.name-field):visible').all()) {
+    const typed = await each.inputValue();
+    // A number, and no date.
+    if (!/^\d[\d,.]*(?:\s|$)/.test(typed)) continue;
+    const old = Number.parseFloat(typed.replaceAll(',', ''));
+    await each.fill(String(Number.isInteger(old) && old > 3 ? Math.round(old * 0.9) : Math.round(old * 90) / 100));
+    await page.waitForTimeout(1200);
+    if (await differs()) return true;
+    await each.fill(typed);
+  }
+  await page.locator('.is-that select:visible').first().selectOption({ index: 1 });
   await page.waitForTimeout(1200);
+  expect(await differs(), 'the two sides differ').toBe(true);
   return true;
 }
 /** What the page drew of paper, while it is about to print. */
@@ -92,7 +97,7 @@ async function holds(page: Page, address: string): Promise<void> {
 }
 
 test('letters that lie over each other are found, brackets between letters are not', async ({ page }) => {
-  await page.setContent('<p style="margin:0">Rain (3 in)</p><p style="margin:-9px 0 0 9px">Grass</p><p>Hay <i>f</i> <b>(</b>2</p>');
+  await page.setContent('<p style="margin:0">Rain (3 in)</p><p style="margin:-14px 0 0 9px">Grass</p><p>Hay <i>f</i> <b>(</b>2</p>');
   const [only] = await printed(page, 'Letter');
   const found = overlapsOf(only?.letters ?? []);
   expect(found.length).toBeGreaterThan(0);
@@ -104,10 +109,7 @@ for (const address of pages) {
     await open(page, address);
     await holds(page, address);
     expect(bare(together((await printed(page, 'Letter'))[0]))).toContain('Example,notyournumbers');
-    if (await compare(page)) {
-      await holds(page, `${address} compared`);
-      expect(await drawn(page, () => document.querySelectorAll('.is-handout .paper-put-in tbody tr').length)).toBeGreaterThan(0);
-    }
+    if (await compare(page)) await holds(page, `${address} compared`);
   });
 
   test(`${address}, emptied, prints lines to write on and no answer`, async ({ page }) => {

@@ -74,20 +74,21 @@ export async function readPdf(data: Uint8Array): Promise<readonly PrintedPage[]>
   return pages;
 }
 
-/** What lies over each other. A text with a halo is drawn twice in one place. */
+/** What lies over each other. A text with a halo is drawn twice in one place, and letters of one line move together, as a comma under a y. */
 export function overlapsOf(letters: readonly Letters[]): readonly string[] {
   const slackPt = 1.5;
+  const kernedPt = 2.5;
   const isTwice = (one: Letters, two: Letters): boolean =>
     one.text === two.text && one.box.every((side, at) => Math.abs(side - (two.box[at] ?? 0)) < 0.5);
   return letters.flatMap((one, index) =>
     letters
       .slice(index + 1)
-      .filter(
-        (two) =>
-          Math.min(one.box[2], two.box[2]) - Math.max(one.box[0], two.box[0]) > slackPt &&
-          Math.min(one.box[3], two.box[3]) - Math.max(one.box[1], two.box[1]) > slackPt &&
-          !isTwice(one, two),
-      )
+      .filter((two) => {
+        const across = Math.min(one.box[2], two.box[2]) - Math.max(one.box[0], two.box[0]);
+        const down = Math.min(one.box[3], two.box[3]) - Math.max(one.box[1], two.box[1]);
+        const isOneLine = Math.abs(one.box[1] - two.box[1]) < 0.1;
+        return across > (isOneLine ? kernedPt : slackPt) && down > slackPt && !isTwice(one, two);
+      })
       .map((two) => `“${one.text}” and “${two.text}”`),
   );
 }
