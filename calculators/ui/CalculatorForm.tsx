@@ -161,6 +161,7 @@ export function CalculatorForm(props: CalculatorFormProps) {
     : layout.groups;
   const isExample = stamp.is === 'example' || stamp.is === 'link';
   const answer = useRef<HTMLDivElement>(null);
+  const isTall = useTall(answer);
   const action = isLive && (
     <button type="button" class="quiet" hidden={!isExample && blank.size === 0} onClick={isExample ? act.clear : act.exampleAgain}>
       {isExample ? 'Clear it' : 'Example again'}
@@ -172,7 +173,7 @@ export function CalculatorForm(props: CalculatorFormProps) {
       <div class="screen-cautions" aria-live="polite">
         <Cautions outcome={outcome} other={other} titles={titles} />
       </div>
-      <div class="stay" ref={answer}>
+      <div class={isTall ? 'stay is-tall' : 'stay'} ref={answer}>
         {notices.length > 0 && (
           <div class="notices" role="status">
             {notices.map((notice) => (
@@ -259,6 +260,8 @@ export function CalculatorForm(props: CalculatorFormProps) {
         told={told}
         calculator={calculator}
         link={link}
+        id={id}
+        Picture={Picture}
         {...(isLive && address !== undefined ? { address } : {})}
         {...(onPrint === undefined ? {} : { onPrint })}
       />
@@ -291,46 +294,65 @@ function useWidth(box: RefObject<HTMLElement>): number | undefined {
   return width;
 }
 
-/** The picture and the note, which may come a moment after the figure. */
-function LaterPart({
-  told,
-  calculator,
-  id,
-  Picture,
-}: {
+/** Does it reach past the glass? Then it does not stay in view beside the questions, where its end would never be seen. */
+function useTall(box: RefObject<HTMLElement>): boolean {
+  const [isTall, setTall] = useState(false);
+  useEffect(() => {
+    if (!box.current) return undefined;
+    const watch = new ResizeObserver(([seen]) => seen && setTall(seen.contentRect.height > innerHeight));
+    watch.observe(box.current);
+    return () => watch.disconnect();
+  }, []);
+  return isTall;
+}
+
+interface PicturesProps {
   readonly told: Told;
   readonly calculator: Calculator;
   readonly id: string;
   readonly Picture: DrawPicture | undefined;
-}) {
+}
+/** The first picture under the answer, the others under all results. */
+function Pictures({ told, calculator, id, Picture, places }: PicturesProps & { readonly places: readonly [from: number, to?: number] }) {
   const box = useRef<HTMLDivElement>(null);
   const widthPx = useWidth(box);
   const { outcome, other, system, titles, differing } = told;
+  return (
+    <div class="picture-box" ref={box}>
+      {outcome &&
+        Picture &&
+        picturesOf(calculator, outcome.values)
+          .slice(...places)
+          .map((picture, place) => (
+            <Picture
+              key={place}
+              calculator={calculator}
+              system={system}
+              picture={picture}
+              outcome={outcome}
+              other={other}
+              titles={[titles[0] === 'This' ? differing[0] : titles[0], titles[1] === 'That' ? differing[1] : titles[1]]}
+              id={`${id}-picture${places[0] + place || ''}`}
+              {...(widthPx === undefined ? {} : { widthPx: picture.kind === 'face' ? widthPx : widthPx - plotInsetPx })}
+            />
+          ))}
+    </div>
+  );
+}
+
+/** The picture and the note, which may come a moment after the figure. */
+function LaterPart(props: PicturesProps) {
+  const { told, calculator } = props;
+  const { outcome, other } = told;
   return useMemo(
     () => (
       <>
-        <div class="picture-box" ref={box}>
-          {outcome &&
-            Picture &&
-            picturesOf(calculator, outcome.values).map((picture, place) => (
-              <Picture
-                key={place}
-                calculator={calculator}
-                system={system}
-                picture={picture}
-                outcome={outcome}
-                other={other}
-                titles={[titles[0] === 'This' ? differing[0] : titles[0], titles[1] === 'That' ? differing[1] : titles[1]]}
-                id={`${id}-picture${place || ''}`}
-                {...(widthPx === undefined ? {} : { widthPx: picture.kind === 'face' ? widthPx : widthPx - plotInsetPx })}
-              />
-            ))}
-        </div>
+        <Pictures {...props} places={[0, 1]} />
         {outcome && (other ? <BothNotes calculator={calculator} told={told} /> : <p class="note">{outcome.note}</p>)}
         {outcome && calculator.weighsOnPeople && <ShortHelp />}
       </>
     ),
-    [told, widthPx],
+    [told],
   );
 }
 
@@ -350,18 +372,12 @@ function BothNotes({ told: { outcome, other, titles } }: { readonly calculator: 
 
 /** All results, tables, what to take along. */
 function Below({
-  told,
-  calculator,
   link,
   address,
   onPrint,
-}: {
-  readonly told: Told;
-  readonly calculator: Calculator;
-  readonly link: string;
-  readonly address?: (link: string) => string;
-  readonly onPrint?: () => void;
-}) {
+  ...pictured
+}: PicturesProps & { readonly link: string; readonly address?: (link: string) => string; readonly onPrint?: () => void }) {
+  const { told, calculator } = pictured;
   const { outcome, other, system, titles, form } = told;
   return useMemo(() => {
     if (!outcome) return null;
@@ -373,6 +389,7 @@ function Below({
           <ResultsList {...sides} />
           <Conventions calculator={calculator} system={system} texts={form.this} outcome={outcome} />
         </section>
+        {calculator.morePictures.length > 0 && <Pictures {...pictured} places={[1]} />}
         <RowsResults {...sides} />
         <section class="take">
           <h2>Take it with you</h2>

@@ -190,7 +190,7 @@ describe('worked examples as data', () => {
     expect(shown).toEqual(['keptIn', 'verdict', 'begins', 'lines']);
     expect(note).toBe('8.00 in kept of 10 in from May 1, 2026, too hot.');
     // The root of 8² + 10² is 12.806.
-    expect(ranges['keptIn']).toBe('8.00 in to 12.806 in in too hot weather');
+    expect(ranges['keptIn']).toBe('8.00 to 12.806 in in too hot weather');
     expect(calendar.map(({ title, text }) => `${title} ${text}`)).toEqual(['Ready 61875 lb', 'Ready 3800 lb']);
     expect(cautions).toEqual([{ lead: 'It is hot.', life: false, say: 'Shade and water.', source: 'common practice' }]);
   });
