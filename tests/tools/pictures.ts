@@ -63,8 +63,8 @@ try {
   await keep(browser, 'comparison-on-a-phone.webp', await phone.screenshot(), 585, 0);
   await phone.close();
 
-  // Letter paper without its margins, which a screen does not draw: 7.5 by 10 inches at 96 pixels an inch.
-  const sheet = await browser.newPage({ viewport: { width: 720, height: 960 }, deviceScaleFactor: 2, colorScheme: 'light' });
+  // Letter paper without its margins, which a screen does not draw: 7.5 by 10.25 inches at 96 pixels an inch.
+  const sheet = await browser.newPage({ viewport: { width: 720, height: 984 }, deviceScaleFactor: 2, colorScheme: 'light' });
   await ready(sheet);
   await sheet.evaluate(() => dispatchEvent(new Event('beforeprint')));
   await sheet.emulateMedia({ media: 'print' });
