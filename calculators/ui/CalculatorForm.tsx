@@ -2,7 +2,6 @@ import type { RefObject } from 'preact';
 import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Calculator, Outcome } from '../kit/define.ts';
 import { toLink } from '../kit/link.ts';
-import { todayMark } from '../kit/occurs.ts';
 import { picturesOf } from '../kit/pictures.ts';
 import { askedNow, drawnTogether, inputNameOf } from '../kit/screen.ts';
 import { canCompare, type Form, isShown, type Texts } from '../kit/state.ts';
@@ -34,9 +33,17 @@ export interface Change {
   readonly system: UnitSystem;
   readonly touched: Touched;
   readonly linked: Touched;
+  readonly placed: Touched;
   readonly names: SideNames;
   readonly outcome: Outcome | null;
   readonly other: Outcome | null;
+}
+export interface Reach {
+  /** Puts texts into fields, whether they stand open or not. */
+  readonly fill: (texts: Texts) => void;
+  readonly open: (opening: Opening) => void;
+  /** What `onChange` is told a little later: for when there is no later. */
+  readonly now: () => Change;
 }
 export interface CalculatorFormProps {
   readonly calculator: Calculator;
@@ -49,8 +56,8 @@ export interface CalculatorFormProps {
   readonly address?: (link: string) => string;
   readonly onPrint?: () => void;
   readonly onSystem?: (system: UnitSystem) => void;
-  /** Hands out the way to fill fields from outside, whether they stand open or not. */
-  readonly onFillable?: (fill: (texts: Texts) => void) => void;
+  /** Hands out what can be done to the form from outside. */
+  readonly onLive?: (reach: Reach) => void;
   /** Draws a record, and keeps it, for a definition that asks for one. */
   readonly records?: Records['draw'];
   readonly keepRecord?: Exclude<Records['keep'], undefined>;
@@ -67,7 +74,7 @@ const pictureMs = 60;
 
 /** Form and results of ANY calculator: the answer first. */
 export function CalculatorForm(props: CalculatorFormProps) {
-  const { calculator, id, open, onChange, address, onPrint, onSystem, onFillable, Picture, tools, store, records, keepRecord } = props;
+  const { calculator, id, open, onChange, address, onPrint, onSystem, onLive, Picture, tools, store, records, keepRecord } = props;
   const { inputs, layout } = calculator;
   const [held, act] = useHeld(calculator);
   const { form, system, touched, blank, linked, today, placed, names } = held;
@@ -76,11 +83,13 @@ export function CalculatorForm(props: CalculatorFormProps) {
   const [isLive, setLive] = useState(false);
   useLayoutEffect(() => {
     setLive(true);
-    onFillable?.(act.fill);
+    const take = (opening: Opening) => {
+      act.open(opening);
+      setNotices(opening.notices);
+    };
+    onLive?.({ fill: act.fill, open: take, now: () => ({ ...newest.current, link: toLink(calculator, newest.current.form) }) });
     const opening = open?.();
-    if (!opening) return;
-    act.open(opening);
-    setNotices(opening.notices);
+    if (opening) take(opening);
   }, []);
   const thatTexts = useMemo(() => otherTexts(calculator, form), [form]);
   const mine = useMemo(() => runSide(calculator, form.this, system), [form.this, system]);
@@ -92,10 +101,13 @@ export function CalculatorForm(props: CalculatorFormProps) {
   const differing = useMemo(() => sideTitles(calculator, form.this, thatTexts, system), [form, system]);
   const titles = [names[0] || 'This', names[1] || 'That'] as const;
   // What is told a little behind the answer belongs together.
-  const told = useLater(
-    useMemo(() => ({ form, system, touched, linked, names, outcome, other, titles, differing }), [form, system, touched, names, outcome, other]),
-    pictureMs,
+  const now = useMemo(
+    () => ({ form, system, touched, linked, placed, names, outcome, other, titles, differing }),
+    [form, system, touched, names, outcome, other],
   );
+  const newest = useRef(now);
+  newest.current = now;
+  const told = useLater(now, pictureMs);
   const link = useMemo(() => toLink(calculator, told.form), [told.form]);
   useLayoutEffect(() => {
     onChange?.({ ...told, link });
@@ -113,9 +125,7 @@ export function CalculatorForm(props: CalculatorFormProps) {
             ? 'yours'
             : isTouched(linked, path)
               ? 'from the link'
-              : isTouched(today, path)
-                ? todayMark
-                : 'example';
+              : (today.get(path) ?? 'example');
   const common = { calculator, system, tools: tools && { draw: tools, store: isLive ? store : undefined } };
   const side: Omit<SideProps, 'keys'> = {
     ...common,

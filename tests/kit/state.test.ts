@@ -3,7 +3,7 @@ import { defineCases, resultAt, runQuery } from '../../calculators/kit/cases.ts'
 import { months, number } from '../../calculators/kit/inputs.ts';
 import { readCell, readMonth } from '../../calculators/kit/read.ts';
 import { record } from '../../calculators/kit/record/record.ts';
-import { canCompare, changeSystem, isShown, readForm, rowsIn, startTexts, type Texts, withPlaceOf } from '../../calculators/kit/state.ts';
+import { canCompare, changeSystem, isShown, readForm, rowsIn, startTexts, type Texts, withMoved, withPlaceOf } from '../../calculators/kit/state.ts';
 import { failing } from '../../calculators/math/checks.ts';
 import kitchenSink from './kitchenSink.ts';
 
@@ -118,6 +118,21 @@ describe('the other unit system', () => {
     expect(metric['monthlyIn']).toHaveLength(12);
     expect(metric['monthlyIn']).toContain('25.4\u00a0mm');
     expect(changeSystem(inputs, metric, 'si', 'us')).toEqual(typed);
+  });
+});
+
+describe('an example seen from another day', () => {
+  it('moves what is still as the example had it, in tables as well, and nothing that was typed', () => {
+    const other: Texts = { ...start, startDay: '2028-05-01', herd: rowsIn(start['herd']).map((row) => ({ ...row, readyDay: '2028-06-01' })) };
+    const [first = {}, second = {}] = rowsIn(start['herd']);
+    const typed: Texts = { ...start, rainIn: '9', herd: [{ ...first, readyDay: '2026-07-04' }, { ...second, countHead: '3' }, herd({})] };
+    const moved = withMoved(typed, start, other);
+    expect([moved['rainIn'], moved['startDay']]).toEqual(['9', '2028-05-01']);
+    expect(rowsIn(moved['herd']).map(({ readyDay, countHead }) => [readyDay, countHead])).toEqual([
+      ['2026-07-04', '45'],
+      ['2028-06-01', '3'],
+      ['2026-06-01', '1'],
+    ]);
   });
 });
 
