@@ -1,6 +1,7 @@
 import type { RefObject } from 'preact';
 import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Calculator, Outcome } from '../kit/define.ts';
+import type { Led } from '../kit/leads.ts';
 import { toLink } from '../kit/link.ts';
 import { todayMark } from '../kit/occurs.ts';
 import { picturesOf } from '../kit/pictures.ts';
@@ -16,6 +17,7 @@ import { Fields } from './Fields.tsx';
 import { type Opening, type SideNames, useHeld, useLater, useSettled } from './formState.ts';
 import { Group } from './Groups.tsx';
 import { InView } from './InView.tsx';
+import { Leads } from './Leads.tsx';
 import type { DrawPicture } from './pictures/loadPicture.tsx';
 import type { SideProps, Tools, Whose } from './props.ts';
 import type { Records } from './RecordField.tsx';
@@ -47,6 +49,8 @@ export interface CalculatorFormProps {
   readonly onChange?: (change: Change) => void;
   /** The whole address of a link, for copying. */
   readonly address?: (link: string) => string;
+  /** The whole address of what a result leads to. */
+  readonly leadAddress?: (led: Led) => string;
   readonly onPrint?: () => void;
   readonly onSystem?: (system: UnitSystem) => void;
   /** Hands out the way to fill fields from outside, whether they stand open or not. */
@@ -67,7 +71,7 @@ const pictureMs = 60;
 
 /** Form and results of ANY calculator: the answer first. */
 export function CalculatorForm(props: CalculatorFormProps) {
-  const { calculator, id, open, onChange, address, onPrint, onSystem, onFillable, Picture, tools, store, records, keepRecord } = props;
+  const { calculator, id, open, onChange, address, leadAddress, onPrint, onSystem, onFillable, Picture, tools, store, records, keepRecord } = props;
   const { inputs, layout } = calculator;
   const [held, act] = useHeld(calculator);
   const { form, system, touched, blank, linked, today, placed, names } = held;
@@ -250,6 +254,7 @@ export function CalculatorForm(props: CalculatorFormProps) {
         calculator={calculator}
         link={link}
         {...(isLive && address !== undefined ? { address } : {})}
+        {...(isLive && leadAddress !== undefined ? { leadAddress } : {})}
         {...(onPrint === undefined ? {} : { onPrint })}
       />
     </form>
@@ -344,12 +349,14 @@ function Below({
   calculator,
   link,
   address,
+  leadAddress,
   onPrint,
 }: {
   readonly told: Told;
   readonly calculator: Calculator;
   readonly link: string;
   readonly address?: (link: string) => string;
+  readonly leadAddress?: (led: Led) => string;
   readonly onPrint?: () => void;
 }) {
   const { outcome, other, system, titles, form } = told;
@@ -363,6 +370,7 @@ function Below({
           <ResultsList {...sides} />
           <Conventions calculator={calculator} system={system} texts={form.this} outcome={outcome} />
         </section>
+        {outcome.leads && leadAddress && <Leads leads={outcome.leads} addressOf={leadAddress} />}
         <RowsResults {...sides} />
         <section class="take">
           <h2>Take it with you</h2>

@@ -183,6 +183,7 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
       open={open}
       onChange={onChange}
       address={(link) => `${page}?${link}`}
+      leadAddress={({ page: to, query }) => new URL(`../../${to}/${query === '' ? '' : `?${query}`}`, page).href}
       onFillable={(way) => {
         fill = way;
       }}
