@@ -78,9 +78,9 @@ function verdictOf({ endAvailableLbPerAc, endNetLbPerDay, endDays }: Grass, unti
   return wholeDown(endDays) < untilDays ? 'short' : 'lasts';
 }
 
-/** What is left of it day by day, as likely and at both ends. */
+/** What is left of it day by day, as likely and at both ends: until nothing is left at best, or until the day that is wanted where that never comes. */
 function dayByDayOf(todayDay: number, untilDays: number, [low, likely, high]: readonly [Grass, Grass, Grass]) {
-  const lastDays = Math.min(longestDays, Math.max(untilDays, wholeDown(likely.endDays) + 1));
+  const lastDays = high.endDays < longestDays ? wholeDown(high.endDays) + 1 : Math.max(untilDays, wholeDown(likely.endDays) + 1);
   const every = Math.max(1, Math.ceil(lastDays / curveParts));
   const evenly = Array.from({ length: Math.ceil(lastDays / every) + 1 }, (_, at) => Math.min(lastDays, at * every));
   const turns = [low, likely, high].flatMap(({ endDays }) => [wholeDown(endDays), wholeDown(endDays) + 1]).filter((each) => each <= lastDays);

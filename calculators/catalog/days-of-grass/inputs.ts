@@ -9,6 +9,7 @@ const stock = grazingStock({
   kind: stockKind('cow-nursing', kinds),
   ask: 'Average the weights on your cull tickets. Guesses by eye run light.',
   start: 'cow-nursing',
+  countLabel: 'Head on this grass',
   herd: [['cow-nursing', 40]],
 });
 

@@ -51,7 +51,7 @@ export const quantities = {
     goDay: day('On'),
     afterDays: amount('Days from today', 't', 'd'),
     exactHead: amount('Head to leave, not rounded', 'x_t', 'head', 1),
-    goHead: amount('Head to leave', 'x', 'head'),
+    goHead: amount('Must leave', 'x', 'head'),
     share: word('Of the kind that eats most', { some: 'some of them', all: 'all of them', more: 'all of them, and more' }),
   }),
   goTodayHead: amount('Head that must leave today, to last until that day', 'x_0', 'head'),
