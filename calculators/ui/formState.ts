@@ -14,6 +14,8 @@ export interface Opening {
   /** What a link names, by path. */
   readonly linked: Touched;
   readonly touched: Touched;
+  /** What a link leaves empty, to be asked here. */
+  readonly blank: Touched;
   /** Places that this device's date was put into. */
   readonly today: Touched;
   readonly names: SideNames;
@@ -29,7 +31,7 @@ export interface Held {
   readonly today: Touched;
   /** Filled in from the values of the reader's kind of country, and not typed over since. */
   readonly placed: Touched;
-  /** Cleared and not typed in since: nobody is told yet that it is missing. */
+  /** Cleared, or left empty by a link, and not typed in since: nobody is told yet that it is missing. */
   readonly blank: Touched;
   readonly names: SideNames;
   /** What somebody let differ between two sides, whether it does already or not. */

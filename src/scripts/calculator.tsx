@@ -132,6 +132,7 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
         notices: hasRecords ? [...notices, keptNotice] : notices,
         linked: whose?.linked ?? named,
         touched: new Set([...(whose?.touched ?? []), ...own]),
+        blank: new Set([...named].filter((key) => form.this[key] === '')),
         today: new Set(),
         names: whose?.names ?? ['', ''],
       };
@@ -146,6 +147,7 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
       notices: opener && fresh.isExampleDates ? [opener.exampleDates] : [],
       linked: new Set(),
       touched: own,
+      blank: new Set(),
       today: new Set(fresh.todayAt),
       names: ['', ''],
     };
