@@ -83,6 +83,7 @@ export const offers = {
   'herd.cowWeight': amount('lb', 'Weight of a cow'),
   'herd.calfAge': amount('d', 'Age of the calves'),
   'herd.mainWeight': amount('lb', 'Weight of one of the main kind'),
+  'herd.mainAnimals': word('Which animals the main kind is of'),
   'herd.mainEats': amount('lb/d', 'What one of the main kind eats a day'),
   'hay.onHand': word('Whether there is hay on hand'),
   'hay.count': amount('count', 'Bales on hand'),

@@ -114,6 +114,7 @@ export const inputs = {
   animals: choice('Who eats and drinks it?', 'adult-cattle', {
     options: { 'adult-cattle': 'Cows and other grown cattle', calves: 'Calves', 'sheep-or-goats': 'Sheep or goats', horses: 'Horses' },
     belongsTo: 'management',
+    offeredBy: 'herd.mainAnimals',
   }),
   pregnant: choice('Is any of them pregnant?', 'yes', {
     options: { yes: 'Yes', no: 'No', 'not-sure': 'Not sure' },
