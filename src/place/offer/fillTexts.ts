@@ -5,7 +5,6 @@ import { type OfferKey, offers as offerList } from '../../../calculators/kit/off
 import { defaultText, quantityText, roundedText } from '../../../calculators/kit/read.ts';
 import { runTexts } from '../../../calculators/kit/runTexts.ts';
 import { changeSystem, type RowTexts, startTexts, type Text, type Texts } from '../../../calculators/kit/state.ts';
-import { printNumber } from '../../../calculators/units/printQuantity.ts';
 import { convert, type UnitName, type UnitSystem, unitIn, units } from '../../../calculators/units/units.ts';
 import type { Offered, OfferedRow, OfferMap, Offers } from './offered.ts';
 
@@ -44,7 +43,7 @@ function amountFit(
   const exact = convert(given, from, input.unit);
   const value = input.whole === true ? Math.round(exact) : exact;
   if (value >= input.min && value <= input.max) return { text: inUnit(value, input.unit, system) };
-  const told = `${printNumber(value, 2)} ${units[input.unit].print}`.trim();
+  const told = `${Number(value.toPrecision(4))} ${units[input.unit].print}`.trim();
   return { say: `${input.label}: your place’s ${told} is more or less than this form can take.` };
 }
 /** `yearOf` any year: `exampleOn` moves it to the one that is meant. */
@@ -232,22 +231,22 @@ export function fillTexts(calculator: Calculator, offers: Offers, todayDay: numb
   for (const subject of subjects) {
     const { filled, refused } = tried([subject]);
     if (refused === undefined)
-      return { ...filled, said: [...filled.said, `Your place’s ${subjectNames[subject] ?? subject} stay out of this form. ${all.refused}`] };
+      return { ...filled, said: [...filled.said, `Your place’s ${subjectNames[subject] ?? subject} are left out of this form. ${all.refused}`] };
   }
-  return { ...tried(subjects).filled, said: [`Your place’s figures stay out of this form. ${all.refused}`] };
+  return { ...tried(subjects).filled, said: [`Your place’s figures are left out of this form. ${all.refused}`] };
 }
 const subjectNames: Readonly<Record<string, string>> = {
-  place: 'rain and heat',
+  place: 'figures of rain and heat',
   season: 'dates',
   growth: 'months of growth',
   grazing: 'days in a paddock',
   pasture: 'figures of the pasture',
   pastures: 'pastures',
-  herd: 'stock',
-  hay: 'hay',
+  herd: 'groups of stock',
+  hay: 'stacks of hay',
   prices: 'prices',
-  water: 'water',
+  water: 'figures of the water',
   tools: 'tools',
   layer: 'layers of soil',
-  rain: 'rain',
+  rain: 'months of rain',
 };

@@ -1,7 +1,7 @@
 import type { Pasture } from '../model/pasture.ts';
 import type { Place } from '../model/place.ts';
 import type { Soil } from '../model/soil.ts';
-import { amount, meanIfAll, type OfferedRow, type OfferMap, offerMap, sumIfAll, word } from './offered.ts';
+import { amount, derived, meanIfAll, type OfferedRow, type OfferMap, offerMap, sumIfAll, word } from './offered.ts';
 import { textureWords } from './words.ts';
 
 /** Depth classes as a form about soil loss has them: the deepest inch of each. */
@@ -47,7 +47,7 @@ export function pastureOffers(place: Place, pasture: Pasture): OfferMap {
     amount('pasture.normal', pasture.normalLbPerAc),
     amount('pasture.poor', pasture.poorLbPerAc),
     amount('pasture.paddocks', paddocks.length === 0 ? undefined : paddocks.length),
-    amount('pasture.paddockArea', paddockAc(pasture)),
+    derived('pasture.paddockArea', paddockAc(pasture)),
     amount('pasture.rootsMost', pasture.rootsMostIn),
     amount('pasture.rootsDeepest', pasture.rootsDeepestIn),
     word('pasture.texture', soil?.texture && textureWords(soil.texture)),
@@ -82,7 +82,7 @@ export function pasturesOffers(pastures: readonly Pasture[], isChosen: boolean):
   const known = pastures.filter(({ normalLbPerAc }) => normalLbPerAc !== undefined);
   return offerMap(
     amount('pastures.area', sumIfAll(pastures.map(({ areaAc }) => areaAc))),
-    amount('pastures.normal', meanIfAll(known.map(({ normalLbPerAc, areaAc }) => ({ value: normalLbPerAc, weight: areaAc })))),
+    derived('pastures.normal', meanIfAll(known.map(({ normalLbPerAc, areaAc }) => ({ value: normalLbPerAc, weight: areaAc })))),
     pastures.length === 0 ? [] : word('pastures.reachFrom', pastures.every(({ reachPercent }) => reachPercent !== undefined) ? 'own' : 'guide'),
     known.length > 0 ? word('pastures.yieldFrom', 'survey') : [],
     isChosen ? word('pastures.ground', pastures.length > 1 ? 'parts' : 'one') : [],

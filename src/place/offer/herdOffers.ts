@@ -3,7 +3,7 @@ import { isBreeding } from '../../../calculators/math/herd/stageFromBirth.ts';
 import { monthKeys } from '../../../calculators/units/months.ts';
 import type { HerdGroup } from '../model/herdGroup.ts';
 import type { Place } from '../model/place.ts';
-import { amount, meanIfAll, monthDay, type OfferedRow, type OfferMap, offerMap, sumIfAll, word, yesNo } from './offered.ts';
+import { amount, derived, meanIfAll, monthDay, type OfferedRow, type OfferMap, offerMap, sumIfAll, word, yesNo } from './offered.ts';
 import { daysSinceBirth, intakePercentAt, stageOf } from './stages.ts';
 import { animalsOf, kindNames, stockWords } from './words.ts';
 
@@ -68,13 +68,13 @@ export function herdOffers({ herd, yardstickLbPerDay }: Place, todayDay: number)
   const main = mainOf(groups, todayDay);
   const breeders = groups.filter(({ kind }) => isBreeding(kind));
   return offerMap(
-    amount('herd.demand', sumIfAll(groups.map((group) => groupLbPerDay(group, todayDay)))),
+    derived('herd.demand', sumIfAll(groups.map((group) => groupLbPerDay(group, todayDay)))),
     amount('herd.yardstick', yardstickLbPerDay),
     amount('herd.cows', sumIfAll(cows.map(({ countHead }) => countHead))),
-    amount('herd.cowWeight', meanIfAll(cows.map(({ weightLb, countHead }) => ({ value: weightLb, weight: countHead })))),
+    derived('herd.cowWeight', meanIfAll(cows.map(({ weightLb, countHead }) => ({ value: weightLb, weight: countHead })))),
     amount('herd.calfAge', age === undefined ? undefined : Math.round(age)),
     main ? [...word('herd.mainAnimals', animalsOf[main.kind]), ...amount('herd.mainWeight', main.weightLb)] : [],
-    main ? amount('herd.mainEats', eachLbPerDay(main, todayDay)) : [],
+    main ? derived('herd.mainEats', eachLbPerDay(main, todayDay)) : [],
     breeders.length > 0 && breeders.every(({ birthsDay }) => birthsDay !== undefined) ? word('herd.stageFrom', 'birth-month') : [],
     groups.length > 0 && groups.every(({ ownIntakePercent }) => ownIntakePercent !== undefined) ? word('herd.intakeFrom', 'own') : [],
   );

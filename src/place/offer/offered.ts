@@ -34,6 +34,9 @@ type Pair = readonly [OfferKey, Offered];
 /** One offer, or none where the place does not tell. */
 export const amount = (key: OfferKey, value: number | undefined, says?: string): readonly Pair[] =>
   value === undefined ? [] : [[key, { amount: value, ...(says === undefined ? {} : { says }) }]];
+/** What was worked out is no finer than what it came from. */
+export const derived = (key: OfferKey, value: number | undefined): readonly Pair[] =>
+  value === undefined ? [] : amount(key, Number(value.toPrecision(4)));
 export const word = (key: OfferKey, words: readonly [string, ...string[]] | string | undefined): readonly Pair[] =>
   words === undefined ? [] : [[key, { words: typeof words === 'string' ? [words] : words }]];
 export const monthDay = (key: OfferKey, value: string | undefined): readonly Pair[] => (value === undefined ? [] : [[key, { monthDay: value }]]);
