@@ -9,6 +9,7 @@ export function demoPlace(id: string, changedBy: string, changedAt: string): Pla
   return v.parse(placeSchema, {
     id,
     rev: 1,
+    past: ['1-demo00'],
     changedBy,
     changedAt,
     v: placeVersion,

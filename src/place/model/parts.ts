@@ -38,10 +38,14 @@ const clashSchema = v.strictObject({
 });
 export type Clash = v.InferOutput<typeof clashSchema>;
 
+export const mostPast = 200;
+
 /** What every record has. Order of changes is told by `rev`, never by a clock. */
 export const recordEntries = {
   id: idSchema,
   rev: v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(1e9)),
+  /** A mark for each revision, the last one its own, by which two copies tell whether one came of the other. The oldest drop off. */
+  past: v.pipe(v.array(v.pipe(v.string(), v.regex(/^\d{1,10}-[a-z0-9]{6}$/))), v.minLength(1), v.maxLength(mostPast)),
   /** Which window or device: words that a person would know again. */
   changedBy: nameSchema,
   changedAt: v.pipe(v.string(), v.isoTimestamp()),
