@@ -22,17 +22,17 @@ const byId = (value: Json): Json => {
 };
 
 describe('changes', () => {
-  it('come out as the other record, from any to any', () => {
+  it('come out as the other record, from any to any', { timeout: 30_000 }, () => {
     fc.assert(
       fc.property(record, record, (before, after) => {
         const { value, clashes } = join(before, changesBetween(before, after));
         expect(clashes).toEqual([]);
         expect(isSame(byId(value), byId(after))).toBe(true);
       }),
-      { numRuns: 500 },
+      { numRuns: 300 },
     );
   });
-  it('of two windows lose nothing: each is in, or is told', () => {
+  it('of two windows lose nothing: each is in, or is told', { timeout: 30_000 }, () => {
     fc.assert(
       fc.property(record, record, record, (before, mine, theirs) => {
         const changes = changesBetween(before, mine);
@@ -47,7 +47,7 @@ describe('changes', () => {
           ).clashes,
         ).toEqual([]);
       }),
-      { numRuns: 500 },
+      { numRuns: 300 },
     );
   });
   it('are told by the ids of things', () => {

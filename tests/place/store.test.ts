@@ -342,7 +342,7 @@ describe('records', () => {
     await save(store, null, aPlace());
     expect((await places(store)).map(({ id }) => id)).toEqual(['p1']);
     expect(await store.aside()).toEqual([
-      { id: 'places-bad', store: 'places', why: 'What stands at “pastures, 0, name” cannot be used.', raw: damaged },
+      { id: 'places-bad', store: 'places', why: 'What stands at “pastures 1, name” cannot be used.', raw: damaged },
     ]);
     expect(await raw()).toEqual([aPlace()]);
     await store.dropAside('places-bad');

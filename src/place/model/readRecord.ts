@@ -9,18 +9,30 @@ export type Read<T> =
   | { readonly is: 'newer'; readonly v: number }
   | { readonly is: 'damaged'; readonly why: string };
 
-/** In words for a person: where it is wrong, and that nothing else is touched. */
+const noPlace = 'It does not have the shape of a place.';
+/** Where something stands, in words: `pastures 1, area ac`. */
+const wayTo = (steps: readonly unknown[]): string =>
+  steps
+    .map((step) =>
+      typeof step === 'number'
+        ? ` ${step + 1}`
+        : `, ${String(step)
+            .replace(/(?=[A-Z])/g, ' ')
+            .toLowerCase()}`,
+    )
+    .join('')
+    .slice(2, 122);
+/** In words for a person: where it is wrong. */
 function whyOf(issues: readonly v.BaseIssue<unknown>[]): string {
-  const [first] = issues;
-  const at = first?.path?.map(({ key }) => String(key)).join(', ') ?? '';
-  return at === '' ? 'It does not have the shape of a place.' : `What stands at “${at.slice(0, 120)}” cannot be used.`;
+  const way = wayTo(issues[0]?.path?.map(({ key }) => key) ?? []);
+  return way === '' ? noPlace : `What stands at “${way}” cannot be used.`;
 }
 
 /** A place as any edition wrote it. */
 export function readPlace(raw: unknown): Read<Place> {
   const migrated = migrate(placeMigrations, placeVersion, raw);
   if (migrated.is === 'newer') return migrated;
-  if (migrated.is === 'unreadable') return { is: 'damaged', why: 'It does not have the shape of a place.' };
+  if (migrated.is === 'unreadable') return { is: 'damaged', why: noPlace };
   const read = v.safeParse(placeSchema, migrated.value);
   return read.success ? { is: 'read', value: read.output } : { is: 'damaged', why: whyOf(read.issues) };
 }

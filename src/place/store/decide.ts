@@ -2,10 +2,10 @@ import type { Clash } from '../model/parts.ts';
 import type { Write } from './backend.ts';
 import type { Entry } from './journal.ts';
 import type { Kind } from './kinds.ts';
-import { contentOf, isSameContent, joinCopies, type Kept, nextRevision, type Writer } from './records.ts';
+import { contentOf, joinCopies, type Kept, nextRevision, standingOf, type Writer } from './records.ts';
 import { type Change, changesBetween, isSame, type Json, join } from './revisions.ts';
 
-/** A record as it was read, and as it is to be; nothing before a new one. */
+/** A record as it was read, and as it is to be; nothing before a new one, or one from a file. */
 export interface Edit<T extends Kept> {
   readonly before: T | null;
   readonly after: T;
@@ -50,8 +50,13 @@ export function decideEdit<T extends Kept>(kind: Kind<T>, edit: Edit<T>, raw: un
   if (read.is === 'damaged') return { saved: read, writes: [] };
   const stored = read.value;
   if (before === null) {
-    if (isSameContent(stored, after)) return { saved: { is: 'saved', value: stored, clashes: 0 }, writes: [] };
-    return written(kind, joinCopies(stored, after, writer), 1);
+    // A copy from elsewhere: one that came of ours takes its place, one that ours came of tells nothing new.
+    const standing = standingOf(stored, after);
+    if (standing === 'same' || standing === 'earlier') return { saved: { is: 'saved', value: stored, clashes: 0 }, writes: [] };
+    if (standing === 'later') return { saved: { is: 'saved', value: after, clashes: 0 }, writes: [{ store: kind.store, put: after }] };
+    const joined = written(kind, joinCopies(stored, after, writer), 0);
+    const clashes = joined.saved.is === 'saved' ? (joined.saved.value.clash?.length ?? 0) - (stored.clash?.length ?? 0) : 0;
+    return { ...joined, saved: joined.saved.is === 'saved' ? { ...joined.saved, clashes } : joined.saved };
   }
   const { value, clashes } = join(contentOf(stored), changesBetween(contentOf(before), contentOf(after)));
   return written(kind, nextRevision({ ...stored, clash: [...openClashes(stored, edit)] }, value, clashes, writer), clashes.length);
