@@ -19,10 +19,11 @@ export const growthCurve = (quitLabel: string) => ({
       'mlra69-fine-a': { label: 'Mixed warm and cool season, southeastern Colorado', short: 'southeast Colorado curve' },
     },
     help: 'A curve printed for your own county comes before any of these.',
+    offeredBy: 'growth.curve',
   }),
-  startMonth: choice('Month in which growth starts', 'mar', { options: months, shownWhen }),
-  bestMonth: choice('Best month', 'may', { options: months, shownWhen }),
-  quitMonth: choice(quitLabel, 'oct', { options: months, shownWhen }),
+  startMonth: choice('Month in which growth starts', 'mar', { options: months, shownWhen, offeredBy: 'growth.start' }),
+  bestMonth: choice('Best month', 'may', { options: months, shownWhen, offeredBy: 'growth.best' }),
+  quitMonth: choice(quitLabel, 'oct', { options: months, shownWhen, offeredBy: 'growth.quit' }),
   fallFlush: choice('Comes back in the fall', 'some', {
     options: {
       none: { label: 'No', short: 'no fall growth' },
@@ -30,6 +31,7 @@ export const growthCurve = (quitLabel: string) => ({
       much: { label: 'Much, about a third of the year', short: 'much fall growth' },
     },
     shownWhen,
+    offeredBy: 'growth.fall',
   }),
 });
 

@@ -35,6 +35,7 @@ export const feedingInputs = {
     options: { ...feeders, known: { label: 'I know what is wasted', short: 'with a known waste' } },
     belongsTo: 'management',
     help: 'From trials with good hay. Poor hay is wasted more.',
+    offeredBy: 'hay.feeder',
   }),
   knownFeedingPercent: number('Lost in feeding, of what is put out', 'f_k', 'pct', [0, 90], 20, {
     belongsTo: 'management',
@@ -51,6 +52,7 @@ export const yearlyRain = (more: { readonly shownWhen?: ShownWhen } = {}) =>
     },
     ...more,
     help: 'Hay left outside loses more where it rains more.',
+    offeredBy: 'place.rainClass',
   });
 export const spoiledRindIn = (shownWhen: ShownWhen) =>
   number('Spoiled rind', 't', 'in', [0, 15], 4, {
@@ -59,9 +61,10 @@ export const spoiledRindIn = (shownWhen: ShownWhen) =>
     shownWhen,
     field: 'Cut in from the side of a bale that is like the rest, to where the hay is bright.',
   });
-export const hayMoisturePercent = (belongsTo: 'place' | 'management') =>
+export const hayMoisturePercent = (belongsTo: 'place' | 'management', offeredBy: 'hay.moisture' | 'hay.boughtMoisture') =>
   number('Water in the hay', 'm', 'pct', [0, 80], 15, {
     belongsTo,
+    offeredBy,
     usual: 'hayMoisturePercent',
     help: 'Cured hay holds about 15 %, wrapped bales 40 to 60 %.',
     field: 'A hay probe in several bales, or the lab slip: 100 less the dry matter.',

@@ -37,6 +37,7 @@ export function stockKind<const K extends GrazerKind>(
   return choice<K | 'other'>('Kind of stock', start, {
     options: { ...options, other: { label: 'Other', short: counted.other } },
     help: 'Choosing one fills in weight and appetite; change them to fit yours.',
+    offeredBy: 'herd.kind',
   });
 }
 
@@ -75,12 +76,14 @@ export const grazingStock = <const K extends string>({
     each: '{#countHead} {kind} of {weightLb}',
     ...(help === undefined ? {} : { help }),
     maxRows: 8,
+    offeredBy: 'herd',
     columns: {
       kind,
-      countHead: number(countLabel, 'N', 'head', [1, 20_000], 45, { whole: true }),
-      weightLb: number('Weight of one', 'W', 'lb', [20, 3000], 1250, { step: 10, usual: 'animalLb', ask }),
+countHead: number(countLabel, 'N', 'head', [1, 20_000], 45, { whole: true, offeredBy: 'herd.count' }),
+      weightLb: number('Weight of one', 'W', 'lb', [20, 3000], 1250, { step: 10, usual: 'animalLb', ask, offeredBy: 'herd.weight' }),
       intakePercent: number('Eats a day, share of its weight', 'p', 'pct', [0.5, 8], commonGrazer(start).intakePercent, {
         help: 'Counted with the water out.',
+        offeredBy: 'herd.intake',
       }),
     },
     default: herd.map(([each, countHead]) => ({ kind: each, countHead, ...commonGrazer(each) })),

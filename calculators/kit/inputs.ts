@@ -1,4 +1,5 @@
 import type { Suffix, UnitName } from '../units/units.ts';
+import type { OfferKey, TableOffer } from './offers.ts';
 import type { RecordLine } from './record/recordLine.ts';
 import type { Understood } from './record/understandRecord.ts';
 import type { Marks, Tool } from './tools.ts';
@@ -24,6 +25,8 @@ interface Common {
   readonly shownWhen?: ShownWhen;
   /** Added in a later version: links written before it get `before`, the text that reproduces their result. */
   readonly since?: { readonly version: number; readonly before: string };
+  /** What of a place goes into it. Texts alone come from there: links and `compute` know nothing of it. */
+  readonly offeredBy?: OfferKey;
 }
 
 export interface NumberInput<U extends UnitName = UnitName> extends Common {
@@ -59,6 +62,8 @@ export interface ChoiceInput<O extends string = string> extends Common {
   readonly tool?: Marks;
   /** The twelve months in order, of which a fresh form shows that of today. */
   readonly occurs?: 'today';
+  /** Words of a place that this list has nothing for, though something near them stands in it: lambs among stock that drink as listed. */
+  readonly takesNot?: readonly string[];
 }
 export interface YesNoInput extends Common {
   readonly kind: 'yesNo';
@@ -102,6 +107,8 @@ export interface RowsInput<C extends Columns = Columns> {
   readonly default: readonly RowDefault<C>[];
   readonly maxRows: number;
   readonly shownWhen?: ShownWhen;
+  /** What of a place gives its rows. */
+  readonly offeredBy?: TableOffer;
   /** Stands once, above the table. */
   readonly tool?: Marks;
   readonly refuse: (row: unknown) => readonly RowProblem[];

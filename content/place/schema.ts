@@ -2,6 +2,8 @@ import * as v from 'valibot';
 
 /** A day as it is written everywhere here: year, month, day. */
 const daySchema = v.pipe(v.string(), v.isoDate());
+/** Month and day. */
+const monthDaySchema = v.pipe(v.string(), v.regex(/^\d\d-\d\d$/));
 const monthSchema = v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(12));
 const countSchema = v.pipe(v.number(), v.integer(), v.minValue(0));
 const aboveZeroSchema = v.pipe(v.number(), v.gtValue(0));
@@ -29,6 +31,32 @@ const soilSchema = v.strictObject({
   soilGroup: v.picklist(['a', 'b', 'c', 'd']),
 });
 
+/** What grows on a grazed pasture, and how stock use it. */
+const grassSchema = v.strictObject({
+  /** What grows there, by the keys of the table of heights. */
+  forage: v.literal('cool-season-mix'),
+  /** The same by the keys of the table of pounds in an inch. */
+  stand: v.literal('mixed-pasture'),
+  /** How thick it stands. */
+  condition: v.literal('good'),
+  /** Pounds an acre in an inch of height. */
+  densityLbPerAcIn: aboveZeroSchema,
+  /** Height when grazing starts, inches. */
+  startHeightIn: aboveZeroSchema,
+  /** Height at which it stops, inches. */
+  stopHeightIn: aboveZeroSchema,
+  /** What it grows in a normal year, pounds an acre. */
+  normalLbPerAc: aboveZeroSchema,
+  /** What it grows in a poor year, pounds an acre. */
+  poorLbPerAc: aboveZeroSchema,
+  /** Its farthest corner from water, miles. */
+  waterDistanceMi: aboveZeroSchema,
+  /** Slope, percent. */
+  slopePercent: percentSchema,
+  /** Share that stock really use, percent. */
+  reachPercent: percentSchema,
+});
+
 const pastureSchema = v.strictObject({
   /** Short name, by which visits refer to the pasture. */
   id: idSchema,
@@ -48,13 +76,15 @@ const pastureSchema = v.strictObject({
   grazing: v.picklist(['heavy', 'moderate', 'light', 'rested']),
   /** Paddocks that fences make of it; 0 where no stock goes. */
   paddockCount: countSchema,
+  /** Only of grazed pastures. */
+  grass: v.optional(grassSchema),
 });
 
 const birthsSchema = v.strictObject({
   /** Months in which they are born, 1 to 12. */
   months: v.pipe(v.array(monthSchema), v.minLength(1)),
   /** Day by which half are born, month and day. */
-  middleDay: v.pipe(v.string(), v.regex(/^\d\d-\d\d$/)),
+  middleDay: monthDaySchema,
 });
 
 const herdGroupSchema = v.strictObject({
@@ -192,6 +222,10 @@ export const placeSchema = v.strictObject({
   usualForageLbPerAc: aboveZeroSchema,
   /** Hay that the meadow makes in a usual year, as baled, tons an acre. */
   usualHayTonPerAc: aboveZeroSchema,
+  /** Days of every year on which stock go onto grass and off it, hay begins, and frost first kills. */
+  season: v.strictObject({ turnInDay: monthDaySchema, endDay: monthDaySchema, hayFromDay: monthDaySchema, frostDay: monthDaySchema }),
+  /** When the grass grows. */
+  growth: v.strictObject({ startMonth: v.literal('mar'), bestMonth: v.literal('may'), quitMonth: v.literal('oct'), fallFlush: v.literal('some') }),
   /** Soils, each once. */
   soils: v.array(soilSchema),
   /** Every piece of the place. */

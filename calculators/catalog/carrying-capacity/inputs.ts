@@ -18,15 +18,21 @@ export const herd = rows({
   maxRows: 8,
   columns: {
     kind: stockKind('cow-nursing', kinds, { own: { bull: { label: grazers.bull.label, fills: bull } } }),
-    countHead: number('Head', 'n', 'head', [1, 20_000], 45, { whole: true, help: 'Those on the place now, taken to have been there since turn-in.' }),
+    countHead: number('Head', 'n', 'head', [1, 20_000], 45, {
+      whole: true,
+      help: 'Those on the place now, taken to have been there since turn-in.',
+      offeredBy: 'herd.count',
+    }),
     weightLb: number('Weight of one', 'W', 'lb', [20, 3500], 1250, {
       step: 10,
       usual: 'animalLb',
       ask: 'What did your last culls weigh on the sale tickets? Take the mean of three or more. Guesses run light.',
+      offeredBy: 'herd.weight',
     }),
     intakePercent: number('Eats a day, share of its weight', 'p', 'pct', [0.5, 8], commonGrazer('cow-nursing').intakePercent, {
       help: 'With the water out. Guides miss by about 15 % either way.',
       ask: 'Leave what the kind filled in.',
+      offeredBy: 'herd.intake',
     }),
   },
   default: [
@@ -35,6 +41,7 @@ export const herd = rows({
     { kind: 'bull', countHead: 2, ...bull },
     { kind: 'ewe-dry', countHead: 60, ...commonGrazer('ewe-dry') },
   ],
+  offeredBy: 'herd',
 });
 
 const byYield = { yieldFrom: 'survey' };
@@ -61,6 +68,7 @@ export const ground = {
       survey: 'Pounds an acre: soil survey, range site guide, or my own clips',
       'stock-days': 'I only know what I ran there in a usual year',
     },
+    offeredBy: 'pastures.yieldFrom',
   }),
   yieldMeans: choice('What those pounds are, and the share you take', 'eaten-of-growth', {
     options: {
@@ -87,6 +95,7 @@ export const ground = {
       own: { label: 'I have seen it: my own share', short: 'use as you saw it' },
     },
     shownWhen: byYield,
+    offeredBy: 'pastures.reachFrom',
   }),
   pastures: rows({
     label: 'Pastures',
@@ -95,47 +104,56 @@ export const ground = {
     help: 'Split one where the far end or the steep side is used less.',
     maxRows: 10,
     columns: {
-      areaAc: number('Area', 'A', 'ac', [0.1, 100_000], 100, { usual: 'pastureAc', shownWhen: byYield }),
+      areaAc: number('Area', 'A', 'ac', [0.1, 100_000], 100, { usual: 'pastureAc', shownWhen: byYield, offeredBy: 'pasture.area' }),
       waterDistanceMi: number('Farthest from water', 'w', 'mi', [0, 10], 0.5, {
         usual: 'waterMi',
         shownWhen: { ...byYield, reachFrom: 'guide' },
         help: 'Past a mile cattle use about half of it; past two, next to none.',
+        offeredBy: 'pasture.waterDistance',
       }),
       slopePercent: number('Slope', 's', 'pct', [0, 100], 5, {
         shownWhen: { ...byYield, reachFrom: 'guide' },
         field: 'Hold a 10-ft board level down the hill. Each inch of drop at its end is 0.8 %.',
+        offeredBy: 'pasture.slope',
       }),
       ownUsablePercent: number('Share that they use', 'r_o', 'pct', [0, 100], 80, {
         shownWhen: { ...byYield, reachFrom: 'own' },
         field: 'Walk it in the fall. Dung and bitten grass show where they go.',
+        offeredBy: 'pasture.reach',
       }),
       normalLbPerAc: number('Yield in a normal year', 'Y_n', 'lb/ac', [0, 20_000], 2400, {
         usual: 'forageLbPerAc',
         shownWhen: byYield,
         ask: 'The soil survey prints yields for a favorable, a normal and an unfavorable year by soil. Or choose “what I ran there” above.',
+        offeredBy: 'pasture.normal',
       }),
       poorLbPerAc: number('Yield in a poor year', 'Y_p', 'lb/ac', [0, 20_000], 1300, {
         usual: 'forageLbPerAc',
         shownWhen: byYield,
         ask: 'Take the soil survey’s unfavorable year. With none, half of normal is a fair guess for a hard drought.',
+        offeredBy: 'pasture.poor',
       }),
       usualHead: number('Head that it fed in a usual year', 'n_u', 'head', [0, 20_000], 60, {
         usual: 'herdHead',
         whole: true,
         shownWhen: byStockDays,
         help: 'Turn all that grazed there into one kind: five dry ewes are about one cow.',
+        offeredBy: 'record.usualHead',
       }),
       lastedDays: number('For how many days', 't_u', 'd', [0, 366], 30, {
         shownWhen: byStockDays,
         ask: 'Feed books, the calendar on the wall, or the day the fence was last opened. A year when it came out right, not the best one.',
+        offeredBy: 'record.lasted',
       }),
     },
     default: demoPastures,
+    offeredBy: 'pastures',
   }),
   usualEatenLbPerDay: number('One of those head ate a day', 'e_u', 'lb/d', [0.2, 100], 31, {
     usual: 'eatenLbPerDay',
     shownWhen: byStockDays,
     help: 'With the water out. A nursing cow of 1,250 lb eats about 31 lb.',
+    offeredBy: 'herd.yardstick',
   }),
   poorPercent: number('A poor year makes, of a usual one', 'q', 'pct', [0, 100], 50, {
     shownWhen: byStockDays,
@@ -146,10 +164,11 @@ export const ground = {
 export const inputs = {
   ...ground,
   herd,
-  fromDay: date('Turn-in, first day on grass this year', '2026-04-20', { occurs: { lastBy: 'today' } }),
+  fromDay: date('Turn-in, first day on grass this year', '2026-04-20', { occurs: { lastBy: 'today' }, offeredBy: 'season.turnIn' }),
   toDay: date('Day until which the grass must last', '2026-10-31', {
     occurs: { nextFrom: 'fromDay' },
     help: 'In the same calendar year. Feed for the winter is counted apart.',
+    offeredBy: 'season.end',
   }),
   todayDay: date('Today', '2026-06-20', { occurs: 'today' }),
   ...growthCurve('Last month with growth'),

@@ -8,11 +8,13 @@ export const inputs = {
   country: choice('What country is it?', 'humid', {
     options: { humid: { label: 'Humid: pasture, hay, woods', short: 'humid country' }, dry: { label: 'Dry range', short: 'dry range' } },
     help: 'It decides where the classes for storm runoff begin.',
+    offeredBy: 'place.rainClass',
   }),
   grazing: choice('How it is grazed', 'moderate', {
     options: howGrazed,
     belongsTo: 'management',
     help: 'The class for storm runoff needs this as well as the count.',
+    offeredBy: 'pasture.grazing',
   }),
   plantCount: number('Steps on a plant base', 'n_p', steps.unit, [steps.min, steps.max], 27, {
     ...steps,

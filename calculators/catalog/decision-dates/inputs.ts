@@ -107,12 +107,17 @@ export const demoRain = `Year, Jan, Feb, Mar, Apr, May, Jun, Jul, Aug, Sep, Oct,
 
 export const inputs = {
   todayDay: date('Today', '2026-06-01', { occurs: 'today' }),
-  endDay: date('Day until which the grass must last', '2026-10-31', { occurs: { nextFrom: 'today' }, help: 'In the same calendar year.' }),
+  endDay: date('Day until which the grass must last', '2026-10-31', {
+    occurs: { nextFrom: 'today' },
+    help: 'In the same calendar year.',
+    offeredBy: 'season.end',
+  }),
   ...growthCurve('Month it quits'),
   grassLbPerAc: number('Grass that a normal year grows', 'Y', 'lb/ac', [100, 20_000], 2400, {
     usual: 'forageLbPerAc',
     ask: 'The soil survey prints it by soil, for a favorable, a normal and an unfavorable year.',
     help: 'Only for what a caged spot should show.',
+    offeredBy: 'pastures.normal',
   }),
   feedDays: number('Days that it feeds this herd, in a normal year', 'F', 'd', [10, 366], 185, {
     step: 5,
@@ -121,9 +126,11 @@ export const inputs = {
   herdLbPerDay: number('The herd eats a day', 'D', 'lb/d', [10, 1_000_000], 1955, {
     help: 'With the water out. See “Daily dry-matter intake” for yours.',
     ask: 'Add up the weights of all grown stock and take a fortieth of it, 2.5 %.',
+    offeredBy: 'herd.demand',
   }),
   rainFrom: choice('What is a normal rain here', 'record', {
     options: { record: 'From a rain record', station: 'No record: twelve medians of the nearest station' },
+    offeredBy: 'rain.from',
   }),
   rainRecord: record({
     ...rainGauge,
@@ -133,16 +140,18 @@ export const inputs = {
     standIn: 'The rain is that of the invented demo place, not yours. Put your own record in before you use a date from here.',
     shownWhen: { rainFrom: 'record' },
     ask: 'No notebook? Choose the medians of the nearest station, above. They give the triggers; they can’t count years.',
+    offeredBy: 'rain.record',
   }),
   stationIn: months('Median rain of the month', 'm', 'in', [0, 40], [2.4, 2.4, 3.2, 3.6, 4.9, 4.2, 2.6, 2.1, 2.9, 2.7, 3.1, 2.4], {
     help: 'Medians, not means: a few floods lift a mean.',
     shownWhen: { rainFrom: 'station' },
+    offeredBy: 'rain.station',
   }),
   sinceMonth: choice('Count rain from the first of', 'mar', {
     options: monthOptions,
     help: 'The month in which growth starts, or one or two before where snow and winter rain fill the soil. A month later than your first date is that of last year.',
   }),
-  rainSoFarIn: number('Rain from then until today', 'P', 'in', [0, 120], 7.9, { step: 0.25 }),
+  rainSoFarIn: number('Rain from then until today', 'P', 'in', [0, 120], 7.9, { step: 0.25, offeredBy: 'rain.soFar' }),
   response: choice('Grass goes with rain', 'proportion', {
     options: {
       proportion: { label: 'in proportion, as in the Plains', short: 'in proportion' },

@@ -3,8 +3,12 @@ import { choice, number, type ValuesOf } from '../../kit/inputs.ts';
 const fed = ['bought-feed', 'own-feed'];
 
 export const inputs = {
-  pairsHead: number('Cows with calves', 'N', 'head', [1, 20_000], 45, { whole: true }),
-  cowWeightLb: number('Weight of a cow', 'W', 'lb', [600, 2200], 1250, { usual: 'cowLb', ask: 'The mean of your cull tickets. Guesses run light.' }),
+  pairsHead: number('Cows with calves', 'N', 'head', [1, 20_000], 45, { whole: true, offeredBy: 'herd.cows' }),
+  cowWeightLb: number('Weight of a cow', 'W', 'lb', [600, 2200], 1250, {
+    usual: 'cowLb',
+    ask: 'The mean of your cull tickets. Guesses run light.',
+    offeredBy: 'herd.cowWeight',
+  }),
   intakeFrom: choice('How good is what she grazes?', 'average', {
     options: {
       low: { label: 'Low: brown, stemmy, weathered', short: 'on poor forage' },
@@ -24,6 +28,7 @@ export const inputs = {
     step: 5,
     belongsTo: 'management',
     help: 'The youngest that would go; a calf under six weeks needs milk.',
+    offeredBy: 'herd.calfAge',
   }),
   aheadDays: number('Days before the usual weaning', 't', 'd', [1, 240], 84, { belongsTo: 'management' }),
   earlyWeightLb: number('What a calf weighs then', 'w_1', 'lb', [80, 900], 330, {
@@ -64,14 +69,20 @@ export const inputs = {
     usual: 'calfUsdPerCwt',
     help: 'An example, not a market. Take both quotes from one sale on one day.',
     field: 'The sale barn’s report, your weight class, your kind of calf.',
+    offeredBy: 'prices.calfEarly',
   }),
-  usualPriceUsdPerCwt: number('Quote for the usual weight, same day', 'p_2', 'usd/cwt', [0, 1500], 260, { step: 5, usual: 'calfUsdPerCwt' }),
+  usualPriceUsdPerCwt: number('Quote for the usual weight, same day', 'p_2', 'usd/cwt', [0, 1500], 260, {
+    step: 5,
+    usual: 'calfUsdPerCwt',
+    offeredBy: 'prices.calfUsual',
+  }),
   movePercent: number('How far the market may move until then, either way', 'z', 'pct', [0, 60], 10, {
     help: 'In a drought that many share it falls more often than it rises.',
   }),
   forageUsdPerTon: number('What a ton of forage is worth to you this year, dry matter', 'p_f', 'usd/ton', [0, 1000], 110, {
     usual: 'hayUsdPerTon',
     ask: 'What the hay costs that you would buy in its place, less what is lost in feeding it.',
+    offeredBy: 'prices.hayLikely',
   }),
   calfFeedUsdPerTon: number('Price of the calf’s bought feed, dry matter', 'p_c', 'usd/ton', [0, 2000], 290, {
     belongsTo: 'management',
@@ -89,6 +100,7 @@ export const inputs = {
   interestPercent: number('Interest on money in hand early, a year', 'r', 'pct', [0, 40], 7, {
     usual: 'interestPercent',
     help: 'What your operating note costs.',
+    offeredBy: 'prices.interest',
   }),
 };
 

@@ -78,6 +78,7 @@ export const placeInputs = {
   slipNitrateMgPerL: number('Nitrate in the water', 'w_s', 'mg/l', [0, 5000], 15, {
     help: 'mg/L and ppm are the same in water.',
     shownWhen: { waterNitrate: ['no3-n', 'no3', 'not-said'] },
+    offeredBy: 'water.nitrate',
   }),
   waterSulfate: choice('Sulfate in the water: the word on the slip', 'not-tested', {
     options: {
@@ -87,7 +88,10 @@ export const placeInputs = {
       'not-said': { label: 'I am not sure', short: 'sulfate, word not known' },
     },
   }),
-  slipSulfateMgPerL: number('Sulfate in the water', 's_s', 'mg/l', [0, 20_000], 600, { shownWhen: { waterSulfate: ['so4', 'so4-s', 'not-said'] } }),
+  slipSulfateMgPerL: number('Sulfate in the water', 's_s', 'mg/l', [0, 20_000], 600, {
+    shownWhen: { waterSulfate: ['so4', 'so4-s', 'not-said'] },
+    offeredBy: 'water.sulfate',
+  }),
   waterSalts: choice('Salts in the water', 'not-tested', {
     options: {
       'not-tested': { label: 'Salts were not tested', short: 'salts not tested' },
@@ -95,7 +99,10 @@ export const placeInputs = {
       conductivity: { label: 'Conductivity (EC)', short: 'conductivity' },
     },
   }),
-  slipSaltsMgPerL: number('Total dissolved solids', 't_s', 'mg/l', [0, 50_000], 1400, { shownWhen: { waterSalts: 'dissolved-solids' } }),
+  slipSaltsMgPerL: number('Total dissolved solids', 't_s', 'mg/l', [0, 50_000], 1400, {
+    shownWhen: { waterSalts: 'dissolved-solids' },
+    offeredBy: 'water.salt',
+  }),
   conductivityCount: number('Conductivity, mS/cm', 'E', 'count', [0, 80], 2.2, {
     help: 'mS/cm, dS/m and mmho/cm are the same. From µS/cm: divide by 1,000.',
     shownWhen: { waterSalts: 'conductivity' },
@@ -107,6 +114,7 @@ export const inputs = {
   animals: choice('Who eats and drinks it?', 'adult-cattle', {
     options: { 'adult-cattle': 'Cows and other grown cattle', calves: 'Calves', 'sheep-or-goats': 'Sheep or goats', horses: 'Horses' },
     belongsTo: 'management',
+    offeredBy: 'herd.mainAnimals',
   }),
   pregnant: choice('Is any of them pregnant?', 'yes', {
     options: { yes: 'Yes', no: 'No', 'not-sure': 'Not sure' },
@@ -117,12 +125,14 @@ export const inputs = {
     belongsTo: 'management',
     usual: 'animalLb',
     ask: 'The mean of your cull tickets; the lightest in the pen if they differ much.',
+    offeredBy: 'herd.mainWeight',
   }),
   eatenLbPerDay: number('What it eats in a day, all feeds, dry matter', 'F', 'lb/d', [0.5, 90], 27, {
     belongsTo: 'management',
     usual: 'eatenLbPerDay',
     help: 'Hungry stock eat more, and faster. That is how most die.',
     ask: 'About 2 to 2.5 percent of a cow’s weight, 3 to 4 of a ewe’s with lambs.',
+    offeredBy: 'herd.mainEats',
   }),
   otherFeed: choice('What else do they eat?', 'untested', {
     options: {

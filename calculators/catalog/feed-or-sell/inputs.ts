@@ -23,6 +23,7 @@ export const inputs = {
     usual: 'calfUsdPerCwt',
     help: 'After commission and hauling.',
     ask: 'Ask the sale barn what calves of that weight brought last week, or look at its report.',
+    offeredBy: 'prices.calfUsual',
   }),
   keepDays: number('Days until you would buy back', 't', 'd', [1, 1000], 190, {
     step: 5,
@@ -33,6 +34,7 @@ export const inputs = {
     usual: 'cowUsd',
     help: 'One cow, as she is now: bred, open or with a calf.',
     field: 'Her weight times the price a pound for culls; for a bred cow, what cows like her brought at the last bred sale.',
+    offeredBy: 'prices.cowSale',
   }),
   saleCostsUsd: number('Cost of selling her', 's', 'usd', [0, 5000], 90, {
     usual: 'sellingUsd',
@@ -41,16 +43,22 @@ export const inputs = {
   lowBuyBackUsd: number('Buy-back price, if cows are cheap then', 'B_{low}', 'usd', [50, 20_000], 2500, {
     usual: 'cowUsd',
     help: 'A cow as she would stand then: with a calf at side if she would have one.',
+    offeredBy: 'prices.buyBackLow',
   }),
   likelyBuyBackUsd: number('Buy-back price, likely', 'B', 'usd', [50, 20_000], 3000, {
     step: 50,
     usual: 'cowUsd',
     ask: 'What did such cows bring last spring? When a drought breaks over a wide country, everybody buys at once.',
+    offeredBy: 'prices.buyBackLikely',
   }),
-  highBuyBackUsd: number('Buy-back price, if cows are high then', 'B_{high}', 'usd', [50, 20_000], 3600, { usual: 'cowUsd' }),
+  highBuyBackUsd: number('Buy-back price, if cows are high then', 'B_{high}', 'usd', [50, 20_000], 3600, {
+    usual: 'cowUsd',
+    offeredBy: 'prices.buyBackHigh',
+  }),
   pricesSeenDay: date('Day when you saw these prices', '2026-11-01', {
     occurs: 'today',
     help: 'It goes into the note. A price is good for a week or two.',
+    offeredBy: 'prices.seen',
   }),
   buyBackCostsUsd: number('Cost of buying back', 'b', 'usd', [0, 5000], 90, {
     usual: 'sellingUsd',
@@ -59,6 +67,7 @@ export const inputs = {
   interestPercent: number('Interest that the money would earn or save, a year', 'r', 'pct', [0, 40], 6, {
     usual: 'interestPercent',
     help: 'The rate of the loan that the sale would pay down, or what the bank pays you.',
+    offeredBy: 'prices.interest',
   }),
   dailyCostFrom: choice('What it costs to keep her a day', 'hay', {
     options: { hay: 'Work it out from hay', known: 'I know the cost a day' },
@@ -82,13 +91,18 @@ export const inputs = {
     usual: 'hayUsdPerTon',
     shownWhen: byHay,
     help: 'Your own hay costs what it would sell for.',
+    offeredBy: 'prices.hayLikely',
   }),
   otherUsdPerDay: number('Other costs a cow a day', 'o', 'usd/d', [0, 20], 0.4, {
     belongsTo: 'management',
     shownWhen: byHay,
     help: 'Mineral, supplement, fuel to feed, veterinary bills.',
   }),
-  hayOnHandLb: number('Hay on hand', 'F', 'lb', [0, 20_000_000], 57_000, { shownWhen: byHay, field: 'Count the bales, weigh three, multiply.' }),
+  hayOnHandLb: number('Hay on hand', 'F', 'lb', [0, 20_000_000], 57_000, {
+    shownWhen: byHay,
+    field: 'Count the bales, weigh three, multiply.',
+    offeredBy: 'hay.ownLb',
+  }),
   agingFrom: choice('Will the cow you buy back be younger?', 'years', {
     options: {
       none: { label: 'No: as old as she would be then', short: 'bought back as old' },
@@ -114,7 +128,7 @@ export const inputs = {
     belongsTo: 'management',
     ask: 'Cows dead in the last five years, divided by five, for each hundred.',
   }),
-  herdHead: number('Cows in the herd', 'N', 'head', [1, 100_000], 45, { whole: true }),
+  herdHead: number('Cows in the herd', 'N', 'head', [1, 100_000], 45, { whole: true, offeredBy: 'herd.cows' }),
   sellHead: number('Cows you would sell', 'n', 'head', [0, 100_000], 12, {
     belongsTo: 'management',
     usual: 'herdHead',

@@ -66,14 +66,19 @@ export const placeInputs = {
       area: { label: 'I know its area', short: 'a frame of my own' },
     },
     shownWhen: clipping,
+    offeredBy: 'tools.frame',
   }),
   aroundIn: number('Inside of the hoop, round its edge', 'C', 'in', [20, 400], 93, {
     shownWhen: { ...clipping, frame: 'hoop-around' },
     help: 'A hoop 93 inches around holds 4.8 square feet: then each gram of dry forage is 20 pounds an acre.',
+    offeredBy: 'tools.frameAround',
   }),
-  acrossIn: number('Inside of the hoop, straight across', 'D_f', 'in', [6, 130], 29.67, { shownWhen: { ...clipping, frame: 'hoop-across' } }),
-  lengthIn: number('Inside length', 'l', 'in', [6, 130], 26.25, { shownWhen: { ...clipping, frame: 'rectangle' } }),
-  widthIn: number('Inside width', 'w', 'in', [6, 130], 26.25, { shownWhen: { ...clipping, frame: 'rectangle' } }),
+  acrossIn: number('Inside of the hoop, straight across', 'D_f', 'in', [6, 130], 29.67, {
+    shownWhen: { ...clipping, frame: 'hoop-across' },
+    offeredBy: 'tools.frameAcross',
+  }),
+  lengthIn: number('Inside length', 'l', 'in', [6, 130], 26.25, { shownWhen: { ...clipping, frame: 'rectangle' }, offeredBy: 'tools.frameLength' }),
+  widthIn: number('Inside width', 'w', 'in', [6, 130], 26.25, { shownWhen: { ...clipping, frame: 'rectangle' }, offeredBy: 'tools.frameWidth' }),
   frameKnownFt2: number('Area of the frame', 'a_k', 'sqft', [0.5, 100], 4.8, { shownWhen: { ...clipping, frame: 'area' } }),
   plots: rows({
     label: 'Plots clipped',
@@ -175,13 +180,19 @@ export const placeInputs = {
     shownWhen: { way: 'height-known' },
     help: 'With the water out, in one inch over one acre. Printed figures run from 50 to 400.',
     ask: 'Clip three plots and choose “clipped three plots to set the stick”.',
+    offeredBy: 'pasture.density',
   }),
   stand: choice('What grows there', 'mixed-pasture', {
     options: standOptions,
     shownWhen: { way: 'height-stand' },
     help: 'Nothing here fits native range by height alone: clip it.',
+    offeredBy: 'pasture.stand',
   }),
-  condition: choice('Look straight down: how thick is it', 'good', { options: conditionOptions, shownWhen: { way: 'height-stand' } }),
+  condition: choice('Look straight down: how thick is it', 'good', {
+    options: conditionOptions,
+    shownWhen: { way: 'height-stand' },
+    offeredBy: 'pasture.condition',
+  }),
   dryFrom: choice('How dry the clippings are', 'dried', {
     options: {
       dried: { label: 'I dried a sample', short: 'a dried sample' },
@@ -224,10 +235,11 @@ const cutAtGround = { way: ['clips', 'plate'], clippedTo: ['ground', 'not-sure']
 
 export const inputs = {
   ...placeInputs,
-  areaAc: number('Acres of this pasture', 'A', 'ac', [0.1, 100_000], 85, { step: 5, usual: 'pastureAc' }),
+  areaAc: number('Acres of this pasture', 'A', 'ac', [0.1, 100_000], 85, { step: 5, usual: 'pastureAc', offeredBy: 'pasture.area' }),
   reachPercent: number('Share of it that stock use', 'q', 'pct', [1, 100], 100, {
     help: 'Leave out brush, steep slopes and ground far from water.',
     ask: 'Ride it late in the season: how much of it shows no bites? Past a mile from water count half, past two miles none.',
+    offeredBy: 'pasture.reach',
   }),
   stock,
   stubbleKind: choice('Stubble to leave', 'own', {
@@ -255,6 +267,7 @@ export const inputs = {
     usual: 'stubbleIn',
     shownWhen: { way: ['height-clips', 'height-known', 'height-stand'] },
     ask: 'On sod pasture 3 to 4 inches; on tall native grass 8 or more. In a drought leave more, not less.',
+    offeredBy: 'pasture.stopHeight',
   }),
   eatenFrom: choice('Share eaten of what stands above the stubble', 'by-stay', {
     options: { 'by-stay': 'from the table, by days in one paddock', own: 'my own figure' },
@@ -266,6 +279,7 @@ export const inputs = {
     whole: true,
     shownWhen: { eatenFrom: 'by-stay' },
     help: 'The table ends at seven days; a longer stay is read there, and is likely worse.',
+    offeredBy: 'grazing.stay',
   }),
   ownEatenPercent: number('Share eaten', 'u_o', 'pct', [5, 100], 60, { belongsTo: 'management', shownWhen: { eatenFrom: 'own' } }),
   withinPercent: number('How close you want the mean', 'E', 'pct', [5, 100], 20, {

@@ -91,6 +91,7 @@ const stock = choice('Kind of stock', 'cow', {
     other: { label: stockWords.other, short: ['other', 'others'], group: 'Other' },
   },
   help: 'Choosing one fills in weight and appetite; change them to fit yours.',
+  offeredBy: 'herd.kind',
 });
 
 /** The rule for cold was made for beef cattle. */
@@ -109,41 +110,54 @@ export const herd = rows({
       usual: 'herdHead',
       whole: true,
       help: 'Those that will be here and on hay.',
+      offeredBy: 'herd.count',
     }),
     weightLb: number('Weight of one', 'W', 'lb', [20, 3500], 1250, {
       step: 10,
       usual: 'animalLb',
       field: 'Scale, or a tape around the heart girth.',
       ask: 'What did your last culls weigh on the sale tickets? Take the mean of three or more. Guesses run light.',
+      offeredBy: 'herd.weight',
     }),
     intakePercent: number('Eats in a day, of its weight', 'i', 'pct', [0.5, 8], 2.2, {
       help: 'With the water out, as percent of weight. Before birth, if there is one.',
       ask: 'Leave what the kind filled in. Guides miss by about 15 % either way, and the result shows that range.',
+      offeredBy: 'herd.dryIntake',
     }),
-    hasBirths: yesNo('Calves, lambs, kids or foals while on hay', true),
+    hasBirths: yesNo('Calves, lambs, kids or foals while on hay', true, { offeredBy: 'herd.births' }),
     birthDay: date('Middle of that season', '2027-03-10', {
       occurs: { nextFrom: 'fromDay' },
       shownWhen: { hasBirths: 'yes' },
       ask: 'By which day will half of them have calved or lambed? Count 283 days from the middle of breeding for cows, 147 for ewes.',
+      offeredBy: 'herd.birth',
     }),
-    nursingPercent: number('Eats when nursing, of its weight', 'j', 'pct', [0.5, 8], 2.5, { shownWhen: { hasBirths: 'yes' } }),
+    nursingPercent: number('Eats when nursing, of its weight', 'j', 'pct', [0.5, 8], 2.5, {
+      shownWhen: { hasBirths: 'yes' },
+      offeredBy: 'herd.nursingIntake',
+    }),
   },
   default: [
     { stock: 'cow', countHead: 45, weightLb: 1250, intakePercent: 2.2, hasBirths: true, birthDay: '2027-03-10', nursingPercent: 2.5 },
     { stock: 'bull', countHead: 2, weightLb: 1900, intakePercent: 2, hasBirths: false, birthDay: '2027-03-10', nursingPercent: 2.5 },
     { stock: 'ewe', countHead: 60, weightLb: 160, intakePercent: 2, hasBirths: true, birthDay: '2027-03-25', nursingPercent: 4 },
   ],
+  offeredBy: 'herd',
 });
 
 /** Answers that mean that there is hay on hand. */
 export const hasHay = ['at-baling', 'now'] as const;
 
 export const placeInputs = {
-  fromDay: date('First day on hay', '2026-11-01', { occurs: { nextFrom: 'today' }, help: 'Today, if they are on hay already.' }),
+  fromDay: date('First day on hay', '2026-11-01', {
+    occurs: { nextFrom: 'today' },
+    help: 'Today, if they are on hay already.',
+    offeredBy: 'season.hayFrom',
+  }),
   toDay: date('Turn-out, first day back on grass', '2027-04-20', {
     occurs: { nextFrom: 'fromDay' },
     ask: 'When was the grass ready in a late spring? After a drought add ten days to two weeks.',
     field: 'Let the height of the grass decide when it comes. This day is for the plan.',
+    offeredBy: 'season.turnIn',
   }),
   herd,
   beside: choice('Other feed in that time', 'none', {
@@ -189,27 +203,39 @@ export const placeInputs = {
       'at-baling': { label: 'Yes, weight as it was baled', short: 'weighed as it was baled' },
       now: { label: 'Yes, weighed since', short: 'weighed since' },
     },
+    offeredBy: 'hay.onHand',
   }),
-  ownCount: number('Bales on hand', 'b', 'count', [0, 100_000], 60, { step: 5, whole: true, shownWhen: { onHand: hasHay } }),
+  ownCount: number('Bales on hand', 'b', 'count', [0, 100_000], 60, { step: 5, whole: true, shownWhen: { onHand: hasHay }, offeredBy: 'hay.count' }),
   ownBaleLb: number('Weight of one of them', 'w', 'lb', [20, 3000], 950, {
     usual: 'baleLb',
     shownWhen: { onHand: hasHay },
     field: 'Three bales on a scale ticket. Most people guess high by a tenth or more.',
+    offeredBy: 'hay.bale',
   }),
-  baledDay: date('Day it was baled', '2026-06-15', { occurs: { lastBy: 'fromDay' }, shownWhen: { onHand: hasHay } }),
-  weighedDay: date('Day it was weighed', '2026-10-15', { occurs: { lastBy: 'fromDay' }, shownWhen: { onHand: 'now' } }),
-  moisturePercent: hayMoisturePercent('place'),
+  baledDay: date('Day it was baled', '2026-06-15', { occurs: { lastBy: 'fromDay' }, shownWhen: { onHand: hasHay }, offeredBy: 'hay.baled' }),
+  weighedDay: date('Day it was weighed', '2026-10-15', { occurs: { lastBy: 'fromDay' }, shownWhen: { onHand: 'now' }, offeredBy: 'hay.weighed' }),
+  moisturePercent: hayMoisturePercent('place', 'hay.moisture'),
   yearlyRain: yearlyRain(),
   pricedBy: choice('Price of the hay to buy', 'ton', {
     options: { ton: 'One price, by the ton', bale: 'One price, by the bale', range: 'Low, likely, high, by the ton' },
+    offeredBy: 'prices.hayFrom',
   }),
   priceUsdPerTon: number('Price, likely', 'p', 'usd/ton', [0, 3000], 135, {
     usual: 'hayUsdPerTon',
     shownWhen: { pricedBy: ['ton', 'range'] },
     help: 'At the seller’s gate. It depends on the year, the test and the bale: note the day that you saw it.',
+    offeredBy: 'prices.hayLikely',
   }),
-  lowPriceUsdPerTon: number('Price, low', 'p_l', 'usd/ton', [0, 3000], 100, { usual: 'hayUsdPerTon', shownWhen: { pricedBy: 'range' } }),
-  highPriceUsdPerTon: number('Price, high', 'p_h', 'usd/ton', [0, 3000], 200, { usual: 'hayUsdPerTon', shownWhen: { pricedBy: 'range' } }),
+  lowPriceUsdPerTon: number('Price, low', 'p_l', 'usd/ton', [0, 3000], 100, {
+    usual: 'hayUsdPerTon',
+    shownWhen: { pricedBy: 'range' },
+    offeredBy: 'prices.hayLow',
+  }),
+  highPriceUsdPerTon: number('Price, high', 'p_h', 'usd/ton', [0, 3000], 200, {
+    usual: 'hayUsdPerTon',
+    shownWhen: { pricedBy: 'range' },
+    offeredBy: 'prices.hayHigh',
+  }),
   balePriceUsd: number('Price of a bale', 'p_b', 'usd', [0, 2000], 65, {
     usual: 'baleUsd',
     shownWhen: { pricedBy: 'bale' },
@@ -219,6 +245,7 @@ export const placeInputs = {
     usual: 'freightUsdPerLoad',
     help: 'A load that is half full costs the same trip. 0 if the price is delivered.',
     ask: 'Loaded miles times the rate for a mile.',
+    offeredBy: 'prices.freight',
   }),
 };
 
@@ -229,6 +256,7 @@ export const managementInputs = {
     options: { ...storageMethods, rind: { label: 'I cut one open and measured the rind', short: 'with the rind measured' }, known },
     belongsTo: 'management',
     shownWhen: { onHand: hasHay },
+    offeredBy: 'hay.storage',
   }),
   knownOwnPercent: number('Loss of the hay on hand, still to come', 's_o', 'pct', [0, 90], 5, {
     belongsTo: 'management',
@@ -239,7 +267,11 @@ export const managementInputs = {
     belongsTo: 'management',
     shownWhen: { onHand: hasHay, ownStorage: 'rind' },
   }),
-  storage: choice('How the bought hay is stored', 'ground-uncovered', { options: { ...storageMethods, known }, belongsTo: 'management' }),
+  storage: choice('How the bought hay is stored', 'ground-uncovered', {
+    options: { ...storageMethods, known },
+    belongsTo: 'management',
+    offeredBy: 'hay.boughtStorage',
+  }),
   knownStoragePercent: number('Lost in storage, of what was stacked', 's_k', 'pct', [0, 90], 10, {
     belongsTo: 'management',
     shownWhen: { storage: 'known' },
@@ -268,6 +300,7 @@ export const managementInputs = {
     usual: 'baleLb',
     shownWhen: { baleFrom: 'weighed' },
     field: 'Three of the seller’s bales on a scale ticket. Most people guess high by a tenth or more.',
+    offeredBy: 'hay.boughtBale',
   }),
   widthFt: number('Width', 'c', 'ft', [1, 6], 4, {
     belongsTo: 'management',
@@ -287,6 +320,7 @@ export const managementInputs = {
     belongsTo: 'management',
     whole: true,
     ask: 'Ask the trucker. The legal weight or the width is the limit, whichever comes first.',
+    offeredBy: 'hay.load',
   }),
 };
 

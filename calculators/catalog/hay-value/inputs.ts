@@ -14,14 +14,21 @@ export const offerInputs = {
     usual: 'hayUsdPerTon',
     shownWhen: byTon,
     help: 'At the seller’s gate, as fed. Note the day that you saw it.',
+    offeredBy: 'prices.hayLikely',
   }),
   lowPriceUsdPerTon: number('Price, low', 'p_l', 'usd/ton', [0, 3000], 110, {
     belongsTo: 'management',
     usual: 'hayUsdPerTon',
     shownWhen: byTon,
     help: 'The least that such hay went for lately.',
+    offeredBy: 'prices.hayLow',
   }),
-  highPriceUsdPerTon: number('Price, high', 'p_h', 'usd/ton', [0, 3000], 180, { belongsTo: 'management', usual: 'hayUsdPerTon', shownWhen: byTon }),
+  highPriceUsdPerTon: number('Price, high', 'p_h', 'usd/ton', [0, 3000], 180, {
+    belongsTo: 'management',
+    usual: 'hayUsdPerTon',
+    shownWhen: byTon,
+    offeredBy: 'prices.hayHigh',
+  }),
   balePriceUsd: number('Price of a bale, likely', 'b', 'usd', [0, 2000], 60, {
     step: 5,
     belongsTo: 'management',
@@ -36,6 +43,7 @@ export const offerInputs = {
     usual: 'baleLb',
     shownWhen: byBale,
     field: 'Three bales on a scale ticket.',
+    offeredBy: 'hay.boughtBale',
   }),
   isWeighed: yesNo('Was that weight on a scale?', false, {
     short: ['weighed', 'not weighed'],
@@ -49,7 +57,7 @@ export const offerInputs = {
     help: '0 if the price is delivered.',
     ask: 'What does the trucker want for a load, and how many tons are on it? Divide.',
   }),
-  moisturePercent: hayMoisturePercent('management'),
+  moisturePercent: hayMoisturePercent('management', 'hay.boughtMoisture'),
   slip: choice('Is there a laboratory’s slip for this hay?', 'tested', {
     options: { tested: { label: 'Yes', short: 'tested' }, none: { label: 'No', short: 'not tested' } },
     belongsTo: 'management',
@@ -83,6 +91,7 @@ export const lossInputs = {
       known: { label: 'I know my own loss', short: 'with a known loss' },
     },
     belongsTo: 'management',
+    offeredBy: 'hay.boughtStorage',
   }),
   storedMonths: number('Months in storage, on average', 'M', 'mo', [0, 18], 6, {
     belongsTo: 'management',

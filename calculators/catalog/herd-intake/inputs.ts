@@ -19,6 +19,7 @@ const stock = choice('Kind of stock', 'cow', {
     horse: { label: stockWords.horse, short: ['horse', 'horses'], group: 'Horses', fills: { weightLb: 1100 } },
   },
   help: 'Choosing one fills in a common weight; change it to fit yours.',
+  offeredBy: 'herd.kind',
 });
 
 export const inputs = {
@@ -27,6 +28,7 @@ export const inputs = {
       known: { label: 'I know', short: 'stages as given' },
       'birth-month': { label: 'Work it out from the month they calve or lamb', short: 'stages by birth month' },
     },
+    offeredBy: 'herd.stageFrom',
   }),
   month: choice('Month that you ask about', 'jul', { options: months, occurs: 'today', shownWhen: { stageFrom: 'birth-month' } }),
   intakeFrom: choice('What one eats', 'guide', {
@@ -35,6 +37,7 @@ export const inputs = {
       own: { label: 'My own figures', short: 'own figures for appetite' },
     },
     help: 'As a share of its weight, counted with the water out.',
+    offeredBy: 'herd.intakeFrom',
   }),
   quality: choice('Feed that they are on', 'fair', {
     options: { poor: 'Poor: brown, stemmy, weathered', fair: 'Fair: some green leaf, or decent grass hay', good: 'Good: mostly green leaf' },
@@ -61,24 +64,32 @@ export const inputs = {
         options: { dry: stageWords.dry, late: stageWords.late, nursing: stageWords.nursing },
         shownWhen: { stageFrom: 'known', stock: breeding },
         ask: 'In which month do they calve or lamb? Choose “Work it out” above.',
+        offeredBy: 'herd.stage',
       }),
-      birthMonth: choice('Month in which most calve or lamb', 'mar', { options: months, shownWhen: { stageFrom: 'birth-month', stock: breeding } }),
+      birthMonth: choice('Month in which most calve or lamb', 'mar', {
+        options: months,
+        shownWhen: { stageFrom: 'birth-month', stock: breeding },
+        offeredBy: 'herd.birthMonth',
+      }),
       countHead: number('Head', 'n', 'head', [0, 20_000], 45, {
         belongsTo: 'management',
         usual: 'herdHead',
         whole: true,
         help: 'This stands with the management, so that selling some can be set beside keeping all.',
+        offeredBy: 'herd.count',
       }),
       weightLb: number('Weight of one', 'W', 'lb', [20, 3500], 1250, {
         step: 10,
         usual: 'animalLb',
         field: 'A scale, or a weigh tape around the heart girth.',
         ask: 'What did your last culls weigh on the sale tickets? Average three or more. Guesses run light.',
+        offeredBy: 'herd.weight',
       }),
       ownPercent: number('Eats a day, share of its weight', 'p_o', 'pct', [0.5, 8], 2.5, {
         shownWhen: { intakeFrom: 'own' },
         help: 'With the water out. Most cattle eat 1.5 to 3 %, sheep 2 to 5 %.',
         field: 'On hay: weigh what goes in and what is left for a week, take off the water, divide by head, days and weight.',
+        offeredBy: 'herd.intake',
       }),
     },
     default: [
@@ -88,6 +99,7 @@ export const inputs = {
       { stock: 'heifer', stage: 'dry', birthMonth: 'feb', countHead: 9, weightLb: 950, ownPercent: 2.2 },
       { stock: 'ewe', stage: 'dry', birthMonth: 'mar', countHead: 60, weightLb: 160, ownPercent: 2 },
     ],
+    offeredBy: 'herd',
   }),
   weightRule: choice('Animal units by weight', 'linear', {
     options: {

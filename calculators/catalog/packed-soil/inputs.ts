@@ -5,6 +5,7 @@ export const inputs = {
   texture: choice('Wet some of the soil and squeeze out a ribbon', 'silt-loam', {
     options: allRibbons,
     help: 'What counts as packed depends on texture. Take the soil from the depth of the cores.',
+    offeredBy: 'pasture.texture',
   }),
   volumeFrom: choice('Volume of a core', 'can', {
     options: {
@@ -16,10 +17,12 @@ export const inputs = {
   acrossIn: number('Width of the can, inside', 'w', 'in', [0.5, 12], 3, {
     help: 'Measure to a sixteenth of an inch: this error counts twice.',
     shownWhen: { volumeFrom: 'can' },
+    offeredBy: 'tools.canAcross',
   }),
   tallIn: number('Height of the soil in it', 'h', 'in', [0.5, 12], 3, {
     field: 'Press it in level with a board across the top, so that the core is not squeezed. Dig it out and trim both ends flat.',
     shownWhen: { volumeFrom: 'can' },
+    offeredBy: 'tools.canTall',
   }),
   ringMl: number('Volume of the ring', 'V_{ring}', 'ml', [20, 5000], 350, {
     help: 'A cubic centimeter is a milliliter.',

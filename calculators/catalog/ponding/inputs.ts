@@ -66,6 +66,7 @@ export const inputs = {
     options: { ...ribbons, own: 'I have the soil’s own numbers from a measurement' },
     belongsTo: 'management',
     help: 'Take it from the top few inches. The tightest layer near the top decides.',
+    offeredBy: 'pasture.texture',
   }),
   conductivityInPerHr: number('Rate when soaked (conductivity behind the wetting front)', 'K_{own}', 'in/hr', [0.005, 10], 0.25, {
     belongsTo: 'management',

@@ -11,6 +11,7 @@ export const inputs = {
     shownWhen: { rainFrom: 'gauge' },
     field: 'Read it at the same hour every day, eye level with the water. Not while it thunders.',
     ask: 'No gauge? Set out two straight-sided cans well away from trees and walls, and choose “in two straight-sided cans”.',
+    offeredBy: 'rain.lastReading',
   }),
   firstCanIn: number('Depth in the first can', 'P_1', 'in', [0.05, 30], 1, {
     shownWhen: cans,
@@ -25,6 +26,7 @@ export const inputs = {
     usual: 'pastureAc',
     shownWhen: { surface: 'acres' },
     ask: 'Take two fence lengths, or pace two sides. Cut odd ground into rectangles and add them up.',
+    offeredBy: 'pasture.area',
   }),
   lengthFt: number('One side', 'l', 'ft', [50, 50_000], 1320, { shownWhen: { surface: 'sides' }, help: 'A quarter mile is 1,320 ft.' }),
   widthFt: number('The side that meets it', 'w', 'ft', [50, 50_000], 1320, { shownWhen: { surface: 'sides' }, help: 'At a square corner.' }),
@@ -38,6 +40,7 @@ export const inputs = {
     shownWhen: { surface: 'paces' },
     help: 'Many people step about 2 1/2 ft.',
     ask: 'Walk between two posts 100 ft apart and count. 100 divided by your count is your pace.',
+    offeredBy: 'tools.pace',
   }),
   roofLengthFt: number('Length of the roof', 'l', 'ft', [4, 2000], 60, {
     shownWhen: { surface: 'roof' },
@@ -85,8 +88,10 @@ export const inputs = {
           horse: { label: 'Horse', short: ['horse', 'horses'] },
           other: { label: 'Other, or my own figure', short: ['other', 'others'] },
         },
+        offeredBy: 'herd.kind',
+        takesNot: ['lamb'],
       }),
-      countHead: number('Head', 'N', 'head', [1, 20_000], 45, { whole: true }),
+      countHead: number('Head', 'N', 'head', [1, 20_000], 45, { whole: true, offeredBy: 'herd.count' }),
       ownGalPerDay: number('One drinks', 'g', 'gal/d', [0.1, 60], 15, {
         usual: 'drunkGalPerDay',
         shownWhen: { kind: 'other' },
@@ -98,8 +103,10 @@ export const inputs = {
       { kind: 'bull', countHead: 2, ownGalPerDay: 15 },
       { kind: 'ewe-nursing', countHead: 60, ownGalPerDay: 3 },
     ],
+    offeredBy: 'herd',
   }),
   airF: number('Hottest part of the day', 't', 'f', [-20, 125], 90, {
     help: 'Cattle drink half again as much at 90 °F as at 60 °F. Sheep, goats and horses go by one figure here.',
+    offeredBy: 'place.hot',
   }),
 };

@@ -43,6 +43,7 @@ export const inputs = {
       medians: { label: 'The nearest station’s medians', short: 'station medians' },
     },
     ask: 'No record yet? The twelve monthly medians of the nearest station give a percentage, and nothing more. Start a record today.',
+    offeredBy: 'rain.from',
   }),
   rainRecord: record({
     ...rainGauge,
@@ -54,9 +55,14 @@ export const inputs = {
     field:
       'Read the gauge at one hour every day, and write a 0 on dry days: a gap can then be told from a dry day. Write T for a trace, M for a day that was not read.',
     ask: 'No record of your own? Ask the nearest weather station for its daily or monthly rain. A station some miles off is better than a guess, and it is still not your rain.',
+    offeredBy: 'rain.record',
   }),
   // It stays with the example's record, which ends in 2025.
-  untilDay: date('Up to which day', '2025-09-30', { occurs: 'fixed', help: 'A record by months goes up to the end of a month.' }),
+  untilDay: date('Up to which day', '2025-09-30', {
+    occurs: 'fixed',
+    help: 'A record by months goes up to the end of a month.',
+    offeredBy: 'rain.lastDay',
+  }),
   windowMonths: number('Months to look back over', 'k', 'mo', [1, 24], 6, {
     whole: true,
     help: 'One to three for topsoil and this growth, six for a season, twelve or more for ponds and wells.',
@@ -79,5 +85,6 @@ export const inputs = {
   stationIn: months('Median rain of the month at the station', 'm', 'in', [0, 60], [2.4, 2.4, 3.2, 3.6, 4.9, 4.2, 2.6, 2.1, 2.9, 2.7, 3.1, 2.4], {
     shownWhen: { compareWith: 'medians' },
     help: 'Medians, not means: half of the years had less.',
+    offeredBy: 'rain.station',
   }),
 };

@@ -97,12 +97,15 @@ export const inputs = {
   forage: choice('What grows there', 'cool-season-mix', {
     options: forageOptions,
     help: 'Fills in the heights: the middle of the published heights to start, the taller of the stubbles to leave. Change them to fit yours.',
+    offeredBy: 'pasture.forage',
+    takesNot: ['annual-range'],
   }),
   startHeightIn: number('Height when grazing starts', 'H_1', 'in', [1, 60], 9, {
     usual: 'swardIn',
     field:
       'Set a ruler on the soil among the plants and read where most leaves end, seed heads left out. Do it in twenty places over the paddock and take the mean.',
     ask: 'Your forage’s published height stands in when you choose what grows there.',
+    offeredBy: 'pasture.startHeight',
   }),
   densityLbPerAcIn: number('Pounds in an inch of height', 'd', 'lb/ac/in', [20, 1000], 275, {
     usual: 'swardLbPerAcIn',
@@ -110,12 +113,14 @@ export const inputs = {
     field:
       'Three clips make the stick fit your place. Lay a frame of 4.8 sq ft, measure the height, clip to the stubble you leave, dry it, weigh it. Each gram is 20 lb an acre; divide by the inches that you cut off.',
     ask: 'Is the stand thick, or can you see the ground from above? Tables run from 50 for open native grass to 400 for thick sod.',
+    offeredBy: 'pasture.density',
   }),
   growthFrom: choice('How fast it grows now', 'known', {
     options: {
       known: { label: 'I know the growth a day', short: 'growth a day known' },
       heights: { label: 'I measured the height on two days', short: 'height on two days' },
     },
+    offeredBy: 'record.growthFrom',
   }),
   growthLbPerAcDay: number('Growth a day', 'g', 'lb/ac/d', [0, 300], 40, {
     step: 5,
@@ -127,14 +132,17 @@ export const inputs = {
   firstHeightIn: number('Height on the first day', 'h_1', 'in', [0, 60], 4.5, {
     shownWhen: measured,
     field: 'In a paddock at rest or under a cage, at stakes that you find again.',
+    offeredBy: 'record.firstHeight',
   }),
   secondHeightIn: number('Height on the second day', 'h_2', 'in', [0, 60], 5.5, {
     shownWhen: measured,
     field: 'At the same stakes, measured the same way by the same person.',
+    offeredBy: 'record.secondHeight',
   }),
   betweenDays: number('Days between the two', 't', 'd', [3, 60], 10, {
     shownWhen: measured,
     help: 'Seven to ten days do well. In fewer, the growth drowns in the error of the ruler.',
+    offeredBy: 'record.between',
   }),
   stock: grazingStock({
     label: 'All stock that graze these paddocks',
@@ -151,11 +159,13 @@ export const inputs = {
     usual: 'stubbleIn',
     help: 'In a drought leave more, not less: the leaf that stays is what grows the next.',
     ask: 'Your forage’s published stubble stands in when you choose what grows there.',
+    offeredBy: 'pasture.stopHeight',
   }),
   paddockCount: number('Paddocks today', 'n', 'count', [1, 100], 8, {
     belongsTo: 'management',
     whole: true,
     help: 'Only those in this round: leave out hay ground and any that is set aside.',
+    offeredBy: 'pasture.paddocks',
   }),
   acresFrom: choice('Acres in a paddock', 'known', {
     options: {
@@ -171,12 +181,14 @@ export const inputs = {
     shownWhen: { acresFrom: 'known' },
     help: 'Acres that stock graze: without ponds, rock and brush. Where paddocks differ, the mean.',
     ask: 'Pace two sides of the paddock and multiply the yards; an acre is 4,840 square yards.',
+    offeredBy: 'pasture.paddockArea',
   }),
-  stayDays: number('Days a herd stays in one', 's', 'd', [1, 120], 4, { belongsTo: 'management', whole: true }),
+  stayDays: number('Days a herd stays in one', 's', 'd', [1, 120], 4, { belongsTo: 'management', whole: true, offeredBy: 'grazing.stay' }),
   herdCount: number('Herds', 'm', 'count', [1, 4], 1, {
     belongsTo: 'management',
     whole: true,
     help: 'Herds that go through the same paddocks, one right behind the other.',
+    offeredBy: 'grazing.herds',
   }),
   eatenFrom: choice('Share eaten of what stands above the stubble', 'by-stay', {
     options: {

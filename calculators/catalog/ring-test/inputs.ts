@@ -11,16 +11,21 @@ export const inputs = {
     step: 0.25,
     field: 'Measure inside, twice, crosswise, to a sixteenth of an inch. Take the middle of the two. A ring sold as 6 inches is often less inside.',
     shownWhen: { boreFrom: 'measured' },
+    offeredBy: 'tools.ringBore',
   }),
   fillWaterMl: number('Water that filled it', 'V_{fill}', 'ml', [50, 100_000], 1390, {
     field: 'Stand the ring on a flat sheet of plastic over a pan, seal its foot with clay, fill to a mark. A gram of water is a milliliter.',
     shownWhen: { boreFrom: 'filled' },
   }),
   fillDepthIn: number('To this depth', 'z_{fill}', 'in', [0.5, 24], 3, { shownWhen: { boreFrom: 'filled' } }),
-  insertedIn: number('Depth of the ring in the soil', 'd', 'in', [0.5, 12], 3, { help: 'The same for all rings, and the same at the next visit.' }),
+  insertedIn: number('Depth of the ring in the soil', 'd', 'in', [0.5, 12], 3, {
+    help: 'The same for all rings, and the same at the next visit.',
+    offeredBy: 'tools.ringInserted',
+  }),
   waterMl: number('Water for one pouring', 'V', 'ml', [20, 100_000], 444, {
     help: '444 mL is about an inch in a 6-inch ring. A pint is 473 mL.',
     field: 'Lay a piece of plastic film in the ring, pour onto it, then draw it out and start the watch.',
+    offeredBy: 'tools.pouring',
   }),
   site: choice('Anything wrong where the rings stand?', 'none', {
     options: {
@@ -81,6 +86,7 @@ export const inputs = {
       place: { label: 'Another place on the same day', short: 'another place' },
     },
     help: 'Tells whether the change is more than chance.',
+    offeredBy: 'earlier.beside',
   }),
   others: rows({
     label: 'Rates of those rings',
@@ -89,8 +95,11 @@ export const inputs = {
     help: 'As the table “Each ring” of that test gives them. Same ring, same depth of water, same pouring.',
     maxRows: 6,
     shownWhen: { beside: ['visit', 'place'] },
-    columns: { thenInPerHr: number('Rate of its last pouring', 'r_0', 'in/hr', [0.001, 2000], 1, { usual: 'soakingInPerHr' }) },
+    columns: {
+      thenInPerHr: number('Rate of its last pouring', 'r_0', 'in/hr', [0.001, 2000], 1, { usual: 'soakingInPerHr', offeredBy: 'earlier.rate' }),
+    },
     default: [{ thenInPerHr: 0.8 }, { thenInPerHr: 1.5 }, { thenInPerHr: 2.1 }],
+    offeredBy: 'earlier',
   }),
   alike: yesNo('Same season, same moisture, same hands both times?', true, {
     short: ['done alike', 'not done alike'],

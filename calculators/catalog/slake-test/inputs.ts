@@ -12,6 +12,7 @@ export const inputs = {
       differs: 'The two places feel different',
     },
     help: 'Rub it wet between your fingers. Compare only places that feel alike.',
+    offeredBy: 'pasture.texture',
   }),
   spot: choice('Where did you take them?', 'plants', {
     options: { plants: 'Under plants', bare: 'In bare spots', mixed: 'Some of each' },

@@ -3,7 +3,12 @@ import { allRibbons } from '../../asks/textures.ts';
 import { choice, number } from '../../kit/inputs.ts';
 
 export const inputs = {
-  areaAc: number('Area', 'A_{ac}', 'ac', [0.1, 100_000], 120, { usual: 'pastureAc', help: 'Only for the truck loads.', field: acresByPacing }),
+  areaAc: number('Area', 'A_{ac}', 'ac', [0.1, 100_000], 120, {
+    usual: 'pastureAc',
+    help: 'Only for the truck loads.',
+    field: acresByPacing,
+    offeredBy: 'pasture.area',
+  }),
   rainFrom: choice('How hard the rain beats in a year (rain factor R)', 'known', {
     options: {
       known: { label: 'From a local table or map', short: 'local rain factor' },
@@ -11,16 +16,19 @@ export const inputs = {
     },
     help: 'Local tables and maps print it, by county.',
     field: 'Ask your conservation office for R in US units. A metric R is about 17 times as large; divide it by 17.02.',
+    offeredBy: 'place.rainFrom',
   }),
   rainFactorRatio: number('Rain factor (R)', 'R_{local}', 'ratio', [1, 700], 190, {
     step: 5,
     help: 'In US units, hundred foot-tons times inches, an acre an hour.',
     shownWhen: { rainFrom: 'known' },
+    offeredBy: 'place.rainFactor',
   }),
   yearRainIn: number('Rain in a usual year', 'P_{in}', 'in', [4, 118], 38, {
     usual: 'yearIn',
     help: 'The mean of many years, not of this one.',
     shownWhen: { rainFrom: 'year-rain' },
+    offeredBy: 'place.yearRain',
   }),
   soilFrom: choice('How easily the soil washes (soil factor K)', 'texture', {
     options: { known: 'From the soil survey', texture: 'I don’t know: by texture' },
@@ -30,18 +38,24 @@ export const inputs = {
     help: 'In US units; surveys print it between 0.02 and 0.69.',
     shownWhen: { soilFrom: 'known' },
   }),
-  texture: choice('Wet some topsoil and squeeze out a ribbon', 'silt-loam', { options: allRibbons, shownWhen: { soilFrom: 'texture' } }),
+  texture: choice('Wet some topsoil and squeeze out a ribbon', 'silt-loam', {
+    options: allRibbons,
+    shownWhen: { soilFrom: 'texture' },
+    offeredBy: 'pasture.texture',
+  }),
   organicMatterPercent: number('Organic matter in the topsoil', 'OM', 'pct', [0, 10], 2.6, {
     usual: 'soilPercent',
     help: 'From a soil test, percent by weight.',
     ask: 'No test? By common practice, pale soil is near 1, brown near 2, dark brown near 3, nearly black 4 or more.',
     shownWhen: { soilFrom: 'texture' },
+    offeredBy: 'pasture.organic',
   }),
   slopeFrom: choice('How steep it is', 'board', {
     options: {
       board: { label: 'Measured with a 10-ft board', short: 'slope by a board' },
       known: { label: 'I know the percent', short: 'slope in percent' },
     },
+    offeredBy: 'pasture.slopeFrom',
   }),
   riseIn: number('Gap under the low end of the level board', 'h', 'in', [0.5, 72], 6, {
     step: 0.5,
@@ -50,10 +64,15 @@ export const inputs = {
       'Lay one end of a straight 10-ft board on the ground, pointing down the slope. Lift the other end until a level says it is level. Measure from that end down to the ground. Do it at three places and take the middle one.',
     shownWhen: { slopeFrom: 'board' },
   }),
-  slopePercent: number('Slope', 's_{known}', 'pct', [0.2, 60], 8, { help: 'Feet of fall in 100 feet.', shownWhen: { slopeFrom: 'known' } }),
+  slopePercent: number('Slope', 's_{known}', 'pct', [0.2, 60], 8, {
+    help: 'Feet of fall in 100 feet.',
+    shownWhen: { slopeFrom: 'known' },
+    offeredBy: 'pasture.slope',
+  }),
   lengthFrom: choice('How far water runs down the slope', 'paces', {
     options: { paces: { label: 'Counted in steps', short: 'length in steps' }, known: { label: 'I know the feet', short: 'length in feet' } },
     help: 'From the crest to where water gathers in a draw, or slows and drops its soil. Not to the fence.',
+    offeredBy: 'pasture.lengthFrom',
   }),
   stepsCount: number('Steps from the crest to where water gathers or slows', 'n', 'count', [10, 250], 80, {
     step: 5,
@@ -64,13 +83,15 @@ export const inputs = {
   stepFt: number('One step', 'p', 'ft', [1.5, 4], 2.5, {
     help: 'Walk 100 ft of tape and divide 100 by your steps.',
     shownWhen: { lengthFrom: 'paces' },
+    offeredBy: 'tools.pace',
   }),
-  lengthFt: number('Slope length', 'L_{known}', 'ft', [15, 1000], 200, { shownWhen: { lengthFrom: 'known' } }),
+  lengthFt: number('Slope length', 'L_{known}', 'ft', [15, 1000], 200, { shownWhen: { lengthFrom: 'known' }, offeredBy: 'pasture.slopeLength' }),
   groundCoverPercent: number('Covered ground in this pasture', 'G', 'pct', [0, 100], 45, {
     step: 5,
     belongsTo: 'management',
     help: 'Plants at the ground, litter and stones together, against bare soil. Take the usual of the year, not the best day.',
     ask: 'Walk a hundred steps. At each one look at the tip of your boot: plant, litter or stone counts one, bare soil counts nothing. The count is the percent.',
+    offeredBy: 'pasture.groundCover',
   }),
   coverKind: choice('What covers it', 'grass', {
     options: {
@@ -130,6 +151,7 @@ export const inputs = {
     },
     help: 'Down to rock, hardpan or standing water.',
     shownWhen: { toleranceFrom: 'depth' },
+    offeredBy: 'pasture.rooting',
   }),
   subsoil: choice('Could the subsoil be made into fair topsoil with manure and lime?', 'fair', {
     options: { fair: { label: 'Yes, in time', short: 'fair subsoil' }, poor: { label: 'No: rock, gravel, or raw clay', short: 'poor subsoil' } },

@@ -90,6 +90,7 @@ export const inputs = {
     occurs: { nextFrom: 'sowDay' },
     help: 'The one after the sowing. For a crop that heat ends, the day when it is usually done.',
     ask: 'When did frost blacken the garden, these last five falls? Take the earliest but one.',
+    offeredBy: 'season.frost',
   }),
   isSoilWarm: yesNo('Will the soil be 65 °F two inches down by then, and stay so?', true, {
     short: ['soil warm', 'soil not warm'],
@@ -120,6 +121,7 @@ export const inputs = {
     options: textureOptions,
     shownWhen: byFeel,
     help: 'Wet some and squeeze a ribbon between thumb and finger.',
+    offeredBy: 'pasture.texture',
   }),
   rootDepthIn: number('Depth that its roots will reach', 'z', 'in', [3, 72], 36, {
     shownWhen: byFeel,
@@ -163,8 +165,12 @@ export const inputs = {
     shownWhen: { use: 'bale' },
   }),
   areaAc: number('Acres to sow', 'A', 'ac', [0.1, 100_000], 20, { step: 5, belongsTo: 'management', usual: 'pastureAc' }),
-  hayPriceUsdPerTon: number('Price of hay, delivered', 'p', 'usd/ton', [10, 1000], 140, { step: 5, usual: 'hayUsdPerTon' }),
-  hayMoisturePercent: percent('Water in that hay', 'm', 15, 85),
+  hayPriceUsdPerTon: number('Price of hay, delivered', 'p', 'usd/ton', [10, 1000], 140, {
+    step: 5,
+    usual: 'hayUsdPerTon',
+    offeredBy: 'prices.hayLikely',
+  }),
+  hayMoisturePercent: { ...percent('Water in that hay', 'm', 15, 85), offeredBy: 'hay.moisture' },
   hayStoragePercent: percent('Hay lost in storage', 'l_s', 5, 90),
   hayFeedingPercent: percent('Hay wasted at feeding', 'l_f', 15, 90),
 } as const;

@@ -45,6 +45,7 @@ export const inputs = {
     usual: 'swardLbPerAcIn',
     shownWhen: { massFrom: 'height' },
     ask: 'A good stand of pasture holds 200 to 300, a thin one 100 to 200. Three clips of your own set the stick.',
+    offeredBy: 'pasture.density',
   }),
   measuredDay: date('Day it was measured', '2026-11-10', {
     occurs: 'today',
@@ -71,12 +72,13 @@ export const inputs = {
       other: { label: 'Other dormant grass (from memory)', short: 'Other dormant grass', fills: { lossPercent: 7 } },
     },
     help: 'Fills in what weather takes in a month; change it to fit yours.',
+    offeredBy: 'pasture.standingFeed',
   }),
   lossPercent: number('Weather takes in a month', 'p', 'pct', [0, 30], 5, {
     help: 'Percent of what stood when it was measured, each month alike.',
     field: 'Clip the same ground again a month later, under a cage. What is missing is your loss.',
   }),
-  areaAc: number('Acres saved', 'A', 'ac', [0.5, 20_000], 40, { step: 5, usual: 'pastureAc' }),
+  areaAc: number('Acres saved', 'A', 'ac', [0.5, 20_000], 40, { step: 5, usual: 'pastureAc', offeredBy: 'pasture.area' }),
   fenceFt: number('Length of the moving wire', 'l_f', 'ft', [50, 20_000], 1320, {
     help: 'Straight across the field, from fence to fence.',
     ask: 'Pace it, or measure it on an aerial photograph. A square of 40 acres is 1,320 feet across.',
@@ -85,11 +87,13 @@ export const inputs = {
   fromDay: date('Feed is wanted from', '2026-12-01', {
     occurs: inWinter,
     help: 'The day when other pasture is done. Until you open this field, they are fed another way.',
+    offeredBy: 'season.hayFrom',
   }),
   untilDay: date('Feed is wanted until', '2027-04-01', {
     occurs: { nextFrom: 'today' },
     help: 'The day in spring when grass carries them again.',
     ask: 'Take a late spring that you remember, not an average one.',
+    offeredBy: 'season.turnIn',
   }),
   startDay: date('First day of grazing it', '2026-12-01', { occurs: inWinter, belongsTo: 'management' }),
   stubbleLbPerAc: number('Pounds to leave on an acre', 's', 'lb/ac', [0, 10_000], 1000, {
@@ -104,6 +108,7 @@ export const inputs = {
     usual: 'stubbleIn',
     shownWhen: { massFrom: 'height' },
     ask: 'Four inches on fescue that may carry the toxin, three to four on other sod, eight or more on tall native grass. Bare ground washes in winter.',
+    offeredBy: 'pasture.stopHeight',
   }),
   stripDays: number('Days that a strip lasts', 't_s', 'd', [1, 120], 3, {
     belongsTo: 'management',

@@ -36,12 +36,15 @@ export const herd = rows({
         'draft-horse': optionOf('draft-horse'),
         llama: optionOf('llama'),
       },
+      offeredBy: 'herd.kind',
+      takesNot: ['lamb'],
     }),
     countHead: number('Head', 'n', 'head', [0, 20_000], 45, {
       belongsTo: 'management',
       usual: 'herdHead',
       whole: true,
       help: 'Head may differ between two plans: some sold, or moved to other water.',
+      offeredBy: 'herd.count',
     }),
     knownGalPerDay: number('One drinks in a day', 'g_k', 'gal/d', [0.1, 100], 20, {
       usual: 'drunkGalPerDay',
@@ -55,6 +58,7 @@ export const herd = rows({
     { stock: 'heifer-pregnant-750', countHead: 9, knownGalPerDay: 15 },
     { stock: 'ewe-nursing', countHead: 60, knownGalPerDay: 3 },
   ],
+  offeredBy: 'herd',
 });
 
 const pond = { supply: 'pond' } as const;
@@ -62,7 +66,10 @@ const stake = { ...pond, lossFrom: 'stake' } as const;
 
 /** What the drought decides and the water that is there. */
 export const placeInputs = {
-  hotF: number('Hottest day to plan for', 'T', 'f', [-20, 120], 95, { help: 'The plan takes the most that any list says up to this heat.' }),
+  hotF: number('Hottest day to plan for', 'T', 'f', [-20, 120], 95, {
+    help: 'The plan takes the most that any list says up to this heat.',
+    offeredBy: 'place.hot',
+  }),
   intakeFrom: choice('What one drinks', 'lists', {
     options: {
       lists: { label: 'From published lists, for that heat', short: 'by published lists' },
@@ -80,6 +87,7 @@ export const placeInputs = {
       flow: { label: 'A well, spring or water line', short: 'a well or spring' },
       hauled: { label: 'Hauled, or only what stands in tanks', short: 'hauled water' },
     },
+    offeredBy: 'water.supply',
   }),
   surfaceFrom: choice('Water surface of the pond today', 'across', {
     options: {
@@ -88,27 +96,36 @@ export const placeInputs = {
       shore: { label: 'I can only pace round it', short: 'paced round' },
     },
     shownWhen: pond,
+    offeredBy: 'water.surfaceFrom',
   }),
   lengthFt: number('Longest way across the water', 'l', 'ft', [5, 5000], 220, {
     step: 10,
     shownWhen: { ...pond, surfaceFrom: 'across' },
     field: 'Pace along the bank from end to end, or stretch a marked rope. Count your paces over a known hundred feet first.',
+    offeredBy: 'water.length',
   }),
-  widthFt: number('Widest way square to it', 'w', 'ft', [5, 5000], 150, { step: 10, shownWhen: { ...pond, surfaceFrom: 'across' } }),
+  widthFt: number('Widest way square to it', 'w', 'ft', [5, 5000], 150, {
+    step: 10,
+    shownWhen: { ...pond, surfaceFrom: 'across' },
+    offeredBy: 'water.width',
+  }),
   surfaceAc: number('Water surface', 'A_k', 'ac', [0.01, 200], 0.6, {
     shownWhen: { ...pond, surfaceFrom: 'known' },
     help: 'As it is now, not as the map has it when full.',
+    offeredBy: 'water.surface',
   }),
   shoreFt: number('Way round the water’s edge', 'c', 'ft', [20, 15_000], 590, {
     step: 10,
     shownWhen: { ...pond, surfaceFrom: 'shore' },
     help: 'This gives the most that the pond can be. A long pond or one with bays holds less.',
+    offeredBy: 'water.shore',
   }),
   maxDepthFt: number('Deepest water today', 'D', 'ft', [0.5, 40], 7, {
     step: 0.5,
     usual: 'pondFt',
     shownWhen: pond,
     field: 'A weight on a marked line, let down from a boat or thrown from the dam at three places. Take the deepest. Never go out alone or on ice.',
+    offeredBy: 'water.maxDepth',
   }),
   lossFrom: choice('What sun and ground take', 'known', {
     options: { known: 'I give inches a day', stake: 'I have a stake in the water' },
@@ -119,11 +136,13 @@ export const placeInputs = {
     shownWhen: { ...pond, lossFrom: 'known' },
     help: 'A quarter to four tenths of an inch a day in a hot, dry summer; less in spring and fall. From memory: a stake is better.',
     ask: 'Drive a stake and mark the water. How far is it down in a week without rain? Then choose “I have a stake in the water”.',
+    offeredBy: 'water.evaporation',
   }),
   seepageInPerDay: number('Soaking away', 'z', 'in/d', [0, 2], 0.05, {
     usual: 'seepageInPerDay',
     shownWhen: { ...pond, lossFrom: 'known' },
     help: 'Little from a tight clay pond. A leaking one loses more than the sun takes.',
+    offeredBy: 'water.seepage',
   }),
   dropIn: number('Fall on the stake', 's', 'in', [0.1, 60], 3, {
     shownWhen: stake,
@@ -141,12 +160,14 @@ export const placeInputs = {
       bucket: { label: 'I timed a bucket', short: 'timed by a bucket' },
     },
     shownWhen: { supply: 'flow' },
+    offeredBy: 'water.flowFrom',
   }),
   knownGpm: number('Steady flow', 'q_k', 'gpm', [0.05, 500], 5, {
     usual: 'springGpm',
     shownWhen: { supply: 'flow', flowFrom: 'known' },
     help: 'After an hour of pumping, not in the first minutes.',
     ask: 'Time a bucket after an hour of pumping, and choose “I timed a bucket”.',
+    offeredBy: 'water.flow',
   }),
   bucketGal: number('The bucket holds', 'V_b', 'gal', [0.1, 500], 5, { usual: 'bucketGal', shownWhen: { supply: 'flow', flowFrom: 'bucket' } }),
   bucketFillS: number('Time to fill it', 't_b', 's', [1, 7200], 60, {
@@ -160,12 +181,17 @@ export const placeInputs = {
   }),
   slip: choice('Has a laboratory tested the water?', 'none', {
     options: { none: { label: 'No, or not this year', short: 'not tested' }, tested: { label: 'Yes, I have the slip', short: 'tested' } },
+    offeredBy: 'water.slip',
   }),
   sulfateMgPerL: number('Sulfate on the slip', 'SO_4', 'mg/l', [0, 20_000], 300, {
     shownWhen: { slip: 'tested' },
     help: 'As sulfate (SO4). Parts per million is the same. A figure “as sulfur” times 3.',
+    offeredBy: 'water.sulfate',
   }),
-  saltMgPerL: number('Salts on the slip (total dissolved solids)', 'TDS', 'mg/l', [0, 50_000], 900, { shownWhen: { slip: 'tested' } }),
+  saltMgPerL: number('Salts on the slip (total dissolved solids)', 'TDS', 'mg/l', [0, 50_000], 900, {
+    shownWhen: { slip: 'tested' },
+    offeredBy: 'water.salt',
+  }),
 };
 
 /** What people decide: what is kept out, pumped, hauled and stored. */
@@ -182,6 +208,7 @@ export const managementInputs = {
     belongsTo: 'management',
     shownWhen: { supply: 'pond' },
     help: 'The last 1 to 2 ft are mud, foul water and bogged stock.',
+    offeredBy: 'water.deadDepth',
   }),
   pumpedHr: number('It runs, in a day', 'h', 'hr', [0.1, 24], 24, {
     belongsTo: 'management',
@@ -204,20 +231,35 @@ export const managementInputs = {
     },
     belongsTo: 'management',
     help: 'In tanks and troughs, full. With a pond it is counted as the reserve, not into the days.',
+    offeredBy: 'water.storage',
   }),
   ownStoredGal: number('Gallons stored', 'V_k', 'gal', [0, 2_000_000], 2500, { belongsTo: 'management', shownWhen: { storage: 'known' } }),
   tanksCount: number('Tanks of this size', 'N_t', 'count', [1, 50], 1, {
     belongsTo: 'management',
     whole: true,
     shownWhen: { storage: ['round', 'square', 'round-end'] },
+    offeredBy: 'water.tanks',
   }),
-  tankAcrossFt: number('Across, inside', 'd_t', 'ft', [0.5, 60], 10, { belongsTo: 'management', shownWhen: { storage: 'round' } }),
-  tankLengthFt: number('Length, inside', 'l_t', 'ft', [0.5, 60], 8, { belongsTo: 'management', shownWhen: { storage: ['square', 'round-end'] } }),
-  tankWidthFt: number('Width, inside', 'w_t', 'ft', [0.5, 60], 2, { belongsTo: 'management', shownWhen: { storage: ['square', 'round-end'] } }),
+  tankAcrossFt: number('Across, inside', 'd_t', 'ft', [0.5, 60], 10, {
+    belongsTo: 'management',
+    shownWhen: { storage: 'round' },
+    offeredBy: 'water.tankAcross',
+  }),
+  tankLengthFt: number('Length, inside', 'l_t', 'ft', [0.5, 60], 8, {
+    belongsTo: 'management',
+    shownWhen: { storage: ['square', 'round-end'] },
+    offeredBy: 'water.tankLength',
+  }),
+  tankWidthFt: number('Width, inside', 'w_t', 'ft', [0.5, 60], 2, {
+    belongsTo: 'management',
+    shownWhen: { storage: ['square', 'round-end'] },
+    offeredBy: 'water.tankWidth',
+  }),
   tankDepthFt: number('Water in it, deep', 'h_t', 'ft', [0, 30], 2, {
     belongsTo: 'management',
     usual: 'troughFt',
     shownWhen: { storage: ['round', 'square', 'round-end'] },
+    offeredBy: 'water.tankDepth',
   }),
   walkFt: number('Farthest that they graze from the water', 'L', 'ft', [0, 30_000], 1500, {
     belongsTo: 'management',

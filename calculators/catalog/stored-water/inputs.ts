@@ -15,21 +15,30 @@ export const layers = rows({
   help: 'A layer ends where the soil changes, or every foot. The last one ends at rock, hardpan or water, or where you stopped digging.',
   maxRows: 6,
   columns: {
-    thicknessIn: number('Thickness of the layer', 'd', 'in', [1, 60], 12, { field: 'Dig a hole with one straight side and hold a tape against it.' }),
+    thicknessIn: number('Thickness of the layer', 'd', 'in', [1, 60], 12, {
+      field: 'Dig a hole with one straight side and hold a tape against it.',
+      offeredBy: 'layer.thickness',
+    }),
     texture: choice('Texture', 'silt-loam', {
       options: textureNames,
       help: 'Wet a handful and squeeze a ribbon out between thumb and finger. Sand makes none, loam under an inch, clay loam one to two, clay more.',
+      offeredBy: 'layer.texture',
     }),
     heldFrom: choice('What it can hold', 'survey', {
       options: { survey: 'from the soil survey', texture: 'from the texture: I have no survey' },
       help: 'The soil survey’s figure for your soil goes first. Texture is the stand-in.',
+      offeredBy: 'layer.heldFrom',
     }),
     surveyRatio: number('Available water capacity in the survey', 'a', 'ratio', [0.01, 0.5], 0.2, {
       shownWhen: { heldFrom: 'survey' },
       help: 'Inches of water in an inch of soil. 0.20 is 2.4 in a foot. The survey has taken stones off already: then leave stones at 0.',
       ask: 'No survey at hand? Choose “from the texture”.',
+      offeredBy: 'layer.survey',
     }),
-    stonesPercent: number('Stones', 's', 'pct', [0, 90], 0, { help: 'Share of the side of the hole that is stone. Stones hold nothing.' }),
+    stonesPercent: number('Stones', 's', 'pct', [0, 90], 0, {
+      help: 'Share of the side of the hole that is stone. Stones hold nothing.',
+      offeredBy: 'layer.stones',
+    }),
     feel: choice('Water in it today, by feel', 'moist', {
       options: {
         dry: `${filled.dry}: crumbles, no ball, no stain`,
@@ -53,6 +62,7 @@ export const layers = rows({
     { thicknessIn: 16, texture: 'silt-loam', heldFrom: 'survey', surveyRatio: 0.2, stonesPercent: 0, feel: 'wet', filledPercent: 50 },
     { thicknessIn: 24, texture: 'silty-clay-loam', heldFrom: 'survey', surveyRatio: 0.18, stonesPercent: 0, feel: 'wet', filledPercent: 50 },
   ],
+  offeredBy: 'layers',
 });
 
 export const millimetersPerInch = 25.4;
@@ -85,21 +95,25 @@ export const inputs = {
   topOrganicPercent: number('Organic matter that those figures stand for, top layer', 'O_1', 'pct', [0, 8], 2.6, {
     usual: 'soilPercent',
     help: 'As the soil survey gives it. If you don’t know it, put the same figure here and in the next field: then it changes nothing.',
+    offeredBy: 'pasture.organic',
   }),
   organicPercent: number('Organic matter in the top layer now', 'O', 'pct', [0, 8], 2.6, {
     belongsTo: 'management',
     usual: 'soilPercent',
     help: 'By a soil test. It changes over years, not over a season.',
+    offeredBy: 'pasture.organic',
   }),
   rootsMostIn: number('Depth of most roots, dug and seen', 'z', 'in', [1, 120], 13, {
     belongsTo: 'management',
     help: 'Both managements get the same depth until you have dug both. Long trials found little difference.',
     field: 'Dig a hole with one straight side, scrape it clean, and see where roots go from many to few.',
     ask: 'Dig. Without a hole, take 12 in for grazed pasture and read the answer with 6 in more below it.',
+    offeredBy: 'pasture.rootsMost',
   }),
   rootsDeepestIn: number('Deepest root that you saw', 'z_{max}', 'in', [1, 120], 32, {
     belongsTo: 'management',
     help: 'A few deep roots can reach water far down. They feed little growth.',
+    offeredBy: 'pasture.rootsDeepest',
   }),
   useFrom: choice('Water that the grass uses a day', 'known', {
     options: {
@@ -127,6 +141,7 @@ export const inputs = {
       'north-55': '55° north',
     },
     shownWhen: fromWeather,
+    offeredBy: 'place.latitude',
   }),
   highF: number('Usual high of the day', 'T_{max}', 'f', [0, 125], 88, { shownWhen: fromWeather }),
   lowF: number('Usual low of the night', 'T_{min}', 'f', [-20, 100], 64, { shownWhen: fromWeather }),

@@ -50,7 +50,7 @@ export const byGroundCover = coversJudgedBy('cover-and-grazing', 'cover');
 
 /** What is asked of each kind of ground. */
 const ground = {
-  areaAc: number('Area', 'A', 'ac', [0.01, 100_000], 40, { usual: 'pastureAc', field: acresByPacing }),
+  areaAc: number('Area', 'A', 'ac', [0.01, 100_000], 40, { usual: 'pastureAc', field: acresByPacing, offeredBy: 'pasture.area' }),
   soilGroup: choice('How the deep soil drains (soil group)', 'b', {
     options: {
       a: { label: 'A: deep, drains fast', short: 'soil group A' },
@@ -59,10 +59,12 @@ const ground = {
       d: { label: 'D: hardly drains, or shallow', short: 'soil group D' },
       ask: { label: 'I don’t know: ask me two questions', short: 'soil group asked' },
     },
+    offeredBy: 'pasture.soilGroup',
     help: 'The soil survey gives each soil a letter.',
   }),
   texture: choice('Wet some subsoil and squeeze out a ribbon', 'silt-loam', {
     options: ribbons,
+    offeredBy: 'pasture.texture',
     shownWhen: { soilGroup: 'ask' },
     help: 'A stand-in for the survey: the list was made for disturbed soils.',
   }),
@@ -73,6 +75,7 @@ const ground = {
   cover: choice('What grows there', 'pasture', {
     options: covers,
     belongsTo: 'management',
+    offeredBy: 'pasture.cover',
     help: 'Grass where it is humid is pasture here, whatever you call it. Dry range has its own list.',
   }),
   groundCoverPercent: number('Covered ground', 'G', 'pct', [0, 100], 45, {
@@ -80,9 +83,15 @@ const ground = {
     belongsTo: 'management',
     help: 'Plants and litter together, against bare soil.',
     shownWhen: { cover: byGroundCover },
+    offeredBy: 'pasture.groundCover',
     ask: 'Walk a hundred steps. At each one look at the tip of your boot: plant or litter counts one, bare soil counts nothing. The count is the percent.',
   }),
-  grazing: choice('How it is grazed', 'heavy', { options: howGrazed, belongsTo: 'management', shownWhen: { cover: byGroundCover } }),
+  grazing: choice('How it is grazed', 'heavy', {
+    options: howGrazed,
+    belongsTo: 'management',
+    shownWhen: { cover: byGroundCover },
+    offeredBy: 'pasture.grazing',
+  }),
   woodsFloor: choice('The woods’ floor', 'some', {
     options: {
       bare: 'Litter gone: grazed hard or often burned',
@@ -144,6 +153,7 @@ export const inputs = {
   }),
   ground: choice('The pasture is', 'one', {
     options: { one: { label: 'One kind of ground', short: 'one kind of ground' }, parts: { label: 'Several parts', short: 'several parts' } },
+    offeredBy: 'pastures.ground',
   }),
   areaAc: whenOne(ground.areaAc),
   soilGroup: whenOne(ground.soilGroup),
@@ -162,6 +172,7 @@ export const inputs = {
     help: 'A part is ground of one soil under one cover.',
     maxRows: 12,
     shownWhen: { ground: 'parts' },
+    offeredBy: 'pastures',
     columns: ground,
     refusals: [{ at: 'soilGroup', when: lacksNumber, say: noGroupA }],
     default: [

@@ -1,0 +1,20 @@
+import type { Place } from '../model/place.ts';
+import type { Saved } from '../store/decide.ts';
+import { placeKind } from '../store/kinds.ts';
+import type { Store } from '../store/store.ts';
+import type { Coming } from './preview.ts';
+
+export interface Picked {
+  readonly coming: Coming;
+  /** Its namesake here is this place: the two are joined. */
+  readonly isNamesake?: boolean;
+}
+const asPicked = ({ coming: { place, namesake }, isNamesake }: Picked): Place =>
+  isNamesake === true && namesake !== undefined ? { ...place, id: namesake.id } : place;
+
+/** Brings in what was ticked, in one transaction. What is here is compared again at that moment: another window may have changed it since the preview. */
+export const bringIn = (store: Store, picked: readonly Picked[]): Promise<readonly Saved<Place>[]> =>
+  store.save(
+    placeKind,
+    picked.map((each) => ({ before: null, after: asPicked(each) })),
+  );

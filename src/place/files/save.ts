@@ -1,0 +1,24 @@
+import * as v from 'valibot';
+import { fileVersion, fileWord, placeFileSchema } from '../model/file.ts';
+import type { Place } from '../model/place.ts';
+
+/** Places as the text of a file. The same places are the same bytes but for the day on which it was saved. */
+export function textOfPlaces(places: readonly Place[], edition: string, savedAt: string): string {
+  // Read through the schema once more: it puts every field in its place.
+  const file = v.parse(placeFileSchema, { file: fileWord, v: fileVersion, edition, savedAt, places });
+  return `${JSON.stringify(file, null, 1)}\n`;
+}
+
+/** What cannot be opened here goes out as it is, for who can. */
+export const textOfRaw = (raw: unknown): string => `${JSON.stringify(raw, null, 1)}\n`;
+
+/** `holdwater-two-bench-place-2026-06-20.json` */
+export function nameOfFile(placeName: string, isoDay: string): string {
+  const plain = placeName
+    .normalize('NFKD')
+    .toLowerCase()
+    .replace(/[^a-z0-9]+/g, '-')
+    .replace(/^-|-$/g, '')
+    .slice(0, 40);
+  return `holdwater-${plain === '' ? 'place' : plain}-${isoDay}.json`;
+}

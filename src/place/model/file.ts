@@ -1,0 +1,18 @@
+import * as v from 'valibot';
+import { nameSchema } from './parts.ts';
+import { placeSchema } from './place.ts';
+
+/** The word by which a file is known as one of ours. */
+export const fileWord = 'holdwater-place';
+export const fileVersion = 1;
+
+/** A file that somebody saved: everything of the places in it. Keys stand in this order, so that the same content is the same bytes. */
+export const placeFileSchema = v.strictObject({
+  file: v.literal(fileWord),
+  v: v.literal(fileVersion),
+  /** Which edition of the pages wrote it. */
+  edition: nameSchema,
+  savedAt: v.pipe(v.string(), v.isoTimestamp()),
+  places: v.pipe(v.array(placeSchema), v.maxLength(1000)),
+});
+export type PlaceFile = v.InferOutput<typeof placeFileSchema>;

@@ -1,0 +1,90 @@
+import type { Pasture } from '../model/pasture.ts';
+import type { Place } from '../model/place.ts';
+import type { Soil } from '../model/soil.ts';
+import { amount, derived, meanIfAll, type OfferedRow, type OfferMap, offerMap, sumIfAll, word } from './offered.ts';
+import { textureWords } from './words.ts';
+
+/** Depth classes as a form about soil loss has them: the deepest inch of each. */
+const rootings = [
+  [10, 'to-10'],
+  [20, 'to-20'],
+  [40, 'to-40'],
+  [60, 'to-60'],
+] as const;
+const rootingOf = (depthIn: number): string => rootings.find(([most]) => depthIn <= most)?.[1] ?? 'deeper';
+
+const soilOf = ({ soils }: Place, { soilId }: Pasture): Soil | undefined => soils.find(({ id }) => id === soilId);
+const standingFeeds: readonly string[] = ['tall-fescue', 'annual-range'];
+
+function paddockAc({ areaAc, paddocks }: Pasture): number | undefined {
+  if (paddocks.length === 0) return undefined;
+  const sum = sumIfAll(paddocks.map((each) => each.areaAc)) ?? areaAc;
+  return sum === undefined ? undefined : sum / paddocks.length;
+}
+
+/** All that is told of one pasture and of the soil under it. */
+export function pastureOffers(place: Place, pasture: Pasture): OfferMap {
+  const soil = soilOf(place, pasture);
+  const { forage, paddocks } = pasture;
+  return offerMap(
+    amount('pasture.area', pasture.areaAc),
+    amount('pasture.reach', pasture.reachPercent),
+    amount('pasture.waterDistance', pasture.waterDistanceMi),
+    amount('pasture.slope', pasture.slopePercent),
+    pasture.slopePercent === undefined ? [] : word('pasture.slopeFrom', 'known'),
+    amount('pasture.slopeLength', pasture.slopeLengthFt),
+    pasture.slopeLengthFt === undefined ? [] : word('pasture.lengthFrom', 'known'),
+    word('pasture.cover', pasture.cover),
+    amount('pasture.groundCover', pasture.groundCoverPercent),
+    word('pasture.grazing', pasture.grazing),
+    word('pasture.forage', forage),
+    forage !== undefined && standingFeeds.includes(forage) ? word('pasture.standingFeed', forage) : [],
+    word('pasture.stand', pasture.stand),
+    word('pasture.condition', pasture.condition),
+    amount('pasture.density', pasture.densityLbPerAcIn),
+    amount('pasture.startHeight', pasture.startHeightIn),
+    amount('pasture.stopHeight', pasture.stopHeightIn),
+    amount('pasture.normal', pasture.normalLbPerAc),
+    amount('pasture.poor', pasture.poorLbPerAc),
+    amount('pasture.paddocks', paddocks.length === 0 ? undefined : paddocks.length),
+    derived('pasture.paddockArea', paddockAc(pasture)),
+    amount('pasture.rootsMost', pasture.rootsMostIn),
+    amount('pasture.rootsDeepest', pasture.rootsDeepestIn),
+    word('pasture.texture', soil?.texture && textureWords(soil.texture)),
+    word('pasture.soilGroup', soil?.soilGroup),
+    amount('pasture.organic', soil?.organicMatterPercent),
+    word('pasture.rooting', soil?.depthIn === undefined ? undefined : rootingOf(soil.depthIn)),
+  );
+}
+
+/** A row for each pasture whose acres are known. */
+export const pastureRows = (place: Place, pastures: readonly Pasture[]): readonly OfferedRow[] =>
+  pastures.flatMap((pasture) =>
+    pasture.areaAc === undefined ? [] : [{ name: pasture.name, size: pasture.areaAc, cells: pastureOffers(place, pasture) }],
+  );
+
+/** Layers from the top down; which of them go first where not all fit is the order in which they lie. */
+export const layerRows = (place: Place, pasture: Pasture): readonly OfferedRow[] =>
+  (soilOf(place, pasture)?.layers ?? []).map((layer, index, all) => ({
+    name: `Layer ${index + 1}`,
+    size: all.length - index,
+    cells: offerMap(
+      amount('layer.thickness', layer.thicknessIn),
+      word('layer.texture', textureWords(layer.texture)),
+      word('layer.heldFrom', layer.surveyInPerIn === undefined ? 'texture' : 'survey'),
+      amount('layer.survey', layer.surveyInPerIn),
+      amount('layer.stones', layer.stonesPercent),
+    ),
+  }));
+
+/** What is told of several pastures together. */
+export function pasturesOffers(pastures: readonly Pasture[], isChosen: boolean): OfferMap {
+  const known = pastures.filter(({ normalLbPerAc }) => normalLbPerAc !== undefined);
+  return offerMap(
+    amount('pastures.area', sumIfAll(pastures.map(({ areaAc }) => areaAc))),
+    derived('pastures.normal', meanIfAll(known.map(({ normalLbPerAc, areaAc }) => ({ value: normalLbPerAc, weight: areaAc })))),
+    pastures.length === 0 ? [] : word('pastures.reachFrom', pastures.every(({ reachPercent }) => reachPercent !== undefined) ? 'own' : 'guide'),
+    known.length > 0 ? word('pastures.yieldFrom', 'survey') : [],
+    isChosen ? word('pastures.ground', pastures.length > 1 ? 'parts' : 'one') : [],
+  );
+}

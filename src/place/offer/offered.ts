@@ -1,0 +1,57 @@
+import type { OfferKey, TableOffer } from '../../../calculators/kit/offers.ts';
+
+/** What a place says under one name. Numbers are in the unit of the offer. */
+export type Offered = (
+  | { readonly amount: number }
+  /** The place's word, then what stands in for it in a list that lacks it. */
+  | { readonly words: readonly [string, ...string[]] }
+  | { readonly isYes: boolean }
+  | { readonly monthDay: string }
+  | { readonly day: string }
+  | { readonly months: readonly number[] }
+) & {
+  /** What must be told beside it: `slip of Jun 3, 2026`. */
+  readonly says?: string;
+};
+export type OfferMap = ReadonlyMap<OfferKey, Offered>;
+
+/** A row that a table can be given. */
+export interface OfferedRow {
+  /** What it is, where it must be told that it does not fit: `Lambs`. */
+  readonly name: string;
+  /** The greater go first where not all fit. */
+  readonly size: number;
+  readonly cells: OfferMap;
+}
+export interface Offers {
+  readonly single: OfferMap;
+  readonly tables: Readonly<Partial<Record<TableOffer, readonly OfferedRow[]>>>;
+  /** What no form has room for, in whole sentences, with the offer that it concerns: other stacks of hay. */
+  readonly besides: readonly { readonly key: OfferKey; readonly say: string }[];
+}
+
+type Pair = readonly [OfferKey, Offered];
+/** One offer, or none where the place does not tell. */
+export const amount = (key: OfferKey, value: number | undefined, says?: string): readonly Pair[] =>
+  value === undefined ? [] : [[key, { amount: value, ...(says === undefined ? {} : { says }) }]];
+/** What was worked out is no finer than what it came from. */
+export const derived = (key: OfferKey, value: number | undefined): readonly Pair[] =>
+  value === undefined ? [] : amount(key, Number(value.toPrecision(4)));
+export const word = (key: OfferKey, words: readonly [string, ...string[]] | string | undefined): readonly Pair[] =>
+  words === undefined ? [] : [[key, { words: typeof words === 'string' ? [words] : words }]];
+export const monthDay = (key: OfferKey, value: string | undefined): readonly Pair[] => (value === undefined ? [] : [[key, { monthDay: value }]]);
+export const day = (key: OfferKey, value: string | undefined): readonly Pair[] => (value === undefined ? [] : [[key, { day: value }]]);
+export const yesNo = (key: OfferKey, isYes: boolean): readonly Pair[] => [[key, { isYes }]];
+export const offerMap = (...pairs: readonly (readonly Pair[])[]): OfferMap => new Map(pairs.flat());
+
+/** The sum, if every part is known and there is one. */
+export const sumIfAll = (parts: readonly (number | undefined)[]): number | undefined =>
+  parts.length === 0
+    ? undefined
+    : parts.reduce<number | undefined>((sum, each) => (sum === undefined || each === undefined ? undefined : sum + each), 0);
+/** The mean by weight, if all is known and anything weighs. */
+export function meanIfAll(parts: readonly { readonly value: number | undefined; readonly weight: number | undefined }[]): number | undefined {
+  const weight = sumIfAll(parts.map((each) => each.weight));
+  const total = sumIfAll(parts.map((each) => (each.value === undefined || each.weight === undefined ? undefined : each.value * each.weight)));
+  return weight === undefined || total === undefined || weight <= 0 ? undefined : total / weight;
+}

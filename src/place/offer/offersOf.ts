@@ -1,0 +1,80 @@
+import type { Pasture } from '../model/pasture.ts';
+import type { Place } from '../model/place.ts';
+import { hayBesides, hayOffers, priceOffers, toolOffers, waterOffers } from './goodsOffers.ts';
+import { layerRows, pastureOffers, pastureRows, pasturesOffers } from './groundOffers.ts';
+import { herdOffers, herdRows } from './herdOffers.ts';
+import { amount, monthDay, type OfferMap, type Offers, offerMap, word } from './offered.ts';
+import { rainWords } from './words.ts';
+
+/** What was chosen on the page. */
+export interface Chosen {
+  readonly pastureIds?: readonly string[];
+  readonly waterId?: string;
+}
+
+/** Rain in a usual year by class, where only the inches are told: dry ends under 25, wet begins over 40. */
+const rainClassOf = ({ rainClass, yearRainIn }: Place): 'dry' | 'middle' | 'wet' | undefined => {
+  if (rainClass !== undefined || yearRainIn === undefined) return rainClass;
+  if (yearRainIn < 25) return 'dry';
+  return yearRainIn > 40 ? 'wet' : 'middle';
+};
+/** Latitudes for which forms have a line, and how far from one a place may lie. */
+const latitudes = [25, 30, 35, 40, 45, 50, 55];
+const nearestLatitude = (latitudeDeg: number): string | undefined => {
+  const near = latitudes.find((each) => Math.abs(each - latitudeDeg) <= 2.5);
+  return near === undefined ? undefined : `north-${near}`;
+};
+
+function placeOffers(place: Place): OfferMap {
+  const { season, growth, grazing, stationMonthsIn } = place;
+  const rainClass = rainClassOf(place);
+  return offerMap(
+    word('place.rainClass', rainClass && rainWords(rainClass)),
+    amount('place.yearRain', place.yearRainIn),
+    amount('place.rainFactor', place.rainFactor),
+    word('place.rainFrom', place.rainFactor !== undefined ? 'known' : place.yearRainIn === undefined ? undefined : 'year-rain'),
+    amount('place.hot', place.hotF),
+    word('place.latitude', place.latitudeDeg === undefined ? undefined : nearestLatitude(place.latitudeDeg)),
+    monthDay('season.turnIn', season?.turnInDay),
+    monthDay('season.end', season?.endDay),
+    monthDay('season.hayFrom', season?.hayFromDay),
+    monthDay('season.frost', season?.frostDay),
+    word('growth.curve', growth?.curve),
+    word('growth.start', growth?.startMonth),
+    word('growth.best', growth?.bestMonth),
+    word('growth.quit', growth?.quitMonth),
+    word('growth.fall', growth?.fallFlush),
+    amount('grazing.stay', grazing?.stayDays),
+    amount('grazing.herds', grazing?.herdCount),
+    stationMonthsIn === undefined ? [] : [['rain.station', { months: stationMonthsIn }]],
+    stationMonthsIn === undefined ? [] : word('rain.from', ['station', 'medians']),
+  );
+}
+
+const isGrazed = ({ isCounted, use }: Pasture): boolean => isCounted && (use === undefined || use === 'grazed');
+
+/**
+ * All that a place can put into forms on a day. Of one pasture where one is chosen, or where there is but one; of the chosen ones together, else of all
+ * that are grazed. What it does not know it does not offer.
+ */
+export function offersOf(place: Place, todayDay: number, { pastureIds = [], waterId }: Chosen = {}): Offers {
+  const chosen = place.pastures.filter(({ id }) => pastureIds.includes(id));
+  const several = chosen.length > 0 ? chosen : place.pastures.filter(isGrazed);
+  const [one, second] = several;
+  const pasture = second === undefined ? one : undefined;
+  const water = waterId === undefined && place.water.length === 1 ? place.water[0] : place.water.find(({ id }) => id === waterId);
+  return {
+    single: new Map([
+      ...placeOffers(place),
+      ...herdOffers(place, todayDay),
+      ...hayOffers(place),
+      ...priceOffers(place),
+      ...toolOffers(place),
+      ...pasturesOffers(several, chosen.length > 0),
+      ...(pasture ? pastureOffers(place, pasture) : []),
+      ...(water ? waterOffers(water) : []),
+    ]),
+    tables: { herd: herdRows(place, todayDay), pastures: pastureRows(place, several), ...(pasture ? { layers: layerRows(place, pasture) } : {}) },
+    besides: hayBesides(place),
+  };
+}

@@ -1,0 +1,36 @@
+/** Where records lie. Another one is added here, and to the database's version if a copy with the old ones has ever been out. */
+export const storeNames = ['places', 'aside'] as const;
+export type StoreName = (typeof storeNames)[number];
+export interface Key {
+  readonly store: StoreName;
+  readonly id: string;
+}
+export type Write = { readonly store: StoreName; readonly put: { readonly id: string } } | { readonly store: StoreName; readonly remove: string };
+
+/** What the rest needs of a store. Both that there are, one that keeps and one that does not, do just this. */
+export interface Backend {
+  readonly all: (store: StoreName) => Promise<readonly unknown[]>;
+  /** One transaction: reads these, asks what to write, and writes all of it or nothing. */
+  readonly change: (reads: readonly Key[], decide: (stored: readonly unknown[]) => readonly Write[]) => Promise<void>;
+  readonly close: () => void;
+}
+
+/** Keeps nothing past this window. */
+export function memoryBackend(): Backend {
+  const stores = new Map(storeNames.map((name) => [name, new Map<string, unknown>()]));
+  const of = (name: StoreName): Map<string, unknown> => {
+    const found = stores.get(name);
+    if (!found) throw new RangeError(`no store ${name}`);
+    return found;
+  };
+  return {
+    all: async (store) => structuredClone([...of(store).values()]),
+    change: async (reads, decide) => {
+      for (const write of decide(structuredClone(reads.map(({ store, id }) => of(store).get(id))))) {
+        if ('put' in write) of(write.store).set(write.put.id, structuredClone(write.put));
+        else of(write.store).delete(write.remove);
+      }
+    },
+    close: () => {},
+  };
+}

@@ -1,0 +1,57 @@
+import { openDB } from 'idb';
+import { type Backend, storeNames } from './backend.ts';
+
+export const databaseName = 'holdwater';
+const databaseVersion = 1;
+
+/**
+ * The browser's own database, named the same wherever a copy of these pages lies on its origin.
+ * @throws DOMException as the browser gives it, where it does not let us
+ */
+export async function idbBackend(onLost: () => void): Promise<Backend> {
+  const db = await openDB(databaseName, databaseVersion, {
+    upgrade: (made) => {
+      for (const name of storeNames) if (!made.objectStoreNames.contains(name)) made.createObjectStore(name, { keyPath: 'id' });
+    },
+    // A newer copy wants to change it: this one lets go, rather than stop that one.
+    blocking: (_, __, event) => {
+      if (event.target instanceof IDBDatabase) event.target.close();
+      onLost();
+    },
+    terminated: onLost,
+  });
+  return {
+    all: (store) => db.getAll(store),
+    change: async (reads, decide) => {
+      const tx = db.transaction(storeNames, 'readwrite', { durability: 'strict' });
+      // Heard at once, so that a failed write is never an error that nobody caught.
+      const done = tx.done.then(
+        () => undefined,
+        (error: unknown) => ({ error }),
+      );
+      try {
+        const stored: readonly unknown[] = await Promise.all(reads.map(({ store, id }) => tx.objectStore(store).get(id)));
+        const requests: Promise<unknown>[] = [];
+        for (const write of decide(stored)) {
+          const into = tx.objectStore(write.store);
+          const request: Promise<unknown> = 'put' in write ? into.put(write.put) : into.delete(write.remove);
+          // Should the next one throw, this one fails with it, and is heard.
+          request.catch(() => undefined);
+          requests.push(request);
+        }
+        await Promise.all(requests);
+      } catch (error) {
+        try {
+          tx.abort();
+        } catch {
+          // It has ended itself already.
+        }
+        await done;
+        throw error;
+      }
+      const failed = await done;
+      if (failed) throw failed.error;
+    },
+    close: () => db.close(),
+  };
+}

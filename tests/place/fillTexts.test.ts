@@ -1,0 +1,251 @@
+import { describe, expect, it } from 'vitest';
+import { runTexts } from '../../calculators/kit/runTexts.ts';
+import { rowsIn, startTexts, type Texts, textIn } from '../../calculators/kit/state.ts';
+import { dayOf } from '../../calculators/units/printQuantity.ts';
+import { demoPlace } from '../../src/place/demo.ts';
+import type { Place } from '../../src/place/model/place.ts';
+import { type Filled, fillTexts } from '../../src/place/offer/fillTexts.ts';
+import { type Chosen, offersOf } from '../../src/place/offer/offersOf.ts';
+import { daysSinceBirth, intakePercentAt, stageOf } from '../../src/place/offer/stages.ts';
+import { calculatorOf, calculators } from '../support/catalog.ts';
+
+const day = (iso: string): number => {
+  const found = dayOf(iso);
+  if (found === undefined) throw new RangeError(`${iso} is no day`);
+  return found;
+};
+const demo = demoPlace('demo', 'a test', '2026-06-01T00:00:00.000Z');
+const with_ = (more: Partial<Place>): Place => ({ ...demo, ...more });
+const fill = (slug: string, { place = demo, today = '2026-06-20', chosen = {} }: { place?: Place; today?: string; chosen?: Chosen } = {}): Filled =>
+  fillTexts(calculatorOf(slug), offersOf(place, day(today), chosen), day(today));
+const plain = (text: string): string => text.replaceAll('\u00a0', ' ');
+const textAt = (texts: Texts, at: string): string => {
+  const [key = '', index, column] = at.split('.');
+  if (index === undefined) return textIn(texts[key]);
+  const list = texts[key];
+  const each = typeof list === 'object' ? list[Number(index)] : undefined;
+  return typeof each === 'string' ? each : (each?.[column ?? ''] ?? '');
+};
+
+const choices: readonly (readonly [string, Chosen])[] = [
+  ['no pasture', {}],
+  ['one pasture', { pastureIds: ['low-bench'] }],
+  ['three pastures', { pastureIds: ['high-bench', 'low-bench', 'creek-bottom'] }],
+];
+/** A day of each month, and the ends of February. */
+const days = [...Array.from({ length: 12 }, (_, month) => `2027-${String(month + 1).padStart(2, '0')}-15`), '2028-02-29', '2028-12-31'];
+
+describe.each(choices)('forms filled from the demo place, %s chosen', (_, chosen) => {
+  it.each(calculators.map(({ slug }) => slug))('%s computes without refusal on every day, and its marks are what stands there', (slug) => {
+    for (const today of days) {
+      const filled = fill(slug, { today, chosen });
+      const run = runTexts(calculatorOf(slug), filled.texts);
+      expect('refusals' in run ? run.refusals : [], today).toEqual([]);
+      for (const { at, text } of filled.marks) expect(textAt(filled.texts, at), `${today} ${at}`).toBe(text);
+      expect(new Set(filled.marks.map(({ at }) => at)).size).toBe(filled.marks.length);
+    }
+  });
+});
+
+it.each(calculators.map(({ slug }) => slug))('%s is the built example where the place tells nothing', (slug) => {
+  const { hay, season, growth, rainClass, latitudeDeg, ...bare } = demo;
+  const calculator = calculatorOf(slug);
+  const filled = fill(slug, { place: { ...bare, soils: [], pastures: [], herd: [] } });
+  expect(filled.marks).toEqual([]);
+  expect(filled.said).toEqual([]);
+  expect([hay, season, growth, rainClass, latitudeDeg]).not.toContain(undefined);
+  const built = startTexts(calculator.inputs);
+  const undated = Object.entries(calculator.inputs).filter(([, input]) => input.kind === 'number');
+  for (const [key] of undated) expect(filled.texts[key]).toBe(built[key]);
+});
+
+describe('stock', () => {
+  // Common practice: a beef calf suckles about 205 days, lambs and kids about 90; she eats for it 60 and 42 days before.
+  it.each([
+    ['cow', '03-10', '2026-03-09', 'late'],
+    ['cow', '03-10', '2026-03-10', 'nursing'],
+    ['cow', '03-10', '2026-09-30', 'nursing'],
+    ['cow', '03-10', '2026-10-01', 'dry'],
+    ['cow', '03-10', '2027-01-08', 'dry'],
+    ['cow', '03-10', '2027-01-09', 'late'],
+    ['ewe', '03-25', '2026-06-22', 'nursing'],
+    ['ewe', '03-25', '2026-06-23', 'dry'],
+    ['ewe', '03-25', '2027-02-10', 'dry'],
+    ['ewe', '03-25', '2027-02-11', 'late'],
+    ['cow', '12-20', '2027-01-05', 'nursing'],
+    ['bull', '03-10', '2026-03-12', 'dry'],
+  ] as const)('%s that gives birth %s is on %s %s', (kind, birthsDay, today, stage) => {
+    expect(stageOf({ kind, birthsDay }, day(today))).toBe(stage);
+  });
+  it('is dry where no day of birth is told', () => {
+    expect(stageOf({ kind: 'cow' }, day('2026-06-20'))).toBe('dry');
+  });
+  it('counts days since the last birth over New Year, and Feb 29 as Feb 28', () => {
+    expect(daysSinceBirth('12-20', day('2027-01-05'))).toBe(16);
+    expect(daysSinceBirth('02-29', day('2027-03-01'))).toBe(1);
+    expect(daysSinceBirth('02-29', day('2028-03-01'))).toBe(1);
+  });
+  it('eats what its owner knows, else the likely figure of the guides', () => {
+    expect(intakePercentAt({ kind: 'cow', ownIntakePercent: 2.8 }, 'dry')).toBe(2.8);
+    // hibberd-thrift-1992: dry cow 2.2 % on average forage; the table of intakes names the line.
+    expect(intakePercentAt({ kind: 'cow' }, 'late')).toBe(2.2);
+  });
+  it('goes into each form in that form’s words', () => {
+    const kinds = (slug: string, table: string, column: string, today = '2026-06-20') =>
+      rowsIn(fill(slug, { today }).texts[table]).map((row) => row[column]);
+    expect(kinds('carrying-capacity', 'herd', 'kind')).toEqual(['cow-nursing', 'bull', 'heifer', 'ewe-nursing']);
+    expect(kinds('carrying-capacity', 'herd', 'kind', '2026-11-20')).toEqual(['cow-dry', 'bull', 'heifer', 'ewe-dry']);
+    expect(kinds('forage-on-hand', 'stock', 'kind')).toEqual(['cow-nursing', 'bull', 'other', 'ewe-nursing']);
+    expect(kinds('standing-feed', 'stock', 'kind')).toEqual(['cow-nursing', 'bull', 'heifer', 'other']);
+    expect(kinds('hay-to-grass', 'herd', 'stock')).toEqual(['cow', 'bull', 'heifer', 'ewe']);
+    expect(kinds('hay-to-grass', 'herd', 'stock', '2027-03-01')).toEqual(['cow', 'bull', 'heifer', 'ewe-late']);
+    expect(kinds('stock-water', 'herd', 'stock')).toEqual(['cow-nursing', 'bull', 'heifer-pregnant-750', 'ewe-nursing']);
+    expect(kinds('herd-intake', 'herd', 'birthMonth').filter((_, index) => index !== 1)).toEqual(['mar', 'feb', 'mar']);
+  });
+  it('brings what each eats as it stands today, and the weight of the own stock', () => {
+    const [cows] = rowsIn(fill('carrying-capacity').texts['herd']);
+    expect(Object.fromEntries(Object.entries(cows ?? {}).map(([name, text]) => [name, plain(text)]))).toEqual({
+      kind: 'cow-nursing',
+      countHead: '45',
+      weightLb: '1250 lb',
+      intakePercent: '2.5 pct',
+    });
+  });
+  it('takes the nearest weight of growing cattle, and says where a form has no such kind', () => {
+    const herd: Place['herd'] = [
+      { id: 's', kind: 'stocker', countHead: 30, weightLb: 720 },
+      { id: 'l', kind: 'lamb', countHead: 50, weightLb: 70 },
+    ];
+    const water = fill('stock-water', { place: with_({ herd }) });
+    expect(rowsIn(water.texts['herd']).map((row) => row['stock'])).toEqual(['growing-800']);
+    expect(water.said).toEqual(['Lambs: this form has no such kind; add them by hand.']);
+    expect(rowsIn(fill('hay-to-grass', { place: with_({ herd }) }).texts['herd']).map((row) => row['stock'])).toEqual(['growing', 'lamb']);
+    expect(fill('rain-on-ground', { place: with_({ herd }) }).said).toEqual(['Lambs: this form has no such kind; add them by hand.']);
+  });
+  it('keeps those that eat most where not all fit, in their own order, and says so', () => {
+    const herd: Place['herd'] = Array.from({ length: 12 }, (_, index) => ({ id: `g${index}`, kind: 'cow', countHead: index + 1, weightLb: 1200 }));
+    const filled = fill('carrying-capacity', { place: with_({ herd }) });
+    expect(rowsIn(filled.texts['herd']).map((row) => row['countHead'])).toEqual(['5', '6', '7', '8', '9', '10', '11', '12']);
+    expect(filled.said).toEqual(['The herd: only 8 fit here, those that eat most.']);
+  });
+  it('is added up for the forms that ask for one figure', () => {
+    const texts = fill('early-weaning').texts;
+    expect(plain(textIn(texts['pairsHead']))).toBe('45');
+    expect(plain(textIn(texts['cowWeightLb']))).toBe('1250 lb');
+    // March 10 to June 20, counted on a calendar.
+    expect(plain(textIn(texts['ageDays']))).toBe('102 d');
+    // By hand: 45 × 1250 × 2.5 % + 2 × 1900 × 2 % + 9 × 950 × 2.5 % + 60 × 160 × 4 %, the percents those of the guides at that stage.
+    expect(plain(textIn(fill('decision-dates').texts['herdLbPerDay']))).toBe('2080 lb/d');
+    expect(textIn(fill('feed-hazards').texts['animals'])).toBe('adult-cattle');
+    const sheep = with_({ herd: [{ id: 'e', kind: 'ewe', countHead: 60, weightLb: 160 }] });
+    expect(textIn(fill('feed-hazards', { place: sheep }).texts['animals'])).toBe('sheep-or-goats');
+  });
+});
+
+describe('ground', () => {
+  it('of a chosen pasture goes into the forms of one pasture', () => {
+    const chosen = { pastureIds: ['breaks'] };
+    const loss = fill('soil-loss', { chosen });
+    expect(plain(textIn(loss.texts['areaAc']))).toBe('110 ac');
+    expect([loss.texts['slopeFrom'], plain(textIn(loss.texts['slopePercent']))]).toEqual(['known', '20 pct']);
+    expect(loss.texts['rooting']).toBe('to-40');
+    expect(loss.marks.find(({ at }) => at === 'areaAc')).toEqual({ at: 'areaAc', offer: 'pasture.area', text: loss.texts['areaAc'] });
+    expect(fill('storm-runoff', { chosen }).texts['ground']).toBe('one');
+    expect(textIn(fill('sown-feed', { chosen: { pastureIds: ['creek-bottom'] } }).texts['texture'])).toBe('clay');
+    expect(textIn(fill('slake-test', { chosen: { pastureIds: ['creek-bottom'] } }).texts['soil'])).toBe('clayey');
+  });
+  it('is not guessed where several pastures are grazed and none is chosen', () => {
+    expect(fill('soil-loss').marks.filter(({ offer }) => offer.startsWith('pasture.'))).toEqual([]);
+  });
+  it('of several goes into tables, and makes them show', () => {
+    const filled = fill('storm-runoff', { chosen: { pastureIds: ['high-bench', 'creek-bottom'] } });
+    expect(filled.texts['ground']).toBe('parts');
+    expect(rowsIn(filled.texts['parts']).map(({ areaAc = '', soilGroup = '' }) => [plain(areaAc), soilGroup])).toEqual([
+      ['120 ac', 'b'],
+      ['35 ac', 'd'],
+    ]);
+    expect(fill('storm-runoff').texts['ground']).toBe('one');
+  });
+  it('of the demo place is that of the example of carrying-capacity', () => {
+    const built = rowsIn(startTexts(calculatorOf('carrying-capacity').inputs)['pastures']);
+    const filled = rowsIn(fill('carrying-capacity').texts['pastures']);
+    const columns = ['areaAc', 'waterDistanceMi', 'slopePercent', 'ownUsablePercent', 'normalLbPerAc', 'poorLbPerAc'];
+    const pick = (rows: typeof built) => rows.map((row) => columns.map((name) => row[name]));
+    expect(pick(filled)).toEqual(pick(built));
+    expect(fill('carrying-capacity').texts['reachFrom']).toBe('own');
+  });
+  it('gives the mean by acres of what grows', () => {
+    // By hand, to four figures: (120 × 2400 + 85 × 3000 + 110 × 1600 + 35 × 4200 + 50 × 2800 + 30 × 2200) / 430.
+    expect(plain(textIn(fill('decision-dates').texts['grassLbPerAc']))).toBe('2493 lb/ac');
+  });
+});
+
+describe('days', () => {
+  it('come round with today', () => {
+    const { texts, marks } = fill('hay-to-grass', { today: '2027-02-01' });
+    expect([texts['fromDay'], texts['toDay']]).toEqual(['2027-11-01', '2028-04-20']);
+    expect(marks.filter(({ offer }) => offer.startsWith('season.')).map(({ text }) => text)).toEqual(['2027-11-01', '2028-04-20']);
+  });
+  it('of a stack of hay stay what they are', () => {
+    const baled = (baledDay: string) =>
+      fill('hay-to-grass', { place: with_({ hay: { stacks: [{ id: 'a', baleCount: 60, baleLb: 950, baledDay, storedAs: 'barn' }] } }) });
+    expect(baled('2025-10-01').texts['baledDay']).toBe('2025-10-01');
+    // Older than the form can take: it says so, and counts none of that hay.
+    expect(baled('2024-07-01').said[0]).toMatch(/^Your place’s stacks of hay are left out of this form\./);
+  });
+  it('of the example stay all together where those of the place would be refused, and bear no mark', () => {
+    const winter = fill('carrying-capacity', { today: '2027-01-15' });
+    expect(winter.isExampleDates).toBe(true);
+    expect([winter.texts['fromDay'], winter.texts['todayDay']]).toEqual(['2026-04-20', '2026-06-20']);
+    expect(winter.marks.some(({ offer }) => offer.startsWith('season.'))).toBe(false);
+    expect(winter.marks.some(({ offer }) => offer.startsWith('herd.'))).toBe(true);
+  });
+});
+
+describe('what does not fit', () => {
+  it('is left to the example and told', () => {
+    const place = with_({ latitudeDeg: 64, hotF: 135 });
+    expect(fill('stored-water', { place }).marks.some(({ at }) => at === 'latitude')).toBe(false);
+    expect(fill('stock-water', { place }).said).toEqual(['Hottest day to plan for: your place’s 135 °F is more or less than this form can take.']);
+  });
+  it('stays out by subject where it and the example refuse each other', () => {
+    const prices: Place['prices'] = { hayLikelyUsdPerTon: 260 };
+    const filled = fill('hay-value', { place: with_({ prices }) });
+    expect('outcome' in runTexts(calculatorOf('hay-value'), filled.texts)).toBe(true);
+    expect(filled.said).toEqual([
+      'Your place’s prices are left out of this form. The high price is below the likely one. Give low, likely and high in that order.',
+    ]);
+    const all = with_({ prices: { hayLowUsdPerTon: 200, hayLikelyUsdPerTon: 260, hayHighUsdPerTon: 300 } });
+    expect(plain(textIn(fill('hay-value', { place: all }).texts['priceUsdPerTon']))).toBe('260 usd/ton');
+    expect(fill('hay-to-grass', { place: all }).texts['pricedBy']).toBe('range');
+  });
+  it('has stacks that a form has no room for', () => {
+    const stack = { baleLb: 900, baledDay: '2026-07-01' };
+    const hay: Place['hay'] = {
+      stacks: [
+        { id: 'a', baleCount: 20, ...stack },
+        { id: 'b', baleCount: 80, ...stack },
+      ],
+    };
+    const filled = fill('hay-to-grass', { place: with_({ hay }) });
+    expect(filled.texts['ownCount']).toBe('80');
+    expect(filled.said).toEqual(['Another stack of your place does not fit here. This is the largest.']);
+    expect(plain(textIn(fill('feed-or-sell', { place: with_({ hay }) }).texts['hayOnHandLb']))).toBe('90000 lb');
+    expect(fill('feed-or-sell', { place: with_({ hay }) }).said).toEqual([]);
+  });
+});
+
+it('tells the day of a slip beside what it says', () => {
+  const water: Place['water'] = [
+    { id: 'w', name: 'Pond', supply: 'pond', surfaceAc: 1.2, slip: { day: '2026-06-03', sulfateMgPerL: 800, saltMgPerL: 1500 } },
+  ];
+  const { texts, marks } = fill('stock-water', { place: with_({ water }) });
+  expect([texts['slip'], texts['surfaceFrom'], plain(textIn(texts['sulfateMgPerL']))]).toEqual(['tested', 'known', '800 mg/l']);
+  expect(marks.find(({ at }) => at === 'sulfateMgPerL')?.says).toBe('slip of Jun 3, 2026');
+});
+
+it('writes the units of the reader', () => {
+  const { texts } = fillTexts(calculatorOf('soil-loss'), offersOf(demo, day('2026-06-20'), { pastureIds: ['low-bench'] }), day('2026-06-20'), 'si');
+  // 85 international acres are 34.398 ha.
+  expect(plain(textIn(texts['areaAc']))).toBe('34.4 ha');
+});
