@@ -121,7 +121,8 @@ const anyOptions = fc
     meadowAc: fc.oneof(fc.constant(0), between(1, 80)),
     stockFactor: fc.oneof(fc.constant(0), between(0, 8), between(20, 60)),
     soil: fc.record({ rootsIn: fc.oneof(fc.constant(0), between(0.1, 60)), sandPercent: between(5, 60), clayPercent: between(5, 35) }),
-    poor: between(50, 100),
+    // 98 is pavement, the most that any table gives.
+    poor: between(50, 98),
     better: fc.tuple(between(0, 15), between(0, 15)),
     grass: fc.record({
       leafStoreMm: between(0, 4),

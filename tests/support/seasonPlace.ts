@@ -48,7 +48,6 @@ export function changedWeather(
     rain = (mm) => mm,
   }: { readonly from?: number; readonly to?: number; readonly rain?: (mm: number, monthDay: number) => number },
 ): Weather {
-  const part = <Numbers extends Float64Array | Int32Array | Uint8Array>(numbers: Numbers) => numbers.slice(from, to);
   const monthDay = weather.monthDay.slice(from, to);
   return {
     days: to - from,
@@ -57,7 +56,7 @@ export function changedWeather(
     rainMm: weather.rainMm.slice(from, to).map((mm, at) => rain(mm, Number(monthDay[at]))),
     maxTempC: weather.maxTempC.slice(from, to),
     minTempC: weather.minTempC.slice(from, to),
-    madeUp: part(weather.madeUp).map(Number),
+    madeUp: weather.madeUp.slice(from, to),
   };
 }
 
