@@ -46,7 +46,7 @@ export const grassParameters = {
   maximumCoefficient: parameter(1.2, 1.1, 1.3, 'allen-1998, eq. 72'),
   depletionFraction: parameter(0.6, 0.5, 0.65, 'allen-1998, table 22'),
   rootShareInTop: parameter(0.8, 0.7, 0.9, 'jackson-1996'),
-  leafStoreMm: parameter(1.5, 0.5, 2.5, 'thurow-1987: 1.0 and 1.8'),
+  leafStoreMm: parameter(1.5, 0.5, 2.5, 'thurow-1987, 1.0 and 1.8 mm'),
 } as const satisfies Readonly<Record<string, Parameter>>;
 
 /** How stock graze, and what becomes of hay, where nothing else is asked. */
