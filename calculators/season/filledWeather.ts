@@ -1,4 +1,4 @@
-import { need } from '../math/need.ts';
+import { need, needThere } from '../math/need.ts';
 import { calendarFrom, type DailyRecord, type FirstDay, MADE_UP, type Weather } from './weather.ts';
 
 /** Days of a missing temperature that a straight line may bridge. */
@@ -34,7 +34,7 @@ function byMonthDay(readings: Float64Array, monthDay: Int32Array): ReadonlyMap<n
 function fillReading(readings: Float64Array, monthDay: Int32Array, madeUp: Uint8Array): number | undefined {
   const usual = byMonthDay(readings, monthDay);
   const mark = (at: number, bit: number): void => {
-    madeUp[at] = (madeUp[at] ?? bit) | bit;
+    madeUp[at] = needThere('filledWeather', `day ${at}`, madeUp[at]) | bit;
   };
   for (let from = 0; from < readings.length; from += 1) {
     if (!Number.isNaN(readings[from])) continue;
@@ -49,7 +49,7 @@ function fillReading(readings: Float64Array, monthDay: Int32Array, madeUp: Uint8
         continue;
       }
       // A leap day that no other year has takes the day before.
-      const day = monthDay[at] ?? Number.NaN;
+      const day = needThere('filledWeather', `day ${at}`, monthDay[at]);
       const others = usual.get(day) ?? (day === 229 ? usual.get(228) : undefined);
       if (others === undefined) return at;
       readings[at] = others.sum / others.count;

@@ -127,6 +127,7 @@ export function runKernel(plan: Plan, sky: Sky, period: Int32Array, memory: Memo
     const grazed = kernelHerd(plan, sky, memory, day, ofPeriod * YEAR.width);
     const demand = numberAt(demandLb, day) * numberAt(herd, HERD.keptShare);
     const traced = (day - memory.tracedFrom) * paddocks * widthTrace;
+    const isTraced = trace !== undefined && traced >= 0 && traced < trace.length;
     let made = 0;
 
     for (let paddock = 0; paddock < paddocks; paddock += 1) {
@@ -285,7 +286,7 @@ export function runKernel(plan: Plan, sky: Sky, period: Int32Array, memory: Memo
       sums[u + grownSum] = numberAt(sums, u + grownSum) + grown;
       sums[u + coverSum] = numberAt(sums, u + coverSum) + cover;
       if (mass > numberAt(sums, u + peakSum)) sums[u + peakSum] = mass;
-      if (trace !== undefined && traced >= 0) {
+      if (isTraced) {
         const t = traced + paddock * widthTrace;
         trace[t + runoffTrace] = runoff;
         trace[t + soilLostTrace] = lost;

@@ -8,6 +8,7 @@ export function kernelEvening(plan: Plan, memory: Memory, day: number, ofPeriod:
   const { management: rule } = plan.side;
   const { state, sums, years, trace } = memory;
   const traced = (day - memory.tracedFrom) * paddocks * TRACE.width;
+  const isTraced = trace !== undefined && traced >= 0 && traced < trace.length;
   const y = ofPeriod * YEAR.width;
   let eatenLb = 0;
   if (grazed >= 0) {
@@ -38,7 +39,7 @@ export function kernelEvening(plan: Plan, memory: Memory, day: number, ofPeriod:
     if (greenLeft + deadLeft < rule.stubbleLbPerAc) add(sums, u + SUM.stubbleBroken, 1);
     add(years, y + YEAR.eaten, eatenLb);
     if (demand > 0) add(years, y + YEAR.grazedDays, eatenLb / demand);
-    if (trace !== undefined && traced >= 0) trace[traced + grazed * TRACE.width + TRACE.eaten] = eaten;
+    if (isTraced) trace[traced + grazed * TRACE.width + TRACE.eaten] = eaten;
   }
   const fed = demand > eatenLb ? demand - eatenLb : 0;
   const fromBarn = fed / (1 - rule.feedingLossShare);
@@ -51,7 +52,7 @@ export function kernelEvening(plan: Plan, memory: Memory, day: number, ofPeriod:
   if ((wholeAt(plan.flags, day) & FLAG.inSeason) !== 0) add(years, y + YEAR.fromBarnInSeason, fromBarn);
   add(years, y + YEAR.made, made);
   add(years, y + YEAR.days, 1);
-  if (trace === undefined || traced < 0) return;
+  if (!isTraced) return;
   for (let paddock = 0; paddock < paddocks; paddock += 1) {
     for (let field = 0; field < STATE.rest; field += 1)
       trace[traced + paddock * TRACE.width + field] = numberAt(state, paddock * STATE.width + field);

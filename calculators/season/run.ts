@@ -37,10 +37,10 @@ export function* runBySteps(sky: Sky, side: Side, options: RunOptions = {}): Gen
   const periods = yearsFrom(sky, options.from ?? side.management.turnOut);
   const upTo = options.hasRunUp === false ? 0 : Math.min(sky.days, runUpDays);
   const all = upTo + sky.days;
-  const runUp = memoryOf(plan, periods.count, options);
+  const runUp = memoryOf(plan, periods.count, { ...options, tracedDays: 0 });
   for (let from = 0; from < upTo; from += sliceDays) {
     const to = Math.min(upTo, from + sliceDays);
-    runKernel(plan, sky, periods.period, { ...runUp, trace: undefined }, from, to);
+    runKernel(plan, sky, periods.period, runUp, from, to);
     yield to / all;
   }
   const memory = memoryOf(plan, periods.count, options);

@@ -1,4 +1,5 @@
-import { numberAt, SUM, YEAR } from './flat.ts';
+import { needThere } from '../math/need.ts';
+import { numberAt, SUM, wholeAt, YEAR } from './flat.ts';
 import { daysWithoutRain } from './hayYears.ts';
 import type { Outcome } from './run.ts';
 import type { MonthDay, Weather } from './weather.ts';
@@ -70,14 +71,14 @@ export function hayYearsOf(outcome: Outcome, weather: Weather): readonly HayYear
   return periods.whole.map((period, index): HayYear => {
     const side = (field: number): number => ofPeriod(outcome, period, field);
     const ground = (field: number): number => overGrazed(outcome, period, field);
-    const withoutRain = numberAt(Float64Array.from(dry), period);
+    const withoutRain = needThere('hayYearsOf', `period ${period}`, dry[period]);
     const pulledOn = side(YEAR.pulledOn);
     let stubbleBrokenDays = 0;
     for (let paddock = 0; paddock < plan.paddocks; paddock += 1) {
       stubbleBrokenDays += numberAt(memory.sums, (period * plan.paddocks + paddock) * SUM.width + SUM.stubbleBroken);
     }
     return {
-      year: weather.year[firstDay.get(period) ?? -1] ?? Number.NaN,
+      year: wholeAt(weather.year, needThere('hayYearsOf', `first day of ${period}`, firstDay.get(period))),
       daysWithoutRain: withoutRain,
       isCounted: withoutRain <= mostDaysWithoutRain,
       remembersStart: index < rememberingYears,

@@ -1,7 +1,8 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { compare } from '../../calculators/season/compared.ts';
-import { run } from '../../calculators/season/run.ts';
+import { TRACE } from '../../calculators/season/flat.ts';
+import { run, runBySteps } from '../../calculators/season/run.ts';
 import { anySeason, anySide, anyWeather, bothWays } from '../support/seasonDays.ts';
 import { changedWeather, demoWeather, fewPaddocks, manyPaddocks, sideOf, skyWith } from '../support/seasonPlace.ts';
 
@@ -40,6 +41,25 @@ describe('the season day by day', () => {
     const worst = bothWays(skyWith(aYearAndAHalf), sideOf(rates, options));
     expect(worst.outside).toEqual([]);
     expect(Math.max(worst.waterMm, worst.matterLbPerAc)).toBeLessThan(1e-9);
+  });
+});
+
+describe('days that are drawn', () => {
+  it('are the same in a window as in the whole, by years as at one go', () => {
+    const side = sideOf(rates, manyPaddocks);
+    const sky = skyWith(aYearAndAHalf);
+    const traceOf = (tracedFrom: number, tracedDays: number) => run(sky, side, { tracedFrom, tracedDays }).memory.trace ?? new Float64Array();
+    const perDay = side.paddocks.length * TRACE.width;
+    const whole = traceOf(0, sky.days);
+    expect(whole).toHaveLength(sky.days * perDay);
+    expect(traceOf(350, 30)).toEqual(whole.slice(350 * perDay, 380 * perDay));
+    expect(run(sky, side).memory.trace).toBe(undefined);
+  });
+  it('come with the share that is done, which only rises, to the whole', () => {
+    const shares = [...runBySteps(skyWith(aYearAndAHalf), sideOf(rates, fewPaddocks))];
+    expect(shares.at(-1)).toBe(1);
+    expect(shares).toEqual(shares.toSorted((one, other) => one - other));
+    expect(shares.length).toBeGreaterThanOrEqual(4);
   });
 });
 
