@@ -1,6 +1,7 @@
 /**
  * Daily mean temperatures between which forage grows, degrees Fahrenheit, and the base from which its degree days are counted.
- * Published corners differ by several degrees: they are a guide, and the place's own grass decides.
+ * Published corners differ by several degrees: they are a guide, and the place's own grass decides. The season day by day has corners of its own
+ * (`calculators/season/parameters.ts`): it counts light apart, and by this best range grass would hardly grow in April.
  */
 export const growthTemperatures = {
   'cool-season': {

@@ -1,9 +1,9 @@
 import { csvParse } from 'd3-dsv';
 import * as v from 'valibot';
-import { inverseNormal } from '../../calculators/math/special/inverseNormal.ts';
 import { dayOfYear } from '../../calculators/math/weather/dayOfYear.ts';
 import { generatedRainMm } from '../../calculators/math/weather/generatedRainMm.ts';
 import { seededRandom } from '../../calculators/math/weather/seededRandom.ts';
+import { temperatureDepartures } from '../../calculators/math/weather/temperatureDepartures.ts';
 import { type WetDayChain, wetDayShare } from '../../calculators/math/weather/wetDayChain.ts';
 import { dayMs } from '../../calculators/units/days.ts';
 import { type WeatherDay, type WeatherSettings, weatherDaySchema } from './schema.ts';
@@ -54,22 +54,17 @@ export function weatherRecord(settings: WeatherSettings): WeatherDay[] {
   const days = calendar(settings.firstDay, settings.lastDay);
   const rainMm = generatedRainMm({ months: days.map(({ month }) => month), chains: months.map(chainOf), random: seededRandom(seed) });
   // Temperatures draw from a source of their own, so that a change to them leaves the rain as it was.
-  const random = seededRandom(seed + 1);
-  const fresh = (correlation: number, kept: number): number => correlation * kept + Math.sqrt(1 - correlation ** 2) * inverseNormal(random());
-  let [highDeparture, lowOwnDeparture] = [0, 0];
+  const departures = temperatureDepartures({ ...temperature, random: seededRandom(seed + 1) });
   return days.map(({ day, month, dayOfYear: ofDay }, index) => {
     const ofMonth = months[month - 1];
     if (ofMonth === undefined) throw new RangeError(`weatherRecord needs settings for month ${month}`);
     const rain = rainMm[index] ?? 0;
-    highDeparture = fresh(temperature.dayToDayCorrelation, highDeparture);
-    lowOwnDeparture = fresh(temperature.dayToDayCorrelation, lowOwnDeparture);
-    const shared = temperature.highToLowCorrelation;
-    const lowDeparture = shared * highDeparture + Math.sqrt(1 - shared ** 2) * lowOwnDeparture;
+    const departure = departures();
     const usual = usualTemperatureF(settings, ofDay);
     // Measured from the month's share of wet days, the shift of wet days leaves the month's mean on the curve.
     const wetter = (rain > 0 ? 1 : 0) - wetDayShare(ofMonth.wetAfterWetChance, ofMonth.wetAfterDryChance);
-    const highF = usual.highF - temperature.wetDayHighDropF * wetter + ofMonth.highSpreadF * highDeparture;
-    const lowF = usual.lowF + temperature.wetDayLowRiseF * wetter + ofMonth.lowSpreadF * lowDeparture;
+    const highF = usual.highF - temperature.wetDayHighDropF * wetter + ofMonth.highSpreadF * departure.high;
+    const lowF = usual.lowF + temperature.wetDayLowRiseF * wetter + ofMonth.lowSpreadF * departure.low;
     return {
       day,
       rainIn: rain > 0 ? Math.max(gaugeStepIn, Math.round(rain / mmPerIn / gaugeStepIn) * gaugeStepIn) : 0,

@@ -6,6 +6,7 @@ import { erodibilityByNomograph, permeabilityCode } from '../../calculators/math
 import { erodibilityByTexture } from '../../calculators/math/erosion/erodibilityByTexture.ts';
 import { landUsesLosingLike } from '../../calculators/math/erosion/landUsesLosingLike.ts';
 import { pastureCoverFactor } from '../../calculators/math/erosion/pastureCoverFactor.ts';
+import { rainErosivity } from '../../calculators/math/erosion/rainErosivity.ts';
 import { irregularSlopeFactor, lengthExponent, type SlopeMethod, slopeFactor, steepness } from '../../calculators/math/erosion/slopeFactor.ts';
 import { soilDepthIn, yearsPerInch } from '../../calculators/math/erosion/soilDepthIn.ts';
 import { erodibilityMetric, erosivityMetric, erosivityUs, soilLossMetric } from '../../calculators/math/erosion/soilLossMetric.ts';
@@ -232,5 +233,17 @@ describe('the line between two classes', () => {
     const read = (change: Partial<typeof soil>): unknown => Reflect.apply(erodibilityByNomograph, undefined, [{ ...soil, ...change }]);
     expect(read({})).toBeGreaterThan(0);
     for (const wrong of [{ clayPercent: 40.1 }, { structureCode: 2.5 }, { permeabilityCode: 4.5 }]) expect(() => read(wrong)).toThrow('needs');
+  });
+});
+
+describe('a day’s share of the erosivity', () => {
+  it('rises faster than the rain, and one storm beats two halves', () => {
+    expect(rainErosivity(0)).toBe(0);
+    fc.assert(
+      fc.property(between(0.1, 150), (mm) => {
+        expect(rainErosivity(2 * mm) / rainErosivity(mm)).toBeGreaterThan(3.5);
+        expect(rainErosivity(mm)).toBeGreaterThan(2 * rainErosivity(mm / 2));
+      }),
+    );
   });
 });

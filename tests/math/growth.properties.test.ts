@@ -1,12 +1,16 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { coverShares } from '../../calculators/math/growth/coverShares.ts';
+import { dyingShare } from '../../calculators/math/growth/dyingShare.ts';
 import { forageBetweenSitesGPerM2, forageOfYearGPerM2 } from '../../calculators/math/growth/forageBetweenSitesGPerM2.ts';
 import { daysToMass, logisticGrowthLbPerAcDay, logisticMass, ratePerDay } from '../../calculators/math/growth/logisticMass.ts';
+import { regrowthLbPerAcDay } from '../../calculators/math/growth/regrowthLbPerAcDay.ts';
 import { relativeYield } from '../../calculators/math/growth/relativeYield.ts';
-import { rateForPeak, type Sward, swardDay } from '../../calculators/math/growth/swardDay.ts';
+import { springFlush } from '../../calculators/math/growth/springFlush.ts';
 import { temperatureResponse } from '../../calculators/math/growth/temperatureResponse.ts';
 import { waterLimitedGrowthLbPerAc } from '../../calculators/math/growth/waterLimitedGrowthLbPerAc.ts';
 import { growthTemperatures } from '../../calculators/tables/growthTemperatures.ts';
+import { near } from '../support/near.ts';
 import { between } from '../support/numbers.ts';
 
 const sward = fc
@@ -85,57 +89,66 @@ describe('warmth and water', () => {
 });
 
 describe('the sward day by day', () => {
-  const rates = fc.record({ senescenceShare: between(0, 0.03), weatheringShare: between(0, 0.02) });
-  it('only gains what grew and loses what weathered', () => {
+  const day = { greenLbPerAc: 1000, deadLbPerAc: 0, crownLbPerAc: 0, ceilingLbPerAc: 4000, ratePerDay: 0.001, response: 1 };
+  it('grows as the logistic curve does, where a day is short', () => {
     fc.assert(
-      fc.property(sward, rates, between(0, 1), between(0, 3000), ({ massLbPerAc, ...rest }, shares, response, deadLbPerAc) => {
-        const day = swardDay({ ...rest, ...shares, greenLbPerAc: massLbPerAc, deadLbPerAc, response });
-        const change = day.greenLbPerAc + day.deadLbPerAc - massLbPerAc - deadLbPerAc;
-        expect(Math.abs(change - day.grownLbPerAc + deadLbPerAc * shares.weatheringShare)).toBeLessThan(1e-8);
-        expect(day.grownLbPerAc).toBeGreaterThanOrEqual(0);
-        expect(day.greenLbPerAc).toBeGreaterThan(0);
+      fc.property(sward, ({ massLbPerAc, ceilingLbPerAc }) => {
+        const grown = regrowthLbPerAcDay({ ...day, greenLbPerAc: massLbPerAc, ceilingLbPerAc });
+        const curve = logisticMass({ massLbPerAc, ceilingLbPerAc, ratePerDay: day.ratePerDay, days: 1 }) - massLbPerAc;
+        expect(Math.abs(grown - curve)).toBeLessThan(0.001 * grown + 1e-9);
       }),
     );
   });
-  it('has no more room than the ceiling leaves above what is dead', () => {
-    // Of 4,000 lb 1,000 are dead: 2,900 green can gain 100 at most, 3,000 nothing.
-    const day = { deadLbPerAc: 1000, ceilingLbPerAc: 4000, ratePerDay: 1, response: 1, senescenceShare: 0, weatheringShare: 0 };
-    const { grownLbPerAc } = swardDay({ ...day, greenLbPerAc: 2900 });
-    expect(grownLbPerAc).toBeGreaterThan(0);
-    expect(grownLbPerAc).toBeLessThan(100);
-    expect(swardDay({ ...day, greenLbPerAc: 3000 }).grownLbPerAc).toBe(0);
+  it('has no more room than the ceiling leaves above all that stands, and never shrinks by growing', () => {
+    expect(regrowthLbPerAcDay({ ...day, greenLbPerAc: 3000, deadLbPerAc: 1000 })).toBe(0);
+    expect(regrowthLbPerAcDay({ ...day, greenLbPerAc: 3000, deadLbPerAc: 1500 })).toBe(0);
+    expect(regrowthLbPerAcDay({ ...day, greenLbPerAc: 3000, deadLbPerAc: 500 })).toBeGreaterThan(0);
   });
-  it('lets what grew that day die at the same share as the rest', () => {
-    // A fifth of 1,000 dead pounds rots away, a tenth of all that is green by the evening takes its place.
-    const day = {
-      greenLbPerAc: 2000,
-      deadLbPerAc: 1000,
-      ceilingLbPerAc: 6000,
-      ratePerDay: 0.5,
-      response: 1,
-      senescenceShare: 0.1,
-      weatheringShare: 0.2,
-    };
-    const { greenLbPerAc, deadLbPerAc, grownLbPerAc } = swardDay(day);
-    expect(grownLbPerAc).toBeGreaterThan(100);
-    expect(Math.abs(greenLbPerAc - 0.9 * (2000 + grownLbPerAc))).toBeLessThan(1e-9);
-    expect(Math.abs(deadLbPerAc - (800 + 0.1 * (2000 + grownLbPerAc)))).toBeLessThan(1e-9);
+  it('starts again from the crown where nothing green is left', () => {
+    expect(regrowthLbPerAcDay({ ...day, greenLbPerAc: 0 })).toBe(0);
+    near(regrowthLbPerAcDay({ ...day, greenLbPerAc: 0, crownLbPerAc: 150, ratePerDay: 0.1 }), 15, 1e-12);
   });
-  it('peaks at the yield that it was fitted to', () => {
-    const responses = Array.from({ length: 365 }, (_, index) => Math.max(0, Math.sin((Math.PI * (index - 90)) / 180)));
+  it('dies sooner without water and after a hard frost', () => {
+    const shares = { byAge: 0.008, byDrought: 0.012, byFrost: 0.03 };
+    near(dyingShare({ ...shares, waterShare: 1, isHardFrost: false }), 0.008, 1e-15);
+    near(dyingShare({ ...shares, waterShare: 0, isHardFrost: false }), 0.02, 1e-15);
+    near(dyingShare({ ...shares, waterShare: 0, isHardFrost: true }), 0.05, 1e-15);
+    expect(() => dyingShare({ waterShare: 0, isHardFrost: false, byAge: 0.5, byDrought: 0.4, byFrost: 0.2 })).toThrow('all three together');
+  });
+  it('flushes in spring, has no jump, and does nothing where both levels are one', () => {
+    const corners = { low: 0.7, high: 1.3, firstC: 775, secondC: 1450 };
+    for (const [degreeDaysC, level] of [
+      [0, 0.7],
+      [200, 0.7],
+      [575, 1.3],
+      [675, 1.3],
+      [1450, 0.7],
+      [3000, 0.7],
+    ] as const) {
+      near(springFlush({ ...corners, degreeDaysC }), level, 1e-12);
+    }
     fc.assert(
-      fc.property(rates, between(1000, 6000), (shares, peakLbPerAc) => {
-        const season = { startLbPerAc: 150, ceilingLbPerAc: 1.3 * peakLbPerAc, ...shares };
-        const rate = rateForPeak({ responses, peakLbPerAc, ...season });
-        let state: Sward = { greenLbPerAc: season.startLbPerAc, deadLbPerAc: 0 };
-        let peak = 0;
-        for (const response of responses) {
-          state = swardDay({ ...state, ...shares, ratePerDay: rate, ceilingLbPerAc: season.ceilingLbPerAc, response });
-          peak = Math.max(peak, state.greenLbPerAc + state.deadLbPerAc);
-        }
-        expect(Math.abs(peak - peakLbPerAc)).toBeLessThan(1e-6 * peakLbPerAc);
+      fc.property(between(0, 2000), (degreeDaysC) => {
+        const step = springFlush({ ...corners, degreeDaysC: degreeDaysC + 0.01 }) - springFlush({ ...corners, degreeDaysC });
+        expect(Math.abs(step)).toBeLessThan(1e-4);
+        expect(springFlush({ ...corners, low: 1, high: 1, degreeDaysC })).toBe(1);
       }),
-      { numRuns: 20 },
+    );
+  });
+  it('covers more with more of anything, never the whole, and lets bare ground keep its base', () => {
+    const per = { baseShare: 0.15, perGreenAcPerLb: 0.00118, perDeadAcPerLb: 0.0006, perLitterAcPerLb: 0.001 };
+    const of = (greenLbPerAc: number, deadLbPerAc: number, litterLbPerAc: number) =>
+      coverShares({ ...per, greenLbPerAc, deadLbPerAc, litterLbPerAc });
+    near(of(0, 0, 0).groundShare, 0.15, 1e-12);
+    fc.assert(
+      fc.property(between(0, 4000), between(0, 4000), between(0, 4000), between(1, 500), (green, dead, litter, more) => {
+        const { groundShare, greenShare } = of(green, dead, litter);
+        expect(groundShare).toBeLessThanOrEqual(1);
+        expect(greenShare).toBeLessThanOrEqual(groundShare);
+        for (const other of [of(green + more, dead, litter), of(green, dead + more, litter), of(green, dead, litter + more)]) {
+          expect(other.groundShare).toBeGreaterThanOrEqual(groundShare);
+        }
+      }),
     );
   });
 });

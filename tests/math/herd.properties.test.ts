@@ -3,8 +3,10 @@ import { describe, expect, it } from 'vitest';
 import { animalUnitMonthLb } from '../../calculators/math/herd/animalUnitMonthLb.ts';
 import { animalUnits } from '../../calculators/math/herd/animalUnits.ts';
 import { beefCowIntakeLb } from '../../calculators/math/herd/beefCowIntakeLb.ts';
+import { biteOfDay } from '../../calculators/math/herd/biteOfDay.ts';
 import { carryingHead } from '../../calculators/math/herd/carryingHead.ts';
 import { feedNeedLb } from '../../calculators/math/herd/feedNeedLb.ts';
+import { greenShareOfBite } from '../../calculators/math/herd/greenShareOfBite.ts';
 import { growingCattleIntakeLb } from '../../calculators/math/herd/growingCattleIntakeLb.ts';
 import { guidePercents, type HerdStock, printedPercents } from '../../calculators/math/herd/guidePercents.ts';
 import { headToRemove } from '../../calculators/math/herd/headToRemove.ts';
@@ -225,5 +227,44 @@ describe('the stage of the year', () => {
   });
   it('is asked of no bull', () => {
     expect(['bull', 'growing', 'calf', 'lamb'].map(isBreeding)).toEqual([false, false, false, false]);
+  });
+});
+
+describe('a day of grazing', () => {
+  const stand = fc.record({
+    greenLbPerAc: between(0, 3000),
+    deadLbPerAc: between(0, 3000),
+    wantedLb: between(0, 20_000),
+    areaAc: between(0.5, 100),
+    fullIntakeFromLbPerAc: between(100, 1500),
+    outOfReachLbPerAc: between(0, 500),
+    trampledPerEaten: between(0, 2),
+    greenPreference: between(0.2, 8),
+  });
+  it('takes no more than stands within reach, and from green and dead what it ate and trod', () => {
+    fc.assert(
+      fc.property(stand, (day) => {
+        const { eatenLbPerAc, trampledLbPerAc, fromGreenLbPerAc, fromDeadLbPerAc } = biteOfDay(day);
+        near(eatenLbPerAc + trampledLbPerAc, fromGreenLbPerAc + fromDeadLbPerAc);
+        near(trampledLbPerAc, day.trampledPerEaten * eatenLbPerAc);
+        const standing = day.greenLbPerAc + day.deadLbPerAc;
+        expect(eatenLbPerAc + trampledLbPerAc).toBeLessThanOrEqual(Math.max(0, standing - day.outOfReachLbPerAc) + 1e-9);
+        expect(eatenLbPerAc * day.areaAc).toBeLessThanOrEqual(day.wantedLb + 1e-9);
+        expect(fromGreenLbPerAc).toBeLessThanOrEqual(day.greenLbPerAc);
+        expect(Math.min(eatenLbPerAc, fromGreenLbPerAc, fromDeadLbPerAc + 1e-9)).toBeGreaterThanOrEqual(0);
+      }),
+    );
+  });
+  it('is a full one from enough grass on, green before dead, and the rest where one runs out', () => {
+    const day = { wantedLb: 1000, areaAc: 10, fullIntakeFromLbPerAc: 800, outOfReachLbPerAc: 0, trampledPerEaten: 0, greenPreference: 3 };
+    near(biteOfDay({ ...day, greenLbPerAc: 400, deadLbPerAc: 400 }).eatenLbPerAc, 100);
+    near(biteOfDay({ ...day, greenLbPerAc: 400, deadLbPerAc: 400 }).fromGreenLbPerAc, 75);
+    // Half the grass from which they get all: half the bite.
+    near(biteOfDay({ ...day, greenLbPerAc: 400, deadLbPerAc: 0 }).eatenLbPerAc, 50);
+    // Of 10 green, taken three times as soon, and 400 dead: 30 in 430 of the bite.
+    near(biteOfDay({ ...day, fullIntakeFromLbPerAc: 1, greenLbPerAc: 10, deadLbPerAc: 400 }).fromGreenLbPerAc, (100 * 30) / 430);
+    // The whole stand is eaten, so all of its dead is, however little they like it.
+    near(biteOfDay({ ...day, fullIntakeFromLbPerAc: 1, greenLbPerAc: 95, deadLbPerAc: 5 }).fromDeadLbPerAc, 5);
+    near(greenShareOfBite(0, 0, 3), 0);
   });
 });

@@ -2,14 +2,15 @@ import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { daysToGrowthShare, daysToStress } from '../../calculators/math/soil/daysToStress.ts';
 import { maximumCoefficient } from '../../calculators/math/soilWater/climateCoefficient.ts';
-import { coverCoefficient } from '../../calculators/math/soilWater/coverCoefficient.ts';
 import { depletionFraction } from '../../calculators/math/soilWater/depletionFraction.ts';
 import { dualCoefficientDay } from '../../calculators/math/soilWater/dualCoefficientDay.ts';
 import { evaporableWaterMm } from '../../calculators/math/soilWater/evaporableWaterMm.ts';
 import { exposedShare } from '../../calculators/math/soilWater/exposedShare.ts';
-import { interceptionDay } from '../../calculators/math/soilWater/interceptionDay.ts';
+import { leafCoefficient } from '../../calculators/math/soilWater/leafCoefficient.ts';
+import { leafWaterDay } from '../../calculators/math/soilWater/leafWaterDay.ts';
 import { type DayOrder, rootZoneDay } from '../../calculators/math/soilWater/rootZoneDay.ts';
 import { stressCoefficient } from '../../calculators/math/soilWater/stressCoefficient.ts';
+import { topFootDay } from '../../calculators/math/soilWater/topFootDay.ts';
 import { near } from '../support/near.ts';
 import { between } from '../support/numbers.ts';
 
@@ -167,7 +168,7 @@ describe('plants and bare ground apart', () => {
         depletionMm: 0,
         rainMm: 0,
         referenceMm: 5,
-        basalCoefficient: coverCoefficient({ fullCoefficient: 0.95, coverShare, heightM: 0.15 }),
+        basalCoefficient: leafCoefficient({ fullCoefficient: 0.95, bareCoefficient: 0.15, greenShare: coverShare }),
         maximumCoefficient: 1.2,
         exposedShare: exposedShare(coverShare, litterShare),
         readilyEvaporableMm: 9,
@@ -187,16 +188,53 @@ describe('plants and bare ground apart', () => {
 });
 
 describe('rain caught by grass and litter', () => {
-  it('goes on, dries, or is still held', () => {
+  it('goes on, dries, or is still held; what dries is taken from the day’s use', () => {
     fc.assert(
-      fc.property(between(0, 60), between(0, 5), share, between(0, 10), (rainMm, storeMm, fill, referenceMm) => {
-        const heldMm = fill * storeMm;
-        const day = interceptionDay({ rainMm, storeMm, heldMm, referenceMm });
-        expect(Math.abs(rainMm + heldMm - day.throughMm - day.driedMm - day.heldMm)).toBeLessThan(1e-9);
-        expect(Math.min(day.throughMm, day.driedMm, day.heldMm)).toBeGreaterThanOrEqual(0);
+      fc.property(between(0, 60), between(0, 5), between(0, 5), between(0, 10), (keptMm, storeMm, heldMm, referenceMm) => {
+        const day = leafWaterDay({ keptMm, storeMm, heldMm, referenceMm });
+        expect(Math.abs(keptMm + heldMm - day.throughMm - day.driedMm - day.heldMm)).toBeLessThan(1e-9);
+        expect(Math.abs(referenceMm - day.driedMm - day.referenceLeftMm)).toBeLessThan(1e-9);
+        expect(Math.min(day.throughMm, day.driedMm, day.heldMm, day.referenceLeftMm)).toBeGreaterThanOrEqual(0);
         expect(day.heldMm).toBeLessThanOrEqual(storeMm);
       }),
     );
+  });
+  it('drips off a sward that was grazed down', () => {
+    // 1.8 mm hung on tall grass; a short one holds 1.0 (Thurow 1987), so 0.8 drip, and a day without sun dries nothing.
+    const day = leafWaterDay({ keptMm: 0, storeMm: 1, heldMm: 1.8, referenceMm: 0 });
+    near(day.throughMm, 0.8, 1e-12);
+    near(day.heldMm, 1, 1e-12);
+  });
+});
+
+describe('the top foot', () => {
+  const layers = fc
+    .record({ topAvailableMm: between(5, 80), more: between(0, 150), topFill: share, fill: share, rootShareInTop: share })
+    .map(({ topAvailableMm, more, topFill, fill, ...rest }) => {
+      const topDepletionMm = topFill * topAvailableMm;
+      return { ...rest, topAvailableMm, availableMm: topAvailableMm + more, topDepletionMm, depletionMm: topDepletionMm + fill * more };
+    });
+  it('misses no more than it holds, no more than the whole, and leaves the layer below within its own limits', () => {
+    fc.assert(
+      fc.property(layers, between(0, 80), share, share, (layer, throughMm, evaporates, transpires) => {
+        const wetAll = Math.max(0, layer.depletionMm - throughMm);
+        const evaporationMm = evaporates * Math.min(layer.availableMm - wetAll, layer.topAvailableMm - Math.max(0, layer.topDepletionMm - throughMm));
+        const transpirationMm = transpires * (layer.availableMm - wetAll - evaporationMm);
+        const top = topFootDay({ ...layer, throughMm, evaporationMm, transpirationMm });
+        const all = wetAll + evaporationMm + transpirationMm;
+        expect(top).toBeGreaterThanOrEqual(0);
+        expect(top).toBeLessThanOrEqual(layer.topAvailableMm);
+        expect(top).toBeLessThanOrEqual(all + 1e-9);
+        expect(all - top).toBeLessThanOrEqual(layer.availableMm - layer.topAvailableMm + 1e-9);
+      }),
+    );
+  });
+  it('gives by roots times the water left in each layer', () => {
+    // Both layers full, 60 mm each, eight tenths of the roots above: of 5 mm the top gives 4.
+    const full = { topDepletionMm: 0, topAvailableMm: 60, depletionMm: 0, availableMm: 120, rootShareInTop: 0.8, throughMm: 0, evaporationMm: 0 };
+    near(topFootDay({ ...full, transpirationMm: 5 }), 4, 1e-12);
+    // The top half empty: 0.8 × 0.5 against 0.2 × 1, two thirds.
+    near(topFootDay({ ...full, topDepletionMm: 30, depletionMm: 30, transpirationMm: 3 }), 32, 1e-12);
   });
 });
 
@@ -205,9 +243,9 @@ describe('what the handbook says in words', () => {
     // Allen and others, eq. 72: 0.05 above a basal coefficient that is past the first term.
     near(maximumCoefficient({ basalCoefficient: 1.4, windMPerS: 2, minHumidityPercent: 45, heightM: 0.3 }), 1.45, 0.5e-12);
   });
-  it('holds tall sparse plants to twice their cover', () => {
-    // Eq. 98 by hand: 0.15 + (0.95 − 0.15) · 2 · 0.3; without the bound 0.3^(1/6) is 0.82.
-    near(coverCoefficient({ fullCoefficient: 0.95, coverShare: 0.3, heightM: 5 }), 0.63, 0.5e-12);
+  it('lets leaf decide what plants drink', () => {
+    // Eq. 97 by hand at a leaf area of 2: 0.15 + 0.8 (1 − e^−1.4) = 0.753.
+    near(leafCoefficient({ greenShare: 1 - Math.exp(-0.7 * 2), fullCoefficient: 0.95, bareCoefficient: 0.15 }), 0.753, 0.0005);
   });
   it('takes 5 percent off for each 10 percent of mulch', () => {
     near(evaporableWaterMm({ fieldCapacityShare: 0.23, wiltingPointShare: 0.1, mulchShare: 0.4 }), 0.8 * 18, 0.5e-12);

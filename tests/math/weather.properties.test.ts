@@ -11,6 +11,8 @@ import { penmanMonteithFromTemperatureMm, penmanMonteithMm } from '../../calcula
 import { resampledYears } from '../../calculators/math/weather/resampledYears.ts';
 import { saturationVaporPressureKpa, vaporPressureSlopeKpaPerC } from '../../calculators/math/weather/saturationVaporPressureKpa.ts';
 import { seededRandom } from '../../calculators/math/weather/seededRandom.ts';
+import { snowDay } from '../../calculators/math/weather/snowDay.ts';
+import { temperatureDepartures } from '../../calculators/math/weather/temperatureDepartures.ts';
 import { chainTotal, wetDayChain, wetDayShare } from '../../calculators/math/weather/wetDayChain.ts';
 import { windAt2MetersMPerS } from '../../calculators/math/weather/windAt2MetersMPerS.ts';
 import { between } from '../support/numbers.ts';
@@ -189,5 +191,46 @@ describe('resampled years', () => {
       const distinct = Array.from({ length: 4000 }, () => new Set(resampledYears({ years, blockYears: 1, random })).size);
       expect(Math.abs(mean(distinct) - expected)).toBeLessThan(0.15);
     }
+  });
+});
+
+describe('snow', () => {
+  const rule = { snowAtC: 1, meltMmPerC: 3.5 };
+  it('keeps the water: what fell is rain, melt, or still lies', () => {
+    fc.assert(
+      fc.property(between(0, 300), between(0, 80), between(-30, 30), (lyingMm, precipitationMm, meanTempC) => {
+        const after = snowDay({ ...rule, lyingMm, precipitationMm, meanTempC });
+        expect(Math.abs(lyingMm + precipitationMm - after.rainMm - after.meltMm - after.lyingMm)).toBeLessThan(1e-9);
+        expect(Math.min(after.rainMm, after.meltMm, after.lyingMm)).toBeGreaterThanOrEqual(0);
+      }),
+    );
+  });
+  it('falls at the threshold and rain above it, and melts only above freezing', () => {
+    const day = { ...rule, lyingMm: 20, precipitationMm: 4 };
+    expect(snowDay({ ...day, meanTempC: 1 }).rainMm).toBe(0);
+    expect(snowDay({ ...day, meanTempC: 1.01 }).rainMm).toBe(4);
+    expect(snowDay({ ...day, meanTempC: 0 }).meltMm).toBe(0);
+    expect(snowDay({ ...day, meanTempC: 2 }).meltMm).toBe(7);
+    expect(snowDay({ ...day, meanTempC: 20 })).toEqual({ rainMm: 4, meltMm: 20, lyingMm: 0 });
+  });
+});
+
+describe('departures of temperature', () => {
+  it('have spread one, and lean on yesterday and on each other as asked', () => {
+    const next = temperatureDepartures({ dayToDayCorrelation: 0.65, highToLowCorrelation: 0.8, random: seededRandom(5) });
+    const days = Array.from({ length: 40_000 }, next).slice(20);
+    const [highs, lows] = [days.map(({ high }) => high), days.map(({ low }) => low)];
+    const product = (one: readonly number[], other: readonly number[]): number => mean(one.map((each, at) => each * (other[at] ?? Number.NaN)));
+    // Forty thousand days that lean on each other know a correlation to about two hundredths.
+    for (const [found, wanted] of [
+      [product(highs, highs), 1],
+      [product(lows, lows), 1],
+      [product(highs.slice(0, -1), highs.slice(1)), 0.65],
+      [product(lows.slice(0, -1), lows.slice(1)), 0.65],
+      [product(highs, lows), 0.8],
+    ] as const) {
+      expect(Math.abs(found - wanted)).toBeLessThan(0.04);
+    }
+    expect(Math.abs(mean(highs))).toBeLessThan(0.04);
   });
 });

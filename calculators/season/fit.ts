@@ -1,0 +1,93 @@
+import { need, needThere } from '../math/need.ts';
+import { SUM, YEAR } from './flat.ts';
+import { grazingDefaults } from './parameters.ts';
+import { type Outcome, run } from './run.ts';
+import { type Grass, type Management, type Paddock, type Start, usualStart } from './side.ts';
+import type { Sky } from './sky.ts';
+import { dayBefore, type MonthDay } from './weather.ts';
+import { ofPeriod, overGrazed } from './years.ts';
+
+/** A growth rate that gives the yield asked; `too-high` where no rate up to 1 a day does: then yield, rain, soil and season do not go together. */
+export type Fit = { readonly kind: 'fits'; readonly ratePerDay: number } | { readonly kind: 'too-high' };
+
+/** What is left of the stand at midwinter when a pasture's growth is fitted. */
+const clearedToLbPerAc = 300;
+const cleared: Start = { ...usualStart, greenLbPerAc: clearedToLbPerAc / 2, deadLbPerAc: clearedToLbPerAc / 2 };
+const halvings = 40;
+
+/** Nothing grazes, nothing is fed: a paddock left to itself. */
+const ungrazed: Management = {
+  ...grazingDefaults,
+  turnOut: 101,
+  pull: 101,
+  mostDaysIn: 1,
+  leastRestDays: 0,
+  next: 'in-order',
+  stubbleLbPerAc: 0,
+  whenShort: 'pull',
+  pullBelowDays: 0,
+  cutOn: [],
+  feedingLossShare: 0,
+};
+
+export function median(values: readonly number[]): number {
+  need('median', 'values.length', values.length, { atLeast: 1 });
+  const sorted = [...values].sort((one, other) => one - other);
+  const at = (index: number): number => needThere('median', 'value', sorted[index]);
+  const middle = sorted.length >> 1;
+  return sorted.length % 2 === 1 ? at(middle) : (at(middle - 1) + at(middle)) / 2;
+}
+
+/** Least rate up to 1 a day at which the median whole year gives what is wanted, by halving. */
+function rateFor(wanted: number, yearsAt: (ratePerDay: number) => readonly number[]): Fit {
+  const gives = (ratePerDay: number): boolean => median(yearsAt(ratePerDay)) >= wanted;
+  if (yearsAt(1).length === 0 || !gives(1)) return { kind: 'too-high' };
+  let low = 0;
+  let high = 1;
+  for (let step = 0; step < halvings; step += 1) {
+    const middle = (low + high) / 2;
+    if (gives(middle)) high = middle;
+    else low = middle;
+  }
+  return { kind: 'fits', ratePerDay: high };
+}
+
+/** Where a pasture's growth is fitted: the paddock on the place's main soil, and the day from which its years run. */
+export interface FitPlace {
+  readonly sky: Sky;
+  readonly paddock: Paddock;
+  readonly grass: Grass;
+  readonly midwinter: MonthDay;
+}
+
+const runAlone = ({ sky, paddock, grass, midwinter }: FitPlace, ratePerDay: number, management: Management): Outcome =>
+  run(
+    sky,
+    { paddocks: [{ ...paddock, ratePerDay, areaAc: 1, isMeadow: true }], grass, stock: [], management },
+    { from: midwinter, hasRunUp: false, start: cleared },
+  );
+
+/** The highest stand and the growth of each whole year of a paddock that nothing grazes, cleared on the eve of each midwinter. */
+export function ungrazedYears(place: FitPlace, ratePerDay: number): readonly { readonly peakLbPerAc: number; readonly grownLbPerAc: number }[] {
+  const cutOn = [dayBefore(place.midwinter)];
+  const management = { ...ungrazed, cutOn, cutLeavesLbPerAc: clearedToLbPerAc, cutWorthLbPerAc: clearedToLbPerAc, hayKeptShare: 1 };
+  const outcome = runAlone(place, ratePerDay, management);
+  return outcome.periods.whole.map((period) => ({
+    peakLbPerAc: overGrazed(outcome, period, SUM.peak),
+    grownLbPerAc: overGrazed(outcome, period, SUM.grown),
+  }));
+}
+
+/** Rate at which the median year's ungrazed stand, cleared each midwinter, peaks at the usual yield. Fit it once, for both sides. */
+export function fittedRate(place: FitPlace, usualLbPerAc: number): Fit {
+  return rateFor(usualLbPerAc, (ratePerDay) => ungrazedYears(place, ratePerDay).map(({ peakLbPerAc }) => peakLbPerAc));
+}
+
+/** Rate at which the median year's cuts of a meadow give its usual hay, dry: a meadow is fitted to what goes into the barn, not to a peak. */
+export function fittedMeadowRate(place: FitPlace, management: Management, hayLbPerAc: number): Fit {
+  const { cutOn, cutLeavesLbPerAc, cutWorthLbPerAc, hayKeptShare } = management;
+  return rateFor(hayLbPerAc, (ratePerDay) => {
+    const outcome = runAlone(place, ratePerDay, { ...ungrazed, cutOn, cutLeavesLbPerAc, cutWorthLbPerAc, hayKeptShare });
+    return outcome.periods.whole.map((period) => ofPeriod(outcome, period, YEAR.made));
+  });
+}

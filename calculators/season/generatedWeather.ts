@@ -1,0 +1,73 @@
+import { needThere } from '../math/need.ts';
+import { generatedRainMm } from '../math/weather/generatedRainMm.ts';
+import { seededRandom } from '../math/weather/seededRandom.ts';
+import { temperatureDepartures } from '../math/weather/temperatureDepartures.ts';
+import { type WetDayChain, wetDayShare } from '../math/weather/wetDayChain.ts';
+import { wholeWeather } from './filledWeather.ts';
+import { calendarFrom, dayOf, monthOf, type Weather } from './weather.ts';
+
+/** A month of the year as statistics give it. */
+export interface MonthStatistics {
+  readonly rain: WetDayChain;
+  readonly meanMaxTempC: number;
+  readonly meanMinTempC: number;
+  /** Standard deviation of a day's high and low from their usual. */
+  readonly spreadMaxTempC: number;
+  readonly spreadMinTempC: number;
+}
+export interface WeatherStatistics {
+  /** January to December. */
+  readonly months: readonly MonthStatistics[];
+  readonly dayToDayCorrelation: number;
+  readonly highToLowCorrelation: number;
+  /** How much cooler the high, and how much warmer the low, of a wet day is than of a dry one. */
+  readonly wetDayHighDropC: number;
+  readonly wetDayLowRiseC: number;
+  /** Least that the high lies above the low. */
+  readonly leastDailyRangeC: number;
+}
+
+const daysInYears = (firstYear: number, years: number): number => (Date.UTC(firstYear + years, 0, 1) - Date.UTC(firstYear, 0, 1)) / 86_400_000;
+
+/**
+ * A month's number on a given day, straight between the middles of the months, so that no month begins with a jump. The middle of each month then keeps its
+ * own mean, and the mean over the month stays within a few tenths of it.
+ */
+function between(months: readonly MonthStatistics[], of: (month: MonthStatistics) => number, month: number, day: number): number {
+  const at = (index: number): number => of(needThere('generatedWeather', `month ${index + 1}`, months[(index + 12) % 12]));
+  const past = (day - 15.5) / 30.4;
+  const [here, beside] = [at(month - 1), at(month - 1 + Math.sign(past))];
+  return here + (beside - here) * Math.abs(past);
+}
+
+/**
+ * Weather made up from monthly statistics: wet and dry days by the month's chain, temperatures about their usual for the day, cooler by day when it rains.
+ * The same seed gives the same days. Such weather has no long droughts, so odds from it are too kind.
+ */
+export function generatedWeather(
+  statistics: WeatherStatistics,
+  { firstYear, years, seed }: { readonly firstYear: number; readonly years: number; readonly seed: number },
+): Weather {
+  const { months } = statistics;
+  const first = { year: firstYear, month: 1, day: 1 };
+  const days = daysInYears(firstYear, years);
+  const { monthDay } = calendarFrom(first, days);
+  const rain = generatedRainMm({ months: Array.from(monthDay, monthOf), chains: months.map((month) => month.rain), random: seededRandom(seed) });
+  // Temperatures draw from a source of their own, so that a change to them leaves the rain as it was.
+  const departures = temperatureDepartures({ ...statistics, random: seededRandom(seed + 1) });
+  const [maxTempC, minTempC] = [new Float64Array(days), new Float64Array(days)];
+  rain.forEach((rainMm, at) => {
+    const date = needThere('generatedWeather', `day ${at}`, monthDay[at]);
+    const [month, day] = [monthOf(date), dayOf(date)];
+    const { wetAfterWet, wetAfterDry } = needThere('generatedWeather', `month ${month}`, months[month - 1]).rain;
+    const usual = (of: (month: MonthStatistics) => number): number => between(months, of, month, day);
+    const { high, low } = departures();
+    // Measured from the month's share of wet days, the shift of wet days leaves the month's mean where it is.
+    const wetter = (rainMm > 0 ? 1 : 0) - wetDayShare(wetAfterWet, wetAfterDry);
+    const maximum = usual((each) => each.meanMaxTempC) - statistics.wetDayHighDropC * wetter + usual((each) => each.spreadMaxTempC) * high;
+    const minimum = usual((each) => each.meanMinTempC) + statistics.wetDayLowRiseC * wetter + usual((each) => each.spreadMinTempC) * low;
+    maxTempC[at] = maximum;
+    minTempC[at] = Math.min(minimum, maximum - statistics.leastDailyRangeC);
+  });
+  return wholeWeather(first, { rainMm: Float64Array.from(rain), maxTempC, minTempC });
+}

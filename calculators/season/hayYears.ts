@@ -1,0 +1,34 @@
+import { needThere } from '../math/need.ts';
+import { type Calendar, dayAfter, MADE_UP, type MonthDay, type Weather } from './weather.ts';
+
+/** Days of a record sorted into years that begin on one date. */
+export interface Periods {
+  /** Which period each day belongs to; 0 is what lies before the first beginning. */
+  readonly period: Int32Array;
+  readonly count: number;
+  /** Periods that are there from their first day to the day before the next. */
+  readonly whole: readonly number[];
+}
+
+/** Sorts days into years from one date to the next. A hay year runs from turn-out to turn-out, so that no winter is cut in two. */
+export function yearsFrom({ monthDay }: Pick<Calendar, 'monthDay'>, start: MonthDay): Periods {
+  const period = new Int32Array(monthDay.length);
+  let last = 0;
+  monthDay.forEach((day, at) => {
+    if (day === start) last += 1;
+    period[at] = last;
+  });
+  // The last one is whole only if the record ends on the eve of the next; a record may also begin on the very day.
+  const isLastWhole = last > 0 && dayAfter(needThere('yearsFrom', 'last day', monthDay.at(-1))) === start;
+  const wholeCount = isLastWhole ? last : last - 1;
+  return { period, count: last + 1, whole: Array.from({ length: Math.max(0, wholeCount) }, (_, index) => index + 1) };
+}
+
+/** Days of each period on which nobody read the rain. */
+export function daysWithoutRain({ madeUp }: Weather, { period, count }: Periods): readonly number[] {
+  const days = Array.from({ length: count }, () => 0);
+  period.forEach((each, at) => {
+    if ((needThere('daysWithoutRain', 'day', madeUp[at]) & MADE_UP.noRain) !== 0) days[each] = needThere('daysWithoutRain', 'period', days[each]) + 1;
+  });
+  return days;
+}

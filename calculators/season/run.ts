@@ -1,0 +1,65 @@
+import { type Periods, yearsFrom } from './hayYears.ts';
+import { runKernel } from './kernel.ts';
+import { type Memory, memoryOf, restingHerd } from './memory.ts';
+import { type Plan, planOf } from './plan.ts';
+import type { Side, Start } from './side.ts';
+import type { Sky } from './sky.ts';
+import type { MonthDay } from './weather.ts';
+
+/** Days of the run-up: the record's first two years, run once before anything counts, so that the made-up start wears off. */
+const runUpDays = 731;
+const sliceDays = 365;
+
+/** What a run leaves behind. */
+export interface Outcome {
+  readonly plan: Plan;
+  readonly periods: Periods;
+  readonly memory: Memory;
+}
+
+export interface RunOptions {
+  /** The date from which years are summed; the turn-out if left out. */
+  readonly from?: MonthDay;
+  /** Whether the first two years are run once before; yes if left out. */
+  readonly hasRunUp?: boolean;
+  readonly start?: Start;
+  /** Days to be drawn. */
+  readonly tracedFrom?: number;
+  readonly tracedDays?: number;
+}
+
+/**
+ * One management over one record, a year at a time: yields the share that is done after each, so that whoever runs it can show it, or stop, between two
+ * years. The same sky and side give the same numbers to the last bit.
+ */
+export function* runBySteps(sky: Sky, side: Side, options: RunOptions = {}): Generator<number, Outcome> {
+  const plan = planOf(sky, side);
+  const periods = yearsFrom(sky, options.from ?? side.management.turnOut);
+  const upTo = options.hasRunUp === false ? 0 : Math.min(sky.days, runUpDays);
+  const all = upTo + sky.days;
+  const runUp = memoryOf(plan, periods.count, { ...options, tracedDays: 0 });
+  for (let from = 0; from < upTo; from += sliceDays) {
+    const to = Math.min(upTo, from + sliceDays);
+    runKernel(plan, sky, periods.period, runUp, from, to);
+    yield to / all;
+  }
+  const memory = memoryOf(plan, periods.count, options);
+  // The stand and the water go on; the herd begins anew.
+  memory.state.set(runUp.state);
+  memory.herd.set(restingHerd());
+  for (let from = 0; from < sky.days; from += sliceDays) {
+    const to = Math.min(sky.days, from + sliceDays);
+    runKernel(plan, sky, periods.period, memory, from, to);
+    yield (upTo + to) / all;
+  }
+  return { plan, periods, memory };
+}
+
+/** The same at one go. */
+export function run(sky: Sky, side: Side, options?: RunOptions): Outcome {
+  const steps = runBySteps(sky, side, options);
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return step.value;
+  }
+}

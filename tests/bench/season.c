@@ -1,0 +1,229 @@
+/*
+ * The season's kernel once more, in C, for the benchmark alone: what the same loop costs where a compiler of long standing makes it. season.ts writes
+ * side.h: the places in the arrays, from calculators/season/flat.ts, and the numbers of the side, which are read when the program runs, as they are there.
+ */
+#include <math.h>
+#include <stdint.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <time.h>
+
+#include "side.h"
+
+static void *load(const char *folder, const char *name) {
+  char path[4096];
+  snprintf(path, sizeof path, "%s/%s", folder, name);
+  FILE *file = fopen(path, "rb");
+  if (!file) exit(1);
+  fseek(file, 0, SEEK_END);
+  long size = ftell(file);
+  rewind(file);
+  void *data = malloc(size);
+  if (fread(data, 1, size, file) != (size_t)size) exit(1);
+  fclose(file);
+  return data;
+}
+
+static double *ground, *state;
+
+static int is_within(int day, int from, int to) { return from <= to ? day >= from && day < to : day >= from || day < to; }
+static int is_open(int paddock, int date) {
+  const double *g = ground + paddock * GROUND_width;
+  return g[GROUND_isMeadow] == 0 || (g[GROUND_grazedFrom] > 0 && is_within(date, (int)g[GROUND_grazedFrom], (int)RULE_pull));
+}
+static double standing(int paddock) { return state[paddock * STATE_width + STATE_green] + state[paddock * STATE_width + STATE_dead]; }
+static double days_ahead(int date, double demand) {
+  double feed = 0;
+  for (int p = 0; p < PADDOCKS; p++)
+    if (is_open(p, date)) feed += fmax(0, standing(p) - RULE_stubbleLbPerAc) * ground[p * GROUND_width + GROUND_area];
+  return RULE_usableShare * feed / demand;
+}
+
+/* The side of the benchmark takes the paddock where most stands and goes off the grass when none is ready. */
+static int here = -1, is_pulled = 0;
+static double days_in = 0;
+static int morning(int flag, int date, double demand, double *year) {
+  if (flag & FLAG_turnOut) {
+    here = -1;
+    is_pulled = 0;
+    days_in = 0;
+  }
+  if (!(flag & FLAG_inSeason) || is_pulled || demand <= 0) return here = -1;
+  if (days_ahead(date, demand) < RULE_pullBelowDays) {
+    is_pulled = 1;
+    year[YEAR_pulledOn] = date;
+    return here = -1;
+  }
+  int is_above = here >= 0 && is_open(here, date) && standing(here) > RULE_stubbleLbPerAc;
+  if (is_above && days_in < RULE_mostDaysIn) {
+    days_in += 1;
+    return here;
+  }
+  int best = -1, paddock = here;
+  double most = -1;
+  for (int step = 1; step <= PADDOCKS; step++) {
+    paddock += 1;
+    if (paddock >= PADDOCKS) paddock = 0;
+    if (paddock == here || !is_open(paddock, date)) continue;
+    double mass = standing(paddock);
+    if (state[paddock * STATE_width + STATE_rest] < RULE_leastRestDays || mass < RULE_stubbleLbPerAc + RULE_entryAboveLbPerAc) continue;
+    if (mass > most) {
+      most = mass;
+      best = paddock;
+    }
+  }
+  if (best < 0 && is_above) {
+    days_in += 1;
+    return here;
+  }
+  days_in = 1;
+  if (best >= 0) year[YEAR_moves] += 1;
+  return here = best;
+}
+
+int main(int count, char **arguments) {
+  if (count < 2) return 1;
+  const char *folder = arguments[1];
+  read_side(load(folder, "numbers"));
+  ground = load(folder, "ground");
+  state = load(folder, "state");
+  const double *demands = load(folder, "demandLb"), *dry = load(folder, "dry"), *wet = load(folder, "wet"), *daily = load(folder, "daily");
+  const double *percents = load(folder, "factorPercent"), *factors = load(folder, "factor");
+  const int32_t *flags = load(folder, "flags"), *dates = load(folder, "monthDay"), *period = load(folder, "period");
+  double *sums = calloc((size_t)PERIODS * PADDOCKS * SUM_width, sizeof(double)), *years = calloc((size_t)PERIODS * YEAR_width, sizeof(double));
+  const double open_base = 1 - GRASS_baseShare, below_share = 1 - GRASS_rootShareInTop, span = GRASS_fullCoefficient - GRASS_bareCoefficient;
+  struct timespec before, after;
+  clock_gettime(CLOCK_PROCESS_CPUTIME_ID, &before);
+  for (int day = 0; day < DAYS; day++) {
+    const double *sky = daily + (size_t)day * SKY_width;
+    double *year = years + (size_t)period[day] * YEAR_width;
+    double water = sky[SKY_rain] + sky[SKY_melt], water_in = water / 25.4, reference = sky[SKY_reference], demand = demands[day], made = 0;
+    int is_cut = (flags[day] & FLAG_cut) != 0, grazed = morning(flags[day], dates[day], demand, year);
+    for (int p = 0; p < PADDOCKS; p++) {
+      double *s = state + p * STATE_width, *u = sums + ((size_t)period[day] * PADDOCKS + p) * SUM_width;
+      const double *g = ground + p * GROUND_width;
+      double green = s[STATE_green], dead = s[STATE_dead], litter = s[STATE_litter], depletion = s[STATE_depletion], top = s[STATE_top];
+      double available = g[GROUND_available], top_available = g[GROUND_topAvailable], below_available = g[GROUND_belowAvailable];
+      double evaporable = g[GROUND_evaporable], by_green = GRASS_perGreenAcPerLb * green, green_share = 1 - exp(-by_green);
+      double cover = 1 - open_base * exp(-(by_green + GRASS_perDeadAcPerLb * dead + GRASS_perLitterAcPerLb * litter)), runoff = 0;
+      if (water > 0) {
+        double percent = 100 * cover, fair = g[GROUND_fair], fair_middle = g[GROUND_fairMiddle], number;
+        if (percent <= fair_middle) {
+          double poor = g[GROUND_poor], middle = g[GROUND_poorMiddle];
+          number = poor + (fair - poor) * fmax(0, (percent - middle) / (fair_middle - middle));
+        } else {
+          number = fair + (g[GROUND_good] - fair) * fmin(1, (percent - fair_middle) / (g[GROUND_goodMiddle] - fair_middle));
+        }
+        int whole = (int)floor(number);
+        double part = number - whole;
+        double dry_in = 1000 / (dry[whole] + (dry[whole + 1] - dry[whole]) * part) - 10;
+        double wet_in = 1000 / (wet[whole] + (wet[whole + 1] - wet[whole]) * part) - 10;
+        double tabled = wet_in + top * g[GROUND_perTop] * (dry_in - wet_in);
+        if (water_in > 0.05 * (1.8833 * tabled - 0.9836)) {
+          double retention = 1.33 * pow(tabled, 1.15), past = water_in - 0.05 * retention;
+          if (past > 0) runoff = fmin(water, 25.4 * (past * past) / (past + retention));
+        }
+        double covered = 100 * cover;
+        int column = 1;
+        while (column < FACTORS && covered > percents[column]) column++;
+        double factor = factors[column - 1];
+        if (column < FACTORS) factor += (factors[column] - factor) * (covered - percents[column - 1]) / (percents[column] - percents[column - 1]);
+        u[SUM_runoff] += runoff;
+        u[SUM_soilLost] += g[GROUND_bareLoss] * sky[SKY_erosivity] * factor;
+      }
+      double store = GRASS_leafStoreMm * cover, kept = water - runoff, held = s[STATE_held], drip = held > store ? held - store : 0;
+      double room = store - (held - drip), caught = kept < room ? kept : room, wet_leaf = held - drip + caught;
+      double dried = wet_leaf < reference ? wet_leaf : reference, through = kept - caught + drip, left = reference - dried;
+      double basal = GRASS_bareCoefficient + span * green_share, wanted = basal * left;
+      double most = GRASS_maximumCoefficient > basal + 0.05 ? GRASS_maximumCoefficient : basal + 0.05;
+      double bare = 1 - cover, exposed = bare > 0.01 ? bare : 0.01;
+      double surface_after = s[STATE_surface] - through, surface = surface_after > 0 ? surface_after : 0;
+      double roots_after = depletion - through, roots = roots_after > 0 ? roots_after : 0, drainage = roots_after < 0 ? -roots_after : 0;
+      double slowed = (evaporable - surface) * g[GROUND_perSlowing], from_ground = (slowed < 1 ? slowed : 1) * (most - basal);
+      double limit = exposed * most, evaporation = (from_ground < limit ? from_ground : limit) * left;
+      double surface_left = exposed * (evaporable - surface), roots_left = available - roots;
+      if (surface_left < evaporation) evaporation = surface_left;
+      if (roots_left < evaporation) evaporation = roots_left;
+      double fitted = GRASS_depletionFraction + 0.04 * (5 - wanted), fraction = fitted < 0.1 ? 0.1 : fitted > 0.8 ? 0.8 : fitted;
+      double easy = roots_left / ((1 - fraction) * available), share = easy < 1 ? easy : 1, transpiration = share * wanted;
+      if (roots_left - evaporation < transpiration) {
+        transpiration = roots_left - evaporation;
+        share = transpiration / wanted;
+      }
+      double top_after = top - through, wet_top = top_after > 0 ? top_after : 0, below_after = roots - wet_top;
+      double below = below_after < 0 ? 0 : below_after < below_available ? below_after : below_available;
+      double top_left = GRASS_rootShareInTop * (top_available - wet_top) * g[GROUND_perTop];
+      double below_left = below_share * (below_available - below) * g[GROUND_perBelow];
+      double top_share = top_left + below_left > 0 ? top_left / (top_left + below_left) : 1;
+      double all = roots + evaporation + transpiration, evening = wet_top + evaporation + top_share * transpiration;
+      if (all - below_available > evening) evening = all - below_available;
+      double surface_evening = surface + evaporation / exposed;
+      s[STATE_held] = wet_leaf - dried;
+      s[STATE_surface] = surface_evening < evaporable ? surface_evening : evaporable;
+      s[STATE_depletion] = all < available ? all : available;
+      s[STATE_top] = evening < top_available ? evening : top_available;
+      double growing = 1 - (green + dead) * g[GROUND_perCeiling];
+      double grown = g[GROUND_rate] * (sky[SKY_response] * share) * (green + GRASS_crownLbPerAc) * growing;
+      if (grown < 0) grown = 0;
+      double dying = (green + grown) * (GRASS_dyingByAge + GRASS_dyingByDrought * (1 - share) + GRASS_dyingByFrost * sky[SKY_frost]);
+      double fallen = dead * GRASS_fallingShare, mass;
+      green += grown - dying;
+      dead += dying - fallen;
+      litter += fallen - litter * sky[SKY_rot];
+      mass = green + dead;
+      if (is_cut && mass >= RULE_cutWorthLbPerAc && g[GROUND_isMeadow] != 0) {
+        double cut = mass - RULE_cutLeavesLbPerAc, cut_share = cut / mass;
+        green -= cut_share * green;
+        dead -= cut_share * dead;
+        litter += cut * (1 - RULE_hayKeptShare);
+        made += cut * RULE_hayKeptShare * g[GROUND_area];
+        u[SUM_cut] += cut;
+      }
+      s[STATE_green] = green;
+      s[STATE_dead] = dead;
+      s[STATE_litter] = litter;
+      s[STATE_rest] += 1;
+      u[SUM_drainage] += drainage;
+      u[SUM_evaporation] += evaporation;
+      u[SUM_transpiration] += transpiration;
+      u[SUM_dried] += dried;
+      u[SUM_stressDays] += 1 - share;
+      u[SUM_grown] += grown;
+      u[SUM_cover] += cover;
+      if (mass > u[SUM_peak]) u[SUM_peak] = mass;
+    }
+    double eaten_lb = 0;
+    if (grazed >= 0) {
+      double *s = state + grazed * STATE_width, *u = sums + ((size_t)period[day] * PADDOCKS + grazed) * SUM_width;
+      double area = ground[grazed * GROUND_width + GROUND_area], green = s[STATE_green], dead = s[STATE_dead], mass = green + dead;
+      double within = fmax(0, mass - RULE_outOfReachLbPerAc), wanted = demand * fmin(1, mass / RULE_fullIntakeFromLbPerAc);
+      double eaten = fmin(wanted / area, within / (1 + RULE_trampledPerEaten)), trampled = eaten * RULE_trampledPerEaten, gone = eaten + trampled;
+      double preferred = RULE_greenPreference * green, green_share = preferred + dead > 0 ? preferred / (preferred + dead) : 0;
+      double from_green = fmin(green, fmax(gone - dead, gone * green_share));
+      s[STATE_green] = green - from_green;
+      s[STATE_dead] = fmax(0, dead - (gone - from_green));
+      s[STATE_litter] += trampled;
+      s[STATE_rest] = 0;
+      eaten_lb = eaten * area;
+      u[SUM_eaten] += eaten;
+      u[SUM_trampled] += trampled;
+      u[SUM_grazedDays] += 1;
+      if (s[STATE_green] + s[STATE_dead] < RULE_stubbleLbPerAc) u[SUM_stubbleBroken] += 1;
+      year[YEAR_eaten] += eaten_lb;
+      year[YEAR_grazedDays] += eaten_lb / demand;
+    }
+    double fed = demand > eaten_lb ? demand - eaten_lb : 0, from_barn = fed / (1 - RULE_feedingLossShare);
+    year[YEAR_demand] += demand;
+    year[YEAR_fed] += fed;
+    year[YEAR_fromBarn] += from_barn;
+    if (flags[day] & FLAG_inSeason) year[YEAR_fromBarnInSeason] += from_barn;
+    year[YEAR_made] += made;
+    year[YEAR_days] += 1;
+  }
+  clock_gettime(CLOCK_PROCESS_CPUTIME_ID, &after);
+  double total[SUM_width] = {0};
+  for (size_t at = 0; at < (size_t)PERIODS * PADDOCKS * SUM_width; at++) total[at % SUM_width] += sums[at];
+  double seconds = (after.tv_sec - before.tv_sec) + (after.tv_nsec - before.tv_nsec) / 1e9;
+  printf("%.9f %.17g %.17g %.17g\n", seconds, total[SUM_runoff], total[SUM_grown], total[SUM_eaten]);
+  return 0;
+}

@@ -1,0 +1,57 @@
+import { describe, expect, it } from 'vitest';
+import { exactBinomialInterval } from '../../calculators/math/special/exactBinomialInterval.ts';
+import { barnAnswer, canBoundOneInTen, hayLists, hayToHave, inBlocks } from '../../calculators/season/odds.ts';
+import { run } from '../../calculators/season/run.ts';
+import { hayYearsOf } from '../../calculators/season/years.ts';
+import { changedWeather, demoWeather, sideOf, skyWith } from '../support/seasonPlace.ts';
+
+const need = [60, 75, 40, 110, 90, 55, 130, 70, 85, 160, 95, 50, 65, 145, 80, 105, 45, 120, 70, 155, 100, 60, 170, 85, 75, 115, 50, 90, 140, 65];
+const noCrop = need.map(() => 0);
+
+describe('years short', () => {
+  it('come with their exact range, and a short record says that it cannot bound one in ten', () => {
+    const {
+      filled,
+      carried,
+      canBoundOneInTen: isLongEnough,
+    } = barnAnswer({ needTons: need, cropTons: noCrop }, { barnTons: 155, mostBoughtTons: 100, carriedShare: 1 });
+    expect([filled.short, filled.of, carried.short]).toEqual([2, 30, 2]);
+    expect(isLongEnough).toBe(true);
+    expect([canBoundOneInTen(28), canBoundOneInTen(29)]).toEqual([false, true]);
+    // 3 in 30 is 2 to 27 %, a figure of the trade.
+    const three = hayToHave({ needTons: need, cropTons: noCrop }, 1);
+    expect([three.barnTons, three.count.short]).toEqual([145, 3]);
+    expect([Math.round(100 * three.count.lowerShare), Math.round(100 * three.count.upperShare)]).toEqual([2, 27]);
+  });
+  it('leave out years in which the rain was not read', () => {
+    const side = sideOf({ grazed: 0.045, meadow: 0.061 });
+    const weather = changedWeather(demoWeather(), { to: 4 * 365 });
+    const years = hayYearsOf(run(skyWith(weather), side), weather);
+    expect(hayLists(years).needTons).toEqual(years.map(({ needTons }) => needTons));
+    const [first, ...others] = years.map((year, index) => ({ ...year, isCounted: index > 0 }));
+    expect(first?.isCounted).toBe(false);
+    expect(hayLists(first ? [first, ...others] : [])).toEqual(hayLists(others));
+  });
+});
+
+describe('blocks of years', () => {
+  const lists = { needTons: need, cropTons: noCrop };
+  const barn = { barnTons: 155, mostBoughtTons: 60, carriedShare: 0.95 };
+  it.each([2, 3, 4] as const)('of %d show scatter, and never narrow the range', (blockYears) => {
+    const before = barnAnswer(lists, barn);
+    for (const draws of [10, 2000]) {
+      const found = inBlocks(lists, barn, { blockYears, draws, seed: 7 });
+      expect(found.of).toBe(30);
+      expect(found.leastShort).toBeLessThanOrEqual(found.meanShort);
+      expect(found.meanShort).toBeLessThanOrEqual(found.mostShort);
+      expect(Object.keys(found)).not.toContain('lowerShare');
+      // However often they are drawn, the range stays that of thirty years.
+      const after = barnAnswer(lists, barn);
+      expect(after).toEqual(before);
+      expect(after.carried).toMatchObject(exactBinomialInterval({ successes: after.carried.short, trials: 30 }));
+    }
+  });
+  it('in a record of one year are that year', () => {
+    expect(inBlocks({ needTons: [200], cropTons: [0] }, barn, { blockYears: 4, draws: 5, seed: 1 })).toMatchObject({ meanShort: 1, of: 1 });
+  });
+});
