@@ -156,6 +156,8 @@ test('letters that lie over each other are found, brackets between letters are n
 
 for (const address of pages) {
   test(`${address} prints a handout and its working, alone and compared`, async ({ page }) => {
+    // Four prints, each read letter by letter.
+    test.slow();
     await open(page, address);
     await holds(page, address);
     expect(bare(together((await printed(page, 'Letter'))[0]))).toContain('Example,notyournumbers');
