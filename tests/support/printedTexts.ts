@@ -80,7 +80,7 @@ export async function readPdf(data: Uint8Array): Promise<readonly PrintedPage[]>
 /** What lies over each other. A text with a halo is drawn twice in one place, and letters of one line move together, as a comma under a y. */
 export function overlapsOf(letters: readonly Letters[]): readonly string[] {
   const slackPt = 1.5;
-  const kernedShare = 0.25;
+  const kernedShare = 0.12;
   const isTwice = (one: Letters, two: Letters): boolean =>
     one.text === two.text && one.box.every((side, at) => Math.abs(side - (two.box[at] ?? 0)) < 0.5);
   return letters.flatMap((one, index) =>
