@@ -182,13 +182,13 @@ describe('1,000 fuzzed files', () => {
     const seen = { refused: 0, aside: 0, opened: 0 };
     await fc.assert(
       fc.asyncProperty(
-        fc.array(fc.double({ min: 0, max: 0.999999, noNaN: true }), { minLength: 12, maxLength: 12 }),
+        fc.array(fc.noBias(fc.nat(9999)), { minLength: 12, maxLength: 12 }),
         odd,
         fc.oneof(fc.string(), fc.constantFrom('__proto__', 'constructor', 'toString', 'areaAc')),
         fc.oneof({ weight: 5, arbitrary: fc.constant(null) }, { weight: 1, arbitrary: fc.tuple(fc.nat(), fc.string({ maxLength: 5 })) }),
         async (numbers, put, key, scratch) => {
           let next = 0;
-          const pick = (): number => numbers[next++ % numbers.length] ?? 0;
+          const pick = (): number => (numbers[next++ % numbers.length] ?? 0) / 10_000;
           // Most hits go into a place, the rest into the frame around it.
           const parsed: { readonly places: readonly unknown[] } = JSON.parse(everything);
           const [place, ...others] = parsed.places;
