@@ -3,14 +3,13 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import type { UnitSystem } from '../../../calculators/units/units.ts';
 import { Bars } from './Bars.tsx';
 import { Feed } from './Feed.tsx';
-import { Files } from './Files.tsx';
 import { Ground } from './Ground.tsx';
 import { OwnTools, Season } from './Groups.tsx';
 import { usePrinting } from './Part.tsx';
 import { Start } from './Start.tsx';
 import { Stock } from './Stock.tsx';
 import type { Session } from './session.ts';
-import type { PlaceView } from './view.ts';
+import type { PlaceView, View } from './view.ts';
 import { type ViewKey, viewIn, views } from './views.ts';
 import { Water } from './Water.tsx';
 
@@ -22,6 +21,23 @@ const ofPlace: Readonly<Partial<Record<ViewKey, FunctionComponent<PlaceView>>>> 
   season: Season,
   tools: OwnTools,
 };
+
+/** Few visits need it, and it is not small. The worker keeps it with the page. */
+function FilesWhenThere(view: View) {
+  const [Files, setFiles] = useState<FunctionComponent<View> | 'failed' | undefined>(undefined);
+  useEffect(() => {
+    import('./Files.tsx').then(
+      (brought) => setFiles(() => brought.Files),
+      () => setFiles('failed'),
+    );
+  }, []);
+  if (Files === undefined) return null;
+  return Files === 'failed' ? (
+    <p role="alert">This part of the page could not be loaded. Load the page again when there is signal.</p>
+  ) : (
+    <Files {...view} />
+  );
+}
 
 interface AppProps {
   readonly session: Session;
@@ -65,7 +81,7 @@ export function App({ session, system, edition }: AppProps) {
         {at.key === '' ? (place?.name ?? 'Start') : at.title}
       </h2>
       {at.key === '' && <Start {...view} />}
-      {at.key === 'files' && <Files {...view} />}
+      {at.key === 'files' && <FilesWhenThere {...view} />}
       {Shown !== undefined &&
         (place === undefined ? (
           <p>

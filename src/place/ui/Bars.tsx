@@ -1,6 +1,6 @@
 import { stateWords } from '../store/storageState.ts';
 import { Clashes } from './Clashes.tsx';
-import { saveFile } from './Files.tsx';
+import { saveFile } from './saveFile.ts';
 import type { View } from './view.ts';
 
 /** What must be known before anything else: whether it is kept, whose it is, what two windows have done. */

@@ -1,27 +1,17 @@
 import { useEffect, useState } from 'preact/hooks';
 import { localDay } from '../../../calculators/units/days.ts';
-import { isoDay, printDay } from '../../../calculators/units/printQuantity.ts';
+import { printDay } from '../../../calculators/units/printQuantity.ts';
 import { faultOfSize } from '../files/limits.ts';
 import { type FileRead, readFile } from '../files/read.ts';
-import { nameOfFile, textOfPlaces, textOfRaw } from '../files/save.ts';
+import { textOfRaw } from '../files/save.ts';
 import type { Place } from '../model/place.ts';
 import { type Room, roomOf } from '../store/storageState.ts';
 import { download } from './download.ts';
 import { Preview } from './Preview.tsx';
+import { saveFile, today } from './saveFile.ts';
 import type { View } from './view.ts';
 
 const mostBytes = 100 * 1024 * 1024;
-const today = ({ session }: View): string => isoDay(localDay(session.now));
-
-/** Saves what stands in this window: what the store had no room for is in the file too. */
-export function saveFile(view: View, places: readonly Place[]): void {
-  const { session, edition } = view;
-  const [first] = places;
-  if (first === undefined) return;
-  const name = places.length === 1 ? first.name : 'places';
-  download(nameOfFile(name, today(view)), textOfPlaces(places, edition, session.now.toISOString()));
-  for (const place of places) session.backups.saved(place, session.now);
-}
 const sizeWords = (bytes: number): string => (bytes < 1e6 ? `${Math.max(1, Math.round(bytes / 1000))} kB` : `${(bytes / 1e6).toFixed(1)} MB`);
 
 function SaveFile(view: View) {

@@ -38,6 +38,7 @@ export async function startApp({ box, system, edition, mark, texts }: Starting):
   addEventListener('beforeunload', (event) => {
     if (session.state.is !== 'kept' && session.place !== undefined) event.preventDefault();
   });
+  box.replaceChildren();
   render(<App session={session} system={system} edition={edition} />, box);
   box.dataset['ready'] = '';
 }
