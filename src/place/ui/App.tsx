@@ -2,42 +2,23 @@ import type { FunctionComponent } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { UnitSystem } from '../../../calculators/units/units.ts';
 import { Bars } from './Bars.tsx';
-import { Feed } from './Feed.tsx';
-import { Ground } from './Ground.tsx';
-import { OwnTools, Season } from './Groups.tsx';
+import { lazily } from './lazily.tsx';
 import { usePrinting } from './Part.tsx';
 import { Start } from './Start.tsx';
-import { Stock } from './Stock.tsx';
 import type { Session } from './session.ts';
 import type { PlaceView, View } from './view.ts';
 import { type ViewKey, viewIn, views } from './views.ts';
-import { Water } from './Water.tsx';
 
+// Each with its own fields, so that who came to save a file does not wait for the tables of water.
 const ofPlace: Readonly<Partial<Record<ViewKey, FunctionComponent<PlaceView>>>> = {
-  ground: Ground,
-  stock: Stock,
-  feed: Feed,
-  water: Water,
-  season: Season,
-  tools: OwnTools,
+  ground: lazily(async () => (await import('./Ground.tsx')).Ground),
+  stock: lazily(async () => (await import('./Stock.tsx')).Stock),
+  feed: lazily(async () => (await import('./Feed.tsx')).Feed),
+  water: lazily(async () => (await import('./Water.tsx')).Water),
+  season: lazily(async () => (await import('./Groups.tsx')).Season),
+  tools: lazily(async () => (await import('./Groups.tsx')).OwnTools),
 };
-
-/** Few visits need it, and it is not small. The worker keeps it with the page. */
-function FilesWhenThere(view: View) {
-  const [Files, setFiles] = useState<FunctionComponent<View> | 'failed' | undefined>(undefined);
-  useEffect(() => {
-    import('./Files.tsx').then(
-      (brought) => setFiles(() => brought.Files),
-      () => setFiles('failed'),
-    );
-  }, []);
-  if (Files === undefined) return null;
-  return Files === 'failed' ? (
-    <p role="alert">This part of the page could not be loaded. Load the page again when there is signal.</p>
-  ) : (
-    <Files {...view} />
-  );
-}
+const Files = lazily<View>(async () => (await import('./Files.tsx')).Files);
 
 interface AppProps {
   readonly session: Session;
@@ -81,7 +62,7 @@ export function App({ session, system, edition }: AppProps) {
         {at.key === '' ? (place?.name ?? 'Start') : at.title}
       </h2>
       {at.key === '' && <Start {...view} />}
-      {at.key === 'files' && <FilesWhenThere {...view} />}
+      {at.key === 'files' && <Files {...view} />}
       {Shown !== undefined &&
         (place === undefined ? (
           <p>

@@ -1,7 +1,10 @@
+import type { Clash } from '../model/parts.ts';
 import { stateWords } from '../store/storageState.ts';
-import { Clashes } from './Clashes.tsx';
+import { lazily } from './lazily.tsx';
 import { saveFile } from './saveFile.ts';
-import type { View } from './view.ts';
+import type { PlaceView, View } from './view.ts';
+
+const Clashes = lazily<PlaceView & { readonly clashes: readonly Clash[] }>(async () => (await import('./Clashes.tsx')).Clashes);
 
 /** What must be known before anything else: whether it is kept, whose it is, what two windows have done. */
 export function Bars(view: View) {
