@@ -114,8 +114,11 @@ test('the unit switch changes results and what nobody touched, never what was ty
   await page.reload();
   await ready(page, 'storm-runoff');
   await expect(big(page)).toContainText(' mm');
+  await expect(rainOf(page), 'its unit stands beside it').toHaveValue('75');
   await page.getByRole('button', { name: 'In inches, acres and pounds' }).click();
-  await expect(big(page)).toHaveText('1.2 in ran off');
+  await expect(rainOf(page)).toHaveValue('75 mm');
+  // 75 mm is 2.953 in; 1.154 in by the handbook's equation at 79. How finely it is told is not asked here.
+  await expect(big(page)).toHaveText(/^1\.(?:2|15|154) in ran off$/);
 });
 
 test('two calculators on one guide do not disturb each other', async ({ page }) => {
