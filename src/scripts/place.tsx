@@ -1,6 +1,6 @@
 // The page of what a person keeps. Nothing of it is drawn at build: there is nobody's place there.
 import { startApp } from '../place/ui/startApp.tsx';
-import { forget, keep, kept, openPlaceKey, unitsKey } from './kept.ts';
+import { forget, keep, kept, placeKey, unitsKey } from './kept.ts';
 
 const box = document.querySelector<HTMLElement>('#place');
 if (box) {
@@ -9,8 +9,8 @@ if (box) {
     system: kept('localStorage', unitsKey) === 'si' ? 'si' : 'us',
     edition: box.dataset['edition'] ?? 'not said',
     mark: {
-      read: () => kept('localStorage', openPlaceKey) ?? undefined,
-      write: (id) => (id === undefined ? forget('localStorage', openPlaceKey) : void keep('localStorage', openPlaceKey, id)),
+      read: () => kept('localStorage', placeKey) ?? undefined,
+      write: (id) => (id === undefined ? forget('localStorage', placeKey) : void keep('localStorage', placeKey, id)),
     },
     texts: {
       read: (key) => kept('localStorage', key),
