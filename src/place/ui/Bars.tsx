@@ -73,7 +73,7 @@ export function Bars(view: View) {
         </div>
       )}
       {place && state.is === 'kept' && session.backups.isDue(place, session.now) && (
-        <div class="place-bar is-quiet">
+        <div class="place-bar is-reminder">
           <p>Much has changed since {place.name} was last saved as a file.</p>
           {save}{' '}
           <button

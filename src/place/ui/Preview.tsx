@@ -45,7 +45,7 @@ export function Preview({ view, read, onDone }: PreviewProps) {
             <p>{Object.values(holds(place, system)).filter(Boolean).join('; ') || 'Nothing but its name.'}</p>
             <p>{says}</p>
             {namesake === undefined ? (
-              <label class="tick">
+              <label class="place-tick">
                 <input
                   type="checkbox"
                   checked={choices[index] === 'bring'}
@@ -65,7 +65,7 @@ export function Preview({ view, read, onDone }: PreviewProps) {
                     ['namesake', 'It is the same: join them, and show me what differs'],
                   ] as const
                 ).map(([key, label]) => (
-                  <label key={key} class="tick">
+                  <label key={key} class="place-tick">
                     <input type="radio" name={`coming-${place.id}`} checked={choices[index] === key} onChange={() => choose(index, key)} />
                     <span>{label}</span>
                   </label>
