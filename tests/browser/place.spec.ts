@@ -529,8 +529,8 @@ test('paper shows what is folded, and no buttons', async ({ page }) => {
   await page.locator('summary', { hasText: 'Pasture 1' }).click();
   await page.emulateMedia({ media: 'print' });
   await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
-  await expect(page.getByLabel('Pasture 1: Size')).toBeVisible();
-  await expect(page.getByLabel('Pasture 1: Farthest from water')).toBeVisible();
+  await expect(page.locator('.told-fields div', { hasText: 'Size' })).toHaveText('Size40 ac');
+  await expect(page.getByLabel('Pasture 1: Size')).toBeHidden();
   await expect(page.getByRole('button', { name: 'Add a pasture' })).toBeHidden();
 });
 

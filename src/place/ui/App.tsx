@@ -47,30 +47,32 @@ export function App({ session, system, edition }: AppProps) {
   const view = { session, system, isPrinting, edition };
   const Shown = ofPlace[at.key];
   return (
-    <div class="screen place">
-      <nav class="place-views" aria-label="Your place">
-        {views.map(({ key, short }) => (
-          <a key={key} href={`#/${key}`} aria-current={key === at.key ? 'page' : undefined}>
-            {short}
-          </a>
-        ))}
-      </nav>
-      <Bars {...view} />
-      {/* The name of the open place stands above every view. */}
-      {place && at.key !== '' && <p class="whose-place">{place.name}</p>}
-      <h2 ref={title} tabIndex={-1} class={at.key === '' && !place ? 'unseen' : undefined}>
-        {at.key === '' ? (place?.name ?? 'Start') : at.title}
-      </h2>
-      {at.key === '' && <Start {...view} />}
-      {at.key === 'files' && <Files {...view} />}
-      {Shown !== undefined &&
-        (place === undefined ? (
-          <p>
-            No place is open. <a href="#/">Start one, or open a file</a>.
-          </p>
-        ) : (
-          <Shown key={place.id} {...view} place={place} />
-        ))}
+    <div class="screen">
+      <div class="place">
+        <nav class="place-views" aria-label="Your place">
+          {views.map(({ key, short }) => (
+            <a key={key} href={`#/${key}`} aria-current={key === at.key ? 'page' : undefined}>
+              {short}
+            </a>
+          ))}
+        </nav>
+        <Bars {...view} />
+        {/* The name of the open place stands above every view. */}
+        {place && at.key !== '' && <p class="whose-place">{place.name}</p>}
+        <h2 ref={title} tabIndex={-1} class={at.key === '' && !place ? 'unseen' : undefined}>
+          {at.key === '' ? (place?.name ?? 'Start') : at.title}
+        </h2>
+        {at.key === '' && <Start {...view} />}
+        {at.key === 'files' && <Files {...view} />}
+        {Shown !== undefined &&
+          (place === undefined ? (
+            <p>
+              No place is open. <a href="#/">Start one, or open a file</a>.
+            </p>
+          ) : (
+            <Shown key={place.id} {...view} place={place} />
+          ))}
+      </div>
     </div>
   );
 }

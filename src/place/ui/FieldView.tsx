@@ -4,8 +4,10 @@ import { monthKeys, months } from '../../../calculators/units/months.ts';
 import type { UnitSystem } from '../../../calculators/units/units.ts';
 import type { Data } from './edit.ts';
 import type { MonthDayCell, PlaceField, TextCell } from './fields/field.ts';
+import { usePrinting } from './Part.tsx';
 import type { Change } from './session.ts';
 import { changesOf, dayPart, isShown, monthPart, problemIn, textIn } from './texts.ts';
+import { saidOf } from './told.ts';
 
 interface CellProps<C> {
   readonly id: string;
@@ -68,11 +70,19 @@ function MonthDayView({ id, cell, of, text, problem, onText, onLeave }: CellProp
   };
   const invalid = problem === undefined ? undefined : true;
   return (
-    <fieldset class={`field${problem === undefined ? '' : ' is-wrong'}`} aria-describedby={describedBy(id, cell.help, problem)}>
-      <legend>
-        {of !== undefined && <span class="unseen">{of}: </span>}
-        {cell.label}
-      </legend>
+    // biome-ignore lint/a11y/useSemanticElements: a fieldset here would take the looks of a question of two answers
+    <div
+      role="group"
+      class={`field${problem === undefined ? '' : ' is-wrong'}`}
+      aria-labelledby={`${id}-name`}
+      aria-describedby={describedBy(id, cell.help, problem)}
+    >
+      <p class="field-name" id={`${id}-name`}>
+        <span>
+          {of !== undefined && <span class="unseen">{of}: </span>}
+          {cell.label}
+        </span>
+      </p>
       <Hint id={id} help={cell.help} />
       <div class="month-day">
         <div class="control">
@@ -113,7 +123,7 @@ function MonthDayView({ id, cell, of, text, problem, onText, onLeave }: CellProp
         </div>
       </div>
       <Problem id={id} problem={problem} />
-    </fieldset>
+    </div>
   );
 }
 
@@ -159,23 +169,36 @@ export interface FieldsProps {
   readonly path: readonly string[];
   readonly onChange: (changes: readonly Change[]) => void;
 }
-/** The fields of one record that have to do with each other now. */
+/** The fields of one record that have to do with each other now; on paper what they say. */
 export function FieldsView({ id, record, fields, system, of, path, onChange }: FieldsProps) {
+  const shown = fields.filter((field) => isShown(record, field));
+  if (usePrinting())
+    return (
+      <dl class="told-fields">
+        {shown.map((field) => {
+          const said = saidOf(record, field, system);
+          return said === undefined ? null : (
+            <div key={field.at}>
+              <dt>{field.cell.label}</dt>
+              <dd>{said}</dd>
+            </div>
+          );
+        })}
+      </dl>
+    );
   return (
     <div class="place-fields">
-      {fields
-        .filter((field) => isShown(record, field))
-        .map((field) => (
-          <FieldView
-            key={field.at}
-            id={`${id}-${field.at.replaceAll('.', '-')}`}
-            record={record}
-            field={field}
-            system={system}
-            of={of}
-            onChange={(changes) => onChange(changes.map((each) => ({ ...each, path: [...path, ...each.path] })))}
-          />
-        ))}
+      {shown.map((field) => (
+        <FieldView
+          key={field.at}
+          id={`${id}-${field.at.replaceAll('.', '-')}`}
+          record={record}
+          field={field}
+          system={system}
+          of={of}
+          onChange={(changes) => onChange(changes.map((each) => ({ ...each, path: [...path, ...each.path] })))}
+        />
+      ))}
     </div>
   );
 }

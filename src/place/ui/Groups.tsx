@@ -22,6 +22,7 @@ function Groups({ view, groups, id }: { readonly view: PlaceView; readonly group
 export const Season = (view: PlaceView) => (
   <>
     <Groups view={view} groups={seasonGroups} id="season" />
+    <h3>Rain by month</h3>
     <StationMonths {...view} />
   </>
 );

@@ -12,7 +12,7 @@ const cell = stationField.cell;
 const indexes = Array.from({ length: 12 }, (_, index) => index);
 
 /** Twelve amounts that are a record only once all of them are there; until then each stays as it was typed. */
-export function StationMonths({ place, session, system }: PlaceView) {
+export function StationMonths({ place, session, system, isPrinting }: PlaceView) {
   if (cell.kind !== 'number') return null;
   const texts = indexes.map((index) => {
     const typed = place.typed?.[`${at}.${index}`];
@@ -35,10 +35,11 @@ export function StationMonths({ place, session, system }: PlaceView) {
     return 'problem' in read ? [`${monthName(index)}: ${read.problem}`] : [];
   });
   const missing = texts.filter((text) => text === '').length;
+  if (isPrinting && missing === 12) return null;
   return (
     <fieldset class="months field">
       <legend>
-        Median rain of the nearest station, month by month <span class="unit-words">({units[unitIn(system, cell.unit)].words})</span>
+        Median rain of the nearest station <span class="unit-words">({units[unitIn(system, cell.unit)].words})</span>
       </legend>
       <div class="month-fields">
         {texts.map((text, index) => (

@@ -1,16 +1,26 @@
 import { Component, type ComponentChildren } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 
-/** Paper shows what is folded on the screen. */
+// Heard before any part hears it, so that what is drawn for paper is drawn for paper from its first moment.
+let isPrintingNow = false;
+if (typeof addEventListener === 'function') {
+  addEventListener('beforeprint', () => {
+    isPrintingNow = true;
+  });
+  addEventListener('afterprint', () => {
+    isPrintingNow = false;
+  });
+}
+/** Paper shows what is folded on the screen, and what is told instead of fields. */
 export function usePrinting(): boolean {
-  const [isPrinting, setPrinting] = useState(false);
+  const [isPrinting, setPrinting] = useState(isPrintingNow);
   useEffect(() => {
-    const [begin, end] = [() => setPrinting(true), () => setPrinting(false)];
-    addEventListener('beforeprint', begin);
-    addEventListener('afterprint', end);
+    const follow = () => setPrinting(isPrintingNow);
+    addEventListener('beforeprint', follow);
+    addEventListener('afterprint', follow);
     return () => {
-      removeEventListener('beforeprint', begin);
-      removeEventListener('afterprint', end);
+      removeEventListener('beforeprint', follow);
+      removeEventListener('afterprint', follow);
     };
   }, []);
   return isPrinting;
