@@ -23,6 +23,8 @@ addEventListener('resize', reachScrollers);
 document.addEventListener('toggle', reachScrollers, true);
 // The steps of a calculation come after their fold was opened.
 document.addEventListener('stepsdrawn', reachScrollers);
+// A formula is as wide as its own letters once they have come.
+document.fonts.addEventListener('loadingdone', reachScrollers);
 
 // Only a built site has a worker to register. A browser that refuses one (private window, blocked storage) still reads the site.
 if (import.meta.env.PROD && 'serviceWorker' in navigator && location.protocol.startsWith('http')) {

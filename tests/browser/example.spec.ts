@@ -5,7 +5,7 @@ const guide = '/guides/where-rain-goes/';
 const box = '[data-calculator="storm-runoff"]';
 
 /** The block's own script, what it rests on, the calculator and its definition. */
-const needed = [/\/Calculator\.astro/, /\/kept\./, /\/calculator\./, /\/definition\./];
+const needed = [/\/Calculator\.astro/, /\/kept\./, /\/form\./, /\/storm-runoff\./];
 
 /** What somebody does there: a guide's form is fetched when it is touched. */
 async function touch(page: Page, address: string): Promise<void> {

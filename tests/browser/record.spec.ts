@@ -116,7 +116,7 @@ test('a hundred years of days are read, computed and drawn, and print on no more
   expect(ofExample).toBeGreaterThan(1);
   await drop(page, `day,rain (in)\n${days.join('\n')}`, 'century.csv');
   await expect(understood(page)).toContainText('36,525');
-  await expect(range(page)).toHaveText(/^place \d+ from the dry end, of 100$/);
+  await expect(range(page)).toHaveText(/^place \d+ from the dry end of 100 years$/);
   await expect(page.locator('.results-range').first()).toContainText('of 100 years');
   await expect(page.locator('.bars .fell').first()).toBeAttached();
   // A long record does not print whole: the sheet is as long as the example’s.

@@ -25,6 +25,9 @@ function matrixOf(given: unknown): Matrix {
   return [a, b, c, d, e, f];
 }
 const heightShare = 0.6;
+/** Signs over a letter, as a mean's bar: all of their ink is that high. */
+const accent = /^[\u02c6-\u02dd]$/;
+const accentShare = 0.5;
 
 /**
  * The letters of a page where they really stand. The texts that pdf.js puts together reach over what another font draws in between, as a bracket in a formula,
@@ -49,7 +52,7 @@ function lettersOf(operators: { readonly fnArray: readonly number[]; readonly ar
       if (text.trim() === '') return [];
       const wide = glyphs.reduce<number>((sum, each) => sum + ((typeof each === 'number' ? -each : each.width) * size) / 1000, 0);
       const place = times(page, line);
-      const [, , , , left, bottom] = place;
+      const [, , , , left, bottom] = times(place, [1, 0, 0, 1, 0, accent.test(text) ? accentShare * size : 0]);
       const [, , , , right, top] = times(place, [1, 0, 0, 1, wide, heightShare * size]);
       return [{ text, box: [Math.min(left, right), Math.min(bottom, top), Math.max(left, right), Math.max(bottom, top)] }];
     }
@@ -77,7 +80,7 @@ export async function readPdf(data: Uint8Array): Promise<readonly PrintedPage[]>
 /** What lies over each other. A text with a halo is drawn twice in one place, and letters of one line move together, as a comma under a y. */
 export function overlapsOf(letters: readonly Letters[]): readonly string[] {
   const slackPt = 1.5;
-  const kernedShare = 0.25;
+  const kernedShare = 0.12;
   const isTwice = (one: Letters, two: Letters): boolean =>
     one.text === two.text && one.box.every((side, at) => Math.abs(side - (two.box[at] ?? 0)) < 0.5);
   return letters.flatMap((one, index) =>

@@ -1,6 +1,7 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { type Browser, chromium, type Page } from '@playwright/test';
+import astroConfig from '../../astro.config.ts';
 import placeExamples from '../../content/place/examples.json' with { type: 'json' };
 import config from '../../playwright.config.ts';
 import { serve } from '../browser/staticServer.ts';
@@ -13,10 +14,15 @@ const folder = join(root, 'public/pictures');
 const mostBytes = 60_000;
 
 const { slug, query } = placeExamples['bench-storm'];
-const address = `http://127.0.0.1:${port}/calculators/${slug}/?${query}`;
+/** The handout prints where it is from: the site's own address, whatever this machine serves it under. */
+const origin = new URL(astroConfig.site ?? '').origin;
 
 async function ready(page: Page): Promise<void> {
-  await page.goto(address, { waitUntil: 'networkidle' });
+  await page.route(`${origin}/**`, async (route) => {
+    const { pathname, search } = new URL(route.request().url());
+    await route.fulfill({ response: await route.fetch({ url: `${site.origin}${pathname}${search}` }) });
+  });
+  await page.goto(`${origin}/calculators/${slug}/?${query}`, { waitUntil: 'networkidle' });
   await page.locator('[data-calculator][data-ready]').first().waitFor();
   await page.evaluate(() => document.fonts.ready.then(() => undefined));
   await page.locator('.picture svg').first().waitFor();
@@ -58,13 +64,13 @@ mkdirSync(folder, { recursive: true });
 const site = await serve(dist, port);
 const browser = await chromium.launch(config.use?.launchOptions);
 try {
-  const phone = await browser.newPage({ viewport: { width: 390, height: 844 }, deviceScaleFactor: 2, colorScheme: 'light' });
+  const phone = await browser.newPage({ serviceWorkers: 'block', viewport: { width: 390, height: 844 }, deviceScaleFactor: 2, colorScheme: 'light' });
   await ready(phone);
   await keep(browser, 'comparison-on-a-phone.webp', await phone.screenshot(), 585, 0);
   await phone.close();
 
   // Letter paper without its margins, which a screen does not draw: 7.5 by 10.1 inches at 96 pixels an inch.
-  const sheet = await browser.newPage({ viewport: { width: 720, height: 971 }, deviceScaleFactor: 2, colorScheme: 'light' });
+  const sheet = await browser.newPage({ serviceWorkers: 'block', viewport: { width: 720, height: 971 }, deviceScaleFactor: 2, colorScheme: 'light' });
   await ready(sheet);
   // What draws paper is fetched a little behind the page.
   await sheet.waitForTimeout(4000);

@@ -1,7 +1,7 @@
 import { encode } from 'uqr';
 
-/** Wide enough for a telephone to tell one module from the next, on a cheap printer too. */
-const moduleMm = 0.34;
+/** Three dots of a printer that puts down 300 an inch: what a telephone can still tell apart. */
+const moduleMm = 0.254;
 const leastMm = 24;
 
 /** The link as a code to scan. */

@@ -61,8 +61,8 @@ function DaysTable({
   );
 }
 
-/** The first days of one side, in two columns unless its words need the width, or of each side beside the other. What is the same in every line is left to the whole table. */
-export function Days({ calculator, outcome, other, titles, system }: Held) {
+/** The first days of one side, in two columns unless its words need the width, or of each side beside the other; what both sides say stands once. What is the same in every line is left to the whole table. */
+export function Days({ calculator, outcome, other: that, titles, system }: Held) {
   const of = daysOf(calculator, outcome);
   const quantity = of === undefined ? undefined : calculator.quantities[of];
   if (of === undefined || quantity?.kind !== 'rows') return null;
@@ -71,7 +71,10 @@ export function Days({ calculator, outcome, other, titles, system }: Held) {
       const column = quantity.columns[name];
       return column ? [{ name, column, cells: printColumn(rows, quantity, name, system) }] : [];
     });
-  const sides = [outcome, ...(other ? [other] : [])].map((side) => columnsOf(rowsOf(side, of)));
+  const [ours, theirs] = [outcome, that].map((side) => columnsOf(rowsOf(side, of)));
+  const isSame = that !== null && JSON.stringify(ours) === JSON.stringify(theirs);
+  const other = isSame ? null : that;
+  const sides = [ours ?? [], ...(other && theirs ? [theirs] : [])];
   const [first = []] = sides;
   const count = first[0]?.cells.length ?? 0;
   const cellsOf = (name: string): readonly string[] => sides.flatMap((columns) => columns.find((each) => each.name === name)?.cells ?? []);
@@ -95,6 +98,7 @@ export function Days({ calculator, outcome, other, titles, system }: Held) {
       <h2>
         {quantity.label}
         {years.length > 0 && `, ${years.join(' and ')}`}
+        {isSame && <small> (the same for both)</small>}
         {isMore && <small> (all of them on the pages behind)</small>}
       </h2>
       <div class="paper-pair">
