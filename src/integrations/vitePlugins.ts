@@ -69,7 +69,10 @@ function chunkOf(id: string, infoOf: ModuleInfo): string | null {
   const isIn = (path: string): boolean => closure(`${root}${path}`, infoOf).has(id);
   // A page without a calculator, and one where nobody opens it, fetch the loader alone.
   if (isIn('src/scripts/calculatorLoader.ts')) return null;
-  if (id === '\0rolldown/runtime.js' || forAll.some(isIn)) return 'form';
+  const isForm = forAll.some(isIn);
+  // The place page draws fields as forms do, and needs nothing else of a form.
+  if (id === '\0rolldown/runtime.js' || (isForm && isIn('src/scripts/place.tsx'))) return 'fields';
+  if (isForm) return 'form';
   if (id.includes('/pictures/face/') && isIn('calculators/ui/pictures/face/Face.tsx')) return 'face';
   const owners = definitionsOf('calculators/catalog').filter((each) => closure(each, infoOf).has(id));
   return owners.length >= mostOwners ? 'form' : owners.length === 1 ? (owners[0]?.match(/([^/]+)\/definition/)?.[1] ?? null) : null;

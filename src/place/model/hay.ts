@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { amountSchema, countSchema, daySchema, idSchema, nameSchema, percentSchema } from './parts.ts';
+import { amountSchema, countSchema, daySchema, idSchema, nameSchema, percentSchema, typedSchema } from './parts.ts';
 import { feeders, storages } from './words.ts';
 
 const stackSchema = v.strictObject({
@@ -13,6 +13,7 @@ const stackSchema = v.strictObject({
   moisturePercent: v.optional(percentSchema),
   baledDay: v.optional(daySchema),
   storedAs: v.optional(v.picklist(storages)),
+  typed: typedSchema,
 });
 export type HayStack = v.InferOutput<typeof stackSchema>;
 

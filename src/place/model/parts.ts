@@ -24,8 +24,10 @@ export const countSchema = v.pipe(v.number(), v.integer(), v.minValue(0), v.maxV
 export const percentSchema = between(0, 100);
 export const usdSchema = between(0, 1e6);
 
-/** What was typed, where it is to be shown again as it was: `areaAc: '16 ha'`. */
-export const typedSchema = v.optional(v.record(v.pipe(v.string(), v.maxLength(40)), v.pipe(v.string(), v.maxLength(60))));
+/** The longest text that a field for one number or one name keeps. */
+export const longestTyped = 1000;
+/** What was typed, where it is to be shown again as it was: `areaAc: '16 ha'`. What cannot be read as a number stands here alone. */
+export const typedSchema = v.optional(v.record(v.pipe(v.string(), v.maxLength(60)), v.pipe(v.string(), v.maxLength(longestTyped))));
 
 /** Two changes of one field, made apart. Both stay until somebody picks. */
 const clashSchema = v.strictObject({

@@ -2,7 +2,7 @@ import * as v from 'valibot';
 import { amountSchema, between, idSchema, nameSchema, percentSchema, typedSchema } from './parts.ts';
 import { conditions, covers, forages, grazings, stands, uses } from './words.ts';
 
-const paddockSchema = v.strictObject({ id: idSchema, name: nameSchema, areaAc: v.optional(amountSchema) });
+const paddockSchema = v.strictObject({ id: idSchema, name: nameSchema, areaAc: v.optional(amountSchema), typed: typedSchema });
 
 export const pastureSchema = v.strictObject({
   id: idSchema,

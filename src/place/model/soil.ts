@@ -1,13 +1,15 @@
 import * as v from 'valibot';
-import { amountSchema, between, idSchema, nameSchema, percentSchema } from './parts.ts';
+import { amountSchema, between, idSchema, nameSchema, percentSchema, typedSchema } from './parts.ts';
 import { soilGroups, textures } from './words.ts';
 
 const layerSchema = v.strictObject({
-  thicknessIn: between(0.1, 200),
-  texture: v.picklist(textures),
+  id: v.optional(idSchema),
+  thicknessIn: v.optional(between(0.1, 200)),
+  texture: v.optional(v.picklist(textures)),
   /** Available water, inches in an inch of soil, as the survey prints it. */
   surveyInPerIn: v.optional(between(0.01, 1)),
   stonesPercent: v.optional(percentSchema),
+  typed: typedSchema,
 });
 
 export const soilSchema = v.strictObject({
@@ -20,5 +22,6 @@ export const soilSchema = v.strictObject({
   /** To what stops roots and water, or to where digging stopped. */
   depthIn: v.optional(amountSchema),
   layers: v.optional(v.pipe(v.array(layerSchema), v.maxLength(20))),
+  typed: typedSchema,
 });
 export type Soil = v.InferOutput<typeof soilSchema>;

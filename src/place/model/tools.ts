@@ -4,7 +4,7 @@ import { frames } from './words.ts';
 
 const inches = v.optional(between(0, 1000));
 export const toolsSchema = v.strictObject({
-  frame: v.optional(v.strictObject({ kind: v.picklist(frames), aroundIn: inches, acrossIn: inches, lengthIn: inches, widthIn: inches })),
+  frame: v.optional(v.strictObject({ kind: v.optional(v.picklist(frames)), aroundIn: inches, acrossIn: inches, lengthIn: inches, widthIn: inches })),
   ringBoreIn: inches,
   ringInsertedIn: inches,
   pouringMl: v.optional(amountSchema),

@@ -3,7 +3,7 @@ import { amountSchema, between, countSchema, daySchema, idSchema, nameSchema, ty
 import { supplies, tankShapes } from './words.ts';
 
 const tanksSchema = v.strictObject({
-  shape: v.picklist(tankShapes),
+  shape: v.optional(v.picklist(tankShapes)),
   count: v.optional(countSchema),
   acrossFt: v.optional(amountSchema),
   lengthFt: v.optional(amountSchema),
@@ -12,7 +12,7 @@ const tanksSchema = v.strictObject({
 });
 /** What a laboratory wrote, and when: an old slip is offered with its day. */
 const slipSchema = v.strictObject({
-  day: daySchema,
+  day: v.optional(daySchema),
   sulfateMgPerL: v.optional(amountSchema),
   saltMgPerL: v.optional(amountSchema),
   nitrateMgPerL: v.optional(amountSchema),

@@ -71,8 +71,10 @@ const surfaceFrom = ({ surfaceAc, lengthFt, widthFt, shoreFt }: WaterPoint): str
   return shoreFt === undefined ? undefined : 'shore';
 };
 export function waterOffers(point: WaterPoint): OfferMap {
-  const { tanks, slip } = point;
-  const slipDay = slip && dayOf(slip.day);
+  // Tanks of no known shape, and a slip of no known day, tell nothing.
+  const tanks = point.tanks?.shape === undefined ? undefined : point.tanks;
+  const slip = point.slip?.day === undefined ? undefined : point.slip;
+  const slipDay = slip?.day === undefined ? undefined : dayOf(slip.day);
   const said = slipDay === undefined ? undefined : `slip of ${printDay(slipDay)}`;
   return offerMap(
     word('water.supply', point.supply),
@@ -102,7 +104,7 @@ export function waterOffers(point: WaterPoint): OfferMap {
 
 export function toolOffers({ tools }: Place): OfferMap {
   if (tools === undefined) return offerMap();
-  const { frame } = tools;
+  const frame = tools.frame?.kind === undefined ? undefined : tools.frame;
   return offerMap(
     word('tools.frame', frame?.kind),
     amount('tools.frameAround', frame?.aroundIn),

@@ -65,17 +65,18 @@ export const pastureRows = (place: Place, pastures: readonly Pasture[]): readonl
 
 /** Layers from the top down; which of them go first where not all fit is the order in which they lie. */
 export const layerRows = (place: Place, pasture: Pasture): readonly OfferedRow[] =>
-  (soilOf(place, pasture)?.layers ?? []).map((layer, index, all) => ({
-    name: `Layer ${index + 1}`,
-    size: all.length - index,
-    cells: offerMap(
-      amount('layer.thickness', layer.thicknessIn),
-      word('layer.texture', textureWords(layer.texture)),
-      word('layer.heldFrom', layer.surveyInPerIn === undefined ? 'texture' : 'survey'),
-      amount('layer.survey', layer.surveyInPerIn),
-      amount('layer.stones', layer.stonesPercent),
-    ),
-  }));
+  (soilOf(place, pasture)?.layers ?? []).flatMap(({ thicknessIn, texture, surveyInPerIn, stonesPercent }, index, all) => {
+    // One that is only half told is not offered: the form's example would stand in for the rest.
+    if (thicknessIn === undefined || texture === undefined) return [];
+    const cells = offerMap(
+      amount('layer.thickness', thicknessIn),
+      word('layer.texture', textureWords(texture)),
+      word('layer.heldFrom', surveyInPerIn === undefined ? 'texture' : 'survey'),
+      amount('layer.survey', surveyInPerIn),
+      amount('layer.stones', stonesPercent),
+    );
+    return [{ name: `Layer ${index + 1}`, size: all.length - index, cells }];
+  });
 
 /** What is told of several pastures together. */
 export function pasturesOffers(pastures: readonly Pasture[], isChosen: boolean): OfferMap {

@@ -1,0 +1,35 @@
+import { FieldsView } from './FieldView.tsx';
+import { boughtFields, priceFields, stackFields } from './fields/feed.ts';
+import { PartList } from './PartList.tsx';
+import { lineOf } from './told.ts';
+import type { PlaceView } from './view.ts';
+
+export function Feed(view: PlaceView) {
+  const { place, session, system } = view;
+  const shared = { system, onChange: session.change.bind(session) };
+  return (
+    <>
+      <h3>Hay on hand</h3>
+      <PartList
+        view={view}
+        path={['hay', 'stacks']}
+        items={place.hay?.stacks ?? []}
+        name={({ name }, index) => name ?? `Stack ${index + 1}`}
+        says={(each) =>
+          [lineOf(each, stackFields, ['baleCount'], system), lineOf(each, stackFields, ['baleLb', 'storedAs'], system)]
+            .filter(Boolean)
+            .join(' bales, ')
+        }
+        addWords="Add a stack"
+        emptyWords="No hay yet."
+        make={(id) => ({ id })}
+        draw={(stack, path, called) => <FieldsView {...shared} id={stack.id} record={stack} fields={stackFields} path={path} of={called} />}
+      />
+      <h3>Hay that you buy, and how you feed</h3>
+      <FieldsView {...shared} id="bought" record={place} fields={boughtFields} path={[]} />
+      <h3>Prices</h3>
+      <p>Forms tell the day on which you saw them. Look again before you decide by them.</p>
+      <FieldsView {...shared} id="prices" record={place} fields={priceFields} path={[]} />
+    </>
+  );
+}

@@ -1,0 +1,99 @@
+import { useState } from 'preact/hooks';
+import { previewOf } from '../files/preview.ts';
+import type { FileRead } from '../files/read.ts';
+import { textOfRaw } from '../files/save.ts';
+import { download } from './download.ts';
+import { holds } from './told.ts';
+import type { View } from './view.ts';
+
+interface PreviewProps {
+  readonly view: View;
+  readonly read: Extract<FileRead, { is: 'read' }>;
+  readonly onDone: () => void;
+}
+type Choice = 'leave' | 'bring' | 'namesake';
+
+/** What a file would bring, place by place. Only its button writes. */
+export function Preview({ view, read, onDone }: PreviewProps) {
+  const { session, system } = view;
+  const [coming] = useState(() => previewOf(read.places, session.places));
+  const [choices, setChoices] = useState<readonly Choice[]>(() => coming.map(({ isPicked }) => (isPicked ? 'bring' : 'leave')));
+  const [said, setSaid] = useState('');
+  const choose = (index: number, choice: Choice): void => setChoices(choices.map((each, at) => (at === index ? choice : each)));
+  const picked = coming.flatMap((each, index) => {
+    const choice = choices[index];
+    return choice === undefined || choice === 'leave' ? [] : [{ coming: each, isNamesake: choice === 'namesake' }];
+  });
+  const bring = async (): Promise<void> => {
+    const saved = await session.bring(picked);
+    const held = saved.some((each) => each.is === 'held');
+    if (held) setSaid('This device had no room for all of it. It is in this window; save the file before you close it.');
+    else onDone();
+    if (!held) location.hash = '#/';
+  };
+  return (
+    <div class="preview">
+      <h4>What is in the file</h4>
+      {coming.length === 0 && read.aside.length === 0 && <p>There is no place in this file.</p>}
+      <ul class="coming">
+        {coming.map(({ place, says, namesake }, index) => (
+          <li key={place.id}>
+            <p>
+              <b>{place.name}</b>
+              {place.isDemo === true && ' (invented, a demo place)'}
+            </p>
+            <p>{Object.values(holds(place, system)).filter(Boolean).join('; ') || 'Nothing but its name.'}</p>
+            <p>{says}</p>
+            {namesake === undefined ? (
+              <label class="place-tick">
+                <input
+                  type="checkbox"
+                  checked={choices[index] === 'bring'}
+                  onChange={(event) => choose(index, event.currentTarget.checked ? 'bring' : 'leave')}
+                />
+                <span>
+                  Bring it in<span class="unseen">: {place.name}</span>
+                </span>
+              </label>
+            ) : (
+              <fieldset class="answers">
+                <legend class="unseen">{place.name} in the file</legend>
+                {(
+                  [
+                    ['leave', 'Leave it in the file'],
+                    ['bring', 'It is another place: keep both'],
+                    ['namesake', 'It is the same: join them, and show me what differs'],
+                  ] as const
+                ).map(([key, label]) => (
+                  <label key={key} class="place-tick">
+                    <input type="radio" name={`coming-${place.id}`} checked={choices[index] === key} onChange={() => choose(index, key)} />
+                    <span>{label}</span>
+                  </label>
+                ))}
+              </fieldset>
+            )}
+          </li>
+        ))}
+        {read.aside.map(({ name, why, raw }) => (
+          <li key={name + why}>
+            <p>
+              <b>{name}</b>: stays in the file. {why}
+            </p>
+            <button type="button" onClick={() => download('holdwater-aside.json', textOfRaw(raw))}>
+              Save it as a file of its own
+            </button>
+          </li>
+        ))}
+      </ul>
+      <p>
+        <button type="button" disabled={picked.length === 0} onClick={() => void bring()}>
+          {picked.length === 1 ? 'Bring in one place' : `Bring in ${picked.length} places`}
+        </button>{' '}
+        <button type="button" class="quiet" onClick={onDone}>
+          Leave it
+        </button>
+      </p>
+      <p role="status">{said}</p>
+    </div>
+  );
+}

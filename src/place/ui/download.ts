@@ -1,0 +1,12 @@
+/** Gives a text to the person as a file. */
+export function download(name: string, text: string): void {
+  const address = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
+  const link = document.createElement('a');
+  link.href = address;
+  link.download = name;
+  document.body.append(link);
+  link.click();
+  link.remove();
+  // Some browsers read it only after the click has ended.
+  setTimeout(() => URL.revokeObjectURL(address), 60_000);
+}

@@ -1,0 +1,48 @@
+import * as v from 'valibot';
+import { type Place, placeSchema } from '../model/place.ts';
+
+// A place is changed as the plain data that it is, and is a place only once its schema has said so. What did not change stays the same object, so that what draws it can tell.
+
+export type Data = string | number | boolean | null | undefined | readonly Data[] | { readonly [key: string]: Data };
+type Fields = Readonly<Record<string, Data>>;
+export const isFields = (value: unknown): value is Fields => typeof value === 'object' && value !== null && !Array.isArray(value);
+export const isList = (value: unknown): value is readonly Data[] => Array.isArray(value);
+
+const isPlace = (value: unknown): value is Place => v.is(placeSchema, value);
+const isItem =
+  (id: string) =>
+  (each: Data): boolean =>
+    isFields(each) && each['id'] === id;
+
+/** What stands at a path; in a list of things with ids a step is the id. */
+export const dataAt = (value: unknown, path: readonly string[]): Data =>
+  path.reduce<Data>(
+    (here, step) => {
+      if (isList(here)) return here.find(isItem(step));
+      return isFields(here) && Object.hasOwn(here, step) ? here[step] : undefined;
+    },
+    isFields(value) || isList(value) ? value : undefined,
+  );
+
+/** Fields that must be there once something beside them is. */
+const beside: Readonly<Record<string, Fields>> = { hay: { stacks: [] } };
+
+function withAt(value: Data, [step, ...rest]: readonly string[], to: Data): Data {
+  if (step === undefined) return to;
+  if (isList(value)) return value.map((each) => (isItem(step)(each) ? withAt(each, rest, to) : each));
+  const before: Fields = isFields(value) ? value : {};
+  const next = withAt(before[step] ?? beside[step], rest, to);
+  // Nothing in it any more: as if nobody had begun with it.
+  if (next === undefined || (isFields(next) && Object.keys(next).length === 0)) {
+    const { [step]: _, ...left } = before;
+    return left;
+  }
+  return { ...before, [step]: next };
+}
+
+/** A place with some of it otherwise. */
+export function withChanges(place: Place, changes: readonly { readonly path: readonly string[]; readonly to: Data }[]): Place {
+  const next = changes.reduce<unknown>((now, { path, to }) => withAt(isFields(now) ? now : undefined, path, to), place);
+  if (!isPlace(next)) throw new TypeError(`no place any more after ${changes.map(({ path }) => path.join('/')).join(', ')}`);
+  return next;
+}

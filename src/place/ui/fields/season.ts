@@ -1,0 +1,53 @@
+import { curves, fallFlushes, groundWords, rainClasses } from '../../model/words.ts';
+import { amount, choice, count, month, monthDay } from './field.ts';
+
+const answers = ['growth.curve', 'answers'] as const;
+export const seasonGroups = [
+  {
+    title: 'Days of every year',
+    fields: [
+      monthDay('season.turnInDay', 'Turn-in'),
+      monthDay('season.endDay', 'Last day on grass'),
+      monthDay('season.hayFromDay', 'First day on hay'),
+      monthDay('season.frostDay', 'First killing frost'),
+    ],
+  },
+  {
+    title: 'When the grass grows',
+    fields: [
+      choice('growth.curve', 'When the grass grows', curves, {
+        answers: 'Four answers of my own',
+        nd0002: 'Cool-season grass, North Dakota',
+        'smooth-brome-kansas': 'Smooth brome with nitrogen, northeast Kansas',
+        co6707: 'Warm-season grass, eastern Colorado',
+        'mlra69-fine-a': 'Mixed warm and cool season, southeastern Colorado',
+      }),
+      month('growth.startMonth', 'Growth starts in', { shownWhen: answers }),
+      month('growth.bestMonth', 'It is best in', { shownWhen: answers }),
+      month('growth.quitMonth', 'It quits after', { shownWhen: answers }),
+      choice('growth.fallFlush', 'Growth in the fall', fallFlushes, {}, { shownWhen: answers }),
+    ],
+  },
+  {
+    title: 'How you graze',
+    fields: [
+      count('grazing.stayDays', 'Days in one paddock', 'd', [1, 366], 4),
+      count('grazing.herdCount', 'Herds', 'count', [1, 50], 1),
+      count('grazing.restDays', 'Rest you plan for', 'd', [1, 1000], 45),
+      amount('yardstickLbPerDay', 'One of your main kind eats a day', 'lb/d', [0.5, 100], 30, { help: 'Dry forage. The measure of a stock-day.' }),
+    ],
+  },
+  {
+    title: 'Rain, heat and where you are',
+    fields: [
+      amount('yearRainIn', 'Rain in a usual year', 'in', [1, 200], 30),
+      choice('rainClass', 'Rain in a usual year, by class', rainClasses, { dry: 'Under 25 in', middle: '25 to 40 in', wet: 'Over 40 in' }),
+      amount('rainFactor', 'Rain factor (R)', 'ratio', [5, 1000], 150, { help: 'From your conservation office, where you know it.' }),
+      amount('hotF', 'Hottest day to plan for', 'f', [40, 130], 95),
+      count('latitudeDeg', 'Latitude, to the degree', 'ratio', [-60, 70], 38, { help: 'A degree is 69 miles: no place can be told from it.' }),
+    ],
+  },
+  { title: 'Words', fields: [choice('groundWord', 'You call a piece of fenced ground a', groundWords)] },
+];
+/** January first. */
+export const stationField = amount('stationMonthsIn', 'Median rain', 'in', [0, 60], 2.5);

@@ -1,0 +1,231 @@
+import type { Picked } from '../files/merge.ts';
+import { bringIn } from '../files/merge.ts';
+import type { Clash } from '../model/parts.ts';
+import { type Place, placeVersion } from '../model/place.ts';
+import type { Aside } from '../store/aside.ts';
+import type { Saved } from '../store/decide.ts';
+import { type Editing, editing } from '../store/editing.ts';
+import { placeKind } from '../store/kinds.ts';
+import { newId, randomMark } from '../store/records.ts';
+import type { StorageState } from '../store/storageState.ts';
+import type { Store } from '../store/store.ts';
+import type { Backups } from './backups.ts';
+import { type Data, dataAt, isFields, isList, withChanges } from './edit.ts';
+import type { OpenMark } from './openMark.ts';
+
+/** Something that was taken away and can come back. */
+interface Undo {
+  readonly label: string;
+  readonly path: readonly string[];
+  readonly item: Data;
+  readonly index: number;
+}
+/** What the person must know of the open place, and can do about it. */
+export type Trouble = 'gone' | 'newer' | 'damaged';
+interface SessionParts {
+  readonly store: Store;
+  readonly mark: OpenMark;
+  readonly backups: Backups;
+  readonly by: string;
+  readonly now: () => Date;
+}
+export type Change = { readonly path: readonly string[]; readonly to: Data };
+
+/** One window at work on what is kept: which places there are, which is open, what changes. Views draw it and are told when it has changed. */
+export class Session {
+  places: readonly Place[] = [];
+  newer: readonly unknown[] = [];
+  aside: readonly Aside[] = [];
+  undo: Undo | undefined;
+  trouble: Trouble | undefined;
+  private readonly parts: SessionParts;
+  private editing: Editing<Place> | undefined;
+  private readonly listeners = new Set<() => void>();
+
+  constructor(parts: SessionParts) {
+    this.parts = parts;
+    parts.store.listen((told) => {
+      if ('store' in told) void this.refresh();
+      else this.tell();
+    });
+  }
+  get store(): Store {
+    return this.parts.store;
+  }
+  get backups(): Backups {
+    return this.parts.backups;
+  }
+  get state(): StorageState {
+    return this.parts.store.state();
+  }
+  /** The open place, as it stands in this window. */
+  get place(): Place | undefined {
+    return this.editing?.value();
+  }
+  get now(): Date {
+    return this.parts.now();
+  }
+  listen(hear: () => void): () => void {
+    this.listeners.add(hear);
+    return () => this.listeners.delete(hear);
+  }
+  private tell(): void {
+    for (const hear of this.listeners) hear();
+  }
+
+  /** Reads what is kept, and opens the place that was open. */
+  async begin(): Promise<void> {
+    await this.readAll();
+    const id = this.parts.mark.read();
+    this.work(this.places.find((each) => each.id === id) ?? this.places[0]);
+    if (this.place !== undefined) this.parts.mark.write(this.place.id);
+    this.tell();
+  }
+  private async readAll(): Promise<void> {
+    const { records, newer } = await this.store.read(placeKind);
+    this.places = records.toSorted((one, other) => one.name.localeCompare(other.name));
+    this.newer = newer;
+    this.aside = await this.store.aside();
+  }
+  private work(place: Place | undefined, isNew = false): void {
+    this.trouble = undefined;
+    this.undo = undefined;
+    this.editing = place && editing(this.store, placeKind, place, isNew, (saved) => this.heardSaved(saved));
+  }
+  private heardSaved(saved: Saved<Place>): void {
+    if (saved.is === 'gone' || saved.is === 'newer' || saved.is === 'damaged') this.trouble = saved.is;
+    const place = this.place;
+    if (place) this.places = this.places.map((each) => (each.id === place.id ? place : each));
+    this.tell();
+  }
+  /** Another window has changed something: what it changed comes in, and what is typed here stays. */
+  private async refresh(): Promise<void> {
+    const id = this.place?.id;
+    for (;;) {
+      await this.editing?.flush();
+      const before = this.editing?.value();
+      await this.readAll();
+      if (this.editing?.value() !== before) continue;
+      const fresh = this.places.find((each) => each.id === id);
+      if (fresh !== undefined) {
+        const { undo } = this;
+        this.work(fresh);
+        this.undo = undo;
+      } else if (id !== undefined) this.trouble = 'gone';
+      break;
+    }
+    this.tell();
+  }
+
+  change(changes: readonly Change[]): void {
+    const { editing: open } = this;
+    if (open === undefined) return;
+    open.set(withChanges(open.value(), changes));
+    this.tell();
+  }
+  flush(): Promise<unknown> {
+    return this.editing?.flush() ?? Promise.resolve();
+  }
+  /** Takes a thing out of a list, in a way that can be taken back. */
+  takeAway(label: string, path: readonly string[], index: number): void {
+    const list = dataAt(this.place, path);
+    if (!isList(list)) return;
+    const undo = { label, path, item: list[index], index };
+    this.change([{ path, to: list.filter((_, each) => each !== index) }]);
+    this.undo = undo;
+    this.tell();
+  }
+  putBack(): void {
+    const { undo } = this;
+    if (undo === undefined) return;
+    const now = dataAt(this.place, undo.path);
+    const list = isList(now) ? now : [];
+    this.undo = undefined;
+    this.change([{ path: undo.path, to: list.toSpliced(undo.index, 0, undo.item) }]);
+  }
+  forgetUndo(): void {
+    this.undo = undefined;
+    this.tell();
+  }
+  /** One of two changes of a field: what stands, or the other. */
+  pick(clash: Clash, isOther: boolean): void {
+    const { place } = this;
+    if (place === undefined) return;
+    const left = place.clash?.filter((each) => each !== clash).map((each) => ({ ...each }));
+    const path = clash.path.split('/');
+    const other: Data = clash.other === null ? undefined : JSON.parse(clash.other);
+    const at = path.at(-1);
+    const list = dataAt(place, path.slice(0, -1));
+    // A whole thing of a list, where one window changed it and the other took it away.
+    const to: Change = isList(list) && at !== undefined ? { path: path.slice(0, -1), to: withItem(list, at, other) } : { path, to: other };
+    this.change([...(isOther ? [to] : []), { path: ['clash'], to: left?.length === 0 ? undefined : left }]);
+  }
+
+  async open(id: string): Promise<void> {
+    await this.flush();
+    await this.readAll();
+    this.work(this.places.find((each) => each.id === id));
+    this.parts.mark.write(id);
+    this.tell();
+  }
+  blank(name: string): Place {
+    return { ...this.head(), name, soils: [], pastures: [], herd: [], water: [] };
+  }
+  private head(): Pick<Place, 'id' | 'rev' | 'past' | 'changedBy' | 'changedAt' | 'v'> {
+    return { id: newId(), rev: 1, past: [`1-${randomMark()}`], changedBy: this.parts.by, changedAt: this.now.toISOString(), v: placeVersion };
+  }
+  /** A place that is new here, open at once. */
+  async begins(place: Place): Promise<void> {
+    await this.flush();
+    this.places = [...this.places, place];
+    this.work(place, true);
+    this.parts.mark.write(place.id);
+    this.tell();
+    await this.flush();
+    this.backups.begin(place.id, this.now);
+    if (place.isDemo !== true) await navigator.storage?.persist?.().catch(() => false);
+    this.tell();
+  }
+  async openDemo(): Promise<void> {
+    const { demoPlace } = await import('../demo.ts');
+    await this.begins(demoPlace(newId(), this.parts.by, this.now.toISOString()));
+  }
+  /** Takes the open place away for good, in one transaction. */
+  async throwAway(): Promise<void> {
+    const { place } = this;
+    if (place === undefined) return;
+    await this.flush();
+    this.editing = undefined;
+    await this.store.remove(placeKind, place.id);
+    this.backups.forget(place.id);
+    await this.readAll();
+    this.work(this.places[0]);
+    this.parts.mark.write(this.place?.id);
+    this.tell();
+  }
+  /** It was taken away in another window while somebody worked on it here. */
+  async keepAfterAll(): Promise<void> {
+    const { place } = this;
+    if (place !== undefined) await this.begins(place);
+  }
+  async bring(picked: readonly Picked[]): Promise<readonly Saved<Place>[]> {
+    await this.flush();
+    const saved = await bringIn(this.store, picked);
+    await this.readAll();
+    const id = this.place?.id ?? picked[0]?.coming.place.id;
+    this.work(this.places.find((each) => each.id === id) ?? this.places[0]);
+    this.parts.mark.write(this.place?.id);
+    this.tell();
+    return saved;
+  }
+  async dropAside(id: string): Promise<void> {
+    await this.store.dropAside(id);
+    await this.readAll();
+    this.tell();
+  }
+}
+function withItem(list: readonly Data[], id: string, item: Data): readonly Data[] {
+  const isIt = (each: Data): boolean => isFields(each) && each['id'] === id;
+  if (item === undefined) return list.filter((each) => !isIt(each));
+  return list.some(isIt) ? list.map((each) => (isIt(each) ? item : each)) : [...list, item];
+}

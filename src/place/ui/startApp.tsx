@@ -1,0 +1,44 @@
+import { render } from 'preact';
+import type { UnitSystem } from '../../../calculators/units/units.ts';
+import type { TextStore } from '../store/journal.ts';
+import { openStore } from '../store/openStore.ts';
+import { App } from './App.tsx';
+import { type Backups, backupsIn } from './backups.ts';
+import type { OpenMark } from './openMark.ts';
+import { Session } from './session.ts';
+
+interface Starting {
+  readonly box: HTMLElement;
+  readonly system: UnitSystem;
+  readonly edition: string;
+  readonly mark: OpenMark;
+  readonly texts: Parameters<typeof backupsIn>[0];
+}
+/** Storage that may be switched off; to ask for it can already throw. */
+function textStore(): TextStore | undefined {
+  try {
+    return localStorage;
+  } catch {
+    return undefined;
+  }
+}
+const clock = new Intl.DateTimeFormat('en-US', { timeStyle: 'short' });
+/** A window in words that a person would know again. */
+const windowWords = (now: Date): string =>
+  `${matchMedia('(pointer: coarse)').matches ? 'Phone or tablet' : 'Computer'}, window of ${clock.format(now)}`;
+
+/** Opens what is kept and draws the page over it. */
+export async function startApp({ box, system, edition, mark, texts }: Starting): Promise<void> {
+  const by = windowWords(new Date());
+  const store = await openStore({ by, texts: textStore(), isMemoryChosen: location.search === '?keep-nothing' });
+  const backups: Backups = backupsIn(texts);
+  const session = new Session({ store, mark, backups, by, now: () => new Date() });
+  await session.begin();
+  for (const name of ['pagehide', 'visibilitychange']) addEventListener(name, () => void session.flush(), true);
+  addEventListener('beforeunload', (event) => {
+    if (session.state.is !== 'kept' && session.place !== undefined) event.preventDefault();
+  });
+  box.replaceChildren();
+  render(<App session={session} system={system} edition={edition} />, box);
+  box.dataset['ready'] = '';
+}

@@ -1,0 +1,14 @@
+/** The views behind `#`, in the order in which they stand. */
+export const views = [
+  { key: '', title: 'Your place', short: 'Start', isOfPlace: false },
+  { key: 'ground', title: 'Pastures and soils', short: 'Ground', isOfPlace: true },
+  { key: 'stock', title: 'Stock', short: 'Stock', isOfPlace: true },
+  { key: 'feed', title: 'Hay and prices', short: 'Feed', isOfPlace: true },
+  { key: 'water', title: 'Water', short: 'Water', isOfPlace: true },
+  { key: 'season', title: 'Season and rain', short: 'Season', isOfPlace: true },
+  { key: 'tools', title: 'Your tools', short: 'Tools', isOfPlace: true },
+  { key: 'files', title: 'Files and what is kept', short: 'Files', isOfPlace: false },
+] as const;
+export type ViewKey = (typeof views)[number]['key'];
+/** The view that an address asks for. */
+export const viewIn = (hash: string): (typeof views)[number] => views.find(({ key }) => hash.replace(/^#\/?/, '').split('/')[0] === key) ?? views[0];
