@@ -1,11 +1,12 @@
 import type { UnitSystem } from '../units/units.ts';
 import { shortHelpText } from './helpLines.ts';
-import { withoutHollowRanges } from './hollowRanges.ts';
+import { withoutHollowRanges, withUnitOnce } from './hollowRanges.ts';
 import type { Inputs, Named, ValuesOf } from './inputs.ts';
 import type { Picture, PlainPicture } from './pictures.ts';
 import { areValuesOf, areWays, isComputed, plainInputs, plainStep, usedWay } from './plain.ts';
-import { fillWords, printName } from './print.ts';
+import { printName } from './print.ts';
 import type { Computed, NumberKeys, PlainValues, Quantity, QuantityFor, RowOf, RowsKeys } from './quantities.ts';
+import { type RangeOf, tellRanges } from './ranges.ts';
 import { type First, type Group, type Layout, layoutOf } from './screen.ts';
 import { isShown, type Problem, type Values } from './state.ts';
 import { type PlainStep, type Step, type StepUse, stepsOf, type Working } from './steps.ts';
@@ -32,15 +33,6 @@ export interface Caution<V> {
 }
 /** `caution(({ fedOut }) => fedOut, { say: '…', source: 'common practice' })`: what must be said before somebody acts, when, and by whom. */
 export const caution = <V>(when: (values: NoInfer<V>) => boolean, words: Omit<Caution<V>, 'when'>): Caution<V> => ({ when, ...words });
-/** How the range of a result is told. */
-interface RangeOf<V> {
-  /** `{low} if the ground was dry, {high} if wet`. Any input or result may be named. */
-  readonly says: string | ((values: V) => string);
-  /** Where both ends read the same this stands there instead, or nothing. */
-  readonly same?: string;
-  /** The same in at most 45 characters, for the place under a large figure; `says` if it is short enough. */
-  readonly short?: string | ((values: V) => string);
-}
 interface ShownWords<V> {
   /** What the figure is, in at most four words that follow it: `1.2 in` `ran off`. Every result that can come first has them. */
   readonly said?: string;
@@ -235,19 +227,8 @@ export const defineCalculator = <const I extends Inputs, R extends object>(work:
         return list.flatMap((row, index) => input.refuse(row).map(({ at, say }) => ({ at: `${key}.${index}.${at}`, say })));
       }),
     ];
-    const rangesOf = (all: V, plain: Outcome['values'], system: UnitSystem, length: 'says' | 'short'): Outcome['ranges'] =>
-      Object.fromEntries(
-        told.flatMap(({ of, range }) => {
-          if (range === undefined) return [];
-          const words = range[length] ?? range.says;
-          const says = typeof words === 'string' ? words : words(all);
-          const named: Readonly<Record<string, string>> = { low: range.low, high: range.high };
-          const print = (name: string) => printName(calculator, plain, named[name] ?? name, system);
-          const isHollow = says.includes('{low}') && says.includes('{high}') && print('low') === print('high');
-          if (isHollow && range.same === undefined) return [];
-          return [[of, fillWords(isHollow && range.same !== undefined ? range.same : says, print)]];
-        }),
-      );
+    const rangesOf = (all: V, plain: PlainValues, system: UnitSystem, length: 'says' | 'short'): Outcome['ranges'] =>
+      tellRanges(told, all, length, (name) => printName(calculator, plain, name, system));
     const said = ({ lead, life, say, source }: Caution<V>): Said => ({ lead, life: life === true, say, source });
     const calculator: Calculator = {
       slug: work.slug,
@@ -303,7 +284,7 @@ export const defineCalculator = <const I extends Inputs, R extends object>(work:
             shorts: rangesOf(all, plain, system, 'short'),
             cautions: words.cautions.filter((caution) => caution.when(all)).map(said),
             uses: steps.map((step) => useOf(step, all)),
-            note: withoutHollowRanges(words.note(all, (name) => printName(calculator, plain, name, system))),
+            note: withUnitOnce(withoutHollowRanges(words.note(all, (name) => printName(calculator, plain, name, system)))),
             calendar:
               words.calendar && Array.isArray(list)
                 ? list.map((row) => ({

@@ -207,7 +207,7 @@ export function toTex(formula: Formula, draw: (name: string) => string, isNumber
     case 'sqrt':
       return `\\sqrt{${go(formula.of)}}`;
     case 'frac':
-      return `\\frac{${go(formula.left)}}{${go(formula.right)}}`;
+      return `\\dfrac{${go(formula.left)}}{${go(formula.right)}}`;
     case '^':
       return `{${go(formula.left)}}^{${go(formula.right)}}`;
     case '*':

@@ -21,12 +21,13 @@ export function occurrenceOf(occurs: Occurs, day: number, todayDay: number, dayA
 /** An example as it stands on a day. */
 export interface Example {
   readonly texts: Texts;
-  /** Where today stands in it, as a problem tells its place: `todayDay`, `steps.0.day`. Each is marked `todayMark`. */
+  /** Where today stands in it, as a problem tells its place: `todayDay`, `steps.0.day`. Each is marked whose today that is. */
   readonly todayAt: readonly string[];
   /** Its dates would be refused on that day, such as a grazing season in winter: all of them are as they were built, under `exampleDates`. */
   readonly isExampleDates: boolean;
 }
-export const todayMark = 'today, by this device';
+/** At a date, as the word for whose it is: by the device, or by the answer to `clockQuestion`. */
+export const todayMarks = { device: 'today, by this device', answer: 'today, as you said' } as const;
 export const exampleDates = 'Example dates';
 
 /** Dates moved to today, and where it stands itself; nothing where there is none to move. */

@@ -59,8 +59,11 @@ export const startTexts = (inputs: Inputs, system: UnitSystem = 'us'): Texts =>
   );
 
 /** Another unit system changes what nobody touched; what was typed stays as it was typed. */
-export function changeSystem(inputs: Inputs, texts: Texts, from: UnitSystem, to: UnitSystem): Texts {
-  const [before, after] = [startTexts(inputs, from), startTexts(inputs, to)];
+export const changeSystem = (inputs: Inputs, texts: Texts, from: UnitSystem, to: UnitSystem): Texts =>
+  withMoved(texts, startTexts(inputs, from), startTexts(inputs, to));
+
+/** Every text that is still as the example had it, as another example has it. */
+export function withMoved(texts: Texts, before: Texts, after: Texts): Texts {
   const swap = (text: string | undefined, old: string | undefined, now: string | undefined): string =>
     text === old && now !== undefined ? now : (text ?? '');
   return Object.fromEntries(

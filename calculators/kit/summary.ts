@@ -1,4 +1,4 @@
-import { printDay } from '../units/printQuantity.ts';
+import { printDay, printNumber } from '../units/printQuantity.ts';
 import type { UnitSystem } from '../units/units.ts';
 import type { Cell, Input, Inputs, MonthsInput, RowsInput } from './inputs.ts';
 import { printInput } from './print.ts';
@@ -85,14 +85,12 @@ function tellMonths(input: MonthsInput, text: Text | undefined, system: UnitSyst
 export function tellInput(input: Input, text: Text | undefined, texts: Texts, system: UnitSystem): string {
   if (input.kind === 'rows') return tellRows(input, text, texts, system);
   if (input.kind === 'months') return tellMonths(input, text, system);
-  if (input.kind === 'record')
-    return text === input.default
-      ? 'a stand-in record'
-      : `${
-          textIn(text)
-            .split('\n')
-            .filter((line) => line.trim() !== '').length
-        } lines`;
+  if (input.kind === 'record') {
+    if (text === input.default) return 'a stand-in record';
+    const { lines, isMonthly, problem } = input.read(textIn(text));
+    if (problem !== undefined) return textIn(text).trim() === '' ? '?' : 'not read yet';
+    return `${printNumber(lines.length, 0)} ${isMonthly ? 'month' : 'day'}${lines.length === 1 ? '' : 's'}`;
+  }
   return tellCell(input, textIn(text), system);
 }
 

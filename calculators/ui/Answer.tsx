@@ -27,6 +27,11 @@ function figureOf(number: string, unit: UnitName, what: string): Figure {
   const isMoney = print.startsWith('$');
   return { figure: `${isMoney ? '$' : ''}${number}`, unit: (isMoney ? print.slice(1) : print).trim(), what, isWords: false };
 }
+/** Of an answer in words the first sentence stands large, and the rest of it where else it is said what the figure is. */
+function wordsFigure(words: string, what: string): Figure {
+  const [figure = words, ...rest] = words.split(/(?<=\w)\. (?=[A-Z])/);
+  return { figure, unit: '', what: rest.length > 0 ? rest.join('. ') : what, isWords: true };
+}
 export const scalarAt = (outcome: Outcome | null, name: string): Scalar | undefined => {
   const value = outcome?.values[name];
   return typeof value === 'object' ? undefined : value;
@@ -40,9 +45,7 @@ export function figureAlone({ calculator, outcome, system }: Asked): Figure | un
   if (!lead || !quantity || quantity.kind === 'rows' || value === undefined) return undefined;
   const what = lead.said ?? quantity.label;
   const told = toldNumber(calculator, outcome.values, lead.of, system);
-  return told
-    ? figureOf(printNumber(told.value, told.digits), told.unit, what)
-    : { figure: printScalar(value, quantity, system), unit: '', what, isWords: true };
+  return told ? figureOf(printNumber(told.value, told.digits), told.unit, what) : wordsFigure(printScalar(value, quantity, system), what);
 }
 
 /** Between two results as printed, so that 4 to 10 is never told as 5; and no finer than the coarser of them. */
@@ -106,14 +109,19 @@ export function rangeBetween({ calculator, outcome, other, system }: Asked & { r
   return from === printNumber(most, digits) ? `${to} at either end of both ranges` : `${from} to ${to}, both at the same end`;
 }
 
-/** Long figures and words are set smaller, so that they stay on one line of a phone. */
-const sizeOf = ({ figure, isWords }: Figure): string => (isWords ? 'big is-words' : figure.length >= 6 ? 'big is-long' : 'big');
+/** Long figures and words are set smaller, so that they stay on one line of a phone; and a whole sentence smaller again. */
+const sizeOf = ({ figure, isWords }: Figure): string =>
+  isWords ? (figure.length > longestWords ? 'big is-words is-sentence' : 'big is-words') : figure.length >= 6 ? 'big is-long' : 'big';
+const longestWords = 40;
+
+/** At twice the size of type a long number may break, but only between its thousands. */
+const breakable = (number: string) => number.split(/(?<=,)/).map((part) => [part, <wbr key={part} />]);
 
 export function Big({ figure }: { readonly figure: Figure | undefined }) {
   if (figure === undefined) return <p class="big">–</p>;
   return (
     <p class={sizeOf(figure)}>
-      <span class="big-figure">{figure.figure}</span>
+      <span class="big-figure">{figure.isWords ? figure.figure : breakable(figure.figure)}</span>
       {figure.unit !== '' && <span class="big-unit"> {figure.unit}</span>}
       {figure.what !== '' && <span class="big-what"> {figure.what}</span>}
     </p>

@@ -2,7 +2,6 @@ import type { RefObject } from 'preact';
 import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Calculator, Outcome } from '../kit/define.ts';
 import { toLink } from '../kit/link.ts';
-import { todayMark } from '../kit/occurs.ts';
 import { picturesOf } from '../kit/pictures.ts';
 import { askedNow, drawnTogether, inputNameOf } from '../kit/screen.ts';
 import { canCompare, type Form, isShown, type Texts } from '../kit/state.ts';
@@ -34,9 +33,17 @@ export interface Change {
   readonly system: UnitSystem;
   readonly touched: Touched;
   readonly linked: Touched;
+  readonly placed: Touched;
   readonly names: SideNames;
   readonly outcome: Outcome | null;
   readonly other: Outcome | null;
+}
+export interface Reach {
+  /** Puts texts into fields, whether they stand open or not. */
+  readonly fill: (texts: Texts) => void;
+  readonly open: (opening: Opening) => void;
+  /** What `onChange` is told a little later: for when there is no later. */
+  readonly now: () => Change;
 }
 export interface CalculatorFormProps {
   readonly calculator: Calculator;
@@ -49,8 +56,8 @@ export interface CalculatorFormProps {
   readonly address?: (link: string) => string;
   readonly onPrint?: () => void;
   readonly onSystem?: (system: UnitSystem) => void;
-  /** Hands out the way to fill fields from outside, whether they stand open or not. */
-  readonly onFillable?: (fill: (texts: Texts) => void) => void;
+  /** Hands out what can be done to the form from outside. */
+  readonly onLive?: (reach: Reach) => void;
   /** Draws a record, and keeps it, for a definition that asks for one. */
   readonly records?: Records['draw'];
   readonly keepRecord?: Exclude<Records['keep'], undefined>;
@@ -67,7 +74,7 @@ const pictureMs = 60;
 
 /** Form and results of ANY calculator: the answer first. */
 export function CalculatorForm(props: CalculatorFormProps) {
-  const { calculator, id, open, onChange, address, onPrint, onSystem, onFillable, Picture, tools, store, records, keepRecord } = props;
+  const { calculator, id, open, onChange, address, onPrint, onSystem, onLive, Picture, tools, store, records, keepRecord } = props;
   const { inputs, layout } = calculator;
   const [held, act] = useHeld(calculator);
   const { form, system, touched, blank, linked, today, placed, names } = held;
@@ -76,11 +83,13 @@ export function CalculatorForm(props: CalculatorFormProps) {
   const [isLive, setLive] = useState(false);
   useLayoutEffect(() => {
     setLive(true);
-    onFillable?.(act.fill);
+    const take = (opening: Opening) => {
+      act.open(opening);
+      setNotices(opening.notices);
+    };
+    onLive?.({ fill: act.fill, open: take, now: () => ({ ...newest.current, link: toLink(calculator, newest.current.form) }) });
     const opening = open?.();
-    if (!opening) return;
-    act.open(opening);
-    setNotices(opening.notices);
+    if (opening) take(opening);
   }, []);
   const thatTexts = useMemo(() => otherTexts(calculator, form), [form]);
   const mine = useMemo(() => runSide(calculator, form.this, system), [form.this, system]);
@@ -92,10 +101,13 @@ export function CalculatorForm(props: CalculatorFormProps) {
   const differing = useMemo(() => sideTitles(calculator, form.this, thatTexts, system), [form, system]);
   const titles = [names[0] || 'This', names[1] || 'That'] as const;
   // What is told a little behind the answer belongs together.
-  const told = useLater(
-    useMemo(() => ({ form, system, touched, linked, names, outcome, other, titles, differing }), [form, system, touched, names, outcome, other]),
-    pictureMs,
+  const now = useMemo(
+    () => ({ form, system, touched, linked, placed, names, outcome, other, titles, differing }),
+    [form, system, touched, names, outcome, other],
   );
+  const newest = useRef(now);
+  newest.current = now;
+  const told = useLater(now, pictureMs);
   const link = useMemo(() => toLink(calculator, told.form), [told.form]);
   useLayoutEffect(() => {
     onChange?.({ ...told, link });
@@ -113,9 +125,7 @@ export function CalculatorForm(props: CalculatorFormProps) {
             ? 'yours'
             : isTouched(linked, path)
               ? 'from the link'
-              : isTouched(today, path)
-                ? todayMark
-                : 'example';
+              : (today.get(path) ?? 'example');
   const common = { calculator, system, tools: tools && { draw: tools, store: isLive ? store : undefined } };
   const side: Omit<SideProps, 'keys'> = {
     ...common,
@@ -151,6 +161,7 @@ export function CalculatorForm(props: CalculatorFormProps) {
     : layout.groups;
   const isExample = stamp.is === 'example' || stamp.is === 'link';
   const answer = useRef<HTMLDivElement>(null);
+  const isTall = useTall(answer);
   const action = isLive && (
     <button type="button" class="quiet" hidden={!isExample && blank.size === 0} onClick={isExample ? act.clear : act.exampleAgain}>
       {isExample ? 'Clear it' : 'Example again'}
@@ -162,7 +173,7 @@ export function CalculatorForm(props: CalculatorFormProps) {
       <div class="screen-cautions" aria-live="polite">
         <Cautions outcome={outcome} other={other} titles={titles} />
       </div>
-      <div class="stay" ref={answer}>
+      <div class={isTall ? 'stay is-tall' : 'stay'} ref={answer}>
         {notices.length > 0 && (
           <div class="notices" role="status">
             {notices.map((notice) => (
@@ -249,6 +260,8 @@ export function CalculatorForm(props: CalculatorFormProps) {
         told={told}
         calculator={calculator}
         link={link}
+        id={id}
+        Picture={Picture}
         {...(isLive && address !== undefined ? { address } : {})}
         {...(onPrint === undefined ? {} : { onPrint })}
       />
@@ -281,46 +294,65 @@ function useWidth(box: RefObject<HTMLElement>): number | undefined {
   return width;
 }
 
-/** The picture and the note, which may come a moment after the figure. */
-function LaterPart({
-  told,
-  calculator,
-  id,
-  Picture,
-}: {
+/** Does it reach past the glass? Then it does not stay in view beside the questions, where its end would never be seen. */
+function useTall(box: RefObject<HTMLElement>): boolean {
+  const [isTall, setTall] = useState(false);
+  useEffect(() => {
+    if (!box.current) return undefined;
+    const watch = new ResizeObserver(([seen]) => seen && setTall(seen.contentRect.height > innerHeight));
+    watch.observe(box.current);
+    return () => watch.disconnect();
+  }, []);
+  return isTall;
+}
+
+interface PicturesProps {
   readonly told: Told;
   readonly calculator: Calculator;
   readonly id: string;
   readonly Picture: DrawPicture | undefined;
-}) {
+}
+/** The first picture under the answer, the others under all results. */
+function Pictures({ told, calculator, id, Picture, places }: PicturesProps & { readonly places: readonly [from: number, to?: number] }) {
   const box = useRef<HTMLDivElement>(null);
   const widthPx = useWidth(box);
   const { outcome, other, system, titles, differing } = told;
+  return (
+    <div class="picture-box" ref={box}>
+      {outcome &&
+        Picture &&
+        picturesOf(calculator, outcome.values)
+          .slice(...places)
+          .map((picture, place) => (
+            <Picture
+              key={place}
+              calculator={calculator}
+              system={system}
+              picture={picture}
+              outcome={outcome}
+              other={other}
+              titles={[titles[0] === 'This' ? differing[0] : titles[0], titles[1] === 'That' ? differing[1] : titles[1]]}
+              id={`${id}-picture${places[0] + place || ''}`}
+              {...(widthPx === undefined ? {} : { widthPx: picture.kind === 'face' ? widthPx : widthPx - plotInsetPx })}
+            />
+          ))}
+    </div>
+  );
+}
+
+/** The picture and the note, which may come a moment after the figure. */
+function LaterPart(props: PicturesProps) {
+  const { told, calculator } = props;
+  const { outcome, other } = told;
   return useMemo(
     () => (
       <>
-        <div class="picture-box" ref={box}>
-          {outcome &&
-            Picture &&
-            picturesOf(calculator, outcome.values).map((picture, place) => (
-              <Picture
-                key={place}
-                calculator={calculator}
-                system={system}
-                picture={picture}
-                outcome={outcome}
-                other={other}
-                titles={[titles[0] === 'This' ? differing[0] : titles[0], titles[1] === 'That' ? differing[1] : titles[1]]}
-                id={`${id}-picture${place || ''}`}
-                {...(widthPx === undefined ? {} : { widthPx: picture.kind === 'face' ? widthPx : widthPx - plotInsetPx })}
-              />
-            ))}
-        </div>
+        <Pictures {...props} places={[0, 1]} />
         {outcome && (other ? <BothNotes calculator={calculator} told={told} /> : <p class="note">{outcome.note}</p>)}
         {outcome && calculator.weighsOnPeople && <ShortHelp />}
       </>
     ),
-    [told, widthPx],
+    [told],
   );
 }
 
@@ -340,18 +372,12 @@ function BothNotes({ told: { outcome, other, titles } }: { readonly calculator: 
 
 /** All results, tables, what to take along. */
 function Below({
-  told,
-  calculator,
   link,
   address,
   onPrint,
-}: {
-  readonly told: Told;
-  readonly calculator: Calculator;
-  readonly link: string;
-  readonly address?: (link: string) => string;
-  readonly onPrint?: () => void;
-}) {
+  ...pictured
+}: PicturesProps & { readonly link: string; readonly address?: (link: string) => string; readonly onPrint?: () => void }) {
+  const { told, calculator } = pictured;
   const { outcome, other, system, titles, form } = told;
   return useMemo(() => {
     if (!outcome) return null;
@@ -363,6 +389,7 @@ function Below({
           <ResultsList {...sides} />
           <Conventions calculator={calculator} system={system} texts={form.this} outcome={outcome} />
         </section>
+        {calculator.morePictures.length > 0 && <Pictures {...pictured} places={[1]} />}
         <RowsResults {...sides} />
         <section class="take">
           <h2>Take it with you</h2>

@@ -22,8 +22,9 @@ export function InView({
     return () => watch.disconnect();
   }, []);
   return (
-    <p class={isAway ? 'in-view is-on' : 'in-view'} aria-hidden="true">
-      <b>{figure ? `${figure.figure} ${figure.unit}` : '–'}</b> <span>{figure?.what}</span> <span class="in-view-stamp">{stamp.short}</span>
+    <p class={`in-view${isAway ? ' is-on' : ''}${figure?.isWords === true ? ' is-said' : ''}`} aria-hidden="true">
+      <b>{figure ? `${figure.figure} ${figure.unit}` : '–'}</b> <span class="in-view-what">{figure?.what}</span>{' '}
+      <span class="in-view-stamp">{stamp.short}</span>
     </p>
   );
 }

@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import { type Cell, type RowsInput, sharesRows } from '../kit/inputs.ts';
 import { isShown, type RowTexts, rowsIn } from '../kit/state.ts';
-import { tellRow } from '../kit/summary.ts';
+import { tellRow, tellRows } from '../kit/summary.ts';
 import { Field } from './Field.tsx';
 import { withFills } from './fills.ts';
 import type { SideProps } from './props.ts';
@@ -97,6 +97,8 @@ interface RowFieldsProps extends RowsProps {
   readonly put: (rows: readonly RowTexts[], at: string) => void;
 }
 
+/** So many single fields of a table stand open; more of them fold behind one line. */
+const mostOpen = 8;
 /** A table: a line a row, which opens to its fields; where a row is one field, that field. */
 export function RowsField(props: RowsProps) {
   const { name, input, id, texts, problems, system, of, tools, wantsColumn } = props;
@@ -108,13 +110,29 @@ export function RowsField(props: RowsProps) {
   const put = (rows: readonly RowTexts[], at: string) => props.onTexts({ ...texts, [name]: rows }, at);
   const own = problems.find((problem) => problem.at === name)?.say;
   const isWrong = (index: number): boolean => problems.some(({ at }) => at.startsWith(`${name}.${index}.`));
+  const shownIn = (row: RowTexts) => columns.filter(([, cell]) => isShown(cell, { ...texts, ...row }));
+  const isLongList = list.length > mostOpen && list.every((row) => shownIn(row).length === 1);
+  const isFolded = isLongList && open < 0 && !list.some((_, index) => isWrong(index));
+  const lineOf = (told: string, title: string, isOpen: boolean, at: number) => (
+    <p class="row-line">
+      <span class="row-told">
+        {of && <span class="unseen">{of}: </span>}
+        {told}
+      </span>
+      <button type="button" class="quiet" aria-expanded={isOpen} onClick={() => setOpen(isOpen ? -1 : at)}>
+        {isOpen ? 'Close' : 'Change'}
+        <span class="unseen"> {title}</span>
+      </button>
+    </p>
+  );
   return (
     <fieldset class="rows" id={`${id}-${name}`}>
       <legend>{input.label}</legend>
       {input.help && <small class="field-hint">{input.help}</small>}
       {input.tool && mayAdd && tools && <tools.draw.MarksTool id={`${id}-${name}`} tool={input.tool} store={tools.store} />}
-      {list.map((row, index) => {
-        const shown = columns.filter(([, cell]) => isShown(cell, { ...texts, ...row }));
+      {isLongList && <div class="row">{lineOf(tellRows(input, list, texts, system), `all ${list.length}`, !isFolded, 0)}</div>}
+      {(isFolded ? [] : list).map((row, index) => {
+        const shown = shownIn(row);
         const told = tellRow(input, row, texts, system);
         const title = `${capital(input.rowName)} ${index + 1}`;
         const fields = <RowFields {...props} row={row} index={index} list={list} shown={shown} title={title} put={put} />;
@@ -123,7 +141,7 @@ export function RowsField(props: RowsProps) {
             type="button"
             class="quiet take-out"
             onClick={() => {
-              setOpen(-1);
+              setOpen(isLongList ? 0 : -1);
               put(
                 list.filter((_, place) => place !== index),
                 name,
@@ -143,16 +161,7 @@ export function RowsField(props: RowsProps) {
         const isOpen = open === index || isWrong(index);
         return (
           <div class="row" key={index}>
-            <p class="row-line">
-              <span class="row-told">
-                {of && <span class="unseen">{of}: </span>}
-                {told}
-              </span>
-              <button type="button" class="quiet" aria-expanded={isOpen} onClick={() => setOpen(isOpen ? -1 : index)}>
-                {isOpen ? 'Close' : 'Change'}
-                <span class="unseen"> {title}</span>
-              </button>
-            </p>
+            {lineOf(told, title, isOpen, index)}
             {isOpen && (
               <>
                 {fields}
@@ -163,7 +172,7 @@ export function RowsField(props: RowsProps) {
         );
       })}
       {own && <p class="problem">{own}</p>}
-      {mayAdd && list.length < input.maxRows && (
+      {mayAdd && !isFolded && list.length < input.maxRows && (
         <button
           type="button"
           class="quiet"

@@ -39,15 +39,19 @@ export function Waiting({
     <ul class="waiting">
       {listed.map((problem) => (
         <li key={problem.at}>
-          <a
-            href={`#${fieldId(id, problem)}`}
-            onClick={(event) => {
-              event.preventDefault();
-              goTo(fieldId(id, problem));
-            }}
-          >
-            {wrong.length > 0 ? problem.say : labelAt(inputs, problem)}
-          </a>
+          {problem.at === '' ? (
+            problem.say
+          ) : (
+            <a
+              href={`#${fieldId(id, problem)}`}
+              onClick={(event) => {
+                event.preventDefault();
+                goTo(fieldId(id, problem));
+              }}
+            >
+              {wrong.length > 0 ? problem.say : labelAt(inputs, problem)}
+            </a>
+          )}
         </li>
       ))}
       {left > 0 && <li>and {left} more</li>}

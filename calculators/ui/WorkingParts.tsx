@@ -5,8 +5,8 @@ import type { Rows, Scalar } from '../kit/quantities.ts';
 import { counted } from '../kit/record/linesSaid.ts';
 import { isShown, rowsIn, type Texts, textIn } from '../kit/state.ts';
 import type { PlainStep } from '../kit/steps.ts';
-import { printDay } from '../units/printQuantity.ts';
-import { isBare, units } from '../units/units.ts';
+import { printDay, withUnit } from '../units/printQuantity.ts';
+import { isBare } from '../units/units.ts';
 import { cellClass, columnHead, isNumeric } from './RowsResults.tsx';
 
 const rowsOf = (outcome: Outcome, name: string): Rows => {
@@ -22,9 +22,12 @@ const scalarOf = (outcome: Outcome, name: string): Scalar | undefined => {
 /** `75 mm = 2.953 in`: the working goes on in the equation's own unit. */
 function typedLine(cell: Cell, text: string, value: unknown): string {
   if (cell.kind === 'choice') return cell.options[text]?.label ?? text;
-  if (cell.kind !== 'number' || typeof value !== 'number') return text;
+  if (typeof value !== 'number') return text;
+  if (cell.kind === 'date') return printDay(value);
+  if (cell.kind !== 'number') return text;
   const typed = text.replaceAll('\u00a0', ' ');
-  const own = `${Number(value.toPrecision(6)).toLocaleString('en-US', { maximumSignificantDigits: 6 })}${isBare(cell.unit) ? '' : ` ${units[cell.unit].print}`}`;
+  const number = Number(value.toPrecision(6)).toLocaleString('en-US', { maximumSignificantDigits: 6 });
+  const own = isBare(cell.unit) ? number : withUnit(number, cell.unit);
   const isSame = typed === `${Number(value.toPrecision(6))} ${cell.unit}` || isBare(cell.unit);
   return isSame ? own : `${typed} = ${own}`;
 }

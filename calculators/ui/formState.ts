@@ -4,6 +4,7 @@ import type { Calculator } from '../kit/define.ts';
 import { isManaged } from '../kit/screen.ts';
 import { changeSystem, type Form, type Problem, startTexts, type Texts, withPlaceOf } from '../kit/state.ts';
 import type { UnitSystem } from '../units/units.ts';
+import type { Whose } from './props.ts';
 import { type Touched, touchedBy } from './touched.ts';
 
 /** A form as it is taken over: what stands in it, and whose that is. */
@@ -14,8 +15,9 @@ export interface Opening {
   /** What a link names, by path. */
   readonly linked: Touched;
   readonly touched: Touched;
-  /** Places that this device's date was put into. */
-  readonly today: Touched;
+  /** Paths that today was put into, and whose today. */
+  readonly today: ReadonlyMap<string, Whose>;
+  readonly placed: Touched;
   readonly names: SideNames;
 }
 export type SideNames = readonly [mine: string, theirs: string];
@@ -26,7 +28,7 @@ export interface Held {
   readonly linked: Touched;
   /** Paths of this side; those of the other begin with `that.`. */
   readonly touched: Touched;
-  readonly today: Touched;
+  readonly today: ReadonlyMap<string, Whose>;
   /** Filled in from the values of the reader's kind of country, and not typed over since. */
   readonly placed: Touched;
   /** Cleared and not typed in since: nobody is told yet that it is missing. */
@@ -42,7 +44,7 @@ export const startHeld = ({ inputs }: Calculator): Held => ({
   system: 'us',
   linked: nobody,
   touched: nobody,
-  today: nobody,
+  today: new Map(),
   placed: nobody,
   blank: nobody,
   names: ['', ''],
@@ -65,6 +67,8 @@ const firstToDiffer = ({ inputs, layout }: Calculator): readonly string[] => {
 export function useHeld(calculator: Calculator) {
   const [held, setHeld] = useState<Held>(() => startHeld(calculator));
   const { inputs } = calculator;
+  // As it was opened: with dates that can still come.
+  const example = useRef<Pick<Opening, 'form' | 'system' | 'today'>>(startHeld(calculator));
   const actions = useMemo(() => {
     const put = (change: (now: Held) => Partial<Held>) => setHeld((now) => ({ ...now, ...change(now) }));
     const own = (now: Held, before: Texts, after: Texts): Partial<Held> => {
@@ -72,7 +76,10 @@ export function useHeld(calculator: Calculator) {
       return { touched: new Set([...now.touched, ...changed]), blank: without(now.blank, changed), placed: without(now.placed, changed) };
     };
     return {
-      open: (opening: Opening) => put(() => ({ ...opening })),
+      open: (opening: Opening) => {
+        if (opening.linked.size === 0 && opening.touched.size === 0) example.current = opening;
+        put(() => ({ ...opening }));
+      },
       putThis: (texts: Texts) => put((now) => ({ form: { ...now.form, this: texts }, ...own(now, now.form.this, texts) })),
       /** Values of the reader's own country, into the fields that they are for. */
       fill: (texts: Texts) =>
@@ -105,7 +112,10 @@ export function useHeld(calculator: Calculator) {
           return { form: { this: texts, that: now.form.that && withPlaceOf(inputs, texts, texts) }, touched: gone, blank: pathsIn(texts) };
         }),
       exampleAgain: () =>
-        put((now) => ({ ...startHeld(calculator), system: now.system, form: { this: startTexts(inputs, now.system), that: null } })),
+        put(({ system }) => {
+          const { form, system: from, today } = example.current;
+          return { ...startHeld(calculator), system, today, form: { this: changeSystem(inputs, form.this, from, system), that: null } };
+        }),
       switchSystem: (to: UnitSystem) =>
         put(({ form, system }) => ({
           form: { this: changeSystem(inputs, form.this, system, to), that: form.that && changeSystem(inputs, form.that, system, to) },

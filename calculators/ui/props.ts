@@ -20,7 +20,7 @@ export interface Sides {
 // What the parts of a form hand to each other. A tally draws fields and a field draws tools, so neither can own these types.
 
 /** Whose an answer is, as a word at its label. */
-export type Whose = 'example' | 'yours' | 'from the link' | 'today, by this device' | 'from your place';
+export type Whose = 'example' | 'yours' | 'from the link' | 'today, by this device' | 'today, as you said' | 'from your place';
 
 export interface FieldProps {
   readonly id: string;

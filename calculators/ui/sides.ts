@@ -32,6 +32,8 @@ function shortOption({ options }: Extract<Cell, { kind: 'choice' }>, text: strin
   const told = typeof short === 'string' ? short : short?.[1];
   return told ?? label.split(/[:;] /)[0] ?? label;
 }
+/** What was typed in another unit, 75 mm, would come to 2.953 in: two digits after the point say as much. */
+const asToldShort = (value: number, text: string): number => (/[a-z]/i.test(text) && Math.abs(value) >= 1 ? Math.round(value * 100) / 100 : value);
 /** More differences than this are counted, not told: a title has to fit above a column. */
 const mostTold = 2;
 const titleOf = (parts: readonly string[]): string =>
@@ -45,7 +47,7 @@ export function sideTitles(calculator: Calculator, mine: Texts, theirs: Texts | 
       if (cell.kind === 'choice') return shortOption(cell, text);
       const day = cell.kind === 'date' ? dayOf(text) : undefined;
       const reading = cell.kind === 'number' ? readQuantity(text, cell.unit) : undefined;
-      const value = reading?.is === 'value' ? reading.value : day;
+      const value = reading?.is === 'value' ? asToldShort(reading.value, text) : day;
       return `${cell.label.toLowerCase()} ${value === undefined ? text : printInput(value, cell, system)}`;
     };
     if (input.kind === 'rows') {

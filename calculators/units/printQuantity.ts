@@ -44,8 +44,10 @@ export function unitBehind(number: string, unit: UnitName): string {
 }
 
 /** A value with its unit, in that unit: `1.6 in`, `$1,200`, `$95 a ton`. */
-export function printIn(value: number, unit: UnitName, digits: number): string {
-  const number = printNumber(value, digits);
+export const printIn = (value: number, unit: UnitName, digits: number): string => withUnit(printNumber(value, digits), unit);
+
+/** A printed number with its unit: money before it, all else behind. */
+export function withUnit(number: string, unit: UnitName): string {
   const print = unitBehind(number, unit);
   if (print.startsWith('$')) return (number.startsWith('−') ? `−$${number.slice(1)}` : `$${number}`) + print.slice(1);
   return print === '%' ? `${number} %` : `${number} ${print}`.trim();

@@ -6,9 +6,6 @@ import { isKind, type SearchRecord } from '../search/records.ts';
 const leftOut =
   '[data-not-searched], .katex, .cite, .references, .contents, .used, .letters, .guide-end, .reference-files, svg, script, style, noscript';
 
-/** What a form asks, and what can be chosen there. */
-const asked = 'label, legend, option';
-
 /** The pieces of text under some nodes, in reading order. */
 const piecesOf = (nodes: readonly Node[]): readonly string[] =>
   nodes.flatMap((node) => (node instanceof HTMLElement ? piecesOf(node.childNodes) : [node.text]));
@@ -63,16 +60,24 @@ const tablesOf = (url: string, title: string, parts: readonly Part[]): readonly 
     ];
   });
 
+type Pages = ReadonlyMap<string, HTMLElement>;
+/** A calculator's page holds little of its form; its working's page names all that the form asks, and what can be chosen there. */
+const choicesOf = (file: string, pages: Pages): string =>
+  required(
+    pages.get(file.replace('index.html', 'working/index.html'))?.querySelector('[data-choices]')?.getAttribute('data-choices'),
+    `choices for ${file}`,
+  );
+
 /** Takes out of the page what is not to be searched. */
-function recordsOfPage(file: string, read: HTMLElement): readonly SearchRecord[] {
+function recordsOfPage(file: string, read: HTMLElement, pages: Pages): readonly SearchRecord[] {
   const main = read.querySelector('main');
   const kind = main?.getAttribute('data-kind');
   if (!main || !isKind(kind)) return [];
   const head = main.querySelector('h1');
   const url = `/${file.replace(/index\.html$/, '')}`;
-  const title = required(head ? textOf(head) : undefined, `title in ${file}`);
+  // A calculator's heading is its question.
+  const title = required(main.getAttribute('data-title') ?? (head ? textOf(head) : undefined), `title in ${file}`);
   const question = main.getAttribute('data-question');
-  const choices = textOf(...main.querySelectorAll(asked));
   for (const element of [...main.querySelectorAll(leftOut), ...(head ? [head] : [])]) element.remove();
   const parts = partsOf(main);
   const page: SearchRecord = {
@@ -84,7 +89,7 @@ function recordsOfPage(file: string, read: HTMLElement): readonly SearchRecord[]
     words: (main.getAttribute('data-search-words') ?? '').split('. '),
     names: [title, ...(question === undefined ? [] : [question])],
     // Each word of the trade is a record of its own.
-    choices: kind === 'calculator' ? choices : '',
+    choices: kind === 'calculator' ? choicesOf(file, pages) : '',
     parts: url === '/glossary/' ? [] : parts.map(({ anchor, title: heading, texts }) => ({ anchor, title: heading, text: textOf(...texts) })),
   };
   return kind === 'guide' ? [page, ...tablesOf(url, title, parts)] : [page];
@@ -118,9 +123,9 @@ const sourceRecords = (page: HTMLElement | undefined): readonly SearchRecord[] =
   });
 
 /** Everything that the search of a built site finds; sources come last. */
-export function searchRecords(pages: ReadonlyMap<string, HTMLElement>): readonly SearchRecord[] {
+export function searchRecords(pages: Pages): readonly SearchRecord[] {
   // Before the pages are stripped of what is not searched.
   const sources = sourceRecords(pages.get('sources/index.html'));
-  const found = [...pages].filter(([file]) => /(^|\/)index\.html$/.test(file)).flatMap(([file, page]) => recordsOfPage(file, page));
+  const found = [...pages].filter(([file]) => /(^|\/)index\.html$/.test(file)).flatMap(([file, page]) => recordsOfPage(file, page, pages));
   return [...found, ...termRecords(), ...sources];
 }

@@ -5,8 +5,9 @@ import type { Plugin } from 'vite';
 export const katexStyles: Plugin = {
   name: 'katex-styles',
   enforce: 'pre',
+  // Asked for by its address, the sheet comes in a script first that names it.
   transform: (code, id) =>
-    id.includes('katex.min.css')
+    id.includes('katex.min.css') && !id.endsWith('?url')
       ? `@layer katex{${code.replace(/,url\([^)]*\.(?:woff|ttf)\) format\("[a-z]+"\)/g, '').replaceAll('font-display:block', 'font-display:swap')}}`
       : undefined,
 };

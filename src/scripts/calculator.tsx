@@ -3,13 +3,12 @@ import { hydrate, render } from 'preact';
 import type { Calculator } from '../../calculators/kit/define.ts';
 import { movesWithToday, usesTools } from '../../calculators/kit/inputs.ts';
 import { changeSystem, startTexts, type Texts } from '../../calculators/kit/state.ts';
-import { CalculatorForm, type Change } from '../../calculators/ui/CalculatorForm.tsx';
+import { CalculatorForm, type Change, type Reach } from '../../calculators/ui/CalculatorForm.tsx';
 import type { Opening } from '../../calculators/ui/formState.ts';
 import { type DrawPicture, loadPicture } from '../../calculators/ui/pictures/loadPicture.tsx';
 import type { Tools } from '../../calculators/ui/props.ts';
 import type { Records } from '../../calculators/ui/RecordField.tsx';
 import type { ToolStore } from '../../calculators/ui/tools/keptTool.ts';
-import { localDay } from '../../calculators/units/days.ts';
 import type { UnitSystem } from '../../calculators/units/units.ts';
 import { countryKey, forget, formKeyOf, keep, kept, recordKeyOf, toolKeyOf, unitsKey } from './kept.ts';
 import { startPrint } from './print.ts';
@@ -101,12 +100,12 @@ interface Extra {
 }
 type Opener =
   | { readonly query: string; readonly fromLink: typeof import('../../calculators/kit/openLink.ts').fromLink }
-  | Pick<typeof import('../../calculators/kit/occurs.ts'), 'exampleOn' | 'exampleDates'>;
+  | Pick<typeof import('./today.ts'), 'clockNow' | 'exampleBy'>;
 /** The answers that a form is opened with, if any: its link's, or those that this guide's form was left with. */
 const queryOf = (box: HTMLElement): string =>
   box.dataset['ownsAddress'] !== undefined ? location.search.slice(1) : (kept('sessionStorage', formKeyOf(box)) ?? '');
 async function loadOpener(query: string, { inputs }: Calculator): Promise<Opener | undefined> {
-  if (query === '') return movesWithToday(inputs) ? import('../../calculators/kit/occurs.ts') : undefined;
+  if (query === '') return movesWithToday(inputs) ? import('./today.ts') : undefined;
   const { fromLink } = await import('../../calculators/kit/openLink.ts');
   return { query, fromLink };
 }
@@ -120,6 +119,7 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
   const records = keptRecords(calculator);
   const hasRecords = Object.keys(records).length > 0;
   const own = new Set(Object.keys(records));
+  const clock = opener && 'clockNow' in opener ? opener.clockNow(box.dataset['built'] ?? '') : undefined;
   let opened: Opening | null = null;
   const opening = (): Opening | null => {
     if (opener && 'query' in opener) {
@@ -132,21 +132,23 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
         notices: hasRecords ? [...notices, keptNotice] : notices,
         linked: whose?.linked ?? named,
         touched: new Set([...(whose?.touched ?? []), ...own]),
-        today: new Set(),
+        today: new Map(),
+        placed: whose?.placed ?? new Set(),
         names: whose?.names ?? ['', ''],
       };
     }
-    const built = startTexts(calculator.inputs);
-    const fresh = opener ? opener.exampleOn(calculator, built, localDay(new Date())) : { texts: built, todayAt: [], isExampleDates: false };
-    if (system === 'us' && !hasRecords && fresh.texts === built) return null;
-    const texts = system === 'us' ? fresh.texts : changeSystem(calculator.inputs, fresh.texts, 'us', 'si');
+    const fresh = clock && opener?.exampleBy(clock, calculator);
+    if (system === 'us' && !hasRecords && !fresh) return null;
+    const start = fresh?.texts ?? startTexts(calculator.inputs);
+    const texts = system === 'us' ? start : changeSystem(calculator.inputs, start, 'us', 'si');
     return {
       form: { this: { ...texts, ...records }, that: null },
       system,
-      notices: opener && fresh.isExampleDates ? [opener.exampleDates] : [],
+      notices: fresh?.notices ?? [],
       linked: new Set(),
       touched: own,
-      today: new Set(fresh.todayAt),
+      today: fresh?.today ?? new Map(),
+      placed: new Set(),
       names: ['', ''],
     };
   };
@@ -160,9 +162,14 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
   // A guide prints as a guide; a sheet is printed from the calculator's own page.
   const paper = ownsAddress ? startPrint(calculator, { Picture, page }) : undefined;
   let latest: Change | undefined;
-  let fill = (_: Texts): void => {};
+  let reach: Reach | undefined;
+  // Before the address is written for the last time.
+  addEventListener('pagehide', () => {
+    const change = reach?.now();
+    if (change && change.form !== latest?.form) onChange(change);
+  });
   const toAddress = ownsAddress ? addressBar() : (link: string) => keep('sessionStorage', formKey, link);
-  let isOpening = true;
+  let [isOpening, isOnes] = [true, false];
   const onChange = (change: Change) => {
     latest = change;
     toWorking(change);
@@ -170,21 +177,28 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
     if (ownPage) ownPage.href = `${page}?${change.link}`;
     // Told a little later than it was opened, and still nothing that a person did.
     if (isOpening || (change.form === opened?.form && change.names === opened.names)) return;
+    isOnes = true;
     toAddress(change.link);
     keepWhose(box, change);
   };
+  /** Other dates in an example that nobody has changed are no change by anybody. */
+  const reopen = (opening: Opening) => {
+    if (!isOnes) opened = opening;
+    reach?.open(opening);
+  };
+  const id = box.dataset['name'] ?? calculator.slug;
   const replay = earlyAnswers(root);
   // A guide holds no built form: there is nothing to take over.
   const draw = ownsAddress ? hydrate : render;
   draw(
     <CalculatorForm
       calculator={calculator}
-      id={box.dataset['name'] ?? calculator.slug}
+      id={id}
       open={open}
       onChange={onChange}
       address={(link) => `${page}?${link}`}
-      onFillable={(way) => {
-        fill = way;
+      onLive={(way) => {
+        reach = way;
       }}
       {...(paper && { onPrint: paper.print })}
       onSystem={(to) => keep('localStorage', unitsKey, to)}
@@ -201,7 +215,15 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
       await replay();
       box.dataset['ready'] = '';
       done();
-      void offerLocal(box, calculator, () => latest?.form.this, fill);
+      void offerLocal(
+        box,
+        calculator,
+        () => latest?.form.this,
+        (texts) => reach?.fill(texts),
+      );
+      if (!clock?.isDoubted) return;
+      const asking = { root, id, calculator, clock, latest: () => latest, open: reopen };
+      void import('./askToday.tsx').then(({ askToday }) => askToday(asking)).catch(console.info);
     }),
   );
 }

@@ -13,9 +13,12 @@ function tellFailure(box: HTMLElement): void {
 }
 
 /** A guide links what a form looks like once one is opened. */
-function bringStyles(box: HTMLElement): Promise<unknown> {
-  const address = box.dataset['styles'];
-  if (address === undefined) return Promise.resolve();
+async function bringStyles(box: HTMLElement): Promise<void> {
+  const addresses = box.dataset['styles']?.split(' ') ?? [];
+  await Promise.all(addresses.map(bringSheet));
+}
+
+function bringSheet(address: string): Promise<unknown> {
   const link = document.createElement('link');
   link.rel = 'stylesheet';
   link.href = address;

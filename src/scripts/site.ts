@@ -21,6 +21,8 @@ const reachScrollers = (): void => {
 addEventListener('load', reachScrollers);
 addEventListener('resize', reachScrollers);
 document.addEventListener('toggle', reachScrollers, true);
+// The steps of a calculation come after their fold was opened.
+document.addEventListener('stepsdrawn', reachScrollers);
 
 // Only a built site has a worker to register. A browser that refuses one (private window, blocked storage) still reads the site.
 if (import.meta.env.PROD && 'serviceWorker' in navigator && location.protocol.startsWith('http')) {

@@ -7,12 +7,13 @@ import { keep, kept } from './kept.ts';
 interface Whose {
   readonly linked: ReadonlySet<string>;
   readonly touched: ReadonlySet<string>;
+  readonly placed: ReadonlySet<string>;
   readonly names: SideNames;
 }
 const keyOf = (box: HTMLElement): string => `holdwater-whose:${location.pathname}#${box.dataset['name'] ?? ''}`;
 
-export const keepWhose = (box: HTMLElement, { link, linked, touched, names }: Change): void => {
-  keep('localStorage', keyOf(box), JSON.stringify({ link, linked: [...linked], touched: [...touched], names }));
+export const keepWhose = (box: HTMLElement, { link, linked, touched, placed, names }: Change): void => {
+  keep('localStorage', keyOf(box), JSON.stringify({ link, linked: [...linked], touched: [...touched], placed: [...placed], names }));
 };
 
 const isList = (value: unknown): value is readonly string[] => Array.isArray(value) && value.every((each) => typeof each === 'string');
@@ -26,7 +27,7 @@ export function keptWhose(box: HTMLElement, link: string): Whose | undefined {
       return isList(value) ? value : [];
     };
     const [mine = '', theirs = ''] = list('names');
-    return { linked: new Set(list('linked')), touched: new Set(list('touched')), names: [mine, theirs] };
+    return { linked: new Set(list('linked')), touched: new Set(list('touched')), placed: new Set(list('placed')), names: [mine, theirs] };
   } catch {
     return undefined;
   }

@@ -42,6 +42,7 @@ export function startWorking(box: HTMLElement, calculator: Calculator): (change:
       const [drawn, { fillWorking }] = await Promise.all([bringWorking(calculator.slug), import('../../calculators/ui/fillWorking.tsx')]);
       brought ??= { drawn, fill: fillWorking };
       work();
+      document.dispatchEvent(new Event('stepsdrawn'));
     } catch (error) {
       // The link to the page where the example's steps stand is still there. The next opening tries again.
       console.info(error);

@@ -42,18 +42,43 @@ test('a guide with one calculator stays light', async ({ browser }) => {
   for (const address of withOne) {
     const { scripts, all, list } = await download(browser, address);
     expect.soft(scripts, `scripts of ${address}\n${list}`).toBeLessThanOrEqual(4 * kB);
-    expect.soft(all, `all of ${address}\n${list}`).toBeLessThanOrEqual(44 * kB);
+    expect.soft(all, `all of ${address}\n${list}`).toBeLessThanOrEqual(40 * kB);
   }
 });
 
-// The picture has a budget of its own.
-test('a calculator’s page is light without its picture', () => {
+const zipped = (html: string): number => gzipSync(html, { level: 9 }).length;
+
+test('a calculator’s page is light without its picture, and a picture adds little', () => {
   const pages = filesOf(dist, /^calculators\/[^/]+\/index\.html$/);
   expect(pages.length).toBeGreaterThan(20);
+  const faces: string[] = [];
   for (const file of pages) {
-    const html = textOf(dist, file).replace(/<div class="picture-box">[\s\S]*?<\/svg>/, '');
-    expect.soft(gzipSync(html, { level: 9 }).length, file).toBeLessThanOrEqual(14 * kB);
+    const html = textOf(dist, file);
+    const bare = html.replace(/<div class="picture-box">[\s\S]*?<\/svg>/, '');
+    if (bare.length < html.length && /class="picture face\b/.test(html)) faces.push(file);
+    expect.soft(zipped(bare), file).toBeLessThanOrEqual(14 * kB);
+    expect.soft(zipped(html) - zipped(bare), `picture of ${file}`).toBeLessThanOrEqual(14 * kB);
   }
+  expect(faces.length).toBeGreaterThan(5);
+});
+
+test('a pair of faces is light, for a phone and for a wide screen', () => {
+  const pairs = [...textOf(dist, 'index.html').matchAll(/<div class="for-(?:phones|wide)\b[\s\S]*?<\/figure>/g)].map(([pair]) => pair);
+  expect(pairs).toHaveLength(2);
+  for (const pair of pairs) expect.soft(zipped(pair), pair.slice(0, 40)).toBeLessThanOrEqual(20 * kB);
+});
+
+test('a guide fetches what a form looks like once the form is opened', async ({ browser }) => {
+  const { list } = await download(browser, '/guides/where-rain-goes/', async (page) => {
+    const before = await page.locator('link[rel="stylesheet"]').count();
+    await page.locator('.in-guide > summary').first().click();
+    await expect(page.locator('[data-calculator][data-ready]').first()).toBeVisible();
+    expect(await page.locator('link[rel="stylesheet"]').count()).toBe(before + 2);
+    // A rule of each sheet holds: the form's and, in the working, the formulas'.
+    await expect(page.locator('.big-figure').first()).toHaveCSS('font-size', /^(36|50|64)px$/);
+    expect(await page.evaluate(() => [...document.styleSheets].some(({ href }) => href?.includes('katex') === true))).toBe(true);
+  });
+  expect(list).toContain('katex');
 });
 
 // The index comes whole at the first letter, so a second word costs nothing.

@@ -1,14 +1,14 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
-import { expect, type Page, test } from '@playwright/test';
+import { expect, type Locator, type Page, test } from '@playwright/test';
 import ical from 'ical.js';
 import { addressOf, dist, filesOf, textOf } from '../site/builtSite.ts';
+import { big, compare, field, figure, openGroups, ready, toMetric } from './forms.ts';
 
 const pages = filesOf(dist, /^calculators\/.+\/index\.html$/).map(addressOf);
 const storm = '/calculators/storm-runoff/';
-const ready = (page: Page, slug: string) => page.locator(`[data-calculator="${slug}"][data-ready]`).waitFor();
-const answer = (page: Page) => page.locator('.answer-number').first();
+const rainOf = (page: Page | Locator) => page.locator('#storm-runoff-rainIn');
 
 test.use({ serviceWorkers: 'block' });
 
@@ -21,7 +21,7 @@ test('a link opens without ever painting another number, late chunks too', async
     const painted: string[] = [];
     Object.assign(globalThis, { painted });
     const look = () => {
-      const number = document.querySelector('.answer-number');
+      const number = document.querySelector('.answer .big');
       if (number && getComputedStyle(number).visibility === 'visible') painted.push(number.textContent ?? '');
       requestAnimationFrame(look);
     };
@@ -32,14 +32,14 @@ test('a link opens without ever painting another number, late chunks too', async
   await page.waitForTimeout(300);
   const painted = await page.evaluate(() => [...new Set((globalThis as unknown as { painted: string[] }).painted)]);
   // Table 2-1 of the handbook prints 4.85.
-  expect(painted).toEqual(['4.8 in']);
+  expect(painted).toEqual(['4.8 in ran off']);
 });
 
 test('wrong input is told at its field, kept, and mended; Back and reload keep it', async ({ page }) => {
   await page.goto('/calculators/');
   await page.goto(storm);
   await ready(page, 'storm-runoff');
-  const rain = page.getByLabel('Rain in the storm');
+  const rain = rainOf(page);
   for (const [typed, say] of [
     ['', 'is missing'],
     ['a lot', 'must be a number'],
@@ -89,15 +89,12 @@ test('a link with rubbish opens with a word about it, never with a broken number
 test('two managements stand side by side, with the working of either', async ({ page }) => {
   await page.goto(storm);
   await ready(page, 'storm-runoff');
-  await page.getByRole('button', { name: 'Compare with other management' }).click();
-  await page.getByLabel('Other management: Covered ground').fill('85');
-  await page.getByLabel('Other management: How it is grazed').selectOption('light');
-  const large = page.locator('.answers .answer-number');
-  await expect(large).toHaveCount(2);
+  await compare(page);
+  await field(page, 'storm-runoff-that-groundCoverPercent').fill('85');
+  await field(page, 'storm-runoff-that-grazing').selectOption('light');
   // 3 in on group B pasture, poor (79) against good (61): 1.2 and 0.4 in by the handbook's equation.
-  await expect(large.nth(0)).toHaveText('1.2 in');
-  await expect(large.nth(1)).toHaveText('0.4 in');
-  await expect(page.locator('.results-table .difference').first()).toContainText('−0.8 in');
+  const runoff = page.locator('.pairs tr', { hasText: 'Ran off' }).first().locator('td');
+  await expect(runoff).toHaveText(['1.2 in', '0.4 in', '−0.8 in']);
   await page.getByText('The working, step by step').click();
   await page.getByRole('button', { name: 'Work out that' }).click();
   await expect(page.locator('.working [data-result="tabledCurveNumber"]')).toHaveText('61.0');
@@ -108,16 +105,20 @@ test('two managements stand side by side, with the working of either', async ({ 
 test('the unit switch changes results and what nobody touched, never what was typed', async ({ page }) => {
   await page.goto(storm);
   await ready(page, 'storm-runoff');
-  await page.getByLabel('Rain in the storm').fill('75 mm');
-  await page.getByLabel('Metric').check();
-  await expect(page.getByLabel('Rain in the storm')).toHaveValue('75 mm');
-  await expect(page.getByLabel('Area')).toHaveValue('16.19');
-  await expect(answer(page)).toContainText('mm');
+  await rainOf(page).fill('75 mm');
+  await toMetric(page);
+  await expect(rainOf(page)).toHaveValue('75 mm');
+  await openGroups(page);
+  await expect(field(page, 'storm-runoff-areaAc')).toHaveValue('16.19');
+  await expect(big(page)).toContainText(' mm');
   await page.reload();
   await ready(page, 'storm-runoff');
-  await expect(page.getByLabel('Metric')).toBeChecked();
-  await page.getByLabel('Inches, acres, pounds').check();
-  await expect(answer(page)).toHaveText('1.2 in');
+  await expect(big(page)).toContainText(' mm');
+  await expect(rainOf(page), 'its unit stands beside it').toHaveValue('75');
+  await page.getByRole('button', { name: 'In inches, acres and pounds' }).click();
+  await expect(rainOf(page)).toHaveValue('75 mm');
+  // 75 mm is 2.953 in; 1.154 in by the handbook's equation at 79. How finely it is told is not asked here.
+  await expect(big(page)).toHaveText(/^1\.(?:2|15|154) in ran off$/);
 });
 
 test('two calculators on one guide do not disturb each other', async ({ page }) => {
@@ -132,18 +133,22 @@ test('two calculators on one guide do not disturb each other', async ({ page }) 
   });
   await page.goto('/guides/where-rain-goes/');
   const [first, second] = [page.locator('[data-calculator="rest-and-moves"]'), page.locator('[data-calculator="storm-runoff"]')];
-  const before = await first.locator('.answer-number').first().textContent();
+  await first.getByText('Work it out here').click();
+  await ready(page, 'rest-and-moves');
+  const before = await first.locator('.answer').textContent();
+  expect(before).toMatch(/\d/);
   await second.getByText('Work it out here').click();
-  await second.getByLabel('Rain in the storm').fill('6');
   await ready(page, 'storm-runoff');
-  await expect(second.getByLabel('Rain in the storm')).toHaveValue('6');
-  await expect(second.locator('.note-line').first()).toContainText('Of 6 in of rain');
-  expect(await first.locator('.answer-number').first().textContent()).toBe(before);
+  await rainOf(second).fill('6');
+  await expect(second.locator('.note').first()).toContainText('Of 6 in of rain');
+  expect(await first.locator('.answer').textContent()).toBe(before);
   expect(new URL(page.url()).search).toBe('');
+  await page.waitForTimeout(600);
   await page.reload();
   await ready(page, 'storm-runoff');
-  await expect(second.locator('.note-line').first()).toBeVisible();
-  await expect(second.locator('.note-line').first()).toContainText('Of 6 in of rain');
+  await expect(rainOf(second)).toHaveValue('6');
+  await expect(second.locator('.note').first()).toBeVisible();
+  await expect(second.locator('.note').first()).toContainText('Of 6 in of rain');
   await expect(first).not.toHaveAttribute('data-ready');
 });
 
@@ -168,7 +173,7 @@ test('a number that looks wrong is asked about at its field, and taken', async (
   const rain = page.getByRole('textbox', { name: 'Rain in the storm' });
   await rain.fill('25');
   await expect(page.locator('.doubt')).toHaveText('Is 25 in right? Rain in the storm: seldom above 12 in. Look at the decimal point and the unit.');
-  await expect(page.locator('.note-line').first()).toContainText('Of 25 in of rain');
+  await expect(page.locator('.note').first()).toContainText('Of 25 in of rain');
   await expect(rain).not.toHaveAttribute('aria-invalid');
   await rain.fill('2.5');
   await expect(page.locator('.doubt')).toHaveCount(0);
@@ -192,14 +197,14 @@ test('a guide that loses its script says so and stays readable', async ({ page }
   await page.route('**/_astro/definition*.js', (route) => route.abort());
   await page.goto(`${storm}?rain=6in`);
   await expect(page.locator('[data-waiting]')).toContainText('could not be loaded');
-  await expect(answer(page)).toBeVisible();
+  await expect(figure(page)).toBeVisible();
 });
 
 test('the dates come as a calendar that other programs read', async ({ page }) => {
   await page.goto('/calculators/rest-and-moves/');
   await ready(page, 'rest-and-moves');
   const coming = page.waitForEvent('download');
-  await page.getByRole('button', { name: 'Save dates for a calendar' }).click();
+  await page.getByRole('button', { name: 'Dates for a calendar' }).click();
   const file = await (await coming).path();
   const events = new ical.Component(ical.parse(readFileSync(file, 'utf8'))).getAllSubcomponents('vevent').map((each) => new ical.Event(each));
   expect(events.length).toBeGreaterThan(2);

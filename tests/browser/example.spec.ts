@@ -48,6 +48,8 @@ for (const [name, address] of [
     ['never comes', 'hang'],
   ] as const) {
     test(`${name}: a script that ${way} is said within two seconds, and an example is marked`, async ({ browser }) => {
+      // A page for each script, some of them seconds long.
+      test.slow();
       const all = await scriptsOf(browser, address);
       expect(all.length).toBeGreaterThan(5);
       // Each is refused in turn. To wait for each would take minutes and show the same.

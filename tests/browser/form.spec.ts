@@ -50,6 +50,13 @@ test('a link’s figures are told as a link’s, and what it does not name is co
   await expect(stamp(page)).toHaveText('1 of 4 yours; the rest from the link');
 });
 
+test('a comparison that a link opens is told as a link’s, until one of what differs is changed', async ({ page }) => {
+  await openForm(page, storm, '?rain=6in&that.ground-cover=85pct&that.grazing=light&v=1');
+  await expect(stamp(page)).toHaveText(/^Figures of a link; \d+ from the example$/);
+  await field(page, 'storm-runoff-that-groundCoverPercent').fill('80');
+  await expect(stamp(page)).toHaveText('1 of 2 differences yours');
+});
+
 test('a wrong answer leaves a dash and a way to its field; its group opens itself', async ({ page }) => {
   await openForm(page, storm, '?area=lots&v=1');
   await expect(big(page)).toHaveText('–');

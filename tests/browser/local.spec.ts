@@ -84,6 +84,15 @@ test('values are written into a form when asked for, and its link carries them',
   await expect(page).toHaveURL(/[?&]price=125usd\/ton&low-price=90usd\/ton&high-price=160usd\/ton/);
   await page.reload();
   await expect(likely).toHaveValue('125');
+  const whose = page.locator('.field', { has: likely }).locator('.whose');
+  await expect(whose).toHaveText('from your place');
+  await likely.fill('130');
+  await page.waitForTimeout(600);
+  await page.reload();
+  await expect(likely).toHaveValue('130');
+  await expect(whose).toHaveText('yours');
+  await openGroups(page);
+  await expect(page.locator('.field', { has: field(page, 'hay-value-lowPriceUsdPerTon') }).locator('.whose')).toHaveText('from your place');
 });
 
 test('what somebody typed is left alone', async ({ page }) => {

@@ -25,7 +25,7 @@ async function open(page: Page): Promise<void> {
   await page.route('**/sink/', (route) =>
     route.fulfill({
       contentType: 'text/html',
-      body: '<!doctype html><html lang="en"><title>One of everything</title><main><h1>One of everything</h1><div id="form"></div></main><script src="/sink.js"></script>',
+      body: '<!doctype html><html lang="en"><meta charset="utf-8"><title>One of everything</title><main><h1>One of everything</h1><div id="form"></div></main><script src="/sink.js"></script>',
     }),
   );
   await page.clock.install({ time: new Date('2026-07-01T12:00:00') });

@@ -52,17 +52,14 @@ const smallTargets = (page: Page): Promise<readonly string[]> =>
       const label = each instanceof HTMLInputElement && /^(radio|checkbox)$/.test(each.type) ? each.closest('label') : null;
       return (label ?? each).getBoundingClientRect();
     };
-    // A link or an explained word within a sentence: words stand beside it in its own paragraph, cell or item.
+    // A link or an explained word within a sentence: words stand beside it in its own paragraph, cell or item, some for each of its links. A row of
+    // links with signs between them is none; and a number to dial is never let off.
     const isInProse = (each: Element): boolean => {
       const around = each.closest('p, li, dd, dt, td, th, figcaption, h2, h3, label');
-      const own = each.textContent?.trim() ?? '';
-      return (
-        each.matches('.term') ||
-        (each.matches('a') &&
-          around !== null &&
-          around.querySelectorAll('a, button').length < 3 &&
-          (around.textContent?.trim().length ?? 0) > own.length + 12)
-      );
+      const links = [...(around?.querySelectorAll('a, button') ?? [])];
+      const linked = links.reduce((sum, link) => sum + (link.textContent?.trim().length ?? 0), 0);
+      const beside = (around?.textContent?.trim().length ?? 0) - linked;
+      return each.matches('.term') || (each.matches('a:not([href^="tel:"])') && beside > 12 * links.length);
     };
     return [...document.querySelectorAll('a[href], button, input, select, textarea, summary')]
       .filter((each) => seen(each) && !isInProse(each))

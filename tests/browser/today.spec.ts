@@ -1,5 +1,6 @@
+import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
-import { field, figure, openGroups } from './forms.ts';
+import { big, field, figure, openGroups } from './forms.ts';
 
 test.use({ serviceWorkers: 'block' });
 
@@ -65,6 +66,15 @@ test('a link’s dates never move, and neither do those that somebody left', asy
   await expect(field(page, 'rest-and-moves-startDay')).toHaveValue('2027-08-01');
 });
 
+test('an example that is brought back has today as well', async ({ page }) => {
+  await openOn(page, '2027-07-04', '/calculators/rest-and-moves/');
+  await page.getByRole('button', { name: /^Clear it/ }).click();
+  await expect(field(page, 'rest-and-moves-startDay')).toHaveValue('');
+  await page.getByRole('button', { name: /^Example again/ }).click();
+  await expect(field(page, 'rest-and-moves-startDay')).toHaveValue('2027-07-04');
+  await expect(startWhose(page)).toHaveText('today, by this device');
+});
+
 test('a metric form has today as well', async ({ page }) => {
   await page.addInitScript(() => localStorage.setItem('holdwater-units', 'si'));
   await openOn(page, '2027-07-04', '/calculators/carrying-capacity/');
@@ -76,7 +86,7 @@ test('in a guide the dates move when the form is touched, and what was typed sta
   const box = page.locator('[data-calculator="hay-to-grass"]');
   await page.clock.setFixedTime(new Date('2027-02-28T12:00:00'));
   await page.goto('/guides/bridging-with-hay/');
-  await expect(field(page, 'hay-to-grass-fromDay')).toHaveValue('2026-11-01');
+  await expect(field(page, 'hay-to-grass-fromDay'), 'drawn once it is opened').toHaveCount(0);
   await box.getByText('Work it out here').click();
   await box.and(page.locator('[data-ready]')).waitFor();
   await expect(field(page, 'hay-to-grass-fromDay')).toHaveValue('2027-11-01');
@@ -88,4 +98,78 @@ test('in a guide the dates move when the form is touched, and what was typed sta
   await box.and(page.locator('[data-ready]')).waitFor();
   await expect(field(page, 'hay-to-grass-ownCount')).toHaveValue('75');
   await expect(field(page, 'hay-to-grass-fromDay')).toHaveValue('2027-11-01');
+});
+
+const asked = (page: Page) => page.locator('.clock-asked');
+const startDay = (page: Page) => field(page, 'rest-and-moves-startDay');
+const startWhose = (page: Page) => page.locator('.field', { has: startDay(page) }).locator('.whose');
+const builtOn = async (page: Page): Promise<string> => (await page.locator('[data-built]').first().getAttribute('data-built')) ?? '';
+
+test('a clock that can be right is not asked about, and nothing is fetched to ask', async ({ page }) => {
+  const scripts: string[] = [];
+  page.on('request', (request) => scripts.push(new URL(request.url()).pathname));
+  await page.goto('/calculators/rest-and-moves/');
+  await page.locator('[data-calculator][data-ready]').waitFor();
+  await page.waitForTimeout(600);
+  await expect(startWhose(page)).toHaveText('today, by this device');
+  await expect(asked(page)).toHaveCount(0);
+  expect(scripts.filter((path) => /\/today\./.test(path))).toHaveLength(1);
+  expect(scripts.filter((path) => /askToday/.test(path))).toEqual([]);
+});
+
+test('a clock from before the copy was built is asked about above the answer, and the answer holds in this window', async ({ page, browser }) => {
+  await openOn(page, '2019-01-03', '/calculators/rest-and-moves/');
+  const built = await builtOn(page);
+  await expect(asked(page)).toContainText('This device says Jan 3, 2019. Is that today?');
+  const today = asked(page).getByLabel('Today is');
+  await expect(today).toHaveValue('2019-01-03');
+  const [notice, answer] = [await asked(page).boundingBox(), await big(page).boundingBox()];
+  expect((notice?.y ?? Number.NaN) + (notice?.height ?? Number.NaN)).toBeLessThanOrEqual(answer?.y ?? Number.NaN);
+  const go = asked(page).getByRole('button', { name: 'Go by this day' });
+  await go.click();
+  await expect(asked(page).locator('.problem')).toContainText('so today cannot be Jan 3, 2019');
+  await expect(today).toHaveAttribute('aria-invalid', 'true');
+  expect((await new AxeBuilder({ page }).include('.calculator').analyze()).violations).toEqual([]);
+  await today.fill(built);
+  await go.click();
+  await expect(startDay(page)).toHaveValue(built);
+  await expect(startWhose(page)).toHaveText('today, as you said');
+  await expect(asked(page)).toContainText('as you said');
+  // Nobody has changed anything in the form.
+  await page.waitForTimeout(600);
+  expect(new URL(page.url()).search).toBe('');
+
+  await openOn(page, '2019-01-04', '/calculators/rest-and-moves/');
+  const next = new Date(Date.parse(built) + 86_400_000).toISOString().slice(0, 10);
+  await expect(startDay(page), 'a day later').toHaveValue(next);
+  await openOn(page, '2019-01-03', '/calculators/hay-to-grass/');
+  await openGroups(page);
+  expect((await field(page, 'hay-to-grass-fromDay').inputValue()) >= built, 'the winter that comes').toBe(true);
+  await expect(asked(page)).not.toContainText('Is that today?');
+  await asked(page).getByRole('button', { name: 'Change it' }).click();
+  await expect(asked(page).getByLabel('Today is')).toHaveValue(built);
+
+  const another = await browser.newContext({ serviceWorkers: 'block' });
+  const elsewhere = await another.newPage();
+  await openOn(elsewhere, '2019-01-03', new URL('/calculators/rest-and-moves/', page.url()).href);
+  await expect(asked(elsewhere)).toContainText('Is that today?');
+  await another.close();
+});
+
+test('when a doubted clock is put right, what was typed stays, and dates of a link are not asked about', async ({ page }) => {
+  await openOn(page, '2019-01-03', '/calculators/rest-and-moves/');
+  await openGroups(page);
+  await field(page, 'rest-and-moves-paddockCount').fill('12');
+  await expect(page).toHaveURL(/paddock=12/);
+  const built = await builtOn(page);
+  await asked(page).getByLabel('Today is').fill(built);
+  await asked(page).getByRole('button', { name: 'Go by this day' }).click();
+  await expect(field(page, 'rest-and-moves-paddockCount')).toHaveValue('12');
+  await expect(startDay(page)).toHaveValue(built);
+  await expect(page).toHaveURL(new RegExp(`start=${built}`));
+  await page.reload();
+  await page.locator('[data-calculator][data-ready]').waitFor();
+  await page.waitForTimeout(600);
+  await expect(field(page, 'rest-and-moves-startDay')).toHaveValue(built);
+  await expect(asked(page)).toHaveCount(0);
 });

@@ -18,7 +18,7 @@ describe('cover-count', () => {
     const outcome = runQuery(definition, counted(3, 0));
     expect(outcome.shown[0]).toBe('enough');
     // Three of three by the exact interval: its low end is 0.025 to the power of a third, 29 percent.
-    expect(outcome.ranges['enough']).toBe('100 % of 3 steps so far met cover; the ground itself may be 29 % to 100 % covered (95 in 100)');
+    expect(outcome.ranges['enough']).toBe('100 % of 3 steps so far met cover; the ground itself may be 29 to 100 % covered (95 in 100)');
     expect(outcome.note).toMatch(/^Only 3 steps, too few to go by/);
   });
   it('says of how many steps a share is until there are a hundred', () => {

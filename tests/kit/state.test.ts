@@ -3,7 +3,7 @@ import { defineCases, resultAt, runQuery } from '../../calculators/kit/cases.ts'
 import { months, number } from '../../calculators/kit/inputs.ts';
 import { readCell, readMonth } from '../../calculators/kit/read.ts';
 import { record } from '../../calculators/kit/record/record.ts';
-import { canCompare, changeSystem, isShown, readForm, rowsIn, startTexts, type Texts, withPlaceOf } from '../../calculators/kit/state.ts';
+import { canCompare, changeSystem, isShown, readForm, rowsIn, startTexts, type Texts, withMoved, withPlaceOf } from '../../calculators/kit/state.ts';
 import { failing } from '../../calculators/math/checks.ts';
 import kitchenSink from './kitchenSink.ts';
 
@@ -121,6 +121,21 @@ describe('the other unit system', () => {
   });
 });
 
+describe('an example seen from another day', () => {
+  it('moves what is still as the example had it, in tables as well, and nothing that was typed', () => {
+    const other: Texts = { ...start, startDay: '2028-05-01', herd: rowsIn(start['herd']).map((row) => ({ ...row, readyDay: '2028-06-01' })) };
+    const [first = {}, second = {}] = rowsIn(start['herd']);
+    const typed: Texts = { ...start, rainIn: '9', herd: [{ ...first, readyDay: '2026-07-04' }, { ...second, countHead: '3' }, herd({})] };
+    const moved = withMoved(typed, start, other);
+    expect([moved['rainIn'], moved['startDay']]).toEqual(['9', '2028-05-01']);
+    expect(rowsIn(moved['herd']).map(({ readyDay, countHead }) => [readyDay, countHead])).toEqual([
+      ['2026-07-04', '45'],
+      ['2028-06-01', '3'],
+      ['2026-06-01', '1'],
+    ]);
+  });
+});
+
 describe('two managements on one place', () => {
   const own: Texts = { ...start, rainIn: '9 in', counting: 'divide', herd: [herd({ countHead: '7', readyDay: '2030-01-01' })], shares: [] };
   const shared = withPlaceOf(inputs, start, own);
@@ -175,7 +190,7 @@ describe('worked examples as data', () => {
     expect(shown).toEqual(['keptIn', 'verdict', 'begins', 'lines']);
     expect(note).toBe('8.00 in kept of 10 in from May 1, 2026, too hot.');
     // The root of 8² + 10² is 12.806.
-    expect(ranges['keptIn']).toBe('8.00 in to 12.806 in in too hot weather');
+    expect(ranges['keptIn']).toBe('8.00 to 12.806 in in too hot weather');
     expect(calendar.map(({ title, text }) => `${title} ${text}`)).toEqual(['Ready 61875 lb', 'Ready 3800 lb']);
     expect(cautions).toEqual([{ lead: 'It is hot.', life: false, say: 'Shade and water.', source: 'common practice' }]);
   });

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { cleared } from '../../calculators/kit/cleared.ts';
 import { choice, number, rows, yesNo } from '../../calculators/kit/inputs.ts';
+import { record } from '../../calculators/kit/record/record.ts';
 import { askedNow, layoutOf } from '../../calculators/kit/screen.ts';
 import { startTexts } from '../../calculators/kit/state.ts';
 import { summaryOf, tellInput } from '../../calculators/kit/summary.ts';
@@ -32,6 +33,18 @@ const inputs = {
 };
 const texts = startTexts(inputs);
 const layout = layoutOf(inputs, ['areaAc', ['listLb', 'ownLb'], 'herd'], [{ title: 'How', inputs: ['way'], summary: 'by {way}' }]);
+
+describe('a record in a line', () => {
+  const gauge = record({ label: 'Gauge', belongsTo: 'place', unit: 'in', min: 0, max: 40, maxRows: 400, default: '2026-03-01, 0.5' });
+  const told = (text: string) => tellInput(gauge, text, {}, 'us');
+  it('counts the days that were read of it, not its lines', () => {
+    expect(told('day,rain (in)\n2026-03-01,0.5\n\n2026-03-02,0\n')).toBe('2 days');
+    expect(told('2026-03-02,0.5 in')).toBe('1 day');
+  });
+  it('says so where there is none, where it is the stand-in, and where it cannot be read yet', () => {
+    expect([told(''), told(gauge.default), told('I like cows')]).toEqual(['?', 'a stand-in record', 'not read yet']);
+  });
+});
 
 describe('a group in a line', () => {
   it('tells stock as people say it: one bull, 45 cows', () => {

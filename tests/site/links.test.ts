@@ -50,9 +50,13 @@ describe('links', () => {
 });
 
 describe('the worker', () => {
-  it('keeps every file of the site but itself', () => {
+  it('keeps every file of the site but itself and the pictures of the README, which no page shows', () => {
     const listed = /const files = (\[.*?\]);/.exec(textOf(dist, 'worker.js'))?.[1];
     const kept: unknown = JSON.parse(listed ?? '[]');
-    expect(kept).toEqual([...addresses].filter((address) => address !== '/worker.js').map((address) => `.${address}`));
+    const readmes = filesOf(dist, /^pictures\//).map((file) => `/${file}`);
+    const wanted = [...addresses].filter((address) => address !== '/worker.js' && !readmes.includes(address));
+    expect(kept).toEqual(wanted.map((address) => `.${address}`));
+    const shown = pages.filter((page) => textOf(dist, page).includes('/pictures/'));
+    expect(shown).toEqual([]);
   });
 });

@@ -42,6 +42,15 @@ describe('formulas', () => {
     for (const page of withFormulas) expect(textOf(dist, page), page).toContain('<math ');
   });
 
+  it('come with the styles that lay them out, which guides without any do without', () => {
+    const laidOut = (page: string): boolean =>
+      [...textOf(dist, page).matchAll(/<link rel="stylesheet" href="\/([^"]*)"/g)].some(
+        ([, sheet]) => sheet !== undefined && textOf(dist, sheet).includes('.katex-html'),
+      );
+    for (const page of withFormulas) expect(laidOut(page), page).toBe(true);
+    for (const page of pages.filter((each) => each.startsWith('guides/') && !withFormulas.includes(each))) expect(laidOut(page), page).toBe(false);
+  });
+
   it('are never left as they were typed, nor drawn as an error', () => {
     for (const page of pages) {
       expect(textOf(dist, page), page).not.toContain('katex-error');

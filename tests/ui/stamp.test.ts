@@ -41,6 +41,26 @@ describe('whose numbers an answer stands on', () => {
   });
 });
 
+describe('whose numbers two sides stand on', () => {
+  const both = (touched: Iterable<string>, linked: Iterable<string> = []) =>
+    stampOf(kitchenSink, start, { touched: new Set(touched), linked: new Set(linked), waiting: 0, unlike: ['counting', 'herd'] });
+  it('says example until something is changed, and link where a link brought them', () => {
+    expect(both([]).is).toBe('example');
+    expect(both([], everything)).toEqual({ is: 'link', text: 'Figures of a link', short: 'from a link' });
+    expect(
+      both(
+        [],
+        everything.filter((key) => key !== 'rainIn'),
+      ).text,
+    ).toBe('Figures of a link; 1 from the example');
+  });
+  it('then counts only what differs, typed on either side', () => {
+    expect(both(['rainIn']).text).toBe('0 of 2 differences yours');
+    expect(both(['that.counting'], everything).text).toBe('1 of 2 differences yours');
+    expect(both(['counting', 'that.herd.0.countHead']).text).toBe('Your two ways');
+  });
+});
+
 describe('what somebody touched', () => {
   const herd = start['herd'] ?? '';
   it('names a cell, a month, an answer by its path', () => {

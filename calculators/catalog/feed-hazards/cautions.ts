@@ -16,7 +16,7 @@ const isWrapped = ({ basis, feedForm }: V): boolean => basis !== 'dry' && (feedF
 const feedCaution = (word: ReadingWord, words: Omit<Caution<V>, 'when'>): Caution<V> => caution(({ feedReading }) => feedReading === word, words);
 const feedCautions: readonly Caution<V>[] = [
   feedCaution('feed-quarter-pregnant', {
-    lead: 'Pregnant stock: at most a quarter of what they eat, by the strictest table.',
+    lead: 'Pregnant stock: at most a quarter of all they eat.',
     life: true,
     say: 'For pregnant stock the strictest table allows this feed as no more than a quarter of all they eat, by dry matter. Fed alone it is four times that. Two other tables, Clemson University’s and Dairyland’s, print half at this level; the strictest leads.',
     source: 'servitech-nitrate',
@@ -85,7 +85,7 @@ export const cautions: readonly Caution<V>[] = [
     source: 'common practice',
   }),
   caution((values) => values.verdict !== 'under-every-limit' && (hasFeed(values) || hasWater(values)), {
-    lead: 'Staggering, hard breath, brown or blue gums: call the veterinarian now.',
+    lead: 'Staggers, hard breath, brown or blue gums: veterinarian now.',
     life: true,
     say: 'Stock that stagger, breathe hard, tremble or lie down, with brown or blue gums: call the veterinarian at once, take the feed away, and do not drive them. Death can come within hours.',
     source: 'common practice',
@@ -131,7 +131,7 @@ export const cautions: readonly Caution<V>[] = [
     source: 'common practice',
   }),
   caution(hasPrussicCrop, {
-    lead: 'Keep stock off short, wilted, frosted or new growth: it kills in minutes.',
+    lead: 'Short, wilted, frosted or new growth kills in minutes. Keep off.',
     life: true,
     say: 'Sorghum kinds and indiangrass: keep stock out of short, wilted, trampled, frosted or new growth after rain, whatever a slip said earlier. Prussic acid kills within minutes; move no animal that shows it, and call the veterinarian. Horses should never have sorghums.',
     source: 'common practice',

@@ -86,26 +86,34 @@ export default defineCalculator({
   note: ({ forageNitrate, waterNitrate, prussicAcid, waterSulfate, waterSalts, reading, feedReading, mixing, testedBy }, show) => {
     // A letter without this word would pass a strip off for a laboratory.
     const by = testedBy === 'field-strip' ? ' by a field strip, which clears nothing' : '';
-    return [
-      `${show('reading')}.`,
-      forageNitrate === 'not-tested' || reading === feedReading ? '' : `The feed’s nitrate: ${show('feedReading')}.`,
-      forageNitrate === 'not-tested'
-        ? ''
-        : `Feed${by}: ${show('nitrogenPpm')} ppm NO3-N in dry matter, the same as ${show('ionPpm')} ppm nitrate or ${show('potassiumNitratePpm')} ppm potassium nitrate.`,
-      forageNitrate === 'not-said' ? 'The slip’s word for nitrate is not known, so it was read the strictest way.' : '',
-      feedReading === 'feed-quarter-pregnant' ? 'A quarter is ServiTech’s table, the strictest of three; Clemson’s and Dairyland’s print half.' : '',
-      prussicAcid === 'tested' ? `Prussic acid in the feed${by}: ${show('prussicPpm')} ppm in dry matter.` : '',
-      waterNitrate === 'not-tested' ? '' : `Water: ${show('waterNitrogenMgPerL')} NO3-N.`,
-      waterSulfate === 'not-tested' ? '' : `Sulfate in the water ${show('sulfateMgPerL')}.`,
-      waterSalts === 'not-tested' ? '' : `Salts in the water ${show('saltsMgPerL')}.`,
-      forageNitrate === 'not-tested' || waterNitrate === 'not-tested'
-        ? ''
-        : `Feed and water together bring one animal ${show('totalG')} of nitrate nitrogen a day, as if all its feed held ${show('asFeedPpm')} ppm.`,
-      mixing === 'share' ? `To stay under ${show('limitPpm')} ppm, at most ${show('leadSharePercent')} of all they eat may be this feed.` : '',
-      'Talk it over with the laboratory and the veterinarian before feeding.',
-    ]
-      .filter((each) => each !== '')
-      .join(' ');
+    const hasFeed = forageNitrate !== 'not-tested';
+    const hasWater = waterNitrate !== 'not-tested';
+    const joined = (...parts: readonly string[]): string => parts.filter((each) => each !== '').join('; ');
+    const inOne = (words: string): string => words.replace(/\. ([A-Z])/, (_, letter: string) => `; ${letter.toLowerCase()}`);
+    const sentences = [
+      inOne(show('reading')),
+      feedReading === 'feed-quarter-pregnant' ? 'a quarter is ServiTech’s table, the strictest of three; Clemson’s and Dairyland’s print half' : '',
+      hasFeed
+        ? joined(
+            reading === feedReading ? '' : `the feed’s nitrate: ${inOne(show('feedReading'))}`,
+            `feed${by}: ${show('nitrogenPpm')} ppm NO3-N in dry matter, the same as ${show('ionPpm')} ppm nitrate or ${show('potassiumNitratePpm')} ppm potassium nitrate${forageNitrate === 'not-said' ? ', read the strictest way since the slip’s word for nitrate is not known' : ''}`,
+          )
+        : '',
+      joined(
+        prussicAcid === 'tested' ? `prussic acid in the feed${by}: ${show('prussicPpm')} ppm in dry matter` : '',
+        hasWater ? `water: ${show('waterNitrogenMgPerL')} NO3-N` : '',
+        waterSulfate === 'not-tested' ? '' : `sulfate in the water ${show('sulfateMgPerL')}`,
+        waterSalts === 'not-tested' ? '' : `salts in the water ${show('saltsMgPerL')}`,
+      ),
+      joined(
+        hasFeed && hasWater
+          ? `feed and water together bring one animal ${show('totalG')} of nitrate nitrogen a day, as if all its feed held ${show('asFeedPpm')} ppm`
+          : '',
+        mixing === 'share' ? `to stay under ${show('limitPpm')} ppm, at most ${show('leadSharePercent')} of all they eat may be this feed` : '',
+      ),
+      'talk it over with the laboratory and the veterinarian before feeding',
+    ];
+    return sentences.flatMap((each) => (each === '' ? [] : [`${each.charAt(0).toUpperCase()}${each.slice(1)}.`])).join(' ');
   },
   picture: {
     kind: 'shares',

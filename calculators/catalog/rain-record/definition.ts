@@ -32,8 +32,9 @@ export default defineCalculator({
   results: [
     { of: 'basis', said: 'in this record', when: (values) => !isRanked(values) && values.basis !== 'medians' },
     ranged('drierCount', ['rankCount', 'recordCount'], {
-      said: 'drier on the record',
-      short: 'place {low} from the dry end, of {high}',
+      said: 'drier than this',
+      gap: ['fewer drier on that side', 'more drier on that side'],
+      short: 'place {low} from the dry end of {high} years',
       when: isRanked,
       says: 'place {low} from the dry end, of {high} years with this one',
       same: 'the wettest of {high} years',

@@ -16,7 +16,7 @@ export const quantities = {
   recordCount: amount('Years on record with the same months read, this one among them', 'N', 'count', 0),
   yearsCount: amount('Years that judge it', 'n', 'count', 0),
   leftOutCount: amount('Years not used: too little read', 'o', 'count', 0),
-  drierCount: amount('Years in the record that were drier', 'd', 'count', 0),
+  drierCount: amount('Years in the record that were drier', 'd', 'yr', 0),
   rankCount: amount('Place from the dry end', 'R', 'count', 0),
   meanIn: amount('Mean of the years', tex`\bar{P}`, 'in', 2),
   medianIn: amount('Median: half of the years had less', 'M', 'in', 2),

@@ -1,23 +1,16 @@
-import type { Calculator, Outcome } from '../../kit/define.ts';
 import { printColumn } from '../../kit/print.ts';
 import type { Rows, ScalarQuantity } from '../../kit/quantities.ts';
 import type { UnitSystem } from '../../units/units.ts';
 import { cellClass, columnHead, isNumeric } from '../RowsResults.tsx';
-import { rowsOf } from './days.ts';
-
-interface DaysProps {
-  readonly calculator: Calculator;
-  readonly outcome: Outcome;
-  readonly other: Outcome | null;
-  readonly titles: readonly [string, string];
-  readonly system: UnitSystem;
-  /** The table of days. */
-  readonly of: string;
-}
+import { daysOf, rowsOf } from './days.ts';
+import type { Held } from './paperProps.ts';
 
 /** Days on the first page, of both sides together; the others stand behind. */
 const mostDays = 16;
-/** Words longer than this stand on the pages behind, with the whole table. */
+/** Too few to stand in two columns. */
+const fewDays = 3;
+/** With words longer than `longestWord` a table takes the whole width if it is no longer than this; else those words stand on the pages behind. */
+const mostWideDays = 6;
 const longestWord = 14;
 const year = /, (\d{4})$/;
 
@@ -68,34 +61,35 @@ function DaysTable({
   );
 }
 
-/** The first days of one side in two columns, or of each side beside the other. What is the same in every line, and long words, are left to the whole table. */
-export function Days({ calculator, outcome, other, titles, system, of }: DaysProps) {
-  const quantity = calculator.quantities[of];
-  if (quantity?.kind !== 'rows') return null;
+/** The first days of one side, in two columns unless its words need the width, or of each side beside the other. What is the same in every line is left to the whole table. */
+export function Days({ calculator, outcome, other, titles, system }: Held) {
+  const of = daysOf(calculator, outcome);
+  const quantity = of === undefined ? undefined : calculator.quantities[of];
+  if (of === undefined || quantity?.kind !== 'rows') return null;
   const columnsOf = (rows: Rows): readonly Column[] =>
     (quantity.shown ?? Object.keys(quantity.columns)).flatMap((name) => {
       const column = quantity.columns[name];
       return column ? [{ name, column, cells: printColumn(rows, quantity, name, system) }] : [];
     });
-  const most = other ? mostDays / 2 : mostDays;
   const sides = [outcome, ...(other ? [other] : [])].map((side) => columnsOf(rowsOf(side, of)));
-  const tells = ({ name, column }: Column): boolean => {
-    const cells = sides.flatMap((columns) => columns.find((each) => each.name === name)?.cells ?? []);
-    if (column.kind === 'word') return cells.every((cell) => cell.length <= longestWord);
-    return cells.length === 1 || new Set(cells).size > 1;
+  const [first = []] = sides;
+  const count = first[0]?.cells.length ?? 0;
+  const cellsOf = (name: string): readonly string[] => sides.flatMap((columns) => columns.find((each) => each.name === name)?.cells ?? []);
+  const isLong = ({ name, column }: Column): boolean => column.kind === 'word' && cellsOf(name).some((cell) => cell.length > longestWord);
+  const isWide = !other && (count <= fewDays || (count <= mostWideDays && first.some(isLong)));
+  const most = other ? mostDays / 2 : mostDays;
+  // The first column names its row, however long the name is.
+  const tells = (each: Column, index: number): boolean => {
+    if (index > 0 && !isWide && isLong(each)) return false;
+    const cells = cellsOf(each.name);
+    return index === 0 || cells.length === 1 || new Set(cells).size > 1;
   };
   const years = [...new Set(sides.flat().flatMap(({ cells }) => cells.slice(0, most).flatMap((cell) => year.exec(cell)?.[1] ?? [])))];
-  const isMore = sides.some(([first]) => (first?.cells.length ?? 0) > most);
-  const count = sides[0]?.[0]?.cells.length ?? 0;
+  const isMore = sides.some(([one]) => (one?.cells.length ?? 0) > most);
   const half = Math.ceil(Math.min(count, most) / 2);
   const parts = other
     ? sides.map((columns, side) => ({ title: titles[side === 0 ? 0 : 1], columns, from: 0, to: most }))
-    : (count > 3 ? [[0, half] as const, [half, most] as const] : [[0, most] as const]).map(([from, to]) => ({
-        title: '',
-        columns: sides[0] ?? [],
-        from,
-        to,
-      }));
+    : (isWide ? [[0, most] as const] : [[0, half] as const, [half, most] as const]).map(([from, to]) => ({ title: '', columns: first, from, to }));
   return (
     <section class="paper-days">
       <h2>

@@ -65,7 +65,7 @@ const emptyRows = 4;
 /** A form that waits, on paper: each question with its answer, or a line to write it on. */
 export function Lines({ calculator, texts, system }: { readonly calculator: Calculator; readonly texts: Texts; readonly system: UnitSystem }) {
   const line = (key: string, label: string, told: string, unit: string) => (
-    <p class="blank" key={key}>
+    <p class={told === '' ? 'blank' : 'blank is-told'} key={key}>
       <span>{label}</span> {told === '' ? <span class="write-on">{unit}</span> : <b>{told}</b>}
     </p>
   );

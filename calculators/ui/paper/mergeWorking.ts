@@ -30,16 +30,28 @@ function titled({ title, is }: WorkedSide, ...parts: readonly Node[]): HTMLEleme
   return box;
 }
 
+function listOf(lines: readonly Element[]): HTMLElement {
+  const list = document.createElement('ul');
+  list.className = 'put-in';
+  list.append(...lines);
+  return list;
+}
+
 /** Sentence and sums of a step, apart. */
 const partsOf = (step: Element): { readonly says: string; readonly sums: readonly Element[] } => ({
   says: step.querySelector('[data-says]')?.textContent ?? '',
   sums: [...step.children].filter((each) => !each.classList.contains('step-text')),
 });
 
-/** The working of one side, or of both step by step: what reads the same stands once, the rest under each side's name. */
+/** The working of one side, or of both step by step: what reads the same stands once, the rest under each side's name. The list of answers is the first side's; what the other answers differently follows it. */
 export function mergeWorking(drawn: string, calculator: Calculator, mine: WorkedSide, theirs: WorkedSide | null): HTMLElement {
   const box = worked(drawn, calculator, mine);
   const other = theirs && worked(drawn, calculator, theirs);
+  if (theirs && other) {
+    const [here, there] = [box, other].map((side) => [...side.querySelectorAll('.put-in > li')]);
+    const unlike = there?.filter(({ textContent }) => !here?.some((each) => each.textContent === textContent)) ?? [];
+    if (unlike.length > 0) box.querySelector('[data-put-in]')?.append(titled(theirs, listOf(unlike)));
+  }
   for (const step of box.querySelectorAll<HTMLElement>('.step')) {
     const beside = other?.querySelector<HTMLElement>(`[data-step="${step.dataset['step'] ?? ''}"]`);
     if (!theirs || !beside) {

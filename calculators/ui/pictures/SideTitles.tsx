@@ -5,7 +5,7 @@ export function SideTitles({ sides }: { readonly sides: readonly { readonly is: 
     <div class="side-titles">
       {sides.map((side) => (
         <p key={side.is} class={`picture-${side.is}`}>
-          {side.title}
+          {side.title.replaceAll(' %', '\u00a0%')}
         </p>
       ))}
     </div>

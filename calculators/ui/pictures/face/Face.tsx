@@ -12,6 +12,8 @@ import { depthMarks, tapeUnit } from './tape.ts';
 
 /** Pixels between the faces of a pair, for the tape. */
 const tapeWidth = 32;
+/** Beside the questions of a wide screen all of it must be in view: from that width on deep ground is drawn so much less tall. */
+const wide = { fromPx: 520, lessPx: 66, leastPx: 120 } as const;
 /** An inch of water is never wider than this, all of it no more than a third of one face, and what runs off no thicker than this. */
 const limits = { perIn: 42, share: 1 / 3, narrowShare: 0.42, ran: 82 } as const;
 
@@ -52,7 +54,8 @@ function AnyFace(props: PictureProps<FacePicture> & { readonly read: ReadFace })
   const isPair = readings.length > 1;
   const hasTape = readings.some((reading) => reading.hasTape);
   const tall = (part: 'sky' | 'soil'): number => heights?.[part] ?? Math.max(...readings.map((reading) => reading.heights[part]));
-  const [sky, soil, foot] = [tall('sky'), tall('soil'), first.heights.foot ?? 0];
+  const [sky, deep, foot] = [tall('sky'), tall('soil'), first.heights.foot ?? 0];
+  const soil = widthPx < wide.fromPx || heights ? deep : Math.max(deep - wide.lessPx, Math.min(deep, wide.leastPx));
   const each = isPair ? (widthPx - tapeWidth) / 2 : widthPx;
   const perIn = Math.min(soil / cutOf(readings), ...readings.map(({ mostPerIn }) => mostPerIn?.(each) ?? Number.POSITIVE_INFINITY));
   const tapeAt = hasTape ? tapeMarks(soil / perIn, perIn, system) : [];

@@ -1,0 +1,116 @@
+import type { Calculator } from '../../kit/define.ts';
+import { shortHelpText } from '../../kit/helpLines.ts';
+import { Big, leadOf, rangeBetween } from '../Answer.tsx';
+import { figureFor } from '../AnswerBlock.tsx';
+import type { Change } from '../CalculatorForm.tsx';
+import { cautionsHeld } from '../Cautions.tsx';
+import { otherTexts, sideTitles } from '../sides.ts';
+import { stampOf } from '../stamp.ts';
+import { Days } from './Days.tsx';
+import { Agreed, Foot, Head } from './HeadAndFoot.tsx';
+import { Lines, PutIn } from './PutIn.tsx';
+import { type Held, heldOf, type PaperProps } from './paperProps.ts';
+import { unlikeIn } from './putIn.ts';
+import { Results, resultNames } from './Results.tsx';
+
+const pictureWidthPx = 390;
+const mostResults = 6;
+
+/** Whose figures they are, while any is not the reader's own. */
+function stampNow(calculator: Calculator, { form, touched, linked, system }: Change): string {
+  const that = otherTexts(calculator, form);
+  const unlike = that ? [...new Set(unlikeIn(calculator.inputs, form.this, that, system).map(({ key }) => key))] : [];
+  const [both, one] = [
+    stampOf(calculator, form.this, { touched, linked, waiting: 0, unlike }),
+    stampOf(calculator, form.this, { touched, linked, waiting: 0 }),
+  ];
+  if (both.is !== 'yours') return both.text;
+  return one.is === 'yours' ? '' : one.text;
+}
+
+type Two = readonly [string, string];
+const pictureTitles = (names: Two, differing: Two): Two => [names[0] || differing[0], names[1] || differing[1]];
+
+const Stamp = ({ text }: { readonly text: string }) => (text === '' ? null : <p class="paper-stamp">{text}</p>);
+
+function Range({ held }: { readonly held: Held }) {
+  const { calculator, outcome, other, system } = held;
+  const lead = leadOf(calculator, outcome);
+  const says = other ? rangeBetween({ calculator, outcome, other, system }) : lead && outcome.ranges[lead.of];
+  return says === undefined || says === '' ? null : <p class="range">{says}</p>;
+}
+
+/** Both sides' notes by name, or the one there is. */
+export const Notes = ({ held: { outcome, other, titles } }: { readonly held: Held }) =>
+  other ? (
+    <>
+      <p class="note">
+        <b class="word-this">{titles[0]}:</b> {outcome.note}
+      </p>
+      <p class="note">
+        <b class="word-that">{titles[1]}:</b> {other.note}
+      </p>
+    </>
+  ) : (
+    <p class="note">{outcome.note}</p>
+  );
+
+const Leads = ({ held: { outcome, other, titles } }: { readonly held: Held }) => (
+  <div class="paper-bars">
+    {cautionsHeld(outcome, other, titles).map(({ lead, side }) => (
+      <p class="paper-bar" key={lead}>
+        {side !== '' && <b class={side === titles[0] ? 'word-this' : 'word-that'}>{side}: </b>}
+        {lead}
+      </p>
+    ))}
+  </div>
+);
+
+/** All that a handout needs, and nothing that opens. */
+export function FirstPage(props: PaperProps) {
+  const { calculator, change, Picture, question, address } = props;
+  const { form, system, names, link } = change;
+  const hasRecord = Object.values(calculator.inputs).some(({ kind }) => kind === 'record');
+  const theirs = otherTexts(calculator, form);
+  const held = heldOf(props);
+  return (
+    <section class="sheet-page is-handout">
+      <Head question={question} />
+      {held && <Leads held={held} />}
+      {held ? (
+        <div class="paper-body">
+          {calculator.picture && Picture && (
+            <div class="paper-picture">
+              <Picture
+                {...held}
+                picture={calculator.picture}
+                titles={pictureTitles(names, sideTitles(calculator, form.this, theirs, system))}
+                id="paper-picture"
+                widthPx={pictureWidthPx}
+              />
+            </div>
+          )}
+          <Stamp text={stampNow(calculator, change)} />
+          <Big figure={figureFor(calculator, held.outcome, held.other, system)} />
+          <Range held={held} />
+          <Notes held={held} />
+          {calculator.weighsOnPeople && <p class="paper-help">{shortHelpText}</p>}
+          <PutIn calculator={calculator} mine={form.this} theirs={theirs} titles={held.titles} system={system} />
+          <Days {...held} />
+          <section class="paper-results">
+            <h2>Results</h2>
+            <Results {...held} names={resultNames(held).slice(0, mostResults)} />
+          </section>
+        </div>
+      ) : (
+        <>
+          <p class="paper-waits">No answer yet: it waits for what stands open here.</p>
+          {calculator.weighsOnPeople && <p class="paper-help">{shortHelpText}</p>}
+          <Lines calculator={calculator} texts={form.this} system={system} />
+        </>
+      )}
+      <Agreed />
+      <Foot address={address} link={link} isEmpty={!held} hasRecord={hasRecord} />
+    </section>
+  );
+}

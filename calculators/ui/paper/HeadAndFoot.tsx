@@ -1,0 +1,54 @@
+import { Code } from './Code.tsx';
+
+export const Head = ({ question, isBehind = false }: { readonly question: string; readonly isBehind?: boolean }) => (
+  <>
+    <div class="paper-head">
+      <b>Holdwater</b>
+      <span>Place</span>
+      <span>Date</span>
+      <span>Adviser</span>
+    </div>
+    <h1>{isBehind ? `${question} The working` : question}</h1>
+  </>
+);
+
+/** More than any page has room for: what does not fit is cut off below. */
+const mostLines = 40;
+
+/** Room to write in, as much as the answer leaves. */
+export const Agreed = () => (
+  <div class="paper-agreed">
+    <span>What we agreed</span>
+    {Array.from({ length: mostLines }, (_, index) => (
+      <span key={String(index)} />
+    ))}
+  </div>
+);
+
+const told = { empty: 'The code opens the empty questions.', record: 'The code opens these answers. The record is not in it: send its file along.' };
+
+export const Foot = ({
+  address,
+  link,
+  isEmpty,
+  hasRecord,
+}: {
+  readonly address: string;
+  readonly link: string;
+  readonly isEmpty: boolean;
+  readonly hasRecord: boolean;
+}) => (
+  <div class="paper-foot">
+    <Code link={isEmpty ? address : `${address}?${link}`} />
+    <div>
+      <p>
+        <b class="paper-address">{address.replace(/^https?:\/\//, '').replace(/\/$/, '')}</b>
+      </p>
+      <p>
+        {isEmpty ? told.empty : hasRecord ? told.record : 'The code opens these numbers as they stand.'} A planning estimate: your ground, your stock
+        and your year decide.
+      </p>
+    </div>
+    <p class="paper-again">Look again on</p>
+  </div>
+);

@@ -1,0 +1,43 @@
+// Asks for today's date above a form whose device has a doubtful clock. Fetched only there.
+import { render } from 'preact';
+import type { Calculator } from '../../calculators/kit/define.ts';
+import { withMoved } from '../../calculators/kit/state.ts';
+import type { Change } from '../../calculators/ui/CalculatorForm.tsx';
+import { ClockQuestion } from '../../calculators/ui/ClockQuestion.tsx';
+import type { Opening } from '../../calculators/ui/formState.ts';
+import { answered, type Clock, exampleBy } from './today.ts';
+
+interface Asking {
+  readonly root: Element;
+  readonly id: string;
+  readonly calculator: Calculator;
+  readonly clock: Clock;
+  readonly latest: () => Change | undefined;
+  readonly open: (opening: Opening) => void;
+}
+
+/** Once it is answered, the dates that nobody typed move to go with that day. */
+export function askToday({ root, id, calculator, clock, latest, open }: Asking): void {
+  const box = document.createElement('div');
+  box.className = 'notices clock-asked';
+  root.before(box);
+  const draw = (now: Clock) => {
+    const answer = (day: number) => {
+      const change = latest();
+      if (!change) return;
+      const then = answered(now, day);
+      const [before, after] = [exampleBy(now, calculator), exampleBy(then, calculator)];
+      const { form, system, linked, touched, placed, names } = change;
+      const move = (texts: Change['form']['this']) => withMoved(texts, before.texts, after.texts);
+      open({
+        form: { this: move(form.this), that: form.that && move(form.that) },
+        ...{ system, linked, touched, placed, names },
+        today: after.today,
+        notices: after.notices,
+      });
+      draw(then);
+    };
+    render(<ClockQuestion id={`${id}-today`} {...now} onAnswer={answer} />, box);
+  };
+  draw(clock);
+}

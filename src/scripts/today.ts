@@ -1,0 +1,52 @@
+// Which day a fresh form takes for today: this device's, or the answer that somebody gave while its clock was doubted.
+import type { Calculator } from '../../calculators/kit/define.ts';
+import { exampleDates, exampleOn, isDoubtful, todayMarks } from '../../calculators/kit/occurs.ts';
+import { startTexts, type Texts } from '../../calculators/kit/state.ts';
+import type { Whose } from '../../calculators/ui/props.ts';
+import { localDay } from '../../calculators/units/days.ts';
+import { dayOf } from '../../calculators/units/printQuantity.ts';
+import { keep, kept } from './kept.ts';
+
+export interface Clock {
+  readonly deviceDay: number;
+  readonly builtDay: number;
+  readonly isDoubted: boolean;
+  /** Today, as somebody said it. */
+  readonly answeredDay?: number;
+}
+
+/** Days from this device's today to the real one. Gone with the window. */
+const answerKey = 'holdwater-today';
+
+/**
+ * What this device's clock says, in a copy that was built on a day.
+ * @throws RangeError if that is no day
+ */
+export function clockNow(builtIso: string): Clock {
+  const [deviceDay, builtDay] = [localDay(new Date()), dayOf(builtIso)];
+  if (builtDay === undefined) throw new RangeError(`no day: ${builtIso}`);
+  const isDoubted = isDoubtful(deviceDay, builtDay);
+  const behind = kept('sessionStorage', answerKey);
+  const behindDays = Number(behind);
+  return {
+    deviceDay,
+    builtDay,
+    isDoubted,
+    ...(isDoubted && behind !== null && Number.isInteger(behindDays) ? { answeredDay: deviceDay + behindDays } : {}),
+  };
+}
+/** The same clock with the day that somebody said, kept for the other forms of this window. */
+export function answered(clock: Clock, day: number): Clock {
+  keep('sessionStorage', answerKey, String(day - clock.deviceDay));
+  return { ...clock, answeredDay: day };
+}
+
+/** The example of a calculator as it stands today. */
+export function exampleBy(
+  { deviceDay, answeredDay }: Clock,
+  calculator: Calculator,
+): { readonly texts: Texts; readonly today: ReadonlyMap<string, Whose>; readonly notices: readonly string[] } {
+  const [day, mark] = answeredDay === undefined ? [deviceDay, todayMarks.device] : [answeredDay, todayMarks.answer];
+  const { texts, todayAt, isExampleDates } = exampleOn(calculator, startTexts(calculator.inputs), day);
+  return { texts, today: new Map(todayAt.map((at) => [at, mark])), notices: isExampleDates ? [exampleDates] : [] };
+}
