@@ -9,3 +9,24 @@ export const hardOne = {
   say: 'If this is a hard one, don’t carry it alone. Talk it over with somebody you trust, or call one of the numbers under the answer.',
   source: 'common practice',
 };
+export const nothingStands = {
+  lead: 'Nothing stands above the stubble. Wait, feed, or take stock elsewhere.',
+  life: true,
+  say: 'The stand is at or below the stubble that you want to leave. There is nothing to graze here now; wait, feed, or take stock elsewhere.',
+  source: 'common practice',
+} as const;
+export const thinGrass = {
+  lead: 'Cattle go short on grass this thin before it is gone.',
+  say: 'Under about 750 pounds an acre cattle cannot bite off enough in a day. They go short before the grass is gone.',
+  source: 'white-b5036',
+};
+export const recalledInch = {
+  lead: 'The pounds in an inch for this stand are from memory. Clip three plots.',
+  say: 'The pounds in an inch for this stand are from memory. Clip three plots before you rely on them.',
+  source: 'from memory',
+};
+export const beforeSale = {
+  lead: 'Before anything is sold, look up how long its last medicine holds it.',
+  say: 'Before anything is sold, look up how long its last medicine keeps it from slaughter. Thin or lame animals and hot days: short hauls, early in the morning, or not at all.',
+  source: 'common practice',
+};

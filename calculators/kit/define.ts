@@ -2,6 +2,7 @@ import type { UnitSystem } from '../units/units.ts';
 import { shortHelpText } from './helpLines.ts';
 import { withoutHollowRanges, withUnitOnce } from './hollowRanges.ts';
 import type { Inputs, Named, ValuesOf } from './inputs.ts';
+import type { Leading, Led, PlainLead } from './leads.ts';
 import type { Picture, PlainPicture } from './pictures.ts';
 import { areValuesOf, areWays, isComputed, plainInputs, plainStep, usedWay } from './plain.ts';
 import { printName } from './print.ts';
@@ -104,6 +105,8 @@ export interface Words<I extends Inputs, R> {
   /** What is shown together with its parts, where the picture does not show it so. A part may be the whole of smaller ones. */
   readonly wholes?: readonly Whole<NumberKeys<ValuesOf<I> & R>>[];
   readonly calendar?: { readonly [K in RowsKeys<R>]: CalendarOf<R, K> }[RowsKeys<R>];
+  /** What people ask next, with what is known by then: `leading([…])` of `leads.ts`. */
+  readonly leadsTo?: Leading<ValuesOf<I> & R>;
   /** Source keys, in the order in which they matter. */
   readonly sources: readonly string[];
   readonly topic: Topic;
@@ -147,6 +150,8 @@ export interface Outcome {
   readonly uses: readonly StepUse[];
   readonly note: string;
   readonly calendar: readonly CalendarEntry[];
+  /** Where to go on from here; left out where nothing leads on. */
+  readonly leads?: readonly Led[];
 }
 export type Run = { readonly outcome: Outcome } | { readonly refusals: readonly Problem[] };
 
@@ -181,6 +186,7 @@ export interface Calculator {
   /** Numbers that are told together with their parts, by name. */
   readonly wholes: readonly Whole[];
   readonly hasCalendar: boolean;
+  readonly leadsTo: readonly PlainLead[];
   readonly sources: readonly string[];
   readonly topic: Topic;
   readonly order: number;
@@ -261,6 +267,7 @@ export const defineCalculator = <const I extends Inputs, R extends object>(work:
       morePictures: words.morePictures ?? [],
       wholes: [...(words.wholes ?? []), ...[words.picture, ...(words.morePictures ?? [])].flatMap(wholesOf)],
       hasCalendar: words.calendar !== undefined,
+      leadsTo: words.leadsTo?.list ?? [],
       sources: words.sources,
       topic: words.topic,
       order: words.order,
@@ -293,6 +300,7 @@ export const defineCalculator = <const I extends Inputs, R extends object>(work:
                     text: words.calendar?.text(row) ?? '',
                   }))
                 : [],
+            ...(words.leadsTo && { leads: words.leadsTo.follow(all, plain, calculator) }),
           },
         };
       },

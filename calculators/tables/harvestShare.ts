@@ -40,6 +40,10 @@ export const grazedShareByDays = [
 ] as const;
 export const grazedShareSource = { source: 'penn-state-agronomy-guide', where: 'Table 1.8-9', seen: 'print' } as const;
 
+/** Share eaten where one pasture is grazed without a move until it is gone: what guides print for continuous grazing, the middle between its ends. */
+export const grazedUntilGone = { lowPercent: 30, likelyPercent: 35, highPercent: 40 } as const;
+export const grazedUntilGoneSource = { source: 'uga-forage-team-2021', where: 'Utilization in the text, continuous grazing', seen: 'print' } as const;
+
 /** Oven-dry forage to leave on range, lb per acre, and where cattle begin to eat less. */
 export const rangeStubbleLbPerAc = [
   { range: 'desert', lbPerAc: [250, 250] },

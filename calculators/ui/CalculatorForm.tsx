@@ -1,6 +1,7 @@
 import type { RefObject } from 'preact';
 import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Calculator, Outcome } from '../kit/define.ts';
+import type { Led } from '../kit/leads.ts';
 import { toLink } from '../kit/link.ts';
 import { picturesOf } from '../kit/pictures.ts';
 import { askedNow, drawnTogether, inputNameOf } from '../kit/screen.ts';
@@ -15,6 +16,7 @@ import { Fields } from './Fields.tsx';
 import { type Opening, type SideNames, useHeld, useLater, useSettled } from './formState.ts';
 import { Group } from './Groups.tsx';
 import { InView } from './InView.tsx';
+import { Leads } from './Leads.tsx';
 import type { DrawPicture } from './pictures/loadPicture.tsx';
 import type { SideProps, Tools, Whose } from './props.ts';
 import type { Records } from './RecordField.tsx';
@@ -33,6 +35,7 @@ export interface Change {
   readonly system: UnitSystem;
   readonly touched: Touched;
   readonly linked: Touched;
+  readonly blank: Touched;
   readonly placed: Touched;
   readonly names: SideNames;
   readonly outcome: Outcome | null;
@@ -54,6 +57,8 @@ export interface CalculatorFormProps {
   readonly onChange?: (change: Change) => void;
   /** The whole address of a link, for copying. */
   readonly address?: (link: string) => string;
+  /** The whole address of what a result leads to. */
+  readonly leadAddress?: (led: Led) => string;
   readonly onPrint?: () => void;
   readonly onSystem?: (system: UnitSystem) => void;
   /** Hands out what can be done to the form from outside. */
@@ -74,7 +79,7 @@ const pictureMs = 60;
 
 /** Form and results of ANY calculator: the answer first. */
 export function CalculatorForm(props: CalculatorFormProps) {
-  const { calculator, id, open, onChange, address, onPrint, onSystem, onLive, Picture, tools, store, records, keepRecord } = props;
+  const { calculator, id, open, onChange, address, leadAddress, onPrint, onSystem, onLive, Picture, tools, store, records, keepRecord } = props;
   const { inputs, layout } = calculator;
   const [held, act] = useHeld(calculator);
   const { form, system, touched, blank, linked, today, placed, names } = held;
@@ -102,7 +107,7 @@ export function CalculatorForm(props: CalculatorFormProps) {
   const titles = [names[0] || 'This', names[1] || 'That'] as const;
   // What is told a little behind the answer belongs together.
   const now = useMemo(
-    () => ({ form, system, touched, linked, placed, names, outcome, other, titles, differing }),
+    () => ({ form, system, touched, linked, blank, placed, names, outcome, other, titles, differing }),
     [form, system, touched, names, outcome, other],
   );
   const newest = useRef(now);
@@ -263,6 +268,7 @@ export function CalculatorForm(props: CalculatorFormProps) {
         id={id}
         Picture={Picture}
         {...(isLive && address !== undefined ? { address } : {})}
+        {...(isLive && leadAddress !== undefined ? { leadAddress } : {})}
         {...(onPrint === undefined ? {} : { onPrint })}
       />
     </form>
@@ -374,9 +380,15 @@ function BothNotes({ told: { outcome, other, titles } }: { readonly calculator: 
 function Below({
   link,
   address,
+  leadAddress,
   onPrint,
   ...pictured
-}: PicturesProps & { readonly link: string; readonly address?: (link: string) => string; readonly onPrint?: () => void }) {
+}: PicturesProps & {
+  readonly link: string;
+  readonly address?: (link: string) => string;
+  readonly leadAddress?: (led: Led) => string;
+  readonly onPrint?: () => void;
+}) {
   const { told, calculator } = pictured;
   const { outcome, other, system, titles, form } = told;
   return useMemo(() => {
@@ -389,6 +401,7 @@ function Below({
           <ResultsList {...sides} />
           <Conventions calculator={calculator} system={system} texts={form.this} outcome={outcome} />
         </section>
+        {outcome.leads && leadAddress && <Leads leads={outcome.leads} addressOf={leadAddress} />}
         {calculator.morePictures.length > 0 && <Pictures {...pictured} places={[1]} />}
         <RowsResults {...sides} />
         <section class="take">

@@ -15,6 +15,8 @@ export interface Opening {
   /** What a link names, by path. */
   readonly linked: Touched;
   readonly touched: Touched;
+  /** What a link leaves empty, to be asked here. */
+  readonly blank: Touched;
   /** Paths that today was put into, and whose today. */
   readonly today: ReadonlyMap<string, Whose>;
   readonly placed: Touched;
@@ -31,7 +33,7 @@ export interface Held {
   readonly today: ReadonlyMap<string, Whose>;
   /** Filled in from the values of the reader's kind of country, and not typed over since. */
   readonly placed: Touched;
-  /** Cleared and not typed in since: nobody is told yet that it is missing. */
+  /** Cleared, or left empty by a link, and not typed in since: nobody is told yet that it is missing. */
   readonly blank: Touched;
   readonly names: SideNames;
   /** What somebody let differ between two sides, whether it does already or not. */

@@ -11,7 +11,13 @@ const pathSchema = {
 };
 const monthSchema = v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(12));
 const pathsSchema = v.strictObject({
-  readers: v.array(v.strictObject(pathSchema)),
+  readers: v.array(
+    v.strictObject({
+      ...pathSchema,
+      /** Slug of the calculator whose question is asked before anything is read. */
+      asksFirst: v.optional(v.string()),
+    }),
+  ),
   /** Times of the grass, not of the calendar. */
   seasons: v.array(v.strictObject({ ...pathSchema, northMonths: v.pipe(v.array(monthSchema), v.minLength(1)) })),
 });

@@ -27,11 +27,11 @@ export function askToday({ root, id, calculator, clock, latest, open }: Asking):
       if (!change) return;
       const then = answered(now, day);
       const [before, after] = [exampleBy(now, calculator), exampleBy(then, calculator)];
-      const { form, system, linked, touched, placed, names } = change;
+      const { form, system, linked, touched, blank, placed, names } = change;
       const move = (texts: Change['form']['this']) => withMoved(texts, before.texts, after.texts);
       open({
         form: { this: move(form.this), that: form.that && move(form.that) },
-        ...{ system, linked, touched, placed, names },
+        ...{ system, linked, touched, blank, placed, names },
         today: after.today,
         notices: after.notices,
       });

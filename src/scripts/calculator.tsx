@@ -132,6 +132,7 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
         notices: hasRecords ? [...notices, keptNotice] : notices,
         linked: whose?.linked ?? named,
         touched: new Set([...(whose?.touched ?? []), ...own]),
+        blank: new Set([...named].filter((key) => form.this[key] === '')),
         today: new Map(),
         placed: whose?.placed ?? new Set(),
         names: whose?.names ?? ['', ''],
@@ -147,6 +148,7 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
       notices: fresh?.notices ?? [],
       linked: new Set(),
       touched: own,
+      blank: new Set(),
       today: fresh?.today ?? new Map(),
       placed: new Set(),
       names: ['', ''],
@@ -197,6 +199,7 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
       open={open}
       onChange={onChange}
       address={(link) => `${page}?${link}`}
+      leadAddress={({ page: to, query }) => new URL(`../../${to}/${query === '' ? '' : `?${query}`}`, page).href}
       onLive={(way) => {
         reach = way;
       }}

@@ -83,6 +83,24 @@ describe('what a country says', () => {
     expect(rowAndEnd(stopHeightIn ?? '')).toBe(rowAndEnd(startHeightIn ?? ''));
   });
 
+  it('gives the same height to leave to every form that asks for one', () => {
+    const fields = v.parse(fieldsSchema, fieldsData);
+    const { stopHeightIn } = fields['rest-and-moves'] ?? {};
+    expect(fields['days-of-grass']).toEqual({ stopHeightIn });
+    expect(fields['forage-on-hand']).toEqual({ stubbleHeightIn: stopHeightIn });
+  });
+  // By forage: annual range is left by pounds an acre, and has no height.
+  it.each([
+    ['fescue-belt', 4],
+    ['humid-cool-season', 4],
+    ['mediterranean-annual-range', undefined],
+    ['mountain-and-irrigated', 6],
+    ['plains-range', 4],
+    ['southern-warm-season', 2],
+  ])('%s fills a height to leave, or none', (slug, heightIn) => {
+    expect(valuesOf(slug).stubble.rows[0]?.stopIn?.[1]).toBe(heightIn);
+  });
+
   // Missouri: 3 inches of stubble reduce trouble (Kenyon); the bottom two to four inches are the most toxic (Lory 2022).
   it('keeps stock off the bottom of fescue', () => {
     const fescues = countries.flatMap(({ file, data }) => read(file, data).stubble.rows.filter(({ forage }) => /fescue/i.test(forage)));

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { paths, sayMonths } from '../../src/guides/paths.ts';
+import { calculators } from '../support/catalog.ts';
 import { guideTexts } from '../support/guideHeads.ts';
 
 const all = [...paths.readers, ...paths.seasons];
@@ -20,6 +21,12 @@ describe('the ways through the guides', () => {
   it('have an anchor each, and no guide twice', () => {
     expect(new Set(all.map(({ id }) => id)).size).toBe(all.length);
     for (const { id, guides } of all) expect(new Set(guides).size, id).toBe(guides.length);
+  });
+
+  it('ask first what can be asked: how long the grass lasts, where it is dry now', () => {
+    const first = paths.readers.flatMap(({ id, asksFirst }) => (asksFirst === undefined ? [] : [[id, asksFirst]]));
+    expect(first).toEqual([['drought-now', 'days-of-grass']]);
+    expect(first.filter(([, slug]) => !calculators.some((each) => each.slug === slug))).toEqual([]);
   });
 
   it('are there for every reader', () => {

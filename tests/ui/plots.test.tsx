@@ -71,6 +71,7 @@ const calculator: Calculator = {
   morePictures: [],
   wholes: [],
   hasCalendar: false,
+  leadsTo: [],
   sources: [],
   topic: 'rain',
   order: 10,

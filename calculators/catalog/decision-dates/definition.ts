@@ -1,4 +1,4 @@
-import { hardOne } from '../../asks/cautions.ts';
+import { beforeSale, hardOne } from '../../asks/cautions.ts';
 import { faultsAt } from '../../asks/faults.ts';
 import { curveOutOfOrder, isCurveInOrder } from '../../asks/growthCurve.ts';
 import { caution, defineCalculator, ranged, shown, shownWhen } from '../../kit/define.ts';
@@ -113,11 +113,7 @@ export default defineCalculator({
       say: 'Bring hungry stock onto new feed slowly, and have drought-stressed hay tested for nitrate before you feed it. A pen needs water for the hottest day.',
       source: 'common practice',
     }),
-    caution(({ steps }) => steps.some(({ step }) => step.startsWith('sell')), {
-      lead: 'Before anything is sold, look up how long its last medicine holds it.',
-      say: 'Before anything is sold, look up how long its last medicine keeps it from slaughter. Thin or lame animals and hot days: short hauls, early in the morning, or not at all.',
-      source: 'common practice',
-    }),
+    caution(({ steps }) => steps.some(({ step }) => step.startsWith('sell')), beforeSale),
     { when: ({ rainSays }) => rainSays === 'under', ...hardOne },
   ],
   limits: [

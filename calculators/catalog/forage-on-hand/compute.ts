@@ -1,3 +1,4 @@
+import { densityOf } from '../../asks/stand.ts';
 import { stockLinesOf } from '../../asks/stock.ts';
 import type { ValuesOf } from '../../kit/inputs.ts';
 import { availableFromHeight } from '../../math/forage/availableFromHeight.ts';
@@ -21,18 +22,9 @@ import { monthRule } from '../../math/herd/monthRule.ts';
 import { studentQuantile } from '../../math/special/studentQuantile.ts';
 import { sumOf } from '../../math/special/sumOf.ts';
 import { airDryPercentByGroup } from '../../tables/dryMatterByStage.ts';
-import { type HeightDensity, heightDensity } from '../../tables/heightDensity.ts';
-import { type Condition, type Grass, type inputs, isByHeight, isCutHigh, type placeInputs, type Stage, type Stand } from './inputs.ts';
+import { type Grass, type inputs, isByHeight, isCutHigh, type placeInputs, type Stage } from './inputs.ts';
 
 const totalOf = (values: readonly number[]): number => sumOf(values, (value) => value);
-const densities: readonly HeightDensity[] = heightDensity;
-
-/** Least and most pounds in an acre-inch that the table prints for a stand. */
-export function densityOf(stand: Stand, condition: Condition): readonly [low: number, high: number] {
-  const found = densities.find((each) => each.stand === stand && each.condition === condition);
-  if (!found) throw new RangeError(`densityOf needs a line of the table, got ${stand}, ${condition}`);
-  return found.lbPerAcreInch;
-}
 
 /** Air-dry weight in a hundred of green weight. */
 export function airDryPercentOf(grass: Grass, stage: Stage): number {

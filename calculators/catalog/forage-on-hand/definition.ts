@@ -1,11 +1,12 @@
-import { toxicStubble } from '../../asks/cautions.ts';
+import { nothingStands, recalledInch, thinGrass, toxicStubble } from '../../asks/cautions.ts';
+import { isRecalled } from '../../asks/stand.ts';
 import { caution, defineCalculator, ranged, shown, shownWhen } from '../../kit/define.ts';
 
 import { toxicFescueIn } from '../../tables/forageHeights.ts';
 import { intakeFallsBelowLbPerAc } from '../../tables/harvestShare.ts';
 import { refusals } from './cautions.ts';
 import { compute } from './compute.ts';
-import { inputs, isClipping, isCutHigh, isCutUnsaid, isRecalled } from './inputs.ts';
+import { inputs, isClipping, isCutHigh, isCutUnsaid } from './inputs.ts';
 import { quantities } from './quantities.ts';
 import { feedSteps, measureSteps } from './steps.ts';
 
@@ -72,27 +73,14 @@ export default defineCalculator({ slug: 'forage-on-hand', version: 1, title: 'Fo
       when: ({ way, stand, stubbleHeightIn }) => way === 'height-stand' && stand === 'tall-fescue' && stubbleHeightIn < toxicFescueIn,
       ...toxicStubble,
     },
-    caution(({ availableLbPerAc }) => availableLbPerAc === 0, {
-      lead: 'Nothing stands above the stubble. Wait, feed, or take stock elsewhere.',
-      life: true,
-      say: 'The stand is at or below the stubble that you want to leave. There is nothing to graze here now; wait, feed, or take stock elsewhere.',
-      source: 'common practice',
-    }),
+    caution(({ availableLbPerAc }) => availableLbPerAc === 0, nothingStands),
     caution(({ sampleCount, neededPlots }) => sampleCount < neededPlots, {
       lead: 'Too few places for the closeness you asked. Plan on the low end.',
       say: 'Too few places for the closeness that you asked for. Plan on the low end, or measure more. If a draw and a ridge differ, measure each by itself: that saves you more walking than extra plots would.',
       source: 'missouri-sample-size',
     }),
-    caution((values) => !isCutHigh(values) && values.standingLbPerAc < intakeFallsBelowLbPerAc, {
-      lead: 'Cattle go short on grass this thin before it is gone.',
-      say: 'Under about 750 pounds an acre cattle cannot bite off enough in a day. They go short before the grass is gone.',
-      source: 'white-b5036',
-    }),
-    caution(({ way, stand }) => way === 'height-stand' && isRecalled(stand), {
-      lead: 'The pounds in an inch for this stand are from memory. Clip three plots.',
-      say: 'The pounds in an inch for this stand are from memory. Clip three plots before you rely on them.',
-      source: 'from memory',
-    }),
+    caution((values) => !isCutHigh(values) && values.standingLbPerAc < intakeFallsBelowLbPerAc, thinGrass),
+    caution(({ way, stand }) => way === 'height-stand' && isRecalled(stand), recalledInch),
     caution(({ way }) => way === 'height-stand', {
       lead: 'A printed figure for an inch can be out by half. Clip three of your own.',
       say: 'A printed figure for an inch can be out by half on your place. Three clips of your own set the stick.',

@@ -1,28 +1,7 @@
+import { conditionOptions, standOptions } from '../../asks/stand.ts';
 import { grazingStock, nursingHerd, stockKind } from '../../asks/stock.ts';
 import { choice, number, rows } from '../../kit/inputs.ts';
 import { rangeStubbleLbPerAc } from '../../tables/harvestShare.ts';
-
-export const standOptions = {
-  'mixed-pasture': { label: 'Mixed pasture', short: 'mixed pasture' },
-  'tall-fescue': { label: 'Tall fescue with nitrogen', short: 'tall fescue' },
-  'orchardgrass-legume': { label: 'Orchardgrass and legume', short: 'orchardgrass and legume' },
-  'bluegrass-clover': { label: 'Bluegrass and clover', short: 'bluegrass and clover' },
-  'perennial-ryegrass-clover': { label: 'Perennial ryegrass and clover', short: 'ryegrass and clover' },
-  'timothy-legume': { label: 'Timothy and legume', short: 'timothy and legume' },
-  bermudagrass: { label: 'Bermudagrass (from memory)', short: 'bermudagrass' },
-  alfalfa: { label: 'Alfalfa (from memory)', short: 'alfalfa' },
-  'red-clover': { label: 'Red clover (from memory)', short: 'red clover' },
-} as const;
-export type Stand = keyof typeof standOptions;
-
-export const conditionOptions = {
-  fair: { label: 'Thin: I see much ground from above', short: 'thin' },
-  good: { label: 'Good: some ground shows', short: 'good' },
-  excellent: { label: 'Thick: no ground shows', short: 'thick' },
-} as const;
-export type Condition = keyof typeof conditionOptions;
-
-export const isRecalled = (stand: Stand): boolean => stand === 'bermudagrass' || stand === 'alfalfa' || stand === 'red-clover';
 
 export const grassOptions = {
   'cool-season': { label: 'Cool-season grass', short: 'cool-season grass' },

@@ -7,12 +7,11 @@ import { herdAnimalUnits } from '../../math/herd/herdAnimalUnits.ts';
 import { monthRule } from '../../math/herd/monthRule.ts';
 import { isBreeding, type Stage, stageFromBirth } from '../../math/herd/stageFromBirth.ts';
 import { sumOf } from '../../math/special/sumOf.ts';
+import { guideErrorPercent } from '../../tables/intake.ts';
 import { daysInMonth } from '../../units/days.ts';
 import { type Month, monthKeys, monthNumber } from '../../units/months.ts';
 import type { inputs } from './inputs.ts';
 
-/** Trials found the two usual guides 14 to 17 percent out, one low and one high. */
-export const guideErrorPercent = 17;
 /** Units of a calf over four months where it is counted as a fixed share. */
 const fixedCalfUnits = 0.3;
 

@@ -1,6 +1,7 @@
 import { caution, defineCalculator, ranged, shown, shownWhen } from '../../kit/define.ts';
 import { byCase, formula, lookup, tabulate, tex } from '../../kit/steps.ts';
-import { compute, guideErrorPercent } from './compute.ts';
+import { guideErrorPercent } from '../../tables/intake.ts';
+import { compute } from './compute.ts';
 import { inputs } from './inputs.ts';
 import { quantities } from './quantities.ts';
 

@@ -1,0 +1,47 @@
+import { atWater, onHay } from '../../asks/otherStock.ts';
+import { leading } from '../../kit/leads.ts';
+import { yearOf } from '../../units/days.ts';
+import { isShort, runsOut, type Values } from './steps.ts';
+
+const isCow = ({ mainKind }: Values): boolean => mainKind === 'cow-nursing' || mainKind === 'cow-dry' || mainKind === 'heifer';
+/** The dates of a plan lie in one calendar year, and its herd is a herd. */
+const canPlan = ({ lowOffDay, todayDay, untilDay, demandLbPerDay }: Values): boolean =>
+  yearOf(untilDay) === yearOf(todayDay) && lowOffDay < untilDay && demandLbPerDay >= 10 && demandLbPerDay <= 1_000_000;
+
+export const leadsTo = leading<Values>([
+  {
+    calculator: 'hay-to-grass',
+    says: 'Hay to bridge the gap',
+    when: (values) => runsOut(values) || values.verdict === 'nothing',
+    gives: { from: 'lowOffDay' },
+    sets: { 'on-hand': 'none' },
+    asks: ['to'],
+    rows: {
+      of: 'stock',
+      into: 'herd',
+      words: { into: 'stock', of: 'kind', as: onHay, nearestBy: 'weightLb' },
+      columns: { count: 'countHead', weight: 'weightLb', intake: 'intakePercent' },
+      // Nobody has said when they calve or lamb; what they eat now stands for all of that time.
+      sets: { births: 'no' },
+    },
+  },
+  {
+    calculator: 'feed-or-sell',
+    says: 'Sell, or feed and keep',
+    when: (values) => isCow(values) && isShort(values),
+    gives: { herd: 'mainHead', sell: 'sellHead' },
+  },
+  {
+    calculator: 'decision-dates',
+    says: 'Dates to decide by',
+    when: (values) => isShort(values) && canPlan(values),
+    gives: { today: 'todayDay', end: 'untilDay', herd: 'demandLbPerDay', 'steps.day': 'lowOffDay' },
+    sets: { 'steps.step': 'look' },
+  },
+  {
+    calculator: 'stock-water',
+    says: 'Does the water last as long?',
+    rows: { of: 'stock', into: 'herd', words: { into: 'stock', of: 'kind', as: atWater, nearestBy: 'weightLb' }, columns: { count: 'countHead' } },
+  },
+  { guide: 'pulling-stock-early', says: 'Why to pull them early, and where they go' },
+]);
