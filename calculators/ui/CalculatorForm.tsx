@@ -364,6 +364,7 @@ function LaterPart(props: PicturesProps) {
 
 /** What either side comes to, each in the words of its own note. */
 function BothNotes({ told: { outcome, other, titles } }: { readonly calculator: Calculator; readonly told: Told }) {
+  if (outcome?.note === other?.note) return <p class="note">{outcome?.note}</p>;
   return (
     <>
       <p class="note">

@@ -138,6 +138,7 @@ function NumberField({ input, ...props }: FieldProps & { readonly input: NumberI
   const { id, text, problem, system, isPlain, onText, onLeave } = props;
   const shown = units[unitIn(system, input.unit)];
   const value = shownText(text, input.unit, system);
+  const isMoney = shown.print.startsWith('$');
   const step = (direction: 1 | -1) =>
     !isPlain && (
       <button
@@ -154,6 +155,11 @@ function NumberField({ input, ...props }: FieldProps & { readonly input: NumberI
       <div class={isPlain ? 'control' : 'control is-stepped'}>
         {step(-1)}
         <span class="typed-in">
+          {isMoney && (
+            <span class="unit is-before" aria-hidden="true">
+              $
+            </span>
+          )}
           <input
             id={id}
             type="text"
@@ -171,7 +177,7 @@ function NumberField({ input, ...props }: FieldProps & { readonly input: NumberI
           />
           {shown.print !== '' && (
             <span class="unit">
-              <span aria-hidden="true">{shown.print}</span>
+              <span aria-hidden="true">{isMoney ? shown.print.slice(1).trim() : shown.print}</span>
               <span class="unseen">{shown.words}</span>
             </span>
           )}

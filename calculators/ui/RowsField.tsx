@@ -110,6 +110,8 @@ export function RowsField(props: RowsProps) {
   const put = (rows: readonly RowTexts[], at: string) => props.onTexts({ ...texts, [name]: rows }, at);
   const own = problems.find((problem) => problem.at === name)?.say;
   const isWrong = (index: number): boolean => problems.some(({ at }) => at.startsWith(`${name}.${index}.`));
+  // Which row it is must be said where its other columns stand elsewhere.
+  const isPart = columns.length < Object.keys(input.columns).length;
   const shownIn = (row: RowTexts) => columns.filter(([, cell]) => isShown(cell, { ...texts, ...row }));
   const isLongList = list.length > mostOpen && list.every((row) => shownIn(row).length === 1);
   const isFolded = isLongList && open < 0 && !list.some((_, index) => isWrong(index));
@@ -154,6 +156,7 @@ export function RowsField(props: RowsProps) {
         if (shown.length === 1)
           return (
             <div class="row is-single" key={index}>
+              {isPart && <p class="row-told">{told}</p>}
               {fields}
               {takeOut}
             </div>

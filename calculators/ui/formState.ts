@@ -15,8 +15,8 @@ export interface Opening {
   /** What a link names, by path. */
   readonly linked: Touched;
   readonly touched: Touched;
-  /** What a link leaves empty, to be asked here. */
-  readonly blank: Touched;
+  /** What a link leaves empty, to be asked here; what was empty before stays so where nothing is said. */
+  readonly blank?: Touched;
   /** Paths that today was put into, and whose today. */
   readonly today: ReadonlyMap<string, Whose>;
   readonly placed: Touched;

@@ -148,7 +148,6 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
       notices: fresh?.notices ?? [],
       linked: new Set(),
       touched: own,
-      blank: new Set(),
       today: fresh?.today ?? new Map(),
       placed: new Set(),
       names: ['', ''],

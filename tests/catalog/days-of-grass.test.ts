@@ -27,7 +27,7 @@ describe('days of grass, worked by hand', () => {
     const { shown, shorts, ranges } = runQuery(definition, clipped);
     expect(shown[0]).toBe('offDay');
     expect(shorts['offDay']).toBe('plan on Jul 11, 2026; at best Jul 20, 2026');
-    expect(ranges['wholeDays']).toBe('10 days to 19 days');
+    expect(ranges['wholeDays']).toBe('10 to 19 days');
   });
   it('names the last day on which those that can go are enough', () => {
     expect(dayAt(clipped, 'sellByDay')).toBe('2026-07-05');

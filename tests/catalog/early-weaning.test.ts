@@ -74,6 +74,6 @@ describe('early-weaning', () => {
     expect(own.note).toMatch(/forage kept on this place: [\d,]+ lb\. /);
     const tabled = runQuery(definition, 'intake-from=average');
     expect(tabled.ranges['keptHerdLb']).toMatch(/ to .* by how the guides differ/);
-    expect(tabled.note).toMatch(/forage kept on this place: [\d,]+ lb \([\d,]+ lb to [\d,]+ lb\)\. /);
+    expect(tabled.note).toMatch(/forage kept on this place: [\d,]+ lb \([\d,]+ to [\d,]+ lb\)\. /);
   });
 });

@@ -77,7 +77,7 @@ export async function readPdf(data: Uint8Array): Promise<readonly PrintedPage[]>
 /** What lies over each other. A text with a halo is drawn twice in one place, and letters of one line move together, as a comma under a y. */
 export function overlapsOf(letters: readonly Letters[]): readonly string[] {
   const slackPt = 1.5;
-  const kernedPt = 2.5;
+  const kernedShare = 0.25;
   const isTwice = (one: Letters, two: Letters): boolean =>
     one.text === two.text && one.box.every((side, at) => Math.abs(side - (two.box[at] ?? 0)) < 0.5);
   return letters.flatMap((one, index) =>
@@ -87,7 +87,8 @@ export function overlapsOf(letters: readonly Letters[]): readonly string[] {
         const across = Math.min(one.box[2], two.box[2]) - Math.max(one.box[0], two.box[0]);
         const down = Math.min(one.box[3], two.box[3]) - Math.max(one.box[1], two.box[1]);
         const isOneLine = Math.abs(one.box[1] - two.box[1]) < 0.1;
-        return across > (isOneLine ? kernedPt : slackPt) && down > slackPt && !isTwice(one, two);
+        const sizePt = Math.min(...[one, two].map(({ box }) => box[3] - box[1])) / heightShare;
+        return across > (isOneLine ? Math.max(slackPt, kernedShare * sizePt) : slackPt) && down > slackPt && !isTwice(one, two);
       })
       .map((two) => `“${one.text}” and “${two.text}”`),
   );

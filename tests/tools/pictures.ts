@@ -63,12 +63,14 @@ try {
   await keep(browser, 'comparison-on-a-phone.webp', await phone.screenshot(), 585, 0);
   await phone.close();
 
-  // Letter paper without its margins, which a screen does not draw: 7.5 by 10 inches at 96 pixels an inch.
-  const sheet = await browser.newPage({ viewport: { width: 720, height: 960 }, deviceScaleFactor: 2, colorScheme: 'light' });
+  // Letter paper without its margins, which a screen does not draw: 7.5 by 10.1 inches at 96 pixels an inch.
+  const sheet = await browser.newPage({ viewport: { width: 720, height: 971 }, deviceScaleFactor: 2, colorScheme: 'light' });
   await ready(sheet);
+  // What draws paper is fetched a little behind the page.
+  await sheet.waitForTimeout(4000);
   await sheet.evaluate(() => dispatchEvent(new Event('beforeprint')));
   await sheet.emulateMedia({ media: 'print' });
-  await sheet.waitForTimeout(500);
+  await sheet.locator('.is-handout').waitFor();
   await keep(browser, 'printed-handout.webp', await sheet.screenshot(), 640, 0.06);
   await sheet.close();
 } finally {

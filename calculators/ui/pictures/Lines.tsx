@@ -90,7 +90,7 @@ export function Lines(props: PictureProps<LinesPicture>) {
   /** A label that says its unit, such as `Head to go`, needs it no second time. */
   const nameWith = (quantity: ScalarQuantity | undefined): string => {
     const [label, unit] = [quantity?.label ?? '', unitWords(quantity)];
-    return unit === '' || label.toLowerCase().includes(unit) ? label : `${label}, ${unit}`;
+    return unit === '' || ` ${label.toLowerCase()} `.includes(` ${unit} `) ? label : `${label}, ${unit}`;
   };
   // One curve, or one on each side, is named by its axis; several by their own names.
   const isNamedAbove = picture.ys.length === 1;
@@ -98,7 +98,9 @@ export function Lines(props: PictureProps<LinesPicture>) {
   const below = x?.kind === 'day' ? [] : linesWithin(nameWith(x), 'name', widthPx);
   const left = 10 + Math.max(...yTicks.map((tick) => textPx(sayY(tick), 'name')));
   const right = widthPx - 10;
-  const xTicks = x?.kind === 'day' ? dayTicks(from, to, right - left) : niceTicks(from, to, 4);
+  // What is told in wholes has no tick between them.
+  const isCounted = x?.kind === 'number' && x.digits <= 0;
+  const xTicks = x?.kind === 'day' ? dayTicks(from, to, right - left) : niceTicks(from, to, isCounted ? Math.min(4, to - from) : 4);
   const sayX = tickText(xTicks);
   const nameX = (at: number): string => (x?.kind === 'day' ? dayName(printScalar(at, x, system)) : sayX(at));
   const aboveWords = linesAt(above, { top: 0, x: 0, size: 'name', is: 'quiet' });

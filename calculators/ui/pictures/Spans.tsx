@@ -128,10 +128,9 @@ export function Spans(props: PictureProps<SpansPicture>) {
     top += 6;
   }
   const axisTop = top;
-  const free: Word[] = [];
-  for (const { at, name } of ticks) {
+  const named = ticks.map(({ at, name }): Word => {
     const half = textPx(name, 'name') / 2;
-    const word: Word = {
+    return {
       text: name,
       x: Math.max(half, Math.min(across(at), widthPx - half)),
       y: axisTop + sizes.name.px,
@@ -139,9 +138,13 @@ export function Spans(props: PictureProps<SpansPicture>) {
       anchor: 'middle',
       is: 'quiet',
     };
-    if (free.every((each) => !meet(boxOf(each), boxOf(word), 8))) free.push(word);
-  }
-  words.push(...free);
+  });
+  // Every one of them, or every second, or third: gaps of different width would read as different times.
+  const everySo = [1, 2, 3, 4].find((step) => {
+    const some = named.filter((_, index) => index % step === 0);
+    return some.every((word, index) => index === 0 || !meet(boxOf(some[index - 1] ?? word), boxOf(word), 8));
+  });
+  words.push(...named.filter((_, index) => index % (everySo ?? named.length) === 0));
   top += sizes.name.line;
   // What the two patterns mean stands in words under them, at a piece of each.
   const hasHollow = spans.some(({ isHollow }) => isHollow);

@@ -96,7 +96,8 @@ function read(props: FaceProps): readonly Reading[] {
         const { width, sky, isNarrow } = room;
         const y = at(room);
         const label = (from: number, to: number, named: string, says: string, on: string): Wanted => {
-          const [left, right] = shoreAt((from + to) / 2);
+          // Where the words end below, for the banks come nearer with every line.
+          const [left, right] = shoreAt(Math.min(to, (from + to) / 2 + 8 / (room.soil - bank - 34)));
           const middle = (y(from) + y(to)) / 2 + 6;
           // On the water where it is wide enough, else under it.
           const words = [`${says} ${print(named)}`, `${says} ${bare(named)}`, bare(named)];
