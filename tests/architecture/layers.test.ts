@@ -4,6 +4,9 @@ import ts from 'typescript';
 import { expect, it } from 'vitest';
 import { filesBelow, root } from '../support/files.ts';
 
+/** Rooms of what a person keeps. The rest of `src/place` draws it, and is a part of the site. */
+const placeRooms = ['place-model', 'place-offer', 'place-store', 'place-files'] as const;
+
 /** What each layer may import, besides itself. A layer that stands in no list of another is out of its reach. */
 const may: Readonly<Record<string, readonly string[]>> = {
   math: ['tables'],
@@ -14,14 +17,27 @@ const may: Readonly<Record<string, readonly string[]>> = {
   catalog: ['math', 'tables', 'kit', 'units', 'asks', 'season'],
   season: ['math', 'tables'],
   ui: ['kit', 'units'],
-  src: ['math', 'tables', 'kit', 'units', 'catalog', 'season', 'ui', 'content'],
+  'place-model': ['units'],
+  'place-offer': ['place-model', 'math', 'tables', 'kit', 'units'],
+  'place-store': ['place-model'],
+  'place-files': ['place-model', 'place-store'],
+  src: ['math', 'tables', 'kit', 'units', 'catalog', 'season', 'ui', 'content', ...placeRooms],
   content: ['math', 'tables', 'kit', 'units', 'catalog', 'season', 'ui', 'src'],
-  tests: ['math', 'tables', 'kit', 'units', 'asks', 'catalog', 'season', 'ui', 'src', 'content'],
+  tests: ['math', 'tables', 'kit', 'units', 'asks', 'catalog', 'season', 'ui', 'src', 'content', ...placeRooms],
+};
+/** General libraries that a room of the place may use; the others use none. */
+const mayUse: Readonly<Record<string, readonly string[]>> = {
+  'place-model': ['valibot'],
+  'place-offer': [],
+  'place-store': ['idb'],
+  'place-files': ['valibot'],
 };
 /** The layer of a path: `kit`, or `catalog/storm-runoff`, since one calculator may not lean on another. */
 function layerOf(path: string): string | undefined {
   const inside = /^calculators\/(math|tables|units|kit|asks|season|ui|catalog\/[^/]+)\//.exec(path)?.[1];
   if (inside !== undefined) return inside;
+  const room = /^src\/place\/(model|offer|store|files)\//.exec(path)?.[1];
+  if (room !== undefined) return `place-${room}`;
   if (/^calculators\/command(?:\.ts$|\/)/.test(path)) return 'src';
   return /^(src|content|tests)\//.exec(path)?.[1];
 }
@@ -66,6 +82,7 @@ function forbiddenIn(from: string, text: string): readonly string[] {
   if (layer === undefined) return [];
   return importsOf(from, text).flatMap((specifier) => {
     const to = pathOf(from, specifier);
+    if (to === undefined && mayUse[layer]?.includes(specifier) === false) return [`${from} may not use ${specifier}`];
     const target = to === undefined ? undefined : layerOf(to);
     if (target === undefined || target === layer || may[kindOf(layer)]?.includes(kindOf(target))) return [];
     return [`${from} may not import ${specifier}`];
@@ -115,6 +132,36 @@ it('has no files that import each other round in a ring', () => {
   ).toEqual(['b, c']);
 });
 
+/** What a page fetches at once must not bring a person's store, their offers and their files: those come with `import()`. */
+function broughtAlong(from: string, text: string): readonly string[] {
+  if (/^(?:src\/place|src\/pages\/place|tests)\//.test(from) || !from.startsWith('src/')) return [];
+  const code = codeOf(from, text);
+  const file = ts.createSourceFile(`${from}.tsx`, code, ts.ScriptTarget.ESNext, true);
+  return file.statements.flatMap((statement) => {
+    if (!ts.isImportDeclaration(statement) && !ts.isExportDeclaration(statement)) return [];
+    const isType = ts.isImportDeclaration(statement) ? statement.importClause?.phaseModifier === ts.SyntaxKind.TypeKeyword : statement.isTypeOnly;
+    const named = statement.moduleSpecifier && ts.isStringLiteral(statement.moduleSpecifier) ? statement.moduleSpecifier.text : '';
+    const room = layerOf(pathOf(from, named) ?? '');
+    return !isType && room !== undefined && room.startsWith('place-') ? [`${from} brings ${named} along`] : [];
+  });
+}
+it('fetches what a person keeps only on demand', () => {
+  expect(files.flatMap((path) => broughtAlong(path, readFileSync(join(root, path), 'utf8')))).toEqual([]);
+  expect(broughtAlong('src/scripts/a.ts', `import { openStore } from '../place/store/openStore.ts';`)).toHaveLength(1);
+  expect(broughtAlong('src/scripts/a.ts', `export { openStore } from '../place/store/openStore.ts';`)).toHaveLength(1);
+  expect(broughtAlong('src/components/a.astro', `<p />\n<script>import { b } from '../place/offer/fillTexts.ts';</script>`)).toHaveLength(1);
+  expect(broughtAlong('src/scripts/a.ts', `import type { Store } from '../place/store/store.ts';`)).toEqual([]);
+  expect(broughtAlong('src/scripts/a.ts', `const { openStore } = await import('../place/store/openStore.ts');`)).toEqual([]);
+});
+
+it('works out what a place offers, and reads what it holds, where there is no page and no storage', () => {
+  const page = /\b(?:document|window|localStorage|sessionStorage|indexedDB|navigator|BroadcastChannel|fetch)\b(?=[.(])/;
+  const pure = files.filter((path) => ['place-model', 'place-offer', 'place-files'].includes(layerOf(path) ?? ''));
+  expect(pure.length).toBeGreaterThan(15);
+  expect(pure.filter((path) => page.test(readFileSync(join(root, path), 'utf8')))).toEqual([]);
+  expect(page.test('const a = window.localStorage.getItem(b);')).toBe(true);
+});
+
 it('has a layer for every file of the calculators, and no drawing in the catalog', () => {
   expect(files.filter((path) => path.startsWith('calculators/') && layerOf(path) === undefined)).toEqual([]);
   expect(files.filter((path) => path.startsWith('calculators/catalog/') && path.endsWith('.tsx'))).toEqual([]);
@@ -144,6 +191,17 @@ it.each([
   ['src/pages/a.astro', `<p />\n<script src="../../tests/support/files.ts"></script>`],
   ['src/a.ts', `const b = import.meta.glob('/tests/**/*.ts', { eager: true });`],
   ['src/a.ts', `import { b } from '#calc/../tests/support/files.ts';`],
+  ['calculators/ui/a.tsx', `import { b } from '../../src/place/model/place.ts';`],
+  ['calculators/kit/a.ts', `import type { Place } from '../../src/place/model/place.ts';`],
+  ['src/place/model/a.ts', `import { b } from '../../../calculators/kit/offers.ts';`],
+  ['src/place/model/a.ts', `import { openDB } from 'idb';`],
+  ['src/place/offer/a.ts', `import { b } from '../store/openStore.ts';`],
+  ['src/place/offer/a.ts', `import definition from '../../../calculators/catalog/storm-runoff/definition.ts';`],
+  ['src/place/offer/a.ts', `import * as v from 'valibot';`],
+  ['src/place/store/a.ts', `import { b } from '../../../calculators/kit/state.ts';`],
+  ['src/place/store/a.ts', `import { b } from '../files/read.ts';`],
+  ['src/place/store/a.ts', `import { b } from '../../scripts/kept.ts';`],
+  ['src/place/files/a.ts', `import { b } from '../offer/offersOf.ts';`],
   ['content/guides/a.mdx', `Words.\n\nimport b from '../../tests/support/files.ts'\n\nMore words.`],
 ])('catches a forbidden import in %s: %s', (path, text) => {
   expect(forbiddenIn(path, text)).toHaveLength(1);
@@ -160,6 +218,9 @@ it.each([
   ['calculators/catalog/a/inputs.ts', `import { b } from '../../asks/stock.ts';`],
   ['calculators/command.ts', `import { b } from './kit/link.ts';\nimport { c } from './command/catalog.ts';`],
   ['src/a.ts', `const b = import.meta.glob('../calculators/catalog/*/definition.ts');`],
+  ['src/place/offer/a.ts', `import { b } from '../model/place.ts';\nimport { c } from '../../../calculators/kit/state.ts';`],
+  ['src/place/store/a.ts', `import { openDB } from 'idb';\nimport { b } from '../model/place.ts';`],
+  ['src/place/ui/a.tsx', `import { b } from '../store/openStore.ts';\nimport { c } from '../../../calculators/ui/Field.tsx';`],
   ['content/guides/a.mdx', `The word import '../../tests/x.ts' in a sentence.`],
 ])('lets pass what is allowed in %s', (path, text) => {
   expect(forbiddenIn(path, text)).toEqual([]);
