@@ -13,12 +13,12 @@ import { Cautions } from './Cautions.tsx';
 import { Conventions } from './Conventions.tsx';
 import { Differs } from './Differs.tsx';
 import { Fields } from './Fields.tsx';
-import { type Opening, type SideNames, useHeld, useLater, useSettled } from './formState.ts';
+import { type Opening, ownOf, type SideNames, useHeld, useLater, useSettled } from './formState.ts';
 import { Group } from './Groups.tsx';
 import { InView } from './InView.tsx';
 import { Leads } from './Leads.tsx';
 import type { DrawPicture } from './pictures/loadPicture.tsx';
-import type { SideProps, Tools, Whose } from './props.ts';
+import type { PlaceMarks, SideProps, Told as ToldOf, Tools, Whose } from './props.ts';
 import type { Records } from './RecordField.tsx';
 import { ResultsList } from './ResultsList.tsx';
 import { RowsResults } from './RowsResults.tsx';
@@ -36,7 +36,9 @@ export interface Change {
   readonly touched: Touched;
   readonly linked: Touched;
   readonly blank: Touched;
+  readonly today: ReadonlyMap<string, Whose>;
   readonly placed: Touched;
+  readonly place: PlaceMarks | undefined;
   readonly names: SideNames;
   readonly outcome: Outcome | null;
   readonly other: Outcome | null;
@@ -61,6 +63,8 @@ export interface CalculatorFormProps {
   readonly leadAddress?: (led: Led) => string;
   readonly onPrint?: () => void;
   readonly onSystem?: (system: UnitSystem) => void;
+  /** Offers to keep what stands in the form, in a box below the result. */
+  readonly onKeep?: ((below: Element) => void) | undefined;
   /** Hands out what can be done to the form from outside. */
   readonly onLive?: (reach: Reach) => void;
   /** Draws a record, and keeps it, for a definition that asks for one. */
@@ -82,7 +86,7 @@ export function CalculatorForm(props: CalculatorFormProps) {
   const { calculator, id, open, onChange, address, leadAddress, onPrint, onSystem, onLive, Picture, tools, store, records, keepRecord } = props;
   const { inputs, layout } = calculator;
   const [held, act] = useHeld(calculator);
-  const { form, system, touched, blank, linked, today, placed, names } = held;
+  const { form, system, touched, blank, linked, today, placed, place, names } = held;
   const [notices, setNotices] = useState<readonly string[]>([]);
   // What only works with a script is switched on after the first render, which must equal the built page attribute by attribute.
   const [isLive, setLive] = useState(false);
@@ -107,8 +111,8 @@ export function CalculatorForm(props: CalculatorFormProps) {
   const titles = [names[0] || 'This', names[1] || 'That'] as const;
   // What is told a little behind the answer belongs together.
   const now = useMemo(
-    () => ({ form, system, touched, linked, blank, placed, names, outcome, other, titles, differing }),
-    [form, system, touched, names, outcome, other],
+    () => ({ form, system, touched, linked, blank, today, placed, place, names, outcome, other, titles, differing }),
+    [form, system, touched, place, names, outcome, other],
   );
   const newest = useRef(now);
   newest.current = now;
@@ -121,16 +125,18 @@ export function CalculatorForm(props: CalculatorFormProps) {
   const thatSide = useSettled(theirs?.problems ?? []);
   const whose =
     (prefix: string) =>
-    (path: string): Whose | undefined =>
+    (path: string): ToldOf | undefined =>
       blank.has(path)
         ? undefined
-        : prefix === '' && placed.has(path)
-          ? 'from your place'
-          : isTouched(touched, `${prefix}${path}`)
-            ? 'yours'
-            : isTouched(linked, path)
-              ? 'from the link'
-              : (today.get(path) ?? 'example');
+        : (prefix === '' && place?.toldAt(path, form.this, system, thatTexts ? act.putBoth : act.putThis)) || toldWithout(prefix, path);
+  const toldWithout = (prefix: string, path: string): Whose =>
+    prefix === '' && placed.has(path)
+      ? 'from your place'
+      : isTouched(touched, `${prefix}${path}`)
+        ? 'yours'
+        : isTouched(linked, path)
+          ? 'from the link'
+          : (today.get(path) ?? 'example');
   const common = { calculator, system, tools: tools && { draw: tools, store: isLive ? store : undefined } };
   const side: Omit<SideProps, 'keys'> = {
     ...common,
@@ -155,7 +161,7 @@ export function CalculatorForm(props: CalculatorFormProps) {
       )
     : [];
   const apart = drawnTogether(inputs, unlike);
-  const stamp = stampOf(calculator, form.this, { touched, linked, waiting: problems.length, unlike });
+  const stamp = stampOf(calculator, form.this, { touched: ownOf(held), linked, waiting: problems.length, unlike });
   const groups = thatTexts
     ? [
         {
@@ -270,6 +276,7 @@ export function CalculatorForm(props: CalculatorFormProps) {
         {...(isLive && address !== undefined ? { address } : {})}
         {...(isLive && leadAddress !== undefined ? { leadAddress } : {})}
         {...(onPrint === undefined ? {} : { onPrint })}
+        onKeep={props.onKeep}
       />
     </form>
   );
@@ -277,6 +284,7 @@ export function CalculatorForm(props: CalculatorFormProps) {
 
 interface Told {
   readonly form: Form;
+  readonly place: PlaceMarks | undefined;
   readonly system: UnitSystem;
   readonly outcome: Outcome | null;
   readonly other: Outcome | null;
@@ -383,12 +391,14 @@ function Below({
   address,
   leadAddress,
   onPrint,
+  onKeep,
   ...pictured
 }: PicturesProps & {
   readonly link: string;
   readonly address?: (link: string) => string;
   readonly leadAddress?: (led: Led) => string;
   readonly onPrint?: () => void;
+  readonly onKeep: CalculatorFormProps['onKeep'];
 }) {
   const { told, calculator } = pictured;
   const { outcome, other, system, titles, form } = told;
@@ -413,6 +423,8 @@ function Below({
             outcome={outcome}
             other={other}
             titles={titles}
+            heading={told.place?.title}
+            onKeep={onKeep}
             {...(address === undefined ? {} : { address })}
             {...(onPrint === undefined ? {} : { onPrint })}
           />

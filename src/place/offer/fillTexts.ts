@@ -8,6 +8,7 @@ import { changeSystem, type RowTexts, startTexts, type Text, type Texts } from '
 import { sameDayIn, yearOf } from '../../../calculators/units/days.ts';
 import { dayOf, isoDay } from '../../../calculators/units/printQuantity.ts';
 import { convert, type UnitName, type UnitSystem, unitIn, units } from '../../../calculators/units/units.ts';
+import { textAt } from './movedTexts.ts';
 import type { Offered, OfferedRow, OfferMap, Offers } from './offered.ts';
 
 /** A field that holds what a place gave it, as long as its text is this one. */
@@ -192,7 +193,7 @@ function onDay(calculator: Calculator, filling: Filling, todayDay: number, built
   if (!moved.isExampleDates)
     return {
       texts: withFixed(moved.texts),
-      marks: marks.map((mark) => (moving.has(mark.at) ? { ...mark, text: textAt(moved.texts, mark.at) } : mark)),
+      marks: marks.map((mark) => (moving.has(mark.at) ? { ...mark, text: knownTextAt(moved.texts, mark.at) } : mark)),
       said,
       todayAt: moved.todayAt,
       isExampleDates: false,
@@ -206,15 +207,8 @@ function onDay(calculator: Calculator, filling: Filling, todayDay: number, built
     isExampleDates: true,
   };
 }
-const cellOf = (texts: Texts, at: string): string | undefined => {
-  const [key = '', index = '', column = ''] = at.split('.');
-  const text = texts[key];
-  if (typeof text !== 'object') return text;
-  const row = text[Number(index)];
-  return typeof row === 'object' ? row[column] : row;
-};
-function textAt(texts: Texts, at: string): string {
-  const text = cellOf(texts, at);
+function knownTextAt(texts: Texts, at: string): string {
+  const text = textAt(texts, at);
   if (text === undefined) throw new RangeError(`no text at ${at}`);
   return text;
 }
