@@ -99,27 +99,25 @@ export function keepableOf(known: Known): readonly Keepable[] {
     const value = offeredIn(input, key, textIn(texts[name]), system);
     const put = value === undefined ? undefined : puts(key, value, pastureId);
     if (!put) return [];
-    const next = put(withPasture(place, pastureId, 'x'));
-    if (!isWhole(next) || JSON.stringify(put(place)) === JSON.stringify(place)) return [];
+    const isOfPasture = /^pastures?\./.test(key);
+    const before = isOfPasture ? withPasture(place, pastureId, 'Pasture') : place;
+    const next = put(before);
+    if (!isWhole(next) || JSON.stringify(next) === JSON.stringify(before)) return [];
     return [
       {
         key: name,
         label: offerList[key].label,
         shown: tellInput(input, texts[name], texts, system),
-        isOfPasture: /^pastures?\./.test(key),
-        replaces: hasOther(place, next, key, pastureId),
+        isOfPasture,
+        replaces: leaves(next) <= leaves(before),
         put,
       },
     ];
   });
 }
-/** Would something that stands there be written over? Then what was there is gone from the next. */
-const hasOther = (place: Place, next: Place, key: OfferKey, pastureId: string): boolean => {
-  const leaves = (of: unknown): number =>
-    typeof of === 'object' && of !== null ? Object.values(of).reduce<number>((sum, each) => sum + leaves(each), 0) : of === undefined ? 0 : 1;
-  const before = /^pastures?\./.test(key) ? withPasture(place, pastureId, 'x') : place;
-  return leaves(next) <= leaves(before);
-};
+/** How much is told; where a figure is added and there is no more, one was written over. */
+const leaves = (of: unknown): number =>
+  typeof of === 'object' && of !== null ? Object.values(of).reduce<number>((sum, each) => sum + leaves(each), 0) : of === undefined ? 0 : 1;
 
 /** The place with this pasture in it. */
 export const withPasture = (place: Place, id: string, name: string): Place => {
