@@ -180,13 +180,13 @@ for (const { slug, query } of links)
     await page.clock.setFixedTime(new Date(morning));
     await openForm(page, slug, `?${query}`);
     await openGroups(page);
-    const [without, answer] = [await valuesOf(page), await page.locator('.answer').innerText()];
+    const [without, answer] = [await valuesOf(page), await page.locator('.answer').textContent()];
     await keepPlace(page, twoBench);
     await openForm(page, slug, `?${query}`);
     await expect(page.getByText('These are the figures of a link.')).toBeVisible();
     await openGroups(page);
     expect(await valuesOf(page)).toEqual(without);
-    expect(await page.locator('.answer').innerText()).toBe(answer);
+    expect(await page.locator('.answer').textContent()).toBe(answer);
     expect(new URL(page.url()).search.slice(1)).toBe(query);
   });
 
@@ -196,7 +196,7 @@ test('what a place would change in a link’s figures is told before it does', a
   await keepPlace(page, twoBench);
   await openForm(page, 'days-of-grass', '?area=25ac&height=7in&stock.kind=cow-nursing&stock.count=40&v=1');
   await page.getByRole('button', { name: /^Use my place’s \(\d fields?\)$/ }).tap();
-  await expect(page.locator('.place-link dl')).toContainText('25 ac → 205 ac');
+  await expect(page.locator('.place-link dl')).toContainText('25 ac; yours: 205 ac');
   await expect(field(page, 'days-of-grass-areaAc')).toHaveValue('25');
   await page.getByRole('button', { name: 'Put these in' }).tap();
   await expect(field(page, 'days-of-grass-areaAc')).toHaveValue('205');

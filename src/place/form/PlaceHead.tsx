@@ -1,7 +1,7 @@
 import { render } from 'preact';
 import { useState } from 'preact/hooks';
 import type { Reach } from '../../../calculators/ui/CalculatorForm.tsx';
-import type { AtPlace, Difference } from './atPlace.ts';
+import type { AtPlace, Difference } from './types.ts';
 
 interface HeadProps {
   readonly id: string;
@@ -111,7 +111,7 @@ function LinkBar({ differences, use }: { readonly differences: () => readonly Di
               <div key={label}>
                 <dt>{label}</dt>
                 <dd>
-                  {now} → <b>{mine}</b>
+                  {now}; yours: <b>{mine}</b>
                 </dd>
               </div>
             ))}

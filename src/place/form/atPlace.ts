@@ -18,40 +18,10 @@ import type { Place } from '../model/place.ts';
 import { type Filled, fillTexts } from '../offer/fillTexts.ts';
 import { hasSameRows, movedTexts, textAt, withTextAt } from '../offer/movedTexts.ts';
 import { offersOf } from '../offer/offersOf.ts';
-import { placeKind } from '../store/kinds.ts';
-import { openStore } from '../store/openStore.ts';
-import type { Store } from '../store/store.ts';
 import { otherwise, withWords } from './marks.tsx';
 import { drawPlaceHead } from './PlaceHead.tsx';
-
-/** One figure of a link that the place has otherwise. */
-export interface Difference {
-  readonly label: string;
-  readonly now: string;
-  readonly mine: string;
-}
-/** Where a form stands to the place: fresh or the reader's own, or opened with somebody's link. */
-export interface AtPlace {
-  readonly place: Place;
-  readonly places: readonly Place[];
-  /** How many pastures may be chosen: none where the form asks for nothing of them. */
-  readonly takes: 'none' | 'one' | 'several';
-  readonly chosen: () => readonly string[];
-  readonly said: () => readonly string[];
-  readonly clockNow: typeof clockNow;
-  readonly exampleBy: (clock: Clock, calculator: Calculator, system: UnitSystem) => Fresh;
-  readonly marks: (system: UnitSystem) => PlaceMarks;
-  /** A form that the reader's own result led to: what the link leaves open or does not name comes from the place. */
-  readonly ledTo: (query: string, form: Opening['form'], named: ReadonlySet<string>, system: UnitSystem) => Partial<Opening> | undefined;
-  readonly choose: (ids: readonly string[], change: Change, reach: Reach) => void;
-  readonly differences: (change: Change) => readonly Difference[];
-  readonly use: (change: Change, reach: Reach) => void;
-  readonly switchTo: (id: string) => void;
-  readonly throwAway: () => Promise<void>;
-  readonly placePage: string;
-  /** Above the form. Of somebody’s link nothing is taken for the reader’s own. */
-  readonly draw: (root: Element, form: { readonly id: string; readonly isLink: boolean; readonly reach: () => Reach | undefined }) => void;
-}
+import { readPlaces } from './readPlaces.ts';
+import type { AtPlace } from './types.ts';
 
 const ledKey = 'holdwater-led';
 const chosenKeyOf = (box: HTMLElement): string => `holdwater-chosen:${location.pathname}#${box.dataset['name'] ?? ''}`;
@@ -73,24 +43,11 @@ function takesOf(calculator: Calculator): AtPlace['takes'] {
   return keys.some((key) => /^(?:pasture|layer)\./.test(key)) ? 'one' : 'none';
 }
 
-export const textStore = (): Storage | undefined => {
-  try {
-    return localStorage;
-  } catch {
-    return undefined;
-  }
-};
-export const openHere = (): Promise<Store> => openStore({ by: 'a calculator’s page', texts: textStore() });
-
 /** The open place as it stands to a form; nothing where it is gone, or where this window sees no store. */
 export async function placeAt(calculator: Calculator, box: HTMLElement): Promise<AtPlace | undefined> {
-  const store = await openHere();
-  const { records: places } = await store.read(placeKind);
+  const places = await readPlaces();
   const place = places.find(({ id }) => id === kept('localStorage', placeKey));
-  if (!place) {
-    store.close();
-    return undefined;
-  }
+  if (!place) return undefined;
   const { inputs } = calculator;
   const page = new URL(box.dataset['page'] ?? location.pathname, location.href);
   const placePage = new URL('../../place/', page).href;
@@ -136,6 +93,14 @@ export async function placeAt(calculator: Calculator, box: HTMLElement): Promise
       Object.entries(texts).map(([key, text]): [string, Text] => [key, (keys.has(key) && isWanted(key) ? filled.texts[key] : undefined) ?? text]),
     );
   };
+  /** The same, without what the form refuses beside the figures that stay: dates of a link hold to its own today. */
+  const withAllowed = (texts: Texts, filled: Filled, system: UnitSystem, isWanted: (key: string) => boolean): Texts => {
+    const all = withMine(texts, filled, isWanted);
+    const isFine = (of: Texts): boolean => 'outcome' in runTexts(calculator, of, system);
+    if (isFine(all)) return all;
+    const undated = withMine(texts, filled, (key) => isWanted(key) && inputs[key]?.kind !== 'date');
+    return isFine(undated) ? undated : all;
+  };
   const placedIn = (filled: Filled, texts: Texts): readonly string[] =>
     filled.marks.filter(({ at, text }) => textAt(texts, at) === text).map(({ at }) => at);
   const openWith = (change: Change, reach: Reach, texts: Texts, filled: Filled, gone: ReadonlySet<string>) => {
@@ -180,7 +145,7 @@ export async function placeAt(calculator: Calculator, box: HTMLElement): Promise
       remember();
       const filled = filledIn(system);
       const isBlank = (key: string): boolean => form.this[key] === '';
-      const all = withMine(form.this, filled, (key) => isBlank(key) || !named.has(key));
+      const all = withAllowed(form.this, filled, system, (key) => isBlank(key) || !named.has(key));
       const texts = 'outcome' in runTexts(calculator, all, system) ? all : withMine(form.this, filled, isBlank);
       const placed = placedIn(filled, texts).filter((at) => textAt(form.this, at) !== textAt(texts, at));
       return {
@@ -207,7 +172,7 @@ export async function placeAt(calculator: Calculator, box: HTMLElement): Promise
     },
     differences: ({ form, system }) => {
       const filled = filledIn(system);
-      const mine = withMine(form.this, filled, () => true);
+      const mine = withAllowed(form.this, filled, system, () => true);
       return Object.entries(inputs).flatMap(([key, input]) => {
         if (!isShown(input, mine)) return [];
         const [now, then] = [tellInput(input, form.this[key], form.this, system), tellInput(input, mine[key], mine, system)];
@@ -219,7 +184,7 @@ export async function placeAt(calculator: Calculator, box: HTMLElement): Promise
       openWith(
         change,
         reach,
-        withMine(change.form.this, filled, () => true),
+        withAllowed(change.form.this, filled, change.system, () => true),
         filled,
         new Set(),
       );
@@ -230,7 +195,8 @@ export async function placeAt(calculator: Calculator, box: HTMLElement): Promise
       location.reload();
     },
     throwAway: async () => {
-      await store.remove(placeKind, place.id);
+      const { removePlace } = await import('./openHere.ts');
+      await removePlace(place.id);
       forget('localStorage', placeKey);
       location.reload();
     },

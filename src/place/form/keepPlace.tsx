@@ -12,8 +12,7 @@ import { placeKind } from '../store/kinds.ts';
 import { newId, randomMark } from '../store/records.ts';
 import { roomOf, stateWords } from '../store/storageState.ts';
 import type { Store } from '../store/store.ts';
-import { openHere } from './atPlace.ts';
-import { openPlaceIn } from './openPlaceIn.ts';
+import { openHere, openPlaceIn, writer } from './openHere.ts';
 
 interface Keeping {
   readonly host: Element;
@@ -24,9 +23,8 @@ interface Keeping {
   readonly pastureIds: readonly string[];
   readonly placePage: string;
 }
-const by = 'a calculator’s page';
 const blankPlace = (): Place => ({
-  ...{ id: newId(), rev: 1, past: [`1-${randomMark()}`], changedBy: by, changedAt: new Date().toISOString(), v: placeVersion, name: '?' },
+  ...{ id: newId(), rev: 1, past: [`1-${randomMark()}`], changedBy: writer, changedAt: new Date().toISOString(), v: placeVersion, name: '?' },
   ...{ soils: [], pastures: [], herd: [], water: [] },
 });
 
