@@ -7,7 +7,7 @@ import remarkMath from 'remark-math';
 import { afterBuild } from './src/integrations/afterBuild.ts';
 import { baseLinks } from './src/integrations/baseLinks.ts';
 import { markTerms } from './src/integrations/markTerms.ts';
-import { katexStyles, leanDefinitions, noModulePreload } from './src/integrations/vitePlugins.ts';
+import { fewChunks, katexStyles, leanDefinitions, noModulePreload, noPreloadHelper } from './src/integrations/vitePlugins.ts';
 import { wideTables } from './src/integrations/wideTables.ts';
 import { workings } from './src/integrations/workings.ts';
 
@@ -39,7 +39,7 @@ export default defineConfig({
     }),
   },
   // `assetsInlineLimit`: a font inlined as data: would be blocked by `font-src 'self'`.
-  vite: { build: { assetsInlineLimit: 0 }, plugins: [katexStyles, leanDefinitions, noModulePreload, workings(base)] },
+  vite: { build: { assetsInlineLimit: 0 }, plugins: [katexStyles, leanDefinitions, noModulePreload, noPreloadHelper, fewChunks, workings(base)] },
   integrations: [mdx(), preact(), afterBuild()],
   security: {
     csp: {

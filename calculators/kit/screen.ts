@@ -84,3 +84,9 @@ export function drawnTogether(inputs: Inputs, keys: readonly string[]): readonly
     return [[first, ...others]];
   });
 }
+
+/** What an input hides behind, or what its columns do. */
+export const hidesBehind = (input: Input): readonly string[] => [
+  ...Object.keys(input.shownWhen ?? {}),
+  ...(input.kind === 'rows' ? Object.values(input.columns).flatMap(({ shownWhen = {} }) => Object.keys(shownWhen)) : []),
+];

@@ -42,6 +42,8 @@ function tellCell(cell: Cell, text: string, system: UnitSystem, bare = false, ma
 }
 
 const names = /\{(#?)(\w+)\}/g;
+/** What a template names. */
+export const namesIn = (template: string): readonly string[] => [...template.matchAll(names)].map(([, , name = '']) => name);
 /** Fills a template of cells. A part of it between commas that names what is not asked is left out. */
 function fill(
   template: string,

@@ -3,26 +3,21 @@ import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/ho
 import type { Calculator, Outcome } from '../kit/define.ts';
 import type { Led } from '../kit/leads.ts';
 import { toLink } from '../kit/link.ts';
-import { picturesOf } from '../kit/pictures.ts';
 import { askedNow, drawnTogether, inputNameOf } from '../kit/screen.ts';
 import { canCompare, type Form, isShown, type Texts } from '../kit/state.ts';
 import type { UnitSystem } from '../units/units.ts';
-import { Actions } from './Actions.tsx';
 import { AnswerBlock, figureFor } from './AnswerBlock.tsx';
+import { Below } from './Below.tsx';
 import { Cautions } from './Cautions.tsx';
-import { Conventions } from './Conventions.tsx';
 import { Differs } from './Differs.tsx';
 import { Fields } from './Fields.tsx';
 import { type Opening, ownOf, type SideNames, useHeld, useLater, useSettled } from './formState.ts';
 import { Group } from './Groups.tsx';
 import { InView } from './InView.tsx';
-import { Leads } from './Leads.tsx';
+import { LaterPart } from './LaterPart.tsx';
 import type { DrawPicture } from './pictures/loadPicture.tsx';
 import type { PlaceMarks, SideProps, Told as ToldOf, Tools, Whose } from './props.ts';
 import type { Records } from './RecordField.tsx';
-import { ResultsList } from './ResultsList.tsx';
-import { RowsResults } from './RowsResults.tsx';
-import { ShortHelp } from './ShortHelp.tsx';
 import { otherTexts, runSide, sideTitles } from './sides.ts';
 import { stampOf } from './stamp.ts';
 import type { ToolStore } from './tools/keptTool.ts';
@@ -282,32 +277,6 @@ export function CalculatorForm(props: CalculatorFormProps) {
   );
 }
 
-interface Told {
-  readonly form: Form;
-  readonly place: PlaceMarks | undefined;
-  readonly system: UnitSystem;
-  readonly outcome: Outcome | null;
-  readonly other: Outcome | null;
-  readonly titles: readonly [string, string];
-  readonly differing: readonly [string, string];
-}
-
-/** A face runs from edge to edge; words and plots keep the margins of the text. */
-const plotInsetPx = 30;
-const widthOf = (box: RefObject<HTMLElement>): number | undefined => box.current?.clientWidth;
-/** The width that a picture gets, once the page knows it. */
-function useWidth(box: RefObject<HTMLElement>): number | undefined {
-  const [width, setWidth] = useState<number | undefined>(undefined);
-  useEffect(() => {
-    if (!box.current) return undefined;
-    // While paper is printed the page has no width at all.
-    const watch = new ResizeObserver(() => setWidth((before) => widthOf(box) || before));
-    watch.observe(box.current);
-    return () => watch.disconnect();
-  }, []);
-  return width;
-}
-
 /** Does it reach past the glass? Then it does not stay in view beside the questions, where its end would never be seen. */
 function useTall(box: RefObject<HTMLElement>): boolean {
   const [isTall, setTall] = useState(false);
@@ -318,118 +287,4 @@ function useTall(box: RefObject<HTMLElement>): boolean {
     return () => watch.disconnect();
   }, []);
   return isTall;
-}
-
-interface PicturesProps {
-  readonly told: Told;
-  readonly calculator: Calculator;
-  readonly id: string;
-  readonly Picture: DrawPicture | undefined;
-}
-/** The first picture under the answer, the others under all results. */
-function Pictures({ told, calculator, id, Picture, places }: PicturesProps & { readonly places: readonly [from: number, to?: number] }) {
-  const box = useRef<HTMLDivElement>(null);
-  const widthPx = useWidth(box);
-  const { outcome, other, system, titles, differing } = told;
-  return (
-    <div class="picture-box" ref={box}>
-      {outcome &&
-        Picture &&
-        picturesOf(calculator, outcome.values)
-          .slice(...places)
-          .map((picture, place) => (
-            <Picture
-              key={place}
-              calculator={calculator}
-              system={system}
-              picture={picture}
-              outcome={outcome}
-              other={other}
-              titles={[titles[0] === 'This' ? differing[0] : titles[0], titles[1] === 'That' ? differing[1] : titles[1]]}
-              id={`${id}-picture${places[0] + place || ''}`}
-              {...(widthPx === undefined ? {} : { widthPx: picture.kind === 'face' ? widthPx : widthPx - plotInsetPx })}
-            />
-          ))}
-    </div>
-  );
-}
-
-/** The picture and the note, which may come a moment after the figure. */
-function LaterPart(props: PicturesProps) {
-  const { told, calculator } = props;
-  const { outcome, other } = told;
-  return useMemo(
-    () => (
-      <>
-        <Pictures {...props} places={[0, 1]} />
-        {outcome && (other ? <BothNotes calculator={calculator} told={told} /> : <p class="note">{outcome.note}</p>)}
-        {outcome && calculator.weighsOnPeople && <ShortHelp />}
-      </>
-    ),
-    [told],
-  );
-}
-
-/** What either side comes to, each in the words of its own note. */
-function BothNotes({ told: { outcome, other, titles } }: { readonly calculator: Calculator; readonly told: Told }) {
-  if (outcome?.note === other?.note) return <p class="note">{outcome?.note}</p>;
-  return (
-    <>
-      <p class="note">
-        <b class="word-this">{titles[0]}:</b> {outcome?.note}
-      </p>
-      <p class="note">
-        <b class="word-that">{titles[1]}:</b> {other?.note}
-      </p>
-    </>
-  );
-}
-
-/** All results, tables, what to take along. */
-function Below({
-  link,
-  address,
-  leadAddress,
-  onPrint,
-  onKeep,
-  ...pictured
-}: PicturesProps & {
-  readonly link: string;
-  readonly address?: (link: string) => string;
-  readonly leadAddress?: (led: Led) => string;
-  readonly onPrint?: () => void;
-  readonly onKeep: CalculatorFormProps['onKeep'];
-}) {
-  const { told, calculator } = pictured;
-  const { outcome, other, system, titles, form } = told;
-  return useMemo(() => {
-    if (!outcome) return null;
-    const sides = { calculator, outcome, other, titles, system };
-    return (
-      <div class="below">
-        <section class="results">
-          <h2>All results</h2>
-          <ResultsList {...sides} />
-          <Conventions calculator={calculator} system={system} texts={form.this} outcome={outcome} />
-        </section>
-        {outcome.leads && leadAddress && <Leads leads={outcome.leads} addressOf={leadAddress} />}
-        {calculator.morePictures.length > 0 && <Pictures {...pictured} places={[1]} />}
-        <RowsResults {...sides} />
-        <section class="take">
-          <h2>Take it with you</h2>
-          <Actions
-            calculator={calculator}
-            link={link}
-            outcome={outcome}
-            other={other}
-            titles={titles}
-            heading={told.place?.title}
-            onKeep={onKeep}
-            {...(address === undefined ? {} : { address })}
-            {...(onPrint === undefined ? {} : { onPrint })}
-          />
-        </section>
-      </div>
-    );
-  }, [told, link, address === undefined]);
 }

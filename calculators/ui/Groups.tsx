@@ -1,7 +1,8 @@
-import { useState } from 'preact/hooks';
-import type { PlainGroup } from '../kit/screen.ts';
+import { useMemo, useState } from 'preact/hooks';
+import type { Inputs } from '../kit/inputs.ts';
+import { hidesBehind, type PlainGroup } from '../kit/screen.ts';
 import { isShown } from '../kit/state.ts';
-import { summaryOf, tellInput } from '../kit/summary.ts';
+import { namesIn, summaryOf, tellInput } from '../kit/summary.ts';
 import { Fields } from './Fields.tsx';
 import type { SideProps } from './props.ts';
 import { isAllTouched, type Touched } from './touched.ts';
@@ -12,21 +13,28 @@ interface GroupProps extends Omit<SideProps, 'keys'> {
   readonly origin: string;
 }
 
-/** Questions behind one line that tells their answers; they open in place. One with an answer to mend opens itself. */
+/** Every answer that the line of a group, or its list, is made of. */
+function toldOf(inputs: Inputs, { inputs: keys, summary = '' }: PlainGroup): readonly string[] {
+  const told = [...keys, ...namesIn(summary)];
+  return told.flatMap((key) => [key, ...(inputs[key] ? hidesBehind(inputs[key]) : [])]);
+}
+
+/** Questions behind one line that tells their answers; they open in place. One with an answer to mend opens itself. A key elsewhere costs it nothing. */
 export function Group({ group, touched, origin, ...side }: GroupProps) {
   const { calculator, texts, system, problems } = side;
+  const { inputs } = calculator;
   const [isOpen, setOpen] = useState(false);
   const shown = group.inputs.filter((key) => {
-    const input = calculator.inputs[key];
+    const input = inputs[key];
     return input !== undefined && isShown(input, texts);
   });
-  if (shown.length === 0) return null;
-  const { text, missing } = summaryOf(calculator.inputs, group, texts, system);
-  const isOwn = shown.every((key) => isAllTouched(calculator.inputs, texts, touched, key));
+  const isOwn = shown.every((key) => isAllTouched(inputs, texts, touched, key));
   const mustOpen = problems.some(({ at }) => shown.includes(at.split('.')[0] ?? ''));
   const showsFields = isOpen || mustOpen;
-  return (
-    <details class="group" open={showsFields} onToggle={(event) => setOpen(event.currentTarget.open)}>
+  const answers = [calculator, group.title, system, ...toldOf(inputs, group).map((key) => texts[key])];
+  const line = useMemo(() => {
+    const { text, missing } = summaryOf(inputs, group, texts, system);
+    return (
       <summary>
         <span class="group-name">{group.title}</span>
         <span class={isOwn ? 'group-says' : 'group-says is-example'}>
@@ -35,12 +43,14 @@ export function Group({ group, touched, origin, ...side }: GroupProps) {
         </span>
         <span class="group-change" aria-hidden="true" />
       </summary>
-      {showsFields ? (
-        <Fields {...side} keys={shown} />
-      ) : (
+    );
+  }, [isOwn, origin, ...answers]);
+  const list = useMemo(
+    () =>
+      !showsFields && (
         <dl class="group-list">
           {shown.map((key) => {
-            const input = calculator.inputs[key];
+            const input = inputs[key];
             return (
               input && (
                 <div key={key}>
@@ -51,7 +61,14 @@ export function Group({ group, touched, origin, ...side }: GroupProps) {
             );
           })}
         </dl>
-      )}
+      ),
+    [showsFields, ...answers],
+  );
+  if (shown.length === 0) return null;
+  return (
+    <details class="group" open={showsFields} onToggle={(event) => setOpen(event.currentTarget.open)}>
+      {line}
+      {showsFields ? <Fields {...side} keys={shown} /> : list}
     </details>
   );
 }

@@ -61,12 +61,26 @@ export const longestText = 60;
 const convertedTo = (declared: UnitName, value: number, unit: UnitName): number =>
   unit === declared ? value : Number(convert(value, unit, declared).toPrecision(14));
 
+/** A form is read whole at each key, and all but one of its texts are those of the key before. */
+const readings = new Map<string, QuantityReading>();
+const mostReadings = 500;
+
 /**
  * Reads a quantity as people type it. Nothing is guessed: a decimal comma, a word or a unit of another kind comes back as what it is.
  * @param text - As typed
  * @param declared - Unit that is asked for, and that of a number typed alone
  */
 export function readQuantity(text: string, declared: UnitName): QuantityReading {
+  const key = `${declared} ${text}`;
+  const before = readings.get(key);
+  if (before) return before;
+  if (readings.size >= mostReadings) readings.clear();
+  const reading = readAnew(text, declared);
+  readings.set(key, reading);
+  return reading;
+}
+
+function readAnew(text: string, declared: UnitName): QuantityReading {
   const whole = text.replaceAll('\u00a0', ' ').trim().replace('−', '-');
   if (whole === '') return { is: 'empty' };
   if (whole.length > longestText) return { is: 'words' };

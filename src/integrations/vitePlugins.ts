@@ -1,3 +1,5 @@
+import { readdirSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
 import ts from 'typescript';
 import type { Plugin } from 'vite';
 
@@ -12,12 +14,66 @@ export const katexStyles: Plugin = {
       : undefined,
 };
 
-/** Vite's preload wrapper breaks lazy chunks when pages are opened straight from a disk. Astro overrides the plain option, hence a plugin. */
+/**
+ * Vite's preload wrapper breaks lazy chunks when pages are opened straight from a disk, and no script here brings styles along. Astro overrides the plain
+ * option, hence a plugin. What is left of the wrapper is emptied.
+ */
 export const noModulePreload: Plugin = {
   name: 'no-module-preload',
   enforce: 'post',
   configEnvironment: (name) => (name === 'client' ? { build: { modulePreload: false } } : undefined),
 };
+export const noPreloadHelper: Plugin = {
+  name: 'no-preload-helper',
+  enforce: 'pre',
+  load: { order: 'pre', handler: (id) => (id === '\0vite/preload-helper.js' ? 'export const __vitePreload = (load) => load();' : undefined) },
+};
+
+type ModuleInfo = (id: string) => { readonly importedIds: readonly string[] } | null;
+/** A module with all that it imports, unless lazily. */
+function closure(from: string, infoOf: ModuleInfo): ReadonlySet<string> {
+  const seen = new Set([from]);
+  for (const id of seen) for (const each of infoOf(id)?.importedIds ?? []) seen.add(each);
+  return seen;
+}
+
+/**
+ * What is always fetched together is one chunk, since one long text packs smaller than many short ones: all that any calculator needs; and all that any
+ * cut through the ground needs.
+ */
+export const fewChunks: Plugin = {
+  name: 'few-chunks',
+  configEnvironment: (name) =>
+    name === 'client'
+      ? {
+          build: {
+            rolldownOptions: {
+              preserveEntrySignatures: 'allow-extension',
+              output: {
+                codeSplitting: {
+                  includeDependenciesRecursively: false,
+                  groups: [{ name: (id, graph) => chunkOf(id, (each) => graph.getModuleInfo(each)), debugName: 'form and face' }],
+                },
+              },
+            },
+          },
+        }
+      : undefined,
+};
+const root = fileURLToPath(new URL('../../', import.meta.url));
+const definitionsOf = (folder: string): readonly string[] => readdirSync(`${root}${folder}`).map((slug) => `${root}${folder}/${slug}/definition.ts`);
+const forAll = ['src/scripts/calculator.tsx', 'calculators/kit/define.ts', 'calculators/kit/steps.ts', 'calculators/ui/pictures/readings.ts'];
+/** A table or a formula that so many calculators share is fetched with the form. */
+const mostOwners = 8;
+function chunkOf(id: string, infoOf: ModuleInfo): string | null {
+  const isIn = (path: string): boolean => closure(`${root}${path}`, infoOf).has(id);
+  // A page without a calculator, and one where nobody opens it, fetch the loader alone.
+  if (isIn('src/scripts/calculatorLoader.ts')) return null;
+  if (id === '\0rolldown/runtime.js' || forAll.some(isIn)) return 'form';
+  if (id.includes('/pictures/face/') && isIn('calculators/ui/pictures/face/Face.tsx')) return 'face';
+  const owners = definitionsOf('calculators/catalog').filter((each) => closure(each, infoOf).has(id));
+  return owners.length >= mostOwners ? 'form' : owners.length === 1 ? (owners[0]?.match(/([^/]+)\/definition/)?.[1] ?? null) : null;
+}
 
 /** What only built pages and tests read of a definition's words. */
 const onlyBuilt = new Set(['question', 'lead', 'searchWords', 'limits', 'sources', 'guides']);

@@ -17,17 +17,68 @@ interface Timed {
   readonly pictureMs: number;
 }
 
-/** Types into the first number that is asked, and looks when what follows from it is laid out. */
+/** Changes the first question that the picture follows, to and fro, be it typed, chosen, tapped or picked, and looks when what follows from it is laid out. */
 const typeKeys = (page: Page): Promise<Timed> =>
   page.evaluate(async (count) => {
     const middle = (list: number[]): number => list.sort((one, other) => one - other)[Math.floor(list.length / 2)] ?? Number.NaN;
-    const field = [...document.querySelectorAll<HTMLInputElement>('.asks .ask input[type="text"], .asks input[type="text"]')].find(({ value }) =>
-      /^\d/.test(value),
-    );
+    const wait = (ms: number) => new Promise((done) => setTimeout(done, ms));
+    const none = { answerMs: Number.NaN, pictureMs: Number.NaN };
     const stay = document.querySelector<HTMLElement>('.stay');
     const box = document.querySelector<HTMLElement>('.picture-box');
-    if (!field || !stay || !box) return { answerMs: Number.NaN, pictureMs: Number.NaN };
-    const first = field.value;
+    if (!stay || !box) return none;
+    type Move = (at: number) => void;
+    const put = (field: HTMLInputElement | HTMLSelectElement | HTMLTextAreaElement, value: string) => {
+      field.value = value;
+      field.dispatchEvent(new Event(field instanceof HTMLSelectElement ? 'change' : 'input', { bubbles: true }));
+    };
+    /** How a question is answered in two ways or more; a move is looked up anew, since an answer can redraw its field. */
+    const moveOf = (field: Element): Move[] => {
+      if (field instanceof HTMLSelectElement) {
+        const values = [...field.options].map(({ value }) => value);
+        const other = values.find((each) => each !== field.value);
+        const first = field.value;
+        return other === undefined ? [] : [(at) => put(field, at % 2 === 0 ? other : first)];
+      }
+      if (field instanceof HTMLTextAreaElement) {
+        const first = field.value;
+        return [(at) => put(field, at % 2 === 0 ? first.replace(/(\d)(?=\D*$)/, String((at % 8) + 1)) : first)];
+      }
+      if (!(field instanceof HTMLInputElement)) return [];
+      const first = field.value;
+      if (field.type === 'radio') {
+        const all = [...document.querySelectorAll<HTMLInputElement>(`input[name="${CSS.escape(field.name)}"]`)];
+        const start = all.findIndex(({ checked }) => checked);
+        return all.length < 2 ? [] : [(at) => all[(start + 1 + at) % all.length]?.click()];
+      }
+      if (field.type === 'date') {
+        const next = new Date(`${first}T00:00Z`);
+        next.setUTCDate(next.getUTCDate() + 1);
+        return [(at) => put(field, at % 2 === 0 ? next.toISOString().slice(0, 10) : first)];
+      }
+      if (!/^\d/.test(first)) return [];
+      return [(at) => put(field, at % 2 === 0 ? `${first}.${(at % 9) + 1}`.replace(/(\..*)\./, '$1') : first)];
+    };
+    // A row of a table opens to its fields.
+    if (!document.querySelector('.asks .field')) document.querySelector<HTMLElement>('.asks .row-line button')?.click();
+    await wait(100);
+    const moves = [...document.querySelectorAll('.asks :is(.ask, .rows) :is(input, select, textarea)')].flatMap(moveOf);
+    let chosen: Move | undefined;
+    let answering: Move | undefined;
+    for (const move of moves) {
+      const [picture, answer] = [box.innerHTML, stay.textContent];
+      move(0);
+      await wait(600);
+      const [hasDrawn, hasAnswered] = [box.innerHTML !== picture, stay.textContent !== answer];
+      move(1);
+      await wait(600);
+      if (hasAnswered) answering ??= move;
+      if (hasDrawn && hasAnswered) {
+        chosen = move;
+        break;
+      }
+    }
+    const move = chosen ?? answering;
+    if (!move) return none;
     const [answers, pictures]: [number[], number[]] = [[], []];
     for (let at = 0; at < count; at += 1) {
       const start = performance.now();
@@ -40,15 +91,14 @@ const typeKeys = (page: Page): Promise<Timed> =>
         watch.observe(box, { subtree: true, childList: true, attributes: true, characterData: true });
         setTimeout(() => done(Number.NaN), 900);
       });
-      field.value = at % 2 === 0 ? `${first}.${(at % 9) + 1}`.replace(/(\..*)\./, '$1') : first;
-      field.dispatchEvent(new Event('input', { bubbles: true }));
+      move(at);
       // The form draws in microtasks.
       for (let turn = 0; turn < 5; turn += 1) await Promise.resolve();
       stay.getBoundingClientRect();
       answers.push(performance.now() - start);
       const after = await drawn;
       if (!Number.isNaN(after)) pictures.push(after);
-      await new Promise((done) => setTimeout(done, 30));
+      await wait(30);
     }
     return { answerMs: middle(answers), pictureMs: middle(pictures) };
   }, keys);

@@ -1,0 +1,104 @@
+import type { RefObject } from 'preact';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import type { Calculator, Outcome } from '../kit/define.ts';
+import { picturesOf } from '../kit/pictures.ts';
+import type { Form } from '../kit/state.ts';
+import type { UnitSystem } from '../units/units.ts';
+import type { DrawPicture } from './pictures/loadPicture.tsx';
+import type { PlaceMarks } from './props.ts';
+import { ShortHelp } from './ShortHelp.tsx';
+
+/** What follows the answer at the end of a run of keys. */
+export interface Told {
+  readonly form: Form;
+  readonly place: PlaceMarks | undefined;
+  readonly system: UnitSystem;
+  readonly outcome: Outcome | null;
+  readonly other: Outcome | null;
+  readonly titles: readonly [string, string];
+  readonly differing: readonly [string, string];
+}
+
+/** A face runs from edge to edge; words and plots keep the margins of the text. */
+const plotInsetPx = 30;
+/** While paper is printed the page has next to no width. */
+const leastPx = 120;
+/** The width that a picture gets, once the page knows it. */
+function useWidth(box: RefObject<HTMLElement>): number | undefined {
+  const [width, setWidth] = useState<number | undefined>(undefined);
+  useEffect(() => {
+    if (!box.current) return undefined;
+    const watch = new ResizeObserver(() => {
+      const now = box.current?.clientWidth ?? 0;
+      if (now >= leastPx) setWidth(now);
+    });
+    watch.observe(box.current);
+    return () => watch.disconnect();
+  }, []);
+  return width;
+}
+
+export interface PicturesProps {
+  readonly told: Told;
+  readonly calculator: Calculator;
+  readonly id: string;
+  readonly Picture: DrawPicture | undefined;
+}
+/** The first picture under the answer, the others under all results. */
+export function Pictures({ told, calculator, id, Picture, places }: PicturesProps & { readonly places: readonly [from: number, to?: number] }) {
+  const box = useRef<HTMLDivElement>(null);
+  const widthPx = useWidth(box);
+  const { outcome, other, system, titles, differing } = told;
+  return (
+    <div class="picture-box" ref={box}>
+      {outcome &&
+        Picture &&
+        picturesOf(calculator, outcome.values)
+          .slice(...places)
+          .map((picture, place) => (
+            <Picture
+              key={place}
+              calculator={calculator}
+              system={system}
+              picture={picture}
+              outcome={outcome}
+              other={other}
+              titles={[titles[0] === 'This' ? differing[0] : titles[0], titles[1] === 'That' ? differing[1] : titles[1]]}
+              id={`${id}-picture${places[0] + place || ''}`}
+              {...(widthPx === undefined ? {} : { widthPx: picture.kind === 'face' ? widthPx : widthPx - plotInsetPx })}
+            />
+          ))}
+    </div>
+  );
+}
+
+/** The picture and the note, which may come a moment after the figure. */
+export function LaterPart(props: PicturesProps) {
+  const { told, calculator } = props;
+  const { outcome, other } = told;
+  return useMemo(
+    () => (
+      <>
+        <Pictures {...props} places={[0, 1]} />
+        {outcome && (other ? <BothNotes calculator={calculator} told={told} /> : <p class="note">{outcome.note}</p>)}
+        {outcome && calculator.weighsOnPeople && <ShortHelp />}
+      </>
+    ),
+    [told],
+  );
+}
+
+/** What either side comes to, each in the words of its own note. */
+function BothNotes({ told: { outcome, other, titles } }: { readonly calculator: Calculator; readonly told: Told }) {
+  if (outcome?.note === other?.note) return <p class="note">{outcome?.note}</p>;
+  return (
+    <>
+      <p class="note">
+        <b class="word-this">{titles[0]}:</b> {outcome?.note}
+      </p>
+      <p class="note">
+        <b class="word-that">{titles[1]}:</b> {other?.note}
+      </p>
+    </>
+  );
+}
