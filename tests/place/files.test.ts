@@ -64,6 +64,10 @@ describe('a file', () => {
     expect(nameOfFile('Grün’s lease / “east”: CON?', '2026-06-20')).toBe('holdwater-gru-n-s-lease-east-con-2026-06-20.json');
     expect(nameOfFile('牧场', '2026-06-20')).toBe('holdwater-place-2026-06-20.json');
   });
+  it('of another edition opens, and keeps words that this one does not know', () => {
+    const other = fileOf(aPlace({ country: 'A country of theirs' })).replace('0.1.0', 'another office, 2031');
+    expect(read(other)).toMatchObject({ edition: 'another office, 2031', places: [{ country: 'A country of theirs' }], aside: [] });
+  });
   it('of a record that cannot be opened holds it as it is', () => {
     expect(JSON.parse(textOfRaw({ v: 99, moon: 'full' }))).toEqual({ v: 99, moon: 'full' });
   });
@@ -137,6 +141,9 @@ describe('a file that is not ours, or means harm', () => {
     expect(read(fileOf({ ...aPlace(), linkBase: 'javascript:alert(1)' })).aside).toMatchObject([
       { why: 'What stands at “link base” cannot be used.' },
     ]);
+  });
+  it('breaks no line and ends no quote with the name of a field', () => {
+    expect(read(fileOf({ ...aPlace(), 'moon” is\n\u2028 full': 1 })).aside).toMatchObject([{ why: 'What stands at “moon is full” cannot be used.' }]);
   });
   it('with one place twice opens it once', () => {
     expect(read(fileOf(aPlace(), aPlace())).aside).toMatchObject([{ why: 'It stands in this file twice.' }]);

@@ -121,6 +121,24 @@ describe('a browser that ends in mid-write', () => {
     expect(await one(next)).toMatchObject({ name: 'Typed last', rev: 2 });
     expect(local.map.size).toBe(0);
   });
+  it('writes all of a change or nothing of it', async () => {
+    const store = await open();
+    await save(store, null, aPlace());
+    const put = IDBObjectStore.prototype.put;
+    let count = 0;
+    vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementation(function (this: IDBObjectStore, value: unknown) {
+      count += 1;
+      if (count > 1) throw new DOMException('gone', 'AbortError');
+      return put.call(this, value);
+    });
+    await store.save(placeKind, [
+      { before: aPlace(), after: aPlace({ name: 'First of two' }) },
+      { before: null, after: aPlace({ id: 'p2' }) },
+    ]);
+    vi.restoreAllMocks();
+    expect(count).toBe(2);
+    expect(await raw()).toEqual([aPlace()]);
+  });
   it('brings back a new place too', async () => {
     const store = await open();
     vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementation(() => {
@@ -305,6 +323,19 @@ describe('storage that is not there', () => {
     });
     db.close();
     expect((await open()).state()).toEqual({ is: 'memory', why: 'newer' });
+  });
+  it('because the browser cannot read it is started anew only at a word', async () => {
+    await save(await open(), null, aPlace());
+    vi.spyOn(IDBFactory.prototype, 'open').mockImplementation(() => {
+      throw new DOMException('broken', 'UnknownError');
+    });
+    expect((await open()).state()).toEqual({ is: 'memory', why: 'damaged' });
+    vi.restoreAllMocks();
+    expect(await places(await open())).toHaveLength(1);
+    for (const store of opened.splice(0)) store.close();
+    await startAnew();
+    const anew = await open();
+    expect([anew.state(), await places(anew)]).toEqual([{ is: 'kept' }, []]);
   });
   it('by choice keeps nothing', async () => {
     const store = await openStore({ by: 'x', texts: local, isMemoryChosen: true });

@@ -10,16 +10,16 @@ export type Read<T> =
   | { readonly is: 'damaged'; readonly why: string };
 
 const noPlace = 'It does not have the shape of a place.';
+/** A field's name as words. Names in a file may hold anything: no line is broken by one, and no quote ended. */
+const wordsOf = (name: unknown): string =>
+  String(name)
+    .replace(/(?=[A-Z])/g, ' ')
+    .toLowerCase()
+    .replace(/[\p{C}\p{Z}“”]+/gu, ' ');
 /** Where something stands, in words: `pastures 1, area ac`. */
 const wayTo = (steps: readonly unknown[]): string =>
   steps
-    .map((step) =>
-      typeof step === 'number'
-        ? ` ${step + 1}`
-        : `, ${String(step)
-            .replace(/(?=[A-Z])/g, ' ')
-            .toLowerCase()}`,
-    )
+    .map((step) => (typeof step === 'number' ? ` ${step + 1}` : `, ${wordsOf(step)}`))
     .join('')
     .slice(2, 122);
 /** In words for a person: where it is wrong. */

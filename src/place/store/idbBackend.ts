@@ -31,12 +31,15 @@ export async function idbBackend(onLost: () => void): Promise<Backend> {
       );
       try {
         const stored: readonly unknown[] = await Promise.all(reads.map(({ store, id }) => tx.objectStore(store).get(id)));
-        await Promise.all(
-          decide(stored).map((write) => {
-            const into = tx.objectStore(write.store);
-            return 'put' in write ? into.put(write.put) : into.delete(write.remove);
-          }),
-        );
+        const requests: Promise<unknown>[] = [];
+        for (const write of decide(stored)) {
+          const into = tx.objectStore(write.store);
+          const request: Promise<unknown> = 'put' in write ? into.put(write.put) : into.delete(write.remove);
+          // Should the next one throw, this one fails with it, and is heard.
+          request.catch(() => undefined);
+          requests.push(request);
+        }
+        await Promise.all(requests);
       } catch (error) {
         try {
           tx.abort();
