@@ -218,11 +218,9 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
         reach = way;
       }}
       {...(paper && { onPrint: paper.print })}
-      onKeep={(below) => {
-        const change = reach?.now();
-        if (!change) return;
-        const keeping = { host: below, id, calculator, change, pastureIds: at?.chosen() ?? [], placePage: new URL('../../place/', page).href };
-        void import('../place/form/keepPlace.tsx').then(({ keepPlace }) => keepPlace(keeping)).catch(console.info);
+      onKeep={async (host) => {
+        const { keepPlace } = await import('../place/form/keepPlace.tsx');
+        if (reach) await keepPlace({ host, box, id, calculator, change: reach.now() });
       }}
       onSystem={(to) => keep('localStorage', unitsKey, to)}
       Picture={Picture}

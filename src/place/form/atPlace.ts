@@ -16,14 +16,13 @@ import { clockNow } from '../../scripts/today.ts';
 import { type Filled, fillTexts } from '../offer/fillTexts.ts';
 import { hasSameRows, movedTexts, textAt, withTextAt } from '../offer/movedTexts.ts';
 import { offersOf } from '../offer/offersOf.ts';
+import { choose, chosenIn, idsIn, placePageOf } from './chosen.ts';
 import { otherwise, withWords } from './marks.tsx';
 import { drawPlaceHead } from './PlaceHead.tsx';
 import { readPlaces } from './readPlaces.ts';
 import type { AtPlace } from './types.ts';
 
 const ledKey = 'holdwater-led';
-const chosenKeyOf = (box: HTMLElement): string => `holdwater-chosen:${location.pathname}#${box.dataset['name'] ?? ''}`;
-const idsIn = (text: string | null): readonly string[] => (text === null || text === '' ? [] : text.split(','));
 
 function offerKeys({ inputs }: Calculator): readonly OfferKey[] {
   const cells = Object.values(inputs).flatMap((input): readonly Pick<Cell, 'offeredBy'>[] =>
@@ -47,15 +46,13 @@ export async function placeAt(calculator: Calculator, box: HTMLElement): Promise
   const place = places.find(({ id }) => id === kept('localStorage', placeKey));
   if (!place) return undefined;
   const { inputs } = calculator;
-  const page = new URL(box.dataset['page'] ?? location.pathname, location.href);
-  const placePage = new URL('../../place/', page).href;
-  let pastureIds: readonly string[] = idsIn(kept('sessionStorage', chosenKeyOf(box))).filter((id) => place.pastures.some((each) => each.id === id));
+  const placePage = placePageOf(box);
+  let pastureIds: readonly string[] = chosenIn(box).filter((id) => place.pastures.some((each) => each.id === id));
   const clock = clockNow(box.dataset['built'] ?? '');
   let todayDay = clock.answeredDay ?? clock.deviceDay;
   let isOthers = false;
   const filledIn = (system: UnitSystem): Filled => fillTexts(calculator, offersOf(place, todayDay, { pastureIds }), todayDay, system);
-  const remember = () =>
-    pastureIds.length === 0 ? forget('sessionStorage', chosenKeyOf(box)) : keep('sessionStorage', chosenKeyOf(box), pastureIds.join(','));
+  const remember = () => choose(box, pastureIds);
 
   function marksOf(filled: Filled): PlaceMarks {
     const byPath = new Map(filled.marks.map((mark) => [mark.at, mark]));

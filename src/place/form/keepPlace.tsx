@@ -12,16 +12,16 @@ import { placeKind } from '../store/kinds.ts';
 import { newId, randomMark } from '../store/records.ts';
 import { roomOf, stateWords } from '../store/storageState.ts';
 import type { Store } from '../store/store.ts';
+import { chosenIn, placePageOf } from './chosen.ts';
 import { openHere, openPlaceIn, writer } from './openHere.ts';
 
 interface Keeping {
+  /** Below the result. */
   readonly host: Element;
+  readonly box: HTMLElement;
   readonly id: string;
   readonly calculator: Calculator;
   readonly change: Change;
-  /** Pastures that are chosen above the form. */
-  readonly pastureIds: readonly string[];
-  readonly placePage: string;
 }
 const blankPlace = (): Place => ({
   ...{ id: newId(), rev: 1, past: [`1-${randomMark()}`], changedBy: writer, changedAt: new Date().toISOString(), v: placeVersion, name: '?' },
@@ -35,8 +35,9 @@ interface PanelProps extends Omit<Keeping, 'host'> {
   readonly blank: Place;
   readonly newPastureId: string;
 }
-function Panel({ id, calculator, change, pastureIds, placePage, store, own, blank, newPastureId }: PanelProps) {
+function Panel({ id, box, calculator, change, store, own, blank, newPastureId }: PanelProps) {
   const base = own ?? blank;
+  const pastureIds = chosenIn(box);
   const [pastureId, setPasture] = useState(pastureIds.length === 1 && own ? (pastureIds[0] ?? newPastureId) : newPastureId);
   const [pastureName, setPastureName] = useState(`Pasture ${base.pastures.length + 1}`);
   const [name, setName] = useState('');
@@ -79,7 +80,7 @@ function Panel({ id, calculator, change, pastureIds, placePage, store, own, blan
   if (isKept)
     return (
       <p class="told" role="status">
-        {told} <a href={placePage}>My place</a>
+        {told} <a href={placePageOf(box)}>My place</a>
       </p>
     );
   if (list.length === 0)
@@ -166,10 +167,10 @@ function Panel({ id, calculator, change, pastureIds, placePage, store, own, blan
 export async function keepPlace({ host, ...keeping }: Keeping): Promise<void> {
   const store = await openHere();
   const place = await openPlaceIn(store);
-  const box = host.querySelector('.keep-place') ?? document.createElement('div');
-  box.className = 'keep-place';
-  host.append(box);
-  render(null, box);
+  const panel = host.querySelector('.keep-place') ?? document.createElement('div');
+  panel.className = 'keep-place';
+  host.append(panel);
+  render(null, panel);
   const own = place?.isDemo ? undefined : place;
-  render(<Panel {...keeping} store={store} own={own} blank={blankPlace()} newPastureId={newId()} />, box);
+  render(<Panel {...keeping} store={store} own={own} blank={blankPlace()} newPastureId={newId()} />, panel);
 }
