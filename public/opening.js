@@ -4,7 +4,8 @@
   try {
     const isKept = Object.keys(sessionStorage).some((key) => key.startsWith(`holdwater-form:${location.pathname}#`));
     const isRecordKept = Object.keys(localStorage).some((key) => key.startsWith('holdwater-record:'));
-    if (isKept || isRecordKept || localStorage.getItem('holdwater-units') === 'si') root.dataset.opening = '';
+    if (isKept || isRecordKept || localStorage.getItem('holdwater-units') === 'si' || localStorage.getItem('holdwater-open'))
+      root.dataset.opening = '';
   } catch {
     // Storage is switched off here: nothing was kept.
   }

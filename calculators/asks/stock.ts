@@ -79,7 +79,7 @@ export const grazingStock = <const K extends string>({
     offeredBy: 'herd',
     columns: {
       kind,
-countHead: number(countLabel, 'N', 'head', [1, 20_000], 45, { whole: true, offeredBy: 'herd.count' }),
+      countHead: number(countLabel, 'N', 'head', [1, 20_000], 45, { whole: true, offeredBy: 'herd.count' }),
       weightLb: number('Weight of one', 'W', 'lb', [20, 3000], 1250, { step: 10, usual: 'animalLb', ask, offeredBy: 'herd.weight' }),
       intakePercent: number('Eats a day, share of its weight', 'p', 'pct', [0.5, 8], commonGrazer(start).intakePercent, {
         help: 'Counted with the water out.',

@@ -10,6 +10,10 @@ interface ActionsProps {
   readonly address?: (link: string) => string;
   /** Prints once the handout is ready. */
   readonly onPrint?: () => void;
+  /** Before every note: which place, pasture and day. Never in a link. */
+  readonly heading?: string | undefined;
+  /** Offers to keep what stands here, below. */
+  readonly onKeep?: ((below: Element) => void) | undefined;
 }
 
 async function saveCalendar(calculator: Calculator, outcome: Outcome): Promise<void> {
@@ -26,7 +30,7 @@ async function saveCalendar(calculator: Calculator, outcome: Outcome): Promise<v
 const withoutRecord = 'The record is not in the link: send its file along.';
 
 /** What people take along: the link, the note, the sheet, the dates. */
-export function Actions({ calculator, link, outcome, other, titles, address, onPrint = () => window.print() }: ActionsProps) {
+export function Actions({ calculator, link, outcome, other, titles, address, onPrint = () => window.print(), heading, onKeep }: ActionsProps) {
   const [told, setTold] = useState('');
   const whole = address?.(link);
   const hasRecord = Object.values(calculator.inputs).some(({ kind }) => kind === 'record');
@@ -49,13 +53,28 @@ export function Actions({ calculator, link, outcome, other, titles, address, onP
           type="button"
           disabled={whole === undefined}
           onClick={() =>
-            void copy([noteOf(calculator, outcome, other, titles), whole ?? '', ...(hasRecord ? [withoutRecord] : [])].join('\n'), 'Note')
+            void copy(
+              [
+                ...(heading === undefined ? [] : [heading]),
+                noteOf(calculator, outcome, other, titles),
+                whole ?? '',
+                ...(hasRecord ? [withoutRecord] : []),
+              ].join('\n'),
+              'Note',
+            )
           }
         >
           Copy note
         </button>
         <button type="button" disabled={whole === undefined} onClick={onPrint}>
           Print
+        </button>
+        <button
+          type="button"
+          disabled={whole === undefined}
+          onClick={({ currentTarget }) => onKeep?.(currentTarget.closest('section') ?? currentTarget)}
+        >
+          Keep as my place
         </button>
         {calculator.hasCalendar && outcome.calendar.length > 0 && (
           <button type="button" disabled={whole === undefined} onClick={() => void saveCalendar(calculator, outcome)}>

@@ -13,12 +13,14 @@ export function Below({
   address,
   leadAddress,
   onPrint,
+  onKeep,
   ...pictured
 }: PicturesProps & {
   readonly link: string;
   readonly address?: (link: string) => string;
   readonly leadAddress?: (led: Led) => string;
   readonly onPrint?: () => void;
+  readonly onKeep: ((below: Element) => void) | undefined;
 }) {
   const { told, calculator } = pictured;
   const { outcome, other, system, titles, form } = told;
@@ -43,6 +45,8 @@ export function Below({
             outcome={outcome}
             other={other}
             titles={titles}
+            heading={told.place?.title}
+            onKeep={onKeep}
             {...(address === undefined ? {} : { address })}
             {...(onPrint === undefined ? {} : { onPrint })}
           />

@@ -11,12 +11,12 @@ import { Below } from './Below.tsx';
 import { Cautions } from './Cautions.tsx';
 import { Differs } from './Differs.tsx';
 import { Fields } from './Fields.tsx';
-import { type Opening, type SideNames, useHeld, useLater, useSettled } from './formState.ts';
+import { type Opening, ownOf, type SideNames, useHeld, useLater, useSettled } from './formState.ts';
 import { Group } from './Groups.tsx';
 import { InView } from './InView.tsx';
 import { LaterPart } from './LaterPart.tsx';
 import type { DrawPicture } from './pictures/loadPicture.tsx';
-import type { SideProps, Tools, Whose } from './props.ts';
+import type { PlaceMarks, SideProps, Told as ToldOf, Tools, Whose } from './props.ts';
 import type { Records } from './RecordField.tsx';
 import { otherTexts, runSide, sideTitles } from './sides.ts';
 import { stampOf } from './stamp.ts';
@@ -30,7 +30,10 @@ export interface Change {
   readonly system: UnitSystem;
   readonly touched: Touched;
   readonly linked: Touched;
+  readonly blank: Touched;
+  readonly today: ReadonlyMap<string, Whose>;
   readonly placed: Touched;
+  readonly place: PlaceMarks | undefined;
   readonly names: SideNames;
   readonly outcome: Outcome | null;
   readonly other: Outcome | null;
@@ -55,6 +58,8 @@ export interface CalculatorFormProps {
   readonly leadAddress?: (led: Led) => string;
   readonly onPrint?: () => void;
   readonly onSystem?: (system: UnitSystem) => void;
+  /** Offers to keep what stands in the form, in a box below the result. */
+  readonly onKeep?: ((below: Element) => void) | undefined;
   /** Hands out what can be done to the form from outside. */
   readonly onLive?: (reach: Reach) => void;
   /** Draws a record, and keeps it, for a definition that asks for one. */
@@ -76,7 +81,7 @@ export function CalculatorForm(props: CalculatorFormProps) {
   const { calculator, id, open, onChange, address, leadAddress, onPrint, onSystem, onLive, Picture, tools, store, records, keepRecord } = props;
   const { inputs, layout } = calculator;
   const [held, act] = useHeld(calculator);
-  const { form, system, touched, blank, linked, today, placed, names } = held;
+  const { form, system, touched, blank, linked, today, placed, place, names } = held;
   const [notices, setNotices] = useState<readonly string[]>([]);
   // What only works with a script is switched on after the first render, which must equal the built page attribute by attribute.
   const [isLive, setLive] = useState(false);
@@ -101,8 +106,8 @@ export function CalculatorForm(props: CalculatorFormProps) {
   const titles = [names[0] || 'This', names[1] || 'That'] as const;
   // What is told a little behind the answer belongs together.
   const now = useMemo(
-    () => ({ form, system, touched, linked, placed, names, outcome, other, titles, differing }),
-    [form, system, touched, names, outcome, other],
+    () => ({ form, system, touched, linked, blank, today, placed, place, names, outcome, other, titles, differing }),
+    [form, system, touched, place, names, outcome, other],
   );
   const newest = useRef(now);
   newest.current = now;
@@ -115,16 +120,18 @@ export function CalculatorForm(props: CalculatorFormProps) {
   const thatSide = useSettled(theirs?.problems ?? []);
   const whose =
     (prefix: string) =>
-    (path: string): Whose | undefined =>
+    (path: string): ToldOf | undefined =>
       blank.has(path)
         ? undefined
-        : prefix === '' && placed.has(path)
-          ? 'from your place'
-          : isTouched(touched, `${prefix}${path}`)
-            ? 'yours'
-            : isTouched(linked, path)
-              ? 'from the link'
-              : (today.get(path) ?? 'example');
+        : (prefix === '' && place?.toldAt(path, form.this, system, thatTexts ? act.putBoth : act.putThis)) || toldWithout(prefix, path);
+  const toldWithout = (prefix: string, path: string): Whose =>
+    prefix === '' && placed.has(path)
+      ? 'from your place'
+      : isTouched(touched, `${prefix}${path}`)
+        ? 'yours'
+        : isTouched(linked, path)
+          ? 'from the link'
+          : (today.get(path) ?? 'example');
   const common = { calculator, system, tools: tools && { draw: tools, store: isLive ? store : undefined } };
   const side: Omit<SideProps, 'keys'> = {
     ...common,
@@ -149,7 +156,7 @@ export function CalculatorForm(props: CalculatorFormProps) {
       )
     : [];
   const apart = drawnTogether(inputs, unlike);
-  const stamp = stampOf(calculator, form.this, { touched, linked, waiting: problems.length, unlike });
+  const stamp = stampOf(calculator, form.this, { touched: ownOf(held), linked, waiting: problems.length, unlike });
   const groups = thatTexts
     ? [
         {
@@ -264,6 +271,7 @@ export function CalculatorForm(props: CalculatorFormProps) {
         {...(isLive && address !== undefined ? { address } : {})}
         {...(isLive && leadAddress !== undefined ? { leadAddress } : {})}
         {...(onPrint === undefined ? {} : { onPrint })}
+        onKeep={props.onKeep}
       />
     </form>
   );

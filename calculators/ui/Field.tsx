@@ -30,7 +30,8 @@ function Frame({ children, isGroup, ...field }: FieldProps & { readonly children
     </>
   );
   const tag = whose !== undefined && <span class="whose">{whose}</span>;
-  const classes = `field${problem ? ' is-wrong' : ''}${whose === 'yours' ? ' is-yours' : whose === undefined ? '' : ' is-example'}`;
+  const isOwn = whose === 'yours' || whose === 'from your place' || typeof whose === 'object';
+  const classes = `field${problem ? ' is-wrong' : ''}${isOwn ? ' is-yours' : whose === undefined ? '' : ' is-example'}`;
   const body = (
     <>
       {cell.help && (

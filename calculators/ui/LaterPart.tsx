@@ -5,11 +5,13 @@ import { picturesOf } from '../kit/pictures.ts';
 import type { Form } from '../kit/state.ts';
 import type { UnitSystem } from '../units/units.ts';
 import type { DrawPicture } from './pictures/loadPicture.tsx';
+import type { PlaceMarks } from './props.ts';
 import { ShortHelp } from './ShortHelp.tsx';
 
 /** What follows the answer at the end of a run of keys. */
 export interface Told {
   readonly form: Form;
+  readonly place: PlaceMarks | undefined;
   readonly system: UnitSystem;
   readonly outcome: Outcome | null;
   readonly other: Outcome | null;

@@ -4,7 +4,7 @@ import type { Calculator } from '../kit/define.ts';
 import { isManaged } from '../kit/screen.ts';
 import { changeSystem, type Form, type Problem, startTexts, type Texts, withPlaceOf } from '../kit/state.ts';
 import type { UnitSystem } from '../units/units.ts';
-import type { Whose } from './props.ts';
+import type { PlaceMarks, Whose } from './props.ts';
 import { type Touched, touchedBy } from './touched.ts';
 
 /** A form as it is taken over: what stands in it, and whose that is. */
@@ -20,6 +20,8 @@ export interface Opening {
   /** Paths that today was put into, and whose today. */
   readonly today: ReadonlyMap<string, Whose>;
   readonly placed: Touched;
+  /** What the open place says of these figures; nothing of those of a link. */
+  readonly place?: PlaceMarks | undefined;
   readonly names: SideNames;
 }
 export type SideNames = readonly [mine: string, theirs: string];
@@ -33,6 +35,7 @@ export interface Held {
   readonly today: ReadonlyMap<string, Whose>;
   /** Filled in from the values of the reader's kind of country, and not typed over since. */
   readonly placed: Touched;
+  readonly place: PlaceMarks | undefined;
   /** Cleared, or left empty by a link, and not typed in since: nobody is told yet that it is missing. */
   readonly blank: Touched;
   readonly names: SideNames;
@@ -48,10 +51,15 @@ export const startHeld = ({ inputs }: Calculator): Held => ({
   touched: nobody,
   today: new Map(),
   placed: nobody,
+  place: undefined,
   blank: nobody,
   names: ['', ''],
   differs: [],
 });
+
+/** What counts as the reader’s own: nothing that the invented place put in. */
+export const ownOf = ({ touched, placed, place }: Pick<Held, 'touched' | 'placed' | 'place'>): Touched =>
+  place?.isDemo ? without(touched, placed) : touched;
 
 const without = (paths: Touched, gone: Touched): Touched => (paths.size === 0 ? paths : new Set([...paths].filter((path) => !gone.has(path))));
 
@@ -70,7 +78,7 @@ export function useHeld(calculator: Calculator) {
   const [held, setHeld] = useState<Held>(() => startHeld(calculator));
   const { inputs } = calculator;
   // As it was opened: with dates that can still come.
-  const example = useRef<Pick<Opening, 'form' | 'system' | 'today'>>(startHeld(calculator));
+  const example = useRef<Pick<Held, 'form' | 'system' | 'today' | 'placed'>>(startHeld(calculator));
   const actions = useMemo(() => {
     const put = (change: (now: Held) => Partial<Held>) => setHeld((now) => ({ ...now, ...change(now) }));
     const own = (now: Held, before: Texts, after: Texts): Partial<Held> => {
@@ -79,7 +87,7 @@ export function useHeld(calculator: Calculator) {
     };
     return {
       open: (opening: Opening) => {
-        if (opening.linked.size === 0 && opening.touched.size === 0) example.current = opening;
+        if (opening.linked.size === 0 && [...opening.touched].every((path) => opening.placed.has(path))) example.current = opening;
         put(() => ({ ...opening }));
       },
       putThis: (texts: Texts) => put((now) => ({ form: { ...now.form, this: texts }, ...own(now, now.form.this, texts) })),
@@ -114,9 +122,17 @@ export function useHeld(calculator: Calculator) {
           return { form: { this: texts, that: now.form.that && withPlaceOf(inputs, texts, texts) }, touched: gone, blank: pathsIn(texts) };
         }),
       exampleAgain: () =>
-        put(({ system }) => {
-          const { form, system: from, today } = example.current;
-          return { ...startHeld(calculator), system, today, form: { this: changeSystem(inputs, form.this, from, system), that: null } };
+        put(({ system, place }) => {
+          const { form, system: from, today, placed } = example.current;
+          return {
+            ...startHeld(calculator),
+            system,
+            today,
+            placed,
+            touched: placed,
+            place,
+            form: { this: changeSystem(inputs, form.this, from, system), that: null },
+          };
         }),
       switchSystem: (to: UnitSystem) =>
         put(({ form, system }) => ({

@@ -1,4 +1,4 @@
-import type { ComponentChildren, FunctionComponent } from 'preact';
+import type { ComponentChildren, FunctionComponent, VNode } from 'preact';
 import type { Calculator, Outcome } from '../kit/define.ts';
 import type { Cell } from '../kit/inputs.ts';
 import type { Problem, Texts } from '../kit/state.ts';
@@ -20,7 +20,26 @@ export interface Sides {
 // What the parts of a form hand to each other. A tally draws fields and a field draws tools, so neither can own these types.
 
 /** Whose an answer is, as a word at its label. */
-export type Whose = 'example' | 'yours' | 'from the link' | 'today, by this device' | 'today, as you said' | 'from your place';
+export type Whose =
+  | 'example'
+  | 'yours'
+  | 'from the link'
+  | 'today, by this device'
+  | 'today, as you said'
+  | 'from your place'
+  | 'from the demo place';
+/** The same, or more than a word, where the reader's place says more: then the answer is their own. */
+export type Told = Whose | VNode;
+
+/** What the reader's place, which is open, says of a form. Worked out from texts and place; links and `compute` know nothing of it. */
+export interface PlaceMarks {
+  /** The invented place: nothing of it is anybody's own. */
+  readonly isDemo: boolean;
+  /** `High bench, Two Bench place, Jun 20, 2026`: for paper and copied notes, never in a link. */
+  readonly title: string;
+  /** Nothing where the place does not tell. `put` writes texts into the form. */
+  readonly toldAt: (path: string, texts: Texts, system: UnitSystem, put: (texts: Texts) => void) => Told | undefined;
+}
 
 export interface FieldProps {
   readonly id: string;
@@ -28,7 +47,7 @@ export interface FieldProps {
   readonly text: string;
   readonly problem: string | undefined;
   readonly system: UnitSystem;
-  readonly whose: Whose | undefined;
+  readonly whose: Told | undefined;
   /** Said before the label to listeners only, where two fields of one name stand on a page: `Part 2`. */
   readonly of?: string;
   readonly tools: Tools | undefined;
@@ -48,7 +67,7 @@ export interface SideProps {
   readonly keys: readonly string[];
   /** Which columns of a table, where not all. */
   readonly wantsColumn?: (key: string, name: string, cell: Cell) => boolean;
-  readonly whoseOf: (path: string) => Whose | undefined;
+  readonly whoseOf: (path: string) => Told | undefined;
   /** `That side` before each label, to listeners. */
   readonly of?: string;
   readonly canAddRows: boolean;

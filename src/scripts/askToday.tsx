@@ -5,19 +5,21 @@ import { withMoved } from '../../calculators/kit/state.ts';
 import type { Change } from '../../calculators/ui/CalculatorForm.tsx';
 import { ClockQuestion } from '../../calculators/ui/ClockQuestion.tsx';
 import type { Opening } from '../../calculators/ui/formState.ts';
-import { answered, type Clock, exampleBy } from './today.ts';
+import type { UnitSystem } from '../../calculators/units/units.ts';
+import { answered, type Clock, type Fresh } from './today.ts';
 
 interface Asking {
   readonly root: Element;
   readonly id: string;
   readonly calculator: Calculator;
   readonly clock: Clock;
+  readonly exampleBy: (clock: Clock, calculator: Calculator, system: UnitSystem) => Fresh;
   readonly latest: () => Change | undefined;
   readonly open: (opening: Opening) => void;
 }
 
 /** Once it is answered, the dates that nobody typed move to go with that day. */
-export function askToday({ root, id, calculator, clock, latest, open }: Asking): void {
+export function askToday({ root, id, calculator, clock, exampleBy, latest, open }: Asking): void {
   const box = document.createElement('div');
   box.className = 'notices clock-asked';
   root.before(box);
@@ -26,13 +28,14 @@ export function askToday({ root, id, calculator, clock, latest, open }: Asking):
       const change = latest();
       if (!change) return;
       const then = answered(now, day);
-      const [before, after] = [exampleBy(now, calculator), exampleBy(then, calculator)];
-      const { form, system, linked, touched, placed, names } = change;
+      const { form, system, linked, touched, blank, placed, names } = change;
+      const [before, after] = [exampleBy(now, calculator, system), exampleBy(then, calculator, system)];
       const move = (texts: Change['form']['this']) => withMoved(texts, before.texts, after.texts);
       open({
         form: { this: move(form.this), that: form.that && move(form.that) },
-        ...{ system, linked, touched, placed, names },
+        ...{ system, linked, touched, blank, placed, names },
         today: after.today,
+        place: after.place,
         notices: after.notices,
       });
       draw(then);

@@ -2,7 +2,7 @@
 import { hydrate, render } from 'preact';
 import type { Calculator } from '../../calculators/kit/define.ts';
 import { movesWithToday, usesTools } from '../../calculators/kit/inputs.ts';
-import { changeSystem, startTexts, type Texts } from '../../calculators/kit/state.ts';
+import { startTexts, type Texts } from '../../calculators/kit/state.ts';
 import { CalculatorForm, type Change, type Reach } from '../../calculators/ui/CalculatorForm.tsx';
 import type { Opening } from '../../calculators/ui/formState.ts';
 import { type DrawPicture, loadPicture } from '../../calculators/ui/pictures/loadPicture.tsx';
@@ -10,7 +10,7 @@ import type { Tools } from '../../calculators/ui/props.ts';
 import type { Records } from '../../calculators/ui/RecordField.tsx';
 import type { ToolStore } from '../../calculators/ui/tools/keptTool.ts';
 import type { UnitSystem } from '../../calculators/units/units.ts';
-import { countryKey, forget, formKeyOf, keep, kept, recordKeyOf, toolKeyOf, unitsKey } from './kept.ts';
+import { countryKey, forget, formKeyOf, keep, kept, placeKey, recordKeyOf, toolKeyOf, unitsKey } from './kept.ts';
 import { startPrint } from './print.ts';
 import { keepWhose, keptWhose } from './whose.ts';
 import { startWorking } from './working.ts';
@@ -97,7 +97,9 @@ interface Extra {
   readonly records: Records['draw'] | undefined;
   /** What opens a link, or moves an example to today: a form needs one of them at most. */
   readonly opener: Opener | undefined;
+  readonly at: AtPlace | undefined;
 }
+type AtPlace = NonNullable<Awaited<ReturnType<typeof import('../place/form/atPlace.ts').placeAt>>>;
 type Opener =
   | { readonly query: string; readonly fromLink: typeof import('../../calculators/kit/openLink.ts').fromLink }
   | Pick<typeof import('./today.ts'), 'clockNow' | 'exampleBy'>;
@@ -110,7 +112,13 @@ async function loadOpener(query: string, { inputs }: Calculator): Promise<Opener
   return { query, fromLink };
 }
 
-function start(box: HTMLElement, calculator: Calculator, { Picture, tools, records: drawRecord, opener }: Extra): Promise<void> {
+/** Most people keep no place: what it says is fetched only for those who do. Without it a form works as ever. */
+const loadPlace = (box: HTMLElement, calculator: Calculator): Promise<AtPlace | undefined> | undefined =>
+  kept('localStorage', placeKey) === null
+    ? undefined
+    : import('../place/form/atPlace.ts').then(({ placeAt }) => placeAt(calculator, box)).catch((error: unknown) => void console.info(error));
+
+function start(box: HTMLElement, calculator: Calculator, { Picture, tools, records: drawRecord, opener, at }: Extra): Promise<void> {
   const root = box.querySelector('[data-form]');
   if (!root) return Promise.resolve();
   const ownsAddress = box.dataset['ownsAddress'] !== undefined;
@@ -119,13 +127,17 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
   const records = keptRecords(calculator);
   const hasRecords = Object.keys(records).length > 0;
   const own = new Set(Object.keys(records));
-  const clock = opener && 'clockNow' in opener ? opener.clockNow(box.dataset['built'] ?? '') : undefined;
+  const dater = opener && 'query' in opener ? undefined : (at ?? opener);
+  const clock = dater?.clockNow(box.dataset['built'] ?? '');
+  let isOthers = false;
   let opened: Opening | null = null;
   const opening = (): Opening | null => {
     if (opener && 'query' in opener) {
       const { form, notices, named } = opener.fromLink(calculator, opener.query);
       const that = form.that && { ...form.that, ...records };
       const whose = keptWhose(box, opener.query);
+      const led = whose ? undefined : at?.ledTo(opener.query, form, named, system);
+      isOthers = !whose && !led;
       return {
         form: { this: { ...form.this, ...records }, that },
         system,
@@ -135,21 +147,24 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
         blank: new Set([...named].filter((key) => form.this[key] === '')),
         today: new Map(),
         placed: whose?.placed ?? new Set(),
+        place: whose && at?.marks(system),
         names: whose?.names ?? ['', ''],
+        ...led,
       };
     }
-    const fresh = clock && opener?.exampleBy(clock, calculator);
+    const fresh = clock && dater?.exampleBy(clock, calculator, system);
     if (system === 'us' && !hasRecords && !fresh) return null;
-    const start = fresh?.texts ?? startTexts(calculator.inputs);
-    const texts = system === 'us' ? start : changeSystem(calculator.inputs, start, 'us', 'si');
+    const texts = fresh?.texts ?? startTexts(calculator.inputs, system);
+    const placed = fresh?.placed ?? new Set<string>();
     return {
       form: { this: { ...texts, ...records }, that: null },
       system,
       notices: fresh?.notices ?? [],
       linked: new Set(),
-      touched: own,
+      touched: new Set([...own, ...placed]),
       today: fresh?.today ?? new Map(),
-      placed: new Set(),
+      placed,
+      place: fresh?.place,
       names: ['', ''],
     };
   };
@@ -203,6 +218,10 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
         reach = way;
       }}
       {...(paper && { onPrint: paper.print })}
+      onKeep={async (host) => {
+        const { keepPlace } = await import('../place/form/keepPlace.tsx');
+        if (reach) await keepPlace({ host, box, id, calculator, change: reach.now() });
+      }}
       onSystem={(to) => keep('localStorage', unitsKey, to)}
       Picture={Picture}
       {...(tools && { tools, store: toolStore(box) })}
@@ -210,6 +229,7 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
     />,
     root,
   );
+  at?.draw(root, { id, isLink: isOthers, reach: () => reach });
   // The form's own first changes come from opening it; what follows comes from a person.
   return new Promise((done) =>
     setTimeout(async () => {
@@ -223,8 +243,8 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
         () => latest?.form.this,
         (texts) => reach?.fill(texts),
       );
-      if (!clock?.isDoubted) return;
-      const asking = { root, id, calculator, clock, latest: () => latest, open: reopen };
+      if (!dater || !clock?.isDoubted) return;
+      const asking = { root, id, calculator, clock, exampleBy: dater.exampleBy, latest: () => latest, open: reopen };
       void import('./askToday.tsx').then(({ askToday }) => askToday(asking)).catch(console.info);
     }),
   );
@@ -253,11 +273,12 @@ export async function openCalculator(box: HTMLElement): Promise<void> {
   const { default: calculator } = await load();
   // Before the takeover: its first render must equal the built page, which has them.
   const hasRecord = Object.values(calculator.inputs).some(({ kind }) => kind === 'record');
-  const [opener, Picture, tools, records] = await Promise.all([
+  const [opener, at, Picture, tools, records] = await Promise.all([
     loadOpener(queryOf(box), calculator),
+    loadPlace(box, calculator),
     loadPicture(calculator),
     usesTools(calculator.inputs) ? import('../../calculators/ui/tools/toolSet.ts').then(({ toolSet }) => toolSet) : undefined,
     hasRecord ? import('../../calculators/ui/RecordField.tsx').then(({ RecordField }) => RecordField) : undefined,
   ]);
-  await start(box, calculator, { Picture, tools, records, opener });
+  await start(box, calculator, { Picture, tools, records, opener, at });
 }

@@ -6,7 +6,7 @@ export const unitsKey = 'holdwater-units';
 export const recordKeyOf = (name: string): string => `holdwater-record:${name}`;
 /** Kind of country that was picked on /local/. public/country.js knows this key. */
 export const countryKey = 'holdwater-country';
-/** Which place is open. */
+/** Which place is open. public/opening.js knows this key. */
 export const placeKey = 'holdwater-open';
 /** Where a guide's form keeps what was typed. public/opening.js knows the beginning of this key. */
 export const formKeyOf = (box: HTMLElement): string => `holdwater-form:${location.pathname}#${box.dataset['name'] ?? ''}`;

@@ -1,10 +1,11 @@
 // Which day a fresh form takes for today: this device's, or the answer that somebody gave while its clock was doubted.
 import type { Calculator } from '../../calculators/kit/define.ts';
 import { exampleDates, exampleOn, isDoubtful, todayMarks } from '../../calculators/kit/occurs.ts';
-import { startTexts, type Texts } from '../../calculators/kit/state.ts';
-import type { Whose } from '../../calculators/ui/props.ts';
+import { changeSystem, startTexts, type Texts } from '../../calculators/kit/state.ts';
+import type { PlaceMarks, Whose } from '../../calculators/ui/props.ts';
 import { localDay } from '../../calculators/units/days.ts';
 import { dayOf } from '../../calculators/units/printQuantity.ts';
+import type { UnitSystem } from '../../calculators/units/units.ts';
 import { keep, kept } from './kept.ts';
 
 export interface Clock {
@@ -41,12 +42,22 @@ export function answered(clock: Clock, day: number): Clock {
   return { ...clock, answeredDay: day };
 }
 
+/** A form that nobody has typed in yet. */
+export interface Fresh {
+  readonly texts: Texts;
+  readonly today: ReadonlyMap<string, Whose>;
+  readonly notices: readonly string[];
+  /** What the open place put in, by path, and what it says. */
+  readonly placed?: ReadonlySet<string>;
+  readonly place?: PlaceMarks;
+}
 /** The example of a calculator as it stands today. */
-export function exampleBy(
-  { deviceDay, answeredDay }: Clock,
-  calculator: Calculator,
-): { readonly texts: Texts; readonly today: ReadonlyMap<string, Whose>; readonly notices: readonly string[] } {
+export function exampleBy({ deviceDay, answeredDay }: Clock, calculator: Calculator, system: UnitSystem): Fresh {
   const [day, mark] = answeredDay === undefined ? [deviceDay, todayMarks.device] : [answeredDay, todayMarks.answer];
   const { texts, todayAt, isExampleDates } = exampleOn(calculator, startTexts(calculator.inputs), day);
-  return { texts, today: new Map(todayAt.map((at) => [at, mark])), notices: isExampleDates ? [exampleDates] : [] };
+  return {
+    texts: system === 'us' ? texts : changeSystem(calculator.inputs, texts, 'us', system),
+    today: new Map(todayAt.map((at) => [at, mark])),
+    notices: isExampleDates ? [exampleDates] : [],
+  };
 }

@@ -40,7 +40,7 @@ const awaited: readonly OfferKey[] = [
   'earlier.rate',
 ];
 /** Offers that only forms to come ask for. */
-const unasked: readonly OfferKey[] = ['pastures.area'];
+const unasked: readonly OfferKey[] = [];
 
 /** Which kind of offer goes into which kind of input. */
 const kindsOf: Readonly<Record<Offer['kind'], string>> = {
@@ -72,6 +72,8 @@ const canonical: Readonly<Partial<Record<OfferKey, readonly (readonly [string, .
   'pasture.grazing': single(words.grazings),
   'pasture.forage': single(words.forages),
   'pasture.standingFeed': single(['tall-fescue', 'annual-range']),
+  'grazing.eaten': single(['week', 'until-gone']),
+  'pasture.densityFrom': single(['own']),
   'pasture.stand': single(words.stands),
   'pasture.condition': single(words.conditions),
   'pasture.texture': words.textures.map(textureWords),

@@ -19,6 +19,7 @@ export const inputs = {
   areaAc: number('Ground they still have', 'A', 'ac', [0.1, 100_000], 40, {
     step: 5,
     usual: 'pastureAc',
+    offeredBy: 'pastures.area',
     help: 'Only what they will still graze before that day.',
   }),
   heightIn: number('How tall it stands now', 'H', 'in', [0, 80], 7, {
@@ -31,16 +32,19 @@ export const inputs = {
     step: 0.5,
     belongsTo: 'management',
     usual: 'stubbleIn',
+    offeredBy: 'pasture.stopHeight',
     ask: 'On sod pasture 3 to 4 inches; on tall native grass 8 or more. In a drought leave more, not less.',
   }),
   stock,
   untilDay: date('Day to which it must last', '2026-08-30', {
     occurs: { daysAfterToday: 60 },
+    offeredBy: 'season.end',
     help: 'The day when there is other grass, or when hay was to begin.',
     ask: 'Which pasture comes next, and when will it be ready? If you cannot count on rain, take the day when you would feed in any year.',
   }),
   todayDay: date('Today', '2026-07-01', { occurs: 'today' }),
   densityFrom: choice('Pounds in an inch of height', 'list', {
+    offeredBy: 'pasture.densityFrom',
     options: {
       list: { label: 'From a printed list, by what grows there', short: 'by a printed list' },
       own: { label: 'I have clipped, and know mine', short: 'by my own clips' },
@@ -49,17 +53,20 @@ export const inputs = {
   stand: choice('What grows there', 'mixed-pasture', {
     options: standOptions,
     shownWhen: byList,
+    offeredBy: 'pasture.stand',
     help: 'Nothing here fits native range by height alone: clip it.',
   }),
-  condition: choice('Look straight down: how thick is it', 'good', { options: conditionOptions, shownWhen: byList }),
+  condition: choice('Look straight down: how thick is it', 'good', { options: conditionOptions, shownWhen: byList, offeredBy: 'pasture.condition' }),
   densityLbPerAcIn: number('Your pounds in an inch', 'd_k', 'lb/ac/in', [20, 1000], 250, {
     usual: 'swardLbPerAcIn',
     shownWhen: { densityFrom: 'own' },
+    offeredBy: 'pasture.density',
     help: 'With the water out, in one inch over one acre. Printed figures run from 50 to 400.',
     ask: 'Three clips set the stick: see “Forage on hand”.',
   }),
   reachPercent: number('Share of the ground that they use', 'r', 'pct', [1, 100], 100, {
     step: 5,
+    offeredBy: 'pasture.reach',
     help: 'Less where water is far, the slope is steep or brush is thick.',
   }),
   growthLbPerAcDay: number('What it still grows in a day', 'g', 'lb/ac/d', [0, 300], 0, {
@@ -74,6 +81,7 @@ export const inputs = {
       own: { label: 'I know the share that they eat', short: 'share eaten known' },
     },
     belongsTo: 'management',
+    offeredBy: 'grazing.eaten',
     help: 'The longer they stay the more they trample and pass over. The stubble is already left out, so don’t halve it again.',
   }),
   ownEatenPercent: number('Share eaten of what stands above the stubble', 'u_o', 'pct', [5, 100], 60, {

@@ -4,6 +4,7 @@ import { Big, leadOf, rangeBetween } from '../Answer.tsx';
 import { figureFor } from '../AnswerBlock.tsx';
 import type { Change } from '../CalculatorForm.tsx';
 import { cautionsHeld } from '../Cautions.tsx';
+import { ownOf } from '../formState.ts';
 import { otherTexts, sideTitles } from '../sides.ts';
 import { stampOf } from '../stamp.ts';
 import { Days } from './Days.tsx';
@@ -17,7 +18,9 @@ const pictureWidthPx = 390;
 const mostResults = 6;
 
 /** Whose figures they are, while any is not the reader's own. */
-function stampNow(calculator: Calculator, { form, touched, linked, system }: Change): string {
+function stampNow(calculator: Calculator, change: Change): string {
+  const { form, linked, system } = change;
+  const touched = ownOf(change);
   const that = otherTexts(calculator, form);
   const unlike = that ? [...new Set(unlikeIn(calculator.inputs, form.this, that, system).map(({ key }) => key))] : [];
   const [both, one] = [
@@ -75,7 +78,7 @@ export function FirstPage(props: PaperProps) {
   const held = heldOf(props);
   return (
     <section class="sheet-page is-handout">
-      <Head question={question} />
+      <Head question={question} title={change.place?.title} />
       {held && <Leads held={held} />}
       {held ? (
         <div class="paper-body">

@@ -1,11 +1,23 @@
 import { Code } from './Code.tsx';
 
-export const Head = ({ question, isBehind = false }: { readonly question: string; readonly isBehind?: boolean }) => (
+interface HeadProps {
+  readonly question: string;
+  /** The reader’s own: pasture, place and day. Without it there is room to write. */
+  readonly title?: string | undefined;
+  readonly isBehind?: boolean;
+}
+export const Head = ({ question, title, isBehind = false }: HeadProps) => (
   <>
     <div class="paper-head">
       <b>Holdwater</b>
-      <span>Place</span>
-      <span>Date</span>
+      {title === undefined ? (
+        <>
+          <span>Place</span>
+          <span>Date</span>
+        </>
+      ) : (
+        <span class="paper-whose">{title}</span>
+      )}
       <span>Adviser</span>
     </div>
     <h1>{isBehind ? `${question} The working` : question}</h1>

@@ -1,6 +1,6 @@
 import * as v from 'valibot';
-import { between, countSchema, idSchema, monthDaySchema, nameSchema, typedSchema } from './parts.ts';
-import { stockKinds } from './words.ts';
+import { between, countSchema, daySchema, idSchema, monthDaySchema, nameSchema, typedSchema } from './parts.ts';
+import { stages, stockKinds } from './words.ts';
 
 export const herdGroupSchema = v.strictObject({
   id: idSchema,
@@ -12,6 +12,8 @@ export const herdGroupSchema = v.strictObject({
   ownIntakePercent: v.optional(between(0.1, 20)),
   /** By which half are born. None where they give no birth. */
   birthsDay: v.optional(monthDaySchema),
+  /** As somebody told it on a day, while nobody has told by when half are born. */
+  told: v.optional(v.strictObject({ stage: v.picklist(stages), day: daySchema })),
   /** Which herd it goes with, where there are several. */
   herdNumber: v.optional(countSchema),
   typed: typedSchema,

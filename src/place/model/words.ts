@@ -3,6 +3,8 @@
 export const stockKinds = ['cow', 'heifer', 'bull', 'stocker', 'calf', 'ewe', 'lamb', 'doe', 'horse'] as const;
 export type StockKind = (typeof stockKinds)[number];
 
+export const stages = ['dry', 'late', 'nursing'] as const;
+
 export const textures = [
   'sand',
   'loamy-sand',

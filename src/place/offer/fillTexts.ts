@@ -5,7 +5,10 @@ import { type OfferKey, offers as offerList } from '../../../calculators/kit/off
 import { defaultText, quantityText, roundedText } from '../../../calculators/kit/read.ts';
 import { runTexts } from '../../../calculators/kit/runTexts.ts';
 import { changeSystem, type RowTexts, startTexts, type Text, type Texts } from '../../../calculators/kit/state.ts';
+import { sameDayIn, yearOf } from '../../../calculators/units/days.ts';
+import { dayOf, isoDay } from '../../../calculators/units/printQuantity.ts';
 import { convert, type UnitName, type UnitSystem, unitIn, units } from '../../../calculators/units/units.ts';
+import { textAt } from './movedTexts.ts';
 import type { Offered, OfferedRow, OfferMap, Offers } from './offered.ts';
 
 /** A field that holds what a place gave it, as long as its text is this one. */
@@ -48,13 +51,24 @@ function amountFit(
 }
 /** `yearOf` any year: `exampleOn` moves it to the one that is meant. */
 const anyYear = 2000;
+/** A fresh form counts on from today there: a day that the place names is the next one to come. */
+const countsOn = (input: Cell): boolean => input.kind === 'date' && typeof input.occurs === 'object' && 'daysAfterToday' in input.occurs;
+function nextAfter(monthDay: string, todayDay: number): string {
+  const day = dayOf(`${anyYear}-${monthDay}`);
+  if (day === undefined) throw new RangeError(`no month and day: ${monthDay}`);
+  const thisYear = sameDayIn(day, yearOf(todayDay));
+  return isoDay(thisYear > todayDay ? thisYear : sameDayIn(day, yearOf(todayDay) + 1));
+}
 
-function fitOf(input: Cell, key: OfferKey, offered: Offered | undefined, system: UnitSystem): Fit {
+function fitOf(input: Cell, key: OfferKey, offered: Offered | undefined, system: UnitSystem, todayDay: number): Fit {
   if (offered === undefined) return undefined;
   const offer = offerList[key];
   if ('amount' in offered) return input.kind === 'number' && 'unit' in offer ? amountFit(input, offered.amount, offer.unit, system) : undefined;
   if ('isYes' in offered) return input.kind === 'yesNo' ? { text: defaultText(input, offered.isYes) } : undefined;
-  if ('monthDay' in offered) return input.kind === 'date' ? { text: `${anyYear}-${offered.monthDay}` } : undefined;
+  if ('monthDay' in offered) {
+    if (input.kind !== 'date') return undefined;
+    return { text: countsOn(input) ? nextAfter(offered.monthDay, todayDay) : `${anyYear}-${offered.monthDay}` };
+  }
   if ('day' in offered) return input.kind === 'date' ? { text: offered.day } : undefined;
   if (!('words' in offered) || input.kind !== 'choice') return undefined;
   const [own] = offered.words;
@@ -71,8 +85,10 @@ class Filling {
   readonly moving = new Set<string>();
   private readonly system: UnitSystem;
   private readonly leftOut: ReadonlySet<string>;
-  constructor(system: UnitSystem, leftOut: ReadonlySet<string>) {
+  private readonly todayDay: number;
+  constructor(system: UnitSystem, leftOut: ReadonlySet<string>, todayDay: number) {
     this.system = system;
+    this.todayDay = todayDay;
     this.leftOut = leftOut;
   }
   /** A field's text, if the place has one that fits it. */
@@ -80,15 +96,15 @@ class Filling {
     const key = input.offeredBy;
     if (key === undefined || this.leftOut.has(subjectOf(key))) return undefined;
     const offered = from.get(key);
-    const fit = fitOf(input, key, offered, this.system);
+    const fit = fitOf(input, key, offered, this.system, this.todayDay);
     if (fit === undefined) return undefined;
     if ('say' in fit) {
       this.said.push(fit.say);
       return undefined;
     }
     this.marks.push({ at, offer: key, text: fit.text, ...(offered?.says === undefined ? {} : { says: offered.says }) });
-    if (offered && 'monthDay' in offered) this.moving.add(at);
-    if (offered && 'day' in offered) this.fixed.push({ key: at, text: fit.text });
+    if (offered && 'monthDay' in offered && !countsOn(input)) this.moving.add(at);
+    else if (offered && ('day' in offered || 'monthDay' in offered)) this.fixed.push({ key: at, text: fit.text });
     return fit.text;
   }
   takeMonths(input: Extract<Input, { kind: 'months' }>, key: string, from: OfferMap): void {
@@ -143,8 +159,17 @@ class Filling {
 /** What an offer is about, by which it is left out where it does not go with the rest of a form. */
 const subjectOf = (key: OfferKey): string => key.slice(0, key.indexOf('.'));
 
-function attempt({ inputs }: Calculator, offers: Offers, built: Texts, system: UnitSystem, leftOut: ReadonlySet<string>): Filling {
-  const filling = new Filling(system, leftOut);
+function attempt(
+  { inputs }: Calculator,
+  offers: Offers,
+  {
+    built,
+    system,
+    leftOut,
+    todayDay,
+  }: { readonly built: Texts; readonly system: UnitSystem; readonly leftOut: ReadonlySet<string>; readonly todayDay: number },
+): Filling {
+  const filling = new Filling(system, leftOut, todayDay);
   Object.assign(filling.texts, built);
   for (const [key, input] of Object.entries(inputs)) {
     if (input.kind === 'record') continue;
@@ -168,7 +193,7 @@ function onDay(calculator: Calculator, filling: Filling, todayDay: number, built
   if (!moved.isExampleDates)
     return {
       texts: withFixed(moved.texts),
-      marks: marks.map((mark) => (moving.has(mark.at) ? { ...mark, text: textAt(moved.texts, mark.at) } : mark)),
+      marks: marks.map((mark) => (moving.has(mark.at) ? { ...mark, text: knownTextAt(moved.texts, mark.at) } : mark)),
       said,
       todayAt: moved.todayAt,
       isExampleDates: false,
@@ -182,15 +207,8 @@ function onDay(calculator: Calculator, filling: Filling, todayDay: number, built
     isExampleDates: true,
   };
 }
-const cellOf = (texts: Texts, at: string): string | undefined => {
-  const [key = '', index = '', column = ''] = at.split('.');
-  const text = texts[key];
-  if (typeof text !== 'object') return text;
-  const row = text[Number(index)];
-  return typeof row === 'object' ? row[column] : row;
-};
-function textAt(texts: Texts, at: string): string {
-  const text = cellOf(texts, at);
+function knownTextAt(texts: Texts, at: string): string {
+  const text = textAt(texts, at);
   if (text === undefined) throw new RangeError(`no text at ${at}`);
   return text;
 }
@@ -221,7 +239,7 @@ export function fillTexts(calculator: Calculator, offers: Offers, todayDay: numb
   const start = startTexts(inputs);
   const built = system === 'us' ? start : changeSystem(inputs, start, 'us', system);
   const tried = (leftOut: readonly string[]) => {
-    const filled = onDay(calculator, attempt(calculator, offers, built, system, new Set(leftOut)), todayDay, built);
+    const filled = onDay(calculator, attempt(calculator, offers, { built, system, leftOut: new Set(leftOut), todayDay }), todayDay, built);
     const run = runTexts(calculator, filled.texts, system);
     return { filled, refused: 'refusals' in run ? run.refusals[0]?.say : undefined };
   };

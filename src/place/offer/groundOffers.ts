@@ -41,6 +41,7 @@ export function pastureOffers(place: Place, pasture: Pasture): OfferMap {
     forage !== undefined && standingFeeds.includes(forage) ? word('pasture.standingFeed', forage) : [],
     word('pasture.stand', pasture.stand),
     word('pasture.condition', pasture.condition),
+    pasture.densityLbPerAcIn === undefined ? [] : word('pasture.densityFrom', 'own'),
     amount('pasture.density', pasture.densityLbPerAcIn),
     amount('pasture.startHeight', pasture.startHeightIn),
     amount('pasture.stopHeight', pasture.stopHeightIn),

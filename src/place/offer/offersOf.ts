@@ -25,6 +25,9 @@ const nearestLatitude = (latitudeDeg: number): string | undefined => {
   return near === undefined ? undefined : `north-${near}`;
 };
 
+/** Past about this many days in one pasture stock go back to the new leaf, and forms count the stay as one until it is gone (common practice). */
+const longestStayDays = 7;
+
 function placeOffers(place: Place): OfferMap {
   const { season, growth, grazing, stationMonthsIn } = place;
   const rainClass = rainClassOf(place);
@@ -46,6 +49,7 @@ function placeOffers(place: Place): OfferMap {
     word('growth.fall', growth?.fallFlush),
     amount('grazing.stay', grazing?.stayDays),
     amount('grazing.herds', grazing?.herdCount),
+    word('grazing.eaten', grazing?.stayDays === undefined ? undefined : grazing.stayDays <= longestStayDays ? 'week' : 'until-gone'),
     stationMonthsIn === undefined ? [] : [['rain.station', { months: stationMonthsIn }]],
     stationMonthsIn === undefined ? [] : word('rain.from', ['station', 'medians']),
   );

@@ -25,10 +25,17 @@ export function daysSinceBirth(birthsDay: string, todayDay: number): number {
   const thisYear = inYear(birthsDay, yearOf(todayDay));
   return todayDay - (thisYear <= todayDay ? thisYear : inYear(birthsDay, yearOf(todayDay) - 1));
 }
-/** How a group stands today. Without a day of birth it is dry: it gives none. */
-export function stageOf({ kind, birthsDay }: Pick<HerdGroup, 'kind' | 'birthsDay'>, todayDay: number): Stage {
+/** So long what somebody told of a group still holds: no kind nurses for less once it has begun (common practice: lambs and kids suckle about 90 days). */
+const toldDays = 90;
+
+/** How a group stands today. Without a day of birth it stands as it was told of late, else it is dry: it gives none. */
+export function stageOf({ kind, birthsDay, told }: Pick<HerdGroup, 'kind' | 'birthsDay' | 'told'>, todayDay: number): Stage {
   const days = suckling[kind];
-  if (days === undefined || birthsDay === undefined) return 'dry';
+  if (days === undefined) return 'dry';
+  if (birthsDay === undefined) {
+    const toldDay = told && dayOf(told.day);
+    return toldDay !== undefined && Math.abs(todayDay - toldDay) <= toldDays ? (told?.stage ?? 'dry') : 'dry';
+  }
   const [nursingDays, lateDays] = days;
   if (daysSinceBirth(birthsDay, todayDay) < nursingDays) return 'nursing';
   const thisYear = inYear(birthsDay, yearOf(todayDay));

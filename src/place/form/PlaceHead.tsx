@@ -1,0 +1,139 @@
+import { render } from 'preact';
+import { useState } from 'preact/hooks';
+import type { Reach } from '../../../calculators/ui/CalculatorForm.tsx';
+import type { AtPlace, Difference } from './types.ts';
+
+interface HeadProps {
+  readonly id: string;
+  readonly at: AtPlace;
+  /** The figures are those of somebody's link: nothing of the place goes in before it is asked for. */
+  readonly isLink: boolean;
+  readonly reach: () => Reach | undefined;
+}
+
+/** Which place is open, its pastures, and what a link asks first. */
+function PlaceHead({ id, at, isLink, reach }: HeadProps) {
+  const [isLinked, setLinked] = useState(isLink);
+  const [chosen, setChosen] = useState(at.chosen());
+  const { place, places, takes, placePage } = at;
+  const own = places.filter((each) => each.id !== place.id);
+  const choose = (ids: readonly string[]) => {
+    const way = reach();
+    if (!way) return;
+    at.choose(ids, way.now(), way);
+    setChosen(ids);
+  };
+  const tap = (each: string) => {
+    if (takes === 'one') choose(chosen.includes(each) ? [] : [each]);
+    else choose(chosen.includes(each) ? chosen.filter((one) => one !== each) : [...chosen, each]);
+  };
+  return (
+    <>
+      {place.isDemo && (
+        <p class="place-demo">
+          <b>Demo place: invented. Nothing here is yours.</b>{' '}
+          <button type="button" onClick={() => void at.throwAway()}>
+            Throw it away
+          </button>
+        </p>
+      )}
+      <p class="place-open">
+        {own.length === 0 ? (
+          <a href={placePage}>{place.name}</a>
+        ) : (
+          <>
+            <label for={`${id}-place`}>Place</label>{' '}
+            <select id={`${id}-place`} autocomplete="off" onChange={(event) => at.switchTo(event.currentTarget.value)}>
+              {places.map((each) => (
+                <option key={each.id} value={each.id} selected={each.id === place.id}>
+                  {each.name}
+                </option>
+              ))}
+            </select>{' '}
+            <a href={placePage}>My place</a>
+          </>
+        )}
+      </p>
+      {isLinked ? (
+        <LinkBar
+          differences={() => {
+            const way = reach();
+            return way ? at.differences(way.now()) : [];
+          }}
+          use={() => {
+            const way = reach();
+            if (!way) return;
+            at.use(way.now(), way);
+            setLinked(false);
+          }}
+        />
+      ) : (
+        takes !== 'none' &&
+        place.pastures.length > 0 && (
+          <fieldset class="place-pastures">
+            <legend class="unseen">{takes === 'one' ? 'Which pasture' : 'Which pastures'}</legend>
+            {place.pastures.map((each) => (
+              <button type="button" key={each.id} aria-pressed={chosen.includes(each.id)} onClick={() => tap(each.id)}>
+                {each.name}
+              </button>
+            ))}
+          </fieldset>
+        )
+      )}
+      {!isLinked && at.said().length > 0 && (
+        <ul class="place-said">
+          {at.said().map((each) => (
+            <li key={each}>{each}</li>
+          ))}
+        </ul>
+      )}
+    </>
+  );
+}
+
+function LinkBar({ differences, use }: { readonly differences: () => readonly Difference[]; readonly use: () => void }) {
+  const [list, setList] = useState<readonly Difference[] | null>(null);
+  const count = differences().length;
+  return (
+    <div class="place-link">
+      <p>
+        These are the figures of a link.{' '}
+        {count > 0 && list === null && (
+          <button type="button" onClick={() => setList(differences())}>
+            Use my place’s ({count} {count === 1 ? 'field' : 'fields'})
+          </button>
+        )}
+      </p>
+      {list !== null && (
+        <>
+          <dl>
+            {list.map(({ label, now, mine }) => (
+              <div key={label}>
+                <dt>{label}</dt>
+                <dd>
+                  {now}; yours: <b>{mine}</b>
+                </dd>
+              </div>
+            ))}
+          </dl>
+          <p class="place-buttons">
+            <button type="button" onClick={use}>
+              Put these in
+            </button>{' '}
+            <button type="button" onClick={() => setList(null)}>
+              Leave the link’s
+            </button>
+          </p>
+        </>
+      )}
+    </div>
+  );
+}
+
+/** Above a form, before it is seen. */
+export function drawPlaceHead(root: Element, props: HeadProps): void {
+  const box = document.createElement('div');
+  box.className = 'at-place';
+  root.before(box);
+  render(<PlaceHead {...props} />, box);
+}

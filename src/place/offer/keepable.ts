@@ -1,0 +1,127 @@
+import type { Calculator } from '../../../calculators/kit/define.ts';
+import type { Cell } from '../../../calculators/kit/inputs.ts';
+import { type OfferKey, offers as offerList } from '../../../calculators/kit/offers.ts';
+import { readCell } from '../../../calculators/kit/read.ts';
+import { isShown, rowsIn, type Texts, textIn } from '../../../calculators/kit/state.ts';
+import { tellInput, tellRow } from '../../../calculators/kit/summary.ts';
+import { isoDay } from '../../../calculators/units/printQuantity.ts';
+import { convert, type UnitSystem } from '../../../calculators/units/units.ts';
+import type { Pasture } from '../model/pasture.ts';
+import type { Place } from '../model/place.ts';
+import { isWhole, type Put, puts } from './puts.ts';
+import { kindOfWord } from './words.ts';
+
+/** Something that a form knows and a place could keep. */
+export interface Keepable {
+  readonly key: string;
+  readonly label: string;
+  readonly shown: string;
+  /** Ground goes to one pasture, which must be named. */
+  readonly isOfPasture: boolean;
+  /** The place already says something else: kept only if it is asked for. */
+  readonly replaces: boolean;
+  readonly put: Put;
+}
+interface Known {
+  readonly calculator: Calculator;
+  readonly texts: Texts;
+  readonly system: UnitSystem;
+  /** Did the reader put it in? What is only an example, or came from the place, is nothing to keep. */
+  readonly isOwn: (path: string) => boolean;
+  readonly place: Place;
+  readonly pastureId: string;
+  readonly todayDay: number;
+  readonly newId: () => string;
+}
+
+/** As precise as anybody types it. */
+const digits = 7;
+function offeredIn(cell: Cell, key: OfferKey, text: string, system: UnitSystem): number | string | boolean | undefined {
+  const reading = readCell(cell, text, system);
+  if (!('value' in reading)) return undefined;
+  const { value } = reading;
+  const offer = offerList[key];
+  if (cell.kind === 'number' && typeof value === 'number' && 'unit' in offer)
+    return Number(convert(value, cell.unit, offer.unit).toPrecision(digits));
+  if (cell.kind === 'date' && typeof value === 'number') return offer.kind === 'monthDay' ? isoDay(value).slice(5) : isoDay(value);
+  return value;
+}
+
+/** A group of stock as one thing: its kind must be known, or it cannot be kept. */
+function groupsOf(known: Known, name: string): readonly Keepable[] {
+  const { calculator, texts, system, isOwn, place, todayDay, newId } = known;
+  const input = calculator.inputs[name];
+  if (input?.kind !== 'rows') return [];
+  return rowsIn(texts[name]).flatMap((row, index): readonly Keepable[] => {
+    const of = (key: OfferKey): number | string | boolean | undefined => {
+      const found = Object.entries(input.columns).find(([, cell]) => cell.offeredBy === key);
+      if (!found || !isShown(found[1], { ...texts, ...row })) return undefined;
+      return key === 'herd.kind' || isOwn(`${name}.${index}.${found[0]}`) ? offeredIn(found[1], key, row[found[0]] ?? '', system) : undefined;
+    };
+    const [word, count, weight, intake, birth] = [of('herd.kind'), of('herd.count'), of('herd.weight'), of('herd.intake'), of('herd.birth')];
+    const told = typeof word === 'string' ? kindOfWord(word) : undefined;
+    if (!told || (count === undefined && weight === undefined && birth === undefined)) return [];
+    const { kind, stage } = told;
+    const before = place.herd.filter((each) => each.kind === kind).at(0);
+    const group = {
+      ...(before ?? { id: newId(), kind }),
+      ...(typeof count === 'number' ? { countHead: count } : {}),
+      ...(typeof weight === 'number' ? { weightLb: weight } : {}),
+      ...(typeof intake === 'number' ? { ownIntakePercent: intake } : {}),
+      ...(typeof birth === 'string' ? { birthsDay: birth } : {}),
+      ...(stage !== undefined && before?.birthsDay === undefined && birth === undefined ? { told: { stage, day: isoDay(todayDay) } } : {}),
+    };
+    const put: Put = (to) => ({
+      ...to,
+      herd: to.herd.some(({ id }) => id === group.id) ? to.herd.map((each) => (each.id === group.id ? group : each)) : [...to.herd, group],
+    });
+    return [
+      {
+        key: `${name}.${index}`,
+        label: input.label,
+        shown: tellRow(input, row, texts, system),
+        isOfPasture: false,
+        replaces: before !== undefined,
+        put,
+      },
+    ];
+  });
+}
+
+/** What a form knows and the place does not: what somebody typed there, in the words of the form. */
+export function keepableOf(known: Known): readonly Keepable[] {
+  const { calculator, texts, system, isOwn, place, pastureId } = known;
+  return Object.entries(calculator.inputs).flatMap(([name, input]): readonly Keepable[] => {
+    if (!isShown(input, texts)) return [];
+    if (input.kind === 'rows') return input.offeredBy === 'herd' ? groupsOf(known, name) : [];
+    if (input.kind === 'months' || input.kind === 'record' || input.offeredBy === undefined || !isOwn(name)) return [];
+    const key = input.offeredBy;
+    const value = offeredIn(input, key, textIn(texts[name]), system);
+    const put = value === undefined ? undefined : puts(key, value, pastureId);
+    if (!put) return [];
+    const isOfPasture = /^pastures?\./.test(key);
+    const before = isOfPasture ? withPasture(place, pastureId, 'Pasture') : place;
+    const next = put(before);
+    if (!isWhole(next) || JSON.stringify(next) === JSON.stringify(before)) return [];
+    return [
+      {
+        key: name,
+        label: offerList[key].label,
+        shown: tellInput(input, texts[name], texts, system),
+        isOfPasture,
+        replaces: leaves(next) <= leaves(before),
+        put,
+      },
+    ];
+  });
+}
+/** How much is told; where a figure is added and there is no more, one was written over. */
+const leaves = (of: unknown): number =>
+  typeof of === 'object' && of !== null ? Object.values(of).reduce<number>((sum, each) => sum + leaves(each), 0) : of === undefined ? 0 : 1;
+
+/** The place with this pasture in it. */
+export const withPasture = (place: Place, id: string, name: string): Place => {
+  if (place.pastures.some((each) => each.id === id)) return place;
+  const pasture: Pasture = { id, name, isCounted: true, paddocks: [] };
+  return { ...place, pastures: [...place.pastures, pasture] };
+};

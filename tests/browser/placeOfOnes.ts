@@ -1,0 +1,69 @@
+// A place as one of the walks finds it kept, put straight into the browser's own database.
+import type { Page } from '@playwright/test';
+import type { Place } from '../../src/place/model/place.ts';
+
+export const twoBench: Place = {
+  id: 'two-bench',
+  rev: 1,
+  past: ['1-aaaaaa'],
+  changedBy: 'a test',
+  changedAt: '2027-06-01T08:00:00.000Z',
+  v: 1,
+  name: 'Two Bench place',
+  rainClass: 'middle',
+  season: { turnInDay: '04-20', endDay: '10-31', hayFromDay: '11-01' },
+  soils: [],
+  pastures: [
+    { id: 'low', name: 'Low bench', areaAc: 85, stopHeightIn: 4, stand: 'mixed-pasture', condition: 'good', isCounted: true, paddocks: [] },
+    { id: 'high', name: 'High bench', areaAc: 120, isCounted: true, paddocks: [] },
+  ],
+  herd: [
+    { id: 'cows', kind: 'cow', countHead: 45, weightLb: 1250, birthsDay: '03-10' },
+    { id: 'bulls', kind: 'bull', countHead: 2, weightLb: 1900 },
+  ],
+  hay: { stacks: [] },
+  prices: { hayLikelyUsdPerTon: 165, hayLowUsdPerTon: 120, hayHighUsdPerTon: 220 },
+  water: [],
+};
+
+/** Writes it and opens it, on a page of the site. */
+export const keepPlace = (page: Page, place: Place, isOpen = true): Promise<void> =>
+  page.evaluate(
+    async ([record, opens]) => {
+      await new Promise<void>((done, fail) => {
+        const asked = indexedDB.open('holdwater', 1);
+        asked.onupgradeneeded = () => {
+          for (const name of ['places', 'aside'])
+            if (!asked.result.objectStoreNames.contains(name)) asked.result.createObjectStore(name, { keyPath: 'id' });
+        };
+        asked.onerror = () => fail(asked.error);
+        asked.onsuccess = () => {
+          const tx = asked.result.transaction('places', 'readwrite');
+          tx.objectStore('places').put(record);
+          tx.oncomplete = () => {
+            asked.result.close();
+            done();
+          };
+          tx.onabort = () => fail(tx.error);
+        };
+      });
+      if (opens) localStorage.setItem('holdwater-open', record.id);
+    },
+    [place, isOpen] as const,
+  );
+/** What is kept, as it lies there. */
+export const keptPlaces = (page: Page): Promise<readonly Place[]> =>
+  page.evaluate(
+    () =>
+      new Promise<Place[]>((done, fail) => {
+        const asked = indexedDB.open('holdwater', 1);
+        asked.onerror = () => fail(asked.error);
+        asked.onsuccess = () => {
+          const all = asked.result.transaction('places').objectStore('places').getAll();
+          all.onsuccess = () => {
+            asked.result.close();
+            done(all.result);
+          };
+        };
+      }),
+  );

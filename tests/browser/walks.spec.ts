@@ -1,0 +1,240 @@
+// The two walks of a producer at the gate, with their taps counted: a tap is a touch on a control or into a field, typing is free.
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { type BrowserContext, expect, type Locator, type Page, test } from '@playwright/test';
+import { dist } from '../site/builtSite.ts';
+import { big, field, openForm, openGroups, ready, stamp } from './forms.ts';
+import { keepPlace, keptPlaces, twoBench } from './placeOfOnes.ts';
+import { type Served, serve } from './staticServer.ts';
+
+test.use({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true, permissions: ['clipboard-read', 'clipboard-write'] });
+
+/** After the day on which a copy was built, so that its clock is not doubted. */
+const morning = '2027-06-20T07:00:00';
+const whoseOf = (page: Page, id: string): Locator => page.locator('.field', { has: field(page, id) }).locator('.whose');
+
+class Walk {
+  taps = 0;
+  readonly #page: Page;
+  constructor(page: Page) {
+    this.#page = page;
+  }
+  async tap(what: Locator): Promise<void> {
+    await what.tap();
+    this.taps += 1;
+  }
+  /** One tap into a field; the typing is free. */
+  async type(what: Locator, text: string): Promise<void> {
+    await this.tap(what);
+    if ((await what.getAttribute('type')) === 'date') await what.fill(text);
+    else {
+      await this.#page.keyboard.press('ControlOrMeta+a');
+      await this.#page.keyboard.type(text);
+    }
+  }
+}
+
+/** The site after a first visit, with the server gone and no signal; and all that is asked for from then on. */
+async function withoutSignal(
+  page: Page,
+  context: BrowserContext,
+  before: () => Promise<void>,
+): Promise<{ readonly server: Served; readonly asked: string[] }> {
+  const server = await serve(dist);
+  await page.clock.setFixedTime(new Date(morning));
+  await page.goto(`${server.origin}/`);
+  await page.evaluate(async () => {
+    await navigator.serviceWorker.ready;
+    if (navigator.serviceWorker.controller === null)
+      await new Promise((resolve) => navigator.serviceWorker.addEventListener('controllerchange', resolve, { once: true }));
+  });
+  await before();
+  await server.stop();
+  await context.setOffline(true);
+  const asked: string[] = [];
+  page.on('request', (request) => asked.push(`${request.method()} ${request.url()} ${request.postData() ?? ''}`));
+  await page.goto(`${server.origin}/`);
+  return { server, asked };
+}
+/** Nothing of the place in any address, and nothing sent anywhere. */
+function expectNothingLeft(asked: readonly string[], origin: string): void {
+  expect(asked.length).toBeGreaterThan(5);
+  for (const each of asked) {
+    expect(each.startsWith(`GET ${origin}/`) || each.startsWith('GET blob:') || each.startsWith('GET data:'), each).toBe(true);
+    expect(each).not.toMatch(/bench|two.?bench|holdwater-open|latitude=/i);
+  }
+}
+
+test('on a known place the answer at the gate takes at most eight taps, then hay and selling with nothing typed again', async ({ page, context }) => {
+  const { server, asked } = await withoutSignal(page, context, () => keepPlace(page, twoBench));
+  const walk = new Walk(page);
+  await walk.tap(page.locator('main a[href$="/calculators/days-of-grass/"]').first());
+  await ready(page, 'days-of-grass');
+  // The herd is there and is the reader's own; what only a stick can tell is still an example.
+  await expect(field(page, 'days-of-grass-stock-0-countHead')).toHaveValue('45');
+  await expect(whoseOf(page, 'days-of-grass-stock-0-countHead')).toHaveText('from your place');
+  await expect(whoseOf(page, 'days-of-grass-heightIn')).toHaveText('example');
+  await walk.tap(page.getByRole('button', { name: 'Low bench' }));
+  await expect(field(page, 'days-of-grass-areaAc')).toHaveValue('85');
+  await expect(field(page, 'days-of-grass-stopHeightIn')).toHaveValue('4');
+  await expect(field(page, 'days-of-grass-untilDay')).toHaveValue('2027-10-31');
+  await walk.type(field(page, 'days-of-grass-heightIn'), '6');
+  for (const left of ['areaAc', 'stopHeightIn', 'stock-0-countHead', 'untilDay'])
+    await expect(whoseOf(page, `days-of-grass-${left}`)).toHaveText('from your place');
+  await expect(whoseOf(page, 'days-of-grass-heightIn')).toHaveText('yours');
+  await expect(stamp(page)).toHaveText(/^Your (?:numbers|answers)/);
+  await expect(big(page)).toContainText('2027');
+  await walk.tap(page.getByRole('button', { name: 'Copy link' }));
+  await expect(page.locator('.actions .told')).toHaveText('Link copied.');
+  expect(walk.taps).toBeLessThanOrEqual(8);
+  expect(walk.taps).toBe(4);
+  const link = await page.evaluate(() => navigator.clipboard.readText());
+  expect(link).toContain('area=85ac');
+  expect(link).not.toMatch(/bench|place/i);
+  await page.getByRole('button', { name: 'Copy note' }).tap();
+  await expect(page.locator('.actions .told')).toHaveText('Note copied.');
+  expect(await page.evaluate(() => navigator.clipboard.readText())).toMatch(/^Low bench, Two Bench place, Jun 20, 2027\n/);
+
+  await walk.tap(page.getByRole('link', { name: 'Hay to bridge the gap' }));
+  await ready(page, 'hay-to-grass');
+  await expect(page.locator('.answer.is-waiting')).toHaveCount(0);
+  await expect(page.getByText('These are the figures of a link')).toHaveCount(0);
+  await openGroups(page);
+  await expect(field(page, 'hay-to-grass-toDay')).toHaveValue('2028-04-20');
+  await expect(whoseOf(page, 'hay-to-grass-toDay')).toHaveText('from your place');
+  await expect(page.locator('#hay-to-grass-herd')).toContainText('45');
+  await page.goBack();
+  await ready(page, 'days-of-grass');
+  await expect(field(page, 'days-of-grass-areaAc')).toHaveValue('85');
+  await walk.tap(page.getByRole('link', { name: 'Sell, or feed and keep' }));
+  await ready(page, 'feed-or-sell');
+  await expect(page.locator('.answer.is-waiting')).toHaveCount(0);
+  await openGroups(page);
+  await expect(field(page, 'feed-or-sell-herdHead')).toHaveValue('45');
+  expect(walk.taps).toBe(6);
+  expectNothingLeft(asked, server.origin);
+});
+
+test('with nothing kept it takes at most fifteen, and makes the place; next morning it is there', async ({ page, context }) => {
+  const { server, asked } = await withoutSignal(page, context, () => Promise.resolve());
+  const walk = new Walk(page);
+  await walk.tap(page.locator('main a[href$="/calculators/days-of-grass/"]').first());
+  await ready(page, 'days-of-grass');
+  await expect(stamp(page)).toHaveText('Example, not your numbers');
+  await walk.type(field(page, 'days-of-grass-areaAc'), '60');
+  await walk.type(field(page, 'days-of-grass-heightIn'), '8');
+  await walk.type(field(page, 'days-of-grass-stopHeightIn'), '4');
+  await walk.type(field(page, 'days-of-grass-stock-0-countHead'), '38');
+  await walk.type(field(page, 'days-of-grass-untilDay'), '2027-09-15');
+  await expect(page.locator('.ask .whose', { hasText: 'example' })).toHaveCount(0);
+  await walk.tap(page.getByRole('button', { name: 'Keep as my place' }));
+  await walk.type(page.getByLabel('Name of the place'), 'Creek place');
+  await walk.tap(page.getByRole('button', { name: 'Keep', exact: true }));
+  await expect(page.getByText('Kept in Creek place.', { exact: false })).toBeVisible();
+  expect(walk.taps).toBeLessThanOrEqual(15);
+  expect(walk.taps).toBe(9);
+  const [place, ...others] = await keptPlaces(page);
+  expect(others).toEqual([]);
+  expect(place).toMatchObject({
+    name: 'Creek place',
+    season: { endDay: '09-15' },
+    pastures: [{ name: 'Pasture 1', areaAc: 60, stopHeightIn: 4 }],
+    herd: [{ kind: 'cow', countHead: 38, told: { stage: 'nursing', day: '2027-06-20' } }],
+  });
+  // Only what was typed: the example's weight and appetite are nobody's.
+  expect(place?.herd[0]).not.toHaveProperty('weightLb');
+  expect(page.url()).not.toContain('Creek');
+
+  await page.clock.setFixedTime(new Date('2027-06-21T07:00:00'));
+  await page.goto(`${server.origin}/`);
+  const next = new Walk(page);
+  await next.tap(page.locator('main a[href$="/calculators/days-of-grass/"]').first());
+  await ready(page, 'days-of-grass');
+  await next.type(field(page, 'days-of-grass-heightIn'), '7.5');
+  await expect(field(page, 'days-of-grass-stock-0-countHead')).toHaveValue('38');
+  await expect(field(page, 'days-of-grass-areaAc')).toHaveValue('60');
+  await expect(page.locator('.ask .whose', { hasText: 'example' })).toHaveCount(0);
+  await next.tap(page.getByRole('button', { name: 'Copy link' }));
+  expect(next.taps).toBe(3);
+  expectNothingLeft(asked, server.origin);
+});
+
+const links = ['days-of-grass', 'carrying-capacity', 'hay-to-grass', 'storm-runoff'].map((slug) => {
+  const frozen: unknown = JSON.parse(readFileSync(join(import.meta.dirname, `../../calculators/catalog/${slug}/frozen.json`), 'utf8'));
+  const query = JSON.stringify(frozen).match(/"((?:[a-z][a-z-]*(?:\.[a-z-]+)?=)[^"]*&v=\d+)"/)?.[1];
+  if (query === undefined) throw new Error(`no frozen link of ${slug}`);
+  return { slug, query };
+});
+const valuesOf = (page: Page) =>
+  page
+    .locator('[data-form] :is(input, select)')
+    .evaluateAll((all) =>
+      all.flatMap((each) =>
+        each instanceof HTMLInputElement || each instanceof HTMLSelectElement
+          ? [[each.id, each.value, each instanceof HTMLInputElement && each.checked]]
+          : [],
+      ),
+    );
+for (const { slug, query } of links)
+  test(`a link opens with a place as without: ${slug}`, async ({ page }) => {
+    await page.clock.setFixedTime(new Date(morning));
+    await openForm(page, slug, `?${query}`);
+    await openGroups(page);
+    const [without, answer] = [await valuesOf(page), await page.locator('.answer').textContent()];
+    await keepPlace(page, twoBench);
+    await openForm(page, slug, `?${query}`);
+    await expect(page.getByText('These are the figures of a link.')).toBeVisible();
+    await openGroups(page);
+    expect(await valuesOf(page)).toEqual(without);
+    expect(await page.locator('.answer').textContent()).toBe(answer);
+    expect(new URL(page.url()).search.slice(1)).toBe(query);
+  });
+
+test('what a place would change in a link’s figures is told before it does', async ({ page }) => {
+  await page.clock.setFixedTime(new Date(morning));
+  await page.goto('/about/');
+  await keepPlace(page, twoBench);
+  await openForm(page, 'days-of-grass', '?area=25ac&height=7in&stock.kind=cow-nursing&stock.count=40&v=1');
+  await page.getByRole('button', { name: /^Use my place’s \(\d fields?\)$/ }).tap();
+  await expect(page.locator('.place-link dl')).toContainText('25 ac; yours: 205 ac');
+  await expect(field(page, 'days-of-grass-areaAc')).toHaveValue('25');
+  await page.getByRole('button', { name: 'Put these in' }).tap();
+  await expect(field(page, 'days-of-grass-areaAc')).toHaveValue('205');
+  await expect(field(page, 'days-of-grass-stock-0-countHead')).toHaveValue('45');
+  await expect(field(page, 'days-of-grass-heightIn')).toHaveValue('7');
+});
+
+test('a field that holds something else says what the place has, and takes it back', async ({ page }) => {
+  await page.clock.setFixedTime(new Date(morning));
+  await page.goto('/about/');
+  await keepPlace(page, twoBench);
+  await openForm(page, 'days-of-grass');
+  const count = field(page, 'days-of-grass-stock-0-countHead');
+  await count.fill('50');
+  const whose = whoseOf(page, 'days-of-grass-stock-0-countHead');
+  await expect(whose).toHaveText(/^yours your place: 45.* · use it · change it at my place$/);
+  await expect(whose.getByRole('link')).toHaveAttribute('href', /\/place\/#\/stock$/);
+  // It is still so after a reload: the address carries the figures, not the marks.
+  await page.waitForTimeout(600);
+  await page.reload();
+  await ready(page, 'days-of-grass');
+  await expect(page.getByText('These are the figures of a link')).toHaveCount(0);
+  await whose.getByRole('button', { name: 'use it' }).tap();
+  await expect(count).toHaveValue('45');
+  await expect(whose).toHaveText('from your place');
+});
+
+test('the demo place never passes for one’s own, and is thrown away from here', async ({ page }) => {
+  await page.clock.setFixedTime(new Date(morning));
+  await page.goto('/about/');
+  await keepPlace(page, { ...twoBench, isDemo: true });
+  await openForm(page, 'days-of-grass');
+  await expect(page.getByText('Demo place: invented. Nothing here is yours.')).toBeVisible();
+  await expect(stamp(page)).toHaveText('Example, not your numbers');
+  await expect(whoseOf(page, 'days-of-grass-stock-0-countHead')).toHaveText('from the demo place');
+  await page.getByRole('button', { name: 'Throw it away' }).tap();
+  await expect(page.getByText('Demo place: invented.')).toHaveCount(0);
+  await ready(page, 'days-of-grass');
+  expect(await keptPlaces(page)).toEqual([]);
+  await expect(field(page, 'days-of-grass-stock-0-countHead')).toHaveValue('40');
+});

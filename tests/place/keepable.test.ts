@@ -1,0 +1,113 @@
+import { describe, expect, it } from 'vitest';
+import { startTexts, type Texts } from '../../calculators/kit/state.ts';
+import { dayOf } from '../../calculators/units/printQuantity.ts';
+import type { Place } from '../../src/place/model/place.ts';
+import { fillTexts } from '../../src/place/offer/fillTexts.ts';
+import { keepableOf, withPasture } from '../../src/place/offer/keepable.ts';
+import { hasSameRows, movedTexts, textAt, withTextAt } from '../../src/place/offer/movedTexts.ts';
+import { offersOf } from '../../src/place/offer/offersOf.ts';
+import { isWhole } from '../../src/place/offer/puts.ts';
+import { stageOf } from '../../src/place/offer/stages.ts';
+import { calculatorOf } from '../support/catalog.ts';
+import { aPlace } from './aPlace.ts';
+
+const today = dayOf('2027-06-20') ?? 0;
+const empty = aPlace({ pastures: [], herd: [] });
+function kept(slug: string, typed: Readonly<Record<string, string>>, place: Place = empty) {
+  const calculator = calculatorOf(slug);
+  const texts = Object.entries(typed).reduce<Texts>((now, [at, to]) => withTextAt(now, at, to), startTexts(calculator.inputs));
+  let count = 0;
+  const list = keepableOf({
+    calculator,
+    texts,
+    system: 'us',
+    isOwn: (path) => Object.hasOwn(typed, path),
+    place,
+    pastureId: 'p-new',
+    todayDay: today,
+    newId: () => `id-${count++}`,
+  });
+  return { list, after: list.reduce((now, { put }) => put(now), withPasture(place, 'p-new', 'Pasture 1')) };
+}
+
+describe('what a form knows and a place does not', () => {
+  it('is what somebody typed, never the example', () => {
+    expect(kept('days-of-grass', {}).list).toEqual([]);
+    const { list, after } = kept('days-of-grass', { areaAc: '60\u00a0ac', 'stock.0.countHead': '38', untilDay: '2027-09-15' });
+    expect(list.map(({ label, shown }) => `${label}: ${shown}`)).toEqual([
+      'Acres of the pastures: 60 ac',
+      'Stock on this grass: 38 nursing cows of 1,250 lb',
+      'Last day on grass: Sep 15, 2027',
+    ]);
+    expect(isWhole(after)).toBe(true);
+    expect(after.pastures).toMatchObject([{ id: 'p-new', areaAc: 60 }]);
+    expect(after.season).toEqual({ endDay: '09-15' });
+    expect(after.herd).toEqual([{ id: 'id-0', kind: 'cow', countHead: 38, told: { stage: 'nursing', day: '2027-06-20' } }]);
+  });
+  it('is kept in the units of the place, whatever was typed', () => {
+    // 16 ha are 39.54 acres: 1 ha is 2.471 acres (NIST SP 811).
+    expect(kept('days-of-grass', { areaAc: '16\u00a0ha' }).after.pastures[0]?.areaAc).toBeCloseTo(39.54, 2);
+  });
+  it('stands unticked where the place says something else, and not at all where it says the same', () => {
+    const place = aPlace({ prices: { hayLikelyUsdPerTon: 165 }, pastures: [], herd: [{ id: 'c', kind: 'cow', countHead: 45, birthsDay: '03-10' }] });
+    expect(kept('hay-value', { priceUsdPerTon: '165\u00a0usd/ton' }, place).list).toEqual([]);
+    const { list, after } = kept('hay-value', { priceUsdPerTon: '180\u00a0usd/ton' }, place);
+    expect(list.map(({ replaces }) => replaces)).toEqual([true]);
+    expect(after.prices).toEqual({ hayLikelyUsdPerTon: 180 });
+    const herd = kept('days-of-grass', { 'stock.0.countHead': '50' }, place);
+    expect(herd.list.map(({ replaces }) => replaces)).toEqual([true]);
+    // Their day of birth is known, and says more than the word of a form.
+    expect(herd.after.herd).toEqual([{ id: 'c', kind: 'cow', countHead: 50, birthsDay: '03-10' }]);
+  });
+  it('is nothing that cannot be read, or that only the form has a word for', () => {
+    expect(kept('days-of-grass', { areaAc: 'about 60' }).list).toEqual([]);
+    expect(kept('cover-count', { country: 'humid' }).list).toEqual([]);
+    expect(kept('days-of-grass', { 'stock.0.kind': 'other', 'stock.0.countHead': '12' }).list).toEqual([]);
+  });
+  it('comes back into the form that it came from', () => {
+    const { after } = kept('days-of-grass', { areaAc: '60\u00a0ac', stopHeightIn: '4\u00a0in', 'stock.0.countHead': '38', untilDay: '2027-09-15' });
+    const { texts, marks } = fillTexts(calculatorOf('days-of-grass'), offersOf(after, today), today);
+    for (const [at, text] of [
+      ['areaAc', '60\u00a0ac'],
+      ['stopHeightIn', '4\u00a0in'],
+      ['stock.0.kind', 'cow-nursing'],
+      ['stock.0.countHead', '38'],
+      ['untilDay', '2027-09-15'],
+    ] as const) {
+      expect(textAt(texts, at), at).toBe(text);
+      expect(marks.map((mark) => mark.at)).toContain(at);
+    }
+  });
+});
+
+it('holds a told stage for a season, and never against a day of birth', () => {
+  const told = { stage: 'nursing', day: '2027-06-20' } as const;
+  expect(stageOf({ kind: 'cow', told }, today + 90)).toBe('nursing');
+  expect(stageOf({ kind: 'cow', told }, today + 91)).toBe('dry');
+  expect(stageOf({ kind: 'cow', told, birthsDay: '11-01' }, today)).toBe('dry');
+  expect(stageOf({ kind: 'bull', told }, today)).toBe('dry');
+});
+
+describe('another choice at the place', () => {
+  it('moves what stands as the one before had it, and leaves what was typed', () => {
+    const before = { areaAc: '85', stopHeightIn: '4', stock: [{ kind: 'cow', countHead: '45' }] };
+    const after = {
+      areaAc: '120',
+      stopHeightIn: '3.5',
+      stock: [
+        { kind: 'cow', countHead: '45' },
+        { kind: 'bull', countHead: '2' },
+      ],
+    };
+    expect(movedTexts({ ...before, stopHeightIn: '5' }, before, after)).toEqual({ ...after, stopHeightIn: '5' });
+    const own = { ...before, stock: [{ kind: 'cow', countHead: '50' }] };
+    expect(movedTexts(own, before, after)['stock']).toEqual(own.stock);
+  });
+  it('finds and writes a text by its path', () => {
+    const texts = { a: '1', months: ['1', '2'], rows: [{ x: '1' }, { x: '2' }] };
+    expect(['a', 'months.1', 'rows.1.x', 'rows.5.x', 'none'].map((at) => textAt(texts, at))).toEqual(['1', '2', '2', undefined, undefined]);
+    expect(withTextAt(texts, 'months.0', '9')['months']).toEqual(['9', '2']);
+    expect(withTextAt(texts, 'rows.1.x', '9')['rows']).toEqual([{ x: '1' }, { x: '9' }]);
+    expect([hasSameRows(texts.rows, [{ x: '3' }]), hasSameRows(texts.rows, texts.rows)]).toEqual([false, true]);
+  });
+});
