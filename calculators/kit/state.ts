@@ -188,8 +188,11 @@ export function withPlaceOf(inputs: Inputs, place: Texts, own: Texts): Texts {
   );
 }
 
-/** Is anything here a matter of management? Only then can two be compared. */
-export const canCompare = (inputs: Inputs): boolean =>
-  Object.values(inputs).some((input) =>
-    input.kind === 'rows' ? Object.values(input.columns).some((column) => column.belongsTo === 'management') : input.belongsTo === 'management',
-  );
+/** Is anything that is asked here a matter of management? Only then can two be compared. Without texts: is there such a question at all? */
+export const canCompare = (inputs: Inputs, texts?: Texts): boolean =>
+  Object.values(inputs).some((input) => {
+    if (texts && !isShown(input, texts)) return false;
+    return input.kind === 'rows'
+      ? Object.values(input.columns).some((column) => column.belongsTo === 'management')
+      : input.belongsTo === 'management';
+  });

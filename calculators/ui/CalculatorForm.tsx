@@ -236,7 +236,7 @@ export function CalculatorForm(props: CalculatorFormProps) {
             origin={linked.size > 0 ? 'link' : 'example'}
           />
         ))}
-        {canCompare(inputs) && (
+        {(thatTexts !== null || canCompare(inputs, form.this)) && (
           <button type="button" class={thatTexts ? 'wide-button is-quiet' : 'wide-button'} disabled={!isLive} onClick={act.compare}>
             {thatTexts ? 'Stop comparing' : 'Set another management beside it'}
           </button>

@@ -53,13 +53,13 @@ const smallTargets = (page: Page): Promise<readonly string[]> =>
       return (label ?? each).getBoundingClientRect();
     };
     // A link or an explained word within a sentence: words stand beside it in its own paragraph, cell or item, some for each of its links. A row of
-    // links with signs between them is none; and a number to dial is never let off.
+    // links with signs between them is none; and a number to dial is never let off. A source in brackets belongs to what it stands behind.
     const isInProse = (each: Element): boolean => {
       const around = each.closest('p, li, dd, dt, td, th, figcaption, h2, h3, label');
       const links = [...(around?.querySelectorAll('a, button') ?? [])];
       const linked = links.reduce((sum, link) => sum + (link.textContent?.trim().length ?? 0), 0);
       const beside = (around?.textContent?.trim().length ?? 0) - linked;
-      return each.matches('.term') || (each.matches('a:not([href^="tel:"])') && beside > 12 * links.length);
+      return each.matches('.term, .cite a') || (each.matches('a:not([href^="tel:"])') && beside > 12 * links.length);
     };
     return [...document.querySelectorAll('a[href], button, input, select, textarea, summary')]
       .filter((each) => seen(each) && !isInProse(each))
