@@ -541,7 +541,12 @@ for (const width of [320, 390, 1280]) {
     await page.getByRole('button', { name: 'Open the demo place' }).click();
     for (const view of ['Start', 'Ground', 'Stock', 'Feed', 'Water', 'Season', 'Tools', 'Files']) {
       await go(page, view);
-      for (const summary of await page.locator('.place .group > summary').all()) if (await summary.isVisible()) await summary.click();
+      await page.waitForLoadState('networkidle');
+      await page.waitForTimeout(200);
+      await page.evaluate(() => {
+        for (const summary of document.querySelectorAll<HTMLElement>('.place .group > summary')) summary.click();
+      });
+      await page.waitForTimeout(100);
       expect(await page.evaluate(() => document.documentElement.scrollWidth), view).toBeLessThanOrEqual(width);
     }
   });
