@@ -129,17 +129,14 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
   const own = new Set(Object.keys(records));
   const dater = opener && 'query' in opener ? undefined : (at ?? opener);
   const clock = dater?.clockNow(box.dataset['built'] ?? '');
-  let isOthers = false;
   let opened: Opening | null = null;
   const opening = (): Opening | null => {
     if (opener && 'query' in opener) {
-      const { form, notices, named } = opener.fromLink(calculator, opener.query);
-      const that = form.that && { ...form.that, ...records };
+      const { form: linked, notices, named } = opener.fromLink(calculator, opener.query);
+      const form = { this: { ...linked.this, ...records }, that: linked.that && { ...linked.that, ...records } };
       const whose = keptWhose(box, opener.query);
-      const led = whose ? undefined : at?.ledTo(opener.query, form, named, system);
-      isOthers = !whose && !led;
       return {
-        form: { this: { ...form.this, ...records }, that },
+        form,
         system,
         notices: hasRecords ? [...notices, keptNotice] : notices,
         linked: whose?.linked ?? named,
@@ -147,9 +144,8 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
         blank: new Set([...named].filter((key) => form.this[key] === '')),
         today: new Map(),
         placed: whose?.placed ?? new Set(),
-        place: whose && at?.marks(system),
         names: whose?.names ?? ['', ''],
-        ...led,
+        ...at?.opened(opener.query, { form, named, system, isOwn: whose !== undefined }),
       };
     }
     const fresh = clock && dater?.exampleBy(clock, calculator, system);
@@ -229,7 +225,7 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
     />,
     root,
   );
-  at?.draw(root, { id, isLink: isOthers, reach: () => reach });
+  at?.draw(root, id, () => reach);
   // The form's own first changes come from opening it; what follows comes from a person.
   return new Promise((done) =>
     setTimeout(async () => {

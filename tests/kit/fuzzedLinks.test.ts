@@ -73,5 +73,5 @@ describe.each(calculators.map((calculator) => [calculator.slug, calculator] as c
       }),
       { numRuns: each, seed: 12 },
     );
-  });
+  }, 60_000);
 });

@@ -132,10 +132,11 @@ export async function placeAt(calculator: Calculator, box: HTMLElement): Promise
         place: marksOf(filled),
       };
     },
-    marks: (system) => marksOf(filledIn(system)),
-    ledTo: (query, form, named, system) => {
+    opened: (query, { form, named, system, isOwn }) => {
+      if (isOwn) return { place: marksOf(filledIn(system)) };
       const [led, ids = ''] = (kept('sessionStorage', ledKey) ?? '').split(' ');
-      if (led !== query) return undefined;
+      isOthers = led !== query;
+      if (isOthers) return {};
       pastureIds = idsIn(ids);
       remember();
       const filled = filledIn(system);
@@ -195,9 +196,8 @@ export async function placeAt(calculator: Calculator, box: HTMLElement): Promise
       forget('localStorage', placeKey);
       location.reload();
     },
-    draw: (root, { id, isLink, reach }) => {
-      isOthers = isLink;
-      drawPlaceHead(root, { id, at, isLink, reach });
+    draw: (root, id, reach) => {
+      drawPlaceHead(root, { id, at, isLink: isOthers, reach });
       // Where a result leads, the choice of pasture goes along, and the next form knows whose figures it opens with.
       box.addEventListener('click', ({ target }) => {
         const link = target instanceof Element ? target.closest<HTMLAnchorElement>('.leads a') : null;

@@ -1,7 +1,6 @@
 import type { Calculator } from '../../../calculators/kit/define.ts';
 import type { Change, Reach } from '../../../calculators/ui/CalculatorForm.tsx';
 import type { Opening } from '../../../calculators/ui/formState.ts';
-import type { PlaceMarks } from '../../../calculators/ui/props.ts';
 import type { UnitSystem } from '../../../calculators/units/units.ts';
 import type { Clock, clockNow, Fresh } from '../../scripts/today.ts';
 import type { Place } from '../model/place.ts';
@@ -11,6 +10,13 @@ export interface Difference {
   readonly label: string;
   readonly now: string;
   readonly mine: string;
+}
+interface OpenedLink {
+  readonly form: Opening['form'];
+  readonly named: ReadonlySet<string>;
+  readonly system: UnitSystem;
+  /** Put in here before, by whoever reads it now. */
+  readonly isOwn: boolean;
 }
 /** Where a form stands to the place: fresh or the reader's own, or opened with somebody's link. */
 export interface AtPlace {
@@ -22,9 +28,8 @@ export interface AtPlace {
   readonly said: () => readonly string[];
   readonly clockNow: typeof clockNow;
   readonly exampleBy: (clock: Clock, calculator: Calculator, system: UnitSystem) => Fresh;
-  readonly marks: (system: UnitSystem) => PlaceMarks;
-  /** A form that the reader's own result led to: what the link leaves open or does not name comes from the place. */
-  readonly ledTo: (query: string, form: Opening['form'], named: ReadonlySet<string>, system: UnitSystem) => Partial<Opening> | undefined;
+  /** What the place adds to a form that a link opened: marks where the figures are the reader’s own, the rest where their own result led here, else nothing. */
+  readonly opened: (query: string, link: OpenedLink) => Partial<Opening>;
   readonly choose: (ids: readonly string[], change: Change, reach: Reach) => void;
   readonly differences: (change: Change) => readonly Difference[];
   readonly use: (change: Change, reach: Reach) => void;
@@ -32,5 +37,5 @@ export interface AtPlace {
   readonly throwAway: () => Promise<void>;
   readonly placePage: string;
   /** Above the form. Of somebody’s link nothing is taken for the reader’s own. */
-  readonly draw: (root: Element, form: { readonly id: string; readonly isLink: boolean; readonly reach: () => Reach | undefined }) => void;
+  readonly draw: (root: Element, id: string, reach: () => Reach | undefined) => void;
 }
