@@ -228,21 +228,21 @@ test('whom to call stands under a hard answer and in the note', async ({ page, c
   await expect(page.locator('.talk, .short-help')).toHaveCount(0);
 });
 
-const mostBytes = 61_000;
+const mostBytes = 62_400;
 /** Those that weigh more, each by what was measured: long tables, a second picture, a record. */
 const heavier: Readonly<Record<string, number>> = {
-  'days-of-grass': 61_700,
-  'feed-hazards': 62_000,
-  'carrying-capacity': 62_900,
-  'rain-on-ground': 63_000,
-  ponding: 63_400,
-  'hay-to-grass': 63_600,
-  'soil-loss': 65_200,
-  'ring-test': 65_200,
-  'forage-on-hand': 65_500,
-  'rain-record': 68_500,
-  'stock-water': 72_400,
-  'decision-dates': 72_500,
+  'days-of-grass': 63_000,
+  'feed-hazards': 63_200,
+  'carrying-capacity': 64_400,
+  'rain-on-ground': 64_300,
+  ponding: 64_600,
+  'hay-to-grass': 65_000,
+  'soil-loss': 66_500,
+  'ring-test': 66_500,
+  'forage-on-hand': 66_800,
+  'rain-record': 69_800,
+  'stock-water': 73_800,
+  'decision-dates': 73_900,
 };
 
 test('a whole calculator weighs what was measured, not more', async ({ page }) => {

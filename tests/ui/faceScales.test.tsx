@@ -5,6 +5,7 @@ import { picturesOf } from '../../calculators/kit/pictures.ts';
 import { calculatorOf } from '../support/catalog.ts';
 import { bandWidth, countOf, curtains, draw, numbersIn, pathsOf, sumOf, textsOf } from '../support/drawnFace.tsx';
 import { faceWidths } from '../support/faceCases.ts';
+import { near } from '../support/near.ts';
 
 /** Pixels to an inch, by the marks of the tape. */
 const perInch = (markup: string): number => {
@@ -99,7 +100,7 @@ describe('the ground on a face', () => {
     const past = draw({ slug: 'soil-loss', query: 'ground-cover=0pct&rain-factor=700&rise=72in' });
     expect(textsOf(past).map(({ words }) => words)).toContain('past a foot');
     const [, from, to] = /class="gone" [^>]*d="M0 ([\d.]+)H[\d.]+V([\d.]+)H0z"/.exec(past) ?? [];
-    expect((Number(to) - Number(from)) / perInch(past)).toBeCloseTo(12, 1);
+    near((Number(to) - Number(from)) / perInch(past), 12, 0.05);
   });
   it('stands a ring as wide and as deep as it is, by the same tape', () => {
     for (const query of ['', 'bore=12in', 'bore=3in&inserted=2in&water=100ml']) {
@@ -172,13 +173,13 @@ describe('limits of a face', () => {
   const curtain = (query: string, widthPx = 376, other?: string): number =>
     curtains(draw({ slug: 'storm-runoff', query, other, widthPx }))[0] ?? Number.NaN;
   it('gives an inch of water 42 px, all of it a third of the width, and what runs off 82 px', () => {
-    expect(curtain('rain=1in')).toBeCloseTo(42, 1);
-    expect(curtain('rain=2.9in', 608)).toBeCloseTo(2.9 * 42, 1);
-    expect(curtain('rain=3.1in')).toBeCloseTo(376 / 3, 1);
-    expect(curtain('rain=4in', 306)).toBeCloseTo(102, 1);
+    near(curtain('rain=1in'), 42, 0.05);
+    near(curtain('rain=2.9in', 608), 2.9 * 42, 0.05);
+    near(curtain('rain=3.1in'), 376 / 3, 0.05);
+    near(curtain('rain=4in', 306), 102, 0.05);
     // One of two narrow faces is 172 px wide.
-    expect(curtain('rain=3in', 376, 'rain=3in&ground-cover=85pct&grazing=light')).toBeCloseTo(172 * 0.42, 1);
-    expect(Math.max(...bandWidth(draw({ slug: 'storm-runoff', query: 'rain=30in&wetness=wet', widthPx: 608 }), 'ran'))).toBeCloseTo(82, 0);
+    near(curtain('rain=3in', 376, 'rain=3in&ground-cover=85pct&grazing=light'), 172 * 0.42, 0.05);
+    near(Math.max(...bandWidth(draw({ slug: 'storm-runoff', query: 'rain=30in&wetness=wet', widthPx: 608 }), 'ran')), 82, 0.5);
   });
   it('names the bands of a pair where each face has 250 px, and figures alone below that', () => {
     const words = (widthPx: number) =>
@@ -197,7 +198,7 @@ describe('limits of a face', () => {
     // 60 in at the most, and a quarter more.
     ['cover=own&curve-number=30&rain=30in', 75],
   ])('cuts the ground at whole threes of inches: %s', (query, cutIn) => {
-    expect(perInch(draw({ slug: 'storm-runoff', query }))).toBeCloseTo(soilPx / cutIn, 1);
+    near(perInch(draw({ slug: 'storm-runoff', query })), soilPx / cutIn, 0.05);
   });
   it('wets six times what soaked in, and by the room for water where that is known', () => {
     const front = (slug: string, query: string): number => {
@@ -216,8 +217,8 @@ describe('limits of a face', () => {
       const [, top, foot] = /class="ponded" d="M0 ([\d.]+)H[\d.]+V([\d.]+)/.exec(markup) ?? [];
       return { px: Number(foot) - 1 - Number(top), perIn: perInch(markup) };
     };
-    expect(sheet('rain=30in').px).toBeCloseTo(72, 0);
-    expect(sheet('').px).toBeCloseTo(sheet('').perIn, 0);
+    near(sheet('rain=30in').px, 72, 0.5);
+    near(sheet('').px, sheet('').perIn, 0.5);
   });
   it('draws plates four inches thick, and a ring over no more than 0.52 of the width', () => {
     const hard = draw({ slug: 'packed-soil', query: 'probe=pushed' });
@@ -226,7 +227,7 @@ describe('limits of a face', () => {
     const ring = /class="ring" d="M([\d.]+) [\d.]+V[\d.]+M([\d.]+) /.exec(
       draw({ slug: 'ring-test', query: 'bore=48in&inserted=12in&water=30000ml' }),
     );
-    expect(Number(ring?.[2]) - Number(ring?.[1])).toBeCloseTo(376 * 0.52, 0);
+    near(Number(ring?.[2]) - Number(ring?.[1]), 376 * 0.52, 0.5);
   });
   it('does not offer a pond to those without, and takes the next picture in its place', () => {
     const first = (slug: string, query: string) => picturesOf(calculatorOf(slug), runQuery(calculatorOf(slug), query).values)[0]?.kind;
