@@ -51,20 +51,25 @@ function earlyAnswers(root: Element): () => Promise<void> {
   };
 }
 
-/** The address follows the form, a little behind, and never grows the history: Back leaves the page, as people expect. */
+/** Browsers refuse an address that is written too often. */
+const restMs = 400;
+/** The address follows the form, at once and then with rests, and never grows the history: Back leaves the page, as people expect. */
 function addressBar(): (link: string) => void {
   let pending = '';
   let timer = 0;
   const flush = () => {
-    clearTimeout(timer);
-    timer = 0;
     if (pending !== '') history.replaceState(history.state, '', pending);
     pending = '';
   };
   addEventListener('pagehide', flush);
   return (link) => {
     pending = `?${link}${location.hash}`;
-    if (timer === 0) timer = window.setTimeout(flush, 400);
+    if (timer !== 0) return;
+    flush();
+    timer = window.setTimeout(() => {
+      timer = 0;
+      flush();
+    }, restMs);
   };
 }
 
