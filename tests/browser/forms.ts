@@ -18,6 +18,8 @@ export const range = (page: Page): Locator => page.locator('.answer .range').fir
 export async function openGroups(page: Page): Promise<void> {
   const closed = page.locator('details.group:not([open]) > summary');
   while ((await closed.count()) > 0) await closed.first().click();
+  // The fields of a group are drawn a moment after it was opened.
+  await expect(page.locator('details.group[open] > .group-list')).toHaveCount(0);
 }
 /** Lines of tables open one at a time: the one that reads so. */
 export async function changeLine(page: Page, title: string): Promise<void> {
