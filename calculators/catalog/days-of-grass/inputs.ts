@@ -72,7 +72,7 @@ export const inputs = {
   growthLbPerAcDay: number('What it still grows in a day', 'g', 'lb/ac/d', [0, 300], 0, {
     usual: 'growthLbPerAcDay',
     help: 'In a drought put 0, and take any rain as a gift.',
-    ask: 'Has it grown since last week? An inch in a week is about 40 pounds an acre a day. If you cannot see it, it is 0.',
+    ask: 'Has it grown since last week? At 275 pounds in an inch, an inch in a week is about 40 pounds an acre a day. If you cannot see it, it is 0.',
   }),
   eatenFrom: choice('How long they stay in one pasture', 'until-gone', {
     options: {
