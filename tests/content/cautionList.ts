@@ -283,4 +283,37 @@ export const wanted: readonly Wanted[] = [
   { name: 'mowing hay ground before the heat', guides: ['buying-and-storing-hay'], says: [/\bmow/i, /morning/i, /spark/i] },
   { name: 'a tractor by a gully or on a slope', guides: ['keeping-soil-home', 'laying-out-paddocks'], says: [/tractor/i, /roll/i, /slope|depth/i] },
   { name: 'fog fever: from dry range to lush feed', guides: ['annual-range'], says: [/fog fever/i, /hay/i, /don't drive/i, /veterinarian/i] },
+  {
+    name: 'nothing is sold, buried, cut or started before the office was asked',
+    guides: ['getting-help-with-money'],
+    says: [/don't sell, bury or render/i, /don't chop, graze or plow/i, /don't start a fence/i, /lender/i, /set-aside|contract/i],
+  },
+  {
+    name: 'what seeding can do to stock and people: sprays in the ground, treated seed, nurse crops, slopes',
+    guides: ['reseeding-or-waiting'],
+    says: [/label/i, /treated seed/i, /nitrate/i, /laboratory/i, /slope/i],
+  },
+  {
+    name: 'poison weeds, sprayed poison weeds, the label, sprays that last',
+    guides: ['fighting-weeds-after-drought'],
+    says: [/poison/i, /taste \*better\*/i, /14 days/, /label is the law/i, /hay and manure/i, /drift/i, /fire/i],
+  },
+  {
+    name: 'nitrogen and drought grass: nitrate, staggers, toxic fescue, the open bag',
+    guides: ['feeding-the-soil-after-drought'],
+    says: [/nitrate/i, /laboratory/i, /staggers/i, /60 pounds/i, /bagged nitrogen/i],
+  },
+  {
+    name: 'manure and litter: frozen ground, sprays, copper, botulism',
+    guides: ['feeding-the-soil-after-drought'],
+    says: [/frozen/i, /copper/i, /sheep/i, /botulism/i, /litter/i],
+  },
+  {
+    name: 'saved grass: toxin, frost, ice, fire',
+    guides: ['saving-grass-for-winter'],
+    says: [/fescue/i, /4 inches/i, /frost/i, /6 inches of snow/i, /quarter inch of ice/i, /red-flag/i],
+    before: 'standing-feed',
+  },
+  { name: 'bale grazing ends at the thaw; wrap off; wet draws', guides: ['saving-grass-for-winter'], says: [/thaw/i, /net wrap/i, /draw/i, /roll/i] },
+  { name: 'snow is no water for nursing, weaned or thin cattle', guides: ['saving-grass-for-winter'], says: [/snow/i, /nurse/i, /weaned/i, /thin/i] },
 ];
