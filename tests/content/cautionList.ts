@@ -151,6 +151,10 @@ export const wanted: readonly Wanted[] = [
       'stretching-winter-feed',
       'leased-and-permitted-ground',
       'writing-follow-up',
+      'getting-help-with-money',
+      'living-with-fire',
+      'feeding-in-a-pen',
+      'writing-a-drought-plan',
     ],
     says: [/\{\{Local talk-to-someone\}\}/],
   },
@@ -316,4 +320,56 @@ export const wanted: readonly Wanted[] = [
   },
   { name: 'bale grazing ends at the thaw; wrap off; wet draws', guides: ['saving-grass-for-winter'], says: [/thaw/i, /net wrap/i, /draw/i, /roll/i] },
   { name: 'snow is no water for nursing, weaned or thin cattle', guides: ['saving-grass-for-winter'], says: [/snow/i, /nurse/i, /weaned/i, /thin/i] },
+  {
+    name: 'short water: ask first, bloat, nitrate, blister beetles, wet pumps',
+    guides: ['irrigating-on-short-water'],
+    says: [/water is law/i, /nitrate/i, /laboratory/i, /bloat/i, /blister beetles/i, /lock out/i],
+  },
+  { name: 'walking a permit: snakes, heat, cages need a yes', guides: ['telling-how-much-was-taken'], says: [/snakes/i, /heat/i, /need a yes/i] },
+  {
+    name: 'fire: people first, gates open, nobody back in, power lines',
+    guides: ['living-with-fire'],
+    says: [/nobody dies for cattle/i, /throw every gate open/i, /don't go back/i, /power line/i],
+  },
+  {
+    name: 'after a fire: no hauling of the lame, withdrawal, pictures first, ash and posts',
+    guides: ['living-with-fire'],
+    says: [/can't walk isn't hauled/i, /withdrawal/i, /pictures/i, /ash/i],
+  },
+  { name: 'burn bans and red-flag days', guides: ['living-with-fire'], says: [/burn bans/i, /no welding/i, /mowing/i] },
+  {
+    name: 'an animal that the heat has struck is cooled where it stands',
+    guides: ['keeping-stock-cool'],
+    says: [/neck stretched/i, /veterinarian/i, /leave it where it is/i, /don't drive it/i, /911/],
+  },
+  {
+    name: 'cattle are worked before 10 a.m. in heat, and not that evening either',
+    guides: ['keeping-stock-cool'],
+    says: [/10 a\.m\./, /evening/i, /30 minutes/],
+  },
+  {
+    name: 'a pen: permits, grain, roughage, tested feed, nutritionist, gates',
+    guides: ['feeding-in-a-pen'],
+    says: [/permit/i, /14 days/, /roughage/i, /nitrate/i, /sulfur/i, /monensin/i, /nutritionist/i, /crush/i],
+  },
+  {
+    name: 'insect sprays: label, bees, water, days before grazing, blister beetles',
+    guides: ['meeting-grasshoppers-and-armyworms'],
+    says: [/label is the law/i, /bees/i, /fish/i, /count the days/i, /blister beetles/i, /horse/i],
+  },
+  {
+    name: 'by the creek: permits, algae and mud, poison plants, clearing brush, moving water',
+    guides: ['caring-for-streamsides'],
+    says: [/permits/i, /algae/i, /bogs/i, /hemlock/i, /chain saws/i, /rising creek/i],
+  },
+  {
+    name: 'mowers, sparks, protected nests, carcasses at water',
+    guides: ['sparing-birds-and-wildlife'],
+    says: [/shut off the power/i, /spark/i, /protected by law/i, /anthrax/i, /don't open/i],
+  },
+  {
+    name: 'a plan moves animals: withdrawal, heat, tested feed, who must say yes',
+    guides: ['writing-a-drought-plan'],
+    says: [/withdrawal/i, /can't walk isn't hauled/i, /nitrate/i, /lender/i, /talk to/i],
+  },
 ];
