@@ -22,8 +22,14 @@ interface Undo {
 }
 /** What the person must know of the open place, and can do about it. */
 export type Trouble = 'gone' | 'newer' | 'damaged';
+/** The rain that forms kept by themselves, until it was offered to a place. */
+export interface OldRain {
+  readonly read: () => string | undefined;
+  readonly settle: () => void;
+}
 interface SessionParts {
   readonly store: Store;
+  readonly oldRain: OldRain;
   readonly mark: OpenMark;
   readonly backups: Backups;
   readonly by: string;
@@ -51,6 +57,9 @@ export class Session {
   }
   get store(): Store {
     return this.parts.store;
+  }
+  get oldRain(): OldRain {
+    return this.parts.oldRain;
   }
   get backups(): Backups {
     return this.parts.backups;
@@ -169,10 +178,11 @@ export class Session {
     this.tell();
   }
   blank(name: string): Place {
-    return { ...this.head(), name, soils: [], pastures: [], herd: [], water: [] };
+    return { ...this.newHead(), v: placeVersion, name, soils: [], pastures: [], herd: [], water: [] };
   }
-  private head(): Pick<Place, 'id' | 'rev' | 'past' | 'changedBy' | 'changedAt' | 'v'> {
-    return { id: newId(), rev: 1, past: [`1-${randomMark()}`], changedBy: this.parts.by, changedAt: this.now.toISOString(), v: placeVersion };
+  /** What every record that is new begins with. */
+  newHead(): Pick<Place, 'id' | 'rev' | 'past' | 'changedBy' | 'changedAt'> {
+    return { id: newId(), rev: 1, past: [`1-${randomMark()}`], changedBy: this.parts.by, changedAt: this.now.toISOString() };
   }
   /** A place that is new here, open at once. */
   async begins(place: Place): Promise<void> {
