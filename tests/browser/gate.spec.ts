@@ -36,7 +36,7 @@ async function expectOneHand(page: Page): Promise<void> {
   expect(await page.evaluate(() => document.querySelector('.gate')?.getBoundingClientRect().bottom ?? Infinity)).toBeLessThanOrEqual(844);
   for (const each of await page.locator('.gate button:visible').all()) {
     const box = await each.boundingBox();
-    expect(Math.min(box?.width ?? 0, box?.height ?? 0), await each.innerText()).toBeGreaterThanOrEqual(56);
+    expect(Math.min(box?.width ?? 0, box?.height ?? 0), (await each.textContent()) ?? '').toBeGreaterThanOrEqual(56);
   }
 }
 
@@ -217,7 +217,7 @@ for (const format of ['Letter', 'A4'] as const)
     const heads = JSON.parse(readFileSync('content/sheets/grazing-record.json', 'utf8')).parts[1].columns.map(
       ({ name }: { readonly name: string }) => name,
     );
-    const printed = await page.locator('.record-paper thead').first().locator('th').allInnerTexts();
+    const printed = await page.locator('.record-paper thead').first().locator('th').allTextContents();
     expect(heads.filter((head: string) => !printed.includes(head))).toEqual([]);
     const pdf = (await page.pdf({ format, preferCSSPageSize: true })).toString('latin1');
     const [, width, height] = /\/MediaBox\s*\[0 0 ([\d.]+) ([\d.]+)\]/.exec(pdf) ?? [];

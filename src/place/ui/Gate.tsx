@@ -55,7 +55,7 @@ export function Gate(view: PlaceView) {
               </b>{' '}
               {move === undefined || sinceDay === undefined
                 ? 'stand nowhere yet'
-                : `on ${names.get(move.paddockId)?.name ?? move.paddockName ?? 'a paddock that was taken away'} since ${dayWords(sinceDay, todayDay)} (${daysWords(Math.max(0, todayDay - sinceDay))})`}
+                : `on ${names.get(move.paddockId)?.name ?? move.paddockName ?? 'a paddock that was taken away'} since ${sinceDay >= todayDay ? 'today' : `${dayWords(sinceDay, todayDay)} (${daysWords(todayDay - sinceDay)})`}`}
             </li>
           );
         })}
@@ -80,6 +80,9 @@ export function Gate(view: PlaceView) {
       {pane === 'rain' && <RainPane {...at} onDone={() => setPane(undefined)} />}
       {pane === 'hay' && <HayPane {...at} onDone={() => setPane(undefined)} />}
       {pane === 'height' && <HeightPane {...at} onDone={() => setPane(undefined)} />}
+      <p class="gate-on">
+        <a href="#/record">The record</a> <a href="#/">Your place</a>
+      </p>
     </div>
   );
 }

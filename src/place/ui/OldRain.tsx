@@ -1,5 +1,4 @@
 import { useState } from 'preact/hooks';
-import { rainGauge } from '../../../calculators/asks/rainGauge.ts';
 import { understandRecord } from '../../../calculators/kit/record/understandRecord.ts';
 import { isoDay } from '../../../calculators/units/printQuantity.ts';
 import type { RowBody } from '../record/bringLines.ts';
@@ -7,14 +6,14 @@ import { rainDays } from '../record/rainText.ts';
 import type { Rows } from './rows.ts';
 import type { PlaceView } from './view.ts';
 
-/** As many lines as the largest form takes. */
-const maxRows = 60_000;
+/** As the forms read it that keep it, and as many lines as the largest of them takes. */
+const gauge = { label: 'Rain record', unit: 'in', min: 0, max: 60, maxRows: 60_000 } as const;
 
 /** The rain that forms of this browser kept before there was a place: offered to the first place, once. */
 export function OldRain({ session, place, rows }: PlaceView & { readonly rows: Rows }) {
   const [text, setText] = useState(() => (place.isDemo === true ? undefined : session.oldRain.read()));
   if (text === undefined) return null;
-  const { lines, problem, isMonthly } = understandRecord({ ...rainGauge, maxRows }, text);
+  const { lines, problem, isMonthly } = understandRecord(gauge, text);
   const have = rainDays(rows.all);
   const adds = lines
     .filter(({ day }) => !have.has(day))

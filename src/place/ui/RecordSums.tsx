@@ -2,6 +2,7 @@ import { yearOf } from '../../../calculators/units/days.ts';
 import { shortMonthName } from '../../../calculators/units/months.ts';
 import { printNumber, printQuantity } from '../../../calculators/units/printQuantity.ts';
 import type { UnitSystem } from '../../../calculators/units/units.ts';
+import { dayIn } from '../record/days.ts';
 import { nextReady } from '../record/nextReady.ts';
 import { heightGap, type Planned } from '../record/planned.ts';
 import { sameWeek, shortestRest } from '../record/pointed.ts';
@@ -17,7 +18,8 @@ export function SumsTable({ stays, year, system }: Pick<ShownRecord, 'stays' | '
   const sums = groundYears(stays, year);
   if (sums.length === 0) return null;
   return (
-    <div class="record-table">
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: who has no mouse scrolls it by keys
+    <section class="record-table" tabIndex={0} aria-label="Sums of the year">
       <table>
         <caption>{year}, paddock by paddock</caption>
         <thead>
@@ -44,7 +46,7 @@ export function SumsTable({ stays, year, system }: Pick<ShownRecord, 'stays' | '
           ))}
         </tbody>
       </table>
-    </div>
+    </section>
   );
 }
 export function RainTable({ rows, year, system }: Pick<ShownRecord, 'rows' | 'year' | 'system'>) {
@@ -52,7 +54,8 @@ export function RainTable({ rows, year, system }: Pick<ShownRecord, 'rows' | 'ye
   if (months.every((each) => each === undefined)) return null;
   const total = months.reduce<number>((sum, each) => (each === undefined ? sum : sum + each), 0);
   return (
-    <div class="record-table">
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: who has no mouse scrolls it by keys
+    <section class="record-table" tabIndex={0} aria-label="Rain of the year">
       <table>
         <caption>Rain that was read in {year}. An empty month was not read.</caption>
         <thead>
@@ -74,7 +77,7 @@ export function RainTable({ rows, year, system }: Pick<ShownRecord, 'rows' | 'ye
           </tr>
         </tbody>
       </table>
-    </div>
+    </section>
   );
 }
 
@@ -137,8 +140,8 @@ export function RecordSums(shown: ShownRecord) {
               const ground = shown.stays.find(({ move }) => move.paddockId === each.plan.paddockId)?.name;
               return (
                 <li key={each.plan.id}>
-                  <b>{ground ?? each.plan.paddockName ?? 'A paddock'}</b>, {each.plan.inDay.slice(5)} for {daysWords(each.plannedDays)}:{' '}
-                  {doneWords(each, system)}
+                  <b>{ground ?? each.plan.paddockName ?? 'A paddock'}</b>, {dayWords(dayIn(each.plan.inDay), todayDay)} for{' '}
+                  {daysWords(each.plannedDays)}: {doneWords(each, system)}
                 </li>
               );
             })}
