@@ -36,7 +36,7 @@ describe('rain', () => {
   // March, April, May and June to the 19th: four firsts of a month.
   it('so far goes into the dates to decide by, with the day since when and the days that nobody read', () => {
     const form = filled('decision-dates', aPlace(), daily('2026-01-01', '2026-06-19'));
-    expect(form.texts['rainSoFarIn']).toBe('2 in');
+    expect(form.texts['rainSoFarIn']).toBe('2\u00a0in');
     expect(markOf(form, 'rainSoFarIn')).toMatchObject({ offer: 'rain.soFar', says: 'since Mar 1, 2026, 1 day not read' });
   });
   it('so far counts from the month that a fresh form counts from', () => {
@@ -59,7 +59,7 @@ describe('rain', () => {
   });
   it('of the last reading goes on the ground, with its day; a dry one does not', () => {
     const form = filled('rain-on-ground', aPlace(), [aRain()]);
-    expect(form.texts['rainIn']).toBe('0.5 in');
+    expect(form.texts['rainIn']).toBe('0.5\u00a0in');
     expect(markOf(form, 'rainIn')?.says).toBe('read May 4, 2026');
     expect(recordOffers(aPlace(), [aRain({ amountIn: 0 })], today).single.has('rain.lastReading')).toBe(false);
   });
@@ -75,9 +75,9 @@ describe('two heights of a paddock at rest', () => {
     const form = filled('rest-and-moves', aPlace(), rows);
     expect(['growthFrom', 'firstHeightIn', 'secondHeightIn', 'betweenDays'].map((key) => form.texts[key])).toEqual([
       'heights',
-      '4 in',
-      '5.5 in',
-      '10 d',
+      '4\u00a0in',
+      '5.5\u00a0in',
+      '10\u00a0d',
     ]);
     expect(markOf(form, 'secondHeightIn')?.says).toBe('Low bench, Jun 15, 2026');
   });
@@ -99,10 +99,10 @@ describe('what whole years fed', () => {
   it('goes into the carrying capacity, pasture by pasture, in head of the yardstick', () => {
     const form = filled('carrying-capacity', place, rows);
     expect(form.texts['yieldFrom']).toBe('stock-days');
-    expect(form.texts['usualEatenLbPerDay']).toBe('30 lb/d');
+    expect(form.texts['usualEatenLbPerDay']).toBe('30\u00a0lb/d');
     expect(form.texts['pastures']).toMatchObject([
-      { usualHead: '45 head', lastedDays: '25 d' },
-      { usualHead: '0 head', lastedDays: '0 d' },
+      { usualHead: '45\u00a0head', lastedDays: '25\u00a0d' },
+      { usualHead: '0\u00a0head', lastedDays: '0\u00a0d' },
     ]);
   });
   it('is not offered from a year that is not over, or where a stay cannot be counted, nor instead of yields that are known', () => {
