@@ -11,6 +11,7 @@ import { fillTexts } from '../../src/place/offer/fillTexts.ts';
 import { offersOf } from '../../src/place/offer/offersOf.ts';
 import { recordOffers } from '../../src/place/offer/recordOffers.ts';
 import { dayIn } from '../../src/place/record/days.ts';
+import { planFrom, workedMoves } from '../../src/place/record/planFrom.ts';
 import { openStore } from '../../src/place/store/openStore.ts';
 import { rowKind } from '../../src/place/store/rowKind.ts';
 import { calculatorOf } from '../support/catalog.ts';
@@ -101,8 +102,8 @@ describe('what whole years fed', () => {
     expect(form.texts['yieldFrom']).toBe('stock-days');
     expect(form.texts['usualEatenLbPerDay']).toBe('30\u00a0lb/d');
     expect(form.texts['pastures']).toMatchObject([
-      { usualHead: '45\u00a0head', lastedDays: '25\u00a0d' },
-      { usualHead: '0\u00a0head', lastedDays: '0\u00a0d' },
+      { usualHead: '45', lastedDays: '25\u00a0d' },
+      { usualHead: '0', lastedDays: '0\u00a0d' },
     ]);
   });
   it('is not offered from a year that is not over, or where a stay cannot be counted, nor instead of yields that are known', () => {
@@ -124,4 +125,28 @@ it('a form finds the lines that the store has kept for its place, and none of an
   );
   store.close();
   expect(await readRows('p1')).toEqual([aMove()]);
+});
+
+describe('moves that a form worked out', () => {
+  const moves = [
+    { paddock: 1, herd: 1, inDay: today, outDay: today + 4, lookDay: today - 3 },
+    { paddock: 2, herd: 1, inDay: today + 4, outDay: today + 8, lookDay: today + 1 },
+  ];
+  it('become the plan, paddock by paddock in the order of the place', () => {
+    expect(planFrom(aPlace(), [], workedMoves({ moves }))).toMatchObject([
+      { is: 'plan', paddockId: 'low', herdNumber: 1, inDay: '2026-06-20', outDay: '2026-06-24', lookDay: '2026-06-17' },
+      { paddockId: 'high', inDay: '2026-06-24' },
+    ]);
+  });
+  it('make no plan where the place has fewer paddocks, and say how many', () => {
+    expect(planFrom(aPlace(), ['low'], moves)).toEqual({ has: 1, needs: 2 });
+  });
+  it('are those of rests and moves as it stands, and of no form that has none', () => {
+    const results = (slug: string) => {
+      const run = runTexts(calculatorOf(slug), fillTexts(calculatorOf(slug), offersOf(aPlace(), today), today).texts, 'us');
+      return 'outcome' in run ? workedMoves(run.outcome.values) : [];
+    };
+    expect(results('rest-and-moves').length).toBeGreaterThan(7);
+    expect(results('rain-on-ground')).toEqual([]);
+  });
 });
