@@ -214,6 +214,7 @@ for (const format of ['Letter', 'A4'] as const)
     await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
     await page.emulateMedia({ media: 'print' });
     await expect(page.locator('.record-paper')).toBeVisible();
+    await expect(page.locator('.record-paper')).toContainText('Two Bench place, 2027');
     const heads = JSON.parse(readFileSync('content/sheets/grazing-record.json', 'utf8')).parts[1].columns.map(
       ({ name }: { readonly name: string }) => name,
     );
@@ -222,7 +223,6 @@ for (const format of ['Letter', 'A4'] as const)
     const pdf = (await page.pdf({ format, preferCSSPageSize: true })).toString('latin1');
     const [, width, height] = /\/MediaBox\s*\[0 0 ([\d.]+) ([\d.]+)\]/.exec(pdf) ?? [];
     expect(Number(width)).toBeGreaterThan(Number(height));
-    await expect(page.locator('.record-paper')).toContainText('Two Bench place, 2027');
   });
 
 test('tables go out and come in again, line by line, and nothing is written before the button', async ({ page }) => {
