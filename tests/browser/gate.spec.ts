@@ -102,6 +102,28 @@ test('a move can be taken back, and set on an earlier day', async ({ page }) => 
   await expect.poll(async () => (await moves(page)).find(({ id }) => id === 'm1')).toMatchObject({ outDay: '2027-06-19' });
 });
 
+test('many paddocks and two herds fit on one screen, and the rest is one tap away', async ({ page }) => {
+  const paddocks = Array.from({ length: 12 }, (_, index) => ({ id: `low-${index + 1}`, name: `Low bench ${index + 1}` }));
+  const many = {
+    ...twoBench,
+    pastures: twoBench.pastures.map((each) => (each.id === 'low' ? { ...each, paddocks } : each)),
+    herd: [...twoBench.herd, { id: 'ewes', kind: 'ewe' as const, countHead: 60, weightLb: 160, herdNumber: 2 }],
+  };
+  await page.clock.setFixedTime(morning);
+  await page.goto('/about/');
+  await keepPlace(page, many);
+  await keepRows(page, [aMove({ placeId, paddockId: 'low-1', inDay: '2027-06-18' })]);
+  await page.goto('/place/#/gate');
+  await button(page, 'They moved').tap();
+  await button(page, 'Herd 2').tap();
+  await expectOneHand(page);
+  await button(page, '9 more').tap();
+  await button(page, /^Low bench 12/).tap();
+  await expect
+    .poll(async () => (await moves(page)).find((row) => 'herdNumber' in row && row.herdNumber === 2))
+    .toMatchObject({ paddockId: 'low-12', stock: [{ kind: 'ewe', countHead: 60 }] });
+});
+
 test('a move before they came there is refused in words', async ({ page }) => {
   await open(page, 'gate', [aMove({ placeId, inDay: '2027-06-20' })]);
   await button(page, 'A day back').tap();

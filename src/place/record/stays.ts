@@ -57,9 +57,10 @@ export interface Counting {
   readonly yardstickLbPerDay?: number;
 }
 
+type Read = { readonly day: number; readonly amountIn: number };
 /** Rain of the days from the one after they came until they went; nothing where the gauge was not read in that time. */
-function rainBetween(rows: readonly Row[], inDay: number, outDay: number): number | undefined {
-  const read = rowsOf(rows, 'rain').filter(({ day }) => dayIn(day) > inDay && dayIn(day) <= outDay);
+function rainBetween(rain: readonly Read[], inDay: number, outDay: number): number | undefined {
+  const read = rain.filter(({ day }) => day > inDay && day <= outDay);
   return read.length === 0 ? undefined : read.reduce((sum, { amountIn }) => sum + amountIn, 0);
 }
 
@@ -67,6 +68,7 @@ function rainBetween(rows: readonly Row[], inDay: number, outDay: number): numbe
 export function staysOf(place: Place, rows: readonly Row[], { todayDay, yardstickLbPerDay }: Counting): readonly Stay[] {
   const grounds = groundsById(place);
   const moves = rowsOf(rows, 'move');
+  const rain = rowsOf(rows, 'rain').map(({ day, amountIn }) => ({ day: dayIn(day), amountIn }));
   const hayOf = new Map<MoveRow, HayRow[]>();
   for (const hay of rowsOf(rows, 'hay')) {
     const move = stayOf(moves, hay, todayDay);
@@ -85,7 +87,7 @@ export function staysOf(place: Place, rows: readonly Row[], { todayDay, yardstic
     const weights = fed.map(dryLb);
     const hayLb = weights.reduce<number>((sum, each) => (each === undefined ? sum : sum + each), 0);
     const eaten = eatenLbPerDay(move.stock);
-    const rainIn = rainBetween(rows, inDay, outDay);
+    const rainIn = rainBetween(rain, inDay, outDay);
     const areaAc = ground?.areaAc;
     const isCounted = eaten !== undefined && areaAc !== undefined && areaAc > 0 && yardstickLbPerDay !== undefined && yardstickLbPerDay > 0;
     const shared = isCounted ? { eatenLbPerDay: eaten, days, areaAc, yardstickLbPerDay } : undefined;

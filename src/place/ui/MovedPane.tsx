@@ -10,7 +10,7 @@ import { type AtGate, Choices } from './atGate.tsx';
 import { dayWords, heightWords, readyWords } from './recordWords.ts';
 
 /** So many stand there at once: the rest is one tap away, and none lies below the screen. */
-const shownFirst = 4;
+const shownFirst = 3;
 
 /** Which paddock they went to: the one that is ready first stands first, and one tap writes it. */
 export function MovedPane({ place, rows, day, todayDay, herds, onDone }: AtGate & { readonly onDone: () => void }) {
