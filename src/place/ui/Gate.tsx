@@ -80,9 +80,11 @@ export function Gate(view: PlaceView) {
       {pane === 'rain' && <RainPane {...at} onDone={() => setPane(undefined)} />}
       {pane === 'hay' && <HayPane {...at} onDone={() => setPane(undefined)} />}
       {pane === 'height' && <HeightPane {...at} onDone={() => setPane(undefined)} />}
-      <p class="gate-on">
-        <a href="#/record">The record</a> <a href="#/">Your place</a>
-      </p>
+      {pane === undefined && (
+        <p class="gate-on">
+          <a href="#/record">The record</a> <a href="#/">Your place</a>
+        </p>
+      )}
     </div>
   );
 }
