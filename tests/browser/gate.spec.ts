@@ -5,6 +5,7 @@ import { expect, type Locator, type Page, test } from '@playwright/test';
 import type { Row } from '../../src/place/model/row.ts';
 import { aHay, aHeight, aMove, aRain } from '../place/aRow.ts';
 import { dist } from '../site/builtSite.ts';
+import { field, openForm, openGroups } from './forms.ts';
 import { keepPlace, keepRows, keptRows, twoBench } from './placeOfOnes.ts';
 import { serve } from './staticServer.ts';
 
@@ -292,4 +293,29 @@ test('the record goes into the file of its place and out of it again', async ({ 
   await other.getByRole('button', { name: 'Bring in one place' }).click();
   await expect.poll(async () => (await keptRows(other)).length).toBe(record.length);
   await other.close();
+});
+
+test('two heights of a resting paddock open rests and moves, and its moves become the plan', async ({ page }) => {
+  const four = Array.from({ length: 8 }, (_, index) => ({ id: `high-${index + 1}`, name: `High bench ${index + 1}` }));
+  const place = { ...twoBench, pastures: twoBench.pastures.map((each) => (each.id === 'high' ? { ...each, paddocks: four } : each)) };
+  await page.clock.setFixedTime(morning);
+  await page.goto('/about/');
+  await keepPlace(page, place);
+  await keepRows(page, [
+    aHeight({ placeId, paddockId: 'high-2', day: '2027-06-05', heightIn: 4 }),
+    aHeight({ id: 'h2', placeId, paddockId: 'high-2', day: '2027-06-15', heightIn: 5.5 }),
+  ]);
+  await openForm(page, 'rest-and-moves');
+  await openGroups(page);
+  await expect(field(page, 'rest-and-moves-firstHeightIn')).toHaveValue('4');
+  await expect(field(page, 'rest-and-moves-betweenDays')).toHaveValue('10');
+  await expect(page.locator('.field', { has: field(page, 'rest-and-moves-secondHeightIn') }).locator('.whose')).toHaveText(
+    'from your place, High bench 2, Jun 15, 2027',
+  );
+  await button(page, 'Keep as my place').click();
+  await button(page, /^Keep these \d+ moves as the plan/).click();
+  await expect(page.getByText('in the plan of Two Bench place.')).toBeVisible();
+  const plan = (await keptRows(page)).filter(({ is }) => is === 'plan');
+  expect(plan.length).toBeGreaterThan(7);
+  expect(plan.some((row) => 'inDay' in row && row.inDay === '2027-06-20')).toBe(true);
 });
