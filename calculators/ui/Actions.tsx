@@ -18,7 +18,7 @@ interface ActionsProps {
 
 async function saveCalendar(calculator: Calculator, outcome: Outcome): Promise<void> {
   const { calendarFile } = await import('./calendarFile.ts');
-  const url = URL.createObjectURL(new Blob([calendarFile(calculator, outcome.calendar)], { type: 'text/calendar' }));
+  const url = URL.createObjectURL(new Blob([calendarFile(calculator.slug, outcome.calendar)], { type: 'text/calendar' }));
   const anchor = document.createElement('a');
   anchor.href = url;
   anchor.download = `${calculator.slug}.ics`;
