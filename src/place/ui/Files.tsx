@@ -4,8 +4,8 @@ import { printDay } from '../../../calculators/units/printQuantity.ts';
 import { faultOfSize } from '../files/limits.ts';
 import { type FileRead, readFile } from '../files/read.ts';
 import { textOfRaw } from '../files/save.ts';
+import type { Belongings } from '../model/belongings.ts';
 import type { Place } from '../model/place.ts';
-import type { Row } from '../model/row.ts';
 import { type Room, roomOf } from '../store/storageState.ts';
 import { download } from './download.ts';
 import { Preview } from './Preview.tsx';
@@ -47,14 +47,14 @@ function SaveFile(view: View) {
 
 function OpenFile(view: View) {
   const [read, setRead] = useState<FileRead | undefined>(undefined);
-  const [rowsHere, setRowsHere] = useState<readonly Row[]>([]);
+  const [keptHere, setKeptHere] = useState<Partial<Belongings>>({});
   const open = async (input: HTMLInputElement): Promise<void> => {
     const file = input.files?.[0];
     if (file === undefined) return;
     const fault = file.size > mostBytes ? faultOfSize(file.size) : undefined;
     try {
       const found: FileRead = fault === undefined ? readFile(await file.text()) : { is: 'refused', say: fault };
-      if (found.is === 'read' && found.rows.length > 0) setRowsHere(await view.session.rowsOf(view.session.places));
+      if (found.is === 'read') setKeptHere(await view.session.belongingsOf(view.session.places));
       setRead(found);
     } catch {
       setRead({ is: 'refused', say: 'This device could not read the file. Nothing was changed.' });
@@ -74,7 +74,7 @@ function OpenFile(view: View) {
           {read.say}
         </p>
       )}
-      {read?.is === 'read' && <Preview key={read.savedAt} view={view} read={read} rowsHere={rowsHere} onDone={() => setRead(undefined)} />}
+      {read?.is === 'read' && <Preview key={read.savedAt} view={view} read={read} keptHere={keptHere} onDone={() => setRead(undefined)} />}
     </>
   );
 }

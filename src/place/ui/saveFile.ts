@@ -13,6 +13,6 @@ export async function saveFile(view: View, places: readonly Place[]): Promise<vo
   const [first] = places;
   if (first === undefined) return;
   const name = places.length === 1 ? first.name : 'places';
-  download(nameOfFile(name, today(view)), textOfPlaces(places, edition, session.now.toISOString(), await session.rowsOf(places)));
+  download(nameOfFile(name, today(view)), textOfPlaces(places, edition, session.now.toISOString(), await session.belongingsOf(places)));
   for (const place of places) session.backups.saved(place, session.now);
 }

@@ -1,10 +1,11 @@
 import type { Picked } from '../files/merge.ts';
+import type { Belongings } from '../model/belongings.ts';
 import type { Clash } from '../model/parts.ts';
 import { type Place, placeVersion } from '../model/place.ts';
-import type { Row } from '../model/row.ts';
 import type { Aside } from '../store/aside.ts';
 import type { Saved } from '../store/decide.ts';
 import { type Editing, editing } from '../store/editing.ts';
+import type { Kind } from '../store/kind.ts';
 import { placeKind } from '../store/kinds.ts';
 import { type Kept, newId, randomMark } from '../store/records.ts';
 import type { StorageState } from '../store/storageState.ts';
@@ -190,23 +191,26 @@ export class Session {
     const { demoPlace } = await import('../demo.ts');
     await this.begins(demoPlace(newId(), this.parts.by, this.now.toISOString()));
   }
-  /** The record of some places, for what goes out with them. Only views of the record hold it open. */
-  async rowsOf(places: readonly Place[]): Promise<readonly Row[]> {
-    const { rowKind } = await import('../store/rowKind.ts');
+  /** What is kept with some places, for what goes out with them. Only views of it hold it open. */
+  async belongingsOf(places: readonly Place[]): Promise<Belongings> {
+    const [{ rowKind }, { noteKind, resultKind, visitKind }] = await Promise.all([import('../store/rowKind.ts'), import('../store/visitKinds.ts')]);
     const ids = new Set(places.map(({ id }) => id));
-    return (await this.store.read(rowKind)).records.filter(({ placeId }) => ids.has(placeId));
+    const of = async <T extends Kept & { readonly placeId: string }>(kind: Kind<T>): Promise<readonly T[]> =>
+      (await this.store.read(kind)).records.filter(({ placeId }) => ids.has(placeId));
+    return { rows: await of(rowKind), visits: await of(visitKind), results: await of(resultKind), notes: await of(noteKind) };
   }
-  /** Takes the open place away for good with its record, in one transaction. */
+  /** Takes the open place away for good with its record and its visits, in one transaction. */
   async throwAway(): Promise<void> {
     const { place } = this;
     if (place === undefined) return;
     await this.flush();
     this.editing = undefined;
-    const rows = await this.rowsOf([place]);
+    const kept = await this.belongingsOf([place]);
+    const stores = ['rows', 'visits', 'results', 'notes'] as const;
     await this.store.remove(
       placeKind,
       place.id,
-      rows.map(({ id }) => ({ store: 'rows', id })),
+      stores.flatMap((store) => kept[store].map(({ id }) => ({ store, id }))),
     );
     this.backups.forget(place.id);
     await this.readAll();
