@@ -10,7 +10,7 @@ import { textOfPlaces } from '../../src/place/files/save.ts';
 import { noteSchema } from '../../src/place/model/note.ts';
 import { readNote, readResult, readVisit } from '../../src/place/model/readVisit.ts';
 import { resultSchema } from '../../src/place/model/result.ts';
-import { visitSchema } from '../../src/place/model/visit.ts';
+import { type Visit, visitSchema } from '../../src/place/model/visit.ts';
 import { placeKind } from '../../src/place/store/kinds.ts';
 import { memoryStore, openStore } from '../../src/place/store/openStore.ts';
 import type { Store } from '../../src/place/store/store.ts';
@@ -98,11 +98,13 @@ describe('two windows on one visit', () => {
     for (const [store, id] of [
       [one, 'r1'],
       [other, 'r2'],
-    ] as const)
+    ] as const) {
+      const withOne: Visit = { ...before, results: [{ id, slug: 'ring-test', title: 'Rings' }] };
       await store.saveAll([
-        { kind: visitKind, edits: [{ before, after: { ...before, results: [{ id, slug: 'ring-test', title: 'Rings' }] } }] },
+        { kind: visitKind, edits: [{ before, after: withOne }] },
         { kind: resultKind, edits: [{ before: null, after: aResult({ id }) }] },
       ]);
+    }
     const after = await visitIn(one);
     expect(after.results.map(({ id }) => id)).toEqual(['r1', 'r2']);
     expect(after.clash).toBeUndefined();

@@ -14,6 +14,7 @@ const stepSchema = v.strictObject({
   who: v.optional(nameSchema),
   byDay: v.optional(daySchema),
   isDone: v.optional(v.boolean()),
+  typed: typedSchema,
 });
 export type Step = v.InferOutput<typeof stepSchema>;
 

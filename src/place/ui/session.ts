@@ -10,6 +10,7 @@ import { placeKind } from '../store/kinds.ts';
 import { type Kept, newId, randomMark } from '../store/records.ts';
 import type { StorageState } from '../store/storageState.ts';
 import type { Store } from '../store/store.ts';
+import type { Begun } from '../visit/newVisit.ts';
 import type { Backups } from './backups.ts';
 import { type Data, dataAt, isFields, isList, withChanges } from './edit.ts';
 import type { OpenMark } from './openMark.ts';
@@ -42,6 +43,7 @@ export class Session {
   private readonly parts: SessionParts;
   private editing: Editing<Place> | undefined;
   private readonly listeners = new Set<() => void>();
+  private readonly flushes = new Set<() => Promise<unknown>>();
 
   constructor(parts: SessionParts) {
     this.parts = parts;
@@ -125,7 +127,16 @@ export class Session {
     this.tell();
   }
   flush(): Promise<unknown> {
-    return this.editing?.flush() ?? Promise.resolve();
+    return Promise.all([this.editing?.flush(), ...[...this.flushes].map((flush) => flush())]);
+  }
+  /** Another record is at work in this window: it is written when the place is. */
+  alsoFlush(flush: () => Promise<unknown>): () => void {
+    this.flushes.add(flush);
+    return () => this.flushes.delete(flush);
+  }
+  /** A record that nobody has written yet. */
+  begun(): Begun {
+    return { id: newId(), rev: 1, past: [`1-${randomMark()}`], changedBy: this.parts.by, changedAt: this.now.toISOString() };
   }
   /** Takes a thing out of a list, in a way that can be taken back. */
   takeAway(label: string, path: readonly string[], index: number): void {
@@ -170,10 +181,7 @@ export class Session {
     this.tell();
   }
   blank(name: string): Place {
-    return { ...this.head(), name, soils: [], pastures: [], herd: [], water: [] };
-  }
-  private head(): Pick<Place, 'id' | 'rev' | 'past' | 'changedBy' | 'changedAt' | 'v'> {
-    return { id: newId(), rev: 1, past: [`1-${randomMark()}`], changedBy: this.parts.by, changedAt: this.now.toISOString(), v: placeVersion };
+    return { ...this.begun(), v: placeVersion, name, soils: [], pastures: [], herd: [], water: [] };
   }
   /** A place that is new here, open at once. */
   async begins(place: Place): Promise<void> {

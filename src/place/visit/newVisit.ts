@@ -14,7 +14,7 @@ export const newVisit = (begun: Begun, placeId: string, day: string, by: string 
   steps: [],
   results: [],
 });
-export const newNote = (begun: Begun, visit: Visit, day: string): Note => ({
+export const newNote = (begun: Begun, visit: Pick<Visit, 'id' | 'placeId'>, day: string): Note => ({
   ...begun,
   id: visit.id,
   v: noteVersion,
