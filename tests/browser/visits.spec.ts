@@ -44,6 +44,10 @@ test('three calculations and one printed note take at most twenty taps on a kept
   await tap(button(page, 'High bench'));
   await kept(page, 'Infiltration rate from a ring test', 'ring-test', async () => {
     // The day's own readings are free: nobody counts them.
+    await page
+      .getByRole('button', { name: /^Change/ })
+      .first()
+      .tap();
     await field(page, 'ring-test-rings-0-firstMin').fill('4');
   });
   await kept(page, 'Ground cover from a hundred steps', 'cover-count');
@@ -157,7 +161,7 @@ test('nothing goes out before somebody says for whom; then each copy has what it
   await expect(page.getByText('Copied. Paste it')).toBeVisible();
   const [html = '', text = ''] = await clipboard(page);
   expect(html).toMatch(/<h1>.*<h2>.*<a href="http/s);
-  expect(html).not.toMatch(/<script|<style|<link|style=|class=|on\w+=/i);
+  expect(html).not.toMatch(/<script|<style|<link|<[^>]*\s(?:style|class|on\w+)=/i);
   expect(html).toContain('&lt;script&gt;');
   for (const each of ['Ana Reyes', 'Lou will rest it', '(Kit Moss, by Jul 20, 2027)', '988', 'These are planning figures'])
     expect(html + text).toContain(each);
@@ -190,10 +194,10 @@ test('words of a note are changed in place and put back; the last five stay', as
   await expect(seen).toHaveValue('Better than last year.');
   await button(page, /^Put the words back/).tap();
   await expect(seen).toHaveValue(/Moss said/);
-  await button(page, 'Leave it out: What you said').tap();
+  await button(page, 'Leave it out What you said').tap();
   for (const last of ['Before you act on it', 'Someone to talk to', 'These are planning figures', 'Sources', 'Where a copy is'])
-    await expect(button(page, `Leave it out: ${last}`)).toHaveCount(0);
-  await button(page, 'Up: Someone to talk to').tap();
+    await expect(button(page, `Leave it out ${last}`)).toHaveCount(0);
+  await button(page, 'Up Someone to talk to').tap();
   await button(page, 'For the producer').tap();
   const { text } = await saved(page, 'Save as plain text');
   expect(text).not.toContain('WHAT YOU SAID');

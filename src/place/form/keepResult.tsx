@@ -26,7 +26,12 @@ const mostVisits = 6;
 const sourcesOn = (box: HTMLElement): readonly string[] =>
   box.dataset['ownsAddress'] === undefined
     ? []
-    : [...document.querySelectorAll('.sources .references li')].map((each) => (each.textContent ?? '').replace(/\s+/g, ' ').trim());
+    : [...document.querySelectorAll('.sources .references li')].map((each) => {
+        const entry = each.cloneNode(true);
+        // A link beside it tells which copy was read, and not what the work is.
+        if (entry instanceof Element) entry.querySelector('a[href*="/sources/"]')?.remove();
+        return (entry.textContent ?? '').replace(/\s+/g, ' ').trim();
+      });
 
 interface Into {
   readonly place: Place;

@@ -45,8 +45,7 @@ function EditBlock({ view, facts, block, audience, isFirst, isLast, onBlock, onV
   const { visit } = facts;
   const move = (by: -1 | 1, label: string, isOff: boolean) => (
     <button type="button" class="quiet" disabled={isOff} onClick={() => onMove(by)}>
-      {label}
-      <span class="unseen">: {title}</span>
+      {label} <span class="unseen">{title}</span>
     </button>
   );
   return (
@@ -65,7 +64,7 @@ function EditBlock({ view, facts, block, audience, isFirst, isLast, onBlock, onV
           {cameWith !== undefined && (
             <p>
               <button type="button" class="quiet" onClick={() => onBlock({ text: undefined })}>
-                Put the words back<span class="unseen">: {title}</span>
+                Put the words back <span class="unseen">{title}</span>
               </button>
             </p>
           )}
@@ -78,7 +77,7 @@ function EditBlock({ view, facts, block, audience, isFirst, isLast, onBlock, onV
         <label class="place-tick">
           <input type="checkbox" checked={isForOffice(block, facts)} onChange={(event) => onBlock({ isForOffice: event.currentTarget.checked })} />
           <span>
-            In the office’s copy<span class="unseen">: {title}</span>
+            In the office’s copy <span class="unseen">{title}</span>
           </span>
         </label>
       )}
@@ -86,8 +85,7 @@ function EditBlock({ view, facts, block, audience, isFirst, isLast, onBlock, onV
         {move(-1, 'Up', isFirst)} {move(1, 'Down', isLast)}{' '}
         {!isFixed && (
           <button type="button" class="quiet" onClick={() => onBlock({ isLeftOut: isLeftOut ? undefined : true })}>
-            {isLeftOut ? 'Put it in' : 'Leave it out'}
-            <span class="unseen">: {title}</span>
+            {isLeftOut ? 'Put it in' : 'Leave it out'} <span class="unseen">{title}</span>
           </button>
         )}
       </p>

@@ -44,7 +44,7 @@ function One({ view, result, onTakeAway }: { readonly view: PlaceView; readonly 
           <a href={formAddress(slug, link)}>Open it as it stood</a>
         )}{' '}
         <button type="button" class="quiet" onClick={onTakeAway}>
-          Take it away<span class="unseen">: {title}</span>
+          Take it away <span class="unseen">{title}</span>
         </button>
       </p>
       {form !== undefined && form.version !== version && <Since result={result} view={view} />}

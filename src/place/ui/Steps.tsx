@@ -42,7 +42,7 @@ export function Steps({ view, steps, onChange }: StepsProps) {
                   onChange={(event) => onChange([{ path: ['steps', step.id, 'isDone'], to: event.currentTarget.checked || undefined }])}
                 />
                 <span>
-                  Done<span class="unseen">: step {index + 1}</span>
+                  Done <span class="unseen">step {index + 1}</span>
                 </span>
               </label>
               <button
