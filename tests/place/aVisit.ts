@@ -73,6 +73,7 @@ export const money = aResult({
   title: 'Feed or sell',
   link: 'v=1&herd=40',
   note: 'Feeding costs $412 a cow.',
+  stamp: 'Example, not your numbers',
   shown: [{ label: 'Cost', text: '$412' }],
   cautions: [
     { lead: 'Call 811 days before.', say: 'Call 811 a few days before you drive a ring.', source: 'common practice' },

@@ -1,6 +1,7 @@
 // "Keep this result": a calculation as it stands, into a visit. Fetched when it is tapped, or where a visit is open.
 import { render } from 'preact';
 import { useState } from 'preact/hooks';
+import { stampNow } from '../../../calculators/ui/paper/stampNow.ts';
 import { otherTexts, sideTitles } from '../../../calculators/ui/sides.ts';
 import { localDay } from '../../../calculators/units/days.ts';
 import { isoDay } from '../../../calculators/units/printQuantity.ts';
@@ -63,6 +64,7 @@ async function write(
     keptDay: today(),
     edition: box.dataset['edition'] ?? 'not said',
     sources: sourcesOn(box),
+    stamp: stampNow(calculator, change),
   });
   const after: Visit = {
     ...visit,

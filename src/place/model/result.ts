@@ -26,6 +26,8 @@ export const resultSchema = v.strictObject({
   link: v.pipe(v.string(), v.maxLength(longestLink)),
   /** The line to take along, as it stood. */
   note: wordsSchema,
+  /** Whose figures they were, where not all were the reader’s own: "Example, not your numbers". */
+  stamp: v.optional(nameSchema),
   /** Figures in order, each with its range where it has one. */
   shown: listOf(v.strictObject({ label: nameSchema, text: wordsSchema, range: v.optional(wordsSchema) }), 200),
   cautions: listOf(v.strictObject({ lead: wordsSchema, say: wordsSchema, source: wordsSchema }), 100),

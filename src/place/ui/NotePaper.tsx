@@ -47,7 +47,11 @@ function PaperBlock({ block }: { readonly block: Block }) {
   return (
     <section class={address === undefined ? 'paper-block' : 'paper-block has-code'}>
       <h3>{title}</h3>
-      {address !== undefined && address.length <= longestCoded && <Code link={address} />}
+      {address !== undefined && address.length <= longestCoded && (
+        <div class="note-code">
+          <Code link={address} />
+        </div>
+      )}
       {text
         .split(/\n+/)
         .filter((each) => each.trim() !== '')

@@ -24,6 +24,11 @@ function One({ view, result, onTakeAway }: { readonly view: PlaceView; readonly 
   return (
     <li>
       <h4>{names === '' ? title : `${names}: ${title}`}</h4>
+      {result.stamp !== undefined && (
+        <p>
+          <b>{result.stamp}</b>
+        </p>
+      )}
       <p>{note}</p>
       <dl class="told-fields">
         {shown.slice(0, 4).map(({ label, text, range }) => (

@@ -86,7 +86,7 @@ function OpenPlace({ view, place }: { readonly view: View; readonly place: Place
     <>
       <FieldsView id="place" record={place} fields={[nameField]} system={system} path={[]} onChange={(changes) => session.change(changes)} />
       <p>
-        <a class="wide-button" href="#/visit/new">
+        <a class="big-link" href="#/visit/new">
           New visit
         </a>
       </p>

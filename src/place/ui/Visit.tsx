@@ -141,7 +141,7 @@ function OneVisit({ view, id }: { readonly view: PlaceView; readonly id: string 
           </p>
         ))}
       <p>
-        <a class="wide-button" href={`#/note/${visit.id}`}>
+        <a class="big-link" href={`#/note/${visit.id}`}>
           Write the note
         </a>
       </p>
@@ -149,6 +149,14 @@ function OneVisit({ view, id }: { readonly view: PlaceView; readonly id: string 
       <FieldsView id="visit" fields={visitFields} {...shared} />
       <h3>The ground that day</h3>
       <FieldsView id="visit" fields={groundFields} {...shared} />
+      <label class="place-tick">
+        <input
+          type="checkbox"
+          checked={visit.ground?.isFrozen === true}
+          onChange={(event) => onChange([{ path: ['ground', 'isFrozen'], to: event.currentTarget.checked || undefined }])}
+        />
+        <span>The ground was frozen</span>
+      </label>
       <h3>Seen and said</h3>
       {words('seen', 'What we saw', 'Start with what is good.')}
       {words('said', 'What you said', 'In their words, not yours.')}

@@ -18,7 +18,7 @@ export function Visits({ session, place }: PlaceView) {
   return (
     <>
       <p>
-        <a class="wide-button" href="#/visit/new">
+        <a class="big-link" href="#/visit/new">
           New visit
         </a>
       </p>

@@ -7,7 +7,7 @@ interface WordsProps {
 }
 /** Several lines of words. */
 export const Words = ({ id, label, help, text, onText }: WordsProps) => (
-  <div class="field">
+  <div class="field words-field">
     <p class="field-name">
       <label for={id}>{label}</label>
     </p>

@@ -92,10 +92,12 @@ function headOf({ place, visit }: Facts): readonly Line[] {
   ];
 }
 /** Figures with their ranges, as they were kept: nobody types over them. */
-const figures = ({ shown }: Result): readonly Line[] =>
-  shown
+const figures = ({ shown, stamp }: Result): readonly Line[] => [
+  ...(stamp === undefined ? [] : [[{ text: stamp, isStrong: true }]]),
+  ...shown
     .slice(0, 4)
-    .map(({ label, text, range }) => [{ text: `${label}: ` }, { text, isStrong: true }, ...(range === undefined ? [] : [{ text: `, ${range}` }])]);
+    .map(({ label, text, range }) => [{ text: `${label}: ` }, { text, isStrong: true }, ...(range === undefined ? [] : [{ text: `, ${range}` }])]),
+];
 function linkLine(facts: Facts, result: Result): Line {
   const href = addressOf(facts, result);
   const record = result.hasRecord ? ' The record that went into it is not in the link.' : '';

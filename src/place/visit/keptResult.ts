@@ -19,10 +19,12 @@ interface Keeping {
   readonly keptDay: string;
   readonly edition: string;
   readonly sources: readonly string[];
+  /** Whose figures they are, where not all are the reader’s own. */
+  readonly stamp: string;
 }
 const nameOf = (text: string): string => text.slice(0, 200) || '–';
 /** What stands under a form, as it is kept: words and numbers, not only the link that gives them. */
-export function keptResult({ begun, calculator, link, outcome, other, titles, system, sources, pastureIds, ...where }: Keeping): Result {
+export function keptResult({ begun, calculator, link, outcome, other, titles, system, sources, pastureIds, stamp, ...where }: Keeping): Result {
   const figures = (side: Outcome, title: string) =>
     side.shown
       .filter((name) => calculator.quantities[name]?.kind !== 'rows')
@@ -47,6 +49,7 @@ export function keptResult({ begun, calculator, link, outcome, other, titles, sy
     link,
     // Whom to call stands in the note once, not under each result.
     note: noteOf({ ...calculator, weighsOnPeople: false }, outcome, other, titles),
+    ...(stamp === '' ? {} : { stamp: nameOf(stamp) }),
     shown: other ? [...figures(outcome, titles[0]), ...figures(other, titles[1])] : figures(outcome, ''),
     cautions: cautions
       .filter(({ say }, index) => cautions.findIndex((each) => each.say === say) === index)

@@ -1,5 +1,5 @@
 import { moistureFeels } from '../../model/visit.ts';
-import { amount, choice, day, type PlaceField, text, yesNo } from './field.ts';
+import { amount, choice, day, type PlaceField, text } from './field.ts';
 
 /** The head of a visit. */
 export const visitFields: readonly PlaceField[] = [
@@ -18,7 +18,6 @@ export const groundFields: readonly PlaceField[] = [
   ),
   amount('ground.daysSinceRain', 'Days since rain', 'd', [0, 1000], 3),
   amount('ground.fiveDayRainIn', 'Rain of the last five days', 'in', [0, 50], 0.5),
-  yesNo('ground.isFrozen', 'The ground was frozen'),
   text('spots', 'Where', { help: 'In words, so that the same spots are found again: third post from the gate.' }),
 ];
 export const nextFields: readonly PlaceField[] = [day('nextDay', 'Day of the next look')];
