@@ -1,7 +1,11 @@
 import { checkList } from '../checks.ts';
 import { meanChange } from './meanChange.ts';
 
-const example = { source: 'nag-two-means', where: 'example G07CAF, equal variances; ends to the digits that its deviations bear', seen: 'computed' } as const;
+const example = {
+  source: 'nag-two-means',
+  where: 'example G07CAF, equal variances; ends to the digits that its deviations bear',
+  seen: 'computed',
+} as const;
 /** So many readings with this mean and this standard deviation: the example gives no more of its own. */
 const readings = (count: number, mean: number, deviation: number): readonly number[] => {
   const away = deviation * Math.sqrt((count - 1) / count);

@@ -19,6 +19,7 @@ const ofPlace: Readonly<Partial<Record<ViewKey, FunctionComponent<PlaceView>>>> 
   tools: lazily(async () => (await import('./Groups.tsx')).OwnTools),
   visits: lazily(async () => (await import('./Visits.tsx')).Visits),
   visit: lazily(async () => (await import('./Visit.tsx')).VisitPage),
+  compare: lazily(async () => (await import('./Compare.tsx')).Compare),
   note: lazily(async () => (await import('./Note.tsx')).NotePage),
 };
 const Files = lazily<View>(async () => (await import('./Files.tsx')).Files);

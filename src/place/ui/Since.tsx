@@ -1,11 +1,10 @@
 import { useEffect, useState } from 'preact/hooks';
-import { type Calculator, noteOf } from '../../../calculators/kit/define.ts';
+import { noteOf } from '../../../calculators/kit/define.ts';
 import { fromLink } from '../../../calculators/kit/openLink.ts';
 import { runTexts } from '../../../calculators/kit/runTexts.ts';
 import type { Result } from '../model/result.ts';
+import { definitionOf } from './definitions.ts';
 import type { PlaceView } from './view.ts';
-
-const definitions = import.meta.glob<{ default: Calculator }>('../../../calculators/catalog/*/definition.ts');
 
 interface Now {
   readonly note: string;
@@ -13,9 +12,7 @@ interface Now {
 }
 /** What the same answers give today. */
 async function nowOf({ slug, link, version }: Result, system: PlaceView['system']): Promise<Now> {
-  const load = definitions[`../../../calculators/catalog/${slug}/definition.ts`];
-  if (!load) throw new RangeError(`no definition for ${slug}`);
-  const { default: calculator } = await load();
+  const calculator = await definitionOf(slug);
   const { form } = fromLink(calculator, link);
   const ran = runTexts(calculator, form.this, system);
   const changes = calculator.changes.filter((each) => each.version > version).map(({ say }) => say);
