@@ -31,7 +31,7 @@ const mayUse: Readonly<Record<string, readonly string[]>> = {
   'place-model': ['valibot'],
   'place-offer': [],
   'place-store': ['idb'],
-  'place-files': ['valibot'],
+  'place-files': ['valibot', 'fflate'],
   'place-visit': ['mdast', 'mdast-util-to-markdown'],
 };
 /** The layer of a path: `kit`, or `catalog/storm-runoff`, since one calculator may not lean on another. */

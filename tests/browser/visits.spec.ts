@@ -84,7 +84,7 @@ test('three calculations and one printed note take at most twenty taps on a kept
   for (const each of asked) expect(each).not.toMatch(/bench/i);
 });
 
-const visits = (page: Page, store: 'visits' | 'results' | 'notes' | 'aside'): Promise<readonly Readonly<Record<string, unknown>>[]> =>
+const visits = (page: Page, store: 'visits' | 'results' | 'notes' | 'photos' | 'aside'): Promise<readonly Readonly<Record<string, unknown>>[]> =>
   page.evaluate(
     (name) =>
       new Promise<Record<string, unknown>[]>((done) => {
@@ -215,7 +215,7 @@ test('where the browser lets no page copy, the note stands there selected', asyn
 
 test('a note’s link opens the same figures where the site was never seen', async ({ page, browser }) => {
   await told(page);
-  const [result] = await visits(page, 'results');
+  const result = (await visits(page, 'results')).find(({ slug }) => slug === 'ring-test');
   const address = await page.locator('.note-block a[href*="/calculators/ring-test/"]').first().getAttribute('href');
   const other = await (await browser.newContext()).newPage();
   await other.goto(address ?? '');
@@ -298,4 +298,112 @@ test('a calculator that has changed since says both; one that this copy has not 
   await expect(page.getByText('It was full.')).toBeVisible();
   await expect(page.getByText('This copy of the pages has no such calculator')).toBeVisible();
   await expect(page.locator('.coming a')).toHaveCount(0);
+});
+
+/** A photo as a phone writes it: with where it was taken in its head. */
+async function photoWithPosition(page: Page): Promise<Buffer> {
+  const bare = await page.evaluate(() => {
+    const canvas = document.createElement('canvas');
+    [canvas.width, canvas.height] = [2400, 1200];
+    const pen = canvas.getContext('2d');
+    if (pen) {
+      pen.fillStyle = '#7a5';
+      pen.fillRect(0, 0, 2400, 1200);
+    }
+    return canvas.toDataURL('image/jpeg').split(',')[1] ?? '';
+  });
+  const jpeg = Buffer.from(bare, 'base64');
+  // A TIFF head, one field that points to the positions, and two of those: latitude N and longitude W, by the standard of such heads (Exif 2.3, GPS IFD).
+  const field = (tag: number, type: number, count: number, value: number): Buffer => {
+    const bytes = Buffer.alloc(12);
+    bytes.writeUInt16LE(tag, 0);
+    bytes.writeUInt16LE(type, 2);
+    bytes.writeUInt32LE(count, 4);
+    bytes.writeUInt32LE(value, 8);
+    return bytes;
+  };
+  const list = (...fields: readonly Buffer[]): Buffer => {
+    const count = Buffer.alloc(2);
+    count.writeUInt16LE(fields.length);
+    return Buffer.concat([count, ...fields, Buffer.alloc(4)]);
+  };
+  const tiff = Buffer.concat([
+    Buffer.from('II*\0\x08\0\0\0', 'latin1'),
+    list(field(0x8825, 4, 1, 26)),
+    list(field(1, 2, 2, 0x4e), field(3, 2, 2, 0x57)),
+    Buffer.from('FIELDPOSITION 38.1234567 -97.7654321'),
+  ]);
+  const body = Buffer.concat([Buffer.from('Exif\0\0'), tiff]);
+  const head = Buffer.from([0xff, 0xe1, (body.length + 2) >> 8, (body.length + 2) & 0xff]);
+  return Buffer.concat([jpeg.subarray(0, 2), head, body, jpeg.subarray(2)]);
+}
+const tellsPosition = (bytes: Buffer): boolean => /Exif|FIELDPOSITION|38\.1234567/.test(bytes.toString('latin1'));
+
+test('a photo keeps nothing of where it was taken: not where it is stored, not in the file, not on paper', async ({ page, browser }) => {
+  await begun(page);
+  const photo = await photoWithPosition(page);
+  expect(tellsPosition(photo)).toBe(true);
+  await page.getByLabel('Add photos').setInputFiles({ name: 'gate.jpg', mimeType: 'image/jpeg', buffer: photo });
+  await expect(page.locator('.visit-photos img')).toHaveCount(1);
+  await page.getByLabel('Photo 1: What it shows').fill('Crust by the gate');
+  await page.getByLabel('Add photos').setInputFiles({ name: 'words.txt', mimeType: 'text/plain', buffer: Buffer.from('no picture') });
+  await expect(page.getByText('This device could not read words.txt as a picture.')).toBeVisible();
+  await written(page, 'visits', 'Crust by the gate');
+  const [stored] = await visits(page, 'photos');
+  const bytes = Buffer.from(String(stored?.['data']), 'base64');
+  expect(bytes.length).toBeGreaterThan(100);
+  expect(tellsPosition(bytes)).toBe(false);
+  expect(JSON.stringify(await visits(page, 'visits'))).not.toMatch(/gate\.jpg|FIELDPOSITION/);
+  expect(
+    await page.locator('.visit-photos img').evaluate((image) => (image instanceof HTMLImageElement ? [image.naturalWidth, image.naturalHeight] : [])),
+  ).toEqual([1600, 800]);
+  await page.goto('/place/#/files');
+  const [download] = await Promise.all([page.waitForEvent('download'), button(page, /^Save Two Bench place as a file/).click()]);
+  expect(download.suggestedFilename()).toMatch(/\.zip$/);
+  const zip = readFileSync(await download.path());
+  // Pictures lie in it unpacked.
+  expect(zip.includes(bytes)).toBe(true);
+  expect(tellsPosition(zip)).toBe(false);
+  const other = await (await browser.newContext()).newPage();
+  await other.goto('/place/#/files');
+  await placed(other);
+  await other.getByLabel('A file of a place').setInputFiles({ name: 'place.zip', mimeType: 'application/zip', buffer: zip });
+  await other.getByRole('button', { name: 'Bring in one place' }).click();
+  await expect.poll(async () => (await visits(other, 'photos')).length).toBe(1);
+  expect((await visits(other, 'photos'))[0]?.['data']).toBe(stored?.['data']);
+  await other.close();
+  await page.goto('/place/#/visits');
+  await page.locator('.visit-link').click();
+  await page.getByRole('link', { name: 'Write the note' }).click();
+  await button(page, 'For the office').click();
+  await page.emulateMedia({ media: 'print' });
+  await printedWords(page);
+  await expect(page.locator('.note-photo img')).toHaveCount(0);
+  await page.evaluate(() => dispatchEvent(new Event('afterprint')));
+  await page.emulateMedia({ media: 'screen' });
+  await button(page, 'For the producer').click();
+  await page.emulateMedia({ media: 'print' });
+  await printedWords(page);
+  await expect(page.locator('.note-photo img')).toHaveCount(1);
+});
+
+test('two visits are set side by side, with what was not alike', async ({ page }) => {
+  await begun(page);
+  await button(page, 'High bench').tap();
+  await kept(page, 'Ground cover from a hundred steps', 'cover-count');
+  await page.getByLabel('Day of the visit').fill('2025-06-18');
+  await page.getByLabel('How the ground felt').selectOption('Moist');
+  await written(page, 'visits', '2025-06-18');
+  await page.goto('/place/#/visit/new');
+  await expect(page.getByText('Nothing yet.')).toBeVisible();
+  await button(page, 'High bench').tap();
+  await kept(page, 'Ground cover from a hundred steps', 'cover-count');
+  await page.getByLabel('How the ground felt').selectOption('Wet');
+  await page.goto('/place/#/visits');
+  for (const tick of await page.locator('.kept-places input').all()) await tick.check();
+  await page.getByRole('link', { name: /side by side/ }).tap();
+  await expect(page.getByRole('heading', { name: 'High bench: Ground cover from a hundred steps' })).toBeVisible();
+  await expect(page.getByText('The change cannot be told from chance.')).toBeVisible();
+  await expect(page.getByText(/the ground felt moist then and wet now/).first()).toBeVisible();
+  await expect(page.locator('.visits-plot circle')).toHaveCount(2);
 });

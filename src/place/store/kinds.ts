@@ -12,5 +12,6 @@ const kinds: Readonly<Partial<Record<StoreName, () => Promise<Kind<Kept>>>>> = {
   results: async () => (await import('./visitKinds.ts')).resultKind,
   visits: async () => (await import('./visitKinds.ts')).visitKind,
   notes: async () => (await import('./visitKinds.ts')).noteKind,
+  photos: async () => (await import('./visitKinds.ts')).photoKind,
 };
 export const kindIn = async (store: StoreName): Promise<Kind<Kept> | undefined> => kinds[store]?.();

@@ -1,8 +1,9 @@
 import { useState } from 'preact/hooks';
 import * as v from 'valibot';
 import { type Note, noteSchema } from '../model/note.ts';
+import { photoAddress } from '../model/photo.ts';
 import { type Visit, visitSchema } from '../model/visit.ts';
-import { noteKind, resultKind, visitKind } from '../store/visitKinds.ts';
+import { noteKind, photoKind, resultKind, visitKind } from '../store/visitKinds.ts';
 import { type Audience, isForOffice, isOfficesChoice, outgoing, usualPlaceCode } from '../visit/audience.ts';
 import { type Block, blocksOf, type Facts } from '../visit/blocks.ts';
 import { newNote } from '../visit/newVisit.ts';
@@ -108,6 +109,8 @@ export function NotePage(view: PlaceView) {
   const noteWork = useRecord(session, noteKind, id, () => newNote(session.begun(), { id, placeId: place.id }, today(view)));
   const resultIds = visitWork.is === 'there' ? visitWork.value.results.map((each) => each.id) : [];
   const results = useKept(session, resultKind, () => true, resultIds);
+  const photoIds = visitWork.is === 'there' ? (visitWork.value.photos ?? []).map((each) => each.id) : [];
+  const photos = useKept(session, photoKind, () => true, photoIds) ?? [];
   const [audience, setAudience] = useState<Audience | undefined>(undefined);
   if (visitWork.is === 'coming' || noteWork.is !== 'there' || results === undefined) return null;
   if (visitWork.is === 'none' || visitWork.value.placeId !== place.id)
@@ -119,7 +122,7 @@ export function NotePage(view: PlaceView) {
   const [visit, note] = [visitWork.value, noteWork.value];
   const base = place.linkBase === undefined ? copyAddress() : withStroke(place.linkBase);
   const inVisit = visit.results.flatMap((each) => results.find((result) => result.id === each.id) ?? []);
-  const facts: Facts = { place, visit, results: inVisit, note, base, edition };
+  const facts: Facts = { place, visit, results: inVisit, note, base, edition, photos: new Map(photos.map((each) => [each.id, photoAddress(each)])) };
   const blocks = blocksOf(facts);
   const onNote = (changes: readonly Change[]): void => noteWork.set(changed(isNote, note, [...changes, { path: ['editedDay'], to: today(view) }]));
   const onVisit = (changes: readonly Change[]): void => visitWork.set(changed(isVisit, visit, changes));

@@ -43,7 +43,7 @@ const onPaper = (line: Line): Line =>
     return run.href.length <= longestCoded ? { text: 'Scan the code to open it as it stood' } : { text: run.href };
   });
 function PaperBlock({ block }: { readonly block: Block }) {
-  const { title, text = '', lines, isList, address } = block;
+  const { title, text = '', lines, isList, address, images } = block;
   return (
     <section class={address === undefined ? 'paper-block' : 'paper-block has-code'}>
       <h3>{title}</h3>
@@ -58,7 +58,13 @@ function PaperBlock({ block }: { readonly block: Block }) {
         .map((each) => (
           <p key={each}>{each}</p>
         ))}
-      {lines.length > 0 && <RunsView lines={lines.map(onPaper)} isList={isList} />}
+      {images?.map(({ src, words }) => (
+        <figure key={src.slice(-40) + words} class="note-photo">
+          <img src={src} alt={words} />
+          <figcaption>{words}</figcaption>
+        </figure>
+      ))}
+      {images === undefined && lines.length > 0 && <RunsView lines={lines.map(onPaper)} isList={isList} />}
     </section>
   );
 }

@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import type { Pictures } from '../files/pictures.ts';
 import { previewOf } from '../files/preview.ts';
 import type { FileRead } from '../files/read.ts';
 import { textOfRaw } from '../files/save.ts';
@@ -10,13 +11,14 @@ import type { View } from './view.ts';
 interface PreviewProps {
   readonly view: View;
   readonly read: Extract<FileRead, { is: 'read' }>;
+  readonly pictures: Pictures | undefined;
   readonly keptHere: Partial<Belongings>;
   readonly onDone: () => void;
 }
 type Choice = 'leave' | 'bring' | 'namesake';
 
 /** What a file would bring, place by place. Only its button writes. */
-export function Preview({ view, read, keptHere, onDone }: PreviewProps) {
+export function Preview({ view, read, pictures, keptHere, onDone }: PreviewProps) {
   const { session, system } = view;
   const [coming] = useState(() => previewOf(read, { places: session.places, ...keptHere }));
   const [choices, setChoices] = useState<readonly Choice[]>(() => coming.map(({ isPicked }) => (isPicked ? 'bring' : 'leave')));
@@ -27,7 +29,7 @@ export function Preview({ view, read, keptHere, onDone }: PreviewProps) {
     return choice === undefined || choice === 'leave' ? [] : [{ coming: each, isNamesake: choice === 'namesake' }];
   });
   const bring = async (): Promise<void> => {
-    const saved = await session.bring(picked);
+    const saved = await session.bring(picked, pictures);
     const held = saved.some((each) => each.is === 'held');
     if (held) setSaid('This device had no room for all of it. It is in this window; save the file before you close it.');
     else onDone();

@@ -9,6 +9,7 @@ import { changed, listed } from './edit.ts';
 import { FieldsView } from './FieldView.tsx';
 import { groundFields, nextFields, visitFields } from './fields/visit.ts';
 import { useKept, useRecord } from './keptRecords.ts';
+import { Photos } from './Photos.tsx';
 import { Results } from './Results.tsx';
 import { Steps } from './Steps.tsx';
 import { today } from './saveFile.ts';
@@ -160,6 +161,7 @@ function OneVisit({ view, id }: { readonly view: PlaceView; readonly id: string 
       <h3>Seen and said</h3>
       {words('seen', 'What we saw', 'Start with what is good.')}
       {words('said', 'What you said', 'In their words, not yours.')}
+      <Photos view={view} visit={visit} onChange={onChange} />
       <h3>What we agreed</h3>
       <Steps view={view} steps={visit.steps} onChange={onChange} />
       <FieldsView id="visit" fields={nextFields} {...shared} />

@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { Visit } from '../model/visit.ts';
-import { noteKind, resultKind, visitKind } from '../store/visitKinds.ts';
+import { noteKind, photoKind, resultKind, visitKind } from '../store/visitKinds.ts';
 import { dayWords, pastureNames } from '../visit/blocks.ts';
 import { useKept } from './keptRecords.ts';
 import type { PlaceView } from './view.ts';
@@ -69,4 +69,5 @@ export const removeVisit = ({ session }: Pick<PlaceView, 'session'>, visit: Visi
   session.store.remove(visitKind, visit.id, [
     ...visit.results.map(({ id }) => ({ store: resultKind.store, id })),
     { store: noteKind.store, id: visit.id },
+    ...(visit.photos ?? []).map(({ id }) => ({ store: photoKind.store, id })),
   ]);

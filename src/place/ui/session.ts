@@ -1,6 +1,8 @@
 import type { Picked } from '../files/merge.ts';
+import type { Pictures } from '../files/pictures.ts';
 import type { Belongings } from '../model/belongings.ts';
 import type { Clash } from '../model/parts.ts';
+import type { Photo } from '../model/photo.ts';
 import { type Place, placeVersion } from '../model/place.ts';
 import type { Aside } from '../store/aside.ts';
 import type { Saved } from '../store/decide.ts';
@@ -207,6 +209,11 @@ export class Session {
       (await this.store.read(kind)).records.filter(({ placeId }) => ids.has(placeId));
     return { rows: await of(rowKind), visits: await of(visitKind), results: await of(resultKind), notes: await of(noteKind) };
   }
+  async photosOf(places: readonly Place[]): Promise<readonly Photo[]> {
+    const { photoKind } = await import('../store/visitKinds.ts');
+    const ids = new Set(places.map(({ id }) => id));
+    return (await this.store.read(photoKind)).records.filter(({ placeId }) => ids.has(placeId));
+  }
   /** Takes the open place away for good with its record and its visits, in one transaction. */
   async throwAway(): Promise<void> {
     const { place } = this;
@@ -215,11 +222,11 @@ export class Session {
     this.editing = undefined;
     const kept = await this.belongingsOf([place]);
     const stores = ['rows', 'visits', 'results', 'notes'] as const;
-    await this.store.remove(
-      placeKind,
-      place.id,
-      stores.flatMap((store) => kept[store].map(({ id }) => ({ store, id }))),
-    );
+    const photos = await this.photosOf([place]);
+    await this.store.remove(placeKind, place.id, [
+      ...stores.flatMap((store) => kept[store].map(({ id }) => ({ store, id }))),
+      ...photos.map(({ id }) => ({ store: 'photos' as const, id })),
+    ]);
     this.backups.forget(place.id);
     await this.readAll();
     this.work(this.places[0]);
@@ -231,10 +238,10 @@ export class Session {
     const { place } = this;
     if (place !== undefined) await this.begins(place);
   }
-  async bring(picked: readonly Picked[]): Promise<readonly Saved<Kept>[]> {
+  async bring(picked: readonly Picked[], pictures?: Pictures): Promise<readonly Saved<Kept>[]> {
     await this.flush();
     const { bringIn } = await import('../files/merge.ts');
-    const saved = await bringIn(this.store, picked);
+    const saved = await bringIn(this.store, picked, pictures);
     await this.readAll();
     const id = this.place?.id ?? picked[0]?.coming.place.id;
     this.work(this.places.find((each) => each.id === id) ?? this.places[0]);

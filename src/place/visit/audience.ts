@@ -14,7 +14,7 @@ export function isForOffice({ id, kind, slug = '' }: Block, { note }: Facts): bo
   const told = note?.blocks.find((each) => each.id === id)?.isForOffice;
   if (told !== undefined) return told;
   if (kind === 'result') return usualForOffice.has(slug);
-  return kind !== 'said';
+  return kind !== 'said' && kind !== 'photos';
 }
 /** Can be ticked for the office, or not. */
 export const isOfficesChoice = ({ isFixed, isLeftOut }: Block): boolean => !isFixed && !isLeftOut;
@@ -73,7 +73,13 @@ function forOffice(facts: Facts): Outgoing {
             ? headForOffice(block, code, hasPastureNames ? pastureNames(place, visit.pastureIds) : codes)
             : block.lines;
       const { cameWith: _, ...rest } = block;
-      return { ...rest, title: bare(block.title), ...(block.text === undefined ? {} : { text: bare(block.text) }), lines: lines.map(bareLine) };
+      return {
+        ...rest,
+        title: bare(block.title),
+        ...(block.images && { images: block.images.map((each) => ({ ...each, words: bare(each.words) })) }),
+        ...(block.text === undefined ? {} : { text: bare(block.text) }),
+        lines: lines.map(bareLine),
+      };
     })
     .filter((block) => !isEmpty(block));
   const kept = new Set(blocks.map(({ id }) => id));

@@ -12,6 +12,8 @@ export interface Facts {
   /** In the order of the visit. */
   readonly results: readonly Result[];
   readonly note: Note | undefined;
+  /** Pictures of the visit by their ids, as addresses that hold them. */
+  readonly photos?: ReadonlyMap<string, string>;
   /** Address of the copy of these pages that links begin with, with its last stroke; nothing where nobody has told one. */
   readonly base: string | undefined;
   readonly edition: string;
@@ -23,7 +25,7 @@ export interface Run {
   readonly isStrong?: boolean;
 }
 export type Line = readonly Run[];
-export type Kind = 'head' | 'seen' | 'result' | 'said' | 'agreed' | 'next' | 'cautions' | 'talk' | 'planning' | 'sources' | 'copies';
+export type Kind = 'head' | 'seen' | 'photos' | 'result' | 'said' | 'agreed' | 'next' | 'cautions' | 'talk' | 'planning' | 'sources' | 'copies';
 /** A part of the note. Its words can be changed where it has `text`; its lines come from what was kept and stay joined to it. */
 export interface Block {
   readonly id: string;
@@ -37,6 +39,8 @@ export interface Block {
   readonly lines: readonly Line[];
   readonly isList: boolean;
   readonly isLeftOut: boolean;
+  /** Pictures, each with its words: for paper. */
+  readonly images?: readonly { readonly src: string; readonly words: string }[];
   /** Of a result: the address that opens it. */
   readonly address?: string;
   readonly slug?: string;
@@ -130,6 +134,18 @@ const copyLines = ({ base, edition }: Facts): readonly Line[] =>
         ],
       ];
 
+/** Photos stand by their words; the pictures themselves go onto paper. */
+function photosOf({ visit, photos }: Facts): readonly Omit<Block, 'isLeftOut' | 'cameWith'>[] {
+  const there = (visit.photos ?? []).flatMap(({ id, words }, index) => {
+    const src = photos?.get(id);
+    return src === undefined ? [] : [{ src, words: words ?? `Photo ${index + 1}` }];
+  });
+  if (there.length === 0) return [];
+  return [
+    { id: 'photos', kind: 'photos', title: 'Photos', isFixed: false, isList: true, lines: there.map(({ words }) => plain(words)), images: there },
+  ];
+}
+
 /** The parts of a note in the order that it comes in. */
 function inGivenOrder(facts: Facts): readonly Omit<Block, 'isLeftOut' | 'cameWith'>[] {
   const { visit, results } = facts;
@@ -138,6 +154,7 @@ function inGivenOrder(facts: Facts): readonly Omit<Block, 'isLeftOut' | 'cameWit
   return [
     { id: 'head', kind: 'head', title: `Visit of ${dayWords(visit.day)}`, isFixed: true, isList: false, lines: headOf(facts) },
     { id: 'seen', kind: 'seen', title: 'What we saw', text: visit.seen ?? '', ...words },
+    ...photosOf(facts),
     ...results.map((result): Omit<Block, 'isLeftOut' | 'cameWith'> => {
       const address = addressOf(facts, result);
       return {
