@@ -16,6 +16,9 @@ export const formKeyOf = (box: HTMLElement): string => `holdwater-form:${locatio
 /** Where one of its tools keeps a start or a count. */
 export const toolKeyOf = (box: HTMLElement, tool: string): string => `holdwater-tool:${location.pathname}#${box.dataset['name'] ?? ''}:${tool}`;
 
+/** The visit that is open in this window: what is kept goes into it. */
+export const visitKey = 'holdwater-visit';
+
 export function kept(storage: Storage, key: string): string | null {
   try {
     return window[storage].getItem(key);

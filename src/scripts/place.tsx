@@ -2,12 +2,20 @@
 import { startApp } from '../place/ui/startApp.tsx';
 import { forget, keep, kept, oldRainKey, placeKey, recordKeyOf, unitsKey } from './kept.ts';
 
+/** Calculators by name, as the built page lists them: `ring-test 2 Infiltration rate from a ring test`, a line each. */
+const formsIn = (text = ''): readonly { readonly slug: string; readonly version: number; readonly title: string }[] =>
+  text.split('\n').flatMap((line) => {
+    const [, slug, version, title] = /^(\S+) (\d+) (.+)$/.exec(line.trim()) ?? [];
+    return slug === undefined || title === undefined ? [] : [{ slug, version: Number(version), title }];
+  });
+
 const box = document.querySelector<HTMLElement>('#place');
 if (box) {
   void startApp({
     box,
     system: kept('localStorage', unitsKey) === 'si' ? 'si' : 'us',
     edition: box.dataset['edition'] ?? 'not said',
+    forms: formsIn(box.dataset['forms']),
     mark: {
       read: () => kept('localStorage', placeKey) ?? undefined,
       write: (id) => (id === undefined ? forget('localStorage', placeKey) : void keep('localStorage', placeKey, id)),

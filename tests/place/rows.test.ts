@@ -201,7 +201,7 @@ describe('a file', () => {
     return found;
   };
   it('carries the record out and in again, in one order', async () => {
-    const text = textOfPlaces([aPlace()], 'here', '2026-06-20T12:00:00.000Z', [aRain(), aMove()]);
+    const text = textOfPlaces([aPlace()], 'here', '2026-06-20T12:00:00.000Z', { rows: [aRain(), aMove()] });
     const found = read(text);
     expect(found.rows).toEqual([aMove(), aRain()]);
     const store = memoryStore('chosen', { by: 'x' });
@@ -209,7 +209,7 @@ describe('a file', () => {
     if (coming === undefined) throw new RangeError('nothing is coming');
     expect(coming.rowsSay).toBe('Its record: 2 lines. 2 new here.');
     await bringIn(store, [{ coming }]);
-    expect(textOfPlaces((await store.read(placeKind)).records, 'here', '2026-06-20T12:00:00.000Z', await rowsIn(store))).toBe(text);
+    expect(textOfPlaces((await store.read(placeKind)).records, 'here', '2026-06-20T12:00:00.000Z', { rows: await rowsIn(store) })).toBe(text);
   });
   it('tells what of a record is new, changed and here already, and is ticked for a new line alone', () => {
     const later = aMove({ outDay: '2026-05-08', rev: 2, past: ['1-aaaaaa', '2-bbbbbb'] });

@@ -1,23 +1,22 @@
+import type { Belongings } from '../model/belongings.ts';
 import type { Place } from '../model/place.ts';
 import { readFrame } from '../model/readFrame.ts';
 import { type Read, readPlace } from '../model/readRecord.ts';
 import { readRow } from '../model/readRow.ts';
-import type { Row } from '../model/row.ts';
+import { readNote, readResult, readVisit } from '../model/readVisit.ts';
 import { faultOfContent, faultOfSize } from './limits.ts';
 
 export type FileRead =
   /** In one sentence: why, and that nothing was changed by it. */
   | { readonly is: 'refused'; readonly say: string }
-  | {
+  | (Belongings & {
       readonly is: 'read';
       readonly edition: string;
       readonly savedAt: string;
       readonly places: readonly Place[];
-      /** The record of those places. */
-      readonly rows: readonly Row[];
       /** What cannot be read, with the reason. The rest can. */
       readonly aside: readonly NotRead[];
-    };
+    });
 interface NotRead {
   readonly name: string;
   readonly why: string;
@@ -68,19 +67,28 @@ export function readFile(text: string): FileRead {
   if (frame.is === 'damaged') return refused(noFile);
   const { edition, savedAt } = frame.value;
   const places = readEach(frame.value.places, readPlace, nameIn);
-  const rows = readEach(frame.value.rows ?? [], readRow, () => 'A line of the record');
   const ids = new Set(places.records.map(({ id }) => id));
-  const lost = rows.records.filter(({ placeId }) => !ids.has(placeId));
+  const aside: NotRead[] = [];
+  /** What belongs to places of the file. */
+  const belonging = <T extends { readonly id: string; readonly placeId: string }>(
+    raws: readonly unknown[] = [],
+    readOne: (raw: unknown) => Read<T>,
+    name: string,
+  ): readonly T[] => {
+    const each = readEach(raws, readOne, () => name);
+    const lost = each.records.filter(({ placeId }) => !ids.has(placeId));
+    aside.push(...each.aside, ...lost.map((raw) => ({ name, why: 'Its place is not in this file, or could not be read.', raw })));
+    return each.records.filter(({ placeId }) => ids.has(placeId));
+  };
   return {
     is: 'read',
     edition,
     savedAt,
     places: places.records,
-    rows: rows.records.filter(({ placeId }) => ids.has(placeId)),
-    aside: [
-      ...places.aside,
-      ...rows.aside,
-      ...lost.map((raw) => ({ name: 'A line of the record', why: 'Its place is not in this file, or could not be read.', raw })),
-    ],
+    rows: belonging(frame.value.rows, readRow, 'A line of the record'),
+    visits: belonging(frame.value.visits, readVisit, 'A visit'),
+    results: belonging(frame.value.results, readResult, 'A kept calculation'),
+    notes: belonging(frame.value.notes, readNote, 'A follow-up note'),
+    aside: [...places.aside, ...aside],
   };
 }

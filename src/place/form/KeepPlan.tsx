@@ -2,11 +2,10 @@ import { useState } from 'preact/hooks';
 import type { Place } from '../model/place.ts';
 import { rowVersion } from '../model/row.ts';
 import { planFrom, workedMoves } from '../record/planFrom.ts';
-import { newId, randomMark } from '../store/records.ts';
 import { rowKind } from '../store/rowKind.ts';
 import { stateWords } from '../store/storageState.ts';
 import type { Store } from '../store/store.ts';
-import { writer } from './openHere.ts';
+import { begin } from './openHere.ts';
 
 interface KeepPlanProps {
   readonly store: Store;
@@ -41,14 +40,7 @@ export function KeepPlan({ store, place, pastureIds, results, record }: KeepPlan
           row.herdNumber === body.herdNumber &&
           row.inDay === body.inDay,
       );
-    const rows = plan
-      .filter((body) => !isThere(body))
-      .map((body) => ({
-        ...body,
-        ...{ id: newId(), rev: 1, past: [`1-${randomMark()}`], changedBy: writer, changedAt: new Date().toISOString() },
-        v: rowVersion,
-        placeId: place.id,
-      }));
+    const rows = plan.filter((body) => !isThere(body)).map((body) => ({ ...body, ...begin(), v: rowVersion, placeId: place.id }));
     if (rows.length > 0) {
       await store.save(
         rowKind,

@@ -11,7 +11,7 @@ import type { Change, Reach } from '../../../calculators/ui/CalculatorForm.tsx';
 import type { PlaceMarks } from '../../../calculators/ui/props.ts';
 import { printDay } from '../../../calculators/units/printQuantity.ts';
 import type { UnitSystem } from '../../../calculators/units/units.ts';
-import { forget, keep, kept, placeKey } from '../../scripts/kept.ts';
+import { forget, keep, kept, placeKey, visitKey } from '../../scripts/kept.ts';
 import { clockNow } from '../../scripts/today.ts';
 import type { Place } from '../model/place.ts';
 import { type Filled, fillTexts } from '../offer/fillTexts.ts';
@@ -61,6 +61,11 @@ export async function placeAt(calculator: Calculator, box: HTMLElement): Promise
   const placePage = placePageOf(box);
   let pastureIds: readonly string[] = chosenIn(box).filter((id) => place.pastures.some((each) => each.id === id));
   const clock = clockNow(box.dataset['built'] ?? '');
+  // A visit may have chosen several for a form that takes one.
+  if (takesOf(calculator) === 'one' && pastureIds.length > 1) {
+    pastureIds = pastureIds.slice(0, 1);
+    choose(box, pastureIds);
+  }
   let todayDay = clock.answeredDay ?? clock.deviceDay;
   let isOthers = false;
   const filledIn = (system: UnitSystem): Filled =>
@@ -211,6 +216,16 @@ export async function placeAt(calculator: Calculator, box: HTMLElement): Promise
     },
     draw: (root, id, reach) => {
       drawPlaceHead(root, { id, at, isLink: isOthers, reach });
+      if (kept('sessionStorage', visitKey) !== null) {
+        void import('./keepResult.tsx')
+          .then(({ drawVisitBar }) =>
+            drawVisitBar(root, place.id, (host) => {
+              const change = reach()?.now();
+              return change && { host, box, id, calculator, change };
+            }),
+          )
+          .catch((error: unknown) => console.info(error));
+      }
       // Where a result leads, the choice of pasture goes along, and the next form knows whose figures it opens with.
       box.addEventListener('click', ({ target }) => {
         const link = target instanceof Element ? target.closest<HTMLAnchorElement>('.leads a') : null;

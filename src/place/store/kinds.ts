@@ -9,5 +9,9 @@ export const placeKind: Kind<Place> = { store: 'places', read: readPlace };
 const kinds: Readonly<Partial<Record<StoreName, () => Promise<Kind<Kept>>>>> = {
   places: async () => placeKind,
   rows: async () => (await import('./rowKind.ts')).rowKind,
+  results: async () => (await import('./visitKinds.ts')).resultKind,
+  visits: async () => (await import('./visitKinds.ts')).visitKind,
+  notes: async () => (await import('./visitKinds.ts')).noteKind,
+  photos: async () => (await import('./visitKinds.ts')).photoKind,
 };
 export const kindIn = async (store: StoreName): Promise<Kind<Kept> | undefined> => kinds[store]?.();

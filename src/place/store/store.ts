@@ -19,6 +19,8 @@ export interface Store {
   readonly listen: (hear: (told: Told | StorageState) => void) => () => void;
   /** All of a kind. One that cannot be read is set aside; the rest opens. */
   readonly read: <T extends Kept>(kind: Kind<T>) => Promise<ReadAll<T>>;
+  /** Those of a kind with these ids; one that is not there is left out. */
+  readonly pick: <T extends Kept>(kind: Kind<T>, ids: readonly string[]) => Promise<ReadAll<T>>;
   /** All edits or none, in one transaction. */
   readonly save: <T extends Kept>(kind: Kind<T>, edits: readonly Edit<T>[]) => Promise<readonly Saved<T>[]>;
   /** The same of several kinds together. */
@@ -150,8 +152,8 @@ export function makeStore({ backend, writer, journal, channel: open, state: begi
     return saved;
   }
 
-  async function readNow<T extends Kept>(kind: Kind<T>): Promise<ReadAll<T>> {
-    const raws = await backend.all(kind.store);
+  async function readNow<T extends Kept>(kind: Kind<T>, ids?: readonly string[]): Promise<ReadAll<T>> {
+    const raws = await (ids === undefined ? backend.all(kind.store) : backend.some(kind.store, ids));
     const records: T[] = [];
     const newer: unknown[] = [];
     for (const raw of raws) {
@@ -167,6 +169,7 @@ export function makeStore({ backend, writer, journal, channel: open, state: begi
       }
     }
     const waiting = heldOf(kind).flatMap(({ after }) => {
+      if (ids?.includes(after.id) === false) return [];
       const read = kind.read(after);
       return read.is === 'read' ? [read.value] : [];
     });
@@ -180,6 +183,7 @@ export function makeStore({ backend, writer, journal, channel: open, state: begi
       return () => listeners.delete(hear);
     },
     read: (kind) => inTurn(() => readNow(kind)),
+    pick: (kind, ids) => inTurn(() => readNow(kind, ids)),
     save: (kind, edits) => inTurn(() => saveNow(edits.map((edit) => [kind, edit] as const))),
     saveAll: (batches) => inTurn(() => saveNow(batches.flatMap(({ kind, edits }) => edits.map((edit) => [kind, edit] as const)))),
     remove: (kind, id, others = []) =>

@@ -85,6 +85,11 @@ function OpenPlace({ view, place }: { readonly view: View; readonly place: Place
   return (
     <>
       <FieldsView id="place" record={place} fields={[nameField]} system={system} path={[]} onChange={(changes) => session.change(changes)} />
+      <p>
+        <a class="big-link" href="#/visit/new">
+          New visit
+        </a>
+      </p>
       <ul class="holds">
         {views
           .filter(({ isOfPlace }) => isOfPlace)

@@ -45,9 +45,15 @@ export type Changes = readonly { readonly path: readonly string[]; readonly to: 
 export const dataWith = (value: unknown, changes: Changes): Data =>
   changes.reduce<Data>((now, { path, to }) => withAt(now, path, to), isFields(value) ? value : {});
 
-/** A place with some of it otherwise. */
-export function withChanges(place: Place, changes: Changes): Place {
-  const next: unknown = dataWith(place, changes);
-  if (!isPlace(next)) throw new TypeError(`no place any more after ${changes.map(({ path }) => path.join('/')).join(', ')}`);
+/** A record with some of it otherwise. */
+export function changed<T>(isIt: (value: unknown) => value is T, record: T, changes: Changes): T {
+  const next: unknown = dataWith(record, changes);
+  if (!isIt(next)) throw new TypeError(`no such record any more after ${changes.map(({ path }) => path.join('/')).join(', ')}`);
   return next;
+}
+export const withChanges = (place: Place, changes: Changes): Place => changed(isPlace, place, changes);
+/** Things of a list as the plain data that a record is made of. */
+export function listed(items: readonly object[]): readonly Data[] {
+  const data: readonly Data[] = JSON.parse(JSON.stringify(items));
+  return data;
 }

@@ -13,6 +13,14 @@ export async function saveFile(view: View, places: readonly Place[]): Promise<vo
   const [first] = places;
   if (first === undefined) return;
   const name = places.length === 1 ? first.name : 'places';
-  download(nameOfFile(name, today(view)), textOfPlaces(places, edition, session.now.toISOString(), await session.rowsOf(places)));
+  const [text, photos] = [
+    textOfPlaces(places, edition, session.now.toISOString(), await session.belongingsOf(places)),
+    await session.photosOf(places),
+  ];
+  if (photos.length === 0) download(nameOfFile(name, today(view)), text);
+  else {
+    const { zipOf } = await import('../files/zip.ts');
+    download(nameOfFile(name, today(view), 'zip'), zipOf(text, photos), 'application/zip');
+  }
   for (const place of places) session.backups.saved(place, session.now);
 }

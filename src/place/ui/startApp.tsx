@@ -6,8 +6,10 @@ import { App } from './App.tsx';
 import { type Backups, backupsIn } from './backups.ts';
 import type { OpenMark } from './openMark.ts';
 import { type OldRain, Session } from './session.ts';
+import type { FormName } from './view.ts';
 
 interface Starting {
+  readonly forms: readonly FormName[];
   readonly box: HTMLElement;
   readonly system: UnitSystem;
   readonly edition: string;
@@ -29,7 +31,7 @@ const windowWords = (now: Date): string =>
   `${matchMedia('(pointer: coarse)').matches ? 'Phone or tablet' : 'Computer'}, window of ${clock.format(now)}`;
 
 /** Opens what is kept and draws the page over it. */
-export async function startApp({ box, system, edition, mark, oldRain, texts }: Starting): Promise<void> {
+export async function startApp({ box, system, edition, forms, mark, oldRain, texts }: Starting): Promise<void> {
   const by = windowWords(new Date());
   const store = await openStore({ by, texts: textStore(), isMemoryChosen: location.search === '?keep-nothing' });
   const backups: Backups = backupsIn(texts);
@@ -40,6 +42,6 @@ export async function startApp({ box, system, edition, mark, oldRain, texts }: S
     if (session.state.is !== 'kept' && session.place !== undefined) event.preventDefault();
   });
   box.replaceChildren();
-  render(<App session={session} system={system} edition={edition} />, box);
+  render(<App session={session} system={system} edition={edition} forms={forms} />, box);
   box.dataset['ready'] = '';
 }
