@@ -11,7 +11,7 @@ import { Below } from './Below.tsx';
 import { Cautions } from './Cautions.tsx';
 import { Differs } from './Differs.tsx';
 import { Fields } from './Fields.tsx';
-import { type Opening, ownOf, type SideNames, useHeld, useLater, useSettled } from './formState.ts';
+import { nobody, type Opening, ownOf, type SideNames, useHeld, useLater, useSame, useSettled } from './formState.ts';
 import { Group } from './Groups.tsx';
 import { InView } from './InView.tsx';
 import { LaterPart } from './LaterPart.tsx';
@@ -21,7 +21,7 @@ import type { Records } from './RecordField.tsx';
 import { otherTexts, runSide, sideTitles } from './sides.ts';
 import { stampOf } from './stamp.ts';
 import type { ToolStore } from './tools/keptTool.ts';
-import { isTouched, type Touched } from './touched.ts';
+import { isTouched, type Touched, touchedBy } from './touched.ts';
 import { Waiting } from './Waiting.tsx';
 
 export interface Change {
@@ -73,8 +73,9 @@ export interface CalculatorFormProps {
   readonly store?: ToolStore;
 }
 
-/** Pictures, tables and the link follow the answer at the end of a run of keys. */
-const pictureMs = 60;
+/** The picture follows the answer at the end of a run of keys; tables, the working and the link a little behind it. */
+const pictureMs = 30;
+const restMs = 90;
 
 /** Form and results of ANY calculator: the answer first. */
 export function CalculatorForm(props: CalculatorFormProps) {
@@ -95,7 +96,7 @@ export function CalculatorForm(props: CalculatorFormProps) {
     const opening = open?.();
     if (opening) take(opening);
   }, []);
-  const thatTexts = useMemo(() => otherTexts(calculator, form), [form]);
+  const thatTexts = useSame(useMemo(() => otherTexts(calculator, form), [form]));
   const mine = useMemo(() => runSide(calculator, form.this, system), [form.this, system]);
   const theirs = useMemo(() => thatTexts && runSide(calculator, thatTexts, system), [thatTexts, system]);
   const isComputed = mine.outcome !== null && (theirs === null || theirs.outcome !== null);
@@ -103,6 +104,7 @@ export function CalculatorForm(props: CalculatorFormProps) {
   const other = isComputed ? (theirs?.outcome ?? null) : null;
   const problems = [...mine.problems, ...(theirs?.problems ?? []).filter(({ at }) => !mine.problems.some((each) => each.at === at))];
   const differing = useMemo(() => sideTitles(calculator, form.this, thatTexts, system), [form, system]);
+  const figure = useMemo(() => (outcome ? figureFor(calculator, outcome, other, system) : undefined), [outcome, other, system]);
   const titles = [names[0] || 'This', names[1] || 'That'] as const;
   // What is told a little behind the answer belongs together.
   const now = useMemo(
@@ -112,10 +114,11 @@ export function CalculatorForm(props: CalculatorFormProps) {
   const newest = useRef(now);
   newest.current = now;
   const told = useLater(now, pictureMs);
-  const link = useMemo(() => toLink(calculator, told.form), [told.form]);
+  const settled = useLater(told, restMs);
+  const link = useMemo(() => toLink(calculator, settled.form), [settled.form]);
   useLayoutEffect(() => {
-    onChange?.({ ...told, link });
-  }, [told]);
+    onChange?.({ ...settled, link });
+  }, [settled]);
   const thisSide = useSettled(mine.problems.filter(({ at }) => !blank.has(at)));
   const thatSide = useSettled(theirs?.problems ?? []);
   const whose =
@@ -149,12 +152,12 @@ export function CalculatorForm(props: CalculatorFormProps) {
     onLeave: thisSide.onLeave,
   };
   const asked = askedNow(inputs, layout, form.this);
-  const unlike = thatTexts
-    ? Object.keys(inputs).filter(
-        (key) =>
-          held.differs.includes(key) || (isShown(inputs[key] ?? {}, form.this) && JSON.stringify(form.this[key]) !== JSON.stringify(thatTexts[key])),
-      )
-    : [];
+  const unlike = useMemo(() => {
+    const unequal = new Set(thatTexts ? [...touchedBy(nobody, form.this, thatTexts)].map(inputNameOf) : []);
+    return thatTexts
+      ? Object.keys(inputs).filter((key) => held.differs.includes(key) || (isShown(inputs[key] ?? {}, form.this) && unequal.has(key)))
+      : [];
+  }, [form.this, thatTexts, held.differs]);
   const apart = drawnTogether(inputs, unlike);
   const stamp = stampOf(calculator, form.this, { touched: ownOf(held), linked, waiting: problems.length, unlike });
   const groups = thatTexts
@@ -191,6 +194,7 @@ export function CalculatorForm(props: CalculatorFormProps) {
           {...common}
           outcome={outcome}
           other={other}
+          figure={figure}
           stamp={stamp}
           action={action}
           waiting={<Waiting id={id} inputs={inputs} problems={problems} isBlank={(at) => blank.has(at)} />}
@@ -261,9 +265,9 @@ export function CalculatorForm(props: CalculatorFormProps) {
           {system === 'us' ? 'In metric' : 'In inches, acres and pounds'}
         </button>
       </section>
-      <InView answer={answer} figure={outcome ? figureFor(calculator, outcome, other, system) : undefined} stamp={stamp} />
+      <InView answer={answer} figure={figure} stamp={stamp} />
       <Below
-        told={told}
+        told={settled}
         calculator={calculator}
         link={link}
         id={id}

@@ -5,7 +5,7 @@ import { expect, it } from 'vitest';
 import { filesBelow, root } from '../support/files.ts';
 
 /** Rooms of what a person keeps. The rest of `src/place` draws it, and is a part of the site. */
-const placeRooms = ['place-model', 'place-offer', 'place-store', 'place-files'] as const;
+const placeRooms = ['place-model', 'place-offer', 'place-record', 'place-store', 'place-files'] as const;
 
 /** What each layer may import, besides itself. A layer that stands in no list of another is out of its reach. */
 const may: Readonly<Record<string, readonly string[]>> = {
@@ -18,7 +18,8 @@ const may: Readonly<Record<string, readonly string[]>> = {
   season: ['math', 'tables'],
   ui: ['kit', 'units'],
   'place-model': ['units'],
-  'place-offer': ['place-model', 'math', 'tables', 'kit', 'units'],
+  'place-offer': ['place-model', 'place-record', 'math', 'tables', 'kit', 'units'],
+  'place-record': ['place-model', 'math', 'tables', 'kit', 'units'],
   'place-store': ['place-model'],
   'place-files': ['place-model', 'place-store'],
   src: ['math', 'tables', 'kit', 'units', 'catalog', 'season', 'ui', 'content', ...placeRooms],
@@ -29,6 +30,7 @@ const may: Readonly<Record<string, readonly string[]>> = {
 const mayUse: Readonly<Record<string, readonly string[]>> = {
   'place-model': ['valibot'],
   'place-offer': [],
+  'place-record': ['d3-dsv'],
   'place-store': ['idb'],
   'place-files': ['valibot'],
 };
@@ -36,7 +38,7 @@ const mayUse: Readonly<Record<string, readonly string[]>> = {
 function layerOf(path: string): string | undefined {
   const inside = /^calculators\/(math|tables|units|kit|asks|season|ui|catalog\/[^/]+)\//.exec(path)?.[1];
   if (inside !== undefined) return inside;
-  const room = /^src\/place\/(model|offer|store|files)\//.exec(path)?.[1];
+  const room = /^src\/place\/(model|offer|record|store|files)\//.exec(path)?.[1];
   if (room !== undefined) return `place-${room}`;
   if (/^calculators\/command(?:\.ts$|\/)/.test(path)) return 'src';
   return /^(src|content|tests)\//.exec(path)?.[1];
@@ -198,6 +200,8 @@ it.each([
   ['src/place/offer/a.ts', `import { b } from '../store/openStore.ts';`],
   ['src/place/offer/a.ts', `import definition from '../../../calculators/catalog/storm-runoff/definition.ts';`],
   ['src/place/offer/a.ts', `import * as v from 'valibot';`],
+  ['src/place/record/a.ts', `import { b } from '../store/openStore.ts';`],
+  ['src/place/record/a.ts', `import { b } from '../offer/stages.ts';`],
   ['src/place/store/a.ts', `import { b } from '../../../calculators/kit/state.ts';`],
   ['src/place/store/a.ts', `import { b } from '../files/read.ts';`],
   ['src/place/store/a.ts', `import { b } from '../../scripts/kept.ts';`],

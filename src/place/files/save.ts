@@ -1,11 +1,15 @@
 import * as v from 'valibot';
 import { fileVersion, fileWord, placeFileSchema } from '../model/file.ts';
 import type { Place } from '../model/place.ts';
+import type { Row } from '../model/row.ts';
 
-/** Places as the text of a file. The same places are the same bytes but for the day on which it was saved. */
-export function textOfPlaces(places: readonly Place[], edition: string, savedAt: string): string {
+const byId = (one: Row, other: Row): number => (one.id < other.id ? -1 : 1);
+
+/** Places and their record as the text of a file. The same content is the same bytes but for the day on which it was saved. */
+export function textOfPlaces(places: readonly Place[], edition: string, savedAt: string, rows: readonly Row[] = []): string {
   // Read through the schema once more: it puts every field in its place.
-  const file = v.parse(placeFileSchema, { file: fileWord, v: fileVersion, edition, savedAt, places });
+  const recorded = rows.length === 0 ? {} : { rows: rows.toSorted(byId) };
+  const file = v.parse(placeFileSchema, { file: fileWord, v: fileVersion, edition, savedAt, places, ...recorded });
   return `${JSON.stringify(file, null, 1)}\n`;
 }
 

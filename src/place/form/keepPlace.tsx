@@ -2,6 +2,7 @@
 import { render } from 'preact';
 import { useState } from 'preact/hooks';
 import type { Calculator } from '../../../calculators/kit/define.ts';
+import { runTexts } from '../../../calculators/kit/runTexts.ts';
 import type { Change } from '../../../calculators/ui/CalculatorForm.tsx';
 import { isTouched } from '../../../calculators/ui/touched.ts';
 import { localDay } from '../../../calculators/units/days.ts';
@@ -13,6 +14,7 @@ import { newId, randomMark } from '../store/records.ts';
 import { roomOf, stateWords } from '../store/storageState.ts';
 import type { Store } from '../store/store.ts';
 import { chosenIn, placePageOf } from './chosen.ts';
+import { KeepPlan } from './KeepPlan.tsx';
 import { openHere, openPlaceIn, writer } from './openHere.ts';
 
 interface Keeping {
@@ -172,5 +174,15 @@ export async function keepPlace({ host, ...keeping }: Keeping): Promise<void> {
   host.append(panel);
   render(null, panel);
   const own = place?.isDemo ? undefined : place;
-  render(<Panel {...keeping} store={store} own={own} blank={blankPlace()} newPastureId={newId()} />, panel);
+  const { box, calculator, change } = keeping;
+  const run = runTexts(calculator, change.form.this, change.system);
+  render(
+    <>
+      <Panel {...keeping} store={store} own={own} blank={blankPlace()} newPastureId={newId()} />
+      {own && 'outcome' in run && (
+        <KeepPlan store={store} place={own} pastureIds={chosenIn(box)} results={run.outcome.values} record={`${placePageOf(box)}#/record`} />
+      )}
+    </>,
+    panel,
+  );
 }

@@ -2,6 +2,7 @@ import { kept, placeKey } from '../../scripts/kept.ts';
 import type { Place } from '../model/place.ts';
 import { placeKind } from '../store/kinds.ts';
 import { openStore } from '../store/openStore.ts';
+import { rowKind } from '../store/rowKind.ts';
 import type { Store } from '../store/store.ts';
 
 const textStore = (): Storage | undefined => {
@@ -21,8 +22,15 @@ export async function openPlaceIn(store: Store): Promise<Place | undefined> {
   const { records } = await store.read(placeKind);
   return records.find(({ id }) => id === kept('localStorage', placeKey));
 }
+/** With its record, in one transaction. */
 export async function removePlace(id: string): Promise<void> {
   const store = await openHere();
-  await store.remove(placeKind, id);
+  const { records } = await store.read(rowKind);
+  const rows = records.filter(({ placeId }) => placeId === id);
+  await store.remove(
+    placeKind,
+    id,
+    rows.map((row) => ({ store: 'rows', id: row.id })),
+  );
   store.close();
 }

@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import { nameSchema } from './parts.ts';
 import { placeSchema } from './place.ts';
+import { rowSchema } from './row.ts';
 
 /** The word by which a file is known as one of ours. */
 export const fileWord = 'holdwater-place';
@@ -14,5 +15,7 @@ export const placeFileSchema = v.strictObject({
   edition: nameSchema,
   savedAt: v.pipe(v.string(), v.isoTimestamp()),
   places: v.pipe(v.array(placeSchema), v.maxLength(1000)),
+  /** Their record of grazing and rain. Left out where there is none. */
+  rows: v.optional(v.pipe(v.array(rowSchema), v.maxLength(50_000))),
 });
 export type PlaceFile = v.InferOutput<typeof placeFileSchema>;

@@ -5,6 +5,7 @@ import { faultOfSize } from '../files/limits.ts';
 import { type FileRead, readFile } from '../files/read.ts';
 import { textOfRaw } from '../files/save.ts';
 import type { Place } from '../model/place.ts';
+import type { Row } from '../model/row.ts';
 import { type Room, roomOf } from '../store/storageState.ts';
 import { download } from './download.ts';
 import { Preview } from './Preview.tsx';
@@ -20,8 +21,7 @@ function SaveFile(view: View) {
   const own = session.places.filter(({ isDemo }) => isDemo !== true);
   const [said, setSaid] = useState('');
   const save = (places: readonly Place[]): void => {
-    saveFile(view, places);
-    setSaid('Saved among your downloads. Move it where it is safe from a lost phone.');
+    void saveFile(view, places).then(() => setSaid('Saved among your downloads. Move it where it is safe from a lost phone.'));
   };
   if (place === undefined) return <p>Nothing is open, so there is nothing to save.</p>;
   const last = session.backups.lastFile(place.id);
@@ -47,12 +47,15 @@ function SaveFile(view: View) {
 
 function OpenFile(view: View) {
   const [read, setRead] = useState<FileRead | undefined>(undefined);
+  const [rowsHere, setRowsHere] = useState<readonly Row[]>([]);
   const open = async (input: HTMLInputElement): Promise<void> => {
     const file = input.files?.[0];
     if (file === undefined) return;
     const fault = file.size > mostBytes ? faultOfSize(file.size) : undefined;
     try {
-      setRead(fault === undefined ? readFile(await file.text()) : { is: 'refused', say: fault });
+      const found: FileRead = fault === undefined ? readFile(await file.text()) : { is: 'refused', say: fault };
+      if (found.is === 'read' && found.rows.length > 0) setRowsHere(await view.session.rowsOf(view.session.places));
+      setRead(found);
     } catch {
       setRead({ is: 'refused', say: 'This device could not read the file. Nothing was changed.' });
     }
@@ -71,7 +74,7 @@ function OpenFile(view: View) {
           {read.say}
         </p>
       )}
-      {read?.is === 'read' && <Preview key={read.savedAt} view={view} read={read} onDone={() => setRead(undefined)} />}
+      {read?.is === 'read' && <Preview key={read.savedAt} view={view} read={read} rowsHere={rowsHere} onDone={() => setRead(undefined)} />}
     </>
   );
 }

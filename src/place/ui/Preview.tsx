@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { previewOf } from '../files/preview.ts';
 import type { FileRead } from '../files/read.ts';
 import { textOfRaw } from '../files/save.ts';
+import type { Row } from '../model/row.ts';
 import { download } from './download.ts';
 import { holds } from './told.ts';
 import type { View } from './view.ts';
@@ -9,14 +10,15 @@ import type { View } from './view.ts';
 interface PreviewProps {
   readonly view: View;
   readonly read: Extract<FileRead, { is: 'read' }>;
+  readonly rowsHere: readonly Row[];
   readonly onDone: () => void;
 }
 type Choice = 'leave' | 'bring' | 'namesake';
 
 /** What a file would bring, place by place. Only its button writes. */
-export function Preview({ view, read, onDone }: PreviewProps) {
+export function Preview({ view, read, rowsHere, onDone }: PreviewProps) {
   const { session, system } = view;
-  const [coming] = useState(() => previewOf(read.places, session.places));
+  const [coming] = useState(() => previewOf(read, { places: session.places, rows: rowsHere }));
   const [choices, setChoices] = useState<readonly Choice[]>(() => coming.map(({ isPicked }) => (isPicked ? 'bring' : 'leave')));
   const [said, setSaid] = useState('');
   const choose = (index: number, choice: Choice): void => setChoices(choices.map((each, at) => (at === index ? choice : each)));
@@ -36,7 +38,7 @@ export function Preview({ view, read, onDone }: PreviewProps) {
       <h4>What is in the file</h4>
       {coming.length === 0 && read.aside.length === 0 && <p>There is no place in this file.</p>}
       <ul class="coming">
-        {coming.map(({ place, says, namesake }, index) => (
+        {coming.map(({ place, says, rowsSay, namesake }, index) => (
           <li key={place.id}>
             <p>
               <b>{place.name}</b>
@@ -44,6 +46,7 @@ export function Preview({ view, read, onDone }: PreviewProps) {
             </p>
             <p>{Object.values(holds(place, system)).filter(Boolean).join('; ') || 'Nothing but its name.'}</p>
             <p>{says}</p>
+            {rowsSay !== undefined && <p>{rowsSay}</p>}
             {namesake === undefined ? (
               <label class="place-tick">
                 <input

@@ -40,9 +40,14 @@ function withAt(value: Data, [step, ...rest]: readonly string[], to: Data): Data
   return { ...before, [step]: next };
 }
 
+export type Changes = readonly { readonly path: readonly string[]; readonly to: Data }[];
+/** Plain data with some of it otherwise. */
+export const dataWith = (value: unknown, changes: Changes): Data =>
+  changes.reduce<Data>((now, { path, to }) => withAt(now, path, to), isFields(value) ? value : {});
+
 /** A place with some of it otherwise. */
-export function withChanges(place: Place, changes: readonly { readonly path: readonly string[]; readonly to: Data }[]): Place {
-  const next = changes.reduce<unknown>((now, { path, to }) => withAt(isFields(now) ? now : undefined, path, to), place);
+export function withChanges(place: Place, changes: Changes): Place {
+  const next: unknown = dataWith(place, changes);
   if (!isPlace(next)) throw new TypeError(`no place any more after ${changes.map(({ path }) => path.join('/')).join(', ')}`);
   return next;
 }

@@ -1,12 +1,12 @@
 import type { Picked } from '../files/merge.ts';
-import { bringIn } from '../files/merge.ts';
 import type { Clash } from '../model/parts.ts';
 import { type Place, placeVersion } from '../model/place.ts';
+import type { Row } from '../model/row.ts';
 import type { Aside } from '../store/aside.ts';
 import type { Saved } from '../store/decide.ts';
 import { type Editing, editing } from '../store/editing.ts';
 import { placeKind } from '../store/kinds.ts';
-import { newId, randomMark } from '../store/records.ts';
+import { type Kept, newId, randomMark } from '../store/records.ts';
 import type { StorageState } from '../store/storageState.ts';
 import type { Store } from '../store/store.ts';
 import type { Backups } from './backups.ts';
@@ -22,8 +22,14 @@ interface Undo {
 }
 /** What the person must know of the open place, and can do about it. */
 export type Trouble = 'gone' | 'newer' | 'damaged';
+/** The rain that forms kept by themselves, until it was offered to a place. */
+export interface OldRain {
+  readonly read: () => string | undefined;
+  readonly settle: () => void;
+}
 interface SessionParts {
   readonly store: Store;
+  readonly oldRain: OldRain;
   readonly mark: OpenMark;
   readonly backups: Backups;
   readonly by: string;
@@ -45,12 +51,15 @@ export class Session {
   constructor(parts: SessionParts) {
     this.parts = parts;
     parts.store.listen((told) => {
-      if ('store' in told) void this.refresh();
-      else this.tell();
+      if (!('store' in told)) this.tell();
+      else if (told.store === 'places') void this.refresh();
     });
   }
   get store(): Store {
     return this.parts.store;
+  }
+  get oldRain(): OldRain {
+    return this.parts.oldRain;
   }
   get backups(): Backups {
     return this.parts.backups;
@@ -169,10 +178,11 @@ export class Session {
     this.tell();
   }
   blank(name: string): Place {
-    return { ...this.head(), name, soils: [], pastures: [], herd: [], water: [] };
+    return { ...this.newHead(), v: placeVersion, name, soils: [], pastures: [], herd: [], water: [] };
   }
-  private head(): Pick<Place, 'id' | 'rev' | 'past' | 'changedBy' | 'changedAt' | 'v'> {
-    return { id: newId(), rev: 1, past: [`1-${randomMark()}`], changedBy: this.parts.by, changedAt: this.now.toISOString(), v: placeVersion };
+  /** What every record that is new begins with. */
+  newHead(): Pick<Place, 'id' | 'rev' | 'past' | 'changedBy' | 'changedAt'> {
+    return { id: newId(), rev: 1, past: [`1-${randomMark()}`], changedBy: this.parts.by, changedAt: this.now.toISOString() };
   }
   /** A place that is new here, open at once. */
   async begins(place: Place): Promise<void> {
@@ -190,13 +200,24 @@ export class Session {
     const { demoPlace } = await import('../demo.ts');
     await this.begins(demoPlace(newId(), this.parts.by, this.now.toISOString()));
   }
-  /** Takes the open place away for good, in one transaction. */
+  /** The record of some places, for what goes out with them. Only views of the record hold it open. */
+  async rowsOf(places: readonly Place[]): Promise<readonly Row[]> {
+    const { rowKind } = await import('../store/rowKind.ts');
+    const ids = new Set(places.map(({ id }) => id));
+    return (await this.store.read(rowKind)).records.filter(({ placeId }) => ids.has(placeId));
+  }
+  /** Takes the open place away for good with its record, in one transaction. */
   async throwAway(): Promise<void> {
     const { place } = this;
     if (place === undefined) return;
     await this.flush();
     this.editing = undefined;
-    await this.store.remove(placeKind, place.id);
+    const rows = await this.rowsOf([place]);
+    await this.store.remove(
+      placeKind,
+      place.id,
+      rows.map(({ id }) => ({ store: 'rows', id })),
+    );
     this.backups.forget(place.id);
     await this.readAll();
     this.work(this.places[0]);
@@ -208,8 +229,9 @@ export class Session {
     const { place } = this;
     if (place !== undefined) await this.begins(place);
   }
-  async bring(picked: readonly Picked[]): Promise<readonly Saved<Place>[]> {
+  async bring(picked: readonly Picked[]): Promise<readonly Saved<Kept>[]> {
     await this.flush();
+    const { bringIn } = await import('../files/merge.ts');
     const saved = await bringIn(this.store, picked);
     await this.readAll();
     const id = this.place?.id ?? picked[0]?.coming.place.id;
