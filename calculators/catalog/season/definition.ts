@@ -109,9 +109,9 @@ export default defineCalculator({
     ranged('hayTon', ['medianNeedTon', 'mostNeedTon'], {
       says: 'half of the years took more than {low}, the worst {high}',
       same: 'every year took about {low}',
-      short: 'a middle year took {low}, the worst {high}',
-      said: 'of hay in the barn each fall',
-      gap: ['less hay in the barn on that side', 'more hay in the barn on that side'],
+      short: 'half took over {low}, the worst {high}',
+      said: 'to have each fall',
+      gap: ['less hay on that side', 'more hay on that side'],
     }),
     ranged('shortCount', ['lowPercent', 'highPercent'], {
       says: 'of the hay years; the chance in any year may then be {low} to {high}',

@@ -41,7 +41,7 @@ export default defineEdges(definition, {
     paddocksCount: [1, 60],
     stayDays: [1, 365],
     restDays: [0, 200],
-    stubbleIn: [0.5, 12],
+    stubbleIn: [0.5, 24],
     pullBelowDays: [0, 120],
     keptPercent: [0, 300],
     rootsMoreIn: [-24, 24],

@@ -163,7 +163,7 @@ const managementInputs = {
     },
     belongsTo: 'management',
   }),
-  stubbleIn: number('Stubble to leave', 'h', 'in', [0.5, 12], 2, {
+  stubbleIn: number('Stubble to leave', 'h', 'in', [0.5, 24], 2, {
     belongsTo: 'management',
     step: 0.5,
     usual: 'stubbleIn',
