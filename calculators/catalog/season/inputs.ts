@@ -138,7 +138,6 @@ const placeInputs = {
       late: { label: '5 percent of what the ground could hold, as plots showed later', short: '5 % held first' },
       early: { label: '20 percent, as the old handbook has it', short: '20 % held first' },
     },
-    convention: true,
     help: 'The two differ most in small storms.',
   }),
 };
