@@ -97,7 +97,8 @@ export function stripOf(outcome: Outcome, sky: Sky, year: number, spanDays: numb
       waterMm,
       runoffMm,
       soakedMm: waterMm - runoffMm,
-      filledShare: 1 - over(to, TRACE.depletion) / availableMm,
+      // All paddocks full can miss 1 by one rounding.
+      filledShare: Math.min(1, Math.max(0, 1 - over(to, TRACE.depletion) / availableMm)),
       standingLbPerAc: over(to, TRACE.green) + over(to, TRACE.dead),
       coverShare: over(to, TRACE.cover),
       grownLbPerAc: sum((day) => over(day, TRACE.grown)),

@@ -74,13 +74,15 @@ const lineOf = (rule: 'filled' | 'carried', { short, of, lowerShare, upperShare 
   barnHighPercent: hundred * upperShare,
 });
 
+/** Roots of this side; the shallowest that the form takes, where the difference would leave less. */
+const rootsOf = ({ rootsIn, rootsMoreIn }: Asked): number => Math.max(3, rootsIn + rootsMoreIn);
 const dayNumber = (sky: Sky, day: number): number => {
   const date = needThere('dayNumber', `day ${day}`, sky.monthDay[day]);
   return Date.UTC(needThere('dayNumber', `year of ${day}`, sky.year[day]), Math.floor(date / 100) - 1, date % 100) / dayMs;
 };
 
 /** The drawn year week by week. */
-const weeksOf = (outcome: Outcome, sky: Sky, year: number) =>
+const weeksOf = (outcome: Outcome, sky: Sky, year: number, rootsIn: number, rootsHoldIn: number) =>
   stripOf(outcome, sky, year, spanDays).map(
     ({ day, waterMm, runoffMm, soakedMm, filledShare, standingLbPerAc, coverShare, grownLbPerAc, fedLb }) => ({
       weekDay: dayNumber(sky, day),
@@ -88,7 +90,10 @@ const weeksOf = (outcome: Outcome, sky: Sky, year: number) =>
       weekRunoffIn: runoffMm / mmPerIn,
       weekSoakedIn: soakedMm / mmPerIn,
       weekFilledPercent: hundred * filledShare,
-      weekFilledRatio: filledShare,
+      weekTopIn: 0,
+      weekDepthIn: rootsIn,
+      weekHasIn: filledShare * rootsHoldIn,
+      weekMissingIn: (1 - filledShare) * rootsHoldIn,
       weekStandingLbPerAc: standingLbPerAc,
       weekCoverPercent: hundred * coverShare,
       weekGrownLbPerAc: grownLbPerAc,
@@ -269,7 +274,7 @@ export function* computeBySteps(asked: Asked) {
       yearSoilTonPerAc: year.soilLostTonPerAc,
       start: year.remembersStart ? ('made-up' as const) : ('worn-off' as const),
     })),
-    weeks: weeksOf(outcome, sky, drawn),
+    weeks: weeksOf(outcome, sky, drawn, rootsOf(asked), worked.rootsHoldIn),
     ...worked,
     fedLb,
     outOfBarnLb: fedLb / (1 - management.feedingLossShare),
@@ -281,7 +286,7 @@ function* runFor(asked: Asked, fits: Fits, management: Management) {
   const { sky } = fits;
   const side = sideOn(placeOf(asked), fits, {
     paddocks: asked.paddocksCount,
-    rootsIn: Math.max(3, asked.rootsIn + asked.rootsMoreIn),
+    rootsIn: rootsOf(asked),
     stock: stockOf(asked, management),
     management,
   });

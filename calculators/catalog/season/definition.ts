@@ -125,12 +125,33 @@ export default defineCalculator({
     shown('grazedDays', 'movesCount', 'grownLbPerAc', 'eatenLbPerAc', 'stressDays', 'brokenDays', 'coverPercent', 'runoffIn', 'soilLostTonPerAc'),
     shown('barns', 'years', 'weeks'),
   ],
-  picture: { kind: 'lines', rows: 'years', x: 'startDay', ys: ['needTon', 'haveTon'], says: ['hay fed', 'your barn'] },
-  morePictures: [
-    { kind: 'lines', rows: 'weeks', x: 'weekDay', ys: ['weekStandingLbPerAc'] },
-    { kind: 'lines', rows: 'weeks', x: 'weekDay', ys: ['weekFilledPercent'] },
-    { kind: 'lines', rows: 'weeks', x: 'weekDay', ys: ['weekRainIn'] },
-  ],
+  picture: {
+    kind: 'strip',
+    rows: 'weeks',
+    x: 'weekDay',
+    lanes: [
+      { of: 'weekRainIn', as: 'bars' },
+      { of: 'weekFilledPercent', as: 'curve' },
+      { of: 'weekStandingLbPerAc', as: 'curve' },
+      { of: 'weekFedTon', as: 'bars' },
+    ],
+    face: {
+      kind: 'face',
+      coverPercent: 'weekCoverPercent',
+      layers: {
+        rows: 'weeks',
+        top: 'weekTopIn',
+        thickness: 'weekDepthIn',
+        filledPercent: 'weekFilledPercent',
+        mostRoots: 'weekDepthIn',
+        deepestRoot: 'weekDepthIn',
+        holds: 'rootsHoldIn',
+        has: 'weekHasIn',
+        missing: 'weekMissingIn',
+      },
+    },
+  },
+  morePictures: [{ kind: 'lines', rows: 'years', x: 'yearCount', ys: ['needTon', 'haveTon'], says: ['hay fed', 'your barn'] }],
   steps,
   cautions: [
     caution(() => true, {
