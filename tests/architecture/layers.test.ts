@@ -21,9 +21,10 @@ const may: Readonly<Record<string, readonly string[]>> = {
   'place-offer': ['place-model', 'math', 'tables', 'kit', 'units'],
   'place-store': ['place-model'],
   'place-files': ['place-model', 'place-store'],
-  src: ['math', 'tables', 'kit', 'units', 'catalog', 'season', 'ui', 'content', ...placeRooms],
+  'office-model': ['units', 'content'],
+  src: ['math', 'tables', 'kit', 'units', 'catalog', 'season', 'ui', 'content', 'office-model', ...placeRooms],
   content: ['math', 'tables', 'kit', 'units', 'catalog', 'season', 'ui', 'src'],
-  tests: ['math', 'tables', 'kit', 'units', 'asks', 'catalog', 'season', 'ui', 'src', 'content', ...placeRooms],
+  tests: ['math', 'tables', 'kit', 'units', 'asks', 'catalog', 'season', 'ui', 'src', 'content', 'office-model', ...placeRooms],
 };
 /** General libraries that a room of the place may use; the others use none. */
 const mayUse: Readonly<Record<string, readonly string[]>> = {
@@ -31,6 +32,7 @@ const mayUse: Readonly<Record<string, readonly string[]>> = {
   'place-offer': [],
   'place-store': ['idb'],
   'place-files': ['valibot'],
+  'office-model': ['valibot'],
 };
 /** The layer of a path: `kit`, or `catalog/storm-runoff`, since one calculator may not lean on another. */
 function layerOf(path: string): string | undefined {
@@ -38,6 +40,7 @@ function layerOf(path: string): string | undefined {
   if (inside !== undefined) return inside;
   const room = /^src\/place\/(model|offer|store|files)\//.exec(path)?.[1];
   if (room !== undefined) return `place-${room}`;
+  if (path.startsWith('src/office/model/')) return 'office-model';
   if (/^calculators\/command(?:\.ts$|\/)/.test(path)) return 'src';
   return /^(src|content|tests)\//.exec(path)?.[1];
 }
