@@ -11,6 +11,7 @@ export const rules = {
   growth: 'a curve, or what is known in words',
   hayKind: 'the kind of hay stands in crop, and there is one only',
   priceOrder: 'low, likely, high in that order',
+  growthOrder: 'growth starts, is best, quits in that order; growth in the fall ends after the best month',
   noPrice: 'a price, or none of it',
 } as const;
 
@@ -75,7 +76,8 @@ export const hayCrops = ['alfalfa', 'bermudagrass', 'grass', 'mixed grass', 'gra
 
 /** Day, month or year on which prices were seen. */
 const seenSchema = v.pipe(v.string(), v.regex(/^\d{4}(?:-\d\d){0,2}$/, 'a day, a month or a year: 2026-09-14, 2026-09, 2026'));
-const monthKeySchema = v.picklist(['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', 'oct', 'nov', 'dec']);
+const monthKeys = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', 'oct', 'nov', 'dec'] as const;
+const monthKeySchema = v.picklist(monthKeys);
 const priceSchema = v.optional(aboveZeroSchema);
 const isInOrder = (prices: readonly (number | undefined)[]): boolean => {
   const known = prices.filter((each) => each !== undefined);
@@ -201,14 +203,20 @@ export const countrySchema = v.strictObject({
   interest: v.optional(v.strictObject({ ...cited, of: wordsSchema, percent: notNegativeSchema, seen: seenSchema })),
   /** When grass grows, as forms ask for it. */
   growthMonths: v.optional(
-    v.strictObject({
-      ...cited,
-      of: wordsSchema,
-      startMonth: monthKeySchema,
-      bestMonth: monthKeySchema,
-      quitMonth: monthKeySchema,
-      fallFlush: v.picklist(fallFlushes),
-    }),
+    v.pipe(
+      v.strictObject({
+        ...cited,
+        of: wordsSchema,
+        startMonth: monthKeySchema,
+        bestMonth: monthKeySchema,
+        quitMonth: monthKeySchema,
+        fallFlush: v.picklist(fallFlushes),
+      }),
+      v.check(({ startMonth, bestMonth, quitMonth, fallFlush }) => {
+        const [start, best, quit] = [monthKeys.indexOf(startMonth), monthKeys.indexOf(bestMonth), monthKeys.indexOf(quitMonth)];
+        return start <= best && (fallFlush === 'none' ? best <= quit : best < quit);
+      }, rules.growthOrder),
+    ),
   ),
   /** First killing frost. */
   frost: v.optional(v.strictObject({ ...cited, of: wordsSchema, firstDay: dateSchema })),

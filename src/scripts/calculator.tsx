@@ -10,7 +10,7 @@ import type { Tools } from '../../calculators/ui/props.ts';
 import type { Records } from '../../calculators/ui/RecordField.tsx';
 import type { ToolStore } from '../../calculators/ui/tools/keptTool.ts';
 import type { UnitSystem } from '../../calculators/units/units.ts';
-import { countryKey, forget, formKeyOf, keep, kept, placeKey, recordKeyOf, toolKeyOf, unitsKey } from './kept.ts';
+import { forget, formKeyOf, keep, kept, pickedCountry, placeKey, recordKeyOf, toolKeyOf, unitsKey } from './kept.ts';
 import { startPrint } from './print.ts';
 import { keepWhose, keptWhose } from './whose.ts';
 import { startWorking } from './working.ts';
@@ -253,7 +253,7 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
 
 /** Most people never pick a country: what fills its values in is fetched only for those who have. */
 async function offerLocal(box: HTMLElement, calculator: Calculator, texts: () => Texts | undefined, fill: (texts: Texts) => void): Promise<void> {
-  const country = kept('localStorage', countryKey);
+  const country = pickedCountry();
   if (!country || !box.querySelector('[data-local-fill]')) return;
   try {
     const { offerLocalFill } = await import('./localFill.ts');

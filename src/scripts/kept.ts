@@ -1,3 +1,5 @@
+import { officeSlug, officeText } from '../office/here.ts';
+
 // Storage that may be switched off: then nothing is kept, and nothing breaks.
 type Storage = 'localStorage' | 'sessionStorage';
 
@@ -21,6 +23,8 @@ export function kept(storage: Storage, key: string): string | null {
     return null;
   }
 }
+/** The kind of country whose values count here: the one that was picked; where nobody picked, not even none, an office's own. */
+export const pickedCountry = (): string | null => kept('localStorage', countryKey) ?? (officeText() ? officeSlug : null);
 /** Says whether it could; the page works without. */
 export function keep(storage: Storage, key: string, text: string): boolean {
   try {

@@ -1,3 +1,4 @@
+import { officeEvent, officeText, setOfficeAside } from '../office/here.ts';
 import { href } from '../site/href.ts';
 
 const isTyping = (target: EventTarget | null): boolean =>
@@ -25,6 +26,15 @@ document.addEventListener('toggle', reachScrollers, true);
 document.addEventListener('stepsdrawn', reachScrollers);
 // A formula is as wide as its own letters once they have come.
 document.fonts.addEventListener('loadingdone', reachScrollers);
+
+// An office's values: fetched only where its file holds some, or is wrong.
+if (officeText() !== undefined) {
+  import('./office.ts').catch((error: unknown) => {
+    console.info(error);
+    setOfficeAside();
+    document.dispatchEvent(new Event(officeEvent));
+  });
+}
 
 // Only a built site has a worker to register. A browser that refuses one (private window, blocked storage) still reads the site.
 if (import.meta.env.PROD && 'serviceWorker' in navigator && location.protocol.startsWith('http')) {

@@ -70,6 +70,11 @@ const ofRules: Readonly<Record<string, (at: string, input: unknown) => Wrong>> =
     ),
   [rules.growth]: (at) => wrong(at, 'Give a curve, or leave all of it out.'),
   [rules.hayKind]: (at, input) => wrong(at, `${quoted(input)} names a kind of hay again. The kind stands in its own field, and there is one only.`),
+  [rules.growthOrder]: (at) =>
+    wrong(
+      `${at}.quitMonth`,
+      'The months must come in order: growth starts, is best, quits. With growth in the fall, the last month comes after the best one.',
+    ),
   [rules.noPrice]: (at) => wrong(at, 'No price stands here. Give one, or leave all of it out.'),
 };
 
