@@ -121,6 +121,10 @@ function intoCautions(document: Document, { head, cautions = [] }: Office): void
 
 /** All of a page that follows the office's file. */
 export function applyOffice(document: Document, office: Office, picked: string | null): void {
+  const { name, phone, copyAt } = office.head;
+  const { dataset } = document.documentElement;
+  dataset['office'] = [name, phone].filter((each) => each !== undefined).join(', ');
+  if (copyAt !== undefined) dataset['copyAt'] = copyAt;
   intoGuides(document, office);
   intoChoice(document, office);
   intoTalk(document, office, picked === officeSlug);

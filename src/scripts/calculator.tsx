@@ -10,6 +10,7 @@ import type { Tools } from '../../calculators/ui/props.ts';
 import type { Records } from '../../calculators/ui/RecordField.tsx';
 import type { ToolStore } from '../../calculators/ui/tools/keptTool.ts';
 import type { UnitSystem } from '../../calculators/units/units.ts';
+import { publishedAt } from '../office/here.ts';
 import { forget, formKeyOf, keep, kept, pickedCountry, placeKey, recordKeyOf, toolKeyOf, unitsKey } from './kept.ts';
 import { startPrint } from './print.ts';
 import { keepWhose, keptWhose } from './whose.ts';
@@ -174,10 +175,11 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
     return opened;
   };
   const page = new URL(box.dataset['page'] ?? location.pathname, location.href).href;
+  const published = () => publishedAt(`calculators/${calculator.slug}/`, page);
   const ownPage = box.querySelector<HTMLAnchorElement>('[data-own-page]');
   const toWorking = startWorking(box, calculator);
   // A guide prints as a guide; a sheet is printed from the calculator's own page.
-  const paper = ownsAddress ? startPrint(calculator, { Picture, page }) : undefined;
+  const paper = ownsAddress ? startPrint(calculator, { Picture, address: published }) : undefined;
   let latest: Change | undefined;
   let reach: Reach | undefined;
   // Before the address is written for the last time.
@@ -213,7 +215,7 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
       id={id}
       open={open}
       onChange={onChange}
-      address={(link) => `${page}?${link}`}
+      address={(link) => `${published()}?${link}`}
       leadAddress={({ page: to, query }) => new URL(`../../${to}/${query === '' ? '' : `?${query}`}`, page).href}
       onLive={(way) => {
         reach = way;

@@ -1,4 +1,4 @@
-import { officeEvent, officeText, setOfficeAside } from '../office/here.ts';
+import { officeEvent, officeText } from '../office/here.ts';
 import { href } from '../site/href.ts';
 
 const isTyping = (target: EventTarget | null): boolean =>
@@ -29,11 +29,7 @@ document.fonts.addEventListener('loadingdone', reachScrollers);
 
 // An office's values: fetched only where its file holds some, or is wrong.
 if (officeText() !== undefined) {
-  import('./office.ts').catch((error: unknown) => {
-    console.info(error);
-    setOfficeAside();
-    document.dispatchEvent(new Event(officeEvent));
-  });
+  import('./office.ts').catch(() => document.dispatchEvent(new Event(officeEvent)));
 }
 
 // Only a built site has a worker to register. A browser that refuses one (private window, blocked storage) still reads the site.

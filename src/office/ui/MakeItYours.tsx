@@ -1,4 +1,6 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import type { ChoiceInput } from '../../../calculators/kit/inputs.ts';
+import { Field } from '../../../calculators/ui/Field.tsx';
 import { download } from '../../place/ui/download.ts';
 import type { Data } from '../../place/ui/edit.ts';
 import { blankDraft, officeOf, withValue, wrongsIn } from '../draft.ts';
@@ -59,6 +61,13 @@ function OpenFile({ onOpened }: { readonly onOpened: (data: Data, name: string) 
   );
 }
 
+const startCell = (countries: MakeItYoursProps['countries']): ChoiceInput => ({
+  kind: 'choice',
+  label: 'Start from',
+  options: { '': { label: 'Empty forms' }, ...Object.fromEntries(countries.map(({ slug, name }) => [slug, { label: name }])) },
+  default: '',
+  belongsTo: 'place',
+});
 function Begin({ countries, begin, today, here, put }: Omit<MakeItYoursProps, 'kept'> & { readonly put: Put }) {
   const [slug, setSlug] = useState('');
   const [problem, setProblem] = useState('');
@@ -72,17 +81,18 @@ function Begin({ countries, begin, today, here, put }: Omit<MakeItYoursProps, 'k
   };
   return (
     <div class="new-place">
-      <p class="file-field">
-        <label for="start-from">Start from</label>
-        <select id="start-from" value={slug} onChange={(event) => setSlug(event.currentTarget.value)}>
-          <option value="">Empty forms</option>
-          {countries.map((each) => (
-            <option key={each.slug} value={each.slug}>
-              {each.name}
-            </option>
-          ))}
-        </select>
-      </p>
+      <Field
+        id="start-from"
+        cell={startCell(countries)}
+        text={slug}
+        problem={undefined}
+        system="us"
+        whose={undefined}
+        tools={undefined}
+        isPlain
+        onText={setSlug}
+        onLeave={() => undefined}
+      />
       <p>A kind of country fills the steps with its published values and their sources. What you leave alone stays theirs.</p>
       <button type="button" class="wide-button" onClick={() => void start()}>
         Begin
@@ -188,7 +198,7 @@ export function MakeItYours({ kept, ...beginning }: MakeItYoursProps) {
   // Other work in place of this: its fields forget what was typed into them.
   const [round, setRound] = useState(0);
   const [left, setLeft] = useState<ReadonlySet<string>>(new Set());
-  const [isTried, setTried] = useState(false);
+  const [tries, setTries] = useState(0);
   const [open, setOpen] = useState<number | undefined>(0);
   const [before, setBefore] = useState<Data>(undefined);
   const steps = useRef<HTMLHeadingElement>(null);
@@ -207,15 +217,21 @@ export function MakeItYours({ kept, ...beginning }: MakeItYoursProps) {
     setData(next);
     setRound((count) => count + 1);
     setLeft(new Set());
-    setTried(false);
+    setTries(0);
     setOpen(0);
     setTimeout(() => steps.current?.focus());
   };
   const filling = {
     data,
     wrongs,
-    isTold: (path: string) => isTried || left.has(path),
+    tries,
+    isTold: (path: string) => tries > 0 || left.has(path),
     put: (path: string, to: Data) => setData((now) => withValue(now, path, to)),
+    replaceRows: (path: string, rows: readonly Data[]) => {
+      setData((now) => withValue(now, path, rows));
+      setLeft((now) => new Set([...now].filter((each) => !each.startsWith(`${path}.`))));
+      setRound((count) => count + 1);
+    },
     leave: (path: string) => setLeft((now) => new Set([...now, path])),
   };
   return (
@@ -258,7 +274,7 @@ export function MakeItYours({ kept, ...beginning }: MakeItYoursProps) {
               Eight steps, each may be skipped
             </h2>
             <Steps key={round} filling={filling} open={open} onOpen={setOpen} />
-            <Save data={data} wrongs={wrongs} onTried={() => setTried(true)} onGo={setOpen} />
+            <Save data={data} wrongs={wrongs} onTried={() => setTries((count) => count + 1)} onGo={setOpen} />
           </>
         )}
       </div>

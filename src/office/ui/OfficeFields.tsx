@@ -13,7 +13,11 @@ export interface Filling {
   readonly wrongs: readonly Wrong[];
   /** What is wrong with a field is said once somebody has left it, or wanted to save. */
   readonly isTold: (path: string) => boolean;
+  /** How often somebody wanted to save. */
+  readonly tries: number;
   readonly put: (path: string, to: Data) => void;
+  /** Rows with one taken away: those behind it move up, and what was typed into them with them. */
+  readonly replaceRows: (path: string, rows: readonly Data[]) => void;
   readonly leave: (path: string) => void;
 }
 export const idOf = (path: string): string => `office-${path.replaceAll('.', '-')}`;
@@ -57,7 +61,8 @@ export function OfficeFieldView({ field, path, of, filling }: OneProps) {
       filling.leave(path);
     },
   };
-  const told = { label: field.label, ...(field.help === undefined ? {} : { help: field.help }) };
+  const help = field.help ?? (field.kind === 'number' ? `${field.right.charAt(0).toUpperCase()}${field.right.slice(1)}.` : undefined);
+  const told = { label: field.label, ...(help === undefined ? {} : { help }) };
   if (field.kind === 'months') return <MonthsView field={field} path={path} of={of} filling={filling} />;
   if (field.kind === 'monthDay') return <MonthDayView {...shared} cell={{ kind: 'monthDay', ...told }} />;
   if (field.kind === 'words' || field.kind === 'number')

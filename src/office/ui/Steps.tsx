@@ -1,5 +1,6 @@
+import { useRef } from 'preact/hooks';
 import { isFields, isList } from '../../place/ui/edit.ts';
-import { usePrinting } from '../../place/ui/Part.tsx';
+import { Fold, usePrinting } from '../../place/ui/Part.tsx';
 import { isGiven, textOf, valueAt } from '../draft.ts';
 import { type OfficeField, type OfficeSection, type OfficeStep, officeSteps } from '../model/fields.ts';
 import { type Filling, OfficeFieldView } from './OfficeFields.tsx';
@@ -40,41 +41,63 @@ function Told({ section, path, filling }: SectionProps & { readonly path: string
 
 function Rows({ section, filling, isPrinting }: SectionProps & { readonly isPrinting: boolean }) {
   const { at, rows } = section;
+  const added = useRef<number | undefined>(undefined);
   const found = valueAt(filling.data, at);
   const list = isList(found) ? found : [];
   if (!rows) return null;
+  const isWrong = (path: string): boolean => filling.tries > 0 && filling.wrongs.some((each) => each.at === path || each.at.startsWith(`${path}.`));
   return (
     <div class="parts">
       {list.map((row, index) => {
         const path = `${at}.${index}`;
-        const name = (isFields(row) && textOf(row[rows.by])) || `${rows.one} ${index + 1}`;
-        if (isPrinting) return <Told key={path} section={section} path={path} filling={filling} />;
+        const one = `${rows.one} ${index + 1}`;
+        const name = isFields(row) ? textOf(row[rows.by]) : '';
+        const short = name.length > 60 ? `${name.slice(0, 60)}…` : name;
+        // Opened anew by each try to save, so that what is to mend stands open.
         return (
-          <section key={path} class="office-row" aria-label={`${rows.one} ${index + 1}`}>
-            <p class="row-name">
-              {rows.one} {index + 1}
-            </p>
-            {tableOf(section, path, filling, `${rows.one} ${index + 1}`)}
-            <p class="part-take">
-              <button
-                type="button"
-                class="quiet"
-                onClick={() =>
-                  filling.put(
-                    at,
-                    list.filter((_, each) => each !== index),
-                  )
-                }
-              >
-                Take “{name.length > 40 ? `${name.slice(0, 40)}…` : name}” away
-              </button>
-            </p>
-          </section>
+          <Fold
+            key={`${path} ${filling.tries}`}
+            title={one}
+            says={short}
+            isOpenAtFirst={added.current === index || isWrong(path)}
+            isPrinting={isPrinting}
+          >
+            {() =>
+              isPrinting ? (
+                <Told section={section} path={path} filling={filling} />
+              ) : (
+                <>
+                  {tableOf(section, path, filling, one)}
+                  <p class="part-take">
+                    <button
+                      type="button"
+                      class="quiet"
+                      onClick={() => {
+                        added.current = undefined;
+                        filling.replaceRows(
+                          at,
+                          list.filter((_, each) => each !== index),
+                        );
+                      }}
+                    >
+                      Take {one.toLowerCase()} away
+                    </button>
+                  </p>
+                </>
+              )
+            }
+          </Fold>
         );
       })}
       {!isPrinting && (
         <p class="part-add">
-          <button type="button" onClick={() => filling.put(at, [...list, {}])}>
+          <button
+            type="button"
+            onClick={() => {
+              added.current = list.length;
+              filling.put(at, [...list, {}]);
+            }}
+          >
             {rows.add}
           </button>
         </p>
