@@ -11,11 +11,7 @@ import { anOffice } from './anOffice.ts';
 
 const drawn = (values: Parameters<typeof allParts>[0]): string =>
   render(
-    <>
-      {allParts(values).map(({ key, parts }) => (
-        <LocalParts key={key} parts={parts} nameSource={(source) => ({ text: source, address: `/sources/#${source}` })} />
-      ))}
-    </>,
+    <LocalParts parts={allParts(values).flatMap(({ parts }) => parts)} nameSource={(source) => ({ text: source, address: `/sources/#${source}` })} />,
   );
 
 it('draws every value that an office gives, each with its source', () => {
