@@ -1,8 +1,7 @@
 // Stops the page for a moment, before anything is painted: where a country was picked, or an office gives its own, the values of the others must not flash by.
 (() => {
-  const isOffice = !['', '{}', undefined].includes(globalThis.holdwaterOffice);
   try {
-    const picked = localStorage.getItem('holdwater-country') ?? (isOffice ? 'office' : '');
+    const picked = localStorage.getItem('holdwater-country') ?? (globalThis.holdwaterOffice ? 'office' : '');
     if (!/^[a-z-]+$/.test(picked)) return;
     document.documentElement.dataset.country = picked;
     const sheet = new CSSStyleSheet();

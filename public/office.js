@@ -1,2 +1,3 @@
 holdwaterOffice = getComputedStyle(document.documentElement).getPropertyValue('--holdwater-office').trim();
+if (holdwaterOffice === '{}') holdwaterOffice = undefined;
 document.currentScript.previousElementSibling.remove();

@@ -33,14 +33,15 @@ export interface Change {
   readonly blank: Touched;
   readonly today: ReadonlyMap<string, Whose>;
   readonly placed: Touched;
+  readonly filled: ReadonlyMap<string, string>;
   readonly place: PlaceMarks | undefined;
   readonly names: SideNames;
   readonly outcome: Outcome | null;
   readonly other: Outcome | null;
 }
 export interface Reach {
-  /** Puts texts into fields, whether they stand open or not. */
-  readonly fill: (texts: Texts) => void;
+  /** Puts texts into fields, whether they stand open or not, and says of each path from whose values. */
+  readonly fill: (texts: Texts, from: ReadonlyMap<string, string>) => void;
   readonly open: (opening: Opening) => void;
   /** What `onChange` is told a little later: for when there is no later. */
   readonly now: () => Change;
@@ -59,6 +60,7 @@ export interface CalculatorFormProps {
   readonly onPrint?: () => void;
   readonly onSystem?: (system: UnitSystem) => void;
   /** Offers to keep what stands in the form, in a box below the result. */
+  readonly office?: () => string | undefined;
   readonly onKeep?: ((below: Element) => void) | undefined;
   /** Hands out what can be done to the form from outside. */
   readonly onLive?: (reach: Reach) => void;
@@ -81,7 +83,7 @@ export function CalculatorForm(props: CalculatorFormProps) {
   const { calculator, id, open, onChange, address, leadAddress, onPrint, onSystem, onLive, Picture, tools, store, records, keepRecord } = props;
   const { inputs, layout } = calculator;
   const [held, act] = useHeld(calculator);
-  const { form, system, touched, blank, linked, today, placed, place, names } = held;
+  const { form, system, touched, blank, linked, today, placed, filled, place, names } = held;
   const [notices, setNotices] = useState<readonly string[]>([]);
   // What only works with a script is switched on after the first render, which must equal the built page attribute by attribute.
   const [isLive, setLive] = useState(false);
@@ -106,7 +108,7 @@ export function CalculatorForm(props: CalculatorFormProps) {
   const titles = [names[0] || 'This', names[1] || 'That'] as const;
   // What is told a little behind the answer belongs together.
   const now = useMemo(
-    () => ({ form, system, touched, linked, blank, today, placed, place, names, outcome, other, titles, differing }),
+    () => ({ form, system, touched, linked, blank, today, placed, filled, place, names, outcome, other, titles, differing }),
     [form, system, touched, place, names, outcome, other],
   );
   const newest = useRef(now);
@@ -124,14 +126,20 @@ export function CalculatorForm(props: CalculatorFormProps) {
       blank.has(path)
         ? undefined
         : (prefix === '' && place?.toldAt(path, form.this, system, thatTexts ? act.putBoth : act.putThis)) || toldWithout(prefix, path);
-  const toldWithout = (prefix: string, path: string): Whose =>
-    prefix === '' && placed.has(path)
-      ? 'from your place'
-      : isTouched(touched, `${prefix}${path}`)
-        ? 'yours'
-        : isTouched(linked, path)
-          ? 'from the link'
-          : (today.get(path) ?? 'example');
+  const toldWithout = (prefix: string, path: string): ToldOf =>
+    prefix === '' && placed.has(path) ? (
+      filled.has(path) ? (
+        <>from {filled.get(path)}</>
+      ) : (
+        'from your place'
+      )
+    ) : isTouched(touched, `${prefix}${path}`) ? (
+      'yours'
+    ) : isTouched(linked, path) ? (
+      'from the link'
+    ) : (
+      (today.get(path) ?? 'example')
+    );
   const common = { calculator, system, tools: tools && { draw: tools, store: isLive ? store : undefined } };
   const side: Omit<SideProps, 'keys'> = {
     ...common,
@@ -271,6 +279,7 @@ export function CalculatorForm(props: CalculatorFormProps) {
         {...(isLive && address !== undefined ? { address } : {})}
         {...(isLive && leadAddress !== undefined ? { leadAddress } : {})}
         {...(onPrint === undefined ? {} : { onPrint })}
+        office={props.office}
         onKeep={props.onKeep}
       />
     </form>

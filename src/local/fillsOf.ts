@@ -100,6 +100,8 @@ export function fillsOf(calculator: Calculator, now: Texts, system: UnitSystem, 
   const torn = new Set(offered.flatMap((each) => (each.field.row !== undefined && isTorn(each) ? [each.field.row] : [])));
   return offered.flatMap(({ field: { row }, fills }) => (row !== undefined && torn.has(row) ? [] : fills));
 }
+/** Each field that a fill is put into. */
+export const pathsOf = ({ at, text }: Fill): readonly string[] => (typeof text === 'string' ? [at] : text.map((_, month) => `${at}.${month}`));
 /** The inputs that are filled, with the fills in them. */
 export function filledTexts(now: Texts, fills: readonly Fill[]): Texts {
   let all = now;

@@ -1,11 +1,10 @@
-import { officeText } from './here.ts';
 import type { Office } from './model/office.ts';
 import { type OfficeRead, readOfficeProperty } from './model/officeFile.ts';
 
 let read: OfficeRead | undefined;
 /** What the office's file of this page says: read once. */
 export function readOffice(): OfficeRead {
-  const text = officeText();
+  const text = globalThis.holdwaterOffice;
   read ??= text === undefined ? { is: 'none' } : readOfficeProperty(text);
   return read;
 }

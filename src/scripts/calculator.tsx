@@ -10,9 +10,9 @@ import type { Tools } from '../../calculators/ui/props.ts';
 import type { Records } from '../../calculators/ui/RecordField.tsx';
 import type { ToolStore } from '../../calculators/ui/tools/keptTool.ts';
 import type { UnitSystem } from '../../calculators/units/units.ts';
-import { publishedAt } from '../office/here.ts';
 import { forget, formKeyOf, keep, kept, pickedCountry, placeKey, recordKeyOf, toolKeyOf, unitsKey } from './kept.ts';
 import { startPrint } from './print.ts';
+import { publishedAt } from './published.ts';
 import { keepWhose, keptWhose } from './whose.ts';
 import { startWorking } from './working.ts';
 
@@ -150,6 +150,7 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
         blank: new Set([...named].filter((key) => form.this[key] === '')),
         today: new Map(),
         placed: whose?.placed ?? new Set(),
+        filled: whose?.filled ?? new Map(),
         names: whose?.names ?? ['', ''],
         ...at?.opened(opener.query, { form, named, system, isOwn: whose !== undefined }),
       };
@@ -221,6 +222,7 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
         reach = way;
       }}
       {...(paper && { onPrint: paper.print })}
+      office={() => document.documentElement.dataset['office']}
       onKeep={async (host) => {
         const { keepPlace } = await import('../place/form/keepPlace.tsx');
         if (reach) await keepPlace({ host, box, id, calculator, change: reach.now() });
@@ -243,8 +245,9 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
       void offerLocal(
         box,
         calculator,
-        () => latest?.form.this,
-        (texts) => reach?.fill(texts),
+        // As it stands, not as it was last told: a key may have come since.
+        () => (reach?.now() ?? latest)?.form.this,
+        (texts, from) => reach?.fill(texts, from),
       );
       if (!dater || !clock?.isDoubted) return;
       const asking = { root, id, calculator, clock, exampleBy: dater.exampleBy, latest: () => latest, open: reopen };
@@ -254,7 +257,7 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
 }
 
 /** Most people never pick a country: what fills its values in is fetched only for those who have. */
-async function offerLocal(box: HTMLElement, calculator: Calculator, texts: () => Texts | undefined, fill: (texts: Texts) => void): Promise<void> {
+async function offerLocal(box: HTMLElement, calculator: Calculator, texts: () => Texts | undefined, fill: Reach['fill']): Promise<void> {
   const country = pickedCountry();
   if (!country || !box.querySelector('[data-local-fill]')) return;
   try {

@@ -1,5 +1,3 @@
-import { officeSlug, officeText } from '../office/here.ts';
-
 // Storage that may be switched off: then nothing is kept, and nothing breaks.
 type Storage = 'localStorage' | 'sessionStorage';
 
@@ -24,7 +22,7 @@ export function kept(storage: Storage, key: string): string | null {
   }
 }
 /** The kind of country whose values count here: the one that was picked; where nobody picked, not even none, an office's own. */
-export const pickedCountry = (): string | null => kept('localStorage', countryKey) ?? (officeText() ? officeSlug : null);
+export const pickedCountry = (): string | null => kept('localStorage', countryKey) ?? (globalThis.holdwaterOffice ? 'office' : null);
 /** Says whether it could; the page works without. */
 export function keep(storage: Storage, key: string, text: string): boolean {
   try {

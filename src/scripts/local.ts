@@ -1,5 +1,4 @@
 /** Shows the values of the country that was picked, or of all. public/country.js does so before the first paint; this takes over from it. */
-import { officeEvent, officeText } from '../office/here.ts';
 import { countryKey, keep, pickedCountry } from './kept.ts';
 
 const root = document.documentElement;
@@ -31,6 +30,6 @@ document.addEventListener('click', ({ target }) => {
   keep('localStorage', countryKey, button.dataset['pick'] ?? '');
   show();
 });
-document.addEventListener(officeEvent, show);
 // An office's values come a moment later; until then the sheet of public/country.js holds.
-if (!officeText()) show();
+if (globalThis.holdwaterOffice === undefined) show();
+else import('./office.ts').then(show, show);

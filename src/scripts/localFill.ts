@@ -3,7 +3,7 @@ import type { Calculator } from '../../calculators/kit/define.ts';
 import type { Texts } from '../../calculators/kit/state.ts';
 import type { UnitSystem } from '../../calculators/units/units.ts';
 import type { LocalFields } from '../local/fieldValues.ts';
-import { type Fill, filledTexts, fillsOf } from '../local/fillsOf.ts';
+import { type Fill, filledTexts, fillsOf, pathsOf } from '../local/fillsOf.ts';
 import { officeSlug } from '../office/here.ts';
 
 interface Offer {
@@ -14,7 +14,7 @@ interface Offer {
   /** What stands in the form now. */
   readonly texts: () => Texts | undefined;
   /** Puts texts into the form, whether their fields stand open or not. */
-  readonly fill: (texts: Texts) => void;
+  readonly fill: (texts: Texts, from: ReadonlyMap<string, string>) => void;
   readonly system: () => UnitSystem;
 }
 function tell(line: HTMLElement, name: string, fills: readonly Fill[]): void {
@@ -53,7 +53,7 @@ export async function offerLocalFill(offer: Offer): Promise<void> {
   button.addEventListener('click', () => {
     const now = offer.texts();
     const fills = fillsNow(now);
-    if (now) offer.fill(filledTexts(now, fills));
+    if (now) offer.fill(filledTexts(now, fills), new Map(fills.flatMap(pathsOf).map((path) => [path, local.name])));
     tell(line, local.name, fills);
   });
   line.replaceChildren(button);

@@ -1,6 +1,6 @@
 /** Puts an office's values, lines and name into the page, as text. Fetched only where `office.css` holds any, or is wrong. */
 import { applyOffice } from '../office/applyOffice.tsx';
-import { officeEvent, setOfficeAside } from '../office/here.ts';
+import { setOfficeAside } from '../office/here.ts';
 import { readOffice } from '../office/readHere.ts';
 import { pickedCountry } from './kept.ts';
 
@@ -17,4 +17,3 @@ if (read.is === 'wrong') {
     bar.hidden = false;
   }
 }
-document.dispatchEvent(new Event(officeEvent));

@@ -1,4 +1,3 @@
-import { officeEvent, officeText } from '../office/here.ts';
 import { href } from '../site/href.ts';
 
 const isTyping = (target: EventTarget | null): boolean =>
@@ -28,9 +27,7 @@ document.addEventListener('stepsdrawn', reachScrollers);
 document.fonts.addEventListener('loadingdone', reachScrollers);
 
 // An office's values: fetched only where its file holds some, or is wrong.
-if (officeText() !== undefined) {
-  import('./office.ts').catch(() => document.dispatchEvent(new Event(officeEvent)));
-}
+if (globalThis.holdwaterOffice !== undefined) import('./office.ts').catch(() => undefined);
 
 // Only a built site has a worker to register. A browser that refuses one (private window, blocked storage) still reads the site.
 if (import.meta.env.PROD && 'serviceWorker' in navigator && location.protocol.startsWith('http')) {

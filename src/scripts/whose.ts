@@ -8,12 +8,17 @@ interface Whose {
   readonly linked: ReadonlySet<string>;
   readonly touched: ReadonlySet<string>;
   readonly placed: ReadonlySet<string>;
+  readonly filled: ReadonlyMap<string, string>;
   readonly names: SideNames;
 }
 const keyOf = (box: HTMLElement): string => `holdwater-whose:${location.pathname}#${box.dataset['name'] ?? ''}`;
 
-export const keepWhose = (box: HTMLElement, { link, linked, touched, placed, names }: Change): void => {
-  keep('localStorage', keyOf(box), JSON.stringify({ link, linked: [...linked], touched: [...touched], placed: [...placed], names }));
+export const keepWhose = (box: HTMLElement, { link, linked, touched, placed, filled, names }: Change): void => {
+  keep(
+    'localStorage',
+    keyOf(box),
+    JSON.stringify({ link, linked: [...linked], touched: [...touched], placed: [...placed], filled: [...filled].flat(), names }),
+  );
 };
 
 const isList = (value: unknown): value is readonly string[] => Array.isArray(value) && value.every((each) => typeof each === 'string');
@@ -27,7 +32,15 @@ export function keptWhose(box: HTMLElement, link: string): Whose | undefined {
       return isList(value) ? value : [];
     };
     const [mine = '', theirs = ''] = list('names');
-    return { linked: new Set(list('linked')), touched: new Set(list('touched')), placed: new Set(list('placed')), names: [mine, theirs] };
+    const filled = list('filled');
+    const pairs = filled.flatMap((path, at): [string, string][] => (at % 2 === 0 ? [[path, filled[at + 1] ?? '']] : []));
+    return {
+      filled: new Map(pairs),
+      linked: new Set(list('linked')),
+      touched: new Set(list('touched')),
+      placed: new Set(list('placed')),
+      names: [mine, theirs],
+    };
   } catch {
     return undefined;
   }

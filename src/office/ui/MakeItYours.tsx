@@ -194,6 +194,7 @@ function Save({ data, wrongs, onTried, onGo }: SaveProps) {
 /** The whole page: a beginning, eight steps, and the file. */
 export function MakeItYours({ kept, ...beginning }: MakeItYoursProps) {
   const [data, setData] = useState<Data>(() => kept.read());
+  const newest = useRef(data);
   const [isKept, setKept] = useState(true);
   // Other work in place of this: its fields forget what was typed into them.
   const [round, setRound] = useState(0);
@@ -203,9 +204,12 @@ export function MakeItYours({ kept, ...beginning }: MakeItYoursProps) {
   const [before, setBefore] = useState<Data>(undefined);
   const steps = useRef<HTMLHeadingElement>(null);
   const wrongs = useMemo(() => (data === undefined ? [] : wrongsIn(data)), [data]);
-  useEffect(() => {
-    setKept(kept.write(data));
-  }, [data]);
+  // Kept with each key, so that nothing is lost to a page that goes at once.
+  const change = (next: Data): void => {
+    newest.current = next;
+    setKept(kept.write(next));
+    setData(next);
+  };
   useEffect(() => {
     if (isKept || data === undefined) return undefined;
     const ask = (event: BeforeUnloadEvent): void => event.preventDefault();
@@ -214,7 +218,7 @@ export function MakeItYours({ kept, ...beginning }: MakeItYoursProps) {
   }, [isKept, data]);
   const replace = (next: Data): void => {
     setBefore(data);
-    setData(next);
+    change(next);
     setRound((count) => count + 1);
     setLeft(new Set());
     setTries(0);
@@ -226,9 +230,9 @@ export function MakeItYours({ kept, ...beginning }: MakeItYoursProps) {
     wrongs,
     tries,
     isTold: (path: string) => tries > 0 || left.has(path),
-    put: (path: string, to: Data) => setData((now) => withValue(now, path, to)),
+    put: (path: string, to: Data) => change(withValue(newest.current, path, to)),
     replaceRows: (path: string, rows: readonly Data[]) => {
-      setData((now) => withValue(now, path, rows));
+      change(withValue(newest.current, path, rows));
       setLeft((now) => new Set([...now].filter((each) => !each.startsWith(`${path}.`))));
       setRound((count) => count + 1);
     },

@@ -112,7 +112,7 @@ function Section({ section, filling }: SectionProps) {
   return (
     <section>
       {section.title !== 'Your office' && <h3>{section.title}</h3>}
-      {section.says !== undefined && !isPrinting && <p class="field-hint">{section.says}</p>}
+      {section.says !== undefined && !isPrinting && <p>{section.says}</p>}
       {section.rows ? (
         <Rows section={section} filling={filling} isPrinting={isPrinting} />
       ) : isPrinting ? (
