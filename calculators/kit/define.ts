@@ -233,8 +233,6 @@ export const defineCalculator = <const I extends Inputs, R extends object>(work:
         return list.flatMap((row, index) => input.refuse(row).map(({ at, say }) => ({ at: `${key}.${index}.${at}`, say })));
       }),
     ];
-    const rangesOf = (all: V, plain: PlainValues, system: UnitSystem, length: 'says' | 'short'): Outcome['ranges'] =>
-      tellRanges(told, all, length, (name) => printName(calculator, plain, name, system));
     const said = ({ lead, life, say, source }: Caution<V>): Said => ({ lead, life: life === true, say, source });
     const calculator: Calculator = {
       slug: work.slug,
@@ -282,16 +280,23 @@ export const defineCalculator = <const I extends Inputs, R extends object>(work:
         const all: V = { ...values, ...results };
         const plain: Outcome['values'] = { ...plainInputs(inputs, values), ...results };
         const list: unknown = words.calendar && results[words.calendar.rows];
+        // A result stands in a range, in its short form and in the note: printed once.
+        const printed = new Map<string, string>();
+        const show = (name: string): string => {
+          const text = printed.get(name) ?? printName(calculator, plain, name, system);
+          printed.set(name, text);
+          return text;
+        };
         return {
           outcome: {
             values: plain,
             computed: results,
             shown: told.filter(({ when }) => when === undefined || when(all)).map(({ of }) => of),
-            ranges: rangesOf(all, plain, system, 'says'),
-            shorts: rangesOf(all, plain, system, 'short'),
+            ranges: tellRanges(told, all, 'says', show),
+            shorts: tellRanges(told, all, 'short', show),
             cautions: words.cautions.filter((caution) => caution.when(all)).map(said),
             uses: steps.map((step) => useOf(step, all)),
-            note: withUnitOnce(withoutHollowRanges(words.note(all, (name) => printName(calculator, plain, name, system)))),
+            note: withUnitOnce(withoutHollowRanges(words.note(all, show))),
             calendar:
               words.calendar && Array.isArray(list)
                 ? list.map((row) => ({

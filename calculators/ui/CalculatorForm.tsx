@@ -75,8 +75,9 @@ export interface CalculatorFormProps {
   readonly store?: ToolStore;
 }
 
-/** Pictures, tables and the link follow the answer at the end of a run of keys. */
-const pictureMs = 60;
+/** The picture follows the answer at the end of a run of keys; tables, the working and the link a little behind it. */
+const pictureMs = 30;
+const restMs = 90;
 
 /** Form and results of ANY calculator: the answer first. */
 export function CalculatorForm(props: CalculatorFormProps) {
@@ -105,6 +106,7 @@ export function CalculatorForm(props: CalculatorFormProps) {
   const other = isComputed ? (theirs?.outcome ?? null) : null;
   const problems = [...mine.problems, ...(theirs?.problems ?? []).filter(({ at }) => !mine.problems.some((each) => each.at === at))];
   const differing = useMemo(() => sideTitles(calculator, form.this, thatTexts, system), [form, system]);
+  const figure = useMemo(() => (outcome ? figureFor(calculator, outcome, other, system) : undefined), [outcome, other, system]);
   const titles = [names[0] || 'This', names[1] || 'That'] as const;
   // What is told a little behind the answer belongs together.
   const now = useMemo(
@@ -114,10 +116,11 @@ export function CalculatorForm(props: CalculatorFormProps) {
   const newest = useRef(now);
   newest.current = now;
   const told = useLater(now, pictureMs);
-  const link = useMemo(() => toLink(calculator, told.form), [told.form]);
+  const settled = useLater(told, restMs);
+  const link = useMemo(() => toLink(calculator, settled.form), [settled.form]);
   useLayoutEffect(() => {
-    onChange?.({ ...told, link });
-  }, [told]);
+    onChange?.({ ...settled, link });
+  }, [settled]);
   const thisSide = useSettled(mine.problems.filter(({ at }) => !blank.has(at)));
   const thatSide = useSettled(theirs?.problems ?? []);
   const whose =
@@ -199,6 +202,7 @@ export function CalculatorForm(props: CalculatorFormProps) {
           {...common}
           outcome={outcome}
           other={other}
+          figure={figure}
           stamp={stamp}
           action={action}
           waiting={<Waiting id={id} inputs={inputs} problems={problems} isBlank={(at) => blank.has(at)} />}
@@ -269,9 +273,9 @@ export function CalculatorForm(props: CalculatorFormProps) {
           {system === 'us' ? 'In metric' : 'In inches, acres and pounds'}
         </button>
       </section>
-      <InView answer={answer} figure={outcome ? figureFor(calculator, outcome, other, system) : undefined} stamp={stamp} />
+      <InView answer={answer} figure={figure} stamp={stamp} />
       <Below
-        told={told}
+        told={settled}
         calculator={calculator}
         link={link}
         id={id}

@@ -82,7 +82,7 @@ export function useHeld(calculator: Calculator) {
   const [held, setHeld] = useState<Held>(() => startHeld(calculator));
   const { inputs } = calculator;
   // As it was opened: with dates that can still come.
-  const example = useRef<Pick<Held, 'form' | 'system' | 'today' | 'placed'>>(startHeld(calculator));
+  const example = useRef<Pick<Held, 'form' | 'system' | 'today' | 'placed'>>(held);
   const actions = useMemo(() => {
     const put = (change: (now: Held) => Partial<Held>) => setHeld((now) => ({ ...now, ...change(now) }));
     const own = (now: Held, before: Texts, after: Texts): Partial<Held> => {
