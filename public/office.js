@@ -1,3 +1,2 @@
-holdwaterOffice = getComputedStyle(document.documentElement).getPropertyValue('--holdwater-office').trim();
-if (holdwaterOffice === '{}') holdwaterOffice = undefined;
-document.currentScript.previousElementSibling.remove();
+holdwaterOffice = getComputedStyle(office).getPropertyValue('--holdwater-office');
+office.remove();

@@ -5,6 +5,7 @@ let read: OfficeRead | undefined;
 /** What the office's file of this page says: read once. */
 export function readOffice(): OfficeRead {
   const text = globalThis.holdwaterOffice;
+  // Without its script there is no office.
   read ??= text === undefined ? { is: 'none' } : readOfficeProperty(text);
   return read;
 }
