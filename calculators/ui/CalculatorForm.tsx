@@ -11,7 +11,7 @@ import { Below } from './Below.tsx';
 import { Cautions } from './Cautions.tsx';
 import { Differs } from './Differs.tsx';
 import { Fields } from './Fields.tsx';
-import { type Opening, ownOf, type SideNames, useHeld, useLater, useSettled } from './formState.ts';
+import { nobody, type Opening, ownOf, type SideNames, useHeld, useLater, useSame, useSettled } from './formState.ts';
 import { Group } from './Groups.tsx';
 import { InView } from './InView.tsx';
 import { LaterPart } from './LaterPart.tsx';
@@ -21,7 +21,7 @@ import type { Records } from './RecordField.tsx';
 import { otherTexts, runSide, sideTitles } from './sides.ts';
 import { stampOf } from './stamp.ts';
 import type { ToolStore } from './tools/keptTool.ts';
-import { isTouched, type Touched } from './touched.ts';
+import { isTouched, type Touched, touchedBy } from './touched.ts';
 import { Waiting } from './Waiting.tsx';
 
 export interface Change {
@@ -98,7 +98,7 @@ export function CalculatorForm(props: CalculatorFormProps) {
     const opening = open?.();
     if (opening) take(opening);
   }, []);
-  const thatTexts = useMemo(() => otherTexts(calculator, form), [form]);
+  const thatTexts = useSame(useMemo(() => otherTexts(calculator, form), [form]));
   const mine = useMemo(() => runSide(calculator, form.this, system), [form.this, system]);
   const theirs = useMemo(() => thatTexts && runSide(calculator, thatTexts, system), [thatTexts, system]);
   const isComputed = mine.outcome !== null && (theirs === null || theirs.outcome !== null);
@@ -160,12 +160,12 @@ export function CalculatorForm(props: CalculatorFormProps) {
     onLeave: thisSide.onLeave,
   };
   const asked = askedNow(inputs, layout, form.this);
-  const unlike = thatTexts
-    ? Object.keys(inputs).filter(
-        (key) =>
-          held.differs.includes(key) || (isShown(inputs[key] ?? {}, form.this) && JSON.stringify(form.this[key]) !== JSON.stringify(thatTexts[key])),
-      )
-    : [];
+  const unlike = useMemo(() => {
+    const unequal = new Set(thatTexts ? [...touchedBy(nobody, form.this, thatTexts)].map(inputNameOf) : []);
+    return thatTexts
+      ? Object.keys(inputs).filter((key) => held.differs.includes(key) || (isShown(inputs[key] ?? {}, form.this) && unequal.has(key)))
+      : [];
+  }, [form.this, thatTexts, held.differs]);
   const apart = drawnTogether(inputs, unlike);
   const stamp = stampOf(calculator, form.this, { touched: ownOf(held), linked, waiting: problems.length, unlike });
   const groups = thatTexts

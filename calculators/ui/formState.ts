@@ -46,7 +46,7 @@ export interface Held {
   readonly differs: readonly string[];
 }
 
-const nobody: Touched = new Set<string>();
+export const nobody: Touched = new Set<string>();
 export const startHeld = ({ inputs }: Calculator): Held => ({
   form: { this: startTexts(inputs), that: null },
   system: 'us',
@@ -190,6 +190,13 @@ export function useSettled(problems: readonly Problem[]): {
       setTyping('');
     },
   };
+}
+
+/** The same texts as before where none of them differs, so that what is worked out from them can stay. */
+export function useSame(texts: Texts | null): Texts | null {
+  const held = useRef(texts);
+  if (held.current === null || texts === null || touchedBy(nobody, held.current, texts) !== nobody) held.current = texts;
+  return held.current;
 }
 
 /** What may follow a key a little behind: pictures, tables, the link. */
