@@ -1,2 +1,2 @@
-holdwaterOffice = getComputedStyle(office).getPropertyValue('--holdwater-office');
-office.remove();
+holdwaterOffice = getComputedStyle(officefile).getPropertyValue('--holdwater-office');
+officefile.remove();
