@@ -13,8 +13,6 @@ interface ActionsProps {
   /** Before every note: which place, pasture and day. Never in a link. */
   readonly heading?: string | undefined;
   /** Offers to keep what stands here, below. */
-  /** Name and phone of the office whose copy it is, once its file has been read. */
-  readonly office?: (() => string | undefined) | undefined;
   readonly onKeep?: ((below: Element) => void) | undefined;
 }
 
@@ -32,18 +30,7 @@ async function saveCalendar(calculator: Calculator, outcome: Outcome): Promise<v
 const withoutRecord = 'The record is not in the link: send its file along.';
 
 /** What people take along: the link, the note, the sheet, the dates. */
-export function Actions({
-  calculator,
-  link,
-  outcome,
-  other,
-  titles,
-  address,
-  onPrint = () => window.print(),
-  heading,
-  office,
-  onKeep,
-}: ActionsProps) {
+export function Actions({ calculator, link, outcome, other, titles, address, onPrint = () => window.print(), heading, onKeep }: ActionsProps) {
   const [told, setTold] = useState('');
   const whole = address?.(link);
   const hasRecord = Object.values(calculator.inputs).some(({ kind }) => kind === 'record');
@@ -68,7 +55,7 @@ export function Actions({
           onClick={() =>
             void copy(
               [
-                ...[heading, office?.()].filter((each) => each !== undefined),
+                ...[heading, document.documentElement.dataset['office']].filter((each) => each !== undefined),
                 noteOf(calculator, outcome, other, titles),
                 whole ?? '',
                 ...(hasRecord ? [withoutRecord] : []),

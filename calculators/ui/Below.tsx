@@ -13,7 +13,6 @@ export function Below({
   address,
   leadAddress,
   onPrint,
-  office,
   onKeep,
   ...pictured
 }: PicturesProps & {
@@ -21,7 +20,6 @@ export function Below({
   readonly address?: (link: string) => string;
   readonly leadAddress?: (led: Led) => string;
   readonly onPrint?: () => void;
-  readonly office: (() => string | undefined) | undefined;
   readonly onKeep: ((below: Element) => void) | undefined;
 }) {
   const { told, calculator } = pictured;
@@ -48,7 +46,6 @@ export function Below({
             other={other}
             titles={titles}
             heading={told.place?.title}
-            office={office}
             onKeep={onKeep}
             {...(address === undefined ? {} : { address })}
             {...(onPrint === undefined ? {} : { onPrint })}

@@ -33,15 +33,15 @@ export interface Change {
   readonly blank: Touched;
   readonly today: ReadonlyMap<string, Whose>;
   readonly placed: Touched;
-  readonly filled: ReadonlyMap<string, string>;
+  readonly filled?: string | undefined;
   readonly place: PlaceMarks | undefined;
   readonly names: SideNames;
   readonly outcome: Outcome | null;
   readonly other: Outcome | null;
 }
 export interface Reach {
-  /** Puts texts into fields, whether they stand open or not, and says of each path from whose values. */
-  readonly fill: (texts: Texts, from: ReadonlyMap<string, string>) => void;
+  /** Puts texts into fields, whether they stand open or not, and says of these paths from whose values. */
+  readonly fill: (texts: Texts, paths: readonly string[], filled: string) => void;
   readonly open: (opening: Opening) => void;
   /** What `onChange` is told a little later: for when there is no later. */
   readonly now: () => Change;
@@ -60,7 +60,6 @@ export interface CalculatorFormProps {
   readonly onPrint?: () => void;
   readonly onSystem?: (system: UnitSystem) => void;
   /** Offers to keep what stands in the form, in a box below the result. */
-  readonly office?: () => string | undefined;
   readonly onKeep?: ((below: Element) => void) | undefined;
   /** Hands out what can be done to the form from outside. */
   readonly onLive?: (reach: Reach) => void;
@@ -131,8 +130,8 @@ export function CalculatorForm(props: CalculatorFormProps) {
         : (prefix === '' && place?.toldAt(path, form.this, system, thatTexts ? act.putBoth : act.putThis)) || toldWithout(prefix, path);
   const toldWithout = (prefix: string, path: string): ToldOf =>
     prefix === '' && placed.has(path) ? (
-      filled.has(path) ? (
-        <>from {filled.get(path)}</>
+      filled ? (
+        <>from {filled}</>
       ) : (
         'from your place'
       )
@@ -283,7 +282,6 @@ export function CalculatorForm(props: CalculatorFormProps) {
         {...(isLive && address !== undefined ? { address } : {})}
         {...(isLive && leadAddress !== undefined ? { leadAddress } : {})}
         {...(onPrint === undefined ? {} : { onPrint })}
-        office={props.office}
         onKeep={props.onKeep}
       />
     </form>

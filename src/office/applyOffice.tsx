@@ -115,8 +115,9 @@ function intoCautions(document: Document, { head, cautions = [] }: Office): void
     { officeCautions: '' },
   );
   box.className = 'caution';
-  const after = main.querySelector('.text > .caution:last-of-type') ?? main.querySelector('.lead') ?? main.querySelector('h1');
-  after?.after(box);
+  const text = main.querySelector('.text');
+  if (text) text.prepend(box);
+  else (main.querySelector('.lead') ?? main.querySelector('h1'))?.after(box);
 }
 
 /** All of a page that follows the office's file. */
@@ -124,7 +125,7 @@ export function applyOffice(document: Document, office: Office, picked: string |
   const { name, phone, copyAt } = office.head;
   const { dataset } = document.documentElement;
   dataset['office'] = [name, phone].filter((each) => each !== undefined).join(', ');
-  if (copyAt !== undefined) dataset['copyAt'] = copyAt;
+  if (copyAt !== undefined) dataset['copyAt'] = copyAt.replace(/\/?$/, '/');
   intoGuides(document, office);
   intoChoice(document, office);
   intoTalk(document, office, picked === officeSlug);

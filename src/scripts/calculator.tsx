@@ -12,7 +12,6 @@ import type { ToolStore } from '../../calculators/ui/tools/keptTool.ts';
 import type { UnitSystem } from '../../calculators/units/units.ts';
 import { forget, formKeyOf, keep, kept, pickedCountry, placeKey, recordKeyOf, toolKeyOf, unitsKey } from './kept.ts';
 import { startPrint } from './print.ts';
-import { publishedAt } from './published.ts';
 import { keepWhose, keptWhose } from './whose.ts';
 import { startWorking } from './working.ts';
 
@@ -150,7 +149,7 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
         blank: new Set([...named].filter((key) => form.this[key] === '')),
         today: new Map(),
         placed: whose?.placed ?? new Set(),
-        filled: whose?.filled ?? new Map(),
+        filled: whose?.filled,
         names: whose?.names ?? ['', ''],
         ...at?.opened(opener.query, { form, named, system, isOwn: whose !== undefined }),
       };
@@ -176,7 +175,9 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
     return opened;
   };
   const page = new URL(box.dataset['page'] ?? location.pathname, location.href).href;
-  const published = () => publishedAt(`calculators/${calculator.slug}/`, page);
+  // At the office's own copy, where it has named one: a page on a disk or on a room's network has no address that leads anywhere else.
+  const { dataset } = document.documentElement;
+  const published = () => (dataset['copyAt'] ? `${dataset['copyAt']}calculators/${calculator.slug}/` : page);
   const ownPage = box.querySelector<HTMLAnchorElement>('[data-own-page]');
   const toWorking = startWorking(box, calculator);
   // A guide prints as a guide; a sheet is printed from the calculator's own page.
@@ -222,7 +223,6 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
         reach = way;
       }}
       {...(paper && { onPrint: paper.print })}
-      office={() => document.documentElement.dataset['office']}
       onKeep={async (host) => {
         const { keepPlace } = await import('../place/form/keepPlace.tsx');
         if (reach) await keepPlace({ host, box, id, calculator, change: reach.now() });
@@ -242,31 +242,14 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
       await replay();
       box.dataset['ready'] = '';
       done();
-      void offerLocal(
-        box,
-        calculator,
-        // As it stands, not as it was last told: a key may have come since.
-        () => (reach?.now() ?? latest)?.form.this,
-        (texts, from) => reach?.fill(texts, from),
-      );
+      // Most people never pick a country: what fills its values in is fetched only for those who have. The form works without, and no signal is no error.
+      if (pickedCountry() && box.querySelector('[data-local-fill]'))
+        void import('./localFill.ts').then(({ offerLocalFill }) => offerLocalFill({ box, calculator, reach: () => reach })).catch(console.info);
       if (!dater || !clock?.isDoubted) return;
       const asking = { root, id, calculator, clock, exampleBy: dater.exampleBy, latest: () => latest, open: reopen };
       void import('./askToday.tsx').then(({ askToday }) => askToday(asking)).catch(console.info);
     }),
   );
-}
-
-/** Most people never pick a country: what fills its values in is fetched only for those who have. */
-async function offerLocal(box: HTMLElement, calculator: Calculator, texts: () => Texts | undefined, fill: Reach['fill']): Promise<void> {
-  const country = pickedCountry();
-  if (!country || !box.querySelector('[data-local-fill]')) return;
-  try {
-    const { offerLocalFill } = await import('./localFill.ts');
-    await offerLocalFill({ box, calculator, country, texts, fill, system: () => (kept('localStorage', unitsKey) === 'si' ? 'si' : 'us') });
-  } catch (error) {
-    // The form works without. No signal is no error.
-    console.info(error);
-  }
 }
 
 /**

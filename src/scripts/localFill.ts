@@ -1,22 +1,19 @@
 // Offers to write a country's values into a form. Fetched only where somebody has picked a country, or an office gives values, and the calculator takes such values.
 import type { Calculator } from '../../calculators/kit/define.ts';
 import type { Texts } from '../../calculators/kit/state.ts';
+import type { Reach } from '../../calculators/ui/CalculatorForm.tsx';
 import type { UnitSystem } from '../../calculators/units/units.ts';
 import type { LocalFields } from '../local/fieldValues.ts';
 import { type Fill, filledTexts, fillsOf, pathsOf } from '../local/fillsOf.ts';
 import { officeSlug } from '../office/here.ts';
+import { kept, pickedCountry, unitsKey } from './kept.ts';
 
 interface Offer {
   readonly box: HTMLElement;
   readonly calculator: Calculator;
-  /** Slug of the country that was picked. */
-  readonly country: string;
-  /** What stands in the form now. */
-  readonly texts: () => Texts | undefined;
-  /** Puts texts into the form, whether their fields stand open or not. */
-  readonly fill: (texts: Texts, from: ReadonlyMap<string, string>) => void;
-  readonly system: () => UnitSystem;
+  readonly reach: () => Reach | undefined;
 }
+
 function tell(line: HTMLElement, name: string, fills: readonly Fill[]): void {
   const list = document.createElement('ul');
   for (const { label, shown, source } of fills) {
@@ -36,24 +33,28 @@ async function countryFields(address: string, country: string): Promise<LocalFie
   return all[country];
 }
 
+const systemNow = (): UnitSystem => (kept('localStorage', unitsKey) === 'si' ? 'si' : 'us');
+
 /** Shows the offer above the form, if there is anything to fill in. Nothing is changed until somebody asks for it. */
-export async function offerLocalFill(offer: Offer): Promise<void> {
-  const line = offer.box.querySelector<HTMLElement>('[data-local-fill]');
+export async function offerLocalFill({ box, calculator, reach }: Offer): Promise<void> {
+  const line = box.querySelector<HTMLElement>('[data-local-fill]');
   const address = line?.dataset['localFill'];
-  if (!line || address === undefined) return;
-  const local =
-    offer.country === officeSlug ? (await import('../office/officeFields.ts')).officeFields() : await countryFields(address, offer.country);
+  const country = pickedCountry();
+  if (!line || address === undefined || country === null) return;
+  const local = country === officeSlug ? (await import('../office/officeFields.ts')).officeFields() : await countryFields(address, country);
   if (!local) return;
-  const fillsNow = (now: Texts | undefined): readonly Fill[] => (now ? fillsOf(offer.calculator, now, offer.system(), local) : []);
-  const count = fillsNow(offer.texts()).length;
+  // As the form stands, not as it was last told: a key may have come since.
+  const now = (): Texts | undefined => reach()?.now().form.this;
+  const fillsNow = (texts: Texts | undefined): readonly Fill[] => (texts ? fillsOf(calculator, texts, systemNow(), local) : []);
+  const count = fillsNow(now()).length;
   if (count === 0) return;
   const button = document.createElement('button');
   button.type = 'button';
   button.textContent = `Fill in local values, ${local.name} (${count} ${count === 1 ? 'field' : 'fields'})`;
   button.addEventListener('click', () => {
-    const now = offer.texts();
-    const fills = fillsNow(now);
-    if (now) offer.fill(filledTexts(now, fills), new Map(fills.flatMap(pathsOf).map((path) => [path, local.name])));
+    const texts = now();
+    const fills = fillsNow(texts);
+    if (texts) reach()?.fill(filledTexts(texts, fills), fills.flatMap(pathsOf), local.name);
     tell(line, local.name, fills);
   });
   line.replaceChildren(button);

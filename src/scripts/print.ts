@@ -39,7 +39,6 @@ export function startPrint(
       Picture,
       question: textOf('h1'),
       address: address(),
-      office: document.documentElement.dataset['office'],
       working,
       behind: behind.flatMap(({ title, at }) => {
         const list = document.querySelector(at);

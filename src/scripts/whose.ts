@@ -8,7 +8,7 @@ interface Whose {
   readonly linked: ReadonlySet<string>;
   readonly touched: ReadonlySet<string>;
   readonly placed: ReadonlySet<string>;
-  readonly filled: ReadonlyMap<string, string>;
+  readonly filled?: string | undefined;
   readonly names: SideNames;
 }
 const keyOf = (box: HTMLElement): string => `holdwater-whose:${location.pathname}#${box.dataset['name'] ?? ''}`;
@@ -17,7 +17,7 @@ export const keepWhose = (box: HTMLElement, { link, linked, touched, placed, fil
   keep(
     'localStorage',
     keyOf(box),
-    JSON.stringify({ link, linked: [...linked], touched: [...touched], placed: [...placed], filled: [...filled].flat(), names }),
+    JSON.stringify({ link, linked: [...linked], touched: [...touched], placed: [...placed], names: [...names, filled ?? ''] }),
   );
 };
 
@@ -31,16 +31,8 @@ export function keptWhose(box: HTMLElement, link: string): Whose | undefined {
       const value: unknown = Object.entries(found).find(([key]) => key === name)?.[1];
       return isList(value) ? value : [];
     };
-    const [mine = '', theirs = ''] = list('names');
-    const filled = list('filled');
-    const pairs = filled.flatMap((path, at): [string, string][] => (at % 2 === 0 ? [[path, filled[at + 1] ?? '']] : []));
-    return {
-      filled: new Map(pairs),
-      linked: new Set(list('linked')),
-      touched: new Set(list('touched')),
-      placed: new Set(list('placed')),
-      names: [mine, theirs],
-    };
+    const [mine = '', theirs = '', filled] = list('names');
+    return { filled, linked: new Set(list('linked')), touched: new Set(list('touched')), placed: new Set(list('placed')), names: [mine, theirs] };
   } catch {
     return undefined;
   }

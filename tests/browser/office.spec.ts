@@ -29,6 +29,8 @@ test.describe('an office’s file beside the first page', () => {
     await expect(page.getByRole('button', { name: 'Mine is Example County office' })).toHaveAttribute('aria-pressed', 'true');
     expect(await shown(page)).toEqual(['office']);
     await expect(page.getByText('county auction, large rounds', { exact: false })).toBeVisible();
+    const looks = (name: string) => page.getByRole('button', { name }).evaluate((button) => button.getBoundingClientRect().height);
+    expect(await looks('Mine is Example County office')).toBe(await looks('Mine is Plains range'));
     await page.getByRole('button', { name: 'Mine is Plains range' }).click();
     await page.reload();
     await expect(edition(page)).toBeVisible();

@@ -56,6 +56,9 @@ it('draws no price of stock for a shipped country, where none was read', () => {
 it('makes a line’s number one that a phone can dial', () => {
   const [line] = anOffice.values.talkToSomeone.lines;
   if (!line) throw new Error('no line');
+  expect(render(<HelpLine line={line} nameSource={(text) => ({ text })} />)).toContain(
+    'weekdays 8 to 5. <span class="line-source"><span class="source-note">common practice</span></span>',
+  );
   expect(render(<HelpLine line={line} nameSource={undefined} />)).toBe(
     'Example County farm-stress line: call or text <a href="tel:555-0199">555-0199</a>, weekdays 8 to 5.',
   );

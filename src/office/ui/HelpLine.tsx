@@ -14,9 +14,12 @@ export function HelpLine({ line, nameSource }: HelpLineProps) {
       <a href={`tel:${number}`}>{number}</a>
       {after}
       {nameSource && (
-        <span class="line-source">
-          <SourceOf of={line} nameSource={nameSource} />
-        </span>
+        <>
+          {' '}
+          <span class="line-source">
+            <SourceOf of={line} nameSource={nameSource} />
+          </span>
+        </>
       )}
     </>
   );
