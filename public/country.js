@@ -1,7 +1,7 @@
-// Stops the page for a moment, before anything is painted: where a country was picked, the values of the others must not flash by.
+// Stops the page for a moment, before anything is painted: where a country was picked, or an office gives its own, the values of the others must not flash by.
 (() => {
   try {
-    const picked = localStorage.getItem('holdwater-country') ?? '';
+    const picked = localStorage.getItem('holdwater-country') ?? (globalThis.holdwaterOffice?.length > 2 ? 'office' : '');
     if (!/^[a-z-]+$/.test(picked)) return;
     document.documentElement.dataset.country = picked;
     const sheet = new CSSStyleSheet();

@@ -34,14 +34,15 @@ export interface Change {
   readonly blank: Touched;
   readonly today: ReadonlyMap<string, Whose>;
   readonly placed: Touched;
+  readonly filled?: string | undefined;
   readonly place: PlaceMarks | undefined;
   readonly names: SideNames;
   readonly outcome: Outcome | null;
   readonly other: Outcome | null;
 }
 export interface Reach {
-  /** Puts texts into fields, whether they stand open or not. */
-  readonly fill: (texts: Texts) => void;
+  /** Puts texts into fields, whether they stand open or not, and says of these paths from whose values. */
+  readonly fill: (texts: Texts, paths: readonly string[], filled: string) => void;
   readonly open: (opening: Opening) => void;
   /** What `onChange` is told a little later: for when there is no later. */
   readonly now: () => Change;
@@ -102,7 +103,7 @@ export function CalculatorForm(props: CalculatorFormProps) {
   } = props;
   const { inputs, layout } = calculator;
   const [held, act] = useHeld(calculator);
-  const { form, system, touched, blank, linked, today, placed, place, names } = held;
+  const { form, system, touched, blank, linked, today, placed, filled, place, names } = held;
   const [notices, setNotices] = useState<readonly string[]>([]);
   // What only works with a script is switched on after the first render, which must equal the built page attribute by attribute.
   const [isLive, setLive] = useState(false);
@@ -128,7 +129,7 @@ export function CalculatorForm(props: CalculatorFormProps) {
   const titles = [names[0] || 'This', names[1] || 'That'] as const;
   // What is told a little behind the answer belongs together.
   const now = useMemo(
-    () => ({ form, system, touched, linked, blank, today, placed, place, names, outcome, other, titles, differing }),
+    () => ({ form, system, touched, linked, blank, today, placed, filled, place, names, outcome, other, titles, differing }),
     [form, system, touched, place, names, outcome, other],
   );
   const newest = useRef(now);
@@ -147,14 +148,20 @@ export function CalculatorForm(props: CalculatorFormProps) {
       blank.has(path)
         ? undefined
         : (prefix === '' && place?.toldAt(path, form.this, system, thatTexts ? act.putBoth : act.putThis)) || toldWithout(prefix, path);
-  const toldWithout = (prefix: string, path: string): Whose =>
-    prefix === '' && placed.has(path)
-      ? 'from your place'
-      : isTouched(touched, `${prefix}${path}`)
-        ? 'yours'
-        : isTouched(linked, path)
-          ? 'from the link'
-          : (today.get(path) ?? 'example');
+  const toldWithout = (prefix: string, path: string): ToldOf =>
+    prefix === '' && placed.has(path) ? (
+      filled ? (
+        <>from {filled}</>
+      ) : (
+        'from your place'
+      )
+    ) : isTouched(touched, `${prefix}${path}`) ? (
+      'yours'
+    ) : isTouched(linked, path) ? (
+      'from the link'
+    ) : (
+      (today.get(path) ?? 'example')
+    );
   const common = { calculator, system, tools: tools && { draw: tools, store: isLive ? store : undefined } };
   const side: Omit<SideProps, 'keys'> = {
     ...common,

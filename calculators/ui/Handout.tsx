@@ -23,12 +23,14 @@ export function drawPaper(box: HTMLElement, props: PaperProps): void {
   const { calculator, change, behind, working } = props;
   const theirs = otherTexts(calculator, change.form);
   const held = heldOf(props);
+  // The page has it from the office's file.
+  const { office } = document.documentElement.dataset;
   // Drawn anew each time: the steps are put in by hand.
   render(null, box);
   render(
     <>
-      <FirstPage {...props} />
-      <Behind {...props} />
+      <FirstPage {...props} office={office} />
+      <Behind {...props} office={office} />
     </>,
     box,
   );

@@ -20,6 +20,7 @@ export interface Opening {
   /** Paths that today was put into, and whose today. */
   readonly today: ReadonlyMap<string, Whose>;
   readonly placed: Touched;
+  readonly filled?: string | undefined;
   /** What the open place says of these figures; nothing of those of a link. */
   readonly place?: PlaceMarks | undefined;
   readonly names: SideNames;
@@ -35,6 +36,8 @@ export interface Held {
   readonly today: ReadonlyMap<string, Whose>;
   /** Filled in from the values of the reader's kind of country, and not typed over since. */
   readonly placed: Touched;
+  /** From whose values: a kind of country, an office. */
+  readonly filled?: string | undefined;
   readonly place: PlaceMarks | undefined;
   /** Cleared, or left empty by a link, and not typed in since: nobody is told yet that it is missing. */
   readonly blank: Touched;
@@ -92,10 +95,10 @@ export function useHeld(calculator: Calculator) {
       },
       putThis: (texts: Texts) => put((now) => ({ form: { ...now.form, this: texts }, ...own(now, now.form.this, texts) })),
       /** Values of the reader's own country, into the fields that they are for. */
-      fill: (texts: Texts) =>
+      fill: (texts: Texts, paths: readonly string[], filled: string) =>
         put((now) => {
           const all = { ...now.form.this, ...texts };
-          return { form: { ...now.form, this: all }, ...own(now, now.form.this, all), placed: new Set([...now.placed, ...Object.keys(texts)]) };
+          return { form: { ...now.form, this: all }, ...own(now, now.form.this, all), placed: new Set([...now.placed, ...paths]), filled };
         }),
       putThat: (texts: Texts) =>
         put(({ form, touched }) => ({

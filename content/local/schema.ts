@@ -1,5 +1,20 @@
 import * as v from 'valibot';
 
+/** Fewer inches than this between start and stop are no graze, and the rest worked out from them is a few days. */
+const leastBiteIn = 2;
+/** What is said of values that do not go together. */
+export const rules = {
+  rangeOrder: 'the low end comes first',
+  stop: 'a stop height or pounds to leave',
+  bite: `grazing must start at least ${leastBiteIn} inches above where it stops, low end over low end and high over high; with less between them no rest comes out right`,
+  monthsSum: 'the twelve months do not sum to 100',
+  growth: 'a curve, or what is known in words',
+  hayKind: 'the kind of hay stands in crop, and there is one only',
+  priceOrder: 'low, likely, high in that order',
+  growthOrder: 'growth starts, is best, quits in that order; growth in the fall ends after the best month',
+  noPrice: 'a price, or none of it',
+} as const;
+
 const wordsSchema = v.pipe(v.string(), v.minLength(1));
 /** Month and day: `06-30`. */
 const dateSchema = v.pipe(v.string(), v.regex(/^(?:0[1-9]|1[0-2])-(?:0[1-9]|[12]\d|3[01])$/, 'a date is written as month and day, 06-30'));
@@ -7,7 +22,7 @@ const aboveZeroSchema = v.pipe(v.number(), v.gtValue(0));
 const notNegativeSchema = v.pipe(v.number(), v.minValue(0));
 const rangeSchema = v.pipe(
   v.tuple([aboveZeroSchema, aboveZeroSchema]),
-  v.check(([low, high]) => low <= high, 'the low end comes first'),
+  v.check(([low, high]) => low <= high, rules.rangeOrder),
 );
 const monthsOf = <Each extends v.GenericSchema>(each: Each) => v.pipe(v.array(each), v.length(12, 'twelve months, January first'));
 
@@ -21,8 +36,6 @@ const cited = {
 };
 const noteSchema = v.strictObject({ ...cited, says: wordsSchema });
 
-/** Fewer inches than this between start and stop are no graze, and the rest worked out from them is a few days. */
-const leastBiteIn = 2;
 const isWellAbove = (startIn: number, stopIn: number | undefined): boolean => stopIn !== undefined && startIn - stopIn >= leastBiteIn;
 
 const stubbleRowSchema = v.pipe(
@@ -36,11 +49,11 @@ const stubbleRowSchema = v.pipe(
     /** What stays on the ground, pounds an acre, where that counts and not a height. */
     leaveLbPerAc: v.optional(rangeSchema),
   }),
-  v.check(({ stopIn, leaveLbPerAc }) => stopIn !== undefined || leaveLbPerAc !== undefined, 'a stop height or pounds to leave'),
+  v.check(({ stopIn, leaveLbPerAc }) => stopIn !== undefined || leaveLbPerAc !== undefined, rules.stop),
   v.check(
     ({ startIn, stopIn }) =>
       startIn === undefined || stopIn === undefined || (startIn[0] > stopIn[1] && startIn.every((each, end) => isWellAbove(each, stopIn[end]))),
-    `grazing must start at least ${leastBiteIn} inches above where it stops, low end over low end and high over high; with less between them no rest comes out right`,
+    rules.bite,
   ),
 );
 
@@ -50,12 +63,26 @@ const curveSchema = v.strictObject({
   /** Share of the year's growth in each month, percent, January first. */
   percentByMonth: v.pipe(
     monthsOf(notNegativeSchema),
-    v.check((months) => months.reduce((sum, each) => sum + each, 0) === 100, 'the twelve months do not sum to 100'),
+    // To a millionth, since tenths have no exact sum.
+    v.check((months) => Math.abs(months.reduce((sum, each) => sum + each, 0) - 100) < 1e-6, rules.monthsSum),
   ),
 });
 
+/** Growth in the fall, as forms ask for it. */
+const fallFlushes = ['none', 'some', 'much'] as const;
+
 /** Kinds of hay that a price may be of. */
-const hayCrops = ['alfalfa', 'bermudagrass', 'grass', 'mixed grass', 'grain', 'timothy'] as const;
+export const hayCrops = ['alfalfa', 'bermudagrass', 'grass', 'mixed grass', 'grain', 'timothy'] as const;
+
+/** Day, month or year on which prices were seen. */
+const seenSchema = v.pipe(v.string(), v.regex(/^\d{4}(?:-\d\d){0,2}$/, 'a day, a month or a year: 2026-09-14, 2026-09, 2026'));
+const monthKeys = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', 'oct', 'nov', 'dec'] as const;
+const monthKeySchema = v.picklist(monthKeys);
+const priceSchema = v.optional(aboveZeroSchema);
+const isInOrder = (prices: readonly (number | undefined)[]): boolean => {
+  const known = prices.filter((each) => each !== undefined);
+  return known.every((each, index) => index === 0 || (known[index - 1] ?? each) <= each);
+};
 
 const lineSchema = v.strictObject({
   ...cited,
@@ -96,7 +123,7 @@ export const countrySchema = v.strictObject({
       /** What is known in words where nobody printed a curve. */
       markers: v.array(noteSchema),
     }),
-    v.check(({ curves, markers }) => curves.length + markers.length > 0, 'a curve, or what is known in words'),
+    v.check(({ curves, markers }) => curves.length + markers.length > 0, rules.growth),
   ),
   restDays: v.strictObject({
     ...cited,
@@ -116,22 +143,29 @@ export const countrySchema = v.strictObject({
       /** Where it was sold, how it was baled, and which grades the three prices are. */
       of: v.pipe(
         wordsSchema,
-        v.check((words) => !hayCrops.some((crop) => words.toLowerCase().includes(crop)), 'the kind of hay stands in crop, and there is one only'),
+        v.check((words) => !hayCrops.some((crop) => words.toLowerCase().includes(crop)), rules.hayKind),
       ),
       lowUsdPerTon: v.nullable(aboveZeroSchema),
       likelyUsdPerTon: aboveZeroSchema,
       highUsdPerTon: v.nullable(aboveZeroSchema),
-      /** Day, month or year on which the prices were seen. */
-      seen: v.pipe(v.string(), v.regex(/^\d{4}(?:-\d\d){0,2}$/)),
+      seen: seenSchema,
     }),
     v.check(
       ({ lowUsdPerTon, likelyUsdPerTon, highUsdPerTon }) =>
         (lowUsdPerTon === null || lowUsdPerTon <= likelyUsdPerTon) && (highUsdPerTon === null || likelyUsdPerTon <= highUsdPerTon),
-      'low, likely, high in that order',
+      rules.priceOrder,
     ),
   ),
   /** Null until somebody copies the normals of a station that is named. */
-  rainMonths: v.nullable(v.strictObject({ ...cited, station: wordsSchema, inches: monthsOf(notNegativeSchema) })),
+  rainMonths: v.nullable(
+    v.strictObject({
+      ...cited,
+      station: wordsSchema,
+      /** A form for triggers takes medians alone, one for a year's rain takes normals. Untold they are normals. */
+      are: v.optional(v.picklist(['normals', 'medians'])),
+      inches: monthsOf(notNegativeSchema),
+    }),
+  ),
   /** Null in months without growth. */
   waterUse: v.strictObject({ ...cited, of: wordsSchema, inPerDay: monthsOf(v.nullable(notNegativeSchema)) }),
   /** Rain factor of the soil-loss equation, US units. */
@@ -142,6 +176,50 @@ export const countrySchema = v.strictObject({
     high: v.nullable(aboveZeroSchema),
     says: wordsSchema,
   }),
+  /** What stock sells for, and what it costs to buy cows back. No country has it until somebody saw prices there. */
+  stockPrices: v.optional(
+    v.pipe(
+      v.strictObject({
+        ...cited,
+        /** Where they were seen, and of which stock. */
+        of: wordsSchema,
+        calfEarlyUsdPerCwt: priceSchema,
+        calfUsualUsdPerCwt: priceSchema,
+        cowSaleUsd: priceSchema,
+        buyBackLowUsd: priceSchema,
+        buyBackLikelyUsd: priceSchema,
+        buyBackHighUsd: priceSchema,
+        seen: seenSchema,
+      }),
+      v.check(({ source, at, also, of, seen, ...prices }) => Object.values(prices).some((each) => each !== undefined), rules.noPrice),
+      v.check(
+        ({ buyBackLowUsd, buyBackLikelyUsd, buyBackHighUsd }) => isInOrder([buyBackLowUsd, buyBackLikelyUsd, buyBackHighUsd]),
+        rules.priceOrder,
+      ),
+    ),
+  ),
+  /** What a load of hay costs to haul. */
+  freight: v.optional(v.strictObject({ ...cited, of: wordsSchema, usdPerLoad: notNegativeSchema, seen: seenSchema })),
+  interest: v.optional(v.strictObject({ ...cited, of: wordsSchema, percent: notNegativeSchema, seen: seenSchema })),
+  /** When grass grows, as forms ask for it. */
+  growthMonths: v.optional(
+    v.pipe(
+      v.strictObject({
+        ...cited,
+        of: wordsSchema,
+        startMonth: monthKeySchema,
+        bestMonth: monthKeySchema,
+        quitMonth: monthKeySchema,
+        fallFlush: v.picklist(fallFlushes),
+      }),
+      v.check(({ startMonth, bestMonth, quitMonth, fallFlush }) => {
+        const [start, best, quit] = [monthKeys.indexOf(startMonth), monthKeys.indexOf(bestMonth), monthKeys.indexOf(quitMonth)];
+        return start <= best && (fallFlush === 'none' ? best <= quit : best < quit);
+      }, rules.growthOrder),
+    ),
+  ),
+  /** First killing frost. */
+  frost: v.optional(v.strictObject({ ...cited, of: wordsSchema, firstDay: dateSchema })),
 });
 export type CountryValues = v.InferOutput<typeof countrySchema>;
 export type Note = v.InferOutput<typeof noteSchema>;

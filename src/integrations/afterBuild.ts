@@ -3,6 +3,7 @@ import type { AstroIntegration } from 'astro';
 import { parsedPages } from './builtFiles.ts';
 import { dropUnused } from './dropUnused.ts';
 import { indexPages } from './indexPages.ts';
+import { officeForBuild, putOffice } from './officeFile.ts';
 import { subsetFonts } from './subsetFonts.ts';
 import { writeWorker } from './writeWorker.ts';
 
@@ -10,8 +11,11 @@ import { writeWorker } from './writeWorker.ts';
 export const afterBuild = (): AstroIntegration => ({
   name: 'holdwater-after-build',
   hooks: {
+    // Before anything is built: a wrong file stops it at once.
+    'astro:build:start': () => void officeForBuild(),
     'astro:build:done': async ({ dir, logger }) => {
       const root = fileURLToPath(dir);
+      putOffice(root, officeForBuild());
       const unused = dropUnused(root);
       const pages = parsedPages(root);
       await subsetFonts(root, pages);

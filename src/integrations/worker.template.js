@@ -2,7 +2,10 @@
 const files = FILES;
 const family = `holdwater ${new URL('./', self.location).pathname} `;
 const cacheName = family + VERSION;
+/** The office's file outlives every version: it is changed by putting another in its place. */
+const officeCache = `holdwater-office ${new URL('./', self.location).pathname}`;
 const keptPath = (file) => new URL(file, self.location).pathname;
+const officePath = keptPath('./office.css');
 
 /** A page that came by way of a redirect may not answer for an address; its content may. */
 const withoutRedirect = (response) => (response.redirected ? new Response(response.body, { headers: response.headers }) : response);
@@ -16,6 +19,7 @@ async function keepAll() {
       await cache.put(keptPath(file), withoutRedirect(response));
     }),
   );
+  await askOffice().catch(() => undefined);
   await self.skipWaiting();
 }
 
@@ -24,6 +28,23 @@ async function dropOld() {
   const older = (await caches.keys()).filter((name) => name.startsWith(family) && name !== cacheName);
   await Promise.all(older.slice(0, -1).map((name) => caches.delete(name)));
   await self.clients.claim();
+}
+
+/** What the network says of the office's file. A page that stands in its place, of a network that wants a name first, is no such file. */
+async function askOffice() {
+  const response = await fetch(new Request(officePath, { cache: 'no-cache' }));
+  const cache = await caches.open(officeCache);
+  const isSheet = response.headers.get('content-type')?.includes('css') === true;
+  if (response.ok && isSheet) await cache.put(officePath, withoutRedirect(response.clone()));
+  else if (response.status === 404 || response.status === 410) await cache.delete(officePath);
+  return response;
+}
+/** The last one at once, and the network behind it: a new one holds from the next page on. */
+async function office(event) {
+  const last = await (await caches.open(officeCache)).match(officePath);
+  if (!last) return askOffice();
+  event.waitUntil(askOffice().catch(() => undefined));
+  return last;
 }
 
 async function kept(path) {
@@ -54,5 +75,7 @@ async function answer(request) {
 self.addEventListener('install', (event) => event.waitUntil(keepAll()));
 self.addEventListener('activate', (event) => event.waitUntil(dropOld()));
 self.addEventListener('fetch', (event) => {
-  if (event.request.method === 'GET' && new URL(event.request.url).origin === self.location.origin) event.respondWith(answer(event.request));
+  const { origin, pathname } = new URL(event.request.url);
+  if (event.request.method === 'GET' && origin === self.location.origin)
+    event.respondWith(pathname === officePath ? office(event) : answer(event.request));
 });

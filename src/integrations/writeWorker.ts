@@ -1,11 +1,12 @@
 import { createHash } from 'node:crypto';
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { officeFileName } from '../office/model/officeFile.ts';
 import { builtFiles } from './builtFiles.ts';
 
-/** Writes the worker that keeps every file of the built site but the pictures of the README, which no page shows. Its version changes when, and only when, a file does. Returns the bytes that it keeps. */
+/** Writes the worker that keeps every file of the built site but the pictures of the README, which no page shows, and the office's file, which changes by itself. Its version changes when, and only when, a file does. Returns the bytes that it keeps. */
 export function writeWorker(root: string): number {
-  const files = builtFiles(root).filter((file) => file !== 'worker.js' && !file.startsWith('pictures/'));
+  const files = builtFiles(root).filter((file) => !['worker.js', officeFileName].includes(file) && !file.startsWith('pictures/'));
   const hash = createHash('sha256');
   let bytes = 0;
   for (const file of files) {

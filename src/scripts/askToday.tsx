@@ -28,12 +28,12 @@ export function askToday({ root, id, calculator, clock, exampleBy, latest, open 
       const change = latest();
       if (!change) return;
       const then = answered(now, day);
-      const { form, system, linked, touched, blank, placed, names } = change;
+      const { form, system, linked, touched, blank, placed, filled, names } = change;
       const [before, after] = [exampleBy(now, calculator, system), exampleBy(then, calculator, system)];
       const move = (texts: Change['form']['this']) => withMoved(texts, before.texts, after.texts);
       open({
         form: { this: move(form.this), that: form.that && move(form.that) },
-        ...{ system, linked, touched, blank, placed, names },
+        ...{ system, linked, touched, blank, placed, filled, names },
         today: after.today,
         place: after.place,
         notices: after.notices,

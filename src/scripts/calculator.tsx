@@ -11,7 +11,7 @@ import type { Records } from '../../calculators/ui/RecordField.tsx';
 import type { UseSide } from '../../calculators/ui/sides.ts';
 import type { ToolStore } from '../../calculators/ui/tools/keptTool.ts';
 import type { UnitSystem } from '../../calculators/units/units.ts';
-import { countryKey, forget, formKeyOf, keep, kept, placeKey, recordKeyOf, toolKeyOf, unitsKey } from './kept.ts';
+import { forget, formKeyOf, keep, kept, pickedCountry, placeKey, recordKeyOf, toolKeyOf, unitsKey } from './kept.ts';
 import { startPrint } from './print.ts';
 import { keepWhose, keptWhose } from './whose.ts';
 import { startWorking } from './working.ts';
@@ -151,6 +151,7 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
         blank: new Set([...named].filter((key) => form.this[key] === '')),
         today: new Map(),
         placed: whose?.placed ?? new Set(),
+        filled: whose?.filled,
         names: whose?.names ?? ['', ''],
         ...at?.opened(opener.query, { form, named, system, isOwn: whose !== undefined }),
       };
@@ -176,10 +177,13 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
     return opened;
   };
   const page = new URL(box.dataset['page'] ?? location.pathname, location.href).href;
+  // At the office's own copy, where it has named one: a page on a disk or on a room's network has no address that leads anywhere else.
+  const { dataset } = document.documentElement;
+  const published = () => (dataset['copyAt'] ? `${dataset['copyAt']}calculators/${calculator.slug}/` : page);
   const ownPage = box.querySelector<HTMLAnchorElement>('[data-own-page]');
   const toWorking = startWorking(box, calculator);
   // A guide prints as a guide; a sheet is printed from the calculator's own page.
-  const paper = ownsAddress ? startPrint(calculator, { Picture, page }) : undefined;
+  const paper = ownsAddress ? startPrint(calculator, { Picture, address: published }) : undefined;
   let latest: Change | undefined;
   let reach: Reach | undefined;
   // Before the address is written for the last time.
@@ -215,7 +219,7 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
       id={id}
       open={open}
       onChange={onChange}
-      address={(link) => `${page}?${link}`}
+      address={(link) => `${published()}?${link}`}
       leadAddress={({ page: to, query }) => new URL(`../../${to}/${query === '' ? '' : `?${query}`}`, page).href}
       onLive={(way) => {
         reach = way;
@@ -241,30 +245,14 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
       await replay();
       box.dataset['ready'] = '';
       done();
-      void offerLocal(
-        box,
-        calculator,
-        () => latest?.form.this,
-        (texts) => reach?.fill(texts),
-      );
+      // Most people never pick a country: what fills its values in is fetched only for those who have. The form works without, and no signal is no error.
+      if (pickedCountry() && box.querySelector('[data-local-fill]'))
+        void import('./localFill.ts').then(({ offerLocalFill }) => offerLocalFill({ box, calculator, reach: () => reach })).catch(console.info);
       if (!dater || !clock?.isDoubted) return;
       const asking = { root, id, calculator, clock, exampleBy: dater.exampleBy, latest: () => latest, open: reopen };
       void import('./askToday.tsx').then(({ askToday }) => askToday(asking)).catch(console.info);
     }),
   );
-}
-
-/** Most people never pick a country: what fills its values in is fetched only for those who have. */
-async function offerLocal(box: HTMLElement, calculator: Calculator, texts: () => Texts | undefined, fill: (texts: Texts) => void): Promise<void> {
-  const country = kept('localStorage', countryKey);
-  if (!country || !box.querySelector('[data-local-fill]')) return;
-  try {
-    const { offerLocalFill } = await import('./localFill.ts');
-    await offerLocalFill({ box, calculator, country, texts, fill, system: () => (kept('localStorage', unitsKey) === 'si' ? 'si' : 'us') });
-  } catch (error) {
-    // The form works without. No signal is no error.
-    console.info(error);
-  }
 }
 
 /**

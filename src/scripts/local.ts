@@ -1,9 +1,10 @@
 /** Shows the values of the country that was picked, or of all. public/country.js does so before the first paint; this takes over from it. */
-import { countryKey, keep, kept } from './kept.ts';
+import { countryKey, hasOfficeFile, keep, pickedCountry } from './kept.ts';
 
 const root = document.documentElement;
 
-function show(picked: string | null): void {
+function show(): void {
+  const picked = pickedCountry();
   const blocks = [...document.querySelectorAll<HTMLElement>('[data-local]')];
   // An edition may have other countries than the one in which it was picked.
   const country = blocks.some((block) => block.dataset['local'] === picked) ? picked : null;
@@ -16,18 +17,19 @@ function show(picked: string | null): void {
   }
   // Six countries would bury the steps of a guide: folded until one is picked.
   for (const all of document.querySelectorAll<HTMLDetailsElement>('[data-local-all]')) all.open = country !== null;
-  for (const button of document.querySelectorAll('[data-pick]')) {
+  for (const button of document.querySelectorAll<HTMLElement>('[data-pick]')) {
+    button.hidden = false;
     button.setAttribute('aria-pressed', String(button.getAttribute('data-pick') === (country ?? '')));
   }
   document.adoptedStyleSheets = [];
 }
 
-for (const button of document.querySelectorAll<HTMLElement>('[data-pick]')) {
-  button.hidden = false;
-  button.addEventListener('click', () => {
-    const picked = button.dataset['pick'] ?? '';
-    keep('localStorage', countryKey, picked);
-    show(picked === '' ? null : picked);
-  });
-}
-show(kept('localStorage', countryKey) || null);
+document.addEventListener('click', ({ target }) => {
+  const button = target instanceof Element ? target.closest<HTMLElement>('[data-pick]') : null;
+  if (!button) return;
+  keep('localStorage', countryKey, button.dataset['pick'] ?? '');
+  show();
+});
+// An office's values come a moment later; until then the sheet of public/country.js holds.
+if (!hasOfficeFile()) show();
+else import('./office.ts').then(show, show);

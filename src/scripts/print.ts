@@ -18,7 +18,7 @@ const behind = [
 /** Keeps a handout ready: drawn when the browser is about to print, gone when it has. */
 export function startPrint(
   calculator: Calculator,
-  { Picture, page }: { readonly Picture: DrawPicture | undefined; readonly page: string },
+  { Picture, address }: { readonly Picture: DrawPicture | undefined; readonly address: () => string },
 ): { readonly follow: (change: Change) => void; readonly print: () => void } {
   let latest: Change | undefined;
   let handout: typeof import('../../calculators/ui/Handout.tsx') | undefined;
@@ -38,7 +38,7 @@ export function startPrint(
       change: latest,
       Picture,
       question: textOf('h1'),
-      address: page,
+      address: address(),
       working,
       behind: behind.flatMap(({ title, at }) => {
         const list = document.querySelector(at);

@@ -8,12 +8,17 @@ interface Whose {
   readonly linked: ReadonlySet<string>;
   readonly touched: ReadonlySet<string>;
   readonly placed: ReadonlySet<string>;
+  readonly filled?: string | undefined;
   readonly names: SideNames;
 }
 const keyOf = (box: HTMLElement): string => `holdwater-whose:${location.pathname}#${box.dataset['name'] ?? ''}`;
 
-export const keepWhose = (box: HTMLElement, { link, linked, touched, placed, names }: Change): void => {
-  keep('localStorage', keyOf(box), JSON.stringify({ link, linked: [...linked], touched: [...touched], placed: [...placed], names }));
+export const keepWhose = (box: HTMLElement, { link, linked, touched, placed, filled, names }: Change): void => {
+  keep(
+    'localStorage',
+    keyOf(box),
+    JSON.stringify({ link, linked: [...linked], touched: [...touched], placed: [...placed], names: [...names, filled ?? ''] }),
+  );
 };
 
 const isList = (value: unknown): value is readonly string[] => Array.isArray(value) && value.every((each) => typeof each === 'string');
@@ -26,8 +31,8 @@ export function keptWhose(box: HTMLElement, link: string): Whose | undefined {
       const value: unknown = Object.entries(found).find(([key]) => key === name)?.[1];
       return isList(value) ? value : [];
     };
-    const [mine = '', theirs = ''] = list('names');
-    return { linked: new Set(list('linked')), touched: new Set(list('touched')), placed: new Set(list('placed')), names: [mine, theirs] };
+    const [mine = '', theirs = '', filled] = list('names');
+    return { filled, linked: new Set(list('linked')), touched: new Set(list('touched')), placed: new Set(list('placed')), names: [mine, theirs] };
   } catch {
     return undefined;
   }

@@ -23,9 +23,10 @@ const may: Readonly<Record<string, readonly string[]>> = {
   'place-store': ['place-model'],
   'place-files': ['place-model', 'place-store'],
   'place-visit': ['place-model', 'math', 'kit', 'units'],
-  src: ['math', 'tables', 'kit', 'units', 'catalog', 'season', 'ui', 'content', ...placeRooms],
+  'office-model': ['units', 'content'],
+  src: ['math', 'tables', 'kit', 'units', 'catalog', 'season', 'ui', 'content', 'office-model', ...placeRooms],
   content: ['math', 'tables', 'kit', 'units', 'catalog', 'season', 'ui', 'src'],
-  tests: ['math', 'tables', 'kit', 'units', 'asks', 'catalog', 'season', 'ui', 'src', 'content', ...placeRooms],
+  tests: ['math', 'tables', 'kit', 'units', 'asks', 'catalog', 'season', 'ui', 'src', 'content', 'office-model', ...placeRooms],
 };
 /** General libraries that a room of the place may use; the others use none. */
 const mayUse: Readonly<Record<string, readonly string[]>> = {
@@ -35,6 +36,7 @@ const mayUse: Readonly<Record<string, readonly string[]>> = {
   'place-store': ['idb'],
   'place-files': ['valibot', 'fflate'],
   'place-visit': ['mdast', 'mdast-util-to-markdown'],
+  'office-model': ['valibot'],
 };
 /** The layer of a path: `kit`, or `catalog/storm-runoff`, since one calculator may not lean on another. */
 function layerOf(path: string): string | undefined {
@@ -42,6 +44,7 @@ function layerOf(path: string): string | undefined {
   if (inside !== undefined) return inside;
   const room = /^src\/place\/(model|offer|record|store|files|visit)\//.exec(path)?.[1];
   if (room !== undefined) return `place-${room}`;
+  if (path.startsWith('src/office/model/')) return 'office-model';
   if (/^calculators\/command(?:\.ts$|\/)/.test(path)) return 'src';
   return /^(src|content|tests)\//.exec(path)?.[1];
 }

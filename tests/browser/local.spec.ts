@@ -75,7 +75,7 @@ test('values are written into a form when asked for, and its link carries them',
   await expect(likely).toHaveValue('135');
   await offer.click();
   await expect(likely).toHaveValue('125');
-  await expect(page.locator('.field', { has: likely }).locator('.whose')).toHaveText('from your place');
+  await expect(page.locator('.field', { has: likely }).locator('.whose')).toHaveText('from Fescue belt');
   // Two of the three stand in a group that nobody opened.
   await openGroups(page);
   await expect(field(page, 'hay-value-lowPriceUsdPerTon')).toHaveValue('90');
@@ -85,14 +85,14 @@ test('values are written into a form when asked for, and its link carries them',
   await page.reload();
   await expect(likely).toHaveValue('125');
   const whose = page.locator('.field', { has: likely }).locator('.whose');
-  await expect(whose).toHaveText('from your place');
+  await expect(whose).toHaveText('from Fescue belt');
   await likely.fill('130');
   await page.waitForTimeout(600);
   await page.reload();
   await expect(likely).toHaveValue('130');
   await expect(whose).toHaveText('yours');
   await openGroups(page);
-  await expect(page.locator('.field', { has: field(page, 'hay-value-lowPriceUsdPerTon') }).locator('.whose')).toHaveText('from your place');
+  await expect(page.locator('.field', { has: field(page, 'hay-value-lowPriceUsdPerTon') }).locator('.whose')).toHaveText('from Fescue belt');
 });
 
 test('what somebody typed is left alone', async ({ page }) => {

@@ -203,8 +203,18 @@ describe('a file that an office edits', () => {
   });
 });
 
+/** What a form has under a key, or in a column of it. */
+function kindIn(slug: string, key: string): string | undefined {
+  const [name = '', column] = key.split('.');
+  const input = calculatorOf(slug).inputs[name];
+  if (input?.kind !== 'rows') return column === undefined ? input?.kind : undefined;
+  return column === undefined ? undefined : input.columns[column]?.kind;
+}
 describe('fields that local values can fill', () => {
-  it.each(Object.entries(v.parse(fieldsSchema, fieldsData)))('of %s are numbers in its form', (slug, paths) => {
-    for (const key of Object.keys(paths)) expect(calculatorOf(slug).inputs[key]?.kind, `${slug} ${key}`).toBe('number');
+  it.each(Object.entries(v.parse(fieldsSchema, fieldsData)))('of %s are of the kind of their value', (slug, paths) => {
+    for (const [key, path] of Object.entries(paths)) {
+      const kind = /Month$|fallFlush$/.test(path) ? 'choice' : /firstDay$/.test(path) ? 'date' : path === 'rainMedians.inches' ? 'months' : 'number';
+      expect(kindIn(slug, key), `${slug} ${key}`).toBe(kind);
+    }
   });
 });

@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { startTexts, type Texts } from '../../calculators/kit/state.ts';
+import { textAt, withTextAt } from '../../calculators/kit/textAt.ts';
 import { dayOf } from '../../calculators/units/printQuantity.ts';
 import type { Place } from '../../src/place/model/place.ts';
 import { fillTexts } from '../../src/place/offer/fillTexts.ts';
 import { keepableOf, withPasture } from '../../src/place/offer/keepable.ts';
-import { hasSameRows, movedTexts, textAt, withTextAt } from '../../src/place/offer/movedTexts.ts';
+import { hasSameRows, movedTexts } from '../../src/place/offer/movedTexts.ts';
 import { offersOf } from '../../src/place/offer/offersOf.ts';
 import { isWhole } from '../../src/place/offer/puts.ts';
 import { stageOf } from '../../src/place/offer/stages.ts';

@@ -1,8 +1,10 @@
 import { execFileSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { writeOffice } from '../../src/office/model/officeFile.ts';
+import { anOffice } from '../office/anOffice.ts';
 import { root } from '../support/files.ts';
 import { attributes, dist, filesOf, textOf } from './builtSite.ts';
 
@@ -39,7 +41,12 @@ describe('a build', () => {
   });
 
   it('for a folder of a server keeps every link under that folder', { timeout: buildLimitMs }, () => {
-    const folder = build('dist-base', { HOLDWATER_BASE: '/field/' });
+    const given = join(root, 'node_modules/.cache/tests/office.css');
+    mkdirSync(dirname(given), { recursive: true });
+    writeFileSync(given, writeOffice(anOffice));
+    const folder = build('dist-base', { HOLDWATER_BASE: '/field/', HOLDWATER_OFFICE: given });
+    // With the file of an office, given as it is.
+    expect(textOf(folder, 'office.css')).toBe(writeOffice(anOffice));
     const inPages = filesOf(folder, /\.html$/).flatMap((page) => ['href', 'src', 'action'].flatMap((name) => attributes(textOf(folder, page), name)));
     const inStyles = filesOf(folder, /\.css$/).flatMap((file) =>
       [...textOf(folder, file).matchAll(/url\(["']?([^"')]+)/g)].map((found) => found[1] ?? ''),
@@ -49,5 +56,15 @@ describe('a build', () => {
     expect(fromRoot.filter((link) => !link.startsWith('/field/'))).toEqual([]);
     // The same site otherwise.
     expect(filesOf(folder, /\.html$/)).toEqual(filesOf(dist, /\.html$/));
+  });
+
+  it('stops at a wrong file of an office, with the sentence that its page says', { timeout: buildLimitMs }, () => {
+    const given = join(root, 'node_modules/.cache/tests/wrong-office.css');
+    mkdirSync(dirname(given), { recursive: true });
+    writeFileSync(given, writeOffice(anOffice).replace('"likelyUsdPerTon": 165', '"likelyUsdPerTon": "abc"'));
+    expect(() => build('dist-wrong', { HOLDWATER_OFFICE: given })).toThrow(
+      /Line \d+, Hay, likely: “abc” is no number; write dollars a ton, such as 165\./,
+    );
+    expect(existsSync(join(root, 'dist-wrong'))).toBe(false);
   });
 });

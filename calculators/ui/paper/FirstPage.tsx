@@ -53,14 +53,14 @@ const Leads = ({ held: { outcome, other, titles } }: { readonly held: Held }) =>
 
 /** All that a handout needs, and nothing that opens. */
 export function FirstPage(props: PaperProps) {
-  const { calculator, change, Picture, question, address } = props;
+  const { calculator, change, Picture, question, address, office } = props;
   const { form, system, names, link } = change;
   const hasRecord = Object.values(calculator.inputs).some(({ kind }) => kind === 'record');
   const theirs = otherTexts(calculator, form);
   const held = heldOf(props);
   return (
     <section class="sheet-page is-handout">
-      <Head question={question} title={change.place?.title} />
+      <Head question={question} title={change.place?.title} office={office} />
       {held && <Leads held={held} />}
       {held ? (
         <div class="paper-body">

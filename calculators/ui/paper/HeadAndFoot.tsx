@@ -4,12 +4,13 @@ interface HeadProps {
   readonly question: string;
   /** The reader’s own: pasture, place and day. Without it there is room to write. */
   readonly title?: string | undefined;
+  readonly office?: string | undefined;
   readonly isBehind?: boolean;
 }
-export const Head = ({ question, title, isBehind = false }: HeadProps) => (
+export const Head = ({ question, title, office, isBehind = false }: HeadProps) => (
   <>
     <div class="paper-head">
-      <b>Holdwater</b>
+      <b>{office === undefined ? 'Holdwater' : `Holdwater, ${office}`}</b>
       {title === undefined ? (
         <>
           <span>Place</span>

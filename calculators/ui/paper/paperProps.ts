@@ -11,6 +11,8 @@ export interface PaperProps {
   readonly question: string;
   /** Of the page, without its numbers. */
   readonly address: string;
+  /** Name and phone of the office whose copy it is. */
+  readonly office?: string | undefined;
   /** The drawn steps. */
   readonly working: string;
   /** What the built page holds and its script does not: limits, sources, whom to call. Each goes behind its title. */

@@ -5,10 +5,10 @@ import { type OfferKey, offers as offerList } from '../../../calculators/kit/off
 import { defaultText, quantityText, roundedText } from '../../../calculators/kit/read.ts';
 import { runTexts } from '../../../calculators/kit/runTexts.ts';
 import { changeSystem, type RowTexts, startTexts, type Text, type Texts } from '../../../calculators/kit/state.ts';
+import { textAt } from '../../../calculators/kit/textAt.ts';
 import { sameDayIn, yearOf } from '../../../calculators/units/days.ts';
 import { dayOf, isoDay } from '../../../calculators/units/printQuantity.ts';
 import { convert, type UnitName, type UnitSystem, unitIn, units } from '../../../calculators/units/units.ts';
-import { textAt } from './movedTexts.ts';
 import type { Offered, OfferedRow, OfferMap, Offers } from './offered.ts';
 
 /** A field that holds what a place gave it, as long as its text is this one. */

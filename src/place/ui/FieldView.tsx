@@ -33,7 +33,7 @@ const Problem = ({ id, problem }: { readonly id: string; readonly problem: strin
     </p>
   );
 
-function TextView({ id, cell, of, text, problem, onText, onLeave }: CellProps<TextCell>) {
+export function TextView({ id, cell, of, text, problem, onText, onLeave, inputMode }: CellProps<TextCell> & { readonly inputMode?: 'decimal' }) {
   return (
     <div class={`field${problem === undefined ? '' : ' is-wrong'}`}>
       <p class="field-name">
@@ -47,6 +47,7 @@ function TextView({ id, cell, of, text, problem, onText, onLeave }: CellProps<Te
         <input
           id={id}
           type="text"
+          {...(inputMode && { inputMode })}
           autocomplete="off"
           enterkeyhint="next"
           value={text}
@@ -62,7 +63,7 @@ function TextView({ id, cell, of, text, problem, onText, onLeave }: CellProps<Te
 }
 
 /** A day of every year: its month from a list, its day typed. Either may come first. */
-function MonthDayView({ id, cell, of, text, problem, onText, onLeave }: CellProps<MonthDayCell>) {
+export function MonthDayView({ id, cell, of, text, problem, onText, onLeave }: CellProps<MonthDayCell>) {
   const [month, day] = [monthPart(text), dayPart(text)];
   const give = (nextMonth: string, nextDay: string): void => {
     const isNumber = /^\d{1,2}$/.test(nextDay);

@@ -1,0 +1,2 @@
+holdwaterOffice = getComputedStyle(officefile).getPropertyValue('--holdwater-office');
+officefile.remove();

@@ -1,0 +1,108 @@
+// The office file while somebody works on it: plain data, which may hold texts where numbers belong until they are mended.
+import { type Data, isFields, isList } from '../place/ui/edit.ts';
+import { type OfficeField, type OfficeSection, officeSections } from './model/fields.ts';
+import type { Office } from './model/office.ts';
+import { checkOffice, type Wrong } from './model/sayWrong.ts';
+
+export const nearAtFirst = 'Your own doctor, a neighbor, your pastor, the extension office.';
+export const blankDraft = (today: string): Data => ({
+  file: 'holdwater-office',
+  v: 1,
+  head: { name: '', valuesDay: today },
+  values: { talkToSomeone: { lines: [], near: nearAtFirst } },
+});
+/** With all values of a shipped kind of country, their sources told in words. */
+export function draftFrom(slug: string, country: unknown, wordsOf: (source: string) => string, today: string): Data {
+  const data: Data = JSON.parse(JSON.stringify(country));
+  const named = (value: Data, key = ''): Data => {
+    if (typeof value === 'string') return key === 'source' || key === 'also' ? wordsOf(value) : value;
+    if (isList(value)) return value.map((each) => named(each, key));
+    return isFields(value) ? Object.fromEntries(Object.entries(value).map(([each, inside]) => [each, named(inside, each)])) : value;
+  };
+  const values = named(data);
+  if (!isFields(values)) return blankDraft(today);
+  const { name: _, where: __, ...sections } = values;
+  return { file: 'holdwater-office', v: 1, head: { name: '', valuesDay: today, startedFrom: slug }, values: sections };
+}
+
+const steps = (path: string): readonly string[] => path.split('.');
+export const valueAt = (data: Data, path: string): Data =>
+  steps(path).reduce<Data>(
+    (here, step) => (isList(here) ? here[Number(step)] : isFields(here) && Object.hasOwn(here, step) ? here[step] : undefined),
+    data,
+  );
+
+const isIndex = (step: string | undefined): boolean => step !== undefined && /^\d+$/.test(step);
+export function withValue(data: Data, path: string | readonly string[], to: Data): Data {
+  const [step, ...rest] = typeof path === 'string' ? steps(path) : path;
+  if (step === undefined) return to;
+  if (isList(data) || (data === undefined && isIndex(step))) {
+    const list = isList(data) ? [...data] : [];
+    while (list.length <= Number(step)) list.push(undefined);
+    return list.with(Number(step), withValue(list[Number(step)], rest, to));
+  }
+  const fields = isFields(data) ? data : {};
+  return { ...fields, [step]: withValue(fields[step], rest, to) };
+}
+
+export const textOf = (value: Data): string => (typeof value === 'string' || typeof value === 'number' ? String(value) : '');
+/** What a typed text is in the file: a number where it reads as one, else the text itself, so that it can be told what is wrong with it. */
+export function readTyped({ kind }: OfficeField, text: string): Data {
+  const trimmed = text.trim();
+  if (trimmed === '') return undefined;
+  if (kind !== 'number' && kind !== 'months') return trimmed;
+  const plain = trimmed.replace(/^\$\s*/, '').replace(/(?<=\d),(?=\d{3}(?:\D|$))/g, '');
+  return /^-?(?:\d+\.?\d*|\.\d+)$/.test(plain) ? Number(plain) : trimmed;
+}
+
+/** Fields that a file has as null where nobody knows them. */
+const nullable =
+  /^values\.(?:hayPrice\.(?:low|high)UsdPerTon|yields\.(?:poor|normal|good)LbPerAc|restDays\.(?:fast|slow)Days|erosivity\.(?:low|high)|waterUse\.inPerDay\.\d+)$/;
+const listsOf: Readonly<Record<string, readonly string[]>> = { 'values.growthCurve': ['curves', 'markers'], 'values.talkToSomeone': ['lines'] };
+const isRows = (at: string): boolean => officeSections.some((section) => section.rows && section.at === at);
+const always = new Set(['head', 'values', 'values.talkToSomeone']);
+const nullsOf = (at: string): readonly string[] =>
+  officeSections.flatMap((section) =>
+    section.at === at ? section.fields.map((each) => each.at).filter((key) => nullable.test(`${at}.${key}`)) : [],
+  );
+
+/** As the file has it: what is empty is left out, or null where the file says so. Empty rows go on saving; until then they keep the numbers of those behind them. */
+function tidied(data: Data, isForFile: boolean, at = ''): Data {
+  const inside = (step: string | number, value: Data): Data => tidied(value, isForFile, at === '' ? String(step) : `${at}.${step}`);
+  if (isList(data)) {
+    const items = data.map((each, index) => inside(index, each));
+    const kept = isRows(at) && isForFile ? items.filter((each) => each !== undefined) : items;
+    if (isRows(at)) return kept.length === 0 ? undefined : kept.map((each) => each ?? {});
+    return kept.every((each) => each === undefined) ? undefined : kept.map((each) => each ?? null);
+  }
+  if (!isFields(data)) return data === '' || data === null ? undefined : data;
+  const kept = Object.fromEntries(
+    Object.entries(data).flatMap(([key, value]): readonly (readonly [string, Data])[] => {
+      const tidy = inside(key, value);
+      return tidy === undefined ? [] : [[key, tidy]];
+    }),
+  );
+  if (Object.keys(kept).length === 0 && !always.has(at)) return undefined;
+  const nulls = Object.fromEntries(nullsOf(at).map((key) => [key, null]));
+  const lists = Object.fromEntries((listsOf[at] ?? []).map((key) => [key, []]));
+  return { ...nulls, ...lists, ...kept };
+}
+const isEmpty = (value: Data): boolean => tidied(value, true) === undefined;
+
+/** What is wrong, each at its field. Nothing is said of a row in which nothing stands yet. */
+export function wrongsIn(data: Data): readonly Wrong[] {
+  const checked = checkOffice(tidied(data, false));
+  if ('office' in checked) return [];
+  const emptyRows = officeSections.flatMap(({ at, rows }) => {
+    const list = rows ? valueAt(data, at) : undefined;
+    return isList(list) ? list.flatMap((each, index) => (isEmpty(each) ? [`${at}.${index}`] : [])) : [];
+  });
+  return checked.wrongs.filter(({ at }) => !emptyRows.some((row) => at === row || at.startsWith(`${row}.`)));
+}
+/** The office that can be saved; nothing while something is wrong. */
+export function officeOf(data: Data): Office | undefined {
+  const checked = checkOffice(tidied(data, true));
+  return 'office' in checked ? checked.office : undefined;
+}
+/** How much of a section is filled in. */
+export const isGiven = (data: Data, { at }: OfficeSection): boolean => !isEmpty(valueAt(data, at));

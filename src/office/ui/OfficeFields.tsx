@@ -1,0 +1,121 @@
+import { useState } from 'preact/hooks';
+import type { ChoiceInput, DateInput } from '../../../calculators/kit/inputs.ts';
+import { Field } from '../../../calculators/ui/Field.tsx';
+import { monthName, shortMonthName } from '../../../calculators/units/months.ts';
+import type { Data } from '../../place/ui/edit.ts';
+import { MonthDayView, TextView } from '../../place/ui/FieldView.tsx';
+import { readTyped, textOf, valueAt } from '../draft.ts';
+import type { OfficeField } from '../model/fields.ts';
+import type { Wrong } from '../model/sayWrong.ts';
+
+export interface Filling {
+  readonly data: Data;
+  readonly wrongs: readonly Wrong[];
+  /** What is wrong with a field is said once somebody has left it, or wanted to save. */
+  readonly isTold: (path: string) => boolean;
+  /** How often somebody wanted to save. */
+  readonly tries: number;
+  readonly put: (path: string, to: Data) => void;
+  /** Rows with one taken away: those behind it move up, and what was typed into them with them. */
+  readonly replaceRows: (path: string, rows: readonly Data[]) => void;
+  readonly leave: (path: string) => void;
+}
+export const idOf = (path: string): string => `office-${path.replaceAll('.', '-')}`;
+
+const choiceCell = ({ label, help, options = {} }: OfficeField): ChoiceInput => ({
+  kind: 'choice',
+  label,
+  options: { '': { label: 'Not told' }, ...Object.fromEntries(Object.entries(options).map(([key, name]) => [key, { label: name }])) },
+  default: '',
+  belongsTo: 'place',
+  ...(help === undefined ? {} : { help }),
+});
+const dateCell = ({ label }: OfficeField): DateInput => ({ kind: 'date', label, default: '', occurs: 'fixed', belongsTo: 'place' });
+
+interface OneProps {
+  readonly field: OfficeField;
+  readonly path: string;
+  /** Said to listeners before the label: which of several. */
+  readonly of: string | undefined;
+  readonly filling: Filling;
+}
+export function OfficeFieldView({ field, path, of, filling }: OneProps) {
+  const kept = textOf(valueAt(filling.data, path));
+  // As it was typed, as long as it says what is kept: `165.50`, `1,200`.
+  const [typed, setTyped] = useState(kept);
+  const [isTyping, setTyping] = useState(false);
+  const text = textOf(readTyped(field, typed)) === kept ? typed : kept;
+  const wrong = filling.wrongs.find(({ at }) => at === path);
+  const shared = {
+    id: idOf(path),
+    of,
+    text,
+    problem: wrong && !isTyping && filling.isTold(path) ? wrong.say : undefined,
+    onText: (next: string) => {
+      setTyped(next);
+      setTyping(field.kind !== 'choice' && field.kind !== 'date');
+      filling.put(path, readTyped(field, next));
+    },
+    onLeave: () => {
+      setTyping(false);
+      filling.leave(path);
+    },
+  };
+  const help = field.help ?? (field.kind === 'number' ? `${field.right.charAt(0).toUpperCase()}${field.right.slice(1)}.` : undefined);
+  const told = { label: field.label, ...(help === undefined ? {} : { help }) };
+  if (field.kind === 'months') return <MonthsView field={field} path={path} of={of} filling={filling} />;
+  if (field.kind === 'monthDay') return <MonthDayView {...shared} cell={{ kind: 'monthDay', ...told }} />;
+  if (field.kind === 'words' || field.kind === 'number')
+    return <TextView {...shared} cell={{ kind: 'text', isNeeded: false, ...told }} {...(field.kind === 'number' && { inputMode: 'decimal' })} />;
+  const { of: before, ...rest } = shared;
+  const cell = field.kind === 'choice' ? choiceCell(field) : dateCell(field);
+  return <Field {...rest} {...(before === undefined ? {} : { of: before })} cell={cell} system="us" whose={undefined} tools={undefined} isPlain />;
+}
+
+const months = Array.from({ length: 12 }, (_, index) => index);
+function MonthsView({ field, path, of, filling }: OneProps) {
+  const told = filling.wrongs.filter(({ at }) => (at === path || at.startsWith(`${path}.`)) && filling.isTold(path));
+  return (
+    <fieldset class={`months field${told.length > 0 ? ' is-wrong' : ''}`} id={idOf(path)}>
+      <legend>
+        {of !== undefined && <span class="unseen">{of}: </span>}
+        {field.label} <span class="unit-words">({field.right})</span>
+      </legend>
+      <div class="month-fields">
+        {months.map((index) => (
+          <MonthInput key={index} index={index} field={field} path={`${path}.${index}`} filling={filling} onLeave={() => filling.leave(path)} />
+        ))}
+      </div>
+      {told[0] && (
+        <p class="problem" role="status">
+          {told[0].say}
+        </p>
+      )}
+    </fieldset>
+  );
+}
+interface MonthProps extends Omit<OneProps, 'of'> {
+  readonly index: number;
+  readonly onLeave: () => void;
+}
+function MonthInput({ index, field, path, filling, onLeave }: MonthProps) {
+  const kept = textOf(valueAt(filling.data, path));
+  const [typed, setTyped] = useState(kept);
+  return (
+    <label class="month">
+      <span aria-hidden="true">{shortMonthName(index)}</span>
+      <span class="unseen">{monthName(index)}</span>
+      <input
+        type="text"
+        inputMode="decimal"
+        autocomplete="off"
+        value={textOf(readTyped(field, typed)) === kept ? typed : kept}
+        onInput={(event) => {
+          setTyped(event.currentTarget.value);
+          filling.put(path, readTyped(field, event.currentTarget.value));
+        }}
+        onBlur={onLeave}
+      />
+    </label>
+  );
+}

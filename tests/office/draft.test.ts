@@ -1,0 +1,105 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { blankDraft, draftFrom, officeOf, readTyped, withValue, wrongsIn } from '../../src/office/draft.ts';
+import { officeSections, placedAt } from '../../src/office/model/fields.ts';
+import { readOfficeFile, writeOffice } from '../../src/office/model/officeFile.ts';
+import { root } from '../support/files.ts';
+import { anOffice } from './anOffice.ts';
+
+const countries = readdirSync(join(root, 'content/local')).filter((file) => file.endsWith('.json') && file !== 'fields.json');
+const today = '2026-09-14';
+const named = (slug: string) => {
+  const country: unknown = JSON.parse(readFileSync(join(root, 'content/local', slug), 'utf8'));
+  return withValue(
+    draftFrom(slug.replace('.json', ''), country, (key) => `words of ${key}`, today),
+    'head.name',
+    'Example County office',
+  );
+};
+const fieldAt = (path: string) => {
+  const field = placedAt(path)?.field;
+  if (!field) throw new RangeError(`no field at ${path}`);
+  return field;
+};
+const typed = (data: Parameters<typeof withValue>[0], texts: Readonly<Record<string, string>>) =>
+  Object.entries(texts).reduce((now, [path, text]) => withValue(now, path, readTyped(fieldAt(path), text)), data);
+
+describe('an office at work', () => {
+  it('needs no more than a name', () => {
+    expect(wrongsIn(blankDraft(today)).map(({ at, label }) => `${at} ${label}`)).toEqual(['head.name Name']);
+    expect(officeOf(withValue(blankDraft(today), 'head.name', 'Example County office'))).toBeDefined();
+  });
+
+  it.each(countries)('begun from %s can be saved as it is, with its sources in words, and be opened again', (file) => {
+    const office = officeOf(named(file));
+    expect(wrongsIn(named(file))).toEqual([]);
+    if (!office) throw new Error(`${file} gives no office`);
+    const text = writeOffice(office);
+    expect(text).toContain('words of ');
+    expect(readOfficeFile(text)).toEqual({ is: 'read', office });
+  });
+
+  it('opens its own file without a change', () => {
+    expect(officeOf(JSON.parse(JSON.stringify(anOffice)))).toEqual(anOffice);
+  });
+
+  it('reads numbers as people type them, and keeps the rest as it was typed', () => {
+    const price = fieldAt('values.hayPrice.likelyUsdPerTon');
+    expect(['165', ' 165.50 ', '$1,200', '.5', 'abc', '12,5', '', '1e3'].map((text) => readTyped(price, text))).toEqual([
+      165,
+      165.5,
+      1200,
+      0.5,
+      'abc',
+      '12,5',
+      undefined,
+      '1e3',
+    ]);
+  });
+
+  it('tells at the field what is wrong', () => {
+    const data = typed(named('plains-range.json'), {
+      'values.hayPrice.lowUsdPerTon': '120',
+      'values.hayPrice.likelyUsdPerTon': '95',
+      'values.growthCurve.curves.0.percentByMonth.4': '1',
+    });
+    expect(wrongsIn(data).map(({ at }) => at)).toEqual(['values.growthCurve.curves.0.percentByMonth', 'values.hayPrice.likelyUsdPerTon']);
+    expect(wrongsIn(data).at(-1)?.say).toBe('95 is under low (120). Low, likely, high in that order.');
+    expect(officeOf(data)).toBeUndefined();
+  });
+
+  it('asks for what a section lacks once it was begun, and forgets one that was emptied', () => {
+    const begun = typed(withValue(blankDraft(today), 'head.name', 'Example County office'), { 'values.freight.usdPerLoad': '400' });
+    expect(wrongsIn(begun).map(({ at }) => at)).toEqual(['values.freight.source', 'values.freight.of', 'values.freight.seen']);
+    expect(wrongsIn(typed(begun, { 'values.freight.usdPerLoad': '' }))).toEqual([]);
+  });
+
+  it('says nothing of a row in which nothing stands, and leaves it out of the file', () => {
+    const lines = 'values.talkToSomeone.lines';
+    const data = typed(withValue(withValue(blankDraft(today), 'head.name', 'a'), lines, [{}, {}]), {
+      [`${lines}.1.who`]: 'County line',
+      [`${lines}.1.reach`]: '555-0100',
+      [`${lines}.1.hours`]: 'always',
+      [`${lines}.1.source`]: 'common practice',
+    });
+    expect(wrongsIn(data)).toEqual([]);
+    expect(officeOf(data)?.values.talkToSomeone.lines).toHaveLength(1);
+    const wrong = typed(data, { [`${lines}.1.reach`]: 'ask' });
+    expect(wrongsIn(wrong).map(({ at }) => at)).toEqual([`${lines}.1.reach`]);
+  });
+
+  it('cannot be without somebody near', () => {
+    const data = typed(named('fescue-belt.json'), { 'values.talkToSomeone.near': '' });
+    expect(wrongsIn(data).map(({ at }) => at)).toEqual(['values.talkToSomeone.near']);
+  });
+
+  it('has a field for every value that an office may give', () => {
+    const known = new Set(officeSections.map(({ at }) => at));
+    for (const key of Object.keys(anOffice.values))
+      expect(
+        [...known].some((at) => at.startsWith(`values.${key}`)),
+        key,
+      ).toBe(true);
+  });
+});

@@ -1,0 +1,65 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import render from 'preact-render-to-string';
+import { expect, it } from 'vitest';
+import { readCountry } from '../../content/local/readCountry.ts';
+import { allParts, localKeys } from '../../src/local/localParts.ts';
+import { HelpLine } from '../../src/office/ui/HelpLine.tsx';
+import { LocalParts } from '../../src/office/ui/LocalParts.tsx';
+import { root } from '../support/files.ts';
+import { anOffice } from './anOffice.ts';
+
+const drawn = (values: Parameters<typeof allParts>[0]): string =>
+  render(
+    <LocalParts parts={allParts(values).flatMap(({ parts }) => parts)} nameSource={(source) => ({ text: source, address: `/sources/#${source}` })} />,
+  );
+
+it('draws every value that an office gives, each with its source', () => {
+  const html = drawn(anOffice.values);
+  const says = [
+    '120',
+    '165',
+    '210',
+    '310',
+    '270',
+    '1,900',
+    '2,400',
+    '2,800',
+    '3,300',
+    '450',
+    '8.5',
+    '7 to 9',
+    '3 to 4.5',
+    '2,100',
+    '4,300',
+    '17.3',
+    '21',
+    '45',
+  ];
+  for (const each of [...says, '0.21', '2.9', '220', 'median inches', '15\u00a0June', '10\u00a0August', '12\u00a0October', 'best in June'])
+    expect(html).toContain(each);
+  expect(html).toContain('<a href="/sources/#common practice">common practice</a>');
+});
+
+it('draws nothing of what nobody gave', () => {
+  expect(allParts({})).toEqual([]);
+  for (const [key, { parts }] of Object.entries(localKeys)) expect(parts({}), key).toEqual([]);
+});
+
+it('draws no price of stock for a shipped country, where none was read', () => {
+  for (const file of readdirSync(join(root, 'content/local')).filter((each) => each.endsWith('.json') && each !== 'fields.json')) {
+    const values = readCountry(file, JSON.parse(readFileSync(join(root, 'content/local', file), 'utf8')), () => true);
+    expect(allParts(values).map(({ key }) => key)).toEqual(Object.keys(localKeys).filter((key) => key !== 'other-prices'));
+  }
+});
+
+it('makes a line’s number one that a phone can dial', () => {
+  const [line] = anOffice.values.talkToSomeone.lines;
+  if (!line) throw new Error('no line');
+  expect(render(<HelpLine line={line} nameSource={(text) => ({ text })} />)).toContain(
+    'weekdays 8 to 5. <span class="line-source"><span class="source-note">common practice</span></span>',
+  );
+  expect(render(<HelpLine line={line} nameSource={undefined} />)).toBe(
+    'Example County farm-stress line: call or text <a href="tel:555-0199">555-0199</a>, weekdays 8 to 5.',
+  );
+});
