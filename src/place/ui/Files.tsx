@@ -1,17 +1,19 @@
 import { useEffect, useState } from 'preact/hooks';
 import { localDay } from '../../../calculators/units/days.ts';
-import { printDay } from '../../../calculators/units/printQuantity.ts';
+import { isoDay, printDay } from '../../../calculators/units/printQuantity.ts';
 import { faultOfSize } from '../files/limits.ts';
-import { type FileRead, readFile } from '../files/read.ts';
-import { textOfRaw } from '../files/save.ts';
+import type { FileRead } from '../files/read.ts';
+import { textOfRaw } from '../files/textOfRaw.ts';
 import type { Place } from '../model/place.ts';
 import type { Row } from '../model/row.ts';
 import { type Room, roomOf } from '../store/storageState.ts';
 import { download } from './download.ts';
-import { Preview } from './Preview.tsx';
-import { saveFile, today } from './saveFile.ts';
+import { lazily } from './lazily.tsx';
+import type { PreviewProps } from './Preview.tsx';
 import type { View } from './view.ts';
 
+// What reads and writes files knows every schema: it comes with the first file.
+const Preview = lazily<PreviewProps>(async () => (await import('./Preview.tsx')).Preview);
 const mostBytes = 100 * 1024 * 1024;
 const sizeWords = (bytes: number): string => (bytes < 1e6 ? `${Math.max(1, Math.round(bytes / 1000))} kB` : `${(bytes / 1e6).toFixed(1)} MB`);
 
@@ -21,7 +23,9 @@ function SaveFile(view: View) {
   const own = session.places.filter(({ isDemo }) => isDemo !== true);
   const [said, setSaid] = useState('');
   const save = (places: readonly Place[]): void => {
-    void saveFile(view, places).then(() => setSaid('Saved among your downloads. Move it where it is safe from a lost phone.'));
+    void import('./saveFile.ts')
+      .then(({ saveFile }) => saveFile(view, places))
+      .then(() => setSaid('Saved among your downloads. Move it where it is safe from a lost phone.'));
   };
   if (place === undefined) return <p>Nothing is open, so there is nothing to save.</p>;
   const last = session.backups.lastFile(place.id);
@@ -53,7 +57,7 @@ function OpenFile(view: View) {
     if (file === undefined) return;
     const fault = file.size > mostBytes ? faultOfSize(file.size) : undefined;
     try {
-      const found: FileRead = fault === undefined ? readFile(await file.text()) : { is: 'refused', say: fault };
+      const found: FileRead = fault === undefined ? (await import('../files/read.ts')).readFile(await file.text()) : { is: 'refused', say: fault };
       if (found.is === 'read' && found.rows.length > 0) setRowsHere(await view.session.rowsOf(view.session.places));
       setRead(found);
     } catch {
@@ -94,7 +98,7 @@ function SetAside(view: View) {
             <button
               type="button"
               onClick={() => {
-                download(`holdwater-aside-${today(view)}.json`, textOfRaw(raw));
+                download(`holdwater-aside-${isoDay(localDay(view.session.now))}.json`, textOfRaw(raw));
                 setSaved(new Set([...saved, id]));
               }}
             >
@@ -110,7 +114,7 @@ function SetAside(view: View) {
         {session.newer.map((raw, index) => (
           <li key={`newer-${String(index)}`}>
             <span>Made by a newer copy of these pages. It is not opened here, and not changed.</span>
-            <button type="button" onClick={() => download(`holdwater-newer-${today(view)}.json`, textOfRaw(raw))}>
+            <button type="button" onClick={() => download(`holdwater-newer-${isoDay(localDay(view.session.now))}.json`, textOfRaw(raw))}>
               Save it as a file
             </button>
           </li>

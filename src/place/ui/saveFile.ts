@@ -5,7 +5,7 @@ import type { Place } from '../model/place.ts';
 import { download } from './download.ts';
 import type { View } from './view.ts';
 
-export const today = ({ session }: View): string => isoDay(localDay(session.now));
+const today = ({ session }: View): string => isoDay(localDay(session.now));
 
 /** Saves what stands in this window: what the store had no room for is in the file too. */
 export async function saveFile(view: View, places: readonly Place[]): Promise<void> {
