@@ -76,6 +76,8 @@ function chunkOf(id: string, infoOf: ModuleInfo): string | null {
   const isOfSums = placeSums.some(isIn);
   if (id === '\0rolldown/runtime.js' || (isForm && (isOfSums || isIn('src/scripts/place.tsx')))) return 'fields';
   if (isForm) return 'form';
+  // What reads a place is fetched with each of its views; a record has parts of it, too, and would part it.
+  if (isIn('src/place/model/readRecord.ts')) return 'model';
   if (id.includes('/pictures/face/') && isIn('calculators/ui/pictures/face/Face.tsx')) return 'face';
   const owners = definitionsOf('calculators/catalog').filter((each) => closure(each, infoOf).has(id));
   if (owners.length >= mostOwners) return isOfSums ? 'fields' : 'form';
