@@ -250,6 +250,7 @@ for (const format of ['Letter', 'A4'] as const)
 
 test('tables go out and come in again, line by line, and nothing is written before the button', async ({ page }) => {
   await open(page, 'record');
+  await page.locator('summary', { hasText: 'Save or bring in a table' }).click();
   const [saved] = await Promise.all([page.waitForEvent('download'), button(page, 'Save moves.csv').click()]);
   const text = readFileSync(await saved.path(), 'utf8');
   expect(text).toContain(`,'=1+1,`);

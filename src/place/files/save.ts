@@ -18,9 +18,6 @@ export function textOfPlaces(places: readonly Place[], edition: string, savedAt:
   return `${JSON.stringify(file, null, 1)}\n`;
 }
 
-/** What cannot be opened here goes out as it is, for who can. */
-export const textOfRaw = (raw: unknown): string => `${JSON.stringify(raw, null, 1)}\n`;
-
 /** `holdwater-two-bench-place-2026-06-20.json` */
 export function nameOfFile(placeName: string, isoDay: string, ending = 'json'): string {
   const plain = placeName

@@ -3,16 +3,19 @@ import { localDay } from '../../../calculators/units/days.ts';
 import { printDay } from '../../../calculators/units/printQuantity.ts';
 import { faultOfSize } from '../files/limits.ts';
 import type { Pictures } from '../files/pictures.ts';
-import { type FileRead, readFile } from '../files/read.ts';
-import { textOfRaw } from '../files/save.ts';
+import type { FileRead } from '../files/read.ts';
+import { textOfRaw } from '../files/textOfRaw.ts';
 import type { Belongings } from '../model/belongings.ts';
 import type { Place } from '../model/place.ts';
 import { type Room, roomOf } from '../store/storageState.ts';
 import { download } from './download.ts';
-import { Preview } from './Preview.tsx';
-import { saveFile, today } from './saveFile.ts';
+import { lazily } from './lazily.tsx';
+import type { PreviewProps } from './Preview.tsx';
+import { today } from './today.ts';
 import type { View } from './view.ts';
 
+// What reads and writes files knows every schema: it comes with the first file.
+const Preview = lazily<PreviewProps>(async () => (await import('./Preview.tsx')).Preview);
 const mostBytes = 100 * 1024 * 1024;
 const sizeWords = (bytes: number): string => (bytes < 1e6 ? `${Math.max(1, Math.round(bytes / 1000))} kB` : `${(bytes / 1e6).toFixed(1)} MB`);
 
@@ -22,7 +25,9 @@ function SaveFile(view: View) {
   const own = session.places.filter(({ isDemo }) => isDemo !== true);
   const [said, setSaid] = useState('');
   const save = (places: readonly Place[]): void => {
-    void saveFile(view, places).then(() => setSaid('Saved among your downloads. Move it where it is safe from a lost phone.'));
+    void import('./saveFile.ts')
+      .then(({ saveFile }) => saveFile(view, places))
+      .then(() => setSaid('Saved among your downloads. Move it where it is safe from a lost phone.'));
   };
   if (place === undefined) return <p>Nothing is open, so there is nothing to save.</p>;
   const last = session.backups.lastFile(place.id);
@@ -48,7 +53,7 @@ function SaveFile(view: View) {
 
 /** A file of a place, or a zip of one with its photos. */
 async function readPicked(file: File): Promise<Picked> {
-  const bytes = new Uint8Array(await file.arrayBuffer());
+  const [{ readFile }, bytes] = await Promise.all([import('../files/read.ts'), file.arrayBuffer().then((buffer) => new Uint8Array(buffer))]);
   // Every zip begins with these two letters, whatever it is called.
   if (bytes[0] !== 0x50 || bytes[1] !== 0x4b) return readFile(await file.text());
   const { readZip } = await import('../files/zip.ts');

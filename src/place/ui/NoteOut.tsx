@@ -6,7 +6,7 @@ import { type Audience, outgoing } from '../visit/audience.ts';
 import type { Facts } from '../visit/blocks.ts';
 import { calendarDays } from '../visit/calendarDays.ts';
 import { download } from './download.ts';
-import { today } from './saveFile.ts';
+import { today } from './today.ts';
 import type { PlaceView } from './view.ts';
 
 interface OutProps {

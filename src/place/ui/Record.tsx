@@ -6,13 +6,18 @@ import { staysOf } from '../record/stays.ts';
 import { yearsOf } from '../record/years.ts';
 import { FieldsView } from './FieldView.tsx';
 import { yardstickField } from './fields/season.ts';
-import { OldRain } from './OldRain.tsx';
+import { lazily } from './lazily.tsx';
+import { Fold } from './Part.tsx';
 import { RecordPaper } from './RecordPaper.tsx';
 import { RecordRows } from './RecordRows.tsx';
 import { RecordSums } from './RecordSums.tsx';
-import { RecordTables } from './RecordTables.tsx';
-import { useRows } from './rows.ts';
+import type { TablesProps } from './RecordTables.tsx';
+import { type Rows, useRows } from './rows.ts';
 import type { PlaceView } from './view.ts';
+
+// Few have rain from before, and few have tables: both come when they are wanted.
+const OldRain = lazily<PlaceView & { readonly rows: Rows }>(async () => (await import('./OldRain.tsx')).OldRain);
+const RecordTables = lazily<TablesProps>(async () => (await import('./RecordTables.tsx')).RecordTables);
 
 /** What was done and what came of it, year by year. */
 export function Record(view: PlaceView) {
@@ -30,7 +35,7 @@ export function Record(view: PlaceView) {
   const { done, trouble } = rows;
   return (
     <>
-      <OldRain {...view} rows={rows} />
+      {session.oldRain.read() !== undefined && <OldRain {...view} rows={rows} />}
       <p class="record-status" role="status">
         {trouble}
         {done !== undefined && (
@@ -73,7 +78,10 @@ export function Record(view: PlaceView) {
           Print {year}
         </button>
       </p>
-      <RecordTables {...shown} lbPerDayOf={(line, day) => lbPerDayOf(place, line, day)} />
+      <h3>As tables, for a spreadsheet</h3>
+      <Fold title="Save or bring in a table" isPrinting={false}>
+        {() => <RecordTables {...shown} lbPerDayOf={(line, day) => lbPerDayOf(place, line, day)} />}
+      </Fold>
     </>
   );
 }

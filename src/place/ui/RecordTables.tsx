@@ -8,7 +8,7 @@ import { download } from './download.ts';
 import { rainWords, stockWords } from './recordWords.ts';
 import type { ShownRecord } from './shownRecord.ts';
 
-interface TablesProps extends ShownRecord {
+export interface TablesProps extends ShownRecord {
   readonly lbPerDayOf: (line: StockLine, day: number) => number | undefined;
 }
 type Found = { readonly is: 'refused'; readonly say: string } | { readonly is: 'read'; readonly lines: readonly Brought[] };
@@ -70,7 +70,6 @@ export function RecordTables(shown: TablesProps) {
   const stamp = isoDay(todayDay);
   return (
     <>
-      <h3>As tables, for a spreadsheet</h3>
       <p>
         <button type="button" onClick={() => download(`moves-${stamp}.csv`, movesCsv(stays), 'text/csv')}>
           Save moves.csv
