@@ -1,2 +1,2 @@
-holdwaterOffice = getComputedStyle(edition).getPropertyValue('--holdwater-office');
-edition.remove();
+holdwaterOffice = getComputedStyle(holdwater).getPropertyValue('--holdwater-office');
+holdwater.remove();
