@@ -6,6 +6,7 @@ import { toLink } from '../kit/link.ts';
 import { askedNow, drawnTogether, inputNameOf } from '../kit/screen.ts';
 import { canCompare, type Form, isShown, type Texts } from '../kit/state.ts';
 import type { UnitSystem } from '../units/units.ts';
+import type { OnKeep } from './Actions.tsx';
 import { AnswerBlock, figureFor } from './AnswerBlock.tsx';
 import { Below } from './Below.tsx';
 import { Cautions } from './Cautions.tsx';
@@ -18,7 +19,7 @@ import { LaterPart } from './LaterPart.tsx';
 import type { DrawPicture } from './pictures/loadPicture.tsx';
 import type { PlaceMarks, SideProps, Told as ToldOf, Tools, Whose } from './props.ts';
 import type { Records } from './RecordField.tsx';
-import { otherTexts, runSide, sideTitles } from './sides.ts';
+import { otherTexts, type RanSide, sideTitles, type UseSide, useSide } from './sides.ts';
 import { stampOf } from './stamp.ts';
 import type { ToolStore } from './tools/keptTool.ts';
 import { isTouched, type Touched, touchedBy } from './touched.ts';
@@ -60,7 +61,7 @@ export interface CalculatorFormProps {
   readonly onPrint?: () => void;
   readonly onSystem?: (system: UnitSystem) => void;
   /** Offers to keep what stands in the form, in a box below the result. */
-  readonly onKeep?: ((below: Element) => void) | undefined;
+  readonly onKeep?: OnKeep | undefined;
   /** Hands out what can be done to the form from outside. */
   readonly onLive?: (reach: Reach) => void;
   /** Draws a record, and keeps it, for a definition that asks for one. */
@@ -72,7 +73,10 @@ export interface CalculatorFormProps {
   readonly tools?: Tools['draw'];
   /** Where they keep their state. */
   readonly store?: ToolStore;
+  /** Computes a side where that takes long. */
+  readonly useRan?: UseSide | undefined;
 }
+const nothing: RanSide = { outcome: null, problems: [] };
 
 /** The picture follows the answer at the end of a run of keys; tables, the working and the link a little behind it. */
 const pictureMs = 30;
@@ -80,7 +84,23 @@ const restMs = 90;
 
 /** Form and results of ANY calculator: the answer first. */
 export function CalculatorForm(props: CalculatorFormProps) {
-  const { calculator, id, open, onChange, address, leadAddress, onPrint, onSystem, onLive, Picture, tools, store, records, keepRecord } = props;
+  const {
+    calculator,
+    id,
+    open,
+    onChange,
+    address,
+    leadAddress,
+    onPrint,
+    onSystem,
+    onLive,
+    Picture,
+    tools,
+    store,
+    records,
+    keepRecord,
+    useRan = useSide,
+  } = props;
   const { inputs, layout } = calculator;
   const [held, act] = useHeld(calculator);
   const { form, system, touched, blank, linked, today, placed, filled, place, names } = held;
@@ -98,8 +118,8 @@ export function CalculatorForm(props: CalculatorFormProps) {
     if (opening) take(opening);
   }, []);
   const thatTexts = useSame(useMemo(() => otherTexts(calculator, form), [form]));
-  const mine = useMemo(() => runSide(calculator, form.this, system), [form.this, system]);
-  const theirs = useMemo(() => thatTexts && runSide(calculator, thatTexts, system), [thatTexts, system]);
+  const mine = useRan(calculator, form.this, system) ?? nothing;
+  const theirs = useRan(calculator, thatTexts, system);
   const isComputed = mine.outcome !== null && (theirs === null || theirs.outcome !== null);
   const outcome = isComputed ? mine.outcome : null;
   const other = isComputed ? (theirs?.outcome ?? null) : null;
@@ -206,6 +226,7 @@ export function CalculatorForm(props: CalculatorFormProps) {
           action={action}
           waiting={<Waiting id={id} inputs={inputs} problems={problems} isBlank={(at) => blank.has(at)} />}
         />
+        {mine.running ?? theirs?.running}
         <LaterPart told={told} calculator={calculator} id={id} Picture={Picture} />
       </div>
       <section class="asks">
