@@ -1,2 +1,2 @@
-holdwaterOffice = getComputedStyle(officefile).getPropertyValue('--holdwater-office');
-officefile.remove();
+holdwaterOffice = getComputedStyle(holdwater).getPropertyValue('--holdwater-office');
+holdwater.remove();

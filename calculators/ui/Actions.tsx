@@ -63,7 +63,7 @@ export function Actions({ calculator, link, outcome, other, titles, address, onP
           onClick={() =>
             void copy(
               [
-                ...[heading, document.documentElement.dataset['office']].filter((each) => each !== undefined),
+                ...(heading === undefined ? [] : [heading]),
                 noteOf(calculator, outcome, other, titles),
                 whole ?? '',
                 ...(hasRecord ? [withoutRecord] : []),

@@ -26,10 +26,9 @@ export function kept(storage: Storage, key: string): string | null {
     return null;
   }
 }
-/** Whether `office.css` is another than the empty one that the site ships with: an office's, a wrong one, none. */
-export const hasOfficeFile = (): boolean => (globalThis.holdwaterOffice ?? '{}') !== '{}';
 /** The kind of country whose values count here: the one that was picked; where nobody picked, not even none, an office's own. */
-export const pickedCountry = (): string | null => kept('localStorage', countryKey) ?? (hasOfficeFile() ? 'office' : null);
+export const pickedCountry = (): string | null =>
+  kept('localStorage', countryKey) ?? ((globalThis.holdwaterOffice ?? '{}') === '{}' ? null : 'office');
 /** Says whether it could; the page works without. */
 export function keep(storage: Storage, key: string, text: string): boolean {
   try {

@@ -1,5 +1,5 @@
 /** Shows the values of the country that was picked, or of all. public/country.js does so before the first paint; this takes over from it. */
-import { countryKey, hasOfficeFile, keep, pickedCountry } from './kept.ts';
+import { countryKey, keep, pickedCountry } from './kept.ts';
 
 const root = document.documentElement;
 
@@ -31,5 +31,5 @@ document.addEventListener('click', ({ target }) => {
   show();
 });
 // An office's values come a moment later; until then the sheet of public/country.js holds.
-if (!hasOfficeFile()) show();
+if ((globalThis.holdwaterOffice ?? '{}') === '{}') show();
 else import('./office.ts').then(show, show);

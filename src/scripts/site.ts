@@ -26,7 +26,7 @@ document.addEventListener('stepsdrawn', reachScrollers);
 // A formula is as wide as its own letters once they have come.
 document.fonts.addEventListener('loadingdone', reachScrollers);
 
-// An office's values: fetched only where its file holds some, or is wrong. As `hasOfficeFile` of kept.ts says it, which most pages do without.
+// An office's values: fetched only where its file holds some, or is wrong.
 if ((globalThis.holdwaterOffice ?? '{}') !== '{}') void import('./office.ts');
 
 // Only a built site has a worker to register. A browser that refuses one (private window, blocked storage) still reads the site.

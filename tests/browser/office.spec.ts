@@ -80,7 +80,7 @@ test.describe('an office’s file beside the first page', () => {
       await expect(page.locator(`#feed-or-sell-${key}`), key).toHaveValue(value ?? '');
   });
 
-  test('gives links and paper the address of the office’s copy, and notes its name', async ({ page, context }) => {
+  test('gives links and paper the address of the office’s copy, and paper its name', async ({ page, context }) => {
     await context.grantPermissions(['clipboard-read', 'clipboard-write']);
     await put(page, writeOffice(anOffice));
     await page.goto('/calculators/rain-on-ground/');
@@ -88,8 +88,6 @@ test.describe('an office’s file beside the first page', () => {
     await page.getByRole('button', { name: 'Copy link' }).click();
     const copied = () => page.evaluate(() => navigator.clipboard.readText());
     await expect.poll(copied).toMatch(/^https:\/\/office\.example\/pasture\/calculators\/rain-on-ground\/\?/);
-    await page.getByRole('button', { name: 'Copy note' }).click();
-    await expect.poll(copied).toMatch(/^Example County office, 555-0100\n/);
     await page.waitForTimeout(1600);
     await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
     await expect(page.locator('.paper-head b').first()).toHaveText('Holdwater, Example County office, 555-0100');
