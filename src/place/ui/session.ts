@@ -197,9 +197,12 @@ export class Session {
     if (place.isDemo !== true) await navigator.storage?.persist?.().catch(() => false);
     this.tell();
   }
-  async openDemo(): Promise<void> {
+  async openDemo(edition: string): Promise<void> {
     const { demoPlace } = await import('../demo.ts');
-    await this.begins(demoPlace(newId(), this.parts.by, this.now.toISOString()));
+    const place = demoPlace(newId(), this.parts.by, this.now.toISOString());
+    await this.begins(place);
+    const { demoVisits } = await import('./demoVisits.ts');
+    await this.store.saveAll(await demoVisits(place, () => this.begun(), edition));
   }
   /** What is kept with some places, for what goes out with them. Only views of it hold it open. */
   async belongingsOf(places: readonly Place[]): Promise<Belongings> {
