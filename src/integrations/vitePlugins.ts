@@ -63,6 +63,8 @@ export const fewChunks: Plugin = {
 const root = fileURLToPath(new URL('../../', import.meta.url));
 const definitionsOf = (folder: string): readonly string[] => readdirSync(`${root}${folder}`).map((slug) => `${root}${folder}/${slug}/definition.ts`);
 const forAll = ['src/scripts/calculator.tsx', 'calculators/kit/define.ts', 'calculators/kit/steps.ts', 'calculators/ui/pictures/readings.ts'];
+/** Views of the place that work things out as calculators do: what they need of that belongs to no single calculator's chunk. */
+const placeSums = ['src/place/ui/Gate.tsx', 'src/place/ui/Record.tsx'];
 /** A table or a formula that so many calculators share is fetched with the form. */
 const mostOwners = 8;
 function chunkOf(id: string, infoOf: ModuleInfo): string | null {
@@ -71,11 +73,13 @@ function chunkOf(id: string, infoOf: ModuleInfo): string | null {
   if (isIn('src/scripts/calculatorLoader.ts')) return null;
   const isForm = forAll.some(isIn);
   // The place page draws fields as forms do, and needs nothing else of a form.
-  if (id === '\0rolldown/runtime.js' || (isForm && isIn('src/scripts/place.tsx'))) return 'fields';
+  const isOfSums = placeSums.some(isIn);
+  if (id === '\0rolldown/runtime.js' || (isForm && (isOfSums || isIn('src/scripts/place.tsx')))) return 'fields';
   if (isForm) return 'form';
   if (id.includes('/pictures/face/') && isIn('calculators/ui/pictures/face/Face.tsx')) return 'face';
   const owners = definitionsOf('calculators/catalog').filter((each) => closure(each, infoOf).has(id));
-  return owners.length >= mostOwners ? 'form' : owners.length === 1 ? (owners[0]?.match(/([^/]+)\/definition/)?.[1] ?? null) : null;
+  if (owners.length >= mostOwners) return isOfSums ? 'fields' : 'form';
+  return owners.length === 1 && !isOfSums ? (owners[0]?.match(/([^/]+)\/definition/)?.[1] ?? null) : null;
 }
 
 /** What only built pages and tests read of a definition's words. */

@@ -1,6 +1,6 @@
 // The page of what a person keeps. Nothing of it is drawn at build: there is nobody's place there.
 import { startApp } from '../place/ui/startApp.tsx';
-import { forget, keep, kept, placeKey, unitsKey } from './kept.ts';
+import { forget, keep, kept, oldRainKey, placeKey, recordKeyOf, unitsKey } from './kept.ts';
 
 /** Calculators by name, as the built page lists them: `ring-test 2 Infiltration rate from a ring test`, a line each. */
 const formsIn = (text = ''): readonly { readonly slug: string; readonly version: number; readonly title: string }[] =>
@@ -19,6 +19,10 @@ if (box) {
     mark: {
       read: () => kept('localStorage', placeKey) ?? undefined,
       write: (id) => (id === undefined ? forget('localStorage', placeKey) : void keep('localStorage', placeKey, id)),
+    },
+    oldRain: {
+      read: () => (kept('localStorage', oldRainKey) === null ? (kept('localStorage', recordKeyOf('rainRecord')) ?? undefined) : undefined),
+      settle: () => void keep('localStorage', oldRainKey, 'yes'),
     },
     texts: {
       read: (key) => kept('localStorage', key),

@@ -476,6 +476,24 @@ test('the page is light, whichever view is opened', async ({ browser }) => {
     for (const each of asked) all.add(each);
     expect.soft(weigh(asked), `${view}\n${[...asked].map((path) => `${sentBytes(dist, path)} ${path}`).join('\n')}`).toBeLessThanOrEqual(40_000);
   }
+  // They work things out, and more of it: each by what was measured.
+  for (const [view, most] of [
+    ['gate', 48_000],
+    ['record', 56_000],
+  ] as const) {
+    const asked = new Set<string>();
+    const note = (request: { readonly url: () => string }): void => {
+      const { pathname } = new URL(request.url());
+      if (pathname.endsWith('.js')) asked.add(pathname);
+    };
+    page.on('request', note);
+    await page.goto('about:blank');
+    await page.goto(`/place/#/${view}`, { waitUntil: 'networkidle' });
+    page.off('request', note);
+    for (const each of asked) all.add(each);
+    console.log(`${view}: ${(weigh(asked) / 1000).toFixed(1)} kB`);
+    expect.soft(weigh(asked), `${view}\n${[...asked].map((path) => `${sentBytes(dist, path)} ${path}`).join('\n')}`).toBeLessThanOrEqual(most);
+  }
   console.log(`your place, scripts of all views together: ${(weigh(all) / 1000).toFixed(1)} kB sent`);
   await context.close();
 });

@@ -1,6 +1,7 @@
 // "Keep as my place", under a result: what this form knows and the place does not, ticked, and one button. Fetched when it is tapped.
 import { render } from 'preact';
 import { useState } from 'preact/hooks';
+import { runTexts } from '../../../calculators/kit/runTexts.ts';
 import { isTouched } from '../../../calculators/ui/touched.ts';
 import { localDay } from '../../../calculators/units/days.ts';
 import { keep, placeKey } from '../../scripts/kept.ts';
@@ -11,6 +12,7 @@ import { newId } from '../store/records.ts';
 import { roomOf, stateWords } from '../store/storageState.ts';
 import type { Store } from '../store/store.ts';
 import { chosenIn, placePageOf } from './chosen.ts';
+import { KeepPlan } from './KeepPlan.tsx';
 import { blankPlace, openHere, openPlaceIn } from './openHere.ts';
 import type { Keeping } from './types.ts';
 
@@ -158,5 +160,15 @@ export async function keepPlace({ host, ...keeping }: Keeping): Promise<void> {
   host.append(panel);
   render(null, panel);
   const own = place?.isDemo ? undefined : place;
-  render(<Panel {...keeping} store={store} own={own} blank={blankPlace()} newPastureId={newId()} />, panel);
+  const { box, calculator, change } = keeping;
+  const run = runTexts(calculator, change.form.this, change.system);
+  render(
+    <>
+      <Panel {...keeping} store={store} own={own} blank={blankPlace()} newPastureId={newId()} />
+      {own && 'outcome' in run && (
+        <KeepPlan store={store} place={own} pastureIds={chosenIn(box)} results={run.outcome.values} record={`${placePageOf(box)}#/record`} />
+      )}
+    </>,
+    panel,
+  );
 }

@@ -1,9 +1,13 @@
 import { kept, placeKey } from '../../scripts/kept.ts';
 import { type Place, placeVersion } from '../model/place.ts';
+import type { Key } from '../store/backend.ts';
+import type { Kind } from '../store/kind.ts';
 import { placeKind } from '../store/kinds.ts';
 import { openStore } from '../store/openStore.ts';
-import { newId, randomMark } from '../store/records.ts';
+import { type Kept, newId, randomMark } from '../store/records.ts';
+import { rowKind } from '../store/rowKind.ts';
 import type { Store } from '../store/store.ts';
+import { noteKind, photoKind, resultKind, visitKind } from '../store/visitKinds.ts';
 import type { Begun } from '../visit/newVisit.ts';
 
 const textStore = (): Storage | undefined => {
@@ -26,8 +30,12 @@ export async function openPlaceIn(store: Store): Promise<Place | undefined> {
   const { records } = await store.read(placeKind);
   return records.find(({ id }) => id === kept('localStorage', placeKey));
 }
+/** With its record, in one transaction. */
 export async function removePlace(id: string): Promise<void> {
   const store = await openHere();
-  await store.remove(placeKind, id);
+  const kinds = [rowKind, visitKind, resultKind, noteKind, photoKind];
+  const of = async (kind: Kind<Kept & { readonly placeId: string }>): Promise<readonly Key[]> =>
+    (await store.read(kind)).records.filter(({ placeId }) => placeId === id).map((each) => ({ store: kind.store, id: each.id }));
+  await store.remove(placeKind, id, (await Promise.all(kinds.map(of))).flat());
   store.close();
 }

@@ -1,11 +1,11 @@
 import * as v from 'valibot';
-import { amountSchema, between, countSchema, daySchema, idSchema, nameSchema, recordEntries, wordsSchema } from './parts.ts';
+import { amountSchema, between, countSchema, daySchema, idSchema, nameSchema, recordEntries, typedSchema, wordsSchema } from './parts.ts';
 import { stockKinds } from './words.ts';
 
 /** Written into every row of the record. */
 export const rowVersion = 1;
 
-const ofRow = { ...recordEntries, v: v.literal(rowVersion), placeId: idSchema } as const;
+const ofRow = { ...recordEntries, v: v.literal(rowVersion), placeId: idSchema, typed: typedSchema } as const;
 /** Where: a paddock by its id, or a pasture that has none; and its name then, by which it is told should it be taken away. */
 const ofPaddock = { paddockId: idSchema, paddockName: v.optional(nameSchema) } as const;
 const heightSchema = between(0, 200);
@@ -18,6 +18,7 @@ const stockLineSchema = v.strictObject({
   weightLb: v.optional(between(1, 5000)),
   /** What one of them eats in a day, the water out. */
   lbPerDay: v.optional(amountSchema),
+  typed: typedSchema,
 });
 export type StockLine = v.InferOutput<typeof stockLineSchema>;
 

@@ -11,6 +11,8 @@ import { type ViewKey, viewIn, views } from './views.ts';
 
 // Each with its own fields, so that who came to save a file does not wait for the tables of water.
 const ofPlace: Readonly<Partial<Record<ViewKey, FunctionComponent<PlaceView>>>> = {
+  gate: lazily(async () => (await import('./Gate.tsx')).Gate),
+  record: lazily(async () => (await import('./Record.tsx')).Record),
   ground: lazily(async () => (await import('./Ground.tsx')).Ground),
   stock: lazily(async () => (await import('./Stock.tsx')).Stock),
   feed: lazily(async () => (await import('./Feed.tsx')).Feed),

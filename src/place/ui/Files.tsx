@@ -1,18 +1,20 @@
 import { useEffect, useState } from 'preact/hooks';
 import { localDay } from '../../../calculators/units/days.ts';
-import { printDay } from '../../../calculators/units/printQuantity.ts';
+import { isoDay, printDay } from '../../../calculators/units/printQuantity.ts';
 import { faultOfSize } from '../files/limits.ts';
 import type { Pictures } from '../files/pictures.ts';
-import { type FileRead, readFile } from '../files/read.ts';
-import { textOfRaw } from '../files/save.ts';
+import type { FileRead } from '../files/read.ts';
+import { textOfRaw } from '../files/textOfRaw.ts';
 import type { Belongings } from '../model/belongings.ts';
 import type { Place } from '../model/place.ts';
 import { type Room, roomOf } from '../store/storageState.ts';
 import { download } from './download.ts';
-import { Preview } from './Preview.tsx';
-import { saveFile, today } from './saveFile.ts';
+import { lazily } from './lazily.tsx';
+import type { PreviewProps } from './Preview.tsx';
 import type { View } from './view.ts';
 
+// What reads and writes files knows every schema: it comes with the first file.
+const Preview = lazily<PreviewProps>(async () => (await import('./Preview.tsx')).Preview);
 const mostBytes = 100 * 1024 * 1024;
 const sizeWords = (bytes: number): string => (bytes < 1e6 ? `${Math.max(1, Math.round(bytes / 1000))} kB` : `${(bytes / 1e6).toFixed(1)} MB`);
 
@@ -22,7 +24,9 @@ function SaveFile(view: View) {
   const own = session.places.filter(({ isDemo }) => isDemo !== true);
   const [said, setSaid] = useState('');
   const save = (places: readonly Place[]): void => {
-    void saveFile(view, places).then(() => setSaid('Saved among your downloads. Move it where it is safe from a lost phone.'));
+    void import('./saveFile.ts')
+      .then(({ saveFile }) => saveFile(view, places))
+      .then(() => setSaid('Saved among your downloads. Move it where it is safe from a lost phone.'));
   };
   if (place === undefined) return <p>Nothing is open, so there is nothing to save.</p>;
   const last = session.backups.lastFile(place.id);
@@ -50,6 +54,7 @@ function SaveFile(view: View) {
 async function readPicked(file: File): Promise<Picked> {
   const bytes = new Uint8Array(await file.arrayBuffer());
   // Every zip begins with these two letters, whatever it is called.
+  const { readFile } = await import('../files/read.ts');
   if (bytes[0] !== 0x50 || bytes[1] !== 0x4b) return readFile(await file.text());
   const { readZip } = await import('../files/zip.ts');
   const zip = readZip(bytes);
@@ -110,7 +115,7 @@ function SetAside(view: View) {
             <button
               type="button"
               onClick={() => {
-                download(`holdwater-aside-${today(view)}.json`, textOfRaw(raw));
+                download(`holdwater-aside-${isoDay(localDay(view.session.now))}.json`, textOfRaw(raw));
                 setSaved(new Set([...saved, id]));
               }}
             >
@@ -126,7 +131,7 @@ function SetAside(view: View) {
         {session.newer.map((raw, index) => (
           <li key={`newer-${String(index)}`}>
             <span>Made by a newer copy of these pages. It is not opened here, and not changed.</span>
-            <button type="button" onClick={() => download(`holdwater-newer-${today(view)}.json`, textOfRaw(raw))}>
+            <button type="button" onClick={() => download(`holdwater-newer-${isoDay(localDay(view.session.now))}.json`, textOfRaw(raw))}>
               Save it as a file
             </button>
           </li>

@@ -1,12 +1,12 @@
 import { useRef, useState } from 'preact/hooks';
-import { nameOfFile } from '../files/save.ts';
+import { nameOfFile } from '../files/nameOfFile.ts';
 import { asHtml } from '../visit/asHtml.ts';
 import { asText } from '../visit/asText.ts';
 import { type Audience, outgoing } from '../visit/audience.ts';
 import type { Facts } from '../visit/blocks.ts';
 import { calendarDays } from '../visit/calendarDays.ts';
 import { download } from './download.ts';
-import { today } from './saveFile.ts';
+import { today } from './today.ts';
 import type { PlaceView } from './view.ts';
 
 interface OutProps {

@@ -2,13 +2,13 @@ import { useState } from 'preact/hooks';
 import type { Pictures } from '../files/pictures.ts';
 import { previewOf } from '../files/preview.ts';
 import type { FileRead } from '../files/read.ts';
-import { textOfRaw } from '../files/save.ts';
+import { textOfRaw } from '../files/textOfRaw.ts';
 import type { Belongings } from '../model/belongings.ts';
 import { download } from './download.ts';
 import { holds } from './told.ts';
 import type { View } from './view.ts';
 
-interface PreviewProps {
+export interface PreviewProps {
   readonly view: View;
   readonly read: Extract<FileRead, { is: 'read' }>;
   readonly pictures: Pictures | undefined;

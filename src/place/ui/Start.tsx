@@ -93,9 +93,9 @@ function OpenPlace({ view, place }: { readonly view: View; readonly place: Place
       <ul class="holds">
         {views
           .filter(({ isOfPlace }) => isOfPlace)
-          .map(({ key, title }) => (
-            <li key={key}>
-              <a href={`#/${key}`}>{title}</a> <span>{held[key] ?? 'nothing yet'}</span>
+          .map((each) => (
+            <li key={each.key}>
+              <a href={`#/${each.key}`}>{each.title}</a> <span>{'says' in each ? each.says : (held[each.key] ?? 'nothing yet')}</span>
             </li>
           ))}
       </ul>

@@ -12,9 +12,9 @@ import { useKept, useRecord } from './keptRecords.ts';
 import { Photos } from './Photos.tsx';
 import { Results } from './Results.tsx';
 import { Steps } from './Steps.tsx';
-import { today } from './saveFile.ts';
 import type { Change } from './session.ts';
 import { Troubled } from './Troubled.tsx';
+import { today } from './today.ts';
 import { removeVisit } from './Visits.tsx';
 import type { PlaceView } from './view.ts';
 import { partsIn } from './views.ts';
@@ -35,7 +35,7 @@ function NewVisit(view: PlaceView) {
     const begin = async () => {
       const { records } = await session.store.read(visitKind);
       const last = records.filter(({ placeId }) => placeId === place.id).toSorted((one, other) => other.changedAt.localeCompare(one.changedAt))[0];
-      const visit = newVisit(session.begun(), place.id, today(view), last?.by);
+      const visit = newVisit(session.newHead(), place.id, today(view), last?.by);
       await session.store.save(visitKind, [{ before: null, after: visit }]);
       location.replace(`#/visit/${visit.id}`);
     };

@@ -40,10 +40,14 @@ function withAt(value: Data, [step, ...rest]: readonly string[], to: Data): Data
   return { ...before, [step]: next };
 }
 
-type Changes = readonly { readonly path: readonly string[]; readonly to: Data }[];
+export type Changes = readonly { readonly path: readonly string[]; readonly to: Data }[];
+/** Plain data with some of it otherwise. */
+export const dataWith = (value: unknown, changes: Changes): Data =>
+  changes.reduce<Data>((now, { path, to }) => withAt(now, path, to), isFields(value) ? value : {});
+
 /** A record with some of it otherwise. */
 export function changed<T>(isIt: (value: unknown) => value is T, record: T, changes: Changes): T {
-  const next = changes.reduce<unknown>((now, { path, to }) => withAt(isFields(now) ? now : undefined, path, to), record);
+  const next: unknown = dataWith(record, changes);
   if (!isIt(next)) throw new TypeError(`no such record any more after ${changes.map(({ path }) => path.join('/')).join(', ')}`);
   return next;
 }

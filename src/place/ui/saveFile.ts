@@ -1,11 +1,9 @@
-import { localDay } from '../../../calculators/units/days.ts';
-import { isoDay } from '../../../calculators/units/printQuantity.ts';
-import { nameOfFile, textOfPlaces } from '../files/save.ts';
+import { nameOfFile } from '../files/nameOfFile.ts';
+import { textOfPlaces } from '../files/save.ts';
 import type { Place } from '../model/place.ts';
 import { download } from './download.ts';
+import { today } from './today.ts';
 import type { View } from './view.ts';
-
-export const today = ({ session }: View): string => isoDay(localDay(session.now));
 
 /** Saves what stands in this window: what the store had no room for is in the file too. */
 export async function saveFile(view: View, places: readonly Place[]): Promise<void> {

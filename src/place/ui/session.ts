@@ -26,8 +26,14 @@ interface Undo {
 }
 /** What the person must know of the open place, and can do about it. */
 export type Trouble = 'gone' | 'newer' | 'damaged';
+/** The rain that forms kept by themselves, until it was offered to a place. */
+export interface OldRain {
+  readonly read: () => string | undefined;
+  readonly settle: () => void;
+}
 interface SessionParts {
   readonly store: Store;
+  readonly oldRain: OldRain;
   readonly mark: OpenMark;
   readonly backups: Backups;
   readonly by: string;
@@ -56,6 +62,9 @@ export class Session {
   }
   get store(): Store {
     return this.parts.store;
+  }
+  get oldRain(): OldRain {
+    return this.parts.oldRain;
   }
   get backups(): Backups {
     return this.parts.backups;
@@ -137,7 +146,7 @@ export class Session {
     return () => this.flushes.delete(flush);
   }
   /** A record that nobody has written yet. */
-  begun(): Begun {
+  newHead(): Begun {
     return { id: newId(), rev: 1, past: [`1-${randomMark()}`], changedBy: this.parts.by, changedAt: this.now.toISOString() };
   }
   /** Takes a thing out of a list, in a way that can be taken back. */
@@ -183,7 +192,7 @@ export class Session {
     this.tell();
   }
   blank(name: string): Place {
-    return { ...this.begun(), v: placeVersion, name, soils: [], pastures: [], herd: [], water: [] };
+    return { ...this.newHead(), v: placeVersion, name, soils: [], pastures: [], herd: [], water: [] };
   }
   /** A place that is new here, open at once. */
   async begins(place: Place): Promise<void> {
@@ -202,7 +211,7 @@ export class Session {
     const place = demoPlace(newId(), this.parts.by, this.now.toISOString());
     await this.begins(place);
     const { demoVisits } = await import('./demoVisits.ts');
-    await this.store.saveAll(await demoVisits(place, () => this.begun(), edition));
+    await this.store.saveAll(await demoVisits(place, () => this.newHead(), edition));
   }
   /** What is kept with some places, for what goes out with them. Only views of it hold it open. */
   async belongingsOf(places: readonly Place[]): Promise<Belongings> {

@@ -1,6 +1,8 @@
 /** The views behind `#`, in the order in which they stand. */
 export const views = [
   { key: '', title: 'Your place', short: 'Start', isOfPlace: false },
+  { key: 'gate', title: 'At the gate', short: 'Gate', isOfPlace: true, says: 'moves, rain, hay and heights, a tap or two each' },
+  { key: 'record', title: 'The record', short: 'Record', isOfPlace: true, says: 'what was done, year by year' },
   { key: 'ground', title: 'Pastures and soils', short: 'Ground', isOfPlace: true },
   { key: 'stock', title: 'Stock', short: 'Stock', isOfPlace: true },
   { key: 'feed', title: 'Hay and prices', short: 'Feed', isOfPlace: true },
