@@ -163,7 +163,7 @@ it('fetches what a person keeps only on demand', () => {
 
 it('works out what a place offers, and reads what it holds, where there is no page and no storage', () => {
   const page = /\b(?:document|window|localStorage|sessionStorage|indexedDB|navigator|BroadcastChannel|fetch)\b(?=[.(])/;
-  const pure = files.filter((path) => ['place-model', 'place-offer', 'place-files', 'place-visit'].includes(layerOf(path) ?? ''));
+  const pure = files.filter((path) => ['place-model', 'place-offer', 'place-record', 'place-files', 'place-visit'].includes(layerOf(path) ?? ''));
   expect(pure.length).toBeGreaterThan(15);
   expect(pure.filter((path) => page.test(readFileSync(join(root, path), 'utf8')))).toEqual([]);
   expect(page.test('const a = window.localStorage.getItem(b);')).toBe(true);

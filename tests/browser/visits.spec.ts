@@ -255,6 +255,19 @@ test('two windows on one visit: each keeps its field and its result', async ({ p
   await written(page, 'visits', 'Said there.');
   await expect(page.getByLabel('What you said')).toHaveValue('Said there.');
   await expect(other.getByLabel('What we saw')).toHaveValue('Seen here.');
+  // The same field, changed in each before either has heard of the other.
+  const [stored] = await visits(page, 'visits');
+  await plant(page, 'visits', {
+    ...stored,
+    clash: [{ path: 'seen', other: '"Seen otherwise."', otherBy: 'Kitchen window', otherAt: '2027-06-20T20:00:00.000Z' }],
+  });
+  await other.close();
+  await page.reload();
+  await placed(page);
+  await expect(page.getByText('What we saw was changed in two windows.')).toBeVisible();
+  await button(page, 'Take the other').tap();
+  await expect(page.getByLabel('What we saw')).toHaveValue('Seen otherwise.');
+  await expect(page.getByText('was changed in two windows')).toHaveCount(0);
 });
 
 test('a device that is full keeps what is typed in the window and the journal, and says so', async ({ page }) => {

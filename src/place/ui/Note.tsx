@@ -14,6 +14,7 @@ import { nextFields } from './fields/visit.ts';
 import { useKept, useRecord } from './keptRecords.ts';
 import { NoteOut } from './NoteOut.tsx';
 import { NotePaper, RunsView } from './NotePaper.tsx';
+import { RecordClashes } from './RecordClashes.tsx';
 import { Steps } from './Steps.tsx';
 import type { Change } from './session.ts';
 import { Troubled } from './Troubled.tsx';
@@ -106,7 +107,7 @@ export function NotePage(view: PlaceView) {
   const { session, place, system, isPrinting, edition } = view;
   const [id = ''] = partsIn(location.hash);
   const visitWork = useRecord(session, visitKind, id);
-  const noteWork = useRecord(session, noteKind, id, () => newNote(session.begun(), { id, placeId: place.id }, today(view)));
+  const noteWork = useRecord(session, noteKind, id, () => newNote(session.newHead(), { id, placeId: place.id }, today(view)));
   const resultIds = visitWork.is === 'there' ? visitWork.value.results.map((each) => each.id) : [];
   const results = useKept(session, resultKind, () => true, resultIds);
   const photoIds = visitWork.is === 'there' ? (visitWork.value.photos ?? []).map((each) => each.id) : [];
@@ -151,6 +152,7 @@ export function NotePage(view: PlaceView) {
   return (
     <div class="note-page">
       <Troubled trouble={noteWork.trouble ?? visitWork.trouble} what="This note" />
+      <RecordClashes record={note} onChange={onNote} />
       <p>
         <a href={`#/visit/${visit.id}`}>Back to the visit</a>
       </p>

@@ -1,5 +1,5 @@
 import { useRef, useState } from 'preact/hooks';
-import { nameOfFile } from '../files/save.ts';
+import { nameOfFile } from '../files/nameOfFile.ts';
 import { asHtml } from '../visit/asHtml.ts';
 import { asText } from '../visit/asText.ts';
 import { type Audience, outgoing } from '../visit/audience.ts';

@@ -41,7 +41,7 @@ export function Photos({
     const photos: Photo[] = [];
     for (const file of files.slice(0, room)) {
       try {
-        photos.push({ ...session.begun(), v: photoVersion, placeId: visit.placeId, visitId: visit.id, ...(await redraw(file)) });
+        photos.push({ ...session.newHead(), v: photoVersion, placeId: visit.placeId, visitId: visit.id, ...(await redraw(file)) });
       } catch {
         failed.push(file.name);
       }

@@ -118,7 +118,7 @@ export function Start(view: View) {
         <NewPlace view={view} isFirst />
         <p>
           Did you save a file, on this device or another? <a href="#/files">Open a file</a>. Only looking?{' '}
-          <button type="button" class="quiet" onClick={() => void session.openDemo()}>
+          <button type="button" class="quiet" onClick={() => void session.openDemo(view.edition)}>
             Open the demo place
           </button>
         </p>
@@ -146,7 +146,7 @@ export function Start(view: View) {
       <NewPlace view={view} isFirst={false} />
       {!places.some(({ isDemo }) => isDemo === true) && (
         <p>
-          <button type="button" class="quiet" onClick={() => void session.openDemo()}>
+          <button type="button" class="quiet" onClick={() => void session.openDemo(view.edition)}>
             Open the demo place
           </button>
         </p>

@@ -10,6 +10,7 @@ import { FieldsView } from './FieldView.tsx';
 import { groundFields, nextFields, visitFields } from './fields/visit.ts';
 import { useKept, useRecord } from './keptRecords.ts';
 import { Photos } from './Photos.tsx';
+import { RecordClashes } from './RecordClashes.tsx';
 import { Results } from './Results.tsx';
 import { Steps } from './Steps.tsx';
 import type { Change } from './session.ts';
@@ -35,7 +36,7 @@ function NewVisit(view: PlaceView) {
     const begin = async () => {
       const { records } = await session.store.read(visitKind);
       const last = records.filter(({ placeId }) => placeId === place.id).toSorted((one, other) => other.changedAt.localeCompare(one.changedAt))[0];
-      const visit = newVisit(session.begun(), place.id, today(view), last?.by);
+      const visit = newVisit(session.newHead(), place.id, today(view), last?.by);
       await session.store.save(visitKind, [{ before: null, after: visit }]);
       location.replace(`#/visit/${visit.id}`);
     };
@@ -112,6 +113,7 @@ function OneVisit({ view, id }: { readonly view: PlaceView; readonly id: string 
   return (
     <div class="visit">
       <Troubled trouble={work.trouble} what="This visit" />
+      <RecordClashes record={visit} onChange={onChange} />
       <Pastures place={place} visit={visit} onChange={onChange} />
       <Results
         view={view}

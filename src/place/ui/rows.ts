@@ -103,7 +103,7 @@ export class Rows {
     this.heard();
   }
   made(body: RowBody): Row {
-    return { ...body, ...this.session.begun(), v: rowVersion, placeId: this.placeId };
+    return { ...body, ...this.session.newHead(), v: rowVersion, placeId: this.placeId };
   }
   /** New lines, and changes of others with them, that can be taken back together. */
   async change(

@@ -1,4 +1,5 @@
-import { nameOfFile, textOfPlaces } from '../files/save.ts';
+import { nameOfFile } from '../files/nameOfFile.ts';
+import { textOfPlaces } from '../files/save.ts';
 import type { Place } from '../model/place.ts';
 import { download } from './download.ts';
 import { today } from './today.ts';

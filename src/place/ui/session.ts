@@ -146,7 +146,7 @@ export class Session {
     return () => this.flushes.delete(flush);
   }
   /** A record that nobody has written yet. */
-  begun(): Begun {
+  newHead(): Begun {
     return { id: newId(), rev: 1, past: [`1-${randomMark()}`], changedBy: this.parts.by, changedAt: this.now.toISOString() };
   }
   /** Takes a thing out of a list, in a way that can be taken back. */
@@ -192,7 +192,7 @@ export class Session {
     this.tell();
   }
   blank(name: string): Place {
-    return { ...this.begun(), v: placeVersion, name, soils: [], pastures: [], herd: [], water: [] };
+    return { ...this.newHead(), v: placeVersion, name, soils: [], pastures: [], herd: [], water: [] };
   }
   /** A place that is new here, open at once. */
   async begins(place: Place): Promise<void> {
@@ -206,9 +206,12 @@ export class Session {
     if (place.isDemo !== true) await navigator.storage?.persist?.().catch(() => false);
     this.tell();
   }
-  async openDemo(): Promise<void> {
+  async openDemo(edition: string): Promise<void> {
     const { demoPlace } = await import('../demo.ts');
-    await this.begins(demoPlace(newId(), this.parts.by, this.now.toISOString()));
+    const place = demoPlace(newId(), this.parts.by, this.now.toISOString());
+    await this.begins(place);
+    const { demoVisits } = await import('./demoVisits.ts');
+    await this.store.saveAll(await demoVisits(place, () => this.newHead(), edition));
   }
   /** What is kept with some places, for what goes out with them. Only views of it hold it open. */
   async belongingsOf(places: readonly Place[]): Promise<Belongings> {

@@ -2,4 +2,5 @@ import { localDay } from '../../../calculators/units/days.ts';
 import { isoDay } from '../../../calculators/units/printQuantity.ts';
 import type { View } from './view.ts';
 
-export const today = ({ session }: View): string => isoDay(localDay(session.now));
+/** The day of this device. */
+export const today = ({ session }: Pick<View, 'session'>): string => isoDay(localDay(session.now));

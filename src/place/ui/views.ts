@@ -9,7 +9,7 @@ export const views = [
   { key: 'water', title: 'Water', short: 'Water', isOfPlace: true },
   { key: 'season', title: 'Season and rain', short: 'Season', isOfPlace: true },
   { key: 'tools', title: 'Your tools', short: 'Tools', isOfPlace: true },
-  { key: 'visits', title: 'Visits', short: 'Visits', isOfPlace: false },
+  { key: 'visits', title: 'Visits', short: 'Visits', isOfPlace: true, says: 'what was seen, worked out and agreed on a day' },
   { key: 'files', title: 'Files and what is kept', short: 'Files', isOfPlace: false },
   // Reached from a view, and not from the row of them.
   { key: 'visit', title: 'A visit', short: '', isOfPlace: false },
