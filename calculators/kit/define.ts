@@ -1,4 +1,5 @@
 import type { UnitSystem } from '../units/units.ts';
+import type { Compares } from './compares.ts';
 import { shortHelpText } from './helpLines.ts';
 import { withoutHollowRanges, withUnitOnce } from './hollowRanges.ts';
 import type { Inputs, Named, ValuesOf } from './inputs.ts';
@@ -117,6 +118,8 @@ export interface Words<I extends Inputs, R> {
   readonly morePictures?: readonly Picture<ValuesOf<I> & R, R>[];
   /** What is shown together with its parts, where the picture does not show it so. A part may be the whole of smaller ones. */
   readonly wholes?: readonly Whole<NumberKeys<ValuesOf<I> & R>>[];
+  /** How two visits are compared by it, where it is a test that is made again. */
+  readonly compares?: Compares;
   readonly calendar?: { readonly [K in RowsKeys<R>]: CalendarOf<R, K> }[RowsKeys<R>];
   /** What people ask next, with what is known by then: `leading([…])` of `leads.ts`. */
   readonly leadsTo?: Leading<ValuesOf<I> & R>;
@@ -201,6 +204,7 @@ export interface Calculator {
   /** Numbers that are told together with their parts, by name. */
   readonly wholes: readonly Whole[];
   readonly hasCalendar: boolean;
+  readonly compares?: Compares;
   readonly leadsTo: readonly PlainLead[];
   readonly sources: readonly string[];
   readonly topic: Topic;
@@ -324,6 +328,7 @@ export const defineCalculator = <const I extends Inputs, R extends object>(work:
       morePictures: words.morePictures ?? [],
       wholes: [...(words.wholes ?? []), ...[words.picture, ...(words.morePictures ?? [])].flatMap(wholesOf)],
       hasCalendar: words.calendar !== undefined,
+      ...(words.compares && { compares: words.compares }),
       leadsTo: words.leadsTo?.list ?? [],
       ...(words.swings && { swings: words.swings }),
       sources: words.sources,

@@ -6,6 +6,7 @@ import { toLink } from '../kit/link.ts';
 import { askedNow, drawnTogether, inputNameOf } from '../kit/screen.ts';
 import { canCompare, type Form, isShown, type Texts } from '../kit/state.ts';
 import type { UnitSystem } from '../units/units.ts';
+import type { OnKeep } from './Actions.tsx';
 import { AnswerBlock, figureFor } from './AnswerBlock.tsx';
 import { Below } from './Below.tsx';
 import { Cautions } from './Cautions.tsx';
@@ -59,7 +60,7 @@ export interface CalculatorFormProps {
   readonly onPrint?: () => void;
   readonly onSystem?: (system: UnitSystem) => void;
   /** Offers to keep what stands in the form, in a box below the result. */
-  readonly onKeep?: ((below: Element) => void) | undefined;
+  readonly onKeep?: OnKeep | undefined;
   /** Hands out what can be done to the form from outside. */
   readonly onLive?: (reach: Reach) => void;
   /** Draws a record, and keeps it, for a definition that asks for one. */

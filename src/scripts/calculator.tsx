@@ -221,9 +221,9 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
         reach = way;
       }}
       {...(paper && { onPrint: paper.print })}
-      onKeep={async (host) => {
-        const { keepPlace } = await import('../place/form/keepPlace.tsx');
-        if (reach) await keepPlace({ host, box, id, calculator, change: reach.now() });
+      onKeep={async (host, as) => {
+        const { keepHere } = await import('../place/form/keepHere.ts');
+        if (reach) await keepHere(as, { host, box, id, calculator, change: reach.now() });
       }}
       onSystem={(to) => keep('localStorage', unitsKey, to)}
       Picture={Picture}

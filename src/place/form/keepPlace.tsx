@@ -1,32 +1,20 @@
 // "Keep as my place", under a result: what this form knows and the place does not, ticked, and one button. Fetched when it is tapped.
 import { render } from 'preact';
 import { useState } from 'preact/hooks';
-import type { Calculator } from '../../../calculators/kit/define.ts';
-import type { Change } from '../../../calculators/ui/CalculatorForm.tsx';
+import { runTexts } from '../../../calculators/kit/runTexts.ts';
 import { isTouched } from '../../../calculators/ui/touched.ts';
 import { localDay } from '../../../calculators/units/days.ts';
 import { keep, placeKey } from '../../scripts/kept.ts';
-import { type Place, placeVersion } from '../model/place.ts';
+import type { Place } from '../model/place.ts';
 import { type Keepable, keepableOf, withPasture } from '../offer/keepable.ts';
 import { placeKind } from '../store/kinds.ts';
-import { newId, randomMark } from '../store/records.ts';
+import { newId } from '../store/records.ts';
 import { roomOf, stateWords } from '../store/storageState.ts';
 import type { Store } from '../store/store.ts';
 import { chosenIn, placePageOf } from './chosen.ts';
-import { openHere, openPlaceIn, writer } from './openHere.ts';
-
-interface Keeping {
-  /** Below the result. */
-  readonly host: Element;
-  readonly box: HTMLElement;
-  readonly id: string;
-  readonly calculator: Calculator;
-  readonly change: Change;
-}
-const blankPlace = (): Place => ({
-  ...{ id: newId(), rev: 1, past: [`1-${randomMark()}`], changedBy: writer, changedAt: new Date().toISOString(), v: placeVersion, name: '?' },
-  ...{ soils: [], pastures: [], herd: [], water: [] },
-});
+import { KeepPlan } from './KeepPlan.tsx';
+import { blankPlace, openHere, openPlaceIn } from './openHere.ts';
+import type { Keeping } from './types.ts';
 
 interface PanelProps extends Omit<Keeping, 'host'> {
   readonly store: Store;
@@ -172,5 +160,15 @@ export async function keepPlace({ host, ...keeping }: Keeping): Promise<void> {
   host.append(panel);
   render(null, panel);
   const own = place?.isDemo ? undefined : place;
-  render(<Panel {...keeping} store={store} own={own} blank={blankPlace()} newPastureId={newId()} />, panel);
+  const { box, calculator, change } = keeping;
+  const run = runTexts(calculator, change.form.this, change.system);
+  render(
+    <>
+      <Panel {...keeping} store={store} own={own} blank={blankPlace()} newPastureId={newId()} />
+      {own && 'outcome' in run && (
+        <KeepPlan store={store} place={own} pastureIds={chosenIn(box)} results={run.outcome.values} record={`${placePageOf(box)}#/record`} />
+      )}
+    </>,
+    panel,
+  );
 }

@@ -5,13 +5,16 @@ import { openStore } from '../store/openStore.ts';
 import { App } from './App.tsx';
 import { type Backups, backupsIn } from './backups.ts';
 import type { OpenMark } from './openMark.ts';
-import { Session } from './session.ts';
+import { type OldRain, Session } from './session.ts';
+import type { FormName } from './view.ts';
 
 interface Starting {
+  readonly forms: readonly FormName[];
   readonly box: HTMLElement;
   readonly system: UnitSystem;
   readonly edition: string;
   readonly mark: OpenMark;
+  readonly oldRain: OldRain;
   readonly texts: Parameters<typeof backupsIn>[0];
 }
 /** Storage that may be switched off; to ask for it can already throw. */
@@ -28,17 +31,17 @@ const windowWords = (now: Date): string =>
   `${matchMedia('(pointer: coarse)').matches ? 'Phone or tablet' : 'Computer'}, window of ${clock.format(now)}`;
 
 /** Opens what is kept and draws the page over it. */
-export async function startApp({ box, system, edition, mark, texts }: Starting): Promise<void> {
+export async function startApp({ box, system, edition, forms, mark, oldRain, texts }: Starting): Promise<void> {
   const by = windowWords(new Date());
   const store = await openStore({ by, texts: textStore(), isMemoryChosen: location.search === '?keep-nothing' });
   const backups: Backups = backupsIn(texts);
-  const session = new Session({ store, mark, backups, by, now: () => new Date() });
+  const session = new Session({ store, mark, oldRain, backups, by, now: () => new Date() });
   await session.begin();
   for (const name of ['pagehide', 'visibilitychange']) addEventListener(name, () => void session.flush(), true);
   addEventListener('beforeunload', (event) => {
     if (session.state.is !== 'kept' && session.place !== undefined) event.preventDefault();
   });
   box.replaceChildren();
-  render(<App session={session} system={system} edition={edition} />, box);
+  render(<App session={session} system={system} edition={edition} forms={forms} />, box);
   box.dataset['ready'] = '';
 }

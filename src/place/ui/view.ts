@@ -2,6 +2,13 @@ import type { UnitSystem } from '../../../calculators/units/units.ts';
 import type { Place } from '../model/place.ts';
 import type { Session } from './session.ts';
 
+/** A calculator, without its definition. */
+export interface FormName {
+  readonly slug: string;
+  readonly title: string;
+  readonly version: number;
+}
+
 /** What every view is drawn from. */
 export interface View {
   readonly session: Session;
@@ -9,6 +16,8 @@ export interface View {
   readonly isPrinting: boolean;
   /** Which edition of the pages this is. */
   readonly edition: string;
+  /** The calculators that there are, in the order of the first page. */
+  readonly forms: readonly FormName[];
 }
 export interface PlaceView extends View {
   readonly place: Place;
