@@ -170,7 +170,7 @@ export default defineCalculator({
   ],
   cautions: [
     caution(() => true, {
-      lead: 'Stocking rate first: nothing here moves the hay as much as the herd.',
+      lead: 'Stocking rate first: few things move the hay as much as the herd.',
       say: 'Try “stock kept” at 80 and at 120 percent before you compare fences. By the demo place a fifth fewer stock took about a fifth less hay. Rest and stubble moved a middle year by a few tons, and a dry one by more, either way.',
       source: 'briske-2008',
     }),
