@@ -78,6 +78,17 @@ export interface Work<I extends Inputs, R> {
   readonly computeBySteps?: (inputs: ValuesOf<I>) => Generator<number, R>;
 }
 type Show<V> = (name: keyof V & string) => string;
+type SwingOf<I extends Inputs> = { readonly of: { [K in keyof I & string]: I[K]['kind'] extends 'number' ? K : never }[keyof I & string] } & Omit<
+  Swing,
+  'of'
+>;
+/** From where to where an answer may lie; both over the answer itself where they are shares of it. */
+export interface Swing {
+  readonly of: string;
+  readonly low: number;
+  readonly high: number;
+  readonly isShare?: true;
+}
 /** Second call: what is said. By then the results have their types. */
 export interface Words<I extends Inputs, R> {
   /** The reader's own question: `How much of that rain ran off?` */
@@ -112,6 +123,8 @@ export interface Words<I extends Inputs, R> {
   readonly calendar?: { readonly [K in RowsKeys<R>]: CalendarOf<R, K> }[RowsKeys<R>];
   /** What people ask next, with what is known by then: `leading([…])` of `leads.ts`. */
   readonly leadsTo?: Leading<ValuesOf<I> & R>;
+  /** How far what is asked may honestly be off, in the unit of its field: each is run alone, on demand, and told by how far it moves the first result. */
+  readonly swings?: readonly SwingOf<I>[];
   /** Source keys, in the order in which they matter. */
   readonly sources: readonly string[];
   readonly topic: Topic;
@@ -199,6 +212,7 @@ export interface Calculator {
   readonly guides: readonly string[];
   readonly changes: readonly { readonly version: number; readonly say: string }[];
   readonly run: (values: Values, system?: UnitSystem) => Run;
+  readonly swings?: readonly Swing[];
   /** `long`: pages run it by steps, beside the form, show how far it is, and can stop it. */
   readonly runs?: 'long';
   /** The same as `run` where it runs long, yielding the share that is done. */
@@ -316,6 +330,7 @@ export const defineCalculator = <const I extends Inputs, R extends object>(work:
       hasCalendar: words.calendar !== undefined,
       ...(words.compares && { compares: words.compares }),
       leadsTo: words.leadsTo?.list ?? [],
+      ...(words.swings && { swings: words.swings }),
       sources: words.sources,
       topic: words.topic,
       order: words.order,

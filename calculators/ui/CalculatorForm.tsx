@@ -1,4 +1,4 @@
-import type { RefObject } from 'preact';
+import type { FunctionComponent, RefObject } from 'preact';
 import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Calculator, Outcome } from '../kit/define.ts';
 import type { Led } from '../kit/leads.ts';
@@ -17,7 +17,7 @@ import { Group } from './Groups.tsx';
 import { InView } from './InView.tsx';
 import { LaterPart } from './LaterPart.tsx';
 import type { DrawPicture } from './pictures/loadPicture.tsx';
-import type { PlaceMarks, SideProps, Told as ToldOf, Tools, Whose } from './props.ts';
+import type { AloneProps, PlaceMarks, SideProps, Told as ToldOf, Tools, Whose } from './props.ts';
 import type { Records } from './RecordField.tsx';
 import { otherTexts, type RanSide, sideTitles, type UseSide, useSide } from './sides.ts';
 import { stampOf } from './stamp.ts';
@@ -75,6 +75,8 @@ export interface CalculatorFormProps {
   readonly store?: ToolStore;
   /** Computes a side where that takes long. */
   readonly useRan?: UseSide | undefined;
+  /** Runs what differs, or what is unsure, one at a time. */
+  readonly Alone?: FunctionComponent<AloneProps> | undefined;
 }
 const nothing: RanSide = { outcome: null, problems: [] };
 
@@ -100,6 +102,7 @@ export function CalculatorForm(props: CalculatorFormProps) {
     records,
     keepRecord,
     useRan = useSide,
+    Alone,
   } = props;
   const { inputs, layout } = calculator;
   const [held, act] = useHeld(calculator);
@@ -294,6 +297,7 @@ export function CalculatorForm(props: CalculatorFormProps) {
         </button>
       </section>
       <InView answer={answer} figure={figure} stamp={stamp} />
+      {Alone && outcome && <Alone calculator={calculator} mine={form.this} theirs={thatTexts} system={system} />}
       <Below
         told={settled}
         calculator={calculator}

@@ -108,3 +108,11 @@ export interface TallyGroupProps {
   /** Draws a plain field of this side. */
   readonly field: (name: string, input: Cell) => ComponentChildren;
 }
+
+/** Both sides as they are typed, for what runs each difference alone. */
+export interface AloneProps {
+  readonly calculator: Calculator;
+  readonly mine: Texts;
+  readonly theirs: Texts | null;
+  readonly system: UnitSystem;
+}

@@ -3,12 +3,11 @@ import { hydrate, render } from 'preact';
 import type { Calculator } from '../../calculators/kit/define.ts';
 import { movesWithToday, usesTools } from '../../calculators/kit/inputs.ts';
 import { startTexts, type Texts } from '../../calculators/kit/state.ts';
-import { CalculatorForm, type Change, type Reach } from '../../calculators/ui/CalculatorForm.tsx';
+import { CalculatorForm, type CalculatorFormProps, type Change, type Reach } from '../../calculators/ui/CalculatorForm.tsx';
 import type { Opening } from '../../calculators/ui/formState.ts';
 import { type DrawPicture, loadPicture } from '../../calculators/ui/pictures/loadPicture.tsx';
 import type { Tools } from '../../calculators/ui/props.ts';
 import type { Records } from '../../calculators/ui/RecordField.tsx';
-import type { UseSide } from '../../calculators/ui/sides.ts';
 import type { ToolStore } from '../../calculators/ui/tools/keptTool.ts';
 import type { UnitSystem } from '../../calculators/units/units.ts';
 import { forget, formKeyOf, keep, kept, pickedCountry, placeKey, recordKeyOf, toolKeyOf, unitsKey } from './kept.ts';
@@ -104,7 +103,8 @@ interface Extra {
   /** What opens a link, or moves an example to today: a form needs one of them at most. */
   readonly opener: Opener | undefined;
   readonly at: AtPlace | undefined;
-  readonly useRan: UseSide | undefined;
+  /** What draws a form whose calculation takes long. */
+  readonly long: Pick<CalculatorFormProps, 'useRan' | 'Alone'> | undefined;
 }
 type AtPlace = NonNullable<Awaited<ReturnType<typeof import('../place/form/atPlace.ts').placeAt>>>;
 type Opener =
@@ -125,7 +125,7 @@ const loadPlace = (box: HTMLElement, calculator: Calculator): Promise<AtPlace | 
     ? undefined
     : import('../place/form/atPlace.ts').then(({ placeAt }) => placeAt(calculator, box)).catch((error: unknown) => void console.info(error));
 
-function start(box: HTMLElement, calculator: Calculator, { Picture, tools, records: drawRecord, opener, at, useRan }: Extra): Promise<void> {
+function start(box: HTMLElement, calculator: Calculator, { Picture, tools, records: drawRecord, opener, at, long }: Extra): Promise<void> {
   const root = box.querySelector('[data-form]');
   if (!root) return Promise.resolve();
   const ownsAddress = box.dataset['ownsAddress'] !== undefined;
@@ -231,7 +231,7 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
       }}
       onSystem={(to) => keep('localStorage', unitsKey, to)}
       Picture={Picture}
-      useRan={useRan}
+      {...long}
       {...(tools && { tools, store: toolStore(box) })}
       {...(drawRecord && { records: drawRecord, keepRecord })}
     />,
@@ -265,7 +265,7 @@ export async function openCalculator(box: HTMLElement): Promise<void> {
   const { default: calculator } = await load();
   // Before the takeover: its first render must equal the built page, which has them.
   const hasRecord = Object.values(calculator.inputs).some(({ kind }) => kind === 'record');
-  const [opener, at, Picture, tools, records, useRan] = await Promise.all([
+  const [opener, at, Picture, tools, records, long] = await Promise.all([
     loadOpener(queryOf(box), calculator),
     loadPlace(box, calculator),
     loadPicture(calculator),
@@ -273,5 +273,5 @@ export async function openCalculator(box: HTMLElement): Promise<void> {
     hasRecord ? import('../../calculators/ui/RecordField.tsx').then(({ RecordField }) => RecordField) : undefined,
     calculator.runs && import('./longRuns.ts').then(({ startLong }) => startLong(calculator)),
   ]);
-  await start(box, calculator, { Picture, tools, records, opener, at, useRan });
+  await start(box, calculator, { Picture, tools, records, opener, at, long });
 }

@@ -1,8 +1,11 @@
 // A calculator that runs long is run beside the page; where no worker can be had, in slices between frames. Fetched for those calculators only.
+import type { FunctionComponent } from 'preact';
 import type { Calculator, Run } from '../../calculators/kit/define.ts';
 import { readForm, startTexts } from '../../calculators/kit/state.ts';
+import { aloneBy } from '../../calculators/ui/long/Alone.tsx';
 import { sliced } from '../../calculators/ui/long/sliced.ts';
 import { longSides, type RunLong } from '../../calculators/ui/long/useLong.tsx';
+import type { AloneProps } from '../../calculators/ui/props.ts';
 import type { UseSide } from '../../calculators/ui/sides.ts';
 import type { Asking, Telling } from './longWorker.ts';
 
@@ -91,10 +94,10 @@ function inWorker(calculator: Calculator): RunLong {
   };
 }
 
-/** What a form is drawn with: its example is worked out first, because its first picture must equal the built page. */
-export async function startLong(calculator: Calculator): Promise<UseSide> {
+/** What a form is drawn with. Its example is worked out first, because its first picture must equal the built page. */
+export async function startLong(calculator: Calculator): Promise<{ readonly useRan: UseSide; readonly Alone: FunctionComponent<AloneProps> }> {
   const runLong = inWorker(calculator);
   const { values } = readForm(calculator.inputs, startTexts(calculator.inputs));
   const known = new Map([[JSON.stringify([values, 'us']), await runLong(values, 'us', () => undefined).done]]);
-  return longSides(runLong, known);
+  return { useRan: longSides(runLong, known), Alone: aloneBy(runLong) };
 }

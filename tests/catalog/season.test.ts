@@ -46,6 +46,19 @@ describe('years of grass', () => {
     expect(number('barn=230ton', 'filledShortCount')).toBeLessThanOrEqual(number('barn=200ton', 'filledShortCount'));
     expect(number('', 'carriedShortCount')).toBeGreaterThanOrEqual(number('', 'filledShortCount'));
   });
+  it('moves what may be off inside the limits of its field, to both sides', () => {
+    for (const { of, low, high, isShare } of season.swings ?? []) {
+      const input = season.inputs[of];
+      if (input?.kind !== 'number') throw new TypeError(`${of} is no number`);
+      const usual = isShare ? 1 : input.default;
+      expect(low, of).toBeLessThan(usual);
+      expect(high, of).toBeGreaterThan(usual);
+      if (isShare) continue;
+      expect(low, of).toBeGreaterThanOrEqual(input.min);
+      expect(high, of).toBeLessThanOrEqual(input.max);
+    }
+    expect(season.swings?.length).toBeGreaterThan(5);
+  });
   it('turns with the seasons in the south', () => {
     const south =
       'latitude=south-35&turn-out=2026-10-20&pull=2026-05-01&first-cut=2026-12-10&second-cut=2026-02-20&month-rain=2.9in,2.5in,3.1in,3.2in,2.9in,2.4in,2.2in,2.1in,3.2in,3.9in,4.9in,4.6in&month-wet=7.6d,6.8d,7.7d,7.6d,8.6d,8.8d,9.1d,8.7d,10.7d,11.2d,11.9d,10.2d';

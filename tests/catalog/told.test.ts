@@ -24,25 +24,27 @@ const read = <T>(slug: string, file: string, none: T): T => {
 };
 
 describe.each(calculators)('$slug', (calculator) => {
-  const { slug } = calculator;
+  const { slug, runs } = calculator;
+  // One that runs long takes as long as hundreds of the others.
+  const enough = runs === 'long' ? 4 * patience : patience;
   const mend = `missing, or meant to change? \`npm run freeze -- ${slug}\` writes ${fileOf(slug, 'told.json')} anew: read the difference`;
   // One that is not there yet is asked for by name in frozen.test.ts.
   const frozen = read<readonly FrozenLink[]>(slug, 'frozen.json', []);
   const kept = read<Partial<Kept>>(slug, 'told.json', {});
 
-  it.each(frozen.filter(isOneSided))('tells what it did: $query', { timeout: patience }, ({ query }) => {
+  it.each(frozen.filter(isOneSided))('tells what it did: $query', { timeout: enough }, ({ query }) => {
     expect(toldBy(calculator, query), mend).toEqual(kept.links?.[query]);
   });
-  it('tells with each answer what it did', { timeout: patience }, () => {
+  it('tells with each answer what it did', { timeout: enough }, () => {
     expect(turnedBy(calculator), mend).toEqual(kept.turns);
   });
-  it('tells with any two answers what it did', { timeout: patience }, () => {
+  it('tells with any two answers what it did', { timeout: enough }, () => {
     expect(pairsBy(calculator), mend).toEqual(kept.pairs);
   });
-  it('tells over many forms what it did', { timeout: patience }, () => {
+  it('tells over many forms what it did', { timeout: enough }, () => {
     expect(formsBy(calculator), mend).toEqual(kept.forms);
   });
-  it('draws what it did', { timeout: patience }, () => {
+  it('draws what it did', { timeout: enough }, () => {
     expect(drawnBy(calculator), mend).toBe(kept.draws);
   });
 });

@@ -89,7 +89,8 @@ const weeksOf = (outcome: Outcome, sky: Sky, year: number, rootsIn: number, root
       weekRainIn: waterMm / mmPerIn,
       weekRunoffIn: runoffMm / mmPerIn,
       weekSoakedIn: soakedMm / mmPerIn,
-      weekFilledPercent: hundred * filledShare,
+      // By what it has, to the last bit.
+      weekFilledPercent: (hundred * (filledShare * rootsHoldIn)) / rootsHoldIn,
       weekTopIn: 0,
       weekDepthIn: rootsIn,
       weekHasIn: filledShare * rootsHoldIn,

@@ -153,9 +153,24 @@ export default defineCalculator({
   },
   morePictures: [{ kind: 'lines', rows: 'years', x: 'yearCount', ys: ['needTon', 'haveTon'], says: ['hay fed', 'your barn'] }],
   steps,
+  // How far each may honestly be off: what people know best swings most.
+  swings: [
+    { of: 'keptPercent', low: 0.8, high: 1.2, isShare: true },
+    { of: 'feedingLossPercent', low: 5, high: 30 },
+    { of: 'usualForageLbPerAc', low: 0.8, high: 1.2, isShare: true },
+    { of: 'winterPercent', low: 0.9, high: 1.1, isShare: true },
+    { of: 'stubbleIn', low: 0.7, high: 1.5, isShare: true },
+    { of: 'trampledRatio', low: 0.25, high: 1 },
+    { of: 'weatheredPercent', low: 4, high: 10 },
+    { of: 'crownLbPerAc', low: 75, high: 300 },
+    { of: 'ceilingRatio', low: 1.25, high: 2.5 },
+    { of: 'fullIntakeLbPerAc', low: 400, high: 1200 },
+    { of: 'referenceRatio', low: 0.85, high: 1.15 },
+    { of: 'rootsIn', low: 12, high: 36 },
+  ],
   cautions: [
     caution(() => true, {
-      lead: 'Stocking rate first: nothing here moves the hay as much as the herd.',
+      lead: 'Stocking rate first: few things move the hay as much as the herd.',
       say: 'Try “stock kept” at 80 and at 120 percent before you compare fences. By the demo place a fifth fewer stock took about a fifth less hay. Rest and stubble moved a middle year by a few tons, and a dry one by more, either way.',
       source: 'briske-2008',
     }),

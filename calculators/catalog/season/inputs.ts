@@ -185,7 +185,7 @@ const managementInputs = {
   keptPercent: number('Stock kept, of those above', 'k_s', 'pct', [0, 300], 100, {
     belongsTo: 'management',
     step: 5,
-    help: 'Leave both sides at 100 to compare grazing alone. Nothing else here moves the hay as much.',
+    help: 'Leave both sides at 100 to compare grazing alone. Few other things move the hay as much.',
   }),
   rootsMoreIn: number('Roots deeper by', 'z_m', 'in', [-24, 24], 0, {
     belongsTo: 'management',

@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Calculator, Outcome, Run } from '../../kit/define.ts';
 import { readForm, type Texts, type Values } from '../../kit/state.ts';
 import type { UnitSystem } from '../../units/units.ts';
@@ -17,26 +17,10 @@ const keptRuns = 8;
 /** Shorter runs show no bar: it would only flicker. */
 const patienceMs = 250;
 
-function Running({
-  share,
-  isStopped,
-  onStop,
-  onGo,
-}: {
-  readonly share: number;
-  readonly isStopped: boolean;
-  readonly onStop: () => void;
-  readonly onGo: () => void;
-}) {
-  if (isStopped)
-    return (
-      <p class="running" role="status">
-        Stopped. What stands here is of the numbers before.{' '}
-        <button type="button" class="quiet" onClick={onGo}>
-          Go on
-        </button>
-      </p>
-    );
+/** Only this line is drawn again as the run goes on. */
+function Running({ follow, onStop }: { readonly follow: (onShare: (share: number) => void) => void; readonly onStop: () => void }) {
+  const [share, setShare] = useState(0);
+  useEffect(() => follow(setShare), []);
   return (
     <p class="running">
       <progress value={share} max={1} aria-label="Working through the years" /> Working through the years.{' '}
@@ -46,6 +30,14 @@ function Running({
     </p>
   );
 }
+const Stopped = ({ onGo }: { readonly onGo: () => void }) => (
+  <p class="running" role="status">
+    Stopped. What stands here is of the numbers before.{' '}
+    <button type="button" class="quiet" onClick={onGo}>
+      Go on
+    </button>
+  </p>
+);
 
 /**
  * Sides of a form whose calculation runs long. What is typed is read at once; the answer that stands stays until the new one is there. `known` holds the
@@ -62,7 +54,7 @@ export function longSides(runLong: RunLong, known: Map<string, Run>): UseSide {
   };
   return (calculator: Calculator, texts: Texts | null, system: UnitSystem): RanSide | null => {
     const last = useRef<Outcome | null>(null);
-    const [share, setShare] = useState(0);
+    const tellShare = useRef<(share: number) => void>(() => undefined);
     const [isSlow, setSlow] = useState(false);
     const [stopped, setStopped] = useState('');
     const [, redraw] = useState({});
@@ -73,8 +65,7 @@ export function longSides(runLong: RunLong, known: Map<string, Run>): UseSide {
     const stop = useRef<() => void>();
     useEffect(() => {
       if (!isReady || found || stopped === key) return undefined;
-      setShare(0);
-      const running = runLong(read.values, system, setShare);
+      const running = runLong(read.values, system, (share) => tellShare.current(share));
       const slow = setTimeout(() => setSlow(true), patienceMs);
       let isOver = false;
       stop.current = running.stop;
@@ -96,27 +87,35 @@ export function longSides(runLong: RunLong, known: Map<string, Run>): UseSide {
         running.stop();
       };
     }, [key, found === undefined, stopped === key]);
+    // The same object as long as it says the same, so that nothing is drawn again.
+    const remarks = JSON.stringify(read?.remarks ?? []);
+    const outcome = useMemo(() => {
+      if (!found || !('outcome' in found)) return null;
+      return read && read.remarks.length > 0 ? { ...found.outcome, cautions: [...read.remarks, ...found.outcome.cautions] } : found.outcome;
+    }, [found, remarks]);
     if (read === null) return null;
     if (!isReady) return { outcome: null, problems: read.problems };
     if (found && 'refusals' in found) return { outcome: null, problems: found.refusals };
     if (found) {
-      last.current = { ...found.outcome, cautions: [...read.remarks, ...found.outcome.cautions] };
-      return { outcome: last.current, problems: [] };
+      last.current = outcome;
+      return { outcome, problems: [] };
     }
     const isStopped = stopped === key;
     return {
       outcome: last.current,
       problems: [],
       ...((isSlow || isStopped) && {
-        running: (
+        running: isStopped ? (
+          <Stopped onGo={() => setStopped('')} />
+        ) : (
           <Running
-            share={share}
-            isStopped={isStopped}
+            follow={(onShare) => {
+              tellShare.current = onShare;
+            }}
             onStop={() => {
               stop.current?.();
               setStopped(key);
             }}
-            onGo={() => setStopped('')}
           />
         ),
       }),

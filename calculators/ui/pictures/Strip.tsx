@@ -64,62 +64,64 @@ export function Strip({ Face, ...props }: PictureProps<StripPicture> & { readonl
   const said = lanes.map(({ quantity, told }) => `${named(quantity, system)} ${[...new Set(told)].join(' against ')}`).join('; ');
   const faces = withColumns(calculator, picture.rows);
   return (
-    <figure class="picture plot lines strip">
-      <svg
-        width={widthPx}
-        height={height}
-        viewBox={`0 0 ${widthPx} ${height}`}
-        role="img"
-        aria-label={`${calculator.title}, the week from ${chosenDay}: ${said}.`}
-      >
-        {lanes.map(({ of, as, quantity, foot, up, told }) => (
-          <g key={of}>
-            <text x={0} y={foot - lanePx - 6} class="quiet">
-              {named(quantity, system)}
+    <>
+      <figure class="picture plot lines strip">
+        <svg
+          width={widthPx}
+          height={height}
+          viewBox={`0 0 ${widthPx} ${height}`}
+          role="img"
+          aria-label={`${calculator.title}, the week from ${chosenDay}: ${said}.`}
+        >
+          {lanes.map(({ of, as, quantity, foot, up, told }) => (
+            <g key={of}>
+              <text x={0} y={foot - lanePx - 6} class="quiet">
+                {named(quantity, system)}
+              </text>
+              <text x={widthPx} y={foot - lanePx - 6} text-anchor="end">
+                {[...new Set(told)].join(' · ')}
+              </text>
+              {sides.map(({ is, rows }) =>
+                as === 'bars' ? (
+                  <path
+                    key={is}
+                    class={`curve is-${is}`}
+                    d={rows
+                      .slice(0, count)
+                      .flatMap((row, index) => {
+                        const top = up(number(row, of));
+                        return top < foot ? [`M${tenth(at(index) + (is === 'that' ? 2 : 0))} ${foot}V${top}`] : [];
+                      })
+                      .join('')}
+                  />
+                ) : (
+                  <path
+                    key={is}
+                    class={`curve is-${is}`}
+                    d={`M${rows
+                      .slice(0, count)
+                      .map((row, index) => `${at(index)} ${up(number(row, of))}`)
+                      .join('L')}`}
+                  />
+                ),
+              )}
+              <path class="axis" d={`M0 ${foot}H${widthPx}`} />
+            </g>
+          ))}
+          <path class="day" d={`M${at(chosen)} ${headPx}V${height - footPx}`} />
+          {dayTicks(first, last, widthPx).map((tick) => (
+            <text
+              key={tick}
+              class="quiet"
+              x={Math.max(20, Math.min(widthPx - 24, tenth(((tick - first) / (last - first)) * widthPx)))}
+              y={height - 6}
+              text-anchor="middle"
+            >
+              {dayAt(tick)}
             </text>
-            <text x={widthPx} y={foot - lanePx - 6} text-anchor="end">
-              {[...new Set(told)].join(' · ')}
-            </text>
-            {sides.map(({ is, rows }) =>
-              as === 'bars' ? (
-                <path
-                  key={is}
-                  class={`curve is-${is}`}
-                  d={rows
-                    .slice(0, count)
-                    .flatMap((row, index) => {
-                      const top = up(number(row, of));
-                      return top < foot ? [`M${tenth(at(index) + (is === 'that' ? 2 : 0))} ${foot}V${top}`] : [];
-                    })
-                    .join('')}
-                />
-              ) : (
-                <path
-                  key={is}
-                  class={`curve is-${is}`}
-                  d={`M${rows
-                    .slice(0, count)
-                    .map((row, index) => `${at(index)} ${up(number(row, of))}`)
-                    .join('L')}`}
-                />
-              ),
-            )}
-            <path class="axis" d={`M0 ${foot}H${widthPx}`} />
-          </g>
-        ))}
-        <path class="day" d={`M${at(chosen)} ${headPx}V${height - footPx}`} />
-        {dayTicks(first, last, widthPx).map((tick) => (
-          <text
-            key={tick}
-            class="quiet"
-            x={Math.max(20, Math.min(widthPx - 24, tenth(((tick - first) / (last - first)) * widthPx)))}
-            y={height - 6}
-            text-anchor="middle"
-          >
-            {dayAt(tick)}
-          </text>
-        ))}
-      </svg>
+          ))}
+        </svg>
+      </figure>
       <label class="strip-day" for={`${id}-day`}>
         Week from {chosenDay}
         <input
@@ -156,6 +158,6 @@ export function Strip({ Face, ...props }: PictureProps<StripPicture> & { readonl
           </button>
         ))}
       </p>
-    </figure>
+    </>
   );
 }
