@@ -10,15 +10,16 @@ function partsOf(day: number): [number, number, number] {
 
 /**
  * All-day entries as iCalendar (RFC 5545). The same entry keeps its identity, so that a second file moves it and does not double it.
+ * `heading` says whose they are.
  * @throws Error if the library refuses an entry
  */
-export function calendarFile(calculator: Calculator, entries: readonly CalendarEntry[]): string {
+export function calendarFile(calculator: Calculator, entries: readonly CalendarEntry[], heading?: string): string {
   const { error, value } = createEvents(
     entries.map(({ day, title, text }, index) => ({
       uid: `${calculator.slug}-${index + 1}-${isoDay(day)}@holdwater`,
       productId: 'holdwater',
       title,
-      description: text,
+      description: heading === undefined ? text : `${heading}\n${text}`,
       start: partsOf(day),
       end: partsOf(day + 1),
       busyStatus: 'FREE' as const,

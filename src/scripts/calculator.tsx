@@ -104,6 +104,8 @@ interface Extra {
   readonly opener: Opener | undefined;
   readonly at: AtPlace | undefined;
 }
+const carryMs = 500;
+type NamesNow = typeof import('./names.ts').namesNow;
 type AtPlace = NonNullable<Awaited<ReturnType<typeof import('../place/form/atPlace.ts').placeAt>>>;
 type Opener =
   | { readonly query: string; readonly fromLink: typeof import('../../calculators/kit/openLink.ts').fromLink }
@@ -177,7 +179,7 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
   const ownPage = box.querySelector<HTMLAnchorElement>('[data-own-page]');
   const toWorking = startWorking(box, calculator);
   // A guide prints as a guide; a sheet is printed from the calculator's own page.
-  const paper = ownsAddress ? startPrint(calculator, { Picture, page }) : undefined;
+  const paper = ownsAddress ? startPrint(calculator, { Picture, page, names: (title) => namesNow?.(title) }) : undefined;
   let latest: Change | undefined;
   let reach: Reach | undefined;
   // Before the address is written for the last time.
@@ -185,6 +187,7 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
     const change = reach?.now();
     if (change && change.form !== latest?.form) onChange(change);
   });
+  let namesNow: NamesNow | undefined;
   const toAddress = ownsAddress ? addressBar() : (link: string) => keep('sessionStorage', formKey, link);
   let [isOpening, isOnes] = [true, false];
   const onChange = (change: Change) => {
@@ -204,6 +207,17 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
     reach?.open(opening);
   };
   const id = box.dataset['name'] ?? calculator.slug;
+  /** Undo and what else is carried on comes once the page is quiet. */
+  const carryLater = (start: Change | undefined) =>
+    setTimeout(
+      () =>
+        void import('../place/carry/startCarrying.tsx')
+          .then(({ startCarrying }) => {
+            if (reach && start) namesNow = startCarrying({ box, id, calculator, page, at, reach, start });
+          })
+          .catch(console.info),
+      carryMs,
+    );
   const replay = earlyAnswers(root);
   // A guide holds no built form: there is nothing to take over.
   const draw = ownsAddress ? hydrate : render;
@@ -219,6 +233,7 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
         reach = way;
       }}
       {...(paper && { onPrint: paper.print })}
+      headingOf={(title) => (namesNow ? namesNow(title).heading : title)}
       onKeep={async (host) => {
         const { keepPlace } = await import('../place/form/keepPlace.tsx');
         if (reach) await keepPlace({ host, box, id, calculator, change: reach.now() });
@@ -238,6 +253,7 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
       await replay();
       box.dataset['ready'] = '';
       done();
+      if (ownsAddress) carryLater(reach?.now());
       void offerLocal(
         box,
         calculator,

@@ -4,9 +4,10 @@ interface HeadProps {
   readonly question: string;
   /** The reader’s own: pasture, place and day. Without it there is room to write. */
   readonly title?: string | undefined;
+  readonly by?: string | undefined;
   readonly isBehind?: boolean;
 }
-export const Head = ({ question, title, isBehind = false }: HeadProps) => (
+export const Head = ({ question, title, by, isBehind = false }: HeadProps) => (
   <>
     <div class="paper-head">
       <b>Holdwater</b>
@@ -16,9 +17,9 @@ export const Head = ({ question, title, isBehind = false }: HeadProps) => (
           <span>Date</span>
         </>
       ) : (
-        <span class="paper-whose">{title}</span>
+        <span class="paper-by">{title}</span>
       )}
-      <span>Adviser</span>
+      {by === undefined ? <span>Adviser</span> : <span class="paper-whose">By {by}</span>}
     </div>
     <h1>{isBehind ? `${question} The working` : question}</h1>
   </>

@@ -130,10 +130,13 @@ function LinkBar({ differences, use }: { readonly differences: () => readonly Di
   );
 }
 
-/** Above a form, before it is seen. */
-export function drawPlaceHead(root: Element, props: HeadProps): void {
+/** Above a form, before it is seen. Gives what draws it anew. */
+export function drawPlaceHead(root: Element, props: HeadProps): () => void {
   const box = document.createElement('div');
   box.className = 'at-place';
   root.before(box);
-  render(<PlaceHead {...props} />, box);
+  let times = 0;
+  const draw = (): void => render(<PlaceHead key={times++} {...props} isLink={props.isLink && times === 1} />, box);
+  draw();
+  return draw;
 }

@@ -51,6 +51,7 @@ export async function placeAt(calculator: Calculator, box: HTMLElement): Promise
   const clock = clockNow(box.dataset['built'] ?? '');
   let todayDay = clock.answeredDay ?? clock.deviceDay;
   let isOthers = false;
+  let redraw = (): void => {};
   const filledIn = (system: UnitSystem): Filled => fillTexts(calculator, offersOf(place, todayDay, { pastureIds }), todayDay, system);
   const remember = () => choose(box, pastureIds);
 
@@ -166,6 +167,11 @@ export async function placeAt(calculator: Calculator, box: HTMLElement): Promise
         new Set(before.marks.map(({ at }) => at).filter((at) => change.placed.has(at))),
       );
     },
+    recall: (ids) => {
+      pastureIds = ids;
+      remember();
+      redraw();
+    },
     differences: ({ form, system }) => {
       const filled = filledIn(system);
       const mine = withAllowed(form.this, filled, system, () => true);
@@ -197,7 +203,7 @@ export async function placeAt(calculator: Calculator, box: HTMLElement): Promise
       location.reload();
     },
     draw: (root, id, reach) => {
-      drawPlaceHead(root, { id, at, isLink: isOthers, reach });
+      redraw = drawPlaceHead(root, { id, at, isLink: isOthers, reach });
       // Where a result leads, the choice of pasture goes along, and the next form knows whose figures it opens with.
       box.addEventListener('click', ({ target }) => {
         const link = target instanceof Element ? target.closest<HTMLAnchorElement>('.leads a') : null;

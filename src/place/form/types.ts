@@ -31,6 +31,8 @@ export interface AtPlace {
   /** What the place adds to a form that a link opened: marks where the figures are the reader’s own, the rest where their own result led here, else nothing. */
   readonly opened: (query: string, link: OpenedLink) => Partial<Opening>;
   readonly choose: (ids: readonly string[], change: Change, reach: Reach) => void;
+  /** The choice as it was, where the form goes back to what stood in it. */
+  readonly recall: (ids: readonly string[]) => void;
   readonly differences: (change: Change) => readonly Difference[];
   readonly use: (change: Change, reach: Reach) => void;
   readonly switchTo: (id: string) => void;
