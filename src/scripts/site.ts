@@ -26,6 +26,16 @@ document.addEventListener('stepsdrawn', reachScrollers);
 // A formula is as wide as its own letters once they have come.
 document.fonts.addEventListener('loadingdone', reachScrollers);
 
+/** Is the invented place open? Its id says so, and under this key lies which place is open: what reads them properly is not worth its weight on every page. */
+const isDemoOpen = (): boolean => {
+  try {
+    return localStorage.getItem('holdwater-open')?.startsWith('demo-') === true;
+  } catch {
+    return false;
+  }
+};
+if (isDemoOpen()) void import('../place/form/demoLine.ts').catch(console.info);
+
 // Only a built site has a worker to register. A browser that refuses one (private window, blocked storage) still reads the site.
 if (import.meta.env.PROD && 'serviceWorker' in navigator && location.protocol.startsWith('http')) {
   addEventListener('load', () => {

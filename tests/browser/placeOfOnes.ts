@@ -1,6 +1,7 @@
 // A place as one of the walks finds it kept, put straight into the browser's own database.
 import type { Page } from '@playwright/test';
 import type { Place } from '../../src/place/model/place.ts';
+import { storeNames } from '../../src/place/store/backend.ts';
 
 export const twoBench: Place = {
   id: 'two-bench',
@@ -29,12 +30,11 @@ export const twoBench: Place = {
 /** Writes it and opens it, on a page of the site. */
 export const keepPlace = (page: Page, place: Place, isOpen = true): Promise<void> =>
   page.evaluate(
-    async ([record, opens]) => {
+    async ([record, opens, names]) => {
       await new Promise<void>((done, fail) => {
         const asked = indexedDB.open('holdwater', 1);
         asked.onupgradeneeded = () => {
-          for (const name of ['places', 'aside'])
-            if (!asked.result.objectStoreNames.contains(name)) asked.result.createObjectStore(name, { keyPath: 'id' });
+          for (const name of names) if (!asked.result.objectStoreNames.contains(name)) asked.result.createObjectStore(name, { keyPath: 'id' });
         };
         asked.onerror = () => fail(asked.error);
         asked.onsuccess = () => {
@@ -49,7 +49,7 @@ export const keepPlace = (page: Page, place: Place, isOpen = true): Promise<void
       });
       if (opens) localStorage.setItem('holdwater-open', record.id);
     },
-    [place, isOpen] as const,
+    [place, isOpen, storeNames] as const,
   );
 /** What is kept, as it lies there. */
 export const keptPlaces = (page: Page): Promise<readonly Place[]> =>

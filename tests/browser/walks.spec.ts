@@ -224,10 +224,37 @@ test('a field that holds something else says what the place has, and takes it ba
   await expect(whose).toHaveText('from your place');
 });
 
+test('the demo place says so on every kind of page, and goes from any of them', async ({ page }) => {
+  const line = page.getByText('Demo place: invented. Nothing here is yours.');
+  const pages = ['/', '/guides/keeping-your-place/', '/sources/', '/calculators/', '/calculators/ponding/', '/search/', '/sheets/', '/place/'];
+  for (const address of pages) {
+    await page.goto(address);
+    await expect(line).toHaveCount(0);
+  }
+  // As the page of the place makes it, not as a test would.
+  await page.getByRole('button', { name: 'Open the demo place' }).tap();
+  await expect(page.getByText('Demo place: invented.')).toHaveCount(1);
+  await expect.poll(() => keptPlaces(page).then((places) => places.length)).toBe(1);
+  for (const address of pages) {
+    await page.goto(address);
+    await expect(page.getByText('Demo place: invented.'), address).toHaveCount(1);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+  }
+  await page.goto('/guides/keeping-your-place/');
+  await page.getByRole('button', { name: 'Throw it away' }).tap();
+  await expect(line).toHaveCount(0);
+  expect(await keptPlaces(page)).toEqual([]);
+  // A place of one's own is nobody's invention.
+  await keepPlace(page, twoBench);
+  await page.goto('/');
+  await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
+  await expect(line).toHaveCount(0);
+});
+
 test('the demo place never passes for one’s own, and is thrown away from here', async ({ page }) => {
   await page.clock.setFixedTime(new Date(morning));
   await page.goto('/about/');
-  await keepPlace(page, { ...twoBench, isDemo: true });
+  await keepPlace(page, { ...twoBench, id: 'demo-two-bench', isDemo: true });
   await openForm(page, 'days-of-grass');
   await expect(page.getByText('Demo place: invented. Nothing here is yours.')).toBeVisible();
   await expect(stamp(page)).toHaveText('Example, not your numbers');

@@ -17,9 +17,9 @@ export const Head = ({ question, title, by, isBehind = false }: HeadProps) => (
           <span>Date</span>
         </>
       ) : (
-        <span class="paper-by">{title}</span>
+        <span class="paper-whose">{title}</span>
       )}
-      {by === undefined ? <span>Adviser</span> : <span class="paper-whose">By {by}</span>}
+      {by === undefined ? <span>Adviser</span> : <span class="paper-by">By {by}</span>}
     </div>
     <h1>{isBehind ? `${question} The working` : question}</h1>
   </>

@@ -29,14 +29,6 @@ function PlaceHead({ id, at, isLink, reach }: HeadProps) {
   };
   return (
     <>
-      {place.isDemo && (
-        <p class="place-demo">
-          <b>Demo place: invented. Nothing here is yours.</b>{' '}
-          <button type="button" onClick={() => void at.throwAway()}>
-            Throw it away
-          </button>
-        </p>
-      )}
       <p class="place-open">
         {own.length === 0 ? (
           <a href={placePage}>{place.name}</a>

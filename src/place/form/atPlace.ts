@@ -9,10 +9,12 @@ import { isShown, type Text, type Texts, withPlaceOf } from '../../../calculator
 import { tellInput } from '../../../calculators/kit/summary.ts';
 import type { Change, Reach } from '../../../calculators/ui/CalculatorForm.tsx';
 import type { PlaceMarks } from '../../../calculators/ui/props.ts';
+import { localDay } from '../../../calculators/units/days.ts';
 import { printDay } from '../../../calculators/units/printQuantity.ts';
 import type { UnitSystem } from '../../../calculators/units/units.ts';
-import { forget, keep, kept, placeKey } from '../../scripts/kept.ts';
+import { isAnyKept, journalPrefix, keep, kept, placeKey } from '../../scripts/kept.ts';
 import { clockNow } from '../../scripts/today.ts';
+import type { Place } from '../model/place.ts';
 import { type Filled, fillTexts } from '../offer/fillTexts.ts';
 import { hasSameRows, movedTexts, textAt, withTextAt } from '../offer/movedTexts.ts';
 import { offersOf } from '../offer/offersOf.ts';
@@ -40,15 +42,31 @@ function takesOf(calculator: Calculator): AtPlace['takes'] {
   return keys.some((key) => /^(?:pasture|layer)\./.test(key)) ? 'one' : 'none';
 }
 
+/** What a window that was killed in mid-write has left comes in first. It brings the whole store along, and seldom happens. */
+async function bringLeft(): Promise<void> {
+  if (!isAnyKept('localStorage', journalPrefix)) return;
+  const { openHere } = await import('./openHere.ts');
+  const store = await openHere();
+  store.close();
+}
+/** The last day on which anything of these was changed, by the clock of then. */
+const lastDayOf = (places: readonly Place[]): number | undefined =>
+  places.reduce<number | undefined>((last, { changedAt }) => {
+    const day = localDay(new Date(changedAt));
+    return Number.isFinite(day) && (last === undefined || day > last) ? day : last;
+  }, undefined);
+
 /** The open place as it stands to a form; nothing where it is gone, or where this window sees no store. */
 export async function placeAt(calculator: Calculator, box: HTMLElement): Promise<AtPlace | undefined> {
+  await bringLeft();
   const places = await readPlaces();
   const place = places.find(({ id }) => id === kept('localStorage', placeKey));
   if (!place) return undefined;
   const { inputs } = calculator;
   const placePage = placePageOf(box);
   let pastureIds: readonly string[] = chosenIn(box).filter((id) => place.pastures.some((each) => each.id === id));
-  const clock = clockNow(box.dataset['built'] ?? '');
+  const clockHere = (built: string) => clockNow(built, lastDayOf(places));
+  const clock = clockHere(box.dataset['built'] ?? '');
   let todayDay = clock.answeredDay ?? clock.deviceDay;
   let isOthers = false;
   let redraw = (): void => {};
@@ -114,7 +132,7 @@ export async function placeAt(calculator: Calculator, box: HTMLElement): Promise
   };
 
   const at: AtPlace = {
-    clockNow,
+    clockNow: clockHere,
     place,
     places,
     takes: takesOf(calculator),
@@ -194,12 +212,6 @@ export async function placeAt(calculator: Calculator, box: HTMLElement): Promise
     },
     switchTo: (id) => {
       keep('localStorage', placeKey, id);
-      location.reload();
-    },
-    throwAway: async () => {
-      const { removePlace } = await import('./openHere.ts');
-      await removePlace(place.id);
-      forget('localStorage', placeKey);
       location.reload();
     },
     draw: (root, id, reach) => {

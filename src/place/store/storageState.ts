@@ -23,6 +23,7 @@ export type WhyMemory =
 export const stateWords = (state: StorageState): string | undefined => {
   if (state.is === 'kept') return undefined;
   if (state.is === 'full') return 'This device is full. Save the file now.';
+  if (state.why === 'damaged') return 'What is kept here is damaged and cannot be opened. This window keeps nothing. Nothing there was changed.';
   return state.why === 'newer'
     ? 'What is kept here was made by a newer copy of these pages. This window keeps nothing. Save the file before you close it.'
     : 'This window keeps nothing. Save the file before you close it.';

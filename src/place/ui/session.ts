@@ -186,9 +186,10 @@ export class Session {
     if (place.isDemo !== true) await navigator.storage?.persist?.().catch(() => false);
     this.tell();
   }
+  /** Its id begins so that every page can tell, at next to no weight. */
   async openDemo(): Promise<void> {
     const { demoPlace } = await import('../demo.ts');
-    await this.begins(demoPlace(newId(), this.parts.by, this.now.toISOString()));
+    await this.begins(demoPlace(`demo-${newId()}`, this.parts.by, this.now.toISOString()));
   }
   /** Takes the open place away for good, in one transaction. */
   async throwAway(): Promise<void> {
