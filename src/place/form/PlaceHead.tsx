@@ -128,7 +128,10 @@ export function drawPlaceHead(root: Element, props: HeadProps): () => void {
   box.className = 'at-place';
   root.before(box);
   let times = 0;
-  const draw = (): void => render(<PlaceHead key={times++} {...props} isLink={props.isLink && times === 1} />, box);
+  const draw = (): void => {
+    render(<PlaceHead key={times} {...props} isLink={props.isLink && times === 0} />, box);
+    times += 1;
+  };
   draw();
   return draw;
 }
