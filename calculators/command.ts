@@ -1,4 +1,4 @@
-import { createReadStream, createWriteStream, mkdtempSync, rmSync } from 'node:fs';
+import { createReadStream, createWriteStream, mkdtempSync, readFileSync, rmSync, statSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { Readable } from 'node:stream';
@@ -7,12 +7,14 @@ import { parseArgs } from 'node:util';
 import { calculatorOf, slugs } from './command/catalog.ts';
 import { describeAll } from './command/describe.ts';
 import { Refused, runOnce } from './command/runOnce.ts';
-import { runTable } from './command/runTable.ts';
+import { rowRangeOf, runTable } from './command/runTable.ts';
 
 const usage = `Runs a calculator as its page does.
 
   npm run --silent calc -- SLUG "rain=3in&area=40ac"   one calculation, as JSON; what is left out holds its default
+  npm run --silent calc -- SLUG --record rain.csv      the same with your record of days in place of its example
   npm run --silent calc -- SLUG --csv FILE             a table, a row a pasture, as CSV with the results
+  npm run --silent calc -- SLUG --csv FILE --rows 2001-4000   only these rows of it, counted with the header as row 1
   npm run --silent calc -- --list                      every calculator, its inputs and results, as JSON
 
 Inputs go by their names in a link. A number may carry its unit: 3in, 75mm, "3 1/2 in".
@@ -35,11 +37,25 @@ async function sayTable(pieces: AsyncIterable<string>): Promise<void> {
   }
 }
 
+/** The most that a record file may hold, far above a hundred years of days. */
+const mostRecordBytes = 20_000_000;
+function recordText(path: string): string {
+  if (statSync(path).size > mostRecordBytes) throw new Refused(`--record: ${path} is larger than ${mostRecordBytes / 1e6} MB.`);
+  return readFileSync(path, 'utf8');
+}
+
 async function answer(args: readonly string[]): Promise<void> {
   const { values, positionals } = parseArgs({
     args: [...args],
     allowPositionals: true,
-    options: { list: { type: 'boolean' }, csv: { type: 'string' }, carry: { type: 'string', multiple: true }, help: { type: 'boolean', short: 'h' } },
+    options: {
+      list: { type: 'boolean' },
+      record: { type: 'string' },
+      csv: { type: 'string' },
+      rows: { type: 'string' },
+      carry: { type: 'string', multiple: true },
+      help: { type: 'boolean', short: 'h' },
+    },
   });
   if (values.list === true) return say(JSON.stringify(await describeAll(), null, 2));
   const [slug, query = '', ...more] = positionals;
@@ -48,9 +64,15 @@ async function answer(args: readonly string[]): Promise<void> {
   const calculator = await calculatorOf(slug);
   if (!calculator) throw new Refused(`There is no calculator “${slug}”. These are known: ${slugs().join(', ')}.`);
   if (values.csv !== undefined && query !== '') throw new Refused('Give a query or a table, not both.');
-  if (values.csv === undefined) return say(JSON.stringify(runOnce(calculator, query), null, 2));
+  if (values.csv === undefined && values.rows !== undefined) throw new Refused('--rows belongs to a table: --csv FILE --rows 2001-4000.');
+  if (values.csv === undefined) {
+    const record = values.record === undefined ? undefined : recordText(values.record);
+    return say(JSON.stringify(runOnce(calculator, query, record), null, 2));
+  }
+  if (values.record !== undefined) throw new Refused('Give a record with one calculation, not with a table.');
+  const rows = values.rows === undefined ? undefined : rowRangeOf(values.rows);
   const notes: string[] = [];
-  await sayTable(runTable(calculator, values.csv, values.carry ?? [], (line) => notes.push(line)));
+  await sayTable(runTable(calculator, values.csv, values.carry ?? [], (line) => notes.push(line), rows));
   for (const note of notes) process.stderr.write(`${note}\n`);
 }
 

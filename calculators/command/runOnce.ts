@@ -101,9 +101,23 @@ function differences({ quantities }: Calculator, first: Ran, second: Ran): objec
   );
 }
 
-/** One calculation with all that the page says of it. */
-export function runOnce(calculator: Calculator, query: string): object {
-  const { form, notices } = fromLink(calculator, query.replace(/^\?/, ''));
+/**
+ * The texts of a form with a record in place of its example.
+ * @throws Refused where nothing of the kind is asked
+ */
+export function withRecord({ slug, inputs }: Calculator, texts: Texts, record: string): Texts {
+  const asked = Object.entries(inputs).filter(([, { kind }]) => kind === 'record');
+  const [key] = asked.map(([name]) => name);
+  if (key === undefined || asked.length > 1)
+    throw new Refused(`${slug} asks for ${key === undefined ? 'no record' : 'several records'}, so --record cannot be used with it.`);
+  return { ...texts, [key]: record };
+}
+
+/** One calculation with all that the page says of it. `record`: the text of a file that stands where the page has it pasted. */
+export function runOnce(calculator: Calculator, query: string, record?: string): object {
+  const { form: asked, notices } = fromLink(calculator, query.replace(/^\?/, ''));
+  const given = (texts: Texts): Texts => (record === undefined ? texts : withRecord(calculator, texts, record));
+  const form = { ...asked, this: given(asked.this), that: asked.that && given(asked.that) };
   const first = run(calculator, form.this);
   const second = form.that && run(calculator, form.that);
   return {

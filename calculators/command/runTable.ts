@@ -98,6 +98,21 @@ function watchDefaults({ inputs }: Calculator, { known }: Columns) {
   };
 }
 
+/** Rows of a file from one up to and with another, as a spreadsheet counts them: the header is row 1. */
+export interface RowRange {
+  readonly from: number;
+  readonly to: number;
+}
+const allRows: RowRange = { from: 2, to: Number.POSITIVE_INFINITY };
+
+/** @throws Refused for what is no range of rows below the header */
+export function rowRangeOf(text: string): RowRange {
+  const [, from, to] = /^(\d{1,9})-(\d{1,9})$/.exec(text) ?? [];
+  const range = { from: Number(from), to: Number(to) };
+  if (range.from >= 2 && range.to >= range.from) return range;
+  throw new Refused(`--rows takes a first and a last row, such as 2001-4000, not “${text}”. The header is row 1, so the first can be 2.`);
+}
+
 /** Of a wrong column each row would say the same. */
 const mostDoubts = 5;
 
@@ -111,6 +126,7 @@ export async function* runTable(
   path: string,
   carried: readonly string[],
   tell: (line: string) => void,
+  rows: RowRange = allRows,
 ): AsyncGenerator<string> {
   const results = resultsOf(calculator);
   let columns: Columns | undefined;
@@ -121,6 +137,7 @@ export async function* runTable(
   let at = 0;
   for await (const piece of csvRows(path)) {
     const lines: (readonly string[])[] = [];
+    if (at > rows.to) break;
     for (const cells of piece) {
       at += 1;
       if (!columns || !defaults) {
@@ -129,7 +146,7 @@ export async function* runTable(
         lines.push([...columns.names, ...results.map(([name, quantity]) => (quantity.kind === 'number' ? `${name} (${quantity.unit})` : name))]);
         continue;
       }
-      if (cells.every((cell) => cell.trim() === '')) continue;
+      if (at < rows.from || at > rows.to || cells.every((cell) => cell.trim() === '')) continue;
       const { names, known } = columns;
       const given = names.flatMap((name, index): [string, string][] => {
         const cell = cells[index];
@@ -146,6 +163,7 @@ export async function* runTable(
     if (lines.length > 0) yield `${csvFormatRows(lines.map((cells) => cells.map(spreadsheetCell)))}\n`;
   }
   if (!columns) throw new Refused('This table is empty.');
+  if (at < rows.from && rows.from > 2) throw new Refused(`--rows begins at row ${rows.from}, and this table ends at row ${at}.`);
   for (const line of [...doubts, ...(moreDoubts > 0 ? [`And ${moreDoubts} more numbers that look wrong.`] : []), ...(defaults?.said() ?? [])])
     tell(line);
 }

@@ -1,4 +1,5 @@
 import type { UnitSystem } from '../units/units.ts';
+import type { Compares } from './compares.ts';
 import { shortHelpText } from './helpLines.ts';
 import { withoutHollowRanges, withUnitOnce } from './hollowRanges.ts';
 import type { Inputs, Named, ValuesOf } from './inputs.ts';
@@ -73,6 +74,8 @@ export interface Work<I extends Inputs, R> {
   readonly inputs: I & Named<I>;
   readonly refusals?: readonly Refusal<I>[];
   readonly compute: (inputs: ValuesOf<I>) => R;
+  /** It runs long: the same a slice at a time, yielding the share that is done. Pages then run it beside the form, show how far it is, and can stop it. */
+  readonly computeBySteps?: (inputs: ValuesOf<I>) => Generator<number, R>;
 }
 type Show<V> = (name: keyof V & string) => string;
 /** Second call: what is said. By then the results have their types. */
@@ -104,6 +107,8 @@ export interface Words<I extends Inputs, R> {
   readonly morePictures?: readonly Picture<ValuesOf<I> & R, R>[];
   /** What is shown together with its parts, where the picture does not show it so. A part may be the whole of smaller ones. */
   readonly wholes?: readonly Whole<NumberKeys<ValuesOf<I> & R>>[];
+  /** How two visits are compared by it, where it is a test that is made again. */
+  readonly compares?: Compares;
   readonly calendar?: { readonly [K in RowsKeys<R>]: CalendarOf<R, K> }[RowsKeys<R>];
   /** What people ask next, with what is known by then: `leading([…])` of `leads.ts`. */
   readonly leadsTo?: Leading<ValuesOf<I> & R>;
@@ -186,6 +191,7 @@ export interface Calculator {
   /** Numbers that are told together with their parts, by name. */
   readonly wholes: readonly Whole[];
   readonly hasCalendar: boolean;
+  readonly compares?: Compares;
   readonly leadsTo: readonly PlainLead[];
   readonly sources: readonly string[];
   readonly topic: Topic;
@@ -193,6 +199,10 @@ export interface Calculator {
   readonly guides: readonly string[];
   readonly changes: readonly { readonly version: number; readonly say: string }[];
   readonly run: (values: Values, system?: UnitSystem) => Run;
+  /** `long`: pages run it by steps, beside the form, show how far it is, and can stop it. */
+  readonly runs?: 'long';
+  /** The same as `run` where it runs long, yielding the share that is done. */
+  readonly runBySteps?: (values: Values, system?: UnitSystem) => Generator<number, Run>;
 }
 
 /** The note to take along, of one side or of both, with whom to call where the calculation weighs on people. */
@@ -210,7 +220,7 @@ export const noteOf = (
 export const defineCalculator = <const I extends Inputs, R extends object>(work: Work<I, R>) => ({
   describe: (words: Words<I, R> & { readonly quantities: Readonly<Record<string, Quantity>> }): Calculator => {
     type V = ValuesOf<I> & R;
-    const { inputs } = work;
+    const { inputs, computeBySteps } = work;
     const steps = stepsOf(words.steps);
     const told = words.results.flat();
     const useOf = (step: Step<V, R>, values: V): StepUse => {
@@ -233,9 +243,46 @@ export const defineCalculator = <const I extends Inputs, R extends object>(work:
         return list.flatMap((row, index) => input.refuse(row).map(({ at, say }) => ({ at: `${key}.${index}.${at}`, say })));
       }),
     ];
-    const rangesOf = (all: V, plain: PlainValues, system: UnitSystem, length: 'says' | 'short'): Outcome['ranges'] =>
-      tellRanges(told, all, length, (name) => printName(calculator, plain, name, system));
     const said = ({ lead, life, say, source }: Caution<V>): Said => ({ lead, life: life === true, say, source });
+    const readyOf = (values: Values): { readonly values: Values & ValuesOf<I> } | { readonly refusals: readonly Problem[] } => {
+      if (!areValuesOf(inputs, values)) throw new TypeError(`${work.slug}: values do not fit the inputs`);
+      const refusals = refusalsOf(values);
+      return refusals.length > 0 ? { refusals } : { values };
+    };
+    const outcomeOf = (values: Values & ValuesOf<I>, results: R, system: UnitSystem): Run => {
+      if (!isComputed(results)) throw new RangeError(`${work.slug}: a result is not finite`);
+      const all: V = { ...values, ...results };
+      const plain: Outcome['values'] = { ...plainInputs(inputs, values), ...results };
+      const list: unknown = words.calendar && results[words.calendar.rows];
+      // A result stands in a range, in its short form and in the note: printed once.
+      const printed = new Map<string, string>();
+      const show = (name: string): string => {
+        const text = printed.get(name) ?? printName(calculator, plain, name, system);
+        printed.set(name, text);
+        return text;
+      };
+      return {
+        outcome: {
+          values: plain,
+          computed: results,
+          shown: told.filter(({ when }) => when === undefined || when(all)).map(({ of }) => of),
+          ranges: tellRanges(told, all, 'says', show),
+          shorts: tellRanges(told, all, 'short', show),
+          cautions: words.cautions.filter((caution) => caution.when(all)).map(said),
+          uses: steps.map((step) => useOf(step, all)),
+          note: withUnitOnce(withoutHollowRanges(words.note(all, show))),
+          calendar:
+            words.calendar && Array.isArray(list)
+              ? list.map((row) => ({
+                  day: Number(row[words.calendar?.day ?? '']),
+                  title: words.calendar?.title(row) ?? '',
+                  text: words.calendar?.text(row) ?? '',
+                }))
+              : [],
+          ...(words.leadsTo && { leads: words.leadsTo.follow(all, plain, calculator) }),
+        },
+      };
+    };
     const calculator: Calculator = {
       slug: work.slug,
       version: work.version,
@@ -267,6 +314,7 @@ export const defineCalculator = <const I extends Inputs, R extends object>(work:
       morePictures: words.morePictures ?? [],
       wholes: [...(words.wholes ?? []), ...[words.picture, ...(words.morePictures ?? [])].flatMap(wholesOf)],
       hasCalendar: words.calendar !== undefined,
+      ...(words.compares && { compares: words.compares }),
       leadsTo: words.leadsTo?.list ?? [],
       sources: words.sources,
       topic: words.topic,
@@ -274,36 +322,16 @@ export const defineCalculator = <const I extends Inputs, R extends object>(work:
       guides: words.guides,
       changes: words.changes ?? [],
       run: (values, system = 'us') => {
-        if (!areValuesOf(inputs, values)) throw new TypeError(`${work.slug}: values do not fit the inputs`);
-        const refusals = refusalsOf(values);
-        if (refusals.length > 0) return { refusals };
-        const results = work.compute(values);
-        if (!isComputed(results)) throw new RangeError(`${work.slug}: a result is not finite`);
-        const all: V = { ...values, ...results };
-        const plain: Outcome['values'] = { ...plainInputs(inputs, values), ...results };
-        const list: unknown = words.calendar && results[words.calendar.rows];
-        return {
-          outcome: {
-            values: plain,
-            computed: results,
-            shown: told.filter(({ when }) => when === undefined || when(all)).map(({ of }) => of),
-            ranges: rangesOf(all, plain, system, 'says'),
-            shorts: rangesOf(all, plain, system, 'short'),
-            cautions: words.cautions.filter((caution) => caution.when(all)).map(said),
-            uses: steps.map((step) => useOf(step, all)),
-            note: withUnitOnce(withoutHollowRanges(words.note(all, (name) => printName(calculator, plain, name, system)))),
-            calendar:
-              words.calendar && Array.isArray(list)
-                ? list.map((row) => ({
-                    day: Number(row[words.calendar?.day ?? '']),
-                    title: words.calendar?.title(row) ?? '',
-                    text: words.calendar?.text(row) ?? '',
-                  }))
-                : [],
-            ...(words.leadsTo && { leads: words.leadsTo.follow(all, plain, calculator) }),
-          },
-        };
+        const ready = readyOf(values);
+        return 'refusals' in ready ? ready : outcomeOf(ready.values, work.compute(ready.values), system);
       },
+      ...(computeBySteps && {
+        runs: 'long',
+        *runBySteps(values: Values, system: UnitSystem = 'us') {
+          const ready = readyOf(values);
+          return 'refusals' in ready ? ready : outcomeOf(ready.values, yield* computeBySteps(ready.values), system);
+        },
+      }),
     };
     return calculator;
   },

@@ -14,6 +14,7 @@ export type Picture<V, R> =
         | RowSpans<K, keyof RowOf<R[K]> & string, NumberKeys<V>>
         | Bars<K, keyof RowOf<R[K]> & string>
         | Lines<K, keyof RowOf<R[K]> & string, NumberKeys<V>>
+        | Strip<K, keyof RowOf<R[K]> & string, NumberKeys<V> | (keyof RowOf<R[K]> & string)>
         | Face<NumberKeys<V>, FaceLayers<K, keyof RowOf<R[K]> & string, NumberKeys<V>>>;
     }[RowsKeys<R>];
 /** Drawn only where a choice or a word among the results is one of these: a pond for those who have one. */
@@ -155,7 +156,16 @@ export interface Lines<K extends string = string, C extends string = string, N e
   /** A place on the common axis that has a name of its own, in the unit of the axis. Left out where it does not lie inside, or where two sides do not share it. */
   readonly mark?: SpanMark<N>;
 }
-export type PlainPicture = Face | Shares | Spans | Bars | Lines;
+/** Lanes over one span of days, and the ground on any of them: the reader moves along it. */
+export interface Strip<K extends string = string, C extends string = string, N extends string = string> extends Where {
+  readonly kind: 'strip';
+  readonly rows: K;
+  readonly x: C;
+  readonly lanes: readonly { readonly of: C; readonly as: 'curve' | 'bars' }[];
+  /** A cut through the ground on the chosen day: it names columns of the rows as well, and its layers are the chosen row alone. */
+  readonly face: Face<N, FaceLayers<K, C, N>>;
+}
+export type PlainPicture = Face | Shares | Spans | Bars | Lines | Strip;
 
 /** What a face can be about. Each is drawn by a file of its own, so that a page fetches one. */
 const subjects = ['water', 'tray', 'lies', 'layers', 'counts', 'hard', 'ring', 'loss', 'pond'] as const;

@@ -13,7 +13,9 @@ export type Fit = { readonly kind: 'fits'; readonly ratePerDay: number } | { rea
 /** What is left of the stand at midwinter when a pasture's growth is fitted. */
 const clearedToLbPerAc = 300;
 const cleared: Start = { ...usualStart, greenLbPerAc: clearedToLbPerAc / 2, deadLbPerAc: clearedToLbPerAc / 2 };
-const halvings = 40;
+/** Rates so near each other, or a yield so little over the one wanted, tell nothing apart. */
+const closest = 1e-12;
+const nearEnough = 1e-10;
 
 /** Nothing grazes, nothing is fed: a paddock left to itself. */
 const ungrazed: Management = {
@@ -38,16 +40,36 @@ export function median(values: readonly number[]): number {
   return sorted.length % 2 === 1 ? at(middle) : (at(middle - 1) + at(middle)) / 2;
 }
 
-/** Least rate up to 1 a day at which the median whole year gives what is wanted, by halving. */
+/**
+ * Rate up to 1 a day at which the median whole year gives what is wanted: between two rates of which one gives too little and the other enough, where the
+ * straight line between them meets it (the end that stays counts half, so that both draw near), and in their middle wherever that has not halved the way in
+ * three steps, as where hay is cut only if enough stands.
+ */
 function rateFor(wanted: number, yearsAt: (ratePerDay: number) => readonly number[]): Fit {
-  const gives = (ratePerDay: number): boolean => median(yearsAt(ratePerDay)) >= wanted;
-  if (yearsAt(1).length === 0 || !gives(1)) return { kind: 'too-high' };
-  let low = 0;
+  const most = yearsAt(1);
+  if (most.length === 0 || median(most) < wanted) return { kind: 'too-high' };
+  const beyond = (ratePerDay: number): number => median(yearsAt(ratePerDay)) - wanted;
+  let [low, belowAt] = [0, beyond(0)];
+  if (belowAt >= 0) return { kind: 'fits', ratePerDay: 0 };
   let high = 1;
-  for (let step = 0; step < halvings; step += 1) {
-    const middle = (low + high) / 2;
-    if (gives(middle)) high = middle;
-    else low = middle;
+  let [aboveAt, over] = [median(most) - wanted, median(most) - wanted];
+  let kept = 0;
+  let width = 1;
+  for (let step = 1; high - low > closest && over > nearEnough * wanted; step += 1) {
+    const isSlow = step % 3 === 0 && high - low > width / 2;
+    if (step % 3 === 0) width = high - low;
+    const line = low + ((high - low) * -belowAt) / (aboveAt - belowAt);
+    const rate = isSlow || line <= low || line >= high ? (low + high) / 2 : line;
+    const found = beyond(rate);
+    if (found >= 0) {
+      [high, aboveAt, over] = [rate, found, found];
+      if (kept > 0) belowAt /= 2;
+      kept = 1;
+    } else {
+      [low, belowAt] = [rate, found];
+      if (kept < 0) aboveAt /= 2;
+      kept = -1;
+    }
   }
   return { kind: 'fits', ratePerDay: high };
 }
@@ -84,7 +106,11 @@ export function fittedRate(place: FitPlace, usualLbPerAc: number): Fit {
 }
 
 /** Rate at which the median year's cuts of a meadow give its usual hay, dry: a meadow is fitted to what goes into the barn, not to a peak. */
-export function fittedMeadowRate(place: FitPlace, management: Management, hayLbPerAc: number): Fit {
+export function fittedMeadowRate(
+  place: FitPlace,
+  management: Pick<Management, 'cutOn' | 'cutLeavesLbPerAc' | 'cutWorthLbPerAc' | 'hayKeptShare'>,
+  hayLbPerAc: number,
+): Fit {
   const { cutOn, cutLeavesLbPerAc, cutWorthLbPerAc, hayKeptShare } = management;
   return rateFor(hayLbPerAc, (ratePerDay) => {
     const outcome = runAlone(place, ratePerDay, { ...ungrazed, cutOn, cutLeavesLbPerAc, cutWorthLbPerAc, hayKeptShare });

@@ -6,7 +6,10 @@
 /** One day of the sky, the same for both managements. */
 export const SKY = { rain: 0, melt: 1, reference: 2, response: 3, frost: 4, rot: 5, erosivity: 6, width: 8 } as const;
 
-/** What a paddock is: its size, soil, curve numbers, grass; and what follows from them, worked out once. */
+/**
+ * What a paddock is: its size, soil, curve numbers, grass; and what follows from them, worked out once. `perPoorer` and `perBetter` say how far the curve
+ * number moves for a percent of cover below and above the fair middle.
+ */
 export const GROUND = {
   area: 0,
   available: 1,
@@ -16,12 +19,12 @@ export const GROUND = {
   perSlowing: 5,
   perTop: 6,
   perBelow: 7,
-  poor: 8,
-  fair: 9,
-  good: 10,
-  poorMiddle: 11,
-  fairMiddle: 12,
-  goodMiddle: 13,
+  fair: 8,
+  poorMiddle: 9,
+  fairMiddle: 10,
+  goodMiddle: 11,
+  perPoorer: 12,
+  perBetter: 13,
   perCeiling: 14,
   rate: 15,
   bareLoss: 16,
@@ -105,6 +108,12 @@ export function numberAt(numbers: Float64Array, index: number): number {
 /** The same of whole numbers; apart, so that each of the two meets one kind of array only and stays fast. */
 export function wholeAt(numbers: Int32Array, index: number): number {
   return numbers[index] ?? missing(index);
+}
+/** The rows of a flat array. Within a row each place is a constant, which is found with half the work of a place in the whole. */
+export const rowsOf = (numbers: Float64Array, width: number): readonly Float64Array[] =>
+  Array.from({ length: numbers.length / width }, (_, row) => numbers.subarray(row * width, (row + 1) * width));
+export function rowAt(rows: readonly Float64Array[], index: number): Float64Array {
+  return rows[index] ?? missing(index);
 }
 export function add(numbers: Float64Array, index: number, value: number): void {
   numbers[index] = numberAt(numbers, index) + value;

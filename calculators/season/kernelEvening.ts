@@ -1,23 +1,44 @@
-import { add, FLAG, GROUND, numberAt, STATE, SUM, TRACE, wholeAt, YEAR } from './flat.ts';
+import { add, FLAG, GROUND, HERD, numberAt, rowAt, STATE, SUM, TRACE, wholeAt, YEAR } from './flat.ts';
 import type { Memory } from './memory.ts';
 import type { Plan } from './plan.ts';
 
+// Constants of this module are folded into the code when it is compiled; those of another are looked up each time.
+const { green: greenState, dead: deadState, litter: litterState, rest: restState } = STATE;
+const { area: areaGround } = GROUND;
+const { eaten: eatenSum, trampled: trampledSum, grazedDays: grazedDaysSum, stubbleBroken: stubbleBrokenSum } = SUM;
+const { width: widthTrace, eaten: eatenTrace } = TRACE;
+const {
+  width: widthYear,
+  demand: demandYear,
+  eaten: eatenYear,
+  grazedDays: grazedDaysYear,
+  fed: fedYear,
+  fromBarn: fromBarnYear,
+  fromBarnInSeason: fromBarnInSeasonYear,
+  days: daysYear,
+} = YEAR;
+const { keptShare: keptShareHerd } = HERD;
+const { inSeason: inSeasonFlag } = FLAG;
+
 /** Grazing where the herd is, hay for what it did not get, and the sums of the side. */
-export function kernelEvening(plan: Plan, memory: Memory, day: number, ofPeriod: number, grazed: number, demand: number, made: number): void {
-  const { ground, paddocks } = plan;
+export function kernelEvening(plan: Plan, memory: Memory, day: number, ofPeriod: number, grazed: number): void {
+  const { paddocks, grounds } = plan;
   const { management: rule } = plan.side;
-  const { state, sums, years, trace } = memory;
-  const traced = (day - memory.tracedFrom) * paddocks * TRACE.width;
+  const { states, years, trace } = memory;
+  const traced = (day - memory.tracedFrom) * paddocks * widthTrace;
   const isTraced = trace !== undefined && traced >= 0 && traced < trace.length;
-  const y = ofPeriod * YEAR.width;
+  const y = ofPeriod * widthYear;
+  const demand = numberAt(plan.demandLb, day) * numberAt(memory.herd, keptShareHerd);
   let eatenLb = 0;
   if (grazed >= 0) {
-    const s = grazed * STATE.width;
-    const u = (ofPeriod * paddocks + grazed) * SUM.width;
-    const area = numberAt(ground, grazed * GROUND.width + GROUND.area);
-    const green = numberAt(state, s + STATE.green);
-    const dead = numberAt(state, s + STATE.dead);
+    const state = rowAt(states, grazed);
+    const ground = rowAt(grounds, grazed);
+    const sums = rowAt(memory.sumRows, ofPeriod * paddocks + grazed);
+    const green = numberAt(state, greenState);
+    const dead = numberAt(state, deadState);
     const mass = green + dead;
+    // The divisions of the readable bite, not one over them: on bare ground the last bit decides whether anything still stands.
+    const area = numberAt(ground, areaGround);
     const within = Math.max(0, mass - rule.outOfReachLbPerAc);
     const wanted = demand * Math.min(1, mass / rule.fullIntakeFromLbPerAc);
     const eaten = Math.min(wanted / area, within / (1 + rule.trampledPerEaten));
@@ -28,33 +49,31 @@ export function kernelEvening(plan: Plan, memory: Memory, day: number, ofPeriod:
     const fromGreen = Math.min(green, Math.max(gone - dead, gone * greenShare));
     const greenLeft = green - fromGreen;
     const deadLeft = Math.max(0, dead - (gone - fromGreen));
-    state[s + STATE.green] = greenLeft;
-    state[s + STATE.dead] = deadLeft;
-    add(state, s + STATE.litter, trampled);
-    state[s + STATE.rest] = 0;
+    state[greenState] = greenLeft;
+    state[deadState] = deadLeft;
+    state[litterState] = numberAt(state, litterState) + trampled;
+    state[restState] = 0;
     eatenLb = eaten * area;
-    add(sums, u + SUM.eaten, eaten);
-    add(sums, u + SUM.trampled, trampled);
-    add(sums, u + SUM.grazedDays, 1);
-    if (greenLeft + deadLeft < rule.stubbleLbPerAc) add(sums, u + SUM.stubbleBroken, 1);
-    add(years, y + YEAR.eaten, eatenLb);
-    if (demand > 0) add(years, y + YEAR.grazedDays, eatenLb / demand);
-    if (isTraced) trace[traced + grazed * TRACE.width + TRACE.eaten] = eaten;
+    sums[eatenSum] = numberAt(sums, eatenSum) + eaten;
+    sums[trampledSum] = numberAt(sums, trampledSum) + trampled;
+    sums[grazedDaysSum] = numberAt(sums, grazedDaysSum) + 1;
+    if (greenLeft + deadLeft < rule.stubbleLbPerAc) sums[stubbleBrokenSum] = numberAt(sums, stubbleBrokenSum) + 1;
+    years[y + eatenYear] = numberAt(years, y + eatenYear) + eatenLb;
+    if (demand > 0) years[y + grazedDaysYear] = numberAt(years, y + grazedDaysYear) + eatenLb / demand;
+    if (isTraced) trace[traced + grazed * widthTrace + eatenTrace] = eaten;
   }
   const fed = demand > eatenLb ? demand - eatenLb : 0;
   const fromBarn = fed / (1 - rule.feedingLossShare);
   if (rule.feedPaddock !== undefined) {
-    add(state, rule.feedPaddock * STATE.width + STATE.litter, (fromBarn - fed) / numberAt(ground, rule.feedPaddock * GROUND.width + GROUND.area));
+    add(rowAt(states, rule.feedPaddock), litterState, (fromBarn - fed) / numberAt(rowAt(grounds, rule.feedPaddock), areaGround));
   }
-  add(years, y + YEAR.demand, demand);
-  add(years, y + YEAR.fed, fed);
-  add(years, y + YEAR.fromBarn, fromBarn);
-  if ((wholeAt(plan.flags, day) & FLAG.inSeason) !== 0) add(years, y + YEAR.fromBarnInSeason, fromBarn);
-  add(years, y + YEAR.made, made);
-  add(years, y + YEAR.days, 1);
+  years[y + demandYear] = numberAt(years, y + demandYear) + demand;
+  years[y + fedYear] = numberAt(years, y + fedYear) + fed;
+  years[y + fromBarnYear] = numberAt(years, y + fromBarnYear) + fromBarn;
+  if ((wholeAt(plan.flags, day) & inSeasonFlag) !== 0) years[y + fromBarnInSeasonYear] = numberAt(years, y + fromBarnInSeasonYear) + fromBarn;
+  years[y + daysYear] = numberAt(years, y + daysYear) + 1;
   if (!isTraced) return;
   for (let paddock = 0; paddock < paddocks; paddock += 1) {
-    for (let field = 0; field < STATE.rest; field += 1)
-      trace[traced + paddock * TRACE.width + field] = numberAt(state, paddock * STATE.width + field);
+    for (let field = 0; field < restState; field += 1) trace[traced + paddock * widthTrace + field] = numberAt(rowAt(states, paddock), field);
   }
 }

@@ -1,42 +1,53 @@
-import { add, FLAG, GROUND, HERD, numberAt, STATE, wholeAt, YEAR } from './flat.ts';
+import { FLAG, GROUND, HERD, numberAt, rowAt, STATE, wholeAt, YEAR } from './flat.ts';
 import { type Memory, nowhere } from './memory.ts';
 import type { Plan } from './plan.ts';
 import type { Sky } from './sky.ts';
 import { isWithin } from './weather.ts';
 
+// Constants of this module are folded into the code when it is compiled; those of another are looked up each time.
+const { green: greenState, dead: deadState, rest: restState } = STATE;
+const { area: areaGround, isMeadow: isMeadowGround, grazedFrom: grazedFromGround } = GROUND;
+const { paddock: paddockHerd, daysIn: daysInHerd, isPulled: isPulledHerd, keptShare: keptShareHerd } = HERD;
+const { moves: movesYear, pulledOn: pulledOnYear } = YEAR;
+const { inSeason: inSeasonFlag, turnOut: turnOutFlag, sell: sellFlag } = FLAG;
+
 /** `isOpen` of the readable herd. */
-function isOpenAt({ ground, side }: Plan, paddock: number, monthDay: number): boolean {
-  const g = paddock * GROUND.width;
-  if (numberAt(ground, g + GROUND.isMeadow) === 0) return true;
-  const from = numberAt(ground, g + GROUND.grazedFrom);
-  return from > 0 && isWithin(monthDay, from, side.management.pull);
+function isOpenAt(ground: Float64Array, monthDay: number, pull: number): boolean {
+  if (numberAt(ground, isMeadowGround) === 0) return true;
+  const from = numberAt(ground, grazedFromGround);
+  return from > 0 && isWithin(monthDay, from, pull);
 }
-const standingAt = (state: Float64Array, paddock: number): number =>
-  numberAt(state, paddock * STATE.width + STATE.green) + numberAt(state, paddock * STATE.width + STATE.dead);
+const standingIn = (state: Float64Array): number => numberAt(state, greenState) + numberAt(state, deadState);
 
-function daysAheadAt(plan: Plan, state: Float64Array, monthDay: number, demandLb: number): number {
-  const { stubbleLbPerAc, usableShare } = plan.side.management;
+/** Whether the feed ahead lasts less than so many days. Only whole numbers and arrays cross between these functions: a fraction would be made an object. */
+function isShortOfFeed(plan: Plan, { states, herd }: Memory, day: number, monthDay: number, belowDays: number): boolean {
+  const { grounds, paddocks } = plan;
+  const { stubbleLbPerAc, usableShare, pull } = plan.side.management;
   let feedLb = 0;
-  for (let paddock = 0; paddock < plan.paddocks; paddock += 1) {
-    if (!isOpenAt(plan, paddock, monthDay)) continue;
-    feedLb += Math.max(0, standingAt(state, paddock) - stubbleLbPerAc) * numberAt(plan.ground, paddock * GROUND.width + GROUND.area);
+  for (let paddock = 0; paddock < paddocks; paddock += 1) {
+    const ground = rowAt(grounds, paddock);
+    if (!isOpenAt(ground, monthDay, pull)) continue;
+    const above = standingIn(rowAt(states, paddock)) - stubbleLbPerAc;
+    if (above > 0) feedLb += above * numberAt(ground, areaGround);
   }
-  return (usableShare * feedLb) / demandLb;
+  return (usableShare * feedLb) / (numberAt(plan.demandLb, day) * numberAt(herd, keptShareHerd)) < belowDays;
 }
 
-function readyAt(plan: Plan, state: Float64Array, monthDay: number, here: number): number {
-  const { management } = plan.side;
-  const entry = management.stubbleLbPerAc + management.entryAboveLbPerAc;
+function readyAt(plan: Plan, states: readonly Float64Array[], monthDay: number, here: number): number {
+  const { grounds, paddocks } = plan;
+  const { stubbleLbPerAc, entryAboveLbPerAc, leastRestDays, pull, next } = plan.side.management;
+  const entry = stubbleLbPerAc + entryAboveLbPerAc;
   let best = nowhere;
   let most = -1;
   let paddock = here;
-  for (let step = 1; step <= plan.paddocks; step += 1) {
+  for (let step = 1; step <= paddocks; step += 1) {
     paddock += 1;
-    if (paddock >= plan.paddocks) paddock = 0;
-    if (paddock === here || !isOpenAt(plan, paddock, monthDay)) continue;
-    const mass = standingAt(state, paddock);
-    if (numberAt(state, paddock * STATE.width + STATE.rest) < management.leastRestDays || mass < entry) continue;
-    if (management.next === 'in-order') return paddock;
+    if (paddock >= paddocks) paddock = 0;
+    if (paddock === here || !isOpenAt(rowAt(grounds, paddock), monthDay, pull)) continue;
+    const state = rowAt(states, paddock);
+    const mass = standingIn(state);
+    if (numberAt(state, restState) < leastRestDays || mass < entry) continue;
+    if (next === 'in-order') return paddock;
     if (mass > most) {
       most = mass;
       best = paddock;
@@ -45,12 +56,12 @@ function readyAt(plan: Plan, state: Float64Array, monthDay: number, here: number
   return best;
 }
 
-function tallestAt(plan: Plan, state: Float64Array, monthDay: number): number {
+function tallestAt({ grounds, paddocks, side }: Plan, states: readonly Float64Array[], monthDay: number): number {
   let best = nowhere;
   let most = -1;
-  for (let paddock = 0; paddock < plan.paddocks; paddock += 1) {
-    const mass = standingAt(state, paddock);
-    if (mass > most && isOpenAt(plan, paddock, monthDay)) {
+  for (let paddock = 0; paddock < paddocks; paddock += 1) {
+    const mass = standingIn(rowAt(states, paddock));
+    if (mass > most && isOpenAt(rowAt(grounds, paddock), monthDay, side.management.pull)) {
       most = mass;
       best = paddock;
     }
@@ -60,52 +71,51 @@ function tallestAt(plan: Plan, state: Float64Array, monthDay: number): number {
 
 /** Where the herd goes from `here` on a day in season: stays, moves, or goes where most stands. */
 function goesTo(plan: Plan, memory: Memory, monthDay: number, here: number, year: number): number {
-  const { herd, state, years } = memory;
-  const { management } = plan.side;
-  const standing = here < 0 ? 0 : standingAt(state, here);
-  const isOpenHere = here >= 0 && isOpenAt(plan, here, monthDay);
-  const isAbove = standing > management.stubbleLbPerAc;
-  const isStaying = management.whenShort === 'stay';
-  if (isOpenHere && isAbove && numberAt(herd, HERD.daysIn) < management.mostDaysIn) {
-    add(herd, HERD.daysIn, 1);
+  const { herd, states, years } = memory;
+  const { stubbleLbPerAc, whenShort, mostDaysIn, pull } = plan.side.management;
+  const isOpenHere = here >= 0 && isOpenAt(rowAt(plan.grounds, here), monthDay, pull);
+  const isAbove = here >= 0 && standingIn(rowAt(states, here)) > stubbleLbPerAc;
+  const isStaying = whenShort === 'stay';
+  const daysIn = numberAt(herd, daysInHerd);
+  if (isOpenHere && isAbove && daysIn < mostDaysIn) {
+    herd[daysInHerd] = daysIn + 1;
     return here;
   }
-  let next = readyAt(plan, state, monthDay, here);
+  let next = readyAt(plan, states, monthDay, here);
   if (next < 0 && isOpenHere && (isAbove || isStaying)) {
-    add(herd, HERD.daysIn, 1);
+    herd[daysInHerd] = daysIn + 1;
     return here;
   }
-  if (next < 0 && isStaying) next = tallestAt(plan, state, monthDay);
-  herd[HERD.daysIn] = 1;
-  if (next >= 0) add(years, year + YEAR.moves, 1);
+  if (next < 0 && isStaying) next = tallestAt(plan, states, monthDay);
+  herd[daysInHerd] = 1;
+  if (next >= 0) years[year + movesYear] = numberAt(years, year + movesYear) + 1;
   return next;
 }
 
 /** `herdMorning` over flat arrays. Gives the paddock grazed today, or `nowhere`; `year` is where the sums of the day's period begin. */
 export function kernelHerd(plan: Plan, sky: Sky, memory: Memory, day: number, year: number): number {
-  const { herd, state, years } = memory;
+  const { herd } = memory;
   const { pullBelowDays, sale } = plan.side.management;
   const flag = wholeAt(plan.flags, day);
   const monthDay = wholeAt(sky.monthDay, day);
-  const fullDemand = numberAt(plan.demandLb, day);
-  if (flag & FLAG.turnOut) {
-    herd[HERD.paddock] = nowhere;
-    herd[HERD.daysIn] = 0;
-    herd[HERD.isPulled] = 0;
-    herd[HERD.keptShare] = 1;
+  if (flag & turnOutFlag) {
+    herd[paddockHerd] = nowhere;
+    herd[daysInHerd] = 0;
+    herd[isPulledHerd] = 0;
+    herd[keptShareHerd] = 1;
   }
-  if (flag & FLAG.sell && sale !== undefined && fullDemand > 0) {
-    if (daysAheadAt(plan, state, monthDay, fullDemand * numberAt(herd, HERD.keptShare)) < sale.belowDays) herd[HERD.keptShare] = 1 - sale.share;
+  const isWanting = numberAt(plan.demandLb, day) > 0;
+  if (flag & sellFlag && sale !== undefined && isWanting) {
+    if (isShortOfFeed(plan, memory, day, monthDay, sale.belowDays)) herd[keptShareHerd] = 1 - sale.share;
   }
-  const demand = fullDemand * numberAt(herd, HERD.keptShare);
-  const isGrazing = (flag & FLAG.inSeason) !== 0 && numberAt(herd, HERD.isPulled) === 0 && demand > 0;
-  if (isGrazing && pullBelowDays > 0 && daysAheadAt(plan, state, monthDay, demand) < pullBelowDays) {
-    herd[HERD.isPulled] = 1;
-    years[year + YEAR.pulledOn] = monthDay;
-    herd[HERD.paddock] = nowhere;
+  const isGrazing = (flag & inSeasonFlag) !== 0 && numberAt(herd, isPulledHerd) === 0 && isWanting && numberAt(herd, keptShareHerd) > 0;
+  if (isGrazing && pullBelowDays > 0 && isShortOfFeed(plan, memory, day, monthDay, pullBelowDays)) {
+    herd[isPulledHerd] = 1;
+    memory.years[year + pulledOnYear] = monthDay;
+    herd[paddockHerd] = nowhere;
     return nowhere;
   }
-  const goes = isGrazing ? goesTo(plan, memory, monthDay, numberAt(herd, HERD.paddock), year) : nowhere;
-  herd[HERD.paddock] = goes;
+  const goes = isGrazing ? goesTo(plan, memory, monthDay, numberAt(herd, paddockHerd), year) : nowhere;
+  herd[paddockHerd] = goes;
   return goes;
 }

@@ -1,7 +1,7 @@
+import { pastureCoverFactor } from '../math/erosion/pastureCoverFactor.ts';
 import { need } from '../math/need.ts';
 import { antecedentCurveNumber } from '../math/runoff/antecedentCurveNumber.ts';
-import { pastureCover } from '../tables/pastureCover.ts';
-import { FLAG, GROUND } from './flat.ts';
+import { FLAG, GROUND, rowAt, rowsOf } from './flat.ts';
 import type { Paddock, Side, StockRow } from './side.ts';
 import type { Sky } from './sky.ts';
 import { isWithin, type MonthDay } from './weather.ts';
@@ -10,26 +10,31 @@ import { isWithin, type MonthDay } from './weather.ts';
 export interface Plan {
   readonly side: Side;
   readonly paddocks: number;
-  /** `GROUND.width` numbers a paddock. */
-  readonly ground: Float64Array;
+  /** A row of `GROUND.width` numbers a paddock. */
+  readonly grounds: readonly Float64Array[];
   /** What all stock would eat, day by day, pounds of dry matter. */
   readonly demandLb: Float64Array;
   /** Bits of `FLAG`, day by day. */
   readonly flags: Int32Array;
-  /** Curve number of dry and of wet ground at each whole number for average ground. */
-  readonly dry: Float64Array;
-  readonly wet: Float64Array;
-  /** Columns of the table of cover factors: ground cover, and the factor there without canopy. */
-  readonly factorPercent: Float64Array;
-  readonly factor: Float64Array;
+  /** Curve number of dry and of wet ground by that of average ground. */
+  readonly dry: Table;
+  readonly wet: Table;
+  /** Cover factor by percent of ground cover. */
+  readonly factor: Table;
 }
 
-/** The one line of the antecedent table, and one past its end so that the last number has a neighbor. */
-const wholeNumbers = Array.from({ length: 102 }, (_, number) => Math.min(100, number));
-const dry = Float64Array.from(wholeNumbers, (number) => antecedentCurveNumber(number, 'dry'));
-const wet = Float64Array.from(wholeNumbers, (number) => antecedentCurveNumber(number, 'wet'));
-const factorPercent = Float64Array.from(pastureCover.coverPercent);
-const factor = Float64Array.from(pastureCover.factors['short-brush'].grass[0]);
+/** Values at whole numbers from 0 to 100, and how far it is from each to the next: the tables are straight between whole numbers. */
+export interface Table {
+  readonly at: Float64Array;
+  readonly step: Float64Array;
+}
+function tableBy(of: (whole: number) => number): Table {
+  const at = Float64Array.from({ length: 101 }, (_, whole) => of(whole));
+  return { at, step: at.map((value, whole) => (whole < 100 ? of(whole + 1) - value : 0)) };
+}
+const dry = tableBy((number) => antecedentCurveNumber(number, 'dry'));
+const wet = tableBy((number) => antecedentCurveNumber(number, 'wet'));
+const factor = tableBy((coverPercent) => pastureCoverFactor({ coverPercent, coverKind: 'grass', canopyPercent: 0, canopyHeight: 'short-brush' }));
 
 function groundOf(paddock: Paddock): readonly (readonly [field: number, value: number])[] {
   const { availableMm, topAvailableMm, evaporableMm, readilyEvaporableMm, poorBelowPercent, goodAbovePercent } = paddock;
@@ -41,6 +46,7 @@ function groundOf(paddock: Paddock): readonly (readonly [field: number, value: n
   need('planOf', 'ratePerDay', paddock.ratePerDay, { atLeast: 0, atMost: 1 });
   need('planOf', 'bareLossTonPerAc', paddock.bareLossTonPerAc, { atLeast: 0 });
   const belowAvailableMm = availableMm - topAvailableMm;
+  const [poorMiddle, fairMiddle, goodMiddle] = [poorBelowPercent / 2, (poorBelowPercent + goodAbovePercent) / 2, (goodAbovePercent + 100) / 2];
   return [
     [GROUND.area, paddock.areaAc],
     [GROUND.available, availableMm],
@@ -50,12 +56,12 @@ function groundOf(paddock: Paddock): readonly (readonly [field: number, value: n
     [GROUND.perSlowing, 1 / (evaporableMm - readilyEvaporableMm)],
     [GROUND.perTop, 1 / topAvailableMm],
     [GROUND.perBelow, belowAvailableMm > 0 ? 1 / belowAvailableMm : 0],
-    [GROUND.poor, paddock.poor],
     [GROUND.fair, paddock.fair],
-    [GROUND.good, paddock.good],
-    [GROUND.poorMiddle, poorBelowPercent / 2],
-    [GROUND.fairMiddle, (poorBelowPercent + goodAbovePercent) / 2],
-    [GROUND.goodMiddle, (goodAbovePercent + 100) / 2],
+    [GROUND.poorMiddle, poorMiddle],
+    [GROUND.fairMiddle, fairMiddle],
+    [GROUND.goodMiddle, goodMiddle],
+    [GROUND.perPoorer, (paddock.fair - paddock.poor) / (fairMiddle - poorMiddle)],
+    [GROUND.perBetter, (paddock.good - paddock.fair) / (goodMiddle - fairMiddle)],
     [GROUND.perCeiling, 1 / paddock.ceilingLbPerAc],
     [GROUND.rate, paddock.ratePerDay],
     [GROUND.bareLoss, paddock.bareLossTonPerAc],
@@ -89,8 +95,8 @@ export function planOf(sky: Sky, side: Side): Plan {
     need('planOf', 'feedPaddock', management.feedPaddock, { atLeast: 0, below: paddocks.length, whole: true });
   // A hay year must begin in every year.
   if (management.turnOut === 229) throw new RangeError('planOf needs turnOut on a day that every year has, got 29 February');
-  const ground = new Float64Array(paddocks.length * GROUND.width);
-  for (const [index, paddock] of paddocks.entries()) for (const [field, value] of groundOf(paddock)) ground[index * GROUND.width + field] = value;
+  const grounds = rowsOf(new Float64Array(paddocks.length * GROUND.width), GROUND.width);
+  for (const [index, paddock] of paddocks.entries()) for (const [field, value] of groundOf(paddock)) rowAt(grounds, index)[field] = value;
   // The same day of any year asks for the same.
   const demandOn = new Map<MonthDay, number>();
   const flagsOn = new Map<MonthDay, number>();
@@ -102,12 +108,11 @@ export function planOf(sky: Sky, side: Side): Plan {
   return {
     side,
     paddocks: paddocks.length,
-    ground,
+    grounds,
     demandLb: Float64Array.from(sky.monthDay, (day) => remembered(demandOn, day, (each) => eatenLb(stock, each))),
     flags: sky.monthDay.map((day) => remembered(flagsOn, day, (each) => flagsOf(management, each))),
     dry,
     wet,
-    factorPercent,
     factor,
   };
 }

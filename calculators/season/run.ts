@@ -1,3 +1,4 @@
+import { rowAt } from './flat.ts';
 import { type Periods, yearsFrom } from './hayYears.ts';
 import { runKernel } from './kernel.ts';
 import { type Memory, memoryOf, restingHerd } from './memory.ts';
@@ -45,7 +46,7 @@ export function* runBySteps(sky: Sky, side: Side, options: RunOptions = {}): Gen
   }
   const memory = memoryOf(plan, periods.count, options);
   // The stand and the water go on; the herd begins anew.
-  memory.state.set(runUp.state);
+  for (const [paddock, state] of memory.states.entries()) state.set(rowAt(runUp.states, paddock));
   memory.herd.set(restingHerd());
   for (let from = 0; from < sky.days; from += sliceDays) {
     const to = Math.min(sky.days, from + sliceDays);

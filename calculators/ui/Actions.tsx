@@ -1,6 +1,10 @@
 import { useEffect, useState } from 'preact/hooks';
 import { type Calculator, noteOf, type Outcome } from '../kit/define.ts';
 
+/** What is kept: figures that other forms open with, or the result as it stands. */
+export type KeptAs = 'place' | 'result';
+export type OnKeep = (below: Element, as: KeptAs) => void;
+
 interface ActionsProps {
   readonly calculator: Calculator;
   readonly link: string;
@@ -13,12 +17,12 @@ interface ActionsProps {
   /** Before every note: which place, pasture and day, and by whom. Never in a link. */
   readonly heading: () => string | undefined;
   /** Offers to keep what stands here, below. */
-  readonly onKeep?: ((below: Element) => void) | undefined;
+  readonly onKeep?: OnKeep | undefined;
 }
 
 async function saveCalendar(calculator: Calculator, outcome: Outcome, heading: string | undefined): Promise<void> {
   const { calendarFile } = await import('./calendarFile.ts');
-  const url = URL.createObjectURL(new Blob([calendarFile(calculator, outcome.calendar, heading)], { type: 'text/calendar' }));
+  const url = URL.createObjectURL(new Blob([calendarFile(calculator.slug, outcome.calendar, heading)], { type: 'text/calendar' }));
   const anchor = document.createElement('a');
   anchor.href = url;
   anchor.download = `${calculator.slug}.ics`;
@@ -27,6 +31,10 @@ async function saveCalendar(calculator: Calculator, outcome: Outcome, heading: s
   setTimeout(() => URL.revokeObjectURL(url), 60_000);
 }
 
+const keepWords = [
+  ['place', 'Keep as my place'],
+  ['result', 'Keep this result'],
+] as const;
 const withoutRecord = 'The record is not in the link: send its file along.';
 
 /** What people take along: the link, the note, the sheet, the dates. */
@@ -66,13 +74,16 @@ export function Actions({ calculator, link, outcome, other, titles, address, onP
         <button type="button" disabled={whole === undefined} onClick={onPrint}>
           Print
         </button>
-        <button
-          type="button"
-          disabled={whole === undefined}
-          onClick={({ currentTarget }) => onKeep?.(currentTarget.closest('section') ?? currentTarget)}
-        >
-          Keep as my place
-        </button>
+        {keepWords.map(([as, words]) => (
+          <button
+            type="button"
+            key={as}
+            disabled={whole === undefined}
+            onClick={({ currentTarget }) => onKeep?.(currentTarget.closest('section') ?? currentTarget, as)}
+          >
+            {words}
+          </button>
+        ))}
         {calculator.hasCalendar && outcome.calendar.length > 0 && (
           <button type="button" disabled={whole === undefined} onClick={() => void saveCalendar(calculator, outcome, heading())}>
             Dates for a calendar

@@ -115,7 +115,7 @@ const sizeOf = ({ figure, isWords }: Figure): string =>
 const longestWords = 40;
 
 /** At twice the size of type a long number may break, but only between its thousands. */
-const breakable = (number: string) => number.split(/(?<=,)/).map((part) => [part, <wbr key={part} />]);
+const breakable = (number: string) => number.split(/(?<=,)/).map((part, place) => [part, <wbr key={place} />]);
 
 export function Big({ figure }: { readonly figure: Figure | undefined }) {
   if (figure === undefined) return <p class="big">–</p>;

@@ -13,6 +13,7 @@ interface AnswerBlockProps {
   readonly outcome: Outcome | null;
   readonly other: Outcome | null;
   readonly system: UnitSystem;
+  readonly figure: Figure | undefined;
   readonly stamp: Stamp;
   /** Clears the example, or brings it back. */
   readonly action: ComponentChildren;
@@ -21,7 +22,7 @@ interface AnswerBlockProps {
 }
 
 /** Whose figures, the answer, its range. */
-export function AnswerBlock({ calculator, outcome, other, system, stamp, action, waiting }: AnswerBlockProps) {
+export function AnswerBlock({ calculator, outcome, other, system, figure, stamp, action, waiting }: AnswerBlockProps) {
   const lead = outcome && leadOf(calculator, outcome);
   const range = outcome && (other ? rangeBetween({ calculator, outcome, other, system }) : lead && outcome.shorts[lead.of]);
   return (
@@ -31,7 +32,7 @@ export function AnswerBlock({ calculator, outcome, other, system, stamp, action,
       </p>
       {/* Changes here are read aloud once: the figure with its range. */}
       <div aria-live="polite" aria-atomic="true">
-        <Big figure={outcome ? figureFor(calculator, outcome, other, system) : undefined} />
+        <Big figure={figure} />
         {outcome ? range !== undefined && range !== '' && <p class="range">{range}</p> : waiting}
       </div>
     </div>

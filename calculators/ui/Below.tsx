@@ -1,6 +1,6 @@
 import { useMemo } from 'preact/hooks';
 import type { Led } from '../kit/leads.ts';
-import { Actions } from './Actions.tsx';
+import { Actions, type OnKeep } from './Actions.tsx';
 import { Conventions } from './Conventions.tsx';
 import { Pictures, type PicturesProps } from './LaterPart.tsx';
 import { Leads } from './Leads.tsx';
@@ -21,7 +21,7 @@ export function Below({
   readonly address?: (link: string) => string;
   readonly leadAddress?: (led: Led) => string;
   readonly onPrint?: () => void;
-  readonly onKeep: ((below: Element) => void) | undefined;
+  readonly onKeep: OnKeep | undefined;
   readonly headingOf: ((placeTitle: string | undefined) => string | undefined) | undefined;
 }) {
   const { told, calculator } = pictured;

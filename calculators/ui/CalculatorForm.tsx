@@ -6,22 +6,23 @@ import { toLink } from '../kit/link.ts';
 import { askedNow, drawnTogether, inputNameOf } from '../kit/screen.ts';
 import { canCompare, type Form, isShown, type Texts } from '../kit/state.ts';
 import type { UnitSystem } from '../units/units.ts';
+import type { OnKeep } from './Actions.tsx';
 import { AnswerBlock, figureFor } from './AnswerBlock.tsx';
 import { Below } from './Below.tsx';
 import { Cautions } from './Cautions.tsx';
 import { Differs } from './Differs.tsx';
 import { Fields } from './Fields.tsx';
-import { type Opening, ownOf, type SideNames, useHeld, useLater, useSettled } from './formState.ts';
+import { nobody, type Opening, ownOf, type SideNames, useHeld, useLater, useSame, useSettled } from './formState.ts';
 import { Group } from './Groups.tsx';
 import { InView } from './InView.tsx';
 import { LaterPart } from './LaterPart.tsx';
 import type { DrawPicture } from './pictures/loadPicture.tsx';
 import type { PlaceMarks, SideProps, Told as ToldOf, Tools, Whose } from './props.ts';
 import type { Records } from './RecordField.tsx';
-import { otherTexts, runSide, sideTitles } from './sides.ts';
+import { otherTexts, type RanSide, sideTitles, type UseSide, useSide } from './sides.ts';
 import { stampOf } from './stamp.ts';
 import type { ToolStore } from './tools/keptTool.ts';
-import { isTouched, type Touched } from './touched.ts';
+import { isTouched, type Touched, touchedBy } from './touched.ts';
 import { Waiting } from './Waiting.tsx';
 
 export interface Change {
@@ -59,7 +60,7 @@ export interface CalculatorFormProps {
   readonly onPrint?: () => void;
   readonly onSystem?: (system: UnitSystem) => void;
   /** Offers to keep what stands in the form, in a box below the result. */
-  readonly onKeep?: ((below: Element) => void) | undefined;
+  readonly onKeep?: OnKeep | undefined;
   /** Before a note: whose figures these are, with what the place that is open says. */
   readonly headingOf?: (placeTitle: string | undefined) => string | undefined;
   /** Hands out what can be done to the form from outside. */
@@ -73,14 +74,34 @@ export interface CalculatorFormProps {
   readonly tools?: Tools['draw'];
   /** Where they keep their state. */
   readonly store?: ToolStore;
+  /** Computes a side where that takes long. */
+  readonly useRan?: UseSide | undefined;
 }
+const nothing: RanSide = { outcome: null, problems: [] };
 
-/** Pictures, tables and the link follow the answer at the end of a run of keys. */
-const pictureMs = 60;
+/** The picture follows the answer at the end of a run of keys; tables, the working and the link a little behind it. */
+const pictureMs = 30;
+const restMs = 90;
 
 /** Form and results of ANY calculator: the answer first. */
 export function CalculatorForm(props: CalculatorFormProps) {
-  const { calculator, id, open, onChange, address, leadAddress, onPrint, onSystem, onLive, Picture, tools, store, records, keepRecord } = props;
+  const {
+    calculator,
+    id,
+    open,
+    onChange,
+    address,
+    leadAddress,
+    onPrint,
+    onSystem,
+    onLive,
+    Picture,
+    tools,
+    store,
+    records,
+    keepRecord,
+    useRan = useSide,
+  } = props;
   const { inputs, layout } = calculator;
   const [held, act] = useHeld(calculator);
   const { form, system, touched, blank, linked, today, placed, place, names } = held;
@@ -97,14 +118,15 @@ export function CalculatorForm(props: CalculatorFormProps) {
     const opening = open?.();
     if (opening) take(opening);
   }, []);
-  const thatTexts = useMemo(() => otherTexts(calculator, form), [form]);
-  const mine = useMemo(() => runSide(calculator, form.this, system), [form.this, system]);
-  const theirs = useMemo(() => thatTexts && runSide(calculator, thatTexts, system), [thatTexts, system]);
+  const thatTexts = useSame(useMemo(() => otherTexts(calculator, form), [form]));
+  const mine = useRan(calculator, form.this, system) ?? nothing;
+  const theirs = useRan(calculator, thatTexts, system);
   const isComputed = mine.outcome !== null && (theirs === null || theirs.outcome !== null);
   const outcome = isComputed ? mine.outcome : null;
   const other = isComputed ? (theirs?.outcome ?? null) : null;
   const problems = [...mine.problems, ...(theirs?.problems ?? []).filter(({ at }) => !mine.problems.some((each) => each.at === at))];
   const differing = useMemo(() => sideTitles(calculator, form.this, thatTexts, system), [form, system]);
+  const figure = useMemo(() => (outcome ? figureFor(calculator, outcome, other, system) : undefined), [outcome, other, system]);
   const titles = [names[0] || 'This', names[1] || 'That'] as const;
   // What is told a little behind the answer belongs together.
   const now = useMemo(
@@ -114,10 +136,11 @@ export function CalculatorForm(props: CalculatorFormProps) {
   const newest = useRef(now);
   newest.current = now;
   const told = useLater(now, pictureMs);
-  const link = useMemo(() => toLink(calculator, told.form), [told.form]);
+  const settled = useLater(told, restMs);
+  const link = useMemo(() => toLink(calculator, settled.form), [settled.form]);
   useLayoutEffect(() => {
-    onChange?.({ ...told, link });
-  }, [told]);
+    onChange?.({ ...settled, link });
+  }, [settled]);
   const thisSide = useSettled(mine.problems.filter(({ at }) => !blank.has(at)));
   const thatSide = useSettled(theirs?.problems ?? []);
   const whose =
@@ -151,12 +174,12 @@ export function CalculatorForm(props: CalculatorFormProps) {
     onLeave: thisSide.onLeave,
   };
   const asked = askedNow(inputs, layout, form.this);
-  const unlike = thatTexts
-    ? Object.keys(inputs).filter(
-        (key) =>
-          held.differs.includes(key) || (isShown(inputs[key] ?? {}, form.this) && JSON.stringify(form.this[key]) !== JSON.stringify(thatTexts[key])),
-      )
-    : [];
+  const unlike = useMemo(() => {
+    const unequal = new Set(thatTexts ? [...touchedBy(nobody, form.this, thatTexts)].map(inputNameOf) : []);
+    return thatTexts
+      ? Object.keys(inputs).filter((key) => held.differs.includes(key) || (isShown(inputs[key] ?? {}, form.this) && unequal.has(key)))
+      : [];
+  }, [form.this, thatTexts, held.differs]);
   const apart = drawnTogether(inputs, unlike);
   const stamp = stampOf(calculator, form.this, { touched: ownOf(held), linked, waiting: problems.length, unlike });
   const groups = thatTexts
@@ -193,10 +216,12 @@ export function CalculatorForm(props: CalculatorFormProps) {
           {...common}
           outcome={outcome}
           other={other}
+          figure={figure}
           stamp={stamp}
           action={action}
           waiting={<Waiting id={id} inputs={inputs} problems={problems} isBlank={(at) => blank.has(at)} />}
         />
+        {mine.running ?? theirs?.running}
         <LaterPart told={told} calculator={calculator} id={id} Picture={Picture} />
       </div>
       <section class="asks">
@@ -263,9 +288,9 @@ export function CalculatorForm(props: CalculatorFormProps) {
           {system === 'us' ? 'In metric' : 'In inches, acres and pounds'}
         </button>
       </section>
-      <InView answer={answer} figure={outcome ? figureFor(calculator, outcome, other, system) : undefined} stamp={stamp} />
+      <InView answer={answer} figure={figure} stamp={stamp} />
       <Below
-        told={told}
+        told={settled}
         calculator={calculator}
         link={link}
         id={id}

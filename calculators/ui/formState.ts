@@ -43,7 +43,7 @@ export interface Held {
   readonly differs: readonly string[];
 }
 
-const nobody: Touched = new Set<string>();
+export const nobody: Touched = new Set<string>();
 export const startHeld = ({ inputs }: Calculator): Held => ({
   form: { this: startTexts(inputs), that: null },
   system: 'us',
@@ -78,7 +78,7 @@ export function useHeld(calculator: Calculator) {
   const [held, setHeld] = useState<Held>(() => startHeld(calculator));
   const { inputs } = calculator;
   // As it was opened: with dates that can still come.
-  const example = useRef<Pick<Held, 'form' | 'system' | 'today' | 'placed'>>(startHeld(calculator));
+  const example = useRef<Pick<Held, 'form' | 'system' | 'today' | 'placed'>>(held);
   const actions = useMemo(() => {
     const put = (change: (now: Held) => Partial<Held>) => setHeld((now) => ({ ...now, ...change(now) }));
     const own = (now: Held, before: Texts, after: Texts): Partial<Held> => {
@@ -181,6 +181,13 @@ export function useSettled(problems: readonly Problem[]): {
       setTyping('');
     },
   };
+}
+
+/** The same texts as before where none of them differs, so that what is worked out from them can stay. */
+export function useSame(texts: Texts | null): Texts | null {
+  const held = useRef(texts);
+  if (held.current === null || texts === null || touchedBy(nobody, held.current, texts) !== nobody) held.current = texts;
+  return held.current;
 }
 
 /** What may follow a key a little behind: pictures, tables, the link. */

@@ -1,3 +1,5 @@
+import type { VNode } from 'preact';
+import { useMemo } from 'preact/hooks';
 import type { Calculator, Outcome } from '../kit/define.ts';
 import type { Cell, MonthsInput, RecordInput } from '../kit/inputs.ts';
 import { printInput } from '../kit/print.ts';
@@ -10,7 +12,11 @@ import type { UnitSystem } from '../units/units.ts';
 export interface RanSide {
   readonly outcome: Outcome | null;
   readonly problems: readonly Problem[];
+  /** While a long run goes on: how far it is, and a way to stop it. */
+  readonly running?: VNode;
 }
+/** One side of a form, as it is typed: computed at once, or beside the form. */
+export type UseSide = (calculator: Calculator, texts: Texts | null, system: UnitSystem) => RanSide | null;
 
 /** Reads and computes one side. A fault of ours must not leave the results of other numbers standing. */
 export function runSide(calculator: Calculator, texts: Texts, system: UnitSystem): RanSide {
@@ -22,6 +28,8 @@ export function runSide(calculator: Calculator, texts: Texts, system: UnitSystem
     return { outcome: null, problems: [{ at: '', say: 'This cannot be computed. The fault is in this page, not in what you typed.' }] };
   }
 }
+
+export const useSide: UseSide = (calculator, texts, system) => useMemo(() => texts && runSide(calculator, texts, system), [texts, system]);
 
 /** The other side with the place of the first, or nothing when there is no comparison. */
 export const otherTexts = (calculator: Calculator, form: Form): Texts | null => form.that && withPlaceOf(calculator.inputs, form.this, form.that);

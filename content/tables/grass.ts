@@ -176,7 +176,7 @@ export const grass: TableGroup = {
       trap: 'Publications differ by several degrees. Without water no temperature makes grass grow.',
       searchWords: ['cool-season', 'warm-season', 'growing degree days', 'base temperature'],
       file: 'growthTemperatures',
-      calculators: [],
+      calculators: ['season'],
       rowsAre: 'Grass and what happens',
       entries: temperatureRows,
       key: ({ kind, corner }) => `${kind}-${slug(cornerName(corner))}`,

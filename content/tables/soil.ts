@@ -96,7 +96,7 @@ export const soil: TableGroup = {
       trap: 'Clay holds a lot of water and gives up little of it. The list has no sandy clay loam, clay loam or sandy clay.',
       searchWords: ['field capacity', 'permanent wilting point', 'soil moisture', 'evaporation from bare soil'],
       file: 'soilWaterByTexture',
-      calculators: [],
+      calculators: ['season'],
       rowsAre: 'Texture',
       entries: entriesOf(soilWaterByTexture.textures),
       key: ([texture]) => texture,

@@ -51,3 +51,9 @@ export const calculatorSlugsOf = (guide: Guide): readonly string[] => [
 
 /** What a guide shows of the local values. */
 export const localsOf = (guide: Guide): readonly string[] => attributesIn(guide, 'Local', 'of');
+
+/** The calculator that a reader is led to before the first chapter, where the text there names none by itself. */
+export const calculatorFirstOf = (guide: Guide): string | undefined => {
+  const opening = (guide.body ?? '').split(/^## /m)[0] ?? '';
+  return /<Calculator\s|\]\(\/calculators\//.test(opening) ? undefined : calculatorSlugsOf(guide)[0];
+};

@@ -46,14 +46,16 @@ function fitsOf(record: SearchRecord, middleLength: number): ReadonlyMap<string,
       weight * (1 + halfNames),
       halfNames,
     );
+  // A source is found by its author and its year, each by itself: pairs of them were a tenth of the index.
+  const pairsOf = (words: readonly string[]): readonly string[] => (record.kind === 'source' ? [] : pairsIn(words));
   const addNames = (names: readonly string[], weight: number): void => {
     const phrases = names.map(tellingStems);
     addPhrases(phrases, weight);
-    add(phrases.flatMap(pairsIn), weight);
+    add(phrases.flatMap(pairsOf), weight);
   };
   const title = tellingStems(record.title);
   add(title, (fieldWeights.title * shortName) / Math.max(shortName, title.length));
-  add(pairsIn(title), fieldWeights.title);
+  add(pairsOf(title), fieldWeights.title);
   addNames([record.question ?? ''], fieldWeights.question);
   addNames(record.words, fieldWeights.words);
   addPhrases((askedBy[record.url] ?? []).map(tellingStems), fieldWeights.asked);

@@ -8,6 +8,7 @@ import type { Opening } from '../../calculators/ui/formState.ts';
 import { type DrawPicture, loadPicture } from '../../calculators/ui/pictures/loadPicture.tsx';
 import type { Tools } from '../../calculators/ui/props.ts';
 import type { Records } from '../../calculators/ui/RecordField.tsx';
+import type { UseSide } from '../../calculators/ui/sides.ts';
 import type { ToolStore } from '../../calculators/ui/tools/keptTool.ts';
 import type { UnitSystem } from '../../calculators/units/units.ts';
 import { countryKey, forget, formKeyOf, keep, kept, placeKey, recordKeyOf, toolKeyOf, unitsKey } from './kept.ts';
@@ -103,6 +104,7 @@ interface Extra {
   /** What opens a link, or moves an example to today: a form needs one of them at most. */
   readonly opener: Opener | undefined;
   readonly at: AtPlace | undefined;
+  readonly useRan: UseSide | undefined;
 }
 const carryMs = 500;
 type NamesNow = typeof import('./names.ts').namesNow;
@@ -125,7 +127,7 @@ const loadPlace = (box: HTMLElement, calculator: Calculator): Promise<AtPlace | 
     ? undefined
     : import('../place/form/atPlace.ts').then(({ placeAt }) => placeAt(calculator, box)).catch((error: unknown) => void console.info(error));
 
-function start(box: HTMLElement, calculator: Calculator, { Picture, tools, records: drawRecord, opener, at }: Extra): Promise<void> {
+function start(box: HTMLElement, calculator: Calculator, { Picture, tools, records: drawRecord, opener, at, useRan }: Extra): Promise<void> {
   const root = box.querySelector('[data-form]');
   if (!root) return Promise.resolve();
   const ownsAddress = box.dataset['ownsAddress'] !== undefined;
@@ -234,12 +236,13 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
       }}
       {...(paper && { onPrint: paper.print })}
       headingOf={(title) => (namesNow ? namesNow(title).heading : title)}
-      onKeep={async (host) => {
-        const { keepPlace } = await import('../place/form/keepPlace.tsx');
-        if (reach) await keepPlace({ host, box, id, calculator, change: reach.now() });
+      onKeep={async (host, as) => {
+        const { keepHere } = await import('../place/form/keepHere.ts');
+        if (reach) await keepHere(as, { host, box, id, calculator, change: reach.now() });
       }}
       onSystem={(to) => keep('localStorage', unitsKey, to)}
       Picture={Picture}
+      useRan={useRan}
       {...(tools && { tools, store: toolStore(box) })}
       {...(drawRecord && { records: drawRecord, keepRecord })}
     />,
@@ -290,12 +293,13 @@ export async function openCalculator(box: HTMLElement): Promise<void> {
   const { default: calculator } = await load();
   // Before the takeover: its first render must equal the built page, which has them.
   const hasRecord = Object.values(calculator.inputs).some(({ kind }) => kind === 'record');
-  const [opener, at, Picture, tools, records] = await Promise.all([
+  const [opener, at, Picture, tools, records, useRan] = await Promise.all([
     loadOpener(queryOf(box), calculator),
     loadPlace(box, calculator),
     loadPicture(calculator),
     usesTools(calculator.inputs) ? import('../../calculators/ui/tools/toolSet.ts').then(({ toolSet }) => toolSet) : undefined,
     hasRecord ? import('../../calculators/ui/RecordField.tsx').then(({ RecordField }) => RecordField) : undefined,
+    calculator.runs && import('./longRuns.ts').then(({ startLong }) => startLong(calculator)),
   ]);
-  await start(box, calculator, { Picture, tools, records, opener, at });
+  await start(box, calculator, { Picture, tools, records, opener, at, useRan });
 }

@@ -4,6 +4,8 @@ type Storage = 'localStorage' | 'sessionStorage';
 export const unitsKey = 'holdwater-units';
 /** Where a record stays: one for all calculators that ask for it by this name. public/opening.js knows the beginning of this key. */
 export const recordKeyOf = (name: string): string => `holdwater-record:${name}`;
+/** Whether the record that forms kept by themselves was offered to a place. */
+export const oldRainKey = 'holdwater-old-rain';
 /** Kind of country that was picked on /local/. public/country.js knows this key. */
 export const countryKey = 'holdwater-country';
 /** Which place is open. public/opening.js knows this key. */
@@ -17,6 +19,9 @@ export const formKeyOf = (box: HTMLElement): string => `holdwater-form:${locatio
 
 /** Where one of its tools keeps a start or a count. */
 export const toolKeyOf = (box: HTMLElement, tool: string): string => `holdwater-tool:${location.pathname}#${box.dataset['name'] ?? ''}:${tool}`;
+
+/** The visit that is open in this window: what is kept goes into it. */
+export const visitKey = 'holdwater-visit';
 
 export function kept(storage: Storage, key: string): string | null {
   try {

@@ -1,7 +1,14 @@
 // The page of what a person keeps. Nothing of it is drawn at build: there is nobody's place there.
 import type { Calculator } from '../../calculators/kit/define.ts';
 import { startApp } from '../place/ui/startApp.tsx';
-import { forget, keep, kept, placeKey, unitsKey } from './kept.ts';
+import { forget, keep, kept, oldRainKey, placeKey, recordKeyOf, unitsKey } from './kept.ts';
+
+/** Calculators by name, as the built page lists them: `ring-test 2 Infiltration rate from a ring test`, a line each. */
+const formsIn = (text = ''): readonly { readonly slug: string; readonly version: number; readonly title: string }[] =>
+  text.split('\n').flatMap((line) => {
+    const [, slug, version, title] = /^(\S+) (\d+) (.+)$/.exec(line.trim()) ?? [];
+    return slug === undefined || title === undefined ? [] : [{ slug, version: Number(version), title }];
+  });
 
 const definitions = import.meta.glob<{ default: Calculator }>('../../calculators/catalog/*/definition.ts');
 const box = document.querySelector<HTMLElement>('#place');
@@ -10,11 +17,15 @@ if (box) {
     box,
     system: kept('localStorage', unitsKey) === 'si' ? 'si' : 'us',
     edition: box.dataset['edition'] ?? 'not said',
+    forms: formsIn(box.dataset['forms']),
     calculators: (slug) => definitions[`../../calculators/catalog/${slug}/definition.ts`]?.().then((found) => found.default),
-    slugs: Object.keys(definitions).flatMap((path) => /([^/]+)\/definition/.exec(path)?.[1] ?? []),
     mark: {
       read: () => kept('localStorage', placeKey) ?? undefined,
       write: (id) => (id === undefined ? forget('localStorage', placeKey) : void keep('localStorage', placeKey, id)),
+    },
+    oldRain: {
+      read: () => (kept('localStorage', oldRainKey) === null ? (kept('localStorage', recordKeyOf('rainRecord')) ?? undefined) : undefined),
+      settle: () => void keep('localStorage', oldRainKey, 'yes'),
     },
     texts: {
       read: (key) => kept('localStorage', key),

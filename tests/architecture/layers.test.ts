@@ -5,7 +5,7 @@ import { expect, it } from 'vitest';
 import { filesBelow, root } from '../support/files.ts';
 
 /** Rooms of what a person keeps. The rest of `src/place` draws it, and is a part of the site. */
-const placeRooms = ['place-model', 'place-offer', 'place-store', 'place-files'] as const;
+const placeRooms = ['place-model', 'place-offer', 'place-record', 'place-store', 'place-files', 'place-visit'] as const;
 
 /** What each layer may import, besides itself. A layer that stands in no list of another is out of its reach. */
 const may: Readonly<Record<string, readonly string[]>> = {
@@ -18,9 +18,11 @@ const may: Readonly<Record<string, readonly string[]>> = {
   season: ['math', 'tables'],
   ui: ['kit', 'units'],
   'place-model': ['units'],
-  'place-offer': ['place-model', 'math', 'tables', 'kit', 'units'],
+  'place-offer': ['place-model', 'place-record', 'math', 'tables', 'kit', 'units'],
+  'place-record': ['place-model', 'math', 'tables', 'kit', 'units'],
   'place-store': ['place-model'],
   'place-files': ['place-model', 'place-store'],
+  'place-visit': ['place-model', 'math', 'kit', 'units'],
   src: ['math', 'tables', 'kit', 'units', 'catalog', 'season', 'ui', 'content', ...placeRooms],
   content: ['math', 'tables', 'kit', 'units', 'catalog', 'season', 'ui', 'src'],
   tests: ['math', 'tables', 'kit', 'units', 'asks', 'catalog', 'season', 'ui', 'src', 'content', ...placeRooms],
@@ -29,14 +31,16 @@ const may: Readonly<Record<string, readonly string[]>> = {
 const mayUse: Readonly<Record<string, readonly string[]>> = {
   'place-model': ['valibot'],
   'place-offer': [],
+  'place-record': ['d3-dsv'],
   'place-store': ['idb'],
-  'place-files': ['valibot'],
+  'place-files': ['valibot', 'fflate'],
+  'place-visit': ['mdast', 'mdast-util-to-markdown'],
 };
 /** The layer of a path: `kit`, or `catalog/storm-runoff`, since one calculator may not lean on another. */
 function layerOf(path: string): string | undefined {
   const inside = /^calculators\/(math|tables|units|kit|asks|season|ui|catalog\/[^/]+)\//.exec(path)?.[1];
   if (inside !== undefined) return inside;
-  const room = /^src\/place\/(model|offer|store|files)\//.exec(path)?.[1];
+  const room = /^src\/place\/(model|offer|record|store|files|visit)\//.exec(path)?.[1];
   if (room !== undefined) return `place-${room}`;
   if (/^calculators\/command(?:\.ts$|\/)/.test(path)) return 'src';
   return /^(src|content|tests)\//.exec(path)?.[1];
@@ -156,7 +160,7 @@ it('fetches what a person keeps only on demand', () => {
 
 it('works out what a place offers, and reads what it holds, where there is no page and no storage', () => {
   const page = /\b(?:document|window|localStorage|sessionStorage|indexedDB|navigator|BroadcastChannel|fetch)\b(?=[.(])/;
-  const pure = files.filter((path) => ['place-model', 'place-offer', 'place-files'].includes(layerOf(path) ?? ''));
+  const pure = files.filter((path) => ['place-model', 'place-offer', 'place-files', 'place-visit'].includes(layerOf(path) ?? ''));
   expect(pure.length).toBeGreaterThan(15);
   expect(pure.filter((path) => page.test(readFileSync(join(root, path), 'utf8')))).toEqual([]);
   expect(page.test('const a = window.localStorage.getItem(b);')).toBe(true);
@@ -198,10 +202,14 @@ it.each([
   ['src/place/offer/a.ts', `import { b } from '../store/openStore.ts';`],
   ['src/place/offer/a.ts', `import definition from '../../../calculators/catalog/storm-runoff/definition.ts';`],
   ['src/place/offer/a.ts', `import * as v from 'valibot';`],
+  ['src/place/record/a.ts', `import { b } from '../store/openStore.ts';`],
+  ['src/place/record/a.ts', `import { b } from '../offer/stages.ts';`],
   ['src/place/store/a.ts', `import { b } from '../../../calculators/kit/state.ts';`],
   ['src/place/store/a.ts', `import { b } from '../files/read.ts';`],
   ['src/place/store/a.ts', `import { b } from '../../scripts/kept.ts';`],
   ['src/place/files/a.ts', `import { b } from '../offer/offersOf.ts';`],
+  ['src/place/visit/a.ts', `import { b } from '../store/openStore.ts';`],
+  ['src/place/visit/a.ts', `import { b } from '../../../calculators/ui/Field.tsx';`],
   ['content/guides/a.mdx', `Words.\n\nimport b from '../../tests/support/files.ts'\n\nMore words.`],
 ])('catches a forbidden import in %s: %s', (path, text) => {
   expect(forbiddenIn(path, text)).toHaveLength(1);

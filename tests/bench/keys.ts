@@ -56,7 +56,8 @@ const typeKeys = (page: Page): Promise<Timed> =>
         return [(at) => put(field, at % 2 === 0 ? next.toISOString().slice(0, 10) : first)];
       }
       if (!/^\d/.test(first)) return [];
-      return [(at) => put(field, at % 2 === 0 ? `${first}.${(at % 9) + 1}`.replace(/(\..*)\./, '$1') : first)];
+      // Another last figure: a whole number stays one, so that there is an answer to lay out.
+      return [(at) => put(field, at % 2 === 0 ? first.replace(/\d(?=\D*$)/, (last) => String((Number(last) + (at % 8) + 1) % 10)) : first)];
     };
     // A row of a table opens to its fields.
     if (!document.querySelector('.asks .field')) document.querySelector<HTMLElement>('.asks .row-line button')?.click();

@@ -607,7 +607,7 @@ test('the page is light, whichever view is opened', async ({ browser }) => {
   await written(page, 'Home place');
   const all = new Set<string>();
   const weigh = (paths: Iterable<string>): number => [...paths].reduce((sum, path) => sum + sentBytes(dist, path), 0);
-  for (const view of ['', 'ground', 'stock', 'feed', 'water', 'season', 'tools', 'files']) {
+  for (const view of ['', 'gate', 'record', 'ground', 'stock', 'feed', 'water', 'season', 'tools', 'files']) {
     const asked = new Set<string>();
     const note = (request: { readonly url: () => string }): void => {
       const { pathname } = new URL(request.url());

@@ -1,6 +1,7 @@
 // A place as one of the walks finds it kept, put straight into the browser's own database.
 import type { Page } from '@playwright/test';
 import type { Place } from '../../src/place/model/place.ts';
+import type { Row } from '../../src/place/model/row.ts';
 import { storeNames } from '../../src/place/store/backend.ts';
 
 export const twoBench: Place = {
@@ -50,6 +51,41 @@ export const keepPlace = (page: Page, place: Place, isOpen = true): Promise<void
       if (opens) localStorage.setItem('holdwater-open', record.id);
     },
     [place, isOpen, storeNames] as const,
+  );
+/** Lines of its record, put there as another window would have. */
+export const keepRows = (page: Page, rows: readonly Row[]): Promise<void> =>
+  page.evaluate(
+    (records) =>
+      new Promise<void>((done, fail) => {
+        const asked = indexedDB.open('holdwater', 1);
+        asked.onerror = () => fail(asked.error);
+        asked.onsuccess = () => {
+          const tx = asked.result.transaction('rows', 'readwrite');
+          for (const record of records) tx.objectStore('rows').put(record);
+          tx.oncomplete = () => {
+            asked.result.close();
+            done();
+          };
+          tx.onabort = () => fail(tx.error);
+        };
+      }),
+    rows,
+  );
+/** Its record, as it lies there. */
+export const keptRows = (page: Page): Promise<readonly Row[]> =>
+  page.evaluate(
+    () =>
+      new Promise<Row[]>((done, fail) => {
+        const asked = indexedDB.open('holdwater', 1);
+        asked.onerror = () => fail(asked.error);
+        asked.onsuccess = () => {
+          const all = asked.result.transaction('rows').objectStore('rows').getAll();
+          all.onsuccess = () => {
+            asked.result.close();
+            done(all.result);
+          };
+        };
+      }),
   );
 /** What is kept, as it lies there. */
 export const keptPlaces = (page: Page): Promise<readonly Place[]> =>

@@ -1,16 +1,13 @@
 // The two walks of a producer at the gate, with their taps counted: a tap is a touch on a control or into a field, typing is free.
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { type BrowserContext, expect, type Locator, type Page, test } from '@playwright/test';
-import { dist } from '../site/builtSite.ts';
+import { expect, type Locator, type Page, test } from '@playwright/test';
 import { big, field, openForm, openGroups, ready, stamp } from './forms.ts';
 import { keepPlace, keptPlaces, twoBench } from './placeOfOnes.ts';
-import { type Served, serve } from './staticServer.ts';
+import { morning, withoutSignal } from './signal.ts';
 
 test.use({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true, permissions: ['clipboard-read', 'clipboard-write'] });
 
-/** After the day on which a copy was built, so that its clock is not doubted. */
-const morning = '2027-06-20T07:00:00';
 const whoseOf = (page: Page, id: string): Locator => page.locator('.field', { has: field(page, id) }).locator('.whose');
 
 class Walk {
@@ -34,28 +31,6 @@ class Walk {
   }
 }
 
-/** The site after a first visit, with the server gone and no signal; and all that is asked for from then on. */
-async function withoutSignal(
-  page: Page,
-  context: BrowserContext,
-  before: () => Promise<void>,
-): Promise<{ readonly server: Served; readonly asked: string[] }> {
-  const server = await serve(dist);
-  await page.clock.setFixedTime(new Date(morning));
-  await page.goto(`${server.origin}/`);
-  await page.evaluate(async () => {
-    await navigator.serviceWorker.ready;
-    if (navigator.serviceWorker.controller === null)
-      await new Promise((resolve) => navigator.serviceWorker.addEventListener('controllerchange', resolve, { once: true }));
-  });
-  await before();
-  await server.stop();
-  await context.setOffline(true);
-  const asked: string[] = [];
-  page.on('request', (request) => asked.push(`${request.method()} ${request.url()} ${request.postData() ?? ''}`));
-  await page.goto(`${server.origin}/`);
-  return { server, asked };
-}
 /** Nothing of the place in any address, and nothing sent anywhere. */
 function expectNothingLeft(asked: readonly string[], origin: string): void {
   expect(asked.length).toBeGreaterThan(5);

@@ -20,12 +20,12 @@ const sheets = filesBelow('content/sheets', /\.json$/).map((path) => ({
   ...v.parse(sheetSchema, JSON.parse(readFileSync(join(root, path), 'utf8'))),
 }));
 
-it.each(['rain-gauge-year', 'slake-test', 'ring-test', 'forage-clips', 'cover-count', 'grazing-record', 'pasture-walk', 'demonstration'])(
-  'there is a sheet %s, which guides lead to',
-  (slug) => {
-    expect(sheets.map((sheet) => sheet.slug)).toContain(slug);
-  },
-);
+it.each([
+  ...['rain-gauge-year', 'slake-test', 'ring-test', 'forage-clips', 'cover-count', 'grazing-record', 'pasture-walk', 'demonstration'],
+  ...['hay-inventory', 'water-stakes', 'body-condition', 'cull-list', 'drought-plan'],
+])('there is a sheet %s, which guides lead to', (slug) => {
+  expect(sheets.map((sheet) => sheet.slug)).toContain(slug);
+});
 
 describe.each(sheets)('the sheet $slug', ({ parts, calculators, guides }) => {
   const fields = parts.flatMap((part) => part.fields);

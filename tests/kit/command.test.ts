@@ -72,6 +72,29 @@ describe('one calculation', { timeout: 20_000 }, () => {
   });
 });
 
+describe('a record from a file', { timeout: 20_000 }, () => {
+  it('takes the place of the example, and says so where none is asked or none can be read', () => {
+    const day = (index: number): string => new Date(Date.UTC(2010, 0, 1) + index * 86_400_000).toISOString().slice(0, 10);
+    const path = table(
+      'rain.csv',
+      `date,rain\n${Array.from({ length: 10 * 365 + 3 }, (_, index) => `${day(index)},${index % 4 === 0 ? 0.3 : 0}`).join('\n')}\n`,
+    );
+    const { out, err, status } = calc('rain-record', 'until=2019-12-31', '--record', path);
+    expect([err, status]).toEqual(['', 0]);
+    const { inputs, cautions } = JSON.parse(out);
+    expect(Object.values(inputs)).toContainEqual({ lines: 10 * 365 + 3, unit: 'in' });
+    // Nobody has looked over what was understood, as on the page.
+    expect(JSON.stringify(cautions)).toContain('look over what was understood');
+    expect(calc('storm-runoff', '--record', path)).toMatchObject({
+      out: '',
+      status: 2,
+      err: 'storm-runoff asks for no record, so --record cannot be used with it.\n',
+    });
+    expect(calc('rain-record', '--record', table('no.csv', 'nothing here\n'))).toMatchObject({ out: '', status: 2 });
+    expect(calc('rain-record', '--record', '/no/such/rain.csv').err).toContain('/no/such/rain.csv');
+  });
+});
+
 describe('the rest of the command', { timeout: 20_000 }, () => {
   it('lists every definition as data', () => {
     const { out, status } = calc('--list');
@@ -153,6 +176,17 @@ describe('a table of pastures', { timeout: 20_000 }, () => {
     expect([out, status]).toEqual(['', 2]);
     expect(err).toContain(message);
     expect(err, 'no stack').not.toMatch(/\n\s+at |file:\/\//);
+  });
+  it('runs some rows alone, so that parts put together are the whole', () => {
+    const path = table('rows.csv', `rain\n${Array.from({ length: 3000 }, (_, index) => `${1 + (index % 50) / 10}in`).join('\n')}\n`);
+    const part = (rows: string): readonly string[] => calc('rain-on-ground', '--csv', path, '--rows', rows).out.trim().split('\n');
+    const whole = calc('rain-on-ground', '--csv', path).out.trim().split('\n');
+    const [header, ...first] = part('2-2000');
+    expect([header, ...first, ...part('2001-9000').slice(1)]).toEqual(whole);
+    expect(whole).toHaveLength(3001);
+    for (const bad of ['1-5', '5-4', '7', 'x-y', '9000-9001'])
+      expect(calc('rain-on-ground', '--csv', path, '--rows', bad)).toMatchObject({ out: '', status: 2 });
+    expect(calc('rain-on-ground', 'rain=1in', '--rows', '2-3').status).toBe(2);
   });
   it.each([
     [['--carry', 'pastrue'], 'no column “pastrue”'],

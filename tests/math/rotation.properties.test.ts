@@ -1,12 +1,16 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { actualRestDays } from '../../calculators/math/rotation/actualRestDays.ts';
+import { grazedDays } from '../../calculators/math/rotation/grazedDays.ts';
 import { growthFromHeights } from '../../calculators/math/rotation/growthFromHeights.ts';
 import { moveDays } from '../../calculators/math/rotation/moveDays.ts';
 import { paddockAcres } from '../../calculators/math/rotation/paddockAcres.ts';
 import { paddocksNeeded, wholePaddocks } from '../../calculators/math/rotation/paddocksNeeded.ts';
+import { readyDay } from '../../calculators/math/rotation/readyDay.ts';
 import { restDaysFromGrowth } from '../../calculators/math/rotation/restDaysFromGrowth.ts';
 import { restDaysGiven } from '../../calculators/math/rotation/restDaysGiven.ts';
 import { restingShare } from '../../calculators/math/rotation/restingShare.ts';
+import { stockDaysPerAc } from '../../calculators/math/rotation/stockDaysPerAc.ts';
 import { stripDepthFt } from '../../calculators/math/rotation/stripDepthFt.ts';
 import { forageHeights } from '../../calculators/tables/forageHeights.ts';
 import { restByGrowth } from '../../calculators/tables/restByGrowth.ts';
@@ -165,5 +169,60 @@ describe('the height and rest tables', () => {
         if (slower) expect(slower.restDays[0], place).toBeGreaterThan(row.restDays[1]);
       }
     }
+  });
+});
+
+describe('what a record tells', () => {
+  const day = fc.integer({ min: -1000, max: 30_000 });
+  it('fills a year with stays and rests that leave no day out', () => {
+    fc.assert(
+      fc.property(
+        day,
+        fc.array(fc.tuple(fc.integer({ min: 1, max: 30 }), fc.integer({ min: 0, max: 90 })), { minLength: 2, maxLength: 8 }),
+        (start, stays) => {
+          let [now, sum] = [start, 0];
+          for (const [stay, rest] of stays) {
+            sum += grazedDays({ inDay: now, outDay: now + stay }) + actualRestDays({ outDay: now + stay, nextInDay: now + stay + rest });
+            now += stay + rest;
+          }
+          expect(sum).toBe(now - start);
+        },
+      ),
+    );
+  });
+  it('counts half a day where they came and went on one day, and refuses a stay or a rest that ends before it begins', () => {
+    expect(grazedDays({ inDay: 7, outDay: 7 })).toBe(0.5);
+    expect(() => grazedDays({ inDay: 7, outDay: 6 })).toThrow('grazedDays needs outDay');
+    expect(() => actualRestDays({ outDay: 7, nextInDay: 6 })).toThrow('actualRestDays needs nextInDay');
+  });
+  it('gives the same stock-days an acre in twice the herd for half the days, and none to grass where hay fed all', () => {
+    fc.assert(
+      fc.property(between(1, 5000), between(1, 40), between(0.5, 500), between(5, 60), (eatenLbPerDay, days, areaAc, yardstickLbPerDay) => {
+        const shared = { areaAc, yardstickLbPerDay };
+        near(stockDaysPerAc({ eatenLbPerDay, days, ...shared }), stockDaysPerAc({ eatenLbPerDay: eatenLbPerDay * 2, days: days / 2, ...shared }));
+        expect(stockDaysPerAc({ eatenLbPerDay, days, ...shared, hayFedLb: eatenLbPerDay * days * 1.01 })).toBe(0);
+      }),
+    );
+  });
+  it('says a day on which the height is there at the growth that was read, and not a day sooner', () => {
+    fc.assert(
+      fc.property(day, fc.integer({ min: 1, max: 60 }), between(1, 8), between(0.1, 5), between(0.5, 12), (firstDay, apart, low, gain, more) => {
+        const [first, last] = [
+          { day: firstDay, heightIn: low },
+          { day: firstDay + apart, heightIn: low + gain },
+        ];
+        const startHeightIn = low + gain + more;
+        const ready = readyDay({ first, last, startHeightIn });
+        if (ready === undefined) throw new RangeError('it grew');
+        const heightOn = (on: number): number => last.heightIn + ((on - last.day) * gain) / apart;
+        expect(heightOn(ready)).toBeGreaterThanOrEqual(startHeightIn - 1e-6);
+        expect(heightOn(ready - 1)).toBeLessThan(startHeightIn);
+      }),
+    );
+  });
+  it('has it ready on the day when it was read tall enough, and on none where it fell back', () => {
+    const first = { day: 100, heightIn: 9 };
+    expect(readyDay({ first, last: { day: 110, heightIn: 8 }, startHeightIn: 8 })).toBe(110);
+    expect(readyDay({ first, last: { day: 110, heightIn: 7.5 }, startHeightIn: 8 })).toBeUndefined();
   });
 });

@@ -24,21 +24,8 @@ const askings: readonly Asking[] = calculators.flatMap(({ slug, inputs }) =>
   }),
 );
 
-/** Offers of the record of grazing and rain, and of earlier visits: no place can make them before those are kept. */
-const awaited: readonly OfferKey[] = [
-  'rain.record',
-  'rain.soFar',
-  'rain.lastReading',
-  'rain.lastDay',
-  'record.usualHead',
-  'record.lasted',
-  'record.growthFrom',
-  'record.firstHeight',
-  'record.secondHeight',
-  'record.between',
-  'earlier.beside',
-  'earlier.rate',
-];
+/** Offers of earlier visits: no place can make them before those are kept. */
+const awaited: readonly OfferKey[] = ['earlier.beside', 'earlier.rate'];
 /** Offers that only forms to come ask for. */
 const unasked: readonly OfferKey[] = [];
 
@@ -81,7 +68,7 @@ const canonical: Readonly<Partial<Record<OfferKey, readonly (readonly [string, .
   'pasture.rooting': single(['to-10', 'to-20', 'to-40', 'to-60', 'deeper']),
   'pastures.ground': single(['one', 'parts']),
   'pastures.reachFrom': single(['own', 'guide']),
-  'pastures.yieldFrom': single(['survey']),
+  'pastures.yieldFrom': single(['survey', 'stock-days']),
   'herd.kind': words.stockKinds.flatMap((kind) => stages.flatMap((stage) => [300, 600, 900].map((weightLb) => stockWords(kind, stage, weightLb)))),
   'herd.stage': single(stages),
   'herd.birthMonth': single(monthKeys()),
@@ -101,7 +88,8 @@ const canonical: Readonly<Partial<Record<OfferKey, readonly (readonly [string, .
   'tools.frame': single(words.frames),
   'layer.texture': words.textures.map(textureWords),
   'layer.heldFrom': single(['survey', 'texture']),
-  'rain.from': [['station', 'medians']],
+  'rain.from': [['station', 'medians'], ['record']],
+  'record.growthFrom': single(['heights']),
 };
 
 describe('what a definition takes from a place', () => {
@@ -168,14 +156,7 @@ describe('what a definition takes from a place', () => {
 });
 
 /** Tells which calculators await what is not kept yet. */
-it('awaits the record, the rain and earlier visits in six calculators', () => {
+it('awaits earlier visits in one calculator', () => {
   const waiting = (calculator: Calculator): boolean => askings.some(({ at, key }) => at.startsWith(`${calculator.slug} `) && awaited.includes(key));
-  expect(calculators.filter(waiting).map(({ slug }) => slug)).toEqual([
-    'carrying-capacity',
-    'decision-dates',
-    'rain-on-ground',
-    'rain-record',
-    'rest-and-moves',
-    'ring-test',
-  ]);
+  expect(calculators.filter(waiting).map(({ slug }) => slug)).toEqual(['ring-test']);
 });

@@ -32,6 +32,14 @@ describe('guides and calculators', () => {
     const silent = head.calculators.filter((each) => !textOf(dist, `calculators/${each}/index.html`).includes(`/guides/${slug}/"`));
     expect(silent).toEqual([]);
   });
+
+  it.each(guideTexts.filter(({ head }) => head.calculators.length > 0))('$slug leads to a form before its first chapter', ({ slug }) => {
+    const [, opening = ''] =
+      /<p class="lead">([\s\S]*?)<h2\b/.exec(
+        textOf(dist, `guides/${slug}/index.html`).replace(/<details class="contents">[\s\S]*?<\/details>/, ''),
+      ) ?? [];
+    expect(opening).toMatch(/href="\/calculators\/[a-z-]+\//);
+  });
 });
 
 describe('formulas', () => {

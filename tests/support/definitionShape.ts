@@ -191,6 +191,14 @@ function unknownInPicture(calculator: Calculator, picture: PlainPicture): readon
       const start = typeof from === 'string' ? beyond([from]) : [from.of].filter((name) => !isAt(name));
       return [...start, ...beyond([picture.lane, picture.to, picture.told, picture.hollow?.of]), ...marked(picture.mark)];
     }
+    case 'strip': {
+      const { shownWhen: _, layers, ...parts } = picture.face;
+      const named = namesOfPart([parts, layers]).filter((name) => name !== 'face' && name !== picture.rows);
+      return [
+        ...beyond([picture.x, ...picture.lanes.map(({ of }) => of)]),
+        ...named.filter((name) => !numbers.has(name) && !Object.hasOwn(columns, name)),
+      ];
+    }
     case 'bars':
       return beyond([picture.x, picture.y, picture.usual]);
     case 'lines': {

@@ -117,6 +117,15 @@ function expectPicture(picture: PlainPicture, values: Values): void {
       expect(of(you.value)).toBeLessThanOrEqual(Math.max(...near));
       break;
     }
+    case 'strip': {
+      const days = columnOf(values, picture.rows, picture.x);
+      expect(days).toEqual(days.toSorted((one, other) => one - other));
+      const list = values[picture.rows];
+      // Each row is a face of its own: what it is cut into adds up.
+      for (const row of Array.isArray(list) ? list : [])
+        if (typeof row === 'object') expectFace(picture.face, { ...values, ...row, [picture.rows]: [row] });
+      break;
+    }
     case 'bars': {
       const [bars, usual] = [picture.y, picture.usual].map((name) => columnOf(values, picture.rows, name));
       expect(Math.min(...(bars ?? []), ...(usual ?? []))).toBeGreaterThanOrEqual(0);

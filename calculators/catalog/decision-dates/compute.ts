@@ -1,4 +1,5 @@
 import { grownPercentBy } from '../../asks/growthCurve.ts';
+import { rainTableOf } from '../../asks/rainTable.ts';
 import type { ValuesOf } from '../../kit/inputs.ts';
 import { feedDaysGained, feedDaysLost } from '../../math/decision/feedDaysLost.ts';
 import { bestForagePercent, cagedForageLbPerAc, feedDaysNeeded } from '../../math/decision/feedDaysNeeded.ts';
@@ -6,7 +7,6 @@ import { likeYearsCaughtUp } from '../../math/decision/likeYearsCaughtUp.ts';
 import { relativeForageGreatBasinPercent, relativeForagePercent } from '../../math/decision/relativeForagePercent.ts';
 import { percentOfNormal } from '../../math/drought/percentOfNormal.ts';
 import { quantileType6 } from '../../math/drought/quantileType6.ts';
-import { rainByDay } from '../../math/drought/rainByDay.ts';
 import { splitSeasons } from '../../math/drought/splitSeasons.ts';
 import { yearsCaughtUp } from '../../math/drought/yearsCaughtUp.ts';
 import { sumOf } from '../../math/special/sumOf.ts';
@@ -45,7 +45,7 @@ function stationReadings(stationIn: readonly number[], year: number): Asked['rai
 /** The past seasons, split at some days of this one. */
 function seasonsOf(asked: Asked, atDays: readonly number[]) {
   const readings = asked.rainFrom === 'record' ? asked.rainRecord : stationReadings(asked.stationIn, yearOf(asked.endDay) - 1);
-  return splitSeasons({ table: rainByDay(readings), fromDay: sinceDayOf(asked), toDay: asked.endDay, atDays });
+  return splitSeasons({ table: rainTableOf(readings), fromDay: sinceDayOf(asked), toDay: asked.endDay, atDays });
 }
 
 /** What is wrong with the dates or the record, if anything. */

@@ -38,6 +38,7 @@ export default defineCalculator({
   ],
   handout: ['packed', 'fineGPerCm3', 'porosityPercent', 'probeSays', 'stoppedPercent', 'medianStopIn'],
   quantities,
+  compares: { as: 'mean', rows: 'lines', column: 'fineGPerCm3', alike: ['acrossIn', 'tallIn'] },
   results: [
     { of: 'packed', said: 'by the published lists' },
     ranged('fineGPerCm3', ['lowGPerCm3', 'highGPerCm3'], {

@@ -1,3 +1,4 @@
+import { rainTableOf } from '../../asks/rainTable.ts';
 import type { ValuesOf } from '../../kit/inputs.ts';
 import { type DecileGroup, decileGroup, decileType6 } from '../../math/drought/decileType6.ts';
 import { type DroughtEvent, droughtEvents } from '../../math/drought/droughtEvents.ts';
@@ -8,7 +9,7 @@ import { percentOfNormal } from '../../math/drought/percentOfNormal.ts';
 import { lastMonthEnd, periodMonths } from '../../math/drought/periodMonths.ts';
 import { type PrecipitationIndexClass, precipitationIndexClass } from '../../math/drought/precipitationIndexClass.ts';
 import { quantileType6 } from '../../math/drought/quantileType6.ts';
-import { type RainByDay, rainBetween, rainByDay } from '../../math/drought/rainByDay.ts';
+import { type RainByDay, rainBetween } from '../../math/drought/rainByDay.ts';
 import { rankInRecord } from '../../math/drought/rankInRecord.ts';
 import { periodRain, samePeriods, type YearsPeriod } from '../../math/drought/samePeriods.ts';
 import { indexUnderGamma } from '../../math/drought/standardizedPrecipitationIndex.ts';
@@ -222,16 +223,8 @@ function againstMedians({ untilDay, windowMonths, ownRainIn, stationIn }: Asked)
   };
 }
 
-// A record stays the same list while somebody types in the other fields; laying out a hundred years of days at each key would be felt.
-const laidOut = new WeakMap<Asked['rainRecord'], RainByDay>();
-function tableOf(lines: Asked['rainRecord']): RainByDay {
-  const table = laidOut.get(lines) ?? rainByDay(lines);
-  laidOut.set(lines, table);
-  return table;
-}
-
 function againstRecord({ rainRecord, untilDay, windowMonths, leastPercent, ownYear }: Asked) {
-  const table = tableOf(rainRecord);
+  const table = rainTableOf(rainRecord);
   const months = windowMonths;
   const leastShare = leastPercent / 100;
   const isMonthly = rainRecord.filter(({ days = 1 }) => days > 27).length > rainRecord.length / 2;

@@ -15,6 +15,7 @@ export default defineCalculator({ slug: 'slake-test', version: 1, title: 'Slake 
     'slaking, aggregate stability, soil stability class, soil crumbs in water, crusting, clod test, soil structure, sieve and dip, soil health demonstration',
   first: ['samples', 'soil', 'spot', 'dried'],
   quantities,
+  compares: { as: 'mean', rows: 'lines', column: 'soilClass', alike: ['spot', 'dried'] },
   results: [
     { of: 'holds', said: 'by the slake test' },
     ranged('meanClass', ['lowestClass', 'highestClass'], { says: 'the samples ran from {low} to {high}' }),

@@ -1,35 +1,17 @@
-import type { Calculator } from '../../kit/define.ts';
 import { shortHelpText } from '../../kit/helpLines.ts';
 import { Big, leadOf, rangeBetween } from '../Answer.tsx';
 import { figureFor } from '../AnswerBlock.tsx';
-import type { Change } from '../CalculatorForm.tsx';
 import { cautionsHeld } from '../Cautions.tsx';
-import { ownOf } from '../formState.ts';
 import { otherTexts, sideTitles } from '../sides.ts';
-import { stampOf } from '../stamp.ts';
 import { Days } from './Days.tsx';
 import { Agreed, Foot, Head } from './HeadAndFoot.tsx';
 import { Lines, PutIn } from './PutIn.tsx';
 import { type Held, heldOf, type PaperProps } from './paperProps.ts';
-import { unlikeIn } from './putIn.ts';
 import { Results, resultNames } from './Results.tsx';
+import { stampNow } from './stampNow.ts';
 
 const pictureWidthPx = 390;
 const mostResults = 6;
-
-/** Whose figures they are, while any is not the reader's own. */
-function stampNow(calculator: Calculator, change: Change): string {
-  const { form, linked, system } = change;
-  const touched = ownOf(change);
-  const that = otherTexts(calculator, form);
-  const unlike = that ? [...new Set(unlikeIn(calculator.inputs, form.this, that, system).map(({ key }) => key))] : [];
-  const [both, one] = [
-    stampOf(calculator, form.this, { touched, linked, waiting: 0, unlike }),
-    stampOf(calculator, form.this, { touched, linked, waiting: 0 }),
-  ];
-  if (both.is !== 'yours') return both.text;
-  return one.is === 'yours' ? '' : one.text;
-}
 
 type Two = readonly [string, string];
 const pictureTitles = (names: Two, differing: Two): Two => [names[0] || differing[0], names[1] || differing[1]];

@@ -5,6 +5,7 @@ import { Lines } from './Lines.tsx';
 import type { PictureProps } from './readings.ts';
 import { Shares } from './Shares.tsx';
 import { Spans } from './Spans.tsx';
+import { Strip } from './Strip.tsx';
 
 /** Draws any definition's picture. */
 export function Picture({ picture, ...rest }: PictureProps<PlainPicture>) {
@@ -21,6 +22,10 @@ export function Picture({ picture, ...rest }: PictureProps<PlainPicture>) {
       return <Spans picture={picture} {...rest} />;
     case 'bars':
       return <Bars picture={picture} {...rest} />;
+    case 'strip': {
+      const subject = subjectOf(picture.face);
+      return subject ? <Strip picture={picture} Face={faces[subject]} {...rest} /> : null;
+    }
     case 'lines':
       return <Lines picture={picture} {...rest} />;
   }

@@ -38,6 +38,11 @@ async function loadOne(one: PlainPicture): Promise<DrawPicture> {
       const { Bars } = await import('./Bars.tsx');
       return ({ picture, ...rest }) => (picture.kind === 'bars' ? <Bars picture={picture} {...rest} /> : null);
     }
+    case 'strip': {
+      const subject = subjectOf(one.face);
+      const [{ Strip }, face] = await Promise.all([import('./Strip.tsx'), subject && faces[subject]()]);
+      return ({ picture, ...rest }) => (picture.kind === 'strip' && face ? <Strip picture={picture} Face={face.Face} {...rest} /> : null);
+    }
     case 'lines': {
       const { Lines } = await import('./Lines.tsx');
       return ({ picture, ...rest }) => (picture.kind === 'lines' ? <Lines picture={picture} {...rest} /> : null);

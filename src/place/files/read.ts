@@ -1,18 +1,27 @@
+import type { Belongings } from '../model/belongings.ts';
 import type { Place } from '../model/place.ts';
-import { readFrame, readPlace } from '../model/readRecord.ts';
+import { readFrame } from '../model/readFrame.ts';
+import { type Read, readPlace } from '../model/readRecord.ts';
+import { readRow } from '../model/readRow.ts';
+import { readNote, readResult, readVisit } from '../model/readVisit.ts';
 import { faultOfContent, faultOfSize } from './limits.ts';
 
 export type FileRead =
   /** In one sentence: why, and that nothing was changed by it. */
   | { readonly is: 'refused'; readonly say: string }
-  | {
+  | (Belongings & {
       readonly is: 'read';
       readonly edition: string;
       readonly savedAt: string;
       readonly places: readonly Place[];
-      /** Places that cannot be read, with the reason. The others can. */
-      readonly aside: readonly { readonly name: string; readonly why: string; readonly raw: unknown }[];
-    };
+      /** What cannot be read, with the reason. The rest can. */
+      readonly aside: readonly NotRead[];
+    });
+interface NotRead {
+  readonly name: string;
+  readonly why: string;
+  readonly raw: unknown;
+}
 
 const refused = (say: string): FileRead => ({ is: 'refused', say });
 const noFile = 'This is not a file of a place. Files of a place are saved on the page “Your place”.';
@@ -21,6 +30,24 @@ const nameIn = (raw: unknown): string =>
   typeof raw === 'object' && raw !== null && 'name' in raw && typeof raw.name === 'string' && raw.name !== ''
     ? raw.name.slice(0, 200)
     : 'A place without a name';
+
+/** Each that can be read, once; the others go aside. */
+function readEach<T extends { readonly id: string }>(raws: readonly unknown[], read: (raw: unknown) => Read<T>, name: (raw: unknown) => string) {
+  const records: T[] = [];
+  const aside: NotRead[] = [];
+  const ids = new Set<string>();
+  for (const raw of raws) {
+    const found = read(raw);
+    if (found.is === 'newer') aside.push({ name: name(raw), why: 'It was made by a newer copy of these pages.', raw });
+    else if (found.is === 'damaged') aside.push({ name: name(raw), why: found.why, raw });
+    else if (ids.has(found.value.id)) aside.push({ name: name(raw), why: 'It stands in this file twice.', raw });
+    else {
+      ids.add(found.value.id);
+      records.push(found.value);
+    }
+  }
+  return { records, aside };
+}
 
 /** Reads the text of a file. Nothing is written anywhere; what it holds is only ever data. */
 export function readFile(text: string): FileRead {
@@ -38,18 +65,30 @@ export function readFile(text: string): FileRead {
   const frame = readFrame(raw);
   if (frame.is === 'newer') return refused('This file was saved by a newer copy of these pages. Open it there, or bring this copy up to date.');
   if (frame.is === 'damaged') return refused(noFile);
-  const places: Place[] = [];
-  const aside: { readonly name: string; readonly why: string; readonly raw: unknown }[] = [];
-  const ids = new Set<string>();
-  for (const each of frame.value.places) {
-    const read = readPlace(each);
-    if (read.is === 'newer') aside.push({ name: nameIn(each), why: 'It was made by a newer copy of these pages.', raw: each });
-    else if (read.is === 'damaged') aside.push({ name: nameIn(each), why: read.why, raw: each });
-    else if (ids.has(read.value.id)) aside.push({ name: nameIn(each), why: 'It stands in this file twice.', raw: each });
-    else {
-      ids.add(read.value.id);
-      places.push(read.value);
-    }
-  }
-  return { is: 'read', edition: frame.value.edition, savedAt: frame.value.savedAt, places, aside };
+  const { edition, savedAt } = frame.value;
+  const places = readEach(frame.value.places, readPlace, nameIn);
+  const ids = new Set(places.records.map(({ id }) => id));
+  const aside: NotRead[] = [];
+  /** What belongs to places of the file. */
+  const belonging = <T extends { readonly id: string; readonly placeId: string }>(
+    raws: readonly unknown[] = [],
+    readOne: (raw: unknown) => Read<T>,
+    name: string,
+  ): readonly T[] => {
+    const each = readEach(raws, readOne, () => name);
+    const lost = each.records.filter(({ placeId }) => !ids.has(placeId));
+    aside.push(...each.aside, ...lost.map((raw) => ({ name, why: 'Its place is not in this file, or could not be read.', raw })));
+    return each.records.filter(({ placeId }) => ids.has(placeId));
+  };
+  return {
+    is: 'read',
+    edition,
+    savedAt,
+    places: places.records,
+    rows: belonging(frame.value.rows, readRow, 'A line of the record'),
+    visits: belonging(frame.value.visits, readVisit, 'A visit'),
+    results: belonging(frame.value.results, readResult, 'A kept calculation'),
+    notes: belonging(frame.value.notes, readNote, 'A follow-up note'),
+    aside: [...places.aside, ...aside],
+  };
 }

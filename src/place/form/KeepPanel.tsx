@@ -3,18 +3,12 @@ import type { Calculator } from '../../../calculators/kit/define.ts';
 import type { Texts } from '../../../calculators/kit/state.ts';
 import { localDay } from '../../../calculators/units/days.ts';
 import type { UnitSystem } from '../../../calculators/units/units.ts';
-import { type Place, placeVersion } from '../model/place.ts';
+import type { Place } from '../model/place.ts';
 import { type Keepable, keepableOf, withPasture } from '../offer/keepable.ts';
 import { placeKind } from '../store/kinds.ts';
-import { newId, randomMark } from '../store/records.ts';
+import { newId } from '../store/records.ts';
 import { roomOf, stateWords } from '../store/storageState.ts';
 import type { Store } from '../store/store.ts';
-import { writer } from './openHere.ts';
-
-export const blankPlace = (): Place => ({
-  ...{ id: newId(), rev: 1, past: [`1-${randomMark()}`], changedBy: writer, changedAt: new Date().toISOString(), v: placeVersion, name: '?' },
-  ...{ soils: [], pastures: [], herd: [], water: [] },
-});
 
 export interface PanelProps {
   readonly id: string;

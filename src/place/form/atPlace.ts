@@ -12,22 +12,23 @@ import type { PlaceMarks } from '../../../calculators/ui/props.ts';
 import { localDay } from '../../../calculators/units/days.ts';
 import { printDay } from '../../../calculators/units/printQuantity.ts';
 import type { UnitSystem } from '../../../calculators/units/units.ts';
-import { isAnyKept, journalPrefix, keep, kept, placeKey } from '../../scripts/kept.ts';
+import { isAnyKept, journalPrefix, keep, kept, placeKey, visitKey } from '../../scripts/kept.ts';
 import { clockNow } from '../../scripts/today.ts';
 import type { Place } from '../model/place.ts';
 import { type Filled, fillTexts } from '../offer/fillTexts.ts';
 import { hasSameRows, movedTexts, textAt, withTextAt } from '../offer/movedTexts.ts';
 import { offersOf } from '../offer/offersOf.ts';
+import type { RecordOffers } from '../offer/recordOffers.ts';
 import { choose, chosenIn, idsIn, placePageOf } from './chosen.ts';
 import { otherwise, withWords } from './marks.tsx';
 import { drawPlaceHead } from './PlaceHead.tsx';
-import { readPlaces } from './readPlaces.ts';
+import { readPlaces, readRows } from './readPlaces.ts';
 import type { AtPlace } from './types.ts';
 
 const ledKey = 'holdwater-led';
 
 function offerKeys({ inputs }: Calculator): readonly OfferKey[] {
-  const cells = Object.values(inputs).flatMap((input): readonly Pick<Cell, 'offeredBy'>[] =>
+  const cells = Object.values(inputs).flatMap((input): readonly { readonly offeredBy?: OfferKey }[] =>
     input.kind === 'rows' ? Object.values<Cell>(input.columns) : [input],
   );
   return cells.flatMap(({ offeredBy }) => (offeredBy === undefined ? [] : [offeredBy]));
@@ -55,6 +56,14 @@ const lastDayOf = (places: readonly Place[]): number | undefined =>
     const day = localDay(new Date(changedAt));
     return Number.isFinite(day) && (last === undefined || day > last) ? day : last;
   }, undefined);
+/** Of the record of grazing and rain; the station's months are no part of it. */
+const isOfRecord = (key: OfferKey): boolean => /^(?:record|rain)\./.test(key) && key !== 'rain.station' && key !== 'rain.from';
+async function recordOf(calculator: Calculator, place: Place): Promise<(todayDay: number) => RecordOffers | undefined> {
+  const rows = offerKeys(calculator).some(isOfRecord) ? await readRows(place.id) : [];
+  if (rows.length === 0) return () => undefined;
+  const { recordAt } = await import('./recordAt.ts');
+  return recordAt(place, rows);
+}
 
 /** The open place as it stands to a form; nothing where it is gone, or where this window sees no store. */
 export async function placeAt(calculator: Calculator, box: HTMLElement): Promise<AtPlace | undefined> {
@@ -63,14 +72,21 @@ export async function placeAt(calculator: Calculator, box: HTMLElement): Promise
   const place = places.find(({ id }) => id === kept('localStorage', placeKey));
   if (!place) return undefined;
   const { inputs } = calculator;
+  const record = await recordOf(calculator, place);
   const placePage = placePageOf(box);
   let pastureIds: readonly string[] = chosenIn(box).filter((id) => place.pastures.some((each) => each.id === id));
   const clockHere = (built: string) => clockNow(built, lastDayOf(places));
   const clock = clockHere(box.dataset['built'] ?? '');
+  // A visit may have chosen several for a form that takes one.
+  if (takesOf(calculator) === 'one' && pastureIds.length > 1) {
+    pastureIds = pastureIds.slice(0, 1);
+    choose(box, pastureIds);
+  }
   let todayDay = clock.answeredDay ?? clock.deviceDay;
   let isOthers = false;
   let redraw = (): void => {};
-  const filledIn = (system: UnitSystem): Filled => fillTexts(calculator, offersOf(place, todayDay, { pastureIds }), todayDay, system);
+  const filledIn = (system: UnitSystem): Filled =>
+    fillTexts(calculator, offersOf(place, todayDay, { pastureIds, record: record(todayDay) }), todayDay, system);
   const remember = () => choose(box, pastureIds);
 
   function marksOf(filled: Filled): PlaceMarks {
@@ -90,7 +106,7 @@ export async function placeAt(calculator: Calculator, box: HTMLElement): Promise
         if (!hasSameRows(texts[key], filled.texts[key])) return undefined;
         const input = inputs[key];
         const cell = input?.kind === 'rows' ? input.columns[column ?? ''] : input;
-        if (!cell || cell.kind === 'months') return undefined;
+        if (!cell || cell.kind === 'months' || cell.kind === 'record') return undefined;
         return otherwise({
           isDemo,
           shown: tellInput(cell, mark.text, texts, system),
@@ -216,6 +232,16 @@ export async function placeAt(calculator: Calculator, box: HTMLElement): Promise
     },
     draw: (root, id, reach) => {
       redraw = drawPlaceHead(root, { id, at, isLink: isOthers, reach });
+      if (kept('sessionStorage', visitKey) !== null) {
+        void import('./keepResult.tsx')
+          .then(({ drawVisitBar }) =>
+            drawVisitBar(root, place.id, (host) => {
+              const change = reach()?.now();
+              return change && { host, box, id, calculator, change };
+            }),
+          )
+          .catch((error: unknown) => console.info(error));
+      }
       // Where a result leads, the choice of pasture goes along, and the next form knows whose figures it opens with.
       box.addEventListener('click', ({ target }) => {
         const link = target instanceof Element ? target.closest<HTMLAnchorElement>('.leads a') : null;
@@ -236,5 +262,7 @@ const views: Readonly<Record<string, string>> = {
   prices: 'feed',
   water: 'water',
   tools: 'tools',
+  record: 'record',
+  rain: 'record',
 };
-const viewOf = (offer: OfferKey): string => views[offer.slice(0, offer.indexOf('.'))] ?? 'season';
+const viewOf = (offer: OfferKey): string => (offer === 'rain.station' ? undefined : views[offer.slice(0, offer.indexOf('.'))]) ?? 'season';

@@ -1,23 +1,15 @@
 // "Keep as my place", under a result: what this form knows and the place does not, ticked, and one button. Fetched when it is tapped.
 import { render } from 'preact';
-import type { Calculator } from '../../../calculators/kit/define.ts';
-import type { Change } from '../../../calculators/ui/CalculatorForm.tsx';
+import { runTexts } from '../../../calculators/kit/runTexts.ts';
 import { isTouched } from '../../../calculators/ui/touched.ts';
 import { keep, kept, placeKey, sharedKey } from '../../scripts/kept.ts';
 import { newId } from '../store/records.ts';
 import { chosenIn, placePageOf } from './chosen.ts';
-import { blankPlace, KeepPanel } from './KeepPanel.tsx';
+import { KeepPanel } from './KeepPanel.tsx';
+import { KeepPlan } from './KeepPlan.tsx';
 import { keepAddress, sharesStore } from './keepAddress.ts';
-import { openHere, openPlaceIn } from './openHere.ts';
-
-interface Keeping {
-  /** Below the result. */
-  readonly host: Element;
-  readonly box: HTMLElement;
-  readonly id: string;
-  readonly calculator: Calculator;
-  readonly change: Change;
-}
+import { blankPlace, openHere, openPlaceIn } from './openHere.ts';
+import type { Keeping } from './types.ts';
 
 /** Draws the list under the result; where this page can keep nothing, the way to the one that can. */
 export async function keepPlace({ host, box, id, calculator, change }: Keeping): Promise<void> {
@@ -48,12 +40,19 @@ export async function keepPlace({ host, box, id, calculator, change }: Keeping):
   const onKept = ({ id: kept }: { readonly id: string }): void => {
     if (store.state().is === 'kept') keep('localStorage', placeKey, kept);
   };
+  const run = runTexts(calculator, form.this, system);
+  const pastureIds = chosenIn(box);
   render(
-    <KeepPanel
-      {...{ id, calculator, system, isOwn, store, own, onKept, texts: form.this, pastureIds: chosenIn(box), placePage: placePageOf(box) }}
-      blank={blankPlace()}
-      newPastureId={newId()}
-    />,
+    <>
+      <KeepPanel
+        {...{ id, calculator, system, isOwn, store, own, onKept, pastureIds, texts: form.this, placePage: placePageOf(box) }}
+        blank={blankPlace()}
+        newPastureId={newId()}
+      />
+      {own && 'outcome' in run && (
+        <KeepPlan store={store} place={own} pastureIds={pastureIds} results={run.outcome.values} record={`${placePageOf(box)}#/record`} />
+      )}
+    </>,
     panel,
   );
 }

@@ -5,6 +5,15 @@ import type { UnitSystem } from '../../../calculators/units/units.ts';
 import type { Clock, Fresh } from '../../scripts/today.ts';
 import type { Place } from '../model/place.ts';
 
+/** What is kept of a form, and where the offer to keep it stands. */
+export interface Keeping {
+  /** Below the result. */
+  readonly host: Element;
+  readonly box: HTMLElement;
+  readonly id: string;
+  readonly calculator: Calculator;
+  readonly change: Change;
+}
 /** One figure of a link that the place has otherwise. */
 export interface Difference {
   readonly label: string;

@@ -1,6 +1,10 @@
 import * as v from 'valibot';
+import { noteSchema } from './note.ts';
 import { nameSchema } from './parts.ts';
 import { placeSchema } from './place.ts';
+import { resultSchema } from './result.ts';
+import { rowSchema } from './row.ts';
+import { visitSchema } from './visit.ts';
 
 /** The word by which a file is known as one of ours. */
 export const fileWord = 'holdwater-place';
@@ -14,5 +18,11 @@ export const placeFileSchema = v.strictObject({
   edition: nameSchema,
   savedAt: v.pipe(v.string(), v.isoTimestamp()),
   places: v.pipe(v.array(placeSchema), v.maxLength(1000)),
+  /** Their record of grazing and rain. Left out where there is none. */
+  rows: v.optional(v.pipe(v.array(rowSchema), v.maxLength(50_000))),
+  /** Calculations that were kept, the visits that they belong to, and the notes of those. */
+  results: v.optional(v.pipe(v.array(resultSchema), v.maxLength(50_000))),
+  visits: v.optional(v.pipe(v.array(visitSchema), v.maxLength(50_000))),
+  notes: v.optional(v.pipe(v.array(noteSchema), v.maxLength(50_000))),
 });
 export type PlaceFile = v.InferOutput<typeof placeFileSchema>;

@@ -1,6 +1,5 @@
 import * as v from 'valibot';
-import { fileVersion, type PlaceFile, placeFileSchema } from './file.ts';
-import { migrate } from './migrations/migrate.ts';
+import { type Migrations, migrate } from './migrations/migrate.ts';
 import { placeMigrations } from './migrations/place.ts';
 import { type Place, placeSchema, placeVersion } from './place.ts';
 
@@ -9,7 +8,6 @@ export type Read<T> =
   | { readonly is: 'newer'; readonly v: number }
   | { readonly is: 'damaged'; readonly why: string };
 
-const noPlace = 'It does not have the shape of a place.';
 /** A field's name as words. Names in a file may hold anything: no line is broken by one, and no quote ended. */
 const wordsOf = (name: unknown): string =>
   String(name)
@@ -23,27 +21,27 @@ const wayTo = (steps: readonly unknown[]): string =>
     .join('')
     .slice(2, 122);
 /** In words for a person: where it is wrong. */
-function whyOf(issues: readonly v.BaseIssue<unknown>[]): string {
+function whyOf(issues: readonly v.BaseIssue<unknown>[], otherwise: string): string {
   const way = wayTo(issues[0]?.path?.map(({ key }) => key) ?? []);
-  return way === '' ? noPlace : `What stands at “${way}” cannot be used.`;
+  return way === '' ? otherwise : `What stands at “${way}” cannot be used.`;
+}
+
+/** How records of one kind are read, whatever edition wrote them. */
+interface Reading<T> {
+  readonly schema: v.GenericSchema<unknown, T>;
+  readonly migrations: Migrations;
+  readonly version: number;
+  /** What is said of one that has nothing of it: `It does not have the shape of a place.` */
+  readonly otherwise: string;
+}
+export function readAs<T>({ schema, migrations, version, otherwise }: Reading<T>, raw: unknown): Read<T> {
+  const migrated = migrate(migrations, version, raw);
+  if (migrated.is === 'newer') return migrated;
+  if (migrated.is === 'unreadable') return { is: 'damaged', why: otherwise };
+  const read = v.safeParse(schema, migrated.value);
+  return read.success ? { is: 'read', value: read.output } : { is: 'damaged', why: whyOf(read.issues, otherwise) };
 }
 
 /** A place as any edition wrote it. */
-export function readPlace(raw: unknown): Read<Place> {
-  const migrated = migrate(placeMigrations, placeVersion, raw);
-  if (migrated.is === 'newer') return migrated;
-  if (migrated.is === 'unreadable') return { is: 'damaged', why: noPlace };
-  const read = v.safeParse(placeSchema, migrated.value);
-  return read.success ? { is: 'read', value: read.output } : { is: 'damaged', why: whyOf(read.issues) };
-}
-
-/** The frame of a file, without its places: those are read one by one, so that one wrong place does not cost the others. */
-const frameSchema = v.object({ ...v.omit(placeFileSchema, ['places']).entries, places: v.array(v.unknown()) });
-export type FileFrame = Omit<PlaceFile, 'places'> & { readonly places: readonly unknown[] };
-export function readFrame(raw: unknown): Read<FileFrame> {
-  const migrated = migrate({}, fileVersion, raw);
-  if (migrated.is === 'newer') return migrated;
-  if (migrated.is === 'unreadable') return { is: 'damaged', why: 'It is not a file of a place.' };
-  const read = v.safeParse(frameSchema, migrated.value);
-  return read.success ? { is: 'read', value: read.output } : { is: 'damaged', why: 'It is not a file of a place.' };
-}
+export const readPlace = (raw: unknown): Read<Place> =>
+  readAs({ schema: placeSchema, migrations: placeMigrations, version: placeVersion, otherwise: 'It does not have the shape of a place.' }, raw);

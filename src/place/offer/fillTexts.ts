@@ -118,6 +118,17 @@ class Filling {
     this.texts[key] = texts;
     for (const [index, text] of texts.entries()) this.marks.push({ at: `${key}.${index}`, offer: input.offeredBy, text });
   }
+  takeRecord(input: Extract<Input, { kind: 'record' }>, key: string, from: OfferMap): void {
+    const offered = input.offeredBy && from.get(input.offeredBy);
+    if (input.offeredBy === undefined || offered === undefined || !('record' in offered) || this.leftOut.has(subjectOf(input.offeredBy))) return;
+    const { lines, problem } = input.read(offered.record);
+    if (problem !== undefined || lines.length === 0) {
+      this.said.push(`${input.label}: this form cannot take the record of your place.`);
+      return;
+    }
+    this.texts[key] = offered.record;
+    this.marks.push({ at: key, offer: input.offeredBy, text: offered.record });
+  }
   /** One row, or nothing where the form has no such kind: then it is told. */
   private row(input: RowsInput, at: string, { name, cells }: OfferedRow): RowTexts | undefined {
     const before = [this.marks.length, this.said.length] as const;
@@ -172,8 +183,8 @@ function attempt(
   const filling = new Filling(system, leftOut, todayDay);
   Object.assign(filling.texts, built);
   for (const [key, input] of Object.entries(inputs)) {
-    if (input.kind === 'record') continue;
-    if (input.kind === 'rows') filling.takeRows(input, key, (input.offeredBy && offers.tables[input.offeredBy]) ?? []);
+    if (input.kind === 'record') filling.takeRecord(input, key, offers.single);
+    else if (input.kind === 'rows') filling.takeRows(input, key, (input.offeredBy && offers.tables[input.offeredBy]) ?? []);
     else if (input.kind === 'months') filling.takeMonths(input, key, offers.single);
     else {
       const text = filling.take(input, key, offers.single);
@@ -266,5 +277,6 @@ const subjectNames: Readonly<Record<string, string>> = {
   water: 'figures of the water',
   tools: 'tools',
   layer: 'layers of soil',
-  rain: 'months of rain',
+  rain: 'figures of rain',
+  record: 'figures of the record',
 };

@@ -2,6 +2,7 @@ import type { Pasture } from '../model/pasture.ts';
 import type { Place } from '../model/place.ts';
 import type { Soil } from '../model/soil.ts';
 import { amount, derived, meanIfAll, type OfferedRow, type OfferMap, offerMap, sumIfAll, word } from './offered.ts';
+import type { RecordOffers } from './recordOffers.ts';
 import { textureWords } from './words.ts';
 
 /** Depth classes as a form about soil loss has them: the deepest inch of each. */
@@ -59,10 +60,11 @@ export function pastureOffers(place: Place, pasture: Pasture): OfferMap {
 }
 
 /** A row for each pasture whose acres are known. */
-export const pastureRows = (place: Place, pastures: readonly Pasture[]): readonly OfferedRow[] =>
-  pastures.flatMap((pasture) =>
-    pasture.areaAc === undefined ? [] : [{ name: pasture.name, size: pasture.areaAc, cells: pastureOffers(place, pasture) }],
-  );
+export const pastureRows = (place: Place, pastures: readonly Pasture[], record: RecordOffers | undefined): readonly OfferedRow[] =>
+  pastures.flatMap((pasture) => {
+    const cells = new Map([...pastureOffers(place, pasture), ...(record?.ofPasture.get(pasture.id) ?? [])]);
+    return pasture.areaAc === undefined ? [] : [{ name: pasture.name, size: pasture.areaAc, cells }];
+  });
 
 /** Layers from the top down; which of them go first where not all fit is the order in which they lie. */
 export const layerRows = (place: Place, pasture: Pasture): readonly OfferedRow[] =>

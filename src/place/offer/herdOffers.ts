@@ -9,11 +9,11 @@ import { animalsOf, kindNames, stockWords } from './words.ts';
 
 /** A group of which there is any. */
 type Counted = HerdGroup & { readonly countHead: number };
-const counted = (herd: readonly HerdGroup[]): readonly Counted[] =>
+export const counted = (herd: readonly HerdGroup[]): readonly Counted[] =>
   herd.flatMap((group) => (group.countHead !== undefined && group.countHead > 0 ? [{ ...group, countHead: group.countHead }] : []));
 
 /** What one of a group eats today, lb of dry matter. */
-const eachLbPerDay = (group: Counted, todayDay: number): number | undefined =>
+export const eachLbPerDay = (group: Counted, todayDay: number): number | undefined =>
   group.weightLb === undefined
     ? undefined
     : dailyIntakeLb({ head: 1, weightLb: group.weightLb, intakePercent: intakePercentAt(group, stageOf(group, todayDay)) });
@@ -22,7 +22,7 @@ const groupLbPerDay = (group: Counted, todayDay: number): number | undefined => 
   return each === undefined ? undefined : each * group.countHead;
 };
 /** The kind that eats most of those that can be weighed against each other. */
-function mainOf(groups: readonly Counted[], todayDay: number): Counted | undefined {
+export function mainOf(groups: readonly Counted[], todayDay: number): Counted | undefined {
   const sized = groups.flatMap((group) => {
     const lbPerDay = groupLbPerDay(group, todayDay);
     return lbPerDay === undefined ? [] : [{ group, lbPerDay }];

@@ -9,6 +9,8 @@ export type Offered = (
   | { readonly monthDay: string }
   | { readonly day: string }
   | { readonly months: readonly number[] }
+  /** A record as its text. */
+  | { readonly record: string }
 ) & {
   /** What must be told beside it: `slip of Jun 3, 2026`. */
   readonly says?: string;

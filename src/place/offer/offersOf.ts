@@ -4,12 +4,15 @@ import { hayBesides, hayOffers, priceOffers, toolOffers, waterOffers } from './g
 import { layerRows, pastureOffers, pastureRows, pasturesOffers } from './groundOffers.ts';
 import { herdOffers, herdRows } from './herdOffers.ts';
 import { amount, monthDay, type OfferMap, type Offers, offerMap, word } from './offered.ts';
+import type { RecordOffers } from './recordOffers.ts';
 import { rainWords } from './words.ts';
 
 /** What was chosen on the page. */
 export interface Chosen {
   readonly pastureIds?: readonly string[];
   readonly waterId?: string;
+  /** What its record says, where there is one and a form asks for it. */
+  readonly record?: RecordOffers | undefined;
 }
 
 /** Rain in a usual year by class, where only the inches are told: dry ends under 25, wet begins over 40. */
@@ -55,13 +58,18 @@ function placeOffers(place: Place): OfferMap {
   );
 }
 
+const ofHeights = (key: string): boolean => key.startsWith('record.');
+/** Two heights are those of the pasture that was chosen, if any was; else the latest that were read. */
+const recordSingle = ({ single, ofPasture }: RecordOffers, chosen: Pasture | undefined): OfferMap =>
+  chosen === undefined ? single : new Map([...[...single].filter(([key]) => !ofHeights(key)), ...(ofPasture.get(chosen.id) ?? [])]);
+
 const isGrazed = ({ isCounted, use }: Pasture): boolean => isCounted && (use === undefined || use === 'grazed');
 
 /**
  * All that a place can put into forms on a day. Of one pasture where one is chosen, or where there is but one; of the chosen ones together, else of all
  * that are grazed. What it does not know it does not offer.
  */
-export function offersOf(place: Place, todayDay: number, { pastureIds = [], waterId }: Chosen = {}): Offers {
+export function offersOf(place: Place, todayDay: number, { pastureIds = [], waterId, record }: Chosen = {}): Offers {
   const chosen = place.pastures.filter(({ id }) => pastureIds.includes(id));
   const several = chosen.length > 0 ? chosen : place.pastures.filter(isGrazed);
   const [one, second] = several;
@@ -77,8 +85,13 @@ export function offersOf(place: Place, todayDay: number, { pastureIds = [], wate
       ...pasturesOffers(several, chosen.length > 0),
       ...(pasture ? pastureOffers(place, pasture) : []),
       ...(water ? waterOffers(water) : []),
+      ...(record ? recordSingle(record, chosen.length === 1 ? pasture : undefined) : []),
     ]),
-    tables: { herd: herdRows(place, todayDay), pastures: pastureRows(place, several), ...(pasture ? { layers: layerRows(place, pasture) } : {}) },
+    tables: {
+      herd: herdRows(place, todayDay),
+      pastures: pastureRows(place, several, record),
+      ...(pasture ? { layers: layerRows(place, pasture) } : {}),
+    },
     besides: hayBesides(place),
   };
 }

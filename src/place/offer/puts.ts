@@ -122,10 +122,10 @@ const partOf = (place: object, name: string): object => {
   return typeof found === 'object' && found !== null ? found : {};
 };
 /** The field written, and what lies round it left as it is. */
-const written = <T extends object>(of: T, [first, second, third]: readonly [string, string?, string?], value: Value): T => ({
-  ...of,
-  [first]: second === undefined ? value : written(partOf(of, first), [second, third], value),
-});
+const written = <T extends object>(of: T, path: readonly (string | undefined)[], value: Value): T => {
+  const [first, ...rest] = path.filter((each) => each !== undefined);
+  return first === undefined ? of : { ...of, [first]: rest.length === 0 ? value : written(partOf(of, first), rest, value) };
+};
 /** The soil under a pasture; where nobody has told of one there is one now. */
 function putSoil(place: Place, pastureId: string, field: string, value: Value): Place {
   const pasture = place.pastures.find(({ id }) => id === pastureId);

@@ -1,5 +1,5 @@
 /** Where records lie. Another one is added here, and to the database's version if a copy with the old ones has ever been out. */
-export const storeNames = ['places', 'aside', 'recent'] as const;
+export const storeNames = ['places', 'rows', 'results', 'visits', 'notes', 'photos', 'recent', 'aside'] as const;
 export type StoreName = (typeof storeNames)[number];
 export interface Key {
   readonly store: StoreName;
@@ -10,6 +10,8 @@ export type Write = { readonly store: StoreName; readonly put: { readonly id: st
 /** What the rest needs of a store. Both that there are, one that keeps and one that does not, do just this. */
 export interface Backend {
   readonly all: (store: StoreName) => Promise<readonly unknown[]>;
+  /** Those of them that are there. */
+  readonly some: (store: StoreName, ids: readonly string[]) => Promise<readonly unknown[]>;
   /** One transaction: reads these, asks what to write, and writes all of it or nothing. */
   readonly change: (reads: readonly Key[], decide: (stored: readonly unknown[]) => readonly Write[]) => Promise<void>;
   readonly close: () => void;
@@ -25,6 +27,7 @@ export function memoryBackend(): Backend {
   };
   return {
     all: async (store) => structuredClone([...of(store).values()]),
+    some: async (store, ids) => structuredClone(ids.flatMap((id) => of(store).get(id) ?? [])),
     change: async (reads, decide) => {
       for (const write of decide(structuredClone(reads.map(({ store, id }) => of(store).get(id))))) {
         if ('put' in write) of(write.store).set(write.put.id, structuredClone(write.put));

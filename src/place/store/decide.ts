@@ -1,7 +1,7 @@
 import type { Clash } from '../model/parts.ts';
 import type { Write } from './backend.ts';
 import type { Entry } from './journal.ts';
-import type { Kind } from './kinds.ts';
+import type { Kind } from './kind.ts';
 import { contentOf, joinCopies, type Kept, nextRevision, standingOf, type Writer } from './records.ts';
 import { type Change, changesBetween, isSame, type Json, join } from './revisions.ts';
 

@@ -1,5 +1,5 @@
 import type { Saved } from './decide.ts';
-import type { Kind } from './kinds.ts';
+import type { Kind } from './kind.ts';
 import type { Kept } from './records.ts';
 import type { Store } from './store.ts';
 

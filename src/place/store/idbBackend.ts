@@ -27,6 +27,11 @@ export async function idbBackend(onLost: () => void): Promise<Backend> {
   }
   return {
     all: (store) => db.getAll(store),
+    some: async (store, ids) => {
+      const tx = db.transaction(store);
+      const found: readonly unknown[] = await Promise.all(ids.map((id) => tx.store.get(id)));
+      return found.filter((each) => each !== undefined);
+    },
     change: async (reads, decide) => {
       const tx = db.transaction(storeNames, 'readwrite', { durability: 'strict' });
       // Heard at once, so that a failed write is never an error that nobody caught.

@@ -1,13 +1,17 @@
 import type { Place } from '../model/place.ts';
-import { type Read, readPlace } from '../model/readRecord.ts';
+import { readPlace } from '../model/readRecord.ts';
 import type { StoreName } from './backend.ts';
+import type { Kind } from './kind.ts';
 import type { Kept } from './records.ts';
 
-/** A kind of record: where it lies, and how it is read whatever edition wrote it. */
-export interface Kind<T extends Kept> {
-  readonly store: StoreName;
-  readonly read: (raw: unknown) => Read<T>;
-}
 export const placeKind: Kind<Place> = { store: 'places', read: readPlace };
-const kinds: readonly Kind<Kept>[] = [placeKind];
-export const kindIn = (store: StoreName): Kind<Kept> | undefined => kinds.find((each) => each.store === store);
+/** Kinds by where they lie. All but places are fetched when one of them is read: most windows need none. */
+const kinds: Readonly<Partial<Record<StoreName, () => Promise<Kind<Kept>>>>> = {
+  places: async () => placeKind,
+  rows: async () => (await import('./rowKind.ts')).rowKind,
+  results: async () => (await import('./visitKinds.ts')).resultKind,
+  visits: async () => (await import('./visitKinds.ts')).visitKind,
+  notes: async () => (await import('./visitKinds.ts')).noteKind,
+  photos: async () => (await import('./visitKinds.ts')).photoKind,
+};
+export const kindIn = async (store: StoreName): Promise<Kind<Kept> | undefined> => kinds[store]?.();

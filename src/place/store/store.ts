@@ -1,9 +1,10 @@
 import { type Aside, asideWrites, idOf, isAside } from './aside.ts';
-import type { Backend, Write } from './backend.ts';
+import { type Backend, type Key, storeNames, type Write } from './backend.ts';
 import type { Channel, Told } from './channel.ts';
 import { changesOf, decideEdit, decideEntry, type Edit, type Saved } from './decide.ts';
 import type { Entry, Journal } from './journal.ts';
-import { type Kind, kindIn } from './kinds.ts';
+import type { Kind } from './kind.ts';
+import { kindIn } from './kinds.ts';
 import type { Kept, Writer } from './records.ts';
 import { isFull, type StorageState } from './storageState.ts';
 
@@ -18,15 +19,36 @@ export interface Store {
   readonly listen: (hear: (told: Told | StorageState) => void) => () => void;
   /** All of a kind. One that cannot be read is set aside; the rest opens. */
   readonly read: <T extends Kept>(kind: Kind<T>) => Promise<ReadAll<T>>;
+  /** Those of a kind with these ids; one that is not there is left out. */
+  readonly pick: <T extends Kept>(kind: Kind<T>, ids: readonly string[]) => Promise<ReadAll<T>>;
   /** All edits or none, in one transaction. */
   readonly save: <T extends Kept>(kind: Kind<T>, edits: readonly Edit<T>[]) => Promise<readonly Saved<T>[]>;
-  readonly remove: (kind: Kind<Kept>, id: string) => Promise<void>;
+  /** The same of several kinds together. */
+  readonly saveAll: (batches: readonly Batch[]) => Promise<readonly Saved<Kept>[]>;
+  /** All of them or none, in one transaction. */
+  readonly remove: (kind: Kind<Kept>, id: string, others?: readonly Key[]) => Promise<void>;
   readonly aside: () => Promise<readonly Aside[]>;
   /** Only once it has been saved elsewhere. */
   readonly dropAside: (id: string) => Promise<void>;
   /** Brings in what windows left that ended in mid-write. */
   readonly recover: () => Promise<void>;
   readonly close: () => void;
+}
+/** Edits of one kind. */
+export interface Batch {
+  readonly kind: Kind<Kept>;
+  readonly edits: readonly Edit<Kept>[];
+}
+/** One edit on its way into the store. */
+interface Task {
+  readonly kind: Kind<Kept>;
+  readonly edit: Edit<Kept>;
+  readonly decide: (stored: unknown) => readonly Write[];
+}
+interface Tasked<T extends Kept> {
+  readonly task: Task;
+  readonly after: T;
+  readonly decided: () => Saved<T> | undefined;
 }
 export interface StoreParts {
   readonly backend: Backend;
@@ -51,18 +73,24 @@ export function makeStore({ backend, writer, journal, channel: open, state: begi
     state = to;
     tellHere(state);
   };
-  /** What found no room, by kind and id, with the record that each began from. */
-  const held = new Map<Kind<Kept>, Map<string, Edit<Kept>>>();
-  const heldOf = (kind: Kind<Kept>): Map<string, Edit<Kept>> => held.get(kind) ?? new Map();
-  const entriesOf = (kind: Kind<Kept>, edits: readonly Edit<Kept>[]): readonly Entry[] =>
-    edits.map((edit) => ({
-      store: kind.store,
-      id: edit.after.id,
-      rev: edit.before === null ? 0 : edit.before.rev,
-      changes: changesOf(edit),
-      by: writer.by,
-      at: writer.now().toISOString(),
-    }));
+  /** What found no room, by where it lies, with the record that each began from. */
+  const held = new Map<string, Pick<Task, 'kind' | 'edit'>>();
+  const keyOf = (kind: Kind<Kept>, id: string): string => `${kind.store}/${id}`;
+  const heldOf = (kind: Kind<Kept>): readonly Edit<Kept>[] =>
+    [...held.values()].flatMap((each) => (each.kind.store === kind.store ? [each.edit] : []));
+  const entryOf = ({ kind, edit }: Pick<Task, 'kind' | 'edit'>): Entry => ({
+    store: kind.store,
+    id: edit.after.id,
+    rev: edit.before === null ? 0 : edit.before.rev,
+    changes: changesOf(edit),
+    by: writer.by,
+    at: writer.now().toISOString(),
+  });
+  const idsByStore = (keys: readonly Key[]): readonly Told[] =>
+    storeNames.flatMap((store) => {
+      const ids = keys.filter((each) => each.store === store).map(({ id }) => id);
+      return ids.length === 0 ? [] : [{ store, ids }];
+    });
   // One write after another, so that each is told from what the one before has left.
   let last: Promise<unknown> = Promise.resolve();
   const inTurn = <T>(act: () => Promise<T>): Promise<T> => {
@@ -71,45 +99,61 @@ export function makeStore({ backend, writer, journal, channel: open, state: begi
     return next;
   };
 
-  async function saveNow<T extends Kept>(kind: Kind<T>, edits: readonly Edit<T>[], waiting: readonly Edit<Kept>[]): Promise<readonly Saved<T>[]> {
-    const any = kindIn(kind.store);
-    if (any === undefined) throw new RangeError(`no kind of record in ${kind.store}`);
-    const before = (edit: Edit<T>): Edit<T> => {
-      const first = waiting.find(({ after }) => after.id === edit.after.id);
-      if (first === undefined || first.before === null) return first === undefined ? edit : { ...edit, before: null };
-      const read = kind.read(first.before);
-      return read.is === 'read' ? { before: read.value, after: edit.after } : edit;
+  /** An edit of what is held begins where the held one began. */
+  function sinceHeld<T extends Kept>(kind: Kind<T>, edit: Edit<T>): Edit<T> {
+    const first = held.get(keyOf(kind, edit.after.id))?.edit;
+    if (first === undefined) return edit;
+    if (first.before === null) return { ...edit, before: null };
+    const read = kind.read(first.before);
+    return read.is === 'read' ? { before: read.value, after: edit.after } : edit;
+  }
+  function tasked<T extends Kept>(kind: Kind<T>, asked: Edit<T>): Tasked<T> {
+    const edit = sinceHeld(kind, asked);
+    let saved: Saved<T> | undefined;
+    const decide = (stored: unknown): readonly Write[] => {
+      const decided = decideEdit(kind, edit, stored, writer);
+      saved = decided.saved;
+      return decided.writes;
     };
-    const mine = edits.map(before);
-    const others = waiting.filter(({ after }) => !edits.some((edit) => edit.after.id === after.id));
-    journal.write(entriesOf(any, [...others, ...mine]));
-    let saved: readonly Saved<T>[] = [];
+    return { task: { kind, edit, decide }, after: asked.after, decided: () => saved };
+  }
+
+  /** Writes edits with all that waits for room, in one transaction. Says whether it could. */
+  async function write(tasks: readonly Task[]): Promise<boolean> {
+    const keys = new Set(tasks.map(({ kind, edit }) => keyOf(kind, edit.after.id)));
+    const others = [...held].flatMap(([key, { kind, edit }]) => (keys.has(key) ? [] : [tasked(kind, edit).task]));
+    const all = [...tasks, ...others];
+    const reads = all.map(({ kind, edit }) => ({ store: kind.store, id: edit.after.id }));
+    journal.write(all.map(entryOf));
     try {
-      const reads = [...mine, ...others].map(({ after }) => ({ store: kind.store, id: after.id }));
-      await backend.change(reads, (stored) => {
-        const decided = mine.map((edit, index) => decideEdit(kind, edit, stored[index], writer));
-        const rest = others.map((edit, index) => decideEdit(any, edit, stored[mine.length + index], writer));
-        saved = decided.map((each) => each.saved);
-        return [...decided, ...rest].flatMap(({ writes }) => writes);
-      });
+      await backend.change(reads, (stored) => all.flatMap(({ decide }, index) => decide(stored[index])));
     } catch (error) {
       if (error instanceof TypeError || error instanceof RangeError) {
-        journal.clear();
+        if (held.size === 0) journal.clear();
+        else journal.write([...held.values()].map(entryOf));
         throw error;
       }
-      held.set(any, new Map([...others, ...mine].map((edit) => [edit.after.id, edit])));
+      for (const { kind, edit } of all) held.set(keyOf(kind, edit.after.id), { kind, edit });
       if (state.is !== 'memory') turn(isFull(error) ? { is: 'full' } : { is: 'memory', why: 'lost' });
-      return edits.map(({ after }) => ({ is: 'held', value: after }));
+      return false;
     }
-    held.delete(any);
+    held.clear();
     journal.clear();
     if (state.is === 'full') turn({ is: 'kept' });
-    if (saved.some(isSaved) || others.length > 0) channel.tell({ store: kind.store, ids: [...edits, ...others].map(({ after }) => after.id) });
+    return true;
+  }
+  async function saveNow<T extends Kept>(asked: readonly (readonly [Kind<T>, Edit<T>])[]): Promise<readonly Saved<T>[]> {
+    const waited = [...held.values()].map(({ kind, edit }) => ({ store: kind.store, id: edit.after.id }));
+    const works = asked.map(([kind, edit]) => tasked(kind, edit));
+    const isWritten = await write(works.map(({ task }) => task));
+    const saved = works.map(({ after, decided }): Saved<T> => (isWritten ? decided() : undefined) ?? { is: 'held', value: after });
+    if (isWritten && (saved.some(isSaved) || waited.length > 0))
+      for (const told of idsByStore([...asked.map(([kind, { after }]) => ({ store: kind.store, id: after.id })), ...waited])) channel.tell(told);
     return saved;
   }
 
-  async function readNow<T extends Kept>(kind: Kind<T>): Promise<ReadAll<T>> {
-    const raws = await backend.all(kind.store);
+  async function readNow<T extends Kept>(kind: Kind<T>, ids?: readonly string[]): Promise<ReadAll<T>> {
+    const raws = await (ids === undefined ? backend.all(kind.store) : backend.some(kind.store, ids));
     const records: T[] = [];
     const newer: unknown[] = [];
     for (const raw of raws) {
@@ -124,14 +168,11 @@ export function makeStore({ backend, writer, journal, channel: open, state: begi
         await backend.change([{ store: kind.store, id }], stillDamaged).catch(() => undefined);
       }
     }
-    const any = kindIn(kind.store);
-    const waiting =
-      any === undefined
-        ? []
-        : [...heldOf(any).values()].flatMap(({ after }) => {
-            const read = kind.read(after);
-            return read.is === 'read' ? [read.value] : [];
-          });
+    const waiting = heldOf(kind).flatMap(({ after }) => {
+      if (ids?.includes(after.id) === false) return [];
+      const read = kind.read(after);
+      return read.is === 'read' ? [read.value] : [];
+    });
     return { records: [...records.filter(({ id }) => !waiting.some((each) => each.id === id)), ...waiting], newer };
   }
 
@@ -142,16 +183,15 @@ export function makeStore({ backend, writer, journal, channel: open, state: begi
       return () => listeners.delete(hear);
     },
     read: (kind) => inTurn(() => readNow(kind)),
-    save: (kind, edits) =>
-      inTurn(() => {
-        const any = kindIn(kind.store);
-        return saveNow(kind, edits, any === undefined ? [] : [...heldOf(any).values()]);
-      }),
-    remove: (kind, id) =>
+    pick: (kind, ids) => inTurn(() => readNow(kind, ids)),
+    save: (kind, edits) => inTurn(() => saveNow(edits.map((edit) => [kind, edit] as const))),
+    saveAll: (batches) => inTurn(() => saveNow(batches.flatMap(({ kind, edits }) => edits.map((edit) => [kind, edit] as const)))),
+    remove: (kind, id, others = []) =>
       inTurn(async () => {
-        held.get(kind)?.delete(id);
-        await backend.change([], () => [{ store: kind.store, remove: id }]);
-        channel.tell({ store: kind.store, ids: [id] });
+        const keys: readonly Key[] = [{ store: kind.store, id }, ...others];
+        for (const key of keys) held.delete(`${key.store}/${key.id}`);
+        await backend.change([], () => keys.map((key) => ({ store: key.store, remove: key.id })));
+        for (const told of idsByStore(keys)) channel.tell(told);
       }),
     aside: () => inTurn(async () => (await backend.all('aside')).filter(isAside)),
     dropAside: (id) => inTurn(() => backend.change([], () => [{ store: 'aside', remove: id }])),
@@ -159,9 +199,10 @@ export function makeStore({ backend, writer, journal, channel: open, state: begi
       inTurn(async () => {
         for (const { key, entries } of journal.left()) {
           const reads = entries.map(({ store, id }) => ({ store, id }));
+          const kinds = await Promise.all(entries.map(({ store }) => kindIn(store)));
           await backend.change(reads, (stored) =>
             entries.flatMap((entry, index) => {
-              const kind = kindIn(entry.store);
+              const kind = kinds[index];
               return kind === undefined ? [] : decideEntry(kind, entry, stored[index], writer);
             }),
           );

@@ -1,7 +1,6 @@
 import type { Clash } from '../model/parts.ts';
 import { stateWords } from '../store/storageState.ts';
 import { lazily } from './lazily.tsx';
-import { saveFile } from './saveFile.ts';
 import type { PlaceView, View } from './view.ts';
 
 const Clashes = lazily<PlaceView & { readonly clashes: readonly Clash[] }>(async () => (await import('./Clashes.tsx')).Clashes);
@@ -14,7 +13,7 @@ export function Bars(view: View) {
   const { place, state, trouble } = session;
   const words = stateWords(state);
   const save = place && (
-    <button type="button" onClick={() => saveFile(view, [place])}>
+    <button type="button" onClick={() => void import('./saveFile.ts').then(({ saveFile }) => saveFile(view, [place]))}>
       Save the file
     </button>
   );

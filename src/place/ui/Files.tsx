@@ -2,8 +2,10 @@ import { useEffect, useState } from 'preact/hooks';
 import { localDay } from '../../../calculators/units/days.ts';
 import { printDay } from '../../../calculators/units/printQuantity.ts';
 import { faultOfSize } from '../files/limits.ts';
+import type { Pictures } from '../files/pictures.ts';
 import { type FileRead, readFile } from '../files/read.ts';
 import { textOfRaw } from '../files/save.ts';
+import type { Belongings } from '../model/belongings.ts';
 import type { Place } from '../model/place.ts';
 import { type Room, roomOf } from '../store/storageState.ts';
 import { download } from './download.ts';
@@ -20,8 +22,7 @@ function SaveFile(view: View) {
   const own = session.places.filter(({ isDemo }) => isDemo !== true);
   const [said, setSaid] = useState('');
   const save = (places: readonly Place[]): void => {
-    saveFile(view, places);
-    setSaid('Saved among your downloads. Move it where it is safe from a lost phone.');
+    void saveFile(view, places).then(() => setSaid('Saved among your downloads. Move it where it is safe from a lost phone.'));
   };
   if (place === undefined) return <p>Nothing is open, so there is nothing to save.</p>;
   const last = session.backups.lastFile(place.id);
@@ -45,14 +46,30 @@ function SaveFile(view: View) {
   );
 }
 
+/** A file of a place, or a zip of one with its photos. */
+async function readPicked(file: File): Promise<Picked> {
+  const bytes = new Uint8Array(await file.arrayBuffer());
+  // Every zip begins with these two letters, whatever it is called.
+  if (bytes[0] !== 0x50 || bytes[1] !== 0x4b) return readFile(await file.text());
+  const { readZip } = await import('../files/zip.ts');
+  const zip = readZip(bytes);
+  if (zip.is === 'refused') return zip;
+  const read = readFile(zip.text);
+  return read.is === 'read' ? { ...read, pictures: zip.pictures } : read;
+}
+type Picked = FileRead & { readonly pictures?: Pictures };
+
 function OpenFile(view: View) {
-  const [read, setRead] = useState<FileRead | undefined>(undefined);
+  const [read, setRead] = useState<Picked | undefined>(undefined);
+  const [keptHere, setKeptHere] = useState<Partial<Belongings>>({});
   const open = async (input: HTMLInputElement): Promise<void> => {
     const file = input.files?.[0];
     if (file === undefined) return;
     const fault = file.size > mostBytes ? faultOfSize(file.size) : undefined;
     try {
-      setRead(fault === undefined ? readFile(await file.text()) : { is: 'refused', say: fault });
+      const found = fault === undefined ? await readPicked(file) : { is: 'refused' as const, say: fault };
+      if (found.is === 'read') setKeptHere(await view.session.belongingsOf(view.session.places));
+      setRead(found);
     } catch {
       setRead({ is: 'refused', say: 'This device could not read the file. Nothing was changed.' });
     }
@@ -64,14 +81,16 @@ function OpenFile(view: View) {
       <p>Nothing is written before you have seen what is in it.</p>
       <p class="file-field">
         <label for="open-file">A file of a place</label>
-        <input id="open-file" type="file" accept=".json,application/json" onChange={(event) => void open(event.currentTarget)} />
+        <input id="open-file" type="file" accept=".json,.zip,application/json,application/zip" onChange={(event) => void open(event.currentTarget)} />
       </p>
       {read?.is === 'refused' && (
         <p class="problem" role="alert">
           {read.say}
         </p>
       )}
-      {read?.is === 'read' && <Preview key={read.savedAt} view={view} read={read} onDone={() => setRead(undefined)} />}
+      {read?.is === 'read' && (
+        <Preview key={read.savedAt} view={view} read={read} pictures={read.pictures} keptHere={keptHere} onDone={() => setRead(undefined)} />
+      )}
     </>
   );
 }

@@ -15,10 +15,9 @@ const seen = [
 
 interface FromDiskProps extends View {
   readonly calculators: Calculators;
-  readonly slugs: readonly string[];
 }
 /** At the top of the page where the pages lie in a folder: what works there, and the way round what does not. */
-export function FromDisk({ session, system, calculators, slugs }: FromDiskProps) {
+export function FromDisk({ session, system, calculators, forms }: FromDiskProps) {
   const [told, setTold] = useState('');
   const { place, now } = session;
   const open = async (slug: string): Promise<void> => {
@@ -56,14 +55,14 @@ export function FromDisk({ session, system, calculators, slugs }: FromDiskProps)
         <>
           <p>Open a calculator with the figures of {place.name} in its address:</p>
           <ul class="from-disk-list">
-            {slugs.map((slug) => (
+            {forms.map(({ slug, title }) => (
               <li key={slug}>
                 <button
                   type="button"
                   class="quiet"
                   onClick={() => void open(slug).catch(() => setTold('That calculator could not be loaded from this folder.'))}
                 >
-                  {slug.charAt(0).toUpperCase() + slug.slice(1).replaceAll('-', ' ')}
+                  {title}
                 </button>
               </li>
             ))}

@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { useRef } from 'preact/hooks';
-import type { Data } from './edit.ts';
+import { type Data, listed } from './edit.ts';
 import { Fold, Still } from './Part.tsx';
 import type { View } from './view.ts';
 
@@ -70,9 +70,4 @@ export function PartList<T extends { readonly id?: string | undefined }>(props: 
       </p>
     </div>
   );
-}
-/** As the plain data that a place is made of. */
-function listed(items: readonly object[]): readonly Data[] {
-  const data: readonly Data[] = JSON.parse(JSON.stringify(items));
-  return data;
 }

@@ -1,7 +1,9 @@
 import { useState } from 'preact/hooks';
+import type { Pictures } from '../files/pictures.ts';
 import { previewOf } from '../files/preview.ts';
 import type { FileRead } from '../files/read.ts';
 import { textOfRaw } from '../files/save.ts';
+import type { Belongings } from '../model/belongings.ts';
 import { download } from './download.ts';
 import { holds } from './told.ts';
 import type { View } from './view.ts';
@@ -9,14 +11,16 @@ import type { View } from './view.ts';
 interface PreviewProps {
   readonly view: View;
   readonly read: Extract<FileRead, { is: 'read' }>;
+  readonly pictures: Pictures | undefined;
+  readonly keptHere: Partial<Belongings>;
   readonly onDone: () => void;
 }
 type Choice = 'leave' | 'bring' | 'namesake';
 
 /** What a file would bring, place by place. Only its button writes. */
-export function Preview({ view, read, onDone }: PreviewProps) {
+export function Preview({ view, read, pictures, keptHere, onDone }: PreviewProps) {
   const { session, system } = view;
-  const [coming] = useState(() => previewOf(read.places, session.places));
+  const [coming] = useState(() => previewOf(read, { places: session.places, ...keptHere }));
   const [choices, setChoices] = useState<readonly Choice[]>(() => coming.map(({ isPicked }) => (isPicked ? 'bring' : 'leave')));
   const [said, setSaid] = useState('');
   const choose = (index: number, choice: Choice): void => setChoices(choices.map((each, at) => (at === index ? choice : each)));
@@ -25,7 +29,7 @@ export function Preview({ view, read, onDone }: PreviewProps) {
     return choice === undefined || choice === 'leave' ? [] : [{ coming: each, isNamesake: choice === 'namesake' }];
   });
   const bring = async (): Promise<void> => {
-    const saved = await session.bring(picked);
+    const saved = await session.bring(picked, pictures);
     const held = saved.some((each) => each.is === 'held');
     if (held) setSaid('This device had no room for all of it. It is in this window; save the file before you close it.');
     else onDone();
@@ -36,7 +40,7 @@ export function Preview({ view, read, onDone }: PreviewProps) {
       <h4>What is in the file</h4>
       {coming.length === 0 && read.aside.length === 0 && <p>There is no place in this file.</p>}
       <ul class="coming">
-        {coming.map(({ place, says, namesake }, index) => (
+        {coming.map(({ place, says, rowsSay, visitsSay, namesake }, index) => (
           <li key={place.id}>
             <p>
               <b>{place.name}</b>
@@ -44,6 +48,8 @@ export function Preview({ view, read, onDone }: PreviewProps) {
             </p>
             <p>{Object.values(holds(place, system)).filter(Boolean).join('; ') || 'Nothing but its name.'}</p>
             <p>{says}</p>
+            {rowsSay !== undefined && <p>{rowsSay}</p>}
+            {visitsSay !== undefined && <p>{visitsSay}</p>}
             {namesake === undefined ? (
               <label class="place-tick">
                 <input

@@ -85,12 +85,17 @@ function OpenPlace({ view, place }: { readonly view: View; readonly place: Place
   return (
     <>
       <FieldsView id="place" record={place} fields={[nameField]} system={system} path={[]} onChange={(changes) => session.change(changes)} />
+      <p>
+        <a class="big-link" href="#/visit/new">
+          New visit
+        </a>
+      </p>
       <ul class="holds">
         {views
           .filter(({ isOfPlace }) => isOfPlace)
-          .map(({ key, title }) => (
-            <li key={key}>
-              <a href={`#/${key}`}>{title}</a> <span>{held[key] ?? 'nothing yet'}</span>
+          .map((each) => (
+            <li key={each.key}>
+              <a href={`#/${each.key}`}>{each.title}</a> <span>{'says' in each ? each.says : (held[each.key] ?? 'nothing yet')}</span>
             </li>
           ))}
       </ul>

@@ -1,6 +1,6 @@
 /** Gives a text to the person as a file. */
-export function download(name: string, text: string): void {
-  const address = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
+export function download(name: string, text: string | Uint8Array<ArrayBuffer>, type = 'application/json'): void {
+  const address = URL.createObjectURL(new Blob([text], { type }));
   const link = document.createElement('a');
   link.href = address;
   link.download = name;

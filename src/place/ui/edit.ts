@@ -40,9 +40,20 @@ function withAt(value: Data, [step, ...rest]: readonly string[], to: Data): Data
   return { ...before, [step]: next };
 }
 
-/** A place with some of it otherwise. */
-export function withChanges(place: Place, changes: readonly { readonly path: readonly string[]; readonly to: Data }[]): Place {
-  const next = changes.reduce<unknown>((now, { path, to }) => withAt(isFields(now) ? now : undefined, path, to), place);
-  if (!isPlace(next)) throw new TypeError(`no place any more after ${changes.map(({ path }) => path.join('/')).join(', ')}`);
+export type Changes = readonly { readonly path: readonly string[]; readonly to: Data }[];
+/** Plain data with some of it otherwise. */
+export const dataWith = (value: unknown, changes: Changes): Data =>
+  changes.reduce<Data>((now, { path, to }) => withAt(now, path, to), isFields(value) ? value : {});
+
+/** A record with some of it otherwise. */
+export function changed<T>(isIt: (value: unknown) => value is T, record: T, changes: Changes): T {
+  const next: unknown = dataWith(record, changes);
+  if (!isIt(next)) throw new TypeError(`no such record any more after ${changes.map(({ path }) => path.join('/')).join(', ')}`);
   return next;
+}
+export const withChanges = (place: Place, changes: Changes): Place => changed(isPlace, place, changes);
+/** Things of a list as the plain data that a record is made of. */
+export function listed(items: readonly object[]): readonly Data[] {
+  const data: readonly Data[] = JSON.parse(JSON.stringify(items));
+  return data;
 }

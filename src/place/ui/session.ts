@@ -1,14 +1,18 @@
 import type { Picked } from '../files/merge.ts';
-import { bringIn } from '../files/merge.ts';
+import type { Pictures } from '../files/pictures.ts';
+import type { Belongings } from '../model/belongings.ts';
 import type { Clash } from '../model/parts.ts';
+import type { Photo } from '../model/photo.ts';
 import { type Place, placeVersion } from '../model/place.ts';
 import type { Aside } from '../store/aside.ts';
 import type { Saved } from '../store/decide.ts';
 import { type Editing, editing } from '../store/editing.ts';
+import type { Kind } from '../store/kind.ts';
 import { placeKind } from '../store/kinds.ts';
-import { newId, randomMark } from '../store/records.ts';
+import { type Kept, newId, randomMark } from '../store/records.ts';
 import type { StorageState } from '../store/storageState.ts';
 import type { Store } from '../store/store.ts';
+import type { Begun } from '../visit/newVisit.ts';
 import type { Backups } from './backups.ts';
 import { type Data, dataAt, isFields, isList, withChanges } from './edit.ts';
 import type { OpenMark } from './openMark.ts';
@@ -22,8 +26,14 @@ interface Undo {
 }
 /** What the person must know of the open place, and can do about it. */
 export type Trouble = 'gone' | 'newer' | 'damaged';
+/** The rain that forms kept by themselves, until it was offered to a place. */
+export interface OldRain {
+  readonly read: () => string | undefined;
+  readonly settle: () => void;
+}
 interface SessionParts {
   readonly store: Store;
+  readonly oldRain: OldRain;
   readonly mark: OpenMark;
   readonly backups: Backups;
   readonly by: string;
@@ -41,16 +51,20 @@ export class Session {
   private readonly parts: SessionParts;
   private editing: Editing<Place> | undefined;
   private readonly listeners = new Set<() => void>();
+  private readonly flushes = new Set<() => Promise<unknown>>();
 
   constructor(parts: SessionParts) {
     this.parts = parts;
     parts.store.listen((told) => {
-      if ('store' in told) void this.refresh();
-      else this.tell();
+      if (!('store' in told)) this.tell();
+      else if (told.store === 'places') void this.refresh();
     });
   }
   get store(): Store {
     return this.parts.store;
+  }
+  get oldRain(): OldRain {
+    return this.parts.oldRain;
   }
   get backups(): Backups {
     return this.parts.backups;
@@ -124,7 +138,16 @@ export class Session {
     this.tell();
   }
   flush(): Promise<unknown> {
-    return this.editing?.flush() ?? Promise.resolve();
+    return Promise.all([this.editing?.flush(), ...[...this.flushes].map((flush) => flush())]);
+  }
+  /** Another record is at work in this window: it is written when the place is. */
+  alsoFlush(flush: () => Promise<unknown>): () => void {
+    this.flushes.add(flush);
+    return () => this.flushes.delete(flush);
+  }
+  /** A record that nobody has written yet. */
+  begun(): Begun {
+    return { id: newId(), rev: 1, past: [`1-${randomMark()}`], changedBy: this.parts.by, changedAt: this.now.toISOString() };
   }
   /** Takes a thing out of a list, in a way that can be taken back. */
   takeAway(label: string, path: readonly string[], index: number): void {
@@ -169,10 +192,7 @@ export class Session {
     this.tell();
   }
   blank(name: string): Place {
-    return { ...this.head(), name, soils: [], pastures: [], herd: [], water: [] };
-  }
-  private head(): Pick<Place, 'id' | 'rev' | 'past' | 'changedBy' | 'changedAt' | 'v'> {
-    return { id: newId(), rev: 1, past: [`1-${randomMark()}`], changedBy: this.parts.by, changedAt: this.now.toISOString(), v: placeVersion };
+    return { ...this.begun(), v: placeVersion, name, soils: [], pastures: [], herd: [], water: [] };
   }
   /** A place that is new here, open at once. */
   async begins(place: Place): Promise<void> {
@@ -191,13 +211,27 @@ export class Session {
     const { demoPlace } = await import('../demo.ts');
     await this.begins(demoPlace(`demo-${newId()}`, this.parts.by, this.now.toISOString()));
   }
-  /** Takes the open place away for good, in one transaction. */
+  /** What is kept with some places, for what goes out with them. Only views of it hold it open. */
+  async belongingsOf(places: readonly Place[]): Promise<Belongings> {
+    const [{ rowKind }, { noteKind, resultKind, visitKind }] = await Promise.all([import('../store/rowKind.ts'), import('../store/visitKinds.ts')]);
+    const ids = new Set(places.map(({ id }) => id));
+    const of = async <T extends Kept & { readonly placeId: string }>(kind: Kind<T>): Promise<readonly T[]> =>
+      (await this.store.read(kind)).records.filter(({ placeId }) => ids.has(placeId));
+    return { rows: await of(rowKind), visits: await of(visitKind), results: await of(resultKind), notes: await of(noteKind) };
+  }
+  async photosOf(places: readonly Place[]): Promise<readonly Photo[]> {
+    const { photoKind } = await import('../store/visitKinds.ts');
+    const ids = new Set(places.map(({ id }) => id));
+    return (await this.store.read(photoKind)).records.filter(({ placeId }) => ids.has(placeId));
+  }
+  /** Takes the open place away for good with its record and its visits, in one transaction. */
   async throwAway(): Promise<void> {
     const { place } = this;
     if (place === undefined) return;
     await this.flush();
     this.editing = undefined;
-    await this.store.remove(placeKind, place.id);
+    const { belongingsOf } = await import('../store/belongings.ts');
+    await this.store.remove(placeKind, place.id, await belongingsOf(this.store, place.id));
     this.backups.forget(place.id);
     await this.readAll();
     this.work(this.places[0]);
@@ -209,9 +243,10 @@ export class Session {
     const { place } = this;
     if (place !== undefined) await this.begins(place);
   }
-  async bring(picked: readonly Picked[]): Promise<readonly Saved<Place>[]> {
+  async bring(picked: readonly Picked[], pictures?: Pictures): Promise<readonly Saved<Kept>[]> {
     await this.flush();
-    const saved = await bringIn(this.store, picked);
+    const { bringIn } = await import('../files/merge.ts');
+    const saved = await bringIn(this.store, picked, pictures);
     await this.readAll();
     const id = this.place?.id ?? picked[0]?.coming.place.id;
     this.work(this.places.find((each) => each.id === id) ?? this.places[0]);

@@ -53,34 +53,37 @@ export function printed(cell: PlaceCell, value: Data, system: UnitSystem): strin
 const pathOf = (at: string): readonly string[] => at.split('.');
 
 /** What a field of a record shows: the text as it was typed as long as it says the same as the value, else the value. */
-export function textIn(record: Data, { at, cell }: PlaceField, system: UnitSystem): string {
+export function textIn(record: Data, field: PlaceField, system: UnitSystem): string {
+  const { at, cell } = field;
   const value = dataAt(record, pathOf(at));
   const typed = dataAt(record, ['typed', at]);
   if (typeof typed !== 'string') return printed(cell, value, system);
-  const read = readText(cell, typed, system);
-  const isOf = 'problem' in read ? value === undefined || isKept(cell) : read.value === value;
+  const read = readField(field, typed, system);
+  const isOf = 'problem' in read ? value === undefined || isKept(field) : read.value === value;
   return isOf ? typed : printed(cell, value, system);
 }
 /** What must always have a value keeps its last one while the text says none. */
-const isKept = (cell: PlaceCell): boolean => cell.kind === 'text' && cell.isNeeded;
+const isKept = ({ cell, isNeeded }: PlaceField): boolean => isNeeded === true || (cell.kind === 'text' && cell.isNeeded);
+/** The same of a whole field: one that is needed cannot be empty. */
+const readField = ({ cell, isNeeded }: PlaceField, text: string, system: UnitSystem): FieldReading =>
+  isNeeded === true && text.trim() === ''
+    ? { problem: `${cell.label} is missing. The last one stays until you type another.` }
+    : readText(cell, text, system);
 
 /** What typing a text changes in a record. What cannot be read stays as it was typed, and the record has no value there. */
-export function changesOf(
-  { at, cell }: PlaceField,
-  text: string,
-  system: UnitSystem,
-): readonly { readonly path: readonly string[]; readonly to: Data }[] {
+export function changesOf(field: PlaceField, text: string, system: UnitSystem): readonly { readonly path: readonly string[]; readonly to: Data }[] {
+  const { at, cell } = field;
   const typed = text.slice(0, longestTyped);
-  const read = readText(cell, typed, system);
+  const read = readField(field, typed, system);
   const isPlain = 'value' in read && printed(cell, read.value, 'us') === typed;
   const value = 'value' in read ? read.value : undefined;
   return [
-    ...('problem' in read && isKept(cell) ? [] : [{ path: pathOf(at), to: value }]),
+    ...('problem' in read && isKept(field) ? [] : [{ path: pathOf(at), to: value }]),
     { path: ['typed', at], to: isPlain || (value === undefined && typed === '' && 'value' in read) ? undefined : typed },
   ];
 }
 export const problemIn = (record: Data, field: PlaceField, system: UnitSystem): string | undefined => {
-  const read = readText(field.cell, textIn(record, field, system), system);
+  const read = readField(field, textIn(record, field, system), system);
   return 'problem' in read ? read.problem : undefined;
 };
 /** Whether a field stands open beside what the others of its record hold. */

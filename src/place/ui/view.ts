@@ -5,6 +5,12 @@ import type { Session } from './session.ts';
 
 /** A definition by its slug, on demand; nothing where there is none of that name. */
 export type Calculators = (slug: string) => Promise<Calculator> | undefined;
+/** A calculator, without its definition. */
+export interface FormName {
+  readonly slug: string;
+  readonly title: string;
+  readonly version: number;
+}
 
 /** What every view is drawn from. */
 export interface View {
@@ -13,6 +19,8 @@ export interface View {
   readonly isPrinting: boolean;
   /** Which edition of the pages this is. */
   readonly edition: string;
+  /** The calculators that there are, in the order of the first page. */
+  readonly forms: readonly FormName[];
 }
 export interface PlaceView extends View {
   readonly place: Place;

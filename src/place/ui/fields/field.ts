@@ -25,7 +25,10 @@ export interface PlaceField {
   readonly cell: PlaceCell;
   /** Shown only while that other field of the record holds one of these. */
   readonly shownWhen?: readonly [at: string, ...words: readonly string[]];
+  /** A record is none without it: it keeps its last value until another can be read. */
+  readonly isNeeded?: true;
 }
+export const needed = (field: PlaceField): PlaceField => ({ ...field, isNeeded: true });
 interface More {
   readonly help?: string;
   readonly field?: string;

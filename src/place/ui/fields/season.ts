@@ -2,6 +2,9 @@ import { curves, fallFlushes, groundWords, rainClasses } from '../../model/words
 import { amount, choice, count, month, monthDay } from './field.ts';
 
 const answers = ['growth.curve', 'answers'] as const;
+export const yardstickField = amount('yardstickLbPerDay', 'One of your main kind eats a day', 'lb/d', [0.5, 100], 30, {
+  help: 'Dry forage. The measure of a stock-day: set it once, for changing it counts all years anew.',
+});
 export const seasonGroups = [
   {
     title: 'Days of every year',
@@ -34,7 +37,7 @@ export const seasonGroups = [
       count('grazing.stayDays', 'Days in one paddock', 'd', [1, 366], 4),
       count('grazing.herdCount', 'Herds', 'count', [1, 50], 1),
       count('grazing.restDays', 'Rest you plan for', 'd', [1, 1000], 45),
-      amount('yardstickLbPerDay', 'One of your main kind eats a day', 'lb/d', [0.5, 100], 30, { help: 'Dry forage. The measure of a stock-day.' }),
+      yardstickField,
     ],
   },
   {

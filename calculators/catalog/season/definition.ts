@@ -1,0 +1,207 @@
+import { caution, defineCalculator, ranged, shown } from '../../kit/define.ts';
+import { compute, computeBySteps } from './compute.ts';
+import { type Asked, inputs } from './inputs.ts';
+import { fitsOf } from './place.ts';
+import { quantities } from './quantities.ts';
+import { steps } from './steps.ts';
+
+/** Nights are colder than days, and the hottest month is hotter than the coldest. */
+const isInOrder = ({ coldHighF, coldLowF, hotHighF, hotLowF }: Asked): boolean =>
+  coldLowF < coldHighF && hotLowF < hotHighF && coldHighF < hotHighF && coldLowF < hotLowF;
+
+export default defineCalculator({
+  slug: 'season',
+  version: 1,
+  title: 'Years of grass, and the hay they take',
+  inputs,
+  refusals: [
+    {
+      at: 'coldLowF',
+      when: ({ coldLowF, coldHighF }) => coldLowF >= coldHighF,
+      say: 'In the coldest month the night must be colder than the day. Put the usual low below the usual high.',
+    },
+    {
+      at: 'hotLowF',
+      when: ({ hotLowF, hotHighF }) => hotLowF >= hotHighF,
+      say: 'In the hottest month the night must be colder than the day. Put the usual low below the usual high.',
+    },
+    {
+      at: 'hotHighF',
+      when: ({ coldHighF, hotHighF }) => coldHighF >= hotHighF,
+      say: 'The days of the hottest month must be hotter than those of the coldest.',
+    },
+    {
+      at: 'coldLowF',
+      when: ({ coldLowF, hotLowF }) => coldLowF >= hotLowF,
+      say: 'The nights of the coldest month must be colder than those of the hottest.',
+    },
+    {
+      at: 'usualForageLbPerAc',
+      when: (asked) => isInOrder(asked) && fitsOf(asked).kind === 'yield-too-high',
+      say: 'This yield does not go with this rain, soil and season: no growth makes so much there. Look at the yield, the months and how deep roots go.',
+    },
+    {
+      at: 'usualHayTonPerAc',
+      when: (asked) => isInOrder(asked) && fitsOf(asked).kind === 'hay-too-high',
+      say: 'So much hay does not go with this rain, soil and these cutting days: no growth makes it there. Look at the yield, the days and the months.',
+    },
+  ],
+  compute,
+  computeBySteps,
+}).describe({
+  question: 'How much hay should stand in the barn each fall?',
+  lead: 'Your herd, grass, soil and rules through thirty years of weather, day by day: how often the hay would have run short, and what became of grass and ground. Not a forecast: what your rules would have done in these years.',
+  searchWords:
+    'how much hay to keep on hand, hay reserve, odds of running out of hay, one year in ten, rotational grazing compared, continuous against rotational, stocking rate simulation, rest period, stubble height, grazing model, long-term carrying capacity, drought reserve, carryover hay',
+  first: ['texture', 'usualForageLbPerAc', 'stock', 'paddocksCount', 'stayDays'],
+  groups: [
+    {
+      title: 'Rest and stubble',
+      inputs: ['restDays', 'stubbleIn', 'whenShort', 'next', 'pullBelowDays'],
+      summary: '{restDays} of rest, {stubbleIn} of stubble, {whenShort}, {next}, off below {pullBelowDays} of grass',
+    },
+    { title: 'Turn-out, first day on hay', inputs: ['turnOutDay', 'pullDay'], summary: 'out {turnOutDay}, on hay {pullDay}' },
+    {
+      title: 'The barn',
+      inputs: ['barnTon', 'mostBoughtTon', 'shortOfTenCount', 'carriedPercent', 'feedingLossPercent', 'moisturePercent'],
+      summary: '{barnTon} meant to stand there, {mostBoughtTon} at most bought, {feedingLossPercent} lost in feeding, {moisturePercent} water',
+    },
+    {
+      title: 'The weather',
+      inputs: ['monthRainIn', 'monthWetDays', 'coldHighF', 'coldLowF', 'hotHighF', 'hotLowF', 'latitude', 'runYears', 'throwCount'],
+      summary: '{runYears} made up from usual months, {latitude}, throw {#throwCount}',
+    },
+    {
+      title: 'Ground and hay meadow',
+      inputs: [
+        'grazedAc',
+        'meadowAc',
+        'usualHayTonPerAc',
+        'firstCutDay',
+        'secondCutDay',
+        'grazesMeadow',
+        'grass',
+        'organicPercent',
+        'rootsIn',
+        'rootsMoreIn',
+        'densityLbPerAcIn',
+        'rainFactorRatio',
+        'slopePercent',
+        'slopeLengthFt',
+      ],
+      summary: '{grazedAc} grazed, {meadowAc} of hay at {usualHayTonPerAc}, {grass}, roots to {rootsIn}, {slopePercent} slope',
+    },
+    {
+      title: 'The herd over the year',
+      inputs: ['keptPercent', 'winterPercent'],
+      summary: '{keptPercent} of the herd kept, {winterPercent} eaten in winter',
+    },
+    {
+      title: 'What the science takes',
+      inputs: ['referenceRatio', 'trampledRatio', 'fullIntakeLbPerAc', 'weatheredPercent', 'crownLbPerAc', 'ceilingRatio', 'abstraction'],
+      summary: '{#trampledRatio} trampled for each pound eaten, {weatheredPercent} of dead grass falls in a month',
+    },
+    { title: 'What is drawn and worked through', inputs: ['shownYearCount', 'shownDay'], summary: 'hay year {#shownYearCount}, {shownDay}' },
+  ],
+  handout: ['hayTon', 'shortCount', 'filledShortCount', 'carriedShortCount', 'cropTon', 'grazedDays'],
+  quantities,
+  results: [
+    ranged('hayTon', ['medianNeedTon', 'mostNeedTon'], {
+      says: 'half of the years took more than {low}, the worst {high}',
+      same: 'every year took about {low}',
+      short: 'half took over {low}, the worst {high}',
+      said: 'to have each fall',
+      gap: ['less hay on that side', 'more hay on that side'],
+    }),
+    ranged('shortCount', ['lowPercent', 'highPercent'], {
+      says: 'of the hay years; the chance in any year may then be {low} to {high}',
+      same: 'the chance in any year may then be {low}',
+    }),
+    shown('yearsCount', 'bound', 'medianNeedTon', 'seasonNeedTon', 'cropTon', 'filledShortCount'),
+    ranged('carriedShortCount', ['carriedLowPercent', 'carriedHighPercent'], {
+      says: '{low} to {high} a year; years of a carried barn lean on one another, so the true range is wider',
+      same: '{low} a year; years of a carried barn lean on one another, so the true range is wider',
+    }),
+    shown('grazedDays', 'movesCount', 'grownLbPerAc', 'eatenLbPerAc', 'stressDays', 'brokenDays', 'coverPercent', 'runoffIn', 'soilLostTonPerAc'),
+    shown('barns', 'years', 'weeks'),
+  ],
+  picture: {
+    kind: 'strip',
+    rows: 'weeks',
+    x: 'weekDay',
+    lanes: [
+      { of: 'weekRainIn', as: 'bars' },
+      { of: 'weekFilledPercent', as: 'curve' },
+      { of: 'weekStandingLbPerAc', as: 'curve' },
+      { of: 'weekFedTon', as: 'bars' },
+    ],
+    face: {
+      kind: 'face',
+      coverPercent: 'weekCoverPercent',
+      layers: {
+        rows: 'weeks',
+        top: 'weekTopIn',
+        thickness: 'weekDepthIn',
+        filledPercent: 'weekFilledPercent',
+        mostRoots: 'weekDepthIn',
+        deepestRoot: 'weekDepthIn',
+        holds: 'rootsHoldIn',
+        has: 'weekHasIn',
+        missing: 'weekMissingIn',
+      },
+    },
+  },
+  morePictures: [{ kind: 'lines', rows: 'years', x: 'yearCount', ys: ['needTon', 'haveTon'], says: ['hay fed', 'your barn'] }],
+  steps,
+  cautions: [
+    caution(() => true, {
+      lead: 'Stocking rate first: nothing here moves the hay as much as the herd.',
+      say: 'Try “stock kept” at 80 and at 120 percent before you compare fences. By the demo place a fifth fewer stock took about a fifth less hay. Rest and stubble moved a middle year by a few tons, and a dry one by more, either way.',
+      source: 'briske-2008',
+    }),
+    caution(({ bound }) => bound === 'cannot', {
+      lead: 'So few hay years cannot bound a need of one year in ten.',
+      say: 'With no short year at all in fewer than 29 years, the chance of one could still be above one in ten. Read the range of the chance, not the count alone.',
+      source: 'clopper-pearson-1934',
+    }),
+    caution(() => true, {
+      lead: 'Made-up years hold no long droughts: these odds are too kind.',
+      say: 'Each day here is drawn from the usual of its month. True droughts last, and come in runs of years. Keep more than this says.',
+      source: 'richardson-1984',
+    }),
+  ],
+  limits: [
+    'It is not a forecast. It says what your rules would have done in these years of weather.',
+    'Your yield was put in, and growth fitted to it, so it cannot prove what your ground grows.',
+    'Treading, packed soil and bare feeding ground are left out: it makes hard use look milder than it is, most of all where hay is fed.',
+    'Thinned stands, weeds and slow recovery are left out: lasting harm is understated, and a rested stand gains more in life than here.',
+    'Runoff is uncalibrated and likely high on good sod. A day’s rain is one storm, so cloudbursts are understated.',
+    'Frozen ground and rain on snow are left out: winter runoff is understated.',
+    'Nitrogen, clover and kinds of grass are left out: wet years are overstated on poor ground.',
+    'Big paddocks look too evenly grazed: distance to water, and what stock pass over, are left out.',
+    'Cold is left out: a bad winter takes 5 to 10 percent more hay.',
+    'Days of thirst are no score. A bare paddock wants less water, and has fewer of them. Read them beside what grew.',
+    'Springs, creeks and bottoms that water themselves grow better than here.',
+  ],
+  note: ({ shortCount, yearsCount }, show) =>
+    `With ${show('hayTon')} in the barn each fall these rules would have run short in ${shortCount} of ${yearsCount} hay years. Own hay made in a middle year: ${show('cropTon')}; fed: ${show('medianNeedTon')}. Grazed ${show('grazedDays')} a year, ${show('runoffIn')} ran off. Not a forecast.`,
+  sources: [
+    'allen-1998',
+    'noy-meir-1975',
+    'jouven-2006',
+    'gregory-1982',
+    'tr55-1986',
+    'hawkins-2002',
+    'thurow-1987',
+    'white-b5036',
+    'larsen-2021',
+    'saxton-rawls-2006',
+    'richardson-1984',
+    'geng-1986',
+    'briske-2008',
+    'clopper-pearson-1934',
+  ],
+  topic: 'ahead',
+  order: 20,
+  guides: ['trying-a-year'],
+});

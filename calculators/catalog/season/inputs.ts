@@ -1,0 +1,207 @@
+import { hayMoisturePercent } from '../../asks/hay.ts';
+import { grazingStock, stockKind } from '../../asks/stock.ts';
+import { allRibbons } from '../../asks/textures.ts';
+import { choice, date, months, number, type ValuesOf, yesNo } from '../../kit/inputs.ts';
+
+const stockKinds = ['cow-nursing', 'cow-dry', 'bull', 'heifer', 'stocker', 'ewe-nursing', 'ewe-dry', 'doe', 'horse'] as const;
+
+/** The months are those of the invented Two Bench place: what its settings come to. */
+const placeInputs = {
+  texture: choice('Wet some topsoil and squeeze out a ribbon', 'silt-loam', {
+    options: allRibbons,
+    offeredBy: 'pasture.texture',
+    help: 'Of the ground that carries most of the grass.',
+  }),
+  usualForageLbPerAc: number('What the pasture grows in a usual year', 'Y', 'lb/ac', [300, 12_000], 2400, {
+    step: 100,
+    usual: 'forageLbPerAc',
+    offeredBy: 'pastures.normal',
+    help: 'Standing at its peak with nothing grazing it, water out. The soil survey prints it; a clipped cage tells it.',
+    ask: 'How many acres fed one cow for a month in a year that was neither good nor bad? About 800 lb over those acres, doubled, is what grew.',
+  }),
+  stock: grazingStock({
+    label: 'Stock, all year',
+    kind: stockKind('cow-nursing', stockKinds),
+    ask: 'Average the weights on your cull tickets. Guesses by eye run light.',
+    start: 'cow-nursing',
+    herd: [
+      ['cow-nursing', 45],
+      ['bull', 2],
+      ['heifer', 9],
+      ['ewe-nursing', 60],
+    ],
+  }),
+  monthRainIn: months('Rain in a usual month', 'P_m', 'in', [0, 40], [2.2, 2.1, 3.2, 3.9, 4.9, 4.6, 2.9, 2.5, 3.1, 3.2, 2.9, 2.4], {
+    offeredBy: 'rain.station',
+    help: 'Every weather station prints it, with the days of rain and the temperatures, as its normals.',
+  }),
+  monthWetDays: months('Days with rain in a usual month', 'n_m', 'd', [0.1, 28], [9.1, 8.7, 10.7, 11.2, 11.9, 10.2, 7.6, 6.8, 7.7, 7.6, 8.6, 8.8], {
+    help: 'Days with a hundredth of an inch or more.',
+  }),
+  coldHighF: number('Coldest month, usual high of the day', 'H_c', 'f', [-20, 90], 42, { step: 1 }),
+  coldLowF: number('Coldest month, usual low of the night', 'L_c', 'f', [-40, 75], 21, { step: 1 }),
+  hotHighF: number('Hottest month, usual high of the day', 'H_h', 'f', [50, 120], 88, { step: 1 }),
+  hotLowF: number('Hottest month, usual low of the night', 'L_h', 'f', [30, 95], 66, {
+    step: 1,
+    help: 'The months between follow a smooth wave from the one to the other.',
+  }),
+  latitude: choice('Nearest latitude', 'north-40', {
+    options: {
+      'north-25': { label: '25° north', short: '25° north' },
+      'north-30': { label: '30° north', short: '30° north' },
+      'north-35': { label: '35° north', short: '35° north' },
+      'north-40': { label: '40° north', short: '40° north' },
+      'north-45': { label: '45° north', short: '45° north' },
+      'north-50': { label: '50° north', short: '50° north' },
+      'north-55': { label: '55° north', short: '55° north' },
+      'south-25': { label: '25° south', short: '25° south' },
+      'south-35': { label: '35° south', short: '35° south' },
+      'south-45': { label: '45° south', short: '45° south' },
+    },
+    offeredBy: 'place.latitude',
+  }),
+  runYears: number('Years of weather to make up', 'n_y', 'yr', [6, 60], 30, {
+    whole: true,
+    step: 5,
+    help: 'Fewer than 30 cannot tell a need of one year in ten. More made-up years tell no more of your place than its months do.',
+  }),
+  throwCount: number('Throw of the dice', 'n_t', 'count', [1, 999], 50, {
+    whole: true,
+    help: 'Another number makes up other years of the same kind. Try some: how far the answer jumps is how little thirty years can tell.',
+  }),
+  grass: choice('Most of the grass', 'cool', {
+    options: {
+      cool: { label: 'Cool-season: fescue, orchardgrass, brome, bluegrass', short: 'cool-season grass' },
+      warm: { label: 'Warm-season: bermudagrass, bluestem, grama', short: 'warm-season grass' },
+    },
+  }),
+  organicPercent: number('Organic matter in the topsoil', 'OM', 'pct', [0, 8], 2.6, { usual: 'soilPercent', offeredBy: 'pasture.organic' }),
+  rootsIn: number('How deep most roots go', 'z', 'in', [3, 72], 24, {
+    offeredBy: 'pasture.rootsMost',
+    help: 'Dug and seen. Not dug: 24, or the depth of the soil if that is less.',
+  }),
+  rainFactorRatio: number('Rain factor (R)', 'R', 'ratio', [1, 700], 160, {
+    step: 10,
+    offeredBy: 'place.rainFactor',
+    help: 'How hard the rain beats in a year, in US units, from a local table. Only for the soil lost.',
+  }),
+  slopePercent: number('Slope', 's', 'pct', [0.2, 60], 5, { offeredBy: 'pasture.slope', help: 'Only for the soil lost.' }),
+  slopeLengthFt: number('Slope length', 'l_s', 'ft', [15, 1000], 200, { offeredBy: 'pasture.slopeLength' }),
+  grazedAc: number('Acres grazed', 'A', 'ac', [1, 100_000], 430, { step: 10, usual: 'pastureAc', offeredBy: 'pastures.area' }),
+  meadowAc: number('Acres cut for hay', 'A_h', 'ac', [0, 100_000], 70, { step: 5, help: '0 if all hay is bought.' }),
+  usualHayTonPerAc: number('Hay from an acre in a usual year', 'Y_h', 'ton/ac', [0.3, 8], 2, {
+    step: 0.1,
+    help: 'All cuttings, as it goes into the barn.',
+  }),
+  firstCutDay: date('First cutting', '2026-06-10', { occurs: 'thisYear' }),
+  secondCutDay: date('Second cutting', '2026-08-20', { occurs: 'thisYear' }),
+  grazesMeadow: yesNo('Stock graze the meadow in the fall', true, { short: ['grazed in the fall', 'not grazed'], help: 'From September 15 on.' }),
+  winterPercent: number('Eaten in winter, share of what is eaten on grass', 'w_w', 'pct', [40, 150], 88, {
+    help: 'Dry cows eat less than nursing ones. By the usual tables 2.2 against 2.5 percent of their weight.',
+  }),
+  moisturePercent: hayMoisturePercent('place', 'hay.moisture'),
+  densityLbPerAcIn: number('Pounds in an inch of height', 'd', 'lb/ac/in', [20, 1000], 250, {
+    step: 10,
+    usual: 'swardLbPerAcIn',
+    offeredBy: 'pasture.density',
+    help: 'With the water out. The lowest inches hold more: your own clips go before any list.',
+  }),
+  shortOfTenCount: number('Years in ten that may run short', 'k', 'count', [0, 5], 1, {
+    whole: true,
+    help: 'The herd then lives on hay that somebody must find in a bad year.',
+  }),
+  carriedPercent: number('Leftover hay still good a year later', 'c_l', 'pct', [0, 100], 95, { help: '95 under a roof. On the ground, far less.' }),
+  referenceRatio: number('Local correction of water use', 'f', 'ratio', [0.7, 1.3], 1, {
+    step: 0.05,
+    help: 'Heat alone reads low on windy plains and high in damp places: about 0.92 in the humid South and East.',
+  }),
+  crownLbPerAc: number('Growth from the crowns, as if so much stood', 'G_0', 'lb/ac', [30, 600], 150, {
+    help: 'What lets bitten grass start again. Our own figure.',
+  }),
+  ceilingRatio: number('Most that can stand, over the usual yield', 'K_Y', 'ratio', [1.2, 4], 2, {
+    help: 'Where growth stops for lack of room. Our own figure.',
+  }),
+  weatheredPercent: number('Dead grass that falls in a month', 'b_f', 'pct', [1, 20], 7, { help: 'By one trial 7 to 10 percent.' }),
+  trampledRatio: number('Trampled for each pound eaten', 'a_t', 'ratio', [0.1, 1.5], 0.54, {
+    help: '0.54 is 65 percent eaten of what goes. Our own figure, the same on both sides.',
+  }),
+  fullIntakeLbPerAc: number('Stock eat their fill down to', 'G_f', 'lb/ac', [200, 2000], 750, {
+    help: 'Below it they take less. Guides for humid pasture print 1,200.',
+  }),
+  shownYearCount: number('Hay year to draw', 'n_d', 'count', [1, 60], 12, {
+    whole: true,
+    help: 'Counted from the first. The table under the answer has them all.',
+  }),
+  shownDay: date('Day to work through', '2026-07-15', { occurs: 'thisYear', help: 'Its numbers stand in the working, for the first paddock.' }),
+  abstraction: choice('Rain held before any runs off', 'late', {
+    options: {
+      late: { label: '5 percent of what the ground could hold, as plots showed later', short: '5 % held first' },
+      early: { label: '20 percent, as the old handbook has it', short: '20 % held first' },
+    },
+    help: 'The two differ most in small storms.',
+  }),
+};
+
+const managementInputs = {
+  paddocksCount: number('Paddocks', 'N', 'count', [1, 60], 4, {
+    belongsTo: 'management',
+    whole: true,
+    offeredBy: 'pasture.paddocks',
+    help: 'For the one herd, of about one size.',
+  }),
+  stayDays: number('Most days in one paddock', 't_s', 'd', [1, 365], 30, { belongsTo: 'management', whole: true, offeredBy: 'grazing.stay' }),
+  restDays: number('Least days of rest', 't_r', 'd', [0, 200], 0, {
+    belongsTo: 'management',
+    whole: true,
+    help: 'A paddock is not opened sooner. 0: nobody counts.',
+  }),
+  next: choice('Which paddock comes next', 'in-order', {
+    options: {
+      'in-order': { label: 'The next in order', short: 'in order' },
+      'most-grass': { label: 'The one with most grass', short: 'most grass first' },
+    },
+    belongsTo: 'management',
+  }),
+  stubbleIn: number('Stubble to leave', 'h', 'in', [0.5, 24], 2, {
+    belongsTo: 'management',
+    step: 0.5,
+    usual: 'stubbleIn',
+    offeredBy: 'pasture.stopHeight',
+  }),
+  whenShort: choice('No paddock is ready', 'stay', {
+    options: {
+      stay: { label: 'Graze on, below the stubble', short: 'graze on' },
+      pull: { label: 'Feed hay until one is ready', short: 'hay until one is ready' },
+    },
+    belongsTo: 'management',
+  }),
+  turnOutDay: date('Turn-out', '2026-04-20', { occurs: 'thisYear', belongsTo: 'management', offeredBy: 'season.turnIn' }),
+  pullDay: date('First day on hay', '2026-11-01', { occurs: 'thisYear', belongsTo: 'management', offeredBy: 'season.hayFrom' }),
+  pullBelowDays: number('Off the grass for the year when it would last less than', 'd_p', 'd', [0, 120], 0, {
+    belongsTo: 'management',
+    whole: true,
+    help: '0: never. Counted on what stands above the stubble, half of it eaten.',
+  }),
+  keptPercent: number('Stock kept, of those above', 'k_s', 'pct', [0, 300], 100, {
+    belongsTo: 'management',
+    step: 5,
+    help: 'Leave both sides at 100 to compare grazing alone. Nothing else here moves the hay as much.',
+  }),
+  rootsMoreIn: number('Roots deeper by', 'z_m', 'in', [-24, 24], 0, {
+    belongsTo: 'management',
+    help: 'Leave it at 0 until you have dug on both sides. Long trials found little difference.',
+  }),
+  feedingLossPercent: number('Lost in feeding, of what is put out', 'f_l', 'pct', [0, 60], 13, {
+    belongsTo: 'management',
+    help: 'An open ring loses about 13 percent, hay on the ground far more. “Hay needed to bridge a drought” has the list.',
+  }),
+  barnTon: number('Hay that you mean to have each fall', 'B', 'ton', [0, 100_000], 210, { belongsTo: 'management', step: 10 }),
+  mostBoughtTon: number('Most hay that you could buy in a bad fall', 'B_b', 'ton', [0, 100_000], 60, {
+    belongsTo: 'management',
+    step: 10,
+    help: 'In a drought everybody is buying.',
+  }),
+};
+
+export const inputs = { ...placeInputs, ...managementInputs };
+export type Asked = ValuesOf<typeof inputs>;

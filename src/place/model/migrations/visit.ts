@@ -1,0 +1,4 @@
+import type { Migrations } from './migrate.ts';
+
+/** Version 1 is the first. */
+export const visitMigrations: Migrations = {};

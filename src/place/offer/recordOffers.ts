@@ -1,0 +1,127 @@
+import { firstOfMonth, yearOf } from '../../../calculators/units/days.ts';
+import { printDay } from '../../../calculators/units/printQuantity.ts';
+import type { Pasture } from '../model/pasture.ts';
+import type { Place } from '../model/place.ts';
+import type { Row } from '../model/row.ts';
+import { dayIn, outDayOf, rowsOf } from '../record/days.ts';
+import { groundsById } from '../record/grounds.ts';
+import { lastReading, rainDays, rainText } from '../record/rainText.ts';
+import { type Stay, staysOf } from '../record/stays.ts';
+import { wholeYears } from '../record/years.ts';
+import { amount, day, derived, type OfferMap, offerMap, word } from './offered.ts';
+import { yardstickOf } from './stockToday.ts';
+
+/** What the record of grazing and rain can put into forms: of the place, and of each of its pastures. */
+export interface RecordOffers {
+  readonly single: OfferMap;
+  readonly ofPasture: ReadonlyMap<string, OfferMap>;
+}
+
+/** Forms compare with a record from so many years on. */
+const leastYears = 10;
+/** Rain so far is that of a form's own first month, March; of its days at least so many must have been read, percent. */
+const sinceMonthIndex = 2;
+const leastReadPercent = 90;
+/** Two heights nearer or farther apart are no growth that a form takes. */
+const apartDays = [3, 60] as const;
+
+function rainSoFar(rows: readonly Row[], todayDay: number): OfferMap {
+  const thisYear = firstOfMonth(sinceMonthIndex, yearOf(todayDay));
+  const from = thisYear <= todayDay ? thisYear : firstOfMonth(sinceMonthIndex, yearOf(todayDay) - 1);
+  const read = [...rainDays(rows)].filter(([each]) => each >= from && each <= todayDay);
+  const all = todayDay - from + 1;
+  if (read.length === 0 || (100 * read.length) / all < leastReadPercent) return offerMap();
+  const sum = read.reduce((total, [, amountIn]) => total + amountIn, 0);
+  const unread = all - read.length;
+  const days = unread === 0 ? '' : `, ${unread === 1 ? '1 day' : `${unread} days`} not read`;
+  return offerMap(amount('rain.soFar', Math.round(sum * 100) / 100, `since ${printDay(from)}${days}`));
+}
+function rainOffers(rows: readonly Row[], todayDay: number): OfferMap {
+  const text = rainText(rows);
+  const last = lastReading(rows, todayDay);
+  if (text === undefined || last === undefined) return offerMap();
+  const years = new Set([...rainDays(rows).keys()].map(yearOf));
+  // A form that compares with a shorter record would refuse it: its own example, or the station's medians, stays.
+  const isLong = years.size >= leastYears;
+  return new Map([
+    ...offerMap(
+      isLong ? [['rain.record', { record: text }], ...word('rain.from', 'record'), ...day('rain.lastDay', last.day)] : [],
+      // A dry reading is no rain to count gallons of.
+      last.amountIn > 0 ? amount('rain.lastReading', last.amountIn, `read ${printDay(dayIn(last.day))}`) : [],
+    ),
+    ...rainSoFar(rows, todayDay),
+  ]);
+}
+
+/** The last two heights of a ground since stock went out, as far apart as a form takes them. */
+function twoHeights(place: Place, rows: readonly Row[], { id }: Pasture): { readonly lastDay: number; readonly offers: OfferMap } | undefined {
+  const grounds = groundsById(place);
+  const moves = rowsOf(rows, 'move');
+  const found = [...grounds.values()]
+    .filter(({ pasture }) => pasture.id === id)
+    .flatMap((ground) => {
+      const here = moves.filter(({ paddockId }) => paddockId === ground.id);
+      if (here.some(({ outDay }) => outDay === undefined)) return [];
+      const outDay = Math.max(-Infinity, ...here.flatMap((move) => outDayOf(move) ?? []));
+      const read = rowsOf(rows, 'height').filter(({ paddockId, day: each }) => paddockId === ground.id && dayIn(each) >= outDay);
+      const last = read.at(-1);
+      const lastDay = last === undefined ? undefined : dayIn(last.day);
+      if (last === undefined || lastDay === undefined) return [];
+      const first = read.findLast(({ day: each }) => dayIn(each) <= lastDay - apartDays[0] && dayIn(each) >= lastDay - apartDays[1]);
+      return first === undefined ? [] : [{ ground, first, last, firstDay: dayIn(first.day), lastDay }];
+    });
+  const latest = found.toSorted((one, other) => other.lastDay - one.lastDay)[0];
+  if (latest === undefined) return undefined;
+  const { ground, first, last, firstDay, lastDay } = latest;
+  const offers = offerMap(
+    word('record.growthFrom', 'heights'),
+    amount('record.firstHeight', first.heightIn, `${ground.name}, ${printDay(firstDay)}`),
+    amount('record.secondHeight', last.heightIn, `${ground.name}, ${printDay(lastDay)}`),
+    amount('record.between', lastDay - firstDay),
+  );
+  return { lastDay, offers };
+}
+
+/** Head of the main kind, and days, that a pasture fed in the mean of whole years; none where any stay of it cannot be counted. */
+function usual(stays: readonly Stay[], { id }: Pasture, years: readonly number[]): { readonly head: number; readonly days: number } | undefined {
+  const here = stays.filter(({ ground, inDay }) => ground?.pasture.id === id && years.includes(yearOf(inDay)));
+  let [stockDays, days] = [0, 0];
+  for (const stay of here) {
+    const acres = stay.ground?.areaAc;
+    if (stay.stockDaysPerAc === undefined || acres === undefined || stay.isHayUnweighed) return undefined;
+    stockDays += stay.stockDaysPerAc * acres;
+    days += stay.days;
+  }
+  return days === 0 ? { head: 0, days: 0 } : { head: stockDays / days, days: days / years.length };
+}
+
+export function recordOffers(place: Place, rows: readonly Row[], todayDay: number): RecordOffers {
+  const yardstick = yardstickOf(place, todayDay);
+  const stays = staysOf(place, rows, { todayDay, ...(yardstick === undefined ? {} : { yardstickLbPerDay: yardstick.lbPerDay }) });
+  const years = yardstick === undefined ? [] : wholeYears(place, rows, todayDay);
+  const grazed = place.pastures.filter(({ isCounted, use }) => isCounted && (use === undefined || use === 'grazed'));
+  const fed = new Map(years.length === 0 ? [] : grazed.map((pasture) => [pasture.id, usual(stays, pasture, years)] as const));
+  const isWhole =
+    fed.size > 0 && [...fed.values()].every((each) => each !== undefined) && [...fed.values()].some((each) => each !== undefined && each.days > 0);
+  const heights = place.pastures.flatMap((pasture) => {
+    const found = twoHeights(place, rows, pasture);
+    return found === undefined ? [] : [{ id: pasture.id, ...found }];
+  });
+  const ofPasture = place.pastures.map(({ id }): readonly [string, OfferMap] => {
+    const mean = isWhole ? fed.get(id) : undefined;
+    const read = heights.find((each) => each.id === id)?.offers ?? offerMap();
+    return [id, new Map([...offerMap(derived('record.usualHead', mean?.head), derived('record.lasted', mean?.days)), ...read])];
+  });
+  const latest = heights.toSorted((one, other) => other.lastDay - one.lastDay)[0];
+  const yieldIsKnown = grazed.some(({ normalLbPerAc }) => normalLbPerAc !== undefined);
+  return {
+    single: new Map([
+      ...rainOffers(rows, todayDay),
+      ...(latest?.offers ?? []),
+      ...(isWhole && yardstick !== undefined
+        ? offerMap(amount('herd.yardstick', yardstick.lbPerDay), yieldIsKnown ? [] : word('pastures.yieldFrom', 'stock-days'))
+        : []),
+    ]),
+    ofPasture: new Map(ofPasture),
+  };
+}

@@ -1,0 +1,190 @@
+import { csvFormatRows, csvParseRows } from 'd3-dsv';
+import { daysInMonth } from '../../../calculators/units/days.ts';
+import { printDay } from '../../../calculators/units/printQuantity.ts';
+import type { StockLine } from '../model/row.ts';
+import { type StockKind, stockKinds } from '../model/words.ts';
+import { dayIn } from './days.ts';
+import type { Stay } from './stays.ts';
+
+// Tables that a spreadsheet can read, and can do no harm with: a text that it would take for a formula goes out behind an apostrophe.
+
+const formulaLike = /^'*[=+\-@\t\r]/;
+export const guarded = (text: string): string => (formulaLike.test(text) ? `'${text}` : text);
+export const unguarded = (text: string): string => (/^'+[=+\-@\t\r]/.test(text) ? text.slice(1) : text);
+
+export const moveColumns = [
+  'paddock',
+  'acres',
+  'herd',
+  'in',
+  'out',
+  'kind',
+  'head',
+  'weight_lb',
+  'height_in',
+  'height_out',
+  'hay_lb',
+  'word',
+  'lb_day',
+] as const;
+export const rainColumns = ['day', 'rain_in', 'days'] as const;
+
+const cell = (value: number | string | undefined): string => (value === undefined ? '' : typeof value === 'number' ? String(value) : guarded(value));
+const noStock: readonly (Partial<StockLine> | undefined)[] = [undefined];
+
+/** A line for each kind of stock of each stay; what belongs to the stay stands in its first. */
+export const movesCsv = (stays: readonly Stay[]): string =>
+  csvFormatRows([
+    [...moveColumns],
+    ...stays.flatMap(({ move, name, ground, hayLb }) =>
+      (move.stock.length === 0 ? noStock : move.stock).map((line, index) => {
+        const isFirst = index === 0;
+        return [
+          cell(name),
+          cell(isFirst ? ground?.areaAc : undefined),
+          cell(move.herdNumber),
+          cell(move.inDay),
+          cell(move.outDay),
+          cell(line?.kind),
+          cell(line?.countHead),
+          cell(line?.weightLb),
+          cell(isFirst ? move.heightInIn : undefined),
+          cell(isFirst ? move.heightOutIn : undefined),
+          cell(isFirst && hayLb > 0 ? Math.round(hayLb) : undefined),
+          cell(isFirst ? move.word : undefined),
+          cell(line?.lbPerDay),
+        ];
+      }),
+    ),
+  ]);
+export const rainCsv = (
+  rows: readonly { readonly day: string; readonly days: number; readonly amountIn: number; readonly isTrace?: boolean | undefined }[],
+): string =>
+  csvFormatRows([
+    [...rainColumns],
+    ...rows.map(({ day, days, amountIn, isTrace }) => [day, isTrace === true ? 'T' : String(amountIn), String(days)]),
+  ]);
+
+/** A line of a table: what it says, or what is wrong with it. */
+export interface LineRead<T> {
+  /** As it stands in the file, the head is line 1. */
+  readonly line: number;
+  readonly read?: T;
+  readonly problem?: string;
+}
+export interface MoveLine {
+  readonly paddock: string;
+  readonly herdNumber: number;
+  readonly inDay: string;
+  readonly outDay?: string;
+  readonly stock?: StockLine;
+  readonly heightInIn?: number;
+  readonly heightOutIn?: number;
+  readonly hayLb?: number;
+  readonly word?: string;
+}
+export interface RainLine {
+  readonly day: string;
+  readonly days: number;
+  readonly amountIn: number;
+  readonly isTrace?: true;
+}
+
+/** Letters of a file that are read at all: a century of moves is far under it. */
+const mostLetters = 10 * 1024 * 1024;
+type Cells = ReadonlyMap<string, string>;
+
+/** Days as we write them, and as a spreadsheet of this country writes them again. */
+function readDay(text: string): string | undefined {
+  const [, year, month, day] = /^(\d{4})-(\d{1,2})-(\d{1,2})$/.exec(text) ?? [];
+  const [, usMonth, usDay, usYear] = /^(\d{1,2})\/(\d{1,2})\/(\d{4}|\d{2})$/.exec(text) ?? [];
+  const [y, m, d] = [year ?? (usYear?.length === 2 ? `20${usYear}` : usYear), month ?? usMonth, day ?? usDay].map(Number);
+  if (y === undefined || m === undefined || d === undefined || !(d >= 1 && d <= daysInMonth(y, m))) return undefined;
+  return `${String(y).padStart(4, '0')}-${String(m).padStart(2, '0')}-${String(d).padStart(2, '0')}`;
+}
+const isKind = (word: string): word is StockKind => stockKinds.some((each) => each === word);
+
+/** What is wrong in a line, in a sentence. */
+class Fault extends Error {}
+const fault = (say: string): never => {
+  throw new Fault(say);
+};
+function needDay(cells: Cells, name: string): string {
+  const text = cells.get(name) ?? '';
+  return (
+    readDay(text) ??
+    fault(
+      text === '' ? `“${name}” is empty. Write the day, such as 2026-05-01.` : `“${name}” is “${text.slice(0, 20)}”. Write a day such as 2026-05-01.`,
+    )
+  );
+}
+const dayOrNone = (cells: Cells, name: string): string | undefined => ((cells.get(name) ?? '') === '' ? undefined : needDay(cells, name));
+function numberOrNone(cells: Cells, name: string, [least, most]: readonly [number, number], isWhole = false): number | undefined {
+  const text = (cells.get(name) ?? '').replaceAll(',', '');
+  if (text === '') return undefined;
+  const value = Number(text);
+  if (!/^-?(?:\d+\.?\d*|\.\d+)$/.test(text)) return fault(`“${name}” is “${text.slice(0, 20)}”. Write a number.`);
+  if (value < least || value > most || (isWhole && !Number.isInteger(value)))
+    return fault(`“${name}” is ${text}. Write ${isWhole ? 'a whole number' : 'a number'} from ${least} to ${most.toLocaleString('en-US')}.`);
+  return value;
+}
+
+/** The lines under a head that names the columns, in any order. */
+function linesOf<T>(text: string, needed: readonly string[], read: (cells: Cells) => T): readonly LineRead<T>[] | { readonly problem: string } {
+  if (text.length > mostLetters) return { problem: 'This file is larger than any record can be. It was not opened.' };
+  const [head = [], ...rows] = csvParseRows(text.replace(/^\uFEFF/, ''));
+  const names = head.map((name) => unguarded(name.trim()).toLowerCase());
+  const missing = needed.filter((name) => !names.includes(name));
+  if (missing.length > 0) return { problem: `The first line must name the columns. ${missing.map((name) => `“${name}”`).join(', ')} is missing.` };
+  return rows.flatMap((row, index): readonly LineRead<T>[] => {
+    if (row.every((each) => each.trim() === '')) return [];
+    const cells = new Map(names.map((name, at) => [name, unguarded((row[at] ?? '').trim())]));
+    try {
+      return [{ line: index + 2, read: read(cells) }];
+    } catch (error) {
+      if (error instanceof Fault) return [{ line: index + 2, problem: error.message }];
+      throw error;
+    }
+  });
+}
+
+function moveLine(cells: Cells): MoveLine {
+  const paddock = cells.get('paddock') ?? '';
+  if (paddock === '') fault('“paddock” is empty. Write its name as your place has it.');
+  const inDay = needDay(cells, 'in');
+  const outDay = dayOrNone(cells, 'out');
+  if (outDay !== undefined && outDay < inDay) fault(`“out” is ${printDay(dayIn(outDay))}, before “in”, ${printDay(dayIn(inDay))}.`);
+  const kind = (cells.get('kind') ?? '').toLowerCase();
+  const countHead = numberOrNone(cells, 'head', [0, 1e7], true);
+  if (kind !== '' && !isKind(kind)) fault(`“kind” is “${kind.slice(0, 20)}”. Write one of ${stockKinds.join(', ')}.`);
+  if (kind !== '' && countHead === undefined) fault('“head” is empty. Write how many there were.');
+  const weightLb = numberOrNone(cells, 'weight_lb', [1, 5000]);
+  const lbPerDay = numberOrNone(cells, 'lb_day', [0, 1000]);
+  const heightInIn = numberOrNone(cells, 'height_in', [0, 200]);
+  const heightOutIn = numberOrNone(cells, 'height_out', [0, 200]);
+  const hayLb = numberOrNone(cells, 'hay_lb', [0, 1e7]);
+  const word = cells.get('word') ?? '';
+  return {
+    paddock,
+    herdNumber: numberOrNone(cells, 'herd', [1, 50], true) ?? 1,
+    inDay,
+    ...(outDay === undefined ? {} : { outDay }),
+    ...(isKind(kind) && countHead !== undefined
+      ? { stock: { kind, countHead, ...(weightLb === undefined ? {} : { weightLb }), ...(lbPerDay === undefined ? {} : { lbPerDay }) } }
+      : {}),
+    ...(heightInIn === undefined ? {} : { heightInIn }),
+    ...(heightOutIn === undefined ? {} : { heightOutIn }),
+    ...(hayLb === undefined || hayLb === 0 ? {} : { hayLb }),
+    ...(word === '' ? {} : { word: word.slice(0, 20_000) }),
+  };
+}
+function rainLine(cells: Cells): RainLine {
+  const day = needDay(cells, 'day');
+  const days = numberOrNone(cells, 'days', [1, 366], true) ?? 1;
+  if (/^t(?:race)?$/i.test(cells.get('rain_in') ?? '')) return { day, days, amountIn: 0, isTrace: true };
+  const amountIn =
+    numberOrNone(cells, 'rain_in', [0, 100]) ?? fault('“rain_in” is empty. Write 0 where it was dry, or leave the line out where nobody read.');
+  return { day, days, amountIn };
+}
+export const readMoves = (text: string) => linesOf(text, ['paddock', 'in'], moveLine);
+export const readRain = (text: string) => linesOf(text, ['day', 'rain_in'], rainLine);

@@ -1,0 +1,21 @@
+import { dayOf } from '../../../calculators/units/printQuantity.ts';
+import type { MoveRow, Row } from '../model/row.ts';
+
+/**
+ * The number of a day that a row holds: rows are read with their days looked at, so there is always one.
+ * @throws RangeError if it is no day
+ */
+export function dayIn(iso: string): number {
+  const day = dayOf(iso);
+  if (day === undefined) throw new RangeError(`no day: ${iso}`);
+  return day;
+}
+export const inDayOf = ({ inDay }: Pick<MoveRow, 'inDay'>): number => dayIn(inDay);
+export const outDayOf = ({ outDay }: Pick<MoveRow, 'outDay'>): number | undefined => (outDay === undefined ? undefined : dayIn(outDay));
+/** The day under which a row stands. */
+export const dayOfRow = (row: Row): number => dayIn('inDay' in row ? row.inDay : row.day);
+
+type OfKind<K extends Row['is']> = Extract<Row, { readonly is: K }>;
+/** Rows of one kind, the earliest first. */
+export const rowsOf = <K extends Row['is']>(rows: readonly Row[], is: K): readonly OfKind<K>[] =>
+  rows.filter((row): row is OfKind<K> => row.is === is).toSorted((one, other) => dayOfRow(one) - dayOfRow(other) || (one.id < other.id ? -1 : 1));

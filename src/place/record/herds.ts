@@ -1,0 +1,25 @@
+import type { Place } from '../model/place.ts';
+import type { MoveRow, Row } from '../model/row.ts';
+import { inDayOf, rowsOf } from './days.ts';
+
+/** A herd that is moved as one. */
+export interface Herd {
+  readonly number: number;
+  /** Where it stands, if the record knows. */
+  readonly at?: MoveRow;
+  readonly sinceDay?: number;
+}
+
+/** The herds of a place by their numbers, those too that only the record knows; each stands where its last move that has no end took it. */
+export function herdsOf({ herd }: Place, rows: readonly Row[]): readonly Herd[] {
+  const open = rowsOf(rows, 'move').filter(({ outDay }) => outDay === undefined);
+  const numbers = new Set([...herd.map(({ herdNumber = 1 }) => herdNumber), ...open.map(({ herdNumber }) => herdNumber)]);
+  if (numbers.size === 0) numbers.add(1);
+  return [...numbers]
+    .filter((number) => number >= 1)
+    .toSorted((one, other) => one - other)
+    .map((number) => {
+      const at = open.findLast(({ herdNumber }) => herdNumber === number);
+      return at === undefined ? { number } : { number, at, sinceDay: inDayOf(at) };
+    });
+}

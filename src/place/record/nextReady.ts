@@ -1,0 +1,82 @@
+import { actualRestDays } from '../../../calculators/math/rotation/actualRestDays.ts';
+import { readyDay } from '../../../calculators/math/rotation/readyDay.ts';
+import { restByGrowth } from '../../../calculators/tables/restByGrowth.ts';
+import type { Place } from '../model/place.ts';
+import type { Row } from '../model/row.ts';
+import { dayIn, inDayOf, outDayOf, rowsOf } from './days.ts';
+import { type Ground, groundsOf } from './grounds.ts';
+
+/** How it is known when a ground is ready. */
+export type ReadyFrom =
+  /** A height at or above the one to start at. */
+  | 'height'
+  /** Two heights since they went out. */
+  | 'heights'
+  /** Two heights, and it did not grow. */
+  | 'no-growth'
+  /** So many days from when they went out. */
+  | 'rest'
+  /** The record has no stock on it. */
+  | 'never';
+export interface Ready {
+  readonly ground: Ground;
+  readonly from: ReadyFrom;
+  /** None before it rains. Never before today. */
+  readonly readyDay?: number;
+  /** When to go and look. */
+  readonly lookDay?: number;
+  /** Days since stock went out. */
+  readonly restedDays?: number;
+}
+
+/** Days before a move on which to go and look. */
+const leadDays = 3;
+/** Two readings nearer than this tell the error of the ruler more than growth (as the form about rests has it). */
+const leastApartDays = 3;
+const slow: readonly number[] = restByGrowth.filter(({ growth }) => growth === 'slow').flatMap(({ restDays }) => restDays);
+/** The longest rest that guides give for slow growth: it stands in where a place does not tell the rest it wants. */
+export const slowRestDays = Math.max(...slow);
+export const restWanted = ({ grazing }: Place): number => grazing?.restDays ?? slowRestDays;
+
+/** Grounds on which no stock stand, the one that is ready first before the others; of those ready on one day the longest rested. */
+export function nextReady(place: Place, rows: readonly Row[], todayDay: number): readonly Ready[] {
+  const moves = rowsOf(rows, 'move');
+  const occupied = new Set(moves.filter(({ outDay }) => outDay === undefined).map(({ paddockId }) => paddockId));
+  const heights = rowsOf(rows, 'height');
+  const found = groundsOf(place)
+    .filter(({ id }) => !occupied.has(id))
+    .map((ground): Ready => {
+      const outs = moves.flatMap((move) => (move.paddockId === ground.id && inDayOf(move) <= todayDay ? [outDayOf(move) ?? todayDay] : []));
+      const outDay = outs.length === 0 ? undefined : Math.max(...outs);
+      const read = heights
+        .filter(({ paddockId, day }) => paddockId === ground.id && dayIn(day) <= todayDay && (outDay === undefined || dayIn(day) >= outDay))
+        .map(({ day, heightIn }) => ({ day: dayIn(day), heightIn }));
+      const rested = outDay === undefined || outDay > todayDay ? {} : { restedDays: actualRestDays({ outDay, nextInDay: todayDay }) };
+      const known = byHeights(ground, read);
+      if (known !== undefined) return { ground, ...rested, ...withLook(known, todayDay) };
+      if (outDay === undefined) return { ground, from: 'never', readyDay: todayDay, lookDay: todayDay };
+      return { ground, ...rested, ...withLook({ from: 'rest', readyDay: outDay + restWanted(place) }, todayDay) };
+    });
+  const sortDay = ({ readyDay: day }: Ready): number => day ?? Infinity;
+  const restOf = ({ restedDays }: Ready): number => restedDays ?? Infinity;
+  // Both may be without an end: those keep the order of the place.
+  const byRest = (one: Ready, other: Ready): number => (restOf(one) === restOf(other) ? 0 : restOf(other) - restOf(one));
+  return found.toSorted((one, other) => (sortDay(one) === sortDay(other) ? byRest(one, other) : sortDay(one) - sortDay(other)));
+}
+
+type Known = Pick<Ready, 'from' | 'readyDay'>;
+function byHeights({ pasture }: Ground, read: readonly { readonly day: number; readonly heightIn: number }[]): Known | undefined {
+  const { startHeightIn } = pasture;
+  const last = read.at(-1);
+  if (last === undefined || startHeightIn === undefined || startHeightIn <= 0) return undefined;
+  if (last.heightIn >= startHeightIn) return { from: 'height', readyDay: last.day };
+  const first = read.findLast(({ day }) => day <= last.day - leastApartDays);
+  if (first === undefined) return undefined;
+  const day = readyDay({ first, last, startHeightIn });
+  return day === undefined ? { from: 'no-growth' } : { from: 'heights', readyDay: day };
+}
+function withLook(known: Known, todayDay: number): Known & Pick<Ready, 'lookDay'> {
+  if (known.readyDay === undefined) return known;
+  const day = Math.max(todayDay, known.readyDay);
+  return { ...known, readyDay: day, lookDay: Math.max(todayDay, day - leadDays) };
+}

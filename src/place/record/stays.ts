@@ -1,0 +1,113 @@
+import { actualRestDays } from '../../../calculators/math/rotation/actualRestDays.ts';
+import { grazedDays } from '../../../calculators/math/rotation/grazedDays.ts';
+import { stockDaysPerAc } from '../../../calculators/math/rotation/stockDaysPerAc.ts';
+import type { Place } from '../model/place.ts';
+import type { HayRow, MoveRow, Row, StockLine } from '../model/row.ts';
+import { dayIn, inDayOf, outDayOf, rowsOf } from './days.ts';
+import { type Ground, groundsById } from './grounds.ts';
+
+/** One stay of a herd on one ground, and what is worked out of it. What the record does not tell is left out. */
+export interface Stay {
+  readonly move: MoveRow;
+  readonly ground?: Ground;
+  readonly name: string;
+  readonly inDay: number;
+  /** Today where they are there still. */
+  readonly outDay: number;
+  readonly isOpen: boolean;
+  readonly days: number;
+  /** Rest that the ground had before they came. */
+  readonly restDays?: number;
+  /** What all of them eat in a day, lb dry. */
+  readonly eatenLbPerDay?: number;
+  readonly hayLb: number;
+  /** Hay was fed of which nobody told what a bale weighs: it is not taken off. */
+  readonly isHayUnweighed: boolean;
+  /** By grass alone, and with the hay in it. */
+  readonly stockDaysPerAc?: number;
+  readonly withHayPerAc?: number;
+  readonly lbPerAc?: number;
+  readonly rainIn?: number;
+}
+
+/** All of a line's head together, or nothing where nobody knows what one eats. */
+export function eatenLbPerDay(stock: readonly StockLine[]): number | undefined {
+  if (stock.length === 0) return undefined;
+  let sum = 0;
+  for (const { countHead, lbPerDay } of stock) {
+    if (lbPerDay === undefined) return undefined;
+    sum += countHead * lbPerDay;
+  }
+  return sum;
+}
+/** Water in hay of which nobody told how wet it is, percent: bales that keep have about this (common practice). */
+const usualMoisturePercent = 15;
+const dryLb = ({ baleCount, baleLb, moisturePercent = usualMoisturePercent }: HayRow): number | undefined =>
+  baleLb === undefined ? undefined : baleCount * baleLb * (1 - moisturePercent / 100);
+
+/** The stay that hay of a day belongs to: the one that began last, of those that were there. */
+function stayOf(moves: readonly MoveRow[], { paddockId, day }: HayRow, todayDay: number): MoveRow | undefined {
+  const fedDay = dayIn(day);
+  return moves.findLast((move) => move.paddockId === paddockId && inDayOf(move) <= fedDay && fedDay <= (outDayOf(move) ?? todayDay));
+}
+
+export interface Counting {
+  readonly todayDay: number;
+  /** What one of the kind eats that all is counted in, lb a day. */
+  readonly yardstickLbPerDay?: number;
+}
+
+type Read = { readonly day: number; readonly amountIn: number };
+/** Rain of the days from the one after they came until they went; nothing where the gauge was not read in that time. */
+function rainBetween(rain: readonly Read[], inDay: number, outDay: number): number | undefined {
+  const read = rain.filter(({ day }) => day > inDay && day <= outDay);
+  return read.length === 0 ? undefined : read.reduce((sum, { amountIn }) => sum + amountIn, 0);
+}
+
+/** Every stay of the record, in the order in which they began. */
+export function staysOf(place: Place, rows: readonly Row[], { todayDay, yardstickLbPerDay }: Counting): readonly Stay[] {
+  const grounds = groundsById(place);
+  const moves = rowsOf(rows, 'move');
+  const rain = rowsOf(rows, 'rain').map(({ day, amountIn }) => ({ day: dayIn(day), amountIn }));
+  const hayOf = new Map<MoveRow, HayRow[]>();
+  for (const hay of rowsOf(rows, 'hay')) {
+    const move = stayOf(moves, hay, todayDay);
+    if (move !== undefined) hayOf.set(move, [...(hayOf.get(move) ?? []), hay]);
+  }
+  const lastOut = new Map<string, number>();
+  return moves.map((move): Stay => {
+    const inDay = inDayOf(move);
+    const told = outDayOf(move);
+    const outDay = Math.max(inDay, told ?? todayDay);
+    const before = lastOut.get(move.paddockId);
+    lastOut.set(move.paddockId, Math.max(outDay, before ?? outDay));
+    const ground = grounds.get(move.paddockId);
+    const days = grazedDays({ inDay, outDay });
+    const fed = hayOf.get(move) ?? [];
+    const weights = fed.map(dryLb);
+    const hayLb = weights.reduce<number>((sum, each) => (each === undefined ? sum : sum + each), 0);
+    const eaten = eatenLbPerDay(move.stock);
+    const rainIn = rainBetween(rain, inDay, outDay);
+    const areaAc = ground?.areaAc;
+    const isCounted = eaten !== undefined && areaAc !== undefined && areaAc > 0 && yardstickLbPerDay !== undefined && yardstickLbPerDay > 0;
+    const shared = isCounted ? { eatenLbPerDay: eaten, days, areaAc, yardstickLbPerDay } : undefined;
+    const net = shared && stockDaysPerAc({ ...shared, hayFedLb: hayLb });
+    return {
+      move,
+      ...(ground === undefined ? {} : { ground }),
+      name: ground?.name ?? move.paddockName ?? 'A paddock that was taken away',
+      inDay,
+      outDay,
+      isOpen: told === undefined,
+      days,
+      ...(before === undefined || before > inDay ? {} : { restDays: actualRestDays({ outDay: before, nextInDay: inDay }) }),
+      ...(eaten === undefined ? {} : { eatenLbPerDay: eaten }),
+      hayLb,
+      isHayUnweighed: weights.includes(undefined),
+      ...(shared === undefined || net === undefined
+        ? {}
+        : { stockDaysPerAc: net, withHayPerAc: stockDaysPerAc(shared), lbPerAc: net * shared.yardstickLbPerDay }),
+      ...(rainIn === undefined ? {} : { rainIn }),
+    };
+  });
+}

@@ -1,0 +1,129 @@
+import { useEffect, useState } from 'preact/hooks';
+import type { Place } from '../model/place.ts';
+import type { Result } from '../model/result.ts';
+import type { Visit } from '../model/visit.ts';
+import { resultKind, visitKind } from '../store/visitKinds.ts';
+import { dayWords, groundWords, pastureNames } from '../visit/blocks.ts';
+import { type Compared, compareResults, differences } from '../visit/compare.ts';
+import { definitionOf } from './definitions.ts';
+import { useKept } from './keptRecords.ts';
+import type { PlaceView } from './view.ts';
+import { partsIn } from './views.ts';
+
+interface Pair {
+  readonly key: string;
+  readonly where: string;
+  readonly compared: Compared;
+}
+const sharesGround = (one: Result, other: Result): boolean =>
+  (one.pastureIds.length === 0 && other.pastureIds.length === 0) || one.pastureIds.some((id) => other.pastureIds.includes(id));
+
+/** Tests that both visits made on the same ground. */
+async function pairsOf(place: Place, [earlier, later]: readonly [Visit, Visit], results: readonly Result[], system: PlaceView['system']) {
+  const of = ({ results: kept }: Visit): readonly Result[] => kept.flatMap(({ id }) => results.find((each) => each.id === id) ?? []);
+  const pairs: Pair[] = [];
+  for (const one of of(earlier)) {
+    const other = of(later).find((each) => each.slug === one.slug && sharesGround(one, each));
+    if (other === undefined) continue;
+    try {
+      const compared = compareResults(await definitionOf(one.slug), [one, earlier], [other, later], system);
+      const shared = one.pastureIds.filter((id) => other.pastureIds.includes(id));
+      if (compared) pairs.push({ key: one.id, where: pastureNames(place, shared), compared });
+    } catch (error) {
+      // A calculator of another edition: its words stand in its visit.
+      console.info(error);
+    }
+  }
+  return pairs;
+}
+
+/** Both days' readings on one line each, the later below. */
+function Plot({ compared, days }: { readonly compared: Compared; readonly days: readonly [string, string] }) {
+  const { earlier, later, tell, isRatio } = compared;
+  const all = [...earlier, ...later];
+  const at = (value: number): number => (isRatio ? Math.log(Math.max(value, 1e-6)) : value);
+  const [low, high] = [Math.min(...all.map(at)), Math.max(...all.map(at))];
+  const x = (value: number): number => (high === low ? 150 : 20 + ((at(value) - low) / (high - low)) * 260);
+  const row = (readings: readonly number[], y: number) =>
+    readings.map((reading, index) => <circle key={String(index)} cx={x(reading)} cy={y} r={6} />);
+  return (
+    <svg
+      class="visits-plot"
+      viewBox="0 0 300 120"
+      role="img"
+      aria-label={`${days[0]}: ${earlier.map(tell).join(', ')}. ${days[1]}: ${later.map(tell).join(', ')}.`}
+    >
+      <text x={4} y={16}>
+        {days[0]}
+      </text>
+      <line x1={10} x2={290} y1={34} y2={34} />
+      {row(earlier, 34)}
+      <text x={4} y={66}>
+        {days[1]}
+      </text>
+      <line x1={10} x2={290} y1={84} y2={84} />
+      {row(later, 84)}
+      <text x={10} y={112}>
+        {tell(Math.min(...all))}
+      </text>
+      <text x={290} y={112} text-anchor="end">
+        {tell(Math.max(...all))}
+      </text>
+    </svg>
+  );
+}
+
+/** `#/compare/ID/ID`: two visits side by side. */
+export function Compare(view: PlaceView) {
+  const { session, place, system } = view;
+  const ids = partsIn(location.hash);
+  const visits = useKept(session, visitKind, ({ placeId }) => placeId === place.id, ids);
+  const [one, other] = (visits ?? []).toSorted((a, b) => a.day.localeCompare(b.day));
+  const results = useKept(
+    session,
+    resultKind,
+    () => true,
+    [one, other].flatMap((each) => each?.results.map(({ id }) => id) ?? []),
+  );
+  const [pairs, setPairs] = useState<readonly Pair[] | undefined>(undefined);
+  useEffect(() => {
+    if (one && other && results) void pairsOf(place, [one, other], results, system).then(setPairs);
+  }, [one?.rev, other?.rev, results, system]);
+  if (visits === undefined) return null;
+  if (!one || !other)
+    return (
+      <p>
+        Two visits are needed, and they are not both kept here. <a href="#/visits">All visits of {place.name}</a>.
+      </p>
+    );
+  const days = [dayWords(one.day), dayWords(other.day)] as const;
+  const unlike = differences(one, other);
+  return (
+    <div class="compare">
+      <p>
+        <a href={`#/visit/${one.id}`}>{days[0]}</a>: {groundWords(one) || 'ground not told'}. <a href={`#/visit/${other.id}`}>{days[1]}</a>:{' '}
+        {groundWords(other) || 'ground not told'}.
+      </p>
+      {unlike.length > 0 && <p>Not alike on the two days: {unlike.join('; ')}.</p>}
+      {pairs?.length === 0 && (
+        <p class="none-yet">
+          No test was made on the same ground in both visits. Rings, slake tests, cores and counts of ground cover can be compared.
+        </p>
+      )}
+      {pairs?.map(({ key, where, compared }) => (
+        <section key={key}>
+          <h3>{where === '' ? compared.title : `${where}: ${compared.title}`}</h3>
+          <p>
+            <b>{compared.verdict}</b> {compared.label}
+            {compared.change === undefined ? '.' : `: ${compared.change.words}.`}
+          </p>
+          <Plot compared={compared} days={days} />
+          {compared.differs.length > 0 && (
+            <p>Not alike: {compared.differs.join('; ')}. Compare the same spots, as wet, in the same month, with the same hands and tool.</p>
+          )}
+          {compared.isRatio && <p>Rings side by side on one pasture often differ by two or three times; that is the usual scatter.</p>}
+        </section>
+      ))}
+    </div>
+  );
+}

@@ -1,0 +1,123 @@
+import { useEffect, useState } from 'preact/hooks';
+import { localDay } from '../../../calculators/units/days.ts';
+import { stockToday } from '../offer/stockToday.ts';
+import { groundsById } from '../record/grounds.ts';
+import { herdsOf } from '../record/herds.ts';
+import type { AtGate } from './atGate.tsx';
+import { HayPane, HeightPane, RainPane } from './GatePanes.tsx';
+import { MovedPane, WentPane } from './MovedPane.tsx';
+import { daysWords, dayWords, stockWords } from './recordWords.ts';
+import { type Rows, useRows } from './rows.ts';
+import type { PlaceView } from './view.ts';
+
+type Pane = 'moved' | 'went' | 'rain' | 'hay' | 'height';
+/** So long a tap can be taken back here; in the record it can be for ever. */
+const takeBackMs = 10_000;
+
+export function Gate(view: PlaceView) {
+  const { session, place } = view;
+  const rows = useRows(session, place);
+  const todayDay = localDay(session.now);
+  const [back, setBack] = useState(0);
+  const [pane, setPane] = useState<Pane | undefined>(undefined);
+  if (rows === undefined) return <p>One moment: reading the record.</p>;
+  const at: AtGate = { ...view, rows, day: todayDay - back, todayDay, herds: herdsOf(place, rows.all) };
+  const names = groundsById(place);
+  if (names.size === 0)
+    return (
+      <p>
+        Tell your pastures first: a move goes from one to another. <a href="#/ground">Pastures and soils</a>
+      </p>
+    );
+  const go = (next: Pane | undefined) => () => setPane(pane === next ? undefined : next);
+  return (
+    <div class="gate">
+      <p class="gate-day">
+        <button type="button" aria-label="A day back" onClick={() => setBack(back + 1)}>
+          ‹
+        </button>
+        <b aria-live="polite">
+          {back === 0 ? 'Today, ' : back === 1 ? 'Yesterday, ' : ''}
+          {dayWords(at.day, todayDay)}
+        </b>
+        <button type="button" aria-label="A day on" disabled={back === 0} onClick={() => setBack(back - 1)}>
+          ›
+        </button>
+      </p>
+      <ul class="gate-herds">
+        {at.herds.map(({ number, at: move, sinceDay }) => {
+          const stock = stockWords(move?.stock ?? stockToday(place, number, todayDay));
+          return (
+            <li key={number}>
+              <b>
+                {at.herds.length > 1 && `Herd ${number}: `}
+                {stock === '' ? 'The herd' : stock}
+              </b>{' '}
+              {move === undefined || sinceDay === undefined
+                ? 'stand nowhere yet'
+                : `on ${names.get(move.paddockId)?.name ?? move.paddockName ?? 'a paddock that was taken away'} since ${sinceDay >= todayDay ? 'today' : `${dayWords(sinceDay, todayDay)} (${daysWords(todayDay - sinceDay)})`}`}
+            </li>
+          );
+        })}
+      </ul>
+      <TakeBack key={rows.done?.says ?? ''} rows={rows} onBack={() => setPane(undefined)} />
+      <p class="gate-buttons">
+        {(
+          [
+            ['moved', 'They moved'],
+            ['rain', 'Rain'],
+            ['hay', 'Hay'],
+            ['height', 'Height'],
+          ] as const
+        ).map(([key, label]) => (
+          <button key={key} type="button" aria-expanded={pane === key} onClick={go(key)}>
+            {label}
+          </button>
+        ))}
+      </p>
+      {pane === 'moved' && <MovedPane {...at} onDone={() => setPane('went')} />}
+      {pane === 'went' && <WentPane {...at} />}
+      {pane === 'rain' && <RainPane {...at} onDone={() => setPane(undefined)} />}
+      {pane === 'hay' && <HayPane {...at} onDone={() => setPane(undefined)} />}
+      {pane === 'height' && <HeightPane {...at} onDone={() => setPane(undefined)} />}
+      {pane === undefined && (
+        <p class="gate-on">
+          <a href="#/record">The record</a> <a href="#/">Your place</a>
+        </p>
+      )}
+    </div>
+  );
+}
+
+/** What the last tap wrote, with the way back while it is fresh. */
+function TakeBack({ rows, onBack }: { readonly rows: Rows; readonly onBack: () => void }) {
+  const { done, trouble } = rows;
+  const [isFresh, setFresh] = useState(true);
+  useEffect(() => {
+    const timer = setTimeout(() => setFresh(false), takeBackMs);
+    return () => clearTimeout(timer);
+  }, []);
+  return (
+    <div class="gate-done" role="status">
+      {trouble !== undefined && <span>{trouble}</span>}
+      {done !== undefined && (
+        <>
+          <span>{done.says}</span>
+          {isFresh ? (
+            <button
+              type="button"
+              onClick={() => {
+                onBack();
+                void done.takeBack();
+              }}
+            >
+              Take it back
+            </button>
+          ) : (
+            <a href="#/record">In the record</a>
+          )}
+        </>
+      )}
+    </div>
+  );
+}

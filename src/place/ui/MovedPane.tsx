@@ -1,0 +1,133 @@
+import { useState } from 'preact/hooks';
+import { isoDay } from '../../../calculators/units/printQuantity.ts';
+import { convert } from '../../../calculators/units/units.ts';
+import type { MoveRow } from '../model/row.ts';
+import { stockToday } from '../offer/stockToday.ts';
+import { inDayOf, rowsOf } from '../record/days.ts';
+import { type Ground, groundsById } from '../record/grounds.ts';
+import { nextReady } from '../record/nextReady.ts';
+import { type AtGate, Choices } from './atGate.tsx';
+import { dayWords, heightWords, readyWords } from './recordWords.ts';
+
+/** So many stand there at once: the rest is one tap away, and none lies below the screen. */
+const shownFirst = 3;
+
+/** Which paddock they went to: the one that is ready first stands first, and one tap writes it. */
+export function MovedPane({ place, rows, day, todayDay, herds, onDone }: AtGate & { readonly onDone: () => void }) {
+  const [number, setNumber] = useState(herds[0]?.number ?? 1);
+  const [isAll, setAll] = useState(false);
+  const herd = herds.find((each) => each.number === number);
+  const at = herd?.at;
+  const ready = nextReady(place, rows.all, day);
+  const shown = isAll ? ready : ready.slice(0, shownFirst);
+  if (at !== undefined && inDayOf(at) > day)
+    return (
+      <p class="problem" role="alert">
+        They came to {nameOf(place, at)} on {dayWords(inDayOf(at), todayDay)}, after the day above. Set the day on, or mend that line in{' '}
+        <a href="#/record">the record</a>.
+      </p>
+    );
+  const move = async (ground: Ground): Promise<void> => {
+    const iso = isoDay(day);
+    const stock = stockToday(place, number, day);
+    const body = { is: 'move', paddockId: ground.id, paddockName: ground.name, herdNumber: number, inDay: iso, stock } as const;
+    onDone();
+    await rows.change(
+      at === undefined ? `They are on ${ground.name}.` : `They went from ${nameOf(place, at)} to ${ground.name}.`,
+      [{ ...body, stock: [...stock] }],
+      at === undefined ? [] : [{ before: at, after: { ...at, outDay: iso } }],
+    );
+  };
+  return (
+    <>
+      {herds.length > 1 && (
+        <Choices label="Which herd">
+          {herds.map((each) => (
+            <button key={each.number} type="button" aria-pressed={each.number === number} onClick={() => setNumber(each.number)}>
+              Herd {each.number}
+            </button>
+          ))}
+        </Choices>
+      )}
+      <p class="gate-asks">To which?</p>
+      <ul class="gate-grounds">
+        {shown.map((each) => (
+          <li key={each.ground.id}>
+            <button type="button" onClick={() => void move(each.ground)}>
+              <b>{each.ground.name}</b> <span>{readyWords(each, day)}</span>
+            </button>
+          </li>
+        ))}
+      </ul>
+      {ready.length === 0 && <p>Stock stand on every paddock that the record knows. Close a stay in the record, or add a paddock under Ground.</p>}
+      {ready.length > shown.length && (
+        <button type="button" class="quiet" onClick={() => setAll(true)}>
+          {ready.length - shown.length} more
+        </button>
+      )}
+    </>
+  );
+}
+const nameOf = (place: AtGate['place'], { paddockId, paddockName }: MoveRow): string =>
+  groundsById(place).get(paddockId)?.name ?? paddockName ?? 'a paddock that was taken away';
+
+/** Right behind a move: how tall it stands where they went, and how short where they were. Both may be left. */
+export function WentPane({ place, rows, system }: AtGate) {
+  const moves = rowsOf(rows.all, 'move');
+  const went = moves.findLast(({ outDay }) => outDay === undefined);
+  if (went === undefined) return null;
+  const left = moves.findLast(({ outDay, herdNumber }) => outDay === went.inDay && herdNumber === went.herdNumber);
+  const grounds = groundsById(place);
+  return (
+    <>
+      <Height
+        system={system}
+        label={`How tall it stands on ${nameOf(place, went)}`}
+        heightIn={went.heightInIn}
+        startIn={grounds.get(went.paddockId)?.pasture.startHeightIn ?? 8}
+        onHeight={(heightInIn) => void rows.write([{ before: went, after: { ...went, heightInIn } }])}
+      />
+      {left !== undefined && (
+        <Height
+          system={system}
+          label={`How short they left ${nameOf(place, left)}`}
+          heightIn={left.heightOutIn}
+          startIn={grounds.get(left.paddockId)?.pasture.stopHeightIn ?? 4}
+          onHeight={(heightOutIn) => void rows.write([{ before: left, after: { ...left, heightOutIn } }])}
+        />
+      )}
+    </>
+  );
+}
+
+interface HeightProps {
+  readonly system: AtGate['system'];
+  readonly label: string;
+  readonly heightIn: number | undefined;
+  /** Where the first tap begins. */
+  readonly startIn: number;
+  readonly onHeight: (heightIn: number) => void;
+}
+/** By half inches, or by centimeters. Nothing is written before the first tap. */
+export function Height({ system, label, heightIn, startIn, onHeight }: HeightProps) {
+  const stepIn = system === 'us' ? 0.5 : convert(1, 'cm', 'in');
+  const round = (value: number): number =>
+    system === 'us' ? Math.round(value * 2) / 2 : convert(Math.round(convert(value, 'in', 'cm')), 'cm', 'in');
+  const now = heightIn ?? round(startIn);
+  const step = (by: number) => () => onHeight(Math.min(200, Math.max(0, round(now + by))));
+  return (
+    // biome-ignore lint/a11y/useSemanticElements: a fieldset here would take the looks of a question of two answers
+    <div class="gate-height" role="group" aria-label={label}>
+      <span>{label}</span>
+      <button type="button" aria-label="Shorter" onClick={step(-stepIn)}>
+        −
+      </button>
+      <button type="button" class={heightIn === undefined ? 'is-open' : undefined} onClick={() => onHeight(now)}>
+        {heightIn === undefined ? `${heightWords(now, system)}?` : heightWords(heightIn, system)}
+      </button>
+      <button type="button" aria-label="Taller" onClick={step(stepIn)}>
+        +
+      </button>
+    </div>
+  );
+}

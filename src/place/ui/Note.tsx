@@ -1,0 +1,208 @@
+import { useState } from 'preact/hooks';
+import * as v from 'valibot';
+import { type Note, noteSchema } from '../model/note.ts';
+import { photoAddress } from '../model/photo.ts';
+import { type Visit, visitSchema } from '../model/visit.ts';
+import { noteKind, photoKind, resultKind, visitKind } from '../store/visitKinds.ts';
+import { type Audience, isForOffice, isOfficesChoice, outgoing, usualPlaceCode } from '../visit/audience.ts';
+import { type Block, blocksOf, type Facts } from '../visit/blocks.ts';
+import { newNote } from '../visit/newVisit.ts';
+import { changed, type Data, listed } from './edit.ts';
+import { FieldsView } from './FieldView.tsx';
+import { text } from './fields/field.ts';
+import { nextFields } from './fields/visit.ts';
+import { useKept, useRecord } from './keptRecords.ts';
+import { NoteOut } from './NoteOut.tsx';
+import { NotePaper, RunsView } from './NotePaper.tsx';
+import { Steps } from './Steps.tsx';
+import { today } from './saveFile.ts';
+import type { Change } from './session.ts';
+import { Troubled } from './Troubled.tsx';
+import type { PlaceView } from './view.ts';
+import { partsIn } from './views.ts';
+import { Words } from './Words.tsx';
+
+const isNote = (value: unknown): value is Note => v.is(noteSchema, value);
+const isVisit = (value: unknown): value is Visit => v.is(visitSchema, value);
+
+/** Where this copy of the pages lies, as others can reach it; from a folder on a disk nobody can. */
+export const copyAddress = (): string | undefined =>
+  location.protocol === 'file:' ? undefined : new URL('../', location.href.replace(/[?#].*/, '')).href;
+const withStroke = (address: string): string => (address.endsWith('/') ? address : `${address}/`);
+
+interface EditProps {
+  readonly view: PlaceView;
+  readonly facts: Facts;
+  readonly block: Block;
+  readonly audience: Audience | undefined;
+  readonly isFirst: boolean;
+  readonly isLast: boolean;
+  readonly onBlock: (changes: Readonly<Record<string, Data>>) => void;
+  readonly onVisit: (changes: readonly Change[]) => void;
+  readonly onMove: (by: -1 | 1) => void;
+}
+function EditBlock({ view, facts, block, audience, isFirst, isLast, onBlock, onVisit, onMove }: EditProps) {
+  const { id, kind, title, text: words, cameWith, lines, isList, isFixed, isLeftOut } = block;
+  const { visit } = facts;
+  const move = (by: -1 | 1, label: string, isOff: boolean) => (
+    <button type="button" class="quiet" disabled={isOff} onClick={() => onMove(by)}>
+      {label} <span class="unseen">{title}</span>
+    </button>
+  );
+  return (
+    <section class={`note-block${isLeftOut ? ' is-out' : ''}`}>
+      <h3>{title}</h3>
+      {!isLeftOut && (
+        <>
+          {words !== undefined && (
+            <Words
+              id={`note-${id}`}
+              label={kind === 'result' ? 'In words' : 'Words of the note'}
+              text={words}
+              onText={(to) => onBlock({ text: to === (cameWith ?? words) ? undefined : to })}
+            />
+          )}
+          {cameWith !== undefined && (
+            <p>
+              <button type="button" class="quiet" onClick={() => onBlock({ text: undefined })}>
+                Put the words back <span class="unseen">{title}</span>
+              </button>
+            </p>
+          )}
+          {kind === 'agreed' && <Steps view={view} steps={visit.steps} onChange={onVisit} />}
+          {kind === 'next' && <FieldsView id="note" record={visit} fields={nextFields} system={view.system} path={[]} onChange={onVisit} />}
+          {kind !== 'agreed' && kind !== 'next' && lines.length > 0 && <RunsView lines={lines} isList={isList} />}
+        </>
+      )}
+      {audience === 'office' && isOfficesChoice(block) && (
+        <label class="place-tick">
+          <input type="checkbox" checked={isForOffice(block, facts)} onChange={(event) => onBlock({ isForOffice: event.currentTarget.checked })} />
+          <span>
+            In the office’s copy <span class="unseen">{title}</span>
+          </span>
+        </label>
+      )}
+      <p class="note-moves">
+        {move(-1, 'Up', isFirst)} {move(1, 'Down', isLast)}{' '}
+        {!isFixed && (
+          <button type="button" class="quiet" onClick={() => onBlock({ isLeftOut: isLeftOut ? undefined : true })}>
+            {isLeftOut ? 'Put it in' : 'Leave it out'} <span class="unseen">{title}</span>
+          </button>
+        )}
+      </p>
+    </section>
+  );
+}
+
+const codeFields = [text('placeCode', 'What the office calls this place', { help: 'A code of your choice: no name of a person or a place.' })];
+const baseFields = [
+  text('linkBase', 'Address of the copy of these pages that people reach', {
+    help: 'It begins with https:// and stands before each link of a note. Without it a note says how to open a calculation by hand.',
+  }),
+];
+
+/** `#/note/ID`: the follow-up note of a visit. */
+export function NotePage(view: PlaceView) {
+  const { session, place, system, isPrinting, edition } = view;
+  const [id = ''] = partsIn(location.hash);
+  const visitWork = useRecord(session, visitKind, id);
+  const noteWork = useRecord(session, noteKind, id, () => newNote(session.begun(), { id, placeId: place.id }, today(view)));
+  const resultIds = visitWork.is === 'there' ? visitWork.value.results.map((each) => each.id) : [];
+  const results = useKept(session, resultKind, () => true, resultIds);
+  const photoIds = visitWork.is === 'there' ? (visitWork.value.photos ?? []).map((each) => each.id) : [];
+  const photos = useKept(session, photoKind, () => true, photoIds) ?? [];
+  const [audience, setAudience] = useState<Audience | undefined>(undefined);
+  if (visitWork.is === 'coming' || noteWork.is !== 'there' || results === undefined) return null;
+  if (visitWork.is === 'none' || visitWork.value.placeId !== place.id)
+    return (
+      <p>
+        The visit of this note is not kept here, or belongs to another place. <a href="#/visits">All visits of {place.name}</a>.
+      </p>
+    );
+  const [visit, note] = [visitWork.value, noteWork.value];
+  const base = place.linkBase === undefined ? copyAddress() : withStroke(place.linkBase);
+  const inVisit = visit.results.flatMap((each) => results.find((result) => result.id === each.id) ?? []);
+  const facts: Facts = { place, visit, results: inVisit, note, base, edition, photos: new Map(photos.map((each) => [each.id, photoAddress(each)])) };
+  const blocks = blocksOf(facts);
+  const onNote = (changes: readonly Change[]): void => noteWork.set(changed(isNote, note, [...changes, { path: ['editedDay'], to: today(view) }]));
+  const onVisit = (changes: readonly Change[]): void => visitWork.set(changed(isVisit, visit, changes));
+  const onBlock = (blockId: string, changes: Readonly<Record<string, Data>>): void => {
+    const isThere = note.blocks.some((each) => each.id === blockId);
+    onNote([
+      ...(isThere ? [] : [{ path: ['blocks'], to: [...listed(note.blocks), { id: blockId }] }]),
+      ...Object.entries(changes).map(([key, to]) => ({ path: ['blocks', blockId, key], to })),
+    ]);
+  };
+  const onMove = (index: number, by: -1 | 1): void => {
+    const ids = blocks.map((each) => each.id);
+    const moved = ids[index];
+    if (moved !== undefined) onNote([{ path: ['order'], to: ids.toSpliced(index, 1).toSpliced(index + by, 0, moved) }]);
+  };
+  if (isPrinting)
+    return (
+      <div class="note-page">
+        {audience === undefined ? (
+          <p>Choose first whom this note is for: the producer or the office. Then print it again.</p>
+        ) : (
+          <NotePaper note={outgoing(facts, audience)} />
+        )}
+      </div>
+    );
+  return (
+    <div class="note-page">
+      <Troubled trouble={noteWork.trouble ?? visitWork.trouble} what="This note" />
+      <p>
+        <a href={`#/visit/${visit.id}`}>Back to the visit</a>
+      </p>
+      <NoteOut view={view} facts={facts} audience={audience} onAudience={setAudience} />
+      {base === undefined && (
+        <FieldsView
+          id="note-base"
+          record={place}
+          fields={baseFields}
+          system={system}
+          path={[]}
+          onChange={(changes) => session.change(fittingBase(changes))}
+        />
+      )}
+      {audience === 'office' && (
+        <>
+          <FieldsView
+            id="note"
+            record={note}
+            fields={codeFields}
+            system={system}
+            path={[]}
+            onChange={(changes) => onNote(changes.filter(({ path }) => path[0] !== 'typed'))}
+          />
+          <label class="place-tick">
+            <input
+              type="checkbox"
+              checked={note.hasPastureNames === true}
+              onChange={(event) => onNote([{ path: ['hasPastureNames'], to: event.currentTarget.checked || undefined }])}
+            />
+            <span>Call pastures by their names, not “pasture 1”</span>
+          </label>
+          {note.placeCode === undefined && <p class="none-yet">Until you choose a code it says “{usualPlaceCode}”.</p>}
+        </>
+      )}
+      {blocks.map((block, index) => (
+        <EditBlock
+          key={block.id}
+          view={view}
+          facts={facts}
+          block={block}
+          audience={audience}
+          isFirst={index === 0}
+          isLast={index === blocks.length - 1}
+          onBlock={(changes) => onBlock(block.id, changes)}
+          onVisit={onVisit}
+          onMove={(by) => onMove(index, by)}
+        />
+      ))}
+    </div>
+  );
+}
+/** An address that is none yet stays as it was typed. */
+const fittingBase = (changes: readonly Change[]): readonly Change[] =>
+  changes.map((each) => (each.path.join() === 'linkBase' && !/^https?:\/\/[^\s]+$/.test(String(each.to ?? '')) ? { ...each, to: undefined } : each));

@@ -1,0 +1,79 @@
+import { useState } from 'preact/hooks';
+import { localDay, yearOf } from '../../../calculators/units/days.ts';
+import { lbPerDayOf, yardstickOf } from '../offer/stockToday.ts';
+import { plannedOf } from '../record/planned.ts';
+import { staysOf } from '../record/stays.ts';
+import { yearsOf } from '../record/years.ts';
+import { FieldsView } from './FieldView.tsx';
+import { yardstickField } from './fields/season.ts';
+import { OldRain } from './OldRain.tsx';
+import { RecordPaper } from './RecordPaper.tsx';
+import { RecordRows } from './RecordRows.tsx';
+import { RecordSums } from './RecordSums.tsx';
+import { RecordTables } from './RecordTables.tsx';
+import { useRows } from './rows.ts';
+import type { PlaceView } from './view.ts';
+
+/** What was done and what came of it, year by year. */
+export function Record(view: PlaceView) {
+  const { session, place, system, isPrinting } = view;
+  const rows = useRows(session, place);
+  const todayDay = localDay(session.now);
+  const [picked, setPicked] = useState<number | undefined>(undefined);
+  if (rows === undefined) return <p>One moment: reading the record.</p>;
+  const years = yearsOf(rows.all);
+  const year = picked ?? years[0] ?? yearOf(todayDay);
+  const yardstick = yardstickOf(place, todayDay);
+  const stays = staysOf(place, rows.all, { todayDay, ...(yardstick === undefined ? {} : { yardstickLbPerDay: yardstick.lbPerDay }) });
+  const shown = { ...view, rows, todayDay, year, stays, planned: plannedOf(rows.all, stays), yardstick };
+  if (isPrinting) return <RecordPaper {...shown} />;
+  const { done, trouble } = rows;
+  return (
+    <>
+      <OldRain {...view} rows={rows} />
+      <p class="record-status" role="status">
+        {trouble}
+        {done !== undefined && (
+          <>
+            {done.says}{' '}
+            <button type="button" onClick={() => void done.takeBack()}>
+              Take it back
+            </button>
+          </>
+        )}
+      </p>
+      {years.length === 0 ? (
+        <p>
+          Nothing is in the record yet. <a href="#/gate">At the gate</a> a move, the rain, hay or a height is one tap or two; what you have on paper
+          or in a table comes in below.
+        </p>
+      ) : (
+        <p class="gate-choices">
+          {years.map((each) => (
+            <button key={each} type="button" aria-pressed={each === year} onClick={() => setPicked(each)}>
+              {each}
+            </button>
+          ))}
+        </p>
+      )}
+      <RecordSums {...shown} />
+      <RecordRows {...shown} />
+      <h3>The measure of a stock-day</h3>
+      {yardstick?.isSet === false && (
+        <p>
+          Nothing is set, so a stock-day is what one of your {yardstick.of ?? 'stock'} eats today: {yardstick.lbPerDay} lb, the water out. Set it
+          once, so that years can be laid side by side.
+        </p>
+      )}
+      <FieldsView id="record" record={place} fields={[yardstickField]} system={system} path={[]} onChange={(changes) => session.change(changes)} />
+      <h3>Print it</h3>
+      <p>
+        The sheet has the columns that lessors and offices ask for, of the year above. It is wide: letter or A4, on its side.{' '}
+        <button type="button" onClick={() => print()}>
+          Print {year}
+        </button>
+      </p>
+      <RecordTables {...shown} lbPerDayOf={(line, day) => lbPerDayOf(place, line, day)} />
+    </>
+  );
+}

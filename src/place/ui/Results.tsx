@@ -1,0 +1,105 @@
+import { useState } from 'preact/hooks';
+import type { Result } from '../model/result.ts';
+import type { Visit } from '../model/visit.ts';
+import { dayWords, pastureNames } from '../visit/blocks.ts';
+import { lazily } from './lazily.tsx';
+import type { FormName, PlaceView } from './view.ts';
+
+const Since = lazily<{ readonly result: Result; readonly view: PlaceView }>(async () => (await import('./Since.tsx')).Since);
+
+interface ResultsProps {
+  readonly view: PlaceView;
+  readonly visit: Visit;
+  readonly results: readonly Result[];
+  /** Before a form is opened: what it opens with. */
+  readonly onOpen: (slug: string) => Promise<unknown>;
+  readonly onTakeAway: (id: string) => void;
+}
+export const formAddress = (slug: string, link = ''): string => `../calculators/${slug}/${link === '' ? '' : `?${link}`}`;
+
+function One({ view, result, onTakeAway }: { readonly view: PlaceView; readonly result: Result; readonly onTakeAway: () => void }) {
+  const { slug, title, link, note, shown, keptDay, version, hasRecord } = result;
+  const names = pastureNames(view.place, result.pastureIds);
+  const form = view.forms.find((each) => each.slug === slug);
+  return (
+    <li>
+      <h4>{names === '' ? title : `${names}: ${title}`}</h4>
+      {result.stamp !== undefined && (
+        <p>
+          <b>{result.stamp}</b>
+        </p>
+      )}
+      <p>{note}</p>
+      <dl class="told-fields">
+        {shown.slice(0, 4).map(({ label, text, range }) => (
+          <div key={label}>
+            <dt>{label}</dt>
+            <dd>
+              {text}
+              {range !== undefined && <small> {range}</small>}
+            </dd>
+          </div>
+        ))}
+      </dl>
+      <p>
+        Kept {dayWords(keptDay)}. {hasRecord && 'Its record is not in the link: these figures are what is kept. '}
+        {form === undefined ? (
+          'This copy of the pages has no such calculator: its words are kept, and it cannot be opened here.'
+        ) : (
+          <a href={formAddress(slug, link)}>Open it as it stood</a>
+        )}{' '}
+        <button type="button" class="quiet" onClick={onTakeAway}>
+          Take it away <span class="unseen">{title}</span>
+        </button>
+      </p>
+      {form !== undefined && form.version !== version && <Since result={result} view={view} />}
+    </li>
+  );
+}
+
+/** Forms of the last kept result first, so that the tests of one visit are the first of the next. */
+function inOrder(forms: readonly FormName[], used: readonly string[]): readonly FormName[] {
+  const at = ({ slug }: FormName): number => (used.includes(slug) ? used.indexOf(slug) : used.length);
+  return forms.toSorted((one, other) => at(one) - at(other));
+}
+
+/** What was worked out in a visit, and the way to more. */
+export function Results({ view, visit, results, onOpen, onTakeAway }: ResultsProps) {
+  const [isAdding, setAdding] = useState(false);
+  const forms = inOrder(view.forms, visit.results.map(({ slug }) => slug).toReversed());
+  const inVisit = visit.results.flatMap(({ id }) => results.find((each) => each.id === id) ?? []);
+  return (
+    <>
+      <h3>Worked out</h3>
+      {inVisit.length === 0 && <p class="none-yet">Nothing yet.</p>}
+      <ul class="coming">
+        {inVisit.map((result) => (
+          <One key={result.id} view={view} result={result} onTakeAway={() => onTakeAway(result.id)} />
+        ))}
+      </ul>
+      <p class="part-add">
+        <button type="button" aria-expanded={isAdding} onClick={() => setAdding(!isAdding)}>
+          Add a calculation
+        </button>
+      </p>
+      {isAdding && (
+        <ul class="form-names">
+          {forms.map(({ slug, title }) => (
+            <li key={slug}>
+              <a
+                href={formAddress(slug)}
+                onClick={(event) => {
+                  event.preventDefault();
+                  const { href } = event.currentTarget;
+                  void onOpen(slug).then(() => location.assign(href));
+                }}
+              >
+                {title}
+              </a>
+            </li>
+          ))}
+        </ul>
+      )}
+    </>
+  );
+}

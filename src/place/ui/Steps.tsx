@@ -1,0 +1,61 @@
+import { useRef } from 'preact/hooks';
+import type { Step } from '../model/visit.ts';
+import { listed } from './edit.ts';
+import { FieldsView } from './FieldView.tsx';
+import { stepFields } from './fields/visit.ts';
+import type { Change } from './session.ts';
+import type { View } from './view.ts';
+
+interface StepsProps {
+  readonly view: View;
+  readonly steps: readonly Step[];
+  readonly onChange: (changes: readonly Change[]) => void;
+}
+/** What was agreed, with an empty one ready: it becomes a step with its first letter. */
+export function Steps({ view, steps, onChange }: StepsProps) {
+  const spare = useRef(crypto.randomUUID());
+  if (steps.some(({ id }) => id === spare.current)) spare.current = crypto.randomUUID();
+  const change = (id: string, changes: readonly Change[]): void => {
+    const isThere = steps.some((each) => each.id === id);
+    if (!isThere && changes.every(({ to }) => to === undefined)) return;
+    onChange([...(isThere ? [] : [{ path: ['steps'], to: [...listed(steps), { id }] }]), ...changes]);
+  };
+  return (
+    <ul class="visit-steps">
+      {[...steps, { id: spare.current }].map((step: Step, index) => (
+        <li key={step.id}>
+          <FieldsView
+            id={step.id}
+            record={step}
+            fields={stepFields}
+            system={view.system}
+            of={`Step ${index + 1}`}
+            path={['steps', step.id]}
+            onChange={(changes) => change(step.id, changes)}
+          />
+          {index < steps.length && (
+            <p class="step-ends">
+              <label class="place-tick">
+                <input
+                  type="checkbox"
+                  checked={step.isDone === true}
+                  onChange={(event) => onChange([{ path: ['steps', step.id, 'isDone'], to: event.currentTarget.checked || undefined }])}
+                />
+                <span>
+                  Done <span class="unseen">step {index + 1}</span>
+                </span>
+              </label>
+              <button
+                type="button"
+                class="quiet"
+                onClick={() => onChange([{ path: ['steps'], to: listed(steps.filter(({ id }) => id !== step.id)) }])}
+              >
+                Take step {index + 1} away
+              </button>
+            </p>
+          )}
+        </li>
+      ))}
+    </ul>
+  );
+}

@@ -1,0 +1,29 @@
+import { printDay, printQuantity } from '../../../calculators/units/printQuantity.ts';
+import type { UnitSystem } from '../../../calculators/units/units.ts';
+import type { RainRow, StockLine } from '../model/row.ts';
+import { kindNames } from '../offer/words.ts';
+import type { Ready } from '../record/nextReady.ts';
+
+/** `45 cows, 2 bulls`. */
+export const stockWords = (stock: readonly StockLine[]): string =>
+  stock.map(({ kind, countHead }) => `${countHead.toLocaleString('en-US')} ${countHead === 1 ? kind : kindNames[kind].toLowerCase()}`).join(', ');
+export const daysWords = (days: number): string => (days === 0.5 ? 'half a day' : days === 1 ? '1 day' : `${days.toLocaleString('en-US')} days`);
+/** `May 8`: the year only where it is another one. */
+export const dayWords = (day: number, todayDay: number): string => {
+  const words = printDay(day);
+  return words.slice(-4) === printDay(todayDay).slice(-4) ? words.slice(0, -6) : words;
+};
+export const heightWords = (heightIn: number, system: UnitSystem): string => printQuantity(heightIn, 'in', heightIn % 1 === 0 ? 0 : 1, system);
+export const rainWords = ({ amountIn, isTrace }: Pick<RainRow, 'amountIn' | 'isTrace'>, system: UnitSystem): string =>
+  isTrace === true ? 'a trace' : printQuantity(amountIn, 'in', 2, system);
+
+/** When a ground is ready, and how that is known. */
+export function readyWords({ from, readyDay, lookDay, restedDays }: Ready, todayDay: number): string {
+  const rested = restedDays === undefined ? '' : `, rested ${daysWords(restedDays)}`;
+  if (from === 'never') return 'no stock on it in this record';
+  if (from === 'no-growth') return `not before rain: it did not grow${rested}`;
+  if (readyDay === undefined) return rested.slice(2);
+  if (readyDay <= todayDay) return `${from === 'height' ? 'tall enough' : from === 'rest' ? 'rest is over' : 'should be tall enough'}${rested}`;
+  const look = lookDay === undefined || lookDay <= todayDay ? 'look now' : `look ${dayWords(lookDay, todayDay)}`;
+  return `ready ${dayWords(readyDay, todayDay)}, ${look}${rested}`;
+}

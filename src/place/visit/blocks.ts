@@ -1,0 +1,227 @@
+import { dialed, nationalLines } from '../../../calculators/kit/helpLines.ts';
+import { dayOf, printDay } from '../../../calculators/units/printQuantity.ts';
+import type { Note } from '../model/note.ts';
+import type { Place } from '../model/place.ts';
+import type { Result } from '../model/result.ts';
+import type { Step, Visit } from '../model/visit.ts';
+
+/** What every output of a note is made from. */
+export interface Facts {
+  readonly place: Place;
+  readonly visit: Visit;
+  /** In the order of the visit. */
+  readonly results: readonly Result[];
+  readonly note: Note | undefined;
+  /** Pictures of the visit by their ids, as addresses that hold them. */
+  readonly photos?: ReadonlyMap<string, string>;
+  /** Address of the copy of these pages that links begin with, with its last stroke; nothing where nobody has told one. */
+  readonly base: string | undefined;
+  readonly edition: string;
+}
+/** A piece of a line: a link where it has an address. */
+export interface Run {
+  readonly text: string;
+  readonly href?: string;
+  readonly isStrong?: boolean;
+}
+export type Line = readonly Run[];
+export type Kind = 'head' | 'seen' | 'photos' | 'result' | 'said' | 'agreed' | 'next' | 'cautions' | 'talk' | 'planning' | 'sources' | 'copies';
+/** A part of the note. Its words can be changed where it has `text`; its lines come from what was kept and stay joined to it. */
+export interface Block {
+  readonly id: string;
+  readonly kind: Kind;
+  readonly title: string;
+  /** Cannot be taken out. */
+  readonly isFixed: boolean;
+  readonly text?: string;
+  /** The words that it came with, where somebody has changed them. */
+  readonly cameWith?: string;
+  readonly lines: readonly Line[];
+  readonly isList: boolean;
+  readonly isLeftOut: boolean;
+  /** Pictures, each with its words: for paper. */
+  readonly images?: readonly { readonly src: string; readonly words: string }[];
+  /** Of a result: the address that opens it. */
+  readonly address?: string;
+  readonly slug?: string;
+}
+
+export const dayWords = (iso: string): string => {
+  const day = dayOf(iso);
+  return day === undefined ? iso : printDay(day);
+};
+const plain = (text: string): Line => [{ text }];
+const told = (label: string, text: string | undefined): readonly Line[] =>
+  text === undefined || text.trim() === '' ? [] : [[{ text: `${label}: `, isStrong: true }, { text: text.trim() }]];
+
+/** `High bench and Low bench` */
+export const pastureNames = (place: Place, ids: readonly string[]): string =>
+  new Intl.ListFormat('en-US').format(place.pastures.filter(({ id }) => ids.includes(id)).map(({ name }) => name));
+export const addressOf = ({ base }: Pick<Facts, 'base'>, { slug, link }: Pick<Result, 'slug' | 'link'>): string | undefined =>
+  base === undefined ? undefined : `${base}calculators/${slug}/?${link}`;
+
+const feels = { dry: 'dry', moist: 'moist', wet: 'wet' } as const;
+/** The ground that day, in a line. */
+export function groundWords({ ground }: Visit): string {
+  if (ground === undefined) return '';
+  const { moistureFeel, daysSinceRain, fiveDayRainIn, isFrozen } = ground;
+  return [
+    moistureFeel === undefined ? '' : `ground ${feels[moistureFeel]}`,
+    isFrozen === true ? 'frozen' : '',
+    daysSinceRain === undefined ? '' : `${daysSinceRain} ${daysSinceRain === 1 ? 'day' : 'days'} since rain`,
+    fiveDayRainIn === undefined ? '' : `${fiveDayRainIn} in of rain in five days`,
+  ]
+    .filter((each) => each !== '')
+    .join(', ');
+}
+export const isToldStep = ({ what, who, byDay }: Step): boolean => (what ?? '').trim() !== '' || (who ?? '').trim() !== '' || byDay !== undefined;
+/** `Rest the high bench (A. R., by Jul 20, 2026)`; without who, for the office. */
+export function stepWords({ what, who, byDay, isDone }: Step, hasWho: boolean): string {
+  const more = [hasWho ? (who ?? '').trim() : '', byDay === undefined ? '' : `by ${dayWords(byDay)}`, isDone === true ? 'done' : ''].filter(
+    (each) => each !== '',
+  );
+  return `${(what ?? '').trim() || 'To be told'}${more.length === 0 ? '' : ` (${more.join(', ')})`}`;
+}
+
+function headOf({ place, visit }: Facts): readonly Line[] {
+  return [
+    ...(place.isDemo === true ? [[{ text: 'Invented example. Nothing here is anybody’s own.', isStrong: true }]] : []),
+    ...told('Place', place.name),
+    ...told('Day', dayWords(visit.day)),
+    ...told('Pastures', pastureNames(place, visit.pastureIds)),
+    ...told('By', visit.by),
+    ...told('There', visit.present),
+    ...told('Ground', groundWords(visit)),
+    ...told('Where', visit.spots),
+  ];
+}
+/** Figures with their ranges, as they were kept: nobody types over them. */
+const figures = ({ shown, stamp }: Result): readonly Line[] => [
+  ...(stamp === undefined ? [] : [[{ text: stamp, isStrong: true }]]),
+  ...shown
+    .slice(0, 4)
+    .map(({ label, text, range }) => [{ text: `${label}: ` }, { text, isStrong: true }, ...(range === undefined ? [] : [{ text: `, ${range}` }])]),
+];
+function linkLine(facts: Facts, result: Result): Line {
+  const href = addressOf(facts, result);
+  const record = result.hasRecord ? ' The record that went into it is not in the link.' : '';
+  if (href === undefined) return plain(`To open it: in any copy of these pages open “${result.title}” and put the figures in again.${record}`);
+  return [{ text: 'Open it as it stood', href }, ...(record === '' ? [] : [{ text: `.${record}` }])];
+}
+/** Results of the same ground stand under its name once. */
+function titleOf({ place }: Facts, { pastureIds, title }: Result): string {
+  const names = pastureNames(place, pastureIds);
+  return names === '' ? title : `${names}: ${title}`;
+}
+
+const once = (texts: readonly string[]): readonly string[] => [...new Set(texts)];
+const cautionLines = (results: readonly Result[]): readonly Line[] => {
+  const lines = once(results.flatMap(({ cautions }) => cautions.map(({ say }) => say))).map(plain);
+  return lines.length > 0 ? lines : [plain('None stood with these results. Ground, stock and weather decide; look again before you act.')];
+};
+const talkLines: readonly Line[] = nationalLines.map((line) => {
+  const { before, number, after } = dialed(line);
+  return [{ text: before }, { text: number, href: `tel:${number.replaceAll('-', '')}` }, { text: after }];
+});
+const copyLines = ({ base, edition }: Facts): readonly Line[] =>
+  base === undefined
+    ? [plain('The calculations stand in every copy of these pages. Ask whoever gave you this note where theirs is.')]
+    : [
+        [
+          { text: 'Each link opens a calculation with the figures as they stood. A copy of these pages is at ' },
+          { text: base.replace(/^https?:\/\//, '').replace(/\/$/, ''), href: base },
+          { text: `. Edition ${edition}. Opened once where there is signal, it works without.` },
+        ],
+      ];
+
+/** Photos stand by their words; the pictures themselves go onto paper. */
+function photosOf({ visit, photos }: Facts): readonly Omit<Block, 'isLeftOut' | 'cameWith'>[] {
+  const there = (visit.photos ?? []).flatMap(({ id, words }, index) => {
+    const src = photos?.get(id);
+    return src === undefined ? [] : [{ src, words: words ?? `Photo ${index + 1}` }];
+  });
+  if (there.length === 0) return [];
+  return [
+    { id: 'photos', kind: 'photos', title: 'Photos', isFixed: false, isList: true, lines: there.map(({ words }) => plain(words)), images: there },
+  ];
+}
+
+/** The parts of a note in the order that it comes in. */
+function inGivenOrder(facts: Facts): readonly Omit<Block, 'isLeftOut' | 'cameWith'>[] {
+  const { visit, results } = facts;
+  const words = { isFixed: false, isList: false, lines: [] } as const;
+  const last = { isFixed: true, isList: true } as const;
+  return [
+    { id: 'head', kind: 'head', title: `Visit of ${dayWords(visit.day)}`, isFixed: true, isList: false, lines: headOf(facts) },
+    { id: 'seen', kind: 'seen', title: 'What we saw', text: visit.seen ?? '', ...words },
+    ...photosOf(facts),
+    ...results.map((result): Omit<Block, 'isLeftOut' | 'cameWith'> => {
+      const address = addressOf(facts, result);
+      return {
+        id: `result-${result.id}`,
+        kind: 'result',
+        title: titleOf(facts, result),
+        text: result.note,
+        isFixed: false,
+        isList: true,
+        lines: [...figures(result), linkLine(facts, result)],
+        slug: result.slug,
+        ...(address === undefined ? {} : { address }),
+      };
+    }),
+    { id: 'said', kind: 'said', title: 'What you said', text: visit.said ?? '', ...words },
+    {
+      id: 'agreed',
+      kind: 'agreed',
+      title: 'What we agreed',
+      isFixed: false,
+      isList: true,
+      lines: visit.steps.filter(isToldStep).map((each) => plain(stepWords(each, true))),
+    },
+    {
+      id: 'next',
+      kind: 'next',
+      title: 'Next look',
+      isFixed: false,
+      isList: false,
+      lines: visit.nextDay === undefined ? [] : [plain(dayWords(visit.nextDay))],
+    },
+    { id: 'cautions', kind: 'cautions', title: 'Before you act on it', ...last, lines: cautionLines(results) },
+    { id: 'talk', kind: 'talk', title: 'Someone to talk to', ...last, lines: talkLines },
+    {
+      id: 'planning',
+      kind: 'planning',
+      title: 'These are planning figures',
+      isFixed: true,
+      isList: false,
+      lines: [plain('They were worked out from what was told and measured that day. Your ground, your stock and the weather decide.')],
+    },
+    {
+      id: 'sources',
+      kind: 'sources',
+      title: 'Sources',
+      ...last,
+      lines: [
+        ...once(results.flatMap(({ sources }) => sources)).map(plain),
+        plain('Method, formulas and sources of each calculation stand on its own page.'),
+      ],
+    },
+    { id: 'copies', kind: 'copies', title: 'Where a copy is', ...last, isList: false, lines: copyLines(facts) },
+  ];
+}
+
+/** The parts of a note as they stand: in somebody's order, with somebody's words. */
+export function blocksOf(facts: Facts): readonly Block[] {
+  const { note } = facts;
+  const order = note?.order ?? [];
+  const placeOf = (id: string, index: number): number => (order.includes(id) ? order.indexOf(id) : order.length + index);
+  return inGivenOrder(facts)
+    .map((block, index) => ({ block, at: placeOf(block.id, index) }))
+    .toSorted((one, other) => one.at - other.at)
+    .map(({ block }): Block => {
+      const done = note?.blocks.find(({ id }) => id === block.id);
+      const isLeftOut = !block.isFixed && done?.isLeftOut === true;
+      if (block.text === undefined || done?.text === undefined || done.text === block.text) return { ...block, isLeftOut };
+      return { ...block, text: done.text, cameWith: block.text, isLeftOut };
+    });
+}

@@ -1,0 +1,63 @@
+import { type Calculator, noteOf, type Outcome } from '../../../calculators/kit/define.ts';
+import { printName } from '../../../calculators/kit/print.ts';
+import { isoDay } from '../../../calculators/units/printQuantity.ts';
+import type { UnitSystem } from '../../../calculators/units/units.ts';
+import { type Result, resultVersion } from '../model/result.ts';
+import type { Begun } from './newVisit.ts';
+
+interface Keeping {
+  readonly begun: Begun;
+  readonly calculator: Calculator;
+  readonly link: string;
+  readonly outcome: Outcome;
+  readonly other: Outcome | null;
+  readonly titles: readonly [string, string];
+  readonly system: UnitSystem;
+  readonly placeId: string;
+  readonly visitId: string;
+  readonly pastureIds: readonly string[];
+  readonly keptDay: string;
+  readonly edition: string;
+  readonly sources: readonly string[];
+  /** Whose figures they are, where not all are the reader’s own. */
+  readonly stamp: string;
+}
+const nameOf = (text: string): string => text.slice(0, 200) || '–';
+/** What stands under a form, as it is kept: words and numbers, not only the link that gives them. */
+export function keptResult({ begun, calculator, link, outcome, other, titles, system, sources, pastureIds, stamp, ...where }: Keeping): Result {
+  const figures = (side: Outcome, title: string) =>
+    side.shown
+      .filter((name) => calculator.quantities[name]?.kind !== 'rows')
+      .map((name) => {
+        const label = calculator.quantities[name]?.label ?? name;
+        const range = side.ranges[name];
+        return {
+          label: nameOf(title === '' ? label : `${title}: ${label}`),
+          text: printName(calculator, side.values, name, system),
+          ...(range === undefined ? {} : { range }),
+        };
+      });
+  const cautions = [...outcome.cautions, ...(other?.cautions ?? [])];
+  return {
+    ...begun,
+    v: resultVersion,
+    ...where,
+    pastureIds: [...pastureIds],
+    slug: calculator.slug,
+    version: calculator.version,
+    title: nameOf(calculator.title),
+    link,
+    // Whom to call stands in the note once, not under each result.
+    note: noteOf({ ...calculator, weighsOnPeople: false }, outcome, other, titles),
+    ...(stamp === '' ? {} : { stamp: nameOf(stamp) }),
+    shown: other ? [...figures(outcome, titles[0]), ...figures(other, titles[1])] : figures(outcome, ''),
+    cautions: cautions
+      .filter(({ say }, index) => cautions.findIndex((each) => each.say === say) === index)
+      .map(({ lead, say, source }) => ({ lead, say, source })),
+    ...(other ? { sides: [nameOf(titles[0]), nameOf(titles[1])] as [string, string] } : {}),
+    sources: [...sources],
+    days: outcome.calendar.map(({ day, title, text }) => ({ day: isoDay(day), title: nameOf(title), text })),
+    hasRecord: Object.values(calculator.inputs).some(({ kind }) => kind === 'record'),
+    weighsOnPeople: calculator.weighsOnPeople,
+  };
+}

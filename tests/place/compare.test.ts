@@ -1,0 +1,88 @@
+import { describe, expect, it } from 'vitest';
+import { fromLink } from '../../calculators/kit/openLink.ts';
+import { runTexts } from '../../calculators/kit/runTexts.ts';
+import type { Visit } from '../../src/place/model/visit.ts';
+import { compareResults, differences } from '../../src/place/visit/compare.ts';
+import { calculatorOf, calculators } from '../support/catalog.ts';
+import { aResult, aVisit } from './aVisit.ts';
+
+const then = aVisit({ id: 'v0', day: '2025-06-18' });
+const now = aVisit();
+const both = (slug: string, links: readonly [string, string], visits: readonly [Visit, Visit] = [then, now]) =>
+  compareResults(
+    calculatorOf(slug),
+    [aResult({ id: 'a', slug, link: links[0] }), visits[0]],
+    [aResult({ id: 'b', slug, link: links[1] }), visits[1]],
+    'us',
+  );
+const rings = (...seconds: readonly number[]): string =>
+  `rings.first=${seconds.map(() => '4min').join()}&rings.second=${seconds.map((each) => `${each}min`).join()}&rings.end=${seconds.map(() => 'gone').join()}&rings.pours=${seconds.map(() => 'twice').join()}&v=2`;
+const steps = (covered: number, bare: number): string => `plant=${covered}&litter=0&rock=0&bare=${bare}`;
+
+it('names what there is, in every definition that compares', () => {
+  const comparing = calculators.filter(({ compares }) => compares !== undefined);
+  expect(comparing.map(({ slug }) => slug).toSorted()).toEqual(['cover-count', 'packed-soil', 'ring-test', 'slake-test']);
+  for (const calculator of comparing) {
+    const { compares, quantities, inputs, slug } = calculator;
+    const ran = runTexts(calculator, fromLink(calculator, '').form.this, 'us');
+    if (!('outcome' in ran) || compares === undefined) throw new RangeError(slug);
+    if (compares.as === 'share')
+      for (const name of [compares.points, compares.misses]) expect(typeof ran.outcome.values[name], `${slug} ${name}`).toBe('number');
+    else {
+      const rows = quantities[compares.rows];
+      expect(rows?.kind === 'rows' && rows.columns[compares.column]?.kind, slug).toBe('number');
+      for (const name of compares.alike ?? []) expect(inputs[name], `${slug} ${name}`).toBeDefined();
+    }
+  }
+});
+
+describe('two visits side by side', () => {
+  it('tell a change from scatter by the range of the ratio of rings', () => {
+    expect(both('ring-test', [rings(30, 31, 32), rings(10, 11, 10)])).toMatchObject({
+      verdict: 'The change is more than these readings scatter.',
+      differs: [],
+      isRatio: true,
+    });
+    expect(both('ring-test', [rings(30, 31, 32), rings(10, 80, 30)])?.verdict).toBe('The change cannot be told from chance.');
+  });
+  it('say nothing of fewer than three readings, or thirty steps', () => {
+    const few = both('ring-test', [rings(30, 31), rings(10, 11, 10)]);
+    expect(few?.verdict).toBe('Too few readings to say anything.');
+    expect(few?.change).toBeUndefined();
+    expect(both('cover-count', [steps(20, 9), steps(60, 40)])?.verdict).toBe('Too few readings to say anything.');
+    expect(both('cover-count', [steps(20, 10), steps(60, 40)])?.verdict).not.toBe('Too few readings to say anything.');
+  });
+  // Newcombe 1998, table II: 56 of 70 against 48 of 80 gives 0.0524 to 0.3339.
+  it('tell the change of a count with the interval that is printed for it', () => {
+    expect(both('cover-count', [steps(48, 32), steps(56, 14)])?.change).toMatchObject({
+      low: expect.closeTo(0.0524, 4),
+      high: expect.closeTo(0.3339, 4),
+      words: '+20 points of a hundred (+5 to +33, 19 times in 20)',
+    });
+  });
+  it.each([
+    ['wetness', { ground: { moistureFeel: 'wet', daysSinceRain: 3 } }, 'the ground felt moist then and wet now'],
+    ['rain', { ground: { moistureFeel: 'moist', daysSinceRain: 5 } }, '3 days since rain then, 5 now'],
+    ['nothing told', { ground: undefined }, 'how wet the ground felt is not told of both'],
+    ['frost', { ground: { moistureFeel: 'moist', daysSinceRain: 3, isFrozen: true } }, 'the ground was frozen'],
+    ['the month', { day: '2026-09-20' }, 'another time of the year'],
+    ['hands', { by: 'Lou' }, 'other hands'],
+  ] as const)('never call it a change where the days differ: %s', (_, more, words) => {
+    const found = both('ring-test', [rings(30, 31, 32), rings(10, 11, 10)], [then, aVisit(more)]);
+    expect(found?.verdict).toBe('It may be the ground’s wetness, not the ground: the two days were not alike.');
+    expect(found?.differs).toContain(words);
+  });
+  it('take a month to either side, December and January too, and a day of rain', () => {
+    const on = (day: string, daysSinceRain: number) => aVisit({ day, ground: { moistureFeel: 'moist', daysSinceRain } });
+    expect(differences(on('2025-12-30', 3), on('2027-01-02', 4))).toEqual([]);
+    expect(differences(on('2025-04-30', 3), on('2026-06-02', 3))).toEqual(['another time of the year']);
+  });
+  it('see another tool', () => {
+    expect(both('ring-test', [`${rings(30, 31, 32)}&bore=6in`, `${rings(10, 11, 10)}&bore=12in`])?.differs).toEqual([
+      'another tool, or another amount of water',
+    ]);
+  });
+  it('leave out what is no test', () => {
+    expect(both('feed-or-sell', ['', ''])).toBeUndefined();
+  });
+});

@@ -1,0 +1,190 @@
+import ICAL from 'ical.js';
+import type { Nodes } from 'mdast';
+import { fromMarkdown } from 'mdast-util-from-markdown';
+import { describe, expect, it } from 'vitest';
+import { calendarFile } from '../../calculators/ui/calendarFile.ts';
+import { asMarkdown, markdownTree } from '../../src/place/visit/asMarkdown.ts';
+import { asText } from '../../src/place/visit/asText.ts';
+import { type Audience, outgoing } from '../../src/place/visit/audience.ts';
+import { blocksOf, type Facts } from '../../src/place/visit/blocks.ts';
+import { calendarDays } from '../../src/place/visit/calendarDays.ts';
+import { aNote, aVisit, facts } from './aVisit.ts';
+
+const calendar = (of: Facts, audience: Audience): string => calendarFile('visit-v1', calendarDays(of, audience, outgoing(of, audience)));
+const outputs = (of: Facts, audience: Audience): readonly string[] => {
+  const note = outgoing(of, audience);
+  // A calendar line is folded; a name may stand across the fold.
+  return [
+    asText(note),
+    asMarkdown(note),
+    calendar(of, audience).replaceAll(/\r?\n[ \t]/g, ''),
+    note.fileWord,
+    note.title,
+    note.told.has,
+    note.told.leavesOut,
+  ];
+};
+const ids = (of: Facts): readonly string[] => blocksOf(of).map(({ id }) => id);
+
+describe('a follow-up note', () => {
+  it('has its parts in the given order, with the last five that nobody takes out', () => {
+    expect(ids(facts())).toEqual([
+      'head',
+      'seen',
+      'result-r1',
+      'result-r2',
+      'said',
+      'agreed',
+      'next',
+      'cautions',
+      'talk',
+      'planning',
+      'sources',
+      'copies',
+    ]);
+    const asked = aNote({ blocks: blocksOf(facts()).map(({ id }) => ({ id, text: 'gone', isLeftOut: true })) });
+    const left = blocksOf(facts({ note: asked })).filter(({ isLeftOut }) => !isLeftOut);
+    expect(left.map(({ id }) => id)).toEqual(['head', 'cautions', 'talk', 'planning', 'sources', 'copies']);
+    expect(left.flatMap(({ text }) => (text === undefined ? [] : [text]))).toEqual([]);
+    for (const audience of ['producer', 'office'] as const) {
+      const text = asText(outgoing(facts({ note: asked }), audience));
+      for (const kept of ['811', '988', 'THESE ARE PLANNING FIGURES', 'https://example.org/field/']) expect(text, audience).toContain(kept);
+    }
+  });
+  it('says each caution once, whichever results it stood with', () => {
+    const [cautions] = blocksOf(facts()).filter(({ kind }) => kind === 'cautions');
+    expect(cautions?.lines.map(([run]) => run?.text)).toEqual([
+      'Call 811 a few days before you drive a ring.',
+      'Look at this week’s prices before you sell.',
+    ]);
+  });
+  it('moves its parts as somebody put them, the last five too', () => {
+    expect(ids(facts({ note: aNote({ order: ['talk', 'agreed'] }) })).slice(0, 4)).toEqual(['talk', 'agreed', 'head', 'seen']);
+  });
+  it('takes other words and keeps the figures; the words that it came with can be put back', () => {
+    const note = aNote({ blocks: [{ id: 'result-r1', text: 'It takes water well.' }] });
+    const [block] = blocksOf(facts({ note })).filter(({ id }) => id === 'result-r1');
+    expect(block).toMatchObject({ text: 'It takes water well.', cameWith: 'Ring test, moist ground: 1.2 in/hr.' });
+    const text = asText(outgoing(facts({ note }), 'producer'));
+    expect(text).toContain('It takes water well.');
+    expect(text).toContain('Middle rate: 1.2 in/hr, nearer 0.4 to 0.9 in/hr');
+    expect(text).toContain('https://example.org/field/calculators/ring-test/?v=2&bore=6in&rings=4min_9min');
+  });
+  it('says how to open a result where nobody has told where a copy is', () => {
+    const text = asText(outgoing(facts({ base: undefined }), 'producer'));
+    expect(text).not.toContain('http');
+    expect(text).toContain('in any copy of these pages open “Infiltration rate from a ring test”');
+  });
+});
+
+describe('the copy for the producer', () => {
+  it('has all of it', () => {
+    const text = asText(outgoing(facts(), 'producer'));
+    for (const each of [
+      'Tanner Home place',
+      'Low bench and High bench',
+      'Ana Reyes',
+      'Rest it until the Moss cows are home',
+      'Kit Moss, by Jul 20, 2026',
+      '$412',
+      'Sep 1, 2026',
+    ])
+      expect(text).toContain(each);
+  });
+});
+
+describe('the copy for the office', () => {
+  const names = ['Tanner', 'Home place', 'Ana', 'Reyes', 'Kit', 'Moss', 'Lou', 'Sandoval', 'Low bench', 'High bench'];
+  const everything = aNote({
+    placeCode: 'P-17',
+    blocks: ['said', 'result-r2', 'result-r1', 'seen', 'agreed', 'next'].map((id) => ({ id, isForOffice: true })),
+  });
+  it.each(names)('has no “%s” in any output, whatever is ticked', (name) => {
+    const all = outputs(facts({ note: everything }), 'office');
+    expect(all.filter((text) => new RegExp(`\\b${name}\\b`, 'iu').test(text))).toEqual([]);
+    // The same search finds it where it may be.
+    expect(outputs(facts(), 'producer').some((text) => new RegExp(`\\b${name}\\b`, 'iu').test(text))).toBe(true);
+  });
+  it('has no name in words that somebody put in place of others', () => {
+    const note = aNote({ blocks: [{ id: 'seen', text: 'Moss’s HIGH BENCH is bare, says ana reyes' }] });
+    expect(asText(outgoing(facts({ note }), 'office'))).toContain('someone’s pasture 2 is bare, says someone');
+  });
+  it('has tests and no money, nothing that was said, and no who, until they are ticked', () => {
+    const text = asText(outgoing(facts(), 'office'));
+    expect(text).toContain('Middle rate');
+    expect(text).toContain('by Jul 20, 2026');
+    for (const each of ['$412', 'cows are home', 'Decide by']) expect(text + calendar(facts(), 'office')).not.toContain(each);
+    const ticked = asText(outgoing(facts({ note: everything }), 'office'));
+    for (const each of ['$412', 'cows are home', 'P-17', 'pasture 1 and pasture 2']) expect(ticked).toContain(each);
+  });
+  it('calls pastures by name where that is ticked', () => {
+    const text = asText(outgoing(facts({ note: aNote({ hasPastureNames: true }) }), 'office'));
+    expect(text).toContain('Low bench and High bench');
+    expect(text).not.toContain('Reyes');
+  });
+  it('says before it goes what is in it and what is left out', () => {
+    const { has, leavesOut } = outgoing(facts(), 'office').told;
+    expect(has).toContain('pastures by number');
+    expect(leavesOut).toBe('names of people and of the place; pasture 2: Feed or sell; What you said');
+  });
+});
+
+/** A tree without where it stood in the text. */
+function bare(node: Nodes): unknown {
+  const { position: _, ...rest } = node;
+  const tidy = Object.fromEntries(
+    Object.entries(rest).filter(([key, value]) => value !== null && value !== undefined && key !== 'start' && key !== 'children'),
+  );
+  return 'children' in node ? { ...tidy, children: joined(node.children.map(bare)) } : tidy;
+}
+/** Words next to words are one. */
+function joined(children: readonly unknown[]): readonly unknown[] {
+  const all: unknown[] = [];
+  for (const each of children) {
+    const last = all.at(-1);
+    if (isWords(last) && isWords(each)) all.splice(-1, 1, { type: 'text', value: last.value + each.value });
+    else all.push(each);
+  }
+  return all;
+}
+const isWords = (value: unknown): value is { readonly type: 'text'; readonly value: string } =>
+  typeof value === 'object' && value !== null && 'type' in value && value.type === 'text' && 'value' in value && typeof value.value === 'string';
+
+describe('Markdown', () => {
+  it.each([
+    ['as it comes', facts()],
+    ['with words that look like marks', facts({ visit: aVisit({ seen: '# no heading\n- no *list* [x](y) <b>\n1. one_two_', said: '***' }) })],
+  ])('reads back as the same tree, %s', (_, of) => {
+    for (const audience of ['producer', 'office'] as const) {
+      const note = outgoing(of, audience);
+      expect(bare(fromMarkdown(asMarkdown(note)))).toEqual(bare(markdownTree(note)));
+    }
+  });
+});
+
+describe('the calendar', () => {
+  it('passes a strict reader, with steps, the next look and the days of results', () => {
+    const read = new ICAL.Component(ICAL.parse(calendar(facts(), 'producer')));
+    const events = read.getAllSubcomponents('vevent').map((each) => new ICAL.Event(each));
+    expect(events.map(({ summary, startDate }) => [summary, startDate.toString()])).toEqual([
+      ['Rest High bench; Reyes looks in (Kit Moss)', '2026-07-20'],
+      ['Next look: Tanner Home place', '2026-09-01'],
+      ['Decide by', '2026-07-15'],
+    ]);
+    expect(new Set(events.map(({ uid }) => uid)).size).toBe(3);
+  });
+  it('keeps an entry’s identity when another goes', () => {
+    const uids = (of: Facts): readonly string[] => calendar(of, 'producer').match(/UID:.*/g) ?? [];
+    const fewer = facts({ visit: aVisit({ steps: [] }) });
+    expect(uids(facts())).toEqual(expect.arrayContaining([...uids(fewer)]));
+  });
+  it('has no days of what was left out', () => {
+    const note = aNote({
+      blocks: [
+        { id: 'result-r2', isLeftOut: true },
+        { id: 'next', isLeftOut: true },
+      ],
+    });
+    expect(calendar(facts({ note }), 'producer').match(/SUMMARY/g)).toHaveLength(1);
+  });
+});
