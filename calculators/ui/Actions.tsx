@@ -14,15 +14,15 @@ interface ActionsProps {
   readonly address?: (link: string) => string;
   /** Prints once the handout is ready. */
   readonly onPrint?: () => void;
-  /** Before every note: which place, pasture and day. Never in a link. */
-  readonly heading?: string | undefined;
+  /** Before every note: which place, pasture and day, and by whom. Never in a link. */
+  readonly heading: () => string | undefined;
   /** Offers to keep what stands here, below. */
   readonly onKeep?: OnKeep | undefined;
 }
 
-async function saveCalendar(calculator: Calculator, outcome: Outcome): Promise<void> {
+async function saveCalendar(calculator: Calculator, outcome: Outcome, heading: string | undefined): Promise<void> {
   const { calendarFile } = await import('./calendarFile.ts');
-  const url = URL.createObjectURL(new Blob([calendarFile(calculator.slug, outcome.calendar)], { type: 'text/calendar' }));
+  const url = URL.createObjectURL(new Blob([calendarFile(calculator.slug, outcome.calendar, heading)], { type: 'text/calendar' }));
   const anchor = document.createElement('a');
   anchor.href = url;
   anchor.download = `${calculator.slug}.ics`;
@@ -62,12 +62,9 @@ export function Actions({ calculator, link, outcome, other, titles, address, onP
           disabled={whole === undefined}
           onClick={() =>
             void copy(
-              [
-                ...(heading === undefined ? [] : [heading]),
-                noteOf(calculator, outcome, other, titles),
-                whole ?? '',
-                ...(hasRecord ? [withoutRecord] : []),
-              ].join('\n'),
+              [...[heading() ?? []].flat(), noteOf(calculator, outcome, other, titles), whole ?? '', ...(hasRecord ? [withoutRecord] : [])].join(
+                '\n',
+              ),
               'Note',
             )
           }
@@ -88,7 +85,7 @@ export function Actions({ calculator, link, outcome, other, titles, address, onP
           </button>
         ))}
         {calculator.hasCalendar && outcome.calendar.length > 0 && (
-          <button type="button" disabled={whole === undefined} onClick={() => void saveCalendar(calculator, outcome)}>
+          <button type="button" disabled={whole === undefined} onClick={() => void saveCalendar(calculator, outcome, heading())}>
             Dates for a calendar
           </button>
         )}

@@ -14,6 +14,7 @@ export function Below({
   leadAddress,
   onPrint,
   onKeep,
+  headingOf,
   ...pictured
 }: PicturesProps & {
   readonly link: string;
@@ -21,6 +22,7 @@ export function Below({
   readonly leadAddress?: (led: Led) => string;
   readonly onPrint?: () => void;
   readonly onKeep: OnKeep | undefined;
+  readonly headingOf: ((placeTitle: string | undefined) => string | undefined) | undefined;
 }) {
   const { told, calculator } = pictured;
   const { outcome, other, system, titles, form } = told;
@@ -45,7 +47,7 @@ export function Below({
             outcome={outcome}
             other={other}
             titles={titles}
-            heading={told.place?.title}
+            heading={() => headingOf?.(told.place?.title)}
             onKeep={onKeep}
             {...(address === undefined ? {} : { address })}
             {...(onPrint === undefined ? {} : { onPrint })}

@@ -62,6 +62,8 @@ export interface CalculatorFormProps {
   readonly onSystem?: (system: UnitSystem) => void;
   /** Offers to keep what stands in the form, in a box below the result. */
   readonly onKeep?: OnKeep | undefined;
+  /** Before a note: whose figures these are, with what the place that is open says. */
+  readonly headingOf?: (placeTitle: string | undefined) => string | undefined;
   /** Hands out what can be done to the form from outside. */
   readonly onLive?: (reach: Reach) => void;
   /** Draws a record, and keeps it, for a definition that asks for one. */
@@ -308,6 +310,7 @@ export function CalculatorForm(props: CalculatorFormProps) {
         {...(isLive && leadAddress !== undefined ? { leadAddress } : {})}
         {...(onPrint === undefined ? {} : { onPrint })}
         onKeep={props.onKeep}
+        headingOf={props.headingOf}
       />
     </form>
   );

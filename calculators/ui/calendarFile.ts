@@ -12,15 +12,16 @@ function partsOf(day: number): [number, number, number] {
  * All-day entries as iCalendar (RFC 5545). The same entry keeps its identity, so that a second file moves it and does not double it: by its own `id`,
  * else by its place and day.
  * @param name - What the entries are of: a calculator's slug, a visit
+ * @param heading - Whose they are
  * @throws Error if the library refuses an entry
  */
-export function calendarFile(name: string, entries: readonly (CalendarEntry & { readonly id?: string })[]): string {
+export function calendarFile(name: string, entries: readonly (CalendarEntry & { readonly id?: string })[], heading?: string): string {
   const { error, value } = createEvents(
     entries.map(({ id, day, title, text }, index) => ({
       uid: `${name}-${id ?? `${index + 1}-${isoDay(day)}`}@holdwater`,
       productId: 'holdwater',
       title,
-      description: text,
+      description: heading === undefined ? text : `${heading}\n${text}`,
       start: partsOf(day),
       end: partsOf(day + 1),
       busyStatus: 'FREE' as const,

@@ -106,6 +106,8 @@ interface Extra {
   /** What draws a form whose calculation takes long. */
   readonly long: Pick<CalculatorFormProps, 'useRan' | 'Alone'> | undefined;
 }
+const carryMs = 500;
+type NamesNow = typeof import('./names.ts').namesNow;
 type AtPlace = NonNullable<Awaited<ReturnType<typeof import('../place/form/atPlace.ts').placeAt>>>;
 type Opener =
   | { readonly query: string; readonly fromLink: typeof import('../../calculators/kit/openLink.ts').fromLink }
@@ -183,7 +185,7 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
   const ownPage = box.querySelector<HTMLAnchorElement>('[data-own-page]');
   const toWorking = startWorking(box, calculator);
   // A guide prints as a guide; a sheet is printed from the calculator's own page.
-  const paper = ownsAddress ? startPrint(calculator, { Picture, address: published }) : undefined;
+  const paper = ownsAddress ? startPrint(calculator, { Picture, address: published, names: (title) => namesNow?.(title) }) : undefined;
   let latest: Change | undefined;
   let reach: Reach | undefined;
   // Before the address is written for the last time.
@@ -191,6 +193,7 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
     const change = reach?.now();
     if (change && change.form !== latest?.form) onChange(change);
   });
+  let namesNow: NamesNow | undefined;
   const toAddress = ownsAddress ? addressBar() : (link: string) => keep('sessionStorage', formKey, link);
   let [isOpening, isOnes] = [true, false];
   const onChange = (change: Change) => {
@@ -210,6 +213,17 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
     reach?.open(opening);
   };
   const id = box.dataset['name'] ?? calculator.slug;
+  /** Undo and what else is carried on comes once the page is quiet. */
+  const carryLater = (start: Change | undefined) =>
+    setTimeout(
+      () =>
+        void import('../place/carry/startCarrying.tsx')
+          .then(({ startCarrying }) => {
+            if (reach && start) namesNow = startCarrying({ box, id, calculator, page, at, reach, start });
+          })
+          .catch(console.info),
+      carryMs,
+    );
   const replay = earlyAnswers(root);
   // A guide holds no built form: there is nothing to take over.
   const draw = ownsAddress ? hydrate : render;
@@ -225,6 +239,7 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
         reach = way;
       }}
       {...(paper && { onPrint: paper.print })}
+      headingOf={(title) => (namesNow ? namesNow(title).heading : title)}
       onKeep={async (host, as) => {
         const { keepHere } = await import('../place/form/keepHere.ts');
         if (reach) await keepHere(as, { host, box, id, calculator, change: reach.now() });
@@ -245,6 +260,7 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
       await replay();
       box.dataset['ready'] = '';
       done();
+      if (ownsAddress) carryLater(reach?.now());
       // Most people never pick a country: what fills its values in is fetched only for those who have. The form works without, and no signal is no error.
       if (pickedCountry() && box.querySelector('[data-local-fill]'))
         void import('./localFill.ts').then(({ offerLocalFill }) => offerLocalFill({ box, calculator, reach: () => reach })).catch(console.info);

@@ -10,6 +10,10 @@ export const oldRainKey = 'holdwater-old-rain';
 export const countryKey = 'holdwater-country';
 /** Which place is open. public/opening.js knows this key. */
 export const placeKey = 'holdwater-open';
+/** Changes that are on their way into the store, by window. */
+export const journalPrefix = 'holdwater-journal:';
+/** Left by the place's own page: whoever finds it shares its store. */
+export const sharedKey = 'holdwater-shared';
 /** Where a guide's form keeps what was typed. public/opening.js knows the beginning of this key. */
 export const formKeyOf = (box: HTMLElement): string => `holdwater-form:${location.pathname}#${box.dataset['name'] ?? ''}`;
 

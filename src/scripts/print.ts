@@ -2,6 +2,7 @@ import { render } from 'preact';
 import type { Calculator } from '../../calculators/kit/define.ts';
 import type { Change } from '../../calculators/ui/CalculatorForm.tsx';
 import type { DrawPicture } from '../../calculators/ui/pictures/loadPicture.tsx';
+import type { namesNow } from './names.ts';
 import { bringWorking } from './working.ts';
 
 /** Late enough not to race with reading and typing; early enough for a print from the browser's own menu. */
@@ -18,7 +19,15 @@ const behind = [
 /** Keeps a handout ready: drawn when the browser is about to print, gone when it has. */
 export function startPrint(
   calculator: Calculator,
-  { Picture, address }: { readonly Picture: DrawPicture | undefined; readonly address: () => string },
+  {
+    Picture,
+    address,
+    names,
+  }: {
+    readonly Picture: DrawPicture | undefined;
+    readonly address: () => string;
+    readonly names: (placeTitle: string | undefined) => ReturnType<typeof namesNow> | undefined;
+  },
 ): { readonly follow: (change: Change) => void; readonly print: () => void } {
   let latest: Change | undefined;
   let handout: typeof import('../../calculators/ui/Handout.tsx') | undefined;
@@ -33,7 +42,9 @@ export function startPrint(
     document.body.append(paper);
     // It is measured before the paper's own rules hold.
     document.documentElement.dataset['paper'] = '';
+    const placeTitle = latest.place?.title;
     handout.drawPaper(paper, {
+      ...(names(placeTitle) ?? { title: placeTitle, by: undefined }),
       calculator,
       change: latest,
       Picture,

@@ -28,6 +28,15 @@ document.fonts.addEventListener('loadingdone', reachScrollers);
 
 // An office's values: fetched only where its file holds some, or is wrong.
 if ((globalThis.holdwaterOffice ?? '{}') !== '{}') void import('./office.ts');
+/** Is the invented place open? Its id says so, and under this key lies which place is open: what reads them properly is not worth its weight on every page. */
+const isDemoOpen = (): boolean => {
+  try {
+    return localStorage.getItem('holdwater-open')?.startsWith('demo-') === true;
+  } catch {
+    return false;
+  }
+};
+if (isDemoOpen()) void import('../place/form/demoLine.ts').catch(console.info);
 
 // Only a built site has a worker to register. A browser that refuses one (private window, blocked storage) still reads the site.
 if (import.meta.env.PROD && 'serviceWorker' in navigator && location.protocol.startsWith('http')) {

@@ -20,13 +20,13 @@ export interface Clock {
 const answerKey = 'holdwater-today';
 
 /**
- * What this device's clock says, in a copy that was built on a day.
+ * What this device's clock says, in a copy that was built on a day. A clock before the last day on which anything was kept is wrong, or was.
  * @throws RangeError if that is no day
  */
-export function clockNow(builtIso: string): Clock {
+export function clockNow(builtIso: string, lastDay?: number): Clock {
   const [deviceDay, builtDay] = [localDay(new Date()), dayOf(builtIso)];
   if (builtDay === undefined) throw new RangeError(`no day: ${builtIso}`);
-  const isDoubted = isDoubtful(deviceDay, builtDay);
+  const isDoubted = isDoubtful(deviceDay, builtDay) || (lastDay !== undefined && deviceDay < lastDay);
   const behind = kept('sessionStorage', answerKey);
   const behindDays = Number(behind);
   return {

@@ -11,15 +11,13 @@ interface Whose {
   readonly filled?: string | undefined;
   readonly names: SideNames;
 }
-const keyOf = (box: HTMLElement): string => `holdwater-whose:${location.pathname}#${box.dataset['name'] ?? ''}`;
+/** `path` and `name` are of the form: its page, and what it is called there. */
+export const whoseKey = (path: string, name: string): string => `holdwater-whose:${path}#${name}`;
+const keyOf = (box: HTMLElement): string => whoseKey(location.pathname, box.dataset['name'] ?? '');
+export const whoseText = ({ link, linked, touched, placed, filled, names }: Change): string =>
+  JSON.stringify({ link, linked: [...linked], touched: [...touched], placed: [...placed], names: [...names, filled ?? ''] });
 
-export const keepWhose = (box: HTMLElement, { link, linked, touched, placed, filled, names }: Change): void => {
-  keep(
-    'localStorage',
-    keyOf(box),
-    JSON.stringify({ link, linked: [...linked], touched: [...touched], placed: [...placed], names: [...names, filled ?? ''] }),
-  );
-};
+export const keepWhose = (box: HTMLElement, change: Change): void => void keep('localStorage', keyOf(box), whoseText(change));
 
 const isList = (value: unknown): value is readonly string[] => Array.isArray(value) && value.every((each) => typeof each === 'string');
 /** What was kept for this very link; nothing for any other, and nothing where it cannot be read. */

@@ -1,5 +1,5 @@
 // The two walks of a producer at the gate, with their taps counted: a tap is a touch on a control or into a field, typing is free.
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, type Locator, type Page, test } from '@playwright/test';
 import { big, field, openForm, openGroups, ready, stamp } from './forms.ts';
@@ -134,35 +134,48 @@ test('with nothing kept it takes at most fifteen, and makes the place; next morn
   expectNothingLeft(asked, server.origin);
 });
 
-const links = ['days-of-grass', 'carrying-capacity', 'hay-to-grass', 'storm-runoff'].map((slug) => {
-  const frozen: unknown = JSON.parse(readFileSync(join(import.meta.dirname, `../../calculators/catalog/${slug}/frozen.json`), 'utf8'));
-  const query = JSON.stringify(frozen).match(/"((?:[a-z][a-z-]*(?:\.[a-z-]+)?=)[^"]*&v=\d+)"/)?.[1];
-  if (query === undefined) throw new Error(`no frozen link of ${slug}`);
-  return { slug, query };
+const catalog = join(import.meta.dirname, '../../calculators/catalog');
+const frozen = readdirSync(catalog).map((slug) => {
+  const kept: unknown = JSON.parse(readFileSync(join(catalog, slug, 'frozen.json'), 'utf8'));
+  if (!Array.isArray(kept)) throw new Error(`no frozen links of ${slug}`);
+  const queries = kept.flatMap((each: unknown) =>
+    typeof each === 'object' && each !== null && 'query' in each && typeof each.query === 'string' ? [each.query] : [],
+  );
+  return { slug, queries };
 });
-const valuesOf = (page: Page) =>
-  page
-    .locator('[data-form] :is(input, select)')
-    .evaluateAll((all) =>
-      all.flatMap((each) =>
-        each instanceof HTMLInputElement || each instanceof HTMLSelectElement
-          ? [[each.id, each.value, each instanceof HTMLInputElement && each.checked]]
-          : [],
-      ),
-    );
-for (const { slug, query } of links)
-  test(`a link opens with a place as without: ${slug}`, async ({ page }) => {
+/** All that a form says and holds: every field that stands open, what each group is told to hold, the answer and all results, and whose they are. */
+async function heldBy(page: Page): Promise<unknown> {
+  const form = page.locator('[data-form]');
+  // The list of results and the pictures follow a little later.
+  await form.locator('.take').waitFor();
+  return form.evaluate((root) => ({
+    words: root.textContent,
+    fields: [...root.querySelectorAll('input, select, textarea')].map((each) => [
+      each.id,
+      'value' in each ? each.value : '',
+      each instanceof HTMLInputElement && each.checked,
+    ]),
+    address: location.search,
+  }));
+}
+test('every calculator has frozen links to walk', () => {
+  expect(frozen.length).toBeGreaterThan(20);
+  for (const { slug, queries } of frozen) expect(queries.length, slug).toBeGreaterThan(1);
+});
+for (const { slug, queries } of frozen)
+  test(`all frozen links open with a place as without: ${slug}`, async ({ page }) => {
     await page.clock.setFixedTime(new Date(morning));
-    await openForm(page, slug, `?${query}`);
-    await openGroups(page);
-    const [without, answer] = [await valuesOf(page), await page.locator('.answer').textContent()];
+    const without: unknown[] = [];
+    for (const query of queries) {
+      await openForm(page, slug, `?${query}`);
+      without.push(await heldBy(page));
+    }
     await keepPlace(page, twoBench);
-    await openForm(page, slug, `?${query}`);
-    await expect(page.getByText('These are the figures of a link.')).toBeVisible();
-    await openGroups(page);
-    expect(await valuesOf(page)).toEqual(without);
-    expect(await page.locator('.answer').textContent()).toBe(answer);
-    expect(new URL(page.url()).search.slice(1)).toBe(query);
+    for (const [index, query] of queries.entries()) {
+      await openForm(page, slug, `?${query}`);
+      await expect(page.getByText('These are the figures of a link.')).toBeVisible();
+      expect(await heldBy(page), query).toEqual(without[index]);
+    }
   });
 
 test('what a place would change in a link’s figures is told before it does', async ({ page }) => {
@@ -199,10 +212,37 @@ test('a field that holds something else says what the place has, and takes it ba
   await expect(whose).toHaveText('from your place');
 });
 
+test('the demo place says so on every kind of page, and goes from any of them', async ({ page }) => {
+  const line = page.getByText('Demo place: invented. Nothing here is yours.');
+  const pages = ['/', '/guides/keeping-your-place/', '/sources/', '/calculators/', '/calculators/ponding/', '/search/', '/sheets/', '/place/'];
+  for (const address of pages) {
+    await page.goto(address);
+    await expect(line).toHaveCount(0);
+  }
+  // As the page of the place makes it, not as a test would.
+  await page.getByRole('button', { name: 'Open the demo place' }).tap();
+  await expect(page.getByText('Demo place: invented.')).toHaveCount(1);
+  await expect.poll(() => keptPlaces(page).then((places) => places.length)).toBe(1);
+  for (const address of pages) {
+    await page.goto(address);
+    await expect(page.getByText('Demo place: invented.'), address).toHaveCount(1);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+  }
+  await page.goto('/guides/keeping-your-place/');
+  await page.getByRole('button', { name: 'Throw it away' }).tap();
+  await expect(line).toHaveCount(0);
+  expect(await keptPlaces(page)).toEqual([]);
+  // A place of one's own is nobody's invention.
+  await keepPlace(page, twoBench);
+  await page.goto('/');
+  await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
+  await expect(line).toHaveCount(0);
+});
+
 test('the demo place never passes for one’s own, and is thrown away from here', async ({ page }) => {
   await page.clock.setFixedTime(new Date(morning));
   await page.goto('/about/');
-  await keepPlace(page, { ...twoBench, isDemo: true });
+  await keepPlace(page, { ...twoBench, id: 'demo-two-bench', isDemo: true });
   await openForm(page, 'days-of-grass');
   await expect(page.getByText('Demo place: invented. Nothing here is yours.')).toBeVisible();
   await expect(stamp(page)).toHaveText('Example, not your numbers');

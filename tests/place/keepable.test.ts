@@ -46,6 +46,36 @@ describe('what a form knows and a place does not', () => {
     expect(after.season).toEqual({ endDay: '09-15' });
     expect(after.herd).toEqual([{ id: 'id-0', kind: 'cow', countHead: 38, told: { stage: 'nursing', day: '2027-06-20' } }]);
   });
+  it('is the hay on hand and the hay that is bought', () => {
+    const { list, after } = kept('hay-to-grass', { ownCount: '120', baledDay: '2027-06-01', feeder: 'cone' });
+    expect(list.map(({ key }) => key).toSorted()).toEqual(['baledDay', 'feeder', 'ownCount']);
+    expect(after.hay).toEqual({ feeder: 'cone', stacks: [{ id: 'stack-1', baleCount: 120, baledDay: '2027-06-01' }] });
+    expect(isWhole(after)).toBe(true);
+  });
+  it('leaves several stacks alone, for nobody knows which was meant', () => {
+    const place = aPlace({
+      pastures: [],
+      herd: [],
+      hay: {
+        stacks: [
+          { id: 'a', baleCount: 5 },
+          { id: 'b', baleCount: 9 },
+        ],
+      },
+    });
+    expect(kept('hay-to-grass', { ownCount: '120' }, place).list).toEqual([]);
+  });
+  it('is the water', () => {
+    const { after } = kept('stock-water', { supply: 'pond', maxDepthFt: '9\u00a0ft' });
+    expect(after.water).toEqual([{ id: 'water-1', name: 'Water', supply: 'pond', maxDepthFt: 9 }]);
+    expect(isWhole(after)).toBe(true);
+  });
+  it('is the soil under the pasture', () => {
+    const { after } = kept('soil-loss', { texture: 'clay-loam', areaAc: '60\u00a0ac' });
+    expect(after.soils).toEqual([{ id: 'soil-p-new', name: 'Soil of Pasture 1', texture: 'clay-loam' }]);
+    expect(after.pastures[0]).toMatchObject({ soilId: 'soil-p-new', areaAc: 60 });
+    expect(isWhole(after)).toBe(true);
+  });
   it('is kept in the units of the place, whatever was typed', () => {
     // 16 ha are 39.54 acres: 1 ha is 2.471 acres (NIST SP 811).
     near(kept('days-of-grass', { areaAc: '16\u00a0ha' }).after.pastures[0]?.areaAc, 39.54, 0.005);

@@ -29,11 +29,11 @@ const Tables = ({ calculator, outcome, other, titles, system }: Held) => (
 
 /** The pages behind: all results, each step, what the cautions mean. */
 export function Behind(props: PaperProps) {
-  const { calculator, question, behind, change, office } = props;
+  const { calculator, question, behind, title, by, office } = props;
   const held = heldOf(props);
   return (
     <section class="sheet-page is-working">
-      <Head question={question} title={change.place?.title} office={office} isBehind />
+      <Head question={question} title={title} by={by} office={office} isBehind />
       <div class="paper-columns">
         {held && (
           <>

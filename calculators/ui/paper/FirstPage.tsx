@@ -60,7 +60,7 @@ export function FirstPage(props: PaperProps) {
   const held = heldOf(props);
   return (
     <section class="sheet-page is-handout">
-      <Head question={question} title={change.place?.title} office={office} />
+      <Head question={question} title={props.title} by={props.by} office={office} />
       {held && <Leads held={held} />}
       {held ? (
         <div class="paper-body">

@@ -4,10 +4,11 @@ interface HeadProps {
   readonly question: string;
   /** The reader’s own: pasture, place and day. Without it there is room to write. */
   readonly title?: string | undefined;
+  readonly by?: string | undefined;
   readonly office?: string | undefined;
   readonly isBehind?: boolean;
 }
-export const Head = ({ question, title, office, isBehind = false }: HeadProps) => (
+export const Head = ({ question, title, by, office, isBehind = false }: HeadProps) => (
   <>
     <div class="paper-head">
       <b>{office === undefined ? 'Holdwater' : `Holdwater, ${office}`}</b>
@@ -19,7 +20,7 @@ export const Head = ({ question, title, office, isBehind = false }: HeadProps) =
       ) : (
         <span class="paper-whose">{title}</span>
       )}
-      <span>Adviser</span>
+      {by === undefined ? <span>Adviser</span> : <span class="paper-by">By {by}</span>}
     </div>
     <h1>{isBehind ? `${question} The working` : question}</h1>
   </>

@@ -9,6 +9,9 @@ export interface PaperProps {
   readonly Picture: DrawPicture | undefined;
   /** The reader's question, as the page asks it. */
   readonly question: string;
+  /** The reader’s own: pasture, place and day; and who worked it out. */
+  readonly title: string | undefined;
+  readonly by: string | undefined;
   /** Of the page, without its numbers. */
   readonly address: string;
   /** Name and phone of the office whose copy it is. */

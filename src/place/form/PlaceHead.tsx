@@ -29,14 +29,6 @@ function PlaceHead({ id, at, isLink, reach }: HeadProps) {
   };
   return (
     <>
-      {place.isDemo && (
-        <p class="place-demo">
-          <b>Demo place: invented. Nothing here is yours.</b>{' '}
-          <button type="button" onClick={() => void at.throwAway()}>
-            Throw it away
-          </button>
-        </p>
-      )}
       <p class="place-open">
         {own.length === 0 ? (
           <a href={placePage}>{place.name}</a>
@@ -130,10 +122,16 @@ function LinkBar({ differences, use }: { readonly differences: () => readonly Di
   );
 }
 
-/** Above a form, before it is seen. */
-export function drawPlaceHead(root: Element, props: HeadProps): void {
+/** Above a form, before it is seen. Gives what draws it anew. */
+export function drawPlaceHead(root: Element, props: HeadProps): () => void {
   const box = document.createElement('div');
   box.className = 'at-place';
   root.before(box);
-  render(<PlaceHead {...props} />, box);
+  let times = 0;
+  const draw = (): void => {
+    render(<PlaceHead key={times} {...props} isLink={props.isLink && times === 0} />, box);
+    times += 1;
+  };
+  draw();
+  return draw;
 }

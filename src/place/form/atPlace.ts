@@ -10,9 +10,10 @@ import { tellInput } from '../../../calculators/kit/summary.ts';
 import { textAt, withTextAt } from '../../../calculators/kit/textAt.ts';
 import type { Change, Reach } from '../../../calculators/ui/CalculatorForm.tsx';
 import type { PlaceMarks } from '../../../calculators/ui/props.ts';
+import { localDay } from '../../../calculators/units/days.ts';
 import { printDay } from '../../../calculators/units/printQuantity.ts';
 import type { UnitSystem } from '../../../calculators/units/units.ts';
-import { forget, keep, kept, placeKey, visitKey } from '../../scripts/kept.ts';
+import { isAnyKept, journalPrefix, keep, kept, placeKey, visitKey } from '../../scripts/kept.ts';
 import { clockNow } from '../../scripts/today.ts';
 import type { Place } from '../model/place.ts';
 import { type Filled, fillTexts } from '../offer/fillTexts.ts';
@@ -43,6 +44,19 @@ function takesOf(calculator: Calculator): AtPlace['takes'] {
   return keys.some((key) => /^(?:pasture|layer)\./.test(key)) ? 'one' : 'none';
 }
 
+/** What a window that was killed in mid-write has left comes in first. It brings the whole store along, and seldom happens. */
+async function bringLeft(): Promise<void> {
+  if (!isAnyKept('localStorage', journalPrefix)) return;
+  const { openHere } = await import('./openHere.ts');
+  const store = await openHere();
+  store.close();
+}
+/** The last day on which anything of these was changed, by the clock of then. */
+const lastDayOf = (places: readonly Place[]): number | undefined =>
+  places.reduce<number | undefined>((last, { changedAt }) => {
+    const day = localDay(new Date(changedAt));
+    return Number.isFinite(day) && (last === undefined || day > last) ? day : last;
+  }, undefined);
 /** Of the record of grazing and rain; the station's months are no part of it. */
 const isOfRecord = (key: OfferKey): boolean => /^(?:record|rain)\./.test(key) && key !== 'rain.station' && key !== 'rain.from';
 async function recordOf(calculator: Calculator, place: Place): Promise<(todayDay: number) => RecordOffers | undefined> {
@@ -54,6 +68,7 @@ async function recordOf(calculator: Calculator, place: Place): Promise<(todayDay
 
 /** The open place as it stands to a form; nothing where it is gone, or where this window sees no store. */
 export async function placeAt(calculator: Calculator, box: HTMLElement): Promise<AtPlace | undefined> {
+  await bringLeft();
   const places = await readPlaces();
   const place = places.find(({ id }) => id === kept('localStorage', placeKey));
   if (!place) return undefined;
@@ -61,7 +76,8 @@ export async function placeAt(calculator: Calculator, box: HTMLElement): Promise
   const record = await recordOf(calculator, place);
   const placePage = placePageOf(box);
   let pastureIds: readonly string[] = chosenIn(box).filter((id) => place.pastures.some((each) => each.id === id));
-  const clock = clockNow(box.dataset['built'] ?? '');
+  const clockHere = (built: string) => clockNow(built, lastDayOf(places));
+  const clock = clockHere(box.dataset['built'] ?? '');
   // A visit may have chosen several for a form that takes one.
   if (takesOf(calculator) === 'one' && pastureIds.length > 1) {
     pastureIds = pastureIds.slice(0, 1);
@@ -69,6 +85,7 @@ export async function placeAt(calculator: Calculator, box: HTMLElement): Promise
   }
   let todayDay = clock.answeredDay ?? clock.deviceDay;
   let isOthers = false;
+  let redraw = (): void => {};
   const filledIn = (system: UnitSystem): Filled =>
     fillTexts(calculator, offersOf(place, todayDay, { pastureIds, record: record(todayDay) }), todayDay, system);
   const remember = () => choose(box, pastureIds);
@@ -132,7 +149,7 @@ export async function placeAt(calculator: Calculator, box: HTMLElement): Promise
   };
 
   const at: AtPlace = {
-    clockNow,
+    clockNow: clockHere,
     place,
     places,
     takes: takesOf(calculator),
@@ -185,6 +202,11 @@ export async function placeAt(calculator: Calculator, box: HTMLElement): Promise
         new Set(before.marks.map(({ at }) => at).filter((at) => change.placed.has(at))),
       );
     },
+    recall: (ids) => {
+      pastureIds = ids;
+      remember();
+      redraw();
+    },
     differences: ({ form, system }) => {
       const filled = filledIn(system);
       const mine = withAllowed(form.this, filled, system, () => true);
@@ -209,14 +231,8 @@ export async function placeAt(calculator: Calculator, box: HTMLElement): Promise
       keep('localStorage', placeKey, id);
       location.reload();
     },
-    throwAway: async () => {
-      const { removePlace } = await import('./openHere.ts');
-      await removePlace(place.id);
-      forget('localStorage', placeKey);
-      location.reload();
-    },
     draw: (root, id, reach) => {
-      drawPlaceHead(root, { id, at, isLink: isOthers, reach });
+      redraw = drawPlaceHead(root, { id, at, isLink: isOthers, reach });
       if (kept('sessionStorage', visitKey) !== null) {
         void import('./keepResult.tsx')
           .then(({ drawVisitBar }) =>

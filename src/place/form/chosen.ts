@@ -2,7 +2,9 @@ import { forget, keep, kept } from '../../scripts/kept.ts';
 
 // Which pastures are chosen above a form: for as long as the window is open, and never in a link.
 
-const keyOf = (box: HTMLElement): string => `holdwater-chosen:${location.pathname}#${box.dataset['name'] ?? ''}`;
+/** `path` and `name` are of the form: its page, and what it is called there. */
+export const chosenKey = (path: string, name: string): string => `holdwater-chosen:${path}#${name}`;
+const keyOf = (box: HTMLElement): string => chosenKey(location.pathname, box.dataset['name'] ?? '');
 export const idsIn = (text: string | null): readonly string[] => (text === null || text === '' ? [] : text.split(','));
 
 export const chosenIn = (box: HTMLElement): readonly string[] => idsIn(kept('sessionStorage', keyOf(box)));

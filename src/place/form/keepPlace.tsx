@@ -1,172 +1,56 @@
 // "Keep as my place", under a result: what this form knows and the place does not, ticked, and one button. Fetched when it is tapped.
 import { render } from 'preact';
-import { useState } from 'preact/hooks';
 import { runTexts } from '../../../calculators/kit/runTexts.ts';
 import { isTouched } from '../../../calculators/ui/touched.ts';
-import { localDay } from '../../../calculators/units/days.ts';
-import { keep, placeKey } from '../../scripts/kept.ts';
-import type { Place } from '../model/place.ts';
-import { type Keepable, keepableOf, withPasture } from '../offer/keepable.ts';
-import { placeKind } from '../store/kinds.ts';
+import { keep, kept, placeKey, sharedKey } from '../../scripts/kept.ts';
 import { newId } from '../store/records.ts';
-import { roomOf, stateWords } from '../store/storageState.ts';
-import type { Store } from '../store/store.ts';
 import { chosenIn, placePageOf } from './chosen.ts';
+import { KeepPanel } from './KeepPanel.tsx';
 import { KeepPlan } from './KeepPlan.tsx';
+import { keepAddress, sharesStore } from './keepAddress.ts';
 import { blankPlace, openHere, openPlaceIn } from './openHere.ts';
 import type { Keeping } from './types.ts';
 
-interface PanelProps extends Omit<Keeping, 'host'> {
-  readonly store: Store;
-  /** Nothing where there is no place of one’s own yet: the invented one takes nothing in. */
-  readonly own: Place | undefined;
-  readonly blank: Place;
-  readonly newPastureId: string;
-}
-function Panel({ id, box, calculator, change, store, own, blank, newPastureId }: PanelProps) {
-  const base = own ?? blank;
-  const pastureIds = chosenIn(box);
-  const [pastureId, setPasture] = useState(pastureIds.length === 1 && own ? (pastureIds[0] ?? newPastureId) : newPastureId);
-  const [pastureName, setPastureName] = useState(`Pasture ${base.pastures.length + 1}`);
-  const [name, setName] = useState('');
-  const [left, setLeft] = useState<Readonly<Record<string, boolean>>>({});
-  const [told, setTold] = useState('');
-  const [isKept, setKept] = useState(false);
-  const { form, system, touched, placed } = change;
-  const list = keepableOf({
-    calculator,
-    texts: form.this,
-    system,
-    isOwn: (path) => isTouched(touched, path) && !placed.has(path),
-    place: base,
-    pastureId,
-    todayDay: localDay(new Date()),
-    newId,
-  });
-  const isTicked = ({ key, replaces }: Keepable): boolean => left[key] ?? !replaces;
-  const picked = list.filter(isTicked);
-  const isGround = picked.some(({ isOfPasture }) => isOfPasture);
-  const write = async () => {
-    if (!own && name.trim() === '') {
-      setTold('The place needs a name. Type what you call it.');
-      return;
-    }
-    const named = own ? base : { ...base, name: name.trim().slice(0, 200) };
-    const start = isGround ? withPasture(named, pastureId, pastureName.trim().slice(0, 200) || 'Pasture') : named;
-    const after = picked.reduce((place, { put }) => put(place), start);
-    const [saved] = await store.save(placeKind, [{ before: own ?? null, after }]);
-    if (saved?.is !== 'saved') {
-      setTold(stateWords(store.state()) ?? 'It could not be kept: the place was changed or taken away in another window. Load this page again.');
-      return;
-    }
-    const words = stateWords(store.state());
-    if (words === undefined) keep('localStorage', placeKey, after.id);
-    setKept(true);
-    setTold(words ?? `Kept in ${after.name}. Calculators open with it from now on.`);
-    if (!own) void roomOf(navigator.storage, true);
-  };
-  if (isKept)
-    return (
-      <p class="told" role="status">
-        {told} <a href={placePageOf(box)}>My place</a>
-      </p>
-    );
-  if (list.length === 0)
-    return (
-      <p class="told" role="status">
-        {own ? `There is nothing here that ${own.name} does not know.` : 'Nothing here is yours yet. Put your own numbers over the example first.'}
-      </p>
-    );
-  return (
-    <form
-      onSubmit={(event) => {
-        event.preventDefault();
-        void write();
-      }}
-    >
-      <h3>{own ? `Keep in ${own.name}` : 'Keep as my place'}</h3>
-      <ul>
-        {list.map((each) => (
-          <li key={each.key}>
-            <label>
-              <input
-                type="checkbox"
-                autocomplete="off"
-                checked={isTicked(each)}
-                onChange={(event) => setLeft({ ...left, [each.key]: event.currentTarget.checked })}
-              />
-              <span>
-                {each.label}: <b>{each.shown}</b>
-                {each.replaces && ' (in place of what stands there)'}
-              </span>
-            </label>
-          </li>
-        ))}
-      </ul>
-      {isGround && (
-        <>
-          {base.pastures.length > 0 && (
-            <p class="keep-name">
-              <label for={`${id}-keep-pasture`}>Which pasture</label>
-              <select id={`${id}-keep-pasture`} autocomplete="off" onChange={(event) => setPasture(event.currentTarget.value)}>
-                {base.pastures.map((each) => (
-                  <option key={each.id} value={each.id} selected={each.id === pastureId}>
-                    {each.name}
-                  </option>
-                ))}
-                <option value={newPastureId} selected={pastureId === newPastureId}>
-                  A new one
-                </option>
-              </select>
-            </p>
-          )}
-          {pastureId === newPastureId && (
-            <p class="keep-name">
-              <label for={`${id}-keep-pasture-name`}>Name of the pasture</label>
-              <input
-                id={`${id}-keep-pasture-name`}
-                type="text"
-                autocomplete="off"
-                value={pastureName}
-                onInput={(event) => setPastureName(event.currentTarget.value)}
-              />
-            </p>
-          )}
-        </>
-      )}
-      {!own && (
-        <p class="keep-name">
-          <label for={`${id}-keep-name`}>Name of the place</label>
-          <input id={`${id}-keep-name`} type="text" autocomplete="off" value={name} onInput={(event) => setName(event.currentTarget.value)} />
-        </p>
-      )}
-      <p class="keep-how">It stays in this browser, on this device. No link carries it.</p>
-      <button type="submit" disabled={picked.length === 0}>
-        Keep
-      </button>
-      <p class="told" role="status">
-        {told}
-      </p>
-    </form>
-  );
-}
-
-/** Draws the list under the result. */
-export async function keepPlace({ host, ...keeping }: Keeping): Promise<void> {
-  const store = await openHere();
-  const place = await openPlaceIn(store);
+/** Draws the list under the result; where this page can keep nothing, the way to the one that can. */
+export async function keepPlace({ host, box, id, calculator, change }: Keeping): Promise<void> {
   const panel = host.querySelector('.keep-place') ?? document.createElement('div');
   panel.className = 'keep-place';
   host.append(panel);
   render(null, panel);
+  const byAddress = (why: string): void =>
+    render(
+      <p class="told" role="status">
+        {why} <a href={keepAddress(placePageOf(box), calculator.slug, change.link)}>Keep it at the page of your place</a>.
+      </p>,
+      panel,
+    );
+  if (!sharesStore(location.protocol, kept('localStorage', sharedKey))) {
+    byAddress('From a folder, this page and the page of your place may each have a store of their own.');
+    return;
+  }
+  const store = await openHere();
+  if (store.state().is === 'memory') {
+    byAddress('This page can keep nothing here.');
+    return;
+  }
+  const place = await openPlaceIn(store);
   const own = place?.isDemo ? undefined : place;
-  const { box, calculator, change } = keeping;
-  const run = runTexts(calculator, change.form.this, change.system);
+  const { form, system, touched, placed } = change;
+  const isOwn = (path: string): boolean => isTouched(touched, path) && !placed.has(path);
+  const onKept = ({ id: kept }: { readonly id: string }): void => {
+    if (store.state().is === 'kept') keep('localStorage', placeKey, kept);
+  };
+  const run = runTexts(calculator, form.this, system);
+  const pastureIds = chosenIn(box);
   render(
     <>
-      <Panel {...keeping} store={store} own={own} blank={blankPlace()} newPastureId={newId()} />
+      <KeepPanel
+        {...{ id, calculator, system, isOwn, store, own, onKept, pastureIds, texts: form.this, placePage: placePageOf(box) }}
+        blank={blankPlace()}
+        newPastureId={newId()}
+      />
       {own && 'outcome' in run && (
-        <KeepPlan store={store} place={own} pastureIds={chosenIn(box)} results={run.outcome.values} record={`${placePageOf(box)}#/record`} />
+        <KeepPlan store={store} place={own} pastureIds={pastureIds} results={run.outcome.values} record={`${placePageOf(box)}#/record`} />
       )}
     </>,
     panel,

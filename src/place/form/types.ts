@@ -2,7 +2,7 @@ import type { Calculator } from '../../../calculators/kit/define.ts';
 import type { Change, Reach } from '../../../calculators/ui/CalculatorForm.tsx';
 import type { Opening } from '../../../calculators/ui/formState.ts';
 import type { UnitSystem } from '../../../calculators/units/units.ts';
-import type { Clock, clockNow, Fresh } from '../../scripts/today.ts';
+import type { Clock, Fresh } from '../../scripts/today.ts';
 import type { Place } from '../model/place.ts';
 
 /** What is kept of a form, and where the offer to keep it stands. */
@@ -35,15 +35,16 @@ export interface AtPlace {
   readonly takes: 'none' | 'one' | 'several';
   readonly chosen: () => readonly string[];
   readonly said: () => readonly string[];
-  readonly clockNow: typeof clockNow;
+  readonly clockNow: (builtIso: string) => Clock;
   readonly exampleBy: (clock: Clock, calculator: Calculator, system: UnitSystem) => Fresh;
   /** What the place adds to a form that a link opened: marks where the figures are the reader’s own, the rest where their own result led here, else nothing. */
   readonly opened: (query: string, link: OpenedLink) => Partial<Opening>;
   readonly choose: (ids: readonly string[], change: Change, reach: Reach) => void;
+  /** The choice as it was, where the form goes back to what stood in it. */
+  readonly recall: (ids: readonly string[]) => void;
   readonly differences: (change: Change) => readonly Difference[];
   readonly use: (change: Change, reach: Reach) => void;
   readonly switchTo: (id: string) => void;
-  readonly throwAway: () => Promise<void>;
   readonly placePage: string;
   /** Above the form. Of somebody’s link nothing is taken for the reader’s own. */
   readonly draw: (root: Element, id: string, reach: () => Reach | undefined) => void;

@@ -9,7 +9,7 @@ export type Put = (place: Place) => Place;
 type Value = number | string | boolean;
 
 /** Of the place itself. */
-const ofPlace: Readonly<Partial<Record<OfferKey, readonly [string, string?]>>> = {
+const ofPlace: Readonly<Partial<Record<OfferKey, readonly [string, string?, string?]>>> = {
   'place.yearRain': ['yearRainIn'],
   'place.rainClass': ['rainClass'],
   'place.rainFactor': ['rainFactor'],
@@ -38,6 +38,16 @@ const ofPlace: Readonly<Partial<Record<OfferKey, readonly [string, string?]>>> =
   'prices.buyBackHigh': ['prices', 'buyBackHighUsd'],
   'prices.interest': ['prices', 'interestPercent'],
   'prices.seen': ['prices', 'seenDay'],
+  'hay.feeder': ['hay', 'feeder'],
+  'hay.boughtBale': ['hay', 'bought', 'baleLb'],
+  'hay.boughtStorage': ['hay', 'bought', 'storedAs'],
+  'hay.boughtMoisture': ['hay', 'bought', 'moisturePercent'],
+  'hay.load': ['hay', 'bought', 'loadCount'],
+  'tools.frame': ['tools', 'frame', 'kind'],
+  'tools.frameAround': ['tools', 'frame', 'aroundIn'],
+  'tools.frameAcross': ['tools', 'frame', 'acrossIn'],
+  'tools.frameLength': ['tools', 'frame', 'lengthIn'],
+  'tools.frameWidth': ['tools', 'frame', 'widthIn'],
   'tools.ringBore': ['tools', 'ringBoreIn'],
   'tools.ringInserted': ['tools', 'ringInsertedIn'],
   'tools.pouring': ['tools', 'pouringMl'],
@@ -69,18 +79,92 @@ const ofPasture: Readonly<Partial<Record<OfferKey, string>>> = {
   'pasture.rootsDeepest': 'rootsDeepestIn',
 };
 
-const partOf = (place: Place, name: string): object => {
+/** Of the soil under a pasture. */
+const ofSoil: Readonly<Partial<Record<OfferKey, string>>> = {
+  'pasture.texture': 'texture',
+  'pasture.soilGroup': 'soilGroup',
+  'pasture.organic': 'organicMatterPercent',
+};
+/** Of the stack that forms are about: the only one, or the one that is made of it. */
+const ofStack: Readonly<Partial<Record<OfferKey, string>>> = {
+  'hay.count': 'baleCount',
+  'hay.bale': 'baleLb',
+  'hay.baled': 'baledDay',
+  'hay.weighed': 'weighedDay',
+  'hay.storage': 'storedAs',
+  'hay.moisture': 'moisturePercent',
+};
+/** Of the water that forms are about. */
+const ofWater: Readonly<Partial<Record<OfferKey, readonly [string, string?]>>> = {
+  'water.supply': ['supply'],
+  'water.length': ['lengthFt'],
+  'water.width': ['widthFt'],
+  'water.surface': ['surfaceAc'],
+  'water.shore': ['shoreFt'],
+  'water.maxDepth': ['maxDepthFt'],
+  'water.deadDepth': ['deadDepthFt'],
+  'water.evaporation': ['evaporationInPerDay'],
+  'water.seepage': ['seepageInPerDay'],
+  'water.flow': ['flowGpm'],
+  'water.storage': ['tanks', 'shape'],
+  'water.tanks': ['tanks', 'count'],
+  'water.tankAcross': ['tanks', 'acrossFt'],
+  'water.tankLength': ['tanks', 'lengthFt'],
+  'water.tankWidth': ['tanks', 'widthFt'],
+  'water.tankDepth': ['tanks', 'depthFt'],
+  'water.sulfate': ['slip', 'sulfateMgPerL'],
+  'water.salt': ['slip', 'saltMgPerL'],
+  'water.nitrate': ['slip', 'nitrateMgPerL'],
+};
+
+const partOf = (place: object, name: string): object => {
   const found = Object.entries(place).find(([key]) => key === name)?.[1];
   return typeof found === 'object' && found !== null ? found : {};
 };
+/** The field written, and what lies round it left as it is. */
+const written = <T extends object>(of: T, path: readonly (string | undefined)[], value: Value): T => {
+  const [first, ...rest] = path.filter((each) => each !== undefined);
+  return first === undefined ? of : { ...of, [first]: rest.length === 0 ? value : written(partOf(of, first), rest, value) };
+};
+/** The soil under a pasture; where nobody has told of one there is one now. */
+function putSoil(place: Place, pastureId: string, field: string, value: Value): Place {
+  const pasture = place.pastures.find(({ id }) => id === pastureId);
+  if (pasture === undefined) return place;
+  const id = pasture.soilId ?? `soil-${pastureId}`.slice(0, 64);
+  const soils = place.soils.some((each) => each.id === id) ? place.soils : [...place.soils, { id, name: `Soil of ${pasture.name}`.slice(0, 200) }];
+  return {
+    ...place,
+    soils: soils.map((each) => (each.id === id ? { ...each, [field]: value } : each)),
+    pastures: place.pastures.map((each) => (each.id === pastureId ? { ...each, soilId: id } : each)),
+  };
+}
+/** Of several stacks or waters nobody knows which a form meant. */
+function putStack(place: Place, field: string, value: Value): Place {
+  const stacks = place.hay?.stacks ?? [];
+  if (stacks.length > 1) return place;
+  const [stack = { id: 'stack-1' }] = stacks;
+  return { ...place, hay: { ...place.hay, stacks: [{ ...stack, [field]: value }] } };
+}
+function putWater(place: Place, path: readonly [string, string?], value: Value): Place {
+  if (place.water.length > 1) return place;
+  const [point = { id: 'water-1', name: 'Water' }] = place.water;
+  return { ...place, water: [written(point, path, value)] };
+}
 /** Where a figure of a form goes; nothing where a place has no room for it. A pasture must be there by its id. */
 export function puts(key: OfferKey, value: Value, pastureId: string): Put | undefined {
   const field = ofPasture[key];
   if (field !== undefined)
     return (place) => ({ ...place, pastures: place.pastures.map((each) => (each.id === pastureId ? { ...each, [field]: value } : each)) });
-  const [first, second] = ofPlace[key] ?? [];
-  if (first === undefined) return undefined;
-  return (place) => ({ ...place, [first]: second === undefined ? value : { ...partOf(place, first), [second]: value } });
+  const [soil, stack, water, path] = [ofSoil[key], ofStack[key], ofWater[key], ofPlace[key]];
+  if (soil !== undefined) return (place) => putSoil(place, pastureId, soil, value);
+  if (stack !== undefined) return (place) => putStack(place, stack, value);
+  if (water !== undefined) return (place) => putWater(place, water, value);
+  if (path === undefined) return undefined;
+  return (place) => {
+    const after = written(place, path, value);
+    // Hay is a list of stacks with what is bought beside it.
+    return path[0] === 'hay' ? { ...after, hay: { ...after.hay, stacks: place.hay?.stacks ?? [] } } : after;
+  };
 }
 /** Is it a place still? A word that only a form has is not kept. */
 export const isWhole = (place: Place): boolean => readPlace(place).is === 'read';

@@ -1,5 +1,5 @@
 /** Where records lie. Another one is added here, and to the database's version if a copy with the old ones has ever been out. */
-export const storeNames = ['places', 'rows', 'results', 'visits', 'notes', 'photos', 'aside'] as const;
+export const storeNames = ['places', 'rows', 'results', 'visits', 'notes', 'photos', 'recent', 'aside'] as const;
 export type StoreName = (typeof storeNames)[number];
 export interface Key {
   readonly store: StoreName;

@@ -23,6 +23,8 @@ export type WhyMemory =
 export const stateWords = (state: StorageState): string | undefined => {
   if (state.is === 'kept') return undefined;
   if (state.is === 'full') return 'This device is full. Save the file now.';
+  if (state.why === 'damaged')
+    return 'This window keeps nothing. Save the file before you close it. What was kept here is damaged and cannot be opened; nothing there was changed.';
   return state.why === 'newer'
     ? 'What is kept here was made by a newer copy of these pages. This window keeps nothing. Save the file before you close it.'
     : 'This window keeps nothing. Save the file before you close it.';

@@ -1,12 +1,13 @@
 import type { FunctionComponent } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { UnitSystem } from '../../../calculators/units/units.ts';
+import { askedToKeep } from '../form/keepAddress.ts';
 import { Bars } from './Bars.tsx';
 import { lazily } from './lazily.tsx';
 import { usePrinting } from './Part.tsx';
 import { Start } from './Start.tsx';
 import type { Session } from './session.ts';
-import type { PlaceView, View } from './view.ts';
+import type { Calculators, PlaceView, View } from './view.ts';
 import { type ViewKey, viewIn, views } from './views.ts';
 
 // Each with its own fields, so that who came to save a file does not wait for the tables of water.
@@ -24,17 +25,23 @@ const ofPlace: Readonly<Partial<Record<ViewKey, FunctionComponent<PlaceView>>>> 
   compare: lazily(async () => (await import('./Compare.tsx')).Compare),
   note: lazily(async () => (await import('./Note.tsx')).NotePage),
 };
+const Keep = lazily<View & { readonly calculators: Calculators; readonly asked: NonNullable<ReturnType<typeof askedToKeep>> }>(
+  async () => (await import('./Keep.tsx')).Keep,
+);
+const FromDisk = lazily<View & { readonly calculators: Calculators }>(async () => (await import('./FromDisk.tsx')).FromDisk);
 const Files = lazily<View>(async () => (await import('./Files.tsx')).Files);
 
 interface AppProps extends Pick<View, 'forms'> {
   readonly session: Session;
   readonly system: UnitSystem;
   readonly edition: string;
+  readonly calculators: Calculators;
 }
-export function App({ session, system, edition, forms }: AppProps) {
+export function App({ session, system, edition, forms, calculators }: AppProps) {
   const [, redraw] = useState(0);
   const [hash, setHash] = useState(location.hash);
   const at = viewIn(hash);
+  const asked = askedToKeep(hash);
   const isPrinting = usePrinting();
   const title = useRef<HTMLHeadingElement>(null);
   useEffect(() => session.listen(() => redraw((count) => count + 1)), [session]);
@@ -71,7 +78,9 @@ export function App({ session, system, edition, forms }: AppProps) {
         <h2 ref={title} tabIndex={-1} class={at.key === '' && !place ? 'unseen' : undefined}>
           {at.key === '' ? (place?.name ?? 'Start') : at.title}
         </h2>
-        {at.key === '' && <Start {...view} />}
+        {location.protocol === 'file:' && <FromDisk {...view} calculators={calculators} />}
+        {asked && <Keep {...view} calculators={calculators} asked={asked} />}
+        {at.key === '' && !asked && <Start {...view} />}
         {at.key === 'files' && <Files {...view} />}
         {Shown !== undefined &&
           (place === undefined ? (

@@ -5,6 +5,8 @@ import type { PlaceView, View } from './view.ts';
 
 const Clashes = lazily<PlaceView & { readonly clashes: readonly Clash[] }>(async () => (await import('./Clashes.tsx')).Clashes);
 
+const Damaged = lazily<View>(async () => (await import('./Damaged.tsx')).Damaged);
+
 /** What must be known before anything else: whether it is kept, whose it is, what two windows have done. */
 export function Bars(view: View) {
   const { session } = view;
@@ -23,6 +25,7 @@ export function Bars(view: View) {
             <b>{words}</b>
           </p>
           {save}
+          {state.is === 'memory' && state.why === 'damaged' && <Damaged {...view} />}
         </div>
       )}
       {trouble === 'gone' && place && (
@@ -62,14 +65,12 @@ export function Bars(view: View) {
         </div>
       )}
       {place?.isDemo === true && (
-        <div class="place-bar is-demo">
-          <p>
-            <b>Demo place: invented.</b> Nothing here is yours.
-          </p>
+        <p class="demo-line">
+          <b>Demo place: invented. Nothing here is yours.</b>{' '}
           <button type="button" onClick={() => void session.throwAway()}>
             Throw it away
           </button>
-        </div>
+        </p>
       )}
       {place && state.is === 'kept' && session.backups.isDue(place, session.now) && (
         <div class="place-bar is-reminder">

@@ -206,9 +206,10 @@ export class Session {
     if (place.isDemo !== true) await navigator.storage?.persist?.().catch(() => false);
     this.tell();
   }
+  /** Its id begins so that every page can tell, at next to no weight. */
   async openDemo(edition: string): Promise<void> {
     const { demoPlace } = await import('../demo.ts');
-    const place = demoPlace(newId(), this.parts.by, this.now.toISOString());
+    const place = demoPlace(`demo-${newId()}`, this.parts.by, this.now.toISOString());
     await this.begins(place);
     const { demoVisits } = await import('./demoVisits.ts');
     await this.store.saveAll(await demoVisits(place, () => this.newHead(), edition));

@@ -1,12 +1,13 @@
 import { render } from 'preact';
 import type { UnitSystem } from '../../../calculators/units/units.ts';
+import { sharedKey } from '../../scripts/kept.ts';
 import type { TextStore } from '../store/journal.ts';
 import { openStore } from '../store/openStore.ts';
 import { App } from './App.tsx';
 import { type Backups, backupsIn } from './backups.ts';
 import type { OpenMark } from './openMark.ts';
 import { type OldRain, Session } from './session.ts';
-import type { FormName } from './view.ts';
+import type { Calculators, FormName } from './view.ts';
 
 interface Starting {
   readonly forms: readonly FormName[];
@@ -16,6 +17,7 @@ interface Starting {
   readonly mark: OpenMark;
   readonly oldRain: OldRain;
   readonly texts: Parameters<typeof backupsIn>[0];
+  readonly calculators: Calculators;
 }
 /** Storage that may be switched off; to ask for it can already throw. */
 function textStore(): TextStore | undefined {
@@ -31,17 +33,18 @@ const windowWords = (now: Date): string =>
   `${matchMedia('(pointer: coarse)').matches ? 'Phone or tablet' : 'Computer'}, window of ${clock.format(now)}`;
 
 /** Opens what is kept and draws the page over it. */
-export async function startApp({ box, system, edition, forms, mark, oldRain, texts }: Starting): Promise<void> {
+export async function startApp({ box, system, edition, forms, mark, oldRain, texts, calculators }: Starting): Promise<void> {
   const by = windowWords(new Date());
   const store = await openStore({ by, texts: textStore(), isMemoryChosen: location.search === '?keep-nothing' });
   const backups: Backups = backupsIn(texts);
   const session = new Session({ store, mark, oldRain, backups, by, now: () => new Date() });
   await session.begin();
+  if (store.state().is === 'kept') texts.write(sharedKey, 'yes');
   for (const name of ['pagehide', 'visibilitychange']) addEventListener(name, () => void session.flush(), true);
   addEventListener('beforeunload', (event) => {
     if (session.state.is !== 'kept' && session.place !== undefined) event.preventDefault();
   });
   box.replaceChildren();
-  render(<App session={session} system={system} edition={edition} forms={forms} />, box);
+  render(<App session={session} system={system} edition={edition} forms={forms} calculators={calculators} />, box);
   box.dataset['ready'] = '';
 }
