@@ -35,7 +35,7 @@ const wantedWeight = 1.4;
 const wholeness = 2;
 /** What two words side by side add, and a question like those that people ask for a page with. */
 const pairShare = 0.4;
-const likeShare = 0.2;
+const likeShare = 0.5;
 /** Of a name of several words the parts tell less than the whole. */
 const partShare = 0.3;
 /** A word that is only begun tells less than a whole one; two letters are a word of their own. */
