@@ -35,8 +35,8 @@ describe('guides and calculators', () => {
 
   it.each(guideTexts.filter(({ head }) => head.calculators.length > 0))('$slug leads to a form before its first chapter', ({ slug }) => {
     const [, opening = ''] =
-      /<p class="lead">([\s\S]*?)<h2\b/.exec(
-        textOf(dist, `guides/${slug}/index.html`).replace(/<details class="contents">[\s\S]*?<\/details>/, ''),
+      /<p class="lead\b[^>]*>([\s\S]*?)<h2\b/.exec(
+        textOf(dist, `guides/${slug}/index.html`).replace(/<details class="contents\b[\s\S]*?<\/details>/, ''),
       ) ?? [];
     expect(opening).toMatch(/href="\/calculators\/[a-z-]+\//);
   });
