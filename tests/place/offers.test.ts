@@ -127,7 +127,7 @@ describe('what a definition takes from a place', () => {
       const allowed: readonly string[] = table === undefined ? [] : (Object.entries(rowSubject).find(([name]) => name === table)?.[1] ?? []);
       if (at.includes('.') && !allowed.includes(subject ?? '')) return [`${at} takes ${key}, which no row of its table has`];
       if (!at.includes('.') && isOfRow && key !== 'earlier.beside') return [`${at} takes ${key}, which only a row has`];
-      const moves = input.kind === 'date' && typeof input.occurs === 'object';
+      const moves = input.kind === 'date' && (typeof input.occurs === 'object' || input.occurs === 'thisYear');
       if (offers[key].kind === 'monthDay' && !moves) return [`${at} takes a day of every year and does not move with today`];
       return [];
     });

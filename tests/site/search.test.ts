@@ -96,13 +96,19 @@ test('a question that speaks of poison finds the guide with the cautions first',
 
 test('a question that no page answers is told so, with whom to ask; one that a page answers is not', () => {
   for (const { asked: topics, ask } of notHere) for (const topic of topics) expect(answer(topic).elsewhere, topic).toBe(ask);
-  for (const question of ['how do I fix my baler', 'crop insurance deadline', 'fertilizer for bermuda', 'calving problems in heifers']) {
+  for (const question of [
+    'how do I fix my baler',
+    'crop insurance deadline',
+    'fertilizer for bermuda',
+    'calving problems in heifers',
+    'how to train a cow dog',
+  ]) {
     expect(answer(question).elsewhere, question).toBeDefined();
   }
   // Nobody wrote these down: too little of the question stands anywhere.
   for (const question of [
     'job openings',
-    'how to train a cow dog',
+    'how to tune a guitar',
     'airplane ticket to denver',
     'best saddle for roping',
     'recipe for chili',

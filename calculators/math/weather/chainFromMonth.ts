@@ -8,7 +8,7 @@ const usualShape = 0.75;
  * Rain chain of a month of which only the usual sum and the number of wet days are known: p01 = 0.75 f and p11 = 0.25 + p01, with f the share of days
  * that are wet, and a gamma amount with the mean of a wet day.
  * @param options.rainMm - Usual rain of the month, millimeters; at least 0
- * @param options.wetDays - Days with rain in a usual month; 0 to `days`, above 0 where it rains
+ * @param options.wetDays - Days with rain in a usual month; 0 to `days`; with 0 there is no rain
  * @param options.days - Days of the month; 28 to 31
  * @returns Chances of a wet day after a wet and after a dry one, shape and scale (millimeters) of a wet day's rain
  * @throws RangeError if a parameter is outside its range
@@ -19,7 +19,8 @@ export function chainFromMonth({ rainMm, wetDays, days }: { readonly rainMm: num
   need('chainFromMonth', 'days', days, { atLeast: 28, atMost: 31 });
   need('chainFromMonth', 'rainMm', rainMm, { atLeast: 0 });
   need('chainFromMonth', 'wetDays', wetDays, { atLeast: 0, atMost: days });
-  if (rainMm > 0) need('chainFromMonth', 'wetDays', wetDays, { above: 0 });
+  // It does not rain on no days.
+  if (wetDays === 0) need('chainFromMonth', 'rainMm', rainMm, { atMost: 0 });
   const wetAfterDry = (0.75 * wetDays) / days;
   const meanMm = wetDays > 0 ? rainMm / wetDays : 1;
   // A month in which it rains every day stays wet; one without rain draws nothing.
