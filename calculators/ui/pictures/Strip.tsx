@@ -136,15 +136,20 @@ export function Strip({ Face, ...props }: PictureProps<StripPicture> & { readonl
           onInput={({ currentTarget }) => setWanted(currentTarget.valueAsNumber)}
         />
       </label>
-      <Face
-        {...props}
-        picture={picture.face}
-        calculator={faces}
-        outcome={atRow(outcome, picture.rows, chosen)}
-        other={other && atRow(other, picture.rows, chosen)}
-        id={`${id}-face`}
-        widthPx={widthPx}
-      />
+      {/* Drawn once a day of it can be picked: in the built page it would weigh more than all the rest. */}
+      <div class="strip-ground">
+        {isLive && (
+          <Face
+            {...props}
+            picture={picture.face}
+            calculator={faces}
+            outcome={atRow(outcome, picture.rows, chosen)}
+            other={other && atRow(other, picture.rows, chosen)}
+            id={`${id}-face`}
+            widthPx={widthPx}
+          />
+        )}
+      </div>
       <p class="strip-csv">
         {sides.map((side) => (
           <button
