@@ -10,13 +10,14 @@ const askersOf = (inputs: Inputs): ReadonlySet<string> => {
 };
 
 /**
- * A form with nothing of the example in it: one's own, still empty. Ways of counting stay as they were, and so does what decides which questions are asked: those
- * are no figures of a place, and without them no form could stand. A table keeps one row.
+ * A form with nothing of the example in it: one's own, still empty. Ways of counting and settings stay as they were, and so does what decides which questions are asked:
+ * those are no figures of a place, and without them no form could stand. A table keeps one row.
  */
 export function cleared(inputs: Inputs, texts: Texts): Texts {
   const askers = askersOf(inputs);
   const stays = (name: string, cell: Cell): boolean =>
-    (cell.kind === 'choice' || cell.kind === 'yesNo') && (askers.has(name) || ('convention' in cell && cell.convention === true));
+    cell.isSetting === true ||
+    ((cell.kind === 'choice' || cell.kind === 'yesNo') && (askers.has(name) || ('convention' in cell && cell.convention === true)));
   return Object.fromEntries(
     Object.entries(inputs).map(([key, input]): [string, Text] => {
       if (input.kind === 'rows') {

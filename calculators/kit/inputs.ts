@@ -27,6 +27,8 @@ interface Common {
   readonly since?: { readonly version: number; readonly before: string };
   /** What of a place goes into it. Texts alone come from there: links and `compute` know nothing of it. */
   readonly offeredBy?: OfferKey;
+  /** No figure of a place, but a setting of the calculation that nobody measures: it stays when a form is cleared. */
+  readonly isSetting?: true;
 }
 
 export interface NumberInput<U extends UnitName = UnitName> extends Common {

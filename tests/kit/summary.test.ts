@@ -101,4 +101,7 @@ it('clears to an empty form of one’s own: figures and kinds go, ways of counti
     counting: 'a',
     herd: [{ stock: '', countHead: '', weightLb: '' }],
   });
+  expect(cleared({ crownLb: number('Crowns', 'c', 'lb', [0, 600], 150, { isSetting: true }) }, { crownLb: '150' }), 'a setting').toEqual({
+    crownLb: '150',
+  });
 });

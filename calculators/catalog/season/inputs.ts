@@ -61,11 +61,13 @@ const placeInputs = {
     offeredBy: 'place.latitude',
   }),
   runYears: number('Years of weather to make up', 'n_y', 'yr', [6, 60], 30, {
+    isSetting: true,
     whole: true,
     step: 5,
     help: 'Fewer than 30 cannot tell a need of one year in ten. More made-up years tell no more of your place than its months do.',
   }),
   throwCount: number('Throw of the dice', 'n_t', 'count', [1, 999], 50, {
+    isSetting: true,
     whole: true,
     help: 'Another number makes up other years of the same kind. Try some: how far the answer jumps is how little thirty years can tell.',
   }),
@@ -97,6 +99,7 @@ const placeInputs = {
   secondCutDay: date('Second cutting', '2026-08-20', { occurs: 'thisYear' }),
   grazesMeadow: yesNo('Stock graze the meadow in the fall', true, { short: ['grazed in the fall', 'not grazed'], help: 'From September 15 on.' }),
   winterPercent: number('Eaten in winter, share of what is eaten on grass', 'w_w', 'pct', [40, 150], 88, {
+    isSetting: true,
     help: 'Dry cows eat less than nursing ones. By the usual tables 2.2 against 2.5 percent of their weight.',
   }),
   moisturePercent: hayMoisturePercent('place', 'hay.moisture'),
@@ -107,33 +110,45 @@ const placeInputs = {
     help: 'With the water out. The lowest inches hold more: your own clips go before any list.',
   }),
   shortOfTenCount: number('Years in ten that may run short', 'k', 'count', [0, 5], 1, {
+    isSetting: true,
     whole: true,
     help: 'The herd then lives on hay that somebody must find in a bad year.',
   }),
   carriedPercent: number('Leftover hay still good a year later', 'c_l', 'pct', [0, 100], 95, { help: '95 under a roof. On the ground, far less.' }),
   referenceRatio: number('Local correction of water use', 'f', 'ratio', [0.7, 1.3], 1, {
+    isSetting: true,
     step: 0.05,
     help: 'Heat alone reads low on windy plains and high in damp places: about 0.92 in the humid South and East.',
   }),
   crownLbPerAc: number('Growth from the crowns, as if so much stood', 'G_0', 'lb/ac', [30, 600], 150, {
+    isSetting: true,
     help: 'What lets bitten grass start again. Our own figure.',
   }),
   ceilingRatio: number('Most that can stand, over the usual yield', 'K_Y', 'ratio', [1.2, 4], 2, {
+    isSetting: true,
     help: 'Where growth stops for lack of room. Our own figure.',
   }),
-  weatheredPercent: number('Dead grass that falls in a month', 'b_f', 'pct', [1, 20], 7, { help: 'By one trial 7 to 10 percent.' }),
+  weatheredPercent: number('Dead grass that falls in a month', 'b_f', 'pct', [1, 20], 7, { isSetting: true, help: 'By one trial 7 to 10 percent.' }),
   trampledRatio: number('Trampled for each pound eaten', 'a_t', 'ratio', [0.1, 1.5], 0.54, {
+    isSetting: true,
     help: '0.54 is 65 percent eaten of what goes. Our own figure, the same on both sides.',
   }),
   fullIntakeLbPerAc: number('Stock eat their fill down to', 'G_f', 'lb/ac', [200, 2000], 750, {
+    isSetting: true,
     help: 'Below it they take less. Guides for humid pasture print 1,200.',
   }),
   shownYearCount: number('Hay year to draw', 'n_d', 'count', [1, 60], 12, {
+    isSetting: true,
     whole: true,
     help: 'Counted from the first. The table under the answer has them all.',
   }),
-  shownDay: date('Day to work through', '2026-07-15', { occurs: 'thisYear', help: 'Its numbers stand in the working, for the first paddock.' }),
+  shownDay: date('Day to work through', '2026-07-15', {
+    isSetting: true,
+    occurs: 'thisYear',
+    help: 'Its numbers stand in the working, for the first paddock.',
+  }),
   abstraction: choice('Rain held before any runs off', 'late', {
+    isSetting: true,
     options: {
       late: { label: '5 percent of what the ground could hold, as plots showed later', short: '5 % held first' },
       early: { label: '20 percent, as the old handbook has it', short: '20 % held first' },

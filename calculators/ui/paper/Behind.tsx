@@ -7,6 +7,8 @@ import { Head } from './HeadAndFoot.tsx';
 import { type Held, heldOf, type PaperProps } from './paperProps.ts';
 import { Results, resultNames } from './Results.tsx';
 
+/** More than this do not fit into half of a page. */
+const mostColumns = 6;
 /** Every table of results in full, of both sides. */
 const Tables = ({ calculator, outcome, other, titles, system }: Held) => (
   <>
@@ -18,7 +20,7 @@ const Tables = ({ calculator, outcome, other, titles, system }: Held) => (
         if (!side?.shown.includes(of) || rows.length === 0) return [];
         const title = other ? `${quantity.label}: ${titles[index === 0 ? 0 : 1]}` : quantity.label;
         return [
-          <div key={`${of}-${index}`} class="paper-table">
+          <div key={`${of}-${index}`} class={Object.keys(quantity.columns).length > mostColumns ? 'paper-table is-wide' : 'paper-table'}>
             <RowsResult quantity={quantity} rows={rows} system={system} title={title} />
           </div>,
         ];
