@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { cleared } from '../kit/cleared.ts';
 import type { Calculator } from '../kit/define.ts';
 import { isManaged } from '../kit/screen.ts';
@@ -193,11 +193,17 @@ export function useSame(texts: Texts | null): Texts | null {
   return held.current;
 }
 
-/** What may follow a key a little behind: pictures, tables, the link. */
+/** What may follow a key a little behind: pictures, tables, the link. What the form is opened with comes at once: nobody shall read the example under it. */
 export function useLater<T>(value: T, pause: number): T {
   const [later, setLater] = useState(value);
-  useEffect(() => {
+  const isOpening = useRef(true);
+  useLayoutEffect(() => {
     if (later === value) return undefined;
+    if (isOpening.current) {
+      isOpening.current = false;
+      setLater(value);
+      return undefined;
+    }
     const timer = setTimeout(() => setLater(value), pause);
     return () => clearTimeout(timer);
   }, [value]);

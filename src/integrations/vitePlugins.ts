@@ -73,14 +73,14 @@ function chunkOf(id: string, infoOf: ModuleInfo): string | null {
   if (isIn('src/scripts/calculatorLoader.ts')) return null;
   const isForm = forAll.some(isIn);
   // The place page draws fields as forms do, and needs nothing else of a form.
+  if (id === '\0rolldown/runtime.js' || (isForm && isIn('src/scripts/place.tsx'))) return 'fields';
   const isOfSums = placeSums.some(isIn);
-  if (id === '\0rolldown/runtime.js' || (isForm && (isOfSums || isIn('src/scripts/place.tsx')))) return 'fields';
-  if (isForm) return 'form';
+  if (isForm) return isOfSums ? 'sums' : 'form';
   // What reads a place is fetched with each of its views; a record has parts of it, too, and would part it.
   if (isIn('src/place/model/readRecord.ts')) return 'model';
   if (id.includes('/pictures/face/') && isIn('calculators/ui/pictures/face/Face.tsx')) return 'face';
   const owners = definitionsOf('calculators/catalog').filter((each) => closure(each, infoOf).has(id));
-  if (owners.length >= mostOwners) return isOfSums ? 'fields' : 'form';
+  if (owners.length >= mostOwners) return isOfSums ? 'sums' : 'form';
   return owners.length === 1 && !isOfSums ? (owners[0]?.match(/([^/]+)\/definition/)?.[1] ?? null) : null;
 }
 

@@ -6,7 +6,7 @@ export interface Names {
   readonly who: string;
   readonly by: string;
 }
-/** What the line above a form can do, once its script has come. */
+/** What the line under a form can do, once its script has come. */
 export interface Carrying {
   readonly count: () => number;
   /** Takes a step back, and says which. */
@@ -76,7 +76,7 @@ function NameFields({ id, carrying }: { readonly id: string; readonly carrying: 
 
 type Open = 'recent' | 'names' | undefined;
 
-/** One quiet line above a form. As built it only stands there; what it does comes with the first touch. */
+/** One quiet line under a form. As built it only stands there; what it does comes with the first touch. */
 export function CarryOn({ id, carrying }: { readonly id: string; readonly carrying?: Carrying }) {
   const [open, setOpen] = useState<Open>();
   const [list, setList] = useState<readonly Recent[] | undefined>();
