@@ -12,6 +12,8 @@ const fewDays = 3;
 /** With words longer than `longestWord` a table takes the whole width if it is no longer than this; else those words stand on the pages behind. */
 const mostWideDays = 6;
 const longestWord = 14;
+/** More than these do not fit into half of a page: they stand behind. */
+const mostColumns = 5;
 const year = /, (\d{4})$/;
 
 interface Column {
@@ -83,7 +85,7 @@ export function Days({ calculator, outcome, other: that, titles, system }: Held)
   const most = other ? mostDays / 2 : mostDays;
   // The first column names its row, however long the name is.
   const tells = (each: Column, index: number): boolean => {
-    if (index > 0 && !isWide && isLong(each)) return false;
+    if (index > 0 && !isWide && (isLong(each) || index >= mostColumns)) return false;
     const cells = cellsOf(each.name);
     return index === 0 || cells.length === 1 || new Set(cells).size > 1;
   };
