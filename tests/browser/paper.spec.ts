@@ -39,7 +39,7 @@ function otherText(typed: string): string | undefined {
 }
 /** Another management beside the first: what it is asked, and one thing more, answered a little differently. */
 async function compare(page: Page): Promise<boolean> {
-  const button = page.locator('.wide-button');
+  const button = page.getByRole('button', { name: 'Set another management beside it' });
   if ((await button.count()) === 0) return false;
   await button.click();
   const more = page.locator('.let-differ');

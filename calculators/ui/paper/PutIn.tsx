@@ -1,5 +1,5 @@
 import type { Calculator } from '../../kit/define.ts';
-import type { Cell, Input } from '../../kit/inputs.ts';
+import type { Cell } from '../../kit/inputs.ts';
 import { isShown, rowsIn, type Texts, textIn } from '../../kit/state.ts';
 import { tellInput } from '../../kit/summary.ts';
 import { shortMonthName } from '../../units/months.ts';
@@ -59,7 +59,6 @@ export function PutIn({ calculator, mine, theirs, titles, system }: PutInProps) 
   );
 }
 
-const isSetting = (input: Input | undefined): boolean => input !== undefined && 'isSetting' in input && input.isSetting === true;
 /** Rows to write on for a table that holds none. */
 const emptyRows = 4;
 
@@ -75,13 +74,9 @@ export function Lines({ calculator, texts, system }: { readonly calculator: Calc
     const unit = unitIn(system, cell.unit);
     return isBare(unit) ? '' : units[unit].print;
   };
-  // Settings stand as they are: nobody writes them down in the field.
-  const questions = groupsShown(calculator, texts)
-    .map(({ title, keys }) => ({ title, keys: keys.filter((key) => !isSetting(calculator.inputs[key])) }))
-    .filter(({ keys }) => keys.length > 0);
   return (
     <div class="blanks">
-      {questions.map(({ title, keys }) => (
+      {groupsShown(calculator, texts).map(({ title, keys }) => (
         <section key={title}>
           {title !== '' && <h2>{title}</h2>}
           {keys.map((key) => {

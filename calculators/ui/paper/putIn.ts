@@ -61,6 +61,8 @@ export function unlikeIn(inputs: Inputs, mine: Texts, theirs: Texts, system: Uni
   });
 }
 
+/** What it is stands in the working: nobody writes it down in the field. */
+const isSetting = (input: Input): boolean => 'isSetting' in input && input.isSetting === true;
 /** Questions that apply, in the order of the form: those that stand open, then group by group. */
 export function groupsShown(
   { inputs, layout }: { readonly inputs: Inputs; readonly layout: Layout },
@@ -68,7 +70,7 @@ export function groupsShown(
 ): readonly { readonly title: string; readonly keys: readonly string[]; readonly summary?: string }[] {
   const isOn = (key: string): boolean => {
     const input = inputs[key];
-    return input !== undefined && isShown(input, texts);
+    return input !== undefined && isShown(input, texts) && !isSetting(input);
   };
   const asked = [...new Set(askedNow(inputs, layout, texts).map(inputNameOf))];
   return [
