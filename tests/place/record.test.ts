@@ -15,6 +15,7 @@ import { sameWeek, shortestRest } from '../../src/place/record/pointed.ts';
 import { lastReading, rainText, unreadDays } from '../../src/place/record/rainText.ts';
 import { staysOf } from '../../src/place/record/stays.ts';
 import { groundYears, rainByMonth, wholeYears, yearsOf } from '../../src/place/record/years.ts';
+import { near } from '../support/near.ts';
 import { aPlace, withPasture } from './aPlace.ts';
 import { aHay, aHeight, aMove, aPlan, aRain } from './aRow.ts';
 
@@ -55,8 +56,8 @@ describe('a stay', () => {
     const [first, second, third] = staysOf(aPlace(), lowToHigh, counting);
     expect(first).toMatchObject({ days: 7, isOpen: false, name: 'Low bench' });
     expect(first?.restDays).toBeUndefined();
-    expect(first?.stockDaysPerAc).toBeCloseTo(3.706, 3);
-    expect(first?.lbPerAc).toBeCloseTo(111.18, 2);
+    near(first?.stockDaysPerAc, 3.706, 0.0005);
+    near(first?.lbPerAc, 111.18, 0.005);
     expect(second?.days).toBe(12);
     // May 8 to June 12: 23 days of May and 12 of June.
     expect(third).toMatchObject({ restDays: 35, days: 8, isOpen: true });
@@ -64,9 +65,9 @@ describe('a stay', () => {
   // A bale of 1,000 lb with a tenth of water is 900 lb dry: 30 cow-days, 0.353 an acre.
   it('takes off what hay covers, and says both', () => {
     const [stay] = staysOf(aPlace(), [aMove({ outDay: '2026-05-08' }), aHay()], counting);
-    expect(stay?.hayLb).toBeCloseTo(900, 9);
-    expect(stay?.withHayPerAc).toBeCloseTo(3.706, 3);
-    expect(stay?.stockDaysPerAc).toBeCloseTo(3.353, 3);
+    near(stay?.hayLb, 900, 1e-9);
+    near(stay?.withHayPerAc, 3.706, 0.0005);
+    near(stay?.stockDaysPerAc, 3.353, 0.0005);
     expect(stay?.isHayUnweighed).toBe(false);
   });
   it('says of hay that nobody weighed that it is not taken off', () => {
@@ -102,8 +103,8 @@ describe('a stay', () => {
   });
   it('is counted in another yardstick as soon as that is changed', () => {
     const [stay] = staysOf(aPlace(), [aMove({ outDay: '2026-05-08' })], { todayDay: today, yardstickLbPerDay: 15 });
-    expect(stay?.stockDaysPerAc).toBeCloseTo(7.412, 3);
-    expect(stay?.lbPerAc).toBeCloseTo(111.18, 2);
+    near(stay?.stockDaysPerAc, 7.412, 0.0005);
+    near(stay?.lbPerAc, 111.18, 0.005);
   });
   it('keeps the stock of its day, whatever the herd is now, and its name where the paddock was taken away', () => {
     const place = aPlace({ herd: [], pastures: [] });
@@ -238,7 +239,7 @@ describe('a year', () => {
     const [low, high] = groundYears(staysOf(aPlace(), rows, counting), 2026);
     // 7 and 8 days: 45 x 15 / 85.
     expect(low).toMatchObject({ name: 'Low bench', stays: 2, days: 15 });
-    expect(low?.stockDaysPerAc).toBeCloseTo(7.941, 3);
+    near(low?.stockDaysPerAc, 7.941, 0.0005);
     expect(high).toMatchObject({ days: 14 });
     expect(high?.stockDaysPerAc).toBeUndefined();
   });

@@ -9,7 +9,6 @@ import { readFile } from '../../src/place/files/read.ts';
 import { textOfPlaces } from '../../src/place/files/save.ts';
 import { readRow } from '../../src/place/model/readRow.ts';
 import { type Row, rowSchema } from '../../src/place/model/row.ts';
-import type { TextStore } from '../../src/place/store/journal.ts';
 import { placeKind } from '../../src/place/store/kinds.ts';
 import { memoryStore, openStore } from '../../src/place/store/openStore.ts';
 import { rowKind } from '../../src/place/store/rowKind.ts';
@@ -17,20 +16,8 @@ import type { Store } from '../../src/place/store/store.ts';
 import { root } from '../support/files.ts';
 import { aPlace } from './aPlace.ts';
 import { aHay, aHeight, aMove, aPlan, aRain } from './aRow.ts';
+import { texts } from './texts.ts';
 
-function texts(): TextStore & { readonly map: Map<string, string> } {
-  const map = new Map<string, string>();
-  return {
-    map,
-    getItem: (key) => map.get(key) ?? null,
-    setItem: (key, text) => void map.set(key, text),
-    removeItem: (key) => void map.delete(key),
-    key: (index) => [...map.keys()][index] ?? null,
-    get length() {
-      return map.size;
-    },
-  };
-}
 let local = texts();
 const opened: Store[] = [];
 const open = async (by = 'first window'): Promise<Store> => {

@@ -3,28 +3,14 @@ import { IDBFactory, IDBObjectStore } from 'fake-indexeddb';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { Place } from '../../src/place/model/place.ts';
 import { editing } from '../../src/place/store/editing.ts';
-import type { TextStore } from '../../src/place/store/journal.ts';
 import { mostBytes, openJournal } from '../../src/place/store/journal.ts';
 import { placeKind } from '../../src/place/store/kinds.ts';
 import { memoryStore, openStore, startAnew } from '../../src/place/store/openStore.ts';
 import { roomOf, stateWords } from '../../src/place/store/storageState.ts';
 import type { Store } from '../../src/place/store/store.ts';
 import { aPlace, withPasture } from './aPlace.ts';
+import { texts } from './texts.ts';
 
-/** As localStorage is. */
-function texts(): TextStore & { readonly map: Map<string, string> } {
-  const map = new Map<string, string>();
-  return {
-    map,
-    getItem: (key) => map.get(key) ?? null,
-    setItem: (key, text) => void map.set(key, text),
-    removeItem: (key) => void map.delete(key),
-    key: (index) => [...map.keys()][index] ?? null,
-    get length() {
-      return map.size;
-    },
-  };
-}
 const opened: Store[] = [];
 let local = texts();
 const open = async (by = 'first window', more: { readonly now?: () => Date; readonly patienceMs?: number } = {}): Promise<Store> => {

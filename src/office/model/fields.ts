@@ -1,4 +1,5 @@
 // The office file as a person fills it in: eight steps, and what each field is called, in words. Forms draw it, and whatever is wrong is told by it.
+import { months as monthNames } from '../../../calculators/units/months.ts';
 import { hayCrops } from '../../../content/local/schema.ts';
 
 /** What a field holds, and how to say what would be right. */
@@ -50,20 +51,6 @@ const source = words('source', 'Where it comes from', 'a publication, or the wor
 });
 const seen = words('seen', 'Seen', 'a day, a month or a year, such as 2026-09', { help: 'Such as 2026-09-14, 2026-09 or 2026.' });
 const ofPrices = (help: string) => words('of', 'Where, and of what', 'a few words, such as county auction, large rounds', { help });
-const monthNames = {
-  jan: 'January',
-  feb: 'February',
-  mar: 'March',
-  apr: 'April',
-  may: 'May',
-  jun: 'June',
-  jul: 'July',
-  aug: 'August',
-  sep: 'September',
-  oct: 'October',
-  nov: 'November',
-  dec: 'December',
-};
 const usdTon = 'dollars a ton, such as 165';
 const inches = 'inches, such as 4';
 const lbAc = 'pounds an acre, such as 2400';
