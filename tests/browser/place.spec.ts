@@ -1,5 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { type Browser, type BrowserContext, expect, type Page, test } from '@playwright/test';
+import { databaseVersion } from '../../src/place/store/idbBackend.ts';
+import { makeDatabase } from '../place/aDatabase.ts';
+import firstDatabase from '../place/fixtures/database-1.json' with { type: 'json' };
 import { dist, sentBytes } from '../site/builtSite.ts';
 
 // What a person keeps: made, typed in, saved, opened again, and every way in which that can go wrong, each caused here.
@@ -347,18 +350,7 @@ test('a damaged record is set aside and can be saved, the rest opens', async ({ 
 test('a damaged store: what can be read is saved first, then it starts anew, and never by itself', async ({ page }) => {
   await page.goto('/about/');
   // A store is missing, as after a write that the device lost half of.
-  await page.evaluate(
-    () =>
-      new Promise<void>((done, fail) => {
-        const asked = indexedDB.open('holdwater', 1);
-        asked.onupgradeneeded = () => asked.result.createObjectStore('places', { keyPath: 'id' }).put({ id: 'left', name: 'What is left' });
-        asked.onerror = () => fail(asked.error);
-        asked.onsuccess = () => {
-          asked.result.close();
-          done();
-        };
-      }),
-  );
+  await page.evaluate(makeDatabase, { version: databaseVersion, stores: { places: [{ id: 'left', name: 'What is left' }] } });
   await open(page);
   const bar = page.getByRole('alert').filter({ hasText: 'damaged' });
   await expect(bar).toContainText('This window keeps nothing.');
@@ -375,6 +367,23 @@ test('a damaged store: what can be read is saved first, then it starts anew, and
   await expect(bar).toHaveCount(0);
   await started(page, 'New place');
   await written(page, 'New place');
+});
+
+test('what an older copy kept is brought up and opens, in a form before the page of the place was seen', async ({ page }) => {
+  await page.goto('/about/');
+  await page.evaluate(makeDatabase, firstDatabase);
+  await page.evaluate(() => localStorage.setItem('holdwater-open', 'p1'));
+  await page.goto('/calculators/days-of-grass/');
+  await page.locator('[data-calculator][data-ready]').waitFor();
+  await page.getByRole('button', { name: 'Low bench' }).click();
+  await expect(page.locator('#days-of-grass-areaAc')).toHaveValue('85');
+  await open(page);
+  await expect(page.getByRole('heading', { name: 'Home place' })).toBeVisible();
+  await expect(page.getByRole('alert')).toHaveCount(0);
+  await go(page, 'Ground');
+  await page.locator('summary', { hasText: 'Low bench' }).click();
+  await page.getByLabel('Low bench: Size').fill('86');
+  await written(page, '"areaAc":86');
 });
 
 test('an unreadable store is told as damaged, and its fault is in what is saved', async ({ page }) => {

@@ -3,6 +3,7 @@ import type { Page } from '@playwright/test';
 import type { Place } from '../../src/place/model/place.ts';
 import type { Row } from '../../src/place/model/row.ts';
 import { storeNames } from '../../src/place/store/backend.ts';
+import { databaseVersion } from '../../src/place/store/idbBackend.ts';
 
 export const twoBench: Place = {
   id: 'two-bench',
@@ -31,9 +32,9 @@ export const twoBench: Place = {
 /** Writes it and opens it, on a page of the site. */
 export const keepPlace = (page: Page, place: Place, isOpen = true): Promise<void> =>
   page.evaluate(
-    async ([record, opens, names]) => {
+    async ([record, opens, names, version]) => {
       await new Promise<void>((done, fail) => {
-        const asked = indexedDB.open('holdwater', 1);
+        const asked = indexedDB.open('holdwater', version);
         asked.onupgradeneeded = () => {
           for (const name of names) if (!asked.result.objectStoreNames.contains(name)) asked.result.createObjectStore(name, { keyPath: 'id' });
         };
@@ -50,14 +51,14 @@ export const keepPlace = (page: Page, place: Place, isOpen = true): Promise<void
       });
       if (opens) localStorage.setItem('holdwater-open', record.id);
     },
-    [place, isOpen, storeNames] as const,
+    [place, isOpen, storeNames, databaseVersion] as const,
   );
 /** Lines of its record, put there as another window would have. */
 export const keepRows = (page: Page, rows: readonly Row[]): Promise<void> =>
   page.evaluate(
     (records) =>
       new Promise<void>((done, fail) => {
-        const asked = indexedDB.open('holdwater', 1);
+        const asked = indexedDB.open('holdwater');
         asked.onerror = () => fail(asked.error);
         asked.onsuccess = () => {
           const tx = asked.result.transaction('rows', 'readwrite');
@@ -76,7 +77,7 @@ export const keptRows = (page: Page): Promise<readonly Row[]> =>
   page.evaluate(
     () =>
       new Promise<Row[]>((done, fail) => {
-        const asked = indexedDB.open('holdwater', 1);
+        const asked = indexedDB.open('holdwater');
         asked.onerror = () => fail(asked.error);
         asked.onsuccess = () => {
           const all = asked.result.transaction('rows').objectStore('rows').getAll();
@@ -92,7 +93,7 @@ export const keptPlaces = (page: Page): Promise<readonly Place[]> =>
   page.evaluate(
     () =>
       new Promise<Place[]>((done, fail) => {
-        const asked = indexedDB.open('holdwater', 1);
+        const asked = indexedDB.open('holdwater');
         asked.onerror = () => fail(asked.error);
         asked.onsuccess = () => {
           const all = asked.result.transaction('places').objectStore('places').getAll();

@@ -1,14 +1,20 @@
 import 'fake-indexeddb/auto';
 import { IDBFactory, IDBObjectStore } from 'fake-indexeddb';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { readPlaces, readRows } from '../../src/place/form/readPlaces.ts';
 import type { Place } from '../../src/place/model/place.ts';
+import { storeNames } from '../../src/place/store/backend.ts';
 import { editing } from '../../src/place/store/editing.ts';
+import { databaseVersion } from '../../src/place/store/idbBackend.ts';
 import { mostBytes, openJournal } from '../../src/place/store/journal.ts';
 import { placeKind } from '../../src/place/store/kinds.ts';
 import { memoryStore, openStore, startAnew } from '../../src/place/store/openStore.ts';
 import { roomOf, stateWords } from '../../src/place/store/storageState.ts';
 import type { Store } from '../../src/place/store/store.ts';
+import { filesBelow } from '../support/files.ts';
+import { makeDatabase } from './aDatabase.ts';
 import { aPlace, withPasture } from './aPlace.ts';
+import firstDatabase from './fixtures/database-1.json' with { type: 'json' };
 import { texts } from './texts.ts';
 
 const opened: Store[] = [];
@@ -264,6 +270,50 @@ describe('a device that is full', () => {
     await save(store, aPlace(), aPlace({ name: 'Held' }));
     vi.restoreAllMocks();
     expect((await one(await open())).name).toBe('Held');
+  });
+});
+
+describe('a database of an older copy', () => {
+  it('gets the stores that it lacks, and keeps what it holds', async () => {
+    await makeDatabase(firstDatabase);
+    const store = await open();
+    expect(store.state()).toEqual({ is: 'kept' });
+    expect(await places(store)).toEqual(firstDatabase.stores.places);
+    expect(await store.aside()).toEqual(firstDatabase.stores.aside);
+    const db: IDBDatabase = await new Promise((done) => {
+      const request = indexedDB.open('holdwater');
+      request.onsuccess = () => done(request.result);
+    });
+    expect([db.version, [...db.objectStoreNames]]).toEqual([databaseVersion, storeNames.toSorted()]);
+    db.close();
+  });
+  it('is one of each version that ever was', () => {
+    expect(filesBelow('tests/place/fixtures', /database-\d+\.json$/)).toHaveLength(databaseVersion - 1);
+  });
+  it('opens for a form before the page of the place has brought it up, and is left as it was', async () => {
+    await makeDatabase(firstDatabase);
+    expect(await readPlaces()).toEqual(firstDatabase.stores.places);
+    expect(await readRows('p1')).toEqual([]);
+    expect((await indexedDB.databases()).map(({ version }) => version)).toEqual([1]);
+  });
+  it('lets a copy that is open in another window go on being told of it', async () => {
+    const first = await open();
+    await save(first, null, aPlace());
+    // A newer copy comes and wants more stores.
+    await new Promise<void>((done, fail) => {
+      const request = indexedDB.open('holdwater', databaseVersion + 1);
+      request.onerror = () => fail(request.error);
+      request.onsuccess = () => {
+        request.result.close();
+        done();
+      };
+    });
+    expect(first.state()).toEqual({ is: 'memory', why: 'lost' });
+  });
+  it('of this version that lacks a store is damaged, and nobody makes it anew unasked', async () => {
+    await makeDatabase({ version: databaseVersion, stores: { places: [aPlace()] } });
+    expect((await open()).state()).toEqual({ is: 'memory', why: 'damaged' });
+    expect(await raw()).toEqual([aPlace()]);
   });
 });
 

@@ -22,13 +22,19 @@ const patienceMs = 2000;
 function readAll(store: string): Promise<readonly unknown[]> {
   const read = new Promise<readonly unknown[]>((done) => {
     const none = () => done([]);
-    const asked = indexedDB.open('holdwater', 1);
+    // Of whatever version it is: a reader changes none, and a form need not wait until the page of the place has brought an older one up.
+    const asked = indexedDB.open('holdwater');
     // There was none: leave nothing behind.
     asked.onupgradeneeded = () => asked.transaction?.abort();
     asked.onerror = none;
     asked.onblocked = none;
     asked.onsuccess = () => {
       const db = asked.result;
+      if (!db.objectStoreNames.contains(store)) {
+        db.close();
+        none();
+        return;
+      }
       const all = db.transaction(store).objectStore(store).getAll();
       all.onerror = none;
       all.onsuccess = () => {

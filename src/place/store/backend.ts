@@ -1,4 +1,4 @@
-/** Where records lie. Another one is added here, and to the database's version if a copy with the old ones has ever been out. */
+/** Where records lie. Another one is added here, and the database's version raised with it, so that older ones get it. */
 export const storeNames = ['places', 'rows', 'results', 'visits', 'notes', 'photos', 'recent', 'aside'] as const;
 export type StoreName = (typeof storeNames)[number];
 export interface Key {

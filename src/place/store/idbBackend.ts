@@ -2,7 +2,8 @@ import { openDB } from 'idb';
 import { type Backend, storeNames } from './backend.ts';
 
 export const databaseName = 'holdwater';
-const databaseVersion = 1;
+/** Version 1 was made with as few as the store of places. Opened as 2 it gets those that came since, and what it holds stays. */
+export const databaseVersion = 2;
 
 /**
  * The browser's own database, named the same wherever a copy of these pages lies on its origin.
@@ -20,7 +21,7 @@ export async function idbBackend(onLost: () => void): Promise<Backend> {
     },
     terminated: onLost,
   });
-  // A database of this version has all of them. Where one is missing nobody knows what else is: that is for a person to decide.
+  // A database of this version has all of them: where one is missing the device has lost it, and nobody knows what else. That is for a person to decide.
   if (!storeNames.every((name) => db.objectStoreNames.contains(name))) {
     db.close();
     throw new DOMException('a store is missing', 'UnknownError');
