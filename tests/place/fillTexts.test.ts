@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { readCell } from '../../calculators/kit/read.ts';
 import { runTexts } from '../../calculators/kit/runTexts.ts';
 import { rowsIn, startTexts, type Texts, textIn } from '../../calculators/kit/state.ts';
 import { dayOf } from '../../calculators/units/printQuantity.ts';
@@ -57,6 +58,48 @@ it.each(calculators.map(({ slug }) => slug))('%s is the built example where the 
   const built = startTexts(calculator.inputs);
   const undated = Object.entries(calculator.inputs).filter(([, input]) => input.kind === 'number');
   for (const [key] of undated) expect(filled.texts[key]).toBe(built[key]);
+});
+
+describe('what was typed at the place', () => {
+  const typed = (area: string, areaAc: number) =>
+    fill('days-of-grass', {
+      place: { ...demo, pastures: [{ id: 'a', name: 'A', areaAc, typed: { areaAc: area }, isCounted: true, paddocks: [] }] },
+      chosen: { pastureIds: ['a'] },
+    });
+  // 1 ha is 2.471054 acres (NIST SP 811, B.8).
+  const areaAc = calculatorOf('days-of-grass').inputs['areaAc'];
+  it.each(['16 ha', '1,250', '40 acres'])('stands in the form as “%s”', (text) => {
+    if (areaAc?.kind !== 'number') throw new TypeError('no acres');
+    const read = readCell(areaAc, text);
+    if (!('value' in read) || typeof read.value !== 'number') throw new RangeError(text);
+    const filled = fill('soil-loss', {
+      place: { ...demo, pastures: [{ id: 'a', name: 'A', areaAc: read.value, typed: { areaAc: text }, isCounted: true, paddocks: [] }] },
+      chosen: { pastureIds: ['a'] },
+    });
+    expect(filled.texts['areaAc']).toBe(text);
+    expect(filled.marks).toContainEqual(expect.objectContaining({ at: 'areaAc', text }));
+  });
+  it('gives way to the number where another window or a file has changed that', () => {
+    const { texts } = typed('16 ha', 41);
+    expect(plain(textIn(texts['areaAc']))).toBe('41 ac');
+  });
+  it('and cannot be read is no offer', () => {
+    const { marks } = fill('days-of-grass', {
+      place: { ...demo, pastures: [{ id: 'a', name: 'A', typed: { areaAc: 'about forty' }, isCounted: true, paddocks: [] }] },
+      chosen: { pastureIds: ['a'] },
+    });
+    expect(marks.map(({ at }) => at)).not.toContain('areaAc');
+  });
+  it('of a price, a tank and a tool stands there too', () => {
+    const place = {
+      ...demo,
+      prices: { hayLikelyUsdPerTon: 165 },
+      tools: { paceFt: 5 },
+      typed: { 'prices.hayLikelyUsdPerTon': '$165/ton', 'tools.paceFt': '60 in' },
+    };
+    expect(fill('hay-value', { place }).marks).toContainEqual(expect.objectContaining({ offer: 'prices.hayLikely', text: '$165/ton' }));
+    expect(fill('rain-on-ground', { place }).marks).toContainEqual(expect.objectContaining({ offer: 'tools.pace', text: '60 in' }));
+  });
 });
 
 describe('stock', () => {

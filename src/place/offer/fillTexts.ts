@@ -1,8 +1,8 @@
 import type { Calculator } from '../../../calculators/kit/define.ts';
-import type { Cell, Input, RowsInput } from '../../../calculators/kit/inputs.ts';
+import type { Cell, Input, NumberInput, RowsInput } from '../../../calculators/kit/inputs.ts';
 import { exampleOn } from '../../../calculators/kit/occurs.ts';
 import { type OfferKey, offers as offerList } from '../../../calculators/kit/offers.ts';
-import { defaultText, quantityText, roundedText } from '../../../calculators/kit/read.ts';
+import { defaultText, quantityText, readCell, roundedText } from '../../../calculators/kit/read.ts';
 import { runTexts } from '../../../calculators/kit/runTexts.ts';
 import { changeSystem, type RowTexts, startTexts, type Text, type Texts } from '../../../calculators/kit/state.ts';
 import { textAt } from '../../../calculators/kit/textAt.ts';
@@ -38,16 +38,21 @@ const inUnit = (value: number, unit: UnitName, system: UnitSystem): string => {
   return shown === unit ? quantityText(value, unit) : roundedText(convert(value, unit, shown), shown);
 };
 function amountFit(
-  input: { readonly label: string; readonly unit: UnitName; readonly min: number; readonly max: number; readonly whole?: boolean },
-  given: number,
+  input: NumberInput,
+  { amount: given, typed }: { readonly amount: number; readonly typed?: string },
   from: UnitName,
   system: UnitSystem,
 ): Fit {
   const exact = convert(given, from, input.unit);
   const value = input.whole === true ? Math.round(exact) : exact;
-  if (value >= input.min && value <= input.max) return { text: inUnit(value, input.unit, system) };
+  if (value >= input.min && value <= input.max) return { text: asTyped(input, typed, value) ?? inUnit(value, input.unit, system) };
   const told = `${Number(value.toPrecision(4))} ${units[input.unit].print}`.trim();
   return { say: `${input.label}: your place’s ${told} is more or less than this form can take.` };
+}
+/** What somebody wrote at the place, if this form reads the same in it: `16 ha`. */
+function asTyped(input: NumberInput, typed: string | undefined, value: number): string | undefined {
+  const read = typed === undefined ? undefined : readCell(input, typed);
+  return read && 'value' in read && typeof read.value === 'number' && Math.abs(read.value - value) <= 1e-9 * Math.abs(value) ? typed : undefined;
 }
 /** `yearOf` any year: `exampleOn` moves it to the one that is meant. */
 const anyYear = 2000;
@@ -63,7 +68,7 @@ function nextAfter(monthDay: string, todayDay: number): string {
 function fitOf(input: Cell, key: OfferKey, offered: Offered | undefined, system: UnitSystem, todayDay: number): Fit {
   if (offered === undefined) return undefined;
   const offer = offerList[key];
-  if ('amount' in offered) return input.kind === 'number' && 'unit' in offer ? amountFit(input, offered.amount, offer.unit, system) : undefined;
+  if ('amount' in offered) return input.kind === 'number' && 'unit' in offer ? amountFit(input, offered, offer.unit, system) : undefined;
   if ('isYes' in offered) return input.kind === 'yesNo' ? { text: defaultText(input, offered.isYes) } : undefined;
   if ('monthDay' in offered) {
     if (input.kind !== 'date') return undefined;

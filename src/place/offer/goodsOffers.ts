@@ -2,7 +2,7 @@ import { dayOf, printDay } from '../../../calculators/units/printQuantity.ts';
 import type { HayStack } from '../model/hay.ts';
 import type { Place } from '../model/place.ts';
 import type { WaterPoint } from '../model/waterPoint.ts';
-import { amount, day, type OfferMap, type Offers, offerMap, sumIfAll, word } from './offered.ts';
+import { amount, day, type OfferMap, type Offers, offerMap, sumIfAll, told, typedUnder, word } from './offered.ts';
 
 const stackLb = ({ baleCount, baleLb }: HayStack): number | undefined =>
   baleCount === undefined || baleLb === undefined ? undefined : baleCount * baleLb;
@@ -19,20 +19,21 @@ export function hayOffers(place: Place): OfferMap {
   if (hay === undefined) return offerMap();
   const stacks = stacksOf(place);
   const [largest] = stacks;
+  const bought = { typed: typedUnder(place.typed, 'hay.bought.') };
   const isWeighedNow = largest?.weighedAt === 'now' && largest.weighedDay !== undefined;
   return offerMap(
     word('hay.onHand', largest === undefined ? 'none' : isWeighedNow ? 'now' : 'at-baling'),
-    amount('hay.count', largest?.baleCount),
-    amount('hay.bale', largest?.baleLb),
+    told('hay.count', largest, 'baleCount'),
+    told('hay.bale', largest, 'baleLb'),
     day('hay.baled', largest?.baledDay),
     day('hay.weighed', largest?.weighedDay),
     word('hay.storage', largest?.storedAs),
     amount('hay.moisture', largest?.moisturePercent ?? hay.bought?.moisturePercent),
     amount('hay.ownLb', sumIfAll(stacks.map(stackLb))),
-    amount('hay.boughtBale', hay.bought?.baleLb),
+    told('hay.boughtBale', hay.bought, 'baleLb', bought),
     word('hay.boughtStorage', hay.bought?.storedAs),
-    amount('hay.boughtMoisture', hay.bought?.moisturePercent),
-    amount('hay.load', hay.bought?.loadCount),
+    told('hay.boughtMoisture', hay.bought, 'moisturePercent', bought),
+    told('hay.load', hay.bought, 'loadCount', bought),
     word('hay.feeder', hay.feeder),
   );
 }
@@ -43,24 +44,25 @@ export function hayBesides(place: Place): Offers['besides'] {
   return [{ key: 'hay.count', say: `${many} not fit here. This is the largest.` }];
 }
 
-export function priceOffers({ prices }: Place): OfferMap {
+export function priceOffers({ prices, typed: all }: Place): OfferMap {
   if (prices === undefined) return offerMap();
   const { hayLowUsdPerTon, hayLikelyUsdPerTon, hayHighUsdPerTon } = prices;
+  const typed = { typed: typedUnder(all, 'prices.') };
   const hasRange = hayLowUsdPerTon !== undefined && hayHighUsdPerTon !== undefined;
   return offerMap(
     day('prices.seen', prices.seenDay),
     hayLikelyUsdPerTon === undefined ? [] : word('prices.hayFrom', hasRange ? 'range' : 'ton'),
-    amount('prices.hayLow', hayLowUsdPerTon),
-    amount('prices.hayLikely', hayLikelyUsdPerTon),
-    amount('prices.hayHigh', hayHighUsdPerTon),
-    amount('prices.freight', prices.freightUsdPerLoad),
-    amount('prices.calfEarly', prices.calfEarlyUsdPerCwt),
-    amount('prices.calfUsual', prices.calfUsualUsdPerCwt),
-    amount('prices.cowSale', prices.cowSaleUsd),
-    amount('prices.buyBackLow', prices.buyBackLowUsd),
-    amount('prices.buyBackLikely', prices.buyBackLikelyUsd),
-    amount('prices.buyBackHigh', prices.buyBackHighUsd),
-    amount('prices.interest', prices.interestPercent),
+    told('prices.hayLow', prices, 'hayLowUsdPerTon', typed),
+    told('prices.hayLikely', prices, 'hayLikelyUsdPerTon', typed),
+    told('prices.hayHigh', prices, 'hayHighUsdPerTon', typed),
+    told('prices.freight', prices, 'freightUsdPerLoad', typed),
+    told('prices.calfEarly', prices, 'calfEarlyUsdPerCwt', typed),
+    told('prices.calfUsual', prices, 'calfUsualUsdPerCwt', typed),
+    told('prices.cowSale', prices, 'cowSaleUsd', typed),
+    told('prices.buyBackLow', prices, 'buyBackLowUsd', typed),
+    told('prices.buyBackLikely', prices, 'buyBackLikelyUsd', typed),
+    told('prices.buyBackHigh', prices, 'buyBackHighUsd', typed),
+    told('prices.interest', prices, 'interestPercent', typed),
   );
 }
 
@@ -76,46 +78,50 @@ export function waterOffers(point: WaterPoint): OfferMap {
   const slip = point.slip?.day === undefined ? undefined : point.slip;
   const slipDay = slip?.day === undefined ? undefined : dayOf(slip.day);
   const said = slipDay === undefined ? undefined : `slip of ${printDay(slipDay)}`;
+  const ofTanks = { typed: typedUnder(point.typed, 'tanks.') };
+  const ofSlip = { says: said, typed: typedUnder(point.typed, 'slip.') };
   return offerMap(
     word('water.supply', point.supply),
     word('water.surfaceFrom', surfaceFrom(point)),
-    amount('water.length', point.lengthFt),
-    amount('water.width', point.widthFt),
-    amount('water.surface', point.surfaceAc),
-    amount('water.shore', point.shoreFt),
-    amount('water.maxDepth', point.maxDepthFt),
-    amount('water.deadDepth', point.deadDepthFt),
-    amount('water.evaporation', point.evaporationInPerDay),
-    amount('water.seepage', point.seepageInPerDay),
-    amount('water.flow', point.flowGpm),
+    told('water.length', point, 'lengthFt'),
+    told('water.width', point, 'widthFt'),
+    told('water.surface', point, 'surfaceAc'),
+    told('water.shore', point, 'shoreFt'),
+    told('water.maxDepth', point, 'maxDepthFt'),
+    told('water.deadDepth', point, 'deadDepthFt'),
+    told('water.evaporation', point, 'evaporationInPerDay'),
+    told('water.seepage', point, 'seepageInPerDay'),
+    told('water.flow', point, 'flowGpm'),
     point.flowGpm === undefined ? [] : word('water.flowFrom', 'known'),
     word('water.storage', tanks?.shape),
-    amount('water.tanks', tanks?.count),
-    amount('water.tankAcross', tanks?.acrossFt),
-    amount('water.tankLength', tanks?.lengthFt),
-    amount('water.tankWidth', tanks?.widthFt),
-    amount('water.tankDepth', tanks?.depthFt),
+    told('water.tanks', tanks, 'count', ofTanks),
+    told('water.tankAcross', tanks, 'acrossFt', ofTanks),
+    told('water.tankLength', tanks, 'lengthFt', ofTanks),
+    told('water.tankWidth', tanks, 'widthFt', ofTanks),
+    told('water.tankDepth', tanks, 'depthFt', ofTanks),
     slip?.sulfateMgPerL === undefined || slip.saltMgPerL === undefined ? [] : word('water.slip', 'tested'),
-    amount('water.sulfate', slip?.sulfateMgPerL, said),
-    amount('water.salt', slip?.saltMgPerL, said),
-    amount('water.nitrate', slip?.nitrateMgPerL, said),
+    told('water.sulfate', slip, 'sulfateMgPerL', ofSlip),
+    told('water.salt', slip, 'saltMgPerL', ofSlip),
+    told('water.nitrate', slip, 'nitrateMgPerL', ofSlip),
   );
 }
 
-export function toolOffers({ tools }: Place): OfferMap {
+export function toolOffers({ tools, typed: all }: Place): OfferMap {
   if (tools === undefined) return offerMap();
   const frame = tools.frame?.kind === undefined ? undefined : tools.frame;
+  const typed = { typed: typedUnder(all, 'tools.') };
+  const ofFrame = { typed: typedUnder(all, 'tools.frame.') };
   return offerMap(
     word('tools.frame', frame?.kind),
-    amount('tools.frameAround', frame?.aroundIn),
-    amount('tools.frameAcross', frame?.acrossIn),
-    amount('tools.frameLength', frame?.lengthIn),
-    amount('tools.frameWidth', frame?.widthIn),
-    amount('tools.ringBore', tools.ringBoreIn),
-    amount('tools.ringInserted', tools.ringInsertedIn),
-    amount('tools.pouring', tools.pouringMl),
-    amount('tools.canAcross', tools.canAcrossIn),
-    amount('tools.canTall', tools.canTallIn),
-    amount('tools.pace', tools.paceFt),
+    told('tools.frameAround', frame, 'aroundIn', ofFrame),
+    told('tools.frameAcross', frame, 'acrossIn', ofFrame),
+    told('tools.frameLength', frame, 'lengthIn', ofFrame),
+    told('tools.frameWidth', frame, 'widthIn', ofFrame),
+    told('tools.ringBore', tools, 'ringBoreIn', typed),
+    told('tools.ringInserted', tools, 'ringInsertedIn', typed),
+    told('tools.pouring', tools, 'pouringMl', typed),
+    told('tools.canAcross', tools, 'canAcrossIn', typed),
+    told('tools.canTall', tools, 'canTallIn', typed),
+    told('tools.pace', tools, 'paceFt', typed),
   );
 }

@@ -1,7 +1,7 @@
 import type { Pasture } from '../model/pasture.ts';
 import type { Place } from '../model/place.ts';
 import type { Soil } from '../model/soil.ts';
-import { amount, derived, meanIfAll, type OfferedRow, type OfferMap, offerMap, sumIfAll, word } from './offered.ts';
+import { amount, derived, meanIfAll, type OfferedRow, type OfferMap, offerMap, sumIfAll, told, word } from './offered.ts';
 import type { RecordOffers } from './recordOffers.ts';
 import { textureWords } from './words.ts';
 
@@ -28,33 +28,33 @@ export function pastureOffers(place: Place, pasture: Pasture): OfferMap {
   const soil = soilOf(place, pasture);
   const { forage, paddocks } = pasture;
   return offerMap(
-    amount('pasture.area', pasture.areaAc),
-    amount('pasture.reach', pasture.reachPercent),
-    amount('pasture.waterDistance', pasture.waterDistanceMi),
-    amount('pasture.slope', pasture.slopePercent),
+    told('pasture.area', pasture, 'areaAc'),
+    told('pasture.reach', pasture, 'reachPercent'),
+    told('pasture.waterDistance', pasture, 'waterDistanceMi'),
+    told('pasture.slope', pasture, 'slopePercent'),
     pasture.slopePercent === undefined ? [] : word('pasture.slopeFrom', 'known'),
-    amount('pasture.slopeLength', pasture.slopeLengthFt),
+    told('pasture.slopeLength', pasture, 'slopeLengthFt'),
     pasture.slopeLengthFt === undefined ? [] : word('pasture.lengthFrom', 'known'),
     word('pasture.cover', pasture.cover),
-    amount('pasture.groundCover', pasture.groundCoverPercent),
+    told('pasture.groundCover', pasture, 'groundCoverPercent'),
     word('pasture.grazing', pasture.grazing),
     word('pasture.forage', forage),
     forage !== undefined && standingFeeds.includes(forage) ? word('pasture.standingFeed', forage) : [],
     word('pasture.stand', pasture.stand),
     word('pasture.condition', pasture.condition),
     pasture.densityLbPerAcIn === undefined ? [] : word('pasture.densityFrom', 'own'),
-    amount('pasture.density', pasture.densityLbPerAcIn),
-    amount('pasture.startHeight', pasture.startHeightIn),
-    amount('pasture.stopHeight', pasture.stopHeightIn),
-    amount('pasture.normal', pasture.normalLbPerAc),
-    amount('pasture.poor', pasture.poorLbPerAc),
+    told('pasture.density', pasture, 'densityLbPerAcIn'),
+    told('pasture.startHeight', pasture, 'startHeightIn'),
+    told('pasture.stopHeight', pasture, 'stopHeightIn'),
+    told('pasture.normal', pasture, 'normalLbPerAc'),
+    told('pasture.poor', pasture, 'poorLbPerAc'),
     amount('pasture.paddocks', paddocks.length === 0 ? undefined : paddocks.length),
     derived('pasture.paddockArea', paddockAc(pasture)),
-    amount('pasture.rootsMost', pasture.rootsMostIn),
-    amount('pasture.rootsDeepest', pasture.rootsDeepestIn),
+    told('pasture.rootsMost', pasture, 'rootsMostIn'),
+    told('pasture.rootsDeepest', pasture, 'rootsDeepestIn'),
     word('pasture.texture', soil?.texture && textureWords(soil.texture)),
     word('pasture.soilGroup', soil?.soilGroup),
-    amount('pasture.organic', soil?.organicMatterPercent),
+    told('pasture.organic', soil, 'organicMatterPercent'),
     word('pasture.rooting', soil?.depthIn === undefined ? undefined : rootingOf(soil.depthIn)),
   );
 }
@@ -68,15 +68,16 @@ export const pastureRows = (place: Place, pastures: readonly Pasture[], record: 
 
 /** Layers from the top down; which of them go first where not all fit is the order in which they lie. */
 export const layerRows = (place: Place, pasture: Pasture): readonly OfferedRow[] =>
-  (soilOf(place, pasture)?.layers ?? []).flatMap(({ thicknessIn, texture, surveyInPerIn, stonesPercent }, index, all) => {
+  (soilOf(place, pasture)?.layers ?? []).flatMap((layer, index, all) => {
+    const { thicknessIn, texture, surveyInPerIn } = layer;
     // One that is only half told is not offered: the form's example would stand in for the rest.
     if (thicknessIn === undefined || texture === undefined) return [];
     const cells = offerMap(
-      amount('layer.thickness', thicknessIn),
+      told('layer.thickness', layer, 'thicknessIn'),
       word('layer.texture', textureWords(texture)),
       word('layer.heldFrom', surveyInPerIn === undefined ? 'texture' : 'survey'),
-      amount('layer.survey', surveyInPerIn),
-      amount('layer.stones', stonesPercent),
+      told('layer.survey', layer, 'surveyInPerIn'),
+      told('layer.stones', layer, 'stonesPercent'),
     );
     return [{ name: `Layer ${index + 1}`, size: all.length - index, cells }];
   });

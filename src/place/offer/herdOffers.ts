@@ -3,7 +3,7 @@ import { isBreeding } from '../../../calculators/math/herd/stageFromBirth.ts';
 import { monthKeys } from '../../../calculators/units/months.ts';
 import type { HerdGroup } from '../model/herdGroup.ts';
 import type { Place } from '../model/place.ts';
-import { amount, derived, meanIfAll, monthDay, type OfferedRow, type OfferMap, offerMap, sumIfAll, word, yesNo } from './offered.ts';
+import { amount, derived, meanIfAll, monthDay, type OfferedRow, type OfferMap, offerMap, sumIfAll, told, word, yesNo } from './offered.ts';
 import { daysSinceBirth, intakePercentAt, stageOf } from './stages.ts';
 import { animalsOf, kindNames, stockWords } from './words.ts';
 
@@ -44,8 +44,8 @@ export const herdRows = ({ herd }: Place, todayDay: number): readonly OfferedRow
       cells: offerMap(
         word('herd.kind', stockWords(group.kind, stage, group.weightLb)),
         isBreeding(group.kind) ? word('herd.stage', stage) : [],
-        amount('herd.count', group.countHead),
-        amount('herd.weight', group.weightLb),
+        told('herd.count', group, 'countHead'),
+        told('herd.weight', group, 'weightLb'),
         amount('herd.intake', intakePercentAt(group, stage)),
         amount('herd.dryIntake', intakePercentAt(group, 'dry')),
         amount('herd.nursingIntake', intakePercentAt(group, 'nursing')),

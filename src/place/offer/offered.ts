@@ -1,20 +1,22 @@
 import type { OfferKey, TableOffer } from '../../../calculators/kit/offers.ts';
 
 /** What a place says under one name. Numbers are in the unit of the offer. */
-export type Offered = (
-  | { readonly amount: number }
-  /** The place's word, then what stands in for it in a list that lacks it. */
-  | { readonly words: readonly [string, ...string[]] }
-  | { readonly isYes: boolean }
-  | { readonly monthDay: string }
-  | { readonly day: string }
-  | { readonly months: readonly number[] }
-  /** A record as its text. */
-  | { readonly record: string }
-) & {
-  /** What must be told beside it: `slip of Jun 3, 2026`. */
-  readonly says?: string;
-};
+export type Offered =
+  /** `typed`: as the person wrote it at the place, to be shown again where it says the same in a form. */
+  (
+    | { readonly amount: number; readonly typed?: string }
+    /** The place's word, then what stands in for it in a list that lacks it. */
+    | { readonly words: readonly [string, ...string[]] }
+    | { readonly isYes: boolean }
+    | { readonly monthDay: string }
+    | { readonly day: string }
+    | { readonly months: readonly number[] }
+    /** A record as its text. */
+    | { readonly record: string }
+  ) & {
+    /** What must be told beside it: `slip of Jun 3, 2026`. */
+    readonly says?: string;
+  };
 export type OfferMap = ReadonlyMap<OfferKey, Offered>;
 
 /** A row that a table can be given. */
@@ -36,6 +38,20 @@ type Pair = readonly [OfferKey, Offered];
 /** One offer, or none where the place does not tell. */
 export const amount = (key: OfferKey, value: number | undefined, says?: string): readonly Pair[] =>
   value === undefined ? [] : [[key, { amount: value, ...(says === undefined ? {} : { says }) }]];
+type Typed = Readonly<Record<string, string>> | undefined;
+/** A number of a record, and how it was typed. */
+export function told<const K extends string>(
+  key: OfferKey,
+  of: (Readonly<Partial<Record<K, number | undefined>>> & { readonly typed?: Typed }) | undefined,
+  at: K,
+  { says, typed = of?.typed }: { readonly says?: string | undefined; readonly typed?: Typed } = {},
+): readonly Pair[] {
+  const text = typed?.[at];
+  return amount(key, of?.[at], says).map(([, offered]) => [key, { ...offered, ...(text === undefined ? {} : { typed: text }) }] as const);
+}
+/** What was typed in a part of a record, by its name there: `prices.`. */
+export const typedUnder = (typed: Typed, part: string): Typed =>
+  typed && Object.fromEntries(Object.entries(typed).flatMap(([at, text]) => (at.startsWith(part) ? [[at.slice(part.length), text]] : [])));
 /** What was worked out is no finer than what it came from. */
 export const derived = (key: OfferKey, value: number | undefined): readonly Pair[] =>
   value === undefined ? [] : amount(key, Number(value.toPrecision(4)));

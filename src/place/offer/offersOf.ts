@@ -3,7 +3,7 @@ import type { Place } from '../model/place.ts';
 import { hayBesides, hayOffers, priceOffers, toolOffers, waterOffers } from './goodsOffers.ts';
 import { layerRows, pastureOffers, pastureRows, pasturesOffers } from './groundOffers.ts';
 import { herdOffers, herdRows } from './herdOffers.ts';
-import { amount, monthDay, type OfferMap, type Offers, offerMap, word } from './offered.ts';
+import { monthDay, type OfferMap, type Offers, offerMap, told, typedUnder, word } from './offered.ts';
 import type { RecordOffers } from './recordOffers.ts';
 import { rainWords } from './words.ts';
 
@@ -36,10 +36,10 @@ function placeOffers(place: Place): OfferMap {
   const rainClass = rainClassOf(place);
   return offerMap(
     word('place.rainClass', rainClass && rainWords(rainClass)),
-    amount('place.yearRain', place.yearRainIn),
-    amount('place.rainFactor', place.rainFactor),
+    told('place.yearRain', place, 'yearRainIn'),
+    told('place.rainFactor', place, 'rainFactor'),
     word('place.rainFrom', place.rainFactor !== undefined ? 'known' : place.yearRainIn === undefined ? undefined : 'year-rain'),
-    amount('place.hot', place.hotF),
+    told('place.hot', place, 'hotF'),
     word('place.latitude', place.latitudeDeg === undefined ? undefined : nearestLatitude(place.latitudeDeg)),
     monthDay('season.turnIn', season?.turnInDay),
     monthDay('season.end', season?.endDay),
@@ -50,8 +50,8 @@ function placeOffers(place: Place): OfferMap {
     word('growth.best', growth?.bestMonth),
     word('growth.quit', growth?.quitMonth),
     word('growth.fall', growth?.fallFlush),
-    amount('grazing.stay', grazing?.stayDays),
-    amount('grazing.herds', grazing?.herdCount),
+    told('grazing.stay', grazing, 'stayDays', { typed: typedUnder(place.typed, 'grazing.') }),
+    told('grazing.herds', grazing, 'herdCount', { typed: typedUnder(place.typed, 'grazing.') }),
     word('grazing.eaten', grazing?.stayDays === undefined ? undefined : grazing.stayDays <= longestStayDays ? 'week' : 'until-gone'),
     stationMonthsIn === undefined ? [] : [['rain.station', { months: stationMonthsIn }]],
     stationMonthsIn === undefined ? [] : word('rain.from', ['station', 'medians']),
