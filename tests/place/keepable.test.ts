@@ -1,5 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { startTexts, type Texts } from '../../calculators/kit/state.ts';
+import type { Cell } from '../../calculators/kit/inputs.ts';
+import { offers } from '../../calculators/kit/offers.ts';
+import { quantityText } from '../../calculators/kit/read.ts';
+import { rowsIn, startTexts, type Texts } from '../../calculators/kit/state.ts';
 import { textAt, withTextAt } from '../../calculators/kit/textAt.ts';
 import { dayOf } from '../../calculators/units/printQuantity.ts';
 import type { Place } from '../../src/place/model/place.ts';
@@ -9,7 +12,7 @@ import { hasSameRows, movedTexts } from '../../src/place/offer/movedTexts.ts';
 import { offersOf } from '../../src/place/offer/offersOf.ts';
 import { isWhole } from '../../src/place/offer/puts.ts';
 import { stageOf } from '../../src/place/offer/stages.ts';
-import { calculatorOf } from '../support/catalog.ts';
+import { calculatorOf, calculators } from '../support/catalog.ts';
 import { near } from '../support/near.ts';
 import { aPlace } from './aPlace.ts';
 
@@ -76,6 +79,28 @@ describe('what a form knows and a place does not', () => {
     expect(after.pastures[0]).toMatchObject({ soilId: 'soil-p-new', areaAc: 60 });
     expect(isWhole(after)).toBe(true);
   });
+  it('is every layer of the soil once each is measured, and no layer while one is still the example’s', () => {
+    const first = { 'layers.0.thicknessIn': '9\u00a0in', 'layers.0.texture': 'loam', 'layers.0.stonesPercent': '10\u00a0pct' };
+    expect(kept('stored-water', first).list).toEqual([]);
+    const count = rowsIn(startTexts(calculatorOf('stored-water').inputs)['layers']).length;
+    const all = { ...first, ...Object.fromEntries(Array.from({ length: count - 1 }, (_, each) => [`layers.${each + 1}.thicknessIn`, '14\u00a0in'])) };
+    const { list, after } = kept('stored-water', all);
+    expect(list).toMatchObject([{ isOfPasture: true, replaces: false }]);
+    expect(after.soils[0]?.layers).toHaveLength(count);
+    expect(after.soils[0]?.layers?.[0]).toEqual({ thicknessIn: 9, texture: 'loam', stonesPercent: 10 });
+    expect(after.pastures[0]?.soilId).toBe(after.soils[0]?.id);
+    expect(isWhole(after)).toBe(true);
+    expect(kept('stored-water', all, after).list).toEqual([]);
+  });
+  it('is the rain of the station once all twelve months are typed', () => {
+    const months = (count: number) => Object.fromEntries(Array.from({ length: count }, (_, each) => [`stationIn.${each}`, `${each + 1}\u00a0in`]));
+    const from = { rainFrom: 'station' };
+    expect(kept('decision-dates', { ...from, ...months(11) }).list.map(({ key }) => key)).not.toContain('stationIn');
+    const { list, after } = kept('decision-dates', { ...from, ...months(12) });
+    expect(list.map(({ key }) => key)).toContain('stationIn');
+    expect(after.stationMonthsIn).toEqual([1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12]);
+    expect(isWhole(after)).toBe(true);
+  });
   it('is kept in the units of the place, whatever was typed', () => {
     // 16 ha are 39.54 acres: 1 ha is 2.471 acres (NIST SP 811).
     near(kept('days-of-grass', { areaAc: '16\u00a0ha' }).after.pastures[0]?.areaAc, 39.54, 0.005);
@@ -110,6 +135,46 @@ describe('what a form knows and a place does not', () => {
       expect(marks.map((mark) => mark.at)).toContain(at);
     }
   });
+});
+
+/** Typed one by one into a form, over the example: another number, the next of a list. */
+const anotherText = (cell: Cell): string | undefined => {
+  if (cell.kind === 'number') return quantityText(cell.default === cell.max ? cell.min : cell.max, cell.unit);
+  return cell.kind === 'choice' ? Object.keys(cell.options).find((each) => each !== cell.default) : undefined;
+};
+/** Offers that tell from where a number comes, or what follows from others: the number itself is kept. */
+const followsFrom = new Set<string>(
+  Object.keys(offers).filter((key) => /From$|^(?:pastures\.(?:ground|normal)|herd\.|record\.|rain\.|earlier\.|layer\.|grazing\.eaten)/.test(key)),
+);
+/** Words of a form alone, which a place tells by a figure. */
+const notKept = new Set<string>([
+  'place.latitude',
+  'pasture.rooting',
+  'pasture.paddocks',
+  'pasture.paddockArea',
+  'pasture.standingFeed',
+  'hay.onHand',
+  'hay.ownLb',
+  'water.slip',
+]);
+it.each(calculators.map(({ slug }) => slug))('%s: each figure that a place can hold is kept from it, whole and as it was typed', (slug) => {
+  const { inputs } = calculatorOf(slug);
+  for (const [name, input] of Object.entries(inputs)) {
+    if (input.kind === 'rows' || input.kind === 'months' || input.kind === 'record' || input.offeredBy === undefined) continue;
+    const key = input.offeredBy;
+    const text = anotherText(input);
+    if (text === undefined || followsFrom.has(key) || notKept.has(key)) continue;
+    // Where it is asked for at all.
+    const beside = Object.fromEntries(Object.entries(input.shownWhen ?? {}).map(([at, word]) => [at, String([word].flat()[0])]));
+    const { list, after } = kept(slug, { ...beside, [name]: text });
+    const found = list.find((each) => each.key === name);
+    const isWord = input.kind === 'choice';
+    if (found === undefined && isWord) continue;
+    expect(found, `${name} by ${key}`).toBeDefined();
+    expect(isWhole(after), name).toBe(true);
+    const again = kept(slug, { ...beside, [name]: text }, after).list.find((each) => each.key === name);
+    expect(again, `${name} is known to the place now`).toBeUndefined();
+  }
 });
 
 it('holds a told stage for a season, and never against a day of birth', () => {

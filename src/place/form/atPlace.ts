@@ -16,6 +16,7 @@ import type { UnitSystem } from '../../../calculators/units/units.ts';
 import { isAnyKept, journalPrefix, keep, kept, placeKey, visitKey } from '../../scripts/kept.ts';
 import { clockNow } from '../../scripts/today.ts';
 import type { Place } from '../model/place.ts';
+import type { Row } from '../model/row.ts';
 import { type Filled, fillTexts } from '../offer/fillTexts.ts';
 import { hasSameRows, movedTexts } from '../offer/movedTexts.ts';
 import { offersOf } from '../offer/offersOf.ts';
@@ -52,15 +53,14 @@ async function bringLeft(): Promise<void> {
   store.close();
 }
 /** The last day on which anything of these was changed, by the clock of then. */
-const lastDayOf = (places: readonly Place[]): number | undefined =>
-  places.reduce<number | undefined>((last, { changedAt }) => {
+const lastDayOf = (kept: readonly Pick<Place, 'changedAt'>[]): number | undefined =>
+  kept.reduce<number | undefined>((last, { changedAt }) => {
     const day = localDay(new Date(changedAt));
     return Number.isFinite(day) && (last === undefined || day > last) ? day : last;
   }, undefined);
 /** Of the record of grazing and rain; the station's months are no part of it. */
 const isOfRecord = (key: OfferKey): boolean => /^(?:record|rain)\./.test(key) && key !== 'rain.station' && key !== 'rain.from';
-async function recordOf(calculator: Calculator, place: Place): Promise<(todayDay: number) => RecordOffers | undefined> {
-  const rows = offerKeys(calculator).some(isOfRecord) ? await readRows(place.id) : [];
+async function recordOf(place: Place, rows: readonly Row[]): Promise<(todayDay: number) => RecordOffers | undefined> {
   if (rows.length === 0) return () => undefined;
   const { recordAt } = await import('./recordAt.ts');
   return recordAt(place, rows);
@@ -73,10 +73,11 @@ export async function placeAt(calculator: Calculator, box: HTMLElement): Promise
   const place = places.find(({ id }) => id === kept('localStorage', placeKey));
   if (!place) return undefined;
   const { inputs } = calculator;
-  const record = await recordOf(calculator, place);
+  const rows = offerKeys(calculator).some(isOfRecord) ? await readRows(place.id) : [];
+  const record = await recordOf(place, rows);
   const placePage = placePageOf(box);
   let pastureIds: readonly string[] = chosenIn(box).filter((id) => place.pastures.some((each) => each.id === id));
-  const clockHere = (built: string) => clockNow(built, lastDayOf(places));
+  const clockHere = (built: string) => clockNow(built, lastDayOf([...places, ...rows]));
   const clock = clockHere(box.dataset['built'] ?? '');
   // A visit may have chosen several for a form that takes one.
   if (takesOf(calculator) === 'one' && pastureIds.length > 1) {

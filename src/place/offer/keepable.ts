@@ -1,14 +1,16 @@
 import type { Calculator } from '../../../calculators/kit/define.ts';
-import type { Cell } from '../../../calculators/kit/inputs.ts';
+import type { Cell, MonthsInput } from '../../../calculators/kit/inputs.ts';
 import { type OfferKey, offers as offerList } from '../../../calculators/kit/offers.ts';
-import { readCell } from '../../../calculators/kit/read.ts';
-import { isShown, rowsIn, type Texts, textIn } from '../../../calculators/kit/state.ts';
+import { readCell, readMonth } from '../../../calculators/kit/read.ts';
+import { isShown, monthsIn, rowsIn, type Texts, textIn } from '../../../calculators/kit/state.ts';
 import { tellInput, tellRow } from '../../../calculators/kit/summary.ts';
 import { isoDay } from '../../../calculators/units/printQuantity.ts';
 import { convert, type UnitSystem } from '../../../calculators/units/units.ts';
 import type { Pasture } from '../model/pasture.ts';
 import type { Place } from '../model/place.ts';
-import { isWhole, type Put, puts } from './puts.ts';
+import type { Soil } from '../model/soil.ts';
+import { textures } from '../model/words.ts';
+import { isWhole, type Put, putSoil, puts } from './puts.ts';
 import { kindOfWord } from './words.ts';
 
 /** Something that a form knows and a place could keep. */
@@ -88,31 +90,74 @@ function groupsOf(known: Known, name: string): readonly Keepable[] {
   });
 }
 
+/** Layers are one hole: all of them, once somebody has measured how thick each is. */
+function layersOf(known: Known, name: string): readonly Keepable[] {
+  const { calculator, texts, system, isOwn, pastureId } = known;
+  const input = calculator.inputs[name];
+  if (input?.kind !== 'rows') return [];
+  const rows = rowsIn(texts[name]);
+  const layers = rows.flatMap((row, index): NonNullable<Soil['layers']> => {
+    const of = (key: OfferKey): number | string | boolean | undefined => {
+      const found = Object.entries(input.columns).find(([, cell]) => cell.offeredBy === key);
+      if (!found || !isShown(found[1], { ...texts, ...row })) return undefined;
+      return key === 'layer.texture' || isOwn(`${name}.${index}.${found[0]}`) ? offeredIn(found[1], key, row[found[0]] ?? '', system) : undefined;
+    };
+    const [thicknessIn, word, surveyInPerIn, stonesPercent] = [of('layer.thickness'), of('layer.texture'), of('layer.survey'), of('layer.stones')];
+    const texture = textures.find((each) => each === word);
+    if (typeof thicknessIn !== 'number' || texture === undefined) return [];
+    return [
+      {
+        thicknessIn,
+        texture,
+        ...(typeof surveyInPerIn === 'number' ? { surveyInPerIn } : {}),
+        ...(typeof stonesPercent === 'number' ? { stonesPercent } : {}),
+      },
+    ];
+  });
+  if (layers.length === 0 || layers.length < rows.length) return [];
+  const shown = rows.map((row) => tellRow(input, row, texts, system)).join('; ');
+  return offeredTo(known, { key: name, label: input.label, shown, isOfPasture: true, put: (to) => putSoil(to, pastureId, 'layers', layers) });
+}
+/** The rain of a station is one record: all twelve months, or none. */
+function monthsOf(known: Known, name: string, input: MonthsInput): readonly Keepable[] {
+  const { texts, system, isOwn } = known;
+  if (input.offeredBy !== 'rain.station') return [];
+  const months = monthsIn(texts[name]).flatMap((text, index) => {
+    const reading = readMonth(input, index, text, system);
+    return isOwn(`${name}.${index}`) && 'value' in reading ? [Number(convert(reading.value, input.unit, 'in').toPrecision(digits))] : [];
+  });
+  if (months.length !== 12) return [];
+  const shown = tellInput(input, texts[name], texts, system);
+  return offeredTo(known, {
+    key: name,
+    label: offerList[input.offeredBy].label,
+    shown,
+    isOfPasture: false,
+    put: (to) => ({ ...to, stationMonthsIn: months }),
+  });
+}
+/** Unless the place says the same already, or could not hold it. */
+function offeredTo({ place, pastureId }: Known, found: Omit<Keepable, 'replaces'>): readonly Keepable[] {
+  const before = found.isOfPasture ? withPasture(place, pastureId, 'Pasture') : place;
+  const next = found.put(before);
+  if (!isWhole(next) || JSON.stringify(next) === JSON.stringify(before)) return [];
+  return [{ ...found, replaces: leaves(next) <= leaves(before) }];
+}
+
 /** What a form knows and the place does not: what somebody typed there, in the words of the form. */
 export function keepableOf(known: Known): readonly Keepable[] {
-  const { calculator, texts, system, isOwn, place, pastureId } = known;
+  const { calculator, texts, system, isOwn, pastureId } = known;
   return Object.entries(calculator.inputs).flatMap(([name, input]): readonly Keepable[] => {
     if (!isShown(input, texts)) return [];
-    if (input.kind === 'rows') return input.offeredBy === 'herd' ? groupsOf(known, name) : [];
-    if (input.kind === 'months' || input.kind === 'record' || input.offeredBy === undefined || !isOwn(name)) return [];
+    if (input.kind === 'rows') return input.offeredBy === 'herd' ? groupsOf(known, name) : input.offeredBy === 'layers' ? layersOf(known, name) : [];
+    if (input.kind === 'months') return monthsOf(known, name, input);
+    if (input.kind === 'record' || input.offeredBy === undefined || !isOwn(name)) return [];
     const key = input.offeredBy;
     const value = offeredIn(input, key, textIn(texts[name]), system);
     const put = value === undefined ? undefined : puts(key, value, pastureId);
     if (!put) return [];
-    const isOfPasture = /^pastures?\./.test(key);
-    const before = isOfPasture ? withPasture(place, pastureId, 'Pasture') : place;
-    const next = put(before);
-    if (!isWhole(next) || JSON.stringify(next) === JSON.stringify(before)) return [];
-    return [
-      {
-        key: name,
-        label: offerList[key].label,
-        shown: tellInput(input, texts[name], texts, system),
-        isOfPasture,
-        replaces: leaves(next) <= leaves(before),
-        put,
-      },
-    ];
+    const shown = tellInput(input, texts[name], texts, system);
+    return offeredTo(known, { key: name, label: offerList[key].label, shown, isOfPasture: /^pastures?\./.test(key), put });
   });
 }
 /** How much is told; where a figure is added and there is no more, one was written over. */

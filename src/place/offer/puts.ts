@@ -1,6 +1,7 @@
 import type { OfferKey } from '../../../calculators/kit/offers.ts';
 import type { Place } from '../model/place.ts';
 import { readPlace } from '../model/readRecord.ts';
+import type { Soil } from '../model/soil.ts';
 
 // The way back from a form: where in a place a figure is kept that a form takes from there.
 
@@ -127,7 +128,7 @@ const written = <T extends object>(of: T, path: readonly (string | undefined)[],
   return first === undefined ? of : { ...of, [first]: rest.length === 0 ? value : written(partOf(of, first), rest, value) };
 };
 /** The soil under a pasture; where nobody has told of one there is one now. */
-function putSoil(place: Place, pastureId: string, field: string, value: Value): Place {
+export function putSoil(place: Place, pastureId: string, field: string, value: Value | Soil['layers']): Place {
   const pasture = place.pastures.find(({ id }) => id === pastureId);
   if (pasture === undefined) return place;
   const id = pasture.soilId ?? `soil-${pastureId}`.slice(0, 64);

@@ -72,7 +72,7 @@ export function Bars(view: View) {
           </button>
         </p>
       )}
-      {place && state.is === 'kept' && session.backups.isDue(place, session.now) && (
+      {place && state.is === 'kept' && session.backups.isDue(place, session.now, session.changedBeside) && (
         <div class="place-bar is-reminder">
           <p>Much has changed since {place.name} was last saved as a file.</p>
           {save}{' '}

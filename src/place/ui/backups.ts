@@ -15,8 +15,10 @@ export interface Backups {
   readonly later: (id: string, now: Date) => void;
   readonly forget: (id: string) => void;
   readonly lastFile: (id: string) => Date | undefined;
-  /** Whether it is time to say: 14 days, 10 changes, and nobody said later within a week. */
-  readonly isDue: (place: Place, now: Date) => boolean;
+  /** Since when changes count, once that is 14 days ago and nobody said later within a week. */
+  readonly since: (place: Place, now: Date) => Date | undefined;
+  /** Whether it is time to say: then, with 10 changes of the place or of what is kept beside it. */
+  readonly isDue: (place: Place, now: Date, changedBeside: number) => boolean;
 }
 interface Texts {
   readonly read: (key: string) => string | null;
@@ -42,6 +44,12 @@ export function backupsIn(texts: Texts): Backups {
   const keyOf = (id: string): string => `holdwater-backup:${id}`;
   const of = (id: string): Backup | undefined => parsed(texts.read(keyOf(id)));
   const write = (id: string, backup: Backup): void => texts.write(keyOf(id), JSON.stringify(backup));
+  const since = ({ id, isDemo }: Place, now: Date): Date | undefined => {
+    const last = of(id);
+    if (last === undefined || isDemo === true) return undefined;
+    if (last.laterUntil !== undefined && now.getTime() < Date.parse(last.laterUntil)) return undefined;
+    return now.getTime() - Date.parse(last.at) >= reminder.days * dayMs ? new Date(last.at) : undefined;
+  };
   return {
     begin: (id, now) => {
       if (of(id) === undefined) write(id, { at: now.toISOString(), rev: 1, isFile: false });
@@ -56,11 +64,10 @@ export function backupsIn(texts: Texts): Backups {
       const last = of(id);
       return last?.isFile === true ? new Date(last.at) : undefined;
     },
-    isDue: ({ id, rev, isDemo }, now) => {
-      const last = of(id);
-      if (last === undefined || isDemo === true) return false;
-      if (last.laterUntil !== undefined && now.getTime() < Date.parse(last.laterUntil)) return false;
-      return now.getTime() - Date.parse(last.at) >= reminder.days * dayMs && rev - last.rev >= reminder.changes;
+    since,
+    isDue: (place, now, changedBeside) => {
+      const last = of(place.id);
+      return last !== undefined && since(place, now) !== undefined && place.rev - last.rev + changedBeside >= reminder.changes;
     },
   };
 }

@@ -48,6 +48,8 @@ export class Session {
   aside: readonly Aside[] = [];
   undo: Undo | undefined;
   trouble: Trouble | undefined;
+  /** Lines of the record, visits and notes of the open place that were changed since it was last saved as a file; looked up once that is long ago. */
+  changedBeside = 0;
   private readonly parts: SessionParts;
   private editing: Editing<Place> | undefined;
   private readonly listeners = new Set<() => void>();
@@ -93,6 +95,17 @@ export class Session {
     const id = this.parts.mark.read();
     this.work(this.places.find((each) => each.id === id) ?? this.places[0]);
     if (this.place !== undefined) this.parts.mark.write(this.place.id);
+    this.tell();
+    void this.countBeside();
+  }
+  private async countBeside(): Promise<void> {
+    const { place } = this;
+    const since = place && this.backups.since(place, this.now);
+    this.changedBeside = 0;
+    if (place === undefined || since === undefined) return;
+    const kept = Object.values(await this.belongingsOf([place])).flat();
+    if (this.place?.id !== place.id) return;
+    this.changedBeside = kept.filter(({ changedAt }) => Date.parse(changedAt) > since.getTime()).length;
     this.tell();
   }
   private async readAll(): Promise<void> {
@@ -190,6 +203,7 @@ export class Session {
     this.work(this.places.find((each) => each.id === id));
     this.parts.mark.write(id);
     this.tell();
+    void this.countBeside();
   }
   blank(name: string): Place {
     return { ...this.newHead(), v: placeVersion, name, soils: [], pastures: [], herd: [], water: [] };
