@@ -1,12 +1,16 @@
 import { describe, expect, it } from 'vitest';
 import type { Calculator } from '../../calculators/kit/define.ts';
-import type { Cell, Inputs } from '../../calculators/kit/inputs.ts';
+import { type Cell, choice, type Inputs, number, rows } from '../../calculators/kit/inputs.ts';
 import { isOfferKey, type Offer, type OfferKey, offers } from '../../calculators/kit/offers.ts';
+import { startTexts } from '../../calculators/kit/state.ts';
 import { monthKeys } from '../../calculators/units/months.ts';
 import { units } from '../../calculators/units/units.ts';
 import * as words from '../../src/place/model/words.ts';
+import { fillTexts } from '../../src/place/offer/fillTexts.ts';
+import { offersOf } from '../../src/place/offer/offersOf.ts';
 import { animalsOf, rainWords, stockWords, textureWords } from '../../src/place/offer/words.ts';
-import { calculators } from '../support/catalog.ts';
+import { calculatorOf, calculators } from '../support/catalog.ts';
+import { aPlace } from './aPlace.ts';
 
 /** Every input or column that a place can fill, with where it stands. */
 interface Asking {
@@ -15,14 +19,14 @@ interface Asking {
   readonly input: Inputs[string];
   readonly table: string | undefined;
 }
-const askings: readonly Asking[] = calculators.flatMap(({ slug, inputs }) =>
+const askingsOf = ({ slug, inputs }: Pick<Calculator, 'slug' | 'inputs'>): readonly Asking[] =>
   Object.entries(inputs).flatMap(([name, input]): Asking[] => {
     if (input.kind !== 'rows') return input.offeredBy ? [{ at: `${slug} ${name}`, key: input.offeredBy, input, table: undefined }] : [];
     return Object.entries<Cell>(input.columns).flatMap(([column, cell]) =>
       cell.offeredBy ? [{ at: `${slug} ${name}.${column}`, key: cell.offeredBy, input: cell, table: input.offeredBy }] : [],
     );
-  }),
-);
+  });
+const askings = calculators.flatMap(askingsOf);
 
 /** Offers of earlier visits: no place can make them before those are kept. */
 const awaited: readonly OfferKey[] = ['earlier.beside', 'earlier.rate'];
@@ -92,6 +96,46 @@ const canonical: Readonly<Partial<Record<OfferKey, readonly (readonly [string, .
   'record.growthFrom': single(['heights']),
 };
 
+/** What is wrong with one of them, by the laws of offers. */
+const laws: Readonly<Record<string, (asking: Asking) => readonly string[]>> = {
+  'an offer of the list': ({ at, key }) => (isOfferKey(key) ? [] : [`${at} takes ${key}, which is no offer`]),
+  'its own kind and dimension': ({ at, key, input }) => {
+    const offer: Offer | undefined = Object.hasOwn(offers, key) ? offers[key] : undefined;
+    if (offer === undefined) return [];
+    if (input.kind !== kindsOf[offer.kind]) return [`${at} is a ${input.kind} and takes a ${offer.kind}`];
+    return 'unit' in offer && 'unit' in input && dimensionOf(input.unit) !== dimensionOf(offer.unit)
+      ? [`${at} is in ${input.unit} and takes ${offer.unit}`]
+      : [];
+  },
+  'an option, or a word why not, for all that it can say': ({ at, key, input }) => {
+    if (input.kind !== 'choice' || awaited.includes(key)) return [];
+    const known = canonical[key];
+    if (known === undefined) return [`${at}: no words are listed for ${key}`];
+    const takesNot: readonly string[] = input.takesNot ?? [];
+    const lost = known.filter((list) => !takesNot.includes(list[0]) && !list.some((each) => Object.hasOwn(input.options, each)));
+    return [
+      ...lost.map(([word]) => `${at} has no option for ${word}`),
+      // And none is refused that no place can say.
+      ...takesNot.filter((each) => !known.some((list) => list[0] === each)).map((word) => `${at} refuses ${word}, which no place says`),
+    ];
+  },
+  'parts of a row where it asks for rows, and dates that go with today where they come round': ({ at, key, input, table }) => {
+    const subject = key.split('.')[0];
+    const isOfRow = ['layer', 'earlier'].includes(subject ?? '') || (subject === 'herd' && at.includes('.'));
+    const rowSubject = { herd: ['herd'], pastures: ['pasture', 'record'], layers: ['layer'], earlier: ['earlier'] };
+    const allowed: readonly string[] = table === undefined ? [] : (Object.entries(rowSubject).find(([name]) => name === table)?.[1] ?? []);
+    if (at.includes('.') && !allowed.includes(subject ?? '')) return [`${at} takes ${key}, which no row of its table has`];
+    if (!at.includes('.') && isOfRow && key !== 'earlier.beside') return [`${at} takes ${key}, which only a row has`];
+    const moves = input.kind === 'date' && (typeof input.occurs === 'object' || input.occurs === 'thisYear');
+    if (isOfferKey(key) && offers[key].kind === 'monthDay' && !moves) return [`${at} takes a day of every year and does not move with today`];
+    return [];
+  },
+  'nothing that is measured on the day: clips, rings, steps, slake and jars': ({ at }) =>
+    measured.test(at.split(/[ .]/).at(-1) ?? '') ? [`${at} is measured on the day`] : [],
+};
+const measured =
+  /^(?:greenG|heightIn|cutIn|readingCount|pairReadingCount|wetG|dryG|plateG|firstMin|secondMin|thirdMin|leftIn|plantCount|litterCount|rockCount|bareCount|seen|jarMl|coreG|holeMl|stoneG|runoffMl|throughMl|firstRunS|stepsCount|dropIn|fillS)$/;
+
 describe('what a definition takes from a place', () => {
   it('is found in most calculators', () => {
     const slugs = new Set(askings.map(({ at }) => at.split(' ')[0]));
@@ -99,54 +143,17 @@ describe('what a definition takes from a place', () => {
     expect(askings.length).toBeGreaterThan(150);
   });
 
-  it.each(askings)('$at takes $key in its own kind and dimension', ({ key, input }) => {
-    const offer: Offer = offers[key];
-    expect(input.kind).toBe(kindsOf[offer.kind]);
-    if ('unit' in offer && 'unit' in input) expect(dimensionOf(input.unit)).toBe(dimensionOf(offer.unit));
-  });
-
-  it.each(askings.filter(({ input, key }) => input.kind === 'choice' && !awaited.includes(key)))(
-    '$at has an option, or a word why not, for all that $key can say',
-    ({ at, key, input }) => {
-      if (input.kind !== 'choice') throw new TypeError(`${at} is no choice`);
-      const known = canonical[key];
-      if (known === undefined) throw new RangeError(`no words are listed for ${key}`);
-      const takesNot: readonly string[] = input.takesNot ?? [];
-      const lost = known.filter((list) => !takesNot.includes(list[0]) && !list.some((each) => Object.hasOwn(input.options, each)));
-      expect(lost.map((list) => list[0])).toEqual([]);
-      // And none is refused that no place can say.
-      expect(takesNot.filter((each) => !known.some((list) => list[0] === each))).toEqual([]);
-    },
-  );
-
-  it('asks for rows of a table where it asks for parts of a row, and for dates that go with today where they come round', () => {
-    const faults = askings.flatMap(({ at, key, input, table }) => {
-      const subject = key.split('.')[0];
-      const isOfRow = ['layer', 'earlier'].includes(subject ?? '') || (subject === 'herd' && at.includes('.'));
-      const rowSubject = { herd: ['herd'], pastures: ['pasture', 'record'], layers: ['layer'], earlier: ['earlier'] };
-      const allowed: readonly string[] = table === undefined ? [] : (Object.entries(rowSubject).find(([name]) => name === table)?.[1] ?? []);
-      if (at.includes('.') && !allowed.includes(subject ?? '')) return [`${at} takes ${key}, which no row of its table has`];
-      if (!at.includes('.') && isOfRow && key !== 'earlier.beside') return [`${at} takes ${key}, which only a row has`];
-      const moves = input.kind === 'date' && (typeof input.occurs === 'object' || input.occurs === 'thisYear');
-      if (offers[key].kind === 'monthDay' && !moves) return [`${at} takes a day of every year and does not move with today`];
-      return [];
+  describe.each(Object.entries(laws))('is %s', (_, faultsOf) => {
+    it.each(askings)('$at by $key', (asking) => {
+      expect(faultsOf(asking)).toEqual([]);
     });
-    expect(faults).toEqual([]);
   });
 
-  it('never takes what is measured on the day: clips, rings, steps, slake and jars', () => {
-    const measured =
-      /^(?:greenG|heightIn|cutIn|readingCount|pairReadingCount|wetG|dryG|plateG|firstMin|secondMin|thirdMin|leftIn|plantCount|litterCount|rockCount|bareCount|seen|jarMl|coreG|holeMl|stoneG|runoffMl|throughMl|firstRunS|stepsCount|dropIn|fillS)$/;
-    const names = calculators.flatMap(({ slug, inputs }) =>
-      Object.entries(inputs).flatMap(([name, input]) =>
-        input.kind === 'rows'
-          ? Object.entries<Cell>(input.columns).map(([column, cell]) => ({ at: `${slug} ${name}.${column}`, name: column, key: cell.offeredBy }))
-          : [{ at: `${slug} ${name}`, name, key: input.offeredBy }],
-      ),
+  it('is told of names that are there to be measured', () => {
+    const names = calculators.flatMap(({ inputs }) =>
+      Object.entries(inputs).flatMap(([name, input]) => (input.kind === 'rows' ? Object.keys(input.columns) : [name])),
     );
-    const found = names.filter(({ name }) => measured.test(name));
-    expect(found.length).toBeGreaterThan(20);
-    expect(found.filter(({ key }) => key !== undefined)).toEqual([]);
+    expect(names.filter((name) => measured.test(name)).length).toBeGreaterThan(20);
   });
 
   it('has every offer in the list asked for somewhere', () => {
@@ -159,4 +166,75 @@ describe('what a definition takes from a place', () => {
 it('awaits earlier visits in one calculator', () => {
   const waiting = (calculator: Calculator): boolean => askings.some(({ at, key }) => at.startsWith(`${calculator.slug} `) && awaited.includes(key));
   expect(calculators.filter(waiting).map(({ slug }) => slug)).toEqual(['ring-test']);
+});
+
+/** Each law is broken once on purpose. */
+describe('a fault put into a definition', () => {
+  const day = { occurs: 'fixed', default: '2026-06-01' } as const;
+  const acres = number('Ground', 'A', 'ac', [1, 100], 40, { offeredBy: 'pasture.area' });
+  const noOffer: Calculator['inputs'] = JSON.parse(JSON.stringify({ areaAc: { ...acres, offeredBy: 'pasture.acres' } }));
+  const planted: readonly (readonly [string, Calculator['inputs'], string])[] = [
+    ['an offer of another dimension', { areaAc: { ...acres, offeredBy: 'pasture.startHeight' } }, 'planted areaAc is in ac and takes in'],
+    ['an offer of another kind', { areaAc: { ...acres, offeredBy: 'pasture.cover' } }, 'planted areaAc is a number and takes a choice'],
+    ['an offer that is in no list', noOffer, 'planted areaAc takes pasture.acres, which is no offer'],
+    ['an offer that only a row has', { thickIn: number('Layer', 'd', 'in', [1, 9], 3, { offeredBy: 'layer.thickness' }) }, 'which only a row has'],
+    [
+      'a row of another table',
+      {
+        herd: rows({
+          label: 'Herd',
+          rowName: 'group',
+          each: '{areaAc}',
+          maxRows: 3,
+          offeredBy: 'herd',
+          columns: { areaAc: acres },
+          default: [{ areaAc: 40 }],
+        }),
+      },
+      'planted herd.areaAc takes pasture.area, which no row of its table has',
+    ],
+    [
+      'a word that its list lacks',
+      { soil: choice('Soil', 'a', { options: { a: 'A', b: 'B', c: 'C' }, offeredBy: 'pasture.soilGroup' }) },
+      'planted soil has no option for d',
+    ],
+    [
+      'a word refused that no place says',
+      { soil: choice('Soil', 'a', { options: { a: 'A', b: 'B', c: 'C', d: 'D' }, takesNot: ['e'], offeredBy: 'pasture.soilGroup' }) },
+      'planted soil refuses e, which no place says',
+    ],
+    [
+      'a day of every year that stays',
+      { day: { kind: 'date', label: 'Day', belongsTo: 'place', ...day, offeredBy: 'season.turnIn' } },
+      'does not move with today',
+    ],
+    [
+      'an offer of what is measured',
+      { heightIn: number('Height', 'h', 'in', [1, 60], 8, { offeredBy: 'pasture.startHeight' }) },
+      'is measured on the day',
+    ],
+  ];
+  it.each(planted)('is told: %s', (_, inputs, says) => {
+    const found = askingsOf({ slug: 'planted', inputs }).flatMap((asking) => Object.values(laws).flatMap((faultsOf) => faultsOf(asking)));
+    expect(found.join('\n')).toContain(says);
+  });
+  it('is told by no law where there is none', () => {
+    expect(askingsOf({ slug: 'planted', inputs: { areaAc: acres } }).flatMap((asking) => Object.values(laws).flatMap((law) => law(asking)))).toEqual(
+      [],
+    );
+  });
+  it('an offered value beyond the limits of its field stays out and is said', () => {
+    const calculator = calculatorOf('days-of-grass');
+    const input = calculator.inputs['areaAc'];
+    if (input?.kind !== 'number') throw new TypeError('no acres');
+    const at = (areaAc: number) =>
+      fillTexts(calculator, offersOf(aPlace({ pastures: [{ id: 'a', name: 'A', areaAc, isCounted: true, paddocks: [] }] }), 20_624), 20_624);
+    for (const beyond of [input.max * 1.001, input.min / 2]) {
+      const { texts, marks, said } = at(beyond);
+      expect(marks.map((mark) => mark.at)).not.toContain('areaAc');
+      expect(texts['areaAc']).toBe(startTexts(calculator.inputs)['areaAc']);
+      expect(said.join()).toMatch(/your place’s .* ac is more or less than this form can take/);
+    }
+    expect(at(input.max).marks.map((mark) => mark.at)).toContain('areaAc');
+  });
 });
