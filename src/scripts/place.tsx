@@ -1,5 +1,4 @@
 // The page of what a person keeps. Nothing of it is drawn at build: there is nobody's place there.
-import type { Calculator } from '../../calculators/kit/define.ts';
 import { startApp } from '../place/ui/startApp.tsx';
 import { forget, keep, kept, oldRainKey, placeKey, recordKeyOf, unitsKey } from './kept.ts';
 
@@ -10,7 +9,6 @@ const formsIn = (text = ''): readonly { readonly slug: string; readonly version:
     return slug === undefined || title === undefined ? [] : [{ slug, version: Number(version), title }];
   });
 
-const definitions = import.meta.glob<{ default: Calculator }>('../../calculators/catalog/*/definition.ts');
 const box = document.querySelector<HTMLElement>('#place');
 if (box) {
   void startApp({
@@ -18,7 +16,6 @@ if (box) {
     system: kept('localStorage', unitsKey) === 'si' ? 'si' : 'us',
     edition: box.dataset['edition'] ?? 'not said',
     forms: formsIn(box.dataset['forms']),
-    calculators: (slug) => definitions[`../../calculators/catalog/${slug}/definition.ts`]?.().then((found) => found.default),
     mark: {
       read: () => kept('localStorage', placeKey) ?? undefined,
       write: (id) => (id === undefined ? forget('localStorage', placeKey) : void keep('localStorage', placeKey, id)),

@@ -5,9 +5,8 @@ import { askedToKeep } from '../form/keepAddress.ts';
 import { Bars } from './Bars.tsx';
 import { lazily } from './lazily.tsx';
 import { usePrinting } from './Part.tsx';
-import { Start } from './Start.tsx';
 import type { Session } from './session.ts';
-import type { Calculators, PlaceView, View } from './view.ts';
+import type { PlaceView, View } from './view.ts';
 import { type ViewKey, viewIn, views } from './views.ts';
 
 // Each with its own fields, so that who came to save a file does not wait for the tables of water.
@@ -25,19 +24,17 @@ const ofPlace: Readonly<Partial<Record<ViewKey, FunctionComponent<PlaceView>>>> 
   compare: lazily(async () => (await import('./Compare.tsx')).Compare),
   note: lazily(async () => (await import('./Note.tsx')).NotePage),
 };
-const Keep = lazily<View & { readonly calculators: Calculators; readonly asked: NonNullable<ReturnType<typeof askedToKeep>> }>(
-  async () => (await import('./Keep.tsx')).Keep,
-);
-const FromDisk = lazily<View & { readonly calculators: Calculators }>(async () => (await import('./FromDisk.tsx')).FromDisk);
+const Keep = lazily<View & { readonly asked: NonNullable<ReturnType<typeof askedToKeep>> }>(async () => (await import('./Keep.tsx')).Keep);
+const FromDisk = lazily<View>(async () => (await import('./FromDisk.tsx')).FromDisk);
+const Start = lazily<View>(async () => (await import('./Start.tsx')).Start);
 const Files = lazily<View>(async () => (await import('./Files.tsx')).Files);
 
 interface AppProps extends Pick<View, 'forms'> {
   readonly session: Session;
   readonly system: UnitSystem;
   readonly edition: string;
-  readonly calculators: Calculators;
 }
-export function App({ session, system, edition, forms, calculators }: AppProps) {
+export function App({ session, system, edition, forms }: AppProps) {
   const [, redraw] = useState(0);
   const [hash, setHash] = useState(location.hash);
   const at = viewIn(hash);
@@ -78,8 +75,8 @@ export function App({ session, system, edition, forms, calculators }: AppProps) 
         <h2 ref={title} tabIndex={-1} class={at.key === '' && !place ? 'unseen' : undefined}>
           {at.key === '' ? (place?.name ?? 'Start') : at.title}
         </h2>
-        {location.protocol === 'file:' && <FromDisk {...view} calculators={calculators} />}
-        {asked && <Keep {...view} calculators={calculators} asked={asked} />}
+        {location.protocol === 'file:' && <FromDisk {...view} />}
+        {asked && <Keep {...view} asked={asked} />}
         {at.key === '' && !asked && <Start {...view} />}
         {at.key === 'files' && <Files {...view} />}
         {Shown !== undefined &&

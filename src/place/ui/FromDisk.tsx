@@ -3,7 +3,8 @@ import { toLink } from '../../../calculators/kit/link.ts';
 import { localDay } from '../../../calculators/units/days.ts';
 import { fillTexts } from '../offer/fillTexts.ts';
 import { offersOf } from '../offer/offersOf.ts';
-import type { Calculators, View } from './view.ts';
+import { definitionIn } from './definitions.ts';
+import type { View } from './view.ts';
 
 /** What was seen when these pages were opened from a folder in each. */
 const seen = [
@@ -13,15 +14,12 @@ const seen = [
   ['Calculators and this place', 'see each other', 'do not: open them from the list below, and bring results back with “Keep as my place”'],
 ] as const;
 
-interface FromDiskProps extends View {
-  readonly calculators: Calculators;
-}
 /** At the top of the page where the pages lie in a folder: what works there, and the way round what does not. */
-export function FromDisk({ session, system, calculators, forms }: FromDiskProps) {
+export function FromDisk({ session, system, forms }: View) {
   const [told, setTold] = useState('');
   const { place, now } = session;
   const open = async (slug: string): Promise<void> => {
-    const calculator = await calculators(slug);
+    const calculator = await definitionIn(slug);
     if (!calculator || !place) return;
     const today = localDay(now);
     const { texts } = fillTexts(calculator, offersOf(place, today), today, system);

@@ -9,7 +9,8 @@ import { localDay } from '../../../calculators/units/days.ts';
 import { KeepPanel } from '../form/KeepPanel.tsx';
 import { blankPlace } from '../form/openHere.ts';
 import { newId } from '../store/records.ts';
-import type { Calculators, View } from './view.ts';
+import { definitionIn } from './definitions.ts';
+import type { View } from './view.ts';
 
 /** The example as a link would open it, to tell what somebody has put in from what has only stood there. */
 function exampleTexts(calculator: Calculator, todayDay: number): Texts {
@@ -37,16 +38,15 @@ type Brought =
   | { readonly is: 'failed' };
 
 interface KeepProps extends View {
-  readonly calculators: Calculators;
   readonly asked: { readonly slug: string; readonly link: string };
 }
 /** What an address asks to keep: the figures of a calculator whose page shares no store with this one. */
-export function Keep({ session, system, calculators, asked }: KeepProps) {
+export function Keep({ session, system, asked }: KeepProps) {
   const [brought, setBrought] = useState<Brought>({ is: 'coming' });
   const { slug, link } = asked;
   useEffect(() => {
     setBrought({ is: 'coming' });
-    const load = calculators(slug);
+    const load = definitionIn(slug);
     if (load === undefined) setBrought({ is: 'unknown' });
     else
       load.then(

@@ -2,12 +2,15 @@ import type { Calculator } from '../../../calculators/kit/define.ts';
 
 const definitions = import.meta.glob<{ default: Calculator }>('../../../calculators/catalog/*/definition.ts');
 
+/** One calculator, fetched when it is needed; nothing where this copy has none of that name. */
+export const definitionIn = (slug: string): Promise<Calculator> | undefined =>
+  definitions[`../../../calculators/catalog/${slug}/definition.ts`]?.().then((found) => found.default);
 /**
- * One calculator, fetched when it is needed.
- * @throws RangeError where this copy has none of that name
+ * One that this copy has.
+ * @throws RangeError where it has none of that name
  */
 export async function definitionOf(slug: string): Promise<Calculator> {
-  const load = definitions[`../../../calculators/catalog/${slug}/definition.ts`];
-  if (!load) throw new RangeError(`no definition for ${slug}`);
-  return (await load()).default;
+  const found = await definitionIn(slug);
+  if (!found) throw new RangeError(`no definition for ${slug}`);
+  return found;
 }

@@ -7,7 +7,7 @@ import { App } from './App.tsx';
 import { type Backups, backupsIn } from './backups.ts';
 import type { OpenMark } from './openMark.ts';
 import { type OldRain, Session } from './session.ts';
-import type { Calculators, FormName } from './view.ts';
+import type { FormName } from './view.ts';
 
 interface Starting {
   readonly forms: readonly FormName[];
@@ -17,7 +17,6 @@ interface Starting {
   readonly mark: OpenMark;
   readonly oldRain: OldRain;
   readonly texts: Parameters<typeof backupsIn>[0];
-  readonly calculators: Calculators;
 }
 /** Storage that may be switched off; to ask for it can already throw. */
 function textStore(): TextStore | undefined {
@@ -33,7 +32,7 @@ const windowWords = (now: Date): string =>
   `${matchMedia('(pointer: coarse)').matches ? 'Phone or tablet' : 'Computer'}, window of ${clock.format(now)}`;
 
 /** Opens what is kept and draws the page over it. */
-export async function startApp({ box, system, edition, forms, mark, oldRain, texts, calculators }: Starting): Promise<void> {
+export async function startApp({ box, system, edition, forms, mark, oldRain, texts }: Starting): Promise<void> {
   const by = windowWords(new Date());
   const store = await openStore({ by, texts: textStore(), isMemoryChosen: location.search === '?keep-nothing' });
   const backups: Backups = backupsIn(texts);
@@ -45,6 +44,6 @@ export async function startApp({ box, system, edition, forms, mark, oldRain, tex
     if (session.state.is !== 'kept' && session.place !== undefined) event.preventDefault();
   });
   box.replaceChildren();
-  render(<App session={session} system={system} edition={edition} forms={forms} calculators={calculators} />, box);
+  render(<App session={session} system={system} edition={edition} forms={forms} />, box);
   box.dataset['ready'] = '';
 }

@@ -1,10 +1,7 @@
-import type { Calculator } from '../../../calculators/kit/define.ts';
 import type { UnitSystem } from '../../../calculators/units/units.ts';
 import type { Place } from '../model/place.ts';
 import type { Session } from './session.ts';
 
-/** A definition by its slug, on demand; nothing where there is none of that name. */
-export type Calculators = (slug: string) => Promise<Calculator> | undefined;
 /** A calculator, without its definition. */
 export interface FormName {
   readonly slug: string;
