@@ -63,6 +63,8 @@ export const fewChunks: Plugin = {
 const root = fileURLToPath(new URL('../../', import.meta.url));
 const definitionsOf = (folder: string): readonly string[] => readdirSync(`${root}${folder}`).map((slug) => `${root}${folder}/${slug}/definition.ts`);
 const forAll = ['src/scripts/calculator.tsx', 'calculators/kit/define.ts', 'calculators/kit/steps.ts', 'calculators/ui/pictures/readings.ts'];
+/** What the place page draws: its frame, and the fields that its views fetch. */
+const placeFields = ['src/scripts/place.tsx', 'src/place/ui/FieldView.tsx'];
 /** Views of the place that work things out as calculators do: what they need of that belongs to no single calculator's chunk. */
 const placeSums = ['src/place/ui/Gate.tsx', 'src/place/ui/Record.tsx'];
 /** A table or a formula that so many calculators share is fetched with the form. */
@@ -73,7 +75,7 @@ function chunkOf(id: string, infoOf: ModuleInfo): string | null {
   if (isIn('src/scripts/calculatorLoader.ts')) return null;
   const isForm = forAll.some(isIn);
   // The place page draws fields as forms do, and needs nothing else of a form.
-  if (id === '\0rolldown/runtime.js' || (isForm && isIn('src/scripts/place.tsx'))) return 'fields';
+  if (id === '\0rolldown/runtime.js' || (isForm && placeFields.some(isIn))) return 'fields';
   const isOfSums = placeSums.some(isIn);
   if (isForm) return isOfSums ? 'sums' : 'form';
   // What reads a place is fetched with each of its views; a record has parts of it, too, and would part it.
