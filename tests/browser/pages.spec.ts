@@ -1,8 +1,9 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
 import { addressOf, dist, filesOf } from '../site/builtSite.ts';
+import { walked } from './walked.ts';
 
-const addresses = filesOf(dist, /\.html$/).map(addressOf);
+const addresses = walked(filesOf(dist, /\.html$/).map(addressOf));
 
 /** Everything that a page says on the console or asks of another site. */
 function watch(page: Page): string[] {

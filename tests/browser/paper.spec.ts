@@ -2,8 +2,9 @@ import { expect, type Page, test } from '@playwright/test';
 import jsQR from 'jsqr';
 import { addressOf, dist, filesOf } from '../site/builtSite.ts';
 import { overlapsOf, type PrintedPage, readPdf } from '../support/printedTexts.ts';
+import { walked } from './walked.ts';
 
-const pages = filesOf(dist, /^calculators\/[^/]+\/index\.html$/).map(addressOf);
+const pages = walked(filesOf(dist, /^calculators\/[^/]+\/index\.html$/).map(addressOf));
 /** Of the handout and of the pages behind it. */
 const leastPt = [10, 9] as const;
 
