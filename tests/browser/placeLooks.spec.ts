@@ -7,7 +7,7 @@ import { go, open, started, withPasture, written } from './placePage.ts';
 test.use({ viewport: { width: 390, height: 844 } });
 
 /** Scripts of a view that is filled in or read, sent. */
-const mostOfView = 40_000;
+const mostOfView = 42_000;
 test('the page is light, whichever view is opened', async ({ browser }) => {
   const context = await browser.newContext({ serviceWorkers: 'block', viewport: { width: 390, height: 844 } });
   const page = await context.newPage();
