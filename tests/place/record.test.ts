@@ -119,7 +119,7 @@ describe('a stay', () => {
       aRain({ id: 'r2', day: '2026-05-08', amountIn: 0.25 }),
       aRain({ id: 'r3', day: '2026-05-09' }),
     ];
-    expect(staysOf(aPlace(), rows, counting)[0]?.rainIn).toBeCloseTo(0.75, 9);
+    near(staysOf(aPlace(), rows, counting)[0]?.rainIn, 0.75, 1e-12);
     expect(staysOf(aPlace(), lowToHigh, counting)[0]?.rainIn).toBeUndefined();
   });
   it('in a paddock has its even share of the acres where nobody told its own', () => {
