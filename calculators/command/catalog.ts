@@ -1,6 +1,7 @@
 import { existsSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Calculator } from '../kit/define.ts';
+import { fetchReaders } from '../kit/record/fetchReaders.ts';
 
 const folder = join(import.meta.dirname, '../catalog');
 
@@ -13,5 +14,6 @@ export const slugs = (): readonly string[] =>
 export async function calculatorOf(slug: string): Promise<Calculator | undefined> {
   if (!slugs().includes(slug)) return undefined;
   const module: { readonly default: Calculator } = await import(`../catalog/${slug}/definition.ts`);
+  await fetchReaders(module.default.inputs);
   return module.default;
 }

@@ -1,7 +1,8 @@
-import { type Calculator, noteOf, type Outcome } from '../kit/define.ts';
+import type { Calculator, Outcome } from '../kit/define.ts';
 import { doubtsIn } from '../kit/doubts.ts';
 import type { Cell, Input } from '../kit/inputs.ts';
 import { linkName, toLink } from '../kit/link.ts';
+import { noteOf } from '../kit/note.ts';
 import { fromLink } from '../kit/openLink.ts';
 import { printName, printScalar } from '../kit/print.ts';
 import type { Quantity, Scalar } from '../kit/quantities.ts';
@@ -110,6 +111,11 @@ export function withRecord({ slug, inputs }: Calculator, texts: Texts, record: s
   const [key] = asked.map(([name]) => name);
   if (key === undefined || asked.length > 1)
     throw new Refused(`${slug} asks for ${key === undefined ? 'no record' : 'several records'}, so --record cannot be used with it.`);
+  const input = inputs[key];
+  const missing = Object.entries(input?.shownWhen ?? {}).flatMap(([other, is]) =>
+    input !== undefined && !isShown(input, texts) && inputs[other] ? [`${linkName(other, inputs[other])}=${[is].flat()[0]}`] : [],
+  );
+  if (missing.length > 0) throw new Refused(`${slug} uses a record only with ${missing.join(' and ')}. Put that into the query.`);
   return { ...texts, [key]: record };
 }
 

@@ -8,6 +8,8 @@ export type Compares =
       readonly column: string;
       /** Inputs that must be the same both times: the tool. */
       readonly alike?: readonly string[];
+      /** A result in words and the one word of it with which a test can be held against another at all. */
+      readonly judgedBy?: readonly [result: string, word: string];
     }
   /** A counted share: points that were looked at, and those among them that missed. */
   | { readonly as: 'share'; readonly points: string; readonly misses: string };

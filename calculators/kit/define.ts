@@ -1,26 +1,21 @@
 import type { UnitSystem } from '../units/units.ts';
 import type { Compares } from './compares.ts';
-import { shortHelpText } from './helpLines.ts';
 import { withoutHollowRanges, withUnitOnce } from './hollowRanges.ts';
 import type { Inputs, Named, ValuesOf } from './inputs.ts';
 import type { Leading, Led, PlainLead } from './leads.ts';
 import type { Picture, PlainPicture } from './pictures.ts';
-import { areValuesOf, areWays, isComputed, plainInputs, plainStep, usedWay } from './plain.ts';
+import { areValuesOf, isComputed, plainInputs, plainStep } from './plain.ts';
 import { printName } from './print.ts';
 import type { Computed, NumberKeys, PlainValues, Quantity, QuantityFor, RowOf, RowsKeys } from './quantities.ts';
 import { type RangeOf, tellRanges } from './ranges.ts';
+import { plainRefusals, type Refusal, refusalsOf } from './refusals.ts';
 import { type First, type Group, type Layout, layoutOf } from './screen.ts';
-import { isShown, type Problem, type Values } from './state.ts';
-import { type PlainStep, type Step, type StepUse, stepsOf, type Working } from './steps.ts';
+import type { Problem, Values } from './state.ts';
+import { type PlainStep, type StepUse, stepsOf, type Working } from './steps.ts';
+import { useOf } from './stepUse.ts';
 import type { Topic } from './topics.ts';
 import { type Whole, wholesOf } from './wholes.ts';
 
-/** Stops the calculation at one field. Refusals of a row's cells belong to its `rows(...)`. */
-export interface Refusal<I extends Inputs> {
-  readonly at: keyof I & string;
-  readonly when: (values: ValuesOf<I>) => boolean;
-  readonly say: string;
-}
 /** Stands before the result; it does not stop it. */
 export interface Caution<V> {
   readonly when: (values: V) => boolean;
@@ -219,48 +214,17 @@ export interface Calculator {
   readonly runBySteps?: (values: Values, system?: UnitSystem) => Generator<number, Run>;
 }
 
-/** The note to take along, of one side or of both, with whom to call where the calculation weighs on people. */
-export const noteOf = (
-  { weighsOnPeople }: Calculator,
-  outcome: Outcome,
-  other: Outcome | null = null,
-  titles: readonly [string, string] = ['This', 'That'],
-): string =>
-  [...(other ? [`${titles[0]}: ${outcome.note}`, `${titles[1]}: ${other.note}`] : [outcome.note]), ...(weighsOnPeople ? [shortHelpText] : [])].join(
-    '\n',
-  );
-
 /** Two calls, so that the results of `compute` have their types before anything speaks of them. */
 export const defineCalculator = <const I extends Inputs, R extends object>(work: Work<I, R>) => ({
   describe: (words: Words<I, R> & { readonly quantities: Readonly<Record<string, Quantity>> }): Calculator => {
     type V = ValuesOf<I> & R;
-    const { inputs, computeBySteps } = work;
+    const { inputs, refusals: own = [], computeBySteps } = work;
     const steps = stepsOf(words.steps);
     const told = words.results.flat();
-    const useOf = (step: Step<V, R>, values: V): StepUse => {
-      if (step.onlyWhen && !step.onlyWhen(values)) return null;
-      if (step.kind === 'formula') return usedWay(step.ways, values);
-      if (step.kind !== 'rows') return 0;
-      const list: unknown = values[step.of];
-      const use: Record<string, readonly number[]> = {};
-      const formulas: readonly (readonly [string, unknown])[] = Object.entries(step.formulas);
-      for (const [column, ways] of formulas) {
-        if (Array.isArray(list)) use[column] = list.map((row) => (areWays<V>(ways) ? usedWay(ways, { ...values, ...row }) : 0));
-      }
-      return use;
-    };
-    const refusalsOf = (values: Values & ValuesOf<I>): readonly Problem[] => [
-      ...(work.refusals ?? []).filter((refusal) => refusal.when(values)).map(({ at, say }) => ({ at, say })),
-      ...Object.entries(inputs).flatMap(([key, input]) => {
-        const list = values[key];
-        if (input.kind !== 'rows' || !isShown(input, values) || !Array.isArray(list)) return [];
-        return list.flatMap((row, index) => input.refuse(row).map(({ at, say }) => ({ at: `${key}.${index}.${at}`, say })));
-      }),
-    ];
     const said = ({ lead, life, say, source }: Caution<V>): Said => ({ lead, life: life === true, say, source });
     const readyOf = (values: Values): { readonly values: Values & ValuesOf<I> } | { readonly refusals: readonly Problem[] } => {
       if (!areValuesOf(inputs, values)) throw new TypeError(`${work.slug}: values do not fit the inputs`);
-      const refusals = refusalsOf(values);
+      const refusals = refusalsOf(inputs, own, values);
       return refusals.length > 0 ? { refusals } : { values };
     };
     const outcomeOf = (values: Values & ValuesOf<I>, results: R, system: UnitSystem): Run => {
@@ -316,12 +280,7 @@ export const defineCalculator = <const I extends Inputs, R extends object>(work:
       cautions: words.cautions.map(said),
       layout: layoutOf(inputs, words.first, words.groups ?? []),
       handout: words.handout ?? [],
-      refusals: [
-        ...(work.refusals ?? []).map(({ at, say }) => ({ at, say })),
-        ...Object.entries(inputs).flatMap(([key, input]) =>
-          input.kind === 'rows' ? input.refusals.map(({ at, say }) => ({ at: `${key}.${at}`, say })) : [],
-        ),
-      ],
+      refusals: plainRefusals(inputs, own),
       limits: words.limits,
       weighsOnPeople: words.weighsOnPeople === true,
       picture: words.picture,

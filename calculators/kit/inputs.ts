@@ -1,7 +1,7 @@
 import type { Suffix, UnitName } from '../units/units.ts';
 import type { OfferKey, TableOffer } from './offers.ts';
 import type { RecordLine } from './record/recordLine.ts';
-import type { Understood } from './record/understandRecord.ts';
+import type { Understood, understandRecord } from './record/understandRecord.ts';
 import type { Marks, Tool } from './tools.ts';
 import type { UsualName } from './usual.ts';
 
@@ -134,13 +134,18 @@ export interface RecordInput<U extends UnitName = UnitName> extends Common {
   readonly min: number;
   readonly max: number;
   readonly maxRows: number;
+  /** Highs and lows beside the rain are used too, where a line names their columns. */
+  readonly takesTemperatures?: true;
   /** Stands on every page: some kilobytes at most. */
   readonly default: string;
   /** Said before every result that comes from the default, which a link always opens with. */
   readonly standIn?: string;
   /** Reads a text. It comes with the input, so that only forms that ask for a record carry the code. */
   readonly read: (text: string) => Understood;
+  /** Takes what reads it, where few who open the form use a record: until then `read` only says that it waits. Left out: it came along. */
+  readonly readBy?: (understand: typeof understandRecord) => void;
 }
+export const isRecord = (input: Input): input is RecordInput => input.kind === 'record';
 type RowDefault<C extends Columns> = { readonly [K in keyof C]: C[K]['default'] };
 export type Input = Cell | RowsInput | MonthsInput | RecordInput;
 export type Inputs = Readonly<Record<string, Input>>;

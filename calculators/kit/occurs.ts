@@ -1,5 +1,5 @@
 import { monthIndexOf, sameDayIn, yearOf } from '../units/days.ts';
-import { dayOf, isoDay, printDay } from '../units/printQuantity.ts';
+import { dayOf, isoDay } from '../units/printQuantity.ts';
 import type { Calculator } from './define.ts';
 import type { Cell, Inputs, Occurs } from './inputs.ts';
 import { readForm, rowsIn, type Text, type Texts, textIn } from './state.ts';
@@ -26,10 +26,6 @@ export interface Example {
   /** Its dates would be refused on that day, such as a grazing season in winter: all of them are as they were built, under `exampleDates`. */
   readonly isExampleDates: boolean;
 }
-/** At a date, as the word for whose it is: by the device, or by the answer to `clockQuestion`. */
-export const todayMarks = { device: 'today, by this device', answer: 'today, as you said' } as const;
-export const exampleDates = 'Example dates';
-
 /** Dates moved to today, and where it stands itself; nothing where there is none to move. */
 function movedTo(todayDay: number, inputs: Inputs, texts: Texts): Pick<Example, 'texts' | 'todayAt'> | undefined {
   const todayAt: string[] = [];
@@ -67,14 +63,8 @@ export function exampleOn(calculator: Calculator, texts: Texts, todayDay: number
   const moved = movedTo(todayDay, calculator.inputs, texts);
   if (!moved) return { texts, todayAt: [], isExampleDates: false };
   const { values, problems } = readForm(calculator.inputs, moved.texts);
-  if (problems.length > 0 || 'refusals' in calculator.run(values)) return { texts, todayAt: [], isExampleDates: true };
+  // One that runs long would hold up its page for a second: that it takes the moved dates of every day is left to the laws.
+  const isRefused = (): boolean => calculator.runs !== 'long' && 'refusals' in calculator.run(values);
+  if (problems.length > 0 || isRefused()) return { texts, todayAt: [], isExampleDates: true };
   return { ...moved, isExampleDates: false };
 }
-
-/** So long after its day a copy is seldom still in use; a clock that far on is more likely wrong. */
-const longestYears = 3;
-/** Is the device's clock likely wrong? By a copy built on that day; one day before it may be another time zone. */
-export const isDoubtful = (todayDay: number, builtDay: number): boolean =>
-  todayDay < builtDay - 1 || todayDay > sameDayIn(builtDay, yearOf(builtDay) + longestYears);
-/** Stands above the dates while the clock is doubted, beside a field for the right day. */
-export const clockQuestion = (todayDay: number): string => `This device says ${printDay(todayDay)}. Is that today?`;

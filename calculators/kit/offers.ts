@@ -153,6 +153,7 @@ export const offers = {
   'layer.stones': amount('pct', 'Stones in the layer'),
   'rain.station': { kind: 'months', unit: 'in', label: 'Median rain of the nearest station' },
   'rain.from': word('What a normal rain is taken from'),
+  'rain.yearsFrom': word('Whether the rain record holds years enough to run through'),
   'rain.record': { kind: 'record', label: 'Rain record' },
   'rain.soFar': amount('in', 'Rain so far'),
   'rain.lastReading': amount('in', 'Last reading of the gauge'),
@@ -164,6 +165,7 @@ export const offers = {
   'record.secondHeight': amount('in', 'Second height'),
   'record.between': amount('d', 'Days between the two heights'),
   'earlier.beside': word('Whether an earlier visit tested this pasture'),
+  'earlier.alike': { kind: 'yesNo', label: 'Whether an earlier test was made alike' },
   'earlier.rate': amount('in/hr', 'Rate at an earlier visit'),
 } as const satisfies Readonly<Record<string, Offer>>;
 

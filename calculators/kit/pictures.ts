@@ -143,6 +143,12 @@ export interface Bars<K extends string = string, C extends string = string> exte
   readonly usualSays: string;
   readonly shortSays: string;
 }
+/** Rows that lack readings are hatched: those whose column `of` holds more than `above`. `says` stands under the picture where there is one. */
+export interface Gaps<C extends string = string> {
+  readonly of: C;
+  readonly above: number;
+  readonly says: string;
+}
 /** Curves over a common axis: the first, which two managements are compared by, then others to read it against. */
 export interface Lines<K extends string = string, C extends string = string, N extends string = string> extends Where {
   readonly kind: 'lines';
@@ -164,6 +170,7 @@ export interface Strip<K extends string = string, C extends string = string, N e
   readonly lanes: readonly { readonly of: C; readonly as: 'curve' | 'bars' }[];
   /** A cut through the ground on the chosen day: it names columns of the rows as well, and its layers are the chosen row alone. */
   readonly face: Face<N, FaceLayers<K, C, N>>;
+  readonly gaps?: Gaps<C>;
 }
 export type PlainPicture = Face | Shares | Spans | Bars | Lines | Strip;
 
@@ -172,8 +179,11 @@ const subjects = ['water', 'tray', 'lies', 'layers', 'counts', 'hard', 'ring', '
 export type FaceSubject = (typeof subjects)[number];
 export const subjectOf = (picture: Face): FaceSubject | undefined => subjects.find((subject) => picture[subject] !== undefined);
 
+interface Pictured {
+  readonly picture: PlainPicture | undefined;
+  readonly morePictures: readonly PlainPicture[];
+}
+export const allPictures = ({ picture, morePictures }: Pictured): readonly PlainPicture[] => [...(picture ? [picture] : []), ...morePictures];
 /** The pictures of a calculation with these answers, the first one first. */
-export const picturesOf = (
-  { picture, morePictures }: { readonly picture: PlainPicture | undefined; readonly morePictures: readonly PlainPicture[] },
-  values: Readonly<Record<string, unknown>>,
-): readonly PlainPicture[] => [...(picture ? [picture] : []), ...morePictures].filter((each) => isShown(each, values));
+export const picturesOf = (of: Pictured, values: Readonly<Record<string, unknown>>): readonly PlainPicture[] =>
+  allPictures(of).filter((each) => isShown(each, values));

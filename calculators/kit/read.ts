@@ -1,5 +1,5 @@
 import { monthName } from '../units/months.ts';
-import { dayOf, printNumber } from '../units/printQuantity.ts';
+import { dayOf, printNumber, withCommas } from '../units/printQuantity.ts';
 import { type QuantityReading, readQuantity } from '../units/readQuantity.ts';
 import { convert, type UnitName, type UnitSystem, unitIn, units } from '../units/units.ts';
 import type { Cell, ChoiceInput, MonthsInput } from './inputs.ts';
@@ -16,8 +16,8 @@ interface Range {
   readonly default: number;
   readonly whole?: boolean;
 }
-const fourDigits = new Intl.NumberFormat('en-US', { maximumSignificantDigits: 4 });
-const bound = (value: number): string => fourDigits.format(value);
+/** To four digits. */
+const bound = (value: number): string => withCommas(String(Number(value.toPrecision(4))));
 /** The limits as the reader counts. */
 function rangeOf({ min, max, unit }: Range, system: UnitSystem): string {
   const shown = unitIn(system, unit);

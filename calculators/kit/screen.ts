@@ -33,9 +33,26 @@ export interface Layout {
 /** `layers.feel` asks of `layers`. */
 export const inputNameOf = (asked: string): string => asked.split('.')[0] ?? asked;
 
-/** What nobody named folds into one last group, so that every input has its place. */
+/** The group of counts that an input belongs to, if it is one of a tally. */
+export const tallyOf = (input: Input | undefined): string | undefined =>
+  input?.kind === 'number' && input.tool?.kind === 'tally' ? input.tool.group : undefined;
+/** What is drawn with an input: the counts of its tally, or nothing but itself. */
+function drawnWith(inputs: Inputs, key: string): readonly [string, ...string[]] {
+  const group = tallyOf(inputs[key]);
+  if (group === undefined) return [key];
+  const [first = key, ...others] = Object.keys(inputs).filter((each) => tallyOf(inputs[each]) === group);
+  return [first, ...others];
+}
+/** Keys by what is drawn together: a tally whole, where the first of its counts is asked; every other key alone. */
+export const drawnTogether = (inputs: Inputs, keys: readonly string[]): readonly (readonly [string, ...string[]])[] => [
+  ...new Map(keys.map((key) => drawnWith(inputs, key)).map((together) => [together[0], together])).values(),
+];
+
+/** What nobody named folds into one last group, so that every input has its place. One count of a tally brings the others. */
 export function layoutOf(inputs: Inputs, first: readonly (string | readonly string[] | undefined)[] = [], groups: readonly PlainGroup[]): Layout {
-  const slots = first.flatMap((slot) => (slot === undefined ? [] : [typeof slot === 'string' ? [slot] : slot]));
+  const slots = first.flatMap((slot) =>
+    slot === undefined ? [] : typeof slot === 'string' ? drawnWith(inputs, slot).map((each) => [each]) : [slot],
+  );
   const whole = new Set(slots.flat());
   const named = new Set([...whole, ...groups.flatMap((group) => group.inputs)]);
   // A table of which one column is asked keeps its other columns in a group.
@@ -69,24 +86,14 @@ export const isManaged = (input: Input): boolean =>
 /** A table with columns of both has the same rows on both sides. */
 export const hasPlace = (input: Input): boolean => (input.kind === 'rows' ? sharesRows(input) : input.belongsTo === 'place');
 
-/** The group of counts that an input belongs to, if it is one of a tally. */
-export const tallyOf = (input: Input | undefined): string | undefined =>
-  input?.kind === 'number' && input.tool?.kind === 'tally' ? input.tool.group : undefined;
-/** Keys by what is drawn together: a tally whole, where the first of its counts is asked; every other key alone. */
-export function drawnTogether(inputs: Inputs, keys: readonly string[]): readonly (readonly [string, ...string[]])[] {
-  const seen = new Set<string>();
-  return keys.flatMap((key): readonly (readonly [string, ...string[]])[] => {
-    const group = tallyOf(inputs[key]);
-    if (group === undefined) return [[key]];
-    if (seen.has(group)) return [];
-    seen.add(group);
-    const [first = key, ...others] = Object.keys(inputs).filter((each) => tallyOf(inputs[each]) === group);
-    return [[first, ...others]];
-  });
-}
-
 /** What an input hides behind, or what its columns do. */
 export const hidesBehind = (input: Input): readonly string[] => [
   ...Object.keys(input.shownWhen ?? {}),
   ...(input.kind === 'rows' ? Object.values(input.columns).flatMap(({ shownWhen = {} }) => Object.keys(shownWhen)) : []),
 ];
+
+/** Is it asked in a table, or month by month? */
+export const isTable = (input: Input | undefined): boolean => input?.kind === 'rows' || input?.kind === 'months';
+/** What stands open at first, or with some answers. */
+export const askedFirst = (inputs: Inputs, { first }: Layout): Inputs =>
+  Object.fromEntries(Object.entries(inputs).filter(([key]) => first.flat().some((asked) => inputNameOf(asked) === key)));

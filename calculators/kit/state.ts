@@ -94,6 +94,9 @@ export const isShown = (input: { readonly shownWhen?: Input['shownWhen'] }, besi
 const unconfirmed = (label: string): string =>
   `${label}: look over what was understood of it, under the field, and say that it is right. Until then do not rely on the result.`;
 
+/** A hidden record holds nothing: to read one only to leave it out would be felt. */
+const noLines: readonly RecordLine[] = [];
+
 /** Texts to values. A hidden input holds its default, and a test proves that it changes nothing. */
 export function readForm(
   inputs: Inputs,
@@ -144,9 +147,10 @@ export function readForm(
             }),
           ];
         case 'record': {
-          const { lines, problem, isConfirmed } = input.read(shown ? textIn(text) : input.default);
+          if (!shown) return [key, noLines];
+          const { lines, problem, isConfirmed } = input.read(textIn(text));
           const remark = textIn(text) === input.default ? input.standIn : isConfirmed ? undefined : unconfirmed(input.label);
-          if (shown && remark !== undefined)
+          if (remark !== undefined)
             remarks.push({
               lead: textIn(text) === input.default ? 'This record is an example, not yours.' : 'First look over what was understood of the record.',
               life: false,

@@ -4,7 +4,8 @@ import { seededRandom } from '../math/weather/seededRandom.ts';
 import { temperatureDepartures } from '../math/weather/temperatureDepartures.ts';
 import { type WetDayChain, wetDayShare } from '../math/weather/wetDayChain.ts';
 import { wholeWeather } from './filledWeather.ts';
-import { calendarFrom, dayOf, monthOf, type Weather } from './weather.ts';
+import { numberAt } from './flat.ts';
+import { calendarFrom, type Days, dayOf, monthOf, type Weather } from './weather.ts';
 
 /** A month of the year as statistics give it. */
 export interface MonthStatistics {
@@ -40,34 +41,48 @@ function between(months: readonly MonthStatistics[], of: (month: MonthStatistics
   return here + (beside - here) * Math.abs(past);
 }
 
-/**
- * Weather made up from monthly statistics: wet and dry days by the month's chain, temperatures about their usual for the day, cooler by day when it rains.
- * The same seed gives the same days. Such weather has no long droughts, so odds from it are too kind.
- */
-export function generatedWeather(
+const monthAt = ({ months }: WeatherStatistics, month: number): MonthStatistics => needThere('generatedWeather', `month ${month}`, months[month - 1]);
+
+/** Rain of each of these days by the chain of its month, mm. The same seed gives the same rain. */
+export function generatedRain({ months }: WeatherStatistics, monthDay: Int32Array, seed: number): Float64Array {
+  return Float64Array.from(
+    generatedRainMm({ months: Array.from(monthDay, monthOf), chains: months.map((month) => month.rain), random: seededRandom(seed) }),
+  );
+}
+
+/** Temperatures about their usual for the day, cooler by day when it rains. */
+export function generatedTemperatures(
   statistics: WeatherStatistics,
-  { firstYear, years, seed }: { readonly firstYear: number; readonly years: number; readonly seed: number },
-): Weather {
-  const { months } = statistics;
-  const first = { year: firstYear, month: 1, day: 1 };
-  const days = daysInYears(firstYear, years);
-  const { monthDay } = calendarFrom(first, days);
-  const rain = generatedRainMm({ months: Array.from(monthDay, monthOf), chains: months.map((month) => month.rain), random: seededRandom(seed) });
-  // Temperatures draw from a source of their own, so that a change to them leaves the rain as it was.
+  { monthDay, rainMm, seed }: { readonly monthDay: Int32Array; readonly rainMm: Float64Array; readonly seed: number },
+): Pick<Days, 'maxTempC' | 'minTempC'> {
+  // From a source of their own, so that a change to them leaves the rain as it was.
   const departures = temperatureDepartures({ ...statistics, random: seededRandom(seed + 1) });
-  const [maxTempC, minTempC] = [new Float64Array(days), new Float64Array(days)];
-  rain.forEach((rainMm, at) => {
-    const date = needThere('generatedWeather', `day ${at}`, monthDay[at]);
+  const [maxTempC, minTempC] = [new Float64Array(monthDay.length), new Float64Array(monthDay.length)];
+  monthDay.forEach((date, at) => {
     const [month, day] = [monthOf(date), dayOf(date)];
-    const { wetAfterWet, wetAfterDry } = needThere('generatedWeather', `month ${month}`, months[month - 1]).rain;
-    const usual = (of: (month: MonthStatistics) => number): number => between(months, of, month, day);
+    const { wetAfterWet, wetAfterDry } = monthAt(statistics, month).rain;
+    const usual = (of: (month: MonthStatistics) => number): number => between(statistics.months, of, month, day);
     const { high, low } = departures();
     // Measured from the month's share of wet days, the shift of wet days leaves the month's mean where it is.
-    const wetter = (rainMm > 0 ? 1 : 0) - wetDayShare(wetAfterWet, wetAfterDry);
+    const wetter = (numberAt(rainMm, at) > 0 ? 1 : 0) - wetDayShare(wetAfterWet, wetAfterDry);
     const maximum = usual((each) => each.meanMaxTempC) - statistics.wetDayHighDropC * wetter + usual((each) => each.spreadMaxTempC) * high;
     const minimum = usual((each) => each.meanMinTempC) + statistics.wetDayLowRiseC * wetter + usual((each) => each.spreadMinTempC) * low;
     maxTempC[at] = maximum;
     minTempC[at] = Math.min(minimum, maximum - statistics.leastDailyRangeC);
   });
-  return wholeWeather(first, { rainMm: Float64Array.from(rain), maxTempC, minTempC });
+  return { maxTempC, minTempC };
+}
+
+/**
+ * Weather made up from monthly statistics: wet and dry days by the month's chain, and temperatures that go with them. The same seed gives the same days.
+ * Such weather has no long droughts, so odds from it are too kind.
+ */
+export function generatedWeather(
+  statistics: WeatherStatistics,
+  { firstYear, years, seed }: { readonly firstYear: number; readonly years: number; readonly seed: number },
+): Weather {
+  const first = { year: firstYear, month: 1, day: 1 };
+  const { monthDay } = calendarFrom(first, daysInYears(firstYear, years));
+  const rainMm = generatedRain(statistics, monthDay, seed);
+  return wholeWeather(first, { rainMm, ...generatedTemperatures(statistics, { monthDay, rainMm, seed }) });
 }

@@ -24,6 +24,9 @@ export function yearsFrom({ monthDay }: Pick<Calendar, 'monthDay'>, start: Month
   return { period, count: last + 1, whole: Array.from({ length: Math.max(0, wholeCount) }, (_, index) => index + 1) };
 }
 
+/** Days without a reading of rain past which a hay year is not counted. */
+export const mostDaysWithoutRain = 3;
+
 /** Days of each period on which nobody read the rain. */
 export function daysWithoutRain({ madeUp }: Weather, { period, count }: Periods): readonly number[] {
   const days = Array.from({ length: count }, () => 0);
@@ -31,4 +34,12 @@ export function daysWithoutRain({ madeUp }: Weather, { period, count }: Periods)
     if ((needThere('daysWithoutRain', 'day', madeUp[at]) & MADE_UP.noRain) !== 0) days[each] = needThere('daysWithoutRain', 'period', days[each]) + 1;
   });
   return days;
+}
+
+/** Whole hay years of some weather, and those of them whose rain was read. */
+export function yearsIn(weather: Weather, turnOut: MonthDay): { readonly whole: number; readonly counted: number } {
+  const periods = yearsFrom(weather, turnOut);
+  const dry = daysWithoutRain(weather, periods);
+  const counted = periods.whole.filter((period) => needThere('yearsIn', `period ${period}`, dry[period]) <= mostDaysWithoutRain);
+  return { whole: periods.whole.length, counted: counted.length };
 }

@@ -78,7 +78,7 @@ const {
   cover: coverTrace,
 } = TRACE;
 const { cut: cutFlag } = FLAG;
-const { width: widthYear, made: madeYear } = YEAR;
+const { made: madeYear } = YEAR;
 
 /** Nearly the tangent of 1.33 S^1.15 at 4 in, a hair below it: it lies below the curve everywhere. */
 const tangentSlope = 1.8833;
@@ -107,7 +107,7 @@ export function runKernel(plan: Plan, sky: Sky, period: Int32Array, memory: Memo
   const coefficientSpan = grass.fullCoefficient - bareCoefficient;
   const isConverted = abstractionRatio === 0.05;
   const fixedPercent = grass.fixedCoverPercent ?? -1;
-  const { states, sumRows, years, trace } = memory;
+  const { states, sumRows, yearRows, trace } = memory;
   const { daily } = sky;
   const { at: dryAt, step: dryStep } = dry;
   const { at: wetAt, step: wetStep } = wet;
@@ -125,7 +125,8 @@ export function runKernel(plan: Plan, sky: Sky, period: Int32Array, memory: Memo
     const erosivity = numberAt(daily, at + erosivitySky);
     const isCut = (wholeAt(flags, day) & cutFlag) !== 0;
     const ofPeriod = wholeAt(period, day);
-    const grazed = kernelHerd(plan, sky, memory, day, ofPeriod * widthYear);
+    const year = rowAt(yearRows, ofPeriod);
+    const grazed = kernelHerd(plan, sky, memory, day, year);
     const traced = (day - memory.tracedFrom) * paddocks * widthTrace;
     const isTraced = trace !== undefined && traced >= 0 && traced < trace.length;
 
@@ -194,16 +195,33 @@ export function runKernel(plan: Plan, sky: Sky, period: Int32Array, memory: Memo
         sums[soilLostSum] = numberAt(sums, soilLostSum) + lost;
       }
 
-      // Leaves.
-      const store = leafStoreMm * cover;
-      const keptWater = water - runoff;
+      // Leaves, and what reaches the ground below them. On most days no rain falls and nothing drips, and all of it stands as it stood.
       const held = numberAt(state, heldState);
-      const drip = held > store ? held - store : 0;
-      const room = store - (held - drip);
-      const caught = keptWater < room ? keptWater : room;
-      const wetLeaf = held - drip + caught;
-      const dried = wetLeaf < reference ? wetLeaf : reference;
-      const through = keptWater - caught + drip;
+      const store = leafStoreMm * cover;
+      let onLeaves = held;
+      let surface = numberAt(state, surfaceState);
+      let roots = depletion;
+      let wetTop = top;
+      let drainage = 0;
+      if (water > 0 || held > store) {
+        const keptWater = water - runoff;
+        const drip = held > store ? held - store : 0;
+        const room = store - (held - drip);
+        const caught = keptWater < room ? keptWater : room;
+        const through = keptWater - caught + drip;
+        onLeaves = held - drip + caught;
+        surface -= through;
+        if (surface < 0) surface = 0;
+        roots -= through;
+        if (roots < 0) {
+          drainage = -roots;
+          roots = 0;
+          sums[drainageSum] = numberAt(sums, drainageSum) + drainage;
+        }
+        wetTop -= through;
+        if (wetTop < 0) wetTop = 0;
+      }
+      const dried = onLeaves < reference ? onLeaves : reference;
       const left = reference - dried;
 
       // Ground and roots.
@@ -213,11 +231,6 @@ export function runKernel(plan: Plan, sky: Sky, period: Int32Array, memory: Memo
       const bare = 1 - cover;
       const exposed = bare > 0.01 ? bare : 0.01;
       const perExposed = 1 / exposed;
-      const surfaceAfter = numberAt(state, surfaceState) - through;
-      const surface = surfaceAfter > 0 ? surfaceAfter : 0;
-      const rootsAfter = depletion - through;
-      const roots = rootsAfter > 0 ? rootsAfter : 0;
-      const drainage = rootsAfter < 0 ? -rootsAfter : 0;
       const slowed = (evaporable - surface) * numberAt(ground, perSlowingGround);
       const fromGround = (slowed < 1 ? slowed : 1) * (most - basal);
       const limit = exposed * most;
@@ -237,8 +250,6 @@ export function runKernel(plan: Plan, sky: Sky, period: Int32Array, memory: Memo
       }
 
       // The top foot.
-      const topAfter = top - through;
-      const wetTop = topAfter > 0 ? topAfter : 0;
       const belowAfter = roots - wetTop;
       const below = belowAfter < 0 ? 0 : belowAfter < belowAvailable ? belowAfter : belowAvailable;
       const topLeft = rootShareInTop * (topAvailable - wetTop) * numberAt(ground, perTopGround);
@@ -248,7 +259,7 @@ export function runKernel(plan: Plan, sky: Sky, period: Int32Array, memory: Memo
       let evening = wetTop + evaporation + topShare * transpiration;
       if (all - belowAvailable > evening) evening = all - belowAvailable;
       const surfaceEvening = surface + evaporation * perExposed;
-      state[heldState] = wetLeaf - dried;
+      state[heldState] = onLeaves - dried;
       state[surfaceState] = surfaceEvening < evaporable ? surfaceEvening : evaporable;
       state[depletionState] = all < available ? all : available;
       state[topState] = evening < topAvailable ? evening : topAvailable;
@@ -269,15 +280,13 @@ export function runKernel(plan: Plan, sky: Sky, period: Int32Array, memory: Memo
         greenEvening -= cutShare * greenEvening;
         deadEvening -= cutShare * deadEvening;
         litterEvening += cut * (1 - rule.hayKeptShare);
-        const madeAt = ofPeriod * widthYear + madeYear;
-        years[madeAt] = numberAt(years, madeAt) + cut * rule.hayKeptShare * numberAt(ground, areaGround);
+        year[madeYear] = numberAt(year, madeYear) + cut * rule.hayKeptShare * numberAt(ground, areaGround);
         sums[cutSum] = numberAt(sums, cutSum) + cut;
       }
       state[greenState] = greenEvening;
       state[deadState] = deadEvening;
       state[litterState] = litterEvening;
       state[restState] = numberAt(state, restState) + 1;
-      sums[drainageSum] = numberAt(sums, drainageSum) + drainage;
       sums[evaporationSum] = numberAt(sums, evaporationSum) + evaporation;
       sums[transpirationSum] = numberAt(sums, transpirationSum) + transpiration;
       sums[driedSum] = numberAt(sums, driedSum) + dried;
@@ -297,6 +306,6 @@ export function runKernel(plan: Plan, sky: Sky, period: Int32Array, memory: Memo
         trace[t + coverTrace] = cover;
       }
     }
-    kernelEvening(plan, memory, day, ofPeriod, grazed);
+    kernelEvening(plan, memory, day, ofPeriod, year, grazed);
   }
 }

@@ -8,7 +8,6 @@ const { area: areaGround } = GROUND;
 const { eaten: eatenSum, trampled: trampledSum, grazedDays: grazedDaysSum, stubbleBroken: stubbleBrokenSum } = SUM;
 const { width: widthTrace, eaten: eatenTrace } = TRACE;
 const {
-  width: widthYear,
   demand: demandYear,
   eaten: eatenYear,
   grazedDays: grazedDaysYear,
@@ -21,13 +20,12 @@ const { keptShare: keptShareHerd } = HERD;
 const { inSeason: inSeasonFlag } = FLAG;
 
 /** Grazing where the herd is, hay for what it did not get, and the sums of the side. */
-export function kernelEvening(plan: Plan, memory: Memory, day: number, ofPeriod: number, grazed: number): void {
+export function kernelEvening(plan: Plan, memory: Memory, day: number, ofPeriod: number, year: Float64Array, grazed: number): void {
   const { paddocks, grounds } = plan;
   const { management: rule } = plan.side;
-  const { states, years, trace } = memory;
+  const { states, trace } = memory;
   const traced = (day - memory.tracedFrom) * paddocks * widthTrace;
   const isTraced = trace !== undefined && traced >= 0 && traced < trace.length;
-  const y = ofPeriod * widthYear;
   const demand = numberAt(plan.demandLb, day) * numberAt(memory.herd, keptShareHerd);
   let eatenLb = 0;
   if (grazed >= 0) {
@@ -58,8 +56,8 @@ export function kernelEvening(plan: Plan, memory: Memory, day: number, ofPeriod:
     sums[trampledSum] = numberAt(sums, trampledSum) + trampled;
     sums[grazedDaysSum] = numberAt(sums, grazedDaysSum) + 1;
     if (greenLeft + deadLeft < rule.stubbleLbPerAc) sums[stubbleBrokenSum] = numberAt(sums, stubbleBrokenSum) + 1;
-    years[y + eatenYear] = numberAt(years, y + eatenYear) + eatenLb;
-    if (demand > 0) years[y + grazedDaysYear] = numberAt(years, y + grazedDaysYear) + eatenLb / demand;
+    year[eatenYear] = numberAt(year, eatenYear) + eatenLb;
+    if (demand > 0) year[grazedDaysYear] = numberAt(year, grazedDaysYear) + eatenLb / demand;
     if (isTraced) trace[traced + grazed * widthTrace + eatenTrace] = eaten;
   }
   const fed = demand > eatenLb ? demand - eatenLb : 0;
@@ -67,11 +65,11 @@ export function kernelEvening(plan: Plan, memory: Memory, day: number, ofPeriod:
   if (rule.feedPaddock !== undefined) {
     add(rowAt(states, rule.feedPaddock), litterState, (fromBarn - fed) / numberAt(rowAt(grounds, rule.feedPaddock), areaGround));
   }
-  years[y + demandYear] = numberAt(years, y + demandYear) + demand;
-  years[y + fedYear] = numberAt(years, y + fedYear) + fed;
-  years[y + fromBarnYear] = numberAt(years, y + fromBarnYear) + fromBarn;
-  if ((wholeAt(plan.flags, day) & inSeasonFlag) !== 0) years[y + fromBarnInSeasonYear] = numberAt(years, y + fromBarnInSeasonYear) + fromBarn;
-  years[y + daysYear] = numberAt(years, y + daysYear) + 1;
+  year[demandYear] = numberAt(year, demandYear) + demand;
+  year[fedYear] = numberAt(year, fedYear) + fed;
+  year[fromBarnYear] = numberAt(year, fromBarnYear) + fromBarn;
+  if ((wholeAt(plan.flags, day) & inSeasonFlag) !== 0) year[fromBarnInSeasonYear] = numberAt(year, fromBarnInSeasonYear) + fromBarn;
+  year[daysYear] = numberAt(year, daysYear) + 1;
   if (!isTraced) return;
   for (let paddock = 0; paddock < paddocks; paddock += 1) {
     for (let field = 0; field < restState; field += 1) trace[traced + paddock * widthTrace + field] = numberAt(rowAt(states, paddock), field);

@@ -1,4 +1,4 @@
-import { FLAG, GROUND, HERD, numberAt, rowAt, STATE, wholeAt, YEAR } from './flat.ts';
+import { add, FLAG, GROUND, HERD, numberAt, rowAt, STATE, wholeAt, YEAR } from './flat.ts';
 import { type Memory, nowhere } from './memory.ts';
 import type { Plan } from './plan.ts';
 import type { Sky } from './sky.ts';
@@ -23,14 +23,18 @@ const standingIn = (state: Float64Array): number => numberAt(state, greenState) 
 function isShortOfFeed(plan: Plan, { states, herd }: Memory, day: number, monthDay: number, belowDays: number): boolean {
   const { grounds, paddocks } = plan;
   const { stubbleLbPerAc, usableShare, pull } = plan.side.management;
+  const demandLb = numberAt(plan.demandLb, day) * numberAt(herd, keptShareHerd);
+  // More feed than this is enough whatever the last bits say, and the other paddocks need no look; near it, the readable herd's own comparison decides.
+  const amplyLb = (1.001 * belowDays * demandLb) / usableShare;
   let feedLb = 0;
   for (let paddock = 0; paddock < paddocks; paddock += 1) {
     const ground = rowAt(grounds, paddock);
-    if (!isOpenAt(ground, monthDay, pull)) continue;
     const above = standingIn(rowAt(states, paddock)) - stubbleLbPerAc;
-    if (above > 0) feedLb += above * numberAt(ground, areaGround);
+    if (above <= 0 || !isOpenAt(ground, monthDay, pull)) continue;
+    feedLb += above * numberAt(ground, areaGround);
+    if (feedLb > amplyLb) return false;
   }
-  return (usableShare * feedLb) / (numberAt(plan.demandLb, day) * numberAt(herd, keptShareHerd)) < belowDays;
+  return (usableShare * feedLb) / demandLb < belowDays;
 }
 
 function readyAt(plan: Plan, states: readonly Float64Array[], monthDay: number, here: number): number {
@@ -43,10 +47,10 @@ function readyAt(plan: Plan, states: readonly Float64Array[], monthDay: number, 
   for (let step = 1; step <= paddocks; step += 1) {
     paddock += 1;
     if (paddock >= paddocks) paddock = 0;
-    if (paddock === here || !isOpenAt(rowAt(grounds, paddock), monthDay, pull)) continue;
     const state = rowAt(states, paddock);
+    if (paddock === here || numberAt(state, restState) < leastRestDays) continue;
     const mass = standingIn(state);
-    if (numberAt(state, restState) < leastRestDays || mass < entry) continue;
+    if (mass < entry || !isOpenAt(rowAt(grounds, paddock), monthDay, pull)) continue;
     if (next === 'in-order') return paddock;
     if (mass > most) {
       most = mass;
@@ -70,8 +74,8 @@ function tallestAt({ grounds, paddocks, side }: Plan, states: readonly Float64Ar
 }
 
 /** Where the herd goes from `here` on a day in season: stays, moves, or goes where most stands. */
-function goesTo(plan: Plan, memory: Memory, monthDay: number, here: number, year: number): number {
-  const { herd, states, years } = memory;
+function goesTo(plan: Plan, memory: Memory, monthDay: number, here: number, year: Float64Array): number {
+  const { herd, states } = memory;
   const { stubbleLbPerAc, whenShort, mostDaysIn, pull } = plan.side.management;
   const isOpenHere = here >= 0 && isOpenAt(rowAt(plan.grounds, here), monthDay, pull);
   const isAbove = here >= 0 && standingIn(rowAt(states, here)) > stubbleLbPerAc;
@@ -88,12 +92,12 @@ function goesTo(plan: Plan, memory: Memory, monthDay: number, here: number, year
   }
   if (next < 0 && isStaying) next = tallestAt(plan, states, monthDay);
   herd[daysInHerd] = 1;
-  if (next >= 0) years[year + movesYear] = numberAt(years, year + movesYear) + 1;
+  if (next >= 0) add(year, movesYear, 1);
   return next;
 }
 
-/** `herdMorning` over flat arrays. Gives the paddock grazed today, or `nowhere`; `year` is where the sums of the day's period begin. */
-export function kernelHerd(plan: Plan, sky: Sky, memory: Memory, day: number, year: number): number {
+/** `herdMorning` over flat arrays. Gives the paddock grazed today, or `nowhere`; `year` holds the sums of the day's period. */
+export function kernelHerd(plan: Plan, sky: Sky, memory: Memory, day: number, year: Float64Array): number {
   const { herd } = memory;
   const { pullBelowDays, sale } = plan.side.management;
   const flag = wholeAt(plan.flags, day);
@@ -111,7 +115,7 @@ export function kernelHerd(plan: Plan, sky: Sky, memory: Memory, day: number, ye
   const isGrazing = (flag & inSeasonFlag) !== 0 && numberAt(herd, isPulledHerd) === 0 && isWanting && numberAt(herd, keptShareHerd) > 0;
   if (isGrazing && pullBelowDays > 0 && isShortOfFeed(plan, memory, day, monthDay, pullBelowDays)) {
     herd[isPulledHerd] = 1;
-    memory.years[year + pulledOnYear] = monthDay;
+    year[pulledOnYear] = monthDay;
     herd[paddockHerd] = nowhere;
     return nowhere;
   }

@@ -10,8 +10,9 @@ export interface Memory {
   /** `SUM.width` numbers a paddock and period, and their rows. */
   readonly sums: Float64Array;
   readonly sumRows: readonly Float64Array[];
-  /** `YEAR.width` numbers a period. */
+  /** `YEAR.width` numbers a period, and their rows. */
   readonly years: Float64Array;
+  readonly yearRows: readonly Float64Array[];
   /** `TRACE.width` numbers a paddock and day, from `tracedFrom` on; nothing where no day is drawn. */
   readonly trace: Float64Array | undefined;
   readonly tracedFrom: number;
@@ -43,12 +44,14 @@ export function memoryOf(
   { start = usualStart, tracedFrom = 0, tracedDays = 0 }: { readonly start?: Start; readonly tracedFrom?: number; readonly tracedDays?: number } = {},
 ): Memory {
   const sums = new Float64Array(periods * plan.paddocks * SUM.width);
+  const years = new Float64Array(periods * YEAR.width);
   return {
     states: statesOf(plan, start),
     herd: restingHerd(),
     sums,
     sumRows: rowsOf(sums, SUM.width),
-    years: new Float64Array(periods * YEAR.width),
+    years,
+    yearRows: rowsOf(years, YEAR.width),
     trace: tracedDays > 0 ? new Float64Array(tracedDays * plan.paddocks * TRACE.width) : undefined,
     tracedFrom,
   };

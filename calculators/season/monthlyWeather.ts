@@ -1,6 +1,6 @@
 import { need, needThere } from '../math/need.ts';
 import { chainFromMonth } from '../math/weather/chainFromMonth.ts';
-import { generatedWeather } from './generatedWeather.ts';
+import { generatedWeather, type WeatherStatistics } from './generatedWeather.ts';
 import type { Weather } from './weather.ts';
 
 /** A usual year in twelve lines, as stations print it: rain, days with rain, high and low. */
@@ -34,27 +34,28 @@ export function usualByMonth({
   return lengths.map((_, month) => (hottest + coldest) / 2 + ((hottest - coldest) / 2) * Math.cos((2 * Math.PI * (month - warmest)) / 12));
 }
 
-/** Years made up from a usual year. Coldest and warmest month set when temperatures scatter most and least. The same throw gives the same years. */
-export function monthlyWeather(months: readonly UsualMonth[], { years, seed }: { readonly years: number; readonly seed: number }): Weather {
-  need('monthlyWeather', 'months.length', months.length, { atLeast: 12, atMost: 12 });
+/** What a usual year says of days. Coldest and warmest month set when temperatures scatter most and least. */
+export function usualStatistics(months: readonly UsualMonth[]): WeatherStatistics {
+  need('usualStatistics', 'months.length', months.length, { atLeast: 12, atMost: 12 });
   const highs = months.map(({ highF }) => highF);
   const [coldest, warmest] = [Math.min(...highs), Math.max(...highs)];
-  return generatedWeather(
-    {
-      ...scatter,
-      months: months.map(({ rainIn, wetDays, highF, lowF }, index) => {
-        const days = needThere('monthlyWeather', `month ${index + 1}`, lengths[index]);
-        const warm = warmest > coldest ? (highF - coldest) / (warmest - coldest) : 1;
-        const spread = (spreadF.winter + (spreadF.summer - spreadF.winter) * warm) * perF;
-        return {
-          rain: chainFromMonth({ rainMm: rainIn * mmPerIn, wetDays, days }),
-          meanMaxTempC: celsius(highF),
-          meanMinTempC: celsius(lowF),
-          spreadMaxTempC: spread,
-          spreadMinTempC: spread * 0.9,
-        };
-      }),
-    },
-    { firstYear, years, seed },
-  );
+  return {
+    ...scatter,
+    months: months.map(({ rainIn, wetDays, highF, lowF }, index) => {
+      const days = needThere('usualStatistics', `month ${index + 1}`, lengths[index]);
+      const warm = warmest > coldest ? (highF - coldest) / (warmest - coldest) : 1;
+      const spread = (spreadF.winter + (spreadF.summer - spreadF.winter) * warm) * perF;
+      return {
+        rain: chainFromMonth({ rainMm: rainIn * mmPerIn, wetDays, days }),
+        meanMaxTempC: celsius(highF),
+        meanMinTempC: celsius(lowF),
+        spreadMaxTempC: spread,
+        spreadMinTempC: spread * 0.9,
+      };
+    }),
+  };
 }
+
+/** Years made up from a usual year. The same throw gives the same years. */
+export const monthlyWeather = (months: readonly UsualMonth[], { years, seed }: { readonly years: number; readonly seed: number }): Weather =>
+  generatedWeather(usualStatistics(months), { firstYear, years, seed });

@@ -6,6 +6,7 @@ import { retentionIn } from '../math/runoff/retentionIn.ts';
 import { FLAG, numberAt, TRACE, wholeAt } from './flat.ts';
 import type { Outcome } from './run.ts';
 import { type Sky, skyDay } from './sky.ts';
+import type { Weather } from './weather.ts';
 
 const nothing = -1;
 
@@ -74,7 +75,7 @@ export function paddockDay(outcome: Outcome, sky: Sky, day: number, paddock: num
 }
 
 /** One hay year in spans of days: sums of what falls and is fed, the state on the last day of each. Means over the grazed acres. */
-export function stripOf(outcome: Outcome, sky: Sky, year: number, spanDays: number) {
+export function stripOf(outcome: Outcome, { sky, weather }: { readonly sky: Sky; readonly weather: Weather }, year: number, spanDays: number) {
   const { periods, plan } = outcome;
   const wanted = needThere('stripOf', `hay year ${year}`, periods.whole[year]);
   const first = periods.period.indexOf(wanted);
@@ -94,6 +95,8 @@ export function stripOf(outcome: Outcome, sky: Sky, year: number, spanDays: numb
     const runoffMm = sum((day) => over(day, TRACE.runoff));
     return {
       day: from,
+      /** Days whose rain or temperature nobody read. */
+      filledDays: days.filter((day) => weather.madeUp[day] !== 0).length,
       waterMm,
       runoffMm,
       soakedMm: waterMm - runoffMm,

@@ -1,11 +1,9 @@
 import { needThere } from '../math/need.ts';
 import { numberAt, SUM, wholeAt, YEAR } from './flat.ts';
-import { daysWithoutRain } from './hayYears.ts';
+import { daysWithoutRain, mostDaysWithoutRain } from './hayYears.ts';
 import type { Outcome } from './run.ts';
 import type { MonthDay, Weather } from './weather.ts';
 
-/** Days without a reading of rain past which a hay year is not counted. */
-const mostDaysWithoutRain = 3;
 /** The first hay years still remember a made-up start. */
 const rememberingYears = 3;
 const lbPerTon = 2000;

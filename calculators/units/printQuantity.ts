@@ -1,26 +1,44 @@
 import { dayMs } from './days.ts';
+import { shortMonthName } from './months.ts';
 import { convert, type UnitName, type UnitSystem, unitIn, units } from './units.ts';
 
-// Kept, since making one takes longer than using it a hundred times.
-const formats = new Map<number, Intl.NumberFormat>();
-function formatOf(places: number): Intl.NumberFormat {
-  const format = formats.get(places) ?? new Intl.NumberFormat('en-US', { minimumFractionDigits: places, maximumFractionDigits: places });
-  formats.set(places, format);
-  return format;
+/**
+ * Fixed places, halves away from zero, by the digits that people see: 1.005 is 1.01. `Intl` prints the same, as a test holds, but making its first format
+ * takes a slow phone a tenth of a second or two, before which no form can answer.
+ */
+function fixed(value: number, places: number): string {
+  const scaled = Math.abs(value) * 10 ** places;
+  // Anywhere but at a half the platform's own rounding says the same, and sooner.
+  if (Math.abs((scaled % 1) - 0.5) > 1e-4) return value.toFixed(places);
+  const text = String(Math.abs(value));
+  // Where digits are so small or large that they come with an exponent, nobody looks for a half.
+  const rounded = text.includes('e') ? value : Math.sign(value) * Number(`${Math.round(Number(`${text}e${places}`))}e-${places}`);
+  return rounded.toFixed(places);
 }
+
+/** `1,234.5` for `1234.5`. */
+export function withCommas(number: string): string {
+  if (number.length < 4) return number;
+  const [whole = '', part] = number.split('.');
+  const grouped = whole.replace(/\d(?=(?:\d{3})+$)/g, '$&,');
+  return part === undefined ? grouped : `${grouped}.${part}`;
+}
+
+/** A number with the digits that it has, thousandths at most: `1,234.5`. */
+export const printAsIs = (value: number): string => withCommas(String(Number(fixed(value, 3))));
 
 /** A number as it is told with so many digits, still a number. */
 export function roundedTo(value: number, digits: number): number {
   const step = 10 ** -digits;
   const rounded = digits < 0 ? Math.round(value / step) * step : value;
-  return Number(formatOf(Math.max(0, digits)).format(rounded).replaceAll(',', ''));
+  return Number(fixed(rounded, Math.max(0, digits)));
 }
 
 /** How a number is told: `digits` after the point, or before it when negative (−2: to hundreds). */
 export function printNumber(value: number, digits: number): string {
   const step = 10 ** -digits;
   const rounded = digits < 0 ? Math.round(value / step) * step : value;
-  const text = formatOf(Math.max(0, digits)).format(Math.abs(rounded));
+  const text = withCommas(fixed(Math.abs(rounded), Math.max(0, digits)));
   return rounded < 0 && /[1-9]/.test(text) ? `−${text}` : text;
 }
 
@@ -59,12 +77,20 @@ export function printQuantity(value: number, unit: UnitName, digits: number, sys
   return printIn(convert(value, unit, shown), shown, digitsIn(digits, unit, shown));
 }
 
-const dayParts = { timeZone: 'UTC', year: 'numeric', month: 'short', day: 'numeric' } as const;
-const dayFormat = new Intl.DateTimeFormat('en-US', dayParts);
-const weekdayFormat = new Intl.DateTimeFormat('en-US', { ...dayParts, weekday: 'short' });
+const weekdays = ['Sun', 'Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat'];
 
 /** A day number (days since 1970-01-01) as people write it: `Mon, Mar 2, 2026`. */
-export const printDay = (day: number, weekday = false): string => (weekday ? weekdayFormat : dayFormat).format(new Date(day * dayMs));
+export function printDay(day: number, weekday = false): string {
+  const date = new Date(day * dayMs);
+  const told = `${shortMonthName(date.getUTCMonth())} ${date.getUTCDate()}, ${date.getUTCFullYear()}`;
+  return weekday ? `${weekdays[date.getUTCDay()]}, ${told}` : told;
+}
+
+/** The time of the device's day: `3:05 PM`. */
+export function printClock(now: Date): string {
+  const hour = now.getHours();
+  return `${hour % 12 || 12}:${String(now.getMinutes()).padStart(2, '0')} ${hour < 12 ? 'AM' : 'PM'}`;
+}
 
 export const isoDay = (day: number): string => new Date(day * dayMs).toISOString().slice(0, 10);
 

@@ -26,7 +26,7 @@ export default defineCalculator({
   lead: 'Walk a hundred steps, tap what lies at your toe each time, and read how much of the ground is covered and how far the count can be off.',
   searchWords:
     'bare ground, step point, pace transect, boot tip, line transect, residue cover, plant base, basal cover, litter, hydrologic condition, pasture monitoring',
-  first: ['plantCount', 'litterCount', 'rockCount', 'bareCount'],
+  first: ['plantCount'],
   groups: [{ title: 'The pasture', inputs: ['country', 'grazing'], summary: '{country}, {grazing}' }],
   compares: { as: 'share', points: 'stepsCount', misses: 'bareCount' },
   quantities: {

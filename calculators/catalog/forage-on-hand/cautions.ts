@@ -1,5 +1,5 @@
 import { faultsAt } from '../../asks/faults.ts';
-import type { Refusal } from '../../kit/define.ts';
+import type { Refusal } from '../../kit/refusals.ts';
 import { plateFault } from './compute.ts';
 import { type inputs, isByHeight, isClipping } from './inputs.ts';
 

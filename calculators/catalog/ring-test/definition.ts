@@ -51,7 +51,7 @@ export default defineCalculator({
     { title: 'An earlier visit or another place', inputs: ['beside', 'others', 'alike'], summary: '{beside}, rings of {others}, {alike}' },
   ],
   quantities,
-  compares: { as: 'ratio', rows: 'lines', column: 'ringInPerHr', alike: ['boreIn', 'fillWaterMl', 'waterMl'] },
+  compares: { as: 'ratio', rows: 'lines', column: 'ringInPerHr', alike: ['boreIn', 'fillWaterMl', 'waterMl'], judgedBy: ['judged', 'judged'] },
   results: [
     { of: 'judged', said: 'for this test', when: ({ judged }) => judged !== 'judged' },
     ranged('middleInPerHr', ['straightLowInPerHr', 'straightHighInPerHr'], {

@@ -105,5 +105,6 @@ export const inputs = {
     short: ['done alike', 'not done alike'],
     help: 'If not, the change may come from the weather or from whoever poured.',
     shownWhen: { beside: ['visit', 'place'] },
+    offeredBy: 'earlier.alike',
   }),
 };

@@ -1,13 +1,15 @@
-import { caution, defineCalculator, ranged, shown } from '../../kit/define.ts';
+import { caution, defineCalculator, ranged, shown, shownWhen } from '../../kit/define.ts';
 import { compute, computeBySteps } from './compute.ts';
 import { type Asked, inputs } from './inputs.ts';
-import { fitsOf } from './place.ts';
+import { fitsOf, hasYears, weatherKeys } from './place.ts';
 import { quantities } from './quantities.ts';
 import { steps } from './steps.ts';
 
 /** Nights are colder than days, and the hottest month is hotter than the coldest. */
 const isInOrder = ({ coldHighF, coldLowF, hotHighF, hotLowF }: Asked): boolean =>
   coldLowF < coldHighF && hotLowF < hotHighF && coldHighF < hotHighF && coldLowF < hotLowF;
+
+const isFitted = (asked: Asked): boolean => isInOrder(asked) && hasYears(asked);
 
 export default defineCalculator({
   slug: 'season',
@@ -36,13 +38,18 @@ export default defineCalculator({
       say: 'The nights of the coldest month must be colder than those of the hottest.',
     },
     {
+      at: 'rainRecord',
+      when: (asked) => isInOrder(asked) && !hasYears(asked),
+      say: 'This record holds fewer than six hay years, from turn-out to turn-out, with no more than three days of unread rain in each. Put a longer one in, or let the years be made up.',
+    },
+    {
       at: 'usualForageLbPerAc',
-      when: (asked) => isInOrder(asked) && fitsOf(asked).kind === 'yield-too-high',
+      when: (asked) => isFitted(asked) && fitsOf(asked).kind === 'yield-too-high',
       say: 'This yield does not go with this rain, soil and season: no growth makes so much there. Look at the yield, the months and how deep roots go.',
     },
     {
       at: 'usualHayTonPerAc',
-      when: (asked) => isInOrder(asked) && fitsOf(asked).kind === 'hay-too-high',
+      when: (asked) => isFitted(asked) && fitsOf(asked).kind === 'hay-too-high',
       say: 'So much hay does not go with this rain, soil and these cutting days: no growth makes it there. Look at the yield, the days and the months.',
     },
   ],
@@ -66,11 +73,7 @@ export default defineCalculator({
       inputs: ['barnTon', 'mostBoughtTon', 'shortOfTenCount', 'carriedPercent', 'feedingLossPercent', 'moisturePercent'],
       summary: '{barnTon} meant to stand there, {mostBoughtTon} at most bought, {feedingLossPercent} lost in feeding, {moisturePercent} water',
     },
-    {
-      title: 'The weather',
-      inputs: ['monthRainIn', 'monthWetDays', 'coldHighF', 'coldLowF', 'hotHighF', 'hotLowF', 'latitude', 'runYears', 'throwCount'],
-      summary: '{runYears} made up from usual months, {latitude}, throw {#throwCount}',
-    },
+    { title: 'The weather', inputs: weatherKeys, summary: '{weatherFrom}, {rainRecord}, {runYears} of them, {latitude}, throw {#throwCount}' },
     {
       title: 'Ground and hay meadow',
       inputs: [
@@ -117,13 +120,14 @@ export default defineCalculator({
       says: 'of the hay years; the chance in any year may then be {low} to {high}',
       same: 'the chance in any year may then be {low}',
     }),
+    shownWhen(({ weatherFrom }) => weatherFrom === 'record', 'weatherIs', 'leftOutCount', 'unreadDays', 'madeUpTempPercent', 'bridgedTempPercent'),
     shown('yearsCount', 'bound', 'medianNeedTon', 'seasonNeedTon', 'cropTon', 'filledShortCount'),
     ranged('carriedShortCount', ['carriedLowPercent', 'carriedHighPercent'], {
       says: '{low} to {high} a year; years of a carried barn lean on one another, so the true range is wider',
       same: '{low} a year; years of a carried barn lean on one another, so the true range is wider',
     }),
     shown('grazedDays', 'movesCount', 'grownLbPerAc', 'eatenLbPerAc', 'stressDays', 'brokenDays', 'coverPercent', 'runoffIn', 'soilLostTonPerAc'),
-    shown('barns', 'years', 'weeks'),
+    shown('barns', 'orders', 'years', 'weeks'),
   ],
   picture: {
     kind: 'strip',
@@ -135,6 +139,11 @@ export default defineCalculator({
       { of: 'weekStandingLbPerAc', as: 'curve' },
       { of: 'weekFedTon', as: 'bars' },
     ],
+    gaps: {
+      of: 'weekFilledDays',
+      above: 0,
+      says: 'Hatched: weeks with days on which nobody read the rain or the temperature. What stands there is a stand-in.',
+    },
     face: {
       kind: 'face',
       coverPercent: 'weekCoverPercent',
@@ -179,7 +188,22 @@ export default defineCalculator({
       say: 'With no short year at all in fewer than 29 years, the chance of one could still be above one in ten. Read the range of the chance, not the count alone.',
       source: 'clopper-pearson-1934',
     }),
-    caution(() => true, {
+    caution(({ leftOutCount }) => leftOutCount > 0, {
+      lead: 'Some hay years lack readings of rain and are not counted.',
+      say: 'More than three days of their rain were not read. If the gauge stood unread in dry times, these odds are too kind. Ask a station near by for those days.',
+      source: 'our own',
+    }),
+    caution(({ weatherIs }) => weatherIs === 'months', {
+      lead: 'The record’s totals are laid on made-up days.',
+      say: 'The rain of each month is its own, but on which days it fell is drawn from your usual months. Runoff and soil loss hang on single storms and can be off either way. A daily record tells more.',
+      source: 'our own',
+    }),
+    caution(({ weatherIs, madeUpTempPercent }) => weatherIs !== 'made-up' && madeUpTempPercent >= 50, {
+      lead: 'Temperatures are made up: a hot drought was worse than this shows.',
+      say: 'The rain is the record’s own, but heat and frost follow your usual months. Droughts are often hotter than usual and take more water, so the worst years here are too kind.',
+      source: 'our own',
+    }),
+    caution(({ weatherIs }) => weatherIs === 'made-up', {
       lead: 'Made-up years hold no long droughts: these odds are too kind.',
       say: 'Each day here is drawn from the usual of its month. True droughts last, and come in runs of years. Keep more than this says.',
       source: 'richardson-1984',
@@ -196,6 +220,7 @@ export default defineCalculator({
     'Big paddocks look too evenly grazed: distance to water, and what stock pass over, are left out.',
     'Cold is left out: a bad winter takes 5 to 10 percent more hay.',
     'Days of thirst are no score. A bare paddock wants less water, and has fewer of them. Read them beside what grew.',
+    'A long gap in a record is bridged with made-up rain, so that the years after it don’t begin on a drought that nobody saw. A hay year with more than three unread days is not counted.',
     'Springs, creeks and bottoms that water themselves grow better than here.',
   ],
   note: ({ shortCount, yearsCount }, show) =>
@@ -215,6 +240,7 @@ export default defineCalculator({
     'geng-1986',
     'briske-2008',
     'clopper-pearson-1934',
+    'kunsch-1989',
   ],
   topic: 'ahead',
   order: 20,

@@ -1,7 +1,10 @@
+import { exampleRain } from '../../asks/exampleRain.ts';
 import { hayMoisturePercent } from '../../asks/hay.ts';
+import { rainGauge } from '../../asks/rainGauge.ts';
 import { grazingStock, stockKind } from '../../asks/stock.ts';
 import { allRibbons } from '../../asks/textures.ts';
 import { choice, date, months, number, type ValuesOf, yesNo } from '../../kit/inputs.ts';
+import { laterRecord } from '../../kit/record/laterRecord.ts';
 
 const stockKinds = ['cow-nursing', 'cow-dry', 'bull', 'heifer', 'stocker', 'ewe-nursing', 'ewe-dry', 'doe', 'horse'] as const;
 
@@ -31,9 +34,28 @@ const placeInputs = {
       ['ewe-nursing', 60],
     ],
   }),
+  weatherFrom: choice('Years of weather', 'made-up', {
+    options: {
+      'made-up': { label: 'Made up from usual months', short: 'made-up years' },
+      record: { label: 'Those of my own rain record', short: 'years of a record' },
+    },
+    offeredBy: 'rain.yearsFrom',
+    help: 'A record takes six hay years or more. It holds the true dry spells of one place; made-up years hold none that last.',
+  }),
+  rainRecord: laterRecord({
+    ...rainGauge,
+    maxRows: 60_000,
+    takesTemperatures: true,
+    default: exampleRain,
+    standIn: 'This is the rain of the invented Two Bench place, not yours. Put your own record in, here or after opening a link.',
+    shownWhen: { weatherFrom: 'record' },
+    help: 'Paste it, or type a day and its rain on each line: 2026-03-02, 0.45. A year and its twelve months work too. Highs and lows beside the rain are used where a line above names them.',
+    ask: 'No record of your own? Ask the nearest weather station for its daily rain, thirty years of it. It is still not your rain.',
+    offeredBy: 'rain.record',
+  }),
   monthRainIn: months('Rain in a usual month', 'P_m', 'in', [0, 40], [2.2, 2.1, 3.2, 3.9, 4.9, 4.6, 2.9, 2.5, 3.1, 3.2, 2.9, 2.4], {
     offeredBy: 'rain.station',
-    help: 'Every weather station prints it, with the days of rain and the temperatures, as its normals.',
+    help: 'Every weather station prints it, with the days of rain and the temperatures, as its normals. Beside a record it only fills what was not read.',
   }),
   monthWetDays: months('Days with rain in a usual month', 'n_m', 'd', [0.1, 28], [9.1, 8.7, 10.7, 11.2, 11.9, 10.2, 7.6, 6.8, 7.7, 7.6, 8.6, 8.8], {
     help: 'Days with a hundredth of an inch or more.',
@@ -62,6 +84,7 @@ const placeInputs = {
   }),
   runYears: number('Years of weather to make up', 'n_y', 'yr', [6, 60], 30, {
     isSetting: true,
+    shownWhen: { weatherFrom: 'made-up' },
     whole: true,
     step: 5,
     help: 'Fewer than 30 cannot tell a need of one year in ten. More made-up years tell no more of your place than its months do.',
@@ -137,7 +160,7 @@ const placeInputs = {
     isSetting: true,
     help: 'Below it they take less. Guides for humid pasture print 1,200.',
   }),
-  shownYearCount: number('Hay year to draw', 'n_d', 'count', [1, 60], 12, {
+  shownYearCount: number('Hay year to draw', 'n_d', 'count', [1, 200], 12, {
     isSetting: true,
     whole: true,
     help: 'Counted from the first. The table under the answer has them all.',

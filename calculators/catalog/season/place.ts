@@ -1,7 +1,10 @@
 import { needThere } from '../../math/need.ts';
-import { monthlyWeather, usualByMonth } from '../../season/monthlyWeather.ts';
+import { sumOf } from '../../math/special/sumOf.ts';
+import { yearsIn } from '../../season/hayYears.ts';
+import { monthlyWeather, type UsualMonth, usualByMonth } from '../../season/monthlyWeather.ts';
 import { climateDefaults, grassDefaults, grazingDefaults } from '../../season/parameters.ts';
 import { type Fitted, fitted, type Pasture } from '../../season/pasture.ts';
+import { type Recorded, recordedWeather } from '../../season/recordedWeather.ts';
 import type { MonthDay } from '../../season/weather.ts';
 import { growthTemperatures } from '../../tables/growthTemperatures.ts';
 import type { Asked } from './inputs.ts';
@@ -31,8 +34,10 @@ function climateOf({ grass, referenceRatio, latitude }: Pick<Asked, 'grass' | 'r
   return { ...place, startF: startF.value, bestFromF: bestFromF.value, bestToF: bestToF.value, stopF: stopF.value, flushLow: 1, flushHigh: 1 };
 }
 
-/** All that the place is built of, and nothing that one side may have alone. */
-const placeKeys = [
+/** What the weather of all years is made of. */
+export const weatherKeys = [
+  'weatherFrom',
+  'rainRecord',
   'monthRainIn',
   'monthWetDays',
   'coldHighF',
@@ -42,6 +47,10 @@ const placeKeys = [
   'latitude',
   'runYears',
   'throwCount',
+] as const satisfies readonly (keyof Asked)[];
+/** All that the place is built of, and nothing that one side may have alone. */
+const placeKeys = [
+  ...weatherKeys,
   'grass',
   'referenceRatio',
   'texture',
@@ -65,15 +74,28 @@ const placeKeys = [
 ] as const satisfies readonly (keyof Asked)[];
 type PlaceAsked = Pick<Asked, (typeof placeKeys)[number]>;
 
-function build(asked: PlaceAsked): Pasture {
-  const { monthRainIn, monthWetDays, latitude } = asked;
-  const isSouth = latitude.startsWith('south');
+/** A usual year in twelve lines. */
+function usualMonths(asked: PlaceAsked): readonly UsualMonth[] {
+  const { monthRainIn, monthWetDays } = asked;
+  const isSouth = asked.latitude.startsWith('south');
   const high = usualByMonth({ coldest: asked.coldHighF, hottest: asked.hotHighF, isSouth });
   const low = usualByMonth({ coldest: asked.coldLowF, hottest: asked.hotLowF, isSouth });
   const at = (list: readonly number[], month: number): number => needThere('season', `month ${month + 1}`, list[month]);
-  const months = monthRainIn.map((rainIn, month) => ({ rainIn, wetDays: at(monthWetDays, month), highF: at(high, month), lowF: at(low, month) }));
+  return monthRainIn.map((rainIn, month) => ({ rainIn, wetDays: at(monthWetDays, month), highF: at(high, month), lowF: at(low, month) }));
+}
+const recordOf = (asked: PlaceAsked): Recorded | undefined =>
+  asked.weatherFrom === 'record'
+    ? recordedWeather(
+        asked.rainRecord.map(({ amount, ...line }) => ({ ...line, amountIn: amount })),
+        usualMonths(asked),
+        asked.throwCount,
+      )
+    : undefined;
+
+function build(asked: PlaceAsked, recorded: Recorded | undefined): Pasture {
+  const isSouth = asked.latitude.startsWith('south');
   return {
-    weather: monthlyWeather(months, { years: asked.runYears, seed: asked.throwCount }),
+    weather: recorded?.weather ?? monthlyWeather(usualMonths(asked), { years: asked.runYears, seed: asked.throwCount }),
     climate: climateOf(asked),
     ground: {
       texture: asked.texture,
@@ -104,26 +126,54 @@ function build(asked: PlaceAsked): Pasture {
   };
 }
 
-// Two managements share a place, and a form is computed again at each key: the last few places are kept with what they were fitted to.
-const keptPlaces = 4;
+// Two managements share a place, and a form is computed again at each key: the last few places are kept with what they were fitted to. A day of them takes
+// about 100 bytes, so they are counted by days: four of the longest that the form makes up, one of a record of centuries.
+const keptDays = 4 * 60 * 366;
 interface Kept {
   readonly place: Pasture;
+  readonly recorded: Recorded | undefined;
   fits?: Fitted;
 }
 const kept = new Map<string, Kept>();
+// A record of thousands of lines is known by itself, not by what is in it.
+const records = new WeakMap<object, number>();
+let recordsSeen = 0;
+function recordNumber(lines: Asked['rainRecord']): number {
+  if (lines.length === 0) return 0;
+  const found = records.get(lines) ?? ++recordsSeen;
+  records.set(lines, found);
+  return found;
+}
 function keptOf(asked: Asked): Kept {
-  const key = JSON.stringify(placeKeys.map((name) => asked[name]));
-  const found = kept.get(key) ?? { place: build(asked) };
+  const key = JSON.stringify(placeKeys.map((name) => (name === 'rainRecord' ? recordNumber(asked.rainRecord) : asked[name])));
+  const found = kept.get(key) ?? built(asked);
   kept.delete(key);
   kept.set(key, found);
-  for (const [oldest] of kept) {
-    if (kept.size <= keptPlaces) break;
+  let days = sumOf([...kept.values()], ({ place }) => place.weather.days);
+  for (const [oldest, { place }] of kept) {
+    if (days <= keptDays || oldest === key) break;
     kept.delete(oldest);
+    days -= place.weather.days;
   }
   return found;
 }
 
+function built(asked: Asked): Kept {
+  const recorded = recordOf(asked);
+  return { recorded, place: build(asked, recorded) };
+}
+
 export const placeOf = (asked: Asked): Pasture => keptOf(asked).place;
+/** How the record became days; nothing where the years are made up. */
+export const recordedOf = (asked: Asked): Recorded | undefined => keptOf(asked).recorded;
+
+/** Fewer hay years say next to nothing of a need of one year in ten. */
+const fewestRecordedYears = 6;
+/** Whether the record holds years enough; made-up ones always do. */
+export const hasYears = (asked: Asked): boolean => {
+  const recorded = recordedOf(asked);
+  return recorded === undefined || yearsIn(recorded.weather, monthDayOf(asked.turnOutDay)).counted >= fewestRecordedYears;
+};
 /** Its sky, and the growth that gives its usual yields; or which of the two yields no growth can give. */
 export function fitsOf(asked: Asked): Fitted {
   const found = keptOf(asked);

@@ -2,6 +2,15 @@ import { stockLinesTable } from '../../asks/stock.ts';
 import { amount, day, table, word } from '../../kit/quantities.ts';
 
 export const quantities = {
+  weatherIs: word('Years of weather', {
+    'made-up': 'Made up from usual months',
+    days: 'Of the record, its days as they were read',
+    months: 'Of the record, its totals laid on made-up days',
+  }),
+  leftOutCount: amount('Hay years left out, rain missing', 'n_o', 'count', 0),
+  unreadDays: amount('Days on which nobody read the rain', 'n_u', 'd', 0),
+  madeUpTempPercent: amount('Days with made-up temperatures', 'q_m', 'pct', 0),
+  bridgedTempPercent: amount('Days with temperatures filled in', 'q_b', 'pct', 0),
   hayDryTon: amount('The same, dry', 'B_d', 'ton', 0),
   hayTon: amount('Hay to have in the barn each fall', 'B_n', 'ton', 0),
   shortCount: amount('Years in which that was not enough', 'n_{short}', 'count', 0),
@@ -20,6 +29,17 @@ export const quantities = {
     barnLowPercent: amount('Chance, low end', 'p_l', 'pct', 0),
     barnHighPercent: amount('Chance, high end', 'p_u', 'pct', 0),
   }),
+  orders: table(
+    'The carried barn through the same years in other orders',
+    ['blockYearsCount', 'orderMeanCount', 'orderLeastCount', 'orderMostCount', 'orderOfCount'],
+    {
+      blockYearsCount: amount('Years kept together', 'n_k', 'count', 0),
+      orderMeanCount: amount('Years short, on average', 'n_a', 'count', 1),
+      orderLeastCount: amount('Fewest', 'n_a', 'count', 0),
+      orderMostCount: amount('Most', 'n_a', 'count', 0),
+      orderOfCount: amount('of', 'n', 'count', 0),
+    },
+  ),
   filledShortCount: amount('Short years of your own barn, filled every fall', 'n_f', 'count', 0),
   carriedShortCount: amount('Short years of your own barn, leftovers carried', 'n_c', 'count', 0),
   carriedLowPercent: amount('Carried barn: chance, low end', 'p_{cl}', 'pct', 0),
@@ -48,6 +68,7 @@ export const quantities = {
       'yearBrokenDays',
       'yearRunoffIn',
       'yearSoilTonPerAc',
+      'yearUnreadDays',
       'start',
     ],
     {
@@ -62,6 +83,7 @@ export const quantities = {
       yearBrokenDays: amount('Stubble broken', 'D_b', 'd', 0),
       yearRunoffIn: amount('Ran off', 'Q', 'in', 1),
       yearSoilTonPerAc: amount('Soil lost', 'E', 'ton/ac', 1),
+      yearUnreadDays: amount('Rain not read', 'n_u', 'd', 0),
       start: word('Made-up start', { 'made-up': 'still remembers it', 'worn-off': '' }),
     },
   ),
@@ -77,6 +99,7 @@ export const quantities = {
       'weekCoverPercent',
       'weekGrownLbPerAc',
       'weekFedTon',
+      'weekFilledDays',
     ],
     {
       weekDay: day('Week from'),
@@ -92,6 +115,7 @@ export const quantities = {
       weekCoverPercent: amount('Ground covered', 'c', 'pct', 0),
       weekGrownLbPerAc: amount('Grown', 'G', 'lb/ac', 0),
       weekFedTon: amount('Hay eaten, dry', 'F', 'ton', 2),
+      weekFilledDays: amount('Not read and filled in', 'n_f', 'd', 0),
     },
   ),
   workedDay: day('The day worked through'),

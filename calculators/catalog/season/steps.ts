@@ -10,6 +10,22 @@ const handbook = 'allen-1998';
 const isHere = ({ herdOn }: Values): boolean => herdOn === 'here';
 
 export const steps: Working<Values, Results> = [
+  lookup('weatherIs', {
+    says: 'Days of a record are used as they were read. A total over several days is laid on them as rain lies in the one of sixty made-up years that comes nearest to it on those dates.',
+    source: day,
+  }),
+  lookup('madeUpTempPercent', {
+    says: 'Highs and lows of the record are used. Dates that it has in no year take what is drawn about the usual months, cooler on a wet day.',
+    source: 'richardson-1984',
+  }),
+  lookup('bridgedTempPercent', {
+    says: 'Gaps of up to five days take a straight line between the days beside them, longer ones the mean of the same dates in the other years.',
+    source: day,
+  }),
+  lookup('leftOutCount', {
+    says: 'A hay year with more than three days of unread rain is not counted. Up to three such days in a row run dry; a longer stretch runs with made-up rain, so that the years after it begin with grass.',
+    source: day,
+  }),
   tabulate('stockLines', { ...stockLinesStep, sums: { herdLbPerDay: 'lineLbPerDay' } }),
   formula('stubbleLbPerAc', tex`\q{stubbleIn} \times \q{densityLbPerAcIn}`, { says: 'The stubble in pounds.', source: 'common practice' }),
   lookup('hayDryTon', {
@@ -29,6 +45,11 @@ export const steps: Working<Values, Results> = [
   lookup('bound', {
     says: 'Years without one short year that would still leave a chance of one in ten: under 5 percent from the 29th on.',
     source: 'clopper-pearson-1934',
+  }),
+
+  lookup('carriedShortCount', {
+    says: 'The years in their own order. What their order does stands in the table: two hundred drawings of as many years, two, three or four kept together. They show scatter and never narrow the range: no drawing makes up for years that nobody saw.',
+    source: 'kunsch-1989, moving blocks',
   }),
 
   // One day worked through.

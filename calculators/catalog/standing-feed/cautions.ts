@@ -1,4 +1,4 @@
-import type { Refusal } from '../../kit/define.ts';
+import type { Refusal } from '../../kit/refusals.ts';
 import { fromStartPercentOf, waitMonthsOf } from './compute.ts';
 import type { inputs } from './inputs.ts';
 

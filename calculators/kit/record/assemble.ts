@@ -1,4 +1,5 @@
 import { firstOfMonth, yearOf } from '../../units/days.ts';
+import { printNumber } from '../../units/printQuantity.ts';
 import type { AmountCell } from './amounts.ts';
 import { counted, linesSaid } from './linesSaid.ts';
 import type { RecordLine } from './recordLine.ts';
@@ -137,7 +138,7 @@ export function assemble({ cells, isMonthly, blank, unlisted, afterBlanks, twice
     });
   if (traces > 0) told.push(`A trace counts as read and too little to measure: ${counted(traces, 'time')}.`);
   if (codes > 0) told.push(`A mark or code such as M, - or −9999 counts as not read: ${counted(codes, 'time')}.`);
-  if (totals > 0) told.push(`Totals over several days, shared evenly among them: ${totals.toLocaleString('en-US')}.`);
+  if (totals > 0) told.push(`Totals over several days, shared evenly among them: ${printNumber(totals, 0)}.`);
   return { lines, problem, asks, told, ...(largest === undefined ? {} : { largest }), missing: missingByYear(lines, list) };
 }
 

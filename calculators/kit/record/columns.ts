@@ -40,6 +40,9 @@ export interface Layout {
   /** Whether their names say that they hold rain. */
   readonly isNamed: boolean;
   readonly flag: number | undefined;
+  /** Columns of the day’s high and low temperature, where a line names them. */
+  readonly high: number | undefined;
+  readonly low: number | undefined;
 }
 
 const isYear = (cell: string | undefined): boolean => /^(?:1[789]|2[01])\d\d$/.test(cell?.trim() ?? '');
@@ -61,6 +64,8 @@ const named = {
   rain: /rain|precip|prcp|prec\b|ppt|pcp|\brr\b|gauge|moisture|amount|total/i,
   notRain: /snow|days?\b.*(?:rain|wet)|prob|chance|duration|intensity|rate|flag|attr|qual|normal/i,
   flag: /flag|attr|qual|code/i,
+  high: /^\W*(?:t(?:emp(?:erature)?)?\W*(?:max(?:imum)?|high)|(?:max(?:imum)?|high)(?:\W+(?:air\W+)?t(?:emp(?:erature)?)?)?)\b/i,
+  low: /^\W*(?:t(?:emp(?:erature)?)?\W*(?:min(?:imum)?|low)|(?:min(?:imum)?|low)(?:\W+(?:air\W+)?t(?:emp(?:erature)?)?)?)\b/i,
 } as const;
 /** `rainIn` and `rain_in` as words. */
 const words = (cell: string): string => cell.replace(/([a-z])([A-Z])/g, '$1 $2').replaceAll('_', ' ');
@@ -121,6 +126,8 @@ export function layoutOf(rows: Table): Layout | undefined {
       rain: dates.is === 'months' ? [dates.first] : rain,
       isNamed: dates.is === 'months' || inNames.length > 0,
       flag: others.find((column) => named.flag.test(head[column] ?? '')),
+      high: others.find((column) => named.high.test(words(head[column] ?? ''))),
+      low: others.find((column) => named.low.test(words(head[column] ?? ''))),
     };
   }
   return undefined;

@@ -29,7 +29,7 @@ export function faultsOf(
   return cells.flatMap((cell, index): readonly Fault[] => {
     const found = read[index];
     const say = found && faultOf(found, cell);
-    return say === undefined ? [] : [{ cell: index, line: cell.line, say: `${input.label}, line ${cell.line.toLocaleString('en-US')}: ${say}` }];
+    return say === undefined ? [] : [{ cell: index, line: cell.line, say: `${input.label}, line ${printNumber(cell.line, 0)}: ${say}` }];
   });
 }
 
@@ -42,7 +42,7 @@ export function saidOfFaults(faults: readonly Fault[], cellCount: number, answer
   const leavesOut = answers['bad'] === 'not-read';
   const question = {
     name: 'bad',
-    ask: `${count === 1 ? 'A line' : `${count.toLocaleString('en-US')} lines`} cannot be read. Mend ${count === 1 ? 'it' : 'them'} in the text, or`,
+    ask: `${count === 1 ? 'A line' : `${printNumber(count, 0)} lines`} cannot be read. Mend ${count === 1 ? 'it' : 'them'} in the text, or`,
     options: [{ value: 'not-read', label: 'Count as not read' }],
     answer: leavesOut ? 'not-read' : '',
   };

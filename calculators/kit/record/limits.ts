@@ -1,3 +1,5 @@
+import { printNumber } from '../../units/printQuantity.ts';
+
 /** A hundred years of days with several columns take under 3 MB. */
 export const largestText = 10_000_000;
 /** Wide enough for a weather station's own file with a column for each thing that it measures. */
@@ -8,7 +10,7 @@ const longestCell = 1000;
 /** No day and no amount is written longer. What is longer is not looked at further: it could only cost time. */
 export const longestRead = 60;
 
-const told = (count: number): string => count.toLocaleString('en-US');
+const told = (count: number): string => printNumber(count, 0);
 const [newline, carriageReturn] = ['\n'.charCodeAt(0), '\r'.charCodeAt(0)];
 
 const tooMuch = (what: string, most: number, of: string): string =>

@@ -7,4 +7,7 @@ export interface RecordLine {
   readonly amount: number;
   /** Days that the amount covers, the last of them `day`: a total over several days, a whole month. Left out for one day. */
   readonly days?: number;
+  /** The day’s temperatures, °F, where the record has them and the form takes them. */
+  readonly highF?: number;
+  readonly lowF?: number;
 }

@@ -7,6 +7,8 @@ export interface RecordLimits {
   readonly min: number;
   readonly max: number;
   readonly maxRows: number;
+  /** Highs and lows beside the rain are used too. */
+  readonly takesTemperatures?: true;
 }
 /** Something about a record that its text does not settle, or that a person may settle otherwise. */
 export interface Question {

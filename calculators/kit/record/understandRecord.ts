@@ -1,3 +1,4 @@
+import { printNumber } from '../../units/printQuantity.ts';
 import type { Counting } from './amounts.ts';
 import { splitAnswers } from './answers.ts';
 import { type Layout, layoutOf, type Table, tableOf } from './columns.ts';
@@ -6,9 +7,11 @@ import { datedCells } from './datedCells.ts';
 import { dateOrder } from './dateOrder.ts';
 import { faultsOf, saidOfFaults } from './faults.ts';
 import { withGaps } from './gaps.ts';
+import { nothingRead } from './nothingRead.ts';
 import { columnWords, rainColumn } from './rainColumn.ts';
 import type { RecordLine } from './recordLine.ts';
 import { nothingSaid, type Question, type RecordLimits } from './said.ts';
+import { temperaturesIn, type Warmth } from './temperatures.ts';
 
 /** What was understood of a record's text, for people to look over before they trust a number from it. */
 export interface Understood {
@@ -27,17 +30,6 @@ export interface Understood {
   readonly missing: readonly { readonly year: number; readonly days: number }[];
   readonly isConfirmed: boolean;
 }
-const empty = {
-  lines: [],
-  questions: [],
-  told: [],
-  isMonthly: false,
-  dateColumn: '',
-  rainColumn: '',
-  counting: 'in',
-  missing: [],
-  isConfirmed: false,
-} as const;
 
 type LaidOut = { readonly rows: Table; readonly cutAt: string; readonly layout: Layout } | { readonly problem: string };
 /** The text cut into rows, and what its columns hold. */
@@ -46,7 +38,7 @@ function layOut({ label, maxRows }: RecordLimits, body: string): LaidOut {
   const table = tableOf(body, maxRows);
   if ('problem' in table) return { problem: `${label}: ${table.problem}` };
   const count = table.rows.filter((row) => row.some((cell) => cell.trim() !== '')).length;
-  if (count > maxRows) return { problem: `${label} has ${count.toLocaleString('en-US')} lines; ${maxRows.toLocaleString('en-US')} is the most.` };
+  if (count > maxRows) return { problem: `${label} has ${printNumber(count, 0)} lines; ${printNumber(maxRows, 0)} is the most.` };
   const layout = layoutOf(table.rows);
   if (layout) return { ...table, layout };
   return {
@@ -54,11 +46,13 @@ function layOut({ label, maxRows }: RecordLimits, body: string): LaidOut {
   };
 }
 
+const withWarmth = (line: RecordLine, warmth: Warmth | undefined): RecordLine => (line.days === undefined && warmth ? { ...line, ...warmth } : line);
+
 /** Reads a record's text as far as it goes and tells how. */
 export function understandRecord(input: RecordLimits, text: string): Understood {
   const { answers, body } = splitAnswers(text);
   const laidOut = layOut(input, body);
-  if ('problem' in laidOut) return { ...empty, problem: laidOut.problem };
+  if ('problem' in laidOut) return { ...nothingRead, problem: laidOut.problem };
   const { rows, cutAt, layout } = laidOut;
 
   const column = rainColumn(input, layout, answers);
@@ -78,11 +72,17 @@ export function understandRecord(input: RecordLimits, text: string): Understood 
     answers,
   );
 
-  const said = [column, dating, counted, faulty, filled];
+  const warm = input.takesTemperatures ? temperaturesIn(rows, layout, counted.cells, cutAt, answers) : undefined;
+  const said = [column, dating, counted, faulty, filled, ...(warm ? [warm] : [])];
   const noAmount = filled.lines.length === 0 ? `${input.label}: no line of it gives an amount of rain.` : undefined;
   const problem = said.find((each) => each.problem !== undefined)?.problem ?? noAmount;
   return {
-    lines: problem === undefined ? filled.lines : [],
+    lines:
+      problem !== undefined
+        ? []
+        : warm && warm.byDay.size > 0
+          ? filled.lines.map((line) => withWarmth(line, warm.byDay.get(line.day)))
+          : filled.lines,
     ...(problem === undefined ? {} : { problem }),
     questions: said.flatMap(({ questions }) => questions),
     told: said.flatMap(({ told }) => told),
