@@ -1,5 +1,8 @@
-import { useEffect, useState } from 'preact/hooks';
-import { type Calculator, noteOf, type Outcome } from '../kit/define.ts';
+import { useState } from 'preact/hooks';
+import type { Calculator, Outcome } from '../kit/define.ts';
+import { noteOf } from '../kit/note.ts';
+import { helpText } from './helpText.ts';
+import { officeOnPage } from './officeOnPage.ts';
 
 /** What is kept: figures that other forms open with, or the result as it stands. */
 export type KeptAs = 'place' | 'result';
@@ -11,7 +14,8 @@ interface ActionsProps {
   readonly outcome: Outcome;
   readonly other: Outcome | null;
   readonly titles: readonly [string, string];
-  readonly address?: (link: string) => string;
+  /** There once the form is live. Gives nothing where no other device could open it. */
+  readonly address?: (link: string) => string | undefined;
   /** Prints once the handout is ready. */
   readonly onPrint?: () => void;
   /** Before every note: which place, pasture and day, and by whom. Never in a link. */
@@ -35,63 +39,76 @@ const keepWords = [
   ['place', 'Keep as my place'],
   ['result', 'Keep this result'],
 ] as const;
+const noLink = 'These pages are open from a disk, where no other device could follow a link. Send the note, or print the sheet.';
 const withoutRecord = 'The record is not in the link: send its file along.';
 
+/** Whose figures they are, and whose copy of these pages worked them out. */
+const headed = (heading: string | undefined): string | undefined => linesOf([heading, officeOnPage().office]) || undefined;
+const linesOf = (parts: readonly (string | undefined)[]): string => parts.filter((each) => each !== undefined && each !== '').join('\n');
 /** What people take along: the link, the note, the sheet, the dates. */
 export function Actions({ calculator, link, outcome, other, titles, address, onPrint = () => window.print(), heading, onKeep }: ActionsProps) {
-  const [told, setTold] = useState('');
+  // Told of these answers alone: others take it away.
+  const [told, setTold] = useState({ words: '', of: link });
+  const tell = (words: string) => setTold({ words, of: link });
+  const isLive = address !== undefined;
   const whole = address?.(link);
   const hasRecord = Object.values(calculator.inputs).some(({ kind }) => kind === 'record');
-  useEffect(() => setTold(''), [link]);
   const copy = async (text: string, what: string) => {
     try {
       await navigator.clipboard.writeText(text);
-      setTold(`${what} copied.${hasRecord ? ` ${withoutRecord}` : ''}`);
+      tell(`${what} copied.${hasRecord && whole !== undefined ? ` ${withoutRecord}` : ''}`);
     } catch {
-      setTold(`This browser does not let a page copy. Mark it here: ${text}`);
+      tell(`This browser does not let a page copy. Mark it here: ${text}`);
     }
   };
   return (
     <div class="actions">
       <p class="actions-row">
-        <button type="button" disabled={whole === undefined} onClick={() => void copy(whole ?? '', 'Link')}>
-          Copy link
-        </button>
+        {(!isLive || whole !== undefined) && (
+          <button type="button" disabled={!isLive} onClick={() => void copy(whole ?? '', 'Link')}>
+            Copy link
+          </button>
+        )}
         <button
           type="button"
-          disabled={whole === undefined}
+          disabled={!isLive}
           onClick={() =>
             void copy(
-              [...[heading() ?? []].flat(), noteOf(calculator, outcome, other, titles), whole ?? '', ...(hasRecord ? [withoutRecord] : [])].join(
-                '\n',
-              ),
+              linesOf([
+                headed(heading()),
+                noteOf({ ...calculator, weighsOnPeople: false }, outcome, other, titles),
+                calculator.weighsOnPeople ? helpText(officeOnPage().officeLines) : undefined,
+                whole,
+                whole !== undefined && hasRecord ? withoutRecord : undefined,
+              ]),
               'Note',
             )
           }
         >
           Copy note
         </button>
-        <button type="button" disabled={whole === undefined} onClick={onPrint}>
+        <button type="button" disabled={!isLive} onClick={onPrint}>
           Print
         </button>
         {keepWords.map(([as, words]) => (
           <button
             type="button"
             key={as}
-            disabled={whole === undefined}
+            disabled={!isLive}
             onClick={({ currentTarget }) => onKeep?.(currentTarget.closest('section') ?? currentTarget, as)}
           >
             {words}
           </button>
         ))}
         {calculator.hasCalendar && outcome.calendar.length > 0 && (
-          <button type="button" disabled={whole === undefined} onClick={() => void saveCalendar(calculator, outcome, heading())}>
+          <button type="button" disabled={!isLive} onClick={() => void saveCalendar(calculator, outcome, headed(heading()))}>
             Dates for a calendar
           </button>
         )}
       </p>
+      {isLive && whole === undefined && <p>{noLink}</p>}
       <p class="told" role="status">
-        {told}
+        {told.of === link ? told.words : ''}
       </p>
     </div>
   );

@@ -1,18 +1,14 @@
 import type { ComponentChildren } from 'preact';
 import type { Calculator, Outcome } from '../kit/define.ts';
-import type { UnitSystem } from '../units/units.ts';
-import { Big, type Figure, figureAlone, figureBetween, leadOf, rangeBetween } from './Answer.tsx';
+import { Big, type Figure, leadOf } from './Answer.tsx';
 import type { Stamp } from './stamp.ts';
-
-/** The figure that stands large: of one side, or between two. */
-export const figureFor = (calculator: Calculator, outcome: Outcome, other: Outcome | null, system: UnitSystem): Figure | undefined =>
-  other ? figureBetween({ calculator, outcome, other, system }) : figureAlone({ calculator, outcome, system });
 
 interface AnswerBlockProps {
   readonly calculator: Calculator;
   readonly outcome: Outcome | null;
-  readonly other: Outcome | null;
-  readonly system: UnitSystem;
+  /** Of two sides the range between them; of one its own stands in its outcome. */
+  readonly between: string | undefined;
+  readonly isBoth: boolean;
   readonly figure: Figure | undefined;
   readonly stamp: Stamp;
   /** Clears the example, or brings it back. */
@@ -22,9 +18,9 @@ interface AnswerBlockProps {
 }
 
 /** Whose figures, the answer, its range. */
-export function AnswerBlock({ calculator, outcome, other, system, figure, stamp, action, waiting }: AnswerBlockProps) {
+export function AnswerBlock({ calculator, outcome, between, isBoth, figure, stamp, action, waiting }: AnswerBlockProps) {
   const lead = outcome && leadOf(calculator, outcome);
-  const range = outcome && (other ? rangeBetween({ calculator, outcome, other, system }) : lead && outcome.shorts[lead.of]);
+  const range = outcome && (isBoth ? between : lead && outcome.shorts[lead.of]);
   return (
     <div class={`answer is-${stamp.is}`}>
       <p class="stamp-line">

@@ -7,30 +7,27 @@ import { Leads } from './Leads.tsx';
 import { ResultsList } from './ResultsList.tsx';
 import { RowsResults } from './RowsResults.tsx';
 
-/** All results, tables, what to take along. */
-export function Below({
-  link,
-  address,
-  leadAddress,
-  onPrint,
-  onKeep,
-  headingOf,
-  ...pictured
-}: PicturesProps & {
+export interface BelowProps extends PicturesProps {
   readonly link: string;
-  readonly address?: (link: string) => string;
+  /** The whole address of a link, for copying; gives nothing where no other device could open it. Not there before the form is live. */
+  readonly address?: (link: string) => string | undefined;
+  /** The whole address of what a result leads to. */
   readonly leadAddress?: (led: Led) => string;
   readonly onPrint?: () => void;
-  readonly onKeep: OnKeep | undefined;
-  readonly headingOf: ((placeTitle: string | undefined) => string | undefined) | undefined;
-}) {
+  /** Offers to keep what stands in the form, in a box below the result. */
+  readonly onKeep?: OnKeep;
+  /** Before a note: whose figures these are, with what the place that is open says. */
+  readonly headingOf?: (placeTitle: string | undefined) => string | undefined;
+}
+/** All results, tables, what to take along. */
+export function Below({ link, address, leadAddress, onPrint, onKeep, headingOf, ...pictured }: BelowProps) {
   const { told, calculator } = pictured;
   const { outcome, other, system, titles, form } = told;
   return useMemo(() => {
     if (!outcome) return null;
     const sides = { calculator, outcome, other, titles, system };
     return (
-      <div class="below">
+      <>
         <section class="results">
           <h2>All results</h2>
           <ResultsList {...sides} />
@@ -48,12 +45,12 @@ export function Below({
             other={other}
             titles={titles}
             heading={() => headingOf?.(told.place?.title)}
-            onKeep={onKeep}
+            {...(onKeep === undefined ? {} : { onKeep })}
             {...(address === undefined ? {} : { address })}
             {...(onPrint === undefined ? {} : { onPrint })}
           />
         </section>
-      </div>
+      </>
     );
   }, [told, link, address === undefined]);
 }

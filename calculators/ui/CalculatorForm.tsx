@@ -1,85 +1,25 @@
-import type { FunctionComponent, RefObject } from 'preact';
-import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
-import type { Calculator, Outcome } from '../kit/define.ts';
-import type { Led } from '../kit/leads.ts';
+import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { toLink } from '../kit/link.ts';
 import { askedNow, drawnTogether, inputNameOf } from '../kit/screen.ts';
-import { canCompare, type Form, isShown, type Texts } from '../kit/state.ts';
-import type { UnitSystem } from '../units/units.ts';
-import type { OnKeep } from './Actions.tsx';
-import { AnswerBlock, figureFor } from './AnswerBlock.tsx';
-import { Below } from './Below.tsx';
+import { canCompare, isShown } from '../kit/state.ts';
+import { figureAlone } from './Answer.tsx';
+import { AnswerBlock } from './AnswerBlock.tsx';
 import { Cautions } from './Cautions.tsx';
-import { Differs } from './Differs.tsx';
 import { Fields } from './Fields.tsx';
-import { nobody, type Opening, ownOf, type SideNames, useHeld, useLater, useSame, useSettled } from './formState.ts';
+import type { CalculatorFormProps } from './formProps.ts';
+import { nobody, type Opening, ownOf, useHeld, useLater, useSame, useSettled } from './formState.ts';
 import { Group } from './Groups.tsx';
 import { InView } from './InView.tsx';
-import { LaterPart } from './LaterPart.tsx';
-import type { DrawPicture } from './pictures/loadPicture.tsx';
-import type { AloneProps, PlaceMarks, SideProps, Told as ToldOf, Tools, Whose } from './props.ts';
-import type { Records } from './RecordField.tsx';
-import { otherTexts, type RanSide, sideTitles, type UseSide, useSide } from './sides.ts';
+import { useParts } from './parts.ts';
+import type { SideProps, Told as ToldOf } from './props.ts';
+import { otherTexts, type RanSide, useSide } from './sides.ts';
 import { stampOf } from './stamp.ts';
-import type { ToolStore } from './tools/keptTool.ts';
-import { isTouched, type Touched, touchedBy } from './touched.ts';
+import { isTouched, touchedBy } from './touched.ts';
+import { useTall } from './useTall.ts';
 import { Waiting } from './Waiting.tsx';
 
-export interface Change {
-  readonly link: string;
-  readonly form: Form;
-  readonly system: UnitSystem;
-  readonly touched: Touched;
-  readonly linked: Touched;
-  readonly blank: Touched;
-  readonly today: ReadonlyMap<string, Whose>;
-  readonly placed: Touched;
-  readonly filled?: string | undefined;
-  readonly place: PlaceMarks | undefined;
-  readonly names: SideNames;
-  readonly outcome: Outcome | null;
-  readonly other: Outcome | null;
-}
-export interface Reach {
-  /** Puts texts into fields, whether they stand open or not, and says of these paths from whose values. */
-  readonly fill: (texts: Texts, paths: readonly string[], filled: string) => void;
-  readonly open: (opening: Opening) => void;
-  /** What `onChange` is told a little later: for when there is no later. */
-  readonly now: () => Change;
-}
-export interface CalculatorFormProps {
-  readonly calculator: Calculator;
-  /** Begins every id on the page that is this form's. */
-  readonly id: string;
-  /** Applied before the first paint. The first render is always the default, for it must equal the built page. */
-  readonly open?: () => Opening | null;
-  readonly onChange?: (change: Change) => void;
-  /** The whole address of a link, for copying. */
-  readonly address?: (link: string) => string;
-  /** The whole address of what a result leads to. */
-  readonly leadAddress?: (led: Led) => string;
-  readonly onPrint?: () => void;
-  readonly onSystem?: (system: UnitSystem) => void;
-  /** Offers to keep what stands in the form, in a box below the result. */
-  readonly onKeep?: OnKeep | undefined;
-  /** Before a note: whose figures these are, with what the place that is open says. */
-  readonly headingOf?: (placeTitle: string | undefined) => string | undefined;
-  /** Hands out what can be done to the form from outside. */
-  readonly onLive?: (reach: Reach) => void;
-  /** Draws a record, and keeps it, for a definition that asks for one. */
-  readonly records?: Records['draw'];
-  readonly keepRecord?: Exclude<Records['keep'], undefined>;
-  /** Draws the picture that a definition has, if it has one. */
-  readonly Picture?: DrawPicture | undefined;
-  /** Draws the tools that a definition names. */
-  readonly tools?: Tools['draw'];
-  /** Where they keep their state. */
-  readonly store?: ToolStore;
-  /** Computes a side where that takes long. */
-  readonly useRan?: UseSide | undefined;
-  /** Runs what differs, or what is unsure, one at a time. */
-  readonly Alone?: FunctionComponent<AloneProps> | undefined;
-}
+const noTitles: readonly [string, string] = ['', ''];
+const noComparing = 'What compares two managements has not come. Try again where there is signal.';
 const nothing: RanSide = { outcome: null, problems: [] };
 
 /** The picture follows the answer at the end of a run of keys; tables, the working and the link a little behind it. */
@@ -88,37 +28,31 @@ const restMs = 90;
 
 /** Form and results of ANY calculator: the answer first. */
 export function CalculatorForm(props: CalculatorFormProps) {
-  const {
-    calculator,
-    id,
-    open,
-    onChange,
-    address,
-    leadAddress,
-    onPrint,
-    onSystem,
-    onLive,
-    Picture,
-    tools,
-    store,
-    records,
-    keepRecord,
-    useRan = useSide,
-    Alone,
-  } = props;
+  const { calculator, id, open, onChange, onTold, onSystem, onLive, parts = {}, built, store, records, keepRecord, useRan = useSide, Alone } = props;
   const { inputs, layout } = calculator;
   const [held, act] = useHeld(calculator);
   const { form, system, touched, blank, linked, today, placed, filled, place, names } = held;
   const [notices, setNotices] = useState<readonly string[]>([]);
+  const { tables, two, tools, withAll } = useParts(parts, inputs);
+  const tellMissing = () => setNotices([noComparing]);
   // What only works with a script is switched on after the first render, which must equal the built page attribute by attribute.
   const [isLive, setLive] = useState(false);
   useLayoutEffect(() => {
     setLive(true);
     const take = (opening: Opening) => {
-      act.open(opening);
-      setNotices(opening.notices);
+      const put = () => {
+        act.open(opening);
+        setNotices(opening.notices);
+      };
+      if (opening.form.that) withAll(put, tellMissing);
+      else put();
     };
-    onLive?.({ fill: act.fill, open: take, now: () => ({ ...newest.current, link: toLink(calculator, newest.current.form) }) });
+    onLive?.({
+      fill: act.fill,
+      open: take,
+      now: () => ({ ...newest.current, link: toLink(calculator, newest.current.form) }),
+      bringParts: () => withAll(() => undefined),
+    });
     const opening = open?.();
     if (opening) take(opening);
   }, []);
@@ -129,8 +63,12 @@ export function CalculatorForm(props: CalculatorFormProps) {
   const outcome = isComputed ? mine.outcome : null;
   const other = isComputed ? (theirs?.outcome ?? null) : null;
   const problems = [...mine.problems, ...(theirs?.problems ?? []).filter(({ at }) => !mine.problems.some((each) => each.at === at))];
-  const differing = useMemo(() => sideTitles(calculator, form.this, thatTexts, system), [form, system]);
-  const figure = useMemo(() => (outcome ? figureFor(calculator, outcome, other, system) : undefined), [outcome, other, system]);
+  const differing = useMemo(() => two?.sideTitles(calculator, form.this, thatTexts, system) ?? noTitles, [form, system, two]);
+  const [figure, between] = useMemo(() => {
+    const told = outcome && { calculator, outcome, system };
+    if (!told) return [];
+    return other ? [two?.figureBetween({ ...told, other }), two?.rangeBetween({ ...told, other })] : [figureAlone(told)];
+  }, [outcome, other, system, two]);
   const titles = [names[0] || 'This', names[1] || 'That'] as const;
   // What is told a little behind the answer belongs together.
   const now = useMemo(
@@ -142,6 +80,7 @@ export function CalculatorForm(props: CalculatorFormProps) {
   const told = useLater(now, pictureMs);
   const settled = useLater(told, restMs);
   const link = useMemo(() => toLink(calculator, settled.form), [settled.form]);
+  useLayoutEffect(() => onTold?.(told), [told]);
   useLayoutEffect(() => {
     onChange?.({ ...settled, link });
   }, [settled]);
@@ -175,6 +114,7 @@ export function CalculatorForm(props: CalculatorFormProps) {
     problems: thisSide.told,
     whoseOf: whose(''),
     canAddRows: true,
+    tables,
     records: records && { draw: records, keep: isLive ? keepRecord : undefined },
     onTexts: (texts, at) => {
       thisSide.onType(at);
@@ -225,19 +165,21 @@ export function CalculatorForm(props: CalculatorFormProps) {
         <AnswerBlock
           {...common}
           outcome={outcome}
-          other={other}
+          between={between}
+          isBoth={other !== null}
           figure={figure}
           stamp={stamp}
           action={action}
           waiting={<Waiting id={id} inputs={inputs} problems={problems} isBlank={(at) => blank.has(at)} />}
         />
         {mine.running ?? theirs?.running}
-        <LaterPart told={told} calculator={calculator} id={id} Picture={Picture} />
+        {/* In a browser this and what stands below stay as they were built until their own script has come. */}
+        <div class="pictured">{built && <built.LaterPart told={told} calculator={calculator} id={id} Picture={built.Picture} />}</div>
       </div>
       <section class="asks">
         <h2 class="asks-title">{thatTexts ? 'What differs' : 'Put your own in'}</h2>
-        {thatTexts ? (
-          <Differs
+        {thatTexts && two ? (
+          <two.Differs
             mine={{
               ...side,
               onTexts: (texts, at) => {
@@ -281,7 +223,12 @@ export function CalculatorForm(props: CalculatorFormProps) {
           />
         ))}
         {(thatTexts !== null || canCompare(inputs, form.this)) && (
-          <button type="button" class={thatTexts ? 'wide-button is-quiet' : 'wide-button'} disabled={!isLive} onClick={act.compare}>
+          <button
+            type="button"
+            class={thatTexts ? 'wide-button is-quiet' : 'wide-button'}
+            disabled={!isLive}
+            onClick={() => withAll(act.compare, tellMissing)}
+          >
             {thatTexts ? 'Stop comparing' : 'Set another management beside it'}
           </button>
         )}
@@ -300,30 +247,7 @@ export function CalculatorForm(props: CalculatorFormProps) {
       </section>
       <InView answer={answer} figure={figure} stamp={stamp} />
       {Alone && outcome && <Alone calculator={calculator} mine={form.this} theirs={thatTexts} system={system} />}
-      <Below
-        told={settled}
-        calculator={calculator}
-        link={link}
-        id={id}
-        Picture={Picture}
-        {...(isLive && address !== undefined ? { address } : {})}
-        {...(isLive && leadAddress !== undefined ? { leadAddress } : {})}
-        {...(onPrint === undefined ? {} : { onPrint })}
-        onKeep={props.onKeep}
-        headingOf={props.headingOf}
-      />
+      <div class="below">{built && <built.Below told={settled} calculator={calculator} link={link} id={id} Picture={built.Picture} />}</div>
     </form>
   );
-}
-
-/** Does it reach past the glass? Then it does not stay in view beside the questions, where its end would never be seen. */
-function useTall(box: RefObject<HTMLElement>): boolean {
-  const [isTall, setTall] = useState(false);
-  useEffect(() => {
-    if (!box.current) return undefined;
-    const watch = new ResizeObserver(([seen]) => seen && setTall(seen.contentRect.height > innerHeight));
-    watch.observe(box.current);
-    return () => watch.disconnect();
-  }, []);
-  return isTall;
 }

@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { clockQuestion } from '../kit/occurs.ts';
+import { clockQuestion } from '../kit/clock.ts';
 import { dayOf, isoDay, printDay } from '../units/printQuantity.ts';
 
 interface ClockQuestionProps {

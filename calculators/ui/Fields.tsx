@@ -4,9 +4,7 @@ import type { Cell } from '../kit/inputs.ts';
 import { isShown, textIn } from '../kit/state.ts';
 import { Field } from './Field.tsx';
 import { withFills } from './fills.ts';
-import { MonthsField } from './MonthsField.tsx';
 import type { SideProps } from './props.ts';
-import { ColumnField, RowsField } from './RowsField.tsx';
 
 /** A field that says what it said is the same node as before: a key in another costs it nothing. */
 function useDrawnOnce() {
@@ -22,7 +20,7 @@ function useDrawnOnce() {
 
 /** Some of the fields of one side, in the order of their keys; what does not apply is not there. */
 export function Fields(props: SideProps) {
-  const { id, calculator, texts, problems, system, keys, of, tools, onTexts, onLeave, records } = props;
+  const { id, calculator, texts, problems, system, keys, of, tools, tables, onTexts, onLeave, records } = props;
   const drawnOnce = useDrawnOnce();
   // A field that was drawn a while ago writes into the texts of now.
   const newest = useRef(props);
@@ -57,9 +55,11 @@ export function Fields(props: SideProps) {
         if (!input || !isShown(input, texts)) return null;
         if (input.kind === 'rows') {
           const rows = { ...props, name, input };
-          return column === undefined ? <RowsField key={key} {...rows} /> : <ColumnField key={key} {...rows} column={column} />;
+          return column === undefined
+            ? tables && <tables.RowsField key={key} {...rows} />
+            : tables && <tables.ColumnField key={key} {...rows} column={column} />;
         }
-        if (input.kind === 'months') return <MonthsField key={key} {...props} name={name} input={input} />;
+        if (input.kind === 'months') return tables && <tables.MonthsField key={key} {...props} name={name} input={input} />;
         if (input.kind === 'record')
           return (
             records && (

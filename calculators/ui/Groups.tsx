@@ -1,7 +1,7 @@
 import { useMemo, useState } from 'preact/hooks';
-import type { Inputs } from '../kit/inputs.ts';
-import { hidesBehind, type PlainGroup } from '../kit/screen.ts';
-import { isShown } from '../kit/state.ts';
+import { type Input, type Inputs, isRecord } from '../kit/inputs.ts';
+import { hidesBehind, isTable, type PlainGroup } from '../kit/screen.ts';
+import { isShown, type Text, textIn } from '../kit/state.ts';
 import { namesIn, summaryOf, tellInput } from '../kit/summary.ts';
 import { Fields } from './Fields.tsx';
 import type { SideProps } from './props.ts';
@@ -13,6 +13,10 @@ interface GroupProps extends Omit<SideProps, 'keys'> {
   readonly origin: string;
 }
 
+/** A text; of a record what is understood of it, which may come later than the text. */
+const readingOf = (input: Input | undefined, text: Text | undefined): unknown =>
+  input !== undefined && isRecord(input) ? input.read(textIn(text)) : text;
+
 /** Every answer that the line of a group, or its list, is made of. */
 function toldOf(inputs: Inputs, { inputs: keys, summary = '' }: PlainGroup): readonly string[] {
   const told = [...keys, ...namesIn(summary)];
@@ -21,7 +25,7 @@ function toldOf(inputs: Inputs, { inputs: keys, summary = '' }: PlainGroup): rea
 
 /** Questions behind one line that tells their answers; they open in place. One with an answer to mend opens itself. A key elsewhere costs it nothing. */
 export function Group({ group, touched, origin, ...side }: GroupProps) {
-  const { calculator, texts, system, problems } = side;
+  const { calculator, texts, system, problems, tables } = side;
   const { inputs } = calculator;
   const [isOpen, setOpen] = useState(false);
   const shown = group.inputs.filter((key) => {
@@ -30,8 +34,10 @@ export function Group({ group, touched, origin, ...side }: GroupProps) {
   });
   const isOwn = shown.every((key) => isAllTouched(inputs, texts, touched, key));
   const mustOpen = problems.some(({ at }) => shown.includes(at.split('.')[0] ?? ''));
-  const showsFields = isOpen || mustOpen;
-  const answers = [calculator, group.title, system, ...toldOf(inputs, group).map((key) => texts[key])];
+  const isAsked = isOpen || mustOpen;
+  // What draws a table may still be on its way: until then its list stays.
+  const showsFields = isAsked && (tables !== undefined || !shown.some((key) => isTable(inputs[key])));
+  const answers = [calculator, group.title, system, ...toldOf(inputs, group).map((key) => readingOf(inputs[key], texts[key]))];
   const line = useMemo(() => {
     const { text, missing } = summaryOf(inputs, group, texts, system);
     return (
@@ -66,7 +72,7 @@ export function Group({ group, touched, origin, ...side }: GroupProps) {
   );
   if (shown.length === 0) return null;
   return (
-    <details class="group" open={showsFields} onToggle={(event) => setOpen(event.currentTarget.open)}>
+    <details class="group" open={isAsked} onToggle={(event) => setOpen(event.currentTarget.open)}>
       {line}
       {showsFields ? <Fields {...side} keys={shown} /> : list}
     </details>

@@ -1,4 +1,5 @@
 import { render } from 'preact';
+import { officeOnPage } from './officeOnPage.ts';
 import { Behind } from './paper/Behind.tsx';
 import { FirstPage } from './paper/FirstPage.tsx';
 import { mergeWorking } from './paper/mergeWorking.ts';
@@ -23,14 +24,13 @@ export function drawPaper(box: HTMLElement, props: PaperProps): void {
   const { calculator, change, behind, working } = props;
   const theirs = otherTexts(calculator, change.form);
   const held = heldOf(props);
-  // The page has it from the office's file.
-  const { office } = document.documentElement.dataset;
+  const from = officeOnPage();
   // Drawn anew each time: the steps are put in by hand.
   render(null, box);
   render(
     <>
-      <FirstPage {...props} office={office} />
-      <Behind {...props} office={office} />
+      <FirstPage {...props} {...from} />
+      <Behind {...props} {...from} />
     </>,
     box,
   );

@@ -15,6 +15,7 @@ export interface Told {
   readonly system: UnitSystem;
   readonly outcome: Outcome | null;
   readonly other: Outcome | null;
+  /** What the sides are called, and what tells them apart. */
   readonly titles: readonly [string, string];
   readonly differing: readonly [string, string];
 }

@@ -1,14 +1,16 @@
+import type { FunctionComponent } from 'preact';
 import { useState } from 'preact/hooks';
 import type { RecordInput } from '../kit/inputs.ts';
 import { answered, splitAnswers, withBody } from '../kit/record/answers.ts';
 import { largestText } from '../kit/record/limits.ts';
+import { printNumber } from '../units/printQuantity.ts';
 import type { UnitSystem } from '../units/units.ts';
 import { RecordUnderstood } from './RecordUnderstood.tsx';
 import { type FileText, textOfFile } from './textOfFile.ts';
 
 /** Handed to a form that asks for a record, and fetched for no other. */
 export interface Records {
-  readonly draw: typeof RecordField;
+  readonly draw: FunctionComponent<RecordFieldProps>;
   /** Keeps a record for the next visit, or forgets what was kept and says that it could not; an empty text forgets it. Not there before the form is live. */
   readonly keep: ((name: string, text: string) => boolean) | undefined;
 }
@@ -87,7 +89,7 @@ export function RecordField({ id, input, text, problem, system, onText, onLeave,
       </small>
       {isLong ? (
         <p class="record-long">
-          {lines === 1 ? 'One long line' : `${lines.toLocaleString('en-US')} lines`}
+          {lines === 1 ? 'One long line' : `${printNumber(lines, 0)} lines`}
           {file ? ` from “${file.name}”` : ''}, too much to show here.
         </p>
       ) : (

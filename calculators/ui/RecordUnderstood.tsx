@@ -3,7 +3,7 @@ import { countings } from '../kit/record/amounts.ts';
 import { counted } from '../kit/record/linesSaid.ts';
 import type { Question } from '../kit/record/said.ts';
 import type { Understood } from '../kit/record/understandRecord.ts';
-import { printDay, printQuantity } from '../units/printQuantity.ts';
+import { printDay, printNumber, printQuantity } from '../units/printQuantity.ts';
 import type { UnitSystem } from '../units/units.ts';
 
 interface Props {
@@ -80,7 +80,7 @@ export function RecordUnderstood({ id, input, understood, system, onAnswer }: Pr
   const { lines, problem, questions, told, largest, missing, isMonthly, isConfirmed } = understood;
   const [first, last] = [lines[0], lines.at(-1)];
   const facts: readonly (readonly [string, string])[] = [
-    [isMonthly ? 'Months read' : 'Days read', lines.length.toLocaleString('en-US')],
+    [isMonthly ? 'Months read' : 'Days read', printNumber(lines.length, 0)],
     ['From', first ? printDay(first.day - (first.days ?? 1) + 1) : ''],
     ['To', last ? printDay(last.day) : ''],
     ['Day taken from', understood.dateColumn],

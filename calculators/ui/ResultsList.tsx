@@ -3,7 +3,8 @@ import { printName } from '../kit/print.ts';
 import type { Quantity, Scalar } from '../kit/quantities.ts';
 import { printIn } from '../units/printQuantity.ts';
 import type { UnitSystem } from '../units/units.ts';
-import { gapBetween, scalarAt } from './Answer.tsx';
+import { scalarAt } from './Answer.tsx';
+import { gapBetween } from './between.ts';
 import type { Sides } from './props.ts';
 
 const isSaid = (outcome: Outcome | null, name: string): boolean => outcome?.shown.includes(name) === true;

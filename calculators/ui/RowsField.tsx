@@ -1,15 +1,10 @@
 import { useState } from 'preact/hooks';
-import { type Cell, type RowsInput, sharesRows } from '../kit/inputs.ts';
+import { type Cell, sharesRows } from '../kit/inputs.ts';
 import { isShown, type RowTexts, rowsIn } from '../kit/state.ts';
 import { tellRow, tellRows } from '../kit/summary.ts';
 import { Field } from './Field.tsx';
 import { withFills } from './fills.ts';
-import type { SideProps } from './props.ts';
-
-interface RowsProps extends SideProps {
-  readonly name: string;
-  readonly input: RowsInput;
-}
+import type { RowsProps } from './props.ts';
 
 /** Said at the first row that shows the column, not again at each. */
 const withoutHelp = ({ help, field, ask, ...cell }: Cell): Cell => cell;

@@ -5,7 +5,7 @@ import type { Rows, Scalar } from '../kit/quantities.ts';
 import { counted } from '../kit/record/linesSaid.ts';
 import { isShown, rowsIn, type Texts, textIn } from '../kit/state.ts';
 import type { PlainStep } from '../kit/steps.ts';
-import { printDay, withUnit } from '../units/printQuantity.ts';
+import { printDay, withCommas, withUnit } from '../units/printQuantity.ts';
 import { isBare } from '../units/units.ts';
 import { cellClass, columnHead, isNumeric } from './RowsResults.tsx';
 
@@ -26,7 +26,7 @@ function typedLine(cell: Cell, text: string, value: unknown): string {
   if (cell.kind === 'date') return printDay(value);
   if (cell.kind !== 'number') return text;
   const typed = text.replaceAll('\u00a0', ' ');
-  const number = Number(value.toPrecision(6)).toLocaleString('en-US', { maximumSignificantDigits: 6 });
+  const number = withCommas(String(Number(value.toPrecision(6))));
   const own = isBare(cell.unit) ? number : withUnit(number, cell.unit);
   const isSame = typed === `${Number(value.toPrecision(6))} ${cell.unit}` || isBare(cell.unit);
   return isSame ? own : `${typed} = ${own}`;

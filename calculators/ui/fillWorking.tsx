@@ -35,8 +35,9 @@ export function fillWorking(box: Element, calculator: Calculator, texts: Texts, 
     if (!item || use === undefined) continue;
     item.hidden = use === null;
     if (use === null) continue;
-    const sentence = item.querySelector('[data-says]');
-    if (sentence) sentence.textContent = sayStep(calculator, outcome, step.says);
+    // Its words came with the drawn step: a definition in a browser has none of them.
+    const sentence = item.querySelector<HTMLElement>('[data-says]');
+    if (sentence) sentence.textContent = sayStep(calculator, outcome, sentence.dataset['says'] ?? '');
     for (const way of item.querySelectorAll<HTMLElement>('[data-way]')) way.hidden = way.dataset['way'] !== String(use);
     for (const hole of item.querySelectorAll<HTMLElement>('[data-q]')) {
       const name = hole.dataset['q'] ?? '';

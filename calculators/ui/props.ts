@@ -1,6 +1,6 @@
 import type { ComponentChildren, FunctionComponent, VNode } from 'preact';
 import type { Calculator, Outcome } from '../kit/define.ts';
-import type { Cell } from '../kit/inputs.ts';
+import type { Cell, MonthsInput, RowsInput } from '../kit/inputs.ts';
 import type { Problem, Texts } from '../kit/state.ts';
 import type { Marks } from '../kit/tools.ts';
 import type { UnitSystem } from '../units/units.ts';
@@ -72,9 +72,21 @@ export interface SideProps {
   readonly of?: string;
   readonly canAddRows: boolean;
   readonly tools: Tools | undefined;
+  readonly tables: Tables | undefined;
   readonly onTexts: (texts: Texts, at: string) => void;
   readonly onLeave: () => void;
   readonly records: Records | undefined;
+}
+
+export interface RowsProps extends SideProps {
+  readonly name: string;
+  readonly input: RowsInput;
+}
+/** What draws inputs of many fields. Most forms ask such things only in groups that are closed at first. */
+export interface Tables {
+  readonly RowsField: FunctionComponent<RowsProps>;
+  readonly ColumnField: FunctionComponent<RowsProps & { readonly column: string }>;
+  readonly MonthsField: FunctionComponent<SideProps & { readonly name: string; readonly input: MonthsInput }>;
 }
 
 /** The tools that inputs can name, as a form is handed them. */

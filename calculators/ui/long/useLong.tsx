@@ -1,6 +1,7 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Calculator, Outcome, Run } from '../../kit/define.ts';
-import { readForm, type Texts, type Values } from '../../kit/state.ts';
+import { fetchReaders, wantsReaders } from '../../kit/record/fetchReaders.ts';
+import { readForm, type Texts, type Value, type Values } from '../../kit/state.ts';
 import type { UnitSystem } from '../../units/units.ts';
 import type { RanSide, UseSide } from '../sides.ts';
 
@@ -12,6 +13,8 @@ export type RunLong = (
 ) => { readonly done: Promise<Run>; readonly stop: () => void };
 
 const ours = { at: '', say: 'This cannot be computed. The fault is in this page, not in what you typed.' };
+const mostWritten = 100;
+const isLong = (value: Value): value is Extract<Value, readonly unknown[]> => typeof value === 'object' && value.length > mostWritten;
 /** Both sides, in both systems of units, and some that somebody goes back to. */
 const keptRuns = 8;
 /** Shorter runs show no bar: it would only flicker. */
@@ -22,7 +25,7 @@ function Running({ follow, onStop }: { readonly follow: (onShare: (share: number
   const [share, setShare] = useState(0);
   useEffect(() => follow(setShare), []);
   return (
-    <p class="running">
+    <p class="running is-going">
       <progress value={share} max={1} aria-label="Working through the years" /> Working through the years.{' '}
       <button type="button" class="quiet" onClick={onStop}>
         Stop
@@ -40,11 +43,21 @@ const Stopped = ({ onGo }: { readonly onGo: () => void }) => (
 );
 
 /**
- * Sides of a form whose calculation runs long. What is typed is read at once; the answer that stands stays until the new one is there. `known` holds the
- * example, worked out before the form is taken over, whose first picture must equal the built page.
+ * Sides of a form whose calculation runs long. What is typed is read at once; the answer that stands stays until the new one is there. The example is
+ * worked out before the form is taken over, because its first picture must equal the built page.
  */
-export function longSides(runLong: RunLong, known: Map<string, Run>): UseSide {
-  const keyOf = (values: Values, system: UnitSystem): string => JSON.stringify([values, system]);
+export function longSides(runLong: RunLong, example: { readonly values: Values; readonly run: Run }): UseSide {
+  const numbers = new WeakMap<object, number>();
+  let next = 0;
+  // Thousands of lines of a record are known by themselves: to write them out at each key would be felt.
+  const plain = (value: Value): Value => {
+    if (!isLong(value)) return value;
+    const number = numbers.get(value) ?? ++next;
+    numbers.set(value, number);
+    return `list ${number}`;
+  };
+  const keyOf = (values: Values, system: UnitSystem): string => JSON.stringify([Object.values(values).map(plain), system]);
+  const known = new Map([[keyOf(example.values, 'us'), example.run]]);
   const keep = (key: string, run: Run): void => {
     known.set(key, run);
     for (const [oldest] of known) {
@@ -59,7 +72,17 @@ export function longSides(runLong: RunLong, known: Map<string, Run>): UseSide {
     const [stopped, setStopped] = useState('');
     const [, redraw] = useState({});
     const read = texts && readForm(calculator.inputs, texts, system);
-    const isReady = read !== null && read.problems.length === 0;
+    // What reads a record comes when one is first used.
+    const [isFetched, setFetched] = useState(false);
+    const isWaiting = texts !== null && !isFetched && wantsReaders(calculator.inputs, texts);
+    useEffect(() => {
+      // Where it cannot be had, the field says so.
+      if (isWaiting)
+        void fetchReaders(calculator.inputs)
+          .catch(console.info)
+          .finally(() => setFetched(true));
+    }, [isWaiting]);
+    const isReady = read !== null && !isWaiting && read.problems.length === 0;
     const key = isReady ? keyOf(read.values, system) : '';
     const found = known.get(key);
     const stop = useRef<() => void>();
@@ -94,6 +117,7 @@ export function longSides(runLong: RunLong, known: Map<string, Run>): UseSide {
       return read && read.remarks.length > 0 ? { ...found.outcome, cautions: [...read.remarks, ...found.outcome.cautions] } : found.outcome;
     }, [found, remarks]);
     if (read === null) return null;
+    if (isWaiting) return { outcome: last.current, problems: [] };
     if (!isReady) return { outcome: null, problems: read.problems };
     if (found && 'refusals' in found) return { outcome: null, problems: found.refusals };
     if (found) {

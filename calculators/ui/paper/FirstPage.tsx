@@ -1,8 +1,9 @@
-import { shortHelpText } from '../../kit/helpLines.ts';
-import { Big, leadOf, rangeBetween } from '../Answer.tsx';
-import { figureFor } from '../AnswerBlock.tsx';
+import { Big, leadOf } from '../Answer.tsx';
+import { figureFor, rangeBetween } from '../between.ts';
 import { cautionsHeld } from '../Cautions.tsx';
-import { otherTexts, sideTitles } from '../sides.ts';
+import { helpText } from '../helpText.ts';
+import { otherTexts } from '../sides.ts';
+import { sideTitles } from '../sideTitles.ts';
 import { Days } from './Days.tsx';
 import { Agreed, Foot, Head } from './HeadAndFoot.tsx';
 import { Lines, PutIn } from './PutIn.tsx';
@@ -53,7 +54,7 @@ const Leads = ({ held: { outcome, other, titles } }: { readonly held: Held }) =>
 
 /** All that a handout needs, and nothing that opens. */
 export function FirstPage(props: PaperProps) {
-  const { calculator, change, Picture, question, address, office } = props;
+  const { calculator, change, Picture, question, address, office, officeLines } = props;
   const { form, system, names, link } = change;
   const hasRecord = Object.values(calculator.inputs).some(({ kind }) => kind === 'record');
   const theirs = otherTexts(calculator, form);
@@ -79,7 +80,7 @@ export function FirstPage(props: PaperProps) {
           <Big figure={figureFor(calculator, held.outcome, held.other, system)} />
           <Range held={held} />
           <Notes held={held} />
-          {calculator.weighsOnPeople && <p class="paper-help">{shortHelpText}</p>}
+          {calculator.weighsOnPeople && <p class="paper-help">{helpText(officeLines)}</p>}
           <PutIn calculator={calculator} mine={form.this} theirs={theirs} titles={held.titles} system={system} />
           <Days {...held} />
           <section class="paper-results">
@@ -90,7 +91,7 @@ export function FirstPage(props: PaperProps) {
       ) : (
         <>
           <p class="paper-waits">No answer yet: it waits for what stands open here.</p>
-          {calculator.weighsOnPeople && <p class="paper-help">{shortHelpText}</p>}
+          {calculator.weighsOnPeople && <p class="paper-help">{helpText(officeLines)}</p>}
           <Lines calculator={calculator} texts={form.this} system={system} />
         </>
       )}

@@ -39,7 +39,12 @@ export const Agreed = () => (
   </div>
 );
 
-const told = { empty: 'The code opens the empty questions.', record: 'The code opens these answers. The record is not in it: send its file along.' };
+const told = {
+  empty: 'The code opens the empty questions.',
+  record: 'The code opens these answers. The record is not in it: send its file along.',
+  numbers: 'The code opens these numbers as they stand.',
+  disk: 'Made from a copy on a disk, which has no address that another device could open: so no code stands here.',
+};
 
 export const Foot = ({
   address,
@@ -47,20 +52,22 @@ export const Foot = ({
   isEmpty,
   hasRecord,
 }: {
-  readonly address: string;
+  readonly address: string | undefined;
   readonly link: string;
   readonly isEmpty: boolean;
   readonly hasRecord: boolean;
 }) => (
   <div class="paper-foot">
-    <Code link={isEmpty ? address : `${address}?${link}`} />
+    {address !== undefined && <Code link={isEmpty ? address : `${address}?${link}`} />}
     <div>
+      {address !== undefined && (
+        <p>
+          <b class="paper-address">{address.replace(/^https?:\/\//, '').replace(/\/$/, '')}</b>
+        </p>
+      )}
       <p>
-        <b class="paper-address">{address.replace(/^https?:\/\//, '').replace(/\/$/, '')}</b>
-      </p>
-      <p>
-        {isEmpty ? told.empty : hasRecord ? told.record : 'The code opens these numbers as they stand.'} A planning estimate: your ground, your stock
-        and your year decide.
+        {address === undefined ? told.disk : isEmpty ? told.empty : hasRecord ? told.record : told.numbers} A planning estimate: your ground, your
+        stock and your year decide.
       </p>
     </div>
     <p class="paper-again">Look again on</p>

@@ -1,6 +1,7 @@
 import type { Calculator, Outcome } from '../../kit/define.ts';
 import type { Texts } from '../../kit/state.ts';
 import { fillWorking } from '../fillWorking.tsx';
+import { elementsOf, type Markup } from '../markup.ts';
 
 export interface WorkedSide {
   readonly title: string;
@@ -10,9 +11,9 @@ export interface WorkedSide {
 }
 
 /** The drawn steps with the numbers of one side; what was not used is gone. */
-function worked(drawn: string, calculator: Calculator, { texts, outcome }: WorkedSide): HTMLElement {
+function worked(drawn: readonly Markup[], calculator: Calculator, { texts, outcome }: WorkedSide): HTMLElement {
   const box = document.createElement('div');
-  box.innerHTML = drawn;
+  box.append(elementsOf(drawn));
   for (const each of box.querySelectorAll('summary, [data-working-sides], .working-title')) each.remove();
   fillWorking(box, calculator, texts, outcome);
   for (const each of box.querySelectorAll('.step [hidden]')) each.remove();
@@ -44,7 +45,7 @@ const partsOf = (step: Element): { readonly says: string; readonly sums: readonl
 });
 
 /** The working of one side, or of both step by step: what reads the same stands once, the rest under each side's name. The list of answers is the first side's; what the other answers differently follows it. */
-export function mergeWorking(drawn: string, calculator: Calculator, mine: WorkedSide, theirs: WorkedSide | null): HTMLElement {
+export function mergeWorking(drawn: readonly Markup[], calculator: Calculator, mine: WorkedSide, theirs: WorkedSide | null): HTMLElement {
   const box = worked(drawn, calculator, mine);
   const other = theirs && worked(drawn, calculator, theirs);
   if (theirs && other) {

@@ -1,5 +1,6 @@
 import type { Calculator, Outcome } from '../../kit/define.ts';
-import type { Change } from '../CalculatorForm.tsx';
+import type { Change } from '../formProps.ts';
+import type { Markup } from '../markup.ts';
 import type { DrawPicture } from '../pictures/loadPicture.tsx';
 
 /** What paper is made of. */
@@ -13,11 +14,13 @@ export interface PaperProps {
   readonly title: string | undefined;
   readonly by: string | undefined;
   /** Of the page, without its numbers. */
-  readonly address: string;
+  readonly address: string | undefined;
   /** Name and phone of the office whose copy it is. */
   readonly office?: string | undefined;
+  /** Whom it says to call, before the national lines. */
+  readonly officeLines?: string | undefined;
   /** The drawn steps. */
-  readonly working: string;
+  readonly working: readonly Markup[];
   /** What the built page holds and its script does not: limits, sources, whom to call. Each goes behind its title. */
   readonly behind: readonly { readonly title: string; readonly list: Element }[];
 }

@@ -1,5 +1,5 @@
 import type { Calculator } from '../../kit/define.ts';
-import type { Change } from '../CalculatorForm.tsx';
+import type { Change } from '../formProps.ts';
 import { ownOf } from '../formState.ts';
 import { otherTexts } from '../sides.ts';
 import { stampOf } from '../stamp.ts';

@@ -6,6 +6,7 @@ import { printCell, printScalar } from '../../kit/print.ts';
 import type { ScalarQuantity } from '../../kit/quantities.ts';
 import { unitIn, units } from '../../units/units.ts';
 import { dayName, dayTicks } from './axis.ts';
+import { GapBands, gapsIn } from './gaps.tsx';
 import { columnOf, type PictureProps, rowsIn, sideName, sidesOf, tenth, usualWidthPx } from './readings.ts';
 import { csvOf, save } from './stripCsv.ts';
 
@@ -61,7 +62,18 @@ export function Strip({ Face, ...props }: PictureProps<StripPicture> & { readonl
   });
   const height = lanes.length * (headPx + lanePx) + footPx;
   const chosenDay = dayAt(days[chosen] ?? first);
-  const said = lanes.map(({ quantity, told }) => `${named(quantity, system)} ${[...new Set(told)].join(' against ')}`).join('; ');
+  const gaps = gapsIn(
+    sides.map((side) => side.outcome),
+    picture.rows,
+    picture.gaps,
+  );
+  const gapColumn = picture.gaps && columnOf(calculator, picture.rows, picture.gaps.of);
+  const gapSaid = (index: number): string =>
+    picture.gaps && gapColumn && gaps.includes(index)
+      ? `; ${gapColumn.label} ${printCell(Math.max(...sides.map(({ rows }) => number(rows[index], picture.gaps?.of ?? ''))), gapColumn, system)}`
+      : '';
+  const said = `${lanes.map(({ quantity, told }) => `${named(quantity, system)} ${[...new Set(told)].join(' against ')}`).join('; ')}${gapSaid(chosen)}`;
+  const halfWeek = widthPx / (count - 1) / 2;
   const faces = withColumns(calculator, picture.rows);
   return (
     <>
@@ -73,6 +85,16 @@ export function Strip({ Face, ...props }: PictureProps<StripPicture> & { readonl
           role="img"
           aria-label={`${calculator.title}, the week from ${chosenDay}: ${said}.`}
         >
+          <GapBands
+            id={id}
+            bands={gaps
+              .filter((index) => index < count)
+              .flatMap((index) => {
+                const [from, to] = [Math.max(0, at(index) - halfWeek), Math.min(widthPx, at(index) + halfWeek)];
+                // Between the lanes stand their names.
+                return lanes.map(({ foot }) => ({ from, to, top: foot - lanePx, foot }));
+              })}
+          />
           {lanes.map(({ of, as, quantity, foot, up, told }) => (
             <g key={of}>
               <text x={0} y={foot - lanePx - 6} class="quiet">
@@ -121,6 +143,7 @@ export function Strip({ Face, ...props }: PictureProps<StripPicture> & { readonl
             </text>
           ))}
         </svg>
+        {gaps.length > 0 && <figcaption>{picture.gaps?.says}</figcaption>}
       </figure>
       <label class="strip-day" for={`${id}-day`}>
         Week from {chosenDay}

@@ -1,4 +1,5 @@
 import type { JSX } from 'preact';
+import { useEffect, useState } from 'preact/hooks';
 import { type Face as FacePicture, type FaceSubject, type PlainPicture, subjectOf } from '../../kit/pictures.ts';
 import type { PictureProps } from './readings.ts';
 
@@ -50,18 +51,24 @@ async function loadOne(one: PlainPicture): Promise<DrawPicture> {
   }
 }
 
-/** What draws the pictures of one calculator, and no others. */
-export async function loadPicture({
-  picture,
-  morePictures,
-}: {
-  readonly picture: PlainPicture | undefined;
-  readonly morePictures: readonly PlainPicture[];
-}): Promise<DrawPicture> {
-  const all = [...(picture ? [picture] : []), ...morePictures];
-  const drawn = new Map(await Promise.all(all.map(async (each) => [each, await loadOne(each)] as const)));
-  return (props) => {
-    const Draw = drawn.get(props.picture);
+/**
+ * What draws pictures: these at once, any other as soon as it was shown.
+ * @throws Error if what draws these cannot be had
+ */
+export async function loadPictures(pictures: readonly PlainPicture[]): Promise<DrawPicture> {
+  const drawn = new Map(await Promise.all(pictures.map(async (each) => [each, await loadOne(each)] as const)));
+  return function Picture(props) {
+    const { picture } = props;
+    const [, drawAgain] = useState(0);
+    const Draw = drawn.get(picture);
+    // Without signal it is asked for again with the next answer.
+    useEffect(() => {
+      if (Draw) return;
+      loadOne(picture).then((one) => {
+        drawn.set(picture, one);
+        drawAgain((times) => times + 1);
+      }, console.info);
+    });
     return Draw ? <Draw {...props} /> : null;
   };
 }

@@ -1,0 +1,7 @@
+import { figureBetween, rangeBetween } from './between.ts';
+import { Differs } from './Differs.tsx';
+import { sideTitles } from './sideTitles.ts';
+
+/** What a form needs once two managements stand in it. */
+export const twoSides = { Differs, figureBetween, rangeBetween, sideTitles };
+export type TwoSides = typeof twoSides;
