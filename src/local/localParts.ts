@@ -1,4 +1,5 @@
 import { months } from '../../calculators/units/months.ts';
+import { printAsIs } from '../../calculators/units/printQuantity.ts';
 import type { CountryValues, Note } from '../../content/local/schema.ts';
 
 export interface Sourced {
@@ -13,7 +14,7 @@ export type Part =
   | (Sourced & { readonly kind: 'says'; readonly says: string })
   | { readonly kind: 'missing'; readonly says: string };
 
-const number = (value: number): string => value.toLocaleString('en-US');
+const number = (value: number): string => printAsIs(value);
 const known = (value: number | null): string => (value === null ? 'fill yours' : number(value));
 const end = (value: number | null): string => (value === null ? '–' : number(value));
 const range = (ends: readonly [number, number] | undefined): string => {

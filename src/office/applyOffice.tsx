@@ -1,9 +1,9 @@
 import { type ComponentChildren, render } from 'preact';
 
-import { monthName } from '../../calculators/units/months.ts';
 import { allParts, isLocalKey, localKeys } from '../local/localParts.ts';
 import { officeSlug } from './here.ts';
 import type { Office } from './model/office.ts';
+import { linesText, type OfficeSaid, officeSaid } from './said.ts';
 import { HelpLine } from './ui/HelpLine.tsx';
 import { LocalParts } from './ui/LocalParts.tsx';
 import type { NameSource } from './ui/Sourced.tsx';
@@ -92,10 +92,8 @@ function intoTalk(document: Document, { values: { talkToSomeone } }: Office, isP
     list.prepend(...items);
   }
 }
-/** `Sep 2026` */
-const monthOf = (iso: string): string => `${monthName(Number(iso.slice(5, 7)) - 1).slice(0, 3)} ${iso.slice(0, 4)}`;
-function intoFooter(document: Document, { head }: Office): void {
-  const says = `Edition of ${head.name}${head.phone === undefined ? '' : `, ${head.phone}`} · values of ${monthOf(head.valuesDay)}`;
+function intoFooter(document: Document, { name, valuesOf }: OfficeSaid): void {
+  const says = `Edition of ${name} · values of ${valuesOf}`;
   document.querySelector('.bottom')?.append(drawn(document, 'p', says, { officeEdition: '' }));
 }
 function intoCautions(document: Document, { head, cautions = [] }: Office): void {
@@ -122,13 +120,14 @@ function intoCautions(document: Document, { head, cautions = [] }: Office): void
 
 /** All of a page that follows the office's file. */
 export function applyOffice(document: Document, office: Office, picked: string | null): void {
-  const { name, phone, copyAt } = office.head;
+  const said = officeSaid(office, picked === officeSlug);
   const { dataset } = document.documentElement;
-  dataset['office'] = [name, phone].filter((each) => each !== undefined).join(', ');
-  if (copyAt !== undefined) dataset['copyAt'] = copyAt.replace(/\/?$/, '/');
+  dataset['office'] = said.name;
+  if (said.lines.length > 0) dataset['officeLines'] = linesText(said);
+  if (said.copyAt !== undefined) dataset['copyAt'] = said.copyAt;
   intoGuides(document, office);
   intoChoice(document, office);
   intoTalk(document, office, picked === officeSlug);
-  intoFooter(document, office);
+  intoFooter(document, said);
   intoCautions(document, office);
 }

@@ -1,7 +1,8 @@
 import * as v from 'valibot';
 import placeData from '../../content/place/place.json' with { type: 'json' };
 import { placeSchema as contentSchema } from '../../content/place/schema.ts';
-import { type Place, placeSchema, placeVersion } from './model/place.ts';
+import { placeVersion } from './model/migrations/place.ts';
+import { type Place, placeSchema } from './model/place.ts';
 
 /** The invented place as one that can be opened, looked at and thrown away. Never without its mark. A chunk of its own: only its button fetches it. */
 export function demoPlace(id: string, changedBy: string, changedAt: string): Place {

@@ -3,6 +3,7 @@ import type { ChoiceInput } from '../../../calculators/kit/inputs.ts';
 import { Field } from '../../../calculators/ui/Field.tsx';
 import { download } from '../../place/ui/download.ts';
 import type { Data } from '../../place/ui/edit.ts';
+import { loadAgain } from '../../site/folder.ts';
 import { blankDraft, officeOf, withValue, wrongsIn } from '../draft.ts';
 import { officeSteps } from '../model/fields.ts';
 import { mostLetters } from '../model/office.ts';
@@ -76,7 +77,7 @@ function Begin({ countries, begin, today, here, put }: Omit<MakeItYoursProps, 'k
       setProblem('');
       put(slug === '' ? blankDraft(today) : await begin(slug));
     } catch {
-      setProblem('The values of that kind of country could not be loaded. Try again when there is signal, or begin with empty forms.');
+      setProblem(`The values of that kind of country could not be loaded. ${loadAgain()} Or begin with empty forms.`);
     }
   };
   return (

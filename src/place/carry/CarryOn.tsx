@@ -1,4 +1,6 @@
 import { useLayoutEffect, useState } from 'preact/hooks';
+import { localDay } from '../../../calculators/units/days.ts';
+import { printDay } from '../../../calculators/units/printQuantity.ts';
 import type { Recent } from './recents.ts';
 
 /** For whom a calculation is made, and by whom. */
@@ -25,8 +27,6 @@ export interface Carrying {
   readonly listen: (hear: () => void) => () => void;
 }
 
-const day = new Intl.DateTimeFormat('en-US', { month: 'short', day: 'numeric', year: 'numeric' });
-
 function RecentList({ list, carrying }: { readonly list: readonly Recent[]; readonly carrying: Carrying }) {
   const [isForgotten, setForgotten] = useState(false);
   if (list.length === 0 || isForgotten) return <p>{isForgotten ? 'Forgotten.' : 'Nothing yet. What you work out is listed here, on this device.'}</p>;
@@ -39,7 +39,7 @@ function RecentList({ list, carrying }: { readonly list: readonly Recent[]; read
               <b>{each.title}</b>
               {each.whose !== '' && <span>{each.whose}</span>}
               <span>{each.says}</span>
-              <small>{day.format(new Date(each.at))}</small>
+              <small>{printDay(localDay(new Date(each.at)))}</small>
             </a>
           </li>
         ))}

@@ -1,14 +1,15 @@
 // Undo, recent calculations, a copy, and the names on paper, at the head of a calculator. Fetched a little after the form.
 import { hydrate } from 'preact';
 import type { Calculator } from '../../../calculators/kit/define.ts';
-import { figureFor } from '../../../calculators/ui/AnswerBlock.tsx';
-import type { Change, Reach } from '../../../calculators/ui/CalculatorForm.tsx';
+import { figureFor } from '../../../calculators/ui/between.ts';
+import type { Change, Reach } from '../../../calculators/ui/formProps.ts';
 import { forget, keep, kept, placeKey, unitsKey } from '../../scripts/kept.ts';
 import { byKey, forKey, namesNow } from '../../scripts/names.ts';
 import { whoseKey, whoseText } from '../../scripts/whose.ts';
+import { pageAt } from '../../site/folder.ts';
 import { chosenKey } from '../form/chosen.ts';
 import type { AtPlace } from '../form/types.ts';
-import { newId } from '../store/records.ts';
+import { newId } from '../store/ids.ts';
 import { type Carrying, CarryOn } from './CarryOn.tsx';
 import { forgetRecents, keepRecent, type Recent, readRecents } from './recents.ts';
 import { changedIn, Steps, type Stood } from './undo.ts';
@@ -28,7 +29,7 @@ interface Parts {
 /** Which calculation of the list this window is on, by its page. */
 const recentKey = (path: string): string => `holdwater-recent:${path}`;
 const pathOf = (address: string): string => new URL(address).pathname;
-const addressOf = (page: string, { slug, link }: Pick<Recent, 'slug' | 'link'>): string => new URL(`../${slug}/?${link}`, page).href;
+const addressOf = (page: string, { slug, link }: Pick<Recent, 'slug' | 'link'>): string => pageAt(`../${slug}/?${link}`, page);
 
 const isTyping = (target: EventTarget | null): boolean =>
   target instanceof HTMLTextAreaElement ||

@@ -1,4 +1,4 @@
-import type { Change } from '../../../calculators/ui/CalculatorForm.tsx';
+import type { Change } from '../../../calculators/ui/formProps.ts';
 
 /** A form as it stood, with the pastures that were chosen above it. */
 export interface Stood {

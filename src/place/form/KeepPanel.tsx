@@ -5,8 +5,8 @@ import { localDay } from '../../../calculators/units/days.ts';
 import type { UnitSystem } from '../../../calculators/units/units.ts';
 import type { Place } from '../model/place.ts';
 import { type Keepable, keepableOf, withPasture } from '../offer/keepable.ts';
+import { newId } from '../store/ids.ts';
 import { placeKind } from '../store/kinds.ts';
-import { newId } from '../store/records.ts';
 import { roomOf, stateWords } from '../store/storageState.ts';
 import type { Store } from '../store/store.ts';
 

@@ -1,19 +1,19 @@
 import { render } from 'preact';
 import { useState } from 'preact/hooks';
-import type { Reach } from '../../../calculators/ui/CalculatorForm.tsx';
-import type { AtPlace, Difference } from './types.ts';
+import type { Reach } from '../../../calculators/ui/formProps.ts';
+import type { AtLink, AtPlace } from './types.ts';
 
 interface HeadProps {
   readonly id: string;
   readonly at: AtPlace;
   /** The figures are those of somebody's link: nothing of the place goes in before it is asked for. */
-  readonly isLink: boolean;
+  readonly link: AtLink | undefined;
   readonly reach: () => Reach | undefined;
 }
 
 /** Which place is open, its pastures, and what a link asks first. */
-function PlaceHead({ id, at, isLink, reach }: HeadProps) {
-  const [isLinked, setLinked] = useState(isLink);
+function PlaceHead({ id, at, link: opened, reach }: HeadProps) {
+  const [link, setLink] = useState(opened);
   const [chosen, setChosen] = useState(at.chosen());
   const { place, places, takes, placePage } = at;
   const own = places.filter((each) => each.id !== place.id);
@@ -46,19 +46,8 @@ function PlaceHead({ id, at, isLink, reach }: HeadProps) {
           </>
         )}
       </p>
-      {isLinked ? (
-        <LinkBar
-          differences={() => {
-            const way = reach();
-            return way ? at.differences(way.now()) : [];
-          }}
-          use={() => {
-            const way = reach();
-            if (!way) return;
-            at.use(way.now(), way);
-            setLinked(false);
-          }}
-        />
+      {link ? (
+        <link.Bar link={link} reach={reach} onUse={() => setLink(undefined)} />
       ) : (
         takes !== 'none' &&
         place.pastures.length > 0 && (
@@ -72,7 +61,7 @@ function PlaceHead({ id, at, isLink, reach }: HeadProps) {
           </fieldset>
         )
       )}
-      {!isLinked && at.said().length > 0 && (
+      {!link && at.said().length > 0 && (
         <ul class="place-said">
           {at.said().map((each) => (
             <li key={each}>{each}</li>
@@ -83,45 +72,6 @@ function PlaceHead({ id, at, isLink, reach }: HeadProps) {
   );
 }
 
-function LinkBar({ differences, use }: { readonly differences: () => readonly Difference[]; readonly use: () => void }) {
-  const [list, setList] = useState<readonly Difference[] | null>(null);
-  const count = differences().length;
-  return (
-    <div class="place-link">
-      <p>
-        These are the figures of a link.{' '}
-        {count > 0 && list === null && (
-          <button type="button" onClick={() => setList(differences())}>
-            Use my place’s ({count} {count === 1 ? 'field' : 'fields'})
-          </button>
-        )}
-      </p>
-      {list !== null && (
-        <>
-          <dl>
-            {list.map(({ label, now, mine }) => (
-              <div key={label}>
-                <dt>{label}</dt>
-                <dd>
-                  {now}; yours: <b>{mine}</b>
-                </dd>
-              </div>
-            ))}
-          </dl>
-          <p class="place-buttons">
-            <button type="button" onClick={use}>
-              Put these in
-            </button>{' '}
-            <button type="button" onClick={() => setList(null)}>
-              Leave the link’s
-            </button>
-          </p>
-        </>
-      )}
-    </div>
-  );
-}
-
 /** Above a form, before it is seen. Gives what draws it anew. */
 export function drawPlaceHead(root: Element, props: HeadProps): () => void {
   const box = document.createElement('div');
@@ -129,7 +79,7 @@ export function drawPlaceHead(root: Element, props: HeadProps): () => void {
   root.before(box);
   let times = 0;
   const draw = (): void => {
-    render(<PlaceHead key={times} {...props} isLink={props.isLink && times === 0} />, box);
+    render(<PlaceHead key={times} {...props} link={times === 0 ? props.link : undefined} />, box);
     times += 1;
   };
   draw();

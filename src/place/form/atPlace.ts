@@ -1,40 +1,32 @@
-// What the open place does to one form: fills it while it is fresh, marks what came from there, and never touches the figures of a link. Fetched only
-// where a place is open.
+// What the open place does to one form: fills it while it is fresh, and marks what came from there. Fetched only where a place is open.
+
+import { exampleDates, todayMarks } from '../../../calculators/kit/clock.ts';
 import type { Calculator } from '../../../calculators/kit/define.ts';
-import type { Cell } from '../../../calculators/kit/inputs.ts';
-import { exampleDates, todayMarks } from '../../../calculators/kit/occurs.ts';
 import type { OfferKey } from '../../../calculators/kit/offers.ts';
-import { runTexts } from '../../../calculators/kit/runTexts.ts';
-import { isShown, type Text, type Texts, withPlaceOf } from '../../../calculators/kit/state.ts';
+import { fetchReaders } from '../../../calculators/kit/record/fetchReaders.ts';
+import { type Texts, withPlaceOf } from '../../../calculators/kit/state.ts';
 import { tellInput } from '../../../calculators/kit/summary.ts';
 import { textAt, withTextAt } from '../../../calculators/kit/textAt.ts';
-import type { Change, Reach } from '../../../calculators/ui/CalculatorForm.tsx';
+import type { Change, Reach } from '../../../calculators/ui/formProps.ts';
 import type { PlaceMarks } from '../../../calculators/ui/props.ts';
 import { localDay } from '../../../calculators/units/days.ts';
 import { printDay } from '../../../calculators/units/printQuantity.ts';
 import type { UnitSystem } from '../../../calculators/units/units.ts';
+import { clockNow } from '../../scripts/clock.ts';
 import { isAnyKept, journalPrefix, keep, kept, placeKey, visitKey } from '../../scripts/kept.ts';
-import { clockNow } from '../../scripts/today.ts';
 import type { Place } from '../model/place.ts';
 import type { Row } from '../model/row.ts';
-import { type Filled, fillTexts } from '../offer/fillTexts.ts';
+import { fetchFiller, fetchParts, offerKeys } from '../offer/fetchParts.ts';
+import { type Filled, placedIn } from '../offer/fillTexts.ts';
 import { hasSameRows, movedTexts } from '../offer/movedTexts.ts';
+import type { EarlierTest, RecordOffers } from '../offer/offered.ts';
 import { offersOf } from '../offer/offersOf.ts';
-import type { RecordOffers } from '../offer/recordOffers.ts';
-import { choose, chosenIn, idsIn, placePageOf } from './chosen.ts';
-import { otherwise, withWords } from './marks.tsx';
+import { choose, chosenIn, ledKey, placePageOf } from './chosen.ts';
+import { fromPlace, otherwise } from './marks.tsx';
 import { drawPlaceHead } from './PlaceHead.tsx';
 import { readPlaces, readRows } from './readPlaces.ts';
 import type { AtPlace } from './types.ts';
 
-const ledKey = 'holdwater-led';
-
-function offerKeys({ inputs }: Calculator): readonly OfferKey[] {
-  const cells = Object.values(inputs).flatMap((input): readonly { readonly offeredBy?: OfferKey }[] =>
-    input.kind === 'rows' ? Object.values<Cell>(input.columns) : [input],
-  );
-  return cells.flatMap(({ offeredBy }) => (offeredBy === undefined ? [] : [offeredBy]));
-}
 function takesOf(calculator: Calculator): AtPlace['takes'] {
   const keys = offerKeys(calculator);
   if (
@@ -42,7 +34,7 @@ function takesOf(calculator: Calculator): AtPlace['takes'] {
     Object.values(calculator.inputs).some((input) => input.kind === 'rows' && input.offeredBy === 'pastures')
   )
     return 'several';
-  return keys.some((key) => /^(?:pasture|layer)\./.test(key)) ? 'one' : 'none';
+  return keys.some((key) => /^(?:pasture|layer|earlier)\./.test(key)) ? 'one' : 'none';
 }
 
 /** What a window that was killed in mid-write has left comes in first. It brings the whole store along, and seldom happens. */
@@ -66,15 +58,28 @@ async function recordOf(place: Place, rows: readonly Row[]): Promise<(todayDay: 
   return recordAt(place, rows);
 }
 
+async function earlierOf(calculator: Calculator, place: Place): Promise<((todayDay: number) => readonly EarlierTest[]) | undefined> {
+  if (!offerKeys(calculator).some((key) => key.startsWith('earlier.'))) return undefined;
+  const { earlierAt } = await import('./earlierAt.ts');
+  return earlierAt(calculator, place);
+}
+
 /** The open place as it stands to a form; nothing where it is gone, or where this window sees no store. */
-export async function placeAt(calculator: Calculator, box: HTMLElement): Promise<AtPlace | undefined> {
+export async function placeAt(calculator: Calculator, box: HTMLElement, query: string): Promise<AtPlace | undefined> {
   await bringLeft();
   const places = await readPlaces();
   const place = places.find(({ id }) => id === kept('localStorage', placeKey));
   if (!place) return undefined;
   const { inputs } = calculator;
   const rows = offerKeys(calculator).some(isOfRecord) ? await readRows(place.id) : [];
-  const record = await recordOf(place, rows);
+  const [parts, fillTexts, record, earlier, linked] = await Promise.all([
+    fetchParts([calculator]),
+    fetchFiller(calculator),
+    recordOf(place, rows),
+    earlierOf(calculator, place),
+    query === '' ? undefined : import('./atLink.tsx'),
+  ]);
+  if (rows.length > 0) await fetchReaders(inputs);
   const placePage = placePageOf(box);
   let pastureIds: readonly string[] = chosenIn(box).filter((id) => place.pastures.some((each) => each.id === id));
   const clockHere = (built: string) => clockNow(built, lastDayOf([...places, ...rows]));
@@ -85,11 +90,19 @@ export async function placeAt(calculator: Calculator, box: HTMLElement): Promise
     choose(box, pastureIds);
   }
   let todayDay = clock.answeredDay ?? clock.deviceDay;
-  let isOthers = false;
   let redraw = (): void => {};
-  const filledIn = (system: UnitSystem): Filled =>
-    fillTexts(calculator, offersOf(place, todayDay, { pastureIds, record: record(todayDay) }), todayDay, system);
-  const remember = () => choose(box, pastureIds);
+  const filledIn = (system: UnitSystem, given?: Texts): Filled =>
+    fillTexts(
+      calculator,
+      offersOf(parts, place, todayDay, { pastureIds, record: record(todayDay), earlier: earlier?.(todayDay) }),
+      todayDay,
+      system,
+      given,
+    );
+  const take = (ids: readonly string[]) => {
+    pastureIds = ids;
+    choose(box, ids);
+  };
 
   function marksOf(filled: Filled): PlaceMarks {
     const byPath = new Map(filled.marks.map((mark) => [mark.at, mark]));
@@ -102,8 +115,7 @@ export async function placeAt(calculator: Calculator, box: HTMLElement): Promise
         const mark = byPath.get(path);
         const now = textAt(texts, path);
         if (!mark || now === undefined) return undefined;
-        const words = isDemo ? 'from the demo place' : 'from your place';
-        if (now === mark.text) return mark.says === undefined || isDemo ? words : withWords(words, mark.says);
+        if (now === mark.text) return isDemo ? 'from the demo place' : fromPlace(mark.says);
         const [key = '', , column] = path.split('.');
         if (!hasSameRows(texts[key], filled.texts[key])) return undefined;
         const input = inputs[key];
@@ -118,24 +130,7 @@ export async function placeAt(calculator: Calculator, box: HTMLElement): Promise
       },
     };
   }
-  /** With what the place gives put in, whole tables whole. */
-  const withMine = (texts: Texts, filled: Filled, isWanted: (key: string) => boolean): Texts => {
-    const keys = new Set(filled.marks.map(({ at }) => at.split('.')[0] ?? at));
-    return Object.fromEntries(
-      Object.entries(texts).map(([key, text]): [string, Text] => [key, (keys.has(key) && isWanted(key) ? filled.texts[key] : undefined) ?? text]),
-    );
-  };
-  /** The same, without what the form refuses beside the figures that stay: dates of a link hold to its own today. */
-  const withAllowed = (texts: Texts, filled: Filled, system: UnitSystem, isWanted: (key: string) => boolean): Texts => {
-    const all = withMine(texts, filled, isWanted);
-    const isFine = (of: Texts): boolean => 'outcome' in runTexts(calculator, of, system);
-    if (isFine(all)) return all;
-    const undated = withMine(texts, filled, (key) => isWanted(key) && inputs[key]?.kind !== 'date');
-    return isFine(undated) ? undated : all;
-  };
-  const placedIn = (filled: Filled, texts: Texts): readonly string[] =>
-    filled.marks.filter(({ at, text }) => textAt(texts, at) === text).map(({ at }) => at);
-  const openWith = (change: Change, reach: Reach, texts: Texts, filled: Filled, gone: ReadonlySet<string>) => {
+  const openWith = (change: Change, reach: Reach, texts: Texts, filled: Filled, gone: ReadonlySet<string> = new Set()) => {
     const placed = placedIn(filled, texts);
     const { form } = change;
     const kept = [...change.touched].filter((path) => !gone.has(path));
@@ -149,6 +144,7 @@ export async function placeAt(calculator: Calculator, box: HTMLElement): Promise
     });
   };
 
+  const link = linked?.atLink({ calculator, filledIn, marksOf, openWith, take });
   const at: AtPlace = {
     clockNow: clockHere,
     place,
@@ -169,31 +165,10 @@ export async function placeAt(calculator: Calculator, box: HTMLElement): Promise
         place: marksOf(filled),
       };
     },
-    opened: (query, { form, named, system, isOwn }) => {
-      if (isOwn) return { place: marksOf(filledIn(system)) };
-      const [led, ids = ''] = (kept('sessionStorage', ledKey) ?? '').split(' ');
-      isOthers = led !== query;
-      if (isOthers) return {};
-      pastureIds = idsIn(ids);
-      remember();
-      const filled = filledIn(system);
-      const isBlank = (key: string): boolean => form.this[key] === '';
-      const all = withAllowed(form.this, filled, system, (key) => isBlank(key) || !named.has(key));
-      const texts = 'outcome' in runTexts(calculator, all, system) ? all : withMine(form.this, filled, isBlank);
-      const placed = placedIn(filled, texts).filter((at) => textAt(form.this, at) !== textAt(texts, at));
-      return {
-        form: { this: texts, that: form.that },
-        linked: new Set(),
-        blank: new Set([...named].filter((key) => texts[key] === '')),
-        touched: new Set([...named].filter((key) => texts[key] !== '').concat(placed)),
-        placed: new Set(placed),
-        place: marksOf(filled),
-      };
-    },
+    link,
     choose: (ids, change, reach) => {
       const before = filledIn(change.system);
-      pastureIds = ids;
-      remember();
+      take(ids);
       const after = filledIn(change.system);
       openWith(
         change,
@@ -204,36 +179,15 @@ export async function placeAt(calculator: Calculator, box: HTMLElement): Promise
       );
     },
     recall: (ids) => {
-      pastureIds = ids;
-      remember();
+      take(ids);
       redraw();
-    },
-    differences: ({ form, system }) => {
-      const filled = filledIn(system);
-      const mine = withAllowed(form.this, filled, system, () => true);
-      return Object.entries(inputs).flatMap(([key, input]) => {
-        if (!isShown(input, mine)) return [];
-        const [now, then] = [tellInput(input, form.this[key], form.this, system), tellInput(input, mine[key], mine, system)];
-        return JSON.stringify(form.this[key]) === JSON.stringify(mine[key]) || now === then ? [] : [{ label: input.label, now, mine: then }];
-      });
-    },
-    use: (change, reach) => {
-      const filled = filledIn(change.system);
-      openWith(
-        change,
-        reach,
-        withAllowed(change.form.this, filled, change.system, () => true),
-        filled,
-        new Set(),
-      );
-      isOthers = false;
     },
     switchTo: (id) => {
       keep('localStorage', placeKey, id);
       location.reload();
     },
     draw: (root, id, reach) => {
-      redraw = drawPlaceHead(root, { id, at, isLink: isOthers, reach });
+      redraw = drawPlaceHead(root, { id, at, link: link?.isOthers() ? link : undefined, reach });
       if (kept('sessionStorage', visitKey) !== null) {
         void import('./keepResult.tsx')
           .then(({ drawVisitBar }) =>
@@ -246,8 +200,8 @@ export async function placeAt(calculator: Calculator, box: HTMLElement): Promise
       }
       // Where a result leads, the choice of pasture goes along, and the next form knows whose figures it opens with.
       box.addEventListener('click', ({ target }) => {
-        const link = target instanceof Element ? target.closest<HTMLAnchorElement>('.leads a') : null;
-        if (link && !isOthers) keep('sessionStorage', ledKey, `${new URL(link.href).search.slice(1)} ${pastureIds.join(',')}`);
+        const lead = target instanceof Element ? target.closest<HTMLAnchorElement>('.leads a') : null;
+        if (lead && !link?.isOthers()) keep('sessionStorage', ledKey, `${new URL(lead.href).search.slice(1)} ${pastureIds.join(',')}`);
       });
     },
   };
@@ -266,5 +220,6 @@ const views: Readonly<Record<string, string>> = {
   tools: 'tools',
   record: 'record',
   rain: 'record',
+  earlier: 'visits',
 };
 const viewOf = (offer: OfferKey): string => (offer === 'rain.station' ? undefined : views[offer.slice(0, offer.indexOf('.'))]) ?? 'season';

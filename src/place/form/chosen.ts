@@ -1,6 +1,10 @@
 import { forget, keep, kept } from '../../scripts/kept.ts';
+import { pageAt } from '../../site/folder.ts';
 
 // Which pastures are chosen above a form: for as long as the window is open, and never in a link.
+
+/** The link to which a result led, and what was chosen there. */
+export const ledKey = 'holdwater-led';
 
 /** `path` and `name` are of the form: its page, and what it is called there. */
 export const chosenKey = (path: string, name: string): string => `holdwater-chosen:${path}#${name}`;
@@ -13,4 +17,4 @@ export function choose(box: HTMLElement, ids: readonly string[]): void {
   else keep('sessionStorage', keyOf(box), ids.join(','));
 }
 export const placePageOf = (box: HTMLElement): string =>
-  new URL('../../place/', new URL(box.dataset['page'] ?? location.pathname, location.href)).href;
+  pageAt('../../place/', new URL(box.dataset['page'] ?? location.pathname, location.href).href);

@@ -3,7 +3,7 @@ import { render } from 'preact';
 import { runTexts } from '../../../calculators/kit/runTexts.ts';
 import { isTouched } from '../../../calculators/ui/touched.ts';
 import { keep, kept, placeKey, sharedKey } from '../../scripts/kept.ts';
-import { newId } from '../store/records.ts';
+import { newId } from '../store/ids.ts';
 import { chosenIn, placePageOf } from './chosen.ts';
 import { KeepPanel } from './KeepPanel.tsx';
 import { KeepPlan } from './KeepPlan.tsx';

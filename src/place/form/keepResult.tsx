@@ -2,20 +2,23 @@
 import { render } from 'preact';
 import { useState } from 'preact/hooks';
 import { stampNow } from '../../../calculators/ui/paper/stampNow.ts';
-import { otherTexts, sideTitles } from '../../../calculators/ui/sides.ts';
+import { otherTexts } from '../../../calculators/ui/sides.ts';
+import { sideTitles } from '../../../calculators/ui/sideTitles.ts';
 import { localDay } from '../../../calculators/units/days.ts';
 import { isoDay } from '../../../calculators/units/printQuantity.ts';
-import { forget, keep, kept, placeKey, visitKey } from '../../scripts/kept.ts';
+import { forget, keep, kept, placeKey, sharedKey, visitKey } from '../../scripts/kept.ts';
 import type { Place } from '../model/place.ts';
 import type { Visit } from '../model/visit.ts';
 import { placeKind } from '../store/kinds.ts';
 import { roomOf, stateWords } from '../store/storageState.ts';
 import type { Batch, Store } from '../store/store.ts';
 import { resultKind, visitKind } from '../store/visitKinds.ts';
-import { dayWords, pastureNames } from '../visit/blocks.ts';
+import { dayWords } from '../visit/blocks.ts';
 import { keptResult } from '../visit/keptResult.ts';
+import { pastureNames } from '../visit/names.ts';
 import { newVisit } from '../visit/newVisit.ts';
 import { chosenIn, placePageOf } from './chosen.ts';
+import { sharesStore } from './keepAddress.ts';
 import { begin, blankPlace, openHere, openPlaceIn } from './openHere.ts';
 import type { Keeping } from './types.ts';
 
@@ -180,15 +183,30 @@ const visitsOf = async (store: Store, place: Place | undefined): Promise<readonl
 
 /** Draws, under the result, where it can be kept. */
 export async function keepResult(keeping: Keeping): Promise<void> {
+  const panel = keeping.host.querySelector('.keep-place') ?? document.createElement('div');
+  panel.className = 'keep-place';
+  keeping.host.append(panel);
+  render(null, panel);
+  if (!sharesStore(location.protocol, kept('localStorage', sharedKey))) {
+    render(
+      <p class="told" role="status">
+        From a folder, this page and the page of your visits may each have a store of their own.{' '}
+        {document.documentElement.dataset['keeps'] !== 'by-page' && (
+          <>
+            Open <a href={placePageOf(keeping.box)}>the page of your place</a> once and come back: they find out by that.{' '}
+          </>
+        )}
+        Where they have, no result can go from here into a visit: copy the note, or print the sheet.
+      </p>,
+      panel,
+    );
+    return;
+  }
   const store = await openHere();
   const place = await openPlaceIn(store);
   const all = await visitsOf(store, place);
   const open = all.find(({ id }) => id === kept('sessionStorage', visitKey));
   const visits = [...(open ? [open] : []), ...all.filter((each) => each !== open)].slice(0, mostVisits);
-  const panel = keeping.host.querySelector('.keep-place') ?? document.createElement('div');
-  panel.className = 'keep-place';
-  keeping.host.append(panel);
-  render(null, panel);
   render(<Panel keeping={keeping} store={store} place={place} visits={visits} blank={blankPlace()} />, panel);
 }
 

@@ -19,9 +19,5 @@ export const otherwise = ({ isDemo, shown, address, use }: Otherwise): VNode => 
     </span>
   </>
 );
-/** `from your place, slip of Jun 3, 2026`. */
-export const withWords = (words: string, says: string): VNode => (
-  <>
-    {words}, {says}
-  </>
-);
+/** The mark of what came from there, with what must be told beside it: `from your place, slip of Jun 3, 2026`. */
+export const fromPlace = (says: string | undefined): VNode => <span class="from-place">from your place{says !== undefined && `, ${says}`}</span>;

@@ -1,8 +1,9 @@
 import { kept, placeKey } from '../../scripts/kept.ts';
-import { type Place, placeVersion } from '../model/place.ts';
+import { placeVersion } from '../model/migrations/place.ts';
+import type { Place } from '../model/place.ts';
+import { newId, randomMark } from '../store/ids.ts';
 import { placeKind } from '../store/kinds.ts';
 import { openStore } from '../store/openStore.ts';
-import { newId, randomMark } from '../store/records.ts';
 import type { Store } from '../store/store.ts';
 import type { Begun } from '../visit/newVisit.ts';
 

@@ -1,25 +1,31 @@
 import type { Place } from '../model/place.ts';
+import type { Result } from '../model/result.ts';
 import type { Row } from '../model/row.ts';
+import type { Visit } from '../model/visit.ts';
 
-/** As the edition with these pages writes it: what it wrote, its schema has passed. Anything else is for the place's own page to read. */
+/** As this edition or an older one wrote it: what they wrote, their schema has passed, and version 1 has only more than forms read. Anything else is for the place's own page to read. */
 const isOurs = (raw: unknown): raw is Place =>
   typeof raw === 'object' &&
   raw !== null &&
   'v' in raw &&
-  raw.v === 1 &&
+  (raw.v === 1 || raw.v === 2) &&
   ['pastures', 'herd', 'soils', 'water'].every((list) => Array.isArray(Object.entries(raw).find(([key]) => key === list)?.[1]));
 
-/** A line of the record, as this edition writes it. */
-const isRowOf =
+/** Something that belongs to a place, as this edition writes it. */
+const isOf =
+  <T extends Row | Visit | Result>(is: (raw: object) => boolean) =>
+  (raw: unknown): raw is T =>
+    typeof raw === 'object' && raw !== null && 'v' in raw && raw.v === 1 && is(raw);
+const isAt =
   (placeId: string) =>
-  (raw: unknown): raw is Row =>
-    typeof raw === 'object' && raw !== null && 'v' in raw && raw.v === 1 && 'is' in raw && 'placeId' in raw && raw.placeId === placeId;
+  (raw: object): boolean =>
+    'placeId' in raw && raw.placeId === placeId;
 
 /** How long a form waits for the browser's store before it opens without. */
 const patienceMs = 2000;
 
-/** All that lies in a store. None where there is no database yet, where the browser gives none, or gives it too late. */
-function readAll(store: string): Promise<readonly unknown[]> {
+/** All that lies in a store, or what has these ids. None where there is no database yet, where the browser gives none, or gives it too late. */
+function readFrom(store: string, ids?: readonly string[]): Promise<readonly unknown[]> {
   const read = new Promise<readonly unknown[]>((done) => {
     const none = () => done([]);
     // Of whatever version it is: a reader changes none, and a form need not wait until the page of the place has brought an older one up.
@@ -35,11 +41,12 @@ function readAll(store: string): Promise<readonly unknown[]> {
         none();
         return;
       }
-      const all = db.transaction(store).objectStore(store).getAll();
-      all.onerror = none;
-      all.onsuccess = () => {
+      const from = db.transaction(store);
+      const wanted = ids === undefined ? [from.objectStore(store).getAll()] : ids.map((id) => from.objectStore(store).get(id));
+      from.onerror = none;
+      from.oncomplete = () => {
         db.close();
-        done(all.result);
+        done(wanted.flatMap(({ result }): unknown => result));
       };
     };
   });
@@ -47,6 +54,11 @@ function readAll(store: string): Promise<readonly unknown[]> {
 }
 
 /** The places that are kept, to be read and no more: a form needs neither the journal nor the schemas, which weigh more than all the rest. */
-export const readPlaces = async (): Promise<readonly Place[]> => (await readAll('places')).filter(isOurs);
+export const readPlaces = async (): Promise<readonly Place[]> => (await readFrom('places')).filter(isOurs);
 /** The record of a place, in the same way. */
-export const readRows = async (placeId: string): Promise<readonly Row[]> => (await readAll('rows')).filter(isRowOf(placeId));
+export const readRows = async (placeId: string): Promise<readonly Row[]> =>
+  (await readFrom('rows')).filter(isOf<Row>((raw) => 'is' in raw && isAt(placeId)(raw)));
+/** Its visits, and of their results those that are wanted: a place may have thousands. */
+export const readVisits = async (placeId: string): Promise<readonly Visit[]> => (await readFrom('visits')).filter(isOf<Visit>(isAt(placeId)));
+export const readResults = async (ids: readonly string[]): Promise<readonly Result[]> =>
+  ids.length === 0 ? [] : (await readFrom('results', ids)).filter(isOf<Result>((raw) => 'link' in raw));

@@ -1,7 +1,8 @@
 // What the record of the open place puts into a form. Fetched only by forms that ask for it, at places that have one.
 import type { Place } from '../model/place.ts';
 import type { Row } from '../model/row.ts';
-import { type RecordOffers, recordOffers } from '../offer/recordOffers.ts';
+import type { RecordOffers } from '../offer/offered.ts';
+import { recordOffers } from '../offer/recordOffers.ts';
 
 /** By the day that a form takes for today. A line that cannot be read costs the form its record and nothing else. */
 export const recordAt =

@@ -1,8 +1,10 @@
+import type { FunctionComponent } from 'preact';
 import type { Calculator } from '../../../calculators/kit/define.ts';
-import type { Change, Reach } from '../../../calculators/ui/CalculatorForm.tsx';
+import type { Change, Reach } from '../../../calculators/ui/formProps.ts';
 import type { Opening } from '../../../calculators/ui/formState.ts';
 import type { UnitSystem } from '../../../calculators/units/units.ts';
-import type { Clock, Fresh } from '../../scripts/today.ts';
+import type { Clock } from '../../scripts/clock.ts';
+import type { Fresh } from '../../scripts/today.ts';
 import type { Place } from '../model/place.ts';
 
 /** What is kept of a form, and where the offer to keep it stands. */
@@ -27,6 +29,16 @@ interface OpenedLink {
   /** Put in here before, by whoever reads it now. */
   readonly isOwn: boolean;
 }
+/** What the place does to a form that a link opened. */
+export interface AtLink {
+  /** Of somebody’s link nothing is taken for the reader’s own. */
+  readonly isOthers: () => boolean;
+  /** What the place adds: marks where the figures are the reader’s own, the rest where their own result led here, else nothing. */
+  readonly opened: (query: string, link: OpenedLink) => Partial<Opening>;
+  readonly differences: (change: Change) => readonly Difference[];
+  readonly use: (change: Change, reach: Reach) => void;
+  readonly Bar: FunctionComponent<{ readonly link: AtLink; readonly reach: () => Reach | undefined; readonly onUse: () => void }>;
+}
 /** Where a form stands to the place: fresh or the reader's own, or opened with somebody's link. */
 export interface AtPlace {
   readonly place: Place;
@@ -37,15 +49,13 @@ export interface AtPlace {
   readonly said: () => readonly string[];
   readonly clockNow: (builtIso: string) => Clock;
   readonly exampleBy: (clock: Clock, calculator: Calculator, system: UnitSystem) => Fresh;
-  /** What the place adds to a form that a link opened: marks where the figures are the reader’s own, the rest where their own result led here, else nothing. */
-  readonly opened: (query: string, link: OpenedLink) => Partial<Opening>;
+  /** Only where a link opened the form. */
+  readonly link: AtLink | undefined;
   readonly choose: (ids: readonly string[], change: Change, reach: Reach) => void;
   /** The choice as it was, where the form goes back to what stood in it. */
   readonly recall: (ids: readonly string[]) => void;
-  readonly differences: (change: Change) => readonly Difference[];
-  readonly use: (change: Change, reach: Reach) => void;
   readonly switchTo: (id: string) => void;
   readonly placePage: string;
-  /** Above the form. Of somebody’s link nothing is taken for the reader’s own. */
+  /** Above the form. */
   readonly draw: (root: Element, id: string, reach: () => Reach | undefined) => void;
 }

@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import { haySchema } from './hay.ts';
 import { herdGroupSchema } from './herdGroup.ts';
+import { placeVersion } from './migrations/place.ts';
 import { amountSchema, between, countSchema, monthDaySchema, monthSchema, nameSchema, recordEntries, typedSchema } from './parts.ts';
 import { pastureSchema } from './pasture.ts';
 import { pricesSchema } from './prices.ts';
@@ -8,9 +9,6 @@ import { soilSchema } from './soil.ts';
 import { toolsSchema } from './tools.ts';
 import { waterPointSchema } from './waterPoint.ts';
 import { curves, fallFlushes, groundWords, rainClasses } from './words.ts';
-
-/** Written into every record; a record with a higher one was made by a newer copy. */
-export const placeVersion = 1;
 
 const listOf = <Each extends v.GenericSchema>(each: Each, most: number) => v.pipe(v.array(each), v.maxLength(most));
 
@@ -21,9 +19,6 @@ export const placeSchema = v.strictObject({
   name: nameSchema,
   /** Where this place's copy of the pages lies, for links in notes. */
   linkBase: v.optional(v.pipe(v.string(), v.regex(/^https?:\/\/[^\s]+$/), v.maxLength(500))),
-  units: v.optional(v.picklist(['us', 'si'])),
-  /** Kind of country, by its name among the local values. */
-  country: v.optional(nameSchema),
   /** To the degree: no place can be told from it. */
   latitudeDeg: v.optional(v.pipe(v.number(), v.integer(), v.minValue(-90), v.maxValue(90))),
   yearRainIn: v.optional(between(0, 500)),

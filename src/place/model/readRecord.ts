@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import { type Migrations, migrate } from './migrations/migrate.ts';
-import { placeMigrations } from './migrations/place.ts';
-import { type Place, placeSchema, placeVersion } from './place.ts';
+import { placeMigrations, placeVersion } from './migrations/place.ts';
+import { type Place, placeSchema } from './place.ts';
 
 export type Read<T> =
   | { readonly is: 'read'; readonly value: T }

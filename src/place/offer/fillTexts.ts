@@ -1,15 +1,14 @@
 import type { Calculator } from '../../../calculators/kit/define.ts';
-import type { Cell, Input, NumberInput, RowsInput } from '../../../calculators/kit/inputs.ts';
-import { exampleOn } from '../../../calculators/kit/occurs.ts';
-import { type OfferKey, offers as offerList } from '../../../calculators/kit/offers.ts';
-import { defaultText, quantityText, readCell, roundedText } from '../../../calculators/kit/read.ts';
+import type { Cell, Input, RowsInput } from '../../../calculators/kit/inputs.ts';
+import type { Example, exampleOn } from '../../../calculators/kit/occurs.ts';
+import type { OfferKey } from '../../../calculators/kit/offers.ts';
+import { defaultText } from '../../../calculators/kit/read.ts';
 import { runTexts } from '../../../calculators/kit/runTexts.ts';
 import { changeSystem, type RowTexts, startTexts, type Text, type Texts } from '../../../calculators/kit/state.ts';
 import { textAt } from '../../../calculators/kit/textAt.ts';
-import { sameDayIn, yearOf } from '../../../calculators/units/days.ts';
-import { dayOf, isoDay } from '../../../calculators/units/printQuantity.ts';
-import { convert, type UnitName, type UnitSystem, unitIn, units } from '../../../calculators/units/units.ts';
-import type { Offered, OfferedRow, OfferMap, Offers } from './offered.ts';
+import type { UnitSystem } from '../../../calculators/units/units.ts';
+import { countsOn, fitOf, inUnit } from './fits.ts';
+import type { OfferedRow, OfferMap, Offers } from './offered.ts';
 
 /** A field that holds what a place gave it, as long as its text is this one. */
 export interface Mark {
@@ -30,56 +29,15 @@ export interface Filled {
   readonly isExampleDates: boolean;
 }
 
-/** A text for one field, or a sentence why there is none, or neither where the place does not tell. */
-type Fit = { readonly text: string } | { readonly say: string } | undefined;
+/** Where what the place gave still stands as it gave it. */
+export const placedIn = ({ marks }: Filled, texts: Texts): readonly string[] =>
+  marks.filter(({ at, text }) => textAt(texts, at) === text).map(({ at }) => at);
 
-const inUnit = (value: number, unit: UnitName, system: UnitSystem): string => {
-  const shown = unitIn(system, unit);
-  return shown === unit ? quantityText(value, unit) : roundedText(convert(value, unit, shown), shown);
+/** What a row is about: without it there is no row, and this is said. */
+const rowsAbout: Readonly<Partial<Record<OfferKey, string>>> = {
+  'herd.kind': 'this form has no such kind; add them by hand.',
+  'earlier.rate': 'more or less than this form can take.',
 };
-function amountFit(
-  input: NumberInput,
-  { amount: given, typed }: { readonly amount: number; readonly typed?: string },
-  from: UnitName,
-  system: UnitSystem,
-): Fit {
-  const exact = convert(given, from, input.unit);
-  const value = input.whole === true ? Math.round(exact) : exact;
-  if (value >= input.min && value <= input.max) return { text: asTyped(input, typed, value) ?? inUnit(value, input.unit, system) };
-  const told = `${Number(value.toPrecision(4))} ${units[input.unit].print}`.trim();
-  return { say: `${input.label}: your place’s ${told} is more or less than this form can take.` };
-}
-/** What somebody wrote at the place, if this form reads the same in it: `16 ha`. */
-function asTyped(input: NumberInput, typed: string | undefined, value: number): string | undefined {
-  const read = typed === undefined ? undefined : readCell(input, typed);
-  return read && 'value' in read && typeof read.value === 'number' && Math.abs(read.value - value) <= 1e-9 * Math.abs(value) ? typed : undefined;
-}
-/** `yearOf` any year: `exampleOn` moves it to the one that is meant. */
-const anyYear = 2000;
-/** A fresh form counts on from today there: a day that the place names is the next one to come. */
-const countsOn = (input: Cell): boolean => input.kind === 'date' && typeof input.occurs === 'object' && 'daysAfterToday' in input.occurs;
-function nextAfter(monthDay: string, todayDay: number): string {
-  const day = dayOf(`${anyYear}-${monthDay}`);
-  if (day === undefined) throw new RangeError(`no month and day: ${monthDay}`);
-  const thisYear = sameDayIn(day, yearOf(todayDay));
-  return isoDay(thisYear > todayDay ? thisYear : sameDayIn(day, yearOf(todayDay) + 1));
-}
-
-function fitOf(input: Cell, key: OfferKey, offered: Offered | undefined, system: UnitSystem, todayDay: number): Fit {
-  if (offered === undefined) return undefined;
-  const offer = offerList[key];
-  if ('amount' in offered) return input.kind === 'number' && 'unit' in offer ? amountFit(input, offered, offer.unit, system) : undefined;
-  if ('isYes' in offered) return input.kind === 'yesNo' ? { text: defaultText(input, offered.isYes) } : undefined;
-  if ('monthDay' in offered) {
-    if (input.kind !== 'date') return undefined;
-    return { text: countsOn(input) ? nextAfter(offered.monthDay, todayDay) : `${anyYear}-${offered.monthDay}` };
-  }
-  if ('day' in offered) return input.kind === 'date' ? { text: offered.day } : undefined;
-  if (!('words' in offered) || input.kind !== 'choice') return undefined;
-  const [own] = offered.words;
-  const taken = input.takesNot?.includes(own) === true ? undefined : offered.words.find((each) => Object.hasOwn(input.options, each));
-  return taken === undefined ? { say: `${input.label}: this form has nothing for your place’s “${own.replaceAll('-', ' ')}”.` } : { text: taken };
-}
 
 /** What an attempt gathers: texts, where they come from, and days that must not move with today. */
 class Filling {
@@ -101,7 +59,7 @@ class Filling {
     const key = input.offeredBy;
     if (key === undefined || this.leftOut.has(subjectOf(key))) return undefined;
     const offered = from.get(key);
-    const fit = fitOf(input, key, offered, this.system, this.todayDay);
+    const fit = fitOf(input, offered, this.system, this.todayDay);
     if (fit === undefined) return undefined;
     if ('say' in fit) {
       this.said.push(fit.say);
@@ -141,10 +99,11 @@ class Filling {
     const started: Record<string, string> = {};
     for (const [column, cell] of Object.entries(input.columns)) {
       const text = this.take(cell, `${at}.${column}`, cells);
-      if (text === undefined && cell.offeredBy === 'herd.kind') {
+      const refused = text === undefined && cell.offeredBy !== undefined ? rowsAbout[cell.offeredBy] : undefined;
+      if (refused !== undefined) {
         this.marks.length = before[0];
         this.said.length = before[1];
-        this.said.push(`${name}: this form has no such kind; add them by hand.`);
+        this.said.push(`${name}: ${refused}`);
         return undefined;
       }
       if (text === undefined) continue;
@@ -176,7 +135,7 @@ class Filling {
 const subjectOf = (key: OfferKey): string => key.slice(0, key.indexOf('.'));
 
 function attempt(
-  { inputs }: Calculator,
+  { inputs }: Pick<Calculator, 'inputs'>,
   offers: Offers,
   {
     built,
@@ -197,14 +156,18 @@ function attempt(
     }
   }
   const taken = new Set(filling.marks.map(({ offer }) => offer));
-  filling.said.push(...offers.besides.filter(({ key }) => taken.has(key)).map(({ say }) => say));
+  // An earlier test of which no reading fits would stand there as the example's.
+  if (taken.has('earlier.beside') && !taken.has('earlier.rate')) {
+    const without = attempt({ inputs }, offers, { built, system, leftOut: new Set([...leftOut, 'earlier']), todayDay });
+    without.said.push(...filling.said.filter((each) => !without.said.includes(each)));
+    return without;
+  }
+  filling.said.push(...offers.besides.filter(({ key }) => key === undefined || taken.has(key)).map(({ say }) => say));
   return filling;
 }
 
 /** With the dates of a day. Where the form would refuse them, the example's own stay, and none of the place's. */
-function onDay(calculator: Calculator, filling: Filling, todayDay: number, built: Texts): Filled {
-  const { marks, said, fixed, moving } = filling;
-  const moved = exampleOn(calculator, filling.texts, todayDay);
+function onDay({ marks, said, fixed, moving, texts: filled }: Filling, moved: Example, built: Texts): Filled {
   const withFixed = (texts: Texts): Texts => ({ ...texts, ...Object.fromEntries(fixed.map(({ key, text }) => [key, text])) });
   if (!moved.isExampleDates)
     return {
@@ -216,7 +179,7 @@ function onDay(calculator: Calculator, filling: Filling, todayDay: number, built
     };
   const isDated = (at: string): boolean => moving.has(at) || fixed.some(({ key }) => key === at);
   return {
-    texts: withDatesOf(built, filling.texts, [...moving, ...fixed.map(({ key }) => key)]),
+    texts: withDatesOf(built, filled, [...moving, ...fixed.map(({ key }) => key)]),
     marks: marks.filter(({ at }) => !isDated(at)),
     said,
     todayAt: [],
@@ -246,29 +209,50 @@ function withDatesOf(built: Texts, texts: Texts, places: readonly string[]): Tex
   return out;
 }
 
+/** The form with dates that are told already: they neither move nor come from the place, and those that go by them do. */
+const holding = (calculator: Calculator, given: Texts): Calculator => ({
+  ...calculator,
+  inputs: Object.fromEntries(
+    Object.entries(calculator.inputs).map(([key, input]): [string, Input] => {
+      if (input.kind !== 'date' || given[key] === undefined) return [key, input];
+      const { offeredBy, ...held } = input;
+      return [key, { ...held, occurs: 'fixed' }];
+    }),
+  ),
+});
+
+/** Fills one form. `given` are dates that stand in it already, such as those of the result that led here. */
+export type FillTexts = (asked: Calculator, offers: Offers, todayDay: number, system?: UnitSystem, given?: Texts) => Filled;
+/** Moves the dates of an example; where nothing goes with today there is none. */
+type Mover = typeof exampleOn;
+
 /**
  * A fresh form as a place and a day fill it. Where the place's figures and what the form holds of its example refuse each other, such as a price above
  * the example's highest, what the place says of that subject stays out and is told.
  */
-export function fillTexts(calculator: Calculator, offers: Offers, todayDay: number, system: UnitSystem = 'us'): Filled {
-  const { inputs } = calculator;
-  const start = startTexts(inputs);
-  const built = system === 'us' ? start : changeSystem(inputs, start, 'us', system);
-  const tried = (leftOut: readonly string[]) => {
-    const filled = onDay(calculator, attempt(calculator, offers, { built, system, leftOut: new Set(leftOut), todayDay }), todayDay, built);
-    const run = runTexts(calculator, filled.texts, system);
-    return { filled, refused: 'refusals' in run ? run.refusals[0]?.say : undefined };
+export const filler =
+  (move: Mover = (_, texts) => ({ texts, todayAt: [], isExampleDates: false })): FillTexts =>
+  (asked, offers, todayDay, system = 'us', given = {}) => {
+    const calculator = holding(asked, given);
+    const { inputs } = calculator;
+    const start = startTexts(inputs);
+    const built = { ...(system === 'us' ? start : changeSystem(inputs, start, 'us', system)), ...given };
+    const tried = (leftOut: readonly string[]) => {
+      const filling = attempt(calculator, offers, { built, system, leftOut: new Set(leftOut), todayDay });
+      const filled = onDay(filling, move(calculator, filling.texts, todayDay), built);
+      const run = runTexts(calculator, filled.texts, system);
+      return { filled, refused: 'refusals' in run ? run.refusals[0]?.say : undefined };
+    };
+    const all = tried([]);
+    if (all.refused === undefined) return all.filled;
+    const subjects = [...new Set(all.filled.marks.map(({ offer }) => subjectOf(offer)))];
+    for (const subject of subjects) {
+      const { filled, refused } = tried([subject]);
+      if (refused === undefined)
+        return { ...filled, said: [...filled.said, `Your place’s ${subjectNames[subject] ?? subject} are left out of this form. ${all.refused}`] };
+    }
+    return { ...tried(subjects).filled, said: [`Your place’s figures are left out of this form. ${all.refused}`] };
   };
-  const all = tried([]);
-  if (all.refused === undefined) return all.filled;
-  const subjects = [...new Set(all.filled.marks.map(({ offer }) => subjectOf(offer)))];
-  for (const subject of subjects) {
-    const { filled, refused } = tried([subject]);
-    if (refused === undefined)
-      return { ...filled, said: [...filled.said, `Your place’s ${subjectNames[subject] ?? subject} are left out of this form. ${all.refused}`] };
-  }
-  return { ...tried(subjects).filled, said: [`Your place’s figures are left out of this form. ${all.refused}`] };
-}
 const subjectNames: Readonly<Record<string, string>> = {
   place: 'figures of rain and heat',
   season: 'dates',
@@ -284,4 +268,5 @@ const subjectNames: Readonly<Record<string, string>> = {
   layer: 'layers of soil',
   rain: 'figures of rain',
   record: 'figures of the record',
+  earlier: 'tests of earlier visits',
 };

@@ -1,8 +1,6 @@
-import { dayOf, printDay } from '../../../calculators/units/printQuantity.ts';
 import type { HayStack } from '../model/hay.ts';
 import type { Place } from '../model/place.ts';
-import type { WaterPoint } from '../model/waterPoint.ts';
-import { amount, day, type OfferMap, type Offers, offerMap, sumIfAll, told, typedUnder, word } from './offered.ts';
+import { amount, day, type OfferMap, type OfferPart, type Offers, offerMap, sumIfAll, told, typedUnder, word } from './offered.ts';
 
 const stackLb = ({ baleCount, baleLb }: HayStack): number | undefined =>
   baleCount === undefined || baleLb === undefined ? undefined : baleCount * baleLb;
@@ -14,7 +12,7 @@ const stacksOf = ({ hay }: Place): readonly HayStack[] =>
     .toSorted((one, other) => (stackLb(other) ?? 0) - (stackLb(one) ?? 0));
 
 /** Hay on hand and hay to buy. A form has room for one stack: the largest. */
-export function hayOffers(place: Place): OfferMap {
+function hayOffers(place: Place): OfferMap {
   const { hay } = place;
   if (hay === undefined) return offerMap();
   const stacks = stacksOf(place);
@@ -37,14 +35,14 @@ export function hayOffers(place: Place): OfferMap {
     word('hay.feeder', hay.feeder),
   );
 }
-export function hayBesides(place: Place): Offers['besides'] {
+function hayBesides(place: Place): Offers['besides'] {
   const others = stacksOf(place).length - 1;
   if (others < 1) return [];
   const many = others === 1 ? 'Another stack of your place does' : `${others} more stacks of your place do`;
   return [{ key: 'hay.count', say: `${many} not fit here. This is the largest.` }];
 }
 
-export function priceOffers({ prices, typed: all }: Place): OfferMap {
+function priceOffers({ prices, typed: all }: Place): OfferMap {
   if (prices === undefined) return offerMap();
   const { hayLowUsdPerTon, hayLikelyUsdPerTon, hayHighUsdPerTon } = prices;
   const typed = { typed: typedUnder(all, 'prices.') };
@@ -66,62 +64,4 @@ export function priceOffers({ prices, typed: all }: Place): OfferMap {
   );
 }
 
-/** How the surface of a pond is known, the surest way first. */
-const surfaceFrom = ({ surfaceAc, lengthFt, widthFt, shoreFt }: WaterPoint): string | undefined => {
-  if (surfaceAc !== undefined) return 'known';
-  if (lengthFt !== undefined && widthFt !== undefined) return 'across';
-  return shoreFt === undefined ? undefined : 'shore';
-};
-export function waterOffers(point: WaterPoint): OfferMap {
-  // Tanks of no known shape, and a slip of no known day, tell nothing.
-  const tanks = point.tanks?.shape === undefined ? undefined : point.tanks;
-  const slip = point.slip?.day === undefined ? undefined : point.slip;
-  const slipDay = slip?.day === undefined ? undefined : dayOf(slip.day);
-  const said = slipDay === undefined ? undefined : `slip of ${printDay(slipDay)}`;
-  const ofTanks = { typed: typedUnder(point.typed, 'tanks.') };
-  const ofSlip = { says: said, typed: typedUnder(point.typed, 'slip.') };
-  return offerMap(
-    word('water.supply', point.supply),
-    word('water.surfaceFrom', surfaceFrom(point)),
-    told('water.length', point, 'lengthFt'),
-    told('water.width', point, 'widthFt'),
-    told('water.surface', point, 'surfaceAc'),
-    told('water.shore', point, 'shoreFt'),
-    told('water.maxDepth', point, 'maxDepthFt'),
-    told('water.deadDepth', point, 'deadDepthFt'),
-    told('water.evaporation', point, 'evaporationInPerDay'),
-    told('water.seepage', point, 'seepageInPerDay'),
-    told('water.flow', point, 'flowGpm'),
-    point.flowGpm === undefined ? [] : word('water.flowFrom', 'known'),
-    word('water.storage', tanks?.shape),
-    told('water.tanks', tanks, 'count', ofTanks),
-    told('water.tankAcross', tanks, 'acrossFt', ofTanks),
-    told('water.tankLength', tanks, 'lengthFt', ofTanks),
-    told('water.tankWidth', tanks, 'widthFt', ofTanks),
-    told('water.tankDepth', tanks, 'depthFt', ofTanks),
-    slip?.sulfateMgPerL === undefined || slip.saltMgPerL === undefined ? [] : word('water.slip', 'tested'),
-    told('water.sulfate', slip, 'sulfateMgPerL', ofSlip),
-    told('water.salt', slip, 'saltMgPerL', ofSlip),
-    told('water.nitrate', slip, 'nitrateMgPerL', ofSlip),
-  );
-}
-
-export function toolOffers({ tools, typed: all }: Place): OfferMap {
-  if (tools === undefined) return offerMap();
-  const frame = tools.frame?.kind === undefined ? undefined : tools.frame;
-  const typed = { typed: typedUnder(all, 'tools.') };
-  const ofFrame = { typed: typedUnder(all, 'tools.frame.') };
-  return offerMap(
-    word('tools.frame', frame?.kind),
-    told('tools.frameAround', frame, 'aroundIn', ofFrame),
-    told('tools.frameAcross', frame, 'acrossIn', ofFrame),
-    told('tools.frameLength', frame, 'lengthIn', ofFrame),
-    told('tools.frameWidth', frame, 'widthIn', ofFrame),
-    told('tools.ringBore', tools, 'ringBoreIn', typed),
-    told('tools.ringInserted', tools, 'ringInsertedIn', typed),
-    told('tools.pouring', tools, 'pouringMl', typed),
-    told('tools.canAcross', tools, 'canAcrossIn', typed),
-    told('tools.canTall', tools, 'canTallIn', typed),
-    told('tools.pace', tools, 'paceFt', typed),
-  );
-}
+export const goodsPart: OfferPart = ({ place }) => ({ single: new Map([...hayOffers(place), ...priceOffers(place)]), besides: hayBesides(place) });

@@ -1,9 +1,20 @@
 import type { Pasture } from '../model/pasture.ts';
 import type { Place } from '../model/place.ts';
 import type { Soil } from '../model/soil.ts';
-import { amount, derived, meanIfAll, type OfferedRow, type OfferMap, offerMap, sumIfAll, told, word } from './offered.ts';
-import type { RecordOffers } from './recordOffers.ts';
-import { textureWords } from './words.ts';
+import {
+  amount,
+  derived,
+  meanIfAll,
+  type OfferedRow,
+  type OfferMap,
+  type OfferPart,
+  offerMap,
+  type RecordOffers,
+  sumIfAll,
+  told,
+  word,
+} from './offered.ts';
+import { textureWords } from './textureWords.ts';
 
 /** Depth classes as a form about soil loss has them: the deepest inch of each. */
 const rootings = [
@@ -24,7 +35,7 @@ function paddockAc({ areaAc, paddocks }: Pasture): number | undefined {
 }
 
 /** All that is told of one pasture and of the soil under it. */
-export function pastureOffers(place: Place, pasture: Pasture): OfferMap {
+function pastureOffers(place: Place, pasture: Pasture): OfferMap {
   const soil = soilOf(place, pasture);
   const { forage, paddocks } = pasture;
   return offerMap(
@@ -60,14 +71,14 @@ export function pastureOffers(place: Place, pasture: Pasture): OfferMap {
 }
 
 /** A row for each pasture whose acres are known. */
-export const pastureRows = (place: Place, pastures: readonly Pasture[], record: RecordOffers | undefined): readonly OfferedRow[] =>
+const pastureRows = (place: Place, pastures: readonly Pasture[], record: RecordOffers | undefined): readonly OfferedRow[] =>
   pastures.flatMap((pasture) => {
     const cells = new Map([...pastureOffers(place, pasture), ...(record?.ofPasture.get(pasture.id) ?? [])]);
     return pasture.areaAc === undefined ? [] : [{ name: pasture.name, size: pasture.areaAc, cells }];
   });
 
 /** Layers from the top down; which of them go first where not all fit is the order in which they lie. */
-export const layerRows = (place: Place, pasture: Pasture): readonly OfferedRow[] =>
+const layerRows = (place: Place, pasture: Pasture): readonly OfferedRow[] =>
   (soilOf(place, pasture)?.layers ?? []).flatMap((layer, index, all) => {
     const { thicknessIn, texture, surveyInPerIn } = layer;
     // One that is only half told is not offered: the form's example would stand in for the rest.
@@ -83,7 +94,7 @@ export const layerRows = (place: Place, pasture: Pasture): readonly OfferedRow[]
   });
 
 /** What is told of several pastures together. */
-export function pasturesOffers(pastures: readonly Pasture[], isChosen: boolean): OfferMap {
+function pasturesOffers(pastures: readonly Pasture[], isChosen: boolean): OfferMap {
   const known = pastures.filter(({ normalLbPerAc }) => normalLbPerAc !== undefined);
   return offerMap(
     amount('pastures.area', sumIfAll(pastures.map(({ areaAc }) => areaAc))),
@@ -93,3 +104,8 @@ export function pasturesOffers(pastures: readonly Pasture[], isChosen: boolean):
     isChosen ? word('pastures.ground', pastures.length > 1 ? 'parts' : 'one') : [],
   );
 }
+
+export const groundPart: OfferPart = ({ place, pastures, isChosen, pasture, record }) => ({
+  single: new Map([...pasturesOffers(pastures, isChosen), ...(pasture ? pastureOffers(place, pasture) : [])]),
+  tables: { pastures: pastureRows(place, pastures, record), ...(pasture ? { layers: layerRows(place, pasture) } : {}) },
+});

@@ -3,7 +3,20 @@ import { isBreeding } from '../../../calculators/math/herd/stageFromBirth.ts';
 import { monthKeys } from '../../../calculators/units/months.ts';
 import type { HerdGroup } from '../model/herdGroup.ts';
 import type { Place } from '../model/place.ts';
-import { amount, derived, meanIfAll, monthDay, type OfferedRow, type OfferMap, offerMap, sumIfAll, told, word, yesNo } from './offered.ts';
+import {
+  amount,
+  derived,
+  meanIfAll,
+  monthDay,
+  type OfferedRow,
+  type OfferMap,
+  type OfferPart,
+  offerMap,
+  sumIfAll,
+  told,
+  word,
+  yesNo,
+} from './offered.ts';
 import { daysSinceBirth, intakePercentAt, stageOf } from './stages.ts';
 import { animalsOf, kindNames, stockWords } from './words.ts';
 
@@ -34,7 +47,7 @@ const birthMonth = ({ birthsDay }: HerdGroup): string | undefined =>
   birthsDay === undefined ? undefined : monthKeys()[Number(birthsDay.slice(0, 2)) - 1];
 
 /** A line for each kind of stock. */
-export const herdRows = ({ herd }: Place, todayDay: number): readonly OfferedRow[] =>
+const herdRows = ({ herd }: Place, todayDay: number): readonly OfferedRow[] =>
   counted(herd).map((group) => {
     const stage = stageOf(group, todayDay);
     return {
@@ -57,7 +70,7 @@ export const herdRows = ({ herd }: Place, todayDay: number): readonly OfferedRow
   });
 
 /** What is told of the whole herd, of its cows, and of the kind that eats most. */
-export function herdOffers({ herd, yardstickLbPerDay }: Place, todayDay: number): OfferMap {
+function herdOffers({ herd, yardstickLbPerDay }: Place, todayDay: number): OfferMap {
   const groups = counted(herd);
   const cows = groups.filter(({ kind }) => kind === 'cow');
   const nursing = cows.filter((group) => stageOf(group, todayDay) === 'nursing');
@@ -79,3 +92,5 @@ export function herdOffers({ herd, yardstickLbPerDay }: Place, todayDay: number)
     groups.length > 0 && groups.every(({ ownIntakePercent }) => ownIntakePercent !== undefined) ? word('herd.intakeFrom', 'own') : [],
   );
 }
+
+export const herdPart: OfferPart = ({ place, todayDay }) => ({ single: herdOffers(place, todayDay), tables: { herd: herdRows(place, todayDay) } });

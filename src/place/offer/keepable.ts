@@ -10,8 +10,8 @@ import type { Pasture } from '../model/pasture.ts';
 import type { Place } from '../model/place.ts';
 import type { Soil } from '../model/soil.ts';
 import { textures } from '../model/words.ts';
+import { kindOfWord } from './kindOfWord.ts';
 import { isWhole, type Put, putSoil, puts } from './puts.ts';
-import { kindOfWord } from './words.ts';
 
 /** Something that a form knows and a place could keep. */
 export interface Keepable {
@@ -42,10 +42,9 @@ function offeredIn(cell: Cell, key: OfferKey, text: string, system: UnitSystem):
   const reading = readCell(cell, text, system);
   if (!('value' in reading)) return undefined;
   const { value } = reading;
-  const offer = offerList[key];
-  if (cell.kind === 'number' && typeof value === 'number' && 'unit' in offer)
-    return Number(convert(value, cell.unit, offer.unit).toPrecision(digits));
-  if (cell.kind === 'date' && typeof value === 'number') return offer.kind === 'monthDay' ? isoDay(value).slice(5) : isoDay(value);
+  // In the offer's unit, which is the field's.
+  if (cell.kind === 'number' && typeof value === 'number') return Number(value.toPrecision(digits));
+  if (cell.kind === 'date' && typeof value === 'number') return offerList[key].kind === 'monthDay' ? isoDay(value).slice(5) : isoDay(value);
   return value;
 }
 

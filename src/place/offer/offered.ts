@@ -1,4 +1,7 @@
 import type { OfferKey, TableOffer } from '../../../calculators/kit/offers.ts';
+import type { Pasture } from '../model/pasture.ts';
+import type { Place } from '../model/place.ts';
+import type { WaterPoint } from '../model/waterPoint.ts';
 
 /** What a place says under one name. Numbers are in the unit of the offer. */
 export type Offered =
@@ -30,9 +33,46 @@ export interface OfferedRow {
 export interface Offers {
   readonly single: OfferMap;
   readonly tables: Readonly<Partial<Record<TableOffer, readonly OfferedRow[]>>>;
-  /** What no form has room for, in whole sentences, with the offer that it concerns: other stacks of hay. */
-  readonly besides: readonly { readonly key: OfferKey; readonly say: string }[];
+  /** What no form has room for, in whole sentences; with the offer that it concerns, if it is told only where that one is taken: other stacks of hay. */
+  readonly besides: readonly { readonly key?: OfferKey; readonly say: string }[];
 }
+
+/** A test of an earlier visit, as the form that is filled reads it. */
+export interface EarlierTest {
+  /** `2025-06-18` */
+  readonly day: string;
+  /** Where it was made; none where nobody chose a pasture. */
+  readonly pastureIds: readonly string[];
+  /** In the unit of the offer. */
+  readonly readings: readonly number[];
+  /** In words; empty where the test has none. */
+  readonly tool: string;
+  readonly isOtherSeason: boolean;
+}
+
+/** What the record of grazing and rain can put into forms: of the place, and of each of its pastures. */
+export interface RecordOffers {
+  readonly single: OfferMap;
+  readonly ofPasture: ReadonlyMap<string, OfferMap>;
+}
+
+/** What of a place offers are worked out from, on a day. */
+export interface Standing {
+  readonly place: Place;
+  readonly todayDay: number;
+  /** The chosen ones, else all that are grazed. */
+  readonly pastures: readonly Pasture[];
+  readonly isChosen: boolean;
+  /** The one that is meant, where there is but one. */
+  readonly pasture: Pasture | undefined;
+  readonly water: WaterPoint | undefined;
+  /** What its record says, where there is one and a form asks for it. */
+  readonly record: RecordOffers | undefined;
+  /** Tests of earlier visits, for a form that can stand beside one. */
+  readonly earlier: readonly EarlierTest[] | undefined;
+}
+/** Offers of one subject, or of a few that forms ask for together. */
+export type OfferPart = (standing: Standing) => Partial<Offers>;
 
 type Pair = readonly [OfferKey, Offered];
 /** One offer, or none where the place does not tell. */

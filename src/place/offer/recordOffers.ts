@@ -8,15 +8,11 @@ import { groundsById } from '../record/grounds.ts';
 import { lastReading, rainDays, rainText } from '../record/rainText.ts';
 import { type Stay, staysOf } from '../record/stays.ts';
 import { wholeYears } from '../record/years.ts';
-import { amount, day, derived, type OfferMap, offerMap, word } from './offered.ts';
+import { amount, day, derived, type OfferMap, offerMap, type RecordOffers, word } from './offered.ts';
 import { yardstickOf } from './stockToday.ts';
 
-/** What the record of grazing and rain can put into forms: of the place, and of each of its pastures. */
-export interface RecordOffers {
-  readonly single: OfferMap;
-  readonly ofPasture: ReadonlyMap<string, OfferMap>;
-}
-
+/** A form that runs through the years of a record takes it from so many hay years on: each lies in two calendar years without a gap. */
+const leastHayYears = 6;
 /** Forms compare with a record from so many years on. */
 const leastYears = 10;
 /** Rain so far is that of a form's own first month, March; of its days at least so many must have been read, percent. */
@@ -36,16 +32,25 @@ function rainSoFar(rows: readonly Row[], todayDay: number): OfferMap {
   const days = unread === 0 ? '' : `, ${unread === 1 ? '1 day' : `${unread} days`} not read`;
   return offerMap(amount('rain.soFar', Math.round(sum * 100) / 100, `since ${printDay(from)}${days}`));
 }
+/** Hay years that are sure to be whole, whenever they begin. */
+function hayYearsIn(rain: ReadonlyMap<number, number>): number {
+  const read = new Map<number, number>();
+  for (const day of rain.keys()) read.set(yearOf(day), (read.get(yearOf(day)) ?? 0) + 1);
+  const isWhole = (year: number): boolean => read.get(year) === firstOfMonth(0, year + 1) - firstOfMonth(0, year);
+  return [...read.keys()].filter((year) => isWhole(year) && isWhole(year + 1)).length;
+}
 function rainOffers(rows: readonly Row[], todayDay: number): OfferMap {
   const text = rainText(rows);
   const last = lastReading(rows, todayDay);
   if (text === undefined || last === undefined) return offerMap();
-  const years = new Set([...rainDays(rows).keys()].map(yearOf));
+  const rain = rainDays(rows);
+  const years = new Set([...rain.keys()].map(yearOf));
   // A form that compares with a shorter record would refuse it: its own example, or the station's medians, stays.
   const isLong = years.size >= leastYears;
   return new Map([
     ...offerMap(
       isLong ? [['rain.record', { record: text }], ...word('rain.from', 'record'), ...day('rain.lastDay', last.day)] : [],
+      isLong && hayYearsIn(rain) >= leastHayYears ? word('rain.yearsFrom', 'record') : [],
       // A dry reading is no rain to count gallons of.
       last.amountIn > 0 ? amount('rain.lastReading', last.amountIn, `read ${printDay(dayIn(last.day))}`) : [],
     ),

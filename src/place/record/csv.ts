@@ -1,6 +1,6 @@
 import { csvFormatRows, csvParseRows } from 'd3-dsv';
 import { daysInMonth } from '../../../calculators/units/days.ts';
-import { printDay } from '../../../calculators/units/printQuantity.ts';
+import { printAsIs, printDay } from '../../../calculators/units/printQuantity.ts';
 import type { StockLine } from '../model/row.ts';
 import { type StockKind, stockKinds } from '../model/words.ts';
 import { dayIn } from './days.ts';
@@ -125,7 +125,7 @@ function numberOrNone(cells: Cells, name: string, [least, most]: readonly [numbe
   const value = Number(text);
   if (!/^-?(?:\d+\.?\d*|\.\d+)$/.test(text)) return fault(`“${name}” is “${text.slice(0, 20)}”. Write a number.`);
   if (value < least || value > most || (isWhole && !Number.isInteger(value)))
-    return fault(`“${name}” is ${text}. Write ${isWhole ? 'a whole number' : 'a number'} from ${least} to ${most.toLocaleString('en-US')}.`);
+    return fault(`“${name}” is ${text}. Write ${isWhole ? 'a whole number' : 'a number'} from ${least} to ${printAsIs(most)}.`);
   return value;
 }
 

@@ -2,8 +2,8 @@ import { deleteDB } from 'idb';
 import { type Backend, memoryBackend } from './backend.ts';
 import { openChannel } from './channel.ts';
 import { databaseName, idbBackend } from './idbBackend.ts';
+import { newId, randomMark } from './ids.ts';
 import { openJournal, type TextStore } from './journal.ts';
-import { newId, randomMark } from './records.ts';
 import { type WhyMemory, whyRefused } from './storageState.ts';
 import { makeStore, type Store } from './store.ts';
 

@@ -18,9 +18,6 @@ export interface Writer {
   /** Six letters or figures, never the same twice. */
   readonly mark: () => string;
 }
-export const randomMark = (): string => crypto.randomUUID().replaceAll('-', '').slice(0, 6);
-export const newId = (): string => crypto.randomUUID();
-
 /** The fields that a person fills in: all but the record's own. */
 export function contentOf(record: Kept): Json {
   const { rev, past, changedBy, changedAt, clash, ...content } = record;

@@ -17,8 +17,9 @@ const ofPlace: Readonly<Partial<Record<ViewKey, FunctionComponent<PlaceView>>>> 
   stock: lazily(async () => (await import('./Stock.tsx')).Stock),
   feed: lazily(async () => (await import('./Feed.tsx')).Feed),
   water: lazily(async () => (await import('./Water.tsx')).Water),
-  season: lazily(async () => (await import('./Groups.tsx')).Season),
-  tools: lazily(async () => (await import('./Groups.tsx')).OwnTools),
+  season: lazily(async () => (await import('./Season.tsx')).Season),
+  tools: lazily(async () => (await import('./OwnTools.tsx')).OwnTools),
+  plan: lazily(async () => (await import('./Plan.tsx')).PlanPage),
   visits: lazily(async () => (await import('./Visits.tsx')).Visits),
   visit: lazily(async () => (await import('./Visit.tsx')).VisitPage),
   compare: lazily(async () => (await import('./Compare.tsx')).Compare),
@@ -27,14 +28,15 @@ const ofPlace: Readonly<Partial<Record<ViewKey, FunctionComponent<PlaceView>>>> 
 const Keep = lazily<View & { readonly asked: NonNullable<ReturnType<typeof askedToKeep>> }>(async () => (await import('./Keep.tsx')).Keep);
 const FromDisk = lazily<View>(async () => (await import('./FromDisk.tsx')).FromDisk);
 const Start = lazily<View>(async () => (await import('./Start.tsx')).Start);
+const OpenLink = lazily<View>(async () => (await import('./OpenLink.tsx')).OpenLink);
 const Files = lazily<View>(async () => (await import('./Files.tsx')).Files);
 
-interface AppProps extends Pick<View, 'forms'> {
+interface AppProps extends Pick<View, 'forms' | 'office'> {
   readonly session: Session;
   readonly system: UnitSystem;
   readonly edition: string;
 }
-export function App({ session, system, edition, forms }: AppProps) {
+export function App({ session, system, edition, forms, office }: AppProps) {
   const [, redraw] = useState(0);
   const [hash, setHash] = useState(location.hash);
   const at = viewIn(hash);
@@ -55,7 +57,7 @@ export function App({ session, system, edition, forms }: AppProps) {
     document.title = at.key === '' ? 'Your place - Holdwater' : `${at.title} - Your place - Holdwater`;
   }, [at]);
   const { place } = session;
-  const view = { session, system, isPrinting, edition, forms };
+  const view = { session, system, isPrinting, edition, forms, office };
   const Shown = ofPlace[at.key];
   return (
     <div class="screen">
@@ -79,6 +81,7 @@ export function App({ session, system, edition, forms }: AppProps) {
         {asked && <Keep {...view} asked={asked} />}
         {at.key === '' && !asked && <Start {...view} />}
         {at.key === 'files' && <Files {...view} />}
+        {at.key === 'link' && <OpenLink key={hash} {...view} />}
         {Shown !== undefined &&
           (place === undefined ? (
             <p>

@@ -1,6 +1,6 @@
 import type { Clash } from '../model/parts.ts';
 import type { Place } from '../model/place.ts';
-import { type Data, dataAt, isFields } from './edit.ts';
+import { type Data, dataAt, isFields, isList, withItem } from './edit.ts';
 import { boughtFields, priceFields, stackFields } from './fields/feed.ts';
 import { type PlaceField, text } from './fields/field.ts';
 import { layerFields, paddockFields, pastureFirst, pastureGroups, soilFields } from './fields/ground.ts';
@@ -8,6 +8,7 @@ import { seasonGroups } from './fields/season.ts';
 import { stockFields } from './fields/stock.ts';
 import { toolGroups } from './fields/tools.ts';
 import { waterGroups } from './fields/water.ts';
+import type { Change } from './session.ts';
 import { valueWords } from './told.ts';
 import type { PlaceView } from './view.ts';
 
@@ -51,6 +52,18 @@ const goesWith = (clash: Clash, clashes: readonly Clash[]): boolean =>
   /(?:^|\/)typed\//.test(clash.path) &&
   clashes.some((each) => each !== clash && each.path === clash.path.replace(/(^|\/)typed\//, '$1').replaceAll('.', '/'));
 
+/** What a pick changes: the field, where the other was picked, and the list of what is still open. */
+function changesOf(place: Place, clash: Clash, isOther: boolean): readonly Change[] {
+  const left = place.clash?.filter((each) => each !== clash).map((each) => ({ ...each }));
+  const path = clash.path.split('/');
+  const at = path.at(-1);
+  const list = dataAt(place, path.slice(0, -1));
+  // A whole thing of a list, where one window changed it and the other took it away.
+  const to: Change =
+    isList(list) && at !== undefined ? { path: path.slice(0, -1), to: withItem(list, at, parsed(clash)) } : { path, to: parsed(clash) };
+  return [...(isOther ? [to] : []), { path: ['clash'], to: left?.length === 0 ? undefined : left }];
+}
+
 /** Two windows, or two devices, changed the same field: both are shown, and the person picks. */
 export function Clashes({ session, system, place, clashes }: PlaceView & { readonly clashes: readonly Clash[] }) {
   return (
@@ -75,11 +88,11 @@ export function Clashes({ session, system, place, clashes }: PlaceView & { reado
                   <b>{label}</b>
                 </p>
                 <p class="two-sides">
-                  <button type="button" onClick={() => session.pick(clash, false)}>
+                  <button type="button" onClick={() => session.change(changesOf(place, clash, false))}>
                     {told(dataAt(place, steps))}
                     <span class="side-words"> stands now</span>
                   </button>
-                  <button type="button" onClick={() => session.pick(clash, true)}>
+                  <button type="button" onClick={() => session.change(changesOf(place, clash, true))}>
                     {told(parsed(clash))}
                     <span class="side-words">
                       {' '}

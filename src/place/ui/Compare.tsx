@@ -3,8 +3,9 @@ import type { Place } from '../model/place.ts';
 import type { Result } from '../model/result.ts';
 import type { Visit } from '../model/visit.ts';
 import { resultKind, visitKind } from '../store/visitKinds.ts';
-import { dayWords, groundWords, pastureNames } from '../visit/blocks.ts';
+import { dayWords, groundWords } from '../visit/blocks.ts';
 import { type Compared, compareResults, differences } from '../visit/compare.ts';
+import { pastureNames } from '../visit/names.ts';
 import { definitionOf } from './definitions.ts';
 import { useKept } from './keptRecords.ts';
 import type { PlaceView } from './view.ts';
@@ -73,6 +74,35 @@ function Plot({ compared, days }: { readonly compared: Compared; readonly days: 
   );
 }
 
+/** Words in the middle over a point still stand within the picture. */
+const inside = (x: number): number => Math.min(Math.max(x, 40), 260);
+/** The range of the change against no change at all: whether the bar reaches it is what decides. */
+function RangePlot({ compared }: { readonly compared: Compared }) {
+  const { change, isRatio } = compared;
+  if (change === undefined) return null;
+  const nothing = isRatio ? 1 : 0;
+  const at = (value: number): number => (isRatio ? Math.log(value) : value);
+  const ends = [change.low, change.high, nothing].map(at);
+  const [low, high] = [Math.min(...ends), Math.max(...ends)];
+  const x = (value: number): number => (high === low ? 150 : 30 + ((at(value) - low) / (high - low)) * 240);
+  return (
+    <svg class="visits-plot range-plot" viewBox="0 0 300 84" role="img" aria-label={`Range of the change: ${change.words}.`}>
+      <text x={inside(x(nothing))} y={14} text-anchor="middle">
+        no change
+      </text>
+      <line x1={x(nothing)} x2={x(nothing)} y1={20} y2={74} stroke-dasharray="4 3" />
+      <text x={inside(x(change.high))} y={34} text-anchor="middle">
+        {change.highWords}
+      </text>
+      <rect x={x(change.low)} y={42} width={Math.max(x(change.high) - x(change.low), 2)} height={10} />
+      <circle cx={x(change.value)} cy={47} r={6} />
+      <text x={inside(x(change.low))} y={70} text-anchor="middle">
+        {change.lowWords}
+      </text>
+    </svg>
+  );
+}
+
 /** `#/compare/ID/ID`: two visits side by side. */
 export function Compare(view: PlaceView) {
   const { session, place, system } = view;
@@ -118,6 +148,7 @@ export function Compare(view: PlaceView) {
             {compared.change === undefined ? '.' : `: ${compared.change.words}.`}
           </p>
           <Plot compared={compared} days={days} />
+          <RangePlot compared={compared} />
           {compared.differs.length > 0 && (
             <p>Not alike: {compared.differs.join('; ')}. Compare the same spots, as wet, in the same month, with the same hands and tool.</p>
           )}

@@ -1,9 +1,10 @@
 import { useState } from 'preact/hooks';
 import { toLink } from '../../../calculators/kit/link.ts';
 import { localDay } from '../../../calculators/units/days.ts';
-import { fillTexts } from '../offer/fillTexts.ts';
+import { fetchFiller, fetchParts } from '../offer/fetchParts.ts';
 import { offersOf } from '../offer/offersOf.ts';
 import { definitionIn } from './definitions.ts';
+import { formAddress } from './formAddress.ts';
 import type { View } from './view.ts';
 
 /** What was seen when these pages were opened from a folder in each. */
@@ -22,8 +23,9 @@ export function FromDisk({ session, system, forms }: View) {
     const calculator = await definitionIn(slug);
     if (!calculator || !place) return;
     const today = localDay(now);
-    const { texts } = fillTexts(calculator, offersOf(place, today), today, system);
-    location.assign(`../calculators/${slug}/index.html?${toLink(calculator, { this: texts, that: null })}`);
+    const fillTexts = await fetchFiller(calculator);
+    const { texts } = fillTexts(calculator, offersOf(await fetchParts([calculator]), place, today), today, system);
+    location.assign(formAddress(slug, toLink(calculator, { this: texts, that: null })));
   };
   return (
     <details class="from-disk">

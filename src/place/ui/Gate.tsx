@@ -1,6 +1,8 @@
 import { useEffect, useState } from 'preact/hooks';
 import { localDay } from '../../../calculators/units/days.ts';
+import { printDay } from '../../../calculators/units/printQuantity.ts';
 import { stockToday } from '../offer/stockToday.ts';
+import { dayOfRow } from '../record/days.ts';
 import { groundsById } from '../record/grounds.ts';
 import { herdsOf } from '../record/herds.ts';
 import type { AtGate } from './atGate.tsx';
@@ -29,6 +31,7 @@ export function Gate(view: PlaceView) {
         Tell your pastures first: a move goes from one to another. <a href="#/ground">Pastures and soils</a>
       </p>
     );
+  const lastDay = Math.max(...rows.all.filter(({ is }) => is !== 'plan').map(dayOfRow));
   const go = (next: Pane | undefined) => () => setPane(pane === next ? undefined : next);
   return (
     <div class="gate">
@@ -44,6 +47,12 @@ export function Gate(view: PlaceView) {
           ›
         </button>
       </p>
+      {lastDay > todayDay && (
+        <p class="told" role="status">
+          This device says {printDay(todayDay)}, and your record goes to {printDay(lastDay)}. Set the date of the device before you tap, or put right
+          what stands in <a href="#/record">the record</a>.
+        </p>
+      )}
       <ul class="gate-herds">
         {at.herds.map(({ number, at: move, sinceDay }) => {
           const stock = stockWords(move?.stock ?? stockToday(place, number, todayDay));

@@ -1,6 +1,7 @@
 import { FieldsView } from './FieldView.tsx';
 import { choice } from './fields/field.ts';
 import { layerFields, paddockFields, pastureFirst, pastureGroups, soilFields } from './fields/ground.ts';
+import { groundWord } from './groundWord.ts';
 import { Fold } from './Part.tsx';
 import { PartList } from './PartList.tsx';
 import { lineOf } from './told.ts';
@@ -18,6 +19,7 @@ export function Ground(view: PlaceView) {
   const { place, session, system, isPrinting } = view;
   const onChange = session.change.bind(session);
   const shared = { system, onChange };
+  const word = groundWord(place);
   // A pasture names its soil; soils go by their own names.
   const soils = Object.fromEntries(place.soils.map(({ id, name }) => [id, name]));
   const soilField = choice('soilId', 'Soil', Object.keys(soils), soils, {
@@ -44,7 +46,7 @@ export function Ground(view: PlaceView) {
                 {() => <FieldsView {...shared} id={pasture.id} record={pasture} fields={fields} path={path} of={called} />}
               </Fold>
             ))}
-            <Fold title="Paddocks" says={pasture.paddocks.length === 0 ? '' : String(pasture.paddocks.length)} isPrinting={isPrinting}>
+            <Fold title={word.heads} says={pasture.paddocks.length === 0 ? '' : String(pasture.paddocks.length)} isPrinting={isPrinting}>
               {() => (
                 <PartList
                   view={view}
@@ -52,7 +54,7 @@ export function Ground(view: PlaceView) {
                   items={pasture.paddocks}
                   name={({ name }) => name}
                   says={(each) => lineOf(each, paddockFields, ['areaAc'], system)}
-                  addWords={`Add a paddock of ${called}`}
+                  addWords={`Add a ${word.one} of ${called}`}
                   make={(id) => ({ id, name: freeName(called, pasture.paddocks) })}
                   draw={(paddock, at, name) => <FieldsView {...shared} id={paddock.id} record={paddock} fields={paddockFields} path={at} of={name} />}
                 />

@@ -6,9 +6,10 @@ import { fromLink } from '../../../calculators/kit/openLink.ts';
 import { startTexts, type Texts } from '../../../calculators/kit/state.ts';
 import { textAt } from '../../../calculators/kit/textAt.ts';
 import { localDay } from '../../../calculators/units/days.ts';
+import { loadAgain } from '../../site/folder.ts';
 import { KeepPanel } from '../form/KeepPanel.tsx';
 import { blankPlace } from '../form/openHere.ts';
-import { newId } from '../store/records.ts';
+import { newId } from '../store/ids.ts';
 import { definitionIn } from './definitions.ts';
 import type { View } from './view.ts';
 
@@ -60,8 +61,7 @@ export function Keep({ session, system, asked }: KeepProps) {
   // As it stood when the address was opened: what is kept now must not count as known before it is said so.
   const own = useMemo(() => (session.place?.isDemo === true ? undefined : session.place), [calculator, link]);
   if (brought.is === 'coming') return null;
-  if (brought.is === 'failed')
-    return <p role="alert">The calculator of this address could not be loaded. Load the page again when there is signal. Nothing was kept.</p>;
+  if (brought.is === 'failed') return <p role="alert">The calculator of this address could not be loaded. {loadAgain()} Nothing was kept.</p>;
   if (calculator === undefined || opened === undefined)
     return (
       <p role="alert">

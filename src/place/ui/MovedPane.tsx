@@ -7,6 +7,7 @@ import { inDayOf, rowsOf } from '../record/days.ts';
 import { type Ground, groundsById } from '../record/grounds.ts';
 import { nextReady } from '../record/nextReady.ts';
 import { type AtGate, Choices } from './atGate.tsx';
+import { groundWord } from './groundWord.ts';
 import { dayWords, heightWords, readyWords } from './recordWords.ts';
 
 /** So many stand there at once: the rest is one tap away, and none lies below the screen. */
@@ -59,7 +60,12 @@ export function MovedPane({ place, rows, day, todayDay, herds, onDone }: AtGate 
           </li>
         ))}
       </ul>
-      {ready.length === 0 && <p>Stock stand on every paddock that the record knows. Close a stay in the record, or add a paddock under Ground.</p>}
+      {ready.length === 0 && (
+        <p>
+          Stock stand on every {groundWord(place).one} that the record knows. Close a stay in the record, or add a {groundWord(place).one} under
+          Ground.
+        </p>
+      )}
       {ready.length > shown.length && (
         <button type="button" class="quiet" onClick={() => setAll(true)}>
           {ready.length - shown.length} more

@@ -104,7 +104,7 @@ const baseFields = [
 
 /** `#/note/ID`: the follow-up note of a visit. */
 export function NotePage(view: PlaceView) {
-  const { session, place, system, isPrinting, edition } = view;
+  const { session, place, system, isPrinting, edition, office } = view;
   const [id = ''] = partsIn(location.hash);
   const visitWork = useRecord(session, visitKind, id);
   const noteWork = useRecord(session, noteKind, id, () => newNote(session.newHead(), { id, placeId: place.id }, today(view)));
@@ -121,9 +121,18 @@ export function NotePage(view: PlaceView) {
       </p>
     );
   const [visit, note] = [visitWork.value, noteWork.value];
-  const base = place.linkBase === undefined ? copyAddress() : withStroke(place.linkBase);
+  const base = office?.copyAt ?? (place.linkBase === undefined ? copyAddress() : withStroke(place.linkBase));
   const inVisit = visit.results.flatMap((each) => results.find((result) => result.id === each.id) ?? []);
-  const facts: Facts = { place, visit, results: inVisit, note, base, edition, photos: new Map(photos.map((each) => [each.id, photoAddress(each)])) };
+  const facts: Facts = {
+    place,
+    visit,
+    results: inVisit,
+    note,
+    base,
+    edition,
+    office,
+    photos: new Map(photos.map((each) => [each.id, photoAddress(each)])),
+  };
   const blocks = blocksOf(facts);
   const onNote = (changes: readonly Change[]): void => noteWork.set(changed(isNote, note, [...changes, { path: ['editedDay'], to: today(view) }]));
   const onVisit = (changes: readonly Change[]): void => visitWork.set(changed(isVisit, visit, changes));

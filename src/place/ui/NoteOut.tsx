@@ -1,4 +1,5 @@
 import { useRef, useState } from 'preact/hooks';
+import { loadAgain } from '../../site/folder.ts';
 import { nameOfFile } from '../files/nameOfFile.ts';
 import { asHtml } from '../visit/asHtml.ts';
 import { asText } from '../visit/asText.ts';
@@ -58,9 +59,9 @@ export function NoteOut({ view, facts, audience, onAudience }: OutProps) {
   };
   const calendar = async (): Promise<void> => {
     const { calendarFile } = await import('../../../calculators/ui/calendarFile.ts');
-    download(nameFor('ics'), calendarFile(`visit-${facts.visit.id}`, days), 'text/calendar');
+    download(nameFor('ics'), calendarFile(`visit-${facts.visit.id}`, days, facts.office?.name), 'text/calendar');
   };
-  const failed = (): void => setTold('This could not be loaded. Load the page again when there is signal.');
+  const failed = (): void => setTold(`This could not be loaded. ${loadAgain()}`);
   return (
     <div class="note-out">
       <fieldset class="chips">

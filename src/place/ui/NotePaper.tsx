@@ -1,6 +1,8 @@
+import { Fragment } from 'preact';
 import { Code } from '../../../calculators/ui/paper/Code.tsx';
 import type { Outgoing } from '../visit/audience.ts';
 import type { Block, Line, Run } from '../visit/blocks.ts';
+import { sectionsOf } from '../visit/sections.ts';
 
 /** Longer ones make a code that a phone no longer reads off paper. */
 const longestCoded = 700;
@@ -42,11 +44,11 @@ const onPaper = (line: Line): Line =>
     if (run.href === undefined || run.href.startsWith('tel:') || run.href.endsWith(run.text) || run.href.includes(run.text)) return run;
     return run.href.length <= longestCoded ? { text: 'Scan the code to open it as it stood' } : { text: run.href };
   });
-function PaperBlock({ block }: { readonly block: Block }) {
+function PaperBlock({ block, isUnder }: { readonly block: Block; readonly isUnder: boolean }) {
   const { title, text = '', lines, isList, address, images } = block;
   return (
     <section class={address === undefined ? 'paper-block' : 'paper-block has-code'}>
-      <h3>{title}</h3>
+      {isUnder ? <h4>{title}</h4> : <h3>{title}</h3>}
       {address !== undefined && address.length <= longestCoded && (
         <div class="note-code">
           <Code link={address} />
@@ -72,8 +74,13 @@ function PaperBlock({ block }: { readonly block: Block }) {
 export const NotePaper = ({ note }: { readonly note: Outgoing }) => (
   <article class="note-paper">
     <h2>{note.title}</h2>
-    {note.blocks.map((block) => (
-      <PaperBlock key={block.id} block={block} />
+    {sectionsOf(note.blocks).map(({ heading, parts }) => (
+      <Fragment key={parts[0]?.id}>
+        {heading !== undefined && <h3>{heading}</h3>}
+        {parts.map((block) => (
+          <PaperBlock key={block.id} block={block} isUnder={heading !== undefined} />
+        ))}
+      </Fragment>
     ))}
   </article>
 );

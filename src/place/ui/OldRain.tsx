@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import { understandRecord } from '../../../calculators/kit/record/understandRecord.ts';
-import { isoDay } from '../../../calculators/units/printQuantity.ts';
+import { isoDay, printNumber } from '../../../calculators/units/printQuantity.ts';
 import type { RowBody } from '../record/bringLines.ts';
 import { rainDays } from '../record/rainText.ts';
 import type { Rows } from './rows.ts';
@@ -26,8 +26,8 @@ export function OldRain({ session, place, rows }: PlaceView & { readonly rows: R
   return (
     <div class="place-bar is-reminder">
       <p>
-        A calculator in this browser keeps a rain record: {adds.length.toLocaleString('en-US')} {adds.length === 1 ? 'reading' : 'readings'} that are
-        not here. Put them into the record of {place.name}?
+        A calculator in this browser keeps a rain record: {printNumber(adds.length, 0)} {adds.length === 1 ? 'reading' : 'readings'} that are not
+        here. Put them into the record of {place.name}?
       </p>
       <button
         type="button"

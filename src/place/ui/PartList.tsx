@@ -1,5 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { useRef } from 'preact/hooks';
+import { newId } from '../store/ids.ts';
 import { type Data, listed } from './edit.ts';
 import { Fold, Still } from './Part.tsx';
 import type { View } from './view.ts';
@@ -25,7 +26,7 @@ export function PartList<T extends { readonly id?: string | undefined }>(props: 
   const added = useRef<string | undefined>(undefined);
   const { undo } = session;
   const add = (): void => {
-    const id = crypto.randomUUID();
+    const id = newId();
     added.current = id;
     session.change([{ path, to: [...listed(items), make(id)] }]);
     session.forgetUndo();

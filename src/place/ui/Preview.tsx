@@ -5,7 +5,7 @@ import type { FileRead } from '../files/read.ts';
 import { textOfRaw } from '../files/textOfRaw.ts';
 import type { Belongings } from '../model/belongings.ts';
 import { download } from './download.ts';
-import { holds } from './told.ts';
+import { holds } from './holds.ts';
 import type { View } from './view.ts';
 
 export interface PreviewProps {

@@ -5,7 +5,7 @@ import { plannedOf } from '../record/planned.ts';
 import { staysOf } from '../record/stays.ts';
 import { yearsOf } from '../record/years.ts';
 import { FieldsView } from './FieldView.tsx';
-import { yardstickField } from './fields/season.ts';
+import { yardstickField } from './fields/yardstick.ts';
 import { lazily } from './lazily.tsx';
 import { Fold } from './Part.tsx';
 import { RecordPaper } from './RecordPaper.tsx';

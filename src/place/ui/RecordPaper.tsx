@@ -1,11 +1,11 @@
 import { yearOf } from '../../../calculators/units/days.ts';
 import { printDay, printNumber, printQuantity } from '../../../calculators/units/printQuantity.ts';
+import { groundWord } from './groundWord.ts';
 import { RainTable, SumsTable } from './RecordSums.tsx';
 import { heightWords, rainWords, stockWords } from './recordWords.ts';
 import type { ShownRecord } from './shownRecord.ts';
 
 const heads = [
-  'Paddock',
   'Acres',
   'In, date',
   'Out, date',
@@ -38,7 +38,7 @@ export function RecordPaper(shown: ShownRecord) {
       <table>
         <thead>
           <tr>
-            {heads.map((head) => (
+            {[groundWord(place).head, ...heads].map((head) => (
               <th key={head} scope="col">
                 {head}
               </th>

@@ -7,6 +7,7 @@ import { nextReady } from '../record/nextReady.ts';
 import { heightGap, type Planned } from '../record/planned.ts';
 import { sameWeek, shortestRest } from '../record/pointed.ts';
 import { groundYears, rainByMonth } from '../record/years.ts';
+import { groundWord } from './groundWord.ts';
 import { daysWords, dayWords, heightWords, readyWords } from './recordWords.ts';
 import type { ShownRecord } from './shownRecord.ts';
 
@@ -14,17 +15,20 @@ const tenth = (value: number | undefined): string => (value === undefined ? '' :
 const acres = (areaAc: number | undefined, system: UnitSystem): string => (areaAc === undefined ? '' : printQuantity(areaAc, 'ac', 1, system));
 
 /** Sums a paddock, with what hay covered told beside what grass gave. */
-export function SumsTable({ stays, year, system }: Pick<ShownRecord, 'stays' | 'year' | 'system'>) {
+export function SumsTable({ place, stays, year, system }: Pick<ShownRecord, 'place' | 'stays' | 'year' | 'system'>) {
+  const word = groundWord(place);
   const sums = groundYears(stays, year);
   if (sums.length === 0) return null;
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: who has no mouse scrolls it by keys
     <section class="record-table" tabIndex={0} aria-label="Sums of the year">
       <table>
-        <caption>{year}, paddock by paddock</caption>
+        <caption>
+          {year}, {word.one} by {word.one}
+        </caption>
         <thead>
           <tr>
-            {['Paddock', 'Size', 'Stays', 'Days', 'Stock-days an acre, off grass', 'With hay', 'Pounds an acre', 'Hay fed, lb dry'].map((head) => (
+            {[word.head, 'Size', 'Stays', 'Days', 'Stock-days an acre, off grass', 'With hay', 'Pounds an acre', 'Hay fed, lb dry'].map((head) => (
               <th key={head} scope="col">
                 {head}
               </th>

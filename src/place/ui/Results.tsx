@@ -1,7 +1,10 @@
+import { Fragment } from 'preact';
 import { useState } from 'preact/hooks';
 import type { Result } from '../model/result.ts';
 import type { Visit } from '../model/visit.ts';
-import { dayWords, pastureNames } from '../visit/blocks.ts';
+import { dayWords } from '../visit/blocks.ts';
+import { byGround } from '../visit/sections.ts';
+import { formAddress } from './formAddress.ts';
 import { lazily } from './lazily.tsx';
 import type { FormName, PlaceView } from './view.ts';
 
@@ -11,19 +14,25 @@ interface ResultsProps {
   readonly view: PlaceView;
   readonly visit: Visit;
   readonly results: readonly Result[];
+  /** Slugs of the forms that come first where one is added. */
+  readonly used: readonly string[];
   /** Before a form is opened: what it opens with. */
   readonly onOpen: (slug: string) => Promise<unknown>;
   readonly onTakeAway: (id: string) => void;
 }
-export const formAddress = (slug: string, link = ''): string => `../calculators/${slug}/${link === '' ? '' : `?${link}`}`;
-
-function One({ view, result, onTakeAway }: { readonly view: PlaceView; readonly result: Result; readonly onTakeAway: () => void }) {
+interface OneProps {
+  readonly view: PlaceView;
+  readonly result: Result;
+  /** The name of its ground stands above it. */
+  readonly isUnder: boolean;
+  readonly onTakeAway: () => void;
+}
+function One({ view, result, isUnder, onTakeAway }: OneProps) {
   const { slug, title, link, note, shown, keptDay, version, hasRecord } = result;
-  const names = pastureNames(view.place, result.pastureIds);
   const form = view.forms.find((each) => each.slug === slug);
   return (
     <li>
-      <h4>{names === '' ? title : `${names}: ${title}`}</h4>
+      {isUnder ? <h5>{title}</h5> : <h4>{title}</h4>}
       {result.stamp !== undefined && (
         <p>
           <b>{result.stamp}</b>
@@ -57,26 +66,31 @@ function One({ view, result, onTakeAway }: { readonly view: PlaceView; readonly 
   );
 }
 
-/** Forms of the last kept result first, so that the tests of one visit are the first of the next. */
+/** Those that are used first, then all others as they stand. */
 function inOrder(forms: readonly FormName[], used: readonly string[]): readonly FormName[] {
   const at = ({ slug }: FormName): number => (used.includes(slug) ? used.indexOf(slug) : used.length);
   return forms.toSorted((one, other) => at(one) - at(other));
 }
 
 /** What was worked out in a visit, and the way to more. */
-export function Results({ view, visit, results, onOpen, onTakeAway }: ResultsProps) {
+export function Results({ view, visit, results, used, onOpen, onTakeAway }: ResultsProps) {
   const [isAdding, setAdding] = useState(false);
-  const forms = inOrder(view.forms, visit.results.map(({ slug }) => slug).toReversed());
+  const forms = inOrder(view.forms, used);
   const inVisit = visit.results.flatMap(({ id }) => results.find((each) => each.id === id) ?? []);
   return (
     <>
       <h3>Worked out</h3>
       {inVisit.length === 0 && <p class="none-yet">Nothing yet.</p>}
-      <ul class="coming">
-        {inVisit.map((result) => (
-          <One key={result.id} view={view} result={result} onTakeAway={() => onTakeAway(result.id)} />
-        ))}
-      </ul>
+      {byGround(view.place, inVisit).map(({ names, results: ofGround }) => (
+        <Fragment key={names}>
+          {names !== '' && <h4>{names}</h4>}
+          <ul class="coming">
+            {ofGround.map((result) => (
+              <One key={result.id} view={view} result={result} isUnder={names !== ''} onTakeAway={() => onTakeAway(result.id)} />
+            ))}
+          </ul>
+        </Fragment>
+      ))}
       <p class="part-add">
         <button type="button" aria-expanded={isAdding} onClick={() => setAdding(!isAdding)}>
           Add a calculation
@@ -98,6 +112,9 @@ export function Results({ view, visit, results, onOpen, onTakeAway }: ResultsPro
               </a>
             </li>
           ))}
+          <li>
+            <a href={`#/link/${visit.id}`}>A link that somebody sent</a>
+          </li>
         </ul>
       )}
     </>

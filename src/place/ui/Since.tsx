@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
-import { noteOf } from '../../../calculators/kit/define.ts';
+import { noteOf } from '../../../calculators/kit/note.ts';
 import { fromLink } from '../../../calculators/kit/openLink.ts';
 import { runTexts } from '../../../calculators/kit/runTexts.ts';
 import type { Result } from '../model/result.ts';

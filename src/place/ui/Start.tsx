@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import type { Place } from '../model/place.ts';
 import { FieldsView } from './FieldView.tsx';
 import { text } from './fields/field.ts';
-import { holds } from './told.ts';
+import { holds } from './holds.ts';
 import type { View } from './view.ts';
 import { views } from './views.ts';
 
@@ -104,6 +104,12 @@ function OpenPlace({ view, place }: { readonly view: View; readonly place: Place
   );
 }
 
+const openDemo = ({ session, edition }: View): void =>
+  void import('./openDemo.ts').then(
+    (demo) => demo.openDemo(session, edition),
+    () => session.say('noDemo'),
+  );
+
 export function Start(view: View) {
   const { session } = view;
   const { place, places } = session;
@@ -117,8 +123,9 @@ export function Start(view: View) {
         </p>
         <NewPlace view={view} isFirst />
         <p>
-          Did you save a file, on this device or another? <a href="#/files">Open a file</a>. Only looking?{' '}
-          <button type="button" class="quiet" onClick={() => void session.openDemo(view.edition)}>
+          Did you save a file, on this device or another? <a href="#/files">Open a file</a>. Did somebody send you a calculation?{' '}
+          <a href="#/link">Open a link</a>. Only looking?{' '}
+          <button type="button" class="quiet" onClick={() => openDemo(view)}>
             Open the demo place
           </button>
         </p>
@@ -144,9 +151,12 @@ export function Start(view: View) {
         ))}
       </ul>
       <NewPlace view={view} isFirst={false} />
+      <p>
+        Did somebody send you a calculation? <a href="#/link">Open a link</a>.
+      </p>
       {!places.some(({ isDemo }) => isDemo === true) && (
         <p>
-          <button type="button" class="quiet" onClick={() => void session.openDemo(view.edition)}>
+          <button type="button" class="quiet" onClick={() => openDemo(view)}>
             Open the demo place
           </button>
         </p>

@@ -1,5 +1,6 @@
 import { useRef } from 'preact/hooks';
 import type { Step } from '../model/visit.ts';
+import { newId } from '../store/ids.ts';
 import { listed } from './edit.ts';
 import { FieldsView } from './FieldView.tsx';
 import { stepFields } from './fields/visit.ts';
@@ -13,8 +14,8 @@ interface StepsProps {
 }
 /** What was agreed, with an empty one ready: it becomes a step with its first letter. */
 export function Steps({ view, steps, onChange }: StepsProps) {
-  const spare = useRef(crypto.randomUUID());
-  if (steps.some(({ id }) => id === spare.current)) spare.current = crypto.randomUUID();
+  const spare = useRef(newId());
+  if (steps.some(({ id }) => id === spare.current)) spare.current = newId();
   const change = (id: string, changes: readonly Change[]): void => {
     const isThere = steps.some((each) => each.id === id);
     if (!isThere && changes.every(({ to }) => to === undefined)) return;

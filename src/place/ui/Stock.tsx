@@ -1,7 +1,8 @@
 import { FieldsView } from './FieldView.tsx';
 import { stockFields } from './fields/stock.ts';
+import { groupName } from './holds.ts';
 import { PartList } from './PartList.tsx';
-import { groupName, lineOf } from './told.ts';
+import { lineOf } from './told.ts';
 import type { PlaceView } from './view.ts';
 
 export function Stock(view: PlaceView) {

@@ -5,9 +5,11 @@ import type { Place } from '../model/place.ts';
 import { type Visit, visitSchema } from '../model/visit.ts';
 import { resultKind, visitKind } from '../store/visitKinds.ts';
 import { newVisit } from '../visit/newVisit.ts';
+import { usedForms } from '../visit/usedForms.ts';
 import { changed, listed } from './edit.ts';
 import { FieldsView } from './FieldView.tsx';
 import { groundFields, nextFields, visitFields } from './fields/visit.ts';
+import { formAddress } from './formAddress.ts';
 import { useKept, useRecord } from './keptRecords.ts';
 import { Photos } from './Photos.tsx';
 import { RecordClashes } from './RecordClashes.tsx';
@@ -76,6 +78,7 @@ function OneVisit({ view, id }: { readonly view: PlaceView; readonly id: string 
   const work = useRecord(session, visitKind, id);
   const resultIds = work.is === 'there' ? work.value.results.map((each) => each.id) : [];
   const results = useKept(session, resultKind, () => true, resultIds);
+  const visits = useKept(session, visitKind, ({ placeId }) => placeId === place.id);
   const [isAsking, setAsking] = useState(false);
   // What was taken out can come back for as long as the visit is open.
   const [taken, setTaken] = useState<readonly Visit['results'][number][]>([]);
@@ -119,13 +122,10 @@ function OneVisit({ view, id }: { readonly view: PlaceView; readonly id: string 
         view={view}
         visit={visit}
         results={results ?? []}
+        used={usedForms(visit, visits ?? [])}
         onOpen={(slug) => {
           keep('sessionStorage', visitKey, visit.id);
-          keep(
-            'sessionStorage',
-            `holdwater-chosen:${new URL(`../calculators/${slug}/`, location.href).pathname}#${slug}`,
-            visit.pastureIds.join(','),
-          );
+          keep('sessionStorage', `holdwater-chosen:${new URL(formAddress(slug)).pathname}#${slug}`, visit.pastureIds.join(','));
           return session.flush();
         }}
         onTakeAway={(resultId) => {

@@ -1,7 +1,8 @@
 import { useState } from 'preact/hooks';
 import type { Visit } from '../model/visit.ts';
 import { noteKind, photoKind, resultKind, visitKind } from '../store/visitKinds.ts';
-import { dayWords, pastureNames } from '../visit/blocks.ts';
+import { dayWords } from '../visit/blocks.ts';
+import { pastureNames } from '../visit/names.ts';
 import { useKept } from './keptRecords.ts';
 import type { PlaceView } from './view.ts';
 
@@ -26,7 +27,7 @@ export function Visits({ session, place }: PlaceView) {
         <p class="none-yet">No visit yet. A visit holds what was seen and said on a day, what was worked out, and who does what by when.</p>
       )}
       {visits.length > 1 && (
-        <p role="status">
+        <p class="two-visits" role="status">
           {one && other ? (
             <a href={`#/compare/${one.id}/${other.id}`}>
               Set {dayWords(one.day)} and {dayWords(other.day)} side by side

@@ -8,7 +8,23 @@ type Fields = Readonly<Record<string, Data>>;
 export const isFields = (value: unknown): value is Fields => typeof value === 'object' && value !== null && !Array.isArray(value);
 export const isList = (value: unknown): value is readonly Data[] => Array.isArray(value);
 
-const isPlace = (value: unknown): value is Place => v.is(placeSchema, value);
+const entries: Readonly<Record<string, v.GenericSchema>> = placeSchema.entries;
+/**
+ * Is it a place, as the one was of which it came? What is still the same object has been looked at, and of a list of things that did not grow only what is
+ * new in it is: a whole place takes longer than all that a key draws.
+ */
+const isPlaceAfter =
+  (before: Place) =>
+  (value: unknown): value is Place => {
+    const was: unknown = before;
+    if (!(isFields(value) && isFields(was))) return false;
+    return Object.keys({ ...was, ...value }).every((key) => {
+      const [now, then, schema] = [value[key], was[key], entries[key]];
+      if (now === then) return true;
+      const isShorter = isList(now) && isList(then) && now.length <= then.length && now.every(isFields);
+      return schema !== undefined && v.is(schema, isShorter ? now.filter((each) => !then.includes(each)) : now);
+    });
+  };
 const isItem =
   (id: string) =>
   (each: Data): boolean =>
@@ -51,9 +67,15 @@ export function changed<T>(isIt: (value: unknown) => value is T, record: T, chan
   if (!isIt(next)) throw new TypeError(`no such record any more after ${changes.map(({ path }) => path.join('/')).join(', ')}`);
   return next;
 }
-export const withChanges = (place: Place, changes: Changes): Place => changed(isPlace, place, changes);
+export const withChanges = (place: Place, changes: Changes): Place => changed(isPlaceAfter(place), place, changes);
 /** Things of a list as the plain data that a record is made of. */
 export function listed(items: readonly object[]): readonly Data[] {
   const data: readonly Data[] = JSON.parse(JSON.stringify(items));
   return data;
+}
+/** A list with a thing in place of the one of that id, or without it. */
+export function withItem(list: readonly Data[], id: string, item: Data): readonly Data[] {
+  const isIt = isItem(id);
+  if (item === undefined) return list.filter((each) => !isIt(each));
+  return list.some(isIt) ? list.map((each) => (isIt(each) ? item : each)) : [...list, item];
 }

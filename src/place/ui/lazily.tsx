@@ -1,5 +1,6 @@
 import type { FunctionComponent } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
+import { loadAgain } from '../../site/folder.ts';
 
 type Brought<P> = { readonly is: 'coming' } | { readonly is: 'there'; readonly View: FunctionComponent<P> } | { readonly is: 'failed' };
 
@@ -19,6 +20,6 @@ export function lazily<P extends object>(bring: () => Promise<FunctionComponent<
       );
     }, [now.is]);
     if (now.is === 'there') return <now.View {...props} />;
-    return now.is === 'coming' ? null : <p role="alert">This part of the page could not be loaded. Load the page again when there is signal.</p>;
+    return now.is === 'coming' ? null : <p role="alert">This part of the page could not be loaded. {loadAgain()}</p>;
   };
 }

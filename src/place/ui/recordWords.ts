@@ -1,4 +1,4 @@
-import { printDay, printQuantity } from '../../../calculators/units/printQuantity.ts';
+import { printAsIs, printDay, printNumber, printQuantity } from '../../../calculators/units/printQuantity.ts';
 import type { UnitSystem } from '../../../calculators/units/units.ts';
 import type { RainRow, StockLine } from '../model/row.ts';
 import { kindNames } from '../offer/words.ts';
@@ -6,8 +6,8 @@ import type { Ready } from '../record/nextReady.ts';
 
 /** `45 cows, 2 bulls`. */
 export const stockWords = (stock: readonly StockLine[]): string =>
-  stock.map(({ kind, countHead }) => `${countHead.toLocaleString('en-US')} ${countHead === 1 ? kind : kindNames[kind].toLowerCase()}`).join(', ');
-export const daysWords = (days: number): string => (days === 0.5 ? 'half a day' : days === 1 ? '1 day' : `${days.toLocaleString('en-US')} days`);
+  stock.map(({ kind, countHead }) => `${printNumber(countHead, 0)} ${countHead === 1 ? kind : kindNames[kind].toLowerCase()}`).join(', ');
+export const daysWords = (days: number): string => (days === 0.5 ? 'half a day' : days === 1 ? '1 day' : `${printAsIs(days)} days`);
 /** `May 8`: the year only where it is another one. */
 export const dayWords = (day: number, todayDay: number): string => {
   const words = printDay(day);

@@ -1,20 +1,21 @@
 import type { Picked } from '../files/merge.ts';
 import type { Pictures } from '../files/pictures.ts';
 import type { Belongings } from '../model/belongings.ts';
-import type { Clash } from '../model/parts.ts';
+import { placeVersion } from '../model/migrations/place.ts';
 import type { Photo } from '../model/photo.ts';
-import { type Place, placeVersion } from '../model/place.ts';
+import type { Place } from '../model/place.ts';
 import type { Aside } from '../store/aside.ts';
 import type { Saved } from '../store/decide.ts';
 import { type Editing, editing } from '../store/editing.ts';
+import { newId, randomMark } from '../store/ids.ts';
 import type { Kind } from '../store/kind.ts';
 import { placeKind } from '../store/kinds.ts';
-import { type Kept, newId, randomMark } from '../store/records.ts';
-import type { StorageState } from '../store/storageState.ts';
-import type { Store } from '../store/store.ts';
+import type { Kept } from '../store/records.ts';
+import { roomOf, type StorageState } from '../store/storageState.ts';
+import type { Batch, Store } from '../store/store.ts';
 import type { Begun } from '../visit/newVisit.ts';
 import type { Backups } from './backups.ts';
-import { type Data, dataAt, isFields, isList, withChanges } from './edit.ts';
+import { type Data, dataAt, isList, withChanges } from './edit.ts';
 import type { OpenMark } from './openMark.ts';
 
 /** Something that was taken away and can come back. */
@@ -47,7 +48,8 @@ export class Session {
   newer: readonly unknown[] = [];
   aside: readonly Aside[] = [];
   undo: Undo | undefined;
-  trouble: Trouble | undefined;
+  /** Or of the demo place nothing could be loaded, or not its visits. */
+  trouble: Trouble | 'noDemo' | 'noVisits' | undefined;
   /** Lines of the record, visits and notes of the open place that were changed since it was last saved as a file; looked up once that is long ago. */
   changedBeside = 0;
   private readonly parts: SessionParts;
@@ -97,6 +99,11 @@ export class Session {
     if (this.place !== undefined) this.parts.mark.write(this.place.id);
     this.tell();
     void this.countBeside();
+  }
+  /** Whether it is time to save the open place as a file. */
+  isFileDue(): boolean {
+    const { place } = this;
+    return place !== undefined && this.state.is === 'kept' && this.backups.isDue(place, this.now, this.changedBeside);
   }
   private async countBeside(): Promise<void> {
     const { place } = this;
@@ -183,20 +190,6 @@ export class Session {
     this.undo = undefined;
     this.tell();
   }
-  /** One of two changes of a field: what stands, or the other. */
-  pick(clash: Clash, isOther: boolean): void {
-    const { place } = this;
-    if (place === undefined) return;
-    const left = place.clash?.filter((each) => each !== clash).map((each) => ({ ...each }));
-    const path = clash.path.split('/');
-    const other: Data = clash.other === null ? undefined : JSON.parse(clash.other);
-    const at = path.at(-1);
-    const list = dataAt(place, path.slice(0, -1));
-    // A whole thing of a list, where one window changed it and the other took it away.
-    const to: Change = isList(list) && at !== undefined ? { path: path.slice(0, -1), to: withItem(list, at, other) } : { path, to: other };
-    this.change([...(isOther ? [to] : []), { path: ['clash'], to: left?.length === 0 ? undefined : left }]);
-  }
-
   async open(id: string): Promise<void> {
     await this.flush();
     await this.readAll();
@@ -217,16 +210,22 @@ export class Session {
     this.tell();
     await this.flush();
     this.backups.begin(place.id, this.now);
-    if (place.isDemo !== true) await navigator.storage?.persist?.().catch(() => false);
     this.tell();
+    this.askToStay([place]);
   }
-  /** Its id begins so that every page can tell, at next to no weight. */
-  async openDemo(edition: string): Promise<void> {
-    const { demoPlace } = await import('../demo.ts');
-    const place = demoPlace(`demo-${newId()}`, this.parts.by, this.now.toISOString());
-    await this.begins(place);
-    const { demoVisits } = await import('./demoVisits.ts');
-    await this.store.saveAll(await demoVisits(place, () => this.newHead(), edition));
+  /** The browser’s promise, once something of one’s own is kept. Some ask a person first: nothing waits for it. */
+  private askToStay(places: readonly Place[]): void {
+    if (places.some(({ isDemo }) => isDemo !== true)) void roomOf(navigator.storage, true);
+  }
+  /** A place with what belongs to it, in one step, and open at once. */
+  async beginsWith(place: Place, others: readonly Batch[]): Promise<void> {
+    await this.store.saveAll([{ kind: placeKind, edits: [{ before: null, after: place }] }, ...others]);
+    this.backups.begin(place.id, this.now);
+    await this.open(place.id);
+  }
+  say(trouble: Session['trouble']): void {
+    this.trouble = trouble;
+    this.tell();
   }
   /** What is kept with some places, for what goes out with them. Only views of it hold it open. */
   async belongingsOf(places: readonly Place[]): Promise<Belongings> {
@@ -269,6 +268,7 @@ export class Session {
     this.work(this.places.find((each) => each.id === id) ?? this.places[0]);
     this.parts.mark.write(this.place?.id);
     this.tell();
+    this.askToStay(picked.map(({ coming }) => coming.place));
     return saved;
   }
   async dropAside(id: string): Promise<void> {
@@ -276,9 +276,4 @@ export class Session {
     await this.readAll();
     this.tell();
   }
-}
-function withItem(list: readonly Data[], id: string, item: Data): readonly Data[] {
-  const isIt = (each: Data): boolean => isFields(each) && each['id'] === id;
-  if (item === undefined) return list.filter((each) => !isIt(each));
-  return list.some(isIt) ? list.map((each) => (isIt(each) ? item : each)) : [...list, item];
 }

@@ -1,4 +1,5 @@
 import { render } from 'preact';
+import { printClock } from '../../../calculators/units/printQuantity.ts';
 import type { UnitSystem } from '../../../calculators/units/units.ts';
 import { sharedKey } from '../../scripts/kept.ts';
 import type { TextStore } from '../store/journal.ts';
@@ -7,10 +8,9 @@ import { App } from './App.tsx';
 import { type Backups, backupsIn } from './backups.ts';
 import type { OpenMark } from './openMark.ts';
 import { type OldRain, Session } from './session.ts';
-import type { FormName } from './view.ts';
+import type { View } from './view.ts';
 
-interface Starting {
-  readonly forms: readonly FormName[];
+interface Starting extends Pick<View, 'forms' | 'office'> {
   readonly box: HTMLElement;
   readonly system: UnitSystem;
   readonly edition: string;
@@ -26,13 +26,12 @@ function textStore(): TextStore | undefined {
     return undefined;
   }
 }
-const clock = new Intl.DateTimeFormat('en-US', { timeStyle: 'short' });
 /** A window in words that a person would know again. */
 const windowWords = (now: Date): string =>
-  `${matchMedia('(pointer: coarse)').matches ? 'Phone or tablet' : 'Computer'}, window of ${clock.format(now)}`;
+  `${matchMedia('(pointer: coarse)').matches ? 'Phone or tablet' : 'Computer'}, window of ${printClock(now)}`;
 
 /** Opens what is kept and draws the page over it. */
-export async function startApp({ box, system, edition, forms, mark, oldRain, texts }: Starting): Promise<void> {
+export async function startApp({ box, system, edition, forms, office, mark, oldRain, texts }: Starting): Promise<void> {
   const by = windowWords(new Date());
   const store = await openStore({ by, texts: textStore(), isMemoryChosen: location.search === '?keep-nothing' });
   const backups: Backups = backupsIn(texts);
@@ -44,6 +43,6 @@ export async function startApp({ box, system, edition, forms, mark, oldRain, tex
     if (session.state.is !== 'kept' && session.place !== undefined) event.preventDefault();
   });
   box.replaceChildren();
-  render(<App session={session} system={system} edition={edition} forms={forms} />, box);
+  render(<App session={session} system={system} edition={edition} forms={forms} office={office} />, box);
   box.dataset['ready'] = '';
 }

@@ -1,4 +1,5 @@
 import type { UnitSystem } from '../../../calculators/units/units.ts';
+import type { OfficeSaid } from '../../office/said.ts';
 import type { Place } from '../model/place.ts';
 import type { Session } from './session.ts';
 
@@ -18,6 +19,8 @@ export interface View {
   readonly edition: string;
   /** The calculators that there are, in the order of the first page. */
   readonly forms: readonly FormName[];
+  /** The office whose copy of the pages this is. */
+  readonly office?: OfficeSaid | undefined;
 }
 export interface PlaceView extends View {
   readonly place: Place;

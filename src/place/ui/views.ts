@@ -10,10 +10,12 @@ export const views = [
   { key: 'season', title: 'Season and rain', short: 'Season', isOfPlace: true },
   { key: 'tools', title: 'Your tools', short: 'Tools', isOfPlace: true },
   { key: 'visits', title: 'Visits', short: 'Visits', isOfPlace: true, says: 'what was seen, worked out and agreed on a day' },
+  { key: 'plan', title: 'Drought plan on one page', short: '', isOfPlace: true, says: 'the sheet with your figures in it, to print and sign' },
   { key: 'files', title: 'Files and what is kept', short: 'Files', isOfPlace: false },
   // Reached from a view, and not from the row of them.
   { key: 'visit', title: 'A visit', short: '', isOfPlace: false },
   { key: 'note', title: 'Follow-up note', short: '', isOfPlace: false },
+  { key: 'link', title: 'Open a link', short: '', isOfPlace: false },
   { key: 'compare', title: 'Two visits side by side', short: '', isOfPlace: false },
 ] as const;
 export type ViewKey = (typeof views)[number]['key'];

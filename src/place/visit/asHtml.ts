@@ -1,5 +1,6 @@
 import type { Outgoing } from './audience.ts';
 import type { Block, Line } from './blocks.ts';
+import { sectionsOf } from './sections.ts';
 
 // Built by calls, never from text: what somebody typed can be nothing but text here. Neither script nor style sheet.
 
@@ -18,10 +19,13 @@ function lineInto(parent: HTMLElement, line: Line, make: Make): void {
     parent.append(around);
   }
 }
-function blockInto(article: HTMLElement, { title, text = '', lines, isList }: Block, make: Make): void {
-  const heading = make.createElement('h2');
-  heading.append(make.createTextNode(title));
-  article.append(heading);
+function headingInto(parent: HTMLElement, level: 'h1' | 'h2' | 'h3', words: string, make: Make): void {
+  const heading = make.createElement(level);
+  heading.append(make.createTextNode(words));
+  parent.append(heading);
+}
+function blockInto(article: HTMLElement, level: 'h2' | 'h3', { title, text = '', lines, isList }: Block, make: Make): void {
+  headingInto(article, level, title, make);
   for (const each of text.split(/\n+/).filter((line) => line.trim() !== '')) {
     const paragraph = make.createElement('p');
     paragraph.append(make.createTextNode(each.trim()));
@@ -40,9 +44,10 @@ function blockInto(article: HTMLElement, { title, text = '', lines, isList }: Bl
 /** The note as it is pasted into a message: headings, lists, links. */
 export function asHtml({ title, blocks }: Outgoing, make: Make): HTMLElement {
   const article = make.createElement('article');
-  const heading = make.createElement('h1');
-  heading.append(make.createTextNode(title));
-  article.append(heading);
-  for (const block of blocks) blockInto(article, block, make);
+  headingInto(article, 'h1', title, make);
+  for (const { heading, parts } of sectionsOf(blocks)) {
+    if (heading !== undefined) headingInto(article, 'h2', heading, make);
+    for (const block of parts) blockInto(article, heading === undefined ? 'h2' : 'h3', block, make);
+  }
   return article;
 }

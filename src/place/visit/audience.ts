@@ -1,6 +1,6 @@
 import type { Result } from '../model/result.ts';
-import { type Block, blocksOf, type Facts, isToldStep, type Line, pastureNames, stepWords } from './blocks.ts';
-import { hiddenNames, pastureCode, withoutNames } from './names.ts';
+import { type Block, blocksOf, type Facts, isToldStep, type Line, stepWords } from './blocks.ts';
+import { hiddenNames, pastureCode, pastureNames, withoutNames } from './names.ts';
 
 /** For whom an output is. Chosen before each. */
 export type Audience = 'producer' | 'office';
@@ -76,6 +76,8 @@ function forOffice(facts: Facts): Outgoing {
       return {
         ...rest,
         title: bare(block.title),
+        ...(block.ground === undefined ? {} : { ground: bare(block.ground) }),
+        ...(block.shortTitle === undefined ? {} : { shortTitle: bare(block.shortTitle) }),
         ...(block.images && { images: block.images.map((each) => ({ ...each, words: bare(each.words) })) }),
         ...(block.text === undefined ? {} : { text: bare(block.text) }),
         lines: lines.map(bareLine),

@@ -1,9 +1,11 @@
-import { dialed, nationalLines } from '../../../calculators/kit/helpLines.ts';
+import { dialed, type HelpLine, nationalLines } from '../../../calculators/kit/helpLines.ts';
 import { dayOf, printDay } from '../../../calculators/units/printQuantity.ts';
 import type { Note } from '../model/note.ts';
 import type { Place } from '../model/place.ts';
 import type { Result } from '../model/result.ts';
 import type { Step, Visit } from '../model/visit.ts';
+import { pastureNames } from './names.ts';
+import { byGround } from './sections.ts';
 
 /** What every output of a note is made from. */
 export interface Facts {
@@ -17,6 +19,17 @@ export interface Facts {
   /** Address of the copy of these pages that links begin with, with its last stroke; nothing where nobody has told one. */
   readonly base: string | undefined;
   readonly edition: string;
+  /** The office whose copy it is. */
+  readonly office?: NoteOffice | undefined;
+}
+/** What a note says of the office whose copy made it. */
+export interface NoteOffice {
+  /** With its phone. */
+  readonly name: string;
+  /** Month and year of its values. */
+  readonly valuesOf: string;
+  readonly lines: readonly HelpLine[];
+  readonly near: string;
 }
 /** A piece of a line: a link where it has an address. */
 export interface Run {
@@ -41,6 +54,9 @@ export interface Block {
   readonly isLeftOut: boolean;
   /** Pictures, each with its words: for paper. */
   readonly images?: readonly { readonly src: string; readonly words: string }[];
+  /** Of a result: the ground it is of, and its title without that. */
+  readonly ground?: string;
+  readonly shortTitle?: string;
   /** Of a result: the address that opens it. */
   readonly address?: string;
   readonly slug?: string;
@@ -54,9 +70,6 @@ const plain = (text: string): Line => [{ text }];
 const told = (label: string, text: string | undefined): readonly Line[] =>
   text === undefined || text.trim() === '' ? [] : [[{ text: `${label}: `, isStrong: true }, { text: text.trim() }]];
 
-/** `High bench and Low bench` */
-export const pastureNames = (place: Place, ids: readonly string[]): string =>
-  new Intl.ListFormat('en-US').format(place.pastures.filter(({ id }) => ids.includes(id)).map(({ name }) => name));
 export const addressOf = ({ base }: Pick<Facts, 'base'>, { slug, link }: Pick<Result, 'slug' | 'link'>): string | undefined =>
   base === undefined ? undefined : `${base}calculators/${slug}/?${link}`;
 
@@ -83,7 +96,7 @@ export function stepWords({ what, who, byDay, isDone }: Step, hasWho: boolean): 
   return `${(what ?? '').trim() || 'To be told'}${more.length === 0 ? '' : ` (${more.join(', ')})`}`;
 }
 
-function headOf({ place, visit }: Facts): readonly Line[] {
+function headOf({ place, visit, office }: Facts): readonly Line[] {
   return [
     ...(place.isDemo === true ? [[{ text: 'Invented example. Nothing here is anybody’s own.', isStrong: true }]] : []),
     ...told('Place', place.name),
@@ -93,6 +106,7 @@ function headOf({ place, visit }: Facts): readonly Line[] {
     ...told('There', visit.present),
     ...told('Ground', groundWords(visit)),
     ...told('Where', visit.spots),
+    ...told('Office', office?.name),
   ];
 }
 /** Figures with their ranges, as they were kept: nobody types over them. */
@@ -108,29 +122,31 @@ function linkLine(facts: Facts, result: Result): Line {
   if (href === undefined) return plain(`To open it: in any copy of these pages open “${result.title}” and put the figures in again.${record}`);
   return [{ text: 'Open it as it stood', href }, ...(record === '' ? [] : [{ text: `.${record}` }])];
 }
-/** Results of the same ground stand under its name once. */
-function titleOf({ place }: Facts, { pastureIds, title }: Result): string {
-  const names = pastureNames(place, pastureIds);
-  return names === '' ? title : `${names}: ${title}`;
-}
 
 const once = (texts: readonly string[]): readonly string[] => [...new Set(texts)];
 const cautionLines = (results: readonly Result[]): readonly Line[] => {
   const lines = once(results.flatMap(({ cautions }) => cautions.map(({ say }) => say))).map(plain);
   return lines.length > 0 ? lines : [plain('None stood with these results. Ground, stock and weather decide; look again before you act.')];
 };
-const talkLines: readonly Line[] = nationalLines.map((line) => {
-  const { before, number, after } = dialed(line);
-  return [{ text: before }, { text: number, href: `tel:${number.replaceAll('-', '')}` }, { text: after }];
-});
-const copyLines = ({ base, edition }: Facts): readonly Line[] =>
+/** The office's lines and people close by before the national lines, which always stand. */
+const talkLines = ({ office }: Facts): readonly Line[] => [
+  ...[...(office?.lines ?? []), ...nationalLines].map((line): Line => {
+    const { before, number, after } = dialed(line);
+    return [{ text: before }, { text: number, href: `tel:${number.replaceAll('-', '')}` }, { text: after }];
+  }),
+  ...(office === undefined || office.near === '' ? [] : [plain(office.near)]),
+];
+const officeLine = ({ office }: Facts): readonly Line[] =>
+  office === undefined ? [] : [plain(`These pages are the copy of ${office.name}, with its values of ${office.valuesOf}.`)];
+const copyLines = (facts: Facts): readonly Line[] => [...whereLines(facts), ...officeLine(facts)];
+const whereLines = ({ base, edition }: Facts): readonly Line[] =>
   base === undefined
     ? [plain('The calculations stand in every copy of these pages. Ask whoever gave you this note where theirs is.')]
     : [
         [
           { text: 'Each link opens a calculation with the figures as they stood. A copy of these pages is at ' },
           { text: base.replace(/^https?:\/\//, '').replace(/\/$/, ''), href: base },
-          { text: `. Edition ${edition}. Opened once where there is signal, it works without.` },
+          { text: `. Edition ${edition}. It works with no signal once a copy is on your phone.` },
         ],
       ];
 
@@ -146,7 +162,23 @@ function photosOf({ visit, photos }: Facts): readonly Omit<Block, 'isLeftOut' | 
   ];
 }
 
-/** The parts of a note in the order that it comes in. */
+function resultBlock(facts: Facts, ground: string, result: Result): Omit<Block, 'isLeftOut' | 'cameWith'> {
+  const address = addressOf(facts, result);
+  return {
+    id: `result-${result.id}`,
+    kind: 'result',
+    title: ground === '' ? result.title : `${ground}: ${result.title}`,
+    ...(ground === '' ? {} : { ground, shortTitle: result.title }),
+    text: result.note,
+    isFixed: false,
+    isList: true,
+    lines: [...figures(result), linkLine(facts, result)],
+    slug: result.slug,
+    ...(address === undefined ? {} : { address }),
+  };
+}
+
+/** The parts of a note in the order that it comes in; results of one ground stand together. */
 function inGivenOrder(facts: Facts): readonly Omit<Block, 'isLeftOut' | 'cameWith'>[] {
   const { visit, results } = facts;
   const words = { isFixed: false, isList: false, lines: [] } as const;
@@ -155,20 +187,7 @@ function inGivenOrder(facts: Facts): readonly Omit<Block, 'isLeftOut' | 'cameWit
     { id: 'head', kind: 'head', title: `Visit of ${dayWords(visit.day)}`, isFixed: true, isList: false, lines: headOf(facts) },
     { id: 'seen', kind: 'seen', title: 'What we saw', text: visit.seen ?? '', ...words },
     ...photosOf(facts),
-    ...results.map((result): Omit<Block, 'isLeftOut' | 'cameWith'> => {
-      const address = addressOf(facts, result);
-      return {
-        id: `result-${result.id}`,
-        kind: 'result',
-        title: titleOf(facts, result),
-        text: result.note,
-        isFixed: false,
-        isList: true,
-        lines: [...figures(result), linkLine(facts, result)],
-        slug: result.slug,
-        ...(address === undefined ? {} : { address }),
-      };
-    }),
+    ...byGround(facts.place, results).flatMap((of) => of.results.map((result) => resultBlock(facts, of.names, result))),
     { id: 'said', kind: 'said', title: 'What you said', text: visit.said ?? '', ...words },
     {
       id: 'agreed',
@@ -187,7 +206,7 @@ function inGivenOrder(facts: Facts): readonly Omit<Block, 'isLeftOut' | 'cameWit
       lines: visit.nextDay === undefined ? [] : [plain(dayWords(visit.nextDay))],
     },
     { id: 'cautions', kind: 'cautions', title: 'Before you act on it', ...last, lines: cautionLines(results) },
-    { id: 'talk', kind: 'talk', title: 'Someone to talk to', ...last, lines: talkLines },
+    { id: 'talk', kind: 'talk', title: 'Someone to talk to', ...last, lines: talkLines(facts) },
     {
       id: 'planning',
       kind: 'planning',

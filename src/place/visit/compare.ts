@@ -1,8 +1,5 @@
 import type { Calculator } from '../../../calculators/kit/define.ts';
-import { fromLink } from '../../../calculators/kit/openLink.ts';
-import { printName } from '../../../calculators/kit/print.ts';
 import { digitsTold, type NumberQuantity } from '../../../calculators/kit/quantities.ts';
-import { runTexts } from '../../../calculators/kit/runTexts.ts';
 import { visitRatio } from '../../../calculators/math/infiltration/visitRatio.ts';
 import { coverChange } from '../../../calculators/math/soil/coverChange.ts';
 import { meanChange } from '../../../calculators/math/special/meanChange.ts';
@@ -10,6 +7,7 @@ import { printNumber, printQuantity } from '../../../calculators/units/printQuan
 import type { UnitSystem } from '../../../calculators/units/units.ts';
 import type { Result } from '../model/result.ts';
 import type { Visit } from '../model/visit.ts';
+import { isSameSeason, type Readings, readingsOf } from './readings.ts';
 
 const confidencePercent = 95;
 /** Fewer readings than this on either day, and nothing is said. Of a count: steps. Both our own. */
@@ -20,12 +18,24 @@ const mostRainDaysApart = 1;
 
 const covered: Pick<NumberQuantity, 'label' | 'unit' | 'digits' | 'significant'> = { label: 'Ground covered', unit: 'pct', digits: 0 };
 
-/** One side's readings: each apart, or a count of points. */
-interface Side {
-  readonly readings: readonly number[];
-  readonly count?: { readonly hits: number; readonly points: number };
-  readonly tool: string;
+interface ToldChange {
+  readonly value: number;
+  readonly low: number;
+  readonly high: number;
+  /** All three in words, and each end alone. */
+  readonly words: string;
+  readonly lowWords: string;
+  readonly highWords: string;
 }
+/** A change with its range, each told in the same way. */
+const toldChange = (value: number, [low, high]: readonly [number, number], tell: (value: number) => string, after: string): ToldChange => ({
+  value,
+  low,
+  high,
+  words: `${tell(value)} ${after}(${tell(low)} to ${tell(high)}, 19 times in 20)`,
+  lowWords: tell(low),
+  highWords: tell(high),
+});
 export interface Compared {
   readonly title: string;
   readonly label: string;
@@ -35,35 +45,18 @@ export interface Compared {
   readonly tell: (reading: number) => string;
   readonly isRatio: boolean;
   /** Later against earlier with its range; nothing where there are too few. */
-  readonly change?: { readonly value: number; readonly low: number; readonly high: number; readonly words: string };
+  readonly change?: ToldChange;
   readonly verdict: string;
   /** What was not the same on the two days. */
   readonly differs: readonly string[];
 }
 
-function sideOf(calculator: Calculator, link: string): Side | undefined {
-  const { compares } = calculator;
-  if (compares === undefined) return undefined;
-  const ran = runTexts(calculator, fromLink(calculator, link).form.this, 'us');
-  if (!('outcome' in ran)) return undefined;
-  const { values } = ran.outcome;
-  const numberAt = (name: string): number => Number(values[name]);
-  if (compares.as === 'share') {
-    const [points, misses] = [numberAt(compares.points), numberAt(compares.misses)];
-    return { readings: [((points - misses) / points) * 100], count: { hits: points - misses, points }, tool: '' };
-  }
-  const rows: unknown = values[compares.rows];
-  const list: readonly Readonly<Record<string, unknown>>[] = Array.isArray(rows) ? rows : [];
-  const tool = (compares.alike ?? []).map((name) => `${name} ${printName(calculator, values, name, 'us')}`).join(', ');
-  return { readings: list.map((row) => Number(row[compares.column])).filter(Number.isFinite), tool };
-}
-
-const monthOf = (day: string): number => Number(day.slice(5, 7));
+const counted = (days: number): string => `${days} ${days === 1 ? 'day' : 'days'}`;
 /** What was not the same on the two days, each in words. */
 export function differences(one: Visit, other: Visit): readonly string[] {
-  const apart = Math.abs(monthOf(one.day) - monthOf(other.day));
   const [wet, wetThen] = [other.ground?.moistureFeel, one.ground?.moistureFeel];
   const [rain, rainThen] = [other.ground?.daysSinceRain, one.ground?.daysSinceRain];
+  const [hands, handsThen] = [other, one].map(({ by = '' }) => by.trim());
   const isRainTold = rain !== undefined && rainThen !== undefined;
   return [
     ...(wet === undefined || wetThen === undefined
@@ -74,11 +67,11 @@ export function differences(one: Visit, other: Visit): readonly string[] {
     ...(isRainTold
       ? Math.abs(rain - rainThen) <= mostRainDaysApart
         ? []
-        : [`${rainThen} days since rain then, ${rain} now`]
+        : [`${counted(rainThen)} since rain then, ${rain} now`]
       : ['days since rain are not told of both']),
     ...(one.ground?.isFrozen === true || other.ground?.isFrozen === true ? ['the ground was frozen'] : []),
-    ...(Math.min(apart, 12 - apart) <= 1 ? [] : ['another time of the year']),
-    ...((one.by ?? '') === (other.by ?? '') ? [] : ['other hands']),
+    ...(isSameSeason(one.day, other.day) ? [] : ['another time of the year']),
+    ...(hands === '' || handsThen === '' ? ['who did it is not told of both'] : hands === handsThen ? [] : ['other hands']),
   ];
 }
 
@@ -86,6 +79,7 @@ const verdicts = {
   few: 'Too few readings to say anything.',
   chance: 'The change cannot be told from chance.',
   more: 'The change is more than these readings scatter.',
+  unsound: 'On one of the two days something stood in the way of the test: nothing can be said.',
   apart: 'It may be the ground’s wetness, not the ground: the two days were not alike.',
 } as const;
 
@@ -97,7 +91,7 @@ export function compareResults(
   system: UnitSystem,
 ): Compared | undefined {
   const { compares } = calculator;
-  const [earlier, later] = [sideOf(calculator, one.link), sideOf(calculator, other.link)];
+  const [earlier, later] = [readingsOf(calculator, one.link), readingsOf(calculator, other.link)];
   if (compares === undefined || earlier === undefined || later === undefined) return undefined;
   const table = compares.as === 'share' ? undefined : calculator.quantities[compares.rows];
   const column = table?.kind === 'rows' && compares.as !== 'share' ? table.columns[compares.column] : undefined;
@@ -110,6 +104,7 @@ export function compareResults(
   ];
   const isRatio = compares.as === 'ratio';
   const frame = { title: calculator.title, label: told.label, earlier: earlier.readings, later: later.readings, tell, isRatio, differs };
+  if (earlier.isUnsound || later.isUnsound) return { ...frame, verdict: verdicts.unsound };
   const change = changeOf(earlier, later, isRatio, tell);
   if (change === undefined) return { ...frame, verdict: verdicts.few };
   const nothing = isRatio ? 1 : 0;
@@ -118,21 +113,21 @@ export function compareResults(
   return { ...frame, change, verdict: !isMore ? verdicts.chance : differs.length > 0 ? verdicts.apart : verdicts.more };
 }
 
-function changeOf(earlier: Side, later: Side, isRatio: boolean, tell: (value: number) => string): Compared['change'] {
+function changeOf(earlier: Readings, later: Readings, isRatio: boolean, tell: (value: number) => string): Compared['change'] {
   if (earlier.count && later.count) {
     if (Math.min(earlier.count.points, later.count.points) < fewestPoints) return undefined;
     const { change, low, high } = coverChange({ earlier: earlier.count, later: later.count, confidencePercent });
     const points = (share: number): string => `${share < 0 ? '−' : '+'}${printNumber(Math.abs(share * 100), 0)}`;
-    return { value: change, low, high, words: `${points(change)} points of a hundred (${points(low)} to ${points(high)}, 19 times in 20)` };
+    return toldChange(change, [low, high], points, 'points of a hundred ');
   }
   if (Math.min(earlier.readings.length, later.readings.length) < fewestReadings) return undefined;
   const given = { earlier: earlier.readings, later: later.readings, confidencePercent };
   if (isRatio) {
     const { ratio, low, high } = visitRatio(given);
     const times = (value: number): string => printNumber(value, 2);
-    return { value: ratio, low, high, words: `${times(ratio)} times what it was (${times(low)} to ${times(high)}, 19 times in 20)` };
+    return toldChange(ratio, [low, high], times, 'times what it was ');
   }
   const { change, low, high } = meanChange(given);
   const signed = (value: number): string => `${value < 0 ? '−' : '+'}${tell(Math.abs(value))}`;
-  return { value: change, low, high, words: `${signed(change)} (${signed(low)} to ${signed(high)}, 19 times in 20)` };
+  return toldChange(change, [low, high], signed, '');
 }

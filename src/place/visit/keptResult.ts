@@ -1,4 +1,5 @@
-import { type Calculator, noteOf, type Outcome } from '../../../calculators/kit/define.ts';
+import type { Calculator, Outcome } from '../../../calculators/kit/define.ts';
+import { noteOf } from '../../../calculators/kit/note.ts';
 import { printName } from '../../../calculators/kit/print.ts';
 import { isoDay } from '../../../calculators/units/printQuantity.ts';
 import type { UnitSystem } from '../../../calculators/units/units.ts';

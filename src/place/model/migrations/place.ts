@@ -1,4 +1,9 @@
-import type { Migrations } from './migrate.ts';
+import type { Migration, Migrations } from './migrate.ts';
 
-/** Version 1 is the first: there is nothing older to read. The next one puts its step here and a folder of fixtures beside tests/place/fixtures/v1. */
-export const placeMigrations: Migrations = {};
+/** Written into every place; one with a higher version was made by a newer copy. A new one puts its step here and a folder of fixtures beside those of tests/place/fixtures. */
+export const placeVersion = 2;
+
+/** Units and the kind of country are a person’s, told once on their device. A place had room for both, and nothing read or wrote them there. */
+const from1to2: Migration = ({ units, country, ...rest }) => rest;
+
+export const placeMigrations: Migrations = { 1: from1to2 };

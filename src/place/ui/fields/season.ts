@@ -1,10 +1,8 @@
 import { curves, fallFlushes, groundWords, rainClasses } from '../../model/words.ts';
 import { amount, choice, count, month, monthDay } from './field.ts';
+import { yardstickField } from './yardstick.ts';
 
 const answers = ['growth.curve', 'answers'] as const;
-export const yardstickField = amount('yardstickLbPerDay', 'One of your main kind eats a day', 'lb/d', [0.5, 100], 30, {
-  help: 'Dry forage. The measure of a stock-day: set it once, for changing it counts all years anew.',
-});
 export const seasonGroups = [
   {
     title: 'Days of every year',

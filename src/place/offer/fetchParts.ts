@@ -1,0 +1,33 @@
+import type { Calculator } from '../../../calculators/kit/define.ts';
+import { type Cell, movesWithToday } from '../../../calculators/kit/inputs.ts';
+import type { OfferKey } from '../../../calculators/kit/offers.ts';
+import { type FillTexts, filler } from './fillTexts.ts';
+import type { OfferPart } from './offered.ts';
+
+/** The offers that a form asks for. */
+export function offerKeys({ inputs }: Pick<Calculator, 'inputs'>): readonly OfferKey[] {
+  const cells = Object.values(inputs).flatMap((input): readonly { readonly offeredBy?: OfferKey }[] =>
+    input.kind === 'rows' ? Object.values<Cell>(input.columns) : [input],
+  );
+  return cells.flatMap(({ offeredBy }) => (offeredBy === undefined ? [] : [offeredBy]));
+}
+
+/** Each a chunk of its own, with the subjects of its offers: a form that asks for a texture fetches no prices. */
+const parts: readonly { readonly of: RegExp; readonly bring: () => Promise<OfferPart> }[] = [
+  { of: /^(?:place|season|growth|grazing|rain)\./, bring: async () => (await import('./seasonOffers.ts')).seasonPart },
+  { of: /^(?:pastures?|layer)\./, bring: async () => (await import('./groundOffers.ts')).groundPart },
+  { of: /^herd\./, bring: async () => (await import('./herdOffers.ts')).herdPart },
+  { of: /^(?:hay|prices)\./, bring: async () => (await import('./goodsOffers.ts')).goodsPart },
+  { of: /^water\./, bring: async () => (await import('./waterOffers.ts')).waterPart },
+  { of: /^tools\./, bring: async () => (await import('./toolOffers.ts')).toolPart },
+  { of: /^earlier\./, bring: async () => (await import('./earlierOffers.ts')).earlierPart },
+];
+/** What works out the offers of these forms. */
+export function fetchParts(forms: readonly Pick<Calculator, 'inputs'>[]): Promise<readonly OfferPart[]> {
+  const keys = forms.flatMap(offerKeys);
+  return Promise.all(parts.filter(({ of }) => keys.some((key) => of.test(key))).map(({ bring }) => bring()));
+}
+/** What fills one form with them. */
+export async function fetchFiller({ inputs }: Pick<Calculator, 'inputs'>): Promise<FillTexts> {
+  return filler(movesWithToday(inputs) ? (await import('../../../calculators/kit/occurs.ts')).exampleOn : undefined);
+}

@@ -1,0 +1,23 @@
+import { FieldsView } from './FieldView.tsx';
+import type { PlaceField } from './fields/field.ts';
+import type { PlaceView } from './view.ts';
+
+interface GroupsProps {
+  readonly view: PlaceView;
+  readonly groups: readonly { readonly title: string; readonly fields: readonly PlaceField[] }[];
+  readonly id: string;
+}
+/** Fields of the place itself, under a heading each. */
+export function FieldGroups({ view, groups, id }: GroupsProps) {
+  const { place, session, system } = view;
+  return (
+    <>
+      {groups.map(({ title, fields }) => (
+        <section key={title}>
+          <h3>{title}</h3>
+          <FieldsView id={id} record={place} fields={fields} system={system} path={[]} onChange={(changes) => session.change(changes)} />
+        </section>
+      ))}
+    </>
+  );
+}
