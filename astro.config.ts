@@ -6,13 +6,15 @@ import rehypeKatex from 'rehype-katex';
 import remarkMath from 'remark-math';
 import { afterBuild } from './src/integrations/afterBuild.ts';
 import { baseLinks } from './src/integrations/baseLinks.ts';
+import { longExamples, workings } from './src/integrations/chunkEach.ts';
 import { markTerms } from './src/integrations/markTerms.ts';
+import { namesShipped } from './src/integrations/shipped.ts';
 import { fewChunks, katexStyles, leanDefinitions, noModulePreload, noPreloadHelper } from './src/integrations/vitePlugins.ts';
 import { wideTables } from './src/integrations/wideTables.ts';
-import { workings } from './src/integrations/workings.ts';
 
 // HOLDWATER_BASE: the folder under which a copy is served. HOLDWATER_OUT: where the built site goes.
 const base = process.env['HOLDWATER_BASE'] ?? '/';
+const shipped = namesShipped();
 
 export default defineConfig({
   site: process.env['HOLDWATER_SITE'] ?? 'https://holdwater.example',
@@ -39,8 +41,12 @@ export default defineConfig({
     }),
   },
   // `assetsInlineLimit`: a font inlined as data: would be blocked by `font-src 'self'`.
-  vite: { build: { assetsInlineLimit: 0 }, plugins: [katexStyles, leanDefinitions, noModulePreload, noPreloadHelper, fewChunks, workings(base)] },
-  integrations: [mdx(), preact(), afterBuild()],
+  vite: {
+    build: { assetsInlineLimit: 0 },
+    plugins: [katexStyles, leanDefinitions, noModulePreload, noPreloadHelper, fewChunks, workings(base), longExamples(), shipped.plugin],
+    worker: { plugins: () => [leanDefinitions, shipped.forWorkers] },
+  },
+  integrations: [mdx(), preact(), afterBuild(shipped)],
   security: {
     csp: {
       directives: [
@@ -53,9 +59,11 @@ export default defineConfig({
         "object-src 'none'",
         "base-uri 'self'",
         "form-action 'self'",
+        // No text is read as HTML or as a script's address: pages build elements, and one policy lets workers of this origin through.
+        "require-trusted-types-for 'script'",
+        'trusted-types own-script',
       ],
-      // The search index is read by WebAssembly.
-      scriptDirective: { resources: ["'self'", "'wasm-unsafe-eval'"] },
+      scriptDirective: { resources: ["'self'"] },
       // Formulas are laid out with style attributes.
       styleDirective: { resources: ["'self'", { resource: "'unsafe-inline'", kind: 'attribute' }] },
     },

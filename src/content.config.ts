@@ -2,6 +2,7 @@ import { defineCollection } from 'astro:content';
 import { glob } from 'astro/loaders';
 import { z } from 'astro/zod';
 import * as v from 'valibot';
+import { views } from './place/ui/views.ts';
 
 /** What is wrong, for whoever wrote the file. */
 const said = (issue: v.BaseIssue<unknown>): string => {
@@ -123,6 +124,8 @@ const sheetSchema = v.strictObject({
   /** Slugs of what uses the numbers. What is not there yet is left out. */
   calculators: v.array(v.string()),
   guides: v.array(v.string()),
+  /** The view of `/place/` that prints the same sheet with a place's figures in it. */
+  atPlace: v.optional(v.picklist(views.map(({ key }) => key))),
   parts: v.pipe(v.array(sheetPart), v.minLength(2, 'a sheet has two parts or more')),
 });
 

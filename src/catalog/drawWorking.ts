@@ -84,8 +84,10 @@ export function drawWorking(calculator: Calculator, links: SourceLinks, filling?
     const isLeftOut = filling?.outcome.uses[index] === null;
     const isTold = step.kind === 'rows' && tables.includes(step.of);
     const says = filling && !isLeftOut ? filling.says(step.says) : '';
+    // Without numbers the sentence with its holes goes along: the script that fills them has none of these words.
+    const toFill = filling ? '' : `="${escaped(step.says)}"`;
     const source = step.source === undefined ? '' : ` ${drawSource(step.source, links)}`;
-    return `<li class="step${isTold ? ' is-told' : ''}" data-step="${index}"${hiddenIf(isLeftOut)}><div class="step-text"><p data-says>${escaped(says)}</p>${source}</div>${sum(step, index)}</li>`;
+    return `<li class="step${isTold ? ' is-told' : ''}" data-step="${index}"${hiddenIf(isLeftOut)}><div class="step-text"><p data-says${toFill}>${escaped(says)}</p>${source}</div>${sum(step, index)}</li>`;
   });
   return (
     '<p class="working-sides" data-working-sides hidden><button type="button" aria-pressed="true" data-side="this">Work out this</button> ' +

@@ -1,10 +1,12 @@
-// Run by workings.ts in a Node of its own, since a bundler's plugin cannot import definitions: prints slug and drawn working of every calculator as JSON.
+// Run by chunkEach.ts in a Node of its own, since a bundler's plugin cannot import definitions: prints slug and drawn working of every calculator as JSON.
 import { readdirSync, readFileSync } from 'node:fs';
 import { stdout } from 'node:process';
 import type { Calculator } from '../../calculators/kit/define.ts';
+import type { Markup } from '../../calculators/ui/markup.ts';
 import { drawWorking } from '../catalog/drawWorking.ts';
 import { underBase } from '../site/href.ts';
 import { type Cited, shortCitations } from '../sources/shortCitation.ts';
+import { markupOf } from './markupOf.ts';
 
 const [, , base = '/'] = process.argv;
 const catalog = new URL('../../calculators/catalog/', import.meta.url);
@@ -19,14 +21,14 @@ const sources = readdirSync(sourceFiles)
   });
 const citations = shortCitations(sources);
 
-async function draw(slug: string): Promise<readonly [string, string]> {
+async function draw(slug: string): Promise<readonly [string, readonly Markup[]]> {
   const { default: calculator }: { default: Calculator } = await import(new URL(`${slug}/definition.ts`, catalog).href);
   const short = (key: string): string => {
     const found = citations.get(key);
     if (!found) throw new Error(`${slug}: no source "${key}" in content/sources`);
     return found.short;
   };
-  return [slug, drawWorking(calculator, { short, href: (key) => underBase(base, `/sources/#${key}`) })];
+  return [slug, markupOf(drawWorking(calculator, { short, href: (key) => underBase(base, `/sources/#${key}`) }))];
 }
 
 const slugs = readdirSync(catalog, { withFileTypes: true }).flatMap((entry) => (entry.isDirectory() ? [entry.name] : []));

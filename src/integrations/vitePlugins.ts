@@ -2,6 +2,7 @@ import { readdirSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import ts from 'typescript';
 import type { Plugin } from 'vite';
+import { isUnit } from '../../calculators/units/units.ts';
 
 /** KaTeX's own sheet in a layer below ours. Every browser that runs this site reads WOFF2; other formats would only swell the offline copy. */
 export const katexStyles: Plugin = {
@@ -62,25 +63,61 @@ export const fewChunks: Plugin = {
 };
 const root = fileURLToPath(new URL('../../', import.meta.url));
 const definitionsOf = (folder: string): readonly string[] => readdirSync(`${root}${folder}`).map((slug) => `${root}${folder}/${slug}/definition.ts`);
-const forAll = ['src/scripts/calculator.tsx', 'calculators/kit/define.ts', 'calculators/kit/steps.ts', 'calculators/ui/pictures/readings.ts'];
+const forAll = ['src/scripts/calculator.tsx', 'calculators/kit/define.ts', 'calculators/kit/steps.ts'];
+/** What a form fetches once it is live. */
+const onceLive = ['src/scripts/later.tsx', 'calculators/ui/twoSides.ts', 'calculators/ui/pictures/readings.ts'];
 /** What the place page draws: its frame, and the fields that its views fetch. */
 const placeFields = ['src/scripts/place.tsx', 'src/place/ui/FieldView.tsx'];
+/** What is always fetched together of a room: what draws a field of the place and tells it in words, its store, what fills a form with it, its herd, today. */
+const together: readonly { readonly as: string; readonly from: string; readonly of: RegExp }[] = [
+  { as: 'field-view', from: 'src/place/ui/Start.tsx', of: /\/src\/place\/ui\/(?:FieldView|told|texts|fields\/field)\.tsx?$/ },
+  { as: 'store', from: 'src/place/store/openStore.ts', of: /\/src\/place\/store\/|\/node_modules\/idb\// },
+  { as: 'at-form', from: 'src/place/form/atPlace.ts', of: /\/(?:textAt|fetchReaders|form\/chosen)\.ts$/ },
+  { as: 'clock', from: 'src/scripts/clock.ts', of: /\/clock\.ts$/ },
+  { as: 'at-place', from: 'src/place/form/atPlace.ts', of: /\/src\/place\/(?:form|offer)\// },
+  { as: 'herd', from: 'src/place/offer/herdOffers.ts', of: /\/src\/place\/offer\/(?!offered)/ },
+  { as: 'today', from: 'src/scripts/today.ts', of: /\/(?:today|occurs)\.ts$/ },
+];
 /** Views of the place that work things out as calculators do: what they need of that belongs to no single calculator's chunk. */
 const placeSums = ['src/place/ui/Gate.tsx', 'src/place/ui/Record.tsx'];
+/**
+ * What some calculators share, by what is fetched together as a rule: a chunk each, since a dozen short ones pack a fifth worse. A calculator that needs part of
+ * one fetches all of it.
+ */
+const families: Readonly<Record<string, RegExp>> = {
+  // Too long to go with the form of those that feed nothing.
+  intake: /\/(?:tables\/intake|math\/herd\/(?:guidePercents|dailyIntakeLb))\.ts$/,
+  pasture:
+    /\/(?:asks\/stock|tables\/harvestShare|math\/(?:forage\/(?:availableLbPerAc|eatenLbPerAc|usableForageLb)|herd\/headToRemove|rotation\/paddockAcres))\.ts$/,
+  intervals:
+    /\/math\/(?:special\/(?:lnGamma|regularizedIncompleteBeta|betaQuantile|studentQuantile|exactBinomialInterval)|forage\/sampleInterval)\.ts$/,
+  hay: /\/(?:asks\/hay|tables\/(?:feederWaste|hayStorageLoss)|math\/hay\/(?:storageLossPercent|eatenShare|rindShare|pricePerTonFromBale))\.ts$/,
+  record: /\/calculators\/kit\/record\/(?!answers|linesSaid|nothingRead|keptReadings|laterRecord|fetchReaders)\w+\.ts$/,
+};
 /** A table or a formula that so many calculators share is fetched with the form. */
-const mostOwners = 8;
+const mostOwners = 10;
 function chunkOf(id: string, infoOf: ModuleInfo): string | null {
   const isIn = (path: string): boolean => closure(`${root}${path}`, infoOf).has(id);
+  // What pages of all kinds fetch ahead of anything else, in one: each of these is too short to pack well by itself.
+  if (/\/src\/(?:site\/(?:href|ownScript|folder)|scripts\/kept|office\/takeLate)\.ts$/.test(id) || id === '\0vite/preload-helper.js') return 'site';
   // A page without a calculator, and one where nobody opens it, fetch the loader alone.
   if (isIn('src/scripts/calculatorLoader.ts')) return null;
   const isForm = forAll.some(isIn);
+  // A check that every sum makes.
+  if (id.endsWith('/calculators/math/need.ts')) return 'fields';
   // The place page draws fields as forms do, and needs nothing else of a form.
   if (id === '\0rolldown/runtime.js' || (isForm && placeFields.some(isIn))) return 'fields';
   const isOfSums = placeSums.some(isIn);
   if (isForm) return isOfSums ? 'sums' : 'form';
   // What reads a place is fetched with each of its views; a record has parts of it, too, and would part it.
   if (isIn('src/place/model/readRecord.ts')) return 'model';
+  const room = together.find(({ from, of }) => of.test(id) && isIn(from));
+  // What the place page's frame has of a view's room is its own.
+  if (room && (room.as !== 'field-view' || !isIn('src/scripts/place.tsx'))) return room.as;
+  if (onceLive.some(isIn)) return 'later';
   if (id.includes('/pictures/face/') && isIn('calculators/ui/pictures/face/Face.tsx')) return 'face';
+  const family = Object.entries(families).find(([, members]) => members.test(id));
+  if (family) return family[0];
   const owners = definitionsOf('calculators/catalog').filter((each) => closure(each, infoOf).has(id));
   if (owners.length >= mostOwners) return isOfSums ? 'sums' : 'form';
   return owners.length === 1 && !isOfSums ? (owners[0]?.match(/([^/]+)\/definition/)?.[1] ?? null) : null;
@@ -90,12 +127,32 @@ function chunkOf(id: string, infoOf: ModuleInfo): string | null {
 const onlyBuilt = new Set(['question', 'lead', 'searchWords', 'limits', 'sources', 'guides']);
 const isDescribe = (node: ts.Node): boolean =>
   ts.isCallExpression(node) && ts.isPropertyAccessExpression(node.expression) && node.expression.name.text === 'describe';
-/** Values that nobody reads in a browser: those words, formulas that were drawn at build, and sources. */
-function* unread(node: ts.Node): Generator<ts.Expression> {
+/** What makes a step, of `calculators/kit/steps.ts`. Its words come with the drawn working. */
+const isStep = (node: ts.Node): boolean => ts.isCallExpression(node) && /^(?:formula|byCase|lookup|tabulate)$/.test(node.expression.getText());
+/** `number('Rain', 'P', 'in', …)`: what stands between a label and a unit is a symbol, which only formulas hold. */
+function symbolIn(node: ts.Node): ts.Expression | undefined {
+  const [label, symbol, unit] = ts.isCallExpression(node) ? node.arguments : [];
+  const isSymbol =
+    label && symbol && unit && [label, symbol, unit].every(ts.isStringLiteralLike) && ts.isStringLiteralLike(unit) && isUnit(unit.text);
+  return isSymbol ? symbol : undefined;
+}
+/** Values that nobody reads in a browser: those words, formulas, their symbols and sentences of steps that were drawn at build, and sources. */
+function* unread(node: ts.Node, isInStep = false): Generator<ts.Expression> {
+  const symbol = symbolIn(node);
+  if (symbol) yield symbol;
   if (ts.isTaggedTemplateExpression(node) && node.tag.getText() === 'tex') yield node;
+  else if (isInStep && ts.isPropertyAssignment(node) && /^(?:says|because)$/.test(node.name.getText())) yield node.initializer;
   else if (ts.isPropertyAssignment(node) && ts.isStringLiteralLike(node.initializer) && node.name.getText() === 'source') yield node.initializer;
   else if (ts.isPropertyAssignment(node) && onlyBuilt.has(node.name.getText()) && isDescribe(node.parent.parent)) yield node.initializer;
-  else for (const child of node.getChildren()) yield* unread(child);
+  else for (const child of node.getChildren()) yield* unread(child, isInStep || isStep(node));
+}
+
+/** Where in its source a number of a table stands, and which guide prints which intake: pages of tables print it, and no sum reads it. */
+function* placesIn(node: ts.Node): Generator<ts.Expression> {
+  const value = ts.isPropertyAssignment(node) ? { [node.name.getText()]: node.initializer } : {};
+  if (value['where'] && ts.isStringLiteralLike(value['where'])) yield value['where'];
+  else if (value['printed'] && ts.isArrayLiteralExpression(value['printed'])) yield value['printed'];
+  else for (const child of node.getChildren()) yield* placesIn(child);
 }
 
 /** What a calculator's built page holds already is emptied in the script that a browser fetches. */
@@ -104,9 +161,10 @@ export const leanDefinitions: Plugin = {
   enforce: 'pre',
   applyToEnvironment: ({ name }) => name === 'client',
   transform(code, id) {
-    if (!/\/calculators\/(?:catalog\/[^/]+\/(?:cautions|definition|steps)|asks\/\w+)\.ts$/.test(id)) return undefined;
+    const isTable = /\/calculators\/tables\/\w+\.ts$/.test(id);
+    if (!isTable && !/\/calculators\/(?:catalog\/[^/]+\/(?:cautions|definition|inputs|quantities|steps)|asks\/\w+)\.ts$/.test(id)) return undefined;
     const file = ts.createSourceFile(id, code, ts.ScriptTarget.ESNext, true);
-    return [...unread(file)].reduceRight(
+    return [...(isTable ? placesIn(file) : unread(file))].reduceRight(
       (text, value) => `${text.slice(0, value.getStart())}${ts.isArrayLiteralExpression(value) ? '[]' : "''"}${text.slice(value.end)}`,
       code,
     );
