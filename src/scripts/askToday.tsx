@@ -2,11 +2,12 @@
 import { render } from 'preact';
 import type { Calculator } from '../../calculators/kit/define.ts';
 import { withMoved } from '../../calculators/kit/state.ts';
-import type { Change } from '../../calculators/ui/CalculatorForm.tsx';
 import { ClockQuestion } from '../../calculators/ui/ClockQuestion.tsx';
+import type { Change } from '../../calculators/ui/formProps.ts';
 import type { Opening } from '../../calculators/ui/formState.ts';
 import type { UnitSystem } from '../../calculators/units/units.ts';
-import { answered, type Clock, type Fresh } from './today.ts';
+import { answered, type Clock } from './clock.ts';
+import type { Fresh } from './today.ts';
 
 interface Asking {
   readonly root: Element;

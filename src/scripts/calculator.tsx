@@ -1,55 +1,24 @@
 // Takes over a built form, or draws one in a guide: loads the definition's chunk, applies the link or what was kept, follows what is typed. Fetched by calculatorLoader.ts.
 import { hydrate, render } from 'preact';
 import type { Calculator } from '../../calculators/kit/define.ts';
-import { movesWithToday, usesTools } from '../../calculators/kit/inputs.ts';
-import { startTexts, type Texts } from '../../calculators/kit/state.ts';
-import { CalculatorForm, type CalculatorFormProps, type Change, type Reach } from '../../calculators/ui/CalculatorForm.tsx';
+import { isRecord, movesWithToday, usesTools } from '../../calculators/kit/inputs.ts';
+import { askedFirst, isTable } from '../../calculators/kit/screen.ts';
+import { isShown, startTexts, type Texts } from '../../calculators/kit/state.ts';
+import { CalculatorForm } from '../../calculators/ui/CalculatorForm.tsx';
+import type { CalculatorFormProps, Change, Reach } from '../../calculators/ui/formProps.ts';
 import type { Opening } from '../../calculators/ui/formState.ts';
-import { type DrawPicture, loadPicture } from '../../calculators/ui/pictures/loadPicture.tsx';
-import type { Tools } from '../../calculators/ui/props.ts';
+import type { Told } from '../../calculators/ui/LaterPart.tsx';
+import { fetchParts, fetchTools, type Parts } from '../../calculators/ui/parts.ts';
 import type { Records } from '../../calculators/ui/RecordField.tsx';
 import type { ToolStore } from '../../calculators/ui/tools/keptTool.ts';
 import type { UnitSystem } from '../../calculators/units/units.ts';
+import { earlyAnswers } from './earlyAnswers.ts';
 import { forget, formKeyOf, keep, kept, pickedCountry, placeKey, recordKeyOf, toolKeyOf, unitsKey } from './kept.ts';
-import { startPrint } from './print.ts';
+import type { Following } from './later.tsx';
+import { putAside, type Waiting, waitForLater } from './waitForLater.ts';
 import { keepWhose, keptWhose } from './whose.ts';
-import { startWorking } from './working.ts';
 
 const definitions = import.meta.glob<{ default: Calculator }>('../../calculators/catalog/*/definition.ts');
-/** What somebody typed or chose before the script came: `hydrate` would overwrite it. */
-function earlyAnswers(root: Element): () => Promise<void> {
-  const fields = [...root.querySelectorAll<HTMLInputElement | HTMLTextAreaElement>('input[type="text"], input[type="date"], textarea')]
-    .filter((field) => field.value !== field.defaultValue)
-    .map((field) => [field.id, field.value] as const);
-  const radios = [...root.querySelectorAll<HTMLInputElement>('input[type="radio"]')]
-    .filter((field) => field.checked && !field.defaultChecked && field.id !== '')
-    .map((field) => field.id);
-  const selects = [...root.querySelectorAll('select')]
-    .filter((field) => field.selectedOptions[0]?.defaultSelected === false)
-    .map((field) => [field.id, field.value] as const);
-  const put = (id: string, value: string, event: string) => {
-    const field = document.getElementById(id);
-    if (!(field instanceof HTMLInputElement || field instanceof HTMLSelectElement || field instanceof HTMLTextAreaElement)) return;
-    field.value = value;
-    field.dispatchEvent(new Event(event, { bubbles: true }));
-  };
-  return async () => {
-    // One at a time: each answer goes into the form as it stands after the one before.
-    const drawn = () => new Promise((done) => setTimeout(done));
-    for (const [id, value] of fields) {
-      put(id, value, 'input');
-      await drawn();
-    }
-    for (const [id, value] of selects) {
-      put(id, value, 'change');
-      await drawn();
-    }
-    for (const id of radios) {
-      document.getElementById(id)?.click();
-      await drawn();
-    }
-  };
-}
 
 /** Browsers refuse an address that is written too often. */
 const restMs = 400;
@@ -97,8 +66,9 @@ function keepRecord(name: string, text: string): boolean {
 }
 /** What only some forms need, fetched for those. */
 interface Extra {
-  readonly Picture: DrawPicture | undefined;
-  readonly tools: Tools['draw'] | undefined;
+  readonly parts: Parts;
+  /** In a guide there is nothing built that could stand there meanwhile. */
+  readonly later: Later | undefined;
   readonly records: Records['draw'] | undefined;
   /** What opens a link, or moves an example to today: a form needs one of them at most. */
   readonly opener: Opener | undefined;
@@ -106,28 +76,36 @@ interface Extra {
   /** What draws a form whose calculation takes long. */
   readonly long: Pick<CalculatorFormProps, 'useRan' | 'Alone'> | undefined;
 }
-const carryMs = 500;
-type NamesNow = typeof import('./names.ts').namesNow;
+type Later = Awaited<ReturnType<typeof loadLater>>;
+/** What follows the form, with the pictures that these answers show. */
+const loadLater = (calculator: Calculator, answers: Readonly<Record<string, unknown>>) =>
+  import('./later.tsx').then(({ bringLater }) => bringLater(calculator, answers));
 type AtPlace = NonNullable<Awaited<ReturnType<typeof import('../place/form/atPlace.ts').placeAt>>>;
 type Opener =
   | { readonly query: string; readonly fromLink: typeof import('../../calculators/kit/openLink.ts').fromLink }
-  | Pick<typeof import('./today.ts'), 'clockNow' | 'exampleBy'>;
+  | (Pick<typeof import('./clock.ts'), 'clockNow'> & Pick<typeof import('./today.ts'), 'exampleBy'>);
+/** What nobody has asked for yet waits until the live form is painted, on a slow phone as well. */
+const paintedMs = 200;
 /** The answers that a form is opened with, if any: its link's, or those that this guide's form was left with. */
 const queryOf = (box: HTMLElement): string =>
   box.dataset['ownsAddress'] !== undefined ? location.search.slice(1) : (kept('sessionStorage', formKeyOf(box)) ?? '');
 async function loadOpener(query: string, { inputs }: Calculator): Promise<Opener | undefined> {
-  if (query === '') return movesWithToday(inputs) ? import('./today.ts') : undefined;
+  if (query === '') {
+    if (!movesWithToday(inputs)) return undefined;
+    const [{ clockNow }, { exampleBy }] = await Promise.all([import('./clock.ts'), import('./today.ts')]);
+    return { clockNow, exampleBy };
+  }
   const { fromLink } = await import('../../calculators/kit/openLink.ts');
   return { query, fromLink };
 }
 
 /** Most people keep no place: what it says is fetched only for those who do. Without it a form works as ever. */
-const loadPlace = (box: HTMLElement, calculator: Calculator): Promise<AtPlace | undefined> | undefined =>
+const loadPlace = (box: HTMLElement, calculator: Calculator, query: string): Promise<AtPlace | undefined> | undefined =>
   kept('localStorage', placeKey) === null
     ? undefined
-    : import('../place/form/atPlace.ts').then(({ placeAt }) => placeAt(calculator, box)).catch((error: unknown) => void console.info(error));
+    : import('../place/form/atPlace.ts').then(({ placeAt }) => placeAt(calculator, box, query)).catch((error: unknown) => void console.info(error));
 
-function start(box: HTMLElement, calculator: Calculator, { Picture, tools, records: drawRecord, opener, at, long }: Extra): Promise<void> {
+function start(box: HTMLElement, calculator: Calculator, { parts, later, records: drawRecord, opener, at, long }: Extra): Promise<void> {
   const root = box.querySelector('[data-form]');
   if (!root) return Promise.resolve();
   const ownsAddress = box.dataset['ownsAddress'] !== undefined;
@@ -135,6 +113,7 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
   const system: UnitSystem = kept('localStorage', unitsKey) === 'si' ? 'si' : 'us';
   const records = keptRecords(calculator);
   const hasRecords = Object.keys(records).length > 0;
+  const isUsed = (key: string, texts: Texts): boolean => isShown(calculator.inputs[key] ?? {}, texts);
   const own = new Set(Object.keys(records));
   const dater = opener && 'query' in opener ? undefined : (at ?? opener);
   const clock = dater?.clockNow(box.dataset['built'] ?? '');
@@ -147,7 +126,7 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
       return {
         form,
         system,
-        notices: hasRecords ? [...notices, keptNotice] : notices,
+        notices: Object.keys(records).some((key) => isUsed(key, form.this)) ? [...notices, keptNotice] : notices,
         linked: whose?.linked ?? named,
         touched: new Set([...(whose?.touched ?? []), ...own]),
         blank: new Set([...named].filter((key) => form.this[key] === '')),
@@ -155,7 +134,7 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
         placed: whose?.placed ?? new Set(),
         filled: whose?.filled,
         names: whose?.names ?? ['', ''],
-        ...at?.opened(opener.query, { form, named, system, isOwn: whose !== undefined }),
+        ...at?.link?.opened(opener.query, { form, named, system, isOwn: whose !== undefined }),
       };
     }
     const fresh = clock && dater?.exampleBy(clock, calculator, system);
@@ -179,27 +158,22 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
     return opened;
   };
   const page = new URL(box.dataset['page'] ?? location.pathname, location.href).href;
-  // At the office's own copy, where it has named one: a page on a disk or on a room's network has no address that leads anywhere else.
-  const { dataset } = document.documentElement;
-  const published = () => (dataset['copyAt'] ? `${dataset['copyAt']}calculators/${calculator.slug}/` : page);
   const ownPage = box.querySelector<HTMLAnchorElement>('[data-own-page]');
-  const toWorking = startWorking(box, calculator);
-  // A guide prints as a guide; a sheet is printed from the calculator's own page.
-  const paper = ownsAddress ? startPrint(calculator, { Picture, address: published, names: (title) => namesNow?.(title) }) : undefined;
-  let latest: Change | undefined;
+  let [built, latest]: (Change | undefined)[] = [];
   let reach: Reach | undefined;
   // Before the address is written for the last time.
   addEventListener('pagehide', () => {
     const change = reach?.now();
     if (change && change.form !== latest?.form) onChange(change);
   });
-  let namesNow: NamesNow | undefined;
+  let following: Following | undefined;
+  let waiting: Waiting | undefined;
   const toAddress = ownsAddress ? addressBar() : (link: string) => keep('sessionStorage', formKey, link);
   let [isOpening, isOnes] = [true, false];
   const onChange = (change: Change) => {
+    built ??= change;
     latest = change;
-    toWorking(change);
-    paper?.follow(change);
+    following?.follow(change);
     if (ownPage) ownPage.href = `${page}?${change.link}`;
     // Told a little later than it was opened, and still nothing that a person did.
     if (isOpening || (change.form === opened?.form && change.names === opened.names)) return;
@@ -207,51 +181,44 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
     toAddress(change.link);
     keepWhose(box, change);
   };
+  const onTold = (told: Told) => {
+    waiting?.outdate();
+    following?.show(told);
+  };
   /** Other dates in an example that nobody has changed are no change by anybody. */
   const reopen = (opening: Opening) => {
     if (!isOnes) opened = opening;
     reach?.open(opening);
   };
   const id = box.dataset['name'] ?? calculator.slug;
-  /** Undo and what else is carried on comes once the page is quiet. */
-  const carryLater = (start: Change | undefined) =>
-    setTimeout(
-      () =>
-        void import('../place/carry/startCarrying.tsx')
-          .then(({ startCarrying }) => {
-            if (reach && start) namesNow = startCarrying({ box, id, calculator, page, at, reach, start });
-          })
-          .catch(console.info),
-      carryMs,
-    );
   const replay = earlyAnswers(root);
   // A guide holds no built form: there is nothing to take over.
   const draw = ownsAddress ? hydrate : render;
+  const putBack = putAside(root);
   draw(
     <CalculatorForm
       calculator={calculator}
       id={id}
       open={open}
       onChange={onChange}
-      address={(link) => `${published()}?${link}`}
-      leadAddress={({ page: to, query }) => new URL(`../../${to}/${query === '' ? '' : `?${query}`}`, page).href}
+      onTold={onTold}
       onLive={(way) => {
         reach = way;
       }}
-      {...(paper && { onPrint: paper.print })}
-      headingOf={(title) => (namesNow ? namesNow(title).heading : title)}
-      onKeep={async (host, as) => {
-        const { keepHere } = await import('../place/form/keepHere.ts');
-        if (reach) await keepHere(as, { host, box, id, calculator, change: reach.now() });
-      }}
       onSystem={(to) => keep('localStorage', unitsKey, to)}
-      Picture={Picture}
+      parts={parts}
       {...long}
-      {...(tools && { tools, store: toolStore(box) })}
+      store={toolStore(box)}
       {...(drawRecord && { records: drawRecord, keepRecord })}
     />,
     root,
   );
+  const boxes = putBack();
+  const startFollowing = (startLater: Later): void => {
+    if (boxes && reach && built) following = startLater({ box, boxes, id, calculator, page, ownsAddress, at, reach, built, now: reach.now() });
+  };
+  if (later) startFollowing(later);
+  else if (boxes) waiting = waitForLater(boxes);
   at?.draw(root, id, () => reach);
   // The form's own first changes come from opening it; what follows comes from a person.
   return new Promise((done) =>
@@ -260,7 +227,20 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
       await replay();
       box.dataset['ready'] = '';
       done();
-      if (ownsAddress) carryLater(reach?.now());
+      // Where other answers stand than were built, the picture's place is empty meanwhile.
+      const isEmpty = boxes?.pictured.dataset['waits'] !== undefined;
+      const laterMs = isEmpty ? 0 : paintedMs;
+      setTimeout(() => {
+        reach?.bringParts();
+        if (!waiting || !latest) return;
+        loadLater(calculator, latest.outcome?.values ?? latest.form.this).then(
+          (all) => waiting?.come(() => startFollowing(all)),
+          (error: unknown) => {
+            console.info(error);
+            waiting?.stayAway();
+          },
+        );
+      }, laterMs);
       // Most people never pick a country: what fills its values in is fetched only for those who have. The form works without, and no signal is no error.
       if (pickedCountry() && box.querySelector('[data-local-fill]'))
         void import('./localFill.ts').then(({ offerLocalFill }) => offerLocalFill({ box, calculator, reach: () => reach })).catch(console.info);
@@ -269,6 +249,24 @@ function start(box: HTMLElement, calculator: Calculator, { Picture, tools, recor
       void import('./askToday.tsx').then(({ askToday }) => askToday(asking)).catch(console.info);
     }),
   );
+}
+
+/** What a form is opened with: all for two managements, tables and tools where one stands open. */
+async function loadParts(query: string, { inputs, layout }: Calculator): Promise<Parts> {
+  if ([...new URLSearchParams(query).keys()].some((name) => /^that(?:\.|$)/.test(name))) return fetchParts(inputs);
+  const asked = askedFirst(inputs, layout);
+  const [tables, tools] = await Promise.all([
+    Object.values(asked).some(isTable) ? import('../../calculators/ui/tables.ts') : {},
+    usesTools(asked) ? fetchTools() : {},
+  ]);
+  return { ...tables, ...tools };
+}
+
+/** Draws records; where none is asked at first, the field comes when it is shown. */
+async function loadRecords({ inputs, layout }: Calculator): Promise<Records['draw'] | undefined> {
+  if (!Object.values(inputs).some(isRecord)) return undefined;
+  if (Object.values(askedFirst(inputs, layout)).some(isRecord)) return (await import('../../calculators/ui/RecordField.tsx')).RecordField;
+  return (await import('../../calculators/ui/LaterRecord.tsx')).LaterRecord;
 }
 
 /**
@@ -280,14 +278,14 @@ export async function openCalculator(box: HTMLElement): Promise<void> {
   if (!load) throw new Error(`no definition for ${box.dataset['calculator']}`);
   const { default: calculator } = await load();
   // Before the takeover: its first render must equal the built page, which has them.
-  const hasRecord = Object.values(calculator.inputs).some(({ kind }) => kind === 'record');
-  const [opener, at, Picture, tools, records, long] = await Promise.all([
-    loadOpener(queryOf(box), calculator),
-    loadPlace(box, calculator),
-    loadPicture(calculator),
-    usesTools(calculator.inputs) ? import('../../calculators/ui/tools/toolSet.ts').then(({ toolSet }) => toolSet) : undefined,
-    hasRecord ? import('../../calculators/ui/RecordField.tsx').then(({ RecordField }) => RecordField) : undefined,
+  const query = queryOf(box);
+  const [opener, at, parts, later, records, long] = await Promise.all([
+    loadOpener(query, calculator),
+    loadPlace(box, calculator, query),
+    loadParts(query, calculator),
+    box.dataset['ownsAddress'] === undefined ? loadLater(calculator, startTexts(calculator.inputs)) : undefined,
+    loadRecords(calculator),
     calculator.runs && import('./longRuns.ts').then(({ startLong }) => startLong(calculator)),
   ]);
-  await start(box, calculator, { Picture, tools, records, opener, at, long });
+  await start(box, calculator, { parts, later, records, opener, at, long });
 }

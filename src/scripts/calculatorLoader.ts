@@ -2,14 +2,13 @@
  * Reaches every page with a calculator, so it is small. A calculator's own page takes the built form over at once, and what is typed or tapped
  * before the script has come is kept and done then. A guide draws its form when somebody opens it, since most readers only read.
  */
+import { loadAgain } from '../site/folder.ts';
 import { formKeyOf, isAnyKept, kept, toolKeyOf } from './kept.ts';
 
 function tellFailure(box: HTMLElement): void {
   box.dataset['failed'] = '';
-  const note = box.querySelector('[data-waiting]');
-  if (!note) return;
-  const isExample = box.dataset['ownsAddress'] === undefined ? '' : ' What you see is its example, not your numbers.';
-  note.textContent = `The calculator could not be loaded.${isExample} Load the page again when there is signal.`;
+  const note = box.querySelector('.not-come [data-says]');
+  if (note) note.textContent = `The calculator could not be loaded. ${loadAgain()}`;
 }
 
 /** A guide links what a form looks like once one is opened. */

@@ -12,7 +12,7 @@ export const countryKey = 'holdwater-country';
 export const placeKey = 'holdwater-open';
 /** Changes that are on their way into the store, by window. */
 export const journalPrefix = 'holdwater-journal:';
-/** Left by the place's own page: whoever finds it shares its store. */
+/** Left by the place's own page, and by pages of a folder that found it out: whoever finds it shares their store. */
 export const sharedKey = 'holdwater-shared';
 /** Where a guide's form keeps what was typed. public/opening.js knows the beginning of this key. */
 export const formKeyOf = (box: HTMLElement): string => `holdwater-form:${location.pathname}#${box.dataset['name'] ?? ''}`;

@@ -1,4 +1,5 @@
 /** Shows the values of the country that was picked, or of all. public/country.js does so before the first paint; this takes over from it. */
+import '../office/takeLate.ts';
 import { countryKey, keep, pickedCountry } from './kept.ts';
 
 const root = document.documentElement;
@@ -22,6 +23,8 @@ function show(): void {
     button.setAttribute('aria-pressed', String(button.getAttribute('data-pick') === (country ?? '')));
   }
   document.adoptedStyleSheets = [];
+  const choice = document.querySelector<HTMLElement>('[data-choice]');
+  if (choice) choice.dataset['ready'] = '';
 }
 
 document.addEventListener('click', ({ target }) => {

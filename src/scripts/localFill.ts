@@ -1,12 +1,13 @@
 // Offers to write a country's values into a form. Fetched only where somebody has picked a country, or an office gives values, and the calculator takes such values.
 import type { Calculator } from '../../calculators/kit/define.ts';
 import type { Texts } from '../../calculators/kit/state.ts';
-import type { Reach } from '../../calculators/ui/CalculatorForm.tsx';
+import type { Reach } from '../../calculators/ui/formProps.ts';
 import type { UnitSystem } from '../../calculators/units/units.ts';
 import type { LocalFields } from '../local/fieldValues.ts';
 import { type Fill, filledTexts, fillsOf, pathsOf } from '../local/fillsOf.ts';
 import { officeSlug } from '../office/here.ts';
 import { kept, pickedCountry, unitsKey } from './kept.ts';
+import { readData } from './readData.ts';
 
 interface Offer {
   readonly box: HTMLElement;
@@ -26,10 +27,8 @@ function tell(line: HTMLElement, name: string, fills: readonly Fill[]): void {
   line.replaceChildren(head, list);
 }
 
-async function countryFields(address: string, country: string): Promise<LocalFields | undefined> {
-  const answer = await fetch(address);
-  if (!answer.ok) return undefined;
-  const all: Readonly<Record<string, LocalFields>> = await answer.json();
+async function countryFields(country: string): Promise<LocalFields | undefined> {
+  const all = await readData<Readonly<Record<string, LocalFields>>>('/local/fields.json');
   return all[country];
 }
 
@@ -38,10 +37,9 @@ const systemNow = (): UnitSystem => (kept('localStorage', unitsKey) === 'si' ? '
 /** Shows the offer above the form, if there is anything to fill in. Nothing is changed until somebody asks for it. */
 export async function offerLocalFill({ box, calculator, reach }: Offer): Promise<void> {
   const line = box.querySelector<HTMLElement>('[data-local-fill]');
-  const address = line?.dataset['localFill'];
   const country = pickedCountry();
-  if (!line || address === undefined || country === null) return;
-  const local = country === officeSlug ? (await import('../office/officeFields.ts')).officeFields() : await countryFields(address, country);
+  if (!line || country === null) return;
+  const local = country === officeSlug ? (await import('../office/officeFields.ts')).officeFields() : await countryFields(country);
   if (!local) return;
   // As the form stands, not as it was last told: a key may have come since.
   const now = (): Texts | undefined => reach()?.now().form.this;

@@ -1,14 +1,22 @@
 // Runs a calculation that takes long, beside the page. A newer one puts an end to it.
 import season from '../../calculators/catalog/season/definition.ts';
 import type { Run } from '../../calculators/kit/define.ts';
+import type { RecordLine } from '../../calculators/kit/record/recordLine.ts';
 import type { Values } from '../../calculators/kit/state.ts';
 import { sliced } from '../../calculators/ui/long/sliced.ts';
 import type { UnitSystem } from '../../calculators/units/units.ts';
+import { forgetOldest } from './sentRecords.ts';
 
-/** What the page asks for; `stop` alone ends the run of that number. */
-export type Asking =
-  | { readonly id: number; readonly slug: string; readonly values: Values; readonly system: UnitSystem }
-  | { readonly id: number; readonly stop: true };
+/** A run that the page asks for. Records went over before: by the names of their inputs, with their numbers. */
+export interface Running {
+  readonly id: number;
+  readonly slug: string;
+  readonly values: Values;
+  readonly system: UnitSystem;
+  readonly records: readonly (readonly [key: string, record: number])[];
+}
+/** `stop` alone ends the run of that number. */
+export type Asking = Running | { readonly record: number; readonly lines: readonly RecordLine[] } | { readonly id: number; readonly stop: true };
 export type Telling =
   | { readonly id: number; readonly share: number }
   | { readonly id: number; readonly run: Run }
@@ -17,18 +25,25 @@ export type Telling =
 /** A calculator that runs long is named here, and a test looks for it. */
 const calculators = new Map([season].map((calculator) => [calculator.slug, calculator]));
 const stopped = new Set<number>();
+const records = new Map<number, readonly RecordLine[]>();
 /** Asked again, and stopped, between two slices. */
 const sliceMs = 40;
 const tell = (telling: Telling): void => self.postMessage(telling);
 
 self.addEventListener('message', async ({ data }: MessageEvent<Asking>) => {
+  if ('lines' in data) {
+    records.set(data.record, data.lines);
+    forgetOldest(records);
+    return;
+  }
   const { id } = data;
   if ('stop' in data) {
     stopped.add(id);
     return;
   }
   try {
-    const steps = calculators.get(data.slug)?.runBySteps?.(data.values, data.system);
+    const given = data.records.map(([key, record]) => [key, records.get(record) ?? []] as const);
+    const steps = calculators.get(data.slug)?.runBySteps?.({ ...data.values, ...Object.fromEntries(given) }, data.system);
     if (!steps) throw new Error(`${data.slug} does not run by steps`);
     const run = await sliced(steps, {
       sliceMs,

@@ -3,6 +3,7 @@ import { render } from 'preact';
 import { localDay } from '../../calculators/units/days.ts';
 import { isoDay } from '../../calculators/units/printQuantity.ts';
 import { draftFrom } from '../office/draft.ts';
+import '../office/takeLate.ts';
 import { readHere } from '../office/readHere.ts';
 import { MakeItYours, type MakeItYoursProps } from '../office/ui/MakeItYours.tsx';
 import type { Data } from '../place/ui/edit.ts';

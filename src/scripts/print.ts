@@ -1,6 +1,7 @@
 import { render } from 'preact';
 import type { Calculator } from '../../calculators/kit/define.ts';
-import type { Change } from '../../calculators/ui/CalculatorForm.tsx';
+import type { Change } from '../../calculators/ui/formProps.ts';
+import type { Markup } from '../../calculators/ui/markup.ts';
 import type { DrawPicture } from '../../calculators/ui/pictures/loadPicture.tsx';
 import type { namesNow } from './names.ts';
 import { bringWorking } from './working.ts';
@@ -25,7 +26,7 @@ export function startPrint(
     names,
   }: {
     readonly Picture: DrawPicture | undefined;
-    readonly address: () => string;
+    readonly address: () => string | undefined;
     readonly names: (placeTitle: string | undefined) => ReturnType<typeof namesNow> | undefined;
   },
 ): { readonly follow: (change: Change) => void; readonly print: () => void } {
@@ -33,12 +34,12 @@ export function startPrint(
   let handout: typeof import('../../calculators/ui/Handout.tsx') | undefined;
   const paper = document.createElement('div');
   paper.className = 'paper';
-  let working = '';
+  let working: readonly Markup[] | undefined;
   const load = async () => {
-    [handout, working] = await Promise.all([handout ?? import('../../calculators/ui/Handout.tsx'), working || bringWorking(calculator.slug)]);
+    [handout, working] = await Promise.all([handout ?? import('../../calculators/ui/Handout.tsx'), working ?? bringWorking(calculator.slug)]);
   };
   const draw = () => {
-    if (!handout || !latest) return;
+    if (!handout || !working || !latest) return;
     document.body.append(paper);
     // It is measured before the paper's own rules hold.
     document.documentElement.dataset['paper'] = '';

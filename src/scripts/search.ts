@@ -2,6 +2,7 @@ import type { Answer, Hit } from '../search/ask.ts';
 import { speaksOfDespair } from '../search/despair.ts';
 import { nearWords } from '../search/nearestWord.ts';
 import { kindNames } from '../search/records.ts';
+import { loadAgain } from '../site/folder.ts';
 import { href } from '../site/href.ts';
 import { citationOf, namingWords, searchSite } from './searchIndex.ts';
 
@@ -15,6 +16,7 @@ const element = <T extends Element>(selector: string, type: new () => T): T => {
   if (!(found instanceof type)) throw new Error(`search: no ${selector} on this page`);
   return found;
 };
+const root = element('#searching', HTMLElement);
 const form = element('#search', HTMLFormElement);
 const field = element('#query', HTMLInputElement);
 const status = element('#search-status', HTMLElement);
@@ -92,7 +94,7 @@ const told = ({ hits: found, taken, unknown, elsewhere }: Answer, words: string)
   return `${found.length} found for "${words}".${looked}${left}`;
 };
 
-const tellFailure = (): void => clear('The search index did not load. With a signal, type again; without one, the lists below still work.');
+const tellFailure = (): void => clear(`The search index did not load. ${loadAgain()} The lists below still work.`);
 
 const suggest = (words: readonly string[]): void => {
   if (words.length === 0) return;
@@ -126,6 +128,7 @@ const search = async (): Promise<void> => {
     tellFailure();
   } finally {
     isReading = false;
+    root.dataset['answered'] = '';
   }
 };
 
@@ -158,6 +161,7 @@ addEventListener('keydown', (event) => {
   next.focus();
 });
 
+root.dataset['ready'] = '';
 field.value = new URLSearchParams(location.search).get('q') ?? '';
 if (field.value !== '') void search();
 // Opening a keyboard over the page is unwelcome on a phone.

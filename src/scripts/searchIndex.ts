@@ -1,6 +1,6 @@
 import { type Answer, openSearcher } from '../search/ask.ts';
 import { citationsFile, type SearchIndex } from '../search/records.ts';
-import { href } from '../site/href.ts';
+import { readData } from './readData.ts';
 
 /** Fetches once. A failure is not kept: with the signal back, the next letter tries again. */
 const once = <T>(fetchIt: () => Promise<T>): (() => Promise<T>) => {
@@ -14,14 +14,7 @@ const once = <T>(fetchIt: () => Promise<T>): (() => Promise<T>) => {
   };
 };
 
-/** @throws Error also for a page in place of a part: from a host without it, or from a network that wants a sign-in first */
-async function fetched<T>(path: string): Promise<T> {
-  const response = await fetch(href(path));
-  if (!response.ok) throw new Error(`${path}: ${response.status}`);
-  return response.json() as Promise<T>;
-}
-
-const index = once(() => fetched<SearchIndex>('/search/index.json'));
+const index = once(() => readData<SearchIndex>('/search/index.json'));
 /** Opened at the first letter, not before: the index is the heaviest thing on the site. */
 const opened = once(async () => openSearcher(await index()));
 
@@ -33,7 +26,7 @@ const citations = new Map<string, () => Promise<Readonly<Record<string, string>>
 /** The whole citation of a source, by its address on this site. */
 export async function citationOf(url: string): Promise<string> {
   const file = citationsFile(url);
-  const fetchFile = citations.get(file) ?? once(() => fetched<Readonly<Record<string, string>>>(`/${file}`));
+  const fetchFile = citations.get(file) ?? once(() => readData<Readonly<Record<string, string>>>(`/${file}`));
   citations.set(file, fetchFile);
   return (await fetchFile())[url] ?? '';
 }

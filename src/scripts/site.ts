@@ -1,4 +1,7 @@
+import '../office/takeLate.ts';
+import { folder } from '../site/folder.ts';
 import { href } from '../site/href.ts';
+import { ownScript } from '../site/ownScript.ts';
 
 const isTyping = (target: EventTarget | null): boolean =>
   target instanceof HTMLElement && (target.isContentEditable || /^(INPUT|TEXTAREA|SELECT)$/.test(target.tagName));
@@ -18,13 +21,29 @@ const reachScrollers = (): void => {
     else box.removeAttribute('tabindex');
   }
 };
-addEventListener('load', reachScrollers);
-addEventListener('resize', reachScrollers);
-document.addEventListener('toggle', reachScrollers, true);
-// The steps of a calculation come after their fold was opened.
-document.addEventListener('stepsdrawn', reachScrollers);
+let isAhead = false;
+/** Once before the next picture, however much has changed. */
+const reachSoon = (): void => {
+  if (isAhead) return;
+  isAhead = true;
+  requestAnimationFrame(() => {
+    isAhead = false;
+    reachScrollers();
+  });
+};
+addEventListener('resize', reachSoon);
 // A formula is as wide as its own letters once they have come.
-document.fonts.addEventListener('loadingdone', reachScrollers);
+document.fonts.addEventListener('loadingdone', reachSoon);
+addEventListener('load', () => {
+  reachSoon();
+  // Steps come after their fold was opened, other numbers make a formula wider, and another management beside the first leaves less room: who draws is not asked.
+  new MutationObserver(reachSoon).observe(document.body, {
+    subtree: true,
+    childList: true,
+    characterData: true,
+    attributeFilter: ['open', 'class', 'hidden'],
+  });
+});
 
 // An office's values: fetched only where its file holds some, or is wrong.
 if ((globalThis.holdwaterOffice ?? '{}') !== '{}') void import('./office.ts');
@@ -39,8 +58,12 @@ const isDemoOpen = (): boolean => {
 if (isDemoOpen()) void import('../place/form/demoLine.ts').catch(console.info);
 
 // Only a built site has a worker to register. A browser that refuses one (private window, blocked storage) still reads the site.
-if (import.meta.env.PROD && 'serviceWorker' in navigator && location.protocol.startsWith('http')) {
+if (import.meta.env.PROD && 'serviceWorker' in navigator && !folder()) {
   addEventListener('load', () => {
-    navigator.serviceWorker.register(href('/worker.js')).catch(() => undefined);
+    navigator.serviceWorker
+      .register(ownScript(href('/worker.js')))
+      // Without a worker there is no copy to tell of.
+      .then(async (registration) => registration && (await import('../copy/page/followCopy.ts')).followCopy())
+      .catch(() => undefined);
   });
 }

@@ -42,6 +42,8 @@ if (box && field && count) {
   };
 
   box.hidden = false;
+  const note = document.querySelector<HTMLElement>('[data-filter]');
+  if (note) note.dataset['ready'] = '';
   narrow();
   field.addEventListener('input', narrow);
   addEventListener('hashchange', showTarget);

@@ -1,4 +1,4 @@
-import type { Change } from '../../calculators/ui/CalculatorForm.tsx';
+import type { Change } from '../../calculators/ui/formProps.ts';
 import type { SideNames } from '../../calculators/ui/formState.ts';
 import { keep, kept } from './kept.ts';
 

@@ -1,6 +1,7 @@
 import workings from 'virtual:workings';
 import type { Calculator } from '../../calculators/kit/define.ts';
-import type { Change } from '../../calculators/ui/CalculatorForm.tsx';
+import type { Change } from '../../calculators/ui/formProps.ts';
+import { elementsOf, type Markup } from '../../calculators/ui/markup.ts';
 import { otherTexts } from '../../calculators/ui/sides.ts';
 
 /** Whoever prints soon after opening a page finds the steps there. */
@@ -10,7 +11,7 @@ const aheadMs = 1500;
  * The drawn steps of a calculator, with holes for `fillWorking` to fill.
  * @throws Error if there is no such calculator or its chunk cannot be had
  */
-export async function bringWorking(slug: string): Promise<string> {
+export async function bringWorking(slug: string): Promise<readonly Markup[]> {
   const load = workings[slug];
   if (!load) throw new Error(`no working for ${slug}`);
   return (await load()).default;
@@ -20,13 +21,13 @@ export async function bringWorking(slug: string): Promise<string> {
 export function startWorking(box: HTMLElement, calculator: Calculator): (change: Change) => void {
   const working = box.querySelector<HTMLDetailsElement>('.working');
   const print = matchMedia('print');
-  let brought: { readonly drawn: string; readonly fill: typeof import('../../calculators/ui/fillWorking.tsx').fillWorking } | undefined;
+  let brought: { readonly drawn: readonly Markup[]; readonly fill: typeof import('../../calculators/ui/fillWorking.tsx').fillWorking } | undefined;
   let latest: Change | undefined;
   let side = 'this';
   const work = () => {
     if (!working || !latest || !brought || !(working.open || print.matches)) return;
     const away = working.querySelector('[data-steps-away]');
-    if (away) away.outerHTML = brought.drawn;
+    away?.replaceWith(elementsOf(brought.drawn));
     const { form, outcome, other } = latest;
     const isThat = side === 'that' && other !== null;
     const sides = working.querySelector<HTMLElement>('[data-working-sides]');
@@ -42,7 +43,6 @@ export function startWorking(box: HTMLElement, calculator: Calculator): (change:
       const [drawn, { fillWorking }] = await Promise.all([bringWorking(calculator.slug), import('../../calculators/ui/fillWorking.tsx')]);
       brought ??= { drawn, fill: fillWorking };
       work();
-      document.dispatchEvent(new Event('stepsdrawn'));
     } catch (error) {
       // The link to the page where the example's steps stand is still there. The next opening tries again.
       console.info(error);
