@@ -28,3 +28,11 @@ it('names files and folders that are there', () => {
     'mend the path in DEVELOPERS.md',
   ).toEqual([]);
 });
+
+it('names a test, word for word, beside each check of the season', () => {
+  const section = /### What the season must hold\n([\s\S]*?)\n## /.exec(text)?.[1] ?? '';
+  const rows = [...section.matchAll(/^\| (A\d+) +\| .+? \| `(.+?)` +\| (.+?) +\|$/gm)].map(([, check, path, words]) => ({ check, path, words }));
+  expect(rows.map(({ check }) => check)).toEqual(Array.from({ length: 14 }, (_, index) => `A${index + 1}`));
+  const gone = rows.filter(({ path, words }) => !readFileSync(join(root, 'tests', path ?? ''), 'utf8').includes(`'${words}'`));
+  expect(gone, 'mend the checks of the season in DEVELOPERS.md').toEqual([]);
+});

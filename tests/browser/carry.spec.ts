@@ -1,7 +1,7 @@
 // Carrying on: a step back, what was worked out before, a copy, and names on paper that no link carries.
 import { readFileSync } from 'node:fs';
 import { expect, type Page, test } from '@playwright/test';
-import { big, compare, field, openForm, openGroups, ready, stamp } from './forms.ts';
+import { big, compare, field, openForm, openGroups, ready, stamp, standsStill } from './forms.ts';
 import { keepPlace, twoBench } from './placeOfOnes.ts';
 
 test.use({ viewport: { width: 390, height: 844 }, permissions: ['clipboard-read', 'clipboard-write'] });
@@ -100,6 +100,7 @@ test('what was worked out is listed with whose it is, and opens as it was', asyn
   await live(page);
   await page.getByRole('button', { name: 'Low bench' }).click();
   await leave(page, 'days-of-grass-heightIn', '6');
+  await standsStill(page.locator('[data-form]'));
   const answer = await big(page).textContent();
   await openForm(page, 'rain-on-ground');
   await live(page);
@@ -159,9 +160,12 @@ test('without a place, for whom and by whom go onto paper and into notes and cal
   expect(await page.evaluate(() => navigator.clipboard.readText())).not.toMatch(/creek|a\.\s?r\./i);
   expect(page.url()).not.toMatch(/creek/i);
   await page.evaluate(() => {
-    window.print = () => undefined;
+    window.print = () => {
+      document.documentElement.dataset['printed'] = '';
+    };
   });
   await page.getByRole('button', { name: 'Print' }).click();
+  await expect(page.locator('html[data-printed]')).toHaveCount(1);
   await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
   await expect(page.locator('.paper-whose').first()).toHaveText('Creek place, Jun 20, 2027');
   await expect(page.locator('.paper-by').first()).toHaveText('By A. R.');

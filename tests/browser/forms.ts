@@ -21,6 +21,32 @@ export async function openGroups(page: Page): Promise<void> {
   // The fields of a group are drawn a moment after it was opened.
   await expect(page.locator('details.group[open] > .group-list')).toHaveCount(0);
 }
+/**
+ * Nothing of it has changed for so long, and no run goes on: the answer is told first, and its list of results, picture and link follow a little later.
+ * A run among busy tabs may tell nothing for longer than that, so its end is waited for.
+ */
+export async function standsStill(form: Locator, quietMs = 400): Promise<void> {
+  await form.evaluate(
+    (root, ms) =>
+      new Promise<void>((resolve) => {
+        const done = (): void => {
+          if (root.querySelector('.running')) {
+            timer = window.setTimeout(done, ms);
+            return;
+          }
+          watcher.disconnect();
+          resolve();
+        };
+        let timer = window.setTimeout(done, ms);
+        const watcher = new MutationObserver(() => {
+          window.clearTimeout(timer);
+          timer = window.setTimeout(done, ms);
+        });
+        watcher.observe(root, { subtree: true, childList: true, characterData: true, attributes: true });
+      }),
+    quietMs,
+  );
+}
 /** Lines of tables open one at a time: the one that reads so. */
 export async function changeLine(page: Page, title: string): Promise<void> {
   await page.getByRole('button', { name: `Change ${title}`, exact: true }).click();

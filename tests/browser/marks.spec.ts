@@ -4,7 +4,7 @@ import { expect, type Page, test } from '@playwright/test';
 import { build } from 'vite';
 import { root } from '../support/files.ts';
 
-test.use({ serviceWorkers: 'block', viewport: { width: 390, height: 844 } });
+test.use({ viewport: { width: 390, height: 844 } });
 
 let script = '';
 /** One of everything in a page of its own, so that these tests hang on no calculator of the trade. */

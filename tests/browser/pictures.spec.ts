@@ -6,7 +6,7 @@ import { build } from 'vite';
 import { faceCases, faceWidths } from '../support/faceCases.ts';
 import { root } from '../support/files.ts';
 
-test.use({ serviceWorkers: 'block', viewport: { width: 700, height: 844 } });
+test.use({ viewport: { width: 700, height: 844 } });
 
 const styles = ['base', 'tokens', 'type', 'pictures', 'face-colors', 'face'].map((name) =>
   readFileSync(join(root, `src/styles/${name}.css`), 'utf8')

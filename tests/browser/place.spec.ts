@@ -1,4 +1,5 @@
 import { expect, test } from '@playwright/test';
+import { copyWhole, withWorker } from './copyHere.ts';
 import { give, go, isWritten, open, savedFile, started, withPasture, written } from './placePage.ts';
 
 // What a person keeps: made, typed in, saved, opened again.
@@ -170,17 +171,21 @@ test('after two weeks and ten changes it asks for a file, and later is a week', 
   await expect(line).toBeHidden();
 });
 
-test('with no network it opens, keeps and saves', async ({ browser }) => {
-  const context = await browser.newContext({ viewport: { width: 390, height: 844 } });
-  const page = await context.newPage();
-  await page.goto('/');
-  await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
-  await page.reload();
-  await context.setOffline(true);
-  await started(page);
-  await withPasture(page, '40');
-  await go(page, 'Files');
-  const { text } = await savedFile(page, /^Save Home place as a file/);
-  expect(text).toContain('"areaAc": 40');
-  await context.close();
+test.describe(() => {
+  test.use(withWorker);
+
+  test('with no network it opens, keeps and saves', async ({ browser }) => {
+    const context = await browser.newContext({ viewport: { width: 390, height: 844 } });
+    const page = await context.newPage();
+    await page.goto('/');
+    await copyWhole(page);
+    await page.reload();
+    await context.setOffline(true);
+    await started(page);
+    await withPasture(page, '40');
+    await go(page, 'Files');
+    const { text } = await savedFile(page, /^Save Home place as a file/);
+    expect(text).toContain('"areaAc": 40');
+    await context.close();
+  });
 });

@@ -267,3 +267,28 @@ test('wiped while nobody looked: it says that nothing is kept, and offers the fi
   await expect(page.getByText('Nothing is kept here.')).toBeVisible();
   await expect(page.getByRole('link', { name: 'Open a file' })).toBeVisible();
 });
+
+test('the demo place opens without its visits where they do not come, and says so', async ({ page }) => {
+  await page.route('**/demoVisits*', (route) => route.abort());
+  await open(page);
+  await page.getByRole('button', { name: 'Open the demo place' }).click();
+  await expect(page.getByText('The visits of the demo place could not be loaded; the rest of it is here.')).toBeVisible();
+  await expect(page.getByText('Demo place: invented.')).toBeVisible();
+  await go(page, 'Visits');
+  await expect(page.getByText('No visit yet.')).toBeVisible();
+  // As it says: a browser does not ask again for what failed before the page is loaded anew.
+  await page.unroute('**/demoVisits*');
+  await page.reload();
+  await page.getByRole('button', { name: 'Throw it away' }).click();
+  await go(page, 'Start');
+  await page.getByRole('button', { name: 'Open the demo place' }).click();
+  await go(page, 'Visits');
+  await expect(page.locator('.visit-link').first()).toBeVisible();
+});
+test('a demo place that does not come is said, and nothing is opened', async ({ page }) => {
+  await page.route('**/openDemo*', (route) => route.abort());
+  await open(page);
+  await page.getByRole('button', { name: 'Open the demo place' }).click();
+  await expect(page.getByText('The demo place could not be loaded.')).toBeVisible();
+  await expect(page.getByText('Nothing is kept here.')).toBeVisible();
+});

@@ -1,23 +1,30 @@
 import { expect, test } from '@playwright/test';
+import type { Place } from '../../src/place/model/place.ts';
 import { dist, sentBytes } from '../site/builtSite.ts';
+import { openForm } from './forms.ts';
+import { keepPlace, twoBench } from './placeOfOnes.ts';
 import { go, open, started, withPasture, written } from './placePage.ts';
 
 // How heavy, how quick and how wide the page of the place is, by keyboard and on paper.
 
 test.use({ viewport: { width: 390, height: 844 } });
 
-/** Scripts of each view, sent: those that are filled in or read, and those that work things out, each by what was measured. */
+/** Scripts of each view, sent: those that are filled in or read, of which 40 kB were asked, and those that work things out, each by what was measured. */
 const mostOfView: Readonly<Record<string, number>> = {
-  ...Object.fromEntries(['', 'ground', 'stock', 'feed', 'water', 'season', 'tools', 'files'].map((view) => [view, 42_000])),
-  gate: 54_000,
-  record: 57_200,
+  '': 39_600,
+  ground: 40_150,
+  ...Object.fromEntries(['stock', 'feed', 'water', 'season', 'tools'].map((view) => [view, 39_250])),
+  files: 36_700,
+  gate: 51_100,
+  record: 53_500,
 };
 test('the page is light, whichever view is opened', async ({ browser }) => {
-  const context = await browser.newContext({ serviceWorkers: 'block', viewport: { width: 390, height: 844 } });
+  const context = await browser.newContext({ viewport: { width: 390, height: 844 } });
   const page = await context.newPage();
   await started(page);
   await written(page, 'Home place');
   const all = new Set<string>();
+  const weights: string[] = [];
   const weigh = (paths: Iterable<string>): number => [...paths].reduce((sum, path) => sum + sentBytes(dist, path), 0);
   for (const [view, most] of Object.entries(mostOfView)) {
     const asked = new Set<string>();
@@ -30,10 +37,47 @@ test('the page is light, whichever view is opened', async ({ browser }) => {
     await page.goto(`/place/#/${view}`, { waitUntil: 'networkidle' });
     page.off('request', note);
     for (const each of asked) all.add(each);
+    weights.push(`${view || 'start'} ${(weigh(asked) / 1000).toFixed(2)}`);
     expect.soft(weigh(asked), `${view}\n${[...asked].map((path) => `${sentBytes(dist, path)} ${path}`).join('\n')}`).toBeLessThanOrEqual(most);
   }
-  console.log(`your place, scripts of all views together: ${(weigh(all) / 1000).toFixed(1)} kB sent`);
+  console.log(`your place, scripts of each view: ${weights.join(', ')}; of all together ${(weigh(all) / 1000).toFixed(1)} kB sent`);
   await context.close();
+});
+
+/** What fills a form with the place's words, and what works out the offers that it asks for: of ground alone, of a whole place, and of the most kinds at once. Ten were asked for. */
+const mostOfOpenPlace: Readonly<Record<string, number>> = { 'slake-test': 9450, 'days-of-grass': 11_550, 'rain-on-ground': 13_750 };
+test('an open place adds to a form what was measured, and none of its schemas', async ({ browser }) => {
+  // Changed before the day of any machine: a clock that it doubts would fetch the question for today as well.
+  const place: Place = { ...twoBench, changedAt: '2026-01-01T08:00:00.000Z' };
+  const fetched = async (slug: string, hasPlace: boolean): Promise<readonly string[]> => {
+    const context = await browser.newContext({ serviceWorkers: 'block', viewport: { width: 390, height: 844 } });
+    const page = await context.newPage();
+    // What carries on comes once the form is live, place or not.
+    await page.route('**/startCarrying*', (route) => route.abort());
+    await page.goto('/about/');
+    if (hasPlace) await keepPlace(page, place);
+    const asked = new Set<string>();
+    page.on('request', (request) => {
+      const { pathname } = new URL(request.url());
+      if (pathname.endsWith('.js') && !pathname.includes('startCarrying')) asked.add(pathname);
+    });
+    await openForm(page, slug);
+    // What stands below the form comes a moment later, place or not: all of it is waited for.
+    await expect.poll(() => [...asked].some((path) => /\/later\./.test(path))).toBe(true);
+    await page.waitForTimeout(1000);
+    await context.close();
+    return [...asked];
+  };
+  for (const [slug, most] of Object.entries(mostOfOpenPlace)) {
+    const [bare, asked] = [await fetched(slug, false), await fetched(slug, true)];
+    const more = asked.filter((path) => !bare.includes(path)).reduce((sum, path) => sum + sentBytes(dist, path), 0);
+    console.log(`${slug}, with a place open: ${(more / 1000).toFixed(2)} kB more`);
+    expect(asked.filter((path) => /\/at-place\./.test(path))).toHaveLength(1);
+    expect(asked.filter((path) => /\/(?:model|store)\./.test(path))).toEqual([]);
+    // A form fetches only the offers that it asks for.
+    expect(asked.filter((path) => /\/goodsOffers\./.test(path))).toEqual([]);
+    expect.soft(more, asked.join('\n')).toBeLessThanOrEqual(most);
+  }
 });
 
 test('a key is answered within a frame on a slow phone, with a whole place open', async ({ page }) => {
@@ -55,7 +99,7 @@ test('a key is answered within a frame on a slow phone, with a whole place open'
       await Promise.resolve();
       return performance.now() - begin;
     }, text);
-  // A busy machine takes its own time now and then: the calmest of five rounds counts, by its middle key.
+  // A busy machine takes its own time now and then: of five rounds, the first with nothing warm, the middle one counts, by its middle key.
   const rounds: number[][] = [];
   for (let round = 0; round < 5; round += 1) {
     const times: number[] = [];
@@ -64,7 +108,7 @@ test('a key is answered within a frame on a slow phone, with a whole place open'
   }
   const middles = rounds.map((times) => times[4] ?? Number.POSITIVE_INFINITY);
   console.log(`your place, a key slowed 4 times: ${middles.map((each) => each.toFixed(1)).join(', ')} ms`);
-  expect(Math.min(...middles)).toBeLessThan(16);
+  expect(middles.toSorted((one, other) => one - other)[2]).toBeLessThan(16);
 });
 
 test('a keyboard goes through it, and the view that opens is told', async ({ page }) => {
@@ -91,6 +135,27 @@ test('paper shows what is folded, and no buttons', async ({ page }) => {
   await expect(page.locator('.told-fields div', { hasText: 'Size' })).toHaveText('Size40 ac');
   await expect(page.getByLabel('Pasture 1: Size')).toBeHidden();
   await expect(page.getByRole('button', { name: 'Add a pasture' })).toBeHidden();
+});
+
+test('on paper a visit tells its pastures and its day in words, and the list of visits is there', async ({ page }) => {
+  await open(page);
+  await page.getByRole('button', { name: 'Open the demo place' }).click();
+  await expect(page.getByText('Demo place: invented.')).toBeVisible();
+  await page.goto('/place/#/visits');
+  const visit = page.locator('.visit-link').first();
+  await expect(visit).toBeVisible();
+  await page.emulateMedia({ media: 'print' });
+  await expect(visit).toBeVisible();
+  for (const hidden of ['.big-link', '.two-visits', '.place-tick']) await expect(page.locator(hidden).first()).toBeHidden();
+  await page.emulateMedia({ media: 'screen' });
+  await visit.click();
+  await expect(page.getByRole('button', { name: 'High bench' })).toHaveAttribute('aria-pressed', 'true');
+  await page.emulateMedia({ media: 'print' });
+  await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
+  await expect(page.locator('.chips button:visible')).toHaveText(['High bench', 'Low bench']);
+  for (const bare of ['.chips button:visible', '#visit-seen']) await expect(page.locator(bare).first()).toHaveCSS('border-top-width', '0px');
+  await expect(page.locator('.told-fields div', { hasText: 'Day of the visit' })).toHaveText(/^Day of the visit[A-Z][a-z]{2} \d+, 20\d\d$/);
+  await expect(page.locator('.big-link')).toBeHidden();
 });
 
 for (const width of [320, 390, 1280]) {

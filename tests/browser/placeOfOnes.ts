@@ -11,7 +11,7 @@ export const twoBench: Place = {
   past: ['1-aaaaaa'],
   changedBy: 'a test',
   changedAt: '2027-06-01T08:00:00.000Z',
-  v: 1,
+  v: 2,
   name: 'Two Bench place',
   rainClass: 'middle',
   season: { turnInDay: '04-20', endDay: '10-31', hayFromDay: '11-01' },
@@ -29,30 +29,32 @@ export const twoBench: Place = {
   water: [],
 };
 
+/** Runs in a page of the site: writes a place that was told as JSON, and opens it. */
+export async function putPlace(told: string): Promise<void> {
+  const { place, isOpen, names, version }: ReturnType<typeof toldPlace> = JSON.parse(told);
+  await new Promise<void>((done, fail) => {
+    const asked = indexedDB.open('holdwater', version);
+    asked.onupgradeneeded = () => {
+      for (const name of names) if (!asked.result.objectStoreNames.contains(name)) asked.result.createObjectStore(name, { keyPath: 'id' });
+    };
+    asked.onerror = () => fail(asked.error);
+    asked.onsuccess = () => {
+      const tx = asked.result.transaction('places', 'readwrite');
+      tx.objectStore('places').put(place);
+      tx.oncomplete = () => {
+        asked.result.close();
+        done();
+      };
+      tx.onabort = () => fail(tx.error);
+    };
+  });
+  if (isOpen) localStorage.setItem('holdwater-open', place.id);
+}
+/** What it is told. */
+export const toldPlace = (place: Place, isOpen = true) => ({ place, isOpen, names: storeNames, version: databaseVersion });
 /** Writes it and opens it, on a page of the site. */
 export const keepPlace = (page: Page, place: Place, isOpen = true): Promise<void> =>
-  page.evaluate(
-    async ([record, opens, names, version]) => {
-      await new Promise<void>((done, fail) => {
-        const asked = indexedDB.open('holdwater', version);
-        asked.onupgradeneeded = () => {
-          for (const name of names) if (!asked.result.objectStoreNames.contains(name)) asked.result.createObjectStore(name, { keyPath: 'id' });
-        };
-        asked.onerror = () => fail(asked.error);
-        asked.onsuccess = () => {
-          const tx = asked.result.transaction('places', 'readwrite');
-          tx.objectStore('places').put(record);
-          tx.oncomplete = () => {
-            asked.result.close();
-            done();
-          };
-          tx.onabort = () => fail(tx.error);
-        };
-      });
-      if (opens) localStorage.setItem('holdwater-open', record.id);
-    },
-    [place, isOpen, storeNames, databaseVersion] as const,
-  );
+  page.evaluate(putPlace, JSON.stringify(toldPlace(place, isOpen)));
 /** Lines of its record, put there as another window would have. */
 export const keepRows = (page: Page, rows: readonly Row[]): Promise<void> =>
   page.evaluate(

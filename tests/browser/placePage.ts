@@ -1,12 +1,15 @@
 import { readFileSync } from 'node:fs';
-import { expect, type Page } from '@playwright/test';
+import { expect, type Locator, type Page } from '@playwright/test';
 
 // What tests of the page of a place do there again and again.
 
+export const placed = (page: Page): Promise<void> => expect(page.locator('#place[data-ready]')).toBeVisible();
 export async function open(page: Page, view = ''): Promise<void> {
   await page.goto(`/place/#/${view}`);
-  await expect(page.locator('#place[data-ready]')).toBeVisible();
+  await placed(page);
 }
+/** By its whole name, or by a pattern. */
+export const button = (page: Page, name: string | RegExp): Locator => page.getByRole('button', { name, exact: typeof name === 'string' });
 export async function started(page: Page, name = 'Home place'): Promise<void> {
   await open(page);
   await page.getByLabel('What do you call your place?').fill(name);

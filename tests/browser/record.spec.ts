@@ -11,7 +11,6 @@ const understood = (page: Page) => page.getByLabel('Rain record: what was unders
 const problem = (page: Page) => page.locator('#rain-record-rainRecord-problem');
 const bar = (page: Page) => page.locator('.bar');
 
-test.use({ serviceWorkers: 'block' });
 const open = (page: Page, query = ''): Promise<void> => openForm(page, 'rain-record', query);
 /** Lets a file fall on the field, as a browser hands it over. */
 async function drop(page: Page, text: string, name: string): Promise<void> {

@@ -1,10 +1,11 @@
 import { expect, type Page, test } from '@playwright/test';
 import { addressOf, dist, filesOf } from '../site/builtSite.ts';
-
-test.use({ serviceWorkers: 'block' });
+import { longUnless } from './walked.ts';
 
 const addresses = filesOf(dist, /\.html$/).map(addressOf);
 const calculators = addresses.filter((address) => /^\/calculators\/[^/]+\/$/.test(address));
+/** Looked at in every run: few questions and many, a tally, a long table, a long run. */
+const oftenLooked = ['storm-runoff', 'days-of-grass', 'share-taken', 'stock-water', 'season'].map((slug) => `/calculators/${slug}/`);
 /** Pages of one making are looked at once. */
 const kinds = [
   '/',
@@ -19,6 +20,11 @@ const kinds = [
   '/about/',
   '/tables/',
   '/sheets/',
+  '/place/',
+  '/make-it-yours/',
+  '/licenses/',
+  '/from-a-folder/',
+  '/calculators/storm-runoff/working/',
   ...['guides', 'tables', 'sheets', 'local'].flatMap((folder) =>
     addresses.filter((address) => address.startsWith(`/${folder}/`) && address !== `/${folder}/`).slice(0, 2),
   ),
@@ -29,7 +35,8 @@ const sizes: Readonly<Record<number, number>> = { 320: 700, 390: 844, 768: 1024,
 async function settled(page: Page, address: string): Promise<void> {
   await page.goto(address, { waitUntil: 'load' });
   await page.evaluate(() => document.fonts.ready.then(() => undefined));
-  if (calculators.includes(address)) await page.locator('[data-calculator][data-ready]').first().waitFor();
+  // What a script brings to life has come, also on a busy machine.
+  await page.waitForFunction(() => [...document.querySelectorAll('.not-come')].every((each) => getComputedStyle(each).display === 'none'));
 }
 
 /** What reaches past the glass, by tag and class. */
@@ -105,23 +112,6 @@ async function fits(page: Page, address: string, as: string): Promise<void> {
   expect.soft(await cutOff(page), `words cut off on ${address}, ${as}`).toEqual([]);
 }
 
-for (const address of [...kinds, ...calculators]) {
-  test(`${address} fits every glass, large type and forced colors`, async ({ page }) => {
-    for (const width of widths) {
-      await page.setViewportSize({ width, height: sizes[width] ?? 800 });
-      await settled(page, address);
-      await fits(page, address, `${width} px`);
-    }
-    await page.setViewportSize({ width: 390, height: 844 });
-    await enlarge(page);
-    expect.soft(await sideways(page), `sideways scroll of ${address}, type at 200 %`).toEqual([]);
-    expect.soft(await cutOff(page), `words cut off on ${address}, type at 200 %`).toEqual([]);
-    await page.emulateMedia({ forcedColors: 'active' });
-    await settled(page, address);
-    await fits(page, address, 'forced colors');
-  });
-}
-
 /** Bottoms and tops of what the first screen must show. */
 const firstScreen = (page: Page) =>
   page.evaluate(() => {
@@ -146,49 +136,78 @@ const stayPx = (page: Page): Promise<number> =>
     return from && to ? Math.round(to.bottom - from.top) : 0;
   });
 
-for (const address of calculators) {
-  test(`${address} answers on the first screen and asks little`, async ({ page }, { annotations }) => {
-    await page.setViewportSize({ width: 390, height: 844 });
-    await settled(page, address);
-    const phone = await firstScreen(page);
-    const open = await page.evaluate(() => ({
-      asks: document.querySelectorAll('main .asks .ask').length,
-      // Radios of one question are one field.
-      fields: [...document.querySelectorAll('main .asks .ask')].map(
-        (ask) =>
-          [...ask.querySelectorAll('input, select, textarea')].filter(
-            (each) =>
-              each.checkVisibility() &&
-              !each.matches('[type=file]') &&
-              !(each.matches('[type=radio]') && each.closest('fieldset')?.querySelector('input') !== each),
-          ).length,
-      ),
-      groups: document.querySelectorAll('main .group[open]').length,
-    }));
-    await page.setViewportSize({ width: 320, height: 700 });
-    await settled(page, address);
+/** The questions that stand open, how many fields each has, and groups. */
+const standsOpen = (page: Page) =>
+  page.evaluate(() => ({
+    asks: document.querySelectorAll('main .asks .ask').length,
+    // Radios of one question are one field.
+    fields: [...document.querySelectorAll('main .asks .ask')].map(
+      (ask) =>
+        [...ask.querySelectorAll('input, select, textarea')].filter(
+          (each) =>
+            each.checkVisibility() &&
+            !each.matches('[type=file]') &&
+            !(each.matches('[type=radio]') && each.closest('fieldset')?.querySelector('input') !== each),
+        ).length,
+    ),
+    groups: document.querySelectorAll('main .group[open]').length,
+  }));
+const scrollers = (page: Page) =>
+  page.evaluate(() =>
+    [...document.querySelectorAll('main .screen *')]
+      .filter(
+        (each) => /auto|scroll/.test(getComputedStyle(each).overflowY) && each.scrollHeight > each.clientHeight + 1 && each.tagName !== 'TEXTAREA',
+      )
+      .map((each) => each.getAttribute('class') ?? each.tagName),
+  );
+
+/** A calculator that was loaded at a width answers on the first screen and asks little. */
+const answersAt: Readonly<Record<number, (page: Page) => Promise<unknown>>> = {
+  320: async (page) => {
     const narrow = await firstScreen(page);
-    await page.setViewportSize({ width: 1280, height: 800 });
-    await settled(page, address);
-    const wide = await page.evaluate(() => ({
-      scrollers: [...document.querySelectorAll('main .screen *')]
-        .filter(
-          (each) => /auto|scroll/.test(getComputedStyle(each).overflowY) && each.scrollHeight > each.clientHeight + 1 && each.tagName !== 'TEXTAREA',
-        )
-        .map((each) => each.getAttribute('class') ?? each.tagName),
-    }));
-    annotations.push({ type: 'measured', description: JSON.stringify({ address, phone, open, narrow, wide }) });
+    expect.soft(narrow.figurePx, 'answer ends on a small phone').toBeLessThanOrEqual(600);
+    return narrow;
+  },
+  390: async (page) => {
+    const [phone, open] = [await firstScreen(page), await standsOpen(page)];
     expect.soft(phone.figurePx, 'there is an answer').toBeGreaterThan(0);
     expect.soft(phone.rangePx, 'answer and range end').toBeLessThanOrEqual(620);
     expect.soft(phone.nextPx, 'a picture or a field begins').toBeLessThanOrEqual(780);
-    expect.soft(narrow.figurePx, 'answer ends on a small phone').toBeLessThanOrEqual(600);
     expect.soft(open.groups, 'groups open').toBe(0);
     expect.soft(open.asks, 'questions that stand open').toBeLessThanOrEqual(5);
     expect.soft(Math.max(...open.fields), 'readings of one question that stand open').toBeLessThanOrEqual(8);
     // A table of readings is one question.
     expect.soft(open.fields.filter((each) => each > 1).length, 'tables of readings that stand open').toBeLessThanOrEqual(1);
-    expect.soft(wide.scrollers, 'scrollers in the page').toEqual([]);
+    return { phone, open };
+  },
+  1280: async (page) => {
+    const wide = await scrollers(page);
+    expect.soft(wide, 'scrollers in the page').toEqual([]);
     // The picture is drawn again once it knows its width.
     await expect.poll(() => stayPx(page), { message: 'stamp to caption, where that stays in view' }).toBeLessThanOrEqual(500);
+    return wide;
+  },
+};
+
+// Each page is loaded once at each width for all that is looked at there.
+for (const address of [...kinds, ...calculators]) {
+  const isCalculator = calculators.includes(address);
+  const name = `${address} fits every glass, large type and forced colors${isCalculator ? '; answers on the first screen and asks little' : ''}`;
+  test(name, longUnless(!isCalculator || oftenLooked.includes(address)), async ({ page }, { annotations }) => {
+    for (const width of widths) {
+      await page.setViewportSize({ width, height: sizes[width] ?? 800 });
+      await settled(page, address);
+      // First, while what is off the glass keeps its stand-in size: to look at every box lays it out within that.
+      const measured = isCalculator ? await answersAt[width]?.(page) : undefined;
+      await fits(page, address, `${width} px`);
+      if (measured !== undefined) annotations.push({ type: 'measured', description: JSON.stringify({ address, width, measured }) });
+      if (width !== 390) continue;
+      await page.emulateMedia({ forcedColors: 'active' });
+      await fits(page, address, 'forced colors');
+      await page.emulateMedia({ forcedColors: null });
+      await enlarge(page);
+      expect.soft(await sideways(page), `sideways scroll of ${address}, type at 200 %`).toEqual([]);
+      expect.soft(await cutOff(page), `words cut off on ${address}, type at 200 %`).toEqual([]);
+    }
   });
 }

@@ -1,5 +1,6 @@
 import { type Browser, expect, type Page, test } from '@playwright/test';
 import { dialed, nationalLines } from '../../calculators/kit/helpLines.ts';
+import { copyWhole, withWorker } from './copyHere.ts';
 
 const status = '#search-status';
 const results = '#search-results > li';
@@ -96,7 +97,7 @@ test('an empty field goes back to the invitation', async ({ page }) => {
 const index = '**/search/index.json';
 
 test('an index that does not come is owned up to, and tried again at the next word', async ({ browser }) => {
-  const context = await browser.newContext({ serviceWorkers: 'block' });
+  const context = await browser.newContext();
   const page = await context.newPage();
   for (const answer of [
     { status: 0 },
@@ -120,64 +121,67 @@ async function offlinePage(browser: Browser): Promise<Page> {
   const context = await browser.newContext();
   const page = await context.newPage();
   await page.goto('/search/');
-  await page.evaluate(() => navigator.serviceWorker.ready);
-  await page.waitForFunction(async () => {
-    for (const name of await caches.keys())
-      if ((await (await caches.open(name)).keys()).some(({ url }) => url.endsWith('/search/index.json'))) return true;
-    return false;
-  });
+  await copyWhole(page);
   await page.reload();
   await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
   return page;
 }
 
-test('offline, the index is there; one that was not kept is told apart from nothing found', async ({ browser }) => {
-  const page = await offlinePage(browser);
-  await page.context().setOffline(true);
-  await page.locator('#query').fill('hay');
-  await expect(page.locator(results).first()).toBeVisible();
-  await page.context().setOffline(false);
-  // A fresh page that has asked for nothing yet.
-  await page.goto('/search/');
-  const dropped = await page.evaluate(async () => {
-    let count = 0;
-    for (const name of await caches.keys()) {
-      const cache = await caches.open(name);
-      for (const request of await cache.keys()) if (request.url.endsWith('/search/index.json') && (await cache.delete(request))) count += 1;
-    }
-    return count;
+test.describe(() => {
+  test.use(withWorker);
+
+  test('offline, the index is there; one that was not kept is told apart from nothing found', async ({ browser }) => {
+    const page = await offlinePage(browser);
+    await page.context().setOffline(true);
+    await page.locator('#query').fill('hay');
+    await expect(page.locator(results).first()).toBeVisible();
+    await page.context().setOffline(false);
+    // A fresh page that has asked for nothing yet.
+    await page.goto('/search/');
+    const dropped = await page.evaluate(async () => {
+      let count = 0;
+      for (const name of await caches.keys()) {
+        const cache = await caches.open(name);
+        for (const request of await cache.keys()) if (request.url.endsWith('/search/index.json') && (await cache.delete(request))) count += 1;
+      }
+      return count;
+    });
+    expect(dropped).toBeGreaterThan(0);
+    await page.context().setOffline(true);
+    await page.locator('#query').fill('hay bales');
+    await expect(page.locator(status)).toContainText('did not load');
+    await page.context().close();
   });
-  expect(dropped).toBeGreaterThan(0);
-  await page.context().setOffline(true);
-  await page.locator('#query').fill('hay bales');
-  await expect(page.locator(status)).toContainText('did not load');
-  await page.context().close();
 });
 
-test('whoever asks in despair sees the lines to call above every result, a tap from calling', async ({ browser, page }) => {
-  const lines = page.locator('#search-help-lines');
-  await page.goto('/search/?q=cant+sleep+worried+about+the+ranch');
-  await expect(lines).toBeVisible();
-  await expect(lines.locator('> ul > li')).toHaveCount(nationalLines.length);
-  for (const { number } of nationalLines.map(dialed)) await expect(lines.locator(`a[href="tel:${number}"]`)).toBeVisible();
-  await expect(lines.locator('> ul')).not.toContainText(/Farm Progress|common practice|n\.d\./);
-  await expect(lines.locator('details')).not.toHaveAttribute('open');
-  await expect(page.locator(status)).not.toContainText(/No page here|Nothing/);
-  await expect(page.locator(results).first()).toBeVisible();
-  const top = async (selector: string): Promise<number> => (await page.locator(selector).first().boundingBox())?.y ?? Number.NaN;
-  expect(await top('#search-help-lines')).toBeLessThan(await top(results));
-  for (const plain of ['kill weeds', 'dead cows', 'end of season', 'lose weight']) {
-    await page.locator('#query').fill(plain);
-    await expect(page.locator(status)).toContainText(/found for|No page here|Nothing found/);
-    await expect(lines).toBeHidden();
-  }
-  // With no signal and no index the lines stand all the same.
-  const offline = await offlinePage(browser);
-  await offline.route(index, (route) => route.abort());
-  await offline.context().setOffline(true);
-  await offline.locator('#query').fill('suicide');
-  await expect(offline.locator('#search-help-lines a[href="tel:988"]')).toBeVisible();
-  await offline.context().close();
+test.describe(() => {
+  test.use(withWorker);
+
+  test('whoever asks in despair sees the lines to call above every result, a tap from calling', async ({ browser, page }) => {
+    const lines = page.locator('#search-help-lines');
+    await page.goto('/search/?q=cant+sleep+worried+about+the+ranch');
+    await expect(lines).toBeVisible();
+    await expect(lines.locator('> ul > li')).toHaveCount(nationalLines.length);
+    for (const { number } of nationalLines.map(dialed)) await expect(lines.locator(`a[href="tel:${number}"]`)).toBeVisible();
+    await expect(lines.locator('> ul')).not.toContainText(/Farm Progress|common practice|n\.d\./);
+    await expect(lines.locator('details')).not.toHaveAttribute('open');
+    await expect(page.locator(status)).not.toContainText(/No page here|Nothing/);
+    await expect(page.locator(results).first()).toBeVisible();
+    const top = async (selector: string): Promise<number> => (await page.locator(selector).first().boundingBox())?.y ?? Number.NaN;
+    expect(await top('#search-help-lines')).toBeLessThan(await top(results));
+    for (const plain of ['kill weeds', 'dead cows', 'end of season', 'lose weight']) {
+      await page.locator('#query').fill(plain);
+      await expect(page.locator(status)).toContainText(/found for|No page here|Nothing found/);
+      await expect(lines).toBeHidden();
+    }
+    // With no signal and no index the lines stand all the same.
+    const offline = await offlinePage(browser);
+    await offline.route(index, (route) => route.abort());
+    await offline.context().setOffline(true);
+    await offline.locator('#query').fill('suicide');
+    await expect(offline.locator('#search-help-lines a[href="tel:988"]')).toBeVisible();
+    await offline.context().close();
+  });
 });
 
 test('what no page answers is told so, with whom to ask and the nearest page named as such', async ({ page }) => {

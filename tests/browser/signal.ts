@@ -1,6 +1,7 @@
 // A site that was open once where there was signal, and is used where there is none.
 import type { BrowserContext, Page } from '@playwright/test';
 import { dist } from '../site/builtSite.ts';
+import { copyWhole } from './copyHere.ts';
 import { type Served, serve } from './staticServer.ts';
 
 /** After the day on which a copy was built, so that its clock is not doubted. */
@@ -14,11 +15,7 @@ export async function withoutSignal(
   const server = await serve(dist);
   await page.clock.setFixedTime(new Date(morning));
   await page.goto(`${server.origin}/`);
-  await page.evaluate(async () => {
-    await navigator.serviceWorker.ready;
-    if (navigator.serviceWorker.controller === null)
-      await new Promise((resolve) => navigator.serviceWorker.addEventListener('controllerchange', resolve, { once: true }));
-  });
+  await copyWhole(page);
   await before();
   await server.stop();
   await context.setOffline(true);

@@ -2,8 +2,6 @@ import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
 import { big, field, figure, openGroups } from './forms.ts';
 
-test.use({ serviceWorkers: 'block' });
-
 /** Opens a page on a day. Noon where the device is, so that Greenwich has another day nowhere. */
 async function openOn(page: Page, day: string, address: string): Promise<void> {
   await page.clock.setFixedTime(new Date(`${day}T12:00:00`));
@@ -149,7 +147,7 @@ test('a clock from before the copy was built is asked about above the answer, an
   await asked(page).getByRole('button', { name: 'Change it' }).click();
   await expect(asked(page).getByLabel('Today is')).toHaveValue(built);
 
-  const another = await browser.newContext({ serviceWorkers: 'block' });
+  const another = await browser.newContext();
   const elsewhere = await another.newPage();
   await openOn(elsewhere, '2019-01-03', new URL('/calculators/rest-and-moves/', page.url()).href);
   await expect(asked(elsewhere)).toContainText('Is that today?');

@@ -2,7 +2,7 @@ import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
 import { big, compare, ready } from './forms.ts';
 
-test.use({ serviceWorkers: 'block', viewport: { width: 390, height: 844 } });
+test.use({ viewport: { width: 390, height: 844 } });
 
 const bucket = '/calculators/stock-water/?supply=flow&flow-from=bucket&v=1';
 const watch = (page: Page) => page.getByRole('button', { name: /^(Start the watch|Stop) for Time to fill it/ });

@@ -1,16 +1,19 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
+import { exampleRain } from '../../calculators/asks/exampleRain.ts';
 import season from '../../calculators/catalog/season/definition.ts';
+import type { Asked } from '../../calculators/catalog/season/inputs.ts';
+import { placeOf } from '../../calculators/catalog/season/place.ts';
+import { runQuery } from '../../calculators/kit/cases.ts';
 import type { Run } from '../../calculators/kit/define.ts';
 import { fromLink } from '../../calculators/kit/openLink.ts';
 import { runTexts } from '../../calculators/kit/runTexts.ts';
 import { readForm } from '../../calculators/kit/state.ts';
+import { exactBinomialInterval } from '../../calculators/math/special/exactBinomialInterval.ts';
 import { sliced } from '../../calculators/ui/long/sliced.ts';
 import { calculators } from '../support/catalog.ts';
 import { filesBelow, root } from '../support/files.ts';
-
-vi.setConfig({ testTimeout: 30_000 });
 
 const ran = (query: string) => {
   const run = runTexts(season, fromLink(season, query).form.this);
@@ -46,6 +49,25 @@ describe('years of grass', () => {
     expect(number('barn=230ton', 'filledShortCount')).toBeLessThanOrEqual(number('barn=200ton', 'filledShortCount'));
     expect(number('', 'carriedShortCount')).toBeGreaterThanOrEqual(number('', 'filledShortCount'));
   });
+  it('shows what the order of years does to a carried barn, and lets it narrow no range', () => {
+    const { values, ranges } = ran('');
+    expect(values['orders']).toEqual(
+      [2, 3, 4].map((blockYearsCount) => ({
+        blockYearsCount,
+        orderMeanCount: expect.any(Number),
+        orderLeastCount: expect.any(Number),
+        orderMostCount: expect.any(Number),
+        orderOfCount: 29,
+      })),
+    );
+    for (const { orderMeanCount: mean, orderLeastCount: least, orderMostCount: most } of Object(values['orders'])) {
+      expect(least).toBeLessThan(mean);
+      expect(mean).toBeLessThan(most);
+    }
+    const exact = exactBinomialInterval({ successes: Number(values['carriedShortCount']), trials: 29 });
+    expect([values['carriedLowPercent'], values['carriedHighPercent']]).toEqual([100 * exact.lowerShare, 100 * exact.upperShare]);
+    expect(ranges['carriedShortCount']).toContain('the true range is wider');
+  });
   it('moves what may be off inside the limits of its field, to both sides', () => {
     for (const { of, low, high, isShare } of season.swings ?? []) {
       const input = season.inputs[of];
@@ -64,6 +86,79 @@ describe('years of grass', () => {
       'latitude=south-35&turn-out=2026-10-20&pull=2026-05-01&first-cut=2026-12-10&second-cut=2026-02-20&month-rain=2.9in,2.5in,3.1in,3.2in,2.9in,2.4in,2.2in,2.1in,3.2in,3.9in,4.9in,4.6in&month-wet=7.6d,6.8d,7.7d,7.6d,8.6d,8.8d,9.1d,8.7d,10.7d,11.2d,11.9d,10.2d';
     const [there, here] = [number(south, 'grownLbPerAc'), number('latitude=north-35', 'grownLbPerAc')];
     expect(Math.abs(there - here) / here).toBeLessThan(0.1);
+  });
+});
+
+describe('the years of a rain record', () => {
+  const days = readFileSync(join(root, 'content/place/weather.csv'), 'utf8');
+  const withRecord = (query: string, rainRecord: string) => runQuery(season, `weather-from=record&${query}`, { rainRecord }).values;
+  it('need about the same hay by the month as by the day, and are told apart', () => {
+    // The example's record is those very days, added up by month: the hay of a year hangs on its months, the runoff on its days.
+    const [byDay, byMonth] = [withRecord('', days), withRecord('', exampleRain)];
+    expect([byDay['weatherIs'], byMonth['weatherIs'], byDay['yearsCount'], byMonth['yearsCount']]).toEqual(['days', 'months', 29, 29]);
+    expect(Math.abs(Number(byMonth['medianNeedTon']) / Number(byDay['medianNeedTon']) - 1)).toBeLessThan(0.03);
+    expect(Math.abs(Number(byMonth['runoffIn']) / Number(byDay['runoffIn']) - 1)).toBeLessThan(0.15);
+    expect(byDay['runoffIn']).not.toBe(byMonth['runoffIn']);
+  });
+  it('begin on the days of the record, and answer to the gauge, not to the usual months', () => {
+    const { years } = withRecord('', exampleRain);
+    expect(Array.isArray(years) && years[0]).toMatchObject({ startDay: Date.UTC(1996, 3, 20) / 86_400_000 });
+    const halved = exampleRain.replace(/\d+\.\d+/g, (inches) => (Number(inches) * 0.6).toFixed(2));
+    expect(Number(withRecord('', halved)['runoffIn'])).toBeLessThan(0.5 * Number(withRecord('', exampleRain)['runoffIn']));
+  });
+  it('are as good as made-up ones to both sides: alike, they give the same to the last bit', () => {
+    const first = JSON.stringify(withRecord('', exampleRain));
+    withRecord('throw=3', exampleRain);
+    withRecord('latitude=north-35', exampleRain);
+    expect(JSON.stringify(withRecord('', exampleRain))).toBe(first);
+  });
+  it('leave years with unread rain out, and say how many', () => {
+    const lines = days.split('\n');
+    const gap = `#= unlisted=not-read\n${lines.filter((line) => !line.startsWith('2003-06') && !line.startsWith('2010-08-1')).join('\n')}`;
+    expect(withRecord('', gap)).toMatchObject({ leftOutCount: 2, yearsCount: 27, unreadDays: 40, bound: 'cannot' });
+  });
+  it('take the highs and lows beside the rain, and make them up without', () => {
+    const bare = days
+      .split('\n')
+      .map((line) => line.split(',').slice(0, 2).join(','))
+      .join('\n');
+    const hotter = days.replace(/,(-?\d+),(-?\d+)$/gm, (_, high, low) => `,${Number(high) + 8},${Number(low)}`);
+    expect(days.split('\n')[0]).toBe('day,rainIn,highF,lowF');
+    const [own, without, hot] = [withRecord('', days), withRecord('', bare), withRecord('', hotter)];
+    expect([own['madeUpTempPercent'], without['madeUpTempPercent'], own['bridgedTempPercent']]).toEqual([0, 100, 0]);
+    // Growth is fitted to the usual yield either way, so heat shows in thirst.
+    expect(Number(hot['stressDays'])).toBeGreaterThan(1.1 * Number(own['stressDays']));
+    expect(Math.abs(Number(without['medianNeedTon']) / Number(own['medianNeedTon']) - 1)).toBeLessThan(0.03);
+  });
+  it('draw any year of a long record, and the last where fewer are there', () => {
+    const long = ['year,Jan (in),Feb,Mar,Apr,May,Jun,Jul,Aug,Sep,Oct,Nov,Dec'];
+    for (let year = 1900; year < 2000; year += 1) long.push(`${year},2,2,3,4,5,4.5,3,2.5,3,3,3,2.5`);
+    const drawn = (query: string) => {
+      const { weeks } = withRecord(query, long.join('\n'));
+      const first = Array.isArray(weeks) ? weeks[0] : undefined;
+      return typeof first === 'object' ? new Date(Number(first['weekDay']) * 86_400_000).getUTCFullYear() : undefined;
+    };
+    expect([drawn('shown-year=90'), drawn('shown-year=200')]).toEqual([1989, 1998]);
+  });
+});
+
+describe('places that are kept for the other management and the next key', () => {
+  const asked = readForm(season.inputs, fromLink(season, 'run=60yr').form.this).values as Asked;
+  it('are the last four of sixty years', () => {
+    const places = [1, 2, 3, 4].map((throwCount) => placeOf({ ...asked, throwCount }));
+    expect([1, 2, 3, 4].map((throwCount) => placeOf({ ...asked, throwCount }) === places[throwCount - 1])).toEqual([true, true, true, true]);
+    placeOf({ ...asked, throwCount: 5 });
+    expect(placeOf({ ...asked, throwCount: 2 })).toBe(places[1]);
+    expect(placeOf({ ...asked, throwCount: 1 })).not.toBe(places[0]);
+  });
+  it('are no more than one of a record of centuries, which takes as much room as all of them', () => {
+    const first = Date.UTC(1600, 0, 1) / 86_400_000;
+    const rainRecord = Array.from({ length: 300 * 365 }, (_, at) => ({ day: first + at, amount: 0.1 }));
+    const long = { ...asked, weatherFrom: 'record' as const, rainRecord };
+    const [short, centuries] = [placeOf({ ...asked, throwCount: 7 }), placeOf(long)];
+    expect(placeOf(long)).toBe(centuries);
+    expect(placeOf({ ...asked, throwCount: 7 })).not.toBe(short);
+    expect(placeOf(long)).not.toBe(centuries);
   });
 });
 

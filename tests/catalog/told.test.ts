@@ -17,7 +17,7 @@ interface Kept {
   readonly draws: string;
 }
 /** A few hundred runs, also on a busy machine. */
-const patience = 30_000;
+const patience = 120_000;
 const read = <T>(slug: string, file: string, none: T): T => {
   const path = join(root, fileOf(slug, file));
   return existsSync(path) ? JSON.parse(readFileSync(path, 'utf8')) : none;
@@ -26,7 +26,7 @@ const read = <T>(slug: string, file: string, none: T): T => {
 describe.each(calculators)('$slug', (calculator) => {
   const { slug, runs } = calculator;
   // One that runs long takes as long as hundreds of the others.
-  const enough = runs === 'long' ? 4 * patience : patience;
+  const enough = runs === 'long' ? 2 * patience : patience;
   const mend = `missing, or meant to change? \`npm run freeze -- ${slug}\` writes ${fileOf(slug, 'told.json')} anew: read the difference`;
   // One that is not there yet is asked for by name in frozen.test.ts.
   const frozen = read<readonly FrozenLink[]>(slug, 'frozen.json', []);

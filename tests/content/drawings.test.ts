@@ -48,8 +48,11 @@ describe('a drawing', () => {
     expect(() => drawingIn('ring', svg('<script/>'), '')).toThrow('not allowed');
   });
 
-  it('is used by a guide', () => {
-    const drawn = guideTexts.flatMap(({ body }) => [...body.matchAll(/<Drawing\s[^>]*?\bname="([^"]+)"/g)].map((found) => found[1]));
+  it('is used by a guide or a page', () => {
+    const pages = filesBelow('src/pages', /\.astro$/).map((path) => readFileSync(join(root, path), 'utf8'));
+    const drawn = [...guideTexts.map(({ body }) => body), ...pages].flatMap((body) =>
+      [...body.matchAll(/<Drawing\s[^>]*?\bname="([^"]+)"/g)].map((found) => found[1]),
+    );
     expect(filesBelow('content/drawings', /\.svg$/).filter((path) => !drawn.includes(path.replace(/^.*\/|\.svg$/g, '')))).toEqual([]);
   });
 });

@@ -13,7 +13,6 @@ const internal: Readonly<Record<string, string>> = {
   grazers: 'weights that only start a field of a form',
   pastureWaterUse: 'two figures of the table of forage coefficients',
   textureCenters: 'a point in the texture triangle that stands in for a laboratory slip',
-  yieldResponse: 'crops only: the publication has no grass in it',
 };
 
 const sources = new Set(filesBelow('content/sources', /\.json$/).map((path) => basename(path, '.json')));

@@ -20,7 +20,7 @@ function table(name: string, text: string): string {
   return path;
 }
 
-describe('one calculation', { timeout: 20_000 }, () => {
+describe('one calculation', () => {
   // TR-55 (1986), table 2-1: 4 in of rain on curve number 70 leave 1.33 in as runoff (seen in a transcription).
   const query = 'rain=4in&cover=own&curve-number=70';
 
@@ -72,7 +72,7 @@ describe('one calculation', { timeout: 20_000 }, () => {
   });
 });
 
-describe('a record from a file', { timeout: 20_000 }, () => {
+describe('a record from a file', () => {
   it('takes the place of the example, and says so where none is asked or none can be read', () => {
     const day = (index: number): string => new Date(Date.UTC(2010, 0, 1) + index * 86_400_000).toISOString().slice(0, 10);
     const path = table(
@@ -95,7 +95,7 @@ describe('a record from a file', { timeout: 20_000 }, () => {
   });
 });
 
-describe('the rest of the command', { timeout: 20_000 }, () => {
+describe('the rest of the command', () => {
   it('lists every definition as data', () => {
     const { out, status } = calc('--list');
     expect(status).toBe(0);
@@ -127,7 +127,7 @@ describe('the rest of the command', { timeout: 20_000 }, () => {
   });
 });
 
-describe('a table of pastures', { timeout: 20_000 }, () => {
+describe('a table of pastures', () => {
   it('runs row by row, carries other columns along, fills empty cells with the default', () => {
     const path = table('good.csv', '\ufeffpasture,rain,area,cover,curve-number\n"North, upper",4in,"1,200 ac",own,70\n\nBench,101.6 mm,,own,90\n');
     const { out, err, status } = calc('storm-runoff', '--csv', path, '--carry', 'pasture');

@@ -1,6 +1,7 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { digitsTold } from '../../calculators/kit/quantities.ts';
-import { dayOf, digitsIn, isoDay, printDay, printNumber, printQuantity } from '../../calculators/units/printQuantity.ts';
+import { dayOf, digitsIn, isoDay, printAsIs, printClock, printDay, printNumber, printQuantity } from '../../calculators/units/printQuantity.ts';
 import { readQuantity } from '../../calculators/units/readQuantity.ts';
 import { convert, isUnit, type UnitName, unitIn, units } from '../../calculators/units/units.ts';
 import { expectWithin } from '../support/expectWithin.ts';
@@ -193,6 +194,25 @@ describe('printing', () => {
     expect(digitsIn(0, 'f', 'c')).toBe(0);
     expect(digitsIn(2, 'ton', 'tonne')).toBe(2);
   });
+  it('rounds and groups as the platform’s own formats do', () => {
+    const formats = Array.from(
+      { length: 7 },
+      (_, places) => new Intl.NumberFormat('en-US', { minimumFractionDigits: places, maximumFractionDigits: places }),
+    );
+    const halves = fc
+      .tuple(fc.integer({ min: 0, max: 2e9 }), fc.integer({ min: 1, max: 7 }))
+      .map(([whole, places]) => Number(`${whole}5e-${places}`));
+    const any = fc.oneof(halves, fc.double({ min: 0, max: 1e12, noNaN: true }), fc.double({ min: 0, max: 100, noNaN: true }), fc.constant(1.005));
+    fc.assert(
+      fc.property(any, fc.integer({ min: 0, max: 6 }), (value, places) => {
+        // Nobody is told thirteen digits, or millionths.
+        fc.pre(value * 10 ** places < 1e13 && (value === 0 || value > 1e-6));
+        expect(printNumber(value, places)).toBe(formats[places]?.format(value));
+        expect(printAsIs(value)).toBe(value.toLocaleString('en-US'));
+      }),
+      { numRuns: 20_000 },
+    );
+  });
   it('reads back what it prints', () => {
     for (const name of Object.keys(units)
       .filter(isUnit)
@@ -211,6 +231,21 @@ describe('days', () => {
     // A Sunday: the day on which this calendar day fell, by any almanac.
     expect(printDay(dayOf('2000-12-31') ?? 0, true)).toBe('Sun, Dec 31, 2000');
     expect(printDay(dayOf('2026-11-01') ?? 0)).toBe('Nov 1, 2026');
+  });
+  it('writes them as the platform’s own formats do', () => {
+    const parts = { timeZone: 'UTC', year: 'numeric', month: 'short', day: 'numeric' } as const;
+    const [plain, named] = [new Intl.DateTimeFormat('en-US', parts), new Intl.DateTimeFormat('en-US', { ...parts, weekday: 'short' })];
+    for (let day = -40_000; day < 60_000; day += 17) {
+      const date = new Date(day * 86_400_000);
+      expect([printDay(day), printDay(day, true)]).toEqual([plain.format(date), named.format(date)]);
+    }
+  });
+  it('tells the time of day as the platform’s own format does', () => {
+    const format = new Intl.DateTimeFormat('en-US', { timeStyle: 'short' });
+    for (let minute = 0; minute < 24 * 60; minute += 7) {
+      const now = new Date(2026, 5, 20, 0, minute);
+      expect(printClock(now)).toBe(format.format(now).replace('\u202f', ' '));
+    }
   });
   it.each(['2026-02-30', '2027-02-29', '2026-13-01', '2026-1-1', '11/01/2026', '', 'today', '20260101'])('knows no day “%s”', (text) => {
     expect(dayOf(text)).toBeUndefined();

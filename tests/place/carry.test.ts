@@ -3,7 +3,7 @@ import { IDBFactory } from 'fake-indexeddb';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import ponding from '../../calculators/catalog/ponding/definition.ts';
 import { startTexts } from '../../calculators/kit/state.ts';
-import type { Change } from '../../calculators/ui/CalculatorForm.tsx';
+import type { Change } from '../../calculators/ui/formProps.ts';
 import { forgetRecents, keepRecent, mostRecents, type Recent, readRecents, sorted } from '../../src/place/carry/recents.ts';
 import { changedIn, mostSteps, Steps, type Stood } from '../../src/place/carry/undo.ts';
 import { byKey, forKey, namesNow } from '../../src/scripts/names.ts';
@@ -12,6 +12,7 @@ const nobody: ReadonlySet<string> = new Set();
 const change = (rain: string, more: Partial<Change> = {}): Change => ({
   ...{ link: '', system: 'us', touched: nobody, linked: nobody, blank: nobody, today: new Map(), placed: nobody, place: undefined },
   ...{ form: { this: { ...startTexts(ponding.inputs), rainIn: rain }, that: null }, names: ['', ''] as const, outcome: null, other: null },
+  ...{ titles: ['This', 'That'] as const, differing: ['', ''] as const },
   ...more,
 });
 const stood = (rain: string, more: Partial<Change> = {}, chosen: readonly string[] = []): Stood => ({ change: change(rain, more), chosen });

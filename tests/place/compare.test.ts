@@ -58,6 +58,8 @@ describe('two visits side by side', () => {
       low: expect.closeTo(0.0524, 4),
       high: expect.closeTo(0.3339, 4),
       words: '+20 points of a hundred (+5 to +33, 19 times in 20)',
+      lowWords: '+5',
+      highWords: '+33',
     });
   });
   it.each([
@@ -67,6 +69,7 @@ describe('two visits side by side', () => {
     ['frost', { ground: { moistureFeel: 'moist', daysSinceRain: 3, isFrozen: true } }, 'the ground was frozen'],
     ['the month', { day: '2026-09-20' }, 'another time of the year'],
     ['hands', { by: 'Lou' }, 'other hands'],
+    ['hands of which nobody tells', { by: undefined }, 'who did it is not told of both'],
   ] as const)('never call it a change where the days differ: %s', (_, more, words) => {
     const found = both('ring-test', [rings(30, 31, 32), rings(10, 11, 10)], [then, aVisit(more)]);
     expect(found?.verdict).toBe('It may be the ground’s wetness, not the ground: the two days were not alike.');
@@ -75,12 +78,18 @@ describe('two visits side by side', () => {
   it('take a month to either side, December and January too, and a day of rain', () => {
     const on = (day: string, daysSinceRain: number) => aVisit({ day, ground: { moistureFeel: 'moist', daysSinceRain } });
     expect(differences(on('2025-12-30', 3), on('2027-01-02', 4))).toEqual([]);
+    expect(differences(on('2025-06-20', 1), on('2026-06-20', 4))).toEqual(['1 day since rain then, 4 now']);
     expect(differences(on('2025-04-30', 3), on('2026-06-02', 3))).toEqual(['another time of the year']);
   });
   it('see another tool', () => {
     expect(both('ring-test', [`${rings(30, 31, 32)}&bore=6in`, `${rings(10, 11, 10)}&bore=12in`])?.differs).toEqual([
       'another tool, or another amount of water',
     ]);
+  });
+  it('say nothing where ground could not be judged on one of the days', () => {
+    const found = both('ring-test', [`${rings(30, 31, 32)}&site=cracks`, rings(10, 11, 10)]);
+    expect(found?.verdict).toBe('On one of the two days something stood in the way of the test: nothing can be said.');
+    expect(found?.change).toBeUndefined();
   });
   it('leave out what is no test', () => {
     expect(both('feed-or-sell', ['', ''])).toBeUndefined();

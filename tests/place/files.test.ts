@@ -1,10 +1,10 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { toJsonSchema } from '@valibot/to-json-schema';
 import { Ajv, type AnySchema } from 'ajv';
 import fc from 'fast-check';
 import * as v from 'valibot';
 import { describe, expect, it } from 'vitest';
+import { getStaticPaths, GET as schemaPage } from '../../src/pages/place/schema-[version].json.ts';
 import { mostLetters } from '../../src/place/files/limits.ts';
 import { bringIn } from '../../src/place/files/merge.ts';
 import { nameOfFile } from '../../src/place/files/nameOfFile.ts';
@@ -14,17 +14,21 @@ import { textOfPlaces } from '../../src/place/files/save.ts';
 import { textOfRaw } from '../../src/place/files/textOfRaw.ts';
 import { placeFileSchema } from '../../src/place/model/file.ts';
 import { type Migrations, migrate } from '../../src/place/model/migrations/migrate.ts';
+import { placeVersion } from '../../src/place/model/migrations/place.ts';
 import { type Place, placeSchema } from '../../src/place/model/place.ts';
 import { placeKind } from '../../src/place/store/kinds.ts';
 import { memoryStore } from '../../src/place/store/openStore.ts';
 import { filesBelow, root } from '../support/files.ts';
 import { aPlace } from './aPlace.ts';
 
-const fixtures = filesBelow('tests/place/fixtures/v1', /\.json$/).map((path): readonly [string, string] => [
-  path,
-  readFileSync(join(root, path), 'utf8'),
-]);
-const everything = readFileSync(join(root, 'tests/place/fixtures/v1/everything.json'), 'utf8');
+const textOf = (path: string): string => readFileSync(join(root, path), 'utf8');
+const newest = `tests/place/fixtures/v${placeVersion}`;
+const fixtures = filesBelow(newest, /\.json$/).map((path): readonly [string, string] => [path, textOf(path)]);
+/** What older copies wrote, with its file of today. */
+const older = filesBelow('tests/place/fixtures', /\.json$/)
+  .filter((path) => /\/v\d+\//.test(path) && !path.startsWith(newest))
+  .map((path): readonly [string, string] => [path, path.replace(/\/v\d+\//, `/v${placeVersion}/`)]);
+const everything = textOf(`${newest}/everything.json`);
 const read = (text: string): Extract<FileRead, { is: 'read' }> => {
   const found = readFile(text);
   if (found.is !== 'read') throw new RangeError(found.say);
@@ -45,6 +49,15 @@ describe('a file', () => {
     const { places, aside, edition, savedAt, ...kept } = read(text);
     expect(aside).toEqual([]);
     expect(textOfPlaces(places, edition, savedAt, kept)).toBe(text);
+  });
+  it('is among the fixtures for each version that ever was', () => {
+    const versions = new Set([...older, ...fixtures].map(([path]) => /\/v(\d+)\//.exec(path)?.[1]));
+    expect([...versions].toSorted()).toEqual(Array.from({ length: placeVersion }, (_, index) => String(index + 1)));
+  });
+  it.each(older)('%s of an older copy opens, and comes out as %s', (path, today) => {
+    const { places, aside, edition, savedAt, ...kept } = read(textOf(path));
+    expect(aside).toEqual([]);
+    expect(textOfPlaces(places, edition, savedAt, kept)).toBe(textOf(today));
   });
   it('in which every field of a place is used is among the fixtures', () => {
     const [place] = read(everything).places;
@@ -69,17 +82,32 @@ describe('a file', () => {
     expect(nameOfFile('牧场', '2026-06-20')).toBe('holdwater-place-2026-06-20.json');
   });
   it('of another edition opens, and keeps words that this one does not know', () => {
-    const other = fileOf(aPlace({ country: 'A country of theirs' })).replace('0.1.0', 'another office, 2031');
-    expect(read(other)).toMatchObject({ edition: 'another office, 2031', places: [{ country: 'A country of theirs' }], aside: [] });
+    const other = fileOf(aPlace({ name: 'A place of theirs' })).replace('0.1.0', 'another office, 2031');
+    expect(read(other)).toMatchObject({ edition: 'another office, 2031', places: [{ name: 'A place of theirs' }], aside: [] });
   });
   it('of a record that cannot be opened holds it as it is', () => {
     expect(JSON.parse(textOfRaw({ v: 99, moon: 'full' }))).toEqual({ v: 99, moon: 'full' });
   });
 });
 
+const schemaOf = async (version: number): Promise<AnySchema> => schemaPage({ props: { version } }).json();
+const published = await schemaOf(placeVersion);
 describe('the published schema', () => {
-  const published: AnySchema = JSON.parse(JSON.stringify(toJsonSchema(placeFileSchema)));
   const validate = new Ajv({ validateFormats: false, strict: false }).compile(published);
+  it('has the version of places in its address, and those of older ones answer with the same and say so', async () => {
+    const versions = Array.from({ length: placeVersion }, (_, index) => index + 1);
+    expect(getStaticPaths().map(({ params, props }) => [params.version, props.version])).toEqual(
+      versions.map((version) => [String(version), version]),
+    );
+    const bare = (schema: AnySchema): unknown => ({ ...Object(schema), $comment: '' });
+    for (const version of versions) {
+      const schema = await schemaOf(version);
+      expect(bare(schema)).toEqual(bare(published));
+      expect(JSON.stringify(schema)).toContain(
+        version === placeVersion ? `Places are of version ${placeVersion}. ` : `the same as schema-${placeVersion}.json`,
+      );
+    }
+  });
   it.each(fixtures)('takes %s', (_, text) => {
     expect(validate(JSON.parse(text))).toBe(true);
   });
@@ -87,7 +115,7 @@ describe('the published schema', () => {
     for (const wrong of [
       { ...aPlace(), name: '' },
       { ...aPlace(), moon: 'full' },
-      { ...aPlace(), v: 2 },
+      { ...aPlace(), v: placeVersion + 1 },
       { ...aPlace(), hotF: 'hot' },
       { ...aPlace(), season: { turnInDay: '04-31' } },
       { ...aPlace(), herd: [{ id: 'x', kind: 'llama' }] },
@@ -132,7 +160,7 @@ describe('a file that is not ours, or means harm', () => {
     expect(said('{"file":"holdwater-place","v":2}')).toBe(
       'This file was saved by a newer copy of these pages. Open it there, or bring this copy up to date.',
     );
-    expect(read(fileOf({ ...aPlace(), v: 2 }, aPlace({ id: 'p2' })))).toMatchObject({
+    expect(read(fileOf({ ...aPlace(), v: placeVersion + 1 }, aPlace({ id: 'p2' })))).toMatchObject({
       places: [{ id: 'p2' }],
       aside: [{ name: 'Home place', why: 'It was made by a newer copy of these pages.' }],
     });
@@ -267,7 +295,7 @@ describe('the preview', () => {
     const store = memoryStore('chosen', { by: 'this window' });
     await store.save(placeKind, [{ before: null, after: here }]);
     const [coming] = previewOf(
-      only(aPlace({ id: 'twin', past: ['1-eeeeee'], hotF: 99, changedBy: 'the phone', units: 'si' })),
+      only(aPlace({ id: 'twin', past: ['1-eeeeee'], hotF: 99, changedBy: 'the phone', yearRainIn: 21 })),
       only({ ...here, hotF: 90 }),
     );
     if (!coming) throw new RangeError('it is in the file');
@@ -276,14 +304,14 @@ describe('the preview', () => {
     expect(saved).toMatchObject({
       is: 'saved',
       clashes: 1,
-      value: { id: 'p1', hotF: 90, units: 'si', clash: [{ path: 'hotF', other: '99', otherBy: 'the phone' }] },
+      value: { id: 'p1', hotF: 90, yearRainIn: 21, clash: [{ path: 'hotF', other: '99', otherBy: 'the phone' }] },
     });
     expect((await store.read(placeKind)).records).toHaveLength(1);
   });
 });
 
 describe('older data', () => {
-  // The first version has nothing older; the way is tried with steps of our own.
+  // Files of older copies stand above; here the way is tried with steps that stand in no edition.
   const steps: Migrations = { 1: ({ acres, ...rest }) => ({ ...rest, areaAc: acres }), 2: (record) => ({ ...record, isCounted: true }) };
   it('goes through every step to the version of today, and is not changed itself', () => {
     const old = Object.freeze({ v: 1, acres: 85 });

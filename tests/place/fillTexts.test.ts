@@ -5,10 +5,11 @@ import { rowsIn, startTexts, type Texts, textIn } from '../../calculators/kit/st
 import { dayOf } from '../../calculators/units/printQuantity.ts';
 import { demoPlace } from '../../src/place/demo.ts';
 import type { Place } from '../../src/place/model/place.ts';
-import { type Filled, fillTexts } from '../../src/place/offer/fillTexts.ts';
-import { type Chosen, offersOf } from '../../src/place/offer/offersOf.ts';
+import type { Filled } from '../../src/place/offer/fillTexts.ts';
+import type { Chosen } from '../../src/place/offer/offersOf.ts';
 import { daysSinceBirth, intakePercentAt, stageOf } from '../../src/place/offer/stages.ts';
 import { calculatorOf, calculators } from '../support/catalog.ts';
+import { allOffers, fillTexts } from './allOffers.ts';
 
 const day = (iso: string): number => {
   const found = dayOf(iso);
@@ -17,8 +18,10 @@ const day = (iso: string): number => {
 };
 const demo = demoPlace('demo', 'a test', '2026-06-01T00:00:00.000Z');
 const with_ = (more: Partial<Place>): Place => ({ ...demo, ...more });
-const fill = (slug: string, { place = demo, today = '2026-06-20', chosen = {} }: { place?: Place; today?: string; chosen?: Chosen } = {}): Filled =>
-  fillTexts(calculatorOf(slug), offersOf(place, day(today), chosen), day(today));
+const fill = (
+  slug: string,
+  { place = demo, today = '2026-06-20', chosen = {}, given }: { place?: Place; today?: string; chosen?: Chosen; given?: Texts } = {},
+): Filled => fillTexts(calculatorOf(slug), allOffers(place, day(today), chosen), day(today), 'us', given);
 const plain = (text: string): string => text.replaceAll('\u00a0', ' ');
 const textAt = (texts: Texts, at: string): string => {
   const [key = '', index, column] = at.split('.');
@@ -37,15 +40,20 @@ const choices: readonly (readonly [string, Chosen])[] = [
 const days = [...Array.from({ length: 12 }, (_, month) => `2027-${String(month + 1).padStart(2, '0')}-15`), '2028-02-29', '2028-12-31'];
 
 describe.each(choices)('forms filled from the demo place, %s chosen', (_, chosen) => {
-  it.each(calculators.map(({ slug }) => slug))('%s computes without refusal on every day, and its marks are what stands there', (slug) => {
-    for (const today of days) {
-      const filled = fill(slug, { today, chosen });
-      const run = runTexts(calculatorOf(slug), filled.texts);
-      expect('refusals' in run ? run.refusals : [], today).toEqual([]);
-      for (const { at, text } of filled.marks) expect(textAt(filled.texts, at), `${today} ${at}`).toBe(text);
-      expect(new Set(filled.marks.map(({ at }) => at)).size).toBe(filled.marks.length);
-    }
-  });
+  it.each(calculators.map(({ slug }) => slug))(
+    '%s computes without refusal on every day, and its marks are what stands there',
+    (slug) => {
+      for (const today of days) {
+        const filled = fill(slug, { today, chosen });
+        const run = runTexts(calculatorOf(slug), filled.texts);
+        expect('refusals' in run ? run.refusals : [], today).toEqual([]);
+        for (const { at, text } of filled.marks) expect(textAt(filled.texts, at), `${today} ${at}`).toBe(text);
+        expect(new Set(filled.marks.map(({ at }) => at)).size).toBe(filled.marks.length);
+      }
+      // Thirty years of days, fourteen times.
+    },
+    60_000,
+  );
 });
 
 it.each(calculators.map(({ slug }) => slug))('%s is the built example where the place tells nothing', (slug) => {
@@ -229,6 +237,12 @@ describe('days', () => {
     expect([texts['fromDay'], texts['toDay']]).toEqual(['2027-11-01', '2028-04-20']);
     expect(marks.filter(({ offer }) => offer.startsWith('season.')).map(({ text }) => text)).toEqual(['2027-11-01', '2028-04-20']);
   });
+  it('go by a date that is told already, as by the one on which the grass ends', () => {
+    const given = { fromDay: '2026-12-05' };
+    const { texts, marks } = fill('hay-to-grass', { today: '2026-11-29', given });
+    expect([texts['fromDay'], texts['toDay']]).toEqual(['2026-12-05', '2027-04-20']);
+    expect(marks.filter(({ offer }) => offer.startsWith('season.')).map(({ at }) => at)).toEqual(['toDay']);
+  });
   it('of a stack of hay stay what they are', () => {
     const baled = (baledDay: string) =>
       fill('hay-to-grass', { place: with_({ hay: { stacks: [{ id: 'a', baleCount: 60, baleLb: 950, baledDay, storedAs: 'barn' }] } }) });
@@ -287,8 +301,18 @@ it('tells the day of a slip beside what it says', () => {
   expect(marks.find(({ at }) => at === 'sulfateMgPerL')?.says).toBe('slip of Jun 3, 2026');
 });
 
+it('says that it cannot tell which water is meant where a place has several, and of one says nothing', () => {
+  const ponds: Place['water'] = [
+    { id: 'a', name: 'House pond', supply: 'pond' },
+    { id: 'b', name: 'Well', supply: 'flow' },
+  ];
+  const saidOf = (water: Place['water'], slug = 'stock-water') => fill(slug, { place: with_({ water }) }).said.join();
+  expect(saidOf(ponds)).toContain('Your place has 2 places with water, and this form takes one: put in the one that you mean.');
+  expect(saidOf(ponds.slice(1))).not.toContain('places with water');
+});
+
 it('writes the units of the reader', () => {
-  const { texts } = fillTexts(calculatorOf('soil-loss'), offersOf(demo, day('2026-06-20'), { pastureIds: ['low-bench'] }), day('2026-06-20'), 'si');
+  const { texts } = fillTexts(calculatorOf('soil-loss'), allOffers(demo, day('2026-06-20'), { pastureIds: ['low-bench'] }), day('2026-06-20'), 'si');
   // 85 international acres are 34.398 ha.
   expect(plain(textIn(texts['areaAc']))).toBe('34.4 ha');
 });

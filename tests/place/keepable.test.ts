@@ -6,14 +6,13 @@ import { rowsIn, startTexts, type Texts } from '../../calculators/kit/state.ts';
 import { textAt, withTextAt } from '../../calculators/kit/textAt.ts';
 import { dayOf } from '../../calculators/units/printQuantity.ts';
 import type { Place } from '../../src/place/model/place.ts';
-import { fillTexts } from '../../src/place/offer/fillTexts.ts';
 import { keepableOf, withPasture } from '../../src/place/offer/keepable.ts';
 import { hasSameRows, movedTexts } from '../../src/place/offer/movedTexts.ts';
-import { offersOf } from '../../src/place/offer/offersOf.ts';
 import { isWhole } from '../../src/place/offer/puts.ts';
 import { stageOf } from '../../src/place/offer/stages.ts';
 import { calculatorOf, calculators } from '../support/catalog.ts';
 import { near } from '../support/near.ts';
+import { allOffers, fillTexts } from './allOffers.ts';
 import { aPlace } from './aPlace.ts';
 
 const today = dayOf('2027-06-20') ?? 0;
@@ -123,7 +122,7 @@ describe('what a form knows and a place does not', () => {
   });
   it('comes back into the form that it came from', () => {
     const { after } = kept('days-of-grass', { areaAc: '60\u00a0ac', stopHeightIn: '4\u00a0in', 'stock.0.countHead': '38', untilDay: '2027-09-15' });
-    const { texts, marks } = fillTexts(calculatorOf('days-of-grass'), offersOf(after, today), today);
+    const { texts, marks } = fillTexts(calculatorOf('days-of-grass'), allOffers(after, today), today);
     for (const [at, text] of [
       ['areaAc', '60\u00a0ac'],
       ['stopHeightIn', '4\u00a0in'],

@@ -4,12 +4,15 @@ import { type Cell, choice, type Inputs, number, rows } from '../../calculators/
 import { isOfferKey, type Offer, type OfferKey, offers } from '../../calculators/kit/offers.ts';
 import { startTexts } from '../../calculators/kit/state.ts';
 import { monthKeys } from '../../calculators/units/months.ts';
-import { units } from '../../calculators/units/units.ts';
+import { demoPlace } from '../../src/place/demo.ts';
 import * as words from '../../src/place/model/words.ts';
-import { fillTexts } from '../../src/place/offer/fillTexts.ts';
+import { fetchFiller, fetchParts } from '../../src/place/offer/fetchParts.ts';
 import { offersOf } from '../../src/place/offer/offersOf.ts';
-import { animalsOf, rainWords, stockWords, textureWords } from '../../src/place/offer/words.ts';
+import { rainWords } from '../../src/place/offer/seasonOffers.ts';
+import { textureWords } from '../../src/place/offer/textureWords.ts';
+import { animalsOf, stockWords } from '../../src/place/offer/words.ts';
 import { calculatorOf, calculators } from '../support/catalog.ts';
+import { allOffers, fillTexts } from './allOffers.ts';
 import { aPlace } from './aPlace.ts';
 
 /** Every input or column that a place can fill, with where it stands. */
@@ -28,8 +31,6 @@ const askingsOf = ({ slug, inputs }: Pick<Calculator, 'slug' | 'inputs'>): reado
   });
 const askings = calculators.flatMap(askingsOf);
 
-/** Offers of earlier visits: no place can make them before those are kept. */
-const awaited: readonly OfferKey[] = ['earlier.beside', 'earlier.rate'];
 /** Offers that only forms to come ask for. */
 const unasked: readonly OfferKey[] = [];
 
@@ -43,7 +44,6 @@ const kindsOf: Readonly<Record<Offer['kind'], string>> = {
   record: 'record',
   months: 'months',
 };
-const dimensionOf = (unit: keyof typeof units): string => units[unit].dimension;
 
 const stages = ['dry', 'late', 'nursing'] as const;
 const single = (list: readonly string[]): readonly (readonly [string, ...string[]])[] => list.map((each) => [each]);
@@ -93,22 +93,22 @@ const canonical: Readonly<Partial<Record<OfferKey, readonly (readonly [string, .
   'layer.texture': words.textures.map(textureWords),
   'layer.heldFrom': single(['survey', 'texture']),
   'rain.from': [['station', 'medians'], ['record']],
+  'rain.yearsFrom': single(['record']),
   'record.growthFrom': single(['heights']),
+  'earlier.beside': single(['visit']),
 };
 
 /** What is wrong with one of them, by the laws of offers. */
 const laws: Readonly<Record<string, (asking: Asking) => readonly string[]>> = {
   'an offer of the list': ({ at, key }) => (isOfferKey(key) ? [] : [`${at} takes ${key}, which is no offer`]),
-  'its own kind and dimension': ({ at, key, input }) => {
+  'its own kind and unit': ({ at, key, input }) => {
     const offer: Offer | undefined = Object.hasOwn(offers, key) ? offers[key] : undefined;
     if (offer === undefined) return [];
     if (input.kind !== kindsOf[offer.kind]) return [`${at} is a ${input.kind} and takes a ${offer.kind}`];
-    return 'unit' in offer && 'unit' in input && dimensionOf(input.unit) !== dimensionOf(offer.unit)
-      ? [`${at} is in ${input.unit} and takes ${offer.unit}`]
-      : [];
+    return 'unit' in offer && 'unit' in input && input.unit !== offer.unit ? [`${at} is in ${input.unit} and takes ${offer.unit}`] : [];
   },
   'an option, or a word why not, for all that it can say': ({ at, key, input }) => {
-    if (input.kind !== 'choice' || awaited.includes(key)) return [];
+    if (input.kind !== 'choice') return [];
     const known = canonical[key];
     if (known === undefined) return [`${at}: no words are listed for ${key}`];
     const takesNot: readonly string[] = input.takesNot ?? [];
@@ -125,7 +125,7 @@ const laws: Readonly<Record<string, (asking: Asking) => readonly string[]>> = {
     const rowSubject = { herd: ['herd'], pastures: ['pasture', 'record'], layers: ['layer'], earlier: ['earlier'] };
     const allowed: readonly string[] = table === undefined ? [] : (Object.entries(rowSubject).find(([name]) => name === table)?.[1] ?? []);
     if (at.includes('.') && !allowed.includes(subject ?? '')) return [`${at} takes ${key}, which no row of its table has`];
-    if (!at.includes('.') && isOfRow && key !== 'earlier.beside') return [`${at} takes ${key}, which only a row has`];
+    if (!at.includes('.') && isOfRow && key !== 'earlier.beside' && key !== 'earlier.alike') return [`${at} takes ${key}, which only a row has`];
     const moves = input.kind === 'date' && (typeof input.occurs === 'object' || input.occurs === 'thisYear');
     if (isOfferKey(key) && offers[key].kind === 'monthDay' && !moves) return [`${at} takes a day of every year and does not move with today`];
     return [];
@@ -134,12 +134,12 @@ const laws: Readonly<Record<string, (asking: Asking) => readonly string[]>> = {
     measured.test(at.split(/[ .]/).at(-1) ?? '') ? [`${at} is measured on the day`] : [],
 };
 const measured =
-  /^(?:greenG|heightIn|cutIn|readingCount|pairReadingCount|wetG|dryG|plateG|firstMin|secondMin|thirdMin|leftIn|plantCount|litterCount|rockCount|bareCount|seen|jarMl|coreG|holeMl|stoneG|runoffMl|throughMl|firstRunS|stepsCount|dropIn|fillS)$/;
+  /^(?:greenG|heightIn|cutIn|readingCount|pairReadingCount|wetG|dryG|plateG|firstMin|secondMin|thirdMin|leftIn|plantCount|litterCount|rockCount|bareCount|seen|jarMl|coreG|holeMl|stoneG|runoffMl|throughMl|firstRunS|stepsCount|dropIn|fillS|noneCount|tenCount|thirtyCount|fiftyCount|seventyCount|ninetyCount)$/;
 
 describe('what a definition takes from a place', () => {
   it('is found in most calculators', () => {
     const slugs = new Set(askings.map(({ at }) => at.split(' ')[0]));
-    expect(calculators.map(({ slug }) => slug).filter((slug) => !slugs.has(slug))).toEqual(['rain-demonstration']);
+    expect(calculators.map(({ slug }) => slug).filter((slug) => !slugs.has(slug))).toEqual(['rain-demonstration', 'share-taken']);
     expect(askings.length).toBeGreaterThan(150);
   });
 
@@ -162,10 +162,17 @@ describe('what a definition takes from a place', () => {
   });
 });
 
-/** Tells which calculators await what is not kept yet. */
-it('awaits earlier visits in one calculator', () => {
-  const waiting = (calculator: Calculator): boolean => askings.some(({ at, key }) => at.startsWith(`${calculator.slug} `) && awaited.includes(key));
-  expect(calculators.filter(waiting).map(({ slug }) => slug)).toEqual(['ring-test']);
+it('takes what an earlier visit read in the one form that can stand beside it', () => {
+  const taking = ({ slug }: Calculator): boolean => askings.some(({ at, key }) => at.startsWith(`${slug} `) && key.startsWith('earlier.'));
+  expect(calculators.filter(taking).map(({ slug }) => slug)).toEqual(['ring-test']);
+});
+
+it.each(calculators.map((each) => [each.slug, each] as const))('the parts that %s fetches offer it all that a place offers it', async (_, form) => {
+  const [place, today] = [demoPlace('demo', 'a test', '2026-06-01T00:00:00.000Z'), 20_624];
+  for (const pastureIds of [[], ['low-bench']]) {
+    const own = offersOf(await fetchParts([form]), place, today, { pastureIds });
+    expect((await fetchFiller(form))(form, own, today)).toEqual(fillTexts(form, allOffers(place, today, { pastureIds }), today));
+  }
 });
 
 /** Each law is broken once on purpose. */
@@ -228,7 +235,7 @@ describe('a fault put into a definition', () => {
     const input = calculator.inputs['areaAc'];
     if (input?.kind !== 'number') throw new TypeError('no acres');
     const at = (areaAc: number) =>
-      fillTexts(calculator, offersOf(aPlace({ pastures: [{ id: 'a', name: 'A', areaAc, isCounted: true, paddocks: [] }] }), 20_624), 20_624);
+      fillTexts(calculator, allOffers(aPlace({ pastures: [{ id: 'a', name: 'A', areaAc, isCounted: true, paddocks: [] }] }), 20_624), 20_624);
     for (const beyond of [input.max * 1.001, input.min / 2]) {
       const { texts, marks, said } = at(beyond);
       expect(marks.map((mark) => mark.at)).not.toContain('areaAc');

@@ -7,21 +7,20 @@ import { isoDay } from '../../calculators/units/printQuantity.ts';
 import { readRows } from '../../src/place/form/readPlaces.ts';
 import type { Place } from '../../src/place/model/place.ts';
 import type { Row } from '../../src/place/model/row.ts';
-import { fillTexts } from '../../src/place/offer/fillTexts.ts';
-import { offersOf } from '../../src/place/offer/offersOf.ts';
 import { recordOffers } from '../../src/place/offer/recordOffers.ts';
 import { dayIn } from '../../src/place/record/days.ts';
 import { planFrom, workedMoves } from '../../src/place/record/planFrom.ts';
 import { openStore } from '../../src/place/store/openStore.ts';
 import { rowKind } from '../../src/place/store/rowKind.ts';
 import { calculatorOf } from '../support/catalog.ts';
+import { allOffers, fillTexts } from './allOffers.ts';
 import { aPlace } from './aPlace.ts';
 import { aHeight, aMove, aRain } from './aRow.ts';
 
 const today = dayIn('2026-06-20');
 const filled = (slug: string, place: Place, rows: readonly Row[], pastureIds: readonly string[] = []) => {
   const calculator = calculatorOf(slug);
-  const form = fillTexts(calculator, offersOf(place, today, { pastureIds, record: recordOffers(place, rows, today) }), today);
+  const form = fillTexts(calculator, allOffers(place, today, { pastureIds, record: recordOffers(place, rows, today) }), today);
   expect('outcome' in runTexts(calculator, form.texts, 'us'), form.said.join(' ')).toBe(true);
   return form;
 };
@@ -57,6 +56,20 @@ describe('rain', () => {
   it('is compared with from ten years on', () => {
     expect(recordOffers(aPlace(), daily('2018-01-01', '2026-06-19'), today).single.has('rain.record')).toBe(false);
     expect(recordOffers(aPlace(), daily('2017-01-01', '2026-06-19'), today).single.get('rain.from')).toEqual({ words: ['record'] });
+  });
+  it('lends its years to a form that runs through them where six hay years lie in whole calendar years', () => {
+    const words = (rows: readonly Row[]) => recordOffers(aPlace(), rows, today).single.get('rain.yearsFrom');
+    const all = daily('2010-12-31', '2020-01-01');
+    expect(words(all)).toEqual({ words: ['record'] });
+    // Eleven calendar years, of which seven stand in a row, then six.
+    const withGapIn = (...years: readonly string[]) => all.filter((row) => !years.some((year) => 'day' in row && row.day === `${year}-05-05`));
+    expect(words(withGapIn('2011', '2012'))).toEqual({ words: ['record'] });
+    expect(words(withGapIn('2011', '2012', '2013'))).toBeUndefined();
+    // Nine calendar years hold eight hay years, but a form would not be lent so short a record.
+    expect(words(daily('2011-01-01', '2019-12-31'))).toBeUndefined();
+    const form = filled('season', aPlace(), all);
+    expect(form.texts['weatherFrom']).toBe('record');
+    expect(String(form.texts['rainRecord'])).toContain('2010-12-31');
   });
   it('of the last reading goes on the ground, with its day; a dry one does not', () => {
     const form = filled('rain-on-ground', aPlace(), [aRain()]);
@@ -143,7 +156,7 @@ describe('moves that a form worked out', () => {
   });
   it('are those of rests and moves as it stands, and of no form that has none', () => {
     const results = (slug: string) => {
-      const run = runTexts(calculatorOf(slug), fillTexts(calculatorOf(slug), offersOf(aPlace(), today), today).texts, 'us');
+      const run = runTexts(calculatorOf(slug), fillTexts(calculatorOf(slug), allOffers(aPlace(), today), today).texts, 'us');
       return 'outcome' in run ? workedMoves(run.outcome.values) : [];
     };
     expect(results('rest-and-moves').length).toBeGreaterThan(7);

@@ -22,7 +22,7 @@ const byId = (value: Json): Json => {
 };
 
 describe('changes', () => {
-  it('come out as the other record, from any to any', { timeout: 30_000 }, () => {
+  it('come out as the other record, from any to any', () => {
     fc.assert(
       fc.property(record, record, (before, after) => {
         const { value, clashes } = join(before, changesBetween(before, after));
@@ -32,7 +32,7 @@ describe('changes', () => {
       { numRuns: 300 },
     );
   });
-  it('of two windows lose nothing: each is in, or is told', { timeout: 30_000 }, () => {
+  it('of two windows lose nothing: each is in, or is told', () => {
     fc.assert(
       fc.property(record, record, record, (before, mine, theirs) => {
         const changes = changesBetween(before, mine);

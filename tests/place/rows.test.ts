@@ -7,6 +7,7 @@ import { bringIn } from '../../src/place/files/merge.ts';
 import { previewOf } from '../../src/place/files/preview.ts';
 import { readFile } from '../../src/place/files/read.ts';
 import { textOfPlaces } from '../../src/place/files/save.ts';
+import { placeVersion } from '../../src/place/model/migrations/place.ts';
 import { readRow } from '../../src/place/model/readRow.ts';
 import { type Row, rowSchema } from '../../src/place/model/row.ts';
 import { placeKind } from '../../src/place/store/kinds.ts';
@@ -55,7 +56,7 @@ describe('a line of the record', () => {
     expect(readRow({ ...aRain(), v: 2 })).toEqual({ is: 'newer', v: 2 });
   });
   it('with every field of every kind is among the fixtures', () => {
-    const found = readFile(readFileSync(join(root, 'tests/place/fixtures/v1/record.json'), 'utf8'));
+    const found = readFile(readFileSync(join(root, `tests/place/fixtures/v${placeVersion}/record.json`), 'utf8'));
     if (found.is !== 'read') throw new RangeError(found.say);
     for (const { entries } of rowSchema.options) {
       const row = found.rows.find((each) => each.is === entries.is.literal);

@@ -1,12 +1,13 @@
 import 'fake-indexeddb/auto';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { IDBFactory } from 'fake-indexeddb';
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { IDBFactory, IDBObjectStore } from 'fake-indexeddb';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { bringIn } from '../../src/place/files/merge.ts';
 import { previewOf } from '../../src/place/files/preview.ts';
 import { readFile } from '../../src/place/files/read.ts';
 import { textOfPlaces } from '../../src/place/files/save.ts';
+import { placeVersion } from '../../src/place/model/migrations/place.ts';
 import { noteSchema } from '../../src/place/model/note.ts';
 import { readNote, readResult, readVisit } from '../../src/place/model/readVisit.ts';
 import { resultSchema } from '../../src/place/model/result.ts';
@@ -18,6 +19,7 @@ import { noteKind, resultKind, visitKind } from '../../src/place/store/visitKind
 import { root } from '../support/files.ts';
 import { aPlace } from './aPlace.ts';
 import { aNote, aResult, aVisit } from './aVisit.ts';
+import { texts } from './texts.ts';
 
 const opened: Store[] = [];
 const open = async (by: string): Promise<Store> => {
@@ -33,7 +35,7 @@ afterEach(() => {
 });
 
 describe('a visit, its results and its note', () => {
-  const text = readFileSync(join(root, 'tests/place/fixtures/v1/visits.json'), 'utf8');
+  const text = readFileSync(join(root, `tests/place/fixtures/v${placeVersion}/visits.json`), 'utf8');
   it('stand in a fixture with every field used', () => {
     const found = readFile(text);
     if (found.is !== 'read') throw new RangeError(found.say);
@@ -120,4 +122,48 @@ describe('two windows on one visit', () => {
     expect(after).toMatchObject({ seen: 'One saw this.', said: 'One heard this.', nextDay: '2026-10-01' });
     expect(after.clash).toEqual([expect.objectContaining({ path: 'seen', other: '"Other saw that."', otherBy: 'second window' })]);
   });
+});
+
+describe('a browser that ends in mid-write', () => {
+  // The second of three writes, then the third: visit, result and note are one transaction.
+  it.each([1, 2])(
+    'leaves a visit with its result and its note whole or not at all, ended after %s of three, and the journal brings all back',
+    async (whole) => {
+      const local = texts();
+      const store = await openStore({ by: 'first window', texts: local });
+      opened.push(store);
+      await store.save(visitKind, [{ before: null, after: aVisit({ results: [], seen: 'Before.' }) }]);
+      const [before] = (await store.pick(visitKind, ['v1'])).records;
+      if (before === undefined) throw new RangeError('no visit is kept');
+      const put = IDBObjectStore.prototype.put;
+      let count = 0;
+      vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementation(function (this: IDBObjectStore, value: unknown) {
+        count += 1;
+        if (count > whole) throw new DOMException('gone', 'AbortError');
+        return put.call(this, value);
+      });
+      const after: Visit = { ...before, seen: 'After.', results: [{ id: 'r1', slug: 'ring-test', title: 'Rings' }] };
+      await store.saveAll([
+        { kind: visitKind, edits: [{ before, after }] },
+        { kind: resultKind, edits: [{ before: null, after: aResult() }] },
+        { kind: noteKind, edits: [{ before: null, after: aNote() }] },
+      ]);
+      vi.restoreAllMocks();
+      expect(count).toBe(whole + 1);
+      store.close();
+      // Past the journal: nothing of it is in the database.
+      const bare = await openStore({ by: 'a look', texts: undefined });
+      opened.push(bare);
+      expect((await bare.read(visitKind)).records).toMatchObject([{ seen: 'Before.', results: [] }]);
+      expect((await bare.read(resultKind)).records).toEqual([]);
+      expect((await bare.read(noteKind)).records).toEqual([]);
+      bare.close();
+      const again = await openStore({ by: 'second window', texts: local });
+      opened.push(again);
+      expect((await again.read(visitKind)).records).toMatchObject([{ seen: 'After.', results: [{ id: 'r1' }] }]);
+      expect((await again.read(resultKind)).records).toMatchObject([{ id: 'r1' }]);
+      expect((await again.read(noteKind)).records).toMatchObject([{ id: 'v1' }]);
+      expect(local.map.size).toBe(0);
+    },
+  );
 });

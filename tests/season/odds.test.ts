@@ -51,6 +51,26 @@ describe('blocks of years', () => {
       expect(after.carried).toMatchObject(exactBinomialInterval({ successes: after.carried.short, trials: 30 }));
     }
   });
+  it('keep years together and in their order: a block as long as the record is the record', () => {
+    const four = { needTons: [60, 150, 150, 40], cropTons: [0, 0, 0, 0] };
+    const { carried } = barnAnswer(four, barn);
+    expect(carried.short).toBe(1);
+    expect(inBlocks(four, barn, { blockYears: 4, draws: 50, seed: 3 })).toMatchObject({ leastShort: 1, meanShort: 1, mostShort: 1 });
+    // Two by two, by hand: 60, 150, 60, 150 is short once, in its last fall; 150 four times is short in all but its first.
+    expect(inBlocks(four, barn, { blockYears: 2, draws: 50, seed: 3 })).toMatchObject({ leastShort: 1, mostShort: 3 });
+  });
+  it('draw the crop of a year along with its need, and buy no more than can be bought', () => {
+    const none = { barnTons: 200, mostBoughtTons: 0, carriedShare: 0 };
+    expect(inBlocks({ needTons: need, cropTons: need }, none, { blockYears: 2, draws: 50, seed: 5 }).mostShort).toBe(0);
+    const even = { needTons: need.map(() => 100), cropTons: noCrop };
+    // Full in its first fall, and never again.
+    expect(inBlocks(even, { ...none, barnTons: 100 }, { blockYears: 3, draws: 20, seed: 5 })).toMatchObject({ leastShort: 29, mostShort: 29 });
+  });
+  it('repeat themselves by their seed, and by no other', () => {
+    const drawn = (seed: number) => inBlocks(lists, barn, { blockYears: 3, draws: 40, seed });
+    expect(drawn(8)).toEqual(drawn(8));
+    expect(drawn(9)).not.toEqual(drawn(8));
+  });
   it('in a record of one year are that year', () => {
     expect(inBlocks({ needTons: [200], cropTons: [0] }, barn, { blockYears: 4, draws: 5, seed: 1 })).toMatchObject({ meanShort: 1, of: 1 });
   });

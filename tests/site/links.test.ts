@@ -29,6 +29,15 @@ describe('links', () => {
     expect(links.map(({ page, link }) => problem(page, link)).filter((each) => each !== undefined)).toEqual([]);
   });
 
+  it('go from a sheet that a place can fill, and from the guide about it, to the one with its figures', () => {
+    for (const [page, view] of [
+      ['sheets/drought-plan/index.html', 'plan'],
+      ['guides/writing-a-drought-plan/index.html', 'plan'],
+      ['sheets/grazing-record/index.html', 'record'],
+    ] as const)
+      expect(attributes(textOf(dist, page), 'href'), page).toContain(`/place/#/${view}`);
+  });
+
   it('are caught when they lead nowhere', () => {
     expect(problem('index.html', '/no-such-page/')).toContain('nothing at');
     expect(problem('index.html', '/sources/#no-such-source')).toContain('no anchor');
@@ -53,17 +62,5 @@ describe('links', () => {
       return ids.filter((id, index) => ids.indexOf(id) !== index).map((id) => `${page}: ${id}`);
     });
     expect(doubled).toEqual([]);
-  });
-});
-
-describe('the worker', () => {
-  it('keeps every file of the site but itself, the office’s, which outlives a version, and the pictures of the README, which no page shows', () => {
-    const listed = /const files = (\[.*?\]);/.exec(textOf(dist, 'worker.js'))?.[1];
-    const kept: unknown = JSON.parse(listed ?? '[]');
-    const readmes = filesOf(dist, /^pictures\//).map((file) => `/${file}`);
-    const wanted = [...addresses].filter((address) => !['/worker.js', '/office.css'].includes(address) && !readmes.includes(address));
-    expect(kept).toEqual(wanted.map((address) => `.${address}`));
-    const shown = pages.filter((page) => textOf(dist, page).includes('/pictures/'));
-    expect(shown).toEqual([]);
   });
 });

@@ -1,9 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { guideTexts } from '../support/guideHeads.ts';
-import { addressOf, dist, filesOf, readingText, sentBytes, textOf } from './builtSite.ts';
+import { addressOf, dist, filesOf, readingText, textOf } from './builtSite.ts';
 
 const pages = filesOf(dist, /\.html$/);
-const offlineLimitBytes = 8_000_000;
 
 describe('every page', () => {
   it.each(pages)('%s names itself, in English, under one heading', (page) => {
@@ -64,13 +63,6 @@ describe('formulas', () => {
       expect(textOf(dist, page), page).not.toContain('katex-error');
       expect(readingText(textOf(dist, page)), page).not.toMatch(/\$\$|\\(frac|sqrt|times|text|mathrm)\b/);
     }
-  });
-});
-
-describe('the copy that works offline', () => {
-  it('stays small enough to fetch over a poor signal', () => {
-    const bytes = filesOf(dist, /./).reduce((sum, file) => sum + sentBytes(dist, file), 0);
-    expect(bytes).toBeLessThan(offlineLimitBytes);
   });
 });
 

@@ -195,7 +195,7 @@ function unknownInPicture(calculator: Calculator, picture: PlainPicture): readon
       const { shownWhen: _, layers, ...parts } = picture.face;
       const named = namesOfPart([parts, layers]).filter((name) => name !== 'face' && name !== picture.rows);
       return [
-        ...beyond([picture.x, ...picture.lanes.map(({ of }) => of)]),
+        ...beyond([picture.x, picture.gaps?.of, ...picture.lanes.map(({ of }) => of)]),
         ...named.filter((name) => !numbers.has(name) && !Object.hasOwn(columns, name)),
       ];
     }

@@ -1,24 +1,24 @@
 // Adds up what the last run of `npm test` and `npm run release` reported: `node tests/support/tally.ts`.
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import type { JSONReport, JSONReportSuite } from '@playwright/test/reporter';
 import { root } from './files.ts';
 
 const reports = join(root, 'node_modules/.cache/tests');
-const read = (name: string): Record<string, unknown> => {
+function read<Report>(name: string): Partial<Report> {
   const file = join(reports, `${name}.json`);
   return existsSync(file) ? JSON.parse(readFileSync(file, 'utf8')) : {};
-};
-const count = (value: unknown): number => (typeof value === 'number' ? value : 0);
+}
+type UnitReport = { readonly numPassedTests: number; readonly numFailedTests: number };
+const units = ['unit', 'site'].map((name) => read<UnitReport>(name));
+const walked = ['browser', 'release'].map((name) => read<JSONReport>(name));
+const sum = (counts: readonly (number | undefined)[]): number => counts.reduce<number>((total, each) => total + (each ?? 0), 0);
+const secondTries = ({ title, specs, suites }: JSONReportSuite): string[] => [
+  ...specs.filter((spec) => spec.tests.some((each) => each.status === 'flaky')).map((spec) => `${title}: ${spec.title}`),
+  ...(suites ?? []).flatMap(secondTries),
+];
 
-const unit = read('unit');
-const site = read('site');
-const statsOf = (name: string): Record<string, unknown> => {
-  const stats = read(name)['stats'];
-  return typeof stats === 'object' && stats !== null ? { ...stats } : {};
-};
-const walked = [statsOf('browser'), statsOf('release')];
-const sum = (key: string): number => walked.reduce((total, stats) => total + count(stats[key]), 0);
-
-const passed = count(unit['numPassedTests']) + count(site['numPassedTests']) + sum('expected');
-const failed = count(unit['numFailedTests']) + count(site['numFailedTests']) + sum('unexpected') + sum('flaky');
+for (const each of walked.flatMap((report) => report.suites ?? []).flatMap(secondTries)) console.log(`passed only at the second try: ${each}`);
+const passed = sum([...units.map((each) => each.numPassedTests), ...walked.flatMap(({ stats }) => [stats?.expected, stats?.flaky])]);
+const failed = sum([...units.map((each) => each.numFailedTests), ...walked.map(({ stats }) => stats?.unexpected)]);
 console.log(`${passed} passed, ${failed} failed`);

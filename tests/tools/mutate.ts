@@ -28,7 +28,7 @@ const files =
     ? [`calculators/${ask}.ts`]
     : layer === 'math'
       ? [`calculators/${area}/*.ts`, `!calculators/${area}/*.cases.ts`]
-      : ['cautions', 'refusals', 'compute', 'definition'].map((file) => `calculators/${area}/${file}.ts`);
+      : ['cautions', 'refusals', 'compute', 'drawnYear', 'definition'].map((file) => `calculators/${area}/${file}.ts`);
 
 const run = (command: string, args: readonly string[], env: Readonly<Record<string, string>> = {}): number =>
   spawnSync(command, args, { cwd: root, stdio: 'inherit', env: { ...process.env, ...env } }).status ?? 1;

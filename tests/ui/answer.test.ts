@@ -4,7 +4,8 @@ import stormRunoff from '../../calculators/catalog/storm-runoff/definition.ts';
 import type { Calculator, Outcome } from '../../calculators/kit/define.ts';
 import type { NumberQuantity } from '../../calculators/kit/quantities.ts';
 import { startTexts } from '../../calculators/kit/state.ts';
-import { figureAlone, figureBetween, rangeBetween } from '../../calculators/ui/Answer.tsx';
+import { figureAlone } from '../../calculators/ui/Answer.tsx';
+import { figureBetween, rangeBetween } from '../../calculators/ui/between.ts';
 import { runSide } from '../../calculators/ui/sides.ts';
 
 /** A calculator with one result, for the words alone: nothing of the trade is worked out here. */

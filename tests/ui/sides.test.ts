@@ -4,7 +4,8 @@ import restAndMoves from '../../calculators/catalog/rest-and-moves/definition.ts
 import storm from '../../calculators/catalog/storm-runoff/definition.ts';
 import { fromLink } from '../../calculators/kit/openLink.ts';
 import { startTexts } from '../../calculators/kit/state.ts';
-import { runSide, sideTitles } from '../../calculators/ui/sides.ts';
+import { runSide } from '../../calculators/ui/sides.ts';
+import { sideTitles } from '../../calculators/ui/sideTitles.ts';
 
 afterEach(() => {
   vi.restoreAllMocks();

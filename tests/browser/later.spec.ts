@@ -1,0 +1,154 @@
+// What a live form has not fetched yet: its picture, all results, what compares, what draws tables.
+import { expect, type Page, test } from '@playwright/test';
+import { big, compareButton, field, openForm, stamp } from './forms.ts';
+
+test.use({ serviceWorkers: 'block', viewport: { width: 390, height: 844 }, permissions: ['clipboard-read', 'clipboard-write'] });
+
+const slug = 'storm-runoff';
+const below = (page: Page) => page.locator('.below');
+const rain = (page: Page) => field(page, `${slug}-rainIn`);
+const results = /\/later\.[^/]*$/;
+const tables = /\/tables\.[^/]*$/;
+
+/** Keeps scripts of that name back until they are let go. */
+async function hold(page: Page, name: RegExp): Promise<{ readonly asked: () => number; readonly letGo: () => void }> {
+  let [asked, letGo] = [0, () => {}];
+  const gone = new Promise<void>((done) => {
+    letGo = done;
+  });
+  await page.route(name, async (route) => {
+    asked += 1;
+    await gone;
+    await route.continue();
+  });
+  return { asked: () => asked, letGo };
+}
+
+test('a tap on what has not come yet is done when it comes', async ({ page }) => {
+  const held = await hold(page, results);
+  await openForm(page, slug);
+  await expect.poll(held.asked).toBe(1);
+  await page.getByRole('button', { name: 'Copy note' }).click();
+  await expect(below(page).locator('.told')).toHaveText('');
+  held.letGo();
+  await expect(below(page).locator('.told')).toHaveText('Note copied.');
+  expect(await page.evaluate(() => navigator.clipboard.readText())).toContain('Of 3 in of rain');
+});
+
+test('a tap on what never comes is told within seconds that it waits, and is not lost', async ({ page }) => {
+  const held = await hold(page, results);
+  await openForm(page, slug);
+  await expect.poll(held.asked).toBe(1);
+  await page.getByRole('button', { name: 'Copy note' }).click();
+  await expect(below(page).getByRole('status')).toHaveText('Still loading. “Copy note” is done when the rest of this page has come.', {
+    timeout: 3000,
+  });
+  // The form goes on answering meanwhile.
+  const before = await big(page).textContent();
+  await rain(page).fill('5');
+  await expect(big(page)).not.toHaveText(before ?? '');
+  held.letGo();
+  await expect(below(page).locator('.told')).toHaveText('Note copied.');
+  expect(await page.evaluate(() => navigator.clipboard.readText())).toContain('Of 5 in of rain');
+});
+
+test('nobody sees the built picture under other answers, and the questions stay where they are', async ({ page }) => {
+  const held = await hold(page, results);
+  await openForm(page, slug);
+  const picture = page.locator('.pictured figure').first();
+  await expect(picture).toBeVisible();
+  const said = page.locator('.pictured .note');
+  const before = { words: await said.textContent(), drawn: await picture.textContent() };
+  await rain(page).fill('5');
+  await expect(picture).toBeHidden();
+  await expect(said).toBeHidden();
+  const { y = 0 } = (await rain(page).boundingBox()) ?? {};
+  held.letGo();
+  await expect(picture).toBeVisible();
+  await expect(said).not.toHaveText(before.words ?? '');
+  await expect(picture).not.toHaveText(before.drawn ?? '');
+  expect(Math.abs(((await rain(page).boundingBox())?.y ?? 0) - y)).toBeLessThan(1);
+});
+
+test('another kind of picture comes when it is first shown', async ({ page }) => {
+  const asked: string[] = [];
+  page.on('request', (request) => asked.push(request.url()));
+  await openForm(page, 'rain-on-ground');
+  await expect.poll(() => asked.some((url) => /readLying/.test(url))).toBe(true);
+  await expect(page.locator('.pictured .face')).toBeVisible();
+  expect(asked.filter((url) => /\/Shares\./.test(url))).toHaveLength(0);
+  await field(page, 'rain-on-ground-surface').selectOption('roof');
+  await expect(page.locator('.pictured figure:not(.face)').first()).toBeVisible();
+  await expect(page.locator('.pictured .face')).toHaveCount(0);
+  expect(asked.filter((url) => /\/Shares\./.test(url))).toHaveLength(1);
+});
+
+test('whom to call stays where nothing that follows comes', async ({ page }) => {
+  await page.route(results, (route) => route.abort());
+  await openForm(page, 'feed-or-sell');
+  await expect(below(page).getByRole('status')).toContainText('have not come');
+  await expect(page.locator('.short-help a').first()).toBeVisible();
+  await expect(page.locator('.pictured figure, .pictured .note')).toHaveCount(0);
+});
+
+test('nobody reads the built results under other answers, and nothing jumps when theirs come', async ({ page }) => {
+  const held = await hold(page, results);
+  await openForm(page, slug);
+  const first = below(page).locator('.results-list dd').first();
+  await expect(first).toBeVisible();
+  await rain(page).fill('5');
+  await expect(first).toBeHidden();
+  const figure = (await big(page).locator('.big-figure').textContent()) ?? '';
+  expect(figure).not.toBe('');
+  const { y: before = 0 } = (await below(page).boundingBox()) ?? {};
+  held.letGo();
+  await expect(first).toBeVisible();
+  await expect(first).toContainText(figure);
+  const { y: after = 0 } = (await below(page).boundingBox()) ?? {};
+  expect(Math.abs(after - before)).toBeLessThan(1);
+  await rain(page).fill('4');
+  await expect(first).not.toContainText(figure);
+  await expect(first).toBeVisible();
+});
+
+test('a form that is opened with a link shows no result of the example while its own are on their way', async ({ page }) => {
+  const held = await hold(page, results);
+  await openForm(page, slug, '?rain=6in&cover=own&curve-number=90&v=1');
+  await expect(below(page).locator('.results-list dd').first()).toBeHidden();
+  held.letGo();
+  await expect(below(page).locator('.results-list dd').first()).toHaveText(`${await big(page).locator('.big-figure').textContent()} in`);
+});
+
+test('without them a form goes on answering, and says what is missing', async ({ page }) => {
+  await page.route(results, (route) => route.abort());
+  await openForm(page, slug);
+  await expect(below(page).getByRole('status')).toContainText('have not come');
+  const before = await big(page).textContent();
+  await rain(page).fill('5');
+  await expect(big(page)).not.toHaveText(before ?? '');
+  await expect(page).toHaveURL(/rain=5in/);
+  await expect(below(page).getByRole('status')).toBeVisible();
+  await compareButton(page).click();
+  await expect(page.locator('.notices')).toContainText('What compares two managements has not come.');
+  await expect(stamp(page)).toHaveText('1 of 4 yours; the rest from the example');
+});
+
+test('a group with a table that was opened early keeps its list until its fields come', async ({ page }) => {
+  const held = await hold(page, tables);
+  await openForm(page, 'rest-and-moves');
+  const group = page.locator('details.group', { hasText: 'The stock' });
+  await group.locator('summary').click();
+  await expect(group.locator('.group-list')).toBeVisible();
+  held.letGo();
+  await expect(group.locator('.group-list')).toHaveCount(0);
+  await expect(group.locator('.rows')).toBeVisible();
+});
+
+test('two managements may be asked for before what compares them has come', async ({ page }) => {
+  const held = await hold(page, results);
+  await openForm(page, slug);
+  await compareButton(page).click();
+  await expect(page.locator('.both')).toHaveCount(0);
+  held.letGo();
+  await expect(page.locator('.both').first()).toBeVisible();
+});

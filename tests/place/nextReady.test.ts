@@ -1,0 +1,66 @@
+import { describe, expect, it } from 'vitest';
+import { isoDay } from '../../calculators/units/printQuantity.ts';
+import { dayIn } from '../../src/place/record/days.ts';
+import { nextReady, slowRestDays } from '../../src/place/record/nextReady.ts';
+import { aPlace, withPasture } from './aPlace.ts';
+import { today } from './aRecord.ts';
+import { aHeight, aMove } from './aRow.ts';
+
+// What is expected was worked out by hand on a calendar and with a pencil: common practice.
+
+describe('the next paddock', () => {
+  const place = (more = {}) => withPasture(aPlace({ grazing: { restDays: 40 } }), 'low', { startHeightIn: 8, ...more });
+  const out = (outDay: string) => aMove({ outDay });
+  it('is ready the wanted rest after they went out, with a look three days before', () => {
+    // May 8 and 40 days: June 17, so ready today; from May 20 on June 29.
+    const ready = nextReady(place(), [out('2026-05-08'), aMove({ id: 'm2', paddockId: 'high', outDay: '2026-05-20' })], today);
+    expect(
+      ready.map(({ ground, from, readyDay, lookDay, restedDays }) => [
+        ground.id,
+        from,
+        readyDay && isoDay(readyDay),
+        lookDay && isoDay(lookDay),
+        restedDays,
+      ]),
+    ).toEqual([
+      ['low', 'rest', '2026-06-20', '2026-06-20', 43],
+      ['high', 'rest', '2026-06-29', '2026-06-26', 31],
+    ]);
+  });
+  it('takes the longest rest that guides give for slow growth where the place tells none: 60 days', () => {
+    expect(slowRestDays).toBe(60);
+    const [, low] = nextReady(aPlace(), [out('2026-05-08')], today);
+    expect(low?.readyDay).toBe(dayIn('2026-07-07'));
+  });
+  it('is ready at a height at or above the one to start at, whatever the rest', () => {
+    const ready = nextReady(place(), [out('2026-06-10'), aHeight({ day: '2026-06-18', heightIn: 8 })], today);
+    expect(ready.find(({ ground }) => ground.id === 'low')).toMatchObject({ from: 'height', readyDay: today });
+  });
+  it('is ready by the growth of two heights since they went out: 4 in and 6 in ten days apart, 8 in ten days on', () => {
+    const heights = [aHeight({ day: '2026-06-05', heightIn: 4 }), aHeight({ id: 'h2', day: '2026-06-15', heightIn: 6 })];
+    const [, low] = nextReady(place(), [out('2026-06-01'), ...heights], today);
+    expect(low).toMatchObject({ from: 'heights', readyDay: dayIn('2026-06-25'), lookDay: dayIn('2026-06-22') });
+  });
+  it('is not before rain where it did not grow, and stands last', () => {
+    const heights = [aHeight({ day: '2026-06-05', heightIn: 4 }), aHeight({ id: 'h2', day: '2026-06-15', heightIn: 4 })];
+    const ready = nextReady(place(), [out('2026-06-01'), ...heights], today);
+    expect(ready.map(({ ground, from }) => [ground.id, from])).toEqual([
+      ['high', 'never'],
+      ['low', 'no-growth'],
+    ]);
+    expect(ready[1]?.readyDay).toBeUndefined();
+  });
+  it('goes by no height from before they went out, and by no two on neighboring days', () => {
+    const [, low] = nextReady(place(), [aHeight({ day: '2026-05-05', heightIn: 9 }), out('2026-06-01')], today);
+    expect(low?.from).toBe('rest');
+    const near = [aHeight({ day: '2026-06-14', heightIn: 4 }), aHeight({ id: 'h2', day: '2026-06-15', heightIn: 5 })];
+    expect(nextReady(place(), [out('2026-06-01'), ...near], today)[1]?.from).toBe('rest');
+  });
+  it('is none on which stock stand, and of two that are ready the one that rested longer', () => {
+    const rows = [out('2026-04-02'), aMove({ id: 'm2', paddockId: 'high', inDay: '2026-02-01', outDay: '2026-03-10' })];
+    expect(nextReady(place(), rows, today).map(({ ground }) => ground.id)).toEqual(['high', 'low']);
+    expect(nextReady(place(), [...rows, aMove({ id: 'm3', paddockId: 'high', inDay: '2026-06-10' })], today).map(({ ground }) => ground.id)).toEqual([
+      'low',
+    ]);
+  });
+});

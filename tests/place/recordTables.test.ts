@@ -1,0 +1,131 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { MoveRow, Row } from '../../src/place/model/row.ts';
+import { bringMoves, bringRain, type RowBody } from '../../src/place/record/bringLines.ts';
+import { guarded, movesCsv, rainCsv, readMoves, readRain, unguarded } from '../../src/place/record/csv.ts';
+import { rowsOf } from '../../src/place/record/days.ts';
+import { staysOf } from '../../src/place/record/stays.ts';
+import { aPlace } from './aPlace.ts';
+import { counting } from './aRecord.ts';
+import { aHay, aMove, aRain } from './aRow.ts';
+
+// What is expected was worked out by hand on a calendar and with a pencil: common practice.
+
+describe('tables out and in', () => {
+  const bringing = (rows: readonly Row[], place = aPlace()) => ({
+    place,
+    rows,
+    lbPerDayOf: () => 30,
+    sayMove: ({ inDay, outDay }: RowBody & { readonly is: 'move' }, name: string) => `${name}, ${inDay} to ${outDay ?? 'now'}`,
+    sayRain: ({ day, amountIn }: { readonly day: string; readonly amountIn: number }) => `${day}: ${amountIn}`,
+  });
+  const linesIn = <T>(read: readonly T[] | { readonly problem: string }): readonly T[] => {
+    if ('problem' in read) throw new RangeError(read.problem);
+    return read;
+  };
+  const two: readonly Row[] = [
+    aMove({ outDay: '2026-05-08', heightInIn: 9, heightOutIn: 4, word: 'left the fescue, "tall"', paddockName: 'Low bench' }),
+    aMove({
+      id: 'm2',
+      paddockId: 'high',
+      paddockName: 'High bench',
+      inDay: '2026-05-08',
+      stock: [
+        { kind: 'cow', countHead: 45, weightLb: 1250, lbPerDay: 31.25 },
+        { kind: 'bull', countHead: 2, weightLb: 1900, lbPerDay: 38 },
+      ],
+    }),
+  ];
+  it('have a line a kind, under a head that names the columns', () => {
+    expect(movesCsv(staysOf(aPlace(), two, counting))).toBe(
+      [
+        'paddock,acres,herd,in,out,kind,head,weight_lb,height_in,height_out,hay_lb,word,lb_day',
+        'Low bench,85,1,2026-05-01,2026-05-08,cow,45,1250,9,4,,"left the fescue, ""tall""",30',
+        'High bench,120,1,2026-05-08,,cow,45,1250,,,,,31.25',
+        'High bench,,1,2026-05-08,,bull,2,1900,,,,,38',
+      ].join('\n'),
+    );
+    expect(rainCsv(rowsOf([aRain(), aRain({ id: 'r2', day: '2026-05-06', days: 2, amountIn: 0, isTrace: true })], 'rain'))).toBe(
+      'day,rain_in,days\n2026-05-04,0.5,1\n2026-05-06,T,2',
+    );
+  });
+  it('come in again as the same moves and readings', () => {
+    const moves = bringMoves(bringing([]), linesIn(readMoves(movesCsv(staysOf(aPlace(), two, counting)))));
+    expect(moves.map(({ is, lines }) => [is, lines])).toEqual([
+      ['new', [2]],
+      ['new', [3, 4]],
+    ]);
+    const body = ({ id, rev, past, changedBy, changedAt, v, placeId, ...rest }: MoveRow) => rest;
+    expect(moves.flatMap(({ adds }) => adds)).toEqual(rowsOf(two, 'move').map(body));
+    const rain = rowsOf([aRain(), aRain({ id: 'r2', day: '2026-05-06', days: 2, amountIn: 0, isTrace: true })], 'rain');
+    expect(bringRain(bringing([]), linesIn(readRain(rainCsv(rain)))).flatMap(({ adds }) => adds)).toEqual([
+      { is: 'rain', day: '2026-05-04', days: 1, amountIn: 0.5 },
+      { is: 'rain', day: '2026-05-06', days: 2, amountIn: 0, isTrace: true },
+    ]);
+  });
+  it('that came from here change nothing here', () => {
+    const rows = [...two, aRain(), aHay()];
+    expect(bringMoves(bringing(rows), linesIn(readMoves(movesCsv(staysOf(aPlace(), rows, counting))))).map(({ is }) => is)).toEqual(['same', 'same']);
+    expect(bringRain(bringing(rows), linesIn(readRain(rainCsv(rowsOf(rows, 'rain'))))).map(({ is }) => is)).toEqual(['same']);
+  });
+  it('tell what they would change, and take nothing away that they leave empty', () => {
+    const [first] = bringMoves(bringing(two), linesIn(readMoves('paddock,in,out\nlow bench,5/1/2026,5/9/2026\n')));
+    expect(first).toMatchObject({ is: 'changed', changes: { after: { id: 'm1', outDay: '2026-05-09', heightInIn: 9, stock: [{ countHead: 45 }] } } });
+  });
+  it('bring hay as pounds that are dry, once', () => {
+    const text = 'paddock,in,out,hay_lb\nLow bench,2026-05-01,2026-05-08,900\n';
+    const [first] = bringMoves(bringing([]), linesIn(readMoves(text)));
+    expect(first?.adds[1]).toEqual({ is: 'hay', paddockId: 'low', day: '2026-05-01', baleCount: 1, baleLb: 900, moisturePercent: 0 });
+    expect(bringMoves(bringing([aMove({ outDay: '2026-05-08' }), aHay()]), linesIn(readMoves(text)))[0]?.adds).toEqual([]);
+  });
+  it.each([
+    ['Lower bench,2026-05-01,,cow,5', 'Your place has no paddock “Lower bench”. Add it under Ground, or mend the name.'],
+    [',2026-05-01,,cow,5', '“paddock” is empty. Write its name as your place has it.'],
+    ['Low bench,,,cow,5', '“in” is empty. Write the day, such as 2026-05-01.'],
+    ['Low bench,2026-02-30,,cow,5', '“in” is “2026-02-30”. Write a day such as 2026-05-01.'],
+    ['Low bench,2026-05-08,2026-05-01,cow,5', '“out” is May 1, 2026, before “in”, May 8, 2026.'],
+    ['Low bench,2026-05-01,,llama,5', '“kind” is “llama”. Write one of cow, heifer, bull, stocker, calf, ewe, lamb, doe, horse.'],
+    ['Low bench,2026-05-01,,cow,', '“head” is empty. Write how many there were.'],
+    ['Low bench,2026-05-01,,cow,five', '“head” is “five”. Write a number.'],
+    ['Low bench,2026-05-01,,cow,4.5', '“head” is 4.5. Write a whole number from 0 to 10,000,000.'],
+  ])('say what is wrong in “%s”, and bring nothing of it', (line, say) => {
+    const [found] = bringMoves(bringing([]), linesIn(readMoves(`paddock,in,out,kind,head\n${line}\n`)));
+    expect(found).toEqual({ lines: [2], is: 'wrong', say, adds: [] });
+  });
+  it('say which columns are missing, and of rain what is wrong in a line', () => {
+    expect(readMoves('a,b\n1,2')).toEqual({ problem: 'The first line must name the columns. “paddock”, “in” is missing.' });
+    const read = linesIn(readRain('day,rain_in\n2026-05-04,\n2026-05-05,0.2\n2026-05-05,0.3'));
+    expect(bringRain(bringing([]), read).map(({ is, say }) => [is, say])).toEqual([
+      ['wrong', '“rain_in” is empty. Write 0 where it was dry, or leave the line out where nobody read.'],
+      ['new', '2026-05-05: 0.2'],
+      ['wrong', '2026-05-05 stands in this table twice. Leave one line of it.'],
+    ]);
+  });
+  it('refuse two lines of one move that do not agree', () => {
+    const [found] = bringMoves(
+      bringing([]),
+      linesIn(readMoves('paddock,in,out\nLow bench,2026-05-01,2026-05-08\nLow bench,2026-05-01,2026-05-09\n')),
+    );
+    expect(found).toMatchObject({ is: 'wrong', lines: [2, 3] });
+  });
+  it('put an apostrophe before what a spreadsheet would take for a formula, and take it off again', () => {
+    expect(['=1+1', '+1', '-1', '@a', 'a=b', "'=x", ''].map(guarded)).toEqual(["'=1+1", "'+1", "'-1", "'@a", 'a=b', "''=x", '']);
+    fc.assert(fc.property(fc.string(), (text) => unguarded(guarded(text)) === text && !/^[=+\-@\t\r]/.test(guarded(text))));
+    const out = movesCsv(staysOf(aPlace(), [aMove({ word: '=HYPERLINK("x")', outDay: '2026-05-02' })], counting));
+    expect(out).toContain(`"'=HYPERLINK(""x"")"`);
+    expect(linesIn(readMoves(out))[0]?.read?.word).toBe('=HYPERLINK("x")');
+  });
+  it('hold any word, name and number through out and in', () => {
+    const words = fc.string({ minLength: 1, maxLength: 40 }).filter((text) => text.trim() === text && !text.includes('\r'));
+    fc.assert(
+      fc.property(words, fc.integer({ min: 0, max: 9999 }), fc.integer({ min: 0, max: 400 }), (word, countHead, halves) => {
+        const row = aMove({ word, outDay: '2026-05-02', heightInIn: halves / 2, stock: [{ kind: 'ewe', countHead }], paddockName: 'Low bench' });
+        const [found] = bringMoves(
+          { ...bringing([row]), lbPerDayOf: () => undefined },
+          linesIn(readMoves(movesCsv(staysOf(aPlace(), [row], counting)))),
+        );
+        expect(found?.is).toBe('same');
+      }),
+    );
+  });
+});
