@@ -5,8 +5,9 @@ import { expect, type Locator, type Page, type Request, test } from '@playwright
 import ical from 'ical.js';
 import { addressOf, dist, filesOf, textOf } from '../site/builtSite.ts';
 import { big, compare, field, figure, openGroups, ready, toMetric } from './forms.ts';
+import { long } from './walked.ts';
 
-const pages = filesOf(dist, /^calculators\/.+\/index\.html$/).map(addressOf);
+const slugs = filesOf(dist, /^calculators\/[^/]+\/index\.html$/).map((file) => addressOf(file).split('/')[2] ?? '');
 const storm = '/calculators/storm-runoff/';
 const rainOf = (page: Page | Locator) => page.locator('#storm-runoff-rainIn');
 
@@ -274,44 +275,50 @@ const follows = /\/(?:later|Shares|Spans|Bars|Lines|Strip|read[A-Z][a-z]+)\.[^/]
 /** When the form was live, by the page's own clock: on a busy machine the page fetches what comes later before this process hears of it. */
 const readyAt = (page: Page): Promise<number> => page.evaluate(() => Number(document.documentElement.dataset['readyAt']));
 
-test('a whole calculator weighs what was measured, not more', async ({ page }) => {
-  await page.addInitScript(() =>
-    new MutationObserver((_, watcher) => {
-      if (!document.querySelector('[data-calculator][data-ready]')) return;
-      watcher.disconnect();
-      document.documentElement.dataset['readyAt'] = String(performance.timeOrigin + performance.now());
-    }).observe(document, { subtree: true, childList: true, attributeFilter: ['data-ready'] }),
-  );
-  for (const address of pages.filter((each) => /^\/calculators\/[^/]+\/$/.test(each))) {
-    const asked: Request[] = [];
-    // What the page before fetches a little later is no part of this one.
-    await page.goto('about:blank');
-    page.on('request', (request) => asked.push(request));
-    await page.goto(address);
-    await page.locator('[data-calculator][data-ready]').waitFor();
-    const until = await readyAt(page);
-    expect(until).toBeGreaterThan(0);
-    await Promise.all(asked.map((request) => request.response()));
-    const pathOf = (request: Request): string => new URL(request.url()).pathname;
-    const early = new Set(
-      asked
-        .filter((request) => request.timing().startTime <= until)
-        .map(pathOf)
-        .filter(isScript),
+/** The lightest, one with a herd, the heaviest of the short ones, and the season: weighed in every test run, all of them before a release. */
+const oftenWeighed = ['rain-demonstration', 'days-of-grass', 'decision-dates', 'season'];
+for (const [which, weighed, details] of [
+  ['some calculators weigh', oftenWeighed, {}],
+  ['every calculator weighs', slugs, long],
+] as const)
+  test(`${which} what was measured, not more`, details, async ({ page }) => {
+    await page.addInitScript(() =>
+      new MutationObserver((_, watcher) => {
+        if (!document.querySelector('[data-calculator][data-ready]')) return;
+        watcher.disconnect();
+        document.documentElement.dataset['readyAt'] = String(performance.timeOrigin + performance.now());
+      }).observe(document, { subtree: true, childList: true, attributeFilter: ['data-ready'] }),
     );
-    // Half a second behind them.
-    await expect.poll(() => asked.some((request) => /startCarrying/.test(request.url()))).toBe(true);
-    const behind = asked.map(pathOf).filter((path) => follows.test(path));
-    expect(behind.length, address).toBeGreaterThan(0);
-    // Where other answers stand than were built, what follows is asked for within a millisecond or two of the answer, which no clock tells apart.
-    const brought = closureOf(behind);
-    const live = closureOf([...early].filter((path) => !brought.has(path)));
-    const [slug = ''] = address.split('/').slice(2);
-    const weighs = [bytesOf(live), bytesOf(new Set([...live, ...brought]))] as const;
-    for (const [which, sum] of weighs.entries())
-      expect
-        .soft(sum, `${address} ${['live', 'with all'][which]}: ${[...live, ...behind].join(' ')}`)
-        .toBeLessThanOrEqual(mostBytes[slug]?.[which] ?? 0);
-    page.removeAllListeners('request');
-  }
-});
+    for (const slug of weighed) {
+      const address = `/calculators/${slug}/`;
+      const asked: Request[] = [];
+      // What the page before fetches a little later is no part of this one.
+      await page.goto('about:blank');
+      page.on('request', (request) => asked.push(request));
+      await page.goto(address);
+      await page.locator('[data-calculator][data-ready]').waitFor();
+      const until = await readyAt(page);
+      expect(until).toBeGreaterThan(0);
+      await Promise.all(asked.map((request) => request.response()));
+      const pathOf = (request: Request): string => new URL(request.url()).pathname;
+      const early = new Set(
+        asked
+          .filter((request) => request.timing().startTime <= until)
+          .map(pathOf)
+          .filter(isScript),
+      );
+      // Half a second behind them.
+      await expect.poll(() => asked.some((request) => /startCarrying/.test(request.url()))).toBe(true);
+      const behind = asked.map(pathOf).filter((path) => follows.test(path));
+      expect(behind.length, address).toBeGreaterThan(0);
+      // Where other answers stand than were built, what follows is asked for within a millisecond or two of the answer, which no clock tells apart.
+      const brought = closureOf(behind);
+      const live = closureOf([...early].filter((path) => !brought.has(path)));
+      const weighs = [bytesOf(live), bytesOf(new Set([...live, ...brought]))] as const;
+      for (const [which, sum] of weighs.entries())
+        expect
+          .soft(sum, `${address} ${['live', 'with all'][which]}: ${[...live, ...behind].join(' ')}`)
+          .toBeLessThanOrEqual(mostBytes[slug]?.[which] ?? 0);
+      page.removeAllListeners('request');
+    }
+  });

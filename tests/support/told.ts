@@ -105,12 +105,13 @@ export function turnedBy(calculator: Calculator): Readonly<Record<string, Turned
 }
 /** Three options of a long list are enough here. */
 const mostOptions = 3;
-const mostPairs = 120;
+/** Of one that runs long, thirty years of days each. */
+const [mostPairs, mostLongPairs] = [120, 40];
 /** Two other answers at a time. */
 export function pairsBy(calculator: Calculator): Counts {
   const turns = [...Map.groupBy(turnsOf(calculator.inputs), ({ key }) => key).values()].flatMap((list) => list.slice(0, mostOptions));
   const all = turns.flatMap((one, at) => turns.slice(at + 1).flatMap((other) => (one.key === other.key ? [] : [`${one.query}&${other.query}`])));
-  const every = Math.ceil(all.length / mostPairs);
+  const every = Math.ceil(all.length / (calculator.runs === 'long' ? mostLongPairs : mostPairs));
   return countsOf(all.filter((_, at) => at % every === 0).map((query) => runLink(calculator, query)));
 }
 /** The same forms every time, with numbers from end to end of their fields: in how many of them each thing stands. */
