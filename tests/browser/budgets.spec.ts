@@ -50,8 +50,7 @@ for (const [which, step, details] of [
     for (const address of taken(withOne)) {
       const { scripts, all, list } = await download(browser, address);
       expect.soft(scripts, `scripts of ${address}\n${list}`).toBeLessThanOrEqual(4 * kB);
-      // 40 kB were asked; two of the longest weigh up to 40.5.
-      expect.soft(all, `all of ${address}\n${list}`).toBeLessThanOrEqual(40.5 * kB);
+      expect.soft(all, `all of ${address}\n${list}`).toBeLessThanOrEqual(40 * kB);
     }
   });
 }
