@@ -23,6 +23,8 @@ export interface BelowProps extends PicturesProps {
 export function Below({ link, address, leadAddress, onPrint, onKeep, headingOf, ...pictured }: BelowProps) {
   const { told, calculator } = pictured;
   const { outcome, other, system, titles, form } = told;
+  // What is live around them redraws no pictures.
+  const more = useMemo(() => calculator.morePictures.length > 0 && <Pictures {...pictured} places={[1]} />, [told]);
   return useMemo(() => {
     if (!outcome) return null;
     const sides = { calculator, outcome, other, titles, system };
@@ -34,7 +36,7 @@ export function Below({ link, address, leadAddress, onPrint, onKeep, headingOf, 
           <Conventions calculator={calculator} system={system} texts={form.this} outcome={outcome} />
         </section>
         {outcome.leads && leadAddress && <Leads leads={outcome.leads} addressOf={leadAddress} />}
-        {calculator.morePictures.length > 0 && <Pictures {...pictured} places={[1]} />}
+        {more}
         <RowsResults {...sides} />
         <section class="take">
           <h2>Take it with you</h2>

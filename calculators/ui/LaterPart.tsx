@@ -1,7 +1,7 @@
 import type { RefObject } from 'preact';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Calculator, Outcome } from '../kit/define.ts';
-import { picturesOf } from '../kit/pictures.ts';
+import { type PlainPicture, picturesOf } from '../kit/pictures.ts';
 import type { Form } from '../kit/state.ts';
 import type { UnitSystem } from '../units/units.ts';
 import type { DrawPicture } from './pictures/loadPicture.tsx';
@@ -24,9 +24,16 @@ export interface Told {
 const plotInsetPx = 30;
 /** While paper is printed the page has next to no width. */
 const leastPx = 120;
+/** Pixels that a picture of this kind gets in a box so wide. */
+export const drawnPx = (kind: PlainPicture['kind'], boxPx: number): number => (kind === 'face' ? boxPx : boxPx - plotInsetPx);
+/** How wide the box of pictures in here is, where one was built and shows. */
+export function boxPxIn(root: HTMLElement): number | undefined {
+  const widthPx = root.querySelector('.picture-box')?.clientWidth ?? 0;
+  return widthPx >= leastPx ? widthPx : undefined;
+}
 /** The width that a picture gets, once the page knows it. */
-function useWidth(box: RefObject<HTMLElement>): number | undefined {
-  const [width, setWidth] = useState<number | undefined>(undefined);
+function useWidth(box: RefObject<HTMLElement>, known: number | undefined): number | undefined {
+  const [width, setWidth] = useState(known);
   useEffect(() => {
     if (!box.current) return undefined;
     const watch = new ResizeObserver(() => {
@@ -44,11 +51,20 @@ export interface PicturesProps {
   readonly calculator: Calculator;
   readonly id: string;
   readonly Picture: DrawPicture | undefined;
+  /** How wide its box is, where that is known before it is drawn; else it is drawn once more. */
+  readonly boxPx?: number | undefined;
 }
 /** The first picture under the answer, the others under all results. */
-export function Pictures({ told, calculator, id, Picture, places }: PicturesProps & { readonly places: readonly [from: number, to?: number] }) {
+export function Pictures({
+  told,
+  calculator,
+  id,
+  Picture,
+  boxPx,
+  places,
+}: PicturesProps & { readonly places: readonly [from: number, to?: number] }) {
   const box = useRef<HTMLDivElement>(null);
-  const widthPx = useWidth(box);
+  const widthPx = useWidth(box, boxPx);
   const { outcome, other, system, titles, differing } = told;
   return (
     <div class="picture-box" ref={box}>
@@ -66,7 +82,7 @@ export function Pictures({ told, calculator, id, Picture, places }: PicturesProp
               other={other}
               titles={[titles[0] === 'This' ? differing[0] : titles[0], titles[1] === 'That' ? differing[1] : titles[1]]}
               id={`${id}-picture${places[0] + place || ''}`}
-              {...(widthPx === undefined ? {} : { widthPx: picture.kind === 'face' ? widthPx : widthPx - plotInsetPx })}
+              {...(widthPx === undefined ? {} : { widthPx: drawnPx(picture.kind, widthPx) })}
             />
           ))}
     </div>

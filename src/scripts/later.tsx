@@ -1,11 +1,12 @@
 // What a form does without for its first moment: its picture, all its results, the working, paper, what is carried on. Fetched once the form is live; in a guide with it.
 import { hydrate, render } from 'preact';
 import type { Calculator } from '../../calculators/kit/define.ts';
-import { picturesOf } from '../../calculators/kit/pictures.ts';
+import { type PlainPicture, picturesOf } from '../../calculators/kit/pictures.ts';
 import { Below, type BelowProps } from '../../calculators/ui/Below.tsx';
 import type { Change, Reach } from '../../calculators/ui/formProps.ts';
-import { LaterPart, type Told } from '../../calculators/ui/LaterPart.tsx';
+import { boxPxIn, drawnPx, LaterPart, type Told } from '../../calculators/ui/LaterPart.tsx';
 import { type DrawPicture, loadPictures } from '../../calculators/ui/pictures/loadPicture.tsx';
+import { usualWidthPx } from '../../calculators/ui/pictures/readings.ts';
 import type { AtPlace } from '../place/form/types.ts';
 import { pageAt } from '../site/folder.ts';
 import { startPrint } from './print.ts';
@@ -46,6 +47,12 @@ export async function bringLater(calculator: Calculator, answers: Readonly<Recor
   return (form) => startLater(form, Picture);
 }
 
+/** Takes out pictures that were built for a box of another width: each is drawn once, at the width it gets. */
+function emptyUnfit(root: HTMLElement, pictures: readonly PlainPicture[], boxPx: number | undefined): void {
+  if (boxPx !== undefined && pictures.some(({ kind }) => drawnPx(kind, boxPx) !== usualWidthPx))
+    root.querySelector('.picture-box')?.replaceChildren();
+}
+
 function startLater({ box, boxes, id, calculator, page, ownsAddress, at, reach, built, now }: LiveForm, Picture: DrawPicture): Following {
   // At the office's own copy, where it has named one. A page on a disk has no address that leads anywhere else, unless its folder was told where it is published.
   const { dataset } = document.documentElement;
@@ -65,20 +72,26 @@ function startLater({ box, boxes, id, calculator, page, ownsAddress, at, reach, 
       await keepHere(as, { host, box, id, calculator, change: reach.now() });
     },
   };
-  const pictured = (told: Told) => <LaterPart told={told} calculator={calculator} id={id} Picture={Picture} />;
-  const results = (change: Change) => ({ told: change, link: change.link, calculator, id, Picture });
+  const [firstPx, morePx] = [boxPxIn(boxes.pictured), boxPxIn(boxes.below)];
+  const pictured = (told: Told) => <LaterPart told={told} calculator={calculator} id={id} Picture={Picture} boxPx={firstPx} />;
+  const results = (change: Change) => ({ told: change, link: change.link, calculator, id, Picture, boxPx: morePx });
   const show = (told: Told) => render(pictured(told), boxes.pictured);
   const follow = (change: Change) => {
     toWorking(change);
     paper?.follow(change);
     render(<Below {...results(change)} {...live} />, boxes.below);
   };
-  // The first rendering of what was built must equal it. Of other answers it is drawn anew.
+  // The first rendering of what was built must equal it, but for pictures that are of another width here. Of other answers it is drawn anew.
   if (ownsAddress && now.outcome === built.outcome) {
-    hydrate(pictured(built), boxes.pictured);
-    hydrate(<Below {...results(built)} />, boxes.below);
-  } else for (const each of Object.values(boxes)) each.replaceChildren();
-  show(now);
+    const [first, ...more] = picturesOf(calculator, now.outcome?.values ?? {});
+    emptyUnfit(boxes.pictured, first ? [first] : [], firstPx);
+    emptyUnfit(boxes.below, more, morePx);
+    hydrate(pictured(now), boxes.pictured);
+    hydrate(<Below {...results(now)} />, boxes.below);
+  } else {
+    for (const each of Object.values(boxes)) each.replaceChildren();
+    show(now);
+  }
   follow(now);
   /** Undo and what else is carried on comes once the page is quiet. */
   if (ownsAddress)

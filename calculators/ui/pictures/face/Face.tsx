@@ -2,7 +2,7 @@ import { Fragment } from 'preact';
 import type { Face as FacePicture } from '../../../kit/pictures.ts';
 import { convert, type UnitSystem } from '../../../units/units.ts';
 import { between } from '../noise.ts';
-import { type PictureProps, type Side, sidesOf, tenth } from '../readings.ts';
+import { type PictureProps, type Side, sidesOf, tenth, usualWidthPx } from '../readings.ts';
 import { SideTitles } from '../SideTitles.tsx';
 import { drawGround } from './drawGround.tsx';
 import { type Anchor, type Label, layLabels, type Room, type Wanted } from './labels.ts';
@@ -46,7 +46,7 @@ const Texts = ({ labels }: { readonly labels: readonly Label[] }) => (
 
 /** A cut through the ground, drawn at the width that it gets. Two managements are two faces of one cut, to one scale, with the tape between them. */
 function AnyFace(props: PictureProps<FacePicture> & { readonly read: ReadFace }) {
-  const { picture, calculator, outcome, other, titles, system, id, read, heights, widthPx = 376 } = props;
+  const { picture, calculator, outcome, other, titles, system, id, read, heights, widthPx = usualWidthPx } = props;
   const sides = sidesOf({ outcome, other, titles });
   const readings = sides.flatMap((side) => read({ picture, calculator, outcome: side.outcome, system }, sides.length > 1));
   const [first] = readings;
