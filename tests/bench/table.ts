@@ -17,7 +17,7 @@ const tables = [
 
 const { scripts }: { readonly scripts: Readonly<Record<string, string>> } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'));
 const [, ...words] = (scripts.calc ?? '').split(' ');
-const tellsMost = 'data:text/javascript,process.on("exit",()=>process.stderr.write(`\\n${process.resourceUsage().maxRSS}`))';
+const tellsMost = 'data:text/javascript,process.on("exit",()=>process.stderr.write("\\n"+process.resourceUsage().maxRSS))';
 
 const folder = mkdtempSync(join(tmpdir(), 'table-'));
 function mostMB(slug: string, lines: readonly string[]): number {
