@@ -149,6 +149,13 @@ export interface Gaps<C extends string = string> {
   readonly above: number;
   readonly says: string;
 }
+/** Rows at which the column `of` holds the word `is` bear a mark on the first curve. `says` stands under the picture where there is one. */
+export interface RowMark<C extends string = string> {
+  readonly of: C;
+  readonly is: string;
+  readonly as: 'wedge' | 'cross';
+  readonly says: string;
+}
 /** Curves over a common axis: the first, which two managements are compared by, then others to read it against. */
 export interface Lines<K extends string = string, C extends string = string, N extends string = string> extends Where {
   readonly kind: 'lines';
@@ -161,6 +168,7 @@ export interface Lines<K extends string = string, C extends string = string, N e
   readonly you?: { readonly at: N; readonly value: N };
   /** A place on the common axis that has a name of its own, in the unit of the axis. Left out where it does not lie inside, or where two sides do not share it. */
   readonly mark?: SpanMark<N>;
+  readonly rowMarks?: readonly RowMark<C>[];
 }
 /** Lanes over one span of days, and the ground on any of them: the reader moves along it. */
 export interface Strip<K extends string = string, C extends string = string, N extends string = string> extends Where {

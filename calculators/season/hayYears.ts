@@ -8,20 +8,23 @@ export interface Periods {
   readonly count: number;
   /** Periods that are there from their first day to the day before the next. */
   readonly whole: readonly number[];
+  /** On which day of the record each of these begins. */
+  readonly firstDays: readonly number[];
 }
 
 /** Sorts days into years from one date to the next. A hay year runs from turn-out to turn-out, so that no winter is cut in two. */
 export function yearsFrom({ monthDay }: Pick<Calendar, 'monthDay'>, start: MonthDay): Periods {
   const period = new Int32Array(monthDay.length);
-  let last = 0;
+  const begins: number[] = [];
   monthDay.forEach((day, at) => {
-    if (day === start) last += 1;
-    period[at] = last;
+    if (day === start) begins.push(at);
+    period[at] = begins.length;
   });
+  const last = begins.length;
   // The last one is whole only if the record ends on the eve of the next; a record may also begin on the very day.
   const isLastWhole = last > 0 && dayAfter(needThere('yearsFrom', 'last day', monthDay.at(-1))) === start;
-  const wholeCount = isLastWhole ? last : last - 1;
-  return { period, count: last + 1, whole: Array.from({ length: Math.max(0, wholeCount) }, (_, index) => index + 1) };
+  const firstDays = begins.slice(0, Math.max(0, isLastWhole ? last : last - 1));
+  return { period, count: last + 1, whole: firstDays.map((_, index) => index + 1), firstDays };
 }
 
 /** Days without a reading of rain past which a hay year is not counted. */

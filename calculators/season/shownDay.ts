@@ -78,7 +78,7 @@ export function paddockDay(outcome: Outcome, sky: Sky, day: number, paddock: num
 export function stripOf(outcome: Outcome, { sky, weather }: { readonly sky: Sky; readonly weather: Weather }, year: number, spanDays: number) {
   const { periods, plan } = outcome;
   const wanted = needThere('stripOf', `hay year ${year}`, periods.whole[year]);
-  const first = periods.period.indexOf(wanted);
+  const first = needThere('stripOf', `hay year ${year}`, periods.firstDays[year]);
   const last = periods.period.lastIndexOf(wanted);
   const { paddocks } = plan.side;
   const grazed = paddocks.flatMap(({ isMeadow }, index) => (isMeadow ? [] : [index]));

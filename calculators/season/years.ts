@@ -62,10 +62,6 @@ export const ofPeriod = ({ memory }: Outcome, period: number, field: number): nu
 export function hayYearsOf(outcome: Outcome, weather: Weather): readonly HayYear[] {
   const { plan, periods, memory } = outcome;
   const dry = daysWithoutRain(weather, periods);
-  const firstDay = new Map<number, number>();
-  periods.period.forEach((period, at) => {
-    if (!firstDay.has(period)) firstDay.set(period, at);
-  });
   return periods.whole.map((period, index): HayYear => {
     const side = (field: number): number => ofPeriod(outcome, period, field);
     const ground = (field: number): number => overGrazed(outcome, period, field);
@@ -76,7 +72,7 @@ export function hayYearsOf(outcome: Outcome, weather: Weather): readonly HayYear
       stubbleBrokenDays += numberAt(memory.sums, (period * plan.paddocks + paddock) * SUM.width + SUM.stubbleBroken);
     }
     return {
-      year: wholeAt(weather.year, needThere('hayYearsOf', `first day of ${period}`, firstDay.get(period))),
+      year: wholeAt(weather.year, needThere('hayYearsOf', `first day of ${period}`, periods.firstDays[index])),
       daysWithoutRain: withoutRain,
       isCounted: withoutRain <= mostDaysWithoutRain,
       remembersStart: index < rememberingYears,

@@ -1,6 +1,5 @@
 import { beforeAll, describe, expect, it, vi } from 'vitest';
 import { failing } from '../../calculators/math/checks.ts';
-import { onlyThis } from '../../calculators/season/compared.ts';
 import { fittedRate, median, ungrazedYears } from '../../calculators/season/fit.ts';
 import { numberAt, SUM, TRACE } from '../../calculators/season/flat.ts';
 import { runKernel } from '../../calculators/season/kernel.ts';
@@ -170,29 +169,5 @@ describe('what a year owes to others', () => {
     const whole = needs(yearsWith(manyPaddocks));
     expect(short.length).toBeGreaterThan(15);
     expect(short.filter(({ year, needTons }) => needTons !== whole.get(year))).toEqual([]);
-  });
-});
-
-describe('nothing but this changed', () => {
-  it('takes one thing of the second side, and nothing where the two are alike', () => {
-    const first = sideOf(rates, fewPaddocks);
-    const second = sideOf(rates, {
-      ...manyPaddocks,
-      stockFactor: 0.8,
-      soil: { rootsIn: 30 },
-      management: { ...manyPaddocks.management, feedingLossShare: 0.05 },
-    });
-    for (const channel of ['stocking', 'rest', 'stubble', 'runoff', 'roots', 'hay-losses', 'feeding-place', 'dates'] as const) {
-      expect(onlyThis(first, structuredClone(first), channel)).toEqual(first);
-    }
-    expect(onlyThis(first, second, 'stocking')).toEqual({ ...first, stock: second.stock });
-    expect(onlyThis(first, second, 'rest').paddocks).toHaveLength(13);
-    expect(onlyThis(first, second, 'rest').paddocks[0]?.availableMm).toBe(first.paddocks[0]?.availableMm);
-    expect(onlyThis(first, second, 'roots').paddocks[0]?.availableMm).toBe(second.paddocks[0]?.availableMm);
-    const need = (side: typeof first): number => median(hayYearsOf(run(sky, side), weather).map(({ needTons }) => needTons));
-    const usual = need(first);
-    // Fewer stock and less waste mean less hay; that is what the lines are for.
-    expect(need(onlyThis(first, second, 'stocking'))).toBeLessThan(usual - 20);
-    expect(need(onlyThis(first, second, 'hay-losses'))).toBeLessThan(usual - 10);
   });
 });

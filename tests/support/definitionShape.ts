@@ -203,7 +203,11 @@ function unknownInPicture(calculator: Calculator, picture: PlainPicture): readon
       return beyond([picture.x, picture.y, picture.usual]);
     case 'lines': {
       const yours = picture.you ? [picture.you.at, picture.you.value].filter((name) => !isAt(name)) : [];
-      return [...yours, ...marked(picture.mark), ...beyond([picture.x, ...picture.ys])];
+      const marks = (picture.rowMarks ?? []).flatMap(({ of, is }) => {
+        const column = columns[of];
+        return column?.kind === 'word' && Object.hasOwn(column.words, is) ? [] : [`${of} is ${is}`];
+      });
+      return [...yours, ...marks, ...marked(picture.mark), ...beyond([picture.x, ...picture.ys])];
     }
   }
 }

@@ -5,6 +5,7 @@ import {
   bars,
   crowded,
   draw,
+  firstDay,
   hay,
   lasting,
   lasts,
@@ -167,6 +168,28 @@ describe('curves', () => {
       const [x = Number.NaN, y = Number.NaN] = pair.split(' ').map(Number);
       return [x, y];
     });
+  it('marks rows by a shape where the curve stands at them, on both sides, and says which', () => {
+    const picture = { ...lines, rowMarks: [{ of: 'barn', is: 'short', as: 'wedge', says: 'not enough' }] } as const;
+    const grass = [800, 700, 600, 650];
+    const withBarn = (barns: readonly string[]) =>
+      outcome({
+        season: grass.map((grassLbPerAc, index) => ({ day: firstDay + index * 10, grassLbPerAc, eatenLbPerAc: 0, barn: barns[index] ?? '' })),
+      });
+    const marks = (markup: string, is: string): readonly (readonly [number, number])[] =>
+      [...markup.matchAll(new RegExp(`class="row-mark is-wedge is-${is}" transform="translate\\(([\\d.]+) ([\\d.]+)\\)"`, 'g'))].map((found) => [
+        Number(found[1]),
+        Number(found[2]),
+      ]);
+    const one = withBarn(['enough', 'short', 'enough', 'short']);
+    const markup = draw(picture, one, { other: withBarn(['enough', 'enough', 'short', 'enough']) });
+    const [, second, third, last] = pointsOf(markup, 'this');
+    // The last of each is the key below the picture.
+    expect(marks(markup, 'this')).toEqual([second, last, [0, 0]]);
+    expect(marks(markup, 'that')).toEqual([third, [0, 0]]);
+    expect(markup).toMatch(/aria-label="[^"]*; this: not enough: Mar 12, Apr 1; that: not enough: Mar 22\./);
+    expect(markup).toMatch(/<figcaption[^>]*>.*not enough<\/span><\/figcaption>/);
+    expect(draw(picture, withBarn([]))).not.toContain('figcaption');
+  });
   it('puts the dot at the value of the reader’s own place', () => {
     fc.assert(
       fc.property(fc.integer({ min: 0, max: 20 }), fc.constantFrom(...widthsPx), (days, widthPx) => {

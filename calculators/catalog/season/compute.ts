@@ -138,7 +138,7 @@ export function* computeBySteps(asked: Asked) {
     herdLbPerDay: sumOf(stockLinesOf(asked.stock), ({ lineLbPerDay }) => lineLbPerDay),
     stubbleLbPerAc: management.stubbleLbPerAc,
     years: all.map((year, index) => ({
-      startDay: dayNumber(sky, outcome.periods.period.indexOf(needThere('years', 'period', outcome.periods.whole[index]))),
+      startDay: dayNumber(sky, needThere('years', 'first day', outcome.periods.firstDays[index])),
       yearCount: index + 1,
       needTon: year.needTons / asFedShare,
       haveTon: asked.barnTon,
@@ -168,9 +168,9 @@ function* runFor(asked: Asked, fits: Fits, management: Management) {
     stock: stockOf(asked, management),
     management,
   });
-  const { whole, period } = yearsFrom(sky, management.turnOut);
-  const drawn = Math.min(asked.shownYearCount, whole.length) - 1;
-  const first = period.indexOf(needThere('runFor', 'hay year', whole[drawn]));
+  const { firstDays } = yearsFrom(sky, management.turnOut);
+  const drawn = Math.min(asked.shownYearCount, firstDays.length) - 1;
+  const first = needThere('runFor', 'hay year', firstDays[drawn]);
   const outcome = yield* runBySteps(sky, side, { tracedFrom: Math.max(0, first - 1), tracedDays: 368 });
   return { outcome, drawn };
 }

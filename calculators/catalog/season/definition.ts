@@ -160,7 +160,19 @@ export default defineCalculator({
       },
     },
   },
-  morePictures: [{ kind: 'lines', rows: 'years', x: 'yearCount', ys: ['needTon', 'haveTon'], says: ['hay fed', 'your barn'] }],
+  morePictures: [
+    {
+      kind: 'lines',
+      rows: 'years',
+      x: 'yearCount',
+      ys: ['needTon', 'haveTon'],
+      says: ['hay fed', 'your barn'],
+      rowMarks: [
+        { of: 'enough', is: 'short', as: 'wedge', says: 'years in which the barn was not enough' },
+        { of: 'enough', is: 'not-counted', as: 'cross', says: 'years not counted, for want of rain readings' },
+      ],
+    },
+  ],
   steps,
   // How far each may honestly be off: what people know best swings most.
   swings: [

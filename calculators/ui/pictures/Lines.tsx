@@ -7,6 +7,7 @@ import { convert, type UnitName, type UnitSystem, unitIn, units } from '../../un
 import { dayName, dayTicks, niceTicks } from './axis.ts';
 import { curveOf, type Found, type Point, wordsAlong, wordsAt } from './placeWords.ts';
 import { columnOf, fillIn, type PictureProps, rowsIn, type Side, sideName, sidesOf, tenth, usualWidthPx } from './readings.ts';
+import { MarksSaid, markBox, marksOf, RowMarkAt } from './rowMarks.tsx';
 import { Words } from './Words.tsx';
 import { type Box, boxOf, linesAt, linesWithin, meet, sizes, textPx, type Word } from './words.ts';
 
@@ -16,6 +17,8 @@ const heightPx = 220;
 const growthCost = (extraPx: number): number => extraPx / 8;
 /** From the axis to its names: those of the other axis end lower than it. */
 const feetPx = 10;
+/** More marked rows than so many are counted for whoever hears the picture, not listed: the table has them. */
+const mostListed = 8;
 
 interface Curve {
   readonly name: string;
@@ -74,6 +77,10 @@ export function Lines(props: PictureProps<LinesPicture>) {
     if (!picture.you || typeof at !== 'number' || typeof value !== 'number') return [];
     return [{ is, at: toX(at), value: toY(value), told: printName(calculator, values, picture.you.value, system) }];
   });
+  const rowMarks = marksOf(sides, picture.rows, picture.rowMarks ?? [], [picture.x, picture.ys[0] ?? '']).map((placed) => ({
+    ...placed,
+    points: placed.points.map(([across, up]): Point => [toX(across), toY(up)]),
+  }));
   const all = [...curves.flatMap(({ points }) => points), ...yous.map(({ at, value }): Point => [at, value])];
   const [acrosses, ups] = [all.map(([across]) => across), all.map(([, up]) => up)];
   const [from, furthest] = [Math.min(...acrosses), Math.max(...acrosses)];
@@ -138,8 +145,9 @@ export function Lines(props: PictureProps<LinesPicture>) {
       top: headBottom + 1,
       bottom: foot - 2,
       curves: drawn,
-      taken: [...taken(), ...dots],
+      taken: [...taken(), ...dots, ...marked],
     });
+    const marked = rowMarks.flatMap(({ points }) => points.map((point) => markBox(px(point))));
     const dots: Box[] = yous.map(({ at, value }) => {
       const [cx, cy] = px([at, value]);
       return { left: cx - 9, right: cx + 9, top: cy - 9, bottom: cy + 9 };
@@ -196,6 +204,10 @@ export function Lines(props: PictureProps<LinesPicture>) {
     ),
     ...curves.map(({ name, points }) => `${name} from ${sayPoint(points[0] ?? [0, 0])} to ${sayPoint(points.at(-1) ?? [0, 0])}`),
     ...(mark ? [mark.says] : []),
+    ...rowMarks.map(({ says, is, points, of }) => {
+      const which = points.length > mostListed ? `${points.length} of ${of}` : points.map(([across]) => nameX(across)).join(', ');
+      return `${other ? `${is}: ` : ''}${says}: ${which}`;
+    }),
   ].join('; ');
   return (
     <figure class="picture plot lines">
@@ -209,6 +221,9 @@ export function Lines(props: PictureProps<LinesPicture>) {
             {is === 'that' && <path class="curve-core" d={path(points)} />}
           </g>
         ))}
+        {rowMarks.flatMap(({ as, is, points }) =>
+          points.map((point) => <RowMarkAt key={`${as} ${is} ${point[0]}`} as={as} is={is} at={px(point)} />),
+        )}
         {yous.map(({ is, at, value }) => {
           const [cx, cy] = px([at, value]);
           return (
@@ -220,6 +235,7 @@ export function Lines(props: PictureProps<LinesPicture>) {
         })}
         <Words words={[...aboveWords, ...words]} />
       </svg>
+      <MarksSaid marks={rowMarks} />
     </figure>
   );
 }

@@ -1,0 +1,90 @@
+/**
+ * What two managements of the season take in a browser: seconds until both are told, how long the page is deaf to a key while they run, on a processor slowed
+ * four times, and the most memory of the process that holds page and worker. Reads the built site and /proc: `npm run bench:season-page`. The form makes up
+ * sixty years at most; the thousand are put into what the page asks of its worker. It fails by the memory alone: times hang on what else runs.
+ */
+import { readFileSync } from 'node:fs';
+import { type Browser, chromium } from '@playwright/test';
+import config from '../../playwright.config.ts';
+import { serve } from '../browser/staticServer.ts';
+import { dist } from '../site/builtSite.ts';
+
+const slowedTimes = 4;
+const mostRiseMB = 200;
+const cases = [
+  { name: '30 years, 4 paddocks beside 12', query: '?paddocks=4&that.paddocks=12&that.stay=4&v=1', values: {} },
+  { name: '60 years (the most that the form makes up), 60 paddocks and a meadow', query: '?run=60&paddocks=60&that.paddocks=59&v=1', values: {} },
+  { name: '1,000 years, 11 paddocks and a meadow', query: '?paddocks=11&that.paddocks=11&that.stay=4&v=1', values: { runYears: 1000 } },
+] as const;
+
+/** Changes what the worker is asked, and notes when it was asked and when it told. */
+function watchWorker(values: object): void {
+  const seen: { asked: number[]; told: number[] } = { asked: [], told: [] };
+  Object.assign(window, { seen });
+  const send = Worker.prototype.postMessage;
+  Worker.prototype.postMessage = function (this: Worker, data: { values?: object }) {
+    if (!data.values) return send.call(this, data);
+    if (seen.asked.length === 0) this.addEventListener('message', (event) => event.data.run && seen.told.push(performance.now()));
+    seen.asked.push(performance.now());
+    return send.call(this, { ...data, values: { ...data.values, ...values } });
+  };
+}
+
+async function renderersOf(browser: Browser): Promise<readonly number[]> {
+  const session = await browser.newBrowserCDPSession();
+  const { processInfo } = await session.send('SystemInfo.getProcessInfo');
+  await session.detach();
+  return processInfo.filter(({ type }) => type === 'renderer').map(({ id }) => id);
+}
+/** Megabytes of the largest page's process: what it holds now, or the most that it ever held. */
+const residentMB = (pids: readonly number[], field: 'VmRSS' | 'VmHWM'): number =>
+  Math.max(...pids.map((pid) => Number(new RegExp(`${field}:\\s+(\\d+)`).exec(readFileSync(`/proc/${pid}/status`, 'utf8'))?.[1]) / 1024));
+
+const server = await serve(dist);
+const { executablePath, args } = config.use?.launchOptions ?? {};
+for (const { name, query, values } of cases) {
+  const browser = await chromium.launch({ ...(executablePath === undefined ? {} : { executablePath }), ...(args ? { args } : {}) });
+  const context = await browser.newContext({ serviceWorkers: 'block', viewport: { width: 390, height: 844 } });
+  const page = await context.newPage();
+  await page.addInitScript(watchWorker, values);
+  await page.goto(`${server.origin}/calculators/season/`);
+  await page.locator('[data-calculator][data-ready]').waitFor();
+  await page.waitForTimeout(2000);
+  const before = residentMB(await renderersOf(browser), 'VmRSS');
+  await page.goto(`${server.origin}/calculators/season/${query}`);
+  const toldOf = (): Promise<readonly number[]> =>
+    page.evaluate(() => {
+      const { asked, told } = (window as unknown as { seen: { asked: number[]; told: number[] } }).seen;
+      return told.map((at) => at - (asked[0] ?? Number.NaN));
+    });
+  while ((await toldOf()).length < 2) await page.waitForTimeout(100);
+  const seconds = ((await toldOf())[1] ?? Number.NaN) / 1000;
+  await page.waitForTimeout(2000);
+  const after = residentMB(await renderersOf(browser), 'VmHWM');
+  await (await context.newCDPSession(page)).send('Emulation.setCPUThrottlingRate', { rate: slowedTimes });
+  const deaf = await page.evaluate(async () => {
+    const field = document.querySelector<HTMLInputElement>('#season-paddocksCount, #season-stayDays');
+    if (!field) throw new Error('no field');
+    const gaps: number[] = [];
+    for (let key = 0; key < 20; key += 1) {
+      field.value = String(10 + key);
+      const began = performance.now();
+      field.dispatchEvent(new Event('input', { bubbles: true }));
+      await new Promise((done) => {
+        const { port1, port2 } = new MessageChannel();
+        port1.onmessage = done;
+        port2.postMessage(0);
+      });
+      gaps.push(performance.now() - began);
+      await new Promise((done) => setTimeout(done, 120));
+    }
+    return gaps.sort((one, other) => one - other);
+  });
+  const [middle = Number.NaN, worst = Number.NaN] = [deaf[deaf.length >> 1], deaf.at(-1)];
+  console.log(
+    `${name}: both told after ${seconds.toFixed(2)} s; a key takes the page ${middle.toFixed(1)} ms, at worst ${worst.toFixed(1)}; ${before.toFixed(0)} MB before, ${after.toFixed(0)} at most`,
+  );
+  if (!(after - before < mostRiseMB)) process.exitCode = 1;
+  await browser.close();
+}
+await server.stop();
