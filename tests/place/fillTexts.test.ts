@@ -6,6 +6,7 @@ import { dayOf } from '../../calculators/units/printQuantity.ts';
 import { demoPlace } from '../../src/place/demo.ts';
 import type { Place } from '../../src/place/model/place.ts';
 import type { Filled } from '../../src/place/offer/fillTexts.ts';
+import { holding } from '../../src/place/offer/holding.ts';
 import type { Chosen } from '../../src/place/offer/offersOf.ts';
 import { daysSinceBirth, intakePercentAt, stageOf } from '../../src/place/offer/stages.ts';
 import { calculatorOf, calculators } from '../support/catalog.ts';
@@ -20,8 +21,8 @@ const demo = demoPlace('demo', 'a test', '2026-06-01T00:00:00.000Z');
 const with_ = (more: Partial<Place>): Place => ({ ...demo, ...more });
 const fill = (
   slug: string,
-  { place = demo, today = '2026-06-20', chosen = {}, given }: { place?: Place; today?: string; chosen?: Chosen; given?: Texts } = {},
-): Filled => fillTexts(calculatorOf(slug), allOffers(place, day(today), chosen), day(today), 'us', given);
+  { place = demo, today = '2026-06-20', chosen = {}, given = {} }: { place?: Place; today?: string; chosen?: Chosen; given?: Texts } = {},
+): Filled => fillTexts(holding(calculatorOf(slug), given), allOffers(place, day(today), chosen), day(today), 'us');
 const plain = (text: string): string => text.replaceAll('\u00a0', ' ');
 const textAt = (texts: Texts, at: string): string => {
   const [key = '', index, column] = at.split('.');

@@ -10,13 +10,14 @@ import type { PlaceMarks } from '../../../calculators/ui/props.ts';
 import type { UnitSystem } from '../../../calculators/units/units.ts';
 import { kept } from '../../scripts/kept.ts';
 import { type Filled, placedIn } from '../offer/fillTexts.ts';
+import { holding } from '../offer/holding.ts';
 import { idsIn, ledKey } from './chosen.ts';
 import type { AtLink, Difference } from './types.ts';
 
 /** How the place stands to the form. */
 interface AtForm {
   readonly calculator: Calculator;
-  readonly filledIn: (system: UnitSystem, given?: Texts) => Filled;
+  readonly filledIn: (system: UnitSystem, form?: Calculator) => Filled;
   readonly marksOf: (filled: Filled) => PlaceMarks;
   readonly openWith: (change: Change, reach: Reach, texts: Texts, filled: Filled) => void;
   readonly take: (pastureIds: readonly string[]) => void;
@@ -99,7 +100,7 @@ export function atLink({ calculator, filledIn, marksOf, openWith, take }: AtForm
       take(idsIn(ids));
       // Hay until turn-out counts from the day on which the grass ends, and not from the one on which the place begins to feed.
       const told = Object.entries(form.this).filter(([key, text]) => inputs[key]?.kind === 'date' && named.has(key) && text !== '');
-      const filled = filledIn(system, Object.fromEntries(told));
+      const filled = filledIn(system, holding(calculator, Object.fromEntries(told)));
       const isBlank = (key: string): boolean => form.this[key] === '';
       const all = withAllowed(form.this, filled, system, (key) => isBlank(key) || !named.has(key));
       const texts = isFine(all, system) ? all : withMine(form.this, filled, isBlank);

@@ -91,14 +91,8 @@ export async function placeAt(calculator: Calculator, box: HTMLElement, query: s
   }
   let todayDay = clock.answeredDay ?? clock.deviceDay;
   let redraw = (): void => {};
-  const filledIn = (system: UnitSystem, given?: Texts): Filled =>
-    fillTexts(
-      calculator,
-      offersOf(parts, place, todayDay, { pastureIds, record: record(todayDay), earlier: earlier?.(todayDay) }),
-      todayDay,
-      system,
-      given,
-    );
+  const filledIn = (system: UnitSystem, form: Calculator = calculator): Filled =>
+    fillTexts(form, offersOf(parts, place, todayDay, { pastureIds, record: record(todayDay), earlier: earlier?.(todayDay) }), todayDay, system);
   const take = (ids: readonly string[]) => {
     pastureIds = ids;
     choose(box, ids);
