@@ -3,7 +3,6 @@
 import { exampleDates, todayMarks } from '../../../calculators/kit/clock.ts';
 import type { Calculator } from '../../../calculators/kit/define.ts';
 import type { OfferKey } from '../../../calculators/kit/offers.ts';
-import { fetchReaders } from '../../../calculators/kit/record/fetchReaders.ts';
 import { type Texts, withPlaceOf } from '../../../calculators/kit/state.ts';
 import { tellInput } from '../../../calculators/kit/summary.ts';
 import { textAt, withTextAt } from '../../../calculators/kit/textAt.ts';
@@ -39,10 +38,7 @@ function takesOf(calculator: Calculator): AtPlace['takes'] {
 
 /** What a window that was killed in mid-write has left comes in first. It brings the whole store along, and seldom happens. */
 async function bringLeft(): Promise<void> {
-  if (!isAnyKept('localStorage', journalPrefix)) return;
-  const { openHere } = await import('./openHere.ts');
-  const store = await openHere();
-  store.close();
+  if (isAnyKept('localStorage', journalPrefix)) (await (await import('./openHere.ts')).openHere()).close();
 }
 /** The last day on which anything of these was changed, by the clock of then. */
 const lastDayOf = (kept: readonly Pick<Place, 'changedAt'>[]): number | undefined =>
@@ -52,17 +48,14 @@ const lastDayOf = (kept: readonly Pick<Place, 'changedAt'>[]): number | undefine
   }, undefined);
 /** Of the record of grazing and rain; the station's months are no part of it. */
 const isOfRecord = (key: OfferKey): boolean => /^(?:record|rain)\./.test(key) && key !== 'rain.station' && key !== 'rain.from';
-async function recordOf(place: Place, rows: readonly Row[]): Promise<(todayDay: number) => RecordOffers | undefined> {
-  if (rows.length === 0) return () => undefined;
-  const { recordAt } = await import('./recordAt.ts');
-  return recordAt(place, rows);
-}
-
-async function earlierOf(calculator: Calculator, place: Place): Promise<((todayDay: number) => readonly EarlierTest[]) | undefined> {
-  if (!offerKeys(calculator).some((key) => key.startsWith('earlier.'))) return undefined;
-  const { earlierAt } = await import('./earlierAt.ts');
-  return earlierAt(calculator, place);
-}
+const recordOf = async (
+  calculator: Calculator,
+  place: Place,
+  rows: readonly Row[],
+): Promise<((todayDay: number) => RecordOffers | undefined) | undefined> =>
+  rows.length === 0 ? undefined : (await import('./recordAt.ts')).recordAt(calculator, place, rows);
+const earlierOf = async (calculator: Calculator, place: Place): Promise<((todayDay: number) => readonly EarlierTest[]) | undefined> =>
+  offerKeys(calculator).some((key) => key.startsWith('earlier.')) ? (await import('./earlierAt.ts')).earlierAt(calculator, place) : undefined;
 
 /** The open place as it stands to a form; nothing where it is gone, or where this window sees no store. */
 export async function placeAt(calculator: Calculator, box: HTMLElement, query: string): Promise<AtPlace | undefined> {
@@ -75,11 +68,10 @@ export async function placeAt(calculator: Calculator, box: HTMLElement, query: s
   const [parts, fillTexts, record, earlier, linked] = await Promise.all([
     fetchParts([calculator]),
     fetchFiller(calculator),
-    recordOf(place, rows),
+    recordOf(calculator, place, rows),
     earlierOf(calculator, place),
     query === '' ? undefined : import('./atLink.tsx'),
   ]);
-  if (rows.length > 0) await fetchReaders(inputs);
   const placePage = placePageOf(box);
   let pastureIds: readonly string[] = chosenIn(box).filter((id) => place.pastures.some((each) => each.id === id));
   const clockHere = (built: string) => clockNow(built, lastDayOf([...places, ...rows]));
@@ -92,7 +84,7 @@ export async function placeAt(calculator: Calculator, box: HTMLElement, query: s
   let todayDay = clock.answeredDay ?? clock.deviceDay;
   let redraw = (): void => {};
   const filledIn = (system: UnitSystem, form: Calculator = calculator): Filled =>
-    fillTexts(form, offersOf(parts, place, todayDay, { pastureIds, record: record(todayDay), earlier: earlier?.(todayDay) }), todayDay, system);
+    fillTexts(form, offersOf(parts, place, todayDay, { pastureIds, record: record?.(todayDay), earlier: earlier?.(todayDay) }), todayDay, system);
   const take = (ids: readonly string[]) => {
     pastureIds = ids;
     choose(box, ids);

@@ -64,4 +64,4 @@ function priceOffers({ prices, typed: all }: Place): OfferMap {
   );
 }
 
-export const goodsPart: OfferPart = ({ place }) => ({ single: new Map([...hayOffers(place), ...priceOffers(place)]), besides: hayBesides(place) });
+export const part: OfferPart = ({ place }) => ({ single: new Map([...hayOffers(place), ...priceOffers(place)]), besides: hayBesides(place) });

@@ -105,7 +105,7 @@ function pasturesOffers(pastures: readonly Pasture[], isChosen: boolean): OfferM
   );
 }
 
-export const groundPart: OfferPart = ({ place, pastures, isChosen, pasture, record }) => ({
+export const part: OfferPart = ({ place, pastures, isChosen, pasture, record }) => ({
   single: new Map([...pasturesOffers(pastures, isChosen), ...(pasture ? pastureOffers(place, pasture) : [])]),
   tables: { pastures: pastureRows(place, pastures, record), ...(pasture ? { layers: layerRows(place, pasture) } : {}) },
 });

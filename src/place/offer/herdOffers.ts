@@ -1,8 +1,8 @@
-import { dailyIntakeLb } from '../../../calculators/math/herd/dailyIntakeLb.ts';
-import { isBreeding } from '../../../calculators/math/herd/stageFromBirth.ts';
 import { monthKeys } from '../../../calculators/units/months.ts';
 import type { HerdGroup } from '../model/herdGroup.ts';
 import type { Place } from '../model/place.ts';
+import { counted, eachLbPerDay, groupLbPerDay, mainOf } from './herdEats.ts';
+import { kindNames } from './kindNames.ts';
 import {
   amount,
   derived,
@@ -17,31 +17,8 @@ import {
   word,
   yesNo,
 } from './offered.ts';
-import { daysSinceBirth, intakePercentAt, stageOf } from './stages.ts';
-import { animalsOf, kindNames, stockWords } from './words.ts';
-
-/** A group of which there is any. */
-type Counted = HerdGroup & { readonly countHead: number };
-export const counted = (herd: readonly HerdGroup[]): readonly Counted[] =>
-  herd.flatMap((group) => (group.countHead !== undefined && group.countHead > 0 ? [{ ...group, countHead: group.countHead }] : []));
-
-/** What one of a group eats today, lb of dry matter. */
-export const eachLbPerDay = (group: Counted, todayDay: number): number | undefined =>
-  group.weightLb === undefined
-    ? undefined
-    : dailyIntakeLb({ head: 1, weightLb: group.weightLb, intakePercent: intakePercentAt(group, stageOf(group, todayDay)) });
-const groupLbPerDay = (group: Counted, todayDay: number): number | undefined => {
-  const each = eachLbPerDay(group, todayDay);
-  return each === undefined ? undefined : each * group.countHead;
-};
-/** The kind that eats most of those that can be weighed against each other. */
-export function mainOf(groups: readonly Counted[], todayDay: number): Counted | undefined {
-  const sized = groups.flatMap((group) => {
-    const lbPerDay = groupLbPerDay(group, todayDay);
-    return lbPerDay === undefined ? [] : [{ group, lbPerDay }];
-  });
-  return sized.toSorted((one, other) => other.lbPerDay - one.lbPerDay)[0]?.group;
-}
+import { daysSinceBirth, intakePercentAt, isBreeding, stageOf } from './stages.ts';
+import { animalsOf, stockWords } from './words.ts';
 
 const birthMonth = ({ birthsDay }: HerdGroup): string | undefined =>
   birthsDay === undefined ? undefined : monthKeys()[Number(birthsDay.slice(0, 2)) - 1];
@@ -93,4 +70,4 @@ function herdOffers({ herd, yardstickLbPerDay }: Place, todayDay: number): Offer
   );
 }
 
-export const herdPart: OfferPart = ({ place, todayDay }) => ({ single: herdOffers(place, todayDay), tables: { herd: herdRows(place, todayDay) } });
+export const part: OfferPart = ({ place, todayDay }) => ({ single: herdOffers(place, todayDay), tables: { herd: herdRows(place, todayDay) } });

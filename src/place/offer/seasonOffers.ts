@@ -21,7 +21,7 @@ const nearestLatitude = (latitudeDeg: number): string | undefined => {
 const longestStayDays = 7;
 
 /** Its rain and heat, the days of its year, how it grows and is grazed. */
-export const seasonPart: OfferPart = ({ place }) => {
+export const part: OfferPart = ({ place }) => {
   const { season, growth, grazing, stationMonthsIn } = place;
   const rainClass = rainClassOf(place);
   const single = offerMap(

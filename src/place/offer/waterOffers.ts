@@ -47,4 +47,4 @@ function waterOffers(point: WaterPoint): OfferMap {
 const several = ({ water }: Place): Offers['besides'] =>
   water.length < 2 ? [] : [{ say: `Your place has ${water.length} places with water, and this form takes one: put in the one that you mean.` }];
 
-export const waterPart: OfferPart = ({ place, water }) => (water ? { single: waterOffers(water) } : { besides: several(place) });
+export const part: OfferPart = ({ place, water }) => (water ? { single: waterOffers(water) } : { besides: several(place) });
