@@ -3,10 +3,7 @@
 import { exampleDates, todayMarks } from '../../../calculators/kit/clock.ts';
 import type { Calculator } from '../../../calculators/kit/define.ts';
 import type { OfferKey } from '../../../calculators/kit/offers.ts';
-import { type Texts, withPlaceOf } from '../../../calculators/kit/state.ts';
-import { tellInput } from '../../../calculators/kit/summary.ts';
-import { textAt, withTextAt } from '../../../calculators/kit/textAt.ts';
-import type { Change, Reach } from '../../../calculators/ui/formProps.ts';
+import { textAt } from '../../../calculators/kit/textAt.ts';
 import type { PlaceMarks } from '../../../calculators/ui/props.ts';
 import { localDay } from '../../../calculators/units/days.ts';
 import { printDay } from '../../../calculators/units/printQuantity.ts';
@@ -16,17 +13,21 @@ import { isAnyKept, journalPrefix, keep, kept, placeKey, visitKey } from '../../
 import type { Place } from '../model/place.ts';
 import type { Row } from '../model/row.ts';
 import { fetchFiller, fetchParts, offerKeys } from '../offer/fetchParts.ts';
-import { type Filled, placedIn } from '../offer/fillTexts.ts';
-import { hasSameRows, movedTexts } from '../offer/movedTexts.ts';
+import type { Filled } from '../offer/fillTexts.ts';
 import type { EarlierTest, RecordOffers } from '../offer/offered.ts';
 import { offersOf } from '../offer/offersOf.ts';
 import { choose, chosenIn, ledKey, placePageOf } from './chosen.ts';
-import { fromPlace, otherwise } from './marks.tsx';
+import { fromPlace } from './marks.tsx';
 import { drawPlaceHead } from './PlaceHead.tsx';
 import { readPlaces, readRows } from './readPlaces.ts';
-import type { AtPlace } from './types.ts';
+import type { AtForm, AtPlace, Choice } from './types.ts';
 
-function takesOf(calculator: Calculator): AtPlace['takes'] {
+type Changes = typeof import('./changes.tsx');
+/** By then the form is live. */
+const liveMs = 500;
+
+/** How many pastures may be chosen: none where the form asks for nothing of them. */
+function takesOf(calculator: Calculator): 'none' | 'one' | 'several' {
   const keys = offerKeys(calculator);
   if (
     keys.some((key) => key.startsWith('pastures.')) ||
@@ -34,6 +35,12 @@ function takesOf(calculator: Calculator): AtPlace['takes'] {
   )
     return 'several';
   return keys.some((key) => /^(?:pasture|layer|earlier)\./.test(key)) ? 'one' : 'none';
+}
+/** What a form takes of what the place has several of. */
+function choicesOf(calculator: Calculator, { pastures }: Place): readonly Choice[] {
+  const takes = takesOf(calculator);
+  if (takes === 'none' || pastures.length === 0) return [];
+  return [{ says: takes === 'one' ? 'Which pasture' : 'Which pastures', of: pastures, isMany: takes === 'several' }];
 }
 
 /** What a window that was killed in mid-write has left comes in first. It brings the whole store along, and seldom happens. */
@@ -63,7 +70,6 @@ export async function placeAt(calculator: Calculator, box: HTMLElement, query: s
   const places = await readPlaces();
   const place = places.find(({ id }) => id === kept('localStorage', placeKey));
   if (!place) return undefined;
-  const { inputs } = calculator;
   const rows = offerKeys(calculator).some(isOfRecord) ? await readRows(place.id) : [];
   const [parts, fillTexts, record, earlier, linked] = await Promise.all([
     fetchParts([calculator]),
@@ -93,7 +99,7 @@ export async function placeAt(calculator: Calculator, box: HTMLElement, query: s
   function marksOf(filled: Filled): PlaceMarks {
     const byPath = new Map(filled.marks.map((mark) => [mark.at, mark]));
     const names = place ? place.pastures.filter(({ id }) => pastureIds.includes(id)).map(({ name }) => name) : [];
-    const isDemo = place?.isDemo === true;
+    const { isDemo } = atForm;
     return {
       isDemo,
       title: isDemo ? `Invented example, ${printDay(todayDay)}` : [...names, place?.name, printDay(todayDay)].join(', '),
@@ -102,40 +108,24 @@ export async function placeAt(calculator: Calculator, box: HTMLElement, query: s
         const now = textAt(texts, path);
         if (!mark || now === undefined) return undefined;
         if (now === mark.text) return isDemo ? 'from the demo place' : fromPlace(mark.says);
-        const [key = '', , column] = path.split('.');
-        if (!hasSameRows(texts[key], filled.texts[key])) return undefined;
-        const input = inputs[key];
-        const cell = input?.kind === 'rows' ? input.columns[column ?? ''] : input;
-        if (!cell || cell.kind === 'months' || cell.kind === 'record') return undefined;
-        return otherwise({
-          isDemo,
-          shown: tellInput(cell, mark.text, texts, system),
-          address: `${placePage}#/${viewOf(mark.offer)}`,
-          use: () => put(withTextAt(texts, path, mark.text)),
-        });
+        return changes?.otherwiseAt(atForm, filled, mark, path, texts, system, put);
       },
     };
   }
-  const openWith = (change: Change, reach: Reach, texts: Texts, filled: Filled, gone: ReadonlySet<string> = new Set()) => {
-    const placed = placedIn(filled, texts);
-    const { form } = change;
-    const kept = [...change.touched].filter((path) => !gone.has(path));
-    reach.open({
-      ...change,
-      form: { this: texts, that: form.that && withPlaceOf(inputs, texts, form.that) },
-      touched: new Set([...kept, ...placed]),
-      placed: new Set(placed),
-      place: marksOf(filled),
-      notices: [],
-    });
+  const atForm: AtForm = { calculator, isDemo: place.isDemo === true, placePage, filledIn, marksOf, take };
+  let changes: Changes | undefined;
+  const fetchChanges = async (): Promise<Changes> => {
+    changes = await import('./changes.tsx');
+    return changes;
   };
+  if (linked) await fetchChanges();
 
-  const link = linked?.atLink({ calculator, filledIn, marksOf, openWith, take });
+  const link = linked?.atLink(atForm);
   const at: AtPlace = {
     clockNow: clockHere,
     place,
     places,
-    takes: takesOf(calculator),
+    choices: choicesOf(calculator, place),
     placePage,
     chosen: () => pastureIds,
     said: () => filledIn('us').said,
@@ -152,18 +142,7 @@ export async function placeAt(calculator: Calculator, box: HTMLElement, query: s
       };
     },
     link,
-    choose: (ids, change, reach) => {
-      const before = filledIn(change.system);
-      take(ids);
-      const after = filledIn(change.system);
-      openWith(
-        change,
-        reach,
-        movedTexts(change.form.this, before.texts, after.texts),
-        after,
-        new Set(before.marks.map(({ at }) => at).filter((at) => change.placed.has(at))),
-      );
-    },
+    choose: async (ids, reach) => (await fetchChanges()).chooseAt(atForm, ids, reach),
     recall: (ids) => {
       take(ids);
       redraw();
@@ -173,6 +152,7 @@ export async function placeAt(calculator: Calculator, box: HTMLElement, query: s
       location.reload();
     },
     draw: (root, id, reach) => {
+      setTimeout(() => void fetchChanges().catch(console.info), liveMs);
       redraw = drawPlaceHead(root, { id, at, link: link?.isOthers() ? link : undefined, reach });
       if (kept('sessionStorage', visitKey) !== null) {
         void import('./keepResult.tsx')
@@ -193,19 +173,3 @@ export async function placeAt(calculator: Calculator, box: HTMLElement, query: s
   };
   return at;
 }
-
-/** The view of the place's page where an offer can be changed. */
-const views: Readonly<Record<string, string>> = {
-  pasture: 'ground',
-  pastures: 'ground',
-  layer: 'ground',
-  herd: 'stock',
-  hay: 'feed',
-  prices: 'feed',
-  water: 'water',
-  tools: 'tools',
-  record: 'record',
-  rain: 'record',
-  earlier: 'visits',
-};
-const viewOf = (offer: OfferKey): string => (offer === 'rain.station' ? undefined : views[offer.slice(0, offer.indexOf('.'))]) ?? 'season';

@@ -15,8 +15,10 @@ export function offerKeys({ inputs }: Pick<Calculator, 'inputs'>): readonly Offe
 /** Each a chunk of its own, with the subjects of its offers: a form that asks for a texture fetches no prices. */
 const parts: readonly { readonly of: RegExp; readonly bring: () => Promise<{ readonly part: OfferPart }> }[] = [
   { of: /^(?:place|season|growth|grazing|rain)\./, bring: () => import('./seasonOffers.ts') },
-  { of: /^(?:pastures?|layer)\./, bring: () => import('./groundOffers.ts') },
-  { of: /^herd\./, bring: () => import('./herdOffers.ts') },
+  { of: /^pastures?\./, bring: () => import('./groundOffers.ts') },
+  { of: /^layer\./, bring: () => import('./layerOffers.ts') },
+  { of: /^herd\.(?:kind|stage|count|weight|intake|dryIntake|nursingIntake|births?|birthMonth)$/, bring: () => import('./herdOffers.ts') },
+  { of: /^herd\.(?:demand|yardstick|cows|cowWeight|calfAge|main\w+|\w+From)$/, bring: () => import('./herdWhole.ts') },
   { of: /^(?:hay|prices)\./, bring: () => import('./goodsOffers.ts') },
   { of: /^water\./, bring: () => import('./waterOffers.ts') },
   { of: /^tools\./, bring: () => import('./toolOffers.ts') },

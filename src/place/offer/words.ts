@@ -29,15 +29,3 @@ export function stockWords(kind: StockKind, stage: Stage, weightLb: number = mid
       return [kind, 'other'];
   }
 }
-/** What eats and drinks it, as a form about poisons has it. */
-export const animalsOf: Readonly<Record<StockKind, 'adult-cattle' | 'calves' | 'sheep-or-goats' | 'horses'>> = {
-  cow: 'adult-cattle',
-  heifer: 'adult-cattle',
-  bull: 'adult-cattle',
-  stocker: 'adult-cattle',
-  calf: 'calves',
-  ewe: 'sheep-or-goats',
-  lamb: 'sheep-or-goats',
-  doe: 'sheep-or-goats',
-  horse: 'horses',
-};
