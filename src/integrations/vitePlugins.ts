@@ -74,7 +74,7 @@ const together: readonly { readonly as: string; readonly from: string; readonly 
   { as: 'store', from: 'src/place/store/openStore.ts', of: /\/src\/place\/store\/|\/node_modules\/idb\// },
   { as: 'at-form', from: 'src/place/form/atPlace.ts', of: /\/(?:textAt|form\/chosen)\.ts$/ },
   { as: 'clock', from: 'src/scripts/clock.ts', of: /\/clock\.ts$/ },
-  { as: 'herd', from: 'src/place/offer/stockToday.ts', of: /\/src\/place\/offer\/(?!stockToday)/ },
+  { as: 'herd', from: 'src/place/offer/stockToday.ts', of: /\/src\/place\/offer\/(?!stockToday|mainOf)/ },
   { as: 'at-place', from: 'src/place/form/atPlace.ts', of: /\/src\/place\/(?:form|offer)\// },
   { as: 'today', from: 'src/scripts/today.ts', of: /\/(?:today|occurs)\.ts$/ },
 ];

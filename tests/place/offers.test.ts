@@ -9,7 +9,7 @@ import * as words from '../../src/place/model/words.ts';
 import { fetchFiller, fetchParts } from '../../src/place/offer/fetchParts.ts';
 import { animalsOf } from '../../src/place/offer/herdWhole.ts';
 import { offersOf } from '../../src/place/offer/offersOf.ts';
-import { rainWords } from '../../src/place/offer/seasonOffers.ts';
+import { rainWords } from '../../src/place/offer/placeOffers.ts';
 import { textureWords } from '../../src/place/offer/textureWords.ts';
 import { stockWords } from '../../src/place/offer/words.ts';
 import { calculatorOf, calculators } from '../support/catalog.ts';

@@ -16,7 +16,7 @@ interface HeadProps {
 function PlaceHead({ id, at, link: opened, reach }: HeadProps) {
   const [link, setLink] = useState(opened);
   const [chosen, setChosen] = useState(at.chosen());
-  const [problem, setProblem] = useState('');
+  const [said, setSaid] = useState(at.said());
   const { place, places, choices, placePage } = at;
   const own = places.filter((each) => each.id !== place.id);
   const choose = (ids: readonly string[]) => {
@@ -24,12 +24,16 @@ function PlaceHead({ id, at, link: opened, reach }: HeadProps) {
     if (!way) return;
     setChosen(ids);
     at.choose(ids, way).then(
-      () => setProblem(''),
+      () => setSaid(at.said()),
       () => {
         setChosen(at.chosen());
-        setProblem(`This could not be loaded. ${loadAgain()}`);
+        setSaid([`This could not be loaded. ${loadAgain()}`]);
       },
     );
+  };
+  const leaveLink = () => {
+    setLink(undefined);
+    setSaid(at.said());
   };
   const tap = ({ of, isMany }: Choice, id: string) => {
     const others = isMany ? chosen : chosen.filter((each) => !of.some((one) => one.id === each));
@@ -55,7 +59,7 @@ function PlaceHead({ id, at, link: opened, reach }: HeadProps) {
         )}
       </p>
       {link ? (
-        <link.Bar link={link} reach={reach} onUse={() => setLink(undefined)} />
+        <link.Bar link={link} reach={reach} onUse={leaveLink} />
       ) : (
         choices.map((choice) => (
           <fieldset class="place-pastures" key={choice.says}>
@@ -68,10 +72,9 @@ function PlaceHead({ id, at, link: opened, reach }: HeadProps) {
           </fieldset>
         ))
       )}
-      {problem !== '' && <p role="alert">{problem}</p>}
-      {!link && at.said().length > 0 && (
+      {!link && said.length > 0 && (
         <ul class="place-said">
-          {at.said().map((each) => (
+          {said.map((each) => (
             <li key={each}>{each}</li>
           ))}
         </ul>

@@ -14,12 +14,14 @@ export function offerKeys({ inputs }: Pick<Calculator, 'inputs'>): readonly Offe
 
 /** Each a chunk of its own, with the subjects of its offers: a form that asks for a texture fetches no prices. */
 const parts: readonly { readonly of: RegExp; readonly bring: () => Promise<{ readonly part: OfferPart }> }[] = [
-  { of: /^(?:place|season|growth|grazing|rain)\./, bring: () => import('./seasonOffers.ts') },
+  { of: /^(?:place|rain)\./, bring: () => import('./placeOffers.ts') },
+  { of: /^(?:season|growth|grazing)\./, bring: () => import('./seasonOffers.ts') },
   { of: /^pastures?\./, bring: () => import('./groundOffers.ts') },
   { of: /^layer\./, bring: () => import('./layerOffers.ts') },
-  { of: /^herd\.(?:kind|stage|count|weight|intake|dryIntake|nursingIntake|births?|birthMonth)$/, bring: () => import('./herdOffers.ts') },
-  { of: /^herd\.(?:demand|yardstick|cows|cowWeight|calfAge|main\w+|\w+From)$/, bring: () => import('./herdWhole.ts') },
-  { of: /^(?:hay|prices)\./, bring: () => import('./goodsOffers.ts') },
+  { of: /^herd\.(?:kind|stage|count|weight|intake|dryIntake|nursingIntake|births?|birthMonth|yardstick)$/, bring: () => import('./herdOffers.ts') },
+  { of: /^herd\.(?:demand|cows|cowWeight|calfAge|main\w+|\w+From)$/, bring: () => import('./herdWhole.ts') },
+  { of: /^hay\./, bring: () => import('./hayOffers.ts') },
+  { of: /^prices\./, bring: () => import('./priceOffers.ts') },
   { of: /^water\./, bring: () => import('./waterOffers.ts') },
   { of: /^tools\./, bring: () => import('./toolOffers.ts') },
   { of: /^earlier\./, bring: () => import('./earlierOffers.ts') },

@@ -13,11 +13,3 @@ export const groupLbPerDay = (group: Counted, todayDay: number): number | undefi
   const each = eachLbPerDay(group, todayDay);
   return each === undefined ? undefined : each * group.countHead;
 };
-/** The kind that eats most of those that can be weighed against each other. */
-export function mainOf(groups: readonly Counted[], todayDay: number): Counted | undefined {
-  const sized = groups.flatMap((group) => {
-    const lbPerDay = groupLbPerDay(group, todayDay);
-    return lbPerDay === undefined ? [] : [{ group, lbPerDay }];
-  });
-  return sized.toSorted((one, other) => other.lbPerDay - one.lbPerDay)[0]?.group;
-}

@@ -33,4 +33,8 @@ const herdRows = ({ herd }: Place, todayDay: number): readonly OfferedRow[] =>
     };
   });
 
-export const part: OfferPart = ({ place, todayDay }) => ({ tables: { herd: herdRows(place, todayDay) } });
+/** A row for each kind, and what one of the main kind eats where somebody has set it. */
+export const part: OfferPart = ({ place, todayDay }) => ({
+  single: offerMap(amount('herd.yardstick', place.yardstickLbPerDay)),
+  tables: { herd: herdRows(place, todayDay) },
+});

@@ -1,6 +1,7 @@
 import type { Place } from '../model/place.ts';
 import type { StockKind } from '../model/words.ts';
-import { counted, eachLbPerDay, groupLbPerDay, mainOf } from './herdEats.ts';
+import { counted, eachLbPerDay, groupLbPerDay } from './herdEats.ts';
+import { mainOf } from './mainOf.ts';
 import { amount, derived, meanIfAll, type OfferMap, type OfferPart, offerMap, sumIfAll, word } from './offered.ts';
 import { daysSinceBirth, isBreeding, stageOf } from './stages.ts';
 
@@ -18,7 +19,7 @@ export const animalsOf: Readonly<Record<StockKind, 'adult-cattle' | 'calves' | '
 };
 
 /** What is told of the whole herd, of its cows, and of the kind that eats most. */
-function herdOffers({ herd, yardstickLbPerDay }: Place, todayDay: number): OfferMap {
+function herdOffers({ herd }: Place, todayDay: number): OfferMap {
   const groups = counted(herd);
   const cows = groups.filter(({ kind }) => kind === 'cow');
   const nursing = cows.filter((group) => stageOf(group, todayDay) === 'nursing');
@@ -30,7 +31,6 @@ function herdOffers({ herd, yardstickLbPerDay }: Place, todayDay: number): Offer
   const breeders = groups.filter(({ kind }) => isBreeding(kind));
   return offerMap(
     derived('herd.demand', sumIfAll(groups.map((group) => groupLbPerDay(group, todayDay)))),
-    amount('herd.yardstick', yardstickLbPerDay),
     amount('herd.cows', sumIfAll(cows.map(({ countHead }) => countHead))),
     derived('herd.cowWeight', meanIfAll(cows.map(({ weightLb, countHead }) => ({ value: weightLb, weight: countHead })))),
     amount('herd.calfAge', age === undefined ? undefined : Math.round(age)),
