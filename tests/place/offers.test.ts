@@ -171,8 +171,8 @@ it('takes what an earlier visit read in the one form that can stand beside it', 
 it.each(calculators.map((each) => [each.slug, each] as const))('the parts that %s fetches offer it all that a place offers it', async (_, form) => {
   const [place, today] = [demoPlace('demo', 'a test', '2026-06-01T00:00:00.000Z'), 20_624];
   for (const pastureIds of [[], ['low-bench']]) {
-    const own = offersOf(await fetchParts([form]), place, today, { pastureIds });
-    expect((await fetchFiller(form))(form, own, today)).toEqual(fillTexts(form, allOffers(place, today, { pastureIds }), today));
+    const own = offersOf(await fetchParts([form]), place, today, { ids: pastureIds });
+    expect((await fetchFiller(form))(form, own, today)).toEqual(fillTexts(form, allOffers(place, today, { ids: pastureIds }), today));
   }
 });
 

@@ -11,12 +11,10 @@ import type { UnitSystem } from '../../../calculators/units/units.ts';
 import { clockNow } from '../../scripts/clock.ts';
 import { isAnyKept, journalPrefix, keep, kept, placeKey, visitKey } from '../../scripts/kept.ts';
 import type { Place } from '../model/place.ts';
-import type { Row } from '../model/row.ts';
 import { fetchFiller, fetchParts, offerKeys } from '../offer/fetchParts.ts';
 import type { Filled } from '../offer/fillTexts.ts';
-import type { EarlierTest, RecordOffers } from '../offer/offered.ts';
 import { offersOf } from '../offer/offersOf.ts';
-import { choose, chosenIn, ledKey, placePageOf } from './chosen.ts';
+import { choose, chosenIn, ledKey, placePageOf, whoseOf } from './chosen.ts';
 import { fromPlace } from './marks.tsx';
 import { drawPlaceHead } from './PlaceHead.tsx';
 import { readPlaces, readRows } from './readPlaces.ts';
@@ -26,21 +24,15 @@ type Changes = typeof import('./changes.tsx');
 /** By then the form is live. */
 const liveMs = 500;
 
-/** How many pastures may be chosen: none where the form asks for nothing of them. */
-function takesOf(calculator: Calculator): 'none' | 'one' | 'several' {
-  const keys = offerKeys(calculator);
-  if (
-    keys.some((key) => key.startsWith('pastures.')) ||
-    Object.values(calculator.inputs).some((input) => input.kind === 'rows' && input.offeredBy === 'pastures')
-  )
-    return 'several';
-  return keys.some((key) => /^(?:pasture|layer|earlier)\./.test(key)) ? 'one' : 'none';
-}
-/** What a form takes of what the place has several of. */
-function choicesOf(calculator: Calculator, { pastures }: Place): readonly Choice[] {
-  const takes = takesOf(calculator);
-  if (takes === 'none' || pastures.length === 0) return [];
-  return [{ says: takes === 'one' ? 'Which pasture' : 'Which pastures', of: pastures, isMany: takes === 'several' }];
+/** What a form takes of what the place has several of: pastures or one of them, and one of several waters. */
+function choicesOf({ inputs }: Calculator, keys: readonly OfferKey[], { pastures, water }: Place): readonly Choice[] {
+  const asks = (subjects: RegExp): boolean => keys.some((key) => subjects.test(key));
+  const isMany = asks(/^pastures\./) || Object.values(inputs).some((input) => input.kind === 'rows' && input.offeredBy === 'pastures');
+  const choices: readonly Choice[] = [
+    { says: isMany ? 'Which pastures' : 'Which pasture', of: isMany || asks(/^(?:pasture|layer|earlier)\./) ? pastures : [], isMany },
+    { says: 'Which water', of: water.length > 1 && asks(/^water\./) ? water : [], isMany: false },
+  ];
+  return choices.filter(({ of }) => of.length > 0);
 }
 
 /** What a window that was killed in mid-write has left comes in first. It brings the whole store along, and seldom happens. */
@@ -55,14 +47,7 @@ const lastDayOf = (kept: readonly Pick<Place, 'changedAt'>[]): number | undefine
   }, undefined);
 /** Of the record of grazing and rain; the station's months are no part of it. */
 const isOfRecord = (key: OfferKey): boolean => /^(?:record|rain)\./.test(key) && key !== 'rain.station' && key !== 'rain.from';
-const recordOf = async (
-  calculator: Calculator,
-  place: Place,
-  rows: readonly Row[],
-): Promise<((todayDay: number) => RecordOffers | undefined) | undefined> =>
-  rows.length === 0 ? undefined : (await import('./recordAt.ts')).recordAt(calculator, place, rows);
-const earlierOf = async (calculator: Calculator, place: Place): Promise<((todayDay: number) => readonly EarlierTest[]) | undefined> =>
-  offerKeys(calculator).some((key) => key.startsWith('earlier.')) ? (await import('./earlierAt.ts')).earlierAt(calculator, place) : undefined;
+const isIn = (of: Choice['of'], id: string): boolean => of.some((each) => each.id === id);
 
 /** The open place as it stands to a form; nothing where it is gone, or where this window sees no store. */
 export async function placeAt(calculator: Calculator, box: HTMLElement, query: string): Promise<AtPlace | undefined> {
@@ -70,39 +55,40 @@ export async function placeAt(calculator: Calculator, box: HTMLElement, query: s
   const places = await readPlaces();
   const place = places.find(({ id }) => id === kept('localStorage', placeKey));
   if (!place) return undefined;
-  const rows = offerKeys(calculator).some(isOfRecord) ? await readRows(place.id) : [];
+  const keys = offerKeys(calculator);
+  const rows = keys.some(isOfRecord) ? await readRows(place.id) : [];
   const [parts, fillTexts, record, earlier, linked] = await Promise.all([
     fetchParts([calculator]),
     fetchFiller(calculator),
-    recordOf(calculator, place, rows),
-    earlierOf(calculator, place),
+    rows.length === 0 ? undefined : import('./recordAt.ts').then(({ recordAt }) => recordAt(calculator, place, rows)),
+    keys.some((key) => key.startsWith('earlier.')) ? import('./earlierAt.ts').then(({ earlierAt }) => earlierAt(calculator, place)) : undefined,
     query === '' ? undefined : import('./atLink.tsx'),
   ]);
   const placePage = placePageOf(box);
-  let pastureIds: readonly string[] = chosenIn(box).filter((id) => place.pastures.some((each) => each.id === id));
+  const choices = choicesOf(calculator, keys, place);
+  let chosen: readonly string[] = chosenIn(box).filter((id) => isIn([...place.pastures, ...place.water], id));
+  const take = (ids: readonly string[]): void => {
+    chosen = ids;
+    choose(box, ids);
+  };
   const clockHere = (built: string) => clockNow(built, lastDayOf([...places, ...rows]));
   const clock = clockHere(box.dataset['built'] ?? '');
   // A visit may have chosen several for a form that takes one.
-  if (takesOf(calculator) === 'one' && pastureIds.length > 1) {
-    pastureIds = pastureIds.slice(0, 1);
-    choose(box, pastureIds);
-  }
+  const fitting = chosen.filter(
+    (id, index) => !choices.some(({ of, isMany }) => !isMany && isIn(of, id) && chosen.slice(0, index).some((each) => isIn(of, each))),
+  );
+  if (fitting.length < chosen.length) take(fitting);
   let todayDay = clock.answeredDay ?? clock.deviceDay;
   let redraw = (): void => {};
   const filledIn = (system: UnitSystem, form: Calculator = calculator): Filled =>
-    fillTexts(form, offersOf(parts, place, todayDay, { pastureIds, record: record?.(todayDay), earlier: earlier?.(todayDay) }), todayDay, system);
-  const take = (ids: readonly string[]) => {
-    pastureIds = ids;
-    choose(box, ids);
-  };
+    fillTexts(form, offersOf(parts, place, todayDay, { ids: chosen, record: record?.(todayDay), earlier: earlier?.(todayDay) }), todayDay, system);
 
-  function marksOf(filled: Filled): PlaceMarks {
+  const marksOf = (filled: Filled): PlaceMarks => {
     const byPath = new Map(filled.marks.map((mark) => [mark.at, mark]));
-    const names = place ? place.pastures.filter(({ id }) => pastureIds.includes(id)).map(({ name }) => name) : [];
     const { isDemo } = atForm;
     return {
       isDemo,
-      title: isDemo ? `Invented example, ${printDay(todayDay)}` : [...names, place?.name, printDay(todayDay)].join(', '),
+      title: isDemo ? `Invented example, ${printDay(todayDay)}` : whoseOf(place, chosen, printDay(todayDay)),
       toldAt: (path, texts, system, put) => {
         const mark = byPath.get(path);
         const now = textAt(texts, path);
@@ -111,7 +97,7 @@ export async function placeAt(calculator: Calculator, box: HTMLElement, query: s
         return changes?.otherwiseAt(atForm, filled, mark, path, texts, system, put);
       },
     };
-  }
+  };
   const atForm: AtForm = { calculator, isDemo: place.isDemo === true, placePage, filledIn, marksOf, take };
   let changes: Changes | undefined;
   const fetchChanges = async (): Promise<Changes> => {
@@ -125,9 +111,9 @@ export async function placeAt(calculator: Calculator, box: HTMLElement, query: s
     clockNow: clockHere,
     place,
     places,
-    choices: choicesOf(calculator, place),
+    choices,
     placePage,
-    chosen: () => pastureIds,
+    chosen: () => chosen,
     said: () => filledIn('us').said,
     exampleBy: ({ deviceDay, answeredDay }, _, system) => {
       todayDay = answeredDay ?? deviceDay;
@@ -167,7 +153,7 @@ export async function placeAt(calculator: Calculator, box: HTMLElement, query: s
       // Where a result leads, the choice of pasture goes along, and the next form knows whose figures it opens with.
       box.addEventListener('click', ({ target }) => {
         const lead = target instanceof Element ? target.closest<HTMLAnchorElement>('.leads a') : null;
-        if (lead && !link?.isOthers()) keep('sessionStorage', ledKey, `${new URL(lead.href).search.slice(1)} ${pastureIds.join(',')}`);
+        if (lead && !link?.isOthers()) keep('sessionStorage', ledKey, `${new URL(lead.href).search.slice(1)} ${chosen.join(',')}`);
       });
     },
   };
