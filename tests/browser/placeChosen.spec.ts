@@ -28,7 +28,7 @@ test('of several waters the one that is tapped goes into the form, and into no l
   await expect(asks(page)).toHaveCount(0);
   await expect.poll(() => new URL(page.url()).searchParams.get('supply')).toBe('flow');
   await openGroups(page);
-  await expect(page.locator('#stock-water-flowGpm')).toHaveValue(/^4/);
+  await expect(page.locator('#stock-water-knownGpm')).toHaveValue(/^4/);
   await chip(page, 'House pond').click();
   await expect(chip(page, 'Well')).toHaveAttribute('aria-pressed', 'false');
   await expect.poll(() => new URL(page.url()).searchParams.get('supply')).toBe('pond');
@@ -51,7 +51,7 @@ test('a form that asks for no water, and a place with one, show no choice of it'
   await openGroups(page);
   await expect(page.locator('.place-open')).toBeVisible();
   await expect(page.locator('.place-pastures')).toHaveCount(0);
-  await expect(page.locator('#stock-water-flowGpm')).toHaveValue(/^4/);
+  await expect(page.locator('#stock-water-knownGpm')).toHaveValue(/^4/);
 });
 
 test('a tap whose script did not come says so, and chooses nothing', async ({ page }) => {
