@@ -11,6 +11,7 @@ import { markTerms } from './src/integrations/markTerms.ts';
 import { namesShipped } from './src/integrations/shipped.ts';
 import { fewChunks, katexStyles, leanDefinitions, noModulePreload, noPreloadHelper } from './src/integrations/vitePlugins.ts';
 import { wideTables } from './src/integrations/wideTables.ts';
+import { workedOut } from './src/integrations/workedOut.ts';
 
 // HOLDWATER_BASE: the folder under which a copy is served. HOLDWATER_OUT: where the built site goes.
 const base = process.env['HOLDWATER_BASE'] ?? '/';
@@ -43,7 +44,7 @@ export default defineConfig({
   // `assetsInlineLimit`: a font inlined as data: would be blocked by `font-src 'self'`.
   vite: {
     build: { assetsInlineLimit: 0 },
-    plugins: [katexStyles, leanDefinitions, noModulePreload, noPreloadHelper, fewChunks, workings(base), longExamples(), shipped.plugin],
+    plugins: [katexStyles, workedOut, leanDefinitions, noModulePreload, noPreloadHelper, fewChunks, workings(base), longExamples(), shipped.plugin],
     worker: { plugins: () => [leanDefinitions, shipped.forWorkers] },
   },
   integrations: [mdx(), preact(), afterBuild(shipped)],

@@ -1,9 +1,8 @@
 import { sameDayIn, yearOf } from '../units/days.ts';
-import { printDay } from '../units/printQuantity.ts';
 
 // What a form says of today, and when its device is doubted.
 
-/** At a date, as the word for whose it is: by the device, or by the answer to `clockQuestion`. */
+/** At a date, as the word for whose it is: by the device, or by the answer of `ClockQuestion`. */
 export const todayMarks = { device: 'today, by this device', answer: 'today, as you said' } as const;
 export const exampleDates = 'Example dates';
 
@@ -12,5 +11,3 @@ const longestYears = 3;
 /** Is the device's clock likely wrong? By a copy built on that day; one day before it may be another time zone. */
 export const isDoubtful = (todayDay: number, builtDay: number): boolean =>
   todayDay < builtDay - 1 || todayDay > sameDayIn(builtDay, yearOf(builtDay) + longestYears);
-/** Stands above the dates while the clock is doubted, beside a field for the right day. */
-export const clockQuestion = (todayDay: number): string => `This device says ${printDay(todayDay)}. Is that today?`;

@@ -1,5 +1,4 @@
 import { useState } from 'preact/hooks';
-import { clockQuestion } from '../kit/clock.ts';
 import { dayOf, isoDay, printDay } from '../units/printQuantity.ts';
 
 interface ClockQuestionProps {
@@ -9,6 +8,9 @@ interface ClockQuestionProps {
   readonly answeredDay?: number;
   readonly onAnswer: (day: number) => void;
 }
+
+/** Stands above the dates while the clock is doubted, beside a field for the right day. */
+export const clockQuestion = (todayDay: number): string => `This device says ${printDay(todayDay)}. Is that today?`;
 
 /** What is wrong with a day that somebody calls today. A day before the copy was built may be the same hour farther west. */
 export function problemOfToday(text: string, builtDay: number): string | undefined {

@@ -72,10 +72,10 @@ const placeFields = ['src/scripts/place.tsx', 'src/place/ui/FieldView.tsx'];
 const together: readonly { readonly as: string; readonly from: string; readonly of: RegExp }[] = [
   { as: 'field-view', from: 'src/place/ui/Start.tsx', of: /\/src\/place\/ui\/(?:FieldView|told|texts|fields\/field)\.tsx?$/ },
   { as: 'store', from: 'src/place/store/openStore.ts', of: /\/src\/place\/store\/|\/node_modules\/idb\// },
-  { as: 'at-form', from: 'src/place/form/atPlace.ts', of: /\/(?:textAt|fetchReaders|form\/chosen)\.ts$/ },
+  { as: 'at-form', from: 'src/place/form/atPlace.ts', of: /\/(?:textAt|form\/chosen)\.ts$/ },
   { as: 'clock', from: 'src/scripts/clock.ts', of: /\/clock\.ts$/ },
+  { as: 'herd', from: 'src/place/offer/stockToday.ts', of: /\/src\/place\/offer\/(?!stockToday|mainOf)/ },
   { as: 'at-place', from: 'src/place/form/atPlace.ts', of: /\/src\/place\/(?:form|offer)\// },
-  { as: 'herd', from: 'src/place/offer/herdOffers.ts', of: /\/src\/place\/offer\/(?!offered)/ },
   { as: 'today', from: 'src/scripts/today.ts', of: /\/(?:today|occurs)\.ts$/ },
 ];
 /** Views of the place that work things out as calculators do: what they need of that belongs to no single calculator's chunk. */

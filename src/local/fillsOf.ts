@@ -1,7 +1,8 @@
 import type { Calculator } from '../../calculators/kit/define.ts';
 import type { Cell, Input } from '../../calculators/kit/inputs.ts';
 import { isShown, monthsIn, rowsIn, startTexts, type Text, type Texts } from '../../calculators/kit/state.ts';
-import { textAt, withTextAt } from '../../calculators/kit/textAt.ts';
+import { textAt } from '../../calculators/kit/textAt.ts';
+import { withTextAt } from '../../calculators/kit/withTextAt.ts';
 import { keptText } from '../../calculators/ui/fieldText.ts';
 import { dayOf, printDay, printIn } from '../../calculators/units/printQuantity.ts';
 import { convert, type UnitName, type UnitSystem, unitIn } from '../../calculators/units/units.ts';

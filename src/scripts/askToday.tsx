@@ -6,7 +6,8 @@ import { ClockQuestion } from '../../calculators/ui/ClockQuestion.tsx';
 import type { Change } from '../../calculators/ui/formProps.ts';
 import type { Opening } from '../../calculators/ui/formState.ts';
 import type { UnitSystem } from '../../calculators/units/units.ts';
-import { answered, type Clock } from './clock.ts';
+import { answerKey, type Clock } from './clock.ts';
+import { keep } from './kept.ts';
 import type { Fresh } from './today.ts';
 
 interface Asking {
@@ -17,6 +18,12 @@ interface Asking {
   readonly exampleBy: (clock: Clock, calculator: Calculator, system: UnitSystem) => Fresh;
   readonly latest: () => Change | undefined;
   readonly open: (opening: Opening) => void;
+}
+
+/** The same clock with the day that somebody said, kept for the other forms of this window. */
+function answered(clock: Clock, day: number): Clock {
+  keep('sessionStorage', answerKey, String(day - clock.deviceDay));
+  return { ...clock, answeredDay: day };
 }
 
 /** Once it is answered, the dates that nobody typed move to go with that day. */

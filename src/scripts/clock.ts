@@ -2,7 +2,7 @@
 import { isDoubtful } from '../../calculators/kit/clock.ts';
 import { localDay } from '../../calculators/units/days.ts';
 import { dayOf } from '../../calculators/units/printQuantity.ts';
-import { keep, kept } from './kept.ts';
+import { kept } from './kept.ts';
 
 export interface Clock {
   readonly deviceDay: number;
@@ -13,7 +13,7 @@ export interface Clock {
 }
 
 /** Days from this device's today to the real one. Gone with the window. */
-const answerKey = 'holdwater-today';
+export const answerKey = 'holdwater-today';
 
 /**
  * What this device's clock says, in a copy that was built on a day. A clock before the last day on which anything was kept is wrong, or was.
@@ -31,9 +31,4 @@ export function clockNow(builtIso: string, lastDay?: number): Clock {
     isDoubted,
     ...(isDoubted && behind !== null && Number.isInteger(behindDays) ? { answeredDay: deviceDay + behindDays } : {}),
   };
-}
-/** The same clock with the day that somebody said, kept for the other forms of this window. */
-export function answered(clock: Clock, day: number): Clock {
-  keep('sessionStorage', answerKey, String(day - clock.deviceDay));
-  return { ...clock, answeredDay: day };
 }

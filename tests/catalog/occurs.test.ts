@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { clockQuestion, isDoubtful } from '../../calculators/kit/clock.ts';
+import { isDoubtful } from '../../calculators/kit/clock.ts';
 import type { Calculator } from '../../calculators/kit/define.ts';
 import type { Cell, Occurs } from '../../calculators/kit/inputs.ts';
 import { exampleOn, occurrenceOf } from '../../calculators/kit/occurs.ts';
 import { readForm, rowsIn, startTexts, type Texts, textIn } from '../../calculators/kit/state.ts';
+import { clockQuestion } from '../../calculators/ui/ClockQuestion.tsx';
 import { localDay } from '../../calculators/units/days.ts';
 import { dayOf, isoDay } from '../../calculators/units/printQuantity.ts';
 import { calculators } from '../support/catalog.ts';

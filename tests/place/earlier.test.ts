@@ -51,7 +51,7 @@ async function formAfter(
   }
   store.close();
   const earlier = (await earlierAt(ringTest, place))(on);
-  return fillTexts(ringTest, allOffers(place, on, { pastureIds, earlier }), on);
+  return fillTexts(ringTest, allOffers(place, on, { ids: pastureIds, earlier }), on);
 }
 const ratesIn = (form: ReturnType<typeof fillTexts>): readonly string[] => {
   const rows = form.texts['others'];

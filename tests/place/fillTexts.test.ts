@@ -6,6 +6,7 @@ import { dayOf } from '../../calculators/units/printQuantity.ts';
 import { demoPlace } from '../../src/place/demo.ts';
 import type { Place } from '../../src/place/model/place.ts';
 import type { Filled } from '../../src/place/offer/fillTexts.ts';
+import { holding } from '../../src/place/offer/holding.ts';
 import type { Chosen } from '../../src/place/offer/offersOf.ts';
 import { daysSinceBirth, intakePercentAt, stageOf } from '../../src/place/offer/stages.ts';
 import { calculatorOf, calculators } from '../support/catalog.ts';
@@ -20,8 +21,8 @@ const demo = demoPlace('demo', 'a test', '2026-06-01T00:00:00.000Z');
 const with_ = (more: Partial<Place>): Place => ({ ...demo, ...more });
 const fill = (
   slug: string,
-  { place = demo, today = '2026-06-20', chosen = {}, given }: { place?: Place; today?: string; chosen?: Chosen; given?: Texts } = {},
-): Filled => fillTexts(calculatorOf(slug), allOffers(place, day(today), chosen), day(today), 'us', given);
+  { place = demo, today = '2026-06-20', chosen = {}, given = {} }: { place?: Place; today?: string; chosen?: Chosen; given?: Texts } = {},
+): Filled => fillTexts(holding(calculatorOf(slug), given), allOffers(place, day(today), chosen), day(today), 'us');
 const plain = (text: string): string => text.replaceAll('\u00a0', ' ');
 const textAt = (texts: Texts, at: string): string => {
   const [key = '', index, column] = at.split('.');
@@ -33,8 +34,8 @@ const textAt = (texts: Texts, at: string): string => {
 
 const choices: readonly (readonly [string, Chosen])[] = [
   ['no pasture', {}],
-  ['one pasture', { pastureIds: ['low-bench'] }],
-  ['three pastures', { pastureIds: ['high-bench', 'low-bench', 'creek-bottom'] }],
+  ['one pasture', { ids: ['low-bench'] }],
+  ['three pastures', { ids: ['high-bench', 'low-bench', 'creek-bottom'] }],
 ];
 /** A day of each month, and the ends of February. */
 const days = [...Array.from({ length: 12 }, (_, month) => `2027-${String(month + 1).padStart(2, '0')}-15`), '2028-02-29', '2028-12-31'];
@@ -72,7 +73,7 @@ describe('what was typed at the place', () => {
   const typed = (area: string, areaAc: number) =>
     fill('days-of-grass', {
       place: { ...demo, pastures: [{ id: 'a', name: 'A', areaAc, typed: { areaAc: area }, isCounted: true, paddocks: [] }] },
-      chosen: { pastureIds: ['a'] },
+      chosen: { ids: ['a'] },
     });
   // 1 ha is 2.471054 acres (NIST SP 811, B.8).
   const areaAc = calculatorOf('days-of-grass').inputs['areaAc'];
@@ -82,7 +83,7 @@ describe('what was typed at the place', () => {
     if (!('value' in read) || typeof read.value !== 'number') throw new RangeError(text);
     const filled = fill('soil-loss', {
       place: { ...demo, pastures: [{ id: 'a', name: 'A', areaAc: read.value, typed: { areaAc: text }, isCounted: true, paddocks: [] }] },
-      chosen: { pastureIds: ['a'] },
+      chosen: { ids: ['a'] },
     });
     expect(filled.texts['areaAc']).toBe(text);
     expect(filled.marks).toContainEqual(expect.objectContaining({ at: 'areaAc', text }));
@@ -94,7 +95,7 @@ describe('what was typed at the place', () => {
   it('and cannot be read is no offer', () => {
     const { marks } = fill('days-of-grass', {
       place: { ...demo, pastures: [{ id: 'a', name: 'A', typed: { areaAc: 'about forty' }, isCounted: true, paddocks: [] }] },
-      chosen: { pastureIds: ['a'] },
+      chosen: { ids: ['a'] },
     });
     expect(marks.map(({ at }) => at)).not.toContain('areaAc');
   });
@@ -195,21 +196,21 @@ describe('stock', () => {
 
 describe('ground', () => {
   it('of a chosen pasture goes into the forms of one pasture', () => {
-    const chosen = { pastureIds: ['breaks'] };
+    const chosen = { ids: ['breaks'] };
     const loss = fill('soil-loss', { chosen });
     expect(plain(textIn(loss.texts['areaAc']))).toBe('110 ac');
     expect([loss.texts['slopeFrom'], plain(textIn(loss.texts['slopePercent']))]).toEqual(['known', '20 pct']);
     expect(loss.texts['rooting']).toBe('to-40');
     expect(loss.marks.find(({ at }) => at === 'areaAc')).toEqual({ at: 'areaAc', offer: 'pasture.area', text: loss.texts['areaAc'] });
     expect(fill('storm-runoff', { chosen }).texts['ground']).toBe('one');
-    expect(textIn(fill('sown-feed', { chosen: { pastureIds: ['creek-bottom'] } }).texts['texture'])).toBe('clay');
-    expect(textIn(fill('slake-test', { chosen: { pastureIds: ['creek-bottom'] } }).texts['soil'])).toBe('clayey');
+    expect(textIn(fill('sown-feed', { chosen: { ids: ['creek-bottom'] } }).texts['texture'])).toBe('clay');
+    expect(textIn(fill('slake-test', { chosen: { ids: ['creek-bottom'] } }).texts['soil'])).toBe('clayey');
   });
   it('is not guessed where several pastures are grazed and none is chosen', () => {
     expect(fill('soil-loss').marks.filter(({ offer }) => offer.startsWith('pasture.'))).toEqual([]);
   });
   it('of several goes into tables, and makes them show', () => {
-    const filled = fill('storm-runoff', { chosen: { pastureIds: ['high-bench', 'creek-bottom'] } });
+    const filled = fill('storm-runoff', { chosen: { ids: ['high-bench', 'creek-bottom'] } });
     expect(filled.texts['ground']).toBe('parts');
     expect(rowsIn(filled.texts['parts']).map(({ areaAc = '', soilGroup = '' }) => [plain(areaAc), soilGroup])).toEqual([
       ['120 ac', 'b'],
@@ -301,18 +302,34 @@ it('tells the day of a slip beside what it says', () => {
   expect(marks.find(({ at }) => at === 'sulfateMgPerL')?.says).toBe('slip of Jun 3, 2026');
 });
 
-it('says that it cannot tell which water is meant where a place has several, and of one says nothing', () => {
-  const ponds: Place['water'] = [
-    { id: 'a', name: 'House pond', supply: 'pond' },
-    { id: 'b', name: 'Well', supply: 'flow' },
-  ];
-  const saidOf = (water: Place['water'], slug = 'stock-water') => fill(slug, { place: with_({ water }) }).said.join();
-  expect(saidOf(ponds)).toContain('Your place has 2 places with water, and this form takes one: put in the one that you mean.');
-  expect(saidOf(ponds.slice(1))).not.toContain('places with water');
+describe('several waters', () => {
+  const pond = { id: 'a', name: 'House pond', supply: 'pond', maxDepthFt: 9 } as const;
+  const well = { id: 'b', name: 'Well', supply: 'flow', flowGpm: 4 } as const;
+  const at = (water: Place['water'], ids: readonly string[] = []) => fill('stock-water', { place: with_({ water }), chosen: { ids } });
+  const offersIn = ({ marks }: Filled) => marks.flatMap(({ offer }) => (offer.startsWith('water.') ? [offer] : []));
+  const asks = 'Your place has 2 places with water, and this form takes one: tap the one that you mean.';
+  it('give nothing before somebody has said which is meant', () => {
+    expect(offersIn(at([pond, well]))).toEqual([]);
+    expect(at([pond, well]).said).toContain(asks);
+  });
+  it.each([
+    [pond, 'pond'],
+    [well, 'flow'],
+  ] as const)('give what $name has once it is chosen, and ask no more', ({ id }, supply) => {
+    const filled = at([pond, well], ['low-bench', id]);
+    expect(filled.texts['supply']).toBe(supply);
+    expect(offersIn(filled)).toContain(id === 'a' ? 'water.maxDepth' : 'water.flow');
+    expect(offersIn(filled)).not.toContain(id === 'a' ? 'water.flow' : 'water.maxDepth');
+    expect(filled.said).not.toContain(asks);
+  });
+  it('are not asked about where there is one', () => {
+    expect(offersIn(at([pond]))).toContain('water.maxDepth');
+    expect(at([pond]).said.join()).not.toContain('places with water');
+  });
 });
 
 it('writes the units of the reader', () => {
-  const { texts } = fillTexts(calculatorOf('soil-loss'), allOffers(demo, day('2026-06-20'), { pastureIds: ['low-bench'] }), day('2026-06-20'), 'si');
+  const { texts } = fillTexts(calculatorOf('soil-loss'), allOffers(demo, day('2026-06-20'), { ids: ['low-bench'] }), day('2026-06-20'), 'si');
   // 85 international acres are 34.398 ha.
   expect(plain(textIn(texts['areaAc']))).toBe('34.4 ha');
 });

@@ -7,10 +7,11 @@ import { monthKeys } from '../../calculators/units/months.ts';
 import { demoPlace } from '../../src/place/demo.ts';
 import * as words from '../../src/place/model/words.ts';
 import { fetchFiller, fetchParts } from '../../src/place/offer/fetchParts.ts';
+import { animalsOf } from '../../src/place/offer/herdWhole.ts';
 import { offersOf } from '../../src/place/offer/offersOf.ts';
-import { rainWords } from '../../src/place/offer/seasonOffers.ts';
+import { rainWords } from '../../src/place/offer/placeOffers.ts';
 import { textureWords } from '../../src/place/offer/textureWords.ts';
-import { animalsOf, stockWords } from '../../src/place/offer/words.ts';
+import { stockWords } from '../../src/place/offer/words.ts';
 import { calculatorOf, calculators } from '../support/catalog.ts';
 import { allOffers, fillTexts } from './allOffers.ts';
 import { aPlace } from './aPlace.ts';
@@ -170,8 +171,8 @@ it('takes what an earlier visit read in the one form that can stand beside it', 
 it.each(calculators.map((each) => [each.slug, each] as const))('the parts that %s fetches offer it all that a place offers it', async (_, form) => {
   const [place, today] = [demoPlace('demo', 'a test', '2026-06-01T00:00:00.000Z'), 20_624];
   for (const pastureIds of [[], ['low-bench']]) {
-    const own = offersOf(await fetchParts([form]), place, today, { pastureIds });
-    expect((await fetchFiller(form))(form, own, today)).toEqual(fillTexts(form, allOffers(place, today, { pastureIds }), today));
+    const own = offersOf(await fetchParts([form]), place, today, { ids: pastureIds });
+    expect((await fetchFiller(form))(form, own, today)).toEqual(fillTexts(form, allOffers(place, today, { ids: pastureIds }), today));
   }
 });
 

@@ -20,7 +20,7 @@ import { aHeight, aMove, aRain } from './aRow.ts';
 const today = dayIn('2026-06-20');
 const filled = (slug: string, place: Place, rows: readonly Row[], pastureIds: readonly string[] = []) => {
   const calculator = calculatorOf(slug);
-  const form = fillTexts(calculator, allOffers(place, today, { pastureIds, record: recordOffers(place, rows, today) }), today);
+  const form = fillTexts(calculator, allOffers(place, today, { ids: pastureIds, record: recordOffers(place, rows, today) }), today);
   expect('outcome' in runTexts(calculator, form.texts, 'us'), form.said.join(' ')).toBe(true);
   return form;
 };

@@ -7,7 +7,7 @@ import { forget, keep, kept, placeKey, unitsKey } from '../../scripts/kept.ts';
 import { byKey, forKey, namesNow } from '../../scripts/names.ts';
 import { whoseKey, whoseText } from '../../scripts/whose.ts';
 import { pageAt } from '../../site/folder.ts';
-import { chosenKey } from '../form/chosen.ts';
+import { chosenKey, whoseOf } from '../form/chosen.ts';
 import type { AtPlace } from '../form/types.ts';
 import { newId } from '../store/ids.ts';
 import { type Carrying, CarryOn } from './CarryOn.tsx';
@@ -41,12 +41,6 @@ function sayOf(calculator: Calculator, { outcome, other, system }: Change): stri
   return figure && [figure.figure, figure.unit, figure.what].filter((each) => each !== '').join(' ');
 }
 
-/** Whose it is, without its day. */
-function whoseOf(at: AtPlace | undefined, chosen: readonly string[]): string {
-  if (!at) return kept('sessionStorage', forKey) ?? '';
-  return [...at.place.pastures.filter(({ id }) => chosen.includes(id)).map(({ name }) => name), at.place.name].join(', ');
-}
-
 /** Gives what names a calculation on paper and in notes. */
 export function startCarrying({ box, id, calculator, page, at, reach, start }: Parts): typeof namesNow {
   const root = box.querySelector<HTMLElement>('[data-carry-on]');
@@ -71,7 +65,7 @@ export function startCarrying({ box, id, calculator, page, at, reach, start }: P
     const chosen = at?.chosen() ?? [];
     const recent: Recent = {
       ...{ id: recentId, slug, title, says, chosen, link: change.link, at: new Date().toISOString() },
-      ...{ whose: whoseOf(at, chosen), marks: whoseText(change), placeId: at?.place.id },
+      ...{ whose: at ? whoseOf(at.place, chosen) : (kept('sessionStorage', forKey) ?? ''), marks: whoseText(change), placeId: at?.place.id },
     };
     keeping = keeping.then(() => keepRecent(recent)).catch(console.info);
     return keeping;

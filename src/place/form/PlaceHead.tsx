@@ -1,7 +1,8 @@
 import { render } from 'preact';
 import { useState } from 'preact/hooks';
 import type { Reach } from '../../../calculators/ui/formProps.ts';
-import type { AtLink, AtPlace } from './types.ts';
+import { loadAgain } from '../../site/folder.ts';
+import type { AtLink, AtPlace, Choice } from './types.ts';
 
 interface HeadProps {
   readonly id: string;
@@ -15,17 +16,28 @@ interface HeadProps {
 function PlaceHead({ id, at, link: opened, reach }: HeadProps) {
   const [link, setLink] = useState(opened);
   const [chosen, setChosen] = useState(at.chosen());
-  const { place, places, takes, placePage } = at;
+  const [said, setSaid] = useState(at.said());
+  const { place, places, choices, placePage } = at;
   const own = places.filter((each) => each.id !== place.id);
   const choose = (ids: readonly string[]) => {
     const way = reach();
     if (!way) return;
-    at.choose(ids, way.now(), way);
     setChosen(ids);
+    at.choose(ids, way).then(
+      () => setSaid(at.said()),
+      () => {
+        setChosen(at.chosen());
+        setSaid([`This could not be loaded. ${loadAgain()}`]);
+      },
+    );
   };
-  const tap = (each: string) => {
-    if (takes === 'one') choose(chosen.includes(each) ? [] : [each]);
-    else choose(chosen.includes(each) ? chosen.filter((one) => one !== each) : [...chosen, each]);
+  const leaveLink = () => {
+    setLink(undefined);
+    setSaid(at.said());
+  };
+  const tap = ({ of, isMany }: Choice, id: string) => {
+    const others = isMany ? chosen : chosen.filter((each) => !of.some((one) => one.id === each));
+    choose(chosen.includes(id) ? others.filter((each) => each !== id) : [...others, id]);
   };
   return (
     <>
@@ -47,23 +59,22 @@ function PlaceHead({ id, at, link: opened, reach }: HeadProps) {
         )}
       </p>
       {link ? (
-        <link.Bar link={link} reach={reach} onUse={() => setLink(undefined)} />
+        <link.Bar link={link} reach={reach} onUse={leaveLink} />
       ) : (
-        takes !== 'none' &&
-        place.pastures.length > 0 && (
-          <fieldset class="place-pastures">
-            <legend class="unseen">{takes === 'one' ? 'Which pasture' : 'Which pastures'}</legend>
-            {place.pastures.map((each) => (
-              <button type="button" key={each.id} aria-pressed={chosen.includes(each.id)} onClick={() => tap(each.id)}>
-                {each.name}
+        choices.map((choice) => (
+          <fieldset class="place-pastures" key={choice.says}>
+            <legend class="unseen">{choice.says}</legend>
+            {choice.of.map(({ id: each, name }) => (
+              <button type="button" key={each} aria-pressed={chosen.includes(each)} onClick={() => tap(choice, each)}>
+                {name}
               </button>
             ))}
           </fieldset>
-        )
+        ))
       )}
-      {!link && at.said().length > 0 && (
+      {!link && said.length > 0 && (
         <ul class="place-said">
-          {at.said().map((each) => (
+          {said.map((each) => (
             <li key={each}>{each}</li>
           ))}
         </ul>

@@ -1,26 +1,17 @@
 // What the open place does to a form that a link opened: nothing unasked, unless the figures are the reader's own. Fetched only with a link.
 import { useState } from 'preact/hooks';
-import type { Calculator } from '../../../calculators/kit/define.ts';
 import { runTexts } from '../../../calculators/kit/runTexts.ts';
 import { isShown, type Text, type Texts } from '../../../calculators/kit/state.ts';
 import { tellInput } from '../../../calculators/kit/summary.ts';
 import { textAt } from '../../../calculators/kit/textAt.ts';
-import type { Change, Reach } from '../../../calculators/ui/formProps.ts';
-import type { PlaceMarks } from '../../../calculators/ui/props.ts';
+import type { Change } from '../../../calculators/ui/formProps.ts';
 import type { UnitSystem } from '../../../calculators/units/units.ts';
 import { kept } from '../../scripts/kept.ts';
 import { type Filled, placedIn } from '../offer/fillTexts.ts';
+import { holding } from '../offer/holding.ts';
+import { openWith } from './changes.tsx';
 import { idsIn, ledKey } from './chosen.ts';
-import type { AtLink, Difference } from './types.ts';
-
-/** How the place stands to the form. */
-interface AtForm {
-  readonly calculator: Calculator;
-  readonly filledIn: (system: UnitSystem, given?: Texts) => Filled;
-  readonly marksOf: (filled: Filled) => PlaceMarks;
-  readonly openWith: (change: Change, reach: Reach, texts: Texts, filled: Filled) => void;
-  readonly take: (pastureIds: readonly string[]) => void;
-}
+import type { AtForm, AtLink, Difference } from './types.ts';
 
 /** With what the place gives put in, whole tables whole. */
 const withMine = (texts: Texts, filled: Filled, isWanted: (key: string) => boolean): Texts => {
@@ -77,7 +68,8 @@ const LinkBar: AtLink['Bar'] = ({ link, reach, onUse }) => {
   );
 };
 
-export function atLink({ calculator, filledIn, marksOf, openWith, take }: AtForm): AtLink {
+export function atLink(atForm: AtForm): AtLink {
+  const { calculator, filledIn, marksOf, take } = atForm;
   const { inputs } = calculator;
   let isOthers = false;
   const isFine = (texts: Texts, system: UnitSystem): boolean => 'outcome' in runTexts(calculator, texts, system);
@@ -99,7 +91,7 @@ export function atLink({ calculator, filledIn, marksOf, openWith, take }: AtForm
       take(idsIn(ids));
       // Hay until turn-out counts from the day on which the grass ends, and not from the one on which the place begins to feed.
       const told = Object.entries(form.this).filter(([key, text]) => inputs[key]?.kind === 'date' && named.has(key) && text !== '');
-      const filled = filledIn(system, Object.fromEntries(told));
+      const filled = filledIn(system, holding(calculator, Object.fromEntries(told)));
       const isBlank = (key: string): boolean => form.this[key] === '';
       const all = withAllowed(form.this, filled, system, (key) => isBlank(key) || !named.has(key));
       const texts = isFine(all, system) ? all : withMine(form.this, filled, isBlank);
@@ -124,7 +116,7 @@ export function atLink({ calculator, filledIn, marksOf, openWith, take }: AtForm
     },
     use: (change, reach) => {
       const filled = filledIn(change.system);
-      openWith(change, reach, mineIn(change, filled), filled);
+      openWith(atForm, change, reach, { texts: mineIn(change, filled), filled });
       isOthers = false;
     },
     Bar: LinkBar,

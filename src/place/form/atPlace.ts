@@ -3,11 +3,7 @@
 import { exampleDates, todayMarks } from '../../../calculators/kit/clock.ts';
 import type { Calculator } from '../../../calculators/kit/define.ts';
 import type { OfferKey } from '../../../calculators/kit/offers.ts';
-import { fetchReaders } from '../../../calculators/kit/record/fetchReaders.ts';
-import { type Texts, withPlaceOf } from '../../../calculators/kit/state.ts';
-import { tellInput } from '../../../calculators/kit/summary.ts';
-import { textAt, withTextAt } from '../../../calculators/kit/textAt.ts';
-import type { Change, Reach } from '../../../calculators/ui/formProps.ts';
+import { textAt } from '../../../calculators/kit/textAt.ts';
 import type { PlaceMarks } from '../../../calculators/ui/props.ts';
 import { localDay } from '../../../calculators/units/days.ts';
 import { printDay } from '../../../calculators/units/printQuantity.ts';
@@ -15,34 +11,33 @@ import type { UnitSystem } from '../../../calculators/units/units.ts';
 import { clockNow } from '../../scripts/clock.ts';
 import { isAnyKept, journalPrefix, keep, kept, placeKey, visitKey } from '../../scripts/kept.ts';
 import type { Place } from '../model/place.ts';
-import type { Row } from '../model/row.ts';
 import { fetchFiller, fetchParts, offerKeys } from '../offer/fetchParts.ts';
-import { type Filled, placedIn } from '../offer/fillTexts.ts';
-import { hasSameRows, movedTexts } from '../offer/movedTexts.ts';
-import type { EarlierTest, RecordOffers } from '../offer/offered.ts';
+import type { Filled } from '../offer/fillTexts.ts';
 import { offersOf } from '../offer/offersOf.ts';
-import { choose, chosenIn, ledKey, placePageOf } from './chosen.ts';
-import { fromPlace, otherwise } from './marks.tsx';
+import { choose, chosenIn, ledKey, placePageOf, whoseOf } from './chosen.ts';
+import { fromPlace } from './marks.tsx';
 import { drawPlaceHead } from './PlaceHead.tsx';
 import { readPlaces, readRows } from './readPlaces.ts';
-import type { AtPlace } from './types.ts';
+import type { AtForm, AtPlace, Choice } from './types.ts';
 
-function takesOf(calculator: Calculator): AtPlace['takes'] {
-  const keys = offerKeys(calculator);
-  if (
-    keys.some((key) => key.startsWith('pastures.')) ||
-    Object.values(calculator.inputs).some((input) => input.kind === 'rows' && input.offeredBy === 'pastures')
-  )
-    return 'several';
-  return keys.some((key) => /^(?:pasture|layer|earlier)\./.test(key)) ? 'one' : 'none';
+type Changes = typeof import('./changes.tsx');
+/** By then the form is live. */
+const liveMs = 500;
+
+/** What a form takes of what the place has several of: pastures or one of them, and one of several waters. */
+function choicesOf({ inputs }: Calculator, keys: readonly OfferKey[], { pastures, water }: Place): readonly Choice[] {
+  const asks = (subjects: RegExp): boolean => keys.some((key) => subjects.test(key));
+  const isMany = asks(/^pastures\./) || Object.values(inputs).some((input) => input.kind === 'rows' && input.offeredBy === 'pastures');
+  const choices: readonly Choice[] = [
+    { says: isMany ? 'Which pastures' : 'Which pasture', of: isMany || asks(/^(?:pasture|layer|earlier)\./) ? pastures : [], isMany },
+    { says: 'Which water', of: water.length > 1 && asks(/^water\./) ? water : [], isMany: false },
+  ];
+  return choices.filter(({ of }) => of.length > 0);
 }
 
 /** What a window that was killed in mid-write has left comes in first. It brings the whole store along, and seldom happens. */
 async function bringLeft(): Promise<void> {
-  if (!isAnyKept('localStorage', journalPrefix)) return;
-  const { openHere } = await import('./openHere.ts');
-  const store = await openHere();
-  store.close();
+  if (isAnyKept('localStorage', journalPrefix)) (await (await import('./openHere.ts')).openHere()).close();
 }
 /** The last day on which anything of these was changed, by the clock of then. */
 const lastDayOf = (kept: readonly Pick<Place, 'changedAt'>[]): number | undefined =>
@@ -52,17 +47,7 @@ const lastDayOf = (kept: readonly Pick<Place, 'changedAt'>[]): number | undefine
   }, undefined);
 /** Of the record of grazing and rain; the station's months are no part of it. */
 const isOfRecord = (key: OfferKey): boolean => /^(?:record|rain)\./.test(key) && key !== 'rain.station' && key !== 'rain.from';
-async function recordOf(place: Place, rows: readonly Row[]): Promise<(todayDay: number) => RecordOffers | undefined> {
-  if (rows.length === 0) return () => undefined;
-  const { recordAt } = await import('./recordAt.ts');
-  return recordAt(place, rows);
-}
-
-async function earlierOf(calculator: Calculator, place: Place): Promise<((todayDay: number) => readonly EarlierTest[]) | undefined> {
-  if (!offerKeys(calculator).some((key) => key.startsWith('earlier.'))) return undefined;
-  const { earlierAt } = await import('./earlierAt.ts');
-  return earlierAt(calculator, place);
-}
+const isIn = (of: Choice['of'], id: string): boolean => of.some((each) => each.id === id);
 
 /** The open place as it stands to a form; nothing where it is gone, or where this window sees no store. */
 export async function placeAt(calculator: Calculator, box: HTMLElement, query: string): Promise<AtPlace | undefined> {
@@ -70,88 +55,65 @@ export async function placeAt(calculator: Calculator, box: HTMLElement, query: s
   const places = await readPlaces();
   const place = places.find(({ id }) => id === kept('localStorage', placeKey));
   if (!place) return undefined;
-  const { inputs } = calculator;
-  const rows = offerKeys(calculator).some(isOfRecord) ? await readRows(place.id) : [];
+  const keys = offerKeys(calculator);
+  const rows = keys.some(isOfRecord) ? await readRows(place.id) : [];
   const [parts, fillTexts, record, earlier, linked] = await Promise.all([
     fetchParts([calculator]),
     fetchFiller(calculator),
-    recordOf(place, rows),
-    earlierOf(calculator, place),
+    rows.length === 0 ? undefined : import('./recordAt.ts').then(({ recordAt }) => recordAt(calculator, place, rows)),
+    keys.some((key) => key.startsWith('earlier.')) ? import('./earlierAt.ts').then(({ earlierAt }) => earlierAt(calculator, place)) : undefined,
     query === '' ? undefined : import('./atLink.tsx'),
   ]);
-  if (rows.length > 0) await fetchReaders(inputs);
   const placePage = placePageOf(box);
-  let pastureIds: readonly string[] = chosenIn(box).filter((id) => place.pastures.some((each) => each.id === id));
+  const choices = choicesOf(calculator, keys, place);
+  let chosen: readonly string[] = chosenIn(box).filter((id) => isIn([...place.pastures, ...place.water], id));
+  const take = (ids: readonly string[]): void => {
+    chosen = ids;
+    choose(box, ids);
+  };
   const clockHere = (built: string) => clockNow(built, lastDayOf([...places, ...rows]));
   const clock = clockHere(box.dataset['built'] ?? '');
   // A visit may have chosen several for a form that takes one.
-  if (takesOf(calculator) === 'one' && pastureIds.length > 1) {
-    pastureIds = pastureIds.slice(0, 1);
-    choose(box, pastureIds);
-  }
+  const fitting = chosen.filter(
+    (id, index) => !choices.some(({ of, isMany }) => !isMany && isIn(of, id) && chosen.slice(0, index).some((each) => isIn(of, each))),
+  );
+  if (fitting.length < chosen.length) take(fitting);
   let todayDay = clock.answeredDay ?? clock.deviceDay;
   let redraw = (): void => {};
-  const filledIn = (system: UnitSystem, given?: Texts): Filled =>
-    fillTexts(
-      calculator,
-      offersOf(parts, place, todayDay, { pastureIds, record: record(todayDay), earlier: earlier?.(todayDay) }),
-      todayDay,
-      system,
-      given,
-    );
-  const take = (ids: readonly string[]) => {
-    pastureIds = ids;
-    choose(box, ids);
-  };
+  const filledIn = (system: UnitSystem, form: Calculator = calculator): Filled =>
+    fillTexts(form, offersOf(parts, place, todayDay, { ids: chosen, record: record?.(todayDay), earlier: earlier?.(todayDay) }), todayDay, system);
 
-  function marksOf(filled: Filled): PlaceMarks {
+  const marksOf = (filled: Filled): PlaceMarks => {
     const byPath = new Map(filled.marks.map((mark) => [mark.at, mark]));
-    const names = place ? place.pastures.filter(({ id }) => pastureIds.includes(id)).map(({ name }) => name) : [];
-    const isDemo = place?.isDemo === true;
+    const { isDemo } = atForm;
     return {
       isDemo,
-      title: isDemo ? `Invented example, ${printDay(todayDay)}` : [...names, place?.name, printDay(todayDay)].join(', '),
+      title: isDemo ? `Invented example, ${printDay(todayDay)}` : whoseOf(place, chosen, printDay(todayDay)),
       toldAt: (path, texts, system, put) => {
         const mark = byPath.get(path);
         const now = textAt(texts, path);
         if (!mark || now === undefined) return undefined;
         if (now === mark.text) return isDemo ? 'from the demo place' : fromPlace(mark.says);
-        const [key = '', , column] = path.split('.');
-        if (!hasSameRows(texts[key], filled.texts[key])) return undefined;
-        const input = inputs[key];
-        const cell = input?.kind === 'rows' ? input.columns[column ?? ''] : input;
-        if (!cell || cell.kind === 'months' || cell.kind === 'record') return undefined;
-        return otherwise({
-          isDemo,
-          shown: tellInput(cell, mark.text, texts, system),
-          address: `${placePage}#/${viewOf(mark.offer)}`,
-          use: () => put(withTextAt(texts, path, mark.text)),
-        });
+        return changes?.otherwiseAt(atForm, filled, mark, path, texts, system, put);
       },
     };
-  }
-  const openWith = (change: Change, reach: Reach, texts: Texts, filled: Filled, gone: ReadonlySet<string> = new Set()) => {
-    const placed = placedIn(filled, texts);
-    const { form } = change;
-    const kept = [...change.touched].filter((path) => !gone.has(path));
-    reach.open({
-      ...change,
-      form: { this: texts, that: form.that && withPlaceOf(inputs, texts, form.that) },
-      touched: new Set([...kept, ...placed]),
-      placed: new Set(placed),
-      place: marksOf(filled),
-      notices: [],
-    });
   };
+  const atForm: AtForm = { calculator, isDemo: place.isDemo === true, placePage, filledIn, marksOf, take };
+  let changes: Changes | undefined;
+  const fetchChanges = async (): Promise<Changes> => {
+    changes = await import('./changes.tsx');
+    return changes;
+  };
+  if (linked) await fetchChanges();
 
-  const link = linked?.atLink({ calculator, filledIn, marksOf, openWith, take });
+  const link = linked?.atLink(atForm);
   const at: AtPlace = {
     clockNow: clockHere,
     place,
     places,
-    takes: takesOf(calculator),
+    choices,
     placePage,
-    chosen: () => pastureIds,
+    chosen: () => chosen,
     said: () => filledIn('us').said,
     exampleBy: ({ deviceDay, answeredDay }, _, system) => {
       todayDay = answeredDay ?? deviceDay;
@@ -166,18 +128,7 @@ export async function placeAt(calculator: Calculator, box: HTMLElement, query: s
       };
     },
     link,
-    choose: (ids, change, reach) => {
-      const before = filledIn(change.system);
-      take(ids);
-      const after = filledIn(change.system);
-      openWith(
-        change,
-        reach,
-        movedTexts(change.form.this, before.texts, after.texts),
-        after,
-        new Set(before.marks.map(({ at }) => at).filter((at) => change.placed.has(at))),
-      );
-    },
+    choose: async (ids, reach) => (await fetchChanges()).chooseAt(atForm, ids, reach),
     recall: (ids) => {
       take(ids);
       redraw();
@@ -187,6 +138,7 @@ export async function placeAt(calculator: Calculator, box: HTMLElement, query: s
       location.reload();
     },
     draw: (root, id, reach) => {
+      setTimeout(() => void fetchChanges().catch(console.info), liveMs);
       redraw = drawPlaceHead(root, { id, at, link: link?.isOthers() ? link : undefined, reach });
       if (kept('sessionStorage', visitKey) !== null) {
         void import('./keepResult.tsx')
@@ -201,25 +153,9 @@ export async function placeAt(calculator: Calculator, box: HTMLElement, query: s
       // Where a result leads, the choice of pasture goes along, and the next form knows whose figures it opens with.
       box.addEventListener('click', ({ target }) => {
         const lead = target instanceof Element ? target.closest<HTMLAnchorElement>('.leads a') : null;
-        if (lead && !link?.isOthers()) keep('sessionStorage', ledKey, `${new URL(lead.href).search.slice(1)} ${pastureIds.join(',')}`);
+        if (lead && !link?.isOthers()) keep('sessionStorage', ledKey, `${new URL(lead.href).search.slice(1)} ${chosen.join(',')}`);
       });
     },
   };
   return at;
 }
-
-/** The view of the place's page where an offer can be changed. */
-const views: Readonly<Record<string, string>> = {
-  pasture: 'ground',
-  pastures: 'ground',
-  layer: 'ground',
-  herd: 'stock',
-  hay: 'feed',
-  prices: 'feed',
-  water: 'water',
-  tools: 'tools',
-  record: 'record',
-  rain: 'record',
-  earlier: 'visits',
-};
-const viewOf = (offer: OfferKey): string => (offer === 'rain.station' ? undefined : views[offer.slice(0, offer.indexOf('.'))]) ?? 'season';

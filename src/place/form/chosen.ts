@@ -1,7 +1,8 @@
 import { forget, keep, kept } from '../../scripts/kept.ts';
 import { pageAt } from '../../site/folder.ts';
+import type { Place } from '../model/place.ts';
 
-// Which pastures are chosen above a form: for as long as the window is open, and never in a link.
+// Which pastures and which water are chosen above a form: for as long as the window is open, and never in a link.
 
 /** The link to which a result led, and what was chosen there. */
 export const ledKey = 'holdwater-led';
@@ -18,3 +19,6 @@ export function choose(box: HTMLElement, ids: readonly string[]): void {
 }
 export const placePageOf = (box: HTMLElement): string =>
   pageAt('../../place/', new URL(box.dataset['page'] ?? location.pathname, location.href).href);
+/** Whose figures they are, in words: what is chosen, the place, and more. */
+export const whoseOf = ({ pastures, water, name }: Place, ids: readonly string[], ...more: readonly string[]): string =>
+  [...[...pastures, ...water].flatMap((each) => (ids.includes(each.id) ? [each.name] : [])), name, ...more].join(', ');

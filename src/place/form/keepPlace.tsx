@@ -41,7 +41,7 @@ export async function keepPlace({ host, box, id, calculator, change }: Keeping):
     if (store.state().is === 'kept') keep('localStorage', placeKey, kept);
   };
   const run = runTexts(calculator, form.this, system);
-  const pastureIds = chosenIn(box);
+  const pastureIds = chosenIn(box).filter((id) => own?.pastures.some((each) => each.id === id));
   render(
     <>
       <KeepPanel

@@ -1,7 +1,5 @@
 import type { Place } from '../model/place.ts';
-import type { Result } from '../model/result.ts';
 import type { Row } from '../model/row.ts';
-import type { Visit } from '../model/visit.ts';
 
 /** As this edition or an older one wrote it: what they wrote, their schema has passed, and version 1 has only more than forms read. Anything else is for the place's own page to read. */
 const isOurs = (raw: unknown): raw is Place =>
@@ -12,11 +10,11 @@ const isOurs = (raw: unknown): raw is Place =>
   ['pastures', 'herd', 'soils', 'water'].every((list) => Array.isArray(Object.entries(raw).find(([key]) => key === list)?.[1]));
 
 /** Something that belongs to a place, as this edition writes it. */
-const isOf =
-  <T extends Row | Visit | Result>(is: (raw: object) => boolean) =>
+export const isOf =
+  <T extends { readonly v: number }>(is: (raw: object) => boolean) =>
   (raw: unknown): raw is T =>
     typeof raw === 'object' && raw !== null && 'v' in raw && raw.v === 1 && is(raw);
-const isAt =
+export const isAt =
   (placeId: string) =>
   (raw: object): boolean =>
     'placeId' in raw && raw.placeId === placeId;
@@ -25,7 +23,7 @@ const isAt =
 const patienceMs = 2000;
 
 /** All that lies in a store, or what has these ids. None where there is no database yet, where the browser gives none, or gives it too late. */
-function readFrom(store: string, ids?: readonly string[]): Promise<readonly unknown[]> {
+export function readFrom(store: string, ids?: readonly string[]): Promise<readonly unknown[]> {
   const read = new Promise<readonly unknown[]>((done) => {
     const none = () => done([]);
     // Of whatever version it is: a reader changes none, and a form need not wait until the page of the place has brought an older one up.
@@ -58,7 +56,3 @@ export const readPlaces = async (): Promise<readonly Place[]> => (await readFrom
 /** The record of a place, in the same way. */
 export const readRows = async (placeId: string): Promise<readonly Row[]> =>
   (await readFrom('rows')).filter(isOf<Row>((raw) => 'is' in raw && isAt(placeId)(raw)));
-/** Its visits, and of their results those that are wanted: a place may have thousands. */
-export const readVisits = async (placeId: string): Promise<readonly Visit[]> => (await readFrom('visits')).filter(isOf<Visit>(isAt(placeId)));
-export const readResults = async (ids: readonly string[]): Promise<readonly Result[]> =>
-  ids.length === 0 ? [] : (await readFrom('results', ids)).filter(isOf<Result>((raw) => 'link' in raw));

@@ -2,10 +2,12 @@ import type { FunctionComponent } from 'preact';
 import type { Calculator } from '../../../calculators/kit/define.ts';
 import type { Change, Reach } from '../../../calculators/ui/formProps.ts';
 import type { Opening } from '../../../calculators/ui/formState.ts';
+import type { PlaceMarks } from '../../../calculators/ui/props.ts';
 import type { UnitSystem } from '../../../calculators/units/units.ts';
 import type { Clock } from '../../scripts/clock.ts';
 import type { Fresh } from '../../scripts/today.ts';
 import type { Place } from '../model/place.ts';
+import type { Filled } from '../offer/fillTexts.ts';
 
 /** What is kept of a form, and where the offer to keep it stands. */
 export interface Keeping {
@@ -39,19 +41,37 @@ export interface AtLink {
   readonly use: (change: Change, reach: Reach) => void;
   readonly Bar: FunctionComponent<{ readonly link: AtLink; readonly reach: () => Reach | undefined; readonly onUse: () => void }>;
 }
+/** A form as the open place fills it. */
+export interface AtForm {
+  readonly calculator: Calculator;
+  readonly isDemo: boolean;
+  readonly placePage: string;
+  readonly filledIn: (system: UnitSystem, form?: Calculator) => Filled;
+  readonly marksOf: (filled: Filled) => PlaceMarks;
+  /** Another choice of what the place has several of. */
+  readonly take: (ids: readonly string[]) => void;
+}
+/** What the place has several of, each by its name. */
+export interface Choice {
+  /** `Which pasture` */
+  readonly says: string;
+  readonly of: readonly { readonly id: string; readonly name: string }[];
+  readonly isMany: boolean;
+}
 /** Where a form stands to the place: fresh or the reader's own, or opened with somebody's link. */
 export interface AtPlace {
   readonly place: Place;
   readonly places: readonly Place[];
-  /** How many pastures may be chosen: none where the form asks for nothing of them. */
-  readonly takes: 'none' | 'one' | 'several';
+  /** What the form takes one or some of. */
+  readonly choices: readonly Choice[];
   readonly chosen: () => readonly string[];
   readonly said: () => readonly string[];
   readonly clockNow: (builtIso: string) => Clock;
   readonly exampleBy: (clock: Clock, calculator: Calculator, system: UnitSystem) => Fresh;
   /** Only where a link opened the form. */
   readonly link: AtLink | undefined;
-  readonly choose: (ids: readonly string[], change: Change, reach: Reach) => void;
+  /** @throws Error if what that takes cannot be had */
+  readonly choose: (ids: readonly string[], reach: Reach) => Promise<void>;
   /** The choice as it was, where the form goes back to what stood in it. */
   readonly recall: (ids: readonly string[]) => void;
   readonly switchTo: (id: string) => void;

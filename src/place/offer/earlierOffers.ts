@@ -3,7 +3,7 @@ import { dayIn } from '../record/days.ts';
 import { amount, type EarlierTest, type OfferPart, offerMap, word, yesNo } from './offered.ts';
 
 /** The latest earlier test of a ground, to stand beside today's; nothing where none was made there. At a place of one pasture nobody has to choose it. */
-export const earlierPart: OfferPart = ({ place, pasture, earlier: tests }) => {
+export const part: OfferPart = ({ place, pasture, earlier: tests }) => {
   if (pasture === undefined || tests === undefined) return {};
   const isThere = ({ pastureIds }: EarlierTest): boolean =>
     pastureIds.includes(pasture.id) || (pastureIds.length === 0 && place.pastures.length === 1);

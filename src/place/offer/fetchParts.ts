@@ -13,19 +13,23 @@ export function offerKeys({ inputs }: Pick<Calculator, 'inputs'>): readonly Offe
 }
 
 /** Each a chunk of its own, with the subjects of its offers: a form that asks for a texture fetches no prices. */
-const parts: readonly { readonly of: RegExp; readonly bring: () => Promise<OfferPart> }[] = [
-  { of: /^(?:place|season|growth|grazing|rain)\./, bring: async () => (await import('./seasonOffers.ts')).seasonPart },
-  { of: /^(?:pastures?|layer)\./, bring: async () => (await import('./groundOffers.ts')).groundPart },
-  { of: /^herd\./, bring: async () => (await import('./herdOffers.ts')).herdPart },
-  { of: /^(?:hay|prices)\./, bring: async () => (await import('./goodsOffers.ts')).goodsPart },
-  { of: /^water\./, bring: async () => (await import('./waterOffers.ts')).waterPart },
-  { of: /^tools\./, bring: async () => (await import('./toolOffers.ts')).toolPart },
-  { of: /^earlier\./, bring: async () => (await import('./earlierOffers.ts')).earlierPart },
+const parts: readonly { readonly of: RegExp; readonly bring: () => Promise<{ readonly part: OfferPart }> }[] = [
+  { of: /^(?:place|rain)\./, bring: () => import('./placeOffers.ts') },
+  { of: /^(?:season|growth|grazing)\./, bring: () => import('./seasonOffers.ts') },
+  { of: /^pastures?\./, bring: () => import('./groundOffers.ts') },
+  { of: /^layer\./, bring: () => import('./layerOffers.ts') },
+  { of: /^herd\.(?!demand|cow|calf|main|\w+From)/, bring: () => import('./herdOffers.ts') },
+  { of: /^herd\.(?:demand|cow|calf|main|\w+From)/, bring: () => import('./herdWhole.ts') },
+  { of: /^hay\./, bring: () => import('./hayOffers.ts') },
+  { of: /^prices\./, bring: () => import('./priceOffers.ts') },
+  { of: /^water\./, bring: () => import('./waterOffers.ts') },
+  { of: /^tools\./, bring: () => import('./toolOffers.ts') },
+  { of: /^earlier\./, bring: () => import('./earlierOffers.ts') },
 ];
 /** What works out the offers of these forms. */
 export function fetchParts(forms: readonly Pick<Calculator, 'inputs'>[]): Promise<readonly OfferPart[]> {
   const keys = forms.flatMap(offerKeys);
-  return Promise.all(parts.filter(({ of }) => keys.some((key) => of.test(key))).map(({ bring }) => bring()));
+  return Promise.all(parts.filter(({ of }) => keys.some((key) => of.test(key))).map(async ({ bring }) => (await bring()).part));
 }
 /** What fills one form with them. */
 export async function fetchFiller({ inputs }: Pick<Calculator, 'inputs'>): Promise<FillTexts> {

@@ -1,14 +1,14 @@
 import type { Calculator } from '../../../calculators/kit/define.ts';
-import type { Cell, Input, RowsInput } from '../../../calculators/kit/inputs.ts';
-import type { Example, exampleOn } from '../../../calculators/kit/occurs.ts';
+import type { Input, RowsInput } from '../../../calculators/kit/inputs.ts';
+import type { exampleOn } from '../../../calculators/kit/occurs.ts';
 import type { OfferKey } from '../../../calculators/kit/offers.ts';
 import { defaultText } from '../../../calculators/kit/read.ts';
 import { runTexts } from '../../../calculators/kit/runTexts.ts';
 import { changeSystem, type RowTexts, startTexts, type Text, type Texts } from '../../../calculators/kit/state.ts';
 import { textAt } from '../../../calculators/kit/textAt.ts';
 import type { UnitSystem } from '../../../calculators/units/units.ts';
-import { countsOn, fitOf, inUnit } from './fits.ts';
-import type { OfferedRow, OfferMap, Offers } from './offered.ts';
+import { countsOn, fitOf } from './fits.ts';
+import type { Offered, OfferedRow, OfferMap, Offers } from './offered.ts';
 
 /** A field that holds what a place gave it, as long as its text is this one. */
 export interface Mark {
@@ -39,209 +39,125 @@ const rowsAbout: Readonly<Partial<Record<OfferKey, string>>> = {
   'earlier.rate': 'more or less than this form can take.',
 };
 
-/** What an attempt gathers: texts, where they come from, and days that must not move with today. */
-class Filling {
-  readonly texts: Record<string, Text> = {};
-  readonly marks: Mark[] = [];
-  readonly said: string[] = [];
-  readonly fixed: { readonly key: string; readonly text: string }[] = [];
-  readonly moving = new Set<string>();
-  private readonly system: UnitSystem;
-  private readonly leftOut: ReadonlySet<string>;
-  private readonly todayDay: number;
-  constructor(system: UnitSystem, leftOut: ReadonlySet<string>, todayDay: number) {
-    this.system = system;
-    this.todayDay = todayDay;
-    this.leftOut = leftOut;
-  }
-  /** A field's text, if the place has one that fits it. */
-  take(input: Cell, at: string, from: OfferMap): string | undefined {
-    const key = input.offeredBy;
-    if (key === undefined || this.leftOut.has(subjectOf(key))) return undefined;
-    const offered = from.get(key);
-    const fit = fitOf(input, offered, this.system, this.todayDay);
-    if (fit === undefined) return undefined;
-    if ('say' in fit) {
-      this.said.push(fit.say);
-      return undefined;
-    }
-    this.marks.push({ at, offer: key, text: fit.text, ...(offered?.says === undefined ? {} : { says: offered.says }) });
-    if (offered && 'monthDay' in offered && !countsOn(input)) this.moving.add(at);
-    else if (offered && ('day' in offered || 'monthDay' in offered)) this.fixed.push({ key: at, text: fit.text });
-    return fit.text;
-  }
-  takeMonths(input: Extract<Input, { kind: 'months' }>, key: string, from: OfferMap): void {
-    const offered = input.offeredBy && from.get(input.offeredBy);
-    if (input.offeredBy === undefined || offered === undefined || !('months' in offered) || this.leftOut.has(subjectOf(input.offeredBy))) return;
-    if (!offered.months.every((each) => each >= input.min && each <= input.max)) {
-      this.said.push(`${input.label}: a month of your place is more or less than this form can take.`);
-      return;
-    }
-    const texts = offered.months.map((each) => inUnit(each, input.unit, this.system));
-    this.texts[key] = texts;
-    for (const [index, text] of texts.entries()) this.marks.push({ at: `${key}.${index}`, offer: input.offeredBy, text });
-  }
-  takeRecord(input: Extract<Input, { kind: 'record' }>, key: string, from: OfferMap): void {
-    const offered = input.offeredBy && from.get(input.offeredBy);
-    if (input.offeredBy === undefined || offered === undefined || !('record' in offered) || this.leftOut.has(subjectOf(input.offeredBy))) return;
-    const { lines, problem } = input.read(offered.record);
-    if (problem !== undefined || lines.length === 0) {
-      this.said.push(`${input.label}: this form cannot take the record of your place.`);
-      return;
-    }
-    this.texts[key] = offered.record;
-    this.marks.push({ at: key, offer: input.offeredBy, text: offered.record });
-  }
-  /** One row, or nothing where the form has no such kind: then it is told. */
-  private row(input: RowsInput, at: string, { name, cells }: OfferedRow): RowTexts | undefined {
-    const before = [this.marks.length, this.said.length] as const;
-    const own: Record<string, string> = {};
-    const started: Record<string, string> = {};
-    for (const [column, cell] of Object.entries(input.columns)) {
-      const text = this.take(cell, `${at}.${column}`, cells);
-      const refused = text === undefined && cell.offeredBy !== undefined ? rowsAbout[cell.offeredBy] : undefined;
-      if (refused !== undefined) {
-        this.marks.length = before[0];
-        this.said.length = before[1];
-        this.said.push(`${name}: ${refused}`);
-        return undefined;
-      }
-      if (text === undefined) continue;
-      own[column] = text;
-      if (cell.kind !== 'choice') continue;
-      for (const [beside, value] of Object.entries(cell.options[text]?.fills ?? {})) {
-        const target = input.columns[beside];
-        if (target) started[beside] = defaultText(target, value);
-      }
-    }
-    const start = Object.entries(input.columns).map(([column, cell]) => [column, defaultText(cell)]);
-    return { ...Object.fromEntries(start), ...started, ...own };
-  }
-  takeRows(input: RowsInput, key: string, offered: readonly OfferedRow[]): void {
-    if (input.offeredBy === undefined || offered.length === 0 || this.leftOut.has(input.offeredBy)) return;
-    const bySize = offered.toSorted((one, other) => other.size - one.size);
-    const fitting = new Set(bySize.slice(0, input.maxRows));
-    const rows: RowTexts[] = [];
-    for (const each of offered) {
-      const row = fitting.has(each) ? this.row(input, `${key}.${rows.length}`, each) : undefined;
-      if (row) rows.push(row);
-    }
-    if (rows.length > 0) this.texts[key] = rows;
-    const most = input.offeredBy === 'herd' ? 'that eat most' : input.offeredBy === 'pastures' ? 'with the most acres' : 'from the top';
-    if (offered.length > input.maxRows) this.said.push(`${input.label}: only ${input.maxRows} fit here, those ${most}.`);
-  }
+/** What an attempt gathers. */
+interface Filling extends Pick<Filled, 'texts' | 'marks' | 'said'> {
+  /** Days that do not move with today, by the name of their date. */
+  readonly fixed: Readonly<Record<string, string>>;
+}
+interface Attempt {
+  readonly built: Texts;
+  readonly system: UnitSystem;
+  readonly todayDay: number;
+  readonly leftOut: readonly string[];
+  /** Without days of the place: the example's stand. */
+  readonly isUndated?: boolean;
 }
 /** What an offer is about, by which it is left out where it does not go with the rest of a form. */
 const subjectOf = (key: OfferKey): string => key.slice(0, key.indexOf('.'));
+const isDated = (offered: Offered): boolean => 'day' in offered || 'monthDay' in offered;
 
-function attempt(
-  { inputs }: Pick<Calculator, 'inputs'>,
-  offers: Offers,
-  {
-    built,
-    system,
-    leftOut,
-    todayDay,
-  }: { readonly built: Texts; readonly system: UnitSystem; readonly leftOut: ReadonlySet<string>; readonly todayDay: number },
-): Filling {
-  const filling = new Filling(system, leftOut, todayDay);
-  Object.assign(filling.texts, built);
-  for (const [key, input] of Object.entries(inputs)) {
-    if (input.kind === 'record') filling.takeRecord(input, key, offers.single);
-    else if (input.kind === 'rows') filling.takeRows(input, key, (input.offeredBy && offers.tables[input.offeredBy]) ?? []);
-    else if (input.kind === 'months') filling.takeMonths(input, key, offers.single);
-    else {
-      const text = filling.take(input, key, offers.single);
-      if (text !== undefined) filling.texts[key] = text;
+function attempt(calculator: Pick<Calculator, 'inputs'>, offers: Offers, asked: Attempt): Filling {
+  const { built, system, todayDay, leftOut, isUndated = false } = asked;
+  const texts: Record<string, Text> = { ...built };
+  const marks: Mark[] = [];
+  const said: string[] = [];
+  const fixed: Record<string, string> = {};
+  /** A field's text, if the place has one that fits it. */
+  const take = (input: Exclude<Input, RowsInput>, at: string, from: OfferMap): Text | undefined => {
+    const key = input.offeredBy;
+    const offered = key && from.get(key);
+    if (key === undefined || offered === undefined || leftOut.includes(subjectOf(key)) || (isUndated && isDated(offered))) return undefined;
+    const fit = fitOf(input, offered, system, todayDay);
+    if (fit === undefined) return undefined;
+    if ('say' in fit) {
+      said.push(fit.say);
+      return undefined;
+    }
+    const { text } = fit;
+    const says = offered.says === undefined ? {} : { says: offered.says };
+    if (typeof text === 'string') marks.push({ at, offer: key, text, ...says });
+    else for (const [index, each] of text.entries()) marks.push({ at: `${at}.${index}`, offer: key, text: each, ...says });
+    if (typeof text === 'string' && isDated(offered) && (countsOn(input) || 'day' in offered)) fixed[at] = text;
+    return text;
+  };
+  /** One row, or nothing where the form has no such kind: then it is told. */
+  const rowOf = (input: RowsInput, at: string, { name, cells }: OfferedRow): RowTexts | undefined => {
+    const before = [marks.length, said.length] as const;
+    const row = Object.fromEntries(Object.entries(input.columns).map(([column, cell]) => [column, defaultText(cell)]));
+    const own: Record<string, string> = {};
+    for (const [column, cell] of Object.entries(input.columns)) {
+      const text = take(cell, `${at}.${column}`, cells);
+      const refused = text === undefined && cell.offeredBy !== undefined ? rowsAbout[cell.offeredBy] : undefined;
+      if (refused !== undefined) {
+        [marks.length, said.length] = before;
+        said.push(`${name}: ${refused}`);
+        return undefined;
+      }
+      if (typeof text !== 'string') continue;
+      own[column] = text;
+      for (const [beside, value] of Object.entries((cell.kind === 'choice' && cell.options[text]?.fills) || {})) {
+        const target = input.columns[beside];
+        if (target) row[beside] = defaultText(target, value);
+      }
+    }
+    return { ...row, ...own };
+  };
+  const rowsOf = (input: RowsInput, key: string, offered: readonly OfferedRow[]): readonly RowTexts[] => {
+    const fitting = offered.toSorted((one, other) => other.size - one.size).slice(0, input.maxRows);
+    const rows: RowTexts[] = [];
+    for (const each of offered) {
+      const row = fitting.includes(each) ? rowOf(input, `${key}.${rows.length}`, each) : undefined;
+      if (row) rows.push(row);
+    }
+    const most = input.offeredBy === 'herd' ? 'that eat most' : input.offeredBy === 'pastures' ? 'with the most acres' : 'from the top';
+    if (offered.length > input.maxRows) said.push(`${input.label}: only ${input.maxRows} fit here, those ${most}.`);
+    return rows;
+  };
+  for (const [key, input] of Object.entries(calculator.inputs)) {
+    if (input.kind !== 'rows') {
+      const text = take(input, key, offers.single);
+      if (text !== undefined) texts[key] = text;
+    } else if (input.offeredBy !== undefined && !leftOut.includes(input.offeredBy)) {
+      const rows = rowsOf(input, key, offers.tables[input.offeredBy] ?? []);
+      if (rows.length > 0) texts[key] = rows;
     }
   }
-  const taken = new Set(filling.marks.map(({ offer }) => offer));
+  const taken = new Set(marks.map(({ offer }) => offer));
   // An earlier test of which no reading fits would stand there as the example's.
   if (taken.has('earlier.beside') && !taken.has('earlier.rate')) {
-    const without = attempt({ inputs }, offers, { built, system, leftOut: new Set([...leftOut, 'earlier']), todayDay });
-    without.said.push(...filling.said.filter((each) => !without.said.includes(each)));
-    return without;
+    const without = attempt(calculator, offers, { ...asked, leftOut: [...leftOut, 'earlier'] });
+    return { ...without, said: [...new Set([...without.said, ...said])] };
   }
-  filling.said.push(...offers.besides.filter(({ key }) => key === undefined || taken.has(key)).map(({ say }) => say));
-  return filling;
+  said.push(...offers.besides.filter(({ key }) => key === undefined || taken.has(key)).map(({ say }) => say));
+  return { texts, marks, said, fixed };
 }
 
-/** With the dates of a day. Where the form would refuse them, the example's own stay, and none of the place's. */
-function onDay({ marks, said, fixed, moving, texts: filled }: Filling, moved: Example, built: Texts): Filled {
-  const withFixed = (texts: Texts): Texts => ({ ...texts, ...Object.fromEntries(fixed.map(({ key, text }) => [key, text])) });
-  if (!moved.isExampleDates)
-    return {
-      texts: withFixed(moved.texts),
-      marks: marks.map((mark) => (moving.has(mark.at) ? { ...mark, text: knownTextAt(moved.texts, mark.at) } : mark)),
-      said,
-      todayAt: moved.todayAt,
-      isExampleDates: false,
-    };
-  const isDated = (at: string): boolean => moving.has(at) || fixed.some(({ key }) => key === at);
-  return {
-    texts: withDatesOf(built, filled, [...moving, ...fixed.map(({ key }) => key)]),
-    marks: marks.filter(({ at }) => !isDated(at)),
-    said,
-    todayAt: [],
-    isExampleDates: true,
-  };
-}
-function knownTextAt(texts: Texts, at: string): string {
-  const text = textAt(texts, at);
-  if (text === undefined) throw new RangeError(`no text at ${at}`);
-  return text;
-}
-/** The example's dates back in the places where a place's stood. A row that the example has not takes the date of its last one. */
-function withDatesOf(built: Texts, texts: Texts, places: readonly string[]): Texts {
-  const out: Record<string, Text> = { ...texts };
-  for (const at of places) {
-    const [key = '', index, column] = at.split('.');
-    const [now, before] = [out[key], built[key]];
-    if (index === undefined || column === undefined || typeof now !== 'object' || typeof before !== 'object') {
-      if (before !== undefined) out[key] = before;
-      continue;
-    }
-    const rowsNow = now.filter((row) => typeof row === 'object');
-    const start = before.filter((row) => typeof row === 'object');
-    const date = (start[Number(index)] ?? start.at(-1))?.[column];
-    if (date !== undefined) out[key] = rowsNow.map((row, each) => (each === Number(index) ? { ...row, [column]: date } : row));
-  }
-  return out;
-}
-
-/** The form with dates that are told already: they neither move nor come from the place, and those that go by them do. */
-const holding = (calculator: Calculator, given: Texts): Calculator => ({
-  ...calculator,
-  inputs: Object.fromEntries(
-    Object.entries(calculator.inputs).map(([key, input]): [string, Input] => {
-      if (input.kind !== 'date' || given[key] === undefined) return [key, input];
-      const { offeredBy, ...held } = input;
-      return [key, { ...held, occurs: 'fixed' }];
-    }),
-  ),
-});
-
-/** Fills one form. `given` are dates that stand in it already, such as those of the result that led here. */
-export type FillTexts = (asked: Calculator, offers: Offers, todayDay: number, system?: UnitSystem, given?: Texts) => Filled;
+/** Fills one form. */
+export type FillTexts = (calculator: Calculator, offers: Offers, todayDay: number, system?: UnitSystem) => Filled;
 /** Moves the dates of an example; where nothing goes with today there is none. */
 type Mover = typeof exampleOn;
 
 /**
- * A fresh form as a place and a day fill it. Where the place's figures and what the form holds of its example refuse each other, such as a price above
- * the example's highest, what the place says of that subject stays out and is told.
+ * A fresh form as a place and a day fill it. Where the form would refuse the dates of that day, the example's own stay, and none of the place's. Where
+ * the place's figures and what the form holds of its example refuse each other, such as a price above the example's highest, what the place says of that
+ * subject stays out and is told.
  */
 export const filler =
   (move: Mover = (_, texts) => ({ texts, todayAt: [], isExampleDates: false })): FillTexts =>
-  (asked, offers, todayDay, system = 'us', given = {}) => {
-    const calculator = holding(asked, given);
-    const { inputs } = calculator;
-    const start = startTexts(inputs);
-    const built = { ...(system === 'us' ? start : changeSystem(inputs, start, 'us', system)), ...given };
+  (calculator, offers, todayDay, system = 'us') => {
+    const start = startTexts(calculator.inputs);
+    const built = system === 'us' ? start : changeSystem(calculator.inputs, start, 'us', system);
     const tried = (leftOut: readonly string[]) => {
-      const filling = attempt(calculator, offers, { built, system, leftOut: new Set(leftOut), todayDay });
-      const filled = onDay(filling, move(calculator, filling.texts, todayDay), built);
-      const run = runTexts(calculator, filled.texts, system);
-      return { filled, refused: 'refusals' in run ? run.refusals[0]?.say : undefined };
+      const asked = { built, system, todayDay, leftOut };
+      const first = attempt(calculator, offers, asked);
+      const { texts: moved, todayAt, isExampleDates } = move(calculator, first.texts, todayDay);
+      const { texts: undated, marks, said, fixed } = isExampleDates ? attempt(calculator, offers, { ...asked, isUndated: true }) : first;
+      const texts = isExampleDates ? undated : { ...moved, ...fixed };
+      const run = runTexts(calculator, texts, system);
+      return {
+        filled: { texts, marks: marks.map((mark) => ({ ...mark, text: textAt(texts, mark.at) ?? mark.text })), said, todayAt, isExampleDates },
+        refused: 'refusals' in run ? run.refusals[0]?.say : undefined,
+      };
     };
     const all = tried([]);
     if (all.refused === undefined) return all.filled;

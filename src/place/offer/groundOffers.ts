@@ -25,7 +25,7 @@ const rootings = [
 ] as const;
 const rootingOf = (depthIn: number): string => rootings.find(([most]) => depthIn <= most)?.[1] ?? 'deeper';
 
-const soilOf = ({ soils }: Place, { soilId }: Pasture): Soil | undefined => soils.find(({ id }) => id === soilId);
+export const soilOf = ({ soils }: Place, { soilId }: Pasture): Soil | undefined => soils.find(({ id }) => id === soilId);
 const standingFeeds: readonly string[] = ['tall-fescue', 'annual-range'];
 
 function paddockAc({ areaAc, paddocks }: Pasture): number | undefined {
@@ -77,22 +77,6 @@ const pastureRows = (place: Place, pastures: readonly Pasture[], record: RecordO
     return pasture.areaAc === undefined ? [] : [{ name: pasture.name, size: pasture.areaAc, cells }];
   });
 
-/** Layers from the top down; which of them go first where not all fit is the order in which they lie. */
-const layerRows = (place: Place, pasture: Pasture): readonly OfferedRow[] =>
-  (soilOf(place, pasture)?.layers ?? []).flatMap((layer, index, all) => {
-    const { thicknessIn, texture, surveyInPerIn } = layer;
-    // One that is only half told is not offered: the form's example would stand in for the rest.
-    if (thicknessIn === undefined || texture === undefined) return [];
-    const cells = offerMap(
-      told('layer.thickness', layer, 'thicknessIn'),
-      word('layer.texture', textureWords(texture)),
-      word('layer.heldFrom', surveyInPerIn === undefined ? 'texture' : 'survey'),
-      told('layer.survey', layer, 'surveyInPerIn'),
-      told('layer.stones', layer, 'stonesPercent'),
-    );
-    return [{ name: `Layer ${index + 1}`, size: all.length - index, cells }];
-  });
-
 /** What is told of several pastures together. */
 function pasturesOffers(pastures: readonly Pasture[], isChosen: boolean): OfferMap {
   const known = pastures.filter(({ normalLbPerAc }) => normalLbPerAc !== undefined);
@@ -105,7 +89,7 @@ function pasturesOffers(pastures: readonly Pasture[], isChosen: boolean): OfferM
   );
 }
 
-export const groundPart: OfferPart = ({ place, pastures, isChosen, pasture, record }) => ({
+export const part: OfferPart = ({ place, pastures, isChosen, pasture, record }) => ({
   single: new Map([...pasturesOffers(pastures, isChosen), ...(pasture ? pastureOffers(place, pasture) : [])]),
-  tables: { pastures: pastureRows(place, pastures, record), ...(pasture ? { layers: layerRows(place, pasture) } : {}) },
+  tables: { pastures: pastureRows(place, pastures, record) },
 });

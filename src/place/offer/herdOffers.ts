@@ -1,47 +1,11 @@
-import { dailyIntakeLb } from '../../../calculators/math/herd/dailyIntakeLb.ts';
-import { isBreeding } from '../../../calculators/math/herd/stageFromBirth.ts';
 import { monthKeys } from '../../../calculators/units/months.ts';
 import type { HerdGroup } from '../model/herdGroup.ts';
 import type { Place } from '../model/place.ts';
-import {
-  amount,
-  derived,
-  meanIfAll,
-  monthDay,
-  type OfferedRow,
-  type OfferMap,
-  type OfferPart,
-  offerMap,
-  sumIfAll,
-  told,
-  word,
-  yesNo,
-} from './offered.ts';
-import { daysSinceBirth, intakePercentAt, stageOf } from './stages.ts';
-import { animalsOf, kindNames, stockWords } from './words.ts';
-
-/** A group of which there is any. */
-type Counted = HerdGroup & { readonly countHead: number };
-export const counted = (herd: readonly HerdGroup[]): readonly Counted[] =>
-  herd.flatMap((group) => (group.countHead !== undefined && group.countHead > 0 ? [{ ...group, countHead: group.countHead }] : []));
-
-/** What one of a group eats today, lb of dry matter. */
-export const eachLbPerDay = (group: Counted, todayDay: number): number | undefined =>
-  group.weightLb === undefined
-    ? undefined
-    : dailyIntakeLb({ head: 1, weightLb: group.weightLb, intakePercent: intakePercentAt(group, stageOf(group, todayDay)) });
-const groupLbPerDay = (group: Counted, todayDay: number): number | undefined => {
-  const each = eachLbPerDay(group, todayDay);
-  return each === undefined ? undefined : each * group.countHead;
-};
-/** The kind that eats most of those that can be weighed against each other. */
-export function mainOf(groups: readonly Counted[], todayDay: number): Counted | undefined {
-  const sized = groups.flatMap((group) => {
-    const lbPerDay = groupLbPerDay(group, todayDay);
-    return lbPerDay === undefined ? [] : [{ group, lbPerDay }];
-  });
-  return sized.toSorted((one, other) => other.lbPerDay - one.lbPerDay)[0]?.group;
-}
+import { counted, groupLbPerDay } from './herdEats.ts';
+import { kindNames } from './kindNames.ts';
+import { amount, monthDay, type OfferedRow, type OfferPart, offerMap, told, word, yesNo } from './offered.ts';
+import { intakePercentAt, isBreeding, stageOf } from './stages.ts';
+import { stockWords } from './words.ts';
 
 const birthMonth = ({ birthsDay }: HerdGroup): string | undefined =>
   birthsDay === undefined ? undefined : monthKeys()[Number(birthsDay.slice(0, 2)) - 1];
@@ -69,28 +33,8 @@ const herdRows = ({ herd }: Place, todayDay: number): readonly OfferedRow[] =>
     };
   });
 
-/** What is told of the whole herd, of its cows, and of the kind that eats most. */
-function herdOffers({ herd, yardstickLbPerDay }: Place, todayDay: number): OfferMap {
-  const groups = counted(herd);
-  const cows = groups.filter(({ kind }) => kind === 'cow');
-  const nursing = cows.filter((group) => stageOf(group, todayDay) === 'nursing');
-  const ages = nursing.flatMap(({ birthsDay, countHead }) =>
-    birthsDay === undefined ? [] : [{ value: daysSinceBirth(birthsDay, todayDay), weight: countHead }],
-  );
-  const age = meanIfAll(ages);
-  const main = mainOf(groups, todayDay);
-  const breeders = groups.filter(({ kind }) => isBreeding(kind));
-  return offerMap(
-    derived('herd.demand', sumIfAll(groups.map((group) => groupLbPerDay(group, todayDay)))),
-    amount('herd.yardstick', yardstickLbPerDay),
-    amount('herd.cows', sumIfAll(cows.map(({ countHead }) => countHead))),
-    derived('herd.cowWeight', meanIfAll(cows.map(({ weightLb, countHead }) => ({ value: weightLb, weight: countHead })))),
-    amount('herd.calfAge', age === undefined ? undefined : Math.round(age)),
-    main ? [...word('herd.mainAnimals', animalsOf[main.kind]), ...amount('herd.mainWeight', main.weightLb)] : [],
-    main ? derived('herd.mainEats', eachLbPerDay(main, todayDay)) : [],
-    breeders.length > 0 && breeders.every(({ birthsDay }) => birthsDay !== undefined) ? word('herd.stageFrom', 'birth-month') : [],
-    groups.length > 0 && groups.every(({ ownIntakePercent }) => ownIntakePercent !== undefined) ? word('herd.intakeFrom', 'own') : [],
-  );
-}
-
-export const herdPart: OfferPart = ({ place, todayDay }) => ({ single: herdOffers(place, todayDay), tables: { herd: herdRows(place, todayDay) } });
+/** A row for each kind, and what one of the main kind eats where somebody has set it. */
+export const part: OfferPart = ({ place, todayDay }) => ({
+  single: offerMap(amount('herd.yardstick', place.yardstickLbPerDay)),
+  tables: { herd: herdRows(place, todayDay) },
+});

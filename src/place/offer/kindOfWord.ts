@@ -1,6 +1,6 @@
 import type { Stage } from '../../../calculators/math/herd/stageFromBirth.ts';
 import type { StockKind } from '../model/words.ts';
-import { kindNames } from './words.ts';
+import { kindNames } from './kindNames.ts';
 
 /** Kinds that forms call otherwise than a place does, and the stage that such a word tells. */
 const otherKinds: Readonly<Record<string, readonly [StockKind, Stage?]>> = {

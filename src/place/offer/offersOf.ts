@@ -1,11 +1,11 @@
 import type { Pasture } from '../model/pasture.ts';
 import type { Place } from '../model/place.ts';
-import type { OfferMap, OfferPart, Offers, RecordOffers, Standing } from './offered.ts';
+import { type OfferMap, type OfferPart, type Offers, offerMap, type RecordOffers, type Standing } from './offered.ts';
 
 /** What was chosen on the page. */
 export interface Chosen extends Partial<Pick<Standing, 'record' | 'earlier'>> {
-  readonly pastureIds?: readonly string[];
-  readonly waterId?: string;
+  /** Pastures, and which of several waters. */
+  readonly ids?: readonly string[];
 }
 
 const ofHeights = (key: string): boolean => key.startsWith('record.');
@@ -19,24 +19,19 @@ const isGrazed = ({ isCounted, use }: Pasture): boolean => isCounted && (use ===
  * What a place can put into forms on a day, by the parts that a form asks for. Of one pasture where one is chosen, or where there is but one; of the
  * chosen ones together, else of all that are grazed. What it does not know it does not offer.
  */
-export function offersOf(
-  parts: readonly OfferPart[],
-  place: Place,
-  todayDay: number,
-  { pastureIds = [], waterId, record, earlier }: Chosen = {},
-): Offers {
-  const chosen = place.pastures.filter(({ id }) => pastureIds.includes(id));
+export function offersOf(parts: readonly OfferPart[], place: Place, todayDay: number, { ids = [], record, earlier }: Chosen = {}): Offers {
+  const chosen = place.pastures.filter(({ id }) => ids.includes(id));
   const pastures = chosen.length > 0 ? chosen : place.pastures.filter(isGrazed);
   const [one, second] = pastures;
   const pasture = second === undefined ? one : undefined;
-  const water = waterId === undefined && place.water.length === 1 ? place.water[0] : place.water.find(({ id }) => id === waterId);
+  const water = place.water.length === 1 ? place.water[0] : place.water.find(({ id }) => ids.includes(id));
   const told = parts.map((part) => part({ place, todayDay, pastures, isChosen: chosen.length > 0, pasture, water, record, earlier }));
   return {
     // What the record says goes before what the place says in general.
-    single: new Map([
-      ...told.flatMap(({ single = [] }) => [...single]),
-      ...(record ? recordSingle(record, chosen.length === 1 ? pasture : undefined) : []),
-    ]),
+    single: offerMap(
+      ...told.map(({ single = [] }) => [...single]),
+      record ? [...recordSingle(record, chosen.length === 1 ? pasture : undefined)] : [],
+    ),
     tables: Object.assign({}, ...told.map(({ tables }) => tables)),
     besides: told.flatMap(({ besides = [] }) => besides),
   };

@@ -1,9 +1,9 @@
-import { commonGrazer, likelyIntakePercent } from '../../../calculators/math/herd/likelyIntakePercent.ts';
 import type { Stage } from '../../../calculators/math/herd/stageFromBirth.ts';
 import { sameDayIn, yearOf } from '../../../calculators/units/days.ts';
 import { dayOf } from '../../../calculators/units/printQuantity.ts';
 import type { HerdGroup } from '../model/herdGroup.ts';
 import type { StockKind } from '../model/words.ts';
+import { likelyPercents } from './likelyPercents.ts';
 
 /** Days that the young suckle, and days before birth in which she eats for it, by kind: common practice. */
 const suckling: Readonly<Partial<Record<StockKind, readonly [nursingDays: number, lateDays: number]>>> = {
@@ -13,6 +13,9 @@ const suckling: Readonly<Partial<Record<StockKind, readonly [nursingDays: number
   doe: [90, 42],
   horse: [183, 60],
 };
+
+/** Whether a kind carries or nurses young. */
+export const isBreeding = (kind: StockKind): boolean => suckling[kind] !== undefined;
 
 /** The day of a year, for `04-20`. Feb 29 is Feb 28 where there is none. */
 export function inYear(monthDay: string, year: number): number {
@@ -44,22 +47,5 @@ export function stageOf({ kind, birthsDay, told }: Pick<HerdGroup, 'kind' | 'bir
 }
 
 /** What one eats in a day at a stage, percent of its weight: what somebody knows of the own stock first, else the likely one of the guides. */
-export function intakePercentAt({ kind, ownIntakePercent }: Pick<HerdGroup, 'kind' | 'ownIntakePercent'>, stage: Stage): number {
-  if (ownIntakePercent !== undefined) return ownIntakePercent;
-  switch (kind) {
-    case 'cow':
-      return commonGrazer(stage === 'nursing' ? 'cow-nursing' : 'cow-dry').intakePercent;
-    case 'heifer':
-      return commonGrazer(stage === 'nursing' ? 'cow-nursing' : 'heifer').intakePercent;
-    case 'ewe':
-      return stage === 'late'
-        ? likelyIntakePercent('sheep', 'ewe, late gestation')
-        : commonGrazer(stage === 'nursing' ? 'ewe-nursing' : 'ewe-dry').intakePercent;
-    case 'lamb':
-      return likelyIntakePercent('sheep', 'lamb, growing');
-    case 'horse':
-      return stage === 'nursing' ? likelyIntakePercent('horse', 'nursing mare') : commonGrazer('horse').intakePercent;
-    default:
-      return commonGrazer(kind).intakePercent;
-  }
-}
+export const intakePercentAt = ({ kind, ownIntakePercent }: Pick<HerdGroup, 'kind' | 'ownIntakePercent'>, stage: Stage): number =>
+  ownIntakePercent ?? likelyPercents[kind][stage] ?? likelyPercents[kind].dry;

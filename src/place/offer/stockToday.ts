@@ -1,7 +1,8 @@
 import type { Place } from '../model/place.ts';
 import type { StockLine } from '../model/row.ts';
-import { counted, eachLbPerDay, mainOf } from './herdOffers.ts';
-import { kindNames } from './words.ts';
+import { counted, eachLbPerDay } from './herdEats.ts';
+import { kindNames } from './kindNames.ts';
+import { mainOf } from './mainOf.ts';
 
 /** What grazes with one herd on a day, as a line of the record keeps it. */
 export const stockToday = ({ herd }: Place, number: number, todayDay: number): StockLine[] =>

@@ -21,4 +21,4 @@ function toolOffers({ tools, typed: all }: Place): OfferMap {
   );
 }
 
-export const toolPart: OfferPart = ({ place }) => ({ single: toolOffers(place) });
+export const part: OfferPart = ({ place }) => ({ single: toolOffers(place) });

@@ -43,8 +43,8 @@ function waterOffers(point: WaterPoint): OfferMap {
   );
 }
 
-/** A form takes one: where there are several, nobody can tell which is meant. */
+/** A form takes one: where there are several, somebody has to say which is meant. */
 const several = ({ water }: Place): Offers['besides'] =>
-  water.length < 2 ? [] : [{ say: `Your place has ${water.length} places with water, and this form takes one: put in the one that you mean.` }];
+  water.length < 2 ? [] : [{ say: `Your place has ${water.length} places with water, and this form takes one: tap the one that you mean.` }];
 
-export const waterPart: OfferPart = ({ place, water }) => (water ? { single: waterOffers(water) } : { besides: several(place) });
+export const part: OfferPart = ({ place, water }) => (water ? { single: waterOffers(water) } : { besides: several(place) });

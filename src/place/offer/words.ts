@@ -3,19 +3,6 @@ import type { StockKind } from '../model/words.ts';
 
 // A place's word for stock, then what stands in for it in a list that lacks it, the nearest first.
 
-/** What people call each kind, when a form has none such. */
-export const kindNames: Readonly<Record<StockKind, string>> = {
-  cow: 'Cows',
-  heifer: 'Heifers',
-  bull: 'Bulls',
-  stocker: 'Stockers',
-  calf: 'Calves',
-  ewe: 'Ewes',
-  lamb: 'Lambs',
-  doe: 'Does',
-  horse: 'Horses',
-};
-
 /** Growing cattle as lists of water have them, lb. */
 const growingLb = [400, 600, 800] as const;
 const growing = (weightLb: number): readonly string[] =>
@@ -42,15 +29,3 @@ export function stockWords(kind: StockKind, stage: Stage, weightLb: number = mid
       return [kind, 'other'];
   }
 }
-/** What eats and drinks it, as a form about poisons has it. */
-export const animalsOf: Readonly<Record<StockKind, 'adult-cattle' | 'calves' | 'sheep-or-goats' | 'horses'>> = {
-  cow: 'adult-cattle',
-  heifer: 'adult-cattle',
-  bull: 'adult-cattle',
-  stocker: 'adult-cattle',
-  calf: 'calves',
-  ewe: 'sheep-or-goats',
-  lamb: 'sheep-or-goats',
-  doe: 'sheep-or-goats',
-  horse: 'horses',
-};

@@ -1,10 +1,10 @@
 import { useState } from 'preact/hooks';
 import { isoDay } from '../../../calculators/units/printQuantity.ts';
 import { convert, type UnitSystem } from '../../../calculators/units/units.ts';
-import type { Place } from '../model/place.ts';
 import type { RainRow } from '../model/row.ts';
 import { dayIn, rowsOf } from '../record/days.ts';
 import { type Ground, groundsById, groundsOf } from '../record/grounds.ts';
+import { baleOf, standingOn } from '../record/hayFed.ts';
 import { lastReading, unreadDays } from '../record/rainText.ts';
 import { type AtGate, Choices } from './atGate.tsx';
 import { amount, count } from './fields/field.ts';
@@ -91,23 +91,16 @@ export function RainPane({ rows, day, todayDay, system, onDone }: PaneProps) {
 
 const baleChoices = [1, 2, 3, 4, 6, 8];
 const balesField = count('baleCount', 'Bales', 'count', [1, 1000], 5);
-/** What a bale of the place weighs, with its water: of the largest stack on hand, else of those that are bought. */
-function baleOf({ hay }: Place): { readonly baleLb?: number; readonly moisturePercent?: number } {
-  const bale = hay?.stacks.find(({ baleLb }) => baleLb !== undefined) ?? hay?.bought;
-  if (bale?.baleLb === undefined) return {};
-  return { baleLb: bale.baleLb, ...(bale.moisturePercent === undefined ? {} : { moisturePercent: bale.moisturePercent }) };
-}
-
-export function HayPane({ place, rows, day, todayDay, system, herds, onDone }: PaneProps) {
+export function HayPane({ place, rows, day, todayDay, system, onDone }: PaneProps) {
   const grounds = groundsById(place);
-  const standing = herds.flatMap(({ number, at }) => {
-    const ground = at && grounds.get(at.paddockId);
-    return ground === undefined ? [] : [{ number, ground }];
+  const standing = standingOn(rows.all, day).flatMap(({ id, paddockId }) => {
+    const ground = grounds.get(paddockId);
+    return ground === undefined ? [] : [{ id, ground }];
   });
   const [picked, setPicked] = useState<string | undefined>(undefined);
   const [isOther, setOther] = useState(false);
   const ground = standing.find(({ ground: each }) => each.id === picked)?.ground ?? standing[0]?.ground;
-  if (ground === undefined) return <p>The record does not know where they stand. Tap “They moved” first.</p>;
+  if (ground === undefined) return <p>The record does not know where they stood {dayWords(day, todayDay)}. Tap “They moved” first.</p>;
   const bale = baleOf(place);
   const keep = async (baleCount: number): Promise<void> => {
     onDone();
@@ -119,8 +112,8 @@ export function HayPane({ place, rows, day, todayDay, system, herds, onDone }: P
     <>
       {standing.length > 1 && (
         <Choices label="Where">
-          {standing.map(({ number, ground: each }) => (
-            <button key={number} type="button" aria-pressed={each.id === ground.id} onClick={() => setPicked(each.id)}>
+          {standing.map(({ id, ground: each }) => (
+            <button key={id} type="button" aria-pressed={each.id === ground.id} onClick={() => setPicked(each.id)}>
               {each.name}
             </button>
           ))}

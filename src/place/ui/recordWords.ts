@@ -1,7 +1,7 @@
 import { printAsIs, printDay, printNumber, printQuantity } from '../../../calculators/units/printQuantity.ts';
 import type { UnitSystem } from '../../../calculators/units/units.ts';
 import type { RainRow, StockLine } from '../model/row.ts';
-import { kindNames } from '../offer/words.ts';
+import { kindNames } from '../offer/kindNames.ts';
 import type { Ready } from '../record/nextReady.ts';
 
 /** `45 cows, 2 bulls`. */

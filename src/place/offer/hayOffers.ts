@@ -42,26 +42,4 @@ function hayBesides(place: Place): Offers['besides'] {
   return [{ key: 'hay.count', say: `${many} not fit here. This is the largest.` }];
 }
 
-function priceOffers({ prices, typed: all }: Place): OfferMap {
-  if (prices === undefined) return offerMap();
-  const { hayLowUsdPerTon, hayLikelyUsdPerTon, hayHighUsdPerTon } = prices;
-  const typed = { typed: typedUnder(all, 'prices.') };
-  const hasRange = hayLowUsdPerTon !== undefined && hayHighUsdPerTon !== undefined;
-  return offerMap(
-    day('prices.seen', prices.seenDay),
-    hayLikelyUsdPerTon === undefined ? [] : word('prices.hayFrom', hasRange ? 'range' : 'ton'),
-    told('prices.hayLow', prices, 'hayLowUsdPerTon', typed),
-    told('prices.hayLikely', prices, 'hayLikelyUsdPerTon', typed),
-    told('prices.hayHigh', prices, 'hayHighUsdPerTon', typed),
-    told('prices.freight', prices, 'freightUsdPerLoad', typed),
-    told('prices.calfEarly', prices, 'calfEarlyUsdPerCwt', typed),
-    told('prices.calfUsual', prices, 'calfUsualUsdPerCwt', typed),
-    told('prices.cowSale', prices, 'cowSaleUsd', typed),
-    told('prices.buyBackLow', prices, 'buyBackLowUsd', typed),
-    told('prices.buyBackLikely', prices, 'buyBackLikelyUsd', typed),
-    told('prices.buyBackHigh', prices, 'buyBackHighUsd', typed),
-    told('prices.interest', prices, 'interestPercent', typed),
-  );
-}
-
-export const goodsPart: OfferPart = ({ place }) => ({ single: new Map([...hayOffers(place), ...priceOffers(place)]), besides: hayBesides(place) });
+export const part: OfferPart = ({ place }) => ({ single: hayOffers(place), besides: hayBesides(place) });

@@ -1,0 +1,35 @@
+import type { Place } from '../model/place.ts';
+import { type OfferPart, offerMap, told, word } from './offered.ts';
+
+/** Rain in a usual year by class, where only the inches are told: dry ends under 25, wet begins over 40. */
+const rainClassOf = ({ rainClass, yearRainIn }: Place): 'dry' | 'middle' | 'wet' | undefined => {
+  if (rainClass !== undefined || yearRainIn === undefined) return rainClass;
+  if (yearRainIn < 25) return 'dry';
+  return yearRainIn > 40 ? 'wet' : 'middle';
+};
+/** Forms that only tell dry range from the rest. */
+export const rainWords = (rainClass: 'dry' | 'middle' | 'wet'): readonly [string, ...string[]] =>
+  rainClass === 'dry' ? ['dry'] : [rainClass, 'humid'];
+/** Latitudes for which forms have a line, and how far from one a place may lie. */
+const latitudes = [25, 30, 35, 40, 45, 50, 55];
+const nearestLatitude = (latitudeDeg: number): string | undefined => {
+  const near = latitudes.find((each) => Math.abs(each - latitudeDeg) <= 2.5);
+  return near === undefined ? undefined : `north-${near}`;
+};
+
+/** Its rain, heat and latitude. */
+export const part: OfferPart = ({ place }) => {
+  const { rainFactor, yearRainIn, latitudeDeg, stationMonthsIn } = place;
+  const rainClass = rainClassOf(place);
+  const single = offerMap(
+    word('place.rainClass', rainClass && rainWords(rainClass)),
+    told('place.yearRain', place, 'yearRainIn'),
+    told('place.rainFactor', place, 'rainFactor'),
+    word('place.rainFrom', rainFactor !== undefined ? 'known' : yearRainIn === undefined ? undefined : 'year-rain'),
+    told('place.hot', place, 'hotF'),
+    word('place.latitude', latitudeDeg === undefined ? undefined : nearestLatitude(latitudeDeg)),
+    stationMonthsIn === undefined ? [] : [['rain.station', { months: stationMonthsIn }]],
+    stationMonthsIn === undefined ? [] : word('rain.from', ['station', 'medians']),
+  );
+  return { single };
+};
