@@ -48,17 +48,17 @@ test('the page is light, whichever view is opened', async ({ browser }) => {
 const follows = /\/(?:changes|withTextAt|doubts|longWorker)[.-]/;
 /**
  * What fills a form with the place's words, and what works out the offers that it asks for: of ground alone, of a whole place, of all that the herd comes
- * to, and of the most kinds at once. Ten kB were asked for; the last two are over it, and so is the season (10.3), whose long run asks for the rest when it is done.
+ * to, and of the most kinds at once. The season, whose long run asks for the rest when it is done, is not weighed here: by hand it is 10.2.
  */
 const mostOfOpenPlace: Readonly<Record<string, number>> = {
-  'slake-test': 8000,
-  'days-of-grass': 9300,
-  'decision-dates': 9850,
-  'forage-on-hand': 10_100,
-  'rain-on-ground': 10_200,
+  'slake-test': 7850,
+  'days-of-grass': 9150,
+  'decision-dates': 9700,
+  'forage-on-hand': 9900,
+  'rain-on-ground': 10_000,
 };
 /** And what a tap asks of it, which comes behind the form. */
-const mostOfTaps = 1200;
+const mostOfTaps = 1350;
 test('an open place adds to a form what was measured, and none of its schemas', async ({ browser }) => {
   // Changed before the day of any machine: a clock that it doubts would fetch the question for today as well.
   const place: Place = { ...twoBench, changedAt: '2026-01-01T08:00:00.000Z' };

@@ -249,7 +249,7 @@ describe('days', () => {
       fill('hay-to-grass', { place: with_({ hay: { stacks: [{ id: 'a', baleCount: 60, baleLb: 950, baledDay, storedAs: 'barn' }] } }) });
     expect(baled('2025-10-01').texts['baledDay']).toBe('2025-10-01');
     // Older than the form can take: it says so, and counts none of that hay.
-    expect(baled('2024-07-01').said[0]).toMatch(/^Your place’s stacks of hay are left out of this form\./);
+    expect(baled('2024-07-01').said[0]).toMatch(/^What your place has of hay is left out of this form\./);
   });
   it('of the example stay all together where those of the place would be refused, and bear no mark', () => {
     const winter = fill('carrying-capacity', { today: '2027-01-15' });
@@ -271,7 +271,7 @@ describe('what does not fit', () => {
     const filled = fill('hay-value', { place: with_({ prices }) });
     expect('outcome' in runTexts(calculatorOf('hay-value'), filled.texts)).toBe(true);
     expect(filled.said).toEqual([
-      'Your place’s prices are left out of this form. The high price is below the likely one. Give low, likely and high in that order.',
+      'What your place has of prices is left out of this form. The high price is below the likely one. Give low, likely and high in that order.',
     ]);
     const all = with_({ prices: { hayLowUsdPerTon: 200, hayLikelyUsdPerTon: 260, hayHighUsdPerTon: 300 } });
     expect(plain(textIn(fill('hay-value', { place: all }).texts['priceUsdPerTon']))).toBe('260 usd/ton');

@@ -7,7 +7,6 @@ import { convert, type UnitName, type UnitSystem, unitIn, units } from '../../un
 import { dayName, dayTicks, niceTicks } from './axis.ts';
 import { curveOf, type Found, type Point, wordsAlong, wordsAt } from './placeWords.ts';
 import { columnOf, fillIn, type PictureProps, rowsIn, type Side, sideName, sidesOf, tenth, usualWidthPx } from './readings.ts';
-import { MarksSaid, markBox, marksOf, RowMarkAt } from './rowMarks.tsx';
 import { Words } from './Words.tsx';
 import { type Box, boxOf, linesAt, linesWithin, meet, sizes, textPx, type Word } from './words.ts';
 
@@ -63,8 +62,11 @@ function curvesOf({ calculator, picture, system }: PictureProps<LinesPicture>, s
     .filter(({ points }) => points.length > 0);
 }
 
+/** What marks rows of a table at their points: fetched with the pictures that name any. */
+export type MarkRows = typeof import('./rowMarks.tsx');
+
 /** Curves over a common axis, each named beside it, with the reader's own place on it. Two managements share one plot. */
-export function Lines(props: PictureProps<LinesPicture>) {
+export function Lines({ markRows, ...props }: PictureProps<LinesPicture> & { readonly markRows?: MarkRows | undefined }) {
   const { calculator, picture, outcome, other, titles, system, widthPx = usualWidthPx } = props;
   const sides = sidesOf({ outcome, other, titles });
   const x = columnOf(calculator, picture.rows, picture.x);
@@ -77,7 +79,7 @@ export function Lines(props: PictureProps<LinesPicture>) {
     if (!picture.you || typeof at !== 'number' || typeof value !== 'number') return [];
     return [{ is, at: toX(at), value: toY(value), told: printName(calculator, values, picture.you.value, system) }];
   });
-  const rowMarks = marksOf(sides, picture.rows, picture.rowMarks ?? [], [picture.x, picture.ys[0] ?? '']).map((placed) => ({
+  const rowMarks = (markRows?.marksOf(sides, picture.rows, picture.rowMarks ?? [], [picture.x, picture.ys[0] ?? '']) ?? []).map((placed) => ({
     ...placed,
     points: placed.points.map(([across, up]): Point => [toX(across), toY(up)]),
   }));
@@ -147,7 +149,7 @@ export function Lines(props: PictureProps<LinesPicture>) {
       curves: drawn,
       taken: [...taken(), ...dots, ...marked],
     });
-    const marked = rowMarks.flatMap(({ points }) => points.map((point) => markBox(px(point))));
+    const marked = rowMarks.flatMap(({ points }) => points.flatMap((point) => markRows?.markBox(px(point)) ?? []));
     const dots: Box[] = yous.map(({ at, value }) => {
       const [cx, cy] = px([at, value]);
       return { left: cx - 9, right: cx + 9, top: cy - 9, bottom: cy + 9 };
@@ -221,9 +223,10 @@ export function Lines(props: PictureProps<LinesPicture>) {
             {is === 'that' && <path class="curve-core" d={path(points)} />}
           </g>
         ))}
-        {rowMarks.flatMap(({ as, is, points }) =>
-          points.map((point) => <RowMarkAt key={`${as} ${is} ${point[0]}`} as={as} is={is} at={px(point)} />),
-        )}
+        {markRows &&
+          rowMarks.flatMap(({ as, is, points }) =>
+            points.map((point) => <markRows.RowMarkAt key={`${as} ${is} ${point[0]}`} as={as} is={is} at={px(point)} />),
+          )}
         {yous.map(({ is, at, value }) => {
           const [cx, cy] = px([at, value]);
           return (
@@ -235,7 +238,7 @@ export function Lines(props: PictureProps<LinesPicture>) {
         })}
         <Words words={[...aboveWords, ...words]} />
       </svg>
-      <MarksSaid marks={rowMarks} />
+      {markRows && <markRows.MarksSaid marks={rowMarks} />}
     </figure>
   );
 }

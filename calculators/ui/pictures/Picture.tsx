@@ -3,6 +3,7 @@ import { Bars } from './Bars.tsx';
 import { faces } from './face/faces.ts';
 import { Lines } from './Lines.tsx';
 import type { PictureProps } from './readings.ts';
+import * as markRows from './rowMarks.tsx';
 import { Shares } from './Shares.tsx';
 import { Spans } from './Spans.tsx';
 import { Strip } from './Strip.tsx';
@@ -27,6 +28,6 @@ export function Picture({ picture, ...rest }: PictureProps<PlainPicture>) {
       return subject ? <Strip picture={picture} Face={faces[subject]} {...rest} /> : null;
     }
     case 'lines':
-      return <Lines picture={picture} {...rest} />;
+      return <Lines markRows={markRows} picture={picture} {...rest} />;
   }
 }

@@ -45,8 +45,8 @@ async function loadOne(one: PlainPicture): Promise<DrawPicture> {
       return ({ picture, ...rest }) => (picture.kind === 'strip' && face ? <Strip picture={picture} Face={face.Face} {...rest} /> : null);
     }
     case 'lines': {
-      const { Lines } = await import('./Lines.tsx');
-      return ({ picture, ...rest }) => (picture.kind === 'lines' ? <Lines picture={picture} {...rest} /> : null);
+      const [{ Lines }, markRows] = await Promise.all([import('./Lines.tsx'), one.rowMarks && import('./rowMarks.tsx')]);
+      return ({ picture, ...rest }) => (picture.kind === 'lines' ? <Lines picture={picture} markRows={markRows} {...rest} /> : null);
     }
   }
 }

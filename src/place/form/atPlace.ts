@@ -14,7 +14,7 @@ import type { Place } from '../model/place.ts';
 import { fetchFiller, fetchParts, offerKeys } from '../offer/fetchParts.ts';
 import type { Filled } from '../offer/fillTexts.ts';
 import { offersOf } from '../offer/offersOf.ts';
-import { choose, chosenIn, ledKey, placePageOf, whoseOf } from './chosen.ts';
+import { choose, chosenIn, placePageOf, whoseOf } from './chosen.ts';
 import { fromPlace } from './marks.tsx';
 import { drawPlaceHead } from './PlaceHead.tsx';
 import { readPlaces, readRows } from './readPlaces.ts';
@@ -138,7 +138,13 @@ export async function placeAt(calculator: Calculator, box: HTMLElement, query: s
       location.reload();
     },
     draw: (root, id, reach) => {
-      setTimeout(() => void fetchChanges().catch(console.info), liveMs);
+      setTimeout(
+        () =>
+          void fetchChanges()
+            .then(({ leadOn }) => leadOn(box, () => (link?.isOthers() ? undefined : chosen)))
+            .catch(console.info),
+        liveMs,
+      );
       redraw = drawPlaceHead(root, { id, at, link: link?.isOthers() ? link : undefined, reach });
       if (kept('sessionStorage', visitKey) !== null) {
         void import('./keepResult.tsx')
@@ -150,11 +156,6 @@ export async function placeAt(calculator: Calculator, box: HTMLElement, query: s
           )
           .catch((error: unknown) => console.info(error));
       }
-      // Where a result leads, the choice of pasture goes along, and the next form knows whose figures it opens with.
-      box.addEventListener('click', ({ target }) => {
-        const lead = target instanceof Element ? target.closest<HTMLAnchorElement>('.leads a') : null;
-        if (lead && !link?.isOthers()) keep('sessionStorage', ledKey, `${new URL(lead.href).search.slice(1)} ${chosen.join(',')}`);
-      });
     },
   };
   return at;

@@ -5,8 +5,10 @@ import { tellInput } from '../../../calculators/kit/summary.ts';
 import { withTextAt } from '../../../calculators/kit/withTextAt.ts';
 import type { Change, Reach } from '../../../calculators/ui/formProps.ts';
 import type { PlaceMarks } from '../../../calculators/ui/props.ts';
+import { keep } from '../../scripts/kept.ts';
 import { type Filled, type Mark, placedIn } from '../offer/fillTexts.ts';
 import { hasSameRows, movedTexts } from '../offer/movedTexts.ts';
+import { ledKey } from './chosen.ts';
 import type { AtForm } from './types.ts';
 
 /** Opens the form anew with texts that the place has a part in; `gone` are fields that it had put in before. */
@@ -39,6 +41,14 @@ export function chooseAt(form: AtForm, ids: readonly string[], reach: Reach): vo
     texts: movedTexts(change.form.this, before.texts, filled.texts),
     filled,
     gone: new Set(before.marks.map(({ at }) => at).filter((at) => change.placed.has(at))),
+  });
+}
+
+/** Where a result leads, the choice of pasture goes along, and the next form knows whose figures it opens with; nothing of figures that are not the place's. */
+export function leadOn(box: HTMLElement, chosen: () => readonly string[] | undefined): void {
+  box.addEventListener('click', ({ target }) => {
+    const [lead, ids] = [target instanceof Element ? target.closest<HTMLAnchorElement>('.leads a') : null, chosen()];
+    if (lead && ids) keep('sessionStorage', ledKey, `${new URL(lead.href).search.slice(1)} ${ids.join(',')}`);
   });
 }
 

@@ -165,24 +165,19 @@ export const filler =
     for (const subject of subjects) {
       const { filled, refused } = tried([subject]);
       if (refused === undefined)
-        return { ...filled, said: [...filled.said, `Your place’s ${subjectNames[subject] ?? subject} are left out of this form. ${all.refused}`] };
+        return {
+          ...filled,
+          said: [...filled.said, `What your place has of ${subjectNames[subject] ?? subject} is left out of this form. ${all.refused}`],
+        };
     }
-    return { ...tried(subjects).filled, said: [`Your place’s figures are left out of this form. ${all.refused}`] };
+    return { ...tried(subjects).filled, said: [`What your place has is left out of this form. ${all.refused}`] };
   };
+/** Where the word of an offer's key is not what a producer would call it. */
 const subjectNames: Readonly<Record<string, string>> = {
-  place: 'figures of rain and heat',
+  place: 'rain and heat',
   season: 'dates',
-  growth: 'months of growth',
-  grazing: 'days in a paddock',
-  pasture: 'figures of the pasture',
-  pastures: 'pastures',
-  herd: 'groups of stock',
-  hay: 'stacks of hay',
-  prices: 'prices',
-  water: 'figures of the water',
-  tools: 'tools',
-  layer: 'layers of soil',
-  rain: 'figures of rain',
-  record: 'figures of the record',
-  earlier: 'tests of earlier visits',
+  herd: 'stock',
+  layer: 'soil',
+  record: 'its record',
+  earlier: 'earlier tests',
 };
