@@ -77,7 +77,8 @@ test('an open place adds to a form what was measured, and none of its schemas', 
     await openForm(page, slug);
     // What stands below the form comes a moment later, place or not: all of it is waited for.
     await expect.poll(() => [...asked].some((path) => /\/later\./.test(path)), { timeout: 20_000 }).toBe(true);
-    await page.waitForTimeout(1000);
+    // What comes ahead for print is asked for a second behind the rest.
+    for (let seen = 0; seen < asked.size; await page.waitForTimeout(1500)) seen = asked.size;
     await context.close();
     return [...asked];
   };
