@@ -128,7 +128,11 @@ export async function placeAt(calculator: Calculator, box: HTMLElement, query: s
       };
     },
     link,
-    choose: async (ids, reach) => (await fetchChanges()).chooseAt(atForm, ids, reach),
+    choose: async (ids, reach) => {
+      (await fetchChanges()).chooseAt(atForm, ids, reach);
+      // It may come a while after the tap: what takes a step of it for Undo hears of it now.
+      box.dispatchEvent(new Event('change'));
+    },
     recall: (ids) => {
       take(ids);
       redraw();

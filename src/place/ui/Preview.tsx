@@ -29,11 +29,13 @@ export function Preview({ view, read, pictures, keptHere, onDone }: PreviewProps
     return choice === undefined || choice === 'leave' ? [] : [{ coming: each, isNamesake: choice === 'namesake' }];
   });
   const bring = async (): Promise<void> => {
+    const from = location.hash;
     const saved = await session.bring(picked, pictures);
     const held = saved.some((each) => each.is === 'held');
     if (held) setSaid('This device had no room for all of it. It is in this window; save the file before you close it.');
     else onDone();
-    if (!held) location.hash = '#/';
+    // Whoever has gone on meanwhile stays there.
+    if (!held && location.hash === from) location.hash = '#/';
   };
   return (
     <div class="preview">
