@@ -23,8 +23,11 @@ export interface BelowProps extends PicturesProps {
 export function Below({ link, address, leadAddress, onPrint, onKeep, headingOf, ...pictured }: BelowProps) {
   const { told, calculator } = pictured;
   const { outcome, other, system, titles, form } = told;
-  // What is live around them redraws no pictures.
-  const more = useMemo(() => calculator.morePictures.length > 0 && <Pictures {...pictured} places={[1]} />, [told]);
+  // Neither other words beside the same answers nor what is live around them redraws a picture.
+  const more = useMemo(
+    () => calculator.morePictures.length > 0 && <Pictures {...pictured} places={[1]} />,
+    [outcome, other, system, ...titles, ...told.differing],
+  );
   return useMemo(() => {
     if (!outcome) return null;
     const sides = { calculator, outcome, other, titles, system };

@@ -81,13 +81,16 @@ function startLater({ box, boxes, id, calculator, page, ownsAddress, at, reach, 
     paper?.follow(change);
     render(<Below {...results(change)} {...live} />, boxes.below);
   };
-  // The first rendering of what was built must equal it, but for pictures that are of another width here. Of other answers it is drawn anew.
+  // The first rendering of what was built must equal it, but for pictures that are of another width here: a form that runs long may hold other words already
+  // beside the same answers. Of other answers it is drawn anew.
   if (ownsAddress && now.outcome === built.outcome) {
-    const [first, ...more] = picturesOf(calculator, now.outcome?.values ?? {});
+    const [first, ...more] = picturesOf(calculator, built.outcome?.values ?? {});
     emptyUnfit(boxes.pictured, first ? [first] : [], firstPx);
     emptyUnfit(boxes.below, more, morePx);
-    hydrate(pictured(now), boxes.pictured);
-    hydrate(<Below {...results(now)} />, boxes.below);
+    hydrate(pictured(built), boxes.pictured);
+    hydrate(<Below {...results(built)} />, boxes.below);
+    // A link may set another side beside the built one.
+    if (now.other !== built.other) show(now);
   } else {
     for (const each of Object.values(boxes)) each.replaceChildren();
     show(now);

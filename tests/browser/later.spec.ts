@@ -1,6 +1,7 @@
 // What a live form has not fetched yet: its picture, all results, what compares, what draws tables.
+import { readFileSync } from 'node:fs';
 import { expect, type Page, test } from '@playwright/test';
-import { big, compareButton, field, openForm, stamp } from './forms.ts';
+import { big, compareButton, field, openForm, stamp, standsStill } from './forms.ts';
 
 test.use({ serviceWorkers: 'block', viewport: { width: 390, height: 844 }, permissions: ['clipboard-read', 'clipboard-write'] });
 
@@ -151,4 +152,22 @@ test('two managements may be asked for before what compares them has come', asyn
   await expect(page.locator('.both')).toHaveCount(0);
   held.letGo();
   await expect(page.locator('.both').first()).toBeVisible();
+});
+
+test('what was built is taken over once, also where a link sets the same beside it', async ({ page }) => {
+  const kept: readonly { readonly query: string }[] = JSON.parse(
+    readFileSync(new URL('../../calculators/catalog/season/frozen.json', import.meta.url), 'utf8'),
+  );
+  const compared = kept.filter(({ query }) => query.includes('that=same'));
+  expect(compared.length).toBeGreaterThan(0);
+  for (const { query } of compared) {
+    await openForm(page, 'season', `?${query}`);
+    await page.locator('.take').first().waitFor();
+    await standsStill(page.locator('[data-form]'));
+    await expect(page.locator('.take')).toHaveCount(1);
+    await expect(below(page).getByRole('heading', { name: 'All results' })).toHaveCount(1);
+    await expect(below(page).getByRole('columnheader', { name: 'The gap' }).first()).toBeVisible();
+  }
+  await openForm(page, slug, '?that=same');
+  await expect(page.locator('.pictured figure svg').first()).toHaveAttribute('aria-label', /^.+: .+; .+: /);
 });
