@@ -98,7 +98,7 @@ export async function placeAt(calculator: Calculator, box: HTMLElement, query: s
       },
     };
   };
-  const atForm: AtForm = { calculator, isDemo: place.isDemo === true, placePage, filledIn, marksOf, take };
+  const atForm: AtForm = { box, calculator, isDemo: place.isDemo === true, placePage, filledIn, marksOf, take };
   let changes: Changes | undefined;
   const fetchChanges = async (): Promise<Changes> => {
     changes = await import('./changes.tsx');
@@ -128,11 +128,7 @@ export async function placeAt(calculator: Calculator, box: HTMLElement, query: s
       };
     },
     link,
-    choose: async (ids, reach) => {
-      (await fetchChanges()).chooseAt(atForm, ids, reach);
-      // It may come a while after the tap: what takes a step of it for Undo hears of it now.
-      box.dispatchEvent(new Event('change'));
-    },
+    choose: async (ids, reach) => (await fetchChanges()).chooseAt(atForm, ids, reach),
     recall: (ids) => {
       take(ids);
       redraw();

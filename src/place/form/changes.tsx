@@ -42,6 +42,8 @@ export function chooseAt(form: AtForm, ids: readonly string[], reach: Reach): vo
     filled,
     gone: new Set(before.marks.map(({ at }) => at).filter((at) => change.placed.has(at))),
   });
+  // It may come a while after the tap: what takes a step of it for Undo hears of it now.
+  form.box.dispatchEvent(new Event('change'));
 }
 
 /** Where a result leads, the choice of pasture goes along, and the next form knows whose figures it opens with; nothing of figures that are not the place's. */

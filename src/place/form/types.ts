@@ -43,6 +43,7 @@ export interface AtLink {
 }
 /** A form as the open place fills it. */
 export interface AtForm {
+  readonly box: HTMLElement;
   readonly calculator: Calculator;
   readonly isDemo: boolean;
   readonly placePage: string;

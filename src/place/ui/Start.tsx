@@ -15,8 +15,10 @@ function NewPlace({ view, isFirst }: { readonly view: View; readonly isFirst: bo
     setMissing(name.trim() === '');
     if (name.trim() === '') return;
     setName('');
+    const from = location.hash;
     void view.session.begins(view.session.blank(name.trim().slice(0, 200))).then(() => {
-      location.hash = '#/ground';
+      // Whoever has gone on meanwhile stays there.
+      if (location.hash === from) location.hash = '#/ground';
     });
   };
   return (
