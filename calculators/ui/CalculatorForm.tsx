@@ -28,9 +28,25 @@ const restMs = 90;
 
 /** Form and results of ANY calculator: the answer first. */
 export function CalculatorForm(props: CalculatorFormProps) {
-  const { calculator, id, open, onChange, onTold, onSystem, onLive, parts = {}, built, store, records, keepRecord, useRan = useSide, Alone } = props;
+  const {
+    calculator,
+    id,
+    begun,
+    open,
+    onChange,
+    onTold,
+    onSystem,
+    onLive,
+    parts = {},
+    built,
+    store,
+    records,
+    keepRecord,
+    useRan = useSide,
+    Alone,
+  } = props;
   const { inputs, layout } = calculator;
-  const [held, act] = useHeld(calculator);
+  const [held, act] = useHeld(calculator, begun);
   const { form, system, touched, blank, linked, today, placed, filled, place, names } = held;
   const [notices, setNotices] = useState<readonly string[]>([]);
   const { tables, two, tools, withAll } = useParts(parts, inputs);
@@ -38,7 +54,8 @@ export function CalculatorForm(props: CalculatorFormProps) {
   // What only works with a script is switched on after the first render, which must equal the built page attribute by attribute.
   const [isLive, setLive] = useState(false);
   useLayoutEffect(() => {
-    setLive(true);
+    // In a moment of its own, but before anybody is told that the form is live.
+    setTimeout(() => setLive(true));
     const take = (opening: Opening) => {
       const put = () => {
         act.open(opening);

@@ -1,10 +1,10 @@
-import type { RefObject } from 'preact';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Calculator, Outcome } from '../kit/define.ts';
 import { type PlainPicture, picturesOf } from '../kit/pictures.ts';
 import type { Form } from '../kit/state.ts';
 import type { UnitSystem } from '../units/units.ts';
 import type { DrawPicture } from './pictures/loadPicture.tsx';
+import { usualWidthPx } from './pictures/readings.ts';
 import type { PlaceMarks } from './props.ts';
 import { ShortHelp } from './ShortHelp.tsx';
 
@@ -25,27 +25,22 @@ const plotInsetPx = 30;
 /** While paper is printed the page has next to no width. */
 const leastPx = 120;
 /** Pixels that a picture of this kind gets in a box so wide. */
-export const drawnPx = (kind: PlainPicture['kind'], boxPx: number): number => (kind === 'face' ? boxPx : boxPx - plotInsetPx);
+const drawnPx = (kind: PlainPicture['kind'], boxPx: number): number => (kind === 'face' ? boxPx : boxPx - plotInsetPx);
+/**
+ * What was built for one phone is shown by others of nearly its width: stretched or shrunk so much (`screen-answer.css` has the same limits), and drawn anew
+ * with the first change only.
+ */
+const stretched = { least: 0.9, most: 1.12 } as const;
+/** A strip is dragged along: it must be alive to be of use. */
+function staysAsBuilt({ kind }: PlainPicture, boxPx: number): boolean {
+  const times = drawnPx(kind, boxPx) / drawnPx(kind, usualWidthPx);
+  return kind !== 'strip' && times >= stretched.least && times <= stretched.most;
+}
 /** How wide the box of pictures in here is, where one was built and shows. */
 export function boxPxIn(root: HTMLElement): number | undefined {
   const widthPx = root.querySelector('.picture-box')?.clientWidth ?? 0;
   return widthPx >= leastPx ? widthPx : undefined;
 }
-/** The width that a picture gets, once the page knows it. */
-function useWidth(box: RefObject<HTMLElement>, known: number | undefined): number | undefined {
-  const [width, setWidth] = useState(known);
-  useEffect(() => {
-    if (!box.current) return undefined;
-    const watch = new ResizeObserver(() => {
-      const now = box.current?.clientWidth ?? 0;
-      if (now >= leastPx) setWidth(now);
-    });
-    watch.observe(box.current);
-    return () => watch.disconnect();
-  }, []);
-  return width;
-}
-
 export interface PicturesProps {
   readonly told: Told;
   readonly calculator: Calculator;
@@ -53,7 +48,11 @@ export interface PicturesProps {
   readonly Picture: DrawPicture | undefined;
   /** How wide its box is, where that is known before it is drawn; else it is drawn once more. */
   readonly boxPx?: number | undefined;
+  /** What is told was built into the page and stands there. */
+  readonly isBuilt?: boolean;
 }
+/** Taken over as it stands. */
+const asItIs = { __html: '' };
 /** The first picture under the answer, the others under all results. */
 export function Pictures({
   told,
@@ -61,30 +60,46 @@ export function Pictures({
   id,
   Picture,
   boxPx,
+  isBuilt = false,
   places,
 }: PicturesProps & { readonly places: readonly [from: number, to?: number] }) {
   const box = useRef<HTMLDivElement>(null);
-  const widthPx = useWidth(box, boxPx);
+  const [widthPx, setWidth] = useState(boxPx);
+  const [isTakingOver, setTakingOver] = useState(true);
   const { outcome, other, system, titles, differing } = told;
+  // Each picture of other answers than were built is drawn in a moment of its own.
+  const waits = isTakingOver && !isBuilt && boxPx !== undefined && places[0] > 0;
+  const shown = outcome && !waits ? picturesOf(calculator, outcome.values).slice(...places) : [];
+  // What cannot stay is drawn once the page has taken over the rest, in a moment of its own.
+  const stays = isBuilt && (isTakingOver || (widthPx !== undefined && shown.every((picture) => staysAsBuilt(picture, widthPx))));
+  useEffect(() => {
+    setTakingOver(false);
+    if (!box.current) return undefined;
+    const watch = new ResizeObserver(([seen]) => {
+      const now = seen?.target.clientWidth ?? 0;
+      if (now >= leastPx) setWidth(now);
+    });
+    watch.observe(box.current);
+    return () => watch.disconnect();
+  }, [stays]);
+  if (stays) return <div key="built" class="picture-box" ref={box} dangerouslySetInnerHTML={asItIs} />;
   return (
-    <div class="picture-box" ref={box}>
+    <div key="drawn" class="picture-box" ref={box}>
       {outcome &&
         Picture &&
-        picturesOf(calculator, outcome.values)
-          .slice(...places)
-          .map((picture, place) => (
-            <Picture
-              key={place}
-              calculator={calculator}
-              system={system}
-              picture={picture}
-              outcome={outcome}
-              other={other}
-              titles={[titles[0] === 'This' ? differing[0] : titles[0], titles[1] === 'That' ? differing[1] : titles[1]]}
-              id={`${id}-picture${places[0] + place || ''}`}
-              {...(widthPx === undefined ? {} : { widthPx: drawnPx(picture.kind, widthPx) })}
-            />
-          ))}
+        shown.map((picture, place) => (
+          <Picture
+            key={place}
+            calculator={calculator}
+            system={system}
+            picture={picture}
+            outcome={outcome}
+            other={other}
+            titles={[titles[0] === 'This' ? differing[0] : titles[0], titles[1] === 'That' ? differing[1] : titles[1]]}
+            id={`${id}-picture${places[0] + place || ''}`}
+            widthPx={drawnPx(picture.kind, widthPx ?? usualWidthPx)}
+          />
+        ))}
     </div>
   );
 }

@@ -33,6 +33,8 @@ export interface CalculatorFormProps {
   readonly calculator: Calculator;
   /** Begins every id on the page that is this form's. */
   readonly id: string;
+  /** What the first render draws: the default, with answers that may have been worked out ahead. */
+  readonly begun?: Texts;
   /** Applied before the first paint. The first render is always the default, for it must equal the built page. */
   readonly open?: () => Opening | null;
   readonly onChange?: (change: Change) => void;

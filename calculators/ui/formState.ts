@@ -47,8 +47,8 @@ export interface Held {
 }
 
 export const nobody: Touched = new Set<string>();
-export const startHeld = ({ inputs }: Calculator): Held => ({
-  form: { this: startTexts(inputs), that: null },
+const startHeld = ({ inputs }: Calculator, texts: Texts = startTexts(inputs)): Held => ({
+  form: { this: texts, that: null },
   system: 'us',
   linked: nobody,
   touched: nobody,
@@ -77,8 +77,8 @@ const firstToDiffer = ({ inputs, layout }: Calculator): readonly string[] => {
 };
 
 /** All that a form can be made to do. */
-export function useHeld(calculator: Calculator) {
-  const [held, setHeld] = useState<Held>(() => startHeld(calculator));
+export function useHeld(calculator: Calculator, begun: Texts | undefined) {
+  const [held, setHeld] = useState<Held>(() => startHeld(calculator, begun));
   const { inputs } = calculator;
   // As it was opened: with dates that can still come.
   const example = useRef<Pick<Held, 'form' | 'system' | 'today' | 'placed'>>(held);

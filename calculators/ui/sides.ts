@@ -27,5 +27,24 @@ export function runSide(calculator: Calculator, texts: Texts, system: UnitSystem
 
 export const useSide: UseSide = (calculator, texts, system) => useMemo(() => texts && runSide(calculator, texts, system), [texts, system]);
 
+/** A side that was worked out before its form was drawn, in a moment of its own. */
+export interface RanAhead extends RanSide {
+  readonly texts: Texts;
+  readonly system: UnitSystem;
+}
+export const runAhead = (calculator: Calculator, texts: Texts, system: UnitSystem): RanAhead => ({
+  texts,
+  system,
+  ...runSide(calculator, texts, system),
+});
+/** What was worked out ahead is taken from there. */
+export const sideOf =
+  (ahead: readonly RanAhead[]): UseSide =>
+  (calculator, texts, system) =>
+    useMemo(
+      () => texts && (ahead.find((each) => each.texts === texts && each.system === system) ?? runSide(calculator, texts, system)),
+      [texts, system],
+    );
+
 /** The other side with the place of the first, or nothing when there is no comparison. */
 export const otherTexts = (calculator: Calculator, form: Form): Texts | null => form.that && withPlaceOf(calculator.inputs, form.this, form.that);

@@ -10,8 +10,10 @@ import type { Opening } from '../../calculators/ui/formState.ts';
 import type { Told } from '../../calculators/ui/LaterPart.tsx';
 import { fetchParts, fetchTools, type Parts } from '../../calculators/ui/parts.ts';
 import type { Records } from '../../calculators/ui/RecordField.tsx';
+import { type RanAhead, runAhead, sideOf } from '../../calculators/ui/sides.ts';
 import type { ToolStore } from '../../calculators/ui/tools/keptTool.ts';
 import type { UnitSystem } from '../../calculators/units/units.ts';
+import { breath } from './breath.ts';
 import { earlyAnswers } from './earlyAnswers.ts';
 import { forget, formKeyOf, keep, kept, pickedCountry, placeKey, recordKeyOf, toolKeyOf, unitsKey } from './kept.ts';
 import type { Following } from './later.tsx';
@@ -105,9 +107,9 @@ const loadPlace = (box: HTMLElement, calculator: Calculator, query: string): Pro
     ? undefined
     : import('../place/form/atPlace.ts').then(({ placeAt }) => placeAt(calculator, box, query)).catch((error: unknown) => void console.info(error));
 
-function start(box: HTMLElement, calculator: Calculator, { parts, later, records: drawRecord, opener, at, long }: Extra): Promise<void> {
+async function start(box: HTMLElement, calculator: Calculator, { parts, later, records: drawRecord, opener, at, long }: Extra): Promise<void> {
   const root = box.querySelector('[data-form]');
-  if (!root) return Promise.resolve();
+  if (!root) return;
   const ownsAddress = box.dataset['ownsAddress'] !== undefined;
   const formKey = formKeyOf(box);
   const system: UnitSystem = kept('localStorage', unitsKey) === 'si' ? 'si' : 'us';
@@ -117,7 +119,6 @@ function start(box: HTMLElement, calculator: Calculator, { parts, later, records
   const own = new Set(Object.keys(records));
   const dater = opener && 'query' in opener ? undefined : (at ?? opener);
   const clock = dater?.clockNow(box.dataset['built'] ?? '');
-  let opened: Opening | null = null;
   const opening = (): Opening | null => {
     if (opener && 'query' in opener) {
       const { form: linked, notices, named } = opener.fromLink(calculator, opener.query);
@@ -153,10 +154,18 @@ function start(box: HTMLElement, calculator: Calculator, { parts, later, records
       names: ['', ''],
     };
   };
-  const open = (): Opening | null => {
-    opened = opening();
-    return opened;
+  const begun = startTexts(calculator.inputs);
+  const ahead: RanAhead[] = [];
+  const run = async (texts: Texts, of: UnitSystem) => {
+    if (!long) ahead.push(runAhead(calculator, texts, of));
+    await breath();
   };
+  await run(begun, 'us');
+  let opened = opening();
+  if (opened) {
+    await breath();
+    await run(opened.form.this, opened.system);
+  }
   const page = new URL(box.dataset['page'] ?? location.pathname, location.href).href;
   const ownPage = box.querySelector<HTMLAnchorElement>('[data-own-page]');
   let [built, latest]: (Change | undefined)[] = [];
@@ -167,12 +176,15 @@ function start(box: HTMLElement, calculator: Calculator, { parts, later, records
     if (change && change.form !== latest?.form) onChange(change);
   });
   let following: Following | undefined;
+  /** What changed while all that follows was brought to life. */
+  let missed: { readonly told?: Told; readonly change?: Change } = {};
   let waiting: Waiting | undefined;
   const toAddress = ownsAddress ? addressBar() : (link: string) => keep('sessionStorage', formKey, link);
   let [isOpening, isOnes] = [true, false];
   const onChange = (change: Change) => {
     built ??= change;
     latest = change;
+    missed = { ...missed, change };
     following?.follow(change);
     if (ownPage) ownPage.href = `${page}?${change.link}`;
     // Told a little later than it was opened, and still nothing that a person did.
@@ -183,6 +195,7 @@ function start(box: HTMLElement, calculator: Calculator, { parts, later, records
   };
   const onTold = (told: Told) => {
     waiting?.outdate();
+    missed = { ...missed, told };
     following?.show(told);
   };
   /** Other dates in an example that nobody has changed are no change by anybody. */
@@ -199,7 +212,9 @@ function start(box: HTMLElement, calculator: Calculator, { parts, later, records
     <CalculatorForm
       calculator={calculator}
       id={id}
-      open={open}
+      begun={begun}
+      open={() => opened}
+      useRan={sideOf(ahead)}
       onChange={onChange}
       onTold={onTold}
       onLive={(way) => {
@@ -214,10 +229,14 @@ function start(box: HTMLElement, calculator: Calculator, { parts, later, records
     root,
   );
   const boxes = putBack();
-  const startFollowing = (startLater: Later): void => {
-    if (boxes && reach && built) following = startLater({ box, boxes, id, calculator, page, ownsAddress, at, reach, built, now: reach.now() });
+  const startFollowing = async (startLater: Later): Promise<void> => {
+    if (!boxes || !reach || !built) return;
+    missed = {};
+    following = await startLater({ box, boxes, id, calculator, page, ownsAddress, at, reach, built, now: reach.now() });
+    if (missed.told) following.show(missed.told);
+    if (missed.change) following.follow(missed.change);
   };
-  if (later) startFollowing(later);
+  if (later) await startFollowing(later);
   else if (boxes) waiting = waitForLater(boxes);
   at?.draw(root, id, () => reach);
   // The form's own first changes come from opening it; what follows comes from a person.

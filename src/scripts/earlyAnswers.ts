@@ -1,3 +1,5 @@
+import { breath } from './breath.ts';
+
 /** What somebody typed or chose before the script came: `hydrate` would overwrite it. */
 export function earlyAnswers(root: Element): () => Promise<void> {
   const fields = [...root.querySelectorAll<HTMLInputElement | HTMLTextAreaElement>('input[type="text"], input[type="date"], textarea')]
@@ -17,18 +19,17 @@ export function earlyAnswers(root: Element): () => Promise<void> {
   };
   return async () => {
     // One at a time: each answer goes into the form as it stands after the one before.
-    const drawn = () => new Promise((done) => setTimeout(done));
     for (const [id, value] of fields) {
       put(id, value, 'input');
-      await drawn();
+      await breath();
     }
     for (const [id, value] of selects) {
       put(id, value, 'change');
-      await drawn();
+      await breath();
     }
     for (const id of radios) {
       document.getElementById(id)?.click();
-      await drawn();
+      await breath();
     }
   };
 }

@@ -1,14 +1,14 @@
 // What a form does without for its first moment: its picture, all its results, the working, paper, what is carried on. Fetched once the form is live; in a guide with it.
 import { hydrate, render } from 'preact';
 import type { Calculator } from '../../calculators/kit/define.ts';
-import { type PlainPicture, picturesOf } from '../../calculators/kit/pictures.ts';
+import { picturesOf } from '../../calculators/kit/pictures.ts';
 import { Below, type BelowProps } from '../../calculators/ui/Below.tsx';
 import type { Change, Reach } from '../../calculators/ui/formProps.ts';
-import { boxPxIn, drawnPx, LaterPart, type Told } from '../../calculators/ui/LaterPart.tsx';
+import { boxPxIn, LaterPart, type Told } from '../../calculators/ui/LaterPart.tsx';
 import { type DrawPicture, loadPictures } from '../../calculators/ui/pictures/loadPicture.tsx';
-import { usualWidthPx } from '../../calculators/ui/pictures/readings.ts';
 import type { AtPlace } from '../place/form/types.ts';
 import { pageAt } from '../site/folder.ts';
+import { breath } from './breath.ts';
 import { startPrint } from './print.ts';
 import type { LaterBoxes } from './waitForLater.ts';
 import { startWorking } from './working.ts';
@@ -42,18 +42,18 @@ type NamesNow = typeof import('./names.ts').namesNow;
  * Fetches what draws the pictures that show with these answers. Returns what brings everything to life.
  * @throws Error if a script cannot be had
  */
-export async function bringLater(calculator: Calculator, answers: Readonly<Record<string, unknown>>): Promise<(form: LiveForm) => Following> {
+export async function bringLater(
+  calculator: Calculator,
+  answers: Readonly<Record<string, unknown>>,
+): Promise<(form: LiveForm) => Promise<Following>> {
   const Picture = await loadPictures(picturesOf(calculator, answers));
   return (form) => startLater(form, Picture);
 }
 
-/** Takes out pictures that were built for a box of another width: each is drawn once, at the width it gets. */
-function emptyUnfit(root: HTMLElement, pictures: readonly PlainPicture[], boxPx: number | undefined): void {
-  if (boxPx !== undefined && pictures.some(({ kind }) => drawnPx(kind, boxPx) !== usualWidthPx))
-    root.querySelector('.picture-box')?.replaceChildren();
-}
-
-function startLater({ box, boxes, id, calculator, page, ownsAddress, at, reach, built, now }: LiveForm, Picture: DrawPicture): Following {
+async function startLater(
+  { box, boxes, id, calculator, page, ownsAddress, at, reach, built, now }: LiveForm,
+  Picture: DrawPicture,
+): Promise<Following> {
   // At the office's own copy, where it has named one. A page on a disk has no address that leads anywhere else, unless its folder was told where it is published.
   const { dataset } = document.documentElement;
   const published = () =>
@@ -73,27 +73,27 @@ function startLater({ box, boxes, id, calculator, page, ownsAddress, at, reach, 
     },
   };
   const [firstPx, morePx] = [boxPxIn(boxes.pictured), boxPxIn(boxes.below)];
-  const pictured = (told: Told) => <LaterPart told={told} calculator={calculator} id={id} Picture={Picture} boxPx={firstPx} />;
-  const results = (change: Change) => ({ told: change, link: change.link, calculator, id, Picture, boxPx: morePx });
-  const show = (told: Told) => render(pictured(told), boxes.pictured);
+  const common = { calculator, id, Picture };
+  const show = (told: Told) => render(<LaterPart {...common} told={told} boxPx={firstPx} />, boxes.pictured);
+  const results = (change: Change) => ({ ...common, told: change, link: change.link, boxPx: morePx });
   const follow = (change: Change) => {
     toWorking(change);
     paper?.follow(change);
     render(<Below {...results(change)} {...live} />, boxes.below);
   };
-  // The first rendering of what was built must equal it, but for pictures that are of another width here: a form that runs long may hold other words already
-  // beside the same answers. Of other answers it is drawn anew.
+  // The first rendering of what was built must equal it: a form that runs long may hold other words already beside the same answers. Of other answers it is
+  // drawn anew.
   if (ownsAddress && now.outcome === built.outcome) {
-    const [first, ...more] = picturesOf(calculator, built.outcome?.values ?? {});
-    emptyUnfit(boxes.pictured, first ? [first] : [], firstPx);
-    emptyUnfit(boxes.below, more, morePx);
-    hydrate(pictured(built), boxes.pictured);
-    hydrate(<Below {...results(built)} />, boxes.below);
+    hydrate(<LaterPart {...common} told={built} boxPx={firstPx} isBuilt />, boxes.pictured);
+    await breath();
+    hydrate(<Below {...results(built)} isBuilt />, boxes.below);
+    await breath();
     // A link may set another side beside the built one.
     if (now.other !== built.other) show(now);
   } else {
     for (const each of Object.values(boxes)) each.replaceChildren();
     show(now);
+    if (ownsAddress) await breath();
   }
   follow(now);
   /** Undo and what else is carried on comes once the page is quiet. */

@@ -25,8 +25,8 @@ export function putAside(root: Element): () => LaterBoxes | undefined {
 export interface Waiting {
   /** Other answers stand in the form by now: nobody shall read the old results under them. */
   readonly outdate: () => void;
-  /** Brings them to life, and does what somebody tapped meanwhile. */
-  readonly come: (start: () => void) => void;
+  /** Brings them to life, piece by piece, and does what somebody tapped meanwhile. */
+  readonly come: (start: () => Promise<void>) => Promise<void>;
   readonly stayAway: () => void;
 }
 
@@ -64,9 +64,10 @@ export function waitForLater({ pictured, below }: LaterBoxes): Waiting {
     outdate: () => {
       if (!isOver) for (const box of boxes) box.dataset['waits'] = '';
     },
-    come: (start) => {
+    come: async (start) => {
+      clearTimeout(patience);
       if (told) told.textContent = '';
-      start();
+      await start();
       end();
       if (tapped !== undefined)
         buttons()

@@ -1,10 +1,10 @@
-import { type Box, boxOf, linesWithin, meet, sizes, textPx, type Word } from './words.ts';
+import { bisectLeft } from 'd3-array';
+import { type Box, linesAt, linesWithin, meet, sizes, textPx, type Word } from './words.ts';
 
 export type Point = readonly [x: number, y: number];
 
 /** The height of a curve at a place across, between its points; nothing outside. */
-export function heightAt(points: readonly Point[], x: number): number | undefined {
-  const after = points.findIndex(([at]) => at >= x);
+export function heightAt(points: readonly Point[], x: number, after = points.findIndex(([at]) => at >= x)): number | undefined {
   const [end, start] = [points[after], points[after - 1]];
   if (!end) return undefined;
   if (!start || end[0] === x) return end[0] === x ? end[1] : undefined;
@@ -16,10 +16,13 @@ export interface Curve {
   readonly points: readonly Point[];
   readonly heights: readonly (number | undefined)[];
 }
-export const curveOf = (points: readonly Point[], widthPx: number): Curve => ({
-  points,
-  heights: Array.from({ length: Math.ceil(widthPx / every) + 1 }, (_, index) => heightAt(points, index * every)),
-});
+export function curveOf(points: readonly Point[], widthPx: number): Curve {
+  const xs = points.map(([x]) => x);
+  return {
+    points,
+    heights: Array.from({ length: Math.ceil(widthPx / every) + 1 }, (_, index) => heightAt(points, index * every, bisectLeft(xs, index * every))),
+  };
+}
 /** How much of a curve runs through a box. */
 function runsThrough({ heights }: Curve, box: Box): number {
   let steps = 0;
@@ -29,16 +32,6 @@ function runsThrough({ heights }: Curve, box: Box): number {
   }
   return steps;
 }
-const around = (words: readonly Word[]): Box => {
-  const boxes = words.map(boxOf);
-  return {
-    left: Math.min(...boxes.map(({ left }) => left)),
-    right: Math.max(...boxes.map(({ right }) => right)),
-    top: Math.min(...boxes.map(({ top }) => top)),
-    bottom: Math.max(...boxes.map(({ bottom }) => bottom)),
-  };
-};
-
 export interface Field extends Box {
   readonly curves: readonly Curve[];
   /** What stands there already. */
@@ -52,19 +45,31 @@ interface Stand {
   /** From the point that the words belong to. */
   readonly far?: number;
 }
-function standing(text: string, size: Word['size'], { x, y, anchor }: Stand, widest: number, is: string | undefined): readonly Word[] {
+/** Words broken into lines, with the room that they take: measured once, tried in some hundred places. */
+interface Measured {
+  readonly lines: readonly string[];
+  readonly widePx: number;
+}
+function measured(text: string, size: Word['size'], widest: number): Measured {
   const lines = linesWithin(text, size, widest);
-  const { px, line } = sizes[size];
-  // Whole pixels: rounded one by one, two lines could touch.
-  const top = Math.round(y - (lines.length * line) / 2);
-  return lines.map((each, index) => ({
-    text: each,
+  return { lines, widePx: Math.max(...lines.map((line) => textPx(line, size))) };
+}
+/** Whole pixels: rounded one by one, two lines could touch. */
+const topOf = ({ lines }: Measured, size: Word['size'], { y }: Stand): number => Math.round(y - (lines.length * sizes[size].line) / 2);
+function roomOf(words: Measured, size: Word['size'], stand: Stand): Box {
+  const top = topOf(words, size, stand);
+  const left = stand.anchor === 'end' ? stand.x - words.widePx : stand.anchor === 'middle' ? stand.x - words.widePx / 2 : stand.x;
+  return { left, right: left + words.widePx, top, bottom: top + words.lines.length * sizes[size].line };
+}
+function standing(words: Measured, size: Word['size'], stand: Stand, is: string | undefined): readonly Word[] {
+  const { x, anchor } = stand;
+  return linesAt(words.lines, {
+    top: topOf(words, size, stand),
     x,
-    y: top + px + index * line,
     size,
     ...(anchor === 'start' ? {} : { anchor }),
     ...(is === undefined ? {} : { is }),
-  }));
+  });
 }
 
 /** Words in their place, and how poor a place it is. */
@@ -74,24 +79,24 @@ export interface Found {
 }
 /** The best of some places for words: none that leaves the field or covers other words; the fewest curves under it, and none nearer than their own. Nothing where there is none. */
 function best(stands: readonly Stand[], text: string, size: Word['size'], field: Field, is: string | undefined, own?: Curve): Found | undefined {
-  let found: Found | undefined;
-  const narrow = Math.max(textPx(text, size) / 2 + 30, 130);
-  for (const { far = 0, ...stand } of stands) {
-    for (const wide of [Number.POSITIVE_INFINITY, narrow]) {
-      const least = far / 12 + (wide === narrow ? 1 : 0);
+  let found: { readonly words: Measured; readonly stand: Stand; readonly cost: number } | undefined;
+  const whole = measured(text, size, Number.POSITIVE_INFINITY);
+  const broken = measured(text, size, Math.max(whole.widePx / 2 + 30, 130));
+  for (const stand of stands) {
+    for (const words of [whole, broken]) {
+      const least = (stand.far ?? 0) / 12 + (words === broken ? 1 : 0);
       if (least >= (found?.cost ?? Number.POSITIVE_INFINITY)) continue;
-      const words = standing(text, size, stand, wide, is);
-      const box = around(words);
+      const box = roomOf(words, size, stand);
       if (box.left < field.left || box.right > field.right || box.top < field.top || box.bottom > field.bottom) continue;
       if (field.taken.some((each) => meet(each, box, 6))) continue;
       const [middle, level] = [Math.round((box.left + box.right) / 2 / every), (box.top + box.bottom) / 2];
       const away = ({ heights }: Curve): number => Math.abs((heights[middle] ?? Number.POSITIVE_INFINITY) - level);
       const others = own ? field.curves.filter((curve) => curve !== own && away(curve) <= away(own)) : [];
       const cost = field.curves.reduce((sum, curve) => sum + 4 * runsThrough(curve, box), 0) + 8 * others.length + least;
-      if (cost < (found?.cost ?? Number.POSITIVE_INFINITY)) found = { words, cost };
+      if (cost < (found?.cost ?? Number.POSITIVE_INFINITY)) found = { words, stand, cost };
     }
   }
-  return found;
+  return found && { words: standing(found.words, size, found.stand, is), cost: found.cost };
 }
 
 /** Words at one point: over it, under it, at its sides. */
