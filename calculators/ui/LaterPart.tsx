@@ -21,7 +21,7 @@ export interface Told {
 }
 
 /** A face runs from edge to edge; words and plots keep the margins of the text. */
-const plotInsetPx = 30;
+const plotInsetPx = 32;
 /** While paper is printed the page has next to no width. */
 const leastPx = 120;
 /** Pixels that a picture of this kind gets in a box so wide. */

@@ -171,3 +171,58 @@ test('what was built is taken over once, also where a link sets the same beside 
   await openForm(page, slug, '?that=same');
   await expect(page.locator('.pictured figure svg').first()).toHaveAttribute('aria-label', /^.+: .+; .+: /);
 });
+
+/** The first picture: is it the one that was built, how wide it was drawn and stands, how wide its box is. */
+const standing = (page: Page) =>
+  page.locator('.pictured .picture-box').evaluate((box) => {
+    const svg = box.querySelector('figure > svg');
+    if (!svg) throw new Error('no picture');
+    return {
+      isBuilt: svg.hasAttribute('data-seen'),
+      drawnPx: Number(svg.getAttribute('width')),
+      widePx: Math.round(svg.getBoundingClientRect().width),
+      boxPx: box.clientWidth,
+    };
+  });
+/** Opens a form with a mark on the picture that the page was built with. */
+async function openMarked(page: Page, widthPx: number): Promise<void> {
+  await page.setViewportSize({ width: widthPx, height: 844 });
+  const held = await hold(page, results);
+  await openForm(page, slug);
+  await page.locator('.pictured figure > svg').evaluate((svg) => svg.setAttribute('data-seen', ''));
+  held.letGo();
+  // Alive once its buttons lead somewhere.
+  await page.getByRole('button', { name: 'Copy note' }).click();
+  await expect(below(page).locator('.told')).toHaveText('Note copied.');
+}
+
+for (const widthPx of [360, 390, 412, 428])
+  test(`a phone ${widthPx} px wide shows the picture that was built, at its own width, until something changes`, async ({ page }) => {
+    await openMarked(page, widthPx);
+    await standsStill(page.locator('.pictured'));
+    const { isBuilt, widePx, boxPx } = await standing(page);
+    expect(isBuilt).toBe(true);
+    expect(widePx).toBe(boxPx);
+    const before = await page.locator('.pictured figure').first().textContent();
+    await rain(page).fill('5');
+    await expect(page.locator('.pictured figure').first()).not.toHaveText(before ?? '');
+    const drawn = await standing(page);
+    expect(drawn.isBuilt).toBe(false);
+    expect(drawn.drawnPx).toBe(drawn.boxPx);
+  });
+
+for (const widthPx of [320, 500, 1280])
+  test(`at ${widthPx} px the picture is drawn anew at the width that it gets`, async ({ page }) => {
+    await openMarked(page, widthPx);
+    await expect.poll(async () => (await standing(page)).isBuilt).toBe(false);
+    const { drawnPx, boxPx } = await standing(page);
+    expect(drawnPx).toBe(boxPx);
+  });
+
+test('a phone that is turned has its picture drawn for the new width', async ({ page }) => {
+  await openMarked(page, 390);
+  await page.setViewportSize({ width: 844, height: 390 });
+  await expect.poll(async () => (await standing(page)).isBuilt).toBe(false);
+  const { drawnPx, boxPx } = await standing(page);
+  expect(drawnPx).toBe(boxPx);
+});

@@ -147,13 +147,15 @@ export function Lines({ markRows, ...props }: PictureProps<LinesPicture> & { rea
       top: headBottom + 1,
       bottom: foot - 2,
       curves: drawn,
-      taken: [...taken(), ...dots, ...marked],
+      taken: [...taken(), ...dots, ...marked, ...ruled],
     });
     const marked = rowMarks.flatMap(({ points }) => points.flatMap((point) => markRows?.markBox(px(point)) ?? []));
     const dots: Box[] = yous.map(({ at, value }) => {
       const [cx, cy] = px([at, value]);
       return { left: cx - 9, right: cx + 9, top: cy - 9, bottom: cy + 9 };
     });
+    /** The rule at the mark: its own words stand at it, no curve's name lies across it. */
+    const ruled: Box[] = [];
     let cost = growthCost(extraTop);
     const put = (found: Found | undefined): void => {
       words.push(...(found?.words ?? []));
@@ -161,7 +163,11 @@ export function Lines({ markRows, ...props }: PictureProps<LinesPicture> & { rea
     };
     for (const { is, at, value, told } of distinctYous)
       put(wordsAt(px([at, value]), other ? told : `you: ${told}`, 'figure', field(), distinctYous.length > 1 ? `word-${is}` : undefined));
-    if (mark) put(wordsAt([px([mark.at, 0])[0], (upper + foot) / 2], mark.says, 'figure', field(), 'on-mark'));
+    if (mark) {
+      const [at] = px([mark.at, 0]);
+      put(wordsAt([at, (upper + foot) / 2], mark.says, 'figure', field(), 'on-mark'));
+      ruled.push({ left: at, right: at, top: upper, bottom: foot });
+    }
     if (!isNamedAbove || other)
       for (const [index, { name, is }] of curves.entries()) {
         const curve = drawn[index];
