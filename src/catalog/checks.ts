@@ -1,6 +1,8 @@
 import ts from 'typescript';
 import type { CaseList } from '../../calculators/kit/cases.ts';
 import { type Check, type CheckList, failing } from '../../calculators/math/checks.ts';
+import { calculatorOf } from './catalog.ts';
+import { type CheckSubject, checkSubjects, subjectOfMath, subjectOfTopic } from './checkSubjects.ts';
 
 const mathLists = import.meta.glob<{ default: CheckList }>('../../calculators/math/**/*.cases.ts', { eager: true });
 const catalogLists = import.meta.glob<{ default: CaseList }>('../../calculators/catalog/*/cases.ts', { eager: true });
@@ -13,23 +15,27 @@ const code = import.meta.glob<string>(['../../calculators/{catalog,math,season}/
 /** A value from outside with what it checks: a function of the math package or a calculator. */
 export interface CheckOf {
   readonly of: string;
+  readonly subject: CheckSubject;
   readonly check: Check;
   /** Does a calculator rest on it? Some functions wait for one. */
   readonly isUsed: boolean;
 }
 
-/** Every file that some calculator imports, itself or through others. */
-function reached(): ReadonlySet<string> {
-  const found = new Set<string>();
-  const waiting = Object.keys(code).filter((path) => path.startsWith('../../calculators/catalog/'));
-  for (let path = waiting.pop(); path !== undefined; path = waiting.pop()) {
-    if (found.has(path)) continue;
-    found.add(path);
-    for (const { fileName } of ts.preProcessFile(code[path] ?? '', true, true).importedFiles) {
-      const target = new URL(fileName, `file:///src/catalog/${path}`).pathname.replace('/calculators', '../../calculators');
-      if (target in code) waiting.push(target);
-    }
-  }
+const catalogFolder = '../../calculators/catalog/';
+const imported: Readonly<Record<string, readonly string[]>> = Object.fromEntries(
+  Object.entries(code).map(([path, text]) => [
+    path,
+    ts
+      .preProcessFile(text, true, true)
+      .importedFiles.map(({ fileName }) => new URL(fileName, `file:///src/catalog/${path}`).pathname.replace('/calculators', '../../calculators'))
+      .filter((target) => target in code),
+  ]),
+);
+
+/** Every file that the files of a folder import, themselves or through others. */
+function reachedFrom(folder: string): ReadonlySet<string> {
+  const found = new Set(Object.keys(code).filter((path) => path.startsWith(folder)));
+  for (const path of found) for (const target of imported[path] ?? []) found.add(target);
   return found;
 }
 
@@ -53,21 +59,45 @@ function counted(lists: readonly (readonly CheckOf[])[], nameOf: NameOf): readon
   });
 }
 
+const codeOf = (path: string): string => path.replace(/\.cases\.ts$/, '.ts');
+
 /** Every value that the tests hold against our own, each once: those of functions first, then what a calculator adds. */
-export function allChecks(): readonly CheckOf[] {
-  const used = reached();
+function gathered(): readonly CheckOf[] {
+  const used = reachedFrom(catalogFolder);
   const ofMath = Object.entries(mathLists).map(([path, { default: list }]) =>
-    list.checks.map((check): CheckOf => ({ of: list.of, check, isUsed: used.has(path.replace(/\.cases\.ts$/, '.ts')) })),
+    list.checks.map(
+      (check): CheckOf => ({ of: list.of, subject: subjectOfMath(path.split('/').at(-2) ?? ''), check, isUsed: used.has(codeOf(path)) }),
+    ),
   );
   const ofCatalog = Object.values(catalogLists).map(({ default: list }) =>
-    list.checks.map((check): CheckOf => ({ of: list.slug, check, isUsed: true })),
+    list.checks.map((check): CheckOf => ({ of: list.slug, subject: subjectOfTopic(calculatorOf(list.slug).topic), check, isUsed: true })),
   );
   const isUsed = (list: readonly CheckOf[]): boolean => list[0]?.isUsed === true;
   const resting = counted([counted(ofMath.filter(isUsed), cellOf), ...ofCatalog], printOf);
   return counted([resting, ...ofMath.filter((list) => !isUsed(list))], cellOf);
 }
+const all = gathered();
+export const allChecks = (): readonly CheckOf[] => all;
+
 /** Read in the source itself or in somebody's copy of it; only these count as values from outside. */
 export const isFromOutside = ({ check }: CheckOf): boolean => check.seen === 'print' || check.seen === 'transcription';
+
+/** The values from outside that one calculator rests on: its own, and those of each function that it reaches. */
+export function checksBehind(slug: string): readonly CheckOf[] {
+  const files = reachedFrom(`${catalogFolder}${slug}/`);
+  const functions = new Set(Object.entries(mathLists).flatMap(([path, { default: list }]) => (files.has(codeOf(path)) ? [list.of] : [])));
+  return all.filter((each) => isFromOutside(each) && (each.of === slug || functions.has(each.of)));
+}
+
+/** By subject, in the order of the subjects, those without any left out. */
+export const bySubject = (list: readonly CheckOf[]): readonly (readonly [CheckSubject, readonly CheckOf[]])[] =>
+  checkSubjects.flatMap((subject) => {
+    const own = list.filter((each) => each.subject === subject);
+    return own.length > 0 ? [[subject, own] as const] : [];
+  });
+
+/** `1 value`, `12 values`. */
+export const countOf = ({ length }: readonly CheckOf[]): string => (length === 1 ? '1 value' : `${length} values`);
 
 export const isPassing = ({ check }: CheckOf): boolean => failing(check) === undefined;
 

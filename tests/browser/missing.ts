@@ -27,6 +27,7 @@ export const kinds: readonly Kind[] = [
   { name: 'sources', address: '/sources/' },
   { name: 'about', address: '/about/' },
   { name: 'checks', address: '/checks/' },
+  { name: 'checks of a subject', address: '/checks/runoff/' },
   { name: 'glossary', address: '/glossary/' },
   { name: 'paths', address: '/paths/' },
   { name: 'make it yours', address: '/make-it-yours/' },

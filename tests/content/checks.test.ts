@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { allChecks, isFromOutside } from '../../src/catalog/checks.ts';
+import { allChecks, bySubject, checksBehind, isFromOutside } from '../../src/catalog/checks.ts';
 
 const outside = allChecks().filter(isFromOutside);
 const of = (name: string) => outside.filter((each) => each.of === name);
@@ -19,4 +19,17 @@ it('counts a value once where a calculator repeats what checks its function', ()
 
 it('rests on at least 1,400 values that somebody read', () => {
   expect(outside.filter(({ isUsed }) => isUsed).length).toBeGreaterThanOrEqual(1400);
+});
+
+it('lists every value under one subject', () => {
+  const listed = bySubject(allChecks()).flatMap(([, list]) => list);
+  expect(listed.length).toBe(allChecks().length);
+  expect(new Set(listed).size).toBe(listed.length);
+});
+
+it('knows the values behind one calculator, those of its functions among them, and no others', () => {
+  const behind = new Set(checksBehind('storm-runoff').map((each) => each.of));
+  expect(behind).toContain('runoffIn');
+  expect(behind).not.toContain('usableForageLb');
+  expect(checksBehind('carrying-capacity').map((each) => each.of)).toContain('usableForageLb');
 });

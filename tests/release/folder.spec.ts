@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { expect, test } from '@playwright/test';
 import { unzipSync } from 'fflate';
-import { attributes, readingText, textOf } from '../site/builtSite.ts';
+import { attributes, dist, readingText, textOf } from '../site/builtSite.ts';
 import { DrivenChromium } from './driven.ts';
 import { files, folder, folderAddress, opensWhole, pages } from './folderHere.ts';
 
@@ -53,13 +53,18 @@ test.describe('the files of the folder', () => {
     for (const script of scripts) expect(textOf(folder, script).startsWith(`holdwaterFolder.define("${script}",`), script).toBe(true);
   });
 
-  test('are those of the zip, whose checksum is right', async () => {
-    const content = readFileSync(`${folder}.zip`);
+  test('are those of the zip, which the hosted page offers with its size and checksum, and the folder’s own page does not', async () => {
+    const content = readFileSync(join(dist, 'portable.zip'));
     const zip = unzipSync(content);
     expect(Object.keys(zip)).toEqual(files.map((file) => `holdwater/${file}`));
     for (const file of files) expect(readFileSync(join(folder, file)).equals(zip[`holdwater/${file}`] ?? Buffer.alloc(0)), file).toBe(true);
     const digest = Buffer.from(await crypto.subtle.digest('SHA-256', new Uint8Array(content))).toString('hex');
-    expect(readFileSync(`${folder}.zip.sha256`, 'utf8')).toBe(`${digest}  portable.zip\n`);
+    const [hosted, own] = [dist, folder].map((root) => textOf(root, 'from-a-folder/index.html'));
+    expect(hosted).toContain('href="/portable.zip" download');
+    expect(readingText(hosted ?? '')).toContain(`(${(content.length / 1e6).toFixed(1)} MB)`);
+    expect(readingText(hosted ?? '')).toContain(digest);
+    expect(own).not.toMatch(/href="[^"]*portable\.zip|ZIP_/);
+    expect(own).toContain('You have it');
     // People carry it in a mail or over a poor line; every name must fit the paths of any system.
     expect(content.length).toBeLessThan(4_500_000);
     expect(files.filter((file) => file.length > 100)).toEqual([]);
@@ -93,4 +98,34 @@ test('what a page does that it may not is seen by these tests', async ({ page })
   );
   expect(sent).toBe('refused');
   await expect.poll(() => driven.told()).toContainEqual(expect.stringContaining('policy: connect-src'));
+});
+
+// W3C, Trusted Types: the policy holds from a disk, where it stands in the page.
+test('what is planted in a page from a disk is refused: markup, and the address of a script', async ({ page }) => {
+  const driven = await DrivenChromium.on(page);
+  await driven.open(`${folderAddress(folder)}about/index.html`);
+  const tried = await driven.run(() => {
+    const refusal = (sink: () => unknown): string => {
+      try {
+        sink();
+        return 'taken';
+      } catch (error) {
+        return error instanceof TypeError ? 'refused' : String(error);
+      }
+    };
+    const box = document.body.appendChild(document.createElement('div'));
+    const policy = (name: string) => () => trustedTypes?.createPolicy(name, { createScriptURL: (address) => address });
+    return [
+      refusal(() => box.insertAdjacentHTML('beforeend', '<b>planted</b>')),
+      refusal(() => {
+        box.innerHTML = '<b>planted</b>';
+      }),
+      refusal(() => {
+        document.createElement('script').src = '../office.js';
+      }),
+      ...['planted', 'folder-file'].map((name) => refusal(policy(name))),
+      `${box.childElementCount} left`,
+    ];
+  });
+  expect(tried).toEqual([...Array(5).fill('refused'), '0 left']);
 });

@@ -4,6 +4,7 @@ import { get } from 'node:http';
 import { dirname, join } from 'node:path';
 import { gunzipSync } from 'node:zlib';
 import { test as base, expect, type Page } from '@playwright/test';
+import { strFromU8, unzipSync } from 'fflate';
 import { writeOffice } from '../../src/office/model/officeFile.ts';
 import { copyWhole } from '../browser/copyHere.ts';
 import { big, field } from '../browser/forms.ts';
@@ -91,6 +92,8 @@ for (const name of ['nginx', 'caddy'] as const)
           [oneOf('.js'), 'javascript', forever, true],
           [oneOf('.css'), 'text/css', forever, true],
           [oneOf('.woff2'), 'font/woff2', forever, false],
+          // For a disk; packed when it was built.
+          ['portable.zip', 'application/zip', 'no-cache', false],
           // Of the copy for the phone: packed when it was built.
           [oneOf('.pack'), '', forever, false],
         ] as const;
@@ -226,4 +229,18 @@ test('a copy for a folder keeps every link under that folder', () => {
   expect(fromRoot.filter((link) => !link.startsWith(folder))).toEqual([]);
   // The same site otherwise.
   expect(filesOf(inFolder, /\.html$/)).toEqual(filesOf(dist, /\.html$/));
+});
+
+test('the folder that a copy below another address offers is that of any copy', () => {
+  expect(attributes(textOf(inFolder, 'from-a-folder/index.html'), 'href')).toContain(`${folder}portable.zip`);
+  /** Pages by their names, without the fingerprints in what they name. */
+  const pagesIn = (site: string): ReadonlyMap<string, string> =>
+    new Map(
+      Object.entries(unzipSync(readFileSync(join(site, 'portable.zip'))))
+        .filter(([file]) => file.endsWith('.html'))
+        .map(([file, content]) => [file, strFromU8(content).replace(/[.-][\w-]{8}(?=\.(?:js|css|woff2)\b)/g, '')]),
+    );
+  const [below, atRoot] = [pagesIn(inFolder), pagesIn(dist)];
+  expect([...below.keys()]).toEqual([...atRoot.keys()]);
+  expect([...below].filter(([file, html]) => html !== atRoot.get(file)).map(([file]) => file)).toEqual([]);
 });

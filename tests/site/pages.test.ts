@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { guideTexts } from '../support/guideHeads.ts';
-import { addressOf, dist, filesOf, readingText, textOf } from './builtSite.ts';
+import { addressOf, attributes, dist, filesOf, readingText, textOf } from './builtSite.ts';
 
 const pages = filesOf(dist, /\.html$/);
 
@@ -66,14 +66,37 @@ describe('formulas', () => {
   });
 });
 
-describe('the checks page', () => {
-  it('shows no value that does not agree, and counts what it shows', () => {
-    const html = textOf(dist, 'checks/index.html');
-    expect(html).not.toContain('Does not agree.');
-    const [, agreeing, all] = /(\d+) of the (\d+) published values/.exec(readingText(html)) ?? [];
+describe('the pages of checks', () => {
+  const subjects = filesOf(dist, /^checks\/[^/]+\/index\.html$/);
+
+  it('show no value that does not agree, and count what they show', () => {
+    const [, agreeing, all] = /(\d+) of the (\d+) published values/.exec(readingText(textOf(dist, 'checks/index.html'))) ?? [];
     expect(Number(all)).toBeGreaterThan(1000);
     expect(agreeing).toBe(all);
-    const counted = html.slice(0, html.indexOf('id="unused-')).match(/<td class="printed">/g)?.length;
-    expect(counted).toBe(Number(all));
+    const counted = subjects.map((page) => {
+      const html = textOf(dist, page);
+      expect(html, page).not.toContain('Does not agree.');
+      const [, read = ''] = /<h2>\s*Read in published sources([\s\S]*?)(?:<h2>|<\/main>)/.exec(html) ?? [];
+      return read.match(/<td class="printed">/g)?.length ?? 0;
+    });
+    expect(counted.reduce((sum, count) => sum + count, 0)).toBe(Number(all));
+  });
+
+  it('are reached from their index, from the sources and from each calculator', () => {
+    const linked = (page: string) => attributes(textOf(dist, page), 'href').map((address) => address.replace(/#.*/, ''));
+    const [index, sources] = [linked('checks/index.html'), linked('sources/index.html')];
+    expect(subjects.length).toBeGreaterThan(5);
+    for (const page of subjects) {
+      expect.soft(index, page).toContain(addressOf(page));
+      expect.soft(sources, page).toContain(addressOf(page));
+    }
+    const silent = filesOf(dist, /^calculators\/[^/]+\/index\.html$/).filter(
+      (page) => !linked(page).some((address) => subjects.map(addressOf).includes(address)),
+    );
+    expect(silent).toEqual([]);
+  });
+
+  it('are light enough for a phone: some two thousand elements at most', () => {
+    for (const page of ['checks/index.html', ...subjects]) expect.soft(textOf(dist, page).match(/<[a-z]/g)?.length, page).toBeLessThan(2100);
   });
 });

@@ -8,12 +8,14 @@ const askLeastOftenMs = 600_000;
 const saidForMs = 10_000;
 
 const device: Device = matchMedia('(pointer: coarse)').matches ? 'phone' : 'computer';
+/** Browsers have two ways to say it, and none of them has both. */
 const savesData = (): boolean =>
-  'connection' in navigator &&
-  typeof navigator.connection === 'object' &&
-  navigator.connection !== null &&
-  'saveData' in navigator.connection &&
-  navigator.connection.saveData === true;
+  matchMedia('(prefers-reduced-data: reduce)').matches ||
+  ('connection' in navigator &&
+    typeof navigator.connection === 'object' &&
+    navigator.connection !== null &&
+    'saveData' in navigator.connection &&
+    navigator.connection.saveData === true);
 
 /** Asks the worker to go on with the copy. */
 async function goOn(isAsked = false): Promise<void> {

@@ -25,12 +25,12 @@ const groups: readonly Group[] = [
   { name: 'calculators', stage: 'core', packs: 3, has: /^calculators\/[^/]+\/index\.html$/ },
   { name: 'guides', stage: 'core', packs: 4, has: /^guides\// },
   { name: 'workings', stage: 'rest', packs: 4, has: /^(?:calculators|_astro)\// },
-  { name: 'lists', stage: 'rest', packs: 2, has: /^(?:checks|glossary|sources|tables)\/index\.html$/ },
+  { name: 'lists', stage: 'rest', packs: 3, has: /^(?:checks\/|(?:glossary|sources|tables)\/index\.html$)/ },
   { name: 'sources', stage: 'rest', packs: 3, has: /^(?:sources|search)\// },
   { name: 'other', stage: 'rest', packs: 2, has: /./ },
 ];
 
-/** The worker itself and the packs; what changes by itself; README's pictures, which no page shows; what is printed from a desk: a book weighs more than all the rest. */
+/** The worker itself and the packs; what changes by itself; README's pictures, which no page shows; what is fetched at a desk, to print or for a stick: a book weighs more than all the rest. */
 const isLeftOut = (file: string): boolean => file === 'worker.js' || file === officeFileName || /^(?:copy|pictures)\/|\.(?:pdf|zip|epub)$/.test(file);
 
 /** A script's name without the hash in it, so that a change moves it to no other pack. */

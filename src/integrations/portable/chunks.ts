@@ -20,11 +20,11 @@ const fileAt = (name: string, from: string): string => posix.join(posix.dirname(
  * Wraps a module into a call that hands it to the folder's own loader; names, split and laziness stay as they were.
  * @throws Error for code that says `import` in a way that it does not know
  */
-export async function toChunk(file: string, code: string): Promise<Chunk> {
-  // Drawn steps are data, and their links stand from the root of the site.
+export async function toChunk(file: string, code: string, base: string): Promise<Chunk> {
+  // Drawn steps are data, and their links stand from the root of the server.
   const inPlace = code.replace(
     /\b("?href"?:\s*)(["'`])(\/(?!\/)[^"'`$]*)\2/g,
-    (_, name: string, quote: string, address: string) => `${name}${quote}${relative(address, deepPage)}${quote}`,
+    (_, name: string, quote: string, address: string) => `${name}${quote}${relative(address, deepPage, base)}${quote}`,
   );
   const { code: common } = await transform(inPlace, {
     format: 'cjs',
@@ -49,11 +49,11 @@ export async function toChunk(file: string, code: string): Promise<Chunk> {
 }
 
 /** All chunks that pages reach from their first scripts. */
-export async function chunksFrom(entries: Iterable<string>, read: (file: string) => string): Promise<ReadonlyMap<string, Chunk>> {
+export async function chunksFrom(entries: Iterable<string>, read: (file: string) => string, base: string): Promise<ReadonlyMap<string, Chunk>> {
   const chunks = new Map<string, Chunk>();
   const wanted = new Set(entries);
   for (const file of wanted) {
-    const chunk = await toChunk(file, read(file));
+    const chunk = await toChunk(file, read(file), base);
     chunks.set(file, chunk);
     for (const next of [...chunk.imports, ...chunk.fetched]) wanted.add(next);
   }

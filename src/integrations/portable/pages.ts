@@ -1,5 +1,5 @@
 import type { HTMLElement } from 'node-html-parser';
-import { backFrom, relative } from './addresses.ts';
+import { backFrom, relative, underRoot } from './addresses.ts';
 import { type Chunk, inOrder } from './chunks.ts';
 import { type Edition, toldInFolder } from './texts.ts';
 
@@ -25,6 +25,8 @@ const extractFirst =
   '<p class="extract-first">Do you see only words, without colors and lines? Then this page was opened inside the zip. Extract the whole zip first, open the folder that comes of it, and open index.html there.</p>';
 
 interface Parts {
+  /** The folder of the server that the site was built for, with a stroke at its end. */
+  readonly base: string;
   readonly chunks: ReadonlyMap<string, Chunk>;
   readonly edition: Edition;
   /** Where the same pages can be had by anybody, if that is known. */
@@ -34,19 +36,22 @@ interface Parts {
 const addressed = ['href', 'src', 'action', 'data-page'];
 const isModule = (script: HTMLElement): boolean => script.getAttribute('type') === 'module';
 /** The first scripts of a page, as files. */
-export const entriesOf = (page: HTMLElement): readonly string[] =>
-  page.querySelectorAll('script').flatMap((script) => (isModule(script) ? [script.getAttribute('src')?.slice(1) ?? ''] : []));
+export const entriesOf = (page: HTMLElement, base: string): readonly string[] =>
+  page
+    .querySelectorAll('script')
+    .filter(isModule)
+    .map((script) => underRoot(script.getAttribute('src') ?? '', base).slice(1));
 
 /** Turns a built page into one that opens from a disk. The page is changed in place. */
-export function toFolderPage(page: HTMLElement, file: string, { chunks, edition, published }: Parts): string {
+export function toFolderPage(page: HTMLElement, file: string, { base, chunks, edition, published }: Parts): string {
   for (const gone of page.querySelectorAll('link[rel="preload"], link[rel="manifest"], link[rel="apple-touch-icon"], meta[http-equiv]'))
     gone.remove();
   const loaded = new Set<string>();
   for (const script of page.querySelectorAll('script').filter(isModule)) {
-    const entry = script.getAttribute('src')?.slice(1) ?? '';
+    const entry = underRoot(script.getAttribute('src') ?? '', base).slice(1);
     const files = inOrder(entry, chunks).filter((each) => each === entry || !loaded.has(each));
     for (const each of files) loaded.add(each);
-    script.replaceWith(files.map((each) => `<script defer src="/${each}"${each === entry ? ' data-run' : ''}></script>`).join(''));
+    script.replaceWith(files.map((each) => `<script defer src="${base}${each}"${each === entry ? ' data-run' : ''}></script>`).join(''));
   }
   for (const element of page.querySelectorAll('[data-hosted]')) {
     element.textContent = toldInFolder(element.getAttribute('data-hosted') ?? '', edition);
@@ -55,11 +60,11 @@ export function toFolderPage(page: HTMLElement, file: string, { chunks, edition,
   for (const element of page.querySelectorAll(addressed.map((name) => `[${name}]`).join(', ')))
     for (const name of addressed) {
       const address = element.getAttribute(name);
-      if (address !== undefined) element.setAttribute(name, relative(address, file));
+      if (address !== undefined) element.setAttribute(name, relative(address, file, base));
     }
   for (const element of page.querySelectorAll('[data-styles]')) {
     const sheets = element.getAttribute('data-styles')?.split(' ') ?? [];
-    element.setAttribute('data-styles', sheets.map((sheet) => relative(sheet, file)).join(' '));
+    element.setAttribute('data-styles', sheets.map((sheet) => relative(sheet, file, base)).join(' '));
   }
   if (published !== undefined) page.querySelector('html')?.setAttribute('data-copy-at', published);
   const back = backFrom(file);

@@ -7,13 +7,15 @@ import { builtFiles, readText } from '../builtFiles.ts';
 import { isLeftOut, relativeInSheet } from './addresses.ts';
 import { chunksFrom } from './chunks.ts';
 import { entriesOf, runtimeFile, sheetFile, toFolderPage } from './pages.ts';
-import { checksumLine, zipFolder } from './zipFolder.ts';
+import { zipFolder } from './zipFolder.ts';
 
 const beside = (name: string): string => fileURLToPath(new URL(name, import.meta.url));
 /** What the folder is called once the zip is extracted. */
 const folderName = 'holdwater';
 
 export interface PortableOptions {
+  /** The folder of the server that the site was built for, with a stroke at its end; `/` for none. */
+  readonly base: string;
   /** The day of the build, `2026-11-29`. */
   readonly day: string;
   readonly version: string;
@@ -22,8 +24,7 @@ export interface PortableOptions {
 }
 export interface Portable {
   readonly files: number;
-  readonly folderBytes: number;
-  readonly zipBytes: number;
+  readonly zip: Uint8Array;
 }
 
 /** Data that pages fetch where there is a server. */
@@ -43,22 +44,22 @@ function write(root: string, file: string, text: string): void {
 }
 
 /**
- * Makes of a site that was built for the root of a server a folder that opens from a disk, and beside it a zip of that folder with its checksum.
+ * Makes of a built site a folder that opens from a disk, and a zip of that folder.
  * @param root where the built site is
  * @param to the folder to make; what was there before goes
  * @throws Error where a page or a script holds what the folder could not do
  */
-export async function writePortable(root: string, to: string, { day, version, published }: PortableOptions): Promise<Portable> {
+export async function writePortable(root: string, to: string, { base, day, version, published }: PortableOptions): Promise<Portable> {
   rmSync(to, { recursive: true, force: true });
   const files = builtFiles(root).filter((file) => !isLeftOut(file) && !isIcon(file));
   const pages = new Map(files.filter((file) => file.endsWith('.html')).map((file) => [file, parsed(readText(root, file))] as const));
-  const chunks = await chunksFrom(new Set([...pages.values()].flatMap(entriesOf)), (file) => readText(root, file));
+  const chunks = await chunksFrom(new Set([...pages.values()].flatMap((page) => entriesOf(page, base))), (file) => readText(root, file), base);
   const edition = { day: printDay(dayOf(day) ?? Number.NaN), version };
   for (const file of files) {
     const page = pages.get(file);
-    if (page) write(to, file, toFolderPage(page, file, { chunks, edition, published }));
+    if (page) write(to, file, toFolderPage(page, file, { base, chunks, edition, published }));
     else if (isFetched(file)) write(to, `${file}.js`, `holdwaterFolder.give(${JSON.stringify(file)},${readText(root, file)});\n`);
-    else if (file.endsWith('.css')) write(to, file, relativeInSheet(readText(root, file), file));
+    else if (file.endsWith('.css')) write(to, file, relativeInSheet(readText(root, file), file, base));
     // Modules come below, as chunks; those that only a worker runs stay behind.
     else if (!/^_astro\/.*\.js$/.test(file)) {
       mkdirSync(dirname(join(to, file)), { recursive: true });
@@ -80,10 +81,5 @@ export async function writePortable(root: string, to: string, { day, version, pu
   }
   const readme = readFileSync(beside('README.template.txt'), 'utf8');
   write(to, 'README.txt', withCarriageReturns(readme.replaceAll('DAY', () => edition.day).replaceAll('VERSION', () => version)));
-  const zip = zipFolder(to, folderName, day);
-  const zipFile = `${to.replace(/\/$/, '')}.zip`;
-  writeFileSync(zipFile, zip);
-  writeFileSync(`${zipFile}.sha256`, checksumLine(zip, `${to.replace(/\/$/, '').split('/').at(-1)}.zip`));
-  const written = builtFiles(to);
-  return { files: written.length, folderBytes: written.reduce((sum, file) => sum + readFileSync(join(to, file)).length, 0), zipBytes: zip.length };
+  return { files: builtFiles(to).length, zip: zipFolder(to, folderName, day) };
 }

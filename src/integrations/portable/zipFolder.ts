@@ -1,4 +1,3 @@
-import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { type Zippable, zipSync } from 'fflate';
@@ -17,6 +16,3 @@ export function zipFolder(root: string, name: string, day: string): Uint8Array {
   );
   return zipSync(entries, { level: 9 });
 }
-
-/** A line as `sha256sum -c` reads it. */
-export const checksumLine = (content: Uint8Array, file: string): string => `${createHash('sha256').update(content).digest('hex')}  ${file}\n`;
