@@ -8,6 +8,13 @@ export const exampleDates = 'Example dates';
 
 /** So long after its day a copy is seldom still in use; a clock that far on is more likely wrong. */
 const longestYears = 3;
-/** Is the device's clock likely wrong? By a copy built on that day; one day before it may be another time zone. */
-export const isDoubtful = (todayDay: number, builtDay: number): boolean =>
-  todayDay < builtDay - 1 || todayDay > sameDayIn(builtDay, yearOf(builtDay) + longestYears);
+/** The first and the last day that a copy built on that day takes for today; one day before it may be another time zone. */
+export const likelyDays = (builtDay: number): readonly [first: number, last: number] => [
+  builtDay - 1,
+  sameDayIn(builtDay, yearOf(builtDay) + longestYears),
+];
+/** Is the device's clock likely wrong? */
+export function isDoubtful(todayDay: number, builtDay: number): boolean {
+  const [first, last] = likelyDays(builtDay);
+  return todayDay < first || todayDay > last;
+}

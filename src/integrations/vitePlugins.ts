@@ -17,16 +17,23 @@ export const katexStyles: Plugin = {
 
 /**
  * Vite's preload wrapper breaks lazy chunks when pages are opened straight from a disk, and no script here brings styles along. Astro overrides the plain
- * option, hence a plugin. What is left of the wrapper is emptied.
+ * option, hence a plugin. What is left of the wrapper is emptied, and taken off the imports: it made a function of each.
  */
 export const noModulePreload: Plugin = {
   name: 'no-module-preload',
   enforce: 'post',
   configEnvironment: (name) => (name === 'client' ? { build: { modulePreload: false } } : undefined),
 };
+/** `import("./a.js")`, or what one chunk has of another. */
+const fetches = String.raw`import\("[^"]+"\)(?:\.then\(\(\w+\) => [\w$.]+\))?`;
+const wrapped = new RegExp(
+  String.raw`__vitePreload\((?:\(\) => (${fetches})|async \(\) => \{\s*const \{[^}]*\} = await (${fetches});\s*return \{[^}]*\};\s*\}), __VITE_PRELOAD__\)`,
+  'g',
+);
 export const noPreloadHelper: Plugin = {
   name: 'no-preload-helper',
   enforce: 'pre',
+  renderChunk: (code) => code.replace(wrapped, (_, bare?: string, taken?: string) => bare ?? taken ?? ''),
   load: { order: 'pre', handler: (id) => (id === '\0vite/preload-helper.js' ? 'export const __vitePreload = (load) => load();' : undefined) },
 };
 
@@ -72,6 +79,8 @@ const placeFields = ['src/scripts/place.tsx', 'src/place/ui/FieldView.tsx'];
 const together: readonly { readonly as: string; readonly from: string; readonly of: RegExp }[] = [
   { as: 'field-view', from: 'src/place/ui/Start.tsx', of: /\/src\/place\/ui\/(?:FieldView|told|texts|fields\/field)\.tsx?$/ },
   { as: 'store', from: 'src/place/store/openStore.ts', of: /\/src\/place\/store\/|\/node_modules\/idb\// },
+  { as: 'store', from: 'src/scripts/place.tsx', of: /\/form\/keepAddress\.ts$/ },
+  { as: 'lines', from: 'src/place/store/rowKind.ts', of: /\/src\/place\/(?:model\/(?:row|readRow|migrations\/row)|store\/rowKind)\.ts$/ },
   { as: 'at-form', from: 'src/place/form/atPlace.ts', of: /\/(?:textAt|form\/chosen)\.ts$/ },
   { as: 'clock', from: 'src/scripts/clock.ts', of: /\/clock\.ts$/ },
   { as: 'herd', from: 'src/place/offer/stockToday.ts', of: /\/src\/place\/offer\/(?!stockToday|mainOf)/ },
@@ -109,8 +118,8 @@ function chunkOf(id: string, infoOf: ModuleInfo): string | null {
   if (id === '\0rolldown/runtime.js' || (isForm && placeFields.some(isIn))) return 'fields';
   const isOfSums = placeSums.some(isIn);
   if (isForm) return isOfSums ? 'sums' : 'form';
-  // What reads a place is fetched with each of its views; a record has parts of it, too, and would part it.
-  if (isIn('src/place/model/readRecord.ts')) return 'model';
+  // What reads a place comes with its store; a record has parts of it, too, and would part it.
+  if (isIn('src/place/model/readRecord.ts')) return 'store';
   const room = together.find(({ from, of }) => of.test(id) && isIn(from));
   // What the place page's frame has of a view's room is its own.
   if (room && (room.as !== 'field-view' || !isIn('src/scripts/place.tsx'))) return room.as;

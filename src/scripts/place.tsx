@@ -38,6 +38,7 @@ if (box) {
         office,
         system: kept('localStorage', unitsKey) === 'si' ? 'si' : 'us',
         edition: box.dataset['edition'] ?? 'not said',
+        built: { day: box.dataset['built'] ?? '', likelyDays: box.dataset['likelyDays'] ?? '' },
         forms: formsIn(box.dataset['forms']),
         mark: {
           read: () => kept('localStorage', placeKey) ?? undefined,

@@ -120,6 +120,43 @@ test('a device whose day lies before the record is told so, before a tap is writ
   ).toBeVisible();
 });
 
+test('a device whose day lies before the copy was built is asked what day it is, and its taps are written under the answer', async ({ page }) => {
+  await page.clock.setFixedTime(new Date('2019-01-03T07:00:00'));
+  await page.goto('/about/');
+  await keepPlace(page, { ...twoBench, changedAt: '2019-01-01T08:00:00.000Z' });
+  const asked = page.locator('.clock-asked');
+  for (const view of ['gate', 'visits', 'files']) {
+    await page.goto('about:blank');
+    await page.goto(`/place/#/${view}`);
+    await expect(asked, view).toContainText('This device says Jan 3, 2019. Is that today?');
+  }
+  const built = (await page.locator('#place').getAttribute('data-built')) ?? '';
+  await page.goto('/place/#/gate');
+  await asked.getByLabel('Today is').fill('2019-01-03');
+  await button(page, 'Go by this day').tap();
+  await expect(asked.locator('.problem')).toContainText('so today cannot be Jan 3, 2019');
+  await asked.getByLabel('Today is').fill(built);
+  await button(page, 'Go by this day').tap();
+  await expect(asked).toContainText('as you said');
+  await button(page, 'Rain').tap();
+  await button(page, '0.5').tap();
+  await expect.poll(async () => (await rain(page)).map((row) => 'day' in row && row.day)).toEqual([built]);
+  // The forms of this window go by the same answer, and the page does when it is opened again.
+  await page.goto('/calculators/rest-and-moves/');
+  await expect(page.locator('.clock-asked')).toContainText('as you said');
+  await page.goto('/place/#/gate');
+  await expect(asked).toContainText('as you said');
+});
+
+test('a clock that can be right is not asked about at the place, and nothing is fetched to ask', async ({ page }) => {
+  const scripts: string[] = [];
+  page.on('request', (request) => scripts.push(new URL(request.url()).pathname));
+  await open(page, 'gate');
+  await expect(page.locator('.gate')).toBeVisible();
+  await expect(page.locator('.clock-asked')).toHaveCount(0);
+  expect(scripts.filter((path) => /clockAsked/.test(path))).toEqual([]);
+});
+
 test('rain is one tap and one more; a day that nobody tapped is not read, and never dry by itself', async ({ page }) => {
   await open(page, 'gate');
   await button(page, 'Rain').tap();

@@ -2,7 +2,7 @@
 import { expect, type Page, test } from '@playwright/test';
 import type { Place } from '../../src/place/model/place.ts';
 import { openForm, openGroups } from './forms.ts';
-import { keepPlace, twoBench } from './placeOfOnes.ts';
+import { keepPlace, keptPlaces, twoBench } from './placeOfOnes.ts';
 
 test.use({ viewport: { width: 390, height: 844 } });
 
@@ -38,6 +38,25 @@ test('of several waters the one that is tapped goes into the form, and into no l
   // It is on for as long as the window is open, and then names the calculation.
   await page.reload();
   await expect(chip(page, 'House pond')).toHaveAttribute('aria-pressed', 'true');
+});
+
+test('what somebody typed is kept at the water that was tapped, and the others stay as they are', async ({ page }) => {
+  await page.goto('/about/');
+  await keepPlace(page, waters);
+  await openForm(page, 'stock-water');
+  await chip(page, 'House pond').click();
+  await openGroups(page);
+  await page.locator('#stock-water-maxDepthFt').fill('8');
+  await page.getByRole('button', { name: 'Keep as my place' }).click();
+  const line = page.locator('.keep-place li').filter({ hasText: '8 ft' });
+  await expect(line).toContainText('in place of what stands there');
+  await line.getByRole('checkbox').check();
+  const which = page.locator('.keep-place').getByLabel('Which water');
+  await expect(which.locator('option:checked')).toHaveText('House pond');
+  await page.getByRole('button', { name: 'Keep', exact: true }).click();
+  await expect(page.locator('.keep-place')).toContainText('Kept in Two Bench place.');
+  const [place] = await keptPlaces(page);
+  expect(place?.water).toEqual([{ ...waters.water[0], maxDepthFt: 8 }, waters.water[1]]);
 });
 
 test('a form that asks for no water, and a place with one, show no choice of it', async ({ page }) => {

@@ -17,6 +17,34 @@ test('reload in the middle of a word: the word is there', async ({ page }) => {
   await expect(page.getByLabel('Pasture 1: Size')).toHaveValue('123');
 });
 
+test('back in the middle of a word, and a page that crashes: what was typed is there', async ({ page, context }) => {
+  await started(page);
+  await withPasture(page, '');
+  await page.goto('/about/');
+  await open(page, 'ground');
+  await page.locator('summary', { hasText: 'Pasture 1' }).click();
+  await page.getByLabel('Pasture 1: Size').pressSequentially('123');
+  await page.goBack();
+  await expect(page).toHaveURL(/\/about\/$/);
+  await page.goForward();
+  const opened = async (of: Page): Promise<void> => {
+    const size = of.getByLabel('Pasture 1: Size');
+    if (!(await size.isVisible())) await of.locator('summary', { hasText: 'Pasture 1' }).click();
+    await expect(size).toHaveValue('123');
+  };
+  await opened(page);
+  await page.getByLabel('Pasture 1: Name').fill('Creek pasture');
+  await written(page, 'Creek pasture');
+  const session = await context.newCDPSession(page);
+  const crashed = page.waitForEvent('crash');
+  session.send('Page.crash').catch(() => undefined);
+  await crashed;
+  const after = await context.newPage();
+  await open(after, 'ground');
+  await after.locator('summary', { hasText: 'Creek pasture' }).click();
+  await expect(after.getByLabel('Creek pasture: Size')).toHaveValue('123');
+});
+
 test('killed in mid-write: whole or not at all, and the journal brings the last change back', async ({ page }) => {
   await page.addInitScript(() => {
     // The write hangs as it would in a browser that ends just then.

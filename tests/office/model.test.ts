@@ -49,6 +49,10 @@ describe('what is wrong is told in one sentence with its place', () => {
   it.each<[string, unknown, string]>([
     ['file', 'holdwater-place', ': This is no office file of these pages: its first value must be “file”: “holdwater-office”.'],
     ['v', 2, ': This file was made for another version of these pages. Open it on the page “Make it yours” of the copy that made it.'],
+    ['values', undefined, ': The values are missing.'],
+    [`${hay}.likelyUsdPerTon`, [], 'Hay, likely: a list is no number; write dollars a ton, such as 165.'],
+    [`${hay}.likelyUsdPerTon`, {}, 'Hay, likely: a group of values is no number; write dollars a ton, such as 165.'],
+    [`${hay}.seen`, 'x'.repeat(60), `Hay: Seen: “${'x'.repeat(40)}…” cannot be read; write a day, a month or a year, such as 2026-09.`],
     ['head', undefined, ': The office itself is missing. Its name is the least.'],
     ['head.name', '', 'Name: This is empty; write a name, such as Example County office.'],
     ['head.phone', 'call us', 'Phone: “call us” cannot be read; write a number to call, such as 555-0100.'],

@@ -7,7 +7,7 @@ import { textAt } from '../../calculators/kit/textAt.ts';
 import { withTextAt } from '../../calculators/kit/withTextAt.ts';
 import { dayOf } from '../../calculators/units/printQuantity.ts';
 import type { Place } from '../../src/place/model/place.ts';
-import { keepableOf, withPasture } from '../../src/place/offer/keepable.ts';
+import { keepableOf, withPasture, withWater } from '../../src/place/offer/keepable.ts';
 import { hasSameRows, movedTexts } from '../../src/place/offer/movedTexts.ts';
 import { isWhole } from '../../src/place/offer/puts.ts';
 import { stageOf } from '../../src/place/offer/stages.ts';
@@ -18,7 +18,7 @@ import { aPlace } from './aPlace.ts';
 
 const today = dayOf('2027-06-20') ?? 0;
 const empty = aPlace({ pastures: [], herd: [] });
-function kept(slug: string, typed: Readonly<Record<string, string>>, place: Place = empty) {
+function kept(slug: string, typed: Readonly<Record<string, string>>, place: Place = empty, waterId = 'w-new') {
   const calculator = calculatorOf(slug);
   const texts = Object.entries(typed).reduce<Texts>((now, [at, to]) => withTextAt(now, at, to), startTexts(calculator.inputs));
   let count = 0;
@@ -29,10 +29,13 @@ function kept(slug: string, typed: Readonly<Record<string, string>>, place: Plac
     isOwn: (path) => Object.hasOwn(typed, path),
     place,
     pastureId: 'p-new',
+    waterId,
     todayDay: today,
     newId: () => `id-${count++}`,
   });
-  return { list, after: list.reduce((now, { put }) => put(now), withPasture(place, 'p-new', 'Pasture 1')) };
+  const onGround = withPasture(place, 'p-new', 'Pasture 1');
+  const start = list.some(({ of }) => of === 'water') ? withWater(onGround, waterId, 'Water') : onGround;
+  return { list, after: list.reduce((now, { put }) => put(now), start) };
 }
 
 describe('what a form knows and a place does not', () => {
@@ -70,8 +73,23 @@ describe('what a form knows and a place does not', () => {
   });
   it('is the water', () => {
     const { after } = kept('stock-water', { supply: 'pond', maxDepthFt: '9\u00a0ft' });
-    expect(after.water).toEqual([{ id: 'water-1', name: 'Water', supply: 'pond', maxDepthFt: 9 }]);
+    expect(after.water).toEqual([{ id: 'w-new', name: 'Water', supply: 'pond', maxDepthFt: 9 }]);
     expect(isWhole(after)).toBe(true);
+  });
+  it('goes to the one of several waters that was meant, and leaves the others as they are', () => {
+    const [pond, well] = [
+      { id: 'a', name: 'Pond', supply: 'pond', maxDepthFt: 7 },
+      { id: 'b', name: 'Well', supply: 'flow', flowGpm: 4 },
+    ] as const;
+    const place = aPlace({ pastures: [], herd: [], water: [pond, well] });
+    const { list, after } = kept('stock-water', { supply: 'pond', maxDepthFt: '9\u00a0ft' }, place, 'a');
+    expect(list).toMatchObject([{ key: 'maxDepthFt', of: 'water', replaces: true }]);
+    expect(after.water).toEqual([{ ...pond, maxDepthFt: 9 }, well]);
+    expect(kept('stock-water', { maxDepthFt: '9\u00a0ft' }, place, 'w-new').after.water).toEqual([
+      pond,
+      well,
+      { id: 'w-new', name: 'Water', maxDepthFt: 9 },
+    ]);
   });
   it('is the soil under the pasture', () => {
     const { after } = kept('soil-loss', { texture: 'clay-loam', areaAc: '60\u00a0ac' });
@@ -85,7 +103,7 @@ describe('what a form knows and a place does not', () => {
     const count = rowsIn(startTexts(calculatorOf('stored-water').inputs)['layers']).length;
     const all = { ...first, ...Object.fromEntries(Array.from({ length: count - 1 }, (_, each) => [`layers.${each + 1}.thicknessIn`, '14\u00a0in'])) };
     const { list, after } = kept('stored-water', all);
-    expect(list).toMatchObject([{ isOfPasture: true, replaces: false }]);
+    expect(list).toMatchObject([{ of: 'pasture', replaces: false }]);
     expect(after.soils[0]?.layers).toHaveLength(count);
     expect(after.soils[0]?.layers?.[0]).toEqual({ thicknessIn: 9, texture: 'loam', stonesPercent: 10 });
     expect(after.pastures[0]?.soilId).toBe(after.soils[0]?.id);

@@ -9,7 +9,7 @@ import { localDay } from '../../../calculators/units/days.ts';
 import { printDay } from '../../../calculators/units/printQuantity.ts';
 import type { UnitSystem } from '../../../calculators/units/units.ts';
 import { clockNow } from '../../scripts/clock.ts';
-import { isAnyKept, journalPrefix, keep, kept, placeKey, visitKey } from '../../scripts/kept.ts';
+import { isAnyKept, journalPrefix, keep, kept, placeKey } from '../../scripts/kept.ts';
 import type { Place } from '../model/place.ts';
 import { fetchFiller, fetchParts, offerKeys } from '../offer/fetchParts.ts';
 import type { Filled } from '../offer/fillTexts.ts';
@@ -141,21 +141,11 @@ export async function placeAt(calculator: Calculator, box: HTMLElement, query: s
       setTimeout(
         () =>
           void fetchChanges()
-            .then(({ leadOn }) => leadOn(box, () => (link?.isOthers() ? undefined : chosen)))
+            .then(({ goOn }) => goOn(atForm, { root, id, placeId: place.id, reach, chosen: () => (link?.isOthers() ? undefined : chosen) }))
             .catch(console.info),
         liveMs,
       );
       redraw = drawPlaceHead(root, { id, at, link: link?.isOthers() ? link : undefined, reach });
-      if (kept('sessionStorage', visitKey) !== null) {
-        void import('./keepResult.tsx')
-          .then(({ drawVisitBar }) =>
-            drawVisitBar(root, place.id, (host) => {
-              const change = reach()?.now();
-              return change && { host, box, id, calculator, change };
-            }),
-          )
-          .catch((error: unknown) => console.info(error));
-      }
     },
   };
   return at;

@@ -5,7 +5,7 @@ import { tellInput } from '../../../calculators/kit/summary.ts';
 import { withTextAt } from '../../../calculators/kit/withTextAt.ts';
 import type { Change, Reach } from '../../../calculators/ui/formProps.ts';
 import type { PlaceMarks } from '../../../calculators/ui/props.ts';
-import { keep } from '../../scripts/kept.ts';
+import { keep, kept, visitKey } from '../../scripts/kept.ts';
 import { type Filled, type Mark, placedIn } from '../offer/fillTexts.ts';
 import { hasSameRows, movedTexts } from '../offer/movedTexts.ts';
 import { ledKey } from './chosen.ts';
@@ -46,12 +46,29 @@ export function chooseAt(form: AtForm, ids: readonly string[], reach: Reach): vo
   form.box.dispatchEvent(new Event('change'));
 }
 
-/** Where a result leads, the choice of pasture goes along, and the next form knows whose figures it opens with; nothing of figures that are not the place's. */
-export function leadOn(box: HTMLElement, chosen: () => readonly string[] | undefined): void {
+interface Live {
+  readonly root: Element;
+  readonly id: string;
+  readonly placeId: string;
+  readonly reach: () => Reach | undefined;
+  /** Nothing where the figures are not the place's. */
+  readonly chosen: () => readonly string[] | undefined;
+}
+/** Where a result leads, the choice of pasture goes along, and the next form knows whose figures it opens with. In a form that was opened from a visit it can be kept there. */
+export function goOn({ box, calculator }: AtForm, { root, id, placeId, reach, chosen }: Live): void {
   box.addEventListener('click', ({ target }) => {
     const [lead, ids] = [target instanceof Element ? target.closest<HTMLAnchorElement>('.leads a') : null, chosen()];
     if (lead && ids) keep('sessionStorage', ledKey, `${new URL(lead.href).search.slice(1)} ${ids.join(',')}`);
   });
+  if (kept('sessionStorage', visitKey) === null) return;
+  void import('./keepResult.tsx')
+    .then(({ drawVisitBar }) =>
+      drawVisitBar(root, placeId, (host) => {
+        const change = reach()?.now();
+        return change && { host, box, id, calculator, change };
+      }),
+    )
+    .catch((error: unknown) => console.info(error));
 }
 
 /** The view of the place's page where an offer can be changed. */

@@ -41,16 +41,16 @@ export async function keepPlace({ host, box, id, calculator, change }: Keeping):
     if (store.state().is === 'kept') keep('localStorage', placeKey, kept);
   };
   const run = runTexts(calculator, form.this, system);
-  const pastureIds = chosenIn(box).filter((id) => own?.pastures.some((each) => each.id === id));
+  const chosenIds = chosenIn(box);
   render(
     <>
       <KeepPanel
-        {...{ id, calculator, system, isOwn, store, own, onKept, pastureIds, texts: form.this, placePage: placePageOf(box) }}
+        {...{ id, calculator, system, isOwn, store, own, onKept, chosenIds, texts: form.this, placePage: placePageOf(box) }}
         blank={blankPlace()}
-        newPastureId={newId()}
+        fresh={{ pastureId: newId(), waterId: newId() }}
       />
       {own && 'outcome' in run && (
-        <KeepPlan store={store} place={own} pastureIds={pastureIds} results={run.outcome.values} record={`${placePageOf(box)}#/record`} />
+        <KeepPlan store={store} place={own} pastureIds={chosenIds} results={run.outcome.values} record={`${placePageOf(box)}#/record`} />
       )}
     </>,
     panel,

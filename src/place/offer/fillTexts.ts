@@ -17,7 +17,7 @@ export interface Mark {
   readonly offer: OfferKey;
   readonly text: string;
   /** What must be told beside it: `slip of Jun 3, 2026`. */
-  readonly says?: string;
+  readonly says?: string | undefined;
 }
 export interface Filled {
   readonly texts: Texts;
@@ -74,9 +74,9 @@ function attempt(calculator: Pick<Calculator, 'inputs'>, offers: Offers, asked: 
       return undefined;
     }
     const { text } = fit;
-    const says = offered.says === undefined ? {} : { says: offered.says };
-    if (typeof text === 'string') marks.push({ at, offer: key, text, ...says });
-    else for (const [index, each] of text.entries()) marks.push({ at: `${at}.${index}`, offer: key, text: each, ...says });
+    const { says } = offered;
+    if (typeof text === 'string') marks.push({ at, offer: key, text, says });
+    else for (const [index, each] of text.entries()) marks.push({ at: `${at}.${index}`, offer: key, text: each, says });
     if (typeof text === 'string' && isDated(offered) && (countsOn(input) || 'day' in offered)) fixed[at] = text;
     return text;
   };

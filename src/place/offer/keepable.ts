@@ -9,29 +9,29 @@ import { convert, type UnitSystem } from '../../../calculators/units/units.ts';
 import type { Pasture } from '../model/pasture.ts';
 import type { Place } from '../model/place.ts';
 import type { Soil } from '../model/soil.ts';
+import type { WaterPoint } from '../model/waterPoint.ts';
 import { textures } from '../model/words.ts';
 import { kindOfWord } from './kindOfWord.ts';
-import { isWhole, type Put, putSoil, puts } from './puts.ts';
+import { type Goes, isWhole, type Put, putSoil, puts } from './puts.ts';
 
 /** Something that a form knows and a place could keep. */
 export interface Keepable {
   readonly key: string;
   readonly label: string;
   readonly shown: string;
-  /** Ground goes to one pasture, which must be named. */
-  readonly isOfPasture: boolean;
+  /** Ground goes to one pasture, which must be named, and a figure of water to one water. */
+  readonly of: 'pasture' | 'water' | 'place';
   /** The place already says something else: kept only if it is asked for. */
   readonly replaces: boolean;
   readonly put: Put;
 }
-interface Known {
+interface Known extends Goes {
   readonly calculator: Calculator;
   readonly texts: Texts;
   readonly system: UnitSystem;
   /** Did the reader put it in? What is only an example, or came from the place, is nothing to keep. */
   readonly isOwn: (path: string) => boolean;
   readonly place: Place;
-  readonly pastureId: string;
   readonly todayDay: number;
   readonly newId: () => string;
 }
@@ -77,14 +77,7 @@ function groupsOf(known: Known, name: string): readonly Keepable[] {
       herd: to.herd.some(({ id }) => id === group.id) ? to.herd.map((each) => (each.id === group.id ? group : each)) : [...to.herd, group],
     });
     return [
-      {
-        key: `${name}.${index}`,
-        label: input.label,
-        shown: tellRow(input, row, texts, system),
-        isOfPasture: false,
-        replaces: before !== undefined,
-        put,
-      },
+      { key: `${name}.${index}`, label: input.label, shown: tellRow(input, row, texts, system), of: 'place', replaces: before !== undefined, put },
     ];
   });
 }
@@ -115,7 +108,7 @@ function layersOf(known: Known, name: string): readonly Keepable[] {
   });
   if (layers.length === 0 || layers.length < rows.length) return [];
   const shown = rows.map((row) => tellRow(input, row, texts, system)).join('; ');
-  return offeredTo(known, { key: name, label: input.label, shown, isOfPasture: true, put: (to) => putSoil(to, pastureId, 'layers', layers) });
+  return offeredTo(known, { key: name, label: input.label, shown, of: 'pasture', put: (to) => putSoil(to, pastureId, 'layers', layers) });
 }
 /** The rain of a station is one record: all twelve months, or none. */
 function monthsOf(known: Known, name: string, input: MonthsInput): readonly Keepable[] {
@@ -131,21 +124,24 @@ function monthsOf(known: Known, name: string, input: MonthsInput): readonly Keep
     key: name,
     label: offerList[input.offeredBy].label,
     shown,
-    isOfPasture: false,
+    of: 'place',
     put: (to) => ({ ...to, stationMonthsIn: months }),
   });
 }
 /** Unless the place says the same already, or could not hold it. */
-function offeredTo({ place, pastureId }: Known, found: Omit<Keepable, 'replaces'>): readonly Keepable[] {
-  const before = found.isOfPasture ? withPasture(place, pastureId, 'Pasture') : place;
+function offeredTo({ place, pastureId, waterId }: Known, found: Omit<Keepable, 'replaces'>): readonly Keepable[] {
+  const before =
+    found.of === 'pasture' ? withPasture(place, pastureId, 'Pasture') : found.of === 'water' ? withWater(place, waterId, 'Water') : place;
   const next = found.put(before);
   if (!isWhole(next) || JSON.stringify(next) === JSON.stringify(before)) return [];
   return [{ ...found, replaces: leaves(next) <= leaves(before) }];
 }
 
+const subjectOf = (key: OfferKey): Keepable['of'] => (/^pastures?\./.test(key) ? 'pasture' : key.startsWith('water.') ? 'water' : 'place');
+
 /** What a form knows and the place does not: what somebody typed there, in the words of the form. */
 export function keepableOf(known: Known): readonly Keepable[] {
-  const { calculator, texts, system, isOwn, pastureId } = known;
+  const { calculator, texts, system, isOwn } = known;
   return Object.entries(calculator.inputs).flatMap(([name, input]): readonly Keepable[] => {
     if (!isShown(input, texts)) return [];
     if (input.kind === 'rows') return input.offeredBy === 'herd' ? groupsOf(known, name) : input.offeredBy === 'layers' ? layersOf(known, name) : [];
@@ -153,10 +149,10 @@ export function keepableOf(known: Known): readonly Keepable[] {
     if (input.kind === 'record' || input.offeredBy === undefined || !isOwn(name)) return [];
     const key = input.offeredBy;
     const value = offeredIn(input, key, textIn(texts[name]), system);
-    const put = value === undefined ? undefined : puts(key, value, pastureId);
+    const put = value === undefined ? undefined : puts(key, value, known);
     if (!put) return [];
     const shown = tellInput(input, texts[name], texts, system);
-    return offeredTo(known, { key: name, label: offerList[key].label, shown, isOfPasture: /^pastures?\./.test(key), put });
+    return offeredTo(known, { key: name, label: offerList[key].label, shown, of: subjectOf(key), put });
   });
 }
 /** How much is told; where a figure is added and there is no more, one was written over. */
@@ -168,4 +164,9 @@ export const withPasture = (place: Place, id: string, name: string): Place => {
   if (place.pastures.some((each) => each.id === id)) return place;
   const pasture: Pasture = { id, name, isCounted: true, paddocks: [] };
   return { ...place, pastures: [...place.pastures, pasture] };
+};
+/** The place with this water in it. */
+export const withWater = (place: Place, id: string, name: string): Place => {
+  const point: WaterPoint = { id, name };
+  return place.water.some((each) => each.id === id) ? place : { ...place, water: [...place.water, point] };
 };

@@ -7,7 +7,7 @@ import type { WaterPoint } from '../model/waterPoint.ts';
 export type Offered =
   /** `typed`: as the person wrote it at the place, to be shown again where it says the same in a form. */
   (
-    | { readonly amount: number; readonly typed?: string }
+    | { readonly amount: number; readonly typed?: string | undefined }
     /** The place's word, then what stands in for it in a list that lacks it. */
     | { readonly words: readonly [string, ...string[]] }
     | { readonly isYes: boolean }
@@ -18,7 +18,7 @@ export type Offered =
     | { readonly record: string }
   ) & {
     /** What must be told beside it: `slip of Jun 3, 2026`. */
-    readonly says?: string;
+    readonly says?: string | undefined;
   };
 export type OfferMap = ReadonlyMap<OfferKey, Offered>;
 
@@ -77,7 +77,7 @@ export type OfferPart = (standing: Standing) => Partial<Offers>;
 type Pair = readonly [OfferKey, Offered];
 /** One offer, or none where the place does not tell. */
 export const amount = (key: OfferKey, value: number | undefined, says?: string): readonly Pair[] =>
-  value === undefined ? [] : [[key, { amount: value, ...(says === undefined ? {} : { says }) }]];
+  value === undefined ? [] : [[key, { amount: value, says }]];
 type Typed = Readonly<Record<string, string>> | undefined;
 /** A number of a record, and how it was typed. */
 export function told<const K extends string>(
@@ -86,8 +86,8 @@ export function told<const K extends string>(
   at: K,
   { says, typed = of?.typed }: { readonly says?: string | undefined; readonly typed?: Typed } = {},
 ): readonly Pair[] {
-  const text = typed?.[at];
-  return amount(key, of?.[at], says).map(([, offered]) => [key, { ...offered, ...(text === undefined ? {} : { typed: text }) }] as const);
+  const value = of?.[at];
+  return value === undefined ? [] : [[key, { amount: value, says, typed: typed?.[at] }]];
 }
 /** What was typed in a part of a record, by its name there: `prices.`. */
 export const typedUnder = (typed: Typed, part: string): Typed =>

@@ -139,27 +139,28 @@ export function putSoil(place: Place, pastureId: string, field: string, value: V
     pastures: place.pastures.map((each) => (each.id === pastureId ? { ...each, soilId: id } : each)),
   };
 }
-/** Of several stacks or waters nobody knows which a form meant. */
+/** Of several stacks nobody knows which a form meant. */
 function putStack(place: Place, field: string, value: Value): Place {
   const stacks = place.hay?.stacks ?? [];
   if (stacks.length > 1) return place;
   const [stack = { id: 'stack-1' }] = stacks;
   return { ...place, hay: { ...place.hay, stacks: [{ ...stack, [field]: value }] } };
 }
-function putWater(place: Place, path: readonly [string, string?], value: Value): Place {
-  if (place.water.length > 1) return place;
-  const [point = { id: 'water-1', name: 'Water' }] = place.water;
-  return { ...place, water: [written(point, path, value)] };
+/** Which pasture and which water a form was about. */
+export interface Goes {
+  readonly pastureId: string;
+  readonly waterId: string;
 }
-/** Where a figure of a form goes; nothing where a place has no room for it. A pasture must be there by its id. */
-export function puts(key: OfferKey, value: Value, pastureId: string): Put | undefined {
+/** Where a figure of a form goes; nothing where a place has no room for it. The pasture and the water must be there by their ids. */
+export function puts(key: OfferKey, value: Value, { pastureId, waterId }: Goes): Put | undefined {
   const field = ofPasture[key];
   if (field !== undefined)
     return (place) => ({ ...place, pastures: place.pastures.map((each) => (each.id === pastureId ? { ...each, [field]: value } : each)) });
   const [soil, stack, water, path] = [ofSoil[key], ofStack[key], ofWater[key], ofPlace[key]];
   if (soil !== undefined) return (place) => putSoil(place, pastureId, soil, value);
   if (stack !== undefined) return (place) => putStack(place, stack, value);
-  if (water !== undefined) return (place) => putWater(place, water, value);
+  if (water !== undefined)
+    return (place) => ({ ...place, water: place.water.map((each) => (each.id === waterId ? written(each, water, value) : each)) });
   if (path === undefined) return undefined;
   return (place) => {
     const after = written(place, path, value);

@@ -8,10 +8,10 @@ export const placeKind: Kind<Place> = { store: 'places', read: readPlace };
 /** Kinds by where they lie. All but places are fetched when one of them is read: most windows need none. */
 const kinds: Readonly<Partial<Record<StoreName, () => Promise<Kind<Kept>>>>> = {
   places: async () => placeKind,
-  rows: async () => (await import('./rowKind.ts')).rowKind,
-  results: async () => (await import('./visitKinds.ts')).resultKind,
-  visits: async () => (await import('./visitKinds.ts')).visitKind,
-  notes: async () => (await import('./visitKinds.ts')).noteKind,
-  photos: async () => (await import('./visitKinds.ts')).photoKind,
+  rows: async () => (await import('./belongingKinds.ts')).rowKind,
+  results: async () => (await import('./belongingKinds.ts')).resultKind,
+  visits: async () => (await import('./belongingKinds.ts')).visitKind,
+  notes: async () => (await import('./belongingKinds.ts')).noteKind,
+  photos: async () => (await import('./belongingKinds.ts')).photoKind,
 };
 export const kindIn = async (store: StoreName): Promise<Kind<Kept> | undefined> => kinds[store]?.();

@@ -35,8 +35,10 @@ interface AppProps extends Pick<View, 'forms' | 'office'> {
   readonly session: Session;
   readonly system: UnitSystem;
   readonly edition: string;
+  /** Where the clock of the device is doubted. */
+  readonly ClockBar: FunctionComponent<{ readonly session: Session }> | undefined;
 }
-export function App({ session, system, edition, forms, office }: AppProps) {
+export function App({ session, system, edition, forms, office, ClockBar }: AppProps) {
   const [, redraw] = useState(0);
   const [hash, setHash] = useState(location.hash);
   const at = viewIn(hash);
@@ -71,6 +73,7 @@ export function App({ session, system, edition, forms, office }: AppProps) {
               </a>
             ))}
         </nav>
+        {ClockBar && <ClockBar session={session} />}
         <Bars {...view} />
         {/* The name of the open place stands above every view. */}
         {place && at.key !== '' && <p class="whose-place">{place.name}</p>}

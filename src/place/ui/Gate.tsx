@@ -1,3 +1,4 @@
+import type { FunctionComponent } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { localDay } from '../../../calculators/units/days.ts';
 import { printDay } from '../../../calculators/units/printQuantity.ts';
@@ -6,13 +7,20 @@ import { dayOfRow } from '../record/days.ts';
 import { groundsById } from '../record/grounds.ts';
 import { herdsOf } from '../record/herds.ts';
 import type { AtGate } from './atGate.tsx';
-import { HayPane, HeightPane, RainPane } from './GatePanes.tsx';
-import { MovedPane, WentPane } from './MovedPane.tsx';
+import { lazily, useBehind } from './lazily.tsx';
 import { daysWords, dayWords, stockWords } from './recordWords.ts';
 import { type Rows, useRows } from './rows.ts';
 import type { PlaceView } from './view.ts';
 
 type Pane = 'moved' | 'went' | 'rain' | 'hay' | 'height';
+const fetchPanes = () => import('./panes.ts');
+const panes: Readonly<Record<Pane, FunctionComponent<AtGate & { readonly onDone: () => void }>>> = {
+  moved: lazily(async () => (await fetchPanes()).MovedPane),
+  went: lazily(async () => (await fetchPanes()).WentPane),
+  rain: lazily(async () => (await fetchPanes()).RainPane),
+  hay: lazily(async () => (await fetchPanes()).HayPane),
+  height: lazily(async () => (await fetchPanes()).HeightPane),
+};
 /** So long a tap can be taken back here; in the record it can be for ever. */
 const takeBackMs = 10_000;
 
@@ -22,7 +30,9 @@ export function Gate(view: PlaceView) {
   const todayDay = localDay(session.now);
   const [back, setBack] = useState(0);
   const [pane, setPane] = useState<Pane | undefined>(undefined);
+  useBehind(fetchPanes);
   if (rows === undefined) return <p>One moment: reading the record.</p>;
+  const Shown = pane && panes[pane];
   const at: AtGate = { ...view, rows, day: todayDay - back, todayDay, herds: herdsOf(place, rows.all) };
   const names = groundsById(place);
   if (names.size === 0)
@@ -84,11 +94,7 @@ export function Gate(view: PlaceView) {
           </button>
         ))}
       </p>
-      {pane === 'moved' && <MovedPane {...at} onDone={() => setPane('went')} />}
-      {pane === 'went' && <WentPane {...at} />}
-      {pane === 'rain' && <RainPane {...at} onDone={() => setPane(undefined)} />}
-      {pane === 'hay' && <HayPane {...at} onDone={() => setPane(undefined)} />}
-      {pane === 'height' && <HeightPane {...at} onDone={() => setPane(undefined)} />}
+      {Shown !== undefined && <Shown key={pane} {...at} onDone={() => setPane(pane === 'moved' ? 'went' : undefined)} />}
       {pane === undefined && (
         <p class="gate-on">
           <a href="#/record">The record</a> <a href="#/">Your place</a>

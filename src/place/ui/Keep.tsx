@@ -57,7 +57,7 @@ export function Keep({ session, system, asked }: KeepProps) {
   }, [slug]);
   const calculator = brought.is === 'there' ? brought.calculator : undefined;
   const opened = useMemo(() => calculator && fromLink(calculator, link), [calculator, link]);
-  const [blank, newPastureId] = useMemo(() => [blankPlace(), newId()] as const, [slug, link]);
+  const [blank, fresh] = useMemo(() => [blankPlace(), { pastureId: newId(), waterId: newId() }] as const, [slug, link]);
   // As it stood when the address was opened: what is kept now must not count as known before it is said so.
   const own = useMemo(() => (session.place?.isDemo === true ? undefined : session.place), [calculator, link]);
   if (brought.is === 'coming') return null;
@@ -80,9 +80,9 @@ export function Keep({ session, system, asked }: KeepProps) {
       ))}
       <div class="keep-place">
         <KeepPanel
-          {...{ calculator, system, own, blank, newPastureId, id: 'keep', texts: opened.form.this, store: session.store, placePage: '#/' }}
+          {...{ calculator, system, own, blank, fresh, id: 'keep', texts: opened.form.this, store: session.store, placePage: '#/' }}
           isOwn={ownIn(calculator, opened.form.this, localDay(new Date()))}
-          pastureIds={[]}
+          chosenIds={[]}
           onKept={({ id }) => void session.open(id)}
         />
       </div>

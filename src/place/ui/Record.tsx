@@ -1,23 +1,26 @@
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { localDay, yearOf } from '../../../calculators/units/days.ts';
+import { printQuantity } from '../../../calculators/units/printQuantity.ts';
 import { lbPerDayOf, yardstickOf } from '../offer/stockToday.ts';
 import { plannedOf } from '../record/planned.ts';
 import { staysOf } from '../record/stays.ts';
 import { yearsOf } from '../record/years.ts';
-import { FieldsView } from './FieldView.tsx';
-import { yardstickField } from './fields/yardstick.ts';
-import { lazily } from './lazily.tsx';
+import { lazily, useBehind } from './lazily.tsx';
 import { Fold } from './Part.tsx';
-import { RecordPaper } from './RecordPaper.tsx';
 import { RecordRows } from './RecordRows.tsx';
 import { RecordSums } from './RecordSums.tsx';
 import type { TablesProps } from './RecordTables.tsx';
 import { type Rows, useRows } from './rows.ts';
+import type { ShownRecord } from './shownRecord.ts';
 import type { PlaceView } from './view.ts';
 
-// Few have rain from before, and few have tables: both come when they are wanted.
+// Few have rain from before, and few have tables: both come when they are wanted. What is opened or printed comes a moment behind.
 const OldRain = lazily<PlaceView & { readonly rows: Rows }>(async () => (await import('./OldRain.tsx')).OldRain);
 const RecordTables = lazily<TablesProps>(async () => (await import('./RecordTables.tsx')).RecordTables);
+const Yardstick = lazily<PlaceView>(async () => (await import('./RecordLine.tsx')).Yardstick);
+const RecordPaper = lazily<ShownRecord>(async () => (await import('./RecordPaper.tsx')).RecordPaper);
+/** Without its sheet the page itself prints, as it stands. */
+const printSheet = (): void => void RecordPaper.bring().then(print, print);
 
 /** What was done and what came of it, year by year. */
 export function Record(view: PlaceView) {
@@ -25,13 +28,24 @@ export function Record(view: PlaceView) {
   const rows = useRows(session, place);
   const todayDay = localDay(session.now);
   const [picked, setPicked] = useState<number | undefined>(undefined);
+  useBehind(Yardstick.bring);
+  useBehind(RecordPaper.bring);
+  const [, redraw] = useState(0);
+  useEffect(() => {
+    // Printed before the sheet has come.
+    if (isPrinting && !RecordPaper.isThere())
+      RecordPaper.bring().then(
+        () => redraw((count) => count + 1),
+        () => undefined,
+      );
+  }, [isPrinting]);
   if (rows === undefined) return <p>One moment: reading the record.</p>;
   const years = yearsOf(rows.all);
   const year = picked ?? years[0] ?? yearOf(todayDay);
   const yardstick = yardstickOf(place, todayDay);
   const stays = staysOf(place, rows.all, { todayDay, ...(yardstick === undefined ? {} : { yardstickLbPerDay: yardstick.lbPerDay }) });
   const shown = { ...view, rows, todayDay, year, stays, planned: plannedOf(rows.all, stays), yardstick };
-  if (isPrinting) return <RecordPaper {...shown} />;
+  if (isPrinting && RecordPaper.isThere()) return <RecordPaper {...shown} />;
   const { done, trouble } = rows;
   return (
     <>
@@ -63,18 +77,29 @@ export function Record(view: PlaceView) {
       )}
       <RecordSums {...shown} />
       <RecordRows {...shown} />
-      <h3>The measure of a stock-day</h3>
-      {yardstick?.isSet === false && (
-        <p>
-          Nothing is set, so a stock-day is what one of your {yardstick.of ?? 'stock'} eats today: {yardstick.lbPerDay} lb, the water out. Set it
-          once, so that years can be laid side by side.
-        </p>
-      )}
-      <FieldsView id="record" record={place} fields={[yardstickField]} system={system} path={[]} onChange={(changes) => session.change(changes)} />
+      <Fold
+        title="The measure of a stock-day"
+        says={
+          yardstick === undefined ? 'not told' : `${printQuantity(yardstick.lbPerDay, 'lb/d', 1, system)}${yardstick.isSet ? '' : ', not set yet'}`
+        }
+        isPrinting={false}
+      >
+        {() => (
+          <>
+            {yardstick?.isSet === false && (
+              <p>
+                Nothing is set, so a stock-day is what one of your {yardstick.of ?? 'stock'} eats today: {yardstick.lbPerDay} lb, the water out. Set
+                it once, so that years can be laid side by side.
+              </p>
+            )}
+            <Yardstick {...view} />
+          </>
+        )}
+      </Fold>
       <h3>Print it</h3>
       <p>
         The sheet has the columns that lessors and offices ask for, of the year above. It is wide: letter or A4, on its side.{' '}
-        <button type="button" onClick={() => print()}>
+        <button type="button" onClick={printSheet}>
           Print {year}
         </button>
       </p>

@@ -1,8 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { Visit } from '../model/visit.ts';
 import { noteKind, photoKind, resultKind, visitKind } from '../store/visitKinds.ts';
-import { dayWords } from '../visit/blocks.ts';
-import { pastureNames } from '../visit/names.ts';
+import { dayWords, pastureNames } from '../visit/visitWords.ts';
 import { useKept } from './keptRecords.ts';
 import type { PlaceView } from './view.ts';
 

@@ -87,7 +87,8 @@ export class Session {
     this.listeners.add(hear);
     return () => this.listeners.delete(hear);
   }
-  private tell(): void {
+  /** Has all views drawn anew. */
+  tell(): void {
     for (const hear of this.listeners) hear();
   }
 
@@ -229,14 +230,14 @@ export class Session {
   }
   /** What is kept with some places, for what goes out with them. Only views of it hold it open. */
   async belongingsOf(places: readonly Place[]): Promise<Belongings> {
-    const [{ rowKind }, { noteKind, resultKind, visitKind }] = await Promise.all([import('../store/rowKind.ts'), import('../store/visitKinds.ts')]);
+    const { noteKind, resultKind, rowKind, visitKind } = await import('../store/belongingKinds.ts');
     const ids = new Set(places.map(({ id }) => id));
     const of = async <T extends Kept & { readonly placeId: string }>(kind: Kind<T>): Promise<readonly T[]> =>
       (await this.store.read(kind)).records.filter(({ placeId }) => ids.has(placeId));
     return { rows: await of(rowKind), visits: await of(visitKind), results: await of(resultKind), notes: await of(noteKind) };
   }
   async photosOf(places: readonly Place[]): Promise<readonly Photo[]> {
-    const { photoKind } = await import('../store/visitKinds.ts');
+    const { photoKind } = await import('../store/belongingKinds.ts');
     const ids = new Set(places.map(({ id }) => id));
     return (await this.store.read(photoKind)).records.filter(({ placeId }) => ids.has(placeId));
   }

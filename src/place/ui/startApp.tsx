@@ -1,5 +1,6 @@
 import { render } from 'preact';
-import { printClock } from '../../../calculators/units/printQuantity.ts';
+import { localDay } from '../../../calculators/units/days.ts';
+import { isoDay, printClock } from '../../../calculators/units/printQuantity.ts';
 import type { UnitSystem } from '../../../calculators/units/units.ts';
 import { sharedKey } from '../../scripts/kept.ts';
 import type { TextStore } from '../store/journal.ts';
@@ -14,6 +15,8 @@ interface Starting extends Pick<View, 'forms' | 'office'> {
   readonly box: HTMLElement;
   readonly system: UnitSystem;
   readonly edition: string;
+  /** The day of the copy, and the first and the last one that it takes for today. */
+  readonly built: { readonly day: string; readonly likelyDays: string };
   readonly mark: OpenMark;
   readonly oldRain: OldRain;
   readonly texts: Parameters<typeof backupsIn>[0];
@@ -31,11 +34,14 @@ const windowWords = (now: Date): string =>
   `${matchMedia('(pointer: coarse)').matches ? 'Phone or tablet' : 'Computer'}, window of ${printClock(now)}`;
 
 /** Opens what is kept and draws the page over it. */
-export async function startApp({ box, system, edition, forms, office, mark, oldRain, texts }: Starting): Promise<void> {
+export async function startApp({ box, system, edition, built, forms, office, mark, oldRain, texts }: Starting): Promise<void> {
   const by = windowWords(new Date());
   const store = await openStore({ by, texts: textStore(), isMemoryChosen: location.search === '?keep-nothing' });
   const backups: Backups = backupsIn(texts);
-  const session = new Session({ store, mark, oldRain, backups, by, now: () => new Date() });
+  const [first = '', last = ''] = built.likelyDays.split(' ');
+  const deviceDay = isoDay(localDay(new Date()));
+  const asked = deviceDay < first || deviceDay > last ? (await import('./clockAsked.tsx')).clockAsked(built.day) : undefined;
+  const session = new Session({ store, mark, oldRain, backups, by, now: asked?.now ?? (() => new Date()) });
   await session.begin();
   if (store.state().is === 'kept') texts.write(sharedKey, 'yes');
   for (const name of ['pagehide', 'visibilitychange']) addEventListener(name, () => void session.flush(), true);
@@ -43,6 +49,6 @@ export async function startApp({ box, system, edition, forms, office, mark, oldR
     if (session.state.is !== 'kept' && session.place !== undefined) event.preventDefault();
   });
   box.replaceChildren();
-  render(<App session={session} system={system} edition={edition} forms={forms} office={office} />, box);
+  render(<App session={session} system={system} edition={edition} forms={forms} office={office} ClockBar={asked?.ClockBar} />, box);
   box.dataset['ready'] = '';
 }

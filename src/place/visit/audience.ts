@@ -1,6 +1,7 @@
 import type { Result } from '../model/result.ts';
 import { type Block, blocksOf, type Facts, isToldStep, type Line, stepWords } from './blocks.ts';
-import { hiddenNames, pastureCode, pastureNames, withoutNames } from './names.ts';
+import { hiddenNames, pastureCode, withoutNames } from './names.ts';
+import { pastureNames } from './visitWords.ts';
 
 /** For whom an output is. Chosen before each. */
 export type Audience = 'producer' | 'office';

@@ -1,11 +1,10 @@
 import { dialed, type HelpLine, nationalLines } from '../../../calculators/kit/helpLines.ts';
-import { dayOf, printDay } from '../../../calculators/units/printQuantity.ts';
 import type { Note } from '../model/note.ts';
 import type { Place } from '../model/place.ts';
 import type { Result } from '../model/result.ts';
 import type { Step, Visit } from '../model/visit.ts';
-import { pastureNames } from './names.ts';
 import { byGround } from './sections.ts';
+import { dayWords, pastureNames } from './visitWords.ts';
 
 /** What every output of a note is made from. */
 export interface Facts {
@@ -62,10 +61,6 @@ export interface Block {
   readonly slug?: string;
 }
 
-export const dayWords = (iso: string): string => {
-  const day = dayOf(iso);
-  return day === undefined ? iso : printDay(day);
-};
 const plain = (text: string): Line => [{ text }];
 const told = (label: string, text: string | undefined): readonly Line[] =>
   text === undefined || text.trim() === '' ? [] : [[{ text: `${label}: `, isStrong: true }, { text: text.trim() }]];

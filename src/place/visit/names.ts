@@ -25,9 +25,6 @@ const partsOf = (name: string, instead: string): readonly Hidden[] =>
     .filter((part) => part.length >= 3 && /^\p{Lu}/u.test(part) && !common.has(part.toLowerCase()))
     .map((part) => ({ name: part, instead, isPart: true }));
 
-/** `High bench and Low bench` */
-export const pastureNames = (place: Place, ids: readonly string[]): string =>
-  new Intl.ListFormat('en-US').format(place.pastures.filter(({ id }) => ids.includes(id)).map(({ name }) => name));
 /** What a pasture is called where its name is not told: by its place among those of the place, the same in every visit. */
 export const pastureCode = (place: Place, id: string): string => `pasture ${place.pastures.findIndex((each) => each.id === id) + 1}`;
 

@@ -7,7 +7,8 @@ import { printDay, printNumber, printQuantity } from '../../../calculators/units
 import type { UnitSystem } from '../../../calculators/units/units.ts';
 import type { Place } from '../model/place.ts';
 import type { Result } from '../model/result.ts';
-import { dayWords, type NoteOffice } from './blocks.ts';
+import type { NoteOffice } from './blocks.ts';
+import { dayWords } from './visitWords.ts';
 
 /** The sheet “Drought plan on one page”, as far as a place and what was worked out there can fill it. What nobody told stays empty, for a pencil. */
 export interface Plan {

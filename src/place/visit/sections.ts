@@ -1,6 +1,6 @@
 import type { Place } from '../model/place.ts';
 import type { Result } from '../model/result.ts';
-import { pastureNames } from './names.ts';
+import { pastureNames } from './visitWords.ts';
 
 /** Results of one ground, in their own order. */
 export interface OfGround {
