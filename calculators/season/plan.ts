@@ -69,6 +69,11 @@ function groundOf(paddock: Paddock): readonly (readonly [field: number, value: n
     [GROUND.grazedFrom, paddock.grazedFrom ?? neverGrazed],
   ];
 }
+function groundsOf(paddocks: readonly Paddock[]): readonly Float64Array[] {
+  const grounds = rowsOf(new Float64Array(paddocks.length * GROUND.width), GROUND.width);
+  for (const [index, paddock] of paddocks.entries()) for (const [field, value] of groundOf(paddock)) rowAt(grounds, index)[field] = value;
+  return grounds;
+}
 /** No day of the calendar. */
 export const neverGrazed: MonthDay = 0;
 
@@ -95,10 +100,7 @@ export function planOf(sky: Sky, side: Side): Plan {
     need('planOf', 'feedPaddock', management.feedPaddock, { atLeast: 0, below: paddocks.length, whole: true });
   // A hay year must begin in every year.
   if (management.turnOut === 229) throw new RangeError('planOf needs turnOut on a day that every year has, got 29 February');
-  const grounds = rowsOf(new Float64Array(paddocks.length * GROUND.width), GROUND.width);
-  for (const [index, paddock] of paddocks.entries()) for (const [field, value] of groundOf(paddock)) rowAt(grounds, index)[field] = value;
-  // The same day of any year asks for the same. A growth rate is fitted by running tens of plans, so plain loops: what makes an array out of another by a
-  // function takes twenty times as long, more than the run.
+  // The same day of any year asks for the same. Plain loops: what makes an array out of another by a function takes twenty times as long.
   const demandOn = Float64Array.from({ length: wholeYear.to }, (_, date) => eatenLb(stock, date));
   const flagsOn = Int32Array.from({ length: wholeYear.to }, (_, date) => flagsOf(management, date));
   const demandLb = new Float64Array(sky.days);
@@ -108,5 +110,11 @@ export function planOf(sky: Sky, side: Side): Plan {
     demandLb[day] = numberAt(demandOn, date);
     flags[day] = wholeAt(flagsOn, date);
   }
-  return { side, paddocks: paddocks.length, grounds, demandLb, flags, dry, wet, factor };
+  return { side, paddocks: paddocks.length, grounds: groundsOf(paddocks), demandLb, flags, dry, wet, factor };
+}
+
+/** The same plan with all paddocks at another growth rate: a rate is fitted by running a plan some twenty times, and its days stay as they are. */
+export function planAtRate(plan: Plan, ratePerDay: number): Plan {
+  const paddocks = plan.side.paddocks.map((paddock) => ({ ...paddock, ratePerDay }));
+  return { ...plan, side: { ...plan.side, paddocks }, grounds: groundsOf(paddocks) };
 }
