@@ -1,7 +1,7 @@
 import { pastureCoverFactor } from '../math/erosion/pastureCoverFactor.ts';
 import { need } from '../math/need.ts';
 import { antecedentCurveNumber } from '../math/runoff/antecedentCurveNumber.ts';
-import { FLAG, GROUND, numberAt, rowAt, rowsOf, wholeAt } from './flat.ts';
+import { FLAG, GROUND, numberAt, ROW, rowAt, rowsOf, wholeAt } from './flat.ts';
 import type { Paddock, Side, StockRow } from './side.ts';
 import type { Sky } from './sky.ts';
 import { isWithin, type MonthDay, wholeYear } from './weather.ts';
@@ -10,7 +10,7 @@ import { isWithin, type MonthDay, wholeYear } from './weather.ts';
 export interface Plan {
   readonly side: Side;
   readonly paddocks: number;
-  /** A row of `GROUND.width` numbers a paddock. */
+  /** The row of each paddock as far as it says what the paddock is. */
   readonly grounds: readonly Float64Array[];
   /** What all stock would eat, day by day, pounds of dry matter. */
   readonly demandLb: Float64Array;
@@ -70,7 +70,7 @@ function groundOf(paddock: Paddock): readonly (readonly [field: number, value: n
   ];
 }
 function groundsOf(paddocks: readonly Paddock[]): readonly Float64Array[] {
-  const grounds = rowsOf(new Float64Array(paddocks.length * GROUND.width), GROUND.width);
+  const grounds = rowsOf(new Float64Array(paddocks.length * ROW.width), ROW.width);
   for (const [index, paddock] of paddocks.entries()) for (const [field, value] of groundOf(paddock)) rowAt(grounds, index)[field] = value;
   return grounds;
 }

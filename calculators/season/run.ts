@@ -1,4 +1,4 @@
-import { rowAt } from './flat.ts';
+import { add, ROW, rowAt, STATE } from './flat.ts';
 import { type Periods, yearsFrom } from './hayYears.ts';
 import { runKernel } from './kernel.ts';
 import { type Memory, memoryOf, restingHerd } from './memory.ts';
@@ -47,7 +47,11 @@ function* planBySteps(sky: Sky, plan: Plan, periods: Periods, options: Omit<RunO
   }
   const memory = memoryOf(plan, periods.count, options);
   // The stand and the water go on; the herd begins anew.
-  for (const [paddock, state] of memory.states.entries()) state.set(rowAt(runUp.states, paddock));
+  for (const [paddock, row] of memory.rows.entries()) {
+    row.set(rowAt(runUp.rows, paddock).subarray(ROW.state, ROW.ground));
+    // Days are counted from 0 again.
+    add(row, STATE.lastGrazed, -upTo);
+  }
   memory.herd.set(restingHerd());
   for (let from = 0; from < sky.days; from += sliceDays) {
     const to = Math.min(sky.days, from + sliceDays);
