@@ -2,7 +2,7 @@
 import { FLAG, GROUND, numberAt, rowAt, SKY, STATE, SUM, TRACE, wholeAt, YEAR } from './flat.ts';
 import { kernelEvening } from './kernelEvening.ts';
 import { kernelHerd } from './kernelHerd.ts';
-import { keepSums, type Memory, takeSums } from './memory.ts';
+import { keepSums, type Memory, nowhere, takeSums } from './memory.ts';
 import type { Plan } from './plan.ts';
 import type { Sky } from './sky.ts';
 
@@ -77,7 +77,7 @@ const {
   cover: coverTrace,
 } = TRACE;
 const { cut: cutFlag } = FLAG;
-const { made: madeYear } = YEAR;
+const { made: madeYear, days: daysYear } = YEAR;
 
 /** Nearly the tangent of 1.33 S^1.15 at 4 in, a hair below it: it lies below the curve everywhere. */
 const tangentSlope = 1.8833;
@@ -97,7 +97,7 @@ const third = 1 / 6;
 
 /** Runs the days `from` to before `to`. `period` says into which sums each day goes. Called by years it is compiled after a few calls. */
 export function runKernel(plan: Plan, sky: Sky, period: Int32Array, memory: Memory, from: number, to: number): void {
-  const { paddocks, flags, dry, wet, factor } = plan;
+  const { paddocks, hasStock, flags, dry, wet, factor } = plan;
   const { grass, management: rule } = plan.side;
   const { crownLbPerAc, dyingByAge, dyingByDrought, dyingByFrost, fallingShare, perGreenAcPerLb, perDeadAcPerLb, perLitterAcPerLb } = grass;
   const { bareCoefficient, maximumCoefficient, depletionFraction, rootShareInTop, leafStoreMm, abstractionRatio } = grass;
@@ -131,7 +131,7 @@ export function runKernel(plan: Plan, sky: Sky, period: Int32Array, memory: Memo
       takeSums(memory, plan, ofPeriod);
     }
     const year = rowAt(yearRows, ofPeriod);
-    const grazed = kernelHerd(plan, sky, memory, day, year);
+    const grazed = hasStock ? kernelHerd(plan, sky, memory, day, year) : nowhere;
     const traced = (day - memory.tracedFrom) * paddocks * widthTrace;
     const isTraced = trace !== undefined && traced >= 0 && traced < trace.length;
 
@@ -308,7 +308,8 @@ export function runKernel(plan: Plan, sky: Sky, period: Int32Array, memory: Memo
         trace[t + coverTrace] = cover;
       }
     }
-    kernelEvening(plan, memory, day, year, grazed);
+    if (hasStock || isTraced) kernelEvening(plan, memory, day, year, grazed);
+    else year[daysYear] = numberAt(year, daysYear) + 1;
   }
   keepSums(memory, plan, ofPeriod);
 }

@@ -14,6 +14,8 @@ export interface Plan {
   readonly grounds: readonly Float64Array[];
   /** What all stock would eat, day by day, pounds of dry matter. */
   readonly demandLb: Float64Array;
+  /** Whether any stock ever eat; ground left alone, as where a growth rate is fitted, has no herd to be asked. */
+  readonly hasStock: boolean;
   /** Bits of `FLAG`, day by day. */
   readonly flags: Int32Array;
   /** Curve number of dry and of wet ground by that of average ground. */
@@ -110,7 +112,17 @@ export function planOf(sky: Sky, side: Side): Plan {
     demandLb[day] = numberAt(demandOn, date);
     flags[day] = wholeAt(flagsOn, date);
   }
-  return { side, paddocks: paddocks.length, grounds: groundsOf(paddocks), demandLb, flags, dry, wet, factor };
+  return {
+    side,
+    paddocks: paddocks.length,
+    grounds: groundsOf(paddocks),
+    demandLb,
+    hasStock: demandOn.some((lb) => lb > 0),
+    flags,
+    dry,
+    wet,
+    factor,
+  };
 }
 
 /** The same plan with all paddocks at another growth rate: a rate is fitted by running a plan some twenty times, and its days stay as they are. */
