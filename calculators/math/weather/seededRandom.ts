@@ -6,7 +6,10 @@ export type RandomSource = () => number;
 const firstModulus = 2 ** 32 - 209;
 const secondModulus = 2 ** 32 - 22_853;
 
-/** The rest of a division, from 0 up. Exact for what is below 2⁵³, because such a quotient is told apart from the next whole number; `%` takes three times as long. */
+/**
+ * The rest of a division, from 0 up. Exact for all that comes here, below 2⁵³: rounding takes no such quotient up to the next whole number. `%` takes
+ * three times as long.
+ */
 const modulo = (value: number, modulus: number): number => value - Math.floor(value / modulus) * modulus;
 const at = (numbers: Float64Array, index: number): number => needThere('seededRandom', index, numbers[index]);
 const push = (numbers: Float64Array, newest: number): void => {
