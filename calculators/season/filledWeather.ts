@@ -32,6 +32,7 @@ function byMonthDay(readings: Float64Array, monthDay: Int32Array): ReadonlyMap<n
 
 /** Fills one reading in place by the rule; gives the first day that no year can fill, or nothing. */
 function fillReading(readings: Float64Array, monthDay: Int32Array, madeUp: Uint8Array): number | undefined {
+  if (readings.findIndex(Number.isNaN) < 0) return undefined;
   const usual = byMonthDay(readings, monthDay);
   const mark = (at: number, bit: number): void => {
     madeUp[at] = needThere('filledWeather', `day ${at}`, madeUp[at]) | bit;

@@ -1,7 +1,9 @@
 import { need, needThere } from '../math/need.ts';
 import { SUM, YEAR } from './flat.ts';
+import { yearsFrom } from './hayYears.ts';
 import { grazingDefaults } from './parameters.ts';
-import { type Outcome, run } from './run.ts';
+import { planAtRate, planOf } from './plan.ts';
+import { type Outcome, runPlan } from './run.ts';
 import { type Grass, type Management, type Paddock, type Start, usualStart } from './side.ts';
 import type { Sky } from './sky.ts';
 import { dayBefore, type MonthDay } from './weather.ts';
@@ -82,27 +84,30 @@ export interface FitPlace {
   readonly midwinter: MonthDay;
 }
 
-const runAlone = ({ sky, paddock, grass, midwinter }: FitPlace, ratePerDay: number, management: Management): Outcome =>
-  run(
-    sky,
-    { paddocks: [{ ...paddock, ratePerDay, areaAc: 1, isMeadow: true }], grass, stock: [], management },
-    { from: midwinter, hasRunUp: false, start: cleared },
-  );
+/** A paddock by itself under one management, to be run at one growth rate after another. All but the rate is made ready once. */
+function alone({ sky, paddock, grass, midwinter }: FitPlace, management: Management): (ratePerDay: number) => Outcome {
+  const plan = planOf(sky, { paddocks: [{ ...paddock, areaAc: 1, isMeadow: true }], grass, stock: [], management });
+  const periods = yearsFrom(sky, midwinter);
+  return (ratePerDay) => runPlan(sky, planAtRate(plan, ratePerDay), periods, { hasRunUp: false, start: cleared });
+}
 
-/** The highest stand and the growth of each whole year of a paddock that nothing grazes, cleared on the eve of each midwinter. */
-export function ungrazedYears(place: FitPlace, ratePerDay: number): readonly { readonly peakLbPerAc: number; readonly grownLbPerAc: number }[] {
+/** The highest stand and the growth of each whole year of a paddock that nothing grazes, cleared on the eve of each midwinter, at any growth rate. */
+export function ungrazedYears(place: FitPlace): (ratePerDay: number) => readonly { readonly peakLbPerAc: number; readonly grownLbPerAc: number }[] {
   const cutOn = [dayBefore(place.midwinter)];
-  const management = { ...ungrazed, cutOn, cutLeavesLbPerAc: clearedToLbPerAc, cutWorthLbPerAc: clearedToLbPerAc, hayKeptShare: 1 };
-  const outcome = runAlone(place, ratePerDay, management);
-  return outcome.periods.whole.map((period) => ({
-    peakLbPerAc: overGrazed(outcome, period, SUM.peak),
-    grownLbPerAc: overGrazed(outcome, period, SUM.grown),
-  }));
+  const runAt = alone(place, { ...ungrazed, cutOn, cutLeavesLbPerAc: clearedToLbPerAc, cutWorthLbPerAc: clearedToLbPerAc, hayKeptShare: 1 });
+  return (ratePerDay) => {
+    const outcome = runAt(ratePerDay);
+    return outcome.periods.whole.map((period) => ({
+      peakLbPerAc: overGrazed(outcome, period, SUM.peak),
+      grownLbPerAc: overGrazed(outcome, period, SUM.grown),
+    }));
+  };
 }
 
 /** Rate at which the median year's ungrazed stand, cleared each midwinter, peaks at the usual yield. Fit it once, for both sides. */
 export function fittedRate(place: FitPlace, usualLbPerAc: number): Fit {
-  return rateFor(usualLbPerAc, (ratePerDay) => ungrazedYears(place, ratePerDay).map(({ peakLbPerAc }) => peakLbPerAc));
+  const yearsAt = ungrazedYears(place);
+  return rateFor(usualLbPerAc, (ratePerDay) => yearsAt(ratePerDay).map(({ peakLbPerAc }) => peakLbPerAc));
 }
 
 /** Rate at which the median year's cuts of a meadow give its usual hay, dry: a meadow is fitted to what goes into the barn, not to a peak. */
@@ -112,8 +117,9 @@ export function fittedMeadowRate(
   hayLbPerAc: number,
 ): Fit {
   const { cutOn, cutLeavesLbPerAc, cutWorthLbPerAc, hayKeptShare } = management;
+  const runAt = alone(place, { ...ungrazed, cutOn, cutLeavesLbPerAc, cutWorthLbPerAc, hayKeptShare });
   return rateFor(hayLbPerAc, (ratePerDay) => {
-    const outcome = runAlone(place, ratePerDay, { ...ungrazed, cutOn, cutLeavesLbPerAc, cutWorthLbPerAc, hayKeptShare });
+    const outcome = runAt(ratePerDay);
     return outcome.periods.whole.map((period) => ofPeriod(outcome, period, YEAR.made));
   });
 }

@@ -6,58 +6,64 @@
 /** One day of the sky, the same for both managements. */
 export const SKY = { rain: 0, melt: 1, reference: 2, response: 3, frost: 4, rot: 5, erosivity: 6, width: 8 } as const;
 
+/*
+ * A paddock's row: how it stands, what it is, and its sums of the running year, behind each other in one array, because to find one more array costs the loop
+ * as much as ten numbers of it.
+ */
+
+/** How a paddock stands in the evening; the last: on which day stock were last in it, which changes on few days, where a count of days changes on each. */
+export const STATE = { held: 0, surface: 1, depletion: 2, top: 3, green: 4, dead: 5, litter: 6, lastGrazed: 7 } as const;
+
 /**
  * What a paddock is: its size, soil, curve numbers, grass; and what follows from them, worked out once. `perPoorer` and `perBetter` say how far the curve
  * number moves for a percent of cover below and above the fair middle.
  */
 export const GROUND = {
-  area: 0,
-  available: 1,
-  topAvailable: 2,
-  belowAvailable: 3,
-  evaporable: 4,
-  perSlowing: 5,
-  perTop: 6,
-  perBelow: 7,
-  fair: 8,
-  poorMiddle: 9,
-  fairMiddle: 10,
-  goodMiddle: 11,
-  perPoorer: 12,
-  perBetter: 13,
-  perCeiling: 14,
-  rate: 15,
-  bareLoss: 16,
-  isMeadow: 17,
-  grazedFrom: 18,
-  width: 20,
+  area: 8,
+  available: 9,
+  topAvailable: 10,
+  belowAvailable: 11,
+  evaporable: 12,
+  perSlowing: 13,
+  perTop: 14,
+  perBelow: 15,
+  fair: 16,
+  poorMiddle: 17,
+  fairMiddle: 18,
+  goodMiddle: 19,
+  perPoorer: 20,
+  perBetter: 21,
+  perCeiling: 22,
+  rate: 23,
+  bareLoss: 24,
+  isMeadow: 25,
+  grazedFrom: 26,
 } as const;
 
-/** How a paddock stands in the evening. */
-export const STATE = { held: 0, surface: 1, depletion: 2, top: 3, green: 4, dead: 5, litter: 6, rest: 7, width: 8 } as const;
-
 /** Where the herd is, and what was decided for the season. */
-export const HERD = { paddock: 0, daysIn: 1, isPulled: 2, keptShare: 3, width: 4 } as const;
+export const HERD = { paddock: 0, daysIn: 1, isPulled: 2, width: 3 } as const;
 
 /** Sums of a paddock over one hay year. */
 export const SUM = {
-  runoff: 0,
-  drainage: 1,
-  evaporation: 2,
-  transpiration: 3,
-  dried: 4,
-  stressDays: 5,
-  grown: 6,
-  soilLost: 7,
-  eaten: 8,
-  trampled: 9,
-  cut: 10,
-  stubbleBroken: 11,
-  grazedDays: 12,
-  cover: 13,
-  peak: 14,
-  width: 16,
+  runoff: 27,
+  drainage: 28,
+  evaporation: 29,
+  transpiration: 30,
+  dried: 31,
+  stressDays: 32,
+  grown: 33,
+  soilLost: 34,
+  eaten: 35,
+  trampled: 36,
+  cut: 37,
+  stubbleBroken: 38,
+  grazedDays: 39,
+  cover: 40,
+  peak: 41,
 } as const;
+
+/** Where the three parts of a paddock's row begin, and how long it is. */
+export const ROW = { state: 0, ground: 8, sums: 27, width: 42 } as const;
 
 /** Sums of a whole side over one hay year. */
 export const YEAR = {
@@ -96,7 +102,7 @@ export const TRACE = {
 } as const;
 
 /** Bits of a day: what the calendar of a management says of it. */
-export const FLAG = { inSeason: 1, turnOut: 2, cut: 4, sell: 8 } as const;
+export const FLAG = { inSeason: 1, turnOut: 2, cut: 4 } as const;
 
 function missing(index: number): never {
   throw new RangeError(`the season has no number at ${index}`);

@@ -4,8 +4,8 @@ import { seededRandom } from '../math/weather/seededRandom.ts';
 import { temperatureDepartures } from '../math/weather/temperatureDepartures.ts';
 import { type WetDayChain, wetDayShare } from '../math/weather/wetDayChain.ts';
 import { wholeWeather } from './filledWeather.ts';
-import { numberAt } from './flat.ts';
-import { calendarFrom, type Days, dayOf, monthOf, type Weather } from './weather.ts';
+import { numberAt, wholeAt } from './flat.ts';
+import { calendarFrom, type Days, dayOf, monthOf, type Weather, wholeYear } from './weather.ts';
 
 /** A month of the year as statistics give it. */
 export interface MonthStatistics {
@@ -35,19 +35,19 @@ const daysInYears = (firstYear: number, years: number): number => (Date.UTC(firs
  * own mean, and the mean over the month stays within a few tenths of it.
  */
 function between(months: readonly MonthStatistics[], of: (month: MonthStatistics) => number, month: number, day: number): number {
-  const at = (index: number): number => of(needThere('generatedWeather', `month ${index + 1}`, months[(index + 12) % 12]));
+  const at = (index: number): number => of(needThere('generatedWeather', 'month', months[(index + 12) % 12]));
   const past = (day - 15.5) / 30.4;
   const [here, beside] = [at(month - 1), at(month - 1 + Math.sign(past))];
   return here + (beside - here) * Math.abs(past);
 }
 
-const monthAt = ({ months }: WeatherStatistics, month: number): MonthStatistics => needThere('generatedWeather', `month ${month}`, months[month - 1]);
+/** The same on each day of the calendar, worked out once for all years. */
+const byDate = ({ months }: WeatherStatistics, of: (month: MonthStatistics) => number): Float64Array =>
+  Float64Array.from({ length: wholeYear.to }, (_, date) => between(months, of, monthOf(date), dayOf(date)));
 
 /** Rain of each of these days by the chain of its month, mm. The same seed gives the same rain. */
 export function generatedRain({ months }: WeatherStatistics, monthDay: Int32Array, seed: number): Float64Array {
-  return Float64Array.from(
-    generatedRainMm({ months: Array.from(monthDay, monthOf), chains: months.map((month) => month.rain), random: seededRandom(seed) }),
-  );
+  return new Float64Array(generatedRainMm({ months: monthDay.map(monthOf), chains: months.map((month) => month.rain), random: seededRandom(seed) }));
 }
 
 /** Temperatures about their usual for the day, cooler by day when it rains. */
@@ -58,18 +58,19 @@ export function generatedTemperatures(
   // From a source of their own, so that a change to them leaves the rain as it was.
   const departures = temperatureDepartures({ ...statistics, random: seededRandom(seed + 1) });
   const [maxTempC, minTempC] = [new Float64Array(monthDay.length), new Float64Array(monthDay.length)];
-  monthDay.forEach((date, at) => {
-    const [month, day] = [monthOf(date), dayOf(date)];
-    const { wetAfterWet, wetAfterDry } = monthAt(statistics, month).rain;
-    const usual = (of: (month: MonthStatistics) => number): number => between(statistics.months, of, month, day);
+  const wetShare = Float64Array.from(statistics.months, ({ rain }) => wetDayShare(rain.wetAfterWet, rain.wetAfterDry));
+  const [meanMax, meanMin] = [byDate(statistics, (each) => each.meanMaxTempC), byDate(statistics, (each) => each.meanMinTempC)];
+  const [spreadMax, spreadMin] = [byDate(statistics, (each) => each.spreadMaxTempC), byDate(statistics, (each) => each.spreadMinTempC)];
+  for (let at = 0; at < monthDay.length; at += 1) {
+    const date = wholeAt(monthDay, at);
     const { high, low } = departures();
     // Measured from the month's share of wet days, the shift of wet days leaves the month's mean where it is.
-    const wetter = (numberAt(rainMm, at) > 0 ? 1 : 0) - wetDayShare(wetAfterWet, wetAfterDry);
-    const maximum = usual((each) => each.meanMaxTempC) - statistics.wetDayHighDropC * wetter + usual((each) => each.spreadMaxTempC) * high;
-    const minimum = usual((each) => each.meanMinTempC) + statistics.wetDayLowRiseC * wetter + usual((each) => each.spreadMinTempC) * low;
+    const wetter = (numberAt(rainMm, at) > 0 ? 1 : 0) - numberAt(wetShare, monthOf(date) - 1);
+    const maximum = numberAt(meanMax, date) - statistics.wetDayHighDropC * wetter + numberAt(spreadMax, date) * high;
+    const minimum = numberAt(meanMin, date) + statistics.wetDayLowRiseC * wetter + numberAt(spreadMin, date) * low;
     maxTempC[at] = maximum;
     minTempC[at] = Math.min(minimum, maximum - statistics.leastDailyRangeC);
-  });
+  }
   return { maxTempC, minTempC };
 }
 

@@ -16,10 +16,10 @@ export interface Periods {
 export function yearsFrom({ monthDay }: Pick<Calendar, 'monthDay'>, start: MonthDay): Periods {
   const period = new Int32Array(monthDay.length);
   const begins: number[] = [];
-  monthDay.forEach((day, at) => {
-    if (day === start) begins.push(at);
+  for (let at = 0; at < monthDay.length; at += 1) {
+    if (monthDay[at] === start) begins.push(at);
     period[at] = begins.length;
-  });
+  }
   const last = begins.length;
   // The last one is whole only if the record ends on the eve of the next; a record may also begin on the very day.
   const isLastWhole = last > 0 && dayAfter(needThere('yearsFrom', 'last day', monthDay.at(-1))) === start;
@@ -33,9 +33,11 @@ export const mostDaysWithoutRain = 3;
 /** Days of each period on which nobody read the rain. */
 export function daysWithoutRain({ madeUp }: Weather, { period, count }: Periods): readonly number[] {
   const days = Array.from({ length: count }, () => 0);
-  period.forEach((each, at) => {
-    if ((needThere('daysWithoutRain', 'day', madeUp[at]) & MADE_UP.noRain) !== 0) days[each] = needThere('daysWithoutRain', 'period', days[each]) + 1;
-  });
+  for (const [at, bits] of madeUp.entries()) {
+    if ((bits & MADE_UP.noRain) === 0) continue;
+    const each = needThere('daysWithoutRain', 'day', period[at]);
+    days[each] = needThere('daysWithoutRain', 'period', days[each]) + 1;
+  }
   return days;
 }
 

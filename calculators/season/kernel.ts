@@ -2,7 +2,7 @@
 import { FLAG, GROUND, numberAt, rowAt, SKY, STATE, SUM, TRACE, wholeAt, YEAR } from './flat.ts';
 import { kernelEvening } from './kernelEvening.ts';
 import { kernelHerd } from './kernelHerd.ts';
-import type { Memory } from './memory.ts';
+import { keepSums, type Memory, nowhere, takeSums } from './memory.ts';
 import type { Plan } from './plan.ts';
 import type { Sky } from './sky.ts';
 
@@ -51,7 +51,6 @@ const {
   top: topState,
   held: heldState,
   surface: surfaceState,
-  rest: restState,
 } = STATE;
 const {
   runoff: runoffSum,
@@ -78,7 +77,7 @@ const {
   cover: coverTrace,
 } = TRACE;
 const { cut: cutFlag } = FLAG;
-const { made: madeYear } = YEAR;
+const { made: madeYear, days: daysYear } = YEAR;
 
 /** Nearly the tangent of 1.33 S^1.15 at 4 in, a hair below it: it lies below the curve everywhere. */
 const tangentSlope = 1.8833;
@@ -98,7 +97,7 @@ const third = 1 / 6;
 
 /** Runs the days `from` to before `to`. `period` says into which sums each day goes. Called by years it is compiled after a few calls. */
 export function runKernel(plan: Plan, sky: Sky, period: Int32Array, memory: Memory, from: number, to: number): void {
-  const { grounds, paddocks, flags, dry, wet, factor } = plan;
+  const { paddocks, hasStock, flags, dry, wet, factor } = plan;
   const { grass, management: rule } = plan.side;
   const { crownLbPerAc, dyingByAge, dyingByDrought, dyingByFrost, fallingShare, perGreenAcPerLb, perDeadAcPerLb, perLitterAcPerLb } = grass;
   const { bareCoefficient, maximumCoefficient, depletionFraction, rootShareInTop, leafStoreMm, abstractionRatio } = grass;
@@ -107,12 +106,14 @@ export function runKernel(plan: Plan, sky: Sky, period: Int32Array, memory: Memo
   const coefficientSpan = grass.fullCoefficient - bareCoefficient;
   const isConverted = abstractionRatio === 0.05;
   const fixedPercent = grass.fixedCoverPercent ?? -1;
-  const { states, sumRows, yearRows, trace } = memory;
+  const { rows, yearRows, trace } = memory;
   const { daily } = sky;
   const { at: dryAt, step: dryStep } = dry;
   const { at: wetAt, step: wetStep } = wet;
   const { at: factorAt, step: factorStep } = factor;
 
+  let ofPeriod = wholeAt(period, from);
+  takeSums(memory, plan, ofPeriod);
   for (let day = from; day < to; day += 1) {
     const at = day * widthSky;
     const rain = numberAt(daily, at + rainSky);
@@ -124,25 +125,27 @@ export function runKernel(plan: Plan, sky: Sky, period: Int32Array, memory: Memo
     const rot = numberAt(daily, at + rotSky);
     const erosivity = numberAt(daily, at + erosivitySky);
     const isCut = (wholeAt(flags, day) & cutFlag) !== 0;
-    const ofPeriod = wholeAt(period, day);
+    if (wholeAt(period, day) !== ofPeriod) {
+      keepSums(memory, plan, ofPeriod);
+      ofPeriod = wholeAt(period, day);
+      takeSums(memory, plan, ofPeriod);
+    }
     const year = rowAt(yearRows, ofPeriod);
-    const grazed = kernelHerd(plan, sky, memory, day, year);
+    const grazed = hasStock ? kernelHerd(plan, sky, memory, day, year) : nowhere;
     const traced = (day - memory.tracedFrom) * paddocks * widthTrace;
     const isTraced = trace !== undefined && traced >= 0 && traced < trace.length;
 
     for (let paddock = 0; paddock < paddocks; paddock += 1) {
-      const state = rowAt(states, paddock);
-      const ground = rowAt(grounds, paddock);
-      const sums = rowAt(sumRows, ofPeriod * paddocks + paddock);
-      const green = numberAt(state, greenState);
-      const dead = numberAt(state, deadState);
-      const litter = numberAt(state, litterState);
-      const depletion = numberAt(state, depletionState);
-      const top = numberAt(state, topState);
-      const available = numberAt(ground, availableGround);
-      const topAvailable = numberAt(ground, topAvailableGround);
-      const belowAvailable = numberAt(ground, belowAvailableGround);
-      const evaporable = numberAt(ground, evaporableGround);
+      const row = rowAt(rows, paddock);
+      const green = numberAt(row, greenState);
+      const dead = numberAt(row, deadState);
+      const litter = numberAt(row, litterState);
+      const depletion = numberAt(row, depletionState);
+      const top = numberAt(row, topState);
+      const available = numberAt(row, availableGround);
+      const topAvailable = numberAt(row, topAvailableGround);
+      const belowAvailable = numberAt(row, belowAvailableGround);
+      const evaporable = numberAt(row, evaporableGround);
 
       // Cover of the morning.
       const greenPart = perGreenAcPerLb * green;
@@ -161,24 +164,24 @@ export function runKernel(plan: Plan, sky: Sky, period: Int32Array, memory: Memo
       let lost = 0;
       if (water > 0) {
         const percent = fixedPercent < 0 ? 100 * cover : fixedPercent;
-        const fairMiddle = numberAt(ground, fairMiddleGround);
+        const fairMiddle = numberAt(row, fairMiddleGround);
         let from = fairMiddle;
         let perPercent = 0;
         if (percent < fairMiddle) {
-          const poorMiddle = numberAt(ground, poorMiddleGround);
+          const poorMiddle = numberAt(row, poorMiddleGround);
           from = percent > poorMiddle ? percent : poorMiddle;
-          perPercent = numberAt(ground, perPoorerGround);
+          perPercent = numberAt(row, perPoorerGround);
         } else {
-          const goodMiddle = numberAt(ground, goodMiddleGround);
+          const goodMiddle = numberAt(row, goodMiddleGround);
           from = percent < goodMiddle ? percent : goodMiddle;
-          perPercent = numberAt(ground, perBetterGround);
+          perPercent = numberAt(row, perBetterGround);
         }
-        const number = numberAt(ground, fairGround) + (from - fairMiddle) * perPercent;
+        const number = numberAt(row, fairGround) + (from - fairMiddle) * perPercent;
         const whole = number | 0;
         const part = number - whole;
         const dryIn = 1000 / (numberAt(dryAt, whole) + numberAt(dryStep, whole) * part) - 10;
         const wetIn = 1000 / (numberAt(wetAt, whole) + numberAt(wetStep, whole) * part) - 10;
-        const tabled = wetIn + top * numberAt(ground, perTopGround) * (dryIn - wetIn);
+        const tabled = wetIn + top * numberAt(row, perTopGround) * (dryIn - wetIn);
         if (!isConverted || waterIn > 0.05 * (tangentSlope * tabled - tangentLow)) {
           const retention = isConverted ? 1.33 * tabled ** 1.15 : tabled;
           const past = waterIn - abstractionRatio * retention;
@@ -190,16 +193,16 @@ export function runKernel(plan: Plan, sky: Sky, period: Int32Array, memory: Memo
         const covered = 100 * cover;
         const wholeCovered = covered | 0;
         const cFactor = numberAt(factorAt, wholeCovered) + numberAt(factorStep, wholeCovered) * (covered - wholeCovered);
-        lost = numberAt(ground, bareLossGround) * erosivity * cFactor;
-        sums[runoffSum] = numberAt(sums, runoffSum) + runoff;
-        sums[soilLostSum] = numberAt(sums, soilLostSum) + lost;
+        lost = numberAt(row, bareLossGround) * erosivity * cFactor;
+        row[runoffSum] = numberAt(row, runoffSum) + runoff;
+        row[soilLostSum] = numberAt(row, soilLostSum) + lost;
       }
 
       // Leaves, and what reaches the ground below them. On most days no rain falls and nothing drips, and all of it stands as it stood.
-      const held = numberAt(state, heldState);
+      const held = numberAt(row, heldState);
       const store = leafStoreMm * cover;
       let onLeaves = held;
-      let surface = numberAt(state, surfaceState);
+      let surface = numberAt(row, surfaceState);
       let roots = depletion;
       let wetTop = top;
       let drainage = 0;
@@ -216,7 +219,7 @@ export function runKernel(plan: Plan, sky: Sky, period: Int32Array, memory: Memo
         if (roots < 0) {
           drainage = -roots;
           roots = 0;
-          sums[drainageSum] = numberAt(sums, drainageSum) + drainage;
+          row[drainageSum] = numberAt(row, drainageSum) + drainage;
         }
         wetTop -= through;
         if (wetTop < 0) wetTop = 0;
@@ -231,7 +234,7 @@ export function runKernel(plan: Plan, sky: Sky, period: Int32Array, memory: Memo
       const bare = 1 - cover;
       const exposed = bare > 0.01 ? bare : 0.01;
       const perExposed = 1 / exposed;
-      const slowed = (evaporable - surface) * numberAt(ground, perSlowingGround);
+      const slowed = (evaporable - surface) * numberAt(row, perSlowingGround);
       const fromGround = (slowed < 1 ? slowed : 1) * (most - basal);
       const limit = exposed * most;
       let evaporation = (fromGround < limit ? fromGround : limit) * left;
@@ -252,21 +255,21 @@ export function runKernel(plan: Plan, sky: Sky, period: Int32Array, memory: Memo
       // The top foot.
       const belowAfter = roots - wetTop;
       const below = belowAfter < 0 ? 0 : belowAfter < belowAvailable ? belowAfter : belowAvailable;
-      const topLeft = rootShareInTop * (topAvailable - wetTop) * numberAt(ground, perTopGround);
-      const belowLeft = rootShareBelow * (belowAvailable - below) * numberAt(ground, perBelowGround);
+      const topLeft = rootShareInTop * (topAvailable - wetTop) * numberAt(row, perTopGround);
+      const belowLeft = rootShareBelow * (belowAvailable - below) * numberAt(row, perBelowGround);
       const topShare = topLeft + belowLeft > 0 ? topLeft / (topLeft + belowLeft) : 1;
       const all = roots + evaporation + transpiration;
       let evening = wetTop + evaporation + topShare * transpiration;
       if (all - belowAvailable > evening) evening = all - belowAvailable;
       const surfaceEvening = surface + evaporation * perExposed;
-      state[heldState] = onLeaves - dried;
-      state[surfaceState] = surfaceEvening < evaporable ? surfaceEvening : evaporable;
-      state[depletionState] = all < available ? all : available;
-      state[topState] = evening < topAvailable ? evening : topAvailable;
+      row[heldState] = onLeaves - dried;
+      row[surfaceState] = surfaceEvening < evaporable ? surfaceEvening : evaporable;
+      row[depletionState] = all < available ? all : available;
+      row[topState] = evening < topAvailable ? evening : topAvailable;
 
       // Grass, and hay on its day.
-      const room0 = 1 - (green + dead) * numberAt(ground, perCeilingGround);
-      const grownRaw = numberAt(ground, rateGround) * (response * waterShare) * (green + crownLbPerAc) * room0;
+      const room0 = 1 - (green + dead) * numberAt(row, perCeilingGround);
+      const grownRaw = numberAt(row, rateGround) * (response * waterShare) * (green + crownLbPerAc) * room0;
       const grown = grownRaw > 0 ? grownRaw : 0;
       const dying = (green + grown) * (dyingByAge + dyingByDrought * (1 - waterShare) + dyingByFrost * frost);
       const fallen = dead * fallingShare;
@@ -274,26 +277,25 @@ export function runKernel(plan: Plan, sky: Sky, period: Int32Array, memory: Memo
       let deadEvening = dead - fallen + dying;
       let litterEvening = litter + fallen - litter * rot;
       const mass = greenEvening + deadEvening;
-      if (isCut && mass >= rule.cutWorthLbPerAc && numberAt(ground, isMeadowGround) !== 0) {
+      if (isCut && mass >= rule.cutWorthLbPerAc && numberAt(row, isMeadowGround) !== 0) {
         const cut = mass - rule.cutLeavesLbPerAc;
         const cutShare = cut / mass;
         greenEvening -= cutShare * greenEvening;
         deadEvening -= cutShare * deadEvening;
         litterEvening += cut * (1 - rule.hayKeptShare);
-        year[madeYear] = numberAt(year, madeYear) + cut * rule.hayKeptShare * numberAt(ground, areaGround);
-        sums[cutSum] = numberAt(sums, cutSum) + cut;
+        year[madeYear] = numberAt(year, madeYear) + cut * rule.hayKeptShare * numberAt(row, areaGround);
+        row[cutSum] = numberAt(row, cutSum) + cut;
       }
-      state[greenState] = greenEvening;
-      state[deadState] = deadEvening;
-      state[litterState] = litterEvening;
-      state[restState] = numberAt(state, restState) + 1;
-      sums[evaporationSum] = numberAt(sums, evaporationSum) + evaporation;
-      sums[transpirationSum] = numberAt(sums, transpirationSum) + transpiration;
-      sums[driedSum] = numberAt(sums, driedSum) + dried;
-      sums[stressDaysSum] = numberAt(sums, stressDaysSum) + 1 - waterShare;
-      sums[grownSum] = numberAt(sums, grownSum) + grown;
-      sums[coverSum] = numberAt(sums, coverSum) + cover;
-      if (mass > numberAt(sums, peakSum)) sums[peakSum] = mass;
+      row[greenState] = greenEvening;
+      row[deadState] = deadEvening;
+      row[litterState] = litterEvening;
+      row[evaporationSum] = numberAt(row, evaporationSum) + evaporation;
+      row[transpirationSum] = numberAt(row, transpirationSum) + transpiration;
+      row[driedSum] = numberAt(row, driedSum) + dried;
+      row[stressDaysSum] = numberAt(row, stressDaysSum) + 1 - waterShare;
+      row[grownSum] = numberAt(row, grownSum) + grown;
+      row[coverSum] = numberAt(row, coverSum) + cover;
+      if (mass > numberAt(row, peakSum)) row[peakSum] = mass;
       if (isTraced) {
         const t = traced + paddock * widthTrace;
         trace[t + runoffTrace] = runoff;
@@ -306,6 +308,8 @@ export function runKernel(plan: Plan, sky: Sky, period: Int32Array, memory: Memo
         trace[t + coverTrace] = cover;
       }
     }
-    kernelEvening(plan, memory, day, ofPeriod, year, grazed);
+    if (hasStock || isTraced) kernelEvening(plan, memory, day, year, grazed);
+    else year[daysYear] = numberAt(year, daysYear) + 1;
   }
+  keepSums(memory, plan, ofPeriod);
 }

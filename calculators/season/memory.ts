@@ -1,15 +1,14 @@
-import { GROUND, HERD, numberAt, rowAt, rowsOf, STATE, SUM, TRACE, YEAR } from './flat.ts';
+import { GROUND, HERD, numberAt, ROW, rowAt, rowsOf, STATE, TRACE, YEAR } from './flat.ts';
 import type { Plan } from './plan.ts';
 import { type Start, usualStart } from './side.ts';
 
 /** All that a run changes. */
 export interface Memory {
-  /** A row of `STATE.width` numbers a paddock. */
-  readonly states: readonly Float64Array[];
+  /** The row of each paddock. */
+  readonly rows: readonly Float64Array[];
   readonly herd: Float64Array;
-  /** `SUM.width` numbers a paddock and period, and their rows. */
+  /** The sums of each paddock's row, by period and paddock. */
   readonly sums: Float64Array;
-  readonly sumRows: readonly Float64Array[];
   /** `YEAR.width` numbers a period, and their rows. */
   readonly years: Float64Array;
   readonly yearRows: readonly Float64Array[];
@@ -22,34 +21,50 @@ const longRested = 1000;
 /** No paddock, as the flat herd writes it. */
 export const nowhere = -1;
 
-function statesOf({ paddocks, grounds }: Plan, start: Start): readonly Float64Array[] {
-  const states = rowsOf(new Float64Array(paddocks * STATE.width), STATE.width);
-  for (const [paddock, state] of states.entries()) {
-    const ground = rowAt(grounds, paddock);
-    state[STATE.depletion] = start.depletedShare * numberAt(ground, GROUND.available);
-    state[STATE.top] = start.depletedShare * numberAt(ground, GROUND.topAvailable);
-    state[STATE.green] = start.greenLbPerAc;
-    state[STATE.dead] = start.deadLbPerAc;
-    state[STATE.litter] = start.litterLbPerAc;
-    state[STATE.rest] = longRested;
+function rowsAtStart({ paddocks, grounds }: Plan, start: Start): readonly Float64Array[] {
+  const rows = rowsOf(new Float64Array(paddocks * ROW.width), ROW.width);
+  for (const [paddock, row] of rows.entries()) {
+    row.set(rowAt(grounds, paddock));
+    row[STATE.depletion] = start.depletedShare * numberAt(row, GROUND.available);
+    row[STATE.top] = start.depletedShare * numberAt(row, GROUND.topAvailable);
+    row[STATE.green] = start.greenLbPerAc;
+    row[STATE.dead] = start.deadLbPerAc;
+    row[STATE.litter] = start.litterLbPerAc;
+    row[STATE.lastGrazed] = -1 - longRested;
   }
-  return states;
+  return rows;
 }
-export const restingHerd = (): Float64Array =>
-  Float64Array.from({ length: HERD.width }, (_, field) => (field === HERD.paddock ? nowhere : field === HERD.keptShare ? 1 : 0));
+
+const sumsWidth = ROW.width - ROW.sums;
+/** Where a sum of a paddock over a period lies. */
+export const sumAt = ({ paddocks }: Plan, period: number, paddock: number, field: number): number =>
+  (period * paddocks + paddock) * sumsWidth + field - ROW.sums;
+/** Lays the sums of a period into the rows, to be gone on with. */
+export function takeSums({ rows, sums }: Memory, plan: Plan, period: number): void {
+  for (let paddock = 0; paddock < rows.length; paddock += 1) {
+    const row = rowAt(rows, paddock);
+    for (let field = ROW.sums; field < ROW.width; field += 1) row[field] = numberAt(sums, sumAt(plan, period, paddock, field));
+  }
+}
+/** Keeps the sums in the rows as those of a period. */
+export function keepSums({ rows, sums }: Memory, plan: Plan, period: number): void {
+  for (let paddock = 0; paddock < rows.length; paddock += 1) {
+    const row = rowAt(rows, paddock);
+    for (let field = ROW.sums; field < ROW.width; field += 1) sums[sumAt(plan, period, paddock, field)] = numberAt(row, field);
+  }
+}
+export const restingHerd = (): Float64Array => Float64Array.from({ length: HERD.width }, (_, field) => (field === HERD.paddock ? nowhere : 0));
 
 export function memoryOf(
   plan: Plan,
   periods: number,
   { start = usualStart, tracedFrom = 0, tracedDays = 0 }: { readonly start?: Start; readonly tracedFrom?: number; readonly tracedDays?: number } = {},
 ): Memory {
-  const sums = new Float64Array(periods * plan.paddocks * SUM.width);
   const years = new Float64Array(periods * YEAR.width);
   return {
-    states: statesOf(plan, start),
+    rows: rowsAtStart(plan, start),
     herd: restingHerd(),
-    sums,
-    sumRows: rowsOf(sums, SUM.width),
+    sums: new Float64Array(periods * plan.paddocks * sumsWidth),
     years,
     yearRows: rowsOf(years, YEAR.width),
     trace: tracedDays > 0 ? new Float64Array(tracedDays * plan.paddocks * TRACE.width) : undefined,

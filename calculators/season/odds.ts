@@ -90,8 +90,7 @@ export function inBlocks(
 ): Blocks {
   const random = seededRandom(seed);
   const years = needTons.length;
-  const from = (list: readonly number[], drawn: readonly number[]): number[] =>
-    drawn.map((year) => needThere('inBlocks', `year ${year}`, list[year]));
+  const from = (list: readonly number[], drawn: readonly number[]): number[] => drawn.map((year) => needThere('inBlocks', year, list[year]));
   const counts = Array.from({ length: draws }, () => {
     const drawn = resampledYears({ years, blockYears: Math.min(blockYears, years), random });
     return shortIn({ needTons: from(needTons, drawn), cropTons: from(cropTons, drawn) }, barn, barn.mostBoughtTons);

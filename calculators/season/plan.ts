@@ -1,7 +1,7 @@
 import { pastureCoverFactor } from '../math/erosion/pastureCoverFactor.ts';
 import { need } from '../math/need.ts';
 import { antecedentCurveNumber } from '../math/runoff/antecedentCurveNumber.ts';
-import { FLAG, GROUND, numberAt, rowAt, rowsOf, wholeAt } from './flat.ts';
+import { FLAG, GROUND, numberAt, ROW, rowAt, rowsOf, wholeAt } from './flat.ts';
 import type { Paddock, Side, StockRow } from './side.ts';
 import type { Sky } from './sky.ts';
 import { isWithin, type MonthDay, wholeYear } from './weather.ts';
@@ -10,10 +10,12 @@ import { isWithin, type MonthDay, wholeYear } from './weather.ts';
 export interface Plan {
   readonly side: Side;
   readonly paddocks: number;
-  /** A row of `GROUND.width` numbers a paddock. */
+  /** The row of each paddock as far as it says what the paddock is. */
   readonly grounds: readonly Float64Array[];
   /** What all stock would eat, day by day, pounds of dry matter. */
   readonly demandLb: Float64Array;
+  /** Whether any stock ever eat; ground left alone, as where a growth rate is fitted, has no herd to be asked. */
+  readonly hasStock: boolean;
   /** Bits of `FLAG`, day by day. */
   readonly flags: Int32Array;
   /** Curve number of dry and of wet ground by that of average ground. */
@@ -69,6 +71,11 @@ function groundOf(paddock: Paddock): readonly (readonly [field: number, value: n
     [GROUND.grazedFrom, paddock.grazedFrom ?? neverGrazed],
   ];
 }
+function groundsOf(paddocks: readonly Paddock[]): readonly Float64Array[] {
+  const grounds = rowsOf(new Float64Array(paddocks.length * ROW.width), ROW.width);
+  for (const [index, paddock] of paddocks.entries()) for (const [field, value] of groundOf(paddock)) rowAt(grounds, index)[field] = value;
+  return grounds;
+}
 /** No day of the calendar. */
 export const neverGrazed: MonthDay = 0;
 
@@ -78,11 +85,11 @@ const eatenLb = (stock: readonly StockRow[], day: MonthDay): number =>
     0,
   );
 
-function flagsOf({ turnOut, pull, cutOn, sale }: Side['management'], day: MonthDay): number {
+function flagsOf({ turnOut, pull, cutOn }: Side['management'], day: MonthDay): number {
   const inSeason = isWithin(day, turnOut, pull) ? FLAG.inSeason : 0;
   const turnsOut = day === turnOut ? FLAG.turnOut : 0;
   const cuts = cutOn.includes(day) ? FLAG.cut : 0;
-  return inSeason | turnsOut | cuts | (day === sale?.on ? FLAG.sell : 0);
+  return inSeason | turnsOut | cuts;
 }
 
 export function planOf(sky: Sky, side: Side): Plan {
@@ -91,14 +98,9 @@ export function planOf(sky: Sky, side: Side): Plan {
   need('planOf', 'feedingLossShare', management.feedingLossShare, { atLeast: 0, below: 1 });
   need('planOf', 'cutWorthLbPerAc', management.cutWorthLbPerAc, { atLeast: management.cutLeavesLbPerAc });
   need('planOf', 'stubbleLbPerAc', management.stubbleLbPerAc, { atLeast: 0 });
-  if (management.feedPaddock !== undefined)
-    need('planOf', 'feedPaddock', management.feedPaddock, { atLeast: 0, below: paddocks.length, whole: true });
   // A hay year must begin in every year.
   if (management.turnOut === 229) throw new RangeError('planOf needs turnOut on a day that every year has, got 29 February');
-  const grounds = rowsOf(new Float64Array(paddocks.length * GROUND.width), GROUND.width);
-  for (const [index, paddock] of paddocks.entries()) for (const [field, value] of groundOf(paddock)) rowAt(grounds, index)[field] = value;
-  // The same day of any year asks for the same. A growth rate is fitted by running tens of plans, so plain loops: what makes an array out of another by a
-  // function takes twenty times as long, more than the run.
+  // The same day of any year asks for the same. Plain loops: what makes an array out of another by a function takes twenty times as long.
   const demandOn = Float64Array.from({ length: wholeYear.to }, (_, date) => eatenLb(stock, date));
   const flagsOn = Int32Array.from({ length: wholeYear.to }, (_, date) => flagsOf(management, date));
   const demandLb = new Float64Array(sky.days);
@@ -108,5 +110,21 @@ export function planOf(sky: Sky, side: Side): Plan {
     demandLb[day] = numberAt(demandOn, date);
     flags[day] = wholeAt(flagsOn, date);
   }
-  return { side, paddocks: paddocks.length, grounds, demandLb, flags, dry, wet, factor };
+  return {
+    side,
+    paddocks: paddocks.length,
+    grounds: groundsOf(paddocks),
+    demandLb,
+    hasStock: demandOn.some((lb) => lb > 0),
+    flags,
+    dry,
+    wet,
+    factor,
+  };
+}
+
+/** The same plan with all paddocks at another growth rate: a rate is fitted by running a plan some twenty times, and its days stay as they are. */
+export function planAtRate(plan: Plan, ratePerDay: number): Plan {
+  const paddocks = plan.side.paddocks.map((paddock) => ({ ...paddock, ratePerDay }));
+  return { ...plan, side: { ...plan.side, paddocks }, grounds: groundsOf(paddocks) };
 }

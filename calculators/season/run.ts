@@ -1,4 +1,4 @@
-import { rowAt } from './flat.ts';
+import { add, ROW, rowAt, STATE } from './flat.ts';
 import { type Periods, yearsFrom } from './hayYears.ts';
 import { runKernel } from './kernel.ts';
 import { type Memory, memoryOf, restingHerd } from './memory.ts';
@@ -33,9 +33,10 @@ export interface RunOptions {
  * One management over one record, a year at a time: yields the share that is done after each, so that whoever runs it can show it, or stop, between two
  * years. The same sky and side give the same numbers to the last bit.
  */
-export function* runBySteps(sky: Sky, side: Side, options: RunOptions = {}): Generator<number, Outcome> {
-  const plan = planOf(sky, side);
-  const periods = yearsFrom(sky, options.from ?? side.management.turnOut);
+export const runBySteps = (sky: Sky, side: Side, options: RunOptions = {}): Generator<number, Outcome> =>
+  planBySteps(sky, planOf(sky, side), yearsFrom(sky, options.from ?? side.management.turnOut), options);
+
+function* planBySteps(sky: Sky, plan: Plan, periods: Periods, options: Omit<RunOptions, 'from'>): Generator<number, Outcome> {
   const upTo = options.hasRunUp === false ? 0 : Math.min(sky.days, runUpDays);
   const all = upTo + sky.days;
   const runUp = memoryOf(plan, periods.count, { ...options, tracedDays: 0 });
@@ -46,7 +47,11 @@ export function* runBySteps(sky: Sky, side: Side, options: RunOptions = {}): Gen
   }
   const memory = memoryOf(plan, periods.count, options);
   // The stand and the water go on; the herd begins anew.
-  for (const [paddock, state] of memory.states.entries()) state.set(rowAt(runUp.states, paddock));
+  for (const [paddock, row] of memory.rows.entries()) {
+    row.set(rowAt(runUp.rows, paddock).subarray(ROW.state, ROW.ground));
+    // Days are counted from 0 again.
+    add(row, STATE.lastGrazed, -upTo);
+  }
   memory.herd.set(restingHerd());
   for (let from = 0; from < sky.days; from += sliceDays) {
     const to = Math.min(sky.days, from + sliceDays);
@@ -57,8 +62,12 @@ export function* runBySteps(sky: Sky, side: Side, options: RunOptions = {}): Gen
 }
 
 /** The same at one go. */
-export function run(sky: Sky, side: Side, options?: RunOptions): Outcome {
-  const steps = runBySteps(sky, side, options);
+export const run = (sky: Sky, side: Side, options?: RunOptions): Outcome => lastOf(runBySteps(sky, side, options));
+/** The same of a plan that is there already, with the years into which it is summed. */
+export const runPlan = (sky: Sky, plan: Plan, periods: Periods, options: Omit<RunOptions, 'from'>): Outcome =>
+  lastOf(planBySteps(sky, plan, periods, options));
+
+function lastOf<Last>(steps: Generator<number, Last>): Last {
   for (;;) {
     const step = steps.next();
     if (step.done) return step.value;

@@ -1,15 +1,15 @@
 import { rainErosivity } from '../math/erosion/rainErosivity.ts';
 import { springFlush } from '../math/growth/springFlush.ts';
 import { temperatureResponse } from '../math/growth/temperatureResponse.ts';
-import { need, needThere } from '../math/need.ts';
+import { need } from '../math/need.ts';
 import { dayOfYear } from '../math/weather/dayOfYear.ts';
 import { degreeDays } from '../math/weather/degreeDays.ts';
 import { extraterrestrialRadiationMj } from '../math/weather/extraterrestrialRadiationMj.ts';
 import { hargreavesMm } from '../math/weather/hargreavesMm.ts';
 import { snowDay } from '../math/weather/snowDay.ts';
-import { numberAt, SKY } from './flat.ts';
+import { add, numberAt, SKY, wholeAt } from './flat.ts';
 import type { climateDefaults } from './parameters.ts';
-import { dayOf, isLeapYear, type MonthDay, monthOf, type Weather } from './weather.ts';
+import { calendarFrom, dayOf, isLeapYear, type MonthDay, monthOf, type Weather, wholeYear } from './weather.ts';
 
 /** A place's climate beside its weather. */
 export type Climate = typeof climateDefaults & { readonly latitudeDeg: number };
@@ -29,10 +29,17 @@ export const midwinter = (latitudeDeg: number): MonthDay => (latitudeDeg >= 0 ? 
 
 const fahrenheit = (celsius: number): number => celsius * 1.8 + 32;
 
-/** Radiation above the air by day of the year, and the strongest of it. Made once: its cosines cost more than all the rest of a day. */
-function radiation(latitudeDeg: number): { readonly byDay: Float64Array; readonly strongestMj: number } {
+/** Radiation above the air by date, in leap years and in others, and the strongest of it. Made once: its cosines cost more than all the rest of a day. */
+function radiation(latitudeDeg: number): { readonly inLeapYear: Float64Array; readonly inOther: Float64Array; readonly strongestMj: number } {
   const byDay = Float64Array.from({ length: 367 }, (_, day) => (day === 0 ? 0 : extraterrestrialRadiationMj(latitudeDeg, day)));
-  return { byDay, strongestMj: Math.max(...byDay) };
+  const byDate = (year: number): Float64Array => {
+    const on = new Float64Array(wholeYear.to).fill(Number.NaN);
+    const isLeap = isLeapYear(year);
+    for (const date of calendarFrom({ year, month: 1, day: 1 }, isLeap ? 366 : 365).monthDay)
+      on[date] = numberAt(byDay, dayOfYear(monthOf(date), dayOf(date), isLeap));
+    return on;
+  };
+  return { inLeapYear: byDate(2000), inOther: byDate(2001), strongestMj: Math.max(...byDay) };
 }
 
 /**
@@ -41,21 +48,24 @@ function radiation(latitudeDeg: number): { readonly byDay: Float64Array; readonl
  */
 function degreeDaysSinceMidwinter({ monthDay }: Weather, minC: Float64Array, maxC: Float64Array, start: MonthDay): Float64Array {
   const sums = new Float64Array(monthDay.length);
-  const known = new Map<MonthDay, { sum: number; count: number }>();
+  // Sums and years of each date.
+  const [knownSum, knownYears] = [new Float64Array(wholeYear.to), new Float64Array(wholeYear.to)];
   let sum = Number.NaN;
-  monthDay.forEach((day, at) => {
-    if (day === start) sum = 0;
+  for (let at = 0; at < sums.length; at += 1) {
+    const date = wholeAt(monthDay, at);
+    if (date === start) sum = 0;
     sum += degreeDays({ minDegrees: numberAt(minC, at), maxDegrees: numberAt(maxC, at), baseDegrees: 0 });
     sums[at] = sum;
-    if (Number.isNaN(sum)) return;
-    const before = known.get(day) ?? { sum: 0, count: 0 };
-    known.set(day, { sum: before.sum + sum, count: before.count + 1 });
-  });
-  return sums.map((each, at) => {
-    if (!Number.isNaN(each)) return each;
-    const others = known.get(needThere('degreeDaysSinceMidwinter', 'day', monthDay[at]));
-    return others === undefined ? Number.NaN : others.sum / others.count;
-  });
+    if (Number.isNaN(sum)) continue;
+    add(knownSum, date, sum);
+    add(knownYears, date, 1);
+  }
+  // Where no other year tells, 0 / 0.
+  for (let at = 0; at < sums.length && Number.isNaN(sums[at]); at += 1) {
+    const date = wholeAt(monthDay, at);
+    sums[at] = numberAt(knownSum, date) / numberAt(knownYears, date);
+  }
+  return sums;
 }
 
 /** The mean of the last days up to this one, or of as many as there are. */
@@ -72,29 +82,32 @@ export function skyOf(weather: Weather, climate: Climate): Sky {
   const { days, year, monthDay, rainMm, maxTempC, minTempC } = weather;
   const daily = new Float64Array(days * SKY.width);
   const lyingSnowMm = new Float64Array(days);
-  const { byDay, strongestMj } = radiation(climate.latitudeDeg);
+  const { inLeapYear, inOther, strongestMj } = radiation(climate.latitudeDeg);
+  const {
+    snowAtC,
+    meltMmPerC,
+    startF,
+    bestFromF,
+    bestToF,
+    stopF,
+    flushLow: low,
+    flushHigh: high,
+    flushFirstC: firstC,
+    flushSecondC: secondC,
+  } = climate;
   const degreeDaysC = degreeDaysSinceMidwinter(weather, minTempC, maxTempC, midwinter(climate.latitudeDeg));
   const means = maxTempC.map((high, at) => (high + numberAt(minTempC, at)) / 2);
   let lyingMm = 0;
   let erosive = 0;
   for (let at = 0; at < days; at += 1) {
-    const date = needThere('skyOf', `day ${at}`, monthDay[at]);
-    const extraterrestrialMj = numberAt(byDay, dayOfYear(monthOf(date), dayOf(date), isLeapYear(needThere('skyOf', `year of day ${at}`, year[at]))));
+    const extraterrestrialMj = numberAt(isLeapYear(wholeAt(year, at)) ? inLeapYear : inOther, wholeAt(monthDay, at));
     const meanTempC = numberAt(means, at);
-    const snow = snowDay({ ...climate, lyingMm, precipitationMm: numberAt(rainMm, at), meanTempC });
+    const snow = snowDay({ lyingMm, precipitationMm: numberAt(rainMm, at), meanTempC, snowAtC, meltMmPerC });
     const isUnderSnow = snow.lyingMm > 0 || lyingMm > 0;
     lyingMm = snow.lyingMm;
     const sinceMidwinter = numberAt(degreeDaysC, at);
-    const flush = Number.isNaN(sinceMidwinter)
-      ? 1
-      : springFlush({
-          degreeDaysC: sinceMidwinter,
-          low: climate.flushLow,
-          high: climate.flushHigh,
-          firstC: climate.flushFirstC,
-          secondC: climate.flushSecondC,
-        });
-    const warmth = temperatureResponse({ ...climate, meanF: fahrenheit(meanOfLast(means, at, climate.meanOverDays)) });
+    const flush = Number.isNaN(sinceMidwinter) ? 1 : springFlush({ degreeDaysC: sinceMidwinter, low, high, firstC, secondC });
+    const warmth = temperatureResponse({ meanF: fahrenheit(meanOfLast(means, at, climate.meanOverDays)), startF, bestFromF, bestToF, stopF });
     const erosivity = rainErosivity(snow.rainMm);
     erosive += erosivity;
     const minimum = numberAt(minTempC, at);

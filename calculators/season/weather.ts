@@ -36,23 +36,27 @@ export interface Calendar {
   readonly year: Int32Array;
   readonly monthDay: Int32Array;
 }
-const dayMs = 86_400_000;
-export function calendarFrom({ year, month, day }: FirstDay, days: number): Calendar {
+export const isLeapYear = (year: number): boolean => (year % 4 === 0 && year % 100 !== 0) || year % 400 === 0;
+const shortMonths: readonly number[] = [4, 6, 9, 11];
+const daysInMonth = (month: number, year: number): number => (month === 2 ? (isLeapYear(year) ? 29 : 28) : shortMonths.includes(month) ? 30 : 31);
+
+export function calendarFrom(first: FirstDay, days: number): Calendar {
   need('calendarFrom', 'days', days, { atLeast: 1, whole: true });
-  const calendar = { year: new Int32Array(days), monthDay: new Int32Array(days) };
-  const date = new Date(0);
-  date.setUTCFullYear(year, month - 1, day);
-  if (date.getUTCMonth() + 1 !== month || date.getUTCDate() !== day)
+  let { year, month, day } = first;
+  if (!(month >= 1 && month <= 12 && day >= 1 && day <= daysInMonth(month, year)))
     throw new RangeError(`calendarFrom needs a day of the calendar, got ${year}-${month}-${day}`);
+  const calendar = { year: new Int32Array(days), monthDay: new Int32Array(days) };
+  // By hand: dates of the platform take as long as all else that is worked out of a day's weather.
   for (let at = 0; at < days; at += 1) {
-    calendar.year[at] = date.getUTCFullYear();
-    calendar.monthDay[at] = (date.getUTCMonth() + 1) * 100 + date.getUTCDate();
-    date.setTime(date.getTime() + dayMs);
+    calendar.year[at] = year;
+    calendar.monthDay[at] = month * 100 + day;
+    day += 1;
+    if (day <= daysInMonth(month, year)) continue;
+    [month, day] = [month + 1, 1];
+    if (month > 12) [year, month] = [year + 1, 1];
   }
   return calendar;
 }
-
-export const isLeapYear = (year: number): boolean => (year % 4 === 0 && year % 100 !== 0) || year % 400 === 0;
 export const monthOf = (monthDay: MonthDay): number => Math.floor(monthDay / 100);
 export const dayOf = (monthDay: MonthDay): number => monthDay % 100;
 

@@ -1,6 +1,7 @@
 import { needThere } from '../math/need.ts';
 import { numberAt, SUM, wholeAt, YEAR } from './flat.ts';
 import { daysWithoutRain, mostDaysWithoutRain } from './hayYears.ts';
+import { sumAt } from './memory.ts';
 import type { Outcome } from './run.ts';
 import type { MonthDay, Weather } from './weather.ts';
 
@@ -49,7 +50,7 @@ export function overGrazed({ plan, memory }: Outcome, period: number, field: num
   let area = 0;
   for (const [index, { isMeadow, areaAc }] of paddocks.entries()) {
     if (isMeadow && isAnyGrazed) continue;
-    sum += areaAc * numberAt(memory.sums, (period * plan.paddocks + index) * SUM.width + field);
+    sum += areaAc * numberAt(memory.sums, sumAt(plan, period, index, field));
     area += areaAc;
   }
   return sum / area;
@@ -69,7 +70,7 @@ export function hayYearsOf(outcome: Outcome, weather: Weather): readonly HayYear
     const pulledOn = side(YEAR.pulledOn);
     let stubbleBrokenDays = 0;
     for (let paddock = 0; paddock < plan.paddocks; paddock += 1) {
-      stubbleBrokenDays += numberAt(memory.sums, (period * plan.paddocks + paddock) * SUM.width + SUM.stubbleBroken);
+      stubbleBrokenDays += numberAt(memory.sums, sumAt(plan, period, paddock, SUM.stubbleBroken));
     }
     return {
       year: wholeAt(weather.year, needThere('hayYearsOf', `first day of ${period}`, periods.firstDays[index])),

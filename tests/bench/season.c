@@ -25,20 +25,21 @@ static void *load(const char *folder, const char *name) {
   return data;
 }
 
-static double *ground, *state;
+static double *rows;
+#define SUMS_width (ROW_width - ROW_sums)
 
 static int is_within(int day, int from, int to) { return from <= to ? day >= from && day < to : day >= from || day < to; }
 static int is_open(int paddock, int date) {
-  const double *g = ground + paddock * GROUND_width;
+  const double *g = rows + paddock * ROW_width;
   return g[GROUND_isMeadow] == 0 || (g[GROUND_grazedFrom] > 0 && is_within(date, (int)g[GROUND_grazedFrom], (int)RULE_pull));
 }
-static double standing(int paddock) { return state[paddock * STATE_width + STATE_green] + state[paddock * STATE_width + STATE_dead]; }
+static double standing(int paddock) { return rows[paddock * ROW_width + STATE_green] + rows[paddock * ROW_width + STATE_dead]; }
 static int is_short_of_feed(int date, double demand) {
   double feed = 0, amply = 1.001 * RULE_pullBelowDays * demand / RULE_usableShare;
   for (int p = 0; p < PADDOCKS; p++) {
     double above = standing(p) - RULE_stubbleLbPerAc;
     if (above <= 0 || !is_open(p, date)) continue;
-    feed += above * ground[p * GROUND_width + GROUND_area];
+    feed += above * rows[p * ROW_width + GROUND_area];
     if (feed > amply) return 0;
   }
   return RULE_usableShare * feed / demand < RULE_pullBelowDays;
@@ -47,7 +48,7 @@ static int is_short_of_feed(int date, double demand) {
 /* The side of the benchmark takes the paddock where most stands and goes off the grass when none is ready. */
 static int here = -1, is_pulled = 0;
 static double days_in = 0;
-static int morning(int flag, int date, double demand, double *year) {
+static int morning(int day, int flag, int date, double demand, double *year) {
   if (flag & FLAG_turnOut) {
     here = -1;
     is_pulled = 0;
@@ -69,7 +70,7 @@ static int morning(int flag, int date, double demand, double *year) {
   for (int step = 1; step <= PADDOCKS; step++) {
     paddock += 1;
     if (paddock >= PADDOCKS) paddock = 0;
-    if (paddock == here || state[paddock * STATE_width + STATE_rest] < RULE_leastRestDays) continue;
+    if (paddock == here || day - 1 - rows[paddock * ROW_width + STATE_lastGrazed] < RULE_leastRestDays) continue;
     double mass = standing(paddock);
     if (mass < RULE_stubbleLbPerAc + RULE_entryAboveLbPerAc || !is_open(paddock, date)) continue;
     if (mass > most) {
@@ -90,20 +91,19 @@ int main(int count, char **arguments) {
   if (count < 2) return 1;
   const char *folder = arguments[1];
   read_side(load(folder, "numbers"));
-  ground = load(folder, "ground");
-  state = load(folder, "state");
-  const double *demands = load(folder, "demandLb"), *daily = load(folder, "daily"), *start = load(folder, "state");
+  rows = load(folder, "rows");
+  const double *demands = load(folder, "demandLb"), *daily = load(folder, "daily"), *start = load(folder, "rows");
   const double *dry = load(folder, "dry"), *dry_step = load(folder, "dryStep"), *wet = load(folder, "wet"), *wet_step = load(folder, "wetStep");
   const double *factors = load(folder, "factor"), *factor_step = load(folder, "factorStep");
   const int32_t *flags = load(folder, "flags"), *dates = load(folder, "monthDay"), *period = load(folder, "period");
-  double *sums = calloc((size_t)PERIODS * PADDOCKS * SUM_width, sizeof(double)), *years = calloc((size_t)PERIODS * YEAR_width, sizeof(double));
+  double *sums = calloc((size_t)PERIODS * PADDOCKS * SUMS_width, sizeof(double)), *years = calloc((size_t)PERIODS * YEAR_width, sizeof(double));
   const double open_base = 1 - GRASS_baseShare, below_share = 1 - GRASS_rootShareInTop, span = GRASS_fullCoefficient - GRASS_bareCoefficient;
   struct timespec before, after;
   double best = INFINITY;
   /* Several times over, and the best of them, as it is done there. */
   for (int again = 0; again < PASSES; again++) {
-  memcpy(state, start, (size_t)PADDOCKS * STATE_width * sizeof(double));
-  memset(sums, 0, (size_t)PERIODS * PADDOCKS * SUM_width * sizeof(double));
+  memcpy(rows, start, (size_t)PADDOCKS * ROW_width * sizeof(double));
+  memset(sums, 0, (size_t)PERIODS * PADDOCKS * SUMS_width * sizeof(double));
   memset(years, 0, (size_t)PERIODS * YEAR_width * sizeof(double));
   here = -1;
   clock_gettime(CLOCK_MONOTONIC, &before);
@@ -111,10 +111,10 @@ int main(int count, char **arguments) {
     const double *sky = daily + (size_t)day * SKY_width;
     double *year = years + (size_t)period[day] * YEAR_width;
     double water = sky[SKY_rain] + sky[SKY_melt], water_in = water / 25.4, reference = sky[SKY_reference], demand = demands[day];
-    int is_cut = (flags[day] & FLAG_cut) != 0, grazed = morning(flags[day], dates[day], demand, year);
+    int is_cut = (flags[day] & FLAG_cut) != 0, grazed = morning(day, flags[day], dates[day], demand, year);
     for (int p = 0; p < PADDOCKS; p++) {
-      double *s = state + p * STATE_width, *u = sums + ((size_t)period[day] * PADDOCKS + p) * SUM_width;
-      const double *g = ground + p * GROUND_width;
+      double *s = rows + p * ROW_width, *u = sums + ((size_t)period[day] * PADDOCKS + p) * SUMS_width - ROW_sums;
+      const double *g = s;
       double green = s[STATE_green], dead = s[STATE_dead], litter = s[STATE_litter], depletion = s[STATE_depletion], top = s[STATE_top];
       double available = g[GROUND_available], top_available = g[GROUND_topAvailable], below_available = g[GROUND_belowAvailable];
       double evaporable = g[GROUND_evaporable], by_green = GRASS_perGreenAcPerLb * green, green_share = 1 - exp(-by_green);
@@ -207,7 +207,6 @@ int main(int count, char **arguments) {
       s[STATE_green] = green;
       s[STATE_dead] = dead;
       s[STATE_litter] = litter;
-      s[STATE_rest] += 1;
       u[SUM_evaporation] += evaporation;
       u[SUM_transpiration] += transpiration;
       u[SUM_dried] += dried;
@@ -218,8 +217,8 @@ int main(int count, char **arguments) {
     }
     double eaten_lb = 0;
     if (grazed >= 0) {
-      double *s = state + grazed * STATE_width, *u = sums + ((size_t)period[day] * PADDOCKS + grazed) * SUM_width;
-      const double *g = ground + grazed * GROUND_width;
+      double *s = rows + grazed * ROW_width, *u = sums + ((size_t)period[day] * PADDOCKS + grazed) * SUMS_width - ROW_sums;
+      const double *g = s;
       double green = s[STATE_green], dead = s[STATE_dead], mass = green + dead;
       double within = mass > RULE_outOfReachLbPerAc ? mass - RULE_outOfReachLbPerAc : 0;
       double wanted = demand * fmin(1, mass / RULE_fullIntakeFromLbPerAc) / g[GROUND_area], reached = within / (1 + RULE_trampledPerEaten);
@@ -230,7 +229,7 @@ int main(int count, char **arguments) {
       s[STATE_green] = green - from_green;
       s[STATE_dead] = dead_after > 0 ? dead_after : 0;
       s[STATE_litter] += trampled;
-      s[STATE_rest] = 0;
+      s[STATE_lastGrazed] = day;
       eaten_lb = eaten * g[GROUND_area];
       u[SUM_eaten] += eaten;
       u[SUM_trampled] += trampled;
@@ -250,8 +249,8 @@ int main(int count, char **arguments) {
   double took = (after.tv_sec - before.tv_sec) + (after.tv_nsec - before.tv_nsec) / 1e9;
   if (took < best) best = took;
   }
-  double total[SUM_width] = {0};
-  for (size_t at = 0; at < (size_t)PERIODS * PADDOCKS * SUM_width; at++) total[at % SUM_width] += sums[at];
-  printf("%.9f %.17g %.17g %.17g\n", best, total[SUM_runoff], total[SUM_grown], total[SUM_eaten]);
+  double total[SUMS_width] = {0};
+  for (size_t at = 0; at < (size_t)PERIODS * PADDOCKS * SUMS_width; at++) total[at % SUMS_width] += sums[at];
+  printf("%.9f %.17g %.17g %.17g\n", best, total[SUM_runoff - ROW_sums], total[SUM_grown - ROW_sums], total[SUM_eaten - ROW_sums]);
   return 0;
 }

@@ -7,7 +7,7 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { FLAG, GROUND, numberAt, rowAt, SKY, STATE, SUM, YEAR } from '../../calculators/season/flat.ts';
+import { FLAG, GROUND, numberAt, ROW, rowAt, SKY, STATE, SUM, YEAR } from '../../calculators/season/flat.ts';
 import { yearsFrom } from '../../calculators/season/hayYears.ts';
 import { runKernel } from '../../calculators/season/kernel.ts';
 import { memoryOf } from '../../calculators/season/memory.ts';
@@ -38,13 +38,13 @@ function run(): { readonly seconds: number; readonly sums: Float64Array } {
 }
 const totalOf = (sums: Float64Array, field: number): number => {
   let total = 0;
-  for (let at = field; at < sums.length; at += SUM.width) total += numberAt(sums, at);
+  for (let at = field - ROW.sums; at < sums.length; at += ROW.width - ROW.sums) total += numberAt(sums, at);
   return total;
 };
 
 /** What the program in C includes: places as definitions, numbers of the side as variables that it reads when it runs. */
 function sideHeader(): { readonly text: string; readonly numbers: Float64Array } {
-  const places = Object.entries({ FLAG, GROUND, SKY, STATE, SUM, YEAR }).flatMap(([name, fields]) =>
+  const places = Object.entries({ FLAG, GROUND, ROW, SKY, STATE, SUM, YEAR }).flatMap(([name, fields]) =>
     Object.entries(fields).map(([field, at]) => `#define ${name}_${field} ${at}`),
   );
   const named = (name: string, fields: object): (readonly [string, number])[] =>
@@ -71,12 +71,12 @@ function sideHeader(): { readonly text: string; readonly numbers: Float64Array }
 function compiled(folder: string): string | undefined {
   const { text, numbers } = sideHeader();
   writeFileSync(join(folder, 'side.h'), text);
-  const { grounds, demandLb, flags, dry, wet, factor } = plan;
+  const { demandLb, flags, dry, wet, factor } = plan;
   const { daily, monthDay } = sky;
   // All rows lie in one buffer.
   const whole = (rows: readonly Float64Array[]): Float64Array => new Float64Array(rowAt(rows, 0).buffer);
   const tables = { dry: dry.at, dryStep: dry.step, wet: wet.at, wetStep: wet.step, factor: factor.at, factorStep: factor.step };
-  const arrays = { numbers, ground: whole(grounds), demandLb, flags, ...tables, period, daily, monthDay, state: whole(memoryOf(plan, 1).states) };
+  const arrays = { numbers, demandLb, flags, ...tables, period, daily, monthDay, rows: whole(memoryOf(plan, 1).rows) };
   for (const [name, { buffer, byteOffset, byteLength }] of Object.entries(arrays)) {
     writeFileSync(join(folder, name), new Uint8Array(buffer, byteOffset, byteLength));
   }

@@ -36,7 +36,7 @@ function ungrazed(on: Sky): { readonly byMonth: readonly number[]; readonly grow
   const [paddock] = sideOf(rates).paddocks;
   if (!paddock) throw new RangeError('a side has a paddock');
   const place = { sky: on, paddock, grass: usualGrass, midwinter: 101 };
-  const years = ungrazedYears(place, rates.grazed);
+  const years = ungrazedYears(place)(rates.grazed);
   const alone = { ...sideOf(rates, { paddocks: 1, meadowAc: 0, stock: [] }) };
   const cleared = { ...alone.management, cutOn: [1231], cutLeavesLbPerAc: 300, cutWorthLbPerAc: 300, hayKeptShare: 1 };
   const plan = planOf(on, { ...alone, paddocks: [{ ...paddock, isMeadow: true }], management: cleared });
@@ -92,7 +92,7 @@ describe('the demo place', () => {
     const [paddock] = sideOf(rates).paddocks;
     if (!paddock) throw new RangeError('a side has a paddock');
     const place = { sky, paddock, grass: usualGrass, midwinter: 101 };
-    expect(Math.abs(median(ungrazedYears(place, rates.grazed).map(({ peakLbPerAc }) => peakLbPerAc)) - 2400)).toBeLessThan(0.01);
+    expect(Math.abs(median(ungrazedYears(place)(rates.grazed).map(({ peakLbPerAc }) => peakLbPerAc)) - 2400)).toBeLessThan(0.01);
     expect(fittedRate({ ...place, paddock: { ...paddock, ceilingLbPerAc: 2500 } }, 2499)).toEqual({ kind: 'too-high' });
   });
 });

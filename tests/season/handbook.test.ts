@@ -3,7 +3,7 @@ import { failing } from '../../calculators/math/checks.ts';
 import { wholeWeather } from '../../calculators/season/filledWeather.ts';
 import { numberAt, SKY, SUM, TRACE, YEAR } from '../../calculators/season/flat.ts';
 import { runKernel } from '../../calculators/season/kernel.ts';
-import { memoryOf } from '../../calculators/season/memory.ts';
+import { memoryOf, sumAt } from '../../calculators/season/memory.ts';
 import { planOf } from '../../calculators/season/plan.ts';
 import { run } from '../../calculators/season/run.ts';
 import { type Grass, type Paddock, type Side, type Start, usualStart } from '../../calculators/season/side.ts';
@@ -82,7 +82,7 @@ describe('the kernel does years of open weather', () => {
     const start = { ...usualStart, greenLbPerAc: 1e5, depletedShare: 0 };
     const outcome = run(sky, still(ground, { fullCoefficient: 0.85, bareCoefficient: 0.85 }), { from: 101, hasRunUp: false, start });
     const period = year - 2011;
-    const of = (field: number): number => numberAt(outcome.memory.sums, period * SUM.width + field);
+    const of = (field: number): number => numberAt(outcome.memory.sums, sumAt(outcome.plan, period, 0, field));
     const check = (what: string, ours: number, printed: string) =>
       failing({
         what,

@@ -1,7 +1,11 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { TRACE } from '../../calculators/season/flat.ts';
+import { type SideDay, seasonDay, stateAtStart } from '../../calculators/season/day.ts';
+import { numberAt, TRACE } from '../../calculators/season/flat.ts';
+import { type HerdState, herdAtStart } from '../../calculators/season/herd.ts';
+import { planOf } from '../../calculators/season/plan.ts';
 import { run, runBySteps } from '../../calculators/season/run.ts';
+import { usualStart } from '../../calculators/season/side.ts';
 import { hayYearsOf } from '../../calculators/season/years.ts';
 import { anySeason, anySide, anyWeather, bothWays } from '../support/seasonDays.ts';
 import { changedWeather, demoWeather, fewPaddocks, manyPaddocks, sideOf, skyWith } from '../support/seasonPlace.ts';
@@ -41,6 +45,24 @@ describe('the season day by day', () => {
     const worst = bothWays(skyWith(aYearAndAHalf), sideOf(rates, options));
     expect(worst.outside).toEqual([]);
     expect(Math.max(worst.waterMm, worst.matterLbPerAc)).toBeLessThan(1e-9);
+  });
+});
+
+describe('the run-up', () => {
+  it('hands over how each paddock stands, and how long it rested, as the readable days do', () => {
+    const side = sideOf(rates, { ...manyPaddocks, paddocks: 5 });
+    // Ends amid the season, so that some paddocks have just been grazed.
+    const sky = skyWith(changedWeather(demoWeather(), { from: 20, to: 220 }));
+    const { trace = new Float64Array() } = run(sky, side, { tracedDays: sky.days }).memory;
+    const plan = planOf(sky, side);
+    const { paddocks: states } = stateAtStart(side, usualStart);
+    const daysWith = (herd: HerdState): readonly SideDay[] => Array.from({ length: sky.days }, (_, day) => seasonDay(states, herd, plan, sky, day));
+    daysWith(herdAtStart());
+    const rested = states.map(({ restDays }) => restDays);
+    const eaten = daysWith(herdAtStart()).flatMap(({ paddocks }) => paddocks.map(({ eatenLbPerAc }) => eatenLbPerAc));
+    expect(Math.min(...rested)).toBeLessThan(side.management.leastRestDays);
+    expect(eaten.some((lb) => lb > 0)).toBe(true);
+    for (const [at, lb] of eaten.entries()) expect(numberAt(trace, at * TRACE.width + TRACE.eaten)).toBeCloseTo(lb, 6);
   });
 });
 

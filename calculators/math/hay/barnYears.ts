@@ -45,7 +45,7 @@ export function barnYears({
   let carried = startTons;
   let lastNeed = 0;
   return needTons.map((needed, year) => {
-    const crop = needThere('barnYears', `crop of year ${year + 1}`, cropTons[year]);
+    const crop = needThere('barnYears', 'crop', cropTons[year]);
     need('barnYears', 'needTons', needed, { atLeast: 0 });
     need('barnYears', 'cropTons', crop, { atLeast: 0 });
     const before = carried + crop;

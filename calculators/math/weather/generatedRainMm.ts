@@ -20,17 +20,20 @@ export function generatedRainMm({
   random,
   startsAfterWet = false,
 }: {
-  readonly months: readonly number[];
+  readonly months: ArrayLike<number>;
   readonly chains: readonly WetDayChain[];
   readonly random: RandomSource;
   readonly startsAfterWet?: boolean;
 }): number[] {
   need('generatedRainMm', 'chains.length', chains.length, { atLeast: 12, atMost: 12 });
   let wasWet = startsAfterWet;
-  return months.map((month) => {
+  const rainMm: number[] = [];
+  for (let day = 0; day < months.length; day += 1) {
+    const month = needThere('generatedRainMm', 'month', months[day]);
     need('generatedRainMm', 'months', month, { atLeast: 1, atMost: 12, whole: true });
-    const chain = needThere('generatedRainMm', `chain of month ${month}`, chains[month - 1]);
+    const chain = needThere('generatedRainMm', 'chain of the month', chains[month - 1]);
     wasWet = random() < (wasWet ? chain.wetAfterWet : chain.wetAfterDry);
-    return wasWet ? gammaDeviate(chain.shape, chain.scaleMm, random) : 0;
-  });
+    rainMm.push(wasWet ? gammaDeviate(chain.shape, chain.scaleMm, random) : 0);
+  }
+  return rainMm;
 }
