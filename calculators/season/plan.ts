@@ -32,11 +32,19 @@ export interface Table {
 }
 function tableBy(of: (whole: number) => number): Table {
   const at = Float64Array.from({ length: 101 }, (_, whole) => of(whole));
-  return { at, step: at.map((value, whole) => (whole < 100 ? of(whole + 1) - value : 0)) };
+  return { at, step: at.map((value, whole) => (at[whole + 1] ?? value) - value) };
 }
-const dry = tableBy((number) => antecedentCurveNumber(number, 'dry'));
-const wet = tableBy((number) => antecedentCurveNumber(number, 'wet'));
-const factor = tableBy((coverPercent) => pastureCoverFactor({ coverPercent, coverKind: 'grass', canopyPercent: 0, canopyHeight: 'short-brush' }));
+type Tables = Pick<Plan, 'dry' | 'wet' | 'factor'>;
+let tables: Tables | undefined;
+/** The same for every plan. Made for the first: the page of the season imports this and makes none before its first change. */
+const tablesOf = (): Tables => {
+  tables ??= {
+    dry: tableBy((number) => antecedentCurveNumber(number, 'dry')),
+    wet: tableBy((number) => antecedentCurveNumber(number, 'wet')),
+    factor: tableBy((coverPercent) => pastureCoverFactor({ coverPercent, coverKind: 'grass', canopyPercent: 0, canopyHeight: 'short-brush' })),
+  };
+  return tables;
+};
 
 function groundOf(paddock: Paddock): readonly (readonly [field: number, value: number])[] {
   const { availableMm, topAvailableMm, evaporableMm, readilyEvaporableMm, poorBelowPercent, goodAbovePercent } = paddock;
@@ -110,17 +118,7 @@ export function planOf(sky: Sky, side: Side): Plan {
     demandLb[day] = numberAt(demandOn, date);
     flags[day] = wholeAt(flagsOn, date);
   }
-  return {
-    side,
-    paddocks: paddocks.length,
-    grounds: groundsOf(paddocks),
-    demandLb,
-    hasStock: demandOn.some((lb) => lb > 0),
-    flags,
-    dry,
-    wet,
-    factor,
-  };
+  return { side, paddocks: paddocks.length, grounds: groundsOf(paddocks), demandLb, hasStock: demandOn.some((lb) => lb > 0), flags, ...tablesOf() };
 }
 
 /** The same plan with all paddocks at another growth rate: a rate is fitted by running a plan some twenty times, and its days stay as they are. */
