@@ -1,4 +1,3 @@
-import { bisectLeft } from 'd3-array';
 import { type Box, linesAt, linesWithin, meet, sizes, textPx, type Word } from './words.ts';
 
 export type Point = readonly [x: number, y: number];
@@ -17,11 +16,12 @@ export interface Curve {
   readonly heights: readonly (number | undefined)[];
 }
 export function curveOf(points: readonly Point[], widthPx: number): Curve {
-  const xs = points.map(([x]) => x);
-  return {
-    points,
-    heights: Array.from({ length: Math.ceil(widthPx / every) + 1 }, (_, index) => heightAt(points, index * every, bisectLeft(xs, index * every))),
+  let after = 0;
+  const heightOf = (x: number): number | undefined => {
+    for (let point = points[after]; point && point[0] < x; point = points[after]) after += 1;
+    return heightAt(points, x, after);
   };
+  return { points, heights: Array.from({ length: Math.ceil(widthPx / every) + 1 }, (_, index) => heightOf(index * every)) };
 }
 /** How much of a curve runs through a box. */
 function runsThrough({ heights }: Curve, box: Box): number {
