@@ -11,8 +11,9 @@ import { dist } from '../site/builtSite.ts';
 
 const slowedTimes = 4;
 const mostRiseMB = 200;
+// No side is the form's example: that is known from the build, and no worker is asked for it.
 const cases = [
-  { name: '30 years, 4 paddocks beside 12', query: '?paddocks=4&that.paddocks=12&that.stay=4&v=1', values: {} },
+  { name: '30 years, 5 paddocks beside 12', query: '?paddocks=5&that.paddocks=12&that.stay=4&v=1', values: {} },
   { name: '60 years (the most that the form makes up), 60 paddocks and a meadow', query: '?run=60&paddocks=60&that.paddocks=59&v=1', values: {} },
   { name: '1,000 years, 11 paddocks and a meadow', query: '?paddocks=11&that.paddocks=11&that.stay=4&v=1', values: { runYears: 1000 } },
 ] as const;
