@@ -100,7 +100,7 @@ test('while a newer copy is on its way the earlier one opens, and the promise ho
 });
 
 /** The two ways in which a browser says it. */
-const savingData: Readonly<Record<string, (page: Page) => Promise<void>>> = {
+const savingData: Readonly<Record<string, (page: Page) => Promise<unknown>>> = {
   'of its connection': (page) => page.addInitScript(() => Object.defineProperty(navigator, 'connection', { value: { saveData: true } })),
   // Chromium has it behind a switch yet.
   'as a media feature': (page) =>
