@@ -14,7 +14,11 @@ const inUnit = (value: number, unit: UnitName, system: UnitSystem): string => {
   return shown === unit ? quantityText(value, unit) : roundedText(convert(value, unit, shown), shown);
 };
 /** An input takes an offer in the offer's own unit; a test looks at each. */
-function amountFit(input: NumberInput, { amount: given, typed }: { readonly amount: number; readonly typed?: string | undefined }, system: UnitSystem): Fit {
+function amountFit(
+  input: NumberInput,
+  { amount: given, typed }: { readonly amount: number; readonly typed?: string | undefined },
+  system: UnitSystem,
+): Fit {
   const value = input.whole === true ? Math.round(given) : given;
   if (value >= input.min && value <= input.max) return { text: asTyped(input, typed, value) ?? inUnit(value, input.unit, system) };
   const told = `${Number(value.toPrecision(4))} ${units[input.unit].print}`.trim();
