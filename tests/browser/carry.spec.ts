@@ -56,6 +56,36 @@ test('a step back takes a field, a line, a filled group and a side, one at a tim
   await expect(stamp(page)).toHaveText('Example, not your numbers');
 });
 
+test('what is done one after the other on a device that is busy stays steps of their own', async ({ page }) => {
+  // Timers wait there until there is room: here for as long as all of it takes.
+  await page.addInitScript(() => {
+    const later = window.setTimeout.bind(window);
+    Object.assign(window, { setTimeout: (act: () => void, ms = 0) => later(act, ms === 0 && 'slow' in window ? 5000 : ms) });
+  });
+  await openForm(page, 'days-of-grass');
+  await live(page);
+  await page.evaluate(() => Object.assign(window, { slow: true }));
+  const first = await field(page, 'days-of-grass-areaAc').inputValue();
+  for (const [id, text] of [
+    ['days-of-grass-areaAc', '60'],
+    ['days-of-grass-heightIn', '8'],
+    ['days-of-grass-areaAc', '70'],
+  ] as const) {
+    await field(page, id).fill(text);
+    await field(page, id).blur();
+  }
+  await page.evaluate(() => Reflect.deleteProperty(window, 'slow'));
+  await expect(undo(page)).toBeEnabled();
+  await undo(page).click();
+  await expect(field(page, 'days-of-grass-areaAc')).toHaveValue('60');
+  await expect(field(page, 'days-of-grass-heightIn')).toHaveValue('8');
+  await undo(page).click();
+  await expect(field(page, 'days-of-grass-heightIn')).not.toHaveValue('8');
+  await undo(page).click();
+  await expect(field(page, 'days-of-grass-areaAc')).toHaveValue(first);
+  await expect(undo(page)).toBeDisabled();
+});
+
 test('the key takes a step back outside text fields and leaves the browser’s own undo inside them', async ({ page }) => {
   await openForm(page, 'rain-on-ground');
   await live(page);

@@ -45,6 +45,27 @@ async function photoWithPosition(page: Page): Promise<Buffer> {
 }
 const tellsPosition = (bytes: Buffer): boolean => /Exif|FIELDPOSITION|38\.1234567/.test(bytes.toString('latin1'));
 
+test('on a device that is full the photos tell what room they take, and go at a word', async ({ page }) => {
+  await begun(page);
+  const buffer = await photoWithPosition(page);
+  await page.getByLabel('Add photos').setInputFiles(['one.jpg', 'two.jpg'].map((name) => ({ name, mimeType: 'image/jpeg', buffer })));
+  await expect(page.locator('.visit-photos img')).toHaveCount(2);
+  await expect.poll(async () => JSON.stringify(await visits(page, 'visits'))).toContain('"photos":[');
+  await page.goto('/place/#/files');
+  await page.locator('summary', { hasText: 'Photos and the room they take' }).click();
+  const list = page.locator('.group .kept-places li');
+  await expect(list).toHaveCount(1);
+  await expect(list).toContainText(/2 photos, [\d.]+ [kM]B/);
+  await button(page, /^Take them away/).click();
+  expect(await visits(page, 'photos')).toHaveLength(2);
+  await button(page, 'Keep them').click();
+  await button(page, /^Take them away/).click();
+  await button(page, 'Take 2 photos away').click();
+  await expect(page.getByText('No visit of Two Bench place has photos.')).toBeVisible();
+  expect(await visits(page, 'photos')).toHaveLength(0);
+  expect(JSON.stringify(await visits(page, 'visits'))).not.toContain('"photos"');
+});
+
 test('a photo keeps nothing of where it was taken: not where it is stored, not in the file, not on paper', async ({ page, browser }) => {
   await begun(page);
   const photo = await photoWithPosition(page);

@@ -70,15 +70,25 @@ export function startCarrying({ box, id, calculator, page, at, reach, start }: P
     keeping = keeping.then(() => keepRecent(recent)).catch(console.info);
     return keeping;
   };
+  let due: number | undefined;
+  /** What was finished before this becomes a step of its own. */
+  const settle = (): void => {
+    if (due === undefined) return;
+    clearTimeout(due);
+    due = undefined;
+    const change = reach.now();
+    if (!steps.take(stood(change))) return;
+    tell();
+    void keepNow(change);
+  };
   /** Something may be finished: looked at once the form has drawn it. */
-  const look = (): void =>
-    void setTimeout(() => {
-      const change = reach.now();
-      if (!steps.take(stood(change))) return;
-      tell();
-      void keepNow(change);
-    });
+  const look = (): void => {
+    clearTimeout(due);
+    due = window.setTimeout(settle);
+  };
   for (const kind of ['change', 'click', 'focusout']) box.addEventListener(kind, look);
+  // On a busy device the next touch comes before the look at the last one: two steps would be one.
+  for (const kind of ['input', 'change', 'click']) box.addEventListener(kind, settle, true);
 
   const undo = (): string => {
     const now = stood(reach.now());

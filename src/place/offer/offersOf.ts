@@ -1,6 +1,6 @@
 import type { Pasture } from '../model/pasture.ts';
 import type { Place } from '../model/place.ts';
-import type { OfferMap, OfferPart, Offers, RecordOffers, Standing } from './offered.ts';
+import { type OfferMap, type OfferPart, type Offers, offerMap, type RecordOffers, type Standing } from './offered.ts';
 
 /** What was chosen on the page. */
 export interface Chosen extends Partial<Pick<Standing, 'record' | 'earlier'>> {
@@ -28,10 +28,10 @@ export function offersOf(parts: readonly OfferPart[], place: Place, todayDay: nu
   const told = parts.map((part) => part({ place, todayDay, pastures, isChosen: chosen.length > 0, pasture, water, record, earlier }));
   return {
     // What the record says goes before what the place says in general.
-    single: new Map([
-      ...told.flatMap(({ single = [] }) => [...single]),
-      ...(record ? recordSingle(record, chosen.length === 1 ? pasture : undefined) : []),
-    ]),
+    single: offerMap(
+      ...told.map(({ single = [] }) => [...single]),
+      record ? [...recordSingle(record, chosen.length === 1 ? pasture : undefined)] : [],
+    ),
     tables: Object.assign({}, ...told.map(({ tables }) => tables)),
     besides: told.flatMap(({ besides = [] }) => besides),
   };

@@ -18,7 +18,7 @@ export function Bars(view: View) {
       {words !== undefined && (
         <div class="place-bar" role="alert">
           <p>
-            <b>{words}</b>
+            <b>{words}</b> {state.is === 'full' && <a href="#/files">What photos take</a>}
           </p>
           {place && <SaveButton view={view} place={place} />}
           {state.is === 'memory' && state.why === 'damaged' && <Damaged {...view} />}

@@ -10,14 +10,16 @@ import type { Place } from '../model/place.ts';
 import { type Room, roomOf } from '../store/storageState.ts';
 import { download } from './download.ts';
 import { lazily } from './lazily.tsx';
+import { Fold } from './Part.tsx';
 import type { PreviewProps } from './Preview.tsx';
+import { sizeWords } from './sizeWords.ts';
 import { today } from './today.ts';
-import type { View } from './view.ts';
+import type { PlaceView, View } from './view.ts';
 
+const PhotoRoom = lazily<PlaceView>(async () => (await import('./PhotoRoom.tsx')).PhotoRoom);
 // What reads and writes files knows every schema: it comes with the first file.
 const Preview = lazily<PreviewProps>(async () => (await import('./Preview.tsx')).Preview);
 const mostBytes = 100 * 1024 * 1024;
-const sizeWords = (bytes: number): string => (bytes < 1e6 ? `${Math.max(1, Math.round(bytes / 1000))} kB` : `${(bytes / 1e6).toFixed(1)} MB`);
 
 function SaveFile(view: View) {
   const { session } = view;
@@ -171,6 +173,7 @@ function WhereItLies({ session }: View) {
 }
 
 export function Files(view: View) {
+  const { place } = view.session;
   return (
     <>
       <h3>Save it</h3>
@@ -180,6 +183,11 @@ export function Files(view: View) {
       <SetAside {...view} />
       <h3>Where it lies</h3>
       <WhereItLies {...view} />
+      {place && (
+        <Fold title="Photos and the room they take" says={place.name} isPrinting={false}>
+          {() => <PhotoRoom {...view} place={place} />}
+        </Fold>
+      )}
     </>
   );
 }
