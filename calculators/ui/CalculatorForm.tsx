@@ -51,11 +51,10 @@ export function CalculatorForm(props: CalculatorFormProps) {
   const [notices, setNotices] = useState<readonly string[]>([]);
   const { tables, two, tools, withAll } = useParts(parts, inputs);
   const tellMissing = () => setNotices([noComparing]);
-  // What only works with a script is switched on after the first render, which must equal the built page attribute by attribute.
+  // What only works with a script is switched on after the first render, which must equal the built page attribute by attribute; a moment behind it, with what
+  // the form is opened with, and before anybody is told that it is live.
   const [isLive, setLive] = useState(false);
   useLayoutEffect(() => {
-    // In a moment of its own, but before anybody is told that the form is live.
-    setTimeout(() => setLive(true));
     const take = (opening: Opening) => {
       const put = () => {
         act.open(opening);
@@ -70,8 +69,11 @@ export function CalculatorForm(props: CalculatorFormProps) {
       now: () => ({ ...newest.current, link: toLink(calculator, newest.current.form) }),
       bringParts: () => withAll(() => undefined),
     });
-    const opening = open?.();
-    if (opening) take(opening);
+    setTimeout(() => {
+      setLive(true);
+      const opening = open?.();
+      if (opening) take(opening);
+    });
   }, []);
   const thatTexts = useSame(useMemo(() => otherTexts(calculator, form), [form]));
   const mine = useRan(calculator, form.this, system) ?? nothing;

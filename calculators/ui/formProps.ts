@@ -35,7 +35,7 @@ export interface CalculatorFormProps {
   readonly id: string;
   /** What the first render draws: the default, with answers that may have been worked out ahead. */
   readonly begun?: Texts;
-  /** Applied before the first paint. The first render is always the default, for it must equal the built page. */
+  /** Applied a moment behind the first render, which is always the default, for it must equal the built page. */
   readonly open?: () => Opening | null;
   readonly onChange?: (change: Change) => void;
   /** Tells what the picture shows, sooner after a key than `onChange`. */

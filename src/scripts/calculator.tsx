@@ -236,8 +236,11 @@ async function start(box: HTMLElement, calculator: Calculator, { parts, later, r
     if (missed.told) following.show(missed.told);
     if (missed.change) following.follow(missed.change);
   };
-  if (later) await startFollowing(later);
-  else if (boxes) waiting = waitForLater(boxes);
+  if (later) {
+    // Once it is opened: nothing is drawn that would not stay.
+    await breath();
+    await startFollowing(later);
+  } else if (boxes) waiting = waitForLater(boxes);
   at?.draw(root, id, () => reach);
   // The form's own first changes come from opening it; what follows comes from a person.
   return new Promise((done) =>
