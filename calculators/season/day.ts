@@ -51,6 +51,7 @@ export interface PaddockDay {
   cutLbPerAc: number;
   eatenLbPerAc: number;
   trampledLbPerAc: number;
+  hayWasteLbPerAc: number;
   isStubbleBroken: boolean;
 }
 
@@ -206,13 +207,20 @@ export function seasonDay(states: readonly PaddockState[], herd: HerdState, plan
   const { grass, management: rule } = side;
   const today = skyDay(sky, day);
   const flags = wholeAt(plan.flags, day);
-  const demandLb = numberAt(plan.demandLb, day);
+  const fullDemandLb = numberAt(plan.demandLb, day);
   const grazed = herdMorning(
     herd,
     states.map((state) => ({ standingLbPerAc: standing(state), restDays: state.restDays })),
     side,
-    { monthDay: wholeAt(sky.monthDay, day), isTurnOut: (flags & FLAG.turnOut) !== 0, isInSeason: (flags & FLAG.inSeason) !== 0, demandLb },
+    {
+      monthDay: wholeAt(sky.monthDay, day),
+      isTurnOut: (flags & FLAG.turnOut) !== 0,
+      isInSeason: (flags & FLAG.inSeason) !== 0,
+      isSaleDay: (flags & FLAG.sell) !== 0,
+      fullDemandLb,
+    },
   );
+  const demandLb = fullDemandLb * herd.keptShare;
   let madeLb = 0;
   const paddocks = states.map((state, index): PaddockDay => {
     const ground = needThere('seasonDay', `paddock ${index}`, side.paddocks[index]);
@@ -221,11 +229,16 @@ export function seasonDay(states: readonly PaddockState[], herd: HerdState, plan
     const cutLbPerAc = ground.isMeadow && flags & FLAG.cut ? cutDay(state, rule) : 0;
     madeLb += cutLbPerAc * rule.hayKeptShare * ground.areaAc;
     state.restDays += 1;
-    return { ...water, ...grown, cutLbPerAc, eatenLbPerAc: 0, trampledLbPerAc: 0, isStubbleBroken: false };
+    return { ...water, ...grown, cutLbPerAc, eatenLbPerAc: 0, trampledLbPerAc: 0, hayWasteLbPerAc: 0, isStubbleBroken: false };
   });
   const at = <Each>(list: readonly Each[], index: number): Each => needThere('seasonDay', `paddock ${index}`, list[index]);
   const eatenLb = grazed === undefined ? 0 : grazeDay(at(states, grazed), at(side.paddocks, grazed), rule, at(paddocks, grazed), demandLb);
   const fedLb = Math.max(0, demandLb - eatenLb);
   const fromBarnLb = fedLb / (1 - rule.feedingLossShare);
+  if (rule.feedPaddock !== undefined) {
+    const waste = (fromBarnLb - fedLb) / at(side.paddocks, rule.feedPaddock).areaAc;
+    at(states, rule.feedPaddock).litterLbPerAc += waste;
+    at(paddocks, rule.feedPaddock).hayWasteLbPerAc = waste;
+  }
   return { paddocks, grazed, demandLb, eatenLb, fedLb, fromBarnLb, madeLb };
 }

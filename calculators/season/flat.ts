@@ -41,7 +41,7 @@ export const GROUND = {
 } as const;
 
 /** Where the herd is, and what was decided for the season. */
-export const HERD = { paddock: 0, daysIn: 1, isPulled: 2, width: 3 } as const;
+export const HERD = { paddock: 0, daysIn: 1, isPulled: 2, keptShare: 3, width: 4 } as const;
 
 /** Sums of a paddock over one hay year. */
 export const SUM = {
@@ -102,7 +102,7 @@ export const TRACE = {
 } as const;
 
 /** Bits of a day: what the calendar of a management says of it. */
-export const FLAG = { inSeason: 1, turnOut: 2, cut: 4 } as const;
+export const FLAG = { inSeason: 1, turnOut: 2, cut: 4, sell: 8 } as const;
 
 function missing(index: number): never {
   throw new RangeError(`the season has no number at ${index}`);

@@ -8,8 +8,10 @@ export interface HerdState {
   paddock: number | undefined;
   daysIn: number;
   isPulled: boolean;
+  /** Share of the stock that was not sold. */
+  keptShare: number;
 }
-export const herdAtStart = (): HerdState => ({ paddock: undefined, daysIn: 0, isPulled: false });
+export const herdAtStart = (): HerdState => ({ paddock: undefined, daysIn: 0, isPulled: false, keptShare: 1 });
 
 /** What the herd finds in a paddock in the morning. */
 export interface Stand {
@@ -20,8 +22,9 @@ export interface HerdDay {
   readonly monthDay: MonthDay;
   readonly isTurnOut: boolean;
   readonly isInSeason: boolean;
-  /** What all stock would eat today, pounds. */
-  readonly demandLb: number;
+  readonly isSaleDay: boolean;
+  /** What all stock would eat today if none were sold, pounds. */
+  readonly fullDemandLb: number;
 }
 
 /** Whether stock may graze there today: a meadow only after its hay. */
@@ -66,12 +69,14 @@ function tallestOpen(stands: readonly Stand[], { paddocks, management }: Side, m
 
 const isBelow = (days: number, least: number): boolean => least > 0 && days < least;
 
-/** Changes what was decided for the season: turn-out begins anew, a pull waits for its condition. */
+/** Changes what was decided for the season: turn-out begins anew, a sale and a pull wait for their conditions. */
 function decideSeason(herd: HerdState, stands: readonly Stand[], side: Side, day: HerdDay): void {
-  const { pullBelowDays } = side.management;
+  const { sale, pullBelowDays } = side.management;
   if (day.isTurnOut) Object.assign(herd, herdAtStart());
-  if (day.isInSeason && !herd.isPulled && day.demandLb > 0 && isBelow(daysAhead(stands, side, day.monthDay, day.demandLb), pullBelowDays))
-    herd.isPulled = true;
+  const ahead = (demandLb: number): number => daysAhead(stands, side, day.monthDay, demandLb);
+  if (sale && day.isSaleDay && day.fullDemandLb > 0 && ahead(day.fullDemandLb * herd.keptShare) < sale.belowDays) herd.keptShare = 1 - sale.share;
+  const demandLb = day.fullDemandLb * herd.keptShare;
+  if (day.isInSeason && !herd.isPulled && demandLb > 0 && isBelow(ahead(demandLb), pullBelowDays)) herd.isPulled = true;
 }
 
 function staysIn(herd: HerdState, here: Stand, { mostDaysIn, stubbleLbPerAc }: Management): boolean {
@@ -79,12 +84,12 @@ function staysIn(herd: HerdState, here: Stand, { mostDaysIn, stubbleLbPerAc }: M
 }
 
 /**
- * The herd's morning on last evening's stand: begin the season, pull, stay or move. Gives the paddock grazed today; nothing: hay today.
+ * The herd's morning on last evening's stand: begin the season, sell, pull, stay or move. Gives the paddock grazed today; nothing: hay today.
  */
 export function herdMorning(herd: HerdState, stands: readonly Stand[], side: Side, day: HerdDay): number | undefined {
   const { management, paddocks } = side;
   decideSeason(herd, stands, side, day);
-  if (!day.isInSeason || herd.isPulled || day.demandLb <= 0) {
+  if (!day.isInSeason || herd.isPulled || day.fullDemandLb * herd.keptShare <= 0) {
     herd.paddock = undefined;
     return undefined;
   }

@@ -1,4 +1,4 @@
-import { FLAG, GROUND, numberAt, rowAt, STATE, SUM, TRACE, wholeAt, YEAR } from './flat.ts';
+import { add, FLAG, GROUND, HERD, numberAt, rowAt, STATE, SUM, TRACE, wholeAt, YEAR } from './flat.ts';
 import type { Memory } from './memory.ts';
 import type { Plan } from './plan.ts';
 
@@ -16,6 +16,7 @@ const {
   fromBarnInSeason: fromBarnInSeasonYear,
   days: daysYear,
 } = YEAR;
+const { keptShare: keptShareHerd } = HERD;
 const { inSeason: inSeasonFlag } = FLAG;
 
 /** Grazing where the herd is, hay for what it did not get, and the sums of the side. */
@@ -25,7 +26,7 @@ export function kernelEvening(plan: Plan, memory: Memory, day: number, year: Flo
   const { rows, trace } = memory;
   const traced = (day - memory.tracedFrom) * paddocks * widthTrace;
   const isTraced = trace !== undefined && traced >= 0 && traced < trace.length;
-  const demand = numberAt(plan.demandLb, day);
+  const demand = numberAt(plan.demandLb, day) * numberAt(memory.herd, keptShareHerd);
   let eatenLb = 0;
   if (grazed >= 0) {
     const row = rowAt(rows, grazed);
@@ -60,6 +61,10 @@ export function kernelEvening(plan: Plan, memory: Memory, day: number, year: Flo
   if (demand > 0) {
     const fed = demand > eatenLb ? demand - eatenLb : 0;
     const fromBarn = fed / (1 - rule.feedingLossShare);
+    if (rule.feedPaddock !== undefined) {
+      const row = rowAt(rows, rule.feedPaddock);
+      add(row, litterState, (fromBarn - fed) / numberAt(row, areaGround));
+    }
     year[demandYear] = numberAt(year, demandYear) + demand;
     year[fedYear] = numberAt(year, fedYear) + fed;
     year[fromBarnYear] = numberAt(year, fromBarnYear) + fromBarn;

@@ -7,9 +7,9 @@ import { isWithin } from './weather.ts';
 // Constants of this module are folded into the code when it is compiled; those of another are looked up each time.
 const { green: greenState, dead: deadState, lastGrazed: lastGrazedState } = STATE;
 const { area: areaGround, isMeadow: isMeadowGround, grazedFrom: grazedFromGround } = GROUND;
-const { paddock: paddockHerd, daysIn: daysInHerd, isPulled: isPulledHerd } = HERD;
+const { paddock: paddockHerd, daysIn: daysInHerd, isPulled: isPulledHerd, keptShare: keptShareHerd } = HERD;
 const { moves: movesYear, pulledOn: pulledOnYear } = YEAR;
-const { inSeason: inSeasonFlag, turnOut: turnOutFlag } = FLAG;
+const { inSeason: inSeasonFlag, turnOut: turnOutFlag, sell: sellFlag } = FLAG;
 
 /** `isOpen` of the readable herd. */
 function isOpenAt(row: Float64Array, monthDay: number, pull: number): boolean {
@@ -20,12 +20,12 @@ function isOpenAt(row: Float64Array, monthDay: number, pull: number): boolean {
 const standingIn = (row: Float64Array): number => numberAt(row, greenState) + numberAt(row, deadState);
 
 /** Whether the feed ahead lasts less than so many days. Only whole numbers and arrays cross between these functions: a fraction would be made an object. */
-function isShortOfFeed(plan: Plan, { rows }: Memory, day: number, monthDay: number): boolean {
+function isShortOfFeed(plan: Plan, { rows, herd }: Memory, day: number, monthDay: number, belowDays: number): boolean {
   const { paddocks } = plan;
-  const { stubbleLbPerAc, usableShare, pull, pullBelowDays } = plan.side.management;
-  const demandLb = numberAt(plan.demandLb, day);
+  const { stubbleLbPerAc, usableShare, pull } = plan.side.management;
+  const demandLb = numberAt(plan.demandLb, day) * numberAt(herd, keptShareHerd);
   // More feed than this is enough whatever the last bits say, and the other paddocks need no look; near it, the readable herd's own comparison decides.
-  const amplyLb = (1.001 * pullBelowDays * demandLb) / usableShare;
+  const amplyLb = (1.001 * belowDays * demandLb) / usableShare;
   let feedLb = 0;
   for (let paddock = 0; paddock < paddocks; paddock += 1) {
     const row = rowAt(rows, paddock);
@@ -34,7 +34,7 @@ function isShortOfFeed(plan: Plan, { rows }: Memory, day: number, monthDay: numb
     feedLb += above * numberAt(row, areaGround);
     if (feedLb > amplyLb) return false;
   }
-  return (usableShare * feedLb) / demandLb < pullBelowDays;
+  return (usableShare * feedLb) / demandLb < belowDays;
 }
 
 function readyAt(plan: Plan, rows: readonly Float64Array[], day: number, monthDay: number, here: number): number {
@@ -101,15 +101,26 @@ function goesTo(plan: Plan, memory: Memory, day: number, monthDay: number, here:
 /** `herdMorning` over flat arrays. Gives the paddock grazed today, or `nowhere`; `year` holds the sums of the day's period. */
 export function kernelHerd(plan: Plan, sky: Sky, memory: Memory, day: number, year: Float64Array): number {
   const { herd } = memory;
+  const { pullBelowDays, sale } = plan.side.management;
   const flag = wholeAt(plan.flags, day);
   const monthDay = wholeAt(sky.monthDay, day);
   if (flag & turnOutFlag) {
     herd[paddockHerd] = nowhere;
     herd[daysInHerd] = 0;
     herd[isPulledHerd] = 0;
+    herd[keptShareHerd] = 1;
   }
-  const isGrazing = (flag & inSeasonFlag) !== 0 && numberAt(herd, isPulledHerd) === 0 && numberAt(plan.demandLb, day) > 0;
-  if (isGrazing && plan.side.management.pullBelowDays > 0 && isShortOfFeed(plan, memory, day, monthDay)) {
+  // Most days of winter end here, and all days of a growth rate's fit.
+  if ((flag & (inSeasonFlag | sellFlag)) === 0) {
+    herd[paddockHerd] = nowhere;
+    return nowhere;
+  }
+  const isWanting = numberAt(plan.demandLb, day) > 0;
+  if (flag & sellFlag && sale !== undefined && isWanting) {
+    if (isShortOfFeed(plan, memory, day, monthDay, sale.belowDays)) herd[keptShareHerd] = 1 - sale.share;
+  }
+  const isGrazing = (flag & inSeasonFlag) !== 0 && numberAt(herd, isPulledHerd) === 0 && isWanting && numberAt(herd, keptShareHerd) > 0;
+  if (isGrazing && pullBelowDays > 0 && isShortOfFeed(plan, memory, day, monthDay, pullBelowDays)) {
     herd[isPulledHerd] = 1;
     year[pulledOnYear] = monthDay;
     herd[paddockHerd] = nowhere;

@@ -93,11 +93,11 @@ const eatenLb = (stock: readonly StockRow[], day: MonthDay): number =>
     0,
   );
 
-function flagsOf({ turnOut, pull, cutOn }: Side['management'], day: MonthDay): number {
+function flagsOf({ turnOut, pull, cutOn, sale }: Side['management'], day: MonthDay): number {
   const inSeason = isWithin(day, turnOut, pull) ? FLAG.inSeason : 0;
   const turnsOut = day === turnOut ? FLAG.turnOut : 0;
   const cuts = cutOn.includes(day) ? FLAG.cut : 0;
-  return inSeason | turnsOut | cuts;
+  return inSeason | turnsOut | cuts | (day === sale?.on ? FLAG.sell : 0);
 }
 
 export function planOf(sky: Sky, side: Side): Plan {
@@ -106,6 +106,8 @@ export function planOf(sky: Sky, side: Side): Plan {
   need('planOf', 'feedingLossShare', management.feedingLossShare, { atLeast: 0, below: 1 });
   need('planOf', 'cutWorthLbPerAc', management.cutWorthLbPerAc, { atLeast: management.cutLeavesLbPerAc });
   need('planOf', 'stubbleLbPerAc', management.stubbleLbPerAc, { atLeast: 0 });
+  if (management.feedPaddock !== undefined)
+    need('planOf', 'feedPaddock', management.feedPaddock, { atLeast: 0, below: paddocks.length, whole: true });
   // A hay year must begin in every year.
   if (management.turnOut === 229) throw new RangeError('planOf needs turnOut on a day that every year has, got 29 February');
   // The same day of any year asks for the same. Plain loops: what makes an array out of another by a function takes twenty times as long.

@@ -29,7 +29,7 @@ export interface Paddock {
 
 export type Grass = typeof grassDefaults & {
   readonly abstractionRatio: AbstractionRatio;
-  /** Ground cover that the runoff equation sees; left out, each side's own of the day. No form asks for it: it shows what runoff alone does with cover. */
+  /** Ground cover that the runoff equation sees; left out, each side's own of the day. */
   readonly fixedCoverPercent?: number;
 };
 
@@ -55,8 +55,12 @@ export type Management = typeof grazingDefaults & {
   readonly whenShort: 'pull' | 'stay';
   /** Off the grass for the season when feed ahead falls below so many days; 0: never. */
   readonly pullBelowDays: number;
+  /** On this date a share of the stock is sold if feed ahead is below so many days; bought back at turn-out. */
+  readonly sale?: { readonly on: MonthDay; readonly belowDays: number; readonly share: number };
   readonly cutOn: readonly MonthDay[];
   readonly feedingLossShare: number;
+  /** Paddock, counted from 0, where hay is fed and its waste stays as litter; left out, it is fed off the pasture. */
+  readonly feedPaddock?: number;
 };
 
 /** One management on its ground. */

@@ -8,7 +8,14 @@ function place(change: Partial<Management> = {}): Side {
   return sideOf({ grazed: 0, meadow: 0 }, { paddocks: 3, grazedAc: 300, management: { stubbleLbPerAc: 600, mostDaysIn: 3, ...change } });
 }
 const stands = (...mass: readonly number[]): Stand[] => mass.map((standingLbPerAc) => ({ standingLbPerAc, restDays: 1000 }));
-const day = (change: Partial<HerdDay> = {}): HerdDay => ({ monthDay: 601, isTurnOut: false, isInSeason: true, demandLb: 1000, ...change });
+const day = (change: Partial<HerdDay> = {}): HerdDay => ({
+  monthDay: 601,
+  isTurnOut: false,
+  isInSeason: true,
+  isSaleDay: false,
+  fullDemandLb: 1000,
+  ...change,
+});
 
 describe('the herd’s morning', () => {
   it('moves to the next paddock in order after its days, and round again', () => {
@@ -40,7 +47,7 @@ describe('the herd’s morning', () => {
   });
   it('is not on grass out of season, nor without stock', () => {
     expect(herdMorning(herdAtStart(), stands(2000, 2000, 2000, 0), place(), day({ isInSeason: false }))).toBe(undefined);
-    expect(herdMorning(herdAtStart(), stands(2000, 2000, 2000, 0), place(), day({ demandLb: 0 }))).toBe(undefined);
+    expect(herdMorning(herdAtStart(), stands(2000, 2000, 2000, 0), place(), day({ fullDemandLb: 0 }))).toBe(undefined);
   });
   it('comes off for the season when feed ahead falls below its days, until turn-out', () => {
     // Half of what stands above 600 lb on 300 acres: 100 lb an acre more are 15 days of 1,000 lb.
@@ -50,6 +57,18 @@ describe('the herd’s morning', () => {
     expect(herdMorning(herd, stands(700, 700, 699, 0), side, day())).toBe(undefined);
     expect([herd.isPulled, herdMorning(herd, stands(3000, 3000, 3000, 0), side, day())]).toEqual([true, undefined]);
     expect(herdMorning(herd, stands(3000, 3000, 3000, 0), side, day({ isTurnOut: true }))).toBe(0);
+  });
+  it('sells a share on its day if feed ahead is below its days, and buys back at turn-out', () => {
+    const side = place({ sale: { on: 715, belowDays: 16, share: 0.25 } });
+    const herd = herdAtStart();
+    herdMorning(herd, stands(720, 700, 700, 0), side, day({ isSaleDay: true }));
+    expect(herd.keptShare).toBe(1);
+    herdMorning(herd, stands(700, 700, 700, 0), side, day());
+    expect(herd.keptShare).toBe(1);
+    herdMorning(herd, stands(700, 700, 700, 0), side, day({ isSaleDay: true }));
+    expect(herd.keptShare).toBe(0.75);
+    herdMorning(herd, stands(700, 700, 700, 0), side, day({ isTurnOut: true }));
+    expect(herd.keptShare).toBe(1);
   });
   it('finds a meadow open only after its hay, up to the pull', () => {
     const [pasture, , , meadow] = place().paddocks;

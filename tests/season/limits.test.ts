@@ -150,5 +150,6 @@ describe('ground and stock at their limits', () => {
     expect(() => run(sky, { ...side, paddocks: [] })).toThrow('needs paddocks');
     expect(() => run(sky, { ...side, management: { ...side.management, turnOut: 229 } })).toThrow('every year has');
     expect(() => run(sky, { ...side, management: { ...side.management, feedingLossShare: 1 } })).toThrow('needs feedingLossShare');
+    expect(() => run(sky, { ...side, management: { ...side.management, feedPaddock: 40 } })).toThrow('needs feedPaddock');
   });
 });

@@ -11,12 +11,14 @@ const stock = [
   { head: 10, weightLb: 1000, intakePercent: 2, from: 420, to: 1101 },
   { head: 5, weightLb: 1000, intakePercent: 4, from: 1015, to: 105 },
 ];
-const { flags, demandLb } = planOf(sky, { ...side, stock, management: { ...side.management, turnOut: 420, pull: 1101, cutOn: [610, 820] } });
+const sale = { on: 715, belowDays: 30, share: 0.2 };
+const { flags, demandLb } = planOf(sky, { ...side, stock, management: { ...side.management, turnOut: 420, pull: 1101, cutOn: [610, 820], sale } });
 
 describe('the calendar of a management, laid on days', () => {
   const daysWith = (bit: number): readonly MonthDay[] => [...sky.monthDay].filter((_, day) => (wholeAt(flags, day) & bit) !== 0);
-  it('says on its very days when stock go out and hay is cut', () => {
+  it('says on its very days when stock go out, are sold, and hay is cut', () => {
     expect(daysWith(FLAG.turnOut)).toEqual([420, 420]);
+    expect(daysWith(FLAG.sell)).toEqual([715, 715]);
     expect(daysWith(FLAG.cut)).toEqual([610, 820, 610, 820]);
     const season = daysWith(FLAG.inSeason);
     // 20 April to 31 October, twice.

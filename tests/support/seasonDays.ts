@@ -45,6 +45,8 @@ const traced = (state: PaddockState, day: PaddockDay): readonly number[] => [
   day.coverShare,
 ];
 const tracedNames = Object.keys(TRACE);
+/** Past this much on an acre, such as the waste of hay for a herd far too large, a number has no digits left for a billionth of a pound. */
+const fineLbPerAc = 100_000;
 const matter = ({ greenLbPerAc, deadLbPerAc, litterLbPerAc }: PaddockState): number => greenLbPerAc + deadLbPerAc + litterLbPerAc;
 
 /** Runs the readable day and the kernel side by side, day by day; `within`: how far apart the two may be. */
@@ -65,8 +67,9 @@ export function bothWays(sky: Sky, side: Side, start: Start = usualStart, within
     const went = result.runoffMm + result.drainageMm + result.evaporationMm + result.transpirationMm + result.driedMm;
     waterMm = Math.max(waterMm, Math.abs(came - went - (now.heldMm - was.heldMm) + (now.depletionMm - was.depletionMm)));
     const hay = result.cutLbPerAc * side.management.hayKeptShare;
-    const gained = result.grownLbPerAc - result.rottedLbPerAc - result.eatenLbPerAc - hay;
-    matterLbPerAc = Math.max(matterLbPerAc, Math.abs(gained - (matter(now) - matter(was))));
+    const gained = result.grownLbPerAc + result.hayWasteLbPerAc - result.rottedLbPerAc - result.eatenLbPerAc - hay;
+    const unaccounted = Math.abs(gained - (matter(now) - matter(was)));
+    matterLbPerAc = Math.max(matterLbPerAc, unaccounted / Math.max(1, matter(now) / fineLbPerAc));
     for (const [key, value] of Object.entries(now)) if (!(Number.isFinite(value) && value >= 0)) outside.push(`${where}: ${key} ${value}`);
     const isPast = now.depletionMm > ground.availableMm || now.topMm > ground.topAvailableMm || now.surfaceMm > ground.evaporableMm;
     if (isPast || now.topMm > now.depletionMm + 1e-9) outside.push(`${where}: more water missing than there can be`);
@@ -144,12 +147,15 @@ const anyOptions = fc
       greenPreference: between(0.5, 6),
       feedingLossShare: between(0, 0.6),
     }),
+    sale: fc.option(fc.record({ on: fc.constantFrom(101, 715), belowDays: between(0, 90), share: between(0, 1) }), { nil: undefined, freq: 3 }),
+    feedPaddock: fc.constantFrom(undefined, 0),
   })
   .map(
-    ({ poor, better: [fairer, best], fixedCover, grass, ...rest }): PlaceOptions => ({
+    ({ poor, better: [fairer, best], fixedCover, sale, feedPaddock, grass, management, ...rest }): PlaceOptions => ({
       ...rest,
       numbers: { poor, fair: poor - fairer, good: poor - fairer - best },
       grass: { ...grass, ...(fixedCover === undefined ? {} : { fixedCoverPercent: fixedCover }) },
+      management: { ...management, ...(sale ? { sale } : {}), ...(feedPaddock === undefined ? {} : { feedPaddock }) },
     }),
   );
 const anyRates = fc.record<Rates>({ grazed: between(0, 0.2), meadow: between(0, 0.2) });
