@@ -6,20 +6,22 @@ import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { expect, test } from '@playwright/test';
 import { unzipSync } from 'fflate';
+import { dist } from '../site/builtSite.ts';
 import { type Driven, DrivenChromium } from './driven.ts';
 import { DrivenFirefox } from './firefox.ts';
-import { folder, folderAddress, opensWhole, pages } from './folderHere.ts';
+import { folderAddress, opensWhole, pages } from './folderHere.ts';
 
-/** The zip, extracted under a name that people give folders. */
-function extracted(): string {
-  const to = join(mkdtempSync(join(tmpdir(), 'folder-')), 'Höfe #1, 100 % dürr');
-  for (const [name, content] of Object.entries(unzipSync(readFileSync(`${folder}.zip`)))) {
+/** A folder of this test's own, with the zip extracted in it under a name that people give folders. */
+function extracted(): { readonly scratch: string; readonly path: string } {
+  const zip = unzipSync(readFileSync(join(dist, 'portable.zip')));
+  const scratch = mkdtempSync(join(tmpdir(), 'folder-'));
+  const to = join(scratch, 'Höfe #1, 100 % dürr');
+  for (const [name, content] of Object.entries(zip)) {
     mkdirSync(dirname(join(to, name)), { recursive: true });
     writeFileSync(join(to, name), content);
   }
-  return join(to, 'holdwater');
+  return { scratch, path: join(to, 'holdwater') };
 }
-const remove = (path: string): void => rmSync(join(path, '../..'), { recursive: true, force: true });
 
 /** What people do there, in the order in which they come to it. `sharesStore`: does this browser keep one store for all pages of a disk? */
 async function coreWalk(driven: Driven, at: string, sharesStore: boolean): Promise<void> {
@@ -191,10 +193,15 @@ async function officeWalk(driven: Driven, at: string, path: string): Promise<voi
 
 test.describe('from a zip that somebody extracted', () => {
   let path = '';
+  let scratch: string | undefined;
   test.beforeEach(() => {
-    path = extracted();
+    ({ scratch, path } = extracted());
   });
-  test.afterEach(() => remove(path));
+  // Only what was made: where the zip is missing there is nothing to remove.
+  test.afterEach(() => {
+    if (scratch !== undefined) rmSync(scratch, { recursive: true });
+    scratch = undefined;
+  });
 
   test('Chromium: search, a calculator, the season in slices, the place, a visit', async ({ page }) => {
     const driven = await DrivenChromium.on(page);
