@@ -66,12 +66,16 @@ export function Pictures({
   const box = useRef<HTMLDivElement>(null);
   const [widthPx, setWidth] = useState(boxPx);
   const [isTakingOver, setTakingOver] = useState(true);
+  const isDrawn = useRef(false);
   const { outcome, other, system, titles, differing } = told;
   // Each picture of other answers than were built is drawn in a moment of its own.
   const waits = isTakingOver && !isBuilt && boxPx !== undefined && places[0] > 0;
   const shown = outcome && !waits ? picturesOf(calculator, outcome.values).slice(...places) : [];
   // What cannot stay is drawn once the page has taken over the rest, in a moment of its own.
-  const stays = isBuilt && (isTakingOver || (widthPx !== undefined && shown.every((picture) => staysAsBuilt(picture, widthPx))));
+  const stays =
+    isBuilt && !isDrawn.current && (isTakingOver || (widthPx !== undefined && shown.every((picture) => staysAsBuilt(picture, widthPx))));
+  // What was built is gone then, whatever width the box has later.
+  if (!stays) isDrawn.current = true;
   useEffect(() => {
     setTakingOver(false);
     if (!box.current) return undefined;

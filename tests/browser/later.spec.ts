@@ -219,10 +219,21 @@ for (const widthPx of [320, 500, 1280])
     expect(drawnPx).toBe(boxPx);
   });
 
-test('a phone that is turned has its picture drawn for the new width', async ({ page }) => {
+test('a phone that is turned, and turned back, has its picture drawn for each width', async ({ page }) => {
+  const wrong: string[] = [];
+  page.on('pageerror', ({ message }) => wrong.push(message));
   await openMarked(page, 390);
-  await page.setViewportSize({ width: 844, height: 390 });
-  await expect.poll(async () => (await standing(page)).isBuilt).toBe(false);
-  const { drawnPx, boxPx } = await standing(page);
-  expect(drawnPx).toBe(boxPx);
+  for (const [width, height] of [
+    [844, 390],
+    [390, 844],
+  ] as const) {
+    await page.setViewportSize({ width, height });
+    await expect
+      .poll(async () => {
+        const { isBuilt, drawnPx, boxPx } = await standing(page);
+        return !isBuilt && drawnPx === boxPx;
+      })
+      .toBe(true);
+  }
+  expect(wrong).toEqual([]);
 });
