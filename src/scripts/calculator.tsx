@@ -188,7 +188,7 @@ async function start(box: HTMLElement, calculator: Calculator, { parts, later, r
     following?.follow(change);
     if (ownPage) ownPage.href = `${page}?${change.link}`;
     // Told a little later than it was opened, and still nothing that a person did.
-    if (isOpening || (change.form === opened?.form && change.names === opened.names)) return;
+    if (isOpening || (!isOnes && change.form === opened?.form && change.names === opened.names)) return;
     isOnes = true;
     toAddress(change.link);
     keepWhose(box, change);

@@ -24,8 +24,9 @@ const typeKeys = (page: Page): Promise<Timed> =>
     const wait = (ms: number) => new Promise((done) => setTimeout(done, ms));
     const none = { answerMs: Number.NaN, pictureMs: Number.NaN };
     const stay = document.querySelector<HTMLElement>('.stay');
-    const box = document.querySelector<HTMLElement>('.picture-box');
-    if (!stay || !box) return none;
+    // The box of the built picture gives way to another with the first change.
+    const boxNow = () => document.querySelector<HTMLElement>('.picture-box');
+    if (!stay || !boxNow()) return none;
     type Move = (at: number) => void;
     const put = (field: HTMLInputElement | HTMLSelectElement | HTMLTextAreaElement, value: string) => {
       field.value = value;
@@ -66,10 +67,10 @@ const typeKeys = (page: Page): Promise<Timed> =>
     let chosen: Move | undefined;
     let answering: Move | undefined;
     for (const move of moves) {
-      const [picture, answer] = [box.innerHTML, stay.textContent];
+      const [picture, answer] = [boxNow()?.innerHTML, stay.textContent];
       move(0);
       await wait(600);
-      const [hasDrawn, hasAnswered] = [box.innerHTML !== picture, stay.textContent !== answer];
+      const [hasDrawn, hasAnswered] = [boxNow()?.innerHTML !== picture, stay.textContent !== answer];
       move(1);
       await wait(600);
       if (hasAnswered) answering ??= move;
@@ -82,6 +83,8 @@ const typeKeys = (page: Page): Promise<Timed> =>
     if (!move) return none;
     const [answers, pictures]: [number[], number[]] = [[], []];
     for (let at = 0; at < count; at += 1) {
+      const box = boxNow();
+      if (!box) return none;
       const start = performance.now();
       const drawn = new Promise<number>((done) => {
         const watch = new MutationObserver(() => {

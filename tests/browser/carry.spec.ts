@@ -54,6 +54,13 @@ test('a step back takes a field, a line, a filled group and a side, one at a tim
   await expect(undo(page)).toBeDisabled();
   await expect(big(page)).toHaveText(begins ?? 'none');
   await expect(stamp(page)).toHaveText('Example, not your numbers');
+  // The address goes back as well, or what was taken back would return with the next visit.
+  await standsStill(page.locator('main form.screen'));
+  await page.reload();
+  await ready(page, 'days-of-grass');
+  await expect(field(page, 'days-of-grass-areaAc')).not.toHaveValue('60');
+  await expect(big(page)).toHaveText(begins ?? 'none');
+  await expect(stamp(page)).toHaveText('Example, not your numbers');
 });
 
 test('what is done one after the other on a device that is busy stays steps of their own', async ({ page }) => {
