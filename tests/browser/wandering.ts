@@ -109,7 +109,10 @@ const wrongIn = (page: Page, root: string): Promise<readonly string[]> =>
     return wrong;
   });
 
-/** So many steps by one number. After each nothing was thrown, and nothing is wrong. Returns what was done. */
+/** What was built for a phone is drawn anew for another width, and must be for the first one again. */
+const turned: readonly Step[] = [844, 390].map((width) => ({ kind: 'turn', pick: 0, value: widths.indexOf(width) }));
+
+/** The phone turned and turned back, then so many steps by one number. After each nothing was thrown, and nothing is wrong. Returns what was done. */
 export async function wander(page: Page, ground: Ground, { seed, steps }: { readonly seed: number; readonly steps: number }): Promise<string> {
   const heard: string[] = [];
   page.on('pageerror', ({ message }) => heard.push(message));
@@ -117,7 +120,7 @@ export async function wander(page: Page, ground: Ground, { seed, steps }: { read
   // What asks before it leaves or forgets is answered yes.
   page.on('dialog', (dialog) => dialog.accept());
   const done: string[] = [];
-  for (const step of fc.sample(stepOf, { seed, numRuns: steps })) {
+  for (const step of [...turned, ...fc.sample(stepOf, { seed, numRuns: steps })]) {
     done.push(await take(page, ground, step));
     await standsStill(page.locator(ground.root), 200);
     const also = ground.alsoWrong ? await page.locator(ground.root).evaluate(ground.alsoWrong) : [];
