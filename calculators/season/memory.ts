@@ -53,7 +53,7 @@ export function keepSums({ rows, sums }: Memory, plan: Plan, period: number): vo
     for (let field = ROW.sums; field < ROW.width; field += 1) sums[sumAt(plan, period, paddock, field)] = numberAt(row, field);
   }
 }
-export const restingHerd = (): Float64Array =>
+const restingHerd = (): Float64Array =>
   Float64Array.from({ length: HERD.width }, (_, field) => (field === HERD.paddock ? nowhere : field === HERD.keptShare ? 1 : 0));
 
 export function memoryOf(
