@@ -14,6 +14,8 @@ export interface Memory {
   readonly yearRows: readonly Float64Array[];
   /** `TRACE.width` numbers a paddock and day, from `tracedFrom` on; nothing where no day is drawn. */
   readonly trace: Float64Array | undefined;
+  /** Share of the stock that was there on each of these days. */
+  readonly kept: Float64Array;
   readonly tracedFrom: number;
 }
 
@@ -69,6 +71,7 @@ export function memoryOf(
     years,
     yearRows: rowsOf(years, YEAR.width),
     trace: tracedDays > 0 ? new Float64Array(tracedDays * plan.paddocks * TRACE.width) : undefined,
+    kept: new Float64Array(tracedDays),
     tracedFrom,
   };
 }

@@ -18,7 +18,8 @@ const at = (isMeadow: boolean, over = sky): FitPlace => {
 function tried(search: () => Fit, field: 'peak' | 'made') {
   const runs = vi.spyOn(running, 'runPlan');
   const found = search();
-  const rates = runs.mock.settledResults.map(({ value: outcome }) => ({
+  const outcomes = runs.mock.results.flatMap((ran) => (ran.type === 'return' ? [ran.value] : []));
+  const rates = outcomes.map((outcome) => ({
     ratePerDay: outcome.plan.side.paddocks[0]?.ratePerDay,
     gave: median(
       outcome.periods.whole.map((period) => (field === 'peak' ? overGrazed(outcome, period, SUM.peak) : ofPeriod(outcome, period, YEAR.made))),
