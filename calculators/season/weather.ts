@@ -46,13 +46,14 @@ export function calendarFrom(first: FirstDay, days: number): Calendar {
   if (!(month >= 1 && month <= 12 && day >= 1 && day <= daysInMonth(month, year)))
     throw new RangeError(`calendarFrom needs a day of the calendar, got ${year}-${month}-${day}`);
   const calendar = { year: new Int32Array(days), monthDay: new Int32Array(days) };
-  // By hand, and month by month: dates of the platform take as long as all else that is worked out of a day's weather.
-  for (let at = 0; at < days; day = 1) {
-    for (const last = daysInMonth(month, year); day <= last && at < days; day += 1, at += 1) {
-      calendar.year[at] = year;
-      calendar.monthDay[at] = month * 100 + day;
-    }
-    [year, month] = month === 12 ? [year + 1, 1] : [year, month + 1];
+  // By hand: dates of the platform take as long as all else that is worked out of a day's weather.
+  for (let at = 0; at < days; at += 1) {
+    calendar.year[at] = year;
+    calendar.monthDay[at] = month * 100 + day;
+    day += 1;
+    if (day <= daysInMonth(month, year)) continue;
+    [month, day] = [month + 1, 1];
+    if (month > 12) [year, month] = [year + 1, 1];
   }
   return calendar;
 }

@@ -31,12 +31,7 @@ const tail: readonly [Coefficients, Coefficients] = [
   ],
 ];
 
-// A plain loop: handing each coefficient to a function takes three times as long, and weather is made up of millions of these.
-function polynomial(coefficients: Coefficients, x: number): number {
-  let sum = 0;
-  for (let power = coefficients.length - 1; power >= 0; power -= 1) sum = sum * x + (coefficients[power] ?? Number.NaN);
-  return sum;
-}
+const polynomial = (coefficients: Coefficients, x: number): number => coefficients.reduceRight((sum, each) => sum * x + each, 0);
 const ratio = ([top, bottom]: readonly [Coefficients, Coefficients], x: number): number => polynomial(top, x) / polynomial(bottom, x);
 
 /**
