@@ -15,9 +15,12 @@ export type Fit = { readonly kind: 'fits'; readonly ratePerDay: number } | { rea
 /** What is left of the stand at midwinter when a pasture's growth is fitted. */
 const clearedToLbPerAc = 300;
 const cleared: Start = { ...usualStart, greenLbPerAc: clearedToLbPerAc / 2, deadLbPerAc: clearedToLbPerAc / 2 };
-/** Rates so near each other, or a yield so little over the one wanted, tell nothing apart. */
-const closest = 1e-12;
-const nearEnough = 1e-10;
+/** A yield so near the one wanted, or rates so near each other, tell nothing apart: a share of what is sought. */
+const nearEnough = 1e-13;
+/** Where the search begins, how far its first step goes at most, and below which no rate is looked for. */
+const usualRatePerDay = 0.05;
+const widestStep = 3;
+const leastRatePerDay = 1e-6;
 
 /** Nothing grazes, nothing is fed: a paddock left to itself. */
 const ungrazed: Management = {
@@ -42,38 +45,64 @@ export function median(values: readonly number[]): number {
   return sorted.length % 2 === 1 ? at(middle) : (at(middle - 1) + at(middle)) / 2;
 }
 
+/** A rate, and how far the median whole year there lies above what is wanted. */
+interface End {
+  readonly ratePerDay: number;
+  readonly beyond: number;
+}
+type BeyondAt = (ratePerDay: number) => End;
+
 /**
- * Rate up to 1 a day at which the median whole year gives what is wanted: between two rates of which one gives too little and the other enough, where the
- * straight line between them meets it (the end that stays counts half, so that both draw near), and in their middle wherever that has not halved the way in
- * three steps, as where hay is cut only if enough stands.
+ * Two rates of which one gives too little and the other enough, or the one end of all rates past which no other lies. Growth answers a rate more than in
+ * proportion as long as there is room, so a rate changed by the share that is missing goes past the one sought; where it does not, the next goes further.
+ */
+function around(wanted: number, beyondAt: BeyondAt): { readonly low?: End; readonly high?: End } {
+  let [low, high]: (End | undefined)[] = [];
+  let end = beyondAt(usualRatePerDay);
+  for (let power = 1; ; power *= 2) {
+    if (end.beyond < 0) low = end;
+    else high = end;
+    if ((low && high) || (low && end.ratePerDay === 1) || (high && end.ratePerDay === 0)) return { ...(low && { low }), ...(high && { high }) };
+    const step = Math.min(widestStep, Math.max(1 / widestStep, wanted / (wanted + end.beyond))) ** power;
+    const next = Math.min(1, end.ratePerDay * step);
+    end = beyondAt(next < leastRatePerDay ? 0 : next);
+  }
+}
+
+/**
+ * Rate up to 1 a day at which the median whole year gives what is wanted: between two rates of which one gives too little and the other enough, first where
+ * the straight line between them meets it, then where the curve through the last three rates does, as far as they lie on one (the rule of Chandrupatla, 1997,
+ * from memory); else in their middle, as where hay is cut only if enough stands.
  */
 function rateFor(wanted: number, yearsAt: (ratePerDay: number) => readonly number[]): Fit {
-  const most = yearsAt(1);
-  if (most.length === 0 || median(most) < wanted) return { kind: 'too-high' };
-  const beyond = (ratePerDay: number): number => median(yearsAt(ratePerDay)) - wanted;
-  let [low, belowAt] = [0, beyond(0)];
-  if (belowAt >= 0) return { kind: 'fits', ratePerDay: 0 };
-  let high = 1;
-  let [aboveAt, over] = [median(most) - wanted, median(most) - wanted];
-  let kept = 0;
-  let width = 1;
-  for (let step = 1; high - low > closest && over > nearEnough * wanted; step += 1) {
-    const isSlow = step % 3 === 0 && high - low > width / 2;
-    if (step % 3 === 0) width = high - low;
-    const line = low + ((high - low) * -belowAt) / (aboveAt - belowAt);
-    const rate = isSlow || line <= low || line >= high ? (low + high) / 2 : line;
-    const found = beyond(rate);
-    if (found >= 0) {
-      [high, aboveAt, over] = [rate, found, found];
-      if (kept > 0) belowAt /= 2;
-      kept = 1;
-    } else {
-      [low, belowAt] = [rate, found];
-      if (kept < 0) aboveAt /= 2;
-      kept = -1;
+  need('rateFor', 'wanted', wanted, { above: 0 });
+  const beyondAt: BeyondAt = (ratePerDay) => {
+    const years = yearsAt(ratePerDay);
+    return { ratePerDay, beyond: years.length === 0 ? -wanted : median(years) - wanted };
+  };
+  const { low, high } = around(wanted, beyondAt);
+  if (!high) return { kind: 'too-high' };
+  if (!low) return { kind: 'fits', ratePerDay: 0 };
+  let [last, other] = [high, low];
+  for (let share = last.beyond / (last.beyond - other.beyond); ; ) {
+    const found = beyondAt(last.ratePerDay + share * (other.ratePerDay - last.ratePerDay));
+    const isSame = found.beyond < 0 === last.beyond < 0;
+    const before = isSame ? last : other;
+    [last, other] = [found, isSame ? other : last];
+    if (Math.abs(last.beyond) <= nearEnough * wanted) return { kind: 'fits', ratePerDay: last.ratePerDay };
+    const enough = last.beyond < 0 ? other : last;
+    if (Math.abs(last.ratePerDay - other.ratePerDay) <= nearEnough * enough.ratePerDay) return { kind: 'fits', ratePerDay: enough.ratePerDay };
+    const way = (last.ratePerDay - other.ratePerDay) / (before.ratePerDay - other.ratePerDay);
+    const rise = (last.beyond - other.beyond) / (before.beyond - other.beyond);
+    share = 0.5;
+    if (rise ** 2 < way && (1 - rise) ** 2 < 1 - way) {
+      share =
+        (last.beyond / (other.beyond - last.beyond)) * (before.beyond / (other.beyond - before.beyond)) +
+        ((before.ratePerDay - last.ratePerDay) / (other.ratePerDay - last.ratePerDay)) *
+          (last.beyond / (before.beyond - last.beyond)) *
+          (other.beyond / (before.beyond - other.beyond));
     }
   }
-  return { kind: 'fits', ratePerDay: high };
 }
 
 /** Where a pasture's growth is fitted: the paddock on the place's main soil, and the day from which its years run. */

@@ -77,7 +77,8 @@ export const YEAR = {
   days: 7,
   moves: 8,
   pulledOn: 9,
-  width: 10,
+  soldOn: 10,
+  width: 11,
 } as const;
 
 /** What is kept of a paddock's day where days are drawn or compared. */

@@ -33,8 +33,8 @@ export const mostDaysWithoutRain = 3;
 /** Days of each period on which nobody read the rain. */
 export function daysWithoutRain({ madeUp }: Weather, { period, count }: Periods): readonly number[] {
   const days = Array.from({ length: count }, () => 0);
-  for (const [at, bits] of madeUp.entries()) {
-    if ((bits & MADE_UP.noRain) === 0) continue;
+  for (let at = 0; at < madeUp.length; at += 1) {
+    if ((needThere('daysWithoutRain', 'day', madeUp[at]) & MADE_UP.noRain) === 0) continue;
     const each = needThere('daysWithoutRain', 'day', period[at]);
     days[each] = needThere('daysWithoutRain', 'period', days[each]) + 1;
   }

@@ -26,7 +26,8 @@ export function kernelEvening(plan: Plan, memory: Memory, day: number, year: Flo
   const { rows, trace } = memory;
   const traced = (day - memory.tracedFrom) * paddocks * widthTrace;
   const isTraced = trace !== undefined && traced >= 0 && traced < trace.length;
-  const demand = numberAt(plan.demandLb, day) * numberAt(memory.herd, keptShareHerd);
+  const keptShare = numberAt(memory.herd, keptShareHerd);
+  const demand = numberAt(plan.demandLb, day) * keptShare;
   let eatenLb = 0;
   if (grazed >= 0) {
     const row = rowAt(rows, grazed);
@@ -72,6 +73,7 @@ export function kernelEvening(plan: Plan, memory: Memory, day: number, year: Flo
   }
   year[daysYear] = numberAt(year, daysYear) + 1;
   if (!isTraced) return;
+  memory.kept[day - memory.tracedFrom] = keptShare;
   for (let paddock = 0; paddock < paddocks; paddock += 1) {
     for (let field = 0; field < lastGrazedState; field += 1) trace[traced + paddock * widthTrace + field] = numberAt(rowAt(rows, paddock), field);
   }

@@ -8,7 +8,7 @@ import { isWithin } from './weather.ts';
 const { green: greenState, dead: deadState, lastGrazed: lastGrazedState } = STATE;
 const { area: areaGround, isMeadow: isMeadowGround, grazedFrom: grazedFromGround } = GROUND;
 const { paddock: paddockHerd, daysIn: daysInHerd, isPulled: isPulledHerd, keptShare: keptShareHerd } = HERD;
-const { moves: movesYear, pulledOn: pulledOnYear } = YEAR;
+const { moves: movesYear, pulledOn: pulledOnYear, soldOn: soldOnYear } = YEAR;
 const { inSeason: inSeasonFlag, turnOut: turnOutFlag, sell: sellFlag } = FLAG;
 
 /** `isOpen` of the readable herd. */
@@ -117,7 +117,10 @@ export function kernelHerd(plan: Plan, sky: Sky, memory: Memory, day: number, ye
   }
   const isWanting = numberAt(plan.demandLb, day) > 0;
   if (flag & sellFlag && sale !== undefined && isWanting) {
-    if (isShortOfFeed(plan, memory, day, monthDay, sale.belowDays)) herd[keptShareHerd] = 1 - sale.share;
+    if (isShortOfFeed(plan, memory, day, monthDay, sale.belowDays)) {
+      herd[keptShareHerd] = 1 - sale.share;
+      year[soldOnYear] = monthDay;
+    }
   }
   const isGrazing = (flag & inSeasonFlag) !== 0 && numberAt(herd, isPulledHerd) === 0 && isWanting && numberAt(herd, keptShareHerd) > 0;
   if (isGrazing && pullBelowDays > 0 && isShortOfFeed(plan, memory, day, monthDay, pullBelowDays)) {

@@ -14,6 +14,8 @@ export interface Memory {
   readonly yearRows: readonly Float64Array[];
   /** `TRACE.width` numbers a paddock and day, from `tracedFrom` on; nothing where no day is drawn. */
   readonly trace: Float64Array | undefined;
+  /** Share of the stock that was there on each of these days. */
+  readonly kept: Float64Array;
   readonly tracedFrom: number;
 }
 
@@ -53,7 +55,7 @@ export function keepSums({ rows, sums }: Memory, plan: Plan, period: number): vo
     for (let field = ROW.sums; field < ROW.width; field += 1) sums[sumAt(plan, period, paddock, field)] = numberAt(row, field);
   }
 }
-export const restingHerd = (): Float64Array =>
+const restingHerd = (): Float64Array =>
   Float64Array.from({ length: HERD.width }, (_, field) => (field === HERD.paddock ? nowhere : field === HERD.keptShare ? 1 : 0));
 
 export function memoryOf(
@@ -69,6 +71,7 @@ export function memoryOf(
     years,
     yearRows: rowsOf(years, YEAR.width),
     trace: tracedDays > 0 ? new Float64Array(tracedDays * plan.paddocks * TRACE.width) : undefined,
+    kept: new Float64Array(tracedDays),
     tracedFrom,
   };
 }

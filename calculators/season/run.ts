@@ -1,7 +1,7 @@
-import { add, ROW, rowAt, STATE } from './flat.ts';
+import { add, ROW, rowAt, STATE, wholeAt } from './flat.ts';
 import { type Periods, yearsFrom } from './hayYears.ts';
 import { runKernel } from './kernel.ts';
-import { type Memory, memoryOf, restingHerd } from './memory.ts';
+import { type Memory, memoryOf } from './memory.ts';
 import { type Plan, planOf } from './plan.ts';
 import type { Side, Start } from './side.ts';
 import type { Sky } from './sky.ts';
@@ -39,20 +39,21 @@ export const runBySteps = (sky: Sky, side: Side, options: RunOptions = {}): Gene
 function* planBySteps(sky: Sky, plan: Plan, periods: Periods, options: Omit<RunOptions, 'from'>): Generator<number, Outcome> {
   const upTo = options.hasRunUp === false ? 0 : Math.min(sky.days, runUpDays);
   const all = upTo + sky.days;
-  const runUp = memoryOf(plan, periods.count, { ...options, tracedDays: 0 });
-  for (let from = 0; from < upTo; from += sliceDays) {
-    const to = Math.min(upTo, from + sliceDays);
-    runKernel(plan, sky, periods.period, runUp, from, to);
-    yield to / all;
-  }
   const memory = memoryOf(plan, periods.count, options);
-  // The stand and the water go on; the herd begins anew.
-  for (const [paddock, row] of memory.rows.entries()) {
-    row.set(rowAt(runUp.rows, paddock).subarray(ROW.state, ROW.ground));
-    // Days are counted from 0 again.
-    add(row, STATE.lastGrazed, -upTo);
+  if (upTo > 0) {
+    const runUp = memoryOf(plan, wholeAt(periods.period, upTo - 1) + 1, { ...options, tracedDays: 0 });
+    for (let from = 0; from < upTo; from += sliceDays) {
+      const to = Math.min(upTo, from + sliceDays);
+      runKernel(plan, sky, periods.period, runUp, from, to);
+      yield to / all;
+    }
+    // The stand and the water go on; the herd begins anew.
+    for (const [paddock, row] of memory.rows.entries()) {
+      row.set(rowAt(runUp.rows, paddock).subarray(ROW.state, ROW.ground));
+      // Days are counted from 0 again.
+      add(row, STATE.lastGrazed, -upTo);
+    }
   }
-  memory.herd.set(restingHerd());
   for (let from = 0; from < sky.days; from += sliceDays) {
     const to = Math.min(sky.days, from + sliceDays);
     runKernel(plan, sky, periods.period, memory, from, to);

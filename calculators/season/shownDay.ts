@@ -25,6 +25,12 @@ export function dayIn(outcome: Outcome, sky: Sky, year: number, monthDay: number
   return Math.max(1, found === nothing ? period.indexOf(wanted) : found);
 }
 
+/** What all stock would eat on a day if none were sold, pounds, and the share of them that is there. */
+const herdOn = ({ plan, memory }: Outcome, day: number): { readonly fullDemandLb: number; readonly keptShare: number } => ({
+  fullDemandLb: numberAt(plan.demandLb, day),
+  keptShare: numberAt(memory.kept, day - memory.tracedFrom),
+});
+
 /** The grazed paddock that feeds the herd on a day; nothing where it is on hay. */
 export function grazedOn(outcome: Outcome, day: number): number | undefined {
   for (let paddock = 0; paddock < outcome.plan.paddocks; paddock += 1) if (traced(outcome, day, paddock, TRACE.eaten) > 0) return paddock;
@@ -44,7 +50,7 @@ export function paddockDay(outcome: Outcome, sky: Sky, day: number, paddock: num
     waterMm: rainMm + meltMm,
     ground,
     isInSeason: (wholeAt(outcome.plan.flags, day) & FLAG.inSeason) !== 0,
-    demandLb: numberAt(outcome.plan.demandLb, day),
+    ...herdOn(outcome, day),
     before: {
       greenLbPerAc: before(TRACE.green),
       deadLbPerAc: before(TRACE.dead),
@@ -84,7 +90,10 @@ export function stripOf(outcome: Outcome, { sky, weather }: { readonly sky: Sky;
   const grazed = paddocks.flatMap(({ isMeadow }, index) => (isMeadow ? [] : [index]));
   const over = (day: number, field: number): number => grazed.reduce((sum, index) => sum + traced(outcome, day, index, field), 0) / grazed.length;
   const availableMm = grazed.reduce((sum, index) => sum + needThere('stripOf', 'paddock', paddocks[index]).availableMm, 0) / grazed.length;
-  const keptLb = (day: number): number => numberAt(plan.demandLb, day);
+  const wantedLb = (day: number): number => {
+    const { fullDemandLb, keptShare } = herdOn(outcome, day);
+    return fullDemandLb * keptShare;
+  };
   const eatenLb = (day: number): number => paddocks.reduce((sum, { areaAc }, index) => sum + areaAc * traced(outcome, day, index, TRACE.eaten), 0);
   const spans = Array.from({ length: Math.ceil((last - first + 1) / spanDays) }, (_, span) => first + span * spanDays);
   return spans.map((from) => {
@@ -107,7 +116,7 @@ export function stripOf(outcome: Outcome, { sky, weather }: { readonly sky: Sky;
       grownLbPerAc: sum((day) => over(day, TRACE.grown)),
       fedLb: Math.max(
         0,
-        sum((day) => keptLb(day) - eatenLb(day)),
+        sum((day) => wantedLb(day) - eatenLb(day)),
       ),
     };
   });

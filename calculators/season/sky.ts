@@ -97,6 +97,12 @@ export function skyOf(weather: Weather, climate: Climate): Sky {
   } = climate;
   const degreeDaysC = degreeDaysSinceMidwinter(weather, minTempC, maxTempC, midwinter(climate.latitudeDeg));
   const means = maxTempC.map((high, at) => (high + numberAt(minTempC, at)) / 2);
+  const flushOn = (at: number): number => {
+    const sinceMidwinter = numberAt(degreeDaysC, at);
+    return Number.isNaN(sinceMidwinter) ? 1 : springFlush({ degreeDaysC: sinceMidwinter, low, high, firstC, secondC });
+  };
+  const warmthOn = (at: number): number =>
+    temperatureResponse({ meanF: fahrenheit(meanOfLast(means, at, climate.meanOverDays)), startF, bestFromF, bestToF, stopF });
   let lyingMm = 0;
   let erosive = 0;
   for (let at = 0; at < days; at += 1) {
@@ -105,10 +111,7 @@ export function skyOf(weather: Weather, climate: Climate): Sky {
     const snow = snowDay({ lyingMm, precipitationMm: numberAt(rainMm, at), meanTempC, snowAtC, meltMmPerC });
     const isUnderSnow = snow.lyingMm > 0 || lyingMm > 0;
     lyingMm = snow.lyingMm;
-    const sinceMidwinter = numberAt(degreeDaysC, at);
-    const flush = Number.isNaN(sinceMidwinter) ? 1 : springFlush({ degreeDaysC: sinceMidwinter, low, high, firstC, secondC });
-    const warmth = temperatureResponse({ meanF: fahrenheit(meanOfLast(means, at, climate.meanOverDays)), startF, bestFromF, bestToF, stopF });
-    const erosivity = rainErosivity(snow.rainMm);
+    const erosivity = snow.rainMm > 0 ? rainErosivity(snow.rainMm) : 0;
     erosive += erosivity;
     const minimum = numberAt(minTempC, at);
     const day = at * SKY.width;
@@ -117,7 +120,7 @@ export function skyOf(weather: Weather, climate: Climate): Sky {
     daily[day + SKY.reference] = isUnderSnow
       ? 0
       : climate.referenceFactor * hargreavesMm({ minTempC: minimum, maxTempC: numberAt(maxTempC, at), extraterrestrialMj });
-    daily[day + SKY.response] = isUnderSnow ? 0 : warmth * (extraterrestrialMj / strongestMj) * flush;
+    daily[day + SKY.response] = isUnderSnow ? 0 : warmthOn(at) * (extraterrestrialMj / strongestMj) * flushOn(at);
     daily[day + SKY.frost] = minimum <= climate.frostC ? 1 : 0;
     daily[day + SKY.rot] = Math.max(0, climate.rotPerC * meanTempC);
     daily[day + SKY.erosivity] = erosivity;

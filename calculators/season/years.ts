@@ -26,6 +26,8 @@ export interface HayYear {
   readonly moves: number;
   /** The day on which stock came off for the season by the rule; nothing: they did not. */
   readonly pulledOn: MonthDay | undefined;
+  /** The day on which a share of the stock was sold; nothing: none was. */
+  readonly soldOn: MonthDay | undefined;
   /** Days on which the stubble was broken, over all paddocks. */
   readonly stubbleBrokenDays: number;
   readonly runoffMm: number;
@@ -67,7 +69,7 @@ export function hayYearsOf(outcome: Outcome, weather: Weather): readonly HayYear
     const side = (field: number): number => ofPeriod(outcome, period, field);
     const ground = (field: number): number => overGrazed(outcome, period, field);
     const withoutRain = needThere('hayYearsOf', `period ${period}`, dry[period]);
-    const pulledOn = side(YEAR.pulledOn);
+    const dateOf = (field: number): MonthDay | undefined => (side(field) === 0 ? undefined : side(field));
     let stubbleBrokenDays = 0;
     for (let paddock = 0; paddock < plan.paddocks; paddock += 1) {
       stubbleBrokenDays += numberAt(memory.sums, sumAt(plan, period, paddock, SUM.stubbleBroken));
@@ -82,7 +84,8 @@ export function hayYearsOf(outcome: Outcome, weather: Weather): readonly HayYear
       cropTons: side(YEAR.made) / lbPerTon,
       grazedDays: side(YEAR.grazedDays),
       moves: side(YEAR.moves),
-      pulledOn: pulledOn === 0 ? undefined : pulledOn,
+      pulledOn: dateOf(YEAR.pulledOn),
+      soldOn: dateOf(YEAR.soldOn),
       stubbleBrokenDays,
       runoffMm: ground(SUM.runoff),
       drainageMm: ground(SUM.drainage),

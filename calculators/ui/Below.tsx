@@ -23,24 +23,27 @@ export interface BelowProps extends PicturesProps {
 export function Below({ link, address, leadAddress, onPrint, onKeep, headingOf, ...pictured }: BelowProps) {
   const { told, calculator } = pictured;
   const { outcome, other, system, titles, form } = told;
-  // Neither other words beside the same answers nor what is live around them redraws a picture.
-  const more = useMemo(
-    () => calculator.morePictures.length > 0 && <Pictures {...pictured} places={[1]} />,
-    [outcome, other, system, ...titles, ...told.differing],
-  );
+  // Neither other words beside the same answers nor what is live around them draws these anew: while a long run goes on, each key would draw all its rows.
+  const [list, more, rows] = useMemo(() => {
+    const sides = outcome && { calculator, outcome, other, titles, system };
+    return [
+      sides && <ResultsList {...sides} />,
+      calculator.morePictures.length > 0 && <Pictures {...pictured} places={[1]} />,
+      sides && <RowsResults {...sides} />,
+    ];
+  }, [outcome, other, system, ...titles, ...told.differing]);
   return useMemo(() => {
     if (!outcome) return null;
-    const sides = { calculator, outcome, other, titles, system };
     return (
       <>
         <section class="results">
           <h2>All results</h2>
-          <ResultsList {...sides} />
+          {list}
           <Conventions calculator={calculator} system={system} texts={form.this} outcome={outcome} />
         </section>
         {outcome.leads && leadAddress && <Leads leads={outcome.leads} addressOf={leadAddress} />}
         {more}
-        <RowsResults {...sides} />
+        {rows}
         <section class="take">
           <h2>Take it with you</h2>
           <Actions

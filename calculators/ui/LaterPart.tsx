@@ -72,8 +72,7 @@ export function Pictures({
   const waits = isTakingOver && !isBuilt && boxPx !== undefined && places[0] > 0;
   const shown = outcome && !waits ? picturesOf(calculator, outcome.values).slice(...places) : [];
   // What cannot stay is drawn once the page has taken over the rest, in a moment of its own.
-  const stays =
-    isBuilt && !isDrawn.current && (isTakingOver || (widthPx !== undefined && shown.every((picture) => staysAsBuilt(picture, widthPx))));
+  const stays = isBuilt && !isDrawn.current && (isTakingOver || (widthPx !== undefined && shown.every((picture) => staysAsBuilt(picture, widthPx))));
   // What was built is gone then, whatever width the box has later.
   if (!stays) isDrawn.current = true;
   useEffect(() => {
@@ -111,11 +110,13 @@ export function Pictures({
 /** The picture and the note, which may come a moment after the figure. */
 export function LaterPart(props: PicturesProps) {
   const { told, calculator } = props;
-  const { outcome, other } = told;
+  const { outcome, other, system, titles, differing } = told;
+  // Other words beside the same answers redraw no picture.
+  const picture = useMemo(() => <Pictures {...props} places={[0, 1]} />, [outcome, other, system, ...titles, ...differing]);
   return useMemo(
     () => (
       <>
-        <Pictures {...props} places={[0, 1]} />
+        {picture}
         {outcome && (other ? <BothNotes calculator={calculator} told={told} /> : <p class="note">{outcome.note}</p>)}
         {outcome && calculator.weighsOnPeople && <ShortHelp />}
       </>

@@ -49,6 +49,41 @@ describe('years of grass', () => {
     expect(number('barn=230ton', 'filledShortCount')).toBeLessThanOrEqual(number('barn=200ton', 'filledShortCount'));
     expect(number('', 'carriedShortCount')).toBeGreaterThanOrEqual(number('', 'filledShortCount'));
   });
+  describe('a sale', () => {
+    const onHay =
+      'run=6yr&turn-out=2026-04-20&pull=2026-04-20&stock.kind=cow-dry&stock.count=100&stock.weight=1000lb&stock.intake=2pct&winter=100pct&meadow=0ac';
+    it('of part of the herd lowers the hay of each year, and the more of it goes the more', () => {
+      const years = (query: string) => Object(ran(query).values['years']).map(({ needTon }: { readonly needTon: number }) => needTon);
+      const [none, fifth, half]: readonly (readonly number[])[] = ['', 'sells=yearly&sold=20pct', 'sells=yearly&sold=50pct'].map(years);
+      expect(none).toHaveLength(29);
+      for (const [index, needTon] of (none ?? []).entries()) {
+        expect(fifth?.[index]).toBeLessThan(needTon);
+        expect(half?.[index]).toBeLessThan(fifth?.[index] ?? 0);
+      }
+    });
+    it('of nothing changes nothing, to the last bit, nor does one that is not asked for', () => {
+      // Twice the herd, of which the sale of a dry year would take some.
+      const usual = JSON.stringify(ran('kept=200pct').computed);
+      expect(number('kept=200pct&sells=dry', 'soldCount')).toBeGreaterThan(0);
+      for (const query of ['sells=yearly&sold=0pct', 'sells=dry&sold=0pct&sale-below=365d', 'sells=never&sold=90pct&sale-below=365d'])
+        expect(JSON.stringify(ran(`kept=200pct&${query}`).computed), query).toBe(usual);
+    });
+    it('hangs on the grass of that day if it is to: from no year to every year', () => {
+      const soldYears = (days: number) => number(`sells=dry&sale=2026-08-15&sale-below=${days}d`, 'soldCount');
+      const counts = [1, 20, 40, 80, 365].map(soldYears);
+      expect(counts).toEqual(counts.toSorted((one, other) => one - other));
+      expect([counts[0], counts.at(-1)]).toEqual([0, 29]);
+      expect(counts.some((count) => count > 0 && count < 29)).toBe(true);
+      expect(number('sells=yearly&sale=2026-08-15', 'soldCount')).toBe(29);
+    });
+    it('is told in the strip of the drawn year, week by week, and on the day worked through', () => {
+      const { values } = ran(`${onHay}&sells=yearly&sold=50pct&sale=2026-10-20&shown-year=2&shown=2026-10-20`);
+      const fed: readonly number[] = Object(values['weeks']).map(({ weekFedTon }: { readonly weekFedTon: number }) => weekFedTon);
+      // 2,000 lb a day, seven days a week; the 27th week begins on October 19, with one such day and six of half.
+      expect([fed[0], fed[25], fed[26], fed[27]]).toEqual([7, 7, 4, 3.5]);
+      expect([values['dayFullLb'], values['dayKeptRatio'], values['dayWantedLb']]).toEqual([2000, 0.5, 1000]);
+    });
+  });
   it('shows what the order of years does to a carried barn, and lets it narrow no range', () => {
     const { values, ranges } = ran('');
     expect(values['orders']).toEqual(

@@ -83,6 +83,7 @@ export function bothWays(sky: Sky, side: Side, start: Start = usualStart, within
   for (let day = 0; day < sky.days && outside.length === 0; day += 1) {
     const before = structuredClone(states);
     const done = seasonDay(states, herd, plan, sky, day);
+    if (numberAt(memory.kept, day) !== herd.keptShare) outside.push(`day ${day}: ${herd.keptShare} kept, flat ${numberAt(memory.kept, day)}`);
     for (const [index, was] of before.entries()) looksAt(day, index, was, done.paddocks[index]);
     hungry = Math.max(hungry, Math.abs(done.eatenLb + done.fedLb - done.demandLb) / Math.max(1, done.demandLb));
   }

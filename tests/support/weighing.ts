@@ -6,6 +6,7 @@ const telling =
 /** Definitions that only speak of it, with the reason. */
 const speaksOnly: Readonly<Record<string, string>> = {
   'feed-hazards': 'says that millet hay should not be sold as horse hay',
+  season: 'asks what a sale would do to the hay of these years, and tells nobody to sell',
   'herd-intake': 'says that head bought or sold must be put in by hand, and tells nobody to sell',
 };
 

@@ -22,6 +22,12 @@ export default defineCases(definition, [
     // 730,000 lb over 0.8, over 0.85, over 2,000.
     { medianNeedTon: '536.8', outOfBarnLb: '2500' },
   ),
+  worked(
+    'the same herd, half of it sold on October 20, nothing lost, dry hay',
+    'run=6yr&turn-out=2026-04-20&pull=2026-04-20&stock.kind=cow-dry&stock.count=100&stock.weight=1000lb&stock.intake=2pct&winter=100pct&feeding-loss=0pct&moisture=0pct&meadow=0ac&sells=yearly&sold=50pct&sale=2026-10-20',
+    // 183 days of 2,000 lb up to the sale, then 182 of 1,000, or 183 of them over a leap day.
+    { medianNeedTon: '274', mostNeedTon: '274.5', soldCount: '5' },
+  ),
   worked('on its 31st day the herd is in another paddock: nothing is bitten off in the first', 'run=6yr&paddocks=4&stay=30d&shown=2026-05-20', {
     dayEatenLbPerAc: '0',
   }),

@@ -17,6 +17,13 @@ import { fitsOf, monthDayOf, placeOf, recordedOf } from './place.ts';
 const blocks = [2, 3, 4] as const;
 const blockDraws = 200;
 
+/** Nothing where no head would go: the herd is then the same to the last bit. */
+function saleOf({ sells, soldPercent, saleDay, saleBelowDays }: Asked): Pick<Management, 'sale'> {
+  if (sells === 'never' || soldPercent === 0) return {};
+  const belowDays = sells === 'yearly' ? Number.POSITIVE_INFINITY : saleBelowDays;
+  return { sale: { on: monthDayOf(saleDay), belowDays, share: soldPercent / hundred } };
+}
+
 const managementOf = (asked: Asked): Management => ({
   ...grazingDefaults,
   ...placeOf(asked).haying,
@@ -31,6 +38,7 @@ const managementOf = (asked: Asked): Management => ({
   feedingLossShare: asked.feedingLossPercent / hundred,
   trampledPerEaten: asked.trampledRatio,
   fullIntakeFromLbPerAc: asked.fullIntakeLbPerAc,
+  ...saleOf(asked),
 });
 
 /** Each line twice: on grass from turn-out on, and in winter, when it eats another share of that. */
@@ -134,6 +142,7 @@ export function* computeBySteps(asked: Asked) {
     carriedLowPercent: hundred * own.carried.lowerShare,
     carriedHighPercent: hundred * own.carried.upperShare,
     ...meansOf(counted),
+    soldCount: counted.filter(({ soldOn }) => soldOn !== undefined).length,
     stockLines: stockLinesOf(asked.stock),
     herdLbPerDay: sumOf(stockLinesOf(asked.stock), ({ lineLbPerDay }) => lineLbPerDay),
     stubbleLbPerAc: management.stubbleLbPerAc,

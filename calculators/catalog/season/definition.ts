@@ -96,8 +96,8 @@ export default defineCalculator({
     },
     {
       title: 'The herd over the year',
-      inputs: ['keptPercent', 'winterPercent'],
-      summary: '{keptPercent} of the herd kept, {winterPercent} eaten in winter',
+      inputs: ['keptPercent', 'winterPercent', 'sells', 'soldPercent', 'saleDay', 'saleBelowDays'],
+      summary: '{keptPercent} of the herd kept, {sells}, {winterPercent} eaten in winter',
     },
     {
       title: 'What the science takes',
@@ -126,6 +126,7 @@ export default defineCalculator({
       says: '{low} to {high} a year; years of a carried barn lean on one another, so the true range is wider',
       same: '{low} a year; years of a carried barn lean on one another, so the true range is wider',
     }),
+    shownWhen(({ sells }) => sells !== 'never', 'soldCount'),
     shown('grazedDays', 'movesCount', 'grownLbPerAc', 'eatenLbPerAc', 'stressDays', 'brokenDays', 'coverPercent', 'runoffIn', 'soilLostTonPerAc'),
     shown('barns', 'orders', 'years', 'weeks'),
   ],
@@ -194,6 +195,11 @@ export default defineCalculator({
       lead: 'Stocking rate first: few things move the hay as much as the herd.',
       say: 'Try “stock kept” at 80 and at 120 percent before you compare fences. By the demo place a fifth fewer stock took about a fifth less hay. Rest and stubble moved a middle year by a few tons, and a dry one by more, either way.',
       source: 'briske-2008',
+    }),
+    caution(({ sells }) => sells !== 'never', {
+      lead: 'A sale looks free here: it only shows the hay that it spares.',
+      say: 'What the sold stock bring, what their like would cost at the next turn-out, and the calves not born of cows that went are left out. Cows kept for breeding take years to raise. “Keep and feed, or sell and buy back” works the money.',
+      source: 'our own',
     }),
     caution(({ bound }) => bound === 'cannot', {
       lead: 'So few hay years cannot bound a need of one year in ten.',

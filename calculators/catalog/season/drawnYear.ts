@@ -84,6 +84,7 @@ export function workedDay(outcome: Outcome, sky: Sky, day: number, asked: Asked,
   const waterRatio = wantedIn > 0 ? transpirationIn / wantedIn : stressRatio;
   const grazed = grazedOn(outcome, day);
   const isHere = grazed === 0;
+  const dayWantedLb = is.fullDemandLb * is.keptShare;
   const afterGreenLbPerAc = before.greenLbPerAc + is.grownLbPerAc;
   const dyingRatio = grass.dyingByAge + grass.dyingByDrought * (1 - waterRatio) + grass.dyingByFrost * (is.isHardFrost ? 1 : 0);
   const dyingLbPerAc = afterGreenLbPerAc * dyingRatio;
@@ -94,7 +95,7 @@ export function workedDay(outcome: Outcome, sky: Sky, day: number, asked: Asked,
     ...management,
     greenLbPerAc: standsGreenLbPerAc,
     deadLbPerAc: standsDeadLbPerAc,
-    wantedLb: isHere ? is.demandLb : 0,
+    wantedLb: isHere ? dayWantedLb : 0,
     areaAc: ground.areaAc,
   });
   return {
@@ -150,7 +151,9 @@ export function workedDay(outcome: Outcome, sky: Sky, day: number, asked: Asked,
     standsGreenLbPerAc,
     standsDeadLbPerAc,
     paddockAc: ground.areaAc,
-    dayWantedLb: is.demandLb,
+    dayFullLb: is.fullDemandLb,
+    dayKeptRatio: is.keptShare,
+    dayWantedLb,
     dayEatenLbPerAc: bite.eatenLbPerAc,
     dayEatenLb: isHere ? bite.eatenLbPerAc * ground.areaAc : grazed === undefined ? 0 : eatenThere(outcome, sky, day, grazed),
   };

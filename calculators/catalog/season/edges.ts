@@ -76,6 +76,8 @@ export default defineEdges(definition, {
     stubbleIn: [0.5, 24],
     pullBelowDays: [0, 120],
     keptPercent: [0, 300],
+    soldPercent: [0, 100],
+    saleBelowDays: [1, 365],
     rootsMoreIn: [-24, 24],
     feedingLossPercent: [0, 60],
     barnTon: [0, 100000],
@@ -83,6 +85,8 @@ export default defineEdges(definition, {
   },
   edges: [
     always('Try “stock kept” at 80'),
+    edge('What the sold stock bring', { on: 'run=6yr', raised: 'sells=yearly', silent: 'sells=never' }),
+    shows('soldCount', { shown: 'run=6yr&sells=dry', hidden: 'run=6yr&sells=never' }),
     edge('Each day here is drawn', { on: 'run=6yr', raised: 'weather-from=made-up', silent: own }),
     edge('The rain is the record', { raised: own, silent: 'weather-from=made-up' }),
     edge('The rain is the record', { on: own, raised: warmUpTo('07-01'), silent: warmUpTo('07-02') }),

@@ -180,6 +180,9 @@ const placeInputs = {
   }),
 };
 
+/** Where part of the herd is sold at all. */
+const someSold = { sells: ['dry', 'yearly'] };
+
 const managementInputs = {
   paddocksCount: number('Paddocks', 'N', 'count', [1, 60], 4, {
     belongsTo: 'management',
@@ -224,6 +227,28 @@ const managementInputs = {
     belongsTo: 'management',
     step: 5,
     help: 'Leave both sides at 100 to compare grazing alone. Few other things move the hay as much.',
+  }),
+  sells: choice('Sell part of the herd', 'never', {
+    options: {
+      never: { label: 'Never: all are kept', short: 'none sold' },
+      dry: { label: 'In a year in which too little grass stands', short: 'sold if grass is short' },
+      yearly: { label: 'Every year', short: 'some sold each year' },
+    },
+    belongsTo: 'management',
+    help: 'On one day of the year. At the next turn-out the herd is whole again: bought back, or raised.',
+  }),
+  soldPercent: number('Sold, of the head', 's_h', 'pct', [0, 100], 20, {
+    belongsTo: 'management',
+    shownWhen: someSold,
+    step: 5,
+    help: 'The same share of each kind of stock.',
+  }),
+  saleDay: date('Day of the sale', '2026-07-15', { occurs: 'thisYear', belongsTo: 'management', shownWhen: someSold }),
+  saleBelowDays: number('Sold if the grass would last less than', 'd_s', 'd', [1, 365], 30, {
+    belongsTo: 'management',
+    shownWhen: { sells: 'dry' },
+    whole: true,
+    help: 'Counted that morning on what stands above the stubble, half of it eaten.',
   }),
   rootsMoreIn: number('Roots deeper by', 'z_m', 'in', [-24, 24], 0, {
     belongsTo: 'management',

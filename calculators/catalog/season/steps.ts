@@ -8,6 +8,7 @@ type Values = Asked & Results;
 const day = 'our own';
 const handbook = 'allen-1998';
 const isHere = ({ herdOn }: Values): boolean => herdOn === 'here';
+const isSelling = ({ sells }: Values): boolean => sells !== 'never';
 
 export const steps: Working<Values, Results> = [
   lookup('weatherIs', {
@@ -169,6 +170,16 @@ export const steps: Working<Values, Results> = [
   }),
   formula('standsGreenLbPerAc', tex`\q{dayGreenLbPerAc} + \q{dayGrownLbPerAc} - \q{dyingLbPerAc}`, { says: 'Green before grazing.', source: day }),
   formula('standsDeadLbPerAc', tex`\q{dayDeadLbPerAc} - \q{fallenLbPerAc} + \q{dyingLbPerAc}`, { says: 'Dead before grazing.', source: day }),
+  when(isSelling, [
+    lookup('soldCount', {
+      says: 'Sold on {saleDay}, in the hay years that count. Where it hangs on the grass: if half of what stands above the stubble would last the herd fewer days than you said.',
+      source: day,
+    }),
+    formula('dayWantedLb', tex`\q{dayFullLb} \times \q{dayKeptRatio}`, {
+      says: 'From the sale to the next turn-out the herd wants that much less.',
+      source: day,
+    }),
+  ]),
   lookup('herdOn', { says: 'By your rules: stay, move, or on hay.', source: 'our own' }),
   when(isHere, [
     formula(

@@ -30,7 +30,7 @@ export function generatedRainMm({
   const rainMm: number[] = [];
   for (let day = 0; day < months.length; day += 1) {
     const month = needThere('generatedRainMm', 'month', months[day]);
-    need('generatedRainMm', 'months', month, { atLeast: 1, atMost: 12, whole: true });
+    // No other number than one of the twelve months finds a chain.
     const chain = needThere('generatedRainMm', 'chain of the month', chains[month - 1]);
     wasWet = random() < (wasWet ? chain.wetAfterWet : chain.wetAfterDry);
     rainMm.push(wasWet ? gammaDeviate(chain.shape, chain.scaleMm, random) : 0);
