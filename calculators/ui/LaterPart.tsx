@@ -52,7 +52,7 @@ export interface PicturesProps {
   readonly isBuilt?: boolean;
 }
 /** Taken over as it stands. */
-const asItIs = { __html: '' };
+export const asItIs = { __html: '' };
 /** The first picture under the answer, the others under all results. */
 export function Pictures({
   told,
@@ -65,15 +65,15 @@ export function Pictures({
 }: PicturesProps & { readonly places: readonly [from: number, to?: number] }) {
   const box = useRef<HTMLDivElement>(null);
   const [widthPx, setWidth] = useState(boxPx);
-  const [isTakingOver, setTakingOver] = useState(true);
+  // The first picture of other answers is drawn at once, and once.
+  const [isTakingOver, setTakingOver] = useState(isBuilt || places[0] > 0);
   const isDrawn = useRef(false);
   const { outcome, other, system, titles, differing } = told;
   // Each picture of other answers than were built is drawn in a moment of its own.
   const waits = isTakingOver && !isBuilt && boxPx !== undefined && places[0] > 0;
   const shown = outcome && !waits ? picturesOf(calculator, outcome.values).slice(...places) : [];
   // What cannot stay is drawn once the page has taken over the rest, in a moment of its own.
-  const stays =
-    isBuilt && !isDrawn.current && (isTakingOver || (widthPx !== undefined && shown.every((picture) => staysAsBuilt(picture, widthPx))));
+  const stays = isBuilt && !isDrawn.current && (isTakingOver || (widthPx !== undefined && shown.every((picture) => staysAsBuilt(picture, widthPx))));
   // What was built is gone then, whatever width the box has later.
   if (!stays) isDrawn.current = true;
   useEffect(() => {
