@@ -15,7 +15,7 @@ const headPx = 24;
 const footPx = 26;
 /** The ground is drawn from so far below the glass on; and once the page has been quiet for so long, wherever it is. */
 const nearPx = 60;
-const lateMs = 3000;
+const lateMs = 1000;
 
 type DrawFace = (props: PictureProps<FacePicture>) => JSX.Element | null;
 
