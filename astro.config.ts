@@ -7,6 +7,7 @@ import remarkMath from 'remark-math';
 import { afterBuild } from './src/integrations/afterBuild.ts';
 import { baseLinks } from './src/integrations/baseLinks.ts';
 import { longExamples, workings } from './src/integrations/chunkEach.ts';
+import { namesAhead } from './src/integrations/fetchAhead.ts';
 import { markTerms } from './src/integrations/markTerms.ts';
 import { namesShipped } from './src/integrations/shipped.ts';
 import { fewChunks, katexStyles, leanDefinitions, noModulePreload, noPreloadHelper } from './src/integrations/vitePlugins.ts';
@@ -16,6 +17,7 @@ import { workedOut } from './src/integrations/workedOut.ts';
 // HOLDWATER_BASE: the folder under which a copy is served. HOLDWATER_OUT: where the built site goes.
 const base = process.env['HOLDWATER_BASE'] ?? '/';
 const shipped = namesShipped();
+const ahead = namesAhead();
 
 export default defineConfig({
   site: process.env['HOLDWATER_SITE'] ?? 'https://holdwater.example',
@@ -44,10 +46,21 @@ export default defineConfig({
   // `assetsInlineLimit`: a font inlined as data: would be blocked by `font-src 'self'`.
   vite: {
     build: { assetsInlineLimit: 0 },
-    plugins: [katexStyles, workedOut, leanDefinitions, noModulePreload, noPreloadHelper, fewChunks, workings(base), longExamples(), shipped.plugin],
+    plugins: [
+      katexStyles,
+      workedOut,
+      leanDefinitions,
+      noModulePreload,
+      noPreloadHelper,
+      fewChunks,
+      workings(base),
+      longExamples(),
+      shipped.plugin,
+      ahead.plugin,
+    ],
     worker: { plugins: () => [leanDefinitions, shipped.forWorkers] },
   },
-  integrations: [mdx(), preact(), afterBuild(shipped)],
+  integrations: [mdx(), preact(), afterBuild({ shipped, ahead })],
   security: {
     csp: {
       directives: [

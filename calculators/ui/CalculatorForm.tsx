@@ -150,7 +150,10 @@ export function CalculatorForm(props: CalculatorFormProps) {
       : [];
   }, [form.this, thatTexts, held.differs]);
   const apart = drawnTogether(inputs, unlike);
-  const stamp = stampOf(calculator, form.this, { touched: ownOf(held), linked, waiting: problems.length, unlike });
+  const stamp = useMemo(
+    () => stampOf(calculator, form.this, { touched: ownOf(held), linked, waiting: problems.length, unlike }),
+    [form.this, touched, placed, place, linked, problems.length, unlike],
+  );
   const groups = thatTexts
     ? [
         {

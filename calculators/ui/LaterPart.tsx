@@ -52,7 +52,7 @@ export interface PicturesProps {
   readonly isBuilt?: boolean;
 }
 /** Taken over as it stands. */
-const asItIs = { __html: '' };
+export const asItIs = { __html: '' };
 /** The first picture under the answer, the others under all results. */
 export function Pictures({
   told,
@@ -65,7 +65,8 @@ export function Pictures({
 }: PicturesProps & { readonly places: readonly [from: number, to?: number] }) {
   const box = useRef<HTMLDivElement>(null);
   const [widthPx, setWidth] = useState(boxPx);
-  const [isTakingOver, setTakingOver] = useState(true);
+  // The first picture of other answers is drawn at once, and once.
+  const [isTakingOver, setTakingOver] = useState(isBuilt || places[0] > 0);
   const isDrawn = useRef(false);
   const { outcome, other, system, titles, differing } = told;
   // Each picture of other answers than were built is drawn in a moment of its own.

@@ -193,19 +193,25 @@ export function useSame(texts: Texts | null): Texts | null {
   return held.current;
 }
 
-/** What may follow a key a little behind: pictures, tables, the link. What the form is opened with comes at once: nobody shall read the example under it. */
+/**
+ * What may follow a key a little behind: pictures, tables, the link. What the form is opened with comes at once, with the answer itself: nobody shall read the
+ * example under it, and the form is drawn once and not three times.
+ */
 export function useLater<T>(value: T, pause: number): T {
-  const [later, setLater] = useState(value);
+  const later = useRef(value);
   const isOpening = useRef(true);
+  const [, redraw] = useState({});
+  if (isOpening.current && later.current !== value) {
+    isOpening.current = false;
+    later.current = value;
+  }
   useLayoutEffect(() => {
-    if (later === value) return undefined;
-    if (isOpening.current) {
-      isOpening.current = false;
-      setLater(value);
-      return undefined;
-    }
-    const timer = setTimeout(() => setLater(value), pause);
+    if (later.current === value) return undefined;
+    const timer = setTimeout(() => {
+      later.current = value;
+      redraw({});
+    }, pause);
     return () => clearTimeout(timer);
   }, [value]);
-  return later;
+  return later.current;
 }

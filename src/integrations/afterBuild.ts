@@ -9,6 +9,7 @@ import { builtDay } from '../site/builtDay.ts';
 import { builtFiles, parsedPages } from './builtFiles.ts';
 import { writeCopy } from './copy/writeCopy.ts';
 import { dropUnused } from './dropUnused.ts';
+import type { namesAhead } from './fetchAhead.ts';
 import { indexPages } from './indexPages.ts';
 import { officeForBuild, putOffice } from './officeFile.ts';
 import { offerZip } from './portable/offerZip.ts';
@@ -29,7 +30,11 @@ const folderFor = (root: string): string =>
   process.env['HOLDWATER_OUT'] === undefined ? join(root, '../portable') : mkdtempSync(join(tmpdir(), 'portable-'));
 
 /** What can only be done once every page is written. The order matters: the copy for the phone holds all that the steps before it leave, the page that tells of the zip as well. */
-export const afterBuild = ({ ownersOf }: Pick<ReturnType<typeof namesShipped>, 'ownersOf'>): AstroIntegration => ({
+interface Named {
+  readonly shipped: Pick<ReturnType<typeof namesShipped>, 'ownersOf'>;
+  readonly ahead: Pick<ReturnType<typeof namesAhead>, 'putInto'>;
+}
+export const afterBuild = ({ shipped, ahead }: Named): AstroIntegration => ({
   name: 'holdwater-after-build',
   hooks: {
     // Before anything is built: a wrong file stops it at once.
@@ -38,9 +43,10 @@ export const afterBuild = ({ ownersOf }: Pick<ReturnType<typeof namesShipped>, '
       const root = fileURLToPath(dir);
       putOffice(root, officeForBuild());
       putHandbook(root);
+      ahead.putInto(root, base);
       const unused = dropUnused(root);
       // Before fonts get names of their own.
-      const unnamed = unlike(ownersOf(builtFiles(root)));
+      const unnamed = unlike(shipped.ownersOf(builtFiles(root)));
       if (unnamed.length > 0) throw new Error(unnamed.join('\n'));
       const pages = parsedPages(root);
       await subsetFonts(root, pages);

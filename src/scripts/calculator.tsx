@@ -299,15 +299,20 @@ export async function openCalculator(box: HTMLElement): Promise<void> {
   const load = definitions[`../../calculators/catalog/${box.dataset['calculator'] ?? ''}/definition.ts`];
   if (!load) throw new Error(`no definition for ${box.dataset['calculator']}`);
   const { default: calculator } = await load();
+  await breath();
   // Before the takeover: its first render must equal the built page, which has them.
   const query = queryOf(box);
+  const ownsAddress = box.dataset['ownsAddress'] !== undefined;
+  // Where other answers will stand than were built, what draws them is on its way meanwhile. It is asked for again when it is needed.
+  if (ownsAddress && (query !== '' || movesWithToday(calculator.inputs))) loadLater(calculator, startTexts(calculator.inputs)).catch(console.info);
   const [opener, at, parts, later, records, long] = await Promise.all([
     loadOpener(query, calculator),
     loadPlace(box, calculator, query),
     loadParts(query, calculator),
-    box.dataset['ownsAddress'] === undefined ? loadLater(calculator, startTexts(calculator.inputs)) : undefined,
+    ownsAddress ? undefined : loadLater(calculator, startTexts(calculator.inputs)),
     loadRecords(calculator),
     calculator.runs && import('./longRuns.ts').then(({ startLong }) => startLong(calculator)),
   ]);
+  await breath();
   await start(box, calculator, { parts, later, records, opener, at, long });
 }

@@ -2,7 +2,7 @@
 import { hydrate, render } from 'preact';
 import type { Calculator } from '../../calculators/kit/define.ts';
 import { picturesOf } from '../../calculators/kit/pictures.ts';
-import { Below, type BelowProps } from '../../calculators/ui/Below.tsx';
+import { allPieces, Below, type BelowProps } from '../../calculators/ui/Below.tsx';
 import type { Change, Reach } from '../../calculators/ui/formProps.ts';
 import { boxPxIn, LaterPart, type Told } from '../../calculators/ui/LaterPart.tsx';
 import { type DrawPicture, loadPictures } from '../../calculators/ui/pictures/loadPicture.tsx';
@@ -93,6 +93,11 @@ async function startLater(
   } else {
     for (const each of Object.values(boxes)) each.replaceChildren();
     show(now);
+    if (ownsAddress)
+      for (let pieces = 1; pieces < allPieces; pieces += 1) {
+        await breath();
+        render(<Below {...results(now)} {...live} pieces={pieces} />, boxes.below);
+      }
     if (ownsAddress) await breath();
   }
   follow(now);
@@ -101,7 +106,8 @@ async function startLater(
     setTimeout(
       () =>
         void import('../place/carry/startCarrying.tsx')
-          .then(({ startCarrying }) => {
+          .then(async ({ startCarrying }) => {
+            await breath();
             namesNow = startCarrying({ box, id, calculator, page, at, reach, start: now });
           })
           .catch(console.info),

@@ -59,11 +59,17 @@ if (isDemoOpen()) void import('../place/form/demoLine.ts').catch(console.info);
 
 // Only a built site has a worker to register. A browser that refuses one (private window, blocked storage) still reads the site.
 if (import.meta.env.PROD && 'serviceWorker' in navigator && !folder()) {
-  addEventListener('load', () => {
+  /** On a calculator's own page its form comes first: a copy that is fetched and unpacked beside it would hold it up. Its scripts may never come. */
+  const register = (looks: number): void => {
+    if (looks > 0 && document.querySelector('[data-owns-address]:not([data-ready])')) {
+      setTimeout(register, 1000, looks - 1);
+      return;
+    }
     navigator.serviceWorker
       .register(ownScript(href('/worker.js')))
       // Without a worker there is no copy to tell of.
       .then(async (registration) => registration && (await import('../copy/page/followCopy.ts')).followCopy())
       .catch(() => undefined);
-  });
+  };
+  addEventListener('load', () => register(8));
 }

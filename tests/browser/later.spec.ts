@@ -211,6 +211,41 @@ for (const widthPx of [360, 390, 412, 428])
     expect(drawn.drawnPx).toBe(drawn.boxPx);
   });
 
+test('results and tables that were built stay as they are until something changes', async ({ page }) => {
+  const wrong: string[] = [];
+  page.on('pageerror', ({ message }) => wrong.push(message));
+  const held = await hold(page, results);
+  await openForm(page, 'ring-test');
+  const built = below(page).locator('[data-seen]');
+  await below(page)
+    .locator('.results-list, .tables table')
+    .evaluateAll((parts) => {
+      for (const part of parts) part.setAttribute('data-seen', '');
+    });
+  const count = await built.count();
+  expect(count).toBeGreaterThan(1);
+  held.letGo();
+  await page.getByRole('button', { name: 'Copy note' }).click();
+  await expect(below(page).locator('.told')).toHaveText('Note copied.');
+  await expect(built).toHaveCount(count);
+  const before = await below(page).locator('.results-list dd').first().textContent();
+  const first = page.locator('.asks input[type="text"]').first();
+  await first.fill((Number(await first.inputValue()) * 1.1).toFixed(2));
+  await expect(built).toHaveCount(0);
+  await expect(below(page).locator('.results-list dd').first()).not.toHaveText(before ?? '');
+  await expect(below(page).locator('.results-list, .tables table')).toHaveCount(count);
+  expect(wrong).toEqual([]);
+});
+
+test('the ground under a strip of weeks is drawn as it comes onto the glass', async ({ page }) => {
+  await openForm(page, 'season');
+  // Alive, or it would be drawn again under the finger.
+  await expect(page.locator('.strip-day input')).toBeEnabled();
+  await page.locator('.strip-day').scrollIntoViewIfNeeded();
+  await page.mouse.wheel(0, 120);
+  await expect(page.locator('.strip-ground .face svg').first()).toBeVisible();
+});
+
 for (const widthPx of [320, 500, 1280])
   test(`at ${widthPx} px the picture is drawn anew at the width that it gets`, async ({ page }) => {
     await openMarked(page, widthPx);

@@ -133,7 +133,7 @@ describe('the folder’s loader', () => {
 });
 
 describe('a page', () => {
-  const built = `<!DOCTYPE html><html lang="en"><head><meta charset="utf-8"><link rel="stylesheet" href="/_astro/base.css"><link rel="preload" href="/f.woff2" as="font"><link rel="manifest" href="/site.webmanifest"><link id="holdwater" rel="stylesheet" href="/office.css"><script src="/office.js"></script><meta http-equiv="content-security-policy" content="default-src 'self'"></head><body><section data-page="/calculators/a/" data-styles="/_astro/a.css /_astro/b.css"></section><footer class="bottom"><span data-hosted="foot">After the first visit</span></footer><script type="module" src="/_astro/a.js"></script><script type="module" src="/_astro/b.js"></script></body></html>`;
+  const built = `<!DOCTYPE html><html lang="en"><head><meta charset="utf-8"><link rel="stylesheet" href="/_astro/base.css"><link rel="preload" href="/f.woff2" as="font"><link rel="modulepreload" fetchpriority="low" href="/_astro/s.js"><link rel="manifest" href="/site.webmanifest"><link id="holdwater" rel="stylesheet" href="/office.css"><script src="/office.js"></script><meta http-equiv="content-security-policy" content="default-src 'self'"></head><body><section data-page="/calculators/a/" data-styles="/_astro/a.css /_astro/b.css"></section><footer class="bottom"><span data-hosted="foot">After the first visit</span></footer><script type="module" src="/_astro/a.js"></script><script type="module" src="/_astro/b.js"></script></body></html>`;
   const chunks = new Map(
     Object.entries({ '_astro/a.js': ['_astro/s.js'], '_astro/b.js': ['_astro/s.js'], '_astro/s.js': [] }).map(([file, imports]) => [
       file,

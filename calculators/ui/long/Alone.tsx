@@ -1,5 +1,5 @@
 import type { FunctionComponent } from 'preact';
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Calculator, Run } from '../../kit/define.ts';
 import { isShown, readForm, type Texts, type Values } from '../../kit/state.ts';
 import { printIn } from '../../units/printQuantity.ts';
@@ -44,18 +44,20 @@ export function aloneBy(runLong: RunLong): FunctionComponent<AloneProps> {
     const [lines, setLines] = useState<readonly Line[] | undefined>(undefined);
     const [left, setLeft] = useState(0);
     const turn = useRef(0);
-    const texts = JSON.stringify([mine, theirs, system]);
+    const texts = useMemo(() => JSON.stringify([mine, theirs, system]), [mine, theirs, system]);
+    const read = useMemo(() => readForm(calculator.inputs, mine, system), [mine, system]);
+    const isPair = theirs !== null;
+    const changes = useMemo(
+      () => (theirs ? differences(calculator, mine, theirs, system) : unsure(calculator, mine, system)),
+      [mine, theirs, system],
+    );
     // What was run alone before holds for other numbers only.
     useEffect(() => {
       turn.current += 1;
       setLines(undefined);
       setLeft(0);
     }, [texts]);
-    const read = readForm(calculator.inputs, mine, system);
-    if (read.problems.length > 0) return null;
-    const isPair = theirs !== null;
-    const changes = theirs ? differences(calculator, mine, theirs, system) : unsure(calculator, mine, system);
-    if (changes.length === 0) return null;
+    if (read.problems.length > 0 || changes.length === 0) return null;
     const run = async (): Promise<void> => {
       turn.current += 1;
       const mineTurn = turn.current;

@@ -71,9 +71,9 @@ export function longSides(runLong: RunLong, example: { readonly values: Values; 
     const [isSlow, setSlow] = useState(false);
     const [stopped, setStopped] = useState('');
     const [, redraw] = useState({});
-    const read = texts && readForm(calculator.inputs, texts, system);
     // What reads a record comes when one is first used.
     const [isFetched, setFetched] = useState(false);
+    const read = useMemo(() => texts && readForm(calculator.inputs, texts, system), [texts, system, isFetched]);
     const isWaiting = texts !== null && !isFetched && wantsReaders(calculator.inputs, texts);
     useEffect(() => {
       // Where it cannot be had, the field says so.
@@ -83,7 +83,7 @@ export function longSides(runLong: RunLong, example: { readonly values: Values; 
           .finally(() => setFetched(true));
     }, [isWaiting]);
     const isReady = read !== null && !isWaiting && read.problems.length === 0;
-    const key = isReady ? keyOf(read.values, system) : '';
+    const key = useMemo(() => (isReady ? keyOf(read.values, system) : ''), [read, isReady]);
     const found = known.get(key);
     const stop = useRef<() => void>();
     useEffect(() => {
@@ -111,7 +111,7 @@ export function longSides(runLong: RunLong, example: { readonly values: Values; 
       };
     }, [key, found === undefined, stopped === key]);
     // The same object as long as it says the same, so that nothing is drawn again.
-    const remarks = JSON.stringify(read?.remarks ?? []);
+    const remarks = useMemo(() => JSON.stringify(read?.remarks ?? []), [read]);
     const outcome = useMemo(() => {
       if (!found || !('outcome' in found)) return null;
       return read && read.remarks.length > 0 ? { ...found.outcome, cautions: [...read.remarks, ...found.outcome.cautions] } : found.outcome;

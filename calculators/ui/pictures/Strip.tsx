@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Calculator, Outcome } from '../../kit/define.ts';
 import type { Face as FacePicture, Strip as StripPicture } from '../../kit/pictures.ts';
 import { printCell, printScalar } from '../../kit/print.ts';
@@ -13,6 +13,9 @@ import { csvOf, save } from './stripCsv.ts';
 const lanePx = 56;
 const headPx = 24;
 const footPx = 26;
+/** The ground is drawn from so far below the glass on; and once the page has been quiet for so long, wherever it is. */
+const nearPx = 60;
+const lateMs = 1000;
 
 type DrawFace = (props: PictureProps<FacePicture>) => JSX.Element | null;
 
@@ -39,7 +42,20 @@ export function Strip({ Face, ...props }: PictureProps<StripPicture> & { readonl
   const count = Math.min(...sides.map(({ rows }) => rows.length));
   const [wanted, setWanted] = useState<number | undefined>(undefined);
   const [isLive, setLive] = useState(false);
-  useEffect(() => setLive(true), []);
+  const ground = useRef<HTMLDivElement>(null);
+  const [isNear, setNear] = useState(false);
+  useEffect(() => {
+    setLive(true);
+    if (!ground.current) return undefined;
+    const come = () => setNear(true);
+    const watch = new IntersectionObserver(([seen]) => seen?.isIntersecting && come(), { rootMargin: `${nearPx}px` });
+    watch.observe(ground.current);
+    const late = setTimeout(come, lateMs);
+    return () => {
+      watch.disconnect();
+      clearTimeout(late);
+    };
+  }, []);
   const x = columnOf(calculator, picture.rows, picture.x);
   if (!(count > 1) || !x) return null;
   // The year begins with turn-out: a third of it on is the middle of summer.
@@ -159,9 +175,9 @@ export function Strip({ Face, ...props }: PictureProps<StripPicture> & { readonl
           onInput={({ currentTarget }) => setWanted(currentTarget.valueAsNumber)}
         />
       </label>
-      {/* Drawn once a day of it can be picked: in the built page it would weigh more than all the rest. */}
-      <div class="strip-ground">
-        {isLive && (
+      {/* In the built page it would weigh more than all the rest. Below the glass of a phone it is drawn as soon as it comes near, or a day is picked. */}
+      <div class="strip-ground" ref={ground}>
+        {(isNear || wanted !== undefined) && (
           <Face
             {...props}
             picture={picture.face}

@@ -44,7 +44,9 @@ export const entriesOf = (page: HTMLElement, base: string): readonly string[] =>
 
 /** Turns a built page into one that opens from a disk. The page is changed in place. */
 export function toFolderPage(page: HTMLElement, file: string, { base, chunks, edition, published }: Parts): string {
-  for (const gone of page.querySelectorAll('link[rel="preload"], link[rel="manifest"], link[rel="apple-touch-icon"], meta[http-equiv]'))
+  for (const gone of page.querySelectorAll(
+    'link[rel="preload"], link[rel="modulepreload"], link[rel="manifest"], link[rel="apple-touch-icon"], meta[http-equiv]',
+  ))
     gone.remove();
   const loaded = new Set<string>();
   for (const script of page.querySelectorAll('script').filter(isModule)) {

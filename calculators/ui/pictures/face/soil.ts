@@ -44,15 +44,22 @@ export function crumbs({ width, top, bottom, salt }: Stretch, cell: number): rea
 
 /** The part of a polygon that lies nearer to one point than to another. */
 function nearer(polygon: readonly Point[], [ax, ay]: Point, [bx, by]: Point): readonly Point[] {
-  const beyond = ([x, y]: Point): number => (x - (ax + bx) / 2) * (bx - ax) + (y - (ay + by) / 2) * (by - ay);
-  return polygon.flatMap((point, index) => {
-    const next = polygon[(index + 1) % polygon.length] ?? point;
-    const [here, there] = [beyond(point), beyond(next)];
+  const beyond = polygon.map(([x, y]) => (x - (ax + bx) / 2) * (bx - ax) + (y - (ay + by) / 2) * (by - ay));
+  const kept: Point[] = [];
+  for (const [index, point] of polygon.entries()) {
+    const after = (index + 1) % polygon.length;
+    const next = polygon[after] ?? point;
+    const [here = 0, there = 0] = [beyond[index], beyond[after]];
     const cut = here / (here - there);
-    const crossing: Point = [point[0] + (next[0] - point[0]) * cut, point[1] + (next[1] - point[1]) * cut];
-    return [...(here <= 0 ? [point] : []), ...(here < 0 !== there < 0 ? [crossing] : [])];
-  });
+    if (here <= 0) kept.push(point);
+    if (here < 0 !== there < 0) kept.push([point[0] + (next[0] - point[0]) * cut, point[1] + (next[1] - point[1]) * cut]);
+  }
+  return kept;
 }
+/** Steps to the points around one, the nearest first: most of those far off cut nothing more away, and are passed over. */
+const around = Array.from({ length: 25 }, (_, index): Point => [(index % 5) - 2, Math.floor(index / 5) - 2])
+  .filter(([column, row]) => column !== 0 || row !== 0)
+  .sort(([ax, ay], [bx, by]) => ax ** 2 + ay ** 2 - (bx ** 2 + by ** 2));
 
 export interface Grid {
   readonly across: number;
@@ -68,10 +75,13 @@ export function blocks({ width, top, bottom, salt }: Stretch, grid: Grid, near =
     const index = row * 61 + column;
     return [column + 0.5 + (row % 2 ? 0.4 : 0) + sway(index, salt) * 0.34, row + 0.5 + sway(index, salt + 1) * 0.34];
   };
+  // Each is a neighbor of two dozen others.
+  const [rows = 0, columns = 0] = [(bottom - top) / tall, width / across].map((count) => Math.floor(count) + 6);
+  const points = Array.from({ length: rows }, (_, row) => Array.from({ length: columns }, (_, column) => at(column - 3, row - 3)));
   const tones = ['', '', ''];
   for (let row = -1; row <= (bottom - top) / tall; row++)
     for (let column = -1; column <= width / across; column++) {
-      const [u, v] = at(column, row);
+      const [u, v] = points[row + 3]?.[column + 3] ?? at(column, row);
       if (top + v * tall > bottom + 5) continue;
       let cell: readonly Point[] = [
         [u - 1.5, v - 1.5],
@@ -79,7 +89,11 @@ export function blocks({ width, top, bottom, salt }: Stretch, grid: Grid, near =
         [u + 1.5, v + 1.5],
         [u - 1.5, v + 1.5],
       ];
-      for (let near = 0; near < 25; near++) if (near !== 12) cell = nearer(cell, [u, v], at(column + (near % 5) - 2, row + Math.floor(near / 5) - 2));
+      for (const [across, down] of around) {
+        const other = points[row + down + 3]?.[column + across + 3] ?? at(column + across, row + down);
+        const reach = ((other[0] - u) ** 2 + (other[1] - v) ** 2) / 4;
+        if (cell.some(([x, y]) => (x - u) ** 2 + (y - v) ** 2 >= reach)) cell = nearer(cell, [u, v], other);
+      }
       const corner = ([cu, cv]: Point): string => {
         const [dx, dy] = [(cu - u) * across, (cv - v) * tall];
         const kept = Math.max(0.2, 1 - gap / Math.max(Math.hypot(dx, dy), 1));
