@@ -3,6 +3,7 @@ import { type Fit, type FitPlace, fittedMeadowRate, fittedRate, median } from '.
 import { SUM, YEAR } from '../../calculators/season/flat.ts';
 import * as running from '../../calculators/season/run.ts';
 import { ofPeriod, overGrazed } from '../../calculators/season/years.ts';
+import { near } from '../support/near.ts';
 import { changedWeather, demoWeather, sideOf, skyWith, usualGrass, usualRule } from '../support/seasonPlace.ts';
 
 const weather = demoWeather();
@@ -45,7 +46,7 @@ describe('the growth rate that gives a yield', () => {
   it('is the least that gives enough where hay jumps from none to what a cut is worth', () => {
     // A cut takes at least 1,500 − 600 lb and keeps 85 % of it. Of thirty years the middle two count: where one made none, the median is half of that, or nothing.
     const { rates, ratePerDay, gives } = tried(() => fittedMeadowRate(at(true), { ...usualRule, cutOn: [610] }, 300), 'made');
-    expect(gives).toBeCloseTo((0.85 * 900) / 2, 3);
+    near(gives, (0.85 * 900) / 2, 1e-9);
     const tooLow = Math.max(...rates.filter(({ gave }) => gave < 300).map((each) => each.ratePerDay ?? Number.NaN));
     expect(tooLow).toBeLessThan(ratePerDay);
     expect(tooLow / ratePerDay).toBeGreaterThan(1 - 1e-13);
