@@ -105,9 +105,9 @@ for (const [which, weighed, details] of [
         if (pathname.endsWith('.js') && !pathname.includes('startCarrying')) asked.add(pathname);
       });
       await openForm(page, slug);
-      // What stands below the form comes a moment later, place or not: all of it is waited for.
-      await expect.poll(() => [...asked].some((path) => /\/later\./.test(path)), { timeout: 20_000 }).toBe(true);
-      // What comes ahead for print is asked for a second behind the rest.
+      // What stands below the form comes a moment later, and then what prints it, place or not: all of it is waited for.
+      for (const behind of [/\/later\./, /\/Handout\./])
+        await expect.poll(() => [...asked].some((path) => behind.test(path)), { timeout: 20_000 }).toBe(true);
       for (let seen = 0; seen < asked.size; await page.waitForTimeout(1500)) seen = asked.size;
       await context.close();
       return [...asked];
