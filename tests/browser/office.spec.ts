@@ -6,6 +6,7 @@ import { copyWhole, deploy, newerCopy, newerWhole, update, withWorker } from './
 import { openGroups } from './forms.ts';
 import { edition, fileOf } from './officeHere.ts';
 import { serve } from './staticServer.ts';
+import { long } from './walked.ts';
 
 /** Puts a text beside `index.html`, as an office does. */
 const put = (page: Page, css: string) => page.route('**/office.css', (route) => route.fulfill({ body: css, contentType: 'text/css' }));
@@ -204,33 +205,35 @@ test.describe('a wrong file', () => {
 test.describe(() => {
   test.use(withWorker);
 
-  test('a phone keeps the office’s file apart: the last one at once, a new one from the next page on, through updates and without a signal', async ({
-    browser,
-  }) => {
-    const server = await serve(dist);
-    const named = (name: string): string => writeOffice({ ...anOffice, head: { ...anOffice.head, name } });
-    server.replace('/office.css', named('First office'));
-    const context = await browser.newContext();
-    const page = await context.newPage();
-    await page.goto(`${server.origin}/`);
-    await copyWhole(page);
-    server.replace('/office.css', named('Second office'));
-    await page.goto(`${server.origin}/about/`);
-    await expect(edition(page)).toContainText('First office');
-    await expect.poll(() => page.evaluate(async () => (await (await caches.match('/office.css'))?.text())?.includes('Second office'))).toBe(true);
-    await page.goto(`${server.origin}/`);
-    await expect(edition(page)).toContainText('Second office');
-    // A newer version of the site leaves it as it is.
-    const newer = newerCopy({ 'local/index.html': (html) => html.replace('</h1>', ', newer</h1>') });
-    deploy(server, newer);
-    await update(page);
-    await newerWhole(page, newer);
-    await server.stop();
-    await context.setOffline(true);
-    await page.goto(`${server.origin}/local/`);
-    await expect(edition(page)).toContainText('Second office');
-    expect(await shown(page)).toEqual(['office']);
-    await expect(page.locator('h1')).toContainText('newer');
-    await context.close();
-  });
+  test(
+    'a phone keeps the office’s file apart: the last one at once, a new one from the next page on, through updates and without a signal',
+    long,
+    async ({ browser }) => {
+      const server = await serve(dist);
+      const named = (name: string): string => writeOffice({ ...anOffice, head: { ...anOffice.head, name } });
+      server.replace('/office.css', named('First office'));
+      const context = await browser.newContext();
+      const page = await context.newPage();
+      await page.goto(`${server.origin}/`);
+      await copyWhole(page);
+      server.replace('/office.css', named('Second office'));
+      await page.goto(`${server.origin}/about/`);
+      await expect(edition(page)).toContainText('First office');
+      await expect.poll(() => page.evaluate(async () => (await (await caches.match('/office.css'))?.text())?.includes('Second office'))).toBe(true);
+      await page.goto(`${server.origin}/`);
+      await expect(edition(page)).toContainText('Second office');
+      // A newer version of the site leaves it as it is.
+      const newer = newerCopy({ 'local/index.html': (html) => html.replace('</h1>', ', newer</h1>') });
+      deploy(server, newer);
+      await update(page);
+      await newerWhole(page, newer);
+      await server.stop();
+      await context.setOffline(true);
+      await page.goto(`${server.origin}/local/`);
+      await expect(edition(page)).toContainText('Second office');
+      expect(await shown(page)).toEqual(['office']);
+      await expect(page.locator('h1')).toContainText('newer');
+      await context.close();
+    },
+  );
 });

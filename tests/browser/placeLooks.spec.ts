@@ -4,7 +4,7 @@ import { dist, sentBytes } from '../site/builtSite.ts';
 import { openForm } from './forms.ts';
 import { keepPlace, twoBench } from './placeOfOnes.ts';
 import { go, open, started, withPasture, written } from './placePage.ts';
-import { long } from './walked.ts';
+import { long, longUnless } from './walked.ts';
 
 // How heavy, how quick and how wide the page of the place is, by keyboard and on paper.
 
@@ -23,7 +23,7 @@ const mostOfView: Readonly<Record<string, number>> = {
 /** What a tap opens comes a moment behind the view, and is weighed apart: panes of the gate, a line of the record, its sheet. */
 const behind = /\/_astro\/(?:panes|RecordLine|RecordPaper)\./;
 const mostBehind: Readonly<Record<string, number>> = { gate: 8700, record: 6100 };
-test('the page is light, whichever view is opened', async ({ browser }) => {
+test('the page is light, whichever view is opened', long, async ({ browser }) => {
   const context = await browser.newContext({ viewport: { width: 390, height: 844 } });
   const page = await context.newPage();
   await started(page);
@@ -83,16 +83,11 @@ const mostOfOpenPlace: Readonly<Record<string, number>> = {
 };
 /** And what a tap asks of it, which comes behind the form. */
 const mostOfTaps = 1550;
-/** A common one and the heaviest, in every test run; all of them before a release. */
-const oftenOpened = ['days-of-grass', 'season'];
-for (const [which, weighed, details] of [
-  ['some forms', oftenOpened, {}],
-  ['every form', Object.keys(mostOfOpenPlace), long],
-] as const)
-  test(`an open place adds to ${which} what was measured, and none of its schemas`, details, async ({ browser }) => {
+for (const [slug, most] of Object.entries(mostOfOpenPlace))
+  test(`an open place adds to ${slug} what was measured, and none of its schemas`, longUnless(slug === 'season'), async ({ browser }) => {
     // Changed before the day of any machine: a clock that it doubts would fetch the question for today as well.
     const place: Place = { ...twoBench, changedAt: '2026-01-01T08:00:00.000Z' };
-    const fetched = async (slug: string, hasPlace: boolean): Promise<readonly string[]> => {
+    const fetched = async (hasPlace: boolean): Promise<readonly string[]> => {
       const context = await browser.newContext({ serviceWorkers: 'block', viewport: { width: 390, height: 844 } });
       const page = await context.newPage();
       // What carries on comes once the form is live, place or not.
@@ -113,21 +108,18 @@ for (const [which, weighed, details] of [
       return [...asked];
     };
     const weigh = (paths: readonly string[]): number => paths.reduce((sum, path) => sum + sentBytes(dist, path), 0);
-    for (const slug of weighed) {
-      const most = mostOfOpenPlace[slug] ?? 0;
-      const [bare, asked] = [await fetched(slug, false), await fetched(slug, true)];
-      const added = asked.filter((path) => !bare.includes(path));
-      const more = weigh(added.filter((path) => !follows.test(path)));
-      const taps = weigh(added.filter((path) => /\/(?:changes|withTextAt)\./.test(path)));
-      console.log(`${slug}, with a place open: ${(more / 1000).toFixed(2)} kB more, and ${(taps / 1000).toFixed(2)} kB behind the form`);
-      expect(taps).toBeGreaterThan(0);
-      expect.soft(taps, added.join('\n')).toBeLessThanOrEqual(mostOfTaps);
-      expect(asked.filter((path) => /\/at-place\./.test(path))).toHaveLength(1);
-      expect(asked.filter((path) => /\/(?:model|store)\./.test(path))).toEqual([]);
-      // A form fetches only the offers that it asks for: none of these asks for a price or a layer of soil.
-      expect(asked.filter((path) => /\/(?:price|layer)Offers\./.test(path))).toEqual([]);
-      expect.soft(more, added.map((path) => `${sentBytes(dist, path)} ${path}`).join('\n')).toBeLessThanOrEqual(most);
-    }
+    const [bare, asked] = [await fetched(false), await fetched(true)];
+    const added = asked.filter((path) => !bare.includes(path));
+    const more = weigh(added.filter((path) => !follows.test(path)));
+    const taps = weigh(added.filter((path) => /\/(?:changes|withTextAt)\./.test(path)));
+    console.log(`${slug}, with a place open: ${(more / 1000).toFixed(2)} kB more, and ${(taps / 1000).toFixed(2)} kB behind the form`);
+    expect(taps).toBeGreaterThan(0);
+    expect.soft(taps, added.join('\n')).toBeLessThanOrEqual(mostOfTaps);
+    expect(asked.filter((path) => /\/at-place\./.test(path))).toHaveLength(1);
+    expect(asked.filter((path) => /\/(?:model|store)\./.test(path))).toEqual([]);
+    // A form fetches only the offers that it asks for: none of these asks for a price or a layer of soil.
+    expect(asked.filter((path) => /\/(?:price|layer)Offers\./.test(path))).toEqual([]);
+    expect.soft(more, added.map((path) => `${sentBytes(dist, path)} ${path}`).join('\n')).toBeLessThanOrEqual(most);
   });
 
 test('a key is answered within a frame on a slow phone, with a whole place open', async ({ page }) => {

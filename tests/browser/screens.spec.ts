@@ -5,7 +5,7 @@ import { longUnless } from './walked.ts';
 const addresses = filesOf(dist, /\.html$/).map(addressOf);
 const calculators = addresses.filter((address) => /^\/calculators\/[^/]+\/$/.test(address));
 /** Looked at in every run: few questions and many, a tally, a long table, a long run. */
-const oftenLooked = ['storm-runoff', 'days-of-grass', 'share-taken', 'stock-water', 'season'].map((slug) => `/calculators/${slug}/`);
+const oftenLooked = ['/', '/guides/', '/place/', '/search/', ...['days-of-grass', 'share-taken', 'season'].map((slug) => `/calculators/${slug}/`)];
 /** Pages of one making are looked at once. */
 const kinds = [
   '/',
@@ -193,7 +193,7 @@ const answersAt: Readonly<Record<number, (page: Page) => Promise<unknown>>> = {
 for (const address of [...kinds, ...calculators]) {
   const isCalculator = calculators.includes(address);
   const name = `${address} fits every glass, large type and forced colors${isCalculator ? '; answers on the first screen and asks little' : ''}`;
-  test(name, longUnless(!isCalculator || oftenLooked.includes(address)), async ({ page }, { annotations }) => {
+  test(name, longUnless(oftenLooked.includes(address)), async ({ page }, { annotations }) => {
     for (const width of widths) {
       await page.setViewportSize({ width, height: sizes[width] ?? 800 });
       await settled(page, address);

@@ -1,6 +1,7 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
 import { big, field, figure, openGroups } from './forms.ts';
+import { longUnless } from './walked.ts';
 
 /** Opens a page on a day. Noon where the device is, so that Greenwich has another day nowhere. */
 async function openOn(page: Page, day: string, address: string): Promise<void> {
@@ -22,7 +23,7 @@ const fresh: readonly (readonly [day: string, slug: string, shows: Readonly<Reco
   ['2027-02-28', 'hay-to-grass', { fromDay: '2027-11-01', toDay: '2028-04-20', baledDay: '2027-06-15', 'herd-0-birthDay': '2028-03-10' }],
 ];
 for (const day of new Set(fresh.map(([each]) => each))) {
-  test(`a fresh form on ${day} has dates that can still come, and an answer`, async ({ page }) => {
+  test(`a fresh form on ${day} has dates that can still come, and an answer`, longUnless(day === '2027-02-28'), async ({ page }) => {
     const errors: string[] = [];
     page.on('pageerror', (error) => errors.push(error.message));
     for (const [, slug, shows] of fresh.filter(([each]) => each === day)) {

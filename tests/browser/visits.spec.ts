@@ -6,6 +6,7 @@ import { keepPlace, twoBench } from './placeOfOnes.ts';
 import { button, placed } from './placePage.ts';
 import { withoutSignal } from './signal.ts';
 import { begun, keptBy, visitorsPhone, visits, written } from './visitsOfOnes.ts';
+import { long } from './walked.ts';
 
 test.use(visitorsPhone);
 
@@ -19,7 +20,7 @@ const kept = keptBy(tap);
 test.describe(() => {
   test.use(withWorker);
 
-  test('three calculations and one printed note take at most twenty taps on a kept place, with no signal', async ({ page, context }) => {
+  test('three calculations and one printed note take at most twenty taps on a kept place, with no signal', long, async ({ page, context }) => {
     const { server, asked } = await withoutSignal(page, context, () => keepPlace(page, twoBench));
     await page.goto(`${server.origin}/place/`);
     await placed(page);

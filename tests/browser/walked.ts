@@ -5,10 +5,3 @@ export const isAll = process.env['HOLDWATER_WALK'] === 'all';
 export const long = { tag: '@long' } as const;
 /** For one of many alike: every test run takes some. */
 export const longUnless = (isTaken: boolean) => (isTaken ? {} : long);
-
-/** Pages of one making: those of one folder, and the workings of all calculators. */
-const kindOf = (address: string): string => address.replace(/^(\/[^/]+\/)[^/]+\/(.*)$/, '$1*/$2');
-
-/** The first page of each kind; before a release all. */
-export const walked = (addresses: readonly string[]): readonly string[] =>
-  isAll ? addresses : addresses.filter((address, index) => addresses.findIndex((other) => kindOf(other) === kindOf(address)) === index);

@@ -4,6 +4,7 @@ import { withWorker } from './copyHere.ts';
 import { big, field, openForm, openGroups, ready, stamp } from './forms.ts';
 import { keepPlace, keptPlaces, twoBench } from './placeOfOnes.ts';
 import { morning, withoutSignal } from './signal.ts';
+import { long } from './walked.ts';
 
 test.use({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true, permissions: ['clipboard-read', 'clipboard-write'] });
 
@@ -99,7 +100,7 @@ test.describe(() => {
 test.describe(() => {
   test.use(withWorker);
 
-  test('with nothing kept it takes at most fifteen, and makes the place; next morning it is there', async ({ page, context }) => {
+  test('with nothing kept it takes at most fifteen, and makes the place; next morning it is there', long, async ({ page, context }) => {
     const { server, asked } = await withoutSignal(page, context, () => Promise.resolve());
     const walk = new Walk(page);
     await walk.tap(page.locator('main a[href$="/calculators/days-of-grass/"]').first());
