@@ -22,8 +22,8 @@ const noTitles: readonly [string, string] = ['', ''];
 const noComparing = 'What compares two managements has not come. Try again where there is signal.';
 const nothing: RanSide = { outcome: null, problems: [] };
 
-/** The picture follows the answer at the end of a run of keys; tables, the working and the link a little behind it. */
-const pictureMs = 30;
+/** The picture follows the answer by a frame, so that a slow phone has drawn it before the next key; tables, the working and the link come a little behind it. */
+const pictureMs = 16;
 const restMs = 90;
 
 /** Form and results of ANY calculator: the answer first. */
