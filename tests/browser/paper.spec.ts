@@ -122,7 +122,11 @@ async function holds(page: Page, address: string): Promise<void> {
     cutOff: [...document.querySelectorAll('.paper :is(.formula, .scroll, table, .step, p)')]
       .filter((each) => each.scrollWidth > each.clientWidth + 1 && getComputedStyle(each).display !== 'inline')
       .map((each) => each.textContent?.slice(0, 60)),
+    controls: [...document.querySelectorAll('.paper :is(input, select, textarea, button)')]
+      .filter((each) => each.getClientRects().length > 0)
+      .map((each) => each.outerHTML),
   }));
+  expect(handout.controls, `${address} prints nothing to tap`).toEqual([]);
   expect(handout.cutOff, `${address} cuts nothing off`).toEqual([]);
   expect(handout.isAnswered, `${address} answers`).toBe(true);
   for (const format of ['Letter', 'A4'] as const) {

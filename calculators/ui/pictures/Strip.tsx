@@ -5,7 +5,7 @@ import type { Face as FacePicture, Strip as StripPicture } from '../../kit/pictu
 import { printCell, printScalar } from '../../kit/print.ts';
 import type { ScalarQuantity } from '../../kit/quantities.ts';
 import { unitIn, units } from '../../units/units.ts';
-import { dayName, dayTicks } from './axis.ts';
+import { dayName, daySpot, dayTicks } from './axis.ts';
 import { GapBands, gapsIn } from './gaps.tsx';
 import { columnOf, type PictureProps, rowsIn, sideName, sidesOf, tenth, usualWidthPx } from './readings.ts';
 import { csvOf, save } from './stripCsv.ts';
@@ -146,18 +146,16 @@ export function Strip({ Face, ...props }: PictureProps<StripPicture> & { readonl
               <path class="axis" d={`M0 ${foot}H${widthPx}`} />
             </g>
           ))}
-          <path class="day" d={`M${at(chosen)} ${headPx}V${height - footPx}`} />
-          {dayTicks(first, last, widthPx).map((tick) => (
-            <text
-              key={tick}
-              class="quiet"
-              x={Math.max(20, Math.min(widthPx - 24, tenth(((tick - first) / (last - first)) * widthPx)))}
-              y={height - 6}
-              text-anchor="middle"
-            >
-              {dayAt(tick)}
-            </text>
-          ))}
+          {/* Not through the names between the lanes. */}
+          <path class="day" d={lanes.map(({ foot }) => `M${at(chosen)} ${foot - lanePx}V${foot}`).join('')} />
+          {dayTicks(first, last, widthPx).map((tick) => {
+            const x = tenth(((tick - first) / (last - first)) * widthPx);
+            return (
+              <text key={tick} class="quiet" {...daySpot(x, widthPx)} y={height - 6}>
+                {dayAt(tick)}
+              </text>
+            );
+          })}
         </svg>
         {gaps.length > 0 && <figcaption>{picture.gaps?.says}</figcaption>}
       </figure>

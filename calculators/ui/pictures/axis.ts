@@ -20,6 +20,11 @@ export function dayTicks(from: number, to: number, widthPx: number): readonly nu
 }
 /** Room for `Sep 28` at 16 px and the space after it. */
 const dayNamePx = 62;
+/** Where a day's name stands: over its day, or at the edge where half of it would be cut off. */
+export function daySpot(x: number, widthPx: number): { readonly x: number; readonly 'text-anchor': 'start' | 'middle' | 'end' } {
+  if (x < dayNamePx / 2) return { x: 0, 'text-anchor': 'start' };
+  return x > widthPx - dayNamePx / 2 ? { x: widthPx, 'text-anchor': 'end' } : { x, 'text-anchor': 'middle' };
+}
 
 /** A day without its weekday and year: `Sep 28`. */
 export const dayName = (printed: string): string => printed.replace(/^\w+, (?=\w{3} \d)/, '').replace(/, \d+$/, '');
