@@ -9,7 +9,7 @@ import { sliced } from '../../calculators/ui/long/sliced.ts';
 import { longSides, type RunLong } from '../../calculators/ui/long/useLong.tsx';
 import type { AloneProps } from '../../calculators/ui/props.ts';
 import type { UseSide } from '../../calculators/ui/sides.ts';
-import { folder } from '../site/folder.ts';
+import { folder, loadAgain } from '../site/folder.ts';
 import { ownScript } from '../site/ownScript.ts';
 import longWorker from './longWorker.ts?worker&url';
 import { inWorker } from './oneWorker.ts';
@@ -18,20 +18,30 @@ import { inWorker } from './oneWorker.ts';
 const sliceMs = 6;
 const frame = (): Promise<void> => new Promise((done) => requestAnimationFrame(() => setTimeout(done)));
 
+/** Where neither a worker came nor what works it out. */
+const notCome: Run = { refusals: [{ at: '', say: `What works this out did not come. ${loadAgain()} What you typed stays.` }] };
 /** In the page itself, a slice between two frames. */
 const inPage =
-  ({ runBySteps }: Calculator): RunLong =>
+  ({ runBySteps, fetchEngine }: Calculator): RunLong =>
   (values, system, onShare) => {
+    if (!runBySteps) throw new Error('this calculator does not run by steps');
     let isStopped = false;
-    const done = new Promise<Run>((resolve, reject) => {
-      if (!runBySteps) throw new Error('this calculator does not run by steps');
+    const run = async (): Promise<Run | undefined> => {
       // A first pause, so that a run of keys starts nothing.
-      void frame()
-        .then(() => (isStopped ? undefined : sliced(runBySteps(values, system), { sliceMs, pause: frame, isStopped: () => isStopped, onShare })))
-        .then((run) => run && resolve(run), reject);
-    });
+      await frame();
+      if (isStopped) return undefined;
+      try {
+        await fetchEngine?.();
+      } catch (error) {
+        console.info(error);
+        return notCome;
+      }
+      return sliced(runBySteps(values, system), { sliceMs, pause: frame, isStopped: () => isStopped, onShare });
+    };
     return {
-      done,
+      done: new Promise((resolve, reject) => {
+        run().then((ran) => ran && resolve(ran), reject);
+      }),
       stop: () => {
         isStopped = true;
       },
