@@ -1,7 +1,7 @@
 import { existsSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Calculator } from '../kit/define.ts';
-import { fetchReaders } from '../kit/record/fetchReaders.ts';
+import { fetchWhole } from '../kit/fetchWhole.ts';
 
 const folder = join(import.meta.dirname, '../catalog');
 
@@ -14,6 +14,5 @@ export const slugs = (): readonly string[] =>
 export async function calculatorOf(slug: string): Promise<Calculator | undefined> {
   if (!slugs().includes(slug)) return undefined;
   const module: { readonly default: Calculator } = await import(`../catalog/${slug}/definition.ts`);
-  await fetchReaders(module.default.inputs);
-  return module.default;
+  return fetchWhole(module.default);
 }

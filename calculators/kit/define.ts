@@ -69,7 +69,7 @@ export interface Work<I extends Inputs, R> {
   readonly inputs: I & Named<I>;
   readonly refusals?: readonly Refusal<I>[];
   readonly compute: (inputs: ValuesOf<I>) => R;
-  /** It runs long: the same a slice at a time, yielding the share that is done. Pages then run it beside the form, show how far it is, and can stop it. */
+  /** It runs long (`defineLong`): the same a slice at a time, yielding the share that is done. Pages then run it beside the form, show how far it is, and can stop it. */
   readonly computeBySteps?: (inputs: ValuesOf<I>) => Generator<number, R>;
 }
 type Show<V> = (name: keyof V & string) => string;
@@ -212,6 +212,8 @@ export interface Calculator {
   readonly runs?: 'long';
   /** The same as `run` where it runs long, yielding the share that is done. */
   readonly runBySteps?: (values: Values, system?: UnitSystem) => Generator<number, Run>;
+  /** Brings what works it out, where that is a file of its own: neither runs before it is here. Rejects where it cannot be had. */
+  readonly fetchEngine?: () => Promise<void>;
 }
 
 /** Two calls, so that the results of `compute` have their types before anything speaks of them. */

@@ -69,7 +69,8 @@ export const fewChunks: Plugin = {
       : undefined,
 };
 const root = fileURLToPath(new URL('../../', import.meta.url));
-const definitionsOf = (folder: string): readonly string[] => readdirSync(`${root}${folder}`).map((slug) => `${root}${folder}/${slug}/definition.ts`);
+const catalog = 'calculators/catalog';
+const slugs = readdirSync(`${root}${catalog}`);
 const forAll = ['src/scripts/calculator.tsx', 'calculators/kit/define.ts', 'calculators/kit/steps.ts'];
 /** What a form fetches once it is live. */
 const onceLive = ['src/scripts/later.tsx', 'calculators/ui/twoSides.ts', 'calculators/ui/pictures/readings.ts'];
@@ -127,9 +128,13 @@ function chunkOf(id: string, infoOf: ModuleInfo): string | null {
   if (id.includes('/pictures/face/') && isIn('calculators/ui/pictures/face/Face.tsx')) return 'face';
   const family = Object.entries(families).find(([, members]) => members.test(id));
   if (family) return family[0];
-  const owners = definitionsOf('calculators/catalog').filter((each) => closure(each, infoOf).has(id));
+  const isOf = (slug: string, file: string): boolean => isIn(`${catalog}/${slug}/${file}.ts`);
+  const owners = slugs.filter((slug) => isOf(slug, 'definition') || isOf(slug, 'compute'));
   if (owners.length >= mostOwners) return isOfSums ? 'sums' : 'form';
-  return owners.length === 1 && !isOfSums ? (owners[0]?.match(/([^/]+)\/definition/)?.[1] ?? null) : null;
+  const [owner] = owners;
+  if (owner === undefined || owners.length > 1 || isOfSums) return null;
+  // What works out one that runs long is no part of its definition.
+  return isOf(owner, 'definition') ? owner : `engine-${owner}`;
 }
 
 /** What only built pages and tests read of a definition's words. */

@@ -10,6 +10,7 @@ const catalog = new URL('../../calculators/catalog/', import.meta.url);
 async function exampleOf(slug: string): Promise<readonly (readonly [string, unknown])[]> {
   const { default: calculator }: { default: Calculator } = await import(new URL(`${slug}/definition.ts`, catalog).href);
   if (calculator.runs !== 'long') return [];
+  await calculator.fetchEngine?.();
   const run = runTexts(calculator, startTexts(calculator.inputs));
   if (!('outcome' in run)) throw new Error(`${slug}: its example is refused`);
   const { values, ...outcome } = run.outcome;

@@ -254,6 +254,8 @@ async function start(box: HTMLElement, calculator: Calculator, { parts, later, r
       const laterMs = isEmpty ? 0 : paintedMs;
       setTimeout(() => {
         reach?.bringParts();
+        // The worker of a long run has it, but may not come: the signal may be gone by the first change.
+        calculator.fetchEngine?.().catch(console.info);
         if (!waiting || !latest) return;
         loadLater(calculator, latest.outcome?.values ?? latest.form.this).then(
           (all) => waiting?.come(() => startFollowing(all)),

@@ -43,7 +43,9 @@ self.addEventListener('message', async ({ data }: MessageEvent<Asking>) => {
   }
   try {
     const given = data.records.map(([key, record]) => [key, records.get(record) ?? []] as const);
-    const steps = calculators.get(data.slug)?.runBySteps?.({ ...data.values, ...Object.fromEntries(given) }, data.system);
+    const calculator = calculators.get(data.slug);
+    await calculator?.fetchEngine?.();
+    const steps = calculator?.runBySteps?.({ ...data.values, ...Object.fromEntries(given) }, data.system);
     if (!steps) throw new Error(`${data.slug} does not run by steps`);
     const run = await sliced(steps, {
       sliceMs,

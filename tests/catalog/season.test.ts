@@ -7,6 +7,7 @@ import type { Asked } from '../../calculators/catalog/season/inputs.ts';
 import { placeOf } from '../../calculators/catalog/season/place.ts';
 import { runQuery } from '../../calculators/kit/cases.ts';
 import type { Run } from '../../calculators/kit/define.ts';
+import { fetchWhole } from '../../calculators/kit/fetchWhole.ts';
 import { fromLink } from '../../calculators/kit/openLink.ts';
 import { runTexts } from '../../calculators/kit/runTexts.ts';
 import { readForm } from '../../calculators/kit/state.ts';
@@ -14,6 +15,8 @@ import { exactBinomialInterval } from '../../calculators/math/special/exactBinom
 import { sliced } from '../../calculators/ui/long/sliced.ts';
 import { calculators } from '../support/catalog.ts';
 import { filesBelow, root } from '../support/files.ts';
+
+await fetchWhole(season);
 
 const ran = (query: string) => {
   const run = runTexts(season, fromLink(season, query).form.this);

@@ -1,8 +1,8 @@
 import { existsSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Calculator } from '../../calculators/kit/define.ts';
+import { fetchWhole } from '../../calculators/kit/fetchWhole.ts';
 import type { Scalar } from '../../calculators/kit/quantities.ts';
-import { fetchReaders } from '../../calculators/kit/record/fetchReaders.ts';
 import { root } from './files.ts';
 import { isWanted } from './mutated.ts';
 
@@ -26,7 +26,7 @@ export const slugs: readonly string[] = readdirSync(join(root, catalog)).filter(
 const definitions = await Promise.all(slugs.map((slug) => loadFrom<Calculator>(slug, 'definition.ts')));
 /** Every definition; a folder without one fails a test of its own. */
 export const calculators: readonly Calculator[] = definitions.filter((each) => each !== undefined);
-await Promise.all(calculators.map(({ inputs }) => fetchReaders(inputs)));
+await Promise.all(calculators.map(fetchWhole));
 /** @throws RangeError for a slug without a definition */
 export function calculatorOf(slug: string): Calculator {
   const found = calculators.find((each) => each.slug === slug);

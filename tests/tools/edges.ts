@@ -2,7 +2,7 @@ import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { CaseList } from '../../calculators/kit/cases.ts';
 import type { Calculator } from '../../calculators/kit/define.ts';
-import { fetchReaders } from '../../calculators/kit/record/fetchReaders.ts';
+import { fetchWhole } from '../../calculators/kit/fetchWhole.ts';
 import { root } from '../support/files.ts';
 import { proposeEdges } from '../support/proposeEdges.ts';
 
@@ -14,7 +14,7 @@ if (slug === '' || !existsSync(join(folder, 'definition.ts'))) {
   process.exit(2);
 }
 const { default: calculator }: { default: Calculator } = await import(join(folder, 'definition.ts'));
-await fetchReaders(calculator.inputs);
+await fetchWhole(calculator);
 const { default: cases }: { default: CaseList } = await import(join(folder, 'cases.ts'));
 const frozenFile = join(root, `calculators/catalog/${slug}/frozen.json`);
 const frozen: readonly { readonly query: string }[] = existsSync(frozenFile) ? JSON.parse(readFileSync(frozenFile, 'utf8')) : [];

@@ -4,14 +4,14 @@ import { render } from 'preact-render-to-string';
 import { beforeAll, describe, expect, it } from 'vitest';
 import season from '../../calculators/catalog/season/definition.ts';
 import { runQuery } from '../../calculators/kit/cases.ts';
+import { fetchWhole } from '../../calculators/kit/fetchWhole.ts';
 import { type PlainPicture, picturesOf } from '../../calculators/kit/pictures.ts';
-import { fetchReaders } from '../../calculators/kit/record/fetchReaders.ts';
 import { Face } from '../../calculators/ui/pictures/face/readWater.tsx';
 import { Strip } from '../../calculators/ui/pictures/Strip.tsx';
 import { root } from '../support/files.ts';
 
 beforeAll(async () => {
-  await fetchReaders(season.inputs);
+  await fetchWhole(season);
 });
 const lines = readFileSync(join(root, 'content/place/weather.csv'), 'utf8').trimEnd().split('\n');
 const unlisted = '#= unlisted=not-read\n';

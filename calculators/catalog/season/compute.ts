@@ -14,6 +14,8 @@ import { dayNumber, hundred, mmPerIn, weeksOf, workedDay } from './drawnYear.ts'
 import type { Asked } from './inputs.ts';
 import { fitsOf, monthDayOf, placeOf, recordedOf } from './place.ts';
 
+export { fitsOf, hasYears } from './place.ts';
+
 const blocks = [2, 3, 4] as const;
 const blockDraws = 200;
 

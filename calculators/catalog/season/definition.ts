@@ -1,7 +1,6 @@
-import { caution, defineCalculator, ranged, shown, shownWhen } from '../../kit/define.ts';
-import { compute, computeBySteps } from './compute.ts';
-import { type Asked, inputs } from './inputs.ts';
-import { fitsOf, hasYears, weatherKeys } from './place.ts';
+import { caution, ranged, shown, shownWhen } from '../../kit/define.ts';
+import { defineLong } from '../../kit/defineLong.ts';
+import { type Asked, inputs, weatherKeys } from './inputs.ts';
 import { quantities } from './quantities.ts';
 import { steps } from './steps.ts';
 
@@ -9,9 +8,7 @@ import { steps } from './steps.ts';
 const isInOrder = ({ coldHighF, coldLowF, hotHighF, hotLowF }: Asked): boolean =>
   coldLowF < coldHighF && hotLowF < hotHighF && coldHighF < hotHighF && coldLowF < hotLowF;
 
-const isFitted = (asked: Asked): boolean => isInOrder(asked) && hasYears(asked);
-
-export default defineCalculator({
+export default defineLong({
   slug: 'season',
   version: 1,
   title: 'Years of grass, and the hay they take',
@@ -39,22 +36,21 @@ export default defineCalculator({
     },
     {
       at: 'rainRecord',
-      when: (asked) => isInOrder(asked) && !hasYears(asked),
+      when: (asked, { hasYears }) => isInOrder(asked) && !hasYears(asked),
       say: 'This record holds fewer than six hay years, from turn-out to turn-out, with no more than three days of unread rain in each. Put a longer one in, or let the years be made up.',
     },
     {
       at: 'usualForageLbPerAc',
-      when: (asked) => isFitted(asked) && fitsOf(asked).kind === 'yield-too-high',
+      when: (asked, { hasYears, fitsOf }) => isInOrder(asked) && hasYears(asked) && fitsOf(asked).kind === 'yield-too-high',
       say: 'This yield does not go with this rain, soil and season: no growth makes so much there. Look at the yield, the months and how deep roots go.',
     },
     {
       at: 'usualHayTonPerAc',
-      when: (asked) => isFitted(asked) && fitsOf(asked).kind === 'hay-too-high',
+      when: (asked, { hasYears, fitsOf }) => isInOrder(asked) && hasYears(asked) && fitsOf(asked).kind === 'hay-too-high',
       say: 'So much hay does not go with this rain, soil and these cutting days: no growth makes it there. Look at the yield, the days and the months.',
     },
   ],
-  compute,
-  computeBySteps,
+  engine: () => import('./compute.ts'),
 }).describe({
   question: 'How much hay should stand in the barn each fall?',
   lead: 'Your herd, grass, soil and rules through thirty years of weather, day by day: how often the hay would have run short, and what became of grass and ground. Not a forecast: what your rules would have done in these years.',

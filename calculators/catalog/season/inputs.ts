@@ -268,3 +268,17 @@ const managementInputs = {
 
 export const inputs = { ...placeInputs, ...managementInputs };
 export type Asked = ValuesOf<typeof inputs>;
+/** What the weather of all years is made of. */
+export const weatherKeys = [
+  'weatherFrom',
+  'rainRecord',
+  'monthRainIn',
+  'monthWetDays',
+  'coldHighF',
+  'coldLowF',
+  'hotHighF',
+  'hotLowF',
+  'latitude',
+  'runYears',
+  'throwCount',
+] as const satisfies readonly (keyof Asked)[];

@@ -7,7 +7,7 @@ import { type Fitted, fitted, type Pasture } from '../../season/pasture.ts';
 import { type Recorded, recordedWeather } from '../../season/recordedWeather.ts';
 import type { MonthDay } from '../../season/weather.ts';
 import { growthTemperatures } from '../../tables/growthTemperatures.ts';
-import type { Asked } from './inputs.ts';
+import { type Asked, weatherKeys } from './inputs.ts';
 
 const hundred = 100;
 const lbPerTon = 2000;
@@ -34,20 +34,6 @@ function climateOf({ grass, referenceRatio, latitude }: Pick<Asked, 'grass' | 'r
   return { ...place, startF: startF.value, bestFromF: bestFromF.value, bestToF: bestToF.value, stopF: stopF.value, flushLow: 1, flushHigh: 1 };
 }
 
-/** What the weather of all years is made of. */
-export const weatherKeys = [
-  'weatherFrom',
-  'rainRecord',
-  'monthRainIn',
-  'monthWetDays',
-  'coldHighF',
-  'coldLowF',
-  'hotHighF',
-  'hotLowF',
-  'latitude',
-  'runYears',
-  'throwCount',
-] as const satisfies readonly (keyof Asked)[];
 /** All that the place is built of, and nothing that one side may have alone. */
 const placeKeys = [
   ...weatherKeys,

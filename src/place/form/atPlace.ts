@@ -63,6 +63,8 @@ export async function placeAt(calculator: Calculator, box: HTMLElement, query: s
     rows.length === 0 ? undefined : import('./recordAt.ts').then(({ recordAt }) => recordAt(calculator, place, rows)),
     keys.some((key) => key.startsWith('earlier.')) ? import('./earlierAt.ts').then(({ earlierAt }) => earlierAt(calculator, place)) : undefined,
     query === '' ? undefined : import('./atLink.tsx'),
+    // What fills a form looks whether it would be refused.
+    calculator.fetchEngine?.(),
   ]);
   const placePage = placePageOf(box);
   const choices = choicesOf(calculator, keys, place);

@@ -1,6 +1,5 @@
 // "Keep as my place", under a result: what this form knows and the place does not, ticked, and one button. Fetched when it is tapped.
 import { render } from 'preact';
-import { runTexts } from '../../../calculators/kit/runTexts.ts';
 import { isTouched } from '../../../calculators/ui/touched.ts';
 import { keep, kept, placeKey, sharedKey } from '../../scripts/kept.ts';
 import { newId } from '../store/ids.ts';
@@ -35,12 +34,11 @@ export async function keepPlace({ host, box, id, calculator, change }: Keeping):
   }
   const place = await openPlaceIn(store);
   const own = place?.isDemo ? undefined : place;
-  const { form, system, touched, placed } = change;
+  const { form, system, touched, placed, outcome } = change;
   const isOwn = (path: string): boolean => isTouched(touched, path) && !placed.has(path);
   const onKept = ({ id: kept }: { readonly id: string }): void => {
     if (store.state().is === 'kept') keep('localStorage', placeKey, kept);
   };
-  const run = runTexts(calculator, form.this, system);
   const chosenIds = chosenIn(box);
   render(
     <>
@@ -49,8 +47,8 @@ export async function keepPlace({ host, box, id, calculator, change }: Keeping):
         blank={blankPlace()}
         fresh={{ pastureId: newId(), waterId: newId() }}
       />
-      {own && 'outcome' in run && (
-        <KeepPlan store={store} place={own} pastureIds={chosenIds} results={run.outcome.values} record={`${placePageOf(box)}#/record`} />
+      {own && outcome && (
+        <KeepPlan store={store} place={own} pastureIds={chosenIds} results={outcome.values} record={`${placePageOf(box)}#/record`} />
       )}
     </>,
     panel,

@@ -24,7 +24,8 @@ type Read =
   | { readonly is: 'unknown' }
   | { readonly is: 'failed' };
 
-function readLink(calculator: Calculator, link: string, system: UnitSystem): Read {
+async function readLink(calculator: Calculator, link: string, system: UnitSystem): Promise<Read> {
+  await calculator.fetchEngine?.();
   const { form, notices } = fromLink(calculator, link);
   const ran = runTexts(calculator, form.this, system);
   const says = 'outcome' in ran ? noteOf(calculator, ran.outcome) : `It gives no result yet: ${ran.refusals[0]?.say ?? 'something is missing.'}`;
@@ -37,10 +38,12 @@ function useRead({ slug, link }: PastedLink, system: UnitSystem): Read | undefin
     const load = definitionIn(slug);
     if (load === undefined) setRead({ is: 'unknown' });
     else
-      load.then(
-        (calculator) => setRead(readLink(calculator, link, system)),
-        () => setRead({ is: 'failed' }),
-      );
+      load
+        .then((calculator) => readLink(calculator, link, system))
+        .then(
+          (read) => setRead(read),
+          () => setRead({ is: 'failed' }),
+        );
   }, [slug, link, system]);
   return read;
 }

@@ -13,6 +13,7 @@ interface Now {
 /** What the same answers give today. */
 async function nowOf({ slug, link, version }: Result, system: PlaceView['system']): Promise<Now> {
   const calculator = await definitionOf(slug);
+  await calculator.fetchEngine?.();
   const { form } = fromLink(calculator, link);
   const ran = runTexts(calculator, form.this, system);
   const changes = calculator.changes.filter((each) => each.version > version).map(({ say }) => say);
