@@ -207,6 +207,8 @@ export interface Calculator {
   readonly guides: readonly string[];
   readonly changes: readonly { readonly version: number; readonly say: string }[];
   readonly run: (values: Values, system?: UnitSystem) => Run;
+  /** What is refused of these values, without working them out. */
+  readonly refuses: (values: Values) => readonly Problem[];
   readonly swings?: readonly Swing[];
   /** `long`: pages run it by steps, beside the form, show how far it is, and can stop it. */
   readonly runs?: 'long';
@@ -300,6 +302,10 @@ export const defineCalculator = <const I extends Inputs, R extends object>(work:
       run: (values, system = 'us') => {
         const ready = readyOf(values);
         return 'refusals' in ready ? ready : outcomeOf(ready.values, work.compute(ready.values), system);
+      },
+      refuses: (values) => {
+        const ready = readyOf(values);
+        return 'refusals' in ready ? ready.refusals : [];
       },
       ...(computeBySteps && {
         runs: 'long',

@@ -1,6 +1,6 @@
 import type { UnitSystem } from '../units/units.ts';
 import type { Calculator, Run } from './define.ts';
-import { readForm, type Texts, type Values } from './state.ts';
+import { type Problem, readForm, type Texts, type Values } from './state.ts';
 
 export type Ran = Run & { readonly values: Values };
 
@@ -9,4 +9,10 @@ export function runTexts(calculator: Calculator, texts: Texts, system: UnitSyste
   const { problems, remarks, ...read } = readForm(calculator.inputs, texts, system);
   const run: Run = problems.length > 0 ? { refusals: problems } : calculator.run(read.values, system);
   return 'outcome' in run ? { ...read, outcome: { ...run.outcome, cautions: [...remarks, ...run.outcome.cautions] } } : { ...read, ...run };
+}
+
+/** What a form refuses of these texts, without working them out: one that runs long would be felt. */
+export function refusalsIn(calculator: Calculator, texts: Texts, system: UnitSystem = 'us'): readonly Problem[] {
+  const { problems, values } = readForm(calculator.inputs, texts, system);
+  return problems.length > 0 ? problems : calculator.refuses(values);
 }

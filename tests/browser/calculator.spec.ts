@@ -250,14 +250,14 @@ const mostBytes: Readonly<Record<string, readonly [live: number, whole: number]>
   'feed-hazards': [51_900, 61_300],
   'rest-and-moves': [51_600, 64_900],
   'days-of-grass': [52_900, 67_400],
+  // What works out its thirty years of days comes behind it, 21 kB, and once more with its worker at the first change.
+  season: [52_900, 78_200],
   'carrying-capacity': [54_300, 68_800],
   'stock-water': [55_500, 77_600],
   'hay-to-grass': [56_200, 68_900],
-  'forage-on-hand': [57_300, 70_500],
+  'forage-on-hand': [57_300, 70_620],
   'rain-record': [61_400, 73_800],
   'decision-dates': [63_400, 76_700],
-  // What works out its thirty years of days comes behind it, and once more with its worker at the first change.
-  season: [71_950, 97_200],
 };
 
 /** All that these scripts import, and they. */
@@ -314,7 +314,9 @@ for (const [which, weighed, details] of [
       expect(behind.length, address).toBeGreaterThan(0);
       // Where other answers stand than were built, what follows is asked for within a millisecond or two of the answer, which no clock tells apart.
       const brought = closureOf(behind);
-      const live = closureOf([...early].filter((path) => !brought.has(path)));
+      // So is what works out a long run; what the form needs of it too is imported by the rest.
+      const engine = closureOf(asked.map(pathOf).filter((path) => /\/engine-/.test(path)));
+      const live = closureOf([...early].filter((path) => !brought.has(path) && !engine.has(path)));
       const weighs = [bytesOf(live), bytesOf(new Set([...live, ...brought]))] as const;
       for (const [which, sum] of weighs.entries())
         expect

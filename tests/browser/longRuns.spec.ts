@@ -86,3 +86,14 @@ test('where nothing comes that works it out, the form says so, and what was type
   await expect(paddocks).toHaveValue('9');
   await expect(page.locator('.answer .big-figure').first()).toBeVisible();
 });
+
+test('a run alone that fails is told as one that cannot be, and the button comes to an end', async ({ page }) => {
+  await page.route(worker, (route) =>
+    route.fulfill({ contentType: 'text/javascript', body: `onmessage = ({ data: { id, slug } }) => slug && postMessage({ id, fault: 'planted' });` }),
+  );
+  await openForm(page, 'season');
+  await page.getByRole('button', { name: 'Run them' }).click();
+  const lines = page.locator('.alone table tbody tr');
+  await expect(lines).toHaveCount(5);
+  await expect(lines.first()).toContainText('cannot be');
+});

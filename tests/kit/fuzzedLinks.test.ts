@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { Calculator } from '../../calculators/kit/define.ts';
 import { linkName, toLink } from '../../calculators/kit/link.ts';
 import { fromLink } from '../../calculators/kit/openLink.ts';
-import { runTexts } from '../../calculators/kit/runTexts.ts';
+import { refusalsIn, runTexts } from '../../calculators/kit/runTexts.ts';
 import { calculators } from '../support/catalog.ts';
 
 /** Ten thousand in all. */
@@ -65,6 +65,7 @@ describe.each(calculators.map((calculator) => [calculator.slug, calculator] as c
         }
         const run = runTexts(calculator, form.this);
         const said = 'refusals' in run ? run.refusals : [];
+        expect(refusalsIn(calculator, form.this)).toEqual(said);
         for (const { say } of said) expect(say.replaceAll(/“[^”]*”/g, '')).not.toMatch(programmers);
         expect(Object.prototype).not.toHaveProperty('alert');
         // The same texts again from the link that they make.

@@ -71,6 +71,7 @@ const calculator: Calculator = {
   order: 10,
   guides: [],
   changes: [],
+  refuses: () => [],
   run: () => ({ refusals: [] }),
 };
 export const outcome = (values: Outcome['values']): Outcome => ({

@@ -62,7 +62,10 @@ export function aloneBy(runLong: RunLong): FunctionComponent<AloneProps> {
       turn.current += 1;
       const mineTurn = turn.current;
       const leadWith = async (values: Values): Promise<number | undefined> => {
-        const ran: Run = await runLong(values, system, () => undefined).done;
+        const ran: Run = await runLong(values, system, () => undefined).done.catch((error: unknown) => {
+          console.error(error);
+          return { refusals: [] };
+        });
         const lead = 'outcome' in ran ? leadOf(calculator, ran.outcome) : undefined;
         const value = 'outcome' in ran && lead ? scalarAt(ran.outcome, lead.of) : undefined;
         return typeof value === 'number' ? value : undefined;

@@ -1,6 +1,6 @@
 // What the open place does to a form that a link opened: nothing unasked, unless the figures are the reader's own. Fetched only with a link.
 import { useState } from 'preact/hooks';
-import { runTexts } from '../../../calculators/kit/runTexts.ts';
+import { refusalsIn } from '../../../calculators/kit/runTexts.ts';
 import { isShown, type Text, type Texts } from '../../../calculators/kit/state.ts';
 import { tellInput } from '../../../calculators/kit/summary.ts';
 import { textAt } from '../../../calculators/kit/textAt.ts';
@@ -72,7 +72,7 @@ export function atLink(atForm: AtForm): AtLink {
   const { calculator, filledIn, marksOf, take } = atForm;
   const { inputs } = calculator;
   let isOthers = false;
-  const isFine = (texts: Texts, system: UnitSystem): boolean => 'outcome' in runTexts(calculator, texts, system);
+  const isFine = (texts: Texts, system: UnitSystem): boolean => refusalsIn(calculator, texts, system).length === 0;
   /** The same, without what the form refuses beside the figures that stay: dates of a link hold to its own today. */
   const withAllowed = (texts: Texts, filled: Filled, system: UnitSystem, isWanted: (key: string) => boolean): Texts => {
     const all = withMine(texts, filled, isWanted);

@@ -3,7 +3,7 @@ import type { Input, RowsInput } from '../../../calculators/kit/inputs.ts';
 import type { exampleOn } from '../../../calculators/kit/occurs.ts';
 import type { OfferKey } from '../../../calculators/kit/offers.ts';
 import { defaultText } from '../../../calculators/kit/read.ts';
-import { runTexts } from '../../../calculators/kit/runTexts.ts';
+import { refusalsIn } from '../../../calculators/kit/runTexts.ts';
 import { changeSystem, type RowTexts, startTexts, type Text, type Texts } from '../../../calculators/kit/state.ts';
 import { textAt } from '../../../calculators/kit/textAt.ts';
 import type { UnitSystem } from '../../../calculators/units/units.ts';
@@ -153,10 +153,9 @@ export const filler =
       const { texts: moved, todayAt, isExampleDates } = move(calculator, first.texts, todayDay);
       const { texts: undated, marks, said, fixed } = isExampleDates ? attempt(calculator, offers, { ...asked, isUndated: true }) : first;
       const texts = isExampleDates ? undated : { ...moved, ...fixed };
-      const run = runTexts(calculator, texts, system);
       return {
         filled: { texts, marks: marks.map((mark) => ({ ...mark, text: textAt(texts, mark.at) ?? mark.text })), said, todayAt, isExampleDates },
-        refused: 'refusals' in run ? run.refusals[0]?.say : undefined,
+        refused: refusalsIn(calculator, texts, system)[0]?.say,
       };
     };
     const all = tried([]);
