@@ -91,7 +91,7 @@ test('a guide fetches what a form looks like once the form is opened', async ({ 
 });
 
 // The index comes whole at the first letter, so a second word costs nothing.
-test('the first result of the first search comes cheap', async ({ browser }) => {
+test('the first result of the first search comes cheap', long, async ({ browser }) => {
   for (const words of ['hay', 'rest', 'stubble', 'how much hay', 'pond scum']) {
     const { later, list } = await download(browser, '/search/', async (page) => {
       await page.locator('#query').fill(words);

@@ -1,6 +1,7 @@
 import { expect, type Locator, type Page, test } from '@playwright/test';
 import { field, figure, openForm, ready } from './forms.ts';
 import { keepPlace, twoBench } from './placeOfOnes.ts';
+import { long } from './walked.ts';
 
 test('the first key press offers a way past the header', async ({ page }) => {
   await page.goto('/');
@@ -120,7 +121,7 @@ async function press(page: Page, to: Locator, key = 'Enter'): Promise<void> {
 }
 const button = (page: Page, name: string): Locator => page.getByRole('button', { name, exact: true });
 
-test('a visit from its first calculation to its note without a mouse', async ({ page }) => {
+test('a visit from its first calculation to its note without a mouse', long, async ({ page }) => {
   test.slow();
   await page.goto('/about/');
   await keepPlace(page, twoBench);

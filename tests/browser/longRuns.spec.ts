@@ -1,6 +1,7 @@
 // What runs long runs in a worker; where none comes, in the page.
 import { expect, type Page, test } from '@playwright/test';
 import { openForm, standsStill } from './forms.ts';
+import { long } from './walked.ts';
 
 test.use({ serviceWorkers: 'block', viewport: { width: 390, height: 844 } });
 
@@ -64,7 +65,7 @@ test('once it is live the form answers without a signal, in the page', async ({ 
   expect(page.workers()).toHaveLength(0);
 });
 
-test('where the worker does not come, the page works out both managements, and tells what the worker tells', async ({ page, context }) => {
+test('where the worker does not come, the page works out both managements, and tells what the worker tells', long, async ({ page, context }) => {
   const beside = await told(page);
   expect(page.workers()).toHaveLength(1);
   expect(beside.join().length).toBeGreaterThan(1000);

@@ -2,7 +2,7 @@ import { expect, type Page, test } from '@playwright/test';
 import { addressOf, dist, filesOf, sentBytes, textOf } from '../site/builtSite.ts';
 import { copyWhole, deploy, footLine, newerCopy, newerWhole, promise, update, withWorker } from './copyHere.ts';
 import { serve } from './staticServer.ts';
-import { long, longUnless } from './walked.ts';
+import { long } from './walked.ts';
 
 test.use(withWorker);
 
@@ -112,7 +112,7 @@ const savingData: Readonly<Record<string, (page: Page) => Promise<unknown>>> = {
 for (const [way, saveData] of Object.entries(savingData))
   test(
     `whoever’s browser says ${way} to save data gets the core, is told so, and gets the rest at the press of a button`,
-    longUnless(way === 'of its connection'),
+    long,
     async ({ page, context }) => {
       const server = await serve(dist);
       await saveData(page);

@@ -3,7 +3,7 @@ import jsQR from 'jsqr';
 import { addressOf, dist, filesOf } from '../site/builtSite.ts';
 import { overlapsOf, type PrintedPage, readPdf } from '../support/printedTexts.ts';
 import { morning } from './signal.ts';
-import { longUnless } from './walked.ts';
+import { long, longUnless } from './walked.ts';
 
 const pages = filesOf(dist, /^calculators\/[^/]+\/index\.html$/).map(addressOf);
 /** Of the handout and of the pages behind it. */
@@ -228,7 +228,7 @@ async function scanned(page: Page): Promise<{ readonly link: string | undefined;
 }
 
 for (const slug of ['storm-runoff', 'rest-and-moves', 'carrying-capacity', 'feed-or-sell', 'rain-record', 'decision-dates']) {
-  test(`the code of ${slug} opens the calculation`, longUnless(slug === 'storm-runoff'), async ({ page }) => {
+  test(`the code of ${slug} opens the calculation`, long, async ({ page }) => {
     await open(page, `/calculators/${slug}/`);
     const { link, wideMm } = await scanned(page);
     expect(link).toMatch(new RegExp(`^http://[^ ]+/calculators/${slug}/\\?.+v=\\d+$`));

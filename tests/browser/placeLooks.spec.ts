@@ -4,7 +4,7 @@ import { dist, sentBytes } from '../site/builtSite.ts';
 import { openForm } from './forms.ts';
 import { keepPlace, twoBench } from './placeOfOnes.ts';
 import { go, open, started, withPasture, written } from './placePage.ts';
-import { long, longUnless } from './walked.ts';
+import { long } from './walked.ts';
 
 // How heavy, how quick and how wide the page of the place is, by keyboard and on paper.
 
@@ -84,7 +84,7 @@ const mostOfOpenPlace: Readonly<Record<string, number>> = {
 /** And what a tap asks of it, which comes behind the form. */
 const mostOfTaps = 1550;
 for (const [slug, most] of Object.entries(mostOfOpenPlace))
-  test(`an open place adds to ${slug} what was measured, and none of its schemas`, longUnless(slug === 'season'), async ({ browser }) => {
+  test(`an open place adds to ${slug} what was measured, and none of its schemas`, long, async ({ browser }) => {
     // Changed before the day of any machine: a clock that it doubts would fetch the question for today as well.
     const place: Place = { ...twoBench, changedAt: '2026-01-01T08:00:00.000Z' };
     const fetched = async (hasPlace: boolean): Promise<readonly string[]> => {
