@@ -8,12 +8,13 @@ import { otherTexts } from '../../calculators/ui/sides.ts';
 const aheadMs = 1500;
 
 /**
- * The drawn steps of a calculator, with holes for `fillWorking` to fill.
+ * The drawn steps of a calculator, with holes for `fillWorking` to fill; from now on what formulas look like counts on the screen too.
  * @throws Error if there is no such calculator or its chunk cannot be had
  */
 export async function bringWorking(slug: string): Promise<readonly Markup[]> {
   const load = workings[slug];
   if (!load) throw new Error(`no working for ${slug}`);
+  for (const sheet of document.querySelectorAll<HTMLLinkElement>('link[data-formulas]')) sheet.media = 'all';
   return (await load()).default;
 }
 

@@ -58,6 +58,17 @@ describe('formulas', () => {
     for (const page of pages.filter((each) => each.startsWith('guides/') && !withFormulas.includes(each))) expect(laidOut(page), page).toBe(false);
   });
 
+  it('keep no calculator from its first paint: their styles count on paper, until the working is brought', () => {
+    const waitedFor = /<link rel="stylesheet" href="\/_astro\/(\w+)(?!.*media=)/;
+    const onPaper = /<link rel="stylesheet" href="\/_astro\/(\w+)(?=.*media="print")/;
+    const linked = filesOf(dist, /^calculators\/[^/]+\/index\.html$/).map((page) => textOf(dist, page).match(/<link rel="stylesheet"[^>]*>/g) ?? []);
+    expect(linked.length).toBeGreaterThan(20);
+    for (const links of linked) {
+      expect(links.flatMap((link) => waitedFor.exec(link)?.[1] ?? [])).toEqual(['base', 'calculators']);
+      expect(links.flatMap((link) => onPaper.exec(link)?.[1] ?? [])).toEqual(['katex']);
+    }
+  });
+
   it('are never left as they were typed, nor drawn as an error', () => {
     for (const page of pages) {
       expect(textOf(dist, page), page).not.toContain('katex-error');
