@@ -8,14 +8,20 @@ const plain = (text: string): string => text.normalize('NFD').replace(/\p{M}/gu,
 
 if (box && field && count) {
   const all = Number(count.dataset['of']);
-  const sections = [...document.querySelectorAll<HTMLElement>('.source-letter')].map((section) => ({
-    section,
-    letter: document.querySelector<HTMLElement>(`.letters a[href="#${section.querySelector('h2')?.id}"]`),
-    items: [...section.querySelectorAll<HTMLElement>('.sources > li')].map((item) => ({ item, text: plain(item.textContent) })),
-  }));
+  // Read when somebody types: most follow a link to one entry.
+  const readSections = () =>
+    [...document.querySelectorAll<HTMLElement>('.source-letter')].map((section) => ({
+      section,
+      letter: document.querySelector<HTMLElement>(`.letters a[href="#${section.querySelector('h2')?.id}"]`),
+      items: [...section.querySelectorAll<HTMLElement>('.sources > li')].map((item) => ({ item, text: plain(item.textContent) })),
+    }));
+  let sections: ReturnType<typeof readSections> | undefined;
 
   const narrow = (): void => {
     const words = plain(field.value).split(/\s+/).filter(Boolean);
+    if (words.length === 0) count.textContent = `${all} sources`;
+    if (words.length === 0 && !sections) return;
+    sections ??= readSections();
     let found = 0;
     for (const { section, letter, items } of sections) {
       let here = 0;
@@ -27,8 +33,8 @@ if (box && field && count) {
       if (letter) letter.hidden = here === 0;
       found += here;
     }
-    if (words.length === 0) count.textContent = `${all} sources`;
-    else if (found > 0) count.textContent = found === 1 ? `1 of ${all} sources` : `${found} of ${all} sources`;
+    if (words.length === 0) return;
+    if (found > 0) count.textContent = found === 1 ? `1 of ${all} sources` : `${found} of ${all} sources`;
     else count.textContent = words.length === 1 ? 'No source has that word' : 'No source has all of those words';
   };
 
