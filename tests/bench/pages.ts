@@ -1,20 +1,21 @@
 // `npm run bench:pages` after `npm run build`, where nothing else runs: Lighthouse's four scores of a page of each kind, the middle one of three runs, and
-// how busy the machine was, which on two cores is mostly its own doing: 3 to 5. A page's address or a part of it picks some.
+// how busy the machine was, which on two cores is mostly its own doing: 3 to 5. The site stands behind Caddy with the file of `servers/`, by https, as phones
+// need it to keep a copy. A page's address or a part of it picks some.
 import { loadavg } from 'node:os';
 import { kinds } from '../browser/missing.ts';
-import { serve } from '../browser/staticServer.ts';
+import { serveBy } from '../release/webServers.ts';
 import { dist } from '../site/builtSite.ts';
 import { categories, scoresOf } from '../support/lighthouse.ts';
 
 const runs = 3;
 const asked = process.argv[2] ?? '';
-const server = await serve(dist, 0, { isHost: true });
+const server = await serveBy('caddyByHttps', dist, '/');
 console.log(['page', ...categories, 'load'].join('  '));
 for (const { name, address } of kinds.filter((kind) => kind.address.includes(asked))) {
   const found = new Map<string, number[]>();
   let most = 0;
   for (let run = 0; run < runs; run += 1) {
-    const { scores } = await scoresOf(`${server.origin}${address}`, categories);
+    const { scores } = await scoresOf(`https://localhost:${server.port}${address}`, categories);
     for (const [key, score] of Object.entries(scores)) found.set(key, [...(found.get(key) ?? []), score]);
     most = Math.max(most, loadavg()[0] ?? 0);
   }

@@ -40,7 +40,18 @@ function withOurs(file: string, changes: readonly (readonly [from: string, to: s
   );
 }
 
-export const kinds: Readonly<Record<'nginx' | 'caddy', Kind>> = {
+/** The Caddyfile for one address, with what Caddy is told of itself before it. */
+function writeCaddyfile({ scratch, www, base }: Place, address: string, itself = ''): readonly string[] {
+  const site = withOurs('Caddyfile', [
+    ['\n:80 {', `\n${address}`],
+    ['root * /srv/holdwater', `root * ${www}`],
+    ['rewrite * /404.html', `rewrite * ${base}404.html`],
+  ]);
+  writeFileSync(join(scratch, 'Caddyfile'), `{\n\tadmin off\n${itself}}\n${site}`);
+  return ['run', '--adapter', 'caddyfile', '--config', join(scratch, 'Caddyfile')];
+}
+
+export const kinds: Readonly<Record<'nginx' | 'caddy' | 'caddyByHttps', Kind>> = {
   nginx: {
     program: 'nginx',
     debianPackage: 'nginx-light',
@@ -61,18 +72,17 @@ http { include /etc/nginx/mime.types; ${temporary} include ${scratch}/site.conf;
       return ['-p', scratch, '-c', join(scratch, 'nginx.conf'), '-e', join(scratch, 'start.log')];
     },
   },
-  caddy: {
+  caddy: { program: 'caddy', debianPackage: 'caddy', prepare: (at) => writeCaddyfile(at, `http://:${at.port} {\n\tbind 127.0.0.1`) },
+  // As under a name of an office's own, with a certificate that Caddy makes itself.
+  caddyByHttps: {
     program: 'caddy',
     debianPackage: 'caddy',
-    prepare: ({ scratch, port, www, base }) => {
-      const site = withOurs('Caddyfile', [
-        ['\n:80 {', `\nhttp://:${port} {\n\tbind 127.0.0.1`],
-        ['root * /srv/holdwater', `root * ${www}`],
-        ['rewrite * /404.html', `rewrite * ${base}404.html`],
-      ]);
-      writeFileSync(join(scratch, 'Caddyfile'), `{\n\tadmin off\n}\n${site}`);
-      return ['run', '--adapter', 'caddyfile', '--config', join(scratch, 'Caddyfile')];
-    },
+    prepare: (at) =>
+      writeCaddyfile(
+        at,
+        `https://localhost:${at.port} {\n\ttls internal\n\tbind 127.0.0.1`,
+        '\tskip_install_trust\n\tauto_https disable_redirects\n',
+      ),
   },
 };
 

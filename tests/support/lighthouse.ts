@@ -13,7 +13,10 @@ export async function scoresOf(
   asked: readonly Category[],
 ): Promise<{ readonly scores: Readonly<Partial<Record<Category, number>>>; readonly why: string }> {
   const debugPort = 9300 + (process.pid % 500);
-  const browser = await chromium.launch({ ...launchOptions, args: [...launchOptions.args, `--remote-debugging-port=${debugPort}`] });
+  const browser = await chromium.launch({
+    ...launchOptions,
+    args: [...launchOptions.args, '--ignore-certificate-errors', `--remote-debugging-port=${debugPort}`],
+  });
   try {
     const found = await lighthouse(address, {
       port: debugPort,
