@@ -173,3 +173,28 @@ test('a guide without a calculator runs next to no script with the line about th
   ).toBeLessThanOrEqual(4000);
   await server.stop();
 });
+
+const hasWorker = (page: Page): Promise<boolean> => page.evaluate(async () => (await navigator.serviceWorker.getRegistration()) !== undefined);
+
+test('the copy waits for a form that comes slowly', async ({ page }) => {
+  let letGo = () => {};
+  const isAwaited = new Promise<void>((done) => {
+    letGo = done;
+  });
+  await page.route(/\/form\.[^/]*\.js$/, (route) => isAwaited.then(() => route.continue()));
+  await page.goto('/calculators/storm-runoff/', { waitUntil: 'commit' });
+  await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
+  // Longer than a page without a form takes to begin its copy.
+  await page.waitForTimeout(3000);
+  expect(await hasWorker(page)).toBe(false);
+  letGo();
+  await expect(page.locator('[data-calculator][data-ready]')).toBeVisible();
+  await expect.poll(() => hasWorker(page), slowly).toBe(true);
+});
+
+test('the copy does not wait for ever for a form that never comes', long, async ({ page }) => {
+  await page.route(/\/form\.[^/]*\.js$/, (route) => route.abort());
+  await page.goto('/calculators/storm-runoff/');
+  await expect.poll(() => hasWorker(page), slowly).toBe(true);
+  await expect(page.locator('[data-calculator][data-ready]')).toHaveCount(0);
+});
