@@ -92,6 +92,17 @@ const cover = '/calculators/cover-count/';
 const kind = (page: Page, label: string) => page.locator('.tally-buttons').first().getByRole('button', { name: label });
 const total = (page: Page) => page.locator('.tally-total').first();
 
+test('counts typed over stay open until they are whole, whatever was wrong before', async ({ page }) => {
+  await page.goto(cover);
+  await ready(page, 'cover-count');
+  await page.getByRole('button', { name: 'Start my own count' }).click();
+  const plant = page.locator('#cover-count-plantCount');
+  await plant.press('ControlOrMeta+a');
+  await plant.pressSequentially('42');
+  await expect(plant).toBeFocused();
+  await expect(plant).toHaveValue('42');
+});
+
 test('steps are tallied, taken back in their order, and outlive reload and Back', async ({ page }) => {
   await page.goto('/calculators/');
   await page.goto(cover);

@@ -39,6 +39,8 @@ export function TallyTool({ id, members, store, hasProblem, onCounts, children }
   const total = counts.reduce((sum, count) => sum + count, 0);
   const [kept, put] = useKept(store, `${id}-${group}`);
   const [lastTap, setLastTap] = useState('');
+  // A fault opens the plain fields; mended while somebody types there, it doesn't close them.
+  const [isTyped, setTyped] = useState(false);
   const buttons = useRef<HTMLDivElement>(null);
   const [led = '', taps = ''] = (kept ?? '').split('|');
   const isOwn = led === counts.join(' ');
@@ -113,7 +115,7 @@ export function TallyTool({ id, members, store, hasProblem, onCounts, children }
         </button>
         <StartOver asks="Set every count to 0?" of={group} isOff={store === undefined || total === 0 || isFull} onYes={startOver} />
       </p>
-      <details class="tally-typed" open={hasProblem}>
+      <details class="tally-typed" open={isTyped || hasProblem} onToggle={(event) => setTyped(event.currentTarget.open)}>
         <summary>Type the counts</summary>
         {children}
       </details>
