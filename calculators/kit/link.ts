@@ -25,6 +25,10 @@ export function linkName(key: string, input: Input): string {
 /** Half a character, left by cutting a text short, would throw. */
 const encode = (text: string): string => encodeURIComponent(text.toWellFormed()).replaceAll('%2F', '/').replaceAll('%20', '+');
 
+/** Does a link to these texts or values leave a record behind, which travels as a file? */
+export const leavesRecord = (inputs: Inputs, beside: Readonly<Record<string, unknown>>): boolean =>
+  Object.values(inputs).some((input) => input.kind === 'record' && isShown(input, beside));
+
 /** Numbers lose their thousands commas and get their unit's token; the rest goes as it stands. */
 function linkText(cell: Cell | { readonly kind: 'number'; readonly unit: keyof typeof units }, text: string): string {
   const plain = text.trim().slice(0, longestText);

@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { Calculator, Outcome } from '../kit/define.ts';
+import { leavesRecord } from '../kit/link.ts';
 import { noteOf } from '../kit/note.ts';
 import { helpText } from './helpText.ts';
 import { officeOnPage } from './officeOnPage.ts';
@@ -52,7 +53,7 @@ export function Actions({ calculator, link, outcome, other, titles, address, onP
   const tell = (words: string) => setTold({ words, of: link });
   const isLive = address !== undefined;
   const whole = address?.(link);
-  const hasRecord = Object.values(calculator.inputs).some(({ kind }) => kind === 'record');
+  const hasRecord = [outcome, other].some((each) => each && leavesRecord(calculator.inputs, each.values));
   const copy = async (text: string, what: string) => {
     try {
       await navigator.clipboard.writeText(text);

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import season from '../../calculators/catalog/season/definition.ts';
 import { runQuery } from '../../calculators/kit/cases.ts';
-import { linkName, toLink } from '../../calculators/kit/link.ts';
+import { leavesRecord, linkName, toLink } from '../../calculators/kit/link.ts';
 import { fromLink } from '../../calculators/kit/openLink.ts';
 import { readForm, rowsIn, startTexts, type Text, type Texts, textIn } from '../../calculators/kit/state.ts';
 import { expectWithin } from '../support/expectWithin.ts';
@@ -142,4 +143,10 @@ describe('what a link opens', () => {
     expectWithin(Number(runQuery(kitchenSink, 'rain=2+1/2in&plot=40ac&soil=heavy&v=1').computed['keptIn']), 1.625, 5e-13);
     expect(() => runQuery(kitchenSink, 'rain=1,5')).toThrow('kitchen-sink, rainIn: Rain: a comma');
   });
+});
+
+it('leaves a record behind where one is asked for, and only there', () => {
+  expect(leavesRecord(kitchenSink.inputs, startTexts(kitchenSink.inputs))).toBe(true);
+  const [madeUp, own] = ['made-up', 'record'].map((weatherFrom) => ({ ...startTexts(season.inputs), weatherFrom }));
+  expect([madeUp, own].map((texts) => texts && leavesRecord(season.inputs, texts))).toEqual([false, true]);
 });

@@ -1,3 +1,4 @@
+import { leavesRecord } from '../../kit/link.ts';
 import { Big, leadOf } from '../Answer.tsx';
 import { figureFor, rangeBetween } from '../between.ts';
 import { cautionsHeld } from '../Cautions.tsx';
@@ -56,8 +57,8 @@ const Leads = ({ held: { outcome, other, titles } }: { readonly held: Held }) =>
 export function FirstPage(props: PaperProps) {
   const { calculator, change, Picture, question, address, office, officeLines } = props;
   const { form, system, names, link } = change;
-  const hasRecord = Object.values(calculator.inputs).some(({ kind }) => kind === 'record');
   const theirs = otherTexts(calculator, form);
+  const hasRecord = [form.this, theirs].some((texts) => texts && leavesRecord(calculator.inputs, texts));
   const held = heldOf(props);
   return (
     <section class="sheet-page is-handout">

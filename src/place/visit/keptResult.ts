@@ -1,4 +1,5 @@
 import type { Calculator, Outcome } from '../../../calculators/kit/define.ts';
+import { leavesRecord } from '../../../calculators/kit/link.ts';
 import { noteOf } from '../../../calculators/kit/note.ts';
 import { printName } from '../../../calculators/kit/print.ts';
 import { isoDay } from '../../../calculators/units/printQuantity.ts';
@@ -58,7 +59,7 @@ export function keptResult({ begun, calculator, link, outcome, other, titles, sy
     ...(other ? { sides: [nameOf(titles[0]), nameOf(titles[1])] as [string, string] } : {}),
     sources: [...sources],
     days: outcome.calendar.map(({ day, title, text }) => ({ day: isoDay(day), title: nameOf(title), text })),
-    hasRecord: Object.values(calculator.inputs).some(({ kind }) => kind === 'record'),
+    hasRecord: [outcome, other].some((each) => each && leavesRecord(calculator.inputs, each.values)),
     weighsOnPeople: calculator.weighsOnPeople,
   };
 }
