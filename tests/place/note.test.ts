@@ -58,6 +58,17 @@ describe('a follow-up note', () => {
       'Look at this week’s prices before you sell.',
     ]);
   });
+  it('says that no caution stood with the results only where there are results', () => {
+    const said = (of: Facts) =>
+      blocksOf(of)
+        .find(({ kind }) => kind === 'cautions')
+        ?.lines.map(([run]) => run?.text);
+    const calm = facts();
+    expect(said({ ...calm, results: calm.results.map((each) => ({ ...each, cautions: [] })) })).toEqual([
+      'None stood with these results. Ground, stock and weather decide; look again before you act.',
+    ]);
+    expect(said({ ...calm, results: [] })).toEqual(['Ground, stock and weather decide; look again before you act.']);
+  });
   it('moves its parts as somebody put them, the last five too', () => {
     expect(ids(facts({ note: aNote({ order: ['talk', 'agreed'] }) })).slice(0, 4)).toEqual(['talk', 'agreed', 'head', 'seen']);
   });

@@ -1,6 +1,7 @@
 // "Keep this result": a calculation as it stands, into a visit. Fetched when it is tapped, or where a visit is open.
 import { render } from 'preact';
 import { useState } from 'preact/hooks';
+import { leavesRecord } from '../../../calculators/kit/link.ts';
 import { stampNow } from '../../../calculators/ui/paper/stampNow.ts';
 import { otherTexts } from '../../../calculators/ui/sides.ts';
 import { sideTitles } from '../../../calculators/ui/sideTitles.ts';
@@ -15,7 +16,7 @@ import type { Batch, Store } from '../store/store.ts';
 import { resultKind, visitKind } from '../store/visitKinds.ts';
 import { keptResult } from '../visit/keptResult.ts';
 import { newVisit } from '../visit/newVisit.ts';
-import { dayWords, pastureNames } from '../visit/visitWords.ts';
+import { dayWords, visitTold } from '../visit/visitWords.ts';
 import { chosenIn, placePageOf } from './chosen.ts';
 import { sharesStore } from './keepAddress.ts';
 import { begin, blankPlace, openHere, openPlaceIn } from './openHere.ts';
@@ -96,10 +97,6 @@ interface PanelProps {
   readonly visits: readonly Visit[];
   readonly blank: Place;
 }
-const visitWords = (place: Place | undefined, { day, pastureIds }: Visit): string => {
-  const names = place === undefined ? '' : pastureNames(place, pastureIds);
-  return `Visit of ${dayWords(day)}${names === '' ? '' : `, ${names}`}`;
-};
 function Panel({ keeping, store, place, visits, blank }: PanelProps) {
   const { id, box } = keeping;
   const open = visits.find((each) => each.id === kept('sessionStorage', visitKey));
@@ -143,7 +140,7 @@ function Panel({ keeping, store, place, visits, blank }: PanelProps) {
           <select id={`${id}-keep-visit`} autocomplete="off" onChange={(event) => setInto(event.currentTarget.value)}>
             {visits.map((each) => (
               <option key={each.id} value={each.id} selected={each.id === into}>
-                {visitWords(place, each)}
+                Visit of {visitTold(place, each, visits)}
               </option>
             ))}
             <option value={isNew} selected={into === isNew}>
@@ -160,8 +157,7 @@ function Panel({ keeping, store, place, visits, blank }: PanelProps) {
       )}
       <p class="keep-how">
         The words and figures stay as they stand now, with the link that opens them. It all stays in this browser, on this device.
-        {Object.values(keeping.calculator.inputs).some(({ kind }) => kind === 'record') &&
-          ' The record itself is in no link: its result is what is kept.'}
+        {leavesRecord(keeping.calculator.inputs, keeping.change.form.this) && ' The record itself is in no link: its result is what is kept.'}
       </p>
       <button type="submit" disabled={isBusy}>
         Keep

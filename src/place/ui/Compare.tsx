@@ -5,7 +5,7 @@ import type { Visit } from '../model/visit.ts';
 import { resultKind, visitKind } from '../store/visitKinds.ts';
 import { groundWords } from '../visit/blocks.ts';
 import { type Compared, compareResults, differences } from '../visit/compare.ts';
-import { dayWords, pastureNames } from '../visit/visitWords.ts';
+import { pastureNames, visitDay } from '../visit/visitWords.ts';
 import { definitionOf } from './definitions.ts';
 import { useKept } from './keptRecords.ts';
 import type { PlaceView } from './view.ts';
@@ -126,7 +126,7 @@ export function Compare(view: PlaceView) {
         Two visits are needed, and they are not both kept here. <a href="#/visits">All visits of {place.name}</a>.
       </p>
     );
-  const days = [dayWords(one.day), dayWords(other.day)] as const;
+  const days = [visitDay(one, visits), visitDay(other, visits)] as const;
   const unlike = differences(one, other);
   return (
     <div class="compare">

@@ -10,8 +10,8 @@ import { newNote } from '../visit/newVisit.ts';
 import { changed, type Data, listed } from './edit.ts';
 import { FieldsView } from './FieldView.tsx';
 import { text } from './fields/field.ts';
-import { nextFields } from './fields/visit.ts';
 import { useKept, useRecord } from './keptRecords.ts';
+import { NextLook } from './NextLook.tsx';
 import { NoteOut } from './NoteOut.tsx';
 import { NotePaper, RunsView } from './NotePaper.tsx';
 import { RecordClashes } from './RecordClashes.tsx';
@@ -71,7 +71,7 @@ function EditBlock({ view, facts, block, audience, isFirst, isLast, onBlock, onV
             </p>
           )}
           {kind === 'agreed' && <Steps view={view} steps={visit.steps} onChange={onVisit} />}
-          {kind === 'next' && <FieldsView id="note" record={visit} fields={nextFields} system={view.system} path={[]} onChange={onVisit} />}
+          {kind === 'next' && <NextLook id="note" record={visit} system={view.system} onChange={onVisit} />}
           {kind !== 'agreed' && kind !== 'next' && lines.length > 0 && <RunsView lines={lines} isList={isList} />}
         </>
       )}

@@ -10,7 +10,7 @@ import type { Visit } from '../model/visit.ts';
 import { visitKind } from '../store/visitKinds.ts';
 import { newVisit } from '../visit/newVisit.ts';
 import { type PastedLink, pastedLinks } from '../visit/pastedLinks.ts';
-import { dayWords, pastureNames } from '../visit/visitWords.ts';
+import { visitTold } from '../visit/visitWords.ts';
 import { definitionIn } from './definitions.ts';
 import { formAddress } from './formAddress.ts';
 import { useKept } from './keptRecords.ts';
@@ -96,10 +96,6 @@ function Found({ pasted, system, visitWords, onOpen }: FoundProps) {
 }
 
 const isNew = 'new';
-const wordsOf = (view: PlaceView, visit: Visit): string => {
-  const names = pastureNames(view.place, visit.pastureIds);
-  return `the visit of ${dayWords(visit.day)}${names === '' ? '' : `, ${names}`}`;
-};
 /** Into which visit; a link that came from a visit goes back into that one. */
 function VisitChoice({
   view,
@@ -119,7 +115,7 @@ function VisitChoice({
       <select id="pasted-visit" autocomplete="off" onChange={(event) => onInto(event.currentTarget.value)}>
         {visits.map((each) => (
           <option key={each.id} value={each.id} selected={each.id === into}>
-            {wordsOf(view, each)}
+            the visit of {visitTold(view.place, each, visits)}
           </option>
         ))}
         <option value={isNew} selected={into === isNew}>
@@ -140,7 +136,7 @@ function Asking({ view, place }: { readonly view: View; readonly place: PlaceVie
   const [text, setText] = useState('');
   const pasted = text === '' ? undefined : pastedLinks(text);
   const visit = latest.find(({ id }) => id === into);
-  const visitWords = place && (visit ? wordsOf(place, visit) : 'a new visit');
+  const visitWords = place && (visit ? `the visit of ${visitTold(place.place, visit, latest)}` : 'a new visit');
   const open = async ({ slug, link }: PastedLink, isForVisit: boolean): Promise<void> => {
     if (!isForVisit) forget('sessionStorage', visitKey);
     else if (place !== undefined) {

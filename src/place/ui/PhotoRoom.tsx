@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { Visit } from '../model/visit.ts';
 import { photoKind, visitKind } from '../store/visitKinds.ts';
-import { dayWords } from '../visit/visitWords.ts';
+import { visitDay } from '../visit/visitWords.ts';
 import { useKept } from './keptRecords.ts';
 import { sizeWords } from './sizeWords.ts';
 import type { PlaceView } from './view.ts';
@@ -39,7 +39,7 @@ export function PhotoRoom({ session, place }: PlaceView) {
         const says = `${counted(own.length)}, ${sizeWords(bytes)}`;
         return (
           <li key={visit.id}>
-            <a href={`#/visit/${visit.id}`}>Visit of {dayWords(visit.day)}</a> <span>{says}</span>
+            <a href={`#/visit/${visit.id}`}>Visit of {visitDay(visit, visits)}</a> <span>{says}</span>
             {asked === visit.id ? (
               <>
                 <span role="alert">Nobody can bring them back but from a file that was saved.</span>
@@ -52,7 +52,7 @@ export function PhotoRoom({ session, place }: PlaceView) {
               </>
             ) : (
               <button type="button" onClick={() => setAsked(visit.id)}>
-                Take them away <span class="unseen">, visit of {dayWords(visit.day)}</span>
+                Take them away <span class="unseen">, visit of {visitDay(visit, visits)}</span>
               </button>
             )}
           </li>

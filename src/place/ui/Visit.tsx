@@ -8,9 +8,10 @@ import { newVisit } from '../visit/newVisit.ts';
 import { usedForms } from '../visit/usedForms.ts';
 import { changed, listed } from './edit.ts';
 import { FieldsView } from './FieldView.tsx';
-import { groundFields, nextFields, visitFields } from './fields/visit.ts';
+import { groundFields, visitFields } from './fields/visit.ts';
 import { formAddress } from './formAddress.ts';
 import { useKept, useRecord } from './keptRecords.ts';
+import { NextLook } from './NextLook.tsx';
 import { Photos } from './Photos.tsx';
 import { RecordClashes } from './RecordClashes.tsx';
 import { Results } from './Results.tsx';
@@ -166,7 +167,7 @@ function OneVisit({ view, id }: { readonly view: PlaceView; readonly id: string 
       <Photos view={view} visit={visit} onChange={onChange} />
       <h3>What we agreed</h3>
       <Steps view={view} steps={visit.steps} onChange={onChange} />
-      <FieldsView id="visit" fields={nextFields} {...shared} />
+      <NextLook id="visit" record={visit} system={system} onChange={onChange} />
       {isAsking ? (
         <div class="sure" role="alert">
           <p>

@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { Visit } from '../model/visit.ts';
 import { noteKind, photoKind, resultKind, visitKind } from '../store/visitKinds.ts';
-import { dayWords, pastureNames } from '../visit/visitWords.ts';
+import { pastureNames, visitDay } from '../visit/visitWords.ts';
 import { useKept } from './keptRecords.ts';
 import type { PlaceView } from './view.ts';
 
@@ -29,7 +29,7 @@ export function Visits({ session, place }: PlaceView) {
         <p class="two-visits" role="status">
           {one && other ? (
             <a href={`#/compare/${one.id}/${other.id}`}>
-              Set {dayWords(one.day)} and {dayWords(other.day)} side by side
+              Set {visitDay(one, visits)} and {visitDay(other, visits)} side by side
             </a>
           ) : (
             'Tick two visits to set them side by side.'
@@ -48,11 +48,11 @@ export function Visits({ session, place }: PlaceView) {
                     setPicked(event.currentTarget.checked ? [...picked, visit.id].slice(-2) : picked.filter((id) => id !== visit.id))
                   }
                 />
-                <span class="unseen">Set {dayWords(visit.day)} beside another</span>
+                <span class="unseen">Set {visitDay(visit, visits)} beside another</span>
               </label>
             )}
             <a class="visit-link" href={`#/visit/${visit.id}`}>
-              {dayWords(visit.day)}
+              {visitDay(visit, visits)}
             </a>
             <span>
               {[pastureNames(place, visit.pastureIds), counted(visit.results.length), visit.by ?? ''].filter((each) => each !== '').join(', ')}

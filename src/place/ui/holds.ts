@@ -3,6 +3,7 @@ import type { UnitSystem } from '../../../calculators/units/units.ts';
 import type { HerdGroup } from '../model/herdGroup.ts';
 import type { Place } from '../model/place.ts';
 import { stockFields } from './fields/stock.ts';
+import { stockWords } from './recordWords.ts';
 import { valueWords } from './told.ts';
 
 const kindField = stockFields[0];
@@ -23,7 +24,11 @@ export function holds(place: Place, system: UnitSystem): Readonly<Record<string,
       some(place.soils.length, 'soil', 'soils'),
     ]),
     stock: list(
-      place.herd.map((each) => `${each.countHead === undefined ? '' : `${printNumber(each.countHead, 0)} `}${groupName(each).toLowerCase()}`),
+      place.herd.map(({ name, kind, countHead }) =>
+        countHead === undefined || name !== undefined
+          ? `${countHead === undefined ? '' : `${printNumber(countHead, 0)} `}${name ?? groupName({ name, kind }).toLowerCase()}`
+          : stockWords([{ kind, countHead }]),
+      ),
     ),
     feed: list([place.hay && some(place.hay.stacks.length, 'stack of hay', 'stacks of hay'), place.prices === undefined ? undefined : 'prices']),
     water: some(place.water.length, 'place with water', 'places with water'),

@@ -121,7 +121,9 @@ function linkLine(facts: Facts, result: Result): Line {
 const once = (texts: readonly string[]): readonly string[] => [...new Set(texts)];
 const cautionLines = (results: readonly Result[]): readonly Line[] => {
   const lines = once(results.flatMap(({ cautions }) => cautions.map(({ say }) => say))).map(plain);
-  return lines.length > 0 ? lines : [plain('None stood with these results. Ground, stock and weather decide; look again before you act.')];
+  if (lines.length > 0) return lines;
+  const none = results.length === 0 ? '' : 'None stood with these results. ';
+  return [plain(`${none}Ground, stock and weather decide; look again before you act.`)];
 };
 /** The office's lines and people close by before the national lines, which always stand. */
 const talkLines = ({ office }: Facts): readonly Line[] => [
