@@ -131,6 +131,7 @@ test('several places: one is open, another opens with a tap, one is thrown away 
   await go(page, 'Start');
   await expect(page.getByRole('heading', { name: 'Summer range' })).toBeVisible();
   await page.getByRole('button', { name: 'Open Home place' }).click();
+  await expect(page.getByRole('heading', { name: 'Home place' })).toBeVisible();
   await page.getByLabel('Its name', { exact: true }).fill('The home place');
   await written(page, 'The home place');
   await page.getByRole('button', { name: 'Throw The home place away' }).click();
