@@ -1,6 +1,10 @@
 import { readDuration } from './readDuration.ts';
 import { convert, isUnit, type UnitName, units } from './units.ts';
 
+/** `2½` as `2 1/2`: phones offer such signs. */
+const withoutSigns = (text: string): string =>
+  text.replace(/(\d?)\s*([¼-¾⅐-⅞])/g, (_, before: string, sign: string) => `${before} ${sign.normalize('NFKD').replace('⁄', '/')}`);
+
 /** What stands before a unit: `1,200`, `.5`, `1/2`, `3 1/2`, with or without a sign. */
 const shape = /^(-)?\s*(?:(\d+)\s+(\d+)\s*\/\s*(\d+)|(\d+)\s*\/\s*(\d+)|(\d+(?:\.\d*)?|\.\d+))\s*(.*)$/;
 
@@ -81,7 +85,7 @@ export function readQuantity(text: string, declared: UnitName): QuantityReading 
 }
 
 function readAnew(text: string, declared: UnitName): QuantityReading {
-  const whole = text.replaceAll('\u00a0', ' ').trim().replace('−', '-');
+  const whole = withoutSigns(text.replaceAll('\u00a0', ' ')).trim().replace('−', '-');
   if (whole === '') return { is: 'empty' };
   if (whole.length > longestText) return { is: 'words' };
   const plain = whole.replace(/^(-?)\s*\$\s*/, '$1');

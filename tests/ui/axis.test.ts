@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { dayTicks, niceTicks } from '../../calculators/ui/pictures/axis.ts';
+import { dayTicks, niceTicks, wholeTicks } from '../../calculators/ui/pictures/axis.ts';
 import { depthMarks } from '../../calculators/ui/pictures/face/tape.ts';
 
 describe('axes', () => {
@@ -33,5 +33,11 @@ describe('axes', () => {
     expect(niceTicks(0, 0.7, 4)).toEqual([0, 0.2, 0.4, 0.6]);
     expect(niceTicks(-3, 3, 3)).toEqual([-2, 0, 2]);
     expect(niceTicks(5, 5, 4)).toEqual([5]);
+  });
+  it('marks no half of what is counted', () => {
+    expect(wholeTicks(niceTicks(1, 11, 4))).toEqual([5, 10]);
+    expect(wholeTicks(niceTicks(0, 1, 3))).toEqual([0, 1]);
+    // Else there would be no axis.
+    expect(wholeTicks(niceTicks(0, 0.7, 4))).toEqual([0, 0.2, 0.4, 0.6]);
   });
 });

@@ -163,7 +163,7 @@ const placeInputs = {
   shownYearCount: number('Hay year to draw', 'n_d', 'count', [1, 200], 12, {
     isSetting: true,
     whole: true,
-    help: 'Counted from the first. The table under the answer has them all.',
+    help: 'Counted from the first; where there are fewer, the last is drawn. The table under the answer has them all.',
   }),
   shownDay: date('Day to work through', '2026-07-15', {
     isSetting: true,

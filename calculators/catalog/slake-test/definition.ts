@@ -108,7 +108,7 @@ export default defineCalculator({ slug: 'slake-test', version: 1, title: 'Slake 
     }[holds];
     const alike = comparable === 'no' ? ' The two places differ in texture, so they can’t be set side by side.' : '';
     const few = count < fewestSamples && holds !== 'damp' ? ' So few samples give no more than a hint.' : '';
-    return `Slake test, ${show('count')} ${count === 1 ? 'sample' : 'samples'} ${spots[spot]}: mean class ${show('meanClass')} on a scale from 0 (falls apart) to 6 (stays whole), samples ${show('lowestClass')} to ${show('highestClass')}, ${show('topClassPercent')} in the top class: ${says}.${few}${alike}`;
+    return `Slake test, ${show('count')} ${count === 1 ? 'sample' : 'samples'} ${spots[spot]}: mean class ${show('meanClass')} on a scale from 0 (falls apart) to 6 (stays whole), ${count === 1 ? '' : `samples ${show('lowestClass')} to ${show('highestClass')}, `}${show('topClassPercent')} in the top class: ${says}.${few}${alike}`;
   },
   picture: {
     kind: 'shares',

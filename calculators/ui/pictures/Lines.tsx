@@ -4,7 +4,7 @@ import { digitsTold, type ScalarQuantity } from '../../kit/quantities.ts';
 import { isShown } from '../../kit/state.ts';
 import { printIn, printNumber } from '../../units/printQuantity.ts';
 import { convert, type UnitName, type UnitSystem, unitIn, units } from '../../units/units.ts';
-import { dayName, dayTicks, niceTicks } from './axis.ts';
+import { dayName, dayTicks, niceTicks, wholeTicks } from './axis.ts';
 import { curveOf, type Found, type Point, wordsAlong, wordsAt } from './placeWords.ts';
 import { columnOf, fillIn, type PictureProps, rowsIn, type Side, sideName, sidesOf, tenth, usualWidthPx } from './readings.ts';
 import { Words } from './Words.tsx';
@@ -36,6 +36,10 @@ const tickText = (ticks: readonly number[]) => {
   const step = Math.abs((ticks[1] ?? 1) - (ticks[0] ?? 0)) || 1;
   const digits = Math.max(0, -Math.floor(Math.log10(step) + 1e-9));
   return (tick: number): string => printNumber(tick, Number.isInteger(Number((step * 10 ** digits).toPrecision(9))) ? digits : digits + 1);
+};
+const ticksOf = (quantity: ScalarQuantity | undefined, low: number, high: number, count: number): readonly number[] => {
+  const ticks = niceTicks(low, high, count);
+  return quantity?.kind === 'number' && quantity.digits <= 0 ? wholeTicks(ticks) : ticks;
 };
 const isSame = (one: readonly Point[], other: readonly Point[]): boolean => JSON.stringify(one) === JSON.stringify(other);
 
@@ -89,7 +93,7 @@ export function Lines({ markRows, ...props }: PictureProps<LinesPicture> & { rea
   const to = furthest > from ? furthest : from + 1;
   const highest = Math.max(0, ...ups);
   const [low, high] = [Math.min(0, ...ups), highest > 0 ? highest : 1];
-  const yTicks = niceTicks(low, high, 3);
+  const yTicks = ticksOf(y, low, high, 3);
   const [bottom, top] = [Math.min(low, yTicks[0] ?? 0), Math.max(high, yTicks.at(-1) ?? 0)];
   const sayY = tickText(yTicks);
   const unitWords = (quantity: ScalarQuantity | undefined): string => {
@@ -107,9 +111,7 @@ export function Lines({ markRows, ...props }: PictureProps<LinesPicture> & { rea
   const below = x?.kind === 'day' ? [] : linesWithin(nameWith(x), 'name', widthPx);
   const left = 10 + Math.max(...yTicks.map((tick) => textPx(sayY(tick), 'name')));
   const right = widthPx - 10;
-  // What is told in wholes has no tick between them.
-  const isCounted = x?.kind === 'number' && x.digits <= 0;
-  const xTicks = x?.kind === 'day' ? dayTicks(from, to, right - left) : niceTicks(from, to, isCounted ? Math.min(4, to - from) : 4);
+  const xTicks = x?.kind === 'day' ? dayTicks(from, to, right - left) : ticksOf(x, from, to, 4);
   const sayX = tickText(xTicks);
   const nameX = (at: number): string => (x?.kind === 'day' ? dayName(printScalar(at, x, system)) : sayX(at));
   const aboveWords = linesAt(above, { top: 0, x: 0, size: 'name', is: 'quiet' });

@@ -10,6 +10,12 @@ export function niceTicks(low: number, high: number, count: number): readonly nu
   return Array.from({ length: Math.max(0, last - first) + 1 }, (_, index) => Number(((first + index) * step).toPrecision(12)));
 }
 
+/** What is told in wholes has no tick between them, as long as that leaves two. */
+export function wholeTicks(ticks: readonly number[]): readonly number[] {
+  const wholes = ticks.filter((tick) => Number.isInteger(tick));
+  return wholes.length > 1 ? wholes : ticks;
+}
+
 const daySteps = [1, 2, 5, 7, 14, 21, 28, 56, 112, 224] as const;
 /** Days to name along an axis at least `widthPx` wide, so far apart that their names stand free, the last one with room for its own. */
 export function dayTicks(from: number, to: number, widthPx: number): readonly number[] {
