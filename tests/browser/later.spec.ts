@@ -272,3 +272,26 @@ test('a phone that is turned, and turned back, has its picture drawn for each wi
   }
   expect(wrong).toEqual([]);
 });
+
+test('the knob stands under the week that is drawn, on a phone and on a wide screen', async ({ page }) => {
+  /** How far the middle of the knob, half of it over each end, lies from the line through the lanes. */
+  const offPx = () =>
+    page.locator('.strip-day input').evaluate((knob: HTMLInputElement) => {
+      const knobPx = 16;
+      const { left, width } = knob.getBoundingClientRect();
+      const line = document.querySelector('.strip .day')?.getBoundingClientRect();
+      return line
+        ? Math.abs(left + knobPx / 2 + (knob.valueAsNumber / Number(knob.max)) * (width - knobPx) - (line.left + line.width / 2))
+        : Number.NaN;
+    });
+  for (const width of [390, 1280]) {
+    await page.setViewportSize({ width, height: 844 });
+    await openForm(page, 'season');
+    const knob = page.locator('.strip-day input');
+    await expect(knob).toBeEnabled();
+    for (const key of ['Home', 'PageUp', 'End']) {
+      await knob.press(key);
+      expect(await offPx(), `${width} px, ${key}`).toBeLessThan(3);
+    }
+  }
+});
