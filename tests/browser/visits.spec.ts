@@ -83,6 +83,7 @@ test('without a place a result makes one, with its first visit; from then on it 
   await button(page, 'Keep this result').click();
   await expect(page.getByLabel('In which visit')).toBeVisible();
   await button(page, 'Keep').last().click();
+  await expect(page.getByRole('link', { name: 'Open the visit' })).toBeFocused();
   await page.getByRole('link', { name: 'Open the visit' }).click();
   await placed(page);
   await expect(page.locator('.coming > li')).toHaveCount(2);
