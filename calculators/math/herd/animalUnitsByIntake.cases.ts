@@ -1,32 +1,7 @@
 import { checkList, tableChecks } from '../checks.ts';
 import { needThere } from '../need.ts';
 import { animalUnitsByIntake } from './animalUnitsByIntake.ts';
-
-/** Weight, lb, and intake, percent of weight, as the chart gives them. */
-const animals: Readonly<Record<string, readonly [weightLb: number, intakePercent: number]>> = {
-  'beef-cow': [1000, 2.6],
-  horse: [1100, 3.0],
-  ewe: [130, 3.5],
-  'Spanish-nanny': [90, 4.5],
-  'Boer-cross-nanny': [125, 4.0],
-  'Angora-nanny': [70, 4.5],
-  'white-tailed-deer': [100, 3.5],
-  'mule-deer': [135, 3.5],
-  pronghorn: [90, 4.0],
-  'axis-deer': [150, 3.5],
-  'sika-deer': [145, 3.5],
-  elk: [800, 3.0],
-  'red-deer': [350, 3.5],
-  'sambar-deer': [400, 3.5],
-  'sable-antelope': [500, 3.0],
-  blackbuck: [75, 4.0],
-  addax: [250, 3.5],
-  eland: [1000, 2.5],
-  kudu: [450, 3.5],
-  sitatunga: [200, 3.5],
-  gazelle: [85, 4.0],
-  'Barbado-sheep': [120, 3.5],
-};
+import { animals } from './dailyIntakeLb.cases.ts';
 
 export default checkList('animalUnitsByIntake', [
   ...tableChecks({

@@ -4,7 +4,7 @@ import { dailyIntakeLb } from './dailyIntakeLb.ts';
 
 const each = (weightLb: number, intakePercent: number) => dailyIntakeLb({ head: 1, weightLb, intakePercent });
 /** Weight, lb, and intake, percent of weight, as the chart gives them. */
-const animals: Readonly<Record<string, readonly [weightLb: number, intakePercent: number]>> = {
+export const animals: Readonly<Record<string, readonly [weightLb: number, intakePercent: number]>> = {
   'beef-cow': [1000, 2.6],
   horse: [1100, 3.0],
   ewe: [130, 3.5],
