@@ -131,9 +131,9 @@ export function runKernel(plan: Plan, sky: Sky, period: Int32Array, memory: Memo
       takeSums(memory, plan, ofPeriod);
     }
     const year = rowAt(yearRows, ofPeriod);
-    const grazed = hasStock ? kernelHerd(plan, sky, memory, day, year) : nowhere;
     const traced = (day - memory.tracedFrom) * paddocks * widthTrace;
-    const isTraced = trace !== undefined && traced >= 0 && traced < trace.length;
+    const isTraced = traced >= 0 && traced < trace.length;
+    const grazed = hasStock || isTraced ? kernelHerd(plan, sky, memory, day, year) : nowhere;
 
     for (let paddock = 0; paddock < paddocks; paddock += 1) {
       const row = rowAt(rows, paddock);

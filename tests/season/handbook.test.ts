@@ -40,7 +40,7 @@ function still(ground: Partial<Paddock>, grass: Partial<Grass>): Side {
 function traceOf(sky: Sky, side: Side, start: Start, field: number): readonly number[] {
   const memory = memoryOf(planOf(sky, side), 1, { start, tracedDays: sky.days });
   runKernel(planOf(sky, side), sky, new Int32Array(sky.days), memory, 0, sky.days);
-  return Array.from({ length: sky.days }, (_, day) => numberAt(memory.trace ?? new Float64Array(), day * TRACE.width + field));
+  return Array.from({ length: sky.days }, (_, day) => numberAt(memory.trace, day * TRACE.width + field));
 }
 const wrong = (ours: readonly number[], printed: string, where: string): readonly string[] =>
   printed

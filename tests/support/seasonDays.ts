@@ -54,7 +54,7 @@ export function bothWays(sky: Sky, side: Side, start: Start = usualStart, within
   const plan = planOf(sky, side);
   const memory = memoryOf(plan, 1, { start, tracedDays: sky.days });
   runKernel(plan, sky, new Int32Array(sky.days), memory, 0, sky.days);
-  const trace = memory.trace ?? new Float64Array();
+  const trace = memory.trace;
   const { paddocks: states, herd } = stateAtStart(side, start);
   let [waterMm, matterLbPerAc, apart, hungry] = [0, 0, 0, 0];
   const outside: string[] = [];
