@@ -94,6 +94,8 @@ const lastStep = 54_272;
 const farthest = lastStep * unitsPerStep;
 const decay = Float64Array.from({ length: lastStep + 1 }, (_, step) => Math.exp(-step * unitsPerStep));
 const third = 1 / 6;
+/** Added and taken off again, it leaves the nearest whole number; by way of an integer the loop would wait longer for it. */
+const toWhole = 1.5 * 2 ** 52;
 
 /** Runs the days `from` to before `to`. `period` says into which sums each day goes. Called by years it is compiled after a few calls. */
 export function runKernel(plan: Plan, sky: Sky, period: Int32Array, memory: Memory, from: number, to: number): void {
@@ -150,14 +152,14 @@ export function runKernel(plan: Plan, sky: Sky, period: Int32Array, memory: Memo
       // Cover of the morning.
       const greenPart = perGreenAcPerLb * green;
       const byGreen = greenPart < farthest ? greenPart : farthest;
-      const greenStep = (byGreen * stepsPerUnit + 0.5) | 0;
+      const greenStep = byGreen * stepsPerUnit + toWhole - toWhole;
       const greenRest = greenStep * unitsPerStep - byGreen;
-      const greenShare = 1 - numberAt(decay, greenStep) * (1 + greenRest + greenRest * greenRest * (0.5 + greenRest * third));
+      const greenShare = 1 - numberAt(decay, greenStep | 0) * (1 + greenRest + greenRest * greenRest * (0.5 + greenRest * third));
       const allPart = greenPart + perDeadAcPerLb * dead + perLitterAcPerLb * litter;
       const byAll = allPart < farthest ? allPart : farthest;
-      const allStep = (byAll * stepsPerUnit + 0.5) | 0;
+      const allStep = byAll * stepsPerUnit + toWhole - toWhole;
       const allRest = allStep * unitsPerStep - byAll;
-      const cover = 1 - openBase * (numberAt(decay, allStep) * (1 + allRest + allRest * allRest * (0.5 + allRest * third)));
+      const cover = 1 - openBase * (numberAt(decay, allStep | 0) * (1 + allRest + allRest * allRest * (0.5 + allRest * third)));
 
       // Runoff and soil loss.
       let runoff = 0;
