@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
 import { failing } from '../../calculators/math/checks.ts';
-import { wholeWeather } from '../../calculators/season/filledWeather.ts';
 import { numberAt, SKY, SUM, TRACE, YEAR } from '../../calculators/season/flat.ts';
 import { runKernel } from '../../calculators/season/kernel.ts';
 import { memoryOf, sumAt } from '../../calculators/season/memory.ts';
@@ -9,7 +8,7 @@ import { run } from '../../calculators/season/run.ts';
 import { type Grass, type Paddock, type Side, type Start, usualStart } from '../../calculators/season/side.ts';
 import type { Sky } from '../../calculators/season/sky.ts';
 import { ofPeriod } from '../../calculators/season/years.ts';
-import { openSeasonWeather, sideOf, skyWith, usualGrass } from '../support/seasonPlace.ts';
+import { openSeasonWeather, sideOf, skyWith, usualGrass, wholeWeather } from '../support/seasonPlace.ts';
 
 /** Days without rain, snow, growth or rot, at one reference use. */
 function dryDays(days: number, referenceMm: number): Sky {
