@@ -85,7 +85,8 @@ const tangentLow = 0.9836;
 
 /**
  * e^−x from the nearest entry of a table by three terms of the series: within 1e-15 of the exact one and three times as fast. Its two uses stand in the
- * loop, because a function as long as this is not inlined there, and each call would then make an object of its number.
+ * loop, because a function as long as this is not inlined there, and each call would then make an object of its number. `toWhole` added and taken off leaves
+ * the nearest whole number, which is waited for less than one made of an integer.
  */
 const stepsPerUnit = 1024 / Math.LN2;
 const unitsPerStep = Math.LN2 / 1024;
@@ -94,13 +95,12 @@ const lastStep = 54_272;
 const farthest = lastStep * unitsPerStep;
 const decay = Float64Array.from({ length: lastStep + 1 }, (_, step) => Math.exp(-step * unitsPerStep));
 const third = 1 / 6;
-/** Added and taken off again, it leaves the nearest whole number; by way of an integer the loop would wait longer for it. */
 const toWhole = 1.5 * 2 ** 52;
 
 /** Runs the days `from` to before `to`. `period` says into which sums each day goes. Called by years it is compiled after a few calls. */
 export function runKernel(plan: Plan, sky: Sky, period: Int32Array, memory: Memory, from: number, to: number): void {
-  const { paddocks, hasStock, flags, dry, wet, factor } = plan;
-  const { grass, management: rule } = plan.side;
+  const { paddocks, hasStock, flags, haying, dry, wet, factor } = plan;
+  const { grass } = plan.side;
   const { crownLbPerAc, dyingByAge, dyingByDrought, dyingByFrost, fallingShare, perGreenAcPerLb, perDeadAcPerLb, perLitterAcPerLb } = grass;
   const { bareCoefficient, maximumCoefficient, depletionFraction, rootShareInTop, leafStoreMm, abstractionRatio } = grass;
   const openBase = 1 - grass.baseShare;
@@ -167,16 +167,13 @@ export function runKernel(plan: Plan, sky: Sky, period: Int32Array, memory: Memo
       if (water > 0) {
         const percent = fixedPercent < 0 ? 100 * cover : fixedPercent;
         const fairMiddle = numberAt(row, fairMiddleGround);
-        let from = fairMiddle;
-        let perPercent = 0;
+        const goodMiddle = numberAt(row, goodMiddleGround);
+        let from = percent < goodMiddle ? percent : goodMiddle;
+        let perPercent = numberAt(row, perBetterGround);
         if (percent < fairMiddle) {
           const poorMiddle = numberAt(row, poorMiddleGround);
           from = percent > poorMiddle ? percent : poorMiddle;
           perPercent = numberAt(row, perPoorerGround);
-        } else {
-          const goodMiddle = numberAt(row, goodMiddleGround);
-          from = percent < goodMiddle ? percent : goodMiddle;
-          perPercent = numberAt(row, perBetterGround);
         }
         const number = numberAt(row, fairGround) + (from - fairMiddle) * perPercent;
         const whole = number | 0;
@@ -279,13 +276,13 @@ export function runKernel(plan: Plan, sky: Sky, period: Int32Array, memory: Memo
       let deadEvening = dead - fallen + dying;
       let litterEvening = litter + fallen - litter * rot;
       const mass = greenEvening + deadEvening;
-      if (isCut && mass >= rule.cutWorthLbPerAc && numberAt(row, isMeadowGround) !== 0) {
-        const cut = mass - rule.cutLeavesLbPerAc;
+      if (isCut && mass >= haying.cutWorthLbPerAc && numberAt(row, isMeadowGround) !== 0) {
+        const cut = mass - haying.cutLeavesLbPerAc;
         const cutShare = cut / mass;
         greenEvening -= cutShare * greenEvening;
         deadEvening -= cutShare * deadEvening;
-        litterEvening += cut * (1 - rule.hayKeptShare);
-        year[madeYear] = numberAt(year, madeYear) + cut * rule.hayKeptShare * numberAt(row, areaGround);
+        litterEvening += cut * (1 - haying.hayKeptShare);
+        year[madeYear] = numberAt(year, madeYear) + cut * haying.hayKeptShare * numberAt(row, areaGround);
         row[cutSum] = numberAt(row, cutSum) + cut;
       }
       row[greenState] = greenEvening;
