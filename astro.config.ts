@@ -10,7 +10,7 @@ import { longExamples, workings } from './src/integrations/chunkEach.ts';
 import { namesAhead } from './src/integrations/fetchAhead.ts';
 import { markTerms } from './src/integrations/markTerms.ts';
 import { namesShipped } from './src/integrations/shipped.ts';
-import { fewChunks, katexStyles, leanDefinitions, noModulePreload, noPreloadHelper } from './src/integrations/vitePlugins.ts';
+import { engineAtOnce, fewChunks, katexStyles, leanDefinitions, noModulePreload, noPreloadHelper } from './src/integrations/vitePlugins.ts';
 import { wideTables } from './src/integrations/wideTables.ts';
 import { workedOut } from './src/integrations/workedOut.ts';
 
@@ -58,7 +58,7 @@ export default defineConfig({
       shipped.plugin,
       ahead.plugin,
     ],
-    worker: { plugins: () => [leanDefinitions, shipped.forWorkers] },
+    worker: { plugins: () => [engineAtOnce, leanDefinitions, shipped.forWorkers] },
   },
   integrations: [mdx(), preact(), afterBuild({ shipped, ahead })],
   security: {

@@ -1,5 +1,5 @@
 import { need, needThere } from '../math/need.ts';
-import { calendarFrom, type DailyRecord, type FirstDay, MADE_UP, type Weather } from './weather.ts';
+import { calendarFrom, type DailyRecord, MADE_UP, type Weather } from './weather.ts';
 
 /** Days of a missing temperature that a straight line may bridge. */
 const lineDays = 5;
@@ -106,11 +106,4 @@ export function filledWeather(record: DailyRecord): Filled {
       noRainDays: countOf(madeUp, MADE_UP.noRain),
     },
   };
-}
-
-/** Days that somebody else vouches for, such as made-up ones: nothing is missing in them. */
-export function wholeWeather(first: FirstDay, days: Omit<DailyRecord, 'first'>): Weather {
-  const filled = filledWeather({ first, ...days });
-  if (filled.kind === 'refused') throw new RangeError(`wholeWeather needs days without a fault, got ${filled.why} at ${filled.at}`);
-  return filled.weather;
 }

@@ -113,11 +113,14 @@ export interface FitPlace {
   readonly midwinter: MonthDay;
 }
 
-/** A paddock by itself under one management, to be run at one growth rate after another. All but the rate is made ready once. */
+/**
+ * A paddock by itself under one management, to be run at one growth rate after another. All but the rate is made ready once. Its first day is drawn as days of
+ * a side may be: a loop that was compiled without ever having gone that way is thrown away where it first does, and the first side began at a crawl.
+ */
 function alone({ sky, paddock, grass, midwinter }: FitPlace, management: Management): (ratePerDay: number) => Outcome {
   const plan = planOf(sky, { paddocks: [{ ...paddock, areaAc: 1, isMeadow: true }], grass, stock: [], management });
   const periods = yearsFrom(sky, midwinter);
-  return (ratePerDay) => runPlan(sky, planAtRate(plan, ratePerDay), periods, { hasRunUp: false, start: cleared });
+  return (ratePerDay) => runPlan(sky, planAtRate(plan, ratePerDay), periods, { hasRunUp: false, start: cleared, tracedDays: 1 });
 }
 
 /** The highest stand and the growth of each whole year of a paddock that nothing grazes, cleared on the eve of each midwinter, at any growth rate. */

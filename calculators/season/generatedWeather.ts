@@ -3,7 +3,6 @@ import { generatedRainMm } from '../math/weather/generatedRainMm.ts';
 import { seededRandom } from '../math/weather/seededRandom.ts';
 import { temperatureDepartures } from '../math/weather/temperatureDepartures.ts';
 import { type WetDayChain, wetDayShare } from '../math/weather/wetDayChain.ts';
-import { wholeWeather } from './filledWeather.ts';
 import { numberAt, wholeAt } from './flat.ts';
 import { calendarFrom, type Days, dayOf, monthOf, type Weather, wholeYear } from './weather.ts';
 
@@ -82,8 +81,8 @@ export function generatedWeather(
   statistics: WeatherStatistics,
   { firstYear, years, seed }: { readonly firstYear: number; readonly years: number; readonly seed: number },
 ): Weather {
-  const first = { year: firstYear, month: 1, day: 1 };
-  const { monthDay } = calendarFrom(first, daysInYears(firstYear, years));
+  const days = daysInYears(firstYear, years);
+  const { year, monthDay } = calendarFrom({ year: firstYear, month: 1, day: 1 }, days);
   const rainMm = generatedRain(statistics, monthDay, seed);
-  return wholeWeather(first, { rainMm, ...generatedTemperatures(statistics, { monthDay, rainMm, seed }) });
+  return { days, year, monthDay, rainMm, ...generatedTemperatures(statistics, { monthDay, rainMm, seed }), madeUp: new Uint8Array(days) };
 }

@@ -85,7 +85,8 @@ const tangentLow = 0.9836;
 
 /**
  * e^−x from the nearest entry of a table by three terms of the series: within 1e-15 of the exact one and three times as fast. Its two uses stand in the
- * loop, because a function as long as this is not inlined there, and each call would then make an object of its number.
+ * loop, because a function as long as this is not inlined there, and each call would then make an object of its number. `toWhole` added and taken off leaves
+ * the nearest whole number, which is waited for less than one made of an integer.
  */
 const stepsPerUnit = 1024 / Math.LN2;
 const unitsPerStep = Math.LN2 / 1024;
@@ -94,11 +95,12 @@ const lastStep = 54_272;
 const farthest = lastStep * unitsPerStep;
 const decay = Float64Array.from({ length: lastStep + 1 }, (_, step) => Math.exp(-step * unitsPerStep));
 const third = 1 / 6;
+const toWhole = 1.5 * 2 ** 52;
 
 /** Runs the days `from` to before `to`. `period` says into which sums each day goes. Called by years it is compiled after a few calls. */
 export function runKernel(plan: Plan, sky: Sky, period: Int32Array, memory: Memory, from: number, to: number): void {
-  const { paddocks, hasStock, flags, dry, wet, factor } = plan;
-  const { grass, management: rule } = plan.side;
+  const { paddocks, hasStock, flags, haying, dry, wet, factor } = plan;
+  const { grass } = plan.side;
   const { crownLbPerAc, dyingByAge, dyingByDrought, dyingByFrost, fallingShare, perGreenAcPerLb, perDeadAcPerLb, perLitterAcPerLb } = grass;
   const { bareCoefficient, maximumCoefficient, depletionFraction, rootShareInTop, leafStoreMm, abstractionRatio } = grass;
   const openBase = 1 - grass.baseShare;
@@ -131,9 +133,9 @@ export function runKernel(plan: Plan, sky: Sky, period: Int32Array, memory: Memo
       takeSums(memory, plan, ofPeriod);
     }
     const year = rowAt(yearRows, ofPeriod);
-    const grazed = hasStock ? kernelHerd(plan, sky, memory, day, year) : nowhere;
     const traced = (day - memory.tracedFrom) * paddocks * widthTrace;
-    const isTraced = trace !== undefined && traced >= 0 && traced < trace.length;
+    const isTraced = traced >= 0 && traced < trace.length;
+    const grazed = hasStock || isTraced ? kernelHerd(plan, sky, memory, day, year) : nowhere;
 
     for (let paddock = 0; paddock < paddocks; paddock += 1) {
       const row = rowAt(rows, paddock);
@@ -150,14 +152,14 @@ export function runKernel(plan: Plan, sky: Sky, period: Int32Array, memory: Memo
       // Cover of the morning.
       const greenPart = perGreenAcPerLb * green;
       const byGreen = greenPart < farthest ? greenPart : farthest;
-      const greenStep = (byGreen * stepsPerUnit + 0.5) | 0;
+      const greenStep = byGreen * stepsPerUnit + toWhole - toWhole;
       const greenRest = greenStep * unitsPerStep - byGreen;
-      const greenShare = 1 - numberAt(decay, greenStep) * (1 + greenRest + greenRest * greenRest * (0.5 + greenRest * third));
+      const greenShare = 1 - numberAt(decay, greenStep | 0) * (1 + greenRest + greenRest * greenRest * (0.5 + greenRest * third));
       const allPart = greenPart + perDeadAcPerLb * dead + perLitterAcPerLb * litter;
       const byAll = allPart < farthest ? allPart : farthest;
-      const allStep = (byAll * stepsPerUnit + 0.5) | 0;
+      const allStep = byAll * stepsPerUnit + toWhole - toWhole;
       const allRest = allStep * unitsPerStep - byAll;
-      const cover = 1 - openBase * (numberAt(decay, allStep) * (1 + allRest + allRest * allRest * (0.5 + allRest * third)));
+      const cover = 1 - openBase * (numberAt(decay, allStep | 0) * (1 + allRest + allRest * allRest * (0.5 + allRest * third)));
 
       // Runoff and soil loss.
       let runoff = 0;
@@ -165,16 +167,13 @@ export function runKernel(plan: Plan, sky: Sky, period: Int32Array, memory: Memo
       if (water > 0) {
         const percent = fixedPercent < 0 ? 100 * cover : fixedPercent;
         const fairMiddle = numberAt(row, fairMiddleGround);
-        let from = fairMiddle;
-        let perPercent = 0;
+        const goodMiddle = numberAt(row, goodMiddleGround);
+        let from = percent < goodMiddle ? percent : goodMiddle;
+        let perPercent = numberAt(row, perBetterGround);
         if (percent < fairMiddle) {
           const poorMiddle = numberAt(row, poorMiddleGround);
           from = percent > poorMiddle ? percent : poorMiddle;
           perPercent = numberAt(row, perPoorerGround);
-        } else {
-          const goodMiddle = numberAt(row, goodMiddleGround);
-          from = percent < goodMiddle ? percent : goodMiddle;
-          perPercent = numberAt(row, perBetterGround);
         }
         const number = numberAt(row, fairGround) + (from - fairMiddle) * perPercent;
         const whole = number | 0;
@@ -277,13 +276,13 @@ export function runKernel(plan: Plan, sky: Sky, period: Int32Array, memory: Memo
       let deadEvening = dead - fallen + dying;
       let litterEvening = litter + fallen - litter * rot;
       const mass = greenEvening + deadEvening;
-      if (isCut && mass >= rule.cutWorthLbPerAc && numberAt(row, isMeadowGround) !== 0) {
-        const cut = mass - rule.cutLeavesLbPerAc;
+      if (isCut && mass >= haying.cutWorthLbPerAc && numberAt(row, isMeadowGround) !== 0) {
+        const cut = mass - haying.cutLeavesLbPerAc;
         const cutShare = cut / mass;
         greenEvening -= cutShare * greenEvening;
         deadEvening -= cutShare * deadEvening;
-        litterEvening += cut * (1 - rule.hayKeptShare);
-        year[madeYear] = numberAt(year, madeYear) + cut * rule.hayKeptShare * numberAt(row, areaGround);
+        litterEvening += cut * (1 - haying.hayKeptShare);
+        year[madeYear] = numberAt(year, madeYear) + cut * haying.hayKeptShare * numberAt(row, areaGround);
         row[cutSum] = numberAt(row, cutSum) + cut;
       }
       row[greenState] = greenEvening;

@@ -25,7 +25,7 @@ export function kernelEvening(plan: Plan, memory: Memory, day: number, year: Flo
   const { management: rule } = plan.side;
   const { rows, trace } = memory;
   const traced = (day - memory.tracedFrom) * paddocks * widthTrace;
-  const isTraced = trace !== undefined && traced >= 0 && traced < trace.length;
+  const isTraced = traced >= 0 && traced < trace.length;
   const keptShare = numberAt(memory.herd, keptShareHerd);
   const demand = numberAt(plan.demandLb, day) * keptShare;
   let eatenLb = 0;

@@ -12,8 +12,8 @@ export interface Memory {
   /** `YEAR.width` numbers a period, and their rows. */
   readonly years: Float64Array;
   readonly yearRows: readonly Float64Array[];
-  /** `TRACE.width` numbers a paddock and day, from `tracedFrom` on; nothing where no day is drawn. */
-  readonly trace: Float64Array | undefined;
+  /** `TRACE.width` numbers a paddock and day, from `tracedFrom` on; empty where no day is drawn. */
+  readonly trace: Float64Array;
   /** Share of the stock that was there on each of these days. */
   readonly kept: Float64Array;
   readonly tracedFrom: number;
@@ -70,7 +70,7 @@ export function memoryOf(
     sums: new Float64Array(periods * plan.paddocks * sumsWidth),
     years,
     yearRows: rowsOf(years, YEAR.width),
-    trace: tracedDays > 0 ? new Float64Array(tracedDays * plan.paddocks * TRACE.width) : undefined,
+    trace: new Float64Array(tracedDays * plan.paddocks * TRACE.width),
     kept: new Float64Array(tracedDays),
     tracedFrom,
   };

@@ -16,6 +16,8 @@ export interface Plan {
   readonly demandLb: Float64Array;
   /** Whether any stock ever eat; ground left alone, as where a growth rate is fitted, has no herd to be asked. */
   readonly hasStock: boolean;
+  /** What a cut needs, leaves and loses: by itself, because managements are made in several ways, and the loop would be compiled anew for each. */
+  readonly haying: Pick<Side['management'], 'cutWorthLbPerAc' | 'cutLeavesLbPerAc' | 'hayKeptShare'>;
   /** Bits of `FLAG`, day by day. */
   readonly flags: Int32Array;
   /** Curve number of dry and of wet ground by that of average ground. */
@@ -120,7 +122,10 @@ export function planOf(sky: Sky, side: Side): Plan {
     demandLb[day] = numberAt(demandOn, date);
     flags[day] = wholeAt(flagsOn, date);
   }
-  return { side, paddocks: paddocks.length, grounds: groundsOf(paddocks), demandLb, hasStock: demandOn.some((lb) => lb > 0), flags, ...tablesOf() };
+  const { cutWorthLbPerAc, cutLeavesLbPerAc, hayKeptShare } = management;
+  const haying = { cutWorthLbPerAc, cutLeavesLbPerAc, hayKeptShare };
+  const hasStock = demandOn.some((lb) => lb > 0);
+  return { side, paddocks: paddocks.length, grounds: groundsOf(paddocks), demandLb, hasStock, haying, flags, ...tablesOf() };
 }
 
 /** The same plan with all paddocks at another growth rate: a rate is fitted by running a plan some twenty times, and its days stay as they are. */

@@ -184,3 +184,18 @@ export const leanDefinitions: Plugin = {
     );
   },
 };
+
+/**
+ * A worker is one file and holds the engine of a calculator that runs long anyway. Fetched inside that file, all constants of the engine would be variables,
+ * looked up at each use; imported, they are built into what is compiled, and a thousand years take a fifth less.
+ */
+export const engineAtOnce: Plugin = {
+  name: 'engine-at-once',
+  enforce: 'pre',
+  transform(code, id) {
+    if (!/\/calculators\/catalog\/[^/]+\/definition\.ts$/.test(id)) return undefined;
+    const [fetching, file] = /\bengine: \(\) => import\(('[^']+')\)/.exec(code) ?? [];
+    if (fetching === undefined) throw new Error(`${id} fetches no engine: the worker takes those that run long`);
+    return `import * as engine from ${file};\n${code.replace(fetching, 'engine: async () => engine')}`;
+  },
+};

@@ -45,7 +45,7 @@ function ungrazed(on: Sky): { readonly byMonth: readonly number[]; readonly grow
   const byMonth = Array.from({ length: 12 }, () => 0);
   on.monthDay.forEach((date, day) => {
     const month = Math.floor(date / 100) - 1;
-    byMonth[month] = (byMonth[month] ?? Number.NaN) + numberAt(memory.trace ?? new Float64Array(), day * TRACE.width + TRACE.grown);
+    byMonth[month] = (byMonth[month] ?? Number.NaN) + numberAt(memory.trace, day * TRACE.width + TRACE.grown);
   });
   return { byMonth, grownLbPerAc: years.reduce((sum, year) => sum + year.grownLbPerAc, 0) / years.length };
 }

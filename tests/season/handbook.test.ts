@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
 import { failing } from '../../calculators/math/checks.ts';
-import { wholeWeather } from '../../calculators/season/filledWeather.ts';
 import { numberAt, SKY, SUM, TRACE, YEAR } from '../../calculators/season/flat.ts';
 import { runKernel } from '../../calculators/season/kernel.ts';
 import { memoryOf, sumAt } from '../../calculators/season/memory.ts';
@@ -9,7 +8,7 @@ import { run } from '../../calculators/season/run.ts';
 import { type Grass, type Paddock, type Side, type Start, usualStart } from '../../calculators/season/side.ts';
 import type { Sky } from '../../calculators/season/sky.ts';
 import { ofPeriod } from '../../calculators/season/years.ts';
-import { openSeasonWeather, sideOf, skyWith, usualGrass } from '../support/seasonPlace.ts';
+import { openSeasonWeather, sideOf, skyWith, usualGrass, wholeWeather } from '../support/seasonPlace.ts';
 
 /** Days without rain, snow, growth or rot, at one reference use. */
 function dryDays(days: number, referenceMm: number): Sky {
@@ -40,7 +39,7 @@ function still(ground: Partial<Paddock>, grass: Partial<Grass>): Side {
 function traceOf(sky: Sky, side: Side, start: Start, field: number): readonly number[] {
   const memory = memoryOf(planOf(sky, side), 1, { start, tracedDays: sky.days });
   runKernel(planOf(sky, side), sky, new Int32Array(sky.days), memory, 0, sky.days);
-  return Array.from({ length: sky.days }, (_, day) => numberAt(memory.trace ?? new Float64Array(), day * TRACE.width + field));
+  return Array.from({ length: sky.days }, (_, day) => numberAt(memory.trace, day * TRACE.width + field));
 }
 const wrong = (ours: readonly number[], printed: string, where: string): readonly string[] =>
   printed

@@ -76,7 +76,7 @@ describe('days that are drawn', () => {
     const whole = traceOf(0, sky.days);
     expect(whole).toHaveLength(sky.days * perDay);
     expect(traceOf(350, 30)).toEqual(whole.slice(350 * perDay, 380 * perDay));
-    expect(run(sky, side).memory.trace).toBe(undefined);
+    expect(run(sky, side).memory.trace).toHaveLength(0);
   });
   it('come with the share that is done, which only rises, to the whole', () => {
     const shares = [...runBySteps(skyWith(aYearAndAHalf), sideOf(rates, fewPaddocks))];

@@ -1,5 +1,4 @@
 import { beforeAll, describe, expect, it, vi } from 'vitest';
-import { wholeWeather } from '../../calculators/season/filledWeather.ts';
 import { run } from '../../calculators/season/run.ts';
 import type { Side } from '../../calculators/season/side.ts';
 import type { Sky } from '../../calculators/season/sky.ts';
@@ -16,6 +15,7 @@ import {
   ratesFor,
   sideOf,
   skyWith,
+  wholeWeather,
 } from '../support/seasonPlace.ts';
 
 vi.setConfig({ testTimeout: 60_000, hookTimeout: 60_000 });

@@ -6,7 +6,7 @@ import { expect, it } from 'vitest';
 import { runTexts } from '../../calculators/kit/runTexts.ts';
 import { startTexts } from '../../calculators/kit/state.ts';
 import { calculators } from '../support/catalog.ts';
-import { dist } from './builtSite.ts';
+import { dist, textOf } from './builtSite.ts';
 
 const long = calculators.filter(({ runs }) => runs === 'long');
 
@@ -17,3 +17,7 @@ it.each(long)('the example of $slug was worked out at build', async (calculator)
   expect({ outcome: { ...built, values: { ...built.values, ...built.computed } } }).toEqual({ outcome: 'outcome' in run && run.outcome });
 });
 it('knows one at least', () => expect(long.length).toBeGreaterThan(0));
+it('the worker’s engine has constants where its source has them: as variables they would be looked up at each use', () => {
+  const file = readdirSync(join(dist, '_astro')).find((name) => name.startsWith('longWorker-'));
+  expect(textOf(join(dist, '_astro'), file ?? '')).toMatch(/\b(?:let|const)\s?\{width:\w+,rain:/);
+});

@@ -1,7 +1,6 @@
 import fc from 'fast-check';
 import { seededRandom } from '../../calculators/math/weather/seededRandom.ts';
 import { type PaddockDay, type PaddockState, seasonDay, stateAtStart } from '../../calculators/season/day.ts';
-import { wholeWeather } from '../../calculators/season/filledWeather.ts';
 import { numberAt, SKY, TRACE } from '../../calculators/season/flat.ts';
 import { runKernel } from '../../calculators/season/kernel.ts';
 import { memoryOf } from '../../calculators/season/memory.ts';
@@ -10,7 +9,7 @@ import { type Side, type Start, usualStart } from '../../calculators/season/side
 import type { Sky } from '../../calculators/season/sky.ts';
 import type { Weather } from '../../calculators/season/weather.ts';
 import { between } from './numbers.ts';
-import { type PlaceOptions, type Rates, sideOf, skyWith } from './seasonPlace.ts';
+import { type PlaceOptions, type Rates, sideOf, skyWith, wholeWeather } from './seasonPlace.ts';
 
 /** The worst that a run of both ways through the season showed. */
 export interface Worst {
@@ -54,7 +53,7 @@ export function bothWays(sky: Sky, side: Side, start: Start = usualStart, within
   const plan = planOf(sky, side);
   const memory = memoryOf(plan, 1, { start, tracedDays: sky.days });
   runKernel(plan, sky, new Int32Array(sky.days), memory, 0, sky.days);
-  const trace = memory.trace ?? new Float64Array();
+  const trace = memory.trace;
   const { paddocks: states, herd } = stateAtStart(side, start);
   let [waterMm, matterLbPerAc, apart, hungry] = [0, 0, 0, 0];
   const outside: string[] = [];

@@ -1,19 +1,25 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { csvParse } from 'd3-dsv';
-import { wholeWeather } from '../../calculators/season/filledWeather.ts';
+import { filledWeather } from '../../calculators/season/filledWeather.ts';
 import { type Fit, type FitPlace, fittedMeadowRate, fittedRate } from '../../calculators/season/fit.ts';
 import { type PaddockSoil, paddockOn } from '../../calculators/season/paddock.ts';
 import { ceilingOverPeak, climateDefaults, grassDefaults, grazingDefaults } from '../../calculators/season/parameters.ts';
 import type { Grass, Management, Paddock, Side, StockRow } from '../../calculators/season/side.ts';
 import { type Climate, midwinter, type Sky, skyOf } from '../../calculators/season/sky.ts';
-import { type Weather, wholeYear } from '../../calculators/season/weather.ts';
+import { type DailyRecord, type FirstDay, type Weather, wholeYear } from '../../calculators/season/weather.ts';
 import { root } from './files.ts';
 
 const mmPerIn = 25.4;
 const celsius = (fahrenheit: number): number => (fahrenheit - 32) / 1.8;
 const rowsOf = (path: string) => csvParse(readFileSync(join(root, path), 'utf8'));
 
+/** Days of which none is missing. */
+export function wholeWeather(first: FirstDay, days: Omit<DailyRecord, 'first'>): Weather {
+  const filled = filledWeather({ first, ...days });
+  if (filled.kind === 'refused') throw new RangeError(`wholeWeather needs days without a fault, got ${filled.why} at ${filled.at}`);
+  return filled.weather;
+}
 /** The demo place's thirty years. */
 export function demoWeather(): Weather {
   const rows = rowsOf('content/place/weather.csv');
