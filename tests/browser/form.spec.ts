@@ -124,7 +124,7 @@ test('what was typed survives reload, Back and the switch of units, and stays on
   await page.reload();
   await ready(page, storm);
   await expect(rain(page)).toHaveValue('75 mm');
-  await expect(stamp(page)).toHaveText('1 of 9 yours; the rest from the example');
+  await expect(stamp(page)).toHaveText('2 of 9 yours; the rest from the example');
   await page.goto('/calculators/');
   await page.goBack();
   await ready(page, storm);
@@ -160,11 +160,16 @@ test('two managements: the gap large, only what differs asked twice, names kept 
   await expect(field(page, 'storm-runoff-that-rainIn')).toHaveCount(0);
   await expect(page.locator('details.group')).toHaveCount(1);
   await expect(page.locator('details.group')).toContainText('The same for both');
+  const copiedNote = async () => {
+    await page.getByRole('button', { name: 'Copy note' }).click();
+    return page.evaluate(() => navigator.clipboard.readText());
+  };
+  await expect(page.locator('.pairs tbody')).toContainText('−0.8 in');
+  expect(await copiedNote()).toMatch(/^covered ground 45 %, grazed hard: Of 3 in.*\ncovered ground 85 %, [^:]*: Of 3 in/m);
   await page.getByLabel('Call this side').fill('Low bench');
   await page.getByLabel('Call that side').fill('Rested');
   await expect(page.locator('.pairs thead')).toContainText('Rested');
-  await page.getByRole('button', { name: 'Copy note' }).click();
-  const note = await page.evaluate(() => navigator.clipboard.readText());
+  const note = await copiedNote();
   expect(note).toContain('Low bench: ');
   expect(note).toContain('Rested: ');
   await kept(page);
