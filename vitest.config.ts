@@ -7,7 +7,7 @@ const throughBuild = [
   'tests/content/checks.test.ts',
   'tests/place/demoVisits.test.ts',
   'tests/season/{behavior,fit}.test.ts',
-  'tests/ui/{answer,results}.test.ts',
+  'tests/ui/{answer,between,results}.test.ts',
 ];
 const site = ['tests/site/**/*.test.ts'];
 

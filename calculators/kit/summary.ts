@@ -96,10 +96,21 @@ export function tellInput(input: Input, text: Text | undefined, texts: Texts, sy
   return tellCell(input, textIn(text), system);
 }
 
-const isEmpty = (text: Text | undefined): boolean =>
-  typeof text === 'string'
-    ? text.trim() === ''
-    : text === undefined || text.length === 0 || text.every((each) => Object.values(each).every((cell) => String(cell).trim() === ''));
+const isBlank = (text: string | undefined): boolean => text === undefined || text.trim() === '';
+/** Labels of the cells of a row that are asked and blank; of all its columns, or of those that are wanted. */
+export const blanksIn = (columns: RowsInput['columns'], row: RowTexts, texts: Texts): readonly string[] =>
+  Object.entries(columns).flatMap(([name, cell]) => (isShown(cell, { ...texts, ...row }) && isBlank(row[name]) ? [cell.label] : []));
+/** Labels of what an input still waits for: of a table that has begun its columns, else its own. */
+function missingOf(input: Input, text: Text | undefined, texts: Texts): readonly string[] {
+  if (input.kind === 'months') return monthsIn(text).every(isBlank) ? [input.label] : [];
+  if (input.kind !== 'rows') return isBlank(textIn(text)) ? [input.label] : [];
+  const rows = rowsIn(text);
+  if (rows.every((row) => Object.values(row).every(isBlank))) return [input.label];
+  return [...new Set(rows.flatMap((row) => blanksIn(input.columns, row, texts)))];
+}
+/** More than this many say as much as a line can hold. */
+const mostWanted = 4;
+export const stillWanted = (labels: readonly string[]): string => `Still wanted: ${labels.slice(0, mostWanted).join(', ')}`;
 
 /** A group in a line, and what in it waits for an answer. */
 export function summaryOf(inputs: Inputs, group: PlainGroup, texts: Texts, system: UnitSystem): Summary {
@@ -107,7 +118,7 @@ export function summaryOf(inputs: Inputs, group: PlainGroup, texts: Texts, syste
     const input = inputs[key];
     return input && isShown(input, texts) ? [{ key, input }] : [];
   });
-  const missing = asked.filter(({ key }) => isEmpty(texts[key])).map(({ input }) => input.label);
+  const missing = asked.flatMap(({ key, input }) => missingOf(input, texts[key], texts));
   if (group.summary === undefined) {
     const told = asked.map(({ key, input }) => `${input.label}: ${tellInput(input, texts[key], texts, system)}`);
     let line = '';

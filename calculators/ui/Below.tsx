@@ -2,7 +2,7 @@ import { useMemo, useRef } from 'preact/hooks';
 import type { Led } from '../kit/leads.ts';
 import { Actions, type OnKeep } from './Actions.tsx';
 import { Conventions } from './Conventions.tsx';
-import { asItIs, Pictures, type PicturesProps } from './LaterPart.tsx';
+import { asItIs, namesOrDiffering, Pictures, type PicturesProps } from './LaterPart.tsx';
 import { Leads } from './Leads.tsx';
 import { ResultsList } from './ResultsList.tsx';
 import { RowsResults } from './RowsResults.tsx';
@@ -76,7 +76,7 @@ export function Below({ link, address, leadAddress, onPrint, onKeep, headingOf, 
               link={link}
               outcome={outcome}
               other={other}
-              titles={titles}
+              titles={namesOrDiffering(told)}
               heading={() => headingOf?.(told.place?.title)}
               {...(onKeep === undefined ? {} : { onKeep })}
               {...(address === undefined ? {} : { address })}

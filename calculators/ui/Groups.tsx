@@ -1,8 +1,8 @@
-import { useMemo, useState } from 'preact/hooks';
+import { useLayoutEffect, useMemo, useState } from 'preact/hooks';
 import { type Input, type Inputs, isRecord } from '../kit/inputs.ts';
 import { hidesBehind, isTable, type PlainGroup } from '../kit/screen.ts';
 import { isShown, type Text, textIn } from '../kit/state.ts';
-import { namesIn, summaryOf, tellInput } from '../kit/summary.ts';
+import { namesIn, stillWanted, summaryOf, tellInput } from '../kit/summary.ts';
 import { Fields } from './Fields.tsx';
 import type { SideProps } from './props.ts';
 import { isAllTouched, type Touched } from './touched.ts';
@@ -32,6 +32,13 @@ export function Group({ group, touched, origin, ...side }: GroupProps) {
     const input = inputs[key];
     return input !== undefined && isShown(input, texts);
   });
+  const { sought } = side;
+  useLayoutEffect(() => {
+    const [key = '', , column = ''] = sought?.at.split('.') ?? [];
+    const input = inputs[key];
+    const cell = input?.kind === 'rows' ? input.columns[column] : undefined;
+    if (shown.includes(key) && (!cell || side.wantsColumn?.(key, column, cell) !== false)) setOpen(true);
+  }, [sought]);
   const isOwn = shown.every((key) => isAllTouched(inputs, texts, touched, key));
   const mustOpen = problems.some(({ at }) => shown.includes(at.split('.')[0] ?? ''));
   const isAsked = isOpen || mustOpen;
@@ -44,7 +51,7 @@ export function Group({ group, touched, origin, ...side }: GroupProps) {
       <summary>
         <span class="group-name">{group.title}</span>
         <span class={isOwn ? 'group-says' : 'group-says is-example'}>
-          {missing.length > 0 ? `Still wanted: ${missing.slice(0, 4).join(', ')}` : text}
+          {missing.length > 0 ? stillWanted(missing) : text}
           {missing.length === 0 && !isOwn && <span class="unseen"> (from the {origin})</span>}
         </span>
         <span class="group-change" aria-hidden="true" />

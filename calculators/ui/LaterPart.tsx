@@ -8,6 +8,12 @@ import { usualWidthPx } from './pictures/readings.ts';
 import type { PlaceMarks } from './props.ts';
 import { ShortHelp } from './ShortHelp.tsx';
 
+/** As its owner calls a side, else what it does differently: it must be told where the form does not stand beside it. */
+export const namesOrDiffering = ({ titles, differing }: Pick<Told, 'titles' | 'differing'>): Told['titles'] => [
+  titles[0] === 'This' ? differing[0] : titles[0],
+  titles[1] === 'That' ? differing[1] : titles[1],
+];
+
 /** What follows the answer at the end of a run of keys. */
 export interface Told {
   readonly form: Form;
@@ -68,7 +74,8 @@ export function Pictures({
   // The first picture of other answers is drawn at once, and once.
   const [isTakingOver, setTakingOver] = useState(isBuilt || places[0] > 0);
   const isDrawn = useRef(false);
-  const { outcome, other, system, titles, differing } = told;
+  const { outcome, other, system } = told;
+  const saying = namesOrDiffering(told);
   // Each picture of other answers than were built is drawn in a moment of its own.
   const waits = isTakingOver && !isBuilt && boxPx !== undefined && places[0] > 0;
   const shown = outcome && !waits ? picturesOf(calculator, outcome.values).slice(...places) : [];
@@ -99,7 +106,7 @@ export function Pictures({
             picture={picture}
             outcome={outcome}
             other={other}
-            titles={[titles[0] === 'This' ? differing[0] : titles[0], titles[1] === 'That' ? differing[1] : titles[1]]}
+            titles={saying}
             id={`${id}-picture${places[0] + place || ''}`}
             widthPx={drawnPx(picture.kind, widthPx ?? usualWidthPx)}
           />

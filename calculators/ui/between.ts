@@ -1,4 +1,5 @@
-import type { Calculator, Outcome } from '../kit/define.ts';
+import type { Calculator, Outcome, PlainShown } from '../kit/define.ts';
+import { withUnitOnce } from '../kit/hollowRanges.ts';
 import { printName } from '../kit/print.ts';
 import { digitsTold, type NumberQuantity } from '../kit/quantities.ts';
 import { digitsIn, printIn, printNumber, roundedTo } from '../units/printQuantity.ts';
@@ -20,6 +21,9 @@ export function gapBetween(
   return { gap: printed(two) - printed(one), digits: Math.min(digitsOf(one), digitsOf(two)), unit };
 }
 
+const sayingOf = (calculator: Calculator, { values }: Outcome, { of, said }: PlainShown, system: UnitSystem): string =>
+  [printName(calculator, values, of, system), ...(calculator.quantities[of]?.kind === 'number' && said !== undefined ? [said] : [])].join(' ');
+
 /** The gap between two sides in their first result. */
 export function figureBetween({ calculator, outcome, other, system }: ToldSide & { readonly other: Outcome }): Figure | undefined {
   const lead = leadOf(calculator, outcome);
@@ -28,7 +32,8 @@ export function figureBetween({ calculator, outcome, other, system }: ToldSide &
   const [one, two] = [scalarAt(outcome, lead.of), scalarAt(other, lead.of)];
   if (typeof one !== 'number' || typeof two !== 'number' || quantity.kind === 'word' || !other.shown.includes(lead.of)) {
     const theirs = leadOf(calculator, other);
-    const words = [printName(calculator, outcome.values, lead.of, system), theirs ? printName(calculator, other.values, theirs.of, system) : '–'];
+    // A number beside words needs its own to be understood: 34 head *must go*.
+    const words = [sayingOf(calculator, outcome, lead, system), theirs ? sayingOf(calculator, other, theirs, system) : '–'];
     return {
       figure: words[0] === words[1] ? 'The same' : words.join(', against '),
       unit: '',
@@ -48,24 +53,32 @@ export function figureBetween({ calculator, outcome, other, system }: ToldSide &
   return figureOf(number, unit, gap < 0 ? less : more);
 }
 
-/** The gap at the same end of both ranges: what is unsure of the year is unsure of both sides. */
+/**
+ * The gap at the same end of both ranges: what is unsure of the year is unsure of both sides. It is a range only around a gap that is told as a number in
+ * the same unit and lies in it: where an end of a side is capped, or rounding has moved one, it says nothing of that gap.
+ */
 export function rangeBetween({ calculator, outcome, other, system }: ToldSide & { readonly other: Outcome }): string | undefined {
   const lead = leadOf(calculator, outcome);
-  const quantity = lead?.range && calculator.quantities[lead.range.low];
-  if (!lead?.range || quantity?.kind !== 'number' || !other.shown.includes(lead.of)) return undefined;
-  const gaps = [lead.range.low, lead.range.high].flatMap((name) => {
-    const [one, two] = [scalarAt(outcome, name), scalarAt(other, name)];
-    return typeof one === 'number' && typeof two === 'number' ? [gapBetween(one, two, quantity, system)] : [];
-  });
-  const [low, high] = gaps;
-  if (!low || !high) return undefined;
-  if (low.gap === 0 && high.gap === 0) return undefined;
+  const [told, low, high] = [lead?.of, lead?.range?.low, lead?.range?.high].map((name = '') => signedGap(calculator, [outcome, other], name, system));
+  if (!lead || !other.shown.includes(lead.of) || !told || !low || !high || told.unit !== low.unit) return undefined;
   if (low.gap * high.gap < 0) return 'the ranges cross: it can go either way';
-  const [least, most] = [Math.abs(low.gap), Math.abs(high.gap)].toSorted((one, two) => one - two);
   const digits = Math.min(low.digits, high.digits);
-  if (least === undefined || most === undefined) return undefined;
-  const [from, to] = [printNumber(least, digits), printIn(most, low.unit, digits)];
-  return from === printNumber(most, digits) ? `${to} at either end of both ranges` : `${from} to ${to}, both at the same end`;
+  const [least = 0, most = 0] = [low, high].map(({ gap }) => roundedTo(gap, digits)).toSorted((one, two) => one - two);
+  if ((least === 0 && most === 0) || told.gap < least || told.gap > most) return undefined;
+  const [from = '', to = ''] = [least, most]
+    .map(Math.abs)
+    .toSorted((one, two) => one - two)
+    .map((gap) => printIn(gap, low.unit, digits));
+  return from === to ? `${to} at either end of both ranges` : withUnitOnce(`${from} to ${to}, both at the same end`);
+}
+
+/** Of two results that are numbers or days; nothing of words. */
+function signedGap(calculator: Calculator, sides: readonly [Outcome, Outcome], name: string, system: UnitSystem) {
+  const quantity = calculator.quantities[name];
+  const [one, two] = [scalarAt(sides[0], name), scalarAt(sides[1], name)];
+  if (typeof one !== 'number' || typeof two !== 'number') return undefined;
+  if (quantity?.kind === 'day') return { gap: two - one, digits: 0, unit: 'd' as const };
+  return quantity?.kind === 'number' ? gapBetween(one, two, quantity, system) : undefined;
 }
 
 /** The figure that stands large: of one side, or between two. */

@@ -1,7 +1,7 @@
 import type { Calculator } from '../kit/define.ts';
 import { askedNow } from '../kit/screen.ts';
 import { isShown, type Texts } from '../kit/state.ts';
-import { isAllTouched, isAnyTouched, type Touched } from './touched.ts';
+import { isAllTouched, isTouched, pathsOf, type Touched } from './touched.ts';
 
 export interface Stamp {
   readonly is: 'example' | 'link' | 'partly' | 'yours' | 'waiting';
@@ -24,22 +24,22 @@ export function stampOf(
   }: { readonly touched: Touched; readonly linked: Touched; readonly waiting: number; readonly unlike?: readonly string[] },
 ): Stamp {
   if (waiting > 0) return { is: 'waiting', text: `Waits for ${answers(waiting)}`, short: `waits for ${answers(waiting)}` };
-  const asked = askedNow(inputs, layout, texts);
-  const rest = Object.entries(inputs).flatMap(([key, input]) => (isShown(input, texts) && !asked.includes(key) ? [key] : []));
-  const own = asked.filter((each) => isAllTouched(inputs, texts, touched, each)).length;
-  const left = rest.filter((each) => !isAllTouched(inputs, texts, touched, each)).length;
-  const isAny = [...asked, ...rest].some((each) => isAnyTouched(inputs, texts, touched, each));
-  const origin = linked.size > 0 ? 'link' : 'example';
-  const unnamed = origin === 'link' ? [...asked, ...rest].filter((each) => !isAllTouched(inputs, texts, linked, each)).length : 0;
+  // Every answer counts, folded or not, and of a table each cell: one ring of three is one's own though the others are not.
+  const paths = Object.entries(inputs).flatMap(([key, input]) => (isShown(input, texts) ? pathsOf(inputs, texts, key) : []));
+  const left = paths.filter((path) => !isTouched(touched, path));
+  const unnamed = left.filter((path) => !isTouched(linked, path)).length;
   const nobodys: Stamp =
-    origin === 'link'
+    linked.size > 0
       ? { is: 'link', text: unnamed > 0 ? `Figures of a link; ${unnamed} from the example` : 'Figures of a link', short: 'from a link' }
       : { is: 'example', text: 'Example, not your numbers', short: 'example' };
   if (unlike.length > 0) return touched.size > 0 ? stampOfTwo(unlike, touched) : nobodys;
-  if (!isAny) return nobodys;
-  if (own === asked.length && left === 0) return { is: 'yours', text: 'Your numbers', short: '' };
-  if (own === asked.length) return { is: 'partly', text: `Your answers; ${left} more from the ${origin}`, short: `${left} from the ${origin}` };
-  return { is: 'partly', text: `${own} of ${asked.length} yours; the rest from the ${origin}`, short: `${own} of ${asked.length} yours` };
+  const own = paths.length - left.length;
+  if (own === 0) return nobodys;
+  if (left.length === 0) return { is: 'yours', text: 'Your numbers', short: '' };
+  const origin = unnamed === 0 ? 'the link' : unnamed === left.length ? 'the example' : 'link and example';
+  if (askedNow(inputs, layout, texts).every((each) => isAllTouched(inputs, texts, touched, each)))
+    return { is: 'partly', text: `Your answers; ${left.length} more from ${origin}`, short: `${left.length} not yours` };
+  return { is: 'partly', text: `${own} of ${paths.length} yours; the rest from ${origin}`, short: `${own} of ${paths.length} yours` };
 }
 
 /** Of two sides only what differs counts: typed on either side, it is one’s own. */

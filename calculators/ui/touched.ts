@@ -30,7 +30,7 @@ export function touchedBy(touched: Touched, before: Texts, after: Texts): Touche
 export const isTouched = (touched: Touched, path: string): boolean => touched.has(path) || touched.has(inputNameOf(path));
 
 /** Cells of a table, or its column, or an input that is one answer, each by its path. */
-function pathsOf(inputs: Inputs, texts: Texts, asked: string): readonly string[] {
+export function pathsOf(inputs: Inputs, texts: Texts, asked: string): readonly string[] {
   const [key = '', column] = asked.split('.');
   const input = inputs[key];
   if (input?.kind === 'rows')
@@ -42,8 +42,6 @@ function pathsOf(inputs: Inputs, texts: Texts, asked: string): readonly string[]
   const text = texts[key];
   return input?.kind === 'months' && typeof text === 'object' ? text.map((_, index) => `${key}.${index}`) : [key];
 }
-/** Is a question answered by the reader: every part of it, or any? */
+/** Is every part of a question answered by the reader? */
 export const isAllTouched = (inputs: Inputs, texts: Texts, touched: Touched, asked: string): boolean =>
   pathsOf(inputs, texts, asked).every((path) => isTouched(touched, path));
-export const isAnyTouched = (inputs: Inputs, texts: Texts, touched: Touched, asked: string): boolean =>
-  pathsOf(inputs, texts, asked).some((path) => isTouched(touched, path));

@@ -23,10 +23,10 @@ test('an example looks like one until something is changed', async ({ page }) =>
 test('what is changed is one’s own, also when it is set back; the rest stays the example’s', async ({ page }) => {
   await openForm(page, storm);
   await rain(page).fill('2');
-  await expect(stamp(page)).toHaveText('1 of 4 yours; the rest from the example');
+  await expect(stamp(page)).toHaveText('1 of 9 yours; the rest from the example');
   await expect(whose(page, 'storm-runoff-rainIn')).toHaveText('yours');
   await rain(page).fill('3');
-  await expect(stamp(page)).toHaveText('1 of 4 yours; the rest from the example');
+  await expect(stamp(page)).toHaveText('1 of 9 yours; the rest from the example');
   await field(page, 'storm-runoff-groundCoverPercent').fill('60');
   await field(page, 'storm-runoff-grazing').selectOption({ index: 1 });
   await field(page, 'storm-runoff-wetness').selectOption({ index: 0 });
@@ -37,7 +37,7 @@ test('plus and minus step by the definition, and count as typed', async ({ page 
   await openForm(page, storm);
   await page.getByRole('button', { name: 'More: Rain in the storm' }).click();
   await expect(rain(page)).toHaveValue('3.25');
-  await expect(stamp(page)).toContainText('1 of 4 yours');
+  await expect(stamp(page)).toContainText('1 of 9 yours');
   const { width = 0, height = 0 } = (await page.getByRole('button', { name: 'Less: Rain in the storm' }).boundingBox()) ?? {};
   expect(Math.min(width, height)).toBeGreaterThanOrEqual(44);
 });
@@ -48,7 +48,7 @@ test('a link’s figures are told as a link’s, and what it does not name is co
   await expect(whose(page, 'storm-runoff-rainIn')).toHaveText('from the link');
   await expect(whose(page, 'storm-runoff-groundCoverPercent')).toHaveText('example');
   await rain(page).fill('5');
-  await expect(stamp(page)).toHaveText('1 of 4 yours; the rest from the link');
+  await expect(stamp(page)).toHaveText('1 of 9 yours; the rest from the example');
 });
 
 test('a comparison that a link opens is told as a link’s, until one of what differs is changed', async ({ page }) => {
@@ -124,7 +124,7 @@ test('what was typed survives reload, Back and the switch of units, and stays on
   await page.reload();
   await ready(page, storm);
   await expect(rain(page)).toHaveValue('75 mm');
-  await expect(stamp(page)).toHaveText('1 of 4 yours; the rest from the example');
+  await expect(stamp(page)).toHaveText('2 of 9 yours; the rest from the example');
   await page.goto('/calculators/');
   await page.goBack();
   await ready(page, storm);
@@ -160,11 +160,16 @@ test('two managements: the gap large, only what differs asked twice, names kept 
   await expect(field(page, 'storm-runoff-that-rainIn')).toHaveCount(0);
   await expect(page.locator('details.group')).toHaveCount(1);
   await expect(page.locator('details.group')).toContainText('The same for both');
+  const copiedNote = async () => {
+    await page.getByRole('button', { name: 'Copy note' }).click();
+    return page.evaluate(() => navigator.clipboard.readText());
+  };
+  await expect(page.locator('.pairs tbody')).toContainText('−0.8 in');
+  expect(await copiedNote()).toMatch(/^covered ground 45 %, grazed hard: Of 3 in.*\ncovered ground 85 %, [^:]*: Of 3 in/m);
   await page.getByLabel('Call this side').fill('Low bench');
   await page.getByLabel('Call that side').fill('Rested');
   await expect(page.locator('.pairs thead')).toContainText('Rested');
-  await page.getByRole('button', { name: 'Copy note' }).click();
-  const note = await page.evaluate(() => navigator.clipboard.readText());
+  const note = await copiedNote();
   expect(note).toContain('Low bench: ');
   expect(note).toContain('Rested: ');
   await kept(page);

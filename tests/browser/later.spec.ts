@@ -131,7 +131,7 @@ test('without them a form goes on answering, and says what is missing', async ({
   await expect(below(page).getByRole('status')).toBeVisible();
   await compareButton(page).click();
   await expect(page.locator('.notices')).toContainText('What compares two managements has not come.');
-  await expect(stamp(page)).toHaveText('1 of 4 yours; the rest from the example');
+  await expect(stamp(page)).toHaveText('1 of 9 yours; the rest from the example');
 });
 
 test('a group with a table that was opened early keeps its list until its fields come', async ({ page }) => {

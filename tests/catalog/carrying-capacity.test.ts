@@ -114,6 +114,13 @@ test('the balance by month ends where the season does, and a poor year never sta
   for (const { normalAheadLb, poorAheadLb } of months) expect(poorAheadLb).toBeLessThanOrEqual(normalAheadLb);
 });
 
+test('one head is told as one', () => {
+  const { note, ranges } = run('herd.count=1&pastures.area=10');
+  expect(note).toContain('; there is 1 head.');
+  expect(ranges['goHead']).toContain('usual, 1 head if nothing more grows');
+  expect(run('').note).toContain('; there are 45 head.');
+});
+
 describe('the swing of the share eaten', () => {
   const sharesOf = (query: string): readonly { readonly sharePercent: number; readonly shareNormalHead: number; readonly shareGoHead: number }[] => {
     const list = run(query).values['shares'];

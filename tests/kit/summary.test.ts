@@ -3,7 +3,7 @@ import { cleared } from '../../calculators/kit/cleared.ts';
 import { choice, number, rows, yesNo } from '../../calculators/kit/inputs.ts';
 import { record } from '../../calculators/kit/record/record.ts';
 import { askedNow, layoutOf } from '../../calculators/kit/screen.ts';
-import { startTexts } from '../../calculators/kit/state.ts';
+import { startTexts, type Text } from '../../calculators/kit/state.ts';
 import { summaryOf, tellInput } from '../../calculators/kit/summary.ts';
 
 const inputs = {
@@ -71,6 +71,14 @@ describe('a group in a line', () => {
   it('names what is missing by its question', () => {
     const group = { title: 'G', inputs: ['areaAc', 'ownLb', 'listLb'], summary: '{areaAc}' };
     expect(summaryOf(inputs, group, { ...texts, areaAc: '', listLb: ' ' }, 'us').missing).toEqual(['Area', 'Listed']);
+  });
+  it('names what is missing of a table by the table while nothing is there, then by its columns, each once', () => {
+    const group = { title: 'G', inputs: ['herd'], summary: '{herd}' };
+    const missing = (herd: Text) => summaryOf(inputs, group, { ...texts, herd }, 'us').missing;
+    const blank = { stock: '', countHead: ' ', weightLb: '' };
+    expect([missing([]), missing([blank])]).toEqual([['The herd'], ['The herd']]);
+    expect(missing([{ ...blank, countHead: '2' }, blank])).toEqual(['Kind', 'Weight', 'Head']);
+    expect(missing(texts['herd'] ?? '')).toEqual([]);
   });
 });
 

@@ -71,23 +71,27 @@ describe('the figure between two sides', () => {
 });
 
 describe('the range of a gap', () => {
-  const range = (one: readonly [number, number], two: readonly [number, number]) =>
-    rangeBetween({
-      calculator: inches,
-      outcome: withOutcome({ led: 1, low: one[0], high: one[1] }),
-      other: withOutcome({ led: 1, low: two[0], high: two[1] }),
-      system: 'us',
-    });
+  type Side = readonly [low: number, led: number, high: number];
+  const side = ([low, led, high]: Side) => withOutcome({ led, low, high });
+  const range = (one: Side, two: Side, of = inches) => rangeBetween({ calculator: of, outcome: side(one), other: side(two), system: 'us' });
   it('takes both sides at the same end, the lesser gap first', () => {
-    expect(range([1, 2], [0.5, 1])).toBe('0.5 to 1.0 in, both at the same end');
-    expect(range([1, 2], [0, 1.5])).toBe('0.5 to 1.0 in, both at the same end');
+    expect(range([1, 1.5, 2], [0.5, 0.8, 1])).toBe('0.5 to 1.0 in, both at the same end');
+    expect(range([1, 1.5, 2], [0, 0.7, 1.5])).toBe('0.5 to 1.0 in, both at the same end');
+  });
+  it('says the unit once, and the dollar of both', () => {
+    expect(range([2000, 2500, 3000], [2300, 3000, 3700], calculator(number('usd', 0)))).toBe('$300 to $700, both at the same end');
   });
   it('says so where either side can be ahead', () => {
-    expect(range([1, 2], [0.5, 3])).toBe('the ranges cross: it can go either way');
+    expect(range([1, 1.5, 2], [0.5, 1.6, 3])).toBe('the ranges cross: it can go either way');
   });
   it('tells one gap once, and none not at all', () => {
-    expect(range([1, 2], [0.5, 1.5])).toBe('0.5 in at either end of both ranges');
-    expect(range([1, 2], [1, 2])).toBeUndefined();
+    expect(range([1, 1.5, 2], [0.5, 1, 1.5])).toBe('0.5 in at either end of both ranges');
+    expect(range([1, 1.5, 2], [1, 1.5, 2])).toBeUndefined();
+  });
+  it('is silent where the gap that is told lies outside: an end of one side is capped', () => {
+    expect(range([0, 4, 5], [0, 8, 7])).toBeUndefined();
+    expect(range([0, 4, 9], [1, 3, 9])).toBeUndefined();
+    expect(range([1, 1.5, 2], [1.5, 1.5, 2.5])).toBeUndefined();
   });
   it('is silent where the other side has no such result', () => {
     const outcome = withOutcome({ led: 1, low: 1, high: 2 });

@@ -2,8 +2,10 @@ import { afterEach, expect, it, vi } from 'vitest';
 import carryingCapacity from '../../calculators/catalog/carrying-capacity/definition.ts';
 import restAndMoves from '../../calculators/catalog/rest-and-moves/definition.ts';
 import storm from '../../calculators/catalog/storm-runoff/definition.ts';
+import { noteOf } from '../../calculators/kit/note.ts';
 import { fromLink } from '../../calculators/kit/openLink.ts';
 import { startTexts } from '../../calculators/kit/state.ts';
+import { csvOf } from '../../calculators/ui/pictures/stripCsv.ts';
 import { runSide } from '../../calculators/ui/sides.ts';
 import { sideTitles } from '../../calculators/ui/sideTitles.ts';
 
@@ -42,4 +44,29 @@ it('names two things that differ, and counts the rest', () => {
   expect(titlesOf('paddock=8&that=same')).toEqual(['', '']);
   const { form } = fromLink(carryingCapacity, 'go=2026-07-10&that.go=2026-08-10');
   expect(sideTitles(carryingCapacity, form.this, form.that, 'us')[1]).toBe('day by which they could go Aug 10, 2026');
+});
+
+it('heads both parts of a note by what the sides are called or differ in, and else by which side it is', () => {
+  const { outcome } = runSide(storm, startTexts(storm.inputs), 'us');
+  if (!outcome) throw new Error('the example does not compute');
+  const heads = (titles?: readonly [string, string]) =>
+    noteOf(storm, outcome, outcome, titles)
+      .split('\n')
+      .map((line) => line.split(':')[0]);
+  expect(heads(['Low bench', '8 paddocks'])).toEqual(['Low bench', '8 paddocks']);
+  expect([heads(['', '']), heads()]).toEqual([
+    ['This', 'That'],
+    ['This', 'That'],
+  ]);
+});
+
+it('names the side above each table that is saved of it', () => {
+  const { outcome } = runSide(carryingCapacity, startTexts(carryingCapacity.inputs), 'us');
+  if (!outcome) throw new Error('the example does not compute');
+  const names = (side: string) =>
+    csvOf(carryingCapacity, outcome, 'us', side)
+      .split('\n')
+      .filter((line) => line.includes('Year beside year'));
+  expect(names('')).toEqual(['"Year beside year, whole season"']);
+  expect(names('Sold early')).toEqual(['"Year beside year, whole season: Sold early"']);
 });

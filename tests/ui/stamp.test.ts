@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { startTexts, type Texts } from '../../calculators/kit/state.ts';
+import { isShown, startTexts, type Texts } from '../../calculators/kit/state.ts';
 import { stampOf } from '../../calculators/ui/stamp.ts';
-import { touchedBy } from '../../calculators/ui/touched.ts';
+import { pathsOf, touchedBy } from '../../calculators/ui/touched.ts';
 import kitchenSink from '../kit/kitchenSink.ts';
+import { calculators } from '../support/catalog.ts';
 
 const start = startTexts(kitchenSink.inputs);
 const nobody: ReadonlySet<string> = new Set();
@@ -10,30 +11,47 @@ const stamp = (touched: Iterable<string>, linked: Iterable<string> = [], waiting
   stampOf(kitchenSink, texts, { touched: new Set(touched), linked: new Set(linked), waiting });
 const asked = ['rainIn', 'herd.0.countHead', 'herd.1.countHead', 'startDay'];
 const everything = Object.keys(kitchenSink.inputs);
+/** Answers of the form that apply, each cell and month as one. */
+const all = everything.flatMap((key) => (key === 'lossPercent' ? [] : pathsOf(kitchenSink.inputs, start, key))).length;
 
 describe('whose numbers an answer stands on', () => {
   it('says example until something is changed', () => {
     expect(stamp([])).toEqual({ is: 'example', text: 'Example, not your numbers', short: 'example' });
   });
-  it('counts the questions that stand open; a column is one’s own when each of its rows is', () => {
-    expect(stamp(['rainIn']).text).toBe('1 of 3 yours; the rest from the example');
-    expect(stamp(['rainIn', 'herd.0.countHead']).text).toBe('1 of 3 yours; the rest from the example');
-    expect(stamp(['rainIn', 'herd.0.countHead', 'herd.1.countHead']).short).toBe('2 of 3 yours');
-    expect(stamp(['fieldAc']).text).toBe('0 of 3 yours; the rest from the example');
+  it('counts every answer, folded or not, and each cell of a table', () => {
+    expect(stamp(['rainIn']).text).toBe(`1 of ${all} yours; the rest from the example`);
+    expect(stamp(['rainIn', 'herd.0.countHead']).text).toBe(`2 of ${all} yours; the rest from the example`);
+    expect(stamp(['rainIn', 'herd.0.countHead']).short).toBe(`2 of ${all} yours`);
+    expect(stamp(['fieldAc']).text).toBe(`1 of ${all} yours; the rest from the example`);
+    // Rows came or went: the table is one's own. Its row of two has four cells that apply, and the bull is not asked whether it nurses.
+    expect(stamp(['herd']).text).toBe(`9 of ${all} yours; the rest from the example`);
+    expect(stamp(['lossPercent']).text, 'hidden').toBe('Example, not your numbers');
   });
-  it('then counts what the groups still hold of the example', () => {
-    expect(stamp(asked).text).toMatch(/^Your answers; \d+ more from the example$/);
-    expect(stamp([...asked, ...everything])).toEqual({ is: 'yours', text: 'Your numbers', short: '' });
+  it('says once all that stand open are one’s own how many answers are not', () => {
+    expect(stamp(asked)).toEqual({ is: 'partly', text: `Your answers; ${all - 4} more from the example`, short: `${all - 4} not yours` });
+    expect(stamp(everything)).toEqual({ is: 'yours', text: 'Your numbers', short: '' });
   });
   it('tells figures of a link as such, and what the link did not name', () => {
+    const but = (...keys: readonly string[]) => everything.filter((key) => !keys.includes(key));
     expect(stamp([], everything).text).toBe('Figures of a link');
-    expect(
-      stamp(
-        [],
-        everything.filter((key) => key !== 'rainIn'),
-      ).text,
-    ).toBe('Figures of a link; 1 from the example');
-    expect(stamp(['rainIn'], everything).text).toBe('1 of 3 yours; the rest from the link');
+    expect(stamp([], but('rainIn')).text).toBe('Figures of a link; 1 from the example');
+    expect(stamp(['rainIn'], everything).text).toBe(`1 of ${all} yours; the rest from the link`);
+    expect(stamp(['rainIn'], but('rainIn')).text).toBe(`1 of ${all} yours; the rest from the link`);
+    expect(stamp(['rainIn'], but('fieldAc')).text).toBe(`1 of ${all} yours; the rest from link and example`);
+    expect(stamp(['rainIn'], ['rainIn']).text).toBe(`1 of ${all} yours; the rest from the example`);
+  });
+  it.each(calculators.map((calculator) => [calculator.slug, calculator] as const))('is true of any one answer: %s', (_, calculator) => {
+    const { inputs } = calculator;
+    const texts = startTexts(inputs);
+    const paths = Object.entries(inputs).flatMap(([key, input]) => (isShown(input, texts) ? pathsOf(inputs, texts, key) : []));
+    const of = (touched: readonly string[]) => stampOf(calculator, texts, { touched: new Set(touched), linked: nobody, waiting: 0 });
+    for (const path of paths)
+      expect(of([path]).text, path).toMatch(
+        new RegExp(`^(?:1 of ${paths.length} yours; the rest|Your answers; ${paths.length - 1} more) from the example$`),
+      );
+    expect(of(paths).text).toBe('Your numbers');
+    // The line at the bottom of a phone has room for so much beside its figure.
+    expect(of(paths.slice(1)).short.length).toBeLessThanOrEqual('waits for 17 answers'.length);
   });
   it('waits for wrong and missing answers', () => {
     expect(stamp(['rainIn'], [], 1).text).toBe('Waits for one answer');

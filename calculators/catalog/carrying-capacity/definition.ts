@@ -81,12 +81,17 @@ export default defineCalculator({
     { of: 'verdict', said: 'by these numbers', when: ({ verdict }) => verdict !== 'some-go' },
     ranged('goHead', ['lowGoHead', 'highGoHead'], {
       says: ({ highGoHead, firstHead, shares }) =>
-        `{low} if the rest of the season grows as usual, ${highGoHead === firstHead ? 'all {high}' : '{high}'} if nothing more grows${shareRange(shares, ({ shareGoHead }) => shareGoHead, '; ')}`,
+        `{low} if the rest of the season grows as usual, ${highGoHead === firstHead && firstHead > 1 ? 'all {high}' : '{high}'} if nothing more grows${shareRange(shares, ({ shareGoHead }) => shareGoHead, '; ')}`,
       short: '{low} with usual growth, {high} with none',
       said: 'must go',
       gap: ['fewer must go', 'more must go'],
+      // Too late, all of the first kind is where the count stops, and not how many are enough.
+      when: ({ verdict }) => verdict !== 'too-late',
     }),
-    { of: 'nowGoHead', when: ({ waitDays, goHead }) => waitDays > 0 && goHead > 0 },
+    {
+      of: 'nowGoHead',
+      when: ({ waitDays, goHead, leftLb, othersLbPerDay, leftDays }) => waitDays > 0 && goHead > 0 && leftLb >= othersLbPerDay * leftDays,
+    },
     ranged('normalHead', ['poorHead', 'normalHead'], {
       says: ({ shares }) => `{low} in a poor year${shareRange(shares, ({ shareNormalHead }) => shareNormalHead, '; in a normal one ')}`,
     }),
@@ -161,10 +166,10 @@ export default defineCalculator({
     'It does not say which ones go, nor at what price. Usual order: cows without a calf, then heifers not yet in production, then the old and unsound.',
   ],
   weighsOnPeople: true,
-  note: ({ verdict, waitDays, lastsDays, leftDays, shares }, show) => {
+  note: ({ verdict, firstHead, waitDays, lastsDays, leftDays, shares }, show) => {
     const bySharePart = shareRange(shares, ({ shareNormalHead }) => shareNormalHead, ' (');
     const byShare = bySharePart === '' ? '' : `${bySharePart})`;
-    const carries = `Counted in the first kind (${show('firstKind').toLowerCase()}), a normal year carries about ${show('normalHead')}${byShare}, a poor one ${show('poorHead')}; there are ${show('firstHead')}.`;
+    const carries = `Counted in the first kind (${show('firstKind').toLowerCase()}), a normal year carries about ${show('normalHead')}${byShare}, a poor one ${show('poorHead')}; there ${firstHead === 1 ? 'is' : 'are'} ${show('firstHead')}.`;
     const ends =
       lastsDays === 0
         ? ' By this count the share to be eaten is gone already.'

@@ -194,7 +194,7 @@ export function Strip({ Face, ...props }: PictureProps<StripPicture> & { readonl
             type="button"
             class="quiet"
             disabled={!isLive}
-            onClick={() => save(`${calculator.slug}-${side.is}.csv`, csvOf(calculator, side.outcome, system))}
+            onClick={() => save(`${calculator.slug}-${side.is}.csv`, csvOf(calculator, side.outcome, system, other ? side.title : ''))}
           >
             {other ? `Save ${sideName(side)} as CSV` : 'Save all tables as CSV'}
           </button>

@@ -8,8 +8,8 @@ const cell = (text: string): string => {
   return /[",\n]/.test(plain) ? `"${plain.replaceAll('"', '""')}"` : plain;
 };
 
-/** Every table among the results, one under the other, each with its name above its head. */
-export function csvOf({ quantities }: Calculator, { computed, shown }: Outcome, system: UnitSystem): string {
+/** Every table among the results, one under the other, each with its name above its head; of two sides with what the side is called. */
+export function csvOf({ quantities }: Calculator, { computed, shown }: Outcome, system: UnitSystem, side: string): string {
   return shown
     .flatMap((name) => {
       const [quantity, rows] = [quantities[name], computed[name]];
@@ -24,7 +24,7 @@ export function csvOf({ quantities }: Calculator, { computed, shown }: Outcome, 
         printColumn(rows, quantity, column, system).map((text) => text.replace(/(?<=\d),(?=\d{3})/g, '').replace('−', '-')),
       );
       const lines = rows.map((_, index) => printed.map((texts) => cell(texts[index] ?? '')).join(','));
-      return [cell(quantity.label), head.join(','), ...lines, ''];
+      return [cell(side === '' ? quantity.label : `${quantity.label}: ${side}`), head.join(','), ...lines, ''];
     })
     .join('\n');
 }

@@ -1,0 +1,72 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import carryingCapacity from '../../calculators/catalog/carrying-capacity/definition.ts';
+import type { Calculator } from '../../calculators/kit/define.ts';
+import { fetchWhole } from '../../calculators/kit/fetchWhole.ts';
+import { fromLink } from '../../calculators/kit/openLink.ts';
+import { runTexts } from '../../calculators/kit/runTexts.ts';
+import { canCompare, type Form, startTexts } from '../../calculators/kit/state.ts';
+import { figureBetween, rangeBetween } from '../../calculators/ui/between.ts';
+import { otherTexts } from '../../calculators/ui/sides.ts';
+import { calculators } from '../support/catalog.ts';
+import { formsOf } from '../support/randomForms.ts';
+
+/** The figure and the range under it, as the page tells them; nothing where a side has no answer. */
+function told(calculator: Calculator, form: Form, system: 'us' | 'si' = 'us') {
+  const theirs = otherTexts(calculator, form);
+  const [mine, other] = [runTexts(calculator, form.this, system), theirs && runTexts(calculator, theirs, system)];
+  if (!('outcome' in mine) || !other || !('outcome' in other)) return undefined;
+  const sides = { calculator, outcome: mine.outcome, other: other.outcome, system };
+  return { figure: figureBetween(sides), range: rangeBetween(sides), other: other.outcome };
+}
+const numbersIn = (text: string): readonly number[] =>
+  [...text.matchAll(/\d[\d,]*(?:\.\d+)?/g)].map(([digits]) => Number(digits.replaceAll(',', '')));
+
+/** The example with other management beside it, and any two forms of one place. */
+const formsBeside = (calculator: Calculator): fc.Arbitrary<Form> => {
+  const start = startTexts(calculator.inputs);
+  const forms = formsOf(calculator);
+  return fc.oneof(
+    forms.map((form) => ({ ...form, that: form.that ?? start })),
+    forms.map((form) => ({ this: start, that: form.that ?? form.this })),
+  );
+};
+
+describe('a gap between two sides', () => {
+  it.each(calculators.filter(({ inputs }) => canCompare(inputs)).map((calculator) => [calculator.slug, calculator] as const))(
+    'lies in the range that is told under it: %s',
+    async (_, calculator) => {
+      await fetchWhole(calculator);
+      fc.assert(
+        fc.property(formsBeside(calculator), fc.constantFrom('us', 'si'), (form, system) => {
+          const { figure, range } = told(calculator, form, system) ?? {};
+          if (range === undefined || range.startsWith('the ranges cross')) return;
+          const [gap = 0] = figure?.isWords ? [] : numbersIn(figure?.figure ?? '');
+          const ends = numbersIn(range);
+          const says = `${figure?.figure} ${figure?.unit} ${figure?.what}: ${range}`;
+          expect(figure?.isWords === true && !figure.figure.startsWith('The same'), says).toBe(false);
+          expect(gap, says).toBeGreaterThanOrEqual(Math.min(...ends));
+          expect(gap, says).toBeLessThanOrEqual(Math.max(...ends));
+          expect(Math.max(...ends), says).toBeGreaterThan(0);
+        }),
+        { seed: 7, numRuns: calculator.runs === 'long' ? 20 : 300 },
+      );
+    },
+    60_000,
+  );
+});
+
+describe('head that must go by two days', () => {
+  const by = (query: string) => told(carryingCapacity, fromLink(carryingCapacity, query).form);
+  it('has no range where one day is so late that all of them are its end', () => {
+    const { figure, range } = by('today=2026-06-20&go=2026-07-10&that.go=2026-07-20') ?? {};
+    expect(`${figure?.figure} ${figure?.unit} ${figure?.what}`).toBe('4 head more must go');
+    expect(range).toBeUndefined();
+  });
+  it('is told in words where by one of them no number is enough', () => {
+    const { figure, range, other } = by('today=2026-06-20&go=2026-07-10&that.go=2026-08-10') ?? {};
+    expect(other?.shown).not.toContain('goHead');
+    expect(figure?.figure).toBe('34 head must go, against Too late by that day: with all of the first kind gone, the grass still ends early');
+    expect(range).toBeUndefined();
+  });
+});
