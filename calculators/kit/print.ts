@@ -108,8 +108,10 @@ export function toldNumber(calculator: Named, values: PlainValues, name: string,
   if (name === group.whole) return { ...alone, digits };
   const parts = found.filter((each) => each.name !== group.whole);
   const whole = total?.value ?? add(parts.map(({ value }) => value));
-  const standing = add(parts.filter(({ stands }) => stands).map(({ value }) => value));
-  const shared = parts.filter(({ stands }) => !stands);
+  const isByItself = (each: string): boolean => group.stands?.includes(each) === true;
+  if (isByItself(name)) return { ...alone, digits };
+  const shared = parts.filter((each) => !each.stands && !isByItself(each.name));
+  const standing = add(parts.flatMap((each) => (shared.includes(each) ? [] : [each.stands ? each.value : asPrinted(each.value, digits)])));
   const rounded = roundTogether(
     shared.map(({ value }) => value),
     asPrinted(whole, digits) - standing,

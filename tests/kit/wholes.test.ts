@@ -98,6 +98,24 @@ describe('what is told together', () => {
     const lead = toldNumber(storm, outcome.values, 'runoffIn', 'us');
     expect(outcome.note).toContain(`${lead?.value.toFixed(1)} in ran off`);
   });
+  it('is the same on two sides where it is the same, and what is bought takes what rounding leaves', () => {
+    const hay = calculatorOf('hay-to-grass');
+    const parts = (query: string, names: readonly string[]) => {
+      const { values } = runQuery(hay, `from=2026-12-05&to=2027-04-25&baled=2026-06-15${query}`);
+      return names.map((name) => readBack(printName(hay, values, name, 'us')));
+    };
+    // 60 bales of 950 lb are 28.5 tons, on either side.
+    const from = ['ownTon', 'ownUsedTon', 'buyTon', 'haveTon'];
+    expect(parts('', from)).toEqual([29, 29, 142, 171]);
+    expect(parts('&feeder=cone', from)).toEqual([29, 29, 114, 143]);
+    // What they eat, all of it hay, is 113 tons in the words too.
+    const to = ['dryMatterTon', 'eatenTon', 'feedingLostTon', 'storageLostTon', 'waterTon', 'haveTon'];
+    for (const query of ['', '&feeder=cone', '&feeder=unrolled&storage=barn', '&storage=ground-covered&moisture=12pct']) {
+      const [all = Number.NaN, eaten = Number.NaN, ...lost] = parts(query, to);
+      expect([all, eaten]).toEqual([113, 113]);
+      expect(eaten + add(lost.slice(0, -1))).toBe(lost.at(-1));
+    }
+  });
   it('adds up down a column', () => {
     const count = calculatorOf('cover-count');
     const quantity = count.quantities['kinds'];

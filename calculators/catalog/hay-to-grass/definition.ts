@@ -209,7 +209,7 @@ export default defineCalculator({
       isColdCounted && coat === 'wet'
         ? `; wet coats are counted at ${show('chillPercent')} more feed on a cold day, and the other rule gives ${show('otherChillPercent')} and ${show('otherHaveTon')} to have`
         : '';
-    const own = onHand === 'none' ? '' : `Of the hay on hand ${show('ownAtFeedingTon')} will be left to feed`;
+    const own = onHand === 'none' ? '' : `Of ${show('ownTon')} on hand ${show('ownAtFeedingTon')} will be left to feed`;
     return [
       `From ${show('fromDay')} to ${show('toDay')} (${show('periodDays')}) the herd eats ${show('dryMatterTon')} with the water out${beside === 'none' ? '' : `, ${show('eatenTon')} of it as hay`}: ${haveTon === 0 ? 'the other feed covers it, and no hay is needed' : `have ${show('haveTon')} of hay as fed, ${show('lowHaveTon')} to ${show('highHaveTon')} by how much they eat`}${wet}.`,
       buyTon > 0
@@ -225,7 +225,7 @@ export default defineCalculator({
     title: 'Where it comes from: {haveTon}',
     whole: 'haveTon',
     parts: [
-      { of: 'ownUsedTon', tone: 'own', says: 'on hand' },
+      { of: 'ownUsedTon', tone: 'own', says: 'on hand', stands: true },
       { of: 'buyTon', tone: 'bought', says: 'to buy, in bales: {balesCount}' },
     ],
     beside: [
@@ -233,7 +233,7 @@ export default defineCalculator({
         title: 'Where it goes',
         whole: 'haveTon',
         parts: [
-          { of: 'eatenTon', tone: 'kept', says: 'eaten' },
+          { of: 'eatenTon', tone: 'kept', says: 'eaten', stands: true },
           { of: 'feedingLostTon', tone: 'lost', says: 'wasted feeding' },
           { of: 'storageLostTon', tone: 'lost', says: 'spoiled' },
           { of: 'waterTon', tone: 'water', says: 'water in it' },
