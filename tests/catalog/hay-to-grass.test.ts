@@ -183,7 +183,7 @@ describe('hay-to-grass', () => {
     // 18,000 lb in all, 10,000 of it hay.
     expect(numberAt(some, 'dryMatterTon')).toBe(9);
     expect(numberAt(some, 'eatenTon')).toBe(5);
-    expect(run(some).note).toContain('5 tons of it as hay');
+    expect(run(some).note).toContain('5.0 tons of it as hay');
     expect(run(some).shown).toContain('eatenTon');
   });
 });
