@@ -75,7 +75,8 @@ export interface YesNoInput extends Common {
 }
 /**
  * How a date of the example stands to today, so that a fresh form opens with days that can still come: it is today; some days after; the same month
- * and day in this year; the last such day up to an anchor, or today where that is past already (`notBefore`); the first such day from an anchor on.
+ * and day in this year; the last such day up to an anchor, or today where that is past already (`notBefore`); the first such day from an anchor on,
+ * or today where the time from it to another date is under way (`until`); the one that lies between two dates, else the one nearest to them.
  * An anchor is `today` or the name of a date at the top of the form. `fixed` is for a date of something that does not move, its reason beside it.
  */
 export type Occurs =
@@ -84,7 +85,8 @@ export type Occurs =
   | 'fixed'
   | { readonly daysAfterToday: number }
   | { readonly lastBy: string; readonly notBefore?: 'today' }
-  | { readonly nextFrom: string };
+  | { readonly nextFrom: string; readonly until?: string }
+  | { readonly nearest: readonly [from: string, to: string] };
 export interface DateInput extends Common {
   readonly kind: 'date';
   readonly default: string;

@@ -1,21 +1,41 @@
 import { monthIndexOf, sameDayIn, yearOf } from '../units/days.ts';
 import { dayOf, isoDay } from '../units/printQuantity.ts';
 import type { Calculator } from './define.ts';
-import type { Cell, Inputs, Occurs } from './inputs.ts';
+import type { Cell, Input, Inputs, Occurs } from './inputs.ts';
 import { readForm, rowsIn, type Text, type Texts, textIn } from './state.ts';
 
-/** The day on which a date of the example falls, seen from today. `dayAt` gives the day of another date by its name. */
-export function occurrenceOf(occurs: Occurs, day: number, todayDay: number, dayAt: (key: string) => number): number {
+/** Days of other dates by their names: as they fall, and for one that ends a time as it stands, or comes next after today. */
+interface Anchors {
+  readonly dayAt: (key: string) => number;
+  readonly endAt: (key: string) => number;
+}
+
+/** The day on which a date of the example falls, seen from today. */
+export function occurrenceOf(occurs: Occurs, day: number, todayDay: number, { dayAt, endAt }: Anchors): number {
   if (occurs === 'fixed') return day;
   if (occurs === 'today') return todayDay;
   if (occurs === 'thisYear') return sameDayIn(day, yearOf(todayDay));
   if ('daysAfterToday' in occurs) return todayDay + occurs.daysAfterToday;
-  const anchor = 'lastBy' in occurs ? occurs.lastBy : occurs.nextFrom;
-  const anchorDay = anchor === 'today' ? todayDay : dayAt(anchor);
-  const inYear = (after: number): number => sameDayIn(day, yearOf(anchorDay) + after);
-  if ('nextFrom' in occurs) return inYear(0) >= anchorDay ? inYear(0) : inYear(1);
-  const last = inYear(0) <= anchorDay ? inYear(0) : inYear(-1);
-  return occurs.notBefore === undefined ? last : Math.max(last, todayDay);
+  if ('nearest' in occurs) return nearestOf(day, dayAt(occurs.nearest[0]), dayAt(occurs.nearest[1]));
+  if ('lastBy' in occurs) {
+    const last = lastBy(day, occurs.lastBy === 'today' ? todayDay : dayAt(occurs.lastBy));
+    return occurs.notBefore === undefined ? last : Math.max(last, todayDay);
+  }
+  if (occurs.until !== undefined) return Math.max(lastBy(day, endAt(occurs.until)), todayDay);
+  return nextFrom(day, occurs.nextFrom === 'today' ? todayDay : dayAt(occurs.nextFrom));
+}
+function nextFrom(day: number, anchorDay: number): number {
+  const inYear = sameDayIn(day, yearOf(anchorDay));
+  return inYear >= anchorDay ? inYear : sameDayIn(day, yearOf(anchorDay) + 1);
+}
+function lastBy(day: number, anchorDay: number): number {
+  const inYear = sameDayIn(day, yearOf(anchorDay));
+  return inYear <= anchorDay ? inYear : sameDayIn(day, yearOf(anchorDay) - 1);
+}
+/** Between the two, or else before them where that is nearer than after them: a cow that calved a month before is nursing. */
+function nearestOf(day: number, fromDay: number, toDay: number): number {
+  const [before, after] = [lastBy(day, fromDay), nextFrom(day, fromDay)];
+  return after > toDay && fromDay - before < after - toDay ? before : after;
 }
 
 /** An example as it stands on a day. */
@@ -26,22 +46,37 @@ export interface Example {
   /** Its dates would be refused on that day, such as a grazing season in winter: all of them are as they were built, under `exampleDates`. */
   readonly isExampleDates: boolean;
 }
+/** Does it stand on today because its time has begun, and not because its day is today? */
+const isUnderWay = (occurs: Occurs, day: number, falls: number, todayDay: number): boolean =>
+  typeof occurs === 'object' && 'until' in occurs && falls === todayDay && falls !== sameDayIn(day, yearOf(todayDay));
 /** Dates moved to today, and where it stands itself; nothing where there is none to move. */
 function movedTo(todayDay: number, inputs: Inputs, texts: Texts): Pick<Example, 'texts' | 'todayAt'> | undefined {
   const todayAt: string[] = [];
   let hasMoving = false;
-  const dayAt = (key: string): number => {
+  const dateAt = (key: string) => {
     const [input, day] = [inputs[key], dayOf(textIn(texts[key]))];
     if (input?.kind !== 'date' || day === undefined) throw new RangeError(`occurs needs the name of a date, got ${key}`);
-    return occurrenceOf(input.occurs, day, todayDay, dayAt);
+    return { occurs: input.occurs, day };
   };
+  const anchors: Anchors = {
+    dayAt: (key) => fallsOn(dateAt(key)),
+    endAt: (key) => {
+      const { occurs, day } = dateAt(key);
+      return occurs === 'fixed' ? day : nextFrom(day, todayDay + 1);
+    },
+  };
+  const fallsOn = ({ occurs, day }: { readonly occurs: Occurs; readonly day: number }): number => occurrenceOf(occurs, day, todayDay, anchors);
   const cell = (input: Cell, text: string, at: string): string => {
     if ((input.kind !== 'date' && input.kind !== 'choice') || input.occurs === undefined || input.occurs === 'fixed') return text;
     hasMoving = true;
     if (input.occurs === 'today') todayAt.push(at);
     if (input.kind === 'choice') return Object.keys(input.options)[monthIndexOf(todayDay)] ?? text;
+    const { occurs } = input;
     const day = dayOf(text);
-    return day === undefined ? text : isoDay(occurrenceOf(input.occurs, day, todayDay, dayAt));
+    if (day === undefined) return text;
+    const falls = fallsOn({ occurs, day });
+    if (isUnderWay(occurs, day, falls, todayDay)) todayAt.push(at);
+    return isoDay(falls);
   };
   const moved = Object.entries(inputs).map(([key, input]): [string, Text] => {
     const text = texts[key] ?? '';
@@ -54,6 +89,18 @@ function movedTo(todayDay: number, inputs: Inputs, texts: Texts): Pick<Example, 
   });
   return hasMoving ? { texts: Object.fromEntries(moved), todayAt } : undefined;
 }
+
+/** The form with dates that are told already, by the reader or by the result that led to it: they neither move nor come from a place, and those that go by them do. */
+export const holding = (calculator: Calculator, told: Texts): Calculator => ({
+  ...calculator,
+  inputs: Object.fromEntries(
+    Object.entries(calculator.inputs).map(([key, input]): [string, Input] => {
+      if (input.kind !== 'date' || told[key] === undefined) return [key, input];
+      const { offeredBy, ...held } = input;
+      return [key, { ...held, occurs: 'fixed', default: textIn(told[key]) }];
+    }),
+  ),
+});
 
 /**
  * What a fresh form shows on a day: the texts that it starts with, with today where today is meant and the other dates moved to go with it. Texts of a

@@ -93,8 +93,11 @@ export interface ShareBar<N extends string = string> {
   readonly title?: string;
   /** Left out where it is all of something, 100 percent: then it is what the parts come to. A bar of nothing is not drawn. */
   readonly whole?: N;
-  /** In order from the left. `says` is short enough to stand at a piece of the bar; left out it is the part's own name. */
-  readonly parts: readonly { readonly of: N; readonly tone: Tone; readonly says?: string }[];
+  /**
+   * In order from the left. `says` is short enough to stand at a piece of the bar; left out it is the part's own name. One that `stands` is told as it is
+   * by itself elsewhere, and the others take what rounding leaves.
+   */
+  readonly parts: readonly { readonly of: N; readonly tone: Tone; readonly says?: string; readonly stands?: true }[];
 }
 /** Whole bars to one scale, cut into their parts: where the hay comes from and where it goes. */
 export interface Shares<N extends string = string> extends ShareBar<N>, Where {

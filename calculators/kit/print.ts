@@ -70,6 +70,7 @@ interface Named {
   readonly quantities: Readonly<Record<string, Quantity>>;
   /** Left out where nothing is cut into parts. */
   readonly wholes?: readonly Whole[];
+  readonly results?: readonly { readonly of: string }[];
 }
 /** A number by itself, whatever stands beside it; nothing for words, days and rows. */
 function toldAlone({ inputs, quantities }: Named, values: PlainValues, name: string, system: UnitSystem): Told | undefined {
@@ -85,11 +86,11 @@ function toldAlone({ inputs, quantities }: Named, values: PlainValues, name: str
 }
 /** A number by name. A result that is a part of a whole is told as fine as its fellows, and so that all of them add up; inputs stand as typed. */
 export function toldNumber(calculator: Named, values: PlainValues, name: string, system: UnitSystem): Told | undefined {
-  const { quantities, wholes = [] } = calculator;
+  const { quantities, wholes = [], results } = calculator;
   const alone = toldAlone(calculator, values, name, system);
   const partOf = (each: string): Whole | undefined => wholes.find(({ parts }) => parts.includes(each));
   const group = partOf(name) ?? wholes.find(({ whole }) => whole === name);
-  if (alone === undefined || group === undefined || quantities[name] === undefined) return alone;
+  if (alone === undefined || alone.value === 0 || group === undefined || quantities[name] === undefined) return alone;
   /** What is typed, and a whole that is itself a part of something larger, stand already. */
   const fixed = (each: string): Told | undefined => {
     if (quantities[each] === undefined) return toldAlone(calculator, values, each, system);
@@ -104,12 +105,22 @@ export function toldNumber(calculator: Named, values: PlainValues, name: string,
   const total = found.find((each) => each.name === group.whole);
   // As coarse as the coarsest result, since a finer one would claim too much, but never coarser than what stands already or than the whole needs.
   const needed = total === undefined ? [] : [Math.min(total.digits, inputDigits(total.value))];
-  const digits = Math.max(Math.min(...digitsOf(false)), ...digitsOf(true), ...needed);
+  const coarse = Math.max(Math.min(...digitsOf(false)), ...digitsOf(true), ...needed);
+  // A result that there is must not be told as next to nothing because it is a part of something large: 1.6 tons to buy are not 1.
+  const small = wholes
+    .flatMap(({ whole: of, parts }) => (of !== undefined && of === group.whole ? parts : []))
+    .flatMap((each) => {
+      const told = results?.some((result) => result.of === each) ? toldAlone(calculator, values, each, system) : undefined;
+      return told !== undefined && told.value > 0 && told.value < 2 * 10 ** -coarse ? [told.digits] : [];
+    });
+  const digits = Math.max(coarse, ...small);
   if (name === group.whole) return { ...alone, digits };
   const parts = found.filter((each) => each.name !== group.whole);
   const whole = total?.value ?? add(parts.map(({ value }) => value));
-  const standing = add(parts.filter(({ stands }) => stands).map(({ value }) => value));
-  const shared = parts.filter(({ stands }) => !stands);
+  const isByItself = (each: string): boolean => group.stands?.includes(each) === true;
+  if (isByItself(name)) return { ...alone, digits };
+  const shared = parts.filter((each) => !each.stands && !isByItself(each.name));
+  const standing = add(parts.flatMap((each) => (shared.includes(each) ? [] : [each.stands ? each.value : asPrinted(each.value, digits)])));
   const rounded = roundTogether(
     shared.map(({ value }) => value),
     asPrinted(whole, digits) - standing,

@@ -14,9 +14,13 @@ export interface NumberQuantity {
   readonly digits: number;
   /** Digits that count, where a number can be of any size: with 2, 1,291,000 is told as 1,300,000 and 14.37 as 14. Never finer than `digits`. */
   readonly significant?: number;
+  /** From this size on it is told whole, however large; so is nothing. */
+  readonly wholeFrom?: number;
 }
 /** Digits after the point for this value. */
-export function digitsTold(value: number, { digits, significant }: Pick<NumberQuantity, 'digits' | 'significant'>): number {
+export function digitsTold(value: number, { digits, significant, wholeFrom }: Pick<NumberQuantity, 'digits' | 'significant' | 'wholeFrom'>): number {
+  // 19.97 is not told as 20.0.
+  if (wholeFrom !== undefined && (value === 0 || Math.abs(value) >= wholeFrom - 0.5 * 10 ** -digits)) return 0;
   if (significant === undefined || value === 0) return digits;
   return Math.min(digits, significant - 1 - Math.floor(Math.log10(Math.abs(value))));
 }

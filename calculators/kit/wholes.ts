@@ -6,6 +6,8 @@ export interface Whole<N extends string = string> {
   /** Left out where it is all of something, 100 percent: then it is what the parts come to. */
   readonly whole?: N;
   readonly parts: readonly N[];
+  /** Of those, what is also told by itself, or told alike of another side: it is rounded as it is there, and the others take what rounding leaves. */
+  readonly stands?: readonly N[];
 }
 
 /** What a picture cuts into parts. */
@@ -15,7 +17,10 @@ export function wholesOf(picture: PlainPicture | undefined): readonly Whole[] {
       // A bar of one part is not cut.
       return [picture, ...(picture.beside ?? [])]
         .filter(({ parts }) => parts.length > 1)
-        .map(({ whole, parts }) => ({ ...(whole === undefined ? {} : { whole }), parts: parts.map(({ of }) => of) }));
+        .map(({ whole, parts }) => {
+          const stands = parts.flatMap((part) => (part.stands ? [part.of] : []));
+          return { ...(whole === undefined ? {} : { whole }), parts: parts.map(({ of }) => of), ...(stands.length === 0 ? {} : { stands }) };
+        });
     case 'face':
       return facesWholes(picture);
     default:

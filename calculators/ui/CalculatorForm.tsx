@@ -37,6 +37,7 @@ export function CalculatorForm(props: CalculatorFormProps) {
     begun,
     open,
     onChange,
+    follow,
     onTold,
     onSystem,
     onLive,
@@ -63,17 +64,17 @@ export function CalculatorForm(props: CalculatorFormProps) {
       },
       () => setNotices([noQuestions]),
     );
+  const put = (opening: Opening) => {
+    act.open(opening);
+    setNotices(opening.notices);
+  };
   // What only works with a script is switched on after the first render, which must equal the built page attribute by attribute; a moment behind it, with what
   // the form is opened with, and before anybody is told that it is live.
   const [isLive, setLive] = useState(false);
   useLayoutEffect(() => {
     const take = (opening: Opening) => {
-      const put = () => {
-        act.open(opening);
-        setNotices(opening.notices);
-      };
-      if (opening.form.that) withAll(put, tellMissing);
-      else put();
+      if (opening.form.that) withAll(() => put(opening), tellMissing);
+      else put(opening);
     };
     onLive?.({
       fill: act.fill,
@@ -107,6 +108,11 @@ export function CalculatorForm(props: CalculatorFormProps) {
   );
   const newest = useRef(now);
   newest.current = now;
+  // Before anything is painted.
+  useLayoutEffect(() => {
+    const followed = follow?.(now);
+    if (followed) put(followed);
+  }, [form.this, touched]);
   const told = useLater(now, pictureMs);
   const settled = useLater(told, restMs);
   const link = useMemo(() => toLink(calculator, settled.form), [settled.form]);

@@ -15,6 +15,8 @@ import type { ToolStore } from './tools/keptTool.ts';
 export interface Change extends Omit<Held, 'differs'>, Told {
   readonly link: string;
 }
+/** The form with what goes by the dates that stand in it; nothing where nothing has to move. */
+export type Follow = (now: Omit<Change, 'link'>) => Opening | undefined;
 export interface Reach {
   /** Puts texts into fields, whether they stand open or not, and says of these paths from whose values. */
   readonly fill: (texts: Texts, paths: readonly string[], filled: string) => void;
@@ -38,6 +40,8 @@ export interface CalculatorFormProps {
   /** Applied a moment behind the first render, which is always the default, for it must equal the built page. */
   readonly open?: () => Opening | null;
   readonly onChange?: (change: Change) => void;
+  /** Asked whenever somebody has put something in. */
+  readonly follow?: Follow | undefined;
   /** Tells what the picture shows, sooner after a key than `onChange`. */
   readonly onTold?: (told: Told) => void;
   readonly onSystem?: (system: UnitSystem) => void;

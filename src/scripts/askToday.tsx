@@ -1,21 +1,17 @@
 // Asks for today's date above a form whose device has a doubtful clock. Fetched only there.
 import { render } from 'preact';
-import type { Calculator } from '../../calculators/kit/define.ts';
-import { withMoved } from '../../calculators/kit/state.ts';
 import { ClockQuestion } from '../../calculators/ui/ClockQuestion.tsx';
 import type { Change } from '../../calculators/ui/formProps.ts';
 import type { Opening } from '../../calculators/ui/formState.ts';
-import type { UnitSystem } from '../../calculators/units/units.ts';
 import { answerKey, type Clock } from './clock.ts';
 import { keep } from './kept.ts';
-import type { Fresh } from './today.ts';
+import type { Dates } from './today.ts';
 
 interface Asking {
   readonly root: Element;
   readonly id: string;
-  readonly calculator: Calculator;
   readonly clock: Clock;
-  readonly exampleBy: (clock: Clock, calculator: Calculator, system: UnitSystem) => Fresh;
+  readonly dates: Dates;
   readonly latest: () => Change | undefined;
   readonly open: (opening: Opening) => void;
 }
@@ -27,7 +23,7 @@ function answered(clock: Clock, day: number): Clock {
 }
 
 /** Once it is answered, the dates that nobody typed move to go with that day. */
-export function askToday({ root, id, calculator, clock, exampleBy, latest, open }: Asking): void {
+export function askToday({ root, id, clock, dates, latest, open }: Asking): void {
   const box = document.createElement('div');
   box.className = 'notices clock-asked';
   root.before(box);
@@ -36,16 +32,8 @@ export function askToday({ root, id, calculator, clock, exampleBy, latest, open 
       const change = latest();
       if (!change) return;
       const then = answered(now, day);
-      const { form, system, linked, touched, blank, placed, filled, names } = change;
-      const [before, after] = [exampleBy(now, calculator, system), exampleBy(then, calculator, system)];
-      const move = (texts: Change['form']['this']) => withMoved(texts, before.texts, after.texts);
-      open({
-        form: { this: move(form.this), that: form.that && move(form.that) },
-        ...{ system, linked, touched, blank, placed, filled, names },
-        today: after.today,
-        place: after.place,
-        notices: after.notices,
-      });
+      const opening = dates.answered(then, change);
+      if (opening) open(opening);
       draw(then);
     };
     render(<ClockQuestion id={`${id}-today`} {...now} onAnswer={answer} />, box);

@@ -17,6 +17,7 @@ import { breath } from './breath.ts';
 import { earlyAnswers } from './earlyAnswers.ts';
 import { forget, formKeyOf, keep, kept, pickedCountry, placeKey, recordKeyOf, toolKeyOf, unitsKey } from './kept.ts';
 import type { Following } from './later.tsx';
+import type { Dates } from './today.ts';
 import { putAside, type Waiting, waitForLater } from './waitForLater.ts';
 import { keepWhose, keptWhose } from './whose.ts';
 
@@ -85,7 +86,7 @@ const loadLater = (calculator: Calculator, answers: Readonly<Record<string, unkn
 type AtPlace = NonNullable<Awaited<ReturnType<typeof import('../place/form/atPlace.ts').placeAt>>>;
 type Opener =
   | { readonly query: string; readonly fromLink: typeof import('../../calculators/kit/openLink.ts').fromLink }
-  | (Pick<typeof import('./clock.ts'), 'clockNow'> & Pick<typeof import('./today.ts'), 'exampleBy'>);
+  | (Pick<typeof import('./clock.ts'), 'clockNow'> & typeof import('./today.ts'));
 /** What nobody has asked for yet waits until the live form is painted, on a slow phone as well. */
 const paintedMs = 200;
 /** The answers that a form is opened with, if any: its link's, or those that this guide's form was left with. */
@@ -94,8 +95,8 @@ const queryOf = (box: HTMLElement): string =>
 async function loadOpener(query: string, { inputs }: Calculator): Promise<Opener | undefined> {
   if (query === '') {
     if (!movesWithToday(inputs)) return undefined;
-    const [{ clockNow }, { exampleBy }] = await Promise.all([import('./clock.ts'), import('./today.ts')]);
-    return { clockNow, exampleBy };
+    const [{ clockNow }, today] = await Promise.all([import('./clock.ts'), import('./today.ts')]);
+    return { clockNow, ...today };
   }
   const { fromLink } = await import('../../calculators/kit/openLink.ts');
   return { query, fromLink };
@@ -119,6 +120,9 @@ async function start(box: HTMLElement, calculator: Calculator, { parts, later, r
   const own = new Set(Object.keys(records));
   const dater = opener && 'query' in opener ? undefined : (at ?? opener);
   const clock = dater?.clockNow(box.dataset['built'] ?? '');
+  const datesBy = ({ datesOf }: Pick<typeof import('./today.ts'), 'datesOf'>): Dates | undefined =>
+    dater && clock && datesOf(calculator, clock, dater.exampleBy);
+  const dates = opener && !('query' in opener) ? datesBy(opener) : undefined;
   const opening = (): Opening | null => {
     if (opener && 'query' in opener) {
       const { form: linked, notices, named } = opener.fromLink(calculator, opener.query);
@@ -216,6 +220,7 @@ async function start(box: HTMLElement, calculator: Calculator, { parts, later, r
       open={() => opened}
       useRan={sideOf(ahead)}
       onChange={onChange}
+      follow={dates?.follow}
       onTold={onTold}
       onLive={(way) => {
         reach = way;
@@ -269,8 +274,10 @@ async function start(box: HTMLElement, calculator: Calculator, { parts, later, r
       if (pickedCountry() && box.querySelector('[data-local-fill]'))
         void import('./localFill.ts').then(({ offerLocalFill }) => offerLocalFill({ box, calculator, reach: () => reach })).catch(console.info);
       if (!dater || !clock?.isDoubted) return;
-      const asking = { root, id, calculator, clock, exampleBy: dater.exampleBy, latest: () => latest, open: reopen };
-      void import('./askToday.tsx').then(({ askToday }) => askToday(asking)).catch(console.info);
+      const asking = { root, id, clock, latest: () => latest, open: reopen };
+      void Promise.all([import('./askToday.tsx'), dates ?? import('./today.ts').then(datesBy)])
+        .then(([{ askToday }, by]) => by && askToday({ ...asking, dates: by }))
+        .catch(console.info);
     }),
   );
 }

@@ -1,6 +1,7 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
 import { big, field, figure, openGroups } from './forms.ts';
+import { keepPlace, twoBench } from './placeOfOnes.ts';
 import { longUnless } from './walked.ts';
 
 /** Opens a page on a day. Noon where the device is, so that Greenwich has another day nowhere. */
@@ -18,9 +19,9 @@ const fresh: readonly (readonly [day: string, slug: string, shows: Readonly<Reco
   ['2026-01-15', 'decision-dates', { todayDay: '2026-01-15', endDay: '2026-10-31', 'steps-0-day': '2026-05-15' }],
   ['2026-07-04', 'decision-dates', { todayDay: '2026-07-04', endDay: '2026-10-31', 'steps-0-day': '2026-05-15' }],
   ['2027-02-28', 'decision-dates', { todayDay: '2027-02-28', endDay: '2027-10-31', 'steps-0-day': '2027-05-15' }],
-  ['2026-01-15', 'hay-to-grass', { fromDay: '2026-11-01', toDay: '2027-04-20', baledDay: '2026-06-15', 'herd-0-birthDay': '2027-03-10' }],
+  ['2026-01-15', 'hay-to-grass', { fromDay: '2026-01-15', toDay: '2026-04-20', baledDay: '2025-06-15', 'herd-0-birthDay': '2026-03-10' }],
   ['2026-07-04', 'hay-to-grass', { fromDay: '2026-11-01', toDay: '2027-04-20', baledDay: '2026-06-15', 'herd-0-birthDay': '2027-03-10' }],
-  ['2027-02-28', 'hay-to-grass', { fromDay: '2027-11-01', toDay: '2028-04-20', baledDay: '2027-06-15', 'herd-0-birthDay': '2028-03-10' }],
+  ['2027-02-28', 'hay-to-grass', { fromDay: '2027-02-28', toDay: '2027-04-20', baledDay: '2026-06-15', 'herd-0-birthDay': '2027-03-10' }],
 ];
 for (const day of new Set(fresh.map(([each]) => each))) {
   test(`a fresh form on ${day} has dates that can still come, and an answer`, longUnless(day === '2027-02-28'), async ({ page }) => {
@@ -88,7 +89,7 @@ test('in a guide the dates move when the form is touched, and what was typed sta
   await expect(field(page, 'hay-to-grass-fromDay'), 'drawn once it is opened').toHaveCount(0);
   await box.getByText('Work it out here').click();
   await box.and(page.locator('[data-ready]')).waitFor();
-  await expect(field(page, 'hay-to-grass-fromDay')).toHaveValue('2027-11-01');
+  await expect(field(page, 'hay-to-grass-fromDay')).toHaveValue('2027-02-28');
   await field(page, 'hay-to-grass-ownCount').fill('75');
   await field(page, 'hay-to-grass-ownCount').blur();
   await page.clock.setFixedTime(new Date('2028-12-01T12:00:00'));
@@ -96,12 +97,78 @@ test('in a guide the dates move when the form is touched, and what was typed sta
   await page.reload();
   await box.and(page.locator('[data-ready]')).waitFor();
   await expect(field(page, 'hay-to-grass-ownCount')).toHaveValue('75');
-  await expect(field(page, 'hay-to-grass-fromDay')).toHaveValue('2027-11-01');
+  await expect(field(page, 'hay-to-grass-fromDay')).toHaveValue('2027-02-28');
+});
+
+const whoseOf = (page: Page, id: string) => page.locator('.field', { has: field(page, id) }).locator('.whose');
+const give = (page: Page, key: string, text: string) => field(page, `hay-to-grass-${key}`).fill(text);
+
+test('dates of the example that nobody gave go by those that somebody gives', async ({ page }) => {
+  await openOn(page, '2027-05-30', '/calculators/hay-to-grass/');
+  await openGroups(page);
+  await expect(field(page, 'hay-to-grass-baledDay')).toHaveValue('2027-06-15');
+  await page.locator('[data-carry-on][data-live]').waitFor();
+  await give(page, 'fromDay', '2026-12-05');
+  await give(page, 'toDay', '2027-04-25');
+  await expect(page.locator('.waiting')).toHaveCount(0);
+  await expect(field(page, 'hay-to-grass-baledDay')).toHaveValue('2026-06-15');
+  await expect(whoseOf(page, 'hay-to-grass-baledDay')).toHaveText('example');
+  await expect(whoseOf(page, 'hay-to-grass-fromDay')).toHaveText('yours');
+  await expect(page).toHaveURL(/from=2026-12-05&to=2027-04-25&.*herd\.birth=2027-03-10,,2027-03-25/);
+  await expect(page.getByText('birth date', { exact: false })).toHaveCount(0);
+  // What somebody gave does not go along, and a step back takes all with it.
+  await give(page, 'baledDay', '2026-09-15');
+  await give(page, 'fromDay', '2027-12-05');
+  await expect(page.locator('.waiting'), 'turn-out was given too').toContainText('Turn-out must come after');
+  await give(page, 'toDay', '2028-04-25');
+  await expect(field(page, 'hay-to-grass-baledDay')).toHaveValue('2026-09-15');
+  await expect(page).toHaveURL(/herd\.birth=2028-03-10,,2028-03-25/);
+  await field(page, 'hay-to-grass-toDay').blur();
+  await page.locator('[data-carry="undo"]').click();
+  await page.locator('[data-carry="undo"]').click();
+  await page.locator('[data-carry="undo"]').click();
+  await expect(page).toHaveURL(/from=2026-12-05&to=2027-04-25&.*herd\.birth=2027-03-10,,2027-03-25/);
+  await expect(field(page, 'hay-to-grass-baledDay')).toHaveValue('2026-06-15');
+});
+
+test('a place with hay on hand plans the winter that is under way, and judges its hay anew where the dates change', async ({ page }) => {
+  const stack = { id: 'a', baleCount: 120, baleLb: 950, baledDay: '2026-06-20' };
+  await page.clock.setFixedTime(new Date('2026-11-30T12:00:00'));
+  await page.goto('/about/');
+  await keepPlace(page, { ...twoBench, hay: { stacks: [stack] } });
+  await openOn(page, '2026-11-30', '/calculators/hay-to-grass/');
+  const [bales, left] = [field(page, 'hay-to-grass-ownCount'), page.getByText('What your place has of hay is left out of this form.')];
+  await expect(field(page, 'hay-to-grass-fromDay')).toHaveValue('2026-11-30');
+  await expect(whoseOf(page, 'hay-to-grass-fromDay')).toHaveText('today, by this device');
+  await expect(field(page, 'hay-to-grass-toDay')).toHaveValue('2027-04-20');
+  await expect(whoseOf(page, 'hay-to-grass-toDay')).toHaveText('from your place');
+  await expect(bales).toHaveValue('120');
+  await expect(whoseOf(page, 'hay-to-grass-ownCount')).toHaveText('from your place');
+  await expect(left).toHaveCount(0);
+  // For the winter after this hay is too old: it says so, and the example’s stands in.
+  await give(page, 'fromDay', '2027-11-01');
+  await expect(field(page, 'hay-to-grass-toDay')).toHaveValue('2028-04-20');
+  await expect(left).toHaveCount(1);
+  await expect(bales).toHaveValue('60');
+  await expect(whoseOf(page, 'hay-to-grass-ownCount')).toHaveText('example');
+  await give(page, 'fromDay', '2026-12-05');
+  await expect(left).toHaveCount(0);
+  await expect(bales).toHaveValue('120');
+  await expect(whoseOf(page, 'hay-to-grass-ownCount')).toHaveText('from your place');
+  // Bales that somebody counted stay, and the place’s are offered beside them as soon as they fit.
+  await give(page, 'ownCount', '90');
+  await give(page, 'fromDay', '2027-11-01');
+  await expect(left).toHaveCount(1);
+  await give(page, 'fromDay', '2026-12-05');
+  await expect(bales).toHaveValue('90');
+  await page.locator('.field', { has: bales }).getByRole('button', { name: 'use it' }).click();
+  await expect(bales).toHaveValue('120');
+  await expect(left).toHaveCount(0);
 });
 
 const asked = (page: Page) => page.locator('.clock-asked');
 const startDay = (page: Page) => field(page, 'rest-and-moves-startDay');
-const startWhose = (page: Page) => page.locator('.field', { has: startDay(page) }).locator('.whose');
+const startWhose = (page: Page) => whoseOf(page, 'rest-and-moves-startDay');
 const builtOn = async (page: Page): Promise<string> => (await page.locator('[data-built]').first().getAttribute('data-built')) ?? '';
 
 test('a clock that can be right is not asked about, and nothing is fetched to ask', async ({ page }) => {

@@ -28,6 +28,11 @@ describe('hay-to-grass', () => {
     expect(says(cows('2027-03-02'))).not.toContain('birth date');
     expect(says(cows('2026-12-01'))).toContain('birth date');
     expect(says(cows('2027-06-01'))).toContain('birth date');
+    // One kind outside, two, and one of two.
+    const kinds = (births: string) => says(`from=2027-01-01&to=2027-04-01&herd.stock=cow,ewe&herd.count=10,10&herd.birth=${births}&on-hand=none`);
+    expect(kinds('2027-03-02,2027-06-01')).toContain('One birth date lies outside');
+    expect(kinds('2027-06-01,2027-06-01')).toContain('More than one birth date lies outside');
+    expect(kinds('2027-06-01,2027-06-01')).not.toContain('One birth date');
   });
 
   test('losses divide and compound', () => {
@@ -131,6 +136,8 @@ describe('hay-to-grass', () => {
     expect(() => run('priced-by=range&low-price=200usd/ton&price=150usd/ton')).toThrow('lowPriceUsdPerTon');
     expect(() => run('on-hand=now&baled=2026-07-01&weighed=2026-06-01')).toThrow('weighedDay');
     expect(() => run('on-hand=at-baling&baled=2025-01-01')).toThrow('18 months');
+    // Baled after the first day: said so, and not the other way round.
+    expect(() => run('from=2026-12-05&to=2027-04-25&baled=2027-06-15')).toThrow('The hay on hand is dated after the first day on hay.');
     expect(() => run('herd.stock=cow&herd.count=0')).toThrow('herd');
     expect(() => run('cold-counted=yes&cold=300d')).toThrow('coldDays');
   });
@@ -176,7 +183,7 @@ describe('hay-to-grass', () => {
     // 18,000 lb in all, 10,000 of it hay.
     expect(numberAt(some, 'dryMatterTon')).toBe(9);
     expect(numberAt(some, 'eatenTon')).toBe(5);
-    expect(run(some).note).toContain('5 tons of it as hay');
+    expect(run(some).note).toContain('5.0 tons of it as hay');
     expect(run(some).shown).toContain('eatenTon');
   });
 });

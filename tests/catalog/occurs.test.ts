@@ -71,8 +71,18 @@ describe('a date seen from today', () => {
     [{ nextFrom: 'otherDay' }, '2026-04-20', '2028-02-29', '2031-04-20'],
     [{ lastBy: 'otherDay', notBefore: 'today' }, '2026-06-15', '2030-05-01', '2030-06-15'],
     [{ lastBy: 'otherDay', notBefore: 'today' }, '2026-06-15', '2030-08-01', '2030-08-01'],
+    // From November till the end of a time, 2030-11-01: today while it is under way.
+    [{ nextFrom: 'today', until: 'otherDay' }, '2026-10-01', '2030-07-04', '2030-10-01'],
+    [{ nextFrom: 'today', until: 'otherDay' }, '2026-10-01', '2030-10-01', '2030-10-01'],
+    [{ nextFrom: 'today', until: 'otherDay' }, '2026-10-01', '2030-10-02', '2030-10-02'],
+    [{ nextFrom: 'today', until: 'otherDay' }, '2026-12-01', '2029-11-30', '2029-12-01'],
+    // Both ends are 2030-11-01: it is that day, or half a year before it at most, or after.
+    [{ nearest: ['otherDay', 'otherDay'] }, '2026-11-01', '2028-02-29', '2030-11-01'],
+    [{ nearest: ['otherDay', 'otherDay'] }, '2026-05-15', '2028-02-29', '2030-05-15'],
+    [{ nearest: ['otherDay', 'otherDay'] }, '2026-04-15', '2028-02-29', '2031-04-15'],
   ])('%j of %s on %s is %s', (occurs, start, today, then) => {
-    expect(isoDay(occurrenceOf(occurs, day(start), day(today), () => day('2030-11-01')))).toBe(then);
+    const other = () => day('2030-11-01');
+    expect(isoDay(occurrenceOf(occurs, day(start), day(today), { dayAt: other, endAt: other }))).toBe(then);
   });
 
   it('is today where the device is, to the last minute of the day', () => {
@@ -103,7 +113,7 @@ describe('an example on a day', () => {
     ['decision-dates', '2027-02-28', { todayDay: '2027-02-28', endDay: '2027-10-31' }],
     [
       'hay-to-grass',
-      '2027-02-28',
+      '2027-04-20',
       {
         fromDay: '2027-11-01',
         toDay: '2028-04-20',
@@ -112,7 +122,19 @@ describe('an example on a day', () => {
         weighedDay: '2027-10-15',
       },
     ],
-    ['hay-to-grass', '2027-11-02', { fromDay: '2028-11-01', toDay: '2029-04-20', baledDay: '2028-06-15', weighedDay: '2028-10-15' }],
+    // While they are on hay, the first day is today.
+    [
+      'hay-to-grass',
+      '2027-03-15',
+      {
+        fromDay: '2027-03-15',
+        toDay: '2027-04-20',
+        'herd.birthDay': ['2027-03-10', '2027-03-10', '2027-03-25'],
+        baledDay: '2026-06-15',
+        weighedDay: '2026-10-15',
+      },
+    ],
+    ['hay-to-grass', '2027-11-02', { fromDay: '2027-11-02', toDay: '2028-04-20', baledDay: '2027-06-15', weighedDay: '2027-10-15' }],
     ['standing-feed', '2027-07-04', { measuredDay: '2027-07-04', fromDay: '2027-12-01', startDay: '2027-12-01', untilDay: '2028-04-01' }],
     ['standing-feed', '2028-01-01', { measuredDay: '2028-01-01', fromDay: '2028-01-01', startDay: '2028-01-01', untilDay: '2028-04-01' }],
     ['sown-feed', '2027-05-21', { sowDay: '2028-05-20', frostDay: '2028-10-15' }],
@@ -137,6 +159,7 @@ describe('an example on a day', () => {
   it('tells where today stands', () => {
     expect(opened('carrying-capacity', '2027-07-04').todayAt).toEqual(['todayDay']);
     expect(opened('standing-feed', '2027-07-04').todayAt).toEqual(['measuredDay']);
+    expect(['2027-10-31', '2027-11-01', '2027-11-02'].map((today) => opened('hay-to-grass', today).todayAt)).toEqual([[], [], ['fromDay']]);
     expect(opened('rain-on-ground', '2027-07-04')).toMatchObject({ todayAt: [], isExampleDates: false });
   });
 
@@ -169,7 +192,7 @@ describe('an example on a day', () => {
   const inOrder: Readonly<Record<string, readonly string[]>> = {
     'carrying-capacity': ['fromDay', 'todayDay', 'goDay', 'toDay'],
     'decision-dates': ['steps.day', 'endDay'],
-    'hay-to-grass': ['baledDay', 'weighedDay', 'fromDay', 'herd.birthDay', 'toDay'],
+    'hay-to-grass': ['baledDay', 'weighedDay', 'fromDay', 'toDay'],
     'sown-feed': ['sowDay', 'frostDay'],
     'standing-feed': ['measuredDay', 'fromDay', 'startDay', 'untilDay'],
   };
@@ -201,7 +224,8 @@ describe('an example on a day', () => {
         /** The dates that one goes by, one after the other, to the one that goes by today. */
         const chainOf = (at: string, occurs: Occurs | undefined): readonly string[] => {
           if (typeof occurs !== 'object' || 'daysAfterToday' in occurs) return [at];
-          const anchor = 'lastBy' in occurs ? occurs.lastBy : occurs.nextFrom;
+          // The first of two is what the second goes by.
+          const anchor = 'lastBy' in occurs ? occurs.lastBy : 'nearest' in occurs ? occurs.nearest[1] : occurs.nextFrom;
           if (anchor === 'today') return [at];
           const input = calculator.inputs[anchor];
           expect(input?.kind, `${at} goes by ${anchor}, which must be a date at the top of the form`).toBe('date');
@@ -243,6 +267,12 @@ describe('an example on a day', () => {
               `${at} is not today`,
             );
           if (typeof occurs !== 'object' || 'daysAfterToday' in occurs) continue;
+          if ('nearest' in occurs) {
+            const [[from = Number.NaN], [to = Number.NaN]] = [daysAt(texts, occurs.nearest[0]), daysAt(texts, occurs.nearest[1])];
+            // Before the first day only where that is today, in the middle of its time.
+            say(!days.every((each) => (each >= from || from === today) && from - each <= 183 && each <= to), `${at} lies outside ${occurs.nearest}`);
+            continue;
+          }
           const anchor = 'lastBy' in occurs ? occurs.lastBy : occurs.nextFrom;
           const [anchorDay = Number.NaN] = anchor === 'today' ? [today] : daysAt(texts, anchor);
           const away = days.map((each) => ('lastBy' in occurs ? anchorDay - each : each - anchorDay));

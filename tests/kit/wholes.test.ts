@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { runQuery } from '../../calculators/kit/cases.ts';
 import type { Outcome } from '../../calculators/kit/define.ts';
-import { printColumn, printName, toldNumber } from '../../calculators/kit/print.ts';
+import { printColumn, printName, printScalar, toldNumber } from '../../calculators/kit/print.ts';
 import { runTexts } from '../../calculators/kit/runTexts.ts';
 import { add, roundTogether } from '../../calculators/kit/wholes.ts';
 import type { UnitSystem } from '../../calculators/units/units.ts';
@@ -97,6 +97,54 @@ describe('what is told together', () => {
     const outcome = runQuery(storm, 'rain=3in');
     const lead = toldNumber(storm, outcome.values, 'runoffIn', 'us');
     expect(outcome.note).toContain(`${lead?.value.toFixed(1)} in ran off`);
+  });
+  it('is the same on two sides where it is the same, and what is bought takes what rounding leaves', () => {
+    const hay = calculatorOf('hay-to-grass');
+    const parts = (query: string, names: readonly string[]) => {
+      const { values } = runQuery(hay, `from=2026-12-05&to=2027-04-25&baled=2026-06-15${query}`);
+      return names.map((name) => readBack(printName(hay, values, name, 'us')));
+    };
+    // 60 bales of 950 lb are 28.5 tons, on either side.
+    const from = ['ownTon', 'ownUsedTon', 'buyTon', 'haveTon'];
+    expect(parts('', from)).toEqual([29, 29, 142, 171]);
+    expect(parts('&feeder=cone', from)).toEqual([29, 29, 114, 143]);
+    // What they eat, all of it hay, is 113 tons in the words too.
+    const to = ['dryMatterTon', 'eatenTon', 'feedingLostTon', 'storageLostTon', 'waterTon', 'haveTon'];
+    for (const query of ['', '&feeder=cone', '&feeder=unrolled&storage=barn', '&storage=ground-covered&moisture=12pct']) {
+      const [all = Number.NaN, eaten = Number.NaN, ...lost] = parts(query, to);
+      expect([all, eaten]).toEqual([113, 113]);
+      expect(eaten + add(lost.slice(0, -1))).toBe(lost.at(-1));
+    }
+  });
+  it('has a decimal where it is a few tons, and stays whole where it is many', () => {
+    const hay = calculatorOf('hay-to-grass');
+    const told = (query: string, names: readonly string[]) => {
+      const { values } = runQuery(hay, `from=2026-12-05&to=2027-04-25&baled=2026-06-15&herd.stock=cow&${query}`);
+      return names.map((name) => printName(hay, values, name, 'us'));
+    };
+    // A cow of 1,250 lb and a bale of 950: 95 days at 2.2 % and 46 at 2.5 are 4,050 lb dry, 2.0 tons by hand.
+    const names = ['haveTon', 'ownUsedTon', 'buyTon', 'lowHaveTon', 'highHaveTon', 'dryMatterTon', 'ownAtFeedingTon', 'twoWeeksTon'];
+    expect(told('herd.count=1&own=1', names)).toEqual([
+      '3.1 tons',
+      '0.5 tons',
+      '2.6 tons',
+      '2.6 tons',
+      '3.5 tons',
+      '2.0 tons',
+      '0.5 tons',
+      '0.3 tons',
+    ]);
+    expect(told('herd.count=1&own=0', ['ownTon', 'ownUsedTon'])).toEqual(['0 tons', '0 tons']);
+    expect(told('herd.count=45', ['haveTon', 'ownUsedTon', 'buyTon'])).toEqual(['138 tons', '29 tons', '109 tons']);
+    // A little to buy beside much that is there is no 1 or 2 tons: then all of them have a decimal.
+    const [have = '', own = '', buy = ''] = told('herd.count=10', ['haveTon', 'ownUsedTon', 'buyTon']);
+    expect([own, buy].map(readBack)).toEqual([28.5, expect.closeTo(readBack(have) - 28.5, 6)]);
+    expect(readBack(buy)).toBeGreaterThan(1.4);
+    // No 20.0.
+    const quantity = hay.quantities['ownTon'];
+    if (quantity?.kind !== 'number') throw new TypeError('no tons on hand');
+    const alone = [19.94, 19.96, 20, 350].map((value) => printScalar(value, quantity, 'us'));
+    expect(alone).toEqual(['19.9 tons', '20 tons', '20 tons', '350 tons']);
   });
   it('adds up down a column', () => {
     const count = calculatorOf('cover-count');

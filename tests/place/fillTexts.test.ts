@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { holding } from '../../calculators/kit/occurs.ts';
 import { readCell } from '../../calculators/kit/read.ts';
 import { runTexts } from '../../calculators/kit/runTexts.ts';
 import { rowsIn, startTexts, type Texts, textIn } from '../../calculators/kit/state.ts';
@@ -6,7 +7,6 @@ import { dayOf } from '../../calculators/units/printQuantity.ts';
 import { demoPlace } from '../../src/place/demo.ts';
 import type { Place } from '../../src/place/model/place.ts';
 import type { Filled } from '../../src/place/offer/fillTexts.ts';
-import { holding } from '../../src/place/offer/holding.ts';
 import type { Chosen } from '../../src/place/offer/offersOf.ts';
 import { daysSinceBirth, intakePercentAt, stageOf } from '../../src/place/offer/stages.ts';
 import { calculatorOf, calculators } from '../support/catalog.ts';
@@ -234,9 +234,40 @@ describe('ground', () => {
 
 describe('days', () => {
   it('come round with today', () => {
-    const { texts, marks } = fill('hay-to-grass', { today: '2027-02-01' });
+    const { texts, marks } = fill('hay-to-grass', { today: '2027-08-01' });
     expect([texts['fromDay'], texts['toDay']]).toEqual(['2027-11-01', '2028-04-20']);
     expect(marks.filter(({ offer }) => offer.startsWith('season.')).map(({ text }) => text)).toEqual(['2027-11-01', '2028-04-20']);
+  });
+  it('of a winter that is under way are today and the turn-in of this one, with the hay that lies there', () => {
+    const stack = { id: 'a', baleCount: 120, baleLb: 950, baledDay: '2026-06-20', storedAs: 'barn' } as const;
+    const herd: Place['herd'] = [{ id: 'c', kind: 'cow', countHead: 45, weightLb: 1250, birthsDay: '03-10' }];
+    const on = (today: string) => fill('hay-to-grass', { place: with_({ hay: { stacks: [stack] }, herd }), today });
+    for (const today of ['2026-11-01', '2026-11-30', '2027-02-01', '2027-04-19']) {
+      const { texts, marks, said, todayAt } = on(today);
+      expect([texts['fromDay'], texts['toDay'], texts['ownCount'], texts['baledDay']]).toEqual([today, '2027-04-20', '120', '2026-06-20']);
+      expect(rowsIn(texts['herd'])[0]?.['birthDay'], today).toBe('2027-03-10');
+      expect(said).toEqual([]);
+      // The first day is no figure of the place then, but today.
+      expect([todayAt.includes('fromDay'), marks.some(({ at }) => at === 'fromDay')]).toEqual(today === '2026-11-01' ? [false, true] : [true, false]);
+    }
+    // The day of turn-in begins the plan of the next winter, for which this hay is too old.
+    expect(on('2027-04-20').texts).toMatchObject({ fromDay: '2027-11-01', toDay: '2028-04-20' });
+    expect(on('2027-04-20').said[0]).toMatch(/^What your place has of hay is left out of this form\./);
+  });
+  it('of a place that tells only its stock are those of this winter too', () => {
+    const { hay, season, ...bare } = demo;
+    expect([hay, season]).not.toContain(undefined);
+    expect(fill('hay-to-grass', { place: bare, today: '2026-12-01' }).texts).toMatchObject({ fromDay: '2026-12-01', toDay: '2027-04-20' });
+  });
+  it('of births are those of this winter, or else the nearest to it', () => {
+    const births = (birthsDay: string, today: string) => {
+      const herd: Place['herd'] = [{ id: 'c', kind: 'cow', countHead: 45, weightLb: 1250, birthsDay }];
+      return rowsIn(fill('hay-to-grass', { place: with_({ herd }), today }).texts['herd'])[0]?.['birthDay'];
+    };
+    // Calved in fall, she nurses from the first day on; calving in May, she is dry to the last.
+    expect(births('10-01', '2026-08-01')).toBe('2026-10-01');
+    expect(births('05-10', '2026-08-01')).toBe('2027-05-10');
+    expect(births('03-10', '2027-03-20')).toBe('2027-03-10');
   });
   it('go by a date that is told already, as by the one on which the grass ends', () => {
     const given = { fromDay: '2026-12-05' };

@@ -14,6 +14,8 @@ function firstKind([first]: Values['herd']): string {
   return `one ${stockWords[first.stock].toLowerCase()}`;
 }
 const periodOf = ({ fromDay, toDay }: Values): number => toDay - fromDay;
+const birthsOutside = ({ herd, fromDay, toDay }: Values): number =>
+  herd.filter(({ hasBirths, birthDay }) => hasBirths && (birthDay < fromDay || birthDay > toDay)).length;
 
 export default defineCalculator({
   slug: 'hay-to-grass',
@@ -36,7 +38,7 @@ export default defineCalculator({
     {
       at: 'baledDay',
       when: (values) => ownByTable(values) !== undefined && values.baledDay > values.fromDay,
-      say: 'Hay on hand was baled before the first day on hay. Leave out what is still to be baled, or count it as hay to buy.',
+      say: 'The hay on hand is dated after the first day on hay. It must be baled on or before that day. Leave out what is still to be baled, or count it as hay to buy.',
     },
     {
       at: 'baledDay',
@@ -162,9 +164,14 @@ export default defineCalculator({
       say: 'Change feed over two to three weeks: sudden grain kills. Urea is poison to stock that is hungry or not used to it. Cattle feed with monensin kills horses, and cattle mineral can hold enough copper to kill sheep.',
       source: 'common practice',
     }),
-    caution(({ herd, fromDay, toDay }) => herd.some(({ hasBirths, birthDay }) => hasBirths && (birthDay < fromDay || birthDay > toDay)), {
+    caution((values) => birthsOutside(values) === 1, {
       lead: 'One birth date lies outside the days on hay. See that the year is right.',
       say: 'One birth date lies outside the days on hay, so that kind eats at one rate all the while: nursing if the date is past, the other if it is still to come. See that the year is right.',
+      source: 'common practice',
+    }),
+    caution((values) => birthsOutside(values) > 1, {
+      lead: 'More than one birth date lies outside the days on hay. See to the years.',
+      say: 'More than one birth date lies outside the days on hay, so those kinds eat at one rate all the while: nursing if the date is past, the other if it is still to come. See that the years are right.',
       source: 'common practice',
     }),
     fedOnTheGround,
@@ -202,7 +209,7 @@ export default defineCalculator({
       isColdCounted && coat === 'wet'
         ? `; wet coats are counted at ${show('chillPercent')} more feed on a cold day, and the other rule gives ${show('otherChillPercent')} and ${show('otherHaveTon')} to have`
         : '';
-    const own = onHand === 'none' ? '' : `Of the hay on hand ${show('ownAtFeedingTon')} will be left to feed`;
+    const own = onHand === 'none' ? '' : `Of ${show('ownTon')} on hand ${show('ownAtFeedingTon')} will be left to feed`;
     return [
       `From ${show('fromDay')} to ${show('toDay')} (${show('periodDays')}) the herd eats ${show('dryMatterTon')} with the water out${beside === 'none' ? '' : `, ${show('eatenTon')} of it as hay`}: ${haveTon === 0 ? 'the other feed covers it, and no hay is needed' : `have ${show('haveTon')} of hay as fed, ${show('lowHaveTon')} to ${show('highHaveTon')} by how much they eat`}${wet}.`,
       buyTon > 0
@@ -218,7 +225,7 @@ export default defineCalculator({
     title: 'Where it comes from: {haveTon}',
     whole: 'haveTon',
     parts: [
-      { of: 'ownUsedTon', tone: 'own', says: 'on hand' },
+      { of: 'ownUsedTon', tone: 'own', says: 'on hand', stands: true },
       { of: 'buyTon', tone: 'bought', says: 'to buy, in bales: {balesCount}' },
     ],
     beside: [
@@ -226,7 +233,7 @@ export default defineCalculator({
         title: 'Where it goes',
         whole: 'haveTon',
         parts: [
-          { of: 'eatenTon', tone: 'kept', says: 'eaten' },
+          { of: 'eatenTon', tone: 'kept', says: 'eaten', stands: true },
           { of: 'feedingLostTon', tone: 'lost', says: 'wasted feeding' },
           { of: 'storageLostTon', tone: 'lost', says: 'spoiled' },
           { of: 'waterTon', tone: 'water', says: 'water in it' },

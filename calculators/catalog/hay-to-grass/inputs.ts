@@ -126,7 +126,7 @@ export const herd = rows({
     }),
     hasBirths: yesNo('Calves, lambs, kids or foals while on hay', true, { offeredBy: 'herd.births' }),
     birthDay: date('Middle of that season', '2027-03-10', {
-      occurs: { nextFrom: 'fromDay' },
+      occurs: { nearest: ['fromDay', 'toDay'] },
       shownWhen: { hasBirths: 'yes' },
       ask: 'By which day will half of them have calved or lambed? Count 283 days from the middle of breeding for cows, 147 for ewes.',
       offeredBy: 'herd.birth',
@@ -149,7 +149,7 @@ export const hasHay = ['at-baling', 'now'] as const;
 
 export const placeInputs = {
   fromDay: date('First day on hay', '2026-11-01', {
-    occurs: { nextFrom: 'today' },
+    occurs: { nextFrom: 'today', until: 'toDay' },
     help: 'Today, if they are on hay already.',
     offeredBy: 'season.hayFrom',
   }),

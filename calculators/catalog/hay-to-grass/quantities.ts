@@ -1,7 +1,8 @@
 import { amount, table, word } from '../../kit/quantities.ts';
 import { stockWords } from './inputs.ts';
 
-const tons = (label: string, symbol: string) => amount(label, symbol, 'ton', 0);
+/** Of a few bales a ton is too coarse. */
+const tons = (label: string, symbol: string) => ({ ...amount(label, symbol, 'ton', 1), wholeFrom: 20 }) as const;
 const percent = (label: string, symbol: string, digits = 0) => amount(label, symbol, 'pct', digits);
 const ratio = (label: string, symbol: string) => amount(label, symbol, 'ratio', 3);
 const stock = word('Kind', stockWords);

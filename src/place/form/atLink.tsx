@@ -1,5 +1,6 @@
 // What the open place does to a form that a link opened: nothing unasked, unless the figures are the reader's own. Fetched only with a link.
 import { useState } from 'preact/hooks';
+import { holding } from '../../../calculators/kit/occurs.ts';
 import { refusalsIn } from '../../../calculators/kit/runTexts.ts';
 import { isShown, type Text, type Texts } from '../../../calculators/kit/state.ts';
 import { tellInput } from '../../../calculators/kit/summary.ts';
@@ -8,7 +9,6 @@ import type { Change } from '../../../calculators/ui/formProps.ts';
 import type { UnitSystem } from '../../../calculators/units/units.ts';
 import { kept } from '../../scripts/kept.ts';
 import { type Filled, placedIn } from '../offer/fillTexts.ts';
-import { holding } from '../offer/holding.ts';
 import { openWith } from './changes.tsx';
 import { idsIn, ledKey } from './chosen.ts';
 import type { AtForm, AtLink, Difference } from './types.ts';

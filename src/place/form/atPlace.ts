@@ -82,7 +82,10 @@ export async function placeAt(calculator: Calculator, box: HTMLElement, query: s
   if (fitting.length < chosen.length) take(fitting);
   let todayDay = clock.answeredDay ?? clock.deviceDay;
   let redraw = (): void => {};
-  const filledIn = (system: UnitSystem, form: Calculator = calculator): Filled =>
+  /** With the dates that somebody gave. */
+  let dated = calculator;
+  let said = '';
+  const filledIn = (system: UnitSystem, form = dated): Filled =>
     fillTexts(form, offersOf(parts, place, todayDay, { ids: chosen, record: record?.(todayDay), earlier: earlier?.(todayDay) }), todayDay, system);
 
   const marksOf = (filled: Filled): PlaceMarks => {
@@ -117,9 +120,12 @@ export async function placeAt(calculator: Calculator, box: HTMLElement, query: s
     placePage,
     chosen: () => chosen,
     said: () => filledIn('us').said,
-    exampleBy: ({ deviceDay, answeredDay }, _, system) => {
+    exampleBy: ({ deviceDay, answeredDay }, form, system) => {
       todayDay = answeredDay ?? deviceDay;
+      dated = form;
       const filled = filledIn(system);
+      if (said !== filled.said.join()) redraw();
+      said = filled.said.join();
       const mark = answeredDay === undefined ? todayMarks.device : todayMarks.answer;
       return {
         texts: filled.texts,

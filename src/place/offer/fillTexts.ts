@@ -132,6 +132,10 @@ function attempt(calculator: Pick<Calculator, 'inputs'>, offers: Offers, asked: 
   return { texts, marks, said, fixed };
 }
 
+/** As the dates have moved; where today stands in for a day of the place, it is today's. */
+const marksIn = (texts: Texts, marks: readonly Mark[], todayAt: readonly string[]): readonly Mark[] =>
+  marks.filter(({ at }) => !todayAt.includes(at)).map((mark) => ({ ...mark, text: textAt(texts, mark.at) ?? mark.text }));
+
 /** Fills one form. */
 export type FillTexts = (calculator: Calculator, offers: Offers, todayDay: number, system?: UnitSystem) => Filled;
 /** Moves the dates of an example; where nothing goes with today there is none. */
@@ -154,7 +158,7 @@ export const filler =
       const { texts: undated, marks, said, fixed } = isExampleDates ? attempt(calculator, offers, { ...asked, isUndated: true }) : first;
       const texts = isExampleDates ? undated : { ...moved, ...fixed };
       return {
-        filled: { texts, marks: marks.map((mark) => ({ ...mark, text: textAt(texts, mark.at) ?? mark.text })), said, todayAt, isExampleDates },
+        filled: { texts, marks: marksIn(texts, marks, todayAt), said, todayAt, isExampleDates },
         refused: refusalsIn(calculator, texts, system)[0]?.say,
       };
     };
