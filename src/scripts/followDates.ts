@@ -1,8 +1,8 @@
 // What a fresh form does once somebody gives a date, or says what day it is. Fetched once the form is live.
 
 import type { Calculator } from '../../calculators/kit/define.ts';
+import { holding } from '../../calculators/kit/holding.ts';
 import { movedTexts } from '../../calculators/kit/movedTexts.ts';
-import { holding } from '../../calculators/kit/occurs.ts';
 import { type Texts, textIn } from '../../calculators/kit/state.ts';
 import { textAt } from '../../calculators/kit/textAt.ts';
 import { withTextAt } from '../../calculators/kit/withTextAt.ts';
