@@ -1,7 +1,7 @@
 import { monthIndexOf, sameDayIn, yearOf } from '../units/days.ts';
 import { dayOf, isoDay } from '../units/printQuantity.ts';
 import type { Calculator } from './define.ts';
-import type { Cell, Input, Inputs, Occurs } from './inputs.ts';
+import type { Cell, Inputs, Occurs } from './inputs.ts';
 import { readForm, rowsIn, type Text, type Texts, textIn } from './state.ts';
 
 /** Days of other dates by their names: as they fall, and for one that ends a time as it stands, or comes next after today. */
@@ -89,18 +89,6 @@ function movedTo(todayDay: number, inputs: Inputs, texts: Texts): Pick<Example, 
   });
   return hasMoving ? { texts: Object.fromEntries(moved), todayAt } : undefined;
 }
-
-/** The form with dates that are told already, by the reader or by the result that led to it: they neither move nor come from a place, and those that go by them do. */
-export const holding = (calculator: Calculator, told: Texts): Calculator => ({
-  ...calculator,
-  inputs: Object.fromEntries(
-    Object.entries(calculator.inputs).map(([key, input]): [string, Input] => {
-      if (input.kind !== 'date' || told[key] === undefined) return [key, input];
-      const { offeredBy, ...held } = input;
-      return [key, { ...held, occurs: 'fixed', default: textIn(told[key]) }];
-    }),
-  ),
-});
 
 /**
  * What a fresh form shows on a day: the texts that it starts with, with today where today is meant and the other dates moved to go with it. Texts of a

@@ -86,7 +86,7 @@ function toldAlone({ inputs, quantities }: Named, values: PlainValues, name: str
 }
 /** A number by name. A result that is a part of a whole is told as fine as its fellows, and so that all of them add up; inputs stand as typed. */
 export function toldNumber(calculator: Named, values: PlainValues, name: string, system: UnitSystem): Told | undefined {
-  const { quantities, wholes = [], results } = calculator;
+  const { quantities, wholes = [], results = [] } = calculator;
   const alone = toldAlone(calculator, values, name, system);
   const partOf = (each: string): Whole | undefined => wholes.find(({ parts }) => parts.includes(each));
   const group = partOf(name) ?? wholes.find(({ whole }) => whole === name);
@@ -108,11 +108,9 @@ export function toldNumber(calculator: Named, values: PlainValues, name: string,
   const coarse = Math.max(Math.min(...digitsOf(false)), ...digitsOf(true), ...needed);
   // A result that there is must not be told as next to nothing because it is a part of something large: 1.6 tons to buy are not 1.
   const small = wholes
-    .flatMap(({ whole: of, parts }) => (of !== undefined && of === group.whole ? parts : []))
-    .flatMap((each) => {
-      const told = results?.some((result) => result.of === each) ? toldAlone(calculator, values, each, system) : undefined;
-      return told !== undefined && told.value > 0 && told.value < 2 * 10 ** -coarse ? [told.digits] : [];
-    });
+    .flatMap(({ whole, parts }) => (whole === group.whole ? parts : []))
+    .map((each) => (results.some(({ of }) => of === each) ? toldAlone(calculator, values, each, system) : undefined))
+    .flatMap((told) => (told && told.value > 0 && told.value < 2 * 10 ** -coarse ? [told.digits] : []));
   const digits = Math.max(coarse, ...small);
   if (name === group.whole) return { ...alone, digits };
   const parts = found.filter((each) => each.name !== group.whole);

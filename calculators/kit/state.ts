@@ -62,16 +62,13 @@ export const startTexts = (inputs: Inputs, system: UnitSystem = 'us'): Texts =>
 export const changeSystem = (inputs: Inputs, texts: Texts, from: UnitSystem, to: UnitSystem): Texts =>
   withMoved(texts, startTexts(inputs, from), startTexts(inputs, to));
 
-const isSame = (one: Text, other: Text | undefined): boolean =>
-  one === other || (typeof one === 'object' && JSON.stringify(one) === JSON.stringify(other));
-/** Every text that is still as the example had it, as another example has it; a table that is, whole, and else its cells. */
+/** Every text that is still as the example had it, as another example has it. */
 export function withMoved(texts: Texts, before: Texts, after: Texts): Texts {
   const swap = (text: string | undefined, old: string | undefined, now: string | undefined): string =>
     text === old && now !== undefined ? now : (text ?? '');
   return Object.fromEntries(
     Object.entries(texts).map(([key, text]): [string, Text] => {
-      if (isSame(text, before[key])) return [key, after[key] ?? text];
-      if (typeof text === 'string') return [key, text];
+      if (typeof text === 'string') return [key, swap(text, textIn(before[key]), textIn(after[key]))];
       const monthly = monthsIn(text);
       if (monthly.length > 0) return [key, monthly.map((each, index) => swap(each, monthsIn(before[key])[index], monthsIn(after[key])[index]))];
       return [

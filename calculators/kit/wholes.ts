@@ -59,14 +59,9 @@ export function roundTogether(parts: readonly number[], sum: number, digits: num
     return { whole, lost: Math.max(0, units - whole) };
   });
   const missing = Math.round(unitsOf(sum)) - add(cut.map(({ whole }) => whole));
-  const losing = cut.map((each, index) => ({ ...each, index })).filter(({ lost }) => lost > 0);
+  const losing = cut.filter(({ lost }) => lost > 0);
   const isDivision = Math.abs(unitsOf(sum) - unitsOf(add(parts))) <= 1 + 1e-6;
   if (!isDivision || missing < 0 || missing > losing.length) return parts.map((part) => asPrinted(part, digits));
-  const gaining = new Set(
-    losing
-      .toSorted((one, other) => other.lost - one.lost)
-      .slice(0, missing)
-      .map(({ index }) => index),
-  );
-  return cut.map(({ whole }, index) => sizeOf(whole + (gaining.has(index) ? 1 : 0)));
+  const gaining = losing.toSorted((one, other) => other.lost - one.lost).slice(0, missing);
+  return cut.map((each) => sizeOf(each.whole + (gaining.includes(each) ? 1 : 0)));
 }

@@ -64,18 +64,18 @@ export function CalculatorForm(props: CalculatorFormProps) {
       },
       () => setNotices([noQuestions]),
     );
-  const put = (opening: Opening) => {
-    act.open(opening);
-    setNotices(opening.notices);
+  const take = (opening: Opening) => {
+    const put = () => {
+      act.open(opening);
+      setNotices(opening.notices);
+    };
+    if (opening.form.that) withAll(put, tellMissing);
+    else put();
   };
   // What only works with a script is switched on after the first render, which must equal the built page attribute by attribute; a moment behind it, with what
   // the form is opened with, and before anybody is told that it is live.
   const [isLive, setLive] = useState(false);
   useLayoutEffect(() => {
-    const take = (opening: Opening) => {
-      if (opening.form.that) withAll(() => put(opening), tellMissing);
-      else put(opening);
-    };
     onLive?.({
       fill: act.fill,
       open: take,
@@ -111,7 +111,7 @@ export function CalculatorForm(props: CalculatorFormProps) {
   // Before anything is painted.
   useLayoutEffect(() => {
     const followed = follow?.(now);
-    if (followed) put(followed);
+    if (followed) take(followed);
   }, [form.this, touched]);
   const told = useLater(now, pictureMs);
   const settled = useLater(told, restMs);

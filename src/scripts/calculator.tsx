@@ -5,7 +5,7 @@ import { isRecord, movesWithToday, usesTools } from '../../calculators/kit/input
 import { askedFirst, isTable } from '../../calculators/kit/screen.ts';
 import { isShown, startTexts, type Texts } from '../../calculators/kit/state.ts';
 import { CalculatorForm } from '../../calculators/ui/CalculatorForm.tsx';
-import type { CalculatorFormProps, Change, Reach } from '../../calculators/ui/formProps.ts';
+import type { CalculatorFormProps, Change, Follow, Reach } from '../../calculators/ui/formProps.ts';
 import type { Opening } from '../../calculators/ui/formState.ts';
 import type { Told } from '../../calculators/ui/LaterPart.tsx';
 import { fetchParts, fetchTools, type Parts } from '../../calculators/ui/parts.ts';
@@ -17,7 +17,6 @@ import { breath } from './breath.ts';
 import { earlyAnswers } from './earlyAnswers.ts';
 import { forget, formKeyOf, keep, kept, pickedCountry, placeKey, recordKeyOf, toolKeyOf, unitsKey } from './kept.ts';
 import type { Following } from './later.tsx';
-import type { Dates } from './today.ts';
 import { putAside, type Waiting, waitForLater } from './waitForLater.ts';
 import { keepWhose, keptWhose } from './whose.ts';
 
@@ -86,7 +85,7 @@ const loadLater = (calculator: Calculator, answers: Readonly<Record<string, unkn
 type AtPlace = NonNullable<Awaited<ReturnType<typeof import('../place/form/atPlace.ts').placeAt>>>;
 type Opener =
   | { readonly query: string; readonly fromLink: typeof import('../../calculators/kit/openLink.ts').fromLink }
-  | (Pick<typeof import('./clock.ts'), 'clockNow'> & typeof import('./today.ts'));
+  | (Pick<typeof import('./clock.ts'), 'clockNow'> & Pick<typeof import('./today.ts'), 'exampleBy'>);
 /** What nobody has asked for yet waits until the live form is painted, on a slow phone as well. */
 const paintedMs = 200;
 /** The answers that a form is opened with, if any: its link's, or those that this guide's form was left with. */
@@ -95,8 +94,8 @@ const queryOf = (box: HTMLElement): string =>
 async function loadOpener(query: string, { inputs }: Calculator): Promise<Opener | undefined> {
   if (query === '') {
     if (!movesWithToday(inputs)) return undefined;
-    const [{ clockNow }, today] = await Promise.all([import('./clock.ts'), import('./today.ts')]);
-    return { clockNow, ...today };
+    const [{ clockNow }, { exampleBy }] = await Promise.all([import('./clock.ts'), import('./today.ts')]);
+    return { clockNow, exampleBy };
   }
   const { fromLink } = await import('../../calculators/kit/openLink.ts');
   return { query, fromLink };
@@ -120,9 +119,6 @@ async function start(box: HTMLElement, calculator: Calculator, { parts, later, r
   const own = new Set(Object.keys(records));
   const dater = opener && 'query' in opener ? undefined : (at ?? opener);
   const clock = dater?.clockNow(box.dataset['built'] ?? '');
-  const datesBy = ({ datesOf }: Pick<typeof import('./today.ts'), 'datesOf'>): Dates | undefined =>
-    dater && clock && datesOf(calculator, clock, dater.exampleBy);
-  const dates = opener && !('query' in opener) ? datesBy(opener) : undefined;
   const opening = (): Opening | null => {
     if (opener && 'query' in opener) {
       const { form: linked, notices, named } = opener.fromLink(calculator, opener.query);
@@ -174,6 +170,7 @@ async function start(box: HTMLElement, calculator: Calculator, { parts, later, r
   const ownPage = box.querySelector<HTMLAnchorElement>('[data-own-page]');
   let [built, latest]: (Change | undefined)[] = [];
   let reach: Reach | undefined;
+  let follow: Follow | undefined;
   // Before the address is written for the last time.
   addEventListener('pagehide', () => {
     const change = reach?.now();
@@ -220,7 +217,7 @@ async function start(box: HTMLElement, calculator: Calculator, { parts, later, r
       open={() => opened}
       useRan={sideOf(ahead)}
       onChange={onChange}
-      follow={dates?.follow}
+      follow={(now) => follow?.(now)}
       onTold={onTold}
       onLive={(way) => {
         reach = way;
@@ -273,10 +270,12 @@ async function start(box: HTMLElement, calculator: Calculator, { parts, later, r
       // Most people never pick a country: what fills its values in is fetched only for those who have. The form works without, and no signal is no error.
       if (pickedCountry() && box.querySelector('[data-local-fill]'))
         void import('./localFill.ts').then(({ offerLocalFill }) => offerLocalFill({ box, calculator, reach: () => reach })).catch(console.info);
-      if (!dater || !clock?.isDoubted) return;
-      const asking = { root, id, clock, latest: () => latest, open: reopen };
-      void Promise.all([import('./askToday.tsx'), dates ?? import('./today.ts').then(datesBy)])
-        .then(([{ askToday }, by]) => by && askToday({ ...asking, dates: by }))
+      if (!dater || !clock) return;
+      const { exampleBy } = dater;
+      void import('./followDates.ts')
+        .then(({ followDates }) => {
+          follow = followDates({ root, id, calculator, clock, exampleBy, latest: () => reach?.now(), open: reopen });
+        })
         .catch(console.info);
     }),
   );

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { holding } from '../../calculators/kit/occurs.ts';
+import { holding } from '../../calculators/kit/holding.ts';
 import { readCell } from '../../calculators/kit/read.ts';
 import { runTexts } from '../../calculators/kit/runTexts.ts';
 import { rowsIn, startTexts, type Texts, textIn } from '../../calculators/kit/state.ts';

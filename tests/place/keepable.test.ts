@@ -1,13 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import type { Cell } from '../../calculators/kit/inputs.ts';
+import { hasSameRows, movedTexts } from '../../calculators/kit/movedTexts.ts';
 import { offers } from '../../calculators/kit/offers.ts';
 import { quantityText } from '../../calculators/kit/read.ts';
-import { rowsIn, startTexts, type Texts, withMoved } from '../../calculators/kit/state.ts';
+import { rowsIn, startTexts, type Texts } from '../../calculators/kit/state.ts';
 import { textAt } from '../../calculators/kit/textAt.ts';
 import { withTextAt } from '../../calculators/kit/withTextAt.ts';
 import { dayOf } from '../../calculators/units/printQuantity.ts';
 import type { Place } from '../../src/place/model/place.ts';
-import { hasSameRows } from '../../src/place/offer/hasSameRows.ts';
 import { keepableOf, withPasture, withWater } from '../../src/place/offer/keepable.ts';
 import { isWhole } from '../../src/place/offer/puts.ts';
 import { stageOf } from '../../src/place/offer/stages.ts';
@@ -214,9 +214,9 @@ describe('another choice at the place', () => {
         { kind: 'bull', countHead: '2' },
       ],
     };
-    expect(withMoved({ ...before, stopHeightIn: '5' }, before, after)).toEqual({ ...after, stopHeightIn: '5' });
+    expect(movedTexts({ ...before, stopHeightIn: '5' }, before, after)).toEqual({ ...after, stopHeightIn: '5' });
     const own = { ...before, stock: [{ kind: 'cow', countHead: '50' }] };
-    expect(withMoved(own, before, after)['stock']).toEqual(own.stock);
+    expect(movedTexts(own, before, after)['stock']).toEqual(own.stock);
   });
   it('finds and writes a text by its path', () => {
     const texts = { a: '1', months: ['1', '2'], rows: [{ x: '1' }, { x: '2' }] };

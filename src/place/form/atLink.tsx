@@ -1,6 +1,6 @@
 // What the open place does to a form that a link opened: nothing unasked, unless the figures are the reader's own. Fetched only with a link.
 import { useState } from 'preact/hooks';
-import { holding } from '../../../calculators/kit/occurs.ts';
+import { holding } from '../../../calculators/kit/holding.ts';
 import { refusalsIn } from '../../../calculators/kit/runTexts.ts';
 import { isShown, type Text, type Texts } from '../../../calculators/kit/state.ts';
 import { tellInput } from '../../../calculators/kit/summary.ts';

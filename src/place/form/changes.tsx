@@ -1,13 +1,13 @@
 // What a tap or a key asks of an open place: another choice of what it has, and what stands beside a field that holds something else. Fetched once the form is live, or with a link.
 import type { VNode } from 'preact';
-import { type Texts, withMoved, withPlaceOf } from '../../../calculators/kit/state.ts';
+import { hasSameRows, movedTexts } from '../../../calculators/kit/movedTexts.ts';
+import { type Texts, withPlaceOf } from '../../../calculators/kit/state.ts';
 import { tellInput } from '../../../calculators/kit/summary.ts';
 import { withTextAt } from '../../../calculators/kit/withTextAt.ts';
 import type { Change, Reach } from '../../../calculators/ui/formProps.ts';
 import type { PlaceMarks } from '../../../calculators/ui/props.ts';
 import { keep, kept, visitKey } from '../../scripts/kept.ts';
 import { type Filled, type Mark, placedIn } from '../offer/fillTexts.ts';
-import { hasSameRows } from '../offer/hasSameRows.ts';
 import { ledKey } from './chosen.ts';
 import type { AtForm } from './types.ts';
 
@@ -38,7 +38,7 @@ export function chooseAt(form: AtForm, ids: readonly string[], reach: Reach): vo
   form.take(ids);
   const filled = form.filledIn(change.system);
   openWith(form, change, reach, {
-    texts: withMoved(change.form.this, before.texts, filled.texts),
+    texts: movedTexts(change.form.this, before.texts, filled.texts),
     filled,
     gone: new Set(before.marks.map(({ at }) => at).filter((at) => change.placed.has(at))),
   });
