@@ -1,25 +1,12 @@
 import type { Calculator, Outcome, PlainShown } from '../kit/define.ts';
 import { withUnitOnce } from '../kit/hollowRanges.ts';
 import { printName } from '../kit/print.ts';
-import { digitsTold, type NumberQuantity } from '../kit/quantities.ts';
-import { digitsIn, printIn, printNumber, roundedTo } from '../units/printQuantity.ts';
-import { convert, type UnitName, type UnitSystem, unitIn } from '../units/units.ts';
+import { printIn, printNumber, roundedTo } from '../units/printQuantity.ts';
+import type { UnitSystem } from '../units/units.ts';
 import { type Figure, figureAlone, figureOf, leadOf, scalarAt, type ToldSide } from './Answer.tsx';
+import { gapBetween } from './gap.ts';
 
 // What lies between two sides.
-
-/** Between two results as printed, so that 4 to 10 is never told as 5; and no finer than the coarser of them. */
-export function gapBetween(
-  one: number,
-  two: number,
-  quantity: NumberQuantity,
-  system: UnitSystem,
-): { readonly gap: number; readonly digits: number; readonly unit: UnitName } {
-  const unit = unitIn(system, quantity.unit);
-  const digitsOf = (value: number): number => digitsIn(digitsTold(value, quantity), quantity.unit, unit);
-  const printed = (value: number): number => roundedTo(convert(value, quantity.unit, unit), digitsOf(value));
-  return { gap: printed(two) - printed(one), digits: Math.min(digitsOf(one), digitsOf(two)), unit };
-}
 
 const sayingOf = (calculator: Calculator, { values }: Outcome, { of, said }: PlainShown, system: UnitSystem): string =>
   [printName(calculator, values, of, system), ...(calculator.quantities[of]?.kind === 'number' && said !== undefined ? [said] : [])].join(' ');
