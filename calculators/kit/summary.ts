@@ -65,9 +65,15 @@ function fill(
     .join(', ');
 }
 
-/** One row of a table in a few words. */
-export const tellRow = (input: RowsInput, row: RowTexts, texts: Texts, system: UnitSystem): string =>
-  fill(input.each ?? '', input.columns, row, { ...texts, ...row }, system);
+/** In place of answers that are not there yet, four at most. */
+export const stillWanted = (labels: readonly string[]): string => `Still wanted: ${labels.slice(0, 4).join(', ')}`;
+
+/** One row of a table in a few words; what it still wants while a cell is blank. */
+export function tellRow(input: RowsInput, row: RowTexts, texts: Texts, system: UnitSystem): string {
+  const beside = { ...texts, ...row };
+  const blank = Object.entries(input.columns).flatMap(([name, cell]) => (isShown(cell, beside) && !row[name]?.trim() ? [cell.label] : []));
+  return blank.length > 0 ? stillWanted(blank) : fill(input.each ?? '', input.columns, row, beside, system);
+}
 /** The rows of a table in a line. */
 export function tellRows(input: RowsInput, text: Text | undefined, texts: Texts, system: UnitSystem): string {
   const list = rowsIn(text);
@@ -96,21 +102,10 @@ export function tellInput(input: Input, text: Text | undefined, texts: Texts, sy
   return tellCell(input, textIn(text), system);
 }
 
-const isBlank = (text: string | undefined): boolean => text === undefined || text.trim() === '';
-/** Labels of the cells of a row that are asked and blank; of all its columns, or of those that are wanted. */
-export const blanksIn = (columns: RowsInput['columns'], row: RowTexts, texts: Texts): readonly string[] =>
-  Object.entries(columns).flatMap(([name, cell]) => (isShown(cell, { ...texts, ...row }) && isBlank(row[name]) ? [cell.label] : []));
-/** Labels of what an input still waits for: of a table that has begun its columns, else its own. */
-function missingOf(input: Input, text: Text | undefined, texts: Texts): readonly string[] {
-  if (input.kind === 'months') return monthsIn(text).every(isBlank) ? [input.label] : [];
-  if (input.kind !== 'rows') return isBlank(textIn(text)) ? [input.label] : [];
-  const rows = rowsIn(text);
-  if (rows.every((row) => Object.values(row).every(isBlank))) return [input.label];
-  return [...new Set(rows.flatMap((row) => blanksIn(input.columns, row, texts)))];
-}
-/** More than this many say as much as a line can hold. */
-const mostWanted = 4;
-export const stillWanted = (labels: readonly string[]): string => `Still wanted: ${labels.slice(0, mostWanted).join(', ')}`;
+const isEmpty = (text: Text | undefined): boolean =>
+  typeof text === 'string'
+    ? text.trim() === ''
+    : text === undefined || text.length === 0 || text.every((each) => Object.values(each).every((cell) => String(cell).trim() === ''));
 
 /** A group in a line, and what in it waits for an answer. */
 export function summaryOf(inputs: Inputs, group: PlainGroup, texts: Texts, system: UnitSystem): Summary {
@@ -118,7 +113,7 @@ export function summaryOf(inputs: Inputs, group: PlainGroup, texts: Texts, syste
     const input = inputs[key];
     return input && isShown(input, texts) ? [{ key, input }] : [];
   });
-  const missing = asked.flatMap(({ key, input }) => missingOf(input, texts[key], texts));
+  const missing = asked.filter(({ key }) => isEmpty(texts[key])).map(({ input }) => input.label);
   if (group.summary === undefined) {
     const told = asked.map(({ key, input }) => `${input.label}: ${tellInput(input, texts[key], texts, system)}`);
     let line = '';

@@ -11,18 +11,15 @@ import { nobody, type Opening, ownOf, useHeld, useLater, useSame, useSettled } f
 import { Group } from './Groups.tsx';
 import { InView } from './InView.tsx';
 import { useParts } from './parts.ts';
-import type { SideProps, Sought, Told as ToldOf } from './props.ts';
+import type { SideProps, Told as ToldOf } from './props.ts';
 import { otherTexts, type RanSide, useSide } from './sides.ts';
 import { stampOf } from './stamp.ts';
 import { isTouched, touchedBy } from './touched.ts';
 import { useTall } from './useTall.ts';
-import { goTo, Waiting } from './Waiting.tsx';
+import { Waiting } from './Waiting.tsx';
 
 const noTitles: readonly [string, string] = ['', ''];
 const noComparing = 'What compares two managements has not come. Try again where there is signal.';
-const noQuestions = 'Not all questions have come. Try again where there is signal.';
-/** Begins the paths of the other side. */
-const ofThat = 'that.';
 const nothing: RanSide = { outcome: null, problems: [] };
 
 /** The picture follows the answer by a frame, so that a slow phone has drawn it before the next key; tables, the working and the link come a little behind it. */
@@ -55,15 +52,6 @@ export function CalculatorForm(props: CalculatorFormProps) {
   const [notices, setNotices] = useState<readonly string[]>([]);
   const { tables, two, tools, withAll } = useParts(parts, inputs);
   const tellMissing = () => setNotices([noComparing]);
-  const [sought, setSought] = useState<readonly (Sought | undefined)[]>([]);
-  const seek = (at: string) =>
-    withAll(
-      () => {
-        setSought(at.startsWith(ofThat) ? [undefined, { at: at.slice(ofThat.length) }] : [{ at }]);
-        goTo(id, at);
-      },
-      () => setNotices([noQuestions]),
-    );
   const take = (opening: Opening) => {
     const put = () => {
       act.open(opening);
@@ -94,6 +82,7 @@ export function CalculatorForm(props: CalculatorFormProps) {
   const isComputed = mine.outcome !== null && (theirs === null || theirs.outcome !== null);
   const outcome = isComputed ? mine.outcome : null;
   const other = isComputed ? (theirs?.outcome ?? null) : null;
+  const problems = [...mine.problems, ...(theirs?.problems ?? []).filter(({ at }) => !mine.problems.some((each) => each.at === at))];
   const differing = useMemo(() => two?.sideTitles(calculator, form.this, thatTexts, system) ?? noTitles, [form, system, two]);
   const [figure, between] = useMemo(() => {
     const told = outcome && { calculator, outcome, system };
@@ -150,7 +139,6 @@ export function CalculatorForm(props: CalculatorFormProps) {
     problems: thisSide.told,
     whoseOf: whose(''),
     canAddRows: true,
-    sought: sought[0],
     tables,
     records: records && { draw: records, keep: isLive ? keepRecord : undefined },
     onTexts: (texts, at) => {
@@ -168,12 +156,6 @@ export function CalculatorForm(props: CalculatorFormProps) {
       : [];
   }, [form.this, thatTexts, held.differs]);
   const apart = drawnTogether(inputs, unlike);
-  const problems = [
-    ...mine.problems,
-    ...(theirs?.problems ?? [])
-      .filter(({ at }) => !mine.problems.some((each) => each.at === at))
-      .map(({ at, say }) => ({ at: apart.flat().includes(inputNameOf(at)) ? `${ofThat}${at}` : at, say })),
-  ];
   const stamp = useMemo(
     () => stampOf(calculator, form.this, { touched: ownOf(held), linked, waiting: problems.length, unlike }),
     [form.this, touched, placed, place, linked, problems.length, unlike],
@@ -216,7 +198,7 @@ export function CalculatorForm(props: CalculatorFormProps) {
           figure={figure}
           stamp={stamp}
           action={action}
-          waiting={<Waiting id={id} inputs={inputs} problems={problems} isBlank={(at) => blank.has(at)} onSeek={seek} />}
+          waiting={<Waiting id={id} inputs={inputs} problems={problems} isBlank={(at) => blank.has(at)} />}
         />
         {mine.running ?? theirs?.running}
         {/* In a browser this and what stands below stay as they were built until their own script has come. */}
@@ -238,9 +220,8 @@ export function CalculatorForm(props: CalculatorFormProps) {
               id: `${id}-that`,
               texts: thatTexts,
               problems: thatSide.told,
-              whoseOf: whose(ofThat),
+              whoseOf: whose('that.'),
               of: 'That side',
-              sought: sought[1],
               onTexts: (texts, at) => {
                 thatSide.onType(at);
                 act.putThat(texts);

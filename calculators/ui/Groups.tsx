@@ -1,4 +1,4 @@
-import { useLayoutEffect, useMemo, useState } from 'preact/hooks';
+import { useMemo, useState } from 'preact/hooks';
 import { type Input, type Inputs, isRecord } from '../kit/inputs.ts';
 import { hidesBehind, isTable, type PlainGroup } from '../kit/screen.ts';
 import { isShown, type Text, textIn } from '../kit/state.ts';
@@ -32,13 +32,6 @@ export function Group({ group, touched, origin, ...side }: GroupProps) {
     const input = inputs[key];
     return input !== undefined && isShown(input, texts);
   });
-  const { sought } = side;
-  useLayoutEffect(() => {
-    const [key = '', , column = ''] = sought?.at.split('.') ?? [];
-    const input = inputs[key];
-    const cell = input?.kind === 'rows' ? input.columns[column] : undefined;
-    if (shown.includes(key) && (!cell || side.wantsColumn?.(key, column, cell) !== false)) setOpen(true);
-  }, [sought]);
   const isOwn = shown.every((key) => isAllTouched(inputs, texts, touched, key));
   const mustOpen = problems.some(({ at }) => shown.includes(at.split('.')[0] ?? ''));
   const isAsked = isOpen || mustOpen;
@@ -79,7 +72,7 @@ export function Group({ group, touched, origin, ...side }: GroupProps) {
   );
   if (shown.length === 0) return null;
   return (
-    <details class="group" open={isAsked} onToggle={(event) => setOpen(event.currentTarget.open)}>
+    <details class="group" open={isAsked} data-asks={shown.join(' ')} onToggle={(event) => setOpen(event.currentTarget.open)}>
       {line}
       {showsFields ? <Fields {...side} keys={shown} /> : list}
     </details>

@@ -4,7 +4,7 @@ import type { Quantity, Scalar } from '../kit/quantities.ts';
 import { printIn } from '../units/printQuantity.ts';
 import type { UnitSystem } from '../units/units.ts';
 import { scalarAt } from './Answer.tsx';
-import { gapBetween } from './between.ts';
+import { gapBetween } from './gap.ts';
 import type { Sides } from './props.ts';
 
 const isSaid = (outcome: Outcome | null, name: string): boolean => outcome?.shown.includes(name) === true;

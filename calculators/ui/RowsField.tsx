@@ -1,7 +1,7 @@
-import { useLayoutEffect, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import { type Cell, sharesRows } from '../kit/inputs.ts';
 import { isShown, type RowTexts, rowsIn } from '../kit/state.ts';
-import { blanksIn, stillWanted, tellRow, tellRows } from '../kit/summary.ts';
+import { tellRow, tellRows } from '../kit/summary.ts';
 import { Field } from './Field.tsx';
 import { withFills } from './fills.ts';
 import type { RowsProps } from './props.ts';
@@ -21,8 +21,8 @@ export function ColumnField({ name, column, input, ...side }: RowsProps & { read
       {list.map((row, index) => {
         if (!isShown(cell, { ...texts, ...row })) return null;
         const at = `${name}.${index}.${column}`;
-        const told = blanksIn(input.columns, row, texts).length > 0 ? '' : `: ${tellRow(input, row, texts, system)}`;
-        const label = list.length === 1 ? cell.label : `${cell.label}, ${input.rowName} ${index + 1}${told}`;
+        const told = tellRow(input, row, texts, system);
+        const label = list.length === 1 ? cell.label : `${cell.label}, ${input.rowName} ${index + 1}: ${told}`;
         return (
           <Field
             key={at}
@@ -98,10 +98,6 @@ const mostOpen = 8;
 export function RowsField(props: RowsProps) {
   const { name, input, id, texts, problems, system, of, tools, wantsColumn } = props;
   const [open, setOpen] = useState(-1);
-  useLayoutEffect(() => {
-    const [key, index] = props.sought?.at.split('.') ?? [];
-    if (key === name && index !== undefined) setOpen(Number(index));
-  }, [props.sought]);
   const list = rowsIn(texts[name]);
   const columns = Object.entries(input.columns).filter(([column, cell]) => wantsColumn?.(name, column, cell) !== false);
   if (columns.length === 0) return null;
@@ -134,9 +130,8 @@ export function RowsField(props: RowsProps) {
       {isLongList && <div class="row">{lineOf(tellRows(input, list, texts, system), `all ${list.length}`, !isFolded, 0)}</div>}
       {(isFolded ? [] : list).map((row, index) => {
         const shown = shownIn(row);
+        const told = tellRow(input, row, texts, system);
         const title = `${capital(input.rowName)} ${index + 1}`;
-        const told = blanksIn(input.columns, row, texts).length > 0 ? title : tellRow(input, row, texts, system);
-        const wanted = blanksIn(Object.fromEntries(columns), row, texts);
         const fields = <RowFields {...props} row={row} index={index} list={list} shown={shown} title={title} put={put} />;
         const takeOut = mayAdd && list.length > 1 && (
           <button
@@ -164,7 +159,7 @@ export function RowsField(props: RowsProps) {
         const isOpen = open === index || isWrong(index);
         return (
           <div class="row" key={index}>
-            {lineOf(wanted.length > 0 ? stillWanted(wanted) : told, title, isOpen, index)}
+            {lineOf(told, title, isOpen, index)}
             {isOpen && (
               <>
                 {fields}

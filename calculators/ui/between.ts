@@ -1,25 +1,12 @@
 import type { Calculator, Outcome, PlainShown } from '../kit/define.ts';
 import { withUnitOnce } from '../kit/hollowRanges.ts';
 import { printName } from '../kit/print.ts';
-import { digitsTold, type NumberQuantity } from '../kit/quantities.ts';
-import { digitsIn, printIn, printNumber, roundedTo } from '../units/printQuantity.ts';
-import { convert, type UnitName, type UnitSystem, unitIn } from '../units/units.ts';
+import { printIn, printNumber, roundedTo, unitBehind } from '../units/printQuantity.ts';
+import type { UnitSystem } from '../units/units.ts';
 import { type Figure, figureAlone, figureOf, leadOf, scalarAt, type ToldSide } from './Answer.tsx';
+import { gapBetween } from './gap.ts';
 
 // What lies between two sides.
-
-/** Between two results as printed, so that 4 to 10 is never told as 5; and no finer than the coarser of them. */
-export function gapBetween(
-  one: number,
-  two: number,
-  quantity: NumberQuantity,
-  system: UnitSystem,
-): { readonly gap: number; readonly digits: number; readonly unit: UnitName } {
-  const unit = unitIn(system, quantity.unit);
-  const digitsOf = (value: number): number => digitsIn(digitsTold(value, quantity), quantity.unit, unit);
-  const printed = (value: number): number => roundedTo(convert(value, quantity.unit, unit), digitsOf(value));
-  return { gap: printed(two) - printed(one), digits: Math.min(digitsOf(one), digitsOf(two)), unit };
-}
 
 const sayingOf = (calculator: Calculator, { values }: Outcome, { of, said }: PlainShown, system: UnitSystem): string =>
   [printName(calculator, values, of, system), ...(calculator.quantities[of]?.kind === 'number' && said !== undefined ? [said] : [])].join(' ');
@@ -27,31 +14,25 @@ const sayingOf = (calculator: Calculator, { values }: Outcome, { of, said }: Pla
 /** The gap between two sides in their first result. */
 export function figureBetween({ calculator, outcome, other, system }: ToldSide & { readonly other: Outcome }): Figure | undefined {
   const lead = leadOf(calculator, outcome);
-  const quantity = lead && calculator.quantities[lead.of];
-  if (!lead || !quantity || quantity.kind === 'rows') return undefined;
-  const [one, two] = [scalarAt(outcome, lead.of), scalarAt(other, lead.of)];
-  if (typeof one !== 'number' || typeof two !== 'number' || quantity.kind === 'word' || !other.shown.includes(lead.of)) {
+  if (!lead) return undefined;
+  const between = signedGap(calculator, [outcome, other], lead.of, system);
+  if (!between || !other.shown.includes(lead.of)) {
     const theirs = leadOf(calculator, other);
     // A number beside words needs its own to be understood: 34 head *must go*.
     const words = [sayingOf(calculator, outcome, lead, system), theirs ? sayingOf(calculator, other, theirs, system) : '–'];
-    return {
-      figure: words[0] === words[1] ? 'The same' : words.join(', against '),
-      unit: '',
-      what: words[0] === words[1] ? 'for both' : '',
-      isWords: true,
-    };
+    return words[0] === words[1] ? same : { ...same, figure: words.join(', against '), what: '' };
   }
-  if (quantity.kind === 'day') {
-    const days = Math.abs(two - one);
-    if (days === 0) return { figure: 'The same day', unit: '', what: 'for both', isWords: true };
-    return { figure: String(days), unit: days === 1 ? 'day' : 'days', what: `${two > one ? 'later' : 'earlier'} on that side`, isWords: false };
-  }
-  const { gap, digits, unit } = gapBetween(one, two, quantity, system);
+  const { gap, digits, unit } = between;
   const number = printNumber(Math.abs(gap), digits);
-  if (!/[1-9]/.test(number)) return { figure: 'The same', unit: '', what: 'for both', isWords: true };
+  if (calculator.quantities[lead.of]?.kind === 'day') {
+    if (gap === 0) return { ...same, figure: 'The same day' };
+    return { figure: number, unit: unitBehind(number, unit), what: `${gap > 0 ? 'later' : 'earlier'} on that side`, isWords: false };
+  }
+  if (!/[1-9]/.test(number)) return same;
   const [less, more] = lead.gap ?? [`less ${lead.said ?? ''} on that side`, `more ${lead.said ?? ''} on that side`];
   return figureOf(number, unit, gap < 0 ? less : more);
 }
+const same: Figure = { figure: 'The same', unit: '', what: 'for both', isWords: true };
 
 /**
  * The gap at the same end of both ranges: what is unsure of the year is unsure of both sides. It is a range only around a gap that is told as a number in

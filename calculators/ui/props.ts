@@ -57,11 +57,6 @@ export interface FieldProps {
   readonly onLeave: () => void;
 }
 
-/** Where somebody was led to, as a path: what folds around it opens. Anew each time, so that what was closed since opens again. */
-export interface Sought {
-  readonly at: string;
-}
-
 export interface SideProps {
   readonly id: string;
   readonly calculator: Calculator;
@@ -76,7 +71,6 @@ export interface SideProps {
   /** `That side` before each label, to listeners. */
   readonly of?: string;
   readonly canAddRows: boolean;
-  readonly sought?: Sought | undefined;
   readonly tools: Tools | undefined;
   readonly tables: Tables | undefined;
   readonly onTexts: (texts: Texts, at: string) => void;

@@ -72,13 +72,13 @@ describe('a group in a line', () => {
     const group = { title: 'G', inputs: ['areaAc', 'ownLb', 'listLb'], summary: '{areaAc}' };
     expect(summaryOf(inputs, group, { ...texts, areaAc: '', listLb: ' ' }, 'us').missing).toEqual(['Area', 'Listed']);
   });
-  it('names what is missing of a table by the table while nothing is there, then by its columns, each once', () => {
+  it('names what is missing of a table by the table while nothing is there, then by the cells of its rows', () => {
     const group = { title: 'G', inputs: ['herd'], summary: '{herd}' };
-    const missing = (herd: Text) => summaryOf(inputs, group, { ...texts, herd }, 'us').missing;
+    const told = (herd: Text) => summaryOf(inputs, group, { ...texts, herd }, 'us');
     const blank = { stock: '', countHead: ' ', weightLb: '' };
-    expect([missing([]), missing([blank])]).toEqual([['The herd'], ['The herd']]);
-    expect(missing([{ ...blank, countHead: '2' }, blank])).toEqual(['Kind', 'Weight', 'Head']);
-    expect(missing(texts['herd'] ?? '')).toEqual([]);
+    expect([told([]).missing, told([blank]).missing]).toEqual([['The herd'], ['The herd']]);
+    expect(told([{ ...blank, countHead: '2' }])).toEqual({ text: 'Still wanted: Kind, Weight', missing: [] });
+    expect(told(texts['herd'] ?? '').text).not.toContain('wanted');
   });
 });
 

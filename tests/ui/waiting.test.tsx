@@ -5,7 +5,7 @@ import { Waiting } from '../../calculators/ui/Waiting.tsx';
 import kitchenSink from '../kit/kitchenSink.ts';
 
 const told = (problems: readonly Problem[], blank: readonly string[] = []) =>
-  render(<Waiting id="sink" inputs={kitchenSink.inputs} problems={problems} isBlank={(at) => blank.includes(at)} onSeek={() => {}} />);
+  render(<Waiting id="sink" inputs={kitchenSink.inputs} problems={problems} isBlank={(at) => blank.includes(at)} />);
 /** Each line: where it leads, and what it says. */
 const lines = (html: string) =>
   [...html.matchAll(/<li>(?:<a href="([^"]*)">)?([^<]*)/g)].map(([, to, says]) => (to === undefined ? says : `${to} ${says}`));
@@ -33,9 +33,6 @@ describe('what an answer waits for', () => {
   });
   it('tells what is wrong before what is empty, and counts the rest', () => {
     expect(lines(told([rain, field, mean], ['rainIn', 'fieldAc']))).toEqual([`#sink-meanF ${mean.say}`, 'and 2 more']);
-  });
-  it('leads to the field of the other side where only that one waits', () => {
-    expect(lines(told([{ ...rain, at: 'that.rainIn' }], ['that.rainIn']))).toEqual(['#sink-that-rainIn Rain']);
   });
   it('lists three, and counts the rest', () => {
     expect(lines(told([rain, field, mean]))).toHaveLength(3);
