@@ -44,6 +44,16 @@ describe('days of grass, worked by hand', () => {
       expect(values['missingHead']).toBe(missing);
     }
   });
+  it('lets no more leave than there are, and says so', () => {
+    const twoOnTwo = runQuery(definition, 'stock.count=2&can-go=10&area=2ac');
+    expect(twoOnTwo.note).toContain('2 head would have to leave today, and none would stay; 2 head are enough until');
+    expect(twoOnTwo.cautions.map(({ lead }) => lead)).toContain('More head could leave, by what you gave, than there are: all are counted.');
+    const one = runQuery(definition, 'stock.count=1&can-go=10&area=1ac');
+    expect(one.note).toContain('1 head would have to leave today, and none would stay; 1 head is enough until');
+    expect(runQuery(definition, 'can-go=1').note).toContain('1 head that can go is too few even today');
+    // What could go beyond the herd moves no day: none is sold twice.
+    expect(dayAt('can-go=400', 'sellByDay')).toBe(dayAt('can-go=40', 'sellByDay'));
+  });
   it('tells later days only while there is grass', () => {
     expect(rowsAt(clipped).map(({ goHead }) => goHead)).toEqual([28, 33, 40]);
     expect(rowsAt(thin).map(({ goHead }) => goHead)).toEqual([38]);

@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import decisionDates from '../../calculators/catalog/decision-dates/definition.ts';
 import { demoRain } from '../../calculators/catalog/decision-dates/inputs.ts';
 import { resultAt, runLink, runQuery } from '../../calculators/kit/cases.ts';
+import { picturesOf } from '../../calculators/kit/pictures.ts';
 import { readWeather } from '../../content/place/weatherRecord.ts';
 import { expectWithin } from '../support/expectWithin.ts';
 import { root } from '../support/files.ts';
@@ -84,4 +85,16 @@ describe('decision-dates', () => {
     expect(note).toContain('look and write down, nothing more.');
     expect(runQuery(decisionDates, 'today=2026-06-10').note).toContain('sell dry, open and late cows if both rain and grass are short.');
   });
+  it.each(['today=2026-09-01', 'today=2026-12-30&end=2026-12-31'])(
+    'leads with it that all dates are past, and draws none of them as ahead: %s',
+    (query) => {
+      const { shown, note, values } = runQuery(decisionDates, query);
+      expect(note).toContain('All dates of the plan are past.');
+      expect([shown[0], values['ahead']]).toEqual(['ahead', 'past']);
+      expect(shown).not.toContain('nextDay');
+      expect(shown).not.toContain('nextStep');
+      expect(picturesOf(decisionDates, values)).toEqual([]);
+      expect(picturesOf(decisionDates, runQuery(decisionDates, '').values)).toHaveLength(1);
+    },
+  );
 });

@@ -31,6 +31,16 @@ describe('feed-hazards', () => {
     expect(runQuery(definition, 'pregnant=not-sure').computed).toEqual(runQuery(definition, 'pregnant=yes').computed);
   });
 
+  it('says once in the note that the feed is under the limits, and that it clears nothing', () => {
+    const times = (query: string, words: RegExp): number => runQuery(definition, query).note.match(words)?.length ?? 0;
+    // Alone, and where the water leads.
+    for (const query of ['nitrate-ppm=200', 'nitrate-ppm=200&water-sulfate=so4&slip-sulfate=2000']) {
+      expect(times(query, /that clears nothing/gi), query).toBe(1);
+      expect(times(query, /the feed’s nitrate/gi), query).toBeLessThanOrEqual(1);
+    }
+    expect(runQuery(definition, 'nitrate-ppm=200&water-sulfate=so4&slip-sulfate=2000').note).toContain('The feed’s nitrate: under the limits');
+  });
+
   it('starts with nothing chosen for the reader: a bare 1,600 is never read as nitrate, and nothing untested is a number', () => {
     const { values, cautions, note, shown } = runQuery(definition, 'nitrate-ppm=1600');
     expect(values['forageNitrate']).toBe('not-said');

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import definition from '../../calculators/catalog/sown-feed/definition.ts';
-import { resultAt, runQuery } from '../../calculators/kit/cases.ts';
+import { resultAt, runLink, runQuery } from '../../calculators/kit/cases.ts';
 import { dayMs } from '../../calculators/units/days.ts';
 import { isoDay } from '../../calculators/units/printQuantity.ts';
 import { expectWithin } from '../support/expectWithin.ts';
@@ -97,5 +97,24 @@ describe('sown-feed', () => {
     expect(resultAt(outcome, 'verdict')).toBe('late');
     expect(outcome.shown).not.toContain('sownUsdPerTon');
     expect(outcome.note).toContain('frost comes first');
+  });
+
+  test.each([
+    ['a frost that is long past', 'sow=2027-05-20&frost=2020-01-01', 'before the sowing'],
+    ['a frost after the next one', 'sow=2026-09-20&frost=2027-10-01', 'more than a year after'],
+  ])('refuses %s at its field, and says what would be right', (_, query, words) => {
+    const refused = runLink(definition, query, {});
+    if (!('refusals' in refused)) throw new Error('not refused');
+    expect(refused.refusals.map(({ at }) => at)).toEqual(['frostDay']);
+    expect(refused.refusals[0]?.say).toContain(words);
+    expect(refused.refusals[0]?.say).toContain('Put in the first');
+  });
+  test('warns of the frosts between for a summer crop that is sown in late fall, and for no other', () => {
+    const cautioned = (query: string): boolean => run(query).cautions.some(({ lead }) => lead.startsWith('Sown this soon after last fall’s frost'));
+    expect(cautioned('sow=2026-11-20&frost=2027-10-01')).toBe(true);
+    expect(cautioned('sow=2026-11-20&frost=2027-10-01&crop=oats-fall')).toBe(false);
+    for (const sow of ['2027-03-15', '2027-05-20', '2027-08-01']) expect(cautioned(`sow=${sow}&frost=2027-10-15`), sow).toBe(false);
+    // A long southern season.
+    expect(cautioned('sow=2027-03-15&frost=2027-11-30')).toBe(false);
   });
 });

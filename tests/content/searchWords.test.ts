@@ -6,7 +6,7 @@ import { buildIndex } from '../../src/integrations/indexPages.ts';
 import { openSearcher } from '../../src/search/ask.ts';
 import { speaksOfDespair } from '../../src/search/despair.ts';
 import { nearestWord } from '../../src/search/nearestWord.ts';
-import { anyoneToAsk } from '../../src/search/notHere.ts';
+import { anyoneToAsk, whomToAsk } from '../../src/search/notHere.ts';
 import { highestMark, pack, unpack } from '../../src/search/packed.ts';
 import type { SearchRecord } from '../../src/search/records.ts';
 import { askedWords, rawTokens, stemOf, wordsOf } from '../../src/search/words.ts';
@@ -44,6 +44,28 @@ test('a number is the same with and without its comma, a question without the wo
   expect(typed('How much hay do I need?')).toEqual(['hay']);
   expect(typed('How much hay for 45 cows?')).toEqual(typed('hay for cows'));
   expect(typed('How much is it?')).not.toEqual([]);
+});
+
+test.each([
+  ['bermuda stubble', 'bermudagrass stubble'],
+  ['bermuda grass stubble', 'bermudagrass stubble'],
+  ['coastal bermuda stubble', 'bermudagrass stubble'],
+  ['bahia grass height', 'bahiagrass height'],
+  ['orchard grass height', 'orchardgrass height'],
+  ['smooth brome grass', 'brome'],
+  ['switch grass', 'switchgrass'],
+  ['rye grass', 'ryegrass'],
+  ['crab grass', 'crabgrass'],
+  ['sudan grass', 'sudangrass'],
+  ['johnson grass', 'johnsongrass'],
+  ['little bluestem', 'big bluestem'],
+])('a grass is the same in two words as in one: %s', (asked, as) => {
+  expect(typed(asked)).toEqual(typed(as));
+});
+
+test('an orchard is not looked for here, orchard grass is', () => {
+  expect(whomToAsk('pruning an apple orchard')).toBeDefined();
+  expect(whomToAsk('orchard grass height')).toBeUndefined();
 });
 
 // The usual examples for edit distance, in textbooks and encyclopedias; from memory.

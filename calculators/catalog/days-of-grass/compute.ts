@@ -164,9 +164,11 @@ export function compute(asked: Asked) {
           });
   // Where it lasts nobody need go.
   const goTodayHead = Math.max(0, ...goingOn.slice(0, 1).map(({ goHead }) => goHead));
-  const canSell = goTodayHead > 0 && canGoHead >= goTodayHead;
+  // No more can leave than there are; all other stock counted in that kind.
+  const leaveHead = Math.min(canGoHead, wholeUp(herdHead));
+  const canSell = goTodayHead > 0 && leaveHead >= goTodayHead;
   const lastSellDays = canSell
-    ? wholeDown(Math.min(untilDays - (herdHead * untilDays - lastingLb / main.eachLbPerDay) / canGoHead, likely.endDays))
+    ? wholeDown(Math.min(untilDays - (herdHead * untilDays - lastingLb / main.eachLbPerDay) / leaveHead, likely.endDays))
     : 0;
   return {
     verdict,
@@ -199,10 +201,11 @@ export function compute(asked: Asked) {
     lastingLb,
     goingOn,
     goTodayHead,
+    leaveHead,
     sellHead: Math.min(goTodayHead, main.mainHead),
     lastSellDays,
     sellByDay: todayDay + lastSellDays,
-    missingHead: Math.max(0, goTodayHead - canGoHead),
+    missingHead: Math.max(0, goTodayHead - leaveHead),
     dayByDay: verdict === 'short' || verdict === 'lasts' ? dayByDayOf(todayDay, untilDays, [low, likely, high]) : [],
   };
 }

@@ -8,7 +8,7 @@ import { compute, longestDays } from './compute.ts';
 import { inputs } from './inputs.ts';
 import { leadsTo } from './leadsTo.ts';
 import { quantities } from './quantities.ts';
-import { canSellEnough, isAllAndMore, isShort, runsOut, steps, type Values } from './steps.ts';
+import { canSellEnough, isAllAndMore, isShort, leavesAll, runsOut, steps, type Values } from './steps.ts';
 
 /** Past about this many days in one pasture stock bite the new leaf. */
 const secondBiteDays = 7;
@@ -99,6 +99,11 @@ export default defineCalculator({
       source: 'common practice',
     }),
     caution(({ densityFrom, stand }) => densityFrom === 'list' && isRecalled(stand), recalledInch),
+    caution(leavesAll, {
+      lead: 'More head could leave, by what you gave, than there are: all are counted.',
+      say: 'More head could leave, by what you gave, than there are on this grass. All of them are counted, and no more. Put in how many of them could go.',
+      source: 'common practice',
+    }),
     caution(isShort, beforeSale),
     { when: isShort, ...hardOne },
   ],
@@ -123,10 +128,12 @@ export default defineCalculator({
     const off = `${ground}: ${days} at ${show('demandLbPerDay')}. Off it by ${show('offDay')}${range}.`;
     if (verdict === 'lasts') return `${off} It lasts until ${show('untilDay')}${lowWholeDays < values.untilDays ? ', but not at the low end' : ''}.`;
     const go = isAllAndMore(values) ? `all ${show('mainHead')} of the kind that eats most, and more,` : show('goTodayHead');
+    const rest = values.goTodayHead < values.herdHead ? ' for the rest to last' : ', and none would stay';
+    const are = values.leaveHead === 1 ? 'is' : 'are';
     const sell = canSellEnough(values)
-      ? `${show('canGoHead')} are enough until ${show('sellByDay')}`
-      : `${show('canGoHead')} that can go are too few even today`;
-    return `${off} That is ${show('wholeShortDays')} short of ${show('untilDay')}: ${go} would have to leave today for the rest to last; ${sell}.`;
+      ? `${show('leaveHead')} ${are} enough until ${show('sellByDay')}`
+      : `${show('leaveHead')} that can go ${are} too few even today`;
+    return `${off} That is ${show('wholeShortDays')} short of ${show('untilDay')}: ${go} would have to leave today${rest}; ${sell}.`;
   },
   picture: {
     kind: 'lines',

@@ -31,6 +31,8 @@ export default defineEdges(definition, {
     edge('Past about seven days in', { on: 'until=2027-06-30', raised: 'area=1354ac', silent: 'area=1355ac' }),
     edge('The pounds in an inch', { raised: 'stand=red-clover', silent: 'stand=timothy-legume' }),
     edge('The pounds in an inch', { on: 'stand=red-clover', raised: 'density-from=list', silent: 'density-from=own' }),
+    edge('More head could leave, by', { raised: 'can-go=41', silent: 'can-go=40' }),
+    edge('More head could leave, by', { on: 'can-go=41', raised: 'area=222ac', silent: 'area=223ac' }),
     edge('Before anything is sold, look', { raised: 'area=222ac', silent: 'area=223ac' }),
     edge('If this is a hard', { raised: 'area=222ac', silent: 'area=223ac' }),
     edge('The day to which it', { raised: 'until=2026-07-01', silent: 'until=2026-07-02' }),
@@ -52,6 +54,7 @@ export default defineEdges(definition, {
     tells('at best a year or more', { told: 'area=789ac', untold: 'area=788ac' }),
     tells('but not at the low end', { told: 'area=389ac', untold: 'area=390ac' }),
     tells('at both ends of the range', { told: 'area=2.1ac', untold: 'area=2.2ac' }),
+    tells('for the rest to last', { told: 'area=5.6ac', untold: 'area=5.5ac' }),
     tells('less than a day of grass', { told: 'area=3.7ac', untold: 'area=3.8ac' }),
   ],
 });

@@ -55,6 +55,7 @@ export const quantities = {
     share: word('Of the kind that eats most', { some: 'some of them', all: 'all of them', more: 'all of them, and more' }),
   }),
   goTodayHead: amount('Head that must leave today, to last until that day', 'x_0', 'head'),
+  leaveHead: amount('Head that can leave, no more than there are', 'c_h', 'head'),
   sellHead: amount('Head of the kind that eats most that must leave today', 'x_m', 'head'),
   lastSellDays: amount('Days until the last on which as many as can go are enough', 't_s', 'd'),
   sellByDay: day('Last day on which those that can go are enough'),

@@ -12,6 +12,9 @@ export const runsOut = ({ verdict }: Pick<Values, 'verdict'>): boolean => verdic
 export const isShort = ({ verdict }: Pick<Values, 'verdict'>): boolean => verdict === 'short';
 /** More head than there are of the kind that eats most: then others must go too. */
 export const isAllAndMore = ({ goTodayHead, mainHead }: Pick<Values, 'goTodayHead' | 'mainHead'>): boolean => goTodayHead > mainHead;
+/** More are said to be able to leave than there are. */
+export const leavesAll = ({ verdict, leaveHead, canGoHead }: Pick<Values, 'verdict' | 'leaveHead' | 'canGoHead'>): boolean =>
+  verdict === 'short' && leaveHead < canGoHead;
 export const canSellEnough = ({ verdict, missingHead }: Pick<Values, 'verdict' | 'missingHead'>): boolean => verdict === 'short' && missingHead === 0;
 
 export const steps: Working<Values, Results> = [
@@ -116,8 +119,13 @@ export const steps: Working<Values, Results> = [
     onlyWhen: (values) => isShort(values) && !canSellEnough(values),
     ways: [{ formula: tex`\q{goTodayHead} - \q{canGoHead}` }],
   }),
+  lookup('leaveHead', {
+    says: 'More head could leave, by what you gave, than there are: all stock is counted.',
+    onlyWhen: leavesAll,
+    source: 'our own',
+  }),
   lookup('sellByDay', {
-    says: 'The last whole day on which {canGoHead} are enough: the same rule, turned round.',
+    says: 'The last whole day for {leaveHead} to leave: the same rule, turned round.',
     onlyWhen: canSellEnough,
     source: 'our own',
   }),

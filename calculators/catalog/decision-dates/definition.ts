@@ -9,6 +9,7 @@ import { quantities } from './quantities.ts';
 import { working } from './steps.ts';
 
 const isCounted = ({ rainFrom }: { readonly rainFrom: string }): boolean => rainFrom === 'record';
+const isPast = ({ ahead }: { readonly ahead: string }): boolean => ahead === 'past';
 
 export default defineCalculator({
   slug: 'decision-dates',
@@ -59,9 +60,10 @@ export default defineCalculator({
   handout: ['nextDay', 'nextStep', 'rainSays', 'soFarPercent', 'gainedDays', 'dryShortDays'],
   quantities,
   results: [
-    { of: 'nextDay', said: 'to decide by' },
-    { of: 'ahead', when: ({ ahead }) => ahead === 'past' },
-    shown('nextStep', 'rainSays'),
+    { of: 'ahead', said: 'in this plan', when: isPast },
+    { of: 'nextDay', said: 'to decide by', when: (values) => !isPast(values) },
+    { of: 'nextStep', when: (values) => !isPast(values) },
+    { of: 'rainSays' },
     shownWhen(({ rainSays }) => rainSays !== 'too-early', 'soFarPercent', 'soFarTriggerIn'),
     { of: 'sinceDay' },
     { of: 'likeCount', when: isCounted },
@@ -82,7 +84,7 @@ export default defineCalculator({
       say: 'Rain alone is half of the answer. Measure the grass before you act. Both short: do the step. One short: look again in two weeks.',
       source: 'common practice',
     }),
-    caution(({ ahead }) => ahead === 'past', {
+    caution(isPast, {
       lead: 'Every date of this plan is past. Put in new ones, the next sale day first.',
       say: 'Every date of this plan is past. What has not been done yet gains less each week. Put in new dates, the next sale day first.',
       source: 'common practice',
@@ -152,6 +154,7 @@ export default defineCalculator({
   },
   picture: {
     kind: 'spans',
+    shownWhen: { ahead: 'ahead' },
     rows: 'plan',
     lane: 'step',
     from: { of: 'todayDay' },
@@ -159,7 +162,7 @@ export default defineCalculator({
     told: 'planDay',
     spanSays: 'days ahead',
     gapSays: '',
-    mark: { at: 'nextDay', says: 'decide next', shownWhen: { ahead: 'ahead' } },
+    mark: { at: 'nextDay', says: 'decide next' },
   },
   calendar: {
     rows: 'plan',

@@ -9,7 +9,7 @@ const step = (label: string) => word(label, stepWords);
 
 export const quantities = {
   nextDay: day('Next date to decide'),
-  ahead: word('It is', { ahead: 'ahead of you', past: 'past: every date of this plan is behind you' }),
+  ahead: word('Dates to decide by', { ahead: 'Ahead of you', past: 'All dates are past' }),
   nextStep: step('If it is too dry by then'),
   sinceDay: day('Rain is counted from'),
   yearsCount: count('Whole seasons in the record', 'N'),

@@ -90,12 +90,14 @@ export default defineCalculator({
     const hasWater = waterNitrate !== 'not-tested';
     const joined = (...parts: readonly string[]): string => parts.filter((each) => each !== '').join('; ');
     const inOne = (words: string): string => words.replace(/\. ([A-Z])/, (_, letter: string) => `; ${letter.toLowerCase()}`);
+    // Of a feed under the limits the reading names the nitrate again.
+    const ofFeed = inOne(show('feedReading').replace(/^The feed’s nitrate is /, ''));
     const sentences = [
       inOne(show('reading')),
       feedReading === 'feed-quarter-pregnant' ? 'a quarter is ServiTech’s table, the strictest of three; Clemson’s and Dairyland’s print half' : '',
       hasFeed
         ? joined(
-            reading === feedReading ? '' : `the feed’s nitrate: ${inOne(show('feedReading'))}`,
+            reading === feedReading || reading === 'under-every-limit' ? '' : `the feed’s nitrate: ${ofFeed}`,
             `feed${by}: ${show('nitrogenPpm')} ppm NO3-N in dry matter, the same as ${show('ionPpm')} ppm nitrate or ${show('potassiumNitratePpm')} ppm potassium nitrate${forageNitrate === 'not-said' ? ', read the strictest way since the slip’s word for nitrate is not known' : ''}`,
           )
         : '',

@@ -70,7 +70,10 @@ export default defineCalculator({
       said: 'of its weight taken',
       gap: ['less of its weight was taken', 'more of its weight was taken'],
       short: '{low} to {high}, 95 times in 100',
-      says: 'of {plantsCount} plants; a count like this can be off that far: {low} to {high} (95 in 100). Two people’s eyes can differ by ten points more',
+      says: ({ plantsCount }) =>
+        plantsCount === 1
+          ? 'of one plant, which tells nothing of the others: {low} to {high}'
+          : 'of {plantsCount} plants; a count like this can be off that far: {low} to {high} (95 in 100). Two people’s eyes can differ by ten points more',
     }),
     ranged('stands', ['lowPercent', 'highPercent'], {
       says: ({ stands, wantedPercent }) =>

@@ -33,6 +33,7 @@ export default defineEdges(definition, {
     shows('leftCount', { shown: 'seventy=7', hidden: 'seventy=8' }),
     shows('overCount', { shown: 'ninety=4', hidden: 'ninety=3' }),
     tells('the one plant so far', { on: 'none=0&ten=0&thirty=0&fifty=0&seventy=0', told: 'ninety=1', untold: 'ninety=2' }),
+    tells('of one plant', { on: 'none=0&ten=0&thirty=0&fifty=0&seventy=0', told: 'ninety=1', untold: 'ninety=2' }),
     tells('So few plants', { on: 'thirty=0&fifty=0', told: 'none=3', untold: 'none=4' }),
     tells('more than were grazed', { told: 'seventy=7', untold: 'seventy=8' }),
     tells('fewer than were grazed', { told: 'ninety=4', untold: 'ninety=3' }),

@@ -1,8 +1,13 @@
 import { caution, defineCalculator, ranged } from '../../kit/define.ts';
 import { compute } from './compute.ts';
-import { inputs } from './inputs.ts';
+import { inputs, isWarmSeason } from './inputs.ts';
 import { quantities } from './quantities.ts';
 import { hasLikely, hasLow, inTime, steps } from './steps.ts';
+
+const longestYearDays = 366;
+/** Sown within so many days of the usual first frost a year earlier, it has the winter before it. Our own. */
+const frostsFollowDays = 90;
+const isFallSown = ({ leftDays }: { readonly leftDays: number }): boolean => longestYearDays - leftDays <= frostsFollowDays;
 
 export default defineCalculator({
   slug: 'sown-feed',
@@ -10,6 +15,16 @@ export default defineCalculator({
   title: 'Emergency feed crop, or hay',
   inputs,
   refusals: [
+    {
+      at: 'frostDay',
+      when: ({ sowDay, frostDay }) => frostDay < sowDay,
+      say: 'This frost comes before the sowing. Put in the first killing frost after the day when you can sow.',
+    },
+    {
+      at: 'frostDay',
+      when: ({ sowDay, frostDay }) => frostDay - sowDay > longestYearDays,
+      say: 'This frost comes more than a year after the sowing, and another before it. Put in the first one after the day when you can sow.',
+    },
     {
       at: 'likelyRainIn',
       when: ({ lowRainIn, likelyRainIn }) => likelyRainIn < lowRainIn,
@@ -117,6 +132,11 @@ export default defineCalculator({
       lead: 'Ask what this crop can do to stock before you sow it.',
       life: true,
       say: 'Before you sow something that is not in the list, ask what it can do to stock: prussic acid, nitrate, bloat, mold. Ask also whether it may be grazed after the sprays that the field had.',
+      source: 'common practice',
+    }),
+    caution((values) => inTime(values) && isWarmSeason(values.crop) && isFallSown(values), {
+      lead: 'Sown this soon after last fall’s frost, the next frost kills it.',
+      say: 'The usual first frost of a year earlier is less than three months past on the day of sowing. A killing frost can still come long before the one that you gave, and takes a summer crop with it. Sow after the last frost of spring, or put in the day of the next frost.',
       source: 'common practice',
     }),
     caution(() => true, {
