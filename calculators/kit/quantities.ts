@@ -10,7 +10,7 @@ export interface NumberQuantity {
   readonly label: string;
   readonly symbol: string;
   readonly unit: UnitName;
-  /** Digits after the point in this unit; −2 tells it to hundreds. */
+  /** Digits after the point in this unit; −2 tells it to hundreds, and a number too small for that to two figures or in ones. */
   readonly digits: number;
   /** Digits that count, where a number can be of any size: with 2, 1,291,000 is told as 1,300,000 and 14.37 as 14. Never finer than `digits`. */
   readonly significant?: number;
@@ -21,7 +21,9 @@ export interface NumberQuantity {
 export function digitsTold(value: number, { digits, significant, wholeFrom }: Pick<NumberQuantity, 'digits' | 'significant' | 'wholeFrom'>): number {
   // 19.97 is not told as 20.0.
   if (wholeFrom !== undefined && (value === 0 || Math.abs(value) >= wholeFrom - 0.5 * 10 ** -digits)) return 0;
-  if (significant === undefined || value === 0) return digits;
+  if (value === 0) return digits;
+  // What one ewe eats is not told as 0 lb because a herd's feed is told to tens.
+  if (significant === undefined) return digits < 0 ? Math.max(digits, Math.min(0, 1 - Math.floor(Math.log10(Math.abs(value))))) : digits;
   return Math.min(digits, significant - 1 - Math.floor(Math.log10(Math.abs(value))));
 }
 /** A day number (days since 1970-01-01). */

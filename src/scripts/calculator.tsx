@@ -244,6 +244,15 @@ async function start(box: HTMLElement, calculator: Calculator, { parts, later, r
     await startFollowing(later);
   } else if (boxes) waiting = waitForLater(boxes);
   at?.draw(root, id, () => reach);
+  const bringFollowing = (): void => {
+    if (!dater || !clock) return;
+    const { exampleBy } = dater;
+    void import('./followDates.ts')
+      .then(({ followDates }) => {
+        follow = followDates({ root, id, calculator, clock, exampleBy, latest: () => reach?.now(), open: reopen });
+      })
+      .catch(console.info);
+  };
   // The form's own first changes come from opening it; what follows comes from a person.
   return new Promise((done) =>
     setTimeout(async () => {
@@ -258,6 +267,7 @@ async function start(box: HTMLElement, calculator: Calculator, { parts, later, r
         reach?.bringParts();
         // The worker of a long run has it, but may not come: the signal may be gone by the first change.
         calculator.fetchEngine?.().catch(console.info);
+        bringFollowing();
         if (!waiting || !latest) return;
         loadLater(calculator, latest.outcome?.values ?? latest.form.this).then(
           (all) => waiting?.come(() => startFollowing(all)),
@@ -270,13 +280,6 @@ async function start(box: HTMLElement, calculator: Calculator, { parts, later, r
       // Most people never pick a country: what fills its values in is fetched only for those who have. The form works without, and no signal is no error.
       if (pickedCountry() && box.querySelector('[data-local-fill]'))
         void import('./localFill.ts').then(({ offerLocalFill }) => offerLocalFill({ box, calculator, reach: () => reach })).catch(console.info);
-      if (!dater || !clock) return;
-      const { exampleBy } = dater;
-      void import('./followDates.ts')
-        .then(({ followDates }) => {
-          follow = followDates({ root, id, calculator, clock, exampleBy, latest: () => reach?.now(), open: reopen });
-        })
-        .catch(console.info);
     }),
   );
 }
