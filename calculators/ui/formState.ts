@@ -5,6 +5,7 @@ import { isManaged } from '../kit/screen.ts';
 import { changeSystem, type Form, type Problem, startTexts, type Texts, withPlaceOf } from '../kit/state.ts';
 import type { UnitSystem } from '../units/units.ts';
 import type { PlaceMarks, Whose } from './props.ts';
+import { tallied } from './tallied.ts';
 import { type Touched, touchedBy } from './touched.ts';
 
 /** A form as it is taken over: what stands in it, and whose that is. */
@@ -93,21 +94,30 @@ export function useHeld(calculator: Calculator, begun: Texts | undefined) {
         if (opening.linked.size === 0 && [...opening.touched].every((path) => opening.placed.has(path))) example.current = opening;
         put(() => ({ ...opening }));
       },
-      putThis: (texts: Texts) => put((now) => ({ form: { ...now.form, this: texts }, ...own(now, now.form.this, texts) })),
+      putThis: (typed: Texts) =>
+        put((now) => {
+          const texts = tallied(inputs, now.form.this, typed);
+          return { form: { ...now.form, this: texts }, ...own(now, now.form.this, texts) };
+        }),
       /** Values of the reader's own country, into the fields that they are for. */
       fill: (texts: Texts, paths: readonly string[], filled: string) =>
         put((now) => {
           const all = { ...now.form.this, ...texts };
           return { form: { ...now.form, this: all }, ...own(now, now.form.this, all), placed: new Set([...now.placed, ...paths]), filled };
         }),
-      putThat: (texts: Texts) =>
-        put(({ form, touched }) => ({
-          form: { ...form, that: texts },
-          touched: new Set([...touched, ...[...touchedBy(nobody, form.that ?? texts, texts)].map((path) => `that.${path}`)]),
-        })),
+      putThat: (typed: Texts) =>
+        put(({ form, touched }) => {
+          const before = form.that ?? typed;
+          const texts = tallied(inputs, before, typed);
+          return {
+            form: { ...form, that: texts },
+            touched: new Set([...touched, ...[...touchedBy(nobody, before, texts)].map((path) => `that.${path}`)]),
+          };
+        }),
       /** What both sides share, typed once. */
-      putBoth: (texts: Texts) =>
+      putBoth: (typed: Texts) =>
         put((now) => {
+          const texts = tallied(inputs, now.form.this, typed);
           const that = now.form.that;
           const changed = Object.fromEntries(Object.entries(texts).filter(([key, text]) => text !== now.form.this[key]));
           return { form: { this: texts, that: that && { ...that, ...changed } }, ...own(now, now.form.this, texts) };
