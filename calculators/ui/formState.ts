@@ -6,7 +6,7 @@ import { changeSystem, type Form, type Problem, startTexts, type Texts, withPlac
 import type { UnitSystem } from '../units/units.ts';
 import type { PlaceMarks, Whose } from './props.ts';
 import { tallied } from './tallied.ts';
-import { type Touched, touchedBy } from './touched.ts';
+import { blankIn, type Touched, touchedBy } from './touched.ts';
 
 /** A form as it is taken over: what stands in it, and whose that is. */
 export interface Opening {
@@ -132,7 +132,7 @@ export function useHeld(calculator: Calculator, begun: Texts | undefined) {
         put((now) => {
           const texts = cleared(inputs, now.form.this);
           const gone = touchedBy(nobody, now.form.this, texts);
-          return { form: { this: texts, that: now.form.that && withPlaceOf(inputs, texts, texts) }, touched: gone, blank: pathsIn(texts) };
+          return { form: { this: texts, that: now.form.that && withPlaceOf(inputs, texts, texts) }, touched: gone, blank: blankIn(texts) };
         }),
       exampleAgain: () =>
         put(({ system, place }) => {
@@ -155,20 +155,6 @@ export function useHeld(calculator: Calculator, begun: Texts | undefined) {
     };
   }, []);
   return [held, actions] as const;
-}
-
-/** Every path of a form that holds no text. */
-function pathsIn(texts: Texts): Touched {
-  return new Set(
-    Object.entries(texts).flatMap(([key, text]) => {
-      if (typeof text === 'string') return text === '' ? [key] : [];
-      return text.flatMap((each, index) =>
-        typeof each === 'string'
-          ? [`${key}.${index}`]
-          : Object.entries(each).flatMap(([name, cell]) => (cell === '' ? [`${key}.${index}.${name}`] : [])),
-      );
-    }),
-  );
 }
 
 /** A pause this long ends a number; until then nobody is told that it is wrong. */

@@ -111,6 +111,19 @@ test('an emptied form stays empty over a reload', async ({ page }) => {
   await expect(big(page)).toHaveText('–');
 });
 
+for (const slug of ['days-of-grass', 'rest-and-moves', 'standing-feed', 'forage-on-hand'])
+  test(`${slug}, emptied and begun, scolds nobody after a reload`, async ({ page }) => {
+    await openForm(page, slug);
+    await page.getByRole('button', { name: /^Clear it/ }).click();
+    await page.locator('.asks').getByRole('textbox').first().fill('2');
+    await kept(page);
+    const waits = await page.locator('.waiting').textContent();
+    await page.reload();
+    await ready(page, slug);
+    await expect(page.locator('.waiting')).toHaveText(waits ?? '');
+    await expect(page.locator('.problem')).toHaveCount(0);
+  });
+
 test('what was typed survives reload, Back and the switch of units, and stays one’s own', async ({ page }) => {
   await page.goto('/calculators/');
   await openForm(page, storm);
