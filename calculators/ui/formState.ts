@@ -131,8 +131,9 @@ export function useHeld(calculator: Calculator, begun: Texts | undefined) {
       clear: () =>
         put((now) => {
           const texts = cleared(inputs, now.form.this);
-          const gone = touchedBy(nobody, now.form.this, texts);
-          return { form: { this: texts, that: now.form.that && withPlaceOf(inputs, texts, texts) }, touched: gone, blank: blankIn(texts) };
+          // What stays of the example is nobody's answer; what is empty is the reader's to give.
+          const blank = blankIn(texts);
+          return { form: { this: texts, that: now.form.that && withPlaceOf(inputs, texts, texts) }, touched: blank, blank };
         }),
       exampleAgain: () =>
         put(({ system, place }) => {

@@ -124,6 +124,16 @@ for (const slug of ['days-of-grass', 'rest-and-moves', 'standing-feed', 'forage-
     await expect(page.locator('.problem')).toHaveCount(0);
   });
 
+test('what a cleared table keeps of the example is not told as one’s own', async ({ page }) => {
+  await openForm(page, 'stored-water');
+  await page.getByRole('button', { name: /^Clear it/ }).click();
+  await openGroups(page);
+  await expect(whose(page, 'stored-water-layers-0-feel')).toHaveText('example');
+  await expect(page.locator('.whose', { hasText: 'yours' })).toHaveCount(0);
+  await field(page, 'stored-water-layers-0-feel').selectOption('wet');
+  await expect(whose(page, 'stored-water-layers-0-feel')).toHaveText('yours');
+});
+
 test('what was typed survives reload, Back and the switch of units, and stays one’s own', async ({ page }) => {
   await page.goto('/calculators/');
   await openForm(page, storm);
