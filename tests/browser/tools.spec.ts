@@ -1,6 +1,6 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
-import { big, compare, ready } from './forms.ts';
+import { big, compare, openGroups, ready } from './forms.ts';
 
 test.use({ viewport: { width: 390, height: 844 } });
 
@@ -118,6 +118,7 @@ test('a cleared count answers by what was tapped: what nobody saw is none', asyn
   await page.locator('#share-taken-fiftyCount').fill('50');
   await expect(page.locator('.waiting')).not.toContainText('Plants');
   await expect(total(page)).toContainText('50 of 50 plants');
+  await openGroups(page);
   await page.locator('#share-taken-headDaysCount').fill('1200');
   await expect(big(page)).toContainText('50');
 });
