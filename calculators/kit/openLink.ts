@@ -94,7 +94,7 @@ class SideReader {
           const found = list?.[index];
           return [
             name,
-            found !== undefined && found !== '' ? openText(cell, found) : (before[index]?.[name] ?? this.#missing(cell, defaultText(cell))),
+            found !== undefined && found !== '' ? openText(cell, found.trim()) : (before[index]?.[name] ?? this.#missing(cell, defaultText(cell))),
           ];
         }),
       ),

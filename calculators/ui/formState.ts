@@ -5,7 +5,8 @@ import { isManaged } from '../kit/screen.ts';
 import { changeSystem, type Form, type Problem, startTexts, type Texts, withPlaceOf } from '../kit/state.ts';
 import type { UnitSystem } from '../units/units.ts';
 import type { PlaceMarks, Whose } from './props.ts';
-import { type Touched, touchedBy } from './touched.ts';
+import { tallied } from './tallied.ts';
+import { blankIn, type Touched, touchedBy } from './touched.ts';
 
 /** A form as it is taken over: what stands in it, and whose that is. */
 export interface Opening {
@@ -93,21 +94,30 @@ export function useHeld(calculator: Calculator, begun: Texts | undefined) {
         if (opening.linked.size === 0 && [...opening.touched].every((path) => opening.placed.has(path))) example.current = opening;
         put(() => ({ ...opening }));
       },
-      putThis: (texts: Texts) => put((now) => ({ form: { ...now.form, this: texts }, ...own(now, now.form.this, texts) })),
+      putThis: (typed: Texts) =>
+        put((now) => {
+          const texts = tallied(inputs, now.form.this, typed);
+          return { form: { ...now.form, this: texts }, ...own(now, now.form.this, texts) };
+        }),
       /** Values of the reader's own country, into the fields that they are for. */
       fill: (texts: Texts, paths: readonly string[], filled: string) =>
         put((now) => {
           const all = { ...now.form.this, ...texts };
           return { form: { ...now.form, this: all }, ...own(now, now.form.this, all), placed: new Set([...now.placed, ...paths]), filled };
         }),
-      putThat: (texts: Texts) =>
-        put(({ form, touched }) => ({
-          form: { ...form, that: texts },
-          touched: new Set([...touched, ...[...touchedBy(nobody, form.that ?? texts, texts)].map((path) => `that.${path}`)]),
-        })),
+      putThat: (typed: Texts) =>
+        put(({ form, touched }) => {
+          const before = form.that ?? typed;
+          const texts = tallied(inputs, before, typed);
+          return {
+            form: { ...form, that: texts },
+            touched: new Set([...touched, ...[...touchedBy(nobody, before, texts)].map((path) => `that.${path}`)]),
+          };
+        }),
       /** What both sides share, typed once. */
-      putBoth: (texts: Texts) =>
+      putBoth: (typed: Texts) =>
         put((now) => {
+          const texts = tallied(inputs, now.form.this, typed);
           const that = now.form.that;
           const changed = Object.fromEntries(Object.entries(texts).filter(([key, text]) => text !== now.form.this[key]));
           return { form: { this: texts, that: that && { ...that, ...changed } }, ...own(now, now.form.this, texts) };
@@ -121,8 +131,9 @@ export function useHeld(calculator: Calculator, begun: Texts | undefined) {
       clear: () =>
         put((now) => {
           const texts = cleared(inputs, now.form.this);
-          const gone = touchedBy(nobody, now.form.this, texts);
-          return { form: { this: texts, that: now.form.that && withPlaceOf(inputs, texts, texts) }, touched: gone, blank: pathsIn(texts) };
+          // What stays of the example is nobody's answer; what is empty is the reader's to give.
+          const blank = blankIn(texts);
+          return { form: { this: texts, that: now.form.that && withPlaceOf(inputs, texts, texts) }, touched: blank, blank };
         }),
       exampleAgain: () =>
         put(({ system, place }) => {
@@ -145,20 +156,6 @@ export function useHeld(calculator: Calculator, begun: Texts | undefined) {
     };
   }, []);
   return [held, actions] as const;
-}
-
-/** Every path of a form that holds no text. */
-function pathsIn(texts: Texts): Touched {
-  return new Set(
-    Object.entries(texts).flatMap(([key, text]) => {
-      if (typeof text === 'string') return text === '' ? [key] : [];
-      return text.flatMap((each, index) =>
-        typeof each === 'string'
-          ? [`${key}.${index}`]
-          : Object.entries(each).flatMap(([name, cell]) => (cell === '' ? [`${key}.${index}.${name}`] : [])),
-      );
-    }),
-  );
 }
 
 /** A pause this long ends a number; until then nobody is told that it is wrong. */

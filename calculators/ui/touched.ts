@@ -45,3 +45,18 @@ export function pathsOf(inputs: Inputs, texts: Texts, asked: string): readonly s
 /** Is every part of a question answered by the reader? */
 export const isAllTouched = (inputs: Inputs, texts: Texts, touched: Touched, asked: string): boolean =>
   pathsOf(inputs, texts, asked).every((path) => isTouched(touched, path));
+
+/** Every path that holds no text: of all inputs, or of those by these names. */
+export function blankIn(texts: Texts, names: Iterable<string> = Object.keys(texts)): Touched {
+  const blank = new Set<string>();
+  for (const key of names) {
+    const text = texts[key];
+    if (text === '') blank.add(key);
+    else if (typeof text === 'object')
+      for (const [index, each] of text.entries()) {
+        if (each === '') blank.add(`${key}.${index}`);
+        else if (typeof each === 'object') for (const [name, cell] of Object.entries(each)) if (cell === '') blank.add(`${key}.${index}.${name}`);
+      }
+  }
+  return blank;
+}

@@ -12,6 +12,7 @@ import { fetchParts, fetchTools, type Parts } from '../../calculators/ui/parts.t
 import type { Records } from '../../calculators/ui/RecordField.tsx';
 import { type RanAhead, runAhead, sideOf } from '../../calculators/ui/sides.ts';
 import type { ToolStore } from '../../calculators/ui/tools/keptTool.ts';
+import { blankIn } from '../../calculators/ui/touched.ts';
 import type { UnitSystem } from '../../calculators/units/units.ts';
 import { breath } from './breath.ts';
 import { earlyAnswers } from './earlyAnswers.ts';
@@ -130,7 +131,7 @@ async function start(box: HTMLElement, calculator: Calculator, { parts, later, r
         notices: Object.keys(records).some((key) => isUsed(key, form.this)) ? [...notices, keptNotice] : notices,
         linked: whose?.linked ?? named,
         touched: new Set([...(whose?.touched ?? []), ...own]),
-        blank: new Set([...named].filter((key) => form.this[key] === '')),
+        blank: blankIn(form.this, named),
         today: new Map(),
         placed: whose?.placed ?? new Set(),
         filled: whose?.filled,

@@ -111,6 +111,34 @@ test('an emptied form stays empty over a reload', async ({ page }) => {
   await expect(big(page)).toHaveText('–');
 });
 
+for (const [slug, first] of [
+  ['days-of-grass', '2'],
+  ['rest-and-moves', '2'],
+  ['standing-feed', '2000'],
+  ['forage-on-hand', '2'],
+] as const)
+  test(`${slug}, emptied and begun, scolds nobody after a reload`, async ({ page }) => {
+    await openForm(page, slug);
+    await page.getByRole('button', { name: /^Clear it/ }).click();
+    await page.locator('.asks').getByRole('textbox').first().fill(first);
+    await kept(page);
+    const waits = await page.locator('.waiting').textContent();
+    await page.reload();
+    await ready(page, slug);
+    await expect(page.locator('.waiting')).toHaveText(waits ?? '');
+    await expect(page.locator('.problem')).toHaveCount(0);
+  });
+
+test('what a cleared table keeps of the example is not told as one’s own', async ({ page }) => {
+  await openForm(page, 'stored-water');
+  await page.getByRole('button', { name: /^Clear it/ }).click();
+  await openGroups(page);
+  await expect(whose(page, 'stored-water-layers-0-feel')).toHaveText('example');
+  await expect(page.locator('.whose', { hasText: 'yours' })).toHaveCount(0);
+  await field(page, 'stored-water-layers-0-feel').selectOption('wet');
+  await expect(whose(page, 'stored-water-layers-0-feel')).toHaveText('yours');
+});
+
 test('what was typed survives reload, Back and the switch of units, and stays one’s own', async ({ page }) => {
   await page.goto('/calculators/');
   await openForm(page, storm);

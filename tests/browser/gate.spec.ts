@@ -176,8 +176,18 @@ test('rain is one tap and one more; a day that nobody tapped is not read, and ne
   // Read again that day: it adds up.
   await button(page, 'Rain').tap();
   await button(page, 'other').tap();
-  await page.getByLabel('Rain', { exact: true }).fill('wet');
-  await expect(button(page, 'Keep it')).toBeDisabled();
+  for (const [typed, says] of [
+    ['wet', 'Rain must be a number, such as 0.4.'],
+    ['-1', 'Rain must be from 0 to 30 in.'],
+    ['1,25', 'Write a point for decimals'],
+    ['45', 'Rain must be from 0 to 30 in.'],
+  ] as const) {
+    await page.getByLabel('Rain', { exact: true }).fill(typed);
+    await page.keyboard.press('Enter');
+    await expect(page.locator('.gate-own .problem')).toContainText(says);
+    await button(page, 'Keep it').tap();
+    await expect(page.locator('.gate-own .problem')).toContainText(says);
+  }
   await page.getByLabel('Rain', { exact: true }).fill('0.37');
   await button(page, 'Keep it').tap();
   await expect.poll(async () => (await rain(page)).find((row) => 'day' in row && row.day === '2027-06-20')).toMatchObject({ amountIn: 0.37 });

@@ -1,6 +1,6 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
-import { big, compare, ready } from './forms.ts';
+import { big, compare, openGroups, ready } from './forms.ts';
 
 test.use({ viewport: { width: 390, height: 844 } });
 
@@ -101,6 +101,26 @@ test('counts typed over stay open until they are whole, whatever was wrong befor
   await plant.pressSequentially('42');
   await expect(plant).toBeFocused();
   await expect(plant).toHaveValue('42');
+});
+
+test('a cleared count answers by what was tapped: what nobody saw is none', async ({ page }) => {
+  await page.goto(cover);
+  await ready(page, 'cover-count');
+  await page.getByRole('button', { name: /^Clear it/ }).click();
+  await expect(page.locator('.waiting')).toContainText('Steps on a plant base');
+  await kind(page, 'Bare soil').click();
+  await expect(page.locator('.waiting')).not.toContainText('Steps on');
+  await expect(page.locator('#cover-count-litterCount')).toHaveValue('0');
+  await page.goto('/calculators/share-taken/');
+  await ready(page, 'share-taken');
+  await page.getByRole('button', { name: /^Clear it/ }).click();
+  await page.getByText('Type the counts').click();
+  await page.locator('#share-taken-fiftyCount').fill('50');
+  await expect(page.locator('.waiting')).not.toContainText('Plants');
+  await expect(total(page)).toContainText('50 of 50 plants');
+  await openGroups(page);
+  await page.locator('#share-taken-headDaysCount').fill('1200');
+  await expect(big(page)).toContainText('50');
 });
 
 test('steps are tallied, taken back in their order, and outlive reload and Back', async ({ page }) => {

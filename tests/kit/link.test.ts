@@ -71,6 +71,11 @@ describe('what a link says', () => {
 });
 
 describe('what a link opens', () => {
+  it('takes a blank cell of a table for blank', () => {
+    const texts = first('herd.stock=+,bull&herd.count=45,+');
+    expect(column(texts, 'herd', 'stock')).toEqual(['', 'bull']);
+    expect(column(texts, 'herd', 'countHead')).toEqual(['45', '']);
+  });
   it('takes former names of inputs and of options', () => {
     expect(plain(first('plot=12ac')['fieldAc'])).toBe('12ac');
     expect(first('soil=heavy')['soil']).toBe('clay');

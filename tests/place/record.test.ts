@@ -8,7 +8,7 @@ import { herdsOf } from '../../src/place/record/herds.ts';
 import { heightGap, plannedOf } from '../../src/place/record/planned.ts';
 import { sameWeek, shortestRest } from '../../src/place/record/pointed.ts';
 import { lastReading, rainText, unreadDays } from '../../src/place/record/rainText.ts';
-import { staysOf } from '../../src/place/record/stays.ts';
+import { alsoThen, staysOf } from '../../src/place/record/stays.ts';
 import { groundYears, rainByMonth, wholeYears, yearsOf } from '../../src/place/record/years.ts';
 import { near } from '../support/near.ts';
 import { aPlace, withPasture } from './aPlace.ts';
@@ -49,6 +49,21 @@ describe('a stay', () => {
     expect(second?.days).toBe(12);
     // May 8 to June 12: 23 days of May and 12 of June.
     expect(third).toMatchObject({ restDays: 35, days: 8, isOpen: true });
+  });
+  it('that ends before it begins is told as it was typed, and counts in no sum', () => {
+    const rows = [aMove({ inDay: '2026-04-05', outDay: '2026-04-01' }), aMove({ id: 'm2', inDay: '2026-05-01', outDay: '2026-05-08' })];
+    const stays = staysOf(aPlace(), rows, counting);
+    expect(stays[0]).toMatchObject({ isImpossible: true, inDay: dayIn('2026-04-05'), outDay: dayIn('2026-04-01'), days: 0 });
+    expect(stays[0]?.stockDaysPerAc).toBeUndefined();
+    expect(stays[1]?.restDays).toBeUndefined();
+    expect(groundYears(stays, 2026)).toMatchObject([{ stays: 1, days: 7 }]);
+  });
+  it('tells another one of its herd on the same days, and none that only touches it', () => {
+    const [low, high] = [aMove({ outDay: '2026-05-08' }), aMove({ id: 'm2', paddockId: 'high', inDay: '2026-05-08', outDay: '2026-05-20' })];
+    expect(alsoThen(staysOf(aPlace(), [low, high], counting), low)).toBeUndefined();
+    const longer = { ...low, outDay: '2026-05-09' };
+    expect(alsoThen(staysOf(aPlace(), [longer, high], counting), longer)?.move.id).toBe('m2');
+    expect(alsoThen(staysOf(aPlace(), [longer, { ...high, herdNumber: 2 }], counting), longer)).toBeUndefined();
   });
   // A bale of 1,000 lb with a tenth of water is 900 lb dry: 30 cow-days, 0.353 an acre.
   it('takes off what hay covers, and says both', () => {

@@ -6,6 +6,7 @@ import { isShown, type Text, type Texts } from '../../../calculators/kit/state.t
 import { tellInput } from '../../../calculators/kit/summary.ts';
 import { textAt } from '../../../calculators/kit/textAt.ts';
 import type { Change } from '../../../calculators/ui/formProps.ts';
+import { blankIn } from '../../../calculators/ui/touched.ts';
 import type { UnitSystem } from '../../../calculators/units/units.ts';
 import { kept } from '../../scripts/kept.ts';
 import { type Filled, placedIn } from '../offer/fillTexts.ts';
@@ -99,7 +100,7 @@ export function atLink(atForm: AtForm): AtLink {
       return {
         form: { this: texts, that: form.that },
         linked: new Set(),
-        blank: new Set([...named].filter((key) => texts[key] === '')),
+        blank: blankIn(texts, named),
         touched: new Set([...named].filter((key) => texts[key] !== '').concat(placed)),
         placed: new Set(placed),
         place: marksOf(filled),

@@ -1,5 +1,5 @@
 import type { PlanRow, Row } from '../model/row.ts';
-import { dayIn, inDayOf, outDayOf, rowsOf } from './days.ts';
+import { dayIn, inDayOf, rowsOf } from './days.ts';
 import type { Stay } from './stays.ts';
 
 /** A move that was planned, and what became of it. */
@@ -37,7 +37,7 @@ export function plannedOf(rows: readonly Row[], stays: readonly Stay[]): readonl
       plannedDays,
       stay,
       lateDays: inDayOf(stay.move) - inDay,
-      ...(outDayOf(stay.move) === undefined ? {} : { longerDays: stay.days - plannedDays }),
+      ...(stay.isOpen || stay.isImpossible ? {} : { longerDays: stay.days - plannedDays }),
     };
   });
 }

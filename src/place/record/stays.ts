@@ -12,9 +12,11 @@ export interface Stay {
   readonly ground?: Ground;
   readonly name: string;
   readonly inDay: number;
-  /** Today where they are there still. */
+  /** As it was told; today where they are there still. */
   readonly outDay: number;
   readonly isOpen: boolean;
+  /** They went out before they came in: nothing is worked out of it. */
+  readonly isImpossible: boolean;
   readonly days: number;
   /** Rest that the ground had before they came. */
   readonly restDays?: number;
@@ -78,18 +80,22 @@ export function staysOf(place: Place, rows: readonly Row[], { todayDay, yardstic
   return moves.map((move): Stay => {
     const inDay = inDayOf(move);
     const told = outDayOf(move);
-    const outDay = Math.max(inDay, told ?? todayDay);
-    const before = lastOut.get(move.paddockId);
-    lastOut.set(move.paddockId, Math.max(outDay, before ?? outDay));
+    const outDay = told ?? Math.max(inDay, todayDay);
+    const isImpossible = outDay < inDay;
+    const before = isImpossible ? undefined : lastOut.get(move.paddockId);
+    // Nobody knows when the rest after it began.
+    if (isImpossible) lastOut.delete(move.paddockId);
+    else lastOut.set(move.paddockId, Math.max(outDay, before ?? outDay));
     const ground = grounds.get(move.paddockId);
-    const days = grazedDays({ inDay, outDay });
+    const days = isImpossible ? 0 : grazedDays({ inDay, outDay });
     const fed = hayOf.get(move) ?? [];
     const weights = fed.map(dryLb);
     const hayLb = weights.reduce<number>((sum, each) => (each === undefined ? sum : sum + each), 0);
     const eaten = eatenLbPerDay(move.stock);
     const rainIn = rainBetween(rain, inDay, outDay);
     const areaAc = ground?.areaAc;
-    const isCounted = eaten !== undefined && areaAc !== undefined && areaAc > 0 && yardstickLbPerDay !== undefined && yardstickLbPerDay > 0;
+    const isCounted =
+      !isImpossible && eaten !== undefined && areaAc !== undefined && areaAc > 0 && yardstickLbPerDay !== undefined && yardstickLbPerDay > 0;
     const shared = isCounted ? { eatenLbPerDay: eaten, days, areaAc, yardstickLbPerDay } : undefined;
     const net = shared && stockDaysPerAc({ ...shared, hayFedLb: hayLb });
     return {
@@ -99,6 +105,7 @@ export function staysOf(place: Place, rows: readonly Row[], { todayDay, yardstic
       inDay,
       outDay,
       isOpen: told === undefined,
+      isImpossible,
       days,
       ...(before === undefined || before > inDay ? {} : { restDays: actualRestDays({ outDay: before, nextInDay: inDay }) }),
       ...(eaten === undefined ? {} : { eatenLbPerDay: eaten }),
@@ -111,3 +118,11 @@ export function staysOf(place: Place, rows: readonly Row[], { todayDay, yardstic
     };
   });
 }
+
+/** Another stay of the same herd on days of this one: a herd is in one place, and both would count. */
+export const alsoThen = (stays: readonly Stay[], { id, herdNumber }: MoveRow): Stay | undefined => {
+  const stay = stays.find(({ move }) => move.id === id);
+  return (
+    stay && stays.find(({ move, inDay, outDay }) => move.id !== id && move.herdNumber === herdNumber && inDay < stay.outDay && stay.inDay < outDay)
+  );
+};

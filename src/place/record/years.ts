@@ -26,7 +26,7 @@ const sumOf = (values: readonly (number | undefined)[]): number | undefined =>
 export function groundYears(stays: readonly Stay[], year: number): readonly GroundYear[] {
   const byGround = new Map<string, Stay[]>();
   for (const stay of stays) {
-    if (yearOf(stay.inDay) !== year) continue;
+    if (stay.isImpossible || yearOf(stay.inDay) !== year) continue;
     const { paddockId } = stay.move;
     byGround.set(paddockId, [...(byGround.get(paddockId) ?? []), stay]);
   }

@@ -20,7 +20,9 @@ const quickRain: Readonly<Record<UnitSystem, readonly { readonly label: string; 
   us: [0.1, 0.25, 0.5, 1].map((amountIn) => ({ label: String(amountIn), amountIn })),
   si: [2, 5, 10, 25].map((mm) => ({ label: String(mm), amountIn: convert(mm, 'mm', 'in') })),
 };
-const rainField = amount('amountIn', 'Rain', 'in', [0, 60], 0.4);
+/** The most that forms take of one rain, too. */
+const mostRainIn = 30;
+const rainField = amount('amountIn', 'Rain', 'in', [0, mostRainIn], 0.4);
 /** A gauge that nobody emptied for longer than this overflows or dries up. */
 const longestTotal = 30;
 

@@ -1,9 +1,8 @@
 import { useState } from 'preact/hooks';
+import { readCell } from '../../../calculators/kit/read.ts';
+import { Field } from '../../../calculators/ui/Field.tsx';
 import type { UnitSystem } from '../../../calculators/units/units.ts';
-import { type Data, dataWith } from './edit.ts';
-import { FieldsView } from './FieldView.tsx';
 import type { PlaceField } from './fields/field.ts';
-import { problemIn, readText, textIn } from './texts.ts';
 
 interface OwnAmountProps {
   readonly id: string;
@@ -11,25 +10,41 @@ interface OwnAmountProps {
   readonly system: UnitSystem;
   readonly onKeep: (value: number) => void;
 }
-/** One number that no button has. It is kept once it can be read. */
-export function OwnAmount({ id, field, system, onKeep }: OwnAmountProps) {
-  const [record, setRecord] = useState<Data>({});
-  const keep = (): void => {
-    const read = readText(field.cell, textIn(record, field, system), system);
-    if ('value' in read && typeof read.value === 'number') onKeep(read.value);
-  };
+/** One number that no button has. What cannot be kept is told at its field. */
+export function OwnAmount({ id, field: { cell }, system, onKeep }: OwnAmountProps) {
+  const [text, setText] = useState('');
+  const [isTold, setTold] = useState(false);
+  if (cell.kind !== 'number') return null;
+  const read = readCell(cell, text, system);
   return (
     <form
       class="gate-own"
+      noValidate
       onSubmit={(event) => {
         event.preventDefault();
-        keep();
+        if ('value' in read && typeof read.value === 'number') onKeep(read.value);
+        else {
+          setTold(true);
+          document.getElementById(id)?.focus();
+        }
       }}
     >
-      <FieldsView id={id} record={record} fields={[field]} system={system} path={[]} onChange={(changes) => setRecord(dataWith(record, changes))} />
-      <button type="submit" disabled={problemIn(record, field, system) !== undefined || textIn(record, field, system) === ''}>
-        Keep it
-      </button>
+      <Field
+        id={id}
+        cell={cell}
+        text={text}
+        problem={isTold && 'problem' in read ? read.problem : undefined}
+        system={system}
+        whose={undefined}
+        tools={undefined}
+        isPlain
+        onText={(typed) => {
+          setTold(false);
+          setText(typed);
+        }}
+        onLeave={() => setTold(text !== '')}
+      />
+      <button type="submit">Keep it</button>
     </form>
   );
 }

@@ -1,10 +1,13 @@
 import type { MoveRow, Row } from '../model/row.ts';
+import { inDayOf, outDayOf } from '../record/days.ts';
 import { groundsById } from '../record/grounds.ts';
+import { alsoThen } from '../record/stays.ts';
 import { type Data, dataWith } from './edit.ts';
 import { FieldsView } from './FieldView.tsx';
 import type { PlaceField } from './fields/field.ts';
 import { hayFields, heightFields, moveFields, planFields, rainFields, stockLineFields } from './fields/record.ts';
 import { yardstickField } from './fields/yardstick.ts';
+import { dayWords } from './recordWords.ts';
 import type { Rows } from './rows.ts';
 import type { ShownRecord } from './shownRecord.ts';
 import type { PlaceView } from './view.ts';
@@ -50,7 +53,7 @@ export function RecordLine({ shown, row, title }: LineShown) {
       />
       {row.is === 'move' && (
         <>
-          {row.outDay !== undefined && row.outDay < row.inDay && <p class="problem">They went out before they came in. Look at both days.</p>}
+          <DayDoubts shown={shown} move={row} />
           <StockLines shown={shown} move={row} />
         </>
       )}
@@ -60,6 +63,23 @@ export function RecordLine({ shown, row, title }: LineShown) {
           Take this line away
         </button>
       </p>
+    </>
+  );
+}
+/** Days that cannot be, or hardly. */
+function DayDoubts({ shown: { stays, todayDay }, move }: { readonly shown: ShownRecord; readonly move: MoveRow }) {
+  const outDay = outDayOf(move);
+  if (outDay !== undefined && outDay < inDayOf(move)) return <p class="problem">They went out before they came in. Look at both days.</p>;
+  const other = alsoThen(stays, move);
+  return (
+    <>
+      {outDay !== undefined && outDay > todayDay && <p class="problem">Out is a day that has not come yet. Leave it empty while they are there.</p>}
+      {other !== undefined && (
+        <p class="problem">
+          Herd {move.herdNumber} was on {other.name} then, too, from {dayWords(other.inDay, todayDay)}{' '}
+          {other.isOpen ? 'until now' : `to ${dayWords(other.outDay, todayDay)}`}. Both count. Look at the days of both.
+        </p>
+      )}
     </>
   );
 }

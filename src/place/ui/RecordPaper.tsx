@@ -1,8 +1,8 @@
 import { yearOf } from '../../../calculators/units/days.ts';
 import { printDay, printNumber, printQuantity } from '../../../calculators/units/printQuantity.ts';
 import { groundWord } from './groundWord.ts';
-import { RainTable, SumsTable } from './RecordSums.tsx';
-import { heightWords, rainWords, stockWords } from './recordWords.ts';
+import { LeftOut, RainTable, SumsTable } from './RecordSums.tsx';
+import { cannotBe, heightWords, rainWords, stockWords } from './recordWords.ts';
 import type { ShownRecord } from './shownRecord.ts';
 
 const heads = [
@@ -46,13 +46,13 @@ export function RecordPaper(shown: ShownRecord) {
           </tr>
         </thead>
         <tbody>
-          {ofYear.map(({ move, ground, name, inDay, outDay, isOpen, days, restDays, rainIn, stockDaysPerAc, withHayPerAc, hayLb }) => (
+          {ofYear.map(({ move, ground, name, inDay, outDay, isOpen, isImpossible, days, restDays, rainIn, stockDaysPerAc, withHayPerAc, hayLb }) => (
             <tr key={move.id}>
               <th scope="row">{name}</th>
               <td>{ground?.areaAc === undefined ? '' : printQuantity(ground.areaAc, 'ac', 1, system)}</td>
               <td>{day(inDay)}</td>
               <td>{isOpen ? 'there now' : day(outDay)}</td>
-              <td>{printNumber(days, days % 1 === 0 ? 0 : 1)}</td>
+              <td>{isImpossible ? cannotBe : printNumber(days, days % 1 === 0 ? 0 : 1)}</td>
               <td>{stockWords(move.stock)}</td>
               <td>{move.stock.map(({ weightLb }) => (weightLb === undefined ? '?' : printNumber(weightLb, 0))).join(', ')}</td>
               <td>{move.heightInIn === undefined ? '' : heightWords(move.heightInIn, system)}</td>
@@ -69,6 +69,7 @@ export function RecordPaper(shown: ShownRecord) {
         </tbody>
       </table>
       <SumsTable {...shown} />
+      <LeftOut {...shown} />
       <RainTable {...shown} />
       <p>
         Stock-days: pounds that all of them eat a day, over the pounds of one, times days, over acres; less what hay covered. In and out on one day is

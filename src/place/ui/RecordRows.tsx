@@ -8,7 +8,7 @@ import type { Stay } from '../record/stays.ts';
 import { lazily } from './lazily.tsx';
 import { Fold } from './Part.tsx';
 import type { LineShown } from './RecordLine.tsx';
-import { daysWords, dayWords, heightWords, rainWords, stockWords } from './recordWords.ts';
+import { cannotBe, daysWords, dayWords, heightWords, rainWords, stockWords } from './recordWords.ts';
 import type { Rows } from './rows.ts';
 import type { ShownRecord } from './shownRecord.ts';
 
@@ -40,7 +40,7 @@ export function RecordRows(shown: ShownRecord) {
             shown={shown}
             row={move}
             title={`${name(move)}, ${day(move)}${stay === undefined || stay.isOpen ? ', there now' : ` to ${dayWords(stay.outDay, todayDay)}`}`}
-            says={stay === undefined ? '' : stayWords(stay)}
+            says={stay === undefined ? '' : stay.isImpossible ? cannotBe : stayWords(stay)}
           />
         );
       })}

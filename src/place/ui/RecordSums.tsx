@@ -53,6 +53,17 @@ export function SumsTable({ place, stays, year, system }: Pick<ShownRecord, 'pla
     </section>
   );
 }
+/** What no sum holds, so that nobody takes the sums for whole. */
+export function LeftOut({ stays, year, todayDay }: Pick<ShownRecord, 'stays' | 'year' | 'todayDay'>) {
+  const left = stays.filter(({ isImpossible, inDay }) => isImpossible && yearOf(inDay) === year);
+  if (left.length === 0) return null;
+  return (
+    <p class="problem">
+      Not in the sums, because they went out before they came in:{' '}
+      {left.map(({ name, inDay, outDay }) => `${name}, ${dayWords(inDay, todayDay)} to ${dayWords(outDay, todayDay)}`).join('; ')}.
+    </p>
+  );
+}
 export function RainTable({ rows, year, system }: Pick<ShownRecord, 'rows' | 'year' | 'system'>) {
   const months = rainByMonth(rows.all, year);
   if (months.every((each) => each === undefined)) return null;
@@ -94,7 +105,7 @@ function doneWords({ stay, lateDays, longerDays }: Planned, system: UnitSystem):
   const pasture = stay.ground?.pasture;
   return [
     late(lateDays),
-    longerDays === undefined ? 'there now' : longer(longerDays),
+    stay.isOpen ? 'there now' : longerDays === undefined ? undefined : longer(longerDays),
     taller(heightGap(stay.move.heightInIn, pasture?.startHeightIn), 'the height to start at', system),
     taller(heightGap(stay.move.heightOutIn, pasture?.stopHeightIn), 'the stubble to leave', system),
   ]
@@ -153,6 +164,7 @@ export function RecordSums(shown: ShownRecord) {
         </>
       )}
       <SumsTable {...shown} />
+      <LeftOut {...shown} />
       {unweighed && <p>Some hay has no weight, so it is not taken off. Tell what a bale weighs at its line below.</p>}
       <RainTable {...shown} />
     </>

@@ -17,6 +17,8 @@ export const heightWords = (heightIn: number, system: UnitSystem): string => pri
 export const rainWords = ({ amountIn, isTrace }: Pick<RainRow, 'amountIn' | 'isTrace'>, system: UnitSystem): string =>
   isTrace === true ? 'a trace' : printQuantity(amountIn, 'in', 2, system);
 
+export const cannotBe = 'cannot be: out before in';
+
 /** When a ground is ready, and how that is known. */
 export function readyWords({ from, readyDay, lookDay, restedDays }: Ready, todayDay: number): string {
   const rested = restedDays === undefined ? '' : `, rested ${daysWords(restedDays)}`;
