@@ -2,8 +2,7 @@ import { readDuration } from './readDuration.ts';
 import { convert, isUnit, type UnitName, units } from './units.ts';
 
 /** `2½` as `2 1/2`: phones offer such signs. */
-const withoutSigns = (text: string): string =>
-  text.replace(/(\d?)\s*([¼-¾⅐-⅞])/g, (_, before: string, sign: string) => `${before} ${sign.normalize('NFKD').replace('⁄', '/')}`);
+const withoutSigns = (text: string): string => text.replace(/[¼-¾⅐-⅞]/g, (sign) => ` ${sign.normalize('NFKD').replace('⁄', '/')}`).trim();
 
 /** What stands before a unit: `1,200`, `.5`, `1/2`, `3 1/2`, with or without a sign. */
 const shape = /^(-)?\s*(?:(\d+)\s+(\d+)\s*\/\s*(\d+)|(\d+)\s*\/\s*(\d+)|(\d+(?:\.\d*)?|\.\d+))\s*(.*)$/;
@@ -85,9 +84,10 @@ export function readQuantity(text: string, declared: UnitName): QuantityReading 
 }
 
 function readAnew(text: string, declared: UnitName): QuantityReading {
-  const whole = withoutSigns(text.replaceAll('\u00a0', ' ')).trim().replace('−', '-');
-  if (whole === '') return { is: 'empty' };
-  if (whole.length > longestText) return { is: 'words' };
+  const typed = text.replaceAll('\u00a0', ' ').trim().replace('−', '-');
+  if (typed === '') return { is: 'empty' };
+  if (typed.length > longestText) return { is: 'words' };
+  const whole = withoutSigns(typed);
   const plain = whole.replace(/^(-?)\s*\$\s*/, '$1');
   const { dimension, print } = units[declared];
   if (plain !== whole && !print.startsWith('$')) return { is: 'unit', tail: '$' };
