@@ -248,6 +248,7 @@ export function CalculatorForm(props: CalculatorFormProps) {
             wantsColumn={(key, name) => !asked.includes(`${key}.${name}`)}
             touched={touched}
             origin={linked.size > 0 ? 'link' : 'example'}
+            isWanting={problems.length > 0}
           />
         ))}
         {(thatTexts !== null || canCompare(inputs, form.this)) && (

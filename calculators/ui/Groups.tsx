@@ -11,6 +11,8 @@ interface GroupProps extends Omit<SideProps, 'keys'> {
   readonly group: PlainGroup;
   readonly touched: Touched;
   readonly origin: string;
+  /** Something in the form is still wanted: by its names what is wanted finds its group. */
+  readonly isWanting: boolean;
 }
 
 /** A text; of a record what is understood of it, which may come later than the text. */
@@ -24,7 +26,7 @@ function toldOf(inputs: Inputs, { inputs: keys, summary = '' }: PlainGroup): rea
 }
 
 /** Questions behind one line that tells their answers; they open in place. One with an answer to mend opens itself. A key elsewhere costs it nothing. */
-export function Group({ group, touched, origin, ...side }: GroupProps) {
+export function Group({ group, touched, origin, isWanting, ...side }: GroupProps) {
   const { calculator, texts, system, problems, tables } = side;
   const { inputs } = calculator;
   const [isOpen, setOpen] = useState(false);
@@ -72,7 +74,7 @@ export function Group({ group, touched, origin, ...side }: GroupProps) {
   );
   if (shown.length === 0) return null;
   return (
-    <details class="group" open={isAsked} data-asks={shown.join(' ')} onToggle={(event) => setOpen(event.currentTarget.open)}>
+    <details class="group" open={isAsked} data-asks={isWanting ? shown.join(' ') : undefined} onToggle={(event) => setOpen(event.currentTarget.open)}>
       {line}
       {showsFields ? <Fields {...side} keys={shown} /> : list}
     </details>

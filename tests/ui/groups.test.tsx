@@ -28,6 +28,7 @@ const draw = ({ group = ground, texts = start, touched = [], problems = [], orig
       touched={new Set(touched)}
       problems={problems}
       origin={origin}
+      isWanting={false}
       system="us"
       whoseOf={() => 'example'}
       canAddRows
