@@ -96,6 +96,8 @@ test('counts typed over stay open until they are whole, whatever was wrong befor
   await page.goto(cover);
   await ready(page, 'cover-count');
   await page.getByRole('button', { name: 'Start my own count' }).click();
+  // It takes the focus with the next drawing.
+  await expect(kind(page, 'Plant base')).toBeFocused();
   const plant = page.locator('#cover-count-plantCount');
   await plant.press('ControlOrMeta+a');
   await plant.pressSequentially('42');

@@ -155,6 +155,8 @@ test('in winter the way on to hay counts from the day on which the grass ends to
   // What lies far down is laid out as it comes near, and no finger taps in that same frame.
   const hay = page.getByRole('link', { name: 'Hay to bridge the gap' });
   await hay.scrollIntoViewIfNeeded();
+  // What takes the place along comes half a second behind the form, and no finger is there before.
+  await page.locator('[data-carry-on][data-live]').waitFor();
   await hay.tap();
   await ready(page, 'hay-to-grass');
   await expect(page.locator('.answer.is-waiting')).toHaveCount(0);
