@@ -43,7 +43,7 @@ it('counts one animal as one, and leaves a name as it was given', () => {
     { id: 'c', kind: 'ewe', countHead: 60, name: 'Lou’s flock' },
     { id: 'd', kind: 'bull' },
   ] as const;
-  expect(holds(aPlace({ herd: [...herd] }), 'us')['stock']).toBe('1 cow, 12 heifers, 60 Lou’s flock, bulls');
+  expect(holds(aPlace({ herd: [...herd] }), 'us')['stock']).toBe('1 cow, 12 bred heifers, 60 Lou’s flock, bulls');
 });
 
 it('tells two visits of one day apart', () => {

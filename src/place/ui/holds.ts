@@ -3,7 +3,6 @@ import type { UnitSystem } from '../../../calculators/units/units.ts';
 import type { HerdGroup } from '../model/herdGroup.ts';
 import type { Place } from '../model/place.ts';
 import { stockFields } from './fields/stock.ts';
-import { stockWords } from './recordWords.ts';
 import { valueWords } from './told.ts';
 
 const kindField = stockFields[0];
@@ -24,11 +23,10 @@ export function holds(place: Place, system: UnitSystem): Readonly<Record<string,
       some(place.soils.length, 'soil', 'soils'),
     ]),
     stock: list(
-      place.herd.map(({ name, kind, countHead }) =>
-        countHead === undefined || name !== undefined
-          ? `${countHead === undefined ? '' : `${printNumber(countHead, 0)} `}${name ?? groupName({ name, kind }).toLowerCase()}`
-          : stockWords([{ kind, countHead }]),
-      ),
+      place.herd.map(({ name, kind, countHead }) => {
+        const called = name ?? (countHead === 1 ? kind : groupName({ name, kind }).toLowerCase());
+        return countHead === undefined ? called : `${printNumber(countHead, 0)} ${called}`;
+      }),
     ),
     feed: list([place.hay && some(place.hay.stacks.length, 'stack of hay', 'stacks of hay'), place.prices === undefined ? undefined : 'prices']),
     water: some(place.water.length, 'place with water', 'places with water'),
