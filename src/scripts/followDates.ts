@@ -64,14 +64,17 @@ interface Dates {
  */
 export function followDates({ root, id, calculator, clock: begun, exampleBy, latest, open }: Dates): Follow {
   let [clock, told]: [Clock, Texts] = [begun, {}];
+  let stood: { readonly system: UnitSystem; readonly fresh: Fresh } | undefined;
   const followOn = (today: Clock, now: Parameters<Follow>[0]): Opening | undefined => {
     const given = toldDates(calculator, now);
     if (today === clock && JSON.stringify(given) === JSON.stringify(told)) return undefined;
     const freshBy = (day: Clock, dates: Texts): Fresh => exampleBy(day, holding(calculator, dates), now.system);
-    const [before, after] = [freshBy(clock, told), freshBy(today, given)];
+    // Kept, because each key in a date asks again.
+    const before = stood?.system === now.system ? stood.fresh : freshBy(clock, told);
+    const after = freshBy(today, given);
     // Nothing goes by dates that the form would refuse, such as a year that is half typed.
     if (after.notices.length > 0 && Object.keys(given).length > 0) return undefined;
-    [clock, told] = [today, given];
+    [clock, told, stood] = [today, given, { system: now.system, fresh: after }];
     return movedOn(now, before, after);
   };
   /** What has been given before this had come counts too. */
