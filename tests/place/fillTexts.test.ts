@@ -311,7 +311,7 @@ describe('what does not fit', () => {
     const filled = fill('hay-value', { place: with_({ prices }) });
     expect('outcome' in runTexts(calculatorOf('hay-value'), filled.texts)).toBe(true);
     expect(filled.said).toEqual([
-      'What your place has of prices is left out of this form. The high price is below the likely one. Give low, likely and high in that order.',
+      'What your place has of prices is left out of this form. The high price is below the likely one. It may still be the example’s: put in the most that such hay went for lately.',
     ]);
     const all = with_({ prices: { hayLowUsdPerTon: 200, hayLikelyUsdPerTon: 260, hayHighUsdPerTon: 300 } });
     expect(plain(textIn(fill('hay-value', { place: all }).texts['priceUsdPerTon']))).toBe('260 usd/ton');
