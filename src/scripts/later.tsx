@@ -101,17 +101,16 @@ async function startLater(
     if (ownsAddress) await breath();
   }
   follow(now);
-  /** Undo and what else is carried on comes once the page is quiet. */
-  if (ownsAddress)
-    setTimeout(
-      () =>
-        void import('../place/carry/startCarrying.tsx')
-          .then(async ({ startCarrying }) => {
-            await breath();
-            namesNow = startCarrying({ box, id, calculator, page, at, reach, start: now });
-          })
-          .catch(console.info),
-      carryMs,
-    );
+  /** What can wait until the page is quiet: where the focus goes from what a tap takes away, undo, and what else is carried on. */
+  setTimeout(() => {
+    void import('../../calculators/ui/keepFocus.ts').catch(console.info);
+    if (ownsAddress)
+      void import('../place/carry/startCarrying.tsx')
+        .then(async ({ startCarrying }) => {
+          await breath();
+          namesNow = startCarrying({ box, id, calculator, page, at, reach, start: now });
+        })
+        .catch(console.info);
+  }, carryMs);
   return { show, follow };
 }
