@@ -10,6 +10,7 @@ import type { CalculatorFormProps } from './formProps.ts';
 import { nobody, type Opening, ownOf, useHeld, useLater, useSame, useSettled } from './formState.ts';
 import { Group } from './Groups.tsx';
 import { InView } from './InView.tsx';
+import type { Told } from './LaterPart.tsx';
 import { useParts } from './parts.ts';
 import type { SideProps, Told as ToldOf } from './props.ts';
 import { otherTexts, type RanSide, useSide } from './sides.ts';
@@ -18,6 +19,8 @@ import { isTouched, touchedBy } from './touched.ts';
 import { useTall } from './useTall.ts';
 import { Waiting } from './Waiting.tsx';
 
+/** What is told of two managements, or of one. */
+type Stands = Pick<Told, 'outcome' | 'other' | 'differing'>;
 const noTitles: readonly [string, string] = ['', ''];
 const noComparing = 'What compares two managements has not come. Try again where there is signal.';
 const nothing: RanSide = { outcome: null, problems: [] };
@@ -79,11 +82,14 @@ export function CalculatorForm(props: CalculatorFormProps) {
   const thatTexts = useSame(useMemo(() => otherTexts(calculator, form), [form]));
   const mine = useRan(calculator, form.this, system) ?? nothing;
   const theirs = useRan(calculator, thatTexts, system);
-  const isComputed = mine.outcome !== null && (theirs === null || theirs.outcome !== null);
-  const outcome = isComputed ? mine.outcome : null;
-  const other = isComputed ? (theirs?.outcome ?? null) : null;
   const problems = [...mine.problems, ...(theirs?.problems ?? []).filter(({ at }) => !mine.problems.some((each) => each.at === at))];
-  const differing = useMemo(() => two?.sideTitles(calculator, form.this, thatTexts, system) ?? noTitles, [form, system, two]);
+  const differingNow = useMemo(() => two?.sideTitles(calculator, form.this, thatTexts, system) ?? noTitles, [form, system, two]);
+  // Two answers belong together, and to the words that tell them apart: those before stand until all of the new ones are there.
+  const stands = useRef<Stands>();
+  const isBehind = theirs && problems.length === 0 && (mine.isEarlier ?? theirs.isEarlier);
+  const whole = theirs?.outcome === null ? null : mine.outcome;
+  if (!stands.current || !isBehind) stands.current = { outcome: whole, other: (whole && theirs?.outcome) ?? null, differing: differingNow };
+  const { outcome, other, differing } = stands.current;
   const [figure, between] = useMemo(() => {
     const told = outcome && { calculator, outcome, system };
     if (!told) return [];
@@ -247,7 +253,7 @@ export function CalculatorForm(props: CalculatorFormProps) {
             group={thatTexts ? group : { ...group, inputs: group.inputs.filter((key) => !asked.includes(key)) }}
             wantsColumn={(key, name) => !asked.includes(`${key}.${name}`)}
             touched={touched}
-            origin={linked.size > 0 ? 'link' : 'example'}
+            origin={group.inputs.some((key) => linked.has(key)) ? 'link' : 'example'}
             isWanting={problems.length > 0}
           />
         ))}

@@ -8,6 +8,8 @@ import type { UnitSystem } from '../units/units.ts';
 export interface RanSide {
   readonly outcome: Outcome | null;
   readonly problems: readonly Problem[];
+  /** What stands is of numbers before, or nothing yet: those typed now are not worked out. */
+  readonly isEarlier?: boolean;
   /** While a long run goes on: how far it is, and a way to stop it. */
   readonly running?: VNode;
 }

@@ -88,6 +88,30 @@ test('where nothing comes that works it out, the form says so, and what was type
   await expect(page.locator('.answer .big-figure').first()).toBeVisible();
 });
 
+test('until the new numbers are worked out, both managements stand with the words of the numbers before', async ({ page }) => {
+  await page.addInitScript(() => {
+    const send = Worker.prototype.postMessage;
+    Worker.prototype.postMessage = function (this: Worker, data: { values?: object }) {
+      if (!data.values || !document.documentElement.dataset['holds']) send.call(this, data);
+    };
+  });
+  await openForm(page, 'season', twoSides);
+  await standsStill(page.locator('[data-calculator="season"]'));
+  const told = page.locator('.pictured, .answer .big-figure');
+  await expect(page.locator('.pictured')).toContainText('paddocks 12');
+  const before = await told.allInnerTexts();
+  const hold = (holds: string) => page.evaluate((to) => (document.documentElement.dataset['holds'] = to), holds);
+  await hold('yes');
+  await page.locator('#season-that-paddocksCount').fill('24');
+  await page.getByRole('button', { name: 'Stop', exact: true }).click();
+  await expect(page.getByText('What stands here is of the numbers before.')).toBeVisible();
+  expect(await told.allInnerTexts()).toEqual(before);
+  await hold('');
+  await page.getByRole('button', { name: 'Go on' }).click();
+  await expect(page.locator('.pictured')).toContainText('paddocks 24');
+  expect(await told.allInnerTexts()).not.toEqual(before);
+});
+
 test('a run alone that fails is told as one that cannot be, and the button comes to an end', async ({ page }) => {
   await page.route(worker, (route) =>
     route.fulfill({ contentType: 'text/javascript', body: `onmessage = ({ data: { id, slug } }) => slug && postMessage({ id, fault: 'planted' });` }),

@@ -4,6 +4,7 @@ import { readCell } from '../../calculators/kit/read.ts';
 import { runTexts } from '../../calculators/kit/runTexts.ts';
 import { rowsIn, startTexts, type Texts, textIn } from '../../calculators/kit/state.ts';
 import { dayOf } from '../../calculators/units/printQuantity.ts';
+import { convert } from '../../calculators/units/units.ts';
 import { demoPlace } from '../../src/place/demo.ts';
 import type { Place } from '../../src/place/model/place.ts';
 import type { Filled } from '../../src/place/offer/fillTexts.ts';
@@ -91,6 +92,14 @@ describe('what was typed at the place', () => {
   it('gives way to the number where another window or a file has changed that', () => {
     const { texts } = typed('16 ha', 41);
     expect(plain(textIn(texts['areaAc']))).toBe('41 ac');
+  });
+  it('stands so of one pasture alone, and several make a number that a person would write', () => {
+    const pasture = { id: 'a', name: 'A', areaAc: convert(40, 'ha', 'ac'), typed: { areaAc: '40 ha' }, isCounted: true, paddocks: [] };
+    const other = { id: 'b', name: 'B', areaAc: 160, isCounted: true, paddocks: [] };
+    const areaOf = (...pastures: (typeof pasture | typeof other)[]) =>
+      plain(textIn(fill('days-of-grass', { place: { ...demo, pastures }, chosen: { ids: pastures.map(({ id }) => id) } }).texts['areaAc']));
+    expect(areaOf(pasture)).toBe('40 ha');
+    expect(areaOf(pasture, other)).toBe('258.8 ac');
   });
   it('and cannot be read is no offer', () => {
     const { marks } = fill('days-of-grass', {

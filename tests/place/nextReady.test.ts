@@ -27,6 +27,14 @@ describe('the next paddock', () => {
       ['high', 'rest', '2026-06-29', '2026-06-26', 31],
     ]);
   });
+  it('is none that stock leave on a day to come, and rests from the later day where the record has them out before they came', () => {
+    expect(nextReady(place(), [out('2026-06-21')], today).map(({ ground }) => ground.id)).toEqual(['high']);
+    const swapped = aMove({ inDay: '2026-06-10', outDay: '2026-05-01' });
+    expect(nextReady(place(), [swapped], today).find(({ ground }) => ground.id === 'low')).toMatchObject({
+      restedDays: 10,
+      readyDay: dayIn('2026-07-20'),
+    });
+  });
   it('takes the longest rest that guides give for slow growth where the place tells none: 60 days', () => {
     expect(slowRestDays).toBe(60);
     const [, low] = nextReady(aPlace(), [out('2026-05-08')], today);

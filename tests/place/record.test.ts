@@ -19,8 +19,13 @@ import { aHay, aMove, aPlan, aRain } from './aRow.ts';
 
 describe('where herds stand', () => {
   it('is where the last move without an end took them, and is not known before one', () => {
-    expect(herdsOf(aPlace(), [])).toEqual([{ number: 1 }]);
-    expect(herdsOf(aPlace(), lowToHigh)).toMatchObject([{ number: 1, at: { id: 'm3' }, sinceDay: dayIn('2026-06-12') }]);
+    expect(herdsOf(aPlace(), [], today)).toEqual([{ number: 1 }]);
+    expect(herdsOf(aPlace(), lowToHigh, today)).toMatchObject([{ number: 1, at: { id: 'm3' }, sinceDay: dayIn('2026-06-12') }]);
+  });
+  it('is where they are until the day that was told as out has come', () => {
+    const [leavesLater, leavesToday] = [aMove({ outDay: '2026-06-21' }), aMove({ outDay: '2026-06-20' })];
+    expect(herdsOf(aPlace(), [leavesLater], today)).toMatchObject([{ at: { id: 'm1' } }]);
+    expect(herdsOf(aPlace(), [leavesToday], today)).toEqual([{ number: 1 }]);
   });
   it('is told of each herd, in the order of their numbers', () => {
     const place = aPlace({
@@ -30,7 +35,7 @@ describe('where herds stand', () => {
       ],
     });
     const rows = [aMove(), aMove({ id: 'm9', herdNumber: 3, paddockId: 'high' })];
-    expect(herdsOf(place, rows).map(({ number, at }) => [number, at?.id])).toEqual([
+    expect(herdsOf(place, rows, today).map(({ number, at }) => [number, at?.id])).toEqual([
       [1, 'm1'],
       [2, undefined],
       [3, 'm9'],
@@ -57,6 +62,11 @@ describe('a stay', () => {
     expect(stays[0]?.stockDaysPerAc).toBeUndefined();
     expect(stays[1]?.restDays).toBeUndefined();
     expect(groundYears(stays, 2026)).toMatchObject([{ stays: 1, days: 7 }]);
+  });
+  it('counts to today where the day that was told as out has not come', () => {
+    const [stay] = staysOf(aPlace(), [aMove({ inDay: '2026-06-12', outDay: '2026-07-30' })], counting);
+    // June 12 to June 20, not the 48 days to July 30.
+    expect(stay).toMatchObject({ days: 8, isOpen: true, outDay: today });
   });
   it('tells another one of its herd on the same days, and none that only touches it', () => {
     const [low, high] = [aMove({ outDay: '2026-05-08' }), aMove({ id: 'm2', paddockId: 'high', inDay: '2026-05-08', outDay: '2026-05-20' })];

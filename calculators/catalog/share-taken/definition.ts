@@ -186,7 +186,9 @@ export default defineCalculator({
           ? `, some ${show('overCount')} fewer than were grazed`
           : '';
     const days = totalCount > 0 ? ` Some ${show('totalCount')} head-days would have taken what was wanted${more}; that is rough.` : '';
-    return `${show('plantsCount')} ${plantsCount === 1 ? 'plant' : 'plants'} of one grass: ${show('takenPercent')} of its weight was taken (${show('lowPercent')} to ${show('highPercent')}, 95 in 100, and the eye’s own error), ${show('hardPercent')} of the plants seven tenths or more. Wanted at most: ${show('wantedPercent')}; ${against}.${few}${days}`;
+    // One plant tells nothing of the others, so nothing is set against what was wanted.
+    if (plantsCount === 1) return `One plant of one grass: ${show('takenPercent')} of its weight was taken. It tells nothing of the others.${days}`;
+    return `${show('plantsCount')} plants of one grass: ${show('takenPercent')} of its weight was taken (${show('lowPercent')} to ${show('highPercent')}, 95 in 100, and the eye’s own error), ${show('hardPercent')} of the plants seven tenths or more. Wanted at most: ${show('wantedPercent')}; ${against}.${few}${days}`;
   },
   picture: {
     kind: 'shares',

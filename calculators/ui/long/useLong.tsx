@@ -117,7 +117,7 @@ export function longSides(runLong: RunLong, example: { readonly values: Values; 
       return read && read.remarks.length > 0 ? { ...found.outcome, cautions: [...read.remarks, ...found.outcome.cautions] } : found.outcome;
     }, [found, remarks]);
     if (read === null) return null;
-    if (isWaiting) return { outcome: last.current, problems: [] };
+    if (isWaiting) return { outcome: last.current, problems: [], isEarlier: true };
     if (!isReady) return { outcome: null, problems: read.problems };
     if (found && 'refusals' in found) return { outcome: null, problems: found.refusals };
     if (found) {
@@ -128,6 +128,7 @@ export function longSides(runLong: RunLong, example: { readonly values: Values; 
     return {
       outcome: last.current,
       problems: [],
+      isEarlier: true,
       ...((isSlow || isStopped) && {
         running: isStopped ? (
           <Stopped onGo={() => setStopped('')} />

@@ -12,6 +12,11 @@ export function dayIn(iso: string): number {
 }
 export const inDayOf = ({ inDay }: Pick<MoveRow, 'inDay'>): number => dayIn(inDay);
 export const outDayOf = ({ outDay }: Pick<MoveRow, 'outDay'>): number | undefined => (outDay === undefined ? undefined : dayIn(outDay));
+/** The day on which they had gone out by another; nothing while they are there. A day that has not come yet is no day out. */
+export const goneDayOf = (move: Pick<MoveRow, 'outDay'>, byDay: number): number | undefined => {
+  const outDay = outDayOf(move);
+  return outDay === undefined || outDay > byDay ? undefined : outDay;
+};
 /** The day under which a row stands. */
 export const dayOfRow = (row: Row): number => dayIn('inDay' in row ? row.inDay : row.day);
 

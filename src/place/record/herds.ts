@@ -1,6 +1,6 @@
 import type { Place } from '../model/place.ts';
 import type { MoveRow, Row } from '../model/row.ts';
-import { inDayOf, rowsOf } from './days.ts';
+import { goneDayOf, inDayOf, rowsOf } from './days.ts';
 
 /** A herd that is moved as one. */
 export interface Herd {
@@ -10,9 +10,9 @@ export interface Herd {
   readonly sinceDay?: number;
 }
 
-/** The herds of a place by their numbers, those too that only the record knows; each stands where its last move that has no end took it. */
-export function herdsOf({ herd }: Place, rows: readonly Row[]): readonly Herd[] {
-  const open = rowsOf(rows, 'move').filter(({ outDay }) => outDay === undefined);
+/** The herds of a place by their numbers, those too that only the record knows; each stands where its last move that has not ended by today took it. */
+export function herdsOf({ herd }: Place, rows: readonly Row[], todayDay: number): readonly Herd[] {
+  const open = rowsOf(rows, 'move').filter((move) => goneDayOf(move, todayDay) === undefined);
   const numbers = new Set([...herd.map(({ herdNumber = 1 }) => herdNumber), ...open.map(({ herdNumber }) => herdNumber)]);
   if (numbers.size === 0) numbers.add(1);
   return [...numbers]

@@ -3,7 +3,7 @@ import { readyDay } from '../../../calculators/math/rotation/readyDay.ts';
 import { restByGrowth } from '../../../calculators/tables/restByGrowth.ts';
 import type { Place } from '../model/place.ts';
 import type { Row } from '../model/row.ts';
-import { dayIn, inDayOf, outDayOf, rowsOf } from './days.ts';
+import { dayIn, goneDayOf, inDayOf, rowsOf } from './days.ts';
 import { type Ground, groundsOf } from './grounds.ts';
 
 /** How it is known when a ground is ready. */
@@ -41,17 +41,20 @@ export const restWanted = ({ grazing }: Place): number => grazing?.restDays ?? s
 /** Grounds on which no stock stand, the one that is ready first before the others; of those ready on one day the longest rested. */
 export function nextReady(place: Place, rows: readonly Row[], todayDay: number): readonly Ready[] {
   const moves = rowsOf(rows, 'move');
-  const occupied = new Set(moves.filter(({ outDay }) => outDay === undefined).map(({ paddockId }) => paddockId));
+  const occupied = new Set(moves.filter((move) => goneDayOf(move, todayDay) === undefined).map(({ paddockId }) => paddockId));
   const heights = rowsOf(rows, 'height');
   const found = groundsOf(place)
     .filter(({ id }) => !occupied.has(id))
     .map((ground): Ready => {
-      const outs = moves.flatMap((move) => (move.paddockId === ground.id && inDayOf(move) <= todayDay ? [outDayOf(move) ?? todayDay] : []));
+      // Where the record has them out before they came in, the later of both days: they were there then.
+      const outs = moves.flatMap((move) =>
+        move.paddockId === ground.id && inDayOf(move) <= todayDay ? [Math.max(inDayOf(move), goneDayOf(move, todayDay) ?? todayDay)] : [],
+      );
       const outDay = outs.length === 0 ? undefined : Math.max(...outs);
       const read = heights
         .filter(({ paddockId, day }) => paddockId === ground.id && dayIn(day) <= todayDay && (outDay === undefined || dayIn(day) >= outDay))
         .map(({ day, heightIn }) => ({ day: dayIn(day), heightIn }));
-      const rested = outDay === undefined || outDay > todayDay ? {} : { restedDays: actualRestDays({ outDay, nextInDay: todayDay }) };
+      const rested = outDay === undefined ? {} : { restedDays: actualRestDays({ outDay, nextInDay: todayDay }) };
       const known = byHeights(ground, read);
       if (known !== undefined) return { ground, ...rested, ...withLook(known, todayDay) };
       if (outDay === undefined) return { ground, from: 'never', readyDay: todayDay, lookDay: todayDay };

@@ -3,7 +3,7 @@ import { grazedDays } from '../../../calculators/math/rotation/grazedDays.ts';
 import { stockDaysPerAc } from '../../../calculators/math/rotation/stockDaysPerAc.ts';
 import type { Place } from '../model/place.ts';
 import type { HayRow, MoveRow, Row, StockLine } from '../model/row.ts';
-import { dayIn, inDayOf, outDayOf, rowsOf } from './days.ts';
+import { dayIn, goneDayOf, inDayOf, rowsOf } from './days.ts';
 import { type Ground, groundsById } from './grounds.ts';
 
 /** One stay of a herd on one ground, and what is worked out of it. What the record does not tell is left out. */
@@ -12,7 +12,7 @@ export interface Stay {
   readonly ground?: Ground;
   readonly name: string;
   readonly inDay: number;
-  /** As it was told; today where they are there still. */
+  /** As it was told; today where they are there still, as they are until the day that was told has come. */
   readonly outDay: number;
   readonly isOpen: boolean;
   /** They went out before they came in: nothing is worked out of it. */
@@ -50,7 +50,7 @@ const dryLb = ({ baleCount, baleLb, moisturePercent = usualMoisturePercent }: Ha
 /** The stay that hay of a day belongs to: the one that began last, of those that were there. */
 function stayOf(moves: readonly MoveRow[], { paddockId, day }: HayRow, todayDay: number): MoveRow | undefined {
   const fedDay = dayIn(day);
-  return moves.findLast((move) => move.paddockId === paddockId && inDayOf(move) <= fedDay && fedDay <= (outDayOf(move) ?? todayDay));
+  return moves.findLast((move) => move.paddockId === paddockId && inDayOf(move) <= fedDay && fedDay <= (goneDayOf(move, todayDay) ?? todayDay));
 }
 
 export interface Counting {
@@ -79,7 +79,7 @@ export function staysOf(place: Place, rows: readonly Row[], { todayDay, yardstic
   const lastOut = new Map<string, number>();
   return moves.map((move): Stay => {
     const inDay = inDayOf(move);
-    const told = outDayOf(move);
+    const told = goneDayOf(move, todayDay);
     const outDay = told ?? Math.max(inDay, todayDay);
     const isImpossible = outDay < inDay;
     const before = isImpossible ? undefined : lastOut.get(move.paddockId);

@@ -33,7 +33,7 @@ export function Gate(view: PlaceView) {
   useBehind(fetchPanes);
   if (rows === undefined) return <p>One moment: reading the record.</p>;
   const Shown = pane && panes[pane];
-  const at: AtGate = { ...view, rows, day: todayDay - back, todayDay, herds: herdsOf(place, rows.all) };
+  const at: AtGate = { ...view, rows, day: todayDay - back, todayDay, herds: herdsOf(place, rows.all, todayDay) };
   const names = groundsById(place);
   if (names.size === 0)
     return (

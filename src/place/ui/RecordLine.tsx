@@ -73,7 +73,7 @@ function DayDoubts({ shown: { stays, todayDay }, move }: { readonly shown: Shown
   const other = alsoThen(stays, move);
   return (
     <>
-      {outDay !== undefined && outDay > todayDay && <p class="problem">Out is a day that has not come yet. Leave it empty while they are there.</p>}
+      {outDay !== undefined && outDay > todayDay && <p class="problem">Out is a day that has not come yet. Until then they count as there.</p>}
       {other !== undefined && (
         <p class="problem">
           Herd {move.herdNumber} was on {other.name} then, too, from {dayWords(other.inDay, todayDay)}{' '}
