@@ -1,15 +1,12 @@
 // Whoever goes by keys or by ear goes on from where they were, whatever a tap takes away.
 import { expect, type Locator, type Page, test } from '@playwright/test';
-import { changeLine, openForm } from './forms.ts';
+import { changeLine, keepsFocus, openForm } from './forms.ts';
 import { keepPlace, twoBench } from './placeOfOnes.ts';
 import { button, give, open, savedFile } from './placePage.ts';
 import { begun } from './visitsOfOnes.ts';
 
 test.use({ viewport: { width: 390, height: 844 } });
 
-/** What keeps the focus comes behind all that can be tapped. */
-const kept = (page: Page): Promise<unknown> =>
-  page.waitForFunction(() => performance.getEntriesByType('resource').some(({ name }) => name.includes('/keepFocus.')));
 /** Pressed by a key it leaves the focus there, and there it stays. */
 async function leads(what: Locator, to: Locator, key = 'Enter'): Promise<void> {
   await what.press(key);
@@ -21,7 +18,7 @@ async function openKept(page: Page, view: string): Promise<void> {
   await page.goto('/about/');
   await keepPlace(page, twoBench);
   await open(page, view);
-  await kept(page);
+  await keepsFocus(page);
 }
 const summary = (page: Page, words: string): Locator => page.locator('summary', { hasText: words });
 
@@ -78,7 +75,7 @@ test('a thing of the place that is taken away leaves the focus on the next, and 
 
 test('a question whether it shall go has the focus itself, so that a key held down answers nothing', async ({ page }) => {
   await begun(page);
-  await kept(page);
+  await keepsFocus(page);
   const ask = button(page, 'Take this visit away');
   await leads(ask, page.locator('.sure'));
   await leads(button(page, 'Keep it'), ask);
@@ -93,7 +90,7 @@ test('a question whether it shall go has the focus itself, so that a key held do
 
 test('a row that is taken out of a form, a second side and a question that moves leave the focus in the form', async ({ page }) => {
   await openForm(page, 'herd-intake');
-  await kept(page);
+  await keepsFocus(page);
   await changeLine(page, 'Kind of stock 2');
   await leads(button(page, 'Take out Kind of stock 2'), button(page, 'Change Kind of stock 2'));
   await changeLine(page, 'Kind of stock 4');
@@ -102,7 +99,7 @@ test('a row that is taken out of a form, a second side and a question that moves
   await compare.press('Enter');
   await leads(button(page, 'Stop comparing'), compare);
   await openForm(page, 'rain-demonstration');
-  await kept(page);
+  await keepsFocus(page);
   await summary(page, 'The jars').press('Enter');
   for (const each of ['not-yet', 'read']) {
     const answer = page.locator(`#rain-demonstration-jars-${each}`);
