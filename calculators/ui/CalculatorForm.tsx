@@ -259,6 +259,7 @@ export function CalculatorForm(props: CalculatorFormProps) {
         ))}
         {(thatTexts !== null || canCompare(inputs, form.this)) && (
           <button
+            key="compare"
             type="button"
             class={thatTexts ? 'wide-button is-quiet' : 'wide-button'}
             disabled={!isLive}
