@@ -317,6 +317,12 @@ describe('what does not fit', () => {
     expect(plain(textIn(fill('hay-value', { place: all }).texts['priceUsdPerTon']))).toBe('260 usd/ton');
     expect(fill('hay-to-grass', { place: all }).texts['pricedBy']).toBe('range');
   });
+  it('is not to blame for a date that its reader gave and the form refuses with or without it', () => {
+    const filled = fill('standing-feed', { given: { fromDay: '2028-06-01' } });
+    expect('refusals' in runTexts(calculatorOf('standing-feed'), filled.texts)).toBe(true);
+    expect(filled.said).toEqual([]);
+    expect(filled.marks.some(({ offer }) => offer.startsWith('herd.'))).toBe(true);
+  });
   it('has stacks that a form has no room for', () => {
     const stack = { baleLb: 900, baledDay: '2026-07-01' };
     const hay: Place['hay'] = {
