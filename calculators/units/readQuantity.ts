@@ -21,6 +21,8 @@ export type QuantityReading =
   | { readonly is: 'empty' }
   | { readonly is: 'comma'; readonly instead: string }
   | { readonly is: 'words' }
+  /** More than one number: a span, or a list. */
+  | { readonly is: 'several' }
   | {
       readonly is: 'unit';
       readonly tail: string;
@@ -49,6 +51,10 @@ const isMillions = (text: string): boolean => /^M(?:[Ll]|m|g)(?![A-Za-z])/.test(
 export const unitOf = (text: string, dimension: string): UnitName | undefined => (isMillions(text.trim()) ? undefined : spelled(text, dimension));
 
 const thousands = /^-?[1-9]\d{0,2}(?:,\d{3})+(?:\.\d*)?$/;
+/** `1 280`, as some write thousands. `1 280/300` is a whole and a part. */
+const spacedThousands = /^-?[1-9]\d{0,2}(?:\s\d{3})+(?!\d|\s*\/)/;
+/** A number behind the number: `3-4`, `3 to 4`, `3, 4`. */
+const another = /^(?:[-–—,;]|to|or|and)?\s*\d/;
 /** A number whose commas can mean two things, as it might be written without them. */
 function openComma(text: string): string | undefined {
   const found = (text.match(/-?[\d.]*\d,\d[\d.,]*/g) ?? []).find((each) => !thousands.test(each));
@@ -96,7 +102,7 @@ function readAnew(text: string, declared: UnitName): QuantityReading {
   if (duration.is === 'seconds') return { is: 'duration', value: convertedTo(declared, duration.seconds, 's') };
   const instead = openComma(plain);
   if (instead !== undefined) return { is: 'comma', instead };
-  const digits = plain.replaceAll(/(?<=\d),(?=\d)/g, '');
+  const digits = plain.replace(spacedThousands, (spaced) => spaced.replace(/\s/g, '')).replaceAll(/(?<=\d),(?=\d)/g, '');
   const found = shape.exec(digits);
   if (!found) return { is: 'words' };
   const [, minus, wholes, top, bottom, topAlone, bottomAlone, decimal, tail = ''] = found;
@@ -104,6 +110,7 @@ function readAnew(text: string, declared: UnitName): QuantityReading {
   if (!Number.isFinite(size)) return { is: 'words' };
   const unit = tail === '' ? declared : unitOf(tail, dimension);
   if (unit === undefined) {
+    if (another.test(tail)) return { is: 'several' };
     const meant = isMillions(tail) ? spelled(tail, dimension) : undefined;
     return meant === undefined ? { is: 'unit', tail } : { is: 'unit', tail, small: units[meant].print };
   }

@@ -91,6 +91,10 @@ describe('reading a quantity', () => {
     ['40 AC', 'ac', 40, 'ac'],
     ['5 mL', 'l', 0.005, 'ml'],
     ['3 PPM', 'mg/l', 3, 'mg/l'],
+    ['1 280', 'ac', 1280, 'ac'],
+    ['-1 234 567.5', 'ac', -1234567.5, 'ac'],
+    ['12\u202f000 ac', 'ac', 12_000, 'ac'],
+    ['1 100/200', 'ac', 1.5, 'ac'],
   ])('“%s” asked in %s', (text, declared, value, unit) => {
     const reading = readQuantity(text, declared);
     expect(reading.is).toBe('value');
@@ -133,6 +137,13 @@ describe('reading a quantity', () => {
     ['3 __proto__', 'in', { is: 'unit', tail: '__proto__' }],
     ['3 constructor', 'in', { is: 'unit', tail: 'constructor' }],
     ['1.2.3', 'in', { is: 'unit', tail: '.3' }],
+    ['1 28', 'ac', { is: 'several' }],
+    ['12 3456', 'ac', { is: 'several' }],
+    ['3-4', 'd', { is: 'several' }],
+    ['3 – 4 days', 'd', { is: 'several' }],
+    ['3 to 4', 'd', { is: 'several' }],
+    ['3, 4', 'd', { is: 'several' }],
+    ['3 ft 4 in', 'in', { is: 'unit', tail: 'ft 4 in' }],
   ])('says why “%s” is not read', (text, declared, reading) => {
     expect(readQuantity(text, declared)).toEqual(reading);
   });
