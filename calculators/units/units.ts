@@ -70,6 +70,8 @@ export const units = {
   f: unit('temperature', 5 / 9, 'F', '°F', 'degrees Fahrenheit', ['°f', 'degf', 'deg f', 'fahrenheit'], -32),
   c: unit('temperature', 1, 'C', '°C', 'degrees Celsius', ['°c', 'degc', 'deg c', 'celsius']),
   pct: unit('share', 0.01, 'Percent', '%', 'percent', ['%', 'percent']),
+  // Printed bare, as a count: labels say it.
+  ppm: unit('share', 1e-6, 'Count', '', 'parts in a million', ['mg/kg']),
   'lb/ac': unit('mass an area', pound / acre, 'LbPerAc', 'lb/ac', 'pounds an acre', ['lbs/ac', 'lb/acre', 'pounds per acre']),
   'ton/ac': unit('mass an area', (2000 * pound) / acre, 'TonPerAc', 'tons/ac', 'tons an acre', ['tons/ac', 'ton/acre', 'tons/acre']),
   'kg/ha': unit('mass an area', 1 / 10000, 'KgPerHa', 'kg/ha', 'kilograms a hectare'),

@@ -24,6 +24,18 @@ describe('feed-hazards', () => {
     expect(new Set(verdicts).size).toBeGreaterThan(1);
   });
 
+  it('takes ppm and percent by their signs, and no percent for ppm', () => {
+    const slip = (text: string) => resultAt(runQuery(definition, `forage-nitrate=no3-n&basis=dry&${text}`), 'nitrogenPpm');
+    for (const text of ['1,600 ppm', '1600 mg/kg', '0.16 %', '0.16 percent']) expect(slip(`nitrate-ppm=${text}`), text).toBe(1600);
+    expect(slip('slip-unit=percent&nitrate=1600 ppm')).toBe(1600);
+    // 0.8 percent is 8,000 ppm, which kills; read as 0.8 ppm it was under every limit.
+    for (const text of ['nitrate-ppm=0.8', 'other-feed=tested&other-ppm=0.02', 'prussic-acid=tested&prussic-ppm=0.05'])
+      expect(() => slip(text), text).toThrow('most likely percent');
+    expect(slip('nitrate-ppm=0')).toBe(0);
+    // A question that is not asked stops nobody.
+    expect(slip('nitrate-ppm=1600&other-feed=none&other-ppm=0.02&prussic-ppm=0.05')).toBe(1600);
+  });
+
   it('reads what the slip leaves open the strictest way', () => {
     const ppmOf = (query: string) => Number(resultAt(runQuery(definition, `nitrate-ppm=3000&${query}`), 'nitrogenPpm'));
     for (const form of ['no3', 'no3-n', 'kno3'])

@@ -1,9 +1,17 @@
 import { defineCalculator, shownWhen } from '../../kit/define.ts';
 import { cautions } from './cautions.ts';
 import { compute } from './compute.ts';
-import { inputs } from './inputs.ts';
+import { inputs, type Values } from './inputs.ts';
 import { quantities } from './quantities.ts';
 import { steps } from './steps.ts';
+
+/** Under this a number is most likely a percent typed as ppm: ten thousand times too small, it would read as clean feed. */
+const leastPpm = 20;
+const tooSmall = (at: 'nitratePpmCount' | 'otherPpmCount' | 'prussicPpmCount') => ({
+  at,
+  when: (values: Values) => values[at] > 0 && values[at] < leastPpm,
+  say: `So small a number is most likely percent: then type its sign too, such as 0.2 %. If the slip does say ppm, put ${leastPpm}; if it says none was found, 0.`,
+});
 
 export default defineCalculator({
   slug: 'feed-hazards',
@@ -17,6 +25,9 @@ export default defineCalculator({
         [forageNitrate, prussicAcid, waterNitrate, waterSulfate, waterSalts].every((each) => each === 'not-tested'),
       say: 'Nothing was tested, so there is nothing to read. Put in at least one value from a slip.',
     },
+    tooSmall('nitratePpmCount'),
+    tooSmall('otherPpmCount'),
+    tooSmall('prussicPpmCount'),
     {
       at: 'animals',
       when: ({ animals }) => animals === 'horses',
