@@ -173,6 +173,19 @@ describe('feed-hazards', () => {
     expect(saysIn(query)).toMatch(/500 ppm dry, or 200 as is.*Always ask/);
   });
 
+  it('says what the crop alone asks for where nothing was tested, and calls nothing read', () => {
+    const untested = 'forage-nitrate=not-tested';
+    const { shown, note } = runQuery(definition, untested);
+    expect(readingOf(untested)).toBe('nothing-tested');
+    for (const name of ['leastHeightIn', 'killingFrostDays', 'lightFrostDays', 'afterDroughtDays', 'ensiledDays']) expect(shown).toContain(name);
+    expect(saysIn(untested)).toMatch(/Prussic acid kills within minutes/);
+    expect(saysIn(`${untested}&crop=other`)).toMatch(/sweetclover/);
+    for (const told of [note, saysIn(untested)]) expect(told).not.toMatch(/Under the limits|At least one list/);
+    expect(note).toMatch(/^Nothing was tested.*send in a sample/);
+    // Horses have no list here, and the refusal says what kills them.
+    expect(() => runQuery(definition, 'animals=horses')).toThrow(/off sorghums.*prussic acid kills within minutes.*sweetclover/);
+  });
+
   it('calls no hay and no silage of a prussic crop cleared, and names the conflict', () => {
     for (const crop of ['sorghum-sudangrass', 'sudangrass', 'sorghum', 'indiangrass']) {
       const says = saysIn(`crop=${crop}`);

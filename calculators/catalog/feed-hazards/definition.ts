@@ -19,19 +19,13 @@ export default defineCalculator({
   title: 'Nitrate, prussic acid and water test reading',
   inputs,
   refusals: [
-    {
-      at: 'forageNitrate',
-      when: ({ forageNitrate, prussicAcid, waterNitrate, waterSulfate, waterSalts }) =>
-        [forageNitrate, prussicAcid, waterNitrate, waterSulfate, waterSalts].every((each) => each === 'not-tested'),
-      say: 'Nothing was tested, so there is nothing to read. Put in at least one value from a slip.',
-    },
     tooSmall('nitratePpmCount'),
     tooSmall('otherPpmCount'),
     tooSmall('prussicPpmCount'),
     {
       at: 'animals',
       when: ({ animals }) => animals === 'horses',
-      say: 'These lists are for cattle, with sheep and goats read by them. For horses take the slip to your veterinarian, and keep them off sorghum and sudangrass.',
+      say: 'These lists are for cattle, with sheep and goats read by them. For horses take the slip to your veterinarian. Whatever it says, keep them off sorghums, sudangrass and johnsongrass, and off short, frosted or new indiangrass: prussic acid kills within minutes. Moldy sweetclover hay makes them bleed inside.',
     },
   ],
   compute,
@@ -68,7 +62,7 @@ export default defineCalculator({
   results: [
     { of: 'reading', said: 'by the strictest list' },
     { of: 'feedReading', when: ({ reading, feedReading, forageNitrate }) => forageNitrate !== 'not-tested' && reading !== feedReading },
-    { of: 'verdict', when: ({ verdict }) => verdict !== 'under-every-limit' },
+    { of: 'verdict', when: ({ verdict }) => verdict !== 'under-every-limit' && verdict !== 'nothing-tested' },
     shownWhen(({ forageNitrate }) => forageNitrate !== 'not-tested', 'nitrogenPpm', 'ionPpm', 'potassiumNitratePpm'),
     { of: 'asFeedPpm', when: ({ forageNitrate, waterNitrate }) => forageNitrate !== 'not-tested' && waterNitrate !== 'not-tested' },
     shownWhen(({ forageNitrate, waterNitrate }) => forageNitrate !== 'not-tested' || waterNitrate !== 'not-tested', 'totalG', 'gPerCwt'),
@@ -80,7 +74,7 @@ export default defineCalculator({
     { of: 'waterNitrogenMgPerL', when: ({ waterNitrate }) => waterNitrate !== 'not-tested' },
     { of: 'sulfateMgPerL', when: ({ waterSulfate }) => waterSulfate !== 'not-tested' },
     { of: 'saltsMgPerL', when: ({ waterSalts }) => waterSalts !== 'not-tested' },
-    { of: 'readings' },
+    { of: 'readings', when: ({ readings }) => readings.length > 0 },
     shownWhen(({ crop }) => crop !== 'other', 'leastHeightIn', 'killingFrostDays', 'lightFrostDays', 'afterDroughtDays', 'ensiledDays'),
   ],
   steps,

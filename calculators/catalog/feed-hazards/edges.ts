@@ -1,4 +1,4 @@
-import { always, defineEdges, edge, tells, turns } from '../../kit/edges.ts';
+import { always, defineEdges, edge, shows, tells, turns } from '../../kit/edges.ts';
 import definition from './definition.ts';
 
 const dry = 'forage-nitrate=no3-n&basis=dry';
@@ -75,7 +75,8 @@ export default defineEdges(definition, {
     edge('This is more sulfate than', { on: 'water-sulfate=so4', raised: 'slip-sulfate=1000mg/l', silent: 'slip-sulfate=999mg/l' }),
     edge('Sulfur in feed, mineral and', { raised: 'water-sulfate=so4-s', silent: '' }),
     edge('Sulfur in feed, mineral and', { raised: 'water-salts=dissolved-solids', silent: '' }),
-    edge('Nothing was tested, so there', { raised: noFeed, silent: '' }),
+    turns('verdict', { 'nothing-tested': noFeed, limited: '' }),
+    shows('readings', { shown: '', hidden: noFeed }),
     edge('So small a number is', { on: dry, raised: ppm(19.9), silent: ppm(20) }),
     edge('So small a number is', { on: dry, raised: ppm(0.1), silent: ppm(0), within: 0.1 }),
     edge('So small a number is', { on: mixed, raised: 'other-ppm=19.9', silent: 'other-ppm=20' }),
