@@ -108,7 +108,8 @@ export default defineCalculator({ slug: 'slake-test', version: 1, title: 'Slake 
     }[holds];
     const alike = comparable === 'no' ? ' The two places differ in texture, so they can’t be set side by side.' : '';
     const few = count < fewestSamples && holds !== 'damp' ? ' So few samples give no more than a hint.' : '';
-    const classes = lowestClass === highestClass ? `all of class ${show('lowestClass')}` : `samples ${show('lowestClass')} to ${show('highestClass')}`;
+    const classes =
+      lowestClass === highestClass ? `all of class ${show('lowestClass')}` : `samples ${show('lowestClass')} to ${show('highestClass')}`;
     return `Slake test, ${show('count')} ${count === 1 ? 'sample' : 'samples'} ${spots[spot]}: mean class ${show('meanClass')} on a scale from 0 (falls apart) to 6 (stays whole), ${count === 1 ? '' : `${classes}, `}${show('topClassPercent')} in the top class: ${says}.${few}${alike}`;
   },
   picture: {
