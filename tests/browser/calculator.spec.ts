@@ -41,7 +41,7 @@ test('wrong input is told at its field, kept, and mended; Back and reload keep i
   const rain = rainOf(page);
   for (const [typed, say] of [
     ['', 'is missing'],
-    ['a lot', 'must be a number'],
+    ['a lot', 'must be one number'],
     ['-2', 'must be from'],
     ['400', 'must be from'],
     ['3 lb', 'can’t be in'],
