@@ -45,7 +45,7 @@ describe('stock-water', () => {
       runQuery(definition, query)
         .cautions.map(({ lead }) => lead)
         .join(' ');
-    expect(leads('supply=flow&hot=40f')).toMatch(/If pump or truck fails, stock stand dry/);
+    expect(leads('supply=flow&hot=40f')).toMatch(/If pump or truck fails, stock can die within days/);
     expect(leads('supply=flow&hot=40f')).not.toMatch(/heat/);
     expect(leads('supply=flow&hot=95f')).toMatch(/in this heat, stock can die/);
     const sheep = 'herd.stock=ewe,goat,cow-dry&herd.count=100,20,0';

@@ -10,7 +10,7 @@ const leastPpm = 20;
 const tooSmall = (at: 'nitratePpmCount' | 'otherPpmCount' | 'prussicPpmCount') => ({
   at,
   when: (values: Values) => values[at] > 0 && values[at] < leastPpm,
-  say: `So small a number is most likely percent: then type its sign too, such as 0.2 %. If the slip does say ppm, put ${leastPpm}; if it says none was found, 0.`,
+  say: `So little is most likely percent: type its sign too, as in 0.2 %. If the slip does say ppm, put ${leastPpm}; for none found, 0.`,
 });
 
 export default defineCalculator({
@@ -25,7 +25,7 @@ export default defineCalculator({
     {
       at: 'animals',
       when: ({ animals }) => animals === 'horses',
-      say: 'These lists are for cattle, with sheep and goats read by them. For horses take the slip to your veterinarian. Whatever it says, keep them off sorghums, sudangrass and johnsongrass, and off short, frosted or new indiangrass: prussic acid kills within minutes. Moldy sweetclover hay makes them bleed inside.',
+      say: 'These lists are for cattle, with sheep and goats read by them. For horses take the slip to your veterinarian. Keep them off sorghum, sudangrass and johnsongrass, and off short, frosted or new indiangrass: prussic acid kills within minutes. Moldy sweetclover hay makes stock bleed inside.',
     },
   ],
   compute,

@@ -127,7 +127,7 @@ export const readingWords = {
   'water-salts-warned': 'Salts in the water: at least one list warns or names harm',
   'water-salts-not': 'Salts in the water: do not use it',
   'under-every-limit': 'Under the limits in these lists. That clears nothing',
-  'nothing-tested': 'Nothing was tested, so nobody knows how much of it they may have. Send in a sample',
+  'nothing-tested': 'Nothing was tested. That clears nothing: send in a sample',
   'not-tested': '',
 } as const;
 export type ReadingWord = keyof typeof readingWords;

@@ -11,7 +11,7 @@ export interface Rotation {
 }
 export const isBackTooSoon = ({ verdict, todayVerdict }: Rotation): boolean => verdict === 'grows-back' && todayVerdict === 'short';
 
-const bloats: ReadonlySet<string> = new Set(['alfalfa', 'white-clover', 'other-clovers', 'low-cool-season', 'small-grains']);
+const bloats: readonly string[] = ['alfalfa', 'white-clover', 'other-clovers', 'low-cool-season', 'small-grains'];
 
 export const cautions: readonly Caution<ValuesOf<typeof inputs> & ReturnType<typeof compute>>[] = [
   caution(isBackTooSoon, {
@@ -49,7 +49,7 @@ export const cautions: readonly Caution<ValuesOf<typeof inputs> & ReturnType<typ
     say: 'No table here gives the pounds in an inch for this forage. If you have not clipped your own, the figure in that field is left over from another forage.',
     source: 'common practice',
   }),
-  caution(({ forage }) => bloats.has(forage), {
+  caution(({ forage }) => bloats.includes(forage), {
     lead: 'Bloat kills. Never turn hungry stock into alfalfa, clover or lush wheat.',
     life: true,
     say: 'Alfalfa, clover and lush wheat, rye and oats can bloat cattle and sheep. Never turn in hungry stock, nor onto wet or very young growth; fill them with dry hay first and watch them. Ask your veterinarian about bloat blocks.',
@@ -64,7 +64,7 @@ export const cautions: readonly Caution<ValuesOf<typeof inputs> & ReturnType<typ
   caution(({ forage }) => forage === 'native-tall-grass', {
     lead: 'Short, wilted or frosted indiangrass kills in minutes. Keep off.',
     life: true,
-    say: 'Indiangrass can hold prussic acid, which kills within minutes: keep stock off it under 8 inches, wilted or frosted, and off new growth after rain.',
+    say: 'Indiangrass can hold prussic acid, which kills within minutes, under 8 inches and in wilted, frosted or new growth after rain.',
     source: 'sulc-frost-1613',
   }),
   caution(isBackTooSoon, {

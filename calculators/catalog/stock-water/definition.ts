@@ -191,9 +191,9 @@ export default defineCalculator({
       source: 'common practice',
     }),
     caution((values) => isShortOfReserve(values) && values.hotF < heatF, {
-      lead: 'If pump or truck fails, stock stand dry in less than three days.',
+      lead: 'If pump or truck fails, stock can die within days.',
       life: true,
-      say: 'Stock stand dry in less than three days if a pump breaks or a truck is late, and can die. Look at the water every day.',
+      say: 'A broken pump or late truck leaves stock dry in less than three days. They can die without it. Look at the water every day.',
       source: 'common practice',
     }),
     caution((values) => isShortOfReserve(values) && values.hotF >= heatF, {
@@ -239,7 +239,7 @@ export default defineCalculator({
     }),
     caution(({ hotF, intakeFrom, herd }) => hotF >= heatF && intakeFrom === 'lists' && knownByHeat({ herd }).has(false), {
       lead: 'No list for sheep, goats or horses goes by heat: plan half as much again.',
-      say: 'For sheep, goats, horses and llamas no list goes by heat: the figure is the same on a cool day. In heat plan for half as much again, or measure.',
+      say: 'For sheep, goats, horses and llamas the figure is the same on a cool day. In great heat plan for half as much again, or measure.',
       source: 'common practice',
     }),
     caution(({ hotF, intakeFrom, herd }) => hotF > listsEndF && intakeFrom === 'lists' && knownByHeat({ herd }).has(true), {
