@@ -28,13 +28,13 @@ export type QuantityReading =
       readonly small?: string;
     };
 
-/** Every unit of a dimension by each way to type it: token, print, words, other spellings. What stands behind `$95` leaves the sign out: `a ton`, `/ton`. */
+/** Every unit of a dimension by each way to type it: token, print, words, of one or many, other spellings. What stands behind `$95` leaves the sign out: `a ton`, `/ton`. */
 const spellings = new Map<string, Map<string, UnitName>>();
 for (const name of Object.keys(units).filter(isUnit)) {
   const { dimension, print, words, typed } = units[name];
   const names = spellings.get(dimension) ?? new Map<string, UnitName>();
   spellings.set(dimension, names);
-  for (const spelling of [name, print, words, ...typed]) {
+  for (const spelling of [name, print, words, words.replace(/s$/, ''), ...typed]) {
     const plain = spelling.toLowerCase();
     for (const each of plain.startsWith('$') ? [plain, plain.slice(1).trim()] : [plain]) if (each !== '' && !names.has(each)) names.set(each, name);
   }

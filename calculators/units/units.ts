@@ -11,7 +11,7 @@ interface Unit {
   readonly print: string;
   /** Said in a label, for readers of the screen and of the source. */
   readonly words: string;
-  /** Other ways to type it than its token, its print and its words, lower case. */
+  /** Other ways to type it than its token, its print and its words, of one or many, lower case. */
   readonly typed: readonly string[];
 }
 
@@ -37,36 +37,36 @@ const day = 86400;
 export const units = {
   in: unit('length', inch, 'In', 'in', 'inches', ['inch', '"', '”']),
   ft: unit('length', foot, 'Ft', 'ft', 'feet', ['foot', "'", '’']),
-  mi: unit('length', 5280 * foot, 'Mi', 'mi', 'miles', ['mile']),
+  mi: unit('length', 5280 * foot, 'Mi', 'mi', 'miles'),
   mm: unit('length', 0.001, 'Mm', 'mm', 'millimeters', ['millimetres']),
   cm: unit('length', 0.01, 'Cm', 'cm', 'centimeters', ['centimetres']),
-  m: unit('length', 1, 'M', 'm', 'meters', ['metres', 'meter', 'metre']),
+  m: unit('length', 1, 'M', 'm', 'meters', ['metres', 'metre']),
   km: unit('length', 1000, 'Km', 'km', 'kilometers', ['kilometres']),
   sqft: unit('area', foot ** 2, 'Ft2', 'sq ft', 'square feet', ['ft2', 'ft²']),
   sqm: unit('area', 1, 'M2', 'm²', 'square meters', ['m2', 'square metres']),
-  ac: unit('area', acre, 'Ac', 'ac', 'acres', ['acre']),
-  ha: unit('area', 10000, 'Ha', 'ha', 'hectares', ['hectare']),
-  gal: unit('volume', gallon, 'Gal', 'gal', 'gallons', ['gallon']),
-  qt: unit('volume', gallon / 4, 'Qt', 'qt', 'quarts', ['quart']),
+  ac: unit('area', acre, 'Ac', 'ac', 'acres'),
+  ha: unit('area', 10000, 'Ha', 'ha', 'hectares'),
+  gal: unit('volume', gallon, 'Gal', 'gal', 'gallons'),
+  qt: unit('volume', gallon / 4, 'Qt', 'qt', 'quarts'),
   ml: unit('volume', 1e-6, 'Ml', 'mL', 'milliliters', ['millilitres', 'cc']),
-  l: unit('volume', 0.001, 'L', 'L', 'liters', ['liter', 'litre', 'litres']),
+  l: unit('volume', 0.001, 'L', 'L', 'liters', ['litre', 'litres']),
   cuft: unit('volume', foot ** 3, 'Ft3', 'cu ft', 'cubic feet', ['ft3', 'ft³']),
   cum: unit('volume', 1, 'M3', 'm³', 'cubic meters', ['m3', 'cubic metres']),
   acin: unit('volume', acre * inch, 'AcIn', 'ac-in', 'acre-inches', ['acre-inch']),
   acft: unit('volume', acre * foot, 'AcFt', 'ac-ft', 'acre-feet', ['acre-foot']),
-  lb: unit('mass', pound, 'Lb', 'lb', 'pounds', ['lbs', 'pound']),
+  lb: unit('mass', pound, 'Lb', 'lb', 'pounds', ['lbs']),
   ton: unit('mass', 2000 * pound, 'Ton', 'tons', 'tons of 2,000 lb', ['short ton', 'short tons']),
-  g: unit('mass', 0.001, 'G', 'g', 'grams', ['gram']),
+  g: unit('mass', 0.001, 'G', 'g', 'grams'),
   kg: unit('mass', 1, 'Kg', 'kg', 'kilograms', ['kilo', 'kilos']),
   // No `t`: some mean 2,000 lb by it and some 1,000 kg.
-  tonne: unit('mass', 1000, 'Tonne', 'tonnes', 'metric tons', ['metric ton']),
-  min: unit('time', 60, 'Min', 'min', 'minutes', ['minute']),
-  s: unit('time', 1, 'S', 's', 'seconds', ['sec', 'second']),
-  hr: unit('time', 3600, 'Hr', 'hours', 'hours', ['h', 'hour']),
-  d: unit('time', day, 'Days', 'days', 'days', ['day']),
-  wk: unit('time', 7 * day, 'Weeks', 'weeks', 'weeks', ['week']),
-  mo: unit('months', 1, 'Months', 'months', 'months', ['month']),
-  yr: unit('years', 1, 'Years', 'years', 'years', ['year']),
+  tonne: unit('mass', 1000, 'Tonne', 'tonnes', 'metric tons'),
+  min: unit('time', 60, 'Min', 'min', 'minutes'),
+  s: unit('time', 1, 'S', 's', 'seconds', ['sec']),
+  hr: unit('time', 3600, 'Hr', 'hours', 'hours', ['h']),
+  d: unit('time', day, 'Days', 'days', 'days'),
+  wk: unit('time', 7 * day, 'Weeks', 'weeks', 'weeks'),
+  mo: unit('months', 1, 'Months', 'months', 'months'),
+  yr: unit('years', 1, 'Years', 'years', 'years'),
   f: unit('temperature', 5 / 9, 'F', '°F', 'degrees Fahrenheit', ['degf', 'deg f', 'fahrenheit'], -32),
   c: unit('temperature', 1, 'C', '°C', 'degrees Celsius', ['degc', 'deg c', 'celsius']),
   pct: unit('share', 0.01, 'Percent', '%', 'percent'),
