@@ -127,7 +127,7 @@ function unknownInSteps(calculator: Calculator): readonly string[] {
     const columns = columnsOf(calculator, step.of);
     if (!columns) return [...faults, `${at}: ${step.of} is no table`];
     const own = numbersAmong(columns);
-    // A column hides a result of the same name, so it must be one number itself.
+    // A column hides a result of the same name, so it must be a number itself.
     const others = [...numbers].filter((name) => !Object.hasOwn(columns, name));
     return [
       ...faults,
