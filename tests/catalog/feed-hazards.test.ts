@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import definition from '../../calculators/catalog/feed-hazards/definition.ts';
 import { resultAt, runQuery } from '../../calculators/kit/cases.ts';
+import { toLink } from '../../calculators/kit/link.ts';
+import { fromLink } from '../../calculators/kit/openLink.ts';
 import { printName } from '../../calculators/kit/print.ts';
 import { expectWithin } from '../support/expectWithin.ts';
 
@@ -27,7 +29,10 @@ describe('feed-hazards', () => {
   it('takes ppm and percent by their signs, and no percent for ppm', () => {
     const slip = (text: string) => resultAt(runQuery(definition, `forage-nitrate=no3-n&basis=dry&${text}`), 'nitrogenPpm');
     for (const text of ['1,600 ppm', '1600 mg/kg', '0.16 %', '0.16 percent']) expect(slip(`nitrate-ppm=${text}`), text).toBe(1600);
-    expect(slip('slip-unit=percent&nitrate=1600 ppm')).toBe(1600);
+    const inPercent = 'slip-unit=percent&nitrate=1600 ppm';
+    expect(slip(inPercent)).toBe(1600);
+    // Its link keeps the sign: bare it would be 1,600 percent.
+    expect(toLink(definition, fromLink(definition, inPercent).form)).toContain('nitrate=1600ppm');
     // 0.8 percent is 8,000 ppm, which kills; read as 0.8 ppm it was under every limit.
     for (const text of ['nitrate-ppm=0.8', 'other-feed=tested&other-ppm=0.02', 'prussic-acid=tested&prussic-ppm=0.05'])
       expect(() => slip(text), text).toThrow('most likely percent');
