@@ -35,7 +35,8 @@ function linkText(cell: Cell | { readonly kind: 'number'; readonly unit: keyof t
   if (cell.kind !== 'number') return plain;
   const reading = readQuantity(plain, cell.unit);
   if (reading.is !== 'value') return plain;
-  return isBare(reading.unit) ? reading.amount : `${reading.amount}${reading.unit}`;
+  // A bare unit that the field does not ask for, ppm for a percent, goes with its number.
+  return reading.unit === cell.unit && isBare(cell.unit) ? reading.amount : `${reading.amount}${reading.unit}`;
 }
 type Wanted = (cell: { readonly belongsTo: 'place' | 'management' }) => boolean;
 

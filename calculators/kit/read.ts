@@ -45,11 +45,11 @@ function whatIsWrong(input: Range, reading: QuantityReading, system: UnitSystem)
     case 'empty':
       return `${input.label} is missing. Type a number from ${range}.`;
     case 'comma':
-      return `${input.label}: a comma here can mean two things. Write a point for decimals: ${reading.instead}.`;
+      return `${input.label}: a comma here can mean two things. Write ${reading.instead}, if that is meant.`;
     case 'off watch':
       return `${input.label}: minutes and seconds run from 00 to 59, in two figures. Write ${reading.instead}.`;
     case 'words':
-      return `${input.label} must be a number, such as ${told(input.default)}. It can be from ${range}.`;
+      return `${input.label} must be one number, such as ${told(input.default)}. It can be from ${range}.`;
     case 'unit':
       if (reading.small !== undefined)
         return `${input.label} can’t be in “${reading.tail.slice(0, 20)}”: a capital M means a million. Write ${reading.small}.`;

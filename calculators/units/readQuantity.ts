@@ -28,13 +28,13 @@ export type QuantityReading =
       readonly small?: string;
     };
 
-/** Every unit of a dimension by each way to type it: token, print, other spellings. What stands behind `$95` leaves the sign out: `a ton`, `/ton`. */
+/** Every unit of a dimension by each way to type it: token, print, words, of one or many, other spellings. What stands behind `$95` leaves the sign out: `a ton`, `/ton`. */
 const spellings = new Map<string, Map<string, UnitName>>();
 for (const name of Object.keys(units).filter(isUnit)) {
-  const { dimension, print, typed } = units[name];
+  const { dimension, print, words, typed } = units[name];
   const names = spellings.get(dimension) ?? new Map<string, UnitName>();
   spellings.set(dimension, names);
-  for (const spelling of [name, print, ...typed]) {
+  for (const spelling of [name, print, words, words.replace(/s$/, ''), ...typed]) {
     const plain = spelling.toLowerCase();
     for (const each of plain.startsWith('$') ? [plain, plain.slice(1).trim()] : [plain]) if (each !== '' && !names.has(each)) names.set(each, name);
   }
@@ -49,6 +49,10 @@ const isMillions = (text: string): boolean => /^M(?:[Ll]|m|g)(?![A-Za-z])/.test(
 export const unitOf = (text: string, dimension: string): UnitName | undefined => (isMillions(text.trim()) ? undefined : spelled(text, dimension));
 
 const thousands = /^-?[1-9]\d{0,2}(?:,\d{3})+(?:\.\d*)?$/;
+/** What stands between thousands: `1,280`, `1 280`. In `1 280/300` it is a whole and a part. */
+const betweenThousands = /(?<=^-?\s*[1-9]\d?\d?(?:[,\s]\d{3})*)[,\s](?=\d{3}(?!\d|\s*\/))/g;
+/** A number behind the number: `3-4`, `3 to 4`. */
+const another = /^(?:[-–—,\s]|to)*\d/;
 /** A number whose commas can mean two things, as it might be written without them. */
 function openComma(text: string): string | undefined {
   const found = (text.match(/-?[\d.]*\d,\d[\d.,]*/g) ?? []).find((each) => !thousands.test(each));
@@ -96,7 +100,7 @@ function readAnew(text: string, declared: UnitName): QuantityReading {
   if (duration.is === 'seconds') return { is: 'duration', value: convertedTo(declared, duration.seconds, 's') };
   const instead = openComma(plain);
   if (instead !== undefined) return { is: 'comma', instead };
-  const digits = plain.replaceAll(/(?<=\d),(?=\d)/g, '');
+  const digits = plain.replaceAll(betweenThousands, '');
   const found = shape.exec(digits);
   if (!found) return { is: 'words' };
   const [, minus, wholes, top, bottom, topAlone, bottomAlone, decimal, tail = ''] = found;
@@ -104,6 +108,7 @@ function readAnew(text: string, declared: UnitName): QuantityReading {
   if (!Number.isFinite(size)) return { is: 'words' };
   const unit = tail === '' ? declared : unitOf(tail, dimension);
   if (unit === undefined) {
+    if (another.test(tail)) return { is: 'words' };
     const meant = isMillions(tail) ? spelled(tail, dimension) : undefined;
     return meant === undefined ? { is: 'unit', tail } : { is: 'unit', tail, small: units[meant].print };
   }

@@ -41,11 +41,11 @@ test('wrong input is told at its field, kept, and mended; Back and reload keep i
   const rain = rainOf(page);
   for (const [typed, say] of [
     ['', 'is missing'],
-    ['a lot', 'must be a number'],
+    ['a lot', 'must be one number'],
     ['-2', 'must be from'],
     ['400', 'must be from'],
     ['3 lb', 'can’t be in'],
-    ['1,5', 'Write a point for decimals: 1.5'],
+    ['1,5', 'Write 1.5, if that is meant'],
   ] as const) {
     await rain.fill(typed);
     await rain.blur();

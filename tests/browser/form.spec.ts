@@ -65,7 +65,7 @@ test('a wrong answer leaves a dash and a way to its field; its group opens itsel
   await expect(stamp(page)).toHaveText('Waits for one answer');
   const area = field(page, 'storm-runoff-areaAc');
   await expect(area, 'in a group that nobody opened').toBeVisible();
-  await expect(page.locator('#storm-runoff-areaAc-problem')).toContainText('must be a number');
+  await expect(page.locator('#storm-runoff-areaAc-problem')).toContainText('must be one number');
   await page.locator('.waiting a').first().click();
   await expect(area).toBeFocused();
   await expect(area).toBeInViewport();

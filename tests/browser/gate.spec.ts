@@ -177,9 +177,9 @@ test('rain is one tap and one more; a day that nobody tapped is not read, and ne
   await button(page, 'Rain').tap();
   await button(page, 'other').tap();
   for (const [typed, says] of [
-    ['wet', 'Rain must be a number, such as 0.4.'],
+    ['wet', 'Rain must be one number, such as 0.4.'],
     ['-1', 'Rain must be from 0 to 30 in.'],
-    ['1,25', 'Write a point for decimals'],
+    ['1,25', 'Write 1.25, if that is meant'],
     ['45', 'Rain must be from 0 to 30 in.'],
   ] as const) {
     await page.getByLabel('Rain', { exact: true }).fill(typed);

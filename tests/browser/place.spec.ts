@@ -53,7 +53,7 @@ test('wrong input is told at its field, and stays as it was typed', async ({ pag
   await started(page);
   await withPasture(page, 'about forty');
   await page.getByLabel('Pasture 1: Name').focus();
-  const problem = page.getByText('Size must be a number, such as 40.');
+  const problem = page.getByText('Size must be one number, such as 40.');
   await expect(problem).toBeVisible();
   await expect(page.getByLabel('Pasture 1: Size')).toHaveAttribute('aria-invalid', 'true');
   await written(page, 'about forty');

@@ -20,7 +20,7 @@ test('the record shows the year, is mended, and what is taken away can come back
   const head = page.getByLabel('Stock, line 1: Head');
   await head.fill('forty');
   await head.blur();
-  await expect(page.getByText('Head must be a number, such as 45.')).toBeVisible();
+  await expect(page.getByText('Head must be one number, such as 45.')).toBeVisible();
   await expect
     .poll(async () => (await moves(page)).find(({ id }) => id === 'm1'))
     .toMatchObject({ stock: [{ countHead: 45, typed: { countHead: 'forty' } }] });

@@ -183,7 +183,7 @@ test('counts can be typed beside the buttons, and a full count goes on only when
   const bare = page.getByRole('textbox', { name: 'Steps on bare soil' });
   await bare.fill('thirty');
   await bare.blur();
-  await expect(page.locator('#cover-count-bareCount-problem')).toContainText('must be a number');
+  await expect(page.locator('#cover-count-bareCount-problem')).toContainText('must be one number');
   await bare.fill('31');
   await expect(total(page)).toHaveText(/101 steps/);
   await expect(page.getByRole('button', { name: 'Undo the last tap' }), 'typed over: there is no last tap').toBeDisabled();

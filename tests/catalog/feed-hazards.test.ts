@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import definition from '../../calculators/catalog/feed-hazards/definition.ts';
 import { resultAt, runQuery } from '../../calculators/kit/cases.ts';
+import { toLink } from '../../calculators/kit/link.ts';
+import { fromLink } from '../../calculators/kit/openLink.ts';
 import { printName } from '../../calculators/kit/print.ts';
 import { expectWithin } from '../support/expectWithin.ts';
 
@@ -22,6 +24,21 @@ describe('feed-hazards', () => {
     const verdicts = amounts.map((amount) => verdictOf(`${feedAlone}&${start}${amount}`));
     expect(verdicts).toEqual([...verdicts].sort((one, other) => one - other));
     expect(new Set(verdicts).size).toBeGreaterThan(1);
+  });
+
+  it('takes ppm and percent by their signs, and no percent for ppm', () => {
+    const slip = (text: string) => resultAt(runQuery(definition, `forage-nitrate=no3-n&basis=dry&${text}`), 'nitrogenPpm');
+    for (const text of ['1,600 ppm', '1600 mg/kg', '0.16 %', '0.16 percent']) expect(slip(`nitrate-ppm=${text}`), text).toBe(1600);
+    const inPercent = 'slip-unit=percent&nitrate=1600 ppm';
+    expect(slip(inPercent)).toBe(1600);
+    // Its link keeps the sign: bare it would be 1,600 percent.
+    expect(toLink(definition, fromLink(definition, inPercent).form)).toContain('nitrate=1600ppm');
+    // 0.8 percent is 8,000 ppm, which kills; read as 0.8 ppm it was under every limit.
+    for (const text of ['nitrate-ppm=0.8', 'other-feed=tested&other-ppm=0.02', 'prussic-acid=tested&prussic-ppm=0.05'])
+      expect(() => slip(text), text).toThrow('most likely percent');
+    expect(slip('nitrate-ppm=0')).toBe(0);
+    // A question that is not asked stops nobody.
+    expect(slip('nitrate-ppm=1600&other-feed=none&other-ppm=0.02&prussic-ppm=0.05')).toBe(1600);
   });
 
   it('reads what the slip leaves open the strictest way', () => {
@@ -159,6 +176,19 @@ describe('feed-hazards', () => {
     const query = `forage-nitrate=not-tested&prussic-acid=tested&basis=${basis}&feed-form=hay&dry-matter=88pct&prussic-ppm=${ppm}`;
     expect(readingOf(query)).toBe(reading);
     expect(saysIn(query)).toMatch(/500 ppm dry, or 200 as is.*Always ask/);
+  });
+
+  it('says what the crop alone asks for where nothing was tested, and calls nothing read', () => {
+    const untested = 'forage-nitrate=not-tested';
+    const { shown, note } = runQuery(definition, untested);
+    expect(readingOf(untested)).toBe('nothing-tested');
+    for (const name of ['leastHeightIn', 'killingFrostDays', 'lightFrostDays', 'afterDroughtDays', 'ensiledDays']) expect(shown).toContain(name);
+    expect(saysIn(untested)).toMatch(/Prussic acid kills within minutes/);
+    expect(saysIn(`${untested}&crop=other`)).toMatch(/sweetclover/);
+    for (const told of [note, saysIn(untested)]) expect(told).not.toMatch(/Under the limits|At least one list/);
+    expect(note).toMatch(/^Nothing was tested; that clears nothing: send in a sample/);
+    // Horses have no list here, and the refusal says what kills them.
+    expect(() => runQuery(definition, 'animals=horses')).toThrow(/off sorghum.*prussic acid kills within minutes.*sweetclover/);
   });
 
   it('calls no hay and no silage of a prussic crop cleared, and names the conflict', () => {

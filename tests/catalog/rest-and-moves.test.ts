@@ -190,4 +190,14 @@ describe('rest-and-moves', () => {
     expect(says('paddock=3')).toContain('Too few paddocks');
     expect(says('paddock=20')).not.toContain('Too few paddocks');
   });
+
+  test('each forage of the list whose kind bloats or poisons says so', () => {
+    const { forage } = definition.inputs;
+    if (forage?.kind !== 'choice') throw new TypeError('no forages');
+    const warned = (lead: RegExp): readonly string[] =>
+      Object.keys(forage.options).filter((key) => run(`forage=${key}`).cautions.some((each) => each.life && lead.test(each.lead)));
+    const named = (label: RegExp): readonly string[] => Object.keys(forage.options).filter((key) => label.test(forage.options[key]?.label ?? ''));
+    expect(warned(/^Bloat kills/)).toEqual(named(/alfalfa|clover|wheat/i));
+    expect(warned(/prussic acid|indiangrass/i)).toEqual(named(/indiangrass|sorghum|millet|wheat/i));
+  });
 });

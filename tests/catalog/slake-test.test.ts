@@ -16,6 +16,13 @@ describe('slake-test', () => {
     // Half lost within 5, 30 and 300 seconds: 1, 2 and 3. After five dips under 10 percent left: 3; under 25: 4; under 75: 5; more: 6.
     expect(ladder.map((seen) => result(`samples.seen=${seen}`, 'meanClass'))).toEqual([0, 1, 2, 3, 3, 4, 5, 6]);
   });
+  it('tells the span of the classes, and of samples that are alike their one class', () => {
+    const note = (seen: string) => runQuery(definition, `samples.seen=${seen}`).note;
+    expect(note('most,most,most')).toContain('0 (falls apart) to 6 (stays whole), all of class 6, 100 % in the top class');
+    expect(note('dry,dry')).toContain(', all of class 0, 0 % in');
+    expect(note('most,half')).toContain(', samples 5 to 6, 50 % in');
+    expect(note('most')).toContain('(stays whole), 100 % in');
+  });
   it('numbers the samples from one', () => {
     expect([result('samples.seen=most,half', 'lines.0.number'), result('samples.seen=most,half', 'lines.1.number')]).toEqual([1, 2]);
   });

@@ -40,6 +40,25 @@ describe('stock-water', () => {
     expect(own.ranges['needGalPerDay']).toMatch(/your own figure/);
     for (const said of [own.note, ...Object.values(own.ranges)]) expect(said).not.toMatch(/lists|95/);
   });
+  it('speaks of no heat on a cold day, and of none that the lists of sheep do not know', () => {
+    const leads = (query: string) =>
+      runQuery(definition, query)
+        .cautions.map(({ lead }) => lead)
+        .join(' ');
+    expect(leads('supply=flow&hot=40f')).toMatch(/If pump or truck fails, stock can die within days/);
+    expect(leads('supply=flow&hot=40f')).not.toMatch(/heat/);
+    expect(leads('supply=flow&hot=95f')).toMatch(/in this heat, stock can die/);
+    const sheep = 'herd.stock=ewe,goat,cow-dry&herd.count=100,20,0';
+    for (const hot of [40, 60, 95]) {
+      const { note, values } = runQuery(definition, `${sheep}&hot=${hot}f`);
+      expect(values['needGalPerDay']).toBe(280);
+      expect(note).toMatch(/^By lists that do not go by heat they drink 280 gal/);
+    }
+    expect(leads(`${sheep}&hot=95f`)).toMatch(/sheep, goats or horses goes by heat: plan half as much again/);
+    expect(leads(`${sheep}&hot=95f`)).not.toMatch(/lists end at 90/);
+    expect(leads(`${sheep}&hot=60f`)).not.toMatch(/half as much again/);
+    expect(leads('herd.stock=cow-dry&herd.count=20&hot=95f')).not.toMatch(/half as much again/);
+  });
   it('names polio where sulfate is high', () => {
     const at = (mgPerL: number) =>
       runQuery(definition, `slip=tested&sulfate=${mgPerL}mg/l`)

@@ -57,7 +57,7 @@ describe('one calculation', () => {
   it.each([
     ['rain=1,5', 'a comma here can mean two things'],
     ['rain=', 'is missing'],
-    ['rain=lots', 'must be a number'],
+    ['rain=lots', 'must be one number'],
     ['rain=3 lb', 'can’t be in “lb”'],
     ['rain=-3in', 'must be from'],
     ['cover=__proto__', 'choose one of the list'],

@@ -44,7 +44,10 @@ describe('reading a form', () => {
     [{ rainIn: '' }, 'rainIn', 'Rain is missing. Type a number from 0.01 to 40 in.'],
     [{ rainIn: '41' }, 'rainIn', 'Rain must be from 0.01 to 40 in. This is 41.'],
     [{ rainIn: '1100 mm' }, 'rainIn', 'Rain must be from 0.01 to 40 in. This is 43.31.'],
-    [{ rainIn: 'much' }, 'rainIn', 'Rain must be a number, such as 3. It can be from 0.01 to 40 in.'],
+    [{ rainIn: '1,5' }, 'rainIn', 'Rain: a comma here can mean two things. Write 1.5, if that is meant.'],
+    [{ rainIn: '1,2,3' }, 'rainIn', 'Rain: a comma here can mean two things. Write 123, if that is meant.'],
+    [{ rainIn: '3-4\u00a0in' }, 'rainIn', 'Rain must be one number, such as 3. It can be from 0.01 to 40 in.'],
+    [{ rainIn: 'much' }, 'rainIn', 'Rain must be one number, such as 3. It can be from 0.01 to 40 in.'],
     [{ rainIn: '3 lb' }, 'rainIn', 'Rain can’t be in “lb”. Use inches.'],
     [{ soil: 'mud' }, 'soil', 'Soil: choose one of the list.'],
     [{ isShaded: 'true' }, 'isShaded', 'Shaded: answer yes or no.'],
@@ -62,7 +65,7 @@ describe('reading a form', () => {
     const { problems } = readForm(inputs, { ...start, rainIn: '2000 mm', meanF: 'warm' }, 'si');
     expect(problems.map(({ say }) => say)).toEqual([
       'Rain must be from 0.254 to 1,016 mm. This is 2,000.',
-      'Mean temperature must be a number, such as 15. It can be from -40 to 48.89 °C.',
+      'Mean temperature must be one number, such as 15. It can be from -40 to 48.89 °C.',
     ]);
   });
   it('takes a limit that was typed in the other units', () => {
@@ -89,7 +92,7 @@ describe('single readings', () => {
   });
   it('names the month', () => {
     const rain = months('Rain', 'M', 'in', [0, 40], Array(12).fill(1));
-    expect(readMonth(rain, 6, 'x', 'us')).toEqual({ problem: 'Rain, July must be a number, such as 1. It can be from 0 to 40 in.' });
+    expect(readMonth(rain, 6, 'x', 'us')).toEqual({ problem: 'Rain, July must be one number, such as 1. It can be from 0 to 40 in.' });
   });
   it('reads a pasted record with commas, tabs or semicolons, and drops no line in silence', () => {
     const gauge = record({ label: 'Gauge', belongsTo: 'place', unit: 'in', min: 0, max: 40, maxRows: 3, default: '' });

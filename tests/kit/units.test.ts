@@ -91,6 +91,11 @@ describe('reading a quantity', () => {
     ['40 AC', 'ac', 40, 'ac'],
     ['5 mL', 'l', 0.005, 'ml'],
     ['3 PPM', 'mg/l', 3, 'mg/l'],
+    ['1 280', 'ac', 1280, 'ac'],
+    ['- 1,280 1/2', 'ac', -1280.5, 'ac'],
+    ['-1 234 567.5', 'ac', -1234567.5, 'ac'],
+    ['12\u202f000 ac', 'ac', 12_000, 'ac'],
+    ['1 100/200', 'ac', 1.5, 'ac'],
   ])('“%s” asked in %s', (text, declared, value, unit) => {
     const reading = readQuantity(text, declared);
     expect(reading.is).toBe('value');
@@ -133,6 +138,16 @@ describe('reading a quantity', () => {
     ['3 __proto__', 'in', { is: 'unit', tail: '__proto__' }],
     ['3 constructor', 'in', { is: 'unit', tail: 'constructor' }],
     ['1.2.3', 'in', { is: 'unit', tail: '.3' }],
+    ['0.5 280', 'in', { is: 'words' }],
+    ['2024 100', 'ac', { is: 'words' }],
+    ['0 250', 'ac', { is: 'words' }],
+    ['1 28', 'ac', { is: 'words' }],
+    ['12 3456', 'ac', { is: 'words' }],
+    ['3-4', 'd', { is: 'words' }],
+    ['3 – 4 days', 'd', { is: 'words' }],
+    ['3 to 4', 'd', { is: 'words' }],
+    ['3, 4', 'd', { is: 'words' }],
+    ['3 ft 4 in', 'in', { is: 'unit', tail: 'ft 4 in' }],
   ])('says why “%s” is not read', (text, declared, reading) => {
     expect(readQuantity(text, declared)).toEqual(reading);
   });
@@ -150,9 +165,11 @@ describe('reading a quantity', () => {
       expectWithin(reading.is === 'value' ? reading.value : Number.NaN, value, 1e-12);
     }
   });
-  it('reads every unit by its token, its print and each other spelling', () => {
+  it('reads every unit by its token, its print, its words and each other spelling', () => {
     for (const name of Object.keys(units).filter(isUnit)) {
-      for (const spelling of [name, units[name].print, ...units[name].typed].filter((each) => each !== '' && each !== '$')) {
+      for (const spelling of [name, units[name].print, units[name].words, units[name].words.replace(/s$/, ''), ...units[name].typed].filter(
+        (each) => each !== '' && each !== '$',
+      )) {
         const reading = readQuantity(`7 ${spelling}`, name);
         expect(reading, `7 ${spelling} as ${name}`).toMatchObject({ is: 'value', unit: name, value: 7 });
       }

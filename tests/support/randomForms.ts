@@ -3,7 +3,7 @@ import type { Calculator } from '../../calculators/kit/define.ts';
 import type { Cell, Inputs, NumberInput } from '../../calculators/kit/inputs.ts';
 import { type Form, monthsIn, type RowTexts, rowsIn, type Text, type Texts, textIn, withPlaceOf } from '../../calculators/kit/state.ts';
 import { dayOf, isoDay } from '../../calculators/units/printQuantity.ts';
-import { convert, isUnit, type UnitName, units } from '../../calculators/units/units.ts';
+import { convert, isBare, isUnit, type UnitName, units } from '../../calculators/units/units.ts';
 
 /** A number in plain decimals with all the digits it has: nobody types 1e-7. */
 export function plainNumber(value: number): string {
@@ -14,10 +14,11 @@ export function plainNumber(value: number): string {
 }
 
 type Ranged = Pick<NumberInput, 'unit' | 'min' | 'max' | 'whole'>;
+/** Of the bare ones, which stand in a label, only its own: few type ppm where percent is asked. */
 const unitsLike = (unit: UnitName): readonly UnitName[] =>
   Object.keys(units)
     .filter(isUnit)
-    .filter((name) => units[name].dimension === units[unit].dimension);
+    .filter((name) => units[name].dimension === units[unit].dimension && (name === unit || !isBare(name)));
 
 const share = fc.integer({ min: 0, max: 10_000 }).map((part) => part / 10_000);
 const clamp = (value: number, { min, max }: Ranged): number => Math.min(Math.max(value, min), max);

@@ -89,7 +89,7 @@ it('draws no share of a feed where none is allowed to be named', () => {
     '',
     'other-feed=tested',
     'other-feed=tested&forage-nitrate=no3-n&nitrate-ppm=20000',
-    'other-feed=tested&forage-nitrate=no3-n&nitrate-ppm=5',
+    'other-feed=tested&forage-nitrate=no3-n&nitrate-ppm=50',
   ]) {
     const { values } = runQuery(hazards, query);
     expect(drawReal(hazards, query, 376) !== '', query).toBe(values['mixing'] === 'share');

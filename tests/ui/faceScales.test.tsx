@@ -74,6 +74,15 @@ describe('water on a face', () => {
     expect(bandWidth(markup, 'ran')).toEqual([]);
     expect(curtains(markup)).toHaveLength(1);
   });
+  it('adds up jars that hold no more than was poured, and draws no sum of those that do', () => {
+    const sumAt = (runoff: number, through: number) =>
+      /<p class="sum">(.*?)<\/p>/
+        .exec(draw({ slug: 'rain-demonstration', query: `runoff=${runoff}ml&through=${through}ml` }))?.[1]
+        ?.replace(/<[^>]+>/g, '');
+    // 1 in on 24 by 12 in is 288 cubic inches of 16.387 mL: 4,719 mL, told in tens.
+    expect(sumAt(4000, 700)).toBe('4,000 ran off + 20 stayed in it + 700 came out below = 4,720 mL');
+    expect(sumAt(4000, 760)).toBeUndefined();
+  });
 });
 
 describe('the ground on a face', () => {

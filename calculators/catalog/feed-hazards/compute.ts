@@ -50,7 +50,9 @@ export const lowestLimitPpm: number = Math.min(
 );
 
 /** The most that a row can say, by our order of the lists' words. */
-function severest(lines: readonly Line[]): 'under-every-limit' | 'limited' | 'harm-named' | 'do-not-feed' {
+function severest(lines: readonly Line[]): 'under-every-limit' | 'limited' | 'harm-named' | 'do-not-feed' | 'nothing-tested' {
+  // What the crop alone asks for holds all the same.
+  if (lines.length === 0) return 'nothing-tested';
   const most = Math.max(...lines.map(({ severity }) => severity));
   return most === 0 ? 'under-every-limit' : most === 1 ? 'limited' : most === 2 ? 'harm-named' : 'do-not-feed';
 }

@@ -1,9 +1,17 @@
 import { defineCalculator, shownWhen } from '../../kit/define.ts';
 import { cautions } from './cautions.ts';
 import { compute } from './compute.ts';
-import { inputs } from './inputs.ts';
+import { inputs, type Values } from './inputs.ts';
 import { quantities } from './quantities.ts';
 import { steps } from './steps.ts';
+
+/** Under this a number is most likely a percent typed as ppm: ten thousand times too small, it would read as clean feed. */
+const leastPpm = 20;
+const tooSmall = (at: 'nitratePpmCount' | 'otherPpmCount' | 'prussicPpmCount') => ({
+  at,
+  when: (values: Values) => values[at] > 0 && values[at] < leastPpm,
+  say: `So little is most likely percent: type its sign too, as in 0.2 %. If the slip does say ppm, put ${leastPpm}; for none found, 0.`,
+});
 
 export default defineCalculator({
   slug: 'feed-hazards',
@@ -11,16 +19,13 @@ export default defineCalculator({
   title: 'Nitrate, prussic acid and water test reading',
   inputs,
   refusals: [
-    {
-      at: 'forageNitrate',
-      when: ({ forageNitrate, prussicAcid, waterNitrate, waterSulfate, waterSalts }) =>
-        [forageNitrate, prussicAcid, waterNitrate, waterSulfate, waterSalts].every((each) => each === 'not-tested'),
-      say: 'Nothing was tested, so there is nothing to read. Put in at least one value from a slip.',
-    },
+    tooSmall('nitratePpmCount'),
+    tooSmall('otherPpmCount'),
+    tooSmall('prussicPpmCount'),
     {
       at: 'animals',
       when: ({ animals }) => animals === 'horses',
-      say: 'These lists are for cattle, with sheep and goats read by them. For horses take the slip to your veterinarian, and keep them off sorghum and sudangrass.',
+      say: 'These lists are for cattle, with sheep and goats read by them. For horses take the slip to your veterinarian. Keep them off sorghum, sudangrass and johnsongrass, and off short, frosted or new indiangrass: prussic acid kills within minutes. Moldy sweetclover hay makes stock bleed inside.',
     },
   ],
   compute,
@@ -57,7 +62,7 @@ export default defineCalculator({
   results: [
     { of: 'reading', said: 'by the strictest list' },
     { of: 'feedReading', when: ({ reading, feedReading, forageNitrate }) => forageNitrate !== 'not-tested' && reading !== feedReading },
-    { of: 'verdict', when: ({ verdict }) => verdict !== 'under-every-limit' },
+    { of: 'verdict', when: ({ verdict }) => verdict !== 'under-every-limit' && verdict !== 'nothing-tested' },
     shownWhen(({ forageNitrate }) => forageNitrate !== 'not-tested', 'nitrogenPpm', 'ionPpm', 'potassiumNitratePpm'),
     { of: 'asFeedPpm', when: ({ forageNitrate, waterNitrate }) => forageNitrate !== 'not-tested' && waterNitrate !== 'not-tested' },
     shownWhen(({ forageNitrate, waterNitrate }) => forageNitrate !== 'not-tested' || waterNitrate !== 'not-tested', 'totalG', 'gPerCwt'),
@@ -69,7 +74,7 @@ export default defineCalculator({
     { of: 'waterNitrogenMgPerL', when: ({ waterNitrate }) => waterNitrate !== 'not-tested' },
     { of: 'sulfateMgPerL', when: ({ waterSulfate }) => waterSulfate !== 'not-tested' },
     { of: 'saltsMgPerL', when: ({ waterSalts }) => waterSalts !== 'not-tested' },
-    { of: 'readings' },
+    { of: 'readings', when: ({ readings }) => readings.length > 0 },
     shownWhen(({ crop }) => crop !== 'other', 'leastHeightIn', 'killingFrostDays', 'lightFrostDays', 'afterDroughtDays', 'ensiledDays'),
   ],
   steps,

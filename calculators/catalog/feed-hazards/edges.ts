@@ -1,4 +1,4 @@
-import { always, defineEdges, edge, tells, turns } from '../../kit/edges.ts';
+import { always, defineEdges, edge, shows, tells, turns } from '../../kit/edges.ts';
 import definition from './definition.ts';
 
 const dry = 'forage-nitrate=no3-n&basis=dry';
@@ -75,7 +75,12 @@ export default defineEdges(definition, {
     edge('This is more sulfate than', { on: 'water-sulfate=so4', raised: 'slip-sulfate=1000mg/l', silent: 'slip-sulfate=999mg/l' }),
     edge('Sulfur in feed, mineral and', { raised: 'water-sulfate=so4-s', silent: '' }),
     edge('Sulfur in feed, mineral and', { raised: 'water-salts=dissolved-solids', silent: '' }),
-    edge('Nothing was tested, so there', { raised: noFeed, silent: '' }),
+    turns('verdict', { 'nothing-tested': noFeed, limited: '' }),
+    shows('readings', { shown: '', hidden: noFeed }),
+    edge('So little is most likely', { on: dry, raised: ppm(19.9), silent: ppm(20) }),
+    edge('So little is most likely', { on: dry, raised: ppm(0.1), silent: ppm(0), within: 0.1 }),
+    edge('So little is most likely', { on: mixed, raised: 'other-ppm=19.9', silent: 'other-ppm=20' }),
+    edge('So little is most likely', { on: 'prussic-acid=tested', raised: 'prussic-ppm=19.9', silent: 'prussic-ppm=20' }),
     edge('These lists are for cattle,', { raised: 'animals=horses', silent: '' }),
     turns('verdict', { 'do-not-feed': ppm(2000), limited: ppm(1999) }, { on: dry }),
     turns('verdict', { 'under-every-limit': ppm(699), limited: ppm(700) }, { on: dry }),

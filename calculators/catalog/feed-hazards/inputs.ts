@@ -34,7 +34,7 @@ export const placeInputs = {
     options: { ppm: { label: 'ppm or mg/kg', short: 'in ppm' }, percent: { label: 'percent', short: 'in percent' } },
     shownWhen: { forageNitrate: ['no3-n', 'no3', 'kno3', 'not-said'] },
   }),
-  nitratePpmCount: number('Nitrate on the slip, ppm', 'x', 'count', [0, 200_000], 1600, {
+  nitratePpmCount: number('Nitrate on the slip, ppm', 'x', 'ppm', [0, 200_000], 1600, {
     step: 100,
     shownWhen: { forageNitrate: ['no3-n', 'no3', 'kno3', 'not-said'], slipUnit: 'ppm' },
   }),
@@ -44,7 +44,7 @@ export const placeInputs = {
   prussicAcid: choice('Prussic acid (HCN) in the feed', 'not-tested', {
     options: { tested: { label: 'It is on the slip', short: 'on the slip' }, 'not-tested': { label: 'Not tested', short: 'not tested' } },
   }),
-  prussicPpmCount: number('Prussic acid on the slip, ppm', 'y', 'count', [0, 20_000], 300, {
+  prussicPpmCount: number('Prussic acid on the slip, ppm', 'y', 'ppm', [0, 20_000], 300, {
     help: 'HCN or cyanide, ppm or mg/kg. From percent: times 10,000.',
     shownWhen: { prussicAcid: 'tested' },
   }),
@@ -149,7 +149,7 @@ export const inputs = {
     help: 'By dry matter, mixed so that they cannot sort it.',
     shownWhen: { forageNitrate: ['no3-n', 'no3', 'kno3', 'not-said'], otherFeed: 'tested' },
   }),
-  otherPpmCount: number('Nitrate nitrogen (NO3-N) in the other feed, ppm of dry matter', 'l', 'count', [0, 20_000], 150, {
+  otherPpmCount: number('Nitrate nitrogen (NO3-N) in the other feed, ppm of dry matter', 'l', 'ppm', [0, 20_000], 150, {
     belongsTo: 'management',
     help: 'From NO3: divide by 4.4. From KNO3: divide by 7.2.',
     shownWhen: { forageNitrate: ['no3-n', 'no3', 'kno3', 'not-said'], otherFeed: 'tested' },
@@ -177,7 +177,7 @@ export const inputs = {
     help: 'Lists differ twofold on where the first limit stands.',
     shownWhen: { forageNitrate: ['no3-n', 'no3', 'kno3', 'not-said'], otherFeed: 'tested' },
   }),
-  ownLimitPpmCount: number('Level for all they eat, ppm of nitrate nitrogen (NO3-N) in dry matter', 'L_o', 'count', [50, 5000], 1000, {
+  ownLimitPpmCount: number('Level for all they eat, ppm of nitrate nitrogen (NO3-N) in dry matter', 'L_o', 'ppm', [50, 5000], 1000, {
     belongsTo: 'management',
     shownWhen: { forageNitrate: ['no3-n', 'no3', 'kno3', 'not-said'], otherFeed: 'tested', limitFrom: 'own' },
   }),

@@ -127,6 +127,7 @@ export const readingWords = {
   'water-salts-warned': 'Salts in the water: at least one list warns or names harm',
   'water-salts-not': 'Salts in the water: do not use it',
   'under-every-limit': 'Under the limits in these lists. That clears nothing',
+  'nothing-tested': 'Nothing was tested. That clears nothing: send in a sample',
   'not-tested': '',
 } as const;
 export type ReadingWord = keyof typeof readingWords;
@@ -167,7 +168,7 @@ const otherReadings: Readonly<Record<Exclude<Thing, 'feed'>, readonly [ReadingWo
 /** What leads for these animals, whatever was tested. */
 export function readingOf(lines: readonly Line[], feedReading: ReadingWord): ReadingWord {
   const lead = leadOf(lines);
-  if (lead === undefined) return 'under-every-limit';
+  if (lead === undefined) return lines.length > 0 ? 'under-every-limit' : 'nothing-tested';
   if (lead.thing === 'feed') return feedReading;
   const [warned, harm, not] = otherReadings[lead.thing];
   return lead.severity === 1 ? warned : lead.severity === 2 ? harm : not;
@@ -191,6 +192,7 @@ export const quantities = {
     limited: 'At least one list sets a limit or warns',
     'harm-named': 'At least one list names harm, or keeps it from some animals',
     'do-not-feed': 'At least one list says do not feed or use it',
+    'nothing-tested': 'Nothing was tested',
   }),
   slipPpm: amount('Nitrate on the slip, ppm', 'x_p', 'count'),
   slipNitrogenPpm: amount('Counted as nitrogen (NO3-N), ppm', 'x_N', 'count'),

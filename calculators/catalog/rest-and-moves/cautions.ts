@@ -11,6 +11,8 @@ export interface Rotation {
 }
 export const isBackTooSoon = ({ verdict, todayVerdict }: Rotation): boolean => verdict === 'grows-back' && todayVerdict === 'short';
 
+const bloats: readonly string[] = ['alfalfa', 'white-clover', 'other-clovers', 'low-cool-season', 'small-grains'];
+
 export const cautions: readonly Caution<ValuesOf<typeof inputs> & ReturnType<typeof compute>>[] = [
   caution(isBackTooSoon, {
     lead: 'This plan is back before the grass is. Go in only where it has grown back.',
@@ -47,10 +49,10 @@ export const cautions: readonly Caution<ValuesOf<typeof inputs> & ReturnType<typ
     say: 'No table here gives the pounds in an inch for this forage. If you have not clipped your own, the figure in that field is left over from another forage.',
     source: 'common practice',
   }),
-  caution(({ forage }) => forage === 'alfalfa' || forage === 'white-clover' || forage === 'other-clovers', {
-    lead: 'Bloat kills. Never turn hungry stock into alfalfa or clover.',
+  caution(({ forage }) => bloats.includes(forage), {
+    lead: 'Bloat kills. Never turn hungry stock into alfalfa, clover or lush wheat.',
     life: true,
-    say: 'Alfalfa and clover can bloat cattle and sheep. Never turn in hungry stock, nor onto wet or very young growth; fill them with dry hay first and watch them. Ask your veterinarian about bloat blocks.',
+    say: 'Alfalfa, clover and lush wheat, rye and oats can bloat cattle and sheep. Never turn in hungry stock, nor onto wet or very young growth; fill them with dry hay first and watch them. Ask your veterinarian about bloat blocks.',
     source: 'common practice',
   }),
   caution(({ forage }) => forage === 'sorghum-sudan' || forage === 'pearl-millet' || forage === 'small-grains', {
@@ -58,6 +60,12 @@ export const cautions: readonly Caution<ValuesOf<typeof inputs> & ReturnType<typ
     life: true,
     say: 'Drought can leave nitrate in these crops, and sorghum and sudangrass can hold prussic acid in young, wilted, frosted or new growth after rain. Have a laboratory test it before stock go in. Horses should not graze sorghum or sudangrass.',
     source: 'common practice',
+  }),
+  caution(({ forage }) => forage === 'native-tall-grass', {
+    lead: 'Short, wilted or frosted indiangrass kills in minutes. Keep off.',
+    life: true,
+    say: 'Indiangrass can hold prussic acid, which kills within minutes, under 8 inches and in wilted, frosted or new growth after rain.',
+    source: 'sulc-frost-1613',
   }),
   caution(isBackTooSoon, {
     lead: 'Keep new electric wire away from power lines and dry grass.',

@@ -253,6 +253,7 @@ export default defineCalculator({
     'uky-native-grass-2020',
     'nc-state-grazing-heights',
     'smith-agr191',
+    'sulc-frost-1613',
   ],
   changes: [
     {

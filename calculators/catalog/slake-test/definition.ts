@@ -99,7 +99,7 @@ export default defineCalculator({ slug: 'slake-test', version: 1, title: 'Slake 
     'Clay that swells can fall apart although it is well kept, and lime or iron can bind soil that is not.',
     'The classes are steps, not inches: a mean of 4 is not twice a mean of 2.',
   ],
-  note: ({ spot, holds, comparable, count }, show) => {
+  note: ({ spot, holds, comparable, count, lowestClass, highestClass }, show) => {
     const says = {
       damp: 'can’t be judged, the samples were damp',
       well: 'holds together well',
@@ -108,7 +108,9 @@ export default defineCalculator({ slug: 'slake-test', version: 1, title: 'Slake 
     }[holds];
     const alike = comparable === 'no' ? ' The two places differ in texture, so they can’t be set side by side.' : '';
     const few = count < fewestSamples && holds !== 'damp' ? ' So few samples give no more than a hint.' : '';
-    return `Slake test, ${show('count')} ${count === 1 ? 'sample' : 'samples'} ${spots[spot]}: mean class ${show('meanClass')} on a scale from 0 (falls apart) to 6 (stays whole), ${count === 1 ? '' : `samples ${show('lowestClass')} to ${show('highestClass')}, `}${show('topClassPercent')} in the top class: ${says}.${few}${alike}`;
+    const classes =
+      lowestClass === highestClass ? `all of class ${show('lowestClass')}` : `samples ${show('lowestClass')} to ${show('highestClass')}`;
+    return `Slake test, ${show('count')} ${count === 1 ? 'sample' : 'samples'} ${spots[spot]}: mean class ${show('meanClass')} on a scale from 0 (falls apart) to 6 (stays whole), ${count === 1 ? '' : `${classes}, `}${show('topClassPercent')} in the top class: ${says}.${few}${alike}`;
   },
   picture: {
     kind: 'shares',

@@ -10,7 +10,7 @@ import { mostSurfaceAc, pondSurfaceAc } from '../../math/stockWater/pondSurfaceA
 import { roundEndTankGal, roundTankGal, tankGal } from '../../math/stockWater/tankGal.ts';
 import { troughPlan } from '../../math/stockWater/troughPlan.ts';
 import { gallonsToInchAcres } from '../../math/water/waterVolume.ts';
-import { pipeRoughness, reserveDays } from '../../tables/stockWater.ts';
+import { intakeRanges, pipeRoughness, reserveDays } from '../../tables/stockWater.ts';
 import { boreIn, type Values } from './inputs.ts';
 import { isListName, type ListName } from './words.ts';
 
@@ -27,6 +27,11 @@ const plastic = pipeRoughness[0].coefficient;
 export type Verdict = 'lasts' | 'short' | 'a-year' | 'keeps-up';
 
 export const headOf = ({ herd }: Pick<Values, 'herd'>): number => sumOf(herd, ({ countHead }) => countHead);
+
+/** Which of the stock that is there some list knows by heat, and which none. */
+export function knownByHeat({ herd }: Pick<Values, 'herd'>): ReadonlySet<boolean> {
+  return new Set(herd.filter(({ countHead }) => countHead > 0).map(({ stock }) => !intakeRanges.some(({ animal }) => animal === stock)));
+}
 
 export function pondAcOf({ surfaceFrom, surfaceAc, lengthFt, widthFt, shoreFt }: Values): number {
   if (surfaceFrom === 'known') return surfaceAc;

@@ -1,5 +1,5 @@
 import { caution, defineCalculator, ranged, shown, shownWhen } from '../../kit/define.ts';
-import { compute, headOf, lookAheadDays, stakeDrunkInOf } from './compute.ts';
+import { compute, headOf, knownByHeat, lookAheadDays, type Results, stakeDrunkInOf } from './compute.ts';
 import { inputs, type Values } from './inputs.ts';
 import { quantities } from './quantities.ts';
 import { hasTrough, isPiped, isPond, isRunningDown, steps } from './steps.ts';
@@ -15,6 +15,10 @@ const isUnfit = ({ hasScum, slip, sulfateMgPerL, saltMgPerL }: Values): boolean 
   hasScum || (slip === 'tested' && (sulfateMgPerL >= poisonSulfate || saltMgPerL >= riskySalt));
 /** Where the lists by heat end. */
 const listsEndF = 90;
+/** From here on a plan speaks of heat. */
+const heatF = 80;
+const isShortOfReserve = ({ supply, reserveShortGal }: Pick<Values & Results, 'supply' | 'reserveShortGal'>): boolean =>
+  supply !== 'pond' && reserveShortGal > 0;
 
 export default defineCalculator({
   slug: 'stock-water',
@@ -186,7 +190,13 @@ export default defineCalculator({
       say: 'Plan now what happens before the last day: sell, move, pipe or haul. Never bring thirsty stock to all the water they want at once, and take salt-mixed feed away while water is short: both can cause salt poisoning. Ask your veterinarian.',
       source: 'common practice',
     }),
-    caution(({ supply, reserveShortGal }) => supply !== 'pond' && reserveShortGal > 0, {
+    caution((values) => isShortOfReserve(values) && values.hotF < heatF, {
+      lead: 'If pump or truck fails, stock can die within days.',
+      life: true,
+      say: 'A broken pump or late truck leaves stock dry in less than three days. They can die without it. Look at the water every day.',
+      source: 'common practice',
+    }),
+    caution((values) => isShortOfReserve(values) && values.hotF >= heatF, {
       lead: 'If pump or truck fails in this heat, stock can die within a day or two.',
       life: true,
       say: 'A broken pump or a late truck in this heat leaves stock dry in less than three days. They can die within a day or two without it. Look at the water every day.',
@@ -227,7 +237,12 @@ export default defineCalculator({
       say: 'Even running day and night this pipe does not bring what they drink. It needs a thicker pipe, more fall or a pump.',
       source: 'common practice',
     }),
-    caution(({ hotF, intakeFrom }) => hotF > listsEndF && intakeFrom === 'lists', {
+    caution(({ hotF, intakeFrom, herd }) => hotF >= heatF && intakeFrom === 'lists' && knownByHeat({ herd }).has(false), {
+      lead: 'No list for sheep, goats or horses goes by heat: plan half as much again.',
+      say: 'For sheep, goats, horses and llamas the figure is the same on a cool day. In great heat plan for half as much again, or measure.',
+      source: 'common practice',
+    }),
+    caution(({ hotF, intakeFrom, herd }) => hotF > listsEndF && intakeFrom === 'lists' && knownByHeat({ herd }).has(true), {
       lead: 'The lists end at 90 °F. Above that stock drink at least this much.',
       say: 'The published lists end at 90 °F (one rule at 95). Above that stock drink at least this much; keep some in hand.',
       source: 'common practice',
@@ -261,7 +276,7 @@ export default defineCalculator({
     const drunk =
       values.intakeFrom === 'known'
         ? `By their own figure they drink ${show('needGalPerDay')}`
-        : `On a day of ${show('hotF')} they drink ${show('needGalPerDay')}`;
+        : `${knownByHeat(values).has(true) ? `On a day of ${show('hotF')}` : 'By lists that do not go by heat'} they drink ${show('needGalPerDay')}`;
     const comes =
       supply === 'pond'
         ? `the pond holds ${show('usableGal')} above the ${show('deadDepthFt')} to leave in, and sun and ground take ${show('firstDayLossGal')} on the first day`

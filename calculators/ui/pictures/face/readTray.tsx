@@ -36,7 +36,8 @@ function read(props: FaceProps): readonly Reading[] {
       needIn: soilIn,
       isExact: true,
       hasTape: false,
-      sum: bands.length > 0 ? sumOf(props, tray.poured, parts) : undefined,
+      // Jars that hold more than was poured make no sum; the caution says that it is reading error.
+      sum: bands.length > 0 && caught <= (1 + 1e-9) * size(tray.poured) ? sumOf(props, tray.poured, parts) : undefined,
       told: `${print(tray.rainIn)} of rain on the tray${told && `: ${told}`}`,
       caption: 'Bands are as wide as the water is deep on the tray. How wet the soil is, crumbs, plants and roots are a drawing.',
       flows: (room) => <WaterShapes water={fallen} room={tipped(room)} />,
