@@ -79,8 +79,12 @@ function decideSeason(herd: HerdState, stands: readonly Stand[], side: Side, day
   if (day.isInSeason && !herd.isPulled && demandLb > 0 && isBelow(ahead(demandLb), pullBelowDays)) herd.isPulled = true;
 }
 
+/** Stock that graze to the stubble leave it to the last bit of the arithmetic, which must not decide whether they stay: so much above it is nothing. */
+export const nothingLbPerAc = 1e-6;
+const isAboveStubble = (standingLbPerAc: number, stubbleLbPerAc: number): boolean => standingLbPerAc - stubbleLbPerAc > nothingLbPerAc;
+
 function staysIn(herd: HerdState, here: Stand, { mostDaysIn, stubbleLbPerAc }: Management): boolean {
-  return herd.daysIn < mostDaysIn && here.standingLbPerAc > stubbleLbPerAc;
+  return herd.daysIn < mostDaysIn && isAboveStubble(here.standingLbPerAc, stubbleLbPerAc);
 }
 
 /**
@@ -103,7 +107,7 @@ export function herdMorning(herd: HerdState, stands: readonly Stand[], side: Sid
   if (open && staysIn(herd, open, management)) return stay();
   const isStaying = management.whenShort === 'stay';
   const ready = readyPaddock(stands, side, day.monthDay, here);
-  if (ready === undefined && open && (open.standingLbPerAc > management.stubbleLbPerAc || isStaying)) return stay();
+  if (ready === undefined && open && (isAboveStubble(open.standingLbPerAc, management.stubbleLbPerAc) || isStaying)) return stay();
   herd.paddock = ready ?? (isStaying ? tallestOpen(stands, side, day.monthDay) : undefined);
   herd.daysIn = 1;
   return herd.paddock;

@@ -1,4 +1,5 @@
 import { add, FLAG, GROUND, HERD, numberAt, rowAt, STATE, wholeAt, YEAR } from './flat.ts';
+import { nothingLbPerAc } from './herd.ts';
 import { type Memory, nowhere } from './memory.ts';
 import type { Plan } from './plan.ts';
 import type { Sky } from './sky.ts';
@@ -9,6 +10,7 @@ const { green: greenState, dead: deadState, lastGrazed: lastGrazedState } = STAT
 const { area: areaGround, isMeadow: isMeadowGround, grazedFrom: grazedFromGround } = GROUND;
 const { paddock: paddockHerd, daysIn: daysInHerd, isPulled: isPulledHerd, keptShare: keptShareHerd } = HERD;
 const { moves: movesYear, pulledOn: pulledOnYear, soldOn: soldOnYear } = YEAR;
+const nothing = nothingLbPerAc;
 const { inSeason: inSeasonFlag, turnOut: turnOutFlag, sell: sellFlag } = FLAG;
 
 /** `isOpen` of the readable herd. */
@@ -80,7 +82,7 @@ function goesTo(plan: Plan, memory: Memory, day: number, monthDay: number, here:
   const { herd, rows } = memory;
   const { stubbleLbPerAc, whenShort, mostDaysIn, pull } = plan.side.management;
   const isOpenHere = here >= 0 && isOpenAt(rowAt(rows, here), monthDay, pull);
-  const isAbove = here >= 0 && standingIn(rowAt(rows, here)) > stubbleLbPerAc;
+  const isAbove = here >= 0 && standingIn(rowAt(rows, here)) - stubbleLbPerAc > nothing;
   const isStaying = whenShort === 'stay';
   const daysIn = numberAt(herd, daysInHerd);
   if (isOpenHere && isAbove && daysIn < mostDaysIn) {

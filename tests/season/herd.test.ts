@@ -28,6 +28,8 @@ describe('the herd’s morning', () => {
     const side = place({ next: 'most-grass' });
     expect(herdMorning(herd, stands(2000, 1500, 1800, 5000), side, day())).toBe(0);
     expect(herdMorning(herd, stands(601, 1500, 1800, 5000), side, day())).toBe(0);
+    // What is above it by the last bit of the arithmetic is no grass.
+    expect(herdMorning({ ...herd }, stands(600 + 1e-10, 1500, 1800, 5000), side, day())).toBe(2);
     expect(herdMorning(herd, stands(600, 1500, 1800, 5000), side, day())).toBe(2);
   });
   it('enters only what is rested and 200 lb above the stubble', () => {
