@@ -20,7 +20,7 @@ import { useTall } from './useTall.ts';
 import { Waiting } from './Waiting.tsx';
 
 /** What is told of two managements, or of one. */
-type Stands = Pick<Told, 'outcome' | 'other' | 'differing'>;
+type Stands = Pick<Told, 'outcome' | 'other'> & { readonly differing: Told['saying'] };
 const noTitles: readonly [string, string] = ['', ''];
 const noComparing = 'What compares two managements has not come. Try again where there is signal.';
 const nothing: RanSide = { outcome: null, problems: [] };
@@ -99,9 +99,10 @@ export function CalculatorForm(props: CalculatorFormProps) {
     return other ? [two?.figureBetween({ ...told, other }), two?.rangeBetween({ ...told, other })] : [figureAlone(told)];
   }, [outcome, other, system, two]);
   const titles = [names[0] || 'This', names[1] || 'That'] as const;
+  const saying = other ? ([names[0] || differing[0] || 'This', names[1] || differing[1] || 'That'] as const) : noTitles;
   // What is told a little behind the answer belongs together.
   const now = useMemo(
-    () => ({ form, system, touched, linked, blank, today, placed, filled, place, names, outcome, other, titles, differing }),
+    () => ({ form, system, touched, linked, blank, today, placed, filled, place, names, outcome, other, titles, saying }),
     [form, system, touched, place, names, outcome, other],
   );
   const newest = useRef(now);

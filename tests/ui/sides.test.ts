@@ -1,7 +1,11 @@
 import { afterEach, expect, it, vi } from 'vitest';
 import carryingCapacity from '../../calculators/catalog/carrying-capacity/definition.ts';
+import coverCount from '../../calculators/catalog/cover-count/definition.ts';
+import herdIntake from '../../calculators/catalog/herd-intake/definition.ts';
 import restAndMoves from '../../calculators/catalog/rest-and-moves/definition.ts';
+import slakeTest from '../../calculators/catalog/slake-test/definition.ts';
 import storm from '../../calculators/catalog/storm-runoff/definition.ts';
+import type { Calculator } from '../../calculators/kit/define.ts';
 import { noteOf } from '../../calculators/kit/note.ts';
 import { fromLink } from '../../calculators/kit/openLink.ts';
 import { startTexts } from '../../calculators/kit/state.ts';
@@ -29,9 +33,9 @@ it('says so when a calculation fails, and shows no result', () => {
   expect(told).toHaveBeenCalledOnce();
 });
 
-const titlesOf = (query: string): readonly [string, string] => {
-  const { form } = fromLink(restAndMoves, query);
-  return sideTitles(restAndMoves, form.this, form.that, 'us');
+const titlesOf = (query: string, calculator: Calculator = restAndMoves): readonly [string, string] => {
+  const { form } = fromLink(calculator, query);
+  return sideTitles(calculator, form.this, form.that, 'us');
 };
 
 it('names two things that differ, and counts the rest', () => {
@@ -44,6 +48,15 @@ it('names two things that differ, and counts the rest', () => {
   expect(titlesOf('paddock=8&that=same')).toEqual(['', '']);
   const { form } = fromLink(carryingCapacity, 'go=2026-07-10&that.go=2026-08-10');
   expect(sideTitles(carryingCapacity, form.this, form.that, 'us')[1]).toBe('day by which they could go Aug 10, 2026');
+});
+
+it('names no side by what was read or counted there', () => {
+  const slaked = 'samples.seen=by-5,by-5,by-30&that.samples.seen=most,most,half';
+  expect(titlesOf(slaked, slakeTest)).toEqual(['', '']);
+  expect(titlesOf(`spot=bare&${slaked}&that.spot=plants`, slakeTest)).toEqual(['In bare spots', 'Under plants']);
+  expect(titlesOf('plant=40&bare=60&that.plant=80&that.bare=20', coverCount)).toEqual(['', '']);
+  // Rows that both sides share are asked of a management.
+  expect(titlesOf('herd.count=45,2&that.herd.count=30,2', herdIntake)[1]).toMatch(/ 30/);
 });
 
 it('heads both parts of a note by what the sides are called or differ in, and else by which side it is', () => {

@@ -4,7 +4,6 @@ import { figureFor, rangeBetween } from '../between.ts';
 import { cautionsHeld } from '../Cautions.tsx';
 import { helpText } from '../helpText.ts';
 import { otherTexts } from '../sides.ts';
-import { sideTitles } from '../sideTitles.ts';
 import { Days } from './Days.tsx';
 import { Agreed, Foot, Head } from './HeadAndFoot.tsx';
 import { Lines, PutIn } from './PutIn.tsx';
@@ -14,9 +13,6 @@ import { stampNow } from './stampNow.ts';
 
 const pictureWidthPx = 390;
 const mostResults = 6;
-
-type Two = readonly [string, string];
-const pictureTitles = (names: Two, differing: Two): Two => [names[0] || differing[0], names[1] || differing[1]];
 
 const Stamp = ({ text }: { readonly text: string }) => (text === '' ? null : <p class="paper-stamp">{text}</p>);
 
@@ -56,7 +52,7 @@ const Leads = ({ held: { outcome, other, titles } }: { readonly held: Held }) =>
 /** All that a handout needs, and nothing that opens. */
 export function FirstPage(props: PaperProps) {
   const { calculator, change, Picture, question, address, office, officeLines } = props;
-  const { form, system, names, link } = change;
+  const { form, system, link } = change;
   const theirs = otherTexts(calculator, form);
   const hasRecord = [form.this, theirs].some((texts) => texts && leavesRecord(calculator.inputs, texts));
   const held = heldOf(props);
@@ -68,13 +64,7 @@ export function FirstPage(props: PaperProps) {
         <div class="paper-body">
           {calculator.picture && Picture && (
             <div class="paper-picture">
-              <Picture
-                {...held}
-                picture={calculator.picture}
-                titles={pictureTitles(names, sideTitles(calculator, form.this, theirs, system))}
-                id="paper-picture"
-                widthPx={pictureWidthPx}
-              />
+              <Picture {...held} picture={calculator.picture} titles={change.saying} id="paper-picture" widthPx={pictureWidthPx} />
             </div>
           )}
           <Stamp text={stampNow(calculator, change)} />
