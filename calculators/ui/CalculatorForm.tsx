@@ -100,10 +100,23 @@ export function CalculatorForm(props: CalculatorFormProps) {
   }, [outcome, other, system, two]);
   const titles = [names[0] || 'This', names[1] || 'That'] as const;
   const saying = other ? ([names[0] || differing[0] || 'This', names[1] || differing[1] || 'That'] as const) : noTitles;
+  const asked = askedNow(inputs, layout, form.this);
+  const unlike = useMemo(() => {
+    const unequal = new Set(thatTexts ? [...touchedBy(nobody, form.this, thatTexts)].map(inputNameOf) : []);
+    return thatTexts
+      ? Object.keys(inputs).filter((key) => held.differs.includes(key) || (isShown(inputs[key] ?? {}, form.this) && unequal.has(key)))
+      : [];
+  }, [form.this, thatTexts, held.differs]);
+  const apart = drawnTogether(inputs, unlike);
+  const stampOfTwo = thatTexts && two?.stampOfTwo;
+  const stamp = useMemo(() => {
+    const givers = { touched: ownOf(held), linked, waiting: problems.length };
+    return thatTexts && stampOfTwo ? stampOfTwo(calculator, form.this, thatTexts, unlike, givers) : stampOf(calculator, form.this, givers);
+  }, [form.this, touched, placed, place, linked, problems.length, unlike, stampOfTwo]);
   // What is told a little behind the answer belongs together.
   const now = useMemo(
-    () => ({ form, system, touched, linked, blank, today, placed, filled, place, names, outcome, other, titles, saying }),
-    [form, system, touched, place, names, outcome, other],
+    () => ({ form, system, touched, linked, blank, today, placed, filled, place, names, outcome, other, titles, saying, stamp }),
+    [form, system, stamp, touched, place, names, outcome, other],
   );
   const newest = useRef(now);
   newest.current = now;
@@ -158,18 +171,6 @@ export function CalculatorForm(props: CalculatorFormProps) {
     },
     onLeave: thisSide.onLeave,
   };
-  const asked = askedNow(inputs, layout, form.this);
-  const unlike = useMemo(() => {
-    const unequal = new Set(thatTexts ? [...touchedBy(nobody, form.this, thatTexts)].map(inputNameOf) : []);
-    return thatTexts
-      ? Object.keys(inputs).filter((key) => held.differs.includes(key) || (isShown(inputs[key] ?? {}, form.this) && unequal.has(key)))
-      : [];
-  }, [form.this, thatTexts, held.differs]);
-  const apart = drawnTogether(inputs, unlike);
-  const stamp = useMemo(
-    () => stampOf(calculator, form.this, { touched: ownOf(held), linked, waiting: problems.length, unlike }),
-    [form.this, touched, placed, place, linked, problems.length, unlike],
-  );
   const groups = thatTexts
     ? [
         {

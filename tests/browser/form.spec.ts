@@ -55,7 +55,9 @@ test('a comparison that a link opens is told as a link’s, until one of what di
   await openForm(page, storm, '?rain=6in&that.ground-cover=85pct&that.grazing=light&v=1');
   await expect(stamp(page)).toHaveText(/^Figures of a link; \d+ from the example$/);
   await field(page, 'storm-runoff-that-groundCoverPercent').fill('80');
-  await expect(stamp(page)).toHaveText('1 of 2 differences yours');
+  await expect(stamp(page)).toHaveText('What differs: 1 of 4 yours');
+  await field(page, 'storm-runoff-that-grazing').selectOption({ index: 1 });
+  await expect(stamp(page), 'the first side is still the link’s').toHaveText('That side yours; this side from link and example');
 });
 
 test('a wrong answer leaves a dash and a way to its field; its group opens itself', async ({ page }) => {

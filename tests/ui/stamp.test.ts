@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { isShown, startTexts, type Texts } from '../../calculators/kit/state.ts';
 import { stampOf } from '../../calculators/ui/stamp.ts';
+import { stampOfTwo } from '../../calculators/ui/stampOfTwo.ts';
 import { pathsOf, touchedBy } from '../../calculators/ui/touched.ts';
 import kitchenSink from '../kit/kitchenSink.ts';
 import { calculators } from '../support/catalog.ts';
@@ -11,6 +12,7 @@ const stamp = (touched: Iterable<string>, linked: Iterable<string> = [], waiting
   stampOf(kitchenSink, texts, { touched: new Set(touched), linked: new Set(linked), waiting });
 const asked = ['rainIn', 'herd.0.countHead', 'herd.1.countHead', 'startDay'];
 const everything = Object.keys(kitchenSink.inputs);
+const but = (...keys: readonly string[]) => everything.filter((key) => !keys.includes(key));
 /** Answers of the form that apply, each cell and month as one. */
 const all = everything.flatMap((key) => (key === 'lossPercent' ? [] : pathsOf(kitchenSink.inputs, start, key))).length;
 
@@ -32,7 +34,6 @@ describe('whose numbers an answer stands on', () => {
     expect(stamp(everything)).toEqual({ is: 'yours', text: 'Your numbers', short: '' });
   });
   it('tells figures of a link as such, and what the link did not name', () => {
-    const but = (...keys: readonly string[]) => everything.filter((key) => !keys.includes(key));
     expect(stamp([], everything).text).toBe('Figures of a link');
     expect(stamp([], but('rainIn')).text).toBe('Figures of a link; 1 from the example');
     expect(stamp(['rainIn'], everything).text).toBe(`1 of ${all} yours; the rest from the link`);
@@ -60,22 +61,40 @@ describe('whose numbers an answer stands on', () => {
 });
 
 describe('whose numbers two sides stand on', () => {
-  const both = (touched: Iterable<string>, linked: Iterable<string> = []) =>
-    stampOf(kitchenSink, start, { touched: new Set(touched), linked: new Set(linked), waiting: 0, unlike: ['counting', 'herd'] });
+  const unlike = ['counting', 'herd'];
+  const both = (touched: Iterable<string>, linked: Iterable<string> = [], waiting = 0) =>
+    stampOfTwo(kitchenSink, start, start, unlike, { touched: new Set(touched), linked: new Set(linked), waiting });
+  const cells = pathsOf(kitchenSink.inputs, start, 'herd').filter((path) => !path.endsWith('readyDay'));
+  const side = ['counting', ...cells];
+  const that = side.map((path) => `that.${path}`);
   it('says example until something is changed, and link where a link brought them', () => {
     expect(both([]).is).toBe('example');
     expect(both([], everything)).toEqual({ is: 'link', text: 'Figures of a link', short: 'from a link' });
-    expect(
-      both(
-        [],
-        everything.filter((key) => key !== 'rainIn'),
-      ).text,
-    ).toBe('Figures of a link; 1 from the example');
+    expect(both([], but('rainIn')).text).toBe('Figures of a link; 1 from the example');
+    expect(both(side, [], 2).text).toBe('Waits for 2 answers');
   });
-  it('then counts only what differs, typed on either side', () => {
-    expect(both(['rainIn']).text).toBe('0 of 2 differences yours');
-    expect(both(['that.counting'], everything).text).toBe('1 of 2 differences yours');
-    expect(both(['counting', 'that.herd.0.countHead']).text).toBe('Your two ways');
+  it('then counts only what stands side by side, on either side by itself', () => {
+    const count = 2 * side.length;
+    expect(both(['rainIn']).text).toBe(`What differs: 0 of ${count} yours`);
+    expect(both(['that.counting'], everything)).toEqual({ is: 'partly', text: `What differs: 1 of ${count} yours`, short: `1 of ${count} yours` });
+    expect(both(['counting', 'that.herd.0.countHead']).text, 'a cell is not its table').toBe(`What differs: 2 of ${count} yours`);
+  });
+  it('tells the example beside one’s own as such', () => {
+    expect(both(that).text).toBe('That side yours; this side from the example');
+    expect(both(that, everything).text).toBe('That side yours; this side from the link');
+    expect(both([...that, 'rainIn']).text).toBe('That side yours; this side from the example');
+    // What that side has of it came along when somebody began to compare.
+    expect(both([...side, 'rainIn']).text).toBe('This side yours, that side not');
+    expect(both(['herd', 'counting']).is).toBe('partly');
+  });
+  it('calls two ways one’s own, and what is not of what both share', () => {
+    expect(both([...side, ...that])).toEqual({
+      is: 'partly',
+      text: `Your two ways; ${all - side.length} more from the example`,
+      short: `${all - side.length} not yours`,
+    });
+    expect(both([...everything, ...that])).toEqual({ is: 'yours', text: 'Your two ways', short: '' });
+    expect(both([...everything, 'that.herd', 'that.counting']).is).toBe('yours');
   });
 });
 

@@ -9,12 +9,11 @@ import { Agreed, Foot, Head } from './HeadAndFoot.tsx';
 import { Lines, PutIn } from './PutIn.tsx';
 import { type Held, heldOf, type PaperProps } from './paperProps.ts';
 import { Results, resultNames } from './Results.tsx';
-import { stampNow } from './stampNow.ts';
 
 const pictureWidthPx = 390;
 const mostResults = 6;
 
-const Stamp = ({ text }: { readonly text: string }) => (text === '' ? null : <p class="paper-stamp">{text}</p>);
+const Stamp = ({ stamp: { is, text } }: Pick<PaperProps['change'], 'stamp'>) => (is === 'yours' ? null : <p class="paper-stamp">{text}</p>);
 
 function Range({ held }: { readonly held: Held }) {
   const { calculator, outcome, other, system } = held;
@@ -67,7 +66,7 @@ export function FirstPage(props: PaperProps) {
               <Picture {...held} picture={calculator.picture} titles={change.saying} id="paper-picture" widthPx={pictureWidthPx} />
             </div>
           )}
-          <Stamp text={stampNow(calculator, change)} />
+          <Stamp stamp={change.stamp} />
           <Big figure={figureFor(calculator, held.outcome, held.other, system)} />
           <Range held={held} />
           <Notes held={held} />

@@ -2,7 +2,6 @@
 import { render } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { leavesRecord } from '../../../calculators/kit/link.ts';
-import { stampNow } from '../../../calculators/ui/paper/stampNow.ts';
 import { localDay } from '../../../calculators/units/days.ts';
 import { isoDay } from '../../../calculators/units/printQuantity.ts';
 import { forget, keep, kept, placeKey, sharedKey, visitKey } from '../../scripts/kept.ts';
@@ -47,7 +46,7 @@ async function write(
   { box, calculator, change }: Keeping,
   { place, isNewPlace, visit, isNewVisit }: Into,
 ): Promise<string | undefined> {
-  const { outcome, other, saying, system, link } = change;
+  const { outcome, other, saying, stamp, system, link } = change;
   if (!outcome) return 'There is no result yet. Answer what is asked first.';
   const pastureIds = chosenIn(box).filter((id) => place.pastures.some((each) => each.id === id));
   const result = keptResult({
@@ -64,7 +63,7 @@ async function write(
     keptDay: today(),
     edition: box.dataset['edition'] ?? 'not said',
     sources: sourcesOn(box),
-    stamp: stampNow(calculator, change),
+    stamp: stamp.is === 'yours' ? '' : stamp.text,
   });
   const after: Visit = {
     ...visit,
