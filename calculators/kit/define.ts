@@ -33,7 +33,7 @@ export const caution = <V>(when: (values: NoInfer<V>) => boolean, words: Omit<Ca
 interface ShownWords<V> {
   /** What the figure is, in at most four words that follow it: `1.2 in` `ran off`. Every result that can come first has them. */
   readonly said?: string;
-  /** Comparing: what follows the gap where the other side has less, and where it has more: `less ran off that ground`. */
+  /** Comparing: what follows the gap where the other side has less, and where it has more: `less ran off that ground`. The first that differs of those with such words is told where the first result is the same for both. */
   readonly gap?: readonly [less: string, more: string];
   /** Left out unless this holds: a cost that nobody pays. */
   readonly when?: (values: V) => boolean;
