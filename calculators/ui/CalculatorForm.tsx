@@ -1,13 +1,13 @@
 import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { toLink } from '../kit/link.ts';
 import { askedNow, drawnTogether, inputNameOf } from '../kit/screen.ts';
-import { canCompare, isShown } from '../kit/state.ts';
+import { canCompare } from '../kit/state.ts';
 import { figureAlone } from './Answer.tsx';
 import { AnswerBlock } from './AnswerBlock.tsx';
 import { Cautions } from './Cautions.tsx';
 import { Fields } from './Fields.tsx';
 import type { CalculatorFormProps } from './formProps.ts';
-import { nobody, type Opening, ownOf, useHeld, useLater, useSame, useSettled } from './formState.ts';
+import { type Opening, ownOf, useHeld, useLater, useSame, useSettled } from './formState.ts';
 import { Group } from './Groups.tsx';
 import { InView } from './InView.tsx';
 import type { Told } from './LaterPart.tsx';
@@ -15,7 +15,7 @@ import { useParts } from './parts.ts';
 import type { SideProps, Told as ToldOf } from './props.ts';
 import { otherTexts, type RanSide, useSide } from './sides.ts';
 import { stampOf } from './stamp.ts';
-import { isTouched, touchedBy } from './touched.ts';
+import { isTouched } from './touched.ts';
 import { useTall } from './useTall.ts';
 import { Waiting } from './Waiting.tsx';
 
@@ -101,18 +101,20 @@ export function CalculatorForm(props: CalculatorFormProps) {
   const titles = [names[0] || 'This', names[1] || 'That'] as const;
   const saying = other ? ([names[0] || differing[0] || 'This', names[1] || differing[1] || 'That'] as const) : noTitles;
   const asked = askedNow(inputs, layout, form.this);
-  const unlike = useMemo(() => {
-    const unequal = new Set(thatTexts ? [...touchedBy(nobody, form.this, thatTexts)].map(inputNameOf) : []);
-    return thatTexts
-      ? Object.keys(inputs).filter((key) => held.differs.includes(key) || (isShown(inputs[key] ?? {}, form.this) && unequal.has(key)))
-      : [];
-  }, [form.this, thatTexts, held.differs]);
+  const unlike = useMemo(
+    () => (thatTexts && two?.setApart(calculator, form.this, thatTexts, held.differs)) ?? [],
+    [form.this, thatTexts, held.differs],
+  );
   const apart = drawnTogether(inputs, unlike);
-  const stampOfTwo = thatTexts && two?.stampOfTwo;
   const stamp = useMemo(() => {
-    const givers = { touched: ownOf(held), linked, waiting: problems.length };
-    return thatTexts && stampOfTwo ? stampOfTwo(calculator, form.this, thatTexts, unlike, givers) : stampOf(calculator, form.this, givers);
-  }, [form.this, touched, placed, place, linked, problems.length, unlike, stampOfTwo]);
+    const own = ownOf(held);
+    return stampOf(calculator, form.this, {
+      touched: own,
+      linked,
+      waiting: problems.length,
+      theirs: thatTexts ? two?.theirAnswers(calculator, thatTexts, unlike, own) : undefined,
+    });
+  }, [form.this, touched, placed, place, linked, problems.length, unlike]);
   // What is told a little behind the answer belongs together.
   const now = useMemo(
     () => ({ form, system, touched, linked, blank, today, placed, filled, place, names, outcome, other, titles, saying, stamp }),

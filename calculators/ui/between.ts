@@ -15,12 +15,11 @@ type TwoSides = ToldSide & { readonly other: Outcome };
 
 /** The result that two sides are told by: the first; where that is the same for both, the first that has words for its gap and is not. */
 function leadBetween({ calculator, outcome, other, system }: TwoSides): PlainShown | undefined {
-  const isBoth = ({ of }: PlainShown): boolean => outcome.shown.includes(of) && other.shown.includes(of);
-  const isSame = ({ of }: PlainShown): boolean =>
-    printName(calculator, outcome.values, of, system) === printName(calculator, other.values, of, system);
+  const told = ({ values, shown }: Outcome, { of }: PlainShown) => shown.includes(of) && printName(calculator, values, of, system);
+  const isSame = (each: PlainShown): boolean => told(outcome, each) === told(other, each);
   const lead = leadOf(calculator, outcome);
-  if (!lead || !isBoth(lead) || !isSame(lead)) return lead;
-  return calculator.results.find((each) => each.gap && isBoth(each) && !isSame(each)) ?? lead;
+  if (!lead || !isSame(lead)) return lead;
+  return calculator.results.find((each) => each.gap && told(outcome, each) && told(other, each) && !isSame(each)) ?? lead;
 }
 
 /** The gap between two sides in the result that they are told by. */

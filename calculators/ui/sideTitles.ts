@@ -31,7 +31,8 @@ export function sideTitles(calculator: Calculator, mine: Texts, theirs: Texts | 
       const value = reading?.is === 'value' ? asToldShort(reading.value, text) : day;
       return `${cell.label.toLowerCase()} ${value === undefined ? text : printInput(value, cell, system)}`;
     };
-    if ((input.kind === 'rows' && !sharesRows(input)) || tallyOf(input) !== undefined) return [];
+    const isRead = input.kind === 'rows' ? !sharesRows(input) : tallyOf(input) !== undefined || calculator.readings?.includes(key);
+    if (isRead) return [];
     if (input.kind === 'rows') {
       return rowsIn(mine[key]).flatMap((row, index) =>
         Object.entries(input.columns).flatMap(([name, cell]): (readonly [string, string])[] => {

@@ -2,6 +2,7 @@ import { afterEach, expect, it, vi } from 'vitest';
 import carryingCapacity from '../../calculators/catalog/carrying-capacity/definition.ts';
 import coverCount from '../../calculators/catalog/cover-count/definition.ts';
 import herdIntake from '../../calculators/catalog/herd-intake/definition.ts';
+import rainDemonstration from '../../calculators/catalog/rain-demonstration/definition.ts';
 import restAndMoves from '../../calculators/catalog/rest-and-moves/definition.ts';
 import slakeTest from '../../calculators/catalog/slake-test/definition.ts';
 import storm from '../../calculators/catalog/storm-runoff/definition.ts';
@@ -55,6 +56,10 @@ it('names no side by what was read or counted there', () => {
   expect(titlesOf(slaked, slakeTest)).toEqual(['', '']);
   expect(titlesOf(`spot=bare&${slaked}&that.spot=plants`, slakeTest)).toEqual(['In bare spots', 'Under plants']);
   expect(titlesOf('plant=40&bare=60&that.plant=80&that.bare=20', coverCount)).toEqual(['', '']);
+  expect(titlesOf('cover=bare&runoff=2600ml&that.cover=rested-sod&that.runoff=300ml&that.through=700ml', rainDemonstration)).toEqual([
+    'Bare or trampled ground',
+    'Sod rested between grazings, thick, dead grass under it',
+  ]);
   // Rows that both sides share are asked of a management.
   expect(titlesOf('herd.count=45,2&that.herd.count=30,2', herdIntake)[1]).toMatch(/ 30/);
 });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { isShown, startTexts, type Texts } from '../../calculators/kit/state.ts';
+import { theirAnswers } from '../../calculators/ui/apart.ts';
 import { stampOf } from '../../calculators/ui/stamp.ts';
-import { stampOfTwo } from '../../calculators/ui/stampOfTwo.ts';
 import { pathsOf, touchedBy } from '../../calculators/ui/touched.ts';
 import kitchenSink from '../kit/kitchenSink.ts';
 import { calculators } from '../support/catalog.ts';
@@ -61,39 +61,33 @@ describe('whose numbers an answer stands on', () => {
 });
 
 describe('whose numbers two sides stand on', () => {
-  const unlike = ['counting', 'herd'];
-  const both = (touched: Iterable<string>, linked: Iterable<string> = [], waiting = 0) =>
-    stampOfTwo(kitchenSink, start, start, unlike, { touched: new Set(touched), linked: new Set(linked), waiting });
-  const cells = pathsOf(kitchenSink.inputs, start, 'herd').filter((path) => !path.endsWith('readyDay'));
-  const side = ['counting', ...cells];
+  const both = (touched: Iterable<string>, linked: Iterable<string> = [], waiting = 0) => {
+    const own = new Set(touched);
+    const theirs = theirAnswers(kitchenSink, start, ['counting', 'herd', 'lossPercent'], own);
+    return stampOf(kitchenSink, start, { touched: own, linked: new Set(linked), waiting, theirs });
+  };
+  const side = ['counting', ...pathsOf(kitchenSink.inputs, start, 'herd').filter((path) => !path.endsWith('readyDay'))];
   const that = side.map((path) => `that.${path}`);
+  const count = all + side.length;
   it('says example until something is changed, and link where a link brought them', () => {
     expect(both([]).is).toBe('example');
     expect(both([], everything)).toEqual({ is: 'link', text: 'Figures of a link', short: 'from a link' });
     expect(both([], but('rainIn')).text).toBe('Figures of a link; 1 from the example');
-    expect(both(side, [], 2).text).toBe('Waits for 2 answers');
+    expect(both(everything, [], 2).text).toBe('Waits for 2 answers');
   });
-  it('then counts only what stands side by side, on either side by itself', () => {
-    const count = 2 * side.length;
-    expect(both(['rainIn']).text).toBe(`What differs: 0 of ${count} yours`);
-    expect(both(['that.counting'], everything)).toEqual({ is: 'partly', text: `What differs: 1 of ${count} yours`, short: `1 of ${count} yours` });
-    expect(both(['counting', 'that.herd.0.countHead']).text, 'a cell is not its table').toBe(`What differs: 2 of ${count} yours`);
+  it('counts what that side answers for itself beside all of this', () => {
+    expect(both(['rainIn']).text).toBe(`1 of ${count} yours; the rest from the example`);
+    expect(both(['that.counting', 'that.herd.0.countHead'], everything).text).toBe(`2 of ${count} yours; the rest from the link`);
+    expect(both(['counting', 'that.herd.0.countHead']).text, 'a cell is not its table').toBe(`2 of ${count} yours; the rest from the example`);
   });
-  it('tells the example beside one’s own as such', () => {
-    expect(both(that).text).toBe('That side yours; this side from the example');
-    expect(both(that, everything).text).toBe('That side yours; this side from the link');
-    expect(both([...that, 'rainIn']).text).toBe('That side yours; this side from the example');
-    // What that side has of it came along when somebody began to compare.
-    expect(both([...side, 'rainIn']).text).toBe('This side yours, that side not');
-    expect(both(['herd', 'counting']).is).toBe('partly');
+  it('takes neither side for the other: the first is still the example’s, or the second came along', () => {
+    expect(both(that).text).toBe(`${side.length} of ${count} yours; the rest from the example`);
+    expect(both(asked).text, 'all of this that stands open').toBe(`4 of ${count} yours; the rest from the example`);
+    expect(both(everything).text).toBe(`${all} of ${count} yours; the rest from the example`);
   });
-  it('calls two ways one’s own, and what is not of what both share', () => {
-    expect(both([...side, ...that])).toEqual({
-      is: 'partly',
-      text: `Your two ways; ${all - side.length} more from the example`,
-      short: `${all - side.length} not yours`,
-    });
-    expect(both([...everything, ...that])).toEqual({ is: 'yours', text: 'Your two ways', short: '' });
+  it('calls them one’s own once both are', () => {
+    expect(both([...asked, ...that]).text).toBe(`Your answers; ${all - 4} more from the example`);
+    expect(both([...everything, ...that])).toEqual({ is: 'yours', text: 'Your numbers', short: '' });
     expect(both([...everything, 'that.herd', 'that.counting']).is).toBe('yours');
   });
 });

@@ -35,6 +35,7 @@ export default defineCalculator({
     },
     { title: 'The jars', inputs: ['jars', 'ran', 'firstRunS', 'throughMl'], summary: '{jars}, {ran} after {firstRunS}, {throughMl} came through' },
   ],
+  readings: ['ran', 'firstRunS', 'runoffMl', 'throughMl'],
   handout: ['pourQt', 'rainMin', 'needHolesCount', 'shouldRun', 'runoffPercent', 'throughPercent'],
   quantities,
   results: [
