@@ -181,6 +181,7 @@ test('two managements: the gap large, only what differs asked twice, names kept 
   const [cover, thatCover] = [field(page, 'storm-runoff-groundCoverPercent'), field(page, 'storm-runoff-that-groundCoverPercent')];
   await expect(cover).toBeVisible();
   await thatCover.fill('85');
+  await field(page, 'storm-runoff-that-grazing').selectOption('light');
   // 3 in on group B pasture, poor (79) against good (61): 1.2 and 0.4 in by the handbook's equation.
   await expect(figure(page)).toHaveText('0.8');
   await expect(big(page)).toContainText('less');

@@ -2,6 +2,7 @@ import { afterEach, expect, it, vi } from 'vitest';
 import carryingCapacity from '../../calculators/catalog/carrying-capacity/definition.ts';
 import coverCount from '../../calculators/catalog/cover-count/definition.ts';
 import herdIntake from '../../calculators/catalog/herd-intake/definition.ts';
+import packedSoil from '../../calculators/catalog/packed-soil/definition.ts';
 import rainDemonstration from '../../calculators/catalog/rain-demonstration/definition.ts';
 import restAndMoves from '../../calculators/catalog/rest-and-moves/definition.ts';
 import slakeTest from '../../calculators/catalog/slake-test/definition.ts';
@@ -10,6 +11,7 @@ import type { Calculator } from '../../calculators/kit/define.ts';
 import { noteOf } from '../../calculators/kit/note.ts';
 import { fromLink } from '../../calculators/kit/openLink.ts';
 import { startTexts } from '../../calculators/kit/state.ts';
+import { setApart } from '../../calculators/ui/apart.ts';
 import { csvOf } from '../../calculators/ui/pictures/stripCsv.ts';
 import { runSide } from '../../calculators/ui/sides.ts';
 import { sideTitles } from '../../calculators/ui/sideTitles.ts';
@@ -62,6 +64,17 @@ it('names no side by what was read or counted there', () => {
   ]);
   // Rows that both sides share are asked of a management.
   expect(titlesOf('herd.count=45,2&that.herd.count=30,2', herdIntake)[1]).toMatch(/ 30/);
+});
+
+it('sets apart what stands open of the management, readings and what differs', () => {
+  const apartOf = (calculator: Calculator, query = 'that=same', differs: readonly string[] = []) => {
+    const { form } = fromLink(calculator, query);
+    return setApart(calculator, form.this, form.that ?? form.this, differs);
+  };
+  expect(apartOf(rainDemonstration)).toEqual(['cover', 'ran', 'firstRunS', 'runoffMl', 'throughMl']);
+  expect(apartOf(packedSoil), 'a table of which one column is asked').toEqual(['cores', 'probe']);
+  expect(apartOf(storm)).toEqual(['groundCoverPercent', 'grazing']);
+  expect(apartOf(storm, 'that.cover=row-crop', ['woodsFloor'])).toEqual(expect.arrayContaining(['cover', 'woodsFloor']));
 });
 
 it('heads both parts of a note by what the sides are called or differ in, and else by which side it is', () => {
