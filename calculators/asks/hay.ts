@@ -73,8 +73,8 @@ export const hayMoisturePercent = (belongsTo: 'place' | 'management', offeredBy:
 /** Which end of the published range of storage losses: dry country has the low one. */
 export const rangeEnd = { dry: 'low', middle: 'mid', wet: 'high' } as const;
 
-export const lowAbove = 'The low price is above the likely one. Give low, likely and high in that order.';
-export const highBelow = 'The high price is below the likely one. Give low, likely and high in that order.';
+export const lowAbove = 'The low price is above the likely one. It may still be the example’s: put in the least that such hay went for lately.';
+export const highBelow = 'The high price is below the likely one. It may still be the example’s: put in the most that such hay went for lately.';
 
 /** The two ways of putting on a loss, for the step that gives the share kept. */
 export const keptWays = (lossPercent: string) =>

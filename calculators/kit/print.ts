@@ -79,7 +79,10 @@ function toldAlone({ inputs, quantities }: Named, values: PlainValues, name: str
   if (typeof value !== 'number') return undefined;
   if (quantity?.kind === 'number') {
     const shown = unitIn(system, quantity.unit);
-    return { value: convert(value, quantity.unit, shown), unit: shown, digits: digitsIn(digitsTold(value, quantity), quantity.unit, shown) };
+    const digits = digitsIn(digitsTold(value, quantity), quantity.unit, shown);
+    const told = convert(value, quantity.unit, shown);
+    // A millionth of the last figure is the arithmetic's own.
+    return { value: quantity.isLeast ? Math.ceil(told * 10 ** digits - 1e-6) / 10 ** digits : told, unit: shown, digits };
   }
   const input = inputs[name];
   return quantity === undefined && input?.kind === 'number' ? toldInput(value, input.unit, system) : undefined;

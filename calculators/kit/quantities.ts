@@ -16,6 +16,8 @@ export interface NumberQuantity {
   readonly significant?: number;
   /** From this size on it is told whole, however large; so is nothing. */
   readonly wholeFrom?: number;
+  /** What there must be at least: told as the next larger number, since a smaller one would not do. */
+  readonly isLeast?: boolean;
 }
 /** Digits after the point for this value. */
 export function digitsTold(value: number, { digits, significant, wholeFrom }: Pick<NumberQuantity, 'digits' | 'significant' | 'wholeFrom'>): number {

@@ -83,15 +83,12 @@ export function CalculatorForm(props: CalculatorFormProps) {
   const mine = useRan(calculator, form.this, system) ?? nothing;
   const theirs = useRan(calculator, thatTexts, system);
   const problems = [...mine.problems, ...(theirs?.problems ?? []).filter(({ at }) => !mine.problems.some((each) => each.at === at))];
-  const isComputed = mine.outcome !== null && (theirs === null || theirs.outcome !== null);
   const differingNow = useMemo(() => two?.sideTitles(calculator, form.this, thatTexts, system) ?? noTitles, [form, system, two]);
   // Two answers belong together, and to the words that tell them apart: those before stand until all of the new ones are there.
-  const stands = useRef<Stands>({ outcome: null, other: null, differing: noTitles });
-  const isBehind = theirs !== null && problems.length === 0 && (mine.isEarlier ?? theirs.isEarlier ?? false);
-  if (!isBehind) {
-    const [outcome, other = null] = isComputed ? [mine.outcome, theirs?.outcome] : [null];
-    stands.current = { outcome, other, differing: differingNow };
-  }
+  const stands = useRef<Stands>();
+  const isBehind = theirs && problems.length === 0 && (mine.isEarlier ?? theirs.isEarlier);
+  const whole = theirs?.outcome === null ? null : mine.outcome;
+  if (!stands.current || !isBehind) stands.current = { outcome: whole, other: (whole && theirs?.outcome) ?? null, differing: differingNow };
   const { outcome, other, differing } = stands.current;
   const [figure, between] = useMemo(() => {
     const told = outcome && { calculator, outcome, system };
@@ -260,12 +257,13 @@ export function CalculatorForm(props: CalculatorFormProps) {
             group={thatTexts ? group : { ...group, inputs: group.inputs.filter((key) => !asked.includes(key)) }}
             wantsColumn={(key, name) => !asked.includes(`${key}.${name}`)}
             touched={touched}
-            origin={linked.size > 0 ? 'link' : 'example'}
+            origin={group.inputs.some((key) => linked.has(key)) ? 'link' : 'example'}
             isWanting={problems.length > 0}
           />
         ))}
         {(thatTexts !== null || canCompare(inputs, form.this)) && (
           <button
+            key="compare"
             type="button"
             class={thatTexts ? 'wide-button is-quiet' : 'wide-button'}
             disabled={!isLive}

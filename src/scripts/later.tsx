@@ -101,17 +101,18 @@ async function startLater(
     if (ownsAddress) await breath();
   }
   follow(now);
-  /** Undo and what else is carried on comes once the page is quiet. */
-  if (ownsAddress)
-    setTimeout(
-      () =>
-        void import('../place/carry/startCarrying.tsx')
-          .then(async ({ startCarrying }) => {
-            await breath();
-            namesNow = startCarrying({ box, id, calculator, page, at, reach, start: now });
-          })
-          .catch(console.info),
-      carryMs,
-    );
+  /** Undo and what else is carried on comes once the page is quiet; into a guide, of all that, only what keeps the focus. */
+  setTimeout(
+    () =>
+      void (
+        ownsAddress
+          ? import('../place/carry/startCarrying.tsx').then(async ({ startCarrying }) => {
+              await breath();
+              namesNow = startCarrying({ box, id, calculator, page, at, reach, start: now });
+            })
+          : import('../../calculators/ui/keepFocus.ts')
+      ).catch(console.info),
+    carryMs,
+  );
   return { show, follow };
 }

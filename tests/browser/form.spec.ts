@@ -47,6 +47,7 @@ test('a link’s figures are told as a link’s, and what it does not name is co
   await expect(stamp(page)).toHaveText(/^Figures of a link; \d+ from the example$/);
   await expect(whose(page, 'storm-runoff-rainIn')).toHaveText('from the link');
   await expect(whose(page, 'storm-runoff-groundCoverPercent')).toHaveText('example');
+  for (const line of await page.locator('.group-says').allTextContents()) expect(line).toContain('(from the example)');
   await rain(page).fill('5');
   await expect(stamp(page)).toHaveText('1 of 9 yours; the rest from the example');
 });

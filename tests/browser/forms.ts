@@ -8,6 +8,9 @@ export async function openForm(page: Page, slug: string, query = ''): Promise<vo
   await page.goto(`/calculators/${slug}/${query}`);
   await ready(page, slug);
 }
+/** What keeps the focus from falling comes behind all that can be tapped. */
+export const keepsFocus = (page: Page): Promise<unknown> =>
+  page.waitForFunction(() => performance.getEntriesByType('resource').some(({ name }) => name.includes('/keepFocus.')));
 export const field = (page: Page, id: string): Locator => page.locator(`#${id}`);
 export const figure = (page: Page): Locator => page.locator('.answer .big-figure').first();
 export const big = (page: Page): Locator => page.locator('.answer .big').first();

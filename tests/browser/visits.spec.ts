@@ -1,7 +1,7 @@
 // Visits: the walk of an adviser with its taps counted, into which visit a result goes, and visits beside earlier ones.
 import { expect, type Locator, test } from '@playwright/test';
 import { withWorker } from './copyHere.ts';
-import { field, openForm, openGroups, ready } from './forms.ts';
+import { field, keepsFocus, openForm, openGroups, ready } from './forms.ts';
 import { keepPlace, twoBench } from './placeOfOnes.ts';
 import { button, placed } from './placePage.ts';
 import { withoutSignal } from './signal.ts';
@@ -82,6 +82,7 @@ test('without a place a result makes one, with its first visit; from then on it 
   await openForm(page, 'slake-test');
   await button(page, 'Keep this result').click();
   await expect(page.getByLabel('In which visit')).toBeVisible();
+  await keepsFocus(page);
   await button(page, 'Keep').last().click();
   await expect(page.getByRole('link', { name: 'Open the visit' })).toBeFocused();
   await page.getByRole('link', { name: 'Open the visit' }).click();

@@ -1,5 +1,5 @@
-// Whatever is done to a form or a place, in whatever order: nothing is thrown, no nonsense is told, each answer has its picture, all fits the glass, and an
-// address opens the same elsewhere. `HOLDWATER_WANDER=7` takes other walks, and longer ones.
+// Whatever is done to a form or a place, in whatever order: nothing is thrown, no nonsense is told, no tap drops the focus, each answer has its picture, all fits
+// the glass, and an address opens the same elsewhere. `HOLDWATER_WANDER=7` takes other walks, and longer ones.
 import { expect, type Page, test } from '@playwright/test';
 import { allPictures } from '../../calculators/kit/pictures.ts';
 import { views } from '../../src/place/ui/views.ts';

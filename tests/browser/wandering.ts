@@ -2,7 +2,7 @@
 // one number, so that each walk can be taken again.
 import { expect, type Page } from '@playwright/test';
 import fc from 'fast-check';
-import { standsStill } from './forms.ts';
+import { keepsFocus, standsStill } from './forms.ts';
 
 /** Where somebody wanders. */
 export interface Ground {
@@ -35,6 +35,7 @@ const actIn = (page: Page, { root, buttons }: Ground, { kind, pick, value }: Ste
       if (!one) return `nothing to ${kind}`;
       const name = one.id || one.getAttribute('aria-label') || one.textContent?.trim().slice(0, 40) || one.tagName;
       const tell = (event: string) => one.dispatchEvent(new Event(event, { bubbles: true }));
+      one.focus({ preventScroll: true });
       if (one instanceof HTMLSelectElement) {
         one.selectedIndex = value % one.options.length;
         tell('input');
@@ -46,7 +47,6 @@ const actIn = (page: Page, { root, buttons }: Ground, { kind, pick, value }: Ste
         return `${kind} ${name}`;
       }
       const list = one.type === 'date' ? words.days : words.typed;
-      one.focus();
       one.value = list[value % list.length] ?? '';
       tell('input');
       tell('change');
@@ -82,6 +82,7 @@ async function take(page: Page, ground: Ground, step: Step): Promise<string> {
   if (step.kind === 'reload') {
     await page.reload();
     await page.locator(ground.ready).waitFor();
+    await keepsFocus(page);
     return 'reload';
   }
   if (step.kind === 'undo') {
@@ -119,12 +120,15 @@ export async function wander(page: Page, ground: Ground, { seed, steps }: { read
   page.on('console', (message) => message.type() === 'error' && heard.push(message.text()));
   // What asks before it leaves or forgets is answered yes.
   page.on('dialog', (dialog) => dialog.accept());
+  await keepsFocus(page);
   const done: string[] = [];
   for (const step of [...turned, ...fc.sample(stepOf, { seed, numRuns: steps })]) {
     done.push(await take(page, ground, step));
     await standsStill(page.locator(ground.root), 200);
+    const isTap = /^(?:choose|press|open) /.test(done.at(-1) ?? '');
+    const fell = isTap && (await page.evaluate(() => document.activeElement === document.body)) ? ['the focus fell to the top of the page'] : [];
     const also = ground.alsoWrong ? await page.locator(ground.root).evaluate(ground.alsoWrong) : [];
-    expect([...heard, ...(await wrongIn(page, ground.root)), ...also], done.join('; ')).toEqual([]);
+    expect([...heard, ...(await wrongIn(page, ground.root)), ...also, ...fell], done.join('; ')).toEqual([]);
   }
   return done.join('; ');
 }

@@ -9,6 +9,7 @@ import { runQuery } from '../../calculators/kit/cases.ts';
 import type { Run } from '../../calculators/kit/define.ts';
 import { fetchWhole } from '../../calculators/kit/fetchWhole.ts';
 import { fromLink } from '../../calculators/kit/openLink.ts';
+import { printName } from '../../calculators/kit/print.ts';
 import { runTexts } from '../../calculators/kit/runTexts.ts';
 import { readForm } from '../../calculators/kit/state.ts';
 import { exactBinomialInterval } from '../../calculators/math/special/exactBinomialInterval.ts';
@@ -86,6 +87,19 @@ describe('years of grass', () => {
       expect([fed[0], fed[25], fed[26], fed[27]]).toEqual([7, 7, 4, 3.5]);
       expect([values['dayFullLb'], values['dayKeptRatio'], values['dayWantedLb']]).toEqual([2000, 0.5, 1000]);
     });
+  });
+  it('tells tons that are enough: a barn filled with what is told is short in no more years than are told', () => {
+    for (const query of ['', 'stock.count=60', 'paddocks=4&stay=7d', 'throw=3', 'meadow=0ac', 'run=40yr']) {
+      const { values } = ran(query);
+      for (const [system, unit] of [
+        ['us', 'ton'],
+        ['si', 'tonne'],
+      ] as const) {
+        const [told] = printName(season, values, 'hayTon', system).replaceAll(',', '').split(' ');
+        const short = number(`${query}&barn=${told}${unit}`, 'filledShortCount');
+        expect(short, `${query}: ${told} ${unit}`).toBeLessThanOrEqual(Number(values['shortCount']));
+      }
+    }
   });
   it('shows what the order of years does to a carried barn, and lets it narrow no range', () => {
     const { values, ranges } = ran('');

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { runQuery } from '../../calculators/kit/cases.ts';
 import type { Outcome } from '../../calculators/kit/define.ts';
 import { printColumn, printName, printScalar, toldNumber } from '../../calculators/kit/print.ts';
+import { amount } from '../../calculators/kit/quantities.ts';
 import { runTexts } from '../../calculators/kit/runTexts.ts';
 import { add, roundTogether } from '../../calculators/kit/wholes.ts';
 import type { UnitSystem } from '../../calculators/units/units.ts';
@@ -47,6 +48,24 @@ describe('parts rounded together', () => {
     [[4, 4, 4], 10, -1, [10, 0, 0]],
   ] as const)('%j of %s to %s digits', (parts, sum, each, expected) => {
     expect(roundTogether(parts, sum, each)).toEqual(expected);
+  });
+});
+
+describe('what there must be at least', () => {
+  const told = (value: number, system: UnitSystem): string =>
+    printName(
+      { inputs: {}, quantities: { needTon: { ...amount('Hay to have', 'B', 'ton', 0), isLeast: true } } },
+      { needTon: value },
+      'needTon',
+      system,
+    );
+  it('is told as the next larger number, in either unit', () => {
+    expect([told(219.05, 'us'), told(219, 'us'), told(0, 'us')]).toEqual(['220 tons', '219 tons', '0 tons']);
+    // A short ton is 0.90718474 t (NIST SP 811): 220.5 are 200.03.
+    expect(told(220.5, 'si')).toBe('201 tonnes');
+  });
+  it('is not pushed up by the last bit of the arithmetic', () => {
+    expect(told(366 + 1e-10, 'us')).toBe('366 tons');
   });
 });
 

@@ -4,6 +4,7 @@ import { readCell } from '../../calculators/kit/read.ts';
 import { runTexts } from '../../calculators/kit/runTexts.ts';
 import { rowsIn, startTexts, type Texts, textIn } from '../../calculators/kit/state.ts';
 import { dayOf } from '../../calculators/units/printQuantity.ts';
+import { convert } from '../../calculators/units/units.ts';
 import { demoPlace } from '../../src/place/demo.ts';
 import type { Place } from '../../src/place/model/place.ts';
 import type { Filled } from '../../src/place/offer/fillTexts.ts';
@@ -91,6 +92,14 @@ describe('what was typed at the place', () => {
   it('gives way to the number where another window or a file has changed that', () => {
     const { texts } = typed('16 ha', 41);
     expect(plain(textIn(texts['areaAc']))).toBe('41 ac');
+  });
+  it('stands so of one pasture alone, and several make a number that a person would write', () => {
+    const pasture = { id: 'a', name: 'A', areaAc: convert(40, 'ha', 'ac'), typed: { areaAc: '40 ha' }, isCounted: true, paddocks: [] };
+    const other = { id: 'b', name: 'B', areaAc: 160, isCounted: true, paddocks: [] };
+    const areaOf = (...pastures: (typeof pasture | typeof other)[]) =>
+      plain(textIn(fill('days-of-grass', { place: { ...demo, pastures }, chosen: { ids: pastures.map(({ id }) => id) } }).texts['areaAc']));
+    expect(areaOf(pasture)).toBe('40 ha');
+    expect(areaOf(pasture, other)).toBe('258.8 ac');
   });
   it('and cannot be read is no offer', () => {
     const { marks } = fill('days-of-grass', {
@@ -302,11 +311,17 @@ describe('what does not fit', () => {
     const filled = fill('hay-value', { place: with_({ prices }) });
     expect('outcome' in runTexts(calculatorOf('hay-value'), filled.texts)).toBe(true);
     expect(filled.said).toEqual([
-      'What your place has of prices is left out of this form. The high price is below the likely one. Give low, likely and high in that order.',
+      'What your place has of prices is left out of this form. The high price is below the likely one. It may still be the example’s: put in the most that such hay went for lately.',
     ]);
     const all = with_({ prices: { hayLowUsdPerTon: 200, hayLikelyUsdPerTon: 260, hayHighUsdPerTon: 300 } });
     expect(plain(textIn(fill('hay-value', { place: all }).texts['priceUsdPerTon']))).toBe('260 usd/ton');
     expect(fill('hay-to-grass', { place: all }).texts['pricedBy']).toBe('range');
+  });
+  it('is not to blame for a date that its reader gave and the form refuses with or without it', () => {
+    const filled = fill('standing-feed', { given: { fromDay: '2028-06-01' } });
+    expect('refusals' in runTexts(calculatorOf('standing-feed'), filled.texts)).toBe(true);
+    expect(filled.said).toEqual([]);
+    expect(filled.marks.some(({ offer }) => offer.startsWith('herd.'))).toBe(true);
   });
   it('has stacks that a form has no room for', () => {
     const stack = { baleLb: 900, baledDay: '2026-07-01' };

@@ -184,6 +184,11 @@ describe('the calendar', () => {
     ]);
     expect(new Set(events.map(({ uid }) => uid)).size).toBe(3);
   });
+  it('has no step and no next look before the visit itself', () => {
+    const [step] = aVisit().steps;
+    const visit = aVisit({ steps: step ? [{ ...step, byDay: '2025-07-20' }] : [], nextDay: '2025-09-01' });
+    expect(calendar(facts({ visit }), 'producer').match(/SUMMARY.*/g)).toEqual([expect.stringContaining('Decide by')]);
+  });
   it('keeps an entry’s identity when another goes', () => {
     const uids = (of: Facts): readonly string[] => calendar(of, 'producer').match(/UID:.*/g) ?? [];
     const fewer = facts({ visit: aVisit({ steps: [] }) });

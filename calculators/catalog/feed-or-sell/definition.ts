@@ -21,12 +21,12 @@ export default defineCalculator({
     {
       at: 'likelyBuyBackUsd',
       when: ({ lowBuyBackUsd, likelyBuyBackUsd }) => likelyBuyBackUsd < lowBuyBackUsd,
-      say: 'The likely buy-back price is under the cheap one. Put the three in order: cheap, likely, high.',
+      say: 'The likely buy-back price is under the cheap one, which may still be the example’s. Put the three in order: cheap, likely, high.',
     },
     {
       at: 'highBuyBackUsd',
       when: ({ likelyBuyBackUsd, highBuyBackUsd }) => highBuyBackUsd < likelyBuyBackUsd,
-      say: 'The high buy-back price is under the likely one. Put the three in order: cheap, likely, high.',
+      say: 'The high buy-back price is under the likely one. It may still be the example’s: put in what such cows would bring if they are high then.',
     },
     {
       at: 'cullWorthUsd',

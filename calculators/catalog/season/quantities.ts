@@ -12,7 +12,7 @@ export const quantities = {
   madeUpTempPercent: amount('Days with made-up temperatures', 'q_m', 'pct', 0),
   bridgedTempPercent: amount('Days with temperatures filled in', 'q_b', 'pct', 0),
   hayDryTon: amount('The same, dry', 'B_d', 'ton', 0),
-  hayTon: amount('Hay to have in the barn each fall', 'B_n', 'ton', 0),
+  hayTon: { ...amount('Hay to have in the barn each fall', 'B_n', 'ton', 0), isLeast: true },
   shortCount: amount('Years in which that was not enough', 'n_{short}', 'count', 0),
   yearsCount: amount('Hay years counted', 'n', 'count', 0),
   lowPercent: amount('Chance of a short year, low end', 'p_l', 'pct', 0),

@@ -1,4 +1,4 @@
-import { useRef, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 
 interface StartOverProps {
   /** Names what would be lost: `Throw this count away?` */
@@ -12,15 +12,13 @@ interface StartOverProps {
 /** A glove taps wrong easily, so it asks first. */
 export function StartOver({ asks, of, isOff, onYes }: StartOverProps) {
   const [isAsking, setAsking] = useState(false);
-  const button = useRef<HTMLButtonElement>(null);
   const answer = (isYes: boolean) => {
     setAsking(false);
-    button.current?.focus();
     if (isYes) onYes();
   };
   return (
     <>
-      <button type="button" ref={button} disabled={isOff} aria-expanded={isAsking} onClick={() => setAsking(!isAsking)}>
+      <button type="button" disabled={isOff} aria-expanded={isAsking} onClick={() => setAsking(!isAsking)}>
         Start over<span class="unseen"> for {of}</span>
       </button>
       {isAsking && (

@@ -1,8 +1,9 @@
-// Undo, recent calculations, a copy, and the names on paper, at the head of a calculator. Fetched a little after the form.
+// Undo, recent calculations, a copy, and the names on paper, at the head of a calculator; and what keeps the focus in it. Fetched a little after the form.
 import { hydrate } from 'preact';
 import type { Calculator } from '../../../calculators/kit/define.ts';
 import { figureFor } from '../../../calculators/ui/between.ts';
 import type { Change, Reach } from '../../../calculators/ui/formProps.ts';
+import '../../../calculators/ui/keepFocus.ts';
 import { forget, keep, kept, placeKey, unitsKey } from '../../scripts/kept.ts';
 import { byKey, forKey, namesNow } from '../../scripts/names.ts';
 import { whoseKey, whoseText } from '../../scripts/whose.ts';

@@ -1,6 +1,6 @@
 // "Keep this result": a calculation as it stands, into a visit. Fetched when it is tapped, or where a visit is open.
 import { render } from 'preact';
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import { leavesRecord } from '../../../calculators/kit/link.ts';
 import { localDay } from '../../../calculators/units/days.ts';
 import { isoDay } from '../../../calculators/units/printQuantity.ts';
@@ -101,9 +101,6 @@ function Panel({ keeping, store, place, visits, blank }: PanelProps) {
   const [told, setTold] = useState('');
   const [keptIn, setKeptIn] = useState<Visit | undefined>(undefined);
   const [isBusy, setBusy] = useState(false);
-  // The button that had the focus goes with the form.
-  const way = useRef<HTMLAnchorElement>(null);
-  useEffect(() => way.current?.focus(), [keptIn]);
   const keepIt = async () => {
     if (place === undefined && name.trim() === '') {
       setTold('The place needs a name. Type what you call it.');
@@ -122,10 +119,7 @@ function Panel({ keeping, store, place, visits, blank }: PanelProps) {
   if (keptIn !== undefined)
     return (
       <p class="told" role="status">
-        {told}{' '}
-        <a href={`${placePageOf(box)}#/visit/${keptIn.id}`} ref={way}>
-          Open the visit
-        </a>
+        {told} <a href={`${placePageOf(box)}#/visit/${keptIn.id}`}>Open the visit</a>
       </p>
     );
   return (

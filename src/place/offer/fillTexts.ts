@@ -173,7 +173,10 @@ export const filler =
           said: [...filled.said, `What your place has of ${subjectNames[subject] ?? subject} is left out of this form. ${all.refused}`],
         };
     }
-    return { ...tried(subjects).filled, said: [`What your place has is left out of this form. ${all.refused}`] };
+    const none = tried(subjects);
+    // What is refused without the place as well is none of its doing, such as a date that the reader gave.
+    if (none.refused !== undefined) return all.filled;
+    return { ...none.filled, said: [`What your place has is left out of this form. ${all.refused}`] };
   };
 /** Where the word of an offer's key is not what a producer would call it. */
 const subjectNames: Readonly<Record<string, string>> = {

@@ -8,10 +8,13 @@ import type { Offered } from './offered.ts';
 /** A text for one field, or a sentence why there is none, or neither where the place does not tell. */
 type Fit = { readonly text: string | readonly string[] } | { readonly say: string } | undefined;
 
+/** More figures than anybody types come of a conversion or a mean. */
+const mostTypedFigures = 6;
 /** A number of the place as a form in these units shows it. */
 const inUnit = (value: number, unit: UnitName, system: UnitSystem): string => {
   const shown = unitIn(system, unit);
-  return shown === unit ? quantityText(value, unit) : roundedText(convert(value, unit, shown), shown);
+  const isAsTold = shown === unit && Number(value.toPrecision(mostTypedFigures)) === value;
+  return isAsTold ? quantityText(value, unit) : roundedText(convert(value, unit, shown), shown);
 };
 /** An input takes an offer in the offer's own unit; a test looks at each. */
 function amountFit(

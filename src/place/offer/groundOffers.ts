@@ -79,9 +79,10 @@ const pastureRows = (place: Place, pastures: readonly Pasture[], record: RecordO
 
 /** What is told of several pastures together. */
 function pasturesOffers(pastures: readonly Pasture[], isChosen: boolean): OfferMap {
+  const [only, another] = pastures;
   const known = pastures.filter(({ normalLbPerAc }) => normalLbPerAc !== undefined);
   return offerMap(
-    amount('pastures.area', sumIfAll(pastures.map(({ areaAc }) => areaAc))),
+    only && !another ? told('pastures.area', only, 'areaAc') : amount('pastures.area', sumIfAll(pastures.map(({ areaAc }) => areaAc))),
     derived('pastures.normal', meanIfAll(known.map(({ normalLbPerAc, areaAc }) => ({ value: normalLbPerAc, weight: areaAc })))),
     pastures.length === 0 ? [] : word('pastures.reachFrom', pastures.every(({ reachPercent }) => reachPercent !== undefined) ? 'own' : 'guide'),
     known.length > 0 ? word('pastures.yieldFrom', 'survey') : [],

@@ -1,9 +1,9 @@
 import type { FunctionComponent } from 'preact';
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { UnitSystem } from '../../../calculators/units/units.ts';
 import { askedToKeep } from '../form/keepAddress.ts';
 import { Bars } from './Bars.tsx';
-import { lazily } from './lazily.tsx';
+import { lazily, useBehind } from './lazily.tsx';
 import { usePrinting } from './Part.tsx';
 import type { Session } from './session.ts';
 import type { PlaceView, View } from './view.ts';
@@ -30,6 +30,7 @@ const FromDisk = lazily<View>(async () => (await import('./FromDisk.tsx')).FromD
 const Start = lazily<View>(async () => (await import('./Start.tsx')).Start);
 const OpenLink = lazily<View>(async () => (await import('./OpenLink.tsx')).OpenLink);
 const Files = lazily<View>(async () => (await import('./Files.tsx')).Files);
+const keepFocus = () => import('../../../calculators/ui/keepFocus.ts');
 
 interface AppProps extends Pick<View, 'forms' | 'office'> {
   readonly session: Session;
@@ -44,13 +45,13 @@ export function App({ session, system, edition, forms, office, ClockBar }: AppPr
   const at = viewIn(hash);
   const asked = askedToKeep(hash);
   const isPrinting = usePrinting();
+  useBehind(keepFocus);
   const title = useRef<HTMLHeadingElement>(null);
   useEffect(() => session.listen(() => redraw((count) => count + 1)), [session]);
   useEffect(() => {
     const go = (): void => {
       void session.flush();
       setHash(location.hash);
-      title.current?.focus();
     };
     addEventListener('hashchange', go);
     return () => removeEventListener('hashchange', go);
@@ -59,6 +60,8 @@ export function App({ session, system, edition, forms, office, ClockBar }: AppPr
     document.title = at.key === '' ? 'Your place - Holdwater' : `${at.title} - Your place - Holdwater`;
   }, [at]);
   const { place } = session;
+  // Another view, or another place, is told from its title on.
+  useLayoutEffect(() => () => title.current?.focus(), [place?.id, hash]);
   const view = { session, system, isPrinting, edition, forms, office };
   const Shown = ofPlace[at.key];
   return (

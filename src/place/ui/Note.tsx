@@ -70,7 +70,7 @@ function EditBlock({ view, facts, block, audience, isFirst, isLast, onBlock, onV
               </button>
             </p>
           )}
-          {kind === 'agreed' && <Steps view={view} steps={visit.steps} onChange={onVisit} />}
+          {kind === 'agreed' && <Steps view={view} steps={visit.steps} day={visit.day} onChange={onVisit} />}
           {kind === 'next' && <NextLook id="note" record={visit} system={view.system} onChange={onVisit} />}
           {kind !== 'agreed' && kind !== 'next' && lines.length > 0 && <RunsView lines={lines} isList={isList} />}
         </>

@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useLayoutEffect, useState } from 'preact/hooks';
 import { readCell } from '../../../calculators/kit/read.ts';
 import { Field } from '../../../calculators/ui/Field.tsx';
 import type { UnitSystem } from '../../../calculators/units/units.ts';
@@ -14,6 +14,9 @@ interface OwnAmountProps {
 export function OwnAmount({ id, field: { cell }, system, onKeep }: OwnAmountProps) {
   const [text, setText] = useState('');
   const [isTold, setTold] = useState(false);
+  const goIn = () => document.getElementById(id)?.focus();
+  // Whoever asked for it types next.
+  useLayoutEffect(goIn, []);
   if (cell.kind !== 'number') return null;
   const read = readCell(cell, text, system);
   return (
@@ -25,7 +28,7 @@ export function OwnAmount({ id, field: { cell }, system, onKeep }: OwnAmountProp
         if ('value' in read && typeof read.value === 'number') onKeep(read.value);
         else {
           setTold(true);
-          document.getElementById(id)?.focus();
+          goIn();
         }
       }}
     >

@@ -10,10 +10,12 @@ import type { View } from './view.ts';
 interface StepsProps {
   readonly view: View;
   readonly steps: readonly Step[];
+  /** Of the visit. */
+  readonly day: string;
   readonly onChange: (changes: readonly Change[]) => void;
 }
 /** What was agreed, with an empty one ready: it becomes a step with its first letter. */
-export function Steps({ view, steps, onChange }: StepsProps) {
+export function Steps({ view, steps, day, onChange }: StepsProps) {
   const spare = useRef(newId());
   if (steps.some(({ id }) => id === spare.current)) spare.current = newId();
   const change = (id: string, changes: readonly Change[]): void => {
@@ -34,6 +36,7 @@ export function Steps({ view, steps, onChange }: StepsProps) {
             path={['steps', step.id]}
             onChange={(changes) => change(step.id, changes)}
           />
+          {step.byDay !== undefined && step.byDay < day && <p class="problem">That day comes before the visit. Look at both days.</p>}
           {index < steps.length && (
             <p class="step-ends">
               <label class="place-tick">

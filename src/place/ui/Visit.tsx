@@ -166,7 +166,7 @@ function OneVisit({ view, id }: { readonly view: PlaceView; readonly id: string 
       {words('said', 'What you said', 'In their words, not yours.')}
       <Photos view={view} visit={visit} onChange={onChange} />
       <h3>What we agreed</h3>
-      <Steps view={view} steps={visit.steps} onChange={onChange} />
+      <Steps view={view} steps={visit.steps} day={visit.day} onChange={onChange} />
       <NextLook id="visit" record={visit} system={system} onChange={onChange} />
       {isAsking ? (
         <div class="sure" role="alert">
