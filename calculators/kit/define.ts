@@ -33,7 +33,10 @@ export const caution = <V>(when: (values: NoInfer<V>) => boolean, words: Omit<Ca
 interface ShownWords<V> {
   /** What the figure is, in at most four words that follow it: `1.2 in` `ran off`. Every result that can come first has them. */
   readonly said?: string;
-  /** Comparing: what follows the gap where the other side has less, and where it has more: `less ran off that ground`. */
+  /**
+   * Comparing: what follows the gap where the other side has less, and where it has more: `less ran off that ground`. Where the first
+   * result is the same for both, the next with such words that differs is told.
+   */
   readonly gap?: readonly [less: string, more: string];
   /** Left out unless this holds: a cost that nobody pays. */
   readonly when?: (values: V) => boolean;
@@ -97,6 +100,8 @@ export interface Words<I extends Inputs, R> {
   readonly first: First<I>;
   /** Into which the others fold, in order; what no group names folds into a last one. */
   readonly groups?: readonly Group<I>[];
+  /** Management that is read in the field: each of two sides has its own, so they stand side by side as soon as somebody compares, and name no side. */
+  readonly readings?: readonly (keyof I & string)[];
   /** Up to six results for the first printed page; the first six unless said. */
   readonly handout?: readonly (keyof R & string)[];
   readonly steps: Working<ValuesOf<I> & R, R>;
@@ -189,6 +194,7 @@ export interface Calculator {
   /** Every caution that can appear, for the reference page and the checks. */
   readonly cautions: readonly Said[];
   readonly layout: Layout;
+  readonly readings?: readonly string[];
   readonly handout: readonly string[];
   /** Every refusal past those of the fields' own limits, for the checks; `parts.soilGroup` for a row's cell. */
   readonly refusals: readonly Problem[];
@@ -283,6 +289,7 @@ export const defineCalculator = <const I extends Inputs, R extends object>(work:
       steps: steps.map(plainStep),
       cautions: words.cautions.map(said),
       layout: layoutOf(inputs, words.first, words.groups ?? []),
+      ...(words.readings && { readings: words.readings }),
       handout: words.handout ?? [],
       refusals: plainRefusals(inputs, own),
       limits: words.limits,

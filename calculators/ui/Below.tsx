@@ -2,7 +2,7 @@ import { useMemo, useRef } from 'preact/hooks';
 import type { Led } from '../kit/leads.ts';
 import { Actions, type OnKeep } from './Actions.tsx';
 import { Conventions } from './Conventions.tsx';
-import { asItIs, namesOrDiffering, Pictures, type PicturesProps } from './LaterPart.tsx';
+import { asItIs, Pictures, type PicturesProps } from './LaterPart.tsx';
 import { Leads } from './Leads.tsx';
 import { ResultsList } from './ResultsList.tsx';
 import { RowsResults } from './RowsResults.tsx';
@@ -45,7 +45,7 @@ export function Below({ link, address, leadAddress, onPrint, onKeep, headingOf, 
       calculator.morePictures.length > 0 && <Pictures {...pictured} places={[1]} />,
       sides && <RowsResults {...sides} />,
     ];
-  }, [outcome, other, system, ...titles, ...told.differing]);
+  }, [outcome, other, system, ...titles, ...told.saying]);
   return useMemo(() => {
     if (!outcome) return null;
     return (
@@ -76,7 +76,7 @@ export function Below({ link, address, leadAddress, onPrint, onKeep, headingOf, 
               link={link}
               outcome={outcome}
               other={other}
-              titles={namesOrDiffering(told)}
+              titles={told.saying}
               heading={() => headingOf?.(told.place?.title)}
               {...(onKeep === undefined ? {} : { onKeep })}
               {...(address === undefined ? {} : { address })}

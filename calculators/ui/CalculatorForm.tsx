@@ -1,13 +1,13 @@
 import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { toLink } from '../kit/link.ts';
 import { askedNow, drawnTogether, inputNameOf } from '../kit/screen.ts';
-import { canCompare, isShown } from '../kit/state.ts';
+import { canCompare } from '../kit/state.ts';
 import { figureAlone } from './Answer.tsx';
 import { AnswerBlock } from './AnswerBlock.tsx';
 import { Cautions } from './Cautions.tsx';
 import { Fields } from './Fields.tsx';
 import type { CalculatorFormProps } from './formProps.ts';
-import { nobody, type Opening, ownOf, useHeld, useLater, useSame, useSettled } from './formState.ts';
+import { type Opening, ownOf, useHeld, useLater, useSame, useSettled } from './formState.ts';
 import { Group } from './Groups.tsx';
 import { InView } from './InView.tsx';
 import type { Told } from './LaterPart.tsx';
@@ -15,12 +15,12 @@ import { useParts } from './parts.ts';
 import type { SideProps, Told as ToldOf } from './props.ts';
 import { otherTexts, type RanSide, useSide } from './sides.ts';
 import { stampOf } from './stamp.ts';
-import { isTouched, touchedBy } from './touched.ts';
+import { isTouched } from './touched.ts';
 import { useTall } from './useTall.ts';
 import { Waiting } from './Waiting.tsx';
 
 /** What is told of two managements, or of one. */
-type Stands = Pick<Told, 'outcome' | 'other' | 'differing'>;
+type Stands = Pick<Told, 'outcome' | 'other'> & { readonly differing: Told['saying'] };
 const noTitles: readonly [string, string] = ['', ''];
 const noComparing = 'What compares two managements has not come. Try again where there is signal.';
 const nothing: RanSide = { outcome: null, problems: [] };
@@ -96,10 +96,26 @@ export function CalculatorForm(props: CalculatorFormProps) {
     return other ? [two?.figureBetween({ ...told, other }), two?.rangeBetween({ ...told, other })] : [figureAlone(told)];
   }, [outcome, other, system, two]);
   const titles = [names[0] || 'This', names[1] || 'That'] as const;
+  const saying = other ? ([names[0] || differing[0] || 'This', names[1] || differing[1] || 'That'] as const) : noTitles;
+  const asked = askedNow(inputs, layout, form.this);
+  const unlike = useMemo(
+    () => (thatTexts && two?.setApart(calculator, form.this, thatTexts, held.differs)) ?? [],
+    [form.this, thatTexts, held.differs],
+  );
+  const apart = drawnTogether(inputs, unlike);
+  const stamp = useMemo(() => {
+    const own = ownOf(held);
+    return stampOf(calculator, form.this, {
+      touched: own,
+      linked,
+      waiting: problems.length,
+      theirs: thatTexts ? two?.theirAnswers(calculator, thatTexts, unlike, own) : undefined,
+    });
+  }, [form.this, touched, placed, place, linked, problems.length, unlike]);
   // What is told a little behind the answer belongs together.
   const now = useMemo(
-    () => ({ form, system, touched, linked, blank, today, placed, filled, place, names, outcome, other, titles, differing }),
-    [form, system, touched, place, names, outcome, other],
+    () => ({ form, system, touched, linked, blank, today, placed, filled, place, names, outcome, other, titles, saying, stamp }),
+    [form, system, stamp, touched, place, names, outcome, other],
   );
   const newest = useRef(now);
   newest.current = now;
@@ -154,18 +170,6 @@ export function CalculatorForm(props: CalculatorFormProps) {
     },
     onLeave: thisSide.onLeave,
   };
-  const asked = askedNow(inputs, layout, form.this);
-  const unlike = useMemo(() => {
-    const unequal = new Set(thatTexts ? [...touchedBy(nobody, form.this, thatTexts)].map(inputNameOf) : []);
-    return thatTexts
-      ? Object.keys(inputs).filter((key) => held.differs.includes(key) || (isShown(inputs[key] ?? {}, form.this) && unequal.has(key)))
-      : [];
-  }, [form.this, thatTexts, held.differs]);
-  const apart = drawnTogether(inputs, unlike);
-  const stamp = useMemo(
-    () => stampOf(calculator, form.this, { touched: ownOf(held), linked, waiting: problems.length, unlike }),
-    [form.this, touched, placed, place, linked, problems.length, unlike],
-  );
   const groups = thatTexts
     ? [
         {

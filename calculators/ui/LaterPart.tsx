@@ -8,12 +8,6 @@ import { usualWidthPx } from './pictures/readings.ts';
 import type { PlaceMarks } from './props.ts';
 import { ShortHelp } from './ShortHelp.tsx';
 
-/** As its owner calls a side, else what it does differently: it must be told where the form does not stand beside it. */
-export const namesOrDiffering = ({ titles, differing }: Pick<Told, 'titles' | 'differing'>): Told['titles'] => [
-  titles[0] === 'This' ? differing[0] : titles[0],
-  titles[1] === 'That' ? differing[1] : titles[1],
-];
-
 /** What follows the answer at the end of a run of keys. */
 export interface Told {
   readonly form: Form;
@@ -21,9 +15,10 @@ export interface Told {
   readonly system: UnitSystem;
   readonly outcome: Outcome | null;
   readonly other: Outcome | null;
-  /** What the sides are called, and what tells them apart. */
+  /** What the sides are called beside the form. */
   readonly titles: readonly [string, string];
-  readonly differing: readonly [string, string];
+  /** The same where the form does not stand beside it: as its owner calls a side, else by what it does differently. Empty of one side. */
+  readonly saying: readonly [string, string];
 }
 
 /** A face runs from edge to edge; words and plots keep the margins of the text. */
@@ -74,8 +69,7 @@ export function Pictures({
   // The first picture of other answers is drawn at once, and once.
   const [isTakingOver, setTakingOver] = useState(isBuilt || places[0] > 0);
   const isDrawn = useRef(false);
-  const { outcome, other, system } = told;
-  const saying = namesOrDiffering(told);
+  const { outcome, other, system, saying } = told;
   // Each picture of other answers than were built is drawn in a moment of its own.
   const waits = isTakingOver && !isBuilt && boxPx !== undefined && places[0] > 0;
   const shown = outcome && !waits ? picturesOf(calculator, outcome.values).slice(...places) : [];
@@ -118,9 +112,9 @@ export function Pictures({
 /** The picture and the note, which may come a moment after the figure. */
 export function LaterPart(props: PicturesProps) {
   const { told, calculator } = props;
-  const { outcome, other, system, titles, differing } = told;
+  const { outcome, other, system, titles, saying } = told;
   // Other words beside the same answers redraw no picture.
-  const picture = useMemo(() => <Pictures {...props} places={[0, 1]} />, [outcome, other, system, ...titles, ...differing]);
+  const picture = useMemo(() => <Pictures {...props} places={[0, 1]} />, [outcome, other, system, ...titles, ...saying]);
   return useMemo(
     () => (
       <>

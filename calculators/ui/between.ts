@@ -11,9 +11,21 @@ import { gapBetween } from './gap.ts';
 const sayingOf = (calculator: Calculator, { values }: Outcome, { of, said }: PlainShown, system: UnitSystem): string =>
   [printName(calculator, values, of, system), ...(calculator.quantities[of]?.kind === 'number' && said !== undefined ? [said] : [])].join(' ');
 
-/** The gap between two sides in their first result. */
-export function figureBetween({ calculator, outcome, other, system }: ToldSide & { readonly other: Outcome }): Figure | undefined {
+type TwoSides = ToldSide & { readonly other: Outcome };
+
+/** The result that two sides are told by: the first; where that is the same for both, the first that has words for its gap and is not. */
+function leadBetween({ calculator, outcome, other, system }: TwoSides): PlainShown | undefined {
+  const told = ({ values, shown }: Outcome, { of }: PlainShown) => shown.includes(of) && printName(calculator, values, of, system);
+  const isSame = (each: PlainShown): boolean => told(outcome, each) === told(other, each);
   const lead = leadOf(calculator, outcome);
+  if (!lead || !isSame(lead)) return lead;
+  return calculator.results.find((each) => each.gap && told(outcome, each) && told(other, each) && !isSame(each)) ?? lead;
+}
+
+/** The gap between two sides in the result that they are told by. */
+export function figureBetween(sides: TwoSides): Figure | undefined {
+  const { calculator, outcome, other, system } = sides;
+  const lead = leadBetween(sides);
   if (!lead) return undefined;
   const between = signedGap(calculator, [outcome, other], lead.of, system);
   if (!between || !other.shown.includes(lead.of)) {
@@ -38,8 +50,9 @@ const same: Figure = { figure: 'The same', unit: '', what: 'for both', isWords: 
  * The gap at the same end of both ranges: what is unsure of the year is unsure of both sides. It is a range only around a gap that is told as a number in
  * the same unit and lies in it: where an end of a side is capped, or rounding has moved one, it says nothing of that gap.
  */
-export function rangeBetween({ calculator, outcome, other, system }: ToldSide & { readonly other: Outcome }): string | undefined {
-  const lead = leadOf(calculator, outcome);
+export function rangeBetween(sides: TwoSides): string | undefined {
+  const { calculator, outcome, other, system } = sides;
+  const lead = leadBetween(sides);
   const [told, low, high] = [lead?.of, lead?.range?.low, lead?.range?.high].map((name = '') => signedGap(calculator, [outcome, other], name, system));
   if (!lead || !other.shown.includes(lead.of) || !told || !low || !high || told.unit !== low.unit) return undefined;
   if (low.gap * high.gap < 0) return 'the ranges cross: it can go either way';

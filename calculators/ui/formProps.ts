@@ -9,11 +9,14 @@ import type { Parts } from './parts.ts';
 import type { AloneProps } from './props.ts';
 import type { Records } from './RecordField.tsx';
 import type { UseSide } from './sides.ts';
+import type { Stamp } from './stamp.ts';
 import type { ToolStore } from './tools/keptTool.ts';
 
 /** What a form holds and what came of it, as everything beside the form hears of it. */
 export interface Change extends Omit<Held, 'differs'>, Told {
   readonly link: string;
+  /** Whose figures they are: the one line for screen, paper and what is kept. */
+  readonly stamp: Stamp;
 }
 /** The form with what goes by the dates that stand in it; nothing where nothing has to move. */
 export type Follow = (now: Omit<Change, 'link'>) => Opening | undefined;

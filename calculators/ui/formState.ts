@@ -1,7 +1,6 @@
 import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { cleared } from '../kit/cleared.ts';
 import type { Calculator } from '../kit/define.ts';
-import { isManaged } from '../kit/screen.ts';
 import { changeSystem, type Form, type Problem, startTexts, type Texts, withPlaceOf } from '../kit/state.ts';
 import type { UnitSystem } from '../units/units.ts';
 import type { PlaceMarks, Whose } from './props.ts';
@@ -67,16 +66,6 @@ export const ownOf = ({ touched, placed, place }: Pick<Held, 'touched' | 'placed
 
 const without = (paths: Touched, gone: Touched): Touched => (paths.size === 0 ? paths : new Set([...paths].filter((path) => !gone.has(path))));
 
-/** Questions of the management that stand open, for a comparison to begin with; else the first of all. */
-const firstToDiffer = ({ inputs, layout }: Calculator): readonly string[] => {
-  const managed = (key: string): boolean => {
-    const input = inputs[key];
-    return input !== undefined && isManaged(input);
-  };
-  const asked = layout.first.flatMap(([first = '']) => (managed(first) ? [first] : []));
-  return asked.length > 0 ? asked : Object.keys(inputs).filter(managed).slice(0, 1);
-};
-
 /** All that a form can be made to do. */
 export function useHeld(calculator: Calculator, begun: Texts | undefined) {
   const [held, setHeld] = useState<Held>(() => startHeld(calculator, begun));
@@ -122,10 +111,7 @@ export function useHeld(calculator: Calculator, begun: Texts | undefined) {
           const changed = Object.fromEntries(Object.entries(texts).filter(([key, text]) => text !== now.form.this[key]));
           return { form: { this: texts, that: that && { ...that, ...changed } }, ...own(now, now.form.this, texts) };
         }),
-      compare: () =>
-        put(({ form }) =>
-          form.that ? { form: { ...form, that: null }, differs: [] } : { form: { ...form, that: form.this }, differs: firstToDiffer(calculator) },
-        ),
+      compare: () => put(({ form }) => ({ form: { ...form, that: form.that ? null : form.this }, differs: [] })),
       letDiffer: (key: string) => put(({ differs }) => ({ differs: [...differs, key] })),
       name: (names: SideNames) => put(() => ({ names })),
       clear: () =>

@@ -1,6 +1,7 @@
 import type { Calculator } from '../kit/define.ts';
-import type { Cell, MonthsInput, RecordInput } from '../kit/inputs.ts';
+import { type Cell, type MonthsInput, type RecordInput, sharesRows } from '../kit/inputs.ts';
 import { printInput } from '../kit/print.ts';
+import { tallyOf } from '../kit/screen.ts';
 import { isShown, rowsIn, type Texts, textIn } from '../kit/state.ts';
 import { dayOf } from '../units/printQuantity.ts';
 import { readQuantity } from '../units/readQuantity.ts';
@@ -19,7 +20,7 @@ const mostTold = 2;
 const titleOf = (parts: readonly string[]): string =>
   `${parts.slice(0, mostTold).join(', ')}${parts.length > mostTold ? `, and ${parts.length - mostTold} more` : ''}`;
 
-/** What tells the two managements apart, in the words of the inputs that differ. */
+/** What tells the two managements apart, in the words of the inputs that differ. What was read or counted on each side names neither. */
 export function sideTitles(calculator: Calculator, mine: Texts, theirs: Texts | null, system: UnitSystem): readonly [string, string] {
   if (!theirs) return ['', ''];
   const differing = Object.entries(calculator.inputs).flatMap(([key, input]): (readonly [string, string])[] => {
@@ -30,6 +31,8 @@ export function sideTitles(calculator: Calculator, mine: Texts, theirs: Texts | 
       const value = reading?.is === 'value' ? asToldShort(reading.value, text) : day;
       return `${cell.label.toLowerCase()} ${value === undefined ? text : printInput(value, cell, system)}`;
     };
+    const isRead = input.kind === 'rows' ? !sharesRows(input) : tallyOf(input) !== undefined || calculator.readings?.includes(key);
+    if (isRead) return [];
     if (input.kind === 'rows') {
       return rowsIn(mine[key]).flatMap((row, index) =>
         Object.entries(input.columns).flatMap(([name, cell]): (readonly [string, string])[] => {

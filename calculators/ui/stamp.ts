@@ -12,7 +12,7 @@ export interface Stamp {
 
 const answers = (count: number): string => (count === 1 ? 'one answer' : `${count} answers`);
 
-/** Whose figures the answer stands on, in one line. */
+/** Whose figures the answer stands on, in one line: every answer counts, folded or not, of a table each cell, and of two sides those that either gives for itself. */
 export function stampOf(
   { inputs, layout }: Calculator,
   texts: Texts,
@@ -20,33 +20,27 @@ export function stampOf(
     touched,
     linked,
     waiting,
-    unlike = [],
-  }: { readonly touched: Touched; readonly linked: Touched; readonly waiting: number; readonly unlike?: readonly string[] },
+    theirs = { count: 0, left: [] },
+  }: {
+    readonly touched: Touched;
+    readonly linked: Touched;
+    readonly waiting: number;
+    readonly theirs?: { readonly count: number; readonly left: readonly string[] } | undefined;
+  },
 ): Stamp {
   if (waiting > 0) return { is: 'waiting', text: `Waits for ${answers(waiting)}`, short: `waits for ${answers(waiting)}` };
-  // Every answer counts, folded or not, and of a table each cell: one ring of three is one's own though the others are not.
   const paths = Object.entries(inputs).flatMap(([key, input]) => (isShown(input, texts) ? pathsOf(inputs, texts, key) : []));
-  const left = paths.filter((path) => !isTouched(touched, path));
+  const left = [...paths.filter((path) => !isTouched(touched, path)), ...theirs.left];
   const unnamed = left.filter((path) => !isTouched(linked, path)).length;
-  const nobodys: Stamp =
-    linked.size > 0
+  const all = paths.length + theirs.count;
+  const own = all - left.length;
+  if (own === 0)
+    return linked.size > 0
       ? { is: 'link', text: unnamed > 0 ? `Figures of a link; ${unnamed} from the example` : 'Figures of a link', short: 'from a link' }
       : { is: 'example', text: 'Example, not your numbers', short: 'example' };
-  if (unlike.length > 0) return touched.size > 0 ? stampOfTwo(unlike, touched) : nobodys;
-  const own = paths.length - left.length;
-  if (own === 0) return nobodys;
   if (left.length === 0) return { is: 'yours', text: 'Your numbers', short: '' };
   const origin = unnamed === 0 ? 'the link' : unnamed === left.length ? 'the example' : 'link and example';
-  if (askedNow(inputs, layout, texts).every((each) => isAllTouched(inputs, texts, touched, each)))
+  if (theirs.left.length === 0 && askedNow(inputs, layout, texts).every((each) => isAllTouched(inputs, texts, touched, each)))
     return { is: 'partly', text: `Your answers; ${left.length} more from ${origin}`, short: `${left.length} not yours` };
-  return { is: 'partly', text: `${own} of ${paths.length} yours; the rest from ${origin}`, short: `${own} of ${paths.length} yours` };
-}
-
-/** Of two sides only what differs counts: typed on either side, it is one’s own. */
-function stampOfTwo(unlike: readonly string[], touched: Touched): Stamp {
-  const isOwn = (key: string): boolean =>
-    [...touched].some((path) => [key, `that.${key}`].some((each) => path === each || path.startsWith(`${each}.`)));
-  const own = unlike.filter(isOwn).length;
-  if (own < unlike.length) return { is: 'partly', text: `${own} of ${unlike.length} differences yours`, short: `${own} of ${unlike.length} yours` };
-  return { is: 'yours', text: 'Your two ways', short: '' };
+  return { is: 'partly', text: `${own} of ${all} yours; the rest from ${origin}`, short: `${own} of ${all} yours` };
 }

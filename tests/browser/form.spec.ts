@@ -56,7 +56,7 @@ test('a comparison that a link opens is told as a link’s, until one of what di
   await openForm(page, storm, '?rain=6in&that.ground-cover=85pct&that.grazing=light&v=1');
   await expect(stamp(page)).toHaveText(/^Figures of a link; \d+ from the example$/);
   await field(page, 'storm-runoff-that-groundCoverPercent').fill('80');
-  await expect(stamp(page)).toHaveText('1 of 2 differences yours');
+  await expect(stamp(page)).toHaveText('1 of 11 yours; the rest from link and example');
 });
 
 test('a wrong answer leaves a dash and a way to its field; its group opens itself', async ({ page }) => {

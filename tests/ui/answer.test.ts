@@ -70,6 +70,27 @@ describe('the figure between two sides', () => {
   });
 });
 
+describe('where the first result is the same for both', () => {
+  const quantity = number('in', 1);
+  const three = (gap?: readonly [string, string]): Calculator => ({
+    ...stormRunoff,
+    quantities: { led: quantity, inner: quantity, next: quantity },
+    results: [{ of: 'led', said: 'poured' }, { of: 'inner' }, { of: 'next', ...(gap ? { gap } : {}) }],
+  });
+  const side = (led: number, inner: number, next: number, shown = ['led', 'inner', 'next']) => ({ ...withOutcome({ led, inner, next }), shown });
+  const figure = (one: Outcome, other: Outcome, of = three(['less ran off', 'more ran off'])) =>
+    figureBetween({ calculator: of, outcome: one, other, system: 'us' });
+  it('the first that has words for its gap leads', () => {
+    expect(figure(side(1, 2, 3), side(1, 5, 7))).toEqual({ figure: '4.0', unit: 'in', what: 'more ran off', isWords: false });
+    expect(figure(side(1, 2, 3), side(2, 5, 7))?.what, 'the first differs').toBe('more poured on that side');
+  });
+  it('it stays the same where nothing has such words, or that is the same too, or is of one side only', () => {
+    expect(figure(side(1, 2, 3), side(1, 5, 7), three())?.figure).toBe('The same');
+    expect(figure(side(1, 2, 3), side(1, 5, 3))?.figure).toBe('The same');
+    expect(figure(side(1, 2, 3), side(1, 5, 7, ['led']))?.figure).toBe('The same');
+  });
+});
+
 describe('the range of a gap', () => {
   type Side = readonly [low: number, led: number, high: number];
   const side = ([low, led, high]: Side) => withOutcome({ led, low, high });

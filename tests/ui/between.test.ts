@@ -1,12 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import carryingCapacity from '../../calculators/catalog/carrying-capacity/definition.ts';
+import rainDemonstration from '../../calculators/catalog/rain-demonstration/definition.ts';
 import type { Calculator } from '../../calculators/kit/define.ts';
 import { fetchWhole } from '../../calculators/kit/fetchWhole.ts';
 import { fromLink } from '../../calculators/kit/openLink.ts';
 import { runTexts } from '../../calculators/kit/runTexts.ts';
 import { canCompare, type Form, startTexts } from '../../calculators/kit/state.ts';
 import { figureBetween, rangeBetween } from '../../calculators/ui/between.ts';
+import { resultNames } from '../../calculators/ui/paper/Results.tsx';
 import { otherTexts } from '../../calculators/ui/sides.ts';
 import { calculators } from '../support/catalog.ts';
 import { formsOf } from '../support/randomForms.ts';
@@ -54,6 +56,30 @@ describe('a gap between two sides', () => {
     },
     60_000,
   );
+});
+
+describe('two trays of one size', () => {
+  const jars = (query: string) => told(rainDemonstration, fromLink(rainDemonstration, query).form)?.figure;
+  it('are told by what ran off, not by the water that both take', () => {
+    const rested = 'cover=grazed-short&jars=read&runoff=2600ml&that.cover=rested-sod&that.runoff=300ml';
+    expect(jars(rested)).toEqual({ figure: '49', unit: '%', what: 'less of the water ran off', isWords: false });
+    expect(jars('jars=read&runoff=300ml&that.runoff=2600ml')?.what).toBe('more of the water ran off');
+  });
+  it('are the same before they are poured, and where as much ran off', () => {
+    expect(jars('jars=not-yet&that.cover=bare')?.figure).toBe('The same');
+    expect(jars('jars=read&runoff=2600ml&that.through=700ml')?.figure).toBe('The same');
+    expect(jars('jars=not-yet&that.jars=read')?.figure, 'nothing to hold it against').toBe('The same');
+  });
+  it('have what differs first on paper, to the last of three shares', () => {
+    const { form } = fromLink(rainDemonstration, 'runoff=2600ml&that.cover=rested-sod&that.first-run=600s&that.runoff=300ml');
+    const [mine, theirs] = [form.this, form.that ?? form.this].map((texts) => runTexts(rainDemonstration, texts, 'us'));
+    if (!mine || !theirs || !('outcome' in mine) || !('outcome' in theirs)) throw new Error('the trays do not compute');
+    const held = { calculator: rainDemonstration, outcome: mine.outcome, titles: ['This', 'That'], system: 'us' } as const;
+    expect(resultNames({ ...held, other: theirs.outcome }).slice(0, 6)).toEqual([
+      ...['shouldRun', 'runoffPercent', 'shouldSoak', 'firstRunIn', 'heldPercent', 'pourQt'],
+    ]);
+    expect(resultNames({ ...held, other: null })[0]).toBe('pourQt');
+  });
 });
 
 describe('head that must go by two days', () => {

@@ -1,10 +1,17 @@
 import { afterEach, expect, it, vi } from 'vitest';
 import carryingCapacity from '../../calculators/catalog/carrying-capacity/definition.ts';
+import coverCount from '../../calculators/catalog/cover-count/definition.ts';
+import herdIntake from '../../calculators/catalog/herd-intake/definition.ts';
+import packedSoil from '../../calculators/catalog/packed-soil/definition.ts';
+import rainDemonstration from '../../calculators/catalog/rain-demonstration/definition.ts';
 import restAndMoves from '../../calculators/catalog/rest-and-moves/definition.ts';
+import slakeTest from '../../calculators/catalog/slake-test/definition.ts';
 import storm from '../../calculators/catalog/storm-runoff/definition.ts';
+import type { Calculator } from '../../calculators/kit/define.ts';
 import { noteOf } from '../../calculators/kit/note.ts';
 import { fromLink } from '../../calculators/kit/openLink.ts';
 import { startTexts } from '../../calculators/kit/state.ts';
+import { setApart } from '../../calculators/ui/apart.ts';
 import { csvOf } from '../../calculators/ui/pictures/stripCsv.ts';
 import { runSide } from '../../calculators/ui/sides.ts';
 import { sideTitles } from '../../calculators/ui/sideTitles.ts';
@@ -29,9 +36,9 @@ it('says so when a calculation fails, and shows no result', () => {
   expect(told).toHaveBeenCalledOnce();
 });
 
-const titlesOf = (query: string): readonly [string, string] => {
-  const { form } = fromLink(restAndMoves, query);
-  return sideTitles(restAndMoves, form.this, form.that, 'us');
+const titlesOf = (query: string, calculator: Calculator = restAndMoves): readonly [string, string] => {
+  const { form } = fromLink(calculator, query);
+  return sideTitles(calculator, form.this, form.that, 'us');
 };
 
 it('names two things that differ, and counts the rest', () => {
@@ -44,6 +51,30 @@ it('names two things that differ, and counts the rest', () => {
   expect(titlesOf('paddock=8&that=same')).toEqual(['', '']);
   const { form } = fromLink(carryingCapacity, 'go=2026-07-10&that.go=2026-08-10');
   expect(sideTitles(carryingCapacity, form.this, form.that, 'us')[1]).toBe('day by which they could go Aug 10, 2026');
+});
+
+it('names no side by what was read or counted there', () => {
+  const slaked = 'samples.seen=by-5,by-5,by-30&that.samples.seen=most,most,half';
+  expect(titlesOf(slaked, slakeTest)).toEqual(['', '']);
+  expect(titlesOf(`spot=bare&${slaked}&that.spot=plants`, slakeTest)).toEqual(['In bare spots', 'Under plants']);
+  expect(titlesOf('plant=40&bare=60&that.plant=80&that.bare=20', coverCount)).toEqual(['', '']);
+  expect(titlesOf('cover=bare&runoff=2600ml&that.cover=rested-sod&that.runoff=300ml&that.through=700ml', rainDemonstration)).toEqual([
+    'Bare or trampled ground',
+    'Sod rested between grazings, thick, dead grass under it',
+  ]);
+  // Rows that both sides share are asked of a management.
+  expect(titlesOf('herd.count=45,2&that.herd.count=30,2', herdIntake)[1]).toMatch(/ 30/);
+});
+
+it('sets apart what stands open of the management, readings and what differs', () => {
+  const apartOf = (calculator: Calculator, query = 'that=same', differs: readonly string[] = []) => {
+    const { form } = fromLink(calculator, query);
+    return setApart(calculator, form.this, form.that ?? form.this, differs);
+  };
+  expect(apartOf(rainDemonstration)).toEqual(['cover', 'ran', 'firstRunS', 'runoffMl', 'throughMl']);
+  expect(apartOf(packedSoil), 'a table of which one column is asked').toEqual(['cores', 'probe']);
+  expect(apartOf(storm)).toEqual(['groundCoverPercent', 'grazing']);
+  expect(apartOf(storm, 'that.cover=row-crop', ['woodsFloor'])).toEqual(expect.arrayContaining(['cover', 'woodsFloor']));
 });
 
 it('heads both parts of a note by what the sides are called or differ in, and else by which side it is', () => {

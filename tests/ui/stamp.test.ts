@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { isShown, startTexts, type Texts } from '../../calculators/kit/state.ts';
+import { theirAnswers } from '../../calculators/ui/apart.ts';
 import { stampOf } from '../../calculators/ui/stamp.ts';
 import { pathsOf, touchedBy } from '../../calculators/ui/touched.ts';
 import kitchenSink from '../kit/kitchenSink.ts';
@@ -11,6 +12,7 @@ const stamp = (touched: Iterable<string>, linked: Iterable<string> = [], waiting
   stampOf(kitchenSink, texts, { touched: new Set(touched), linked: new Set(linked), waiting });
 const asked = ['rainIn', 'herd.0.countHead', 'herd.1.countHead', 'startDay'];
 const everything = Object.keys(kitchenSink.inputs);
+const but = (...keys: readonly string[]) => everything.filter((key) => !keys.includes(key));
 /** Answers of the form that apply, each cell and month as one. */
 const all = everything.flatMap((key) => (key === 'lossPercent' ? [] : pathsOf(kitchenSink.inputs, start, key))).length;
 
@@ -32,7 +34,6 @@ describe('whose numbers an answer stands on', () => {
     expect(stamp(everything)).toEqual({ is: 'yours', text: 'Your numbers', short: '' });
   });
   it('tells figures of a link as such, and what the link did not name', () => {
-    const but = (...keys: readonly string[]) => everything.filter((key) => !keys.includes(key));
     expect(stamp([], everything).text).toBe('Figures of a link');
     expect(stamp([], but('rainIn')).text).toBe('Figures of a link; 1 from the example');
     expect(stamp(['rainIn'], everything).text).toBe(`1 of ${all} yours; the rest from the link`);
@@ -60,22 +61,34 @@ describe('whose numbers an answer stands on', () => {
 });
 
 describe('whose numbers two sides stand on', () => {
-  const both = (touched: Iterable<string>, linked: Iterable<string> = []) =>
-    stampOf(kitchenSink, start, { touched: new Set(touched), linked: new Set(linked), waiting: 0, unlike: ['counting', 'herd'] });
+  const both = (touched: Iterable<string>, linked: Iterable<string> = [], waiting = 0) => {
+    const own = new Set(touched);
+    const theirs = theirAnswers(kitchenSink, start, ['counting', 'herd', 'lossPercent'], own);
+    return stampOf(kitchenSink, start, { touched: own, linked: new Set(linked), waiting, theirs });
+  };
+  const side = ['counting', ...pathsOf(kitchenSink.inputs, start, 'herd').filter((path) => !path.endsWith('readyDay'))];
+  const that = side.map((path) => `that.${path}`);
+  const count = all + side.length;
   it('says example until something is changed, and link where a link brought them', () => {
     expect(both([]).is).toBe('example');
     expect(both([], everything)).toEqual({ is: 'link', text: 'Figures of a link', short: 'from a link' });
-    expect(
-      both(
-        [],
-        everything.filter((key) => key !== 'rainIn'),
-      ).text,
-    ).toBe('Figures of a link; 1 from the example');
+    expect(both([], but('rainIn')).text).toBe('Figures of a link; 1 from the example');
+    expect(both(everything, [], 2).text).toBe('Waits for 2 answers');
   });
-  it('then counts only what differs, typed on either side', () => {
-    expect(both(['rainIn']).text).toBe('0 of 2 differences yours');
-    expect(both(['that.counting'], everything).text).toBe('1 of 2 differences yours');
-    expect(both(['counting', 'that.herd.0.countHead']).text).toBe('Your two ways');
+  it('counts what that side answers for itself beside all of this', () => {
+    expect(both(['rainIn']).text).toBe(`1 of ${count} yours; the rest from the example`);
+    expect(both(['that.counting', 'that.herd.0.countHead'], everything).text).toBe(`2 of ${count} yours; the rest from the link`);
+    expect(both(['counting', 'that.herd.0.countHead']).text, 'a cell is not its table').toBe(`2 of ${count} yours; the rest from the example`);
+  });
+  it('takes neither side for the other: the first is still the example’s, or the second came along', () => {
+    expect(both(that).text).toBe(`${side.length} of ${count} yours; the rest from the example`);
+    expect(both(asked).text, 'all of this that stands open').toBe(`4 of ${count} yours; the rest from the example`);
+    expect(both(everything).text).toBe(`${all} of ${count} yours; the rest from the example`);
+  });
+  it('calls them one’s own once both are', () => {
+    expect(both([...asked, ...that]).text).toBe(`Your answers; ${all - 4} more from the example`);
+    expect(both([...everything, ...that])).toEqual({ is: 'yours', text: 'Your numbers', short: '' });
+    expect(both([...everything, 'that.herd', 'that.counting']).is).toBe('yours');
   });
 });
 

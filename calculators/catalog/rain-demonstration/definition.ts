@@ -1,4 +1,4 @@
-import { caution, defineCalculator, shown, shownWhen } from '../../kit/define.ts';
+import { caution, defineCalculator, shown } from '../../kit/define.ts';
 import { byCase, formula, lookup, tabulate, tex, when } from '../../kit/steps.ts';
 import { refusals } from './cautions.ts';
 import { compute } from './compute.ts';
@@ -35,6 +35,7 @@ export default defineCalculator({
     },
     { title: 'The jars', inputs: ['jars', 'ran', 'firstRunS', 'throughMl'], summary: '{jars}, {ran} after {firstRunS}, {throughMl} came through' },
   ],
+  readings: ['ran', 'firstRunS', 'runoffMl', 'throughMl'],
   handout: ['pourQt', 'rainMin', 'needHolesCount', 'shouldRun', 'runoffPercent', 'throughPercent'],
   quantities,
   results: [
@@ -46,7 +47,8 @@ export default defineCalculator({
     { of: 'holeGapIn', when: ({ headFrom }) => headFrom === 'one-hole' },
     shown('shouldRun', 'shouldSoak', 'tells'),
     { of: 'firstRunIn', when: hasRun },
-    shownWhen(isRead, 'runoffPercent', 'throughPercent'),
+    { of: 'runoffPercent', gap: ['less of the water ran off', 'more of the water ran off'], when: isRead },
+    { of: 'throughPercent', when: isRead },
     { of: 'heldPercent', when: (values) => isRead(values) && values.heldMl >= 0 },
     { of: 'trayLb', when: ({ trayLb }) => trayLb >= 5 },
     shown('slopePercent', 'otherRains'),

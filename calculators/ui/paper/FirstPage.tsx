@@ -4,21 +4,16 @@ import { figureFor, rangeBetween } from '../between.ts';
 import { cautionsHeld } from '../Cautions.tsx';
 import { helpText } from '../helpText.ts';
 import { otherTexts } from '../sides.ts';
-import { sideTitles } from '../sideTitles.ts';
 import { Days } from './Days.tsx';
 import { Agreed, Foot, Head } from './HeadAndFoot.tsx';
 import { Lines, PutIn } from './PutIn.tsx';
 import { type Held, heldOf, type PaperProps } from './paperProps.ts';
 import { Results, resultNames } from './Results.tsx';
-import { stampNow } from './stampNow.ts';
 
 const pictureWidthPx = 390;
 const mostResults = 6;
 
-type Two = readonly [string, string];
-const pictureTitles = (names: Two, differing: Two): Two => [names[0] || differing[0], names[1] || differing[1]];
-
-const Stamp = ({ text }: { readonly text: string }) => (text === '' ? null : <p class="paper-stamp">{text}</p>);
+const Stamp = ({ stamp: { is, text } }: Pick<PaperProps['change'], 'stamp'>) => (is === 'yours' ? null : <p class="paper-stamp">{text}</p>);
 
 function Range({ held }: { readonly held: Held }) {
   const { calculator, outcome, other, system } = held;
@@ -56,7 +51,7 @@ const Leads = ({ held: { outcome, other, titles } }: { readonly held: Held }) =>
 /** All that a handout needs, and nothing that opens. */
 export function FirstPage(props: PaperProps) {
   const { calculator, change, Picture, question, address, office, officeLines } = props;
-  const { form, system, names, link } = change;
+  const { form, system, link } = change;
   const theirs = otherTexts(calculator, form);
   const hasRecord = [form.this, theirs].some((texts) => texts && leavesRecord(calculator.inputs, texts));
   const held = heldOf(props);
@@ -68,16 +63,10 @@ export function FirstPage(props: PaperProps) {
         <div class="paper-body">
           {calculator.picture && Picture && (
             <div class="paper-picture">
-              <Picture
-                {...held}
-                picture={calculator.picture}
-                titles={pictureTitles(names, sideTitles(calculator, form.this, theirs, system))}
-                id="paper-picture"
-                widthPx={pictureWidthPx}
-              />
+              <Picture {...held} picture={calculator.picture} titles={change.saying} id="paper-picture" widthPx={pictureWidthPx} />
             </div>
           )}
-          <Stamp text={stampNow(calculator, change)} />
+          <Stamp stamp={change.stamp} />
           <Big figure={figureFor(calculator, held.outcome, held.other, system)} />
           <Range held={held} />
           <Notes held={held} />

@@ -1,19 +1,22 @@
-import type { Outcome } from '../../kit/define.ts';
+import type { Calculator, Outcome } from '../../kit/define.ts';
 import { printName } from '../../kit/print.ts';
+import type { UnitSystem } from '../../units/units.ts';
 import { scalarAt } from '../Answer.tsx';
 import { difference } from '../ResultsList.tsx';
 import type { Held } from './paperProps.ts';
 
+const tell = (calculator: Calculator, side: Outcome, name: string, system: UnitSystem): string =>
+  side.shown.includes(name) ? printName(calculator, side.values, name, system) : '–';
+
 /** Results by name: alone in two columns, of two sides with the gap. */
 export function Results({ calculator, outcome, other, titles, system, names }: Held & { readonly names: readonly string[] }) {
-  const tell = (side: Outcome, name: string): string => (side.shown.includes(name) ? printName(calculator, side.values, name, system) : '–');
   if (!other)
     return (
       <dl>
         {names.map((name) => (
           <div key={name}>
             <dt>{calculator.quantities[name]?.label}</dt>
-            <dd>{tell(outcome, name)}</dd>
+            <dd>{tell(calculator, outcome, name, system)}</dd>
           </div>
         ))}
       </dl>
@@ -40,8 +43,8 @@ export function Results({ calculator, outcome, other, titles, system, names }: H
             quantity && (
               <tr key={name}>
                 <th scope="row">{quantity.label}</th>
-                <td>{tell(outcome, name)}</td>
-                <td>{tell(other, name)}</td>
+                <td>{tell(calculator, outcome, name, system)}</td>
+                <td>{tell(calculator, other, name, system)}</td>
                 <td>{isBoth ? difference(scalarAt(outcome, name), scalarAt(other, name), quantity, system) : ''}</td>
               </tr>
             )
@@ -51,9 +54,11 @@ export function Results({ calculator, outcome, other, titles, system, names }: H
     </table>
   );
 }
-/** Those that apply to either side, as `calculator.handout` has them first. */
-export function resultNames({ calculator, outcome, other }: Pick<Held, 'calculator' | 'outcome' | 'other'>): readonly string[] {
+/** Those that apply to either side, as `calculator.handout` has them first; of two sides those before that differ. */
+export function resultNames({ calculator, outcome, other, system }: Held): readonly string[] {
   const applies = (name: string): boolean =>
     calculator.quantities[name]?.kind !== 'rows' && (outcome.shown.includes(name) || other?.shown.includes(name) === true);
-  return [...new Set([...calculator.handout, ...calculator.results.map(({ of }) => of)])].filter(applies);
+  const names = [...new Set([...calculator.handout, ...calculator.results.map(({ of }) => of)])].filter(applies);
+  const isSame = (name: string): boolean => other === null || tell(calculator, outcome, name, system) === tell(calculator, other, name, system);
+  return names.toSorted((one, two) => Number(isSame(one)) - Number(isSame(two)));
 }

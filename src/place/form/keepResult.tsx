@@ -2,9 +2,6 @@
 import { render } from 'preact';
 import { useState } from 'preact/hooks';
 import { leavesRecord } from '../../../calculators/kit/link.ts';
-import { stampNow } from '../../../calculators/ui/paper/stampNow.ts';
-import { otherTexts } from '../../../calculators/ui/sides.ts';
-import { sideTitles } from '../../../calculators/ui/sideTitles.ts';
 import { localDay } from '../../../calculators/units/days.ts';
 import { isoDay } from '../../../calculators/units/printQuantity.ts';
 import { forget, keep, kept, placeKey, sharedKey, visitKey } from '../../scripts/kept.ts';
@@ -49,17 +46,16 @@ async function write(
   { box, calculator, change }: Keeping,
   { place, isNewPlace, visit, isNewVisit }: Into,
 ): Promise<string | undefined> {
-  const { outcome, other, form, names, system, link } = change;
+  const { outcome, other, saying, stamp, system, link } = change;
   if (!outcome) return 'There is no result yet. Answer what is asked first.';
   const pastureIds = chosenIn(box).filter((id) => place.pastures.some((each) => each.id === id));
-  const differing = sideTitles(calculator, form.this, otherTexts(calculator, form), system);
   const result = keptResult({
     begun: begin(),
     calculator,
     link,
     outcome,
     other,
-    titles: [names[0] || differing[0] || 'This', names[1] || differing[1] || 'That'],
+    titles: saying,
     system,
     placeId: place.id,
     visitId: visit.id,
@@ -67,7 +63,7 @@ async function write(
     keptDay: today(),
     edition: box.dataset['edition'] ?? 'not said',
     sources: sourcesOn(box),
-    stamp: stampNow(calculator, change),
+    stamp: stamp.is === 'yours' ? '' : stamp.text,
   });
   const after: Visit = {
     ...visit,

@@ -2,6 +2,7 @@ import { Fragment } from 'preact';
 import { useState } from 'preact/hooks';
 import type { Result } from '../model/result.ts';
 import type { Visit } from '../model/visit.ts';
+import { firstFigures } from '../visit/firstFigures.ts';
 import { byGround } from '../visit/sections.ts';
 import { dayWords } from '../visit/visitWords.ts';
 import { formAddress } from './formAddress.ts';
@@ -28,7 +29,7 @@ interface OneProps {
   readonly onTakeAway: () => void;
 }
 function One({ view, result, isUnder, onTakeAway }: OneProps) {
-  const { slug, title, link, note, shown, keptDay, version, hasRecord } = result;
+  const { slug, title, link, note, keptDay, version, hasRecord } = result;
   const form = view.forms.find((each) => each.slug === slug);
   return (
     <li>
@@ -40,7 +41,7 @@ function One({ view, result, isUnder, onTakeAway }: OneProps) {
       )}
       <p>{note}</p>
       <dl class="told-fields">
-        {shown.slice(0, 4).map(({ label, text, range }) => (
+        {firstFigures(result).map(({ label, text, range }) => (
           <div key={label}>
             <dt>{label}</dt>
             <dd>

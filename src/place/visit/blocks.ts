@@ -3,6 +3,7 @@ import type { Note } from '../model/note.ts';
 import type { Place } from '../model/place.ts';
 import type { Result } from '../model/result.ts';
 import type { Step, Visit } from '../model/visit.ts';
+import { firstFigures } from './firstFigures.ts';
 import { byGround } from './sections.ts';
 import { dayWords, pastureNames } from './visitWords.ts';
 
@@ -105,11 +106,13 @@ function headOf({ place, visit, office }: Facts): readonly Line[] {
   ];
 }
 /** Figures with their ranges, as they were kept: nobody types over them. */
-const figures = ({ shown, stamp }: Result): readonly Line[] => [
-  ...(stamp === undefined ? [] : [[{ text: stamp, isStrong: true }]]),
-  ...shown
-    .slice(0, 4)
-    .map(({ label, text, range }) => [{ text: `${label}: ` }, { text, isStrong: true }, ...(range === undefined ? [] : [{ text: `, ${range}` }])]),
+const figures = (result: Result): readonly Line[] => [
+  ...(result.stamp === undefined ? [] : [[{ text: result.stamp, isStrong: true }]]),
+  ...firstFigures(result).map(({ label, text, range }) => [
+    { text: `${label}: ` },
+    { text, isStrong: true },
+    ...(range === undefined ? [] : [{ text: `, ${range}` }]),
+  ]),
 ];
 function linkLine(facts: Facts, result: Result): Line {
   const href = addressOf(facts, result);
