@@ -148,6 +148,8 @@ export function CalculatorForm(props: CalculatorFormProps) {
       )
     ) : isTouched(touched, `${prefix}${path}`) ? (
       'yours'
+    ) : prefix !== '' && isTouched(held.came, path) ? (
+      'from this side'
     ) : isTouched(linked, path) ? (
       'from the link'
     ) : (

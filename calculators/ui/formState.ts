@@ -1,6 +1,7 @@
 import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { cleared } from '../kit/cleared.ts';
 import type { Calculator } from '../kit/define.ts';
+import { inputNameOf } from '../kit/screen.ts';
 import { changeSystem, type Form, type Problem, startTexts, type Texts, withPlaceOf } from '../kit/state.ts';
 import type { UnitSystem } from '../units/units.ts';
 import type { PlaceMarks, Whose } from './props.ts';
@@ -44,6 +45,8 @@ export interface Held {
   readonly names: SideNames;
   /** What somebody let differ between two sides, whether it does already or not. */
   readonly differs: readonly string[];
+  /** One's own of this side that the other was begun with. */
+  readonly came: Touched;
 }
 
 export const nobody: Touched = new Set<string>();
@@ -58,6 +61,7 @@ const startHeld = ({ inputs }: Calculator, texts: Texts = startTexts(inputs)): H
   blank: nobody,
   names: ['', ''],
   differs: [],
+  came: nobody,
 });
 
 /** What counts as the reader’s own: nothing that the invented place put in. */
@@ -111,8 +115,12 @@ export function useHeld(calculator: Calculator, begun: Texts | undefined) {
           const changed = Object.fromEntries(Object.entries(texts).filter(([key, text]) => text !== now.form.this[key]));
           return { form: { this: texts, that: that && { ...that, ...changed } }, ...own(now, now.form.this, texts) };
         }),
-      compare: () => put(({ form }) => ({ form: { ...form, that: form.that ? null : form.this }, differs: [] })),
-      letDiffer: (key: string) => put(({ differs }) => ({ differs: [...differs, key] })),
+      compare: () => put(({ form, touched }) => ({ form: { ...form, that: form.that ? null : form.this }, differs: [], came: touched })),
+      letDiffer: (key: string) =>
+        put(({ differs, came, touched }) => ({
+          differs: [...differs, key],
+          came: new Set([...came, ...[...touched].filter((path) => inputNameOf(path) === key)]),
+        })),
       name: (names: SideNames) => put(() => ({ names })),
       clear: () =>
         put((now) => {

@@ -24,6 +24,7 @@ export type Whose =
   | 'example'
   | 'yours'
   | 'from the link'
+  | 'from this side'
   | 'today, by this device'
   | 'today, as you said'
   | 'from your place'

@@ -52,6 +52,18 @@ test('a link’s figures are told as a link’s, and what it does not name is co
   await expect(stamp(page)).toHaveText('1 of 9 yours; the rest from the example');
 });
 
+test('what one typed before comparing is no example on the other side', async ({ page }) => {
+  await openForm(page, storm);
+  await field(page, 'storm-runoff-groundCoverPercent').fill('70');
+  await compare(page);
+  const that = whose(page, 'storm-runoff-that-groundCoverPercent');
+  await expect(that).toHaveText('from this side');
+  await field(page, 'storm-runoff-groundCoverPercent').fill('40');
+  await expect(that).toHaveText('from this side');
+  await field(page, 'storm-runoff-that-groundCoverPercent').fill('80');
+  await expect(that).toHaveText('yours');
+});
+
 test('a comparison that a link opens is told as a link’s, until one of what differs is changed', async ({ page }) => {
   await openForm(page, storm, '?rain=6in&that.ground-cover=85pct&that.grazing=light&v=1');
   await expect(stamp(page)).toHaveText(/^Figures of a link; \d+ from the example$/);
