@@ -66,7 +66,7 @@ export default defineCalculator({
       said: 'of rest',
       gap: ['less rest', 'more rest'],
     }),
-    { of: 'neededPaddocks', when: ({ verdict }) => verdict === 'grows-back', gap: ['fewer paddocks on that side', 'more paddocks on that side'] },
+    { of: 'neededPaddocks', when: ({ verdict }) => verdict === 'grows-back', gap: ['fewer paddocks needed there', 'more paddocks needed there'] },
     { of: 'givenRestDays', gap: ['less rest in those paddocks', 'more rest in those paddocks'] },
     { of: 'todayVerdict', when: ({ verdict }) => verdict === 'grows-back' },
     { of: 'wholeShortDays', when: isBackTooSoon },
