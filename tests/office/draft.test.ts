@@ -69,6 +69,25 @@ describe('an office at work', () => {
     expect(officeOf(data)).toBeUndefined();
   });
 
+  it.each([
+    [
+      'yields',
+      { poorLbPerAc: '900', normalLbPerAc: '1,800', goodLbPerAc: '1,500' },
+      'goodLbPerAc',
+      '1500 is under normal (1800). Poor, normal, good',
+    ],
+    ['yields', { poorLbPerAc: '900', normalLbPerAc: '', goodLbPerAc: '800' }, 'goodLbPerAc', '800 is under poor (900). Poor, normal, good'],
+    ['restDays', { fastDays: '60', slowDays: '45' }, 'slowDays', '45 is under fast growth (60). Fast growth, slow growth'],
+    ['erosivity', { low: '60', likely: '80', high: '70' }, 'high', '70 is under likely (80). Low, likely, high'],
+  ])('takes no %s in an order that cannot be', (section, texts, broken, say) => {
+    const under = (each: Readonly<Record<string, string>>) =>
+      Object.fromEntries(Object.entries(each).map(([key, text]) => [`values.${section}.${key}`, text]));
+    const data = typed(named('plains-range.json'), under(texts));
+    expect(wrongsIn(data).map((wrong) => [wrong.at, wrong.say])).toEqual([[`values.${section}.${broken}`, `${say} in that order.`]]);
+    expect(officeOf(data)).toBeUndefined();
+    expect(officeOf(typed(data, under({ [broken]: '' })))).toBeDefined();
+  });
+
   it('asks for what a section lacks once it was begun, and forgets one that was emptied', () => {
     const begun = typed(withValue(blankDraft(today), 'head.name', 'Example County office'), { 'values.freight.usdPerLoad': '400' });
     expect(wrongsIn(begun).map(({ at }) => at)).toEqual(['values.freight.source', 'values.freight.of', 'values.freight.seen']);
