@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { blankDraft, draftFrom, officeOf, readTyped, withValue, wrongsIn } from '../../src/office/draft.ts';
+import { blankDraft, draftFrom, officeOf, readTyped, withTyped, withValue, wrongsIn } from '../../src/office/draft.ts';
 import { officeSections, placedAt } from '../../src/office/model/fields.ts';
 import { readOfficeFile, writeOffice } from '../../src/office/model/officeFile.ts';
 import { root } from '../support/files.ts';
@@ -23,7 +23,7 @@ const fieldAt = (path: string) => {
   return field;
 };
 const typed = (data: Parameters<typeof withValue>[0], texts: Readonly<Record<string, string>>) =>
-  Object.entries(texts).reduce((now, [path, text]) => withValue(now, path, readTyped(fieldAt(path), text)), data);
+  Object.entries(texts).reduce((now, [path, text]) => withTyped(now, path, readTyped(fieldAt(path), text)), data);
 
 describe('an office at work', () => {
   it('needs no more than a name', () => {
