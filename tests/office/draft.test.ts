@@ -69,6 +69,32 @@ describe('an office at work', () => {
     expect(officeOf(data)).toBeUndefined();
   });
 
+  it('forgets where in its source a value stood once the values or the source are another', () => {
+    const begun = named('plains-range.json');
+    const from = (data: typeof begun) => officeOf(data)?.values;
+    const before = from(begun);
+    expect(before?.hayPrice?.at).toBeDefined();
+    expect(before?.yields?.at).toBeDefined();
+    expect(before?.erosivity?.also).toBeDefined();
+    const curve = before?.growthCurve?.curves.findIndex(({ at }) => at !== undefined) ?? -1;
+    expect(curve).toBeGreaterThanOrEqual(0);
+    const after = from(
+      typed(begun, {
+        'values.hayPrice.likelyUsdPerTon': '111',
+        'values.yields.source': 'common practice',
+        'values.erosivity.says': 'the whole county',
+        [`values.growthCurve.curves.${curve}.name`]: 'Bluestem, county farm',
+      }),
+    );
+    expect(after?.hayPrice).toEqual({ ...before?.hayPrice, at: undefined, likelyUsdPerTon: 111 });
+    expect(after?.yields).toEqual({ ...before?.yields, at: undefined, source: 'common practice' });
+    expect(after?.erosivity).toEqual({ ...before?.erosivity, at: undefined, also: undefined, says: 'the whole county' });
+    expect(after?.growthCurve?.curves[curve]?.at).toBeUndefined();
+    expect(after?.waterUse).toEqual(before?.waterUse);
+    // What is typed again as it was is no change.
+    expect(from(typed(begun, { 'values.hayPrice.likelyUsdPerTon': String(before?.hayPrice?.likelyUsdPerTon) }))).toEqual(before);
+  });
+
   it.each([
     [
       'yields',
