@@ -10,7 +10,7 @@ export const rules = {
   monthsSum: 'the twelve months do not sum to 100',
   growth: 'a curve, or what is known in words',
   hayKind: 'the kind of hay stands in crop, and there is one only',
-  priceOrder: 'low, likely, high in that order',
+  order: 'the lower one first: low, likely, high, or poor, normal, good, or fast, slow, in that order',
   growthOrder: 'growth starts, is best, quits in that order; growth in the fall ends after the best month',
   noPrice: 'a price, or none of it',
 } as const;
@@ -79,8 +79,9 @@ const seenSchema = v.pipe(v.string(), v.regex(/^\d{4}(?:-\d\d){0,2}$/, 'a day, a
 const monthKeys = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', 'oct', 'nov', 'dec'] as const;
 const monthKeySchema = v.picklist(monthKeys);
 const priceSchema = v.optional(aboveZeroSchema);
-const isInOrder = (prices: readonly (number | undefined)[]): boolean => {
-  const known = prices.filter((each) => each !== undefined);
+/** Values that nobody knows are passed over. */
+const isInOrder = (values: readonly (number | null | undefined)[]): boolean => {
+  const known = values.filter((each) => typeof each === 'number');
   return known.every((each, index) => index === 0 || (known[index - 1] ?? each) <= each);
 };
 
@@ -106,16 +107,19 @@ export const countrySchema = v.strictObject({
     near: wordsSchema,
   }),
   stubble: v.strictObject({ rows: v.pipe(v.array(stubbleRowSchema), v.minLength(1)), note: v.optional(noteSchema) }),
-  yields: v.strictObject({
-    ...cited,
-    /** What was measured, where, and whether the water is in it. */
-    of: wordsSchema,
-    /** Each of the three only where somebody measured or rated such years; the ends of a range or the mean of one year are no kinds of years. */
-    poorLbPerAc: v.nullable(aboveZeroSchema),
-    normalLbPerAc: v.nullable(aboveZeroSchema),
-    goodLbPerAc: v.nullable(aboveZeroSchema),
-    notes: v.optional(v.array(noteSchema)),
-  }),
+  yields: v.pipe(
+    v.strictObject({
+      ...cited,
+      /** What was measured, where, and whether the water is in it. */
+      of: wordsSchema,
+      /** Each of the three only where somebody measured or rated such years; the ends of a range or the mean of one year are no kinds of years. */
+      poorLbPerAc: v.nullable(aboveZeroSchema),
+      normalLbPerAc: v.nullable(aboveZeroSchema),
+      goodLbPerAc: v.nullable(aboveZeroSchema),
+      notes: v.optional(v.array(noteSchema)),
+    }),
+    v.check(({ poorLbPerAc, normalLbPerAc, goodLbPerAc }) => isInOrder([poorLbPerAc, normalLbPerAc, goodLbPerAc]), rules.order),
+  ),
   growthCurve: v.pipe(
     v.strictObject({
       /** The first one fills a form. */
@@ -125,14 +129,17 @@ export const countrySchema = v.strictObject({
     }),
     v.check(({ curves, markers }) => curves.length + markers.length > 0, rules.growth),
   ),
-  restDays: v.strictObject({
-    ...cited,
-    /** Rest in fast growth, days. */
-    fastDays: v.nullable(aboveZeroSchema),
-    /** Rest in slow growth, days. */
-    slowDays: v.nullable(aboveZeroSchema),
-    says: wordsSchema,
-  }),
+  restDays: v.pipe(
+    v.strictObject({
+      ...cited,
+      /** Rest in fast growth, days. */
+      fastDays: v.nullable(aboveZeroSchema),
+      /** Rest in slow growth, days. */
+      slowDays: v.nullable(aboveZeroSchema),
+      says: wordsSchema,
+    }),
+    v.check(({ fastDays, slowDays }) => isInOrder([fastDays, slowDays]), rules.order),
+  ),
   decisionDates: v.pipe(v.array(v.strictObject({ ...cited, date: dateSchema, says: wordsSchema })), v.minLength(1)),
   sowingDates: v.array(v.strictObject({ ...cited, crop: wordsSchema, from: dateSchema, by: dateSchema, says: v.optional(wordsSchema) })),
   hayPrice: v.pipe(
@@ -150,11 +157,7 @@ export const countrySchema = v.strictObject({
       highUsdPerTon: v.nullable(aboveZeroSchema),
       seen: seenSchema,
     }),
-    v.check(
-      ({ lowUsdPerTon, likelyUsdPerTon, highUsdPerTon }) =>
-        (lowUsdPerTon === null || lowUsdPerTon <= likelyUsdPerTon) && (highUsdPerTon === null || likelyUsdPerTon <= highUsdPerTon),
-      rules.priceOrder,
-    ),
+    v.check(({ lowUsdPerTon, likelyUsdPerTon, highUsdPerTon }) => isInOrder([lowUsdPerTon, likelyUsdPerTon, highUsdPerTon]), rules.order),
   ),
   /** Null until somebody copies the normals of a station that is named. */
   rainMonths: v.nullable(
@@ -169,13 +172,10 @@ export const countrySchema = v.strictObject({
   /** Null in months without growth. */
   waterUse: v.strictObject({ ...cited, of: wordsSchema, inPerDay: monthsOf(v.nullable(notNegativeSchema)) }),
   /** Rain factor of the soil-loss equation, US units. */
-  erosivity: v.strictObject({
-    ...cited,
-    low: v.nullable(aboveZeroSchema),
-    likely: aboveZeroSchema,
-    high: v.nullable(aboveZeroSchema),
-    says: wordsSchema,
-  }),
+  erosivity: v.pipe(
+    v.strictObject({ ...cited, low: v.nullable(aboveZeroSchema), likely: aboveZeroSchema, high: v.nullable(aboveZeroSchema), says: wordsSchema }),
+    v.check(({ low, likely, high }) => isInOrder([low, likely, high]), rules.order),
+  ),
   /** What stock sells for, and what it costs to buy cows back. No country has it until somebody saw prices there. */
   stockPrices: v.optional(
     v.pipe(
@@ -192,10 +192,7 @@ export const countrySchema = v.strictObject({
         seen: seenSchema,
       }),
       v.check(({ source, at, also, of, seen, ...prices }) => Object.values(prices).some((each) => each !== undefined), rules.noPrice),
-      v.check(
-        ({ buyBackLowUsd, buyBackLikelyUsd, buyBackHighUsd }) => isInOrder([buyBackLowUsd, buyBackLikelyUsd, buyBackHighUsd]),
-        rules.priceOrder,
-      ),
+      v.check(({ buyBackLowUsd, buyBackLikelyUsd, buyBackHighUsd }) => isInOrder([buyBackLowUsd, buyBackLikelyUsd, buyBackHighUsd]), rules.order),
     ),
   ),
   /** What a load of hay costs to haul. */

@@ -1,6 +1,6 @@
 // The office file while somebody works on it: plain data, which may hold texts where numbers belong until they are mended.
 import { type Data, isFields, isList } from '../place/ui/edit.ts';
-import { type OfficeField, type OfficeSection, officeSections } from './model/fields.ts';
+import { type OfficeField, type OfficeSection, officeSections, placedAt } from './model/fields.ts';
 import type { Office } from './model/office.ts';
 import { checkOffice, type Wrong } from './model/sayWrong.ts';
 
@@ -43,6 +43,18 @@ export function withValue(data: Data, path: string | readonly string[], to: Data
   }
   const fields = isFields(data) ? data : {};
   return { ...fields, [step]: withValue(fields[step], rest, to) };
+}
+
+/** With what was typed into a field. Where in a source the values beside it stand, and what else says so, was told of what stood there before, and goes. */
+export function withTyped(data: Data, path: string, to: Data): Data {
+  const placed = placedAt(path);
+  const changed = withValue(data, path, to);
+  if (!placed || valueAt(data, path) === to) return changed;
+  const record = placed.row === undefined ? placed.section.at : `${placed.section.at}.${placed.row}`;
+  const cited = valueAt(changed, record);
+  if (!isFields(cited)) return changed;
+  const { at: _, also: __, ...rest } = cited;
+  return withValue(changed, record, rest);
 }
 
 export const textOf = (value: Data): string => (typeof value === 'string' || typeof value === 'number' ? String(value) : '');

@@ -1,4 +1,4 @@
-import { dangerPage, dangerTokens } from './dangers.ts';
+import { type Danger, dangerIn, dangerTokens } from './dangers.ts';
 import { nearestWord } from './nearestWord.ts';
 import { anyoneToAsk, whomToAsk } from './notHere.ts';
 import { unpack } from './packed.ts';
@@ -46,6 +46,10 @@ const leastAnswered = 0.125;
 /** Nor one of which this share or more is words that stand on no page: there is a schedule here, but none of a rodeo. */
 const leastUnknown = 0.5;
 const mostInside = 2;
+
+/** Places on a page that must come first, the caution that is the answer before them. */
+const withBox = (danger: Danger | undefined, inside: Hit['inside']): Hit['inside'] =>
+  danger?.box ? [[danger.box.anchor, danger.box.title] as const, ...inside].slice(0, mostInside) : inside;
 
 interface Sought {
   readonly typed: string;
@@ -136,8 +140,8 @@ export function openSearcher(index: SearchIndex): Searcher {
       (kind === 'table' && asksForTable.test(text)) ||
       (kind === 'term' && asksForMeaning.test(text)) ||
       (kind === 'sheet' && asked.some(({ stem }) => stem === sheetWord));
-    const danger = dangerPage(text);
-    const cautioned = lines.flatMap(({ url }, at) => (url === danger ? [at] : []));
+    const danger = dangerIn(text);
+    const cautioned = lines.flatMap(({ url }, at) => (url === danger?.page ? [at] : []));
     const likeness = likenessTo(asked.map(({ stem }) => stem));
     const scored = [...new Set([...sought.flatMap(({ fits }) => [...fits.keys()]), ...cautioned])].flatMap((at) => {
       const line = lines[at];
@@ -155,7 +159,7 @@ export function openSearcher(index: SearchIndex): Searcher {
     const rank = ({ line: { kind, url }, score, isNamed }: (typeof scored)[number]): number => {
       if (kind === 'source') return 3;
       if (isNamed && (kind === 'calculator' || (kind === 'term' && asksForMeaning.test(text)))) return 0;
-      if (url === danger && !asksForTable.test(text)) return 1;
+      if (url === danger?.page && !asksForTable.test(text)) return 1;
       return asksForNumber.test(text) && kind === 'calculator' && score >= fitShare * best ? 1.5 : 2;
     };
     const ranked = scored.toSorted((one, other) => rank(one) - rank(other) || other.score - one.score);
@@ -169,7 +173,7 @@ export function openSearcher(index: SearchIndex): Searcher {
     const told = total(telling, () => 1);
     const isElsewhere = answered < leastAnswered || total(unknown, () => 1) >= leastUnknown * told;
     return {
-      hits: order.map(({ at, line }) => ({ ...line, inside: insideOf(at, sought) })),
+      hits: order.map(({ at, line }) => ({ ...line, inside: cautioned.includes(at) ? withBox(danger, insideOf(at, sought)) : insideOf(at, sought) })),
       taken,
       unknown: unknown.map(({ typed }) => typed),
       elsewhere: danger === undefined ? (whomToAsk(question) ?? (isElsewhere ? anyoneToAsk : undefined)) : undefined,

@@ -1,20 +1,36 @@
-import dangers from '../../content/search/dangers.json' with { type: 'json' };
+import listed from '../../content/search/dangers.json' with { type: 'json' };
 import { rawTokens, wordsOf } from './words.ts';
+
+export interface Danger {
+  /** The page that must come first. */
+  readonly page: string;
+  /** The caution on it that is the answer; without one it is the whole page. */
+  readonly box?: { readonly anchor: string; readonly title: string } | undefined;
+}
+interface Listed extends Danger {
+  readonly words: readonly string[];
+  readonly together: readonly (readonly string[])[];
+}
+/** The first one that a question speaks of decides. */
+const dangers: readonly Listed[] = listed;
 
 /** Words and phrases in the words that the index knows, as text that can be looked through. */
 const spaced = (text: string): string =>
   ` ${wordsOf(text)
     .map(({ stem }) => stem)
     .join(' ')} `;
-const naming = dangers.words.map(spaced);
-const together = dangers.together.map((words) => words.map(spaced));
+const finders = dangers.map(({ words, together, ...danger }) => ({
+  danger,
+  naming: words.map(spaced),
+  together: together.map((group) => group.map(spaced)),
+}));
 
-/** The page that must come first for a question that speaks of poison: by a word that means nothing else, or by a feed together with what makes it deadly. */
-export function dangerPage(question: string): string | undefined {
+/** The danger that a question speaks of: by words that mean nothing else, or by one of each group, as a feed and what makes it deadly. */
+export function dangerIn(question: string): Danger | undefined {
   const text = spaced(question);
   const has = (word: string): boolean => text.includes(word);
-  return naming.some(has) || together.every((words) => words.some(has)) ? dangers.page : undefined;
+  return finders.find(({ naming, together }) => naming.some(has) || together.every((words) => words.some(has)))?.danger;
 }
 
-/** The words that speak of poison, so that none of them is taken for a slip. */
-export const dangerTokens: readonly string[] = [...dangers.words, ...dangers.together.flat()].flatMap(rawTokens);
+/** The words that speak of danger, so that none of them is taken for a slip. */
+export const dangerTokens: readonly string[] = dangers.flatMap(({ words, together }) => [...words, ...together.flat()]).flatMap(rawTokens);

@@ -55,6 +55,18 @@ test.describe('the forms of an office', () => {
     });
   });
 
+  test('save a changed price without where the old one stood, and the rest with it', async ({ page }) => {
+    await openForms(page, 'Plains range');
+    await page.getByRole('textbox', { name: 'Name', exact: true }).fill('Example County office');
+    await page.locator('#step-3 > summary').click();
+    await page.getByRole('textbox', { name: 'Hay, high' }).fill('230');
+    const read = readOfficeFile(await save(page));
+    if (read.is !== 'read') throw new Error('the file that was saved cannot be read');
+    expect(read.office.values.hayPrice).toMatchObject({ highUsdPerTon: 230 });
+    expect(read.office.values.hayPrice).not.toHaveProperty('at');
+    expect(read.office.values.yields).toHaveProperty('at');
+  });
+
   test('open a file as text, and refuse a wrong one with its sentence', async ({ page }) => {
     await page.goto('/make-it-yours/');
     const file = (text: string) => ({ name: 'office.css', mimeType: 'text/css', buffer: Buffer.from(text) });

@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { blankDraft, draftFrom, officeOf, readTyped, withValue, wrongsIn } from '../../src/office/draft.ts';
+import { blankDraft, draftFrom, officeOf, readTyped, withTyped, withValue, wrongsIn } from '../../src/office/draft.ts';
 import { officeSections, placedAt } from '../../src/office/model/fields.ts';
 import { readOfficeFile, writeOffice } from '../../src/office/model/officeFile.ts';
 import { root } from '../support/files.ts';
@@ -23,7 +23,7 @@ const fieldAt = (path: string) => {
   return field;
 };
 const typed = (data: Parameters<typeof withValue>[0], texts: Readonly<Record<string, string>>) =>
-  Object.entries(texts).reduce((now, [path, text]) => withValue(now, path, readTyped(fieldAt(path), text)), data);
+  Object.entries(texts).reduce((now, [path, text]) => withTyped(now, path, readTyped(fieldAt(path), text)), data);
 
 describe('an office at work', () => {
   it('needs no more than a name', () => {
@@ -67,6 +67,51 @@ describe('an office at work', () => {
     expect(wrongsIn(data).map(({ at }) => at)).toEqual(['values.growthCurve.curves.0.percentByMonth', 'values.hayPrice.likelyUsdPerTon']);
     expect(wrongsIn(data).at(-1)?.say).toBe('95 is under low (120). Low, likely, high in that order.');
     expect(officeOf(data)).toBeUndefined();
+  });
+
+  it('forgets where in its source a value stood once the values or the source are another', () => {
+    const begun = named('plains-range.json');
+    const from = (data: typeof begun) => officeOf(data)?.values;
+    const before = from(begun);
+    expect(before?.hayPrice?.at).toBeDefined();
+    expect(before?.yields?.at).toBeDefined();
+    expect(before?.erosivity?.also).toBeDefined();
+    const curve = before?.growthCurve?.curves.findIndex(({ at }) => at !== undefined) ?? -1;
+    expect(curve).toBeGreaterThanOrEqual(0);
+    const after = from(
+      typed(begun, {
+        'values.hayPrice.likelyUsdPerTon': '111',
+        'values.yields.source': 'common practice',
+        'values.erosivity.says': 'the whole county',
+        [`values.growthCurve.curves.${curve}.name`]: 'Bluestem, county farm',
+      }),
+    );
+    expect(after?.hayPrice).toEqual({ ...before?.hayPrice, at: undefined, likelyUsdPerTon: 111 });
+    expect(after?.yields).toEqual({ ...before?.yields, at: undefined, source: 'common practice' });
+    expect(after?.erosivity).toEqual({ ...before?.erosivity, at: undefined, also: undefined, says: 'the whole county' });
+    expect(after?.growthCurve?.curves[curve]?.at).toBeUndefined();
+    expect(after?.waterUse).toEqual(before?.waterUse);
+    // What is typed again as it was is no change.
+    expect(from(typed(begun, { 'values.hayPrice.likelyUsdPerTon': String(before?.hayPrice?.likelyUsdPerTon) }))).toEqual(before);
+  });
+
+  it.each([
+    [
+      'yields',
+      { poorLbPerAc: '900', normalLbPerAc: '1,800', goodLbPerAc: '1,500' },
+      'goodLbPerAc',
+      '1500 is under normal (1800). Poor, normal, good',
+    ],
+    ['yields', { poorLbPerAc: '900', normalLbPerAc: '', goodLbPerAc: '800' }, 'goodLbPerAc', '800 is under poor (900). Poor, normal, good'],
+    ['restDays', { fastDays: '60', slowDays: '45' }, 'slowDays', '45 is under fast growth (60). Fast growth, slow growth'],
+    ['erosivity', { low: '60', likely: '80', high: '70' }, 'high', '70 is under likely (80). Low, likely, high'],
+  ])('takes no %s in an order that cannot be', (section, texts, broken, say) => {
+    const under = (each: Readonly<Record<string, string>>) =>
+      Object.fromEntries(Object.entries(each).map(([key, text]) => [`values.${section}.${key}`, text]));
+    const data = typed(named('plains-range.json'), under(texts));
+    expect(wrongsIn(data).map((wrong) => [wrong.at, wrong.say])).toEqual([[`values.${section}.${broken}`, `${say} in that order.`]]);
+    expect(officeOf(data)).toBeUndefined();
+    expect(officeOf(typed(data, under({ [broken]: '' })))).toBeDefined();
   });
 
   it('asks for what a section lacks once it was begun, and forgets one that was emptied', () => {

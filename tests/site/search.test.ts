@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { forageHeights } from '../../calculators/tables/forageHeights.ts';
 import asked from '../../content/search/asked.json' with { type: 'json' };
 import dangers from '../../content/search/dangers.json' with { type: 'json' };
 import judged from '../../content/search/judged.json' with { type: 'json' };
@@ -70,28 +71,69 @@ test('ways to ask lead to pages that stand, and give no unseen question away', (
   expect(all.filter(({ part, query }) => isUnseen(part) && query.includes(' ') && given.has(same(query))).map(({ query }) => query)).toEqual([]);
 });
 
-test('a question that speaks of poison finds the guide with the cautions first', () => {
-  expect(stands(trimmed(dangers.page))).toBe(true);
-  const questions = [
-    ...dangers.words.filter((word) => word.length > 2),
-    ...[
-      'milo stubble ok to graze',
-      'cherry leaves',
-      'wilted cherry leaves blown down',
-      'cows on frosted sudan',
-      'frosted haygrazer',
-      'drouth corn nitrate',
-      'nitrates in oat hay',
+test('a question that speaks of danger finds the guide with the caution first, by each of its words', () => {
+  const wrong = dangers.flatMap(({ page, box, words }) => [
+    ...[page, ...(box ? [`${page}#${box.anchor}`] : [])].filter((address) => !stands(trimmed(address))),
+    ...(box && !pages.get(trimmed(page))?.includes(`id="${box.anchor}" aria-label="${box.title}"`) ? [box.title] : []),
+    ...words.filter((word) => word.length > 2 && !find(word, first).includes(trimmed(page))),
+  ]);
+  expect(wrong).toEqual([]);
+});
+
+test.each([
+  [
+    'guides/handling-stressed-forage',
+    undefined,
+    [
+      ...['milo stubble ok to graze', 'cherry leaves', 'wilted cherry leaves blown down', 'cows on frosted sudan', 'frosted haygrazer'],
+      ...['drouth corn nitrate', 'nitrates in oat hay', 'kochia hay', 'can I turn cows on sorghum stubble after a freeze'],
+      ...['cow found dead by the oak', 'poisin weeds', 'johnson grass regrowth after rain'],
     ],
-    ...[
-      'kochia hay',
-      'can I turn cows on sorghum stubble after a freeze',
-      'cow found dead by the oak',
-      'poisin weeds',
-      'johnson grass regrowth after rain',
+  ],
+  [
+    'guides/keeping-stock-cool',
+    'an-animal-in-trouble',
+    [
+      ...['heat stroke', 'heatstroke', 'cow overheated', 'bull overheating in the chute', 'heat exhaustion', 'heat stoke'],
+      ...['cows dying of heat', 'cow is down in the heat', 'steers panting with open mouth'],
     ],
-  ];
-  expect(questions.filter((question) => !find(question, first).includes(trimmed(dangers.page)))).toEqual([]);
+  ],
+  [
+    'guides/choosing-who-goes',
+    'thin-and-downer-animals',
+    [
+      ...['cow wont get up', "cow won't get up", 'cows cannot get up', "calf can't stand", 'cow down', 'horse is down', 'downer', 'down cow'],
+      ...['old ewe not getting up', 'cow collapsed by the tank'],
+    ],
+  ],
+])('%s answers a question that speaks of danger, at its caution if it has one', (page, anchor, questions) => {
+  for (const question of questions) {
+    const { hits, elsewhere } = answer(question);
+    expect(trimmed(hits[0]?.url ?? ''), question).toBe(page);
+    if (anchor !== undefined) expect(hits[0]?.inside[0]?.[0], question).toBe(anchor);
+    expect(elsewhere, question).toBeUndefined();
+  }
+});
+
+test('what only sounds like an animal in danger finds its own page', () => {
+  for (const [question, page] of [
+    ['hay overheating', 'guides/buying-and-storing-hay'],
+    ['break down the cost of a cow', 'calculators/feed-or-sell'],
+    ['how hot is too hot for cattle', 'guides/keeping-stock-cool'],
+  ] as const) {
+    const [best] = answer(question).hits;
+    expect(trimmed(best?.url ?? ''), question).toBe(page);
+    expect(
+      dangers.flatMap(({ box }) => box?.anchor ?? []),
+      question,
+    ).not.toContain(best?.inside[0]?.[0]);
+  }
+});
+
+test('no grass of the published heights is said to be on no page', () => {
+  expect(
+    forageHeights.map(({ name }) => name.replace(/[,(].*| (?:that|without) .*/, '')).filter((name) => answer(name).elsewhere !== undefined),
+  ).toEqual([]);
 });
 
 test('a question that no page answers is told so, with whom to ask; one that a page answers is not', () => {

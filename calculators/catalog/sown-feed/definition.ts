@@ -5,9 +5,12 @@ import { quantities } from './quantities.ts';
 import { hasLikely, hasLow, inTime, steps } from './steps.ts';
 
 const longestYearDays = 366;
-/** Sown within so many days of the usual first frost a year earlier, it has the winter before it. Our own. */
-const frostsFollowDays = 90;
-const isFallSown = ({ leftDays }: { readonly leftDays: number }): boolean => longestYearDays - leftDays <= frostsFollowDays;
+/**
+ * Within so many days after the usual first frost of a year earlier a crop has the winter before it. And oats and turnips sown longer than this
+ * before the frost are not sown in late summer: turnips take up to 90 days (ball-extending-grazing), and the earliest published sowing of fall
+ * oats, July 25 in Missouri (naumann-oats), lies some 85 days before a frost in the middle of October. Our own.
+ */
+const seasonDays = 90;
 
 export default defineCalculator({
   slug: 'sown-feed',
@@ -23,7 +26,7 @@ export default defineCalculator({
     {
       at: 'frostDay',
       when: ({ sowDay, frostDay }) => frostDay - sowDay > longestYearDays,
-      say: 'This frost comes more than a year after the sowing, and another before it. Put in the first one after the day when you can sow.',
+      say: 'This frost comes more than a year after the sowing. Put in the first killing frost after the day when you can sow.',
     },
     {
       at: 'likelyRainIn',
@@ -125,19 +128,24 @@ export default defineCalculator({
     caution(({ hazard }) => hazard === 'nitrate-bloat', {
       lead: 'On turnips stock can bloat or choke. Turn them in full, hay beside it.',
       life: true,
-      say: 'Turnips: stock can bloat, or choke on a root. Turn them in full, let them get used to it over days, and keep hay beside it.',
+      say: 'Turnips: stock can bloat, or choke on a root. Turn them in full, hay beside it, and let them get used to it over days.',
       source: 'common practice',
     }),
     caution(({ hazard }) => hazard === 'unknown', {
       lead: 'Ask what this crop can do to stock before you sow it.',
       life: true,
-      say: 'Before you sow something that is not in the list, ask what it can do to stock: prussic acid, nitrate, bloat, mold. Ask also whether it may be grazed after the sprays that the field had.',
+      say: 'Before you sow something that is not in the list, ask what it can do to stock: prussic acid, nitrate, bloat, mold.',
       source: 'common practice',
     }),
-    caution((values) => inTime(values) && isWarmSeason(values.crop) && isFallSown(values), {
+    caution((values) => inTime(values) && isWarmSeason(values.crop) && longestYearDays - values.leftDays <= seasonDays, {
       lead: 'Sown this soon after last fall’s frost, the next frost kills it.',
-      say: 'The usual first frost of a year earlier is less than three months past on the day of sowing. A killing frost can still come long before the one that you gave, and takes a summer crop with it. Sow after the last frost of spring, or put in the day of the next frost.',
+      say: 'The usual first frost of a year earlier is less than three months past. Another can come long before the one that you gave. Sow after the last frost of spring, or put in the day of the next frost.',
       source: 'common practice',
+    }),
+    caution(({ crop, leftDays }) => (crop === 'oats-fall' || crop === 'turnips') && leftDays > seasonDays, {
+      lead: 'These days and tons are for late summer.',
+      say: 'These days and tons are for late summer, August 10 to September 10 in Nebraska. Put in your own, or sow a warm-season crop.',
+      source: 'drewnoski-double-crop',
     }),
     caution(() => true, {
       lead: 'Read the labels of sprays and treated seed: some forbid grazing.',

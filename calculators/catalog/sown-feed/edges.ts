@@ -39,6 +39,11 @@ export default defineEdges(definition, {
     edge('The usual first frost of', { on: 'frost=2028-02-20', raised: 'sow=2027-05-20', silent: 'sow=2027-05-21' }),
     edge('The usual first frost of', { on: 'frost=2028-02-20', raised: 'crop=sudangrass', silent: 'crop=oats-fall' }),
     edge('The usual first frost of', { on: 'frost=2028-02-20', raised: 'soil-warm=yes', silent: 'soil-warm=no' }),
+    // July 17 is ninety days before October 15.
+    edge('These days and tons are for', { on: 'crop=oats-fall', raised: 'sow=2027-07-16', silent: 'sow=2027-07-17' }),
+    edge('These days and tons are for', { on: 'crop=turnips', raised: 'sow=2027-07-16', silent: 'sow=2027-07-17' }),
+    edge('These days and tons are for', { raised: 'crop=oats-fall', silent: '' }),
+    edge('These days and tons are for', { raised: 'crop=turnips', silent: 'crop=own' }),
     edge('This frost comes before the', { raised: 'frost=2027-05-19', silent: 'frost=2027-05-20' }),
     edge('This frost comes before the', { raised: 'sow=2027-10-16', silent: 'sow=2027-10-15' }),
     edge('This frost comes more than', { raised: 'frost=2028-05-21', silent: 'frost=2028-05-20' }),

@@ -17,7 +17,7 @@ const iowaDays = { crop: 'foxtail-millet', days: [50, 60] } as const;
 function daysOf(crop: string): Pair {
   if (crop === iowaDays.crop) return iowaDays.days;
   const printed = row(crop).daysToGrazing;
-  if (!printed) throw new RangeError(`daysOf needs printed days to grazing for ${crop}`);
+  if (!printed) throw new RangeError(`daysOf needs days for ${crop}`);
   return printed.value;
 }
 
@@ -27,7 +27,7 @@ function fillsOf(crop: string, like = crop): Readonly<Record<string, number>> {
   const lent = row(like);
   const water = own.inchesPerTon ?? lent.inchesPerTon;
   const tons = own.tonsPerAc ?? lent.tonsPerAc;
-  if (!water || !tons) throw new RangeError(`fillsOf needs water and yield for ${crop}`);
+  if (!water || !tons) throw new RangeError(`fillsOf needs water and tons for ${crop}`);
   return { growDays: daysOf(crop)[1], waterPerTonIn: middle(water.value), mostTonPerAc: middle(tons.value) };
 }
 
@@ -99,11 +99,11 @@ export const inputs = {
   crop: choice('What you would sow', 'sorghum-sudangrass', {
     options: cropOptions,
     belongsTo: 'management',
-    help: 'Choosing one fills in the next three; change them to what your county gets. Where a list lacks a number a cousin lends it: pearl millet takes sudangrass’s water, late oats and turnips take spring oats’ water, turnips the yield of oats with turnips.',
+    help: 'Choosing one fills in the next three; change them to what your county gets. Where a list lacks a number a cousin lends it: pearl millet takes sudangrass’s water, late oats and turnips spring oats’, turnips the yield of oats with turnips.',
   }),
   growDays: number('Days from sowing until it is used', 't', 'd', [20, 365], 40, {
     belongsTo: 'management',
-    help: 'Filled in: the longer of the published waits. Dry soil makes it longer.',
+    help: 'The longer of the published waits. Dry soil makes it longer.',
   }),
   waterPerTonIn: number('Water for a ton of dry feed, on an acre', 'q', 'in', [1, 15], 3, {
     belongsTo: 'management',
@@ -145,8 +145,8 @@ export const inputs = {
   }),
   failCount: number('In ten tries like this one, how many would fail?', 'n_f', 'count', [0, 9], 2, {
     whole: true,
-    help: 'Your own judgement: no stand, hail, grasshoppers, no rain at all. Nobody can look this up for you.',
-    ask: 'Of the late or dry sowings you know of around here, how many of ten came to nothing?',
+    help: 'Your own judgement: no stand, hail, grasshoppers, no rain at all.',
+    ask: 'Of ten late or dry sowings around here, how many came to nothing?',
   }),
   use: choice('How it is used', 'graze', {
     options: { graze: { label: 'Grazed', short: 'grazed' }, bale: { label: 'Cut and baled', short: 'baled' } },

@@ -34,23 +34,27 @@ function labelOf({ section, field, row, month }: Placed): string {
   return own.startsWith(section.title) || section.at === 'head' ? own : `${section.title}: ${own}`;
 }
 
-const orderOf = [
-  ['lowUsdPerTon', 'likelyUsdPerTon', 'highUsdPerTon'],
-  ['buyBackLowUsd', 'buyBackLikelyUsd', 'buyBackHighUsd'],
+const lowToHigh = ['low', 'likely', 'high'];
+const orders = [
+  { keys: ['lowUsdPerTon', 'likelyUsdPerTon', 'highUsdPerTon'], names: lowToHigh },
+  { keys: ['buyBackLowUsd', 'buyBackLikelyUsd', 'buyBackHighUsd'], names: lowToHigh },
+  { keys: lowToHigh, names: lowToHigh },
+  { keys: ['poorLbPerAc', 'normalLbPerAc', 'goodLbPerAc'], names: ['poor', 'normal', 'good'] },
+  { keys: ['fastDays', 'slowDays'], names: ['fast growth', 'slow growth'] },
 ];
 /** `95 is under low (120). Low, likely, high in that order.` at the one that breaks it. */
-function ofOrder(at: string, prices: unknown): Wrong {
-  const names = ['low', 'likely', 'high'];
-  const keys = orderOf.find((each) => each.some((key) => typeof member(prices, key) === 'number')) ?? [];
+function ofOrder(at: string, values: unknown): Wrong {
+  const { keys, names } = orders.find((each) => each.keys.some((key) => typeof member(values, key) === 'number')) ?? { keys: [], names: [] };
   const known = keys.flatMap((key, index) => {
-    const value = member(prices, key);
+    const value = member(values, key);
     return typeof value === 'number' ? [{ key, value, name: names[index] ?? key }] : [];
   });
   const broken = known.findIndex(({ value }, index) => index > 0 && value < (known[index - 1]?.value ?? value));
   const [before, here] = [known[broken - 1], known[broken]];
   const path = here ? `${at}.${here.key}` : at;
   const told = here && before ? `${here.value} is under ${before.name} (${before.value}). ` : '';
-  return wrong(path, `${told}Low, likely, high in that order.`);
+  const inOrder = names.join(', ');
+  return wrong(path, `${told}${inOrder.charAt(0).toUpperCase()}${inOrder.slice(1)} in that order.`);
 }
 const numbers = (list: unknown): readonly number[] => (Array.isArray(list) ? list.filter((each) => typeof each === 'number') : []);
 function ofSum(at: string, list: unknown): Wrong {
@@ -59,7 +63,7 @@ function ofSum(at: string, list: unknown): Wrong {
   return wrong(at, `The twelve months add up to ${sum}; ${off} ${off === 1 ? 'is' : 'are'} ${sum < 100 ? 'missing' : 'too many'}.`);
 }
 const ofRules: Readonly<Record<string, (at: string, input: unknown) => Wrong>> = {
-  [rules.priceOrder]: ofOrder,
+  [rules.order]: ofOrder,
   [rules.monthsSum]: ofSum,
   [rules.rangeOrder]: (at, input) => wrong(`${at}.0`, `${numbers(input)[0]} is over the high end (${numbers(input)[1]}). The low end comes first.`),
   [rules.stop]: (at) => wrong(`${at}.stopIn.0`, 'Give a height to stop at, or the pounds to leave on the ground.'),

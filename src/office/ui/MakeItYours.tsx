@@ -4,7 +4,7 @@ import { Field } from '../../../calculators/ui/Field.tsx';
 import { download } from '../../place/ui/download.ts';
 import type { Data } from '../../place/ui/edit.ts';
 import { loadAgain } from '../../site/folder.ts';
-import { blankDraft, officeOf, withValue, wrongsIn } from '../draft.ts';
+import { blankDraft, officeOf, withTyped, withValue, wrongsIn } from '../draft.ts';
 import { officeSteps } from '../model/fields.ts';
 import { mostLetters } from '../model/office.ts';
 import { officeFileName, readOfficeFile, writeOffice } from '../model/officeFile.ts';
@@ -231,7 +231,7 @@ export function MakeItYours({ kept, ...beginning }: MakeItYoursProps) {
     wrongs,
     tries,
     isTold: (path: string) => tries > 0 || left.has(path),
-    put: (path: string, to: Data) => change(withValue(newest.current, path, to)),
+    put: (path: string, to: Data) => change(withTyped(newest.current, path, to)),
     replaceRows: (path: string, rows: readonly Data[]) => {
       change(withValue(newest.current, path, rows));
       setLeft((now) => new Set([...now].filter((each) => !each.startsWith(`${path}.`))));
