@@ -92,6 +92,20 @@ describe('tables out and in', () => {
     const [found] = bringMoves(bringing([]), linesIn(readMoves(`paddock,in,out,kind,head\n${line}\n`)));
     expect(found).toEqual({ lines: [2], is: 'wrong', say, adds: [] });
   });
+  it.each([
+    ['"0,5",1', '“rain_in” is “0,5”: a comma here can mean two things. Write a point for decimals: 0.5.'],
+    ['"1,25",1', '“rain_in” is “1,25”: a comma here can mean two things. Write a point for decimals: 1.25.'],
+    ['"0,125",1', '“rain_in” is “0,125”: a comma here can mean two things. Write a point for decimals: 0.125.'],
+    ['0,5,1', 'It has more cells than the first line names. Write a point for decimals, and quotes around a text with a comma.'],
+  ])('refuse a decimal comma in “%s”, which would make it another rain', (cells, problem) => {
+    expect(readRain(`day,rain_in,days\n2026-05-20,${cells}\n`)).toEqual([{ line: 2, problem }]);
+  });
+  it('read commas of thousands in every column of numbers, and refuse others there', () => {
+    const line = (cells: string) => linesIn(readMoves(`paddock,in,kind,head,weight_lb,height_in,hay_lb\nLow bench,2026-05-01,cow,${cells}\n`))[0];
+    expect(line('"1,250","1,400",9,"5,100"')?.read).toMatchObject({ stock: { countHead: 1250, weightLb: 1400 }, heightInIn: 9, hayLb: 5100 });
+    for (const cells of ['"12,5",1400,9,900', '5,"1,2",9,900', '5,1400,"9,5",900', '5,1400,9,"5,10"'])
+      expect(line(cells)?.problem, cells).toContain('a comma here can mean two things');
+  });
   it('say which columns are missing, and of rain what is wrong in a line', () => {
     expect(readMoves('a,b\n1,2')).toEqual({ problem: 'The first line must name the columns. “paddock”, “in” is missing.' });
     const read = linesIn(readRain('day,rain_in\n2026-05-04,\n2026-05-05,0.2\n2026-05-05,0.3'));
