@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { rainGauge } from '../../calculators/asks/rainGauge.ts';
 import { understandRecord } from '../../calculators/kit/record/understandRecord.ts';
 import { isoDay } from '../../calculators/units/printQuantity.ts';
+import type { Row } from '../../src/place/model/row.ts';
 import { dayIn } from '../../src/place/record/days.ts';
 import { groundsOf } from '../../src/place/record/grounds.ts';
 import { herdsOf } from '../../src/place/record/herds.ts';
@@ -134,6 +135,19 @@ describe('a stay', () => {
     ];
     near(staysOf(aPlace(), rows, counting)[0]?.rainIn, 0.75, 1e-12);
     expect(staysOf(aPlace(), lowToHigh, counting)[0]?.rainIn).toBeUndefined();
+  });
+  it('has its days of rain that was read over several, and none where none of them was covered', () => {
+    // Three inches in 30 days to May 25, April 26 to May 25: a tenth of an inch a day, 7 days on the one and 12 on the other.
+    const total = aRain({ day: '2026-05-25', days: 30, amountIn: 3 });
+    const rainIn = (...rows: readonly Row[]) => staysOf(aPlace(), [...lowToHigh, ...rows], counting).map((stay) => stay.rainIn);
+    const [low, high, after] = rainIn(total);
+    near(low, 0.7, 1e-12);
+    near(high, 1.2, 1e-12);
+    expect(after).toBeUndefined();
+    // Read in the stay, and fallen before it but for a day: what fell in two days to May 2, when they came on May 1.
+    near(rainIn(aRain({ day: '2026-05-02', days: 2, amountIn: 1 }))[0], 0.5, 1e-12);
+    // A day read twice adds up.
+    near(rainIn(aRain(), aRain({ id: 'r2', amountIn: 0.25 }))[0], 0.75, 1e-12);
   });
   it('in a paddock has its even share of the acres where nobody told its own', () => {
     const place = withPasture(aPlace(), 'low', {

@@ -5,6 +5,7 @@ import type { Place } from '../model/place.ts';
 import type { HayRow, MoveRow, Row, StockLine } from '../model/row.ts';
 import { dayIn, goneDayOf, inDayOf, rowsOf } from './days.ts';
 import { type Ground, groundsById } from './grounds.ts';
+import { rainDays } from './rainText.ts';
 
 /** One stay of a herd on one ground, and what is worked out of it. What the record does not tell is left out. */
 export interface Stay {
@@ -59,18 +60,21 @@ export interface Counting {
   readonly yardstickLbPerDay?: number;
 }
 
-type Read = { readonly day: number; readonly amountIn: number };
-/** Rain of the days from the one after they came until they went; nothing where the gauge was not read in that time. */
-function rainBetween(rain: readonly Read[], inDay: number, outDay: number): number | undefined {
-  const read = rain.filter(({ day }) => day > inDay && day <= outDay);
-  return read.length === 0 ? undefined : read.reduce((sum, { amountIn }) => sum + amountIn, 0);
+/** Rain of the days from the one after they came until they went; nothing where no reading covers any of them. */
+function rainBetween(rain: ReturnType<typeof rainDays>, inDay: number, outDay: number): number | undefined {
+  let sum: number | undefined;
+  for (let day = inDay + 1; day <= outDay; day += 1) {
+    const amountIn = rain.get(day);
+    if (amountIn !== undefined) sum = (sum ?? 0) + amountIn;
+  }
+  return sum;
 }
 
 /** Every stay of the record, in the order in which they began. */
 export function staysOf(place: Place, rows: readonly Row[], { todayDay, yardstickLbPerDay }: Counting): readonly Stay[] {
   const grounds = groundsById(place);
   const moves = rowsOf(rows, 'move');
-  const rain = rowsOf(rows, 'rain').map(({ day, amountIn }) => ({ day: dayIn(day), amountIn }));
+  const rain = rainDays(rows);
   const hayOf = new Map<MoveRow, HayRow[]>();
   for (const hay of rowsOf(rows, 'hay')) {
     const move = stayOf(moves, hay, todayDay);
