@@ -78,6 +78,10 @@ test('tables go out and come in again, line by line, and nothing is written befo
     page.getByLabel('Bring in a table of moves or of rain').setInputFiles({ name: 'moves.csv', mimeType: 'text/csv', buffer: Buffer.from(table) });
   await give(text);
   await expect(button(page, 'Nothing new to bring in')).toBeDisabled();
+  await give('paddock,in,out,kind,head\nLow bench,2027-05-25,2027-06-01,cow,40\n');
+  await expect(
+    page.locator('.preview').getByText('counted in both: herd 1 on High bench, May 20 to Jun 8, and on Low bench, May 25 to Jun 1.'),
+  ).toBeVisible();
   await give('paddock,in,out,kind,head\nHigh bench,2026-05-01,2026-05-09,cow,40\nLost bench,2026-05-09,,cow,40\n');
   await expect(page.getByText('Line 3, left out: Your place has no paddock “Lost bench”.')).toBeVisible();
   expect((await moves(page)).length).toBe(2);

@@ -9,7 +9,7 @@ import { herdsOf } from '../../src/place/record/herds.ts';
 import { heightGap, plannedOf } from '../../src/place/record/planned.ts';
 import { sameWeek, shortestRest } from '../../src/place/record/pointed.ts';
 import { lastReading, rainText, unreadDays } from '../../src/place/record/rainText.ts';
-import { alsoThen, staysOf } from '../../src/place/record/stays.ts';
+import { alsoThen, staysOf, twicePlaced } from '../../src/place/record/stays.ts';
 import { groundYears, rainByMonth, wholeYears, yearsOf } from '../../src/place/record/years.ts';
 import { near } from '../support/near.ts';
 import { aPlace, withPasture } from './aPlace.ts';
@@ -75,6 +75,14 @@ describe('a stay', () => {
     const longer = { ...low, outDay: '2026-05-09' };
     expect(alsoThen(staysOf(aPlace(), [longer, high], counting), longer)?.move.id).toBe('m2');
     expect(alsoThen(staysOf(aPlace(), [longer, { ...high, herdNumber: 2 }], counting), longer)).toBeUndefined();
+    expect(alsoThen(staysOf(aPlace(), [{ ...longer, outDay: '2026-04-01' }, high], counting), high)).toBeUndefined();
+    // A long stay over two short ones, and a herd of another number among them.
+    const [long, short, later] = [aMove({ outDay: '2026-05-30' }), { ...high, outDay: '2026-05-10' }, { ...high, id: 'm3', inDay: '2026-05-12' }];
+    const pairs = twicePlaced(staysOf(aPlace(), [long, short, { ...later, herdNumber: 2, id: 'm4' }, later], counting));
+    expect(pairs.map((pair) => pair.map(({ move }) => move.id))).toEqual([
+      ['m1', 'm2'],
+      ['m1', 'm3'],
+    ]);
   });
   // A bale of 1,000 lb with a tenth of water is 900 lb dry: 30 cow-days, 0.353 an acre.
   it('takes off what hay covers, and says both', () => {

@@ -123,10 +123,19 @@ export function staysOf(place: Place, rows: readonly Row[], { todayDay, yardstic
   });
 }
 
-/** Another stay of the same herd on days of this one: a herd is in one place, and both would count. */
-export const alsoThen = (stays: readonly Stay[], { id, herdNumber }: MoveRow): Stay | undefined => {
-  const stay = stays.find(({ move }) => move.id === id);
-  return (
-    stay && stays.find(({ move, inDay, outDay }) => move.id !== id && move.herdNumber === herdNumber && inDay < stay.outDay && stay.inDay < outDay)
-  );
-};
+/** Stays of one herd on the same days, each with one that began before it: a herd is in one place, and both count. */
+export function twicePlaced(stays: readonly Stay[]): readonly (readonly [Stay, Stay])[] {
+  const lastOut = new Map<number, Stay>();
+  return stays.flatMap((stay): readonly (readonly [Stay, Stay])[] => {
+    if (stay.isImpossible) return [];
+    const { herdNumber } = stay.move;
+    const before = lastOut.get(herdNumber);
+    if (before === undefined || before.outDay <= stay.outDay) lastOut.set(herdNumber, stay);
+    return before !== undefined && stay.inDay < before.outDay && before.inDay < stay.outDay ? [[before, stay]] : [];
+  });
+}
+/** Another stay of the same herd on days of this one. */
+export const alsoThen = (stays: readonly Stay[], { id }: MoveRow): Stay | undefined =>
+  twicePlaced(stays)
+    .find((pair) => pair.some(({ move }) => move.id === id))
+    ?.find(({ move }) => move.id !== id);

@@ -1,7 +1,7 @@
 import { yearOf } from '../../../calculators/units/days.ts';
 import { printDay, printNumber, printQuantity } from '../../../calculators/units/printQuantity.ts';
 import { groundWord } from './groundWord.ts';
-import { LeftOut, RainTable, SumsTable } from './RecordSums.tsx';
+import { RainTable, SumsDoubted, SumsTable } from './RecordSums.tsx';
 import { cannotBe, heightWords, rainWords, stockWords } from './recordWords.ts';
 import type { ShownRecord } from './shownRecord.ts';
 
@@ -69,7 +69,7 @@ export function RecordPaper(shown: ShownRecord) {
         </tbody>
       </table>
       <SumsTable {...shown} />
-      <LeftOut {...shown} />
+      <SumsDoubted {...shown} />
       <RainTable {...shown} />
       <p>
         Stock-days: pounds that all of them eat a day, over the pounds of one, times days, over acres; less what hay covered. In and out on one day is
