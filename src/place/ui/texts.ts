@@ -55,7 +55,7 @@ const pathOf = (at: string): readonly string[] => at.split('.');
 /** What a field of a record shows: the text as it was typed as long as it says the same as the value, else the value. */
 export function textIn(record: Data, field: PlaceField, system: UnitSystem): string {
   const { at, cell } = field;
-  const value = dataAt(record, pathOf(at));
+  const value = dataAt(record, pathOf(at)) ?? (cell.kind === 'yesNo' ? cell.default : undefined);
   const typed = dataAt(record, ['typed', at]);
   if (typeof typed !== 'string') return printed(cell, value, system);
   const read = readField(field, typed, system);

@@ -42,7 +42,7 @@ export const rainFields: readonly PlaceField[] = [
   needed(day('day', 'Day')),
   needed(amount('amountIn', 'Rain', 'in', [0, 60], 0.4)),
   needed(count('days', 'Days that it fell in', 'd', [1, 366], 1, { help: 'More than one where nobody emptied the gauge before.' })),
-  yesNo('isTrace', 'A trace'),
+  yesNo('isTrace', 'A trace', false),
 ];
 export const planFields = (grounds: readonly Pick<Ground, 'id' | 'name'>[]): readonly PlaceField[] => [
   paddock(grounds),
