@@ -4,7 +4,12 @@ import type { MoveRow, Row } from '../../src/place/model/row.ts';
 import { bringMoves, bringRain, type RowBody } from '../../src/place/record/bringLines.ts';
 import { guarded, movesCsv, rainCsv, readMoves, readRain, unguarded } from '../../src/place/record/csv.ts';
 import { rowsOf } from '../../src/place/record/days.ts';
+import { isLoad } from '../../src/place/record/hayFed.ts';
 import { staysOf } from '../../src/place/record/stays.ts';
+import type { Data } from '../../src/place/ui/edit.ts';
+import { hayFields } from '../../src/place/ui/fields/record.ts';
+import { hayWords } from '../../src/place/ui/recordWords.ts';
+import { problemIn } from '../../src/place/ui/texts.ts';
 import { aPlace } from './aPlace.ts';
 import { counting } from './aRecord.ts';
 import { aHay, aMove, aRain } from './aRow.ts';
@@ -15,6 +20,7 @@ describe('tables out and in', () => {
   const bringing = (rows: readonly Row[], place = aPlace()) => ({
     place,
     rows,
+    stays: staysOf(place, rows, counting),
     lbPerDayOf: () => 30,
     sayMove: ({ inDay, outDay }: RowBody & { readonly is: 'move' }, name: string) => `${name}, ${inDay} to ${outDay ?? 'now'}`,
     sayRain: ({ day, amountIn }: { readonly day: string; readonly amountIn: number }) => `${day}: ${amountIn}`,
@@ -77,6 +83,29 @@ describe('tables out and in', () => {
     const [first] = bringMoves(bringing([]), linesIn(readMoves(text)));
     expect(first?.adds[1]).toEqual({ is: 'hay', paddockId: 'low', day: '2026-05-01', baleCount: 1, baleLb: 900, moisturePercent: 0 });
     expect(bringMoves(bringing([aMove({ outDay: '2026-05-08' }), aHay()]), linesIn(readMoves(text)))[0]?.adds).toEqual([]);
+  });
+  it('say of other hay that it stays as it is here, and nothing of hay that went out of here', () => {
+    const rows = [aMove({ outDay: '2026-05-08' }), aHay(), aMove({ id: 'm2', inDay: '2026-05-08', outDay: '2026-05-12', herdNumber: 2 })];
+    const both = [...rows, aHay({ id: 'y2', day: '2026-05-08', baleLb: 500 })];
+    const out = movesCsv(staysOf(aPlace(), both, counting));
+    expect(bringMoves(bringing(both), linesIn(readMoves(out))).map(({ is, say }) => [is, say])).toEqual([
+      ['same', 'Low bench, 2026-05-01 to 2026-05-08'],
+      ['same', 'Low bench, 2026-05-08 to 2026-05-12'],
+    ]);
+    expect(bringMoves(bringing(both), linesIn(readMoves(out.replace(',900,', ',950,'))))[0]).toMatchObject({
+      is: 'same',
+      say: 'Low bench, 2026-05-01 to 2026-05-08. A table does not change hay that is here: mend it under “Hay fed”',
+      adds: [],
+    });
+  });
+  it('bring hay that its own fields take, and that is told as pounds', () => {
+    const [brought] = bringMoves(bringing([]), linesIn(readMoves('paddock,in,hay_lb\nLow bench,2026-05-01,5100\n')));
+    const hay = brought?.adds.find((each) => each.is === 'hay');
+    if (hay?.is !== 'hay') throw new RangeError('no hay was brought');
+    const line: Data = JSON.parse(JSON.stringify(hay));
+    expect(hayFields([{ id: 'low', name: 'Low bench' }], isLoad(hay)).map((field) => problemIn(line, field, 'us'))).toEqual(Array(5).fill(undefined));
+    expect(hayWords(hay, 'us').replace('\u00a0', ' ')).toBe('5,100 lb dry');
+    expect([1, 2, 2.5].map((baleCount) => hayWords({ baleCount }, 'us'))).toEqual(['1 bale', '2 bales', '2.5 bales']);
   });
   it.each([
     ['Lower bench,2026-05-01,,cow,5', 'Your place has no paddock “Lower bench”. Add it under Ground, or mend the name.'],

@@ -67,13 +67,7 @@ export function RecordRows(shown: ShownRecord) {
         {() => (
           <>
             {ofYear('hay').map((row) => (
-              <Line
-                key={row.id}
-                shown={shown}
-                row={row}
-                title={`${name(row)}, ${day(row)}`}
-                says={`${printNumber(row.baleCount, row.baleCount % 1 === 0 ? 0 : 1)} bales`}
-              />
+              <Line key={row.id} shown={shown} row={row} title={`${name(row)}, ${day(row)}`} says={hayWords(row, system)} />
             ))}
             <Add onAdd={add('Hay was added.', at && { is: 'hay', ...at, day: today, baleCount: 1 })} words="Add hay" isOff={at === undefined} />
           </>

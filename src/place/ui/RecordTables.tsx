@@ -30,6 +30,7 @@ export function RecordTables(shown: TablesProps) {
     const bringing = {
       place,
       rows: rows.all,
+      stays,
       lbPerDayOf: shown.lbPerDayOf,
       sayMove: (
         { inDay, outDay, stock }: { readonly inDay: string; readonly outDay?: string | undefined; readonly stock: readonly StockLine[] },
