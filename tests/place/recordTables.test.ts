@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { MoveRow, Row } from '../../src/place/model/row.ts';
 import { bringMoves, bringRain, type RowBody } from '../../src/place/record/bringLines.ts';
-import { guarded, movesCsv, rainCsv, readMoves, readRain, unguarded } from '../../src/place/record/csv.ts';
+import { guarded, isOfRain, movesCsv, rainCsv, readMoves, readRain, unguarded } from '../../src/place/record/csv.ts';
 import { rowsOf } from '../../src/place/record/days.ts';
 import { isLoad } from '../../src/place/record/hayFed.ts';
 import { staysOf } from '../../src/place/record/stays.ts';
@@ -136,13 +136,20 @@ describe('tables out and in', () => {
       expect(line(cells)?.problem, cells).toContain('a comma here can mean two things');
   });
   it('say which columns are missing, and of rain what is wrong in a line', () => {
-    expect(readMoves('a,b\n1,2')).toEqual({ problem: 'The first line must name the columns. “paddock”, “in” is missing.' });
+    expect(readMoves('a,b\n1,2')).toEqual({ problem: 'The first line must name the columns. “paddock”, “in” are missing.' });
+    expect(readMoves('in,b\n1,2')).toEqual({ problem: 'The first line must name the columns. “paddock” is missing.' });
     const read = linesIn(readRain('day,rain_in\n2026-05-04,\n2026-05-05,0.2\n2026-05-05,0.3'));
     expect(bringRain(bringing([]), read).map(({ is, say }) => [is, say])).toEqual([
       ['wrong', '“rain_in” is empty. Write 0 where it was dry, or leave the line out where nobody read.'],
       ['new', '2026-05-05: 0.2'],
       ['wrong', '2026-05-05 stands in this table twice. Leave one line of it.'],
     ]);
+  });
+  it('are told apart by their columns, in whatever order they stand', () => {
+    for (const head of ['day,rain_in,days', 'rain_in,day', '\uFEFF"Days","RAIN_IN","Day"', 'day', ' Day ,amount'])
+      expect(isOfRain(`${head}\r\n2026-05-04,0.5,1\n`), head).toBe(true);
+    for (const head of ['paddock,in,out', 'in,paddock,word\nrain_in,2,day', '', 'a,b', 'days,b']) expect(isOfRain(head), head).toBe(false);
+    expect(linesIn(readRain('rain_in,day\n0.5,2026-05-04\n'))).toEqual([{ line: 2, read: { day: '2026-05-04', days: 1, amountIn: 0.5 } }]);
   });
   it('refuse two lines of one move that do not agree', () => {
     const [found] = bringMoves(

@@ -135,13 +135,24 @@ function numberOrNone(cells: Cells, name: string, unit: UnitName, [least, most]:
   return value;
 }
 
+const namesIn = (head: readonly string[]): readonly string[] => head.map((name) => unguarded(name.trim()).toLowerCase());
+/** Whether a table is one of rain: a column of rain stands anywhere in its head, or its day stands first, which no column of moves is called. */
+export function isOfRain(text: string): boolean {
+  const [head = []] = csvParseRows(/^\uFEFF?(.*)/.exec(text)?.[1] ?? '');
+  const names = namesIn(head);
+  return names.includes('rain_in') || names[0] === 'day';
+}
+
 /** The lines under a head that names the columns, in any order. */
 function linesOf<T>(text: string, needed: readonly string[], read: (cells: Cells) => T): readonly LineRead<T>[] | { readonly problem: string } {
   if (text.length > mostLetters) return { problem: 'This file is larger than any record can be. It was not opened.' };
   const [head = [], ...rows] = csvParseRows(text.replace(/^\uFEFF/, ''));
-  const names = head.map((name) => unguarded(name.trim()).toLowerCase());
+  const names = namesIn(head);
   const missing = needed.filter((name) => !names.includes(name));
-  if (missing.length > 0) return { problem: `The first line must name the columns. ${missing.map((name) => `“${name}”`).join(', ')} is missing.` };
+  if (missing.length > 0)
+    return {
+      problem: `The first line must name the columns. ${missing.map((name) => `“${name}”`).join(', ')} ${missing.length === 1 ? 'is' : 'are'} missing.`,
+    };
   return rows.flatMap((row, index): readonly LineRead<T>[] => {
     if (row.every((each) => each.trim() === '')) return [];
     // A decimal comma that no quotes hold together pushes all behind it a column on.

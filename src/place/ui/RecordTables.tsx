@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import { isoDay, printDay } from '../../../calculators/units/printQuantity.ts';
 import type { StockLine } from '../model/row.ts';
 import { type Brought, bringMoves, bringRain } from '../record/bringLines.ts';
-import { movesCsv, rainCsv, readMoves, readRain } from '../record/csv.ts';
+import { isOfRain, movesCsv, rainCsv, readMoves, readRain } from '../record/csv.ts';
 import { dayIn, rowsOf } from '../record/days.ts';
 import { staysOf, twicePlaced } from '../record/stays.ts';
 import { download } from './download.ts';
@@ -42,8 +42,7 @@ export function RecordTables(shown: TablesProps) {
       sayRain: (rain: { readonly day: string; readonly days: number; readonly amountIn: number; readonly isTrace?: true }) =>
         `${printDay(dayIn(rain.day))}: ${rainWords(rain, system)}${rain.days > 1 ? ` in ${rain.days} days` : ''}`,
     };
-    // A table of rain begins with its day; in one of moves no column has that name.
-    if (/^\uFEFF?\s*"?day\b/i.test(text)) {
+    if (isOfRain(text)) {
       const read = readRain(text);
       return 'problem' in read ? { is: 'refused', say: read.problem } : { is: 'read', lines: bringRain(bringing, read) };
     }
