@@ -53,10 +53,16 @@ for (const format of ['Letter', 'A4'] as const)
   test(`prints the sheet of the year, on its side, on ${format}`, async ({ page, browserName }) => {
     expect(browserName).toBe('chromium');
     await open(page, 'record');
+    // Long unsaved, it is told so on the screen, and nobody else on paper.
+    await page.evaluate((id) => localStorage.setItem(`holdwater-backup:${id}`, '{"at":"2027-05-01T08:00:00.000Z","rev":-20,"isFile":true}'), placeId);
+    await page.reload();
+    const due = page.getByText('was last saved as a file.');
+    await expect(due).toBeVisible();
     await expect(page.getByRole('heading', { name: 'Moves of 2027' })).toBeVisible();
     await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
     await page.emulateMedia({ media: 'print' });
     await expect(page.locator('.record-paper')).toBeVisible();
+    await expect(due).toBeHidden();
     await expect(page.locator('.record-paper')).toContainText('Two Bench place, 2027');
     const heads = JSON.parse(readFileSync('content/sheets/grazing-record.json', 'utf8')).parts[1].columns.map(
       ({ name }: { readonly name: string }) => name,

@@ -3,6 +3,7 @@ import { rainGauge } from '../../calculators/asks/rainGauge.ts';
 import { understandRecord } from '../../calculators/kit/record/understandRecord.ts';
 import { isoDay } from '../../calculators/units/printQuantity.ts';
 import type { Row } from '../../src/place/model/row.ts';
+import { stockToday, yardstickOf } from '../../src/place/offer/stockToday.ts';
 import { dayIn } from '../../src/place/record/days.ts';
 import { groundsOf } from '../../src/place/record/grounds.ts';
 import { herdsOf } from '../../src/place/record/herds.ts';
@@ -127,6 +128,15 @@ describe('a stay', () => {
     const [stay] = staysOf(aPlace(), [aMove({ outDay: '2026-05-08' })], { todayDay: today, yardstickLbPerDay: 15 });
     near(stay?.stockDaysPerAc, 7.412, 0.0005);
     near(stay?.lbPerAc, 111.18, 0.005);
+  });
+  it('of the kind that all is counted in counts its head times its days over its acres to the last digit, where no yardstick is set', () => {
+    // A cow of 1,250 lb at 2.5 percent eats 31.25 lb, which to the tenth would be 31.3.
+    const place = aPlace({ herd: [{ id: 'cows', kind: 'cow', countHead: 45, weightLb: 1250, ownIntakePercent: 2.5 }] });
+    const yardstick = yardstickOf(place, today);
+    expect(yardstick).toMatchObject({ lbPerDay: 31.25, isSet: false });
+    const move = aMove({ outDay: '2026-05-08', stock: stockToday(place, 1, today) });
+    const [stay] = staysOf(place, [move], { todayDay: today, ...(yardstick && { yardstickLbPerDay: yardstick.lbPerDay }) });
+    near(stay?.stockDaysPerAc, (45 * 7) / 85, 1e-12);
   });
   it('keeps the stock of its day, whatever the herd is now, and its name where the paddock was taken away', () => {
     const place = aPlace({ herd: [], pastures: [] });

@@ -1,5 +1,5 @@
 import { yearOf } from '../../../calculators/units/days.ts';
-import { printDay, printNumber, printQuantity } from '../../../calculators/units/printQuantity.ts';
+import { printAsIs, printDay, printNumber, printQuantity } from '../../../calculators/units/printQuantity.ts';
 import { groundWord } from './groundWord.ts';
 import { RainTable, SumsDoubted, SumsTable } from './RecordSums.tsx';
 import { cannotBe, heightWords, rainWords, stockWords } from './recordWords.ts';
@@ -33,7 +33,7 @@ export function RecordPaper(shown: ShownRecord) {
         </b>
         {place.isDemo === true && '. Invented example'}. Printed {printDay(todayDay)}.
         {yardstick !== undefined &&
-          ` Counted in ${yardstick.of ?? 'stock'} that eat ${printNumber(yardstick.lbPerDay, 1)} lb a day, the water out${yardstick.isSet ? '' : ', as they do today'}; changing that counts all years anew.`}
+          ` Counted in ${yardstick.of ?? 'stock'} that eat ${printAsIs(yardstick.lbPerDay)} lb a day, the water out${yardstick.isSet ? '' : ', as they do today'}; changing that counts all years anew.`}
       </p>
       <table>
         <thead>

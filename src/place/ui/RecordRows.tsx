@@ -8,7 +8,7 @@ import type { Stay } from '../record/stays.ts';
 import { lazily } from './lazily.tsx';
 import { Fold } from './Part.tsx';
 import type { LineShown } from './RecordLine.tsx';
-import { cannotBe, daysWords, dayWords, heightWords, rainWords, stockWords } from './recordWords.ts';
+import { cannotBe, daysWords, dayWords, hayWords, heightWords, rainWords, stockWords } from './recordWords.ts';
 import type { Rows } from './rows.ts';
 import type { ShownRecord } from './shownRecord.ts';
 
