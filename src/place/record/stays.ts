@@ -3,9 +3,8 @@ import { grazedDays } from '../../../calculators/math/rotation/grazedDays.ts';
 import { stockDaysPerAc } from '../../../calculators/math/rotation/stockDaysPerAc.ts';
 import type { Place } from '../model/place.ts';
 import type { HayRow, MoveRow, Row, StockLine } from '../model/row.ts';
-import { dayIn, goneDayOf, inDayOf, rowsOf } from './days.ts';
+import { dayIn, goneDayOf, inDayOf, rainDays, rowsOf } from './days.ts';
 import { type Ground, groundsById } from './grounds.ts';
-import { rainDays } from './rainText.ts';
 
 /** One stay of a herd on one ground, and what is worked out of it. What the record does not tell is left out. */
 export interface Stay {

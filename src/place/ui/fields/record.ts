@@ -36,7 +36,7 @@ export const hayFields = (grounds: readonly Pick<Ground, 'id' | 'name'>[], isLoa
   paddock(grounds, 'Fed where'),
   needed(day('day', 'Day')),
   needed(amount('baleCount', isLoad ? 'Loads' : 'Bales', 'count', [0, 10_000], 2)),
-  isLoad ? amount('baleLb', 'Weight of the load', 'lb', [0, 1e7], 1200) : amount('baleLb', 'Weight of a bale', 'lb', [20, 4000], 1200),
+  amount('baleLb', `Weight of a ${isLoad ? 'load' : 'bale'}`, 'lb', isLoad ? [0, 1e7] : [20, 4000], 1200),
   amount('moisturePercent', 'Water in it', 'pct', [0, 60], 15),
 ];
 export const rainFields: readonly PlaceField[] = [
