@@ -2,7 +2,9 @@
 import { render } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
 import type { Row } from '../../src/place/model/row.ts';
+import { aLoad } from '../../src/place/record/loads.ts';
 import { staysOf } from '../../src/place/record/stays.ts';
+import { hayWords } from '../../src/place/ui/RecordRows.tsx';
 import { SumsDoubted } from '../../src/place/ui/RecordSums.tsx';
 import { aPlace } from './aPlace.ts';
 import { counting, lowToHigh, today } from './aRecord.ts';
@@ -29,4 +31,9 @@ describe('by the sums of a year', () => {
     expect(said).toContain('Not in the sums, because they went out before they came in: Low bench, May 1 to Apr 1.');
     expect(said).not.toContain('In two places');
   });
+});
+
+it('hay is told by its bales, and a load of a table by its pounds', () => {
+  expect([1, 2, 2.5].map((baleCount) => hayWords({ baleCount }, 'us'))).toEqual(['1 bale', '2 bales', '2.5 bales']);
+  expect(hayWords(aLoad(5100), 'us').replace('\u00a0', ' ')).toBe('5,100 lb dry');
 });

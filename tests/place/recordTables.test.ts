@@ -4,11 +4,10 @@ import type { MoveRow, Row } from '../../src/place/model/row.ts';
 import { bringMoves, bringRain, type RowBody } from '../../src/place/record/bringLines.ts';
 import { guarded, isOfRain, movesCsv, rainCsv, readMoves, readRain, unguarded } from '../../src/place/record/csv.ts';
 import { rowsOf } from '../../src/place/record/days.ts';
-import { isLoad } from '../../src/place/record/hayFed.ts';
+import { isLoad } from '../../src/place/record/loads.ts';
 import { staysOf } from '../../src/place/record/stays.ts';
 import type { Data } from '../../src/place/ui/edit.ts';
 import { hayFields } from '../../src/place/ui/fields/record.ts';
-import { hayWords } from '../../src/place/ui/recordWords.ts';
 import { problemIn } from '../../src/place/ui/texts.ts';
 import { aPlace } from './aPlace.ts';
 import { counting } from './aRecord.ts';
@@ -98,14 +97,12 @@ describe('tables out and in', () => {
       adds: [],
     });
   });
-  it('bring hay that its own fields take, and that is told as pounds', () => {
+  it('bring hay that its own fields take', () => {
     const [brought] = bringMoves(bringing([]), linesIn(readMoves('paddock,in,hay_lb\nLow bench,2026-05-01,5100\n')));
     const hay = brought?.adds.find((each) => each.is === 'hay');
     if (hay?.is !== 'hay') throw new RangeError('no hay was brought');
     const line: Data = JSON.parse(JSON.stringify(hay));
     expect(hayFields([{ id: 'low', name: 'Low bench' }], isLoad(hay)).map((field) => problemIn(line, field, 'us'))).toEqual(Array(5).fill(undefined));
-    expect(hayWords(hay, 'us').replace('\u00a0', ' ')).toBe('5,100 lb dry');
-    expect([1, 2, 2.5].map((baleCount) => hayWords({ baleCount }, 'us'))).toEqual(['1 bale', '2 bales', '2.5 bales']);
   });
   it.each([
     ['Lower bench,2026-05-01,,cow,5', 'Your place has no paddock “Lower bench”. Add it under Ground, or mend the name.'],

@@ -3,7 +3,7 @@ import type { MoveRow, RainRow, Row, StockLine } from '../model/row.ts';
 import type { LineRead, MoveLine, RainLine } from './csv.ts';
 import { dayIn, rowsOf } from './days.ts';
 import { groundsById } from './grounds.ts';
-import { aLoad } from './hayFed.ts';
+import { aLoad } from './loads.ts';
 import type { Stay } from './stays.ts';
 
 /** What is new of a row beside the head that each record has. */

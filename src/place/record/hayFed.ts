@@ -1,5 +1,5 @@
 import type { Place } from '../model/place.ts';
-import type { HayRow, MoveRow, Row } from '../model/row.ts';
+import type { MoveRow, Row } from '../model/row.ts';
 import { inDayOf, outDayOf, rowsOf } from './days.ts';
 
 /** What a bale of the place weighs, with its water: of the largest stack on hand, else of those that are bought. */
@@ -17,8 +17,3 @@ export const standingOn = (rows: readonly Row[], day: number): readonly MoveRow[
   rowsOf(rows, 'move')
     .filter((move) => inDayOf(move) <= day && day < (outDayOf(move) ?? Number.POSITIVE_INFINITY))
     .toSorted((one, other) => one.herdNumber - other.herdNumber);
-
-/** Hay of which a table tells the pounds alone, all of them dry: one load. */
-export const aLoad = (lb: number) => ({ baleCount: 1, baleLb: lb, moisturePercent: 0 }) as const;
-export const isLoad = ({ baleCount, moisturePercent }: Pick<HayRow, 'baleCount' | 'moisturePercent'>): boolean =>
-  baleCount === 1 && moisturePercent === 0;

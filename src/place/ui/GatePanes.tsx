@@ -10,7 +10,7 @@ import { type AtGate, Choices } from './atGate.tsx';
 import { amount, count } from './fields/field.ts';
 import { Height } from './MovedPane.tsx';
 import { OwnAmount } from './OwnAmount.tsx';
-import { daysWords, dayWords, hayWords, heightWords, rainWords } from './recordWords.ts';
+import { daysWords, dayWords, heightWords, rainWords } from './recordWords.ts';
 
 interface PaneProps extends AtGate {
   readonly onDone: () => void;
@@ -106,7 +106,7 @@ export function HayPane({ place, rows, day, todayDay, system, onDone }: PaneProp
   const bale = baleOf(place);
   const keep = async (baleCount: number): Promise<void> => {
     onDone();
-    await rows.change(`Hay on ${ground.name}, ${dayWords(day, todayDay)}: ${hayWords({ baleCount }, system)}.`, [
+    await rows.change(`Hay on ${ground.name}, ${dayWords(day, todayDay)}: ${baleCount === 1 ? '1 bale' : `${baleCount} bales`}.`, [
       { is: 'hay', paddockId: ground.id, paddockName: ground.name, day: isoDay(day), baleCount, ...bale },
     ]);
   };

@@ -1,7 +1,7 @@
 import type { MoveRow, Row } from '../model/row.ts';
 import { inDayOf, outDayOf } from '../record/days.ts';
 import { groundsById } from '../record/grounds.ts';
-import { isLoad } from '../record/hayFed.ts';
+import { isLoad } from '../record/loads.ts';
 import { alsoThen } from '../record/stays.ts';
 import { type Data, dataWith } from './edit.ts';
 import { FieldsView } from './FieldView.tsx';

@@ -1,8 +1,7 @@
 import { printAsIs, printDay, printNumber, printQuantity } from '../../../calculators/units/printQuantity.ts';
 import type { UnitSystem } from '../../../calculators/units/units.ts';
-import type { HayRow, RainRow, StockLine } from '../model/row.ts';
+import type { RainRow, StockLine } from '../model/row.ts';
 import { kindNames } from '../offer/kindNames.ts';
-import { isLoad } from '../record/hayFed.ts';
 import type { Ready } from '../record/nextReady.ts';
 
 /** `45 cows, 2 bulls`. */
@@ -18,12 +17,6 @@ export const heightWords = (heightIn: number, system: UnitSystem): string => pri
 export const rainWords = ({ amountIn, isTrace }: Pick<RainRow, 'amountIn' | 'isTrace'>, system: UnitSystem): string =>
   isTrace === true ? 'a trace' : printQuantity(amountIn, 'in', 2, system);
 
-/** `1 bale`, `2.5 bales`; of a load its pounds. */
-export const hayWords = (hay: Pick<HayRow, 'baleCount' | 'baleLb' | 'moisturePercent'>, system: UnitSystem): string => {
-  if (isLoad(hay) && hay.baleLb !== undefined) return `${printQuantity(hay.baleLb, 'lb', 0, system)} dry`;
-  const { baleCount } = hay;
-  return `${printNumber(baleCount, baleCount % 1 === 0 ? 0 : 1)} ${baleCount === 1 ? 'bale' : 'bales'}`;
-};
 export const cannotBe = 'cannot be: out before in';
 
 /** When a ground is ready, and how that is known. */
