@@ -44,7 +44,7 @@ export function readText(cell: PlaceCell, text: string, system: UnitSystem): Fie
 
 /** A value as a text of its field. */
 export function printed(cell: PlaceCell, value: Data, system: UnitSystem): string {
-  if (typeof value === 'boolean') return value ? 'yes' : 'no';
+  if (cell.kind === 'yesNo') return (value ?? cell.default) === true ? 'yes' : 'no';
   if (typeof value === 'string') return value;
   if (typeof value !== 'number' || cell.kind !== 'number') return '';
   const shown = unitIn(system, cell.unit);
@@ -55,7 +55,7 @@ const pathOf = (at: string): readonly string[] => at.split('.');
 /** What a field of a record shows: the text as it was typed as long as it says the same as the value, else the value. */
 export function textIn(record: Data, field: PlaceField, system: UnitSystem): string {
   const { at, cell } = field;
-  const value = dataAt(record, pathOf(at)) ?? (cell.kind === 'yesNo' ? cell.default : undefined);
+  const value = dataAt(record, pathOf(at));
   const typed = dataAt(record, ['typed', at]);
   if (typeof typed !== 'string') return printed(cell, value, system);
   const read = readField(field, typed, system);
