@@ -78,7 +78,7 @@ const mostOfOpenPlace: Readonly<Record<string, number>> = {
   'days-of-grass': 9000,
   'decision-dates': 9550,
   'forage-on-hand': 9800,
-  'rain-on-ground': 9900,
+  'rain-on-ground': 9910,
   season: 10_000,
 };
 /** And what a tap or a date asks of it, which comes behind the form. */
