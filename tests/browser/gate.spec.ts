@@ -103,6 +103,26 @@ test('many paddocks and two herds fit on one screen, and the rest is one tap awa
     .toMatchObject({ paddockId: 'low-12', stock: [{ kind: 'ewe', countHead: 60 }] });
 });
 
+test('of two herds one is moved on an earlier day than the other came, and is asked for its own heights', async ({ page }) => {
+  await page.clock.setFixedTime(morning);
+  await page.goto('/about/');
+  await keepPlace(page, { ...twoBench, herd: [...twoBench.herd, { id: 'ewes', kind: 'ewe' as const, countHead: 60, weightLb: 160, herdNumber: 2 }] });
+  await keepRows(page, [aMove({ placeId, inDay: '2027-06-20' })]);
+  await page.goto('/place/#/gate');
+  await button(page, 'A day back').tap();
+  await button(page, 'They moved').tap();
+  await expect(page.getByRole('alert').filter({ hasText: 'They came to Low bench on Jun 20' })).toBeVisible();
+  await button(page, 'Herd 2').tap();
+  await expect(page.getByRole('alert')).toHaveCount(0);
+  await button(page, /^High bench/).tap();
+  await expect
+    .poll(async () => (await moves(page)).find((row) => 'herdNumber' in row && row.herdNumber === 2))
+    .toMatchObject({ paddockId: 'high', inDay: '2027-06-19' });
+  await page.getByRole('group', { name: 'How tall it stands on High bench' }).getByRole('button', { name: 'Taller' }).tap();
+  await expect.poll(async () => (await moves(page)).find((row) => 'herdNumber' in row && row.herdNumber === 2)).toHaveProperty('heightInIn');
+  await expect(page.getByRole('group', { name: /Low bench/ })).toHaveCount(0);
+});
+
 test('a move before they came there is refused in words', async ({ page }) => {
   await open(page, 'gate', [aMove({ placeId, inDay: '2027-06-20' })]);
   await button(page, 'A day back').tap();

@@ -18,11 +18,11 @@ const mostOfView: Readonly<Record<string, number>> = {
   files: 36_500,
   visits: 36_950,
   gate: 39_750,
-  record: 45_400,
+  record: 45_600,
 };
 /** What a tap opens, and what keeps the focus after one, comes a moment behind the view, and is weighed apart: panes of the gate, a line of the record, its sheet. */
 const behind = /\/_astro\/(?:keepFocus|panes|RecordLine|RecordPaper)\./;
-const mostBehind: Readonly<Record<string, number>> = { gate: 9450, record: 7000 };
+const mostBehind: Readonly<Record<string, number>> = { gate: 9450, record: 7050 };
 test('the page is light, whichever view is opened', long, async ({ browser }) => {
   const context = await browser.newContext({ viewport: { width: 390, height: 844 } });
   const page = await context.newPage();
@@ -78,7 +78,7 @@ const mostOfOpenPlace: Readonly<Record<string, number>> = {
   'days-of-grass': 9000,
   'decision-dates': 9550,
   'forage-on-hand': 9800,
-  'rain-on-ground': 9900,
+  'rain-on-ground': 9910,
   season: 10_000,
 };
 /** And what a tap or a date asks of it, which comes behind the form. */

@@ -53,10 +53,16 @@ for (const format of ['Letter', 'A4'] as const)
   test(`prints the sheet of the year, on its side, on ${format}`, async ({ page, browserName }) => {
     expect(browserName).toBe('chromium');
     await open(page, 'record');
+    // Long unsaved, it is told so on the screen, and nobody else on paper.
+    await page.evaluate((id) => localStorage.setItem(`holdwater-backup:${id}`, '{"at":"2027-05-01T08:00:00.000Z","rev":-20,"isFile":true}'), placeId);
+    await page.reload();
+    const due = page.getByText('was last saved as a file.');
+    await expect(due).toBeVisible();
     await expect(page.getByRole('heading', { name: 'Moves of 2027' })).toBeVisible();
     await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
     await page.emulateMedia({ media: 'print' });
     await expect(page.locator('.record-paper')).toBeVisible();
+    await expect(due).toBeHidden();
     await expect(page.locator('.record-paper')).toContainText('Two Bench place, 2027');
     const heads = JSON.parse(readFileSync('content/sheets/grazing-record.json', 'utf8')).parts[1].columns.map(
       ({ name }: { readonly name: string }) => name,
@@ -78,6 +84,10 @@ test('tables go out and come in again, line by line, and nothing is written befo
     page.getByLabel('Bring in a table of moves or of rain').setInputFiles({ name: 'moves.csv', mimeType: 'text/csv', buffer: Buffer.from(table) });
   await give(text);
   await expect(button(page, 'Nothing new to bring in')).toBeDisabled();
+  await give('paddock,in,out,kind,head\nLow bench,2027-05-25,2027-06-01,cow,40\n');
+  await expect(
+    page.locator('.preview').getByText('counted in both: herd 1 on High bench, May 20 to Jun 8, and on Low bench, May 25 to Jun 1.'),
+  ).toBeVisible();
   await give('paddock,in,out,kind,head\nHigh bench,2026-05-01,2026-05-09,cow,40\nLost bench,2026-05-09,,cow,40\n');
   await expect(page.getByText('Line 3, left out: Your place has no paddock “Lost bench”.')).toBeVisible();
   expect((await moves(page)).length).toBe(2);

@@ -79,6 +79,22 @@ describe('what the text leaves open', () => {
     expect(lines(dry)).toEqual(['2024-03-01 1', '2024-03-02 0', '2024-03-03 0', '2024-03-04 0', '2024-03-05 2']);
     expect(read(dry).missing).toEqual([]);
   });
+  it('take a total over the days that a column of days tells, and count each of them as read', () => {
+    const text = 'day,rain_in,days\n2024-05-01,0.4,1\n2024-06-01,3.1,31\n2024-06-02,0,\n2024-06-04,T,2\n';
+    expect(lines(text)).toEqual(['2024-05-01 0.4', '2024-06-01 3.1 over 31', '2024-06-02 0', '2024-06-04 0 over 2']);
+    expect(read(text)).toMatchObject({ isMonthly: false, missing: [], rainColumn: '“rain_in”', largest: { day: dayOf('2024-05-01'), amount: 0.4 } });
+    expect(read(text).told).toContain('Totals over several days, shared evenly among them: 2.');
+    // Totals alone are no months, and where one column is all that there is, months stay months.
+    expect(read('day,rain_in,days\n2024-06-01,3.1,31').isMonthly).toBe(false);
+    expect(lines('month,rain in,days\n2024-01,1,3\n2024-02,0,0')).toEqual(['2024-01-31 1 over 31', '2024-02-29 0 over 29']);
+  });
+  it.each([
+    ['2024-05-01,0.4,0', 'Gauge, line 2: “0” is no count of days, 1 to 366.'],
+    ['2024-05-01,0.4,some', 'Gauge, line 2: “some” is no count of days, 1 to 366.'],
+    ['2024-05-01,0.4,1\n2024-05-03,0.9,3', 'A total covers days that have lines of their own: line 3. Leave one of them in the text.'],
+  ])('refuse a count of days that cannot be: %s', (table, problem) => {
+    expect(read(`day,rain_in,days\n${table}`).problem).toBe(problem);
+  });
   it('asks whether an amount behind empty days is the total of them', () => {
     const text = 'day,rain in\n2024-03-01,1\n2024-03-02,\n2024-03-03,\n2024-03-04,1.5';
     expect(asks(text)).toMatchObject({ 'after-blanks': 'day' });

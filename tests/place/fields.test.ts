@@ -5,6 +5,7 @@ import { type Data, dataAt, withChanges } from '../../src/place/ui/edit.ts';
 import { boughtFields, priceFields, stackFields } from '../../src/place/ui/fields/feed.ts';
 import type { PlaceField } from '../../src/place/ui/fields/field.ts';
 import { layerFields, paddockFields, pastureFirst, pastureGroups, soilFields } from '../../src/place/ui/fields/ground.ts';
+import { rainFields } from '../../src/place/ui/fields/record.ts';
 import { seasonGroups } from '../../src/place/ui/fields/season.ts';
 import { stockFields } from '../../src/place/ui/fields/stock.ts';
 import { toolGroups } from '../../src/place/ui/fields/tools.ts';
@@ -113,4 +114,11 @@ it('takes month and day in either order, and keeps the half that is there', () =
     expect(problemIn(recordAt(place, []), turnIn, 'us')).toMatch(/^Turn-in:? /);
   }
   expect(typed(start, [], turnIn, '04-4').season).toEqual({ turnInDay: '04-04' });
+});
+
+it('is no trace where a line of rain does not tell, with nothing wrong in it', () => {
+  const line = { day: '2026-05-04', days: 1, amountIn: 0.5 };
+  expect(rainFields.map((field) => problemIn(line, field, 'us'))).toEqual(rainFields.map(() => undefined));
+  const trace = rainFields.find(({ at }) => at === 'isTrace');
+  expect(trace && [textIn(line, trace, 'us'), textIn({ ...line, isTrace: true }, trace, 'us')]).toEqual(['no', 'yes']);
 });

@@ -2,13 +2,15 @@ import { describe, expect, it } from 'vitest';
 import { rainGauge } from '../../calculators/asks/rainGauge.ts';
 import { understandRecord } from '../../calculators/kit/record/understandRecord.ts';
 import { isoDay } from '../../calculators/units/printQuantity.ts';
+import type { Row } from '../../src/place/model/row.ts';
+import { stockToday, yardstickOf } from '../../src/place/offer/stockToday.ts';
 import { dayIn } from '../../src/place/record/days.ts';
 import { groundsOf } from '../../src/place/record/grounds.ts';
 import { herdsOf } from '../../src/place/record/herds.ts';
 import { heightGap, plannedOf } from '../../src/place/record/planned.ts';
 import { sameWeek, shortestRest } from '../../src/place/record/pointed.ts';
 import { lastReading, rainText, unreadDays } from '../../src/place/record/rainText.ts';
-import { alsoThen, staysOf } from '../../src/place/record/stays.ts';
+import { alsoThen, staysOf, twicePlaced } from '../../src/place/record/stays.ts';
 import { groundYears, rainByMonth, wholeYears, yearsOf } from '../../src/place/record/years.ts';
 import { near } from '../support/near.ts';
 import { aPlace, withPasture } from './aPlace.ts';
@@ -74,6 +76,14 @@ describe('a stay', () => {
     const longer = { ...low, outDay: '2026-05-09' };
     expect(alsoThen(staysOf(aPlace(), [longer, high], counting), longer)?.move.id).toBe('m2');
     expect(alsoThen(staysOf(aPlace(), [longer, { ...high, herdNumber: 2 }], counting), longer)).toBeUndefined();
+    expect(alsoThen(staysOf(aPlace(), [{ ...longer, outDay: '2026-04-01' }, high], counting), high)).toBeUndefined();
+    // A long stay over two short ones, and a herd of another number among them.
+    const [long, short, later] = [aMove({ outDay: '2026-05-30' }), { ...high, outDay: '2026-05-10' }, { ...high, id: 'm3', inDay: '2026-05-12' }];
+    const pairs = twicePlaced(staysOf(aPlace(), [long, short, { ...later, herdNumber: 2, id: 'm4' }, later], counting));
+    expect(pairs.map((pair) => pair.map(({ move }) => move.id))).toEqual([
+      ['m1', 'm2'],
+      ['m1', 'm3'],
+    ]);
   });
   // A bale of 1,000 lb with a tenth of water is 900 lb dry: 30 cow-days, 0.353 an acre.
   it('takes off what hay covers, and says both', () => {
@@ -119,6 +129,15 @@ describe('a stay', () => {
     near(stay?.stockDaysPerAc, 7.412, 0.0005);
     near(stay?.lbPerAc, 111.18, 0.005);
   });
+  it('of the kind that all is counted in counts its head times its days over its acres to the last digit, where no yardstick is set', () => {
+    // A cow of 1,250 lb at 2.5 percent eats 31.25 lb, which to the tenth would be 31.3.
+    const place = aPlace({ herd: [{ id: 'cows', kind: 'cow', countHead: 45, weightLb: 1250, ownIntakePercent: 2.5 }] });
+    const yardstick = yardstickOf(place, today);
+    expect(yardstick).toMatchObject({ lbPerDay: 31.25, isSet: false });
+    const move = aMove({ outDay: '2026-05-08', stock: stockToday(place, 1, today) });
+    const [stay] = staysOf(place, [move], { todayDay: today, ...(yardstick && { yardstickLbPerDay: yardstick.lbPerDay }) });
+    near(stay?.stockDaysPerAc, (45 * 7) / 85, 1e-12);
+  });
   it('keeps the stock of its day, whatever the herd is now, and its name where the paddock was taken away', () => {
     const place = aPlace({ herd: [], pastures: [] });
     const [stay] = staysOf(place, [aMove({ outDay: '2026-05-08', paddockName: 'Low bench' })], counting);
@@ -134,6 +153,19 @@ describe('a stay', () => {
     ];
     near(staysOf(aPlace(), rows, counting)[0]?.rainIn, 0.75, 1e-12);
     expect(staysOf(aPlace(), lowToHigh, counting)[0]?.rainIn).toBeUndefined();
+  });
+  it('has its days of rain that was read over several, and none where none of them was covered', () => {
+    // Three inches in 30 days to May 25, April 26 to May 25: a tenth of an inch a day, 7 days on the one and 12 on the other.
+    const total = aRain({ day: '2026-05-25', days: 30, amountIn: 3 });
+    const rainIn = (...rows: readonly Row[]) => staysOf(aPlace(), [...lowToHigh, ...rows], counting).map((stay) => stay.rainIn);
+    const [low, high, after] = rainIn(total);
+    near(low, 0.7, 1e-12);
+    near(high, 1.2, 1e-12);
+    expect(after).toBeUndefined();
+    // Read in the stay, and fallen before it but for a day: what fell in two days to May 2, when they came on May 1.
+    near(rainIn(aRain({ day: '2026-05-02', days: 2, amountIn: 1 }))[0], 0.5, 1e-12);
+    // A day read twice adds up.
+    near(rainIn(aRain(), aRain({ id: 'r2', amountIn: 0.25 }))[0], 0.75, 1e-12);
   });
   it('in a paddock has its even share of the acres where nobody told its own', () => {
     const place = withPasture(aPlace(), 'low', {

@@ -2,9 +2,13 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { MoveRow, Row } from '../../src/place/model/row.ts';
 import { bringMoves, bringRain, type RowBody } from '../../src/place/record/bringLines.ts';
-import { guarded, movesCsv, rainCsv, readMoves, readRain, unguarded } from '../../src/place/record/csv.ts';
+import { guarded, isOfRain, movesCsv, rainCsv, readMoves, readRain, unguarded } from '../../src/place/record/csv.ts';
 import { rowsOf } from '../../src/place/record/days.ts';
+import { isLoad } from '../../src/place/record/loads.ts';
 import { staysOf } from '../../src/place/record/stays.ts';
+import type { Data } from '../../src/place/ui/edit.ts';
+import { hayFields } from '../../src/place/ui/fields/record.ts';
+import { problemIn } from '../../src/place/ui/texts.ts';
 import { aPlace } from './aPlace.ts';
 import { counting } from './aRecord.ts';
 import { aHay, aMove, aRain } from './aRow.ts';
@@ -15,6 +19,7 @@ describe('tables out and in', () => {
   const bringing = (rows: readonly Row[], place = aPlace()) => ({
     place,
     rows,
+    stays: staysOf(place, rows, counting),
     lbPerDayOf: () => 30,
     sayMove: ({ inDay, outDay }: RowBody & { readonly is: 'move' }, name: string) => `${name}, ${inDay} to ${outDay ?? 'now'}`,
     sayRain: ({ day, amountIn }: { readonly day: string; readonly amountIn: number }) => `${day}: ${amountIn}`,
@@ -78,6 +83,27 @@ describe('tables out and in', () => {
     expect(first?.adds[1]).toEqual({ is: 'hay', paddockId: 'low', day: '2026-05-01', baleCount: 1, baleLb: 900, moisturePercent: 0 });
     expect(bringMoves(bringing([aMove({ outDay: '2026-05-08' }), aHay()]), linesIn(readMoves(text)))[0]?.adds).toEqual([]);
   });
+  it('say of other hay that it stays as it is here, and nothing of hay that went out of here', () => {
+    const rows = [aMove({ outDay: '2026-05-08' }), aHay(), aMove({ id: 'm2', inDay: '2026-05-08', outDay: '2026-05-12', herdNumber: 2 })];
+    const both = [...rows, aHay({ id: 'y2', day: '2026-05-08', baleLb: 500 })];
+    const out = movesCsv(staysOf(aPlace(), both, counting));
+    expect(bringMoves(bringing(both), linesIn(readMoves(out))).map(({ is, say }) => [is, say])).toEqual([
+      ['same', 'Low bench, 2026-05-01 to 2026-05-08'],
+      ['same', 'Low bench, 2026-05-08 to 2026-05-12'],
+    ]);
+    expect(bringMoves(bringing(both), linesIn(readMoves(out.replace(',900,', ',950,'))))[0]).toMatchObject({
+      is: 'same',
+      say: 'Low bench, 2026-05-01 to 2026-05-08. A table does not change hay that is here: mend it under “Hay fed”',
+      adds: [],
+    });
+  });
+  it('bring hay that its own fields take', () => {
+    const [brought] = bringMoves(bringing([]), linesIn(readMoves('paddock,in,hay_lb\nLow bench,2026-05-01,5100\n')));
+    const hay = brought?.adds.find((each) => each.is === 'hay');
+    if (hay?.is !== 'hay') throw new RangeError('no hay was brought');
+    const line: Data = JSON.parse(JSON.stringify(hay));
+    expect(hayFields([{ id: 'low', name: 'Low bench' }], isLoad(hay)).map((field) => problemIn(line, field, 'us'))).toEqual(Array(5).fill(undefined));
+  });
   it.each([
     ['Lower bench,2026-05-01,,cow,5', 'Your place has no paddock “Lower bench”. Add it under Ground, or mend the name.'],
     [',2026-05-01,,cow,5', '“paddock” is empty. Write its name as your place has it.'],
@@ -92,14 +118,35 @@ describe('tables out and in', () => {
     const [found] = bringMoves(bringing([]), linesIn(readMoves(`paddock,in,out,kind,head\n${line}\n`)));
     expect(found).toEqual({ lines: [2], is: 'wrong', say, adds: [] });
   });
+  it.each([
+    ['"0,5",1', '“rain_in” is “0,5”: a comma here can mean two things. Write a point for decimals: 0.5.'],
+    ['"1,25",1', '“rain_in” is “1,25”: a comma here can mean two things. Write a point for decimals: 1.25.'],
+    ['"0,125",1', '“rain_in” is “0,125”: a comma here can mean two things. Write a point for decimals: 0.125.'],
+    ['0,5,1', 'It has more cells than the first line names. Write a point for decimals, and quotes around a text with a comma.'],
+  ])('refuse a decimal comma in “%s”, which would make it another rain', (cells, problem) => {
+    expect(readRain(`day,rain_in,days\n2026-05-20,${cells}\n`)).toEqual([{ line: 2, problem }]);
+  });
+  it('read commas of thousands in every column of numbers, and refuse others there', () => {
+    const line = (cells: string) => linesIn(readMoves(`paddock,in,kind,head,weight_lb,height_in,hay_lb\nLow bench,2026-05-01,cow,${cells}\n`))[0];
+    expect(line('"1,250","1,400",9,"5,100"')?.read).toMatchObject({ stock: { countHead: 1250, weightLb: 1400 }, heightInIn: 9, hayLb: 5100 });
+    for (const cells of ['"12,5",1400,9,900', '5,"1,2",9,900', '5,1400,"9,5",900', '5,1400,9,"5,10"'])
+      expect(line(cells)?.problem, cells).toContain('a comma here can mean two things');
+  });
   it('say which columns are missing, and of rain what is wrong in a line', () => {
-    expect(readMoves('a,b\n1,2')).toEqual({ problem: 'The first line must name the columns. “paddock”, “in” is missing.' });
+    expect(readMoves('a,b\n1,2')).toEqual({ problem: 'The first line must name the columns. “paddock”, “in” are missing.' });
+    expect(readMoves('in,b\n1,2')).toEqual({ problem: 'The first line must name the columns. “paddock” is missing.' });
     const read = linesIn(readRain('day,rain_in\n2026-05-04,\n2026-05-05,0.2\n2026-05-05,0.3'));
     expect(bringRain(bringing([]), read).map(({ is, say }) => [is, say])).toEqual([
       ['wrong', '“rain_in” is empty. Write 0 where it was dry, or leave the line out where nobody read.'],
       ['new', '2026-05-05: 0.2'],
       ['wrong', '2026-05-05 stands in this table twice. Leave one line of it.'],
     ]);
+  });
+  it('are told apart by their columns, in whatever order they stand', () => {
+    for (const head of ['day,rain_in,days', 'rain_in,day', '\uFEFF"Days","RAIN_IN","Day"', 'day', ' Day ,amount'])
+      expect(isOfRain(`${head}\r\n2026-05-04,0.5,1\n`), head).toBe(true);
+    for (const head of ['paddock,in,out', 'in,paddock,word\nrain_in,2,day', '', 'a,b', 'days,b']) expect(isOfRain(head), head).toBe(false);
+    expect(linesIn(readRain('rain_in,day\n0.5,2026-05-04\n'))).toEqual([{ line: 2, read: { day: '2026-05-04', days: 1, amountIn: 0.5 } }]);
   });
   it('refuse two lines of one move that do not agree', () => {
     const [found] = bringMoves(

@@ -83,19 +83,20 @@ export function assemble({ cells, isMonthly, blank, unlisted, afterBlanks, twice
       ],
     });
   }
-  const problem =
+  const clashing =
     different.length > 0 && twice !== 'add' && twice !== 'last'
       ? `A day stands twice with two amounts: ${linesSaid(different)}. Say below what holds.`
       : undefined;
   if (same.length > 0 && twice !== 'add') told.push(`Days that stand twice with the same amount count once: ${linesSaid(same)}.`);
 
   const lines: RecordLine[] = [];
+  const overlapping: number[] = [];
   let [blanks, codes, traces, listedGap, afterGap, totals] = [0, 0, 0, 0, 0, 0];
   let unlistedDays = 0;
   let largest: Assembled['largest'];
   let covered = (list[0]?.day ?? 0) - (list[0]?.days ?? 1);
   let last = covered;
-  for (const { day, days, what } of list) {
+  for (const { line, day, days, what } of list) {
     const between = day - days - last;
     if (between > 0) {
       unlistedDays += between;
@@ -116,14 +117,20 @@ export function assemble({ cells, isMonthly, blank, unlisted, afterBlanks, twice
       if (days === 1 && listedGap > 0 && amount > 0 && what.is === 'amount' && !what.isTotal) afterGap += 1;
       const isStretched = isTotal && gap > 0 && gap < longestTotal && lines.length > 0;
       const span = isStretched ? gap + 1 : days;
-      if (isStretched) totals += 1;
+      if (isStretched || (span > 1 && !isMonthly)) totals += 1;
       if (day - span >= covered || lines.length === 0) lines.push(span === 1 ? { day, amount } : { day, amount, days: span });
-      if (span === days && amount > (largest?.amount ?? 0)) largest = { day, amount };
+      else overlapping.push(line);
+      if ((isMonthly || span === 1) && amount > (largest?.amount ?? 0)) largest = { day, amount };
       covered = day;
       listedGap = 0;
     } else if (days === 1) listedGap += 1;
   }
 
+  const problem =
+    clashing ??
+    (overlapping.length > 0
+      ? `A total covers days that have lines of their own: ${linesSaid(overlapping)}. Leave one of them in the text.`
+      : undefined);
   if (blanks > 0) asks.push({ name: 'blank', ask: `Without a number: ${counted(blanks, isMonthly ? 'month' : 'day')}. That means` });
   if (!isMonthly && unlistedDays > 0)
     asks.push({ name: 'unlisted', ask: `Without a line, between the first day and the last: ${counted(unlistedDays, 'day')}. That means` });

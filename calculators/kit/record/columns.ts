@@ -40,6 +40,8 @@ export interface Layout {
   /** Whether their names say that they hold rain. */
   readonly isNamed: boolean;
   readonly flag: number | undefined;
+  /** Column that tells over how many days an amount fell, the last of them the line’s own. */
+  readonly days: number | undefined;
   /** Columns of the day’s high and low temperature, where a line names them. */
   readonly high: number | undefined;
   readonly low: number | undefined;
@@ -64,6 +66,7 @@ const named = {
   rain: /rain|precip|prcp|prec\b|ppt|pcp|\brr\b|gauge|moisture|amount|total/i,
   notRain: /snow|days?\b.*(?:rain|wet)|prob|chance|duration|intensity|rate|flag|attr|qual|normal/i,
   flag: /flag|attr|qual|code/i,
+  days: /^\W*days\W*$/i,
   high: /^\W*(?:t(?:emp(?:erature)?)?\W*(?:max(?:imum)?|high)|(?:max(?:imum)?|high)(?:\W+(?:air\W+)?t(?:emp(?:erature)?)?)?)\b/i,
   low: /^\W*(?:t(?:emp(?:erature)?)?\W*(?:min(?:imum)?|low)|(?:min(?:imum)?|low)(?:\W+(?:air\W+)?t(?:emp(?:erature)?)?)?)\b/i,
 } as const;
@@ -126,6 +129,7 @@ export function layoutOf(rows: Table): Layout | undefined {
       rain: dates.is === 'months' ? [dates.first] : rain,
       isNamed: dates.is === 'months' || inNames.length > 0,
       flag: others.find((column) => named.flag.test(head[column] ?? '')),
+      days: dates.is === 'months' ? undefined : others.find((column) => named.days.test(head[column] ?? '')),
       high: others.find((column) => named.high.test(words(head[column] ?? ''))),
       low: others.find((column) => named.low.test(words(head[column] ?? ''))),
     };

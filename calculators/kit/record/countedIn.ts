@@ -31,7 +31,7 @@ export function countedIn(input: RecordLimits, cells: readonly DatedCell[], { la
   const asked = answers['unit'];
   const counting = isCounting(asked) ? asked : (named ?? (input.unit === 'mm' ? 'mm' : 'in'));
   const read = amountReader(input.unit, counting, hasDecimalComma);
-  const readCells = cells.map((cell): ReadCell => ({ line: cell.line, ...spanOf(cell.date, order), what: read(cell.cell, cell.flag) }));
+  const readCells = cells.map((cell): ReadCell => ({ line: cell.line, ...spanOf(cell, order), what: read(cell.cell, cell.flag) }));
   const isUnitKnown = isCounting(asked) || named !== undefined || !areUnlikely(input, readCells);
   const isGuessed = isUnitKnown && named === undefined && asked === undefined;
   const options = Object.entries(countings).map(([value, label]) => ({ value, label }));

@@ -41,8 +41,16 @@ function dayOf(date: DateParts | undefined, order: DateOrder | undefined): numbe
   const [month, day] = date.isOpen && order === 'day-first' ? [date.two, date.one] : [date.one, date.two];
   return dayNumber(date.year, month, day === 0 ? daysInMonth(date.year, month) : day);
 }
+/** Over how many days a line says that its amount fell; nothing where that is no count of days. */
+export function daysTold(text: string): number | undefined {
+  const days = Number(text === '' ? 1 : text);
+  return Number.isInteger(days) && days >= 1 && days <= 366 ? days : undefined;
+}
+export const isMonth = (date: DateParts | undefined): date is DateParts => date !== undefined && !date.isOpen && date.two === 0;
 /** The last day that a cell speaks of and how many it covers. */
-export function spanOf(date: DateParts | undefined, order: DateOrder | undefined): { readonly day: number | undefined; readonly days: number } {
-  const isMonth = date !== undefined && !date.isOpen && date.two === 0;
-  return { day: dayOf(date, order), days: isMonth ? daysInMonth(date.year, date.one) : 1 };
+export function spanOf(
+  { date, days }: Pick<DatedCell, 'date' | 'days'>,
+  order: DateOrder | undefined,
+): { readonly day: number | undefined; readonly days: number } {
+  return { day: dayOf(date, order), days: isMonth(date) ? daysInMonth(date.year, date.one) : (daysTold(days) ?? 1) };
 }

@@ -8,6 +8,8 @@ export interface DatedCell {
   readonly text: string;
   readonly cell: string;
   readonly flag: string;
+  /** Over how many days it fell, where a column tells; empty where it does not. */
+  readonly days: string;
 }
 
 const known = (year: string | undefined, month: number, day: number): DateParts | undefined =>
@@ -15,12 +17,13 @@ const known = (year: string | undefined, month: number, day: number): DateParts 
 const monthOf = (cell: string | undefined): number => monthNamed(cell ?? '') ?? Number(cell ?? 0);
 
 /** Every cell that should hold an amount, with its date still as written. */
-export function datedCells(rows: Table, { dates, firstRow, flag }: Layout, rain: number): readonly DatedCell[] {
+export function datedCells(rows: Table, { dates, firstRow, flag, days }: Layout, rain: number): readonly DatedCell[] {
   const found: DatedCell[] = [];
   for (let index = firstRow; index < rows.length; index += 1) {
     const row = rows[index] ?? [];
     if (row.every((cell) => cell.trim() === '') || row[0]?.startsWith('#')) continue;
-    const common = { line: index + 1, cell: row[rain] ?? '', flag: flag === undefined ? '' : (row[flag] ?? '') };
+    const at = (column: number | undefined): string => (column === undefined ? '' : (row[column] ?? ''));
+    const common = { line: index + 1, cell: at(rain), flag: at(flag), days: at(days).trim() };
     if (dates.is === 'one') {
       const text = row[dates.column] ?? '';
       found.push({ ...common, text, date: datePartsIn(text) });

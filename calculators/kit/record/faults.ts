@@ -2,6 +2,7 @@ import { printNumber } from '../../units/printQuantity.ts';
 import type { Answers } from './answers.ts';
 import type { ReadCell } from './assemble.ts';
 import type { DatedCell } from './datedCells.ts';
+import { daysTold, isMonth } from './dateOrder.ts';
 import { linesSaid } from './linesSaid.ts';
 import { nothingSaid, type RecordLimits, type Said, short } from './said.ts';
 
@@ -20,8 +21,9 @@ export function faultsOf(
   read: readonly ReadCell[],
   known: { readonly order: boolean; readonly unit: boolean },
 ): readonly Fault[] {
-  const faultOf = ({ day, days, what }: ReadCell, { date, text, cell }: DatedCell): string | undefined => {
+  const faultOf = ({ day, days, what }: ReadCell, { date, text, cell, days: daysText }: DatedCell): string | undefined => {
     if (day === undefined && (known.order || date?.isOpen !== true)) return `“${short(text)}” is not a day such as 2026-03-02.`;
+    if (!isMonth(date) && daysTold(daysText) === undefined) return `“${short(daysText)}” is no count of days, 1 to 366.`;
     if (what.is === 'bad') return `“${short(cell)}” is no amount of rain. Write a number, such as 0.45.`;
     if (what.is !== 'amount' || !known.unit || (what.amount >= input.min && what.amount <= mostIn(input, days))) return undefined;
     return `${short(cell)} is out of range. It can be from ${printNumber(input.min, 0)} to ${printNumber(mostIn(input, days), 0)} ${input.unit}.`;

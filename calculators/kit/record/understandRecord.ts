@@ -4,7 +4,7 @@ import { splitAnswers } from './answers.ts';
 import { type Layout, layoutOf, type Table, tableOf } from './columns.ts';
 import { countedIn } from './countedIn.ts';
 import { datedCells } from './datedCells.ts';
-import { dateOrder } from './dateOrder.ts';
+import { dateOrder, isMonth } from './dateOrder.ts';
 import { faultsOf, saidOfFaults } from './faults.ts';
 import { withGaps } from './gaps.ts';
 import { nothingRead } from './nothingRead.ts';
@@ -59,7 +59,7 @@ export function understandRecord(input: RecordLimits, text: string): Understood 
   const cells = datedCells(rows, layout, column.rain);
   const dating = dateOrder(input, cells, answers);
   const counted = countedIn(input, cells, { layout, rain: column.rain, cutAt, order: dating.order, answers });
-  const isMonthly = counted.cells.filter(({ days }) => days > 1).length > counted.cells.length / 2;
+  const isMonthly = cells.filter(({ date }) => isMonth(date)).length > cells.length / 2;
 
   const faults = faultsOf(input, cells, counted.cells, { order: dating.order !== undefined, unit: counted.isUnitKnown });
   // Read in another column, order or unit, other cells may be at fault.

@@ -1,8 +1,10 @@
 import type { Place } from '../model/place.ts';
-import type { HayRow, MoveRow, RainRow, Row, StockLine } from '../model/row.ts';
+import type { MoveRow, RainRow, Row, StockLine } from '../model/row.ts';
 import type { LineRead, MoveLine, RainLine } from './csv.ts';
-import { dayIn, inDayOf, outDayOf, rowsOf } from './days.ts';
+import { dayIn, rowsOf } from './days.ts';
 import { groundsById } from './grounds.ts';
+import { aLoad } from './loads.ts';
+import type { Stay } from './stays.ts';
 
 /** What is new of a row beside the head that each record has. */
 type Body<R> = R extends Row ? Omit<R, 'id' | 'rev' | 'past' | 'changedBy' | 'changedAt' | 'v' | 'placeId' | 'clash'> : never;
@@ -59,6 +61,7 @@ const agreed = <T>(values: readonly (T | undefined)[]): { readonly value?: T } |
 interface Bringing {
   readonly place: Place;
   readonly rows: readonly Row[];
+  readonly stays: readonly Stay[];
   /** What one eats of a kind and weight on that day, where the table does not say. */
   readonly lbPerDayOf: (line: StockLine, day: number) => number | undefined;
   readonly sayMove: (move: RowBody & { readonly is: 'move' }, name: string) => string;
@@ -66,7 +69,7 @@ interface Bringing {
 }
 const isAlike = (one: unknown, other: unknown): boolean => JSON.stringify(one) === JSON.stringify(other);
 
-function bringMove({ place, rows, lbPerDayOf, sayMove }: Bringing, { lines, first, stock, rest }: Gathered): Brought {
+function bringMove({ place, rows, stays, lbPerDayOf, sayMove }: Bringing, { lines, first, stock, rest }: Gathered): Brought {
   const names = [...groundsById(place).values()].filter(({ name }) => spoken(name) === spoken(first.paddock));
   const [ground, second] = names;
   if (ground === undefined) return wrong(lines, `Your place has no paddock “${first.paddock.slice(0, 60)}”. Add it under Ground, or mend the name.`);
@@ -101,13 +104,13 @@ function bringMove({ place, rows, lbPerDayOf, sayMove }: Bringing, { lines, firs
   const here = rowsOf(rows, 'move').find(
     (each) => each.paddockId === body.paddockId && each.herdNumber === body.herdNumber && each.inDay === body.inDay,
   );
-  const hasHay = here !== undefined && hayIn(rows, here);
+  const stay = here && stays.find(({ move }) => move.id === here.id);
+  const hasHay = stay !== undefined && (stay.hayLb > 0 || stay.isHayUnweighed);
   const adds: readonly RowBody[] =
-    hay.value === undefined || hasHay
-      ? []
-      : [{ is: 'hay', paddockId: ground.id, day: body.inDay, baleCount: 1, baleLb: hay.value, moisturePercent: 0 }];
+    hay.value === undefined || hasHay ? [] : [{ is: 'hay', paddockId: ground.id, day: body.inDay, ...aLoad(hay.value) }];
   const named = { ...body, stock: [...known], paddockName: ground.name };
-  const say = sayMove(named, ground.name);
+  const isOtherHay = hasHay && hay.value !== undefined && Math.round(hay.value) !== Math.round(stay.hayLb);
+  const say = `${sayMove(named, ground.name)}${isOtherHay ? '. A table does not change hay that is here: mend it under “Hay fed”' : ''}`;
   if (here === undefined) return { lines, is: 'new', say, adds: [named, ...adds] };
   // What the table leaves empty is not taken away here.
   const after: MoveRow = { ...here, ...body, stock: known.length === 0 ? here.stock : [...known] };
@@ -115,10 +118,6 @@ function bringMove({ place, rows, lbPerDayOf, sayMove }: Bringing, { lines, firs
   return { lines, is: 'changed', say, adds, changes: { before: here, after } };
 }
 const sorted = (record: object): unknown => Object.entries(record).toSorted(([one], [other]) => (one < other ? -1 : 1));
-const hayIn = (rows: readonly Row[], move: MoveRow): boolean =>
-  rowsOf(rows, 'hay').some(
-    (hay: HayRow) => hay.paddockId === move.paddockId && dayIn(hay.day) >= inDayOf(move) && dayIn(hay.day) <= (outDayOf(move) ?? Infinity),
-  );
 
 export const bringMoves = (bringing: Bringing, read: readonly LineRead<MoveLine>[]): readonly Brought[] =>
   gathered(read).map((each) => (isBrought(each) ? each : bringMove(bringing, each)));

@@ -1,6 +1,8 @@
 import { csvFormatRows, csvParseRows } from 'd3-dsv';
 import { daysInMonth } from '../../../calculators/units/days.ts';
 import { printAsIs, printDay } from '../../../calculators/units/printQuantity.ts';
+import { readQuantity } from '../../../calculators/units/readQuantity.ts';
+import type { UnitName } from '../../../calculators/units/units.ts';
 import type { StockLine } from '../model/row.ts';
 import { type StockKind, stockKinds } from '../model/words.ts';
 import { dayIn } from './days.ts';
@@ -119,25 +121,48 @@ function needDay(cells: Cells, name: string): string {
   );
 }
 const dayOrNone = (cells: Cells, name: string): string | undefined => ((cells.get(name) ?? '') === '' ? undefined : needDay(cells, name));
-function numberOrNone(cells: Cells, name: string, [least, most]: readonly [number, number], isWhole = false): number | undefined {
-  const text = (cells.get(name) ?? '').replaceAll(',', '');
-  if (text === '') return undefined;
-  const value = Number(text);
-  if (!/^-?(?:\d+\.?\d*|\.\d+)$/.test(text)) return fault(`“${name}” is “${text.slice(0, 20)}”. Write a number.`);
+/** As the fields of a form read it: nothing is guessed of a comma. */
+function numberOrNone(cells: Cells, name: string, unit: UnitName, [least, most]: readonly [number, number], isWhole = false): number | undefined {
+  const text = cells.get(name) ?? '';
+  const reading = readQuantity(text, unit);
+  if (reading.is === 'empty') return undefined;
+  const is = `“${name}” is “${text.slice(0, 20)}”`;
+  if (reading.is === 'comma') return fault(`${is}: a comma here can mean two things. Write a point for decimals: ${reading.instead}.`);
+  if (reading.is !== 'value') return fault(`${is}. Write a number.`);
+  const { value } = reading;
   if (value < least || value > most || (isWhole && !Number.isInteger(value)))
     return fault(`“${name}” is ${text}. Write ${isWhole ? 'a whole number' : 'a number'} from ${least} to ${printAsIs(most)}.`);
   return value;
+}
+
+const namesIn = (head: readonly string[]): readonly string[] => head.map((name) => unguarded(name.trim()).toLowerCase());
+/** Whether a table is one of rain: a column of rain stands anywhere in its head, or its day stands first, which no column of moves is called. */
+export function isOfRain(text: string): boolean {
+  const [head = []] = csvParseRows(/^\uFEFF?(.*)/.exec(text)?.[1] ?? '');
+  const names = namesIn(head);
+  return names.includes('rain_in') || names[0] === 'day';
 }
 
 /** The lines under a head that names the columns, in any order. */
 function linesOf<T>(text: string, needed: readonly string[], read: (cells: Cells) => T): readonly LineRead<T>[] | { readonly problem: string } {
   if (text.length > mostLetters) return { problem: 'This file is larger than any record can be. It was not opened.' };
   const [head = [], ...rows] = csvParseRows(text.replace(/^\uFEFF/, ''));
-  const names = head.map((name) => unguarded(name.trim()).toLowerCase());
+  const names = namesIn(head);
   const missing = needed.filter((name) => !names.includes(name));
-  if (missing.length > 0) return { problem: `The first line must name the columns. ${missing.map((name) => `“${name}”`).join(', ')} is missing.` };
+  if (missing.length > 0)
+    return {
+      problem: `The first line must name the columns. ${missing.map((name) => `“${name}”`).join(', ')} ${missing.length === 1 ? 'is' : 'are'} missing.`,
+    };
   return rows.flatMap((row, index): readonly LineRead<T>[] => {
     if (row.every((each) => each.trim() === '')) return [];
+    // A decimal comma that no quotes hold together pushes all behind it a column on.
+    if (row.slice(names.length).some((each) => each.trim() !== ''))
+      return [
+        {
+          line: index + 2,
+          problem: 'It has more cells than the first line names. Write a point for decimals, and quotes around a text with a comma.',
+        },
+      ];
     const cells = new Map(names.map((name, at) => [name, unguarded((row[at] ?? '').trim())]));
     try {
       return [{ line: index + 2, read: read(cells) }];
@@ -155,18 +180,18 @@ function moveLine(cells: Cells): MoveLine {
   const outDay = dayOrNone(cells, 'out');
   if (outDay !== undefined && outDay < inDay) fault(`“out” is ${printDay(dayIn(outDay))}, before “in”, ${printDay(dayIn(inDay))}.`);
   const kind = (cells.get('kind') ?? '').toLowerCase();
-  const countHead = numberOrNone(cells, 'head', [0, 1e7], true);
+  const countHead = numberOrNone(cells, 'head', 'head', [0, 1e7], true);
   if (kind !== '' && !isKind(kind)) fault(`“kind” is “${kind.slice(0, 20)}”. Write one of ${stockKinds.join(', ')}.`);
   if (kind !== '' && countHead === undefined) fault('“head” is empty. Write how many there were.');
-  const weightLb = numberOrNone(cells, 'weight_lb', [1, 5000]);
-  const lbPerDay = numberOrNone(cells, 'lb_day', [0, 1000]);
-  const heightInIn = numberOrNone(cells, 'height_in', [0, 200]);
-  const heightOutIn = numberOrNone(cells, 'height_out', [0, 200]);
-  const hayLb = numberOrNone(cells, 'hay_lb', [0, 1e7]);
+  const weightLb = numberOrNone(cells, 'weight_lb', 'lb', [1, 5000]);
+  const lbPerDay = numberOrNone(cells, 'lb_day', 'lb/d', [0, 1000]);
+  const heightInIn = numberOrNone(cells, 'height_in', 'in', [0, 200]);
+  const heightOutIn = numberOrNone(cells, 'height_out', 'in', [0, 200]);
+  const hayLb = numberOrNone(cells, 'hay_lb', 'lb', [0, 1e7]);
   const word = cells.get('word') ?? '';
   return {
     paddock,
-    herdNumber: numberOrNone(cells, 'herd', [1, 50], true) ?? 1,
+    herdNumber: numberOrNone(cells, 'herd', 'count', [1, 50], true) ?? 1,
     inDay,
     ...(outDay === undefined ? {} : { outDay }),
     ...(isKind(kind) && countHead !== undefined
@@ -180,10 +205,10 @@ function moveLine(cells: Cells): MoveLine {
 }
 function rainLine(cells: Cells): RainLine {
   const day = needDay(cells, 'day');
-  const days = numberOrNone(cells, 'days', [1, 366], true) ?? 1;
+  const days = numberOrNone(cells, 'days', 'd', [1, 366], true) ?? 1;
   if (/^t(?:race)?$/i.test(cells.get('rain_in') ?? '')) return { day, days, amountIn: 0, isTrace: true };
   const amountIn =
-    numberOrNone(cells, 'rain_in', [0, 100]) ?? fault('“rain_in” is empty. Write 0 where it was dry, or leave the line out where nobody read.');
+    numberOrNone(cells, 'rain_in', 'in', [0, 100]) ?? fault('“rain_in” is empty. Write 0 where it was dry, or leave the line out where nobody read.');
   return { day, days, amountIn };
 }
 export const readMoves = (text: string) => linesOf(text, ['paddock', 'in'], moveLine);

@@ -24,3 +24,11 @@ type OfKind<K extends Row['is']> = Extract<Row, { readonly is: K }>;
 /** Rows of one kind, the earliest first. */
 export const rowsOf = <K extends Row['is']>(rows: readonly Row[], is: K): readonly OfKind<K>[] =>
   rows.filter((row): row is OfKind<K> => row.is === is).toSorted((one, other) => dayOfRow(one) - dayOfRow(other) || (one.id < other.id ? -1 : 1));
+
+/** Rain by day, from readings of one day or several: those are shared evenly over their days, and a day read twice adds up. */
+export function rainDays(rows: readonly Row[]): ReadonlyMap<number, number> {
+  const byDay = new Map<number, number>();
+  for (const { day, days, amountIn } of rowsOf(rows, 'rain'))
+    for (let each = dayIn(day) - days + 1; each <= dayIn(day); each += 1) byDay.set(each, (byDay.get(each) ?? 0) + amountIn / days);
+  return byDay;
+}

@@ -1,19 +1,12 @@
 import { withAnswers } from '../../../calculators/kit/record/answers.ts';
 import { isoDay } from '../../../calculators/units/printQuantity.ts';
 import type { RainRow, Row } from '../model/row.ts';
-import { dayIn, rowsOf } from './days.ts';
+import { dayIn, rainDays, rowsOf } from './days.ts';
 
 /** How finely a share of several days' rain is told: a sum over a month is still right to the hundredth. */
 const digits = 4;
 const inches = (amountIn: number): string => String(Number(amountIn.toFixed(digits)));
 
-/** Rain by day, from readings of one day or several: those are shared evenly over their days, and a day read twice adds up. */
-export function rainDays(rows: readonly Row[]): ReadonlyMap<number, number> {
-  const byDay = new Map<number, number>();
-  for (const { day, days, amountIn } of rowsOf(rows, 'rain'))
-    for (let each = dayIn(day) - days + 1; each <= dayIn(day); each += 1) byDay.set(each, (byDay.get(each) ?? 0) + amountIn / days);
-  return byDay;
-}
 /** The record of rain as forms read it, with what they would ask about it answered: inches, and a day without a line was not read. */
 export function rainText(rows: readonly Row[]): string | undefined {
   const byDay = [...rainDays(rows)].toSorted(([one], [other]) => one - other);

@@ -3,7 +3,7 @@ import { grazedDays } from '../../../calculators/math/rotation/grazedDays.ts';
 import { stockDaysPerAc } from '../../../calculators/math/rotation/stockDaysPerAc.ts';
 import type { Place } from '../model/place.ts';
 import type { HayRow, MoveRow, Row, StockLine } from '../model/row.ts';
-import { dayIn, goneDayOf, inDayOf, rowsOf } from './days.ts';
+import { dayIn, goneDayOf, inDayOf, rainDays, rowsOf } from './days.ts';
 import { type Ground, groundsById } from './grounds.ts';
 
 /** One stay of a herd on one ground, and what is worked out of it. What the record does not tell is left out. */
@@ -59,18 +59,21 @@ export interface Counting {
   readonly yardstickLbPerDay?: number;
 }
 
-type Read = { readonly day: number; readonly amountIn: number };
-/** Rain of the days from the one after they came until they went; nothing where the gauge was not read in that time. */
-function rainBetween(rain: readonly Read[], inDay: number, outDay: number): number | undefined {
-  const read = rain.filter(({ day }) => day > inDay && day <= outDay);
-  return read.length === 0 ? undefined : read.reduce((sum, { amountIn }) => sum + amountIn, 0);
+/** Rain of the days from the one after they came until they went; nothing where no reading covers any of them. */
+function rainBetween(rain: ReturnType<typeof rainDays>, inDay: number, outDay: number): number | undefined {
+  let sum: number | undefined;
+  for (let day = inDay + 1; day <= outDay; day += 1) {
+    const amountIn = rain.get(day);
+    if (amountIn !== undefined) sum = (sum ?? 0) + amountIn;
+  }
+  return sum;
 }
 
 /** Every stay of the record, in the order in which they began. */
 export function staysOf(place: Place, rows: readonly Row[], { todayDay, yardstickLbPerDay }: Counting): readonly Stay[] {
   const grounds = groundsById(place);
   const moves = rowsOf(rows, 'move');
-  const rain = rowsOf(rows, 'rain').map(({ day, amountIn }) => ({ day: dayIn(day), amountIn }));
+  const rain = rainDays(rows);
   const hayOf = new Map<MoveRow, HayRow[]>();
   for (const hay of rowsOf(rows, 'hay')) {
     const move = stayOf(moves, hay, todayDay);
@@ -119,10 +122,19 @@ export function staysOf(place: Place, rows: readonly Row[], { todayDay, yardstic
   });
 }
 
-/** Another stay of the same herd on days of this one: a herd is in one place, and both would count. */
-export const alsoThen = (stays: readonly Stay[], { id, herdNumber }: MoveRow): Stay | undefined => {
-  const stay = stays.find(({ move }) => move.id === id);
-  return (
-    stay && stays.find(({ move, inDay, outDay }) => move.id !== id && move.herdNumber === herdNumber && inDay < stay.outDay && stay.inDay < outDay)
-  );
-};
+/** Stays of one herd on the same days, each with one that began before it: a herd is in one place, and both count. */
+export function twicePlaced(stays: readonly Stay[]): readonly (readonly [Stay, Stay])[] {
+  const lastOut = new Map<number, Stay>();
+  return stays.flatMap((stay): readonly (readonly [Stay, Stay])[] => {
+    if (stay.isImpossible) return [];
+    const { herdNumber } = stay.move;
+    const before = lastOut.get(herdNumber);
+    if (before === undefined || before.outDay <= stay.outDay) lastOut.set(herdNumber, stay);
+    return before !== undefined && stay.inDay < before.outDay && before.inDay < stay.outDay ? [[before, stay]] : [];
+  });
+}
+/** Another stay of the same herd on days of this one. */
+export const alsoThen = (stays: readonly Stay[], { id }: MoveRow): Stay | undefined =>
+  twicePlaced(stays)
+    .find((pair) => pair.some(({ move }) => move.id === id))
+    ?.find(({ move }) => move.id !== id);

@@ -1,7 +1,7 @@
 import { monthIndexOf, yearOf } from '../../../calculators/units/days.ts';
 import type { Place } from '../model/place.ts';
 import type { Row } from '../model/row.ts';
-import { dayIn, dayOfRow, rowsOf } from './days.ts';
+import { dayIn, dayOfRow, rainDays, rowsOf } from './days.ts';
 import type { Stay } from './stays.ts';
 
 /** Years of which the record holds anything, the latest first. */
@@ -56,9 +56,7 @@ export function groundYears(stays: readonly Stay[], year: number): readonly Grou
 /** Rain that was read in each month of a year, January first; nothing where no day of it was read. */
 export function rainByMonth(rows: readonly Row[], year: number): readonly (number | undefined)[] {
   const months: (number | undefined)[] = Array.from({ length: 12 }, () => undefined);
-  for (const { day, days, amountIn } of rowsOf(rows, 'rain'))
-    for (let each = dayIn(day) - days + 1; each <= dayIn(day); each += 1)
-      if (yearOf(each) === year) months[monthIndexOf(each)] = (months[monthIndexOf(each)] ?? 0) + amountIn / days;
+  for (const [day, amountIn] of rainDays(rows)) if (yearOf(day) === year) months[monthIndexOf(day)] = (months[monthIndexOf(day)] ?? 0) + amountIn;
   return months;
 }
 

@@ -21,13 +21,6 @@ export function MovedPane({ place, rows, day, todayDay, herds, onDone }: AtGate 
   const at = herd?.at;
   const ready = nextReady(place, rows.all, day);
   const shown = isAll ? ready : ready.slice(0, shownFirst);
-  if (at !== undefined && inDayOf(at) > day)
-    return (
-      <p class="problem" role="alert">
-        They came to {nameOf(place, at)} on {dayWords(inDayOf(at), todayDay)}, after the day above. Set the day on, or mend that line in{' '}
-        <a href="#/record">the record</a>.
-      </p>
-    );
   const move = async (ground: Ground): Promise<void> => {
     const iso = isoDay(day);
     const stock = stockToday(place, number, day);
@@ -50,26 +43,35 @@ export function MovedPane({ place, rows, day, todayDay, herds, onDone }: AtGate 
           ))}
         </Choices>
       )}
-      <p class="gate-asks">To which?</p>
-      <ul class="gate-grounds">
-        {shown.map((each) => (
-          <li key={each.ground.id}>
-            <button type="button" onClick={() => void move(each.ground)}>
-              <b>{each.ground.name}</b> <span>{readyWords(each, day)}</span>
-            </button>
-          </li>
-        ))}
-      </ul>
-      {ready.length === 0 && (
-        <p>
-          Stock stand on every {groundWord(place).one} that the record knows. Close a stay in the record, or add a {groundWord(place).one} under
-          Ground.
+      {at !== undefined && inDayOf(at) > day ? (
+        <p class="problem" role="alert">
+          They came to {nameOf(place, at)} on {dayWords(inDayOf(at), todayDay)}, after the day above. Set the day on, or mend that line in{' '}
+          <a href="#/record">the record</a>.
         </p>
-      )}
-      {ready.length > shown.length && (
-        <button type="button" class="quiet" onClick={() => setAll(true)}>
-          {ready.length - shown.length} more
-        </button>
+      ) : (
+        <>
+          <p class="gate-asks">To which?</p>
+          <ul class="gate-grounds">
+            {shown.map((each) => (
+              <li key={each.ground.id}>
+                <button type="button" onClick={() => void move(each.ground)}>
+                  <b>{each.ground.name}</b> <span>{readyWords(each, day)}</span>
+                </button>
+              </li>
+            ))}
+          </ul>
+          {ready.length === 0 && (
+            <p>
+              Stock stand on every {groundWord(place).one} that the record knows. Close a stay in the record, or add a {groundWord(place).one} under
+              Ground.
+            </p>
+          )}
+          {ready.length > shown.length && (
+            <button type="button" class="quiet" onClick={() => setAll(true)}>
+              {ready.length - shown.length} more
+            </button>
+          )}
+        </>
       )}
     </>
   );
@@ -80,7 +82,7 @@ const nameOf = (place: AtGate['place'], { paddockId, paddockName }: MoveRow): st
 /** Right behind a move: how tall it stands where they went, and how short where they were. Both may be left. */
 export function WentPane({ place, rows, system }: AtGate) {
   const moves = rowsOf(rows.all, 'move');
-  const went = moves.findLast(({ outDay }) => outDay === undefined);
+  const went = moves.find(({ id }) => rows.done?.made.some((row) => row.id === id));
   if (went === undefined) return null;
   const left = moves.findLast(({ outDay, herdNumber }) => outDay === went.inDay && herdNumber === went.herdNumber);
   const grounds = groundsById(place);

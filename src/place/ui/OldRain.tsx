@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import { understandRecord } from '../../../calculators/kit/record/understandRecord.ts';
 import { isoDay, printNumber } from '../../../calculators/units/printQuantity.ts';
 import type { RowBody } from '../record/bringLines.ts';
-import { rainDays } from '../record/rainText.ts';
+import { rainDays } from '../record/days.ts';
 import type { Rows } from './rows.ts';
 import type { PlaceView } from './view.ts';
 

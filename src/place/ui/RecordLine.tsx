@@ -1,6 +1,7 @@
 import type { MoveRow, Row } from '../model/row.ts';
 import { inDayOf, outDayOf } from '../record/days.ts';
 import { groundsById } from '../record/grounds.ts';
+import { isLoad } from '../record/loads.ts';
 import { alsoThen } from '../record/stays.ts';
 import { type Data, dataWith } from './edit.ts';
 import { FieldsView } from './FieldView.tsx';
@@ -24,7 +25,7 @@ function fieldsOf(place: ShownRecord['place'], row: Row): readonly PlaceField[] 
     case 'height':
       return heightFields(withOwn(place, row));
     case 'hay':
-      return hayFields(withOwn(place, row));
+      return hayFields(withOwn(place, row), isLoad(row));
     case 'plan':
       return planFields(withOwn(place, row));
     case 'rain':

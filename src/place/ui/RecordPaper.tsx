@@ -1,7 +1,7 @@
 import { yearOf } from '../../../calculators/units/days.ts';
-import { printDay, printNumber, printQuantity } from '../../../calculators/units/printQuantity.ts';
+import { printAsIs, printDay, printNumber, printQuantity } from '../../../calculators/units/printQuantity.ts';
 import { groundWord } from './groundWord.ts';
-import { LeftOut, RainTable, SumsTable } from './RecordSums.tsx';
+import { RainTable, SumsDoubted, SumsTable } from './RecordSums.tsx';
 import { cannotBe, heightWords, rainWords, stockWords } from './recordWords.ts';
 import type { ShownRecord } from './shownRecord.ts';
 
@@ -33,7 +33,7 @@ export function RecordPaper(shown: ShownRecord) {
         </b>
         {place.isDemo === true && '. Invented example'}. Printed {printDay(todayDay)}.
         {yardstick !== undefined &&
-          ` Counted in ${yardstick.of ?? 'stock'} that eat ${printNumber(yardstick.lbPerDay, 1)} lb a day, the water out${yardstick.isSet ? '' : ', as they do today'}; changing that counts all years anew.`}
+          ` Counted in ${yardstick.of ?? 'stock'} that eat ${printAsIs(yardstick.lbPerDay)} lb a day, the water out${yardstick.isSet ? '' : ', as they do today'}; changing that counts all years anew.`}
       </p>
       <table>
         <thead>
@@ -69,7 +69,7 @@ export function RecordPaper(shown: ShownRecord) {
         </tbody>
       </table>
       <SumsTable {...shown} />
-      <LeftOut {...shown} />
+      <SumsDoubted {...shown} />
       <RainTable {...shown} />
       <p>
         Stock-days: pounds that all of them eat a day, over the pounds of one, times days, over acres; less what hay covered. In and out on one day is

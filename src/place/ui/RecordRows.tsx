@@ -1,9 +1,11 @@
 import { yearOf } from '../../../calculators/units/days.ts';
-import { isoDay, printNumber } from '../../../calculators/units/printQuantity.ts';
-import type { Row } from '../model/row.ts';
+import { isoDay, printNumber, printQuantity } from '../../../calculators/units/printQuantity.ts';
+import type { UnitSystem } from '../../../calculators/units/units.ts';
+import type { HayRow, Row } from '../model/row.ts';
 import { stockToday } from '../offer/stockToday.ts';
 import { dayOfRow, rowsOf } from '../record/days.ts';
 import { groundsById, groundsOf } from '../record/grounds.ts';
+import { isLoad } from '../record/loads.ts';
 import type { Stay } from '../record/stays.ts';
 import { lazily } from './lazily.tsx';
 import { Fold } from './Part.tsx';
@@ -67,13 +69,7 @@ export function RecordRows(shown: ShownRecord) {
         {() => (
           <>
             {ofYear('hay').map((row) => (
-              <Line
-                key={row.id}
-                shown={shown}
-                row={row}
-                title={`${name(row)}, ${day(row)}`}
-                says={`${printNumber(row.baleCount, row.baleCount % 1 === 0 ? 0 : 1)} bales`}
-              />
+              <Line key={row.id} shown={shown} row={row} title={`${name(row)}, ${day(row)}`} says={hayWords(row, system)} />
             ))}
             <Add onAdd={add('Hay was added.', at && { is: 'hay', ...at, day: today, baleCount: 1 })} words="Add hay" isOff={at === undefined} />
           </>
@@ -112,6 +108,12 @@ export function RecordRows(shown: ShownRecord) {
     </>
   );
 }
+/** `1 bale`, `2.5 bales`; of a load its pounds. */
+export const hayWords = (hay: Pick<HayRow, 'baleCount' | 'baleLb' | 'moisturePercent'>, system: UnitSystem): string => {
+  if (isLoad(hay) && hay.baleLb !== undefined) return `${printQuantity(hay.baleLb, 'lb', 0, system)} dry`;
+  const { baleCount } = hay;
+  return `${printNumber(baleCount, baleCount % 1 === 0 ? 0 : 1)} ${baleCount === 1 ? 'bale' : 'bales'}`;
+};
 const stayWords = ({ move, days, isOpen, stockDaysPerAc, restDays, hayLb, withHayPerAc }: Stay): string =>
   [
     `${daysWords(days)}${isOpen ? ' so far' : ''}`,

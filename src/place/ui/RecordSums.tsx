@@ -6,6 +6,7 @@ import { dayIn } from '../record/days.ts';
 import { nextReady } from '../record/nextReady.ts';
 import { heightGap, type Planned } from '../record/planned.ts';
 import { sameWeek, shortestRest } from '../record/pointed.ts';
+import { type Stay, twicePlaced } from '../record/stays.ts';
 import { groundYears, rainByMonth } from '../record/years.ts';
 import { groundWord } from './groundWord.ts';
 import { daysWords, dayWords, heightWords, readyWords } from './recordWords.ts';
@@ -53,15 +54,27 @@ export function SumsTable({ place, stays, year, system }: Pick<ShownRecord, 'pla
     </section>
   );
 }
-/** What no sum holds, so that nobody takes the sums for whole. */
-export function LeftOut({ stays, year, todayDay }: Pick<ShownRecord, 'stays' | 'year' | 'todayDay'>) {
-  const left = stays.filter(({ isImpossible, inDay }) => isImpossible && yearOf(inDay) === year);
-  if (left.length === 0) return null;
-  return (
+const stayed = ({ name, inDay, outDay, isOpen }: Stay, todayDay: number): string =>
+  `${name}, ${dayWords(inDay, todayDay)} to ${isOpen ? 'now' : dayWords(outDay, todayDay)}`;
+/** A herd in two places at once counts in both. */
+export const TwoPlaces = ({ pairs, todayDay }: { readonly pairs: ReturnType<typeof twicePlaced>; readonly todayDay: number }) =>
+  pairs.length === 0 ? null : (
     <p class="problem">
-      Not in the sums, because they went out before they came in:{' '}
-      {left.map(({ name, inDay, outDay }) => `${name}, ${dayWords(inDay, todayDay)} to ${dayWords(outDay, todayDay)}`).join('; ')}.
+      In two places at once, and counted in both:{' '}
+      {pairs.map(([one, other]) => `herd ${one.move.herdNumber} on ${stayed(one, todayDay)}, and on ${stayed(other, todayDay)}`).join('; ')}.
     </p>
+  );
+/** What no sum holds and what is in two of them, so that nobody takes the sums for right. */
+export function SumsDoubted({ stays, year, todayDay }: Pick<ShownRecord, 'stays' | 'year' | 'todayDay'>) {
+  const isOfYear = ({ inDay }: Stay): boolean => yearOf(inDay) === year;
+  const left = stays.filter((stay) => stay.isImpossible && isOfYear(stay));
+  return (
+    <>
+      {left.length > 0 && (
+        <p class="problem">Not in the sums, because they went out before they came in: {left.map((stay) => stayed(stay, todayDay)).join('; ')}.</p>
+      )}
+      <TwoPlaces pairs={twicePlaced(stays).filter((pair) => pair.some(isOfYear))} todayDay={todayDay} />
+    </>
   );
 }
 export function RainTable({ rows, year, system }: Pick<ShownRecord, 'rows' | 'year' | 'system'>) {
@@ -164,7 +177,7 @@ export function RecordSums(shown: ShownRecord) {
         </>
       )}
       <SumsTable {...shown} />
-      <LeftOut {...shown} />
+      <SumsDoubted {...shown} />
       {unweighed && <p>Some hay has no weight, so it is not taken off. Tell what a bale weighs at its line below.</p>}
       <RainTable {...shown} />
     </>

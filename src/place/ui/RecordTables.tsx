@@ -2,16 +2,21 @@ import { useState } from 'preact/hooks';
 import { isoDay, printDay } from '../../../calculators/units/printQuantity.ts';
 import type { StockLine } from '../model/row.ts';
 import { type Brought, bringMoves, bringRain } from '../record/bringLines.ts';
-import { movesCsv, rainCsv, readMoves, readRain } from '../record/csv.ts';
+import { isOfRain, movesCsv, rainCsv, readMoves, readRain } from '../record/csv.ts';
 import { dayIn, rowsOf } from '../record/days.ts';
+import { staysOf, twicePlaced } from '../record/stays.ts';
 import { download } from './download.ts';
+import { TwoPlaces } from './RecordSums.tsx';
 import { rainWords, stockWords } from './recordWords.ts';
 import type { ShownRecord } from './shownRecord.ts';
 
 export interface TablesProps extends ShownRecord {
   readonly lbPerDayOf: (line: StockLine, day: number) => number | undefined;
 }
-type Found = { readonly is: 'refused'; readonly say: string } | { readonly is: 'read'; readonly lines: readonly Brought[] };
+type Found =
+  | { readonly is: 'refused'; readonly say: string }
+  | { readonly is: 'read'; readonly lines: readonly Brought[]; readonly twice?: ReturnType<typeof twicePlaced> };
+const newsOf = (lines: readonly Brought[]): readonly Brought[] => lines.filter(({ is }) => is === 'new' || is === 'changed');
 const standings: Readonly<Record<Brought['is'], string>> = { new: 'new', changed: 'changes what is here', same: 'here already', wrong: 'left out' };
 /** So many are shown one by one; what is left out is always shown. */
 const mostShown = 200;
@@ -25,6 +30,7 @@ export function RecordTables(shown: TablesProps) {
     const bringing = {
       place,
       rows: rows.all,
+      stays,
       lbPerDayOf: shown.lbPerDayOf,
       sayMove: (
         { inDay, outDay, stock }: { readonly inDay: string; readonly outDay?: string | undefined; readonly stock: readonly StockLine[] },
@@ -36,13 +42,20 @@ export function RecordTables(shown: TablesProps) {
       sayRain: (rain: { readonly day: string; readonly days: number; readonly amountIn: number; readonly isTrace?: true }) =>
         `${printDay(dayIn(rain.day))}: ${rainWords(rain, system)}${rain.days > 1 ? ` in ${rain.days} days` : ''}`,
     };
-    // A table of rain begins with its day; in one of moves no column has that name.
-    if (/^\uFEFF?\s*"?day\b/i.test(text)) {
+    if (isOfRain(text)) {
       const read = readRain(text);
       return 'problem' in read ? { is: 'refused', say: read.problem } : { is: 'read', lines: bringRain(bringing, read) };
     }
     const read = readMoves(text);
-    return 'problem' in read ? { is: 'refused', say: read.problem } : { is: 'read', lines: bringMoves(bringing, read) };
+    if ('problem' in read) return { is: 'refused', say: read.problem };
+    const lines = bringMoves(bringing, read);
+    const coming = new Map(
+      newsOf(lines).flatMap(({ adds, changes }) =>
+        [...adds.map((body) => rows.made(body)), ...(changes === undefined ? [] : [changes.after])].map((row) => [row.id, row] as const),
+      ),
+    );
+    const after = staysOf(place, [...rows.all.filter(({ id }) => !coming.has(id)), ...coming.values()], { todayDay });
+    return { is: 'read', lines, twice: twicePlaced(after).filter((pair) => pair.some(({ move }) => coming.has(move.id))) };
   };
   const open = async (input: HTMLInputElement): Promise<void> => {
     const file = input.files?.[0];
@@ -56,7 +69,7 @@ export function RecordTables(shown: TablesProps) {
     input.value = '';
   };
   const lines = found?.is === 'read' ? found.lines : [];
-  const news = lines.filter(({ is }) => is === 'new' || is === 'changed');
+  const news = newsOf(lines);
   const bring = async (): Promise<void> => {
     const count = news.reduce((sum, each) => sum + each.lines.length, 0);
     setFound(undefined);
@@ -105,6 +118,7 @@ export function RecordTables(shown: TablesProps) {
             ))}
             {lines.length > mostShown && <li>and {lines.length - mostShown} more.</li>}
           </ul>
+          <TwoPlaces pairs={found.twice ?? []} todayDay={todayDay} />
           <p>
             <button type="button" disabled={news.length === 0} onClick={() => void bring()}>
               {news.length === 0 ? 'Nothing new to bring in' : `Bring in ${news.length}`}

@@ -12,6 +12,8 @@ import type { Session } from './session.ts';
 /** What was done last, and how it is taken back. */
 interface Done {
   readonly says: string;
+  /** The lines that it wrote anew. */
+  readonly made: readonly Row[];
   readonly takeBack: () => Promise<void>;
 }
 const isGone = (saved: { readonly is: string }): boolean => saved.is === 'gone' || saved.is === 'newer' || saved.is === 'damaged';
@@ -112,7 +114,7 @@ export class Rows {
     changes: readonly { readonly before: Row; readonly after: Row }[] = [],
   ): Promise<readonly Row[]> {
     const made = bodies.map((body) => this.made(body));
-    this.done = { says, takeBack: () => this.undo(made, changes) };
+    this.done = { says, made, takeBack: () => this.undo(made, changes) };
     await this.write([...changes, ...made.map((after) => ({ before: null, after }))]);
     return made;
   }
@@ -144,6 +146,7 @@ export class Rows {
   async remove(row: Row, says: string): Promise<void> {
     this.done = {
       says,
+      made: [],
       takeBack: async () => {
         this.done = undefined;
         await this.write([{ before: null, after: row }]);

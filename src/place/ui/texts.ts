@@ -44,7 +44,7 @@ export function readText(cell: PlaceCell, text: string, system: UnitSystem): Fie
 
 /** A value as a text of its field. */
 export function printed(cell: PlaceCell, value: Data, system: UnitSystem): string {
-  if (typeof value === 'boolean') return value ? 'yes' : 'no';
+  if (cell.kind === 'yesNo') return (value ?? cell.default) === true ? 'yes' : 'no';
   if (typeof value === 'string') return value;
   if (typeof value !== 'number' || cell.kind !== 'number') return '';
   const shown = unitIn(system, cell.unit);

@@ -90,8 +90,9 @@ export function kind<const W extends string>(at: string, label: string, words: r
   return fieldOf(at, cell, undefined);
 }
 export const month = (at: string, label: string, more: More = {}): PlaceField => choice(at, label, Object.keys(months), months, more);
-export function yesNo(at: string, label: string, more: More = {}): PlaceField {
-  const cell: YesNoInput = { kind: 'yesNo', label, default: true, belongsTo: 'place', ...told(more) };
+/** Yes or no; what it is where a record does not tell. */
+export function yesNo(at: string, label: string, isUntold: boolean, more: More = {}): PlaceField {
+  const cell: YesNoInput = { kind: 'yesNo', label, default: isUntold, belongsTo: 'place', ...told(more) };
   return fieldOf(at, cell, more.shownWhen);
 }
 export function day(at: string, label: string, more: More = {}): PlaceField {

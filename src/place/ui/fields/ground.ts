@@ -22,7 +22,7 @@ export const pastureFirst = [
   text('name', 'Name', { isNeeded: true }),
   amount('areaAc', 'Size', 'ac', [0.01, 500_000], 40),
   choice('use', 'Used', uses, { grazed: 'Grazed', hay: 'Cut for hay', woods: 'Woods', yards: 'Yards and lanes' }),
-  yesNo('isCounted', 'Count its grass for the whole place'),
+  yesNo('isCounted', 'Count its grass for the whole place', true),
 ];
 export const pastureGroups = [
   {

@@ -31,18 +31,19 @@ export const heightFields = (grounds: readonly Pick<Ground, 'id' | 'name'>[]): r
   needed(day('day', 'Day')),
   needed(amount('heightIn', 'Height', 'in', [0, 120], 6)),
 ];
-export const hayFields = (grounds: readonly Pick<Ground, 'id' | 'name'>[]): readonly PlaceField[] => [
+/** Of a load all pounds stand where else those of a bale do. */
+export const hayFields = (grounds: readonly Pick<Ground, 'id' | 'name'>[], isLoad: boolean): readonly PlaceField[] => [
   paddock(grounds, 'Fed where'),
   needed(day('day', 'Day')),
-  needed(amount('baleCount', 'Bales', 'count', [0, 10_000], 2)),
-  amount('baleLb', 'Weight of a bale', 'lb', [20, 4000], 1200),
+  needed(amount('baleCount', isLoad ? 'Loads' : 'Bales', 'count', [0, 10_000], 2)),
+  amount('baleLb', `Weight of a ${isLoad ? 'load' : 'bale'}`, 'lb', isLoad ? [0, 1e7] : [20, 4000], 1200),
   amount('moisturePercent', 'Water in it', 'pct', [0, 60], 15),
 ];
 export const rainFields: readonly PlaceField[] = [
   needed(day('day', 'Day')),
   needed(amount('amountIn', 'Rain', 'in', [0, 60], 0.4)),
   needed(count('days', 'Days that it fell in', 'd', [1, 366], 1, { help: 'More than one where nobody emptied the gauge before.' })),
-  yesNo('isTrace', 'A trace'),
+  yesNo('isTrace', 'A trace', false),
 ];
 export const planFields = (grounds: readonly Pick<Ground, 'id' | 'name'>[]): readonly PlaceField[] => [
   paddock(grounds),
