@@ -22,11 +22,13 @@ const reachScrollers = (): void => {
   }
 };
 let isAhead = false;
-/** Once before the next picture, however much has changed. */
+/** What a key shows comes first: to look for what scrolls in a long table takes longer than a key. */
+const whenIdle = (run: () => void): unknown => ('requestIdleCallback' in window ? requestIdleCallback(run) : setTimeout(run));
+/** Once, however much has changed. */
 const reachSoon = (): void => {
   if (isAhead) return;
   isAhead = true;
-  requestAnimationFrame(() => {
+  whenIdle(() => {
     isAhead = false;
     reachScrollers();
   });

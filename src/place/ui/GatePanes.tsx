@@ -123,7 +123,7 @@ export function HayPane({ place, rows, day, todayDay, system, onDone }: PaneProp
       )}
       <p class="gate-asks">
         Bales fed on {ground.name}
-        {bale.baleLb === undefined && '. Tell under Feed what a bale weighs, and it is taken off the grass'}
+        {bale.baleLb === undefined && '. Put under Feed what a bale weighs: until then this hay counts as grass'}
       </p>
       <Choices label={`Bales fed on ${ground.name}`}>
         {baleChoices.map((each) => (
