@@ -160,6 +160,7 @@ test('the season is asked, compared and followed step by step without a mouse', 
   await press(page, group);
   await expect(page.locator('details.group[open]')).toHaveCount(1);
   const inGroup = page.locator('details.group[open] :is(input, select, button):visible').first();
+  await expect(inGroup).toBeVisible();
   await tabTo(page, inGroup);
   await press(page, page.locator('details.working > summary'));
   await expect(page.locator('.working .step:visible').first()).toBeVisible();
