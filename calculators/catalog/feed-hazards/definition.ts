@@ -5,7 +5,7 @@ import { inputs, type Values } from './inputs.ts';
 import { quantities } from './quantities.ts';
 import { steps } from './steps.ts';
 
-/** Under this a number is most likely a percent typed as ppm: ten thousand times too small, it would read as clean feed. */
+/** Under this a number is most likely a percent typed as ppm: ten thousand times too small, it would read as clean feed. Our own. */
 const leastPpm = 20;
 const tooSmall = (at: 'nitratePpmCount' | 'otherPpmCount' | 'prussicPpmCount') => ({
   at,

@@ -15,7 +15,7 @@ const isUnfit = ({ hasScum, slip, sulfateMgPerL, saltMgPerL }: Values): boolean 
   hasScum || (slip === 'tested' && (sulfateMgPerL >= poisonSulfate || saltMgPerL >= riskySalt));
 /** Where the lists by heat end. */
 const listsEndF = 90;
-/** From here on a plan speaks of heat. */
+/** From here on a plan speaks of heat. Our own. */
 const heatF = 80;
 const isShortOfReserve = ({ supply, reserveShortGal }: Pick<Values & Results, 'supply' | 'reserveShortGal'>): boolean =>
   supply !== 'pond' && reserveShortGal > 0;
