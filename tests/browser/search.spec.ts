@@ -201,3 +201,23 @@ test('a source shows its whole citation', async ({ page }) => {
   await expect(page.locator(results).first().locator('.kind')).toHaveText('Source');
   await expect(page.locator(results).first()).toContainText('Journal of Range Management');
 });
+
+test('a link to a source or a letter lands on it, however long the list above it is', async ({ page }) => {
+  const topOf = (at: string): Promise<number> => page.locator(at).evaluate((found) => found.getBoundingClientRect().top);
+  await page.goto('/sources/');
+  const late = await page
+    .locator('.sources > li')
+    .nth(400)
+    .evaluate(({ id }) => id);
+  await page.goto('about:blank');
+  await page.goto(`/sources/#${late}`);
+  await page.waitForTimeout(300);
+  expect(await topOf(`#${late}`)).toBeGreaterThanOrEqual(0);
+  expect(await topOf(`#${late}`)).toBeLessThan(60);
+  await page.goto('about:blank');
+  await page.goto('/sources/');
+  await page.getByRole('navigation', { name: 'Letters' }).getByRole('link', { name: 'S', exact: true }).click();
+  await page.waitForTimeout(300);
+  expect(await topOf('#letter-s')).toBeGreaterThanOrEqual(0);
+  expect(await topOf('#letter-s')).toBeLessThan(60);
+});
