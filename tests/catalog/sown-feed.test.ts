@@ -31,6 +31,15 @@ describe('sown-feed', () => {
       if (few < many) expect(fits(many - 1), String(line['crop'])).toBe('just');
     }
   });
+  test('oats and turnips wait for late summer in the list, as the caution says, ninety days before the frost at most', () => {
+    const fits = (days: number): Record<string, unknown> => {
+      const { crops } = run(`sow=2027-05-01&frost=${isoDay(Date.UTC(2027, 4, 1) / dayMs + days)}`).values;
+      return Object.fromEntries((Array.isArray(crops) ? crops : []).map((line) => [String(line['crop']), line['fits']]));
+    };
+    expect(fits(90)).toMatchObject({ 'oats-fall': 'yes', turnips: 'yes', sudangrass: 'yes' });
+    expect(fits(91)).toMatchObject({ 'oats-fall': 'early', turnips: 'early', sudangrass: 'yes' });
+  });
+
   test('keeps warm-season crops out of cold ground in the list, and the others in', () => {
     const { crops } = run('sow=2027-05-01&soil-warm=no').values;
     const fits = (Array.isArray(crops) ? crops : []).map((line) => [line['crop'], line['fits'] === 'cold']);

@@ -9,7 +9,16 @@ type Asked = ValuesOf<typeof inputs>;
 /** Less than this is no crop: it would not pay to fence or cut. */
 export const leastTonPerAc = 0.1;
 const plotPoints = 8;
-export type Fits = 'yes' | 'just' | 'late' | 'cold';
+export type Fits = 'yes' | 'just' | 'early' | 'late' | 'cold';
+/**
+ * Within so many days after the usual first frost of a year earlier a crop has the winter before it. And oats and turnips sown longer than this
+ * before the frost are not sown in late summer: turnips take up to 90 days (ball-extending-grazing), and the earliest published sowing of fall
+ * oats, July 25 in Missouri (naumann-oats), lies some 85 days before a frost in the middle of October. Our own.
+ */
+export const seasonDays = 90;
+/** Days and tons of oats and turnips are those of late summer. */
+export const isTooEarly = ({ crop, leftDays }: { readonly crop: Asked['crop']; readonly leftDays: number }): boolean =>
+  (crop === 'oats-fall' || crop === 'turnips') && leftDays > seasonDays;
 
 const storedOf = ({ storedFrom, knownStoredIn, texture, rootDepthIn, filledPercent }: Asked): number =>
   storedFrom === 'known'
@@ -64,7 +73,15 @@ export function compute(asked: Asked) {
             ? 'sow'
             : 'depends';
   const fitsOf = (each: (typeof daysByCrop)[number]): Fits =>
-    isWarmSeason(each.crop) && !asked.isSoilWarm ? 'cold' : leftDays < each.fewDays ? 'late' : leftDays < each.manyDays ? 'just' : 'yes';
+    isWarmSeason(each.crop) && !asked.isSoilWarm
+      ? 'cold'
+      : isTooEarly({ crop: each.crop, leftDays })
+        ? 'early'
+        : leftDays < each.fewDays
+          ? 'late'
+          : leftDays < each.manyDays
+            ? 'just'
+            : 'yes';
   return {
     leftDays,
     timing,

@@ -1,16 +1,10 @@
 import { caution, defineCalculator, ranged } from '../../kit/define.ts';
-import { compute } from './compute.ts';
+import { compute, isTooEarly, seasonDays } from './compute.ts';
 import { inputs, isWarmSeason } from './inputs.ts';
 import { quantities } from './quantities.ts';
 import { hasLikely, hasLow, inTime, steps } from './steps.ts';
 
 const longestYearDays = 366;
-/**
- * Within so many days after the usual first frost of a year earlier a crop has the winter before it. And oats and turnips sown longer than this
- * before the frost are not sown in late summer: turnips take up to 90 days (ball-extending-grazing), and the earliest published sowing of fall
- * oats, July 25 in Missouri (naumann-oats), lies some 85 days before a frost in the middle of October. Our own.
- */
-const seasonDays = 90;
 
 export default defineCalculator({
   slug: 'sown-feed',
@@ -142,7 +136,7 @@ export default defineCalculator({
       say: 'The usual first frost of a year earlier is less than three months past. Another can come long before the one that you gave. Sow after the last frost of spring, or put in the day of the next frost.',
       source: 'common practice',
     }),
-    caution(({ crop, leftDays }) => (crop === 'oats-fall' || crop === 'turnips') && leftDays > seasonDays, {
+    caution(isTooEarly, {
       lead: 'These days and tons are for late summer.',
       say: 'These days and tons are for late summer, August 10 to September 10 in Nebraska. Put in your own, or sow a warm-season crop.',
       source: 'drewnoski-double-crop',

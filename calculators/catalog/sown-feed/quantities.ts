@@ -19,7 +19,7 @@ export const quantities = {
     fewDays: amount('Days until used, soonest', 't_1', 'd'),
     manyDays: amount('Days until used, latest', 't_2', 'd'),
     firstUseDay: day('First use, soonest'),
-    fits: word('In time', { yes: 'Yes', just: 'Just: only if it comes on fast', late: 'Too late', cold: 'Soil too cold' }),
+    fits: word('In time', { yes: 'Yes', just: 'Just: only if it comes on fast', early: 'For late summer', late: 'Too late', cold: 'Soil too cold' }),
   }),
   heldPerFtIn: amount('Water that a foot of such soil holds', 'a', 'in', 2),
   storedNowIn: depth('Water stored in the soil now', 'w'),
