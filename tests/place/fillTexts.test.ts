@@ -1,37 +1,14 @@
 import { describe, expect, it } from 'vitest';
-import { holding } from '../../calculators/kit/holding.ts';
 import { readCell } from '../../calculators/kit/read.ts';
 import { runTexts } from '../../calculators/kit/runTexts.ts';
-import { rowsIn, startTexts, type Texts, textIn } from '../../calculators/kit/state.ts';
-import { dayOf } from '../../calculators/units/printQuantity.ts';
+import { rowsIn, startTexts, textIn } from '../../calculators/kit/state.ts';
 import { convert } from '../../calculators/units/units.ts';
-import { demoPlace } from '../../src/place/demo.ts';
 import type { Place } from '../../src/place/model/place.ts';
 import type { Filled } from '../../src/place/offer/fillTexts.ts';
 import type { Chosen } from '../../src/place/offer/offersOf.ts';
-import { daysSinceBirth, intakePercentAt, stageOf } from '../../src/place/offer/stages.ts';
 import { calculatorOf, calculators } from '../support/catalog.ts';
 import { allOffers, fillTexts } from './allOffers.ts';
-
-const day = (iso: string): number => {
-  const found = dayOf(iso);
-  if (found === undefined) throw new RangeError(`${iso} is no day`);
-  return found;
-};
-const demo = demoPlace('demo', 'a test', '2026-06-01T00:00:00.000Z');
-const with_ = (more: Partial<Place>): Place => ({ ...demo, ...more });
-const fill = (
-  slug: string,
-  { place = demo, today = '2026-06-20', chosen = {}, given = {} }: { place?: Place; today?: string; chosen?: Chosen; given?: Texts } = {},
-): Filled => fillTexts(holding(calculatorOf(slug), given), allOffers(place, day(today), chosen), day(today), 'us');
-const plain = (text: string): string => text.replaceAll('\u00a0', ' ');
-const textAt = (texts: Texts, at: string): string => {
-  const [key = '', index, column] = at.split('.');
-  if (index === undefined) return textIn(texts[key]);
-  const list = texts[key];
-  const each = typeof list === 'object' ? list[Number(index)] : undefined;
-  return typeof each === 'string' ? each : (each?.[column ?? ''] ?? '');
-};
+import { day, demo, fill, plain, textAt, with_ } from './filled.ts';
 
 const choices: readonly (readonly [string, Chosen])[] = [
   ['no pasture', {}],
@@ -117,89 +94,6 @@ describe('what was typed at the place', () => {
     };
     expect(fill('hay-value', { place }).marks).toContainEqual(expect.objectContaining({ offer: 'prices.hayLikely', text: '$165/ton' }));
     expect(fill('rain-on-ground', { place }).marks).toContainEqual(expect.objectContaining({ offer: 'tools.pace', text: '60 in' }));
-  });
-});
-
-describe('stock', () => {
-  // Common practice: a beef calf suckles about 205 days, lambs and kids about 90; she eats for it 60 and 42 days before.
-  it.each([
-    ['cow', '03-10', '2026-03-09', 'late'],
-    ['cow', '03-10', '2026-03-10', 'nursing'],
-    ['cow', '03-10', '2026-09-30', 'nursing'],
-    ['cow', '03-10', '2026-10-01', 'dry'],
-    ['cow', '03-10', '2027-01-08', 'dry'],
-    ['cow', '03-10', '2027-01-09', 'late'],
-    ['ewe', '03-25', '2026-06-22', 'nursing'],
-    ['ewe', '03-25', '2026-06-23', 'dry'],
-    ['ewe', '03-25', '2027-02-10', 'dry'],
-    ['ewe', '03-25', '2027-02-11', 'late'],
-    ['cow', '12-20', '2027-01-05', 'nursing'],
-    ['bull', '03-10', '2026-03-12', 'dry'],
-  ] as const)('%s that gives birth %s is on %s %s', (kind, birthsDay, today, stage) => {
-    expect(stageOf({ kind, birthsDay }, day(today))).toBe(stage);
-  });
-  it('is dry where no day of birth is told', () => {
-    expect(stageOf({ kind: 'cow' }, day('2026-06-20'))).toBe('dry');
-  });
-  it('counts days since the last birth over New Year, and Feb 29 as Feb 28', () => {
-    expect(daysSinceBirth('12-20', day('2027-01-05'))).toBe(16);
-    expect(daysSinceBirth('02-29', day('2027-03-01'))).toBe(1);
-    expect(daysSinceBirth('02-29', day('2028-03-01'))).toBe(1);
-  });
-  it('eats what its owner knows, else the likely figure of the guides', () => {
-    expect(intakePercentAt({ kind: 'cow', ownIntakePercent: 2.8 }, 'dry')).toBe(2.8);
-    // hibberd-thrift-1992: dry cow 2.2 % on average forage; the table of intakes names the line.
-    expect(intakePercentAt({ kind: 'cow' }, 'late')).toBe(2.2);
-  });
-  it('goes into each form in that form’s words', () => {
-    const kinds = (slug: string, table: string, column: string, today = '2026-06-20') =>
-      rowsIn(fill(slug, { today }).texts[table]).map((row) => row[column]);
-    expect(kinds('carrying-capacity', 'herd', 'kind')).toEqual(['cow-nursing', 'bull', 'heifer', 'ewe-nursing']);
-    expect(kinds('carrying-capacity', 'herd', 'kind', '2026-11-20')).toEqual(['cow-dry', 'bull', 'heifer', 'ewe-dry']);
-    expect(kinds('forage-on-hand', 'stock', 'kind')).toEqual(['cow-nursing', 'bull', 'other', 'ewe-nursing']);
-    expect(kinds('standing-feed', 'stock', 'kind')).toEqual(['cow-nursing', 'bull', 'heifer', 'other']);
-    expect(kinds('hay-to-grass', 'herd', 'stock')).toEqual(['cow', 'bull', 'heifer', 'ewe']);
-    expect(kinds('hay-to-grass', 'herd', 'stock', '2027-03-01')).toEqual(['cow', 'bull', 'heifer', 'ewe-late']);
-    expect(kinds('stock-water', 'herd', 'stock')).toEqual(['cow-nursing', 'bull', 'heifer-pregnant-750', 'ewe-nursing']);
-    expect(kinds('herd-intake', 'herd', 'birthMonth').filter((_, index) => index !== 1)).toEqual(['mar', 'feb', 'mar']);
-  });
-  it('brings what each eats as it stands today, and the weight of the own stock', () => {
-    const [cows] = rowsIn(fill('carrying-capacity').texts['herd']);
-    expect(Object.fromEntries(Object.entries(cows ?? {}).map(([name, text]) => [name, plain(text)]))).toEqual({
-      kind: 'cow-nursing',
-      countHead: '45',
-      weightLb: '1250 lb',
-      intakePercent: '2.5 pct',
-    });
-  });
-  it('takes the nearest weight of growing cattle, and says where a form has no such kind', () => {
-    const herd: Place['herd'] = [
-      { id: 's', kind: 'stocker', countHead: 30, weightLb: 720 },
-      { id: 'l', kind: 'lamb', countHead: 50, weightLb: 70 },
-    ];
-    const water = fill('stock-water', { place: with_({ herd }) });
-    expect(rowsIn(water.texts['herd']).map((row) => row['stock'])).toEqual(['growing-800']);
-    expect(water.said).toEqual(['Lambs: this form has no such kind; add them by hand.']);
-    expect(rowsIn(fill('hay-to-grass', { place: with_({ herd }) }).texts['herd']).map((row) => row['stock'])).toEqual(['growing', 'lamb']);
-    expect(fill('rain-on-ground', { place: with_({ herd }) }).said).toEqual(['Lambs: this form has no such kind; add them by hand.']);
-  });
-  it('keeps those that eat most where not all fit, in their own order, and says so', () => {
-    const herd: Place['herd'] = Array.from({ length: 12 }, (_, index) => ({ id: `g${index}`, kind: 'cow', countHead: index + 1, weightLb: 1200 }));
-    const filled = fill('carrying-capacity', { place: with_({ herd }) });
-    expect(rowsIn(filled.texts['herd']).map((row) => row['countHead'])).toEqual(['5', '6', '7', '8', '9', '10', '11', '12']);
-    expect(filled.said).toEqual(['The herd: only 8 fit here, those that eat most.']);
-  });
-  it('is added up for the forms that ask for one figure', () => {
-    const texts = fill('early-weaning').texts;
-    expect(plain(textIn(texts['pairsHead']))).toBe('45');
-    expect(plain(textIn(texts['cowWeightLb']))).toBe('1250 lb');
-    // March 10 to June 20, counted on a calendar.
-    expect(plain(textIn(texts['ageDays']))).toBe('102 d');
-    // By hand: 45 × 1250 × 2.5 % + 2 × 1900 × 2 % + 9 × 950 × 2.5 % + 60 × 160 × 4 %, the percents those of the guides at that stage.
-    expect(plain(textIn(fill('decision-dates').texts['herdLbPerDay']))).toBe('2080 lb/d');
-    expect(textIn(fill('feed-hazards').texts['animals'])).toBe('adult-cattle');
-    const sheep = with_({ herd: [{ id: 'e', kind: 'ewe', countHead: 60, weightLb: 160 }] });
-    expect(textIn(fill('feed-hazards', { place: sheep }).texts['animals'])).toBe('sheep-or-goats');
   });
 });
 
