@@ -191,103 +191,106 @@ export function CalculatorForm(props: CalculatorFormProps) {
   );
   return (
     <form class={outcome ? 'screen' : 'screen is-waiting'} onSubmit={(event) => event.preventDefault()} noValidate>
-      <div class="screen-cautions" aria-live="polite">
-        <Cautions outcome={outcome} other={other} titles={titles} />
-      </div>
-      <div class={isTall ? 'stay is-tall' : 'stay'} ref={answer}>
-        {notices.length > 0 && (
-          <div class="notices" role="status">
-            {notices.map((notice) => (
-              <p key={notice}>{notice}</p>
-            ))}
-          </div>
-        )}
-        <AnswerBlock
-          {...common}
-          outcome={outcome}
-          between={between}
-          isBoth={other !== null}
-          figure={figure}
-          stamp={stamp}
-          action={action}
-          waiting={<Waiting id={id} inputs={inputs} problems={problems} isBlank={(at) => blank.has(at)} />}
-        />
-        {mine.running ?? theirs?.running}
-        {/* In a browser this and what stands below stay as they were built until their own script has come. */}
-        <div class="pictured">{built && <built.LaterPart told={told} calculator={calculator} id={id} Picture={built.Picture} />}</div>
-      </div>
-      <section class="asks">
-        <h2 class="asks-title">{thatTexts ? 'What differs' : 'Put your own in'}</h2>
-        {thatTexts && two ? (
-          <two.Differs
-            mine={{
-              ...side,
-              onTexts: (texts, at) => {
-                thisSide.onType(at);
-                act.putThis(texts);
-              },
-            }}
-            theirs={{
-              ...side,
-              id: `${id}-that`,
-              texts: thatTexts,
-              problems: thatSide.told,
-              whoseOf: whose('that.'),
-              of: 'That side',
-              onTexts: (texts, at) => {
-                thatSide.onType(at);
-                act.putThat(texts);
-              },
-              onLeave: thatSide.onLeave,
-            }}
-            apart={apart}
-            names={names}
-            onNames={act.name}
-            onLetDiffer={act.letDiffer}
-          />
-        ) : (
-          drawnTogether(inputs, asked).map((keys) => (
-            <div class="ask" key={keys[0]}>
-              <Fields {...side} keys={keys} />
+      {/* Beside the questions the answer stays in view as far down as they go, and no farther. */}
+      <div class="screen-top">
+        <div class="screen-cautions" aria-live="polite">
+          <Cautions outcome={outcome} other={other} titles={titles} />
+        </div>
+        <div class={isTall ? 'stay is-tall' : 'stay'} ref={answer}>
+          {notices.length > 0 && (
+            <div class="notices" role="status">
+              {notices.map((notice) => (
+                <p key={notice}>{notice}</p>
+              ))}
             </div>
-          ))
-        )}
-        {groups.map((group) => (
-          <Group
-            key={group.title}
-            {...side}
-            group={thatTexts ? group : { ...group, inputs: group.inputs.filter((key) => !asked.includes(key)) }}
-            wantsColumn={(key, name) => !asked.includes(`${key}.${name}`)}
-            touched={touched}
-            origin={group.inputs.some((key) => linked.has(key)) ? 'link' : 'example'}
-            isWanting={problems.length > 0}
+          )}
+          <AnswerBlock
+            {...common}
+            outcome={outcome}
+            between={between}
+            isBoth={other !== null}
+            figure={figure}
+            stamp={stamp}
+            action={action}
+            waiting={<Waiting id={id} inputs={inputs} problems={problems} isBlank={(at) => blank.has(at)} />}
           />
-        ))}
-        {(thatTexts !== null || canCompare(inputs, form.this)) && (
+          {mine.running ?? theirs?.running}
+          {/* In a browser this and what stands below stay as they were built until their own script has come. */}
+          <div class="pictured">{built && <built.LaterPart told={told} calculator={calculator} id={id} Picture={built.Picture} />}</div>
+        </div>
+        <section class="asks">
+          <h2 class="asks-title">{thatTexts ? 'What differs' : 'Put your own in'}</h2>
+          {thatTexts && two ? (
+            <two.Differs
+              mine={{
+                ...side,
+                onTexts: (texts, at) => {
+                  thisSide.onType(at);
+                  act.putThis(texts);
+                },
+              }}
+              theirs={{
+                ...side,
+                id: `${id}-that`,
+                texts: thatTexts,
+                problems: thatSide.told,
+                whoseOf: whose('that.'),
+                of: 'That side',
+                onTexts: (texts, at) => {
+                  thatSide.onType(at);
+                  act.putThat(texts);
+                },
+                onLeave: thatSide.onLeave,
+              }}
+              apart={apart}
+              names={names}
+              onNames={act.name}
+              onLetDiffer={act.letDiffer}
+            />
+          ) : (
+            drawnTogether(inputs, asked).map((keys) => (
+              <div class="ask" key={keys[0]}>
+                <Fields {...side} keys={keys} />
+              </div>
+            ))
+          )}
+          {groups.map((group) => (
+            <Group
+              key={group.title}
+              {...side}
+              group={thatTexts ? group : { ...group, inputs: group.inputs.filter((key) => !asked.includes(key)) }}
+              wantsColumn={(key, name) => !asked.includes(`${key}.${name}`)}
+              touched={touched}
+              origin={group.inputs.some((key) => linked.has(key)) ? 'link' : 'example'}
+              isWanting={problems.length > 0}
+            />
+          ))}
+          {(thatTexts !== null || canCompare(inputs, form.this)) && (
+            <button
+              key="compare"
+              type="button"
+              class={thatTexts ? 'wide-button is-quiet' : 'wide-button'}
+              disabled={!isLive}
+              onClick={() => withAll(act.compare, tellMissing)}
+            >
+              {thatTexts ? 'Stop comparing' : 'Set another management beside it'}
+            </button>
+          )}
           <button
-            key="compare"
             type="button"
-            class={thatTexts ? 'wide-button is-quiet' : 'wide-button'}
+            class="quiet units"
             disabled={!isLive}
-            onClick={() => withAll(act.compare, tellMissing)}
+            onClick={() => {
+              const to = system === 'us' ? 'si' : 'us';
+              act.switchSystem(to);
+              onSystem?.(to);
+            }}
           >
-            {thatTexts ? 'Stop comparing' : 'Set another management beside it'}
+            {system === 'us' ? 'In metric' : 'In inches, acres and pounds'}
           </button>
-        )}
-        <button
-          type="button"
-          class="quiet units"
-          disabled={!isLive}
-          onClick={() => {
-            const to = system === 'us' ? 'si' : 'us';
-            act.switchSystem(to);
-            onSystem?.(to);
-          }}
-        >
-          {system === 'us' ? 'In metric' : 'In inches, acres and pounds'}
-        </button>
-      </section>
-      <InView answer={answer} figure={figure} stamp={stamp} />
+        </section>
+        <InView answer={answer} figure={figure} stamp={stamp} />
+      </div>
       {Alone && outcome && <Alone calculator={calculator} mine={form.this} theirs={thatTexts} system={system} />}
       <div class="below">{built && <built.Below told={settled} calculator={calculator} link={link} id={id} Picture={built.Picture} />}</div>
     </form>

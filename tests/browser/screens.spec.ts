@@ -161,6 +161,16 @@ const scrollers = (page: Page) =>
       .map((each) => each.getAttribute('class') ?? each.tagName),
   );
 
+/** How far the answer reaches into what stands below the questions, once somebody has read down to there. */
+const overBelowPx = (page: Page): Promise<number> =>
+  page.evaluate(async () => {
+    const [stay, below] = ['main .stay', 'main .below'].map((selector) => document.querySelector(selector));
+    if (!stay || !below) throw new Error('no answer, or nothing below it');
+    below.scrollIntoView();
+    await new Promise(requestAnimationFrame);
+    return stay.getBoundingClientRect().bottom - below.getBoundingClientRect().top;
+  });
+
 /** A calculator that was loaded at a width answers on the first screen and asks little. */
 const answersAt: Readonly<Record<number, (page: Page) => Promise<unknown>>> = {
   320: async (page) => {
@@ -185,6 +195,7 @@ const answersAt: Readonly<Record<number, (page: Page) => Promise<unknown>>> = {
     expect.soft(wide, 'scrollers in the page').toEqual([]);
     // The picture is drawn again once it knows its width.
     await expect.poll(() => stayPx(page), { message: 'stamp to caption, where that stays in view' }).toBeLessThanOrEqual(500);
+    expect.soft(await overBelowPx(page), 'the answer over what stands below it').toBeLessThanOrEqual(0);
     return wide;
   },
 };
