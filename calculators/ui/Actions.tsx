@@ -7,7 +7,7 @@ import { officeOnPage } from './officeOnPage.ts';
 
 /** What is kept: figures that other forms open with, or the result as it stands. */
 export type KeptAs = 'place' | 'result';
-export type OnKeep = (below: Element, as: KeptAs) => void;
+export type OnKeep = (below: Element, as: KeptAs) => Promise<void>;
 
 interface ActionsProps {
   readonly calculator: Calculator;
@@ -23,6 +23,8 @@ interface ActionsProps {
   readonly heading: () => string | undefined;
   /** Offers to keep what stands here, below. */
   readonly onKeep?: OnKeep | undefined;
+  /** What to do where the script of a button did not come. */
+  readonly loadAgain?: (() => string) | undefined;
 }
 
 async function saveCalendar(calculator: Calculator, outcome: Outcome, heading: string | undefined): Promise<void> {
@@ -47,10 +49,22 @@ const withoutRecord = 'The record is not in the link: send its file along.';
 const headed = (heading: string | undefined): string | undefined => linesOf([heading, officeOnPage().office]) || undefined;
 const linesOf = (parts: readonly (string | undefined)[]): string => parts.filter((each) => each !== undefined && each !== '').join('\n');
 /** What people take along: the link, the note, the sheet, the dates. */
-export function Actions({ calculator, link, outcome, other, titles, address, onPrint = () => window.print(), heading, onKeep }: ActionsProps) {
+export function Actions({
+  calculator,
+  link,
+  outcome,
+  other,
+  titles,
+  address,
+  onPrint = () => window.print(),
+  heading,
+  onKeep,
+  loadAgain,
+}: ActionsProps) {
   // Told of these answers alone: others take it away.
   const [told, setTold] = useState({ words: '', of: link });
   const tell = (words: string) => setTold({ words, of: link });
+  const orTell = (did: Promise<void> | undefined) => void did?.catch(() => tell(`This could not be loaded. ${loadAgain?.() ?? ''}`));
   const isLive = address !== undefined;
   const whole = address?.(link);
   const hasRecord = [outcome, other].some((each) => each && leavesRecord(calculator.inputs, each.values));
@@ -96,13 +110,13 @@ export function Actions({ calculator, link, outcome, other, titles, address, onP
             type="button"
             key={as}
             disabled={!isLive}
-            onClick={({ currentTarget }) => onKeep?.(currentTarget.closest('section') ?? currentTarget, as)}
+            onClick={({ currentTarget }) => orTell(onKeep?.(currentTarget.closest('section') ?? currentTarget, as))}
           >
             {words}
           </button>
         ))}
         {calculator.hasCalendar && outcome.calendar.length > 0 && (
-          <button type="button" disabled={!isLive} onClick={() => void saveCalendar(calculator, outcome, headed(heading()))}>
+          <button type="button" disabled={!isLive} onClick={() => orTell(saveCalendar(calculator, outcome, headed(heading())))}>
             Dates for a calendar
           </button>
         )}

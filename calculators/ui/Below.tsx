@@ -16,6 +16,8 @@ export interface BelowProps extends PicturesProps {
   readonly onPrint?: () => void;
   /** Offers to keep what stands in the form, in a box below the result. */
   readonly onKeep?: OnKeep;
+  /** What to do where a script of those did not come. */
+  readonly loadAgain?: () => string;
   /** Before a note: whose figures these are, with what the place that is open says. */
   readonly headingOf?: (placeTitle: string | undefined) => string | undefined;
   /** How many of its pieces are drawn by now, from the top: a slow phone answers its reader between two of them. */
@@ -32,7 +34,7 @@ function useAsBuilt(isBuilt: boolean, tells: readonly unknown[]): boolean {
 }
 
 /** All results, tables, what to take along. */
-export function Below({ link, address, leadAddress, onPrint, onKeep, headingOf, pieces = allPieces, ...pictured }: BelowProps) {
+export function Below({ link, address, leadAddress, onPrint, onKeep, loadAgain, headingOf, pieces = allPieces, ...pictured }: BelowProps) {
   const { told, calculator, isBuilt = false } = pictured;
   const { outcome, other, system, titles, form } = told;
   // Other texts with the same answers are the same answers: a form that runs long has its example's for a link that says the same.
@@ -79,6 +81,7 @@ export function Below({ link, address, leadAddress, onPrint, onKeep, headingOf, 
               titles={told.saying}
               heading={() => headingOf?.(told.place?.title)}
               {...(onKeep === undefined ? {} : { onKeep })}
+              loadAgain={loadAgain}
               {...(address === undefined ? {} : { address })}
               {...(onPrint === undefined ? {} : { onPrint })}
             />

@@ -7,7 +7,7 @@ import type { Change, Reach } from '../../calculators/ui/formProps.ts';
 import { boxPxIn, LaterPart, type Told } from '../../calculators/ui/LaterPart.tsx';
 import { type DrawPicture, loadPictures } from '../../calculators/ui/pictures/loadPicture.tsx';
 import type { AtPlace } from '../place/form/types.ts';
-import { pageAt } from '../site/folder.ts';
+import { loadAgain, pageAt } from '../site/folder.ts';
 import { breath } from './breath.ts';
 import { startPrint } from './print.ts';
 import type { LaterBoxes } from './waitForLater.ts';
@@ -71,6 +71,7 @@ async function startLater(
       const { keepHere } = await import('../place/form/keepHere.ts');
       await keepHere(as, { host, box, id, calculator, change: reach.now() });
     },
+    loadAgain,
   };
   const [firstPx, morePx] = [boxPxIn(boxes.pictured), boxPxIn(boxes.below)];
   const common = { calculator, id, Picture };

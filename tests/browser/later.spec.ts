@@ -295,3 +295,15 @@ test('the knob stands under the week that is drawn, on a phone and on a wide scr
     }
   }
 });
+
+test('a button whose own script does not come says so, at the button', async ({ page }) => {
+  await page.route(/\/(?:keepHere|calendarFile)[^/]*\.js$/, (route) => route.abort());
+  await openForm(page, 'rest-and-moves');
+  for (const [at, name] of ['Keep as my place', 'Keep this result', 'Dates for a calendar'].entries()) {
+    await page.getByRole('button', { name, exact: true }).click();
+    await expect(below(page).locator('.told'), name).toHaveText('This could not be loaded. Load the page again when there is signal.');
+    // What is told of one set of answers goes with them.
+    await field(page, 'rest-and-moves-ownPaddockAc').fill(String(6 - at));
+    await expect(below(page).locator('.told'), name).toHaveText('');
+  }
+});
