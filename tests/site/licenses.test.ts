@@ -21,6 +21,10 @@ describe('the page of licenses', () => {
     expect(text).toMatch(/copyright|brings no text of its license.*, by \w/i);
   });
 
+  it('shows our own notice, which it asks people to keep', () => {
+    expect(texts[0]).toBe(readFileSync(join(root, 'LICENSE'), 'utf8').trim());
+  });
+
   it('is linked', () => {
     expect(attributes(textOf(dist, 'about/index.html'), 'href')).toContain('/licenses/');
   });
