@@ -38,6 +38,9 @@ test.describe('with scripts off', () => {
         { timeout: 4000 },
       )
       .toBe('visible');
+    // No button but what opens a word without a script.
+    expect(await page.locator('.calculator button:not([popovertarget])').count()).toBeGreaterThan(5);
+    await expect(page.locator('.calculator button:not([popovertarget]):visible')).toHaveCount(0);
     await page.locator('.scripts-off a').first().click();
     await expect(page).toHaveURL(/\/calculators\/storm-runoff\/working\/$/);
     await expect(page.locator('.step:not([hidden])').first()).toBeVisible();
