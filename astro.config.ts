@@ -58,6 +58,8 @@ export default defineConfig({
       shipped.plugin,
       ahead.plugin,
     ],
+    // `npm run dev` looks through scripts with a reader of its own, which takes JSX for another library's.
+    optimizeDeps: { rolldownOptions: { transform: { jsx: { runtime: 'automatic', importSource: 'preact' } } } },
     worker: { plugins: () => [engineAtOnce, leanDefinitions, shipped.forWorkers] },
   },
   integrations: [mdx(), preact(), afterBuild({ shipped, ahead })],
