@@ -6,7 +6,7 @@ import { fromLink } from '../../calculators/kit/openLink.ts';
 import { printName } from '../../calculators/kit/print.ts';
 import { expectWithin } from '../support/expectWithin.ts';
 
-const order = ['under-every-limit', 'limited', 'harm-named', 'do-not-feed'];
+const order = ['under-every-limit', 'limited', 'harm-named', 'only-mixed', 'do-not-feed'];
 const verdictOf = (query: string): number => order.indexOf(String(resultAt(runQuery(definition, query), 'verdict')));
 const feedAlone = 'water-nitrate=not-tested&water-sulfate=not-tested&water-salts=not-tested&crop=other';
 const nitrogen = (ppm: number, rest = '') => `forage-nitrate=no3-n&nitrate-ppm=${ppm}&basis=dry${rest}`;

@@ -71,10 +71,22 @@ export const cautions: readonly Caution<V>[] = [
     say: 'Speed matters. Feed that is eaten within a few hours kills with about half the nitrate that it takes over a day or two, so one hungry meal is worse than the day’s amount shows.',
     source: 'rasby-g1779',
   }),
+  caution((values) => !hasFeed(values), {
+    lead: 'Nitrate was not tested. Stock die of it on feed that looks sound.',
+    life: true,
+    say: 'Nitrate was not tested. Corn, oats, small grains, millets, sorghums and weeds that drought stopped can hold enough to kill within hours, and look sound. Keep stock off until a laboratory has tested it, hungry stock above all. Where they stagger, breathe hard or show brown or blue gums, take the feed away and call the veterinarian at once.',
+    source: 'common practice',
+  }),
   caution(({ verdict }) => verdict === 'do-not-feed', {
     lead: 'At least one list says not to feed or use it: keep stock away now.',
     life: true,
     say: 'At least one list says not to feed or use this. Keep stock away from it now, and ask the veterinarian what can be done with it.',
+    source: 'common practice',
+  }),
+  caution(({ verdict }) => verdict === 'only-mixed', {
+    lead: 'Do not feed it as it is: lists allow it only when properly mixed.',
+    life: true,
+    say: 'At least one list says not to feed this unless it is properly mixed. Keep stock off it as it is, and have your veterinarian or a nutritionist set the mix.',
     source: 'common practice',
   }),
   ...feedCautions,

@@ -49,12 +49,20 @@ export const lowestLimitPpm: number = Math.min(
   ...listsOf('forage-nitrate').flatMap(({ bands }) => bands.filter(({ severity }) => severity > 0).map(({ from }) => from)),
 );
 
-/** The most that a row can say, by our order of the lists' words. */
-function severest(lines: readonly Line[]): 'under-every-limit' | 'limited' | 'harm-named' | 'do-not-feed' | 'nothing-tested' {
+/**
+ * The most that a row can say, by our order of the lists' words. Of the lists that refuse a feed one says "unless properly mixed", the other no more than
+ * that it is high: as long as the strictest still allows a share, and nothing but the feed is refused, that is what they say.
+ */
+function severest(
+  lines: readonly Line[],
+  hasShare: boolean,
+): 'under-every-limit' | 'limited' | 'harm-named' | 'only-mixed' | 'do-not-feed' | 'nothing-tested' {
   // What the crop alone asks for holds all the same.
   if (lines.length === 0) return 'nothing-tested';
   const most = Math.max(...lines.map(({ severity }) => severity));
-  return most === 0 ? 'under-every-limit' : most === 1 ? 'limited' : most === 2 ? 'harm-named' : 'do-not-feed';
+  if (most < 3) return most === 0 ? 'under-every-limit' : most === 1 ? 'limited' : 'harm-named';
+  const isFeedAlone = lines.every(({ severity, thing }) => severity < most || thing === 'feed' || thing === 'feed-and-water');
+  return hasShare && isFeedAlone ? 'only-mixed' : 'do-not-feed';
 }
 
 /** Water's nitrate, sulfate and salts in the units of the lists. What the slip leaves open is read the strictest way. */
@@ -168,7 +176,7 @@ export function compute(values: Values) {
   return {
     reading: readingOf(readings, feedReading),
     feedReading,
-    verdict: severest(readings),
+    verdict: severest(readings, Math.min(listSharePercent, leastSharePercent(day.asFeedPpm, isPregnant)) > 0),
     ...feed,
     ...water,
     ...day,

@@ -191,6 +191,7 @@ export const quantities = {
     'under-every-limit': 'Under the limits in these lists. That clears nothing',
     limited: 'At least one list sets a limit or warns',
     'harm-named': 'At least one list names harm, or keeps it from some animals',
+    'only-mixed': 'At least one list says do not feed it unless properly mixed',
     'do-not-feed': 'At least one list says do not feed or use it',
     'nothing-tested': 'Nothing was tested',
   }),
