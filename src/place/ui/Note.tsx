@@ -134,8 +134,9 @@ export function NotePage(view: PlaceView) {
     photos: new Map(photos.map((each) => [each.id, photoAddress(each)])),
   };
   const blocks = blocksOf(facts);
-  const onNote = (changes: readonly Change[]): void => noteWork.set(changed(isNote, note, [...changes, { path: ['editedDay'], to: today(view) }]));
-  const onVisit = (changes: readonly Change[]): void => visitWork.set(changed(isVisit, visit, changes));
+  const onNote = (changes: readonly Change[]): void =>
+    noteWork.set(changed(isNote, noteWork.now(), [...changes, { path: ['editedDay'], to: today(view) }]));
+  const onVisit = (changes: readonly Change[]): void => visitWork.set(changed(isVisit, visitWork.now(), changes));
   const onBlock = (blockId: string, changes: Readonly<Record<string, Data>>): void => {
     const isThere = note.blocks.some((each) => each.id === blockId);
     onNote([

@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import * as v from 'valibot';
 import { keep, visitKey } from '../../scripts/kept.ts';
 import type { Place } from '../model/place.ts';
@@ -18,6 +18,7 @@ import { Results } from './Results.tsx';
 import { Steps } from './Steps.tsx';
 import type { Change } from './session.ts';
 import { Troubled } from './Troubled.tsx';
+import { PutBack, useTaken } from './taken.tsx';
 import { today } from './today.ts';
 import { removeVisit } from './Visits.tsx';
 import type { PlaceView } from './view.ts';
@@ -29,7 +30,7 @@ const isVisit = (value: unknown): value is Visit => v.is(visitSchema, value);
 /** `#/visit/ID`; at `#/visit/new` one is begun. */
 export function VisitPage(view: PlaceView) {
   const [id = ''] = partsIn(location.hash);
-  return id === 'new' ? <NewVisit {...view} /> : <OneVisit view={view} id={id} />;
+  return id === 'new' ? <NewVisit {...view} /> : <OneVisit key={id} view={view} id={id} />;
 }
 
 /** Begins a visit at once: what is chosen in it next is kept like all else. */
@@ -81,16 +82,16 @@ function OneVisit({ view, id }: { readonly view: PlaceView; readonly id: string 
   const results = useKept(session, resultKind, () => true, resultIds);
   const visits = useKept(session, visitKind, ({ placeId }) => placeId === place.id);
   const [isAsking, setAsking] = useState(false);
-  // What was taken out can come back for as long as the visit is open.
-  const [taken, setTaken] = useState<readonly Visit['results'][number][]>([]);
-  const gone = useRef<readonly string[]>([]);
-  gone.current = taken.map((each) => each.id).filter((each) => !resultIds.includes(each));
-  useEffect(
-    () => () => {
-      for (const each of gone.current) void session.store.remove(resultKind, each);
-    },
-    [],
+  const taken = useTaken(
+    () => (work.is === 'there' ? work.now().results : []),
+    (left) => onChange([{ path: ['results'], to: listed(left) }]),
+    (each) => void session.store.remove(resultKind, each),
   );
+  const onChange = (changes: readonly Change[]): void => {
+    // A visit always has a day: emptied, the field keeps the one that it had.
+    const fitting = changes.filter(({ path, to }) => !(path.join() === 'day' && to === undefined));
+    if (fitting.length > 0 && work.is === 'there') work.set(changed(isVisit, work.now(), fitting));
+  };
   if (work.is === 'coming') return null;
   if (work.is === 'none' || work.value.placeId !== place.id)
     return (
@@ -99,11 +100,6 @@ function OneVisit({ view, id }: { readonly view: PlaceView; readonly id: string 
       </p>
     );
   const visit = work.value;
-  const onChange = (changes: readonly Change[]): void => {
-    // A visit always has a day: emptied, the field keeps the one that it had.
-    const fitting = changes.filter(({ path, to }) => !(path.join() === 'day' && to === undefined));
-    if (fitting.length > 0) work.set(changed(isVisit, visit, fitting));
-  };
   const shared = { record: visit, system, path: [], onChange };
   const words = (at: 'seen' | 'said', label: string, help: string) => (
     <Words
@@ -130,19 +126,16 @@ function OneVisit({ view, id }: { readonly view: PlaceView; readonly id: string 
           return session.flush();
         }}
         onTakeAway={(resultId) => {
-          setTaken([...taken, ...visit.results.filter((each) => each.id === resultId)]);
-          onChange([{ path: ['results'], to: listed(visit.results.filter((each) => each.id !== resultId)) }]);
+          const item = visit.results.find((each) => each.id === resultId);
+          if (item) taken.take(item, item.title);
         }}
       />
-      {taken
-        .filter((each) => !resultIds.includes(each.id))
+      {visit.results
+        .map((_, index) => index)
+        .concat(visit.results.length)
+        .flatMap(taken.backs)
         .map((each) => (
-          <p class="part-back" role="status" key={each.id}>
-            {each.title} was taken away.{' '}
-            <button type="button" onClick={() => onChange([{ path: ['results'], to: listed([...visit.results, each]) }])}>
-              Put it back
-            </button>
-          </p>
+          <PutBack key={each.item.id} taken={each} from={taken} />
         ))}
       <p>
         <a class="big-link" href={`#/note/${visit.id}`}>
@@ -164,7 +157,7 @@ function OneVisit({ view, id }: { readonly view: PlaceView; readonly id: string 
       <h3>Seen and said</h3>
       {words('seen', 'What we saw', 'Start with what is good.')}
       {words('said', 'What you said', 'In their words, not yours.')}
-      <Photos view={view} visit={visit} onChange={onChange} />
+      <Photos view={view} visit={visit} now={work.now} onChange={onChange} />
       <h3>What we agreed</h3>
       <Steps view={view} steps={visit.steps} day={visit.day} onChange={onChange} />
       <NextLook id="visit" record={visit} system={system} onChange={onChange} />
