@@ -4,7 +4,7 @@ import { keep, visitKey } from '../../scripts/kept.ts';
 import type { Place } from '../model/place.ts';
 import { type Visit, visitSchema } from '../model/visit.ts';
 import { resultKind, visitKind } from '../store/visitKinds.ts';
-import { newVisit } from '../visit/newVisit.ts';
+import { isUntouched, newVisit } from '../visit/newVisit.ts';
 import { usedForms } from '../visit/usedForms.ts';
 import { changed, listed } from './edit.ts';
 import { FieldsView } from './FieldView.tsx';
@@ -39,7 +39,10 @@ function NewVisit(view: PlaceView) {
   useEffect(() => {
     const begin = async () => {
       const { records } = await session.store.read(visitKind);
-      const last = records.filter(({ placeId }) => placeId === place.id).toSorted((one, other) => other.changedAt.localeCompare(one.changedAt))[0];
+      const own = records.filter(({ placeId }) => placeId === place.id);
+      const untouched = own.find((each) => each.day === today(view) && isUntouched(each));
+      if (untouched !== undefined) return location.replace(`#/visit/${untouched.id}`);
+      const last = own.toSorted((one, other) => other.changedAt.localeCompare(one.changedAt))[0];
       const visit = newVisit(session.newHead(), place.id, today(view), last?.by);
       await session.store.save(visitKind, [{ before: null, after: visit }]);
       location.replace(`#/visit/${visit.id}`);
