@@ -84,6 +84,22 @@ describe('a follow-up note', () => {
     expect(text).toContain('Middle rate: 1.2 in/hr, nearer 0.4 to 0.9 in/hr');
     expect(text).toContain('https://example.org/field/calculators/ring-test/?v=2&bore=6in&rings=4min_9min');
   });
+  it('says which words of the visit its changed words do not have, and counts them as left out', () => {
+    const note = aNote({
+      blocks: [
+        { id: 'seen', text: 'Good cover on the flat' },
+        { id: 'result-r1', text: 'It takes water.' },
+      ],
+    });
+    const same = facts({ note, visit: aVisit({ seen: 'Good cover' }) });
+    const later = facts({ note, visit: aVisit({ seen: 'Good cover\nWATCH: nightshade by the trough' }) });
+    const seen = (of: Facts) => blocksOf(of).find(({ id }) => id === 'seen');
+    expect(seen(same)?.onlyInVisit).toBeUndefined();
+    expect(outgoing(same, 'producer').told.leavesOut).toBe('nothing');
+    expect(seen(later)?.onlyInVisit).toEqual(['WATCH: nightshade by the trough']);
+    for (const audience of ['producer', 'office'] as const)
+      expect(outgoing(later, audience).told.leavesOut, audience).toContain('words of the visit that “What we saw” of this note does not have');
+  });
   it('says how to open a result where nobody has told where a copy is', () => {
     const text = asText(outgoing(facts({ base: undefined }), 'producer'));
     expect(text).not.toContain('http');

@@ -43,7 +43,7 @@ interface EditProps {
   readonly onMove: (by: -1 | 1) => void;
 }
 function EditBlock({ view, facts, block, audience, isFirst, isLast, onBlock, onVisit, onMove }: EditProps) {
-  const { id, kind, title, text: words, cameWith, lines, isList, isFixed, isLeftOut } = block;
+  const { id, kind, title, text: words, cameWith, onlyInVisit, lines, isList, isFixed, isLeftOut } = block;
   const { visit } = facts;
   const move = (by: -1 | 1, label: string, isOff: boolean) => (
     <button type="button" class="quiet" disabled={isOff} onClick={() => onMove(by)}>
@@ -63,6 +63,7 @@ function EditBlock({ view, facts, block, audience, isFirst, isLast, onBlock, onV
               onText={(to) => onBlock({ text: to === (cameWith ?? words) ? undefined : to })}
             />
           )}
+          {onlyInVisit !== undefined && <p class="problem">Only in the visit, not in this note: {onlyInVisit.join(' / ')}</p>}
           {cameWith !== undefined && (
             <p>
               <button type="button" class="quiet" onClick={() => onBlock({ text: undefined })}>

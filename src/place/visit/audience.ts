@@ -37,11 +37,17 @@ export interface Outgoing {
   readonly fileWord: string;
 }
 
+/** What is left out of parts that go out, and of those that somebody emptied. */
+const leftWords = (blocks: readonly Block[]): readonly string[] =>
+  blocks.flatMap(({ title, isLeftOut, onlyInVisit }) =>
+    isLeftOut || onlyInVisit === undefined ? [] : [`words of the visit that “${title}” of this note does not have`],
+  );
 const isEmpty = ({ text = '', lines }: Block): boolean => text.trim() === '' && lines.length === 0;
 
 function forProducer(facts: Facts): Outgoing {
-  const blocks = blocksOf(facts).filter((block) => !block.isLeftOut && !isEmpty(block));
-  const left = blocksOf(facts).filter(({ isLeftOut }) => isLeftOut);
+  const all = blocksOf(facts);
+  const blocks = all.filter((block) => !block.isLeftOut && !isEmpty(block));
+  const left = [...all.filter(({ isLeftOut }) => isLeftOut).map(({ title }) => title), ...leftWords(all)];
   const kept = new Set(blocks.map(({ id }) => id));
   return {
     title: `Visit of ${facts.place.name}`,
@@ -49,7 +55,7 @@ function forProducer(facts: Facts): Outgoing {
     results: facts.results.filter(({ id }) => kept.has(`result-${id}`)),
     told: {
       has: 'Names, place and pastures, all results with their links, what was said, who does what by when.',
-      leavesOut: left.length === 0 ? 'nothing' : left.map(({ title }) => title).join('; '),
+      leavesOut: left.join('; ') || 'nothing',
     },
     fileWord: facts.place.name,
   };
@@ -102,7 +108,7 @@ function forOffice(facts: Facts): Outgoing {
     results: facts.results.filter(({ id }) => kept.has(`result-${id}`)),
     told: {
       has: `${code}, ${note?.hasPastureNames === true ? 'pastures by name' : 'pastures by number'}, no other names; what was agreed and by when, without who.`,
-      leavesOut: ['names of people and of the place', ...left.map(({ title }) => title)].join('; '),
+      leavesOut: ['names of people and of the place', ...left.map(({ title }) => title), ...leftWords(blocks)].join('; '),
     },
     fileWord: code,
   };
