@@ -1,6 +1,7 @@
 // Photos of a visit, and what they must not tell.
 import { readFileSync } from 'node:fs';
 import { expect, type Page, test } from '@playwright/test';
+import { keepsFocus } from './forms.ts';
 import { button, placed } from './placePage.ts';
 import { begun, printedWords, visitorsPhone, visits, written } from './visitsOfOnes.ts';
 
@@ -151,6 +152,7 @@ test('a photo and a step that were taken away come back where they stood, and th
   await page.getByLabel('What it shows').first().fill('Crust');
   await page.getByLabel('What it shows').nth(1).fill('Roots');
   const photos = page.locator('.visit-photos');
+  await keepsFocus(page);
   await button(page, 'Take photo 1 away').press('Enter');
   await expect(photos.getByText('Photo 1 was taken away.')).toBeVisible();
   await expect(photos.getByRole('button', { name: 'Put it back' })).toBeFocused();

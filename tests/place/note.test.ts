@@ -190,6 +190,19 @@ describe('the copy for the office', () => {
     const ticked = asText(outgoing(facts({ note: everything }), 'office'));
     for (const each of ['$412', 'cows are home', 'P-17', 'pasture 1 and pasture 2']) expect(ticked).toContain(each);
   });
+  it('calls a pasture that was taken away since by the name that it had, and the office’s copy by none', () => {
+    const of = facts();
+    const [low, ...pastures] = of.place.pastures;
+    if (!low) throw new RangeError('no pasture');
+    const gone = { ...of, place: { ...of.place, pastures, pasturesTakenAway: [{ id: low.id, name: low.name }] } };
+    expect(asText(outgoing(gone, 'producer'))).toContain('Pastures: High bench and Low bench');
+    const office = asText(outgoing({ ...gone, note: everything }, 'office'));
+    expect(office).toContain('Pastures: pasture 1 and a pasture that was taken away');
+    expect(office).not.toMatch(/low bench/i);
+    // It came back: told once.
+    const back = { ...gone, place: { ...gone.place, pastures: of.place.pastures } };
+    expect(asText(outgoing(back, 'producer'))).toContain('Pastures: Low bench and High bench');
+  });
   it('calls pastures by name where that is ticked', () => {
     const text = asText(outgoing(facts({ note: aNote({ hasPastureNames: true }) }), 'office'));
     expect(text).toContain('Low bench and High bench');

@@ -1,7 +1,7 @@
 import type { Result } from '../model/result.ts';
 import type { Step } from '../model/visit.ts';
 import { type Block, blocksOf, type Facts, isToldStep, type Line, stepWords } from './blocks.ts';
-import { hiddenNames, pastureCode, withoutNames } from './names.ts';
+import { hiddenNames, pastureCode, takenAwayCode, withoutNames } from './names.ts';
 
 /** For whom an output is. Chosen before each. */
 export type Audience = 'producer' | 'office';
@@ -66,7 +66,9 @@ function inCodes(facts: Facts): Facts {
   const { place, note } = facts;
   const name = placeCodeOf(facts);
   if (note?.hasPastureNames === true) return { ...facts, place: { ...place, name } };
-  return { ...facts, place: { ...place, name, pastures: place.pastures.map((each) => ({ ...each, name: pastureCode(place, each.id) })) } };
+  const pastures = place.pastures.map((each) => ({ ...each, name: pastureCode(place, each.id) }));
+  const pasturesTakenAway = (place.pasturesTakenAway ?? []).map(({ id }) => ({ id, name: takenAwayCode }));
+  return { ...facts, place: { ...place, name, pastures, pasturesTakenAway } };
 }
 /** What takes the names out of words that somebody typed in the visit; all else in a note was worked out or comes from these pages, and stays as it is. */
 export const bareWords = (facts: Facts): ((text: string) => string) => {

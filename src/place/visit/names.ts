@@ -31,6 +31,9 @@ export const pastureCode = (place: Place, id: string): string => `pasture ${plac
 /** A number, a letter and a word of every day name nothing outside the place, and would take words and figures of their own out with them. */
 const isTelling = (name: string): boolean => (name.match(/\p{L}/gu)?.length ?? 0) >= 2 && !common.has(name.trim().toLowerCase());
 
+/** What any pasture that was taken away since is called there. */
+export const takenAwayCode = 'a pasture that was taken away';
+
 /** Every name that a visit holds, or could hold in its words. */
 export function hiddenNames(place: Place, visit: Visit, placeCode: string, hasPastureNames: boolean): readonly Hidden[] {
   const people = [...peopleIn(visit.by), ...peopleIn(visit.present), ...visit.steps.flatMap(({ who }) => peopleIn(who))];
@@ -45,6 +48,7 @@ export function hiddenNames(place: Place, visit: Visit, placeCode: string, hasPa
           { name, instead: pastureCode(place, id) },
           ...paddocks.map((each) => ({ name: each.name, instead: `a paddock of ${pastureCode(place, id)}` })),
         ])),
+    ...(hasPastureNames ? [] : (place.pasturesTakenAway ?? []).map(({ name }) => ({ name, instead: takenAwayCode }))),
   ]
     .filter(({ name }) => isTelling(name))
     .toSorted((one, other) => other.name.length - one.name.length);
