@@ -163,13 +163,13 @@ test('a photo and a step that were taken away come back where they stood, and th
   // Gone for good on leaving.
   await button(page, 'Take photo 2 away').press('Enter');
   const steps = page.locator('.visit-steps');
-  await steps.getByLabel('What', { exact: true }).first().fill('Rest it');
-  await steps.getByLabel('What', { exact: true }).nth(1).fill('Call');
+  await page.getByLabel('Step 1: What').fill('Rest it');
+  await page.getByLabel('Step 2: What').fill('Call');
   await button(page, 'Take step 1 away').press('Enter');
   await expect(steps.getByText('Step 1 was taken away.')).toBeVisible();
   await expect(steps.getByRole('button', { name: 'Put it back' })).toBeFocused();
   await page.keyboard.press('Enter');
-  await expect(steps.getByLabel('What', { exact: true }).first()).toHaveValue('Rest it');
+  await expect(page.getByLabel('Step 1: What')).toHaveValue('Rest it');
   await page.goto('/place/#/visits');
   await expect.poll(() => visits(page, 'photos')).toHaveLength(1);
   expect((await visits(page, 'visits'))[0]).toMatchObject({ photos: [{ words: 'Crust' }], steps: [{ what: 'Rest it' }, { what: 'Call' }] });
