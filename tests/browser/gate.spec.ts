@@ -231,6 +231,16 @@ test('hay and heights are kept where they belong', async ({ page }) => {
     .toMatchObject({ paddockId: 'high', heightIn: 5.5 });
 });
 
+test('hay is kept on ground that was taken away while stock stand on it', async ({ page }) => {
+  await open(page, 'gate', [aMove({ placeId, paddockId: 'river', paddockName: 'River trap', inDay: '2027-06-08' })]);
+  await button(page, 'Hay').tap();
+  await expect(page.getByText('Bales fed on River trap')).toBeVisible();
+  await button(page, '2').tap();
+  await expect
+    .poll(async () => (await keptRows(page)).find(({ is }) => is === 'hay'))
+    .toMatchObject({ paddockId: 'river', paddockName: 'River trap', baleCount: 2 });
+});
+
 test('two windows add lines to one record, and each shows the other’s', async ({ page, context }) => {
   await open(page, 'gate');
   const other = await context.newPage();

@@ -96,14 +96,18 @@ test('two windows: other fields are joined, the same field shows both, and the p
   await expect(second.getByLabel('Low bench: Size')).toHaveValue('42');
 });
 
-test('thrown away in another window while somebody works on it here: said, and it can stay', async ({ page, context }) => {
+test('thrown away in another window while somebody works on it here: said with what is gone for good, and the place itself can stay', async ({
+  page,
+  context,
+}) => {
   await started(page);
   const second = await context.newPage();
   await open(second);
   await second.getByRole('button', { name: 'Throw Home place away' }).click();
   await second.getByRole('button', { name: 'Throw it away' }).click();
-  await expect(page.getByText('was thrown away in another window')).toBeVisible();
-  await page.getByRole('button', { name: 'Keep it after all' }).click();
+  await expect(page.getByText('was thrown away in another window, with its record, visits, notes and photos.')).toBeVisible();
+  await expect(page.getByText('The rest comes back only from a file that was saved.')).toBeVisible();
+  await page.getByRole('button', { name: 'Keep the place itself' }).click();
   await written(page, 'Home place');
 });
 

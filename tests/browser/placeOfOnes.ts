@@ -11,7 +11,7 @@ export const twoBench: Place = {
   past: ['1-aaaaaa'],
   changedBy: 'a test',
   changedAt: '2027-06-01T08:00:00.000Z',
-  v: 2,
+  v: 3,
   name: 'Two Bench place',
   rainClass: 'middle',
   season: { turnInDay: '04-20', endDay: '10-31', hayFromDay: '11-01' },

@@ -1,6 +1,7 @@
 // Photos of a visit, and what they must not tell.
 import { readFileSync } from 'node:fs';
 import { expect, type Page, test } from '@playwright/test';
+import { keepsFocus } from './forms.ts';
 import { button, placed } from './placePage.ts';
 import { begun, printedWords, visitorsPhone, visits, written } from './visitsOfOnes.ts';
 
@@ -112,4 +113,64 @@ test('a photo keeps nothing of where it was taken: not where it is stored, not i
   await page.emulateMedia({ media: 'print' });
   await printedWords(page);
   await expect(page.locator('.note-photo img')).toHaveCount(1);
+});
+
+/** As large as a phone’s, so that it takes a while to draw. */
+const large = (page: Page): Promise<Buffer> =>
+  page
+    .evaluate(() => {
+      const canvas = document.createElement('canvas');
+      [canvas.width, canvas.height] = [4000, 3000];
+      const pen = canvas.getContext('2d');
+      for (let at = 0; pen && at < 4000; at += 10) {
+        pen.fillStyle = `hsl(${at % 360} 60% 50%)`;
+        pen.fillRect(at, 0, 10, 3000);
+      }
+      return canvas.toDataURL('image/jpeg').split(',')[1] ?? '';
+    })
+    .then((text) => Buffer.from(text, 'base64'));
+
+test('what is typed while photos are drawn stays, and photos that are added meanwhile are all in the visit', async ({ page }) => {
+  await begun(page);
+  const buffer = await large(page);
+  const add = (...names: readonly string[]) =>
+    page.getByLabel('Add photos').setInputFiles(names.map((name) => ({ name, mimeType: 'image/jpeg', buffer })));
+  await add('one.jpg', 'two.jpg', 'three.jpg');
+  await add('four.jpg');
+  await page.getByLabel('What we saw').fill('Nightshade by the trough');
+  await expect(page.locator('.visit-photos img')).toHaveCount(4);
+  await expect(page.getByLabel('What we saw')).toHaveValue('Nightshade by the trough');
+  await written(page, 'visits', 'Nightshade by the trough');
+  await expect.poll(async () => (await visits(page, 'visits'))[0]?.['photos']).toHaveLength(4);
+  expect(await visits(page, 'photos')).toHaveLength(4);
+});
+
+test('a photo and a step that were taken away come back where they stood, and the focus is on the way back', async ({ page }) => {
+  await begun(page);
+  const buffer = await photoWithPosition(page);
+  await page.getByLabel('Add photos').setInputFiles(['one.jpg', 'two.jpg'].map((name) => ({ name, mimeType: 'image/jpeg', buffer })));
+  await page.getByLabel('What it shows').first().fill('Crust');
+  await page.getByLabel('What it shows').nth(1).fill('Roots');
+  const photos = page.locator('.visit-photos');
+  await keepsFocus(page);
+  await button(page, 'Take photo 1 away').press('Enter');
+  await expect(photos.getByText('Photo 1 was taken away.')).toBeVisible();
+  await expect(photos.getByRole('button', { name: 'Put it back' })).toBeFocused();
+  await expect(photos.locator('img')).toHaveCount(1);
+  await page.keyboard.press('Enter');
+  await expect(photos.locator('img')).toHaveCount(2);
+  await expect(page.getByLabel('What it shows').first()).toHaveValue('Crust');
+  // Gone for good on leaving.
+  await button(page, 'Take photo 2 away').press('Enter');
+  const steps = page.locator('.visit-steps');
+  await page.getByLabel('Step 1: What').fill('Rest it');
+  await page.getByLabel('Step 2: What').fill('Call');
+  await button(page, 'Take step 1 away').press('Enter');
+  await expect(steps.getByText('Step 1 was taken away.')).toBeVisible();
+  await expect(steps.getByRole('button', { name: 'Put it back' })).toBeFocused();
+  await page.keyboard.press('Enter');
+  await expect(page.getByLabel('Step 1: What')).toHaveValue('Rest it');
+  await page.goto('/place/#/visits');
+  await expect.poll(() => visits(page, 'photos')).toHaveLength(1);
+  expect((await visits(page, 'visits'))[0]).toMatchObject({ photos: [{ words: 'Crust' }], steps: [{ what: 'Rest it' }, { what: 'Call' }] });
 });

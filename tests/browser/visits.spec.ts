@@ -119,6 +119,20 @@ test('the rings of an earlier visit stand beside today’s, in the form that the
   await expect(field(page, 'ring-test-others-0-thenInPerHr')).toHaveValue('3.194');
 });
 
+test('a visit in which nothing was done yet is the one that is begun again that day', async ({ page }) => {
+  await begun(page);
+  for (let time = 0; time < 2; time += 1) {
+    await page.goto('/place/#/visits');
+    await page.getByRole('link', { name: 'New visit' }).tap();
+    await expect(button(page, 'High bench')).toBeVisible();
+  }
+  expect(await visits(page, 'visits')).toHaveLength(1);
+  await button(page, 'High bench').tap();
+  await page.goto('/place/#/visits');
+  await page.getByRole('link', { name: 'New visit' }).tap();
+  await expect.poll(() => visits(page, 'visits')).toHaveLength(2);
+});
+
 test('a result at the demo place goes into no visit of another place', async ({ page }) => {
   await begun(page);
   await button(page, 'Add a calculation').tap();

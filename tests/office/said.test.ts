@@ -73,7 +73,10 @@ describe('a note made in the copy of an office', () => {
   });
   it('has the office in each entry of its calendar', () => {
     const of = facts({ office: said });
-    const file = calendarFile('visit-v1', calendarDays(of, 'producer', outgoing(of, 'producer')), of.office?.name).replaceAll(/\r?\n[ \t]/g, '');
+    const file = calendarFile('visit-v1', calendarDays(of, 'producer', outgoing(of, 'producer'), of.visit.day), of.office?.name).replaceAll(
+      /\r?\n[ \t]/g,
+      '',
+    );
     expect(file.match(/DESCRIPTION:Example County office\\, 555-0100/g)).toHaveLength(3);
   });
 });

@@ -7,7 +7,7 @@ export const aPlace = (more: Partial<Place> = {}): Place => ({
   past: ['1-aaaaaa'],
   changedBy: 'first window',
   changedAt: '2026-06-01T08:00:00.000Z',
-  v: 2,
+  v: 3,
   name: 'Home place',
   soils: [],
   pastures: [

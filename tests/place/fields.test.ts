@@ -104,6 +104,15 @@ it('keeps the name that it has while the text says none', () => {
   expect(problemIn(recordAt(place, ['pastures', 'low']), name, 'us')).toContain('missing');
 });
 
+it('says beside the months of growth that no form takes them over New Year', () => {
+  const growth = seasonGroups.find(({ title }) => title === 'When the grass grows');
+  const said = (more: Place['growth']): string => growth?.problem?.(aPlace({ growth: more })) ?? 'no such rule';
+  expect(said({ startMonth: 'sep', bestMonth: 'nov', quitMonth: 'apr' })).toContain('over New Year');
+  expect(said({ startMonth: 'sep', quitMonth: 'apr' })).toContain('over New Year');
+  for (const fine of [undefined, { startMonth: 'apr' }, { startMonth: 'mar', bestMonth: 'may', quitMonth: 'oct' }] as const)
+    expect(said(fine)).toBe('');
+});
+
 it('takes month and day in either order, and keeps the half that is there', () => {
   const turnIn = all(seasonGroups).find(({ at }) => at === 'season.turnInDay');
   if (turnIn === undefined) throw new TypeError('no field for turn-in');

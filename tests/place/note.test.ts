@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import ICAL from 'ical.js';
 import type { Nodes } from 'mdast';
 import { fromMarkdown } from 'mdast-util-from-markdown';
@@ -8,9 +9,11 @@ import { asText } from '../../src/place/visit/asText.ts';
 import { type Audience, outgoing } from '../../src/place/visit/audience.ts';
 import { blocksOf, type Facts } from '../../src/place/visit/blocks.ts';
 import { calendarDays } from '../../src/place/visit/calendarDays.ts';
-import { aNote, aVisit, facts } from './aVisit.ts';
+import { withPasture } from './aPlace.ts';
+import { aNote, aResult, aVisit, facts } from './aVisit.ts';
 
-const calendar = (of: Facts, audience: Audience): string => calendarFile('visit-v1', calendarDays(of, audience, outgoing(of, audience)));
+const calendar = (of: Facts, audience: Audience, today = '2026-06-20'): string =>
+  calendarFile('visit-v1', calendarDays(of, audience, outgoing(of, audience), today));
 const outputs = (of: Facts, audience: Audience): readonly string[] => {
   const note = outgoing(of, audience);
   // A calendar line is folded; a name may stand across the fold.
@@ -81,6 +84,22 @@ describe('a follow-up note', () => {
     expect(text).toContain('Middle rate: 1.2 in/hr, nearer 0.4 to 0.9 in/hr');
     expect(text).toContain('https://example.org/field/calculators/ring-test/?v=2&bore=6in&rings=4min_9min');
   });
+  it('says which words of the visit its changed words do not have, and counts them as left out', () => {
+    const note = aNote({
+      blocks: [
+        { id: 'seen', text: 'Good cover on the flat' },
+        { id: 'result-r1', text: 'It takes water.' },
+      ],
+    });
+    const same = facts({ note, visit: aVisit({ seen: 'Good cover' }) });
+    const later = facts({ note, visit: aVisit({ seen: 'Good cover\nWATCH: nightshade by the trough' }) });
+    const seen = (of: Facts) => blocksOf(of).find(({ id }) => id === 'seen');
+    expect(seen(same)?.onlyInVisit).toBeUndefined();
+    expect(outgoing(same, 'producer').told.leavesOut).toBe('nothing');
+    expect(seen(later)?.onlyInVisit).toEqual(['WATCH: nightshade by the trough']);
+    for (const audience of ['producer', 'office'] as const)
+      expect(outgoing(later, audience).told.leavesOut, audience).toContain('words of the visit that “What we saw” of this note does not have');
+  });
   it('says how to open a result where nobody has told where a copy is', () => {
     const text = asText(outgoing(facts({ base: undefined }), 'producer'));
     expect(text).not.toContain('http');
@@ -120,6 +139,49 @@ describe('the copy for the office', () => {
     const note = aNote({ blocks: [{ id: 'seen', text: 'Moss’s HIGH BENCH is bare, says ana reyes' }] });
     expect(asText(outgoing(facts({ note }), 'office'))).toContain('someone’s pasture 2 is bare, says someone');
   });
+  it('keeps every number and every word that nobody typed, whatever the paddocks, waters and people are called', () => {
+    const of = facts();
+    const paddocks = ['1', '2', '3', '4', '5', '6', '7', '8', '9', 'A'].map((name) => ({ id: `p${name}`, name, areaAc: 4 }));
+    const place = { ...withPasture(of.place, 'low', { paddocks }), water: [{ id: 'w1', name: 'Well' }] };
+    const numbersIn = (text: string): readonly string[] => (text.match(/\d+(?:[.,:]\d+)*/g) ?? []).toSorted();
+    fc.assert(
+      fc.property(fc.array(fc.integer({ min: 1, max: 12 }), { minLength: 1, maxLength: 4 }), fc.integer({ min: 1, max: 9 }), (counts, one) => {
+        const words = `The bench will heal and mark ${counts.join(', ')} spots; paddock ${one} is done well.`;
+        const result = aResult({
+          note: `Will Mark 1 yield 2 to ${one} tons/ac? Well over ${counts.join('-')}.`,
+          shown: [{ label: `Mark ${one}`, text: `${counts[0]} lb/ac` }],
+          sources: [`Will, M. Table ${one}.8-9, Mark Press`],
+        });
+        const visit = aVisit({
+          by: 'Will',
+          present: 'Mark',
+          pastureIds: [],
+          spots: undefined,
+          seen: words,
+          said: words,
+          steps: [{ id: 's1', what: words, who: 'Mark' }],
+        });
+        const all = { ...of, place, visit, results: [{ ...result, pastureIds: [] }], note: everything };
+        const office = asText(outgoing(all, 'office'));
+        expect(numbersIn(office.replaceAll('P-17', ''))).toEqual(numbersIn(asText(outgoing(all, 'producer'))));
+        for (const kept of [words, result.note, `Mark ${one}: ${counts[0]} lb/ac`, `Table ${one}.8-9, Mark Press`, '1-800-FARM-AID'])
+          expect(office).toContain(kept);
+      }),
+    );
+    // A name that is spelled as one is found all the same.
+    const told = outgoing({ ...of, place, visit: aVisit({ present: 'Will', seen: 'Here Will saw it.' }) }, 'office');
+    expect(asText(told)).toContain('Here someone saw it.');
+  });
+  it('has no name in what two managements were called', () => {
+    const result = aResult({
+      sides: ['Moss way', 'Rest'],
+      note: 'Moss way: 4 in\nRest: 2 in',
+      shown: [{ label: 'Moss way: Rate', text: '4 in/hr' }],
+    });
+    const text = asText(outgoing(facts({ results: [result], note: everything }), 'office'));
+    expect(text).toContain('someone way: 4 in\nRest: 2 in');
+    expect(text).toContain('someone way: Rate: 4 in/hr');
+  });
   it('has tests and no money, nothing that was said, and no who, until they are ticked', () => {
     const text = asText(outgoing(facts(), 'office'));
     expect(text).toContain('Middle rate');
@@ -127,6 +189,19 @@ describe('the copy for the office', () => {
     for (const each of ['$412', 'cows are home', 'Decide by']) expect(text + calendar(facts(), 'office')).not.toContain(each);
     const ticked = asText(outgoing(facts({ note: everything }), 'office'));
     for (const each of ['$412', 'cows are home', 'P-17', 'pasture 1 and pasture 2']) expect(ticked).toContain(each);
+  });
+  it('calls a pasture that was taken away since by the name that it had, and the office’s copy by none', () => {
+    const of = facts();
+    const [low, ...pastures] = of.place.pastures;
+    if (!low) throw new RangeError('no pasture');
+    const gone = { ...of, place: { ...of.place, pastures, pasturesTakenAway: [{ id: low.id, name: low.name }] } };
+    expect(asText(outgoing(gone, 'producer'))).toContain('Pastures: High bench and Low bench');
+    const office = asText(outgoing({ ...gone, note: everything }, 'office'));
+    expect(office).toContain('Pastures: pasture 1 and a pasture that was taken away');
+    expect(office).not.toMatch(/low bench/i);
+    // It came back: told once.
+    const back = { ...gone, place: { ...gone.place, pastures: of.place.pastures } };
+    expect(asText(outgoing(back, 'producer'))).toContain('Pastures: Low bench and High bench');
   });
   it('calls pastures by name where that is ticked', () => {
     const text = asText(outgoing(facts({ note: aNote({ hasPastureNames: true }) }), 'office'));
@@ -188,6 +263,15 @@ describe('the calendar', () => {
     const [step] = aVisit().steps;
     const visit = aVisit({ steps: step ? [{ ...step, byDay: '2025-07-20' }] : [], nextDay: '2025-09-01' });
     expect(calendar(facts({ visit }), 'producer').match(/SUMMARY.*/g)).toEqual([expect.stringContaining('Decide by')]);
+  });
+  it('has no day of a result that is past, none of a step that is done, and none that was past when the note was made', () => {
+    const titles = (of: Facts, today?: string): readonly string[] => calendar(of, 'producer', today).match(/SUMMARY:[^\r]*/g) ?? [];
+    const [step] = aVisit().steps;
+    const visit = aVisit({ steps: step ? [{ ...step, isDone: true }] : [], nextDay: undefined });
+    const days = ['2026-06-17', '2026-06-20', '2026-07-15'].map((day) => ({ day, title: `Look on ${day}`, text: 'Look.' }));
+    const of = facts({ visit, results: [aResult({ days })] });
+    expect(titles(of)).toEqual(['SUMMARY:Look on 2026-06-20', 'SUMMARY:Look on 2026-07-15']);
+    expect(titles(of, '2026-07-01')).toEqual(['SUMMARY:Look on 2026-07-15']);
   });
   it('keeps an entry’s identity when another goes', () => {
     const uids = (of: Facts): readonly string[] => calendar(of, 'producer').match(/UID:.*/g) ?? [];

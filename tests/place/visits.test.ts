@@ -16,6 +16,7 @@ import { placeKind } from '../../src/place/store/kinds.ts';
 import { memoryStore, openStore } from '../../src/place/store/openStore.ts';
 import type { Store } from '../../src/place/store/store.ts';
 import { noteKind, resultKind, visitKind } from '../../src/place/store/visitKinds.ts';
+import { isUntouched, newVisit } from '../../src/place/visit/newVisit.ts';
 import { root } from '../support/files.ts';
 import { aPlace } from './aPlace.ts';
 import { aNote, aResult, aVisit } from './aVisit.ts';
@@ -32,6 +33,16 @@ beforeEach(() => {
 });
 afterEach(() => {
   for (const store of opened.splice(0)) store.close();
+});
+
+describe('a visit that is begun', () => {
+  it('is untouched until something of it is told, whatever that is', () => {
+    const { id, rev, past, changedBy, changedAt, v: _, placeId, day, by, ...deeds } = aVisit();
+    // Who writes comes from the visit before, and is no deed of this one.
+    const begun = newVisit({ id, rev, past, changedBy, changedAt }, placeId, day, by);
+    expect(isUntouched(begun)).toBe(true);
+    for (const [key, deed] of Object.entries(deeds)) expect(isUntouched({ ...begun, [key]: deed }), key).toBe(false);
+  });
 });
 
 describe('a visit, its results and its note', () => {

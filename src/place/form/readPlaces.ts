@@ -1,12 +1,12 @@
 import type { Place } from '../model/place.ts';
 import type { Row } from '../model/row.ts';
 
-/** As this edition or an older one wrote it: what they wrote, their schema has passed, and version 1 has only more than forms read. Anything else is for the place's own page to read. */
+/** As this edition or an older one wrote it: what they wrote, their schema has passed, and what the versions differ in no form reads. Anything else is for the place's own page to read. */
 const isOurs = (raw: unknown): raw is Place =>
   typeof raw === 'object' &&
   raw !== null &&
   'v' in raw &&
-  (raw.v === 1 || raw.v === 2) &&
+  (raw.v === 1 || raw.v === 2 || raw.v === 3) &&
   ['pastures', 'herd', 'soils', 'water'].every((list) => Array.isArray(Object.entries(raw).find(([key]) => key === list)?.[1]));
 
 /** Something that belongs to a place, as this edition writes it. */

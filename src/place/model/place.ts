@@ -2,7 +2,7 @@ import * as v from 'valibot';
 import { haySchema } from './hay.ts';
 import { herdGroupSchema } from './herdGroup.ts';
 import { placeVersion } from './migrations/place.ts';
-import { amountSchema, between, countSchema, monthDaySchema, monthSchema, nameSchema, recordEntries, typedSchema } from './parts.ts';
+import { amountSchema, between, countSchema, idSchema, monthDaySchema, monthSchema, nameSchema, recordEntries, typedSchema } from './parts.ts';
 import { pastureSchema } from './pasture.ts';
 import { pricesSchema } from './prices.ts';
 import { soilSchema } from './soil.ts';
@@ -50,6 +50,8 @@ export const placeSchema = v.strictObject({
   grazing: v.optional(v.strictObject({ stayDays: v.optional(countSchema), herdCount: v.optional(countSchema), restDays: v.optional(countSchema) })),
   soils: listOf(soilSchema, 200),
   pastures: listOf(pastureSchema, 500),
+  /** Pastures that were taken away, by which visits and lines of the record still call their ground. */
+  pasturesTakenAway: v.optional(listOf(v.strictObject({ id: idSchema, name: nameSchema }), 500)),
   herd: listOf(herdGroupSchema, 100),
   hay: v.optional(haySchema),
   water: listOf(waterPointSchema, 200),

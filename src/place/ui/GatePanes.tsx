@@ -95,10 +95,10 @@ const baleChoices = [1, 2, 3, 4, 6, 8];
 const balesField = count('baleCount', 'Bales', 'count', [1, 1000], 5);
 export function HayPane({ place, rows, day, todayDay, system, onDone }: PaneProps) {
   const grounds = groundsById(place);
-  const standing = standingOn(rows.all, day).flatMap(({ id, paddockId }) => {
-    const ground = grounds.get(paddockId);
-    return ground === undefined ? [] : [{ id, ground }];
-  });
+  const standing = standingOn(rows.all, day).map(({ id, paddockId, paddockName }) => ({
+    id,
+    ground: grounds.get(paddockId) ?? { id: paddockId, name: paddockName ?? 'a paddock that was taken away' },
+  }));
   const [picked, setPicked] = useState<string | undefined>(undefined);
   const [isOther, setOther] = useState(false);
   const ground = standing.find(({ ground: each }) => each.id === picked)?.ground ?? standing[0]?.ground;

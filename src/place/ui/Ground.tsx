@@ -60,6 +60,9 @@ export function Ground(view: PlaceView) {
                 />
               )}
             </Fold>
+            <p>
+              <small>Taken away, its name stays in visits and in the record, but sums by the acre no longer count it.</small>
+            </p>
           </>
         )}
       />

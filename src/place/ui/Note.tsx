@@ -43,7 +43,7 @@ interface EditProps {
   readonly onMove: (by: -1 | 1) => void;
 }
 function EditBlock({ view, facts, block, audience, isFirst, isLast, onBlock, onVisit, onMove }: EditProps) {
-  const { id, kind, title, text: words, cameWith, lines, isList, isFixed, isLeftOut } = block;
+  const { id, kind, title, text: words, cameWith, onlyInVisit, lines, isList, isFixed, isLeftOut } = block;
   const { visit } = facts;
   const move = (by: -1 | 1, label: string, isOff: boolean) => (
     <button type="button" class="quiet" disabled={isOff} onClick={() => onMove(by)}>
@@ -63,6 +63,7 @@ function EditBlock({ view, facts, block, audience, isFirst, isLast, onBlock, onV
               onText={(to) => onBlock({ text: to === (cameWith ?? words) ? undefined : to })}
             />
           )}
+          {onlyInVisit !== undefined && <p class="problem">Only in the visit, not in this note: {onlyInVisit.join(' / ')}</p>}
           {cameWith !== undefined && (
             <p>
               <button type="button" class="quiet" onClick={() => onBlock({ text: undefined })}>
@@ -134,8 +135,9 @@ export function NotePage(view: PlaceView) {
     photos: new Map(photos.map((each) => [each.id, photoAddress(each)])),
   };
   const blocks = blocksOf(facts);
-  const onNote = (changes: readonly Change[]): void => noteWork.set(changed(isNote, note, [...changes, { path: ['editedDay'], to: today(view) }]));
-  const onVisit = (changes: readonly Change[]): void => visitWork.set(changed(isVisit, visit, changes));
+  const onNote = (changes: readonly Change[]): void =>
+    noteWork.set(changed(isNote, noteWork.now(), [...changes, { path: ['editedDay'], to: today(view) }]));
+  const onVisit = (changes: readonly Change[]): void => visitWork.set(changed(isVisit, visitWork.now(), changes));
   const onBlock = (blockId: string, changes: Readonly<Record<string, Data>>): void => {
     const isThere = note.blocks.some((each) => each.id === blockId);
     onNote([

@@ -26,7 +26,7 @@ export function NoteOut({ view, facts, audience, onAudience }: OutProps) {
   const [told, setTold] = useState('');
   const shown = useRef<HTMLDivElement>(null);
   const note = audience && outgoing(facts, audience);
-  const days = note && audience ? calendarDays(facts, audience, note) : [];
+  const days = note && audience ? calendarDays(facts, audience, note, today(view)) : [];
   const nameFor = (ending: string): string => nameOfFile(`note ${note?.fileWord ?? ''}`, today(view), ending);
   /** Where the browser does not let a page copy, the note stands there selected. */
   const select = (): void => {

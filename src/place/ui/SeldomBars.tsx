@@ -15,10 +15,11 @@ export function SeldomBars(view: View) {
       {trouble === 'gone' && place && (
         <div class="place-bar" role="alert">
           <p>
-            <b>{place.name} was thrown away in another window.</b> What you see here is no longer kept.
+            <b>{place.name} was thrown away in another window, with its record, visits, notes and photos.</b> This window still holds the place
+            itself: what is told under Ground, Stock, Feed, Water, Season and Tools. The rest comes back only from a file that was saved.
           </p>
           <button type="button" onClick={() => void session.keepAfterAll()}>
-            Keep it after all
+            Keep the place itself
           </button>
         </div>
       )}

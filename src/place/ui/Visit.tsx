@@ -1,10 +1,10 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import * as v from 'valibot';
 import { keep, visitKey } from '../../scripts/kept.ts';
 import type { Place } from '../model/place.ts';
 import { type Visit, visitSchema } from '../model/visit.ts';
 import { resultKind, visitKind } from '../store/visitKinds.ts';
-import { newVisit } from '../visit/newVisit.ts';
+import { isUntouched, newVisit } from '../visit/newVisit.ts';
 import { usedForms } from '../visit/usedForms.ts';
 import { changed, listed } from './edit.ts';
 import { FieldsView } from './FieldView.tsx';
@@ -18,6 +18,7 @@ import { Results } from './Results.tsx';
 import { Steps } from './Steps.tsx';
 import type { Change } from './session.ts';
 import { Troubled } from './Troubled.tsx';
+import { PutBack, useTaken } from './taken.tsx';
 import { today } from './today.ts';
 import { removeVisit } from './Visits.tsx';
 import type { PlaceView } from './view.ts';
@@ -29,7 +30,7 @@ const isVisit = (value: unknown): value is Visit => v.is(visitSchema, value);
 /** `#/visit/ID`; at `#/visit/new` one is begun. */
 export function VisitPage(view: PlaceView) {
   const [id = ''] = partsIn(location.hash);
-  return id === 'new' ? <NewVisit {...view} /> : <OneVisit view={view} id={id} />;
+  return id === 'new' ? <NewVisit {...view} /> : <OneVisit key={id} view={view} id={id} />;
 }
 
 /** Begins a visit at once: what is chosen in it next is kept like all else. */
@@ -38,7 +39,10 @@ function NewVisit(view: PlaceView) {
   useEffect(() => {
     const begin = async () => {
       const { records } = await session.store.read(visitKind);
-      const last = records.filter(({ placeId }) => placeId === place.id).toSorted((one, other) => other.changedAt.localeCompare(one.changedAt))[0];
+      const own = records.filter(({ placeId }) => placeId === place.id);
+      const untouched = own.find((each) => each.day === today(view) && isUntouched(each));
+      if (untouched !== undefined) return location.replace(`#/visit/${untouched.id}`);
+      const last = own.toSorted((one, other) => other.changedAt.localeCompare(one.changedAt))[0];
       const visit = newVisit(session.newHead(), place.id, today(view), last?.by);
       await session.store.save(visitKind, [{ before: null, after: visit }]);
       location.replace(`#/visit/${visit.id}`);
@@ -81,16 +85,16 @@ function OneVisit({ view, id }: { readonly view: PlaceView; readonly id: string 
   const results = useKept(session, resultKind, () => true, resultIds);
   const visits = useKept(session, visitKind, ({ placeId }) => placeId === place.id);
   const [isAsking, setAsking] = useState(false);
-  // What was taken out can come back for as long as the visit is open.
-  const [taken, setTaken] = useState<readonly Visit['results'][number][]>([]);
-  const gone = useRef<readonly string[]>([]);
-  gone.current = taken.map((each) => each.id).filter((each) => !resultIds.includes(each));
-  useEffect(
-    () => () => {
-      for (const each of gone.current) void session.store.remove(resultKind, each);
-    },
-    [],
+  const taken = useTaken(
+    () => (work.is === 'there' ? work.now().results : []),
+    (left) => onChange([{ path: ['results'], to: listed(left) }]),
+    (each) => void session.store.remove(resultKind, each),
   );
+  const onChange = (changes: readonly Change[]): void => {
+    // A visit always has a day: emptied, the field keeps the one that it had.
+    const fitting = changes.filter(({ path, to }) => !(path.join() === 'day' && to === undefined));
+    if (fitting.length > 0 && work.is === 'there') work.set(changed(isVisit, work.now(), fitting));
+  };
   if (work.is === 'coming') return null;
   if (work.is === 'none' || work.value.placeId !== place.id)
     return (
@@ -99,11 +103,6 @@ function OneVisit({ view, id }: { readonly view: PlaceView; readonly id: string 
       </p>
     );
   const visit = work.value;
-  const onChange = (changes: readonly Change[]): void => {
-    // A visit always has a day: emptied, the field keeps the one that it had.
-    const fitting = changes.filter(({ path, to }) => !(path.join() === 'day' && to === undefined));
-    if (fitting.length > 0) work.set(changed(isVisit, visit, fitting));
-  };
   const shared = { record: visit, system, path: [], onChange };
   const words = (at: 'seen' | 'said', label: string, help: string) => (
     <Words
@@ -130,19 +129,16 @@ function OneVisit({ view, id }: { readonly view: PlaceView; readonly id: string 
           return session.flush();
         }}
         onTakeAway={(resultId) => {
-          setTaken([...taken, ...visit.results.filter((each) => each.id === resultId)]);
-          onChange([{ path: ['results'], to: listed(visit.results.filter((each) => each.id !== resultId)) }]);
+          const item = visit.results.find((each) => each.id === resultId);
+          if (item) taken.take(item, item.title);
         }}
       />
-      {taken
-        .filter((each) => !resultIds.includes(each.id))
+      {visit.results
+        .map((_, index) => index)
+        .concat(visit.results.length)
+        .flatMap(taken.backs)
         .map((each) => (
-          <p class="part-back" role="status" key={each.id}>
-            {each.title} was taken away.{' '}
-            <button type="button" onClick={() => onChange([{ path: ['results'], to: listed([...visit.results, each]) }])}>
-              Put it back
-            </button>
-          </p>
+          <PutBack key={each.item.id} taken={each} from={taken} />
         ))}
       <p>
         <a class="big-link" href={`#/note/${visit.id}`}>
@@ -164,7 +160,7 @@ function OneVisit({ view, id }: { readonly view: PlaceView; readonly id: string 
       <h3>Seen and said</h3>
       {words('seen', 'What we saw', 'Start with what is good.')}
       {words('said', 'What you said', 'In their words, not yours.')}
-      <Photos view={view} visit={visit} onChange={onChange} />
+      <Photos view={view} visit={visit} now={work.now} onChange={onChange} />
       <h3>What we agreed</h3>
       <Steps view={view} steps={visit.steps} day={visit.day} onChange={onChange} />
       <NextLook id="visit" record={visit} system={system} onChange={onChange} />

@@ -36,6 +36,8 @@ export function useKept<T extends Kept>(
 
 export interface Work<T> {
   readonly value: T;
+  /** As it stands at that moment: what a change that waited for something is made from. */
+  readonly now: () => T;
   readonly trouble: Trouble | undefined;
   readonly set: (next: T) => void;
 }
@@ -98,13 +100,15 @@ export function useRecord<T extends Kept>(session: Session, kind: Kind<T>, id: s
   const { current } = work;
   if (current === undefined) return { is: 'coming' };
   if (current === 'none') return { is: 'none' };
-  const open = current;
+  // What is read from the store again is another one at work than that of the last drawing.
+  const open = (): Editing<T> => (work.current === 'none' ? current : (work.current ?? current));
   return {
     is: 'there',
-    value: open.value(),
+    value: current.value(),
+    now: () => open().value(),
     trouble,
     set: (next) => {
-      open.set(next);
+      open().set(next);
       redraw((count) => count + 1);
     },
   };

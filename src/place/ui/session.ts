@@ -15,7 +15,7 @@ import { roomOf, type StorageState } from '../store/storageState.ts';
 import type { Batch, Store } from '../store/store.ts';
 import type { Begun } from '../visit/newVisit.ts';
 import type { Backups } from './backups.ts';
-import { type Data, dataAt, isList, withChanges } from './edit.ts';
+import { type Data, dataAt, isFields, isList, withChanges } from './edit.ts';
 import type { OpenMark } from './openMark.ts';
 
 /** Something that was taken away and can come back. */
@@ -24,6 +24,13 @@ interface Undo {
   readonly path: readonly string[];
   readonly item: Data;
   readonly index: number;
+}
+/** The name of a pasture stays with the place, for what was told of it; its last 500 do. */
+function nameStays(place: Place | undefined, item: Data): readonly Change[] {
+  if (!isFields(item)) return [];
+  const { id, name } = item;
+  const others = (place?.pasturesTakenAway ?? []).filter((each) => each.id !== id);
+  return [{ path: ['pasturesTakenAway'], to: [...others.slice(-499), { id, name }] }];
 }
 /** What the person must know of the open place, and can do about it. */
 export type Trouble = 'gone' | 'newer' | 'damaged';
@@ -176,6 +183,7 @@ export class Session {
     if (!isList(list)) return;
     const undo = { label, path, item: list[index], index };
     this.change([{ path, to: list.filter((_, each) => each !== index) }]);
+    if (path.join() === 'pastures') this.change(nameStays(this.place, undo.item));
     this.undo = undo;
     this.tell();
   }

@@ -1,7 +1,7 @@
 import type { Result } from '../model/result.ts';
+import type { Step } from '../model/visit.ts';
 import { type Block, blocksOf, type Facts, isToldStep, type Line, stepWords } from './blocks.ts';
-import { hiddenNames, pastureCode, withoutNames } from './names.ts';
-import { pastureNames } from './visitWords.ts';
+import { hiddenNames, pastureCode, takenAwayCode, withoutNames } from './names.ts';
 
 /** For whom an output is. Chosen before each. */
 export type Audience = 'producer' | 'office';
@@ -9,6 +9,8 @@ export type Audience = 'producer' | 'office';
 /** Tests of the ground, which an office may have as they come; all else, and money above all, only where somebody ticks it. */
 const usualForOffice: ReadonlySet<string> = new Set(['ring-test', 'slake-test', 'packed-soil', 'ponding', 'cover-count', 'soil-loss']);
 export const usualPlaceCode = 'a place';
+/** What the office's copy calls the place. */
+export const placeCodeOf = ({ note }: Facts): string => note?.placeCode?.trim() || usualPlaceCode;
 
 /** Whether a block goes into the office's copy. */
 export function isForOffice({ id, kind, slug = '' }: Block, { note }: Facts): boolean {
@@ -35,11 +37,17 @@ export interface Outgoing {
   readonly fileWord: string;
 }
 
+/** What is left out of parts that go out, and of those that somebody emptied. */
+const leftWords = (blocks: readonly Block[]): readonly string[] =>
+  blocks.flatMap(({ title, isLeftOut, onlyInVisit }) =>
+    isLeftOut || onlyInVisit === undefined ? [] : [`words of the visit that “${title}” of this note does not have`],
+  );
 const isEmpty = ({ text = '', lines }: Block): boolean => text.trim() === '' && lines.length === 0;
 
 function forProducer(facts: Facts): Outgoing {
-  const blocks = blocksOf(facts).filter((block) => !block.isLeftOut && !isEmpty(block));
-  const left = blocksOf(facts).filter(({ isLeftOut }) => isLeftOut);
+  const all = blocksOf(facts);
+  const blocks = all.filter((block) => !block.isLeftOut && !isEmpty(block));
+  const left = [...all.filter(({ isLeftOut }) => isLeftOut).map(({ title }) => title), ...leftWords(all)];
   const kept = new Set(blocks.map(({ id }) => id));
   return {
     title: `Visit of ${facts.place.name}`,
@@ -47,67 +55,78 @@ function forProducer(facts: Facts): Outgoing {
     results: facts.results.filter(({ id }) => kept.has(`result-${id}`)),
     told: {
       has: 'Names, place and pastures, all results with their links, what was said, who does what by when.',
-      leavesOut: left.length === 0 ? 'nothing' : left.map(({ title }) => title).join('; '),
+      leavesOut: left.join('; ') || 'nothing',
     },
     fileWord: facts.place.name,
   };
 }
 
+/** The facts as an office may have them: the place and its pastures called by codes wherever a part of the note names them. */
+function inCodes(facts: Facts): Facts {
+  const { place, note } = facts;
+  const name = placeCodeOf(facts);
+  if (note?.hasPastureNames === true) return { ...facts, place: { ...place, name } };
+  const pastures = place.pastures.map((each) => ({ ...each, name: pastureCode(place, each.id) }));
+  const pasturesTakenAway = (place.pasturesTakenAway ?? []).map(({ id }) => ({ id, name: takenAwayCode }));
+  return { ...facts, place: { ...place, name, pastures, pasturesTakenAway } };
+}
+/** What takes the names out of words that somebody typed in the visit; all else in a note was worked out or comes from these pages, and stays as it is. */
+export const bareWords = (facts: Facts): ((text: string) => string) => {
+  const hidden = hiddenNames(facts.place, facts.visit, placeCodeOf(facts), facts.note?.hasPastureNames === true);
+  return (text) => withoutNames(text, hidden);
+};
+
 function forOffice(facts: Facts): Outgoing {
-  const { place, visit, note } = facts;
-  const code = note?.placeCode?.trim() || usualPlaceCode;
-  const hasPastureNames = note?.hasPastureNames === true;
-  const hidden = hiddenNames(place, visit, code, hasPastureNames);
-  const bare = (text: string): string => withoutNames(text, hidden);
-  const bareLine = (line: Line): Line => line.map((run) => ({ ...run, text: bare(run.text) }));
-  const codes = new Intl.ListFormat('en-US').format(
-    visit.pastureIds.filter((id) => place.pastures.some((each) => each.id === id)).map((id) => pastureCode(place, id)),
-  );
-  const all = blocksOf(facts);
+  const { visit, note } = facts;
+  const coded = inCodes(facts);
+  const bare = bareWords(facts);
+  const all = blocksOf(coded);
   const blocks = all
     .filter((block) => !block.isLeftOut && isForOffice(block, facts))
     .map((block): Block => {
-      const lines =
-        block.kind === 'agreed'
-          ? visit.steps.filter(isToldStep).map((each): Line => [{ text: stepWords(each, false) }])
-          : block.kind === 'head'
-            ? headForOffice(block, code, hasPastureNames ? pastureNames(place, visit.pastureIds) : codes)
-            : block.lines;
-      const { cameWith: _, ...rest } = block;
-      return {
-        ...rest,
-        title: bare(block.title),
-        ...(block.ground === undefined ? {} : { ground: bare(block.ground) }),
-        ...(block.shortTitle === undefined ? {} : { shortTitle: bare(block.shortTitle) }),
-        ...(block.images && { images: block.images.map((each) => ({ ...each, words: bare(each.words) })) }),
-        ...(block.text === undefined ? {} : { text: bare(block.text) }),
-        lines: lines.map(bareLine),
-      };
+      const { cameWith, ...rest } = block;
+      switch (block.kind) {
+        case 'head':
+          return { ...rest, lines: block.lines.filter(isForAnyone) };
+        case 'agreed':
+          return { ...rest, lines: visit.steps.filter(isToldStep).map((each) => [{ text: stepWords(bareStep(each, bare), false) }]) };
+        case 'photos': {
+          const images = (block.images ?? []).map((each) => ({ ...each, words: bare(each.words) }));
+          return { ...rest, images, lines: images.map(({ words }): Line => [{ text: words }]) };
+        }
+        case 'result':
+          return withBareSides(cameWith === undefined ? rest : { ...rest, text: bare(rest.text ?? '') }, facts, bare);
+        default:
+          return rest.text === undefined ? rest : { ...rest, text: bare(rest.text) };
+      }
     })
     .filter((block) => !isEmpty(block));
   const kept = new Set(blocks.map(({ id }) => id));
   const left = all.filter(({ id }) => !kept.has(id)).filter((block) => !isEmpty(block));
+  const code = coded.place.name;
   return {
     title: `Visit of ${code}`,
     blocks,
     results: facts.results.filter(({ id }) => kept.has(`result-${id}`)),
     told: {
-      has: `${code}, ${hasPastureNames ? 'pastures by name' : 'pastures by number'}, no other names; what was agreed and by when, without who.`,
-      leavesOut: ['names of people and of the place', ...left.map(({ title }) => bare(title))].join('; '),
+      has: `${code}, ${note?.hasPastureNames === true ? 'pastures by name' : 'pastures by number'}, no other names; what was agreed and by when, without who.`,
+      leavesOut: ['names of people and of the place', ...left.map(({ title }) => title), ...leftWords(blocks)].join('; '),
     },
     fileWord: code,
   };
 }
-/** The labels whose lines an office's copy keeps, with its own words for place and pastures. */
-function headForOffice({ lines }: Block, code: string, pastures: string): readonly Line[] {
-  const labelOf = (line: Line): string => line[0]?.text ?? '';
-  const withText = (line: Line, text: string): Line => [...line.slice(0, 1), { text }];
-  return lines.flatMap((line) => {
-    const label = labelOf(line);
-    if (label.startsWith('By:') || label.startsWith('There:') || label.startsWith('Where:')) return [];
-    if (label.startsWith('Place:')) return [withText(line, code)];
-    return [label.startsWith('Pastures:') ? withText(line, pastures) : line];
-  });
+/** Lines of the head that an office's copy keeps. */
+const isForAnyone = (line: Line): boolean => !['By: ', 'There: ', 'Where: '].includes(line[0]?.text ?? '');
+export const bareStep = (step: Step, bare: (text: string) => string): Step => (step.what === undefined ? step : { ...step, what: bare(step.what) });
+/** What two managements were called is typed; the words and figures around it are not. */
+function withBareSides(block: Block, { results }: Facts, bare: (text: string) => string): Block {
+  const sides = results.find(({ id }) => block.id === `result-${id}`)?.sides ?? [];
+  const bareSides = (text: string): string => sides.reduce((now, side) => now.replaceAll(side, bare(side)), text);
+  return {
+    ...block,
+    ...(block.text === undefined ? {} : { text: bareSides(block.text) }),
+    lines: block.lines.map((line) => line.map((run) => ({ ...run, text: bareSides(run.text) }))),
+  };
 }
 
 export const outgoing = (facts: Facts, audience: Audience): Outgoing => (audience === 'office' ? forOffice(facts) : forProducer(facts));

@@ -49,6 +49,8 @@ export interface Block {
   readonly text?: string;
   /** The words that it came with, where somebody has changed them. */
   readonly cameWith?: string;
+  /** Lines of the visit that the changed words do not hold: left out, or written in the visit since. */
+  readonly onlyInVisit?: readonly string[];
   readonly lines: readonly Line[];
   readonly isList: boolean;
   readonly isLeftOut: boolean;
@@ -241,6 +243,9 @@ export function blocksOf(facts: Facts): readonly Block[] {
       const done = note?.blocks.find(({ id }) => id === block.id);
       const isLeftOut = !block.isFixed && done?.isLeftOut === true;
       if (block.text === undefined || done?.text === undefined || done.text === block.text) return { ...block, isLeftOut };
-      return { ...block, text: done.text, cameWith: block.text, isLeftOut };
+      const { text } = done;
+      const lines = block.kind === 'result' ? [] : block.text.split('\n').map((line) => line.trim());
+      const onlyInVisit = lines.filter((line) => !text.includes(line));
+      return { ...block, text, cameWith: block.text, isLeftOut, ...(onlyInVisit.length === 0 ? {} : { onlyInVisit }) };
     });
 }

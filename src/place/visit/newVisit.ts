@@ -14,6 +14,14 @@ export const newVisit = (begun: Begun, placeId: string, day: string, by: string 
   steps: [],
   results: [],
 });
+/** Nothing was done in it yet: it can be the one that somebody begins. */
+export const isUntouched = (visit: Visit): boolean => {
+  const { pastureIds, steps, results, photos, ground, present, spots, seen, said, nextDay, typed, clash } = visit;
+  return (
+    [pastureIds, steps, results].every(({ length }) => length === 0) &&
+    [photos, ground, present, spots, seen, said, nextDay, typed, clash].every((each) => each === undefined)
+  );
+};
 export const newNote = (begun: Begun, visit: Pick<Visit, 'id' | 'placeId'>, day: string): Note => ({
   ...begun,
   id: visit.id,

@@ -15,9 +15,11 @@ export function visitDay(visit: Visit, visits: readonly Visit[]): string {
     .toSorted();
   return ofDay.length > 1 ? `${dayWords(visit.day)} (${ofDay.indexOf(visit.id) + 1} of ${ofDay.length})` : dayWords(visit.day);
 }
-/** `High bench and Low bench` */
-export const pastureNames = (place: Place, ids: readonly string[]): string =>
-  new Intl.ListFormat('en-US').format(place.pastures.filter(({ id }) => ids.includes(id)).map(({ name }) => name));
+/** `High bench and Low bench`; what was taken away since comes last, by the name that it had. */
+export function pastureNames({ pastures, pasturesTakenAway = [] }: Place, ids: readonly string[]): string {
+  const all = [...pastures, ...pasturesTakenAway.filter((gone) => pastures.every(({ id }) => id !== gone.id))];
+  return new Intl.ListFormat('en-US').format(all.filter(({ id }) => ids.includes(id)).map(({ name }) => name));
+}
 /** `Nov 30, 2026 (2 of 2), High bench`: what tells a visit from the others of its place. */
 export function visitTold(place: Place | undefined, visit: Visit, visits: readonly Visit[]): string {
   const names = place === undefined ? '' : pastureNames(place, visit.pastureIds);

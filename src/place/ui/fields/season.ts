@@ -1,7 +1,17 @@
+import { monthNumber } from '../../../../calculators/units/months.ts';
+import type { Place } from '../../model/place.ts';
 import { curves, fallFlushes, groundWords, rainClasses } from '../../model/words.ts';
 import { amount, choice, count, month, monthDay } from './field.ts';
 import { yardstickField } from './yardstick.ts';
 
+/** Forms take growth within one year alone, and are given none that runs on past its end. */
+function overNewYear({ growth = {} }: Place): string {
+  const { startMonth, bestMonth, quitMonth } = growth;
+  const numbers = [startMonth, bestMonth, quitMonth].flatMap((each) => (each === undefined ? [] : [monthNumber(each)]));
+  return numbers.some((each, index) => each < (numbers[index - 1] ?? 0))
+    ? 'These months do not come one after the other within a year. No form can take growth that runs over New Year: each keeps its example there.'
+    : '';
+}
 const answers = ['growth.curve', 'answers'] as const;
 export const seasonGroups = [
   {
@@ -28,6 +38,7 @@ export const seasonGroups = [
       month('growth.quitMonth', 'It quits after', { shownWhen: answers }),
       choice('growth.fallFlush', 'Growth in the fall', fallFlushes, {}, { shownWhen: answers }),
     ],
+    problem: overNewYear,
   },
   {
     title: 'How you graze',
