@@ -11,8 +11,12 @@ const poisonSulfate = 3000;
 const refusedSalt = 3000;
 const unfitSalt = 5000;
 const riskySalt = 7000;
+const deadlySalt = 10_000;
 const isUnfit = ({ hasScum, slip, sulfateMgPerL, saltMgPerL }: Values): boolean =>
   hasScum || (slip === 'tested' && (sulfateMgPerL >= poisonSulfate || saltMgPerL >= riskySalt));
+/** Beside the days. Water that nothing should drink is never called enough. */
+const enoughOf = (values: Values & Results): string =>
+  isUnfit(values) ? 'but nothing should drink it as it is' : `${values.verdict === 'short' ? 'short of' : 'enough for'} the {wantedDays} asked for`;
 /** Where the lists by heat end. */
 const listsEndF = 90;
 /** From here on a plan speaks of heat. Our own. */
@@ -98,15 +102,17 @@ export default defineCalculator({
   results: [
     ranged('lastsDays', ['leastDays', 'mostDays'], {
       when: isRunningDown,
-      says: ({ supply, verdict, lastsDays, mostDays }) =>
+      says: (values) =>
         [
-          verdict === 'short' ? 'short of the {wantedDays} asked for' : 'enough for the {wantedDays} asked for',
-          supply === 'pond' ? '{low} if sun and ground take a quarter more' : '',
-          mostDays === lastsDays ? '' : `${mostDays >= lookAheadDays ? 'a year or more' : '{high}'} if they drink no more than the lowest lists say`,
+          enoughOf(values),
+          values.supply === 'pond' ? '{low} if sun and ground take a quarter more' : '',
+          values.mostDays === values.lastsDays
+            ? ''
+            : `${values.mostDays >= lookAheadDays ? 'a year or more' : '{high}'} if they drink no more than the lowest lists say`,
         ]
           .filter((part) => part !== '')
           .join('; '),
-      short: ({ verdict }) => `${verdict === 'short' ? 'short of' : 'enough for'} the {wantedDays} asked for`,
+      short: enoughOf,
       said: 'of water',
       gap: ['less water', 'more water'],
     }),
@@ -152,10 +158,22 @@ export default defineCalculator({
       say: 'More sulfate than is recommended for calves (500), though not for grown cattle. Sulfur in feed adds to it.',
       source: 'meehan-water-2023',
     }),
-    caution(({ slip, saltMgPerL }) => slip === 'tested' && saltMgPerL >= unfitSalt, {
+    caution(({ slip, saltMgPerL }) => slip === 'tested' && saltMgPerL >= deadlySalt, {
+      lead: 'Too salty for any stock. Do not use it: bring other water now.',
+      life: true,
+      say: 'From 10,000 on the water is too salty for any stock, horses and sheep too. Do not use it. Bring other water now, and let thirsty stock have that in small amounts at first.',
+      source: 'montana-livestock-water',
+    }),
+    caution(({ slip, saltMgPerL }) => slip === 'tested' && saltMgPerL >= riskySalt && saltMgPerL < deadlySalt, {
+      lead: 'So salty that it is a risk for all stock. Bring other water.',
+      life: true,
+      say: 'From 7,000 on the water is a risk for all stock, horses and sheep too, and most for the pregnant, the nursing and the young. Bring other water.',
+      source: 'montana-livestock-water',
+    }),
+    caution(({ slip, saltMgPerL }) => slip === 'tested' && saltMgPerL >= unfitSalt && saltMgPerL < riskySalt, {
       lead: 'Too salty for pregnant and nursing stock. Bring other water.',
       life: true,
-      say: 'Too salty for pregnant and nursing stock, and from 7,000 a risk for all. Above 10,000 do not use it. Bring other water.',
+      say: 'Too salty for pregnant and nursing stock, and from 7,000 a risk for all. Bring other water.',
       source: 'montana-livestock-water',
     }),
     caution(({ slip, saltMgPerL }) => slip === 'tested' && saltMgPerL >= refusedSalt && saltMgPerL < unfitSalt, {
