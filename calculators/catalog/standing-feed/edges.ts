@@ -22,6 +22,8 @@ export default defineEdges(definition, {
   },
   edges: [
     edge('Most old tall fescue carries', { raised: '', silent: 'feed=other' }),
+    edge('The same toxin gives mares', { on: 'stock.kind=horse&stock.count=6', raised: '', silent: 'feed=other' }),
+    edge('The same toxin gives mares', { on: 'stock.count=6', raised: 'stock.kind=horse', silent: 'stock.kind=cow-dry' }),
     edge('The lowest inches of old', { on: 'mass-from=height', raised: 'stubble-height=3.9in', silent: 'stubble-height=4in' }),
     edge('The lowest inches of old', { on: 'mass-from=height&stubble-height=3in', raised: 'feed=tall-fescue', silent: 'feed=other' }),
     edge('Cured grass is often under', { raised: 'feed=other', silent: '' }),
