@@ -90,7 +90,7 @@ test.each([
       ...['cow found dead by the oak', 'poisin weeds', 'johnson grass regrowth after rain'],
     ],
   ],
-  ['guides/turning-out-again', 'sudden-death', ['anthrax', 'carcass disposal', 'dead cow swollen blood', 'heifer died bleeding from the nose']],
+  ['guides/turning-out-again', 'sudden-death', ['anthrax', 'carcass disposal', 'cow bled and died', 'heifer died bleeding from the nose']],
   [
     'guides/keeping-stock-cool',
     'an-animal-in-trouble',
