@@ -6,6 +6,7 @@ import { pipeline } from 'node:stream/promises';
 import { parseArgs } from 'node:util';
 import { calculatorOf, slugs } from './catalog.ts';
 import { describeAll } from './describe.ts';
+import { didYouMean } from './nearestName.ts';
 import { Refused, runOnce } from './runOnce.ts';
 import { rowRangeOf, runTable } from './runTable.ts';
 
@@ -20,7 +21,7 @@ const usage = `Runs a calculator as its page does.
 Inputs go by their names in a link. A number may carry its unit: 3in, 75mm, "3 1/2 in".
 A column of a table that is no input, such as the pasture's name, is carried along when it is named: --carry pasture.
 What stands at its default in a table, and numbers that look wrong, are told on standard error. A cell that begins like a formula comes back with an apostrophe.
-A value or a column that cannot be used ends with status 2 and a message, for a value the one that the form shows.
+A name, a value or a column that cannot be used ends with status 2 and a message, for a value the one that the form shows.
 `;
 
 const say = (text: string): Promise<void> => pipeline(Readable.from([`${text}\n`]), process.stdout, { end: false });
@@ -62,7 +63,10 @@ async function answer(args: readonly string[]): Promise<void> {
   if (slug === undefined || values.help === true) return say(usage.trimEnd());
   if (more.length > 0) throw new Refused('Put the whole query between quotes: the shell takes & for its own.');
   const calculator = await calculatorOf(slug);
-  if (!calculator) throw new Refused(`There is no calculator “${slug}”. These are known: ${slugs().join(', ')}.`);
+  if (!calculator) {
+    const near = didYouMean(slug, new Map(slugs().map((known) => [known, known])));
+    throw new Refused(`There is no calculator “${slug}”.${near || ` These are known: ${slugs().join(', ')}.`}`);
+  }
   if (values.csv !== undefined && query !== '') throw new Refused('Give a query or a table, not both.');
   if (values.csv === undefined && values.rows !== undefined) throw new Refused('--rows belongs to a table: --csv FILE --rows 2001-4000.');
   if (values.csv === undefined) {

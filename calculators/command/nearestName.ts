@@ -1,4 +1,18 @@
+import type { Inputs } from '../kit/inputs.ts';
 import { lettersApart } from '../kit/lettersApart.ts';
+import { linkName } from '../kit/link.ts';
+
+/** Every name that an input or a column may have, those of a link and former ones, with its label. */
+export const namesOf = (inputs: Inputs, head = ''): ReadonlyMap<string, string> =>
+  new Map(
+    Object.entries(inputs).flatMap(([key, input]): readonly (readonly [string, string])[] => {
+      const name = `${head}${linkName(key, input)}`;
+      if (input.kind === 'rows') return [...namesOf(input.columns, `${name}.`)];
+      return input.kind === 'record'
+        ? []
+        : [name, ...(input.aliases ?? []).map((alias) => `${head}${alias}`)].map((each) => [each, input.label] as const);
+    }),
+  );
 
 /** A name without what people change in it: capitals, underscores, a unit in brackets. `groundCover` and `Ground cover (%)` are `ground-cover`. */
 const plain = (name: string): string =>
@@ -23,4 +37,10 @@ export function nearestName(typed: string, names: ReadonlyMap<string, string>): 
     })
     .sort((one, other) => one.far - other.far);
   return best && best.far <= Math.max(1, asked.length / 3) ? best.name : undefined;
+}
+
+/** The same as a question behind a sentence. */
+export function didYouMean(typed: string, names: ReadonlyMap<string, string>): string {
+  const near = nearestName(typed, names);
+  return near === undefined ? '' : ` Did you mean “${near}”?`;
 }

@@ -3,12 +3,13 @@ import { doubtsIn } from '../kit/doubts.ts';
 import type { Cell, Input } from '../kit/inputs.ts';
 import { linkName, toLink } from '../kit/link.ts';
 import { noteOf } from '../kit/note.ts';
-import { fromLink } from '../kit/openLink.ts';
+import { fromLink, type Opened } from '../kit/openLink.ts';
 import { printName, printScalar } from '../kit/print.ts';
 import type { Quantity, Scalar } from '../kit/quantities.ts';
 import { runTexts } from '../kit/runTexts.ts';
 import { isShown, type Problem, type Texts, type Value, type Values } from '../kit/state.ts';
 import { isoDay } from '../units/printQuantity.ts';
+import { didYouMean, namesOf } from './nearestName.ts';
 
 /** Something that a person must put right. Its message is all that is shown. */
 export class Refused extends Error {}
@@ -119,9 +120,26 @@ export function withRecord({ slug, inputs }: Calculator, texts: Texts, record: s
   return { ...texts, [key]: record };
 }
 
-/** One calculation with all that the page says of it. `record`: the text of a file that stands where the page has it pasted. */
+/** What is wrong with a name that a query gives and no input has. */
+function unknownSaid({ slug, inputs }: Calculator, given: string): string {
+  const names = namesOf(inputs);
+  const name = given.replace(/^that\./, '');
+  if (names.has(name)) return `“${given}” cannot differ: both sides share the place.`;
+  return `“${given.slice(0, 60)}” is no input of ${slug}.${didYouMean(name, names)}`;
+}
+/** @throws Refused for a name that nothing goes by, a name given twice, a row too many: nobody looks over here what would be left out */
+function refuseFaults(calculator: Calculator, { faults, unknown }: Pick<Opened, 'faults' | 'unknown'>): void {
+  if (unknown.length > 0) throw new Refused(unknown.map((name) => unknownSaid(calculator, name)).join('\n'));
+  if (faults.length > 0) throw new Refused(faults.join('\n'));
+}
+
+/**
+ * One calculation with all that the page says of it. `record`: the text of a file that stands where the page has it pasted.
+ * @throws Refused for what cannot be used
+ */
 export function runOnce(calculator: Calculator, query: string, record?: string): object {
-  const { form: asked, notices } = fromLink(calculator, query.replace(/^\?/, ''));
+  const { form: asked, notices, ...told } = fromLink(calculator, query.replace(/^\?/, ''));
+  refuseFaults(calculator, told);
   const given = (texts: Texts): Texts => (record === undefined ? texts : withRecord(calculator, texts, record));
   const form = { ...asked, this: given(asked.this), that: asked.that && given(asked.that) };
   const first = run(calculator, form.this);

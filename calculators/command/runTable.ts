@@ -1,6 +1,6 @@
 import { csvFormatRows } from 'd3-dsv';
 import type { Calculator, Outcome } from '../kit/define.ts';
-import type { Input, Inputs } from '../kit/inputs.ts';
+import type { Input } from '../kit/inputs.ts';
 import { linkName } from '../kit/link.ts';
 import { fromLink } from '../kit/openLink.ts';
 import type { Quantity } from '../kit/quantities.ts';
@@ -8,19 +8,9 @@ import { defaultText } from '../kit/read.ts';
 import { isShown } from '../kit/state.ts';
 import { isoDay } from '../units/printQuantity.ts';
 import { csvRows } from './csvRows.ts';
-import { nearestName } from './nearestName.ts';
+import { didYouMean, namesOf } from './nearestName.ts';
 import { Refused, run } from './runOnce.ts';
 import { spreadsheetCell } from './spreadsheetCell.ts';
-
-/** Every name that a column may have, those of a link and former ones, with its label. */
-const namesOf = (inputs: Inputs, head = ''): readonly (readonly [string, string])[] =>
-  Object.entries(inputs).flatMap(([key, input]) => {
-    const name = `${head}${linkName(key, input)}`;
-    if (input.kind === 'rows') return namesOf(input.columns, `${name}.`);
-    return input.kind === 'record'
-      ? []
-      : [name, ...(input.aliases ?? []).map((alias) => `${head}${alias}`)].map((each) => [each, input.label] as const);
-  });
 
 type Told = readonly [string, Exclude<Quantity, { readonly kind: 'rows' }>];
 /** Results that fit in one cell, each headed by its name and, for a number, its unit. */
@@ -44,7 +34,7 @@ interface Columns {
 /** @throws Refused for a column that is neither an input nor named as carried along */
 function columnsOf({ slug, inputs }: Calculator, header: readonly string[], carried: readonly string[]): Columns {
   const names = header.map((name) => name.trim());
-  const labels = new Map(namesOf(inputs));
+  const labels = namesOf(inputs);
   const known = new Set(names.filter((name) => labels.has(name)));
   const twice = names.find((name, at) => known.has(name) && names.indexOf(name) !== at);
   if (twice !== undefined) throw new Refused(`Two columns are named “${twice}”.`);
@@ -54,11 +44,7 @@ function columnsOf({ slug, inputs }: Calculator, header: readonly string[], carr
   const all = `Its inputs are: ${[...labels.keys()].join(', ')}.`;
   const faults = names
     .filter((name) => name !== '' && !known.has(name) && !carried.includes(name))
-    .map((name) => {
-      const near = nearestName(name, labels);
-      const instead = near === undefined ? '' : ` Did you mean “${near}”?`;
-      return `“${name}” is no input of ${slug}.${instead} If it is only to be carried along, say --carry "${name}".`;
-    });
+    .map((name) => `“${name}” is no input of ${slug}.${didYouMean(name, labels)} If it is only to be carried along, say --carry "${name}".`);
   if (known.size === 0) throw new Refused([`No column of this table is an input of ${slug}.`, ...faults, all].join('\n'));
   if (faults.length > 0) throw new Refused([...faults, all].join('\n'));
   return { names, known };

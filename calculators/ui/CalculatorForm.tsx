@@ -51,15 +51,11 @@ export function CalculatorForm(props: CalculatorFormProps) {
   } = props;
   const { inputs, layout } = calculator;
   const [held, act] = useHeld(calculator, begun);
-  const { form, system, touched, blank, linked, today, placed, filled, place, names } = held;
-  const [notices, setNotices] = useState<readonly string[]>([]);
+  const { form, system, notices, touched, blank, linked, today, placed, filled, place, names } = held;
   const { tables, two, tools, withAll } = useParts(parts, inputs);
-  const tellMissing = () => setNotices([noComparing]);
+  const tellMissing = () => act.tell(noComparing);
   const take = (opening: Opening) => {
-    const put = () => {
-      act.open(opening);
-      setNotices(opening.notices);
-    };
+    const put = () => act.open(opening);
     if (opening.form.that) withAll(put, tellMissing);
     else put();
   };

@@ -13,7 +13,7 @@ import type { Stamp } from './stamp.ts';
 import type { ToolStore } from './tools/keptTool.ts';
 
 /** What a form holds and what came of it, as everything beside the form hears of it. */
-export interface Change extends Omit<Held, 'differs' | 'came'>, Told {
+export interface Change extends Omit<Held, 'notices' | 'differs' | 'came'>, Told {
   readonly link: string;
   /** Whose figures they are: the one line for screen, paper and what is kept. */
   readonly stamp: Stamp;

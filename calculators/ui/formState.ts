@@ -31,6 +31,8 @@ export type SideNames = readonly [mine: string, theirs: string];
 export interface Held {
   readonly form: Form;
   readonly system: UnitSystem;
+  /** What is said of how it was opened. */
+  readonly notices: readonly string[];
   readonly linked: Touched;
   /** Paths of this side; those of the other begin with `that.`. */
   readonly touched: Touched;
@@ -53,6 +55,7 @@ export const nobody: Touched = new Set<string>();
 const startHeld = ({ inputs }: Calculator, texts: Texts = startTexts(inputs)): Held => ({
   form: { this: texts, that: null },
   system: 'us',
+  notices: [],
   linked: nobody,
   touched: nobody,
   today: new Map(),
@@ -75,7 +78,7 @@ export function useHeld(calculator: Calculator, begun: Texts | undefined) {
   const [held, setHeld] = useState<Held>(() => startHeld(calculator, begun));
   const { inputs } = calculator;
   // As it was opened: with dates that can still come.
-  const example = useRef<Pick<Held, 'form' | 'system' | 'today' | 'placed'>>(held);
+  const example = useRef<Pick<Held, 'form' | 'system' | 'notices' | 'today' | 'placed'>>(held);
   const actions = useMemo(() => {
     const put = (change: (now: Held) => Partial<Held>) => setHeld((now) => ({ ...now, ...change(now) }));
     const own = (now: Held, before: Texts, after: Texts): Partial<Held> => {
@@ -87,6 +90,7 @@ export function useHeld(calculator: Calculator, begun: Texts | undefined) {
         if (opening.linked.size === 0 && [...opening.touched].every((path) => opening.placed.has(path))) example.current = opening;
         put(() => ({ ...opening }));
       },
+      tell: (notice: string) => put(() => ({ notices: [notice] })),
       putThis: (typed: Texts) =>
         put((now) => {
           const texts = tallied(inputs, now.form.this, typed);
@@ -127,14 +131,15 @@ export function useHeld(calculator: Calculator, begun: Texts | undefined) {
           const texts = cleared(inputs, now.form.this);
           // What stays of the example is nobody's answer; what is empty is the reader's to give.
           const blank = blankIn(texts);
-          return { form: { this: texts, that: now.form.that && withPlaceOf(inputs, texts, texts) }, touched: blank, blank };
+          return { form: { this: texts, that: now.form.that && withPlaceOf(inputs, texts, texts) }, notices: [], touched: blank, blank };
         }),
       exampleAgain: () =>
         put(({ system, place }) => {
-          const { form, system: from, today, placed } = example.current;
+          const { form, system: from, notices, today, placed } = example.current;
           return {
             ...startHeld(calculator),
             system,
+            notices,
             today,
             placed,
             touched: placed,

@@ -67,3 +67,17 @@ test('a line of a table that is still blank says what it wants, as groups do', a
   await page.locator('.waiting a', { hasText: 'Kind of stock' }).click();
   await expect(page.locator('#hay-to-grass-herd-0-stock')).toBeFocused();
 });
+
+test('what an example decided is asked too, and nothing is said any more of its dates', async ({ page }) => {
+  await page.clock.setFixedTime(new Date('2026-12-01T12:00:00'));
+  await openForm(page, 'carrying-capacity');
+  const said = page.locator('.notices', { hasText: 'Example dates' });
+  await expect(said).toBeVisible();
+  await clear(page);
+  await expect(said).toHaveCount(0);
+  await page.getByRole('button', { name: /^Example again/ }).click();
+  await expect(said).toBeVisible();
+  await openForm(page, 'hay-to-grass');
+  await clear(page);
+  await expect(page.locator('#hay-to-grass-feeder')).toHaveValue('');
+});

@@ -143,13 +143,18 @@ for (const [slug, first] of [
   });
 
 test('what a cleared table keeps of the example is not told as one’s own', async ({ page }) => {
-  await openForm(page, 'stored-water');
+  await openForm(page, 'ring-test');
   await page.getByRole('button', { name: /^Clear it/ }).click();
   await openGroups(page);
-  await expect(whose(page, 'stored-water-layers-0-feel')).toHaveText('example');
+  await page
+    .locator('#ring-test-rings')
+    .getByRole('button', { name: /^Change/ })
+    .first()
+    .click();
+  await expect(whose(page, 'ring-test-rings-0-pours')).toHaveText('example');
   await expect(page.locator('.whose', { hasText: 'yours' })).toHaveCount(0);
-  await field(page, 'stored-water-layers-0-feel').selectOption('wet');
-  await expect(whose(page, 'stored-water-layers-0-feel')).toHaveText('yours');
+  await field(page, 'ring-test-rings-0-pours').selectOption('thrice');
+  await expect(whose(page, 'ring-test-rings-0-pours')).toHaveText('yours');
 });
 
 test('what was typed survives reload, Back and the switch of units, and stays one’s own', async ({ page }) => {

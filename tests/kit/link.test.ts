@@ -76,6 +76,17 @@ describe('what a link opens', () => {
     expect(column(texts, 'herd', 'stock')).toEqual(['', 'bull']);
     expect(column(texts, 'herd', 'countHead')).toEqual(['45', '']);
   });
+  it('takes a cell with nothing in it for blank where it is asked, and for its default where it is not', () => {
+    const texts = first('herd.stock=cow,bull&herd.count=,3&herd.nursing=yes,');
+    expect(column(texts, 'herd', 'countHead')).toEqual(['', '3']);
+    expect(column(texts, 'herd', 'isNursing')).toEqual(['yes', column(startTexts(kitchenSink.inputs), 'herd', 'isNursing')[1]]);
+    expect(column(first('herd.count='), 'herd', 'countHead')).toEqual(['']);
+    expect(link('herd.count=')).toContain('herd.count=+&');
+  });
+  it('tells of a name that is given twice', () => {
+    expect(plain(first('rain=3in&rain=4in')['rainIn'])).toBe('4in');
+    expect(open('rain=3in&rain=4in').notices).toEqual(['Given more than once, only the last is used: rain.']);
+  });
   it('takes former names of inputs and of options', () => {
     expect(plain(first('plot=12ac')['fieldAc'])).toBe('12ac');
     expect(first('soil=heavy')['soil']).toBe('clay');

@@ -99,7 +99,7 @@ describe('what stands open', () => {
   });
 });
 
-it('clears to an empty form of one’s own: figures and kinds go, ways of counting and what decides the questions stay', () => {
+it('clears to an empty form of one’s own: figures and kinds go, ways of counting and ways of answering stay', () => {
   expect(cleared(inputs, texts)).toEqual({
     areaAc: '',
     way: 'list',
@@ -112,4 +112,17 @@ it('clears to an empty form of one’s own: figures and kinds go, ways of counti
   expect(cleared({ crownLb: number('Crowns', 'c', 'lb', [0, 600], 150, { isSetting: true }) }, { crownLb: '150' }), 'a setting').toEqual({
     crownLb: '150',
   });
+});
+it('clears a choice that opens questions where another answer would open the same: a feeder, a storage, a soil are facts', () => {
+  const opens = {
+    feeder: choice('Feeder', 'ring', { options: { ring: 'Ring', cone: 'Cone', known: 'I know what is wasted' } }),
+    wastedPercent: number('Wasted', 'w', 'pct', [0, 90], 20, { shownWhen: { feeder: 'known' } }),
+    storage: choice('Storage', 'ground', { options: { ground: 'On the ground', roof: 'Under a roof', none: 'None' } }),
+    storedMonths: number('Months', 'm', 'd', [0, 24], 6, { shownWhen: { storage: ['ground', 'roof'] } }),
+    ran: yesNo('Did it run?', true),
+    ranS: number('After', 't', 's', [0, 900], 60, { shownWhen: { ran: 'yes' } }),
+  };
+  const start = startTexts(opens);
+  expect(cleared(opens, start)).toEqual({ feeder: '', wastedPercent: '', storage: '', storedMonths: '', ran: 'yes', ranS: '' });
+  expect(cleared(opens, { ...start, feeder: 'known', storage: 'none' })).toMatchObject({ feeder: 'known', storage: 'none' });
 });

@@ -17,6 +17,6 @@ export default defineEdges(definition, {
     edge('Cattle mineral and cattle feed', { on: 'herd.stock=cow,doe', raised: 'herd.count=10,1', silent: 'herd.count=10,0' }),
     edge('Cattle mineral and cattle feed', { on: 'herd.stock=cow,ewe', raised: 'herd.count=1,10', silent: 'herd.count=0,10' }),
     edge('Put in at least one', { raised: 'herd.count=0', silent: 'herd.count=1' }),
-    edge('Put in at least one', { raised: 'herd.stage=nursing&herd.count=0', silent: 'herd.stage=nursing,&herd.count=0,42' }),
+    edge('Put in at least one', { raised: 'herd.stage=nursing&herd.count=0', silent: 'herd.stage=nursing,dry&herd.count=0,42' }),
   ],
 });

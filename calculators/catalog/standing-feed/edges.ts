@@ -1,8 +1,8 @@
 import { always, defineEdges, edge, turns } from '../../kit/edges.ts';
 import definition from './definition.ts';
 
-/** Ten acres with 1,000 lb on each and no loss; each head eats 20 lb a day. */
-const even = 'loss=0pct&eaten-from=own&own-eaten=100pct&area=10ac&standing=2000lb/ac&strip=5d&stock.kind=other&stock.weight=1000lb&stock.intake=2pct';
+/** Ten acres and no loss; each head eats 20 lb a day. */
+const even = 'loss=0pct&eaten-from=own&own-eaten=100pct&area=10ac&strip=5d&stock.kind=other&stock.weight=1000lb&stock.intake=2pct';
 
 export default defineEdges(definition, {
   limits: {
@@ -31,7 +31,7 @@ export default defineEdges(definition, {
     always('Use a proper fence energizer,'),
     edge('The share eaten is read', { raised: 'strip=8d', silent: 'strip=7d' }),
     edge('One strip would take the', { raised: 'strip=30d', silent: 'strip=29d' }),
-    edge('One strip would take the', { on: even, raised: 'stock.count=100', silent: 'stock.count=99' }),
+    edge('One strip would take the', { on: `${even}&standing=2000lb/ac`, raised: 'stock.count=100', silent: 'stock.count=99' }),
     edge('One strip would take the', { on: 'strip=29d', raised: 'stubble=1021lb/ac', silent: 'stubble=1020lb/ac' }),
     edge('Under about 750 pounds an', { on: 'loss=0pct&stubble=0lb/ac', raised: 'standing=749lb/ac', silent: 'standing=750lb/ac' }),
     edge('Under about 750 pounds an', { on: 'loss=0pct&mass-from=height&height=10in', raised: 'density=74.9lb/ac/in', silent: 'density=75lb/ac/in' }),
