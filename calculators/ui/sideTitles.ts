@@ -29,7 +29,10 @@ export function sideTitles(calculator: Calculator, mine: Texts, theirs: Texts | 
       const day = cell.kind === 'date' ? dayOf(text) : undefined;
       const reading = cell.kind === 'number' ? readQuantity(text, cell.unit) : undefined;
       const value = reading?.is === 'value' ? asToldShort(reading.value, text) : day;
-      return `${cell.label.toLowerCase()} ${value === undefined ? text : printInput(value, cell, system)}`;
+      const [label, told] = [cell.label.toLowerCase(), value === undefined ? text : printInput(value, cell, system)];
+      // “45 head”, not “head 45 head”.
+      const unit = told.split(/\s/).at(-1) ?? '';
+      return `${label} `.startsWith(`${unit} `) ? `${told}${label.slice(unit.length)}` : `${label} ${told}`;
     };
     const isRead = input.kind === 'rows' ? !sharesRows(input) : tallyOf(input) !== undefined || calculator.readings?.includes(key);
     if (isRead) return [];

@@ -15,6 +15,12 @@ const june20 = Date.UTC(2026, 5, 20) / dayMs;
 const close = (one: number, other: number): void => expect(Math.abs(one - other)).toBeLessThanOrEqual(1e-9 * Math.max(1, Math.abs(other)));
 
 describe('carrying-capacity', () => {
+  test('parts thousands of head wherever they are told', () => {
+    const { note, ranges } = run('herd.kind=cow-nursing&herd.count=1500&herd.weight=1250&pastures.area=60000&pastures.normal=900&pastures.poor=400');
+    for (const said of [note, ...Object.values(ranges)]) expect(said.replaceAll(/\b20\d\d\b/g, '')).not.toMatch(/\d{4}/);
+    expect(note).toMatch(/\d,\d{3} to \d,\d{3} by the share eaten/);
+  });
+
   test('swings the share eaten fifteen points both ways, never under 5 nor over 90', () => {
     const sharesAt = (harvest: number): readonly unknown[] => {
       const { shares } = run(`yield-from=survey&harvest=${harvest}pct`).values;

@@ -15,6 +15,7 @@ import { setApart } from '../../calculators/ui/apart.ts';
 import { csvOf } from '../../calculators/ui/pictures/stripCsv.ts';
 import { runSide } from '../../calculators/ui/sides.ts';
 import { sideTitles } from '../../calculators/ui/sideTitles.ts';
+import { calculatorOf } from '../support/catalog.ts';
 
 afterEach(() => {
   vi.restoreAllMocks();
@@ -44,13 +45,18 @@ const titlesOf = (query: string, calculator: Calculator = restAndMoves): readonl
 it('names two things that differ, and counts the rest', () => {
   expect(titlesOf('paddock=8&that.paddock=16')).toEqual(['paddocks today 8', 'paddocks today 16']);
   expect(titlesOf('paddock=8&stay=4d&that.paddock=16&that.stay=2d')).toEqual([
-    'paddocks today 8, days a herd stays in one 4 days',
-    'paddocks today 16, days a herd stays in one 2 days',
+    'paddocks today 8, 4 days a herd stays in one',
+    'paddocks today 16, 2 days a herd stays in one',
   ]);
   expect(titlesOf('paddock=8&stay=4d&herd=1&that.paddock=16&that.stay=2d&that.herd=2')[1]).toMatch(/, and 1 more$/);
   expect(titlesOf('paddock=8&that=same')).toEqual(['', '']);
   const { form } = fromLink(carryingCapacity, 'go=2026-07-10&that.go=2026-08-10');
   expect(sideTitles(carryingCapacity, form.this, form.that, 'us')[1]).toBe('day by which they could go Aug 10, 2026');
+});
+
+it('says a unit once where the question is called by it', () => {
+  expect(titlesOf('herd.count=45&that.herd.count=30', calculatorOf('hay-to-grass'))).toEqual(['45 head', '30 head']);
+  expect(titlesOf('that.can-go=40', calculatorOf('days-of-grass'))).toEqual(['10 head that could leave', '40 head that could leave']);
 });
 
 it('names no side by what was read or counted there', () => {
@@ -63,7 +69,7 @@ it('names no side by what was read or counted there', () => {
     'Sod rested between grazings, thick, dead grass under it',
   ]);
   // Rows that both sides share are asked of a management.
-  expect(titlesOf('herd.count=45,2&that.herd.count=30,2', herdIntake)[1]).toMatch(/ 30/);
+  expect(titlesOf('herd.count=45,2&that.herd.count=30,2', herdIntake)[1]).toMatch(/^30 head$/);
 });
 
 it('sets apart what stands open of the management, readings and what differs', () => {

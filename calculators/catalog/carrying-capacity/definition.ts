@@ -3,6 +3,7 @@ import { curveOutOfOrder, grownPercentBy, isCurveInOrder } from '../../asks/grow
 import { caution, defineCalculator, ranged, shown, shownWhen } from '../../kit/define.ts';
 import { intakeFallsBelowLbPerAc } from '../../tables/harvestShare.ts';
 import { yearOf } from '../../units/days.ts';
+import { withCommas } from '../../units/printQuantity.ts';
 import { compute } from './compute.ts';
 import { inputs } from './inputs.ts';
 import { quantities } from './quantities.ts';
@@ -13,13 +14,15 @@ interface ByShare {
   readonly shareNormalHead: number;
   readonly shareGoHead: number;
 }
+/** The list of thin stands was made with cattle; sheep and goats bite closer. */
+const isCattle = ({ kind }: { readonly kind: string }): boolean => !/^(?:ewe|doe|horse)/.test(kind);
 /** `23 to 68 by the share eaten, 25 to 55 %`: the head count goes up and down with a share that nobody weighs. */
 function shareRange(shares: readonly ByShare[], headOf: (line: ByShare) => number, before: string): string {
   const [less, more] = [shares[0], shares.at(-1)];
   if (less === undefined || more === undefined) return '';
   const heads = [Math.round(headOf(less)), Math.round(headOf(more))] as const;
   if (heads[0] === heads[1]) return '';
-  return `${before}${heads[0]} to ${heads[1]} by the share eaten, ${Math.round(less.sharePercent)} to ${Math.round(more.sharePercent)} %`;
+  return `${before}${withCommas(`${heads[0]}`)} to ${withCommas(`${heads[1]}`)} by the share eaten, ${Math.round(less.sharePercent)} to ${Math.round(more.sharePercent)} %`;
 }
 
 export default defineCalculator({
@@ -122,11 +125,15 @@ export default defineCalculator({
       source: 'common practice',
     }),
     { when: ({ goHead }) => goHead > 0, ...hardOne },
-    caution(({ pastures, yieldFrom }) => yieldFrom === 'survey' && pastures.some(({ poorLbPerAc }) => poorLbPerAc < intakeFallsBelowLbPerAc), {
-      lead: 'In a poor year one pasture is too thin for cattle. Leave it out or rest it.',
-      say: 'On one of the pastures a poor year makes less than 750 lb an acre. On so thin a stand cattle begin to eat less in a day. Leave it out, or rest it.',
-      source: 'white-b5036',
-    }),
+    caution(
+      ({ herd, pastures, yieldFrom }) =>
+        yieldFrom === 'survey' && herd.some(isCattle) && pastures.some(({ poorLbPerAc }) => poorLbPerAc < intakeFallsBelowLbPerAc),
+      {
+        lead: 'In a poor year one pasture is too thin for cattle. Leave it out or rest it.',
+        say: 'On one of the pastures a poor year makes less than 750 lb an acre. On so thin a stand cattle begin to eat less in a day. Leave it out, or rest it.',
+        source: 'white-b5036',
+      },
+    ),
     caution(({ pastures, yieldFrom }) => yieldFrom === 'survey' && pastures.some(({ normalLbPerAc, poorLbPerAc }) => poorLbPerAc > normalLbPerAc), {
       lead: 'One pasture makes more in the poor year than the normal. Swapped?',
       say: 'On one of the pastures the poor year makes more than the normal one. Look whether the two are swapped.',
