@@ -31,6 +31,14 @@ const number = (query: string, name: string): number => {
 };
 
 describe('years of grass', () => {
+  it('never asks a small place for much more hay than the worst year took', () => {
+    const { values } = ran('stock.kind=doe&stock.count=4&stock.weight=130&grazed=3&meadow=0');
+    const tons = (name: string): number => Number.parseFloat(printName(season, values, name, 'us'));
+    expect(tons('hayTon')).toBeGreaterThan(0);
+    expect(tons('hayTon')).toBeLessThanOrEqual(tons('mostNeedTon') + 0.1);
+    expect(tons('hayTon')).toBeGreaterThanOrEqual(Number(values['hayTon']));
+  });
+
   it('gives two sides that are alike the same to the last bit, whatever was worked out between', () => {
     const { form } = fromLink(season, 'that.paddocks=4');
     const first = runTexts(season, form.this);

@@ -1,6 +1,9 @@
 import { stockLinesTable } from '../../asks/stock.ts';
 import { amount, day, table, word } from '../../kit/quantities.ts';
 
+/** Of a few head a whole ton is half as much again. */
+const tons = (label: string, symbol: string) => ({ ...amount(label, symbol, 'ton', 1), wholeFrom: 20 }) as const;
+
 export const quantities = {
   weatherIs: word('Years of weather', {
     'made-up': 'Made up from usual months',
@@ -11,17 +14,17 @@ export const quantities = {
   unreadDays: amount('Days on which nobody read the rain', 'n_u', 'd', 0),
   madeUpTempPercent: amount('Days with made-up temperatures', 'q_m', 'pct', 0),
   bridgedTempPercent: amount('Days with temperatures filled in', 'q_b', 'pct', 0),
-  hayDryTon: amount('The same, dry', 'B_d', 'ton', 0),
-  hayTon: { ...amount('Hay to have in the barn each fall', 'B_n', 'ton', 0), isLeast: true },
+  hayDryTon: tons('The same, dry', 'B_d'),
+  hayTon: { ...tons('Hay to have in the barn each fall', 'B_n'), isLeast: true },
   shortCount: amount('Years in which that was not enough', 'n_{short}', 'count', 0),
   yearsCount: amount('Hay years counted', 'n', 'count', 0),
   lowPercent: amount('Chance of a short year, low end', 'p_l', 'pct', 0),
   highPercent: amount('Chance of a short year, high end', 'p_u', 'pct', 0),
   bound: word('Enough years to bound one in ten', { bounds: 'Just enough', cannot: 'No: fewer than 29 hay years cannot' }),
-  medianNeedTon: amount('Hay fed in the middle year', 'N_m', 'ton', 0),
-  mostNeedTon: amount('Hay fed in the worst year', 'N_x', 'ton', 0),
-  seasonNeedTon: amount('Of the middle year’s, fed while grass was to carry them', 'N_s', 'ton', 0),
-  cropTon: amount('Own hay made in the middle year', 'H_m', 'ton', 0),
+  medianNeedTon: tons('Hay fed in the middle year', 'N_m'),
+  mostNeedTon: tons('Hay fed in the worst year', 'N_x'),
+  seasonNeedTon: tons('Of the middle year’s, fed while grass was to carry them', 'N_s'),
+  cropTon: tons('Own hay made in the middle year', 'H_m'),
   barns: table('Your own barn through those years', ['rule', 'barnShortCount', 'barnYearsCount', 'barnLowPercent', 'barnHighPercent'], {
     rule: word('How it is kept', { filled: 'Filled every fall, whatever it takes', carried: 'Leftovers carried, and no more bought than you can' }),
     barnShortCount: amount('Years short', 'n_b', 'count', 0),
@@ -75,9 +78,9 @@ export const quantities = {
     {
       startDay: day('From'),
       yearCount: amount('Hay year', 'i', 'count', 0),
-      needTon: amount('Hay fed', 'N', 'ton', 0),
-      haveTon: amount('In the barn', 'B', 'ton', 0),
-      yearCropTon: amount('Own hay made', 'H', 'ton', 0),
+      needTon: tons('Hay fed', 'N'),
+      haveTon: tons('In the barn', 'B'),
+      yearCropTon: tons('Own hay made', 'H'),
       enough: word('Was your barn enough?', { enough: 'yes', short: 'no', 'not-counted': 'rain missing, not counted' }),
       yearGrownLbPerAc: amount('Grown', 'G', 'lb/ac', -1),
       yearGrazedDays: amount('Days grazed', 'D_g', 'd', 0),
