@@ -1,5 +1,5 @@
 // biome-ignore-all lint/complexity/useMathMinMax: Math.min and Math.max mind zeros with a sign, which costs a tenth of this loop's speed
-import { FLAG, GROUND, numberAt, rowAt, SKY, STATE, SUM, TRACE, wholeAt, YEAR } from './flat.ts';
+import { FLAG, GROUND, numberAt as numberIn, rowAt as rowIn, SKY, STATE, SUM, TRACE, wholeAt as wholeIn, YEAR } from './flat.ts';
 import { kernelEvening } from './kernelEvening.ts';
 import { kernelHerd } from './kernelHerd.ts';
 import { keepSums, type Memory, nowhere, takeSums } from './memory.ts';
@@ -12,7 +12,10 @@ import type { Sky } from './sky.ts';
  * that: a table for e^−x, a power only where a tangent below it leaves some runoff, and Ks for the water share unless the soil ran out within the day.
  */
 
-// Constants of this module are folded into the loop when it is compiled; those of another are looked up each time, which costs a fifth of the speed.
+// Constants of this module are folded into the loop when it is compiled; those of another, its functions too, are looked up each time, which costs a fifth of the speed.
+const numberAt = numberIn;
+const rowAt = rowIn;
+const wholeAt = wholeIn;
 const {
   width: widthSky,
   rain: rainSky,
@@ -84,17 +87,18 @@ const tangentSlope = 1.8833;
 const tangentLow = 0.9836;
 
 /**
- * e^−x from the nearest entry of a table by three terms of the series: within 1e-15 of the exact one and three times as fast. Its two uses stand in the
- * loop, because a function as long as this is not inlined there, and each call would then make an object of its number. `toWhole` added and taken off leaves
- * the nearest whole number, which is waited for less than one made of an integer.
+ * e^−x from the nearest entry of a table by three terms of the series: within 1e-15 of the exact one and three times as fast. x comes in steps of the table,
+ * and what is left of a step goes into the series as it is. Its two uses stand in the loop, because a function as long as this is not inlined there, and each
+ * call would then make an object of its number. `toWhole` added and taken off leaves the nearest whole number, which is waited for less than one made of an
+ * integer.
  */
 const stepsPerUnit = 1024 / Math.LN2;
 const unitsPerStep = Math.LN2 / 1024;
-const lastStep = 54_272;
 /** Past this e^−x is nothing beside 1. */
-const farthest = lastStep * unitsPerStep;
+const lastStep = 54_272;
 const decay = Float64Array.from({ length: lastStep + 1 }, (_, step) => Math.exp(-step * unitsPerStep));
-const third = 1 / 6;
+const second = unitsPerStep ** 2 / 2;
+const third = unitsPerStep ** 3 / 6;
 const toWhole = 1.5 * 2 ** 52;
 
 /** Runs the days `from` to before `to`. `period` says into which sums each day goes. Called by years it is compiled after a few calls. */
@@ -103,6 +107,9 @@ export function runKernel(plan: Plan, sky: Sky, period: Int32Array, memory: Memo
   const { grass } = plan.side;
   const { crownLbPerAc, dyingByAge, dyingByDrought, dyingByFrost, fallingShare, perGreenAcPerLb, perDeadAcPerLb, perLitterAcPerLb } = grass;
   const { bareCoefficient, maximumCoefficient, depletionFraction, rootShareInTop, leafStoreMm, abstractionRatio } = grass;
+  const greenStepsPerLb = perGreenAcPerLb * stepsPerUnit;
+  const deadStepsPerLb = perDeadAcPerLb * stepsPerUnit;
+  const litterStepsPerLb = perLitterAcPerLb * stepsPerUnit;
   const openBase = 1 - grass.baseShare;
   const rootShareBelow = 1 - rootShareInTop;
   const coefficientSpan = grass.fullCoefficient - bareCoefficient;
@@ -138,28 +145,21 @@ export function runKernel(plan: Plan, sky: Sky, period: Int32Array, memory: Memo
     const grazed = hasStock || isTraced ? kernelHerd(plan, sky, memory, day, year) : nowhere;
 
     for (let paddock = 0; paddock < paddocks; paddock += 1) {
-      const row = rowAt(rows, paddock);
-      const green = numberAt(row, greenState);
-      const dead = numberAt(row, deadState);
-      const litter = numberAt(row, litterState);
-      const depletion = numberAt(row, depletionState);
+      // Not by `rowAt`: a row that were missing stops the run at its first number.
+      const row = rows[paddock] as Float64Array;
       const top = numberAt(row, topState);
-      const available = numberAt(row, availableGround);
-      const topAvailable = numberAt(row, topAvailableGround);
-      const belowAvailable = numberAt(row, belowAvailableGround);
-      const evaporable = numberAt(row, evaporableGround);
 
       // Cover of the morning.
-      const greenPart = perGreenAcPerLb * green;
-      const byGreen = greenPart < farthest ? greenPart : farthest;
-      const greenStep = byGreen * stepsPerUnit + toWhole - toWhole;
-      const greenRest = greenStep * unitsPerStep - byGreen;
-      const greenShare = 1 - numberAt(decay, greenStep | 0) * (1 + greenRest + greenRest * greenRest * (0.5 + greenRest * third));
-      const allPart = greenPart + perDeadAcPerLb * dead + perLitterAcPerLb * litter;
-      const byAll = allPart < farthest ? allPart : farthest;
-      const allStep = byAll * stepsPerUnit + toWhole - toWhole;
-      const allRest = allStep * unitsPerStep - byAll;
-      const cover = 1 - openBase * (numberAt(decay, allStep | 0) * (1 + allRest + allRest * allRest * (0.5 + allRest * third)));
+      const greenSteps = greenStepsPerLb * numberAt(row, greenState);
+      const byGreen = greenSteps < lastStep ? greenSteps : lastStep;
+      const greenStep = byGreen + toWhole - toWhole;
+      const greenRest = greenStep - byGreen;
+      const greenShare = 1 - numberAt(decay, greenStep | 0) * (1 + greenRest * unitsPerStep + greenRest * greenRest * (second + greenRest * third));
+      const allSteps = greenSteps + deadStepsPerLb * numberAt(row, deadState) + litterStepsPerLb * numberAt(row, litterState);
+      const byAll = allSteps < lastStep ? allSteps : lastStep;
+      const allStep = byAll + toWhole - toWhole;
+      const allRest = allStep - byAll;
+      const cover = 1 - openBase * (numberAt(decay, allStep | 0) * (1 + allRest * unitsPerStep + allRest * allRest * (second + allRest * third)));
 
       // Runoff and soil loss.
       let runoff = 0;
@@ -200,14 +200,14 @@ export function runKernel(plan: Plan, sky: Sky, period: Int32Array, memory: Memo
       // Leaves, and what reaches the ground below them. On most days no rain falls and nothing drips, and all of it stands as it stood.
       const held = numberAt(row, heldState);
       const store = leafStoreMm * cover;
+      const drip = held > store ? held - store : 0;
       let onLeaves = held;
       let surface = numberAt(row, surfaceState);
-      let roots = depletion;
+      let roots = numberAt(row, depletionState);
       let wetTop = top;
       let drainage = 0;
-      if (water > 0 || held > store) {
+      if (water > 0 || drip > 0) {
         const keptWater = water - runoff;
-        const drip = held > store ? held - store : 0;
         const room = store - (held - drip);
         const caught = keptWater < room ? keptWater : room;
         const through = keptWater - caught + drip;
@@ -233,10 +233,12 @@ export function runKernel(plan: Plan, sky: Sky, period: Int32Array, memory: Memo
       const bare = 1 - cover;
       const exposed = bare > 0.01 ? bare : 0.01;
       const perExposed = 1 / exposed;
+      const evaporable = numberAt(row, evaporableGround);
       const slowed = (evaporable - surface) * numberAt(row, perSlowingGround);
       const fromGround = (slowed < 1 ? slowed : 1) * (most - basal);
       const limit = exposed * most;
       let evaporation = (fromGround < limit ? fromGround : limit) * left;
+      const available = numberAt(row, availableGround);
       const surfaceLeft = exposed * (evaporable - surface);
       const rootsLeft = available - roots;
       if (surfaceLeft < evaporation) evaporation = surfaceLeft;
@@ -252,6 +254,8 @@ export function runKernel(plan: Plan, sky: Sky, period: Int32Array, memory: Memo
       }
 
       // The top foot.
+      const topAvailable = numberAt(row, topAvailableGround);
+      const belowAvailable = numberAt(row, belowAvailableGround);
       const belowAfter = roots - wetTop;
       const below = belowAfter < 0 ? 0 : belowAfter < belowAvailable ? belowAfter : belowAvailable;
       const topLeft = rootShareInTop * (topAvailable - wetTop) * numberAt(row, perTopGround);
@@ -267,6 +271,9 @@ export function runKernel(plan: Plan, sky: Sky, period: Int32Array, memory: Memo
       row[topState] = evening < topAvailable ? evening : topAvailable;
 
       // Grass, and hay on its day.
+      const green = numberAt(row, greenState);
+      const dead = numberAt(row, deadState);
+      const litter = numberAt(row, litterState);
       const room0 = 1 - (green + dead) * numberAt(row, perCeilingGround);
       const grownRaw = numberAt(row, rateGround) * (response * waterShare) * (green + crownLbPerAc) * room0;
       const grown = grownRaw > 0 ? grownRaw : 0;
@@ -307,7 +314,7 @@ export function runKernel(plan: Plan, sky: Sky, period: Int32Array, memory: Memo
         trace[t + coverTrace] = cover;
       }
     }
-    if (hasStock || isTraced) kernelEvening(plan, memory, day, year, grazed);
+    if (hasStock || isTraced) kernelEvening(plan, memory, day, year, grazed, isTraced ? traced : nowhere);
     else year[daysYear] = numberAt(year, daysYear) + 1;
   }
   keepSums(memory, plan, ofPeriod);

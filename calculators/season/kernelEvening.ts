@@ -1,8 +1,11 @@
-import { add, FLAG, GROUND, HERD, numberAt, rowAt, STATE, SUM, TRACE, wholeAt, YEAR } from './flat.ts';
+import { add, FLAG, GROUND, HERD, numberAt as numberIn, rowAt as rowIn, STATE, SUM, TRACE, wholeAt as wholeIn, YEAR } from './flat.ts';
 import type { Memory } from './memory.ts';
 import type { Plan } from './plan.ts';
 
-// Constants of this module are folded into the code when it is compiled; those of another are looked up each time.
+// Constants of this module are folded into the code when it is compiled; those of another, its functions too, are looked up each time.
+const numberAt = numberIn;
+const rowAt = rowIn;
+const wholeAt = wholeIn;
 const { green: greenState, dead: deadState, litter: litterState, lastGrazed: lastGrazedState } = STATE;
 const { area: areaGround } = GROUND;
 const { eaten: eatenSum, trampled: trampledSum, grazedDays: grazedDaysSum, stubbleBroken: stubbleBrokenSum } = SUM;
@@ -19,13 +22,11 @@ const {
 const { keptShare: keptShareHerd } = HERD;
 const { inSeason: inSeasonFlag } = FLAG;
 
-/** Grazing where the herd is, hay for what it did not get, and the sums of the side. */
-export function kernelEvening(plan: Plan, memory: Memory, day: number, year: Float64Array, grazed: number): void {
+/** Grazing where the herd is, hay for what it did not get, and the sums of the side. `traced` is where the day goes in the trace, if it does, or `nowhere`. */
+export function kernelEvening(plan: Plan, memory: Memory, day: number, year: Float64Array, grazed: number, traced: number): void {
   const { paddocks } = plan;
   const { management: rule } = plan.side;
   const { rows, trace } = memory;
-  const traced = (day - memory.tracedFrom) * paddocks * widthTrace;
-  const isTraced = traced >= 0 && traced < trace.length;
   const keptShare = numberAt(memory.herd, keptShareHerd);
   const demand = numberAt(plan.demandLb, day) * keptShare;
   let eatenLb = 0;
@@ -57,7 +58,7 @@ export function kernelEvening(plan: Plan, memory: Memory, day: number, year: Flo
     if (greenLeft + deadLeft < rule.stubbleLbPerAc) row[stubbleBrokenSum] = numberAt(row, stubbleBrokenSum) + 1;
     year[eatenYear] = numberAt(year, eatenYear) + eatenLb;
     if (demand > 0) year[grazedDaysYear] = numberAt(year, grazedDaysYear) + eatenLb / demand;
-    if (isTraced) trace[traced + grazed * widthTrace + eatenTrace] = eaten;
+    if (traced >= 0) trace[traced + grazed * widthTrace + eatenTrace] = eaten;
   }
   if (demand > 0) {
     const fed = demand > eatenLb ? demand - eatenLb : 0;
@@ -72,7 +73,7 @@ export function kernelEvening(plan: Plan, memory: Memory, day: number, year: Flo
     if ((wholeAt(plan.flags, day) & inSeasonFlag) !== 0) year[fromBarnInSeasonYear] = numberAt(year, fromBarnInSeasonYear) + fromBarn;
   }
   year[daysYear] = numberAt(year, daysYear) + 1;
-  if (!isTraced) return;
+  if (traced < 0) return;
   memory.kept[day - memory.tracedFrom] = keptShare;
   for (let paddock = 0; paddock < paddocks; paddock += 1) {
     for (let field = 0; field < lastGrazedState; field += 1) trace[traced + paddock * widthTrace + field] = numberAt(rowAt(rows, paddock), field);

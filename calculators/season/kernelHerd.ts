@@ -1,11 +1,14 @@
-import { add, FLAG, GROUND, HERD, numberAt, rowAt, STATE, wholeAt, YEAR } from './flat.ts';
+import { add, FLAG, GROUND, HERD, numberAt as numberIn, rowAt as rowIn, STATE, wholeAt as wholeIn, YEAR } from './flat.ts';
 import { nothingLbPerAc } from './herd.ts';
 import { type Memory, nowhere } from './memory.ts';
 import type { Plan } from './plan.ts';
 import type { Sky } from './sky.ts';
 import { isWithin } from './weather.ts';
 
-// Constants of this module are folded into the code when it is compiled; those of another are looked up each time.
+// Constants of this module are folded into the code when it is compiled; those of another, its functions too, are looked up each time.
+const numberAt = numberIn;
+const rowAt = rowIn;
+const wholeAt = wholeIn;
 const { green: greenState, dead: deadState, lastGrazed: lastGrazedState } = STATE;
 const { area: areaGround, isMeadow: isMeadowGround, grazedFrom: grazedFromGround } = GROUND;
 const { paddock: paddockHerd, daysIn: daysInHerd, isPulled: isPulledHerd, keptShare: keptShareHerd } = HERD;

@@ -37,22 +37,25 @@ function rowsAtStart({ paddocks, grounds }: Plan, start: Start): readonly Float6
   return rows;
 }
 
-const sumsWidth = ROW.width - ROW.sums;
+const { sums: sumsFrom, width: rowWidth } = ROW;
+const sumsWidth = rowWidth - sumsFrom;
 /** Where a sum of a paddock over a period lies. */
 export const sumAt = ({ paddocks }: Plan, period: number, paddock: number, field: number): number =>
-  (period * paddocks + paddock) * sumsWidth + field - ROW.sums;
+  (period * paddocks + paddock) * sumsWidth + field - sumsFrom;
 /** Lays the sums of a period into the rows, to be gone on with. */
-export function takeSums({ rows, sums }: Memory, plan: Plan, period: number): void {
-  for (let paddock = 0; paddock < rows.length; paddock += 1) {
+export function takeSums({ rows, sums }: Memory, { paddocks }: Plan, period: number): void {
+  let at = period * paddocks * sumsWidth;
+  for (let paddock = 0; paddock < paddocks; paddock += 1) {
     const row = rowAt(rows, paddock);
-    for (let field = ROW.sums; field < ROW.width; field += 1) row[field] = numberAt(sums, sumAt(plan, period, paddock, field));
+    for (let field = sumsFrom; field < rowWidth; field += 1, at += 1) row[field] = numberAt(sums, at);
   }
 }
 /** Keeps the sums in the rows as those of a period. */
-export function keepSums({ rows, sums }: Memory, plan: Plan, period: number): void {
-  for (let paddock = 0; paddock < rows.length; paddock += 1) {
+export function keepSums({ rows, sums }: Memory, { paddocks }: Plan, period: number): void {
+  let at = period * paddocks * sumsWidth;
+  for (let paddock = 0; paddock < paddocks; paddock += 1) {
     const row = rowAt(rows, paddock);
-    for (let field = ROW.sums; field < ROW.width; field += 1) sums[sumAt(plan, period, paddock, field)] = numberAt(row, field);
+    for (let field = sumsFrom; field < rowWidth; field += 1, at += 1) sums[at] = numberAt(row, field);
   }
 }
 const restingHerd = (): Float64Array =>

@@ -2,11 +2,11 @@
 
 import examples from 'virtual:long-examples';
 import type { FunctionComponent } from 'preact';
-import type { Calculator, Run } from '../../calculators/kit/define.ts';
+import type { Calculator } from '../../calculators/kit/define.ts';
 import { readForm, startTexts } from '../../calculators/kit/state.ts';
 import { aloneBy } from '../../calculators/ui/long/Alone.tsx';
 import { sliced } from '../../calculators/ui/long/sliced.ts';
-import { longSides, type RunLong } from '../../calculators/ui/long/useLong.tsx';
+import { longSides, type Ran, type RunLong } from '../../calculators/ui/long/useLong.tsx';
 import type { AloneProps } from '../../calculators/ui/props.ts';
 import type { UseSide } from '../../calculators/ui/sides.ts';
 import { folder, loadAgain } from '../site/folder.ts';
@@ -19,14 +19,14 @@ const sliceMs = 6;
 const frame = (): Promise<void> => new Promise((done) => requestAnimationFrame(() => setTimeout(done)));
 
 /** Where neither a worker came nor what works it out. */
-const notCome: Run = { refusals: [{ at: '', say: `What works this out did not come. ${loadAgain()} What you typed stays.` }] };
+const notCome: Ran = { refusals: [{ at: '', say: `What works this out did not come. ${loadAgain()} What you typed stays.` }], isForNow: true };
 /** In the page itself, a slice between two frames. */
 const inPage =
   ({ runBySteps, fetchEngine }: Calculator): RunLong =>
   (values, system, onShare) => {
     if (!runBySteps) throw new Error('this calculator does not run by steps');
     let isStopped = false;
-    const run = async (): Promise<Run | undefined> => {
+    const run = async (): Promise<Ran | undefined> => {
       // A first pause, so that a run of keys starts nothing.
       await frame();
       if (isStopped) return undefined;

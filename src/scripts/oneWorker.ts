@@ -1,7 +1,7 @@
-import type { Calculator, Run } from '../../calculators/kit/define.ts';
+import type { Calculator } from '../../calculators/kit/define.ts';
 import type { RecordLine } from '../../calculators/kit/record/recordLine.ts';
 import type { Value, Values } from '../../calculators/kit/state.ts';
-import type { RunLong } from '../../calculators/ui/long/useLong.tsx';
+import type { Ran, RunLong } from '../../calculators/ui/long/useLong.tsx';
 import type { Asking, Running, Telling } from './longWorker.ts';
 import { forgetOldest } from './sentRecords.ts';
 
@@ -29,7 +29,7 @@ function withRecordsBy(numberOf: NumberOf, { inputs }: Calculator, values: Value
 const areLines = (value: Value): value is readonly RecordLine[] => Array.isArray(value);
 
 interface Waiting {
-  readonly resolve: (run: Run) => void;
+  readonly resolve: (run: Ran) => void;
   readonly reject: (error: Error) => void;
   readonly onShare: (share: number) => void;
   /** Runs it where there is no worker. */
@@ -75,7 +75,7 @@ function asking(worker: Worker, calculator: Calculator, page: RunLong, onGone: (
       waiting.delete(id);
       ask({ id, stop: true });
     };
-    const done = new Promise<Run>((resolve, reject) => {
+    const done = new Promise<Ran>((resolve, reject) => {
       const again = (): void => {
         const running = page(values, system, onShare);
         stop = running.stop;
@@ -90,22 +90,30 @@ function asking(worker: Worker, calculator: Calculator, page: RunLong, onGone: (
 
 /**
  * Runs a calculator in one worker for both managements, begun with the first run: whoever only looks at the example needs none. Where it cannot be had, no
- * other is tried, and all runs in the page.
+ * other is tried, and all runs in the page; unless nothing came there either: then there was no signal, and the next run begins a worker anew.
  */
 export function inWorker(calculator: Calculator, { page, begin }: Places): RunLong {
   let there: RunLong | undefined;
   let isTried = false;
+  const inPage: RunLong = (values, system, onShare) => {
+    const running = page(values, system, onShare);
+    const done = running.done.then((ran) => {
+      if (ran.isForNow && !there) isTried = false;
+      return ran;
+    });
+    return { ...running, done };
+  };
   return (values, system, onShare) => {
     if (begin && !isTried) {
       isTried = true;
       try {
-        there = asking(begin(), calculator, page, () => {
+        there = asking(begin(), calculator, inPage, () => {
           there = undefined;
         });
       } catch (error) {
         console.info(error);
       }
     }
-    return (there ?? page)(values, system, onShare);
+    return (there ?? inPage)(values, system, onShare);
   };
 }

@@ -145,9 +145,9 @@ int main(int count, char **arguments) {
         u[SUM_soilLost] += g[GROUND_bareLoss] * sky[SKY_erosivity] * factor;
       }
       double store = GRASS_leafStoreMm * cover, held = s[STATE_held], on_leaves = held;
-      double surface = s[STATE_surface], roots = depletion, wet_top = top;
-      if (water > 0 || held > store) {
-        double kept = water - runoff, drip = held > store ? held - store : 0, room = store - (held - drip), caught = kept < room ? kept : room;
+      double surface = s[STATE_surface], roots = depletion, wet_top = top, drip = held > store ? held - store : 0;
+      if (water > 0 || drip > 0) {
+        double kept = water - runoff, room = store - (held - drip), caught = kept < room ? kept : room;
         double through = kept - caught + drip;
         on_leaves = held - drip + caught;
         surface -= through;

@@ -88,6 +88,22 @@ test('where nothing comes that works it out, the form says so, and what was type
   await expect(page.locator('.answer .big-figure').first()).toBeVisible();
 });
 
+test('once what works it out can come, the next change works it out, and so does going back to what could not be', async ({ page }) => {
+  await keepAway(page, worker, engine);
+  await openForm(page, 'season');
+  const paddocks = page.locator('#season-paddocksCount');
+  const refused = page.getByText('What works this out did not come.');
+  await paddocks.fill('9');
+  await expect(refused).toBeVisible();
+  await page.unrouteAll();
+  for (const count of ['8', '9']) {
+    await paddocks.fill(count);
+    await standsStill(page.locator('[data-calculator="season"]'));
+    await expect(refused).toHaveCount(0);
+    await expect(page.locator('.answer .big-figure').first()).toBeVisible();
+  }
+});
+
 test('until the new numbers are worked out, both managements stand with the words of the numbers before', async ({ page }) => {
   await page.addInitScript(() => {
     const send = Worker.prototype.postMessage;

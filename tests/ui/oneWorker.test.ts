@@ -1,7 +1,7 @@
 import { describe, expect, it, vi } from 'vitest';
 import type { Run } from '../../calculators/kit/define.ts';
 import { readForm, startTexts } from '../../calculators/kit/state.ts';
-import type { RunLong } from '../../calculators/ui/long/useLong.tsx';
+import type { Ran, RunLong } from '../../calculators/ui/long/useLong.tsx';
 import type { Asking, Running, Telling } from '../../src/scripts/longWorker.ts';
 import { inWorker } from '../../src/scripts/oneWorker.ts';
 import kitchenSink from '../kit/kitchenSink.ts';
@@ -32,10 +32,10 @@ const noShare = (): void => undefined;
 
 function started(begin?: () => Worker) {
   const begun: Told[] = [];
-  const inPage: { readonly finish: (run: Run) => void; isStopped: boolean }[] = [];
+  const inPage: { readonly finish: (run: Ran) => void; isStopped: boolean }[] = [];
   const page: RunLong = () => {
-    let finish: (run: Run) => void = () => undefined;
-    const done = new Promise<Run>((resolve) => {
+    let finish: (run: Ran) => void = () => undefined;
+    const done = new Promise<Ran>((resolve) => {
       finish = resolve;
     });
     const run = { finish, isStopped: false };
@@ -109,6 +109,15 @@ describe('runs beside the page', () => {
 });
 
 describe('a worker that cannot be had', () => {
+  it('is begun anew by the next run where nothing came to the page either', async () => {
+    const { begun, inPage, worker, ask } = started();
+    const one = ask();
+    worker().break();
+    inPage[0]?.finish({ ...runOf('no signal'), isForNow: true });
+    expect(await one.done).toEqual({ ...runOf('no signal'), isForNow: true });
+    ask();
+    expect([begun.length, begun[1]?.runs.length, inPage.length]).toEqual([2, 1, 1]);
+  });
   it('leaves what waits and what comes later to the page, where it can be stopped, and no other is tried', async () => {
     const { begun, inPage, worker, ask } = started();
     const [one, other] = [ask(), ask()];

@@ -5,12 +5,14 @@ import { readForm, type Texts, type Value, type Values } from '../../kit/state.t
 import type { UnitSystem } from '../../units/units.ts';
 import type { RanSide, UseSide } from '../sides.ts';
 
+/** What a run came to. A refusal for now, where nothing came to work it out, holds until another run has been asked for or has come. */
+export type Ran = Run & { readonly isForNow?: true };
 /** Runs a calculation elsewhere, or in slices; tells how far it is, and can be stopped. */
 export type RunLong = (
   values: Values,
   system: UnitSystem,
   onShare: (share: number) => void,
-) => { readonly done: Promise<Run>; readonly stop: () => void };
+) => { readonly done: Promise<Ran>; readonly stop: () => void };
 
 const ours = { at: '', say: 'This cannot be computed. The fault is in this page, not in what you typed.' };
 const mostWritten = 100;
@@ -58,7 +60,9 @@ export function longSides(runLong: RunLong, example: { readonly values: Values; 
   };
   const keyOf = (values: Values, system: UnitSystem): string => JSON.stringify([Object.values(values).map(plain), system]);
   const known = new Map([[keyOf(example.values, 'us'), example.run]]);
+  let turns = 0;
   const keep = (key: string, run: Run): void => {
+    turns += 1;
     known.set(key, run);
     for (const [oldest] of known) {
       if (known.size <= keptRuns) break;
@@ -71,6 +75,7 @@ export function longSides(runLong: RunLong, example: { readonly values: Values; 
     const [isSlow, setSlow] = useState(false);
     const [stopped, setStopped] = useState('');
     const [, redraw] = useState({});
+    const [refused, setRefused] = useState<{ readonly key: string; readonly run: Run; readonly turn: number }>();
     // What reads a record comes when one is first used.
     const [isFetched, setFetched] = useState(false);
     const read = useMemo(() => texts && readForm(calculator.inputs, texts, system), [texts, system, isFetched]);
@@ -84,17 +89,18 @@ export function longSides(runLong: RunLong, example: { readonly values: Values; 
     }, [isWaiting]);
     const isReady = read !== null && !isWaiting && read.problems.length === 0;
     const key = useMemo(() => (isReady ? keyOf(read.values, system) : ''), [read, isReady]);
-    const found = known.get(key);
+    const found = known.get(key) ?? (refused?.key === key && refused.turn === turns ? refused.run : undefined);
     const stop = useRef<() => void>();
     useEffect(() => {
       if (!isReady || found || stopped === key) return undefined;
+      setRefused(undefined);
       const running = runLong(read.values, system, (share) => tellShare.current(share));
       const slow = setTimeout(() => setSlow(true), patienceMs);
       let isOver = false;
       stop.current = running.stop;
       running.done
         .then(
-          (run) => keep(key, run),
+          (run) => (run.isForNow ? isOver || setRefused({ key, run, turn: turns }) : keep(key, run)),
           (error: unknown) => {
             console.error(error);
             keep(key, { refusals: [ours] });
