@@ -19,28 +19,27 @@ function shareAc({ areaAc, paddocks }: Pasture): number | undefined {
   const left = paddocks.reduce((sum, paddock) => sum - (paddock.areaAc ?? 0), areaAc);
   return left > 0 ? left / paddocks.filter((paddock) => paddock.areaAc === undefined).length : undefined;
 }
-const groundOf = (pasture: Pasture, id: string, ownName: string, areaAc: number | undefined, name = ownName): Ground => ({
+const groundOf = (pasture: Pasture, { id, name }: { readonly id: string; readonly name: string }, areaAc: number | undefined): Ground => ({
   id,
   name,
-  ownName,
+  ownName: name,
   ...(areaAc === undefined ? {} : { areaAc }),
   pasture,
 });
 const spoken = (name: string): string => name.trim().toLowerCase();
 
 function groundsIn({ pastures }: Place): readonly Ground[] {
-  const all = pastures.flatMap((pasture) => {
-    const { id, name, areaAc, paddocks } = pasture;
-    return paddocks.length === 0
-      ? [groundOf(pasture, id, name, areaAc)]
-      : paddocks.map((paddock) => groundOf(pasture, paddock.id, paddock.name, paddock.areaAc ?? shareAc(pasture)));
-  });
+  const all = pastures.flatMap((pasture) =>
+    pasture.paddocks.length === 0
+      ? groundOf(pasture, pasture, pasture.areaAc)
+      : pasture.paddocks.map((paddock) => groundOf(pasture, paddock, paddock.areaAc ?? shareAc(pasture))),
+  );
   const isTwice = ({ name }: Ground): boolean => all.filter((each) => spoken(each.name) === spoken(name)).length > 1;
   return all.map((each) => (each.id !== each.pasture.id && isTwice(each) ? { ...each, name: `${each.name} (${each.pasture.name})` } : each));
 }
 /** A pasture that was divided later is still known by what was kept of it whole. */
 const wholeOf = (pasture: Pasture): readonly Ground[] =>
-  pasture.paddocks.length === 0 ? [] : [groundOf(pasture, pasture.id, pasture.name, pasture.areaAc, `${pasture.name} (all of it)`)];
+  pasture.paddocks.length === 0 ? [] : [{ ...groundOf(pasture, pasture, pasture.areaAc), name: `${pasture.name} (all of it)` }];
 
 /** All that is grazed, in the order in which the place tells it. */
 export const groundsOf = (place: Place): readonly Ground[] => groundsIn(place).filter(({ pasture }) => isGrazed(pasture));

@@ -23,8 +23,9 @@ export function RecordRows(shown: ShownRecord) {
   // As it was when somebody came to it: until they leave it, a day that is typed moves it nowhere, and takes no key away.
   const [held, setHeld] = useState<Row | undefined>(undefined);
   const [first] = groundsOf(place);
+  const grounds = groundsById(place);
   const name = (row: { readonly paddockId: string; readonly paddockName?: string | undefined }): string =>
-    groundsById(place).get(row.paddockId)?.name ?? row.paddockName ?? 'A paddock that was taken away';
+    grounds.get(row.paddockId)?.name ?? row.paddockName ?? 'A paddock that was taken away';
   const day = (row: Row): string => dayWords(dayOfRow(row), todayDay);
   const stayBy = new Map([...shown.stays, ...shown.ofYear].map((stay) => [stay.move.id, stay]));
   const inYear = new Set(shown.ofYear.map(({ move }) => move.id));

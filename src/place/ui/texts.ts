@@ -34,14 +34,14 @@ export function readText(cell: PlaceCell, text: string, system: UnitSystem): Fie
   if (cell.kind === 'monthDay') return readMonthDay(cell.label, text);
   if (cell.kind === 'text') {
     const { most = longestName } = cell;
-    if (text.length > most) return { problem: `${cell.label}: at most ${most} letters. These are ${text.length}. What was there before stays.` };
+    if (text.length > most) return { problem: `${cell.label}: at most ${most} letters. These are ${text.length}. What was there stays.` };
     if (text.trim() !== '') return { value: text };
     return cell.isNeeded ? { problem: `${cell.label} is missing. It keeps its name until you type another.` } : { value: undefined };
   }
   if (text === '' && cell.kind !== 'yesNo') return { value: undefined };
   if (cell.kind === 'date')
     return 'problem' in readCell(cell, text) || !isUsualDay(text)
-      ? { problem: `${cell.label} must be a day of the calendar, in a year from 1900 to 2199. What was there before stays.` }
+      ? { problem: `${cell.label} must be a day of the calendar, from 1900 to 2199. What was there stays.` }
       : { value: text };
   return readCell(cell, text, system);
 }
