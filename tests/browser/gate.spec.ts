@@ -123,6 +123,17 @@ test('of two herds one is moved on an earlier day than the other came, and is as
   await expect(page.getByRole('group', { name: /Low bench/ })).toHaveCount(0);
 });
 
+test('with type twice as large the day stands between its buttons, and under neither', async ({ page }) => {
+  await open(page, 'gate');
+  await page.evaluate(() => {
+    document.documentElement.style.fontSize = '200%';
+  });
+  await expect(page.locator('.gate-day > *')).toHaveCount(3);
+  const [before, day, after] = await page.locator('.gate-day > *').evaluateAll((all) => all.map((each) => each.getBoundingClientRect().toJSON()));
+  expect(before.right).toBeLessThanOrEqual(day.left);
+  expect(day.right).toBeLessThanOrEqual(after.left);
+});
+
 test('a move before they came there is refused in words', async ({ page }) => {
   await open(page, 'gate', [aMove({ placeId, inDay: '2027-06-20' })]);
   await button(page, 'A day back').tap();

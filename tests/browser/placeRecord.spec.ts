@@ -2,10 +2,11 @@
 import { readFileSync } from 'node:fs';
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test } from '@playwright/test';
-import { aHeight } from '../place/aRow.ts';
+import { unitsKey } from '../../src/scripts/kept.ts';
+import { aHeight, aMove, aPlan, aRain } from '../place/aRow.ts';
 import { field, openForm, openGroups } from './forms.ts';
 import { keepPlace, keepRows, keptRows, twoBench } from './placeOfOnes.ts';
-import { button } from './placePage.ts';
+import { button, placed } from './placePage.ts';
 import { keepersPhone, morning, moves, open, placeId, rain, record } from './recordOfOnes.ts';
 
 test.use(keepersPhone);
@@ -30,6 +31,114 @@ test('the record shows the year, is mended, and what is taken away can come back
   await expect.poll(async () => (await moves(page)).map(({ id }) => id)).toEqual(['m0']);
   await button(page, 'Take it back').click();
   await expect.poll(async () => (await moves(page)).map(({ id }) => id)).toEqual(['m0', 'm1']);
+});
+
+test('a day is typed by keys, year and all: its line stays open until it is left, and then stands under its year', async ({ page }) => {
+  await open(page, 'record');
+  await page.locator('summary', { hasText: 'High bench, May 20 to Jun 8' }).click();
+  const typedDay = page.locator('#m0-inDay');
+  await typedDay.focus();
+  await page.keyboard.type('0512202');
+  await expect(typedDay).toBeFocused();
+  await expect(page.getByText('In must be a day of the calendar'), 'not while it is typed').toBeHidden();
+  // A year of three figures is none.
+  await page.keyboard.press('Tab');
+  await page.keyboard.press('Tab');
+  await expect(page.getByText('In must be a day of the calendar, from 1900 to 2199. What was there stays.')).toBeVisible();
+  await expect(button(page, '202')).toHaveCount(0);
+  await expect.poll(async () => (await moves(page)).find(({ id }) => id === 'm0')).toMatchObject({ inDay: '2027-05-12' });
+  await typedDay.focus();
+  await page.keyboard.type('05122026');
+  await expect(typedDay).toBeFocused();
+  await expect(typedDay).toHaveValue('2026-05-12');
+  await expect(page.getByText('This line is of 2026')).toHaveCount(0);
+  await page.locator('#m0-outDay').fill('2026-05-20');
+  await expect(page.getByText('This line is of 2026: once you leave it, it stands there.')).toBeVisible();
+  await page.locator('summary', { hasText: 'Low bench, Jun 8, there now' }).focus();
+  await expect(page.locator('summary', { hasText: 'High bench' })).toHaveCount(0);
+  await button(page, '2026').click();
+  await expect(page.locator('summary', { hasText: 'High bench, May 12, 2026 to May 20, 2026' })).toBeVisible();
+});
+
+test('a day that puts a line elsewhere in its list leaves the key in its field', async ({ page }) => {
+  await open(page, 'record', [aRain({ placeId, day: '2027-05-04' }), aRain({ id: 'r2', placeId, day: '2027-05-20' })]);
+  await page.locator('summary', { hasText: 'Rain' }).click();
+  await page.locator('summary', { hasText: 'May 4' }).click();
+  const typedDay = page.locator('#r1-day');
+  await typedDay.focus();
+  await page.keyboard.type('06');
+  await expect(typedDay).toBeFocused();
+  await page.keyboard.type('15');
+  await expect(typedDay).toHaveValue('2027-06-15');
+  await expect.poll(async () => (await rain(page)).map((row) => 'day' in row && row.day)).toEqual(['2027-06-15', '2027-05-20']);
+});
+
+test('each line that was taken away can come back, not the last alone', async ({ page }) => {
+  await open(page, 'record');
+  for (const line of ['Low bench, Jun 8, there now', 'High bench, May 20 to Jun 8']) {
+    await page.locator('summary', { hasText: line }).click();
+    await button(page, 'Take this line away').click();
+  }
+  await expect.poll(() => moves(page)).toEqual([]);
+  const status = page.locator('.record-status');
+  await expect(status).toContainText('Low bench, Jun 8, there now was taken away.');
+  await button(page, 'Take it back').first().click();
+  await expect.poll(async () => (await moves(page)).map(({ id }) => id)).toEqual(['m1']);
+  await button(page, 'Add a move').click();
+  await expect(status).toContainText('A move was added.');
+  await button(page, 'Take it back').first().click();
+  await expect.poll(async () => (await moves(page)).map(({ id }) => id)).toEqual(expect.arrayContaining(['m0', 'm1']));
+});
+
+test('at New Year this year is open with what comes next, and a line that is added stands in the year that is shown', async ({ page }) => {
+  const plan = aPlan({ placeId, inDay: '2028-02-03', outDay: '2028-02-01' });
+  await open(page, 'record', [...record, plan]);
+  await expect(page.getByRole('heading', { name: 'Next' })).toBeVisible();
+  await expect(button(page, '2027')).toHaveAttribute('aria-pressed', 'true');
+  await page.clock.setFixedTime(new Date('2028-01-05T07:00:00'));
+  await page.reload();
+  await placed(page);
+  await expect(button(page, '2028')).toHaveAttribute('aria-pressed', 'true');
+  await expect(page.getByRole('heading', { name: 'Next' })).toBeVisible();
+  // They are on Low bench since last June: five days of this year.
+  await expect(page.locator('summary', { hasText: 'Low bench, Jun 8, 2027, there now' })).toContainText('4 days of 2028 so far');
+  await expect(page.getByText('High bench, Feb 3, cannot be: out before in')).toBeVisible();
+  await button(page, '2027').click();
+  await button(page, 'Add a move').click();
+  await expect(page.locator('.record-status')).toContainText('A move was added on Jun 17, 2027.');
+  await expect(page.locator('summary', { hasText: 'Low bench, Jun 17, 2027 to Jun 17, 2027' })).toBeVisible();
+});
+
+test('the same field of a line in two windows is told in words, by its name', async ({ page }) => {
+  const clash = (path: string, other: string) => ({ path, other, otherBy: 'Kitchen window', otherAt: '2027-06-20T20:00:00.000Z' });
+  const low = aMove({ placeId, inDay: '2027-06-08', paddockName: 'Low bench', word: 'left the fescue' });
+  await open(page, 'record', [{ ...low, clash: [clash('word', '"ate the fescue"'), clash('paddockId', '"high"'), clash('inDay', '"2027-06-07"')] }]);
+  await page.locator('summary', { hasText: 'Low bench, Jun 8' }).click();
+  const asked = page.locator('.place-bar', { hasText: 'was changed in two windows.' });
+  await expect(asked).toContainText([
+    'A word was changed in two windows. It says: left the fescue. Kitchen window has: ate the fescue.',
+    'Paddock was changed in two windows. It says: Low bench. Kitchen window has: High bench.',
+    'In was changed in two windows. It says: Jun 8, 2027. Kitchen window has: Jun 7, 2027.',
+  ]);
+  await asked.first().getByRole('button', { name: 'Take the other' }).click();
+  await expect(page.locator('#m1-word')).toHaveValue('ate the fescue');
+  await expect(asked).toHaveCount(2);
+});
+
+test('in metric the sheet of the year has metric heads over metric numbers', async ({ page }) => {
+  await open(page, 'record');
+  await page.evaluate((key) => localStorage.setItem(key, 'si'), unitsKey);
+  await page.reload();
+  await placed(page);
+  await expect(page.getByRole('heading', { name: 'Moves of 2027' })).toBeVisible();
+  await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
+  const paper = page.locator('.record-paper');
+  // 1,250 lb are 566.99 kg, 30 lb a day 13.6; 30 lb on 85 ac, 45 of them for 12 days, less 900 lb of hay: 180 lb an acre, 202 kg a hectare.
+  await expect(paper).toContainText('Weight of one, kg');
+  await expect(paper.locator('tbody').first()).toContainText('567');
+  await expect(paper).toContainText(/that eat 1\d\.\d\skg a day/);
+  await expect(paper).not.toContainText(/Acres|Inches|\blb\b|Pounds an/);
+  await expect(paper.locator('tr', { hasText: 'Low bench' }).last()).toContainText('202');
 });
 
 test('the record is free of faults that a program can find, at the gate too', async ({ page }) => {

@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { longestTyped } from '../../src/place/model/parts.ts';
+import { longestTyped, longestWords } from '../../src/place/model/parts.ts';
 import type { Place } from '../../src/place/model/place.ts';
-import { type Data, dataAt, withChanges } from '../../src/place/ui/edit.ts';
+import { type Data, dataAt, dataWith, withChanges } from '../../src/place/ui/edit.ts';
 import { boughtFields, priceFields, stackFields } from '../../src/place/ui/fields/feed.ts';
 import type { PlaceField } from '../../src/place/ui/fields/field.ts';
 import { layerFields, paddockFields, pastureFirst, pastureGroups, soilFields } from '../../src/place/ui/fields/ground.ts';
-import { rainFields } from '../../src/place/ui/fields/record.ts';
+import { moveFields, rainFields } from '../../src/place/ui/fields/record.ts';
 import { seasonGroups } from '../../src/place/ui/fields/season.ts';
 import { stockFields } from '../../src/place/ui/fields/stock.ts';
 import { toolGroups } from '../../src/place/ui/fields/tools.ts';
@@ -123,6 +123,46 @@ it('takes month and day in either order, and keeps the half that is there', () =
     expect(problemIn(recordAt(place, []), turnIn, 'us')).toMatch(/^Turn-in:? /);
   }
   expect(typed(start, [], turnIn, '04-4').season).toEqual({ turnInDay: '04-04' });
+});
+
+describe('a line of the record', () => {
+  const moved: Data = { inDay: '2027-05-11', outDay: '2027-05-21', word: 'left the fescue' };
+  const ofMove = (at: string): PlaceField => {
+    const found = moveFields([{ id: 'low', name: 'Low bench' }]).find((each) => each.at === at);
+    if (found === undefined) throw new TypeError(`no field for ${at}`);
+    return found;
+  };
+  const typedIn = (at: string, text: string): Data => dataWith(moved, changesOf(ofMove(at), text, 'us'));
+  it('keeps its day while the text is of a year that nothing is of, as each is on the way to 2027', () => {
+    for (const at of ['inDay', 'outDay'])
+      for (const year of ['0002', '0020', '0202', '1899', '2200']) {
+        const line = typedIn(at, `${year}-05-12`);
+        expect(dataAt(line, [at])).toBe(dataAt(moved, [at]));
+        expect(textIn(line, ofMove(at), 'us')).toBe(`${year}-05-12`);
+        expect(problemIn(line, ofMove(at), 'us')).toContain('must be a day of the calendar, from 1900 to 2199.');
+      }
+    for (const iso of ['1900-01-01', '2026-05-12', '2199-12-31']) {
+      expect(dataAt(typedIn('inDay', iso), ['inDay'])).toBe(iso);
+      expect(problemIn(typedIn('inDay', iso), ofMove('inDay'), 'us')).toBeUndefined();
+    }
+    expect(dataAt(typedIn('outDay', ''), ['outDay'])).toBeUndefined();
+  });
+  it('holds as many words as its schema does', () => {
+    for (const text of ['x'.repeat(201), 'x'.repeat(longestTyped + 1), 'x'.repeat(longestWords)]) {
+      const line = typedIn('word', text);
+      expect(dataAt(line, ['word'])).toBe(text);
+      expect(problemIn(line, ofMove('word'), 'us')).toBeUndefined();
+    }
+    expect(dataAt(typedIn('word', 'x'.repeat(longestWords + 1)), ['word'])).toBe('left the fescue');
+  });
+});
+
+it('keeps the name that nobody needs while the text is too long for one', () => {
+  const name = stockFields.find(({ at }) => at === 'name');
+  if (name === undefined) throw new TypeError('no field for a name');
+  const place = typed(typed(start, ['herd', 'cows'], name, 'Red cows'), ['herd', 'cows'], name, 'x'.repeat(201));
+  expect(place.herd[0]?.name).toBe('Red cows');
+  expect(problemIn(recordAt(place, ['herd', 'cows']), name, 'us')).toContain('at most 200 letters. These are 201.');
 });
 
 it('is no trace where a line of rain does not tell, with nothing wrong in it', () => {

@@ -16,8 +16,8 @@ describe('a place’s own word for its fenced ground', () => {
   });
   it('stands at the head of the record', () => {
     const sums = (place: ReturnType<typeof aPlace>): string => {
-      const stays = staysOf(place, [aMove({ paddockId: 'low', inDay: '2026-05-01', outDay: '2026-05-08' })], { todayDay });
-      return render(<SumsTable place={place} stays={stays} year={2026} system="us" />);
+      const stays = staysOf(place, [aMove({ paddockId: 'low', inDay: '2026-05-01', outDay: '2026-05-08' })], { todayDay, year: 2026 });
+      return render(<SumsTable place={place} ofYear={stays} year={2026} system="us" />);
     };
     expect(sums(aPlace({ groundWord: 'trap' }))).toMatch(/2026, trap by trap[\s\S]*Trap</);
     expect(sums(aPlace({ groundWord: 'trap' }))).not.toMatch(/paddock/i);

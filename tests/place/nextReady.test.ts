@@ -35,6 +35,20 @@ describe('the next paddock', () => {
       readyDay: dayIn('2026-07-20'),
     });
   });
+  it('is no paddock of a pasture on all of which stock stand, and rests from when they left all of it', () => {
+    const divided = place({
+      paddocks: [
+        { id: 'a', name: 'A' },
+        { id: 'b', name: 'B' },
+      ],
+    });
+    expect(nextReady(divided, [aMove()], today).map(({ ground }) => ground.id)).toEqual(['high']);
+    expect(nextReady(divided, [out('2026-05-08')], today).map(({ ground, restedDays }) => [ground.id, restedDays])).toEqual([
+      ['high', undefined],
+      ['a', 43],
+      ['b', 43],
+    ]);
+  });
   it('takes the longest rest that guides give for slow growth where the place tells none: 60 days', () => {
     expect(slowRestDays).toBe(60);
     const [, low] = nextReady(aPlace(), [out('2026-05-08')], today);

@@ -5,12 +5,12 @@ import { isoDay } from '../../calculators/units/printQuantity.ts';
 import type { Row } from '../../src/place/model/row.ts';
 import { stockToday, yardstickOf } from '../../src/place/offer/stockToday.ts';
 import { dayIn } from '../../src/place/record/days.ts';
-import { groundsOf } from '../../src/place/record/grounds.ts';
+import { groundsById, groundsOf } from '../../src/place/record/grounds.ts';
 import { herdsOf } from '../../src/place/record/herds.ts';
 import { heightGap, plannedOf } from '../../src/place/record/planned.ts';
 import { sameWeek, shortestRest } from '../../src/place/record/pointed.ts';
 import { lastReading, rainText, unreadDays } from '../../src/place/record/rainText.ts';
-import { alsoThen, staysOf, twicePlaced } from '../../src/place/record/stays.ts';
+import { alsoThen, hayOutside, staysOf, twicePlaced } from '../../src/place/record/stays.ts';
 import { groundYears, rainByMonth, wholeYears, yearsOf } from '../../src/place/record/years.ts';
 import { near } from '../support/near.ts';
 import { aPlace, withPasture } from './aPlace.ts';
@@ -63,7 +63,7 @@ describe('a stay', () => {
     expect(stays[0]).toMatchObject({ isImpossible: true, inDay: dayIn('2026-04-05'), outDay: dayIn('2026-04-01'), days: 0 });
     expect(stays[0]?.stockDaysPerAc).toBeUndefined();
     expect(stays[1]?.restDays).toBeUndefined();
-    expect(groundYears(stays, 2026)).toMatchObject([{ stays: 1, days: 7 }]);
+    expect(groundYears(stays)).toMatchObject([{ stays: 1, days: 7 }]);
   });
   it('counts to today where the day that was told as out has not come', () => {
     const [stay] = staysOf(aPlace(), [aMove({ inDay: '2026-06-12', outDay: '2026-07-30' })], counting);
@@ -110,6 +110,10 @@ describe('a stay', () => {
       counting,
     );
     expect(stays.map(({ hayLb }) => Math.round(hayLb))).toEqual([0, 900]);
+  });
+  it('that no hay belongs to leaves that hay told', () => {
+    const rows = [aMove({ outDay: '2026-05-08' }), aHay(), aHay({ id: 'y2', day: '2026-05-09' }), aHay({ id: 'y3', paddockId: 'high' })];
+    expect(hayOutside(rows, today).map(({ id }) => id)).toEqual(['y3', 'y2']);
   });
   it('begun and ended on one day counts half a day', () => {
     expect(staysOf(aPlace(), [aMove({ outDay: '2026-05-01' })], counting)[0]?.days).toBe(0.5);
@@ -167,18 +171,42 @@ describe('a stay', () => {
     // A day read twice adds up.
     near(rainIn(aRain(), aRain({ id: 'r2', amountIn: 0.25 }))[0], 0.75, 1e-12);
   });
-  it('in a paddock has its even share of the acres where nobody told its own', () => {
+  it('in a paddock without acres of its own has its even share of what the others leave of 85', () => {
+    const acres = (...own: readonly (number | undefined)[]) => {
+      const paddocks = own.map((areaAc, index) => ({ id: `a${index}`, name: `Low ${index}`, ...(areaAc === undefined ? {} : { areaAc }) }));
+      return groundsOf(withPasture(aPlace(), 'low', { paddocks })).map(({ areaAc }) => areaAc);
+    };
+    expect(acres(50, undefined, undefined)).toEqual([50, 17.5, 17.5, 120]);
+    expect(acres(undefined, undefined)).toEqual([42.5, 42.5, 120]);
+    expect(acres(85, undefined)).toEqual([85, undefined, 120]);
+  });
+  it('of a paddock is told with its pasture where two have a paddock of that name, and a divided pasture as all of it', () => {
+    const paddocks = (...ids: readonly string[]) => ids.map((id) => ({ id, name: id.slice(-1) }));
+    const place = withPasture(withPasture(aPlace(), 'low', { paddocks: paddocks('a1', 'a2') }), 'high', { paddocks: paddocks('b1', 'b3') });
+    expect([...groundsById(place).values()].map(({ name }) => name)).toEqual([
+      '1 (Low bench)',
+      '2',
+      'Low bench (all of it)',
+      '1 (High bench)',
+      '3',
+      'High bench (all of it)',
+    ]);
+  });
+  it('on a whole pasture ends the rest of each of its paddocks, and one on a paddock that of the whole', () => {
     const place = withPasture(aPlace(), 'low', {
       paddocks: [
-        { id: 'a', name: 'Low 1' },
-        { id: 'b', name: 'Low 2', areaAc: 50 },
+        { id: 'a', name: 'A' },
+        { id: 'b', name: 'B' },
       ],
     });
-    expect(groundsOf(place).map(({ id, areaAc }) => [id, areaAc])).toEqual([
-      ['a', 42.5],
-      ['b', 50],
-      ['high', 120],
-    ]);
+    const rows = [
+      aMove({ outDay: '2026-05-08' }),
+      aMove({ id: 'm2', paddockId: 'a', inDay: '2026-05-20', outDay: '2026-05-25' }),
+      aMove({ id: 'm3', paddockId: 'b', inDay: '2026-05-28', outDay: '2026-06-01' }),
+      aMove({ id: 'm4', inDay: '2026-06-11' }),
+    ];
+    // May 8 to 20, May 8 to 28 and June 1 to 11.
+    expect(staysOf(place, rows, counting).map(({ restDays }) => restDays)).toEqual([undefined, 12, 20, 10]);
   });
 });
 
@@ -224,7 +252,7 @@ describe('what is pointed out', () => {
 describe('a year', () => {
   it('is summed by ground, with nothing for a sum that has an unknown part', () => {
     const rows = [...lowToHigh, aMove({ id: 'm5', paddockId: 'high', inDay: '2026-06-01', outDay: '2026-06-03', stock: [] })];
-    const [low, high] = groundYears(staysOf(aPlace(), rows, counting), 2026);
+    const [low, high] = groundYears(staysOf(aPlace(), rows, counting));
     // 7 and 8 days: 45 x 15 / 85.
     expect(low).toMatchObject({ name: 'Low bench', stays: 2, days: 15 });
     near(low?.stockDaysPerAc, 7.941, 0.0005);
@@ -241,12 +269,62 @@ describe('a year', () => {
     expect(wholeYears(aPlace({ season: { turnInDay: '03-20' } }), rows, today)).toEqual([2025]);
     expect(wholeYears(aPlace(), rows, today)).toEqual([2025]);
     expect(wholeYears(aPlace(), [], today)).toEqual([]);
-    expect(yearsOf(rows)).toEqual([2026, 2025, 2024]);
+    expect(yearsOf(rows, today)).toEqual([2026, 2025, 2024]);
   });
   it('has its rain by month, and nothing for a month in which nobody read', () => {
     const rows = [aRain(), aRain({ id: 'r2', day: '2026-06-02', days: 4, amountIn: 1 }), aRain({ id: 'r3', day: '2025-05-01', amountIn: 9 })];
     // Four days to June 2: half an inch in May, half in June.
-    expect(rainByMonth(rows, 2026).slice(3, 7)).toEqual([undefined, 1, 0.5, undefined]);
+    expect(rainByMonth(rows, 2026, today).slice(3, 7)).toEqual([
+      undefined,
+      { amountIn: 1, readDays: 3, days: 31 },
+      // To today, the 20th.
+      { amountIn: 0.5, readDays: 2, days: 20 },
+      undefined,
+    ]);
+    expect(rainByMonth(rows, 2025, today)[4]).toEqual({ amountIn: 9, readDays: 1, days: 31 });
+  });
+  it('is always this one, and every one in which stock stood somewhere', () => {
+    expect(yearsOf([], today)).toEqual([2026]);
+    expect(yearsOf([aPlan({ inDay: '2027-01-03', outDay: '2027-01-07' })], today)).toEqual([2027, 2026]);
+    expect(yearsOf([aMove({ inDay: '2023-11-01' })], today)).toEqual([2026, 2025, 2024, 2023]);
+    expect(yearsOf([aMove({ inDay: '2024-11-01', outDay: '2025-01-01' })], today)).toEqual([2026, 2024]);
+    // A slip that older copies took offers itself to be mended, and not the eighteen centuries since.
+    expect(yearsOf([aMove({ inDay: '0202-05-12', outDay: '0202-05-20' })], today)).toEqual([2026, 202]);
+    expect(yearsOf([aMove({ inDay: '0202-05-12' })], today).length).toBeLessThan(130);
+  });
+  // 45 cows of 30 lb on 85 ac from Nov 15 to Apr 15: 16 days of November and 31 of December, then 31 + 28 + 31 + 14 = 104. A bale of 900 lb dry a month from January on.
+  it('has its own days of a stay over New Year, its own hay and its own rain', () => {
+    const rows = [
+      aMove({ inDay: '2025-11-15', outDay: '2026-04-15' }),
+      ...['01', '02', '03'].map((month) => aHay({ id: `y${month}`, day: `2026-${month}-10` })),
+      aRain({ day: '2025-12-31', amountIn: 0.25 }),
+      aRain({ id: 'r2', day: '2026-01-01', amountIn: 0.5 }),
+      aRain({ id: 'r3', day: '2026-01-02', amountIn: 1 }),
+    ];
+    const ofYear = (year: number) => staysOf(aPlace(), rows, { ...counting, year });
+    const [before, after] = [ofYear(2025), ofYear(2026)];
+    expect(before).toMatchObject([{ days: 47, hayLb: 0, isCut: true, rainIn: 0.25, rainUnreadDays: 45 }]);
+    expect(after).toMatchObject([{ days: 104, isCut: true, rainIn: 1.5, rainUnreadDays: 103 }]);
+    near(after[0]?.hayLb, 2700, 1e-9);
+    near(before[0]?.stockDaysPerAc, (45 * 47) / 85, 1e-9);
+    near(after[0]?.stockDaysPerAc, (45 * 104 - 90) / 85, 1e-9);
+    expect(groundYears(after)).toMatchObject([{ name: 'Low bench', stays: 1, days: 104 }]);
+    expect([ofYear(2024), ofYear(2027)]).toEqual([[], []]);
+    expect(staysOf(aPlace(), rows, counting)).toMatchObject([{ days: 151, isCut: false }]);
+  });
+  it('has none of a stay that ended on its first day, and half a day of one that began and ended on it', () => {
+    const days = (inDay: string, outDay: string, year: number) =>
+      staysOf(aPlace(), [aMove({ inDay, outDay }), aHay({ day: outDay })], { ...counting, year }).map((stay) => [stay.days, Math.round(stay.hayLb)]);
+    expect([days('2025-12-20', '2026-01-01', 2025), days('2025-12-20', '2026-01-01', 2026)]).toEqual([[[12, 900]], []]);
+    expect([days('2026-01-01', '2026-01-01', 2025), days('2026-01-01', '2026-01-01', 2026)]).toEqual([[], [[0.5, 900]]]);
+  });
+  it('has the rest before a stay where that stay began', () => {
+    const rows = [aMove({ inDay: '2025-05-01', outDay: '2025-05-08' }), aMove({ id: 'm2', inDay: '2025-11-15', outDay: '2026-04-15' })];
+    expect(staysOf(aPlace(), rows, { ...counting, year: 2026 }).map(({ restDays }) => restDays)).toEqual([undefined]);
+  });
+  it('is whole with stock out on it that came in the year before', () => {
+    const rows = [aMove({ inDay: '2023-04-21', outDay: '2025-02-01' }), aMove({ id: 'm2' })];
+    expect(wholeYears(aPlace({ season: { turnInDay: '04-20' } }), rows, today)).toEqual([2023, 2024, 2025]);
   });
 });
 

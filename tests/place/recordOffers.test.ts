@@ -119,6 +119,11 @@ describe('what whole years fed', () => {
       { usualHead: '0', lastedDays: '0\u00a0d' },
     ]);
   });
+  // 20 days in the one year, and 10 in the other of a stay that went on into this one: 15 in the mean.
+  it('counts of a stay over New Year the days of the whole years alone', () => {
+    const winter = [...rows.slice(0, 1), aMove({ id: 'm4', inDay: '2025-12-22', outDay: '2026-01-11' }), ...rows.slice(2)];
+    expect(filled('carrying-capacity', place, winter).texts['pastures']).toMatchObject([{ usualHead: '45', lastedDays: '15\u00a0d' }, {}]);
+  });
   it('is not offered from a year that is not over, or where a stay cannot be counted, nor instead of yields that are known', () => {
     expect(recordOffers(place, rows.slice(2), today).single.has('pastures.yieldFrom')).toBe(false);
     const unknown = [aMove({ inDay: '2024-04-25', outDay: '2024-05-15', stock: [] }), ...rows.slice(1)];

@@ -1,18 +1,28 @@
 // What the record says of itself where it is read, drawn without a browser.
 import { render } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
+import { isoDay } from '../../calculators/units/printQuantity.ts';
 import type { Row } from '../../src/place/model/row.ts';
 import { aLoad } from '../../src/place/record/loads.ts';
 import { staysOf } from '../../src/place/record/stays.ts';
-import { hayWords } from '../../src/place/ui/RecordRows.tsx';
-import { SumsDoubted } from '../../src/place/ui/RecordSums.tsx';
+import { dayOfNew, hayWords } from '../../src/place/ui/RecordRows.tsx';
+import { RainTable, SumsDoubted } from '../../src/place/ui/RecordSums.tsx';
 import { aPlace } from './aPlace.ts';
 import { counting, lowToHigh, today } from './aRecord.ts';
-import { aMove } from './aRow.ts';
+import { aHay, aMove, aRain } from './aRow.ts';
 
 describe('by the sums of a year', () => {
   const doubts = (rows: readonly Row[], year = 2026): string =>
-    render(<SumsDoubted stays={staysOf(aPlace(), rows, counting)} year={year} todayDay={today} />);
+    render(
+      <SumsDoubted
+        place={aPlace()}
+        rows={{ all: rows }}
+        stays={staysOf(aPlace(), rows, counting)}
+        ofYear={staysOf(aPlace(), rows, { ...counting, year })}
+        year={year}
+        todayDay={today}
+      />,
+    );
   it('nothing is said where all of it can be', () => {
     expect(doubts(lowToHigh)).toBe('');
   });
@@ -26,6 +36,19 @@ describe('by the sums of a year', () => {
       doubts([aMove({ inDay: '2025-12-20', outDay: '2026-02-01' }), aMove({ id: 'm2', paddockId: 'high', inDay: '2026-01-10' })], 2025),
     ).toContain('herd 1 on Low bench, Dec 20, 2025 to Feb 1, and on High bench, Jan 10 to now.');
   });
+  it('it is said that hay counts in no sum where no stock stood on that day, in its year', () => {
+    const rows = [aMove({ outDay: '2026-05-08' }), aHay({ day: '2026-05-20' }), aHay({ id: 'y2', paddockId: 'high' })];
+    const said = 'Not in the sums, because this record has no stock there on that day: hay on High bench, May 3; hay on Low bench, May 20.';
+    expect(doubts(rows)).toContain(said);
+    expect(doubts(rows, 2025)).toBe('');
+    expect(doubts([aMove({ outDay: '2026-05-08' }), aHay()])).toBe('');
+  });
+  it('it is said of hay that nobody weighed that it is not taken off', () => {
+    const { baleLb: _, ...unweighed } = aHay();
+    expect(doubts([aMove({ outDay: '2026-05-08' }), unweighed])).toContain(
+      'Some hay has no weight, so it is not taken off: Low bench, May 1 to May 8.',
+    );
+  });
   it('it is said that a stay that ends before it begins counts in none', () => {
     const said = doubts([aMove({ outDay: '2026-04-01' })]);
     expect(said).toContain('Not in the sums, because they went out before they came in: Low bench, May 1 to Apr 1.');
@@ -36,4 +59,28 @@ describe('by the sums of a year', () => {
 it('hay is told by its bales, and a load of a table by its pounds', () => {
   expect([1, 2, 2.5].map((baleCount) => hayWords({ baleCount }, 'us'))).toEqual(['1 bale', '2 bales', '2.5 bales']);
   expect(hayWords(aLoad(5100), 'us').replace('\u00a0', ' ')).toBe('5,100 lb dry');
+});
+
+describe('the rain of a year', () => {
+  const table = (...rows: readonly Row[]): string =>
+    render(<RainTable rows={{ all: rows }} year={2026} system="us" todayDay={today} />).replaceAll('\u00a0', ' ');
+  it('says of a month how many of its days were read, if not all, and of the year to today', () => {
+    // The month of May whole, and two days of June up to the 20th: 33 days of the 171 so far.
+    const said = table(aRain({ day: '2026-05-31', days: 31, amountIn: 3.1 }), aRain({ id: 'r2', day: '2026-06-10', days: 2, amountIn: 0.35 }));
+    expect([...said.matchAll(/<td>(.*?)<\/td>/g)].map(([, cell]) => cell).filter(Boolean)).toEqual([
+      '3.10 in',
+      '0.35 in (2 of 20 days)',
+      '3.45 in (33 of 171 days)',
+    ]);
+  });
+});
+
+it('a line that is added to a year is of today, else of the last day that has a line there, else of its end next to this year', () => {
+  const rows = [aMove({ inDay: '2024-10-31', outDay: '2025-03-01' }), aRain({ day: '2024-05-01' })];
+  expect([2026, 2024, 2025, 2027].map((year) => isoDay(dayOfNew(rows, year, today)))).toEqual([
+    '2026-06-20',
+    '2024-10-31',
+    '2025-12-31',
+    '2027-01-01',
+  ]);
 });

@@ -9,7 +9,7 @@ import { staysOf } from '../../src/place/record/stays.ts';
 import type { Data } from '../../src/place/ui/edit.ts';
 import { hayFields } from '../../src/place/ui/fields/record.ts';
 import { problemIn } from '../../src/place/ui/texts.ts';
-import { aPlace } from './aPlace.ts';
+import { aPlace, withPasture } from './aPlace.ts';
 import { counting } from './aRecord.ts';
 import { aHay, aMove, aRain } from './aRow.ts';
 
@@ -73,9 +73,38 @@ describe('tables out and in', () => {
     expect(bringMoves(bringing(rows), linesIn(readMoves(movesCsv(staysOf(aPlace(), rows, counting))))).map(({ is }) => is)).toEqual(['same', 'same']);
     expect(bringRain(bringing(rows), linesIn(readRain(rainCsv(rowsOf(rows, 'rain'))))).map(({ is }) => is)).toEqual(['same']);
   });
+  it('that came from here with a day that was read twice change nothing here, and bring both readings in elsewhere', () => {
+    const rows = [aRain(), aRain({ id: 'r2', amountIn: 0 }), aRain({ id: 'r3', amountIn: 0.2, isTrace: true, day: '2026-05-06' })];
+    const read = linesIn(readRain(rainCsv(rowsOf(rows, 'rain'))));
+    expect(bringRain(bringing(rows), read).map(({ is }) => is)).toEqual(['same', 'same', 'same']);
+    expect(bringRain(bringing([]), read).map(({ is, say }) => [is, say])).toEqual([
+      ['new', '2026-05-04: 0.5. That day has more than one reading: they add up'],
+      ['new', '2026-05-04: 0. That day has more than one reading: they add up'],
+      ['new', '2026-05-06: 0'],
+    ]);
+  });
+  it('mend a day that was read twice only where it is sure which reading is meant', () => {
+    const rows = [aRain(), aRain({ id: 'r2', amountIn: 0 })];
+    const brought = (...lines: readonly string[]) => bringRain(bringing(rows), linesIn(readRain(`day,rain_in\n${lines.join('\n')}\n`)));
+    expect(brought('2026-05-04,0.5', '2026-05-04,0.3')).toMatchObject([{ is: 'same' }, { is: 'changed', changes: { before: { id: 'r2' } } }]);
+    expect(brought('2026-05-04,0.3')).toMatchObject([
+      { is: 'wrong', say: 'Your record has other readings of 2026-05-04. Mend them there, under “Rain”.', adds: [] },
+    ]);
+    expect(brought('2026-05-04,0', '2026-05-04,0', '2026-05-04,0')).toMatchObject([{ is: 'same' }, { is: 'wrong' }, { is: 'wrong' }]);
+  });
   it('tell what they would change, and take nothing away that they leave empty', () => {
     const [first] = bringMoves(bringing(two), linesIn(readMoves('paddock,in,out\nlow bench,5/1/2026,5/9/2026\n')));
     expect(first).toMatchObject({ is: 'changed', changes: { after: { id: 'm1', outDay: '2026-05-09', heightInIn: 9, stock: [{ countHead: 45 }] } } });
+  });
+  it('name a paddock as the record does, or as the place does where only one is called so', () => {
+    const paddocks = (...ids: readonly string[]) => ids.map((id) => ({ id, name: id.slice(-1) }));
+    const place = withPasture(withPasture(aPlace(), 'low', { paddocks: paddocks('a1', 'a2') }), 'high', { paddocks: paddocks('b1', 'b3') });
+    const [one, two, both, whole] = bringMoves(
+      { ...bringing([]), place },
+      linesIn(readMoves('paddock,in\n1 (high bench),2026-05-01\n2,2026-05-01\n1,2026-05-01\nLow bench,2026-05-01\n')),
+    );
+    expect([one, two, whole].map((each) => each?.adds[0])).toMatchObject([{ paddockId: 'b1' }, { paddockId: 'a2' }, { paddockId: 'low' }]);
+    expect(both?.say).toBe('Your place has two paddocks of the name “1”. Write “1 (Low bench)” or “1 (High bench)”.');
   });
   it('bring hay as pounds that are dry, once', () => {
     const text = 'paddock,in,out,hay_lb\nLow bench,2026-05-01,2026-05-08,900\n';
@@ -109,6 +138,7 @@ describe('tables out and in', () => {
     [',2026-05-01,,cow,5', '“paddock” is empty. Write its name as your place has it.'],
     ['Low bench,,,cow,5', '“in” is empty. Write the day, such as 2026-05-01.'],
     ['Low bench,2026-02-30,,cow,5', '“in” is “2026-02-30”. Write a day such as 2026-05-01.'],
+    ['Low bench,0202-05-12,,cow,5', '“in” is “0202-05-12”. Write a day such as 2026-05-01.'],
     ['Low bench,2026-05-08,2026-05-01,cow,5', '“out” is May 1, 2026, before “in”, May 8, 2026.'],
     ['Low bench,2026-05-01,,llama,5', '“kind” is “llama”. Write one of cow, heifer, bull, stocker, calf, ewe, lamb, doe, horse.'],
     ['Low bench,2026-05-01,,cow,', '“head” is empty. Write how many there were.'],
@@ -135,7 +165,7 @@ describe('tables out and in', () => {
   it('say which columns are missing, and of rain what is wrong in a line', () => {
     expect(readMoves('a,b\n1,2')).toEqual({ problem: 'The first line must name the columns. “paddock”, “in” are missing.' });
     expect(readMoves('in,b\n1,2')).toEqual({ problem: 'The first line must name the columns. “paddock” is missing.' });
-    const read = linesIn(readRain('day,rain_in\n2026-05-04,\n2026-05-05,0.2\n2026-05-05,0.3'));
+    const read = linesIn(readRain('day,rain_in\n2026-05-04,\n2026-05-05,0.2\n2026-05-05,0.2'));
     expect(bringRain(bringing([]), read).map(({ is, say }) => [is, say])).toEqual([
       ['wrong', '“rain_in” is empty. Write 0 where it was dry, or leave the line out where nobody read.'],
       ['new', '2026-05-05: 0.2'],

@@ -10,6 +10,8 @@ export const wordsSchema = v.pipe(v.string(), v.maxLength(longestWords));
 /** Never a name or a place: made at random. */
 export const idSchema = v.pipe(v.string(), v.regex(/^[a-z0-9][a-z0-9-]{0,63}$/));
 export const daySchema = v.pipe(v.string(), v.isoDate());
+/** A day of a year that anything here can be of. Another is a slip of a key, or `0202` on the way to 2026. */
+export const isUsualDay = (iso: string): boolean => /^(?:19|20|21)\d\d-/.test(iso);
 /** A day of every year: `04-20`. */
 export const monthDaySchema = v.pipe(
   v.string(),

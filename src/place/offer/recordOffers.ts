@@ -4,7 +4,7 @@ import type { Pasture } from '../model/pasture.ts';
 import type { Place } from '../model/place.ts';
 import type { Row } from '../model/row.ts';
 import { dayIn, outDayOf, rainDays, rowsOf } from '../record/days.ts';
-import { groundsById } from '../record/grounds.ts';
+import { groundsById, isPartly } from '../record/grounds.ts';
 import { lastReading, rainText } from '../record/rainText.ts';
 import { type Stay, staysOf } from '../record/stays.ts';
 import { wholeYears } from '../record/years.ts';
@@ -65,7 +65,7 @@ function twoHeights(place: Place, rows: readonly Row[], { id }: Pasture): { read
   const found = [...grounds.values()]
     .filter(({ pasture }) => pasture.id === id)
     .flatMap((ground) => {
-      const here = moves.filter(({ paddockId }) => paddockId === ground.id);
+      const here = moves.filter(({ paddockId }) => isPartly(paddockId, ground));
       if (here.some(({ outDay }) => outDay === undefined)) return [];
       const outDay = Math.max(-Infinity, ...here.flatMap((move) => outDayOf(move) ?? []));
       const read = rowsOf(rows, 'height').filter(({ paddockId, day: each }) => paddockId === ground.id && dayIn(each) >= outDay);
@@ -87,9 +87,9 @@ function twoHeights(place: Place, rows: readonly Row[], { id }: Pasture): { read
   return { lastDay, offers };
 }
 
-/** Head of the main kind, and days, that a pasture fed in the mean of whole years; none where any stay of it cannot be counted. */
-function usual(stays: readonly Stay[], { id }: Pasture, years: readonly number[]): { readonly head: number; readonly days: number } | undefined {
-  const here = stays.filter(({ ground, inDay }) => ground?.pasture.id === id && years.includes(yearOf(inDay)));
+/** Head of the main kind, and days, that a pasture fed in the mean of so many whole years; none where any stay of it cannot be counted. */
+function usual(stays: readonly Stay[], { id }: Pasture, years: number): { readonly head: number; readonly days: number } | undefined {
+  const here = stays.filter(({ ground }) => ground?.pasture.id === id);
   let [stockDays, days] = [0, 0];
   for (const stay of here) {
     const acres = stay.ground?.areaAc;
@@ -97,15 +97,15 @@ function usual(stays: readonly Stay[], { id }: Pasture, years: readonly number[]
     stockDays += stay.stockDaysPerAc * acres;
     days += stay.days;
   }
-  return days === 0 ? { head: 0, days: 0 } : { head: stockDays / days, days: days / years.length };
+  return days === 0 ? { head: 0, days: 0 } : { head: stockDays / days, days: days / years };
 }
 
 export function recordOffers(place: Place, rows: readonly Row[], todayDay: number): RecordOffers {
   const yardstick = yardstickOf(place, todayDay);
-  const stays = staysOf(place, rows, { todayDay, ...(yardstick === undefined ? {} : { yardstickLbPerDay: yardstick.lbPerDay }) });
   const years = yardstick === undefined ? [] : wholeYears(place, rows, todayDay);
+  const stays = years.flatMap((year) => staysOf(place, rows, { todayDay, year, ...(yardstick && { yardstickLbPerDay: yardstick.lbPerDay }) }));
   const grazed = place.pastures.filter(({ isCounted, use }) => isCounted && (use === undefined || use === 'grazed'));
-  const fed = new Map(years.length === 0 ? [] : grazed.map((pasture) => [pasture.id, usual(stays, pasture, years)] as const));
+  const fed = new Map(years.length === 0 ? [] : grazed.map((pasture) => [pasture.id, usual(stays, pasture, years.length)] as const));
   const isWhole =
     fed.size > 0 && [...fed.values()].every((each) => each !== undefined) && [...fed.values()].some((each) => each !== undefined && each.days > 0);
   const heights = place.pastures.flatMap((pasture) => {

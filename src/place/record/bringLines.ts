@@ -70,10 +70,13 @@ interface Bringing {
 const isAlike = (one: unknown, other: unknown): boolean => JSON.stringify(one) === JSON.stringify(other);
 
 function bringMove({ place, rows, stays, lbPerDayOf, sayMove }: Bringing, { lines, first, stock, rest }: Gathered): Brought {
-  const names = [...groundsById(place).values()].filter(({ name }) => spoken(name) === spoken(first.paddock));
-  const [ground, second] = names;
+  const grounds = [...groundsById(place).values()];
+  const told = spoken(first.paddock);
+  const named = grounds.find(({ name }) => spoken(name) === told);
+  const [ground, second] = named === undefined ? grounds.filter(({ ownName }) => spoken(ownName) === told) : [named];
   if (ground === undefined) return wrong(lines, `Your place has no paddock “${first.paddock.slice(0, 60)}”. Add it under Ground, or mend the name.`);
-  if (second !== undefined) return wrong(lines, `Your place has two paddocks of the name “${ground.name}”. Give one another name.`);
+  if (second !== undefined)
+    return wrong(lines, `Your place has two paddocks of the name “${ground.ownName}”. Write “${ground.name}” or “${second.name}”.`);
   const all = [first, ...rest];
   const out = agreed(all.map(({ outDay }) => outDay));
   const [heightIn, heightOut] = [agreed(all.map((each) => each.heightInIn)), agreed(all.map((each) => each.heightOutIn))];
@@ -108,10 +111,10 @@ function bringMove({ place, rows, stays, lbPerDayOf, sayMove }: Bringing, { line
   const hasHay = stay !== undefined && (stay.hayLb > 0 || stay.isHayUnweighed);
   const adds: readonly RowBody[] =
     hay.value === undefined || hasHay ? [] : [{ is: 'hay', paddockId: ground.id, day: body.inDay, ...aLoad(hay.value) }];
-  const named = { ...body, stock: [...known], paddockName: ground.name };
+  const line = { ...body, stock: [...known], paddockName: ground.name };
   const isOtherHay = hasHay && hay.value !== undefined && Math.round(hay.value) !== Math.round(stay.hayLb);
-  const say = `${sayMove(named, ground.name)}${isOtherHay ? '. A table does not change hay that is here: mend it under “Hay fed”' : ''}`;
-  if (here === undefined) return { lines, is: 'new', say, adds: [named, ...adds] };
+  const say = `${sayMove(line, ground.name)}${isOtherHay ? '. A table does not change hay that is here: mend it under “Hay fed”' : ''}`;
+  if (here === undefined) return { lines, is: 'new', say, adds: [line, ...adds] };
   // What the table leaves empty is not taken away here.
   const after: MoveRow = { ...here, ...body, stock: known.length === 0 ? here.stock : [...known] };
   if (isAlike(sorted(here), sorted(after))) return { lines, is: adds.length > 0 ? 'changed' : 'same', say, adds };
@@ -122,20 +125,54 @@ const sorted = (record: object): unknown => Object.entries(record).toSorted(([on
 export const bringMoves = (bringing: Bringing, read: readonly LineRead<MoveLine>[]): readonly Brought[] =>
   gathered(read).map((each) => (isBrought(each) ? each : bringMove(bringing, each)));
 
+const isSameRain = (row: RainRow, { days, amountIn, isTrace }: RainLine): boolean =>
+  row.days === days && (isTrace === true ? row.isTrace === true : row.isTrace !== true && row.amountIn === amountIn);
+function byDay<T extends { readonly day: string }>(all: readonly T[]): ReadonlyMap<string, readonly T[]> {
+  const days = new Map<string, T[]>();
+  for (const each of all) days.set(each.day, [...(days.get(each.day) ?? []), each]);
+  return days;
+}
+type BroughtRain = Omit<Brought, 'lines'>;
+/**
+ * The lines of one day. A day may be read more than once, here and in a table: a line that says what a reading here says is that one; one line and one
+ * reading that are left over are the same one, mended.
+ */
+function rainOfDay(lines: readonly RainLine[], here: readonly RainRow[], sayRain: Bringing['sayRain']): ReadonlyMap<RainLine, BroughtRain> {
+  const brought = new Map<RainLine, BroughtRain>();
+  const left = new Set(here);
+  for (const line of lines) {
+    const same = [...left].find((row) => isSameRain(row, line));
+    if (same === undefined || !left.delete(same)) continue;
+    brought.set(line, { is: 'same', say: sayRain(line), adds: [] });
+  }
+  const others = lines.filter((line) => !brought.has(line));
+  const fresh = others.filter((line, index) => others.findIndex((each) => isAlike(each, line)) === index);
+  const [before] = left;
+  for (const line of others) {
+    const say = sayRain(line);
+    if (!fresh.includes(line)) brought.set(line, { is: 'wrong', say: `${line.day} stands in this table twice. Leave one line of it.`, adds: [] });
+    else if (before === undefined)
+      brought.set(line, {
+        is: 'new',
+        say: here.length + fresh.length > 1 ? `${say}. That day has more than one reading: they add up` : say,
+        adds: [{ is: 'rain', ...line }],
+      });
+    else if (left.size > 1 || others.length > 1)
+      brought.set(line, { is: 'wrong', say: `Your record has other readings of ${line.day}. Mend them there, under “Rain”.`, adds: [] });
+    else {
+      const { isTrace: _, ...kept } = before;
+      brought.set(line, { is: 'changed', say, adds: [], changes: { before, after: { ...kept, ...line } } });
+    }
+  }
+  return brought;
+}
+
 export function bringRain({ rows, sayRain }: Pick<Bringing, 'rows' | 'sayRain'>, read: readonly LineRead<RainLine>[]): readonly Brought[] {
-  const here = new Map(rowsOf(rows, 'rain').map((row) => [row.day, row]));
-  const seen = new Set<string>();
+  const here = byDay(rowsOf(rows, 'rain'));
+  const days = byDay(read.flatMap(({ read: rain }) => rain ?? []));
+  const brought = new Map([...days].flatMap(([day, lines]) => [...rainOfDay(lines, here.get(day) ?? [], sayRain)]));
   return read.map(({ line, read: rain, problem }): Brought => {
-    if (rain === undefined) return wrong([line], problem ?? 'This line cannot be read.');
-    if (seen.has(rain.day)) return wrong([line], `${rain.day} stands in this table twice. Leave one line of it.`);
-    seen.add(rain.day);
-    const before = here.get(rain.day);
-    const say = sayRain(rain);
-    if (before === undefined) return { lines: [line], is: 'new', say, adds: [{ is: 'rain', ...rain }] };
-    const { isTrace: _, ...kept } = before;
-    const after: RainRow = { ...kept, ...rain };
-    return isAlike(sorted(before), sorted(after))
-      ? { lines: [line], is: 'same', say, adds: [] }
-      : { lines: [line], is: 'changed', say, adds: [], changes: { before, after } };
+    const found = rain && brought.get(rain);
+    return found === undefined ? wrong([line], problem ?? 'This line cannot be read.') : { lines: [line], ...found };
   });
 }

@@ -3,6 +3,7 @@ import { daysInMonth } from '../../../calculators/units/days.ts';
 import { printAsIs, printDay } from '../../../calculators/units/printQuantity.ts';
 import { readQuantity } from '../../../calculators/units/readQuantity.ts';
 import type { UnitName } from '../../../calculators/units/units.ts';
+import { isUsualDay } from '../model/parts.ts';
 import type { StockLine } from '../model/row.ts';
 import { type StockKind, stockKinds } from '../model/words.ts';
 import { dayIn } from './days.ts';
@@ -102,7 +103,8 @@ function readDay(text: string): string | undefined {
   const [, usMonth, usDay, usYear] = /^(\d{1,2})\/(\d{1,2})\/(\d{4}|\d{2})$/.exec(text) ?? [];
   const [y, m, d] = [year ?? (usYear?.length === 2 ? `20${usYear}` : usYear), month ?? usMonth, day ?? usDay].map(Number);
   if (y === undefined || m === undefined || d === undefined || !(d >= 1 && d <= daysInMonth(y, m))) return undefined;
-  return `${String(y).padStart(4, '0')}-${String(m).padStart(2, '0')}-${String(d).padStart(2, '0')}`;
+  const iso = `${String(y).padStart(4, '0')}-${String(m).padStart(2, '0')}-${String(d).padStart(2, '0')}`;
+  return isUsualDay(iso) ? iso : undefined;
 }
 const isKind = (word: string): word is StockKind => stockKinds.some((each) => each === word);
 

@@ -4,7 +4,7 @@ import { restByGrowth } from '../../../calculators/tables/restByGrowth.ts';
 import type { Place } from '../model/place.ts';
 import type { Row } from '../model/row.ts';
 import { dayIn, goneDayOf, inDayOf, rowsOf } from './days.ts';
-import { type Ground, groundsOf } from './grounds.ts';
+import { type Ground, groundsOf, isPartly } from './grounds.ts';
 
 /** How it is known when a ground is ready. */
 export type ReadyFrom =
@@ -41,14 +41,14 @@ export const restWanted = ({ grazing }: Place): number => grazing?.restDays ?? s
 /** Grounds on which no stock stand, the one that is ready first before the others; of those ready on one day the longest rested. */
 export function nextReady(place: Place, rows: readonly Row[], todayDay: number): readonly Ready[] {
   const moves = rowsOf(rows, 'move');
-  const occupied = new Set(moves.filter((move) => goneDayOf(move, todayDay) === undefined).map(({ paddockId }) => paddockId));
+  const there = moves.filter((move) => goneDayOf(move, todayDay) === undefined);
   const heights = rowsOf(rows, 'height');
   const found = groundsOf(place)
-    .filter(({ id }) => !occupied.has(id))
+    .filter((ground) => !there.some(({ paddockId }) => isPartly(paddockId, ground)))
     .map((ground): Ready => {
       // Where the record has them out before they came in, the later of both days: they were there then.
       const outs = moves.flatMap((move) =>
-        move.paddockId === ground.id && inDayOf(move) <= todayDay ? [Math.max(inDayOf(move), goneDayOf(move, todayDay) ?? todayDay)] : [],
+        isPartly(move.paddockId, ground) && inDayOf(move) <= todayDay ? [Math.max(inDayOf(move), goneDayOf(move, todayDay) ?? todayDay)] : [],
       );
       const outDay = outs.length === 0 ? undefined : Math.max(...outs);
       const read = heights

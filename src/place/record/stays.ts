@@ -1,10 +1,11 @@
 import { actualRestDays } from '../../../calculators/math/rotation/actualRestDays.ts';
 import { grazedDays } from '../../../calculators/math/rotation/grazedDays.ts';
 import { stockDaysPerAc } from '../../../calculators/math/rotation/stockDaysPerAc.ts';
+import { firstOfMonth } from '../../../calculators/units/days.ts';
 import type { Place } from '../model/place.ts';
 import type { HayRow, MoveRow, Row, StockLine } from '../model/row.ts';
 import { dayIn, goneDayOf, inDayOf, rainDays, rowsOf } from './days.ts';
-import { type Ground, groundsById } from './grounds.ts';
+import { type Ground, groundsById, isPartly } from './grounds.ts';
 
 /** One stay of a herd on one ground, and what is worked out of it. What the record does not tell is left out. */
 export interface Stay {
@@ -17,6 +18,8 @@ export interface Stay {
   readonly isOpen: boolean;
   /** They went out before they came in: nothing is worked out of it. */
   readonly isImpossible: boolean;
+  /** Days, hay and rain are those of one year alone: it began before that year, or went on behind it. */
+  readonly isCut: boolean;
   readonly days: number;
   /** Rest that the ground had before they came. */
   readonly restDays?: number;
@@ -30,6 +33,8 @@ export interface Stay {
   readonly withHayPerAc?: number;
   readonly lbPerAc?: number;
   readonly rainIn?: number;
+  /** Of the days of that rain, those of which nobody read any. */
+  readonly rainUnreadDays: number;
 }
 
 /** All of a line's head together, or nothing where nobody knows what one eats. */
@@ -53,24 +58,36 @@ function stayOf(moves: readonly MoveRow[], { paddockId, day }: HayRow, todayDay:
   return moves.findLast((move) => move.paddockId === paddockId && inDayOf(move) <= fedDay && fedDay <= (goneDayOf(move, todayDay) ?? todayDay));
 }
 
+/** Hay fed where no stock stood that day in the record: no sum can hold it. */
+export function hayOutside(rows: readonly Row[], todayDay: number): readonly HayRow[] {
+  const moves = rowsOf(rows, 'move');
+  return rowsOf(rows, 'hay').filter((hay) => stayOf(moves, hay, todayDay) === undefined);
+}
+
 export interface Counting {
   readonly todayDay: number;
   /** What one of the kind eats that all is counted in, lb a day. */
   readonly yardstickLbPerDay?: number;
+  /** Only stays that had days in it, each with what fell in it: one over New Year is shared by its days. */
+  readonly year?: number;
 }
 
-/** Rain of the days from the one after they came until they went; nothing where no reading covers any of them. */
-function rainBetween(rain: ReturnType<typeof rainDays>, inDay: number, outDay: number): number | undefined {
+/** Rain from one day to another, nothing where no reading covers any of them, and on how many nobody read. */
+function rainBetween(rain: ReturnType<typeof rainDays>, from: number, to: number): Pick<Stay, 'rainIn' | 'rainUnreadDays'> {
   let sum: number | undefined;
-  for (let day = inDay + 1; day <= outDay; day += 1) {
+  let rainUnreadDays = 0;
+  for (let day = from; day <= to; day += 1) {
     const amountIn = rain.get(day);
-    if (amountIn !== undefined) sum = (sum ?? 0) + amountIn;
+    if (amountIn === undefined) rainUnreadDays += 1;
+    else sum = (sum ?? 0) + amountIn;
   }
-  return sum;
+  return { ...(sum === undefined ? {} : { rainIn: sum }), rainUnreadDays };
 }
 
 /** Every stay of the record, in the order in which they began. */
-export function staysOf(place: Place, rows: readonly Row[], { todayDay, yardstickLbPerDay }: Counting): readonly Stay[] {
+export function staysOf(place: Place, rows: readonly Row[], { todayDay, yardstickLbPerDay, year }: Counting): readonly Stay[] {
+  const [from, until] = year === undefined ? [-Infinity, Infinity] : [firstOfMonth(0, year), firstOfMonth(0, year + 1)];
+  const isOfIt = (day: number): boolean => from <= day && day < until;
   const grounds = groundsById(place);
   const moves = rowsOf(rows, 'move');
   const rain = rainDays(rows);
@@ -80,45 +97,52 @@ export function staysOf(place: Place, rows: readonly Row[], { todayDay, yardstic
     if (move !== undefined) hayOf.set(move, [...(hayOf.get(move) ?? []), hay]);
   }
   const lastOut = new Map<string, number>();
-  return moves.map((move): Stay => {
+  return moves.flatMap((move): readonly Stay[] => {
     const inDay = inDayOf(move);
     const told = goneDayOf(move, todayDay);
     const outDay = told ?? Math.max(inDay, todayDay);
     const isImpossible = outDay < inDay;
-    const before = isImpossible ? undefined : lastOut.get(move.paddockId);
-    // Nobody knows when the rest after it began.
-    if (isImpossible) lastOut.delete(move.paddockId);
-    else lastOut.set(move.paddockId, Math.max(outDay, before ?? outDay));
     const ground = grounds.get(move.paddockId);
-    const days = isImpossible ? 0 : grazedDays({ inDay, outDay });
-    const fed = hayOf.get(move) ?? [];
+    const here = [...lastOut].filter(([id]) => (ground === undefined ? id === move.paddockId : isPartly(id, ground)));
+    const before = isImpossible || here.length === 0 ? undefined : Math.max(...here.map(([, day]) => day));
+    // Nobody knows when the rest after it began.
+    if (isImpossible) for (const [id] of here) lastOut.delete(id);
+    else lastOut.set(move.paddockId, Math.max(outDay, lastOut.get(move.paddockId) ?? outDay));
+    const part = { inDay: Math.max(inDay, from), outDay: Math.min(outDay, until) };
+    if (outDay > inDay ? part.outDay <= part.inDay : !isOfIt(inDay)) return [];
+    const days = isImpossible ? 0 : grazedDays(part);
+    // Hay of the day on which they went was eaten by then.
+    const fed = (hayOf.get(move) ?? []).filter(({ day }) => isOfIt(Math.min(dayIn(day), Math.max(inDay, outDay - 1))));
     const weights = fed.map(dryLb);
     const hayLb = weights.reduce<number>((sum, each) => (each === undefined ? sum : sum + each), 0);
     const eaten = eatenLbPerDay(move.stock);
-    const rainIn = rainBetween(rain, inDay, outDay);
     const areaAc = ground?.areaAc;
     const isCounted =
       !isImpossible && eaten !== undefined && areaAc !== undefined && areaAc > 0 && yardstickLbPerDay !== undefined && yardstickLbPerDay > 0;
     const shared = isCounted ? { eatenLbPerDay: eaten, days, areaAc, yardstickLbPerDay } : undefined;
     const net = shared && stockDaysPerAc({ ...shared, hayFedLb: hayLb });
-    return {
-      move,
-      ...(ground === undefined ? {} : { ground }),
-      name: ground?.name ?? move.paddockName ?? 'A paddock that was taken away',
-      inDay,
-      outDay,
-      isOpen: told === undefined,
-      isImpossible,
-      days,
-      ...(before === undefined || before > inDay ? {} : { restDays: actualRestDays({ outDay: before, nextInDay: inDay }) }),
-      ...(eaten === undefined ? {} : { eatenLbPerDay: eaten }),
-      hayLb,
-      isHayUnweighed: weights.includes(undefined),
-      ...(shared === undefined || net === undefined
-        ? {}
-        : { stockDaysPerAc: net, withHayPerAc: stockDaysPerAc(shared), lbPerAc: net * shared.yardstickLbPerDay }),
-      ...(rainIn === undefined ? {} : { rainIn }),
-    };
+    return [
+      {
+        move,
+        ...(ground === undefined ? {} : { ground }),
+        name: ground?.name ?? move.paddockName ?? 'A paddock that was taken away',
+        inDay,
+        outDay,
+        isOpen: told === undefined,
+        isImpossible,
+        isCut: part.inDay !== inDay || part.outDay !== outDay,
+        days,
+        ...(before === undefined || before > inDay || inDay < from ? {} : { restDays: actualRestDays({ outDay: before, nextInDay: inDay }) }),
+        ...(eaten === undefined ? {} : { eatenLbPerDay: eaten }),
+        hayLb,
+        isHayUnweighed: weights.includes(undefined),
+        ...(shared === undefined || net === undefined
+          ? {}
+          : { stockDaysPerAc: net, withHayPerAc: stockDaysPerAc(shared), lbPerAc: net * shared.yardstickLbPerDay }),
+        // From the day after they came until they went, of the year.
+        ...rainBetween(rain, Math.max(inDay + 1, from), Math.min(outDay, until - 1)),
+      },
+    ];
   });
 }
 

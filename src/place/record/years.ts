@@ -1,12 +1,24 @@
-import { monthIndexOf, yearOf } from '../../../calculators/units/days.ts';
+import { firstOfMonth, monthIndexOf, yearOf } from '../../../calculators/units/days.ts';
 import type { Place } from '../model/place.ts';
-import type { Row } from '../model/row.ts';
-import { dayIn, dayOfRow, rainDays, rowsOf } from './days.ts';
+import type { MoveRow, Row } from '../model/row.ts';
+import { dayIn, dayOfRow, goneDayOf, inDayOf, rainDays, rowsOf } from './days.ts';
 import type { Stay } from './stays.ts';
 
-/** Years of which the record holds anything, the latest first. */
-export const yearsOf = (rows: readonly Row[]): readonly number[] =>
-  [...new Set(rows.map((row) => yearOf(dayOfRow(row))))].toSorted((one, other) => other - one);
+/** Before this nobody kept a record that is here: a year like that is a slip of a key. */
+const firstYear = 1900;
+/** Years in which stock stood there by a move; at least the one in which they came. */
+function yearsOfMove(move: MoveRow, todayDay: number): readonly number[] {
+  const inDay = inDayOf(move);
+  const year = yearOf(inDay);
+  const last = yearOf(Math.max(inDay, (goneDayOf(move, todayDay) ?? todayDay) - 1));
+  const from = Math.max(year + 1, firstYear);
+  return [year, ...Array.from({ length: Math.max(0, last - from + 1) }, (_, index) => from + index)];
+}
+/** This year, and those of which the record holds anything, the latest first. */
+export const yearsOf = (rows: readonly Row[], todayDay: number): readonly number[] =>
+  [...new Set([yearOf(todayDay), ...rows.flatMap((row) => (row.is === 'move' ? yearsOfMove(row, todayDay) : [yearOf(dayOfRow(row))]))])].toSorted(
+    (one, other) => other - one,
+  );
 
 /** What one ground gave in a year. */
 export interface GroundYear {
@@ -22,11 +34,11 @@ export interface GroundYear {
 const sumOf = (values: readonly (number | undefined)[]): number | undefined =>
   values.reduce<number | undefined>((sum, each) => (sum === undefined || each === undefined ? undefined : sum + each), 0);
 
-/** Sums by ground, in the order in which they were first grazed. A sum with an unknown part in it is no sum. */
-export function groundYears(stays: readonly Stay[], year: number): readonly GroundYear[] {
+/** Sums by ground of the stays of a year, in the order in which they were first grazed. A sum with an unknown part in it is no sum. */
+export function groundYears(stays: readonly Stay[]): readonly GroundYear[] {
   const byGround = new Map<string, Stay[]>();
   for (const stay of stays) {
-    if (stay.isImpossible || yearOf(stay.inDay) !== year) continue;
+    if (stay.isImpossible) continue;
     const { paddockId } = stay.move;
     byGround.set(paddockId, [...(byGround.get(paddockId) ?? []), stay]);
   }
@@ -53,11 +65,23 @@ export function groundYears(stays: readonly Stay[], year: number): readonly Grou
   });
 }
 
+export interface MonthRain {
+  readonly amountIn: number;
+  readonly readDays: number;
+  /** Days of it until today. */
+  readonly days: number;
+}
 /** Rain that was read in each month of a year, January first; nothing where no day of it was read. */
-export function rainByMonth(rows: readonly Row[], year: number): readonly (number | undefined)[] {
-  const months: (number | undefined)[] = Array.from({ length: 12 }, () => undefined);
-  for (const [day, amountIn] of rainDays(rows)) if (yearOf(day) === year) months[monthIndexOf(day)] = (months[monthIndexOf(day)] ?? 0) + amountIn;
-  return months;
+export function rainByMonth(rows: readonly Row[], year: number, todayDay: number): readonly (MonthRain | undefined)[] {
+  const read = [...rainDays(rows)].filter(([day]) => yearOf(day) === year);
+  return Array.from({ length: 12 }, (_, month) => {
+    const here = read.filter(([day]) => monthIndexOf(day) === month);
+    const [from, until] = [firstOfMonth(month, year), firstOfMonth(month + 1, year)];
+    const last = Math.max(...here.map(([day]) => day), Math.min(todayDay, until - 1));
+    return here.length === 0
+      ? undefined
+      : { amountIn: here.reduce((sum, [, amountIn]) => sum + amountIn, 0), readDays: here.length, days: last - from + 1 };
+  });
 }
 
 /** So many days after turn-in a record may begin and still have the year whole: a first move is written when they go on. */
@@ -70,9 +94,9 @@ export function wholeYears({ season }: Place, rows: readonly Row[], todayDay: nu
   const [first] = rowsOf(rows, 'move');
   if (first === undefined) return [];
   const firstDay = dayIn(first.inDay);
-  const firstYear = yearOf(firstDay);
-  const turnIn = season?.turnInDay === undefined ? undefined : dayIn(`${firstYear}-${season.turnInDay === '02-29' ? '02-28' : season.turnInDay}`);
-  const from = turnIn !== undefined && firstDay <= turnIn + lateStartDays ? firstYear : firstYear + 1;
-  const years = new Set(rowsOf(rows, 'move').map(({ inDay }) => yearOf(dayIn(inDay))));
+  const begun = yearOf(firstDay);
+  const turnIn = season?.turnInDay === undefined ? undefined : dayIn(`${begun}-${season.turnInDay === '02-29' ? '02-28' : season.turnInDay}`);
+  const from = turnIn !== undefined && firstDay <= turnIn + lateStartDays ? begun : begun + 1;
+  const years = new Set(rowsOf(rows, 'move').flatMap((move) => yearsOfMove(move, todayDay)));
   return [...years].filter((year) => year >= from && year < yearOf(todayDay));
 }

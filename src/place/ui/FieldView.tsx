@@ -147,7 +147,7 @@ function FieldView({ id, record, field, system, of, onChange }: OneProps) {
     text: textIn(record, field, system),
     problem: isTyping ? undefined : problemIn(record, field, system),
     onText: (text: string) => {
-      setTyping(cell.kind !== 'choice' && cell.kind !== 'yesNo' && cell.kind !== 'date');
+      setTyping(cell.kind !== 'choice' && cell.kind !== 'yesNo');
       onChange(changesOf(field, text, system));
     },
     onLeave: () => setTyping(false),

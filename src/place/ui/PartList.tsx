@@ -29,7 +29,6 @@ export function PartList<T extends { readonly id?: string | undefined }>(props: 
     const id = newId();
     added.current = id;
     session.change([{ path, to: [...listed(items), make(id)] }]);
-    session.forgetUndo();
   };
   return (
     <div class="parts">

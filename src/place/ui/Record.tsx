@@ -40,28 +40,30 @@ export function Record(view: PlaceView) {
       );
   }, [isPrinting]);
   if (rows === undefined) return <p>One moment: reading the record.</p>;
-  const years = yearsOf(rows.all);
-  const year = picked ?? years[0] ?? yearOf(todayDay);
+  const year = picked ?? yearOf(todayDay);
   const yardstick = yardstickOf(place, todayDay);
-  const stays = staysOf(place, rows.all, { todayDay, ...(yardstick === undefined ? {} : { yardstickLbPerDay: yardstick.lbPerDay }) });
-  const shown = { ...view, rows, todayDay, year, stays, planned: plannedOf(rows.all, stays), yardstick };
+  const counting = { todayDay, ...(yardstick === undefined ? {} : { yardstickLbPerDay: yardstick.lbPerDay }) };
+  const stays = staysOf(place, rows.all, counting);
+  const ofYear = staysOf(place, rows.all, { ...counting, year });
+  const shown = { ...view, rows, todayDay, year, stays, ofYear, planned: plannedOf(rows.all, stays), yardstick };
   if (isPrinting && RecordPaper.isThere()) return <RecordPaper {...shown} />;
-  const { done, trouble } = rows;
+  const { done, taken, trouble } = rows;
+  const years = yearsOf(rows.all, todayDay);
   return (
     <>
       {session.oldRain.read() !== undefined && <OldRain {...view} rows={rows} />}
       <p class="record-status" role="status">
         {trouble}
-        {done !== undefined && (
-          <>
-            {done.says}{' '}
-            <button type="button" onClick={() => void done.takeBack()}>
+        {[...taken, ...(done === undefined ? [] : [done])].map((each, index) => (
+          <span key={String(index)}>
+            {each.says}{' '}
+            <button type="button" onClick={() => void each.takeBack()}>
               Take it back
-            </button>
-          </>
-        )}
+            </button>{' '}
+          </span>
+        ))}
       </p>
-      {years.length === 0 ? (
+      {rows.all.length === 0 ? (
         <p>
           Nothing is in the record yet. <a href="#/gate">At the gate</a> a move, the rain, hay or a height is one tap or two; what you have on paper
           or in a table comes in below.

@@ -1,5 +1,6 @@
+import { yearOf } from '../../../calculators/units/days.ts';
 import type { MoveRow, Row } from '../model/row.ts';
-import { inDayOf, outDayOf } from '../record/days.ts';
+import { dayOfRow, inDayOf, outDayOf } from '../record/days.ts';
 import { groundsById } from '../record/grounds.ts';
 import { isLoad } from '../record/loads.ts';
 import { alsoThen } from '../record/stays.ts';
@@ -8,10 +9,14 @@ import { FieldsView } from './FieldView.tsx';
 import type { PlaceField } from './fields/field.ts';
 import { hayFields, heightFields, moveFields, planFields, rainFields, stockLineFields } from './fields/record.ts';
 import { yardstickField } from './fields/yardstick.ts';
+import { lazily } from './lazily.tsx';
+import type { ClashesProps } from './RecordClashes.tsx';
 import { dayWords } from './recordWords.ts';
-import type { Rows } from './rows.ts';
 import type { ShownRecord } from './shownRecord.ts';
 import type { PlaceView } from './view.ts';
+
+// Few lines have one.
+const RecordClashes = lazily<ClashesProps>(async () => (await import('./RecordClashes.tsx')).RecordClashes);
 
 /** Paddocks to choose from, with the line's own where it was taken away. */
 function withOwn(place: ShownRecord['place'], { paddockId, paddockName }: { readonly paddockId: string; readonly paddockName?: string | undefined }) {
@@ -41,12 +46,13 @@ export interface LineShown {
 /** One line of the record, opened: its fields, and the way to take it out. */
 export function RecordLine({ shown, row, title }: LineShown) {
   const { place, rows, system } = shown;
+  const fields = fieldsOf(place, row);
   return (
     <>
       <FieldsView
         id={row.id}
         record={asData(row)}
-        fields={fieldsOf(place, row)}
+        fields={fields}
         system={system}
         of={title}
         path={[]}
@@ -58,7 +64,11 @@ export function RecordLine({ shown, row, title }: LineShown) {
           <StockLines shown={shown} move={row} />
         </>
       )}
-      {row.clash !== undefined && <ClashLine rows={rows} row={row} />}
+      {row.is === 'plan' && row.outDay < row.inDay && <p class="problem">They would go out before they come in. Look at both days.</p>}
+      {yearOf(dayOfRow(row)) !== shown.year && !shown.ofYear.some(({ move }) => move.id === row.id) && (
+        <p role="status">This line is of {yearOf(dayOfRow(row))}: once you leave it, it stands there.</p>
+      )}
+      {row.clash !== undefined && <RecordClashes record={row} fields={fields} system={system} onChange={(changes) => rows.type(row, changes)} />}
       <p class="part-take">
         <button type="button" class="quiet" onClick={() => void rows.remove(row, `${title} was taken away.`)}>
           Take this line away
@@ -88,26 +98,6 @@ function DayDoubts({ shown: { stays, todayDay }, move }: { readonly shown: Shown
 export const Yardstick = ({ place, session, system }: PlaceView) => (
   <FieldsView id="record" record={place} fields={[yardstickField]} system={system} path={[]} onChange={(changes) => session.change(changes)} />
 );
-
-/** Two windows changed one field: what the other has is told, and either can stand. */
-function ClashLine({ rows, row }: { readonly rows: Rows; readonly row: Row }) {
-  const [first] = row.clash ?? [];
-  if (first === undefined) return null;
-  const left = (row.clash ?? []).slice(1).map((each) => ({ ...each }));
-  const rest = { path: ['clash'], to: left.length === 0 ? undefined : left };
-  const other: Data = first.other === null ? undefined : JSON.parse(first.other);
-  return (
-    <p class="problem">
-      Changed in two windows: {first.path.replaceAll('/', ', ')} is “{first.other ?? 'nothing'}” in the other ({first.otherBy}).{' '}
-      <button type="button" onClick={() => rows.type(row, [rest])}>
-        Leave it
-      </button>{' '}
-      <button type="button" onClick={() => rows.type(row, [{ path: first.path.split('/'), to: other }, rest])}>
-        Take the other
-      </button>
-    </p>
-  );
-}
 
 /** What grazed there, as it was copied on the day. */
 function StockLines({ shown, move }: { readonly shown: ShownRecord; readonly move: MoveRow }) {

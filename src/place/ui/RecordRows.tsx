@@ -1,5 +1,6 @@
-import { yearOf } from '../../../calculators/units/days.ts';
-import { isoDay, printNumber, printQuantity } from '../../../calculators/units/printQuantity.ts';
+import { useState } from 'preact/hooks';
+import { firstOfMonth, yearOf } from '../../../calculators/units/days.ts';
+import { isoDay, printDay, printNumber, printQuantity } from '../../../calculators/units/printQuantity.ts';
 import type { UnitSystem } from '../../../calculators/units/units.ts';
 import type { HayRow, Row } from '../model/row.ts';
 import { stockToday } from '../offer/stockToday.ts';
@@ -18,19 +19,27 @@ const RecordLine = lazily<LineShown>(async () => (await import('./RecordLine.tsx
 
 /** Lines of the year by what they are, the latest first; each opens to be mended or taken away. */
 export function RecordRows(shown: ShownRecord) {
-  const { place, rows, year, todayDay, stays, system } = shown;
+  const { place, rows, year, todayDay, system } = shown;
+  // As it was when somebody came to it: until they leave it, a day that is typed moves it nowhere, and takes no key away.
+  const [held, setHeld] = useState<Row | undefined>(undefined);
   const [first] = groundsOf(place);
+  const grounds = groundsById(place);
   const name = (row: { readonly paddockId: string; readonly paddockName?: string | undefined }): string =>
-    groundsById(place).get(row.paddockId)?.name ?? row.paddockName ?? 'A paddock that was taken away';
+    grounds.get(row.paddockId)?.name ?? row.paddockName ?? 'A paddock that was taken away';
   const day = (row: Row): string => dayWords(dayOfRow(row), todayDay);
-  const today = isoDay(todayDay);
+  const stayBy = new Map([...shown.stays, ...shown.ofYear].map((stay) => [stay.move.id, stay]));
+  const inYear = new Set(shown.ofYear.map(({ move }) => move.id));
+  const lines = rows.all.map((row) => (row.id === held?.id ? held : row));
   const ofYear = <K extends Row['is']>(is: K) =>
-    rowsOf(rows.all, is)
-      .filter((row) => yearOf(dayOfRow(row)) === year)
-      .toReversed();
+    rowsOf(lines, is)
+      .filter((row) => row === held || yearOf(dayOfRow(row)) === year || inYear.has(row.id))
+      .toReversed()
+      .map((row) => (row === held ? (rowsOf(rows.all, is).find(({ id }) => id === row.id) ?? row) : row));
+  const line = (row: Row) => ({ shown, row, onCome: () => setHeld(held?.id === row.id ? held : row), onLeave: () => setHeld(undefined) });
   const at = first === undefined ? undefined : { paddockId: first.id, paddockName: first.name };
-  const stayBy = new Map(stays.map((stay) => [stay.move.id, stay]));
-  const add = (says: string, body: Parameters<Rows['made']>[0] | undefined) => () => body && void rows.change(says, [body]);
+  const newDay = dayOfNew(rows.all, year, todayDay);
+  const where = newDay === todayDay ? '' : ` on ${printDay(newDay)}`;
+  const add = (what: string, body: Parameters<Rows['made']>[0] | undefined) => () => body && void rows.change(`${what} was added${where}.`, [body]);
   return (
     <>
       <h3>Moves of {year}</h3>
@@ -39,15 +48,25 @@ export function RecordRows(shown: ShownRecord) {
         return (
           <Line
             key={move.id}
-            shown={shown}
-            row={move}
+            {...line(move)}
             title={`${name(move)}, ${day(move)}${stay === undefined || stay.isOpen ? ', there now' : ` to ${dayWords(stay.outDay, todayDay)}`}`}
-            says={stay === undefined ? '' : stay.isImpossible ? cannotBe : stayWords(stay)}
+            says={stay === undefined ? '' : stay.isImpossible ? cannotBe : stayWords(stay, year)}
           />
         );
       })}
       <Add
-        onAdd={add('A move was added.', at && { is: 'move', ...at, herdNumber: 1, inDay: today, stock: [...stockToday(place, 1, todayDay)] })}
+        onAdd={add(
+          'A move',
+          at && {
+            is: 'move',
+            ...at,
+            herdNumber: 1,
+            inDay: isoDay(newDay),
+            // Long past, they are not there now.
+            ...(newDay < todayDay ? { outDay: isoDay(newDay) } : {}),
+            stock: [...stockToday(place, 1, newDay)],
+          },
+        )}
         words="Add a move"
         isOff={at === undefined}
       />
@@ -55,10 +74,10 @@ export function RecordRows(shown: ShownRecord) {
         {() => (
           <>
             {ofYear('height').map((row) => (
-              <Line key={row.id} shown={shown} row={row} title={`${name(row)}, ${day(row)}`} says={heightWords(row.heightIn, system)} />
+              <Line key={row.id} {...line(row)} title={`${name(row)}, ${day(row)}`} says={heightWords(row.heightIn, system)} />
             ))}
             <Add
-              onAdd={add('A height was added.', at && { is: 'height', ...at, day: today, heightIn: 6 })}
+              onAdd={add('A height', at && { is: 'height', ...at, day: isoDay(newDay), heightIn: 6 })}
               words="Add a height"
               isOff={at === undefined}
             />
@@ -69,9 +88,9 @@ export function RecordRows(shown: ShownRecord) {
         {() => (
           <>
             {ofYear('hay').map((row) => (
-              <Line key={row.id} shown={shown} row={row} title={`${name(row)}, ${day(row)}`} says={hayWords(row, system)} />
+              <Line key={row.id} {...line(row)} title={`${name(row)}, ${day(row)}`} says={hayWords(row, system)} />
             ))}
-            <Add onAdd={add('Hay was added.', at && { is: 'hay', ...at, day: today, baleCount: 1 })} words="Add hay" isOff={at === undefined} />
+            <Add onAdd={add('Hay', at && { is: 'hay', ...at, day: isoDay(newDay), baleCount: 1 })} words="Add hay" isOff={at === undefined} />
           </>
         )}
       </Fold>
@@ -81,13 +100,12 @@ export function RecordRows(shown: ShownRecord) {
             {ofYear('rain').map((row) => (
               <Line
                 key={row.id}
-                shown={shown}
-                row={row}
+                {...line(row)}
                 title={row.days === 1 ? day(row) : `${daysWords(row.days)} to ${day(row)}`}
                 says={rainWords(row, system)}
               />
             ))}
-            <Add onAdd={add('A reading was added.', { is: 'rain', day: today, days: 1, amountIn: 0 })} words="Add a reading" />
+            <Add onAdd={add('A reading', { is: 'rain', day: isoDay(newDay), days: 1, amountIn: 0 })} words="Add a reading" />
           </>
         )}
       </Fold>
@@ -95,10 +113,10 @@ export function RecordRows(shown: ShownRecord) {
         {() => (
           <>
             {ofYear('plan').map((row) => (
-              <Line key={row.id} shown={shown} row={row} title={`${name(row)}, ${day(row)}`} says={`herd ${row.herdNumber}`} />
+              <Line key={row.id} {...line(row)} title={`${name(row)}, ${day(row)}`} says={`herd ${row.herdNumber}`} />
             ))}
             <Add
-              onAdd={add('A planned move was added.', at && { is: 'plan', ...at, herdNumber: 1, inDay: today, outDay: isoDay(todayDay + 4) })}
+              onAdd={add('A planned move', at && { is: 'plan', ...at, herdNumber: 1, inDay: isoDay(newDay), outDay: isoDay(newDay + 4) })}
               words="Add a planned move"
               isOff={at === undefined}
             />
@@ -114,9 +132,9 @@ export const hayWords = (hay: Pick<HayRow, 'baleCount' | 'baleLb' | 'moisturePer
   const { baleCount } = hay;
   return `${printNumber(baleCount, baleCount % 1 === 0 ? 0 : 1)} ${baleCount === 1 ? 'bale' : 'bales'}`;
 };
-const stayWords = ({ move, days, isOpen, stockDaysPerAc, restDays, hayLb, withHayPerAc }: Stay): string =>
+const stayWords = ({ move, days, isCut, isOpen, stockDaysPerAc, restDays, hayLb, withHayPerAc }: Stay, year: number): string =>
   [
-    `${daysWords(days)}${isOpen ? ' so far' : ''}`,
+    `${daysWords(days)}${isCut ? ` of ${year}` : ''}${isOpen ? ' so far' : ''}`,
     stockWords(move.stock),
     restDays === undefined ? '' : `after ${daysWords(restDays)} of rest`,
     stockDaysPerAc === undefined ? '' : `${printNumber(stockDaysPerAc, 1)} stock-days an acre`,
@@ -133,14 +151,32 @@ const Add = ({ words, onAdd, isOff = false }: { readonly words: string; readonly
   </p>
 );
 
+/** The day of a line that is added to a year: today, else the last of that year that has a line, or its day next to this year. */
+export function dayOfNew(all: readonly Row[], year: number, todayDay: number): number {
+  if (year === yearOf(todayDay)) return todayDay;
+  const days = all.flatMap((row) => (row.is !== 'plan' && yearOf(dayOfRow(row)) === year ? dayOfRow(row) : []));
+  if (days.length > 0) return Math.max(...days);
+  return year < yearOf(todayDay) ? firstOfMonth(0, year + 1) - 1 : firstOfMonth(0, year);
+}
 interface LineProps {
   readonly shown: ShownRecord;
   readonly row: Row;
   readonly title: string;
   readonly says: string;
+  readonly onCome: () => void;
+  readonly onLeave: () => void;
 }
-const Line = ({ shown, row, title, says }: LineProps) => (
-  <Fold title={title} says={says} isPrinting={false}>
-    {() => <RecordLine {...{ shown, row, title }} />}
-  </Fold>
+const Line = ({ shown, row, title, says, onCome, onLeave }: LineProps) => (
+  <div
+    onFocusIn={onCome}
+    onFocusOut={({ currentTarget, relatedTarget }) => {
+      // Another window in front leaves the focus where it is.
+      const next = relatedTarget ?? document.activeElement;
+      if (!(next instanceof Node && currentTarget.contains(next))) onLeave();
+    }}
+  >
+    <Fold title={title} says={says} isPrinting={false}>
+      {() => <RecordLine {...{ shown, row, title }} />}
+    </Fold>
+  </div>
 );

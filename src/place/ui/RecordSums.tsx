@@ -1,24 +1,29 @@
-import { yearOf } from '../../../calculators/units/days.ts';
+import { firstOfMonth, yearOf } from '../../../calculators/units/days.ts';
 import { shortMonthName } from '../../../calculators/units/months.ts';
 import { printNumber, printQuantity } from '../../../calculators/units/printQuantity.ts';
-import type { UnitSystem } from '../../../calculators/units/units.ts';
-import { dayIn } from '../record/days.ts';
+import { convert, type UnitName, type UnitSystem, unitIn } from '../../../calculators/units/units.ts';
+import { dayIn, rowsOf } from '../record/days.ts';
+import { groundsById } from '../record/grounds.ts';
 import { nextReady } from '../record/nextReady.ts';
 import { heightGap, type Planned } from '../record/planned.ts';
 import { sameWeek, shortestRest } from '../record/pointed.ts';
-import { type Stay, twicePlaced } from '../record/stays.ts';
-import { groundYears, rainByMonth } from '../record/years.ts';
+import { hayOutside, type Stay, twicePlaced } from '../record/stays.ts';
+import { groundYears, type MonthRain, rainByMonth } from '../record/years.ts';
 import { groundWord } from './groundWord.ts';
-import { daysWords, dayWords, heightWords, readyWords } from './recordWords.ts';
+import { cannotBe, daysWords, dayWords, heightWords, readyWords } from './recordWords.ts';
 import type { ShownRecord } from './shownRecord.ts';
 
 const tenth = (value: number | undefined): string => (value === undefined ? '' : printNumber(value, 1));
+/** The number alone, whole, as a column has it whose head names the unit. */
+export const inUnit = (value: number, unit: UnitName, system: UnitSystem): string =>
+  printNumber(Math.round(convert(value, unit, unitIn(system, unit))), 0);
 const acres = (areaAc: number | undefined, system: UnitSystem): string => (areaAc === undefined ? '' : printQuantity(areaAc, 'ac', 1, system));
 
 /** Sums a paddock, with what hay covered told beside what grass gave. */
-export function SumsTable({ place, stays, year, system }: Pick<ShownRecord, 'place' | 'stays' | 'year' | 'system'>) {
+export function SumsTable({ place, ofYear, year, system }: Pick<ShownRecord, 'place' | 'ofYear' | 'year' | 'system'>) {
   const word = groundWord(place);
-  const sums = groundYears(stays, year);
+  const sums = groundYears(ofYear);
+  const isUs = system === 'us';
   if (sums.length === 0) return null;
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: who has no mouse scrolls it by keys
@@ -26,10 +31,20 @@ export function SumsTable({ place, stays, year, system }: Pick<ShownRecord, 'pla
       <table>
         <caption>
           {year}, {word.one} by {word.one}
+          {ofYear.some(({ isCut }) => isCut) && '. A stay over New Year counts in each year with the days, the hay and the rain of that year'}
         </caption>
         <thead>
           <tr>
-            {[word.head, 'Size', 'Stays', 'Days', 'Stock-days an acre, off grass', 'With hay', 'Pounds an acre', 'Hay fed, lb dry'].map((head) => (
+            {[
+              word.head,
+              'Size',
+              'Stays',
+              'Days',
+              'Stock-days an acre, off grass',
+              'With hay',
+              isUs ? 'Pounds an acre' : 'Kilograms a hectare',
+              `Hay fed, ${isUs ? 'lb' : 'kg'} dry`,
+            ].map((head) => (
               <th key={head} scope="col">
                 {head}
               </th>
@@ -45,8 +60,8 @@ export function SumsTable({ place, stays, year, system }: Pick<ShownRecord, 'pla
               <td>{printNumber(each.days, each.days % 1 === 0 ? 0 : 1)}</td>
               <td>{tenth(each.stockDaysPerAc)}</td>
               <td>{tenth(each.withHayPerAc)}</td>
-              <td>{each.lbPerAc === undefined ? '' : printNumber(Math.round(each.lbPerAc), 0)}</td>
-              <td>{each.hayLb === 0 ? '' : printNumber(Math.round(each.hayLb), 0)}</td>
+              <td>{each.lbPerAc === undefined ? '' : inUnit(each.lbPerAc, 'lb/ac', system)}</td>
+              <td>{each.hayLb === 0 ? '' : inUnit(each.hayLb, 'lb', system)}</td>
             </tr>
           ))}
         </tbody>
@@ -64,28 +79,61 @@ export const TwoPlaces = ({ pairs, todayDay }: { readonly pairs: ReturnType<type
       {pairs.map(([one, other]) => `herd ${one.move.herdNumber} on ${stayed(one, todayDay)}, and on ${stayed(other, todayDay)}`).join('; ')}.
     </p>
   );
-/** What no sum holds and what is in two of them, so that nobody takes the sums for right. */
-export function SumsDoubted({ stays, year, todayDay }: Pick<ShownRecord, 'stays' | 'year' | 'todayDay'>) {
-  const isOfYear = ({ inDay }: Stay): boolean => yearOf(inDay) === year;
-  const left = stays.filter((stay) => stay.isImpossible && isOfYear(stay));
+interface DoubtedProps extends Pick<ShownRecord, 'place' | 'stays' | 'ofYear' | 'year' | 'todayDay'> {
+  readonly rows: Pick<ShownRecord['rows'], 'all'>;
+}
+/** What no sum holds, what is in two of them and what is not taken off, so that nobody takes the sums for right. */
+export function SumsDoubted({ place, rows, stays, ofYear, year, todayDay }: DoubtedProps) {
+  const those = (some: readonly Stay[]): string => some.map((stay) => stayed(stay, todayDay)).join('; ');
+  const left = ofYear.filter(({ isImpossible }) => isImpossible);
+  const unweighed = ofYear.filter(({ isHayUnweighed }) => isHayUnweighed);
+  const isOfYear = ({ move }: Stay): boolean => ofYear.some((each) => each.move.id === move.id);
+  const outside = hayOutside(rows.all, todayDay).filter(({ day }) => yearOf(dayIn(day)) === year);
+  const grounds = groundsById(place);
   return (
     <>
-      {left.length > 0 && (
-        <p class="problem">Not in the sums, because they went out before they came in: {left.map((stay) => stayed(stay, todayDay)).join('; ')}.</p>
+      {left.length > 0 && <p class="problem">Not in the sums, because they went out before they came in: {those(left)}.</p>}
+      {outside.length > 0 && (
+        <p class="problem">
+          Not in the sums, because this record has no stock there on that day:{' '}
+          {outside
+            .map(
+              (hay) =>
+                `hay on ${grounds.get(hay.paddockId)?.name ?? hay.paddockName ?? 'ground that was taken away'}, ${dayWords(dayIn(hay.day), todayDay)}`,
+            )
+            .join('; ')}
+          .
+        </p>
+      )}
+      {unweighed.length > 0 && (
+        <p class="problem">Some hay has no weight, so it is not taken off: {those(unweighed)}. Tell at the line of that hay what a bale weighs.</p>
       )}
       <TwoPlaces pairs={twicePlaced(stays).filter((pair) => pair.some(isOfYear))} todayDay={todayDay} />
     </>
   );
 }
-export function RainTable({ rows, year, system }: Pick<ShownRecord, 'rows' | 'year' | 'system'>) {
-  const months = rainByMonth(rows.all, year);
-  if (months.every((each) => each === undefined)) return null;
-  const total = months.reduce<number>((sum, each) => (each === undefined ? sum : sum + each), 0);
+/** `0.35 in`, and of how many days, where not all of them were read. */
+const RainCell = ({ amountIn, readDays, days, system }: MonthRain & Pick<ShownRecord, 'system'>) => (
+  <td>
+    {printQuantity(amountIn, 'in', 2, system)}
+    {readDays < days && ` (${readDays} of ${days} days)`}
+  </td>
+);
+interface RainProps extends Pick<ShownRecord, 'year' | 'system' | 'todayDay'> {
+  readonly rows: Pick<ShownRecord['rows'], 'all'>;
+}
+export function RainTable({ rows, year, system, todayDay }: RainProps) {
+  const months = rainByMonth(rows.all, year, todayDay);
+  const read = months.filter((each) => each !== undefined);
+  if (read.length === 0) return null;
+  const sumOf = (key: keyof MonthRain): number => read.reduce((sum, each) => sum + each[key], 0);
+  const end = firstOfMonth(0, year + 1) - 1;
+  const days = Math.min(end, Math.max(todayDay, ...rowsOf(rows.all, 'rain').map(({ day }) => dayIn(day)))) - firstOfMonth(0, year) + 1;
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: who has no mouse scrolls it by keys
     <section class="record-table" tabIndex={0} aria-label="Rain of the year">
       <table>
-        <caption>Rain that was read in {year}. An empty month was not read.</caption>
+        <caption>Rain that was read in {year}. Where not every day was read, it says how many were; an empty month was not read at all.</caption>
         <thead>
           <tr>
             {months.map((_, month) => (
@@ -98,10 +146,10 @@ export function RainTable({ rows, year, system }: Pick<ShownRecord, 'rows' | 'ye
         </thead>
         <tbody>
           <tr>
-            {months.map((each, month) => (
-              <td key={shortMonthName(month)}>{each === undefined ? '' : printQuantity(each, 'in', 2, system)}</td>
-            ))}
-            <td>{printQuantity(total, 'in', 2, system)}</td>
+            {months.map((each, month) =>
+              each === undefined ? <td key={shortMonthName(month)} /> : <RainCell key={shortMonthName(month)} {...each} system={system} />,
+            )}
+            <RainCell amountIn={sumOf('amountIn')} readDays={sumOf('readDays')} days={days} system={system} />
           </tr>
         </tbody>
       </table>
@@ -132,8 +180,8 @@ export function RecordSums(shown: ShownRecord) {
   const shortest = shortestRest(stays, year);
   const again = sameWeek(stays, year);
   const ready = nextReady(place, rows.all, todayDay);
+  const grounds = groundsById(place);
   const plans = planned.filter(({ plan }) => plan.inDay.startsWith(String(year)));
-  const unweighed = stays.some(({ inDay, isHayUnweighed }) => yearOf(inDay) === year && isHayUnweighed);
   return (
     <>
       {rows.all.some(({ is }) => is === 'move') && year === yearOf(todayDay) && ready.length > 0 && (
@@ -165,11 +213,11 @@ export function RecordSums(shown: ShownRecord) {
           <h3>Planned, and done</h3>
           <ul class="record-next">
             {plans.map((each) => {
-              const ground = shown.stays.find(({ move }) => move.paddockId === each.plan.paddockId)?.name;
+              const ground = grounds.get(each.plan.paddockId)?.name;
               return (
                 <li key={each.plan.id}>
-                  <b>{ground ?? each.plan.paddockName ?? 'A paddock'}</b>, {dayWords(dayIn(each.plan.inDay), todayDay)} for{' '}
-                  {daysWords(each.plannedDays)}: {doneWords(each, system)}
+                  <b>{ground ?? each.plan.paddockName ?? 'A paddock'}</b>, {dayWords(dayIn(each.plan.inDay), todayDay)}
+                  {each.plannedDays < 0 ? `, ${cannotBe}` : ` for ${daysWords(each.plannedDays)}: ${doneWords(each, system)}`}
                 </li>
               );
             })}
@@ -178,7 +226,6 @@ export function RecordSums(shown: ShownRecord) {
       )}
       <SumsTable {...shown} />
       <SumsDoubted {...shown} />
-      {unweighed && <p>Some hay has no weight, so it is not taken off. Tell what a bale weighs at its line below.</p>}
       <RainTable {...shown} />
     </>
   );

@@ -22,6 +22,8 @@ const isGone = (saved: { readonly is: string }): boolean => saved.is === 'gone' 
 export class Rows {
   all: readonly Row[] = [];
   done: Done | undefined;
+  /** Lines that were taken out: each can come back as long as the view is open. */
+  taken: readonly Done[] = [];
   /** Lines that another window took away, or that cannot be written, while they were changed here. */
   trouble: string | undefined;
   private readonly session: Session;
@@ -142,16 +144,18 @@ export class Rows {
       others.map((id) => ({ store: 'rows', id })),
     );
   }
-  /** Takes a line out; it can come back as long as the view is open. */
+  /** Takes a line out, as it stands now. */
   async remove(row: Row, says: string): Promise<void> {
-    this.done = {
+    const took: Done = {
       says,
       made: [],
       takeBack: async () => {
-        this.done = undefined;
+        this.taken = this.taken.filter((each) => each !== took);
         await this.write([{ before: null, after: row }]);
       },
     };
+    this.done = undefined;
+    this.taken = [...this.taken, took];
     await this.takeOut([row.id]);
   }
 }

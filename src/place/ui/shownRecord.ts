@@ -11,6 +11,8 @@ export interface ShownRecord extends PlaceView {
   readonly year: number;
   /** Of all years. */
   readonly stays: readonly Stay[];
+  /** Those that had days in the year, each with what fell in it. */
+  readonly ofYear: readonly Stay[];
   readonly planned: readonly Planned[];
   readonly yardstick: ReturnType<typeof yardstickOf>;
 }

@@ -1,7 +1,7 @@
 import { quantityText, readCell, roundedText } from '../../../calculators/kit/read.ts';
 import { monthName } from '../../../calculators/units/months.ts';
 import { convert, type UnitSystem, unitIn } from '../../../calculators/units/units.ts';
-import { longestTyped } from '../model/parts.ts';
+import { isUsualDay, longestTyped } from '../model/parts.ts';
 import { type Data, dataAt } from './edit.ts';
 import type { PlaceCell, PlaceField } from './fields/field.ts';
 
@@ -33,12 +33,16 @@ export const monthPart = (text: string): string => text.split('-')[0] ?? text;
 export function readText(cell: PlaceCell, text: string, system: UnitSystem): FieldReading {
   if (cell.kind === 'monthDay') return readMonthDay(cell.label, text);
   if (cell.kind === 'text') {
-    if (text.length > longestName) return { problem: `${cell.label}: at most ${longestName} letters. These are ${text.length}.` };
+    const { most = longestName } = cell;
+    if (text.length > most) return { problem: `${cell.label}: at most ${most} letters. These are ${text.length}. What was there stays.` };
     if (text.trim() !== '') return { value: text };
     return cell.isNeeded ? { problem: `${cell.label} is missing. It keeps its name until you type another.` } : { value: undefined };
   }
   if (text === '' && cell.kind !== 'yesNo') return { value: undefined };
-  if (cell.kind === 'date') return 'problem' in readCell(cell, text) ? { problem: `${cell.label} must be a day of the calendar.` } : { value: text };
+  if (cell.kind === 'date')
+    return 'problem' in readCell(cell, text) || !isUsualDay(text)
+      ? { problem: `${cell.label} must be a day of the calendar, from 1900 to 2199. What was there stays.` }
+      : { value: text };
   return readCell(cell, text, system);
 }
 
@@ -62,24 +66,24 @@ export function textIn(record: Data, field: PlaceField, system: UnitSystem): str
   const isOf = 'problem' in read ? value === undefined || isKept(field) : read.value === value;
   return isOf ? typed : printed(cell, value, system);
 }
-/** What must always have a value keeps its last one while the text says none. */
-const isKept = ({ cell, isNeeded }: PlaceField): boolean => isNeeded === true || (cell.kind === 'text' && cell.isNeeded);
+/** What must always have a value keeps its last one while the text says none; and so does a day that is being typed, and words that are too many. */
+const isKept = ({ cell, isNeeded }: PlaceField): boolean => isNeeded === true || cell.kind === 'text' || cell.kind === 'date';
 /** The same of a whole field: one that is needed cannot be empty. */
 const readField = ({ cell, isNeeded }: PlaceField, text: string, system: UnitSystem): FieldReading =>
   isNeeded === true && text.trim() === ''
     ? { problem: `${cell.label} is missing. The last one stays until you type another.` }
     : readText(cell, text, system);
 
-/** What typing a text changes in a record. What cannot be read stays as it was typed, and the record has no value there. */
+/** What typing a text changes in a record. What cannot be read stays as it was typed, and the record has no value there, or its last one. */
 export function changesOf(field: PlaceField, text: string, system: UnitSystem): readonly { readonly path: readonly string[]; readonly to: Data }[] {
   const { at, cell } = field;
-  const typed = text.slice(0, longestTyped);
+  const typed = cell.kind === 'text' ? text : text.slice(0, longestTyped);
   const read = readField(field, typed, system);
   const isPlain = 'value' in read && printed(cell, read.value, 'us') === typed;
   const value = 'value' in read ? read.value : undefined;
   return [
     ...('problem' in read && isKept(field) ? [] : [{ path: pathOf(at), to: value }]),
-    { path: ['typed', at], to: isPlain || (value === undefined && typed === '' && 'value' in read) ? undefined : typed },
+    { path: ['typed', at], to: isPlain || (value === undefined && typed === '' && 'value' in read) ? undefined : typed.slice(0, longestTyped) },
   ];
 }
 export const problemIn = (record: Data, field: PlaceField, system: UnitSystem): string | undefined => {

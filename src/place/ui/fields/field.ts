@@ -9,6 +9,8 @@ export interface TextCell {
   readonly help?: string;
   /** What it is called when nobody gives it a name: it must have one. */
   readonly isNeeded: boolean;
+  /** Letters; those of a name where nothing is said. */
+  readonly most?: number;
 }
 /** A day of every year. */
 export interface MonthDayCell {
@@ -104,5 +106,5 @@ export const monthDay = (at: string, label: string, more: More = {}): PlaceField
 export const text = (
   at: string,
   label: string,
-  { isNeeded = false, help }: { readonly isNeeded?: boolean; readonly help?: string } = {},
-): PlaceField => fieldOf(at, { kind: 'text', label, isNeeded, ...(help === undefined ? {} : { help }) }, undefined);
+  { isNeeded = false, ...more }: { readonly isNeeded?: boolean; readonly help?: string; readonly most?: number } = {},
+): PlaceField => fieldOf(at, { kind: 'text', label, isNeeded, ...more }, undefined);

@@ -1,3 +1,4 @@
+import { longestWords } from '../../model/parts.ts';
 import { stockKinds } from '../../model/words.ts';
 import type { Ground } from '../../record/grounds.ts';
 import { amount, count, day, kind, needed, type PlaceField, text, yesNo } from './field.ts';
@@ -18,7 +19,7 @@ export const moveFields = (grounds: readonly Pick<Ground, 'id' | 'name'>[]): rea
   day('outDay', 'Out', { help: 'Empty while they are there.' }),
   amount('heightInIn', 'Height going in', 'in', [0, 120], 8),
   amount('heightOutIn', 'Height coming out', 'in', [0, 120], 4),
-  text('word', 'A word', { help: 'What they left, water, weather, trouble.' }),
+  text('word', 'A word', { help: 'What they left, water, weather, trouble.', most: longestWords }),
 ];
 export const stockLineFields: readonly PlaceField[] = [
   kind('kind', 'Kind', stockKinds),
