@@ -1,7 +1,9 @@
 import type { Counts } from './copyIndex.ts';
 
 /** How far an edition is on a device: not all of its core, the core, or all of it. */
-export type Standing = 'begun' | 'core' | 'whole';
+export type Standing = 'begun' | Opening;
+/** How far it must be for its pages to open. */
+export type Opening = 'core' | 'whole';
 
 /** How the copy on this device stands. The worker tells it to every open page whenever it changes. */
 export interface CopyState {
@@ -9,8 +11,8 @@ export interface CopyState {
   /** Being fetched; waiting until somebody asks, because data is to be saved; stopped by a bad line; the disk is full; all here. */
   readonly is: 'coming' | 'waiting' | 'stopped' | 'full' | 'whole';
   readonly standing: Standing;
-  /** An earlier edition is here as a whole, and is what opens until this one is. */
-  readonly hasOlder: boolean;
+  /** How far the earlier edition is here that opens until this one can; undefined where none does. */
+  readonly older: Opening | undefined;
   readonly kept: Counts;
   readonly of: Counts;
 }

@@ -6,6 +6,7 @@ export type Device = 'phone' | 'computer';
 export const megabytes = (bytes: number): string => `${(bytes / 1e6).toFixed(1)} MB`;
 const guidesHere = ({ kept, of }: CopyState, device: Device): string => `${kept.guides} of ${of.guides} guides are on this ${device}`;
 
+const works = { core: 'Guides, calculators and search work with no signal.', whole: 'Everything here works with no signal.' } as const;
 const newer: Readonly<Record<CopyState['is'], string>> = {
   coming: ' A newer copy is on its way.',
   waiting: ' A newer copy can be had.',
@@ -28,10 +29,11 @@ const begun: Readonly<Record<CopyState['is'], string>> = {
   whole: '.',
 };
 
-/** The line in the foot of each page. It promises everything only when all of an edition is here. */
+/** The line in the foot of each page. It promises everything only when all of the edition that opens is here. */
 export function copyLine(state: CopyState, device: Device): string {
-  if (state.is === 'whole' || state.hasOlder) return `Everything here works with no signal.${newer[state.is]}`;
-  if (state.standing === 'core') return `Guides, calculators and search work with no signal.${rest[state.is](state)}`;
+  if (state.is === 'whole') return works.whole;
+  if (state.older !== undefined) return works[state.older] + newer[state.is];
+  if (state.standing === 'core') return works.core + rest[state.is](state);
   return `${guidesHere(state, device)}${begun[state.is]}`;
 }
 
@@ -39,14 +41,14 @@ export function copyLine(state: CopyState, device: Device): string {
 export const canBeHelped = ({ is }: CopyState): boolean => is === 'waiting' || is === 'stopped' || is === 'full';
 
 /** What is said aloud once, when it comes to that; a page that opens on it says nothing. */
-export const momentOf = ({ is, standing, hasOlder }: CopyState): string =>
-  is === 'full' ? 'full' : is === 'whole' ? 'whole' : hasOlder ? 'older' : standing;
+export const momentOf = ({ is, standing, older }: CopyState): string =>
+  is === 'full' ? 'full' : is === 'whole' ? 'whole' : older ? 'older' : standing;
 
 /** What the button of the page about the copy offers; nothing while it comes by itself or all is here. */
-export const buttonFor = ({ is, kept, of }: CopyState): string | undefined =>
+export const buttonFor = ({ is, older, kept, of }: CopyState): string | undefined =>
   ({
     coming: undefined,
-    waiting: `Fetch the rest now (${megabytes(of.bytes - kept.bytes)})`,
+    waiting: `Fetch ${older ? 'the newer copy' : 'the rest'} now (${megabytes(of.bytes - kept.bytes)})`,
     stopped: 'Go on now',
     full: 'There is room now: go on',
     whole: undefined,

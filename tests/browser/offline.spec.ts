@@ -77,6 +77,18 @@ test(
   },
 );
 
+test('a page of the first visit, that was there before the worker, stays of its edition as well', async ({ page }) => {
+  const server = await serve(dist);
+  await page.goto(`${server.origin}/search/`);
+  await copyWhole(page);
+  const copy = newer();
+  deploy(server, copy);
+  await update(page);
+  await newerWhole(page, copy);
+  expect(await page.evaluate(async () => (await fetch('/about/')).text())).toContain('About and cautions</h1>');
+  await server.stop();
+});
+
 test('while a newer copy is on its way the earlier one opens, and the promise holds', long, async ({ page }) => {
   const server = await serve(dist);
   await page.goto(`${server.origin}/about/`);
@@ -121,6 +133,10 @@ for (const [way, saveData] of Object.entries(savingData))
         /^Guides, calculators and search work with no signal\. The rest, \d\.\d MB, waits because you save data\.$/,
         slowly,
       );
+      await context.setOffline(true);
+      expect((await page.goto(`${server.origin}/sources/`))?.status()).toBe(503);
+      await expect(page.getByRole('heading', { level: 1, name: 'This page is not on your device yet' })).toBeVisible();
+      await context.setOffline(false);
       await page.getByRole('link', { name: 'About the copy' }).click();
       await expect(page).toHaveURL(/\/about\/#offline$/);
       await page.getByRole('button', { name: /^Fetch the rest now \(\d\.\d MB\)$/ }).click();

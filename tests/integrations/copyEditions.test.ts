@@ -43,7 +43,7 @@ it('a newer edition opens only when all of it is here, and then the earlier one 
     deploy(two.copy, packs === 0 ? 0 : 1);
     const state = await phone.visit(two.copy.index);
     if (state.is === 'whole') break;
-    expect(state.hasOlder).toBe(true);
+    expect(state.older).toBe('whole');
     expect(copyLine(state, 'phone')).toBe('Everything here works with no signal. A newer copy comes when the signal is better.');
     await expectEdition(phone, two.copy, 'one');
   }
@@ -75,19 +75,22 @@ it('with no edition whole, the newest whose core is here opens, and nothing of a
   deploy(one.copy, core);
   expect(await phone.visit(one.copy.index)).toMatchObject({ is: 'stopped', standing: 'core' });
   deploy(two.copy, core - 2);
-  expect(await phone.visit(two.copy.index)).toMatchObject({ standing: 'begun', hasOlder: true });
+  const begun = await phone.visit(two.copy.index);
+  expect(begun).toMatchObject({ standing: 'begun', older: 'core' });
+  expect(copyLine(begun, 'phone')).toBe('Guides, calculators and search work with no signal. A newer copy comes when the signal is better.');
   expect(await phone.page(two.copy.index, 'guides/a/')).toContain('of one');
   deploy(two.copy, 2);
-  expect(await phone.visit(two.copy.index)).toMatchObject({ standing: 'core', hasOlder: false });
+  expect(await phone.visit(two.copy.index)).toMatchObject({ standing: 'core', older: undefined });
   for (const path of ['', 'about/', 'guides/a/', 'calculators/b/']) expect(await phone.page(two.copy.index, path), path).toContain('of two');
-  expect(await phone.page(two.copy.index, 'sources/')).toContain('lost in two');
+  // That there is no such page, only a whole copy can tell.
+  for (const path of ['sources/', 'no/such/']) expect(await phone.page(two.copy.index, path), path).toBe('<p>no-signal/ of two</p>');
 });
 
 it('half a deployment, the worker before its packs or the packs before their worker: what was whole stays in use', async () => {
   const { phone, deploy } = standing();
   await phone.visit(one.copy.index);
   deploy(one.copy);
-  expect(await phone.visit(two.copy.index)).toMatchObject({ is: 'stopped', hasOlder: true });
+  expect(await phone.visit(two.copy.index)).toMatchObject({ is: 'stopped', older: 'whole' });
   await expectEdition(phone, two.copy, 'one');
   deploy(two.copy);
   expect((await phone.visit(two.copy.index)).is).toBe('whole');
@@ -125,6 +128,29 @@ it('a page that is open keeps the parts of its edition when a newer one comes, f
   expect(await phone.part(two.copy.index, '_astro/looks.AAAAAAAA.css', 'new page')).toBe('a{}');
 });
 
+it('a page of the first visit, from before its worker or from the server, keeps what it is made of when a newer edition comes and the host has only that', async () => {
+  let served = one;
+  let isCoreHere = false;
+  const phone = aPhone((path) => {
+    if (path.startsWith('copy/guides-2') && !isCoreHere) return nothing();
+    if (path.startsWith('copy/')) return servesPacks(served.copy)(path);
+    const text = served.texts.get(path.replace(/\/$/, '/index.html'));
+    return text === undefined ? new Response('gone', { status: 404 }) : new Response(text);
+  });
+  for (const client of ['first page', 'second page']) phone.open.add(client);
+  await phone.visit(one.copy.index, {}, 'first page');
+  await phone.page(one.copy.index, 'guides/a/', 'second page');
+  isCoreHere = true;
+  await phone.visit(one.copy.index, {}, 'first page');
+  served = two;
+  expect((await phone.visit(two.copy.index, {}, 'first page')).is).toBe('whole');
+  for (const client of phone.open) expect(await phone.part(two.copy.index, '_astro/form.onexxxxx.js', client), client).toBe('form of one');
+  expect(await phone.part(two.copy.index, 'search/index.json', 'first page')).toContain('one');
+  phone.open.clear();
+  await phone.visit(two.copy.index);
+  expect(await phone.editions()).toEqual([nameOf(two.copy)]);
+});
+
 it('a page from the server takes its parts from there, but for those whose name tells their content', async () => {
   const phone = aPhone((path) => (path.startsWith('copy/') ? servesPacks(one.copy)(path) : new Response(`${path} from the server`)));
   await phone.visit(one.copy.index);
@@ -143,7 +169,7 @@ it('before the core is here pages come from the server, and what has come only o
   expect(await phone.page(one.copy.index, 'about/')).toBe('from the server');
   isGone = true;
   expect(await phone.page(one.copy.index, 'about/')).toBe('<p>about/ of one</p>');
-  expect(await phone.page(one.copy.index, 'sources/')).toBe('<p>lost in one</p>');
+  expect(await phone.page(one.copy.index, 'sources/')).toBe('<p>no-signal/ of one</p>');
 });
 
 it('an edition takes over every pack that did not change, and fetches the others', async () => {
@@ -167,7 +193,7 @@ it('goes back to an edition that is still whole without fetching anything', asyn
   await phone.visit(two.copy.index);
   phone.asked.length = 0;
   deploy(one.copy);
-  expect(await phone.visit(one.copy.index)).toMatchObject({ is: 'whole', hasOlder: false });
+  expect(await phone.visit(one.copy.index)).toMatchObject({ is: 'whole', older: undefined });
   expect(phone.asked).toEqual([]);
   await expectEdition(phone, one.copy, 'one');
 });
@@ -189,13 +215,25 @@ it('whoever saves data gets the core, and the rest when they ask for it, also ov
   expect((await phone.visit(four.copy.index, { savesData: true })).is).toBe('whole');
 });
 
+it('whoever saves data and has the core is promised no more than that when a newer copy can be had', async () => {
+  const { phone, deploy } = standing();
+  await phone.visit(one.copy.index, { savesData: true });
+  deploy(two.copy);
+  phone.asked.length = 0;
+  const state = await phone.visit(two.copy.index, { savesData: true });
+  expect(state).toMatchObject({ is: 'waiting', older: 'core' });
+  expect(phone.asked).toEqual([]);
+  expect(copyLine(state, 'phone')).toBe('Guides, calculators and search work with no signal. A newer copy can be had.');
+  expect(await phone.page(two.copy.index, 'sources/')).toBe('<p>no-signal/ of one</p>');
+});
+
 it('whoever saves data and has a whole copy is spared a newer one until they ask', async () => {
   const { phone, deploy } = standing();
   await phone.visit(one.copy.index);
   deploy(two.copy);
   phone.asked.length = 0;
   const state = await phone.visit(two.copy.index, { savesData: true });
-  expect(state).toMatchObject({ is: 'waiting', hasOlder: true });
+  expect(state).toMatchObject({ is: 'waiting', older: 'whole' });
   expect(phone.asked).toEqual([]);
   await expectEdition(phone, two.copy, 'one');
   expect((await phone.visit(two.copy.index, { savesData: true, isAsked: true })).is).toBe('whole');

@@ -40,7 +40,7 @@ it('a good line brings all of it in one visit, each pack once and the core first
   const phone = aPhone((path) => serves(path));
   const state = await phone.visit(index);
   serves = nothing;
-  expect(state).toMatchObject({ is: 'whole', standing: 'whole', hasOlder: false, kept: state.of });
+  expect(state).toMatchObject({ is: 'whole', standing: 'whole', older: undefined, kept: state.of });
   expect(phone.asked.toSorted()).toEqual(files.toSorted());
   const stageOf = new Map(index.parts.map(({ file, stage }) => [file, stage]));
   expect(phone.asked.map((file) => stageOf.get(file))).toEqual(index.parts.map(({ stage }) => stage));
@@ -205,7 +205,7 @@ it('a full disk under a newer edition leaves the earlier one whole and in use', 
   await phone.visit(index);
   phone.disk.roomBytes = 600;
   const state = await phone.visit(two.copy.index);
-  expect(state).toMatchObject({ is: 'full', hasOlder: true });
+  expect(state).toMatchObject({ is: 'full', older: 'whole' });
   expect(copyLine(state, 'phone')).toBe(`${promise} There is no room for a newer copy.`);
   await expectWhole({ ...phone, page: (_, path) => phone.page(two.copy.index, path) });
 });
@@ -214,13 +214,13 @@ it('a full disk is not tried again and again while a page stays open', async () 
   const phone = aPhone(servesPacks(site.copy), 500);
   const worker = copying(phone.here, index);
   const goOn = { kind: 'copy-go-on', savesData: false, isAsked: false } as const;
-  await worker.goOn(goOn);
+  await worker.goOn(goOn, 'a page');
   expect(phone.told.at(-1)?.is).toBe('full');
   const asked = phone.asked.length;
-  await worker.goOn(goOn);
+  await worker.goOn(goOn, 'a page');
   expect(phone.told.at(-1)?.is).toBe('full');
   expect(phone.asked).toHaveLength(asked);
   phone.disk.roomBytes = Number.POSITIVE_INFINITY;
-  await worker.goOn({ ...goOn, isAsked: true });
+  await worker.goOn({ ...goOn, isAsked: true }, 'a page');
   expect(phone.told.at(-1)?.is).toBe('whole');
 });

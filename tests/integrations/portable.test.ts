@@ -68,12 +68,13 @@ describe('a module', () => {
 });
 
 /** A page with as much of a browser as the folder's loader asks for: scripts are run from the files that are given. */
-function browserWith(files: Readonly<Record<string, string>>) {
+function browserWith(files: Readonly<Record<string, string>>, search = '') {
+  const heard = new Map<string, (event: object) => void>();
   const stored = new Map<string, string>();
   const document = {
     currentScript: { src: 'file:///disk/folder/folder.js', dataset: {} } as { src?: string; dataset: Record<string, string> } | null,
     documentElement: { dataset: {} as Record<string, string> },
-    createElement: () => ({ remove() {} }),
+    createElement: (): object => ({ remove() {} }),
     head: {
       append(script: { src: string; onload: () => void; onerror: () => void }) {
         const code = files[script.src.replace('file:///disk/folder/', '')];
@@ -84,8 +85,9 @@ function browserWith(files: Readonly<Record<string, string>>) {
     },
   };
   const context: Record<string, unknown> = {
-    ...{ document, URL, setTimeout, crypto, Element: class {}, addEventListener: () => undefined, console },
-    location: { search: '', href: 'file:///disk/folder/index.html' },
+    ...{ document, URL, setTimeout, crypto, Element: class {}, console },
+    addEventListener: (kind: string, listener: (event: object) => void) => heard.set(kind, listener),
+    location: { search, pathname: '/disk/folder/index.html', href: `file:///disk/folder/index.html${search}` },
     history: { state: null, replaceState: () => undefined },
     localStorage: { getItem: (key: string) => stored.get(key) ?? null, setItem: (key: string, text: string) => void stored.set(key, text) },
   };
@@ -95,7 +97,7 @@ function browserWith(files: Readonly<Record<string, string>>) {
     runInNewContext(code, context);
   };
   const start = (runtime: string) => runInNewContext(runtime, context);
-  return { context, run, start, document, stored };
+  return { context, run, start, document, stored, heard };
 }
 const runtime = readFileSync(new URL('../../src/integrations/portable/runtime.js', import.meta.url), 'utf8');
 
@@ -132,6 +134,32 @@ describe('the folder’s loader', () => {
   });
 });
 
+describe('what was chosen', () => {
+  const chosen = { 'holdwater-units': 'si', 'holdwater-by': 'Ann + Lee' };
+  /** Sends the search from a page on which it was chosen, and opens the page to which it leads in a browser that parts them. */
+  function searched(action: string) {
+    const from = browserWith({});
+    for (const [key, text] of Object.entries(chosen)) from.stored.set(key, text);
+    from.start(runtime.replace('IMPORTS', '{}'));
+    const sent = new URLSearchParams({ q: 'hay' });
+    const form = { action, hasAttribute: () => true, append: ({ name, value }: { name: string; value: string }) => sent.append(name, value) };
+    from.heard.get('submit')?.({ target: form });
+    const to = browserWith({}, `?${sent}`);
+    to.start(runtime.replace('IMPORTS', '{}'));
+    return { sent, to };
+  }
+  it('goes along with a search from one page of the folder to another', () => {
+    const { to } = searched('file:///disk/folder/search/index.html');
+    expect(Object.fromEntries(to.stored)).toMatchObject({ ...chosen, 'holdwater-keeps': 'by-page' });
+  });
+  it.each(['file:///disk/other/index.html', 'https://elsewhere.test/index.html', 'file:///disk/folder/index.html'])(
+    'stays here where a form goes to %s',
+    (action) => {
+      expect([...searched(action).sent.keys()]).toEqual(['q']);
+    },
+  );
+});
+
 describe('a page', () => {
   const built = `<!DOCTYPE html><html lang="en"><head><meta charset="utf-8"><link rel="stylesheet" href="/_astro/base.css"><link rel="preload" href="/f.woff2" as="font"><link rel="modulepreload" fetchpriority="low" href="/_astro/s.js"><link rel="manifest" href="/site.webmanifest"><link id="holdwater" rel="stylesheet" href="/office.css"><script src="/office.js"></script><meta http-equiv="content-security-policy" content="default-src 'self'"></head><body><section data-page="/calculators/a/" data-styles="/_astro/a.css /_astro/b.css"></section><footer class="bottom"><span data-hosted="foot">After the first visit</span></footer><script type="module" src="/_astro/a.js"></script><script type="module" src="/_astro/b.js"></script></body></html>`;
   const chunks = new Map(
@@ -165,7 +193,7 @@ describe('a page', () => {
     expect(html).not.toContain('connect-src');
   });
   it('says of which day and version it is, and nothing of a first visit', () => {
-    expect(html).toContain('This is a copy on your disk, of Nov 29, 2026, version 1.2.3.');
+    expect(html).toContain('This is a copy in a folder, of Nov 29, 2026, version 1.2.3.');
     expect(html).not.toContain('After the first visit');
   });
   it('with a mark that has no words stops the build', () => {
@@ -228,6 +256,8 @@ describe('the folder and its zip', () => {
     expect(strFromU8(zip['holdwater/guides/x/index.html'] ?? new Uint8Array())).toContain('<noscript><a href="../../guides/x/index.html">');
     const readme = strFromU8(zip['holdwater/README.txt'] ?? new Uint8Array());
     expect(readme).toMatch(/Version 1\.2\.3, of Nov 29, 2026\r\n/);
+    // The zip has an empty one, and every page links it: a missing file would be told as a fault of the page.
+    expect(readme.replace(/\s+/g, ' ')).toContain('Before you extract it over an older one, copy your office.css to another place.');
     expect(readme.indexOf('Extract this zip first')).toBeLessThan(readme.indexOf('index.html'));
   });
   it('are the same bytes again', async () => {

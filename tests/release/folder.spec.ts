@@ -43,7 +43,7 @@ test.describe('the files of the folder', () => {
     for (const page of pages) {
       const html = textOf(folder, page);
       expect(html, page).not.toMatch(/type="module"|data-hosted|rel="preload"/);
-      expect(html, page).toMatch(/This is a copy on your disk, of [A-Z][a-z]{2} \d{1,2}, \d{4}, version \d+\.\d+\.\d+/);
+      expect(html, page).toMatch(/This is a copy in a folder, of [A-Z][a-z]{2} \d{1,2}, \d{4}, version \d+\.\d+\.\d+/);
       // A guide may speak of signal; what the page says of itself may not.
       if (!page.startsWith('guides/'))
         expect(readingText(html), page).not.toMatch(/after the first visit|where there is signal|when there is signal/i);

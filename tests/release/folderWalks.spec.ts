@@ -26,7 +26,7 @@ function extracted(): { readonly scratch: string; readonly path: string } {
 /** What people do there, in the order in which they come to it. `sharesStore`: does this browser keep one store for all pages of a disk? */
 async function coreWalk(driven: Driven, at: string, sharesStore: boolean): Promise<void> {
   await driven.open(`${at}index.html`);
-  await driven.shows('footer', 'This is a copy on your disk, of');
+  await driven.shows('footer', 'This is a copy in a folder, of');
   expect(await driven.text('.extract-first')).toBe('');
 
   // Search, by the form at the head of the page, misspelled too; then a find.
@@ -95,10 +95,15 @@ async function coreWalk(driven: Driven, at: string, sharesStore: boolean): Promi
   await driven.until('it knows how this browser keeps', () => document.documentElement.dataset['keeps'] !== undefined);
   expect(await driven.run(() => document.documentElement.dataset['keeps'])).toBe(sharesStore ? 'together' : 'by-page');
   expect((await driven.text('.kept-by-page')) !== '').toBe(!sharesStore);
+  await driven.fill('#find', 'hay\n');
+  await driven.shows('#search-status', 'found for "hay"');
+  expect(await driven.run(() => localStorage.getItem('holdwater-country'))).toBe('plains-range');
 
   // The place: made, kept over a reload, saved as a file, and opened from it where nothing is kept.
   const place = `${at}place/index.html`;
   await driven.open(place);
+  await driven.shows('.from-disk', 'These pages are open from a folder');
+  expect((await driven.text('.place')).includes('Was this folder elsewhere before')).toBe(!sharesStore);
   await driven.fill('#place input[type="text"]', 'Creek place');
   await driven.tap('#place button', 'Start it');
   await driven.tap('.place-views a', 'Ground');
@@ -139,19 +144,24 @@ async function coreWalk(driven: Driven, at: string, sharesStore: boolean): Promi
     await driven.until('the place’s acres are in the form', () => document.querySelector<HTMLInputElement>('#days-of-grass-areaAc')?.value === '60');
   } else {
     await driven.tap('.from-disk > summary');
-    await driven.tap('.from-disk-list button', 'Days of grass left');
+    await driven.tap('.from-disk-list a', 'Days of grass left');
     await driven.until(
       'the form is open with the place’s figures',
       () => location.pathname.endsWith('days-of-grass/index.html') && location.search.includes('area=60ac'),
     );
     await driven.until('it is live', () => document.querySelector('[data-calculator="days-of-grass"][data-ready]') !== null);
+    // Nobody gave the place a height: the example's is told as such.
+    expect(await driven.run(() => location.search)).not.toMatch(/height=|holdwater-along/);
+    await driven.shows('[data-calculator="days-of-grass"]', 'from the example');
   }
 
   // A visit, and a result in it; where stores are apart it is said that none can go there.
   await driven.open(`${place}#/visit/new`);
   await driven.tap('#place button', 'Add a calculation');
+  expect((await driven.text('.visit')).includes('can bring no result back into a visit')).toBe(!sharesStore);
   await driven.tap('.form-names a', 'Ground cover from a hundred steps');
   await driven.until('the form is live', () => document.querySelector('[data-calculator="cover-count"][data-ready]') !== null);
+  expect(await driven.run(() => location.search !== '')).toBe(!sharesStore);
   if (sharesStore) {
     await driven.tap('button', 'Keep in this visit');
     await driven.shows('.coming', 'Ground cover from a hundred steps');
@@ -264,19 +274,19 @@ test.describe('from a zip that somebody extracted', () => {
     }
   });
 
-  test('its starter hands it out to devices in the same network', async ({ page }) => {
-    const port = await new Promise<number>((done) => {
-      const probe = createServer().listen(0, () => {
-        const address = probe.address();
-        probe.close(() => done(typeof address === 'object' && address ? address.port : 0));
-      });
-    });
-    const starter = spawn('sh', [join(path, 'start-on-linux.sh'), String(port)], { cwd: tmpdir(), stdio: ['ignore', 'pipe', 'pipe'] });
+  test('its starter hands it out to devices in the same network, at another port where that is taken', async ({ page }) => {
+    const taken = createServer().listen(0);
+    const address = taken.address();
+    const asked = typeof address === 'object' && address ? address.port : 0;
+    const starter = spawn('sh', [join(path, 'start-on-linux.sh'), String(asked)], { cwd: tmpdir(), stdio: ['ignore', 'pipe', 'pipe'] });
     let said = '';
     starter.stdout.on('data', (piece: Buffer) => {
       said += piece.toString();
     });
     try {
+      await expect.poll(() => said, { timeout: 20_000 }).toMatch(/On this device: http:\/\/localhost:\d+\//);
+      const [, port] = /localhost:(\d+)/.exec(said) ?? [];
+      expect(said).toContain(`Another program has port ${asked}. This folder is at port ${port}.`);
       const at = `http://127.0.0.1:${port}/`;
       await expect
         .poll(
@@ -288,7 +298,6 @@ test.describe('from a zip that somebody extracted', () => {
           { timeout: 20_000 },
         )
         .toBe(200);
-      expect(said).toContain(`http://localhost:${port}/`);
       const errors: string[] = [];
       page.on('console', (entry) => {
         if (entry.type() === 'error') errors.push(entry.text());
@@ -300,9 +309,12 @@ test.describe('from a zip that somebody extracted', () => {
       await page.getByRole('link', { name: 'How much hay gets me to grass?' }).click();
       await page.locator('[data-calculator="hay-to-grass"][data-ready]').waitFor();
       await expect(page.getByRole('button', { name: 'Copy link' })).toBeEnabled();
+      await page.goto(`${at}place/index.html`);
+      await expect(page.locator('.from-disk')).toContainText(`at 127.0.0.1:${port} alone`);
       expect(errors).toEqual([]);
     } finally {
       starter.kill();
+      taken.close();
     }
   });
 });

@@ -17,6 +17,7 @@ export function aSite(
   const pages = [
     '',
     'about/',
+    'no-signal/',
     ...Array.from('abcdefghijklmnop', (name) => `guides/${name}/`),
     ...Array.from('abcdefgh', (name) => `calculators/${name}/`),
   ];
@@ -68,8 +69,8 @@ export interface Phone {
   readonly asked: string[];
   readonly told: CopyState[];
   readonly open: Set<string>;
-  /** A visit: the worker of an edition goes on with its copy, until it can go no further. */
-  readonly visit: (index: CopyIndex, how?: Partial<GoOn>) => Promise<CopyState>;
+  /** A visit: a page asks the worker of an edition to go on with its copy, until it can go no further. */
+  readonly visit: (index: CopyIndex, how?: Partial<GoOn>, clientId?: string) => Promise<CopyState>;
   /** Opens a page, and says what is read there; null if it does not open. */
   readonly page: (index: CopyIndex, path: string, clientId?: string) => Promise<string | null>;
   /** What an open page gets of a part. */
@@ -105,8 +106,8 @@ export function aPhone(server: (path: string, request: Request) => Response | Pr
     asked,
     told,
     open,
-    visit: async (index, how = {}) => {
-      await copying(here, index).goOn({ kind: 'copy-go-on', savesData: false, isAsked: false, ...how });
+    visit: async (index, how = {}, clientId = 'visiting') => {
+      await copying(here, index).goOn({ kind: 'copy-go-on', savesData: false, isAsked: false, ...how }, clientId);
       const last = told.at(-1);
       if (last === undefined) throw new Error('the worker said nothing');
       return last;

@@ -38,6 +38,7 @@ export function showCopyHere(box: HTMLElement, state: CopyState, line: string, p
   const isFocusLost = box.contains(document.activeElement);
   box.replaceChildren(
     paragraph(line),
+    ...(state.older === undefined ? [] : [paragraph('Of the newer copy are here:')]),
     counted(state),
     ...(state.is === 'full'
       ? [paragraph('The disk is full. Delete photos, videos or apps that you can do without, then press the button. What is here already stays.')]

@@ -23,23 +23,25 @@ async function page(here: Here, own: string, { request, resultingClientId }: Ask
   // Before the page is there, and asks for its parts. A full disk is no reason to keep it from opening.
   const openedFrom = (edition: string): Promise<void> => rememberPage(here, resultingClientId, edition).catch(() => undefined);
   const used = await editionInUse(here, own);
-  const kept = await fileOf(here, used, path, true);
-  if (used !== undefined && kept !== undefined) {
-    await openedFrom(used);
+  const edition = used?.name ?? own;
+  const kept = used && (await fileOf(here, edition, path, true));
+  if (kept !== undefined) {
+    await openedFrom(edition);
     return kept;
   }
   try {
     const response = await here.fetch(request);
-    await openedFrom(fromServer);
+    await openedFrom(fromServer + own);
     return response;
   } catch (error) {
-    const edition = used ?? own;
     await openedFrom(edition);
     const begun = await fileOf(here, edition, path, true);
     if (begun !== undefined) return begun;
-    const notFound = await fileOf(here, edition, pathIn(here, '404.html'));
-    if (notFound === undefined) throw error;
-    return new Response(notFound.body, { status: 404, headers: notFound.headers });
+    // Only what is whole tells that there is no such page.
+    const [instead, status] = used?.standing === 'whole' ? ['404.html', 404] : ['no-signal/', 503];
+    const told = await fileOf(here, edition, pathIn(here, instead));
+    if (told === undefined) throw error;
+    return new Response(told.body, { status, headers: told.headers });
   }
 }
 
@@ -47,7 +49,7 @@ async function page(here: Here, own: string, { request, resultingClientId }: Ask
 async function part(here: Here, own: string, { request, clientId }: Asked): Promise<Response> {
   const path = new URL(request.url).pathname;
   const edition = await editionOfPage(here, clientId);
-  const kept = await fileOf(here, edition ?? (await editionInUse(here, own)), path);
+  const kept = await fileOf(here, edition ?? (await editionInUse(here, own))?.name, path);
   if (kept !== undefined) return kept;
   // Its name tells its content: whichever edition has it has the same.
   if (path.startsWith(pathIn(here, '_astro/')))

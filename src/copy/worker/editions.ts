@@ -1,4 +1,4 @@
-import type { Standing } from '../copyState.ts';
+import type { Opening, Standing } from '../copyState.ts';
 import { folderPath, type Here, pathIn } from './here.ts';
 
 // Each edition has a cache of its own, with marks in it that say what of it is here for certain.
@@ -28,9 +28,13 @@ export async function editionsHere(here: Here, own: string): Promise<readonly { 
 }
 
 /** The cache of the one edition whose pages open: the newest that is whole; while there is none, the newest of which the core is here. */
-export async function editionInUse(here: Here, own: string): Promise<string | undefined> {
+export async function editionInUse(here: Here, own: string): Promise<{ readonly name: string; readonly standing: Opening } | undefined> {
   const editions = await editionsHere(here, own);
-  return (editions.find(({ standing }) => standing === 'whole') ?? editions.find(({ standing }) => standing === 'core'))?.name;
+  for (const standing of ['whole', 'core'] as const) {
+    const found = editions.find((edition) => edition.standing === standing);
+    if (found !== undefined) return { name: found.name, standing };
+  }
+  return undefined;
 }
 
 /** What is older than the last whole edition goes, unless a page of it is still open and may ask for its parts. */

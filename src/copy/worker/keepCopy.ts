@@ -3,7 +3,7 @@ import type { CopyState, GoOn } from '../copyState.ts';
 import { cacheNameOf, dropOlder, editionInUse, markOf, setMark } from './editions.ts';
 import type { Here } from './here.ts';
 import { isKept, keepPart } from './keepPart.ts';
-import { openEditions } from './openPages.ts';
+import { openEditions, rememberEarlierPage } from './openPages.ts';
 
 /** So few at a time that a page which is read meanwhile still gets its share of the line. */
 const lanes = 2;
@@ -16,8 +16,8 @@ const fullForMs = 600_000;
 const isFull = (error: unknown): boolean => error instanceof Error && error.name === 'QuotaExceededError';
 
 export interface Copying {
-  /** Fetches what is missing, as far as it may and the line goes. Asked again while it goes on, it is the same going on. */
-  readonly goOn: (asked: GoOn) => Promise<void>;
+  /** Fetches what is missing for the page that asks, as far as it may and the line goes. Asked again while it goes on, it is the same going on. */
+  readonly goOn: (asked: GoOn, clientId: string) => Promise<void>;
 }
 
 export function copying(here: Here, index: CopyIndex): Copying {
@@ -26,15 +26,19 @@ export function copying(here: Here, index: CopyIndex): Copying {
   let running: Promise<void> | undefined;
   let fullAt = Number.NEGATIVE_INFINITY;
 
+  async function older(): Promise<CopyState['older']> {
+    const used = await editionInUse(here, own);
+    return used?.name === own ? undefined : used?.standing;
+  }
+
   async function tell(is: CopyState['is']): Promise<void> {
     const isThere = (part: CopyPart): boolean => kept.has(part);
     const hasCore = index.parts.filter(({ stage }) => stage !== 'rest').every(isThere);
-    const used = await editionInUse(here, own);
     const state: CopyState = {
       kind: 'copy-state',
       is,
       standing: is === 'whole' ? 'whole' : hasCore ? 'core' : 'begun',
-      hasOlder: used !== undefined && used !== own,
+      older: await older(),
       kept: countsOf([...kept]),
       of: countsOf(index.parts),
     };
@@ -75,9 +79,8 @@ export function copying(here: Here, index: CopyIndex): Copying {
     const mayFetchAll = !asked.savesData || (await markOf(here, cache, 'asked-for')) !== undefined;
     for (const stage of stages) {
       const missing = index.parts.filter((part) => part.stage === stage && !kept.has(part));
-      const used = await editionInUse(here, own);
-      // Somebody who saves data has enough with a core, and with an earlier edition.
-      if (missing.length > 0 && !mayFetchAll && (stage === 'rest' || (used !== undefined && used !== own))) return 'waiting';
+      // Somebody who saves data has enough with a core, be it of an earlier edition.
+      if (missing.length > 0 && !mayFetchAll && (stage === 'rest' || (await older()) !== undefined)) return 'waiting';
       if (missing.length > 0) await tell('coming');
       const trouble = await keepAll(cache, missing);
       if (trouble !== undefined) return trouble;
@@ -96,7 +99,8 @@ export function copying(here: Here, index: CopyIndex): Copying {
   }
 
   return {
-    goOn: (asked) => {
+    goOn: async (asked, clientId) => {
+      await rememberEarlierPage(here, clientId, own).catch(() => undefined);
       // Whoever presses the button while it waits for that very press must not be answered by the waiting.
       const before = running;
       if (before !== undefined && !asked.isAsked) return before;

@@ -1,7 +1,7 @@
 import { folderPath, type Here } from './here.ts';
 
-/** Of a page that came from the server: its parts come from there as well. */
-export const fromServer = 'server';
+/** Before the edition that was the newest when a page came from the server: its parts come from there as well, and that edition stays while it is open. */
+export const fromServer = 'server ';
 
 // Which edition each open page is of. The browser ends a worker whenever it likes, so this is written down.
 const cacheName = (here: Here): string => `holdwater-pages ${folderPath(here)}`;
@@ -12,7 +12,12 @@ export async function rememberPage(here: Here, clientId: string, edition: string
   await cache.put(pathOf(clientId), new Response(edition));
 }
 
-/** The cache of the edition that a page is of, or `fromServer`; undefined if the page was there before the worker. */
+/** A page that was there before any worker is of the edition whose worker it asks first. */
+export async function rememberEarlierPage(here: Here, clientId: string, own: string): Promise<void> {
+  if ((await editionOfPage(here, clientId)) === undefined) await rememberPage(here, clientId, own);
+}
+
+/** The cache of the edition that a page is of, behind `fromServer` where it came from there; undefined if the page was there before the worker. */
 export async function editionOfPage(here: Here, clientId: string): Promise<string | undefined> {
   const cache = await here.caches.open(cacheName(here));
   return (await cache.match(pathOf(clientId)))?.text();
@@ -25,7 +30,7 @@ export async function openEditions(here: Here): Promise<ReadonlySet<string>> {
   for (const { url } of await cache.keys()) {
     const path = new URL(url).pathname;
     const edition = await (await cache.match(path))?.text();
-    if (edition !== undefined && (await here.isOpen(decodeURIComponent(path.slice(1))))) open.add(edition);
+    if (edition !== undefined && (await here.isOpen(decodeURIComponent(path.slice(1))))) open.add(edition.replace(fromServer, ''));
     else await cache.delete(path);
   }
   return open;

@@ -21,8 +21,10 @@ interface Fetched extends Later {
 }
 interface Said extends Later {
   readonly data: unknown;
+  readonly source: Client | null;
 }
 interface Client {
+  readonly id: string;
   readonly postMessage: (message: unknown) => void;
 }
 interface Scope {
@@ -60,10 +62,10 @@ const copy = copying(here, copyIndex);
 self.addEventListener('install', (event) => event.waitUntil(self.skipWaiting()));
 self.addEventListener('activate', (event) => event.waitUntil(self.clients.claim()));
 self.addEventListener('message', (event) => {
-  const { data } = event;
-  if (!isGoOn(data)) return;
+  const { data, source } = event;
+  if (!isGoOn(data) || source === null) return;
   const savesData = data.savesData || self.navigator.connection?.saveData === true;
-  event.waitUntil(Promise.all([askOffice(here).catch(() => undefined), copy.goOn({ ...data, savesData })]));
+  event.waitUntil(Promise.all([askOffice(here).catch(() => undefined), copy.goOn({ ...data, savesData }, source.id)]));
 });
 self.addEventListener('fetch', (event) => {
   const { request, clientId, resultingClientId } = event;

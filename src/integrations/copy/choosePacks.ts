@@ -20,7 +20,7 @@ const groups: readonly Group[] = [
     has: /^_astro\/(?!KaTeX_(?:Caligraphic|Fraktur|SansSerif|Script|Typewriter|\w+-BoldItalic)\b)[^/]+\.(?!js$)\w+$/,
   },
   { name: 'scripts', stage: 'base', packs: 6, has: /^_astro\/(?!working-)[^/]+\.js$|^\w+\.js$/ },
-  { name: 'first', stage: 'core', packs: 1, has: /^(?:index|404|(?:about|paths|place|search|guides|calculators)\/index)\.html$/ },
+  { name: 'first', stage: 'core', packs: 1, has: /^(?:index|404|(?:about|no-signal|paths|place|search|guides|calculators)\/index)\.html$/ },
   { name: 'search', stage: 'core', packs: 1, has: /^search\/index\.json$/ },
   { name: 'calculators', stage: 'core', packs: 3, has: /^calculators\/[^/]+\/index\.html$/ },
   { name: 'guides', stage: 'core', packs: 4, has: /^guides\// },

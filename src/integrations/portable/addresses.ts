@@ -1,5 +1,5 @@
 /** A file of the built site that is a page without a folder of its own, or that only a server has a use for. */
-const leftOut = /^(?:404\.html|worker\.js|site\.webmanifest|(?:copy|handbook|pictures)\/)/;
+const leftOut = /^(?:404\.html|worker\.js|site\.webmanifest|(?:copy|handbook|no-signal|pictures)\/)/;
 export const isLeftOut = (file: string): boolean => leftOut.test(file);
 
 /** How many folders a file lies in, as steps back: `../../` for `guides/x/index.html`. */

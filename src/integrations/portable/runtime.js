@@ -75,8 +75,8 @@
     },
   };
 
-  // Some browsers keep a store for each page of a disk alone. What was chosen goes along with a link there: the next page keeps it, too, and finds out
-  // by the mark of the store it came from whether the two share one.
+  // Some browsers keep a store for each page of a disk alone. What was chosen goes along with a link and a search there: the next page keeps it, too, and
+  // finds out by the mark of the store it came from whether the two share one.
   const chosen = ['holdwater-units', 'holdwater-country', 'holdwater-by'];
   const storeKey = 'holdwater-store';
   const keepsKey = 'holdwater-keeps';
@@ -90,7 +90,8 @@
     if (along) {
       // Before any other script looks at the address.
       history.replaceState(history.state, '', location.href.replace(sentAlong, ''));
-      const { store, ...texts } = JSON.parse(decodeURIComponent(along[1]));
+      // A form writes a blank as a plus.
+      const { store, ...texts } = JSON.parse(decodeURIComponent(along[1].replaceAll('+', ' ')));
       const isShared = localStorage.getItem(storeKey) === store;
       localStorage.setItem(keepsKey, isShared ? 'together' : 'by-page');
       if (isShared) localStorage.setItem('holdwater-shared', 'yes');
@@ -101,24 +102,38 @@
   } catch {
     // Storage is switched off here: nothing is kept, and nothing goes along.
   }
-  const sendAlong = ({ target }) => {
-    const link = target instanceof Element ? target.closest('a[href]') : null;
-    if (link?.protocol !== 'file:' || link.hasAttribute('download')) return;
-    if (!link.href.startsWith(root) || !link.pathname.endsWith('.html') || link.pathname === location.pathname) return;
+  /** What goes along to another page of the folder; nothing to any other address, or where nothing need or can. */
+  const alongTo = (address) => {
     try {
-      if (localStorage.getItem(keepsKey) === 'together') return;
+      const { protocol, pathname } = new URL(address);
+      if (protocol !== 'file:' || !address.startsWith(root) || !pathname.endsWith('.html') || pathname === location.pathname) return undefined;
+      if (localStorage.getItem(keepsKey) === 'together') return undefined;
       const texts = Object.fromEntries(chosen.map((key) => [key, localStorage.getItem(key) ?? undefined]));
-      const text = encodeURIComponent(JSON.stringify({ store: localStorage.getItem(storeKey), ...texts }));
-      const { href } = link;
-      const [path, ...anchor] = href.split('#');
-      link.href = [`${path}${path.includes('?') ? '&' : '?'}holdwater-along=${text}`, ...anchor].join('#');
-      // Whoever copies the link later copies it as it was.
-      setTimeout(() => {
-        link.href = href;
-      });
+      return JSON.stringify({ store: localStorage.getItem(storeKey), ...texts });
     } catch {
-      // The link goes as it is.
+      return undefined;
     }
   };
-  for (const kind of ['click', 'auxclick']) addEventListener(kind, sendAlong, true);
+  const followed = ({ target }) => {
+    const link = target instanceof Element ? target.closest('a[href]:not([download])') : null;
+    const text = link && alongTo(link.href);
+    if (!text) return;
+    const { href } = link;
+    const [path, ...anchor] = href.split('#');
+    link.href = [`${path}${path.includes('?') ? '&' : '?'}holdwater-along=${encodeURIComponent(text)}`, ...anchor].join('#');
+    // Whoever copies the link later copies it as it was.
+    setTimeout(() => {
+      link.href = href;
+    });
+  };
+  const sent = ({ target }) => {
+    const text = target.hasAttribute('action') && alongTo(target.action);
+    if (!text) return;
+    const field = document.createElement('input');
+    Object.assign(field, { type: 'hidden', name: 'holdwater-along', value: text });
+    target.append(field);
+    setTimeout(() => field.remove());
+  };
+  for (const kind of ['click', 'auxclick']) addEventListener(kind, followed, true);
+  addEventListener('submit', sent, true);
 })();

@@ -7,12 +7,12 @@ export interface Edition {
 
 /** What a page says of being hosted, by its `data-hosted`, and what is true of a folder in its place. */
 const told: Readonly<Record<string, (edition: Edition) => string>> = {
-  foot: ({ day, version }) => `This is a copy on your disk, of ${day}, version ${version}. It needs no signal.`,
+  foot: ({ day, version }) => `This is a copy in a folder, of ${day}, version ${version}. Opened from a disk, it needs no signal.`,
   promise: () => 'All of it works from this folder with no signal.',
   handbook: () => 'The book for paper stands where these pages are hosted, if its host has made one.',
   waiting: () => 'If this stays, a file may be missing from this folder: extract the zip again, all of it.',
   offline: ({ day }) =>
-    `This is a copy in a folder, of ${day}. Everything in it works without a signal, search included, as long as the folder stays whole. Nothing in it is ever fetched, so a newer copy comes only as a new folder.`,
+    `This is a copy in a folder, of ${day}. Opened from a disk, everything in it works without a signal, search included, as long as the folder stays whole. It looks for no newer copy: that comes only as a new folder.`,
   'get-folder': () => 'You have it: these pages are open from such a folder. Copy the folder, or the zip that it came in, and hand it on.',
 };
 

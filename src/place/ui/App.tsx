@@ -1,6 +1,7 @@
 import type { FunctionComponent } from 'preact';
 import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { UnitSystem } from '../../../calculators/units/units.ts';
+import { folder } from '../../site/folder.ts';
 import { askedToKeep } from '../form/keepAddress.ts';
 import { Bars } from './Bars.tsx';
 import { lazily, useBehind } from './lazily.tsx';
@@ -83,7 +84,7 @@ export function App({ session, system, edition, forms, office, ClockBar }: AppPr
         <h2 ref={title} tabIndex={-1} class={at.key === '' && !place ? 'unseen' : undefined}>
           {at.key === '' ? (place?.name ?? 'Start') : at.title}
         </h2>
-        {location.protocol === 'file:' && <FromDisk {...view} />}
+        {folder() && <FromDisk {...view} />}
         {asked && <Keep {...view} asked={asked} />}
         {at.key === '' && !asked && <Start {...view} />}
         {at.key === 'files' && <Files {...view} />}

@@ -1,10 +1,7 @@
 import { useState } from 'preact/hooks';
-import { toLink } from '../../../calculators/kit/link.ts';
-import { localDay } from '../../../calculators/units/days.ts';
-import { fetchFiller, fetchParts } from '../offer/fetchParts.ts';
-import { offersOf } from '../offer/offersOf.ts';
-import { definitionIn } from './definitions.ts';
 import { formAddress } from './formAddress.ts';
+import { givenAddress } from './givenAddress.ts';
+import { partsPages } from './partsPages.ts';
 import type { View } from './view.ts';
 
 /** What was seen when these pages were opened from a folder in each. */
@@ -15,61 +12,73 @@ const seen = [
   ['Calculators and this place', 'see each other', 'do not: open them from the list below, and bring results back with “Keep as my place”'],
 ] as const;
 
-/** At the top of the page where the pages lie in a folder: what works there, and the way round what does not. */
-export function FromDisk({ session, system, forms }: View) {
+/** At the top of the page where the pages lie in a folder: what works there, and the way round what does not; or, where a laptop hands it out, how far a place is kept. */
+export function FromDisk(view: View) {
   const [told, setTold] = useState('');
-  const { place, now } = session;
-  const open = async (slug: string): Promise<void> => {
-    const calculator = await definitionIn(slug);
-    if (!calculator || !place) return;
-    const today = localDay(now);
-    const fillTexts = await fetchFiller(calculator);
-    const { texts } = fillTexts(calculator, offersOf(await fetchParts([calculator]), place, today), today, system);
-    location.assign(formAddress(slug, toLink(calculator, { this: texts, that: null })));
-  };
+  const { place } = view.session;
+  if (location.protocol !== 'file:')
+    return (
+      <p class="from-disk">
+        These pages are handed out from a folder. What you keep here is found again on this device, at {location.host} alone: save a file before you
+        leave.
+      </p>
+    );
   return (
-    <details class="from-disk">
-      <summary>These pages are open from a folder</summary>
-      <div class="wide">
-        <table>
-          <thead>
-            <tr>
-              <th scope="col">From a folder</th>
-              <th scope="col">Chrome, Edge and their kin</th>
-              <th scope="col">Firefox</th>
-            </tr>
-          </thead>
-          <tbody>
-            {seen.map(([what, chromium, firefox]) => (
-              <tr key={what}>
-                <th scope="row">{what}</th>
-                <td>{chromium}</td>
-                <td>{firefox}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </div>
-      <p>Other browsers were not tried. Whatever yours does, a saved file holds everything: save one before you close the window.</p>
-      {place && (
-        <>
-          <p>Open a calculator with the figures of {place.name} in its address:</p>
-          <ul class="from-disk-list">
-            {forms.map(({ slug, title }) => (
-              <li key={slug}>
-                <button
-                  type="button"
-                  class="quiet"
-                  onClick={() => void open(slug).catch(() => setTold('That calculator could not be loaded from this folder.'))}
-                >
-                  {title}
-                </button>
-              </li>
-            ))}
-          </ul>
-          <p role="alert">{told}</p>
-        </>
+    <>
+      {!place && partsPages() && (
+        <p class="from-disk">Was this folder elsewhere before, or called otherwise? Put it back there, or open your file.</p>
       )}
-    </details>
+      <details class="from-disk">
+        <summary>These pages are open from a folder</summary>
+        <div class="wide">
+          <table>
+            <thead>
+              <tr>
+                <th scope="col">From a folder</th>
+                <th scope="col">Chrome, Edge and their kin</th>
+                <th scope="col">Firefox</th>
+              </tr>
+            </thead>
+            <tbody>
+              {seen.map(([what, chromium, firefox]) => (
+                <tr key={what}>
+                  <th scope="row">{what}</th>
+                  <td>{chromium}</td>
+                  <td>{firefox}</td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </div>
+        <p>
+          Other browsers were not tried. Whatever yours does, a saved file holds everything: save one before you close the window, and before you move
+          or rename the folder.
+        </p>
+        {place && (
+          <>
+            <p>Open a calculator with the figures of {place.name} in its address:</p>
+            <ul class="from-disk-list">
+              {view.forms.map(({ slug, title }) => (
+                <li key={slug}>
+                  <a
+                    href={formAddress(slug)}
+                    onClick={(event) => {
+                      event.preventDefault();
+                      givenAddress({ ...view, place }, slug, event.currentTarget.href).then(
+                        (address) => location.assign(address),
+                        () => setTold('That calculator could not be loaded from this folder.'),
+                      );
+                    }}
+                  >
+                    {title}
+                  </a>
+                </li>
+              ))}
+            </ul>
+            <p role="alert">{told}</p>
+          </>
+        )}
+      </details>
+    </>
   );
 }

@@ -7,6 +7,7 @@ import { byGround } from '../visit/sections.ts';
 import { dayWords } from '../visit/visitWords.ts';
 import { formAddress } from './formAddress.ts';
 import { lazily } from './lazily.tsx';
+import { partsPages } from './partsPages.ts';
 import type { FormName, PlaceView } from './view.ts';
 
 const Since = lazily<{ readonly result: Result; readonly view: PlaceView }>(async () => (await import('./Since.tsx')).Since);
@@ -17,8 +18,8 @@ interface ResultsProps {
   readonly results: readonly Result[];
   /** Slugs of the forms that come first where one is added. */
   readonly used: readonly string[];
-  /** Before a form is opened: what it opens with. */
-  readonly onOpen: (slug: string) => Promise<unknown>;
+  /** Before a form is opened: what it opens with, and at which address. */
+  readonly onOpen: (slug: string, href: string) => Promise<string>;
   readonly onTakeAway: (id: string) => void;
 }
 interface OneProps {
@@ -97,6 +98,12 @@ export function Results({ view, visit, results, used, onOpen, onTakeAway }: Resu
           Add a calculation
         </button>
       </p>
+      {isAdding && partsPages() && (
+        <p>
+          From a folder, Firefox can bring no result back into a visit. A calculator opens with the figures of this place: copy its note, or print its
+          sheet.
+        </p>
+      )}
       {isAdding && (
         <ul class="form-names">
           {forms.map(({ slug, title }) => (
@@ -106,7 +113,7 @@ export function Results({ view, visit, results, used, onOpen, onTakeAway }: Resu
                 onClick={(event) => {
                   event.preventDefault();
                   const { href } = event.currentTarget;
-                  void onOpen(slug).then(() => location.assign(href));
+                  void onOpen(slug, href).then((address) => location.assign(address));
                 }}
               >
                 {title}

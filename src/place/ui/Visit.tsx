@@ -13,6 +13,7 @@ import { formAddress } from './formAddress.ts';
 import { useKept, useRecord } from './keptRecords.ts';
 import { NextLook } from './NextLook.tsx';
 import { Photos } from './Photos.tsx';
+import { partsPages } from './partsPages.ts';
 import { RecordClashes } from './RecordClashes.tsx';
 import { Results } from './Results.tsx';
 import { Steps } from './Steps.tsx';
@@ -123,10 +124,12 @@ function OneVisit({ view, id }: { readonly view: PlaceView; readonly id: string 
         visit={visit}
         results={results ?? []}
         used={usedForms(visit, visits ?? [])}
-        onOpen={(slug) => {
+        onOpen={async (slug, href) => {
           keep('sessionStorage', visitKey, visit.id);
           keep('sessionStorage', `holdwater-chosen:${new URL(formAddress(slug)).pathname}#${slug}`, visit.pastureIds.join(','));
-          return session.flush();
+          await session.flush();
+          if (!partsPages()) return href;
+          return (await import('./givenAddress.ts')).givenAddress(view, slug, href, visit.pastureIds).catch(() => href);
         }}
         onTakeAway={(resultId) => {
           const item = visit.results.find((each) => each.id === resultId);
