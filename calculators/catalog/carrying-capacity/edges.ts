@@ -39,7 +39,11 @@ export default defineEdges(definition, {
       raised: 'pastures.poor=749lb/ac,1700lb/ac,800lb/ac,2600lb/ac,1500lb/ac,1100lb/ac',
       silent: 'pastures.poor=750lb/ac,1700lb/ac,800lb/ac,2600lb/ac,1500lb/ac,1100lb/ac',
     }),
-    edge('On one of the pastures a', { on: 'pastures.normal=1600lb/ac&pastures.poor=749lb/ac', raised: 'herd.kind=stocker', silent: 'herd.kind=doe' }),
+    edge('On one of the pastures a', {
+      on: 'pastures.normal=1600lb/ac&pastures.poor=749lb/ac',
+      raised: 'herd.kind=stocker',
+      silent: 'herd.kind=doe',
+    }),
     // Of pastures that are not asked for, nothing is said.
     edge('On one of the pastures a', {
       on: 'pastures.poor=749lb/ac,1700lb/ac,800lb/ac,2600lb/ac,1500lb/ac,1100lb/ac',
