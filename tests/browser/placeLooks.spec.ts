@@ -12,17 +12,17 @@ test.use({ viewport: { width: 390, height: 844 } });
 
 /** Scripts of each view, sent, each by what was measured. 40 kB were asked: the record, which works out a year, is above that. */
 const mostOfView: Readonly<Record<string, number>> = {
-  '': 39_400,
-  ground: 39_900,
-  ...Object.fromEntries(['stock', 'feed', 'water', 'season', 'tools'].map((view) => [view, 39_000])),
+  '': 39_500,
+  ground: 39_950,
+  ...Object.fromEntries(['stock', 'feed', 'water', 'season', 'tools'].map((view) => [view, 39_050])),
   files: 36_500,
   visits: 36_950,
-  gate: 39_750,
-  record: 45_600,
+  gate: 40_000,
+  record: 47_000,
 };
 /** What a tap opens, and what keeps the focus after one, comes a moment behind the view, and is weighed apart: panes of the gate, a line of the record, its sheet. */
 const behind = /\/_astro\/(?:keepFocus|panes|RecordLine|RecordPaper)\./;
-const mostBehind: Readonly<Record<string, number>> = { gate: 9450, record: 7050 };
+const mostBehind: Readonly<Record<string, number>> = { gate: 9450, record: 7200 };
 test('the page is light, whichever view is opened', long, async ({ browser }) => {
   const context = await browser.newContext({ viewport: { width: 390, height: 844 } });
   const page = await context.newPage();

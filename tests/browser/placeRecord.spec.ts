@@ -61,16 +61,21 @@ test('a day is typed by keys, year and all: its line stays open until it is left
 });
 
 test('a day that puts a line elsewhere in its list leaves the key in its field', async ({ page }) => {
-  await open(page, 'record', [aRain({ placeId, day: '2027-05-04' }), aRain({ id: 'r2', placeId, day: '2027-05-20' })]);
+  const days = ['2027-05-04', '2027-05-20', '2027-05-25', '2027-05-28', '2027-06-10'];
+  await open(
+    page,
+    'record',
+    days.map((day, index) => aRain({ id: `r${index + 1}`, placeId, day })),
+  );
   await page.locator('summary', { hasText: 'Rain' }).click();
-  await page.locator('summary', { hasText: 'May 4' }).click();
-  const typedDay = page.locator('#r1-day');
+  await page.locator('summary', { hasText: 'Jun 10' }).click();
+  const typedDay = page.locator('#r5-day');
   await typedDay.focus();
-  await page.keyboard.type('06');
+  await page.keyboard.type('05');
   await expect(typedDay).toBeFocused();
   await page.keyboard.type('15');
-  await expect(typedDay).toHaveValue('2027-06-15');
-  await expect.poll(async () => (await rain(page)).map((row) => 'day' in row && row.day)).toEqual(['2027-06-15', '2027-05-20']);
+  await expect(typedDay).toHaveValue('2027-05-15');
+  await expect.poll(async () => (await rain(page)).map((row) => 'day' in row && row.day)).toEqual([...days.slice(0, -1), '2027-05-15']);
 });
 
 test('each line that was taken away can come back, not the last alone', async ({ page }) => {
@@ -88,6 +93,16 @@ test('each line that was taken away can come back, not the last alone', async ({
   await expect(status).toContainText('A move was added.');
   await button(page, 'Take it back').first().click();
   await expect.poll(async () => (await moves(page)).map(({ id }) => id)).toEqual(expect.arrayContaining(['m0', 'm1']));
+});
+
+test('a pasture that was taken away can be put back after another was added', async ({ page }) => {
+  await open(page, 'ground');
+  await page.locator('summary', { hasText: 'High bench' }).click();
+  await button(page, 'Take High bench away').click();
+  await button(page, 'Add a pasture').click();
+  await button(page, 'Put it back').click();
+  await expect(page.locator('summary', { hasText: 'High bench' })).toBeVisible();
+  await expect(page.locator('summary', { hasText: 'Pasture 2' })).toBeVisible();
 });
 
 test('at New Year this year is open with what comes next, and a line that is added stands in the year that is shown', async ({ page }) => {
