@@ -53,7 +53,9 @@ test('a line of the record that is taken away leaves the focus on the next', asy
   await leads(button(page, 'Take this line away'), readings.first());
   await readings.first().press('Enter');
   await leads(button(page, 'Take this line away'), button(page, 'Add a reading'));
-  await leads(button(page, 'Take it back'), page.locator('.gate-choices button').first());
+  const back = button(page, 'Take it back');
+  await leads(back.first(), back);
+  await leads(back, page.locator('.gate-choices button').first());
 });
 
 test('a thing of the place that is taken away leaves the focus on the next, and another place on its name', async ({ page }) => {

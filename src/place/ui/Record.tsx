@@ -54,8 +54,8 @@ export function Record(view: PlaceView) {
       {session.oldRain.read() !== undefined && <OldRain {...view} rows={rows} />}
       <p class="record-status" role="status">
         {trouble}
-        {[...taken, ...(done === undefined ? [] : [done])].map((each, index) => (
-          <span key={String(index)}>
+        {[...(done === undefined ? [] : [done]), ...taken].map((each) => (
+          <span key={each.id}>
             {each.says}{' '}
             <button type="button" onClick={() => void each.takeBack()}>
               Take it back

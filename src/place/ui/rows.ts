@@ -11,6 +11,8 @@ import type { Session } from './session.ts';
 
 /** What was done last, and how it is taken back. */
 interface Done {
+  /** Of the line that was taken out, else that of what was done last. */
+  readonly id: string;
   readonly says: string;
   /** The lines that it wrote anew. */
   readonly made: readonly Row[];
@@ -22,7 +24,7 @@ const isGone = (saved: { readonly is: string }): boolean => saved.is === 'gone' 
 export class Rows {
   all: readonly Row[] = [];
   done: Done | undefined;
-  /** Lines that were taken out: each can come back as long as the view is open. */
+  /** Lines that were taken out: each can come back as long as the view is open. The last one stands first. */
   taken: readonly Done[] = [];
   /** Lines that another window took away, or that cannot be written, while they were changed here. */
   trouble: string | undefined;
@@ -116,7 +118,7 @@ export class Rows {
     changes: readonly { readonly before: Row; readonly after: Row }[] = [],
   ): Promise<readonly Row[]> {
     const made = bodies.map((body) => this.made(body));
-    this.done = { says, made, takeBack: () => this.undo(made, changes) };
+    this.done = { id: 'last', says, made, takeBack: () => this.undo(made, changes) };
     await this.write([...changes, ...made.map((after) => ({ before: null, after }))]);
     return made;
   }
@@ -147,6 +149,7 @@ export class Rows {
   /** Takes a line out, as it stands now. */
   async remove(row: Row, says: string): Promise<void> {
     const took: Done = {
+      id: row.id,
       says,
       made: [],
       takeBack: async () => {
@@ -155,7 +158,7 @@ export class Rows {
       },
     };
     this.done = undefined;
-    this.taken = [...this.taken, took];
+    this.taken = [took, ...this.taken];
     await this.takeOut([row.id]);
   }
 }
