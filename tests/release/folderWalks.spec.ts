@@ -102,7 +102,7 @@ async function coreWalk(driven: Driven, at: string, sharesStore: boolean): Promi
   // The place: made, kept over a reload, saved as a file, and opened from it where nothing is kept.
   const place = `${at}place/index.html`;
   await driven.open(place);
-  await driven.shows('.from-disk', 'These pages are open from a folder');
+  await driven.shows('details.from-disk', 'These pages are open from a folder');
   expect((await driven.text('.place')).includes('Was this folder elsewhere before')).toBe(!sharesStore);
   await driven.fill('#place input[type="text"]', 'Creek place');
   await driven.tap('#place button', 'Start it');

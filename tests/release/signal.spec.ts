@@ -72,7 +72,8 @@ test('the core works while the rest is still on its way', async ({ page, context
   await page.goto(`${server.origin}/calculators/rain-on-ground/?rain=2in`);
   await expect(page.locator('[data-calculator][data-ready]')).toBeVisible();
   const lost = await page.goto(`${server.origin}/sources/`);
-  expect(lost?.status()).toBe(404);
+  expect(lost?.status()).toBe(503);
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('This page is not on your device yet');
 });
 
 for (const fault of ['cut', 'late', 'error', 'away', 'page', 'gone'] as const satisfies readonly Fault[])
