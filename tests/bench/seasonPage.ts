@@ -1,7 +1,9 @@
 /**
  * What two managements of the season take in a browser: seconds until both are told, what a key takes the page while they run, on a processor slowed four
- * times: its own script, and the time until the page hears again, into which the drawing of the change falls wherever it can; and the most memory of the process that holds page and worker. Reads the built site and /proc: `npm run bench:season-page`. The form makes up
- * sixty years at most; the thousand are put into what the page asks of its worker. It fails by the memory alone: times hang on what else runs.
+ * times, and the most memory of the process that holds page and worker. Of a key it tells the page's own script, and the time until the page hears again: into
+ * that falls the drawing of what changed, unless an answer is being drawn just then, as of short runs. Reads the built site and /proc:
+ * `npm run bench:season-page`. The form makes up sixty years at most; the thousand are put into what the page asks of its worker. It fails by the memory
+ * alone: times hang on what else runs.
  */
 import { readFileSync } from 'node:fs';
 import { type Browser, chromium } from '@playwright/test';
