@@ -72,9 +72,9 @@ export const cautions: readonly Caution<V>[] = [
     source: 'rasby-g1779',
   }),
   caution((values) => !hasFeed(values), {
-    lead: 'Nitrate was not tested. Stock die of it on feed that looks sound.',
+    lead: 'Nitrate in the feed was not tested. It kills, and the feed looks sound.',
     life: true,
-    say: 'Nitrate was not tested. Corn, oats, small grains, millets, sorghums and weeds that drought stopped can hold enough to kill within hours, and look sound. Keep stock off until a laboratory has tested it, hungry stock above all. Where they stagger, breathe hard or show brown or blue gums, take the feed away and call the veterinarian at once.',
+    say: 'Nitrate in the feed was not tested. Corn, oats, small grains, millets, sorghums and weeds that drought stopped can hold enough to kill within hours, and look sound. Keep stock off until a laboratory has tested it, hungry stock above all. Where they stagger, breathe hard or show brown or blue gums, take the feed away and call the veterinarian at once.',
     source: 'common practice',
   }),
   caution(({ verdict }) => verdict === 'do-not-feed', {

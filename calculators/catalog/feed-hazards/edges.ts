@@ -31,8 +31,8 @@ export default defineEdges(definition, {
     // 3 grams for 100 lb: 30 g in a cow of 1,000 lb, from 20 lb of feed, is 3,306.9 ppm.
     edge('This is as much nitrate', { on: fed, raised: ppm(3307), silent: ppm(3306) }),
     edge('Speed matters. Feed that is', { on: fed, raised: ppm(3307), silent: ppm(3306) }),
-    edge('Nitrate was not tested.', { raised: noFeed, silent: '' }),
-    edge('Nitrate was not tested.', { raised: `${noFeed}&crop=other`, silent: 'crop=other' }),
+    edge('Nitrate in the feed was not tested.', { raised: noFeed, silent: '' }),
+    edge('Nitrate in the feed was not tested.', { raised: `${noFeed}&crop=other`, silent: 'crop=other' }),
     edge('At least one list says not to feed this unless', { on: others, raised: ppm(2100), silent: ppm(2099) }),
     edge('At least one list says not to feed this unless', { on: others, raised: ppm(3999), silent: ppm(4000) }),
     edge('At least one list says not to feed or', { on: others, raised: ppm(4000), silent: ppm(3999) }),
