@@ -24,7 +24,13 @@ const moreLoss = 1.25;
 /** Plastic is what is laid for stock. */
 const plastic = pipeRoughness[0].coefficient;
 
-export type Verdict = 'lasts' | 'short' | 'a-year' | 'keeps-up';
+/** Sulfate that kills cattle (harty-sulfate-2012), and salt that is a risk for all stock (montana-livestock-water), mg/l. */
+export const poisonSulfate = 3000;
+export const riskySalt = 7000;
+/** Nothing should drink it as it is, however much there is. */
+export const isUnfit = ({ hasScum, slip, sulfateMgPerL, saltMgPerL }: Values): boolean =>
+  hasScum || (slip === 'tested' && (sulfateMgPerL >= poisonSulfate || saltMgPerL >= riskySalt));
+export type Verdict = 'lasts' | 'short' | 'a-year' | 'keeps-up' | 'unfit';
 
 export const headOf = ({ herd }: Pick<Values, 'herd'>): number => sumOf(herd, ({ countHead }) => countHead);
 
@@ -177,7 +183,9 @@ export function compute(values: Values) {
       ? pondPart(values, needGalPerDay, leastNeedGalPerDay)
       : tankPart(storedGal, shortGalPerDay, Math.max(0, leastNeedGalPerDay - supplyGalPerDay), wantedDays);
   const lastsVerdict = part.lastsDays >= lookAheadDays ? 'a-year' : part.lastsDays >= wantedDays ? 'lasts' : 'short';
-  const verdict: Verdict = supply !== 'pond' && shortGalPerDay === 0 ? 'keeps-up' : lastsVerdict;
+  const byGallons = supply !== 'pond' && shortGalPerDay === 0 ? 'keeps-up' : lastsVerdict;
+  // Water that runs down is told by its days, with the same words beside them.
+  const verdict: Verdict = isUnfit(values) && (byGallons === 'keeps-up' || byGallons === 'a-year') ? 'unfit' : byGallons;
   const reserveGal = reserveDays.days * needGalPerDay;
   const trough = troughPlan({ dailyGal: needGalPerDay, head: headOf(values), walkFt: values.walkFt });
   return {

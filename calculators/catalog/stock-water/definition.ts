@@ -1,5 +1,5 @@
 import { caution, defineCalculator, ranged, shown, shownWhen } from '../../kit/define.ts';
-import { compute, headOf, knownByHeat, lookAheadDays, type Results, stakeDrunkInOf } from './compute.ts';
+import { compute, headOf, isUnfit, knownByHeat, lookAheadDays, poisonSulfate, type Results, riskySalt, stakeDrunkInOf } from './compute.ts';
 import { inputs, type Values } from './inputs.ts';
 import { quantities } from './quantities.ts';
 import { hasTrough, isPiped, isPond, isRunningDown, steps } from './steps.ts';
@@ -7,13 +7,9 @@ import { hasTrough, isPiped, isPond, isRunningDown, steps } from './steps.ts';
 const mileFt = 5280;
 const calfSulfate = 500;
 const cattleSulfate = 1000;
-const poisonSulfate = 3000;
 const refusedSalt = 3000;
 const unfitSalt = 5000;
-const riskySalt = 7000;
 const deadlySalt = 10_000;
-const isUnfit = ({ hasScum, slip, sulfateMgPerL, saltMgPerL }: Values): boolean =>
-  hasScum || (slip === 'tested' && (sulfateMgPerL >= poisonSulfate || saltMgPerL >= riskySalt));
 /** Beside the days. Water that nothing should drink is never called enough. */
 const enoughOf = (values: Values & Results): string =>
   isUnfit(values) ? 'but nothing should drink it as it is' : `${values.verdict === 'short' ? 'short of' : 'enough for'} the {wantedDays} asked for`;
@@ -286,10 +282,11 @@ export default defineCalculator({
   note: (values, show) => {
     const { supply, verdict, storage, lastsDays } = values;
     const ending: Readonly<Record<typeof verdict, string>> = {
-      lasts: `Water for about ${show('lastsDays')}, enough for the ${show('wantedDays')} planned`,
+      lasts: `Water for about ${show('lastsDays')}${isUnfit(values) ? '' : `, enough for the ${show('wantedDays')} planned`}`,
       short: `Water for ${lastsDays < 1 ? 'less than a day' : `about ${show('lastsDays')}`}, short of the ${show('wantedDays')} planned`,
       'a-year': 'Water for a year or more',
       'keeps-up': 'The water keeps up with the stock as long as it comes in as it does now',
+      unfit: 'There is water enough by the gallon',
     };
     const drunk =
       values.intakeFrom === 'known'

@@ -94,6 +94,8 @@ export default defineEdges(definition, {
       { on: 'herd.stock=finishing-1200,cow-nursing&herd.count=45,14&supply=hauled&weekly-loads=199&tank-depth=0.001ft' },
     ),
     turns('verdict', { 'keeps-up': 'load=1431gal', 'a-year': 'load=1430gal' }, { on: 'supply=hauled' }),
+    turns('verdict', { unfit: 'salt=7000mg/l', 'keeps-up': 'salt=6999mg/l' }, { on: 'supply=hauled&load=2000gal&slip=tested' }),
+    turns('verdict', { unfit: 'sulfate=3000mg/l', 'a-year': 'sulfate=2999mg/l' }, { on: 'evaporation=0.001in/d&max-depth=9.31ft&slip=tested' }),
     turns('verdict', { 'a-year': 'max-depth=9.31ft', lasts: 'max-depth=9.3ft' }, { on: 'evaporation=0.001in/d' }),
     turns('comes', { 'one-by-one': 'walk=900ft', herd: 'walk=901ft' }),
     tells('Nothing should drink it', { on: 'slip=tested', told: 'salt=7000mg/l', untold: 'salt=6999mg/l' }),

@@ -21,6 +21,7 @@ export const quantities = {
     short: 'It runs out before then',
     'a-year': 'A year or more',
     'keeps-up': 'It keeps up with the stock',
+    unfit: 'Nothing should drink it as it is',
   }),
   lastsDays: amount('Water for', 't', 'd', 0),
   leastDays: amount('Water for, if sun and ground take a quarter more', 't_{dry}', 'd', 0),
