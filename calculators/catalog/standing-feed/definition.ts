@@ -46,7 +46,7 @@ export default defineCalculator({ slug: 'standing-feed', version: 1, title: 'Sto
   ],
   steps,
   cautions: [
-    caution(({ feed }) => feed === 'tall-fescue', {
+    caution(({ feed, stock }) => feed === 'tall-fescue' && stock.some(({ kind }) => kind !== 'horse'), {
       lead: 'The toxin of old fescue can cost cattle their feet. Leave 4 inches.',
       life: true,
       say: 'Most old tall fescue carries a fungus that makes a toxin. In cold weather it can cost cattle their feet, ear tips and tail switch. Most of it sits in the lowest inches and in seed heads. It falls as winter goes on, so graze other feed first, leave 4 inches, watch for lameness, and ask your veterinarian.',
@@ -55,8 +55,8 @@ export default defineCalculator({ slug: 'standing-feed', version: 1, title: 'Sto
     caution(({ feed, stock }) => feed === 'tall-fescue' && stock.some(({ kind }) => kind === 'horse'), {
       lead: 'Old fescue kills foals and mares. Keep mares off it before foaling.',
       life: true,
-      say: 'The same toxin gives mares that carry a foal a long, hard foaling, a thick placenta and no milk, and kills foals and mares. Most veterinarians want them on other feed, no hay of it either, from 30 to 90 days before the foal is due. Ask yours, and have somebody there at the foaling.',
-      source: 'oregon-fescue-mares',
+      say: 'The toxin of old tall fescue gives mares that carry a foal a long, hard foaling, a thick placenta and no milk, and kills foals and mares. Most veterinarians want them on other feed from 30 to 90 days before the foal is due. Ask yours, and have somebody there at the foaling.',
+      source: 'extension-fescue-mares',
     }),
     {
       when: ({ feed, massFrom, stubbleHeightIn }) => feed === 'tall-fescue' && massFrom === 'height' && stubbleHeightIn < toxicFescueIn,
@@ -133,6 +133,7 @@ export default defineCalculator({ slug: 'standing-feed', version: 1, title: 'Sto
     'larsen-2021',
     'tall-fescue-monograph',
     'oregon-fescue-mares',
+    'extension-fescue-mares',
     'penn-state-agronomy-guide',
     'umaine-pasture-lesson-1',
     'white-b5036',

@@ -22,8 +22,9 @@ export default defineEdges(definition, {
   },
   edges: [
     edge('Most old tall fescue carries', { raised: '', silent: 'feed=other' }),
-    edge('The same toxin gives mares', { on: 'stock.kind=horse&stock.count=6', raised: '', silent: 'feed=other' }),
-    edge('The same toxin gives mares', { on: 'stock.count=6', raised: 'stock.kind=horse', silent: 'stock.kind=cow-dry' }),
+    edge('Most old tall fescue carries', { on: 'stock.count=6', raised: 'stock.kind=cow-dry', silent: 'stock.kind=horse' }),
+    edge('The toxin of old tall fescue gives mares', { on: 'stock.kind=horse&stock.count=6', raised: '', silent: 'feed=other' }),
+    edge('The toxin of old tall fescue gives mares', { on: 'stock.count=6', raised: 'stock.kind=horse', silent: 'stock.kind=cow-dry' }),
     edge('The lowest inches of old', { on: 'mass-from=height', raised: 'stubble-height=3.9in', silent: 'stubble-height=4in' }),
     edge('The lowest inches of old', { on: 'mass-from=height&stubble-height=3in', raised: 'feed=tall-fescue', silent: 'feed=other' }),
     edge('Cured grass is often under', { raised: 'feed=other', silent: '' }),
