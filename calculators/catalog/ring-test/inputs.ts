@@ -23,7 +23,7 @@ export const inputs = {
     offeredBy: 'tools.ringInserted',
   }),
   waterMl: number('Water for one pouring', 'V', 'ml', [20, 100_000], 444, {
-    help: '444 mL is about an inch in a 6-inch ring. A pint is 473 mL.',
+    help: '444 mL is the inch of a common test kit. In a ring 6 inches wide inside an inch is 463 mL. A pint is 473 mL.',
     field: 'Lay a piece of plastic film in the ring, pour onto it, then draw it out and start the watch.',
     offeredBy: 'tools.pouring',
   }),
