@@ -47,9 +47,9 @@ export const inputs = {
   rings: rows({
     label: 'Rings',
     rowName: 'ring',
-    each: 'a ring in {firstMin}, then {secondMin}, then {thirdMin}',
+    each: 'a ring in {firstMin}, then {secondMin}, then {thirdMin}, {leftIn} of it left',
     help: 'Three are much better than one. Type each time as the watch shows it, 14:30, or in minutes, 14.5. Set them a few steps apart on ground that looks the same. Stop the watch when the soil just glistens; on uneven soil, when half of it does.',
-    maxRows: 3,
+    maxRows: 6,
     columns: {
       firstMin: number('Time of the first pouring', 't_1', minutes.unit, [minutes.min, minutes.max], 4, { ...minutes, belongsTo: 'management' }),
       pours: choice('Poured again into the same ring?', 'twice', {
