@@ -5,6 +5,7 @@ import type { Place } from '../model/place.ts';
 import type { Row } from '../model/row.ts';
 import { dayIn, goneDayOf, inDayOf, rowsOf } from './days.ts';
 import { type Ground, groundsOf, isPartly } from './grounds.ts';
+import { restOverDay } from './growingRest.ts';
 
 /** How it is known when a ground is ready. */
 export type ReadyFrom =
@@ -16,6 +17,8 @@ export type ReadyFrom =
   | 'no-growth'
   /** So many days from when they went out. */
   | 'rest'
+  /** The same, without the days of months in which nothing grows. */
+  | 'rest-in-growth'
   /** The record has no stock on it. */
   | 'never';
 export interface Ready {
@@ -58,16 +61,21 @@ export function nextReady(place: Place, rows: readonly Row[], todayDay: number):
       const known = byHeights(ground, read);
       if (known !== undefined) return { ground, ...rested, ...withLook(known, todayDay) };
       if (outDay === undefined) return { ground, from: 'never', readyDay: todayDay, lookDay: todayDay };
-      return { ground, ...rested, ...withLook({ from: 'rest', readyDay: outDay + restWanted(place) }, todayDay) };
+      return { ground, ...rested, ...withLook(byRest(outDay, place), todayDay) };
     });
   const sortDay = ({ readyDay: day }: Ready): number => day ?? Infinity;
   const restOf = ({ restedDays }: Ready): number => restedDays ?? Infinity;
   // Both may be without an end: those keep the order of the place.
-  const byRest = (one: Ready, other: Ready): number => (restOf(one) === restOf(other) ? 0 : restOf(other) - restOf(one));
-  return found.toSorted((one, other) => (sortDay(one) === sortDay(other) ? byRest(one, other) : sortDay(one) - sortDay(other)));
+  const longestRested = (one: Ready, other: Ready): number => (restOf(one) === restOf(other) ? 0 : restOf(other) - restOf(one));
+  return found.toSorted((one, other) => (sortDay(one) === sortDay(other) ? longestRested(one, other) : sortDay(one) - sortDay(other)));
 }
 
 type Known = Pick<Ready, 'from' | 'readyDay'>;
+function byRest(outDay: number, place: Place): Known {
+  const wanted = restWanted(place);
+  const day = restOverDay(outDay, wanted, place);
+  return { from: day === outDay + wanted ? 'rest' : 'rest-in-growth', readyDay: day };
+}
 function byHeights({ pasture }: Ground, read: readonly { readonly day: number; readonly heightIn: number }[]): Known | undefined {
   const { startHeightIn } = pasture;
   const last = read.at(-1);
