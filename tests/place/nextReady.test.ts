@@ -41,6 +41,16 @@ describe('the next paddock', () => {
     // Without both months every day counts.
     expect(readyBy('2025-12-29', { startMonth: 'apr' })).toMatchObject({ from: 'rest', readyDay: dayIn('2026-02-07') });
   });
+  it('offers ground that is cut behind all others, and woods not at all', () => {
+    const [low, high] = aPlace().pastures;
+    if (!low || !high) throw new RangeError('two pastures');
+    const pastures = [{ ...low, use: 'hay' as const }, high, { ...high, id: 'trees', name: 'Trees', use: 'woods' as const }];
+    expect(nextReady(aPlace({ pastures }), [out('2026-05-08')], today).map(({ ground, from, readyDay }) => [ground.id, from, readyDay])).toEqual([
+      ['high', 'never', today],
+      ['low', 'hay', undefined],
+    ]);
+    expect(nextReady(aPlace({ pastures }), [aMove()], today).map(({ ground }) => ground.id)).toEqual(['high']);
+  });
   it('is none that stock leave on a day to come, and rests from the later day where the record has them out before they came', () => {
     expect(nextReady(place(), [out('2026-06-21')], today).map(({ ground }) => ground.id)).toEqual(['high']);
     const swapped = aMove({ inDay: '2026-06-10', outDay: '2026-05-01' });

@@ -22,6 +22,7 @@ export const cannotBe = 'cannot be: out before in';
 /** When a ground is ready, and how that is known. */
 export function readyWords({ from, readyDay, lookDay, restedDays }: Ready, todayDay: number): string {
   const rested = restedDays === undefined ? '' : `, rested ${daysWords(restedDays)}`;
+  if (from === 'hay') return 'cut for hay';
   if (from === 'never') return 'no stock on it in this record';
   if (from === 'no-growth') return `not before rain: it did not grow${rested}`;
   if (readyDay === undefined) return rested.slice(2);
