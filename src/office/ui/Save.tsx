@@ -1,0 +1,86 @@
+import { useState } from 'preact/hooks';
+import { download } from '../../place/ui/download.ts';
+import type { Data } from '../../place/ui/edit.ts';
+import { officeOf } from '../draft.ts';
+import { officeSteps } from '../model/fields.ts';
+import { officeFileName, writeOffice } from '../model/officeFile.ts';
+import { sentenceOf, type Wrong } from '../model/sayWrong.ts';
+import { idOf } from './OfficeFields.tsx';
+
+const stepOf = (at: string): number =>
+  officeSteps.findIndex(({ sections }) => sections.some((section) => at === section.at || at.startsWith(`${section.at}.`)));
+interface SaveProps {
+  readonly data: Data;
+  readonly wrongs: readonly Wrong[];
+  readonly onTried: () => void;
+  readonly onGo: (step: number) => void;
+}
+/** The file, or what is in its way; and where to put it. */
+export function Save({ data, wrongs, onTried, onGo }: SaveProps) {
+  const [said, setSaid] = useState<'saved' | 'wrong' | undefined>(undefined);
+  const save = (): void => {
+    onTried();
+    const office = officeOf(data);
+    setSaid(office ? 'saved' : 'wrong');
+    if (office) download(officeFileName, writeOffice(office), 'text/css');
+  };
+  const go = (event: Event, at: string): void => {
+    event.preventDefault();
+    onGo(stepOf(at));
+    // Once its step has been drawn.
+    setTimeout(() => {
+      const target = document.getElementById(idOf(at)) ?? document.getElementById(idOf(at.replace(/\.\d+$/, '')));
+      target?.scrollIntoView({ block: 'center' });
+      target?.focus();
+    }, 50);
+  };
+  return (
+    <section>
+      <h2 id="save-office" tabIndex={-1}>
+        Save and put it in
+      </h2>
+      <p>
+        <button type="button" class="wide-button" onClick={save}>
+          Save the office file
+        </button>
+      </p>
+      <div role="status">
+        {said === 'wrong' && wrongs.length > 0 && (
+          <>
+            <p class="problem">
+              Not saved yet: {wrongs.length} {wrongs.length === 1 ? 'thing is' : 'things are'} to mend. All that you typed is still here.
+            </p>
+            <ul>
+              {wrongs.slice(0, 12).map((wrong) => (
+                <li key={`${wrong.at} ${wrong.say}`}>
+                  <a href={`#${idOf(wrong.at)}`} onClick={(event) => go(event, wrong.at)}>
+                    {sentenceOf(wrong, undefined)}
+                  </a>
+                </li>
+              ))}
+            </ul>
+          </>
+        )}
+        {said === 'saved' && <p>Saved among your downloads as {officeFileName}.</p>}
+      </div>
+      <ol>
+        <li>
+          Look in your downloads for <b>{officeFileName}</b>. Some devices hide endings and show <b>office</b> alone. If there is a number in its
+          name, as in <b>office (1)</b>, there was an older one: take the newest, and rename it <b>{officeFileName}</b>.
+        </li>
+        <li>
+          In the folder of your copy, find <b>index.html</b> (or <b>index</b>). Beside it lies an <b>{officeFileName}</b> that is empty. Put yours
+          over that one, and say yes when you are asked whether to replace it.
+        </li>
+        <li>
+          Open your copy again, twice where it was open before. At the foot of every page stands “Edition of” and your office. If something is wrong
+          with the file, the first page says what, and in which line.
+        </li>
+      </ol>
+      <p>
+        The file holds values and words. It cannot run, and nothing else in it is used. If somebody else sends you one, open it on this page before
+        you put it in.
+      </p>
+    </section>
+  );
+}
