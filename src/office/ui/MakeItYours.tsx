@@ -1,61 +1,66 @@
-import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useMemo, useRef, useState } from 'preact/hooks';
 import type { Data } from '../../place/ui/edit.ts';
-import { withTyped, withValue, wrongsIn } from '../draft.ts';
+import { seenBeside, textOf, valueAt, withTyped, withValue, wrongsIn } from '../draft.ts';
+import { begun, goneOn, isOther, type KeptWorks, saved, swapped, type Works, withData } from '../work.ts';
 import { Begin, type Beginnings } from './Begin.tsx';
+import { Before, OtherValues } from './Kept.tsx';
+import type { Filling } from './OfficeFields.tsx';
 import { Save } from './Save.tsx';
 import { Steps } from './Steps.tsx';
+import { useWorks } from './useWorks.ts';
 
 export interface MakeItYoursProps extends Beginnings {
-  /** Work that this browser keeps. `write` says whether it could. */
-  readonly kept: { readonly read: () => Data; readonly write: (data: Data) => boolean };
+  readonly kept: KeptWorks;
 }
 
 /** The whole page: a beginning, eight steps, and the file. */
 export function MakeItYours({ kept, ...beginning }: MakeItYoursProps) {
-  const [data, setData] = useState<Data>(() => kept.read());
-  const newest = useRef(data);
-  const [isKept, setKept] = useState(true);
+  const { here, today } = beginning;
+  const { works, isKept, change } = useWorks(kept);
+  const { now, before } = works;
+  const data = now?.data;
+  // As it stood when this window got it.
+  const was = useRef(data);
   // Other work in place of this: its fields forget what was typed into them.
   const [round, setRound] = useState(0);
   const [left, setLeft] = useState<ReadonlySet<string>>(new Set());
   const [tries, setTries] = useState(0);
   const [open, setOpen] = useState<number | undefined>(0);
-  const [before, setBefore] = useState<Data>(undefined);
   const steps = useRef<HTMLHeadingElement>(null);
   const wrongs = useMemo(() => (data === undefined ? [] : wrongsIn(data)), [data]);
-  // Kept with each key, so that nothing is lost to a page that goes at once.
-  const change = (next: Data): void => {
-    newest.current = next;
-    setKept(kept.write(next));
-    setData(next);
+  const toSteps = (): void => {
+    setTimeout(() => steps.current?.focus());
   };
-  useEffect(() => {
-    if (isKept || data === undefined) return undefined;
-    const ask = (event: BeforeUnloadEvent): void => event.preventDefault();
-    addEventListener('beforeunload', ask);
-    return () => removeEventListener('beforeunload', ask);
-  }, [isKept, data]);
-  const replace = (next: Data): void => {
-    setBefore(data);
-    change(next);
+  const replace = (to: (works: Works) => Works): void => {
+    const [, { now: next }] = change(to);
+    was.current = next?.data;
     setRound((count) => count + 1);
     setLeft(new Set());
     setTries(0);
     setOpen(0);
-    setTimeout(() => steps.current?.focus());
+    toSteps();
   };
-  const filling = {
+  const begin = (next: Data): void => replace((each) => begun(each, next, here));
+  const leave = (path: string): void => setLeft((paths) => new Set([...paths, path]));
+  const filling: Filling = {
     data,
     wrongs,
     tries,
-    isTold: (path: string) => tries > 0 || left.has(path),
-    put: (path: string, to: Data) => change(withTyped(newest.current, path, to)),
-    replaceRows: (path: string, rows: readonly Data[]) => {
-      change(withValue(newest.current, path, rows));
-      setLeft((now) => new Set([...now].filter((each) => !each.startsWith(`${path}.`))));
+    today,
+    isTold: (path) => tries > 0 || left.has(path),
+    put: (path, to) => {
+      const [then, next] = change((each) => withData(each, (value) => withTyped(value, path, to, was.current)));
+      const seen = seenBeside(path);
+      const isGone = ({ now: work }: Works): boolean => seen !== undefined && textOf(valueAt(work?.data, seen)) === '';
+      // With a price goes the day on which the old one was seen: it is missing from this moment on.
+      if (seen !== undefined && seen !== path && isGone(next) && !isGone(then)) leave(seen);
+    },
+    replaceRows: (path, rows) => {
+      change((each) => withData(each, (value) => withValue(value, path, rows)));
+      setLeft((paths) => new Set([...paths].filter((each) => !each.startsWith(`${path}.`))));
       setRound((count) => count + 1);
     },
-    leave: (path: string) => setLeft((now) => new Set([...now, path])),
+    leave,
   };
   return (
     <div class="screen">
@@ -65,8 +70,19 @@ export function MakeItYours({ kept, ...beginning }: MakeItYoursProps) {
             This window keeps nothing. Save the file before you close it.
           </p>
         )}
+        {now && isOther(now, here) && (
+          <OtherValues
+            data={data}
+            here={here}
+            onTake={() => begin(here)}
+            onGoOn={() => {
+              change((each) => goneOn(each, here));
+              toSteps();
+            }}
+          />
+        )}
         {data === undefined ? (
-          <Begin {...beginning} put={replace} />
+          <Begin {...beginning} put={begin} />
         ) : (
           <details class="group start-again">
             <summary>
@@ -74,30 +90,22 @@ export function MakeItYours({ kept, ...beginning }: MakeItYoursProps) {
               <span class="group-says">In place of what stands below</span>
               <span class="group-change" />
             </summary>
-            <Begin {...beginning} put={replace} />
+            <Begin {...beginning} put={begin} />
           </details>
         )}
-        {before !== undefined && (
-          <p class="part-back" role="status">
-            Other values stand below now.{' '}
-            <button
-              type="button"
-              onClick={() => {
-                replace(before);
-                setBefore(undefined);
-              }}
-            >
-              Put the earlier ones back
-            </button>
-          </p>
-        )}
+        {before && <Before data={data} before={before.data} onBack={() => replace(swapped)} />}
         {data !== undefined && (
           <>
             <h2 ref={steps} tabIndex={-1}>
               Eight steps, each may be skipped
             </h2>
             <Steps key={round} filling={filling} open={open} onOpen={setOpen} />
-            <Save data={data} wrongs={wrongs} onTried={() => setTries((count) => count + 1)} onGo={setOpen} />
+            <Save
+              filling={filling}
+              onTried={() => setTries((count) => count + 1)}
+              onSaved={(office) => change((each) => saved(each, office, here))}
+              onGo={setOpen}
+            />
           </>
         )}
       </div>

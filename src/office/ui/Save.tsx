@@ -1,29 +1,36 @@
 import { useState } from 'preact/hooks';
 import { download } from '../../place/ui/download.ts';
 import type { Data } from '../../place/ui/edit.ts';
-import { officeOf } from '../draft.ts';
+import { officeOf, textOf, valueAt } from '../draft.ts';
 import { officeSteps } from '../model/fields.ts';
 import { officeFileName, writeOffice } from '../model/officeFile.ts';
-import { sentenceOf, type Wrong } from '../model/sayWrong.ts';
-import { idOf } from './OfficeFields.tsx';
+import { sentenceOf } from '../model/sayWrong.ts';
+import { monthOf } from '../said.ts';
+import { type Filling, idOf, MakeToday } from './OfficeFields.tsx';
 
+const valuesDay = 'head.valuesDay';
 const stepOf = (at: string): number =>
   officeSteps.findIndex(({ sections }) => sections.some((section) => at === section.at || at.startsWith(`${section.at}.`)));
 interface SaveProps {
-  readonly data: Data;
-  readonly wrongs: readonly Wrong[];
+  readonly filling: Filling;
   readonly onTried: () => void;
+  readonly onSaved: (office: Data) => void;
   readonly onGo: (step: number) => void;
 }
 /** The file, or what is in its way; and where to put it. */
-export function Save({ data, wrongs, onTried, onGo }: SaveProps) {
+export function Save({ filling, onTried, onSaved, onGo }: SaveProps) {
+  const { data, wrongs, today } = filling;
   const [said, setSaid] = useState<'saved' | 'wrong' | undefined>(undefined);
   const save = (): void => {
     onTried();
     const office = officeOf(data);
     setSaid(office ? 'saved' : 'wrong');
-    if (office) download(officeFileName, writeOffice(office), 'text/css');
+    if (!office) return;
+    download(officeFileName, writeOffice(office), 'text/css');
+    onSaved(JSON.parse(JSON.stringify(office)));
   };
+  const day = textOf(valueAt(data, valuesDay));
+  const isOfOtherMonth = /^\d{4}-\d\d-\d\d$/.test(day) && day.slice(0, 7) !== today.slice(0, 7);
   const go = (event: Event, at: string): void => {
     event.preventDefault();
     onGo(stepOf(at));
@@ -39,6 +46,12 @@ export function Save({ data, wrongs, onTried, onGo }: SaveProps) {
       <h2 id="save-office" tabIndex={-1}>
         Save and put it in
       </h2>
+      {isOfOtherMonth && (
+        <p>
+          The foot of every page will say “values of {monthOf(day)}”.{' '}
+          <MakeToday filling={filling} path={valuesDay} of="These values are of" then="save-office" />
+        </p>
+      )}
       <p>
         <button type="button" class="wide-button" onClick={save}>
           Save the office file
