@@ -94,6 +94,8 @@ const nullable =
   /^values\.(?:hayPrice\.(?:low|high)UsdPerTon|yields\.(?:poor|normal|good)LbPerAc|restDays\.(?:fast|slow)Days|erosivity\.(?:low|high)|waterUse\.inPerDay\.\d+)$/;
 const listsOf: Readonly<Record<string, readonly string[]>> = { 'values.growthCurve': ['curves', 'markers'], 'values.talkToSomeone': ['lines'] };
 const isRows = (at: string): boolean => officeSections.some((section) => section.rows && section.at === at);
+/** What a kind of country says besides, and no form shows: it goes with the last value that it stood beside. */
+const besides = new Set(['note', 'notes']);
 const always = new Set(['head', 'values', 'values.talkToSomeone']);
 const nullsOf = (at: string): readonly string[] =>
   officeSections.flatMap((section) =>
@@ -116,7 +118,7 @@ function tidied(data: Data, isForFile: boolean, at = ''): Data {
       return tidy === undefined ? [] : [[key, tidy]];
     }),
   );
-  if (Object.keys(kept).length === 0 && !always.has(at)) return undefined;
+  if (Object.keys(kept).every((key) => besides.has(key)) && !always.has(at)) return undefined;
   const nulls = Object.fromEntries(nullsOf(at).map((key) => [key, null]));
   const lists = Object.fromEntries((listsOf[at] ?? []).map((key) => [key, []]));
   return { ...nulls, ...lists, ...kept };

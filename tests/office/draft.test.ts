@@ -196,6 +196,18 @@ describe('an office at work', () => {
     expect(wrongsIn(typed(begun, { 'values.freight.usdPerLoad': '' }))).toEqual([]);
   });
 
+  it.each(countries)('begun from %s can skip each section: emptied field by field it is asked for no more', (file) => {
+    for (const { at, fields, rows } of officeSections.filter((section) => section.at.startsWith('values.') && !section.at.includes('talk'))) {
+      const begun = named(file);
+      const emptied = rows
+        ? withValue(begun, at, [])
+        : fields.reduce((now, { at: field, kind }) => withTyped(now, `${at}.${field}`, kind === 'months' ? [] : undefined), begun);
+      expect(wrongsIn(emptied), at).toEqual([]);
+      const text = officeOf(emptied)?.values ?? {};
+      expect(valueAt(JSON.parse(JSON.stringify(text)), at.replace('values.', '')) ?? [], at).toEqual([]);
+    }
+  });
+
   it('says nothing of a row in which nothing stands, and leaves it out of the file', () => {
     const lines = 'values.talkToSomeone.lines';
     const data = typed(withValue(withValue(blankDraft(today), 'head.name', 'a'), lines, [{}, {}]), {

@@ -84,7 +84,7 @@ export function MakeItYours({ kept, ...beginning }: MakeItYoursProps) {
         {data === undefined ? (
           <Begin {...beginning} put={begin} />
         ) : (
-          <details class="group start-again">
+          <details key={round} class="group start-again">
             <summary>
               <span class="group-name">Start again, or open a file</span>
               <span class="group-says">In place of what stands below</span>
@@ -101,6 +101,7 @@ export function MakeItYours({ kept, ...beginning }: MakeItYoursProps) {
             </h2>
             <Steps key={round} filling={filling} open={open} onOpen={setOpen} />
             <Save
+              key={now?.begunAs}
               filling={filling}
               onTried={() => setTries((count) => count + 1)}
               onSaved={(office) => change((each) => saved(each, office, here))}

@@ -7,6 +7,7 @@ import { MonthDayView, TextView } from '../../place/ui/FieldView.tsx';
 import { readTyped, textOf, valueAt } from '../draft.ts';
 import type { OfficeField } from '../model/fields.ts';
 import type { Wrong } from '../model/sayWrong.ts';
+import { LongField } from './LongField.tsx';
 
 export interface Filling {
   readonly data: Data;
@@ -102,6 +103,7 @@ function OneField({ field, path, of, filling }: OneProps) {
   };
   const help = field.help ?? (field.kind === 'number' ? `${field.right.charAt(0).toUpperCase()}${field.right.slice(1)}.` : undefined);
   const told = { label: field.label, ...(help === undefined ? {} : { help }) };
+  if (field.isLong) return <LongField {...shared} label={field.label} help={help} />;
   if (field.kind === 'monthDay') return <MonthDayView {...shared} cell={{ kind: 'monthDay', ...told }} />;
   if (field.kind === 'words' || field.kind === 'number')
     return <TextView {...shared} cell={{ kind: 'text', isNeeded: false, ...told }} {...(field.kind === 'number' && { inputMode: 'decimal' })} />;

@@ -20,15 +20,18 @@ interface SaveProps {
 /** The file, or what is in its way; and where to put it. */
 export function Save({ filling, onTried, onSaved, onGo }: SaveProps) {
   const { data, wrongs, today } = filling;
-  const [said, setSaid] = useState<'saved' | 'wrong' | undefined>(undefined);
+  const [isTried, setTried] = useState(false);
+  const [savedText, setSavedText] = useState<string | undefined>(undefined);
   const save = (): void => {
     onTried();
     const office = officeOf(data);
-    setSaid(office ? 'saved' : 'wrong');
+    setTried(office === undefined);
     if (!office) return;
+    setSavedText(JSON.stringify(data));
     download(officeFileName, writeOffice(office), 'text/css');
     onSaved(JSON.parse(JSON.stringify(office)));
   };
+  const isMissed = isTried && wrongs.length > 0;
   const day = textOf(valueAt(data, valuesDay));
   const isOfOtherMonth = /^\d{4}-\d\d-\d\d$/.test(day) && day.slice(0, 7) !== today.slice(0, 7);
   const go = (event: Event, at: string): void => {
@@ -38,7 +41,7 @@ export function Save({ filling, onTried, onSaved, onGo }: SaveProps) {
     setTimeout(() => {
       const target = document.getElementById(idOf(at)) ?? document.getElementById(idOf(at.replace(/\.\d+$/, '')));
       target?.scrollIntoView({ block: 'center' });
-      target?.focus();
+      (target?.matches('fieldset') ? target.querySelector('input') : target)?.focus();
     }, 50);
   };
   return (
@@ -58,7 +61,7 @@ export function Save({ filling, onTried, onSaved, onGo }: SaveProps) {
         </button>
       </p>
       <div role="status">
-        {said === 'wrong' && wrongs.length > 0 && (
+        {isMissed && (
           <>
             <p class="problem">
               Not saved yet: {wrongs.length} {wrongs.length === 1 ? 'thing is' : 'things are'} to mend. All that you typed is still here.
@@ -74,7 +77,13 @@ export function Save({ filling, onTried, onSaved, onGo }: SaveProps) {
             </ul>
           </>
         )}
-        {said === 'saved' && <p>Saved among your downloads as {officeFileName}.</p>}
+        {savedText !== undefined && !isMissed && (
+          <p>
+            {savedText === JSON.stringify(data)
+              ? `Saved among your downloads as ${officeFileName}.`
+              : `Changed since ${officeFileName} was saved. Save it again to have all of it.`}
+          </p>
+        )}
       </div>
       <ol>
         <li>

@@ -3,7 +3,7 @@ import { isFields, isList } from '../../place/ui/edit.ts';
 import { Fold, usePrinting } from '../../place/ui/Part.tsx';
 import { isGiven, textOf, valueAt } from '../draft.ts';
 import { type OfficeField, type OfficeSection, type OfficeStep, officeSteps } from '../model/fields.ts';
-import { type Filling, OfficeFieldView } from './OfficeFields.tsx';
+import { type Filling, idOf, OfficeFieldView } from './OfficeFields.tsx';
 
 interface SectionProps {
   readonly section: OfficeSection;
@@ -109,10 +109,17 @@ function Rows({ section, filling, isPrinting }: SectionProps & { readonly isPrin
 function Section({ section, filling }: SectionProps) {
   const isPrinting = usePrinting();
   if (isPrinting && !isGiven(filling.data, section)) return null;
+  // Of all of it together, and so of none of its fields.
+  const wrong = filling.tries > 0 ? filling.wrongs.find(({ at }) => at === section.at) : undefined;
   return (
     <section>
       {section.title !== 'Your office' && <h3>{section.title}</h3>}
       {section.says !== undefined && !isPrinting && <p>{section.says}</p>}
+      {wrong && !isPrinting && (
+        <p class="problem" id={idOf(section.at)} tabIndex={-1}>
+          {wrong.say}
+        </p>
+      )}
       {section.rows ? (
         <Rows section={section} filling={filling} isPrinting={isPrinting} />
       ) : isPrinting ? (
