@@ -106,12 +106,54 @@ test.describe('the forms of an office', () => {
     await page.getByRole('textbox', { name: 'Line 1: Who answers' }).fill('County line');
     await page.getByRole('button', { name: 'Take line 1 away' }).click();
     await expect(page.getByRole('textbox', { name: 'Line 1: Who answers' })).toHaveCount(0);
+    const putBack = page.getByRole('button', { name: 'Put it back' });
+    await expect(putBack).toBeFocused();
+    await page.keyboard.press('Enter');
+    await expect(page.getByRole('button', { name: 'Add a line to call' })).toBeFocused();
+    await page.locator('summary', { hasText: 'County line' }).click();
+    await expect(page.getByRole('textbox', { name: 'Line 1: Who answers' })).toHaveValue('County line');
+    await page.getByRole('button', { name: 'Take line 1 away' }).click();
     await page.locator('.start-again > summary').click();
     await page.getByLabel('Start from').selectOption({ label: 'Plains range' });
     await page.getByRole('button', { name: 'Begin' }).click();
     await expect(page.getByRole('textbox', { name: 'Name', exact: true })).toHaveValue('');
-    await page.getByRole('button', { name: 'Put it back' }).click();
+    await putBack.click();
     await expect(page.getByRole('textbox', { name: 'Name', exact: true })).toHaveValue('Example County office');
+  });
+
+  test('skip a section that a kind of country has filled in, and say where a whole section lacks something', async ({ page }) => {
+    await openForms(page, 'Fescue belt');
+    await page.getByRole('textbox', { name: 'Name', exact: true }).fill('Example County office');
+    await page.locator('#step-3 > summary').click();
+    await page.locator('#office-values-stockPrices-of').fill('county auction');
+    await page.locator('#office-values-stockPrices-source').fill('common practice');
+    await page.locator('#office-values-stockPrices-seen').fill('2026-11');
+    await page.locator('#step-5 > summary').click();
+    for (const key of ['of', 'source']) await page.locator(`#office-values-yields-${key}`).fill('');
+    await page.getByRole('button', { name: 'Save the office file' }).click();
+    await expect(page.getByText('Not saved yet: 1 thing is to mend.', { exact: false })).toBeVisible();
+    await page.getByRole('link', { name: 'Calves and cows: No price stands here.' }).click();
+    await expect(page.locator('#office-values-stockPrices')).toBeFocused();
+    await expect(page.locator('#office-values-stockPrices')).toContainText('No price stands here. Give one, or leave all of it out.');
+    await page.locator('#office-values-stockPrices-cowSaleUsd').fill('1900');
+    await page.getByRole('button', { name: 'Make it today: Seen' }).nth(1).click();
+    const read = readOfficeFile(await save(page));
+    expect(read).toMatchObject({ is: 'read', office: { values: { stockPrices: { cowSaleUsd: 1900 } } } });
+    expect(JSON.stringify(read)).not.toContain('"yields"');
+    await expect(page.getByText('Saved among your downloads as office.css.')).toBeVisible();
+    await page.locator('#office-values-stockPrices-of').fill('county auction, calves');
+    await expect(page.getByText('Changed since office.css was saved.', { exact: false })).toBeVisible();
+  });
+
+  test('show a long sentence whole, and keep it one paragraph', async ({ page }) => {
+    await page.setViewportSize({ width: 390, height: 844 });
+    await openForms(page, 'Fescue belt');
+    await page.locator('#step-7 > summary').click();
+    await page.locator('summary', { hasText: 'Date 4' }).click();
+    const says = page.getByRole('textbox', { name: 'Date 4: What to decide' });
+    expect(await says.evaluate((box) => box.scrollHeight - box.clientHeight)).toBeLessThanOrEqual(1);
+    await says.fill('Decide.\nThen act.');
+    await expect(says).toHaveValue('Decide. Then act.');
   });
 
   test('can be used by everybody', long, async ({ page }) => {

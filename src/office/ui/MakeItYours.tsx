@@ -58,7 +58,6 @@ export function MakeItYours({ kept, ...beginning }: MakeItYoursProps) {
     replaceRows: (path, rows) => {
       change((each) => withData(each, (value) => withValue(value, path, rows)));
       setLeft((paths) => new Set([...paths].filter((each) => !each.startsWith(`${path}.`))));
-      setRound((count) => count + 1);
     },
     leave,
   };
