@@ -59,7 +59,7 @@ test.describe('the forms of an office', () => {
     await high.fill(price);
     await expect(seen).toHaveValue(was);
     await high.fill('230');
-    await page.getByRole('button', { name: 'Make it today: Seen' }).first().click();
+    await page.getByRole('button', { name: 'Make it today for “Seen”' }).first().click();
     await expect(seen).toHaveValue('2026-11-20');
     await expect(seen).toBeFocused();
     const read = readOfficeFile(await save(page));
@@ -76,7 +76,7 @@ test.describe('the forms of an office', () => {
       .getByLabel('Open an office file')
       .setInputFiles({ name: 'office.css', mimeType: 'text/css', buffer: Buffer.from(writeOffice(anOffice)) });
     await expect(page.getByText('The foot of every page will say “values of Sep 2026”.')).toBeVisible();
-    await page.getByRole('button', { name: 'Make it today: These values are of' }).last().click();
+    await page.getByRole('button', { name: 'Make it today for “These values are of”' }).last().click();
     await expect(page.getByText('The foot of every page will say', { exact: false })).toHaveCount(0);
     await expect(page.getByLabel('These values are of', { exact: true })).toHaveValue('2026-11-20');
     expect(readOfficeFile(await save(page))).toMatchObject({ office: { head: { valuesDay: '2026-11-20' } } });
@@ -136,7 +136,7 @@ test.describe('the forms of an office', () => {
     await expect(page.locator('#office-values-stockPrices')).toBeFocused();
     await expect(page.locator('#office-values-stockPrices')).toContainText('No price stands here. Give one, or leave all of it out.');
     await page.locator('#office-values-stockPrices-cowSaleUsd').fill('1900');
-    await page.getByRole('button', { name: 'Make it today: Seen' }).nth(1).click();
+    await page.getByRole('button', { name: 'Make it today for “Seen”' }).nth(1).click();
     const read = readOfficeFile(await save(page));
     expect(read).toMatchObject({ is: 'read', office: { values: { stockPrices: { cowSaleUsd: 1900 } } } });
     expect(JSON.stringify(read)).not.toContain('"yields"');
@@ -193,7 +193,7 @@ test('the office’s walk: forms, one file beside index.html, and the copy is th
   await tap(page.getByRole('button', { name: 'Go on to 3. Prices' }));
   await tap(page.getByRole('textbox', { name: 'Hay, likely' }));
   await page.getByRole('textbox', { name: 'Hay, likely' }).fill('150');
-  await tap(page.getByRole('button', { name: 'Make it today: Seen' }).first());
+  await tap(page.getByRole('button', { name: 'Make it today for “Seen”' }).first());
   taps++;
   const text = await save(page);
   expect(taps).toBeLessThanOrEqual(10);

@@ -73,7 +73,8 @@ export function MakeItYours({ kept, ...beginning }: MakeItYoursProps) {
           <OtherValues
             data={data}
             here={here}
-            onTake={() => begin(here)}
+            // The work was asked about, and is not again when it comes back.
+            onTake={() => replace((each) => begun(goneOn(each, here), here, here))}
             onGoOn={() => {
               change((each) => goneOn(each, here));
               toSteps();

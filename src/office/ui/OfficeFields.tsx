@@ -52,7 +52,7 @@ export function MakeToday({ filling, path, of, then }: MakeTodayProps) {
         document.getElementById(then)?.focus();
       }}
     >
-      Make it today<span class="unseen">: {of}</span>
+      Make it today<span class="unseen"> for “{of}”</span>
     </button>
   );
 }
