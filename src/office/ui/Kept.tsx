@@ -14,8 +14,8 @@ export function OtherValues({ data, here, onTake, onGoOn }: OtherValuesProps) {
   return (
     <div class="place-bar" role="alert">
       <p>
-        <b>This copy holds other values than the ones you began from.</b> Below stands your own earlier work. Saved as it is, it would take the place
-        of what this copy holds now. {inWords(differing(data, here))}
+        <b>This copy holds other values than the ones you began from.</b> The forms below still hold your own work. Save it as it is, and it takes the
+        place of what this copy holds now. {inWords(differing(data, here))}
       </p>
       <p>
         <button type="button" onClick={onTake}>
@@ -25,7 +25,7 @@ export function OtherValues({ data, here, onTake, onGoOn }: OtherValuesProps) {
           Go on with mine
         </button>
       </p>
-      <p>You can still go back to the other afterward.</p>
+      <p>Either way you can go back to the other afterward.</p>
     </div>
   );
 }
