@@ -126,6 +126,8 @@ test.describe('other work in place of what was begun', () => {
         await start.click();
         await page.getByLabel('Start from').selectOption({ label: country });
         await page.getByRole('button', { name: 'Begin' }).click();
+        // The country has come.
+        await expect(page.locator('.start-again')).not.toHaveAttribute('open');
       }
       await page.getByRole('button', { name: 'Put it back' }).click();
       await prices(page).click();
