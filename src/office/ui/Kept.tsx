@@ -1,7 +1,11 @@
 import type { Data } from '../../place/ui/edit.ts';
 import { differing, textOf, valueAt } from '../draft.ts';
 
-const inWords = (titles: readonly string[]): string => (titles.length === 0 ? '' : `They differ in: ${titles.join(', ')}.`);
+const mostNamed = 4;
+function inWords(titles: readonly string[]): string {
+  const more = titles.length - mostNamed;
+  return titles.length === 0 ? '' : `They differ in: ${titles.slice(0, mostNamed).join(', ')}${more > 0 ? ` and ${more} more` : ''}.`;
+}
 
 interface OtherValuesProps {
   readonly data: Data;
@@ -17,10 +21,10 @@ export function OtherValues({ data, here, onTake, onGoOn }: OtherValuesProps) {
         <b>This copy holds other values than the ones you began from.</b> The forms below still hold your own work. Save it as it is, and it takes the
         place of what this copy holds now. {inWords(differing(data, here))}
       </p>
-      <p>
+      <p class="two-ways">
         <button type="button" onClick={onTake}>
           Take the values of this copy
-        </button>{' '}
+        </button>
         <button type="button" onClick={onGoOn}>
           Go on with mine
         </button>

@@ -69,7 +69,7 @@ export function OfficeFieldView(one: OneProps) {
   if (field.kind === 'months') return <MonthsView {...one} />;
   if (!field.isToday) return <OneField {...one} />;
   return (
-    <div>
+    <div class="dated">
       <OneField {...one} />
       {textOf(valueAt(filling.data, path)) !== filling.today && (
         <p class="part-add">

@@ -45,7 +45,7 @@ export function Save({ filling, onTried, onSaved, onGo }: SaveProps) {
     }, 50);
   };
   return (
-    <section>
+    <section class="office-file">
       <h2 id="save-office" tabIndex={-1}>
         Save and put it in
       </h2>
