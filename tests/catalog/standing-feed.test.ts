@@ -87,6 +87,8 @@ it('warns of ice and snow where a day of grazing can lie outside June, July and 
   expect(leads(`${summer}&area=40ac`)).not.toContain(ice);
   // Enough to last from July into fall.
   expect(leads(`${summer}&area=160ac`)).toContain(ice);
+  // From July for a whole year, to a July again.
+  expect(leads(`${summer}&area=4000ac`)).toContain(ice);
   expect(leads('')).toContain(ice);
 });
 it('speaks of thin grass to those that graze it: cattle go short, sheep and goats take worms, horses founder', () => {

@@ -191,17 +191,22 @@ export default defineCalculator({
       says: 'How long that feeds all the stock.',
       source: 'umaine-pasture-lesson-1, appendix D',
     }),
-    formula('backLbPerAc', tex`\min(\q{growthNowLbPerAcDay} \times \q{givenRestDays}, \q{regrowLbPerAc})`, {
-      says: 'What has grown back when the plan brings stock back, and never more than must come back.',
-      source: 'common practice',
-    }),
-    formula('backFeedLb', tex`\q{acresAc} \times \q{backLbPerAc} \times \frac{\q{eatenPercent}}{100}`, { says: 'What they get of it, at most.' }),
-    formula('backDays', tex`\frac{\q{backFeedLb}}{\q{demandLbPerDay}}`, {
-      says: 'How long that feeds all the stock.',
-      source: 'umaine-pasture-lesson-1, appendix D',
-    }),
-    formula('stayNeedLb', tex`\q{demandLbPerDay} \times \q{stayDays}`, { says: 'What all the stock eat in one stay.' }),
-    formula('shortFeedLb', tex`\max(\q{stayNeedLb} - \q{backFeedLb}, 0)`, { says: 'So much must come from somewhere else.' }),
+    when(
+      ({ todayVerdict }) => todayVerdict !== 'none',
+      [
+        formula('backLbPerAc', tex`\min(\q{growthNowLbPerAcDay} \times \q{givenRestDays}, \q{regrowLbPerAc})`, {
+          says: 'What has grown back when the plan brings stock back, and never more than must come back.',
+          source: 'common practice',
+        }),
+        formula('backFeedLb', tex`\q{acresAc} \times \q{backLbPerAc} \times \frac{\q{eatenPercent}}{100}`, { says: 'What they get of it, at most.' }),
+        formula('backDays', tex`\frac{\q{backFeedLb}}{\q{demandLbPerDay}}`, {
+          says: 'How long that feeds all the stock.',
+          source: 'umaine-pasture-lesson-1, appendix D',
+        }),
+        formula('stayNeedLb', tex`\q{demandLbPerDay} \times \q{stayDays}`, { says: 'What all the stock eat in one stay.' }),
+        formula('shortFeedLb', tex`\max(\q{stayNeedLb} - \q{backFeedLb}, 0)`, { says: 'So much must come from somewhere else.' }),
+      ],
+    ),
     formula('todayAc', tex`\q{paddockAc} \times \q{paddockCount}`, { says: 'For all of today’s paddocks.' }),
     formula('densityLbPerAc', tex`\frac{\q{stockWeightLb}}{\q{herdCount} \times \q{paddockAc}}`, {
       says: 'Live weight on an acre while one herd is in, if the herds weigh alike.',

@@ -32,10 +32,9 @@ export default defineEdges(definition, {
     edge('The lowest inches of old', { on: 'mass-from=height', raised: 'stubble-height=3.9in', silent: 'stubble-height=4in' }),
     edge('The lowest inches of old', { on: 'mass-from=height&stubble-height=3in', raised: 'feed=tall-fescue', silent: 'feed=other' }),
     edge('Cured grass is often under', { raised: 'feed=other', silent: '' }),
-    // Grazed in June, July and August alone: from June 1, 25 days to August 31, and no whole year.
+    // Grazed in June, July and August alone: from June 1, and 25 days to August 31.
     edge('Ice or deep snow can', { on: `${summer}&stock.count=20`, raised: 'start=2026-05-31', silent: 'start=2026-06-01' }),
     edge('Ice or deep snow can', { on: `${summer}&stock.count=20`, raised: 'start=2026-08-08', silent: 'start=2026-08-07' }),
-    edge('Ice or deep snow can', { on: `${summer}&start=2026-06-15`, raised: 'stock.count=1', silent: 'stock.count=8', within: 1 }),
     always('Use a proper fence energizer,'),
     edge('The share eaten is read', { raised: 'strip=8d', silent: 'strip=7d' }),
     edge('One strip would take the', { raised: 'strip=30d', silent: 'strip=29d' }),
