@@ -1,4 +1,5 @@
 import { caution, defineCalculator, ranged } from '../../kit/define.ts';
+import { midSentence } from '../../kit/midSentence.ts';
 import { compute, isShortSeason, isTooEarly, regrowthDays, seasonDays } from './compute.ts';
 import { inputs, isWarmSeason } from './inputs.ts';
 import { quantities } from './quantities.ts';
@@ -162,13 +163,12 @@ export default defineCalculator({
     'Crop insurance and program rules can forbid or pay for a feed crop. Ask before you sow.',
   ],
   note: (values, show) => {
-    const words = quantities.verdict.words[values.verdict];
     const tons =
       inTime(values) && hasLikely(values)
         ? ` Likely ${show('likelyTonPerAc')} (${show('lowTonPerAc')} in a dry year) at ${show('sownUsdPerTon')} eaten, hay ${show('hayEatenUsdPerTon')}; ${values.failCount} in 10 judged to fail.`
         : ` Hay costs ${show('hayEatenUsdPerTon')} eaten.`;
     const what = values.crop === 'own' ? 'A crop that is not in the list' : show('crop');
-    return `${what}, sown on ${show('sowDay')}, by these numbers: ${words.charAt(0).toLowerCase()}${words.slice(1).replace(':', ',')}.${tons} Stored water now ${show('storedNowIn')}.`;
+    return `${what}, sown on ${show('sowDay')}, by these numbers: ${midSentence(show('verdict')).replace(':', ',')}.${tons} Stored water now ${show('storedNowIn')}.`;
   },
   picture: {
     kind: 'shares',
