@@ -30,14 +30,14 @@ export const waterCautions = <V>(slipOf: (values: V) => WaterSlip): readonly Cau
       source: 'harty-sulfate-2012',
     }),
     between('sulfateMgPerL', cattleSulfate, poisonSulfate, {
-      lead: 'More sulfate than cattle should drink: it can bring on brain disease.',
+      lead: 'Too much sulfate for cattle: it can bring on polio, a brain disease.',
       life: true,
-      say: 'More sulfate than is recommended for grown cattle (1,000) and twice what is for calves. Sulfur in feed adds to it: distillers grains, molasses, some minerals. Too much of both brings on polio (polioencephalomalacia), a brain disease. Have a nutritionist add up both.',
+      say: 'Sulfate for grown cattle should stay under 1,000, and for calves under 500. This is not under it. Sulfur in feed adds to it: distillers grains, molasses, some minerals. Too much of both brings on polio (polioencephalomalacia), a brain disease: blind, dull, pressing the head, fits. Have a nutritionist add up both, and call the veterinarian at the first sign; the cure often comes too late.',
       source: 'meehan-water-2023',
     }),
     between('sulfateMgPerL', calfSulfate, cattleSulfate, {
-      lead: 'More sulfate than calves should drink, though not grown cattle.',
-      say: 'More sulfate than is recommended for calves (500), though not for grown cattle. Sulfur in feed adds to it.',
+      lead: 'Too much sulfate for calves, though not for grown cattle.',
+      say: 'Sulfate for calves should stay under 500, and this is not under it. For grown cattle the limit is 1,000. Sulfur in feed adds to it.',
       source: 'meehan-water-2023',
     }),
     between('saltMgPerL', deadlySalt, undefined, {

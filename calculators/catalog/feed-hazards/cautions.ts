@@ -1,3 +1,4 @@
+import { waterCautions } from '../../asks/waterSlip.ts';
 import { type Caution, caution } from '../../kit/define.ts';
 import { deadlyNitrateBand } from '../../tables/feedHazards.ts';
 import type { compute } from './compute.ts';
@@ -185,12 +186,7 @@ export const cautions: readonly Caution<V>[] = [
     say: 'Silage and wrapped bales that did not sour below pH 5, hold soil, or have a torn cover can carry listeria: circling, one side of the face drooping, lost calves and lambs, sheep and goats most of all. Throw out what is spoiled and clear what they leave.',
     source: 'lejeune-listeria',
   }),
-  caution(({ sulfateMgPerL, waterSulfate }) => waterSulfate !== 'not-tested' && sulfateMgPerL >= 1000, {
-    lead: 'This much sulfate can bring on polio, a brain disease of cattle.',
-    life: true,
-    say: 'This is more sulfate than is recommended for grown cattle (1,000) and twice what is for calves. High sulfate, with the sulfur in feed, can bring on polio (polioencephalomalacia), a brain disease: blind, dull, pressing the head, fits. Call the veterinarian at the first sign; the cure often comes too late.',
-    source: 'meehan-water-2023',
-  }),
+  ...waterCautions<V>(({ sulfateMgPerL, saltsMgPerL }) => ({ sulfateMgPerL, saltMgPerL: saltsMgPerL })),
   caution(({ waterSulfate, waterSalts }) => waterSulfate !== 'not-tested' || waterSalts !== 'not-tested', {
     lead: 'Green or blue scum on water can be deadly: no number here shows it.',
     life: true,

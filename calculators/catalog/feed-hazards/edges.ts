@@ -7,6 +7,8 @@ const alone = `${dry}&other-feed=none`;
 const fed = `${alone}&weight=1000lb&eaten=20lb/d`;
 const mixed = `${dry}&other-feed=tested`;
 const ppm = (at: number) => `nitrate-ppm=${at}`;
+const sulfate = 'water-sulfate=so4';
+const salts = 'water-salts=dissolved-solids';
 const noFeed = 'forage-nitrate=not-tested';
 
 export default defineEdges(definition, {
@@ -81,7 +83,18 @@ export default defineEdges(definition, {
     edge('Foxtail (German) millet hay is', { raised: 'crop=other', silent: '' }),
     edge('Silage and wrapped bales that', { raised: 'feed-form=silage', silent: '' }),
     edge('Silage and wrapped bales that', { raised: 'feed-form=baleage', silent: '' }),
-    edge('This is more sulfate than', { on: 'water-sulfate=so4', raised: 'slip-sulfate=1000mg/l', silent: 'slip-sulfate=999mg/l' }),
+    edge('This much sulfate is acutely', { on: sulfate, raised: 'slip-sulfate=3000mg/l', silent: 'slip-sulfate=2999mg/l' }),
+    edge('Sulfate for grown cattle should', { on: sulfate, raised: 'slip-sulfate=1000mg/l', silent: 'slip-sulfate=999mg/l' }),
+    edge('Sulfate for grown cattle should', { on: sulfate, raised: 'slip-sulfate=2999mg/l', silent: 'slip-sulfate=3000mg/l' }),
+    edge('Sulfate for calves should stay', { on: `${sulfate}&animals=calves`, raised: 'slip-sulfate=500mg/l', silent: 'slip-sulfate=499mg/l' }),
+    edge('Sulfate for calves should stay', { on: sulfate, raised: 'slip-sulfate=999mg/l', silent: 'slip-sulfate=1000mg/l' }),
+    edge('Salty: stock may scour or', { on: salts, raised: 'slip-salts=3000mg/l', silent: 'slip-salts=2999mg/l' }),
+    edge('Salty: stock may scour or', { on: salts, raised: 'slip-salts=4999mg/l', silent: 'slip-salts=5000mg/l' }),
+    edge('Too salty for pregnant and', { on: salts, raised: 'slip-salts=5000mg/l', silent: 'slip-salts=4999mg/l' }),
+    edge('Too salty for pregnant and', { on: salts, raised: 'slip-salts=6999mg/l', silent: 'slip-salts=7000mg/l' }),
+    edge('From 7,000 on the water', { on: salts, raised: 'slip-salts=7000mg/l', silent: 'slip-salts=6999mg/l' }),
+    edge('From 7,000 on the water', { on: salts, raised: 'slip-salts=9999mg/l', silent: 'slip-salts=10000mg/l' }),
+    edge('From 10,000 on the water', { on: salts, raised: 'slip-salts=10000mg/l', silent: 'slip-salts=9999mg/l' }),
     edge('Sulfur in feed, mineral and', { raised: 'water-sulfate=so4-s', silent: '' }),
     edge('Sulfur in feed, mineral and', { raised: 'water-salts=dissolved-solids', silent: '' }),
     turns('verdict', { 'nothing-tested': noFeed, limited: '' }),
