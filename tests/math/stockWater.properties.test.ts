@@ -35,8 +35,13 @@ describe('water that stock drink', () => {
         expect(highestIntakeGal(kind, weightLb, airF + hotter)).toBeGreaterThanOrEqual(gal);
       }),
     );
+    const byName: ReadonlyMap<string, number> = new Map([
+      ['cow-nursing', 1250],
+      ['cow-dry', 1250],
+      ['bull', 1900],
+    ]);
     const weighed = [...listed].filter(isAnimal).flatMap((animal) => {
-      const weightLb = Number(/\d+$/.exec(animal)?.[0] ?? { 'cow-nursing': 1250, 'cow-dry': 1250, bull: 1900 }[animal]);
+      const weightLb = byName.get(animal) ?? Number(/\d+$/.exec(animal)?.[0]);
       return weightLb > 0 ? [{ animal, weightLb }] : [];
     });
     expect(weighed.length).toBeGreaterThanOrEqual(12);
