@@ -7,12 +7,12 @@ import {
   forageNitrate,
   foragePrussicAcid,
   foragePrussicAcidAsIs,
-  prussicRules,
   type RationBand,
   waterNitrate,
   waterSalts,
   waterSulfate,
 } from '../../calculators/tables/feedHazards.ts';
+import { prussicRules } from '../../calculators/tables/prussicRules.ts';
 import { type Cell, capitalized, named, type Origin, type TableGroup, tableOf } from './table.ts';
 
 interface Step<B extends Band> extends Origin {
@@ -176,7 +176,7 @@ export const hazards: TableGroup = {
       trap: 'Each frost that leaves part of the stand alive starts the count again. New shoots are the worst of it.',
       caution: `Prussic acid kills in minutes. ${never} A wait that is over lowers the risk and does not end it; nitrate stays in the plant all the same.`,
       searchWords: ['frost', 'sorghum', 'sudangrass', 'johnsongrass', 'grazing after frost', 'cyanide', 'HCN'],
-      file: 'feedHazards',
+      file: 'prussicRules',
       calculators: ['feed-hazards'],
       rowsAre: 'Keep them out of',
       entries: prussicRules,

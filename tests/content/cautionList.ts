@@ -53,6 +53,8 @@ export const wanted: readonly Wanted[] = [
     guides: ['resting-grass', 'laying-out-paddocks', 'feeding-on-dry-grass', 'stretching-winter-feed', 'annual-range'],
     says: [/spark|exhaust|weld|mow/i, /fire/i, /dry/i],
   },
+  // The stricter of two rows of the table: Penn State from 150, Cornell from 160.
+  { name: 'hay from 150 degrees on', guides: hay, says: [/(?:At|from) 150[^.]*no hay is moved until the fire department is on the place/] },
   { name: 'stacks fall', guides: hay, says: [/stack/i, /fall|collapse|hollow|off stacks|roll/i] },
   { name: 'round bales and the loader', guides: hay, says: [/bale/i, /spear|grapple/i, /low/i] },
   { name: 'moldy hay', guides: hay, says: [/mold/i] },

@@ -24,6 +24,13 @@ describe('the glossary', () => {
     // A figure would need a source.
     expect(`${plain} ${says}`).not.toMatch(/\d/);
   });
+
+  it('does not take what is gone for what is eaten', () => {
+    // Of the half that is gone on range about half is trampled or lost, so a quarter of all is eaten: Texas A&M, B-5036, harvest efficiency.
+    const half = glossary.find(({ term }) => term === 'take half, leave half');
+    expect(half?.plain).not.toMatch(/\beat/);
+    expect(half?.says).toMatch(/half is gone.*eaten about a quarter/);
+  });
 });
 
 describe('finding words', () => {

@@ -7,6 +7,7 @@ import { filesBelow, root } from '../support/files.ts';
 /** The parts that a sheet can be wrong in; the build checks the rest. */
 const partSchema = v.object({
   kind: v.string(),
+  title: v.optional(v.string()),
   fields: v.optional(v.array(v.object({ label: v.string(), sixths: v.number() })), []),
   columns: v.optional(v.array(v.object({ name: v.string(), percent: v.optional(v.number(), 0) })), []),
   groups: v.optional(v.array(v.tuple([v.string(), v.number()])), []),
@@ -58,4 +59,11 @@ describe.each(sheets)('the sheet $slug', ({ parts, calculators, guides }) => {
   it('leads on', () => {
     expect(calculators.length + guides.length).toBeGreaterThan(1);
   });
+});
+
+it('the sheet of water stakes asks how far down the water is on the marks, as the form of stock water does, and no stretch of bank', () => {
+  // What empties a pond is told by a fall of its level, and a bank of any slope makes another stretch of it: the guide’s drawing measures on the stake.
+  const [readings] = sheets.filter(({ slug }) => slug === 'water-stakes').flatMap(({ parts }) => parts.filter(({ kind }) => kind === 'table'));
+  expect(readings?.title).toMatch(/how far down the water is on the marks of the stake/);
+  expect(readings?.columns.map(({ name }) => name).slice(0, 3)).toEqual(['Date', 'Water is down, in', 'Fell since last week, in']);
 });

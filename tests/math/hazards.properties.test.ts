@@ -13,11 +13,11 @@ import {
   forageNitrate,
   foragePrussicAcid,
   foragePrussicAcidAsIs,
-  prussicRules,
   waterNitrate,
   waterSalts,
   waterSulfate,
 } from '../../calculators/tables/feedHazards.ts';
+import { prussicRules } from '../../calculators/tables/prussicRules.ts';
 import { between } from '../support/numbers.ts';
 
 const near = (one: number, other: number, relative = 1e-9): void => {

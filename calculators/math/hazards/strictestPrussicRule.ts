@@ -1,4 +1,4 @@
-import { type PrussicRule, prussicRules } from '../../tables/feedHazards.ts';
+import { type PrussicRule, prussicRules } from '../../tables/prussicRules.ts';
 
 /**
  * Strictest published rule for grazing or feeding a sorghum: the tallest height or the longest wait.
