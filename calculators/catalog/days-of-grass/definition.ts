@@ -40,7 +40,7 @@ export default defineCalculator({
   question: 'How many days of grass are left, and when must I move or sell?',
   lead: 'From a height and a head count: the day to be off this grass, with its range, and how many would have to leave for the rest to last until the day that you need.',
   searchWords:
-    'running out of grass, out of grass, when to pull cattle off, when to destock, how many head to sell, days of grazing left, grazing days, pasture running out, how long will the grass last, move or sell',
+    'running out of grass, out of grass, when to pull cattle off, when to destock, how many head to sell, days of grazing left, grazing days, pasture running out, how long will the grass last, move or sell, days cows can live on a pasture',
   first: ['areaAc', 'heightIn', 'stopHeightIn', 'stock.countHead', 'untilDay'],
   groups: [
     { title: 'The stock', inputs: ['stock'], summary: '{stock}' },

@@ -12,7 +12,7 @@ export default defineCalculator({ slug: 'slake-test', version: 1, title: 'Slake 
   question: 'Does it hold together?',
   lead: 'Lower dry crumbs of soil into water and answer what you see. Each gets its class; then the mean, the share that stayed whole, and two places side by side.',
   searchWords:
-    'slaking, aggregate stability, soil stability class, soil crumbs in water, crusting, clod test, soil structure, sieve and dip, soil health demonstration',
+    'slaking, aggregate stability, soil stability class, soil crumbs in water, crusting, clod test, soil structure, sieve and dip, soil health demonstration, healthy soil',
   first: ['samples', 'soil', 'spot', 'dried'],
   quantities,
   compares: { as: 'mean', rows: 'lines', column: 'soilClass', alike: ['spot', 'dried'] },
