@@ -57,10 +57,10 @@ export const shownWhen = <V, const K extends string>(
 export const ranged = <V, const K extends string, const N extends string>(
   of: K,
   [low, high]: readonly [N, N],
-  { says, same, short, ...more }: RangeWords<NoInfer<V>>,
+  { says, same, short, counted, ...more }: RangeWords<NoInfer<V>>,
 ): { readonly of: K; readonly range: RangeOf<V> & { readonly low: N; readonly high: N } } & ShownWords<V> => ({
   of,
-  range: { low, high, says, ...(same === undefined ? {} : { same }), ...(short === undefined ? {} : { short }) },
+  range: { low, high, says, ...(same === undefined ? {} : { same }), ...(short === undefined ? {} : { short }), ...(counted && { counted }) },
   ...more,
 });
 type RangeWords<V> = RangeOf<V> & ShownWords<V>;
@@ -177,7 +177,7 @@ export interface PlainShown {
   readonly of: string;
   readonly said?: string;
   readonly gap?: readonly [less: string, more: string];
-  readonly range?: { readonly low: string; readonly high: string };
+  readonly range?: { readonly low: string; readonly high: string; readonly counted?: true };
 }
 /** A definition as the rest of the program sees it. The functions are closed over, so nobody else needs the type parameters. */
 export interface Calculator {
@@ -284,7 +284,7 @@ export const defineCalculator = <const I extends Inputs, R extends object>(work:
         of,
         ...(said === undefined ? {} : { said }),
         ...(gap === undefined ? {} : { gap }),
-        ...(range === undefined ? {} : { range: { low: range.low, high: range.high } }),
+        ...(range === undefined ? {} : { range: { low: range.low, high: range.high, ...(range.counted && { counted: range.counted }) } }),
       })),
       steps: steps.map(plainStep),
       cautions: words.cautions.map(said),

@@ -9,6 +9,8 @@ export interface RangeOf<V> {
   readonly same?: string;
   /** The same in at most 45 characters, for the place under a large figure; `says` if it is short enough. */
   readonly short?: string | ((values: V) => string);
+  /** Each side was counted by itself: its range, for 95 counts in 100, is its own chance, and no other side shares it. */
+  readonly counted?: true;
 }
 /** A result, with its range if it has one: its words, and the names of its two ends. */
 interface Ranged<V> {

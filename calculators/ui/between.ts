@@ -48,6 +48,23 @@ export function figureBetween(sides: TwoSides): Figure | undefined {
 const same: Figure = { figure: 'The same', unit: '', what: 'for both', isWords: true };
 
 /**
+ * The range of a gap between two counts, each with its own chance: from d − √((p2 − l2)² + (u1 − p1)²) to d + √((u2 − p2)² + (p1 − l1)²), with d = p2 − p1
+ * and l, u the ends of each count's range (newcombe-1998-difference, method 10, there from score ranges).
+ */
+function gapCounted(sides: readonly Outcome[], names: readonly string[], { digits, unit }: Gap): string {
+  // A share in percent, in either system of units.
+  const [[one = 0, oneLow = 0, oneHigh = 0] = [], [two = 0, twoLow = 0, twoHigh = 0] = []] = sides.map((side) =>
+    names.map((name) => Number(scalarAt(side, name))),
+  );
+  const gap = two - one;
+  const least = roundedTo(gap - Math.hypot(two - twoLow, oneHigh - one), digits);
+  const most = roundedTo(gap + Math.hypot(twoHigh - two, one - oneLow), digits);
+  const [less, more] = [least, most].map((end) => printIn(Math.abs(end), unit, digits));
+  if (least < 0 && most > 0) return `it can be chance: ${less} less to ${more} more`;
+  return withUnitOnce(gap < 0 ? `${more} to ${less}, 95 times in 100` : `${less} to ${more}, 95 times in 100`);
+}
+
+/**
  * The gap at the same end of both ranges: what is unsure of the year is unsure of both sides. It is a range only around a gap that is told as a number in
  * the same unit and lies in it: where an end of a side is capped, or rounding has moved one, it says nothing of that gap.
  */
@@ -56,6 +73,8 @@ export function rangeBetween(sides: TwoSides): string | undefined {
   const lead = leadBetween(sides);
   const [told, low, high] = [lead?.of, lead?.range?.low, lead?.range?.high].map((name = '') => signedGap(calculator, [outcome, other], name, system));
   if (!lead || !other.shown.includes(lead.of) || !told || !low || !high || told.unit !== low.unit) return undefined;
+  const { range } = lead;
+  if (range?.counted) return gapCounted([outcome, other], [lead.of, range.low, range.high], told);
   if (low.gap * high.gap < 0) return 'the ranges cross: it can go either way';
   const digits = Math.min(low.digits, high.digits);
   const [least = 0, most = 0] = [low, high].map(({ gap }) => roundedTo(gap, digits)).toSorted((one, two) => one - two);
@@ -67,6 +86,7 @@ export function rangeBetween(sides: TwoSides): string | undefined {
   return from === to ? `${to} at either end of both ranges` : withUnitOnce(`${from} to ${to}, both at the same end`);
 }
 
+type Gap = ReturnType<typeof gapBetween>;
 /** Of two results that are numbers or days; nothing of words. */
 function signedGap(calculator: Calculator, sides: readonly [Outcome, Outcome], name: string, system: UnitSystem) {
   const quantity = calculator.quantities[name];

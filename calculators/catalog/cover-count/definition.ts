@@ -80,6 +80,7 @@ export default defineCalculator({
     ranged('coveredPercent', ['coveredLowPercent', 'coveredHighPercent'], {
       said: 'of the ground covered',
       gap: ['less of that ground covered', 'more of that ground covered'],
+      counted: true,
       short: '{low} to {high}, 95 times in 100',
       says: ({ stepsCount }) =>
         stepsCount < 100

@@ -69,6 +69,7 @@ export default defineCalculator({
     ranged('takenPercent', ['lowPercent', 'highPercent'], {
       said: 'of its weight taken',
       gap: ['less of its weight was taken', 'more of its weight was taken'],
+      counted: true,
       short: '{low} to {high}, 95 times in 100',
       says: ({ plantsCount }) =>
         plantsCount === 1
