@@ -83,7 +83,12 @@ export interface Blocks {
  * Short years of a carried barn through years of a record in the order drawn: `barnYears`, counted only. Lists and objects for each year of six hundred draws of
  * a thousand years took half as long as all their days.
  */
-function shortThrough(drawn: readonly number[], needTons: Float64Array, cropTons: Float64Array, { barnTons, mostBoughtTons, carriedShare }: Barn): number {
+function shortThrough(
+  drawn: readonly number[],
+  needTons: Float64Array,
+  cropTons: Float64Array,
+  { barnTons, mostBoughtTons, carriedShare }: Barn,
+): number {
   let carried = barnTons;
   let short = 0;
   for (const year of drawn) {
