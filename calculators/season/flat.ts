@@ -40,30 +40,33 @@ export const GROUND = {
   grazedFrom: 26,
 } as const;
 
+/** What a morning leaves in a paddock's row for the rest of its day: ground under green leaves and under all cover; on wet days what ran off and was lost. */
+export const MORNING = { greenShare: 27, cover: 28, runoff: 29, soilLost: 30 } as const;
+
 /** Where the herd is, and what was decided for the season. */
 export const HERD = { paddock: 0, daysIn: 1, isPulled: 2, keptShare: 3, width: 4 } as const;
 
 /** Sums of a paddock over one hay year. */
 export const SUM = {
-  runoff: 27,
-  drainage: 28,
-  evaporation: 29,
-  transpiration: 30,
-  dried: 31,
-  stressDays: 32,
-  grown: 33,
-  soilLost: 34,
-  eaten: 35,
-  trampled: 36,
-  cut: 37,
-  stubbleBroken: 38,
-  grazedDays: 39,
-  cover: 40,
-  peak: 41,
+  runoff: 31,
+  drainage: 32,
+  evaporation: 33,
+  transpiration: 34,
+  dried: 35,
+  stressDays: 36,
+  grown: 37,
+  soilLost: 38,
+  eaten: 39,
+  trampled: 40,
+  cut: 41,
+  stubbleBroken: 42,
+  grazedDays: 43,
+  cover: 44,
+  peak: 45,
 } as const;
 
-/** Where the three parts of a paddock's row begin, and how long it is. */
-export const ROW = { state: 0, ground: 8, sums: 27, width: 42 } as const;
+/** Where state, ground and sums begin in a paddock's row, and how long it is. */
+export const ROW = { state: 0, ground: 8, sums: 31, width: 46 } as const;
 
 /** Sums of a whole side over one hay year. */
 export const YEAR = {

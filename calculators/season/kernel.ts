@@ -1,7 +1,8 @@
 // biome-ignore-all lint/complexity/useMathMinMax: Math.min and Math.max mind zeros with a sign, which costs a tenth of this loop's speed
-import { FLAG, GROUND, numberAt as numberIn, rowAt as rowIn, SKY, STATE, SUM, TRACE, wholeAt as wholeIn, YEAR } from './flat.ts';
+import { FLAG, GROUND, MORNING, numberAt as numberIn, rowAt as rowIn, SKY, STATE, SUM, TRACE, wholeAt as wholeIn, YEAR } from './flat.ts';
 import { kernelEvening } from './kernelEvening.ts';
 import { kernelHerd } from './kernelHerd.ts';
+import { kernelRain } from './kernelRain.ts';
 import { keepSums, type Memory, nowhere, takeSums } from './memory.ts';
 import type { Plan } from './plan.ts';
 import type { Sky } from './sky.ts';
@@ -16,29 +17,13 @@ import type { Sky } from './sky.ts';
 const numberAt = numberIn;
 const rowAt = rowIn;
 const wholeAt = wholeIn;
-const {
-  width: widthSky,
-  rain: rainSky,
-  melt: meltSky,
-  reference: referenceSky,
-  response: responseSky,
-  frost: frostSky,
-  rot: rotSky,
-  erosivity: erosivitySky,
-} = SKY;
+const { width: widthSky, rain: rainSky, melt: meltSky, reference: referenceSky, response: responseSky, frost: frostSky, rot: rotSky } = SKY;
 const {
   available: availableGround,
   topAvailable: topAvailableGround,
   belowAvailable: belowAvailableGround,
   evaporable: evaporableGround,
-  fair: fairGround,
-  poorMiddle: poorMiddleGround,
-  fairMiddle: fairMiddleGround,
-  goodMiddle: goodMiddleGround,
-  perPoorer: perPoorerGround,
-  perBetter: perBetterGround,
   perTop: perTopGround,
-  bareLoss: bareLossGround,
   perSlowing: perSlowingGround,
   perBelow: perBelowGround,
   perCeiling: perCeilingGround,
@@ -56,8 +41,6 @@ const {
   surface: surfaceState,
 } = STATE;
 const {
-  runoff: runoffSum,
-  soilLost: soilLostSum,
   cut: cutSum,
   drainage: drainageSum,
   evaporation: evaporationSum,
@@ -79,12 +62,9 @@ const {
   grown: grownTrace,
   cover: coverTrace,
 } = TRACE;
+const { greenShare: greenShareMorning, cover: coverMorning, runoff: runoffMorning, soilLost: soilLostMorning } = MORNING;
 const { cut: cutFlag } = FLAG;
 const { made: madeYear, days: daysYear } = YEAR;
-
-/** Nearly the tangent of 1.33 S^1.15 at 4 in, a hair below it: it lies below the curve everywhere. */
-const tangentSlope = 1.8833;
-const tangentLow = 0.9836;
 
 /**
  * e^−x from the nearest entry of a table by three terms of the series: within 1e-15 of the exact one and three times as fast. x comes in steps of the table,
@@ -103,36 +83,28 @@ const toWhole = 1.5 * 2 ** 52;
 
 /** Runs the days `from` to before `to`. `period` says into which sums each day goes. Called by years it is compiled after a few calls. */
 export function runKernel(plan: Plan, sky: Sky, period: Int32Array, memory: Memory, from: number, to: number): void {
-  const { paddocks, hasStock, flags, haying, dry, wet, factor } = plan;
+  const { paddocks, hasStock, flags, haying } = plan;
   const { grass } = plan.side;
   const { crownLbPerAc, dyingByAge, dyingByDrought, dyingByFrost, fallingShare, perGreenAcPerLb, perDeadAcPerLb, perLitterAcPerLb } = grass;
-  const { bareCoefficient, maximumCoefficient, depletionFraction, rootShareInTop, leafStoreMm, abstractionRatio } = grass;
+  const { bareCoefficient, maximumCoefficient, depletionFraction, rootShareInTop, leafStoreMm } = grass;
   const greenStepsPerLb = perGreenAcPerLb * stepsPerUnit;
   const deadStepsPerLb = perDeadAcPerLb * stepsPerUnit;
   const litterStepsPerLb = perLitterAcPerLb * stepsPerUnit;
   const openBase = 1 - grass.baseShare;
   const rootShareBelow = 1 - rootShareInTop;
   const coefficientSpan = grass.fullCoefficient - bareCoefficient;
-  const isConverted = abstractionRatio === 0.05;
-  const fixedPercent = grass.fixedCoverPercent ?? -1;
   const { rows, yearRows, trace } = memory;
   const { daily } = sky;
-  const { at: dryAt, step: dryStep } = dry;
-  const { at: wetAt, step: wetStep } = wet;
-  const { at: factorAt, step: factorStep } = factor;
 
   let ofPeriod = wholeAt(period, from);
   takeSums(memory, plan, ofPeriod);
   for (let day = from; day < to; day += 1) {
     const at = day * widthSky;
-    const rain = numberAt(daily, at + rainSky);
-    const water = rain + numberAt(daily, at + meltSky);
-    const waterIn = water / 25.4;
+    const water = numberAt(daily, at + rainSky) + numberAt(daily, at + meltSky);
     const reference = numberAt(daily, at + referenceSky);
     const response = numberAt(daily, at + responseSky);
     const frost = numberAt(daily, at + frostSky);
     const rot = numberAt(daily, at + rotSky);
-    const erosivity = numberAt(daily, at + erosivitySky);
     const isCut = (wholeAt(flags, day) & cutFlag) !== 0;
     if (wholeAt(period, day) !== ofPeriod) {
       keepSums(memory, plan, ofPeriod);
@@ -144,58 +116,29 @@ export function runKernel(plan: Plan, sky: Sky, period: Int32Array, memory: Memo
     const isTraced = traced >= 0 && traced < trace.length;
     const grazed = hasStock || isTraced ? kernelHerd(plan, sky, memory, day, year) : nowhere;
 
+    // Cover of the morning, of all paddocks before anything else of one: their tables are then waited for side by side.
     for (let paddock = 0; paddock < paddocks; paddock += 1) {
       // Not by `rowAt`: a row that were missing stops the run at its first number.
       const row = rows[paddock] as Float64Array;
-      const top = numberAt(row, topState);
-
-      // Cover of the morning.
       const greenSteps = greenStepsPerLb * numberAt(row, greenState);
       const byGreen = greenSteps < lastStep ? greenSteps : lastStep;
       const greenStep = byGreen + toWhole - toWhole;
       const greenRest = greenStep - byGreen;
-      const greenShare = 1 - numberAt(decay, greenStep | 0) * (1 + greenRest * unitsPerStep + greenRest * greenRest * (second + greenRest * third));
+      row[greenShareMorning] =
+        1 - numberAt(decay, greenStep | 0) * (1 + greenRest * unitsPerStep + greenRest * greenRest * (second + greenRest * third));
       const allSteps = greenSteps + deadStepsPerLb * numberAt(row, deadState) + litterStepsPerLb * numberAt(row, litterState);
       const byAll = allSteps < lastStep ? allSteps : lastStep;
       const allStep = byAll + toWhole - toWhole;
       const allRest = allStep - byAll;
-      const cover = 1 - openBase * (numberAt(decay, allStep | 0) * (1 + allRest * unitsPerStep + allRest * allRest * (second + allRest * third)));
+      row[coverMorning] =
+        1 - openBase * (numberAt(decay, allStep | 0) * (1 + allRest * unitsPerStep + allRest * allRest * (second + allRest * third)));
+    }
+    if (water > 0) kernelRain(plan, sky, memory, day);
 
-      // Runoff and soil loss.
-      let runoff = 0;
-      let lost = 0;
-      if (water > 0) {
-        const percent = fixedPercent < 0 ? 100 * cover : fixedPercent;
-        const fairMiddle = numberAt(row, fairMiddleGround);
-        const goodMiddle = numberAt(row, goodMiddleGround);
-        let from = percent < goodMiddle ? percent : goodMiddle;
-        let perPercent = numberAt(row, perBetterGround);
-        if (percent < fairMiddle) {
-          const poorMiddle = numberAt(row, poorMiddleGround);
-          from = percent > poorMiddle ? percent : poorMiddle;
-          perPercent = numberAt(row, perPoorerGround);
-        }
-        const number = numberAt(row, fairGround) + (from - fairMiddle) * perPercent;
-        const whole = number | 0;
-        const part = number - whole;
-        const dryIn = 1000 / (numberAt(dryAt, whole) + numberAt(dryStep, whole) * part) - 10;
-        const wetIn = 1000 / (numberAt(wetAt, whole) + numberAt(wetStep, whole) * part) - 10;
-        const tabled = wetIn + top * numberAt(row, perTopGround) * (dryIn - wetIn);
-        if (!isConverted || waterIn > 0.05 * (tangentSlope * tabled - tangentLow)) {
-          const retention = isConverted ? 1.33 * tabled ** 1.15 : tabled;
-          const past = waterIn - abstractionRatio * retention;
-          if (past > 0) {
-            const ran = (25.4 * (past * past)) / (past + retention);
-            runoff = ran < water ? ran : water;
-          }
-        }
-        const covered = 100 * cover;
-        const wholeCovered = covered | 0;
-        const cFactor = numberAt(factorAt, wholeCovered) + numberAt(factorStep, wholeCovered) * (covered - wholeCovered);
-        lost = numberAt(row, bareLossGround) * erosivity * cFactor;
-        row[runoffSum] = numberAt(row, runoffSum) + runoff;
-        row[soilLostSum] = numberAt(row, soilLostSum) + lost;
-      }
+    for (let paddock = 0; paddock < paddocks; paddock += 1) {
+      const row = rows[paddock] as Float64Array;
+      const top = numberAt(row, topState);
+      const cover = numberAt(row, coverMorning);
 
       // Leaves, and what reaches the ground below them. On most days no rain falls and nothing drips, and all of it stands as it stood.
       const held = numberAt(row, heldState);
@@ -207,6 +150,7 @@ export function runKernel(plan: Plan, sky: Sky, period: Int32Array, memory: Memo
       let wetTop = top;
       let drainage = 0;
       if (water > 0 || drip > 0) {
+        const runoff = water > 0 ? numberAt(row, runoffMorning) : 0;
         const keptWater = water - runoff;
         const room = store - (held - drip);
         const caught = keptWater < room ? keptWater : room;
@@ -227,7 +171,7 @@ export function runKernel(plan: Plan, sky: Sky, period: Int32Array, memory: Memo
       const left = reference - dried;
 
       // Ground and roots.
-      const basal = bareCoefficient + coefficientSpan * greenShare;
+      const basal = bareCoefficient + coefficientSpan * numberAt(row, greenShareMorning);
       const wanted = basal * left;
       const most = maximumCoefficient > basal + 0.05 ? maximumCoefficient : basal + 0.05;
       const bare = 1 - cover;
@@ -304,8 +248,8 @@ export function runKernel(plan: Plan, sky: Sky, period: Int32Array, memory: Memo
       if (mass > numberAt(row, peakSum)) row[peakSum] = mass;
       if (isTraced) {
         const t = traced + paddock * widthTrace;
-        trace[t + runoffTrace] = runoff;
-        trace[t + soilLostTrace] = lost;
+        trace[t + runoffTrace] = water > 0 ? numberAt(row, runoffMorning) : 0;
+        trace[t + soilLostTrace] = water > 0 ? numberAt(row, soilLostMorning) : 0;
         trace[t + drainageTrace] = drainage;
         trace[t + evaporationTrace] = evaporation;
         trace[t + transpirationTrace] = transpiration;

@@ -28,6 +28,18 @@ const stopped = new Set<number>();
 const records = new Map<number, readonly RecordLine[]>();
 /** Asked again, and stopped, between two slices. */
 const sliceMs = 40;
+/** How far a run is, is told so often at most: the page has each telling to read, also while somebody types. */
+const shareMs = 100;
+/** A turn for what waits. By a message to oneself: after a few timers in a row each waits 4 ms, however little it asks for. */
+const pause = (): Promise<void> =>
+  new Promise((done) => {
+    const { port1, port2 } = new MessageChannel();
+    port1.onmessage = () => {
+      port1.close();
+      done();
+    };
+    port2.postMessage(undefined);
+  });
 const tell = (telling: Telling): void => self.postMessage(telling);
 
 self.addEventListener('message', async ({ data }: MessageEvent<Asking>) => {
@@ -47,12 +59,13 @@ self.addEventListener('message', async ({ data }: MessageEvent<Asking>) => {
     await calculator?.fetchEngine?.();
     const steps = calculator?.runBySteps?.({ ...data.values, ...Object.fromEntries(given) }, data.system);
     if (!steps) throw new Error(`${data.slug} does not run by steps`);
-    const run = await sliced(steps, {
-      sliceMs,
-      pause: () => new Promise((done) => setTimeout(done)),
-      isStopped: () => stopped.has(id),
-      onShare: (share) => tell({ id, share }),
-    });
+    let toldMs = performance.now();
+    const onShare = (share: number): void => {
+      if (performance.now() - toldMs < shareMs) return;
+      toldMs = performance.now();
+      tell({ id, share });
+    };
+    const run = await sliced(steps, { sliceMs, pause, isStopped: () => stopped.has(id), onShare });
     if (run) tell({ id, run });
   } catch (error) {
     tell({ id, fault: String(error) });

@@ -1,8 +1,13 @@
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { barnYears } from '../../calculators/math/hay/barnYears.ts';
 import { exactBinomialInterval } from '../../calculators/math/special/exactBinomialInterval.ts';
+import { resampledYears } from '../../calculators/math/weather/resampledYears.ts';
+import { seededRandom } from '../../calculators/math/weather/seededRandom.ts';
 import { barnAnswer, canBoundOneInTen, hayLists, hayToHave, inBlocks } from '../../calculators/season/odds.ts';
 import { run } from '../../calculators/season/run.ts';
 import { hayYearsOf } from '../../calculators/season/years.ts';
+import { between } from '../support/numbers.ts';
 import { changedWeather, demoWeather, sideOf, skyWith } from '../support/seasonPlace.ts';
 
 const need = [60, 75, 40, 110, 90, 55, 130, 70, 85, 160, 95, 50, 65, 145, 80, 105, 45, 120, 70, 155, 100, 60, 170, 85, 75, 115, 50, 90, 140, 65];
@@ -50,6 +55,38 @@ describe('blocks of years', () => {
       expect(after).toEqual(before);
       expect(after.carried).toMatchObject(exactBinomialInterval({ successes: after.carried.short, trials: 30 }));
     }
+  });
+  it('are counted as the barn of the years drawn is', () => {
+    const years = fc.array(fc.record({ need: between(0, 200), crop: between(0, 120) }), { minLength: 4, maxLength: 40 });
+    const kept = fc.record({ barnTons: between(0, 200), mostBoughtTons: between(0, 150), carriedShare: between(0, 1) });
+    fc.assert(
+      fc.property(
+        years,
+        kept,
+        fc.constantFrom(2 as const, 3 as const, 4 as const),
+        fc.integer({ min: 1, max: 1e6 }),
+        (list, own, blockYears, seed) => {
+          const random = seededRandom(seed);
+          const counts = Array.from({ length: 5 }, () => {
+            const drawn = resampledYears({ years: list.length, blockYears, random }).map(
+              (year) => list[year] ?? { need: Number.NaN, crop: Number.NaN },
+            );
+            const barn = { ...own, startTons: own.barnTons, mostBoughtTons: () => own.mostBoughtTons };
+            return barnYears({ ...barn, needTons: drawn.map((each) => each.need), cropTons: drawn.map((each) => each.crop) }).filter(
+              ({ shortTons }) => shortTons > 0,
+            ).length;
+          });
+          const read = { needTons: list.map((each) => each.need), cropTons: list.map((each) => each.crop) };
+          expect(inBlocks(read, own, { blockYears, draws: 5, seed })).toEqual({
+            blockYears,
+            of: list.length,
+            meanShort: counts.reduce((sum, each) => sum + each, 0) / 5,
+            leastShort: Math.min(...counts),
+            mostShort: Math.max(...counts),
+          });
+        },
+      ),
+    );
   });
   it('keep years together and in their order: a block as long as the record is the record', () => {
     const four = { needTons: [60, 150, 150, 40], cropTons: [0, 0, 0, 0] };

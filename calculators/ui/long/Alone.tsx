@@ -23,14 +23,14 @@ const mostSwings = 5;
 /** What differs between two sides, each alone. */
 function differences({ inputs }: Calculator, mine: Texts, theirs: Texts, system: UnitSystem): readonly Change[] {
   return Object.entries(inputs).flatMap(([key, input]) => {
-    if (JSON.stringify(mine[key]) === JSON.stringify(theirs[key]) || !isShown(input, mine)) return [];
+    // Nearly all are the same text, and each key asks.
+    if (mine[key] === theirs[key] || JSON.stringify(mine[key]) === JSON.stringify(theirs[key]) || !isShown(input, mine)) return [];
     const read = readForm(inputs, { ...mine, [key]: theirs[key] ?? '' }, system);
     return read.problems.length > 0 ? [] : [{ label: input.label, ends: [read.values] }];
   });
 }
 /** What is asked and may be off, each at both its ends, inside its limits. */
-function unsure({ inputs, swings = [] }: Calculator, mine: Texts, system: UnitSystem): readonly Change[] {
-  const { values } = readForm(inputs, mine, system);
+function unsure({ inputs, swings = [] }: Calculator, values: Values): readonly Change[] {
   return swings.flatMap(({ of, low, high, isShare }) => {
     const [input, value] = [inputs[of], values[of]];
     if (input?.kind !== 'number' || typeof value !== 'number') return [];
@@ -47,10 +47,7 @@ export function aloneBy(runLong: RunLong): FunctionComponent<AloneProps> {
     const texts = useMemo(() => JSON.stringify([mine, theirs, system]), [mine, theirs, system]);
     const read = useMemo(() => readForm(calculator.inputs, mine, system), [mine, system]);
     const isPair = theirs !== null;
-    const changes = useMemo(
-      () => (theirs ? differences(calculator, mine, theirs, system) : unsure(calculator, mine, system)),
-      [mine, theirs, system],
-    );
+    const changes = useMemo(() => (theirs ? differences(calculator, mine, theirs, system) : unsure(calculator, read.values)), [read, theirs]);
     // What was run alone before holds for other numbers only.
     useEffect(() => {
       turn.current += 1;
