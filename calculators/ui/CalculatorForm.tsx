@@ -50,7 +50,7 @@ export function CalculatorForm(props: CalculatorFormProps) {
     Alone,
   } = props;
   const { inputs, layout } = calculator;
-  const [held, act] = useHeld(calculator, begun);
+  const [held, act] = useHeld(calculator, begun, follow);
   const { form, system, notices, touched, blank, linked, today, placed, filled, place, names } = held;
   const { tables, two, tools, withAll } = useParts(parts, inputs);
   const tellMissing = () => act.tell(noComparing);
@@ -115,11 +115,6 @@ export function CalculatorForm(props: CalculatorFormProps) {
   );
   const newest = useRef(now);
   newest.current = now;
-  // Before anything is painted.
-  useLayoutEffect(() => {
-    const followed = follow?.(now);
-    if (followed) take(followed);
-  }, [form.this, touched]);
   const told = useLater(now, pictureMs);
   const settled = useLater(told, restMs);
   const link = useMemo(() => toLink(calculator, settled.form), [settled.form]);

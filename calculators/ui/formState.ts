@@ -73,23 +73,33 @@ export const ownOf = ({ touched, placed, place }: Pick<Held, 'touched' | 'placed
 
 const without = (paths: Touched, gone: Touched): Touched => (paths.size === 0 ? paths : new Set([...paths].filter((path) => !gone.has(path))));
 
+/** The form with what goes by the dates that stand in it; nothing where nothing has to move. */
+export type Follow = (now: Omit<Held, 'notices' | 'differs' | 'came'>) => Opening | undefined;
+
 /** All that a form can be made to do. */
-export function useHeld(calculator: Calculator, begun: Texts | undefined) {
+export function useHeld(calculator: Calculator, begun: Texts | undefined, follow: Follow | undefined) {
   const [held, setHeld] = useState<Held>(() => startHeld(calculator, begun));
   const { inputs } = calculator;
   // As it was opened: with dates that can still come.
   const example = useRef<Pick<Held, 'form' | 'system' | 'notices' | 'today' | 'placed'>>(held);
   const actions = useMemo(() => {
-    const put = (change: (now: Held) => Partial<Held>) => setHeld((now) => ({ ...now, ...change(now) }));
+    const opened = (opening: Opening): Opening => {
+      if (opening.linked.size === 0 && [...opening.touched].every((path) => opening.placed.has(path))) example.current = opening;
+      return opening;
+    };
+    // What goes by what was put in moves with it: the form is read, worked out and drawn once.
+    const put = (change: (now: Held) => Partial<Held>) =>
+      setHeld((now) => {
+        const next = { ...now, ...change(now) };
+        const followed = next.form.this === now.form.this && next.touched === now.touched ? undefined : follow?.(next);
+        return followed ? { ...next, ...opened(followed) } : next;
+      });
     const own = (now: Held, before: Texts, after: Texts): Partial<Held> => {
       const changed = touchedBy(nobody, before, after);
       return { touched: new Set([...now.touched, ...changed]), blank: without(now.blank, changed), placed: without(now.placed, changed) };
     };
     return {
-      open: (opening: Opening) => {
-        if (opening.linked.size === 0 && [...opening.touched].every((path) => opening.placed.has(path))) example.current = opening;
-        put(() => ({ ...opening }));
-      },
+      open: (opening: Opening) => put(() => opened(opening)),
       tell: (notice: string) => put(() => ({ notices: [notice] })),
       putThis: (typed: Texts) =>
         put((now) => {
