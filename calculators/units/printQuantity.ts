@@ -98,6 +98,8 @@ export const isoDay = (day: number): string => new Date(day * dayMs).toISOString
 export function dayOf(iso: string): number | undefined {
   const found = /^(\d{4})-(\d\d)-(\d\d)$/.exec(iso.trim());
   if (!found) return undefined;
-  const at = Date.UTC(Number(found[1]), Number(found[2]) - 1, Number(found[3]));
-  return new Date(at).toISOString().slice(0, 10) === iso.trim() ? at / dayMs : undefined;
+  const [year, month] = [Number(found[1]), Number(found[2]) - 1];
+  const at = new Date(Date.UTC(year, month, Number(found[3])));
+  // What is no day of its month falls into another one.
+  return at.getUTCMonth() === month && at.getUTCFullYear() === year ? at.getTime() / dayMs : undefined;
 }
