@@ -119,8 +119,8 @@ export function readForm(
       const text = texts[key];
       switch (input.kind) {
         case 'rows': {
-          // A hidden table holds its default rows, so that what stands in it cannot matter.
-          const list = shown ? rowsIn(text) : startRows(input);
+          // A hidden table has as many rows as at first, each cell at its default: what stands in it cannot matter.
+          const list: readonly RowTexts[] = shown ? rowsIn(text) : input.default.map(() => ({}));
           if (shown && list.length === 0) problems.push({ at: key, say: `${input.label}: add at least one ${input.rowName}.` });
           if (list.length > input.maxRows) problems.push({ at: key, say: `${input.label}: at most ${input.maxRows} fit here.` });
           return [
