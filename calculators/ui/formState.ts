@@ -1,4 +1,4 @@
-import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { cleared } from '../kit/cleared.ts';
 import type { Calculator } from '../kit/define.ts';
 import { inputNameOf } from '../kit/screen.ts';
@@ -197,27 +197,4 @@ export function useSame(texts: Texts | null): Texts | null {
   const held = useRef(texts);
   if (held.current === null || texts === null || touchedBy(nobody, held.current, texts) !== nobody) held.current = texts;
   return held.current;
-}
-
-/**
- * What may follow a key a little behind: pictures, tables, the link. What the form is opened with comes at once, with the answer itself: nobody shall read the
- * example under it, and the form is drawn once and not three times.
- */
-export function useLater<T>(value: T, pause: number): T {
-  const later = useRef(value);
-  const isOpening = useRef(true);
-  const [, redraw] = useState({});
-  if (isOpening.current && later.current !== value) {
-    isOpening.current = false;
-    later.current = value;
-  }
-  useLayoutEffect(() => {
-    if (later.current === value) return undefined;
-    const timer = setTimeout(() => {
-      later.current = value;
-      redraw({});
-    }, pause);
-    return () => clearTimeout(timer);
-  }, [value]);
-  return later.current;
 }
