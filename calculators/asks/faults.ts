@@ -1,11 +1,8 @@
-const found = new WeakMap<object, { readonly values: unknown; readonly fault: string }>();
-/** What is wrong with these values: several refusals ask the same of them, and finding it can take as long as the answer. */
-function faultIn<V, F extends string>(faultOf: (values: V) => F, values: V): string {
-  const before = found.get(faultOf);
-  if (before?.values === values) return before.fault;
-  const fault = faultOf(values);
-  found.set(faultOf, { values, fault });
-  return fault;
+let latest: { readonly faultOf: unknown; readonly values: unknown; readonly fault: string } | undefined;
+/** What is wrong with these values: several refusals ask the same of them one after another, and finding it can take as long as the answer. */
+function faultIn<V>(faultOf: (values: V) => string, values: V): string {
+  if (latest?.faultOf !== faultOf || latest.values !== values) latest = { faultOf, values, fault: faultOf(values) };
+  return latest.fault;
 }
 
 /** Refusals at one field by what is wrong there: `...faultsAt('cores', faultOf, { 'heavier-than-rock': '…' })`. */

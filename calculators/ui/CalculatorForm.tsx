@@ -28,24 +28,7 @@ const nothing: RanSide = { outcome: null, problems: [] };
 
 /** Form and results of ANY calculator: the answer first. */
 export function CalculatorForm(props: CalculatorFormProps) {
-  const {
-    calculator,
-    id,
-    begun,
-    open,
-    onChange,
-    follow,
-    onTold,
-    onSystem,
-    onLive,
-    parts = {},
-    built,
-    store,
-    records,
-    keepRecord,
-    useRan = useSide,
-    Alone,
-  } = props;
+  const { calculator, id, begun, open, follow, onSystem, onLive, parts = {}, built, store, records, keepRecord, useRan = useSide, Alone } = props;
   const { inputs, layout } = calculator;
   const [held, act] = useHeld(calculator, begun, follow);
   const { form, system, notices, touched, blank, linked, today, placed, filled, place, names } = held;
@@ -86,7 +69,7 @@ export function CalculatorForm(props: CalculatorFormProps) {
   const [figure, between] = useMemo(() => {
     const told = outcome && { calculator, outcome, system };
     if (!told) return [];
-    return other ? [two?.figureBetween({ ...told, other }), two?.rangeBetween({ ...told, other })] : [figureAlone(told)];
+    return other ? (two?.toldBetween({ ...told, other }) ?? []) : [figureAlone(told)];
   }, [outcome, other, system, two]);
   const titles = [names[0] || 'This', names[1] || 'That'] as const;
   const saying = other ? ([names[0] || differing[0] || 'This', names[1] || differing[1] || 'That'] as const) : noTitles;
@@ -272,7 +255,7 @@ export function CalculatorForm(props: CalculatorFormProps) {
         </section>
         <InView answer={answer} figure={figure} stamp={stamp} />
       </div>
-      <TellLater now={now} calculator={calculator} onTold={onTold} onChange={onChange} />
+      <TellLater {...props} now={now} />
       {Alone && outcome && <Alone calculator={calculator} mine={form.this} theirs={thatTexts} system={system} />}
       <div class="below">
         {built && <built.Below told={now} calculator={calculator} link={toLink(calculator, form)} id={id} Picture={built.Picture} />}

@@ -30,12 +30,7 @@ function useLater<T>(value: T, pause: number): T {
 }
 
 /** Tells those beside a form what has changed in it. It draws nothing and has a place of its own in the form, so that a key draws the form once. */
-export function TellLater({
-  now,
-  calculator,
-  onTold,
-  onChange,
-}: { readonly now: Omit<Change, 'link'> } & Pick<CalculatorFormProps, 'calculator' | 'onTold' | 'onChange'>) {
+export function TellLater({ now, calculator, onTold, onChange }: CalculatorFormProps & { readonly now: Omit<Change, 'link'> }) {
   const told = useLater(now, pictureMs);
   const settled = useLater(told, restMs);
   useLayoutEffect(() => onTold?.(told), [told]);

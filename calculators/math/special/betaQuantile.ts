@@ -13,10 +13,8 @@ import { betaShares } from './regularizedIncompleteBeta.ts';
  */
 export function betaQuantile(probability: number, a: number, b: number): number {
   need('betaQuantile', 'probability', probability, { atLeast: 0, atMost: 1 });
-  need('betaQuantile', 'a', a, { above: 0, atMost: 1e6 });
-  need('betaQuantile', 'b', b, { above: 0, atMost: 1e6 });
-  if (probability === 0 || probability === 1) return probability;
   const shareBelow = betaShares(a, b);
+  if (probability === 0 || probability === 1) return probability;
   let low = 0;
   let high = 1;
   for (let middle = 0.5; middle > low && middle < high; middle = (low + high) / 2) {
