@@ -41,7 +41,7 @@ export interface CalculatorFormProps {
   /** Applied a moment behind the first render, which is always the default, for it must equal the built page. */
   readonly open?: () => Opening | null;
   readonly onChange?: (change: Change) => void;
-  /** Asked whenever somebody has put something in. */
+  /** Asked with every change. */
   readonly follow?: Follow | undefined;
   /** Tells what the picture shows, sooner after a key than `onChange`. */
   readonly onTold?: (told: Told) => void;

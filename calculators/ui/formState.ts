@@ -91,7 +91,7 @@ export function useHeld(calculator: Calculator, begun: Texts | undefined, follow
     const put = (change: (now: Held) => Partial<Held>) =>
       setHeld((now) => {
         const next = { ...now, ...change(now) };
-        const followed = next.form.this === now.form.this && next.touched === now.touched ? undefined : follow?.(next);
+        const followed = follow?.(next);
         return followed ? { ...next, ...opened(followed) } : next;
       });
     const own = (now: Held, before: Texts, after: Texts): Partial<Held> => {
