@@ -98,8 +98,8 @@ export const isoDay = (day: number): string => new Date(day * dayMs).toISOString
 export function dayOf(iso: string): number | undefined {
   const found = /^(\d{4})-(\d\d)-(\d\d)$/.exec(iso.trim());
   if (!found) return undefined;
-  const [year, month] = [Number(found[1]), Number(found[2]) - 1];
-  const at = new Date(Date.UTC(year, month, Number(found[3])));
+  const at = Date.UTC(Number(found[1]), Number(found[2]) - 1, Number(found[3]));
+  const day = new Date(at);
   // What is no day of its month falls into another one.
-  return at.getUTCMonth() === month && at.getUTCFullYear() === year ? at.getTime() / dayMs : undefined;
+  return day.getUTCMonth() + 1 === Number(found[2]) && day.getUTCFullYear() === Number(found[1]) ? at / dayMs : undefined;
 }
