@@ -98,8 +98,8 @@ export function exampleOn(calculator: Calculator, texts: Texts, todayDay: number
   const moved = movedTo(todayDay, calculator.inputs, texts);
   if (!moved) return { texts, todayAt: [], isExampleDates: false };
   const { values, problems } = readForm(calculator.inputs, moved.texts);
-  // One that runs long would hold up its page for a second: that it takes the moved dates of every day is left to the laws.
-  const isRefused = (): boolean => calculator.runs !== 'long' && 'refusals' in calculator.run(values);
+  // What works out one that runs long has not come by then: that it takes the moved dates of every day is left to the laws.
+  const isRefused = (): boolean => calculator.runs !== 'long' && calculator.refuses(values).length > 0;
   if (problems.length > 0 || isRefused()) return { texts, todayAt: [], isExampleDates: true };
   return { ...moved, isExampleDates: false };
 }

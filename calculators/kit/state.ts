@@ -1,3 +1,4 @@
+import { dayOf } from '../units/printQuantity.ts';
 import { convert, type UnitSystem, unitIn } from '../units/units.ts';
 import type { Cell, Input, Inputs, MonthsInput, RowsInput } from './inputs.ts';
 import { type CellValue, defaultText, quantityText, readCell, readMonth, roundedText } from './read.ts';
@@ -86,9 +87,8 @@ export function withMoved(texts: Texts, before: Texts, after: Texts): Texts {
 const spoken = (value: unknown): string => (typeof value === 'boolean' ? (value ? 'yes' : 'no') : String(value));
 /** Does this input apply, given the texts or values beside it? */
 export const isShown = (input: { readonly shownWhen?: Input['shownWhen'] }, beside: Readonly<Record<string, unknown>>): boolean =>
-  Object.entries(input.shownWhen ?? {}).every(([key, is]) =>
-    typeof is === 'string' ? is === spoken(beside[key]) : is.includes(spoken(beside[key])),
-  );
+  input.shownWhen === undefined ||
+  Object.entries(input.shownWhen).every(([key, is]) => (typeof is === 'string' ? is === spoken(beside[key]) : is.includes(spoken(beside[key]))));
 
 /** Before any result from a record that nobody has looked over. */
 const unconfirmed = (label: string): string =>
@@ -111,8 +111,7 @@ export function readForm(
       if ('value' in reading) return reading.value;
       problems.push({ at, say: reading.problem });
     }
-    const fallback = readCell(input, defaultText(input));
-    return 'value' in fallback ? fallback.value : 0;
+    return input.kind === 'date' ? (dayOf(input.default) ?? 0) : input.default;
   };
   const values = Object.fromEntries(
     Object.entries(inputs).map(([key, input]): [string, Value] => {
@@ -120,8 +119,8 @@ export function readForm(
       const text = texts[key];
       switch (input.kind) {
         case 'rows': {
-          // A hidden table holds its default rows, so that what stands in it cannot matter.
-          const list = shown ? rowsIn(text) : startRows(input);
+          // A hidden table has as many rows as at first, each cell at its default: what stands in it cannot matter.
+          const list: readonly RowTexts[] = shown ? rowsIn(text) : input.default.map(() => ({}));
           if (shown && list.length === 0) problems.push({ at: key, say: `${input.label}: add at least one ${input.rowName}.` });
           if (list.length > input.maxRows) problems.push({ at: key, say: `${input.label}: at most ${input.maxRows} fit here.` });
           return [

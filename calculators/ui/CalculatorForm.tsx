@@ -7,7 +7,7 @@ import { AnswerBlock } from './AnswerBlock.tsx';
 import { Cautions } from './Cautions.tsx';
 import { Fields } from './Fields.tsx';
 import type { CalculatorFormProps } from './formProps.ts';
-import { type Opening, ownOf, useHeld, useLater, useSame, useSettled } from './formState.ts';
+import { type Opening, ownOf, useHeld, useSame, useSettled } from './formState.ts';
 import { Group } from './Groups.tsx';
 import { InView } from './InView.tsx';
 import type { Told } from './LaterPart.tsx';
@@ -15,6 +15,7 @@ import { useParts } from './parts.ts';
 import type { SideProps, Told as ToldOf } from './props.ts';
 import { otherTexts, type RanSide, useSide } from './sides.ts';
 import { stampOf } from './stamp.ts';
+import { TellLater } from './TellLater.tsx';
 import { isTouched } from './touched.ts';
 import { useTall } from './useTall.ts';
 import { Waiting } from './Waiting.tsx';
@@ -25,32 +26,11 @@ const noTitles: readonly [string, string] = ['', ''];
 const noComparing = 'What compares two managements has not come. Try again where there is signal.';
 const nothing: RanSide = { outcome: null, problems: [] };
 
-/** The picture follows the answer by a frame, so that a slow phone has drawn it before the next key; tables, the working and the link come a little behind it. */
-const pictureMs = 16;
-const restMs = 90;
-
 /** Form and results of ANY calculator: the answer first. */
 export function CalculatorForm(props: CalculatorFormProps) {
-  const {
-    calculator,
-    id,
-    begun,
-    open,
-    onChange,
-    follow,
-    onTold,
-    onSystem,
-    onLive,
-    parts = {},
-    built,
-    store,
-    records,
-    keepRecord,
-    useRan = useSide,
-    Alone,
-  } = props;
+  const { calculator, id, begun, open, follow, onSystem, onLive, parts = {}, built, store, records, keepRecord, useRan = useSide, Alone } = props;
   const { inputs, layout } = calculator;
-  const [held, act] = useHeld(calculator, begun);
+  const [held, act] = useHeld(calculator, begun, follow);
   const { form, system, notices, touched, blank, linked, today, placed, filled, place, names } = held;
   const { tables, two, tools, withAll } = useParts(parts, inputs);
   const tellMissing = () => act.tell(noComparing);
@@ -89,7 +69,7 @@ export function CalculatorForm(props: CalculatorFormProps) {
   const [figure, between] = useMemo(() => {
     const told = outcome && { calculator, outcome, system };
     if (!told) return [];
-    return other ? [two?.figureBetween({ ...told, other }), two?.rangeBetween({ ...told, other })] : [figureAlone(told)];
+    return other ? (two?.toldBetween({ ...told, other }) ?? []) : [figureAlone(told)];
   }, [outcome, other, system, two]);
   const titles = [names[0] || 'This', names[1] || 'That'] as const;
   const saying = other ? ([names[0] || differing[0] || 'This', names[1] || differing[1] || 'That'] as const) : noTitles;
@@ -115,18 +95,6 @@ export function CalculatorForm(props: CalculatorFormProps) {
   );
   const newest = useRef(now);
   newest.current = now;
-  // Before anything is painted.
-  useLayoutEffect(() => {
-    const followed = follow?.(now);
-    if (followed) take(followed);
-  }, [form.this, touched]);
-  const told = useLater(now, pictureMs);
-  const settled = useLater(told, restMs);
-  const link = useMemo(() => toLink(calculator, settled.form), [settled.form]);
-  useLayoutEffect(() => onTold?.(told), [told]);
-  useLayoutEffect(() => {
-    onChange?.({ ...settled, link });
-  }, [settled]);
   const thisSide = useSettled(mine.problems.filter(({ at }) => !blank.has(at)));
   const thatSide = useSettled(theirs?.problems ?? []);
   const whose =
@@ -212,7 +180,7 @@ export function CalculatorForm(props: CalculatorFormProps) {
           />
           {mine.running ?? theirs?.running}
           {/* In a browser this and what stands below stay as they were built until their own script has come. */}
-          <div class="pictured">{built && <built.LaterPart told={told} calculator={calculator} id={id} Picture={built.Picture} />}</div>
+          <div class="pictured">{built && <built.LaterPart told={now} calculator={calculator} id={id} Picture={built.Picture} />}</div>
         </div>
         <section class="asks">
           <h2 class="asks-title">{thatTexts ? 'What differs' : 'Put your own in'}</h2>
@@ -287,8 +255,11 @@ export function CalculatorForm(props: CalculatorFormProps) {
         </section>
         <InView answer={answer} figure={figure} stamp={stamp} />
       </div>
+      <TellLater {...props} now={now} />
       {Alone && outcome && <Alone calculator={calculator} mine={form.this} theirs={thatTexts} system={system} />}
-      <div class="below">{built && <built.Below told={settled} calculator={calculator} link={link} id={id} Picture={built.Picture} />}</div>
+      <div class="below">
+        {built && <built.Below told={now} calculator={calculator} link={toLink(calculator, form)} id={id} Picture={built.Picture} />}
+      </div>
     </form>
   );
 }

@@ -86,6 +86,12 @@ export function rangeBetween(sides: TwoSides): string | undefined {
   return from === to ? `${to} at either end of both ranges` : withUnitOnce(`${from} to ${to}, both at the same end`);
 }
 
+/** Both, as a form tells them. */
+export const toldBetween = (sides: TwoSides): readonly [figure: Figure | undefined, range: string | undefined] => [
+  figureBetween(sides),
+  rangeBetween(sides),
+];
+
 type Gap = ReturnType<typeof gapBetween>;
 /** Of two results that are numbers or days; nothing of words. */
 function signedGap(calculator: Calculator, sides: readonly [Outcome, Outcome], name: string, system: UnitSystem) {

@@ -3,7 +3,7 @@ import type { Calculator } from '../kit/define.ts';
 import type { Texts } from '../kit/state.ts';
 import type { UnitSystem } from '../units/units.ts';
 import type { BelowProps } from './Below.tsx';
-import type { Held, Opening } from './formState.ts';
+import type { Follow, Held, Opening } from './formState.ts';
 import type { PicturesProps, Told } from './LaterPart.tsx';
 import type { Parts } from './parts.ts';
 import type { AloneProps } from './props.ts';
@@ -18,8 +18,6 @@ export interface Change extends Omit<Held, 'notices' | 'differs' | 'came'>, Told
   /** Whose figures they are: the one line for screen, paper and what is kept. */
   readonly stamp: Stamp;
 }
-/** The form with what goes by the dates that stand in it; nothing where nothing has to move. */
-export type Follow = (now: Omit<Change, 'link'>) => Opening | undefined;
 export interface Reach {
   /** Puts texts into fields, whether they stand open or not, and says of these paths from whose values. */
   readonly fill: (texts: Texts, paths: readonly string[], filled: string) => void;
@@ -43,7 +41,7 @@ export interface CalculatorFormProps {
   /** Applied a moment behind the first render, which is always the default, for it must equal the built page. */
   readonly open?: () => Opening | null;
   readonly onChange?: (change: Change) => void;
-  /** Asked whenever somebody has put something in. */
+  /** Asked with every change. */
   readonly follow?: Follow | undefined;
   /** Tells what the picture shows, sooner after a key than `onChange`. */
   readonly onTold?: (told: Told) => void;

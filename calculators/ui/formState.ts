@@ -1,4 +1,4 @@
-import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { cleared } from '../kit/cleared.ts';
 import type { Calculator } from '../kit/define.ts';
 import { inputNameOf } from '../kit/screen.ts';
@@ -73,23 +73,33 @@ export const ownOf = ({ touched, placed, place }: Pick<Held, 'touched' | 'placed
 
 const without = (paths: Touched, gone: Touched): Touched => (paths.size === 0 ? paths : new Set([...paths].filter((path) => !gone.has(path))));
 
+/** The form with what goes by the dates that stand in it; nothing where nothing has to move. */
+export type Follow = (now: Omit<Held, 'notices' | 'differs' | 'came'>) => Opening | undefined;
+
 /** All that a form can be made to do. */
-export function useHeld(calculator: Calculator, begun: Texts | undefined) {
+export function useHeld(calculator: Calculator, begun: Texts | undefined, follow: Follow | undefined) {
   const [held, setHeld] = useState<Held>(() => startHeld(calculator, begun));
   const { inputs } = calculator;
   // As it was opened: with dates that can still come.
   const example = useRef<Pick<Held, 'form' | 'system' | 'notices' | 'today' | 'placed'>>(held);
   const actions = useMemo(() => {
-    const put = (change: (now: Held) => Partial<Held>) => setHeld((now) => ({ ...now, ...change(now) }));
+    const opened = (opening: Opening): Opening => {
+      if (opening.linked.size === 0 && [...opening.touched].every((path) => opening.placed.has(path))) example.current = opening;
+      return opening;
+    };
+    // What goes by what was put in moves with it: the form is read, worked out and drawn once.
+    const put = (change: (now: Held) => Partial<Held>) =>
+      setHeld((now) => {
+        const next = { ...now, ...change(now) };
+        const followed = follow?.(next);
+        return followed ? { ...next, ...opened(followed) } : next;
+      });
     const own = (now: Held, before: Texts, after: Texts): Partial<Held> => {
       const changed = touchedBy(nobody, before, after);
       return { touched: new Set([...now.touched, ...changed]), blank: without(now.blank, changed), placed: without(now.placed, changed) };
     };
     return {
-      open: (opening: Opening) => {
-        if (opening.linked.size === 0 && [...opening.touched].every((path) => opening.placed.has(path))) example.current = opening;
-        put(() => ({ ...opening }));
-      },
+      open: (opening: Opening) => put(() => opened(opening)),
       tell: (notice: string) => put(() => ({ notices: [notice] })),
       putThis: (typed: Texts) =>
         put((now) => {
@@ -187,27 +197,4 @@ export function useSame(texts: Texts | null): Texts | null {
   const held = useRef(texts);
   if (held.current === null || texts === null || touchedBy(nobody, held.current, texts) !== nobody) held.current = texts;
   return held.current;
-}
-
-/**
- * What may follow a key a little behind: pictures, tables, the link. What the form is opened with comes at once, with the answer itself: nobody shall read the
- * example under it, and the form is drawn once and not three times.
- */
-export function useLater<T>(value: T, pause: number): T {
-  const later = useRef(value);
-  const isOpening = useRef(true);
-  const [, redraw] = useState({});
-  if (isOpening.current && later.current !== value) {
-    isOpening.current = false;
-    later.current = value;
-  }
-  useLayoutEffect(() => {
-    if (later.current === value) return undefined;
-    const timer = setTimeout(() => {
-      later.current = value;
-      redraw({});
-    }, pause);
-    return () => clearTimeout(timer);
-  }, [value]);
-  return later.current;
 }

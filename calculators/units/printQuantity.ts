@@ -99,5 +99,7 @@ export function dayOf(iso: string): number | undefined {
   const found = /^(\d{4})-(\d\d)-(\d\d)$/.exec(iso.trim());
   if (!found) return undefined;
   const at = Date.UTC(Number(found[1]), Number(found[2]) - 1, Number(found[3]));
-  return new Date(at).toISOString().slice(0, 10) === iso.trim() ? at / dayMs : undefined;
+  const day = new Date(at);
+  // What is no day of its month falls into another one.
+  return day.getUTCMonth() + 1 === Number(found[2]) && day.getUTCFullYear() === Number(found[1]) ? at / dayMs : undefined;
 }

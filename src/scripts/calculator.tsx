@@ -5,8 +5,8 @@ import { isRecord, movesWithToday, usesTools } from '../../calculators/kit/input
 import { askedFirst, isTable } from '../../calculators/kit/screen.ts';
 import { isShown, startTexts, type Texts } from '../../calculators/kit/state.ts';
 import { CalculatorForm } from '../../calculators/ui/CalculatorForm.tsx';
-import type { CalculatorFormProps, Change, Follow, Reach } from '../../calculators/ui/formProps.ts';
-import type { Opening } from '../../calculators/ui/formState.ts';
+import type { CalculatorFormProps, Change, Reach } from '../../calculators/ui/formProps.ts';
+import type { Follow, Opening } from '../../calculators/ui/formState.ts';
 import type { Told } from '../../calculators/ui/LaterPart.tsx';
 import { fetchParts, fetchTools, type Parts } from '../../calculators/ui/parts.ts';
 import type { Records } from '../../calculators/ui/RecordField.tsx';

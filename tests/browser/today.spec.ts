@@ -131,6 +131,28 @@ test('dates of the example that nobody gave go by those that somebody gives', as
   await expect(field(page, 'hay-to-grass-baledDay')).toHaveValue('2026-06-15');
 });
 
+test('what goes by a date moves with it, in one drawing', async ({ page }) => {
+  await openOn(page, '2027-05-30', '/calculators/hay-to-grass/');
+  await openGroups(page);
+  await page.locator('[data-carry-on][data-live]').waitFor();
+  await give(page, 'toDay', '2027-04-25');
+  const drawings = await field(page, 'hay-to-grass-fromDay').evaluate(async (from: HTMLInputElement) => {
+    const answer = document.querySelector('.answer');
+    const baled = document.querySelector<HTMLInputElement>('#hay-to-grass-baledDay');
+    if (!answer || !baled) throw new Error('no answer, or no such date');
+    const seen: string[] = [];
+    // Told between one drawing and the next.
+    const watch = new MutationObserver(() => seen.push(baled.value));
+    watch.observe(answer, { subtree: true, childList: true, characterData: true });
+    from.value = '2026-12-05';
+    from.dispatchEvent(new Event('input', { bubbles: true }));
+    await new Promise(requestAnimationFrame);
+    watch.disconnect();
+    return seen;
+  });
+  expect(drawings).toEqual(['2026-06-15']);
+});
+
 test('a place with hay on hand plans the winter that is under way, and judges its hay anew where the dates change', async ({ page }) => {
   const stack = { id: 'a', baleCount: 120, baleLb: 950, baledDay: '2026-06-20' };
   await page.clock.setFixedTime(new Date('2026-11-30T12:00:00'));

@@ -5,6 +5,7 @@ import decisionDates from '../../calculators/catalog/decision-dates/definition.t
 import { demoRain } from '../../calculators/catalog/decision-dates/inputs.ts';
 import { resultAt, runLink, runQuery } from '../../calculators/kit/cases.ts';
 import { picturesOf } from '../../calculators/kit/pictures.ts';
+import { readForm, startTexts } from '../../calculators/kit/state.ts';
 import { readWeather } from '../../content/place/weatherRecord.ts';
 import { expectWithin } from '../support/expectWithin.ts';
 import { root } from '../support/files.ts';
@@ -16,6 +17,25 @@ const months = 'Year, Jan, Feb, Mar, Apr, May, Jun, Jul, Aug, Sep, Oct, Nov, Dec
 const fiveYears = [months, yearLine(2001, 2, 9), yearLine(2002, 3, 2), yearLine(2003, 6, 4), yearLine(2004, 8, 1), yearLine(2005, 10, 0)].join('\n');
 
 describe('decision-dates', () => {
+  it('looks into the record once for what is wrong, however many refusals ask', () => {
+    const { values } = readForm(decisionDates.inputs, startTexts(decisionDates.inputs));
+    const { rainRecord = [] } = values;
+    const readsWith = (endDay: number): number => {
+      let reads = 0;
+      const asked = {
+        ...values,
+        endDay,
+        get rainRecord() {
+          reads += 1;
+          return rainRecord;
+        },
+      };
+      decisionDates.refuses(asked);
+      return reads;
+    };
+    // A day of another year is refused before anybody looks into the record.
+    expect(readsWith(Number(values['endDay'])) - readsWith(Number(values['endDay']) + 366)).toBe(1);
+  });
   it('takes all rain for past where none falls in the season', () => {
     const { season } = runQuery(decisionDates, `rain-from=station&station=${Array.from({ length: 12 }, () => '0in').join(',')}`).values;
     if (!Array.isArray(season)) throw new TypeError('no season');

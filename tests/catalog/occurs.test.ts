@@ -41,6 +41,16 @@ const opened = (slug: string, today: string) => {
   return exampleOn(calculator, startTexts(calculator.inputs), day(today));
 };
 
+it('asks whether the moved dates would be refused without working the example out', () => {
+  const calculator: Calculator = {
+    ...calculatorOf('hay-to-grass'),
+    run: () => {
+      throw new Error('worked out');
+    },
+  };
+  expect(exampleOn(calculator, startTexts(calculator.inputs), day('2027-02-28')).texts).toMatchObject({ fromDay: '2027-02-28' });
+});
+
 describe('a date seen from today', () => {
   // Counted on a calendar. 2028 and 2032 have a February 29.
   it.each<[occurs: Occurs, start: string, today: string, then: string]>([

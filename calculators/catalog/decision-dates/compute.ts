@@ -48,8 +48,16 @@ function seasonsOf(asked: Asked, atDays: readonly number[]) {
   return splitSeasons({ table: rainTableOf(readings), fromDay: sinceDayOf(asked), toDay: asked.endDay, atDays });
 }
 
+type Fault = 'none' | 'end-elsewhere' | 'other-year' | 'after-end' | 'ended' | 'no-record' | 'no-herd-left';
+// Six refusals ask it of the same answers, and splitting the seasons of a record takes as long as half the answer.
+const faults = new WeakMap<Asked, Fault>();
 /** What is wrong with the dates or the record, if anything. */
-export function faultOf(asked: Asked): 'none' | 'end-elsewhere' | 'other-year' | 'after-end' | 'ended' | 'no-record' | 'no-herd-left' {
+export function faultOf(asked: Asked): Fault {
+  const fault = faults.get(asked) ?? faultIn(asked);
+  faults.set(asked, fault);
+  return fault;
+}
+function faultIn(asked: Asked): Fault {
   const { todayDay, endDay, steps } = asked;
   if (yearOf(endDay) !== yearOf(todayDay)) return 'end-elsewhere';
   if (steps.some(({ day }) => yearOf(day) !== yearOf(todayDay))) return 'other-year';

@@ -1,5 +1,5 @@
 import { need } from '../need.ts';
-import { studentQuantile } from '../special/studentQuantile.ts';
+import { regularizedIncompleteBeta } from '../special/regularizedIncompleteBeta.ts';
 
 /** More plots than this nobody clips; the answer is then "stratify the pasture". */
 const mostPlots = 100_000;
@@ -27,8 +27,12 @@ export function plotsNeeded({
   need('plotsNeeded', 'variationPercent', variationPercent, { atLeast: 0, atMost: 500 });
   need('plotsNeeded', 'withinPercent', withinPercent, { atLeast: 1, atMost: 100 });
   need('plotsNeeded', 'confidencePercent', confidencePercent, { atLeast: 50, below: 100 });
-  const enough = (plots: number): boolean =>
-    plots >= ((studentQuantile(0.5 + confidencePercent / 200, plots - 1) * variationPercent) / withinPercent) ** 2;
+  // n >= (t c / E)^2 where Student's t lies within E sqrt(n) / c at least as often as is wanted: one share, where t itself takes fifty.
+  const enough = (plots: number): boolean => {
+    const degreesOfFreedom = plots - 1;
+    const withinSquared = plots * (withinPercent / variationPercent) ** 2;
+    return regularizedIncompleteBeta(degreesOfFreedom / (degreesOfFreedom + withinSquared), degreesOfFreedom / 2, 0.5) <= 1 - confidencePercent / 100;
+  };
   // Student's t falls as plots are added, so once a count is enough every larger one is: halve the span between too few and enough.
   let tooFew = 1;
   let plots = 2;

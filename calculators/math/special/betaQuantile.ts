@@ -1,5 +1,5 @@
 import { need } from '../need.ts';
-import { regularizedIncompleteBeta } from './regularizedIncompleteBeta.ts';
+import { betaShares } from './regularizedIncompleteBeta.ts';
 
 /**
  * The x at which I_x(a, b) = `probability`, with a = `a`, b = `b`: by bisection, which cannot stray, to the last bit of x.
@@ -13,13 +13,12 @@ import { regularizedIncompleteBeta } from './regularizedIncompleteBeta.ts';
  */
 export function betaQuantile(probability: number, a: number, b: number): number {
   need('betaQuantile', 'probability', probability, { atLeast: 0, atMost: 1 });
-  need('betaQuantile', 'a', a, { above: 0, atMost: 1e6 });
-  need('betaQuantile', 'b', b, { above: 0, atMost: 1e6 });
+  const shareBelow = betaShares(a, b);
   if (probability === 0 || probability === 1) return probability;
   let low = 0;
   let high = 1;
   for (let middle = 0.5; middle > low && middle < high; middle = (low + high) / 2) {
-    if (regularizedIncompleteBeta(middle, a, b) < probability) low = middle;
+    if (shareBelow(middle) < probability) low = middle;
     else high = middle;
   }
   return (low + high) / 2;
