@@ -4,6 +4,7 @@ import { resultAt, runQuery } from '../../calculators/kit/cases.ts';
 import { toLink } from '../../calculators/kit/link.ts';
 import { fromLink } from '../../calculators/kit/openLink.ts';
 import { printName } from '../../calculators/kit/print.ts';
+import { commonGrazer, likelyIntakePercent } from '../../calculators/math/herd/likelyIntakePercent.ts';
 import { planningIntakeGal } from '../../calculators/math/stockWater/planningIntakeGal.ts';
 import { expectWithin } from '../support/expectWithin.ts';
 
@@ -313,20 +314,24 @@ describe('feed-hazards', () => {
     // Small ruminants (NRC 2007): a ewe with twins 4 to 5 percent of her weight. Growing cattle, the equation of the beef cattle book: 2.5.
     expect(fills('sheep-or-goats')).toEqual({ weightLb: 160, eatenLbPerDay: 6.4 });
     expect(fills('calves')).toEqual({ weightLb: 300, eatenLbPerDay: 7.5 });
+    const [ewe, calf] = [commonGrazer('ewe-nursing'), commonGrazer('calf')];
+    const eats = (weightLb: number, percent: number) => ({ weightLb, eatenLbPerDay: (weightLb * percent) / 100 });
+    expect(fills('sheep-or-goats')).toEqual(eats(ewe.weightLb, ewe.intakePercent));
+    expect(fills('calves')).toEqual(eats(calf.weightLb, likelyIntakePercent('growing-cattle', 'stocker')));
     // Back to the cow that the form starts with.
     expect(fills('adult-cattle')).toEqual({
       weightLb: weightLb?.kind === 'number' ? weightLb.default : 0,
       eatenLbPerDay: eatenLbPerDay?.kind === 'number' ? eatenLbPerDay.default : 0,
     });
     // By hand: 6.4 lb at 1,900 ppm is 5.516 g, for 160 lb 3.45 g a hundredweight.
-    const ewe = nitrogen(1900, '&animals=sheep-or-goats&weight=160lb&eaten=6.4lb/d&other-feed=none');
-    expect(printName(definition, runQuery(definition, ewe).values, 'gPerCwt', 'us')).toMatch(/^3\.45/);
-    expect(saysIn(ewe)).toMatch(/3 to 5 grams/);
+    const asEwe = nitrogen(1900, '&animals=sheep-or-goats&weight=160lb&eaten=6.4lb/d&other-feed=none');
+    expect(printName(definition, runQuery(definition, asEwe).values, 'gPerCwt', 'us')).toMatch(/^3\.45/);
+    expect(saysIn(asEwe)).toMatch(/3 to 5 grams/);
     // A link from before may name a cow’s weight: it keeps its result, and says what is wrong with it.
     const old = nitrogen(1900, '&animals=sheep-or-goats&weight=1250lb&eaten=27lb/d&other-feed=none');
     expect(printName(definition, runQuery(definition, old).values, 'gPerCwt', 'us')).toMatch(/^1\.86/);
     expect(saysIn(old)).toMatch(/No calf, sheep or goat weighs this much/);
-    expect(saysIn(ewe)).not.toMatch(/No calf, sheep or goat weighs this much/);
+    expect(saysIn(asEwe)).not.toMatch(/No calf, sheep or goat weighs this much/);
   });
 
   it('lets an animal drink as the lists of stock water have it', () => {

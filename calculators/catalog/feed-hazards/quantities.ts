@@ -242,7 +242,7 @@ export const quantities = {
   mixing: word('Mixing it down', {
     'ask-first': 'Not before the laboratory and the veterinarian say how',
     'no-room': 'No mix of these two feeds keeps to the level and the lists',
-    'under-one': 'Not one percent of the higher feed keeps the mix under the level',
+    'under-one': 'Even one percent of the higher feed takes the mix to the level',
     'no-share-named': 'Neither the lists nor this level name a share',
     share: 'There is a share to talk over with them',
     'not-asked': 'Needs a second feed that was tested',
