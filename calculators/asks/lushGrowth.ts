@@ -24,5 +24,5 @@ export const staggers = {
   lead: 'Lush spring grass can kill cows in milk. Give magnesium before they go in.',
   life: true,
   say: 'Fast, lush cool-season grass and small grains in spring are short of magnesium for cows and ewes in milk (grass staggers). Old cows with young calves go first: jumpy, staring, staggering, then down and dead. Give them a high-magnesium mineral from 30 days before, or put dry cows and stockers there, and look often. Call the veterinarian at the first sign. Never give cattle mineral to sheep.',
-  source: 'davis-staggers, with anderson-tetany and harty-tetany-2020',
+  source: 'davis-staggers, with anderson-tetany, winter-tetany-drovers and harty-tetany-2020',
 } as const;

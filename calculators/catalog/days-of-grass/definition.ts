@@ -158,6 +158,7 @@ export default defineCalculator({
     'msu-fall-bloat',
     'davis-staggers',
     'anderson-tetany',
+    'winter-tetany-drovers',
     'harty-tetany-2020',
     'penn-state-agronomy-guide',
     'uga-forage-team-2021',

@@ -252,6 +252,7 @@ export default defineCalculator({
     'msu-fall-bloat',
     'davis-staggers',
     'anderson-tetany',
+    'winter-tetany-drovers',
     'harty-tetany-2020',
     'lory-fall-nitrogen-2022',
     'hamilton-2014',
