@@ -1,3 +1,5 @@
+import type { Caution } from '../kit/define.ts';
+
 /** What several calculators warn of in the same words; each says when. */
 export const toxicStubble = {
   lead: 'Leave 4 inches of old tall fescue: the lowest hold the most toxin.',
@@ -15,11 +17,36 @@ export const nothingStands = {
   say: 'The stand is at or below the stubble that you want to leave. There is nothing to graze here now; wait, feed, or take stock elsewhere.',
   source: 'common practice',
 } as const;
-export const thinGrass = {
+interface Grazed {
+  readonly stock: readonly { readonly kind: string }[];
+}
+const browsers: readonly string[] = ['ewe-nursing', 'ewe-dry', 'doe'];
+const thinForCattle = {
   lead: 'Cattle go short on grass this thin before it is gone.',
   say: 'Under about 750 pounds an acre cattle cannot bite off enough in a day. They go short before the grass is gone.',
   source: 'white-b5036',
 };
+/** Grass under about 750 pounds an acre, by who grazes it: cattle cannot fill themselves there, while sheep, goats and horses bite lower and come to other harm. */
+export const thinGrass = <V extends Grazed>(
+  isThin: (values: V) => boolean,
+  forCattle: Omit<Caution<V>, 'when'> = thinForCattle,
+): readonly Caution<V>[] => [
+  { when: (values) => isThin(values) && values.stock.some(({ kind }) => kind !== 'horse' && !browsers.includes(kind)), ...forCattle },
+  {
+    when: (values) => isThin(values) && values.stock.some(({ kind }) => browsers.includes(kind)),
+    lead: 'Sheep and goats eat grass this thin to the crown, and the worms with it.',
+    life: true,
+    say: 'On grass as thin as this, under about 750 pounds an acre, sheep bite closer than cattle, down to the crown, and goats leave it for brush and weeds. Most worm larvae sit in the lowest inches, and hungry stock eat plants that poison them. Move or feed them before it is this short.',
+    source: 'uky-multispecies, coffey-hale-parasites',
+  },
+  {
+    when: (values) => isThin(values) && values.stock.some(({ kind }) => kind === 'horse'),
+    lead: 'Horses can founder on grass this thin. Shut the gate and feed hay.',
+    life: true,
+    say: 'Grass as thin as this, under about 750 pounds an acre, is down to its lowest inches. Stressed cool-season grass holds most of its sugar there, and it can founder a horse. Keep horses in a dry lot on hay. Sore feet or a rocked-back stance means the veterinarian at once.',
+    source: 'swinker-laminitis-2013',
+  },
+];
 export const recalledInch = {
   lead: 'The pounds in an inch for this stand are from memory. Clip three plots.',
   say: 'The pounds in an inch for this stand are from memory. Clip three plots before you rely on them.',

@@ -6,7 +6,7 @@ import { add, asPrinted, roundTogether, type Whole } from './wholes.ts';
 
 /** A scalar as people read it: with its unit, a date, or the words for a word. */
 export function printScalar(value: Scalar, quantity: ScalarQuantity, system: UnitSystem): string {
-  if (quantity.kind === 'word') return quantity.words[String(value)] ?? String(value);
+  if (quantity.kind === 'word') return (system === 'si' ? quantity.si?.[String(value)] : undefined) ?? quantity.words[String(value)] ?? String(value);
   if (typeof value !== 'number') return value;
   return quantity.kind === 'day' ? printDay(value, true) : printQuantity(value, quantity.unit, digitsTold(value, quantity), system);
 }

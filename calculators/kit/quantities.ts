@@ -19,11 +19,19 @@ export interface NumberQuantity {
   /** What there must be at least: told as the next larger number, since a smaller one would not do. */
   readonly isLeast?: boolean;
 }
+/** Figures that a small area is told to, with no idle zeros behind them: 0.054 of an acre is not 0.1, and half of one is 0.5. */
+const areaFigures = 2;
+const areaDigits = (value: number): number => (String(Number(value.toPrecision(areaFigures))).split('.')[1] ?? '').length;
+
 /** Digits after the point for this value. */
-export function digitsTold(value: number, { digits, significant, wholeFrom }: Pick<NumberQuantity, 'digits' | 'significant' | 'wholeFrom'>): number {
+export function digitsTold(
+  value: number,
+  { digits, significant, wholeFrom, unit }: Pick<NumberQuantity, 'digits' | 'significant' | 'wholeFrom'> & { readonly unit?: UnitName },
+): number {
   // 19.97 is not told as 20.0.
   if (wholeFrom !== undefined && (value === 0 || Math.abs(value) >= wholeFrom - 0.5 * 10 ** -digits)) return 0;
   if (value === 0) return digits;
+  if (unit === 'ac') return Math.max(digits, areaDigits(value));
   // What one ewe eats is not told as 0 lb because a herd's feed is told to tens.
   if (significant === undefined) return digits < 0 ? Math.max(digits, Math.min(0, 1 - Math.floor(Math.log10(Math.abs(value))))) : digits;
   return Math.min(digits, significant - 1 - Math.floor(Math.log10(Math.abs(value))));
@@ -37,6 +45,8 @@ export interface WordQuantity<W extends string = string> {
   readonly kind: 'word';
   readonly label: string;
   readonly words: Readonly<Record<W, string>>;
+  /** Those of them that name a unit, for people who read the other system. */
+  readonly si?: Partial<Readonly<Record<W, string>>>;
 }
 export interface RowsQuantity<C> {
   readonly kind: 'rows';
@@ -56,7 +66,11 @@ export const amount = (label: string, symbol: string, unit: UnitName, digits = 0
   digits,
   ...(significant === undefined ? {} : { significant }),
 });
-export const word = <const W extends string>(label: string, words: Readonly<Record<W, string>>): WordQuantity<W> => ({ kind: 'word', label, words });
+export const word = <const W extends string>(
+  label: string,
+  words: Readonly<Record<W, string>>,
+  si?: Partial<Readonly<Record<NoInfer<W>, string>>>,
+): WordQuantity<W> => ({ kind: 'word', label, words, ...(si && { si }) });
 export const day = (label: string): DayQuantity => ({ kind: 'day', label });
 
 /** Rows among the results: `table('Each pasture', { areaAc: amount(…), … })`; where people see only some of the columns, their names stand before all of them. */

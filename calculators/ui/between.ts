@@ -1,5 +1,6 @@
 import type { Calculator, Outcome, PlainShown } from '../kit/define.ts';
 import { withUnitOnce } from '../kit/hollowRanges.ts';
+import { midSentence } from '../kit/midSentence.ts';
 import { printName } from '../kit/print.ts';
 import { printIn, printNumber, roundedTo, unitBehind } from '../units/printQuantity.ts';
 import type { UnitSystem } from '../units/units.ts';
@@ -32,7 +33,7 @@ export function figureBetween(sides: TwoSides): Figure | undefined {
     const theirs = leadOf(calculator, other);
     // A number beside words needs its own to be understood: 34 head *must go*.
     const words = [sayingOf(calculator, outcome, lead, system), theirs ? sayingOf(calculator, other, theirs, system) : '–'];
-    return words[0] === words[1] ? same : { ...same, figure: words.join(', against '), what: '' };
+    return words[0] === words[1] ? same : { ...same, figure: `${words[0]}; on that side ${midSentence(words[1] ?? '')}`, what: '' };
   }
   const { gap, digits, unit } = between;
   const number = printNumber(Math.abs(gap), digits);

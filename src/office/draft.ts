@@ -1,5 +1,5 @@
 // The office file while somebody works on it: plain data, which may hold texts where numbers belong until they are mended.
-import { type Data, isFields, isList } from '../place/ui/edit.ts';
+import { type Data, type Fields, isFields, isList } from '../place/ui/edit.ts';
 import { type OfficeField, type OfficeSection, officeSections, placedAt } from './model/fields.ts';
 import type { Office } from './model/office.ts';
 import { checkOffice, type Wrong } from './model/sayWrong.ts';
@@ -45,17 +45,39 @@ export function withValue(data: Data, path: string | readonly string[], to: Data
   return { ...fields, [step]: withValue(fields[step], rest, to) };
 }
 
-/** With what was typed into a field. Where in a source the values beside it stand, and what else says so, was told of what stood there before, and goes. */
-export function withTyped(data: Data, path: string, to: Data): Data {
+/** Where the record stands whose source is told for a field, and of which its day is told. */
+const recordAt = (path: string): string | undefined => {
   const placed = placedAt(path);
+  return placed && (placed.row === undefined ? placed.section.at : `${placed.section.at}.${placed.row}`);
+};
+/** Where it is told when the value at a path was seen; none where no day is asked. */
+export function seenBeside(path: string): string | undefined {
+  const placed = placedAt(path);
+  return placed?.section.fields.some(({ at }) => at === 'seen') ? `${recordAt(path)}.seen` : undefined;
+}
+/**
+ * With what was typed into a field. Where in a source the values beside it stand, and what else says so, was told of what stood there before, and goes; so
+ * does the day on which it was seen, once a value is another. All of it comes back when the record says again what it `was`.
+ */
+export function withTyped(data: Data, path: string, to: Data, was: Data = undefined): Data {
+  const record = recordAt(path);
   const changed = withValue(data, path, to);
-  if (!placed || valueAt(data, path) === to) return changed;
-  const record = placed.row === undefined ? placed.section.at : `${placed.section.at}.${placed.row}`;
+  if (record === undefined || valueAt(data, path) === to) return changed;
   const cited = valueAt(changed, record);
   if (!isFields(cited)) return changed;
   const { at: _, also: __, ...rest } = cited;
-  return withValue(changed, record, rest);
+  const { seen: ___, ...undated } = rest;
+  const kind = placedAt(path)?.field?.kind;
+  const next = to !== undefined && (kind === 'number' || kind === 'choice') ? undated : rest;
+  const first = valueAt(was, record);
+  const again = { ...goesWithValues(first), ...next };
+  return withValue(changed, record, isFields(first) && saysOf(again, record) === saysOf(first, record) ? again : next);
 }
+const goesWithValues = (record: Data): Fields =>
+  isFields(record) ? Object.fromEntries(['at', 'also', 'seen'].flatMap((key) => (record[key] === undefined ? [] : [[key, record[key]]]))) : {};
+/** All that a record says but where in its source. */
+const saysOf = (record: Fields, path: string): string =>
+  JSON.stringify(Object.entries(tidied({ ...record, at: undefined, also: undefined }, false, path) ?? {}).toSorted());
 
 export const textOf = (value: Data): string => (typeof value === 'string' || typeof value === 'number' ? String(value) : '');
 /** What a typed text is in the file: a number where it reads as one, else the text itself, so that it can be told what is wrong with it. */
@@ -72,6 +94,8 @@ const nullable =
   /^values\.(?:hayPrice\.(?:low|high)UsdPerTon|yields\.(?:poor|normal|good)LbPerAc|restDays\.(?:fast|slow)Days|erosivity\.(?:low|high)|waterUse\.inPerDay\.\d+)$/;
 const listsOf: Readonly<Record<string, readonly string[]>> = { 'values.growthCurve': ['curves', 'markers'], 'values.talkToSomeone': ['lines'] };
 const isRows = (at: string): boolean => officeSections.some((section) => section.rows && section.at === at);
+/** What a kind of country says besides, and no form shows: it goes with the last value that it stood beside. */
+const besides = new Set(['note', 'notes']);
 const always = new Set(['head', 'values', 'values.talkToSomeone']);
 const nullsOf = (at: string): readonly string[] =>
   officeSections.flatMap((section) =>
@@ -94,7 +118,7 @@ function tidied(data: Data, isForFile: boolean, at = ''): Data {
       return tidy === undefined ? [] : [[key, tidy]];
     }),
   );
-  if (Object.keys(kept).length === 0 && !always.has(at)) return undefined;
+  if (Object.keys(kept).every((key) => besides.has(key)) && !always.has(at)) return undefined;
   const nulls = Object.fromEntries(nullsOf(at).map((key) => [key, null]));
   const lists = Object.fromEntries((listsOf[at] ?? []).map((key) => [key, []]));
   return { ...nulls, ...lists, ...kept };
@@ -103,14 +127,20 @@ const isEmpty = (value: Data): boolean => tidied(value, true) === undefined;
 
 /** What is wrong, each at its field. Nothing is said of a row in which nothing stands yet. */
 export function wrongsIn(data: Data): readonly Wrong[] {
-  const checked = checkOffice(tidied(data, false));
-  if ('office' in checked) return [];
+  const found = wrongsOf(data);
+  // Rules about several values are looked at once each of them can be read: a day that is missing must hide none of them.
+  const dated = found.filter(({ at }) => at.endsWith('.seen')).reduce<Data>((now, { at }) => withValue(now, at, '2000'), data);
+  const hidden = dated === data ? [] : wrongsOf(dated).filter(({ at, say }) => !found.some((each) => each.at === at && each.say === say));
   const emptyRows = officeSections.flatMap(({ at, rows }) => {
     const list = rows ? valueAt(data, at) : undefined;
     return isList(list) ? list.flatMap((each, index) => (isEmpty(each) ? [`${at}.${index}`] : [])) : [];
   });
-  return checked.wrongs.filter(({ at }) => !emptyRows.some((row) => at === row || at.startsWith(`${row}.`)));
+  return [...found, ...hidden].filter(({ at }) => !emptyRows.some((row) => at === row || at.startsWith(`${row}.`)));
 }
+const wrongsOf = (data: Data): readonly Wrong[] => {
+  const checked = checkOffice(tidied(data, false));
+  return 'office' in checked ? [] : checked.wrongs;
+};
 /** The office that can be saved; nothing while something is wrong. */
 export function officeOf(data: Data): Office | undefined {
   const checked = checkOffice(tidied(data, true));
@@ -118,3 +148,12 @@ export function officeOf(data: Data): Office | undefined {
 }
 /** How much of a section is filled in. */
 export const isGiven = (data: Data, { at }: OfficeSection): boolean => !isEmpty(valueAt(data, at));
+/** What a section says, in the order of its fields. */
+function cellsOf(data: Data, { at, rows, fields }: OfficeSection): string {
+  const cells = (record: Data): readonly Data[] => fields.map((each) => tidied(valueAt(record, each.at), true) ?? null);
+  const record = valueAt(data, at);
+  return JSON.stringify(rows ? (isList(record) ? record : []).filter((each) => !isEmpty(each)).map(cells) : cells(record));
+}
+/** Titles of the sections that say something else in the one than in the other. */
+export const differing = (one: Data, other: Data): readonly string[] =>
+  officeSections.filter((section) => cellsOf(one, section) !== cellsOf(other, section)).map(({ title }) => title);

@@ -16,11 +16,13 @@ export interface OfficeSaid {
   readonly near: string;
 }
 
+/** Of a day as a file has it, its month: `Sep 2026`. */
+export const monthOf = (day: string): string => `${monthName(Number(day.slice(5, 7)) - 1).slice(0, 3)} ${day.slice(0, 4)}`;
 export function officeSaid({ head, values: { talkToSomeone } }: Office, isPicked: boolean): OfficeSaid {
   const { name, phone, copyAt, valuesDay } = head;
   return {
     name: [name, phone].filter((each) => each !== undefined).join(', '),
-    valuesOf: `${monthName(Number(valuesDay.slice(5, 7)) - 1).slice(0, 3)} ${valuesDay.slice(0, 4)}`,
+    valuesOf: monthOf(valuesDay),
     ...(copyAt === undefined ? {} : { copyAt: copyAt.replace(/\/?$/, '/') }),
     lines: isPicked ? talkToSomeone.lines : [],
     near: isPicked ? talkToSomeone.near : '',

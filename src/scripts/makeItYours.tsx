@@ -6,20 +6,11 @@ import { draftFrom } from '../office/draft.ts';
 import '../office/takeLate.ts';
 import { readHere } from '../office/readHere.ts';
 import { MakeItYours, type MakeItYoursProps } from '../office/ui/MakeItYours.tsx';
-import type { Data } from '../place/ui/edit.ts';
-import { forget, keep, kept } from './kept.ts';
+import { keptWorks } from '../office/work.ts';
+import { keep, kept } from './kept.ts';
 
-const draftKey = 'holdwater-office-draft';
 const files = import.meta.glob<{ default: unknown }>('../../content/local/*.json');
 
-function keptDraft(): Data {
-  try {
-    const found: Data = JSON.parse(kept('localStorage', draftKey) ?? 'null');
-    return found ?? undefined;
-  } catch {
-    return undefined;
-  }
-}
 const box = document.querySelector<HTMLElement>('#make-it-yours');
 if (box) {
   const countries: MakeItYoursProps['countries'] = JSON.parse(box.dataset['countries'] ?? '[]');
@@ -37,14 +28,7 @@ if (box) {
         const { default: country } = await load();
         return draftFrom(slug, country, (key) => sources.get(key) ?? key, today);
       }}
-      kept={{
-        read: keptDraft,
-        write: (data) => {
-          if (data !== undefined) return keep('localStorage', draftKey, JSON.stringify(data));
-          forget('localStorage', draftKey);
-          return true;
-        },
-      }}
+      kept={keptWorks({ kept: (key) => kept('localStorage', key), keep: (key, text) => keep('localStorage', key, text) })}
       here={office && JSON.parse(JSON.stringify(office))}
     />,
     box,

@@ -4,12 +4,10 @@ import { anOffice, officeWith } from '../office/anOffice.ts';
 import { dist } from '../site/builtSite.ts';
 import { copyWhole, deploy, newerCopy, newerWhole, update, withWorker } from './copyHere.ts';
 import { openGroups } from './forms.ts';
-import { edition, fileOf } from './officeHere.ts';
+import { edition, fileOf, put } from './officeHere.ts';
 import { serve } from './staticServer.ts';
 import { long } from './walked.ts';
 
-/** Puts a text beside `index.html`, as an office does. */
-const put = (page: Page, css: string) => page.route('**/office.css', (route) => route.fulfill({ body: css, contentType: 'text/css' }));
 const shown = (page: Page) =>
   page
     .locator('details[data-local]')

@@ -8,21 +8,9 @@ import { readOfficeFile, writeOffice } from '../../src/office/model/officeFile.t
 import { anOffice, officeWith } from '../office/anOffice.ts';
 import { dist } from '../site/builtSite.ts';
 import { openGroups } from './forms.ts';
-import { edition, fileOf } from './officeHere.ts';
+import { edition, fileOf, openForms, save } from './officeHere.ts';
 import { serve } from './staticServer.ts';
 import { long } from './walked.ts';
-
-const save = async (page: Page): Promise<string> => {
-  const [download] = await Promise.all([page.waitForEvent('download'), page.getByRole('button', { name: 'Save the office file' }).click()]);
-  expect(download.suggestedFilename()).toBe('office.css');
-  return readFileSync(await download.path(), 'utf8');
-};
-const openForms = async (page: Page, from?: string): Promise<void> => {
-  await page.goto('/make-it-yours/');
-  if (from !== undefined) await page.getByLabel('Start from').selectOption({ label: from });
-  await page.getByRole('button', { name: 'Begin' }).click();
-  await expect(page.getByRole('heading', { name: 'Eight steps' })).toBeVisible();
-};
 
 test.describe('the forms of an office', () => {
   test('say at the field what is wrong, keep the work, and save nothing wrong', async ({ page }) => {
@@ -35,7 +23,7 @@ test.describe('the forms of an office', () => {
     await likely.blur();
     await expect(page.getByText('“abc” is no number; write dollars a ton, such as 165.')).toBeVisible();
     await page.getByRole('button', { name: 'Save the office file' }).click();
-    await expect(page.getByText('Not saved yet: 2 things are to mend. All that you typed is still here.')).toBeVisible();
+    await expect(page.getByText('Not saved yet: 3 things are to mend. All that you typed is still here.')).toBeVisible();
     await page.getByRole('link', { name: 'Name: This is missing; write a name, such as Example County office.' }).click();
     await expect(page.getByRole('textbox', { name: 'Name', exact: true })).toBeFocused();
     await page.keyboard.type('Example County office');
@@ -49,22 +37,49 @@ test.describe('the forms of an office', () => {
     await expect(page.getByRole('link', { name: 'Hay, likely: 125 is under low (130). Low, likely, high in that order.' })).toBeVisible();
     await likely.fill('165.50');
     await page.getByRole('textbox', { name: 'Hay, high' }).fill('210');
+    await page.getByRole('textbox', { name: 'Seen', exact: true }).first().fill('2026-11');
     expect(readOfficeFile(await save(page))).toMatchObject({
       is: 'read',
       office: { head: { name: 'Example County office', startedFrom: 'fescue-belt' }, values: { hayPrice: { likelyUsdPerTon: 165.5 } } },
     });
   });
 
-  test('save a changed price without where the old one stood, and the rest with it', async ({ page }) => {
+  test('save a changed price without where and when the old one was seen, and the rest with it', async ({ page }) => {
+    await page.clock.setFixedTime(new Date('2026-11-20T12:00:00'));
     await openForms(page, 'Plains range');
     await page.getByRole('textbox', { name: 'Name', exact: true }).fill('Example County office');
     await page.locator('#step-3 > summary').click();
-    await page.getByRole('textbox', { name: 'Hay, high' }).fill('230');
+    const seen = page.getByRole('textbox', { name: 'Seen', exact: true }).first();
+    const [high, was] = [page.getByRole('textbox', { name: 'Hay, high' }), await seen.inputValue()];
+    const price = await high.inputValue();
+    await high.fill('230');
+    await expect(seen).toHaveValue('');
+    await expect(page.getByText('This is missing; write a day, a month or a year, such as 2026-09.')).toBeVisible();
+    // What was typed by mistake and taken back leaves no gap.
+    await high.fill(price);
+    await expect(seen).toHaveValue(was);
+    await high.fill('230');
+    await page.getByRole('button', { name: 'Make it today for “Seen”' }).first().click();
+    await expect(seen).toHaveValue('2026-11-20');
+    await expect(seen).toBeFocused();
     const read = readOfficeFile(await save(page));
     if (read.is !== 'read') throw new Error('the file that was saved cannot be read');
-    expect(read.office.values.hayPrice).toMatchObject({ highUsdPerTon: 230 });
+    expect(read.office.values.hayPrice).toMatchObject({ highUsdPerTon: 230, seen: '2026-11-20' });
     expect(read.office.values.hayPrice).not.toHaveProperty('at');
     expect(read.office.values.yields).toHaveProperty('at');
+  });
+
+  test('say of which month their values are before they are saved, and make it today', async ({ page }) => {
+    await page.clock.setFixedTime(new Date('2026-11-20T12:00:00'));
+    await page.goto('/make-it-yours/');
+    await page
+      .getByLabel('Open an office file')
+      .setInputFiles({ name: 'office.css', mimeType: 'text/css', buffer: Buffer.from(writeOffice(anOffice)) });
+    await expect(page.getByText('The foot of every page will say “values of Sep 2026”.')).toBeVisible();
+    await page.getByRole('button', { name: 'Make it today for “These values are of”' }).last().click();
+    await expect(page.getByText('The foot of every page will say', { exact: false })).toHaveCount(0);
+    await expect(page.getByLabel('These values are of', { exact: true })).toHaveValue('2026-11-20');
+    expect(readOfficeFile(await save(page))).toMatchObject({ office: { head: { valuesDay: '2026-11-20' } } });
   });
 
   test('open a file as text, and refuse a wrong one with its sentence', async ({ page }) => {
@@ -91,12 +106,54 @@ test.describe('the forms of an office', () => {
     await page.getByRole('textbox', { name: 'Line 1: Who answers' }).fill('County line');
     await page.getByRole('button', { name: 'Take line 1 away' }).click();
     await expect(page.getByRole('textbox', { name: 'Line 1: Who answers' })).toHaveCount(0);
+    const putBack = page.getByRole('button', { name: 'Put it back' });
+    await expect(putBack).toBeFocused();
+    await page.keyboard.press('Enter');
+    await expect(page.getByRole('button', { name: 'Add a line to call' })).toBeFocused();
+    await page.locator('summary', { hasText: 'County line' }).click();
+    await expect(page.getByRole('textbox', { name: 'Line 1: Who answers' })).toHaveValue('County line');
+    await page.getByRole('button', { name: 'Take line 1 away' }).click();
     await page.locator('.start-again > summary').click();
     await page.getByLabel('Start from').selectOption({ label: 'Plains range' });
     await page.getByRole('button', { name: 'Begin' }).click();
     await expect(page.getByRole('textbox', { name: 'Name', exact: true })).toHaveValue('');
-    await page.getByRole('button', { name: 'Put the earlier ones back' }).click();
+    await putBack.click();
     await expect(page.getByRole('textbox', { name: 'Name', exact: true })).toHaveValue('Example County office');
+  });
+
+  test('skip a section that a kind of country has filled in, and say where a whole section lacks something', async ({ page }) => {
+    await openForms(page, 'Fescue belt');
+    await page.getByRole('textbox', { name: 'Name', exact: true }).fill('Example County office');
+    await page.locator('#step-3 > summary').click();
+    await page.locator('#office-values-stockPrices-of').fill('county auction');
+    await page.locator('#office-values-stockPrices-source').fill('common practice');
+    await page.locator('#office-values-stockPrices-seen').fill('2026-11');
+    await page.locator('#step-5 > summary').click();
+    for (const key of ['of', 'source']) await page.locator(`#office-values-yields-${key}`).fill('');
+    await page.getByRole('button', { name: 'Save the office file' }).click();
+    await expect(page.getByText('Not saved yet: 1 thing is to mend.', { exact: false })).toBeVisible();
+    await page.getByRole('link', { name: 'Calves and cows: No price stands here.' }).click();
+    await expect(page.locator('#office-values-stockPrices')).toBeFocused();
+    await expect(page.locator('#office-values-stockPrices')).toContainText('No price stands here. Give one, or leave all of it out.');
+    await page.locator('#office-values-stockPrices-cowSaleUsd').fill('1900');
+    await page.getByRole('button', { name: 'Make it today for “Seen”' }).nth(1).click();
+    const read = readOfficeFile(await save(page));
+    expect(read).toMatchObject({ is: 'read', office: { values: { stockPrices: { cowSaleUsd: 1900 } } } });
+    expect(JSON.stringify(read)).not.toContain('"yields"');
+    await expect(page.getByText('Saved among your downloads as office.css.')).toBeVisible();
+    await page.locator('#office-values-stockPrices-of').fill('county auction, calves');
+    await expect(page.getByText('Changed since office.css was saved.', { exact: false })).toBeVisible();
+  });
+
+  test('show a long sentence whole, and keep it one paragraph', async ({ page }) => {
+    await page.setViewportSize({ width: 390, height: 844 });
+    await openForms(page, 'Fescue belt');
+    await page.locator('#step-7 > summary').click();
+    await page.locator('summary', { hasText: 'Date 4' }).click();
+    const says = page.getByRole('textbox', { name: 'Date 4: What to decide' });
+    expect(await says.evaluate((box) => box.scrollHeight - box.clientHeight)).toBeLessThanOrEqual(1);
+    await says.fill('Decide.\nThen act.');
+    await expect(says).toHaveValue('Decide. Then act.');
   });
 
   test('can be used by everybody', long, async ({ page }) => {
@@ -136,6 +193,7 @@ test('the office’s walk: forms, one file beside index.html, and the copy is th
   await tap(page.getByRole('button', { name: 'Go on to 3. Prices' }));
   await tap(page.getByRole('textbox', { name: 'Hay, likely' }));
   await page.getByRole('textbox', { name: 'Hay, likely' }).fill('150');
+  await tap(page.getByRole('button', { name: 'Make it today for “Seen”' }).first());
   taps++;
   const text = await save(page);
   expect(taps).toBeLessThanOrEqual(10);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import definition from '../../calculators/catalog/days-of-grass/definition.ts';
-import { runQuery } from '../../calculators/kit/cases.ts';
+import { resultAt, runQuery } from '../../calculators/kit/cases.ts';
 import { isoDay } from '../../calculators/units/printQuantity.ts';
 
 const clipped =
@@ -99,5 +99,25 @@ describe('days of grass, where no day can be named', () => {
     for (const [name, quantity] of Object.entries(definition.quantities))
       for (const each of quantity.kind === 'rows' ? Object.values(quantity.columns) : [quantity])
         if (each.kind === 'number' && each.unit === 'd') expect(each.digits, name).toBe(0);
+  });
+});
+
+describe('the appetite at both ends', () => {
+  const eat = (kind: string) => `${clipped}&stock.kind=${kind}&stock.count=100&stock.weight=100lb&stock.intake=4pct`;
+  it.each([
+    // Grown cattle swing by what trials found (Gross, abstract); does from 2 percent (Schoenian) to 4.5 (Texas) about 4 (Luling); horses from 1.5 to 3 (Texas) about 2.
+    ['cow-dry', 468, 332],
+    ['bull', 468, 332],
+    ['other', 468, 332],
+    ['doe', 450, 200],
+    ['horse', 600, 300],
+    // Ewes at rest from 1.5 (Semler) to 4 (Schoenian) about 2.
+    ['ewe-dry', 800, 300],
+  ])('goes by the guides for %s', (kind, most, least) => {
+    const ends = ['rangeEnds.0.endDemandLbPerDay', 'rangeEnds.1.endDemandLbPerDay'].map((path) =>
+      Number(resultAt(runQuery(definition, eat(kind)), path)),
+    );
+    expect(ends[0]).toBeCloseTo(most, 6);
+    expect(ends[1]).toBeCloseTo(least, 6);
   });
 });

@@ -19,6 +19,16 @@ const known = (storage: number, feeding: number): string =>
 const cows = (birth: string): string =>
   `from=2027-01-01&to=2027-04-01&herd.stock=cow&herd.count=10&herd.weight=1000lb&herd.intake=2pct&herd.births=yes&herd.birth=${birth}&herd.nursing=2.5pct&on-hand=none`;
 
+test('no bales on hand are no hay on hand, whatever else is said of them', () => {
+  const none = run('on-hand=none');
+  for (const query of ['own=0', 'own=0&on-hand=now', 'own=0&own-storage=rind', 'own=0&own-storage=known&known-own=30pct', 'own=0&baled=2027-01-01']) {
+    const { note, shown } = run(query);
+    expect(note, query).toBe(none.note);
+    expect(shown).toEqual(none.shown);
+  }
+  expect(run('own=1').note).toContain('on hand');
+});
+
 describe('hay-to-grass', () => {
   test('calving inside the time splits it: sixty days at one rate, thirty at the other', () => {
     // 10 x 1,000 lb x (2 % x 60 + 2.5 % x 30), by hand.

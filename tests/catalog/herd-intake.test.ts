@@ -104,3 +104,32 @@ test('counts the month of the Kansas wildlife areas as 29 pounds on each of 30 d
   const rule = Array.isArray(monthCounts) ? monthCounts.find((row) => row['rule'] === 'lb-870') : undefined;
   expect([rule?.['countLbPerDay'], rule?.['countDays'], rule?.['unitLb']]).toEqual([29, 30, 870]);
 });
+
+test.each([
+  // Grown cattle: how far trials found guides off (Gross, abstract: 13.9 and 16.6 percent), 17 percent either way.
+  ['herd.stock=cow&herd.stage=dry&herd.count=10&herd.weight=1000lb', 220, 182.6, 257.4, 'since guides miss by 14 to 17 % either way'],
+  ['herd.stock=bull&herd.count=10&herd.weight=1000lb', 220, 182.6, 257.4, 'since guides miss by 14 to 17 % either way'],
+  // Does: 4 percent (Luling), 2 (Schoenian) to 4.5 (Texas). Ewes at rest: 2, 1.5 (Semler) to 4 (Schoenian). Horses: 2 (Luling), 1.5 to 3 (Texas).
+  ['herd.stock=doe&herd.stage=nursing&herd.count=10&herd.weight=100lb', 40, 20, 45, 'the least and the most that guides print'],
+  ['herd.stock=ewe&herd.stage=dry&herd.count=10&herd.weight=100lb', 20, 15, 40, 'the least and the most that guides print'],
+  ['herd.stock=horse&herd.stage=dry&herd.count=1&herd.weight=1000lb', 20, 15, 30, 'the least and the most that guides print'],
+  [
+    'herd.stock=cow,doe&herd.stage=dry,nursing&herd.count=10,10&herd.weight=1000lb,100lb',
+    260,
+    202.6,
+    302.4,
+    'by how far guides miss for cows, and how far they differ for other kinds',
+  ],
+  // A share of one's own may be off as far as the guides for that kind are.
+  ['intake-from=own&herd.stock=doe&herd.stage=nursing&herd.count=10&herd.weight=100lb&herd.own=3pct', 30, 15, 33.75, 'if your own figures miss'],
+] as const)('each kind has its own least and most: %s', (query, likely, low, high, why) => {
+  for (const [path, expected] of [
+    ['herdLbPerDay', likely],
+    ['lowLbPerDay', low],
+    ['highLbPerDay', high],
+    ['lowMonthTon', (low * 30.4) / 2000],
+    ['highMonthTon', (high * 30.4) / 2000],
+  ] as const)
+    expect(numberAt(query, path), path).toBeCloseTo(expected, 6);
+  expect(runQuery(definition, query).ranges['herdLbPerDay']).toContain(why);
+});

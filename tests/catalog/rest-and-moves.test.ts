@@ -218,4 +218,25 @@ describe('rest-and-moves', () => {
     expect(first?.text).toMatch(/kill while short/);
     expect(run('forage=pearl-millet').calendar[0]?.text).not.toMatch(/kill/);
   });
+
+  test('with stock in every paddock it says that none rests, and tells nothing of a return', () => {
+    for (const query of ['paddock=1', 'paddock=2&herd=2', 'paddock=1&own-paddock=0.1ac']) {
+      const { note, shown: told, cautions, values, calendar } = run(query);
+      expect(values['todayVerdict'], query).toBe('none');
+      expect(note).toContain('stock are in every paddock, and none rests');
+      expect(`${note} ${cautions.map(({ say }) => say).join(' ')}`).not.toMatch(/When the plan returns|\b0(\.0)? (days|lb)|Going slower round/);
+      for (const name of ['backLbPerAc', 'backVerdict', 'backDays', 'shortFeedLb', 'wholeSlowerStayDays']) expect(told).not.toContain(name);
+      // Each herd goes once through each paddock, and then all of them rest.
+      expect(calendar).toHaveLength(query.includes('herd=2') ? 4 : 1);
+    }
+    expect(run('paddock=2').values['todayVerdict']).toBe('short');
+  });
+
+  test('it tells a tiny paddock as the acres that it is', () => {
+    // One ewe of 160 lb that eats 4 % of it, 6.4 lb a day; 5 in of 275 lb, seven tenths of it eaten in four days: 0.0266 ac.
+    const note = run('stock.kind=ewe-nursing&stock.count=1&stock.weight=160lb&stock.intake=4pct').note;
+    expect(note).toContain('paddocks of 0.027 ac');
+    // Under a twentieth of a day no tenth is told.
+    expect(run('paddock=2&stay=1d&own-paddock=1ac').note).toContain('then feeds all the stock for next to none of a stay of 1 day');
+  });
 });

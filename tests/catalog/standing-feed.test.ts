@@ -1,6 +1,7 @@
 import { expect, it } from 'vitest';
 import definition from '../../calculators/catalog/standing-feed/definition.ts';
 import { resultAt, runLink, runQuery } from '../../calculators/kit/cases.ts';
+import { printDay } from '../../calculators/units/printQuantity.ts';
 import { near } from '../support/near.ts';
 
 const result = (query: string, path: string): number => Number(resultAt(runQuery(definition, query), path));
@@ -65,5 +66,44 @@ it('stops wherever weather has taken it all, however far past that', () => {
   for (const lossPercent of [8.4, 10, 12, 15, 20, 30]) {
     const run = runLink(definition, `measured=2025-12-01&start=2026-12-01&loss=${lossPercent}pct`);
     expect('refusals' in run ? run.refusals.map(({ say }) => say.slice(0, 31)) : [], `${lossPercent}`).toEqual(['By that day weather has taken n']);
+  }
+});
+
+it('tells as many days as lie from the first day of grazing through the last, with the same days in its note', () => {
+  for (const stubble of [1000, 1200, 1250, 1300, 1350]) {
+    const run = runQuery(definition, `start=2026-12-01&stubble=${stubble}lb/ac`);
+    const told = /about (\d+) days \(.*?\), through about (\w+, \w+ \d+, \d+)\./.exec(run.note);
+    // December 1 is the first day, so the last of 30 is December 30.
+    const last = new Date(Date.UTC(2026, 10, 30 + Number(told?.[1])));
+    expect(told?.[2], `${stubble}`).toBe(printDay(last.getTime() / 86_400_000, true));
+    // And those that are told to be fed another way make up the 121 that feed is wanted.
+    expect(Number(told?.[1]) + Number(/leaves (\d+) days/.exec(run.note)?.[1])).toBe(121);
+  }
+});
+it('warns of ice and snow where a day of grazing can lie outside June, July and August, and not in July alone', () => {
+  const leads = (query: string) => runQuery(definition, query).cautions.map(({ lead }) => lead);
+  const summer = 'feed=annual-range&measured=2026-06-01&from=2026-07-01&until=2026-10-01&start=2026-07-01';
+  const ice = 'Ice or snow can shut off the grass in a night. Keep hay and open water.';
+  expect(leads(`${summer}&area=40ac`)).not.toContain(ice);
+  // Enough to last from July into fall.
+  expect(leads(`${summer}&area=160ac`)).toContain(ice);
+  // From July for a whole year, to a July again.
+  expect(leads(`${summer}&area=4000ac`)).toContain(ice);
+  expect(leads('')).toContain(ice);
+});
+it('speaks of thin grass to those that graze it: cattle go short, sheep and goats take worms, horses founder', () => {
+  const leads = (kind: string) =>
+    runQuery(definition, `standing=700lb/ac&stubble=0lb/ac&loss=0pct&feed=other&stock.kind=${kind}&stock.count=20`).cautions.map(({ lead }) => lead);
+  for (const kind of ['cow-dry', 'stocker', 'other']) {
+    expect(leads(kind)).toContain('Grass this thin on the first day leaves cattle short before it is gone.');
+    expect(leads(kind).join(' ')).not.toMatch(/Sheep and goats|Horses can founder/);
+  }
+  for (const [kind, about] of [
+    ['doe', /^Sheep and goats eat grass this thin/],
+    ['ewe-dry', /^Sheep and goats eat grass this thin/],
+    ['horse', /^Horses can founder on grass this thin/],
+  ] as const) {
+    expect(leads(kind).filter((lead) => about.test(lead))).toHaveLength(1);
+    expect(leads(kind).join(' ')).not.toContain('cattle short');
   }
 });

@@ -13,6 +13,7 @@ const internal: Readonly<Record<string, string>> = {
   grazers: 'weights that only start a field of a form',
   pastureWaterUse: 'two figures of the table of forage coefficients',
   textureCenters: 'a point in the texture triangle that stands in for a laboratory slip',
+  yieldBasis: 'two words for the water in a pound, which the form about carrying capacity tells with its own options',
 };
 
 const sources = new Set(filesBelow('content/sources', /\.json$/).map((path) => basename(path, '.json')));

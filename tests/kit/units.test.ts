@@ -206,7 +206,15 @@ describe('printing', () => {
     [-2_695, { digits: 1, significant: 2 }, '−2,700'],
     [0, { digits: 1, significant: 2 }, '0.0'],
     [27_154.29, { digits: 2 }, '27,154.29'],
-  ])('%d told with %j', (value, fineness, text) => {
+    // Acres of a small paddock or strip: two figures, and no zeros behind them that say nothing.
+    [0.0539, { digits: 1, unit: 'ac' }, '0.054'],
+    [0.5, { digits: 1, unit: 'ac' }, '0.5'],
+    [0.0309, { digits: 2, unit: 'ac' }, '0.031'],
+    [7.756, { digits: 0, unit: 'ac' }, '7.8'],
+    [62.05, { digits: 0, unit: 'ac' }, '62'],
+    [0, { digits: 1, unit: 'ac' }, '0.0'],
+    [0.0539, { digits: 1, unit: 'in' }, '0.1'],
+  ] as const)('%d told with %j', (value, fineness, text) => {
     expect(printNumber(value, digitsTold(value, fineness))).toBe(text);
   });
   it('keeps about as many digits that matter', () => {

@@ -1,6 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { bucketFlowGpm, deliveredGal, flowForGpm } from '../../calculators/math/stockWater/deliveredGal.ts';
+import { highestIntakeGal } from '../../calculators/math/stockWater/highestIntakeGal.ts';
 import { pipeFlowGpm, pipeHeadLossFt } from '../../calculators/math/stockWater/pipeHeadLossFt.ts';
 import { planningIntakeGal } from '../../calculators/math/stockWater/planningIntakeGal.ts';
 import { pondDays } from '../../calculators/math/stockWater/pondDays.ts';
@@ -25,6 +26,34 @@ describe('water that stock drink', () => {
   const isAnimal = (name: string): name is Animal => listed.has(name);
   const animals = fc.constantFrom(...[...listed].filter(isAnimal));
 
+  it('asks by weight for no less than any list does for that animal, nor for a heavier animal or a hotter day', () => {
+    const drinkers = fc.constantFrom('cattle' as const, 'sheep-or-goats' as const);
+    fc.assert(
+      fc.property(drinkers, between(20, 2500), between(0, 800), between(-40, 100), between(0, 30), (kind, weightLb, moreLb, airF, hotter) => {
+        const gal = highestIntakeGal(kind, weightLb, airF);
+        expect(highestIntakeGal(kind, weightLb + moreLb, airF)).toBeGreaterThanOrEqual(gal);
+        expect(highestIntakeGal(kind, weightLb, airF + hotter)).toBeGreaterThanOrEqual(gal);
+      }),
+    );
+    const byName: ReadonlyMap<string, number> = new Map([
+      ['cow-nursing', 1250],
+      ['cow-dry', 1250],
+      ['bull', 1900],
+    ]);
+    const weighed = [...listed].filter(isAnimal).flatMap((animal) => {
+      const weightLb = byName.get(animal) ?? Number(/\d+$/.exec(animal)?.[0]);
+      return weightLb > 0 ? [{ animal, weightLb }] : [];
+    });
+    expect(weighed.length).toBeGreaterThanOrEqual(12);
+    for (const { animal, weightLb } of weighed)
+      for (const airF of [40, 70, 80, 88, 90, 95])
+        expect(highestIntakeGal('cattle', weightLb, airF), `${animal} ${airF}`).toBeGreaterThanOrEqual(planningIntakeGal(animal, airF).galPerDay);
+    for (const animal of ['ewe', 'ewe-nursing', 'goat', 'goat-nursing'] as const)
+      expect(highestIntakeGal('sheep-or-goats', 160, 95)).toBeGreaterThanOrEqual(planningIntakeGal(animal, 95).galPerDay);
+    // Half of the lightest kind drinks half: 9.5 gallons at 90 degrees for 400 lb (gould-fs1090).
+    near(highestIntakeGal('cattle', 200, 90), 4.75);
+    expect(() => highestIntakeGal('cattle', 0, 90)).toThrow(RangeError);
+  });
   it('never asks for less on a hotter day', () => {
     fc.assert(
       fc.property(animals, between(-40, 130), between(0, 60), (animal, airF, hotter) => {

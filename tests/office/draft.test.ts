@@ -1,9 +1,21 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { blankDraft, draftFrom, officeOf, readTyped, withTyped, withValue, wrongsIn } from '../../src/office/draft.ts';
+import {
+  blankDraft,
+  differing,
+  draftFrom,
+  officeOf,
+  readTyped,
+  seenBeside,
+  valueAt,
+  withTyped,
+  withValue,
+  wrongsIn,
+} from '../../src/office/draft.ts';
 import { officeSections, placedAt } from '../../src/office/model/fields.ts';
 import { readOfficeFile, writeOffice } from '../../src/office/model/officeFile.ts';
+import type { Data } from '../../src/place/ui/edit.ts';
 import { root } from '../support/files.ts';
 import { anOffice } from './anOffice.ts';
 
@@ -64,7 +76,12 @@ describe('an office at work', () => {
       'values.hayPrice.likelyUsdPerTon': '95',
       'values.growthCurve.curves.0.percentByMonth.4': '1',
     });
-    expect(wrongsIn(data).map(({ at }) => at)).toEqual(['values.growthCurve.curves.0.percentByMonth', 'values.hayPrice.likelyUsdPerTon']);
+    // The day on which the new price was seen is asked for, and hides no other fault.
+    expect(wrongsIn(data).map(({ at }) => at)).toEqual([
+      'values.growthCurve.curves.0.percentByMonth',
+      'values.hayPrice.seen',
+      'values.hayPrice.likelyUsdPerTon',
+    ]);
     expect(wrongsIn(data).at(-1)?.say).toBe('95 is under low (120). Low, likely, high in that order.');
     expect(officeOf(data)).toBeUndefined();
   });
@@ -81,18 +98,77 @@ describe('an office at work', () => {
     const after = from(
       typed(begun, {
         'values.hayPrice.likelyUsdPerTon': '111',
+        'values.hayPrice.seen': '2026-11',
         'values.yields.source': 'common practice',
         'values.erosivity.says': 'the whole county',
         [`values.growthCurve.curves.${curve}.name`]: 'Bluestem, county farm',
       }),
     );
-    expect(after?.hayPrice).toEqual({ ...before?.hayPrice, at: undefined, likelyUsdPerTon: 111 });
+    expect(after?.hayPrice).toEqual({ ...before?.hayPrice, at: undefined, likelyUsdPerTon: 111, seen: '2026-11' });
     expect(after?.yields).toEqual({ ...before?.yields, at: undefined, source: 'common practice' });
     expect(after?.erosivity).toEqual({ ...before?.erosivity, at: undefined, also: undefined, says: 'the whole county' });
     expect(after?.growthCurve?.curves[curve]?.at).toBeUndefined();
     expect(after?.waterUse).toEqual(before?.waterUse);
     // What is typed again as it was is no change.
     expect(from(typed(begun, { 'values.hayPrice.likelyUsdPerTon': String(before?.hayPrice?.likelyUsdPerTon) }))).toEqual(before);
+  });
+
+  it('forgets when a value was seen once it is another, and asks for it', () => {
+    const begun = withValue(JSON.parse(JSON.stringify(anOffice)), 'values.hayPrice.at', 'page 2');
+    const seenAfter = (texts: Readonly<Record<string, string>>, was?: typeof begun) =>
+      valueAt(
+        Object.entries(texts).reduce((now, [path, text]) => withTyped(now, path, readTyped(fieldAt(path), text), was), begun),
+        'values.hayPrice.seen',
+      );
+    for (const [path, text] of [
+      ['values.hayPrice.likelyUsdPerTon', '170'],
+      ['values.hayPrice.likelyUsdPerTon', 'abc'],
+      ['values.hayPrice.crop', 'alfalfa'],
+    ] as const)
+      expect(seenAfter({ [path]: text }), path).toBeUndefined();
+    for (const [path, text] of [
+      ['values.hayPrice.likelyUsdPerTon', '165.0'],
+      ['values.hayPrice.highUsdPerTon', ''],
+      ['values.hayPrice.of', 'county auction'],
+      ['values.hayPrice.source', 'county sheet'],
+      ['values.freight.usdPerLoad', '500'],
+    ] as const)
+      expect(seenAfter({ [path]: text }), path).toBe('2026-09');
+    expect(seenAfter({ 'values.hayPrice.likelyUsdPerTon': '170', 'values.hayPrice.seen': '2026-11', 'values.hayPrice.of': 'county' })).toBe(
+      '2026-11',
+    );
+    const missing = typed(begun, { 'values.hayPrice.likelyUsdPerTon': '170' });
+    expect(wrongsIn(missing).map(({ at, say }) => `${at} ${say}`)).toEqual([
+      'values.hayPrice.seen This is missing; write a day, a month or a year, such as 2026-09.',
+    ]);
+    expect(
+      ['freight.usdPerLoad', 'stockPrices.cowSaleUsd', 'yields.poorLbPerAc', 'stubble.rows.0.stopIn.1'].map((each) => seenBeside(`values.${each}`)),
+    ).toEqual(['values.freight.seen', 'values.stockPrices.seen', undefined, undefined]);
+  });
+
+  it('gives back where and when a value was seen once it is again what it was', () => {
+    const was = withValue(JSON.parse(JSON.stringify(anOffice)), 'values.hayPrice.at', 'page 2');
+    const likely = 'values.hayPrice.likelyUsdPerTon';
+    const hayAfter = (...texts: readonly (readonly [string, string])[]) =>
+      valueAt(
+        texts.reduce((now, [path, text]) => withTyped(now, path, readTyped(fieldAt(path), text), was), was),
+        'values.hayPrice',
+      );
+    const hayPrice = valueAt(was, 'values.hayPrice');
+    expect(hayAfter([likely, '16'], [likely, ''], [likely, '165'])).toEqual(hayPrice);
+    expect(hayAfter([likely, '16'])).not.toHaveProperty('at');
+    // Another day is told of the same number: where that stood was told of the old day.
+    expect(hayAfter([likely, '16'], [likely, '165'], ['values.hayPrice.seen', '2026-11'])).not.toHaveProperty('at');
+  });
+
+  it('tells in which sections two works differ', () => {
+    const one: Data = JSON.parse(JSON.stringify(anOffice));
+    const other = typed(one, { 'values.hayPrice.seen': '2026-10', 'values.stubble.rows.0.stopIn.0': '4', 'values.waterUse.inPerDay.0': '0.01' });
+    expect(differing(one, one)).toEqual([]);
+    expect(differing(one, other)).toEqual(['Hay', 'Heights to start and to stop', 'Water that pasture uses']);
+    // Neither an empty row nor an emptied field says anything.
+    expect(differing(one, withValue(one, 'values.decisionDates.1', {}))).toEqual([]);
+    expect(differing(one, typed(one, { 'values.yields.goodLbPerAc': '' }))).toEqual([]);
   });
 
   it.each([
@@ -118,6 +194,18 @@ describe('an office at work', () => {
     const begun = typed(withValue(blankDraft(today), 'head.name', 'Example County office'), { 'values.freight.usdPerLoad': '400' });
     expect(wrongsIn(begun).map(({ at }) => at)).toEqual(['values.freight.source', 'values.freight.of', 'values.freight.seen']);
     expect(wrongsIn(typed(begun, { 'values.freight.usdPerLoad': '' }))).toEqual([]);
+  });
+
+  it.each(countries)('begun from %s can skip each section: emptied field by field it is asked for no more', (file) => {
+    for (const { at, fields, rows } of officeSections.filter((section) => section.at.startsWith('values.') && !section.at.includes('talk'))) {
+      const begun = named(file);
+      const emptied = rows
+        ? withValue(begun, at, [])
+        : fields.reduce((now, { at: field, kind }) => withTyped(now, `${at}.${field}`, kind === 'months' ? [] : undefined), begun);
+      expect(wrongsIn(emptied), at).toEqual([]);
+      const text = officeOf(emptied)?.values ?? {};
+      expect(valueAt(JSON.parse(JSON.stringify(text)), at.replace('values.', '')) ?? [], at).toEqual([]);
+    }
   });
 
   it('says nothing of a row in which nothing stands, and leaves it out of the file', () => {

@@ -172,6 +172,9 @@ const notKept = new Set<string>([
   'pasture.paddockArea',
   'pasture.standingFeed',
   'hay.onHand',
+  // Worked out of the price at the seller's gate.
+  'prices.hayDelivered',
+  'prices.hayDry',
   'hay.ownLb',
   'water.slip',
 ]);

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { isoDay } from '../../calculators/units/printQuantity.ts';
+import type { Place } from '../../src/place/model/place.ts';
 import { dayIn } from '../../src/place/record/days.ts';
 import { nextReady, slowRestDays } from '../../src/place/record/nextReady.ts';
 import { aPlace, withPasture } from './aPlace.ts';
@@ -26,6 +27,29 @@ describe('the next paddock', () => {
       ['low', 'rest', '2026-06-20', '2026-06-20', 43],
       ['high', 'rest', '2026-06-29', '2026-06-26', 31],
     ]);
+  });
+  it('rests only in months in which grass grows, where the place tells them: common practice', () => {
+    const readyBy = (outDay: string, growth: Place['growth']) =>
+      nextReady({ ...place(), growth }, [aMove({ inDay: outDay, outDay })], dayIn(outDay)).find(({ ground }) => ground.id === 'low');
+    // December 29 and 40 days of growth from April 1 on; October 20 and twelve days of October, 28 of April.
+    const north = { startMonth: 'apr', quitMonth: 'oct' } as const;
+    expect(readyBy('2025-12-29', north)).toMatchObject({ from: 'rest-in-growth', readyDay: dayIn('2026-05-11') });
+    expect(readyBy('2025-10-20', north)).toMatchObject({ from: 'rest-in-growth', readyDay: dayIn('2026-04-29') });
+    expect(readyBy('2026-05-08', north)).toMatchObject({ from: 'rest', readyDay: dayIn('2026-06-17') });
+    // South of the equator growth goes over New Year.
+    expect(readyBy('2025-12-29', { startMonth: 'sep', quitMonth: 'apr' })).toMatchObject({ from: 'rest', readyDay: dayIn('2026-02-07') });
+    // Without both months every day counts.
+    expect(readyBy('2025-12-29', { startMonth: 'apr' })).toMatchObject({ from: 'rest', readyDay: dayIn('2026-02-07') });
+  });
+  it('offers ground that is cut behind all others, and woods not at all', () => {
+    const [low, high] = aPlace().pastures;
+    if (!low || !high) throw new RangeError('two pastures');
+    const pastures = [{ ...low, use: 'hay' as const }, high, { ...high, id: 'trees', name: 'Trees', use: 'woods' as const }];
+    expect(nextReady(aPlace({ pastures }), [out('2026-05-08')], today).map(({ ground, from, readyDay }) => [ground.id, from, readyDay])).toEqual([
+      ['high', 'never', today],
+      ['low', 'hay', undefined],
+    ]);
+    expect(nextReady(aPlace({ pastures }), [aMove()], today).map(({ ground }) => ground.id)).toEqual(['high']);
   });
   it('is none that stock leave on a day to come, and rests from the later day where the record has them out before they came', () => {
     expect(nextReady(place(), [out('2026-06-21')], today).map(({ ground }) => ground.id)).toEqual(['high']);

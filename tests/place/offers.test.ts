@@ -246,3 +246,32 @@ describe('a fault put into a definition', () => {
     expect(at(input.max).marks.map((mark) => mark.at)).toContain('areaAc');
   });
 });
+
+describe('a figure whose basis a form needs otherwise than a place tells it', () => {
+  const singleOf = (place: Parameters<typeof allOffers>[0]) => allOffers(place, 20_000).single;
+  const prices = { hayLikelyUsdPerTon: 140, freightUsdPerLoad: 400 };
+  const bought = { baleLb: 1000, loadCount: 34, moisturePercent: 15 };
+  it('is a price of hay with its freight, $400 on 17 tons, and by the dry ton', () => {
+    const offered = singleOf(aPlace({ prices, hay: { stacks: [], bought } }));
+    expect(offered.get('prices.hayLikely')).toMatchObject({ amount: 140 });
+    expect(offered.get('prices.hayDelivered')).toMatchObject({ amount: 163.5, says: 'with freight' });
+    expect(offered.get('prices.hayDry')).toMatchObject({ amount: 192.4 });
+  });
+  it('is a price at the gate, and said to be, where a load is not known', () => {
+    const offered = singleOf(aPlace({ prices, hay: { stacks: [] } }));
+    expect(offered.get('prices.hayDelivered')).toMatchObject({ amount: 140, says: 'at the seller’s gate: add freight' });
+    expect(offered.has('prices.hayDry')).toBe(false);
+  });
+  it('is delivered already where freight is nothing', () => {
+    expect(singleOf(aPlace({ prices: { ...prices, freightUsdPerLoad: 0 } })).get('prices.hayDelivered')).toMatchObject({
+      amount: 140,
+      says: 'with freight',
+    });
+  });
+  it('is a yield in air-dry pounds, nine tenths of it dry (common practice)', () => {
+    const place = aPlace();
+    const offered = singleOf({ ...place, pastures: place.pastures.map((each) => ({ ...each, normalLbPerAc: 3000 })) });
+    expect(offered.get('pastures.normal')).toMatchObject({ amount: 3000 });
+    expect(offered.get('pastures.normalDry')).toMatchObject({ amount: 2700 });
+  });
+});

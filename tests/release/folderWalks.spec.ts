@@ -189,6 +189,7 @@ async function officeWalk(driven: Driven, at: string, path: string): Promise<voi
   });
   await driven.selectAll();
   await driven.type('150');
+  await driven.tap('#step-3 button', 'Make it today for “Seen”');
   const { name, text } = await driven.saved(() => driven.tap('#make-it-yours button', 'Save the office file'));
   expect(name).toBe('office.css');
   writeFileSync(join(path, 'office.css'), text);

@@ -90,7 +90,21 @@ test.each([
       ...['cow found dead by the oak', 'poisin weeds', 'johnson grass regrowth after rain'],
     ],
   ],
-  ['guides/turning-out-again', 'sudden-death', ['anthrax', 'carcass disposal', 'cow bled and died', 'heifer died bleeding from the nose']],
+  [
+    'guides/turning-out-again',
+    'sudden-death',
+    [
+      ...['anthrax', 'carcass disposal', 'cow bled and died', 'heifer died bleeding from the nose'],
+      ...['dead cow swollen blood', 'cow dead and swollen up overnight'],
+    ],
+  ],
+  [
+    'guides/turning-out-again',
+    'bloat',
+    ['alfalfa frost bloat', 'cow bloated on clover', 'steers bloat on wheat pasture', 'bloated calf', 'bloating on frosted alfalfa'],
+  ],
+  ['guides/stretching-winter-feed', undefined, ['bloat on corn', 'grain bloat', 'calf bloated after it got into the grain']],
+  ['guides/handling-stressed-forage', undefined, ['dead cows brown blood', 'cow died and her blood is chocolate brown']],
   [
     'guides/keeping-stock-cool',
     'an-animal-in-trouble',

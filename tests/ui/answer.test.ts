@@ -65,7 +65,7 @@ describe('the figure between two sides', () => {
   });
   it('sets words against each other', () => {
     const words = calculator({ kind: 'word', label: 'Class', words: { poor: 'Poor', good: 'Good' } });
-    expect(between(words, 'poor', 'good')).toMatchObject({ figure: 'Poor, against Good', isWords: true });
+    expect(between(words, 'poor', 'good')).toMatchObject({ figure: 'Poor; on that side good', isWords: true });
     expect(between(words, 'good', 'good')).toMatchObject({ figure: 'The same', what: 'for both' });
   });
 });

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import carryingCapacity from '../../calculators/catalog/carrying-capacity/definition.ts';
 import rainDemonstration from '../../calculators/catalog/rain-demonstration/definition.ts';
+import soilLoss from '../../calculators/catalog/soil-loss/definition.ts';
 import type { Calculator } from '../../calculators/kit/define.ts';
 import { fetchWhole } from '../../calculators/kit/fetchWhole.ts';
 import { fromLink } from '../../calculators/kit/openLink.ts';
@@ -58,6 +59,32 @@ describe('a gap between two sides', () => {
   );
 });
 
+describe('two sides of which one is told in words', () => {
+  it.each(calculators.filter(({ inputs }) => canCompare(inputs)).map((calculator) => [calculator.slug, calculator] as const))(
+    'read as one sentence: %s',
+    async (_, calculator) => {
+      await fetchWhole(calculator);
+      fc.assert(
+        fc.property(formsBeside(calculator), fc.constantFrom('us', 'si'), (form, system) => {
+          const { figure } = told(calculator, form, system) ?? {};
+          const [, theirs] = figure?.isWords === true ? figure.figure.split('; on that side ') : [];
+          if (theirs === undefined) return;
+          expect(theirs, 'no capital in the middle of a sentence').not.toMatch(/^\p{Lu}\p{Ll}/u);
+          expect(figure?.figure, 'no unit of the other system').not.toMatch(system === 'us' ? /tonne|hectare/ : /\bton\b|\bacre\b/);
+        }),
+        { seed: 11, numRuns: calculator.runs === 'long' ? 20 : 200 },
+      );
+    },
+    60_000,
+  );
+  it('tells a loss too small for a figure beside one that has it, in the units of the reader', () => {
+    const loss = (query: string, system: 'us' | 'si') => told(soilLoss, fromLink(soilLoss, query).form, system)?.figure?.figure;
+    expect(loss('ground-cover=45pct&that.ground-cover=95pct', 'us')).toBe('5 tons/ac of soil a year; on that side under 1 ton an acre');
+    expect(loss('ground-cover=45pct&that.ground-cover=95pct', 'si')).toMatch(/; on that side under 2 tonnes a hectare$/);
+    expect(loss('ground-cover=95pct&that.ground-cover=45pct', 'us')).toBe('Under 1 ton an acre; on that side 5 tons/ac of soil a year');
+  });
+});
+
 describe('two trays of one size', () => {
   const jars = (query: string) => told(rainDemonstration, fromLink(rainDemonstration, query).form)?.figure;
   it('are told by what ran off, not by the water that both take', () => {
@@ -92,7 +119,7 @@ describe('head that must go by two days', () => {
   it('is told in words where by one of them no number is enough', () => {
     const { figure, range, other } = by('today=2026-06-20&go=2026-07-10&that.go=2026-08-10') ?? {};
     expect(other?.shown).not.toContain('goHead');
-    expect(figure?.figure).toBe('34 head must go, against Too late by that day: with all of the first kind gone, the grass still ends early');
+    expect(figure?.figure).toBe('34 head must go; on that side too late by that day: with all of the first kind gone, the grass still ends early');
     expect(range).toBeUndefined();
   });
 });

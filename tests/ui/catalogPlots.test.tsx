@@ -3,35 +3,36 @@ import { describe, expect, it } from 'vitest';
 import { runQuery } from '../../calculators/kit/cases.ts';
 import type { Calculator } from '../../calculators/kit/define.ts';
 import { fromLink } from '../../calculators/kit/openLink.ts';
-import type { PlainPicture } from '../../calculators/kit/pictures.ts';
+import { allPictures, type PlainPicture } from '../../calculators/kit/pictures.ts';
 import { Picture } from '../../calculators/ui/pictures/Picture.tsx';
 import { otherTexts, runSide } from '../../calculators/ui/sides.ts';
 import { sideTitles } from '../../calculators/ui/sideTitles.ts';
 import type { UnitSystem } from '../../calculators/units/units.ts';
 import { calculators } from '../support/catalog.ts';
-import { attribute, crowded, unescaped, widthsPx, wordsIn } from './drawnPlots.tsx';
+import { attribute, crowded, misnamed, unescaped, widthsPx, wordsIn } from './drawnPlots.tsx';
 
-const plots = calculators.filter(({ picture }) => picture && ['shares', 'spans', 'bars', 'lines'].includes(picture.kind));
-const pictureOf = ({ picture }: Calculator): PlainPicture => {
-  if (!picture) throw new RangeError('no picture');
-  return picture;
-};
-const drawReal = (each: Calculator, query: string, widthPx: number, system: UnitSystem = 'us'): string => {
+const plotKinds = ['shares', 'spans', 'bars', 'lines'];
+const plotsOf = (each: Calculator): readonly PlainPicture[] => allPictures(each).filter(({ kind }) => plotKinds.includes(kind));
+const plots = calculators.filter((each) => plotsOf(each).length > 0);
+/** All plots of a calculator, one after the other. */
+const drawReal = (each: Calculator, query: string, widthPx: number, system: UnitSystem = 'us'): readonly string[] => {
   const { form } = fromLink(each, query);
   const others = otherTexts(each, form);
   const [mine, theirs] = [runSide(each, form.this, 'us').outcome, others && runSide(each, others, 'us').outcome];
   if (!mine) throw new RangeError(`${each.slug}: ${query} does not compute`);
-  return render(
-    <Picture
-      calculator={each}
-      picture={pictureOf(each)}
-      outcome={mine}
-      other={theirs}
-      titles={sideTitles(each, form.this, others, 'us')}
-      system={system}
-      id="p"
-      widthPx={widthPx}
-    />,
+  return plotsOf(each).map((picture) =>
+    render(
+      <Picture
+        calculator={each}
+        picture={picture}
+        outcome={mine}
+        other={theirs}
+        titles={sideTitles(each, form.this, others, 'us')}
+        system={system}
+        id="p"
+        widthPx={widthPx}
+      />,
+    ),
   );
 };
 /** Queries that strain a drawing: the example, its other ends, and a pair. */
@@ -49,22 +50,23 @@ const strained: Readonly<Record<string, readonly string[]>> = {
 describe.each(plots)('$slug', (each) => {
   it.each(widthsPx)('lets no words meet or leave its plot at %s px', (widthPx) => {
     for (const query of ['', ...(strained[each.slug] ?? [])])
-      for (const system of ['us', 'si'] as const) {
-        const markup = drawReal(each, query, widthPx, system);
+      for (const markup of (['us', 'si'] as const).flatMap((system) => drawReal(each, query, widthPx, system))) {
         expect(markup).not.toMatch(/NaN|Infinity|undefined|height="-|width="-/);
         expect(crowded(markup), query).toEqual([]);
+        expect(misnamed(markup), query).toEqual([]);
       }
   });
   it('tells in its name each figure that is drawn', () => {
-    const markup = drawReal(each, '', 376);
-    const said = unescaped(attribute(/<svg[^>]* role="img"[^>]*>/.exec(markup)?.[0] ?? '', 'aria-label'));
-    const figures = wordsIn(markup).filter(({ size }) => size === 'figure');
-    const amounts = figures.flatMap(({ text }) => text.match(/[\d,]*\d(?:\.\d+)?/g) ?? []);
-    for (const told of amounts) expect(said, told).toContain(told);
+    for (const markup of drawReal(each, '', 376)) {
+      const said = unescaped(attribute(/<svg[^>]* role="img"[^>]*>/.exec(markup)?.[0] ?? '', 'aria-label'));
+      const figures = wordsIn(markup).filter(({ size }) => size === 'figure');
+      const amounts = figures.flatMap(({ text }) => text.match(/[\d,]*\d(?:\.\d+)?/g) ?? []);
+      for (const told of amounts) expect(said, told).toContain(told);
+    }
   });
 });
 it('draws the first pictures that fourteen calculators have', () => {
-  const kinds = Object.fromEntries(plots.map(({ slug, picture }) => [slug, picture?.kind]));
+  const kinds = Object.fromEntries(plots.map((each) => [each.slug, plotsOf(each)[0]?.kind]));
   expect(kinds).toMatchObject({
     'slake-test': 'shares',
     'forage-on-hand': 'spans',
@@ -92,6 +94,6 @@ it('draws no share of a feed where none is allowed to be named', () => {
     'other-feed=tested&forage-nitrate=no3-n&nitrate-ppm=50',
   ]) {
     const { values } = runQuery(hazards, query);
-    expect(drawReal(hazards, query, 376) !== '', query).toBe(values['mixing'] === 'share');
+    expect(drawReal(hazards, query, 376).some(Boolean), query).toBe(values['mixing'] === 'share');
   }
 });

@@ -4,6 +4,7 @@ import type { Calculator, Outcome } from '../../calculators/kit/define.ts';
 import type { Bars, DaySpans, Lines, PlainPicture, RowSpans, Shares } from '../../calculators/kit/pictures.ts';
 import type { NumberQuantity } from '../../calculators/kit/quantities.ts';
 import { Picture } from '../../calculators/ui/pictures/Picture.tsx';
+import { heightAt, type Point } from '../../calculators/ui/pictures/placeWords.ts';
 import { boxOf, meet, type Word } from '../../calculators/ui/pictures/words.ts';
 import type { UnitName, UnitSystem } from '../../calculators/units/units.ts';
 
@@ -201,3 +202,27 @@ export function crowded(markup: string): readonly string[] {
   });
 }
 export const widthsPx = [306, 376, 608];
+
+/** Names of curves that stand nearer to another curve of their drawing than to their own, or nowhere; a curve alone is named above its drawing. */
+export function misnamed(markup: string): readonly string[] {
+  const curves = [...markup.matchAll(/<path class="curve is-[^"]*" d="M([^"]*)"/g)]
+    .map(([, path = '']) => path.split('L').map((point) => point.split(' ').map(Number) as [number, number]))
+    // The first named is drawn last, over the others.
+    .toReversed();
+  if (curves.length < 2) return [];
+  const said = unescaped(attribute(/<svg[^>]* role="img"[^>]*>/.exec(markup)?.[0] ?? '', 'aria-label'));
+  const names = [...said.matchAll(/(?:^[^:]*: |; )([^;:]*?) from [^;]*? to [^;]*/g)].map(([, name = '']) => name).slice(-curves.length);
+  const words = wordsIn(markup).filter(({ size }) => size === 'name');
+  return names.flatMap((name, index) => {
+    const own = curves[index];
+    // A name of two lines is two words one after the other.
+    const at = words.findIndex(({ text }, start) => text === name || `${text} ${words[start + 1]?.text}` === name);
+    const first = words[at];
+    if (!own || !first) return [`${name} stands nowhere`];
+    const boxes = (first.text === name ? [first] : words.slice(at, at + 2)).map(boxOf);
+    const middle = (Math.min(...boxes.map(({ left }) => left)) + Math.max(...boxes.map(({ right }) => right))) / 2;
+    const level = (Math.min(...boxes.map(({ top }) => top)) + Math.max(...boxes.map(({ bottom }) => bottom))) / 2;
+    const away = (points: readonly Point[]): number => Math.abs((heightAt(points, middle) ?? Number.POSITIVE_INFINITY) - level);
+    return curves.some((curve) => curve !== own && away(curve) < away(own) - 1) ? [`${name}: ${Math.round(away(own))} px from its own`] : [];
+  });
+}

@@ -9,10 +9,10 @@ import { carryingHead } from '../../math/herd/carryingHead.ts';
 import { dailyIntakeLb } from '../../math/herd/dailyIntakeLb.ts';
 import { headToRemove } from '../../math/herd/headToRemove.ts';
 import { sumOf } from '../../math/special/sumOf.ts';
+import { yieldBasisPercents } from '../../tables/yieldBasis.ts';
 import { firstOfMonth, monthIndexOf, yearOf } from '../../units/days.ts';
 import type { inputs } from './inputs.ts';
 
-const basisPercents = { 'air-dry': 90, 'oven-dry': 100 } as const;
 /** How far the share eaten may be off: from range to pasture moved every few days it runs over more than this. */
 const shareSwingPercent = 15;
 const shareLimitsPercent = { least: 5, most: 90 } as const;
@@ -47,7 +47,7 @@ function groundsOf(asked: Asked, eatenPercent: number) {
   return asked.pastures.map(({ areaAc, waterDistanceMi, slopePercent, ownUsablePercent, normalLbPerAc, poorLbPerAc }, index) => {
     const usable = asked.reachFrom === 'own' ? ownUsablePercent / 100 : usableShare({ waterDistanceMi, slopePercent });
     const eatenLb = (asPrinted: number): number => {
-      const lbPerAc = onDryBasis({ weightLb: asPrinted, fromDryMatterPercent: basisPercents[asked.yieldBasis], toDryMatterPercent: 100 });
+      const lbPerAc = onDryBasis({ weightLb: asPrinted, fromDryMatterPercent: yieldBasisPercents[asked.yieldBasis], toDryMatterPercent: 100 });
       return usableForageLb([{ areaAc, usableShare: usable, lbPerAc: eatenLbPerAc(stand(lbPerAc)) }]);
     };
     return {
@@ -161,8 +161,8 @@ export function compute(asked: Asked) {
   const everyDays = Math.ceil(leftDays / delayPoints);
   const normal = year('normal', normalLb);
   const poor = year('poor', poorLb);
-  const basisPercent = basisPercents[asked.yieldBasis];
-  const otherBasisPercent = asked.yieldBasis === 'air-dry' ? basisPercents['oven-dry'] : basisPercents['air-dry'];
+  const basisPercent = yieldBasisPercents[asked.yieldBasis];
+  const otherBasisPercent = asked.yieldBasis === 'air-dry' ? yieldBasisPercents['oven-dry'] : yieldBasisPercents['air-dry'];
   return {
     eatenPercent,
     shares,

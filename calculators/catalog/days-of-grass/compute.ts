@@ -8,9 +8,10 @@ import { tabledEatenPercent } from '../../math/forage/tabledEatenPercent.ts';
 import { usableForageLb } from '../../math/forage/usableForageLb.ts';
 import { dailyIntakeLb } from '../../math/herd/dailyIntakeLb.ts';
 import { headToRemove } from '../../math/herd/headToRemove.ts';
+import { type IntakeSwing, intakeSwing } from '../../math/herd/intakeSwing.ts';
 import { sumOf } from '../../math/special/sumOf.ts';
+import { grazers } from '../../tables/grazers.ts';
 import { grazedUntilGone } from '../../tables/harvestShare.ts';
-import { guideErrorPercent } from '../../tables/intake.ts';
 import type { inputs } from './inputs.ts';
 
 type Asked = ValuesOf<typeof inputs>;
@@ -43,6 +44,13 @@ function densityEnds({ densityFrom, stand, condition, densityLbPerAcIn }: Asked)
   const [low, high] = densityOf(stand, condition);
   return [low, (low + high) / 2, high];
 }
+
+/** Bulls, for which no guide prints a share, and stock that the list does not name are taken to swing as cows do. */
+const swingOf = (kind: Asked['stock'][number]['kind']): IntakeSwing =>
+  intakeSwing(kind === 'other' || kind === 'bull' ? { animal: 'beef-cow', stage: 'dry', quality: 'average' } : grazers[kind].eats);
+/** What all stock eat in a day where each kind eats the least, or the most, that its guides let expect. */
+const demandAt = ({ stock }: Asked, end: keyof IntakeSwing): number =>
+  sumOf(stock, ({ kind, countHead, weightLb, intakePercent }) => dailyIntakeLb({ head: countHead, weightLb, intakePercent }) * swingOf(kind)[end]);
 
 interface End {
   readonly endHeightIn: number;
@@ -124,13 +132,13 @@ export function compute(asked: Asked) {
     endHeightIn: Math.max(0, heightIn - heightErrorIn),
     endLbPerAcIn: lowLbPerAcIn,
     endEatenPercent: lowEatenPercent,
-    endDemandLbPerDay: (demandLbPerDay * (100 + guideErrorPercent)) / 100,
+    endDemandLbPerDay: demandAt(asked, 'highRatio'),
   });
   const high = grassOf(asked, {
     endHeightIn: heightIn + heightErrorIn,
     endLbPerAcIn: highLbPerAcIn,
     endEatenPercent: highEatenPercent,
-    endDemandLbPerDay: (demandLbPerDay * (100 - guideErrorPercent)) / 100,
+    endDemandLbPerDay: demandAt(asked, 'lowRatio'),
   });
   const untilDays = untilDay - todayDay;
   const verdict = verdictOf(likely, untilDays);

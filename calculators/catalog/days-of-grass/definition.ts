@@ -21,7 +21,7 @@ const isSame = ({ lowWholeDays, highWholeDays }: Values): boolean => lowWholeDay
 
 export default defineCalculator({
   slug: 'days-of-grass',
-  version: 1,
+  version: 2,
   title: 'Days of grass left',
   inputs,
   refusals: [
@@ -84,7 +84,7 @@ export default defineCalculator({
   steps,
   cautions: [
     caution(({ verdict }) => verdict === 'nothing', nothingStands),
-    caution(({ heightIn, usedLbPerAcIn }) => heightIn * usedLbPerAcIn < intakeFallsBelowLbPerAc, thinGrass),
+    ...thinGrass<Values>(({ heightIn, usedLbPerAcIn }) => heightIn * usedLbPerAcIn < intakeFallsBelowLbPerAc),
     {
       when: ({ densityFrom, stand, stopHeightIn }) => densityFrom === 'list' && stand === 'tall-fescue' && stopHeightIn < toxicFescueIn,
       ...toxicStubble,
@@ -120,6 +120,7 @@ export default defineCalculator({
     'A printed figure for an inch can be out by half on your place. Three clips of your own set the stick.',
     'For stock that stay until it is gone, guides print the share of all that a pasture grows. Here it is put on what stands above the stubble, which errs toward fewer days.',
     'Heads that must leave are counted in the kind that eats most. Others eat less, so more of them would have to go.',
+    'Printed appetites of sheep, goats and horses lie far apart, so with them the range is wide. Hay weighed for a week tells yours.',
     'It does not tell feed value. Old, brown grass may last and still not carry a cow that nurses.',
   ],
   weighsOnPeople: true,
@@ -163,9 +164,22 @@ export default defineCalculator({
     'penn-state-agronomy-guide',
     'uga-forage-team-2021',
     'gross-intake',
+    'mullenix-2022',
+    'schoenian-intake',
+    'luling-foundation',
+    'texas-animal-units',
     'rangelands-gateway-matching',
     'white-b5036',
+    'uky-multispecies',
+    'coffey-hale-parasites',
+    'swinker-laminitis-2013',
     'lory-fall-nitrogen-2022',
+  ],
+  changes: [
+    {
+      version: 2,
+      say: 'The range takes the appetite of each kind by its own guides: 17 % either way for grown cattle, the least and the most that guides print for other kinds. Before, all kinds took the 17 % of cows.',
+    },
   ],
   topic: 'grass',
   order: 5,

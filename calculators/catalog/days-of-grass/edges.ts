@@ -21,6 +21,11 @@ export default defineEdges(definition, {
     // 750 lb an acre from the ground up: 2.73 in at 275, 7 in at 107.1.
     edge('Under about 750 pounds an', { raised: 'height=2.72in', silent: 'height=2.73in' }),
     edge('Under about 750 pounds an', { on: 'density-from=own', raised: 'density=107lb/ac/in', silent: 'density=108lb/ac/in' }),
+    edge('Under about 750 pounds an', { on: 'height=2.7in', raised: 'stock.kind=cow-dry', silent: 'stock.kind=doe' }),
+    edge('On grass as thin as', { on: 'height=2.7in', raised: 'stock.kind=doe', silent: 'stock.kind=cow-dry' }),
+    edge('On grass as thin as', { on: 'stock.kind=ewe-dry', raised: 'height=2.72in', silent: 'height=2.73in' }),
+    edge('Grass as thin as this,', { on: 'height=2.7in', raised: 'stock.kind=horse', silent: 'stock.kind=cow-dry' }),
+    edge('Grass as thin as this,', { on: 'stock.kind=horse', raised: 'height=2.72in', silent: 'height=2.73in' }),
     edge('The lowest inches of old', { raised: 'stand=tall-fescue', silent: 'stand=mixed-pasture' }),
     edge('The lowest inches of old', { on: 'stand=tall-fescue', raised: 'stop-height=3.9in', silent: 'stop-height=4in' }),
     edge('The lowest inches of old', { on: 'stand=tall-fescue', raised: 'density-from=list', silent: 'density-from=own' }),

@@ -74,8 +74,8 @@ export const steps: Working<Values, Results> = [
     ],
   ),
   tabulate('rangeEnds', {
-    says: 'The same at both ends: half an inch lower and higher, the printed ends of pounds in an inch and of the share eaten, and an appetite 17 percent more and less. The half inch, and 5 percent either way for a stay within a week, are our own.',
-    source: 'gross-intake, abstract',
+    says: 'The same at both ends: half an inch lower and higher, the printed ends of pounds in an inch and of the share eaten, and the appetite of each kind at both ends: 17 percent more and less for grown cattle and for stock not listed, the most and the least that guides print for the others. The half inch, and 5 percent either way for a stay within a week, are our own.',
+    source: 'gross-intake, abstract, with mullenix-2022, schoenian-intake, luling-foundation and texas-animal-units',
     formulas: {
       endAvailableLbPerAc: tex`\max(0, \q{endHeightIn} - \q{stopHeightIn}) \times \q{endLbPerAcIn}`,
       endEatenLb: tex`\q{endAvailableLbPerAc} \times \q{endEatenPercent} / 100 \times \q{areaAc} \times \q{reachPercent} / 100`,

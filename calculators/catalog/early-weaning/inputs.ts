@@ -81,8 +81,8 @@ export const inputs = {
   }),
   forageUsdPerTon: number('What a ton of forage is worth to you this year, dry matter', 'p_f', 'usd/ton', [0, 1000], 110, {
     usual: 'hayUsdPerTon',
-    ask: 'What the hay costs that you would buy in its place, less what is lost in feeding it.',
-    offeredBy: 'prices.hayLikely',
+    ask: 'What the hay costs, delivered, that you would buy in its place, divided by the share that is dry and by the share that is eaten. $140 hay with 15 % water, a fifth of it wasted, comes to about $206.',
+    offeredBy: 'prices.hayDry',
   }),
   calfFeedUsdPerTon: number('Price of the calf’s bought feed, dry matter', 'p_c', 'usd/ton', [0, 2000], 290, {
     belongsTo: 'management',

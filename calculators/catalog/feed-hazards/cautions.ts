@@ -1,13 +1,20 @@
+import { waterCautions } from '../../asks/waterSlip.ts';
 import { type Caution, caution } from '../../kit/define.ts';
+import { asPrinted } from '../../kit/wholes.ts';
 import { deadlyNitrateBand } from '../../tables/feedHazards.ts';
-import type { compute } from './compute.ts';
+import { asTold, type compute } from './compute.ts';
 import type { Values } from './inputs.ts';
-import type { ReadingWord } from './quantities.ts';
+import { quantities, type ReadingWord } from './quantities.ts';
 
 type V = Values & ReturnType<typeof compute>;
 const hasFeed = ({ forageNitrate }: V): boolean => forageNitrate !== 'not-tested';
 const hasWater = ({ waterNitrate }: V): boolean => waterNitrate !== 'not-tested';
-const isDeadly = ({ gPerCwt }: V): boolean => gPerCwt >= deadlyNitrateBand.leastGPerCwt;
+// By the figure that is told: 2.996 stands there as 3.00.
+const isDeadly = ({ gPerCwt }: V): boolean => asPrinted(gPerCwt, quantities.gPerCwt.digits) >= deadlyNitrateBand.leastGPerCwt;
+const isMixed = (values: V): boolean => hasFeed(values) && values.otherFeed === 'tested';
+/** Heavier than any calf, sheep or goat, lb. Common practice. */
+const heaviestLb: Partial<Record<Values['animals'], number>> = { calves: 900, 'sheep-or-goats': 400 };
+const isCowWeight = ({ animals, weightLb }: V): boolean => weightLb > (heaviestLb[animals] ?? Number.POSITIVE_INFINITY);
 const hasPrussicCrop = ({ crop }: V): boolean => crop !== 'other';
 const hasPrussicAcid = ({ prussicAcid }: V): boolean => prussicAcid === 'tested';
 const isWrapped = ({ basis, feedForm }: V): boolean => basis !== 'dry' && (feedForm === 'silage' || feedForm === 'baleage');
@@ -71,6 +78,12 @@ export const cautions: readonly Caution<V>[] = [
     say: 'Speed matters. Feed that is eaten within a few hours kills with about half the nitrate that it takes over a day or two, so one hungry meal is worse than the day’s amount shows.',
     source: 'rasby-g1779',
   }),
+  caution(isCowWeight, {
+    lead: 'This is a cow’s weight: give what one of them weighs, and what it eats.',
+    life: true,
+    say: 'No calf, sheep or goat weighs this much. With a cow’s weight and a cow’s feed the nitrate for each 100 lb can come out half of what it is. Give what one of them weighs and what it eats in a day; choosing the animals again fills in common figures.',
+    source: 'common practice',
+  }),
   caution((values) => !hasFeed(values), {
     lead: 'Nitrate in the feed was not tested. It kills, and the feed looks sound.',
     life: true,
@@ -90,10 +103,22 @@ export const cautions: readonly Caution<V>[] = [
     source: 'common practice',
   }),
   ...feedCautions,
-  caution((values) => hasFeed(values) && values.otherFeed === 'tested' && values.sharePercent > values.listSharePercent, {
+  caution((values) => isMixed(values) && values.otherListSharePercent < 100, {
+    lead: 'The other feed has a limit of its own, or none of it may be fed.',
+    life: true,
+    say: 'By itself the other feed is over a limit. Its own line under the answer says how much of it the strictest table allows, if any. Do not turn to it to thin out this one.',
+    source: 'clemson-nitrate',
+  }),
+  caution((values) => isMixed(values) && values.sharePercent > values.listSharePercent, {
     lead: 'You feed more of it than the strictest table allows: cut the share.',
     life: true,
     say: 'The share of this feed that you gave is more than the strictest table allows. Cut it, or feed something else, until the veterinarian has set it.',
+    source: 'common practice',
+  }),
+  caution((values) => isMixed(values) && 100 - values.sharePercent > values.otherListSharePercent, {
+    lead: 'You feed more of the other feed than the strictest table allows: cut it.',
+    life: true,
+    say: 'The share of the other feed is more than the strictest table allows. Cut it, or feed something else, until the veterinarian has set it.',
     source: 'common practice',
   }),
   caution((values) => values.verdict !== 'under-every-limit' && (hasFeed(values) || hasWater(values)), {
@@ -185,12 +210,7 @@ export const cautions: readonly Caution<V>[] = [
     say: 'Silage and wrapped bales that did not sour below pH 5, hold soil, or have a torn cover can carry listeria: circling, one side of the face drooping, lost calves and lambs, sheep and goats most of all. Throw out what is spoiled and clear what they leave.',
     source: 'lejeune-listeria',
   }),
-  caution(({ sulfateMgPerL, waterSulfate }) => waterSulfate !== 'not-tested' && sulfateMgPerL >= 1000, {
-    lead: 'This much sulfate can bring on polio, a brain disease of cattle.',
-    life: true,
-    say: 'This is more sulfate than is recommended for grown cattle (1,000) and twice what is for calves. High sulfate, with the sulfur in feed, can bring on polio (polioencephalomalacia), a brain disease: blind, dull, pressing the head, fits. Call the veterinarian at the first sign; the cure often comes too late.',
-    source: 'meehan-water-2023',
-  }),
+  ...waterCautions<V>(({ sulfateMgPerL, saltsMgPerL }) => ({ sulfateMgPerL: asTold(sulfateMgPerL), saltMgPerL: asTold(saltsMgPerL) })),
   caution(({ waterSulfate, waterSalts }) => waterSulfate !== 'not-tested' || waterSalts !== 'not-tested', {
     lead: 'Green or blue scum on water can be deadly: no number here shows it.',
     life: true,

@@ -1,3 +1,4 @@
+import { asPrinted } from '../../kit/wholes.ts';
 import { bandOf, type Reading, readingsOf } from '../../math/hazards/bandOf.ts';
 import { dilutionSharePercent } from '../../math/hazards/dilutionSharePercent.ts';
 import { forageNitrateReadings, leastSharePercent } from '../../math/hazards/forageNitrateReadings.ts';
@@ -5,11 +6,30 @@ import { nitrateDose } from '../../math/hazards/nitrateDose.ts';
 import { nitrateAsPpm, nitrateNitrogenPpm } from '../../math/hazards/nitrateNitrogenPpm.ts';
 import { strictestPrussicRule } from '../../math/hazards/strictestPrussicRule.ts';
 import { saltsFromConductivity, sulfateFromSulfur } from '../../math/hazards/sulfateFromSulfur.ts';
+import { highestIntakeGal } from '../../math/stockWater/highestIntakeGal.ts';
 import { intakeByWeightGal } from '../../math/stockWater/planningIntakeGal.ts';
 import type { Values } from './inputs.ts';
-import { feedReadingOf, keyOf, type Line, listsOf, type Most, mostOf, type ReadingWord, readingOf, type Table, type Thing } from './quantities.ts';
+import {
+  type FeedThing,
+  isFeedNitrate,
+  keyOf,
+  type Line,
+  listsOf,
+  type Most,
+  mostOf,
+  readingOf,
+  shareWordOf,
+  type Table,
+  type Thing,
+} from './quantities.ts';
 
 type Animals = 'calves' | 'adult-cattle';
+
+/**
+ * A number as it is told, and so held against the lists: whole. Their edges are whole too, so this never reads milder than the digits that are not told:
+ * 699.8 ppm stands there as 700 and is read as 700.
+ */
+export const asTold = (value: number): number => asPrinted(value, 0);
 
 function line(thing: Thing, table: Table, valuePpm: number, { list, severity }: Pick<Reading, 'list' | 'severity'>, most: Most): Line {
   const found = listsOf(table).find((each) => each.list === list);
@@ -28,10 +48,13 @@ function line(thing: Thing, table: Table, valuePpm: number, { list, severity }: 
 }
 
 /** What every list says of nitrate in feed, the strictest first. */
-export const feedLines = (thing: 'feed' | 'feed-and-water', nitrogenPpm: number, isPregnant: boolean): Line[] =>
-  forageNitrateReadings(nitrogenPpm, isPregnant).map((reading) =>
-    line(thing, 'forage-nitrate', nitrogenPpm, reading, thing === 'feed' ? mostOf(reading.mostPercent) : 'not-asked'),
+export const feedLines = (thing: FeedThing, nitrogenPpm: number, isPregnant: boolean): Line[] => {
+  const toldPpm = asTold(nitrogenPpm);
+  const isWhole = thing === 'feed' || thing === 'other-feed';
+  return forageNitrateReadings(toldPpm, isPregnant).map((reading) =>
+    line(thing, 'forage-nitrate', toldPpm, reading, isWhole ? mostOf(reading.mostPercent) : 'not-asked'),
   );
+};
 
 const tableOf = {
   'prussic-acid': 'forage-prussic',
@@ -42,7 +65,7 @@ const tableOf = {
 } as const;
 /** The same for anything else. */
 export const otherLines = (thing: keyof typeof tableOf, value: number, animals: Animals): Line[] =>
-  readingsOf(listsOf(tableOf[thing]), value, animals).map((reading) => line(thing, tableOf[thing], value, reading, 'not-asked'));
+  readingsOf(listsOf(tableOf[thing]), asTold(value), animals).map((reading) => line(thing, tableOf[thing], asTold(value), reading, 'not-asked'));
 
 /** The lowest edge at which any list of nitrate in feed sets a limit or a caution, ppm of nitrate nitrogen. */
 export const lowestLimitPpm: number = Math.min(
@@ -51,7 +74,7 @@ export const lowestLimitPpm: number = Math.min(
 
 /**
  * The most that a row can say, by our order of the lists' words. Of the lists that refuse a feed one says "unless properly mixed", the other no more than
- * that it is high: as long as the strictest still allows a share, and nothing but the feed is refused, that is what they say.
+ * that it is high: as long as the strictest still allows a share, and nothing but feed is refused, that is what they say.
  */
 function severest(
   lines: readonly Line[],
@@ -61,7 +84,7 @@ function severest(
   if (lines.length === 0) return 'nothing-tested';
   const most = Math.max(...lines.map(({ severity }) => severity));
   if (most < 3) return most === 0 ? 'under-every-limit' : most === 1 ? 'limited' : 'harm-named';
-  const isFeedAlone = lines.every(({ severity, thing }) => severity < most || thing === 'feed' || thing === 'feed-and-water');
+  const isFeedAlone = lines.every(({ severity, thing }) => severity < most || isFeedNitrate(thing));
   return hasShare && isFeedAlone ? 'only-mixed' : 'do-not-feed';
 }
 
@@ -77,7 +100,10 @@ function waterOf(values: Values) {
   };
 }
 
-function feedOf({ forageNitrate, slipUnit, nitratePpmCount, nitratePercent, basis, dryMatterPercent, prussicAcid, prussicPpmCount }: Values) {
+const isMixed = ({ forageNitrate, otherFeed }: Values): boolean => forageNitrate !== 'not-tested' && otherFeed === 'tested';
+
+function feedOf(values: Values) {
+  const { forageNitrate, slipUnit, nitratePpmCount, nitratePercent, basis, dryMatterPercent, prussicAcid, prussicPpmCount } = values;
   const form = forageNitrate === 'not-said' || forageNitrate === 'not-tested' ? 'no3-n' : forageNitrate;
   const amount = slipUnit === 'ppm' ? nitratePpmCount : nitratePercent;
   const slip = (of: 'dry' | 'as-fed') => nitrateNitrogenPpm({ amount, form, unit: slipUnit, basis: of, dryMatterPercent });
@@ -88,6 +114,8 @@ function feedOf({ forageNitrate, slipUnit, nitratePpmCount, nitratePercent, basi
     slipPpm: !isTested ? 0 : slipUnit === 'ppm' ? nitratePpmCount : nitratePercent * 10_000,
     slipNitrogenPpm: isTested ? slip('dry') : 0,
     nitrogenPpm,
+    // What nobody tested may be as high as this one.
+    otherPpm: isMixed(values) ? values.otherPpmCount : nitrogenPpm,
     ionPpm: nitrateAsPpm(nitrogenPpm, 'no3'),
     potassiumNitratePpm: nitrateAsPpm(nitrogenPpm, 'kno3'),
     // Nothing but the water in the sample stands between the two, the same as for nitrogen.
@@ -95,37 +123,51 @@ function feedOf({ forageNitrate, slipUnit, nitratePpmCount, nitratePercent, basi
   };
 }
 
-/** Feed and water of one day together, and how much of the high feed a level leaves room for. */
-function dayOf(values: Values, nitrogenPpm: number, waterNitrogenMgPerL: number) {
-  const {
-    forageNitrate,
-    weightLb,
-    eatenLbPerDay,
-    otherFeed,
-    sharePercent,
-    otherPpmCount,
-    waterNitrate,
-    waterFrom,
-    waterGalPerDay,
-    limitFrom,
-    ownLimitPpmCount,
-  } = values;
-  const drunkGal =
-    waterNitrate === 'not-tested' ? 0 : waterFrom === 'known' ? waterGalPerDay : intakeByWeightGal(weightLb, waterFrom === 'summer' ? 1.5 : 0.75);
-  const isMixed = forageNitrate !== 'not-tested' && otherFeed === 'tested';
-  const rationPpm = isMixed ? (sharePercent / 100) * nitrogenPpm + (1 - sharePercent / 100) * otherPpmCount : nitrogenPpm;
+type Feeds = ReturnType<typeof feedOf>;
+
+/** A day to plan its water for, as hot as the form of stock water starts with, and a cold one; what K-State's rule of thumb then has for 100 lb. */
+const drinkingOn = { summer: { airF: 95, galPerCwt: 1.5 }, winter: { airF: 40, galPerCwt: 0.75 } } as const;
+function drunkOf({ animals, waterNitrate, waterFrom, waterGalPerDay, weightLb }: Values): number {
+  if (waterNitrate === 'not-tested') return 0;
+  if (waterFrom === 'known') return waterGalPerDay;
+  const { airF, galPerCwt } = drinkingOn[waterFrom];
+  const drinkers = animals === 'sheep-or-goats' ? 'sheep-or-goats' : 'cattle';
+  return Math.max(highestIntakeGal(drinkers, weightLb, airF), intakeByWeightGal(weightLb, galPerCwt));
+}
+
+/** Feeds and water of one day together. */
+function dayOf(values: Values, { nitrogenPpm, otherPpm }: Feeds, waterNitrogenMgPerL: number) {
+  const { weightLb, eatenLbPerDay, sharePercent } = values;
+  const drunkGal = drunkOf(values);
+  const share = isMixed(values) ? sharePercent / 100 : 1;
+  const rationPpm = share * nitrogenPpm + (1 - share) * otherPpm;
   const dose = (feedNitrogenPpm: number) =>
     nitrateDose({ feedLb: eatenLbPerDay, feedNitrogenPpm, waterGal: drunkGal, waterNitrogenMgPerL, weightLb });
-  const waterAsFeedPpm = dose(0).asFeedPpm;
+  return { drunkGal, rationPpm, ...dose(rationPpm), waterAsFeedPpm: dose(0).asFeedPpm };
+}
+
+/** How much of the higher feed the level and the lists leave room for, whichever of the two that is. */
+function mixOf({ limitFrom, ownLimitPpmCount, pregnant }: Values, { nitrogenPpm, otherPpm }: Feeds, waterAsFeedPpm: number) {
   const limitPpm = limitFrom === 'own' ? ownLimitPpmCount : lowestLimitPpm;
   const roomPpm = limitPpm - waterAsFeedPpm;
-  const mixSharePercent =
-    roomPpm <= otherPpmCount
-      ? 0
-      : nitrogenPpm <= roomPpm
-        ? 100
-        : dilutionSharePercent({ limitPpm: roomPpm, highPpm: nitrogenPpm, lowPpm: otherPpmCount });
-  return { drunkGal, rationPpm, ...dose(rationPpm), waterAsFeedPpm, limitPpm, roomPpm, mixSharePercent };
+  const [highPpm, lowPpm] = [Math.max(nitrogenPpm, otherPpm), Math.min(nitrogenPpm, otherPpm)];
+  const mixSharePercent = roomPpm <= lowPpm ? 0 : highPpm <= roomPpm ? 100 : dilutionSharePercent({ limitPpm: roomPpm, highPpm, lowPpm });
+  const most = (ppm: number): number => leastSharePercent(asTold(ppm), pregnant !== 'no');
+  // The mix stays under the level, so a share that just comes to it is too much; a hair is taken off, so that a rounding does not count as a percent.
+  const underPercent = highPpm < roomPpm ? 100 : Math.max(0, Math.ceil(mixSharePercent - 1e-9) - 1);
+  const leadSharePercent = Math.min(underPercent, most(highPpm));
+  return {
+    limitPpm,
+    roomPpm,
+    higherFeed: nitrogenPpm >= otherPpm ? 'this' : 'other',
+    mixSharePercent,
+    listSharePercent: most(nitrogenPpm),
+    otherListSharePercent: most(otherPpm),
+    leadSharePercent,
+    restSharePercent: 100 - leadSharePercent,
+    // Where the lists limit the lower feed too, the two may not make up a whole ration.
+    hasRoom: mixSharePercent > 0 && 100 - leadSharePercent <= most(lowPpm),
+  } as const;
 }
 
 const rulesOf = (crop: Values['crop']) => {
@@ -145,45 +187,49 @@ const rulesOf = (crop: Values['crop']) => {
 };
 
 export function compute(values: Values) {
-  const { forageNitrate, otherFeed, prussicAcid, waterNitrate, waterSulfate, waterSalts, pregnant, animals, basis } = values;
+  const { forageNitrate, prussicAcid, waterNitrate, waterSulfate, waterSalts, pregnant, animals, basis } = values;
   const feed = feedOf(values);
   const water = waterOf(values);
-  const day = dayOf(values, feed.nitrogenPpm, water.waterNitrogenMgPerL);
+  const day = dayOf(values, feed, water.waterNitrogenMgPerL);
+  const { hasRoom, ...mix } = mixOf(values, feed, day.waterAsFeedPpm);
   const isPregnant = pregnant !== 'no';
   // The lists name no sheep or goats: the stricter of the two kinds of cattle.
   const drinkers = animals === 'adult-cattle' ? 'adult-cattle' : 'calves';
   const hasFeed = forageNitrate !== 'not-tested';
+  const hasWater = waterNitrate !== 'not-tested';
+  const hasOther = isMixed(values);
   const readings = [
     ...(hasFeed ? feedLines('feed', feed.nitrogenPpm, isPregnant) : []),
-    ...(hasFeed && waterNitrate !== 'not-tested' ? feedLines('feed-and-water', day.asFeedPpm, isPregnant) : []),
+    ...(hasFeed && hasWater
+      ? feedLines('ration-and-water', day.asFeedPpm, isPregnant)
+      : hasOther
+        ? feedLines('ration', day.rationPpm, isPregnant)
+        : []),
+    ...(hasOther ? feedLines('other-feed', feed.otherPpm, isPregnant) : []),
     ...(prussicAcid === 'tested' ? otherLines('prussic-acid', feed.prussicPpm, drinkers) : []),
     // Unless the slip says that its figure is dry, it may be one of the feed as it came, which has a line of its own.
     ...(prussicAcid === 'tested' && basis !== 'dry' ? otherLines('prussic-as-is', values.prussicPpmCount, drinkers) : []),
-    ...(waterNitrate !== 'not-tested' ? otherLines('water-nitrate', water.waterNitrogenMgPerL, drinkers) : []),
+    ...(hasWater ? otherLines('water-nitrate', water.waterNitrogenMgPerL, drinkers) : []),
     ...(waterSulfate !== 'not-tested' ? otherLines('water-sulfate', water.sulfateMgPerL, drinkers) : []),
     ...(waterSalts !== 'not-tested' ? otherLines('water-salts', water.saltsMgPerL, drinkers) : []),
   ];
-  const ofFeed = readings.filter(({ thing }) => thing === 'feed');
-  const feedReading: ReadingWord = hasFeed
-    ? feedReadingOf(feed.nitrogenPpm, isPregnant, Math.max(...ofFeed.map(({ severity }) => severity)))
-    : 'not-tested';
-  const listSharePercent = leastSharePercent(feed.nitrogenPpm, isPregnant);
-  const leadSharePercent = Math.min(day.mixSharePercent, listSharePercent);
-  const isRefused = ofFeed.some(({ severity }) => severity === 3);
-  const isMixed = hasFeed && otherFeed === 'tested';
-  const share = leadSharePercent === 0 ? 'no-room' : leadSharePercent === 100 ? 'no-share-named' : 'share';
-  const mixing = !isMixed ? 'not-asked' : isRefused ? 'ask-first' : share;
+  const severityOf = (thing: Thing): number => Math.max(...readings.filter((each) => each.thing === thing).map(({ severity }) => severity));
+  const feedReading = hasFeed ? (`feed-${shareWordOf(asTold(feed.nitrogenPpm), isPregnant, severityOf('feed'))}` as const) : 'not-tested';
+  const otherReading = hasOther ? (`other-${shareWordOf(asTold(feed.otherPpm), isPregnant, severityOf('other-feed'))}` as const) : 'not-tested';
+  const isRefused = severityOf('feed') === 3 || severityOf('other-feed') === 3;
+  const { leadSharePercent } = mix;
+  const share = !hasRoom ? 'no-room' : leadSharePercent === 0 ? 'under-one' : leadSharePercent === 100 ? 'no-share-named' : 'share';
+  const leastPercent = Math.min(mix.listSharePercent, mix.otherListSharePercent, leastSharePercent(asTold(day.asFeedPpm), isPregnant));
   return {
-    reading: readingOf(readings, feedReading),
+    reading: readingOf(readings, feedReading, otherReading),
     feedReading,
-    verdict: severest(readings, Math.min(listSharePercent, leastSharePercent(day.asFeedPpm, isPregnant)) > 0),
+    otherReading,
+    verdict: severest(readings, leastPercent > 0),
     ...feed,
     ...water,
     ...day,
-    listSharePercent,
-    leadSharePercent,
-    restSharePercent: 100 - leadSharePercent,
-    mixing,
+    ...mix,
+    mixing: !hasOther ? 'not-asked' : isRefused ? 'ask-first' : share,
     readings: readings.map(({ severity: _, isRead: __, ...each }) => each),
     ...rulesOf(values.crop),
   } as const;

@@ -15,7 +15,7 @@ const tooSmall = (at: 'nitratePpmCount' | 'otherPpmCount' | 'prussicPpmCount') =
 
 export default defineCalculator({
   slug: 'feed-hazards',
-  version: 2,
+  version: 3,
   title: 'Nitrate, prussic acid and water test reading',
   inputs,
   refusals: [
@@ -62,14 +62,16 @@ export default defineCalculator({
   results: [
     { of: 'reading', said: 'by the strictest list' },
     { of: 'feedReading', when: ({ reading, feedReading, forageNitrate }) => forageNitrate !== 'not-tested' && reading !== feedReading },
+    { of: 'otherReading', when: ({ reading, otherReading }) => otherReading !== 'not-tested' && reading !== otherReading },
     { of: 'verdict', when: ({ verdict }) => verdict !== 'under-every-limit' && verdict !== 'nothing-tested' },
     shownWhen(({ forageNitrate }) => forageNitrate !== 'not-tested', 'nitrogenPpm', 'ionPpm', 'potassiumNitratePpm'),
+    { of: 'rationPpm', when: ({ otherReading, waterNitrate }) => otherReading !== 'not-tested' && waterNitrate === 'not-tested' },
     { of: 'asFeedPpm', when: ({ forageNitrate, waterNitrate }) => forageNitrate !== 'not-tested' && waterNitrate !== 'not-tested' },
     shownWhen(({ forageNitrate, waterNitrate }) => forageNitrate !== 'not-tested' || waterNitrate !== 'not-tested', 'totalG', 'gPerCwt'),
     { of: 'mixing', when: ({ forageNitrate }) => forageNitrate !== 'not-tested' },
-    { of: 'limitPpm', when: ({ mixing }) => mixing === 'share' || mixing === 'no-room' || mixing === 'no-share-named' },
+    { of: 'limitPpm', when: ({ mixing }) => mixing === 'share' || mixing === 'no-room' || mixing === 'under-one' || mixing === 'no-share-named' },
     // A share of 100 would read like leave to feed it alone.
-    { of: 'leadSharePercent', when: ({ mixing }) => mixing === 'share' },
+    shownWhen(({ mixing }) => mixing === 'share', 'higherFeed', 'leadSharePercent'),
     { of: 'prussicPpm', when: ({ prussicAcid }) => prussicAcid === 'tested' },
     { of: 'waterNitrogenMgPerL', when: ({ waterNitrate }) => waterNitrate !== 'not-tested' },
     { of: 'sulfateMgPerL', when: ({ waterSulfate }) => waterSulfate !== 'not-tested' },
@@ -88,7 +90,10 @@ export default defineCalculator({
     'Thin, sick, hungry or parasite-ridden stock stand less than these lists assume. Slow change over days lets them stand more. Neither is counted.',
     'It says nothing of blue-green algae, lead, ergot, mold, aflatoxin, blister beetles or other poisons.',
   ],
-  note: ({ forageNitrate, waterNitrate, prussicAcid, waterSulfate, waterSalts, reading, feedReading, mixing, testedBy }, show) => {
+  note: (
+    { forageNitrate, waterNitrate, prussicAcid, waterSulfate, waterSalts, reading, feedReading, otherReading, higherFeed, mixing, testedBy },
+    show,
+  ) => {
     // A letter without this word would pass a strip off for a laboratory.
     const by = testedBy === 'field-strip' ? ' by a field strip, which clears nothing' : '';
     const hasFeed = forageNitrate !== 'not-tested';
@@ -97,6 +102,7 @@ export default defineCalculator({
     const inOne = (words: string): string => words.replace(/\. ([A-Z])/, (_, letter: string) => `; ${letter.toLowerCase()}`);
     // Of a feed under the limits the reading names the nitrate again.
     const ofFeed = inOne(show('feedReading').replace(/^The feed’s nitrate is /, ''));
+    const ofOther = inOne(show('otherReading')).replace(/^./, (letter) => letter.toLowerCase());
     const sentences = [
       inOne(show('reading')),
       feedReading === 'feed-quarter-pregnant' ? 'a quarter is ServiTech’s table, the strictest of three; Clemson’s and Dairyland’s print half' : '',
@@ -114,9 +120,14 @@ export default defineCalculator({
       ),
       joined(
         hasFeed && hasWater
-          ? `feed and water together bring one animal ${show('totalG')} of nitrate nitrogen a day, as if all its feed held ${show('asFeedPpm')} ppm`
+          ? `${otherReading === 'not-tested' ? 'feed' : 'both feeds'} and water together bring one animal ${show('totalG')} of nitrate nitrogen a day, as if all its feed held ${show('asFeedPpm')} ppm`
+          : otherReading === 'not-tested'
+            ? ''
+            : `both feeds together hold ${show('rationPpm')} ppm NO3-N in dry matter`,
+        ['not-tested', 'other-under', reading].includes(otherReading) ? '' : ofOther,
+        mixing === 'share'
+          ? `to stay under ${show('limitPpm')} ppm, at most ${show('leadSharePercent')} of all they eat may be ${higherFeed === 'this' ? 'this' : 'the other'} feed`
           : '',
-        mixing === 'share' ? `to stay under ${show('limitPpm')} ppm, at most ${show('leadSharePercent')} of all they eat may be this feed` : '',
       ),
       'talk it over with the laboratory and the veterinarian before feeding',
     ];
@@ -124,10 +135,10 @@ export default defineCalculator({
   },
   picture: {
     kind: 'shares',
-    title: 'The most of this feed in the mix',
+    title: 'The most of the higher feed in the mix',
     parts: [
-      { of: 'leadSharePercent', tone: 'lost', says: 'this feed' },
-      { of: 'restSharePercent', tone: 'other', says: 'the other feed' },
+      { of: 'leadSharePercent', tone: 'lost', says: 'the higher feed' },
+      { of: 'restSharePercent', tone: 'other', says: 'the lower feed' },
     ],
     shownWhen: { mixing: 'share' },
   },
@@ -154,6 +165,14 @@ export default defineCalculator({
     'virginia-spes-201',
     'servitech-water',
     'k-state-watering-handbook',
+    'noble-water-1999',
+    'gould-fs1090',
+    'beef-summer-water',
+    'sigler-mt202209ag-2022',
+    'mwps14-new-hampshire',
+    'burbrink-2022',
+    'pennington-2014',
+    'nrc-small-ruminants-2007',
     'ars-nitrate-plants',
     'prewitt-merilan',
     'rasby-g1779',
@@ -173,6 +192,10 @@ export default defineCalculator({
   order: 20,
   guides: ['handling-stressed-forage'],
   changes: [
+    {
+      version: 3,
+      say: 'a second feed that was tested is held against the lists too, by itself and in all they eat, and the share told is that of the higher of the two, in whole percent under the level; numbers are held against the lists as they stand there, whole; and what an animal drinks is the most that the lists of stock water have, so that more nitrate comes with it. A weight that no calf, sheep or goat has is warned of.',
+    },
     {
       version: 2,
       say: 'what leads is the reading for these animals, with the share of the ration; the amount that is near deadly starts at 3 grams of nitrate nitrogen for 100 lb instead of 30; a level that allows pregnant stock none of a feed counts as “do not feed”; prussic acid has a line at 500 ppm dry and 200 as is; and what the form starts with reads as not known or not tested.',

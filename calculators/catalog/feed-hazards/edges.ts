@@ -6,7 +6,11 @@ const others = `${dry}&pregnant=no`;
 const alone = `${dry}&other-feed=none`;
 const fed = `${alone}&weight=1000lb&eaten=20lb/d`;
 const mixed = `${dry}&other-feed=tested`;
+const low = `${mixed}&nitrate-ppm=600`;
+const ion = 'forage-nitrate=no3&basis=dry';
 const ppm = (at: number) => `nitrate-ppm=${at}`;
+const sulfate = 'water-sulfate=so4';
+const salts = 'water-salts=dissolved-solids';
 const noFeed = 'forage-nitrate=not-tested';
 
 export default defineEdges(definition, {
@@ -28,18 +32,22 @@ export default defineEdges(definition, {
   },
   edges: [
     always('Nothing here clears a feed'),
-    // 3 grams for 100 lb: 30 g in a cow of 1,000 lb, from 20 lb of feed, is 3,306.9 ppm.
-    edge('This is as much nitrate', { on: fed, raised: ppm(3307), silent: ppm(3306) }),
-    edge('Speed matters. Feed that is', { on: fed, raised: ppm(3307), silent: ppm(3306) }),
+    // 3 grams for 100 lb: 30 g in a cow of 1,000 lb, from 20 lb of feed, is 3,306.9 ppm; from 3,301.4 on it is told as 3.00.
+    edge('This is as much nitrate', { on: fed, raised: ppm(3302), silent: ppm(3301) }),
+    edge('Speed matters. Feed that is', { on: fed, raised: ppm(3302), silent: ppm(3301) }),
+    edge('No calf, sheep or goat', { on: 'animals=calves', raised: 'weight=901lb', silent: 'weight=900lb' }),
+    edge('No calf, sheep or goat', { on: 'animals=sheep-or-goats', raised: 'weight=401lb', silent: 'weight=400lb' }),
+    edge('No calf, sheep or goat', { raised: 'animals=calves', silent: 'animals=adult-cattle' }),
     edge('Nitrate in the feed was not tested.', { raised: noFeed, silent: '' }),
     edge('Nitrate in the feed was not tested.', { raised: `${noFeed}&crop=other`, silent: 'crop=other' }),
     edge('At least one list says not to feed this unless', { on: others, raised: ppm(2100), silent: ppm(2099) }),
     edge('At least one list says not to feed this unless', { on: others, raised: ppm(3999), silent: ppm(4000) }),
     edge('At least one list says not to feed or', { on: others, raised: ppm(4000), silent: ppm(3999) }),
+    // 99.5 mg/L is told as 100.
     edge('At least one list says not to feed or', {
       on: `${others}&water-nitrate=no3-n&${ppm(2200)}`,
-      raised: 'slip-nitrate=100mg/l',
-      silent: 'slip-nitrate=99.9mg/l',
+      raised: 'slip-nitrate=99.5mg/l',
+      silent: 'slip-nitrate=99.4mg/l',
     }),
     edge('At least one list says not to feed or', { on: dry, raised: ppm(2000), silent: ppm(1999) }),
     edge('For pregnant stock the strictest table allows this feed as no more than a', { on: dry, raised: ppm(1400), silent: ppm(1399) }),
@@ -55,6 +63,12 @@ export default defineEdges(definition, {
     edge('The strictest table allows pregnant', { on: dry, raised: ppm(2000), silent: ppm(1999) }),
     edge('The strictest table allows pregnant', { on: dry, raised: ppm(3999), silent: ppm(4000) }),
     edge('The share of this feed', { on: `${mixed}&nitrate-ppm=1600`, raised: 'share=25.1pct', silent: 'share=25pct' }),
+    edge('The share of the other feed', { on: `${low}&other-ppm=1600`, raised: 'share=74.9pct', silent: 'share=75pct' }),
+    edge('By itself the other feed', { on: low, raised: 'other-ppm=700', silent: 'other-ppm=699' }),
+    edge('By itself the other feed', { on: `${low}&pregnant=no`, raised: 'other-ppm=1400', silent: 'other-ppm=1399' }),
+    edge('Stock that stagger, breathe hard,', { on: low, raised: 'other-ppm=700', silent: 'other-ppm=699' }),
+    edge('Never turn hungry stock onto', { on: low, raised: 'other-ppm=700', silent: 'other-ppm=699' }),
+    edge('At least one list says not to feed or', { on: low, raised: 'other-ppm=2000', silent: 'other-ppm=1999' }),
     edge('Stock that stagger, breathe hard,', { on: dry, raised: ppm(700), silent: ppm(699) }),
     edge('A strip or drops in', { raised: 'tested-by=field-strip', silent: '' }),
     edge('A strip or drops in', {
@@ -81,7 +95,18 @@ export default defineEdges(definition, {
     edge('Foxtail (German) millet hay is', { raised: 'crop=other', silent: '' }),
     edge('Silage and wrapped bales that', { raised: 'feed-form=silage', silent: '' }),
     edge('Silage and wrapped bales that', { raised: 'feed-form=baleage', silent: '' }),
-    edge('This is more sulfate than', { on: 'water-sulfate=so4', raised: 'slip-sulfate=1000mg/l', silent: 'slip-sulfate=999mg/l' }),
+    edge('This much sulfate is acutely', { on: sulfate, raised: 'slip-sulfate=3000mg/l', silent: 'slip-sulfate=2999mg/l' }),
+    edge('Sulfate for grown cattle should', { on: sulfate, raised: 'slip-sulfate=1000mg/l', silent: 'slip-sulfate=999mg/l' }),
+    edge('Sulfate for grown cattle should', { on: sulfate, raised: 'slip-sulfate=2999mg/l', silent: 'slip-sulfate=3000mg/l' }),
+    edge('Sulfate for calves should stay', { on: `${sulfate}&animals=calves`, raised: 'slip-sulfate=500mg/l', silent: 'slip-sulfate=499mg/l' }),
+    edge('Sulfate for calves should stay', { on: sulfate, raised: 'slip-sulfate=999mg/l', silent: 'slip-sulfate=1000mg/l' }),
+    edge('Salty: stock may scour or', { on: salts, raised: 'slip-salts=3000mg/l', silent: 'slip-salts=2999mg/l' }),
+    edge('Salty: stock may scour or', { on: salts, raised: 'slip-salts=4999mg/l', silent: 'slip-salts=5000mg/l' }),
+    edge('Too salty for pregnant and', { on: salts, raised: 'slip-salts=5000mg/l', silent: 'slip-salts=4999mg/l' }),
+    edge('Too salty for pregnant and', { on: salts, raised: 'slip-salts=6999mg/l', silent: 'slip-salts=7000mg/l' }),
+    edge('From 7,000 on the water', { on: salts, raised: 'slip-salts=7000mg/l', silent: 'slip-salts=6999mg/l' }),
+    edge('From 7,000 on the water', { on: salts, raised: 'slip-salts=9999mg/l', silent: 'slip-salts=10000mg/l' }),
+    edge('From 10,000 on the water', { on: salts, raised: 'slip-salts=10000mg/l', silent: 'slip-salts=9999mg/l' }),
     edge('Sulfur in feed, mineral and', { raised: 'water-sulfate=so4-s', silent: '' }),
     edge('Sulfur in feed, mineral and', { raised: 'water-salts=dissolved-solids', silent: '' }),
     turns('verdict', { 'nothing-tested': noFeed, limited: '' }),
@@ -99,7 +124,20 @@ export default defineEdges(definition, {
     turns('verdict', { 'harm-named': ppm(2000), limited: ppm(1999) }, { on: others }),
     turns('mixing', { 'ask-first': ppm(2000), share: ppm(1999) }, { on: mixed }),
     turns('mixing', { share: ppm(700), 'no-share-named': ppm(699) }, { on: mixed }),
-    turns('mixing', { 'no-room': 'other-ppm=700', share: 'other-ppm=699' }, { on: `${mixed}&nitrate-ppm=1600` }),
+    turns('mixing', { 'no-room': 'other-ppm=700', 'under-one': 'other-ppm=699' }, { on: `${mixed}&nitrate-ppm=1600` }),
+    // (700 − 690) / (1600 − 690) is 1.1 percent, with 691 it is 0.99.
+    turns('mixing', { 'under-one': 'other-ppm=691', share: 'other-ppm=690' }, { on: `${mixed}&nitrate-ppm=1600` }),
+    // ServiTech: pregnant stock get a quarter of the one from 1,400 on, and half of the other from 700 on.
+    turns('mixing', { 'no-room': 'other-ppm=700', share: 'other-ppm=699' }, { on: `${mixed}&nitrate-ppm=1600&limit-from=own&own-limit-ppm=2000` }),
+    turns('mixing', { share: 'other-ppm=700', 'no-share-named': 'other-ppm=699' }, { on: low }),
+    turns('mixing', { 'ask-first': 'other-ppm=2000', share: 'other-ppm=1999' }, { on: low }),
+    turns('higherFeed', { this: 'other-ppm=1600', other: 'other-ppm=1601' }, { on: `${mixed}&nitrate-ppm=1600` }),
+    turns('verdict', { limited: 'other-ppm=700', 'under-every-limit': 'other-ppm=699' }, { on: low }),
+    turns('verdict', { 'do-not-feed': 'other-ppm=2000', limited: 'other-ppm=1999' }, { on: low }),
+    turns('verdict', { 'do-not-feed': 'other-ppm=4000', 'only-mixed': 'other-ppm=3999' }, { on: `${low}&pregnant=no` }),
+    // As NO3: 3,097 is 699.6 ppm of nitrogen and stands there as 700; 8,853 is 1,999.9 and stands there as 2,000.
+    turns('verdict', { limited: ppm(3097), 'under-every-limit': ppm(3096) }, { on: ion }),
+    turns('verdict', { 'do-not-feed': ppm(8852), limited: ppm(8851) }, { on: ion }),
     turns('mixing', { 'ask-first': 'other-feed=tested', 'not-asked': '' }, { on: `${dry}&nitrate-ppm=2000` }),
   ],
 });

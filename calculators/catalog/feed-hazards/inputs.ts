@@ -1,4 +1,12 @@
 import { choice, number, type ValuesOf } from '../../kit/inputs.ts';
+import { commonGrazer, likelyIntakePercent } from '../../math/herd/likelyIntakePercent.ts';
+import { grazers } from '../../tables/grazers.ts';
+
+// A cow that is dry or early in milk.
+const [cowLb, cowEatsLb] = [1250, 27];
+/** What one of a kind weighs and eats, to start the fields. */
+const oneOf = (weightLb: number, intakePercent: number) => ({ weightLb, eatenLbPerDay: (weightLb * intakePercent) / 100 });
+const ewe = commonGrazer('ewe-nursing');
 
 const nitrogenForms = {
   'no3-n': { label: 'NO3-N, nitrate-N or nitrate nitrogen', short: 'nitrate as NO3-N' },
@@ -112,7 +120,14 @@ export const placeInputs = {
 export const inputs = {
   ...placeInputs,
   animals: choice('Who eats and drinks it?', 'adult-cattle', {
-    options: { 'adult-cattle': 'Cows and other grown cattle', calves: 'Calves', 'sheep-or-goats': 'Sheep or goats', horses: 'Horses' },
+    options: {
+      'adult-cattle': { label: 'Cows and other grown cattle', fills: { weightLb: cowLb, eatenLbPerDay: cowEatsLb } },
+      // One that is weaned: beside milk it would eat less of the feed, and take less nitrate.
+      calves: { label: 'Calves', fills: oneOf(grazers.calf.weightLb, likelyIntakePercent('growing-cattle', 'stocker')) },
+      'sheep-or-goats': { label: 'Sheep or goats', fills: oneOf(ewe.weightLb, ewe.intakePercent) },
+      horses: 'Horses',
+    },
+    help: 'Choosing one fills in weight and appetite below; change them to fit yours.',
     belongsTo: 'management',
     offeredBy: 'herd.mainAnimals',
   }),
@@ -121,17 +136,17 @@ export const inputs = {
     belongsTo: 'management',
     help: 'Nitrate can cost the calf or lamb at levels that spare the mother. Not sure counts as yes.',
   }),
-  weightLb: number('Weight of one animal', 'W', 'lb', [40, 3000], 1250, {
+  weightLb: number('Weight of one animal', 'W', 'lb', [40, 3000], cowLb, {
     belongsTo: 'management',
     usual: 'animalLb',
     ask: 'The mean of your cull tickets; the lightest in the pen if they differ much.',
     offeredBy: 'herd.mainWeight',
   }),
-  eatenLbPerDay: number('What it eats in a day, all feeds, dry matter', 'F', 'lb/d', [0.5, 90], 27, {
+  eatenLbPerDay: number('What it eats in a day, all feeds, dry matter', 'F', 'lb/d', [0.5, 90], cowEatsLb, {
     belongsTo: 'management',
     usual: 'eatenLbPerDay',
     help: 'Hungry stock eat more, and faster. That is how most die.',
-    ask: 'About 2 to 2.5 percent of a cow’s weight, 3 to 4 of a ewe’s with lambs.',
+    ask: 'About 2 to 2.5 percent of a cow’s weight, 4 to 5 of a ewe’s with twins.',
     offeredBy: 'herd.mainEats',
   }),
   otherFeed: choice('What else do they eat?', 'untested', {
@@ -156,14 +171,14 @@ export const inputs = {
   }),
   waterFrom: choice('What it drinks in a day', 'summer', {
     options: {
-      summer: { label: 'Warm weather: 1.5 gallons for each 100 lb', short: 'warm-weather drinking' },
-      winter: { label: 'Cold weather: 0.75 gallons for each 100 lb', short: 'cold-weather drinking' },
+      summer: { label: 'Hot weather, 95 °F: the most in the lists', short: 'hot-weather drinking' },
+      winter: { label: 'Cold weather, 40 °F: the most in the lists', short: 'cold-weather drinking' },
       known: { label: 'I know it', short: 'drinking known' },
     },
     belongsTo: 'management',
     shownWhen: { waterNitrate: ['no3-n', 'no3', 'not-said'] },
   }),
-  waterGalPerDay: number('Water one animal drinks', 'G_k', 'gal/d', [0, 50], 19, {
+  waterGalPerDay: number('Water one animal drinks', 'G_k', 'gal/d', [0, 50], 24, {
     belongsTo: 'management',
     shownWhen: { waterNitrate: ['no3-n', 'no3', 'not-said'], waterFrom: 'known' },
   }),

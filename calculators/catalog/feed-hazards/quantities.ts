@@ -10,7 +10,9 @@ import {
   waterSulfate,
 } from '../../tables/feedHazards.ts';
 
-export type Thing = 'feed' | 'feed-and-water' | 'prussic-acid' | 'prussic-as-is' | 'water-nitrate' | 'water-sulfate' | 'water-salts';
+export type FeedThing = 'feed' | 'other-feed' | 'ration' | 'ration-and-water';
+export const isFeedNitrate = (thing: Thing): thing is FeedThing => ['feed', 'other-feed', 'ration', 'ration-and-water'].includes(thing);
+export type Thing = FeedThing | 'prussic-acid' | 'prussic-as-is' | 'water-nitrate' | 'water-sulfate' | 'water-salts';
 export interface Line {
   readonly thing: Thing;
   readonly list: string;
@@ -115,6 +117,17 @@ export const readingWords = {
   'feed-half': 'No more than half of the ration. Fed alone it is twice that',
   'feed-warned': 'At least one list warns of the nitrate in this feed and names no share',
   'feed-under': 'The feed’s nitrate is under the limits in these lists. That clears nothing',
+  'other-none': 'None of the other feed for any of them',
+  'other-none-pregnant': 'None of the other feed for pregnant stock',
+  'other-quarter-pregnant': 'The other feed: no more than a quarter of the ration, pregnant stock',
+  'other-quarter': 'The other feed: only mixed with low feed, and no more than a quarter of the ration',
+  'other-third': 'The other feed: only mixed with low feed, and no more than about a third of the ration (35 %)',
+  'other-half-pregnant': 'The other feed: no more than half of the ration, pregnant stock',
+  'other-half': 'The other feed: no more than half of the ration',
+  'other-warned': 'At least one list warns of the nitrate in the other feed and names no share',
+  'other-under': 'The other feed’s nitrate is under the limits in these lists. That clears nothing',
+  'ration-warned': 'All they eat together passes a limit for nitrate',
+  'ration-not': 'All they eat together holds more nitrate than may be fed',
   'together-warned': 'Feed and water together pass a limit for nitrate',
   'together-not': 'Feed and water together hold more nitrate than may be fed',
   'prussic-warned': 'Prussic acid was found. No figure clears it',
@@ -132,19 +145,19 @@ export const readingWords = {
 } as const;
 export type ReadingWord = keyof typeof readingWords;
 
-/** The reading of nitrate in the feed for these animals, by the smallest share of the ration that a list allows them. */
-export function feedReadingOf(nitrogenPpm: number, isPregnant: boolean, severity: number): ReadingWord {
+/** The reading of nitrate in one feed for these animals, by the smallest share of the ration that a list allows them. */
+export function shareWordOf(nitrogenPpm: number, isPregnant: boolean, severity: number) {
   switch (leastSharePercent(nitrogenPpm, isPregnant)) {
     case 0:
-      return leastSharePercent(nitrogenPpm, false) === 0 ? 'feed-none' : 'feed-none-pregnant';
+      return leastSharePercent(nitrogenPpm, false) === 0 ? 'none' : 'none-pregnant';
     case 25:
-      return isPregnant ? 'feed-quarter-pregnant' : 'feed-quarter';
+      return isPregnant ? 'quarter-pregnant' : 'quarter';
     case 35:
-      return 'feed-third';
+      return 'third';
     case 50:
-      return isPregnant ? 'feed-half-pregnant' : 'feed-half';
+      return isPregnant ? 'half-pregnant' : 'half';
     default:
-      return severity === 0 ? 'feed-under' : 'feed-warned';
+      return severity === 0 ? 'under' : 'warned';
   }
 }
 
@@ -157,8 +170,9 @@ export function leadOf(lines: readonly Line[]): Line | undefined {
   return strictest(lines.filter(({ isRead }) => isRead)) ?? strictest(lines);
 }
 
-const otherReadings: Readonly<Record<Exclude<Thing, 'feed'>, readonly [ReadingWord, ReadingWord, ReadingWord]>> = {
-  'feed-and-water': ['together-warned', 'together-warned', 'together-not'],
+const otherReadings: Readonly<Record<Exclude<Thing, 'feed' | 'other-feed'>, readonly [ReadingWord, ReadingWord, ReadingWord]>> = {
+  ration: ['ration-warned', 'ration-warned', 'ration-not'],
+  'ration-and-water': ['together-warned', 'together-warned', 'together-not'],
   'prussic-acid': ['prussic-warned', 'prussic-toxic', 'prussic-not'],
   'prussic-as-is': ['prussic-warned', 'prussic-toxic', 'prussic-not'],
   'water-nitrate': ['water-nitrate-warned', 'water-nitrate-warned', 'water-nitrate-not'],
@@ -166,17 +180,20 @@ const otherReadings: Readonly<Record<Exclude<Thing, 'feed'>, readonly [ReadingWo
   'water-salts': ['water-salts-warned', 'water-salts-warned', 'water-salts-not'],
 };
 /** What leads for these animals, whatever was tested. */
-export function readingOf(lines: readonly Line[], feedReading: ReadingWord): ReadingWord {
+export function readingOf(lines: readonly Line[], feedReading: ReadingWord, otherReading: ReadingWord): ReadingWord {
   const lead = leadOf(lines);
   if (lead === undefined) return lines.length > 0 ? 'under-every-limit' : 'nothing-tested';
   if (lead.thing === 'feed') return feedReading;
+  if (lead.thing === 'other-feed') return otherReading;
   const [warned, harm, not] = otherReadings[lead.thing];
   return lead.severity === 1 ? warned : lead.severity === 2 ? harm : not;
 }
 
 const things = {
   feed: 'Nitrate in the feed',
-  'feed-and-water': 'Nitrate in all they eat, with the water’s',
+  'other-feed': 'Nitrate in the other feed',
+  ration: 'Nitrate in all they eat',
+  'ration-and-water': 'Nitrate in all they eat, with the water’s',
   'prussic-acid': 'Prussic acid in the feed',
   'prussic-as-is': 'Prussic acid in the feed as it came',
   'water-nitrate': 'Nitrate in the water',
@@ -187,6 +204,7 @@ const things = {
 export const quantities = {
   reading: word('For these animals', readingWords),
   feedReading: word('Nitrate in the feed, for these animals', readingWords),
+  otherReading: word('Nitrate in the other feed, for these animals', readingWords),
   verdict: word('What the lists say, in short', {
     'under-every-limit': 'Under the limits in these lists. That clears nothing',
     limited: 'At least one list sets a limit or warns',
@@ -198,12 +216,13 @@ export const quantities = {
   slipPpm: amount('Nitrate on the slip, ppm', 'x_p', 'count'),
   slipNitrogenPpm: amount('Counted as nitrogen (NO3-N), ppm', 'x_N', 'count'),
   nitrogenPpm: amount('Nitrate nitrogen (NO3-N) in the feed’s dry matter, ppm', 'N', 'count'),
+  otherPpm: amount('Nitrate nitrogen (NO3-N) in the other feed’s dry matter, ppm', 'O', 'count'),
   ionPpm: amount('The same reported as nitrate (NO3), ppm', 'N_{NO3}', 'count'),
   potassiumNitratePpm: amount('The same reported as potassium nitrate (KNO3), ppm', 'N_{KNO3}', 'count'),
   prussicPpm: amount('Prussic acid in the feed’s dry matter, ppm', 'P', 'count'),
-  waterNitrogenMgPerL: amount('Nitrate nitrogen (NO3-N) in the water', 'w', 'mg/l', 1),
+  waterNitrogenMgPerL: amount('Nitrate nitrogen (NO3-N) in the water', 'w', 'mg/l'),
   sulfateMgPerL: amount('Sulfate (SO4) in the water', 's', 'mg/l'),
-  saltsMgPerL: amount('Dissolved solids in the water', 't', 'mg/l', -1),
+  saltsMgPerL: amount('Dissolved solids in the water', 't', 'mg/l'),
   drunkGal: amount('Water one animal drinks in a day', 'G', 'gal', 1),
   rationPpm: amount('Nitrate nitrogen in all they eat, ppm', 'c', 'count'),
   feedG: amount('Nitrate nitrogen from feed in a day', 'a_F', 'g', 1),
@@ -214,13 +233,16 @@ export const quantities = {
   waterAsFeedPpm: amount('The water’s part of that, ppm', 'c_w', 'count'),
   limitPpm: amount('Level to stay under, ppm', 'L', 'count'),
   roomPpm: amount('Room that the water leaves for feed, ppm', 'L_F', 'count'),
-  mixSharePercent: amount('Share that comes to the level', 'm', 'pct'),
-  listSharePercent: amount('Smallest share that a list names', 'm_l', 'pct'),
-  leadSharePercent: amount('Most of this feed in the mix, by the strictest of these', 'M', 'pct'),
-  restSharePercent: amount('The other feed in that mix, at least', 'M_r', 'pct'),
+  higherFeed: word('The higher of the two feeds', { this: 'This feed', other: 'The other feed' }),
+  mixSharePercent: amount('Share of the higher feed that comes to the level', 'm', 'pct', 1),
+  listSharePercent: amount('Smallest share that a list names for this feed', 'm_l', 'pct'),
+  otherListSharePercent: amount('Smallest share that a list names for the other feed', 'm_o', 'pct'),
+  leadSharePercent: amount('Most of the higher feed in the mix, by the strictest of these', 'M', 'pct'),
+  restSharePercent: amount('The lower feed in that mix, at least', 'M_r', 'pct'),
   mixing: word('Mixing it down', {
     'ask-first': 'Not before the laboratory and the veterinarian say how',
-    'no-room': 'No mix of these two feeds stays under the level',
+    'no-room': 'No mix of these two feeds keeps to the level and the lists',
+    'under-one': 'Not one percent of the higher feed keeps the mix under the level',
     'no-share-named': 'Neither the lists nor this level name a share',
     share: 'There is a share to talk over with them',
     'not-asked': 'Needs a second feed that was tested',

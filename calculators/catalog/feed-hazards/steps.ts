@@ -87,23 +87,23 @@ const slipSteps: Working<V, R> = [
 ];
 
 const daySteps: Working<V, R> = [
-  byCase('drunkGal', {
-    onlyWhen: hasWater,
+  formula('drunkGal', tex`\q{waterGalPerDay}`, {
+    onlyWhen: (values) => hasWater(values) && values.waterFrom === 'known',
     says: 'What one animal drinks in a day.',
-    source: 'k-state-watering-handbook, first paragraphs',
-    ways: [
-      { when: ({ waterFrom }) => waterFrom === 'known', formula: tex`\q{waterGalPerDay}` },
-      { when: ({ waterFrom }) => waterFrom === 'summer', formula: tex`1.5 \times \frac{\q{weightLb}}{100}` },
-      { formula: tex`0.75 \times \frac{\q{weightLb}}{100}` },
-    ],
   }),
+  lookup('drunkGal', {
+    onlyWhen: (values) => hasWater(values) && values.waterFrom !== 'known',
+    says: 'What one animal of that weight drinks in a day by the highest list, as for days of stock water; no less than 1.5 gallons for each 100 lb when it is hot and 0.75 when it is cold.',
+    source: 'noble-water-1999, gould-fs1090 and beef-summer-water, with mwps14-new-hampshire for goats and k-state-watering-handbook for 100 lb',
+  }),
+  formula('otherPpm', tex`\q{otherPpmCount}`, { onlyWhen: isMixed, says: 'The other feed, as its slip has it.' }),
   when(hasFeed, [
     byCase('rationPpm', {
       says: 'Nitrate nitrogen in all they eat.',
       ways: [
         {
           when: ({ otherFeed }) => otherFeed === 'tested',
-          formula: tex`\frac{\q{sharePercent}}{100} \times \q{nitrogenPpm} + (1 - \frac{\q{sharePercent}}{100}) \times \q{otherPpmCount}`,
+          formula: tex`\frac{\q{sharePercent}}{100} \times \q{nitrogenPpm} + (1 - \frac{\q{sharePercent}}{100}) \times \q{otherPpm}`,
         },
         {
           when: ({ otherFeed }) => otherFeed === 'untested',
@@ -131,7 +131,7 @@ const daySteps: Working<V, R> = [
     says: 'The same amount as if it were all in what they eat, to hold it against the lists.',
   }),
   tabulate('readings', {
-    says: 'Each list’s class: the last one whose lower edge the value reaches. A value on an edge belongs to the class above it.',
+    says: 'Each list’s class: the last one whose lower edge the value reaches, as a whole number, the way it stands there. A value on an edge belongs to the class above it.',
     source: 'clemson-nitrate, and the other lists that are named',
     formulas: {},
   }),
@@ -153,21 +153,38 @@ const mixSteps: Working<V, R> = [
   }),
   when(isMixed, [
     formula('roomPpm', tex`\q{limitPpm} - \q{waterAsFeedPpm}`, { says: 'What the water leaves of it for feed.' }),
+    lookup('higherFeed', { says: 'Which of the two holds more nitrate nitrogen.', source: 'common practice' }),
     byCase('mixSharePercent', {
-      says: 'Share of this feed that brings the mix just to that, by dry matter.',
+      says: 'Share of the higher feed that brings the mix just to that, by dry matter.',
       source: 'amaglab-nitrate-mixing, equation solved for the share',
       ways: [
-        { when: ({ roomPpm, otherPpmCount }) => roomPpm <= otherPpmCount, formula: '0', because: 'the other feed and the water leave no room' },
-        { when: ({ roomPpm, nitrogenPpm }) => nitrogenPpm <= roomPpm, formula: '100', because: 'it is under that by itself' },
-        { formula: tex`\frac{100 \times (\q{roomPpm} - \q{otherPpmCount})}{\q{nitrogenPpm} - \q{otherPpmCount}}` },
+        {
+          when: ({ roomPpm, nitrogenPpm, otherPpm }) => roomPpm <= Math.min(nitrogenPpm, otherPpm),
+          formula: '0',
+          because: 'the lower feed and the water leave no room',
+        },
+        {
+          when: ({ roomPpm, nitrogenPpm, otherPpm }) => Math.max(nitrogenPpm, otherPpm) <= roomPpm,
+          formula: '100',
+          because: 'both are under that by themselves',
+        },
+        {
+          when: ({ higherFeed }) => higherFeed === 'this',
+          formula: tex`\frac{100 \times (\q{roomPpm} - \q{otherPpm})}{\q{nitrogenPpm} - \q{otherPpm}}`,
+        },
+        { formula: tex`\frac{100 \times (\q{roomPpm} - \q{nitrogenPpm})}{\q{otherPpm} - \q{nitrogenPpm}}` },
       ],
     }),
     lookup('listSharePercent', {
-      says: 'The smallest share that any list names for this value; 100 where none names one.',
+      says: 'The smallest share that any list names for this feed’s value; 100 where none names one.',
       source: 'clemson-nitrate, dairyland-nitrate and servitech-nitrate',
     }),
-    formula('leadSharePercent', tex`\min(\q{mixSharePercent}, \q{listSharePercent})`, { says: 'The smaller of the two leads.' }),
-    formula('restSharePercent', tex`100 - \q{leadSharePercent}`, { says: 'The rest of the mix is the other feed.' }),
+    lookup('otherListSharePercent', { says: 'The same for the other feed.', source: 'clemson-nitrate, dairyland-nitrate and servitech-nitrate' }),
+    lookup('leadSharePercent', {
+      says: 'The smaller of the two for the higher feed: the largest whole percent that stays under the level, and the lists’ share.',
+      source: 'common practice',
+    }),
+    formula('restSharePercent', tex`100 - \q{leadSharePercent}`, { says: 'The rest of the mix is the lower feed.' }),
   ]),
 ];
 

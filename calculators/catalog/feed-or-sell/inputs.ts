@@ -91,7 +91,7 @@ export const inputs = {
     usual: 'hayUsdPerTon',
     shownWhen: byHay,
     help: 'Your own hay costs what it would sell for.',
-    offeredBy: 'prices.hayLikely',
+    offeredBy: 'prices.hayDelivered',
   }),
   otherUsdPerDay: number('Other costs a cow a day', 'o', 'usd/d', [0, 20], 0.4, {
     belongsTo: 'management',

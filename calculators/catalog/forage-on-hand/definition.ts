@@ -9,7 +9,7 @@ import { refusals } from './cautions.ts';
 import { compute } from './compute.ts';
 import { inputs, isClipping, isCutHigh, isCutUnsaid } from './inputs.ts';
 import { quantities } from './quantities.ts';
-import { feedSteps, measureSteps } from './steps.ts';
+import { feedSteps, measureSteps, type Values } from './steps.ts';
 
 export default defineCalculator({ slug: 'forage-on-hand', version: 1, title: 'Forage on hand', inputs, refusals, compute }).describe({
   question: 'How much forage is standing here, and how many days is it?',
@@ -81,7 +81,7 @@ export default defineCalculator({ slug: 'forage-on-hand', version: 1, title: 'Fo
       say: 'Too few places for the closeness that you asked for. Plan on the low end, or measure more. If a draw and a ridge differ, measure each by itself: that saves you more walking than extra plots would.',
       source: 'missouri-sample-size',
     }),
-    caution((values) => !isCutHigh(values) && values.standingLbPerAc < intakeFallsBelowLbPerAc, thinGrass),
+    ...thinGrass<Values>((values) => !isCutHigh(values) && values.standingLbPerAc < intakeFallsBelowLbPerAc),
     caution(({ way, stand }) => way === 'height-stand' && isRecalled(stand), recalledInch),
     caution(({ way }) => way === 'height-stand', {
       lead: 'A printed figure for an inch can be out by half. Clip three of your own.',
@@ -153,6 +153,9 @@ export default defineCalculator({ slug: 'forage-on-hand', version: 1, title: 'Fo
     'nist-norris',
     'dillard-2016',
     'white-b5036',
+    'uky-multispecies',
+    'coffey-hale-parasites',
+    'swinker-laminitis-2013',
     'rangelands-gateway-matching',
     'county-aum-handout',
     'smith-agr191',

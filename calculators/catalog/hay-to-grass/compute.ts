@@ -57,9 +57,13 @@ function herdNeed(values: Values, coldPercent: number) {
   return { kinds, dryMatterLb: sumOf(kinds, ({ kindLb }) => kindLb), herdEndLbPerDay: sumOf(kinds, ({ endLbPerDay }) => endLbPerDay) };
 }
 
+/** Is there hay on hand? No bales are none, whatever else is said of them. */
+export const hasOwn = ({ onHand, ownCount }: Pick<Values, 'onHand' | 'ownCount'>): boolean => onHand !== 'none' && ownCount > 0;
+
 /** Months that the hay on hand stands before it is weighed and until the middle of feeding, where its loss comes from the table. */
-export function ownByTable({ onHand, ownStorage, baledDay, weighedDay, fromDay, toDay }: Values) {
-  if (onHand === 'none' || ownStorage === 'known' || ownStorage === 'rind') return undefined;
+export function ownByTable(values: Values) {
+  const { onHand, ownStorage, baledDay, weighedDay, fromDay, toDay } = values;
+  if (!hasOwn(values) || ownStorage === 'known' || ownStorage === 'rind') return undefined;
   return {
     method: ownStorage,
     weighingMonths: onHand === 'now' ? (weighedDay - baledDay) / daysPerMonth : 0,
@@ -157,7 +161,7 @@ export function compute(values: Values) {
   const eatenRatio = share({ water: moisturePercent, storage: stored.storageLossPercent, feeding: feedingLossPercent });
   const ownStorageKeptRatio = share({ storage: stored.ownLossPercent });
   const ownEatenRatio = share({ water: moisturePercent, storage: stored.ownLossPercent, feeding: feedingLossPercent });
-  const ownTon = values.onHand === 'none' ? 0 : (values.ownCount * values.ownBaleLb) / poundsPerTon;
+  const ownTon = hasOwn(values) ? (values.ownCount * values.ownBaleLb) / poundsPerTon : 0;
 
   /** Hay on hand first, bought hay for the rest; `better` is how much further a better feeder makes each ton go. */
   const supply = (needLb: number, better = 1) => {

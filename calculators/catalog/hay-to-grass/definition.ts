@@ -1,7 +1,7 @@
 import { blisterBeetles, boughtHay, droughtHay, fedOnTheGround, highBelow, hotHay, lowAbove, moldyHay, wrappedHay } from '../../asks/hay.ts';
 import { caution, defineCalculator, ranged, shown, shownWhen } from '../../kit/define.ts';
 
-import { compute, ownByTable } from './compute.ts';
+import { compute, hasOwn, ownByTable } from './compute.ts';
 import { countsCold, hasOtherStock, inputs, stockWords, type Values } from './inputs.ts';
 import { quantities } from './quantities.ts';
 import { buys, isWet, savesByFeeder, savesByRoof, steps } from './steps.ts';
@@ -134,8 +134,8 @@ export default defineCalculator({
     { of: 'eatenTon', when: ({ beside }) => beside !== 'none' },
     { of: 'chillPercent', when: countsCold },
     { of: 'otherChillPercent', when: isWet },
-    { of: 'ownAtFeedingTon', when: ({ onHand }) => onHand !== 'none' },
-    { of: 'ownLeftTon', when: ({ onHand, buyTon, ownLeftTon }) => onHand !== 'none' && buyTon === 0 && ownLeftTon > 0 },
+    { of: 'ownAtFeedingTon', when: hasOwn },
+    { of: 'ownLeftTon', when: (values) => hasOwn(values) && values.buyTon === 0 && values.ownLeftTon > 0 },
     ranged('buyTon', ['lowBuyTon', 'highBuyTon'], { when: ({ highBuyTon }) => highBuyTon > 0, says: '{low} to {high}' }),
     shownWhen(buys, 'balesCount', 'loadsCount'),
     ranged('costUsd', ['lowCostUsd', 'highCostUsd'], { when: buys, says: '{low} to {high}, by what they eat and the price' }),
@@ -217,12 +217,13 @@ export default defineCalculator({
     'Nobody knows the day when the grass is ready. After a drought let it grow ten to fourteen days longer than you would otherwise.',
     'A loaded round bale can roll or fall on a person. Keep it low, keep off slopes, and never work under a spear.',
   ],
-  note: ({ buyTon, loadsCount, onHand, haveTon, herd, beside, isColdCounted, coat }, show) => {
+  note: (values, show) => {
+    const { buyTon, loadsCount, haveTon, herd, beside, isColdCounted, coat } = values;
     const wet =
       countsCold({ isColdCounted, herd }) && coat === 'wet'
         ? `; ${hasOtherStock({ herd }) ? 'for the cattle ' : ''}wet coats are counted at ${show('chillPercent')} more feed on a cold day, and the other rule gives ${show('otherChillPercent')} and ${show('otherHaveTon')} to have`
         : '';
-    const own = onHand === 'none' ? '' : `Of ${show('ownTon')} on hand ${show('ownAtFeedingTon')} will be left to feed`;
+    const own = !hasOwn(values) ? '' : `Of ${show('ownTon')} on hand ${show('ownAtFeedingTon')} will be left to feed`;
     return [
       `From ${show('fromDay')} to ${show('toDay')} (${show('periodDays')}) the herd eats ${show('dryMatterTon')} with the water out${beside === 'none' ? '' : `, ${show('eatenTon')} of it as hay`}: ${haveTon === 0 ? 'the other feed covers it, and no hay is needed' : `have ${show('haveTon')} of hay as fed, ${show('lowHaveTon')} to ${show('highHaveTon')} by how much they eat`}${wet}.`,
       buyTon > 0

@@ -96,6 +96,7 @@ export default defineEdges(definition, {
     edge('There are more cold days', { on: 'cold-counted=yes', raised: 'cold=171d', silent: 'cold=170d' }),
     edge('The hay on hand is dated', { raised: 'from=2026-06-14', silent: 'from=2026-06-15' }),
     edge('The hay on hand is dated', { raised: 'baled=2026-11-02', silent: 'baled=2026-11-01' }),
+    edge('The hay on hand is dated', { on: 'baled=2026-11-02', raised: 'own=1', silent: 'own=0' }),
     edge('By the middle of feeding', { raised: 'to=2029-01-27', silent: 'to=2029-01-26' }),
     edge('By the middle of feeding', { raised: 'baled=2025-07-26', silent: 'baled=2025-07-27' }),
     edge('It was weighed before it', { on: 'on-hand=now', raised: 'baled=2026-10-16', silent: 'baled=2026-10-15' }),
@@ -106,6 +107,7 @@ export default defineEdges(definition, {
     edge('The low price is above', { on: 'priced-by=range', raised: 'low-price=136usd/ton', silent: 'low-price=135usd/ton' }),
     edge('The high price is below', { on: 'priced-by=range', raised: 'price=201usd/ton', silent: 'price=200usd/ton' }),
     edge('The high price is below', { on: 'priced-by=range', raised: 'high-price=134usd/ton', silent: 'high-price=135usd/ton' }),
+    shows('ownAtFeedingTon', { shown: 'own=1', hidden: 'own=0' }),
     // Less than a ton is no saving to name.
     shows('feederSavesTon', { shown: 'own=415', hidden: 'own=416' }),
     shows('roofSavesTon', { shown: 'own=345', hidden: 'own=346' }),

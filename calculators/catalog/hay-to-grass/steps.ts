@@ -1,13 +1,12 @@
 import { keptWays } from '../../asks/hay.ts';
 import { byCase, formula, lookup, tabulate, tex, type Working, when } from '../../kit/steps.ts';
-import { ownByTable, type Results } from './compute.ts';
+import { hasOwn, ownByTable, type Results } from './compute.ts';
 import { countsCold, type Values } from './inputs.ts';
 
 // What the steps of the working have in common.
 
 export type All = Values & Results;
 export type HaySteps = Working<All, Results>;
-export const hasOwn = ({ onHand }: All): boolean => onHand !== 'none';
 export const isOwnLooked = (values: All): boolean => ownByTable(values) !== undefined;
 /** Only a wet coat has two rules. */
 export const isWet = (values: All): boolean => countsCold(values) && values.coat === 'wet';

@@ -2,12 +2,12 @@ import type { ValuesOf } from '../../kit/inputs.ts';
 import { animalUnitMonthLb } from '../../math/herd/animalUnitMonthLb.ts';
 import { animalUnits } from '../../math/herd/animalUnits.ts';
 import { dailyIntakeLb } from '../../math/herd/dailyIntakeLb.ts';
-import { guidePercents, type HerdStock } from '../../math/herd/guidePercents.ts';
+import { guideLine, guidePercents, type HerdStock } from '../../math/herd/guidePercents.ts';
 import { herdAnimalUnits } from '../../math/herd/herdAnimalUnits.ts';
+import { intakeSwing } from '../../math/herd/intakeSwing.ts';
 import { monthRule } from '../../math/herd/monthRule.ts';
 import { isBreeding, type Stage, stageFromBirth } from '../../math/herd/stageFromBirth.ts';
 import { sumOf } from '../../math/special/sumOf.ts';
-import { guideErrorPercent } from '../../tables/intake.ts';
 import { daysInMonth } from '../../units/days.ts';
 import { type Month, monthKeys, monthNumber } from '../../units/months.ts';
 import type { inputs } from './inputs.ts';
@@ -71,6 +71,9 @@ export function compute(asked: Asked) {
     const stage = stageOf(asked, line);
     const percents = percentsOf(asked, line, asked.month);
     const eachLbPerDay = dailyIntakeLb({ head: 1, weightLb, intakePercent: percents.likelyPercent });
+    const lineLbPerDay = countHead * eachLbPerDay;
+    // Figures of one's own are taken to miss by as much as the guides do for that kind.
+    const { lowRatio, highRatio } = intakeSwing(guideLine(stock, stage === 'none' ? 'dry' : stage, asked.quality));
     const unitsOf = (rule: 'linear' | 'metabolic'): number => herdAnimalUnits([{ head: countHead, unitsPerHead: animalUnits(weightLb, rule) }]);
     const isCalf = stock === 'calf';
     return {
@@ -80,7 +83,11 @@ export function compute(asked: Asked) {
       weightLb,
       ...percents,
       eachLbPerDay,
-      lineLbPerDay: countHead * eachLbPerDay,
+      lineLbPerDay,
+      lowRatio,
+      lowLineLbPerDay: lineLbPerDay * lowRatio,
+      highRatio,
+      highLineLbPerDay: lineLbPerDay * highRatio,
       linearAu: isCalf ? 0 : unitsOf('linear'),
       metabolicAu: isCalf ? 0 : unitsOf('metabolic'),
       calfHead: isCalf ? countHead : 0,
@@ -100,6 +107,8 @@ export function compute(asked: Asked) {
   const allMetabolicAu = grownMetabolicAu + calfUnits(calfRule, calvesMetabolicAu);
   const [unitsAu, otherRuleAu] = weightRule === 'linear' ? [allLinearAu, allMetabolicAu] : [allMetabolicAu, allLinearAu];
   const monthLb = herdLbPerDay * ruleDays;
+  const lowLbPerDay = sum((kind) => kind.lowLineLbPerDay);
+  const highLbPerDay = sum((kind) => kind.highLineLbPerDay);
   const yearMonths = yearOf(asked);
   const calfCounts = allCalfRules.map((rule) => ({
     rule,
@@ -108,14 +117,14 @@ export function compute(asked: Asked) {
   return {
     kinds,
     herdLbPerDay,
-    lowLbPerDay: (herdLbPerDay * (100 - guideErrorPercent)) / 100,
-    highLbPerDay: (herdLbPerDay * (100 + guideErrorPercent)) / 100,
+    lowLbPerDay,
+    highLbPerDay,
     ruleLbPerDay,
     ruleDays,
     monthLb,
     monthTon: monthLb / 2000,
-    lowMonthTon: (monthLb * (100 - guideErrorPercent)) / 100 / 2000,
-    highMonthTon: (monthLb * (100 + guideErrorPercent)) / 100 / 2000,
+    lowMonthTon: (lowLbPerDay * ruleDays) / 2000,
+    highMonthTon: (highLbPerDay * ruleDays) / 2000,
     cattleLbPerDay: sum(({ stock, lineLbPerDay }) => (isCow(stock) ? lineLbPerDay : 0)),
     smallLbPerDay: sum(({ stock, lineLbPerDay }) => (isSmall(stock) ? lineLbPerDay : 0)),
     horsesLbPerDay: sum(({ stock, lineLbPerDay }) => (stock === 'horse' ? lineLbPerDay : 0)),

@@ -47,7 +47,7 @@ export const inputs = {
   cores: rows({
     label: 'Cores',
     rowName: 'core',
-    each: '{coreG}, a hole of {holeMl}',
+    each: '{coreG}, a hole of {holeMl}, {waterPercent} of water, {stoneG} of stones, which push up {jarMl}',
     help: 'At least three from one kind of ground, at one depth.',
     maxRows: 12,
     columns: {

@@ -8,11 +8,13 @@ import { hasDensity, type inputs, isBelowTable, leastSorghumIn, sorghumIn } from
 
 export interface Rotation {
   readonly verdict: 'none-until-rain' | 'grows-back';
-  readonly todayVerdict: 'enough' | 'short';
+  readonly todayVerdict: 'enough' | 'short' | 'none';
   readonly paddockCount: number;
   readonly herdCount: number;
 }
 export const isBackTooSoon = ({ verdict, todayVerdict }: Rotation): boolean => verdict === 'grows-back' && todayVerdict === 'short';
+/** With a paddock for each herd and none to spare, stock are in every one of them all the time. */
+export const restsNever = ({ verdict, todayVerdict }: Rotation): boolean => verdict === 'grows-back' && todayVerdict === 'none';
 
 const bloats: readonly string[] = ['alfalfa', 'white-clover', 'other-clovers', 'low-cool-season', 'small-grains'];
 /** Cool-season grass that outruns its magnesium in spring; legumes hold it, so what names clover is left out (anderson-tetany). */
@@ -34,6 +36,11 @@ export const cautions: readonly Caution<ValuesOf<typeof inputs> & ReturnType<typ
     say: 'This plan is back before the grass is. Go in only where a paddock has grown back to its height. Where it has not, wait: feed hay on one lot that you can spare, or take stock off. Each round that comes too early leaves less leaf to grow from.',
     source: 'common practice',
   }),
+  caution(restsNever, {
+    lead: 'With stock in every paddock none rests. Split one, or take stock off.',
+    say: 'A paddock rests only while no stock are in it, and here stock are in every one, all the time. So nothing grows back to its height: they bite each new leaf as it comes. Split the ground, or run herds together, so that at least one paddock stands empty. Or feed hay on one lot that you can spare until the grass is back.',
+    source: 'common practice',
+  }),
   caution(({ verdict }) => verdict === 'none-until-rain', {
     lead: 'Nothing grows. Another round takes the last leaf: feed hay, or pull stock.',
     say: 'Nothing is growing, so going round again takes the last leaf that the plants have to grow from. The calendar shows one pass over what stands. After it, feed hay on one lot that you can spare, or take stock off, until rain has brought the grass back to height.',
@@ -44,7 +51,7 @@ export const cautions: readonly Caution<ValuesOf<typeof inputs> & ReturnType<typ
     say: 'Stock are in one paddock for more than about seven days. They then bite the new leaf of plants that they grazed on the first days, and the rest has not even begun. Shorten the stay.',
     source: 'common practice',
   }),
-  caution((values) => isBackTooSoon(values) && (values.paddockCount === values.herdCount || values.wholeSlowerOccupiedDays > secondBiteDays), {
+  caution((values) => isBackTooSoon(values) && values.wholeSlowerOccupiedDays > secondBiteDays, {
     lead: 'Too few paddocks for this rest. Split some, run one herd, or pull stock.',
     say: 'Too few paddocks for this rest. Going slower round the ones you have makes each stay longer, past the seven days or so after which stock take a second bite. Split paddocks, run the herds as one, or take stock off.',
     source: 'common practice',
@@ -98,7 +105,7 @@ export const cautions: readonly Caution<ValuesOf<typeof inputs> & ReturnType<typ
     say: 'Indiangrass can hold prussic acid, which kills within minutes, under 8 inches and in wilted, frosted or new growth after rain.',
     source: 'sulc-frost-1613',
   }),
-  caution(isBackTooSoon, {
+  caution((values) => isBackTooSoon(values) || restsNever(values), {
     lead: 'Keep new electric wire away from power lines and dry grass.',
     life: true,
     say: 'New paddocks mean electric wire. Use a proper fence energizer, keep wire away from power lines and dry grass, put up signs where people pass, and see that each paddock has water.',

@@ -52,7 +52,8 @@ export function compute(asked: Asked) {
 
   const rotation = { paddocks: paddockCount, stayDays, herds: herdCount };
   const givenRestDays = restDaysGiven(rotation);
-  const todayVerdict: 'enough' | 'short' = verdict === 'grows-back' && givenRestDays >= restDays ? 'enough' : 'short';
+  const grownVerdict = givenRestDays >= restDays ? 'enough' : 'short';
+  const todayVerdict: 'enough' | 'short' | 'none' = givenRestDays === 0 ? 'none' : verdict === 'grows-back' ? grownVerdict : 'short';
   const occupiedDays = stayDays * herdCount;
   const slowerStayDays = paddockCount > herdCount ? restDays / (paddockCount - herdCount) : 0;
 
@@ -72,7 +73,8 @@ export function compute(asked: Asked) {
   const stayNeedLb = demandLbPerDay * stayDays;
   const shortFeedLb = Math.max(0, stayNeedLb - backFeedLb);
 
-  const rounds = verdict === 'none-until-rain' ? 1 : 2;
+  // Where nothing grows back, or every paddock always has stock in it, there is no second round to plan.
+  const rounds = verdict === 'none-until-rain' || todayVerdict === 'none' ? 1 : 2;
   return {
     growthNowLbPerAcDay,
     regrowLbPerAc,

@@ -1,7 +1,7 @@
-import { defineCalculator, ranged, shown, shownWhen } from '../../kit/define.ts';
+import { defineCalculator, ranged, shown } from '../../kit/define.ts';
 import { byCase, formula, lookup, tabulate, tex, when } from '../../kit/steps.ts';
 import { printDay } from '../../units/printQuantity.ts';
-import { cautions, isBackTooSoon, type Rotation } from './cautions.ts';
+import { cautions, isBackTooSoon, type restsNever } from './cautions.ts';
 import { compute } from './compute.ts';
 import { inputs } from './inputs.ts';
 import { quantities } from './quantities.ts';
@@ -9,12 +9,16 @@ import { publishedSteps } from './steps.ts';
 
 /** Paddocks taken as large as the herd needs would always feed it. */
 const isMeasured = ({ acresFrom }: { readonly acresFrom: 'known' | 'needed' }): boolean => acresFrom === 'known';
-/** With a paddock for each herd and none to rest, no stay however long gives any rest. */
-const canGoSlower = (rotation: Rotation): boolean => isBackTooSoon(rotation) && rotation.paddockCount > rotation.herdCount;
+type Asked = Parameters<typeof isMeasured>[0] & Parameters<typeof restsNever>[0];
+/** The plan returns only where something has rested. */
+const returns = (values: Asked): boolean => isMeasured(values) && values.todayVerdict !== 'none';
+/** Too little to tell as a tenth of a day. */
+const feedsALittle = ({ backDays }: { readonly backDays: number }): boolean => backDays >= leastToldDays;
+const leastToldDays = 0.05;
 
 export default defineCalculator({
   slug: 'rest-and-moves',
-  version: 2,
+  version: 3,
   title: 'Rest-period length',
   inputs,
   refusals: [
@@ -70,11 +74,12 @@ export default defineCalculator({
     { of: 'givenRestDays', gap: ['less rest in those paddocks', 'more rest in those paddocks'] },
     { of: 'todayVerdict', when: ({ verdict }) => verdict === 'grows-back' },
     { of: 'wholeShortDays', when: isBackTooSoon },
-    { of: 'backLbPerAc' },
-    shownWhen(isMeasured, 'backVerdict', 'backDays'),
-    { of: 'shortFeedLb', when: (values) => isMeasured(values) && values.backVerdict === 'short' },
+    { of: 'backLbPerAc', when: ({ todayVerdict }) => todayVerdict !== 'none' },
+    { of: 'backVerdict', when: returns },
+    { of: 'backDays', when: (values) => returns(values) && feedsALittle(values) },
+    { of: 'shortFeedLb', when: (values) => returns(values) && values.backVerdict === 'short' },
     { of: 'fullDays', when: isMeasured },
-    { of: 'wholeSlowerStayDays', when: canGoSlower },
+    { of: 'wholeSlowerStayDays', when: isBackTooSoon },
     shown('paddockAc', 'todayAc', 'demandLbPerDay', 'densityLbPerAc', 'restingPercent', 'moves'),
   ],
   steps: [
@@ -134,16 +139,16 @@ export default defineCalculator({
     formula('wholeShortDays', tex`\max(\q{wholeRestDays} - \q{givenRestDays}, 0)`, { says: 'And in whole days.', onlyWhen: isBackTooSoon }),
     formula('slowerStayDays', tex`\frac{\q{restDays}}{\q{paddockCount} - \q{herdCount}}`, {
       says: 'To get the rest from today’s paddocks each stay would have to be this long.',
-      onlyWhen: canGoSlower,
+      onlyWhen: isBackTooSoon,
     }),
     formula('slowerOccupiedDays', tex`\q{slowerStayDays} \times \q{herdCount}`, {
       says: 'With every herd passing through, stock would then be in a paddock this long without a break.',
-      onlyWhen: (values) => canGoSlower(values) && values.herdCount > 1,
+      onlyWhen: (values) => isBackTooSoon(values) && values.herdCount > 1,
     }),
-    lookup('wholeSlowerStayDays', { says: 'A day begun is counted as a day of the stay.', onlyWhen: canGoSlower, source: 'common practice' }),
+    lookup('wholeSlowerStayDays', { says: 'A day begun is counted as a day of the stay.', onlyWhen: isBackTooSoon, source: 'common practice' }),
     formula('wholeSlowerOccupiedDays', tex`\q{wholeSlowerStayDays} \times \q{herdCount}`, {
       says: 'And stock would be in a paddock for so many whole days in a row.',
-      onlyWhen: (values) => canGoSlower(values) && values.herdCount > 1,
+      onlyWhen: (values) => isBackTooSoon(values) && values.herdCount > 1,
     }),
     formula('restingPercent', tex`\frac{\q{paddockCount} - \q{herdCount}}{\q{paddockCount}} \times 100`, {
       says: 'Paddocks at rest on any day.',
@@ -186,17 +191,22 @@ export default defineCalculator({
       says: 'How long that feeds all the stock.',
       source: 'umaine-pasture-lesson-1, appendix D',
     }),
-    formula('backLbPerAc', tex`\min(\q{growthNowLbPerAcDay} \times \q{givenRestDays}, \q{regrowLbPerAc})`, {
-      says: 'What has grown back when the plan brings stock back, and never more than must come back.',
-      source: 'common practice',
-    }),
-    formula('backFeedLb', tex`\q{acresAc} \times \q{backLbPerAc} \times \frac{\q{eatenPercent}}{100}`, { says: 'What they get of it, at most.' }),
-    formula('backDays', tex`\frac{\q{backFeedLb}}{\q{demandLbPerDay}}`, {
-      says: 'How long that feeds all the stock.',
-      source: 'umaine-pasture-lesson-1, appendix D',
-    }),
-    formula('stayNeedLb', tex`\q{demandLbPerDay} \times \q{stayDays}`, { says: 'What all the stock eat in one stay.' }),
-    formula('shortFeedLb', tex`\max(\q{stayNeedLb} - \q{backFeedLb}, 0)`, { says: 'So much must come from somewhere else.' }),
+    when(
+      ({ todayVerdict }) => todayVerdict !== 'none',
+      [
+        formula('backLbPerAc', tex`\min(\q{growthNowLbPerAcDay} \times \q{givenRestDays}, \q{regrowLbPerAc})`, {
+          says: 'What has grown back when the plan brings stock back, and never more than must come back.',
+          source: 'common practice',
+        }),
+        formula('backFeedLb', tex`\q{acresAc} \times \q{backLbPerAc} \times \frac{\q{eatenPercent}}{100}`, { says: 'What they get of it, at most.' }),
+        formula('backDays', tex`\frac{\q{backFeedLb}}{\q{demandLbPerDay}}`, {
+          says: 'How long that feeds all the stock.',
+          source: 'umaine-pasture-lesson-1, appendix D',
+        }),
+        formula('stayNeedLb', tex`\q{demandLbPerDay} \times \q{stayDays}`, { says: 'What all the stock eat in one stay.' }),
+        formula('shortFeedLb', tex`\max(\q{stayNeedLb} - \q{backFeedLb}, 0)`, { says: 'So much must come from somewhere else.' }),
+      ],
+    ),
     formula('todayAc', tex`\q{paddockAc} \times \q{paddockCount}`, { says: 'For all of today’s paddocks.' }),
     formula('densityLbPerAc', tex`\frac{\q{stockWeightLb}}{\q{herdCount} \times \q{paddockAc}}`, {
       says: 'Live weight on an acre while one herd is in, if the herds weigh alike.',
@@ -214,10 +224,12 @@ export default defineCalculator({
     'The seven days are a rule of thumb. In fast growth the second bite comes sooner, in slow growth later.',
   ],
   weighsOnPeople: true,
-  note: ({ verdict, todayVerdict, givenRestDays, acresFrom, backVerdict }, show) =>
-    verdict === 'none-until-rain'
+  note: (values, show) => {
+    const { verdict, todayVerdict, backVerdict } = values;
+    return verdict === 'none-until-rain'
       ? `Growth is ${show('growthNowLbPerAcDay')}: no rest is long enough until it rains. Stop at ${show('stopHeightIn')}; each stay of ${show('stayDays')} takes about ${show('paddockAc')} of what stands at ${show('startHeightIn')}.`
-      : `At ${show('growthNowLbPerAcDay')} of growth a paddock needs about ${show('wholeRestDays')} from ${show('stopHeightIn')} back to ${show('startHeightIn')}: with stays of ${show('stayDays')}, ${show('neededPaddocks')} paddocks of ${show('paddockAc')}; ${givenRestDays === 0 ? 'as it is now, no paddock ever rests' : `today’s ${show('paddockCount')} give ${show('givenRestDays')}, ${todayVerdict === 'enough' ? 'which is enough' : `${show('wholeShortDays')} too short`}`}.${acresFrom === 'known' && backVerdict === 'short' ? ` When the plan returns, ${show('backLbPerAc')} of ${show('regrowLbPerAc')} has grown back: a paddock of ${show('acresAc')} then feeds all the stock for ${show('backDays')} of a stay of ${show('stayDays')}, so have ${show('shortFeedLb')} of other feed ready.` : ''} Go in only where it has grown back; the grass decides.`,
+      : `At ${show('growthNowLbPerAcDay')} of growth a paddock needs about ${show('wholeRestDays')} from ${show('stopHeightIn')} back to ${show('startHeightIn')}: with stays of ${show('stayDays')}, ${show('neededPaddocks')} paddocks of ${show('paddockAc')}; ${todayVerdict === 'none' ? 'as it is now stock are in every paddock, and none rests' : `today’s ${show('paddockCount')} give ${show('givenRestDays')}, ${todayVerdict === 'enough' ? 'which is enough' : `${show('wholeShortDays')} too short`}`}.${returns(values) && backVerdict === 'short' ? ` When the plan returns, ${show('backLbPerAc')} of ${show('regrowLbPerAc')} has grown back: a paddock of ${show('acresAc')} then feeds all the stock for ${feedsALittle(values) ? show('backDays') : 'next to none'} of a stay of ${show('stayDays')}, so have ${show('shortFeedLb')} of other feed ready.` : ''} Go in only where it has grown back; the grass decides.`;
+  },
   picture: {
     kind: 'spans',
     rows: 'moves',
@@ -271,6 +283,7 @@ export default defineCalculator({
       version: 2,
       say: 'it asks the acres in a paddock, and says what has grown back when the plan returns and what feed is short; days of rest, and of the stay that would give it, are told in whole days, rounded up.',
     },
+    { version: 3, say: 'with stock in every paddock it says that none rests, and plans one round. Small acres are told to two figures.' },
   ],
   topic: 'grass',
   order: 30,

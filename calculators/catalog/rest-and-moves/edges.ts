@@ -1,4 +1,4 @@
-import { defineEdges, edge, turns } from '../../kit/edges.ts';
+import { defineEdges, edge, shows, tells, turns } from '../../kit/edges.ts';
 import definition from './definition.ts';
 
 export default defineEdges(definition, {
@@ -23,6 +23,9 @@ export default defineEdges(definition, {
     edge('This plan is back before', { raised: '', silent: 'stay=5d' }),
     edge('This plan is back before', { raised: 'paddock=9', silent: 'paddock=10' }),
     edge('This plan is back before', { raised: 'growth=3.77lb/ac/d', silent: 'growth=3.76lb/ac/d' }),
+    edge('A paddock rests only while', { raised: 'paddock=1', silent: 'paddock=2' }),
+    edge('A paddock rests only while', { on: 'paddock=2', raised: 'herd=2', silent: 'herd=1' }),
+    edge('A paddock rests only while', { on: 'paddock=1', raised: 'growth=3.77lb/ac/d', silent: 'growth=3.76lb/ac/d' }),
     edge('Nothing is growing, so going', { raised: 'growth=3.76lb/ac/d', silent: 'growth=3.77lb/ac/d' }),
     edge('Nothing is growing, so going', { raised: 'start-height=57.1in', silent: 'start-height=57in' }),
     edge('Nothing is growing, so going', { on: 'growth-from=heights', raised: 'first-height=5.37in', silent: 'first-height=5.36in' }),
@@ -70,6 +73,10 @@ export default defineEdges(definition, {
     turns('rangeFrom', { forage: 'forage=orchardgrass', guides: '' }),
     turns('rangeFrom', { memory: 'forage=old-world-bluestem', guides: '' }),
     turns('todayVerdict', { enough: 'stay=5d', short: '' }),
+    turns('todayVerdict', { none: 'paddock=1', short: 'paddock=2' }),
+    // A day of growth, 40 lb an acre, 80 % of it eaten, by stock that eat 1,866 lb a day: a twentieth of a day at 2.92 acres.
+    shows('backDays', { on: 'paddock=2&stay=1d', shown: 'own-paddock=2.92ac', hidden: 'own-paddock=2.91ac' }),
+    tells('next to none', { on: 'paddock=2&stay=1d', told: 'own-paddock=2.91ac', untold: 'own-paddock=2.92ac' }),
     turns('backVerdict', { feeds: 'own-paddock=9.6ac', short: 'own-paddock=9.5ac' }),
   ],
 });

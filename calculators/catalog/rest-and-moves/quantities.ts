@@ -15,7 +15,11 @@ export const quantities = {
   exactPaddocks: amount('Paddocks, not rounded', 'n_x', 'count', 1),
   neededPaddocks: amount('Paddocks that rest needs', 'n_R', 'count'),
   givenRestDays: amount('Rest that today’s paddocks give', 'R_n', 'd'),
-  todayVerdict: word('Is that enough?', { enough: 'Yes, at this growth', short: 'No: the herd is back before the grass is' }),
+  todayVerdict: word('Is that enough?', {
+    enough: 'Yes, at this growth',
+    short: 'No: the herd is back before the grass is',
+    none: 'No: with stock in every paddock, none of them rests',
+  }),
   shortDays: amount('Too short by', 'R_s', 'd'),
   wholeRestDays: amount('Rest each paddock needs, in whole days', 'R_w', 'd'),
   grassBackDay: day('The first paddock is back'),

@@ -107,8 +107,8 @@ export default defineCalculator({
       source: 'common practice',
     }),
     caution(({ rings, judged }) => judged === 'judged' && rings.some(({ pours }) => pours === 'once'), {
-      lead: 'One ring was poured only once; a second pouring tells more.',
-      say: 'One ring was poured only once. On moist ground that will do, if every ring of every visit was poured once; a second pouring tells more.',
+      lead: 'A ring was poured only once; a second pouring tells more.',
+      say: 'A ring was poured only once. On moist ground that will do, if every ring of every visit was poured once; a second pouring tells more.',
       source: 'symbiosis-ring-page, second inch',
     }),
     caution((values) => compares(values) && isHint(values), {
@@ -128,7 +128,7 @@ export default defineCalculator({
     }),
     caution((values) => compares(values) && !values.alike, {
       lead: 'The two tests were not made alike: the change may come from that.',
-      say: 'The two tests were made at another season, moisture or by other hands. A difference may come from that alone, whatever the range says.',
+      say: 'The two tests were made in another season, on ground of another moisture or by other hands. A difference may come from that alone, whatever the range says.',
       source: 'common practice',
     }),
   ],
@@ -147,8 +147,10 @@ export default defineCalculator({
         : `one ring ${show('middleInPerHr')}`;
     const down = `${number('straightLowInPerHr')} to ${show('straightHighInPerHr')}`;
     const soil = { dry: 'dry ground', moist: 'moist ground', wet: 'wet ground' }[values.moisture];
-    const once = values.rings.some(({ pours }) => pours === 'once') ? ', first pouring only' : '';
-    const judged = values.judged === 'judged' ? '' : ` It can’t be judged yet: ${show('judged').replace(/^(?:No|Not yet): /, '')}.`;
+    const onceCount = values.rings.filter(({ pours }) => pours === 'once').length;
+    const once = onceCount === 0 ? '' : onceCount === values.rings.length ? ', first pouring only' : ', some rings by their first pouring only';
+    const [, yet = '', why = ''] = /^(?:No|Not (yet)): (.*)$/.exec(show('judged')) ?? [];
+    const judged = values.judged === 'judged' ? '' : ` It can’t be judged${yet && ' yet'}: ${why}.`;
     const other = values.beside === 'visit' ? 'the earlier visit' : 'the other place';
     const sure = 'more than chance';
     const hint = `a hint, no more: usual scatter alone can come to ${show('scatterTimes')} times`;

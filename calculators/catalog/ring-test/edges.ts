@@ -32,7 +32,7 @@ export default defineEdges(definition, {
     edge('Frozen or flooded ground', { raised: 'site=standing', silent: 'site=leak' }),
     edge('One pouring stands far from', { on: 'bore=6in', raised: 'water=231.6ml', silent: 'water=231.7ml' }),
     edge('One pouring stands far from', { on: 'bore=6in', raised: 'water=926.7ml', silent: 'water=926.6ml' }),
-    edge('One ring was poured only', { raised: 'rings.pours=once,twice,twice', silent: 'rings.pours=twice,twice,twice' }),
+    edge('A ring was poured only', { raised: 'rings.pours=once,twice,twice', silent: 'rings.pours=twice,twice,twice' }),
     edge('These rings agree better than', { on: visit, raised: then(0.6, 0.7), silent: then(0.6, 0.69) }),
     edge('Wet ground reads slow.', { raised: 'moisture=wet', silent: 'moisture=moist' }),
     edge('Fewer than three rings.', { raised: 'rings.first=4min,3min', silent: 'rings.first=4min,3min,7min' }),

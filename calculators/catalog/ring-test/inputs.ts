@@ -23,7 +23,7 @@ export const inputs = {
     offeredBy: 'tools.ringInserted',
   }),
   waterMl: number('Water for one pouring', 'V', 'ml', [20, 100_000], 444, {
-    help: '444 mL is about an inch in a 6-inch ring. A pint is 473 mL.',
+    help: '444 mL is the inch of a common test kit. In a ring 6 inches wide inside an inch is 463 mL. A pint is 473 mL.',
     field: 'Lay a piece of plastic film in the ring, pour onto it, then draw it out and start the watch.',
     offeredBy: 'tools.pouring',
   }),
@@ -47,9 +47,9 @@ export const inputs = {
   rings: rows({
     label: 'Rings',
     rowName: 'ring',
-    each: 'a ring in {firstMin}, then {secondMin}, then {thirdMin}',
+    each: 'a ring in {firstMin}, then {secondMin}, then {thirdMin}, {leftIn} of it left',
     help: 'Three are much better than one. Type each time as the watch shows it, 14:30, or in minutes, 14.5. Set them a few steps apart on ground that looks the same. Stop the watch when the soil just glistens; on uneven soil, when half of it does.',
-    maxRows: 3,
+    maxRows: 6,
     columns: {
       firstMin: number('Time of the first pouring', 't_1', minutes.unit, [minutes.min, minutes.max], 4, { ...minutes, belongsTo: 'management' }),
       pours: choice('Poured again into the same ring?', 'twice', {

@@ -18,9 +18,9 @@ const placeInputs = {
   usualForageLbPerAc: number('What the pasture grows in a usual year', 'Y', 'lb/ac', [300, 12_000], 2400, {
     step: 100,
     usual: 'forageLbPerAc',
-    offeredBy: 'pastures.normal',
-    help: 'Standing at its peak with nothing grazing it, water out. The soil survey prints it; a clipped cage tells it.',
-    ask: 'How many acres fed one cow for a month in a year that was neither good nor bad? About 800 lb over those acres, doubled, is what grew.',
+    offeredBy: 'pastures.normalDry',
+    help: 'Standing at its peak with nothing grazing it, water out. A clipped cage tells it, dried; soil surveys mostly print air-dry pounds: take a tenth off.',
+    ask: 'How many acres fed one cow for a month in a year that was neither good nor bad? About 800 lb over those acres is what she ate, a quarter to a third of what grew: take three to four times that.',
   }),
   stock: grazingStock({
     label: 'Stock, all year',
@@ -256,7 +256,7 @@ const managementInputs = {
   }),
   feedingLossPercent: number('Lost in feeding, of what is put out', 'f_l', 'pct', [0, 60], 13, {
     belongsTo: 'management',
-    help: 'An open ring loses about 13 percent, hay on the ground far more. “Hay needed to bridge a drought” has the list.',
+    help: 'A ring with a sheeted bottom loses about 13 percent, an open ring about 20, hay on the ground far more. “Hay needed to bridge a drought” has the list.',
   }),
   barnTon: number('Hay that you mean to have each fall', 'B', 'ton', [0, 100_000], 210, { belongsTo: 'management', step: 10 }),
   mostBoughtTon: number('Most hay that you could buy in a bad fall', 'B_b', 'ton', [0, 100_000], 60, {

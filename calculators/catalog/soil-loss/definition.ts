@@ -1,4 +1,5 @@
 import { caution, defineCalculator, ranged, shown } from '../../kit/define.ts';
+import { midSentence } from '../../kit/midSentence.ts';
 import { compute, hasErodibility } from './compute.ts';
 import { inputs } from './inputs.ts';
 import { quantities } from './quantities.ts';
@@ -181,8 +182,8 @@ export default defineCalculator({
     'Cover factors of the rotations are middles of published spans. The county’s own figure for a rotation is better.',
   ],
   note: ({ lossSize, ploughed, ploughedSize, rainFrom }, show) => {
-    const here = lossSize === 'under-one' ? 'under 1 ton an acre' : `about ${show('lossTonPerAc')}`;
-    const there = ploughedSize === 'under-one' ? 'under 1 ton an acre' : `about ${show('ploughedTonPerAc')}`;
+    const here = lossSize === 'under-one' ? midSentence(show('lossSize')) : `about ${show('lossTonPerAc')}`;
+    const there = ploughedSize === 'under-one' ? midSentence(show('ploughedSize')) : `about ${show('ploughedTonPerAc')}`;
     const guessed = rainFrom === 'year-rain' ? ' The rain factor was guessed from the year’s rain.' : '';
     return `With ${show('groundCoverPercent')} of the ground covered, ${here} of soil washes off this pasture in a usual year; the same ground ${farmedAs[ploughed]} loses ${there}. Both are good to a factor of two, wind and gullies not counted. The soil is said to bear ${show('toleratedTonPerAc')} a year.${guessed}`;
   },

@@ -6,7 +6,13 @@ const two = { significant: 2 } as const;
 const loss = (label: string, symbol: string) => ({ ...amount(label, symbol, 'ton/ac', 0), ...two }) as const;
 const loads = (label: string, symbol: string) => ({ ...amount(label, symbol, 'count', 0), ...two }) as const;
 
-const underOne = 'Under 1 ton an acre (2 tonnes a hectare)';
+/** The size of a loss; under a ton an acre the figure is too weak to be told. */
+const size = (label: string) =>
+  word(
+    label,
+    { 'under-one': 'Under 1 ton an acre', whole: 'A ton an acre or more' },
+    { 'under-one': 'Under 2 tonnes a hectare', whole: '2 tonnes a hectare or more' },
+  );
 const bearing = {
   within: 'Within it, even at twice the figure',
   unsure: 'Too close to call: within a factor of two of it',
@@ -24,7 +30,7 @@ export const quantities = {
   steepnessRatio: factor('Steepness factor', 'S', 2),
   otherSteepnessRatio: factor('Steepness factor by the other form', 'S_o', 2),
   otherTonPerAc: loss('Soil that leaves this pasture, slope worked by the other form', 'A_o'),
-  otherSize: word('Soil that leaves this pasture, slope worked by the other form', { 'under-one': underOne, whole: 'A ton an acre or more' }),
+  otherSize: size('Soil that leaves this pasture, slope worked by the other form'),
   sodRillRatio: factor('Rills against the ground between, sod', '\\beta_{sod}', 2),
   sodExponentRatio: factor('Exponent of length, sod', 'm_{sod}', 2),
   sodSlopeRatio: factor('Slope factor, sod', 'LS_{sod}', 2),
@@ -35,14 +41,14 @@ export const quantities = {
   otherCoverRatio: factor('Cover factor of the pasture, read the other way between columns', 'C_o'),
   coverStanding: word('Cover of this pasture', { 'like-crops': 'As thin as under some row crops', holds: 'Better than under row crops' }),
   lossTonPerAc: loss('Soil that leaves this pasture in a year', 'A'),
-  lossSize: word('Soil that leaves this pasture in a year', { 'under-one': underOne, whole: 'A ton an acre or more' }),
+  lossSize: size('Soil that leaves this pasture in a year'),
   lowTonPerAc: loss('Half of that', 'A_{low}'),
   highTonPerAc: loss('Twice that', 'A_{high}'),
   cropCoverRatio: factor('Cover factor of the plowed ground', 'C_{crop}'),
   cropPracticeRatio: factor('Practice factor of the plowed ground', 'P', 2),
   fallowTonPerAc: loss('Bare fallow, tilled with no crop all year', 'A_{fallow}'),
   ploughedTonPerAc: loss('The same ground in that crop rotation', 'A_{crop}'),
-  ploughedSize: word('The plowed ground set beside it', { 'under-one': underOne, whole: 'A ton an acre or more' }),
+  ploughedSize: size('The plowed ground set beside it'),
   ploughedLowTonPerAc: loss('Half of the plowed figure', 'A_{crop,low}'),
   ploughedHighTonPerAc: loss('Twice the plowed figure', 'A_{crop,high}'),
   timesRatio: factor('Plowed ground loses so many times as much', 'x', 0),

@@ -20,6 +20,15 @@ export const seasonDays = 90;
 export const isTooEarly = ({ crop, leftDays }: { readonly crop: Asked['crop']; readonly leftDays: number }): boolean =>
   (crop === 'oats-fall' || crop === 'turnips') && leftDays > seasonDays;
 
+/**
+ * Days between the first use of a summer annual and frost under which its tons are not to be counted on: those of the table are a summer's regrowth. Iowa's
+ * last good day to sow, July 15 (barnhart-replant), leaves some 80 days before a frost early in October, twice the 40 until the first use. Our own.
+ */
+export const regrowthDays = 40;
+/** Foxtail millet is cut once. */
+export const isShortSeason = ({ crop, growDays, leftDays }: Pick<Asked, 'crop' | 'growDays'> & { readonly leftDays: number }): boolean =>
+  isWarmSeason(crop) && crop !== 'foxtail-millet' && leftDays >= growDays && leftDays - growDays < regrowthDays;
+
 const storedOf = ({ storedFrom, knownStoredIn, texture, rootDepthIn, filledPercent }: Asked): number =>
   storedFrom === 'known'
     ? knownStoredIn
@@ -62,16 +71,18 @@ export function compute(asked: Asked) {
   const worthUsdPerTon = (hayEatenUsdPerTon * asked.eatenPercent) / 100 - cutUsdPerTon;
   const evenTonPerAc = worthUsdPerTon > 0 ? (100 * acreCostUsd) / (madePercent * worthUsdPerTon) : 0;
   const canPay: 'yes' | 'no' = worthUsdPerTon > 0 && evenTonPerAc <= mostTonPerAc ? 'yes' : 'no';
-  const verdict: 'late' | 'cold' | 'no-crop' | 'sow' | 'hay' | 'depends' =
+  const verdict: 'late' | 'cold' | 'no-crop' | 'sow' | 'hay' | 'short-season' | 'depends' =
     timing !== 'in-time'
       ? timing
       : !hasLikely
         ? 'no-crop'
         : sownUsdPerTon > hayEatenUsdPerTon
           ? 'hay'
-          : hasLow && dryUsdPerTon <= hayEatenUsdPerTon
-            ? 'sow'
-            : 'depends';
+          : isShortSeason({ crop, growDays, leftDays })
+            ? 'short-season'
+            : hasLow && dryUsdPerTon <= hayEatenUsdPerTon
+              ? 'sow'
+              : 'depends';
   const fitsOf = (each: (typeof daysByCrop)[number]): Fits =>
     isWarmSeason(each.crop) && !asked.isSoilWarm
       ? 'cold'

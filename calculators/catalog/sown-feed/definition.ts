@@ -1,5 +1,6 @@
 import { caution, defineCalculator, ranged } from '../../kit/define.ts';
-import { compute, isTooEarly, seasonDays } from './compute.ts';
+import { midSentence } from '../../kit/midSentence.ts';
+import { compute, isShortSeason, isTooEarly, regrowthDays, seasonDays } from './compute.ts';
 import { inputs, isWarmSeason } from './inputs.ts';
 import { quantities } from './quantities.ts';
 import { hasLikely, hasLow, inTime, steps } from './steps.ts';
@@ -136,6 +137,11 @@ export default defineCalculator({
       say: 'The usual first frost of a year earlier is less than three months past. Another can come long before the one that you gave. Sow after the last frost of spring, or put in the day of the next frost.',
       source: 'common practice',
     }),
+    caution(isShortSeason, {
+      lead: 'Frost comes soon after its first use: count on fewer tons than these.',
+      say: `Fewer than ${regrowthDays} days lie between its first use and the usual frost. These tons are those of a summer that lets it grow back, so count on less. Sow no more than your stock can eat before frost, or sow oats, which stand it.`,
+      source: 'common practice',
+    }),
     caution(isTooEarly, {
       lead: 'These days and tons are for late summer.',
       say: 'These days and tons are for late summer, August 10 to September 10 in Nebraska. Put in your own, or sow a warm-season crop.',
@@ -150,19 +156,19 @@ export default defineCalculator({
   limits: [
     'Water for a ton was measured in good stands with plentiful water. Thin, weedy or hot stands take more. Yields of the table come from irrigated plots: they are a ceiling, not a promise.',
     'It takes rain as a sum. Two inches the week after sowing make a crop; the same two inches at the end do not. A dry top inch at sowing may give no stand over wet subsoil: that belongs in your failures.',
+    'Tons come from water alone. The fewer days between sowing and frost, the more they are overstated.',
     'The chance of failure is yours. No table knows your field.',
     'A ton is a ton here. Young sudangrass or oats feed better than most hay; headed-out millet feeds worse. Compare slips from a laboratory.',
     'Ground that is worked or sprayed to sow a crop in drought may blow or wash. Drill into what stands, where you can; that cost is not in here.',
     'Crop insurance and program rules can forbid or pay for a feed crop. Ask before you sow.',
   ],
   note: (values, show) => {
-    const words = quantities.verdict.words[values.verdict];
     const tons =
       inTime(values) && hasLikely(values)
         ? ` Likely ${show('likelyTonPerAc')} (${show('lowTonPerAc')} in a dry year) at ${show('sownUsdPerTon')} eaten, hay ${show('hayEatenUsdPerTon')}; ${values.failCount} in 10 judged to fail.`
         : ` Hay costs ${show('hayEatenUsdPerTon')} eaten.`;
     const what = values.crop === 'own' ? 'A crop that is not in the list' : show('crop');
-    return `${what}, sown on ${show('sowDay')}, by these numbers: ${words.charAt(0).toLowerCase()}${words.slice(1).replace(':', ',')}.${tons} Stored water now ${show('storedNowIn')}.`;
+    return `${what}, sown on ${show('sowDay')}, by these numbers: ${midSentence(show('verdict')).replace(':', ',')}.${tons} Stored water now ${show('storedNowIn')}.`;
   },
   picture: {
     kind: 'shares',

@@ -168,7 +168,7 @@ export const inputs = {
   hayPriceUsdPerTon: number('Price of hay, delivered', 'p', 'usd/ton', [10, 1000], 140, {
     step: 5,
     usual: 'hayUsdPerTon',
-    offeredBy: 'prices.hayLikely',
+    offeredBy: 'prices.hayDelivered',
   }),
   hayMoisturePercent: { ...percent('Water in that hay', 'm', 15, 85), offeredBy: 'hay.moisture' },
   hayStoragePercent: percent('Hay lost in storage', 'l_s', 5, 90),

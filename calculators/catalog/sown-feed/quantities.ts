@@ -45,6 +45,7 @@ export const quantities = {
     'no-crop': 'There is no water for a crop: buy hay, or wait for rain',
     sow: 'Sow: cheaper than hay, even in a dry year',
     hay: 'Buy hay: it is cheaper',
+    'short-season': 'Only as much as stock can eat before frost: these are the tons of a longer season',
     depends: 'It depends on the rain: cheaper than hay if the likely rain comes, not in a dry year',
   }),
   hazard: word('Can it poison?', {

@@ -1,8 +1,19 @@
 import type { Refusal } from '../../kit/refusals.ts';
+import { monthIndexOf, yearOf } from '../../units/days.ts';
 import { fromStartPercentOf, waitMonthsOf } from './compute.ts';
 import type { inputs } from './inputs.ts';
 
 const yearDays = 365;
+/** June, July and August, counted from 0 for January. */
+const summerMonths: readonly number[] = [5, 6, 7];
+/**
+ * Can any day of grazing, to the far end of the range, lie outside June, July and August? In those three months alone neither ice nor snow shuts off grass
+ * where these pages are used, all of it north of the equator; common practice.
+ */
+export const meetsWinter = ({ startDay, highGrazingDays }: { readonly startDay: number; readonly highGrazingDays: number }): boolean => {
+  const endDay = startDay + Math.max(0, highGrazingDays - 1);
+  return yearOf(startDay) !== yearOf(endDay) || [startDay, endDay].some((day) => !summerMonths.includes(monthIndexOf(day)));
+};
 
 export const refusals: readonly Refusal<typeof inputs>[] = [
   {

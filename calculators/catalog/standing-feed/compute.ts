@@ -9,6 +9,7 @@ import { tabledEatenPercent } from '../../math/forage/tabledEatenPercent.ts';
 import { paddockAcres } from '../../math/rotation/paddockAcres.ts';
 import { stripDepthFt } from '../../math/rotation/stripDepthFt.ts';
 import { sumOf } from '../../math/special/sumOf.ts';
+import { roundedTo } from '../../units/printQuantity.ts';
 import type { inputs } from './inputs.ts';
 
 type Asked = ValuesOf<typeof inputs>;
@@ -69,10 +70,11 @@ export function compute(asked: Asked) {
     const stripAc = stripAcAt(ungrazedLbPerAc);
     strips.push({ atDay: startDay + daysIn, daysIn, ungrazedLbPerAc, stripAc, stripFt: stripFtOf(stripAc) });
   }
-  const wholeDays = Math.floor(likely.caseDays);
-  const everyDays = Math.max(1, Math.ceil(wholeDays / curveParts));
-  const dayByDay = Array.from({ length: Math.ceil(wholeDays / everyDays) + 1 }, (_, at) => {
-    const afterDays = Math.min(wholeDays, at * everyDays);
+  // Days are told whole, so the date goes by the days that are told: the first day of grazing is the first of them.
+  const toLastDays = Math.max(0, roundedTo(likely.caseDays, 0) - 1);
+  const everyDays = Math.max(1, Math.ceil(toLastDays / curveParts));
+  const dayByDay = Array.from({ length: Math.ceil(toLastDays / everyDays) + 1 }, (_, at) => {
+    const afterDays = Math.min(toLastDays, at * everyDays);
     return { leftDay: startDay + afterDays, afterDays, leftLbPerAc: leftAt(asked.lossPercent, waitMonths + afterDays / daysPerMonth) };
   });
   const firstStripAc = stripAcAt(likely.caseStartLbPerAc);
@@ -84,7 +86,7 @@ export function compute(asked: Asked) {
     grazingForDays: likely.caseDays,
     lowGrazingDays: twice.caseDays,
     highGrazingDays: none.caseDays,
-    lastDay: startDay + wholeDays,
+    lastDay: startDay + toLastDays,
     verdict,
     wantedDays,
     openDays,

@@ -1,17 +1,20 @@
-import { toxicStubble } from '../../asks/cautions.ts';
+import { thinGrass, toxicStubble } from '../../asks/cautions.ts';
 import { caution, defineCalculator, ranged, shown, shownWhen } from '../../kit/define.ts';
 import { toxicFescueIn } from '../../tables/forageHeights.ts';
 import { intakeFallsBelowLbPerAc } from '../../tables/harvestShare.ts';
-import { refusals } from './cautions.ts';
+import { meetsWinter, refusals } from './cautions.ts';
 import { compute, longestDays } from './compute.ts';
 import { inputs } from './inputs.ts';
 import { quantities } from './quantities.ts';
-import { steps } from './steps.ts';
+import { steps, type Values } from './steps.ts';
 
 /** Neither nothing nor a year is a number of days to plan by. */
 const lasts = (days: number, told: () => string): string => (days < 1 ? 'less than a day' : days >= longestDays ? 'a year or more' : told());
 
-export default defineCalculator({ slug: 'standing-feed', version: 1, title: 'Stockpiled grass for winter', inputs, refusals, compute }).describe({
+const isThinAtStart = ({ massFrom, standingLbPerAc, heightIn, densityLbPerAcIn, weatheredPercent }: Values): boolean =>
+  (massFrom === 'known' ? standingLbPerAc : heightIn * densityLbPerAcIn) * (1 - weatheredPercent / 100) < intakeFallsBelowLbPerAc;
+
+export default defineCalculator({ slug: 'standing-feed', version: 2, title: 'Stockpiled grass for winter', inputs, refusals, compute }).describe({
   question: 'How far does standing winter feed go?',
   lead: 'Days of grazing from grass saved for winter or gone dormant, how far to move the wire for each strip, and what weather takes while it waits.',
   searchWords:
@@ -40,7 +43,8 @@ export default defineCalculator({ slug: 'standing-feed', version: 1, title: 'Sto
       gap: ['less grazing', 'more grazing'],
       same: 'the same with twice the weather loss, or none',
     }),
-    shown('lastDay', 'firstStripFt', 'firstStripAc', 'verdict'),
+    { of: 'lastDay', when: ({ grazingForDays }) => grazingForDays >= 1 },
+    shown('firstStripFt', 'firstStripAc', 'verdict'),
     shownWhen(({ verdict }) => verdict === 'short', 'shortDays', 'shortLb'),
     shown('lossDays', 'startLbPerAc', 'eatenPercent', 'demandLbPerDay', 'strips'),
   ],
@@ -68,7 +72,7 @@ export default defineCalculator({ slug: 'standing-feed', version: 1, title: 'Sto
       say: 'Cured grass is often under 7 percent protein. Stock then eat less and lose flesh with a full belly. Send a sample to a laboratory and ask what supplement it needs; never give urea to hungry stock.',
       source: 'common practice',
     }),
-    caution(() => true, {
+    caution(meetsWinter, {
       lead: 'Ice or snow can shut off the grass in a night. Keep hay and open water.',
       life: true,
       say: 'Ice or deep snow can shut off the grass in a night. Keep hay within reach for a storm, see that there is open water, and give shelter from the wind.',
@@ -90,15 +94,11 @@ export default defineCalculator({ slug: 'standing-feed', version: 1, title: 'Sto
       say: 'One strip would take the whole field, and may still be too little for those days. Make the strips shorter in days, or count this as a few days’ feed.',
       source: 'common practice',
     }),
-    caution(
-      ({ massFrom, standingLbPerAc, heightIn, densityLbPerAcIn, weatheredPercent }) =>
-        (massFrom === 'known' ? standingLbPerAc : heightIn * densityLbPerAcIn) * (1 - weatheredPercent / 100) < intakeFallsBelowLbPerAc,
-      {
-        lead: 'Grass this thin on the first day leaves cattle short before it is gone.',
-        say: 'Under about 750 pounds an acre will stand on the first day, and then cattle cannot bite off enough in a day. They go short before the grass is gone.',
-        source: 'white-b5036',
-      },
-    ),
+    ...thinGrass<Values>(isThinAtStart, {
+      lead: 'Grass this thin on the first day leaves cattle short before it is gone.',
+      say: 'Under about 750 pounds an acre will stand on the first day, and then cattle cannot bite off enough in a day. They go short before the grass is gone.',
+      source: 'white-b5036',
+    }),
     caution(({ grazingForDays }) => grazingForDays >= longestDays, {
       lead: 'It would last a year or more. Graze less of it, or check the numbers.',
       say: 'It would last a year or more, and nobody plans that far ahead on dead grass. There is more feed than this stock needs: graze less of it, or check the numbers.',
@@ -120,14 +120,14 @@ export default defineCalculator({ slug: 'standing-feed', version: 1, title: 'Sto
     'It counts no growth. A mild spell adds some.',
   ],
   note: ({ verdict, stripDays, grazingForDays }, show) =>
-    `${show('areaAc')} with ${show('startLbPerAc')} above the stubble feed this stock ${lasts(grazingForDays, () => `about ${show('grazingForDays')} (${show('lowGrazingDays')} to ${show('highGrazingDays')}), to about ${show('lastDay')}`)}. Strips for ${stripDays === 1 ? 'a day' : show('stripDays')}: move the wire ${show('firstStripFt')} at first, farther as weather takes its share. ${verdict === 'reaches' ? 'It covers all the days when feed is wanted.' : `That leaves ${show('shortDays')} to feed another way: ${show('shortLb')} of dry feed, before losses.`}`,
+    `${show('areaAc')} with ${show('startLbPerAc')} above the stubble feed this stock ${lasts(grazingForDays, () => `about ${show('grazingForDays')} (${show('lowGrazingDays')} to ${show('highGrazingDays')}), through about ${show('lastDay')}`)}. Strips for ${stripDays === 1 ? 'a day' : show('stripDays')}: move the wire ${show('firstStripFt')} at first, farther as weather takes its share. ${verdict === 'reaches' ? 'It covers all the days when feed is wanted.' : `That leaves ${show('shortDays')} to feed another way: ${show('shortLb')} of dry feed, before losses.`}`,
   picture: {
     kind: 'lines',
     rows: 'dayByDay',
     x: 'leftDay',
     ys: ['leftLbPerAc'],
     you: { at: 'startDay', value: 'startLbPerAc' },
-    mark: { at: 'lastDay', says: 'it runs out' },
+    mark: { at: 'lastDay', says: 'last day' },
   },
   sources: [
     'larsen-2021',
@@ -137,7 +137,16 @@ export default defineCalculator({ slug: 'standing-feed', version: 1, title: 'Sto
     'penn-state-agronomy-guide',
     'umaine-pasture-lesson-1',
     'white-b5036',
+    'uky-multispecies',
+    'coffey-hale-parasites',
+    'swinker-laminitis-2013',
     'lory-fall-nitrogen-2022',
+  ],
+  changes: [
+    {
+      version: 2,
+      say: 'The date is the last day that is fed, as many days from the first as are told. Before, it could be that day or the one after it.',
+    },
   ],
   topic: 'grass',
   order: 50,

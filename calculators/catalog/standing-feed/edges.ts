@@ -1,8 +1,13 @@
-import { always, defineEdges, edge, turns } from '../../kit/edges.ts';
+import { always, defineEdges, edge, shows, turns } from '../../kit/edges.ts';
 import definition from './definition.ts';
 
 /** Ten acres and no loss; each head eats 20 lb a day. */
 const even = 'loss=0pct&eaten-from=own&own-eaten=100pct&area=10ac&strip=5d&stock.kind=other&stock.weight=1000lb&stock.intake=2pct';
+
+/** Too thin for cattle to fill themselves. */
+const thin = 'loss=0pct&stubble=0lb/ac&standing=700lb/ac';
+/** The same in summer, 1,000 lb an acre of it to be eaten. */
+const summer = `${even}&standing=2000lb/ac&feed=annual-range&measured=2026-05-01&from=2026-05-31&until=2026-12-01`;
 
 export default defineEdges(definition, {
   limits: {
@@ -28,7 +33,9 @@ export default defineEdges(definition, {
     edge('The lowest inches of old', { on: 'mass-from=height', raised: 'stubble-height=3.9in', silent: 'stubble-height=4in' }),
     edge('The lowest inches of old', { on: 'mass-from=height&stubble-height=3in', raised: 'feed=tall-fescue', silent: 'feed=other' }),
     edge('Cured grass is often under', { raised: 'feed=other', silent: '' }),
-    always('Ice or deep snow can'),
+    // Grazed in June, July and August alone: from June 1, and 25 days to August 31.
+    edge('Ice or deep snow can', { on: `${summer}&stock.count=20`, raised: 'start=2026-05-31', silent: 'start=2026-06-01' }),
+    edge('Ice or deep snow can', { on: `${summer}&stock.count=20`, raised: 'start=2026-08-08', silent: 'start=2026-08-07' }),
     always('Use a proper fence energizer,'),
     edge('The share eaten is read', { raised: 'strip=8d', silent: 'strip=7d' }),
     edge('One strip would take the', { raised: 'strip=30d', silent: 'strip=29d' }),
@@ -38,6 +45,11 @@ export default defineEdges(definition, {
     edge('Under about 750 pounds an', { on: 'loss=0pct&mass-from=height&height=10in', raised: 'density=74.9lb/ac/in', silent: 'density=75lb/ac/in' }),
     // 21 days at 5 percent a month take 3.45 percent.
     edge('Under about 750 pounds an', { on: 'stubble=0lb/ac', raised: 'standing=776lb/ac', silent: 'standing=777lb/ac' }),
+    edge('Under about 750 pounds an', { on: `${thin}&stock.count=45`, raised: 'stock.kind=cow-dry', silent: 'stock.kind=doe' }),
+    edge('On grass as thin as', { on: `${thin}&stock.count=45`, raised: 'stock.kind=doe', silent: 'stock.kind=cow-dry' }),
+    edge('On grass as thin as', { on: 'loss=0pct&stubble=0lb/ac&stock.kind=ewe-dry', raised: 'standing=749lb/ac', silent: 'standing=750lb/ac' }),
+    edge('Grass as thin as this,', { on: `${thin}&stock.count=45`, raised: 'stock.kind=horse', silent: 'stock.kind=cow-dry' }),
+    edge('Grass as thin as this,', { on: 'loss=0pct&stubble=0lb/ac&stock.kind=horse', raised: 'standing=749lb/ac', silent: 'standing=750lb/ac' }),
     edge('It would last a year', { raised: 'stock.count=1,2', silent: 'stock.count=2,2' }),
     edge('It would last a year', {
       on: 'stock.count=1,2&stock.weight=1000lb,1900lb&stock.intake=2.2pct,2pct',
@@ -64,6 +76,8 @@ export default defineEdges(definition, {
     edge('By that day weather has', { raised: 'start=2028-06-11', silent: 'start=2028-06-10' }),
     edge('By that day weather has', { raised: 'measured=2025-05-01', silent: 'measured=2025-05-02' }),
     edge('By that day weather has', { on: 'measured=2025-10-01', raised: 'loss=6.67pct', silent: 'loss=6.66pct' }),
+    // 10,000 lb are a day for 500 head, a hair less for 501.
+    shows('lastDay', { on: `${even}&standing=2000lb/ac`, shown: 'stock.count=500', hidden: 'stock.count=501' }),
     turns('verdict', { reaches: 'standing=1968lb/ac', short: 'standing=1967lb/ac' }, { on: `${even}&stock.count=4` }),
   ],
 });

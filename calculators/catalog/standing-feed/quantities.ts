@@ -5,7 +5,7 @@ export const quantities = {
   grazingForDays: amount('Standing feed lasts', 'T', 'd'),
   lowGrazingDays: amount('If weather takes twice as much', 'T_{low}', 'd'),
   highGrazingDays: amount('If weather took nothing', 'T_{high}', 'd'),
-  lastDay: day('It runs out about'),
+  lastDay: day('Feeds them through about'),
   verdict: word('Does it cover the days when feed is wanted?', {
     reaches: 'Yes, it covers all the days',
     short: 'No, some days are fed another way',

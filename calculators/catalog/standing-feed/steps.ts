@@ -5,7 +5,7 @@ import type { compute } from './compute.ts';
 import type { inputs } from './inputs.ts';
 
 type Results = ReturnType<typeof compute>;
-type Values = ValuesOf<typeof inputs> & Results;
+export type Values = ValuesOf<typeof inputs> & Results;
 
 export const steps: Working<Values, Results> = [
   byCase('aboveLbPerAc', {
@@ -48,6 +48,11 @@ export const steps: Working<Values, Results> = [
         formula: tex`\min(365, \frac{1 - \exp(-\frac{\q{fromStartPercent}}{3043.75} \times \frac{\q{eatenLb}}{\q{demandLbPerDay}})}{\q{fromStartPercent} / 3043.75})`,
       },
     ],
+  }),
+  lookup('lastDay', {
+    says: 'As many days as are told, counted from the first day of grazing: that one is the first.',
+    onlyWhen: ({ grazingForDays }) => grazingForDays >= 1,
+    source: 'our own',
   }),
   tabulate('lossCases', {
     says: 'The same with no loss, with yours and with twice yours: the range comes from the first and the last.',

@@ -1,3 +1,4 @@
+import { poisonSulfate, riskySalt } from '../../asks/waterSlip.ts';
 import { sumOf } from '../../math/special/sumOf.ts';
 import { bucketFlowGpm, deliveredGal } from '../../math/stockWater/deliveredGal.ts';
 import { herdDemandGal } from '../../math/stockWater/herdDemandGal.ts';
@@ -24,9 +25,6 @@ const moreLoss = 1.25;
 /** Plastic is what is laid for stock. */
 const plastic = pipeRoughness[0].coefficient;
 
-/** Sulfate that kills cattle (harty-sulfate-2012), and salt that is a risk for all stock (montana-livestock-water), mg/l. */
-export const poisonSulfate = 3000;
-export const riskySalt = 7000;
 /** Nothing should drink it as it is, however much there is. */
 export const isUnfit = ({ hasScum, slip, sulfateMgPerL, saltMgPerL }: Values): boolean =>
   hasScum || (slip === 'tested' && (sulfateMgPerL >= poisonSulfate || saltMgPerL >= riskySalt));

@@ -1,15 +1,12 @@
+import { waterCautions } from '../../asks/waterSlip.ts';
 import { caution, defineCalculator, ranged, shown, shownWhen } from '../../kit/define.ts';
-import { compute, headOf, isUnfit, knownByHeat, lookAheadDays, poisonSulfate, type Results, riskySalt, stakeDrunkInOf } from './compute.ts';
+import { compute, headOf, isUnfit, knownByHeat, lookAheadDays, type Results, stakeDrunkInOf } from './compute.ts';
 import { inputs, type Values } from './inputs.ts';
 import { quantities } from './quantities.ts';
 import { hasTrough, isPiped, isPond, isRunningDown, steps } from './steps.ts';
 
 const mileFt = 5280;
-const calfSulfate = 500;
-const cattleSulfate = 1000;
-const refusedSalt = 3000;
-const unfitSalt = 5000;
-const deadlySalt = 10_000;
+const untested = { sulfateMgPerL: 0, saltMgPerL: 0 };
 /** Beside the days. Water that nothing should drink is never called enough. */
 const enoughOf = (values: Values & Results): string =>
   isUnfit(values) ? 'but nothing should drink it as it is' : `${values.verdict === 'short' ? 'short of' : 'enough for'} the {wantedDays} asked for`;
@@ -137,46 +134,7 @@ export default defineCalculator({
       say: 'Green scum or paint-like water can be blue-green algae. It can kill stock and dogs within hours and makes people sick. Keep all of them out, fence it, bring other water, and have a laboratory look before anything drinks there again.',
       source: 'harty-sulfate-2012',
     }),
-    caution(({ slip, sulfateMgPerL }) => slip === 'tested' && sulfateMgPerL >= poisonSulfate, {
-      lead: 'This much sulfate kills cattle. Bring other water and call your vet.',
-      life: true,
-      say: 'This much sulfate is acutely toxic to cattle and can bring on polio (polioencephalomalacia), a deadly brain disease: blind, dull, pressing the head, fits. Do not water stock with it. Bring other water and call your veterinarian.',
-      source: 'harty-sulfate-2012',
-    }),
-    caution(({ slip, sulfateMgPerL }) => slip === 'tested' && sulfateMgPerL >= cattleSulfate && sulfateMgPerL < poisonSulfate, {
-      lead: 'More sulfate than cattle should drink: it can bring on brain disease.',
-      life: true,
-      say: 'More sulfate than is recommended for grown cattle (1,000) and twice what is for calves. Sulfur in feed adds to it: distillers grains, molasses, some minerals. Too much of both brings on polio (polioencephalomalacia), a brain disease. Have a nutritionist add up both.',
-      source: 'meehan-water-2023',
-    }),
-    caution(({ slip, sulfateMgPerL }) => slip === 'tested' && sulfateMgPerL >= calfSulfate && sulfateMgPerL < cattleSulfate, {
-      lead: 'More sulfate than calves should drink, though not grown cattle.',
-      say: 'More sulfate than is recommended for calves (500), though not for grown cattle. Sulfur in feed adds to it.',
-      source: 'meehan-water-2023',
-    }),
-    caution(({ slip, saltMgPerL }) => slip === 'tested' && saltMgPerL >= deadlySalt, {
-      lead: 'Too salty for any stock. Do not use it: bring other water now.',
-      life: true,
-      say: 'From 10,000 on the water is too salty for any stock, horses and sheep too. Do not use it. Bring other water now, and let thirsty stock have that in small amounts at first.',
-      source: 'montana-livestock-water',
-    }),
-    caution(({ slip, saltMgPerL }) => slip === 'tested' && saltMgPerL >= riskySalt && saltMgPerL < deadlySalt, {
-      lead: 'So salty that it is a risk for all stock. Bring other water.',
-      life: true,
-      say: 'From 7,000 on the water is a risk for all stock, horses and sheep too, and most for the pregnant, the nursing and the young. Bring other water.',
-      source: 'montana-livestock-water',
-    }),
-    caution(({ slip, saltMgPerL }) => slip === 'tested' && saltMgPerL >= unfitSalt && saltMgPerL < riskySalt, {
-      lead: 'Too salty for pregnant and nursing stock. Bring other water.',
-      life: true,
-      say: 'Too salty for pregnant and nursing stock, and from 7,000 a risk for all. Bring other water.',
-      source: 'montana-livestock-water',
-    }),
-    caution(({ slip, saltMgPerL }) => slip === 'tested' && saltMgPerL >= refusedSalt && saltMgPerL < unfitSalt, {
-      lead: 'Salty: stock may scour or refuse it. Have the sulfate tested too.',
-      say: 'Salty: stock may scour or refuse it at first. Have the sulfate tested too, and ask a nutritionist about salt and mineral in the feed.',
-      source: 'montana-livestock-water',
-    }),
+    ...waterCautions<Values & Results>(({ slip, sulfateMgPerL, saltMgPerL }) => (slip === 'tested' ? { sulfateMgPerL, saltMgPerL } : untested)),
     caution(({ slip }) => slip === 'none', {
       lead: 'Have the water tested: a pond turns saltier as it shrinks.',
       say: 'Have the water tested. In a drought ponds and shallow wells turn saltier as they shrink: what was fit in spring may not be in August. Salt, sulfate and nitrate can’t be seen.',

@@ -2,6 +2,8 @@ import { type Intake, intake } from '../../tables/intake.ts';
 import type { Stage } from './stageFromBirth.ts';
 
 export type HerdStock = 'cow' | 'heifer' | 'bull' | 'growing' | 'calf' | 'ewe' | 'lamb' | 'doe' | 'horse';
+/** What names a line of the intake table. */
+export type IntakeLine = Pick<Intake, 'animal' | 'stage' | 'quality'>;
 export interface Percents {
   readonly lowPercent: number;
   readonly likelyPercent: number;
@@ -29,7 +31,38 @@ const named = { poor: 'low', fair: 'average', good: 'high' } as const;
 const ewes = { dry: 'ewe, maintenance', late: 'ewe, late gestation', nursing: 'ewe, nursing twins' } as const;
 
 /**
- * What the printed guides say of one kind. A bull eats as a dry cow of his weight; cows and mares near birth as dry ones; does at rest as ewes.
+ * The line of the intake table for one kind. A bull eats as a dry cow of his weight; cows and mares near birth as dry ones; does at rest as ewes.
+ * @param stock - Kind of stock
+ * @param stage - Dry, late or nursing; any for kinds that do not breed
+ * @param quality - Quality of the feed; only the cattle guides split it
+ * @returns Animal, stage and quality of the line
+ * @source common practice
+ * @example guideLine('bull', 'dry', 'fair') //=> { animal: 'beef-cow', stage: 'dry', quality: 'average' }
+ */
+export function guideLine(stock: HerdStock, stage: Stage, quality: 'poor' | 'fair' | 'good'): IntakeLine {
+  switch (stock) {
+    case 'cow':
+    case 'heifer':
+      return { animal: 'beef-cow', stage: stage === 'nursing' ? 'lactating' : 'dry', quality: named[quality] };
+    case 'bull':
+      return { animal: 'beef-cow', stage: 'dry', quality: named[quality] };
+    case 'growing':
+      return { animal: 'growing-cattle', stage: 'stocker', quality: 'any' };
+    case 'calf':
+      return { animal: 'nursing-calf', stage: 'forage beside milk', quality: 'any' };
+    case 'ewe':
+      return { animal: 'sheep', stage: ewes[stage], quality: 'any' };
+    case 'lamb':
+      return { animal: 'sheep', stage: 'lamb, growing', quality: 'any' };
+    case 'doe':
+      return stage === 'dry' ? { animal: 'sheep', stage: ewes.dry, quality: 'any' } : { animal: 'goat', stage: 'doe', quality: 'any' };
+    case 'horse':
+      return { animal: 'horse', stage: stage === 'nursing' ? 'nursing mare' : 'maintenance', quality: 'any' };
+  }
+}
+
+/**
+ * What the printed guides say of one kind, by its line of the intake table.
  * @param stock - Kind of stock
  * @param stage - Dry, late or nursing; any for kinds that do not breed
  * @param quality - Quality of the feed; only the cattle guides split it
@@ -38,23 +71,6 @@ const ewes = { dry: 'ewe, maintenance', late: 'ewe, late gestation', nursing: 'e
  * @example guidePercents('bull', 'dry', 'fair').likelyPercent //=> 2.2
  */
 export function guidePercents(stock: HerdStock, stage: Stage, quality: 'poor' | 'fair' | 'good'): Percents {
-  switch (stock) {
-    case 'cow':
-    case 'heifer':
-      return printedPercents('beef-cow', stage === 'nursing' ? 'lactating' : 'dry', named[quality]);
-    case 'bull':
-      return printedPercents('beef-cow', 'dry', named[quality]);
-    case 'growing':
-      return printedPercents('growing-cattle', 'stocker');
-    case 'calf':
-      return printedPercents('nursing-calf', 'forage beside milk');
-    case 'ewe':
-      return printedPercents('sheep', ewes[stage]);
-    case 'lamb':
-      return printedPercents('sheep', 'lamb, growing');
-    case 'doe':
-      return stage === 'dry' ? printedPercents('sheep', ewes.dry) : printedPercents('goat', 'doe');
-    case 'horse':
-      return printedPercents('horse', stage === 'nursing' ? 'nursing mare' : 'maintenance');
-  }
+  const line = guideLine(stock, stage, quality);
+  return printedPercents(line.animal, line.stage, line.quality);
 }

@@ -92,6 +92,8 @@ function best(stands: readonly Stand[], text: string, size: Word['size'], field:
       const [middle, level] = [Math.round((box.left + box.right) / 2 / every), (box.top + box.bottom) / 2];
       const away = ({ heights }: Curve): number => Math.abs((heights[middle] ?? Number.POSITIVE_INFINITY) - level);
       const others = own ? field.curves.filter((curve) => curve !== own && away(curve) <= away(own)) : [];
+      // It would be read as another's name; where two curves run as one, it is at least not wrong.
+      if (own && others.some((curve) => away(curve) < away(own))) continue;
       const cost = field.curves.reduce((sum, curve) => sum + 4 * runsThrough(curve, box), 0) + 8 * others.length + least;
       if (cost < (found?.cost ?? Number.POSITIVE_INFINITY)) found = { words, stand, cost };
     }

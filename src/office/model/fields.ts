@@ -13,6 +13,8 @@ export interface OfficeField {
   readonly help?: string;
   readonly options?: Readonly<Record<string, string>>;
   readonly isLong?: boolean;
+  /** A day that is likely to be today: one tap fills it in. */
+  readonly isToday?: boolean;
 }
 export interface OfficeSection {
   /** Path in the file: `values.hayPrice`. */
@@ -49,7 +51,7 @@ const choice = (at: string, label: string, options: Readonly<Record<string, stri
 const source = words('source', 'Where it comes from', 'a publication, or the words common practice', {
   help: 'A publication and its year. “common practice” is an answer.',
 });
-const seen = words('seen', 'Seen', 'a day, a month or a year, such as 2026-09', { help: 'Such as 2026-09-14, 2026-09 or 2026.' });
+const seen = words('seen', 'Seen', 'a day, a month or a year, such as 2026-09', { help: 'Such as 2026-09-14, 2026-09 or 2026.', isToday: true });
 const ofPrices = (help: string) => words('of', 'Where, and of what', 'a few words, such as county auction, large rounds', { help });
 const usdTon = 'dollars a ton, such as 165';
 const inches = 'inches, such as 4';
@@ -73,7 +75,7 @@ export const officeSteps: readonly OfficeStep[] = [
           words('copyAt', 'Web address of your copy', 'an address that begins with https://', {
             help: 'Links and printed sheets then lead there. Leave it empty if there is none.',
           }),
-          date('valuesDay', 'These values are of', 'a day of the calendar, such as 2026-09-14'),
+          date('valuesDay', 'These values are of', 'a day of the calendar, such as 2026-09-14', { isToday: true }),
         ],
       },
     ],

@@ -7,6 +7,7 @@ import { MonthDayView, TextView } from '../../place/ui/FieldView.tsx';
 import { readTyped, textOf, valueAt } from '../draft.ts';
 import type { OfficeField } from '../model/fields.ts';
 import type { Wrong } from '../model/sayWrong.ts';
+import { LongField } from './LongField.tsx';
 
 export interface Filling {
   readonly data: Data;
@@ -15,6 +16,8 @@ export interface Filling {
   readonly isTold: (path: string) => boolean;
   /** How often somebody wanted to save. */
   readonly tries: number;
+  /** As a file has it: 2026-09-14. */
+  readonly today: string;
   readonly put: (path: string, to: Data) => void;
   /** Rows with one taken away: those behind it move up, and what was typed into them with them. */
   readonly replaceRows: (path: string, rows: readonly Data[]) => void;
@@ -32,6 +35,28 @@ const choiceCell = ({ label, help, options = {} }: OfficeField): ChoiceInput => 
 });
 const dateCell = ({ label }: OfficeField): DateInput => ({ kind: 'date', label, default: '', occurs: 'fixed', belongsTo: 'place' });
 
+interface MakeTodayProps {
+  readonly filling: Filling;
+  readonly path: string;
+  /** Said to listeners: which day. */
+  readonly of: string;
+  /** Where the focus goes from the button, which goes with its tap. */
+  readonly then: string;
+}
+export function MakeToday({ filling, path, of, then }: MakeTodayProps) {
+  return (
+    <button
+      type="button"
+      onClick={() => {
+        filling.put(path, filling.today);
+        document.getElementById(then)?.focus();
+      }}
+    >
+      Make it today<span class="unseen"> for “{of}”</span>
+    </button>
+  );
+}
+
 interface OneProps {
   readonly field: OfficeField;
   readonly path: string;
@@ -39,7 +64,22 @@ interface OneProps {
   readonly of: string | undefined;
   readonly filling: Filling;
 }
-export function OfficeFieldView({ field, path, of, filling }: OneProps) {
+export function OfficeFieldView(one: OneProps) {
+  const { field, path, of, filling } = one;
+  if (field.kind === 'months') return <MonthsView {...one} />;
+  if (!field.isToday) return <OneField {...one} />;
+  return (
+    <div class="dated">
+      <OneField {...one} />
+      {textOf(valueAt(filling.data, path)) !== filling.today && (
+        <p class="part-add">
+          <MakeToday filling={filling} path={path} of={of === undefined ? field.label : `${of}: ${field.label}`} then={idOf(path)} />
+        </p>
+      )}
+    </div>
+  );
+}
+function OneField({ field, path, of, filling }: OneProps) {
   const kept = textOf(valueAt(filling.data, path));
   // As it was typed, as long as it says what is kept: `165.50`, `1,200`.
   const [typed, setTyped] = useState(kept);
@@ -63,7 +103,7 @@ export function OfficeFieldView({ field, path, of, filling }: OneProps) {
   };
   const help = field.help ?? (field.kind === 'number' ? `${field.right.charAt(0).toUpperCase()}${field.right.slice(1)}.` : undefined);
   const told = { label: field.label, ...(help === undefined ? {} : { help }) };
-  if (field.kind === 'months') return <MonthsView field={field} path={path} of={of} filling={filling} />;
+  if (field.isLong) return <LongField {...shared} label={field.label} help={help} />;
   if (field.kind === 'monthDay') return <MonthDayView {...shared} cell={{ kind: 'monthDay', ...told }} />;
   if (field.kind === 'words' || field.kind === 'number')
     return <TextView {...shared} cell={{ kind: 'text', isNeeded: false, ...told }} {...(field.kind === 'number' && { inputMode: 'decimal' })} />;

@@ -1,9 +1,9 @@
-import { useRef } from 'preact/hooks';
-import { isFields, isList } from '../../place/ui/edit.ts';
+import { useRef, useState } from 'preact/hooks';
+import { type Data, isFields, isList } from '../../place/ui/edit.ts';
 import { Fold, usePrinting } from '../../place/ui/Part.tsx';
 import { isGiven, textOf, valueAt } from '../draft.ts';
 import { type OfficeField, type OfficeSection, type OfficeStep, officeSteps } from '../model/fields.ts';
-import { type Filling, OfficeFieldView } from './OfficeFields.tsx';
+import { type Filling, idOf, OfficeFieldView } from './OfficeFields.tsx';
 
 interface SectionProps {
   readonly section: OfficeSection;
@@ -42,9 +42,19 @@ function Told({ section, path, filling }: SectionProps & { readonly path: string
 function Rows({ section, filling, isPrinting }: SectionProps & { readonly isPrinting: boolean }) {
   const { at, rows } = section;
   const added = useRef<number | undefined>(undefined);
+  const [taken, setTaken] = useState<{ readonly row: Data; readonly index: number } | undefined>(undefined);
+  // Rows move up and down: what stood open at a place stands there no longer.
+  const [round, setRound] = useState(0);
+  const back = useRef<HTMLButtonElement>(null);
   const found = valueAt(filling.data, at);
   const list = isList(found) ? found : [];
   if (!rows) return null;
+  const replace = (next: readonly Data[], from: typeof taken): void => {
+    added.current = undefined;
+    filling.replaceRows(at, next);
+    setTaken(from);
+    setRound((count) => count + 1);
+  };
   const isWrong = (path: string): boolean => filling.tries > 0 && filling.wrongs.some((each) => each.at === path || each.at.startsWith(`${path}.`));
   return (
     <div class="parts">
@@ -56,7 +66,7 @@ function Rows({ section, filling, isPrinting }: SectionProps & { readonly isPrin
         // Opened anew by each try to save, so that what is to mend stands open.
         return (
           <Fold
-            key={`${path} ${filling.tries}`}
+            key={`${path} ${filling.tries} ${round}`}
             title={one}
             says={short}
             isOpenAtFirst={added.current === index || isWrong(path)}
@@ -73,11 +83,8 @@ function Rows({ section, filling, isPrinting }: SectionProps & { readonly isPrin
                       type="button"
                       class="quiet"
                       onClick={() => {
-                        added.current = undefined;
-                        filling.replaceRows(
-                          at,
-                          list.filter((_, each) => each !== index),
-                        );
+                        replace(list.toSpliced(index, 1), { row, index });
+                        requestAnimationFrame(() => back.current?.focus());
                       }}
                     >
                       Take {one.toLowerCase()} away
@@ -89,9 +96,25 @@ function Rows({ section, filling, isPrinting }: SectionProps & { readonly isPrin
           </Fold>
         );
       })}
+      {taken && !isPrinting && (
+        <p class="part-back" role="status">
+          {rows.one} {taken.index + 1} was taken away.{' '}
+          <button
+            ref={back}
+            type="button"
+            onClick={() => {
+              replace(list.toSpliced(taken.index, 0, taken.row), undefined);
+              requestAnimationFrame(() => document.getElementById(`${idOf(at)}-add`)?.focus());
+            }}
+          >
+            Put it back
+          </button>
+        </p>
+      )}
       {!isPrinting && (
         <p class="part-add">
           <button
+            id={`${idOf(at)}-add`}
             type="button"
             onClick={() => {
               added.current = list.length;
@@ -109,10 +132,17 @@ function Rows({ section, filling, isPrinting }: SectionProps & { readonly isPrin
 function Section({ section, filling }: SectionProps) {
   const isPrinting = usePrinting();
   if (isPrinting && !isGiven(filling.data, section)) return null;
+  // Of all of it together, and so of none of its fields.
+  const wrong = filling.tries > 0 ? filling.wrongs.find(({ at }) => at === section.at) : undefined;
   return (
     <section>
       {section.title !== 'Your office' && <h3>{section.title}</h3>}
       {section.says !== undefined && !isPrinting && <p>{section.says}</p>}
+      {wrong && !isPrinting && (
+        <p class="problem" id={idOf(section.at)} tabIndex={-1}>
+          {wrong.say}
+        </p>
+      )}
       {section.rows ? (
         <Rows section={section} filling={filling} isPrinting={isPrinting} />
       ) : isPrinting ? (

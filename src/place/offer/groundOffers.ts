@@ -1,3 +1,5 @@
+import { onDryBasis } from '../../../calculators/math/forage/onDryBasis.ts';
+import { yieldBasisPercents } from '../../../calculators/tables/yieldBasis.ts';
 import type { Pasture } from '../model/pasture.ts';
 import type { Place } from '../model/place.ts';
 import type { Soil } from '../model/soil.ts';
@@ -26,6 +28,8 @@ const rootings = [
 const rootingOf = (depthIn: number): string => rootings.find(([most]) => depthIn <= most)?.[1] ?? 'deeper';
 
 export const soilOf = ({ soils }: Place, { soilId }: Pasture): Soil | undefined => soils.find(({ id }) => id === soilId);
+/** A place's yields are air-dry. */
+const dryOf = (weightLb: number): number => onDryBasis({ weightLb, fromDryMatterPercent: yieldBasisPercents['air-dry'], toDryMatterPercent: 100 });
 const standingFeeds: readonly string[] = ['tall-fescue', 'annual-range'];
 
 function paddockAc({ areaAc, paddocks }: Pasture): number | undefined {
@@ -81,9 +85,11 @@ const pastureRows = (place: Place, pastures: readonly Pasture[], record: RecordO
 function pasturesOffers(pastures: readonly Pasture[], isChosen: boolean): OfferMap {
   const [only, another] = pastures;
   const known = pastures.filter(({ normalLbPerAc }) => normalLbPerAc !== undefined);
+  const normalLbPerAc = meanIfAll(known.map(({ normalLbPerAc, areaAc }) => ({ value: normalLbPerAc, weight: areaAc })));
   return offerMap(
     only && !another ? told('pastures.area', only, 'areaAc') : amount('pastures.area', sumIfAll(pastures.map(({ areaAc }) => areaAc))),
-    derived('pastures.normal', meanIfAll(known.map(({ normalLbPerAc, areaAc }) => ({ value: normalLbPerAc, weight: areaAc })))),
+    derived('pastures.normal', normalLbPerAc),
+    derived('pastures.normalDry', normalLbPerAc === undefined ? undefined : dryOf(normalLbPerAc), 'less the tenth of water in air-dry pounds'),
     pastures.length === 0 ? [] : word('pastures.reachFrom', pastures.every(({ reachPercent }) => reachPercent !== undefined) ? 'own' : 'guide'),
     known.length > 0 ? word('pastures.yieldFrom', 'survey') : [],
     isChosen ? word('pastures.ground', pastures.length > 1 ? 'parts' : 'one') : [],

@@ -93,8 +93,8 @@ export function told<const K extends string>(
 export const typedUnder = (typed: Typed, part: string): Typed =>
   typed && Object.fromEntries(Object.entries(typed).flatMap(([at, text]) => (at.startsWith(part) ? [[at.slice(part.length), text]] : [])));
 /** What was worked out is no finer than what it came from. */
-export const derived = (key: OfferKey, value: number | undefined): readonly Pair[] =>
-  value === undefined ? [] : amount(key, Number(value.toPrecision(4)));
+export const derived = (key: OfferKey, value: number | undefined, says?: string): readonly Pair[] =>
+  value === undefined ? [] : amount(key, Number(value.toPrecision(4)), says);
 export const word = (key: OfferKey, words: readonly [string, ...string[]] | string | undefined): readonly Pair[] =>
   words === undefined ? [] : [[key, { words: typeof words === 'string' ? [words] : words }]];
 export const monthDay = (key: OfferKey, value: string | undefined): readonly Pair[] => (value === undefined ? [] : [[key, { monthDay: value }]]);

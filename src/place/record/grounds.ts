@@ -43,6 +43,8 @@ const wholeOf = (pasture: Pasture): readonly Ground[] =>
 
 /** All that is grazed, in the order in which the place tells it. */
 export const groundsOf = (place: Place): readonly Ground[] => groundsIn(place).filter(({ pasture }) => isGrazed(pasture));
+/** What is cut: stock go there after the last cutting, and its height is read too. */
+export const hayGroundsOf = (place: Place): readonly Ground[] => groundsIn(place).filter(({ pasture }) => pasture.use === 'hay');
 /** Any ground by its id, hay ground too: stock go there after the last cutting. */
 export function groundsById(place: Place): ReadonlyMap<string, Ground> {
   const grounds = groundsIn(place);

@@ -4,7 +4,8 @@ import { restByGrowth } from '../../../calculators/tables/restByGrowth.ts';
 import type { Place } from '../model/place.ts';
 import type { Row } from '../model/row.ts';
 import { dayIn, goneDayOf, inDayOf, rowsOf } from './days.ts';
-import { type Ground, groundsOf, isPartly } from './grounds.ts';
+import { type Ground, groundsOf, hayGroundsOf, isPartly } from './grounds.ts';
+import { restOverDay } from './growingRest.ts';
 
 /** How it is known when a ground is ready. */
 export type ReadyFrom =
@@ -16,6 +17,10 @@ export type ReadyFrom =
   | 'no-growth'
   /** So many days from when they went out. */
   | 'rest'
+  /** The same, without the days of months in which nothing grows. */
+  | 'rest-in-growth'
+  /** It is cut for hay: no rest says when stock may go there. */
+  | 'hay'
   /** The record has no stock on it. */
   | 'never';
 export interface Ready {
@@ -38,13 +43,14 @@ const slow: readonly number[] = restByGrowth.filter(({ growth }) => growth === '
 export const slowRestDays = Math.max(...slow);
 export const restWanted = ({ grazing }: Place): number => grazing?.restDays ?? slowRestDays;
 
-/** Grounds on which no stock stand, the one that is ready first before the others; of those ready on one day the longest rested. */
+/** Grounds on which no stock stand, the one that is ready first before the others; of those ready on one day the longest rested. Those that are cut stand last. */
 export function nextReady(place: Place, rows: readonly Row[], todayDay: number): readonly Ready[] {
   const moves = rowsOf(rows, 'move');
   const there = moves.filter((move) => goneDayOf(move, todayDay) === undefined);
   const heights = rowsOf(rows, 'height');
+  const isFree = (ground: Ground): boolean => !there.some(({ paddockId }) => isPartly(paddockId, ground));
   const found = groundsOf(place)
-    .filter((ground) => !there.some(({ paddockId }) => isPartly(paddockId, ground)))
+    .filter(isFree)
     .map((ground): Ready => {
       // Where the record has them out before they came in, the later of both days: they were there then.
       const outs = moves.flatMap((move) =>
@@ -58,16 +64,23 @@ export function nextReady(place: Place, rows: readonly Row[], todayDay: number):
       const known = byHeights(ground, read);
       if (known !== undefined) return { ground, ...rested, ...withLook(known, todayDay) };
       if (outDay === undefined) return { ground, from: 'never', readyDay: todayDay, lookDay: todayDay };
-      return { ground, ...rested, ...withLook({ from: 'rest', readyDay: outDay + restWanted(place) }, todayDay) };
+      return { ground, ...rested, ...withLook(byRest(outDay, place), todayDay) };
     });
   const sortDay = ({ readyDay: day }: Ready): number => day ?? Infinity;
   const restOf = ({ restedDays }: Ready): number => restedDays ?? Infinity;
   // Both may be without an end: those keep the order of the place.
-  const byRest = (one: Ready, other: Ready): number => (restOf(one) === restOf(other) ? 0 : restOf(other) - restOf(one));
-  return found.toSorted((one, other) => (sortDay(one) === sortDay(other) ? byRest(one, other) : sortDay(one) - sortDay(other)));
+  const longestRested = (one: Ready, other: Ready): number => (restOf(one) === restOf(other) ? 0 : restOf(other) - restOf(one));
+  const sorted = found.toSorted((one, other) => (sortDay(one) === sortDay(other) ? longestRested(one, other) : sortDay(one) - sortDay(other)));
+  const cut = hayGroundsOf(place).filter(isFree);
+  return [...sorted, ...cut.map((ground): Ready => ({ ground, from: 'hay' }))];
 }
 
 type Known = Pick<Ready, 'from' | 'readyDay'>;
+function byRest(outDay: number, place: Place): Known {
+  const wanted = restWanted(place);
+  const day = restOverDay(outDay, wanted, place);
+  return { from: day === outDay + wanted ? 'rest' : 'rest-in-growth', readyDay: day };
+}
 function byHeights({ pasture }: Ground, read: readonly { readonly day: number; readonly heightIn: number }[]): Known | undefined {
   const { startHeightIn } = pasture;
   const last = read.at(-1);

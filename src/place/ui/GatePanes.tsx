@@ -3,7 +3,7 @@ import { isoDay } from '../../../calculators/units/printQuantity.ts';
 import { convert, type UnitSystem } from '../../../calculators/units/units.ts';
 import type { RainRow } from '../model/row.ts';
 import { dayIn, rowsOf } from '../record/days.ts';
-import { type Ground, groundsById, groundsOf } from '../record/grounds.ts';
+import { type Ground, groundsById, groundsOf, hayGroundsOf } from '../record/grounds.ts';
 import { baleOf, standingOn } from '../record/hayFed.ts';
 import { lastReading, unreadDays } from '../record/rainText.ts';
 import { type AtGate, Choices } from './atGate.tsx';
@@ -149,7 +149,7 @@ export function HeightPane({ place, rows, day, todayDay, system, onDone }: PaneP
       <>
         <p class="gate-asks">Where did you measure?</p>
         <Choices label="Where did you measure">
-          {groundsOf(place).map((each) => (
+          {[...groundsOf(place), ...hayGroundsOf(place)].map((each) => (
             <button key={each.id} type="button" onClick={() => setGround(each)}>
               {each.name}
             </button>

@@ -179,7 +179,7 @@ export function RecordSums(shown: ShownRecord) {
   const { place, rows, stays, planned, year, todayDay, system } = shown;
   const shortest = shortestRest(stays, year);
   const again = sameWeek(stays, year);
-  const ready = nextReady(place, rows.all, todayDay);
+  const ready = nextReady(place, rows.all, todayDay).filter(({ from }) => from !== 'hay');
   const grounds = groundsById(place);
   const plans = planned.filter(({ plan }) => plan.inDay.startsWith(String(year)));
   return (

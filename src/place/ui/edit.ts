@@ -4,7 +4,7 @@ import { type Place, placeSchema } from '../model/place.ts';
 // A place is changed as the plain data that it is, and is a place only once its schema has said so. What did not change stays the same object, so that what draws it can tell.
 
 export type Data = string | number | boolean | null | undefined | readonly Data[] | { readonly [key: string]: Data };
-type Fields = Readonly<Record<string, Data>>;
+export type Fields = Readonly<Record<string, Data>>;
 export const isFields = (value: unknown): value is Fields => typeof value === 'object' && value !== null && !Array.isArray(value);
 export const isList = (value: unknown): value is readonly Data[] => Array.isArray(value);
 

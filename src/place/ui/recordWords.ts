@@ -22,10 +22,13 @@ export const cannotBe = 'cannot be: out before in';
 /** When a ground is ready, and how that is known. */
 export function readyWords({ from, readyDay, lookDay, restedDays }: Ready, todayDay: number): string {
   const rested = restedDays === undefined ? '' : `, rested ${daysWords(restedDays)}`;
+  if (from === 'hay') return 'cut for hay';
   if (from === 'never') return 'no stock on it in this record';
   if (from === 'no-growth') return `not before rain: it did not grow${rested}`;
   if (readyDay === undefined) return rested.slice(2);
-  if (readyDay <= todayDay) return `${from === 'height' ? 'tall enough' : from === 'rest' ? 'rest is over' : 'should be tall enough'}${rested}`;
+  if (readyDay <= todayDay)
+    return `${from === 'height' ? 'tall enough' : from.startsWith('rest') ? 'rest is over' : 'should be tall enough'}${rested}`;
   const look = lookDay === undefined || lookDay <= todayDay ? 'look now' : `look ${dayWords(lookDay, todayDay)}`;
-  return `ready ${dayWords(readyDay, todayDay)}, ${look}${rested}`;
+  const growing = from === 'rest-in-growth' ? ', counting only months with growth' : '';
+  return `ready ${dayWords(readyDay, todayDay)}${growing}, ${look}${rested}`;
 }

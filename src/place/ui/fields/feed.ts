@@ -38,7 +38,7 @@ export const boughtFields = [
 export const priceFields = [
   day('prices.seenDay', 'Seen on'),
   amount('prices.hayLowUsdPerTon', 'Hay, low', 'usd/ton', [1, 2000], 110),
-  amount('prices.hayLikelyUsdPerTon', 'Hay, likely', 'usd/ton', [1, 2000], 140),
+  amount('prices.hayLikelyUsdPerTon', 'Hay, likely', 'usd/ton', [1, 2000], 140, { help: 'At the seller’s gate, as fed. Freight is asked below.' }),
   amount('prices.hayHighUsdPerTon', 'Hay, high', 'usd/ton', [1, 2000], 190),
   amount('prices.freightUsdPerLoad', 'Freight for a load', 'usd/load', [0, 50_000], 400),
   amount('prices.calfEarlyUsdPerCwt', 'Calf, weaned early', 'usd/cwt', [1, 2000], 320),

@@ -44,7 +44,7 @@ export const pastureGroups = [
       amount('densityLbPerAcIn', 'Pounds in an inch of height', 'lb/ac/in', [20, 1000], 250, { help: 'Where your own clips have told.' }),
       amount('startHeightIn', 'Height when grazing starts', 'in', [1, 60], 8),
       amount('stopHeightIn', 'Height you leave', 'in', [0.5, 40], 4),
-      amount('normalLbPerAc', 'Yield in a normal year', 'lb/ac', [10, 20_000], 3000),
+      amount('normalLbPerAc', 'Yield in a normal year', 'lb/ac', [10, 20_000], 3000, { help: 'Air-dry pounds, as soil surveys mostly print them.' }),
       amount('poorLbPerAc', 'Yield in a poor year', 'lb/ac', [0, 20_000], 1500),
       amount('rootsMostIn', 'Depth of most roots', 'in', [1, 120], 18),
       amount('rootsDeepestIn', 'Deepest root', 'in', [1, 240], 40),

@@ -1,0 +1,3 @@
+/** What begins a line of its own, as it stands inside a sentence: `Yes, it lasts` as `yes, it lasts`. Letters that stand for words keep their size. */
+export const midSentence = (words: string): string =>
+  /^\p{Lu}(?!\p{Lu})/u.test(words) ? `${words.charAt(0).toLowerCase()}${words.slice(1)}` : words;
