@@ -128,7 +128,6 @@ export function compute(asked: Asked) {
       inDay,
       outDay,
       goesIn: at < paddockCount * herdCount ? ('ready' as const) : todayVerdict === 'enough' ? ('if-back' as const) : ('not-back' as const),
-      shortLeaf: asked.forage === 'sorghum-sudan' ? ('kills' as const) : ('feeds' as const),
     })),
   };
 }

@@ -246,8 +246,8 @@ export default defineCalculator({
     day: 'lookDay',
     title: ({ paddock, goesIn }) =>
       goesIn === 'ready' ? `Look at paddock ${paddock}` : `Look at paddock ${paddock}: go in only if it has grown back`,
-    text: ({ paddock, herd, inDay, outDay, goesIn, shortLeaf }) =>
-      `Is paddock ${paddock} at the height to graze? ${herd === 1 ? 'Planned in' : `Herd ${herd} follows in`} on ${printDay(inDay, true)}, out on ${printDay(outDay, true)}${goesIn === 'ready' ? '' : ', only if it has grown back'}.${goesIn === 'not-back' ? ' At the growth this plan was made with, it will not have.' : ''}${shortLeaf === 'kills' ? ' Sorghum kinds kill while short, wilted or frosted, and by new shoots in a tall stand: keep stock off then.' : ''} The grass decides. Not ready: wait, or skip it.`,
+    text: ({ paddock, herd, inDay, outDay, goesIn }) =>
+      `Is paddock ${paddock} at the height to graze? ${herd === 1 ? 'Planned in' : `Herd ${herd} follows in`} on ${printDay(inDay, true)}, out on ${printDay(outDay, true)}${goesIn === 'ready' ? '' : ', only if it has grown back'}.${goesIn === 'not-back' ? ' At the growth this plan was made with, it will not have.' : ''} The grass decides. Not ready: wait, or skip it.`,
   },
   sources: [
     'penn-state-four-steps',
