@@ -110,6 +110,24 @@ export const moldyHay: Omit<Caution<unknown>, 'when'> = {
   say: 'Moldy or rotten hay can make stock abort or die, and its dust harms your lungs. Leave them room to refuse it, never grind it in, and keep it from horses and from bred cows. Throw out any bale with a dead animal in it: one can poison the whole bale.',
   source: 'common practice',
 };
+/** Nobody sees nitrate by color, and drying keeps it. */
+export const droughtHay: Omit<Caution<unknown>, 'when'> = {
+  lead: 'Hay from a drought crop can hold nitrate that kills. Have it tested.',
+  life: true,
+  say: 'Hay from a drought crop can hold nitrate that kills, and drying does not take it out. Oats, sorghums, millets, corn and some weeds are the worst. A field strip can warn and cannot clear it: send cores of each lot to a laboratory before you feed it, and say if the cows are bred.',
+  source: 'selk-nitrate-test',
+};
+export const boughtHay: Omit<Caution<unknown>, 'when'> = {
+  lead: 'Bought hay can bring weeds, fire ants, ticks and weed killer. Ask first.',
+  say: 'Bought hay can bring weeds, fire ants, ticks, blister beetles and weed killer. Ask what was sprayed, look for quarantines, feed it in one place and watch that place.',
+  source: 'common practice',
+};
+export const blisterBeetles: Omit<Caution<unknown>, 'when'> = {
+  lead: 'A few blister beetles in alfalfa hay can kill a horse. Look in each flake.',
+  life: true,
+  say: 'Blister beetles in alfalfa hay can kill a horse, a few in a flake, and dead ones do it too. Ask where and when it was cut, look through each flake, and throw out hay that has any: picking them out does not make it fit to feed.',
+  source: 'swiger-blister-beetles',
+};
 export const fedOnTheGround: Caution<{ readonly feeder: string }> = {
   when: ({ feeder }) => feeder === 'no-rack' || feeder === 'unrolled',
   lead: 'Put out one day of hay at a time: more lying there wastes far more.',

@@ -23,6 +23,12 @@ export type Condition = keyof typeof conditionOptions;
 
 export const isRecalled = (stand: Stand): boolean => stand === 'bermudagrass' || stand === 'alfalfa' || stand === 'red-clover';
 
+/** Is alfalfa or clover named in it? What bloats stock is fewer of them in a mix, and never none. */
+export const hasLegume = (stand: Stand): boolean => legumes.includes(stand);
+const legumes: readonly Stand[] = ['orchardgrass-legume', 'bluegrass-clover', 'perennial-ryegrass-clover', 'timothy-legume', 'alfalfa', 'red-clover'];
+/** Cool-season grass by itself; legumes hold magnesium, so a stand with them is left out (anderson-tetany). */
+export const isCoolGrass = (stand: Stand): boolean => stand === 'mixed-pasture' || stand === 'tall-fescue';
+
 const densities: readonly HeightDensity[] = heightDensity;
 /** Least and most pounds in an acre-inch that the table prints for a stand. */
 export function densityOf(stand: Stand, condition: Condition): readonly [low: number, high: number] {

@@ -38,7 +38,14 @@ export const forageHeights = [
   { forage: 'orchardgrass', name: 'Orchardgrass', startIn: [8, 12], stopIn: [3, 6], restDays: [15, 30], ...pocketGuide },
   { forage: 'pearl-millet', name: 'Pearl millet', startIn: [20, 24], stopIn: [8, 12], restDays: [10, 20], ...pocketGuide },
   { forage: 'small-grains', name: 'Small grains', startIn: [8, 12], stopIn: [4, 4], restDays: [7, 15], ...pocketGuide },
-  { forage: 'sorghum-sudan', name: 'Sorghum, sudangrass', startIn: [20, 24], stopIn: [8, 12], restDays: [10, 20], ...pocketGuide },
+  {
+    forage: 'sorghum-sudan',
+    name: 'Sorghum, sudangrass (start too low for most, by lists for prussic acid)',
+    startIn: [20, 24],
+    stopIn: [8, 12],
+    restDays: [10, 20],
+    ...pocketGuide,
+  },
   { forage: 'switchgrass', name: 'Switchgrass', startIn: [18, 22], stopIn: [8, 12], restDays: [30, 45], ...pocketGuide },
   // Most old fescue carries the toxin, most of it in the bottom two inches, by a later Missouri page two to four: the pocket guide's 2 is no start.
   {

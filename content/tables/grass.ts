@@ -1,3 +1,4 @@
+import { strictestPrussicRule } from '../../calculators/math/hazards/strictestPrussicRule.ts';
 import { slopeReduction, slopeSource, waterDistanceReduction, waterDistanceSource } from '../../calculators/tables/accessReduction.ts';
 import { airDryByGroupSource, airDryPercentByGroup, airDryPercentUtah, airDryUtahSource } from '../../calculators/tables/dryMatterByStage.ts';
 import { forageHeights } from '../../calculators/tables/forageHeights.ts';
@@ -73,6 +74,8 @@ const standing = [
   ...standingFeedLossPerWinter.map((each) => ({ ...each, month: null, season: each.percent })),
 ];
 
+const leastIn = (crop: Parameters<typeof strictestPrussicRule>[0]): number => strictestPrussicRule(crop, 'height').least;
+
 export const grass: TableGroup = {
   title: 'Grass and rest',
   tables: [
@@ -81,6 +84,7 @@ export const grass: TableGroup = {
       title: 'When to start and stop grazing, by grass (grazing heights)',
       says: 'How tall grass should be when stock go in, how much to leave, and the rest that it needs in between.',
       trap: 'Measure leaves, not seed heads, and stop at the height of the best grass, not of what they leave. In drought leave more.',
+      caution: `Sorghum and sudangrass can kill by prussic acid at the heights printed here. By the strictest lists keep stock off sudangrass under ${leastIn('sudangrass')} inches, sorghum and johnsongrass under ${leastIn('sorghum')}, sorghum-sudangrass under ${leastIn('sorghum-sudangrass')}, indiangrass under ${leastIn('indiangrass')}, and off all of them while wilted, frosted or shooting anew, however tall. Horses do not go on sorghums at all.`,
       searchWords: ['turn-in height', 'take-off height', 'stubble height', 'stop height', 'residual height', 'grazing height'],
       file: 'forageHeights',
       calculators: ['rest-and-moves'],

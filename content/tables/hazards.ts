@@ -177,7 +177,7 @@ export const hazards: TableGroup = {
       caution: `Prussic acid kills in minutes. ${never} A wait that is over lowers the risk and does not end it; nitrate stays in the plant all the same.`,
       searchWords: ['frost', 'sorghum', 'sudangrass', 'johnsongrass', 'grazing after frost', 'cyanide', 'HCN'],
       file: 'prussicRules',
-      calculators: ['feed-hazards'],
+      calculators: ['feed-hazards', 'rest-and-moves', 'sown-feed'],
       rowsAre: 'Keep them out of',
       entries: prussicRules,
       key: ({ crop, event, source }) => `${crop}-${event}-${source}`,

@@ -184,6 +184,22 @@ describe('hay-to-grass', () => {
     expect(run(wet.replace('coat=wet', 'coat=dry-winter')).note).not.toContain('other rule');
   });
 
+  test('cold is counted for cattle alone: without them nothing is told of it but shelter, and the tons stay', () => {
+    // The general rule is made for beef cattle (South Dakota State, Rusche 2020); sheep and goats feel cold at other heat (Ohio State, Lewandowski 2019).
+    const cold = 'cold-counted=yes&coat=wet&cold=30d&feels-like=10f';
+    for (const flock of ['herd.stock=ewe&herd.count=100', 'herd.stock=horse&herd.count=5']) {
+      const outcome = run(`${flock}&${cold}`);
+      expect(resultAt(outcome, 'haveTon')).toBe(resultAt(run(flock), 'haveTon'));
+      for (const name of ['chillPercent', 'otherChillPercent', 'otherHaveTon']) expect(outcome.shown).not.toContain(name);
+      expect(outcome.note).not.toContain('wet coats');
+      expect(says(`${flock}&${cold}`)).not.toContain('a cow can eat');
+      expect(says(`${flock}&${cold}`)).toContain('made for beef cattle');
+    }
+    const mixed = `herd.stock=cow,ewe&herd.count=45,60&herd.births=no,no&${cold}`;
+    expect(run(mixed).note).toContain('for the cattle wet coats');
+    expect(says(mixed)).toContain('Only the feed of the cattle');
+  });
+
   test('a link from before there were two rules keeps one percent', () => {
     expect(numberAt(`${cows('2027-06-01')}&cold-counted=yes&coat=wet&cold=9d&feels-like=4f&v=1`, 'chillPercent')).toBe(55);
   });

@@ -198,7 +198,22 @@ describe('rest-and-moves', () => {
       Object.keys(forage.options).filter((key) => run(`forage=${key}`).cautions.some((each) => each.life && lead.test(each.lead)));
     const named = (label: RegExp): readonly string[] => Object.keys(forage.options).filter((key) => label.test(forage.options[key]?.label ?? ''));
     expect(warned(/^Bloat kills/)).toEqual(named(/alfalfa|clover|wheat/i));
-    expect(warned(/prussic acid|indiangrass/i)).toEqual(named(/indiangrass|sorghum|millet|wheat/i));
+    expect(warned(/nitrate/i)).toEqual(named(/sorghum|millet|wheat/i));
+    expect(warned(/sorghum kills|indiangrass/i)).toEqual(named(/indiangrass|sorghum/i));
+  });
+
+  test('starts no sorghum under the height that the strictest list for prussic acid asks, and says so where somebody does', () => {
+    const { forage } = definition.inputs;
+    if (forage?.kind !== 'choice') throw new TypeError('no forages');
+    const start = (key: string): number => Number(forage.options[key]?.fills?.['startHeightIn']);
+    // Sorghum-sudangrass from 30 in: Seedway, and University of Wisconsin Extension in Ag Proud, article 35189; the others are let go sooner.
+    expect(start('sorghum-sudan')).toBeGreaterThanOrEqual(30);
+    // Indiangrass from 8 in: Ohio State, Sulc 2016.
+    expect(start('native-tall-grass')).toBeGreaterThanOrEqual(8);
+    const leads = (query: string) => run(query).cautions.map(({ lead }) => lead);
+    // 22 in is the middle of the published heights, which links from before hold.
+    expect(leads('forage=sorghum-sudan&start-height=22in')).toContainEqual(expect.stringMatching(/^Under 30 inches/));
+    expect(leads('forage=sorghum-sudan&start-height=30in')).not.toContainEqual(expect.stringMatching(/^Under 30 inches/));
   });
 
   test('with stock in every paddock it says that none rests, and tells nothing of a return', () => {

@@ -1,5 +1,6 @@
 import { beforeSale, hardOne, nothingStands, recalledInch, thinGrass, toxicStubble } from '../../asks/cautions.ts';
-import { isRecalled } from '../../asks/stand.ts';
+import { bloat, canBloat, isInMilk, isStaggersSeason, staggers } from '../../asks/lushGrowth.ts';
+import { hasLegume, isCoolGrass, isRecalled } from '../../asks/stand.ts';
 import { caution, defineCalculator, ranged, shown } from '../../kit/define.ts';
 import { toxicFescueIn } from '../../tables/forageHeights.ts';
 import { intakeFallsBelowLbPerAc } from '../../tables/harvestShare.ts';
@@ -88,6 +89,12 @@ export default defineCalculator({
       when: ({ densityFrom, stand, stopHeightIn }) => densityFrom === 'list' && stand === 'tall-fescue' && stopHeightIn < toxicFescueIn,
       ...toxicStubble,
     },
+    { when: (values) => values.densityFrom === 'list' && hasLegume(values.stand) && canBloat(values), ...bloat },
+    {
+      // Growth does not tell: people are told to put 0 in a drought, and lush grass may stand there all the same.
+      when: (values) => values.densityFrom === 'list' && isCoolGrass(values.stand) && isInMilk(values) && isStaggersSeason(values.todayDay),
+      ...staggers,
+    },
     caution(({ growthLbPerAcDay }) => growthLbPerAcDay > 0, {
       lead: 'You count on growth. In a drought it can stop within a week.',
       say: 'You count on growth. In a drought it can stop within a week, and then the days run out sooner than this says. Put 0 as well, and plan on what comes out.',
@@ -148,6 +155,12 @@ export default defineCalculator({
   leadsTo,
   sources: [
     'umaine-pasture-lesson-1',
+    'volesky-bloat-2023',
+    'msu-fall-bloat',
+    'davis-staggers',
+    'anderson-tetany',
+    'winter-tetany-drovers',
+    'harty-tetany-2020',
     'penn-state-agronomy-guide',
     'uga-forage-team-2021',
     'gross-intake',

@@ -1,5 +1,6 @@
 import { nothingStands, recalledInch, thinGrass, toxicStubble } from '../../asks/cautions.ts';
-import { isRecalled } from '../../asks/stand.ts';
+import { bloat, canBloat } from '../../asks/lushGrowth.ts';
+import { hasLegume, isRecalled } from '../../asks/stand.ts';
 import { caution, defineCalculator, ranged, shown, shownWhen } from '../../kit/define.ts';
 
 import { toxicFescueIn } from '../../tables/forageHeights.ts';
@@ -73,6 +74,7 @@ export default defineCalculator({ slug: 'forage-on-hand', version: 1, title: 'Fo
       when: ({ way, stand, stubbleHeightIn }) => way === 'height-stand' && stand === 'tall-fescue' && stubbleHeightIn < toxicFescueIn,
       ...toxicStubble,
     },
+    { when: (values) => values.way === 'height-stand' && hasLegume(values.stand) && canBloat(values), ...bloat },
     caution(({ availableLbPerAc }) => availableLbPerAc === 0, nothingStands),
     caution(({ sampleCount, neededPlots }) => sampleCount < neededPlots, {
       lead: 'Too few places for the closeness you asked. Plan on the low end.',
@@ -144,6 +146,8 @@ export default defineCalculator({ slug: 'forage-on-hand', version: 1, title: 'Fo
   wholes: [{ whole: 'standingLbPerAc', parts: ['eatenLbPerAc', 'trampledLbPerAc', 'stubbleKeptLbPerAc'] }],
   sources: [
     'umaine-pasture-lesson-1',
+    'volesky-bloat-2023',
+    'msu-fall-bloat',
     'penn-state-agronomy-guide',
     'missouri-sample-size',
     'nist-norris',

@@ -13,7 +13,7 @@ import { dailyIntakeLb } from '../../math/herd/dailyIntakeLb.ts';
 import { sumOf } from '../../math/special/sumOf.ts';
 import { lowerCriticalTemperatureF, type WetCoatRule } from '../../tables/coldStress.ts';
 import { feederWaste } from '../../tables/feederWaste.ts';
-import { cattleKinds, type Values } from './inputs.ts';
+import { cattleKinds, countsCold, type Values } from './inputs.ts';
 
 const poundsPerTon = 2000;
 /** Mean length of a month, days: 365.25 / 12. */
@@ -138,9 +138,10 @@ function baleOf({ baleFrom, baleLb, widthFt, diameterFt, heightFt, lengthFt, den
 export function compute(values: Values) {
   const { lossConvention: convention, moisturePercent, freightUsdPerLoad, loadCount } = values;
   const periodDays = periodOf(values);
-  const criticalF = values.isColdCounted ? lowerCriticalTemperatureF[values.coat] : 0;
+  const isCold = countsCold(values);
+  const criticalF = isCold ? lowerCriticalTemperatureF[values.coat] : 0;
   const chillBy = (wetCoatRule: WetCoatRule) =>
-    values.isColdCounted ? coldIncreasePercent({ temperatureF: values.feelsLikeF, coat: values.coat, wetCoatRule }) : 0;
+    isCold ? coldIncreasePercent({ temperatureF: values.feelsLikeF, coat: values.coat, wetCoatRule }) : 0;
   const spread = (percent: number) => (percent * values.coldDays) / periodDays;
   const chillPercent = chillBy(values.wetCoatRule);
   const coldPercent = spread(chillPercent);

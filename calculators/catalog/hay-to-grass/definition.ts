@@ -1,8 +1,8 @@
-import { fedOnTheGround, highBelow, hotHay, lowAbove, moldyHay, wrappedHay } from '../../asks/hay.ts';
+import { blisterBeetles, boughtHay, droughtHay, fedOnTheGround, highBelow, hotHay, lowAbove, moldyHay, wrappedHay } from '../../asks/hay.ts';
 import { caution, defineCalculator, ranged, shown, shownWhen } from '../../kit/define.ts';
 
 import { compute, hasOwn, ownByTable } from './compute.ts';
-import { inputs, stockWords, type Values } from './inputs.ts';
+import { countsCold, hasOtherStock, inputs, stockWords, type Values } from './inputs.ts';
 import { quantities } from './quantities.ts';
 import { buys, isWet, savesByFeeder, savesByRoof, steps } from './steps.ts';
 
@@ -16,6 +16,9 @@ function firstKind([first]: Values['herd']): string {
 const periodOf = ({ fromDay, toDay }: Values): number => toDay - fromDay;
 const birthsOutside = ({ herd, fromDay, toDay }: Values): number =>
   herd.filter(({ hasBirths, birthDay }) => hasBirths && (birthDay < fromDay || birthDay > toDay)).length;
+
+const inTheCold =
+  'They need more in the cold all the same: a freshly shorn sheep from about 50 °F down, a goat from about 32, either with a wet coat from about 58. Wet or freshly shorn ones can die of it. Feed them more hay on such days, and give shelter from wind, rain and wet snow.';
 
 export default defineCalculator({
   slug: 'hay-to-grass',
@@ -129,7 +132,7 @@ export default defineCalculator({
     { of: 'otherHaveTon', when: isWet },
     { of: 'dryMatterTon' },
     { of: 'eatenTon', when: ({ beside }) => beside !== 'none' },
-    { of: 'chillPercent', when: ({ isColdCounted }) => isColdCounted },
+    { of: 'chillPercent', when: countsCold },
     { of: 'otherChillPercent', when: isWet },
     { of: 'ownAtFeedingTon', when: hasOwn },
     { of: 'ownLeftTon', when: (values) => hasOwn(values) && values.buyTon === 0 && values.ownLeftTon > 0 },
@@ -175,10 +178,22 @@ export default defineCalculator({
       source: 'common practice',
     }),
     fedOnTheGround,
-    caution(({ isColdCounted, chillPercent }) => isColdCounted && chillPercent > 25, {
+    caution(({ chillPercent }) => chillPercent > 25, {
       lead: 'A cow cannot eat this much more hay in the cold. Give shelter and bedding.',
       say: 'More than a quarter extra is more than a cow can eat on such a day. Windbreak, dry bedding and better feed spread over the days after do what more hay can’t. Thin cows need it sooner: ask your veterinarian.',
       source: 'oklahoma-cold-feeding',
+    }),
+    caution((values) => values.isColdCounted && !countsCold(values), {
+      lead: 'No cold is counted: the rule is for cattle. Give shelter and more hay.',
+      life: true,
+      say: `The rule for cold was made for beef cattle, so nothing is added here for sheep, goats, horses or stock not listed. ${inTheCold}`,
+      source: 'rusche-2020, with osu-sheep-cold-2019',
+    }),
+    caution((values) => countsCold(values) && hasOtherStock(values), {
+      lead: 'Cold is counted for cattle alone. Give the others more hay, and shelter.',
+      life: true,
+      say: `Only the feed of the cattle is raised for cold, because the rule was made for them: nothing is added for the other stock. ${inTheCold}`,
+      source: 'rusche-2020, with osu-sheep-cold-2019',
     }),
     caution(({ haveTon }) => haveTon > 0, {
       lead: 'Net wrap, twine and wire have killed cattle. Take them off before feeding.',
@@ -187,11 +202,9 @@ export default defineCalculator({
       source: 'ndsu-net-wrap',
     }),
     { when: ({ haveTon }) => haveTon > 0, ...moldyHay },
-    caution(buys, {
-      lead: 'Bought hay can bring weeds, fire ants, ticks and weed killer. Ask first.',
-      say: 'Bought hay can bring weeds, fire ants, ticks and weed killer. Ask what was sprayed, look for quarantines, feed it in one place and watch that place.',
-      source: 'common practice',
-    }),
+    { when: ({ haveTon }) => haveTon > 0, ...droughtHay },
+    { when: ({ haveTon, herd }) => haveTon > 0 && herd.some(({ stock, countHead }) => stock === 'horse' && countHead > 0), ...blisterBeetles },
+    { when: buys, ...boughtHay },
   ],
   limits: [
     'It counts pounds, not quality. Whether this hay keeps this cow takes a laboratory test and, for thin, young or nursing stock, a nutritionist.',
@@ -207,8 +220,8 @@ export default defineCalculator({
   note: (values, show) => {
     const { buyTon, loadsCount, haveTon, herd, beside, isColdCounted, coat } = values;
     const wet =
-      isColdCounted && coat === 'wet'
-        ? `; wet coats are counted at ${show('chillPercent')} more feed on a cold day, and the other rule gives ${show('otherChillPercent')} and ${show('otherHaveTon')} to have`
+      countsCold({ isColdCounted, herd }) && coat === 'wet'
+        ? `; ${hasOtherStock({ herd }) ? 'for the cattle ' : ''}wet coats are counted at ${show('chillPercent')} more feed on a cold day, and the other rule gives ${show('otherChillPercent')} and ${show('otherHaveTon')} to have`
         : '';
     const own = !hasOwn(values) ? '' : `Of ${show('ownTon')} on hand ${show('ownAtFeedingTon')} will be left to feed`;
     return [
@@ -259,6 +272,9 @@ export default defineCalculator({
     'oklahoma-cold-feeding',
     'selk-wet-coat',
     'beck-cold-2025',
+    'osu-sheep-cold-2019',
+    'selk-nitrate-test',
+    'swiger-blister-beetles',
     'kansas-cold-2025',
     'burbrink-hay-fire-2024',
     'cornell-hay-fires',

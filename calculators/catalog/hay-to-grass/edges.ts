@@ -1,4 +1,4 @@
-import { defineEdges, edge, shows } from '../../kit/edges.ts';
+import { defineEdges, edge, shows, tells } from '../../kit/edges.ts';
 import definition from './definition.ts';
 
 export default defineEdges(definition, {
@@ -53,10 +53,39 @@ export default defineEdges(definition, {
     edge('More than a quarter extra', { on: 'cold-counted=yes&coat=wet&wet-coat-rule=two', raised: 'feels-like=46.4f', silent: 'feels-like=46.5f' }),
     edge('More than a quarter extra', { on: 'cold-counted=yes&coat=wet&wet-coat-rule=one', raised: 'feels-like=33.9f', silent: 'feels-like=34f' }),
     edge('More than a quarter extra', { on: 'cold-counted=yes', raised: 'feels-like=6.9f', silent: 'feels-like=7f' }),
+    edge('The rule for cold was', { on: 'herd.stock=ewe&herd.count=100', raised: 'cold-counted=yes', silent: 'cold-counted=no' }),
+    edge('The rule for cold was', { on: 'cold-counted=yes&herd.count=5', raised: 'herd.stock=horse', silent: 'herd.stock=bull' }),
+    edge('The rule for cold was', {
+      on: 'cold-counted=yes&herd.stock=cow,ewe&herd.births=no,no',
+      raised: 'herd.count=0,60',
+      silent: 'herd.count=1,60',
+    }),
+    edge('Only the feed of the', {
+      on: 'cold-counted=yes&herd.stock=cow,ewe&herd.births=no,no',
+      raised: 'herd.count=45,1',
+      silent: 'herd.count=45,0',
+    }),
+    edge('Only the feed of the', {
+      on: 'cold-counted=yes&herd.stock=cow,ewe&herd.births=no,no',
+      raised: 'herd.count=1,60',
+      silent: 'herd.count=0,60',
+    }),
+    edge('Only the feed of the', { raised: 'cold-counted=yes', silent: 'cold-counted=no' }),
+    shows('chillPercent', { on: 'cold-counted=yes&herd.count=5', shown: 'herd.stock=calf', hidden: 'herd.stock=lamb' }),
+    shows('otherHaveTon', { on: 'cold-counted=yes&coat=wet&herd.count=5', shown: 'herd.stock=calf', hidden: 'herd.stock=lamb' }),
+    tells('for the cattle wet coats', {
+      on: 'cold-counted=yes&coat=wet&herd.stock=cow,ewe&herd.births=no,no',
+      told: 'herd.count=45,1',
+      untold: 'herd.count=45,0',
+    }),
     edge('Take net wrap, twine and', { on: 'beside=both', raised: 'other-feed=1457lb/d', silent: 'other-feed=1458lb/d' }),
     edge('Take net wrap, twine and', { on: 'beside=standing', raised: 'standing=267845lb', silent: 'standing=267846lb' }),
     edge('Moldy or rotten hay can', { on: 'beside=both', raised: 'other-feed=1457lb/d', silent: 'other-feed=1458lb/d' }),
     edge('Moldy or rotten hay can', { on: 'beside=standing', raised: 'standing=267845lb', silent: 'standing=267846lb' }),
+    edge('Hay from a drought crop', { on: 'beside=both', raised: 'other-feed=1457lb/d', silent: 'other-feed=1458lb/d' }),
+    edge('Hay from a drought crop', { on: 'beside=standing', raised: 'standing=267845lb', silent: 'standing=267846lb' }),
+    edge('Blister beetles in alfalfa hay', { on: 'herd.count=5', raised: 'herd.stock=horse', silent: 'herd.stock=cow' }),
+    edge('Blister beetles in alfalfa hay', { on: 'herd.stock=cow,horse&herd.births=no,no', raised: 'herd.count=45,1', silent: 'herd.count=45,0' }),
     edge('Bought hay can bring weeds,', { raised: 'own=418', silent: 'own=419' }),
     edge('Turn-out must come after the', { raised: 'to=2026-11-01', silent: 'to=2026-11-02' }),
     edge('Turn-out must come after the', { raised: 'from=2027-04-20', silent: 'from=2027-04-19' }),

@@ -96,6 +96,13 @@ const stock = choice('Kind of stock', 'cow', {
 
 /** The rule for cold was made for beef cattle. */
 export const cattleKinds: ReadonlySet<string> = new Set(['cow', 'cow-poor-hay', 'cow-good-hay', 'heifer', 'bull', 'growing', 'calf']);
+interface Fed {
+  readonly herd: readonly { readonly stock: string; readonly countHead: number }[];
+}
+const hasCattle = ({ herd }: Fed): boolean => herd.some(({ stock: kind, countHead }) => countHead > 0 && cattleKinds.has(kind));
+export const hasOtherStock = ({ herd }: Fed): boolean => herd.some(({ stock: kind, countHead }) => countHead > 0 && !cattleKinds.has(kind));
+/** Is cold to be counted, and are there cattle to count it for? */
+export const countsCold = ({ isColdCounted, herd }: Fed & { readonly isColdCounted: boolean }): boolean => isColdCounted && hasCattle({ herd });
 
 export const herd = rows({
   label: 'The herd',

@@ -1,7 +1,7 @@
 import { keptWays } from '../../asks/hay.ts';
 import { byCase, formula, lookup, tabulate, tex, type Working, when } from '../../kit/steps.ts';
 import { hasOwn, ownByTable, type Results } from './compute.ts';
-import type { Values } from './inputs.ts';
+import { countsCold, type Values } from './inputs.ts';
 
 // What the steps of the working have in common.
 
@@ -9,7 +9,7 @@ export type All = Values & Results;
 export type HaySteps = Working<All, Results>;
 export const isOwnLooked = (values: All): boolean => ownByTable(values) !== undefined;
 /** Only a wet coat has two rules. */
-export const isWet = ({ isColdCounted, coat }: All): boolean => isColdCounted && coat === 'wet';
+export const isWet = (values: All): boolean => countsCold(values) && values.coat === 'wet';
 export const buys = ({ buyTon }: All): boolean => buyTon > 0;
 /** A saving under a ton is lost in what the trials and the guides do not know. */
 export const savesByFeeder = ({ feederSavesTon }: All): boolean => feederSavesTon >= 1;
@@ -17,27 +17,24 @@ export const savesByRoof = ({ roofSavesTon }: All): boolean => roofSavesTon >= 1
 
 export const eatenSteps: HaySteps = [
   lookup('periodDays', { says: 'From {fromDay} to {toDay}, counted on the calendar.', source: 'common practice' }),
-  when(
-    ({ isColdCounted }) => isColdCounted,
-    [
-      lookup('criticalF', {
-        says: 'How cold it may feel before cattle with this coat need more feed: {coat}.',
-        source: 'rusche-2020, lower critical temperatures',
-      }),
-      byCase('chillPercent', {
-        says: 'One percent more for each degree below that; for a wet coat one or two, by the rule that you chose.',
-        source: 'rusche-2020, general rule, with selk-wet-coat',
-        ways: [
-          {
-            when: ({ coat, wetCoatRule }) => coat === 'wet' && wetCoatRule === 'two',
-            formula: tex`2 \max(\q{criticalF} - \q{feelsLikeF}, 0)`,
-            because: 'twice as much for a wet coat',
-          },
-          { formula: tex`\max(\q{criticalF} - \q{feelsLikeF}, 0)` },
-        ],
-      }),
-    ],
-  ),
+  when(countsCold, [
+    lookup('criticalF', {
+      says: 'How cold it may feel before cattle with this coat need more feed: {coat}.',
+      source: 'rusche-2020, lower critical temperatures',
+    }),
+    byCase('chillPercent', {
+      says: 'One percent more for each degree below that; for a wet coat one or two, by the rule that you chose.',
+      source: 'rusche-2020, general rule, with selk-wet-coat',
+      ways: [
+        {
+          when: ({ coat, wetCoatRule }) => coat === 'wet' && wetCoatRule === 'two',
+          formula: tex`2 \max(\q{criticalF} - \q{feelsLikeF}, 0)`,
+          because: 'twice as much for a wet coat',
+        },
+        { formula: tex`\max(\q{criticalF} - \q{feelsLikeF}, 0)` },
+      ],
+    }),
+  ]),
   byCase('otherChillPercent', {
     onlyWhen: isWet,
     says: 'And by the other rule for wet coats.',
@@ -52,7 +49,7 @@ export const eatenSteps: HaySteps = [
     ],
   }),
   formula('coldPercent', tex`\frac{\q{chillPercent} \times \q{coldDays}}{\q{periodDays}}`, {
-    onlyWhen: ({ isColdCounted }) => isColdCounted,
+    onlyWhen: countsCold,
     says: 'The cold days spread over the whole time.',
   }),
   tabulate('kinds', {

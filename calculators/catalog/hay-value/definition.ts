@@ -1,4 +1,4 @@
-import { fedOnTheGround, highBelow, hotHay, lowAbove, moldyHay, wrappedHay } from '../../asks/hay.ts';
+import { boughtHay, droughtHay, fedOnTheGround, highBelow, hotHay, lowAbove, moldyHay, wrappedHay } from '../../asks/hay.ts';
 import { caution, defineCalculator, ranged, shown, shownWhen } from '../../kit/define.ts';
 
 import { compute, proteinOnDry, type Results, tdnOnDry } from './compute.ts';
@@ -132,12 +132,8 @@ export default defineCalculator({
       source: 'common practice',
     }),
     fedOnTheGround,
-    caution(() => true, {
-      lead: 'Hay from a drought crop can hold nitrate that kills. Have it tested.',
-      life: true,
-      say: 'Hay from a drought crop can hold nitrate that kills: have it tested. Bought hay can bring weeds, fire ants, ticks, blister beetles and weed killer. Ask what was sprayed, look for quarantines, and feed it in one place.',
-      source: 'common practice',
-    }),
+    { when: () => true, ...droughtHay },
+    { when: () => true, ...boughtHay },
   ],
   limits: [
     'It is a cost, not a ration. Whether this hay keeps this cow takes the slip, her stage and, for thin, young or nursing stock, a nutritionist.',
@@ -180,6 +176,7 @@ export default defineCalculator({
     'bell-martz-1973',
     'boyles-2019',
     'kallenbach-g4570',
+    'selk-nitrate-test',
     'montana-richland-2022',
     'warner-feedstuff-costs',
     'penn-state-feeds-1993',

@@ -43,6 +43,7 @@ export default defineEdges(definition, {
     edge('Fed this way hay is', { raised: 'feeder=unrolled', silent: 'feeder=ring-open' }),
     edge('Fed this way hay is', { raised: 'feeder=no-rack', silent: 'feeder=ring-open' }),
     always('Hay from a drought crop'),
+    always('Bought hay can bring weeds,'),
     edge('The low price is above', { raised: 'price=109usd/ton', silent: 'price=110usd/ton' }),
     edge('The low price is above', { raised: 'low-price=136usd/ton', silent: 'low-price=135usd/ton' }),
     edge('The low price is above', { on: 'priced-by=bale', raised: 'bale-price=49usd', silent: 'bale-price=50usd' }),

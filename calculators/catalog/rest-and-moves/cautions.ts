@@ -1,7 +1,10 @@
+import { toxicStubble } from '../../asks/cautions.ts';
+import { bloat, canBloat, isInMilk, isStaggersSeason, staggers } from '../../asks/lushGrowth.ts';
 import { type Caution, caution } from '../../kit/define.ts';
 import type { ValuesOf } from '../../kit/inputs.ts';
+import { toxicFescueIn } from '../../tables/forageHeights.ts';
 import { type compute, secondBiteDays } from './compute.ts';
-import { hasDensity, type inputs, isBelowTable } from './inputs.ts';
+import { hasDensity, type inputs, isBelowTable, leastSorghumIn, sorghumIn } from './inputs.ts';
 
 export interface Rotation {
   readonly verdict: 'none-until-rain' | 'grows-back';
@@ -14,6 +17,18 @@ export const isBackTooSoon = ({ verdict, todayVerdict }: Rotation): boolean => v
 export const restsNever = ({ verdict, todayVerdict }: Rotation): boolean => verdict === 'grows-back' && todayVerdict === 'none';
 
 const bloats: readonly string[] = ['alfalfa', 'white-clover', 'other-clovers', 'low-cool-season', 'small-grains'];
+/** Cool-season grass that outruns its magnesium in spring; legumes hold it, so what names clover is left out (anderson-tetany). */
+const outruns: readonly string[] = [
+  'cool-season-mix',
+  'tall-fescue',
+  'orchardgrass',
+  'kentucky-bluegrass',
+  'smooth-brome',
+  'reed-canarygrass',
+  'perennial-ryegrass',
+  'annual-ryegrass',
+  'small-grains',
+];
 
 export const cautions: readonly Caution<ValuesOf<typeof inputs> & ReturnType<typeof compute>>[] = [
   caution(isBackTooSoon, {
@@ -56,17 +71,33 @@ export const cautions: readonly Caution<ValuesOf<typeof inputs> & ReturnType<typ
     say: 'No table here gives the pounds in an inch for this forage. If you have not clipped your own, the figure in that field is left over from another forage.',
     source: 'common practice',
   }),
-  caution(({ forage }) => bloats.includes(forage), {
-    lead: 'Bloat kills. Never turn hungry stock into alfalfa, clover or lush wheat.',
+  { when: ({ forage, stopHeightIn }) => forage === 'tall-fescue' && stopHeightIn < toxicFescueIn, ...toxicStubble },
+  { when: (values) => bloats.includes(values.forage) && canBloat(values), ...bloat },
+  {
+    when: (values) =>
+      values.verdict === 'grows-back' &&
+      outruns.includes(values.forage) &&
+      isInMilk(values) &&
+      values.moves.some(({ inDay }) => isStaggersSeason(inDay)),
+    ...staggers,
+  },
+  caution(({ forage }) => forage === 'sorghum-sudan' || forage === 'pearl-millet' || forage === 'small-grains', {
+    lead: 'These crops can hold nitrate that kills. Test before stock go in.',
     life: true,
-    say: 'Alfalfa, clover and lush wheat, rye and oats can bloat cattle and sheep. Never turn in hungry stock, nor onto wet or very young growth; fill them with dry hay first and watch them. Ask your veterinarian about bloat blocks.',
+    say: 'Drought can leave nitrate in these crops, and it kills within hours. It is highest low in the stem, and in the days after a rain. Have a laboratory test it before stock go in, hungry stock above all.',
     source: 'common practice',
   }),
-  caution(({ forage }) => forage === 'sorghum-sudan' || forage === 'pearl-millet' || forage === 'small-grains', {
-    lead: 'These crops can hold nitrate or prussic acid. Test before stock go in.',
+  caution(({ forage }) => forage === 'sorghum-sudan', {
+    lead: 'Short or new sorghum kills in minutes. Wait for the height. No horses.',
     life: true,
-    say: 'Drought can leave nitrate in these crops, and sorghum and sudangrass can hold prussic acid in young, wilted, frosted or new growth after rain. Have a laboratory test it before stock go in. Horses should not graze sorghum or sudangrass.',
-    source: 'common practice',
+    say: `Sorghum kinds make prussic acid, which kills within minutes, in short, wilted, trampled and frosted growth and in new shoots. By the strictest lists sudangrass must stand ${sorghumIn.sudangrass} inches tall, sorghum and johnsongrass ${sorghumIn.sorghum}, sorghum-sudangrass ${sorghumIn.crossed}, each time that stock come back, and a tall stand with short shoots in it counts as short. Keep them off for two weeks after frost and after the rain that ends a drought, counted again after each. Horses do not go on it at all.`,
+    source: 'seedway-sorghum, with agproud-35189, drewnoski-redfearn-2024 and hay-forage-311',
+  }),
+  caution(({ forage, startHeightIn }) => forage === 'sorghum-sudan' && startHeightIn < leastSorghumIn, {
+    lead: `Under ${leastSorghumIn} inches sorghum-sudangrass can kill. Raise the height to start.`,
+    life: true,
+    say: `You start lower than the ${leastSorghumIn} inches that the strictest lists ask of sorghum-sudangrass for prussic acid. Raise the height when grazing starts, unless you know by the seed tag that it is sudangrass (${sorghumIn.sudangrass} inches) or sorghum (${sorghumIn.sorghum}).`,
+    source: 'seedway-sorghum, with agproud-35189',
   }),
   caution(({ forage }) => forage === 'native-tall-grass', {
     lead: 'Short, wilted or frosted indiangrass kills in minutes. Keep off.',

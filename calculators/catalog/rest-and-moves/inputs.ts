@@ -1,5 +1,6 @@
 import { grazingStock, nursingHerd, stockKind } from '../../asks/stock.ts';
 import { choice, date, number } from '../../kit/inputs.ts';
+import { strictestPrussicRule } from '../../math/hazards/strictestPrussicRule.ts';
 import { type ForageHeight, forageHeights } from '../../tables/forageHeights.ts';
 import { type HeightDensity, heightDensity } from '../../tables/heightDensity.ts';
 import { restByGrowth } from '../../tables/restByGrowth.ts';
@@ -25,6 +26,14 @@ function fillsOf(forage: string, stand?: string): Readonly<Record<string, number
   if (!found) throw new RangeError(`fillsOf needs a stand of the table, got ${stand}`);
   return { ...fills, densityLbPerAcIn: Math.round((found.lbPerAcreInch[0] + found.lbPerAcreInch[1]) / 2) };
 }
+
+/** Heights under which the strictest list of each keeps stock off for prussic acid, inches. One option stands for all of them, so the tallest leads. */
+export const sorghumIn = {
+  sudangrass: strictestPrussicRule('sudangrass', 'height').least,
+  sorghum: strictestPrussicRule('sorghum', 'height').least,
+  crossed: strictestPrussicRule('sorghum-sudangrass', 'height').least,
+} as const;
+export const leastSorghumIn = Math.max(...Object.values(sorghumIn));
 
 const cool = 'Cool-season grass';
 const warm = 'Warm-season grass';
@@ -66,7 +75,7 @@ export const forageOptions = {
   'annual-ryegrass': { label: 'Annual ryegrass', group: sown, fills: fillsOf('annual-ryegrass') },
   'small-grains': { label: 'Wheat, rye, oats', group: sown, fills: fillsOf('small-grains') },
   'pearl-millet': { label: 'Pearl millet', group: sown, fills: fillsOf('pearl-millet') },
-  'sorghum-sudan': { label: 'Sorghum, sudangrass', group: sown, fills: fillsOf('sorghum-sudan') },
+  'sorghum-sudan': { label: 'Sorghum, sudangrass', group: sown, fills: { ...fillsOf('sorghum-sudan'), startHeightIn: leastSorghumIn } },
   own: { label: 'Something else: I give the heights', short: 'Other grass', group: 'Your own' },
 } as const;
 export type Forage = keyof typeof forageOptions;
@@ -96,7 +105,7 @@ const measured = { growthFrom: 'heights' };
 export const inputs = {
   forage: choice('What grows there', 'cool-season-mix', {
     options: forageOptions,
-    help: 'Fills in the heights: the middle of the published heights to start, the taller of the stubbles to leave. Change them to fit yours.',
+    help: 'Fills in the heights: the middle of the published heights to start, the taller of the stubbles to leave. For sorghum and sudangrass the start is the height that lists for prussic acid ask. Change them to fit yours.',
     offeredBy: 'pasture.forage',
     takesNot: ['annual-range'],
   }),
