@@ -78,6 +78,9 @@ const canonical: Readonly<Partial<Record<OfferKey, readonly (readonly [string, .
   'pastures.densityFrom': single(['own']),
   'pastures.texture': words.textures.map(textureWords),
   'herd.kind': words.stockKinds.flatMap((kind) => stages.flatMap((stage) => [300, 600, 900].map((weightLb) => stockWords(kind, stage, weightLb)))),
+  'herd.seasonKind': words.stockKinds.flatMap((kind) =>
+    stages.flatMap((stage) => [300, 600, 900].map((weightLb) => stockWords(kind, stage, weightLb))),
+  ),
   'herd.stage': single(stages),
   'herd.birthMonth': single(monthKeys()),
   'herd.stageFrom': single(['birth-month']),

@@ -126,7 +126,7 @@ export const inputs = {
   herdLbPerDay: number('The herd eats a day', 'D', 'lb/d', [10, 1_000_000], 1955, {
     help: 'With the water out. See “Daily dry-matter intake” for yours.',
     ask: 'Add up the weights of all grown stock and take a fortieth of it, 2.5 %.',
-    offeredBy: 'herd.demand',
+    offeredBy: 'herd.seasonDemand',
   }),
   rainFrom: choice('What is a normal rain here', 'record', {
     options: { record: 'From a rain record', station: 'No record: twelve medians of the nearest station' },

@@ -24,7 +24,8 @@ const placeInputs = {
   }),
   stock: grazingStock({
     label: 'Stock, all year',
-    kind: stockKind('cow-nursing', stockKinds),
+    kind: stockKind('cow-nursing', stockKinds, { appetiteOf: 'season' }),
+    appetiteOf: 'season',
     ask: 'Average the weights on your cull tickets. Guesses by eye run light.',
     start: 'cow-nursing',
     herd: [

@@ -36,6 +36,7 @@ export const placedIn = ({ marks }: Filled, texts: Texts): readonly string[] =>
 /** What a row is about: without it there is no row, and this is said. */
 const rowsAbout: Readonly<Partial<Record<OfferKey, string>>> = {
   'herd.kind': 'this form has no such kind; add them by hand.',
+  'herd.seasonKind': 'this form has no such kind; add them by hand.',
   'earlier.rate': 'more or less than this form can take.',
 };
 
