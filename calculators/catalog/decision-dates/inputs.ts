@@ -151,7 +151,11 @@ export const inputs = {
     options: monthOptions,
     help: 'The month in which growth starts, or one or two before where snow and winter rain fill the soil. A month later than your first date is that of last year.',
   }),
-  rainSoFarIn: number('Rain from then until today', 'P', 'in', [0, 120], 7.9, { step: 0.25, offeredBy: 'rain.soFar' }),
+  rainSoFarIn: number('Rain from then until today', 'P', 'in', [0, 120], 7.9, {
+    step: 0.25,
+    offeredBy: 'rain.soFar',
+    help: 'Before that day comes, none of it counts.',
+  }),
   response: choice('Grass goes with rain', 'proportion', {
     options: {
       proportion: { label: 'in proportion, as in the Plains', short: 'in proportion' },
