@@ -86,14 +86,15 @@ export function atLink(atForm: AtForm): AtLink {
   return {
     isOthers: () => isOthers,
     opened: (query, { form, named, system, isOwn }) => {
-      if (isOwn) return { place: marksOf(filledIn(system)) };
+      if (isOwn) return { place: marksOf(filledIn) };
       const [led, ids = ''] = (kept('sessionStorage', ledKey) ?? '').split(' ');
       isOthers = led !== query;
       if (isOthers) return {};
       take(idsIn(ids));
       // Hay until turn-out counts from the day on which the grass ends, and not from the one on which the place begins to feed.
       const told = Object.entries(form.this).filter(([key, text]) => inputs[key]?.kind === 'date' && named.has(key) && text !== '');
-      const filled = filledIn(system, holding(calculator, Object.fromEntries(told)));
+      const held = holding(calculator, Object.fromEntries(told));
+      const filled = filledIn(system, held);
       const isBlank = (key: string): boolean => form.this[key] === '';
       const all = withAllowed(form.this, filled, system, (key) => isBlank(key) || !named.has(key) || saysNoHay(inputs[key], form.this[key]));
       const hasHerd = filled.marks.some(({ offer }) => offer === 'herd.births');
@@ -106,7 +107,7 @@ export function atLink(atForm: AtForm): AtLink {
         blank: blankIn(texts, named),
         touched: new Set([...named].filter((key) => texts[key] !== '').concat(placed)),
         placed: new Set(placed),
-        place: marksOf(filled),
+        place: marksOf((other) => filledIn(other, held)),
       };
     },
     differences: (change) => {
