@@ -152,11 +152,11 @@ export const filler =
   (calculator, offers, todayDay, system = 'us') => {
     const start = startTexts(calculator.inputs);
     const built = system === 'us' ? start : changeSystem(calculator.inputs, start, 'us', system);
-    const tried = (leftOut: readonly string[]) => {
+    const tried = (leftOut: readonly string[], offered = offers) => {
       const asked = { built, system, todayDay, leftOut };
-      const first = attempt(calculator, offers, asked);
+      const first = attempt(calculator, offered, asked);
       const { texts: moved, todayAt, isExampleDates } = move(calculator, first.texts, todayDay);
-      const { texts: undated, marks, said, fixed } = isExampleDates ? attempt(calculator, offers, { ...asked, isUndated: true }) : first;
+      const { texts: undated, marks, said, fixed } = isExampleDates ? attempt(calculator, offered, { ...asked, isUndated: true }) : first;
       const texts = isExampleDates ? undated : { ...moved, ...fixed };
       return {
         filled: { texts, marks: marksIn(texts, marks, todayAt), said, todayAt, isExampleDates },
@@ -165,6 +165,9 @@ export const filler =
     };
     const all = tried([]);
     if (all.refused === undefined) return all.filled;
+    const noneOnHand = all.filled.marks.some(({ offer }) => stackKeys.includes(offer)) ? tried([], withoutStack(offers)) : all;
+    if (noneOnHand.refused === undefined)
+      return { ...noneOnHand.filled, said: [...noneOnHand.filled.said, `The hay that your place has on hand is not counted here. ${all.refused}`] };
     const subjects = [...new Set(all.filled.marks.map(({ offer }) => subjectOf(offer)))];
     for (const subject of subjects) {
       const { filled, refused } = tried([subject]);
@@ -179,6 +182,16 @@ export const filler =
     if (none.refused !== undefined) return all.filled;
     return { ...none.filled, said: [`What your place has is left out of this form. ${all.refused}`] };
   };
+/** What is told of hay on hand, and of nothing else. */
+const stackKeys: readonly OfferKey[] = ['hay.count', 'hay.bale', 'hay.baled', 'hay.weighed', 'hay.storage'];
+/** Hay on hand that a form cannot take is none: the example's would be counted in its stead. What is bought, and how it is fed, stays. */
+const withoutStack = (offers: Offers): Offers => ({
+  ...offers,
+  single: new Map([
+    ...[...offers.single].filter(([key]) => !stackKeys.includes(key)),
+    ['hay.onHand', { words: ['none'], says: 'what lies there is not counted' }],
+  ]),
+});
 /** Where the word of an offer's key is not what a producer would call it. */
 const subjectNames: Readonly<Record<string, string>> = {
   place: 'rain and heat',
