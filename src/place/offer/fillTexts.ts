@@ -155,9 +155,11 @@ export const filler =
     const tried = (leftOut: readonly string[], offered = offers) => {
       const asked = { built, system, todayDay, leftOut };
       const first = attempt(calculator, offered, asked);
-      const { texts: moved, todayAt, isExampleDates } = move(calculator, first.texts, todayDay);
+      const { texts: moved, todayAt: onToday, isExampleDates } = move(calculator, first.texts, todayDay);
       const { texts: undated, marks, said, fixed } = isExampleDates ? attempt(calculator, offered, { ...asked, isUndated: true }) : first;
       const texts = isExampleDates ? undated : { ...moved, ...fixed };
+      // A day that the place names is no today of the device, though a form without one would have that.
+      const todayAt = onToday.filter((at) => fixed[at] === undefined);
       return {
         filled: { texts, marks: marksIn(texts, marks, todayAt), said, todayAt, isExampleDates },
         refused: refusalsIn(calculator, texts, system)[0]?.say,
