@@ -125,7 +125,7 @@ export default defineCalculator({
     'Grass is taken to follow rain from one year to the next, and never past a normal year. A pasture grazed hard last year makes less than its rain would give.',
     'The growth curve from four answers stood within 5 points in a hundred of printed ones by July 1 where that was tried.',
     'Feed standing is for all your stock together, on grass that they can reach with water. “Forage on hand” turns heights or clips into days.',
-    'It does not know prices. “Feed or sell” does that sum.',
+    'It does not know prices. “Feed or sell?” does that sum.',
     'An animal weaned on one date and sold on another is counted twice. Put it on one line.',
   ],
   weighsOnPeople: true,

@@ -124,7 +124,7 @@ export const inputs = {
     ask: 'Turn-in to the day you began to feed hay, in a year that came out right.',
   }),
   herdLbPerDay: number('The herd eats a day', 'D', 'lb/d', [10, 1_000_000], 1955, {
-    help: 'With the water out. See “Daily dry-matter intake” for yours.',
+    help: 'With the water out. See “Dry matter intake of a herd” for yours.',
     ask: 'Add up the weights of all grown stock and take a fortieth of it, 2.5 %.',
     offeredBy: 'herd.seasonDemand',
   }),
