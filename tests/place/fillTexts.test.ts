@@ -195,8 +195,29 @@ describe('days', () => {
     expect([texts['onHand'], texts['feeder'], plain(textIn(texts['baleLb']))]).toEqual(['none', 'ring-open', '1230 lb']);
     expect(marks.map(({ offer }) => offer)).toEqual(expect.arrayContaining(['hay.onHand', 'hay.boughtBale', 'hay.load', 'hay.feeder']));
   });
+  it('of the next grazing season stand in a form of one that is opened in winter, looking ahead from turn-in', () => {
+    for (const [today, year] of [
+      // The form asks for a day on which they could go, twenty from today and before the last one.
+      ['2026-10-10', 2026],
+      ['2026-10-11', 2027],
+      ['2026-12-31', 2027],
+      ['2027-01-15', 2027],
+      ['2027-04-19', 2027],
+      ['2027-04-20', 2027],
+    ] as const) {
+      const { texts, marks, said, todayAt, isExampleDates } = fill('carrying-capacity', { today });
+      const isAhead = !['2026-10-10', '2027-04-20'].includes(today);
+      expect([texts['fromDay'], texts['toDay'], isExampleDates], today).toEqual([`${year}-04-20`, `${year}-10-31`, false]);
+      expect(texts['todayDay'], today).toBe(isAhead ? `${year}-04-20` : today);
+      expect(todayAt.includes('todayDay'), today).toBe(!isAhead);
+      expect(marks.find(({ at }) => at === 'todayDay')?.says, today).toBe(isAhead ? 'turn-in' : undefined);
+      expect(said.join(), today).toBe(
+        isAhead ? 'The grazing season of your place is over, or nearly. This looks ahead to the next one, from the day of turn-in.' : '',
+      );
+    }
+  });
   it('of the example stay all together where those of the place would be refused, and bear no mark', () => {
-    const winter = fill('carrying-capacity', { today: '2027-01-15' });
+    const winter = fill('carrying-capacity', { place: with_({ season: { turnInDay: '04-20' } }), today: '2027-01-15' });
     expect(winter.isExampleDates).toBe(true);
     expect([winter.texts['fromDay'], winter.texts['todayDay']]).toEqual(['2026-04-20', '2026-06-20']);
     expect(winter.marks.some(({ offer }) => offer.startsWith('season.'))).toBe(false);
