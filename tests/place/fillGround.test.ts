@@ -20,7 +20,7 @@ const small: Pasture = { ...base, id: 'small', name: 'Small', areaAc: 10 };
 describe('several pastures as one ground', () => {
   const asked = ['stopHeightIn', 'reachPercent', 'stand', 'condition', 'densityFrom', 'densityLbPerAcIn'] as const;
   const at = (pastures: readonly Pasture[], ids: readonly string[] = [], slug = 'days-of-grass') => {
-    const filled = fill(slug, { place: with_({ pastures }), chosen: { ids } });
+    const filled = fill(slug, { place: with_({ pastures: [...pastures] }), chosen: { ids } });
     const of = (key: string) => {
       const mark = filled.marks.find((each) => each.at === key);
       return mark && [plain(mark.text), mark.says];
