@@ -26,18 +26,21 @@ const grazer = (kind: GrazerKind): Option => ({ label: grazers[kind].label, fill
 const areKinds = <K extends GrazerKind>(kinds: readonly K[], built: object): built is Readonly<Record<K, Option>> =>
   kinds.every((kind) => Object.hasOwn(built, kind));
 
+/** What a form asks of appetite: what they eat today, or on the mean of the grazing season, on whatever day it is opened. */
+type AppetiteOf = 'today' | 'season';
+
 /** The kinds that a list offers, in its order, and at its end one that fills in nothing. `own` is what a list says of a kind otherwise. */
 export function stockKind<const K extends GrazerKind>(
   start: NoInfer<K>,
   kinds: readonly K[],
-  { own = {} }: { readonly own?: Readonly<Record<string, Option>> } = {},
+  { own = {}, appetiteOf = 'today' }: { readonly own?: Readonly<Record<string, Option>>; readonly appetiteOf?: AppetiteOf } = {},
 ): ChoiceInput<K | 'other'> {
   const options = Object.fromEntries(kinds.map((kind) => [kind, { ...(own[kind] ?? grazer(kind)), short: counted[kind] }]));
   if (!areKinds(kinds, options)) throw new TypeError('stockKind needs its kinds by name');
   return choice<K | 'other'>('Kind of stock', start, {
     options: { ...options, other: { label: 'Other', short: counted.other } },
     help: 'Choosing one fills in weight and appetite; change them to fit yours.',
-    offeredBy: 'herd.kind',
+    offeredBy: appetiteOf === 'season' ? 'herd.seasonKind' : 'herd.kind',
   });
 }
 
@@ -59,11 +62,14 @@ export const grazingStock = <const K extends string>({
   start,
   herd,
   countLabel = 'Head',
+  appetiteOf = 'today',
 }: {
   readonly label: string;
   readonly help?: string;
   /** What the head count is called where it is asked by itself. */
   readonly countLabel?: string;
+  /** As its `kind` has it. */
+  readonly appetiteOf?: AppetiteOf;
   readonly kind: ChoiceInput<K>;
   readonly ask: string;
   /** The kind whose appetite a new line shows. */
@@ -83,7 +89,7 @@ export const grazingStock = <const K extends string>({
       weightLb: number('Weight of one', 'W', 'lb', [20, 3000], 1250, { step: 10, usual: 'animalLb', ask, offeredBy: 'herd.weight' }),
       intakePercent: number('Eats a day, share of its weight', 'p', 'pct', [0.5, 8], commonGrazer(start).intakePercent, {
         help: 'Counted with the water out.',
-        offeredBy: 'herd.intake',
+        offeredBy: appetiteOf === 'season' ? 'herd.seasonIntake' : 'herd.intake',
       }),
     },
     default: herd.map(([each, countHead]) => ({ kind: each, countHead, ...commonGrazer(each) })),

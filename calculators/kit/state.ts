@@ -59,9 +59,11 @@ export const startTexts = (inputs: Inputs, system: UnitSystem = 'us'): Texts =>
     }),
   );
 
-/** Another unit system changes what nobody touched; what was typed stays as it was typed. */
-export const changeSystem = (inputs: Inputs, texts: Texts, from: UnitSystem, to: UnitSystem): Texts =>
-  withMoved(texts, startTexts(inputs, from), startTexts(inputs, to));
+/** Another unit system changes what nobody touched, of the example and of what `placedIn` put in; what was typed stays as it was typed. */
+export function changeSystem(inputs: Inputs, texts: Texts, from: UnitSystem, to: UnitSystem, placedIn?: (system: UnitSystem) => Texts): Texts {
+  const moved = withMoved(texts, startTexts(inputs, from), startTexts(inputs, to));
+  return placedIn ? withMoved(moved, placedIn(from), placedIn(to)) : moved;
+}
 
 /** Every text that is still as the example had it, as another example has it. */
 export function withMoved(texts: Texts, before: Texts, after: Texts): Texts {

@@ -154,14 +154,14 @@ export function useHeld(calculator: Calculator, begun: Texts | undefined, follow
             placed,
             touched: placed,
             place,
-            form: { this: changeSystem(inputs, form.this, from, system), that: null },
+            form: { this: changeSystem(inputs, form.this, from, system, place?.textsIn), that: null },
           };
         }),
       switchSystem: (to: UnitSystem) =>
-        put(({ form, system }) => ({
-          form: { this: changeSystem(inputs, form.this, system, to), that: form.that && changeSystem(inputs, form.that, system, to) },
-          system: to,
-        })),
+        put(({ form, system, place }) => {
+          const inOther = (texts: Texts): Texts => changeSystem(inputs, texts, system, to, place?.textsIn);
+          return { form: { this: inOther(form.this), that: form.that && inOther(form.that) }, system: to };
+        }),
     };
   }, []);
   return [held, actions] as const;

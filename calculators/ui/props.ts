@@ -38,6 +38,8 @@ export interface PlaceMarks {
   readonly isDemo: boolean;
   /** `High bench, Two Bench place, Jun 20, 2026`: for paper and copied notes, never in a link. */
   readonly title: string;
+  /** The form as the place fills it in these units: what stands so goes with a change of units. */
+  readonly textsIn: (system: UnitSystem) => Texts;
   /** Nothing where the place does not tell. `put` writes texts into the form. */
   readonly toldAt: (path: string, texts: Texts, system: UnitSystem, put: (texts: Texts) => void) => Told | undefined;
 }

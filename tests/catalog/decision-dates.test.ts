@@ -6,6 +6,7 @@ import { demoRain } from '../../calculators/catalog/decision-dates/inputs.ts';
 import { resultAt, runLink, runQuery } from '../../calculators/kit/cases.ts';
 import { picturesOf } from '../../calculators/kit/pictures.ts';
 import { readForm, startTexts } from '../../calculators/kit/state.ts';
+import { printDay } from '../../calculators/units/printQuantity.ts';
 import { readWeather } from '../../content/place/weatherRecord.ts';
 import { expectWithin } from '../support/expectWithin.ts';
 import { root } from '../support/files.ts';
@@ -15,6 +16,42 @@ const runWithRecord = (query: string, rainRecord: string) => runLink(decisionDat
 const yearLine = (year: number, june: number, october: number): string => `${year}, 0, 0, 0, 0, 0, ${june}, 0, 0, 0, ${october}, 0, 0`;
 const months = 'Year, Jan, Feb, Mar, Apr, May, Jun, Jul, Aug, Sep, Oct, Nov, Dec';
 const fiveYears = [months, yearLine(2001, 2, 9), yearLine(2002, 3, 2), yearLine(2003, 6, 4), yearLine(2004, 8, 1), yearLine(2005, 10, 0)].join('\n');
+
+describe('rain of a plan', () => {
+  const at = (query: string) => {
+    const { values, note, calendar, shown } = runQuery(decisionDates, query);
+    return { values, since: printDay(Number(values['sinceDay'])), note, shown, first: calendar[0]?.text };
+  };
+  it.each([
+    // Opened in winter it is that of the year that is planned, whose dates begin on May 15.
+    ['today=2026-01-15', 'Mar 1, 2026', false],
+    ['today=2026-02-28', 'Mar 1, 2026', false],
+    ['today=2026-03-01', 'Mar 1, 2026', true],
+    ['today=2026-06-01', 'Mar 1, 2026', true],
+    // A winter's rain is that of the winter before the first date, whether today is in it or not.
+    ['today=2026-01-15&since-month=oct', 'Oct 1, 2025', true],
+    ['today=2026-06-01&since-month=oct', 'Oct 1, 2025', true],
+    // The first date itself may be the first of that month; a day before it, the year before is meant.
+    ['today=2026-01-15&since-month=may&steps.day=2026-05-01&steps.step=look', 'May 1, 2026', false],
+    ['today=2026-01-15&since-month=may&steps.day=2026-04-30&steps.step=look', 'May 1, 2025', true],
+    ['today=2026-07-01&since-month=jun', 'Jun 1, 2025', true],
+  ])('is counted at %s from %s, begun: %s', (query, since, isBegun) => {
+    const found = at(query);
+    expect([found.since, found.values['rainSays'] !== 'not-begun']).toEqual([since, isBegun]);
+  });
+  it('has the same triggers in winter as in summer, and takes nothing of what fell before it is counted', () => {
+    const [winter, summer] = [at('today=2026-01-15'), at('today=2026-06-01')];
+    expect(winter.values['dates']).toEqual(summer.values['dates']);
+    expect(winter.first).toBe(summer.first);
+    expect(winter.first).toContain('rain since Mar 1, 2026 below');
+    expect(winter.note).toContain('Rain is counted from Sun, Mar 1, 2026 on.');
+    expect(winter.shown).not.toContain('soFarPercent');
+    expect(winter.shown).not.toContain('likeCount');
+    expect(winter.shown).toContain('odds');
+    const wet = at('today=2026-01-15&rain-so-far=41.2in');
+    expect({ ...wet, values: { ...wet.values, rainSoFarIn: winter.values['rainSoFarIn'] } }).toEqual(winter);
+  });
+});
 
 describe('decision-dates', () => {
   it('looks into the record once for what is wrong, however many refusals ask', () => {

@@ -38,8 +38,8 @@ describe('stock', () => {
   it('goes into each form in that form’s words', () => {
     const kinds = (slug: string, table: string, column: string, today = '2026-06-20') =>
       rowsIn(fill(slug, { today }).texts[table]).map((row) => row[column]);
-    expect(kinds('carrying-capacity', 'herd', 'kind')).toEqual(['cow-nursing', 'bull', 'heifer', 'ewe-nursing']);
-    expect(kinds('carrying-capacity', 'herd', 'kind', '2026-11-20')).toEqual(['cow-dry', 'bull', 'heifer', 'ewe-dry']);
+    expect(kinds('days-of-grass', 'stock', 'kind')).toEqual(['cow-nursing', 'bull', 'heifer', 'ewe-nursing']);
+    expect(kinds('days-of-grass', 'stock', 'kind', '2026-11-20')).toEqual(['cow-dry', 'bull', 'heifer', 'ewe-dry']);
     expect(kinds('forage-on-hand', 'stock', 'kind')).toEqual(['cow-nursing', 'bull', 'other', 'ewe-nursing']);
     expect(kinds('standing-feed', 'stock', 'kind')).toEqual(['cow-nursing', 'bull', 'heifer', 'other']);
     expect(kinds('hay-to-grass', 'herd', 'stock')).toEqual(['cow', 'bull', 'heifer', 'ewe']);
@@ -48,7 +48,7 @@ describe('stock', () => {
     expect(kinds('herd-intake', 'herd', 'birthMonth').filter((_, index) => index !== 1)).toEqual(['mar', 'feb', 'mar']);
   });
   it('brings what each eats as it stands today, and the weight of the own stock', () => {
-    const [cows] = rowsIn(fill('carrying-capacity').texts['herd']);
+    const [cows] = rowsIn(fill('days-of-grass').texts['stock']);
     expect(Object.fromEntries(Object.entries(cows ?? {}).map(([name, text]) => [name, plain(text)]))).toEqual({
       kind: 'cow-nursing',
       countHead: '45',
@@ -79,10 +79,68 @@ describe('stock', () => {
     expect(plain(textIn(texts['cowWeightLb']))).toBe('1250 lb');
     // March 10 to June 20, counted on a calendar.
     expect(plain(textIn(texts['ageDays']))).toBe('102 d');
-    // By hand: 45 × 1250 × 2.5 % + 2 × 1900 × 2 % + 9 × 950 × 2.5 % + 60 × 160 × 4 %, the percents those of the guides at that stage.
-    expect(plain(textIn(fill('decision-dates').texts['herdLbPerDay']))).toBe('2080 lb/d');
+    // By hand, of 194 days of grazing: cows nurse 164 at 2.5 % and are dry at 2.2 %, heifers nurse 151 of them alike, ewes 64 at 4 % and 2 %; bulls 2 %.
+    // 56,250 × 2.4536 % + 8,550 × 2.4335 % + 9,600 × 2.6598 % + 3,800 × 2 %, the percents those of the guides at that stage.
+    expect(plain(textIn(fill('decision-dates').texts['herdLbPerDay']))).toBe('1920 lb/d');
     expect(textIn(fill('feed-hazards').texts['animals'])).toBe('adult-cattle');
     const sheep = with_({ herd: [{ id: 'e', kind: 'ewe', countHead: 60, weightLb: 160 }] });
     expect(textIn(fill('feed-hazards', { place: sheep }).texts['animals'])).toBe('sheep-or-goats');
+  });
+});
+
+describe('what a form asks of the grazing season', () => {
+  // Calving Mar 10 they nurse 205 days, to Sep 30 (common practice): of the 194 days from Apr 20 to Oct 31 that is 164, at 2.5 %; 30 at 2.2 % (hibberd-thrift-1992).
+  const cowPercent = (164 * 2.5 + 30 * 2.2) / 194;
+  const season = { turnInDay: '04-20', endDay: '10-31' };
+  const cows = { id: 'c', kind: 'cow', countHead: 100, weightLb: 1000, birthsDay: '03-10' } as const;
+  const days = Array.from({ length: 12 }, (_, month) => `2027-${String(month + 1).padStart(2, '0')}-05`);
+  const rowOf = (slug: string, table: string, herd: Place['herd'], today = '2027-06-20') => {
+    const filled = fill(slug, { place: with_({ herd, season }), today });
+    const [{ kind = '', intakePercent = '' } = {}] = rowsIn(filled.texts[table]);
+    return { kind, percent: Number.parseFloat(intakePercent), says: filled.marks.find(({ at }) => at === `${table}.0.intakePercent`)?.says };
+  };
+
+  it.each([
+    ['season', 'stock'],
+    ['carrying-capacity', 'herd'],
+  ])('%s tells alike on whatever day it is opened', (slug, table) => {
+    for (const today of slug === 'season' ? days.slice(0, 3) : days) {
+      const { kind, percent, says } = rowOf(slug, table, [cows], today);
+      expect([kind, says], today).toEqual(['cow-nursing', 'mean of Apr 20 to Oct 31']);
+      expect(percent, today).toBeCloseTo(cowPercent, 3);
+    }
+  });
+  it('is what the whole herd eats in decision-dates', () => {
+    for (const today of days.slice(0, 10)) {
+      const filled = fill('decision-dates', { place: with_({ herd: [cows, { ...cows, id: 'b', kind: 'bull' }], season }), today });
+      // A bull 2 % the year round.
+      expect(Number.parseFloat(textIn(filled.texts['herdLbPerDay'])), today).toBeCloseTo(1000 * (cowPercent + 2), 0);
+      expect(filled.marks.find(({ at }) => at === 'herdLbPerDay')?.says).toBe('mean of Apr 20 to Oct 31');
+    }
+  });
+  it('goes by the days on grass, over New Year too', () => {
+    const of = (turnInDay: string, endDay: string, births: string) => rowOfSeason({ turnInDay, endDay }, births);
+    // Nursing from the first day to the last; dry all through; and the half of it.
+    expect(of('04-20', '09-30', '03-10')).toEqual(['cow-nursing', 2.5, undefined]);
+    expect(of('10-01', '12-31', '03-10')).toEqual(['cow-dry', 2.2, undefined]);
+    // Calving Dec 1 she eats for the calf before and nurses from then on: 61 days of Oct 1 to Mar 1, and 90.
+    const [kind, percent, says] = of('10-01', '03-01', '12-01');
+    expect([kind, says]).toEqual(['cow-nursing', 'mean of Oct 1 to Mar 1']);
+    expect(percent).toBeCloseTo((61 * 2.2 + 90 * 2.5) / 151, 3);
+  });
+  const rowOfSeason = (on: Place['season'], birthsDay: string) => {
+    const filled = fill('carrying-capacity', { place: with_({ herd: [{ ...cows, birthsDay }], season: on }), today: '2027-01-05' });
+    const [{ kind = '', intakePercent = '' } = {}] = rowsIn(filled.texts['herd']);
+    return [kind, Number.parseFloat(intakePercent), filled.marks.find(({ at }) => at === 'herd.0.intakePercent')?.says] as const;
+  };
+  it('is what was told of those of which no births are told, and else dry', () => {
+    const { birthsDay, ...unknown } = cows;
+    expect(birthsDay).toBe('03-10');
+    expect(rowOf('carrying-capacity', 'herd', [unknown])).toEqual({ kind: 'cow-dry', percent: 2.2, says: undefined });
+    const told = { stage: 'nursing', day: '2026-06-01' } as const;
+    expect(rowOf('carrying-capacity', 'herd', [{ ...unknown, told }])).toEqual({ kind: 'cow-nursing', percent: 2.5, says: undefined });
+  });
+  it('is what its owner knows, all through', () => {
+    expect(rowOf('carrying-capacity', 'herd', [{ ...cows, ownIntakePercent: 2.8 }])).toMatchObject({ kind: 'cow-nursing', percent: 2.8 });
   });
 });

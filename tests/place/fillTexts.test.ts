@@ -155,7 +155,7 @@ describe('days', () => {
     }
     // The day of turn-in begins the plan of the next winter, for which this hay is too old.
     expect(on('2027-04-20').texts).toMatchObject({ fromDay: '2027-11-01', toDay: '2028-04-20' });
-    expect(on('2027-04-20').said[0]).toMatch(/^What your place has of hay is left out of this form\./);
+    expect(on('2027-04-20').said[0]).toMatch(/^The hay that your place has on hand is not counted here\. .*older than 18 months/);
   });
   it('of a place that tells only its stock are those of this winter too', () => {
     const { hay, season, ...bare } = demo;
@@ -182,11 +182,42 @@ describe('days', () => {
     const baled = (baledDay: string) =>
       fill('hay-to-grass', { place: with_({ hay: { stacks: [{ id: 'a', baleCount: 60, baleLb: 950, baledDay, storedAs: 'barn' }] } }) });
     expect(baled('2025-10-01').texts['baledDay']).toBe('2025-10-01');
-    // Older than the form can take: it says so, and counts none of that hay.
-    expect(baled('2024-07-01').said[0]).toMatch(/^What your place has of hay is left out of this form\./);
+    // Older than the form can take: it says so, and counts none, not that of the example.
+    const old = baled('2024-07-01');
+    expect(old.said).toEqual([expect.stringMatching(/^The hay that your place has on hand is not counted here\. .*older than 18 months/)]);
+    expect(old.texts['onHand']).toBe('none');
+    expect(old.marks.find(({ at }) => at === 'onHand')?.says).toBe('what lies there is not counted');
+  });
+  it('too old for a form leave how it is fed and what is bought as the place has it', () => {
+    const stacks = [{ id: 'a', baleCount: 60, baleLb: 950, baledDay: '2024-07-01', storedAs: 'barn' }] as const;
+    const bought = { baleLb: 1230, loadCount: 31 };
+    const { texts, marks } = fill('hay-to-grass', { place: with_({ hay: { stacks: [...stacks], bought, feeder: 'ring-open' } }) });
+    expect([texts['onHand'], texts['feeder'], plain(textIn(texts['baleLb']))]).toEqual(['none', 'ring-open', '1230 lb']);
+    expect(marks.map(({ offer }) => offer)).toEqual(expect.arrayContaining(['hay.onHand', 'hay.boughtBale', 'hay.load', 'hay.feeder']));
+  });
+  it('of the next grazing season stand in a form of one that is opened in winter, looking ahead from turn-in', () => {
+    for (const [today, year] of [
+      // The form asks for a day on which they could go, twenty from today and before the last one.
+      ['2026-10-10', 2026],
+      ['2026-10-11', 2027],
+      ['2026-12-31', 2027],
+      ['2027-01-15', 2027],
+      ['2027-04-19', 2027],
+      ['2027-04-20', 2027],
+    ] as const) {
+      const { texts, marks, said, todayAt, isExampleDates } = fill('carrying-capacity', { today });
+      const isAhead = !['2026-10-10', '2027-04-20'].includes(today);
+      expect([texts['fromDay'], texts['toDay'], isExampleDates], today).toEqual([`${year}-04-20`, `${year}-10-31`, false]);
+      expect(texts['todayDay'], today).toBe(isAhead ? `${year}-04-20` : today);
+      expect(todayAt.includes('todayDay'), today).toBe(!isAhead);
+      expect(marks.find(({ at }) => at === 'todayDay')?.says, today).toBe(isAhead ? 'turn-in' : undefined);
+      expect(said.join(), today).toBe(
+        isAhead ? 'The grazing season of your place is over, or nearly. This looks ahead to the next one, from the day of turn-in.' : '',
+      );
+    }
   });
   it('of the example stay all together where those of the place would be refused, and bear no mark', () => {
-    const winter = fill('carrying-capacity', { today: '2027-01-15' });
+    const winter = fill('carrying-capacity', { place: with_({ season: { turnInDay: '04-20' } }), today: '2027-01-15' });
     expect(winter.isExampleDates).toBe(true);
     expect([winter.texts['fromDay'], winter.texts['todayDay']]).toEqual(['2026-04-20', '2026-06-20']);
     expect(winter.marks.some(({ offer }) => offer.startsWith('season.'))).toBe(false);

@@ -39,6 +39,13 @@ describe('rain', () => {
     expect(form.texts['rainSoFarIn']).toBe('2\u00a0in');
     expect(markOf(form, 'rainSoFarIn')).toMatchObject({ offer: 'rain.soFar', says: 'since Mar 1, 2026, 1 day not read' });
   });
+  it('so far is none before the first day that counts, whatever fell in the year before', () => {
+    const rows = daily('2025-03-01', '2026-02-28');
+    const soFar = (iso: string) => recordOffers(aPlace(), rows, dayIn(iso)).single.get('rain.soFar');
+    expect(soFar('2026-02-28')).toEqual({ amount: 0, says: 'counted from Mar 1, 2026' });
+    // The last day of the year before: ten firsts of a month.
+    expect(soFar('2025-12-31')).toMatchObject({ amount: 5, says: 'since Mar 1, 2025' });
+  });
   it('so far counts from the month that a fresh form counts from', () => {
     const input: Input | undefined = calculatorOf('decision-dates').inputs['sinceMonth'];
     expect(input).toMatchObject({ default: 'mar' });

@@ -17,7 +17,7 @@ export const herd = rows({
   help: 'Put the kind that would go first on the first line. The others are taken to stay.',
   maxRows: 8,
   columns: {
-    kind: stockKind('cow-nursing', kinds, { own: { bull: { label: grazers.bull.label, fills: bull } } }),
+    kind: stockKind('cow-nursing', kinds, { own: { bull: { label: grazers.bull.label, fills: bull } }, appetiteOf: 'season' }),
     countHead: number('Head', 'n', 'head', [1, 20_000], 45, {
       whole: true,
       help: 'Those on the place now, taken to have been there since turn-in.',
@@ -32,7 +32,7 @@ export const herd = rows({
     intakePercent: number('Eats a day, share of its weight', 'p', 'pct', [0.5, 8], commonGrazer('cow-nursing').intakePercent, {
       help: 'With the water out. Guides miss by about 15 % either way.',
       ask: 'Leave what the kind filled in.',
-      offeredBy: 'herd.intake',
+      offeredBy: 'herd.seasonIntake',
     }),
   },
   default: [

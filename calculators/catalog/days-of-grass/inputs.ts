@@ -32,7 +32,7 @@ export const inputs = {
     step: 0.5,
     belongsTo: 'management',
     usual: 'stubbleIn',
-    offeredBy: 'pasture.stopHeight',
+    offeredBy: 'pastures.stopHeight',
     ask: 'On sod pasture 3 to 4 inches; on tall native grass 8 or more. In a drought leave more, not less.',
   }),
   stock,
@@ -44,7 +44,7 @@ export const inputs = {
   }),
   todayDay: date('Today', '2026-07-01', { occurs: 'today' }),
   densityFrom: choice('Pounds in an inch of height', 'list', {
-    offeredBy: 'pasture.densityFrom',
+    offeredBy: 'pastures.densityFrom',
     options: {
       list: { label: 'From a printed list, by what grows there', short: 'by a printed list' },
       own: { label: 'I have clipped, and know mine', short: 'by my own clips' },
@@ -53,20 +53,20 @@ export const inputs = {
   stand: choice('What grows there', 'mixed-pasture', {
     options: standOptions,
     shownWhen: byList,
-    offeredBy: 'pasture.stand',
+    offeredBy: 'pastures.stand',
     help: 'Nothing here fits native range by height alone: clip it.',
   }),
-  condition: choice('Look straight down: how thick is it', 'good', { options: conditionOptions, shownWhen: byList, offeredBy: 'pasture.condition' }),
+  condition: choice('Look straight down: how thick is it', 'good', { options: conditionOptions, shownWhen: byList, offeredBy: 'pastures.condition' }),
   densityLbPerAcIn: number('Your pounds in an inch', 'd_k', 'lb/ac/in', [20, 1000], 250, {
     usual: 'swardLbPerAcIn',
     shownWhen: { densityFrom: 'own' },
-    offeredBy: 'pasture.density',
+    offeredBy: 'pastures.density',
     help: 'With the water out, in one inch over one acre. Printed figures run from 50 to 400.',
     ask: 'Three clips set the stick: see “Forage on hand”.',
   }),
   reachPercent: number('Share of the ground that they use', 'r', 'pct', [1, 100], 100, {
     step: 5,
-    offeredBy: 'pasture.reach',
+    offeredBy: 'pastures.reach',
     help: 'Less where water is far, the slope is steep or brush is thick.',
   }),
   growthLbPerAcDay: number('What it still grows in a day', 'g', 'lb/ac/d', [0, 300], 0, {

@@ -14,6 +14,7 @@ export const leadsTo = leading<Values>([
     says: 'Hay to bridge the gap',
     when: (values) => runsOut(values) || values.verdict === 'nothing',
     gives: { from: 'lowOffDay' },
+    // The example's hay would not fit the dates. A place that has hay puts its own in: `src/place/offer/ledTo.ts`.
     sets: { 'on-hand': 'none' },
     asks: ['to'],
     rows: {
@@ -21,7 +22,7 @@ export const leadsTo = leading<Values>([
       into: 'herd',
       words: { into: 'stock', of: 'kind', as: onHay, nearestBy: 'weightLb' },
       columns: { count: 'countHead', weight: 'weightLb', intake: 'intakePercent' },
-      // Nobody has said when they calve or lamb; what they eat now stands for all of that time.
+      // Nobody has said when they calve or lamb; what they eat now stands for all of that time, unless the place has births.
       sets: { births: 'no' },
     },
   },

@@ -25,12 +25,12 @@ const leastYears = 3;
 
 const medianOf = (values: readonly number[]): number => quantileType6(values, 0.5);
 
-/** First day on which rain is counted: of this year, or of the last one where the first date comes before it. */
-export function sinceDayOf({ sinceMonth, todayDay, steps }: Pick<Asked, 'sinceMonth' | 'todayDay' | 'steps'>): number {
-  const earliest = Math.min(todayDay, ...steps.map(({ day }) => day));
+/** First day on which rain is counted: the last first of that month that does not come after the first date. In winter it lies ahead of today. */
+export function sinceDayOf({ sinceMonth, steps }: Pick<Asked, 'sinceMonth' | 'steps'>): number {
+  const earliest = Math.min(...steps.map(({ day }) => day));
   const month = monthNumber(sinceMonth) - 1;
-  const thisYear = firstOfMonth(month, yearOf(todayDay));
-  return thisYear <= earliest ? thisYear : firstOfMonth(month, yearOf(todayDay) - 1);
+  const thisYear = firstOfMonth(month, yearOf(earliest));
+  return thisYear <= earliest ? thisYear : firstOfMonth(month, yearOf(earliest) - 1);
 }
 
 /** Station medians as the readings of a single past year, so that they go the way of a record. */
@@ -87,16 +87,19 @@ function fellBy(through: readonly number[], index: number): number {
 }
 
 export function compute(asked: Asked) {
-  const { todayDay, endDay, feedDays, herdLbPerDay, grassLbPerAc, rainSoFarIn, triggerPercent } = asked;
+  const { todayDay, endDay, feedDays, herdLbPerDay, grassLbPerAc, triggerPercent } = asked;
   const steps = asked.steps.toSorted((one, other) => one.day - other.day);
   const sinceDay = sinceDayOf(asked);
+  const isBegun = todayDay >= sinceDay;
+  // Before the first day that counts none is usual, and none of what fell is counted.
+  const rainSoFarIn = isBegun ? asked.rainSoFarIn : 0;
   const monthEnds: number[] = [];
   for (let at = sinceDay; at < endDay; ) {
     const end = Math.min(endDay, firstOfMonth(monthIndexOf(at) + 1, yearOf(at)) - 1);
     monthEnds.push(end);
     at = end + 1;
   }
-  const atDays = [todayDay, ...steps.map(({ day }) => day), ...monthEnds];
+  const atDays = [Math.max(todayDay, sinceDay), ...steps.map(({ day }) => day), ...monthEnds];
   const seasons = seasonsOf(asked, atDays);
   const isCounted = asked.rainFrom === 'record';
   const normalBy = (index: number): number => medianOf(seasons.map(({ through }) => fellBy(through, index)));
@@ -105,10 +108,12 @@ export function compute(asked: Asked) {
   const seasonNormalIn = medianOf(seasons.map(({ whole }) => whole));
   const { dryPercent, otherDryPercent } = forageOf(asked);
 
-  const normalSoFarIn = normalBy(0);
-  const like = likeYearsCaughtUp(rainSoFarIn, splitAt(0), seasonNormalIn);
+  const normalSoFarIn = isBegun ? normalBy(0) : 0;
+  const untilToday = isBegun ? splitAt(0) : seasons.map(({ whole }) => ({ beforeIn: 0, afterIn: whole }));
+  const like = likeYearsCaughtUp(rainSoFarIn, untilToday, seasonNormalIn);
   const soFarTriggerIn = (normalSoFarIn * triggerPercent) / 100;
-  const rainSays: 'too-early' | 'under' | 'over' = normalSoFarIn === 0 ? 'too-early' : rainSoFarIn < soFarTriggerIn ? 'under' : 'over';
+  const soFarSays = normalSoFarIn === 0 ? 'too-early' : rainSoFarIn < soFarTriggerIn ? 'under' : 'over';
+  const rainSays: 'not-begun' | 'too-early' | 'under' | 'over' = isBegun ? soFarSays : 'not-begun';
 
   const endPercent = grownBy(asked, endDay);
   const dateOf = (day: number, index: number) => {

@@ -9,6 +9,7 @@ import { quantities } from './quantities.ts';
 import { working } from './steps.ts';
 
 const isCounted = ({ rainFrom }: { readonly rainFrom: string }): boolean => rainFrom === 'record';
+const isBegun = ({ rainSays }: { readonly rainSays: string }): boolean => rainSays !== 'not-begun';
 const isPast = ({ ahead }: { readonly ahead: string }): boolean => ahead === 'past';
 
 export default defineCalculator({
@@ -64,11 +65,11 @@ export default defineCalculator({
     { of: 'nextDay', said: 'to decide by', when: (values) => !isPast(values) },
     { of: 'nextStep', when: (values) => !isPast(values) },
     { of: 'rainSays' },
-    shownWhen(({ rainSays }) => rainSays !== 'too-early', 'soFarPercent', 'soFarTriggerIn'),
+    shownWhen(({ rainSays }) => rainSays !== 'too-early' && rainSays !== 'not-begun', 'soFarPercent', 'soFarTriggerIn'),
     { of: 'sinceDay' },
-    { of: 'likeCount', when: isCounted },
+    { of: 'likeCount', when: (values) => isCounted(values) && isBegun(values) },
     ranged('likeCaughtCount', ['likeLowPercent', 'likeHighPercent'], {
-      when: isCounted,
+      when: (values) => isCounted(values) && isBegun(values),
       says: ({ likeCount }) =>
         likeCount === 0 ? 'no year stood as badly: the record cannot say' : 'so few years leave room for anything from {low} to {high}',
     }),
@@ -124,7 +125,7 @@ export default defineCalculator({
     'Grass is taken to follow rain from one year to the next, and never past a normal year. A pasture grazed hard last year makes less than its rain would give.',
     'The growth curve from four answers stood within 5 points in a hundred of printed ones by July 1 where that was tried.',
     'Feed standing is for all your stock together, on grass that they can reach with water. “Forage on hand” turns heights or clips into days.',
-    'It does not know prices. “Feed or sell” does that sum.',
+    'It does not know prices. “Feed or sell?” does that sum.',
     'An animal weaned on one date and sold on another is counted twice. Put it on one line.',
   ],
   weighsOnPeople: true,
@@ -137,11 +138,13 @@ export default defineCalculator({
           : `Next date ${show('nextDay')}: ${show('nextStep').toLowerCase()} if both rain and grass are short.`
         : 'All dates of the plan are past.';
     const rain =
-      rainSays === 'too-early'
-        ? 'No rain is usual by today'
-        : `Rain since ${show('sinceDay')} is ${show('soFarPercent')} of normal, ${rainSays} the trigger`;
+      rainSays === 'not-begun'
+        ? `Rain is counted from ${show('sinceDay')} on`
+        : rainSays === 'too-early'
+          ? 'No rain is usual by today'
+          : `Rain since ${show('sinceDay')} is ${show('soFarPercent')} of normal, ${rainSays} the trigger`;
     const years =
-      isCounted(values) && rainSays !== 'over'
+      isCounted(values) && isBegun(values) && rainSays !== 'over'
         ? likeCount === 0
           ? `; none of ${show('yearsCount')} seasons on record had so little by today`
           : `; of ${show('yearsCount')} seasons on record ${likeCount} had as little or less by today; ${likeCaughtCount === 0 ? 'none' : likeCaughtCount} of them caught up`

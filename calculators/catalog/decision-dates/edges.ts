@@ -80,6 +80,7 @@ export default defineEdges(definition, {
       silent: 'steps.leave=47,5,38,30,',
     }),
     turns('ahead', { past: 'today=2026-08-16', ahead: 'today=2026-08-15' }),
+    turns('rainSays', { 'not-begun': 'today=2026-02-28', over: 'today=2026-03-01' }, { on: 'rain-from=station' }),
     turns('rainSays', { over: 'trigger=67.3pct', under: 'trigger=67.4pct' }),
     turns(
       'rainSays',

@@ -124,9 +124,9 @@ export const inputs = {
     ask: 'Turn-in to the day you began to feed hay, in a year that came out right.',
   }),
   herdLbPerDay: number('The herd eats a day', 'D', 'lb/d', [10, 1_000_000], 1955, {
-    help: 'With the water out. See “Daily dry-matter intake” for yours.',
+    help: 'With the water out. See “Dry matter intake of a herd” for yours.',
     ask: 'Add up the weights of all grown stock and take a fortieth of it, 2.5 %.',
-    offeredBy: 'herd.demand',
+    offeredBy: 'herd.seasonDemand',
   }),
   rainFrom: choice('What is a normal rain here', 'record', {
     options: { record: 'From a rain record', station: 'No record: twelve medians of the nearest station' },
@@ -151,7 +151,11 @@ export const inputs = {
     options: monthOptions,
     help: 'The month in which growth starts, or one or two before where snow and winter rain fill the soil. A month later than your first date is that of last year.',
   }),
-  rainSoFarIn: number('Rain from then until today', 'P', 'in', [0, 120], 7.9, { step: 0.25, offeredBy: 'rain.soFar' }),
+  rainSoFarIn: number('Rain from then until today', 'P', 'in', [0, 120], 7.9, {
+    step: 0.25,
+    offeredBy: 'rain.soFar',
+    help: 'Before that day comes, none of it counts.',
+  }),
   response: choice('Grass goes with rain', 'proportion', {
     options: {
       proportion: { label: 'in proportion, as in the Plains', short: 'in proportion' },

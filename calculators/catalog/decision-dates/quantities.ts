@@ -20,6 +20,7 @@ export const quantities = {
   rainSays: word('The rain so far', {
     under: 'is under the trigger: measure the grass now',
     over: 'is over the trigger',
+    'not-begun': 'is not counted yet: it begins on the day below',
     'too-early': 'can’t tell yet: none is usual by today',
   }),
   likeCount: count('Years with as little rain or less by today', 'n_0'),

@@ -25,7 +25,7 @@ export const working: Working<Values, Results> = [
     source: 'ndmc-ranch-plan, target points',
   }),
   lookup('likeCaughtCount', {
-    onlyWhen: isCounted,
+    onlyWhen: (values) => isCounted(values) && values.rainSays !== 'not-begun',
     says: 'Of the {yearsCount} whole seasons, {likeCount} had no more rain by today. So many of them reached the normal season’s rain all the same.',
     source: 'clopper-pearson-1934, for the range of the share',
   }),

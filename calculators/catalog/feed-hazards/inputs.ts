@@ -85,6 +85,7 @@ export const placeInputs = {
   waterNitrate: choice('Nitrate in the water: the word on the slip', 'not-tested', {
     options: { 'not-tested': { label: 'Water nitrate was not tested', short: 'nitrate not tested' }, 'not-said': notSaid, ...nitrogenForms },
     help: 'What is in the water comes on top of what is in the feed.',
+    offeredBy: 'water.nitrateAs',
   }),
   slipNitrateMgPerL: number('Nitrate in the water', 'w_s', 'mg/l', [0, 5000], 15, {
     help: 'mg/L and ppm are the same in water.',
@@ -98,6 +99,7 @@ export const placeInputs = {
       'so4-s': { label: 'SO4-S, sulfate-sulfur or sulfur', short: 'sulfate as SO4-S' },
       'not-said': { label: 'I am not sure', short: 'sulfate, word not known' },
     },
+    offeredBy: 'water.sulfateAs',
   }),
   slipSulfateMgPerL: number('Sulfate in the water', 's_s', 'mg/l', [0, 20_000], 600, {
     shownWhen: { waterSulfate: ['so4', 'so4-s', 'not-said'] },
@@ -109,6 +111,7 @@ export const placeInputs = {
       'dissolved-solids': { label: 'Total dissolved solids (TDS)', short: 'dissolved solids' },
       conductivity: { label: 'Conductivity (EC)', short: 'conductivity' },
     },
+    offeredBy: 'water.saltAs',
   }),
   slipSaltsMgPerL: number('Total dissolved solids', 't_s', 'mg/l', [0, 50_000], 1400, {
     shownWhen: { waterSalts: 'dissolved-solids' },

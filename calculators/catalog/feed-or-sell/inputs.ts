@@ -83,7 +83,7 @@ export const inputs = {
     belongsTo: 'management',
     usual: 'eatenLbPerDay',
     shownWhen: byHay,
-    help: 'As fed: what leaves the stack, not what she eats. “How long will hay last?” works it out.',
+    help: 'As fed: what leaves the stack, not what she eats. “Hay needed to bridge a drought” tells what the herd is put out a day: divide it by the cows.',
     ask: 'Weight of a bale, divided by the cows on it and by the days it lasted them.',
   }),
   hayPriceUsdPerTon: number('Price of hay, delivered', 'q', 'usd/ton', [1, 1000], 140, {

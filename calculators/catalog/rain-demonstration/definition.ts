@@ -188,7 +188,7 @@ export default defineCalculator({
     }),
   ],
   limits: [
-    'It cannot tell how much rain your pasture takes. A ring in the ground, a gauge and a hard storm can: see “Infiltration from a ring test” and “Runoff from rainfall depth”.',
+    'It cannot tell how much rain your pasture takes. A ring in the ground, a gauge and a hard storm can: see “Infiltration rate from a ring test” and “Runoff from rainfall depth”.',
     'One pair of trays is only one pair. Sods cut a step apart differ. Cut two or three of each, or call it a picture and not a proof.',
     'Two trays that differ by less than a tenth of the water are alike.',
     'The words on what people should see are what usually happens. Yours may do otherwise, and then yours is right.',

@@ -12,7 +12,7 @@ const stockKinds = ['cow-nursing', 'cow-dry', 'bull', 'heifer', 'stocker', 'ewe-
 const placeInputs = {
   texture: choice('Wet some topsoil and squeeze out a ribbon', 'silt-loam', {
     options: allRibbons,
-    offeredBy: 'pasture.texture',
+    offeredBy: 'pastures.texture',
     help: 'Of the ground that carries most of the grass.',
   }),
   usualForageLbPerAc: number('What the pasture grows in a usual year', 'Y', 'lb/ac', [300, 12_000], 2400, {
@@ -24,7 +24,8 @@ const placeInputs = {
   }),
   stock: grazingStock({
     label: 'Stock, all year',
-    kind: stockKind('cow-nursing', stockKinds),
+    kind: stockKind('cow-nursing', stockKinds, { appetiteOf: 'season' }),
+    appetiteOf: 'season',
     ask: 'Average the weights on your cull tickets. Guesses by eye run light.',
     start: 'cow-nursing',
     herd: [
@@ -100,9 +101,9 @@ const placeInputs = {
       warm: { label: 'Warm-season: bermudagrass, bluestem, grama', short: 'warm-season grass' },
     },
   }),
-  organicPercent: number('Organic matter in the topsoil', 'OM', 'pct', [0, 8], 2.6, { usual: 'soilPercent', offeredBy: 'pasture.organic' }),
+  organicPercent: number('Organic matter in the topsoil', 'OM', 'pct', [0, 8], 2.6, { usual: 'soilPercent', offeredBy: 'pastures.organic' }),
   rootsIn: number('How deep most roots go', 'z', 'in', [3, 72], 24, {
-    offeredBy: 'pasture.rootsMost',
+    offeredBy: 'pastures.rootsMost',
     help: 'Dug and seen. Not dug: 24, or the depth of the soil if that is less.',
   }),
   rainFactorRatio: number('Rain factor (R)', 'R', 'ratio', [1, 700], 160, {
@@ -110,8 +111,8 @@ const placeInputs = {
     offeredBy: 'place.rainFactor',
     help: 'How hard the rain beats in a year, in US units, from a local table. Only for the soil lost.',
   }),
-  slopePercent: number('Slope', 's', 'pct', [0.2, 60], 5, { offeredBy: 'pasture.slope', help: 'Only for the soil lost.' }),
-  slopeLengthFt: number('Slope length', 'l_s', 'ft', [15, 1000], 200, { offeredBy: 'pasture.slopeLength' }),
+  slopePercent: number('Slope', 's', 'pct', [0.2, 60], 5, { offeredBy: 'pastures.slope', help: 'Only for the soil lost.' }),
+  slopeLengthFt: number('Slope length', 'l_s', 'ft', [15, 1000], 200, { offeredBy: 'pastures.slopeLength' }),
   grazedAc: number('Acres grazed', 'A', 'ac', [1, 100_000], 430, { step: 10, usual: 'pastureAc', offeredBy: 'pastures.area' }),
   meadowAc: number('Acres cut for hay', 'A_h', 'ac', [0, 100_000], 70, { step: 5, help: '0 if all hay is bought.' }),
   usualHayTonPerAc: number('Hay from an acre in a usual year', 'Y_h', 'ton/ac', [0.3, 8], 2, {
@@ -129,7 +130,7 @@ const placeInputs = {
   densityLbPerAcIn: number('Pounds in an inch of height', 'd', 'lb/ac/in', [20, 1000], 250, {
     step: 10,
     usual: 'swardLbPerAcIn',
-    offeredBy: 'pasture.density',
+    offeredBy: 'pastures.density',
     help: 'With the water out. The lowest inches hold more: your own clips go before any list.',
   }),
   shortOfTenCount: number('Years in ten that may run short', 'k', 'count', [0, 5], 1, {
@@ -207,7 +208,7 @@ const managementInputs = {
     belongsTo: 'management',
     step: 0.5,
     usual: 'stubbleIn',
-    offeredBy: 'pasture.stopHeight',
+    offeredBy: 'pastures.stopHeight',
   }),
   whenShort: choice('No paddock is ready', 'stay', {
     options: {

@@ -10,6 +10,7 @@ import { blankIn } from '../../../calculators/ui/touched.ts';
 import type { UnitSystem } from '../../../calculators/units/units.ts';
 import { kept } from '../../scripts/kept.ts';
 import { type Filled, placedIn } from '../offer/fillTexts.ts';
+import { ledBirths, saysNoHay } from '../offer/ledTo.ts';
 import { openWith } from './changes.tsx';
 import { idsIn, ledKey } from './chosen.ts';
 import type { AtForm, AtLink, Difference } from './types.ts';
@@ -85,17 +86,20 @@ export function atLink(atForm: AtForm): AtLink {
   return {
     isOthers: () => isOthers,
     opened: (query, { form, named, system, isOwn }) => {
-      if (isOwn) return { place: marksOf(filledIn(system)) };
+      if (isOwn) return { place: marksOf(filledIn) };
       const [led, ids = ''] = (kept('sessionStorage', ledKey) ?? '').split(' ');
       isOthers = led !== query;
       if (isOthers) return {};
       take(idsIn(ids));
       // Hay until turn-out counts from the day on which the grass ends, and not from the one on which the place begins to feed.
       const told = Object.entries(form.this).filter(([key, text]) => inputs[key]?.kind === 'date' && named.has(key) && text !== '');
-      const filled = filledIn(system, holding(calculator, Object.fromEntries(told)));
+      const held = holding(calculator, Object.fromEntries(told));
+      const filled = filledIn(system, held);
       const isBlank = (key: string): boolean => form.this[key] === '';
-      const all = withAllowed(form.this, filled, system, (key) => isBlank(key) || !named.has(key));
-      const texts = isFine(all, system) ? all : withMine(form.this, filled, isBlank);
+      const all = withAllowed(form.this, filled, system, (key) => isBlank(key) || !named.has(key) || saysNoHay(inputs[key], form.this[key]));
+      const hasHerd = filled.marks.some(({ offer }) => offer === 'herd.births');
+      const born = hasHerd ? ledBirths(inputs, all, filled.texts) : all;
+      const texts = [born, all].find((each) => isFine(each, system)) ?? withMine(form.this, filled, isBlank);
       const placed = placedIn(filled, texts).filter((at) => textAt(form.this, at) !== textAt(texts, at));
       return {
         form: { this: texts, that: form.that },
@@ -103,7 +107,7 @@ export function atLink(atForm: AtForm): AtLink {
         blank: blankIn(texts, named),
         touched: new Set([...named].filter((key) => texts[key] !== '').concat(placed)),
         placed: new Set(placed),
-        place: marksOf(filled),
+        place: marksOf((other) => filledIn(other, held)),
       };
     },
     differences: (change) => {

@@ -12,7 +12,7 @@ import { clockNow } from '../../scripts/clock.ts';
 import { isAnyKept, journalPrefix, keep, kept, placeKey } from '../../scripts/kept.ts';
 import type { Place } from '../model/place.ts';
 import { fetchFiller, fetchParts, offerKeys } from '../offer/fetchParts.ts';
-import type { Filled } from '../offer/fillTexts.ts';
+import type { Filled, Mark } from '../offer/fillTexts.ts';
 import { offersOf } from '../offer/offersOf.ts';
 import { choose, chosenIn, placePageOf, whoseOf } from './chosen.ts';
 import { fromPlace } from './marks.tsx';
@@ -88,13 +88,23 @@ export async function placeAt(calculator: Calculator, box: HTMLElement, query: s
   const filledIn = (system: UnitSystem, form = dated): Filled =>
     fillTexts(form, offersOf(parts, place, todayDay, { ids: chosen, record: record?.(todayDay), earlier: earlier?.(todayDay) }), todayDay, system);
 
-  const marksOf = (filled: Filled): PlaceMarks => {
-    const byPath = new Map(filled.marks.map((mark) => [mark.at, mark]));
+  const marksOf = (inSystem: (system: UnitSystem) => Filled): PlaceMarks => {
+    const told = new Map<UnitSystem, { readonly filled: Filled; readonly byPath: ReadonlyMap<string, Mark> }>();
+    const toldIn = (system: UnitSystem) => {
+      const before = told.get(system);
+      if (before) return before;
+      const filled = inSystem(system);
+      const now = { filled, byPath: new Map(filled.marks.map((mark) => [mark.at, mark])) };
+      told.set(system, now);
+      return now;
+    };
     const { isDemo } = atForm;
     return {
       isDemo,
       title: isDemo ? `Invented example, ${printDay(todayDay)}` : whoseOf(place, chosen, printDay(todayDay)),
+      textsIn: (system) => toldIn(system).filled.texts,
       toldAt: (path, texts, system, put) => {
+        const { filled, byPath } = toldIn(system);
         const mark = byPath.get(path);
         const now = textAt(texts, path);
         if (!mark || now === undefined) return undefined;
@@ -132,7 +142,7 @@ export async function placeAt(calculator: Calculator, box: HTMLElement, query: s
         today: new Map(filled.todayAt.map((at) => [at, mark])),
         notices: filled.isExampleDates ? [exampleDates] : [],
         placed: new Set(filled.marks.map(({ at }) => at)),
-        place: marksOf(filled),
+        place: marksOf((other) => (other === system ? filled : filledIn(other))),
       };
     },
     link,

@@ -13,7 +13,7 @@ import type { AtForm } from './types.ts';
 
 /** Opens the form anew with texts that the place has a part in; `gone` are fields that it had put in before. */
 export function openWith(
-  { calculator, marksOf }: AtForm,
+  { calculator, filledIn, marksOf }: AtForm,
   change: Change,
   reach: Reach,
   { texts, filled, gone = new Set() }: { readonly texts: Texts; readonly filled: Filled; readonly gone?: ReadonlySet<string> },
@@ -26,7 +26,7 @@ export function openWith(
     form: { this: texts, that: form.that && withPlaceOf(calculator.inputs, texts, form.that) },
     touched: new Set([...kept, ...placed]),
     placed: new Set(placed),
-    place: marksOf(filled),
+    place: marksOf(filledIn),
     notices: [],
   });
 }

@@ -48,7 +48,7 @@ export interface AtForm {
   readonly isDemo: boolean;
   readonly placePage: string;
   readonly filledIn: (system: UnitSystem, form?: Calculator) => Filled;
-  readonly marksOf: (filled: Filled) => PlaceMarks;
+  readonly marksOf: (filledIn: (system: UnitSystem) => Filled) => PlaceMarks;
   /** Another choice of what the place has several of. */
   readonly take: (ids: readonly string[]) => void;
 }

@@ -48,6 +48,10 @@ function offeredIn(cell: Cell, key: OfferKey, text: string, system: UnitSystem):
   return value;
 }
 
+/** A form says a kind and its appetite of today, or of the grazing season. */
+const kindKeys: readonly OfferKey[] = ['herd.kind', 'herd.seasonKind'];
+const intakeKeys: readonly OfferKey[] = ['herd.intake', 'herd.seasonIntake'];
+
 /** A group of stock as one thing: its kind must be known, or it cannot be kept. */
 function groupsOf(known: Known, name: string): readonly Keepable[] {
   const { calculator, texts, system, isOwn, place, todayDay, newId } = known;
@@ -57,9 +61,10 @@ function groupsOf(known: Known, name: string): readonly Keepable[] {
     const of = (key: OfferKey): number | string | boolean | undefined => {
       const found = Object.entries(input.columns).find(([, cell]) => cell.offeredBy === key);
       if (!found || !isShown(found[1], { ...texts, ...row })) return undefined;
-      return key === 'herd.kind' || isOwn(`${name}.${index}.${found[0]}`) ? offeredIn(found[1], key, row[found[0]] ?? '', system) : undefined;
+      return kindKeys.includes(key) || isOwn(`${name}.${index}.${found[0]}`) ? offeredIn(found[1], key, row[found[0]] ?? '', system) : undefined;
     };
-    const [word, count, weight, intake, birth] = [of('herd.kind'), of('herd.count'), of('herd.weight'), of('herd.intake'), of('herd.birth')];
+    const anyOf = (keys: readonly OfferKey[]) => keys.map(of).find((value) => value !== undefined);
+    const [word, count, weight, intake, birth] = [anyOf(kindKeys), of('herd.count'), of('herd.weight'), anyOf(intakeKeys), of('herd.birth')];
     const told = typeof word === 'string' ? kindOfWord(word) : undefined;
     if (!told || (count === undefined && weight === undefined && birth === undefined)) return [];
     const { kind, stage } = told;

@@ -1,4 +1,6 @@
+import type { OfferKey } from '../../../calculators/kit/offers.ts';
 import { costPerTonEaten } from '../../../calculators/math/hay/costPerTonEaten.ts';
+import { dayOf, printDay } from '../../../calculators/units/printQuantity.ts';
 import type { Place } from '../model/place.ts';
 import { day, derived, type OfferMap, type OfferPart, offerMap, told, typedUnder, word } from './offered.ts';
 
@@ -45,4 +47,20 @@ function priceOffers({ prices, typed: all }: Place): OfferMap {
   );
 }
 
-export const part: OfferPart = ({ place }) => ({ single: new Map([...priceOffers(place), ...deliveredOffers(place)]) });
+/** Prices that were seen longer ago are told to be old: common practice. */
+const longestDays = 60;
+/** What is told beside prices of a place that nobody has looked up for long. */
+function oldWord({ prices }: Place, todayDay: number): string | undefined {
+  const seenDay = prices?.seenDay === undefined ? undefined : dayOf(prices.seenDay);
+  return seenDay === undefined || todayDay - seenDay <= longestDays ? undefined : `seen ${printDay(seenDay)}: ask again`;
+}
+const isSettled = (key: OfferKey): boolean => key === 'prices.hayFrom' || key === 'prices.interest';
+
+export const part: OfferPart = ({ place, todayDay }) => {
+  const old = oldWord(place, todayDay);
+  const all = [...priceOffers(place), ...deliveredOffers(place)];
+  const aged = all.map(
+    ([key, offered]) => [key, isSettled(key) ? offered : { ...offered, says: [offered.says, old].filter(Boolean).join('; ') }] as const,
+  );
+  return { single: new Map(old === undefined ? all : aged) };
+};

@@ -56,35 +56,45 @@ const ofPlace: Readonly<Partial<Record<OfferKey, readonly [string, string?, stri
   'tools.canTall': ['tools', 'canTallIn'],
   'tools.pace': ['tools', 'paceFt'],
 };
-/** Of one pasture. */
+/** Of one pasture: a form about several as one ground says it of the one that was chosen. */
 const ofPasture: Readonly<Partial<Record<OfferKey, string>>> = {
   'pasture.area': 'areaAc',
   'pastures.area': 'areaAc',
   'pasture.reach': 'reachPercent',
+  'pastures.reach': 'reachPercent',
   'pasture.waterDistance': 'waterDistanceMi',
   'pasture.slope': 'slopePercent',
+  'pastures.slope': 'slopePercent',
   'pasture.slopeLength': 'slopeLengthFt',
+  'pastures.slopeLength': 'slopeLengthFt',
   'pasture.cover': 'cover',
   'pasture.groundCover': 'groundCoverPercent',
   'pasture.grazing': 'grazing',
   'pasture.forage': 'forage',
   'pasture.stand': 'stand',
+  'pastures.stand': 'stand',
   'pasture.condition': 'condition',
+  'pastures.condition': 'condition',
   'pasture.density': 'densityLbPerAcIn',
+  'pastures.density': 'densityLbPerAcIn',
   'pasture.startHeight': 'startHeightIn',
   'pasture.stopHeight': 'stopHeightIn',
+  'pastures.stopHeight': 'stopHeightIn',
   'pasture.normal': 'normalLbPerAc',
   'pastures.normal': 'normalLbPerAc',
   'pasture.poor': 'poorLbPerAc',
   'pasture.rootsMost': 'rootsMostIn',
+  'pastures.rootsMost': 'rootsMostIn',
   'pasture.rootsDeepest': 'rootsDeepestIn',
 };
 
 /** Of the soil under a pasture. */
 const ofSoil: Readonly<Partial<Record<OfferKey, string>>> = {
   'pasture.texture': 'texture',
+  'pastures.texture': 'texture',
   'pasture.soilGroup': 'soilGroup',
   'pasture.organic': 'organicMatterPercent',
+  'pastures.organic': 'organicMatterPercent',
 };
 /** Of the stack that forms are about: the only one, or the one that is made of it. */
 const ofStack: Readonly<Partial<Record<OfferKey, string>>> = {

@@ -15,15 +15,15 @@ import { yardstickOf } from './stockToday.ts';
 const leastHayYears = 6;
 /** Forms compare with a record from so many years on. */
 const leastYears = 10;
-/** Rain so far is that of a form's own first month, March; of its days at least so many must have been read, percent. */
+/** Rain so far is that of a form's own first month, March, in the year that is planned; of its days at least so many must have been read, percent. */
 const sinceMonthIndex = 2;
 const leastReadPercent = 90;
 /** Two heights nearer or farther apart are no growth that a form takes. */
 const apartDays = [3, 60] as const;
 
 function rainSoFar(rows: readonly Row[], todayDay: number): OfferMap {
-  const thisYear = firstOfMonth(sinceMonthIndex, yearOf(todayDay));
-  const from = thisYear <= todayDay ? thisYear : firstOfMonth(sinceMonthIndex, yearOf(todayDay) - 1);
+  const from = firstOfMonth(sinceMonthIndex, yearOf(todayDay));
+  if (from > todayDay) return offerMap(amount('rain.soFar', 0, `counted from ${printDay(from)}`));
   const read = [...rainDays(rows)].filter(([each]) => each >= from && each <= todayDay);
   const all = todayDay - from + 1;
   if (read.length === 0 || (100 * read.length) / all < leastReadPercent) return offerMap();

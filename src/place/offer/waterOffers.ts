@@ -37,6 +37,10 @@ function waterOffers(point: WaterPoint): OfferMap {
     told('water.tankWidth', tanks, 'widthFt', ofTanks),
     told('water.tankDepth', tanks, 'depthFt', ofTanks),
     slip?.sulfateMgPerL === undefined || slip.saltMgPerL === undefined ? [] : word('water.slip', 'tested'),
+    // As the place asks for them: sulfate as such, salts as dissolved solids, and nitrate in the laboratory's own word, of which nobody is sure.
+    slip?.sulfateMgPerL === undefined ? [] : word('water.sulfateAs', 'so4'),
+    slip?.saltMgPerL === undefined ? [] : word('water.saltAs', 'dissolved-solids'),
+    slip?.nitrateMgPerL === undefined ? [] : word('water.nitrateAs', 'not-said'),
     told('water.sulfate', slip, 'sulfateMgPerL', ofSlip),
     told('water.salt', slip, 'saltMgPerL', ofSlip),
     told('water.nitrate', slip, 'nitrateMgPerL', ofSlip),
