@@ -51,7 +51,8 @@ describe('a follow-up note', () => {
     expect(left.flatMap(({ text }) => (text === undefined ? [] : [text]))).toEqual([]);
     for (const audience of ['producer', 'office'] as const) {
       const text = asText(outgoing(facts({ note: asked }), audience));
-      for (const kept of ['811', '988', 'THESE ARE PLANNING FIGURES', 'https://example.org/field/']) expect(text, audience).toContain(kept);
+      for (const kept of ['look again before you act', '988', 'THESE ARE PLANNING FIGURES', 'https://example.org/field/'])
+        expect(text, audience).toContain(kept);
     }
   });
   it('says each caution once, whichever results it stood with', () => {
@@ -60,6 +61,21 @@ describe('a follow-up note', () => {
       'Call 811 a few days before you drive a ring.',
       'Look at this week’s prices before you sell.',
     ]);
+  });
+  it.each([
+    ['the producer, where a result is left out', 'producer', aNote({ blocks: [{ id: 'result-r2', isLeftOut: true }] })],
+    ['the office, where nobody ticked it', 'office', undefined],
+    ['the office, where it was ticked and is left out', 'office', aNote({ blocks: [{ id: 'result-r2', isLeftOut: true, isForOffice: true }] })],
+  ] as const)('tells no caution and no source of a result that stays away: %s', (_, audience, note) => {
+    const [ring, selling] = facts().results;
+    if (ring === undefined || selling === undefined) throw new RangeError('no results');
+    const all = facts({ note, results: [ring, { ...selling, sources: ['What feed costs, 2023'] }] });
+    for (const text of outputs(all, audience)) for (const gone of ['before you sell', 'What feed costs']) expect(text).not.toContain(gone);
+    const text = asText(outgoing(all, audience));
+    for (const kept of ['Call 811 a few days before you drive a ring.', 'A soil test guide, 2024']) expect(text).toContain(kept);
+    // Where it goes out they do.
+    const ticked = { ...all, note: aNote({ blocks: [{ id: 'result-r2', isForOffice: true }] }) };
+    for (const there of ['before you sell', 'What feed costs']) expect(asText(outgoing(ticked, audience))).toContain(there);
   });
   it('says that no caution stood with the results only where there are results', () => {
     const said = (of: Facts) =>

@@ -4,7 +4,7 @@ import { type Note, noteSchema } from '../model/note.ts';
 import { photoAddress } from '../model/photo.ts';
 import { type Visit, visitSchema } from '../model/visit.ts';
 import { noteKind, photoKind, resultKind, visitKind } from '../store/visitKinds.ts';
-import { type Audience, isForOffice, isOfficesChoice, outgoing, usualPlaceCode } from '../visit/audience.ts';
+import { type Audience, isForOffice, isOfficesChoice, isResultFor, outgoing, usualPlaceCode } from '../visit/audience.ts';
 import { type Block, blocksOf, type Facts } from '../visit/blocks.ts';
 import { newNote } from '../visit/newVisit.ts';
 import { changed, type Data, listed } from './edit.ts';
@@ -134,7 +134,7 @@ export function NotePage(view: PlaceView) {
     office,
     photos: new Map(photos.map((each) => [each.id, photoAddress(each)])),
   };
-  const blocks = blocksOf(facts);
+  const blocks = blocksOf(facts, isResultFor(facts, audience));
   const onNote = (changes: readonly Change[]): void =>
     noteWork.set(changed(isNote, noteWork.now(), [...changes, { path: ['editedDay'], to: today(view) }]));
   const onVisit = (changes: readonly Change[]): void => visitWork.set(changed(isVisit, visitWork.now(), changes));

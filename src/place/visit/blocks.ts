@@ -164,10 +164,11 @@ function photosOf({ visit, photos }: Facts): readonly Omit<Block, 'isLeftOut' | 
   ];
 }
 
+export const resultBlockId = ({ id }: Pick<Result, 'id'>): string => `result-${id}`;
 function resultBlock(facts: Facts, ground: string, result: Result): Omit<Block, 'isLeftOut' | 'cameWith'> {
   const address = addressOf(facts, result);
   return {
-    id: `result-${result.id}`,
+    id: resultBlockId(result),
     kind: 'result',
     title: ground === '' ? result.title : `${ground}: ${result.title}`,
     ...(ground === '' ? {} : { ground, shortTitle: result.title }),
@@ -180,8 +181,8 @@ function resultBlock(facts: Facts, ground: string, result: Result): Omit<Block, 
   };
 }
 
-/** The parts of a note in the order that it comes in; results of one ground stand together. */
-function inGivenOrder(facts: Facts): readonly Omit<Block, 'isLeftOut' | 'cameWith'>[] {
+/** The parts of a note in the order that it comes in; results of one ground stand together. Cautions and sources are those of the results that go out. */
+function inGivenOrder(facts: Facts, going: readonly Result[]): readonly Omit<Block, 'isLeftOut' | 'cameWith'>[] {
   const { visit, results } = facts;
   const words = { isFixed: false, isList: false, lines: [] } as const;
   const last = { isFixed: true, isList: true } as const;
@@ -207,7 +208,7 @@ function inGivenOrder(facts: Facts): readonly Omit<Block, 'isLeftOut' | 'cameWit
       isList: false,
       lines: visit.nextDay === undefined ? [] : [plain(dayWords(visit.nextDay))],
     },
-    { id: 'cautions', kind: 'cautions', title: 'Before you act on it', ...last, lines: cautionLines(results) },
+    { id: 'cautions', kind: 'cautions', title: 'Before you act on it', ...last, lines: cautionLines(going) },
     { id: 'talk', kind: 'talk', title: 'Someone to talk to', ...last, lines: talkLines(facts) },
     {
       id: 'planning',
@@ -223,7 +224,7 @@ function inGivenOrder(facts: Facts): readonly Omit<Block, 'isLeftOut' | 'cameWit
       title: 'Sources',
       ...last,
       lines: [
-        ...once(results.flatMap(({ sources }) => sources)).map(plain),
+        ...once(going.flatMap(({ sources }) => sources)).map(plain),
         plain('Method, formulas and sources of each calculation stand on its own page.'),
       ],
     },
@@ -231,17 +232,23 @@ function inGivenOrder(facts: Facts): readonly Omit<Block, 'isLeftOut' | 'cameWit
   ];
 }
 
-/** The parts of a note as they stand: in somebody's order, with somebody's words. */
-export function blocksOf(facts: Facts): readonly Block[] {
-  const { note } = facts;
+/**
+ * The parts of a note as they stand: in somebody's order, with somebody's words.
+ * @param facts - What the note is made from
+ * @param isFor - Whether a result may go to those whom this copy is for: of one that does not, cautions and sources stay away too, for they tell of it
+ */
+export function blocksOf(facts: Facts, isFor: (result: Result) => boolean = () => true): readonly Block[] {
+  const { note, results } = facts;
+  const leftOut = new Set(note?.blocks.filter(({ isLeftOut }) => isLeftOut === true).map(({ id }) => id));
+  const going = results.filter((result) => !leftOut.has(resultBlockId(result)) && isFor(result));
   const order = note?.order ?? [];
   const placeOf = (id: string, index: number): number => (order.includes(id) ? order.indexOf(id) : order.length + index);
-  return inGivenOrder(facts)
+  return inGivenOrder(facts, going)
     .map((block, index) => ({ block, at: placeOf(block.id, index) }))
     .toSorted((one, other) => one.at - other.at)
     .map(({ block }): Block => {
       const done = note?.blocks.find(({ id }) => id === block.id);
-      const isLeftOut = !block.isFixed && done?.isLeftOut === true;
+      const isLeftOut = !block.isFixed && leftOut.has(block.id);
       if (block.text === undefined || done?.text === undefined || done.text === block.text) return { ...block, isLeftOut };
       const { text } = done;
       const lines = block.kind === 'result' ? [] : block.text.split('\n').map((line) => line.trim());
