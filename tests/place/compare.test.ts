@@ -17,6 +17,11 @@ const both = (slug: string, links: readonly [string, string], visits: readonly [
   );
 const rings = (...seconds: readonly number[]): string =>
   `rings.first=${seconds.map(() => '4min').join()}&rings.second=${seconds.map((each) => `${each}min`).join()}&rings.end=${seconds.map(() => 'gone').join()}&rings.pours=${seconds.map(() => 'twice').join()}&v=2`;
+/** Crumbs that fall apart, and crumbs that hold. */
+const crumbs = (more: string): string => `samples.seen=by-30,by-30,by-300,by-30&${more}`;
+const firm = (more: string): string => `samples.seen=most,most,half,most&${more}`;
+const cores = (more: string, ...grams: readonly number[]): string =>
+  `cores.core=${grams.map((each) => `${each}g`).join()}&cores.hole=${grams.map(() => '350ml').join()}&${more}`;
 const steps = (covered: number, bare: number): string => `plant=${covered}&litter=0&rock=0&bare=${bare}`;
 
 it('names what there is, in every definition that compares', () => {
@@ -31,7 +36,17 @@ it('names what there is, in every definition that compares', () => {
     else {
       const rows = quantities[compares.rows];
       expect(rows?.kind === 'rows' && rows.columns[compares.column]?.kind, slug).toBe('number');
-      for (const name of compares.alike ?? []) expect(inputs[name], `${slug} ${name}`).toBeDefined();
+    }
+    for (const name of compares.alike ?? []) {
+      const [key = '', column] = name.split('.');
+      const input = inputs[key];
+      expect(column === undefined ? input : input?.kind === 'rows' && input.columns[column], `${slug} ${name}`).toBeTruthy();
+    }
+    for (const name of Object.keys(compares.same ?? {})) expect(inputs[name]?.kind, `${slug} ${name}`).toBe('choice');
+    for (const [name, bars] of Object.entries(compares.bars ?? {})) {
+      const [input, told] = [inputs[name], quantities[name]];
+      const words = input?.kind === 'choice' ? input.options : told?.kind === 'word' ? told.words : {};
+      expect(Object.keys(words), `${slug} ${name}`).toEqual(expect.arrayContaining(Object.keys(bars)));
     }
   }
 });
@@ -83,13 +98,32 @@ describe('two visits side by side', () => {
   });
   it('see another tool', () => {
     expect(both('ring-test', [`${rings(30, 31, 32)}&bore=6in`, `${rings(10, 11, 10)}&bore=12in`])?.differs).toEqual([
-      'another tool, or another amount of water',
+      'Inside width (bore): “6 in” then, “12 in” now',
     ]);
+    const odd = rings(10, 11, 10).replace('rings.pours=twice', 'rings.pours=once');
+    expect(both('ring-test', [rings(30, 31, 32), odd])?.differs).toEqual(['Poured again into the same ring? “Once more” then, “No, Once more” now']);
+    expect(both('ring-test', [rings(30, 31, 32), `${rings(10, 11, 10)}&moisture=wet`])?.differs).toEqual([
+      'Last soaking rain: “One to four days ago: moist, drained” then, “Within a day: wet” now',
+    ]);
+    expect(both('packed-soil', [cores('volume-from=hole', 480, 485, 490), cores('volume-from=known', 520, 522, 524)])?.differs).toHaveLength(1);
   });
-  it('say nothing where ground could not be judged on one of the days', () => {
-    const found = both('ring-test', [`${rings(30, 31, 32)}&site=cracks`, rings(10, 11, 10)]);
-    expect(found?.verdict).toBe('On one of the two days something stood in the way of the test: nothing can be said.');
+  it.each([
+    ['ring-test', `${rings(30, 31, 32)}&site=cracks`, rings(10, 11, 10), 'on the earlier day water ran down cracks'],
+    ['ring-test', rings(30, 31, 32), `${rings(10, 11, 10).replaceAll('twice', 'once')}&moisture=dry`, 'on the later day only the first pouring'],
+    ['slake-test', crumbs('soil=loamy&dried=damp'), firm('soil=loamy&dried=damp'), 'on both days the crumbs were not air-dry'],
+    ['slake-test', crumbs('soil=loamy'), firm('soil=clayey'), 'the soil did not feel the same'],
+    ['slake-test', crumbs('soil=differs'), firm('soil=differs'), 'on both days two places that feel different'],
+    ['slake-test', crumbs('spot=bare'), firm('spot=plants'), 'one day’s crumbs are from under plants'],
+    ['slake-test', crumbs('spot=mixed'), firm('spot=mixed'), 'on both days crumbs from under plants and from bare spots were mixed'],
+    ['packed-soil', cores('texture=loam', 480, 485, 490), cores('texture=clay', 380, 382, 384), 'the ribbon did not tell the same soil'],
+  ])('say nothing, and why, where a test cannot stand against another: %s', (slug, earlier, later, why) => {
+    const found = both(slug, [earlier, later]);
+    expect(found?.verdict).toContain(`Nothing can be said: ${why}`);
     expect(found?.change).toBeUndefined();
+  });
+  it('do not hold soil against itself', () => {
+    expect(both('slake-test', [crumbs('soil=clayey'), firm('soil=clayey')])?.change).toBeDefined();
+    expect(both('packed-soil', [cores('texture=clay', 380, 385, 390), cores('texture=clay', 420, 422, 424)])?.change).toBeDefined();
   });
   it('leave out what is no test', () => {
     expect(both('feed-or-sell', ['', ''])).toBeUndefined();

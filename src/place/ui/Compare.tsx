@@ -24,12 +24,17 @@ async function pairsOf(place: Place, [earlier, later]: readonly [Visit, Visit], 
   const of = ({ results: kept }: Visit): readonly Result[] => kept.flatMap(({ id }) => results.find((each) => each.id === id) ?? []);
   const pairs: Pair[] = [];
   for (const one of of(earlier)) {
-    const other = of(later).find((each) => each.slug === one.slug && sharesGround(one, each));
-    if (other === undefined) continue;
+    const others = of(later).filter((each) => each.slug === one.slug && sharesGround(one, each));
+    if (others.length === 0) continue;
     try {
-      const compared = compareResults(await definitionOf(one.slug), [one, earlier], [other, later], system);
-      const shared = one.pastureIds.filter((id) => other.pastureIds.includes(id));
-      if (compared) pairs.push({ key: one.id, where: pastureNames(place, shared), compared });
+      const calculator = await definitionOf(one.slug);
+      const found = others.flatMap((other): Pair[] => {
+        const compared = compareResults(calculator, [one, earlier], [other, later], system);
+        const shared = one.pastureIds.filter((id) => other.pastureIds.includes(id));
+        return compared === undefined ? [] : [{ key: one.id, where: pastureNames(place, shared), compared }];
+      });
+      // Of two tests of one ground, such as crumbs from under plants and from bare spots, the one that can be held against this.
+      pairs.push(...[found.find(({ compared }) => compared.change !== undefined) ?? found[0] ?? []].flat());
     } catch (error) {
       // A calculator of another edition: its words stand in its visit.
       console.info(error);

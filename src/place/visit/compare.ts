@@ -7,7 +7,7 @@ import { printNumber, printQuantity } from '../../../calculators/units/printQuan
 import type { UnitSystem } from '../../../calculators/units/units.ts';
 import type { Result } from '../model/result.ts';
 import type { Visit } from '../model/visit.ts';
-import { isSameSeason, type Readings, readingsOf } from './readings.ts';
+import { isSameSeason, labeled, type Readings, readingsOf } from './readings.ts';
 
 const confidencePercent = 95;
 /** Fewer readings than this on either day, and nothing is said. Of a count: steps. Both our own. */
@@ -79,9 +79,22 @@ const verdicts = {
   few: 'Too few readings to say anything.',
   chance: 'The change cannot be told from chance.',
   more: 'The change is more than these readings scatter.',
-  unsound: 'On one of the two days something stood in the way of the test: nothing can be said.',
   apart: 'It may be the ground’s wetness, not the ground: the two days were not alike.',
 } as const;
+
+/** Answers of the form that should be the same both times and are not. */
+const unlike = (earlier: Readings, later: Readings): readonly string[] =>
+  [...earlier.alike].flatMap(([name, { label, told }]) => {
+    const now = later.alike.get(name);
+    return now === undefined || now.told === told ? [] : [labeled(label, `“${told}” then, “${now.told}” now`)];
+  });
+/** Why two tests tell nothing of each other, if they do not: what stood in the way on a day, then what was not the same ground. */
+function whyNothing(earlier: Readings, later: Readings): string | undefined {
+  const bar = [...earlier.bars, ...later.bars][0];
+  if (bar === undefined) return [...earlier.same].find(([why, then]) => later.same.get(why) !== then)?.[0];
+  const [isThen, isNow] = [earlier, later].map(({ bars }) => bars.includes(bar));
+  return `${isThen && isNow ? 'on both days' : isThen ? 'on the earlier day' : 'on the later day'} ${bar}`;
+}
 
 /** Two results of one test, the earlier first; nothing where the test is not one that is compared. */
 export function compareResults(
@@ -99,12 +112,13 @@ export function compareResults(
   const tell = (value: number): string => printQuantity(value, told.unit, digitsTold(value, told), system);
   const differs = [
     ...differences(visitOne, visitOther),
-    ...(earlier.tool === later.tool ? [] : ['another tool, or another amount of water']),
+    ...unlike(earlier, later),
     ...(one.hasRecord || other.hasRecord ? ['a record went into it that no link carries'] : []),
   ];
   const isRatio = compares.as === 'ratio';
   const frame = { title: calculator.title, label: told.label, earlier: earlier.readings, later: later.readings, tell, isRatio, differs };
-  if (earlier.isUnsound || later.isUnsound) return { ...frame, verdict: verdicts.unsound };
+  const why = whyNothing(earlier, later);
+  if (why !== undefined) return { ...frame, verdict: `Nothing can be said: ${why}.` };
   const change = changeOf(earlier, later, isRatio, tell);
   if (change === undefined) return { ...frame, verdict: verdicts.few };
   const nothing = isRatio ? 1 : 0;
