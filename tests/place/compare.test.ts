@@ -3,6 +3,7 @@ import { fromLink } from '../../calculators/kit/openLink.ts';
 import { runTexts } from '../../calculators/kit/runTexts.ts';
 import type { Visit } from '../../src/place/model/visit.ts';
 import { compareResults, differences } from '../../src/place/visit/compare.ts';
+import { readingsOf } from '../../src/place/visit/readings.ts';
 import { calculatorOf, calculators } from '../support/catalog.ts';
 import { aResult, aVisit } from './aVisit.ts';
 
@@ -53,12 +54,32 @@ it('names what there is, in every definition that compares', () => {
 
 describe('two visits side by side', () => {
   it('tell a change from scatter by the range of the ratio of rings', () => {
-    expect(both('ring-test', [rings(30, 31, 32), rings(10, 11, 10)])).toMatchObject({
+    expect(both('ring-test', [rings(60, 62, 64), rings(10, 11, 10)])).toMatchObject({
       verdict: 'The change is more than these readings scatter.',
       differs: [],
       isRatio: true,
     });
     expect(both('ring-test', [rings(30, 31, 32), rings(10, 80, 30)])?.verdict).toBe('The change cannot be told from chance.');
+  });
+  // The same rings beside each other in the form: `edges.ts` of the ring test holds where its verdict turns.
+  it.each([
+    [rings(30, 31, 32), rings(10, 11, 10), '3.0 times'],
+    [rings(10, 11, 10), rings(30, 31, 32), '0.33 times'],
+    [rings(60, 62, 64), rings(10, 11, 10), '6.0 times'],
+    [rings(10, 11, 10), rings(60, 62, 64), '0.17 times'],
+    [rings(30, 31, 32), rings(10, 80, 30), '1.1 times'],
+  ])('call a change of rings what the form calls it: %#', (earlier, later, words) => {
+    const found = both('ring-test', [earlier, later]);
+    const ringTest = calculatorOf('ring-test');
+    const then = readingsOf(ringTest, earlier)?.readings.map((rate) => `${rate}in/hr`);
+    const ran = runTexts(ringTest, fromLink(ringTest, `${later}&beside=visit&others.then=${then?.join()}`).form.this, 'us');
+    if (!('outcome' in ran) || found?.change === undefined) throw new RangeError('refused');
+    const { values, shown } = ran.outcome;
+    const said = { chance: 'told from chance', faster: 'more than', slower: 'more than', 'perhaps-faster': 'A hint', 'perhaps-slower': 'A hint' };
+    expect(found.verdict).toContain(said[String(values['verdict']) as keyof typeof said]);
+    expect(found.change.words).toContain(words);
+    // From a handbook's t for four degrees of freedom, 2.776: exp(2.776 × √(ln 1.64) × √(2/3)) = 4.9.
+    expect(found.change.usual).toBe(shown.includes('scatterTimes') ? 'With this many rings, usual scatter alone can come to 4.9 times.' : undefined);
   });
   it('say nothing of fewer than three readings, or thirty steps', () => {
     const few = both('ring-test', [rings(30, 31), rings(10, 11, 10)]);

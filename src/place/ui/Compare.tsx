@@ -157,7 +157,7 @@ export function Compare(view: PlaceView) {
           {compared.differs.length > 0 && (
             <p>Not alike: {compared.differs.join('; ')}. Compare the same spots, as wet, in the same month, with the same hands and tool.</p>
           )}
-          {compared.isRatio && <p>Rings side by side on one pasture often differ by two or three times; that is the usual scatter.</p>}
+          {compared.change?.usual !== undefined && <p>{compared.change.usual}</p>}
         </section>
       ))}
     </div>

@@ -1,6 +1,6 @@
 import type { Calculator } from '../../../calculators/kit/define.ts';
 import { digitsTold, type NumberQuantity } from '../../../calculators/kit/quantities.ts';
-import { visitRatio } from '../../../calculators/math/infiltration/visitRatio.ts';
+import { visitChange } from '../../../calculators/math/infiltration/visitRatio.ts';
 import { coverChange } from '../../../calculators/math/soil/coverChange.ts';
 import { meanChange } from '../../../calculators/math/special/meanChange.ts';
 import { printNumber, printQuantity } from '../../../calculators/units/printQuantity.ts';
@@ -26,12 +26,24 @@ interface ToldChange {
   readonly words: string;
   readonly lowWords: string;
   readonly highWords: string;
+  /** Past the scatter of these readings. */
+  readonly isMore: boolean;
+  /** Of rings: within what rings usually scatter all the same. */
+  readonly isHint?: boolean;
+  /** What usual scatter alone can come to, where that helps to read the change. */
+  readonly usual?: string;
 }
 /** A change with its range, each told in the same way. */
-const toldChange = (value: number, [low, high]: readonly [number, number], tell: (value: number) => string, after: string): ToldChange => ({
+const toldChange = (
+  { value, low, high }: Pick<ToldChange, 'value' | 'low' | 'high'>,
+  nothing: 0 | 1,
+  tell: (value: number) => string,
+  after: string,
+): ToldChange => ({
   value,
   low,
   high,
+  isMore: low > nothing || high < nothing,
   words: `${tell(value)} ${after}(${tell(low)} to ${tell(high)}, 19 times in 20)`,
   lowWords: tell(low),
   highWords: tell(high),
@@ -79,6 +91,7 @@ const verdicts = {
   few: 'Too few readings to say anything.',
   chance: 'The change cannot be told from chance.',
   more: 'The change is more than these readings scatter.',
+  hint: 'A hint, no more: past the scatter of these rings, within what rings usually scatter.',
   apart: 'It may be the ground’s wetness, not the ground: the two days were not alike.',
 } as const;
 
@@ -121,10 +134,22 @@ export function compareResults(
   if (why !== undefined) return { ...frame, verdict: `Nothing can be said: ${why}.` };
   const change = changeOf(earlier, later, isRatio, tell);
   if (change === undefined) return { ...frame, verdict: verdicts.few };
-  const nothing = isRatio ? 1 : 0;
-  const isMore = change.low > nothing || change.high < nothing;
   // Days that are not alike are never called a change of the ground.
-  return { ...frame, change, verdict: !isMore ? verdicts.chance : differs.length > 0 ? verdicts.apart : verdicts.more };
+  const verdict = !change.isMore ? 'chance' : differs.length > 0 ? 'apart' : change.isHint === true ? 'hint' : 'more';
+  return { ...frame, change, verdict: verdicts[verdict] };
+}
+
+/** Two digits count, below 1 too. */
+const times = (value: number): string => printNumber(value, digitsTold(value, { digits: 3, significant: 2 }));
+function ratioChange(given: Parameters<typeof visitChange>[0]): ToldChange {
+  const { ratio, low, high, scatterTimes, verdict } = visitChange(given);
+  // Rings that differ more than usual can leave a change open that lies past the usual scatter: that figure would only confuse.
+  const isUseful = verdict !== 'chance' || Math.max(ratio, 1 / ratio) <= scatterTimes;
+  return {
+    ...toldChange({ value: ratio, low, high }, 1, times, 'times what it was '),
+    isHint: verdict === 'perhaps-faster' || verdict === 'perhaps-slower',
+    ...(isUseful ? { usual: `With this many rings, usual scatter alone can come to ${times(scatterTimes)} times.` } : {}),
+  };
 }
 
 function changeOf(earlier: Readings, later: Readings, isRatio: boolean, tell: (value: number) => string): Compared['change'] {
@@ -132,16 +157,12 @@ function changeOf(earlier: Readings, later: Readings, isRatio: boolean, tell: (v
     if (Math.min(earlier.count.points, later.count.points) < fewestPoints) return undefined;
     const { change, low, high } = coverChange({ earlier: earlier.count, later: later.count, confidencePercent });
     const points = (share: number): string => `${share < 0 ? '−' : '+'}${printNumber(Math.abs(share * 100), 0)}`;
-    return toldChange(change, [low, high], points, 'points of a hundred ');
+    return toldChange({ value: change, low, high }, 0, points, 'points of a hundred ');
   }
   if (Math.min(earlier.readings.length, later.readings.length) < fewestReadings) return undefined;
   const given = { earlier: earlier.readings, later: later.readings, confidencePercent };
-  if (isRatio) {
-    const { ratio, low, high } = visitRatio(given);
-    const times = (value: number): string => printNumber(value, 2);
-    return toldChange(ratio, [low, high], times, 'times what it was ');
-  }
+  if (isRatio) return ratioChange(given);
   const { change, low, high } = meanChange(given);
   const signed = (value: number): string => `${value < 0 ? '−' : '+'}${tell(Math.abs(value))}`;
-  return toldChange(change, [low, high], signed, '');
+  return toldChange({ value: change, low, high }, 0, signed, '');
 }
