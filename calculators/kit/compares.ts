@@ -1,5 +1,8 @@
+/** What can move the readings of a test besides what was done to the ground: how wet or frozen it was, the time of the year, whose hands. */
+export type Mover = 'wetness' | 'season' | 'hands';
 /** What has to hold before the readings of two visits are held against each other. */
 interface Likeness {
+  readonly movedBy: readonly Mover[];
   /** Inputs, or columns of a table of inputs (`rings.pours`), that should be the same both times: the tool, the way it was used. A change may come from them. */
   readonly alike?: readonly string[];
   /** Inputs that must be the same, for else nothing can be said: each with why. */

@@ -100,33 +100,56 @@ describe('two visits side by side', () => {
   });
   it.each([
     ['wetness', { ground: { moistureFeel: 'wet', daysSinceRain: 3 } }, 'the ground felt moist then and wet now'],
-    ['rain', { ground: { moistureFeel: 'moist', daysSinceRain: 5 } }, '3 days since rain then, 5 now'],
-    ['nothing told', { ground: undefined }, 'how wet the ground felt is not told of both'],
+    ['rain', { ground: { moistureFeel: 'moist', daysSinceRain: 5 } }, 'it was 3 days since rain then and 5 now'],
+    ['nothing told', { ground: undefined }, 'how wet the ground felt and how long ago it rained were not noted on both days'],
     ['frost', { ground: { moistureFeel: 'moist', daysSinceRain: 3, isFrozen: true } }, 'the ground was frozen'],
-    ['the month', { day: '2026-09-20' }, 'another time of the year'],
-    ['hands', { by: 'Lou' }, 'other hands'],
-    ['hands of which nobody tells', { by: undefined }, 'who did it is not told of both'],
-  ] as const)('never call it a change where the days differ: %s', (_, more, words) => {
-    const found = both('ring-test', [rings(30, 31, 32), rings(10, 11, 10)], [then, aVisit(more)]);
-    expect(found?.verdict).toBe('It may be the ground’s wetness, not the ground: the two days were not alike.');
-    expect(found?.differs).toContain(words);
+    ['the month', { day: '2026-09-20' }, 'it was another time of the year'],
+    ['hands', { by: 'Lou' }, 'Ana Reyes wrote it then and Lou now'],
+    ['hands of which nobody tells', { by: undefined }, 'who did it was not noted on both days'],
+  ] as const)('never call it a change where the days differ, and say in what alone: %s', (_, more, words) => {
+    const visits = [then, aVisit(more)] as const;
+    const found = both('ring-test', [rings(60, 62, 64), rings(10, 11, 10)], visits);
+    expect(found?.verdict).toBe(`The readings differ by more than they scatter, but that need not be the ground’s doing: ${words}.`);
+    expect(found?.besides).toEqual(['Compare the same spots, as wet, in the same month, with the same hands and tool.']);
+    const hint = both('ring-test', [rings(30, 31, 32), rings(10, 11, 10)], visits);
+    expect(hint?.verdict).toBe(`A hint at most, and that need not be the ground’s doing: ${words}.`);
+  });
+  it.each([
+    ['slake-test', crumbs('soil=loamy'), firm('soil=loamy')],
+    ['cover-count', steps(48, 32), steps(70, 10)],
+  ])('blame nothing on wetness where it plays no part: %s', (slug, earlier, later) => {
+    for (const ground of [undefined, { moistureFeel: 'wet', daysSinceRain: 9, isFrozen: true }] as const)
+      expect(both(slug, [earlier, later], [then, aVisit({ ground })])?.verdict).toBe('The change is more than these readings scatter.');
+    const others = both(slug, [earlier, later], [then, aVisit({ by: 'Lou', ground: undefined })]);
+    expect(others?.verdict).toContain('doing: Ana Reyes wrote it then and Lou now.');
+    expect(others?.besides.join(' ')).not.toContain('wet');
+  });
+  it('say what was not alike beside a change that chance can make, too', () => {
+    const found = both('ring-test', [rings(30, 31, 32), rings(10, 80, 30)], [then, aVisit({ by: 'Lou', ground: { moistureFeel: 'moist' } })]);
+    expect(found?.verdict).toBe('The change cannot be told from chance.');
+    expect(found?.besides.slice(0, 2)).toEqual([
+      'Not alike on the two days: Ana Reyes wrote it then and Lou now.',
+      'Not noted on both days: how long ago it rained.',
+    ]);
   });
   it('take a month to either side, December and January too, and a day of rain', () => {
     const on = (day: string, daysSinceRain: number) => aVisit({ day, ground: { moistureFeel: 'moist', daysSinceRain } });
+    const says = (one: Visit, other: Visit) => differences(one, other).map(({ say }) => say);
     expect(differences(on('2025-12-30', 3), on('2027-01-02', 4))).toEqual([]);
-    expect(differences(on('2025-06-20', 1), on('2026-06-20', 4))).toEqual(['1 day since rain then, 4 now']);
-    expect(differences(on('2025-04-30', 3), on('2026-06-02', 3))).toEqual(['another time of the year']);
+    expect(says(on('2025-06-20', 1), on('2026-06-20', 4))).toEqual(['it was 1 day since rain then and 4 now']);
+    expect(says(on('2025-04-30', 3), on('2026-06-02', 3))).toEqual(['it was another time of the year']);
   });
   it('see another tool', () => {
-    expect(both('ring-test', [`${rings(30, 31, 32)}&bore=6in`, `${rings(10, 11, 10)}&bore=12in`])?.differs).toEqual([
+    const unlike = (slug: string, links: readonly [string, string]) => both(slug, links)?.differs.map(({ say }) => say);
+    expect(unlike('ring-test', [`${rings(30, 31, 32)}&bore=6in`, `${rings(10, 11, 10)}&bore=12in`])).toEqual([
       'Inside width (bore): “6 in” then, “12 in” now',
     ]);
     const odd = rings(10, 11, 10).replace('rings.pours=twice', 'rings.pours=once');
-    expect(both('ring-test', [rings(30, 31, 32), odd])?.differs).toEqual(['Poured again into the same ring? “Once more” then, “No, Once more” now']);
-    expect(both('ring-test', [rings(30, 31, 32), `${rings(10, 11, 10)}&moisture=wet`])?.differs).toEqual([
+    expect(unlike('ring-test', [rings(30, 31, 32), odd])).toEqual(['Poured again into the same ring? “Once more” then, “No, Once more” now']);
+    expect(unlike('ring-test', [rings(30, 31, 32), `${rings(10, 11, 10)}&moisture=wet`])).toEqual([
       'Last soaking rain: “One to four days ago: moist, drained” then, “Within a day: wet” now',
     ]);
-    expect(both('packed-soil', [cores('volume-from=hole', 480, 485, 490), cores('volume-from=known', 520, 522, 524)])?.differs).toHaveLength(1);
+    expect(unlike('packed-soil', [cores('volume-from=hole', 480, 485, 490), cores('volume-from=known', 520, 522, 524)])).toHaveLength(1);
   });
   it.each([
     ['ring-test', `${rings(30, 31, 32)}&site=cracks`, rings(10, 11, 10), 'on the earlier day water ran down cracks'],

@@ -40,6 +40,8 @@ export default defineCalculator({
   quantities,
   compares: {
     as: 'mean',
+    // Clay that swells is denser dry than wet.
+    movedBy: ['wetness', 'season', 'hands'],
     rows: 'lines',
     column: 'fineGPerCm3',
     alike: ['volumeFrom', 'acrossIn', 'tallIn', 'ringMl', 'weighed', 'stones'],

@@ -53,6 +53,7 @@ export default defineCalculator({
   quantities,
   compares: {
     as: 'ratio',
+    movedBy: ['wetness', 'season', 'hands'],
     rows: 'lines',
     column: 'ringInPerHr',
     alike: ['boreIn', 'fillWaterMl', 'fillDepthIn', 'insertedIn', 'waterMl', 'rings.pours', 'moisture'],

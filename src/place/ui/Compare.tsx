@@ -4,7 +4,7 @@ import type { Result } from '../model/result.ts';
 import type { Visit } from '../model/visit.ts';
 import { resultKind, visitKind } from '../store/visitKinds.ts';
 import { groundWords } from '../visit/blocks.ts';
-import { type Compared, compareResults, differences } from '../visit/compare.ts';
+import { type Compared, compareResults, differences, unlikeWords } from '../visit/compare.ts';
 import { pastureNames, visitDay } from '../visit/visitWords.ts';
 import { definitionOf } from './definitions.ts';
 import { useKept } from './keptRecords.ts';
@@ -132,14 +132,14 @@ export function Compare(view: PlaceView) {
       </p>
     );
   const days = [visitDay(one, visits), visitDay(other, visits)] as const;
-  const unlike = differences(one, other);
+  const unlike = unlikeWords(differences(one, other));
   return (
     <div class="compare">
       <p>
         <a href={`#/visit/${one.id}`}>{days[0]}</a>: {groundWords(one) || 'ground not told'}. <a href={`#/visit/${other.id}`}>{days[1]}</a>:{' '}
         {groundWords(other) || 'ground not told'}.
       </p>
-      {unlike.length > 0 && <p>Not alike on the two days: {unlike.join('; ')}.</p>}
+      {unlike.length > 0 && <p>{unlike.join(' ')}</p>}
       {pairs?.length === 0 && (
         <p class="none-yet">
           No test was made on the same ground in both visits. Rings, slake tests, cores and counts of ground cover can be compared.
@@ -154,9 +154,7 @@ export function Compare(view: PlaceView) {
           </p>
           <Plot compared={compared} days={days} />
           <RangePlot compared={compared} />
-          {compared.differs.length > 0 && (
-            <p>Not alike: {compared.differs.join('; ')}. Compare the same spots, as wet, in the same month, with the same hands and tool.</p>
-          )}
+          {compared.besides.length > 0 && <p>{compared.besides.join(' ')}</p>}
           {compared.change?.usual !== undefined && <p>{compared.change.usual}</p>}
         </section>
       ))}

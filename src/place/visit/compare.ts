@@ -1,3 +1,4 @@
+import type { Mover } from '../../../calculators/kit/compares.ts';
 import type { Calculator } from '../../../calculators/kit/define.ts';
 import { digitsTold, type NumberQuantity } from '../../../calculators/kit/quantities.ts';
 import { visitChange } from '../../../calculators/math/infiltration/visitRatio.ts';
@@ -59,47 +60,82 @@ export interface Compared {
   /** Later against earlier with its range; nothing where there are too few. */
   readonly change?: ToldChange;
   readonly verdict: string;
-  /** What was not the same on the two days. */
-  readonly differs: readonly string[];
+  /** What was not the same on the two days and can move these readings, and what nobody noted of it. */
+  readonly differs: readonly Difference[];
+  /** Sentences on what differs that the verdict does not say, and what to do about it. */
+  readonly besides: readonly string[];
 }
 
 const counted = (days: number): string => `${days} ${days === 1 ? 'day' : 'days'}`;
-/** What was not the same on the two days, each in words. */
-export function differences(one: Visit, other: Visit): readonly string[] {
+/** Something that was not the same on the two days, or was not noted of both. */
+export interface Difference {
+  /** `form`: an answer of the test itself, such as its tool, which matters to every test that asks it. */
+  readonly of: Mover | 'form';
+  readonly say: string;
+  readonly isNoted: boolean;
+}
+const noted = (of: Difference['of'], say: string): Difference => ({ of, say, isNoted: true });
+const notNoted = (of: Mover, say: string): Difference => ({ of, say, isNoted: false });
+/** What was not the same on the two days, and what nobody noted, each in words. */
+export function differences(one: Visit, other: Visit): readonly Difference[] {
   const [wet, wetThen] = [other.ground?.moistureFeel, one.ground?.moistureFeel];
   const [rain, rainThen] = [other.ground?.daysSinceRain, one.ground?.daysSinceRain];
-  const [hands, handsThen] = [other, one].map(({ by = '' }) => by.trim());
+  const [hands = '', handsThen = ''] = [other, one].map(({ by = '' }) => by.trim());
   const isRainTold = rain !== undefined && rainThen !== undefined;
   return [
     ...(wet === undefined || wetThen === undefined
-      ? ['how wet the ground felt is not told of both']
+      ? [notNoted('wetness', 'how wet the ground felt')]
       : wet === wetThen
         ? []
-        : [`the ground felt ${wetThen} then and ${wet} now`]),
+        : [noted('wetness', `the ground felt ${wetThen} then and ${wet} now`)]),
     ...(isRainTold
       ? Math.abs(rain - rainThen) <= mostRainDaysApart
         ? []
-        : [`${counted(rainThen)} since rain then, ${rain} now`]
-      : ['days since rain are not told of both']),
-    ...(one.ground?.isFrozen === true || other.ground?.isFrozen === true ? ['the ground was frozen'] : []),
-    ...(isSameSeason(one.day, other.day) ? [] : ['another time of the year']),
-    ...(hands === '' || handsThen === '' ? ['who did it is not told of both'] : hands === handsThen ? [] : ['other hands']),
+        : [noted('wetness', `it was ${counted(rainThen)} since rain then and ${rain} now`)]
+      : [notNoted('wetness', 'how long ago it rained')]),
+    ...(one.ground?.isFrozen === true || other.ground?.isFrozen === true ? [noted('wetness', 'the ground was frozen')] : []),
+    ...(isSameSeason(one.day, other.day) ? [] : [noted('season', 'it was another time of the year')]),
+    ...(hands === '' || handsThen === ''
+      ? [notNoted('hands', 'who did it')]
+      : hands === handsThen
+        ? []
+        : [noted('hands', `${handsThen} wrote it then and ${hands} now`)]),
   ];
 }
+/** `a, b and c` */
+const listed = (words: readonly string[]): string => (words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`);
+const said = (all: readonly Difference[], isNoted: boolean): readonly string[] => all.flatMap((each) => (each.isNoted === isNoted ? [each.say] : []));
+/** What was not alike, and what was not noted of both days, each a sentence where there is any. */
+export const unlikeWords = (all: readonly Difference[]): readonly string[] => {
+  const [unlike, open] = [said(all, true), said(all, false)];
+  return [
+    ...(unlike.length === 0 ? [] : [`Not alike on the two days: ${unlike.join('; ')}.`]),
+    ...(open.length === 0 ? [] : [`Not noted on both days: ${listed(open)}.`]),
+  ];
+};
 
 const verdicts = {
   few: 'Too few readings to say anything.',
   chance: 'The change cannot be told from chance.',
   more: 'The change is more than these readings scatter.',
   hint: 'A hint, no more: past the scatter of these rings, within what rings usually scatter.',
-  apart: 'It may be the ground’s wetness, not the ground: the two days were not alike.',
 } as const;
 
+/** A change that may come from what was not alike, or from what nobody noted. */
+function apart(differs: readonly Difference[], isHint: boolean): string {
+  const [unlike, open] = [said(differs, true), said(differs, false)];
+  const unknown = open.length === 0 ? [] : [`${listed(open)} ${open.length === 1 ? 'was' : 'were'} not noted on both days`];
+  const lead = isHint ? 'A hint at most, and' : 'The readings differ by more than they scatter, but';
+  return `${lead} that need not be the ground’s doing: ${[...unlike, ...unknown].join('; ')}.`;
+}
+const adviceFor = (movedBy: readonly Mover[]): string =>
+  `Compare the same spots, ${movedBy.includes('wetness') ? 'as wet, ' : ''}in the same month, with the same hands and tool.`;
+
 /** Answers of the form that should be the same both times and are not. */
-const unlike = (earlier: Readings, later: Readings): readonly string[] =>
+const unlike = (earlier: Readings, later: Readings): readonly Difference[] =>
   [...earlier.alike].flatMap(([name, { label, told }]) => {
     const now = later.alike.get(name);
-    return now === undefined || now.told === told ? [] : [labeled(label, `“${told}” then, “${now.told}” now`)];
+    return now === undefined || now.told === told ? [] : [noted('form', labeled(label, `“${told}” then, “${now.told}” now`))];
   });
 /** Why two tests tell nothing of each other, if they do not: what stood in the way on a day, then what was not the same ground. */
 function whyNothing(earlier: Readings, later: Readings): string | undefined {
@@ -124,19 +160,23 @@ export function compareResults(
   const told = column?.kind === 'number' ? column : covered;
   const tell = (value: number): string => printQuantity(value, told.unit, digitsTold(value, told), system);
   const differs = [
-    ...differences(visitOne, visitOther),
+    ...differences(visitOne, visitOther).filter(({ of }) => of !== 'form' && compares.movedBy.includes(of)),
     ...unlike(earlier, later),
-    ...(one.hasRecord || other.hasRecord ? ['a record went into it that no link carries'] : []),
+    ...(one.hasRecord || other.hasRecord ? [noted('form', 'a record went into it that no link carries')] : []),
   ];
   const isRatio = compares.as === 'ratio';
   const frame = { title: calculator.title, label: told.label, earlier: earlier.readings, later: later.readings, tell, isRatio, differs };
+  const besides = differs.length === 0 ? [] : [...unlikeWords(differs), adviceFor(compares.movedBy)];
   const why = whyNothing(earlier, later);
-  if (why !== undefined) return { ...frame, verdict: `Nothing can be said: ${why}.` };
+  if (why !== undefined) return { ...frame, besides, verdict: `Nothing can be said: ${why}.` };
   const change = changeOf(earlier, later, isRatio, tell);
-  if (change === undefined) return { ...frame, verdict: verdicts.few };
+  if (change === undefined) return { ...frame, besides, verdict: verdicts.few };
+  if (!change.isMore) return { ...frame, change, besides, verdict: verdicts.chance };
+  const isHint = change.isHint === true;
   // Days that are not alike are never called a change of the ground.
-  const verdict = !change.isMore ? 'chance' : differs.length > 0 ? 'apart' : change.isHint === true ? 'hint' : 'more';
-  return { ...frame, change, verdict: verdicts[verdict] };
+  return differs.length === 0
+    ? { ...frame, change, besides, verdict: isHint ? verdicts.hint : verdicts.more }
+    : { ...frame, change, besides: besides.slice(-1), verdict: apart(differs, isHint) };
 }
 
 /** Two digits count, below 1 too. */
