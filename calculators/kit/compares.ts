@@ -19,6 +19,8 @@ export type Compares = Likeness &
         /** A table of results and the column of it that holds a reading each. */
         readonly rows: string;
         readonly column: string;
+        /** The result that is the middle of these readings: it tells a visit, and a difference with as many digits. */
+        readonly middle: string;
       }
     /** A counted share: points that were looked at, and those among them that missed. */
     | { readonly as: 'share'; readonly points: string; readonly misses: string }

@@ -81,6 +81,24 @@ describe('two visits side by side', () => {
     // From a handbook's t for four degrees of freedom, 2.776: exp(2.776 × √(ln 1.64) × √(2/3)) = 4.9.
     expect(found.change.usual).toBe(shown.includes('scatterTimes') ? 'With this many rings, usual scatter alone can come to 4.9 times.' : undefined);
   });
+  // Classes 5, 5, 5, 5, 6 against 6, 6, 6, 6, 6: by hand 5.2 and 6.0, pooled deviation √(0.8/8), times 2.306 × √(2/5): 0.8 ± 0.46.
+  it('tell the means of both days and a difference of classes in tenths', () => {
+    const seen = (...list: readonly string[]) => `samples.seen=${list.join()}`;
+    const found = both('slake-test', [seen('half', 'half', 'half', 'half', 'most'), seen('most', 'most', 'most', 'most', 'most')]);
+    expect(found?.sides).toBe('5.2 then, 6.0 now');
+    expect(found?.change?.words).toBe('+0.8 (+0.3 to +1.3, 19 times in 20)');
+    expect(found?.verdict).toBe('The change is more than these readings scatter.');
+    expect(found?.earlier.map(found.tell)).toEqual(['5', '5', '5', '5', '6']);
+    expect(both('ring-test', [rings(30, 30, 30), rings(10, 10, 10)])?.sides).toBe('1.9 in an hour then, 5.7 in an hour now');
+    expect(both('cover-count', [steps(48, 32), steps(56, 14)])?.sides).toBe('60 % then, 80 % now');
+  });
+  it('tell no end of a real change as no change', () => {
+    // By hand: 5 ± 4.6 g (√10 × 2.306 × √(2/5)) in a can of 347.5 mL, so from 0.001 g/cm³.
+    const [light, dense] = [cores('', 480, 482, 484, 486, 488), cores('', 485, 487, 489, 491, 493)];
+    const found = both('packed-soil', [light, dense]);
+    expect(found?.change?.low).toBeGreaterThan(0);
+    expect(found?.change?.lowWords).not.toMatch(/^\+0(?:\.0*)?(?: |$)/);
+  });
   it('say nothing of fewer than three readings, or thirty steps', () => {
     const few = both('ring-test', [rings(30, 31), rings(10, 11, 10)]);
     expect(few?.verdict).toBe('Too few readings to say anything.');

@@ -44,6 +44,7 @@ export default defineCalculator({
     movedBy: ['wetness', 'season', 'hands'],
     rows: 'lines',
     column: 'fineGPerCm3',
+    middle: 'fineGPerCm3',
     alike: ['volumeFrom', 'acrossIn', 'tallIn', 'ringMl', 'weighed', 'stones'],
     same: { texture: 'the ribbon did not tell the same soil on the two days, so texture and packing can’t be told apart' },
   },

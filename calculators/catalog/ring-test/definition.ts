@@ -56,6 +56,7 @@ export default defineCalculator({
     movedBy: ['wetness', 'season', 'hands'],
     rows: 'lines',
     column: 'ringInPerHr',
+    middle: 'middleInPerHr',
     alike: ['boreIn', 'fillWaterMl', 'fillDepthIn', 'insertedIn', 'waterMl', 'rings.pours', 'moisture'],
     bars: {
       judged: {

@@ -21,6 +21,7 @@ export default defineCalculator({ slug: 'slake-test', version: 1, title: 'Slake 
     movedBy: ['season', 'hands'],
     rows: 'lines',
     column: 'soilClass',
+    middle: 'meanClass',
     same: {
       soil: 'the soil did not feel the same on the two days, so texture and care can’t be told apart',
       spot: 'one day’s crumbs are from under plants, the other’s from bare spots',

@@ -149,8 +149,8 @@ export function Compare(view: PlaceView) {
         <section key={key}>
           <h3>{where === '' ? compared.title : `${where}: ${compared.title}`}</h3>
           <p>
-            <b>{compared.verdict}</b> {compared.label}
-            {compared.change === undefined ? '.' : `: ${compared.change.words}.`}
+            <b>{compared.verdict}</b> {compared.label}: {compared.sides}
+            {compared.change === undefined ? '.' : `; ${compared.change.words}.`}
           </p>
           <Plot compared={compared} days={days} />
           <RangePlot compared={compared} />

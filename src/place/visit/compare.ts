@@ -1,4 +1,4 @@
-import type { Mover } from '../../../calculators/kit/compares.ts';
+import type { Compares, Mover } from '../../../calculators/kit/compares.ts';
 import type { Calculator } from '../../../calculators/kit/define.ts';
 import { digitsTold, type NumberQuantity } from '../../../calculators/kit/quantities.ts';
 import { visitChange } from '../../../calculators/math/infiltration/visitRatio.ts';
@@ -17,7 +17,8 @@ const fewestPoints = 30;
 /** Days since rain that tell two soils apart by wetness alone. Common practice: the same day counts, a day is nothing. */
 const mostRainDaysApart = 1;
 
-const covered: Pick<NumberQuantity, 'label' | 'unit' | 'digits' | 'significant'> = { label: 'Ground covered', unit: 'pct', digits: 0 };
+type Told = Pick<NumberQuantity, 'label' | 'unit' | 'digits' | 'significant'>;
+const covered: Told = { label: 'Ground covered', unit: 'pct', digits: 0 };
 
 interface ToldChange {
   readonly value: number;
@@ -52,6 +53,8 @@ const toldChange = (
 export interface Compared {
   readonly title: string;
   readonly label: string;
+  /** The middle of both days: `2.1 then, 4.4 now`. */
+  readonly sides: string;
   readonly earlier: readonly number[];
   readonly later: readonly number[];
   /** Readings in words, for the plot. */
@@ -145,6 +148,14 @@ function whyNothing(earlier: Readings, later: Readings): string | undefined {
   return `${isThen && isNow ? 'on both days' : isThen ? 'on the earlier day' : 'on the later day'} ${bar}`;
 }
 
+/** How a reading is told, and the middle of all of them. */
+function quantitiesOf({ quantities, slug }: Calculator, { rows, column, middle }: Exclude<Compares, { as: 'share' }>): readonly [Told, Told] {
+  const [table, told] = [quantities[rows], quantities[middle]];
+  const reading = table?.kind === 'rows' ? table.columns[column] : undefined;
+  if (reading?.kind !== 'number' || told?.kind !== 'number') throw new RangeError(`${slug} compares what is no number`);
+  return [reading, told];
+}
+
 /** Two results of one test, the earlier first; nothing where the test is not one that is compared. */
 export function compareResults(
   calculator: Calculator,
@@ -155,21 +166,22 @@ export function compareResults(
   const { compares } = calculator;
   const [earlier, later] = [readingsOf(calculator, one.link), readingsOf(calculator, other.link)];
   if (compares === undefined || earlier === undefined || later === undefined) return undefined;
-  const table = compares.as === 'share' ? undefined : calculator.quantities[compares.rows];
-  const column = table?.kind === 'rows' && compares.as !== 'share' ? table.columns[compares.column] : undefined;
-  const told = column?.kind === 'number' ? column : covered;
-  const tell = (value: number): string => printQuantity(value, told.unit, digitsTold(value, told), system);
+  const [readingTold, middleTold] = compares.as === 'share' ? [covered, covered] : quantitiesOf(calculator, compares);
+  const printed = (told: Told) => (value: number) => printQuantity(value, told.unit, digitsTold(value, told), system);
+  const tell = printed(readingTold);
+  const tellMiddle = printed(middleTold);
   const differs = [
     ...differences(visitOne, visitOther).filter(({ of }) => of !== 'form' && compares.movedBy.includes(of)),
     ...unlike(earlier, later),
     ...(one.hasRecord || other.hasRecord ? [noted('form', 'a record went into it that no link carries')] : []),
   ];
   const isRatio = compares.as === 'ratio';
-  const frame = { title: calculator.title, label: told.label, earlier: earlier.readings, later: later.readings, tell, isRatio, differs };
+  const sides = `${tellMiddle(earlier.middle)} then, ${tellMiddle(later.middle)} now`;
+  const frame = { title: calculator.title, label: middleTold.label, sides, earlier: earlier.readings, later: later.readings, tell, isRatio, differs };
   const besides = differs.length === 0 ? [] : [...unlikeWords(differs), adviceFor(compares.movedBy)];
   const why = whyNothing(earlier, later);
   if (why !== undefined) return { ...frame, besides, verdict: `Nothing can be said: ${why}.` };
-  const change = changeOf(earlier, later, isRatio, tell);
+  const change = changeOf(earlier, later, isRatio, middleTold, system);
   if (change === undefined) return { ...frame, besides, verdict: verdicts.few };
   if (!change.isMore) return { ...frame, change, besides, verdict: verdicts.chance };
   const isHint = change.isHint === true;
@@ -192,7 +204,20 @@ function ratioChange(given: Parameters<typeof visitChange>[0]): ToldChange {
   };
 }
 
-function changeOf(earlier: Readings, later: Readings, isRatio: boolean, tell: (value: number) => string): Compared['change'] {
+/** Digits that a difference may have beyond its mean, where fewer would tell an end of its range as no change at all. */
+const mostMoreDigits = 2;
+function difference({ change, low, high }: ReturnType<typeof meanChange>, told: Told, system: UnitSystem): ToldChange {
+  const signed =
+    (more: number) =>
+    (value: number): string =>
+      `${value < 0 ? '−' : '+'}${printQuantity(Math.abs(value), told.unit, digitsTold(value, told) + more, system)}`;
+  const nothing = (more: number): string => signed(more)(0).slice(1);
+  const isMore = low > 0 || high < 0;
+  const isTold = (more: number): boolean => !isMore || [low, high].every((end) => signed(more)(end).slice(1) !== nothing(more));
+  const more = Array.from({ length: mostMoreDigits }, (_, index) => index).find(isTold) ?? mostMoreDigits;
+  return toldChange({ value: change, low, high }, 0, signed(more), '');
+}
+function changeOf(earlier: Readings, later: Readings, isRatio: boolean, middle: Told, system: UnitSystem): Compared['change'] {
   if (earlier.count && later.count) {
     if (Math.min(earlier.count.points, later.count.points) < fewestPoints) return undefined;
     const { change, low, high } = coverChange({ earlier: earlier.count, later: later.count, confidencePercent });
@@ -202,7 +227,5 @@ function changeOf(earlier: Readings, later: Readings, isRatio: boolean, tell: (v
   if (Math.min(earlier.readings.length, later.readings.length) < fewestReadings) return undefined;
   const given = { earlier: earlier.readings, later: later.readings, confidencePercent };
   if (isRatio) return ratioChange(given);
-  const { change, low, high } = meanChange(given);
-  const signed = (value: number): string => `${value < 0 ? '−' : '+'}${tell(Math.abs(value))}`;
-  return toldChange({ value: change, low, high }, 0, signed, '');
+  return difference(meanChange(given), middle, system);
 }

@@ -13,6 +13,8 @@ interface Likeness {
 /** What was read on one day: each reading apart, or a count of points. */
 export interface Readings {
   readonly readings: readonly number[];
+  /** As the form works it out: their mean, of rates the geometric one. */
+  readonly middle: number;
   readonly count?: { readonly hits: number; readonly points: number };
   /** By the name of its input: the tool and the way it was used. Only what the form asked. */
   readonly alike: ReadonlyMap<string, Likeness>;
@@ -63,12 +65,14 @@ export function readingsOf(calculator: Calculator, link: string): Readings | und
   };
   if (compares.as === 'share') {
     const [points, misses] = [Number(values[compares.points]), Number(values[compares.misses])];
-    return { readings: [((points - misses) / points) * 100], count: { hits: points - misses, points }, ...likeness };
+    const coveredPercent = ((points - misses) / points) * 100;
+    return { readings: [coveredPercent], middle: coveredPercent, count: { hits: points - misses, points }, ...likeness };
   }
   return {
     readings: rowsAt(values, compares.rows)
       .map((row) => Number(row[compares.column]))
       .filter(Number.isFinite),
+    middle: Number(values[compares.middle]),
     ...likeness,
   };
 }
