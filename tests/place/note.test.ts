@@ -4,11 +4,13 @@ import type { Nodes } from 'mdast';
 import { fromMarkdown } from 'mdast-util-from-markdown';
 import { describe, expect, it } from 'vitest';
 import { calendarFile } from '../../calculators/ui/calendarFile.ts';
+import { putInOf } from '../../src/place/ui/putInOf.ts';
 import { asMarkdown, markdownTree } from '../../src/place/visit/asMarkdown.ts';
 import { asText } from '../../src/place/visit/asText.ts';
 import { type Audience, outgoing } from '../../src/place/visit/audience.ts';
 import { blocksOf, type Facts } from '../../src/place/visit/blocks.ts';
 import { calendarDays } from '../../src/place/visit/calendarDays.ts';
+import { calculatorOf } from '../support/catalog.ts';
 import { withPasture } from './aPlace.ts';
 import { aNote, aResult, aVisit, facts } from './aVisit.ts';
 
@@ -119,7 +121,24 @@ describe('a follow-up note', () => {
   it('says how to open a result where nobody has told where a copy is', () => {
     const text = asText(outgoing(facts({ base: undefined }), 'producer'));
     expect(text).not.toContain('http');
-    expect(text).toContain('in any copy of these pages open “Infiltration rate from a ring test”');
+    expect(text).toContain('in any copy of these pages open “Infiltration rate from a ring test”. What was put in stands where this note was made.');
+  });
+  it('holds what was put in where no link opens it, so that it can be put in again', () => {
+    const one = aResult({ slug: 'slake-test', link: 'soil=clayey&spot=bare&samples.seen=most,by-30' });
+    const two = aResult({
+      id: 'r3',
+      slug: 'storm-runoff',
+      link: 'rain=3.7in&area=41ac&ground-cover=55pct&that=same&that.ground-cover=85pct',
+      sides: ['Bare', 'Rested'],
+    });
+    const results = [one, two];
+    const putIn = new Map(results.map((each) => [each.id, putInOf(calculatorOf(each.slug), each, 'us')]));
+    const text = asText(outgoing(facts({ base: undefined, results, putIn }), 'producer'));
+    expect(text).toContain('put these figures in again.');
+    for (const told of ['Clayey: sticky', 'In bare spots', 'over 3/4 left', 'gone in 30 seconds', '3.7 in', '41 ac']) expect(text).toContain(told);
+    expect(text).toMatch(/Put in: .*: Bare 55 %; Rested 85 %/);
+    // With a link nobody types them again.
+    expect(asText(outgoing(facts({ results, putIn }), 'producer'))).not.toContain('Put in: ');
   });
 });
 

@@ -19,6 +19,7 @@ import { Steps } from './Steps.tsx';
 import type { Change } from './session.ts';
 import { Troubled } from './Troubled.tsx';
 import { today } from './today.ts';
+import { usePutIn } from './usePutIn.ts';
 import type { PlaceView } from './view.ts';
 import { partsIn } from './views.ts';
 import { Words } from './Words.tsx';
@@ -114,6 +115,8 @@ export function NotePage(view: PlaceView) {
   const photoIds = visitWork.is === 'there' ? (visitWork.value.photos ?? []).map((each) => each.id) : [];
   const photos = useKept(session, photoKind, () => true, photoIds) ?? [];
   const [audience, setAudience] = useState<Audience | undefined>(undefined);
+  const base = office?.copyAt ?? (place.linkBase === undefined ? copyAddress() : withStroke(place.linkBase));
+  const putIn = usePutIn(base === undefined ? results : undefined, system);
   if (visitWork.is === 'coming' || noteWork.is !== 'there' || results === undefined) return null;
   if (visitWork.is === 'none' || visitWork.value.placeId !== place.id)
     return (
@@ -122,7 +125,6 @@ export function NotePage(view: PlaceView) {
       </p>
     );
   const [visit, note] = [visitWork.value, noteWork.value];
-  const base = office?.copyAt ?? (place.linkBase === undefined ? copyAddress() : withStroke(place.linkBase));
   const inVisit = visit.results.flatMap((each) => results.find((result) => result.id === each.id) ?? []);
   const facts: Facts = {
     place,
@@ -130,6 +132,7 @@ export function NotePage(view: PlaceView) {
     results: inVisit,
     note,
     base,
+    ...(putIn === undefined ? {} : { putIn }),
     edition,
     office,
     photos: new Map(photos.map((each) => [each.id, photoAddress(each)])),

@@ -18,6 +18,8 @@ export interface Facts {
   readonly photos?: ReadonlyMap<string, string>;
   /** Address of the copy of these pages that links begin with, with its last stroke; nothing where nobody has told one. */
   readonly base: string | undefined;
+  /** What was put into results, by their ids, a line each: where no link opens them. */
+  readonly putIn?: ReadonlyMap<string, readonly string[]>;
   readonly edition: string;
   /** The office whose copy it is. */
   readonly office?: NoteOffice | undefined;
@@ -116,11 +118,17 @@ const figures = (result: Result): readonly Line[] => [
     ...(range === undefined ? [] : [{ text: `, ${range}` }]),
   ]),
 ];
-function linkLine(facts: Facts, result: Result): Line {
+/** How to open it: by its link, or else by hand with what was put in. */
+function openLines(facts: Facts, result: Result): readonly Line[] {
   const href = addressOf(facts, result);
   const record = result.hasRecord ? ' The record that went into it is not in the link.' : '';
-  if (href === undefined) return plain(`To open it: in any copy of these pages open “${result.title}” and put the figures in again.${record}`);
-  return [{ text: 'Open it as it stood', href }, ...(record === '' ? [] : [{ text: `.${record}` }])];
+  if (href !== undefined) return [[{ text: 'Open it as it stood', href }, ...(record === '' ? [] : [{ text: `.${record}` }])]];
+  const open = `To open it: in any copy of these pages open “${result.title}”`;
+  const putIn = facts.putIn?.get(result.id) ?? [];
+  // Of a form that this copy does not have, or has not fetched.
+  if (putIn.length === 0) return [plain(`${open}. What was put in stands where this note was made.`)];
+  const alone = result.hasRecord ? ' The record that went into it is not among them.' : '';
+  return [plain(`${open} and put these figures in again.${alone}`), ...putIn.map((line) => [{ text: 'Put in: ', isStrong: true }, { text: line }])];
 }
 
 const once = (texts: readonly string[]): readonly string[] => [...new Set(texts)];
@@ -175,7 +183,7 @@ function resultBlock(facts: Facts, ground: string, result: Result): Omit<Block, 
     text: result.note,
     isFixed: false,
     isList: true,
-    lines: [...figures(result), linkLine(facts, result)],
+    lines: [...figures(result), ...openLines(facts, result)],
     slug: result.slug,
     ...(address === undefined ? {} : { address }),
   };
