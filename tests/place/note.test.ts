@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import ICAL from 'ical.js';
 import type { Nodes } from 'mdast';
@@ -7,10 +8,10 @@ import { calendarFile } from '../../calculators/ui/calendarFile.ts';
 import { putInOf } from '../../src/place/ui/putInOf.ts';
 import { asMarkdown, markdownTree } from '../../src/place/visit/asMarkdown.ts';
 import { asText } from '../../src/place/visit/asText.ts';
-import { type Audience, outgoing } from '../../src/place/visit/audience.ts';
+import { type Audience, isForOffice, outgoing } from '../../src/place/visit/audience.ts';
 import { blocksOf, type Facts } from '../../src/place/visit/blocks.ts';
 import { calendarDays } from '../../src/place/visit/calendarDays.ts';
-import { calculatorOf } from '../support/catalog.ts';
+import { calculatorOf, calculators } from '../support/catalog.ts';
 import { withPasture } from './aPlace.ts';
 import { aNote, aResult, aVisit, facts } from './aVisit.ts';
 
@@ -159,6 +160,24 @@ describe('the copy for the producer', () => {
 });
 
 describe('the copy for the office', () => {
+  // The guide on follow-up notes tells office and producer the same.
+  it('holds soil, cover and runoff as they come, and nothing of money, herd, feed or plans until it is ticked', () => {
+    const goes = calculators.flatMap(({ slug }) => (isForOffice({ id: `result-${slug}`, kind: 'result', slug }, facts()) ? [slug] : []));
+    expect(goes.toSorted()).toEqual([
+      'cover-count',
+      'packed-soil',
+      'ponding',
+      'rain-demonstration',
+      'ring-test',
+      'slake-test',
+      'soil-loss',
+      'stored-water',
+      'storm-runoff',
+    ]);
+    const guide = readFileSync(new URL('../../content/guides/writing-follow-up.mdx', import.meta.url), 'utf8');
+    for (const told of ['soil, ground cover, runoff and soil water', 'money, the herd, feed or plans for grazing until you tick it'])
+      expect(guide).toContain(told);
+  });
   const names = ['Tanner', 'Home place', 'Ana', 'Reyes', 'Kit', 'Moss', 'Lou', 'Sandoval', 'Low bench', 'High bench'];
   const everything = aNote({
     placeCode: 'P-17',

@@ -6,8 +6,18 @@ import { hiddenNames, pastureCode, takenAwayCode, withoutNames } from './names.t
 /** For whom an output is. Chosen before each. */
 export type Audience = 'producer' | 'office';
 
-/** Tests of the ground, which an office may have as they come; all else, and money above all, only where somebody ticks it. */
-const usualForOffice: ReadonlySet<string> = new Set(['ring-test', 'slake-test', 'packed-soil', 'ponding', 'cover-count', 'soil-loss']);
+/** Soil, cover and where rain goes, which an office may have as they come; money, the herd, feed and plans for grazing only where somebody ticks them. */
+const usualForOffice: ReadonlySet<string> = new Set([
+  'ring-test',
+  'slake-test',
+  'packed-soil',
+  'ponding',
+  'cover-count',
+  'soil-loss',
+  'storm-runoff',
+  'rain-demonstration',
+  'stored-water',
+]);
 export const usualPlaceCode = 'a place';
 /** What the office's copy calls the place. */
 export const placeCodeOf = ({ note }: Facts): string => note?.placeCode?.trim() || usualPlaceCode;
