@@ -191,7 +191,17 @@ describe('the copy for the office', () => {
   });
   it('has no name in words that somebody put in place of others', () => {
     const note = aNote({ blocks: [{ id: 'seen', text: 'Moss’s HIGH BENCH is bare, says ana reyes' }] });
-    expect(asText(outgoing(facts({ note }), 'office'))).toContain('someone’s pasture 2 is bare, says someone');
+    expect(asText(outgoing(facts({ note }), 'office'))).toContain('Someone’s pasture 2 is bare, says someone');
+  });
+  it.each([
+    [
+      'High bench is half bare. Kit says the High bench ran. The Tanner Home place looks better.',
+      'Pasture 2 is half bare. Someone says pasture 2 ran. A place looks better.',
+    ],
+    ['We saw the Tanner Home place.\nLow bench holds.\n- the Moss well is low', 'We saw a place.\nPasture 1 holds.\n- A water point is low'],
+    ['It is an old bench; Ana looked at “the Low bench”.', 'It is an old bench; someone looked at “pasture 1”.'],
+  ])('reads well where names are replaced: %#', (seen, told) => {
+    expect(asText(outgoing(facts({ visit: aVisit({ seen }) }), 'office'))).toContain(`\n${told}\n`);
   });
   it('keeps every number and every word that nobody typed, whatever the paddocks, waters and people are called', () => {
     const of = facts();
@@ -233,8 +243,8 @@ describe('the copy for the office', () => {
       shown: [{ label: 'Moss way: Rate', text: '4 in/hr' }],
     });
     const text = asText(outgoing(facts({ results: [result], note: everything }), 'office'));
-    expect(text).toContain('someone way: 4 in\nRest: 2 in');
-    expect(text).toContain('someone way: Rate: 4 in/hr');
+    expect(text).toContain('Someone way: 4 in\nRest: 2 in');
+    expect(text).toContain('Someone way: Rate: 4 in/hr');
   });
   it('has tests and no money, nothing that was said, and no who, until they are ticked', () => {
     const text = asText(outgoing(facts(), 'office'));
