@@ -5,11 +5,12 @@ import type { Nodes } from 'mdast';
 import { fromMarkdown } from 'mdast-util-from-markdown';
 import { describe, expect, it } from 'vitest';
 import { calendarFile } from '../../calculators/ui/calendarFile.ts';
+import { moistureFeels } from '../../src/place/model/visit.ts';
 import { putInOf } from '../../src/place/ui/putInOf.ts';
 import { asMarkdown, markdownTree } from '../../src/place/visit/asMarkdown.ts';
 import { asText } from '../../src/place/visit/asText.ts';
 import { type Audience, isForOffice, outgoing } from '../../src/place/visit/audience.ts';
-import { blocksOf, type Facts } from '../../src/place/visit/blocks.ts';
+import { blocksOf, type Facts, wetnessInLink } from '../../src/place/visit/blocks.ts';
 import { calendarDays } from '../../src/place/visit/calendarDays.ts';
 import { calculatorOf, calculators } from '../support/catalog.ts';
 import { withPasture } from './aPlace.ts';
@@ -102,6 +103,19 @@ describe('a follow-up note', () => {
     expect(text).toContain('It takes water well.');
     expect(text).toContain('Middle rate: 1.2 in/hr, nearer 0.4 to 0.9 in/hr');
     expect(text).toContain('https://example.org/field/calculators/ring-test/?v=2&bore=6in&rings=4min_9min');
+  });
+  it('says the wetness of the ground once, and where a test was told another', () => {
+    const ring = (moisture: string) => [aResult({ link: `v=2&bore=6in&moisture=${moisture}` })];
+    const noteOf = (moisture: string) => asText(outgoing(facts({ results: ring(moisture) }), 'producer'));
+    expect(noteOf('moist')).toContain('Ground: moist, 3 days since rain, 0.6 in of rain in five days\n');
+    expect(noteOf('moist')).not.toContain('this test was told');
+    expect(noteOf('wet')).toContain('The visit says that the ground felt moist; this test was told wet ground.');
+    const unsaid = facts({ results: ring('wet'), visit: aVisit({ ground: { daysSinceRain: 0 } }) });
+    expect(asText(outgoing(unsaid, 'producer'))).not.toContain('this test was told');
+    for (const [slug, name] of Object.entries(wetnessInLink)) {
+      const input = calculatorOf(slug).inputs[name];
+      expect(input?.kind === 'choice' && Object.keys(input.options), slug).toEqual([...moistureFeels]);
+    }
   });
   it('says which words of the visit its changed words do not have, and counts them as left out', () => {
     const note = aNote({

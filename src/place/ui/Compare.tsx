@@ -108,6 +108,8 @@ function RangePlot({ compared }: { readonly compared: Compared }) {
   );
 }
 
+const groundLine = (visit: Visit): string => `ground ${groundWords(visit) || 'not told'}`;
+
 /** `#/compare/ID/ID`: two visits side by side. */
 export function Compare(view: PlaceView) {
   const { session, place, system } = view;
@@ -136,8 +138,7 @@ export function Compare(view: PlaceView) {
   return (
     <div class="compare">
       <p>
-        <a href={`#/visit/${one.id}`}>{days[0]}</a>: {groundWords(one) || 'ground not told'}. <a href={`#/visit/${other.id}`}>{days[1]}</a>:{' '}
-        {groundWords(other) || 'ground not told'}.
+        <a href={`#/visit/${one.id}`}>{days[0]}</a>: {groundLine(one)}. <a href={`#/visit/${other.id}`}>{days[1]}</a>: {groundLine(other)}.
       </p>
       {unlike.length > 0 && <p>{unlike.join(' ')}</p>}
       {pairs?.length === 0 && (

@@ -73,13 +73,12 @@ const told = (label: string, text: string | undefined): readonly Line[] =>
 export const addressOf = ({ base }: Pick<Facts, 'base'>, { slug, link }: Pick<Result, 'slug' | 'link'>): string | undefined =>
   base === undefined ? undefined : `${base}calculators/${slug}/?${link}`;
 
-const feels = { dry: 'dry', moist: 'moist', wet: 'wet' } as const;
-/** The ground that day, in a line. */
+/** The ground that day, in a line: `wet, 3 days since rain`. */
 export function groundWords({ ground }: Visit): string {
   if (ground === undefined) return '';
   const { moistureFeel, daysSinceRain, fiveDayRainIn, isFrozen } = ground;
   return [
-    moistureFeel === undefined ? '' : `ground ${feels[moistureFeel]}`,
+    moistureFeel ?? '',
     isFrozen === true ? 'frozen' : '',
     daysSinceRain === undefined ? '' : `${daysSinceRain} ${daysSinceRain === 1 ? 'day' : 'days'} since rain`,
     fiveDayRainIn === undefined ? '' : `${fiveDayRainIn} in of rain in five days`,
@@ -129,6 +128,18 @@ function openLines(facts: Facts, result: Result): readonly Line[] {
   if (putIn.length === 0) return [plain(`${open}. What was put in stands where this note was made.`)];
   const alone = result.hasRecord ? ' The record that went into it is not among them.' : '';
   return [plain(`${open} and put these figures in again.${alone}`), ...putIn.map((line) => [{ text: 'Put in: ', isStrong: true }, { text: line }])];
+}
+
+/** Tests that ask how wet the ground was, by the name that their links give it; their words for it are those of a visit. */
+export const wetnessInLink: Readonly<Record<string, string>> = { 'ring-test': 'moisture' };
+/** Where a test was told other ground than the visit: whoever was there can say which of the two is so. */
+function wetnessLine({ visit }: Facts, { slug, link }: Result): readonly Line[] {
+  const felt = visit.ground?.moistureFeel;
+  const told = new URLSearchParams(link).get(wetnessInLink[slug] ?? '');
+  if (felt === undefined || told === null || told === felt) return [];
+  return [
+    plain(`The visit says that the ground felt ${felt}; this test was told ${told} ground. Put right the one that is wrong: wet ground reads slow.`),
+  ];
 }
 
 const once = (texts: readonly string[]): readonly string[] => [...new Set(texts)];
@@ -183,7 +194,7 @@ function resultBlock(facts: Facts, ground: string, result: Result): Omit<Block, 
     text: result.note,
     isFixed: false,
     isList: true,
-    lines: [...figures(result), ...openLines(facts, result)],
+    lines: [...figures(result), ...wetnessLine(facts, result), ...openLines(facts, result)],
     slug: result.slug,
     ...(address === undefined ? {} : { address }),
   };
