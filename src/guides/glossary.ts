@@ -11,6 +11,8 @@ const termSchema = v.strictObject({
   says: wordsSchema,
   /** Other words and spellings for it. The plural by `s` goes without saying. */
   forms: v.optional(v.array(wordsSchema), []),
+  /** Phrases that use the word in another sense: where one stands, nothing is explained. */
+  except: v.optional(v.array(wordsSchema), []),
   /** Known to every reader: stands in the glossary and is not marked in texts. */
   everyday: v.optional(v.boolean(), false),
 });
@@ -26,7 +28,13 @@ export const anchorOf = ({ term }: Term): string => term.toLowerCase().replace(/
 
 /** Letters such as `AUM` are matched as they stand, words in either case. */
 const keyOf = (form: string): string => (/\p{Lu}{2}/u.test(form) ? form : form.toLowerCase());
-const termByForm = new Map(glossary.flatMap((term) => [term.term, ...term.forms].map((form) => [keyOf(form), term])));
+/** Phrases in another sense are found like forms, so that they take the word away from them, and belong to no term. */
+const termByForm = new Map<string, Term | undefined>(
+  glossary.flatMap((term) => [
+    ...[term.term, ...term.forms].map((form) => [keyOf(form), term] as const),
+    ...term.except.map((phrase) => [keyOf(phrase), undefined] as const),
+  ]),
+);
 /** Longer forms first: `animal unit month` is not an `animal unit`. */
 const anyForm = new RegExp(
   `(?<![\\p{L}\\p{N}-])(?:${[...termByForm.keys()].sort((one, other) => other.length - one.length || one.localeCompare(other)).join('|')})s?(?![\\p{L}\\p{N}-])`,
@@ -36,8 +44,7 @@ const anyForm = new RegExp(
 const lookUp = (word: string): Term | undefined => {
   const singular = word.replace(/s$/, '');
   for (const key of [word, word.toLowerCase(), singular, singular.toLowerCase()]) {
-    const found = termByForm.get(key);
-    if (found) return found;
+    if (termByForm.has(key)) return termByForm.get(key);
   }
   return undefined;
 };

@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { wordsOfCalculator } from '../../src/catalog/calculatorWords.ts';
 import { anchorOf, findTerms, glossary, termsIn } from '../../src/guides/glossary.ts';
@@ -11,8 +12,8 @@ describe('the glossary', () => {
     expect(glossary.length).toBeGreaterThanOrEqual(95);
   });
 
-  it('has one entry a word, and no form twice', () => {
-    const forms = glossary.flatMap(({ term, forms }) => [term, ...forms]).map((form) => form.toLowerCase());
+  it('has one entry a word, and no form twice, nor as a phrase in another sense', () => {
+    const forms = glossary.flatMap(({ term, forms, except }) => [term, ...forms, ...except]).map((form) => form.toLowerCase());
     expect(forms.filter((form, index) => forms.indexOf(form) !== index)).toEqual([]);
     expect(new Set(glossary.map(anchorOf)).size).toBe(glossary.length);
   });
@@ -41,6 +42,19 @@ describe('finding words', () => {
   it('leaves parts of other words alone', () => {
     expect(termNames('A truncated crustacean in the litterbox')).toEqual([]);
     expect(termNames('an outlet for cp and au')).toEqual([]);
+  });
+  it('leaves a word alone where it means something else', () => {
+    expect(termNames('Grass creeps into rills.')).toEqual(['rill']);
+    expect(termNames('Poultry litter, and snow without a crust of ice')).toEqual([]);
+    expect(termNames('a creep for calves, litter, and a crust that sheds rain')).toEqual(['creep', 'litter', 'crust']);
+    expect(termNames('as design storms do')).toEqual(['design storm']);
+  });
+  it('leaves them alone in the guides that use them so', () => {
+    const marked = (slug: string): readonly string[] =>
+      termsIn(readFileSync(new URL(`../../content/guides/${slug}.mdx`, import.meta.url), 'utf8')).map(({ term }) => term);
+    for (const slug of ['saving-grass-for-winter', 'keeping-soil-home']) expect(marked(slug), slug).not.toContain('creep');
+    expect(marked('saving-grass-for-winter')).not.toContain('crust');
+    expect(marked('where-rain-goes')).toContain('design storm');
   });
   it('knows other names', () => {
     expect(termNames('AUM or head-months')).toEqual(['animal unit month', 'animal unit month']);

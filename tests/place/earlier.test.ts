@@ -79,7 +79,9 @@ describe('the rings of an earlier visit', () => {
     expect(rates).toHaveLength(3);
     for (const [index, rate] of [1.917, 1.437, 1.15].entries()) near(rates[index] ?? Number.NaN, rate, 0.001);
     expect(form.marks.filter(({ offer }) => offer === 'earlier.rate')).toMatchObject([0, 1, 2].map(() => ({ says: 'visit of Jun 18, 2025' })));
-    expect(form.said.join()).toContain('High bench: the readings of your visit of Jun 18, 2025 stand beside today’s. Then: Inside width (bore) 6 in');
+    expect(form.said.join()).toContain(
+      'High bench: the readings of your visit of Jun 18, 2025 stand beside today’s. Then: Inside width (bore): 6 in',
+    );
     const ran = runTexts(ringTest, form.texts, 'us');
     expect('outcome' in ran && ran.outcome.values['othersCount']).toBe(3);
     expect('outcome' in ran && ran.outcome.values['alike']).toBe('yes');

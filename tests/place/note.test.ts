@@ -1,14 +1,18 @@
+import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import ICAL from 'ical.js';
 import type { Nodes } from 'mdast';
 import { fromMarkdown } from 'mdast-util-from-markdown';
 import { describe, expect, it } from 'vitest';
 import { calendarFile } from '../../calculators/ui/calendarFile.ts';
+import { moistureFeels } from '../../src/place/model/visit.ts';
+import { putInOf } from '../../src/place/ui/putInOf.ts';
 import { asMarkdown, markdownTree } from '../../src/place/visit/asMarkdown.ts';
 import { asText } from '../../src/place/visit/asText.ts';
-import { type Audience, outgoing } from '../../src/place/visit/audience.ts';
-import { blocksOf, type Facts } from '../../src/place/visit/blocks.ts';
+import { type Audience, isForOffice, outgoing } from '../../src/place/visit/audience.ts';
+import { blocksOf, type Facts, wetnessInLink } from '../../src/place/visit/blocks.ts';
 import { calendarDays } from '../../src/place/visit/calendarDays.ts';
+import { calculatorOf, calculators } from '../support/catalog.ts';
 import { withPasture } from './aPlace.ts';
 import { aNote, aResult, aVisit, facts } from './aVisit.ts';
 
@@ -51,7 +55,8 @@ describe('a follow-up note', () => {
     expect(left.flatMap(({ text }) => (text === undefined ? [] : [text]))).toEqual([]);
     for (const audience of ['producer', 'office'] as const) {
       const text = asText(outgoing(facts({ note: asked }), audience));
-      for (const kept of ['811', '988', 'THESE ARE PLANNING FIGURES', 'https://example.org/field/']) expect(text, audience).toContain(kept);
+      for (const kept of ['look again before you act', '988', 'THESE ARE PLANNING FIGURES', 'https://example.org/field/'])
+        expect(text, audience).toContain(kept);
     }
   });
   it('says each caution once, whichever results it stood with', () => {
@@ -60,6 +65,21 @@ describe('a follow-up note', () => {
       'Call 811 a few days before you drive a ring.',
       'Look at this week’s prices before you sell.',
     ]);
+  });
+  it.each([
+    ['the producer, where a result is left out', 'producer', aNote({ blocks: [{ id: 'result-r2', isLeftOut: true }] })],
+    ['the office, where nobody ticked it', 'office', undefined],
+    ['the office, where it was ticked and is left out', 'office', aNote({ blocks: [{ id: 'result-r2', isLeftOut: true, isForOffice: true }] })],
+  ] as const)('tells no caution and no source of a result that stays away: %s', (_, audience, note) => {
+    const [ring, selling] = facts().results;
+    if (ring === undefined || selling === undefined) throw new RangeError('no results');
+    const all = facts({ note, results: [ring, { ...selling, sources: ['What feed costs, 2023'] }] });
+    for (const text of outputs(all, audience)) for (const gone of ['before you sell', 'What feed costs']) expect(text).not.toContain(gone);
+    const text = asText(outgoing(all, audience));
+    for (const kept of ['Call 811 a few days before you drive a ring.', 'A soil test guide, 2024']) expect(text).toContain(kept);
+    // Where it goes out they do.
+    const ticked = { ...all, note: aNote({ blocks: [{ id: 'result-r2', isForOffice: true }] }) };
+    for (const there of ['before you sell', 'What feed costs']) expect(asText(outgoing(ticked, audience))).toContain(there);
   });
   it('says that no caution stood with the results only where there are results', () => {
     const said = (of: Facts) =>
@@ -84,6 +104,19 @@ describe('a follow-up note', () => {
     expect(text).toContain('Middle rate: 1.2 in/hr, nearer 0.4 to 0.9 in/hr');
     expect(text).toContain('https://example.org/field/calculators/ring-test/?v=2&bore=6in&rings=4min_9min');
   });
+  it('says the wetness of the ground once, and where a test was told another', () => {
+    const ring = (moisture: string) => [aResult({ link: `v=2&bore=6in&moisture=${moisture}` })];
+    const noteOf = (moisture: string) => asText(outgoing(facts({ results: ring(moisture) }), 'producer'));
+    expect(noteOf('moist')).toContain('Ground: moist, 3 days since rain, 0.6 in of rain in five days\n');
+    expect(noteOf('moist')).not.toContain('this test was told');
+    expect(noteOf('wet')).toContain('The visit says that the ground felt moist; this test was told wet ground.');
+    const unsaid = facts({ results: ring('wet'), visit: aVisit({ ground: { daysSinceRain: 0 } }) });
+    expect(asText(outgoing(unsaid, 'producer'))).not.toContain('this test was told');
+    for (const [slug, name] of Object.entries(wetnessInLink)) {
+      const input = calculatorOf(slug).inputs[name];
+      expect(input?.kind === 'choice' && Object.keys(input.options), slug).toEqual([...moistureFeels]);
+    }
+  });
   it('says which words of the visit its changed words do not have, and counts them as left out', () => {
     const note = aNote({
       blocks: [
@@ -103,7 +136,24 @@ describe('a follow-up note', () => {
   it('says how to open a result where nobody has told where a copy is', () => {
     const text = asText(outgoing(facts({ base: undefined }), 'producer'));
     expect(text).not.toContain('http');
-    expect(text).toContain('in any copy of these pages open “Infiltration rate from a ring test”');
+    expect(text).toContain('in any copy of these pages open “Infiltration rate from a ring test”. What was put in stands where this note was made.');
+  });
+  it('holds what was put in where no link opens it, so that it can be put in again', () => {
+    const one = aResult({ slug: 'slake-test', link: 'soil=clayey&spot=bare&samples.seen=most,by-30' });
+    const two = aResult({
+      id: 'r3',
+      slug: 'storm-runoff',
+      link: 'rain=3.7in&area=41ac&ground-cover=55pct&that=same&that.ground-cover=85pct',
+      sides: ['Bare', 'Rested'],
+    });
+    const results = [one, two];
+    const putIn = new Map(results.map((each) => [each.id, putInOf(calculatorOf(each.slug), each, 'us')]));
+    const text = asText(outgoing(facts({ base: undefined, results, putIn }), 'producer'));
+    expect(text).toContain('put these figures in again.');
+    for (const told of ['Clayey: sticky', 'In bare spots', 'over 3/4 left', 'gone in 30 seconds', '3.7 in', '41 ac']) expect(text).toContain(told);
+    expect(text).toMatch(/Put in: .*: Bare 55 %; Rested 85 %/);
+    // With a link nobody types them again.
+    expect(asText(outgoing(facts({ results, putIn }), 'producer'))).not.toContain('Put in: ');
   });
 });
 
@@ -124,6 +174,24 @@ describe('the copy for the producer', () => {
 });
 
 describe('the copy for the office', () => {
+  // The guide on follow-up notes tells office and producer the same.
+  it('holds soil, cover and runoff as they come, and nothing of money, herd, feed or plans until it is ticked', () => {
+    const goes = calculators.flatMap(({ slug }) => (isForOffice({ id: `result-${slug}`, kind: 'result', slug }, facts()) ? [slug] : []));
+    expect(goes.toSorted()).toEqual([
+      'cover-count',
+      'packed-soil',
+      'ponding',
+      'rain-demonstration',
+      'ring-test',
+      'slake-test',
+      'soil-loss',
+      'stored-water',
+      'storm-runoff',
+    ]);
+    const guide = readFileSync(new URL('../../content/guides/writing-follow-up.mdx', import.meta.url), 'utf8');
+    for (const told of ['soil, ground cover, runoff and soil water', 'money, the herd, feed or plans for grazing until you tick it'])
+      expect(guide).toContain(told);
+  });
   const names = ['Tanner', 'Home place', 'Ana', 'Reyes', 'Kit', 'Moss', 'Lou', 'Sandoval', 'Low bench', 'High bench'];
   const everything = aNote({
     placeCode: 'P-17',
@@ -137,7 +205,17 @@ describe('the copy for the office', () => {
   });
   it('has no name in words that somebody put in place of others', () => {
     const note = aNote({ blocks: [{ id: 'seen', text: 'Moss’s HIGH BENCH is bare, says ana reyes' }] });
-    expect(asText(outgoing(facts({ note }), 'office'))).toContain('someone’s pasture 2 is bare, says someone');
+    expect(asText(outgoing(facts({ note }), 'office'))).toContain('Someone’s pasture 2 is bare, says someone');
+  });
+  it.each([
+    [
+      'High bench is half bare. Kit says the High bench ran. The Tanner Home place looks better.',
+      'Pasture 2 is half bare. Someone says pasture 2 ran. A place looks better.',
+    ],
+    ['We saw the Tanner Home place.\nLow bench holds.\n- the Moss well is low', 'We saw a place.\nPasture 1 holds.\n- A water point is low'],
+    ['It is an old bench; Ana looked at “the Low bench”.', 'It is an old bench; someone looked at “pasture 1”.'],
+  ])('reads well where names are replaced: %#', (seen, told) => {
+    expect(asText(outgoing(facts({ visit: aVisit({ seen }) }), 'office'))).toContain(`\n${told}\n`);
   });
   it('keeps every number and every word that nobody typed, whatever the paddocks, waters and people are called', () => {
     const of = facts();
@@ -179,8 +257,8 @@ describe('the copy for the office', () => {
       shown: [{ label: 'Moss way: Rate', text: '4 in/hr' }],
     });
     const text = asText(outgoing(facts({ results: [result], note: everything }), 'office'));
-    expect(text).toContain('someone way: 4 in\nRest: 2 in');
-    expect(text).toContain('someone way: Rate: 4 in/hr');
+    expect(text).toContain('Someone way: 4 in\nRest: 2 in');
+    expect(text).toContain('Someone way: Rate: 4 in/hr');
   });
   it('has tests and no money, nothing that was said, and no who, until they are ticked', () => {
     const text = asText(outgoing(facts(), 'office'));

@@ -28,7 +28,7 @@ export default defineCalculator({
     'bare ground, step point, pace transect, boot tip, line transect, residue cover, plant base, basal cover, litter, hydrologic condition, pasture monitoring',
   first: ['plantCount'],
   groups: [{ title: 'The pasture', inputs: ['country', 'grazing'], summary: '{country}, {grazing}' }],
-  compares: { as: 'share', points: 'stepsCount', misses: 'bareCount' },
+  compares: { as: 'share', movedBy: ['season', 'hands'], points: 'stepsCount', misses: 'bareCount' },
   quantities: {
     coveredPercent: percent('Ground covered: plants, litter and rock', 'G'),
     coveredLowPercent: percent('Covered, low end', 'G_{low}'),

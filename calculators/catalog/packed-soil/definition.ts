@@ -38,7 +38,16 @@ export default defineCalculator({
   ],
   handout: ['packed', 'fineGPerCm3', 'porosityPercent', 'probeSays', 'stoppedPercent', 'medianStopIn'],
   quantities,
-  compares: { as: 'mean', rows: 'lines', column: 'fineGPerCm3', alike: ['acrossIn', 'tallIn'] },
+  compares: {
+    as: 'mean',
+    // Clay that swells is denser dry than wet.
+    movedBy: ['wetness', 'season', 'hands'],
+    rows: 'lines',
+    column: 'fineGPerCm3',
+    middle: 'fineGPerCm3',
+    alike: ['volumeFrom', 'acrossIn', 'tallIn', 'ringMl', 'weighed', 'stones'],
+    same: { texture: 'the ribbon did not tell the same soil on the two days, so texture and packing can’t be told apart' },
+  },
   results: [
     { of: 'packed', said: 'by the published lists' },
     ranged('fineGPerCm3', ['lowGPerCm3', 'highGPerCm3'], {

@@ -3,15 +3,13 @@ import { geometricMean } from '../../math/infiltration/geometricMean.ts';
 import { infiltrationClass } from '../../math/infiltration/infiltrationClass.ts';
 import { ringOverRead } from '../../math/infiltration/ringOverRead.ts';
 import { boreFromFillIn, ringDepthIn, ringTest } from '../../math/infiltration/ringTest.ts';
-import { scatterFactor, visitRatio } from '../../math/infiltration/visitRatio.ts';
+import { scatterFactor, usualVariationPercent, visitChange } from '../../math/infiltration/visitRatio.ts';
 import { studentQuantile } from '../../math/special/studentQuantile.ts';
 import { sumOf } from '../../math/special/sumOf.ts';
 import { capillaryLengths } from '../../tables/infiltrationRates.ts';
 import type { inputs } from './inputs.ts';
 
 const confidencePercent = 95;
-/** Rings side by side on pasture: standard deviation over mean. */
-const usualVariationPercent = 80;
 
 export type Asked = ValuesOf<typeof inputs>;
 type AskedRing = Asked['rings'][number];
@@ -61,37 +59,18 @@ const withGaps = <T extends { readonly logRate: number }>(list: readonly T[]) =>
   return { gapped, logSum, gapSum: sumOf(gapped, ({ gapSquare }) => gapSquare) };
 };
 
-type Verdict = 'faster' | 'slower' | 'perhaps-faster' | 'perhaps-slower' | 'chance';
-/**
- * One verdict from two tests of it: by how much these rings differ among themselves, and by how much rings on pasture mostly do. A few rings that happen
- * to agree make any change look sure, so a change counts only when it passes both.
- */
-function verdictOf({ ratio, low, high }: { ratio: number; low: number; high: number }, scatterTimes: number): Verdict {
-  const isBeyondUsual = Math.max(ratio, 1 / ratio) > scatterTimes;
-  if (low > 1) return isBeyondUsual ? 'faster' : 'perhaps-faster';
-  if (high < 1) return isBeyondUsual ? 'slower' : 'perhaps-slower';
-  return 'chance';
-}
-
 /** This test over the other one, with the range that holds the true ratio 19 times in 20. */
 function besideOther(rates: readonly number[], others: readonly number[]) {
-  const middle = geometricMean(rates) / geometricMean(others);
   const count = rates.length + others.length;
-  const scatterTimes =
-    count >= 3
-      ? scatterFactor({ earlierRings: others.length, laterRings: rates.length, variationPercent: usualVariationPercent, confidencePercent })
-      : 0;
-  if (rates.length < 2 || others.length < 2)
+  if (rates.length < 2 || others.length < 2) {
+    const middle = geometricMean(rates) / geometricMean(others);
+    const rings = { earlierRings: others.length, laterRings: rates.length };
+    const scatterTimes = count >= 3 ? scatterFactor({ ...rings, variationPercent: usualVariationPercent, confidencePercent }) : 0;
     return { verdict: 'too-few' as const, ratioTimes: middle, lowRatioTimes: middle, highRatioTimes: middle, studentTimes: 0, scatterTimes };
-  const range = visitRatio({ earlier: others, later: rates, confidencePercent });
-  return {
-    verdict: verdictOf(range, scatterTimes),
-    ratioTimes: range.ratio,
-    lowRatioTimes: range.low,
-    highRatioTimes: range.high,
-    studentTimes: studentQuantile(0.5 + confidencePercent / 200, count - 2),
-    scatterTimes,
-  };
+  }
+  const { verdict, ratio, low, high, scatterTimes } = visitChange({ earlier: others, later: rates, confidencePercent });
+  const studentTimes = studentQuantile(0.5 + confidencePercent / 200, count - 2);
+  return { verdict, ratioTimes: ratio, lowRatioTimes: low, highRatioTimes: high, studentTimes, scatterTimes };
 }
 
 export function compute(asked: Asked) {

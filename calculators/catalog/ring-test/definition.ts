@@ -51,7 +51,24 @@ export default defineCalculator({
     { title: 'An earlier visit or another place', inputs: ['beside', 'others', 'alike'], summary: '{beside}, rings of {others}, {alike}' },
   ],
   quantities,
-  compares: { as: 'ratio', rows: 'lines', column: 'ringInPerHr', alike: ['boreIn', 'fillWaterMl', 'waterMl'], judgedBy: ['judged', 'judged'] },
+  compares: {
+    as: 'ratio',
+    movedBy: ['wetness', 'season', 'hands'],
+    rows: 'lines',
+    column: 'ringInPerHr',
+    middle: 'middleInPerHr',
+    alike: ['boreIn', 'fillWaterMl', 'fillDepthIn', 'insertedIn', 'waterMl', 'rings.pours', 'moisture'],
+    bars: {
+      judged: {
+        'first-only': 'only the first pouring was timed, on dry ground',
+        cracks: 'water ran down cracks',
+        burrow: 'water ran into a burrow',
+        leak: 'water got out beside a ring',
+        frozen: 'the ground was frozen',
+        standing: 'water stood on the ground already',
+      },
+    },
+  },
   results: [
     { of: 'judged', said: 'for this test', when: ({ judged }) => judged !== 'judged' },
     ranged('middleInPerHr', ['straightLowInPerHr', 'straightHighInPerHr'], {

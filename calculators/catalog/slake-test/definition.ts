@@ -15,7 +15,23 @@ export default defineCalculator({ slug: 'slake-test', version: 1, title: 'Slake 
     'slaking, aggregate stability, soil stability class, soil crumbs in water, crusting, clod test, soil structure, sieve and dip, soil health demonstration, healthy soil',
   first: ['samples', 'soil', 'spot', 'dried'],
   quantities,
-  compares: { as: 'mean', rows: 'lines', column: 'soilClass', alike: ['spot', 'dried'] },
+  compares: {
+    as: 'mean',
+    // Air-dry crumbs are alike wet whatever the ground was that day.
+    movedBy: ['season', 'hands'],
+    rows: 'lines',
+    column: 'soilClass',
+    middle: 'meanClass',
+    same: {
+      soil: 'the soil did not feel the same on the two days, so texture and care can’t be told apart',
+      spot: 'one day’s crumbs are from under plants, the other’s from bare spots',
+    },
+    bars: {
+      dried: { damp: 'the crumbs were not air-dry, and damp ones hold together in water whatever they are worth' },
+      soil: { differs: 'two places that feel different stood together, so texture and care can’t be told apart' },
+      spot: { mixed: 'crumbs from under plants and from bare spots were mixed, so the mean depends on how many there were of each' },
+    },
+  },
   results: [
     { of: 'holds', said: 'by the slake test' },
     ranged('meanClass', ['lowestClass', 'highestClass'], { says: 'the samples ran from {low} to {high}' }),

@@ -78,3 +78,45 @@ export function scatterFactor({
   const quantile = studentQuantile(0.5 + confidencePercent / 200, earlierRings + laterRings - 2);
   return Math.exp(quantile * deviation * Math.sqrt(1 / earlierRings + 1 / laterRings));
 }
+
+/** Rings side by side on pasture: standard deviation over mean, percent. */
+export const usualVariationPercent = 80;
+
+export type VisitVerdict = 'faster' | 'slower' | 'perhaps-faster' | 'perhaps-slower' | 'chance';
+/** A change with what is said of it, and the factor that usual scatter alone can come to. */
+export interface VisitChange extends VisitRatio {
+  readonly scatterTimes: number;
+  readonly verdict: VisitVerdict;
+}
+/**
+ * One verdict from two tests of a change: by how much these rings differ among themselves (`visitRatio`), and by how much rings on pasture mostly do
+ * (`scatterFactor` at `usualVariationPercent`). A few rings that happen to agree make any change look sure, so a change counts only when it passes both.
+ * @param options.earlier - Rates of the rings of the first visit, in any one unit; at least two, each above 0
+ * @param options.later - Rates of the rings of the second visit, in the same unit; at least two, each above 0
+ * @param options.confidencePercent - How often such a range should hold the truth, percent; above 0, below 100
+ * @returns The ratio later to earlier with its range, the factor of usual scatter, and the verdict: “perhaps” is past these rings' own scatter only
+ * @throws RangeError if a visit has fewer than two rings, a rate is not above 0, or the confidence is outside its range
+ * @source our own, on nist-sematech-handbook, two-sample t interval
+ * @example visitChange({ earlier: [1, 1, 1], later: [2, 2, 2], confidencePercent: 95 }).verdict //=> 'perhaps-faster'
+ */
+export function visitChange({
+  earlier,
+  later,
+  confidencePercent,
+}: {
+  earlier: readonly number[];
+  later: readonly number[];
+  confidencePercent: number;
+}): VisitChange {
+  const { ratio, low, high } = visitRatio({ earlier, later, confidencePercent });
+  const scatterTimes = scatterFactor({
+    earlierRings: earlier.length,
+    laterRings: later.length,
+    variationPercent: usualVariationPercent,
+    confidencePercent,
+  });
+  const isBeyondUsual = Math.max(ratio, 1 / ratio) > scatterTimes;
+  const verdict =
+    low > 1 ? (isBeyondUsual ? 'faster' : 'perhaps-faster') : high < 1 ? (isBeyondUsual ? 'slower' : 'perhaps-slower') : ('chance' as const);
+  return { ratio, low, high, scatterTimes, verdict };
+}

@@ -4,7 +4,7 @@ import type { Result } from '../model/result.ts';
 import type { Visit } from '../model/visit.ts';
 import { resultKind, visitKind } from '../store/visitKinds.ts';
 import { groundWords } from '../visit/blocks.ts';
-import { type Compared, compareResults, differences } from '../visit/compare.ts';
+import { type Compared, compareResults, differences, unlikeWords } from '../visit/compare.ts';
 import { pastureNames, visitDay } from '../visit/visitWords.ts';
 import { definitionOf } from './definitions.ts';
 import { useKept } from './keptRecords.ts';
@@ -24,12 +24,17 @@ async function pairsOf(place: Place, [earlier, later]: readonly [Visit, Visit], 
   const of = ({ results: kept }: Visit): readonly Result[] => kept.flatMap(({ id }) => results.find((each) => each.id === id) ?? []);
   const pairs: Pair[] = [];
   for (const one of of(earlier)) {
-    const other = of(later).find((each) => each.slug === one.slug && sharesGround(one, each));
-    if (other === undefined) continue;
+    const others = of(later).filter((each) => each.slug === one.slug && sharesGround(one, each));
+    if (others.length === 0) continue;
     try {
-      const compared = compareResults(await definitionOf(one.slug), [one, earlier], [other, later], system);
-      const shared = one.pastureIds.filter((id) => other.pastureIds.includes(id));
-      if (compared) pairs.push({ key: one.id, where: pastureNames(place, shared), compared });
+      const calculator = await definitionOf(one.slug);
+      const found = others.flatMap((other): Pair[] => {
+        const compared = compareResults(calculator, [one, earlier], [other, later], system);
+        const shared = one.pastureIds.filter((id) => other.pastureIds.includes(id));
+        return compared === undefined ? [] : [{ key: one.id, where: pastureNames(place, shared), compared }];
+      });
+      // Of two tests of one ground, such as crumbs from under plants and from bare spots, the one that can be held against this.
+      pairs.push(...[found.find(({ compared }) => compared.change !== undefined) ?? found[0] ?? []].flat());
     } catch (error) {
       // A calculator of another edition: its words stand in its visit.
       console.info(error);
@@ -103,6 +108,8 @@ function RangePlot({ compared }: { readonly compared: Compared }) {
   );
 }
 
+const groundLine = (visit: Visit): string => `ground ${groundWords(visit) || 'not told'}`;
+
 /** `#/compare/ID/ID`: two visits side by side. */
 export function Compare(view: PlaceView) {
   const { session, place, system } = view;
@@ -127,14 +134,13 @@ export function Compare(view: PlaceView) {
       </p>
     );
   const days = [visitDay(one, visits), visitDay(other, visits)] as const;
-  const unlike = differences(one, other);
+  const unlike = unlikeWords(differences(one, other));
   return (
     <div class="compare">
       <p>
-        <a href={`#/visit/${one.id}`}>{days[0]}</a>: {groundWords(one) || 'ground not told'}. <a href={`#/visit/${other.id}`}>{days[1]}</a>:{' '}
-        {groundWords(other) || 'ground not told'}.
+        <a href={`#/visit/${one.id}`}>{days[0]}</a>: {groundLine(one)}. <a href={`#/visit/${other.id}`}>{days[1]}</a>: {groundLine(other)}.
       </p>
-      {unlike.length > 0 && <p>Not alike on the two days: {unlike.join('; ')}.</p>}
+      {unlike.length > 0 && <p>{unlike.join(' ')}</p>}
       {pairs?.length === 0 && (
         <p class="none-yet">
           No test was made on the same ground in both visits. Rings, slake tests, cores and counts of ground cover can be compared.
@@ -144,15 +150,13 @@ export function Compare(view: PlaceView) {
         <section key={key}>
           <h3>{where === '' ? compared.title : `${where}: ${compared.title}`}</h3>
           <p>
-            <b>{compared.verdict}</b> {compared.label}
-            {compared.change === undefined ? '.' : `: ${compared.change.words}.`}
+            <b>{compared.verdict}</b> {compared.label}: {compared.sides}
+            {compared.change === undefined ? '.' : `; ${compared.change.words}.`}
           </p>
           <Plot compared={compared} days={days} />
           <RangePlot compared={compared} />
-          {compared.differs.length > 0 && (
-            <p>Not alike: {compared.differs.join('; ')}. Compare the same spots, as wet, in the same month, with the same hands and tool.</p>
-          )}
-          {compared.isRatio && <p>Rings side by side on one pasture often differ by two or three times; that is the usual scatter.</p>}
+          {compared.besides.length > 0 && <p>{compared.besides.join(' ')}</p>}
+          {compared.change?.usual !== undefined && <p>{compared.change.usual}</p>}
         </section>
       ))}
     </div>

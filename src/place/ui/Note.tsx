@@ -4,7 +4,7 @@ import { type Note, noteSchema } from '../model/note.ts';
 import { photoAddress } from '../model/photo.ts';
 import { type Visit, visitSchema } from '../model/visit.ts';
 import { noteKind, photoKind, resultKind, visitKind } from '../store/visitKinds.ts';
-import { type Audience, isForOffice, isOfficesChoice, outgoing, usualPlaceCode } from '../visit/audience.ts';
+import { type Audience, isForOffice, isOfficesChoice, isResultFor, outgoing, usualPlaceCode } from '../visit/audience.ts';
 import { type Block, blocksOf, type Facts } from '../visit/blocks.ts';
 import { newNote } from '../visit/newVisit.ts';
 import { changed, type Data, listed } from './edit.ts';
@@ -19,6 +19,7 @@ import { Steps } from './Steps.tsx';
 import type { Change } from './session.ts';
 import { Troubled } from './Troubled.tsx';
 import { today } from './today.ts';
+import { usePutIn } from './usePutIn.ts';
 import type { PlaceView } from './view.ts';
 import { partsIn } from './views.ts';
 import { Words } from './Words.tsx';
@@ -114,6 +115,8 @@ export function NotePage(view: PlaceView) {
   const photoIds = visitWork.is === 'there' ? (visitWork.value.photos ?? []).map((each) => each.id) : [];
   const photos = useKept(session, photoKind, () => true, photoIds) ?? [];
   const [audience, setAudience] = useState<Audience | undefined>(undefined);
+  const base = office?.copyAt ?? (place.linkBase === undefined ? copyAddress() : withStroke(place.linkBase));
+  const putIn = usePutIn(base === undefined ? results : undefined, system);
   if (visitWork.is === 'coming' || noteWork.is !== 'there' || results === undefined) return null;
   if (visitWork.is === 'none' || visitWork.value.placeId !== place.id)
     return (
@@ -122,7 +125,6 @@ export function NotePage(view: PlaceView) {
       </p>
     );
   const [visit, note] = [visitWork.value, noteWork.value];
-  const base = office?.copyAt ?? (place.linkBase === undefined ? copyAddress() : withStroke(place.linkBase));
   const inVisit = visit.results.flatMap((each) => results.find((result) => result.id === each.id) ?? []);
   const facts: Facts = {
     place,
@@ -130,11 +132,12 @@ export function NotePage(view: PlaceView) {
     results: inVisit,
     note,
     base,
+    ...(putIn === undefined ? {} : { putIn }),
     edition,
     office,
     photos: new Map(photos.map((each) => [each.id, photoAddress(each)])),
   };
-  const blocks = blocksOf(facts);
+  const blocks = blocksOf(facts, isResultFor(facts, audience));
   const onNote = (changes: readonly Change[]): void =>
     noteWork.set(changed(isNote, noteWork.now(), [...changes, { path: ['editedDay'], to: today(view) }]));
   const onVisit = (changes: readonly Change[]): void => visitWork.set(changed(isVisit, visitWork.now(), changes));

@@ -1,24 +1,39 @@
 import type { Result } from '../model/result.ts';
 import type { Step } from '../model/visit.ts';
-import { type Block, blocksOf, type Facts, isToldStep, type Line, stepWords } from './blocks.ts';
+import { type Block, blocksOf, type Facts, isToldStep, type Line, resultBlockId, stepWords } from './blocks.ts';
 import { hiddenNames, pastureCode, takenAwayCode, withoutNames } from './names.ts';
 
 /** For whom an output is. Chosen before each. */
 export type Audience = 'producer' | 'office';
 
-/** Tests of the ground, which an office may have as they come; all else, and money above all, only where somebody ticks it. */
-const usualForOffice: ReadonlySet<string> = new Set(['ring-test', 'slake-test', 'packed-soil', 'ponding', 'cover-count', 'soil-loss']);
+/** Soil, cover and where rain goes, which an office may have as they come; money, the herd, feed and plans for grazing only where somebody ticks them. */
+const usualForOffice: ReadonlySet<string> = new Set([
+  'ring-test',
+  'slake-test',
+  'packed-soil',
+  'ponding',
+  'cover-count',
+  'soil-loss',
+  'storm-runoff',
+  'rain-demonstration',
+  'stored-water',
+]);
 export const usualPlaceCode = 'a place';
 /** What the office's copy calls the place. */
 export const placeCodeOf = ({ note }: Facts): string => note?.placeCode?.trim() || usualPlaceCode;
 
 /** Whether a block goes into the office's copy. */
-export function isForOffice({ id, kind, slug = '' }: Block, { note }: Facts): boolean {
+export function isForOffice({ id, kind, slug = '' }: Pick<Block, 'id' | 'kind' | 'slug'>, { note }: Facts): boolean {
   const told = note?.blocks.find((each) => each.id === id)?.isForOffice;
   if (told !== undefined) return told;
   if (kind === 'result') return usualForOffice.has(slug);
   return kind !== 'said' && kind !== 'photos';
 }
+/** Whether a result may go to that audience, as `blocksOf` asks. */
+export const isResultFor =
+  (facts: Facts, audience: Audience | undefined) =>
+  (result: Result): boolean =>
+    audience !== 'office' || isForOffice({ id: resultBlockId(result), kind: 'result', slug: result.slug }, facts);
 /** Can be ticked for the office, or not. */
 export const isOfficesChoice = ({ isFixed, isLeftOut }: Block): boolean => !isFixed && !isLeftOut;
 
@@ -52,7 +67,7 @@ function forProducer(facts: Facts): Outgoing {
   return {
     title: `Visit of ${facts.place.name}`,
     blocks,
-    results: facts.results.filter(({ id }) => kept.has(`result-${id}`)),
+    results: facts.results.filter((result) => kept.has(resultBlockId(result))),
     told: {
       has: 'Names, place and pastures, all results with their links, what was said, who does what by when.',
       leavesOut: left.join('; ') || 'nothing',
@@ -80,7 +95,7 @@ function forOffice(facts: Facts): Outgoing {
   const { visit, note } = facts;
   const coded = inCodes(facts);
   const bare = bareWords(facts);
-  const all = blocksOf(coded);
+  const all = blocksOf(coded, isResultFor(facts, 'office'));
   const blocks = all
     .filter((block) => !block.isLeftOut && isForOffice(block, facts))
     .map((block): Block => {
@@ -107,7 +122,7 @@ function forOffice(facts: Facts): Outgoing {
   return {
     title: `Visit of ${code}`,
     blocks,
-    results: facts.results.filter(({ id }) => kept.has(`result-${id}`)),
+    results: facts.results.filter((result) => kept.has(resultBlockId(result))),
     told: {
       has: `${code}, ${note?.hasPastureNames === true ? 'pastures by name' : 'pastures by number'}, no other names; what was agreed and by when, without who.`,
       leavesOut: ['names of people and of the place', ...left.map(({ title }) => title), ...leftWords(blocks)].join('; '),
@@ -120,7 +135,7 @@ const isForAnyone = (line: Line): boolean => !['By: ', 'There: ', 'Where: '].inc
 export const bareStep = (step: Step, bare: (text: string) => string): Step => (step.what === undefined ? step : { ...step, what: bare(step.what) });
 /** What two managements were called is typed; the words and figures around it are not. */
 function withBareSides(block: Block, { results }: Facts, bare: (text: string) => string): Block {
-  const sides = results.find(({ id }) => block.id === `result-${id}`)?.sides ?? [];
+  const sides = results.find((result) => block.id === resultBlockId(result))?.sides ?? [];
   const bareSides = (text: string): string => sides.reduce((now, side) => now.replaceAll(side, bare(side)), text);
   return {
     ...block,

@@ -18,6 +18,8 @@ export interface Facts {
   readonly photos?: ReadonlyMap<string, string>;
   /** Address of the copy of these pages that links begin with, with its last stroke; nothing where nobody has told one. */
   readonly base: string | undefined;
+  /** What was put into results, by their ids, a line each: where no link opens them. */
+  readonly putIn?: ReadonlyMap<string, readonly string[]>;
   readonly edition: string;
   /** The office whose copy it is. */
   readonly office?: NoteOffice | undefined;
@@ -71,13 +73,12 @@ const told = (label: string, text: string | undefined): readonly Line[] =>
 export const addressOf = ({ base }: Pick<Facts, 'base'>, { slug, link }: Pick<Result, 'slug' | 'link'>): string | undefined =>
   base === undefined ? undefined : `${base}calculators/${slug}/?${link}`;
 
-const feels = { dry: 'dry', moist: 'moist', wet: 'wet' } as const;
-/** The ground that day, in a line. */
+/** The ground that day, in a line: `wet, 3 days since rain`. */
 export function groundWords({ ground }: Visit): string {
   if (ground === undefined) return '';
   const { moistureFeel, daysSinceRain, fiveDayRainIn, isFrozen } = ground;
   return [
-    moistureFeel === undefined ? '' : `ground ${feels[moistureFeel]}`,
+    moistureFeel ?? '',
     isFrozen === true ? 'frozen' : '',
     daysSinceRain === undefined ? '' : `${daysSinceRain} ${daysSinceRain === 1 ? 'day' : 'days'} since rain`,
     fiveDayRainIn === undefined ? '' : `${fiveDayRainIn} in of rain in five days`,
@@ -116,11 +117,29 @@ const figures = (result: Result): readonly Line[] => [
     ...(range === undefined ? [] : [{ text: `, ${range}` }]),
   ]),
 ];
-function linkLine(facts: Facts, result: Result): Line {
+/** How to open it: by its link, or else by hand with what was put in. */
+function openLines(facts: Facts, result: Result): readonly Line[] {
   const href = addressOf(facts, result);
   const record = result.hasRecord ? ' The record that went into it is not in the link.' : '';
-  if (href === undefined) return plain(`To open it: in any copy of these pages open “${result.title}” and put the figures in again.${record}`);
-  return [{ text: 'Open it as it stood', href }, ...(record === '' ? [] : [{ text: `.${record}` }])];
+  if (href !== undefined) return [[{ text: 'Open it as it stood', href }, ...(record === '' ? [] : [{ text: `.${record}` }])]];
+  const open = `To open it: in any copy of these pages open “${result.title}”`;
+  const putIn = facts.putIn?.get(result.id) ?? [];
+  // Of a form that this copy does not have, or has not fetched.
+  if (putIn.length === 0) return [plain(`${open}. What was put in stands where this note was made.`)];
+  const alone = result.hasRecord ? ' The record that went into it is not among them.' : '';
+  return [plain(`${open} and put these figures in again.${alone}`), ...putIn.map((line) => [{ text: 'Put in: ', isStrong: true }, { text: line }])];
+}
+
+/** Tests that ask how wet the ground was, by the name that their links give it; their words for it are those of a visit. */
+export const wetnessInLink: Readonly<Record<string, string>> = { 'ring-test': 'moisture' };
+/** Where a test was told other ground than the visit: whoever was there can say which of the two is so. */
+function wetnessLine({ visit }: Facts, { slug, link }: Result): readonly Line[] {
+  const felt = visit.ground?.moistureFeel;
+  const told = new URLSearchParams(link).get(wetnessInLink[slug] ?? '');
+  if (felt === undefined || told === null || told === felt) return [];
+  return [
+    plain(`The visit says that the ground felt ${felt}; this test was told ${told} ground. Put right the one that is wrong: wet ground reads slow.`),
+  ];
 }
 
 const once = (texts: readonly string[]): readonly string[] => [...new Set(texts)];
@@ -164,24 +183,25 @@ function photosOf({ visit, photos }: Facts): readonly Omit<Block, 'isLeftOut' | 
   ];
 }
 
+export const resultBlockId = ({ id }: Pick<Result, 'id'>): string => `result-${id}`;
 function resultBlock(facts: Facts, ground: string, result: Result): Omit<Block, 'isLeftOut' | 'cameWith'> {
   const address = addressOf(facts, result);
   return {
-    id: `result-${result.id}`,
+    id: resultBlockId(result),
     kind: 'result',
     title: ground === '' ? result.title : `${ground}: ${result.title}`,
     ...(ground === '' ? {} : { ground, shortTitle: result.title }),
     text: result.note,
     isFixed: false,
     isList: true,
-    lines: [...figures(result), linkLine(facts, result)],
+    lines: [...figures(result), ...wetnessLine(facts, result), ...openLines(facts, result)],
     slug: result.slug,
     ...(address === undefined ? {} : { address }),
   };
 }
 
-/** The parts of a note in the order that it comes in; results of one ground stand together. */
-function inGivenOrder(facts: Facts): readonly Omit<Block, 'isLeftOut' | 'cameWith'>[] {
+/** The parts of a note in the order that it comes in; results of one ground stand together. Cautions and sources are those of the results that go out. */
+function inGivenOrder(facts: Facts, going: readonly Result[]): readonly Omit<Block, 'isLeftOut' | 'cameWith'>[] {
   const { visit, results } = facts;
   const words = { isFixed: false, isList: false, lines: [] } as const;
   const last = { isFixed: true, isList: true } as const;
@@ -207,7 +227,7 @@ function inGivenOrder(facts: Facts): readonly Omit<Block, 'isLeftOut' | 'cameWit
       isList: false,
       lines: visit.nextDay === undefined ? [] : [plain(dayWords(visit.nextDay))],
     },
-    { id: 'cautions', kind: 'cautions', title: 'Before you act on it', ...last, lines: cautionLines(results) },
+    { id: 'cautions', kind: 'cautions', title: 'Before you act on it', ...last, lines: cautionLines(going) },
     { id: 'talk', kind: 'talk', title: 'Someone to talk to', ...last, lines: talkLines(facts) },
     {
       id: 'planning',
@@ -223,7 +243,7 @@ function inGivenOrder(facts: Facts): readonly Omit<Block, 'isLeftOut' | 'cameWit
       title: 'Sources',
       ...last,
       lines: [
-        ...once(results.flatMap(({ sources }) => sources)).map(plain),
+        ...once(going.flatMap(({ sources }) => sources)).map(plain),
         plain('Method, formulas and sources of each calculation stand on its own page.'),
       ],
     },
@@ -231,17 +251,23 @@ function inGivenOrder(facts: Facts): readonly Omit<Block, 'isLeftOut' | 'cameWit
   ];
 }
 
-/** The parts of a note as they stand: in somebody's order, with somebody's words. */
-export function blocksOf(facts: Facts): readonly Block[] {
-  const { note } = facts;
+/**
+ * The parts of a note as they stand: in somebody's order, with somebody's words.
+ * @param facts - What the note is made from
+ * @param isFor - Whether a result may go to those whom this copy is for: of one that does not, cautions and sources stay away too, for they tell of it
+ */
+export function blocksOf(facts: Facts, isFor: (result: Result) => boolean = () => true): readonly Block[] {
+  const { note, results } = facts;
+  const leftOut = new Set(note?.blocks.filter(({ isLeftOut }) => isLeftOut === true).map(({ id }) => id));
+  const going = results.filter((result) => !leftOut.has(resultBlockId(result)) && isFor(result));
   const order = note?.order ?? [];
   const placeOf = (id: string, index: number): number => (order.includes(id) ? order.indexOf(id) : order.length + index);
-  return inGivenOrder(facts)
+  return inGivenOrder(facts, going)
     .map((block, index) => ({ block, at: placeOf(block.id, index) }))
     .toSorted((one, other) => one.at - other.at)
     .map(({ block }): Block => {
       const done = note?.blocks.find(({ id }) => id === block.id);
-      const isLeftOut = !block.isFixed && done?.isLeftOut === true;
+      const isLeftOut = !block.isFixed && leftOut.has(block.id);
       if (block.text === undefined || done?.text === undefined || done.text === block.text) return { ...block, isLeftOut };
       const { text } = done;
       const lines = block.kind === 'result' ? [] : block.text.split('\n').map((line) => line.trim());

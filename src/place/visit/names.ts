@@ -55,10 +55,18 @@ export function hiddenNames(place: Place, visit: Visit, placeCode: string, hasPa
 }
 
 const escaped = (name: string): string => name.trim().replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
-/** What somebody typed, without the names. One word is only looked for as it is spelled: “will” in a sentence is no Will. */
+/** What ends before a word that begins a sentence or a line. */
+const beginsSentence = /(?:^|[.!?]["”’)]*\s+|\n\s*(?:[-*•]\s+)?)$/u;
+const withCapital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+/**
+ * What somebody typed, without the names. One word is only looked for as it is spelled: “will” in a sentence is no Will. An article before a name goes with
+ * it, for what stands instead has its own or takes none, and begins a sentence as the name did.
+ */
 export const withoutNames = (text: string, hidden: readonly Hidden[]): string =>
-  hidden.reduce(
-    (now, { name, instead }) =>
-      now.replace(new RegExp(`(?<![\\p{L}\\p{N}])${escaped(name)}(?![\\p{L}\\p{N}])`, /\s/.test(name.trim()) ? 'giu' : 'gu'), () => instead),
-    text,
-  );
+  hidden.reduce((now, { name, instead }) => {
+    const found = new RegExp(
+      `(?<![\\p{L}\\p{N}])(?:(?:[Tt]he|[Aa]n?)\\s+)?${escaped(name)}(?![\\p{L}\\p{N}])`,
+      /\s/.test(name.trim()) ? 'giu' : 'gu',
+    );
+    return now.replace(found, (_, at: number) => (beginsSentence.test(now.slice(0, at)) ? withCapital(instead) : instead));
+  }, text);
