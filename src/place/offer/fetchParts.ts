@@ -2,6 +2,7 @@ import type { Calculator } from '../../../calculators/kit/define.ts';
 import { type Cell, movesWithToday } from '../../../calculators/kit/inputs.ts';
 import type { OfferKey } from '../../../calculators/kit/offers.ts';
 import { type FillTexts, filler } from './fillTexts.ts';
+import { isSinceTurnIn } from './fits.ts';
 import type { OfferPart } from './offered.ts';
 
 /** The offers that a form asks for. */
@@ -17,9 +18,12 @@ const parts: readonly { readonly of: RegExp; readonly bring: () => Promise<{ rea
   { of: /^(?:place|rain)\./, bring: () => import('./placeOffers.ts') },
   { of: /^(?:season|growth|grazing)\./, bring: () => import('./seasonOffers.ts') },
   { of: /^pastures?\./, bring: () => import('./groundOffers.ts') },
+  { of: /^pastures\.(?!area|normal|ground|reachFrom|yieldFrom)/, bring: () => import('./togetherOffers.ts') },
   { of: /^layer\./, bring: () => import('./layerOffers.ts') },
-  { of: /^herd\.(?!seasonDemand|cow|calf|main|\w+From)/, bring: () => import('./herdOffers.ts') },
-  { of: /^herd\.(?:seasonDemand|cow|calf|main|\w+From)/, bring: () => import('./herdWhole.ts') },
+  { of: /^herd\.(?!season|cow|calf|main|\w+From)/, bring: () => import('./herdOffers.ts') },
+  { of: /^herd\.(?:cow|calf|main|\w+From)/, bring: () => import('./herdWhole.ts') },
+  // After the lines of the herd, which it tells with more.
+  { of: /^herd\.season/, bring: () => import('./herdSeason.ts') },
   { of: /^hay\./, bring: () => import('./hayOffers.ts') },
   { of: /^prices\./, bring: () => import('./priceOffers.ts') },
   { of: /^water\./, bring: () => import('./waterOffers.ts') },
@@ -33,5 +37,11 @@ export function fetchParts(forms: readonly Pick<Calculator, 'inputs'>[]): Promis
 }
 /** What fills one form with them. */
 export async function fetchFiller({ inputs }: Pick<Calculator, 'inputs'>): Promise<FillTexts> {
-  return filler(movesWithToday(inputs) ? (await import('../../../calculators/kit/occurs.ts')).exampleOn : undefined);
+  const keys = offerKeys({ inputs });
+  const [move, ahead, stack] = await Promise.all([
+    movesWithToday(inputs) ? import('../../../calculators/kit/occurs.ts').then(({ exampleOn }) => exampleOn) : undefined,
+    Object.values(inputs).some(isSinceTurnIn) ? import('./lookAhead.ts') : undefined,
+    keys.includes('hay.onHand') ? import('./withoutStack.ts') : undefined,
+  ]);
+  return filler(move, { ahead, stack });
 }

@@ -6,9 +6,8 @@ import { defaultText } from '../../../calculators/kit/read.ts';
 import { refusalsIn } from '../../../calculators/kit/runTexts.ts';
 import { changeSystem, type RowTexts, startTexts, type Text, type Texts } from '../../../calculators/kit/state.ts';
 import { textAt } from '../../../calculators/kit/textAt.ts';
-import { dayOf } from '../../../calculators/units/printQuantity.ts';
 import type { UnitSystem } from '../../../calculators/units/units.ts';
-import { countsOn, fitOf, nextAfter } from './fits.ts';
+import { countsOn, fitOf } from './fits.ts';
 import type { Offered, OfferedRow, OfferMap, Offers } from './offered.ts';
 
 /** A field that holds what a place gave it, as long as its text is this one. */
@@ -138,24 +137,18 @@ function attempt(calculator: Pick<Calculator, 'inputs'>, offers: Offers, asked: 
 const marksIn = (texts: Texts, marks: readonly Mark[], todayAt: readonly string[]): readonly Mark[] =>
   marks.filter(({ at }) => !todayAt.includes(at)).map((mark) => ({ ...mark, text: textAt(texts, mark.at) ?? mark.text }));
 
-const outOfSeason = 'The grazing season of your place is over, or nearly. This looks ahead to the next one, from the day of turn-in.';
-/** The next turn-in of the place, for a form that takes only days from the last turn-in to the end of grazing. */
-function nextTurnIn({ inputs }: Pick<Calculator, 'inputs'>, { single }: Offers, todayDay: number): number | undefined {
-  const turnIn = single.get('season.turnIn');
-  const isInSeason = Object.values(inputs).some(
-    (input) => input.kind === 'date' && input.offeredBy === 'season.turnIn' && typeof input.occurs === 'object' && 'lastBy' in input.occurs,
-  );
-  if (!isInSeason || !single.has('season.end') || turnIn === undefined || !('monthDay' in turnIn)) return undefined;
-  return dayOf(nextAfter(turnIn.monthDay, todayDay));
-}
-/** Where turn-in stands in for today. */
-const turnInAt = (texts: Texts, at: readonly string[]): readonly Mark[] =>
-  at.map((each) => ({ at: each, offer: 'season.turnIn', text: textAt(texts, each) ?? '', says: 'turn-in' }));
-
 /** Fills one form. */
 export type FillTexts = (calculator: Calculator, offers: Offers, todayDay: number, system?: UnitSystem) => Filled;
 /** Moves the dates of an example; where nothing goes with today there is none. */
 type Mover = typeof exampleOn;
+
+/** What only some forms need. */
+export interface Extras {
+  /** A form of a grazing season can look ahead to the next one. */
+  readonly ahead?: typeof import('./lookAhead.ts') | undefined;
+  /** A form that counts hay on hand can count none. */
+  readonly stack?: typeof import('./withoutStack.ts') | undefined;
+}
 
 /**
  * A fresh form as a place and a day fill it. Where the form would refuse the dates of that day, it looks ahead to the place's next grazing season if it
@@ -164,7 +157,7 @@ type Mover = typeof exampleOn;
  * subject stays out and is told.
  */
 export const filler =
-  (move: Mover = (_, texts) => ({ texts, todayAt: [], isExampleDates: false })): FillTexts =>
+  (move: Mover = (_, texts) => ({ texts, todayAt: [], isExampleDates: false }), { ahead, stack }: Extras = {}): FillTexts =>
   (calculator, offers, todayDay, system = 'us') => {
     const start = startTexts(calculator.inputs);
     const built = system === 'us' ? start : changeSystem(calculator.inputs, start, 'us', system);
@@ -175,22 +168,28 @@ export const filler =
     };
     const tried = (leftOut: readonly string[], offered = offers) => {
       const now = movedTo(todayDay, leftOut, offered);
-      const aheadDay = now.isExampleDates ? nextTurnIn(calculator, offered, todayDay) : undefined;
-      const ahead = aheadDay === undefined ? undefined : movedTo(aheadDay, leftOut, offered);
-      const isAhead = ahead?.isExampleDates === false;
-      const { asked, first, texts: moved, todayAt: onToday, isExampleDates } = isAhead ? ahead : now;
+      const aheadDay = now.isExampleDates ? ahead?.nextTurnIn(calculator, offered, todayDay) : undefined;
+      const next = aheadDay === undefined ? now : movedTo(aheadDay, leftOut, offered);
+      const isAhead = ahead !== undefined && next !== now && !next.isExampleDates;
+      const { asked, first, texts: moved, todayAt: onToday, isExampleDates } = isAhead ? next : now;
       const { texts: undated, marks, said, fixed } = isExampleDates ? attempt(calculator, offered, { ...asked, isUndated: true }) : first;
       const texts = isExampleDates ? undated : { ...moved, ...fixed };
       // A day that the place names is no today of the device, though a form without one would have that.
       const todayAt = onToday.filter((at) => fixed[at] === undefined);
       const filled: Filled = isAhead
-        ? { texts, marks: [...marksIn(texts, marks, []), ...turnInAt(texts, todayAt)], said: [...said, outOfSeason], todayAt: [], isExampleDates }
+        ? {
+            texts,
+            marks: [...marksIn(texts, marks, []), ...ahead.turnInAt(texts, todayAt)],
+            said: [...said, ahead.outOfSeason],
+            todayAt: [],
+            isExampleDates,
+          }
         : { texts, marks: marksIn(texts, marks, todayAt), said, todayAt, isExampleDates };
       return { filled, refused: refusalsIn(calculator, texts, system)[0]?.say };
     };
     const all = tried([]);
     if (all.refused === undefined) return all.filled;
-    const noneOnHand = all.filled.marks.some(({ offer }) => stackKeys.includes(offer)) ? tried([], withoutStack(offers)) : all;
+    const noneOnHand = stack && all.filled.marks.some(({ offer }) => stack.stackKeys.includes(offer)) ? tried([], stack.withoutStack(offers)) : all;
     if (noneOnHand.refused === undefined)
       return { ...noneOnHand.filled, said: [...noneOnHand.filled.said, `The hay that your place has on hand is not counted here. ${all.refused}`] };
     const subjects = [...new Set(all.filled.marks.map(({ offer }) => subjectOf(offer)))];
@@ -207,16 +206,6 @@ export const filler =
     if (none.refused !== undefined) return all.filled;
     return { ...none.filled, said: [`What your place has is left out of this form. ${all.refused}`] };
   };
-/** What is told of hay on hand, and of nothing else. */
-const stackKeys: readonly OfferKey[] = ['hay.count', 'hay.bale', 'hay.baled', 'hay.weighed', 'hay.storage'];
-/** Hay on hand that a form cannot take is none: the example's would be counted in its stead. What is bought, and how it is fed, stays. */
-const withoutStack = (offers: Offers): Offers => ({
-  ...offers,
-  single: new Map([
-    ...[...offers.single].filter(([key]) => !stackKeys.includes(key)),
-    ['hay.onHand', { words: ['none'], says: 'what lies there is not counted' }],
-  ]),
-});
 /** Where the word of an offer's key is not what a producer would call it. */
 const subjectNames: Readonly<Record<string, string>> = {
   place: 'rain and heat',

@@ -40,6 +40,9 @@ function asTyped(input: NumberInput, typed: string | undefined, value: number): 
 const anyYear = 2000;
 /** A fresh form counts on from today there: a day that the place names is the next one to come. */
 export const countsOn = (input: Input): boolean => input.kind === 'date' && typeof input.occurs === 'object' && 'daysAfterToday' in input.occurs;
+/** A form of one grazing season: it takes no day before the turn-in that was last. */
+export const isSinceTurnIn = (input: Input): boolean =>
+  input.kind === 'date' && input.offeredBy === 'season.turnIn' && typeof input.occurs === 'object' && 'lastBy' in input.occurs;
 export function nextAfter(monthDay: string, todayDay: number): string {
   const day = dayOf(`${anyYear}-${monthDay}`);
   if (day === undefined) throw new RangeError(`no month and day: ${monthDay}`);

@@ -1,4 +1,3 @@
-import type { OfferKey } from '../../../calculators/kit/offers.ts';
 import { onDryBasis } from '../../../calculators/math/forage/onDryBasis.ts';
 import { yieldBasisPercents } from '../../../calculators/tables/yieldBasis.ts';
 import type { Pasture } from '../model/pasture.ts';
@@ -8,7 +7,6 @@ import {
   amount,
   derived,
   meanIfAll,
-  type Offered,
   type OfferedRow,
   type OfferMap,
   type OfferPart,
@@ -41,7 +39,7 @@ function paddockAc({ areaAc, paddocks }: Pasture): number | undefined {
 }
 
 /** All that is told of one pasture and of the soil under it. */
-function pastureOffers(place: Place, pasture: Pasture): OfferMap {
+export function pastureOffers(place: Place, pasture: Pasture): OfferMap {
   const soil = soilOf(place, pasture);
   const { forage, paddocks } = pasture;
   return offerMap(
@@ -75,51 +73,6 @@ function pastureOffers(place: Place, pasture: Pasture): OfferMap {
   );
 }
 
-/** What several pastures, taken as one ground, have from what is told of each. */
-const ofEach = [
-  ['pastures.reach', 'pasture.reach'],
-  ['pastures.stand', 'pasture.stand'],
-  ['pastures.condition', 'pasture.condition'],
-  ['pastures.density', 'pasture.density'],
-  ['pastures.stopHeight', 'pasture.stopHeight'],
-  ['pastures.texture', 'pasture.texture'],
-  ['pastures.organic', 'pasture.organic'],
-  ['pastures.rootsMost', 'pasture.rootsMost'],
-  ['pastures.slope', 'pasture.slope'],
-  ['pastures.slopeLength', 'pasture.slopeLength'],
-] as const satisfies readonly (readonly [OfferKey, OfferKey])[];
-const isSameSaid = (one: Offered, other: Offered): boolean =>
-  'amount' in one && 'amount' in other ? one.amount === other.amount : JSON.stringify(one) === JSON.stringify(other);
-
-/** Of pastures of which each says something: what all say alike, else the mean by acres of a number, and the word of the most acres. Without acres neither is known. */
-function together(key: OfferKey, each: readonly { readonly areaAc: number | undefined; readonly offered: Offered }[], among: string): OfferMap {
-  const [first] = each;
-  if (first === undefined) return offerMap();
-  const says = (how: string): string | undefined => [how, among].filter((part) => part !== '').join('; ') || undefined;
-  if (each.every(({ offered }) => isSameSaid(offered, first.offered))) return offerMap([[key, { ...first.offered, says: says('') }]]);
-  const amounts = each.map(({ areaAc, offered }) => ({ value: 'amount' in offered ? offered.amount : undefined, weight: areaAc }));
-  if ('amount' in first.offered) return offerMap(derived(key, meanIfAll(amounts), says('mean by acres')));
-  if (sumIfAll(each.map(({ areaAc }) => areaAc)) === undefined) return offerMap();
-  const acresOf = (said: Offered): number => each.reduce((sum, { areaAc = 0, offered }) => sum + (isSameSaid(offered, said) ? areaAc : 0), 0);
-  const most = each.toSorted((one, other) => acresOf(other.offered) - acresOf(one.offered))[0] ?? first;
-  return offerMap([[key, { ...most.offered, says: says('most of the acres; the rest differs') }]]);
-}
-/** The same for all that a form takes of ground as a whole. Pounds in an inch are known of it only where they are of every part. */
-function togetherOffers(place: Place, pastures: readonly Pasture[]): OfferMap {
-  const told = pastures.map((pasture) => ({ areaAc: pasture.areaAc, offers: pastureOffers(place, pasture) }));
-  const isDensityKnown = told.length > 0 && told.every(({ offers }) => offers.has('pasture.density'));
-  const all = ofEach.flatMap(([key, one]): readonly (readonly [OfferKey, Offered])[] => {
-    if (key === 'pastures.density' && !isDensityKnown) return [];
-    const each = told.flatMap(({ areaAc, offers }) => {
-      const offered = offers.get(one);
-      return offered === undefined ? [] : [{ areaAc, offered }];
-    });
-    const among = each.length < told.length ? `told of ${each.length} of ${told.length} pastures` : '';
-    return [...together(key, each, among)];
-  });
-  return new Map([...all, ...offerMap(isDensityKnown ? word('pastures.densityFrom', 'own') : [])]);
-}
-
 /** A row for each pasture whose acres are known. */
 const pastureRows = (place: Place, pastures: readonly Pasture[], record: RecordOffers | undefined): readonly OfferedRow[] =>
   pastures.flatMap((pasture) => {
@@ -143,6 +96,6 @@ function pasturesOffers(pastures: readonly Pasture[], isChosen: boolean): OfferM
 }
 
 export const part: OfferPart = ({ place, pastures, isChosen, pasture, record }) => ({
-  single: new Map([...pasturesOffers(pastures, isChosen), ...togetherOffers(place, pastures), ...(pasture ? pastureOffers(place, pasture) : [])]),
+  single: new Map([...pasturesOffers(pastures, isChosen), ...(pasture ? pastureOffers(place, pasture) : [])]),
   tables: { pastures: pastureRows(place, pastures, record) },
 });

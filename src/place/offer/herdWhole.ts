@@ -3,7 +3,6 @@ import type { StockKind } from '../model/words.ts';
 import { counted, eachLbPerDay } from './herdEats.ts';
 import { mainOf } from './mainOf.ts';
 import { amount, derived, meanIfAll, type OfferMap, type OfferPart, offerMap, sumIfAll, word } from './offered.ts';
-import { grazingSeason, seasonDiet } from './seasonDiet.ts';
 import { daysSinceBirth, isBreeding, stageOf } from './stages.ts';
 
 /** What eats and drinks it, as a form about poisons has it. */
@@ -20,7 +19,7 @@ export const animalsOf: Readonly<Record<StockKind, 'adult-cattle' | 'calves' | '
 };
 
 /** What is told of the whole herd, of its cows, and of the kind that eats most. */
-function herdOffers({ herd, season }: Place, todayDay: number): OfferMap {
+function herdOffers({ herd }: Place, todayDay: number): OfferMap {
   const groups = counted(herd);
   const cows = groups.filter(({ kind }) => kind === 'cow');
   const nursing = cows.filter((group) => stageOf(group, todayDay) === 'nursing');
@@ -29,14 +28,8 @@ function herdOffers({ herd, season }: Place, todayDay: number): OfferMap {
   );
   const age = meanIfAll(ages);
   const main = mainOf(groups, todayDay);
-  const days = grazingSeason(season);
   const breeders = groups.filter(({ kind }) => isBreeding(kind));
   return offerMap(
-    derived(
-      'herd.seasonDemand',
-      sumIfAll(groups.map((group) => group.weightLb && (group.countHead * group.weightLb * seasonDiet(group, days).intakePercent) / 100)),
-      days.says,
-    ),
     amount('herd.cows', sumIfAll(cows.map(({ countHead }) => countHead))),
     derived('herd.cowWeight', meanIfAll(cows.map(({ weightLb, countHead }) => ({ value: weightLb, weight: countHead })))),
     amount('herd.calfAge', age === undefined ? undefined : Math.round(age)),
