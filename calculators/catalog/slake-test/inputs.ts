@@ -25,7 +25,8 @@ export const inputs = {
     options: { dry: 'Yes', damp: 'No, or not sure' },
     belongsTo: 'management',
     help: 'Damp soil holds together in water whatever it is worth.',
-    field: 'Spread them on paper in the shade until they are hard and pale all through: some days, a week or more in damp weather. Not in an oven, not in the sun on a dashboard.',
+    field:
+      'Spread them on paper in the shade until they are hard and pale all through: some days, a week or more in damp weather. Not in an oven, not in the sun on a dashboard.',
   }),
   samples: rows({
     label: 'Samples',
