@@ -7,7 +7,8 @@ import { withTextAt } from '../../../calculators/kit/withTextAt.ts';
 import type { Change, Reach } from '../../../calculators/ui/formProps.ts';
 import type { PlaceMarks } from '../../../calculators/ui/props.ts';
 import { keep, kept, visitKey } from '../../scripts/kept.ts';
-import { type Filled, type Mark, placedIn } from '../offer/fillTexts.ts';
+import { type Filled, placedIn } from '../offer/fillTexts.ts';
+import type { Mark } from '../offer/offered.ts';
 import { ledKey } from './chosen.ts';
 import type { AtForm } from './types.ts';
 

@@ -8,17 +8,8 @@ import { changeSystem, type RowTexts, startTexts, type Text, type Texts } from '
 import { textAt } from '../../../calculators/kit/textAt.ts';
 import type { UnitSystem } from '../../../calculators/units/units.ts';
 import { countsOn, fitOf } from './fits.ts';
-import type { Offered, OfferedRow, OfferMap, Offers } from './offered.ts';
+import type { Mark, Offered, OfferedRow, OfferMap, Offers } from './offered.ts';
 
-/** A field that holds what a place gave it, as long as its text is this one. */
-export interface Mark {
-  /** `areaAc`, `herd.0.countHead`, `stationIn.3`. */
-  readonly at: string;
-  readonly offer: OfferKey;
-  readonly text: string;
-  /** What must be told beside it: `slip of Jun 3, 2026`. */
-  readonly says?: string | undefined;
-}
 export interface Filled {
   readonly texts: Texts;
   readonly marks: readonly Mark[];

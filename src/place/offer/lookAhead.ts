@@ -2,9 +2,8 @@ import type { Calculator } from '../../../calculators/kit/define.ts';
 import type { Texts } from '../../../calculators/kit/state.ts';
 import { textAt } from '../../../calculators/kit/textAt.ts';
 import { dayOf } from '../../../calculators/units/printQuantity.ts';
-import type { Mark } from './fillTexts.ts';
 import { isSinceTurnIn, nextAfter } from './fits.ts';
-import type { Offers } from './offered.ts';
+import type { Mark, Offers } from './offered.ts';
 
 // For forms of a grazing season that are opened outside it.
 

@@ -37,6 +37,16 @@ export interface Offers {
   readonly besides: readonly { readonly key?: OfferKey; readonly say: string }[];
 }
 
+/** A field that holds what a place gave it, as long as its text is this one. */
+export interface Mark {
+  /** `areaAc`, `herd.0.countHead`, `stationIn.3`. */
+  readonly at: string;
+  readonly offer: OfferKey;
+  readonly text: string;
+  /** What must be told beside it: `slip of Jun 3, 2026`. */
+  readonly says?: string | undefined;
+}
+
 /** A test of an earlier visit, as the form that is filled reads it. */
 export interface EarlierTest {
   /** `2025-06-18` */
