@@ -71,7 +71,7 @@ export const fewChunks: Plugin = {
 const root = fileURLToPath(new URL('../../', import.meta.url));
 const catalog = 'calculators/catalog';
 const slugs = readdirSync(`${root}${catalog}`);
-const forAll = ['src/scripts/calculator.tsx', 'calculators/kit/define.ts', 'calculators/kit/steps.ts'];
+const forAll = ['src/scripts/calculator.tsx', 'calculators/kit/define.ts', 'calculators/kit/steps.ts', 'calculators/kit/midSentence.ts'];
 /** What a form fetches once it is live. */
 const onceLive = ['src/scripts/later.tsx', 'calculators/ui/twoSides.ts', 'calculators/ui/pictures/readings.ts'];
 /** What the place page draws: its frame, and the fields that its views fetch. */
