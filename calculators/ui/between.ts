@@ -60,7 +60,7 @@ function gapCounted(sides: readonly Outcome[], names: readonly string[], { digit
   const least = roundedTo(gap - Math.hypot(two - twoLow, oneHigh - one), digits);
   const most = roundedTo(gap + Math.hypot(twoHigh - two, one - oneLow), digits);
   const [less, more] = [least, most].map((end) => printIn(Math.abs(end), unit, digits));
-  if (least < 0 && most > 0) return `it can be chance: ${less} less to ${more} more`;
+  if (least < 0 && most > 0) return `it can be chance: ${printNumber(-least, digits)} less to ${more} more`;
   return withUnitOnce(gap < 0 ? `${more} to ${less}, 95 times in 100` : `${less} to ${more}, 95 times in 100`);
 }
 
