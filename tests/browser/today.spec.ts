@@ -159,7 +159,7 @@ test('a place with hay on hand plans the winter that is under way, and judges it
   await page.goto('/about/');
   await keepPlace(page, { ...twoBench, hay: { stacks: [stack] } });
   await openOn(page, '2026-11-30', '/calculators/hay-to-grass/');
-  const [bales, left] = [field(page, 'hay-to-grass-ownCount'), page.getByText('What your place has of hay is left out of this form.')];
+  const [bales, left] = [field(page, 'hay-to-grass-ownCount'), page.getByText('The hay that your place has on hand is not counted here.')];
   await expect(field(page, 'hay-to-grass-fromDay')).toHaveValue('2026-11-30');
   await expect(whoseOf(page, 'hay-to-grass-fromDay')).toHaveText('today, by this device');
   await expect(field(page, 'hay-to-grass-toDay')).toHaveValue('2027-04-20');
@@ -167,12 +167,12 @@ test('a place with hay on hand plans the winter that is under way, and judges it
   await expect(bales).toHaveValue('120');
   await expect(whoseOf(page, 'hay-to-grass-ownCount')).toHaveText('from your place');
   await expect(left).toHaveCount(0);
-  // For the winter after this hay is too old: it says so, and the example’s stands in.
+  // For the winter after this hay is too old: it says so, and none of the example’s is counted in its stead.
   await give(page, 'fromDay', '2027-11-01');
   await expect(field(page, 'hay-to-grass-toDay')).toHaveValue('2028-04-20');
   await expect(left).toHaveCount(1);
-  await expect(bales).toHaveValue('60');
-  await expect(whoseOf(page, 'hay-to-grass-ownCount')).toHaveText('example');
+  await expect(bales).toHaveCount(0);
+  await expect(whoseOf(page, 'hay-to-grass-onHand')).toContainText('from your place, what lies there is not counted');
   await give(page, 'fromDay', '2026-12-05');
   await expect(left).toHaveCount(0);
   await expect(bales).toHaveValue('120');
