@@ -36,7 +36,7 @@ export const quantities = {
   slowestInPerHr: rate('Slowest ring', 'r_{low}'),
   fastestInPerHr: rate('Fastest ring', 'r_{high}'),
   inchMin: { ...amount('Time for an inch to go in', 't_{in}', 'min', 1), significant: 2 },
-  rateClass: word('What the soil survey calls such a rate', {
+  rateClass: word('Soil-survey class of the ring’s own rate, which reads high', {
     impermeable: 'Impermeable',
     'very-slow': 'Very slow',
     slow: 'Slow',
