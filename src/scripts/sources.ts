@@ -30,7 +30,6 @@ if (box && field && count) {
         if (!item.hidden) here += 1;
       }
       section.hidden = here === 0;
-      section.style.setProperty('--entries', String(here));
       if (letter) letter.hidden = here === 0;
       found += here;
     }
