@@ -23,9 +23,9 @@ import { keepWhose, keptWhose } from './whose.ts';
 
 const definitions = import.meta.glob<{ default: Calculator }>('../../calculators/catalog/*/definition.ts');
 
-/** Browsers refuse an address that is written too often. */
+/** Browsers refuse an address that is written too often; and writing it takes a slow phone as long as a key. */
 const restMs = 400;
-/** The address follows the form, at once and then with rests, and never grows the history: Back leaves the page, as people expect. */
+/** The address follows the form, right behind a key and then with rests, and never grows the history: Back leaves the page, as people expect. */
 function addressBar(): (link: string) => void {
   let pending = '';
   let timer = 0;
@@ -37,7 +37,7 @@ function addressBar(): (link: string) => void {
   return (link) => {
     pending = `?${link}${location.hash}`;
     if (timer !== 0) return;
-    flush();
+    void breath().then(flush);
     timer = window.setTimeout(() => {
       timer = 0;
       flush();

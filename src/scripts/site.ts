@@ -21,17 +21,12 @@ const reachScrollers = (): void => {
     else box.removeAttribute('tabindex');
   }
 };
-let isAhead = false;
-/** What a key shows comes first: to look for what scrolls in a long table takes longer than a key. */
-const whenIdle = (run: () => void): unknown => ('requestIdleCallback' in window ? requestIdleCallback(run) : setTimeout(run));
-/** Once, however much has changed. */
+const quietMs = 300;
+let waits = 0;
+/** Once, when nothing has changed for a while: to look for what scrolls in a long table takes longer than a key, and the next one would wait for it. */
 const reachSoon = (): void => {
-  if (isAhead) return;
-  isAhead = true;
-  whenIdle(() => {
-    isAhead = false;
-    reachScrollers();
-  });
+  clearTimeout(waits);
+  waits = window.setTimeout(reachScrollers, quietMs);
 };
 addEventListener('resize', reachSoon);
 // A formula is as wide as its own letters once they have come.
