@@ -72,8 +72,6 @@ export function compute(asked: Asked) {
     const percents = percentsOf(asked, line, asked.month);
     const eachLbPerDay = dailyIntakeLb({ head: 1, weightLb, intakePercent: percents.likelyPercent });
     const lineLbPerDay = countHead * eachLbPerDay;
-    // Figures of one's own are taken to miss by as much as the guides do for that kind.
-    const { lowRatio, highRatio } = intakeSwing(guideLine(stock, stage === 'none' ? 'dry' : stage, asked.quality));
     const unitsOf = (rule: 'linear' | 'metabolic'): number => herdAnimalUnits([{ head: countHead, unitsPerHead: animalUnits(weightLb, rule) }]);
     const isCalf = stock === 'calf';
     return {
@@ -84,16 +82,17 @@ export function compute(asked: Asked) {
       ...percents,
       eachLbPerDay,
       lineLbPerDay,
-      lowRatio,
-      lowLineLbPerDay: lineLbPerDay * lowRatio,
-      highRatio,
-      highLineLbPerDay: lineLbPerDay * highRatio,
       linearAu: isCalf ? 0 : unitsOf('linear'),
       metabolicAu: isCalf ? 0 : unitsOf('metabolic'),
       calfHead: isCalf ? countHead : 0,
       calfLinearAu: isCalf ? unitsOf('linear') : 0,
       calfMetabolicAu: isCalf ? unitsOf('metabolic') : 0,
     };
+  });
+  const ends = kinds.map(({ stock, stage, lineLbPerDay }) => {
+    // Figures of one's own are taken to miss by as much as the guides do for that kind.
+    const { lowRatio, highRatio } = intakeSwing(guideLine(stock, stage === 'none' ? 'dry' : stage, asked.quality));
+    return { stock, lineLbPerDay, lowRatio, lowLineLbPerDay: lineLbPerDay * lowRatio, highRatio, highLineLbPerDay: lineLbPerDay * highRatio };
   });
   const sum = (of: (kind: (typeof kinds)[number]) => number): number => sumOf(kinds, of);
   const herdLbPerDay = sum((kind) => kind.lineLbPerDay);
@@ -107,8 +106,8 @@ export function compute(asked: Asked) {
   const allMetabolicAu = grownMetabolicAu + calfUnits(calfRule, calvesMetabolicAu);
   const [unitsAu, otherRuleAu] = weightRule === 'linear' ? [allLinearAu, allMetabolicAu] : [allMetabolicAu, allLinearAu];
   const monthLb = herdLbPerDay * ruleDays;
-  const lowLbPerDay = sum((kind) => kind.lowLineLbPerDay);
-  const highLbPerDay = sum((kind) => kind.highLineLbPerDay);
+  const lowLbPerDay = sumOf(ends, (end) => end.lowLineLbPerDay);
+  const highLbPerDay = sumOf(ends, (end) => end.highLineLbPerDay);
   const yearMonths = yearOf(asked);
   const calfCounts = allCalfRules.map((rule) => ({
     rule,
@@ -116,6 +115,7 @@ export function compute(asked: Asked) {
   }));
   return {
     kinds,
+    ends,
     herdLbPerDay,
     lowLbPerDay,
     highLbPerDay,

@@ -58,13 +58,11 @@ export default defineCalculator({
   ],
   steps: [
     tabulate('kinds', {
-      says: 'Each kind: what one eats, what all of them eat, and their animal units by weight. Calves on their mothers are kept apart for now. Cows, bred heifers and bulls may eat 17 percent less or more, since trials found one usual guide 14 to 17 percent low and another too high by about as much. For other kinds the ends are the least and the most that guides print, each over the likely figure.',
+      says: 'Each kind: what one eats, what all of them eat, and their animal units by weight. Calves on their mothers are kept apart for now.',
       source: 'hibberd-thrift-1992, gross-intake and the other guides below',
       formulas: {
         eachLbPerDay: tex`\frac{\q{weightLb} \times \q{likelyPercent}}{100}`,
         lineLbPerDay: tex`\q{countHead} \times \q{eachLbPerDay}`,
-        lowLineLbPerDay: tex`\q{lineLbPerDay} \times \q{lowRatio}`,
-        highLineLbPerDay: tex`\q{lineLbPerDay} \times \q{highRatio}`,
         linearAu: [
           { when: ({ stock }) => stock === 'calf', formula: '0', because: 'calves are counted below' },
           { formula: tex`\q{countHead} \times \frac{\q{weightLb}}{1000}` },
@@ -84,14 +82,18 @@ export default defineCalculator({
       },
       sums: {
         herdLbPerDay: 'lineLbPerDay',
-        lowLbPerDay: 'lowLineLbPerDay',
-        highLbPerDay: 'highLineLbPerDay',
         grownLinearAu: 'linearAu',
         grownMetabolicAu: 'metabolicAu',
         calvesHead: 'calfHead',
         calvesLinearAu: 'calfLinearAu',
         calvesMetabolicAu: 'calfMetabolicAu',
       },
+    }),
+    tabulate('ends', {
+      says: 'Cows, bred heifers and bulls may eat 17 percent less or more, since trials found one usual guide 14 to 17 percent low and another too high by about as much. For other kinds the ends are the least and the most that guides print, each over the likely figure.',
+      source: 'hibberd-thrift-1992, gross-intake and the other guides below',
+      formulas: { lowLineLbPerDay: tex`\q{lineLbPerDay} \times \q{lowRatio}`, highLineLbPerDay: tex`\q{lineLbPerDay} \times \q{highRatio}` },
+      sums: { lowLbPerDay: 'lowLineLbPerDay', highLbPerDay: 'highLineLbPerDay' },
     }),
     lookup('ruleLbPerDay', { says: 'Pounds a day for one animal unit: {monthRule}.', source: 'nrph-2003, chapter 6, and the pages below' }),
     lookup('ruleDays', { says: 'Days that the same convention calls a month.', source: 'nrph-2003, chapter 6, and the pages below' }),
