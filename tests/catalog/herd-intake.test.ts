@@ -4,6 +4,7 @@ import { describe, expect, test } from 'vitest';
 import definition from '../../calculators/catalog/herd-intake/definition.ts';
 import { resultAt, runQuery } from '../../calculators/kit/cases.ts';
 import { stageFromBirth } from '../../calculators/math/herd/stageFromBirth.ts';
+import { expectWithin } from '../support/expectWithin.ts';
 
 const numberAt = (query: string, path: string): number => Number(resultAt(runQuery(definition, query), path));
 const head = fc.integer({ min: 1, max: 2000 });
@@ -130,6 +131,6 @@ test.each([
     ['lowMonthTon', (low * 30.4) / 2000],
     ['highMonthTon', (high * 30.4) / 2000],
   ] as const)
-    expect(numberAt(query, path), path).toBeCloseTo(expected, 6);
+    expectWithin(numberAt(query, path), expected, 1e-6);
   expect(runQuery(definition, query).ranges['herdLbPerDay']).toContain(why);
 });
