@@ -24,17 +24,19 @@ const reachScrollers = (): void => {
 const quietMs = 300;
 let waits = 0;
 /** Once, when nothing has changed for a while: to look for what scrolls in a long table takes longer than a key, and the next one would wait for it. */
-const reachSoon = (): void => {
+const reachOnceQuiet = (): void => {
   clearTimeout(waits);
   waits = window.setTimeout(reachScrollers, quietMs);
 };
-addEventListener('resize', reachSoon);
+addEventListener('resize', reachOnceQuiet);
 // A formula is as wide as its own letters once they have come.
-document.fonts.addEventListener('loadingdone', reachSoon);
+document.fonts.addEventListener('loadingdone', reachOnceQuiet);
 addEventListener('load', () => {
-  reachSoon();
+  // Nobody has typed yet, and whoever comes by keyboard is on the way.
+  if ('requestIdleCallback' in window) requestIdleCallback(reachScrollers);
+  else reachOnceQuiet();
   // Steps come after their fold was opened, other numbers make a formula wider, and another management beside the first leaves less room: who draws is not asked.
-  new MutationObserver(reachSoon).observe(document.body, {
+  new MutationObserver(reachOnceQuiet).observe(document.body, {
     subtree: true,
     childList: true,
     characterData: true,

@@ -160,6 +160,8 @@ for (const name of ['nginx', 'caddy'] as const)
         await expect(big(page)).toContainText('27,150');
         await field(page, 'rain-on-ground-rainIn').fill('2');
         await expect(big(page)).toContainText('54,310');
+        // A tenth of a second behind the answer comes what carries it on.
+        await expect(page).toHaveURL(/rain=2in/);
         await page.getByRole('button', { name: 'Copy link' }).click();
         await expect(page.locator('.actions .told')).toContainText('Mark it here: http');
         await page.evaluate(() => {
