@@ -2,7 +2,7 @@ import { type Fit, fittedMeadowRate, fittedRate } from './fit.ts';
 import { bareLossOf, type Ground, runoffOf, soilOf } from './ground.ts';
 import { paddockOn } from './paddock.ts';
 import type { Grass, Management, Paddock, Side, StockRow } from './side.ts';
-import { type Climate, midwinter, type Sky, skyOf } from './sky.ts';
+import { type Climate, midwinter, type Sky } from './sky.ts';
 import type { MonthDay, Weather } from './weather.ts';
 
 /** A place as both managements share it. Yields are dry pounds an acre. */
@@ -47,9 +47,8 @@ function meadow({ ground, ceilingOverPeak, meadowAc, usualHayLbPerAc, haying, gr
   });
 }
 
-/** The sky of a place, and the growth that gives its usual yields. Fit once, for both sides. */
-export function fitted(place: Pasture): Fitted {
-  const sky = skyOf(place.weather, place.climate);
+/** The growth that gives a place its usual yields under its sky. Fit once, for both sides. */
+export function fitted(place: Pasture, sky: Sky): Fitted {
   const at = { sky, grass: place.grass, midwinter: midwinter(place.climate.latitudeDeg) };
   const rootsIn = place.ground.rootsIn;
   const grazed = fittedRate({ ...at, paddock: paddock(place, 1, 0, rootsIn) }, place.usualLbPerAc);

@@ -5,7 +5,7 @@ import { isRecord, movesWithToday, usesTools } from '../../calculators/kit/input
 import { askedFirst, isTable } from '../../calculators/kit/screen.ts';
 import { isShown, startTexts, type Texts } from '../../calculators/kit/state.ts';
 import { CalculatorForm } from '../../calculators/ui/CalculatorForm.tsx';
-import type { CalculatorFormProps, Change, Reach } from '../../calculators/ui/formProps.ts';
+import type { Change, Reach } from '../../calculators/ui/formProps.ts';
 import type { Follow, Opening } from '../../calculators/ui/formState.ts';
 import type { Told } from '../../calculators/ui/LaterPart.tsx';
 import { fetchParts, fetchTools, type Parts } from '../../calculators/ui/parts.ts';
@@ -18,6 +18,7 @@ import { breath } from './breath.ts';
 import { earlyAnswers } from './earlyAnswers.ts';
 import { forget, formKeyOf, keep, kept, pickedCountry, placeKey, recordKeyOf, toolKeyOf, unitsKey } from './kept.ts';
 import type { Following } from './later.tsx';
+import type { Long } from './longRuns.ts';
 import { putAside, type Waiting, waitForLater } from './waitForLater.ts';
 import { keepWhose, keptWhose } from './whose.ts';
 
@@ -77,7 +78,7 @@ interface Extra {
   readonly opener: Opener | undefined;
   readonly at: AtPlace | undefined;
   /** What draws a form whose calculation takes long. */
-  readonly long: Pick<CalculatorFormProps, 'useRan' | 'Alone'> | undefined;
+  readonly long: Long | undefined;
 }
 type Later = Awaited<ReturnType<typeof loadLater>>;
 /** What follows the form, with the pictures that these answers show. */
@@ -225,13 +226,15 @@ async function start(box: HTMLElement, calculator: Calculator, { parts, later, r
       }}
       onSystem={(to) => keep('localStorage', unitsKey, to)}
       parts={parts}
-      {...long}
+      {...long?.drawn}
       store={toolStore(box)}
       {...(drawRecord && { records: drawRecord, keepRecord })}
     />,
     root,
   );
   const boxes = putBack();
+  // Whoever goes into a field is about to change it.
+  if (long) root.addEventListener('focusin', long.warmUp, { once: true });
   const startFollowing = async (startLater: Later): Promise<void> => {
     if (!boxes || !reach || !built) return;
     missed = {};

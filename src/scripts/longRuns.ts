@@ -48,16 +48,24 @@ const inPage =
     };
   };
 
-/** What a form is drawn with. Its example was worked out as the page was built, because its first picture must equal the built page. */
-export async function startLong(calculator: Calculator): Promise<{ readonly useRan: UseSide; readonly Alone: FunctionComponent<AloneProps> }> {
-  const runLong = inWorker(calculator, {
-    page: inPage(calculator),
-    // A folder on a disk has none.
-    begin: folder() ? undefined : () => new Worker(ownScript(longWorker), { type: 'module' }),
-  });
+/** What a form that runs long is drawn with, and what makes it ready for its first change. */
+export interface Long {
+  readonly drawn: { readonly useRan: UseSide; readonly Alone: FunctionComponent<AloneProps> };
+  readonly warmUp: () => void;
+}
+/** Its example was worked out as the page was built, because its first picture must equal the built page. */
+export async function startLong(calculator: Calculator): Promise<Long> {
+  // A folder on a disk has none.
+  const begin = folder() ? undefined : () => new Worker(ownScript(longWorker), { type: 'module' });
+  const runLong = inWorker(calculator, { page: inPage(calculator), begin });
   const { values } = readForm(calculator.inputs, startTexts(calculator.inputs));
   const example = await examples[calculator.slug]?.();
   if (!example) throw new Error(`${calculator.slug}: no example was worked out`);
   const outcome = { ...example.default, values: { ...example.default.values, ...example.default.computed } };
-  return { useRan: longSides(runLong, { values, run: { outcome } }), Alone: aloneBy(runLong) };
+  return {
+    drawn: { useRan: longSides(runLong, { values, run: { outcome } }), Alone: aloneBy(runLong) },
+    // A worker that has just begun takes a second for what takes it a third later on; the example's answer is there already, and its place and its growth then
+    // stand ready in the worker too.
+    warmUp: () => begin && runLong(values, 'us', () => undefined).done.catch(console.info),
+  };
 }

@@ -252,7 +252,7 @@ const mostBytes: Readonly<Record<string, readonly [live: number, whole: number]>
   'feed-hazards': [55_050, 65_250],
   'rest-and-moves': [55_550, 69_700],
   'days-of-grass': [55_550, 70_950],
-  // What works out its thirty years of days comes behind it, 21 kB, and once more with its worker at the first change.
+  // What works out its thirty years of days comes behind it, 21 kB, and once more with its worker where somebody goes into a field.
   season: [53_900, 80_000],
   'carrying-capacity': [55_700, 71_150],
   'stock-water': [56_950, 79_950],

@@ -38,11 +38,13 @@ async function told(page: Page): Promise<readonly string[]> {
   return page.locator('.answer, .results, .results-list, .tables').allInnerTexts();
 }
 
-test('what works out the season comes behind the form, and its worker with the first change', async ({ page }) => {
+test('what works out the season comes behind the form, and its worker once somebody goes into a field', async ({ page }) => {
   const asked = heavyAsked(page);
   await openForm(page, 'season');
   await standsStill(page.locator('[data-calculator="season"]'));
   expect(asked).toEqual(['engine']);
+  await page.locator('#season-paddocksCount').focus();
+  await expect.poll(() => asked).toEqual(['engine', 'worker']);
   await page.getByRole('button', { name: 'More: Paddocks' }).click();
   await standsStill(page.locator('[data-calculator="season"]'));
   expect(page.workers()).toHaveLength(1);

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { exampleRain } from '../../calculators/asks/exampleRain.ts';
 import season from '../../calculators/catalog/season/definition.ts';
 import type { Asked } from '../../calculators/catalog/season/inputs.ts';
-import { placeOf } from '../../calculators/catalog/season/place.ts';
+import { fitsOf, placeOf } from '../../calculators/catalog/season/place.ts';
 import { runQuery } from '../../calculators/kit/cases.ts';
 import type { Run } from '../../calculators/kit/define.ts';
 import { fetchWhole } from '../../calculators/kit/fetchWhole.ts';
@@ -204,6 +204,17 @@ describe('the years of a rain record', () => {
 
 describe('places that are kept for the other management and the next key', () => {
   const asked = readForm(season.inputs, fromLink(season, 'run=60yr').form.this).values as Asked;
+  it('makes the days of other ground under the same weather once', () => {
+    const loam = placeOf({ ...asked, texture: 'silt-loam' });
+    expect(placeOf({ ...asked, texture: 'sand' }).weather).toBe(loam.weather);
+    expect(placeOf({ ...asked, throwCount: asked.throwCount + 1 }).weather).not.toBe(loam.weather);
+    const skyOf = (change: Partial<typeof asked>) => {
+      const fits = fitsOf({ ...asked, ...change });
+      return fits.kind === 'fits' && fits.sky;
+    };
+    expect(skyOf({ texture: 'silt-loam' })).toBe(skyOf({ organicPercent: 1 }));
+    expect(skyOf({ grass: 'warm' })).not.toEqual(skyOf({ grass: 'cool' }));
+  });
   it('are the last four of sixty years', () => {
     const places = [1, 2, 3, 4].map((throwCount) => placeOf({ ...asked, throwCount }));
     expect([1, 2, 3, 4].map((throwCount) => placeOf({ ...asked, throwCount }) === places[throwCount - 1])).toEqual([true, true, true, true]);

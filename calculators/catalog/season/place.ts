@@ -5,7 +5,8 @@ import { monthlyWeather, type UsualMonth, usualByMonth } from '../../season/mont
 import { climateDefaults, grassDefaults, grazingDefaults } from '../../season/parameters.ts';
 import { type Fitted, fitted, type Pasture } from '../../season/pasture.ts';
 import { type Recorded, recordedWeather } from '../../season/recordedWeather.ts';
-import type { MonthDay } from '../../season/weather.ts';
+import { type Sky, skyOf } from '../../season/sky.ts';
+import type { MonthDay, Weather } from '../../season/weather.ts';
 import { growthTemperatures } from '../../tables/growthTemperatures.ts';
 import { type Asked, weatherKeys } from './inputs.ts';
 
@@ -78,10 +79,10 @@ const recordOf = (asked: PlaceAsked): Recorded | undefined =>
       )
     : undefined;
 
-function build(asked: PlaceAsked, recorded: Recorded | undefined): Pasture {
+function build(asked: PlaceAsked, weather: Weather): Pasture {
   const isSouth = asked.latitude.startsWith('south');
   return {
-    weather: recorded?.weather ?? monthlyWeather(usualMonths(asked), { years: asked.runYears, seed: asked.throwCount }),
+    weather,
     climate: climateOf(asked),
     ground: {
       texture: asked.texture,
@@ -116,8 +117,10 @@ function build(asked: PlaceAsked, recorded: Recorded | undefined): Pasture {
 // about 100 bytes, so they are counted by days: four of the longest that the form makes up, one of a record of centuries.
 const keptDays = 4 * 60 * 366;
 interface Kept {
-  readonly place: Pasture;
+  readonly weatherKey: string;
   readonly recorded: Recorded | undefined;
+  readonly place: Pasture;
+  sky?: Sky;
   fits?: Fitted;
 }
 const kept = new Map<string, Kept>();
@@ -130,8 +133,10 @@ function recordNumber(lines: Asked['rainRecord']): number {
   records.set(lines, found);
   return found;
 }
+const keyOf = (asked: Asked, names: readonly (keyof Asked)[]): string =>
+  JSON.stringify(names.map((name) => (name === 'rainRecord' ? recordNumber(asked.rainRecord) : asked[name])));
 function keptOf(asked: Asked): Kept {
-  const key = JSON.stringify(placeKeys.map((name) => (name === 'rainRecord' ? recordNumber(asked.rainRecord) : asked[name])));
+  const key = keyOf(asked, placeKeys);
   const found = kept.get(key) ?? built(asked);
   kept.delete(key);
   kept.set(key, found);
@@ -144,9 +149,19 @@ function keptOf(asked: Asked): Kept {
   return found;
 }
 
+/** Another soil or another yield is under the same weather: to make the days takes as long as to run through them. */
 function built(asked: Asked): Kept {
-  const recorded = recordOf(asked);
-  return { recorded, place: build(asked, recorded) };
+  const weatherKey = keyOf(asked, weatherKeys);
+  const same = [...kept.values()].find((each) => each.weatherKey === weatherKey);
+  const recorded = same ? same.recorded : recordOf(asked);
+  const weather = same?.place.weather ?? recorded?.weather ?? monthlyWeather(usualMonths(asked), { years: asked.runYears, seed: asked.throwCount });
+  return { weatherKey, recorded, place: build(asked, weather) };
+}
+/** What grass and soil feel of that weather, which hangs on the kind of grass too. */
+function skyAt({ weather, climate }: Pasture): Sky {
+  const climateKey = JSON.stringify(climate);
+  const same = [...kept.values()].find(({ place, sky }) => sky && place.weather === weather && JSON.stringify(place.climate) === climateKey);
+  return same?.sky ?? skyOf(weather, climate);
 }
 
 export const placeOf = (asked: Asked): Pasture => keptOf(asked).place;
@@ -163,6 +178,7 @@ export const hasYears = (asked: Asked): boolean => {
 /** Its sky, and the growth that gives its usual yields; or which of the two yields no growth can give. */
 export function fitsOf(asked: Asked): Fitted {
   const found = keptOf(asked);
-  found.fits ??= fitted(found.place);
+  found.sky ??= skyAt(found.place);
+  found.fits ??= fitted(found.place, found.sky);
   return found.fits;
 }
