@@ -14,6 +14,7 @@ import type { Problem, Values } from './state.ts';
 import { type PlainStep, type StepUse, stepsOf, type Working } from './steps.ts';
 import { useOf } from './stepUse.ts';
 import type { Topic } from './topics.ts';
+import { whenAsked } from './whenAsked.ts';
 import { type Whole, wholesOf } from './wholes.ts';
 
 /** Stands before the result; it does not stop it. */
@@ -168,8 +169,8 @@ export interface Outcome {
   readonly uses: readonly StepUse[];
   readonly note: string;
   readonly calendar: readonly CalendarEntry[];
-  /** Where to go on from here; left out where nothing leads on. */
-  readonly leads?: readonly Led[];
+  /** Where to go on from here; nothing where nothing leads on. */
+  readonly leads: readonly Led[] | undefined;
 }
 export type Run = { readonly outcome: Outcome } | { readonly refusals: readonly Problem[] };
 
@@ -250,25 +251,29 @@ export const defineCalculator = <const I extends Inputs, R extends object>(work:
         return text;
       };
       return {
-        outcome: {
-          values: plain,
-          computed: results,
-          shown: told.filter(({ when }) => when === undefined || when(all)).map(({ of }) => of),
-          ranges: tellRanges(told, all, 'says', show),
-          shorts: tellRanges(told, all, 'short', show),
-          cautions: words.cautions.filter((caution) => caution.when(all)).map(said),
-          uses: steps.map((step) => useOf(step, all)),
-          note: withUnitOnce(withoutHollowRanges(words.note(all, show))),
-          calendar:
-            words.calendar && Array.isArray(list)
-              ? list.map((row) => ({
-                  day: Number(row[words.calendar?.day ?? '']),
-                  title: words.calendar?.title(row) ?? '',
-                  text: words.calendar?.text(row) ?? '',
-                }))
-              : [],
-          ...(words.leadsTo && { leads: words.leadsTo.follow(all, plain, calculator) }),
-        },
+        outcome: whenAsked(
+          {
+            values: plain,
+            computed: results,
+            shown: told.filter(({ when }) => when === undefined || when(all)).map(({ of }) => of),
+            cautions: words.cautions.filter((caution) => caution.when(all)).map(said),
+          },
+          {
+            ranges: () => tellRanges(told, all, 'says', show),
+            shorts: () => tellRanges(told, all, 'short', show),
+            uses: () => steps.map((step) => useOf(step, all)),
+            note: () => withUnitOnce(withoutHollowRanges(words.note(all, show))),
+            calendar: () =>
+              words.calendar && Array.isArray(list)
+                ? list.map((row) => ({
+                    day: Number(row[words.calendar?.day ?? '']),
+                    title: words.calendar?.title(row) ?? '',
+                    text: words.calendar?.text(row) ?? '',
+                  }))
+                : [],
+            leads: () => words.leadsTo?.follow(all, plain, calculator),
+          },
+        ),
       };
     };
     const calculator: Calculator = {

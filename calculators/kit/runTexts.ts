@@ -8,6 +8,8 @@ export type Ran = Run & { readonly values: Values };
 export function runTexts(calculator: Calculator, texts: Texts, system: UnitSystem = 'us'): Ran {
   const { problems, remarks, ...read } = readForm(calculator.inputs, texts, system);
   const run: Run = problems.length > 0 ? { refusals: problems } : calculator.run(read.values, system);
+  // To copy an outcome is to tell all of it.
+  if (remarks.length === 0) return { ...read, ...run };
   return 'outcome' in run ? { ...read, outcome: { ...run.outcome, cautions: [...remarks, ...run.outcome.cautions] } } : { ...read, ...run };
 }
 

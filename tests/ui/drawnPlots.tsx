@@ -85,6 +85,7 @@ export const outcome = (values: Outcome['values']): Outcome => ({
   uses: [],
   note: '',
   calendar: [],
+  leads: undefined,
 });
 export interface Drawing {
   readonly other?: Outcome;
