@@ -46,8 +46,9 @@ const lastDayOf = (kept: readonly Pick<Place, 'changedAt'>[]): number | undefine
     const day = localDay(new Date(changedAt));
     return Number.isFinite(day) && (last === undefined || day > last) ? day : last;
   }, undefined);
-/** Of the record of grazing and rain; the station's months are no part of it. */
-const isOfRecord = (key: OfferKey): boolean => /^(?:record|rain)\./.test(key) && key !== 'rain.station' && key !== 'rain.from';
+/** Of the record of grazing, hay and rain; the station's months are no part of it. */
+const isOfRecord = (key: OfferKey): boolean =>
+  /^(?:record\.|rain\.|hay\.(?:onHand|count|ownLb)$)/.test(key) && key !== 'rain.station' && key !== 'rain.from';
 const isIn = (of: Choice['of'], id: string): boolean => of.some((each) => each.id === id);
 
 /** The open place as it stands to a form; nothing where it is gone, or where this window sees no store. */

@@ -1,6 +1,7 @@
 import type { OfferKey, TableOffer } from '../../../calculators/kit/offers.ts';
 import type { Pasture } from '../model/pasture.ts';
 import type { Place } from '../model/place.ts';
+import type { HayRow } from '../model/row.ts';
 import type { WaterPoint } from '../model/waterPoint.ts';
 
 /** What a place says under one name. Numbers are in the unit of the offer. */
@@ -64,6 +65,8 @@ export interface EarlierTest {
 export interface RecordOffers {
   readonly single: OfferMap;
   readonly ofPasture: ReadonlyMap<string, OfferMap>;
+  /** Hay that was fed by this day. */
+  readonly hayFed: readonly HayRow[];
 }
 
 /** What of a place offers are worked out from, on a day. */

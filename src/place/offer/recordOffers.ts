@@ -128,5 +128,6 @@ export function recordOffers(place: Place, rows: readonly Row[], todayDay: numbe
         : []),
     ]),
     ofPasture: new Map(ofPasture),
+    hayFed: rowsOf(rows, 'hay').filter(({ day: each }) => dayIn(each) <= todayDay),
   };
 }
