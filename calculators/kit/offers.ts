@@ -174,6 +174,7 @@ export const offers = {
   'rain.yearsFrom': word('Whether the rain record holds years enough to run through'),
   'rain.record': { kind: 'record', label: 'Rain record' },
   'rain.soFar': amount('in', 'Rain so far'),
+  'rain.halfYear': amount('in', 'Rain of the last six months'),
   'rain.lastReading': amount('in', 'Last reading of the gauge'),
   'rain.lastDay': day('Last day of the rain record'),
   'record.usualHead': amount('head', 'Head that it fed in a usual year'),

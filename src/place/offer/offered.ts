@@ -17,6 +17,8 @@ export type Offered =
     | { readonly months: readonly number[] }
     /** A record as its text. */
     | { readonly record: string }
+    /** The place has what this would be laid against, and not this: the field is left empty, for the example's would be taken for the reader's. */
+    | { readonly isToBeTold: true }
   ) & {
     /** What must be told beside it: `slip of Jun 3, 2026`. */
     readonly says?: string | undefined;
