@@ -182,6 +182,9 @@ const notKept = new Set<string>([
   'prices.hayDelivered',
   'prices.hayDry',
   'hay.ownLb',
+  // Sums of several.
+  'pastures.hayArea',
+  'season.grassDays',
   'water.slip',
 ]);
 it.each(calculators.map(({ slug }) => slug))('%s: each figure that a place can hold is kept from it, whole and as it was typed', (slug) => {
