@@ -185,6 +185,7 @@ export const offers = {
   'record.firstHeight': amount('in', 'First height'),
   'record.secondHeight': amount('in', 'Second height'),
   'record.between': amount('d', 'Days between the two heights'),
+  'visit.moisture': word('How wet the ground felt at the visit'),
   'earlier.beside': word('Whether an earlier visit tested this pasture'),
   'earlier.alike': { kind: 'yesNo', label: 'Whether an earlier test was made alike' },
   'earlier.rate': amount('in/hr', 'Rate at an earlier visit'),

@@ -168,7 +168,9 @@ const anotherText = (cell: Cell): string | undefined => {
 };
 /** Offers that tell from where a number comes, or what follows from others: the number itself is kept. */
 const followsFrom = new Set<string>(
-  Object.keys(offers).filter((key) => /From$|^(?:pastures\.(?:ground|normal)|herd\.|record\.|rain\.|earlier\.|layer\.|grazing\.eaten)/.test(key)),
+  Object.keys(offers).filter((key) =>
+    /From$|^(?:pastures\.(?:ground|normal)|herd\.|record\.|rain\.|earlier\.|visit\.|layer\.|grazing\.eaten)/.test(key),
+  ),
 );
 /** Words of a form alone, which a place tells by a figure. */
 const notKept = new Set<string>([

@@ -59,11 +59,11 @@ export async function placeAt(calculator: Calculator, box: HTMLElement, query: s
   if (!place) return undefined;
   const keys = offerKeys(calculator);
   const rows = keys.some(isOfRecord) ? await readRows(place.id) : [];
-  const [parts, fillTexts, record, earlier, linked] = await Promise.all([
+  const [parts, fillTexts, record, visits, linked] = await Promise.all([
     fetchParts([calculator]),
     fetchFiller(calculator),
     rows.length === 0 ? undefined : import('./recordAt.ts').then(({ recordAt }) => recordAt(calculator, place, rows)),
-    keys.some((key) => key.startsWith('earlier.')) ? import('./earlierAt.ts').then(({ earlierAt }) => earlierAt(calculator, place)) : undefined,
+    keys.some((key) => /^(?:earlier|visit)\./.test(key)) ? import('./visitsAt.ts').then(({ visitsAt }) => visitsAt(calculator, place)) : undefined,
     query === '' ? undefined : import('./atLink.tsx'),
     // What fills a form looks whether it would be refused.
     calculator.fetchEngine?.(),
@@ -88,7 +88,7 @@ export async function placeAt(calculator: Calculator, box: HTMLElement, query: s
   let dated = calculator;
   let said = '';
   const filledIn = (system: UnitSystem, form = dated): Filled =>
-    fillTexts(form, offersOf(parts, place, todayDay, { ids: chosen, record: record?.(todayDay), earlier: earlier?.(todayDay) }), todayDay, system);
+    fillTexts(form, offersOf(parts, place, todayDay, { ids: chosen, record: record?.(todayDay), ...visits?.(todayDay) }), todayDay, system);
 
   const marksOf = (inSystem: (system: UnitSystem) => Filled): PlaceMarks => {
     const told = new Map<UnitSystem, { readonly filled: Filled; readonly byPath: ReadonlyMap<string, Mark> }>();

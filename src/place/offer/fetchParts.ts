@@ -30,6 +30,7 @@ const parts: readonly { readonly of: RegExp; readonly bring: () => Promise<{ rea
   { of: /^water\./, bring: () => import('./waterOffers.ts') },
   { of: /^tools\./, bring: () => import('./toolOffers.ts') },
   { of: /^earlier\./, bring: () => import('./earlierOffers.ts') },
+  { of: /^visit\./, bring: () => import('./visitOffers.ts') },
 ];
 /** What works out the offers of these forms. */
 export function fetchParts(forms: readonly Pick<Calculator, 'inputs'>[]): Promise<readonly OfferPart[]> {

@@ -2,6 +2,7 @@ import type { OfferKey, TableOffer } from '../../../calculators/kit/offers.ts';
 import type { Pasture } from '../model/pasture.ts';
 import type { Place } from '../model/place.ts';
 import type { HayRow } from '../model/row.ts';
+import type { Visit } from '../model/visit.ts';
 import type { WaterPoint } from '../model/waterPoint.ts';
 
 /** What a place says under one name. Numbers are in the unit of the offer. */
@@ -85,6 +86,8 @@ export interface Standing {
   readonly record: RecordOffers | undefined;
   /** Tests of earlier visits, for a form that can stand beside one. */
   readonly earlier: readonly EarlierTest[] | undefined;
+  /** The visit that the form was opened from. */
+  readonly visit: Pick<Visit, 'day' | 'pastureIds' | 'ground'> | undefined;
 }
 /** Offers of one subject, or of a few that forms ask for together. */
 export type OfferPart = (standing: Standing) => Partial<Offers>;
