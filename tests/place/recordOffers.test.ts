@@ -83,6 +83,7 @@ describe('rain', () => {
     for (const rows of [[], daily('2026-03-01', '2026-06-19')]) {
       const form = opened('rain-record', place, rows);
       expect(form.texts).toMatchObject({ compareWith: 'medians', untilDay: '2026-06-20', ownRainIn: '' });
+      expect(form.toBeTold).toEqual(['ownRainIn']);
       expect(form.said).toEqual([]);
       expect(runTexts(calculatorOf('rain-record'), form.texts)).toMatchObject({ refusals: [{ at: 'ownRainIn' }] });
     }

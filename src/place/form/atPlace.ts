@@ -144,6 +144,7 @@ export async function placeAt(calculator: Calculator, box: HTMLElement, query: s
         today: new Map(filled.todayAt.map((at) => [at, mark])),
         notices: filled.isExampleDates ? [exampleDates] : [],
         placed: new Set(filled.marks.map(({ at }) => at)),
+        blank: new Set(filled.toBeTold),
         place: marksOf((other) => (other === system ? filled : filledIn(other))),
       };
     },

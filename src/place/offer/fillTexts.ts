@@ -18,6 +18,8 @@ export interface Filled {
   /** As `exampleOn` has them. */
   readonly todayAt: readonly string[];
   readonly isExampleDates: boolean;
+  /** Fields that were left empty, because only the reader can fill them. */
+  readonly toBeTold: readonly string[];
 }
 
 /** Where what the place gave still stands as it gave it. */
@@ -32,11 +34,9 @@ const rowsAbout: Readonly<Partial<Record<OfferKey, string>>> = {
 };
 
 /** What an attempt gathers. */
-interface Filling extends Pick<Filled, 'texts' | 'marks' | 'said'> {
+interface Filling extends Pick<Filled, 'texts' | 'marks' | 'said' | 'toBeTold'> {
   /** Days that do not move with today, by the name of their date. */
   readonly fixed: Readonly<Record<string, string>>;
-  /** Fields that only the reader can fill. */
-  readonly toBeTold: readonly string[];
 }
 interface Attempt {
   readonly built: Texts;
@@ -183,8 +183,9 @@ export const filler =
             said: [...said, ahead.outOfSeason],
             todayAt: [],
             isExampleDates,
+            toBeTold,
           }
-        : { texts: left, marks: marksIn(texts, marks, todayAt), said, todayAt, isExampleDates };
+        : { texts: left, marks: marksIn(texts, marks, todayAt), said, todayAt, isExampleDates, toBeTold };
       return { filled, refused: refusalsIn(calculator, texts, system)[0]?.say };
     };
     const all = tried([]);
