@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { rowsIn, textIn } from '../../calculators/kit/state.ts';
+import { rowsIn, startTexts, textIn } from '../../calculators/kit/state.ts';
 import type { Place } from '../../src/place/model/place.ts';
 import { daysSinceBirth, intakePercentAt, stageOf } from '../../src/place/offer/stages.ts';
+import { calculatorOf } from '../support/catalog.ts';
 import { expectWithin } from '../support/expectWithin.ts';
 import { day, fill, plain, with_ } from './filled.ts';
 
@@ -110,6 +111,18 @@ describe('what a form asks of the grazing season', () => {
       expect([kind, says], today).toEqual(['cow-nursing', 'mean of Apr 20 to Oct 31']);
       expectWithin(percent, cowPercent, 0.0005);
     }
+  });
+  it('is the days that grass feeds them, where turn-in and the first day on hay are told', () => {
+    const at = (days: Place['season']) => {
+      const filled = fill('decision-dates', { place: with_({ season: days }) });
+      return [plain(textIn(filled.texts['feedDays'])), filled.marks.find((mark) => mark.at === 'feedDays')?.says];
+    };
+    // Counted on a calendar: 10 days of April, 31, 30, 31, 31, 30 and 31 of the months after it, and the first of November is hay.
+    expect(at({ ...season, hayFromDay: '11-01' })).toEqual(['195 d', 'Apr 20 to Nov 1, your first day on hay']);
+    // On stockpiled grass into the new year: 245 days to the last of December, counted in the same way, and 15 more.
+    expect(at({ ...season, hayFromDay: '01-15' })).toEqual(['270 d', 'Apr 20 to Jan 15, your first day on hay']);
+    const example = plain(textIn(startTexts(calculatorOf('decision-dates').inputs)['feedDays']));
+    for (const days of [season, { hayFromDay: '11-01' }]) expect(at(days)).toEqual([example, undefined]);
   });
   it('is what the whole herd eats in decision-dates', () => {
     for (const today of days.slice(0, 10)) {

@@ -1,6 +1,6 @@
 import { feedingInputs, hayMoisturePercent, spoiledRindIn, storageMethods, storedByTable, yearlyRain } from '../../asks/hay.ts';
 import { choice, date, number, rows, type ValuesOf, yesNo } from '../../kit/inputs.ts';
-import { likelyIntakePercent } from '../../math/herd/likelyIntakePercent.ts';
+import { commonGrazer, likelyIntakePercent } from '../../math/herd/likelyIntakePercent.ts';
 
 const cow = (quality: 'low' | 'average' | 'high', weightLb: number) => ({
   weightLb,
@@ -33,7 +33,7 @@ const stock = choice('Kind of stock', 'cow', {
     'cow-poor-hay': { label: stockWords['cow-poor-hay'], short: ['cow', 'cows'], group: cattle, fills: cow('low', 1250) },
     'cow-good-hay': { label: stockWords['cow-good-hay'], short: ['cow', 'cows'], group: cattle, fills: cow('high', 1250) },
     heifer: { label: stockWords.heifer, short: ['bred heifer', 'bred heifers'], group: cattle, fills: cow('average', 950) },
-    bull: { label: stockWords.bull, short: ['bull', 'bulls'], group: cattle, fills: { weightLb: 1900, intakePercent: 2, hasBirths: 'no' } },
+    bull: { label: stockWords.bull, short: ['bull', 'bulls'], group: cattle, fills: { ...commonGrazer('bull'), hasBirths: 'no' } },
     growing: {
       label: stockWords.growing,
       short: ['stocker', 'stockers'],
@@ -145,7 +145,7 @@ export const herd = rows({
   },
   default: [
     { stock: 'cow', countHead: 45, weightLb: 1250, intakePercent: 2.2, hasBirths: true, birthDay: '2027-03-10', nursingPercent: 2.5 },
-    { stock: 'bull', countHead: 2, weightLb: 1900, intakePercent: 2, hasBirths: false, birthDay: '2027-03-10', nursingPercent: 2.5 },
+    { stock: 'bull', countHead: 2, ...commonGrazer('bull'), hasBirths: false, birthDay: '2027-03-10', nursingPercent: 2.5 },
     { stock: 'ewe', countHead: 60, weightLb: 160, intakePercent: 2, hasBirths: true, birthDay: '2027-03-25', nursingPercent: 4 },
   ],
   offeredBy: 'herd',

@@ -20,7 +20,7 @@ const whyRange = (kinds: readonly Kind[]): string =>
 
 export default defineCalculator({
   slug: 'herd-intake',
-  version: 3,
+  version: 4,
   title: 'Dry matter intake of a herd',
   inputs,
   refusals: [{ at: 'herd', when: ({ herd }) => herd.every(({ countHead }) => countHead === 0), say: 'Put in at least one head of stock.' }],
@@ -258,6 +258,10 @@ export default defineCalculator({
     {
       version: 3,
       say: 'The range takes each kind by its own guides: 17 % either way for cows, bred heifers and bulls, the least and the most that guides print for other kinds. Before, all kinds took the 17 % of cows.',
+    },
+    {
+      version: 4,
+      say: 'A bull is taken to eat 2 % of his weight on fair feed, as every other form has it, no longer 2.2 % like a dry cow: the heavier the animal, the smaller the share of its weight that it eats.',
     },
   ],
   topic: 'grass',

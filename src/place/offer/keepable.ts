@@ -139,7 +139,7 @@ function offeredTo({ place, pastureId, waterId }: Known, found: Omit<Keepable, '
     found.of === 'pasture' ? withPasture(place, pastureId, 'Pasture') : found.of === 'water' ? withWater(place, waterId, 'Water') : place;
   const next = found.put(before);
   if (!isWhole(next) || JSON.stringify(next) === JSON.stringify(before)) return [];
-  return [{ ...found, replaces: leaves(next) <= leaves(before) }];
+  return [{ ...found, replaces: isWrittenOver(before, next) }];
 }
 
 const subjectOf = (key: OfferKey): Keepable['of'] => (/^pastures?\./.test(key) ? 'pasture' : key.startsWith('water.') ? 'water' : 'place');
@@ -160,9 +160,12 @@ export function keepableOf(known: Known): readonly Keepable[] {
     return offeredTo(known, { key: name, label: offerList[key].label, shown, of: subjectOf(key), put });
   });
 }
-/** How much is told; where a figure is added and there is no more, one was written over. */
-const leaves = (of: unknown): number =>
-  typeof of === 'object' && of !== null ? Object.values(of).reduce<number>((sum, each) => sum + leaves(each), 0) : of === undefined ? 0 : 1;
+/** Whether a figure that was told is another now, or gone. */
+const isWrittenOver = (before: unknown, next: unknown): boolean => {
+  if (typeof before !== 'object' || before === null) return before !== undefined && before !== next;
+  const after = new Map(Object.entries(next ?? {}));
+  return Object.entries(before).some(([key, each]) => isWrittenOver(each, after.get(key)));
+};
 
 /** The place with this pasture in it. */
 export const withPasture = (place: Place, id: string, name: string): Place => {

@@ -15,7 +15,7 @@ const anyYear = 2001;
 /** Where a place tells none, as the examples of forms have it. */
 const usualTurnIn = '04-20';
 const usualEnd = '10-31';
-const withoutYear = (day: number): string => printDay(day).replace(/, \d{4}$/, '');
+export const withoutYear = (day: number): string => printDay(day).replace(/, \d{4}$/, '');
 
 /** The days on grass of a place, the same on whatever day it is asked. */
 export function grazingSeason(season: Place['season']): GrazingSeason {
