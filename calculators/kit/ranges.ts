@@ -5,7 +5,7 @@ import { fillWords } from './print.ts';
 type NumberNamed<V> = (name: keyof V & string) => number;
 /** How the range of a result is told. */
 export interface RangeOf<V> {
-  /** `{low} if the ground was dry, {high} if wet`. Any input or result may be named. */
+  /** `{low} if the ground was dry, {high} if wet`. Any input or result may be named. Nothing stands there where it is empty. */
   readonly says: string | ((values: V) => string);
   /** Where both ends read the same this stands there instead, or nothing. */
   readonly same?: string;
@@ -32,6 +32,7 @@ export const tellRanges = <V>(
       if (range === undefined) return [];
       const words = range[length] ?? range.says;
       const says = typeof words === 'string' ? words : words(values);
+      if (says === '') return [];
       const named: Readonly<Record<string, string>> = { low: range.low, high: range.high };
       const print = (name: string): string => printOf(named[name] ?? name);
       const isHollow = says.includes('{low}') && says.includes('{high}') && print('low') === print('high');
