@@ -104,14 +104,6 @@ export const nursingHerd = [
   ['ewe-nursing', 60],
 ] as const satisfies readonly (readonly [GrazerKind, number])[];
 
-/** Why what stock eat is told with a range: of each kind, whether trials found how far its guides miss. */
-export const whyAppetiteRange = (areTried: readonly boolean[]): string =>
-  areTried.every((each) => each)
-    ? 'since guides miss by 14 to 17 % either way'
-    : areTried.some((each) => each)
-      ? 'by how far guides miss for cows, and how far they differ for other kinds'
-      : 'the least and the most that guides print';
-
 interface StockLine {
   readonly countHead: number;
   readonly weightLb: number;

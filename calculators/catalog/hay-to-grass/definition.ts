@@ -1,5 +1,5 @@
+import { whyAppetiteRange } from '../../asks/appetiteRange.ts';
 import { blisterBeetles, boughtHay, droughtHay, fedOnTheGround, highBelow, hotHay, lowAbove, moldyHay, wrappedHay } from '../../asks/hay.ts';
-import { whyAppetiteRange } from '../../asks/stock.ts';
 import { caution, defineCalculator, ranged, shown, shownWhen } from '../../kit/define.ts';
 import { compute, hasOwn, ownByTable } from './compute.ts';
 import { countsCold, hasOtherStock, isTried, stockWords } from './herd.ts';

@@ -1,4 +1,4 @@
-import { whyAppetiteRange } from '../../asks/stock.ts';
+import { whyAppetiteRange } from '../../asks/appetiteRange.ts';
 import { caution, defineCalculator, ranged, shown, shownWhen } from '../../kit/define.ts';
 import { byCase, formula, lookup, tabulate, tex } from '../../kit/steps.ts';
 import { compute } from './compute.ts';
