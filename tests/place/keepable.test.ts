@@ -52,6 +52,9 @@ describe('what a form knows and a place does not', () => {
     expect(after.season).toEqual({ endDay: '09-15' });
     expect(after.herd).toEqual([{ id: 'id-0', kind: 'cow', countHead: 38, told: { stage: 'nursing', day: '2027-06-20' } }]);
   });
+  it('is not how stock stand today, where a form of the winter was filled in June', () => {
+    expect(kept('standing-feed', { 'stock.0.countHead': '38' }).after.herd).toEqual([{ id: 'id-0', kind: 'cow', countHead: 38 }]);
+  });
   it('is the hay on hand and the hay that is bought', () => {
     const { list, after } = kept('hay-to-grass', { ownCount: '120', baledDay: '2027-06-01', feeder: 'cone' });
     expect(list.map(({ key }) => key).toSorted()).toEqual(['baledDay', 'feeder', 'ownCount']);

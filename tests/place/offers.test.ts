@@ -84,6 +84,9 @@ const canonical: Readonly<Partial<Record<OfferKey, readonly (readonly [string, .
   'herd.seasonKind': words.stockKinds.flatMap((kind) =>
     stages.flatMap((stage) => [300, 600, 900].map((weightLb) => stockWords(kind, stage, weightLb))),
   ),
+  'herd.winterKind': words.stockKinds.flatMap((kind) =>
+    stages.flatMap((stage) => [300, 600, 900].map((weightLb) => stockWords(kind, stage, weightLb))),
+  ),
   'herd.stage': single(stages),
   'herd.birthMonth': single(monthKeys()),
   'herd.stageFrom': single(['birth-month']),

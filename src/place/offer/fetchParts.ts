@@ -21,10 +21,10 @@ const parts: readonly { readonly of: RegExp; readonly bring: () => Promise<{ rea
   { of: /^pastures?\./, bring: () => import('./groundOffers.ts') },
   { of: /^pastures\.(?!area|hayArea|normal|ground|reachFrom|yieldFrom)/, bring: () => import('./togetherOffers.ts') },
   { of: /^layer\./, bring: () => import('./layerOffers.ts') },
-  { of: /^herd\.(?!season|cow|calf|main|\w+From)/, bring: () => import('./herdOffers.ts') },
+  { of: /^herd\.(?!season|winter|cow|calf|main|\w+From)/, bring: () => import('./herdOffers.ts') },
   { of: /^herd\.(?:cow|calf|main|\w+From)/, bring: () => import('./herdWhole.ts') },
   // After the lines of the herd, which it tells with more.
-  { of: /^herd\.season/, bring: () => import('./herdSeason.ts') },
+  { of: /^herd\.(?:season|winter)/, bring: () => import('./herdSeason.ts') },
   { of: /^hay\./, bring: () => import('./hayOffers.ts') },
   { of: /^prices\./, bring: () => import('./priceOffers.ts') },
   { of: /^water\./, bring: () => import('./waterOffers.ts') },

@@ -30,6 +30,7 @@ export const placedIn = ({ marks }: Filled, texts: Texts): readonly string[] =>
 const rowsAbout: Readonly<Partial<Record<OfferKey, string>>> = {
   'herd.kind': 'this form has no such kind; add them by hand.',
   'herd.seasonKind': 'this form has no such kind; add them by hand.',
+  'herd.winterKind': 'this form has no such kind; add them by hand.',
   'earlier.rate': 'more or less than this form can take.',
 };
 

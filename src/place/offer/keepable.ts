@@ -48,9 +48,9 @@ function offeredIn(cell: Cell, key: OfferKey, text: string, system: UnitSystem):
   return value;
 }
 
-/** A form says a kind and its appetite of today, or of the grazing season. */
-const kindKeys: readonly OfferKey[] = ['herd.kind', 'herd.seasonKind'];
-const intakeKeys: readonly OfferKey[] = ['herd.intake', 'herd.seasonIntake'];
+/** A form says a kind and its appetite of today, of the grazing season or of the winter. */
+const kindKeys: readonly OfferKey[] = ['herd.kind', 'herd.seasonKind', 'herd.winterKind'];
+const intakeKeys: readonly OfferKey[] = ['herd.intake', 'herd.seasonIntake', 'herd.winterIntake'];
 
 /** A group of stock as one thing: its kind must be known, or it cannot be kept. */
 function groupsOf(known: Known, name: string): readonly Keepable[] {
@@ -75,7 +75,10 @@ function groupsOf(known: Known, name: string): readonly Keepable[] {
       ...(typeof weight === 'number' ? { weightLb: weight } : {}),
       ...(typeof intake === 'number' ? { ownIntakePercent: intake } : {}),
       ...(typeof birth === 'string' ? { birthsDay: birth } : {}),
-      ...(stage !== undefined && before?.birthsDay === undefined && birth === undefined ? { told: { stage, day: isoDay(todayDay) } } : {}),
+      // A form of the winter that is filled in July does not say how they stand in July.
+      ...(stage !== undefined && of('herd.winterKind') === undefined && before?.birthsDay === undefined && birth === undefined
+        ? { told: { stage, day: isoDay(todayDay) } }
+        : {}),
     };
     const put: Put = (to) => ({
       ...to,
