@@ -295,7 +295,7 @@ test('over the medians of the place its own rain is asked for, and no example st
   const rainIn = field(page, 'rain-record-ownRainIn');
   await expect(rainIn).toHaveValue('');
   await expect(page.locator('.field', { has: rainIn })).not.toContainText('example');
-  await expect(page.getByText('Waits for one answer')).toBeVisible();
+  await expect(page.getByText('Waits for one answer', { exact: true })).toBeVisible();
   await rainIn.fill('12');
   await expect(page.locator('.answer')).toContainText('%');
 });
