@@ -72,7 +72,7 @@ export function App({ session, system, edition, forms, office, ClockBar }: AppPr
           {views
             .filter(({ short }) => short !== '')
             .map(({ key, short }) => (
-              <a key={key} href={`#/${key}`} aria-current={key === at.key ? 'page' : undefined}>
+              <a key={key} href={`#/${key}`} aria-current={key === at.key ? 'page' : 'within' in at && at.within === key ? 'true' : undefined}>
                 {short}
               </a>
             ))}

@@ -1,0 +1,68 @@
+// Whoever listens, or sees only the colors of the device, learns what the page shows.
+import { expect, type Page, test } from '@playwright/test';
+import { openForms } from './officeHere.ts';
+import { keepPlace, twoBench } from './placeOfOnes.ts';
+import { button, go, open, placed } from './placePage.ts';
+import { keepersPhone, morning, open as openRecord } from './recordOfOnes.ts';
+import { begun } from './visitsOfOnes.ts';
+
+test.use(keepersPhone);
+
+/** Keeps from now on what is read aloud: what comes into a region that stood there before, and alerts. */
+const listen = (page: Page): Promise<void> =>
+  page.evaluate(() => {
+    const heard: string[] = [];
+    const isAlert = (node: Node): boolean => node instanceof Element && node.matches('[role=alert]');
+    new MutationObserver((records) => {
+      for (const { target, type, addedNodes } of records) {
+        const around = target instanceof Element ? target : target.parentElement;
+        const isHeard = around?.closest('[role=status], [role=alert], [aria-live]') != null;
+        const nodes = type === 'characterData' ? [target] : [...addedNodes].filter((node) => isHeard || isAlert(node));
+        if (type === 'characterData' && !isHeard) continue;
+        for (const { textContent } of nodes) if (textContent) heard.push(textContent);
+      }
+    }).observe(document, { subtree: true, childList: true, characterData: true });
+    Object.assign(window, { heard });
+  });
+const heard = (page: Page): Promise<readonly string[]> =>
+  page.evaluate(() => {
+    const found: unknown = Reflect.get(window, 'heard');
+    return Array.isArray(found) ? found.map(String) : [];
+  });
+/** These words once, and no second time a while later. */
+async function hearsOnce(page: Page, words: string): Promise<void> {
+  const times = async (): Promise<number> => (await heard(page)).filter((each) => each.includes(words)).length;
+  await expect.poll(times, { message: words }).toBe(1);
+  await page.waitForTimeout(700);
+  expect(await times(), words).toBe(1);
+}
+
+test.describe('in the colors of the device', () => {
+  test.use({ forcedColors: 'active' });
+  const styleOf = (page: Page, selector: string, name: 'backgroundColor' | 'borderBottomColor'): Promise<readonly string[]> =>
+    page.locator(selector).evaluateAll((all, key) => [...new Set(all.map((each) => getComputedStyle(each)[key]))], name);
+
+  test('what is chosen differs from what is not', async ({ page }) => {
+    await begun(page);
+    await button(page, 'High bench').tap();
+    const [chosen] = await styleOf(page, '.chips [aria-pressed=true]', 'backgroundColor');
+    expect(await styleOf(page, '.chips [aria-pressed=false]', 'backgroundColor')).not.toContain(chosen);
+    await page.goto('/local/');
+    const pick = page.locator('[data-pick]');
+    await expect(pick.first()).toBeVisible();
+    await pick.first().tap();
+    const [mine] = await styleOf(page, '[data-pick][aria-pressed=true]', 'backgroundColor');
+    expect(await styleOf(page, '[data-pick][aria-pressed=false]', 'backgroundColor')).not.toContain(mine);
+  });
+
+  test('where one is differs from where one can go, in a visit too', async ({ page }) => {
+    await begun(page);
+    const here = page.getByRole('navigation', { name: 'Your place' }).getByRole('link', { name: 'Visits' });
+    await expect(here).toHaveAttribute('aria-current', 'true');
+    for (const nav of ['.place-views a', '.top nav a']) {
+      if (nav.startsWith('.top')) await page.goto('/guides/');
+      const [current] = await styleOf(page, `${nav}[aria-current]`, 'borderBottomColor');
+      expect(await styleOf(page, `${nav}:not([aria-current])`, 'borderBottomColor'), nav).not.toContain(current);
+    }
+  });
+});
