@@ -66,3 +66,51 @@ test.describe('in the colors of the device', () => {
     }
   });
 });
+
+test('a number that the gate cannot keep is told once, by key and by button', async ({ page }) => {
+  await openRecord(page, 'gate');
+  await button(page, 'Rain').tap();
+  await button(page, 'other').tap();
+  await listen(page);
+  const own = page.getByLabel('Rain', { exact: true });
+  await own.fill('40');
+  await page.keyboard.press('Enter');
+  await expect(own).toBeFocused();
+  await hearsOnce(page, 'Rain must be from 0 to 30 in.');
+  await own.fill('wet');
+  await button(page, 'Keep it').tap();
+  await hearsOnce(page, 'Rain must be one number, such as 0.4.');
+});
+
+test('what is wrong with a field of the place or of the office is told once somebody leaves it', async ({ page }) => {
+  await page.goto('/about/');
+  await keepPlace(page, twoBench);
+  await open(page, 'ground');
+  await page.locator('summary', { hasText: 'Low bench' }).tap();
+  await listen(page);
+  const size = page.getByLabel('Low bench: Size');
+  await size.fill('abc');
+  expect(await heard(page)).toEqual([]);
+  await page.keyboard.press('Tab');
+  await hearsOnce(page, 'Size must be one number');
+  // Passed again it is read with its field, and not told anew.
+  await size.focus();
+  await page.keyboard.press('Tab');
+  await hearsOnce(page, 'Size must be one number');
+  const name = page.getByLabel('Low bench: Name');
+  await name.fill('');
+  await page.keyboard.press('Tab');
+  await hearsOnce(page, 'is missing');
+  await openForms(page, 'Fescue belt');
+  await listen(page);
+  await page.locator('#step-3 > summary').tap();
+  const likely = page.getByRole('textbox', { name: 'Hay, likely' });
+  await likely.fill('abc');
+  await page.keyboard.press('Tab');
+  await hearsOnce(page, '“abc” is no number');
+  await page.locator('#step-1 > summary').tap();
+  const web = page.getByRole('textbox', { name: 'Web address of your copy' });
+  await web.fill('nowhere');
+  await page.keyboard.press('Tab');
+  await hearsOnce(page, '“nowhere”');
+});
