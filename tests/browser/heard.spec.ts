@@ -114,3 +114,21 @@ test('what is wrong with a field of the place or of the office is told once some
   await page.keyboard.press('Tab');
   await hearsOnce(page, '“nowhere”');
 });
+
+test('whoever adds something goes on in its first field', async ({ page }) => {
+  await page.goto('/about/');
+  await keepPlace(page, twoBench);
+  await open(page, 'ground');
+  await button(page, 'Add a pasture').press('Enter');
+  await expect(page.getByLabel('Pasture 3: Name')).toBeFocused();
+  await button(page, 'Add a soil').press('Enter');
+  await expect(page.getByLabel('Soil 1: Name')).toBeFocused();
+  await go(page, 'Stock');
+  await button(page, 'Add a kind of stock').press('Enter');
+  await expect(page.locator('details[open] :is(input, select)').first()).toBeFocused();
+  await openForms(page);
+  await page.locator('#step-2 > summary').press('Enter');
+  const line = page.locator('#step-2 .parts details[open] :is(input, textarea)').first();
+  await button(page, 'Add a line to call').press('Enter');
+  await expect(line).toBeFocused();
+});
