@@ -132,3 +132,27 @@ test('whoever adds something goes on in its first field', async ({ page }) => {
   await button(page, 'Add a line to call').press('Enter');
   await expect(line).toBeFocused();
 });
+
+test('a tap at the gate is told once, and so is taking it back', async ({ page }) => {
+  await page.clock.install({ time: morning });
+  await page.goto('/about/');
+  await keepPlace(page, twoBench);
+  await page.goto('/place/#/gate');
+  await placed(page);
+  await button(page, 'Rain').tap();
+  await listen(page);
+  await button(page, '0.5').tap();
+  await hearsOnce(page, 'Rain Jun 20: 0.50 in.');
+  await page.clock.fastForward(11_000);
+  await expect(page.getByRole('link', { name: 'In the record' })).toBeVisible();
+  await hearsOnce(page, 'Rain Jun 20: 0.50 in.');
+  // The same once more is told once more.
+  await button(page, 'Hay').tap();
+  await expect(page.locator('.gate')).toContainText('They moved');
+  await button(page, 'Rain').tap();
+  await listen(page);
+  await button(page, '1').tap();
+  await hearsOnce(page, 'Rain Jun 20: 1.00 in.');
+  await button(page, 'Take it back').tap();
+  await hearsOnce(page, 'Taken back: Rain Jun 20: 1.00 in.');
+});
