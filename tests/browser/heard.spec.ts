@@ -156,3 +156,25 @@ test('a tap at the gate is told once, and so is taking it back', async ({ page }
   await button(page, 'Take it back').tap();
   await hearsOnce(page, 'Taken back: Rain Jun 20: 1.00 in.');
 });
+
+test('a part of a note says where it went, and keeps the focus at the top; its words go by its name', async ({ page }) => {
+  await begun(page);
+  await page.getByLabel('What we saw').fill('Bare.');
+  await page.getByLabel('What you said').fill('Rest it.');
+  await page.getByRole('link', { name: 'Write the note' }).tap();
+  await expect(page.getByLabel('What we saw: Words of the note')).toHaveValue('Bare.');
+  await expect(page.getByLabel('What you said: Words of the note')).toHaveValue('Rest it.');
+  const first = await page.locator('.note-block h3').first().textContent();
+  const second = (await page.locator('.note-block h3').nth(1).textContent()) ?? '';
+  const count = await page.locator('.note-block').count();
+  const up = button(page, `Up ${second}`);
+  await listen(page);
+  await up.press('Enter');
+  await expect(page.locator('.note-block h3').first()).toHaveText(second);
+  await hearsOnce(page, `${second}: now 1 of ${count}`);
+  await expect(up).toBeFocused();
+  await page.keyboard.press('Enter');
+  await page.waitForTimeout(200);
+  await expect(page.locator('.note-block h3').first()).toHaveText(second);
+  await expect(page.locator('.note-block h3').nth(1)).toHaveText(first ?? '');
+});

@@ -1,15 +1,20 @@
 interface WordsProps {
   readonly id: string;
   readonly label: string;
+  /** Said to listeners before the label: which of several. */
+  readonly of?: string;
   readonly help?: string;
   readonly text: string;
   readonly onText: (text: string) => void;
 }
 /** Several lines of words. */
-export const Words = ({ id, label, help, text, onText }: WordsProps) => (
+export const Words = ({ id, label, of, help, text, onText }: WordsProps) => (
   <div class="field words-field">
     <p class="field-name">
-      <label for={id}>{label}</label>
+      <label for={id}>
+        {of !== undefined && <span class="unseen">{of}: </span>}
+        {label}
+      </label>
     </p>
     {help !== undefined && (
       <small class="field-hint" id={`${id}-help`}>
