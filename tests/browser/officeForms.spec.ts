@@ -21,7 +21,7 @@ test.describe('the forms of an office', () => {
     await page.getByRole('textbox', { name: 'Hay, low' }).fill('130');
     await likely.fill('abc');
     await likely.blur();
-    await expect(page.getByText('“abc” is no number; write dollars a ton, such as 165.')).toBeVisible();
+    await expect(page.locator('.problem', { hasText: '“abc” is no number; write dollars a ton, such as 165.' })).toBeVisible();
     await page.getByRole('button', { name: 'Save the office file' }).click();
     await expect(page.getByText('Not saved yet: 3 things are to mend. All that you typed is still here.')).toBeVisible();
     await page.getByRole('link', { name: 'Name: This is missing; write a name, such as Example County office.' }).click();

@@ -53,7 +53,7 @@ test('wrong input is told at its field, and stays as it was typed', async ({ pag
   await started(page);
   await withPasture(page, 'about forty');
   await page.getByLabel('Pasture 1: Name').focus();
-  const problem = page.getByText('Size must be one number, such as 40.');
+  const problem = page.locator('.problem', { hasText: 'Size must be one number, such as 40.' });
   await expect(problem).toBeVisible();
   await expect(page.getByLabel('Pasture 1: Size')).toHaveAttribute('aria-invalid', 'true');
   await written(page, 'about forty');
@@ -63,7 +63,7 @@ test('wrong input is told at its field, and stays as it was typed', async ({ pag
   await page.getByLabel('Pasture 1: Size').fill('1,250');
   await page.getByLabel('Pasture 1: Name').fill('');
   await page.getByLabel('Pasture 1: Size').focus();
-  await expect(page.getByText('It keeps its name until you type another.')).toBeVisible();
+  await expect(page.locator('.problem', { hasText: 'It keeps its name until you type another.' })).toBeVisible();
   await expect(problem).toBeHidden();
 });
 
@@ -92,7 +92,7 @@ test('every view takes what is typed', async ({ page }) => {
   await page.getByLabel('Turn-in: month').selectOption('April');
   await page.getByLabel('Turn-in: day of the month').fill('31');
   await page.getByLabel('Rain in a usual year', { exact: true }).fill('38');
-  await expect(page.getByText('Turn-in: April has days from 1 to 30. This is “31”.')).toBeVisible();
+  await expect(page.locator('.problem', { hasText: 'Turn-in: April has days from 1 to 30. This is “31”.' })).toBeVisible();
   await page.getByLabel('Turn-in: day of the month').fill('20');
   await go(page, 'Tools');
   await page.getByLabel('Your clipping frame').selectOption('A hoop, measured around its edge');

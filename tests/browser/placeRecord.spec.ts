@@ -21,7 +21,7 @@ test('the record shows the year, is mended, and what is taken away can come back
   const head = page.getByLabel('Stock, line 1: Head');
   await head.fill('forty');
   await head.blur();
-  await expect(page.getByText('Head must be one number, such as 45.')).toBeVisible();
+  await expect(page.locator('.problem', { hasText: 'Head must be one number, such as 45.' })).toBeVisible();
   await expect
     .poll(async () => (await moves(page)).find(({ id }) => id === 'm1'))
     .toMatchObject({ stock: [{ countHead: 45, typed: { countHead: 'forty' } }] });
@@ -40,11 +40,11 @@ test('a day is typed by keys, year and all: its line stays open until it is left
   await typedDay.focus();
   await page.keyboard.type('0512202');
   await expect(typedDay).toBeFocused();
-  await expect(page.getByText('In must be a day of the calendar'), 'not while it is typed').toBeHidden();
+  await expect(page.locator('.problem', { hasText: 'In must be a day of the calendar' }), 'not while it is typed').toBeHidden();
   // A year of three figures is none.
   await page.keyboard.press('Tab');
   await page.keyboard.press('Tab');
-  await expect(page.getByText('In must be a day of the calendar, from 1900 to 2199. What was there stays.')).toBeVisible();
+  await expect(page.locator('.problem', { hasText: 'In must be a day of the calendar, from 1900 to 2199. What was there stays.' })).toBeVisible();
   await expect(button(page, '202')).toHaveCount(0);
   await expect.poll(async () => (await moves(page)).find(({ id }) => id === 'm0')).toMatchObject({ inDay: '2027-05-12' });
   await typedDay.focus();

@@ -1,4 +1,5 @@
 import { useMemo, useRef, useState } from 'preact/hooks';
+import { Aloud } from '../../place/ui/aloud.tsx';
 import type { Data } from '../../place/ui/edit.ts';
 import { seenBeside, textOf, valueAt, withTyped, withValue, wrongsIn } from '../draft.ts';
 import { begun, goneOn, isOther, type KeptWorks, saved, swapped, type Works, withData } from '../work.ts';
@@ -109,6 +110,7 @@ export function MakeItYours({ kept, ...beginning }: MakeItYoursProps) {
             />
           </>
         )}
+        <Aloud />
       </div>
     </div>
   );

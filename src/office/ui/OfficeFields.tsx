@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import type { ChoiceInput, DateInput } from '../../../calculators/kit/inputs.ts';
 import { Field } from '../../../calculators/ui/Field.tsx';
 import { monthName, shortMonthName } from '../../../calculators/units/months.ts';
+import { say } from '../../place/ui/aloud.tsx';
 import type { Data } from '../../place/ui/edit.ts';
 import { MonthDayView, TextView } from '../../place/ui/FieldView.tsx';
 import { Words } from '../../place/ui/Words.tsx';
@@ -86,17 +87,19 @@ function OneField({ field, path, of, filling }: OneProps) {
   const [isTyping, setTyping] = useState(false);
   const text = textOf(readTyped(field, typed)) === kept ? typed : kept;
   const wrong = filling.wrongs.find(({ at }) => at === path);
+  const problem = wrong && !isTyping && filling.isTold(path) ? wrong.say : undefined;
   const shared = {
     id: idOf(path),
     of,
     text,
-    problem: wrong && !isTyping && filling.isTold(path) ? wrong.say : undefined,
+    problem,
     onText: (next: string) => {
       setTyped(next);
       setTyping(field.kind !== 'choice' && field.kind !== 'date');
       filling.put(path, readTyped(field, next));
     },
     onLeave: () => {
+      if (wrong && problem === undefined) say(wrong.say);
       setTyping(false);
       filling.leave(path);
     },
@@ -114,23 +117,24 @@ function OneField({ field, path, of, filling }: OneProps) {
 
 const months = Array.from({ length: 12 }, (_, index) => index);
 function MonthsView({ field, path, of, filling }: OneProps) {
-  const told = filling.wrongs.filter(({ at }) => (at === path || at.startsWith(`${path}.`)) && filling.isTold(path));
+  const [wrong] = filling.wrongs.filter(({ at }) => at === path || at.startsWith(`${path}.`));
+  const told = filling.isTold(path) ? wrong : undefined;
+  const leave = (): void => {
+    if (wrong && !told) say(wrong.say);
+    filling.leave(path);
+  };
   return (
-    <fieldset class={`months field${told.length > 0 ? ' is-wrong' : ''}`} id={idOf(path)}>
+    <fieldset class={`months field${told ? ' is-wrong' : ''}`} id={idOf(path)}>
       <legend>
         {of !== undefined && <span class="unseen">{of}: </span>}
         {field.label} <span class="unit-words">({field.right})</span>
       </legend>
       <div class="month-fields">
         {months.map((index) => (
-          <MonthInput key={index} index={index} field={field} path={`${path}.${index}`} filling={filling} onLeave={() => filling.leave(path)} />
+          <MonthInput key={index} index={index} field={field} path={`${path}.${index}`} filling={filling} onLeave={leave} />
         ))}
       </div>
-      {told[0] && (
-        <p class="problem" role="status">
-          {told[0].say}
-        </p>
-      )}
+      {told && <p class="problem">{told.say}</p>}
     </fieldset>
   );
 }

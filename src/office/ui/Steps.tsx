@@ -1,5 +1,6 @@
 import { useRef, useState } from 'preact/hooks';
 import { type Data, isFields, isList } from '../../place/ui/edit.ts';
+import { goInto } from '../../place/ui/goInto.ts';
 import { Fold, usePrinting } from '../../place/ui/Part.tsx';
 import { isGiven, textOf, valueAt } from '../draft.ts';
 import { type OfficeField, type OfficeSection, type OfficeStep, officeSteps } from '../model/fields.ts';
@@ -119,6 +120,7 @@ function Rows({ section, filling, isPrinting }: SectionProps & { readonly isPrin
             onClick={() => {
               added.current = list.length;
               filling.put(at, [...list, {}]);
+              goInto(idOf(`${at}.${list.length}`));
             }}
           >
             {rows.add}

@@ -3,6 +3,7 @@ import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { UnitSystem } from '../../../calculators/units/units.ts';
 import { folder } from '../../site/folder.ts';
 import { askedToKeep } from '../form/keepAddress.ts';
+import { Aloud } from './aloud.tsx';
 import { Bars } from './Bars.tsx';
 import { lazily, useBehind } from './lazily.tsx';
 import { usePrinting } from './Part.tsx';
@@ -72,7 +73,7 @@ export function App({ session, system, edition, forms, office, ClockBar }: AppPr
           {views
             .filter(({ short }) => short !== '')
             .map(({ key, short }) => (
-              <a key={key} href={`#/${key}`} aria-current={key === at.key ? 'page' : undefined}>
+              <a key={key} href={`#/${key}`} aria-current={key === at.key ? 'page' : 'within' in at && at.within === key ? 'true' : undefined}>
                 {short}
               </a>
             ))}
@@ -97,6 +98,7 @@ export function App({ session, system, edition, forms, office, ClockBar }: AppPr
           ) : (
             <Shown key={`${place.id} ${hash}`} {...view} place={place} />
           ))}
+        <Aloud />
       </div>
     </div>
   );

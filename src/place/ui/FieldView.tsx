@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { Field } from '../../../calculators/ui/Field.tsx';
 import { monthKeys, months } from '../../../calculators/units/months.ts';
 import type { UnitSystem } from '../../../calculators/units/units.ts';
+import { say } from './aloud.tsx';
 import type { Data } from './edit.ts';
 import { describedBy, FieldFrame, Hint, Problem } from './FieldFrame.tsx';
 import type { MonthDayCell, PlaceField, TextCell } from './fields/field.ts';
@@ -124,16 +125,20 @@ function FieldView({ id, record, field, system, of, onChange }: OneProps) {
   // A text is wrong once somebody has left it, not while they type it.
   const [isTyping, setTyping] = useState(false);
   const { cell } = field;
+  const problem = problemIn(record, field, system);
   const shared = {
     id,
     of,
     text: textIn(record, field, system),
-    problem: isTyping ? undefined : problemIn(record, field, system),
+    problem: isTyping ? undefined : problem,
     onText: (text: string) => {
       setTyping(cell.kind !== 'choice' && cell.kind !== 'yesNo');
       onChange(changesOf(field, text, system));
     },
-    onLeave: () => setTyping(false),
+    onLeave: () => {
+      if (isTyping && problem !== undefined) say(problem);
+      setTyping(false);
+    },
   };
   if (cell.kind === 'text') return <TextView {...shared} cell={cell} />;
   if (cell.kind === 'monthDay') return <MonthDayView {...shared} cell={cell} />;

@@ -1,5 +1,5 @@
 import type { FunctionComponent } from 'preact';
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { localDay } from '../../../calculators/units/days.ts';
 import { printDay } from '../../../calculators/units/printQuantity.ts';
 import { dayOfRow } from '../record/days.ts';
@@ -63,7 +63,7 @@ export function Gate(view: PlaceView) {
         </p>
       )}
       <GateHerds {...at} />
-      <TakeBack key={rows.done?.says ?? ''} rows={rows} onBack={() => setPane(undefined)} />
+      <TakeBack rows={rows} onBack={() => setPane(undefined)} />
       <p class="gate-buttons">
         {(
           [
@@ -88,35 +88,41 @@ export function Gate(view: PlaceView) {
   );
 }
 
-/** What the last tap wrote, with the way back while it is fresh. */
+/** What the last tap wrote, with the way back while it is fresh. The words alone are read aloud, once each: the way back comes and goes beside them. */
 function TakeBack({ rows, onBack }: { readonly rows: Rows; readonly onBack: () => void }) {
   const { done, trouble } = rows;
-  const [isFresh, setFresh] = useState(true);
+  const [stale, setStale] = useState<Rows['done']>(undefined);
+  const [tookBack, setTookBack] = useState('');
+  const told = useRef({ done, count: 0 });
+  // The same tap once more is told once more.
+  if (told.current.done !== done) told.current = { done, count: told.current.count + 1 };
   useEffect(() => {
-    const timer = setTimeout(() => setFresh(false), takeBackMs);
+    if (done === undefined) return undefined;
+    setTookBack('');
+    const timer = setTimeout(() => setStale(done), takeBackMs);
     return () => clearTimeout(timer);
-  }, []);
+  }, [done]);
   return (
-    <div class="gate-done" role="status">
-      {trouble !== undefined && <span>{trouble}</span>}
-      {done !== undefined && (
-        <>
-          <span>{done.says}</span>
-          {isFresh ? (
-            <button
-              type="button"
-              onClick={() => {
-                onBack();
-                void done.takeBack();
-              }}
-            >
-              Take it back
-            </button>
-          ) : (
-            <a href="#/record">In the record</a>
-          )}
-        </>
-      )}
+    <div class="gate-done">
+      <span role="status">
+        {trouble !== undefined && <span>{trouble} </span>}
+        <span key={told.current.count}>{done?.says ?? tookBack}</span>
+      </span>
+      {done !== undefined &&
+        (done === stale ? (
+          <a href="#/record">In the record</a>
+        ) : (
+          <button
+            type="button"
+            onClick={() => {
+              onBack();
+              setTookBack(`Taken back: ${done.says}`);
+              void done.takeBack();
+            }}
+          >
+            Take it back
+          </button>
+        ))}
     </div>
   );
 }

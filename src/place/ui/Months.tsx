@@ -1,6 +1,7 @@
 import { keptText, shownText } from '../../../calculators/ui/fieldText.ts';
 import { monthName, shortMonthName } from '../../../calculators/units/months.ts';
 import { unitIn, units } from '../../../calculators/units/units.ts';
+import { say } from './aloud.tsx';
 import { type Data, dataAt } from './edit.ts';
 import { stationField } from './fields/season.ts';
 import type { Change } from './session.ts';
@@ -30,10 +31,11 @@ export function StationMonths({ place, session, system, isPrinting }: PlaceView)
     const list: Data = isWhole ? values : undefined;
     session.change([{ path: [at], to: list }, ...typed]);
   };
-  const wrong = texts.flatMap((text, index) => {
+  const wrongs = texts.map((text, index) => {
     const read = readText(cell, text, system);
-    return 'problem' in read ? [`${monthName(index)}: ${read.problem}`] : [];
+    return 'problem' in read ? `${monthName(index)}: ${read.problem}` : undefined;
   });
+  const wrong = wrongs.find((each) => each !== undefined);
   const missing = texts.filter((text) => text === '').length;
   if (isPrinting && missing === 12) return null;
   return (
@@ -52,11 +54,12 @@ export function StationMonths({ place, session, system, isPrinting }: PlaceView)
               autocomplete="off"
               value={shownText(text, cell.unit, system)}
               onInput={(event) => put(index, keptText(event.currentTarget.value, cell.unit, system))}
+              onBlur={() => wrongs[index] !== undefined && say(wrongs[index])}
             />
           </label>
         ))}
       </div>
-      {wrong.length > 0 && <p class="problem">{wrong[0]}</p>}
+      {wrong !== undefined && <p class="problem">{wrong}</p>}
       {missing > 0 && missing < 12 && <p class="field-hint">{missing} to go. Forms use them once all twelve are there.</p>}
     </fieldset>
   );

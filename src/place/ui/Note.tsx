@@ -7,6 +7,7 @@ import { noteKind, photoKind, resultKind, visitKind } from '../store/visitKinds.
 import { type Audience, isForOffice, isOfficesChoice, isResultFor, outgoing, usualPlaceCode } from '../visit/audience.ts';
 import { type Block, blocksOf, type Facts } from '../visit/blocks.ts';
 import { newNote } from '../visit/newVisit.ts';
+import { say } from './aloud.tsx';
 import { changed, type Data, listed } from './edit.ts';
 import { FieldsView } from './FieldView.tsx';
 import { text } from './fields/field.ts';
@@ -47,7 +48,8 @@ function EditBlock({ view, facts, block, audience, isFirst, isLast, onBlock, onV
   const { id, kind, title, text: words, cameWith, onlyInVisit, lines, isList, isFixed, isLeftOut } = block;
   const { visit } = facts;
   const move = (by: -1 | 1, label: string, isOff: boolean) => (
-    <button type="button" class="quiet" disabled={isOff} onClick={() => onMove(by)}>
+    // Disabled it would lose the focus to the other, and the next press would undo what this one did.
+    <button type="button" class="quiet" aria-disabled={isOff || undefined} onClick={() => isOff || onMove(by)}>
       {label} <span class="unseen">{title}</span>
     </button>
   );
@@ -59,6 +61,7 @@ function EditBlock({ view, facts, block, audience, isFirst, isLast, onBlock, onV
           {words !== undefined && (
             <Words
               id={`note-${id}`}
+              of={title}
               label={kind === 'result' ? 'In words' : 'Words of the note'}
               text={words}
               onText={(to) => onBlock({ text: to === (cameWith ?? words) ? undefined : to })}
@@ -149,9 +152,11 @@ export function NotePage(view: PlaceView) {
     ]);
   };
   const onMove = (index: number, by: -1 | 1): void => {
+    const moved = blocks[index];
+    if (moved === undefined) return;
     const ids = blocks.map((each) => each.id);
-    const moved = ids[index];
-    if (moved !== undefined) onNote([{ path: ['order'], to: ids.toSpliced(index, 1).toSpliced(index + by, 0, moved) }]);
+    onNote([{ path: ['order'], to: ids.toSpliced(index, 1).toSpliced(index + by, 0, moved.id) }]);
+    say(`${moved.title}: now ${index + by + 1} of ${ids.length}.`);
   };
   if (isPrinting)
     return (

@@ -2,6 +2,7 @@ import { useLayoutEffect, useState } from 'preact/hooks';
 import { readCell } from '../../../calculators/kit/read.ts';
 import { Field } from '../../../calculators/ui/Field.tsx';
 import type { UnitSystem } from '../../../calculators/units/units.ts';
+import { say } from './aloud.tsx';
 import type { PlaceField } from './fields/field.ts';
 
 interface OwnAmountProps {
@@ -19,6 +20,11 @@ export function OwnAmount({ id, field: { cell }, system, onKeep }: OwnAmountProp
   useLayoutEffect(goIn, []);
   if (cell.kind !== 'number') return null;
   const read = readCell(cell, text, system);
+  const problem = 'problem' in read ? read.problem : undefined;
+  const refuse = (): void => {
+    setTold(true);
+    if (problem !== undefined) say(problem);
+  };
   return (
     <form
       class="gate-own"
@@ -27,7 +33,8 @@ export function OwnAmount({ id, field: { cell }, system, onKeep }: OwnAmountProp
         event.preventDefault();
         if ('value' in read && typeof read.value === 'number') onKeep(read.value);
         else {
-          setTold(true);
+          // Whoever comes back to the field by the button hears it with the field.
+          if (!isTold || document.activeElement?.id === id) refuse();
           goIn();
         }
       }}
@@ -36,7 +43,7 @@ export function OwnAmount({ id, field: { cell }, system, onKeep }: OwnAmountProp
         id={id}
         cell={cell}
         text={text}
-        problem={isTold && 'problem' in read ? read.problem : undefined}
+        problem={isTold ? problem : undefined}
         system={system}
         whose={undefined}
         tools={undefined}
@@ -45,7 +52,10 @@ export function OwnAmount({ id, field: { cell }, system, onKeep }: OwnAmountProp
           setTold(false);
           setText(typed);
         }}
-        onLeave={() => setTold(text !== '')}
+        onLeave={() => {
+          if (text === '') setTold(false);
+          else if (!isTold) refuse();
+        }}
       />
       <button type="submit">Keep it</button>
     </form>

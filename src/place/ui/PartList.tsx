@@ -2,6 +2,7 @@ import type { ComponentChildren } from 'preact';
 import { useRef } from 'preact/hooks';
 import { newId } from '../store/ids.ts';
 import { type Data, listed } from './edit.ts';
+import { goInto } from './goInto.ts';
 import { Fold, Still } from './Part.tsx';
 import type { View } from './view.ts';
 
@@ -29,6 +30,7 @@ export function PartList<T extends { readonly id?: string | undefined }>(props: 
     const id = newId();
     added.current = id;
     session.change([{ path, to: [...listed(items), make(id)] }]);
+    goInto(id);
   };
   return (
     <div class="parts">

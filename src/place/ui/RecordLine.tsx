@@ -9,6 +9,7 @@ import { FieldsView } from './FieldView.tsx';
 import type { PlaceField } from './fields/field.ts';
 import { hayFields, heightFields, moveFields, planFields, rainFields, stockLineFields } from './fields/record.ts';
 import { yardstickField } from './fields/yardstick.ts';
+import { goInto } from './goInto.ts';
 import { lazily } from './lazily.tsx';
 import type { ClashesProps } from './RecordClashes.tsx';
 import { dayWords } from './recordWords.ts';
@@ -119,7 +120,13 @@ function StockLines({ shown, move }: { readonly shown: ShownRecord; readonly mov
         />
       ))}
       <p class="part-add">
-        <button type="button" onClick={() => put([...lines, { kind: 'cow', countHead: 1 }])}>
+        <button
+          type="button"
+          onClick={() => {
+            put([...lines, { kind: 'cow', countHead: 1 }]);
+            goInto(`${move.id}-stock-${lines.length}`);
+          }}
+        >
           Add a kind of stock
         </button>{' '}
         {lines.length > 0 && (

@@ -1,19 +1,25 @@
 import { useState } from 'preact/hooks';
 import type { Place } from '../model/place.ts';
+import { say } from './aloud.tsx';
 import { FieldsView } from './FieldView.tsx';
 import { text } from './fields/field.ts';
 import { holds } from './holds.ts';
 import type { View } from './view.ts';
 import { views } from './views.ts';
 
+const nameMissing = 'Type a name first, such as Home place.';
 const nameField = text('name', 'Its name', { isNeeded: true, help: 'As you call it. It goes onto notes and paper, and never into a link.' });
 
 function NewPlace({ view, isFirst }: { readonly view: View; readonly isFirst: boolean }) {
   const [name, setName] = useState('');
   const [isMissing, setMissing] = useState(false);
   const start = (): void => {
-    setMissing(name.trim() === '');
-    if (name.trim() === '') return;
+    const isEmpty = name.trim() === '';
+    setMissing(isEmpty);
+    if (isEmpty) {
+      say(nameMissing);
+      return;
+    }
     setName('');
     const from = location.hash;
     void view.session.begins(view.session.blank(name.trim().slice(0, 200))).then(() => {
@@ -47,7 +53,7 @@ function NewPlace({ view, isFirst }: { readonly view: View; readonly isFirst: bo
         </div>
         {isMissing && (
           <p class="problem" id="new-place-problem">
-            Type a name first, such as Home place.
+            {nameMissing}
           </p>
         )}
       </div>

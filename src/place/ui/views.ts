@@ -13,10 +13,10 @@ export const views = [
   { key: 'plan', title: 'Drought plan on one page', short: '', isOfPlace: true, says: 'the sheet with your figures in it, to print and sign' },
   { key: 'files', title: 'Files and what is kept', short: 'Files', isOfPlace: false },
   // Reached from a view, and not from the row of them.
-  { key: 'visit', title: 'A visit', short: '', isOfPlace: false },
-  { key: 'note', title: 'Follow-up note', short: '', isOfPlace: false },
+  { key: 'visit', title: 'A visit', short: '', isOfPlace: false, within: 'visits' },
+  { key: 'note', title: 'Follow-up note', short: '', isOfPlace: false, within: 'visits' },
   { key: 'link', title: 'Open a link', short: '', isOfPlace: false },
-  { key: 'compare', title: 'Two visits side by side', short: '', isOfPlace: false },
+  { key: 'compare', title: 'Two visits side by side', short: '', isOfPlace: false, within: 'visits' },
 ] as const;
 export type ViewKey = (typeof views)[number]['key'];
 /** The view that an address asks for. */
