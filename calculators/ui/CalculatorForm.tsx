@@ -199,7 +199,6 @@ export function CalculatorForm(props: CalculatorFormProps) {
                 texts: thatTexts,
                 problems: thatSide.told,
                 whoseOf: whose('that.'),
-                of: 'That side',
                 onTexts: (texts, at) => {
                   thatSide.onType(at);
                   act.putThat(texts);

@@ -136,7 +136,7 @@ function Radios({ options, ...props }: FieldProps & { readonly options: readonly
 
 /** Plus and minus beside the number; any text can still be typed: `75 mm`. */
 function NumberField({ input, ...props }: FieldProps & { readonly input: NumberInput }) {
-  const { id, text, problem, system, isPlain, onText, onLeave } = props;
+  const { id, text, problem, system, of, isPlain, onText, onLeave } = props;
   const shown = units[unitIn(system, input.unit)];
   const value = shownText(text, input.unit, system);
   const isMoney = shown.print.startsWith('$');
@@ -145,7 +145,7 @@ function NumberField({ input, ...props }: FieldProps & { readonly input: NumberI
       <button
         type="button"
         class="nudge"
-        aria-label={`${direction > 0 ? 'More' : 'Less'}: ${input.label}`}
+        aria-label={`${direction > 0 ? 'More' : 'Less'}: ${of ? `${of}: ` : ''}${input.label}`}
         onClick={() => onText(steppedText(input, text, direction, system))}
       >
         {direction > 0 ? '+' : '−'}

@@ -53,7 +53,7 @@ export function ColumnField({ name, column, input, ...side }: RowsProps & { read
 
 /** The fields of one row. */
 function RowFields({ name, input, row, index, list, shown, title, put, ...side }: RowFieldsProps) {
-  const { id, texts, problems, system, of, tools, onLeave } = side;
+  const { id, texts, problems, system, tools, onLeave } = side;
   return (
     <div class="row-fields">
       {shown.map(([column, cell]) => {
@@ -67,7 +67,7 @@ function RowFields({ name, input, row, index, list, shown, title, put, ...side }
             problem={problems.find((problem) => problem.at === at)?.say}
             system={system}
             whose={side.whoseOf(at)}
-            of={of ? `${of}, ${title}` : title}
+            of={title}
             tools={tools}
             isPlain
             onText={(text) =>
@@ -124,14 +124,17 @@ export function RowsField(props: RowsProps) {
   );
   return (
     <fieldset class="rows" id={`${id}-${name}`}>
-      <legend>{input.label}</legend>
+      <legend>
+        {of && <span class="unseen">{of}: </span>}
+        {input.label}
+      </legend>
       {input.help && <small class="field-hint">{input.help}</small>}
       {input.tool && mayAdd && tools && <tools.draw.MarksTool id={`${id}-${name}`} tool={input.tool} store={tools.store} />}
       {isLongList && <div class="row">{lineOf(tellRows(input, list, texts, system), `all ${list.length}`, !isFolded, 0)}</div>}
       {(isFolded ? [] : list).map((row, index) => {
         const shown = shownIn(row);
         const told = tellRow(input, row, texts, system);
-        const title = `${capital(input.rowName)} ${index + 1}`;
+        const title = `${of ? `${of}, ` : ''}${capital(input.rowName)} ${index + 1}`;
         const fields = <RowFields {...props} row={row} index={index} list={list} shown={shown} title={title} put={put} />;
         const takeOut = mayAdd && list.length > 1 && (
           <button

@@ -71,7 +71,7 @@ export interface SideProps {
   /** Which columns of a table, where not all. */
   readonly wantsColumn?: (key: string, name: string, cell: Cell) => boolean;
   readonly whoseOf: (path: string) => Told | undefined;
-  /** `That side` before each label, to listeners. */
+  /** `That side`, or its name, before each label, to listeners. */
   readonly of?: string;
   readonly canAddRows: boolean;
   readonly tools: Tools | undefined;
