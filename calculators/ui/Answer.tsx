@@ -2,7 +2,7 @@ import type { Calculator, Outcome, PlainShown } from '../kit/define.ts';
 import { printScalar, toldNumber } from '../kit/print.ts';
 import type { Scalar } from '../kit/quantities.ts';
 import { printNumber, unitBehind } from '../units/printQuantity.ts';
-import type { UnitName, UnitSystem } from '../units/units.ts';
+import { type UnitName, type UnitSystem, units } from '../units/units.ts';
 
 /** A figure in its parts: what stands large, its unit, what it is. */
 export interface Figure {
@@ -33,6 +33,12 @@ function wordsFigure(words: string, what: string): Figure {
   const [figure = words, ...rest] = words.split(/(?<=\w)\. (?=[A-Z])/);
   return { figure, unit: '', what: rest.length > 0 ? rest.join('. ') : what, isWords: true };
 }
+/** A figure as it is read aloud: `in` would be heard as the word, `inches` is what it means. One alone keeps its own, for want of `inch`. */
+export function sayFigure({ figure, unit, what }: Figure): string {
+  const words = figure === '1' || unit === '' ? undefined : Object.values(units).find(({ print }) => print === unit)?.words;
+  const isSpelledOut = words === undefined || `${words} `.startsWith(`${unit} `);
+  return [figure, isSpelledOut ? unit : words, what].filter((each) => each !== '').join(' ');
+}
 export const scalarAt = (outcome: Outcome | null, name: string): Scalar | undefined => {
   const value = outcome?.values[name];
   return typeof value === 'object' ? undefined : value;
@@ -58,7 +64,12 @@ const longestWords = 40;
 const breakable = (number: string) => number.split(/(?<=,)/).map((part, place) => [part, <wbr key={place} />]);
 
 export function Big({ figure }: { readonly figure: Figure | undefined }) {
-  if (figure === undefined) return <p class="big">–</p>;
+  if (figure === undefined)
+    return (
+      <p class="big" aria-hidden="true">
+        –
+      </p>
+    );
   return (
     <p class={sizeOf(figure)}>
       <span class="big-figure">{figure.isWords ? figure.figure : breakable(figure.figure)}</span>

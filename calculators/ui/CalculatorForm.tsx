@@ -157,7 +157,7 @@ export function CalculatorForm(props: CalculatorFormProps) {
     <form class={outcome ? 'screen' : 'screen is-waiting'} onSubmit={(event) => event.preventDefault()} noValidate>
       {/* Beside the questions the answer stays in view as far down as they go, and no farther. */}
       <div class="screen-top">
-        <div class="screen-cautions" aria-live="polite">
+        <div class="screen-cautions">
           <Cautions outcome={outcome} other={other} titles={titles} />
         </div>
         <div class={isTall ? 'stay is-tall' : 'stay'} ref={answer}>
@@ -176,6 +176,7 @@ export function CalculatorForm(props: CalculatorFormProps) {
             figure={figure}
             stamp={stamp}
             action={action}
+            isTyping={thisSide.isTyping || thatSide.isTyping}
             waiting={<Waiting id={id} inputs={inputs} problems={problems} isBlank={(at) => blank.has(at)} />}
           />
           {mine.running ?? theirs?.running}
@@ -207,7 +208,10 @@ export function CalculatorForm(props: CalculatorFormProps) {
               }}
               apart={apart}
               names={names}
-              onNames={act.name}
+              onNames={(given) => {
+                thisSide.onType('names');
+                act.name(given);
+              }}
               onLetDiffer={act.letDiffer}
             />
           ) : (
