@@ -105,6 +105,7 @@ export interface Tools {
 export interface FieldToolProps {
   readonly id: string;
   readonly cell: Cell;
+  readonly of?: string;
   readonly system: UnitSystem;
   readonly store: ToolStore | undefined;
   readonly onText: (text: string) => void;

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import stormRunoff from '../../calculators/catalog/storm-runoff/definition.ts';
 import type { Cell } from '../../calculators/kit/inputs.ts';
 import { Field } from '../../calculators/ui/Field.tsx';
+import { toolSet } from '../../calculators/ui/tools/toolSet.ts';
 import type { UnitSystem } from '../../calculators/units/units.ts';
 import kitchenSink from '../kit/kitchenSink.ts';
 
@@ -21,6 +22,12 @@ const cellOf = (inputs: typeof stormRunoff.inputs, name: string): Cell => {
   return input;
 };
 
+it('names at a watch the row whose time it takes, and has room to say that time', () => {
+  const soak = cellOf(kitchenSink.inputs, 'soakMin');
+  const html = render(<toolSet.FieldTool id="f" cell={soak} of="Ring 2" system="us" store={undefined} onText={() => {}} />);
+  expect(html).toContain('Start the watch<span class="unseen"> for Ring 2: Time to soak in</span>');
+  expect(html).toContain('<span class="unseen" role="status"></span>');
+});
 describe('what is heard of a field behind its name', () => {
   const rain = cellOf(stormRunoff.inputs, 'rainIn');
   it('begins with its unit in words, in either system, and ends with what is wrong with it', () => {
