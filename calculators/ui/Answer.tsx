@@ -2,7 +2,7 @@ import type { Calculator, Outcome, PlainShown } from '../kit/define.ts';
 import { printScalar, toldNumber } from '../kit/print.ts';
 import type { Scalar } from '../kit/quantities.ts';
 import { printNumber, unitBehind } from '../units/printQuantity.ts';
-import { type UnitName, type UnitSystem, units } from '../units/units.ts';
+import type { UnitName, UnitSystem } from '../units/units.ts';
 
 /** A figure in its parts: what stands large, its unit, what it is. */
 export interface Figure {
@@ -32,12 +32,6 @@ export function figureOf(number: string, unit: UnitName, what: string): Figure {
 function wordsFigure(words: string, what: string): Figure {
   const [figure = words, ...rest] = words.split(/(?<=\w)\. (?=[A-Z])/);
   return { figure, unit: '', what: rest.length > 0 ? rest.join('. ') : what, isWords: true };
-}
-/** A figure as it is read aloud: `in` would be heard as the word, `inches` is what it means. One alone keeps its own, for want of `inch`. */
-export function sayFigure({ figure, unit, what }: Figure): string {
-  const words = figure === '1' || unit === '' ? undefined : Object.values(units).find(({ print }) => print === unit)?.words;
-  const isSpelledOut = words === undefined || `${words} `.startsWith(`${unit} `);
-  return [figure, isSpelledOut ? unit : words, what].filter((each) => each !== '').join(' ');
 }
 export const scalarAt = (outcome: Outcome | null, name: string): Scalar | undefined => {
   const value = outcome?.values[name];

@@ -1,8 +1,6 @@
 import type { ComponentChildren } from 'preact';
-import { useRef } from 'preact/hooks';
 import type { Calculator, Outcome } from '../kit/define.ts';
-import { Big, type Figure, leadOf, sayFigure } from './Answer.tsx';
-import { useAloud } from './aloud.ts';
+import { Big, type Figure, leadOf } from './Answer.tsx';
 import type { Stamp } from './stamp.ts';
 
 interface AnswerBlockProps {
@@ -17,33 +15,19 @@ interface AnswerBlockProps {
   readonly action: ComponentChildren;
   /** What stands in place of the range while there is no answer. */
   readonly waiting: ComponentChildren;
-  /** Half a number is in the field: its answer is shown, and not read aloud. */
-  readonly isTyping: boolean;
 }
 
 /** Whose figures, the answer, its range. */
-export function AnswerBlock({ calculator, outcome, between, isBoth, figure, stamp, action, waiting, isTyping }: AnswerBlockProps) {
+export function AnswerBlock({ calculator, outcome, between, isBoth, figure, stamp, action, waiting }: AnswerBlockProps) {
   const lead = outcome && leadOf(calculator, outcome);
   const range = outcome && (isBoth ? between : lead && outcome.shorts[lead.of]);
-  const block = useRef<HTMLDivElement>(null);
-  const textsOf = (parts: string): readonly string[] =>
-    [...(block.current?.closest('form')?.querySelectorAll(parts) ?? [])].map(({ textContent }) => textContent ?? '');
-  const aloud = useAloud(isTyping, () => ({
-    cautions: textsOf('summary > .bar-lead'),
-    answer: outcome ? [figure ? sayFigure(figure) : '', range ?? ''] : [stamp.text, ...textsOf('.waiting > li')],
-  }));
   return (
-    <div class={`answer is-${stamp.is}`} ref={block}>
+    <div class={`answer is-${stamp.is}`}>
       <p class="stamp-line">
         <span class="stamp">{stamp.text}</span> {action}
       </p>
       <Big figure={figure} />
       {outcome ? range !== undefined && range !== '' && <p class="range">{range}</p> : waiting}
-      <div class="unseen" role="status">
-        {aloud.map((each) => (
-          <p key={each}>{each}</p>
-        ))}
-      </div>
     </div>
   );
 }

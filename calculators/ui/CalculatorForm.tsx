@@ -176,7 +176,6 @@ export function CalculatorForm(props: CalculatorFormProps) {
             figure={figure}
             stamp={stamp}
             action={action}
-            isTyping={thisSide.isTyping || thatSide.isTyping}
             waiting={<Waiting id={id} inputs={inputs} problems={problems} isBlank={(at) => blank.has(at)} />}
           />
           {mine.running ?? theirs?.running}
@@ -208,10 +207,7 @@ export function CalculatorForm(props: CalculatorFormProps) {
               }}
               apart={apart}
               names={names}
-              onNames={(given) => {
-                thisSide.onType('names');
-                act.name(given);
-              }}
+              onNames={act.name}
               onLetDiffer={act.letDiffer}
             />
           ) : (

@@ -172,7 +172,6 @@ const pauseMs = 900;
 /** Which fields are wrong by now: the one being typed gets a moment. */
 export function useSettled(problems: readonly Problem[]): {
   readonly told: readonly Problem[];
-  readonly isTyping: boolean;
   readonly onType: (at: string) => void;
   readonly onLeave: () => void;
 } {
@@ -181,7 +180,6 @@ export function useSettled(problems: readonly Problem[]): {
   useEffect(() => () => clearTimeout(timer.current), []);
   return {
     told: problems.filter(({ at }) => at !== typing),
-    isTyping: typing !== '',
     onType: (at) => {
       clearTimeout(timer.current);
       setTyping(at);

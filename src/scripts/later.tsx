@@ -112,7 +112,10 @@ async function startLater(
               namesNow = startCarrying({ box, id, calculator, page, at, reach, start: now });
             })
           : import('../../calculators/ui/keepFocus.ts')
-      ).catch(console.info),
+      )
+        .then(() => import('../../calculators/ui/readAloud.ts'))
+        .then(({ readAloud }) => readAloud(boxes.below.closest('form') ?? boxes.below))
+        .catch(console.info),
     carryMs,
   );
   return { show, follow };

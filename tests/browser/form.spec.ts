@@ -231,7 +231,7 @@ test('two managements: the gap large, only what differs asked twice, names kept 
 
 test('listeners hear the figure with its range, once typing has paused, and not while nothing changes', async ({ page }) => {
   await openForm(page, storm);
-  const live = page.locator('.answer [role="status"]');
+  const live = page.locator('form.screen > [role="status"]');
   await expect(live).toHaveText('');
   await page.evaluate(() => {
     const heard: string[] = [];

