@@ -215,7 +215,7 @@ export function Lines({ markRows, ...props }: PictureProps<LinesPicture> & { rea
   };
   /** A curve that lies level at its end is told up to where it got there: grass is gone on that day, not on the last one drawn. */
   const sayCurve = ({ name, points }: Curve): string => {
-    const first = points[0] ?? [0, 0];
+    const first: Point = points[0] ?? [0, 0];
     const end = points[points.findLastIndex(([, up]) => up !== points.at(-1)?.[1]) + 1] ?? first;
     return `${name} from ${sayPoint(first)} to ${sayPoint(end === first ? (points.at(-1) ?? first) : end)}`;
   };
