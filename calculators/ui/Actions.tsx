@@ -48,6 +48,13 @@ const withoutRecord = 'The record is not in the link: send its file along.';
 /** Whose figures they are, and whose copy of these pages worked them out. */
 const headed = (heading: string | undefined): string | undefined => linesOf([heading, officeOnPage().office]) || undefined;
 const linesOf = (parts: readonly (string | undefined)[]): string => parts.filter((each) => each !== undefined && each !== '').join('\n');
+/** What opened under the result is gone to: nobody hears it open below what was tapped. */
+function goInto(section: Element): void {
+  const head = section.querySelector<HTMLElement>('.keep-place :is(h3, .told)');
+  if (!head) return;
+  head.tabIndex = -1;
+  head.focus();
+}
 /** What people take along: the link, the note, the sheet, the dates. */
 export function Actions({
   calculator,
@@ -110,7 +117,10 @@ export function Actions({
             type="button"
             key={as}
             disabled={!isLive}
-            onClick={({ currentTarget }) => orTell(onKeep?.(currentTarget.closest('section') ?? currentTarget, as))}
+            onClick={({ currentTarget }) => {
+              const section = currentTarget.closest('section') ?? currentTarget;
+              orTell(onKeep?.(section, as).then(() => goInto(section)));
+            }}
           >
             {words}
           </button>

@@ -58,7 +58,12 @@ const longestWords = 40;
 const breakable = (number: string) => number.split(/(?<=,)/).map((part, place) => [part, <wbr key={place} />]);
 
 export function Big({ figure }: { readonly figure: Figure | undefined }) {
-  if (figure === undefined) return <p class="big">–</p>;
+  if (figure === undefined)
+    return (
+      <p class="big" aria-hidden="true">
+        –
+      </p>
+    );
   return (
     <p class={sizeOf(figure)}>
       <span class="big-figure">{figure.isWords ? figure.figure : breakable(figure.figure)}</span>

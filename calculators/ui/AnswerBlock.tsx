@@ -26,11 +26,8 @@ export function AnswerBlock({ calculator, outcome, between, isBoth, figure, stam
       <p class="stamp-line">
         <span class="stamp">{stamp.text}</span> {action}
       </p>
-      {/* Changes here are read aloud once: the figure with its range. */}
-      <div aria-live="polite" aria-atomic="true">
-        <Big figure={figure} />
-        {outcome ? range !== undefined && range !== '' && <p class="range">{range}</p> : waiting}
-      </div>
+      <Big figure={figure} />
+      {outcome ? range !== undefined && range !== '' && <p class="range">{range}</p> : waiting}
     </div>
   );
 }

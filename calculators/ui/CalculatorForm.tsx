@@ -157,7 +157,7 @@ export function CalculatorForm(props: CalculatorFormProps) {
     <form class={outcome ? 'screen' : 'screen is-waiting'} onSubmit={(event) => event.preventDefault()} noValidate>
       {/* Beside the questions the answer stays in view as far down as they go, and no farther. */}
       <div class="screen-top">
-        <div class="screen-cautions" aria-live="polite">
+        <div class="screen-cautions">
           <Cautions outcome={outcome} other={other} titles={titles} />
         </div>
         <div class={isTall ? 'stay is-tall' : 'stay'} ref={answer}>
@@ -199,7 +199,6 @@ export function CalculatorForm(props: CalculatorFormProps) {
                 texts: thatTexts,
                 problems: thatSide.told,
                 whoseOf: whose('that.'),
-                of: 'That side',
                 onTexts: (texts, at) => {
                   thatSide.onType(at);
                   act.putThat(texts);

@@ -63,11 +63,11 @@ export function Differs({ mine, theirs, apart, names, onNames, onLetDiffer }: Di
             <div class={isNumber ? 'both is-number' : 'both'}>
               <div class="is-this">
                 <span class="who word-this">{names[0] || 'This'}</span>
-                <Fields {...mine} wantsColumn={column} canAddRows={false} keys={keys} />
+                <Fields {...mine} of={names[0] || 'This side'} wantsColumn={column} canAddRows={false} keys={keys} />
               </div>
               <div class="is-that">
                 <span class="who word-that">{names[1] || 'That'}</span>
-                <Fields {...theirs} wantsColumn={column} canAddRows={false} keys={keys} />
+                <Fields {...theirs} of={names[1] || 'That side'} wantsColumn={column} canAddRows={false} keys={keys} />
               </div>
             </div>
           </div>

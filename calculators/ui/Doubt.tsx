@@ -4,6 +4,7 @@ import { readCell } from '../kit/read.ts';
 import type { UnitSystem } from '../units/units.ts';
 
 interface DoubtProps {
+  readonly id: string;
   readonly cell: NumberInput;
   readonly text: string;
   readonly system: UnitSystem;
@@ -13,7 +14,7 @@ interface DoubtProps {
 const pauseMs = 900;
 
 /** Asks about a number that looks wrong, under its field, once somebody has stopped typing; what knows so is fetched then. */
-export function Doubt({ cell, text, system }: DoubtProps) {
+export function Doubt({ id, cell, text, system }: DoubtProps) {
   const [doubt, setDoubt] = useState<string | undefined>(undefined);
   useEffect(() => {
     setDoubt(undefined);
@@ -26,9 +27,9 @@ export function Doubt({ cell, text, system }: DoubtProps) {
     const timer = setTimeout(() => void ask().catch(console.info), pauseMs);
     return () => clearTimeout(timer);
   }, [text, system]);
-  if (doubt === undefined) return null;
+  // There before it says anything: what comes filled is not read aloud.
   return (
-    <p class="doubt" role="status">
+    <p class="doubt" role="status" id={id}>
       {doubt}
     </p>
   );

@@ -18,8 +18,17 @@ function Help({ cell }: { readonly cell: Cell }) {
   );
 }
 
-const describedBy = (id: string, cell: Cell, problem: string | undefined): string | undefined =>
-  [cell.help ? `${id}-help` : '', problem ? `${id}-problem` : ''].filter((part) => part !== '').join(' ') || undefined;
+/** What is heard behind a field's name: its unit, its help, what is doubted of it, what is wrong with it. */
+const describedBy = ({ id, cell, problem, system }: FieldProps): string | undefined => {
+  const number = cell.kind === 'number' ? cell : undefined;
+  const parts = [
+    ['unit', number && units[unitIn(system, number.unit)].print],
+    ['help', cell.help],
+    ['doubt', number?.usual],
+    ['problem', problem],
+  ] as const;
+  return parts.flatMap(([part, isThere]) => (isThere ? `${id}-${part}` : [])).join(' ') || undefined;
+};
 
 function Frame({ children, isGroup, ...field }: FieldProps & { readonly children: ComponentChildren; readonly isGroup?: boolean }) {
   const { id, cell, problem, of, whose } = field;
@@ -45,14 +54,14 @@ function Frame({ children, isGroup, ...field }: FieldProps & { readonly children
           {problem}
         </p>
       )}
-      {cell.kind === 'number' && cell.usual && <Doubt cell={cell} text={field.text} system={field.system} />}
+      {cell.kind === 'number' && cell.usual && <Doubt id={`${id}-doubt`} cell={cell} text={field.text} system={field.system} />}
       {field.tools && <field.tools.draw.FieldTool {...field} store={field.tools.store} />}
       <Help cell={cell} />
     </>
   );
   if (isGroup) {
     return (
-      <fieldset class={classes} id={id} aria-describedby={describedBy(id, cell, problem)}>
+      <fieldset class={classes} id={id} aria-describedby={describedBy(field)}>
         <legend>
           {name} {tag}
         </legend>
@@ -93,7 +102,7 @@ function Select({ input, ...props }: FieldProps & { readonly input: ChoiceInput 
           id={id}
           autocomplete="off"
           aria-invalid={problem ? true : undefined}
-          aria-describedby={describedBy(id, input, problem)}
+          aria-describedby={describedBy(props)}
           onChange={(event) => onText(event.currentTarget.value)}
           onBlur={onLeave}
         >
@@ -136,7 +145,7 @@ function Radios({ options, ...props }: FieldProps & { readonly options: readonly
 
 /** Plus and minus beside the number; any text can still be typed: `75 mm`. */
 function NumberField({ input, ...props }: FieldProps & { readonly input: NumberInput }) {
-  const { id, text, problem, system, isPlain, onText, onLeave } = props;
+  const { id, text, problem, system, of, isPlain, onText, onLeave } = props;
   const shown = units[unitIn(system, input.unit)];
   const value = shownText(text, input.unit, system);
   const isMoney = shown.print.startsWith('$');
@@ -145,7 +154,7 @@ function NumberField({ input, ...props }: FieldProps & { readonly input: NumberI
       <button
         type="button"
         class="nudge"
-        aria-label={`${direction > 0 ? 'More' : 'Less'}: ${input.label}`}
+        aria-label={`${direction > 0 ? 'More' : 'Less'}: ${of ? `${of}: ` : ''}${input.label}`}
         onClick={() => onText(steppedText(input, text, direction, system))}
       >
         {direction > 0 ? '+' : '−'}
@@ -172,14 +181,16 @@ function NumberField({ input, ...props }: FieldProps & { readonly input: NumberI
             size={Math.max(3, value.length)}
             value={value}
             aria-invalid={problem ? true : undefined}
-            aria-describedby={describedBy(id, input, problem)}
+            aria-describedby={describedBy(props)}
             onInput={(event) => onText(keptText(event.currentTarget.value, input.unit, system))}
             onBlur={onLeave}
           />
           {shown.print !== '' && (
             <span class="unit">
               <span aria-hidden="true">{isMoney ? shown.print.slice(1).trim() : shown.print}</span>
-              <span class="unseen">{shown.words}</span>
+              <span class="unseen" id={`${id}-unit`}>
+                {shown.words}
+              </span>
             </span>
           )}
         </span>
@@ -213,7 +224,7 @@ export function Field(props: FieldProps) {
               autocomplete="off"
               value={text}
               aria-invalid={problem ? true : undefined}
-              aria-describedby={describedBy(id, cell, problem)}
+              aria-describedby={describedBy(props)}
               onInput={(event) => onText(event.currentTarget.value)}
               onBlur={onLeave}
             />

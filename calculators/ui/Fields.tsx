@@ -28,7 +28,7 @@ export function Fields(props: SideProps) {
   const problemOf = (name: string) => problems.find((problem) => problem.at === name)?.say;
   const field = (name: string, input: Cell) => {
     const [text, problem, whose] = [textIn(texts[name]), problemOf(name), props.whoseOf(name)];
-    return drawnOnce(name, [text, problem, whose, system, tools?.draw, tools?.store], () => (
+    return drawnOnce(name, [text, problem, whose, system, of, tools?.draw, tools?.store], () => (
       <Field
         key={name}
         id={`${id}-${name}`}

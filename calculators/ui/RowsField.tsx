@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import { type Cell, sharesRows } from '../kit/inputs.ts';
+import { capital } from '../kit/midSentence.ts';
 import { isShown, type RowTexts, rowsIn } from '../kit/state.ts';
 import { tellRow, tellRows } from '../kit/summary.ts';
 import { Field } from './Field.tsx';
@@ -8,7 +9,6 @@ import type { RowsProps } from './props.ts';
 
 /** Said at the first row that shows the column, not again at each. */
 const withoutHelp = ({ help, field, ask, ...cell }: Cell): Cell => cell;
-const capital = (text: string): string => `${text[0]?.toUpperCase() ?? ''}${text.slice(1)}`;
 
 /** One column of a table as questions of their own, a field a row. */
 export function ColumnField({ name, column, input, ...side }: RowsProps & { readonly column: string }) {
@@ -53,7 +53,7 @@ export function ColumnField({ name, column, input, ...side }: RowsProps & { read
 
 /** The fields of one row. */
 function RowFields({ name, input, row, index, list, shown, title, put, ...side }: RowFieldsProps) {
-  const { id, texts, problems, system, of, tools, onLeave } = side;
+  const { id, texts, problems, system, tools, onLeave } = side;
   return (
     <div class="row-fields">
       {shown.map(([column, cell]) => {
@@ -67,7 +67,7 @@ function RowFields({ name, input, row, index, list, shown, title, put, ...side }
             problem={problems.find((problem) => problem.at === at)?.say}
             system={system}
             whose={side.whoseOf(at)}
-            of={of ? `${of}, ${title}` : title}
+            of={title}
             tools={tools}
             isPlain
             onText={(text) =>
@@ -98,6 +98,7 @@ const mostOpen = 8;
 export function RowsField(props: RowsProps) {
   const { name, input, id, texts, problems, system, of, tools, wantsColumn } = props;
   const [open, setOpen] = useState(-1);
+  const [gone, setGone] = useState('');
   const list = rowsIn(texts[name]);
   const columns = Object.entries(input.columns).filter(([column, cell]) => wantsColumn?.(name, column, cell) !== false);
   if (columns.length === 0) return null;
@@ -124,14 +125,17 @@ export function RowsField(props: RowsProps) {
   );
   return (
     <fieldset class="rows" id={`${id}-${name}`}>
-      <legend>{input.label}</legend>
+      <legend>
+        {of && <span class="unseen">{of}: </span>}
+        {input.label}
+      </legend>
       {input.help && <small class="field-hint">{input.help}</small>}
       {input.tool && mayAdd && tools && <tools.draw.MarksTool id={`${id}-${name}`} tool={input.tool} store={tools.store} />}
       {isLongList && <div class="row">{lineOf(tellRows(input, list, texts, system), `all ${list.length}`, !isFolded, 0)}</div>}
       {(isFolded ? [] : list).map((row, index) => {
         const shown = shownIn(row);
         const told = tellRow(input, row, texts, system);
-        const title = `${capital(input.rowName)} ${index + 1}`;
+        const title = `${of ? `${of}, ` : ''}${capital(input.rowName)} ${index + 1}`;
         const fields = <RowFields {...props} row={row} index={index} list={list} shown={shown} title={title} put={put} />;
         const takeOut = mayAdd && list.length > 1 && (
           <button
@@ -139,6 +143,7 @@ export function RowsField(props: RowsProps) {
             class="quiet take-out"
             onClick={() => {
               setOpen(isLongList ? 0 : -1);
+              setGone(`${title} was taken out. Left: ${list.length - 1}.`);
               put(
                 list.filter((_, place) => place !== index),
                 name,
@@ -170,13 +175,22 @@ export function RowsField(props: RowsProps) {
         );
       })}
       {own && <p class="problem">{own}</p>}
+      <p class="unseen" role="status">
+        {gone}
+      </p>
       {mayAdd && !isFolded && list.length < input.maxRows && (
         <button
           type="button"
           class="quiet"
-          onClick={() => {
+          onClick={({ currentTarget }) => {
             setOpen(list.length);
+            setGone('');
             put([...list, ...list.slice(-1)], name);
+            // It copies the row before: which one this is, its first field says once it is drawn.
+            const rows = currentTarget.closest('fieldset');
+            setTimeout(() =>
+              [...(rows?.querySelectorAll('.row') ?? [])].at(-1)?.querySelector<HTMLElement>('input:not([type=radio]), :checked, select')?.focus(),
+            );
           }}
         >
           Add another {input.rowName}

@@ -49,11 +49,17 @@ export function RowsResult({
         <tbody>
           {rows.map((row, index) => (
             <tr key={`${index}-${String(row[columns[0]?.name ?? ''])}`}>
-              {columns.map(({ name, column, cells }) => (
-                <td key={name} class={cellClass(column)}>
-                  {cells[index]}
-                </td>
-              ))}
+              {columns.map(({ name, column, cells }, place) =>
+                place === 0 ? (
+                  <th scope="row" key={name} class={`row-name ${cellClass(column) ?? ''}`}>
+                    {cells[index]}
+                  </th>
+                ) : (
+                  <td key={name} class={cellClass(column)}>
+                    {cells[index]}
+                  </td>
+                ),
+              )}
             </tr>
           ))}
         </tbody>

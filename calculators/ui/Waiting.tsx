@@ -1,11 +1,13 @@
 import type { Inputs } from '../kit/inputs.ts';
+import { capital } from '../kit/midSentence.ts';
 import type { Problem } from '../kit/state.ts';
 
-/** The question at a path: of a cell its column’s. */
-function labelAt(inputs: Inputs, { at, say }: Problem): string {
-  const [key = '', , column = ''] = at.split('.');
+/** What is said of the question at a path, of a cell with its row: what is wrong there, else only its name. */
+function sayAt(inputs: Inputs, { at, say }: Problem, isWrong: boolean): string {
+  const [key = '', row, column] = at.split('.');
   const input = inputs[key];
-  return (input?.kind === 'rows' ? input.columns[column]?.label : input?.label) ?? say;
+  if (input?.kind !== 'rows' || column === undefined) return isWrong ? say : (input?.label ?? say);
+  return `${capital(input.rowName)} ${Number(row) + 1}, ${isWrong ? say : input.columns[column]?.label}`;
 }
 /** More than this are counted, not listed. */
 const mostListed = 3;
@@ -41,7 +43,7 @@ export function Waiting({
                 void import('./goTo.ts').then(({ goTo }) => goTo(form, id, problem.at)).catch(console.info);
               }}
             >
-              {wrong.length > 0 ? problem.say : labelAt(inputs, problem)}
+              {sayAt(inputs, problem, wrong.length > 0)}
             </a>
           )}
         </li>

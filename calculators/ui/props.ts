@@ -71,7 +71,7 @@ export interface SideProps {
   /** Which columns of a table, where not all. */
   readonly wantsColumn?: (key: string, name: string, cell: Cell) => boolean;
   readonly whoseOf: (path: string) => Told | undefined;
-  /** `That side` before each label, to listeners. */
+  /** `That side`, or its name, before each label, to listeners. */
   readonly of?: string;
   readonly canAddRows: boolean;
   readonly tools: Tools | undefined;
@@ -105,6 +105,7 @@ export interface Tools {
 export interface FieldToolProps {
   readonly id: string;
   readonly cell: Cell;
+  readonly of?: string;
   readonly system: UnitSystem;
   readonly store: ToolStore | undefined;
   readonly onText: (text: string) => void;

@@ -103,17 +103,17 @@ async function startLater(
   }
   follow(now);
   /** Undo and what else is carried on comes once the page is quiet; into a guide, of all that, only what keeps the focus. */
-  setTimeout(
-    () =>
-      void (
-        ownsAddress
-          ? import('../place/carry/startCarrying.tsx').then(async ({ startCarrying }) => {
-              await breath();
-              namesNow = startCarrying({ box, id, calculator, page, at, reach, start: now });
-            })
-          : import('../../calculators/ui/keepFocus.ts')
-      ).catch(console.info),
-    carryMs,
-  );
+  setTimeout(() => {
+    const behind: Promise<unknown> = ownsAddress
+      ? import('../place/carry/startCarrying.tsx').then(async ({ startCarrying }) => {
+          await breath();
+          namesNow = startCarrying({ box, id, calculator, page, at, reach, start: now });
+        })
+      : import('../../calculators/ui/keepFocus.ts');
+    behind.catch(console.info);
+    void import('../../calculators/ui/readAloud.ts')
+      .then(({ readAloud }) => readAloud(boxes.below.closest('form') ?? boxes.below))
+      .catch(console.info);
+  }, carryMs);
   return { show, follow };
 }

@@ -6,6 +6,9 @@ const count = document.querySelector<HTMLElement>('#source-count');
 /** As it is compared: no capitals, no accents, one kind of apostrophe. */
 const plain = (text: string): string => text.normalize('NFD').replace(/\p{M}/gu, '').replaceAll('’', "'").toLowerCase();
 
+/** A pause this long ends a word: whoever hears how many are left hears it once. */
+const pauseMs = 900;
+
 if (box && field && count) {
   const all = Number(count.dataset['of']);
   // Read when somebody types: most follow a link to one entry.
@@ -17,9 +20,19 @@ if (box && field && count) {
     }));
   let sections: ReturnType<typeof readSections> | undefined;
 
+  let timer = 0;
+  const tell = (words: string): void => {
+    clearTimeout(timer);
+    timer = window.setTimeout(
+      () => {
+        count.textContent = words;
+      },
+      sections ? pauseMs : 0,
+    );
+  };
   const narrow = (): void => {
     const words = plain(field.value).split(/\s+/).filter(Boolean);
-    if (words.length === 0) count.textContent = `${all} sources`;
+    if (words.length === 0) tell(`${all} sources`);
     if (words.length === 0 && !sections) return;
     sections ??= readSections();
     let found = 0;
@@ -34,8 +47,8 @@ if (box && field && count) {
       found += here;
     }
     if (words.length === 0) return;
-    if (found > 0) count.textContent = found === 1 ? `1 of ${all} sources` : `${found} of ${all} sources`;
-    else count.textContent = words.length === 1 ? 'No source has that word' : 'No source has all of those words';
+    if (found > 0) tell(`${found} of ${all} sources`);
+    else tell(words.length === 1 ? 'No source has that word' : 'No source has all of those words');
   };
 
   /** Whoever follows a link to one source must find it, whatever was typed. */

@@ -173,11 +173,14 @@ test('a number that looks wrong is asked about at its field, and taken', async (
   await ready(page, 'storm-runoff');
   const rain = page.getByRole('textbox', { name: 'Rain in the storm' });
   await rain.fill('25');
+  await expect(rain).toHaveAccessibleDescription(/^inches /);
   await expect(page.locator('.doubt')).toHaveText('Is 25 in right? Rain in the storm: seldom above 12 in. Look at the decimal point and the unit.');
   await expect(page.locator('.note').first()).toContainText('Of 25 in of rain');
   await expect(rain).not.toHaveAttribute('aria-invalid');
+  await expect(rain).toHaveAccessibleDescription(/Is 25 in right\?/);
   await rain.fill('2.5');
-  await expect(page.locator('.doubt')).toHaveCount(0);
+  await expect(page.locator('.doubt')).toHaveText('');
+  await expect(rain).not.toHaveAccessibleDescription(/right\?/);
 });
 
 test('the working comes to a guide when somebody asks for it, with the numbers typed there', async ({ page }) => {

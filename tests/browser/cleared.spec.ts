@@ -56,7 +56,7 @@ for (const calculator of calculators) {
 test('a line of a table that is still blank says what it wants, as groups do', async ({ page }) => {
   await openForm(page, 'hay-to-grass');
   await clear(page);
-  await page.locator('.waiting a', { hasText: 'Kind of stock' }).click();
+  await page.locator('.waiting a', { hasText: 'Kind of stock 1, Kind of stock' }).click();
   await page
     .locator('#hay-to-grass-herd')
     .getByRole('button', { name: /^Close/ })
@@ -64,7 +64,7 @@ test('a line of a table that is still blank says what it wants, as groups do', a
   await expect(page.locator('#hay-to-grass-herd .row-told').first()).toHaveText(/^Still wanted: Kind of stock, /);
   await expect(page.locator('.asks')).not.toContainText('? ?');
   // What was closed since opens again.
-  await page.locator('.waiting a', { hasText: 'Kind of stock' }).click();
+  await page.locator('.waiting a', { hasText: 'Kind of stock 1, Kind of stock' }).click();
   await expect(page.locator('#hay-to-grass-herd-0-stock')).toBeFocused();
 });
 

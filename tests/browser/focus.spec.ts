@@ -97,7 +97,11 @@ test('a row that is taken out of a form, a second side and a question that moves
   await changeLine(page, 'Kind of stock 2');
   await leads(button(page, 'Take out Kind of stock 2'), button(page, 'Change Kind of stock 2'));
   await changeLine(page, 'Kind of stock 4');
-  await leads(button(page, 'Take out Kind of stock 4'), button(page, 'Add another kind of stock'));
+  const add = button(page, 'Add another kind of stock');
+  await leads(button(page, 'Take out Kind of stock 4'), add);
+  await expect(page.locator('fieldset.rows > [role=status]')).toHaveText('Kind of stock 4 was taken out. Left: 3.');
+  await leads(add, page.getByLabel('Kind of stock 4: Kind of stock', { exact: true }));
+  await expect(page.locator('fieldset.rows > [role=status]')).toHaveText('');
   const compare = button(page, 'Set another management beside it');
   await compare.press('Enter');
   await leads(button(page, 'Stop comparing'), compare);

@@ -24,6 +24,7 @@ test('a watch writes what it measured into its field, as if typed', async ({ pag
   await page.clock.runFor(400);
   await watch(page).click();
   await expect(time).toHaveValue('12.4');
+  await expect(page.locator('.tool', { has: watch(page) }).locator('> [role=status]')).toHaveText('Stopped at 12 seconds');
   await expect(page.getByRole('timer')).toHaveCount(0);
   await page.clock.runFor(1000);
   await expect(page).toHaveURL(/bucket-fill=12\.4s/);

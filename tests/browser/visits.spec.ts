@@ -74,6 +74,7 @@ test.describe(() => {
 test('without a place a result makes one, with its first visit; from then on it goes into that', async ({ page }) => {
   await openForm(page, 'cover-count');
   await button(page, 'Keep this result').click();
+  await expect(page.getByRole('heading', { name: 'Keep this result' })).toBeFocused();
   await button(page, 'Keep').click();
   await expect(page.getByText('The place needs a name.')).toBeVisible();
   await page.getByLabel('Name of the place').fill('Home place');

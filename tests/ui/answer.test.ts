@@ -6,6 +6,7 @@ import type { NumberQuantity } from '../../calculators/kit/quantities.ts';
 import { startTexts } from '../../calculators/kit/state.ts';
 import { figureAlone } from '../../calculators/ui/Answer.tsx';
 import { figureBetween, rangeBetween } from '../../calculators/ui/between.ts';
+import { newLines, sayFigure } from '../../calculators/ui/readAloud.ts';
 import { runSide } from '../../calculators/ui/sides.ts';
 
 /** A calculator with one result, for the words alone: nothing of the trade is worked out here. */
@@ -42,6 +43,31 @@ describe('the figure of one side', () => {
       figure: 'Too few steps to say',
       isWords: true,
     });
+  });
+});
+
+describe('the figure read aloud', () => {
+  it.each([
+    ['3.1', 'in an hour', '3.1 inches an hour soak in'],
+    ['45', 'lb/ac', '45 pounds an acre soak in'],
+    // No abbreviations, or shorter than the words of a label.
+    ['12', 'tons', '12 tons soak in'],
+    ['$95', 'a ton', '$95 a ton soak in'],
+    ['1', 'in', '1 in soak in'],
+    ['7', '', '7 soak in'],
+  ] as const)('has its unit in words, where that is an abbreviation: %s %s', (figure, unit, said) => {
+    expect(sayFigure(figure, unit, 'soak in')).toBe(said);
+  });
+});
+describe('what is read aloud of an answer', () => {
+  const before = { cautions: ['Deep water drowns.'], answer: ['4 inches', 'likely 3 to 5'] };
+  it('is nothing where nothing changed', () => {
+    expect(newLines(before, { ...before })).toEqual([]);
+  });
+  it('is the whole answer where part of it changed, and of cautions only what came', () => {
+    expect(newLines(before, { ...before, answer: ['4 inches', 'likely 2 to 6'] })).toEqual(['4 inches', 'likely 2 to 6']);
+    expect(newLines(before, { ...before, cautions: [...before.cautions, 'Ditches cave in.'] })).toEqual(['Ditches cave in.']);
+    expect(newLines(before, { ...before, cautions: [] })).toEqual([]);
   });
 });
 

@@ -65,6 +65,17 @@ describe.each(plots)('$slug', (each) => {
     }
   });
 });
+it('names to listeners what stands across a plot, with its unit where a number has one', () => {
+  const said = (slug: string) =>
+    plots
+      .filter((each) => each.slug === slug)
+      .flatMap((each) => drawReal(each, '', 376))
+      .map((markup) => unescaped(attribute(/<svg[^>]* role="img"[^>]*>/.exec(markup)?.[0] ?? '', 'aria-label')))
+      .join(' ');
+  expect(said('feed-or-sell')).toMatch(/you: \S+ at buy-back price \$[\d,]+; /);
+  expect(said('ring-test')).toMatch(/ at pouring 1 to \S+ in an hour at pouring \d/);
+  expect(said('soil-loss')).toMatch(/ at covered ground 0 % to /);
+});
 it('draws the first pictures that fourteen calculators have', () => {
   const kinds = Object.fromEntries(plots.map((each) => [each.slug, plotsOf(each)[0]?.kind]));
   expect(kinds).toMatchObject({

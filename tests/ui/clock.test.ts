@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { number } from '../../calculators/kit/inputs.ts';
-import { callText, clockAt, clockKept, clockOf, clockText, measuredText, stretchText } from '../../calculators/ui/tools/clock.ts';
+import { callText, clockAt, clockKept, clockOf, clockText, measuredText, stretchText, takenText } from '../../calculators/ui/tools/clock.ts';
 
 describe('a clock', () => {
   it('is read as clocks are', () => {
@@ -16,6 +16,9 @@ describe('a clock', () => {
       '2 minutes',
       '5 minutes',
     ]);
+  });
+  it('tells a time that was taken to the second', () => {
+    expect([0.4, 7.6, 59.7, 252.2].map(takenText)).toEqual(['0 seconds', '8 seconds', '1 minute 0 seconds', '4 minutes 12 seconds']);
   });
   it('calls each mark once, and tells how long ago a missed one was', () => {
     const [atS, says] = [

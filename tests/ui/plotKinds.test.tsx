@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { boxOf } from '../../calculators/ui/pictures/words.ts';
 import {
+  attribute,
   bars,
   crowded,
   draw,
@@ -246,6 +247,14 @@ describe('curves', () => {
     expect(markup.match(/class="curve-core"/g)).toHaveLength(1);
     expect(dots(markup)).toHaveLength(2);
     for (const words of ['Grazed short', 'Rested', '800 lb/ac', '600 lb/ac']) expect(wordsIn(markup).map(({ text }) => text)).toContain(words);
+  });
+  it('tells of each curve, on either side, the day on which it first came to its end, not the last day drawn', () => {
+    const grass = (lbs: readonly number[]) => season(lbs.map((lb) => [lb, 0]));
+    const markup = draw({ ...lines, ys: ['grassLbPerAc'] }, grass([800, 0, 0, 0, 0]), { other: grass([800, 400, 600, 0, 0]) });
+    expect(attribute(markup, 'aria-label')).toContain('Grazed short from 800 lb/ac at Mon, Mar 2, 2026 to 0 lb/ac at Thu, Mar 12, 2026; ');
+    expect(attribute(markup, 'aria-label')).toContain('Rested from 800 lb/ac at Mon, Mar 2, 2026 to 0 lb/ac at Wed, Apr 1, 2026.');
+    // One that is level all along has its end at its end.
+    expect(attribute(draw(lines, grass([500, 500, 500])), 'aria-label')).toContain('to 500 lb/ac at Sun, Mar 22, 2026');
   });
   it('holds with one point, a flat curve, losses and nothing', () => {
     for (const rows of [

@@ -17,17 +17,17 @@ const field = { at: 'fieldAc', say: 'Field must be a number.' };
 const mean = { at: 'meanF', say: 'Mean temperature must be a number.' };
 
 describe('what an answer waits for', () => {
-  it('says of a wrong answer what would be right, and leads to its field, in a table and in a year as well', () => {
+  it('says of a wrong answer what would be right, of a cell in which row, and leads to its field, in a table and in a year as well', () => {
     expect(lines(told([rain, weight, july]))).toEqual([
       `#sink-rainIn ${rain.say}`,
-      `#sink-herd-1-weightLb ${weight.say}`,
+      `#sink-herd-1-weightLb Kind of stock 2, ${weight.say}`,
       `#sink-monthlyIn-6 ${july.say}`,
     ]);
   });
-  it('only names what is still empty; of a cell its column', () => {
+  it('only names what is still empty; of a cell its row and column', () => {
     expect(lines(told([rain, weight, july], ['rainIn', 'herd.1.weightLb', 'monthlyIn.6']))).toEqual([
       '#sink-rainIn Rain',
-      '#sink-herd-1-weightLb Weight',
+      '#sink-herd-1-weightLb Kind of stock 2, Weight',
       '#sink-monthlyIn-6 Rain by month',
     ]);
   });

@@ -1,8 +1,9 @@
+import { midSentence } from '../../kit/midSentence.ts';
 import type { Lines as LinesPicture } from '../../kit/pictures.ts';
 import { printName, printScalar } from '../../kit/print.ts';
 import { digitsTold, type ScalarQuantity } from '../../kit/quantities.ts';
 import { isShown } from '../../kit/state.ts';
-import { printIn, printNumber } from '../../units/printQuantity.ts';
+import { printIn, printNumber, withUnit } from '../../units/printQuantity.ts';
 import { convert, type UnitName, type UnitSystem, unitIn, units } from '../../units/units.ts';
 import { dayName, dayTicks, niceTicks, wholeTicks } from './axis.ts';
 import { curveOf, type Found, type Point, wordsAlong, wordsAt } from './placeWords.ts';
@@ -202,17 +203,28 @@ export function Lines({ markRows, ...props }: PictureProps<LinesPicture> & { rea
   const height = heightPx + extra;
   const path = (points: readonly Point[]): string => `M${points.map((point) => px(point).join(' ')).join('L')}`;
   const zero = px([from, Math.max(0, bottom)])[1];
+  /** Whoever hears it sees no axis: every number across is told with what it counts. */
+  const sayAcross = (at: number): string => {
+    const unit = unitOf(x, system);
+    return x?.kind === 'day' ? printScalar(at, x, system) : `${midSentence(x?.label ?? '')} ${unit ? withUnit(sayX(at), unit) : sayX(at)}`;
+  };
   const sayPoint = ([across, up]: Point): string => {
     const digits = y?.kind === 'number' ? Math.max(0, digitsTold(up, y)) : 0;
     const unit = unitOf(y, system);
-    return `${unit ? printIn(up, unit, digits) : printNumber(up, digits)} at ${x?.kind === 'day' ? printScalar(across, x, system) : [sayX(across), unitWords(x)].filter(Boolean).join(' ')}`;
+    return `${unit ? printIn(up, unit, digits) : printNumber(up, digits)} at ${sayAcross(across)}`;
+  };
+  /** A curve that lies level at its end is told up to where it got there: grass is gone on that day, not on the last one drawn. */
+  const sayCurve = ({ name, points }: Curve): string => {
+    const first: Point = points[0] ?? [0, 0];
+    const end = points[points.findLastIndex(([, up]) => up !== points.at(-1)?.[1]) + 1] ?? first;
+    return `${name} from ${sayPoint(first)} to ${sayPoint(end === first ? (points.at(-1) ?? first) : end)}`;
   };
   const said = [
     ...yous.map(
       ({ told, at, is }) =>
-        `${other ? (is === 'this' ? 'this' : 'that') : 'you'}: ${told} at ${x?.kind === 'day' ? dayName(printScalar(at, x, system)) : [sayX(at), unitWords(x)].filter(Boolean).join(' ')}`,
+        `${other ? (is === 'this' ? 'this' : 'that') : 'you'}: ${told} at ${x?.kind === 'day' ? dayName(sayAcross(at)) : sayAcross(at)}`,
     ),
-    ...curves.map(({ name, points }) => `${name} from ${sayPoint(points[0] ?? [0, 0])} to ${sayPoint(points.at(-1) ?? [0, 0])}`),
+    ...curves.map(sayCurve),
     ...(mark ? [mark.says] : []),
     ...rowMarks.map(({ says, is, points, of }) => {
       const which = points.length > mostListed ? `${points.length} of ${of}` : points.map(([across]) => nameX(across)).join(', ');

@@ -40,11 +40,17 @@ export function clockText(elapsedS: number): string {
   return hours > 0 ? `${hours}:${two(minutes)}:${two(seconds)}` : `${minutes}:${two(seconds)}`;
 }
 
+const counted = (word: string) => (count: number) => `${Math.round(count)} ${word}${Math.round(count) === 1 ? '' : 's'}`;
+const [minutes, seconds] = [counted('minute'), counted('second')];
+
 /** A stretch of time in words: `5 seconds`, `5 minutes`. */
-export function stretchText(lengthS: number): string {
-  const isShort = lengthS < 90 && lengthS !== 60;
-  const count = Math.round(isShort ? lengthS : lengthS / 60);
-  return `${count} ${isShort ? 'second' : 'minute'}${count === 1 ? '' : 's'}`;
+export const stretchText = (lengthS: number): string => (lengthS < 90 && lengthS !== 60 ? seconds(lengthS) : minutes(lengthS / 60));
+
+/** A time that was taken, in words for whoever hears it: `4 minutes 12 seconds`. */
+export function takenText(elapsedS: number): string {
+  const whole = Math.round(elapsedS);
+  const minutesS = whole - (whole % 60);
+  return `${minutesS > 0 ? `${minutes(minutesS / 60)} ` : ''}${seconds(whole % 60)}`;
 }
 
 /** As fine as a thumb can stop a watch: the rest would be false. */
