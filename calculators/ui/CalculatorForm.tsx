@@ -15,6 +15,7 @@ import { useParts } from './parts.ts';
 import type { SideProps, Told as ToldOf } from './props.ts';
 import { otherTexts, type RanSide, useSide } from './sides.ts';
 import { stampOf } from './stamp.ts';
+import { useStayPut } from './stayPut.ts';
 import { TellLater } from './TellLater.tsx';
 import { isTouched } from './touched.ts';
 import { useTall } from './useTall.ts';
@@ -147,6 +148,7 @@ export function CalculatorForm(props: CalculatorFormProps) {
   const isExample = stamp.is === 'example' || stamp.is === 'link';
   const answer = useRef<HTMLDivElement>(null);
   const isTall = useTall(answer);
+  useStayPut(outcome !== null);
   const action = isLive && (
     <button type="button" class="quiet" hidden={!isExample && blank.size === 0} onClick={isExample ? act.clear : act.exampleAgain}>
       {isExample ? 'Clear it' : 'Example again'}

@@ -6,6 +6,7 @@ import { allPieces, Below, type BelowProps } from '../../calculators/ui/Below.ts
 import type { Change, Reach } from '../../calculators/ui/formProps.ts';
 import { boxPxIn, LaterPart, type Told } from '../../calculators/ui/LaterPart.tsx';
 import { type DrawPicture, loadPictures } from '../../calculators/ui/pictures/loadPicture.tsx';
+import { stayPut } from '../../calculators/ui/stayPut.ts';
 import type { AtPlace } from '../place/form/types.ts';
 import { loadAgain, pageAt } from '../site/folder.ts';
 import { breath } from './breath.ts';
@@ -75,7 +76,13 @@ async function startLater(
   };
   const [firstPx, morePx] = [boxPxIn(boxes.pictured), boxPxIn(boxes.below)];
   const common = { calculator, id, Picture };
-  const show = (told: Told) => render(<LaterPart {...common} told={told} boxPx={firstPx} />, boxes.pictured);
+  let hasAnswer = now.outcome !== null;
+  const show = (told: Told) => {
+    const draw = () => render(<LaterPart {...common} told={told} boxPx={firstPx} />, boxes.pictured);
+    if (hasAnswer === (told.outcome !== null)) draw();
+    else stayPut(draw);
+    hasAnswer = told.outcome !== null;
+  };
   const results = (change: Change) => ({ ...common, told: change, link: change.link, boxPx: morePx });
   const follow = (change: Change) => {
     toWorking(change);

@@ -82,7 +82,7 @@ test('every view takes what is typed', async ({ page }) => {
   await page.getByLabel('Soil 1: Texture of the topsoil').selectOption('Silt loam');
   await go(page, 'Feed');
   await page.getByRole('button', { name: 'Add a stack' }).click();
-  await page.getByLabel('Stack 1: Bales').fill('60');
+  await page.getByLabel('Stack 1: Bales', { exact: true }).fill('60');
   await page.getByLabel('Hay, likely').fill('165');
   await go(page, 'Water');
   await page.getByRole('button', { name: 'Add a place with water' }).click();
