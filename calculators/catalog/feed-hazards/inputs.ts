@@ -151,7 +151,7 @@ export const inputs = {
     belongsTo: 'management',
     usual: 'eatenLbPerDay',
     help: 'Hungry stock eat more, and faster. That is how most die.',
-    ask: 'About 2 to 2.5 percent of a cow’s weight, 4 to 5 of a ewe’s with twins.',
+    ask: 'About 2 to 2.5 percent of a cow’s weight, 4 to 5 percent of a ewe’s with twins.',
     offeredBy: 'herd.mainEats',
   }),
   otherFeed: choice('What else do they eat?', 'untested', {

@@ -183,7 +183,7 @@ export const placeInputs = {
   otherFeedLbPerDay: number('Other feed, whole herd', 'G', 'lb/d', [0, 2_000_000], 100, {
     shownWhen: { beside: ['daily', 'both'] },
     help: 'Silage, cubes, grain or straw, water out. It is taken to spare hay pound for pound.',
-    ask: 'Pounds as fed times the share that is not water: 0.9 for cubes and grain, about 0.35 for silage.',
+    ask: 'The weight as fed times the share that is not water: 90 % for cubes and grain, about 35 % for silage.',
   }),
   isColdCounted: yesNo('Count the cold', false, {
     short: ['cold counted', 'cold not counted'],
@@ -312,7 +312,7 @@ export const managementInputs = {
   widthFt: number('Width', 'c', 'ft', [1, 6], 4, {
     belongsTo: 'management',
     shownWhen: { baleFrom: ['round', 'square'] },
-    help: 'The first number of a size: a 4x5 is 4 ft wide.',
+    help: 'The first number of a size: a 4x5 is 4 ft (1.2 m) wide.',
   }),
   diameterFt: number('Diameter', 'D', 'ft', [2, 7], 5, { belongsTo: 'management', shownWhen: { baleFrom: 'round' } }),
   heightFt: number('Height', 'h', 'ft', [1, 6], 3, { belongsTo: 'management', shownWhen: { baleFrom: 'square' } }),
@@ -321,7 +321,7 @@ export const managementInputs = {
     belongsTo: 'management',
     usual: 'baleDensityLbPerFt3',
     shownWhen: { baleFrom: ['round', 'square'] },
-    help: 'Round bales: 9 soft, 11 usual, 12 tight. Large squares run tighter.',
+    help: 'Round bales: 9 lb/cu ft (144 kg/m³) if soft, 11 (176) if usual, 12 (192) if tight. Large squares run tighter.',
   }),
   loadCount: number('Bales in a load', 'L', 'count', [1, 2000], 34, {
     belongsTo: 'management',

@@ -15,7 +15,7 @@ export const inputs = {
     },
   }),
   acrossIn: number('Width of the can, inside', 'w', 'in', [0.5, 12], 3, {
-    help: 'Measure to a sixteenth of an inch: this error counts twice.',
+    help: 'Measure to a sixteenth of an inch (1.5 mm): this error counts twice.',
     shownWhen: { volumeFrom: 'can' },
     offeredBy: 'tools.canAcross',
   }),

@@ -125,7 +125,8 @@ export const inputs = {
   }),
   rootDepthIn: number('Depth that its roots will reach', 'z', 'in', [3, 72], 36, {
     shownWhen: byFeel,
-    field: 'As deep as a shovel or bar goes without hitting rock, a hard layer or dry powder that roots won’t enter; at most 3 or 4 ft.',
+    field:
+      'As deep as a shovel or bar goes without hitting rock, a hard layer or dry powder that roots won’t enter; at most 3 or 4 ft (900 or 1,200 mm).',
   }),
   filledPercent: number('How full it is', 'f_w', 'pct', [0, 100], 50, {
     shownWhen: byFeel,
