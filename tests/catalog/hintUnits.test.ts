@@ -8,16 +8,17 @@ import { calculators, fileOf } from '../support/catalog.ts';
 const names = Object.keys(units).filter((name): name is UnitName => name in units);
 const escaped = (text: string): string => text.replace(/[$.*+?^(){}|[\]\\/]/g, '\\$&');
 /** One or many: an inch, inches. */
-const wordsOf = (of: readonly UnitName[]): string =>
+const wordsOf = (of: readonly UnitName[], alsoTyped = true): string =>
   of
-    .flatMap((name) => [units[name].print, units[name].words, units[name].words.replace(/s\b/, ''), ...units[name].typed])
+    .flatMap((name) => [units[name].print, units[name].words, units[name].words.replace(/s\b/, ''), ...(alsoTyped ? units[name].typed : [])])
     .filter((each) => /\w|%|°/.test(each))
     .toSorted((a, b) => b.length - a.length)
     .map(escaped)
     .join('|');
 const number = String.raw`\d[\d,]*(?:\.\d+)?(?: \d\/\d)?`;
 const several = `${number}(?:(?:,| to| or| and|, or) ${number})*`;
-const measured = (of: readonly UnitName[]): RegExp => new RegExp(`(?:${several})[ -](?:${wordsOf(of)})(?![a-z/])(?! an? (?:acre|inch|cm))`, 'gi');
+const measured = (of: readonly UnitName[], alsoTyped = true): RegExp =>
+  new RegExp(`(?:${several})[ -](?:${wordsOf(of, alsoTyped)})(?![a-z/])(?! an? (?:acre|inch|cm))`, 'gi');
 const partnersOf = (unit: UnitName, system: UnitSystem): readonly UnitName[] =>
   names.filter(
     (name) =>
@@ -31,7 +32,10 @@ const alike = new RegExp(
 
 /** Sentences of a hint whose numbers a reader in the other system takes wrongly. */
 function bareIn(hint: string, unit: UnitName): readonly string[] {
-  const others = measured(names.filter((name) => units[name].dimension !== units[unit].dimension));
+  const others = measured(
+    names.filter((name) => units[name].dimension !== units[unit].dimension),
+    false,
+  );
   return hint.split(/(?<=[.:?]) (?=[A-Z])/).filter((sentence) => {
     const left = sentence.replace(alike, '').replace(others, '');
     if (!/\d/.test(left)) return false;
