@@ -187,7 +187,7 @@ export const placeInputs = {
   }),
   isColdCounted: yesNo('Count the cold', false, {
     short: ['cold counted', 'cold not counted'],
-    help: 'For cattle: about 1 % more feed for each degree below what the coat can stand. For a wet coat some say 2 %.',
+    help: 'For cattle: about 1 % more feed for each degree Fahrenheit (1.8 % for each degree Celsius) below what the coat can stand. For a wet coat some say 2 % (3.6 %).',
   }),
   coat: choice('Coat on those days', 'dry-winter', {
     options: {
@@ -342,7 +342,7 @@ export const inputs = {
     convention: true,
     help: 'Some sheets multiply the need by one plus the loss. That buys too little.',
   }),
-  wetCoatRule: choice('More feed for a wet coat, each degree below 59 °F', 'two', {
+  wetCoatRule: choice('More feed for a wet coat, each degree Fahrenheit below 59 °F (15 °C)', 'two', {
     options: {
       one: { label: '1 %, as for a dry coat (South Dakota 2020, Oklahoma 2025)', short: '1 % for a wet coat' },
       two: { label: '2 % (older advice from Oklahoma, Kansas 2025)', short: '2 % for a wet coat' },
