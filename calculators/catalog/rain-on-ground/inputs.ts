@@ -58,7 +58,7 @@ export const inputs = {
     ask: 'A common figure is 80 percent. Leaking gutters take much more.',
   }),
   tankFrom: choice('Your tank', 'known', {
-    options: { known: 'I know its gallons', round: 'Round, I will measure', square: 'Square corners, I will measure' },
+    options: { known: 'I know what it holds', round: 'Round, I will measure', square: 'Square corners, I will measure' },
   }),
   tankGal: number('Tank holds', 'T', 'gal', [10, 1_000_000], 2500, { shownWhen: { tankFrom: 'known' } }),
   tankAcrossFt: number('Across, inside', 'd', 'ft', [1, 200], 8, { shownWhen: { tankFrom: 'round' } }),

@@ -114,7 +114,7 @@ export const inputs = {
   storedFrom: choice('Water in the soil now', 'feel', {
     options: {
       feel: { label: 'Work it out from a shovel hole', short: 'by a shovel hole' },
-      known: { label: 'I know the inches', short: 'inches known' },
+      known: { label: 'I know how deep it would stand', short: 'depth known' },
     },
   }),
   knownStoredIn: number('Water stored in reach of roots', 'w_k', 'in', [0, 20], 3, { shownWhen: { storedFrom: 'known' } }),

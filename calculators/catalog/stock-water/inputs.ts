@@ -155,10 +155,7 @@ export const placeInputs = {
     ask: 'How many head drank there for how many days? Count 15 gallons (57 L) a day for a cow, 2 (8 L) for a ewe.',
   }),
   flowFrom: choice('What it gives', 'bucket', {
-    options: {
-      known: { label: 'I know the gallons a minute', short: 'flow known' },
-      bucket: { label: 'I timed a bucket', short: 'timed by a bucket' },
-    },
+    options: { known: { label: 'I know the flow', short: 'flow known' }, bucket: { label: 'I timed a bucket', short: 'timed by a bucket' } },
     shownWhen: { supply: 'flow' },
     offeredBy: 'water.flowFrom',
   }),
@@ -227,13 +224,13 @@ export const managementInputs = {
       round: { label: 'Round tanks', short: 'round tanks' },
       square: { label: 'Square-cornered tanks', short: 'square-cornered tanks' },
       'round-end': { label: 'Tanks with round ends', short: 'tanks with round ends' },
-      known: { label: 'I know the gallons', short: 'gallons known' },
+      known: { label: 'I know how much', short: 'amount known' },
     },
     belongsTo: 'management',
     help: 'In tanks and troughs, full. With a pond it is counted as the reserve, not into the days.',
     offeredBy: 'water.storage',
   }),
-  ownStoredGal: number('Gallons stored', 'V_k', 'gal', [0, 2_000_000], 2500, { belongsTo: 'management', shownWhen: { storage: 'known' } }),
+  ownStoredGal: number('Water held in storage', 'V_k', 'gal', [0, 2_000_000], 2500, { belongsTo: 'management', shownWhen: { storage: 'known' } }),
   tanksCount: number('Tanks of this size', 'N_t', 'count', [1, 50], 1, {
     belongsTo: 'management',
     whole: true,
