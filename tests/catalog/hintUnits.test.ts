@@ -63,3 +63,26 @@ it.each(calculators)('$slug names the units of both systems beside the numbers o
   );
   expect(bare, `${fileOf(slug, 'inputs.ts')}: name the unit in both systems, as in “4 inches (100 mm)”`).toEqual([]);
 });
+
+/** Labels of numbers whose unit changes with the reader, in a form or among the results, tables too. */
+const labelsOf = (numbers: Readonly<Record<string, object>>): readonly string[] =>
+  Object.values(numbers).flatMap((each) => {
+    if ('columns' in each) return labelsOf(each.columns as Readonly<Record<string, object>>);
+    if (!('unit' in each && 'label' in each)) return [];
+    const [unit, label] = [each.unit as UnitName, String(each.label)];
+    return unitIn('si', unit) === unit ? [] : [label];
+  });
+/** Tons there are in both; and the figure that a stick is set by goes by “pounds in an inch” in guides, cautions and publications. */
+const ours = /\b(?:acres?|pounds?(?! in an inch)|lb|(?<!pounds in an )inch(?:es)?|f[eo][eo]t|gallons?|miles?|°F)\b/i;
+it.each(calculators)('$slug names no unit in a label that stands beside another one for metric readers', ({ slug, inputs, quantities }) => {
+  const wrong = [...labelsOf(inputs), ...labelsOf(quantities)].filter((label) => ours.test(label) && !/\d (?:kg|ha|m|mm|L|°C)\b/.test(label));
+  expect(wrong, `${fileOf(slug, 'inputs.ts')} or quantities.ts: name what it is, the unit stands beside it`).toEqual([]);
+});
+
+/** A height or a heat named in numbers, as a caution of life says it. */
+const heightOrHeat = /\d+ (?:inch(?:es)?|°F)\b(?! \()/;
+it.each(calculators)('$slug names heights and heats that can kill in both systems', ({ slug, cautions }) => {
+  const texts = cautions.filter(({ life }) => life === true).flatMap(({ lead, say }) => [lead, say].filter((each) => typeof each === 'string'));
+  const wrong = texts.filter((text) => heightOrHeat.test(text.replace(/\d+ to (?=\d)/g, '')));
+  expect(wrong, `${fileOf(slug, 'cautions.ts')} or definition.ts: add the metric figure in brackets`).toEqual([]);
+});

@@ -27,7 +27,7 @@ export const quantities = {
   stillEatsLb: amount('What the dry cow still eats', 'E_d', 'lb', -1),
   nursingGainLbPerDay: amount('Gain on the cow that your two weights mean', 'g_n', 'lb/d', 1),
   slideUsdPerCwt: amount('Price falls for each 100 lb (45 kg) more', 'l', 'usd/cwt', 2),
-  gainUsdPerLb: amount('What a pound of gain is worth', 'v', 'usd/lb', 2),
+  gainUsdPerLb: amount('What gain is worth', 'v', 'usd/lb', 2),
   calfUsdPerDay: amount('Feed and care of a weaned calf', 'c', 'usd/d', 2),
   fedWeightLb: amount('Weight of the fed calf on the usual day', 'w_3', 'lb'),
   fedPriceUsdPerCwt: amount('Price at that weight', 'p_3', 'usd/cwt'),

@@ -176,8 +176,8 @@ export const inputs = {
   }),
   waterFrom: choice('What it drinks in a day', 'summer', {
     options: {
-      summer: { label: 'Hot weather, 95 °F: the most in the lists', short: 'hot-weather drinking' },
-      winter: { label: 'Cold weather, 40 °F: the most in the lists', short: 'cold-weather drinking' },
+      summer: { label: 'Hot weather, 95 °F (35 °C): the most in the lists', short: 'hot-weather drinking' },
+      winter: { label: 'Cold weather, 40 °F (4 °C): the most in the lists', short: 'cold-weather drinking' },
       known: { label: 'I know it', short: 'drinking known' },
     },
     belongsTo: 'management',

@@ -124,7 +124,7 @@ export const placeInputs = {
     maxRows: 20,
     shownWhen: { way: 'height-clips' },
     columns: {
-      cutIn: number('Inches cut off', 'h_c', 'in', [0.5, 80], 5, { help: 'Height before less height after.' }),
+      cutIn: number('Height cut off', 'h_c', 'in', [0.5, 80], 5, { help: 'Height before less height after.' }),
       greenG: number('Weight green', 'g', 'g', [1, 20_000], 200, { usual: 'clippedG', field: greenField }),
     },
     default: [
@@ -235,7 +235,7 @@ const cutAtGround = { way: ['clips', 'plate'], clippedTo: ['ground', 'not-sure']
 
 export const inputs = {
   ...placeInputs,
-  areaAc: number('Acres of this pasture', 'A', 'ac', [0.1, 100_000], 85, { step: 5, usual: 'pastureAc', offeredBy: 'pasture.area' }),
+  areaAc: number('Size of this pasture', 'A', 'ac', [0.1, 100_000], 85, { step: 5, usual: 'pastureAc', offeredBy: 'pasture.area' }),
   reachPercent: number('Share of it that stock use', 'q', 'pct', [1, 100], 100, {
     help: 'Leave out brush, steep slopes and ground far from water.',
     ask: 'Ride it late in the season: how much of it shows no bites? Past a mile from water count half, past two miles none.',
@@ -254,7 +254,7 @@ export const inputs = {
     shownWhen: cutAtGround,
     help: 'For range, choosing one fills in the middle of the published figures.',
   }),
-  stubbleLbPerAc: number('Pounds to leave on an acre', 's', 'lb/ac', [0, 10_000], 1000, {
+  stubbleLbPerAc: number('Feed to leave', 's', 'lb/ac', [0, 10_000], 1000, {
     belongsTo: 'management',
     usual: 'stubbleLbPerAc',
     shownWhen: cutAtGround,

@@ -176,19 +176,19 @@ export const inputs = {
     help: 'Only those in this round: leave out hay ground and any that is set aside.',
     offeredBy: 'pasture.paddocks',
   }),
-  acresFrom: choice('Acres in a paddock', 'known', {
+  acresFrom: choice('Size of a paddock', 'known', {
     options: {
       known: { label: 'I know them', short: 'acres known' },
       needed: { label: 'Take them as large as the herd needs', short: 'acres as needed' },
     },
     belongsTo: 'management',
-    help: 'Without acres nothing here can tell whether a paddock feeds the herd for one stay.',
+    help: 'Without it nothing here can tell whether a paddock feeds the herd for one stay.',
     since: { version: 2, before: 'needed' },
   }),
-  ownPaddockAc: number('Acres in one paddock', 'A_o', 'ac', [0.05, 20_000], 8, {
+  ownPaddockAc: number('Size of one paddock', 'A_o', 'ac', [0.05, 20_000], 8, {
     belongsTo: 'management',
     shownWhen: { acresFrom: 'known' },
-    help: 'Acres that stock graze: without ponds, rock and brush. Where paddocks differ, the mean.',
+    help: 'What stock graze: without ponds, rock and brush. Where paddocks differ, the mean.',
     ask: 'Pace two sides of the paddock and multiply: 1 acre is 4,840 square yards, 1 hectare 10,000 m².',
     offeredBy: 'pasture.paddockArea',
   }),

@@ -56,7 +56,7 @@ export const quantities = {
   }),
   grazeHeightIn: amount('Not to be grazed under', 'H', 'in'),
   spentUsd: amount('Spent before you know', 'S', 'usd', -1),
-  feedTon: amount('Dry tons eaten if it is made', 'T', 'ton'),
+  feedTon: amount('Dry feed eaten if it is made', 'T', 'ton'),
   byYield: table('Cost of a dry ton eaten, by the yield', {
     yieldTonPerAc: amount('Dry yield', 'y_x', 'ton/ac', 2),
     atYieldUsdPerTon: price('Sown feed', 'C_x'),

@@ -78,7 +78,7 @@ export const inputs = {
     help: 'Percent of what stood when it was measured, each month alike.',
     field: 'Clip the same ground again a month later, under a cage. What is missing is your loss.',
   }),
-  areaAc: number('Acres saved', 'A', 'ac', [0.5, 20_000], 40, { step: 5, usual: 'pastureAc', offeredBy: 'pasture.area' }),
+  areaAc: number('Ground saved', 'A', 'ac', [0.5, 20_000], 40, { step: 5, usual: 'pastureAc', offeredBy: 'pasture.area' }),
   fenceFt: number('Length of the moving wire', 'l_f', 'ft', [50, 20_000], 1320, {
     help: 'Straight across the field, from fence to fence.',
     ask: 'Pace it, or measure it on an aerial photograph. A square of 40 acres is 1,320 feet across, one of 16 hectares 400 m.',
@@ -96,7 +96,7 @@ export const inputs = {
     offeredBy: 'season.turnIn',
   }),
   startDay: date('First day of grazing it', '2026-12-01', { occurs: inWinter, belongsTo: 'management' }),
-  stubbleLbPerAc: number('Pounds to leave on an acre', 's', 'lb/ac', [0, 10_000], 1000, {
+  stubbleLbPerAc: number('Feed to leave', 's', 'lb/ac', [0, 10_000], 1000, {
     belongsTo: 'management',
     usual: 'stubbleLbPerAc',
     shownWhen: { massFrom: 'known' },

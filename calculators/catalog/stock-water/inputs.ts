@@ -128,7 +128,7 @@ export const placeInputs = {
     offeredBy: 'water.maxDepth',
   }),
   lossFrom: choice('What sun and ground take', 'known', {
-    options: { known: 'I give inches a day', stake: 'I have a stake in the water' },
+    options: { known: 'I give it by the day', stake: 'I have a stake in the water' },
     shownWhen: pond,
   }),
   evaporationInPerDay: number('Drying up by sun and wind', 'e', 'in/d', [0, 1], 0.3, {
@@ -299,7 +299,7 @@ export const pipeInputs = {
     shownWhen: piped,
     help: 'Add about a tenth for bends, valves and the float.',
   }),
-  pipeHeadFt: number('Fall from the water down to the trough, or pressure as feet', 'h_p', 'ft', [0.1, 1500], 30, {
+  pipeHeadFt: number('Fall from the water down to the trough, or pressure as a height', 'h_p', 'ft', [0.1, 1500], 30, {
     belongsTo: 'management',
     shownWhen: piped,
     help: 'From the lowest water to the float. With a pump: 2.31 ft for each pound (psi), or 0.1 m for each kPa, on the gauge at its lowest, less what the pipe climbs.',
