@@ -180,7 +180,7 @@ export default defineCalculator({
       source: 'common practice',
     }),
     caution(({ supply }) => supply === 'hauled', {
-      lead: 'Water weighs 8.3 lb a gallon (1 kg/L). Stay within what truck and brakes carry.',
+      lead: 'Water weighs 8.3 lb a gallon (1 kg/L). Mind what the brakes carry.',
       life: true,
       say: 'Water weighs 8.3 lb a gallon (1 kg a liter): 1,000 gallons (3,800 L) are over four tons (3.8 tonnes), and a half-full tank sloshes. Stay within what truck, trailer and brakes carry. Use a tank that never held chemicals, and keep an air gap when filling from a house line.',
       source: 'common practice',
