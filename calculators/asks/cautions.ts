@@ -2,8 +2,8 @@ import type { Caution } from '../kit/define.ts';
 
 /** What several calculators warn of in the same words; each says when. */
 export const toxicStubble = {
-  lead: 'Leave 4 inches of old tall fescue: the lowest hold the most toxin.',
-  say: 'The lowest inches of old tall fescue hold the most of its toxin: the bottom two by one Missouri study, two to four by a later page. Leave 4 inches, and 3 at the least where you know that the stand is free of it.',
+  lead: 'Leave 4 inches (10 cm) of old tall fescue: the lowest hold most toxin.',
+  say: 'The lowest inches of old tall fescue hold the most of its toxin: the bottom two by one Missouri study, two to four (5 to 10 cm) by a later page. Leave 4 inches (10 cm), and 3 (8 cm) at the least where you know that the stand is free of it.',
   source: 'lory-fall-nitrogen-2022',
 };
 export const hardOne = {

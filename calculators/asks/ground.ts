@@ -7,4 +7,5 @@ export const howGrazed = {
 } as const;
 
 /** How acres are come by without an instrument. */
-export const acresByPacing = 'A map with a scale, or pace the fence lines: length times width in yards, divided by 4,840, is acres.';
+export const acresByPacing =
+  'A map with a scale, or pace the fence lines: length times width in yards, divided by 4,840, is acres; in meters, by 10,000, hectares.';

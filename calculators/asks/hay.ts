@@ -94,7 +94,7 @@ export const hotHay: Wet = {
   when: ({ moisturePercent }) => moisturePercent > hotPercent && moisturePercent <= wrappedPercent,
   lead: 'Hay this wet can set a barn on fire. Keep it outside and probe it daily.',
   life: true,
-  say: 'Hay heats and can set a barn on fire, weeks after baling too: large square bales above 17 % water, large round ones above 18, small ones above 20. Keep it outside and apart. Probe it daily and never alone, twice a day from 140 °F, and call the fire department before you pull hot bales.',
+  say: 'Hay heats and can set a barn on fire, weeks after baling too: large square bales above 17 % water, large round ones above 18, small ones above 20. Keep it outside and apart. Probe it daily and never alone, twice a day from 140 °F (60 °C), and call the fire department before you pull hot bales.',
   source: 'burbrink-hay-fire-2024',
 };
 export const wrappedHay: Wet = {

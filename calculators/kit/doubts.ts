@@ -17,7 +17,16 @@ export function doubtAbout({ label, unit, usual }: NumberInput, value: number, s
     const there = Number(convert(each, unit, shown).toPrecision(4));
     return printIn(there, shown, there % 1 === 0 ? 0 : 2);
   };
-  return `Is ${told(value)} right? ${label}: seldom ${value < below ? `below ${told(below)}` : `above ${told(above)}`}. Look at the decimal point and the unit.`;
+  const isBelow = value < below;
+  /** Converted to two digits, inward, so that the number is past what is told. */
+  const limit = (each: number): string => {
+    if (shown === unit) return told(each);
+    const there = convert(each, unit, shown);
+    const digits = 1 - Math.floor(Math.log10(Math.abs(there) || 1));
+    const round = isBelow ? Math.ceil : Math.floor;
+    return printIn(round(Number((there * 10 ** digits).toPrecision(9))) / 10 ** digits, shown, Math.max(digits, 0));
+  };
+  return `Is ${told(value)} right? ${label}: seldom ${isBelow ? `below ${limit(below)}` : `above ${limit(above)}`}. Look at the decimal point and the unit.`;
 }
 
 /** Every number of a form that is taken and looks wrong. */

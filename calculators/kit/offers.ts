@@ -55,7 +55,7 @@ export const offers = {
   'pasture.normal': amount('lb/ac', 'Yield in a normal year'),
   'pasture.poor': amount('lb/ac', 'Yield in a poor year'),
   'pasture.paddocks': amount('count', 'Paddocks'),
-  'pasture.paddockArea': amount('ac', 'Acres in one paddock'),
+  'pasture.paddockArea': amount('ac', 'Size of one paddock'),
   'pasture.rootsMost': amount('in', 'Depth of most roots'),
   'pasture.rootsDeepest': amount('in', 'Deepest root'),
   'pasture.texture': word('Texture of the soil'),

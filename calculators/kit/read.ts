@@ -16,12 +16,19 @@ interface Range {
   readonly default: number;
   readonly whole?: boolean;
 }
-/** To four digits. */
-const bound = (value: number): string => withCommas(String(Number(value.toPrecision(4))));
+/** To four digits; a limit inward, so that whoever types what is told is inside. */
+function bound(value: number, inward: 'up' | 'down'): string {
+  const near = Number(value.toPrecision(4));
+  const off = near - value;
+  const step = 10 ** (Math.floor(Math.log10(Math.abs(near) || 1)) - 3);
+  // A billionth is the dust of converting.
+  const isPast = Math.abs(off) > 1e-9 * Math.abs(value) && (inward === 'up' ? off < 0 : off > 0);
+  return withCommas(String(isPast ? Number((near + (off < 0 ? step : -step)).toPrecision(4)) : near));
+}
 /** The limits as the reader counts. */
 function rangeOf({ min, max, unit }: Range, system: UnitSystem): string {
   const shown = unitIn(system, unit);
-  return `${bound(convert(min, unit, shown))} to ${bound(convert(max, unit, shown))} ${units[shown].print}`.trim();
+  return `${bound(convert(min, unit, shown), 'up')} to ${bound(convert(max, unit, shown), 'down')} ${units[shown].print}`.trim();
 }
 
 function readNumber(input: Range, text: string, system: UnitSystem): Reading<number> {
@@ -40,7 +47,7 @@ function readNumber(input: Range, text: string, system: UnitSystem): Reading<num
 function whatIsWrong(input: Range, reading: QuantityReading, system: UnitSystem): string {
   const range = rangeOf(input, system);
   const shown = unitIn(system, input.unit);
-  const told = (value: number): string => bound(convert(value, input.unit, shown));
+  const near = (value: number, digits: number): number => Number(convert(value, input.unit, shown).toPrecision(digits));
   switch (reading.is) {
     case 'empty':
       return `${input.label} is missing. Type a number from ${range}.`;
@@ -49,14 +56,17 @@ function whatIsWrong(input: Range, reading: QuantityReading, system: UnitSystem)
     case 'off watch':
       return `${input.label}: minutes and seconds run from 00 to 59, in two figures. Write ${reading.instead}.`;
     case 'words':
-      return `${input.label} must be one number, such as ${told(input.default)}. It can be from ${range}.`;
+      return `${input.label} must be one number, such as ${withCommas(String(near(input.default, 4)))}. It can be from ${range}.`;
     case 'unit':
       if (reading.small !== undefined)
         return `${input.label} can’t be in “${reading.tail.slice(0, 20)}”: a capital M means a million. Write ${reading.small}.`;
       return `${input.label} can’t be in “${reading.tail.slice(0, 20)}”. ${units[shown].print === '' ? 'Type the number alone' : `Use ${units[shown].words}`}.`;
     case 'value':
-    case 'duration':
-      return `${input.label} must be from ${range}. This is ${told(reading.value)}.`;
+    case 'duration': {
+      // Just past a limit, four digits would tell the limit itself.
+      const [this4, least, most] = [near(reading.value, 4), near(input.min, 7), near(input.max, 7)];
+      return `${input.label} must be from ${range}. This is ${withCommas(String(this4 < least || this4 > most ? this4 : near(reading.value, 7)))}.`;
+    }
   }
 }
 

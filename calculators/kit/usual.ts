@@ -54,6 +54,8 @@ export const usual = {
   bucketGal: [0, 60],
   bucketS: [2, 1800],
   paceFt: [1.5, 5],
+  // What one tells by the inch alone is likely meant for other ground.
+  waterPerTonIn: [1.8, 8],
   // Ground.
   soakingInPerHr: [0.02, 60],
   pastureAc: [0.5, 10_000],

@@ -50,7 +50,7 @@ export function RecordField({ id, input, text, problem, system, onText, onLeave,
   };
   const putWhole = (whole: string) => {
     if (whole.length > largestText) return setFault(tooLarge('This text'));
-    put(withBody(text, whole, true));
+    put(withBody(text, whole, true, system));
     onLeave();
   };
   const take = async (found: File | undefined) => {
@@ -101,7 +101,7 @@ export function RecordField({ id, input, text, problem, system, onText, onLeave,
           value={isExample ? '' : body}
           aria-invalid={say ? true : undefined}
           aria-describedby={describedBy}
-          onInput={(event) => put(withBody(text, event.currentTarget.value, isExample))}
+          onInput={(event) => put(withBody(text, event.currentTarget.value, isExample, system))}
           onPaste={(event) => {
             const pasted = event.clipboardData?.getData('text/plain') ?? '';
             if (pasted.length <= longestShown) return;

@@ -1,7 +1,7 @@
 import { unitMark } from '../kit/read.ts';
 import { isBare, isUnit, type UnitName, type UnitSystem, unitIn } from '../units/units.ts';
 
-const isNumberAlone = (typed: string): boolean => /^[\s\d.,/−-]+$/.test(typed) && /\d/.test(typed);
+const isNumberAlone = (typed: string): boolean => /^[\s\d.,/$−-]+$/.test(typed) && /\d/.test(typed);
 
 /** What is kept of a typed text: a number typed alone takes the unit that its field showed, so that a later switch cannot change it. */
 export function keptText(typed: string, unit: UnitName, system: UnitSystem): string {

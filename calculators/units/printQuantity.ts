@@ -42,11 +42,11 @@ export function printNumber(value: number, digits: number): string {
   return rounded < 0 && /[1-9]/.test(text) ? `−${text}` : text;
 }
 
-/** Digits that say as much in another unit: a tenth of an inch is about two millimeters, so one digit less. */
+/** Digits that say as much in another unit: a tenth of an inch is about two millimeters, so one digit less. A gallon is not: 14,000 of them are 53,000 L, not 50,000. */
 export function digitsIn(digits: number, from: UnitName, to: UnitName): number {
   if (from === to) return digits;
   const size = Math.abs(convert(1, from, to) - convert(0, from, to));
-  return digits - Math.round(Math.log10(size));
+  return digits - Math.floor(Math.log10(size) + 0.41);
 }
 
 /** A value declared in `unit`, in the reader's system, without its unit. */

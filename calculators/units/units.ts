@@ -84,6 +84,16 @@ export const units = {
     'lb/ac/inch',
   ]),
   'kg/ha/cm': unit('height density', 1 / 10000 / 0.01, 'KgPerHaCm', 'kg/ha a cm', 'kilograms a hectare for each centimeter'),
+  // What depth of water grows so much feed: 3 in per ton/ac are 34 mm per tonne/ha. A depth alone is meant for a ton an acre, as links before had it.
+  'in/ton/ac': unit('water for feed', (inch * acre) / (2000 * pound), 'In', 'in per ton/ac', 'inches for a ton an acre', [
+    'in',
+    'inch',
+    'inches',
+    '"',
+    '”',
+  ]),
+  'mm/ton/ac': unit('water for feed', (0.001 * acre) / (2000 * pound), 'In', 'mm per ton/ac', 'millimeters for a ton an acre', ['mm', 'millimeters']),
+  'mm/tonne/ha': unit('water for feed', 0.01, 'In', 'mm per tonne/ha', 'millimeters for a metric ton a hectare'),
   'lb/cuft': unit('density', pound / foot ** 3, 'LbPerFt3', 'lb/cu ft', 'pounds a cubic foot', ['lb/ft3', 'lb/ft³']),
   'kg/cum': unit('density', 1, 'KgPerM3', 'kg/m³', 'kilograms a cubic meter', ['kg/m3']),
   'g/cc': unit('density', 1000, 'GPerCm3', 'g/cm³', 'grams a cubic centimeter', ['g/cm3']),
@@ -108,6 +118,9 @@ export const units = {
   'usd/cwt': unit('price by mass', 1 / (100 * pound), 'UsdPerCwt', '$ a hundred lb', 'dollars a hundred pounds', ['$/cwt']),
   'usd/kg': unit('price by mass', 1, 'UsdPerKg', '$ a kg', 'dollars a kilogram', ['$/kg']),
   'usd/head': unit('price a head', 1, 'UsdPerHead', '$ a head', 'dollars a head', ['$/head']),
+  // A price alone is for an acre, as links before had it.
+  'usd/ac': unit('price an area', 1 / acre, 'Usd', '$ an acre', 'dollars an acre', ['$', 'usd', 'dollars', '$/ac', '$/acre']),
+  'usd/ha': unit('price an area', 1 / 10000, 'Usd', '$ a hectare', 'dollars a hectare', ['$/ha']),
   'usd/d': unit('price a day', 1, 'UsdPerDay', '$ a day', 'dollars a day', ['$/day', '$/d']),
   'usd/load': unit('price a load', 1, 'UsdPerLoad', '$ a load', 'dollars a load', ['$/load']),
   head: unit('head', 1, 'Head', 'head', 'head', ['hd']),
@@ -154,6 +167,8 @@ const partners: readonly (readonly [UnitName, UnitName])[] = [
   ['usd/ton', 'usd/tonne'],
   ['usd/lb', 'usd/kg'],
   ['usd/cwt', 'usd/kg'],
+  ['usd/ac', 'usd/ha'],
+  ['in/ton/ac', 'mm/tonne/ha'],
 ];
 
 export type UnitSystem = 'us' | 'si';

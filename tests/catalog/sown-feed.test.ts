@@ -1,7 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import definition from '../../calculators/catalog/sown-feed/definition.ts';
+import { inputs } from '../../calculators/catalog/sown-feed/inputs.ts';
 import { resultAt, runLink, runQuery } from '../../calculators/kit/cases.ts';
+import { printInput } from '../../calculators/kit/print.ts';
+import { readCell } from '../../calculators/kit/read.ts';
+import { keptText } from '../../calculators/ui/fieldText.ts';
 import { dayMs } from '../../calculators/units/days.ts';
 import { isoDay } from '../../calculators/units/printQuantity.ts';
 import { expectWithin } from '../support/expectWithin.ts';
@@ -13,6 +17,24 @@ const stored = (inches: number) => `stored-from=known&known-stored=${inches.toFi
 const inches = between(0, 20);
 
 describe('sown-feed', () => {
+  test('takes water for a metric ton on a hectare, and links before it as they were meant', () => {
+    // An inch is 25.4 mm, a ton an acre 2000 x 0.45359237 kg on 4046.8564224 m² (NIST SP 811): 3 in for it are 33.99 mm for a metric ton a hectare.
+    const tons = (water: string) =>
+      numberAt(`crop=own&most=15ton/ac&${stored(12)}&likely-rain=0in&low-rain=0in&water-per-ton=${water}`, 'likelyTonPerAc');
+    for (const water of ['3in', '76.2mm', '3in/ton/ac', `${(3 * 25.4) / (907.18474 / 404.68564224)}mm/tonne/ha`]) expectWithin(tons(water), 4, 1e-9);
+    expectWithin(tons('34mm/tonne/ha'), 12 / 3.0007, 1e-3);
+    expect(printInput(3, inputs.waterPerTonIn, 'si')).toBe('34.0 mm per tonne/ha');
+    expect(keptText('34', 'in/ton/ac', 'si')).toBe('34\u00a0mm/tonne/ha');
+  });
+  test('takes the cost of a hectare, also where its dollars are typed with their sign', () => {
+    const cost = (seed: string) => numberAt(`seed=${seed}&sowing=0usd&feed=0usd&other=0usd`, 'acreCostUsd');
+    expectWithin(cost('35usd'), 35, 1e-9);
+    // A hectare is 2.47105 acres (NIST SP 811).
+    expectWithin(cost('100usd/ha'), 40.4686, 1e-4);
+    expect(keptText('$100', 'usd/ac', 'si')).toBe('$100\u00a0usd/ha');
+    expect(readCell(inputs.hayPriceUsdPerTon, keptText('$95', 'usd/ton', 'si'))).toEqual(readCell(inputs.hayPriceUsdPerTon, '95 usd/tonne'));
+  });
+
   test('counts the first use from the sowing on', () => {
     // Sudangrass, 35 days from the first of May: 30 to the end of the month and 5 more.
     expect(numberAt('sow=2027-05-01', 'crops.0.fewDays')).toBe(35);

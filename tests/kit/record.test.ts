@@ -179,7 +179,28 @@ it('carries the answers in the first line of the text', () => {
   expect(read(confirmed).isConfirmed).toBe(true);
   // Any change asks for a new look; another record for new answers.
   expect(read(answered(confirmed, 'unit', 'in')).isConfirmed).toBe(false);
-  expect(splitAnswers(withBody(confirmed, '2024-03-01,2', false)).answers).toEqual({ unit: 'mm', blank: 'none' });
-  expect(splitAnswers(withBody(confirmed, '2024-03-01,2', true)).answers).toEqual({});
+  expect(splitAnswers(withBody(confirmed, '2024-03-01,2', false, 'us')).answers).toEqual({ unit: 'mm', blank: 'none' });
+  expect(splitAnswers(withBody(confirmed, '2024-03-01,2', true, 'us')).answers).toEqual({});
   expect(dayOf('2024-03-01')).toBe(read(text).lines[0]?.day);
+});
+
+describe('a record that begins under a reader of metric units', () => {
+  const bare = '2024-03-01,12.7\n2024-03-02,0\n2024-03-03,25.4';
+  const begun = withBody('', bare, true, 'si');
+  it('is in millimeters where nothing in it says otherwise, tells so, and can be changed', () => {
+    expect(lines(begun)).toEqual(['2024-03-01 0.5', '2024-03-02 0', '2024-03-03 1']);
+    expect(read(begun).told).toContain('Nothing says what the numbers are in: taken as millimeters.');
+    expect(asks(begun)).toMatchObject({ unit: 'mm' });
+    expect(lines(answered(begun, 'unit', 'tenths'))[0]).toBe('2024-03-01 0.05');
+    expect(lines(withBody('', bare.slice(0, 12), false, 'si'))).toEqual(['2024-03-01 0.039']);
+  });
+  it('goes by what its head or a cell says, and keeps its reading as lines are added', () => {
+    expect(lines(withBody('', 'day,rain (in)\n2024-03-01,0.5', true, 'si'))).toEqual(['2024-03-01 0.5']);
+    expect(lines(withBody('', '2024-03-01,0.5 in', true, 'si'))).toEqual(['2024-03-01 0.5']);
+    for (const system of ['us', 'si'] as const) expect(lines(withBody(begun, `${bare}\n2024-03-04,50.8`, false, system)).at(-1)).toBe('2024-03-04 2');
+  });
+  it('leaves one that was kept before as it was read', () => {
+    expect(lines(withBody('2024-03-01,0.5', '2024-03-01,0.5\n2024-03-02,1', false, 'si'))).toEqual(['2024-03-01 0.5', '2024-03-02 1']);
+    expect(withBody('', '#= blank=none\n2024-03-01,0.5', true, 'si')).toBe('#= blank=none\n2024-03-01,0.5');
+  });
 });

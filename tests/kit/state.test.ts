@@ -65,13 +65,23 @@ describe('reading a form', () => {
     const { problems } = readForm(inputs, { ...start, rainIn: '2000 mm', meanF: 'warm' }, 'si');
     expect(problems.map(({ say }) => say)).toEqual([
       'Rain must be from 0.254 to 1,016 mm. This is 2,000.',
-      'Mean temperature must be one number, such as 15. It can be from -40 to 48.89 °C.',
+      'Mean temperature must be one number, such as 15. It can be from -40 to 48.88 °C.',
     ]);
   });
   it('takes a limit that was typed in the other units', () => {
     expect(problemsOf({ rainIn: '1016 mm' })).toEqual([]);
     expect(problemsOf({ rainIn: '0.254 mm' })).toEqual([]);
     expect(problemsOf({ rainIn: '1016.1 mm' })).toHaveLength(1);
+  });
+  it('tells limits that it takes, and a number past them as past them', () => {
+    const area = number('Area', 'A', 'ac', [0.1, 100_000], 40);
+    const told = readCell(area, '40470 ha', 'si');
+    // An acre is 0.40468564224 ha (NIST SP 811): 100,000 are 40,468.6 ha.
+    expect(told).toEqual({ problem: 'Area must be from 0.04047 to 40,460 ha. This is 40,470.' });
+    for (const limit of ['0.04047 ha', '40460 ha']) expect(readCell(area, limit, 'si')).toHaveProperty('value');
+    expect(readCell(number('Rain', 'P', 'in', [0.01, 40], 1), '1016.1 mm', 'si')).toEqual({
+      problem: 'Rain must be from 0.254 to 1,016 mm. This is 1,016.1.',
+    });
   });
   it('stops at a refusal, in a row too, before anything is computed', () => {
     const run = (change: Texts) => kitchenSink.run(readForm(inputs, { ...start, ...change }).values);

@@ -219,6 +219,20 @@ describe('printing', () => {
   });
   it('keeps about as many digits that matter', () => {
     expect(digitsIn(1, 'in', 'mm')).toBe(0);
+    // A gallon is 3.785 liters: as many digits count.
+    expect(printQuantity(1_967_000, 'gal', -5, 'si')).toBe('7,400,000 L');
+    expect(printQuantity(14_000, 'gal', -3, 'si')).toBe('53,000 L');
+    for (const [from, to, less] of [
+      ['in', 'mm', 1],
+      ['ft', 'm', -1],
+      ['ac', 'ha', 0],
+      ['lb', 'kg', 0],
+      ['f', 'c', 0],
+      ['gal', 'l', 0],
+      ['psi', 'kpa', 1],
+      ['mm', 'in', -1],
+    ] as const)
+      expect(2 - digitsIn(2, from, to), `${from} to ${to}`).toBe(less);
     expect(digitsIn(0, 'f', 'c')).toBe(0);
     expect(digitsIn(2, 'ton', 'tonne')).toBe(2);
   });

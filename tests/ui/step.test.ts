@@ -33,9 +33,28 @@ describe('one tap on plus or minus', () => {
     // 50.8 mm are 2 in exactly.
     expect(stepped(rain, '50.8 mm', 1)).toBe('2.25');
   });
-  it('steps in the metric unit when that is shown, inside the same limits', () => {
-    // The example of 3 in is 76.2 mm: a tenth of a millimeter is its last place.
-    expect(stepped(rain, '50 mm', 1, 'si')).toBe('50.1');
-    expect(Number(stepped(rain, '762 mm', 1, 'si'))).toBeLessThanOrEqual(762);
+  it('goes on from a converted number to the next round one', () => {
+    // 50 mm are 1.968504 in, by the definition of the inch.
+    expect(stepped(rain, '50 mm', 1)).toBe('2');
+    expect(stepped(rain, '50 mm', -1)).toBe('1.75');
+  });
+  it('steps by a round number of the metric unit when that is shown, onto its multiples', () => {
+    // A quarter of an inch is 6.35 mm, so a tap is 5; five dollars a short ton are 5.51 a metric ton, a pound 0.45 kg.
+    expect(stepped(rain, '50 mm', 1, 'si')).toBe('55');
+    expect(stepped(rain, '76.2 mm', 1, 'si')).toBe('80');
+    expect(stepped(rain, '76.2 mm', -1, 'si')).toBe('75');
+    expect(stepped(number('Price', 'p', 'usd/ton', [10, 1000], 140, { step: 5 }), '154.3 usd/tonne', 1, 'si')).toBe('155');
+    expect(stepped(weight, '567 kg', 1, 'si')).toBe('567.5');
+    expect(stepped(number('Stubble', 's', 'in', [1, 14], 3.5, {}), '88.9 mm', 1, 'si')).toBe('90');
+    // A degree Fahrenheit is 5/9 of one Celsius.
+    expect(stepped(number('Air', 'T', 'f', [-40, 120], 90, {}), '-1 c', -1, 'si')).toBe('-1.5');
+  });
+  it('stays inside the same limits there, and never goes the other way', () => {
+    // 762 mm and 1.27 mm are the limits; the multiples of 5 inside them are 760 and 5.
+    expect(stepped(rain, '757 mm', 1, 'si')).toBe('760');
+    expect(stepped(rain, '761\u00a0mm', 1, 'si')).toBe('761');
+    expect(stepped(rain, '7 mm', -1, 'si')).toBe('5');
+    expect(stepped(rain, '2\u00a0mm', -1, 'si')).toBe('2');
+    expect(stepped(rain, '', 1, 'si')).toBe('5');
   });
 });

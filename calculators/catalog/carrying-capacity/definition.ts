@@ -130,7 +130,7 @@ export default defineCalculator({
         yieldFrom === 'survey' && herd.some(isCattle) && pastures.some(({ poorLbPerAc }) => poorLbPerAc < intakeFallsBelowLbPerAc),
       {
         lead: 'In a poor year one pasture is too thin for cattle. Leave it out or rest it.',
-        say: 'On one of the pastures a poor year makes less than 750 lb an acre. On so thin a stand cattle begin to eat less in a day. Leave it out, or rest it.',
+        say: 'On one of the pastures a poor year makes less than 750 lb an acre (840 kg/ha). On so thin a stand cattle begin to eat less in a day. Leave it out, or rest it.',
         source: 'white-b5036',
       },
     ),

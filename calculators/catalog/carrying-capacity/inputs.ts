@@ -104,7 +104,7 @@ export const ground = {
       waterDistanceMi: number('Farthest from water', 'w', 'mi', [0, 10], 0.5, {
         usual: 'waterMi',
         shownWhen: { ...byYield, reachFrom: 'guide' },
-        help: 'Past a mile cattle use about half of it; past two, next to none.',
+        help: 'Past a mile (1.6 km) cattle use about half of it; past two (3.2 km), next to none.',
         offeredBy: 'pasture.waterDistance',
       }),
       slopePercent: number('Slope', 's', 'pct', [0, 100], 5, {
@@ -148,7 +148,7 @@ export const ground = {
   usualEatenLbPerDay: number('One of those head ate a day', 'e_u', 'lb/d', [0.2, 100], 31, {
     usual: 'eatenLbPerDay',
     shownWhen: byStockDays,
-    help: 'With the water out. A nursing cow of 1,250 lb eats about 31 lb.',
+    help: 'With the water out. A nursing cow of 1,250 lb (567 kg) eats about 31 lb (14 kg).',
     offeredBy: 'herd.yardstick',
   }),
   poorPercent: number('A poor year makes, of a usual one', 'q', 'pct', [0, 100], 50, {

@@ -26,14 +26,14 @@ export const inputs = {
     step: 0.5,
     usual: 'swardIn',
     field: 'Set a stick on the soil in twenty places and read where most leaves end, seed heads left out. Take bare spots as they come.',
-    ask: 'Does it come over the top of your boot? A fist on the ground is about 4 inches. Twenty spots with a stick are better.',
+    ask: 'Does it come over the top of your boot? A fist on the ground is about 4 inches (100 mm). Twenty spots with a stick are better.',
   }),
   stopHeightIn: number('How short you leave it', 'h', 'in', [0.5, 40], 3.5, {
     step: 0.5,
     belongsTo: 'management',
     usual: 'stubbleIn',
     offeredBy: 'pastures.stopHeight',
-    ask: 'On sod pasture 3 to 4 inches; on tall native grass 8 or more. In a drought leave more, not less.',
+    ask: 'On sod pasture 3 to 4 inches (75 to 100 mm); on tall native grass 8 (200 mm) or more. In a drought leave more, not less.',
   }),
   stock,
   untilDay: date('Day to which it must last', '2026-08-30', {
@@ -61,7 +61,7 @@ export const inputs = {
     usual: 'swardLbPerAcIn',
     shownWhen: { densityFrom: 'own' },
     offeredBy: 'pastures.density',
-    help: 'With the water out, in one inch over one acre. Printed figures run from 50 to 400.',
+    help: 'With the water out. Printed figures run from 50 to 400 lb/ac an inch (22 to 177 kg/ha a cm).',
     ask: 'Three clips set the stick: see “Forage on hand”.',
   }),
   reachPercent: number('Share of the ground that they use', 'r', 'pct', [1, 100], 100, {
@@ -72,7 +72,7 @@ export const inputs = {
   growthLbPerAcDay: number('What it still grows in a day', 'g', 'lb/ac/d', [0, 300], 0, {
     usual: 'growthLbPerAcDay',
     help: 'In a drought put 0, and take any rain as a gift.',
-    ask: 'Has it grown since last week? At 275 pounds in an inch, an inch in a week is about 40 pounds an acre a day. If you cannot see it, it is 0.',
+    ask: 'Has it grown since last week? Where an inch holds 275 lb/ac, an inch (25 mm) in a week is about 40 lb/ac a day (45 kg/ha a day). If you cannot see it, it is 0.',
   }),
   eatenFrom: choice('How long they stay in one pasture', 'until-gone', {
     options: {

@@ -54,7 +54,7 @@ export const steps = rows({
       shownWhen: { step: leaving },
       help: 'Dry matter. Weaning spares what the calf grazed, and what the cow eats less once dry.',
     }),
-    hayTon: number('Tons that they will eat', 'h', 'ton', [0, 50_000], 10, {
+    hayTon: number('Hay that they will eat', 'h', 'ton', [0, 50_000], 10, {
       belongsTo: 'management',
       shownWhen: { step: 'buy-hay' },
       help: 'After what storing and feeding lose, with 15 % water.',

@@ -43,7 +43,7 @@ export default defineCases(definition, [
   {
     name: 'bid of $75 for 735 lb, pay weight 686 lb, slide $5',
     query: 'early-weight=635lb&early-price=80usd/cwt&usual-weight=735lb&usual-price=75usd/cwt&calf-goes=bought-feed&ahead=51d&fed-gain=1lb/d',
-    expect: { fedPriceUsdPerCwt: '77.45', slideUsd: '5' },
+    expect: { fedPriceUsdPerCwt: '77.45', slideUsdPerCwt: '5' },
     source: 'aces-price-slide',
     where: 'table 1',
     seen: 'transcription',

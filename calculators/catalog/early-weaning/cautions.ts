@@ -39,7 +39,7 @@ export const cautions: readonly Caution<V>[] = [
     say: 'Wean across a tight fence, not in a hot, dusty lot, and see that cows and calves have water. Look at the cows’ bags for a week.',
     source: 'common practice',
   }),
-  caution(({ slideUsd }) => slideUsd < 0, {
+  caution(({ slideUsdPerCwt }) => slideUsdPerCwt < 0, {
     lead: 'Your heavier calf brings more a pound. Look at both quotes again.',
     say: 'Your two quotes say that the heavier calf brings more a pound. That is seldom so. Look whether both are from one sale on one day.',
     source: 'common practice',

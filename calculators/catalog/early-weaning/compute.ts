@@ -156,7 +156,7 @@ export function compute(values: Values) {
     pairEatsLb,
     stillEatsLb: pairEatsLb - eaten.sparedLb,
     nursingGainLbPerDay: (usualWeightLb - earlyWeightLb) / aheadDays,
-    slideUsd: slideOf(values),
+    slideUsdPerCwt: slideOf(values),
     gainUsdPerLb: valueOfGainUsdPerLb({
       startWeightLb: earlyWeightLb,
       startPriceUsdPerCwt: earlyPriceUsdPerCwt,

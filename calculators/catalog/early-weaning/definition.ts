@@ -74,7 +74,7 @@ export default defineCalculator({
     }),
     ranged('usualUsd', ['lowUsualUsd', 'highUsualUsd'], { says: '{low} if the market falls, {high} if it rises' }),
     { of: 'evenMarketPercent', when: ({ isEven }) => isEven === 'yes' },
-    shown('savedUsd', 'slideUsd', 'gainUsdPerLb'),
+    shown('savedUsd', 'slideUsdPerCwt', 'gainUsdPerLb'),
     shownWhen(({ calfGoes }) => calfGoes !== 'sold', 'calfUsdPerDay', 'fedWeightLb'),
     shown('swings', 'byMarket', 'lines', 'markets'),
     { of: 'fedMarkets', when: ({ calfGoes }) => calfGoes !== 'sold' },

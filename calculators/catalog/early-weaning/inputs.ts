@@ -34,7 +34,7 @@ export const inputs = {
   earlyWeightLb: number('What a calf weighs then', 'w_1', 'lb', [80, 900], 330, {
     belongsTo: 'management',
     usual: 'earlyCalfLb',
-    ask: 'Run ten across a scale. Or birth weight and 2 lb for each day of age, less in a drought.',
+    ask: 'Run ten across a scale. Or birth weight and 2 lb (0.9 kg) for each day of age, less in a drought.',
   }),
   usualWeightLb: number('What it would weigh at the usual weaning', 'w_2', 'lb', [100, 1000], 500, {
     belongsTo: 'management',

@@ -70,7 +70,7 @@ const moneySteps: Working<V, R> = [
   formula('nursingGainLbPerDay', tex`\frac{\q{usualWeightLb} - \q{earlyWeightLb}}{\q{aheadDays}}`, {
     says: 'Gain on the cow that your two weights mean.',
   }),
-  formula('slideUsd', tex`\frac{100 \times (\q{earlyPriceUsdPerCwt} - \q{usualPriceUsdPerCwt})}{\q{usualWeightLb} - \q{earlyWeightLb}}`, {
+  formula('slideUsdPerCwt', tex`\frac{100 \times (\q{earlyPriceUsdPerCwt} - \q{usualPriceUsdPerCwt})}{\q{usualWeightLb} - \q{earlyWeightLb}}`, {
     says: 'The price slide: how far the price of a hundred pounds falls for each 100 lb more.',
     source: 'aces-price-slide, equation 1 solved for the slide',
   }),
@@ -110,7 +110,7 @@ const moneySteps: Working<V, R> = [
         { formula: tex`\frac{\q{fedMeanLb} \times \q{calfNeedPercent}}{100} \times \frac{\q{calfFeedUsdPerTon}}{2000} + \q{careUsdPerDay}` },
       ],
     }),
-    formula('fedPriceUsdPerCwt', tex`\q{usualPriceUsdPerCwt} + \frac{(\q{usualWeightLb} - \q{fedWeightLb}) \times \q{slideUsd}}{100}`, {
+    formula('fedPriceUsdPerCwt', tex`\q{usualPriceUsdPerCwt} + \frac{(\q{usualWeightLb} - \q{fedWeightLb}) \times \q{slideUsdPerCwt}}{100}`, {
       says: 'The price at the weight it then has, on the line through your two quotes.',
       source: 'aces-price-slide, equation 1',
     }),

@@ -151,7 +151,7 @@ export const inputs = {
     belongsTo: 'management',
     usual: 'eatenLbPerDay',
     help: 'Hungry stock eat more, and faster. That is how most die.',
-    ask: 'About 2 to 2.5 percent of a cow’s weight, 4 to 5 of a ewe’s with twins.',
+    ask: 'About 2 to 2.5 percent of a cow’s weight, 4 to 5 percent of a ewe’s with twins.',
     offeredBy: 'herd.mainEats',
   }),
   otherFeed: choice('What else do they eat?', 'untested', {
@@ -176,8 +176,8 @@ export const inputs = {
   }),
   waterFrom: choice('What it drinks in a day', 'summer', {
     options: {
-      summer: { label: 'Hot weather, 95 °F: the most in the lists', short: 'hot-weather drinking' },
-      winter: { label: 'Cold weather, 40 °F: the most in the lists', short: 'cold-weather drinking' },
+      summer: { label: 'Hot weather, 95 °F (35 °C): the most in the lists', short: 'hot-weather drinking' },
+      winter: { label: 'Cold weather, 40 °F (4 °C): the most in the lists', short: 'cold-weather drinking' },
       known: { label: 'I know it', short: 'drinking known' },
     },
     belongsTo: 'management',

@@ -70,7 +70,7 @@ export const placeInputs = {
   }),
   aroundIn: number('Inside of the hoop, round its edge', 'C', 'in', [20, 400], 93, {
     shownWhen: { ...clipping, frame: 'hoop-around' },
-    help: 'A hoop 93 inches around holds 4.8 square feet: then each gram of dry forage is 20 pounds an acre.',
+    help: 'In a hoop 93 inches around (4.8 sq ft) each gram of dry forage is 20 lb/ac, in one of 1,772 mm (0.25 m²) 40 kg/ha.',
     offeredBy: 'tools.frameAround',
   }),
   acrossIn: number('Inside of the hoop, straight across', 'D_f', 'in', [6, 130], 29.67, {
@@ -124,7 +124,7 @@ export const placeInputs = {
     maxRows: 20,
     shownWhen: { way: 'height-clips' },
     columns: {
-      cutIn: number('Inches cut off', 'h_c', 'in', [0.5, 80], 5, { help: 'Height before less height after.' }),
+      cutIn: number('Height cut off', 'h_c', 'in', [0.5, 80], 5, { help: 'Height before less height after.' }),
       greenG: number('Weight green', 'g', 'g', [1, 20_000], 200, { usual: 'clippedG', field: greenField }),
     },
     default: [
@@ -178,7 +178,7 @@ export const placeInputs = {
   densityLbPerAcIn: number('Pounds in an inch of height', 'd_k', 'lb/ac/in', [20, 1000], 250, {
     usual: 'swardLbPerAcIn',
     shownWhen: { way: 'height-known' },
-    help: 'With the water out, in one inch over one acre. Printed figures run from 50 to 400.',
+    help: 'With the water out. Printed figures run from 50 to 400 lb/ac an inch (22 to 177 kg/ha a cm).',
     ask: 'Clip three plots and choose “clipped three plots to set the stick”.',
     offeredBy: 'pasture.density',
   }),
@@ -235,7 +235,7 @@ const cutAtGround = { way: ['clips', 'plate'], clippedTo: ['ground', 'not-sure']
 
 export const inputs = {
   ...placeInputs,
-  areaAc: number('Acres of this pasture', 'A', 'ac', [0.1, 100_000], 85, { step: 5, usual: 'pastureAc', offeredBy: 'pasture.area' }),
+  areaAc: number('Size of this pasture', 'A', 'ac', [0.1, 100_000], 85, { step: 5, usual: 'pastureAc', offeredBy: 'pasture.area' }),
   reachPercent: number('Share of it that stock use', 'q', 'pct', [1, 100], 100, {
     help: 'Leave out brush, steep slopes and ground far from water.',
     ask: 'Ride it late in the season: how much of it shows no bites? Past a mile from water count half, past two miles none.',
@@ -254,19 +254,19 @@ export const inputs = {
     shownWhen: cutAtGround,
     help: 'For range, choosing one fills in the middle of the published figures.',
   }),
-  stubbleLbPerAc: number('Pounds to leave on an acre', 's', 'lb/ac', [0, 10_000], 1000, {
+  stubbleLbPerAc: number('Feed to leave', 's', 'lb/ac', [0, 10_000], 1000, {
     belongsTo: 'management',
     usual: 'stubbleLbPerAc',
     shownWhen: cutAtGround,
     help: 'With the water out. It keeps the ground covered and the plant alive.',
     field: 'Cut two or three plots at the height you leave, then cut the rest at the ground and weigh that by itself.',
-    ask: 'Four inches of good sod pasture hold about 1,000 pounds, the bottom inches more than the top.',
+    ask: 'Four inches (100 mm) of good sod pasture hold about 1,000 lb/ac (1,120 kg/ha), the bottom inches more than the top.',
   }),
   stubbleHeightIn: number('Stubble to leave, height', 'h', 'in', [0.5, 40], 4, {
     belongsTo: 'management',
     usual: 'stubbleIn',
     shownWhen: { way: ['height-clips', 'height-known', 'height-stand'] },
-    ask: 'On sod pasture 3 to 4 inches; on tall native grass 8 or more. In a drought leave more, not less.',
+    ask: 'On sod pasture 3 to 4 inches (75 to 100 mm); on tall native grass 8 (200 mm) or more. In a drought leave more, not less.',
     offeredBy: 'pasture.stopHeight',
   }),
   eatenFrom: choice('Share eaten of what stands above the stubble', 'by-stay', {

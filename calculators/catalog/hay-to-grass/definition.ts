@@ -19,7 +19,7 @@ const birthsOutside = ({ herd, fromDay, toDay }: Values): number =>
   herd.filter(({ hasBirths, birthDay }) => hasBirths && (birthDay < fromDay || birthDay > toDay)).length;
 
 const inTheCold =
-  'They need more in the cold all the same: a freshly shorn sheep from about 50 °F down, a goat from about 32, either with a wet coat from about 58. Wet or freshly shorn ones can die of it. Feed them more hay on such days, and give shelter from wind, rain and wet snow.';
+  'They need more in the cold all the same: a freshly shorn sheep from about 50 °F (10 °C) down, a goat from about 32 °F (0 °C), either with a wet coat from about 58 °F (14 °C). Wet or freshly shorn ones can die of it. Feed them more hay on such days, and give shelter from wind, rain and wet snow.';
 
 export default defineCalculator({
   slug: 'hay-to-grass',
@@ -211,7 +211,7 @@ export default defineCalculator({
     'It counts pounds, not quality. Whether this hay keeps this cow takes a laboratory test and, for thin, young or nursing stock, a nutritionist.',
     'Storage losses come from one table with wide ranges; months between are on a straight line, and the rainfall only picks the end of the range. Your own stack can be well outside it.',
     'Feeder trials differ: the same kind of open ring lost 6 % in one and 20 % in two others. Cows that are crowded or fed for days at once waste more.',
-    'The cold rule is for beef cattle in fair flesh. For wet coats universities print one or two percent a degree; you can switch between them, and both stand in the result.',
+    'The cold rule is for beef cattle in fair flesh. For wet coats universities print one or two percent a degree Fahrenheit; you can switch between them, and both stand in the result.',
     'Other feed is taken to spare hay pound for pound. A little protein can make them eat more hay, much grain less.',
     'The cost is what you pay for bought hay and freight. Your own hay, fuel, labor, mineral and supplement are not in it.',
     'Printed appetites of sheep, goats and horses lie far apart, so with them the range is wide. Hay weighed for a week tells yours.',
@@ -291,7 +291,7 @@ export default defineCalculator({
   changes: [
     {
       version: 2,
-      say: 'For a wet coat you now choose between one and two percent more feed a degree. Links from before keep one percent, as they were figured.',
+      say: 'For a wet coat you now choose between one and two percent more feed a degree Fahrenheit. Links from before keep one percent, as they were figured.',
     },
     {
       version: 3,

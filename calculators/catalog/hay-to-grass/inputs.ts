@@ -34,11 +34,11 @@ export const placeInputs = {
   otherFeedLbPerDay: number('Other feed, whole herd', 'G', 'lb/d', [0, 2_000_000], 100, {
     shownWhen: { beside: ['daily', 'both'] },
     help: 'Silage, cubes, grain or straw, water out. It is taken to spare hay pound for pound.',
-    ask: 'Pounds as fed times the share that is not water: 0.9 for cubes and grain, about 0.35 for silage.',
+    ask: 'The weight as fed times the share that is not water: 90 % for cubes and grain, about 35 % for silage.',
   }),
   isColdCounted: yesNo('Count the cold', false, {
     short: ['cold counted', 'cold not counted'],
-    help: 'For cattle: about 1 % more feed for each degree below what the coat can stand. For a wet coat some say 2 %.',
+    help: 'For cattle: about 1 % more feed for each degree Fahrenheit (1.8 % for each degree Celsius) below what the coat can stand. For a wet coat some say 2 % (3.6 %).',
   }),
   coat: choice('Coat on those days', 'dry-winter', {
     options: {
@@ -163,7 +163,7 @@ export const managementInputs = {
   widthFt: number('Width', 'c', 'ft', [1, 6], 4, {
     belongsTo: 'management',
     shownWhen: { baleFrom: ['round', 'square'] },
-    help: 'The first number of a size: a 4x5 is 4 ft wide.',
+    help: 'The first number of a size: a 4x5 is 4 ft (1.2 m) wide.',
   }),
   diameterFt: number('Diameter', 'D', 'ft', [2, 7], 5, { belongsTo: 'management', shownWhen: { baleFrom: 'round' } }),
   heightFt: number('Height', 'h', 'ft', [1, 6], 3, { belongsTo: 'management', shownWhen: { baleFrom: 'square' } }),
@@ -172,7 +172,7 @@ export const managementInputs = {
     belongsTo: 'management',
     usual: 'baleDensityLbPerFt3',
     shownWhen: { baleFrom: ['round', 'square'] },
-    help: 'Round bales: 9 soft, 11 usual, 12 tight. Large squares run tighter.',
+    help: 'Round bales: 9 lb/cu ft (144 kg/m³) if soft, 11 (176) if usual, 12 (192) if tight. Large squares run tighter.',
   }),
   loadCount: number('Bales in a load', 'L', 'count', [1, 2000], 34, {
     belongsTo: 'management',
@@ -193,7 +193,7 @@ export const inputs = {
     convention: true,
     help: 'Some sheets multiply the need by one plus the loss. That buys too little.',
   }),
-  wetCoatRule: choice('More feed for a wet coat, each degree below 59 °F', 'two', {
+  wetCoatRule: choice('More feed for a wet coat, each degree Fahrenheit below 59 °F (15 °C)', 'two', {
     options: {
       one: { label: '1 %, as for a dry coat (South Dakota 2020, Oklahoma 2025)', short: '1 % for a wet coat' },
       two: { label: '2 % (older advice from Oklahoma, Kansas 2025)', short: '2 % for a wet coat' },

@@ -24,7 +24,7 @@ export const eatenSteps: HaySteps = [
       source: 'rusche-2020, lower critical temperatures',
     }),
     byCase('chillPercent', {
-      says: 'One percent more for each degree below that; for a wet coat one or two, by the rule that you chose.',
+      says: 'One percent more for each degree Fahrenheit below that; for a wet coat one or two, by the rule that you chose.',
       source: 'rusche-2020, general rule, with selk-wet-coat',
       ways: [
         {

@@ -62,7 +62,7 @@ export const quantities = {
   herdLbPerDay: amount('The herd eats, with the water out', 'D', 'lb/d', -1),
   lowLbPerDay: amount('The herd eats, if the guides read high', 'D_l', 'lb/d', -1),
   highLbPerDay: amount('The herd eats, if the guides read low', 'D_h', 'lb/d', -1),
-  ruleLbPerDay: amount('Pounds a day for one unit, by your convention', 'd', 'lb/d'),
+  ruleLbPerDay: amount('Feed a day for one unit, by your convention', 'd', 'lb/d'),
   ruleDays: amount('Days in a month, by your convention', 't', 'd', 1),
   monthLb: amount('The herd eats in a month', 'M', 'lb', -2),
   monthTon: amount('In a month', 'M_t', 'ton', 1),
@@ -81,7 +81,7 @@ export const quantities = {
   unitsAu: amount('Animal units by your rule', 'U', 'au', 1),
   otherRuleAu: amount('The other weight rule would give', 'U_o', 'au', 1),
   eatenUnitsAu: amount('Animal units by what they eat', 'U_e', 'au', 1),
-  ruleMonthLb: amount('A month by your animal units and pounds', 'M_U', 'lb', -2),
+  ruleMonthLb: amount('A month by your animal units and conventions', 'M_U', 'lb', -2),
   yearMonths: table('The same head, month by month', ['inMonth', 'nursingHead', 'inMonthLbPerDay', 'inMonthTon'], {
     inMonth: word('Month', months),
     nursingHead: amount('Nursing', 'n_n', 'head'),
@@ -93,7 +93,7 @@ export const quantities = {
   calfCounts: table('The calves under each rule', { rule: word('Calves', calfLabels), countedAu: amount('Animal units', 'U_r', 'au', 1) }),
   monthCounts: table('The same herd under each month', ['rule', 'byUnitsLb', 'eatenMonthLb'], {
     rule: word('Animal-unit month', monthRuleLabels),
-    countLbPerDay: amount('Pounds a day', 'd_r', 'lb/d'),
+    countLbPerDay: amount('Feed a day', 'd_r', 'lb/d'),
     countDays: amount('Days', 't_r', 'd', 1),
     unitLb: amount('One unit, one month', 'm_r', 'lb'),
     byUnitsLb: amount('Your units for that month', 'M_r', 'lb', -2),

@@ -15,7 +15,7 @@ export const inputs = {
     },
   }),
   acrossIn: number('Width of the can, inside', 'w', 'in', [0.5, 12], 3, {
-    help: 'Measure to a sixteenth of an inch: this error counts twice.',
+    help: 'Measure to a sixteenth of an inch (1.5 mm): this error counts twice.',
     shownWhen: { volumeFrom: 'can' },
     offeredBy: 'tools.canAcross',
   }),
@@ -54,7 +54,7 @@ export const inputs = {
       coreG: number('Weight of the soil, without the can', 'm', 'g', [10, 15_000], 490, {
         step: 5,
         belongsTo: 'management',
-        field: 'Dry it in an oven at 220 °F overnight, or in thin layers at room warmth for days. It is dry when the weight stops falling.',
+        field: 'Dry it in an oven at 220 °F (105 °C) overnight, or in thin layers at room warmth for days. It is dry when the weight stops falling.',
       }),
       waterPercent: number('Water, percent of the dry weight', 'u', 'pct', [0, 100], 15, {
         belongsTo: 'management',

@@ -49,7 +49,7 @@ export const quantities = {
   otherBookCmPerHr: amount('Book value if loam and silt loam changed places', "K_{book}'", 'cm/hr', 3),
   otherRunoffIn: inches('Runs off if loam and silt loam changed places in the table', "Q'"),
   runoffPercent: amount('Share of the rain that runs off', 'q', 'pct', 0),
-  runoffGal: { ...amount('Runs off each acre', 'V', 'gal', 0), significant: 2 },
+  runoffGal: { ...amount('Runs off each acre (0.4 ha)', 'V', 'gal', 0), significant: 2 },
   evenRunoffIn: inches('Would run off if the same rain came evenly over a day', 'Q_{even}'),
   endRateCmPerHr: amount('Rate at which it could still soak in at the end', 'f_{end}', 'cm/hr', 3),
   endRateInPerHr: amount('Could still soak in at the end', 'f_{end}', 'in/hr', 2),

@@ -21,8 +21,8 @@ export const inputs = {
   rainIn: number('Rain to show', 'd', 'in', [0.1, 8], 1, { step: 0.25 }),
   wantedInPerHr: number('How hard it should rain', 'i_w', 'in/hr', [0.5, 12], 3, {
     // Common practice; the design storms of the ponding page peak at about the same.
-    help: 'The hard part of a summer storm runs about 2 to 4 in an hour.',
-    ask: 'Not sure? Leave 3. Slower, and even bare soil may take it all; much harder, and good sod sheds it too.',
+    help: 'The hard part of a summer storm runs about 2 to 4 in an hour (50 to 100 mm an hour).',
+    ask: 'Not sure? Take 3 in an hour (75 mm an hour). Slower, and even bare soil may take it all; much harder, and good sod sheds it too.',
   }),
   headFrom: choice('The drip head', 'jar', {
     options: {

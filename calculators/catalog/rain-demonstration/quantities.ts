@@ -4,7 +4,7 @@ const millilitres = (label: string, symbol: string) => amount(label, symbol, 'ml
 
 export const quantities = {
   pourQt: amount('Water to put on each tray', 'V_{qt}', 'qt', 1),
-  pourGal: amount('The same in gallons', 'V_{gal}', 'gal', 2),
+  pourGal: amount('The same, for a larger jug', 'V_{gal}', 'gal', 2),
   pourMl: millilitres('Water put on', 'V_{ml}'),
   timedMl: amount('Water that was timed', 'V', 'ml', 1),
   timedInPerHr: amount('As rain on the tray', 'i', 'in/hr', 3),

@@ -143,7 +143,7 @@ export default defineCalculator({ slug: 'rain-on-ground', version: 2, title: 'Ga
     caution(({ surface }) => surface === 'roof', {
       lead: 'Stand the tank on firm, level ground, with a lid that locks.',
       life: true,
-      say: 'Water weighs more than 8 lb a gallon. Stand a tank on firm, level ground, keep children out of it with a lid that locks, and take care on the ladder at the gutter.',
+      say: 'Water weighs more than 8 lb a gallon (1 kg a liter). Stand a tank on firm, level ground, keep children out of it with a lid that locks, and take care on the ladder at the gutter.',
       source: 'common practice',
     }),
     caution(({ surface, stockDays }) => surface === 'roof' && stockDays < 3, {

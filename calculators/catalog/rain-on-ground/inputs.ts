@@ -28,7 +28,7 @@ export const inputs = {
     ask: 'Take two fence lengths, or pace two sides. Cut odd ground into rectangles and add them up.',
     offeredBy: 'pasture.area',
   }),
-  lengthFt: number('One side', 'l', 'ft', [50, 50_000], 1320, { shownWhen: { surface: 'sides' }, help: 'A quarter mile is 1,320 ft.' }),
+  lengthFt: number('One side', 'l', 'ft', [50, 50_000], 1320, { shownWhen: { surface: 'sides' }, help: 'A quarter mile is 1,320 ft (402 m).' }),
   widthFt: number('The side that meets it', 'w', 'ft', [50, 50_000], 1320, { shownWhen: { surface: 'sides' }, help: 'At a square corner.' }),
   longPacesCount: number('Paces along one side', 'n_1', 'count', [20, 20_000], 528, {
     shownWhen: { surface: 'paces' },
@@ -38,8 +38,8 @@ export const inputs = {
   paceFt: number('One of your paces', 'b', 'ft', [1, 7], 2.5, {
     usual: 'paceFt',
     shownWhen: { surface: 'paces' },
-    help: 'Many people step about 2 1/2 ft.',
-    ask: 'Walk between two posts 100 ft apart and count. 100 divided by your count is your pace.',
+    help: 'Many people step about 2 1/2 ft (0.76 m).',
+    ask: 'Walk between two posts 100 ft or 30 m apart and count. That way divided by your count is your pace.',
     offeredBy: 'tools.pace',
   }),
   roofLengthFt: number('Length of the roof', 'l', 'ft', [4, 2000], 60, {
@@ -58,7 +58,7 @@ export const inputs = {
     ask: 'A common figure is 80 percent. Leaking gutters take much more.',
   }),
   tankFrom: choice('Your tank', 'known', {
-    options: { known: 'I know its gallons', round: 'Round, I will measure', square: 'Square corners, I will measure' },
+    options: { known: 'I know what it holds', round: 'Round, I will measure', square: 'Square corners, I will measure' },
   }),
   tankGal: number('Tank holds', 'T', 'gal', [10, 1_000_000], 2500, { shownWhen: { tankFrom: 'known' } }),
   tankAcrossFt: number('Across, inside', 'd', 'ft', [1, 200], 8, { shownWhen: { tankFrom: 'round' } }),
@@ -106,7 +106,7 @@ export const inputs = {
     offeredBy: 'herd',
   }),
   airF: number('Hottest part of the day', 't', 'f', [-20, 125], 90, {
-    help: 'Cattle drink half again as much at 90 °F as at 60 °F. Sheep, goats and horses go by one figure here.',
+    help: 'Cattle drink half again as much at 90 °F as at 60 °F (32 and 16 °C). Sheep, goats and horses go by one figure here.',
     offeredBy: 'place.hot',
   }),
 };

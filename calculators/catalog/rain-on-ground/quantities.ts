@@ -8,7 +8,7 @@ const counts = <U extends UnitName>(label: string, symbol: string, unit: U, sign
 export const quantities = {
   depthIn: amount('Rain', 'P', 'in', 2),
   surfaceAc: amount('Area as seen from above', 'A', 'ac', 2),
-  waterFt3: amount('Rain, in cubic feet', 'V_{ft}', 'cuft'),
+  waterFt3: amount('Rain, as a volume', 'V_{ft}', 'cuft'),
   waterGal: counts('Rain that fell', 'V', 'gal', 4),
   waterTon: counts('Weight of that water', 'M', 'ton', 3, 1),
   usablePercent: amount('Share counted', 'c', 'pct'),

@@ -6,6 +6,9 @@ import { toxicFescueIn } from '../../tables/forageHeights.ts';
 import { type compute, secondBiteDays } from './compute.ts';
 import { hasDensity, type inputs, isBelowTable, leastSorghumIn, sorghumIn } from './inputs.ts';
 
+/** A height that grass must have: rounded up, so that nobody goes in lower. */
+const inBoth = (inches: number): string => `${inches} inches (${Math.ceil(inches * 2.54)} cm)`;
+
 export interface Rotation {
   readonly verdict: 'none-until-rain' | 'grows-back';
   readonly todayVerdict: 'enough' | 'short' | 'none';
@@ -90,19 +93,19 @@ export const cautions: readonly Caution<ValuesOf<typeof inputs> & ReturnType<typ
   caution(({ forage }) => forage === 'sorghum-sudan', {
     lead: 'Short or new sorghum kills in minutes. Wait for the height. No horses.',
     life: true,
-    say: `Sorghum kinds make prussic acid, which kills within minutes, in short, wilted, trampled and frosted growth and in new shoots. By the strictest lists sudangrass must stand ${sorghumIn.sudangrass} inches tall, sorghum and johnsongrass ${sorghumIn.sorghum}, sorghum-sudangrass ${sorghumIn.crossed}, each time that stock come back, and a tall stand with short shoots in it counts as short. Keep them off for two weeks after frost and after the rain that ends a drought, counted again after each. Horses do not go on it at all.`,
+    say: `Sorghum kinds make prussic acid, which kills within minutes, in short, wilted, trampled and frosted growth and in new shoots. By the strictest lists sudangrass must stand ${inBoth(sorghumIn.sudangrass)} tall, sorghum and johnsongrass ${inBoth(sorghumIn.sorghum)}, sorghum-sudangrass ${inBoth(sorghumIn.crossed)}, each time that stock come back, and a tall stand with short shoots in it counts as short. Keep them off for two weeks after frost and after the rain that ends a drought, counted again after each. Horses do not go on it at all.`,
     source: 'seedway-sorghum, with agproud-35189, drewnoski-redfearn-2024 and hay-forage-311',
   }),
   caution(({ forage, startHeightIn }) => forage === 'sorghum-sudan' && startHeightIn < leastSorghumIn, {
-    lead: `Under ${leastSorghumIn} inches sorghum-sudangrass can kill. Raise the height to start.`,
+    lead: `Under ${inBoth(leastSorghumIn)} sorghum-sudangrass can kill. Raise the start.`,
     life: true,
-    say: `You start lower than the ${leastSorghumIn} inches that the strictest lists ask of sorghum-sudangrass for prussic acid. Raise the height when grazing starts, unless you know by the seed tag that it is sudangrass (${sorghumIn.sudangrass} inches) or sorghum (${sorghumIn.sorghum}).`,
+    say: `You start lower than the ${inBoth(leastSorghumIn)} that the strictest lists ask of sorghum-sudangrass for prussic acid. Raise the height when grazing starts, unless you know by the seed tag that it is sudangrass (${inBoth(sorghumIn.sudangrass)}) or sorghum (${inBoth(sorghumIn.sorghum)}).`,
     source: 'seedway-sorghum, with agproud-35189',
   }),
   caution(({ forage }) => forage === 'native-tall-grass', {
     lead: 'Short, wilted or frosted indiangrass kills in minutes. Keep off.',
     life: true,
-    say: 'Indiangrass can hold prussic acid, which kills within minutes, under 8 inches and in wilted, frosted or new growth after rain.',
+    say: 'Indiangrass can hold prussic acid, which kills within minutes, under 8 inches (20 cm) and in wilted, frosted or new growth after rain.',
     source: 'sulc-frost-1613',
   }),
   caution((values) => isBackTooSoon(values) || restsNever(values), {

@@ -120,8 +120,8 @@ export const inputs = {
     usual: 'swardLbPerAcIn',
     help: 'Hay with the water out, in one inch over one acre. Filled in for a good stand where a table has it; a thin stand has little more than half. For bermudagrass, alfalfa and clovers it is from memory.',
     field:
-      'Three clips make the stick fit your place. Lay a frame of 4.8 sq ft, measure the height, clip to the stubble you leave, dry it, weigh it. Each gram is 20 lb an acre; divide by the inches that you cut off.',
-    ask: 'Is the stand thick, or can you see the ground from above? Tables run from 50 for open native grass to 400 for thick sod.',
+      'Three clips make the stick fit your place. Lay a frame of 4.8 sq ft (or of 0.25 m²), measure the height, clip to the stubble you leave, dry it, weigh it. Each gram is 20 lb/ac (40 kg/ha); divide by the inches (centimeters) that you cut off.',
+    ask: 'Is the stand thick, or can you see the ground from above? Tables run from 50 lb/ac an inch (22 kg/ha a cm) for open native grass to 400 (177) for thick sod.',
     offeredBy: 'pasture.density',
   }),
   growthFrom: choice('How fast it grows now', 'known', {
@@ -135,7 +135,7 @@ export const inputs = {
     step: 5,
     usual: 'growthLbPerAcDay',
     shownWhen: { growthFrom: 'known' },
-    help: 'Now, on this ground. In good spring weather 60 to 100; in a drought it may be nothing.',
+    help: 'Now, on this ground. In good spring weather 60 to 100 lb/ac a day (67 to 112 kg/ha a day); in a drought it may be nothing.',
     ask: 'Measure the height twice, 7 to 10 days apart, under a cage or in a paddock at rest, and choose “I measured the height on two days”.',
   }),
   firstHeightIn: number('Height on the first day', 'h_1', 'in', [0, 60], 4.5, {
@@ -176,20 +176,20 @@ export const inputs = {
     help: 'Only those in this round: leave out hay ground and any that is set aside.',
     offeredBy: 'pasture.paddocks',
   }),
-  acresFrom: choice('Acres in a paddock', 'known', {
+  acresFrom: choice('Size of a paddock', 'known', {
     options: {
       known: { label: 'I know them', short: 'acres known' },
       needed: { label: 'Take them as large as the herd needs', short: 'acres as needed' },
     },
     belongsTo: 'management',
-    help: 'Without acres nothing here can tell whether a paddock feeds the herd for one stay.',
+    help: 'Without it nothing here can tell whether a paddock feeds the herd for one stay.',
     since: { version: 2, before: 'needed' },
   }),
-  ownPaddockAc: number('Acres in one paddock', 'A_o', 'ac', [0.05, 20_000], 8, {
+  ownPaddockAc: number('Size of one paddock', 'A_o', 'ac', [0.05, 20_000], 8, {
     belongsTo: 'management',
     shownWhen: { acresFrom: 'known' },
-    help: 'Acres that stock graze: without ponds, rock and brush. Where paddocks differ, the mean.',
-    ask: 'Pace two sides of the paddock and multiply the yards; an acre is 4,840 square yards.',
+    help: 'What stock graze: without ponds, rock and brush. Where paddocks differ, the mean.',
+    ask: 'Pace two sides of the paddock and multiply: 1 acre is 4,840 square yards, 1 hectare 10,000 m².',
     offeredBy: 'pasture.paddockArea',
   }),
   stayDays: number('Days a herd stays in one', 's', 'd', [1, 120], 4, { belongsTo: 'management', whole: true, offeredBy: 'grazing.stay' }),

@@ -108,7 +108,7 @@ export default defineCalculator({
     caution(() => true, {
       lead: 'Call 811 days before you drive a ring, so buried lines get marked.',
       life: true,
-      say: 'Wear safety glasses when you hammer a ring in, lay a board across it, and keep fingers off the rim. Call 811 a few working days before you drive or auger anything, so buried lines get marked; lines of your own to tanks and outbuildings are not. Carry water in small jugs: five gallons weigh over 40 pounds.',
+      say: 'Wear safety glasses when you hammer a ring in, lay a board across it, and keep fingers off the rim. Call 811 a few working days before you drive or auger anything, so buried lines get marked; lines of your own to tanks and outbuildings are not. Carry water in small jugs: five gallons (19 L) weigh over 40 pounds (19 kg).',
       source: 'common practice',
     }),
     caution(({ judged }) => judged === 'first-only', {

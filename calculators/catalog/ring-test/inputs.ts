@@ -9,7 +9,8 @@ export const inputs = {
   }),
   boreIn: number('Inside width (bore)', 'b', 'in', [2, 48], 6, {
     step: 0.25,
-    field: 'Measure inside, twice, crosswise, to a sixteenth of an inch. Take the middle of the two. A ring sold as 6 inches is often less inside.',
+    field:
+      'Measure inside, twice, crosswise, to a sixteenth of an inch (1.5 mm). Take the middle of the two. A ring sold as 6 inches (152 mm) is often less inside.',
     shownWhen: { boreFrom: 'measured' },
     offeredBy: 'tools.ringBore',
   }),

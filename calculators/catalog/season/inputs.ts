@@ -20,7 +20,7 @@ const placeInputs = {
     usual: 'forageLbPerAc',
     offeredBy: 'pastures.normalDry',
     help: 'Standing at its peak with nothing grazing it, water out. A clipped cage tells it, dried; soil surveys mostly print air-dry pounds: take a tenth off.',
-    ask: 'How many acres fed one cow for a month in a year that was neither good nor bad? About 800 lb over those acres is what she ate, a quarter to a third of what grew: take three to four times that.',
+    ask: 'How much ground fed one cow for a month in a year that was neither good nor bad? About 800 lb (360 kg) over that ground is what she ate, a quarter to a third of what grew: take three to four times that.',
   }),
   stock: grazingStock({
     label: 'Stock, all year',
@@ -59,7 +59,7 @@ const placeInputs = {
     help: 'Every weather station prints it, with the days of rain and the temperatures, as its normals. Beside a record it only fills what was not read.',
   }),
   monthWetDays: months('Days with rain in a usual month', 'n_m', 'd', [0.1, 28], [9.1, 8.7, 10.7, 11.2, 11.9, 10.2, 7.6, 6.8, 7.7, 7.6, 8.6, 8.8], {
-    help: 'Days with a hundredth of an inch or more.',
+    help: 'Days with a hundredth of an inch (0.25 mm) or more.',
   }),
   coldHighF: number('Coldest month, usual high of the day', 'H_c', 'f', [-20, 90], 42, { step: 1 }),
   coldLowF: number('Coldest month, usual low of the night', 'L_c', 'f', [-40, 75], 21, { step: 1 }),
@@ -104,7 +104,7 @@ const placeInputs = {
   organicPercent: number('Organic matter in the topsoil', 'OM', 'pct', [0, 8], 2.6, { usual: 'soilPercent', offeredBy: 'pastures.organic' }),
   rootsIn: number('How deep most roots go', 'z', 'in', [3, 72], 24, {
     offeredBy: 'pastures.rootsMost',
-    help: 'Dug and seen. Not dug: 24, or the depth of the soil if that is less.',
+    help: 'Dug and seen. Not dug: 24 in (610 mm), or the depth of the soil if that is less.',
   }),
   rainFactorRatio: number('Rain factor (R)', 'R', 'ratio', [1, 700], 160, {
     step: 10,
@@ -113,9 +113,9 @@ const placeInputs = {
   }),
   slopePercent: number('Slope', 's', 'pct', [0.2, 60], 5, { offeredBy: 'pastures.slope', help: 'Only for the soil lost.' }),
   slopeLengthFt: number('Slope length', 'l_s', 'ft', [15, 1000], 200, { offeredBy: 'pastures.slopeLength' }),
-  grazedAc: number('Acres grazed', 'A', 'ac', [1, 100_000], 430, { step: 10, usual: 'pastureAc', offeredBy: 'pastures.area' }),
-  meadowAc: number('Acres cut for hay', 'A_h', 'ac', [0, 100_000], 70, { step: 5, help: '0 if all hay is bought.', offeredBy: 'pastures.hayArea' }),
-  usualHayTonPerAc: number('Hay from an acre in a usual year', 'Y_h', 'ton/ac', [0.3, 8], 2, {
+  grazedAc: number('Ground grazed', 'A', 'ac', [1, 100_000], 430, { step: 10, usual: 'pastureAc', offeredBy: 'pastures.area' }),
+  meadowAc: number('Ground cut for hay', 'A_h', 'ac', [0, 100_000], 70, { step: 5, help: '0 if all hay is bought.', offeredBy: 'pastures.hayArea' }),
+  usualHayTonPerAc: number('Yield of hay in a usual year', 'Y_h', 'ton/ac', [0.3, 8], 2, {
     step: 0.1,
     help: 'All cuttings, as it goes into the barn.',
   }),
@@ -159,7 +159,7 @@ const placeInputs = {
   }),
   fullIntakeLbPerAc: number('Stock eat their fill down to', 'G_f', 'lb/ac', [200, 2000], 750, {
     isSetting: true,
-    help: 'Below it they take less. Guides for humid pasture print 1,200.',
+    help: 'Below it they take less. Guides for humid pasture print 1,200 lb/ac (1,345 kg/ha).',
   }),
   shownYearCount: number('Hay year to draw', 'n_d', 'count', [1, 200], 12, {
     isSetting: true,

@@ -32,7 +32,7 @@ export const inputs = {
     label: 'Samples',
     rowName: 'sample',
     each: '{seen}',
-    help: 'Lay each in a small sieve or on window screen (holes of about 1/16 inch) and lower it into an inch of rain water or distilled water. “Gone” is when half of it is gone. Run one of each place at the same time. Eight or nine a place tell something; the field kit holds eighteen.',
+    help: 'Lay each in a small sieve or on window screen (holes of about 1/16 inch, 1.5 mm) and lower it into an inch of rain water or distilled water. “Gone” is when half of it is gone. Run one of each place at the same time. Eight or nine a place tell something; the field kit holds eighteen.',
     maxRows: 18,
     tool: {
       kind: 'marks',

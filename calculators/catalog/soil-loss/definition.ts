@@ -157,8 +157,8 @@ export default defineCalculator({
       source: 'common practice',
     }),
     caution(({ runFt }) => runFt > 400, {
-      lead: 'Water seldom runs over 400 ft before it gathers: walk it again.',
-      say: 'Water seldom runs more than about 400 ft before it gathers in a draw. Walk it again and stop at the first place where it gathers.',
+      lead: 'Water seldom runs over 400 ft (120 m) before it gathers: walk it again.',
+      say: 'Water seldom runs more than about 400 ft (120 m) before it gathers in a draw. Walk it again and stop at the first place where it gathers.',
       source: 'common practice',
     }),
     caution(({ ploughed }) => ploughed === 'bare-fallow', {
@@ -177,7 +177,7 @@ export default defineCalculator({
     'It is a mean of many years. One hard storm can take more than ten usual years; in a drought the storm that ends it often does.',
     'What washes down and settles at the foot of the same slope counts as lost. It says nothing of how much reaches the creek.',
     'The pasture table is for ground that nobody tilled for three years. Ground tilled or seeded since loses more.',
-    'Figures under a ton are not told apart. Two good pastures both say “under 1”; look at their ground cover instead.',
+    'Figures under a ton are not told apart. Two good pastures both say “under 1 ton an acre” (2 tonnes a hectare); look at their ground cover instead.',
     'The tolerance says what the soil is held to bear so that crops go on growing. It is not a goal, and water downstream may need less.',
     'Cover factors of the rotations are middles of published spans. The county’s own figure for a rotation is better.',
   ],

@@ -59,9 +59,9 @@ export const inputs = {
   }),
   riseIn: number('Gap under the low end of the level board', 'h', 'in', [0.5, 72], 6, {
     step: 0.5,
-    help: 'Rise over 10 feet.',
+    help: 'Rise over 10 feet (3.05 m).',
     field:
-      'Lay one end of a straight 10-ft board on the ground, pointing down the slope. Lift the other end until a level says it is level. Measure from that end down to the ground. Do it at three places and take the middle one.',
+      'Lay one end of a straight 10-ft (3.05 m) board on the ground, pointing down the slope. Lift the other end until a level says it is level. Measure from that end down to the ground. Do it at three places and take the middle one.',
     shownWhen: { slopeFrom: 'board' },
   }),
   slopePercent: number('Slope', 's_{known}', 'pct', [0.2, 60], 8, {
@@ -81,7 +81,7 @@ export const inputs = {
     shownWhen: { lengthFrom: 'paces' },
   }),
   stepFt: number('One step', 'p', 'ft', [1.5, 4], 2.5, {
-    help: 'Walk 100 ft of tape and divide 100 by your steps.',
+    help: 'Walk 100 ft or 30 m of tape and divide that by your steps.',
     shownWhen: { lengthFrom: 'paces' },
     offeredBy: 'tools.pace',
   }),
@@ -138,7 +138,7 @@ export const inputs = {
     options: { known: 'From the soil survey', depth: 'I don’t know: by how deep roots can go' },
   }),
   surveyTonPerAc: number('Tolerance (T)', 'T_{survey}', 'ton/ac', [1, 5], 5, {
-    help: 'A year; surveys print 1 to 5 tons.',
+    help: 'A year; surveys print 1 to 5 tons/ac (2.2 to 11.2 tonnes/ha).',
     shownWhen: { toleranceFrom: 'known' },
   }),
   rooting: choice('How deep roots can go', 'to-60', {
@@ -158,7 +158,7 @@ export const inputs = {
     shownWhen: { toleranceFrom: 'depth' },
   }),
   truckTon: number('One truck load', 'w', 'ton', [0.5, 40], 15, {
-    help: 'By common practice a dump truck with two rear axles carries about 15 tons.',
+    help: 'By common practice a dump truck with two rear axles carries about 15 tons (14 tonnes).',
   }),
   densityGPerCm3: number('Weight of the topsoil (bulk density)', '\\rho', 'g/cc', [0.7, 1.9], 1.3, {
     usual: 'soilGPerCm3',

@@ -40,7 +40,7 @@ export default defineCalculator({
     {
       title: 'The crop',
       inputs: ['growDays', 'waterPerTonIn', 'mostTonPerAc', 'use', 'eatenPercent'],
-      summary: 'used after {growDays}, {waterPerTonIn} of water for a ton, at most {mostTonPerAc}, {use}, {eatenPercent} eaten',
+      summary: 'used after {growDays}, takes {waterPerTonIn}, at most {mostTonPerAc}, {use}, {eatenPercent} eaten',
     },
     {
       title: 'The season',
@@ -53,7 +53,7 @@ export default defineCalculator({
       summary: '{storedFrom}, {knownStoredIn} stored, {texture}, roots to {rootDepthIn}, {filledPercent} full',
     },
     {
-      title: 'What an acre costs',
+      title: 'What sowing costs',
       inputs: ['seedUsd', 'sowingUsd', 'feedUsd', 'otherUsd', 'balingUsdPerTon'],
       summary: '{seedUsd} for seed, {sowingUsd} to sow, {feedUsd} for fertilizer, {otherUsd} for rent and fence, baling {balingUsdPerTon}',
     },

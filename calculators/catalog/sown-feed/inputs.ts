@@ -80,7 +80,7 @@ export const heldInPerFt = (texture: keyof typeof textureOptions): number => {
 
 const byFeel = { storedFrom: 'feel' };
 const acreCost = (label: string, symbol: string, start: number, help?: string) =>
-  number(label, symbol, 'usd', [0, 2000], start, { belongsTo: 'management', ...(help === undefined ? {} : { help }) });
+  number(label, symbol, 'usd/ac', [0, 2000], start, { belongsTo: 'management', ...(help === undefined ? {} : { help }) });
 const percent = (label: string, symbol: string, start: number, max: number, help?: string) =>
   number(label, symbol, 'pct', [0, max], start, { belongsTo: 'management', ...(help === undefined ? {} : { help }) });
 
@@ -92,9 +92,9 @@ export const inputs = {
     ask: 'When did frost blacken the garden, these last five falls? Take the earliest but one.',
     offeredBy: 'season.frost',
   }),
-  isSoilWarm: yesNo('Will the soil be 65 °F two inches down by then, and stay so?', true, {
+  isSoilWarm: yesNo('Will the soil be 65 °F (18 °C) two inches down by then, and stay so?', true, {
     short: ['soil warm', 'soil not warm'],
-    field: 'A kitchen thermometer pushed two inches in, mid-morning, three days running.',
+    field: 'A kitchen thermometer pushed two inches (50 mm) in, mid-morning, three days running.',
   }),
   crop: choice('What you would sow', 'sorghum-sudangrass', {
     options: cropOptions,
@@ -105,7 +105,8 @@ export const inputs = {
     belongsTo: 'management',
     help: 'The longer of the published waits. Dry soil makes it longer.',
   }),
-  waterPerTonIn: number('Water for a ton of dry feed, on an acre', 'q', 'in', [1, 15], 3, {
+  waterPerTonIn: number('Water that dry feed takes', 'q', 'in/ton/ac', [1, 15], 3, {
+    usual: 'waterPerTonIn',
     belongsTo: 'management',
     help: 'Measured where water was plentiful. A thin or weedy stand wants more.',
   }),
@@ -113,7 +114,7 @@ export const inputs = {
   storedFrom: choice('Water in the soil now', 'feel', {
     options: {
       feel: { label: 'Work it out from a shovel hole', short: 'by a shovel hole' },
-      known: { label: 'I know the inches', short: 'inches known' },
+      known: { label: 'I know how deep it would stand', short: 'depth known' },
     },
   }),
   knownStoredIn: number('Water stored in reach of roots', 'w_k', 'in', [0, 20], 3, { shownWhen: { storedFrom: 'known' } }),
@@ -125,7 +126,8 @@ export const inputs = {
   }),
   rootDepthIn: number('Depth that its roots will reach', 'z', 'in', [3, 72], 36, {
     shownWhen: byFeel,
-    field: 'As deep as a shovel or bar goes without hitting rock, a hard layer or dry powder that roots won’t enter; at most 3 or 4 ft.',
+    field:
+      'As deep as a shovel or bar goes without hitting rock, a hard layer or dry powder that roots won’t enter; at most 3 or 4 ft (900 or 1,200 mm).',
   }),
   filledPercent: number('How full it is', 'f_w', 'pct', [0, 100], 50, {
     shownWhen: byFeel,
@@ -156,15 +158,12 @@ export const inputs = {
     belongsTo: 'management',
     help: 'Grazed standing, half to two thirds in strips; less if they have it all at once. Baled, 75 to 90.',
   }),
-  seedUsd: acreCost('Seed, an acre', 's_1', 35),
-  sowingUsd: acreCost('Sowing and getting the ground ready, an acre', 's_2', 30),
-  feedUsd: acreCost('Fertilizer and spray, an acre', 's_3', 30, 'In drought, go easy with nitrogen: what the crop can’t use stays in it as nitrate.'),
-  otherUsd: acreCost('Rent, fence and water, an acre', 's_4', 25),
-  balingUsdPerTon: number('Cutting, baling and hauling, a dry ton', 'h', 'usd/ton', [0, 300], 45, {
-    belongsTo: 'management',
-    shownWhen: { use: 'bale' },
-  }),
-  areaAc: number('Acres to sow', 'A', 'ac', [0.1, 100_000], 20, { step: 5, belongsTo: 'management', usual: 'pastureAc' }),
+  seedUsd: acreCost('Seed', 's_1', 35),
+  sowingUsd: acreCost('Sowing and getting the ground ready', 's_2', 30),
+  feedUsd: acreCost('Fertilizer and spray', 's_3', 30, 'In drought, go easy with nitrogen: what the crop can’t use stays in it as nitrate.'),
+  otherUsd: acreCost('Rent, fence and water', 's_4', 25),
+  balingUsdPerTon: number('Cutting, baling and hauling, dry', 'h', 'usd/ton', [0, 300], 45, { belongsTo: 'management', shownWhen: { use: 'bale' } }),
+  areaAc: number('Land to sow', 'A', 'ac', [0.1, 100_000], 20, { step: 5, belongsTo: 'management', usual: 'pastureAc' }),
   hayPriceUsdPerTon: number('Price of hay, delivered', 'p', 'usd/ton', [10, 1000], 140, {
     step: 5,
     usual: 'hayUsdPerTon',

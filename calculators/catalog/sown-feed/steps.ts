@@ -80,7 +80,7 @@ export const steps: Working<All, Results> = [
     says: 'What a dry ton in the field may cost without costing more than that.',
   }),
   formula('evenTonPerAc', tex`\frac{100 \times \q{acreCostUsd}}{\q{madePercent} \times \q{worthUsdPerTon}}`, {
-    says: 'Tons an acre at which both cost the same.',
+    says: 'The yield at which both cost the same.',
     onlyWhen: ({ worthUsdPerTon }) => worthUsdPerTon > 0,
     source: 'common practice',
   }),

@@ -51,9 +51,9 @@ export default defineCalculator({ slug: 'standing-feed', version: 2, title: 'Sto
   steps,
   cautions: [
     caution(({ feed, stock }) => feed === 'tall-fescue' && stock.some(({ kind }) => kind !== 'horse'), {
-      lead: 'The toxin of old fescue can cost cattle their feet. Leave 4 inches.',
+      lead: 'The toxin of old fescue can cost cattle their feet. Leave 4 inches (10 cm).',
       life: true,
-      say: 'Most old tall fescue carries a fungus that makes a toxin. In cold weather it can cost cattle their feet, ear tips and tail switch. Most of it sits in the lowest inches and in seed heads. It falls as winter goes on, so graze other feed first, leave 4 inches, watch for lameness, and ask your veterinarian.',
+      say: 'Most old tall fescue carries a fungus that makes a toxin. In cold weather it can cost cattle their feet, ear tips and tail switch. Most of it sits in the lowest inches and in seed heads. It falls as winter goes on, so graze other feed first, leave 4 inches (10 cm), watch for lameness, and ask your veterinarian.',
       source: 'common practice',
     }),
     caution(({ feed, stock }) => feed === 'tall-fescue' && stock.some(({ kind }) => kind === 'horse'), {
@@ -101,7 +101,7 @@ export default defineCalculator({ slug: 'standing-feed', version: 2, title: 'Sto
     }),
     ...thinGrass<Values>(isThinAtStart, {
       lead: 'Grass this thin on the first day leaves cattle short before it is gone.',
-      say: 'Under about 750 pounds an acre will stand on the first day, and then cattle cannot bite off enough in a day. They go short before the grass is gone.',
+      say: 'Under about 750 pounds an acre (840 kg/ha) will stand on the first day, and then cattle cannot bite off enough in a day. They go short before the grass is gone.',
       source: 'white-b5036',
     }),
     caution(({ grazingForDays }) => grazingForDays >= longestDays, {

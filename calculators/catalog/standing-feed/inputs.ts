@@ -46,7 +46,7 @@ export const inputs = {
   densityLbPerAcIn: number('Pounds in an inch of height', 'd', 'lb/ac/in', [20, 1000], 250, {
     usual: 'swardLbPerAcIn',
     shownWhen: { massFrom: 'height' },
-    ask: 'A good stand of pasture holds 200 to 300, a thin one 100 to 200. Three clips of your own set the stick.',
+    ask: 'A good stand of pasture holds 200 to 300 lb/ac an inch (88 to 132 kg/ha a cm), a thin one 100 to 200 (44 to 88). Three clips of your own set the stick.',
     offeredBy: 'pasture.density',
   }),
   measuredDay: date('Day it was measured', '2026-11-10', {
@@ -80,10 +80,10 @@ export const inputs = {
     help: 'Percent of what stood when it was measured, each month alike.',
     field: 'Clip the same ground again a month later, under a cage. What is missing is your loss.',
   }),
-  areaAc: number('Acres saved', 'A', 'ac', [0.5, 20_000], 40, { step: 5, usual: 'pastureAc', offeredBy: 'pasture.area' }),
+  areaAc: number('Ground saved', 'A', 'ac', [0.5, 20_000], 40, { step: 5, usual: 'pastureAc', offeredBy: 'pasture.area' }),
   fenceFt: number('Length of the moving wire', 'l_f', 'ft', [50, 20_000], 1320, {
     help: 'Straight across the field, from fence to fence.',
-    ask: 'Pace it, or measure it on an aerial photograph. A square of 40 acres is 1,320 feet across.',
+    ask: 'Pace it, or measure it on an aerial photograph. A square of 40 acres is 1,320 feet across, one of 16 hectares 400 m.',
   }),
   stock,
   fromDay: date('Feed is wanted from', '2026-12-01', {
@@ -98,18 +98,18 @@ export const inputs = {
     offeredBy: 'season.turnIn',
   }),
   startDay: date('First day of grazing it', '2026-12-01', { occurs: inWinter, belongsTo: 'management' }),
-  stubbleLbPerAc: number('Pounds to leave on an acre', 's', 'lb/ac', [0, 10_000], 1000, {
+  stubbleLbPerAc: number('Feed to leave', 's', 'lb/ac', [0, 10_000], 1000, {
     belongsTo: 'management',
     usual: 'stubbleLbPerAc',
     shownWhen: { massFrom: 'known' },
     help: 'If you clipped at the height that you leave, put 0: then it is already left out.',
-    ask: 'Three or four inches of good sod hold about 1,000 pounds. Range needs 300 to 1,500, the taller the grass the more.',
+    ask: 'Three or four inches (75 to 100 mm) of good sod hold about 1,000 lb/ac (1,120 kg/ha). Range needs 300 to 1,500 lb/ac (340 to 1,680 kg/ha), the taller the grass the more.',
   }),
   stubbleHeightIn: number('Stubble to leave, height', 'h', 'in', [0, 40], toxicFescueIn, {
     belongsTo: 'management',
     usual: 'stubbleIn',
     shownWhen: { massFrom: 'height' },
-    ask: 'Four inches on fescue that may carry the toxin, three to four on other sod, eight or more on tall native grass. Bare ground washes in winter.',
+    ask: 'Four inches (100 mm) on fescue that may carry the toxin, three to four (75 to 100 mm) on other sod, eight (200 mm) or more on tall native grass. Bare ground washes in winter.',
     offeredBy: 'pasture.stopHeight',
   }),
   stripDays: number('Days that a strip lasts', 't_s', 'd', [1, 120], 3, {

@@ -180,9 +180,9 @@ export default defineCalculator({
       source: 'common practice',
     }),
     caution(({ supply }) => supply === 'hauled', {
-      lead: 'Water weighs 8.3 lb a gallon. Stay within what truck and brakes carry.',
+      lead: 'Water weighs 8.3 lb a gallon (1 kg/L). Mind what the brakes carry.',
       life: true,
-      say: 'Water weighs 8.3 lb a gallon: 1,000 gallons are over four tons, and a half-full tank sloshes. Stay within what truck, trailer and brakes carry. Use a tank that never held chemicals, and keep an air gap when filling from a house line.',
+      say: 'Water weighs 8.3 lb a gallon (1 kg a liter): 1,000 gallons (3,800 L) are over four tons (3.8 tonnes), and a half-full tank sloshes. Stay within what truck, trailer and brakes carry. Use a tank that never held chemicals, and keep an air gap when filling from a house line.',
       source: 'common practice',
     }),
     caution((values) => isPond(values) && values.verdict === 'short', {
@@ -215,8 +215,8 @@ export default defineCalculator({
       source: 'common practice',
     }),
     caution(({ hotF, intakeFrom, herd }) => hotF > listsEndF && intakeFrom === 'lists' && knownByHeat({ herd }).has(true), {
-      lead: 'The lists end at 90 °F. Above that stock drink at least this much.',
-      say: 'The published lists end at 90 °F (one rule at 95). Above that stock drink at least this much; keep some in hand.',
+      lead: 'The lists end at 90 °F (32 °C). Above that stock drink at least this much.',
+      say: 'The published lists end at 90 °F (32 °C; one rule at 95 °F, 35 °C). Above that stock drink at least this much; keep some in hand.',
       source: 'common practice',
     }),
     caution(({ walkFt }) => walkFt > mileFt, {

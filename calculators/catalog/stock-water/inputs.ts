@@ -128,13 +128,13 @@ export const placeInputs = {
     offeredBy: 'water.maxDepth',
   }),
   lossFrom: choice('What sun and ground take', 'known', {
-    options: { known: 'I give inches a day', stake: 'I have a stake in the water' },
+    options: { known: 'I give it by the day', stake: 'I have a stake in the water' },
     shownWhen: pond,
   }),
   evaporationInPerDay: number('Drying up by sun and wind', 'e', 'in/d', [0, 1], 0.3, {
     usual: 'evaporationInPerDay',
     shownWhen: { ...pond, lossFrom: 'known' },
-    help: 'A quarter to four tenths of an inch a day in a hot, dry summer; less in spring and fall. From memory: a stake is better.',
+    help: 'A quarter to four tenths of an inch (6 to 10 mm) a day in a hot, dry summer; less in spring and fall. From memory: a stake is better.',
     ask: 'Drive a stake and mark the water. How far is it down in a week without rain? Then choose “I have a stake in the water”.',
     offeredBy: 'water.evaporation',
   }),
@@ -152,13 +152,10 @@ export const placeInputs = {
   stakeDrunkGal: number('Drunk or pumped in those days', 'G_s', 'gal', [0, 2_000_000], 7000, {
     shownWhen: stake,
     help: '0 if stock were kept off. If in doubt put less: then the loss comes out larger, which errs the right way.',
-    ask: 'How many head drank there for how many days? Count 15 gallons a day for a cow, 2 for a ewe.',
+    ask: 'How many head drank there for how many days? Count 15 gallons (57 L) a day for a cow, 2 (8 L) for a ewe.',
   }),
   flowFrom: choice('What it gives', 'bucket', {
-    options: {
-      known: { label: 'I know the gallons a minute', short: 'flow known' },
-      bucket: { label: 'I timed a bucket', short: 'timed by a bucket' },
-    },
+    options: { known: { label: 'I know the flow', short: 'flow known' }, bucket: { label: 'I timed a bucket', short: 'timed by a bucket' } },
     shownWhen: { supply: 'flow' },
     offeredBy: 'water.flowFrom',
   }),
@@ -207,7 +204,7 @@ export const managementInputs = {
   deadDepthFt: number('Depth to leave in the pond', 'd', 'ft', [0, 15], 2, {
     belongsTo: 'management',
     shownWhen: { supply: 'pond' },
-    help: 'The last 1 to 2 ft are mud, foul water and bogged stock.',
+    help: 'The last 1 to 2 ft (0.3 to 0.6 m) are mud, foul water and bogged stock.',
     offeredBy: 'water.deadDepth',
   }),
   pumpedHr: number('It runs, in a day', 'h', 'hr', [0.1, 24], 24, {
@@ -227,13 +224,13 @@ export const managementInputs = {
       round: { label: 'Round tanks', short: 'round tanks' },
       square: { label: 'Square-cornered tanks', short: 'square-cornered tanks' },
       'round-end': { label: 'Tanks with round ends', short: 'tanks with round ends' },
-      known: { label: 'I know the gallons', short: 'gallons known' },
+      known: { label: 'I know how much', short: 'amount known' },
     },
     belongsTo: 'management',
     help: 'In tanks and troughs, full. With a pond it is counted as the reserve, not into the days.',
     offeredBy: 'water.storage',
   }),
-  ownStoredGal: number('Gallons stored', 'V_k', 'gal', [0, 2_000_000], 2500, { belongsTo: 'management', shownWhen: { storage: 'known' } }),
+  ownStoredGal: number('Water held in storage', 'V_k', 'gal', [0, 2_000_000], 2500, { belongsTo: 'management', shownWhen: { storage: 'known' } }),
   tanksCount: number('Tanks of this size', 'N_t', 'count', [1, 50], 1, {
     belongsTo: 'management',
     whole: true,
@@ -264,7 +261,7 @@ export const managementInputs = {
   walkFt: number('Farthest that they graze from the water', 'L', 'ft', [0, 30_000], 1500, {
     belongsTo: 'management',
     usual: 'walkFt',
-    help: 'Beyond about 900 ft they come as a herd, all at once.',
+    help: 'Beyond about 900 ft (275 m) they come as a herd, all at once.',
   }),
 };
 
@@ -302,11 +299,11 @@ export const pipeInputs = {
     shownWhen: piped,
     help: 'Add about a tenth for bends, valves and the float.',
   }),
-  pipeHeadFt: number('Fall from the water down to the trough, or pressure as feet', 'h_p', 'ft', [0.1, 1500], 30, {
+  pipeHeadFt: number('Fall from the water down to the trough, or pressure as a height', 'h_p', 'ft', [0.1, 1500], 30, {
     belongsTo: 'management',
     shownWhen: piped,
-    help: 'From the lowest water to the float. With a pump: 2.31 ft for each pound (psi) on the gauge at its lowest, less what the pipe climbs.',
-    field: 'A hand level or a clear hose gives the fall. A map is good to about 10 ft.',
+    help: 'From the lowest water to the float. With a pump: 2.31 ft for each pound (psi), or 0.1 m for each kPa, on the gauge at its lowest, less what the pipe climbs.',
+    field: 'A hand level or a clear hose gives the fall. A map is good to about 10 ft (3 m).',
   }),
 };
 

@@ -107,7 +107,7 @@ export const inputs = {
     belongsTo: 'management',
     help: 'Both managements get the same depth until you have dug both. Long trials found little difference.',
     field: 'Dig a hole with one straight side, scrape it clean, and see where roots go from many to few.',
-    ask: 'Dig. Without a hole, take 12 in for grazed pasture and read the answer with 6 in more below it.',
+    ask: 'Dig. Without a hole, take 12 in (300 mm) for grazed pasture and read the answer with 6 in (150 mm) more below it.',
     offeredBy: 'pasture.rootsMost',
   }),
   rootsDeepestIn: number('Deepest root that you saw', 'z_{max}', 'in', [1, 120], 32, {
@@ -125,7 +125,7 @@ export const inputs = {
     step: 0.01,
     usual: 'useInPerDay',
     shownWhen: { useFrom: 'known' },
-    help: 'One list has pasture grass at 1 to 1 1/2 in a week from May to September: 0.14 to 0.21 in a day.',
+    help: 'One list has pasture grass at 1 to 1 1/2 in a week from May to September: 0.14 to 0.21 in a day (3.6 to 5.3 mm a day).',
     ask: 'A weather station’s or irrigation bulletin’s figure for pasture or grass. Or choose the month, the place and the heat.',
   }),
   // It stays July on a fresh form: the heat beside it is that of July.

@@ -187,7 +187,7 @@ export default defineCalculator({
       says: 'In gallons: an inch on an acre is 3,630 cubic feet, a cubic foot 1,728 cubic inches, a gallon 231 of them.',
       source: 'common practice',
     }),
-    formula('stayedGal', tex`\q{stayedIn} \times \q{totalAc} \times \frac{3630 \times 1728}{231}`, { says: 'And what stayed, in gallons.' }),
+    formula('stayedGal', tex`\q{stayedIn} \times \q{totalAc} \times \frac{3630 \times 1728}{231}`, { says: 'And what stayed, by volume.' }),
   ],
   cautions: [
     caution(({ sod }) => sod === 'thin', {

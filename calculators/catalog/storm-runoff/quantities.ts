@@ -51,7 +51,7 @@ export const quantities = {
   soakedIn: depth('Soaked in after that', 'F_a'),
   runoffPercent: amount('Share that ran off', 'q', 'pct', 0),
   // The inches behind them hold two digits.
-  runoffGal: { ...amount('Ran off, in gallons', 'V', 'gal', 0), significant: 2 },
-  stayedGal: { ...amount('Stayed, in gallons', 'V_F', 'gal', 0), significant: 2 },
+  runoffGal: { ...amount('Ran off, by volume', 'V', 'gal', 0), significant: 2 },
+  stayedGal: { ...amount('Stayed, by volume', 'V_F', 'gal', 0), significant: 2 },
   coverPercent: amount('Covered ground, over all', 'G', 'pct', 0),
 } as const;

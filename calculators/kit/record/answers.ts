@@ -1,3 +1,5 @@
+import type { UnitSystem } from '../../units/units.ts';
+
 /**
  * What people answered about a record stands in the first line of its text, `#= unit=mm; blank=none`, so that the text alone says how it
  * is to be read, wherever it is kept. Links carry neither.
@@ -30,8 +32,14 @@ export const answered = (text: string, name: string, value: string): string => {
   const { confirmed, ...others } = answers;
   return withAnswers(name === 'confirmed' ? { ...answers, confirmed: value } : { ...others, [name]: value }, body);
 };
-/** Another text: what was answered about the last one holds as long as lines are only added or mended, not when the whole is replaced. */
-export const withBody = (text: string, body: string, isNew: boolean): string => {
-  const { confirmed, ...others } = splitAnswers(text).answers;
-  return isNew || body.trim() === '' ? body : withAnswers(others, body);
+/**
+ * Another text: what was answered about the last one holds as long as lines are only added or mended, not when the whole is replaced. One that begins
+ * under a reader of metric units keeps for good that its bare numbers are millimeters, where nothing in it says otherwise.
+ */
+export const withBody = (text: string, body: string, isNew: boolean, system: UnitSystem): string => {
+  if (body.trim() === '') return body;
+  const last = splitAnswers(text);
+  if (isNew || last.body.trim() === '') return system === 'si' && !body.startsWith(mark) ? withAnswers({ bare: 'mm' }, body) : body;
+  const { confirmed, ...others } = last.answers;
+  return withAnswers(others, body);
 };

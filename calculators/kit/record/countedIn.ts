@@ -29,7 +29,7 @@ export function countedIn(input: RecordLimits, cells: readonly DatedCell[], { la
   const inHead = layout.dates.is === 'months' ? layout.head.join(' ') : (layout.head[rain] ?? '');
   const named = countingIn(inHead) ?? countingIn(layout.above);
   const asked = answers['unit'];
-  const counting = isCounting(asked) ? asked : (named ?? (input.unit === 'mm' ? 'mm' : 'in'));
+  const counting = isCounting(asked) ? asked : (named ?? (input.unit === 'mm' || answers['bare'] === 'mm' ? 'mm' : 'in'));
   const read = amountReader(input.unit, counting, hasDecimalComma);
   const readCells = cells.map((cell): ReadCell => ({ line: cell.line, ...spanOf(cell, order), what: read(cell.cell, cell.flag) }));
   const isUnitKnown = isCounting(asked) || named !== undefined || !areUnlikely(input, readCells);
@@ -44,7 +44,9 @@ export function countedIn(input: RecordLimits, cells: readonly DatedCell[], { la
       ...(hasDecimalComma ? ['A comma in a number was taken as the decimal point.'] : []),
       ...(isGuessed ? [`Nothing says what the numbers are in: taken as ${countings[counting]}.`] : []),
     ],
-    problem: isUnitKnown ? undefined : `${input.label}: nothing says what its numbers are in, and for inches some are too large. Say it below.`,
+    problem: isUnitKnown
+      ? undefined
+      : `${input.label}: nothing says what its numbers are in, and for ${countings[counting]} some are too large. Say it below.`,
   };
 }
 interface CountedBy {
