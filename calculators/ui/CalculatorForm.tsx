@@ -17,6 +17,7 @@ import { otherTexts, type RanSide, useSide } from './sides.ts';
 import { stampOf } from './stamp.ts';
 import { TellLater } from './TellLater.tsx';
 import { isTouched } from './touched.ts';
+import { UnitsSwitch } from './UnitsSwitch.tsx';
 import { useTall } from './useTall.ts';
 import { Waiting } from './Waiting.tsx';
 
@@ -240,18 +241,14 @@ export function CalculatorForm(props: CalculatorFormProps) {
               {thatTexts ? 'Stop comparing' : 'Set another management beside it'}
             </button>
           )}
-          <button
-            type="button"
-            class="quiet units"
-            disabled={!isLive}
-            onClick={() => {
-              const to = system === 'us' ? 'si' : 'us';
+          <UnitsSwitch
+            system={system}
+            isOff={!isLive}
+            onSystem={(to) => {
               act.switchSystem(to);
               onSystem?.(to);
             }}
-          >
-            {system === 'us' ? 'In metric' : 'In inches, acres and pounds'}
-          </button>
+          />
         </section>
         <InView answer={answer} figure={figure} stamp={stamp} />
       </div>
