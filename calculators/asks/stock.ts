@@ -26,8 +26,10 @@ const grazer = (kind: GrazerKind): Option => ({ label: grazers[kind].label, fill
 const areKinds = <K extends GrazerKind>(kinds: readonly K[], built: object): built is Readonly<Record<K, Option>> =>
   kinds.every((kind) => Object.hasOwn(built, kind));
 
-/** What a form asks of appetite: what they eat today, or on the mean of the grazing season, on whatever day it is opened. */
-type AppetiteOf = 'today' | 'season';
+/** What a form asks of appetite: what they eat today, or on the mean of the grazing season or of the winter, on whatever day it is opened. */
+type AppetiteOf = 'today' | 'season' | 'winter';
+const kindOffers = { today: 'herd.kind', season: 'herd.seasonKind', winter: 'herd.winterKind' } as const;
+const intakeOffers = { today: 'herd.intake', season: 'herd.seasonIntake', winter: 'herd.winterIntake' } as const;
 
 /** The kinds that a list offers, in its order, and at its end one that fills in nothing. `own` is what a list says of a kind otherwise. */
 export function stockKind<const K extends GrazerKind>(
@@ -40,7 +42,7 @@ export function stockKind<const K extends GrazerKind>(
   return choice<K | 'other'>('Kind of stock', start, {
     options: { ...options, other: { label: 'Other', short: counted.other } },
     help: 'Choosing one fills in weight and appetite; change them to fit yours.',
-    offeredBy: appetiteOf === 'season' ? 'herd.seasonKind' : 'herd.kind',
+    offeredBy: kindOffers[appetiteOf],
   });
 }
 
@@ -89,7 +91,7 @@ export const grazingStock = <const K extends string>({
       weightLb: number('Weight of one', 'W', 'lb', [20, 3000], 1250, { step: 10, usual: 'animalLb', ask, offeredBy: 'herd.weight' }),
       intakePercent: number('Eats a day, share of its weight', 'p', 'pct', [0.5, 8], commonGrazer(start).intakePercent, {
         help: 'Counted with the water out.',
-        offeredBy: appetiteOf === 'season' ? 'herd.seasonIntake' : 'herd.intake',
+        offeredBy: intakeOffers[appetiteOf],
       }),
     },
     default: herd.map(([each, countHead]) => ({ kind: each, countHead, ...commonGrazer(each) })),

@@ -174,11 +174,13 @@ export interface Outcome {
 }
 export type Run = { readonly outcome: Outcome } | { readonly refusals: readonly Problem[] };
 
+/** The range of the gap between two sides, by their numbers. */
+type CountedGap = NonNullable<RangeOf<PlainValues>['counted']>;
 export interface PlainShown {
   readonly of: string;
   readonly said?: string;
   readonly gap?: readonly [less: string, more: string];
-  readonly range?: { readonly low: string; readonly high: string; readonly counted?: true };
+  readonly range?: { readonly low: string; readonly high: string; readonly counted?: CountedGap };
 }
 /** A definition as the rest of the program sees it. The functions are closed over, so nobody else needs the type parameters. */
 export interface Calculator {

@@ -15,8 +15,8 @@ export interface LeadRows {
   readonly words: { readonly into: string; readonly of: string; readonly as: OtherWords; readonly nearestBy: string };
   /** Columns of theirs by columns of ours. */
   readonly columns: Readonly<Record<string, string>>;
-  /** Columns of theirs that are the same in every row. */
-  readonly sets?: Readonly<Record<string, string>>;
+  /** Columns of theirs that follow from our word, by that word. Where it tells nothing they go empty, and their form asks. */
+  readonly tells?: Readonly<Record<string, Readonly<Record<string, string>>>>;
 }
 interface CommonLead<V> {
   /** What the next page answers, in a few words. */
@@ -93,7 +93,7 @@ function rowsLed(rows: LeadRows, plain: PlainValues, { inputs }: Ours): { readon
     pairs: [
       pair(rows.words.into, ({ word }) => String(word)),
       ...Object.entries(rows.columns).map(([theirs, ours]) => pair(theirs, ({ row }) => textOf(row[ours] ?? '', columns[ours]))),
-      ...Object.entries(rows.sets ?? {}).map(([theirs, text]) => pair(theirs, () => text)),
+      ...Object.entries(rows.tells ?? {}).map(([theirs, texts]) => pair(theirs, ({ row }) => texts[String(row[rows.words.of])] ?? '')),
     ],
     leftOut,
   };

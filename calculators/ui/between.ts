@@ -47,18 +47,9 @@ export function figureBetween(sides: TwoSides): Figure | undefined {
 }
 const same: Figure = { figure: 'The same', unit: '', what: 'for both', isWords: true };
 
-/**
- * The range of a gap between two counts, each with its own chance: from d − √((p2 − l2)² + (u1 − p1)²) to d + √((u2 − p2)² + (p1 − l1)²), with d = p2 − p1
- * and l, u the ends of each count's range (newcombe-1998-difference, method 10, there from score ranges).
- */
-function gapCounted(sides: readonly Outcome[], names: readonly string[], { digits, unit }: Gap): string {
-  // A share in percent, in either system of units.
-  const [[one = 0, oneLow = 0, oneHigh = 0] = [], [two = 0, twoLow = 0, twoHigh = 0] = []] = sides.map((side) =>
-    names.map((name) => Number(scalarAt(side, name))),
-  );
-  const gap = two - one;
-  const least = roundedTo(gap - Math.hypot(two - twoLow, oneHigh - one), digits);
-  const most = roundedTo(gap + Math.hypot(twoHigh - two, one - oneLow), digits);
+/** The range of a gap between two counts, which is a share in percent in either system of units. */
+function gapCounted({ low, high }: { readonly low: number; readonly high: number }, { gap, digits, unit }: Gap): string {
+  const [least, most] = [roundedTo(low, digits), roundedTo(high, digits)];
   const [less, more] = [least, most].map((end) => printIn(Math.abs(end), unit, digits));
   if (least < 0 && most > 0) return `it can be chance: ${printNumber(-least, digits)} less to ${more} more`;
   return withUnitOnce(gap < 0 ? `${more} to ${less}, 95 times in 100` : `${less} to ${more}, 95 times in 100`);
@@ -74,7 +65,7 @@ export function rangeBetween(sides: TwoSides): string | undefined {
   const [told, low, high] = [lead?.of, lead?.range?.low, lead?.range?.high].map((name = '') => signedGap(calculator, [outcome, other], name, system));
   if (!lead || !other.shown.includes(lead.of) || !told || !low || !high || told.unit !== low.unit) return undefined;
   const { range } = lead;
-  if (range?.counted) return gapCounted([outcome, other], [lead.of, range.low, range.high], told);
+  if (range?.counted) return gapCounted(range.counted(numberOf(outcome), numberOf(other)), told);
   if (low.gap * high.gap < 0) return 'the ranges cross: it can go either way';
   const digits = Math.min(low.digits, high.digits);
   const [least = 0, most = 0] = [low, high].map(({ gap }) => roundedTo(gap, digits)).toSorted((one, two) => one - two);
@@ -85,6 +76,11 @@ export function rangeBetween(sides: TwoSides): string | undefined {
     .map((gap) => printIn(gap, low.unit, digits));
   return from === to ? `${to} at either end of both ranges` : withUnitOnce(`${from} to ${to}, both at the same end`);
 }
+
+const numberOf =
+  (side: Outcome) =>
+  (name: string): number =>
+    Number(scalarAt(side, name));
 
 /** Both, as a form tells them. */
 export const toldBetween = (sides: TwoSides): readonly [figure: Figure | undefined, range: string | undefined] => [

@@ -144,12 +144,14 @@ async function start(box: HTMLElement, calculator: Calculator, { parts, later, r
     if (system === 'us' && !hasRecords && !fresh) return null;
     const texts = fresh?.texts ?? startTexts(calculator.inputs, system);
     const placed = fresh?.placed ?? new Set<string>();
+    const blank = fresh?.blank ?? new Set<string>();
     return {
       form: { this: { ...texts, ...records }, that: null },
       system,
       notices: fresh?.notices ?? [],
       linked: new Set(),
-      touched: new Set([...own, ...placed]),
+      touched: new Set([...own, ...placed, ...blank]),
+      blank,
       today: fresh?.today ?? new Map(),
       placed,
       place: fresh?.place,

@@ -15,6 +15,8 @@ export interface Fresh {
   readonly notices: readonly string[];
   /** What the open place put in, by path, and what it says. */
   readonly placed?: ReadonlySet<string>;
+  /** What it left for the reader to fill. */
+  readonly blank?: ReadonlySet<string>;
   readonly place?: PlaceMarks;
 }
 /** The example of a calculator as it stands today. */

@@ -103,6 +103,28 @@ test('many paddocks and two herds fit on one screen, and the rest is one tap awa
     .toMatchObject({ paddockId: 'low-12', stock: [{ kind: 'ewe', countHead: 60 }] });
 });
 
+test('a herd that was split is told once, and one part of it is moved by itself', async ({ page }) => {
+  await page.clock.setFixedTime(morning);
+  await page.goto('/about/');
+  const creek = { id: 'creek', name: 'Creek flat', areaAc: 40, isCounted: true, paddocks: [] };
+  await keepPlace(page, { ...twoBench, pastures: [...twoBench.pastures, creek] });
+  const part = (id: string, paddockId: string, countHead: number) =>
+    aMove({ id, placeId, paddockId, inDay: '2027-06-10', stock: [{ kind: 'cow', countHead, weightLb: 1250 }] });
+  await keepRows(page, [part('m1', 'low', 25), part('m2', 'high', 20)]);
+  await page.goto('/place/#/gate');
+  await expect(page.locator('.gate-herds li')).toHaveText([/^45 cows in 2 parts: 25 cows on Low bench since .+; 20 cows on High bench since /]);
+  await button(page, 'They moved').tap();
+  await button(page, 'High bench').tap();
+  await expectOneHand(page);
+  await button(page, /^Creek flat/).tap();
+  await expect(page.getByText('They went from High bench to Creek flat.')).toBeVisible();
+  await expect
+    .poll(async () => (await moves(page)).find((row) => 'inDay' in row && row.inDay === '2027-06-20'))
+    .toMatchObject({ paddockId: 'creek', herdNumber: 1, stock: [{ kind: 'cow', countHead: 20 }] });
+  const left = (await moves(page)).filter((row) => 'outDay' in row).map(({ id }) => id);
+  expect(left).toEqual(['m2']);
+});
+
 test('of two herds one is moved on an earlier day than the other came, and is asked for its own heights', async ({ page }) => {
   await page.clock.setFixedTime(morning);
   await page.goto('/about/');

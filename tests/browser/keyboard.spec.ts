@@ -75,7 +75,7 @@ test('a formula is a stop on the way while it is too wide for its line, and only
 
   // These fit a narrow window, until the numbers grow.
   await page.setViewportSize({ width: 306, height: 700 });
-  await openForm(page, 'rain-on-ground', '?rain=1in&v=1');
+  await openForm(page, 'rain-on-ground', '?rain=1in&v=2');
   await openSteps();
   await expect.poll(stops).toEqual(none);
   await field(page, 'rain-on-ground-rainIn').fill('29.123456789');

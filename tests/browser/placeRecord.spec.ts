@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test } from '@playwright/test';
 import { unitsKey } from '../../src/scripts/kept.ts';
-import { aHeight, aMove, aPlan, aRain } from '../place/aRow.ts';
+import { aHay, aHeight, aMove, aPlan, aRain } from '../place/aRow.ts';
 import { field, openForm, openGroups } from './forms.ts';
 import { keepPlace, keepRows, keptRows, twoBench } from './placeOfOnes.ts';
 import { button, placed } from './placePage.ts';
@@ -273,4 +273,29 @@ test('two heights of a resting paddock open rests and moves, and its moves becom
   const plan = (await keptRows(page)).filter(({ is }) => is === 'plan');
   expect(plan.length).toBeGreaterThan(7);
   expect(plan.some((row) => 'inDay' in row && row.inDay === '2027-06-20')).toBe(true);
+});
+
+test('hay that was fed is taken off the stack in a form, and what is told of it fits the phone', async ({ page }) => {
+  await page.clock.setFixedTime(morning);
+  await page.goto('/about/');
+  await keepPlace(page, { ...twoBench, hay: { stacks: [{ id: 'a', baleCount: 60, baleLb: 1000, countedDay: '2027-03-01' }] } });
+  await keepRows(page, [aMove({ placeId, inDay: '2027-03-01' }), aHay({ placeId, day: '2027-03-05', baleCount: 12 })]);
+  await openForm(page, 'feed-or-sell');
+  await openGroups(page);
+  await expect(field(page, 'feed-or-sell-hayOnHandLb')).toHaveValue('48000');
+  await expect(page.getByText('bales: 60 counted Mar 1, 2027, 12 fed since')).toBeVisible();
+  expect(await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)).toBeLessThanOrEqual(0);
+});
+
+test('over the medians of the place its own rain is asked for, and no example stands there', async ({ page }) => {
+  await page.clock.setFixedTime(morning);
+  await page.goto('/about/');
+  await keepPlace(page, { ...twoBench, stationMonthsIn: [2, 2, 3, 3, 5, 4, 3, 2, 3, 3, 3, 2] });
+  await openForm(page, 'rain-record');
+  const rainIn = field(page, 'rain-record-ownRainIn');
+  await expect(rainIn).toHaveValue('');
+  await expect(page.locator('.field', { has: rainIn })).not.toContainText('example');
+  await expect(page.getByText('Waits for one answer')).toBeVisible();
+  await rainIn.fill('12');
+  await expect(page.locator('.answer')).toContainText('%');
 });

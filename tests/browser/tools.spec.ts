@@ -4,7 +4,7 @@ import { big, compare, openGroups, ready } from './forms.ts';
 
 test.use({ viewport: { width: 390, height: 844 } });
 
-const bucket = '/calculators/stock-water/?supply=flow&flow-from=bucket&v=1';
+const bucket = '/calculators/stock-water/?supply=flow&flow-from=bucket&v=2';
 const watch = (page: Page) => page.getByRole('button', { name: /^(Start the watch|Stop) for Time to fill it/ });
 const openBucket = async (page: Page) => {
   await page.clock.install({ time: new Date('2026-07-01T12:00:00') });

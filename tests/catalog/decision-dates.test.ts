@@ -54,6 +54,28 @@ describe('rain of a plan', () => {
 });
 
 describe('decision-dates', () => {
+  // Two inches each month from March through May and 2/30 on June 1: normal by then is 6.067 in, three quarters of it 4.55.
+  it.each([
+    ['4.4', '', '73 % of normal, under the trigger'],
+    ['4.53', 'just under it: 74.7 % of normal, and the trigger is 75 %', '74.7 % of normal, just under the trigger of 75 %'],
+    ['4.55', 'right at it: 75 % of normal, and the trigger is 75 %', '75 % of normal, right at the trigger of 75 %'],
+    ['4.57', 'just over it: 75.3 % of normal, and the trigger is 75 %', '75.3 % of normal, just over the trigger of 75 %'],
+    ['4.7', '', '77 % of normal, over the trigger'],
+  ])('tells rain near the trigger on its own side of it: %s in', (rain, words, inNote) => {
+    const station = Array.from({ length: 12 }, () => '2in').join();
+    const { ranges, note } = runQuery(decisionDates, `rain-from=station&station=${station}&today=2026-06-01&rain-so-far=${rain}in`);
+    expect(ranges['rainSays'] ?? '').toBe(words);
+    expect(note).toContain(`is ${inNote}.`);
+  });
+  it('never tells a share on the other side of a trigger in tenths either', () => {
+    // 67.37 % of normal by the example's record, which whole percents would tell as 67.
+    const { ranges, values } = runQuery(decisionDates, 'trigger=67.4pct');
+    expect(values['rainSays']).toBe('under');
+    expect(ranges['rainSays']).toBeUndefined();
+    expect(runQuery(decisionDates, 'trigger=67.3pct').ranges['rainSays']).toMatch(
+      /^just over it: 67\.(?:3[1-9]|4) % of normal, and the trigger is 67\.3 %$/,
+    );
+  });
   it('looks into the record once for what is wrong, however many refusals ask', () => {
     const { values } = readForm(decisionDates.inputs, startTexts(decisionDates.inputs));
     const { rainRecord = [] } = values;

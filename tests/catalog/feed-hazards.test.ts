@@ -346,6 +346,15 @@ describe('feed-hazards', () => {
     expect(drunk('water-from=known&water=17gal/d')).toBe(17);
   });
 
+  it('says what a dry cow drinks in the cold, where the lists’ most is that of a nursing one', () => {
+    // At 40 degrees: 6.0 (Kansas State, Table 1; Gould) and 9.2 (Montana State) dry, up to 12.2 (Montana State) nursing.
+    const { help } = definition.inputs['waterFrom'] ?? {};
+    const { leastGalPerDay, galPerDay } = planningIntakeGal('cow-dry', 40);
+    expect(help).toContain(`a dry cow drinks ${Math.round(leastGalPerDay)} to ${Math.round(galPerDay)} gallons`);
+    expect(Number(at('water-nitrate=no3-n&water-from=winter', 'drunkGal'))).toBe(12.2);
+    expect(Number(at('water-nitrate=no3-n&water-from=known&water=9gal/d', 'drunkGal'))).toBe(9);
+  });
+
   it('names polio where sulfate is high', () => {
     const saysAt = (mgPerL: number) => saysIn(`water-sulfate=so4&slip-sulfate=${mgPerL}`);
     expect(saysAt(1000)).toMatch(/polio \(polioencephalomalacia\)/);

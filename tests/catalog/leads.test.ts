@@ -7,6 +7,7 @@ import { exampleOn } from '../../calculators/kit/occurs.ts';
 import { fromLink } from '../../calculators/kit/openLink.ts';
 import { runTexts } from '../../calculators/kit/runTexts.ts';
 import { readForm, rowsIn, startTexts, type Texts, textIn } from '../../calculators/kit/state.ts';
+import { textAt } from '../../calculators/kit/textAt.ts';
 import { dayOf, isoDay } from '../../calculators/units/printQuantity.ts';
 import { units } from '../../calculators/units/units.ts';
 import { calculators } from '../support/catalog.ts';
@@ -84,26 +85,42 @@ describe.each(each)('$slug to $to', ({ calculator, lead }) => {
       expect(units[from.unit].dimension, name).toBe(units[to.unit].dimension);
       expect([from.min >= to.min, from.max <= to.max], `${name} takes all that is given`).toEqual([true, true]);
     }
-    for (const [name, text] of Object.entries(rows.sets ?? {})) {
+    for (const [name, texts] of Object.entries(rows.tells ?? {})) {
       const to = linked(target, `${rows.into}.${name}`);
-      expect(to?.kind === 'choice' ? Object.keys(to.options) : to?.kind === 'yesNo' ? ['yes', 'no'] : [], name).toContain(text);
+      const theirs = to?.kind === 'choice' ? Object.keys(to.options) : to?.kind === 'yesNo' ? ['yes', 'no'] : [];
+      for (const [word, text] of Object.entries(texts)) {
+        expect(theirs, name).toContain(text);
+        expect(Object.keys(words.options)).toContain(word);
+      }
     }
   });
 });
 
-/** Opens a lead as a browser does, and answers what it asks: a date sixty days after the last that was given. */
+/** The same row with what it asks answered: no, and the first of a list. */
+const answeredRow = (columns: Readonly<Record<string, Cell>>, row: Readonly<Record<string, string>>) =>
+  Object.fromEntries(
+    Object.entries(row).map(([name, text]) => {
+      const cell = columns[name];
+      if (text !== '' || cell === undefined) return [name, text];
+      return [name, cell.kind === 'yesNo' ? 'no' : cell.kind === 'choice' ? (Object.keys(cell.options)[0] ?? '') : text];
+    }),
+  );
+/** Opens a lead as a browser does, and answers what it asks: a date sixty days after the last that was given, the first of a list, no. */
 function faultsOf(outcome: Outcome): readonly string[] {
   return (outcome.leads ?? []).flatMap(({ page, query }) => {
     const [room, slug = ''] = page.split('/');
     if (room !== 'calculators') return [];
     const target = calculatorOf(slug);
     const { form, notices } = fromLink(target, query);
-    const blank = Object.keys(target.inputs).filter((key) => form.this[key] === '');
+    const isBlank = (at: string): boolean => textAt(form.this, at) === '';
     const asks = target.inputs;
     const open = readForm(target.inputs, form.this).problems.map(({ at }) => at);
     const answered: Texts = Object.fromEntries(
       Object.entries(form.this).map(([key, text]) => {
-        if (!blank.includes(key) || asks[key]?.kind !== 'date') return [key, text];
+        const input = asks[key];
+        if (input?.kind === 'rows') return [key, rowsIn(text).map((row) => answeredRow(input.columns, row))];
+        if (input?.kind === 'choice' && text === '') return [key, Object.keys(input.options)[0] ?? ''];
+        if (text !== '' || input?.kind !== 'date') return [key, text];
         const days = Object.values(form.this)
           .flatMap((each) => (typeof each === 'string' ? [dayOf(each)] : []))
           .filter((each) => each !== undefined);
@@ -112,11 +129,9 @@ function faultsOf(outcome: Outcome): readonly string[] {
       }),
     );
     const run = runTexts(target, answered);
-    return [
-      ...notices,
-      ...open.filter((at) => !blank.includes(at)),
-      ...('refusals' in run ? run.refusals.map(({ at, say }) => `${at}: ${say}`) : []),
-    ].map((fault) => `${page}?${query}: ${fault}`);
+    return [...notices, ...open.filter((at) => !isBlank(at)), ...('refusals' in run ? run.refusals.map(({ at, say }) => `${at}: ${say}`) : [])].map(
+      (fault) => `${page}?${query}: ${fault}`,
+    );
   });
 }
 describe.each(leading)('what $slug leads to', (calculator) => {
@@ -152,7 +167,16 @@ describe('the herd goes along', () => {
     'today=2026-07-01&until=2026-08-15&area=25ac&height=7in&stop-height=3in&density-from=own&density=300lb/ac/in&eaten-from=own&own-eaten=60pct&stock.kind=cow-nursing&stock.count=40&stock.weight=1250lb&stock.intake=2.5pct&can-go=30';
   it('to hay, from the day to plan on', () => {
     const hay = leadsOf(clipped).find(({ page }) => page === 'calculators/hay-to-grass');
-    expect(hay?.query).toBe('from=2026-07-11&on-hand=none&to=&herd.stock=cow&herd.count=40&herd.weight=1250lb&herd.intake=2.5pct&herd.births=no');
+    expect(hay?.query).toBe('from=2026-07-11&to=&on-hand=&herd.stock=cow&herd.count=40&herd.weight=1250lb&herd.intake=2.5pct&herd.births=');
+  });
+  it('to hay, with no births of those that have none, and a question for the others', () => {
+    const kinds = clipped.replace(
+      /&stock\.kind.*&can-go/,
+      '&stock.kind=cow-dry,bull,stocker,calf,ewe-nursing,other&stock.count=9,1,9,9,9,9&stock.weight=1000lb,1800lb,600lb,300lb,150lb,500lb&stock.intake=2pct,2pct,2pct,2pct,2pct,2pct&can-go',
+    );
+    const hay = leadsOf(kinds).find(({ page }) => page === 'calculators/hay-to-grass');
+    expect(hay?.query).toContain('&herd.stock=cow,bull,growing,calf,ewe,other&');
+    expect(hay?.query).toMatch(/&herd\.births=,no,no,no,,$/);
   });
   it('to selling, with the head that must leave today', () => {
     expect(leadsOf(clipped).find(({ page }) => page === 'calculators/feed-or-sell')?.query).toBe('herd=40&sell=28');
@@ -186,7 +210,8 @@ describe('the herd goes along', () => {
     const { query = '' } = leadsOf(clipped).find(({ page }) => page === 'calculators/hay-to-grass') ?? {};
     const { form, named } = fromLink(calculatorOf('hay-to-grass'), query);
     expect(rowsIn(form.this['herd'])).toHaveLength(1);
-    expect(form.this['toDay']).toBe('');
+    // What nobody has given is asked: until when, whether there is hay, and whether they calve in that time.
+    for (const at of ['toDay', 'onHand', 'herd.0.hasBirths']) expect(textAt(form.this, at), at).toBe('');
     expect([...named].toSorted()).toEqual(['fromDay', 'herd', 'onHand', 'toDay']);
   });
 });

@@ -59,4 +59,15 @@ describe('ring-test', () => {
     expect(number(wild, 'ratioTimes')).toBeGreaterThan(number(wild, 'scatterTimes'));
     expect(runQuery(definition, wild).shown).not.toContain('scatterTimes');
   });
+  it('tells a ratio below one, and its ends, to two digits', () => {
+    const slower = 'beside=visit&others.then=30in/hr,45in/hr,60in/hr';
+    expect(runQuery(definition, slower).ranges['ratioTimes']).toMatch(/^0\.0\d\d to 0\.\d\d, 19 times in 20$/);
+  });
+  it('gives rings that scatter by more than ten times either way no range of figures', () => {
+    const wild = 'beside=visit&others.then=0.1in/hr,0.2in/hr,3in/hr&rings.first=1min,3min,60min&rings.pours=once,once,once&rings.end=gone,gone,gone';
+    const { ranges, note } = runQuery(definition, wild);
+    expect(number(wild, 'highRatioTimes') / number(wild, 'ratioTimes')).toBeGreaterThan(10);
+    expect(ranges['ratioTimes']).toBe('these rings scatter too much to bound it');
+    expect(note).toContain('(these rings scatter too much to bound it)');
+  });
 });

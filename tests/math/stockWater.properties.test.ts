@@ -62,6 +62,17 @@ describe('water that stock drink', () => {
       }),
     );
   });
+  it('asks no list about a day colder than its coldest, unless no other reaches so far down', () => {
+    const at = (animal: Animal, airF: number) => planningIntakeGal(animal, airF).galPerDay;
+    // At 40 degrees: 12.2 (Montana State) for a nursing cow and 9.2 for a dry one; the list of 70, 80 and 90 would have 16.3 and 10.8.
+    expect([at('cow-nursing', 40), at('cow-dry', 40)]).toEqual([12.2, 9.2]);
+    expect(planningIntakeGal('cow-nursing', 40).bySource.map(({ source }) => source)).not.toContain('beef-summer-water');
+    expect(planningIntakeGal('cow-nursing', 70).bySource.map(({ source }) => source)).toContain('beef-summer-water');
+    // The rule of 0.4 gallons a degree begins at 50.
+    expect(planningIntakeGal('cow-nursing', 49.9).bySource.map(({ source }) => source)).not.toContain('noble-water-1999');
+    // Colder than all: 11.0 at 36 (Gould). A calf of 500 lb has but the one list, from 70 on; ewes have figures of no heat.
+    expect([at('cow-nursing', -10), at('calf-500', 40), at('ewe', -10)]).toEqual([11, 6.5, 2]);
+  });
   it('is never under a printed figure at or below the temperature', () => {
     for (const { airF, gal } of intakeByHeat) {
       for (const [animal, row] of Object.entries(gal)) {

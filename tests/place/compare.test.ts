@@ -61,6 +61,12 @@ describe('two visits side by side', () => {
     });
     expect(both('ring-test', [rings(30, 31, 32), rings(10, 80, 30)])?.verdict).toBe('The change cannot be told from chance.');
   });
+  it('give rings that scatter wildly no range of figures', () => {
+    const found = both('ring-test', [rings(1, 40, 600), rings(2, 30, 500)])?.change;
+    expect(found?.words).toMatch(/^[\d.]+ times what it was \(these rings scatter too much to bound it\)$/);
+    expect(found?.isBoundless).toBe(true);
+    expect(both('ring-test', [rings(30, 31, 32), rings(10, 80, 30)])?.change?.isBoundless).toBeUndefined();
+  });
   // The same rings beside each other in the form: `edges.ts` of the ring test holds where its verdict turns.
   it.each([
     [rings(30, 31, 32), rings(10, 11, 10), '3.0 times'],
@@ -79,7 +85,9 @@ describe('two visits side by side', () => {
     expect(found.verdict).toContain(said[String(values['verdict']) as keyof typeof said]);
     expect(found.change.words).toContain(words);
     // From a handbook's t for four degrees of freedom, 2.776: exp(2.776 × √(ln 1.64) × √(2/3)) = 4.9.
-    expect(found.change.usual).toBe(shown.includes('scatterTimes') ? 'With this many rings, usual scatter alone can come to 4.9 times.' : undefined);
+    expect(found.change.usual).toBe(
+      shown.includes('scatterTimes') ? 'Two such tests of one ground can come out 4.9 times apart by chance.' : undefined,
+    );
   });
   // Classes 5, 5, 5, 5, 6 against 6, 6, 6, 6, 6: by hand 5.2 and 6.0, pooled deviation √(0.8/8), times 2.306 × √(2/5): 0.8 ± 0.46.
   it('tell the means of both days and a difference of classes in tenths', () => {

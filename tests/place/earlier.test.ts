@@ -5,7 +5,7 @@ import { toLink } from '../../calculators/kit/link.ts';
 import { runTexts } from '../../calculators/kit/runTexts.ts';
 import { rowsIn, startTexts } from '../../calculators/kit/state.ts';
 import { dayOf } from '../../calculators/units/printQuantity.ts';
-import { earlierAt } from '../../src/place/form/earlierAt.ts';
+import { visitsAt } from '../../src/place/form/visitsAt.ts';
 import type { Place } from '../../src/place/model/place.ts';
 import type { Result } from '../../src/place/model/result.ts';
 import type { Visit } from '../../src/place/model/visit.ts';
@@ -50,8 +50,8 @@ async function formAfter(
     await store.save(resultKind, [{ before: null, after: made }]);
   }
   store.close();
-  const earlier = (await earlierAt(ringTest, place))(on);
-  return fillTexts(ringTest, allOffers(place, on, { ids: pastureIds, earlier }), on);
+  const visits = (await visitsAt(ringTest, place))(on);
+  return fillTexts(ringTest, allOffers(place, on, { ids: pastureIds, ...visits }), on);
 }
 const ratesIn = (form: ReturnType<typeof fillTexts>): readonly string[] => {
   const rows = form.texts['others'];
@@ -69,6 +69,31 @@ afterEach(() => {
   vi.unstubAllGlobals();
 });
 const session = new Map<string, string>();
+
+describe('how wet the ground felt', () => {
+  const wetnessOf = (form: ReturnType<typeof fillTexts>) => [form.texts['moisture'], form.marks.find(({ at }) => at === 'moisture')?.says];
+  const felt = (moistureFeel: 'dry' | 'moist' | 'wet', more: Partial<Visit> = {}): Kept => ({
+    day: '2026-06-18',
+    visit: { ground: { moistureFeel }, pastureIds: ['high'], ...more },
+  });
+  it.each(['dry', 'moist', 'wet'] as const)('at the visit that the form was opened from: %s', async (feel) => {
+    session.set('holdwater-visit', 'v0');
+    expect(wetnessOf(await formAfter([felt(feel)]))).toEqual([feel, 'felt at your visit of Jun 18, 2026']);
+  });
+  it.each<{ what: string; visit?: Partial<Visit>; opened?: string; on?: string }>([
+    { what: 'a visit that nobody has opened', opened: '' },
+    { what: 'a visit of another pasture', visit: { pastureIds: ['low'] } },
+    { what: 'a visit that noted none', visit: { ground: { daysSinceRain: 3 } } },
+    { what: 'a visit that is still to come', on: '2026-06-17' },
+  ])('is not taken from $what', async ({ visit = {}, opened = 'v0', on = '2026-06-20' }) => {
+    session.set('holdwater-visit', opened);
+    expect(wetnessOf(await formAfter([felt('wet', visit)], { on: dayOf(on) ?? Number.NaN }))).toEqual(['moist', undefined]);
+  });
+  it('is of the whole visit where no pasture was told', async () => {
+    session.set('holdwater-visit', 'v0');
+    expect(wetnessOf(await formAfter([felt('wet', { pastureIds: [] })]))[0]).toBe('wet');
+  });
+});
 
 describe('the rings of an earlier visit', () => {
   it('stand beside today’s with the day of the visit in their mark', async () => {

@@ -92,6 +92,20 @@ describe('several pastures as one ground', () => {
   it('give the planner of seasons the same', () => {
     expect(at([big, { ...middle, stopHeightIn: 6 }, small], [], 'season').of('stubbleIn')).toEqual(['4.6 in', 'mean by acres']);
   });
+  it('tell the planner of seasons their hay ground beside those that are grazed, if all of it has acres', () => {
+    const [creek, bottom] = [
+      { ...small, id: 'creek', name: 'Creek meadow', areaAc: 40, use: 'hay' as const },
+      { ...small, id: 'bottom', name: 'Bottom', areaAc: 15, use: 'hay' as const },
+    ];
+    expect(at([big, creek], [], 'season').of('meadowAc')).toEqual(['40 ac', 'Creek meadow']);
+    expect(at([big, creek, bottom], [], 'season').of('meadowAc')).toEqual(['55 ac', '2 hay meadows']);
+    // One that is chosen to be grazed leaves the hay ground what it is.
+    expect(at([big, middle, creek], [big.id], 'season').of('meadowAc')).toEqual(['40 ac', 'Creek meadow']);
+    const { areaAc: _, ...unmeasured } = bottom;
+    expect(at([big, creek, unmeasured], [], 'season').of('meadowAc')).toBeUndefined();
+    // None is told to be hay ground: nobody knows whether there is any.
+    expect(at([big, middle], [], 'season').of('meadowAc')).toBeUndefined();
+  });
   it('give a form of one pasture nothing of it', () => {
     expect(textIn(at([big, small], [], 'forage-on-hand').texts['areaAc'])).not.toContain('70');
     expect(at([big, small], [], 'forage-on-hand').of('stubbleIn')).toBeUndefined();

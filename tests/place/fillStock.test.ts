@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { rowsIn, textIn } from '../../calculators/kit/state.ts';
+import { rowsIn, startTexts, textIn } from '../../calculators/kit/state.ts';
 import type { Place } from '../../src/place/model/place.ts';
 import { daysSinceBirth, intakePercentAt, stageOf } from '../../src/place/offer/stages.ts';
+import { calculatorOf } from '../support/catalog.ts';
 import { expectWithin } from '../support/expectWithin.ts';
 import { day, fill, plain, with_ } from './filled.ts';
 
@@ -42,7 +43,7 @@ describe('stock', () => {
     expect(kinds('days-of-grass', 'stock', 'kind')).toEqual(['cow-nursing', 'bull', 'heifer', 'ewe-nursing']);
     expect(kinds('days-of-grass', 'stock', 'kind', '2026-11-20')).toEqual(['cow-dry', 'bull', 'heifer', 'ewe-dry']);
     expect(kinds('forage-on-hand', 'stock', 'kind')).toEqual(['cow-nursing', 'bull', 'other', 'ewe-nursing']);
-    expect(kinds('standing-feed', 'stock', 'kind')).toEqual(['cow-nursing', 'bull', 'heifer', 'other']);
+    expect(kinds('standing-feed', 'stock', 'kind')).toEqual(['cow-dry', 'bull', 'heifer', 'ewe-dry']);
     expect(kinds('hay-to-grass', 'herd', 'stock')).toEqual(['cow', 'bull', 'heifer', 'ewe']);
     expect(kinds('hay-to-grass', 'herd', 'stock', '2027-03-01')).toEqual(['cow', 'bull', 'heifer', 'ewe-late']);
     expect(kinds('stock-water', 'herd', 'stock')).toEqual(['cow-nursing', 'bull', 'heifer-pregnant-750', 'ewe-nursing']);
@@ -111,6 +112,18 @@ describe('what a form asks of the grazing season', () => {
       expectWithin(percent, cowPercent, 0.0005);
     }
   });
+  it('is the days that grass feeds them, where turn-in and the first day on hay are told', () => {
+    const at = (days: Place['season']) => {
+      const filled = fill('decision-dates', { place: with_({ season: days }) });
+      return [plain(textIn(filled.texts['feedDays'])), filled.marks.find((mark) => mark.at === 'feedDays')?.says];
+    };
+    // Counted on a calendar: 10 days of April, 31, 30, 31, 31, 30 and 31 of the months after it, and the first of November is hay.
+    expect(at({ ...season, hayFromDay: '11-01' })).toEqual(['195 d', 'Apr 20 to Nov 1, your first day on hay']);
+    // On stockpiled grass into the new year: 245 days to the last of December, counted in the same way, and 15 more.
+    expect(at({ ...season, hayFromDay: '01-15' })).toEqual(['270 d', 'Apr 20 to Jan 15, your first day on hay']);
+    const example = plain(textIn(startTexts(calculatorOf('decision-dates').inputs)['feedDays']));
+    for (const days of [season, { hayFromDay: '11-01' }]) expect(at(days)).toEqual([example, undefined]);
+  });
   it('is what the whole herd eats in decision-dates', () => {
     for (const today of days.slice(0, 10)) {
       const filled = fill('decision-dates', { place: with_({ herd: [cows, { ...cows, id: 'b', kind: 'bull' }], season }), today });
@@ -143,5 +156,40 @@ describe('what a form asks of the grazing season', () => {
   });
   it('is what its owner knows, all through', () => {
     expect(rowOf('carrying-capacity', 'herd', [{ ...cows, ownIntakePercent: 2.8 }])).toMatchObject({ kind: 'cow-nursing', percent: 2.8 });
+  });
+});
+
+describe('what a form asks of the winter', () => {
+  // Calving Mar 10 they nurse 205 days (common practice): of the 170 days from Nov 1 to Apr 20 the last 41, at 2.5 %; 129 at 2.2 % (hibberd-thrift-1992).
+  const cowPercent = (129 * 2.2 + 41 * 2.5) / 170;
+  const cows = { id: 'c', kind: 'cow', countHead: 100, weightLb: 1000, birthsDay: '03-10' } as const;
+  const { birthsDay: _, ...unknown } = cows;
+  const rowOf = (herd: Place['herd'], today: string, season: Place['season'] = { hayFromDay: '11-01', turnInDay: '04-20' }) => {
+    const filled = fill('standing-feed', { place: with_({ herd, season }), today });
+    const [{ kind = '', intakePercent = '' } = {}] = rowsIn(filled.texts['stock']);
+    return { kind, percent: Number.parseFloat(intakePercent), says: filled.marks.find(({ at }) => at === 'stock.0.intakePercent')?.says };
+  };
+
+  it.each(['2027-01-05', '2027-06-20', '2027-09-05', '2027-11-20'])('is the same opened on %s: feed kept for winter is eaten in winter', (today) => {
+    const { kind, percent, says } = rowOf([cows], today);
+    expect([kind, says]).toEqual(['cow-dry', 'mean of Nov 1 to Apr 20']);
+    expectWithin(percent, cowPercent, 0.0005);
+  });
+  it('goes by the days of the place: cows that calve in fall nurse through it', () => {
+    expect(rowOf([{ ...cows, birthsDay: '10-15' }], '2027-06-20')).toEqual({ kind: 'cow-nursing', percent: 2.5, says: undefined });
+    expect(rowOf([cows], '2027-06-20', { hayFromDay: '12-01', turnInDay: '03-10' })).toEqual({
+      kind: 'cow-dry',
+      percent: 2.2,
+      says: 'mean of Dec 1 to Mar 10',
+    });
+  });
+  it.each([
+    ['2026-06-01', 'cow-dry', 2.2],
+    ['2026-10-31', 'cow-dry', 2.2],
+    ['2026-11-01', 'cow-nursing', 2.5],
+    ['2027-04-19', 'cow-nursing', 2.5],
+    ['2027-04-20', 'cow-dry', 2.2],
+  ] as const)('takes nursing that was told on %s without a day of birth only from a winter: %s', (toldDay, kind, percent) => {
+    expect(rowOf([{ ...unknown, told: { stage: 'nursing', day: toldDay } }], '2027-06-20')).toEqual({ kind, percent, says: undefined });
   });
 });

@@ -8,6 +8,7 @@ describe('what one eats a day, as a place tells it', () => {
   const kinds = [
     ['cow', 'cow'],
     ['heifer', 'heifer'],
+    ['bull', 'bull'],
     ['stocker', 'growing'],
     ['calf', 'calf'],
     ['ewe', 'ewe'],

@@ -52,11 +52,20 @@ describe('what a form knows and a place does not', () => {
     expect(after.season).toEqual({ endDay: '09-15' });
     expect(after.herd).toEqual([{ id: 'id-0', kind: 'cow', countHead: 38, told: { stage: 'nursing', day: '2027-06-20' } }]);
   });
+  it('is not how stock stand today, where a form of the winter was filled in June', () => {
+    expect(kept('standing-feed', { 'stock.0.countHead': '38' }).after.herd).toEqual([{ id: 'id-0', kind: 'cow', countHead: 38 }]);
+  });
   it('is the hay on hand and the hay that is bought', () => {
     const { list, after } = kept('hay-to-grass', { ownCount: '120', baledDay: '2027-06-01', feeder: 'cone' });
     expect(list.map(({ key }) => key).toSorted()).toEqual(['baledDay', 'feeder', 'ownCount']);
-    expect(after.hay).toEqual({ feeder: 'cone', stacks: [{ id: 'stack-1', baleCount: 120, baledDay: '2027-06-01' }] });
+    expect(after.hay).toEqual({ feeder: 'cone', stacks: [{ id: 'stack-1', baleCount: 120, countedDay: '2027-06-20', baledDay: '2027-06-01' }] });
     expect(isWhole(after)).toBe(true);
+  });
+  it('writes over bales that were counted only where it is asked for, and dates them', () => {
+    const place = aPlace({ hay: { stacks: [{ id: 'a', baleCount: 60 }] } });
+    const { list, after } = kept('hay-to-grass', { ownCount: '48' }, place);
+    expect(list).toMatchObject([{ key: 'ownCount', replaces: true }]);
+    expect(after.hay?.stacks).toEqual([{ id: 'a', baleCount: 48, countedDay: '2027-06-20' }]);
   });
   it('leaves several stacks alone, for nobody knows which was meant', () => {
     const place = aPlace({
@@ -162,7 +171,9 @@ const anotherText = (cell: Cell): string | undefined => {
 };
 /** Offers that tell from where a number comes, or what follows from others: the number itself is kept. */
 const followsFrom = new Set<string>(
-  Object.keys(offers).filter((key) => /From$|^(?:pastures\.(?:ground|normal)|herd\.|record\.|rain\.|earlier\.|layer\.|grazing\.eaten)/.test(key)),
+  Object.keys(offers).filter((key) =>
+    /From$|^(?:pastures\.(?:ground|normal)|herd\.|record\.|rain\.|earlier\.|visit\.|layer\.|grazing\.eaten)/.test(key),
+  ),
 );
 /** Words of a form alone, which a place tells by a figure. */
 const notKept = new Set<string>([
@@ -176,6 +187,9 @@ const notKept = new Set<string>([
   'prices.hayDelivered',
   'prices.hayDry',
   'hay.ownLb',
+  // Sums of several.
+  'pastures.hayArea',
+  'season.grassDays',
   'water.slip',
 ]);
 it.each(calculators.map(({ slug }) => slug))('%s: each figure that a place can hold is kept from it, whole and as it was typed', (slug) => {

@@ -6,6 +6,7 @@ import { startTexts } from '../../calculators/kit/state.ts';
 import { yieldBasisPercents } from '../../calculators/tables/yieldBasis.ts';
 import { monthKeys } from '../../calculators/units/months.ts';
 import { demoPlace } from '../../src/place/demo.ts';
+import { moistureFeels } from '../../src/place/model/visit.ts';
 import * as words from '../../src/place/model/words.ts';
 import { fetchFiller, fetchParts } from '../../src/place/offer/fetchParts.ts';
 import { airDryPercent } from '../../src/place/offer/groundOffers.ts';
@@ -83,6 +84,9 @@ const canonical: Readonly<Partial<Record<OfferKey, readonly (readonly [string, .
   'herd.seasonKind': words.stockKinds.flatMap((kind) =>
     stages.flatMap((stage) => [300, 600, 900].map((weightLb) => stockWords(kind, stage, weightLb))),
   ),
+  'herd.winterKind': words.stockKinds.flatMap((kind) =>
+    stages.flatMap((stage) => [300, 600, 900].map((weightLb) => stockWords(kind, stage, weightLb))),
+  ),
   'herd.stage': single(stages),
   'herd.birthMonth': single(monthKeys()),
   'herd.stageFrom': single(['birth-month']),
@@ -107,6 +111,7 @@ const canonical: Readonly<Partial<Record<OfferKey, readonly (readonly [string, .
   'rain.from': [['station', 'medians'], ['record']],
   'rain.yearsFrom': single(['record']),
   'record.growthFrom': single(['heights']),
+  'visit.moisture': single(moistureFeels),
   'earlier.beside': single(['visit']),
 };
 

@@ -21,13 +21,13 @@ import { aHay, aMove, aPlan, aRain } from './aRow.ts';
 
 describe('where herds stand', () => {
   it('is where the last move without an end took them, and is not known before one', () => {
-    expect(herdsOf(aPlace(), [], today)).toEqual([{ number: 1 }]);
-    expect(herdsOf(aPlace(), lowToHigh, today)).toMatchObject([{ number: 1, at: { id: 'm3' }, sinceDay: dayIn('2026-06-12') }]);
+    expect(herdsOf(aPlace(), [], today)).toEqual([{ number: 1, parts: [] }]);
+    expect(herdsOf(aPlace(), lowToHigh, today)).toMatchObject([{ number: 1, parts: [{ id: 'm3' }] }]);
   });
   it('is where they are until the day that was told as out has come', () => {
     const [leavesLater, leavesToday] = [aMove({ outDay: '2026-06-21' }), aMove({ outDay: '2026-06-20' })];
-    expect(herdsOf(aPlace(), [leavesLater], today)).toMatchObject([{ at: { id: 'm1' } }]);
-    expect(herdsOf(aPlace(), [leavesToday], today)).toEqual([{ number: 1 }]);
+    expect(herdsOf(aPlace(), [leavesLater], today)).toMatchObject([{ parts: [{ id: 'm1' }] }]);
+    expect(herdsOf(aPlace(), [leavesToday], today)).toEqual([{ number: 1, parts: [] }]);
   });
   it('is told of each herd, in the order of their numbers', () => {
     const place = aPlace({
@@ -37,11 +37,7 @@ describe('where herds stand', () => {
       ],
     });
     const rows = [aMove(), aMove({ id: 'm9', herdNumber: 3, paddockId: 'high' })];
-    expect(herdsOf(place, rows, today).map(({ number, at }) => [number, at?.id])).toEqual([
-      [1, 'm1'],
-      [2, undefined],
-      [3, 'm9'],
-    ]);
+    expect(herdsOf(place, rows, today).map(({ number, parts }) => [number, ...parts.map(({ id }) => id)])).toEqual([[1, 'm1'], [2], [3, 'm9']]);
   });
 });
 

@@ -3,6 +3,7 @@ import { IDBFactory } from 'fake-indexeddb';
 import { describe, expect, it } from 'vitest';
 import type { Input } from '../../calculators/kit/inputs.ts';
 import { runTexts } from '../../calculators/kit/runTexts.ts';
+import { startTexts } from '../../calculators/kit/state.ts';
 import { isoDay } from '../../calculators/units/printQuantity.ts';
 import { readRows } from '../../src/place/form/readPlaces.ts';
 import type { Place } from '../../src/place/model/place.ts';
@@ -18,9 +19,11 @@ import { aPlace } from './aPlace.ts';
 import { aHeight, aMove, aRain } from './aRow.ts';
 
 const today = dayIn('2026-06-20');
+const opened = (slug: string, place: Place, rows: readonly Row[], pastureIds: readonly string[] = []) =>
+  fillTexts(calculatorOf(slug), allOffers(place, today, { ids: pastureIds, record: recordOffers(place, rows, today) }), today);
 const filled = (slug: string, place: Place, rows: readonly Row[], pastureIds: readonly string[] = []) => {
   const calculator = calculatorOf(slug);
-  const form = fillTexts(calculator, allOffers(place, today, { ids: pastureIds, record: recordOffers(place, rows, today) }), today);
+  const form = opened(slug, place, rows, pastureIds);
   expect('outcome' in runTexts(calculator, form.texts, 'us'), form.said.join(' ')).toBe(true);
   return form;
 };
@@ -63,6 +66,33 @@ describe('rain', () => {
   it('is compared with from ten years on', () => {
     expect(recordOffers(aPlace(), daily('2018-01-01', '2026-06-19'), today).single.has('rain.record')).toBe(false);
     expect(recordOffers(aPlace(), daily('2017-01-01', '2026-06-19'), today).single.get('rain.from')).toEqual({ words: ['record'] });
+  });
+  it('of the last six months is laid against the medians of the place, up to the last reading', () => {
+    const place = aPlace({ stationMonthsIn: [1, 1, 2, 3, 4, 5, 3, 2, 3, 2.5, 2, 1] });
+    // The six firsts of a month from January to June; a day of them was not read.
+    const rows = daily('2025-06-01', '2026-06-19').filter((row) => !('day' in row && row.day === '2026-05-05'));
+    const form = filled('rain-record', place, rows);
+    expect(form.texts).toMatchObject({ compareWith: 'medians', untilDay: '2026-06-19', ownRainIn: '3\u00a0in' });
+    expect(markOf(form, 'ownRainIn')?.says).toBe('Dec 20, 2025 to Jun 19, 2026, 1 day not read');
+    // So many months a fresh form looks back.
+    expect(form.texts['windowMonths']).toBe('6\u00a0mo');
+  });
+  it('that the record does not tell is asked for, and never the example’s over the medians of the place', () => {
+    const place = aPlace({ stationMonthsIn: [1, 1, 2, 3, 4, 5, 3, 2, 3, 2.5, 2, 1] });
+    // Nothing read, and too little of the six months.
+    for (const rows of [[], daily('2026-03-01', '2026-06-19')]) {
+      const form = opened('rain-record', place, rows);
+      expect(form.texts).toMatchObject({ compareWith: 'medians', untilDay: '2026-06-20', ownRainIn: '' });
+      expect(form.toBeTold).toEqual(['ownRainIn']);
+      expect(form.said).toEqual([]);
+      expect(runTexts(calculatorOf('rain-record'), form.texts)).toMatchObject({ refusals: [{ at: 'ownRainIn' }] });
+    }
+    // Without medians of the place all of it is the example, and is told as that.
+    const start = startTexts(calculatorOf('rain-record').inputs);
+    const { compareWith, untilDay, ownRainIn } = filled('rain-record', aPlace(), daily('2025-06-01', '2026-06-19')).texts;
+    expect([compareWith, untilDay, ownRainIn]).toEqual([start['compareWith'], start['untilDay'], start['ownRainIn']]);
+    // A record that is long enough goes before the medians.
+    expect(filled('rain-record', place, daily('2017-01-01', '2026-06-19')).texts['compareWith']).toBe('record');
   });
   it('lends its years to a form that runs through them where six hay years lie in whole calendar years', () => {
     const words = (rows: readonly Row[]) => recordOffers(aPlace(), rows, today).single.get('rain.yearsFrom');

@@ -27,7 +27,7 @@ function shareRange(shares: readonly ByShare[], headOf: (line: ByShare) => numbe
 
 export default defineCalculator({
   slug: 'carrying-capacity',
-  version: 3,
+  version: 4,
   title: 'Carrying capacity in a dry year',
   inputs,
   refusals: [
@@ -218,6 +218,10 @@ export default defineCalculator({
     {
       version: 3,
       say: 'a fresh form takes 35 % as eaten of pasture grazed all season, the middle of what guides print, where it took 40 %, the most that any of them prints.',
+    },
+    {
+      version: 4,
+      say: 'a fresh form, and a bull that is chosen from the list, takes 2 % of his weight as eaten in a day, as every other form has it, no longer 2.2 %.',
     },
   ],
   topic: 'grass',

@@ -2,10 +2,6 @@ import { growthCurve } from '../../asks/growthCurve.ts';
 import { kindNames, stockKind } from '../../asks/stock.ts';
 import { choice, date, number, rows } from '../../kit/inputs.ts';
 import { commonGrazer } from '../../math/herd/likelyIntakePercent.ts';
-import { grazers } from '../../tables/grazers.ts';
-
-/** As a dry cow of his weight. */
-const bull = { weightLb: grazers.bull.weightLb, intakePercent: commonGrazer('cow-dry').intakePercent };
 
 const kinds = ['cow-nursing', 'cow-dry', 'bull', 'heifer', 'stocker', 'calf', 'ewe-nursing', 'ewe-dry', 'doe', 'horse'] as const;
 export const kindWords = kindNames(kinds);
@@ -17,7 +13,7 @@ export const herd = rows({
   help: 'Put the kind that would go first on the first line. The others are taken to stay.',
   maxRows: 8,
   columns: {
-    kind: stockKind('cow-nursing', kinds, { own: { bull: { label: grazers.bull.label, fills: bull } }, appetiteOf: 'season' }),
+    kind: stockKind('cow-nursing', kinds, { appetiteOf: 'season' }),
     countHead: number('Head', 'n', 'head', [1, 20_000], 45, {
       whole: true,
       help: 'Those on the place now, taken to have been there since turn-in.',
@@ -38,7 +34,7 @@ export const herd = rows({
   default: [
     { kind: 'cow-nursing', countHead: 45, ...commonGrazer('cow-nursing') },
     { kind: 'heifer', countHead: 9, ...commonGrazer('heifer') },
-    { kind: 'bull', countHead: 2, ...bull },
+    { kind: 'bull', countHead: 2, ...commonGrazer('bull') },
     { kind: 'ewe-dry', countHead: 60, ...commonGrazer('ewe-dry') },
   ],
   offeredBy: 'herd',

@@ -1,5 +1,6 @@
 import type { ValuesOf } from '../../kit/inputs.ts';
 import { conditionClass, type Grazing, type HydrologicCondition } from '../../math/runoff/conditionClass.ts';
+import { coverChange } from '../../math/soil/coverChange.ts';
 import { groundCover } from '../../math/soil/groundCover.ts';
 import { pointsToSettle } from '../../math/soil/pointsToSettle.ts';
 import { agriculturalCovers, rangeCovers } from '../../tables/curveNumbers.ts';
@@ -57,4 +58,12 @@ export function compute({ country, plantCount, litterCount, rockCount, bareCount
     moreCount: isWorthIt ? Math.max(0, wantedCount - stepsCount) : 0,
     kinds: [line('plant', plantCount), line('litter', litterCount), line('rock', rockCount), line('bare', bareCount)],
   };
+}
+
+type NumberOf = (name: 'stepsCount' | 'bareCount') => number;
+/** From where to where the cover of another count may lie over that of this one, 95 times in 100. */
+export function coveredGapPercent(here: NumberOf, there: NumberOf): { readonly low: number; readonly high: number } {
+  const countOf = (numberOf: NumberOf) => ({ hits: numberOf('stepsCount') - numberOf('bareCount'), points: numberOf('stepsCount') });
+  const { low, high } = coverChange({ earlier: countOf(here), later: countOf(there), confidencePercent: 95 });
+  return { low: 100 * low, high: 100 * high };
 }

@@ -1,7 +1,7 @@
 import { caution, defineCalculator, ranged, shown } from '../../kit/define.ts';
 import { amount, word } from '../../kit/quantities.ts';
 import { byCase, formula, lookup, tabulate, tex, when } from '../../kit/steps.ts';
-import { compute } from './compute.ts';
+import { compute, coveredGapPercent } from './compute.ts';
 import { inputs } from './inputs.ts';
 
 const percent = (label: string, symbol: string) => amount(label, symbol, 'pct');
@@ -80,7 +80,7 @@ export default defineCalculator({
     ranged('coveredPercent', ['coveredLowPercent', 'coveredHighPercent'], {
       said: 'of the ground covered',
       gap: ['less of that ground covered', 'more of that ground covered'],
-      counted: true,
+      counted: coveredGapPercent,
       short: '{low} to {high}, 95 times in 100',
       says: ({ stepsCount }) =>
         stepsCount < 100
@@ -184,7 +184,7 @@ export default defineCalculator({
     kind: 'face',
     counts: { plant: 'plantCount', litter: 'litterCount', rock: 'rockCount', bare: 'bareCount', all: 'stepsCount', coveredPercent: 'coveredPercent' },
   },
-  sources: ['coulloudon-1999', 'missouri-g1570', 'clopper-pearson-1934', 'tr55-1986', 'fleiss-2003', 'strauss-neal-1983'],
+  sources: ['coulloudon-1999', 'missouri-g1570', 'clopper-pearson-1934', 'tr55-1986', 'fleiss-2003', 'newcombe-1998-difference', 'strauss-neal-1983'],
   topic: 'tailgate',
   order: 40,
   guides: ['reading-a-pasture', 'where-rain-goes'],

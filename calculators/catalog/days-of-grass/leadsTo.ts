@@ -14,16 +14,14 @@ export const leadsTo = leading<Values>([
     says: 'Hay to bridge the gap',
     when: (values) => runsOut(values) || values.verdict === 'nothing',
     gives: { from: 'lowOffDay' },
-    // The example's hay would not fit the dates. A place that has hay puts its own in: `src/place/offer/ledTo.ts`.
-    sets: { 'on-hand': 'none' },
-    asks: ['to'],
+    // Nobody has said whether there is hay, and the example's would not fit the dates. A place puts its own in, and its births: `src/place/offer/ledTo.ts`.
+    asks: ['to', 'on-hand'],
     rows: {
       of: 'stock',
       into: 'herd',
       words: { into: 'stock', of: 'kind', as: onHay, nearestBy: 'weightLb' },
       columns: { count: 'countHead', weight: 'weightLb', intake: 'intakePercent' },
-      // Nobody has said when they calve or lamb; what they eat now stands for all of that time, unless the place has births.
-      sets: { births: 'no' },
+      tells: { births: { bull: 'no', stocker: 'no', calf: 'no' } },
     },
   },
   {

@@ -2,7 +2,7 @@ import { beforeSale, hardOne } from '../../asks/cautions.ts';
 import { faultsAt } from '../../asks/faults.ts';
 import { curveOutOfOrder, isCurveInOrder } from '../../asks/growthCurve.ts';
 import { caution, defineCalculator, ranged, shown, shownWhen } from '../../kit/define.ts';
-import { printDay } from '../../units/printQuantity.ts';
+import { printDay, printNumber, roundedTo } from '../../units/printQuantity.ts';
 import { compute, faultOf } from './compute.ts';
 import { inputs, stepWords } from './inputs.ts';
 import { quantities } from './quantities.ts';
@@ -11,6 +11,32 @@ import { working } from './steps.ts';
 const isCounted = ({ rainFrom }: { readonly rainFrom: string }): boolean => rainFrom === 'record';
 const isBegun = ({ rainSays }: { readonly rainSays: string }): boolean => rainSays !== 'not-begun';
 const isPast = ({ ahead }: { readonly ahead: string }): boolean => ahead === 'past';
+
+/** A rain gauge is read to hundredths of an inch: a share of normal rain is known no finer than this. */
+const finestDigits = 2;
+/**
+ * How rain stands to the trigger where whole percents would put it on the other side or onto it: `just under`, with as many digits as show it.
+ * Nothing where whole percents tell it as it is.
+ */
+function justBy({
+  rainSays,
+  soFarPercent,
+  triggerPercent,
+}: {
+  readonly rainSays: string;
+  readonly soFarPercent: number;
+  readonly triggerPercent: number;
+}) {
+  const tells = (digits: number): boolean => {
+    const told = roundedTo(soFarPercent, digits);
+    return rainSays === 'under' ? told < triggerPercent : told > triggerPercent;
+  };
+  if ((rainSays !== 'under' && rainSays !== 'over') || tells(0)) return undefined;
+  const digits = [1, finestDigits].find(tells);
+  return digits === undefined
+    ? { side: 'right at', told: `${triggerPercent}` }
+    : { side: `just ${rainSays}`, told: printNumber(soFarPercent, digits) };
+}
 
 export default defineCalculator({
   slug: 'decision-dates',
@@ -64,7 +90,12 @@ export default defineCalculator({
     { of: 'ahead', said: 'in this plan', when: isPast },
     { of: 'nextDay', said: 'to decide by', when: (values) => !isPast(values) },
     { of: 'nextStep', when: (values) => !isPast(values) },
-    { of: 'rainSays' },
+    ranged('rainSays', ['soFarPercent', 'soFarPercent'], {
+      says: (values) => {
+        const just = justBy(values);
+        return just === undefined ? '' : `${just.side} it: ${just.told} % of normal, and the trigger is {triggerPercent}`;
+      },
+    }),
     shownWhen(({ rainSays }) => rainSays !== 'too-early' && rainSays !== 'not-begun', 'soFarPercent', 'soFarTriggerIn'),
     { of: 'sinceDay' },
     { of: 'likeCount', when: (values) => isCounted(values) && isBegun(values) },
@@ -131,6 +162,7 @@ export default defineCalculator({
   weighsOnPeople: true,
   note: (values, show) => {
     const { rainSays, likeCount, likeCaughtCount, ahead, nextStep } = values;
+    const just = justBy(values);
     const next =
       ahead === 'ahead'
         ? nextStep === 'look'
@@ -142,7 +174,9 @@ export default defineCalculator({
         ? `Rain is counted from ${show('sinceDay')} on`
         : rainSays === 'too-early'
           ? 'No rain is usual by today'
-          : `Rain since ${show('sinceDay')} is ${show('soFarPercent')} of normal, ${rainSays} the trigger`;
+          : just === undefined
+            ? `Rain since ${show('sinceDay')} is ${show('soFarPercent')} of normal, ${rainSays} the trigger`
+            : `Rain since ${show('sinceDay')} is ${just.told} % of normal, ${just.side} the trigger of ${show('triggerPercent')}`;
     const years =
       isCounted(values) && isBegun(values) && rainSays !== 'over'
         ? likeCount === 0

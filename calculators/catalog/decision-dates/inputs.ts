@@ -122,6 +122,7 @@ export const inputs = {
   feedDays: number('Days that it feeds this herd, in a normal year', 'F', 'd', [10, 366], 185, {
     step: 5,
     ask: 'Turn-in to the day you began to feed hay, in a year that came out right.',
+    offeredBy: 'season.grassDays',
   }),
   herdLbPerDay: number('The herd eats a day', 'D', 'lb/d', [10, 1_000_000], 1955, {
     help: 'With the water out. See “Dry matter intake of a herd” for yours.',

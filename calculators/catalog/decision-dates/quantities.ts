@@ -2,7 +2,7 @@ import { amount, day, table, word } from '../../kit/quantities.ts';
 import { stepWords } from './inputs.ts';
 
 const percent = (label: string, symbol: string) => amount(label, symbol, 'pct');
-const inches = (label: string, symbol: string) => amount(label, symbol, 'in', 1);
+const inches = (label: string, symbol: string, digits = 1) => amount(label, symbol, 'in', digits);
 const days = (label: string, symbol: string, digits = 0) => amount(label, symbol, 'd', digits);
 const count = (label: string, symbol: string) => amount(label, symbol, 'count');
 const step = (label: string) => word(label, stepWords);
@@ -16,7 +16,7 @@ export const quantities = {
   seasonNormalIn: inches('Normal rain from then to the last day of grazing', 'S'),
   normalSoFarIn: inches('Normal rain by today', 'N_0'),
   soFarPercent: percent('Rain so far, of normal', 'p'),
-  soFarTriggerIn: inches('Too dry by today means under', 'T_0'),
+  soFarTriggerIn: inches('Too dry by today means under', 'T_0', 2),
   rainSays: word('The rain so far', {
     under: 'is under the trigger: measure the grass now',
     over: 'is over the trigger',

@@ -15,7 +15,7 @@ const tooSmall = (at: 'nitratePpmCount' | 'otherPpmCount' | 'prussicPpmCount') =
 
 export default defineCalculator({
   slug: 'feed-hazards',
-  version: 3,
+  version: 4,
   title: 'Nitrate, prussic acid and water test reading',
   inputs,
   refusals: [
@@ -192,6 +192,10 @@ export default defineCalculator({
   order: 20,
   guides: ['handling-stressed-forage'],
   changes: [
+    {
+      version: 4,
+      say: 'in the cold an animal drinks the most that lists for such a day have: a nursing cow 12 gallons. Before, a list that begins at 70 °F was asked too, and it was 16.',
+    },
     {
       version: 3,
       say: 'a second feed that was tested is held against the lists too, by itself and in all they eat, and the share told is that of the higher of the two, in whole percent under the level; numbers are held against the lists as they stand there, whole; and what an animal drinks is the most that the lists of stock water have, so that more nitrate comes with it. A weight that no calf, sheep or goat has is warned of.',

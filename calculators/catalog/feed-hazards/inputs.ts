@@ -181,6 +181,7 @@ export const inputs = {
       known: { label: 'I know it', short: 'drinking known' },
     },
     belongsTo: 'management',
+    help: 'A list’s most is that of nursing stock, so that no nitrate is missed. In the cold a dry cow drinks 6 to 9 gallons: if you know it, say so.',
     shownWhen: { waterNitrate: ['no3-n', 'no3', 'not-said'] },
   }),
   waterGalPerDay: number('Water one animal drinks', 'G_k', 'gal/d', [0, 50], 24, {

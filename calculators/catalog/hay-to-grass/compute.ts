@@ -9,17 +9,14 @@ import { pricePerTonFromBale } from '../../math/hay/pricePerTonFromBale.ts';
 import { rindShare } from '../../math/hay/rindShare.ts';
 import { storageLossPercent } from '../../math/hay/storageLossPercent.ts';
 import { wholeUnits } from '../../math/hay/wholeUnits.ts';
-import { dailyIntakeLb } from '../../math/herd/dailyIntakeLb.ts';
-import { sumOf } from '../../math/special/sumOf.ts';
 import { lowerCriticalTemperatureF, type WetCoatRule } from '../../tables/coldStress.ts';
 import { feederWaste } from '../../tables/feederWaste.ts';
-import { cattleKinds, countsCold, type Values } from './inputs.ts';
+import { countsCold, herdNeed } from './herd.ts';
+import type { Values } from './inputs.ts';
 
 const poundsPerTon = 2000;
 /** Mean length of a month, days: 365.25 / 12. */
 const daysPerMonth = 30.4375;
-/** Trials since 2002 found a guide's intake 13.9 and 16.6 percent off; told as 15. */
-const guideErrorPercent = 15;
 const betterFeeder = 'cone';
 const extraDays = 14;
 const otherRule = { one: 'two', two: 'one' } as const satisfies Readonly<Record<WetCoatRule, WetCoatRule>>;
@@ -28,34 +25,6 @@ const otherRule = { one: 'two', two: 'one' } as const satisfies Readonly<Record<
 const whole = (amount: number, size: number): number => Math.max(0, wholeUnits(amount, size));
 
 const periodOf = ({ fromDay, toDay }: Values): number => toDay - fromDay;
-
-function herdNeed(values: Values, coldPercent: number) {
-  const periodDays = periodOf(values);
-  const kinds = values.herd.map((row) => {
-    const toBirthDays = row.hasBirths ? row.birthDay - values.fromDay : periodDays;
-    const beforeDays = Math.min(Math.max(toBirthDays, 0), periodDays);
-    const afterDays = periodDays - beforeDays;
-    const nursingPercent = row.hasBirths ? row.nursingPercent : row.intakePercent;
-    const addedPercent = cattleKinds.has(row.stock) ? coldPercent : 0;
-    const one = (intakePercent: number) => dailyIntakeLb({ head: 1, weightLb: row.weightLb, intakePercent });
-    const eachLbPerDay = ((one(row.intakePercent) * beforeDays + one(nursingPercent) * afterDays) / periodDays) * (1 + addedPercent / 100);
-    return {
-      stock: row.stock,
-      countHead: row.countHead,
-      weightLb: row.weightLb,
-      toBirthDays,
-      beforeDays,
-      intakePercent: row.intakePercent,
-      afterDays,
-      nursingPercent,
-      addedPercent,
-      eachLbPerDay,
-      kindLb: row.countHead * eachLbPerDay * periodDays,
-      endLbPerDay: row.countHead * one(afterDays > 0 ? nursingPercent : row.intakePercent),
-    };
-  });
-  return { kinds, dryMatterLb: sumOf(kinds, ({ kindLb }) => kindLb), herdEndLbPerDay: sumOf(kinds, ({ endLbPerDay }) => endLbPerDay) };
-}
 
 /** Is there hay on hand? No bales are none, whatever else is said of them. */
 export const hasOwn = ({ onHand, ownCount }: Pick<Values, 'onHand' | 'ownCount'>): boolean => onHand !== 'none' && ownCount > 0;
@@ -146,7 +115,8 @@ export function compute(values: Values) {
   const chillPercent = chillBy(values.wetCoatRule);
   const coldPercent = spread(chillPercent);
   const otherChillPercent = chillBy(otherRule[values.wetCoatRule]);
-  const { kinds, dryMatterLb, herdEndLbPerDay } = herdNeed(values, coldPercent);
+  const eats = herdNeed(values, coldPercent);
+  const { kinds, dryMatterLb, herdEndLbPerDay } = eats;
 
   const standingLb = values.beside === 'standing' || values.beside === 'both' ? values.standingLb : 0;
   const dailyLb = values.beside === 'daily' || values.beside === 'both' ? values.otherFeedLbPerDay : 0;
@@ -187,13 +157,13 @@ export function compute(values: Values) {
   const fullLoadsUsd = fullLoadBalesCount * perBaleUsd + loadsCount * freightUsdPerLoad;
   const deliveredUsdPerTon = pricePerTonFromBale({ pricePerBale: perBaleUsd + freightUsdPerLoad / loadCount, baleLb: boughtBaleLb });
 
-  const edge = (end: 'low' | 'high', guidePercent: number, edgePerBaleUsd: number) => {
-    const needLb = Math.max((dryMatterLb * guidePercent) / 100 - besideLb, 0);
+  const edge = (end: 'low' | 'high', edgeDryMatterLb: number, edgePerBaleUsd: number) => {
+    const needLb = Math.max(edgeDryMatterLb - besideLb, 0);
     const { usedTon, boughtTon } = supply(needLb);
     const edgeOrder = order(boughtTon, edgePerBaleUsd);
     return {
       end,
-      guidePercent,
+      edgeDryMatterLb,
       needLb,
       edgeOwnTon: usedTon,
       edgeBuyTon: boughtTon,
@@ -204,8 +174,8 @@ export function compute(values: Values) {
       edgeCostUsd: edgeOrder.costUsd,
     };
   };
-  const low = edge('low', 100 - guideErrorPercent, lowPerBaleUsd);
-  const high = edge('high', 100 + guideErrorPercent, highPerBaleUsd);
+  const low = edge('low', eats.lowDryMatterLb, lowPerBaleUsd);
+  const high = edge('high', eats.highDryMatterLb, highPerBaleUsd);
 
   const eatenTon = hayEatenLb / poundsPerTon;
   const waterTon = (haveTon * moisturePercent) / 100;
@@ -229,10 +199,8 @@ export function compute(values: Values) {
     coldPercent,
     otherChillPercent,
     otherHaveTon: otherSupply.usedTon + otherSupply.boughtTon,
-    kinds,
-    dryMatterLb,
+    ...eats,
     dryMatterTon: dryMatterLb / poundsPerTon,
-    herdEndLbPerDay,
     besideLb,
     hayEatenLb,
     ...stored,

@@ -1,8 +1,9 @@
+import { whyAppetiteRange } from '../../asks/appetiteRange.ts';
 import { blisterBeetles, boughtHay, droughtHay, fedOnTheGround, highBelow, hotHay, lowAbove, moldyHay, wrappedHay } from '../../asks/hay.ts';
 import { caution, defineCalculator, ranged, shown, shownWhen } from '../../kit/define.ts';
-
 import { compute, hasOwn, ownByTable } from './compute.ts';
-import { countsCold, hasOtherStock, inputs, stockWords, type Values } from './inputs.ts';
+import { countsCold, hasOtherStock, isTried, stockWords } from './herd.ts';
+import { inputs, type Values } from './inputs.ts';
 import { quantities } from './quantities.ts';
 import { buys, isWet, savesByFeeder, savesByRoof, steps } from './steps.ts';
 
@@ -22,7 +23,7 @@ const inTheCold =
 
 export default defineCalculator({
   slug: 'hay-to-grass',
-  version: 2,
+  version: 3,
   title: 'Hay needed to bridge a drought',
   inputs,
   refusals: [
@@ -124,7 +125,7 @@ export default defineCalculator({
   quantities,
   results: [
     ranged('haveTon', ['lowHaveTon', 'highHaveTon'], {
-      says: '{low} if they eat 15 % less than the guide, {high} if 15 % more',
+      says: ({ herd }) => `{low} to {high}, ${whyAppetiteRange(herd.filter(({ countHead }) => countHead > 0).map(({ stock }) => isTried(stock)))}`,
       short: '{low} to {high}, by how much they eat',
       said: 'of hay to have',
       gap: ['less hay to have', 'more hay to have'],
@@ -213,6 +214,7 @@ export default defineCalculator({
     'The cold rule is for beef cattle in fair flesh. For wet coats universities print one or two percent a degree; you can switch between them, and both stand in the result.',
     'Other feed is taken to spare hay pound for pound. A little protein can make them eat more hay, much grain less.',
     'The cost is what you pay for bought hay and freight. Your own hay, fuel, labor, mineral and supplement are not in it.',
+    'Printed appetites of sheep, goats and horses lie far apart, so with them the range is wide. Hay weighed for a week tells yours.',
     'A price is one quote on one day. It depends on the year, the distance, the test and the bale.',
     'Nobody knows the day when the grass is ready. After a drought let it grow ten to fourteen days longer than you would otherwise.',
     'A loaded round bale can roll or fall on a person. Keep it low, keep off slopes, and never work under a spear.',
@@ -258,6 +260,10 @@ export default defineCalculator({
   sources: [
     'hibberd-thrift-1992',
     'gross-intake',
+    'mullenix-2022',
+    'schoenian-intake',
+    'luling-foundation',
+    'texas-animal-units',
     'wv-farm-bureau-2014',
     'huhnke-bae1716',
     'lalman-feeders',
@@ -286,6 +292,10 @@ export default defineCalculator({
     {
       version: 2,
       say: 'For a wet coat you now choose between one and two percent more feed a degree. Links from before keep one percent, as they were figured.',
+    },
+    {
+      version: 3,
+      say: 'The range takes the appetite of each kind by its own guides: 17 % either way for grown cattle, the least and the most that guides print for other kinds. Before, all kinds took 15 % either way.',
     },
   ],
   topic: 'hay',

@@ -1,5 +1,5 @@
 import { amount, table, word } from '../../kit/quantities.ts';
-import { stockWords } from './inputs.ts';
+import { stockWords } from './herd.ts';
 
 /** Of a few bales a ton is too coarse. */
 const tons = (label: string, symbol: string) => ({ ...amount(label, symbol, 'ton', 1), wholeFrom: 20 }) as const;
@@ -78,9 +78,19 @@ export const quantities = {
     eachLbPerDay: amount('Eats, water out', 'e', 'lb/d', 0),
     eachUsdPerDay: amount('Costs a head', 'C_i', 'usd/d', 2),
   }),
+  kindEnds: table('What each kind may eat at the least and the most', {
+    stock,
+    kindLb: amount('All of them, whole time', 'E_i', 'lb', -2),
+    lowRatio: amount('Least, as a share of that', 'r_l', 'ratio', 2),
+    lowKindLb: amount('At the least', 'E_{il}', 'lb', -2),
+    highRatio: amount('Most, as a share of that', 'r_h', 'ratio', 2),
+    highKindLb: amount('At the most', 'E_{ih}', 'lb', -2),
+  }),
+  lowDryMatterLb: amount('The herd eats in all at the least, water out', 'E_l', 'lb', -2),
+  highDryMatterLb: amount('The herd eats in all at the most, water out', 'E_h', 'lb', -2),
   edges: table('If they eat less or more than the guide says', {
     end: word('Eating', { low: 'less', high: 'more' }),
-    guidePercent: percent('Of the guide', 'r'),
+    edgeDryMatterLb: amount('The herd eats in all, water out', 'E_e', 'lb', -2),
     needLb: amount('Hay eaten, water out', 'E_r', 'lb', -2),
     edgeOwnTon: tons('Hay on hand, used', 'O_r'),
     edgeBuyTon: tons('Hay to buy', 'Y_r'),

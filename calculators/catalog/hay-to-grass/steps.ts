@@ -1,7 +1,8 @@
 import { keptWays } from '../../asks/hay.ts';
 import { byCase, formula, lookup, tabulate, tex, type Working, when } from '../../kit/steps.ts';
 import { hasOwn, ownByTable, type Results } from './compute.ts';
-import { countsCold, type Values } from './inputs.ts';
+import { countsCold } from './herd.ts';
+import type { Values } from './inputs.ts';
 
 // What the steps of the working have in common.
 
@@ -252,11 +253,17 @@ export const savingsSteps: HaySteps = [
 ];
 
 export const rangeSteps: HaySteps = [
+  tabulate('kindEnds', {
+    says: 'Grown cattle and stock not listed may eat 17 percent less or more, since trials of cows found one usual guide 14 to 17 percent low and another too high by about as much. For other kinds the ends are the least and the most that guides print, each over the likely figure; of a kind that nurses for a part of the time, each part by its own guides.',
+    source: 'gross-intake, abstract, with mullenix-2022, schoenian-intake, luling-foundation and texas-animal-units',
+    formulas: { lowKindLb: tex`\q{kindLb} \times \q{lowRatio}`, highKindLb: tex`\q{kindLb} \times \q{highRatio}` },
+    sums: { lowDryMatterLb: 'lowKindLb', highDryMatterLb: 'highKindLb' },
+  }),
   tabulate('edges', {
-    says: 'The same sums if they eat 15 % less or more than the guide says, at the low and the high price. Bales and loads are rounded up.',
-    source: 'gross-intake, 13.9 and 16.6 % off',
+    says: 'The same sums for the least and the most that the herd may eat, at the low and the high price. Bales and loads are rounded up.',
+    source: 'our own',
     formulas: {
-      needLb: tex`\max(\frac{\q{dryMatterLb} \times \q{guidePercent}}{100} - \q{besideLb}, 0)`,
+      needLb: tex`\max(\q{edgeDryMatterLb} - \q{besideLb}, 0)`,
       edgeOwnTon: tex`\min(\q{ownTon}, \frac{\q{needLb}}{2000 \q{ownEatenRatio}})`,
       edgeBuyTon: tex`\frac{\max(\q{needLb} - 2000 \q{edgeOwnTon} \q{ownEatenRatio}, 0)}{2000 \q{eatenRatio}}`,
       edgeHaveTon: tex`\q{edgeOwnTon} + \q{edgeBuyTon}`,

@@ -1,3 +1,4 @@
+import { whyAppetiteRange } from '../../asks/appetiteRange.ts';
 import { caution, defineCalculator, ranged, shown, shownWhen } from '../../kit/define.ts';
 import { byCase, formula, lookup, tabulate, tex } from '../../kit/steps.ts';
 import { compute } from './compute.ts';
@@ -11,16 +12,10 @@ const lacksYoung = (kinds: readonly Kind[], mothers: readonly Kind['stock'][], y
 
 /** Guides for grown cattle were held against weighed feed in trials; those for other kinds can only be held against each other. */
 const isTried = ({ stock }: Kind): boolean => stock === 'cow' || stock === 'heifer' || stock === 'bull';
-const whyRange = (kinds: readonly Kind[]): string =>
-  kinds.every(isTried)
-    ? 'since guides miss by 14 to 17 % either way'
-    : kinds.some(isTried)
-      ? 'by how far guides miss for cows, and how far they differ for other kinds'
-      : 'the least and the most that guides print';
 
 export default defineCalculator({
   slug: 'herd-intake',
-  version: 3,
+  version: 4,
   title: 'Dry matter intake of a herd',
   inputs,
   refusals: [{ at: 'herd', when: ({ herd }) => herd.every(({ countHead }) => countHead === 0), say: 'Put in at least one head of stock.' }],
@@ -44,7 +39,7 @@ export default defineCalculator({
   results: [
     ranged('herdLbPerDay', ['lowLbPerDay', 'highLbPerDay'], {
       says: ({ intakeFrom, kinds }) =>
-        `{low} to {high}, ${intakeFrom === 'guide' ? whyRange(kinds) : 'if your own figures miss by as much as the guides do'}`,
+        `{low} to {high}, ${intakeFrom === 'guide' ? whyAppetiteRange(kinds.map(isTried)) : 'if your own figures miss by as much as the guides do'}`,
       short: '{low} to {high}',
       said: 'eaten by the herd',
       gap: ['less eaten by that herd', 'more eaten by that herd'],
@@ -258,6 +253,10 @@ export default defineCalculator({
     {
       version: 3,
       say: 'The range takes each kind by its own guides: 17 % either way for cows, bred heifers and bulls, the least and the most that guides print for other kinds. Before, all kinds took the 17 % of cows.',
+    },
+    {
+      version: 4,
+      say: 'A bull is taken to eat 2 % of his weight on fair feed, as every other form has it, no longer 2.2 % like a dry cow: the heavier the animal, the smaller the share of its weight that it eats.',
     },
   ],
   topic: 'grass',

@@ -1,4 +1,5 @@
 import { choice, number, rows } from '../../kit/inputs.ts';
+import { guidePercents } from '../../math/herd/guidePercents.ts';
 import { breeding } from '../../math/herd/stageFromBirth.ts';
 import { months } from '../../units/months.ts';
 import { calfLabels, monthRuleLabels, stageWords, stockWords } from './quantities.ts';
@@ -95,7 +96,14 @@ export const inputs = {
     default: [
       { stock: 'cow', stage: 'nursing', birthMonth: 'mar', countHead: 45, weightLb: 1250, ownPercent: 2.5 },
       { stock: 'calf', stage: 'dry', birthMonth: 'mar', countHead: 42, weightLb: 300, ownPercent: 1.5 },
-      { stock: 'bull', stage: 'dry', birthMonth: 'mar', countHead: 2, weightLb: 1900, ownPercent: 2.2 },
+      {
+        stock: 'bull',
+        stage: 'dry',
+        birthMonth: 'mar',
+        countHead: 2,
+        weightLb: 1900,
+        ownPercent: guidePercents('bull', 'dry', 'fair').likelyPercent,
+      },
       { stock: 'heifer', stage: 'dry', birthMonth: 'feb', countHead: 9, weightLb: 950, ownPercent: 2.2 },
       { stock: 'ewe', stage: 'dry', birthMonth: 'mar', countHead: 60, weightLb: 160, ownPercent: 2 },
     ],

@@ -17,7 +17,7 @@ function drinkRange({ stock, stockDays, highStockDays }: Drunk): string {
     : `{low} by the published list that asks for most, {high} by the one that asks for least${own}`;
 }
 
-export default defineCalculator({ slug: 'rain-on-ground', version: 1, title: 'Gallons from rain on an acre or a roof', inputs, compute }).describe({
+export default defineCalculator({ slug: 'rain-on-ground', version: 2, title: 'Gallons from rain on an acre or a roof', inputs, compute }).describe({
   question: 'How much water is this rain on my ground?',
   lead: 'Inches of rain turned into gallons on your acres or your roof, then into tank-fulls and days of water for your stock.',
   searchWords:
@@ -205,6 +205,9 @@ export default defineCalculator({ slug: 'rain-on-ground', version: 1, title: 'Ga
     'weathers-1913',
     'klausmeyer-watering',
     'niosh-86-110',
+  ],
+  changes: [
+    { version: 2, say: 'On days under 70 °F stock drink the most that lists for such days have. Before, a list that begins at 70 °F was asked too.' },
   ],
   topic: 'rain',
   order: 10,

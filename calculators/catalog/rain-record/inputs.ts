@@ -48,6 +48,7 @@ export const inputs = {
   ownRainIn: number('Your rain in those months', 'P', 'in', [0, 400], 16.4, {
     shownWhen: { compareWith: 'medians' },
     field: 'Add up your gauge. No gauge: straight-sided cans, emptied after each rain.',
+    offeredBy: 'rain.halfYear',
   }),
   stationIn: months('Median rain of the month at the station', 'm', 'in', [0, 60], [2.4, 2.4, 3.2, 3.6, 4.9, 4.2, 2.6, 2.1, 2.9, 2.7, 3.1, 2.4], {
     shownWhen: { compareWith: 'medians' },

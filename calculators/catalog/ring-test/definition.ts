@@ -1,5 +1,6 @@
 import { caution, defineCalculator, ranged, shownWhen } from '../../kit/define.ts';
 import { ringDepthIn } from '../../math/infiltration/ringTest.ts';
+import { isBoundedRatio } from '../../math/infiltration/visitRatio.ts';
 import { type Asked, compute, usedBoreIn } from './compute.ts';
 import { inputs } from './inputs.ts';
 import { quantities } from './quantities.ts';
@@ -10,6 +11,8 @@ const compares = ({ beside, judged }: Pick<Asked, 'beside'> & { readonly judged:
 const isHint = ({ verdict }: { readonly verdict: string }): boolean => verdict === 'perhaps-faster' || verdict === 'perhaps-slower';
 /** Up or down alike. */
 const changeTimes = ({ ratioTimes }: { readonly ratioTimes: number }): number => Math.max(ratioTimes, 1 / ratioTimes);
+const isBounded = ({ ratioTimes, highRatioTimes }: { readonly ratioTimes: number; readonly highRatioTimes: number }): boolean =>
+  isBoundedRatio({ ratio: ratioTimes, high: highRatioTimes });
 const pouredIn = (values: Pick<Asked, 'boreFrom' | 'boreIn' | 'fillWaterMl' | 'fillDepthIn' | 'waterMl'>): number =>
   ringDepthIn(values.waterMl, usedBoreIn(values));
 
@@ -84,7 +87,12 @@ export default defineCalculator({
     { of: 'verdict', when: compares },
     ranged('ratioTimes', ['lowRatioTimes', 'highRatioTimes'], {
       when: compares,
-      says: ({ verdict }) => (verdict === 'too-few' ? 'too few rings for a range' : '{low} to {high}, 19 times in 20'),
+      says: (values) =>
+        values.verdict === 'too-few'
+          ? 'too few rings for a range'
+          : isBounded(values)
+            ? '{low} to {high}, 19 times in 20'
+            : 'these rings scatter too much to bound it',
     }),
     { of: 'otherInPerHr', when: compares },
     // Rings that differ more than usual can leave a change open that lies past the usual scatter: that figure would only confuse.
@@ -170,7 +178,7 @@ export default defineCalculator({
     const judged = values.judged === 'judged' ? '' : ` It can’t be judged${yet && ' yet'}: ${why}.`;
     const other = values.beside === 'visit' ? 'the earlier visit' : 'the other place';
     const sure = 'more than chance';
-    const hint = `a hint, no more: usual scatter alone can come to ${show('scatterTimes')} times`;
+    const hint = `a hint, no more: two such tests of one ground can come out ${show('scatterTimes')} times apart by chance`;
     const chance = {
       'too-few': 'too few rings to tell chance',
       chance: 'can be chance',
@@ -179,7 +187,8 @@ export default defineCalculator({
       'perhaps-faster': hint,
       'perhaps-slower': hint,
     }[values.verdict];
-    const range = values.verdict === 'too-few' ? '' : ` (${show('lowRatioTimes')} to ${show('highRatioTimes')})`;
+    const bounds = isBounded(values) ? `${show('lowRatioTimes')} to ${show('highRatioTimes')}` : 'these rings scatter too much to bound it';
+    const range = values.verdict === 'too-few' ? '' : ` (${bounds})`;
     const unlike = values.alike ? '' : ', and season, moisture or hands were not the same';
     const compared = compares(values) ? ` ${show('ratioTimes')} times as fast as ${other}${range}: ${chance}${unlike}.` : '';
     return `Ring test on ${soil}${once}: ${many}; a ring reads high, straight down it is about ${down}.${judged}${compared}`;

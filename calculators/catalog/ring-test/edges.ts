@@ -1,4 +1,4 @@
-import { always, defineEdges, edge, turns } from '../../kit/edges.ts';
+import { always, defineEdges, edge, tells, turns } from '../../kit/edges.ts';
 import definition from './definition.ts';
 
 /** One ring in which a pouring stands an inch deep, to a thousandth: an inch in 30 minutes is 2 in an hour. */
@@ -69,6 +69,7 @@ export default defineEdges(definition, {
     turns('verdict', { 'perhaps-faster': then(0.6, 1.71), chance: then(0.6, 1.72) }, { on: visit }),
     turns('verdict', { slower: then(15, 16), 'perhaps-slower': then(15, 15.9) }, { on: visit }),
     turns('verdict', { 'perhaps-slower': then(15, 5.7), chance: then(15, 5.6) }, { on: visit }),
+    tells('scatter too much to bound', { on: visit, told: then(0.6, 6.06), untold: then(0.6, 6.03) }),
     turns('verdict', { 'too-few': 'others.then=0.8in/hr', chance: 'others.then=0.8in/hr,1.5in/hr' }, { on: visit }),
   ],
 });

@@ -43,6 +43,7 @@ export const inputs = {
     options: { dry: 'Five days ago or more: dry', moist: 'One to four days ago: moist, drained', wet: 'Within a day: wet' },
     belongsTo: 'management',
     help: 'Write it down with every test: dry and wet ground take water at different rates.',
+    offeredBy: 'visit.moisture',
   }),
   rings: rows({
     label: 'Rings',

@@ -4,7 +4,7 @@ import { amount, table, word } from '../../kit/quantities.ts';
 const rate = (label: string, symbol: string) => ({ ...amount(label, symbol, 'in/hr', 3), significant: 2 }) as const;
 const inches = (label: string, symbol: string) => amount(label, symbol, 'in', 2);
 const bare = (label: string, symbol: string, digits = 3) => amount(label, symbol, 'count', digits);
-const times = (label: string, symbol: string, digits = 1) => ({ ...amount(label, symbol, 'ratio', digits), significant: digits + 1 }) as const;
+const times = (label: string, symbol: string, significant = 2) => ({ ...amount(label, symbol, 'ratio', 3), significant }) as const;
 
 export const quantities = {
   judged: word('Can this test be judged?', {
@@ -47,8 +47,8 @@ export const quantities = {
     'very-rapid': 'Very rapid',
   }),
   pondedIn: inches('Mean depth of the water in the ring', 'H'),
-  overLowTimes: times('A ring reads high by, coarse soil', 'o_{low}', 2),
-  overHighTimes: times('A ring reads high by, fine soil', 'o_{high}', 2),
+  overLowTimes: times('A ring reads high by, coarse soil', 'o_{low}', 3),
+  overHighTimes: times('A ring reads high by, fine soil', 'o_{high}', 3),
   straightLowInPerHr: rate('Straight down, fine soil', 'K_{low}'),
   straightHighInPerHr: rate('Straight down, coarse soil', 'K_{high}'),
   otherLines: table('The other test', {
@@ -70,10 +70,10 @@ export const quantities = {
     'perhaps-slower': 'Perhaps slower: past the scatter of these rings, within what rings usually scatter',
     chance: 'It can be chance',
   }),
-  ratioTimes: times('This test over the other', 'q'),
+  ratioTimes: times('This rate is so many times the other', 'q'),
   lowRatioTimes: times('Low end', 'q_{low}'),
   highRatioTimes: times('High end', 'q_{high}'),
-  scatterTimes: times('With this many rings, usual scatter alone can come to', 'q_{chance}'),
+  scatterTimes: times('Two such tests of one ground can come out so many times apart by chance', 'q_{chance}'),
   byPouring: table('Pouring by pouring', {
     pouring: bare('Pouring', 'k', 0),
     fastInPerHr: rate('Fastest ring', 'r_{high}'),

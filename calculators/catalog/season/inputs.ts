@@ -114,7 +114,7 @@ const placeInputs = {
   slopePercent: number('Slope', 's', 'pct', [0.2, 60], 5, { offeredBy: 'pastures.slope', help: 'Only for the soil lost.' }),
   slopeLengthFt: number('Slope length', 'l_s', 'ft', [15, 1000], 200, { offeredBy: 'pastures.slopeLength' }),
   grazedAc: number('Acres grazed', 'A', 'ac', [1, 100_000], 430, { step: 10, usual: 'pastureAc', offeredBy: 'pastures.area' }),
-  meadowAc: number('Acres cut for hay', 'A_h', 'ac', [0, 100_000], 70, { step: 5, help: '0 if all hay is bought.' }),
+  meadowAc: number('Acres cut for hay', 'A_h', 'ac', [0, 100_000], 70, { step: 5, help: '0 if all hay is bought.', offeredBy: 'pastures.hayArea' }),
   usualHayTonPerAc: number('Hay from an acre in a usual year', 'Y_h', 'ton/ac', [0.3, 8], 2, {
     step: 0.1,
     help: 'All cuttings, as it goes into the barn.',

@@ -1,6 +1,7 @@
 import type { ValuesOf } from '../../kit/inputs.ts';
 import { headDaysForShare } from '../../math/forage/headDaysForShare.ts';
 import { shareTaken } from '../../math/forage/shareTaken.ts';
+import { gapRange } from '../../math/special/gapRange.ts';
 import { studentQuantile } from '../../math/special/studentQuantile.ts';
 import { sumOf } from '../../math/special/sumOf.ts';
 import type { inputs } from './inputs.ts';
@@ -55,4 +56,11 @@ export function compute(asked: ValuesOf<typeof inputs>) {
     leftCount: Math.max(0, totalCount - headDaysCount),
     overCount: totalCount > 0 ? Math.max(0, headDaysCount - totalCount) : 0,
   };
+}
+
+type NumberOf = (name: 'takenPercent' | 'lowPercent' | 'highPercent') => number;
+/** From where to where another share taken may lie over this one, 95 times in 100. */
+export function takenGapPercent(here: NumberOf, there: NumberOf): { readonly low: number; readonly high: number } {
+  const rangeOf = (numberOf: NumberOf) => ({ value: numberOf('takenPercent'), low: numberOf('lowPercent'), high: numberOf('highPercent') });
+  return gapRange({ earlier: rangeOf(here), later: rangeOf(there) });
 }

@@ -1,7 +1,7 @@
 import { caution, defineCalculator, ranged, shown } from '../../kit/define.ts';
 import { amount, table, word } from '../../kit/quantities.ts';
 import { formula, lookup, tabulate, tex, when } from '../../kit/steps.ts';
-import { compute, fewestPlants } from './compute.ts';
+import { compute, fewestPlants, takenGapPercent } from './compute.ts';
 import { inputs } from './inputs.ts';
 
 const percent = (label: string, symbol: string) => amount(label, symbol, 'pct');
@@ -69,7 +69,7 @@ export default defineCalculator({
     ranged('takenPercent', ['lowPercent', 'highPercent'], {
       said: 'of its weight taken',
       gap: ['less of its weight was taken', 'more of its weight was taken'],
-      counted: true,
+      counted: takenGapPercent,
       short: '{low} to {high}, 95 times in 100',
       says: ({ plantsCount }) =>
         plantsCount === 1

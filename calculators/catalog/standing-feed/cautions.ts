@@ -15,6 +15,22 @@ export const meetsWinter = ({ startDay, highGrazingDays }: { readonly startDay: 
   return yearOf(startDay) !== yearOf(endDay) || [startDay, endDay].some((day) => !summerMonths.includes(monthIndexOf(day)));
 };
 
+/** April through September, counted from 0 for January: grass that is saved for winter grows in these months; common practice. */
+const growingMonths: readonly number[] = [3, 4, 5, 6, 7, 8];
+/** Was it measured while it grew, to be grazed when it no longer does? Annual range is dead from late spring on, and is asked of by itself. */
+export const isMeasuredGrowing = ({
+  feed,
+  measuredDay,
+  startDay,
+}: {
+  readonly feed: string;
+  readonly measuredDay: number;
+  readonly startDay: number;
+}): boolean => {
+  const isGrowing = (day: number): boolean => growingMonths.includes(monthIndexOf(day));
+  return !feed.startsWith('annual-range') && isGrowing(measuredDay) && (!isGrowing(startDay) || yearOf(startDay) !== yearOf(measuredDay));
+};
+
 export const refusals: readonly Refusal<typeof inputs>[] = [
   {
     at: 'stubbleLbPerAc',

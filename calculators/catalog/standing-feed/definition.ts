@@ -2,7 +2,7 @@ import { thinGrass, toxicStubble } from '../../asks/cautions.ts';
 import { caution, defineCalculator, ranged, shown, shownWhen } from '../../kit/define.ts';
 import { toxicFescueIn } from '../../tables/forageHeights.ts';
 import { intakeFallsBelowLbPerAc } from '../../tables/harvestShare.ts';
-import { meetsWinter, refusals } from './cautions.ts';
+import { isMeasuredGrowing, meetsWinter, refusals } from './cautions.ts';
 import { compute, longestDays } from './compute.ts';
 import { inputs } from './inputs.ts';
 import { quantities } from './quantities.ts';
@@ -70,6 +70,11 @@ export default defineCalculator({ slug: 'standing-feed', version: 2, title: 'Sto
       lead: 'Cured grass is low in protein. Test it; never give hungry stock urea.',
       life: true,
       say: 'Cured grass is often under 7 percent protein. Stock then eat less and lose flesh with a full belly. Send a sample to a laboratory and ask what supplement it needs; never give urea to hungry stock.',
+      source: 'common practice',
+    }),
+    caution(isMeasuredGrowing, {
+      lead: 'Measured while it still grows? Measure again once growth has stopped.',
+      say: 'From April through September such grass mostly still grows, and what stands then is not what will stand in winter. This counts no growth and lets weather take its share from the day that you measured. Measure again after the killing frost, or whenever growth has stopped.',
       source: 'common practice',
     }),
     caution(meetsWinter, {

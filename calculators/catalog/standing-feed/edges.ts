@@ -36,6 +36,10 @@ export default defineEdges(definition, {
     // Grazed in June, July and August alone: from June 1, and 25 days to August 31.
     edge('Ice or deep snow can', { on: `${summer}&stock.count=20`, raised: 'start=2026-05-31', silent: 'start=2026-06-01' }),
     edge('Ice or deep snow can', { on: `${summer}&stock.count=20`, raised: 'start=2026-08-08', silent: 'start=2026-08-07' }),
+    edge('From April through September such', { raised: 'measured=2026-09-30', silent: 'measured=2026-10-01' }),
+    edge('From April through September such', { raised: 'measured=2026-04-01', silent: 'measured=2026-03-31' }),
+    edge('From April through September such', { on: 'measured=2026-09-01&from=2026-09-15', raised: 'start=2026-10-01', silent: 'start=2026-09-30' }),
+    edge('From April through September such', { on: 'measured=2026-06-30', raised: 'feed=other', silent: 'feed=annual-range' }),
     always('Use a proper fence energizer,'),
     edge('The share eaten is read', { raised: 'strip=8d', silent: 'strip=7d' }),
     edge('One strip would take the', { raised: 'strip=30d', silent: 'strip=29d' }),

@@ -8,7 +8,9 @@ export const stock = grazingStock({
   label: 'All stock that graze here',
   kind: stockKind('cow-dry', ['cow-dry', 'cow-dry-cured', 'cow-nursing', 'heifer', 'bull', 'stocker', 'ewe-dry', 'doe', 'horse'], {
     own: { 'cow-dry': { label: 'Dry cow on grass with green in it', fills: commonGrazer('cow-dry') } },
+    appetiteOf: 'winter',
   }),
+  appetiteOf: 'winter',
   ask: 'Average the weights on your cull tickets. Guesses by eye run light.',
   start: 'cow-dry',
   herd: [

@@ -19,7 +19,7 @@ const isShortOfReserve = ({ supply, reserveShortGal }: Pick<Values & Results, 's
 
 export default defineCalculator({
   slug: 'stock-water',
-  version: 1,
+  version: 2,
   title: 'Days of stock water left',
   inputs,
   refusals: [
@@ -284,6 +284,9 @@ export default defineCalculator({
     'montana-livestock-water',
     'weathers-1913',
     'luling-foundation',
+  ],
+  changes: [
+    { version: 2, say: 'On days under 70 °F stock drink the most that lists for such days have. Before, a list that begins at 70 °F was asked too.' },
   ],
   topic: 'harm',
   order: 10,

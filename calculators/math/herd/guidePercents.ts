@@ -1,3 +1,4 @@
+import { grazers } from '../../tables/grazers.ts';
 import { type Intake, intake } from '../../tables/intake.ts';
 import type { Stage } from './stageFromBirth.ts';
 
@@ -31,7 +32,7 @@ const named = { poor: 'low', fair: 'average', good: 'high' } as const;
 const ewes = { dry: 'ewe, maintenance', late: 'ewe, late gestation', nursing: 'ewe, nursing twins' } as const;
 
 /**
- * The line of the intake table for one kind. A bull eats as a dry cow of his weight; cows and mares near birth as dry ones; does at rest as ewes.
+ * The line of the intake table for one kind. A bull goes by that of a dry cow; cows and mares near birth as dry ones; does at rest as ewes.
  * @param stock - Kind of stock
  * @param stage - Dry, late or nursing; any for kinds that do not breed
  * @param quality - Quality of the feed; only the cattle guides split it
@@ -62,15 +63,22 @@ export function guideLine(stock: HerdStock, stage: Stage, quality: 'poor' | 'fai
 }
 
 /**
- * What the printed guides say of one kind, by its line of the intake table.
+ * What the printed guides say of one kind, by its line of the intake table. A bull eats less of his weight than a dry cow does of hers, on any feed by as much
+ * as on fair.
  * @param stock - Kind of stock
  * @param stage - Dry, late or nursing; any for kinds that do not breed
  * @param quality - Quality of the feed; only the cattle guides split it
  * @returns Dry matter eaten in a day, percent of live weight
  * @source hibberd-thrift-1992, and the other guides that the table names line by line
- * @example guidePercents('bull', 'dry', 'fair').likelyPercent //=> 2.2
+ * @example guidePercents('bull', 'dry', 'fair').likelyPercent //=> 2
  */
 export function guidePercents(stock: HerdStock, stage: Stage, quality: 'poor' | 'fair' | 'good'): Percents {
   const line = guideLine(stock, stage, quality);
-  return printedPercents(line.animal, line.stage, line.quality);
+  const printed = printedPercents(line.animal, line.stage, line.quality);
+  return stock === 'bull' ? bullOf(printed) : printed;
+}
+function bullOf({ lowPercent, likelyPercent, highPercent }: Percents): Percents {
+  const fair = printedPercents('beef-cow', 'dry', 'average').likelyPercent;
+  const of = (percent: number): number => (percent * grazers.bull.eats.percent) / fair;
+  return { lowPercent: of(lowPercent), likelyPercent: of(likelyPercent), highPercent: of(highPercent) };
 }

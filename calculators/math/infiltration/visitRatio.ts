@@ -46,6 +46,22 @@ export function visitRatio({
   return { ratio, low: ratio / factor, high: ratio * factor };
 }
 
+/** A true ratio that may lie more than this many times above or below the one found is told by no range: 0.03 to 71 says nothing to go by. Our own. */
+const mostTimesOff = 10;
+/**
+ * Whether the range of a ratio is narrow enough to tell: its high end at most ten times the ratio, so its low end at least a tenth of it.
+ * @param options.ratio - Ratio later to earlier, no unit; above 0
+ * @param options.high - High end of its range by `visitRatio`, no unit; at least the ratio
+ * @returns Yes or no
+ * @throws RangeError if the ratio is not above 0 or lies above the high end
+ * @source our own
+ * @example isBoundedRatio({ ratio: 1.5, high: 71 }) //=> false
+ */
+export function isBoundedRatio({ ratio, high }: { readonly ratio: number; readonly high: number }): boolean {
+  need('isBoundedRatio', 'ratio', ratio, { above: 0, atMost: high });
+  return high <= mostTimesOff * ratio;
+}
+
 /**
  * Factor that a change must exceed before it is more than scatter: exp(t s √(1/n1 + 1/n2)), with n1 = `earlierRings`, n2 = `laterRings`,
  * s = √ln(1 + c²) for rings that vary by c = `variationPercent` / 100, t as for `visitRatio` at `confidencePercent`. For planning, before there are rings.

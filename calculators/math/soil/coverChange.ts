@@ -1,4 +1,5 @@
 import { need } from '../need.ts';
+import { gapRange, type WithRange } from '../special/gapRange.ts';
 import { inverseNormal } from '../special/inverseNormal.ts';
 
 /** Later share less earlier share, with the range that holds the true change at the stated confidence. */
@@ -15,16 +16,16 @@ interface Count {
 }
 
 /** Wilson's score interval for one share. */
-function scoreInterval({ hits, points }: Count, z: number): { readonly share: number; readonly low: number; readonly high: number } {
+function scoreInterval({ hits, points }: Count, z: number): WithRange {
   const middle = 2 * hits + z ** 2;
   const spread = z * Math.sqrt(z ** 2 + 4 * hits * (1 - hits / points));
   const under = 2 * (points + z ** 2);
-  return { share: hits / points, low: (middle - spread) / under, high: (middle + spread) / under };
+  return { value: hits / points, low: (middle - spread) / under, high: (middle + spread) / under };
 }
 
 /**
- * Change of a counted share from one visit to the next, with Newcombe's hybrid score interval: from d − √((p2 − l2)² + (u1 − p1)²) to
- * d + √((u2 − p2)² + (p1 − l1)²), with d = p2 − p1, and l, u the ends of Wilson's score interval of each share. It stays within −1 and 1.
+ * Change of a counted share from one visit to the next, with Newcombe's hybrid score interval: the range of the gap (`gapRange`)
+ * from Wilson's score interval of each share. It stays within −1 and 1.
  * @param options.earlier - Hits and points of the first visit, whole numbers; at least one point, hits 0 to points
  * @param options.later - The same of the second visit
  * @param options.confidencePercent - How often such a range should hold the truth, percent; above 0, below 100
@@ -51,11 +52,5 @@ export function coverChange({
   }
   need('coverChange', 'confidencePercent', confidencePercent, { above: 0, below: 100 });
   const z = inverseNormal(0.5 + confidencePercent / 200);
-  const [one, two] = [scoreInterval(earlier, z), scoreInterval(later, z)];
-  const change = two.share - one.share;
-  return {
-    change,
-    low: change - Math.hypot(two.share - two.low, one.high - one.share),
-    high: change + Math.hypot(two.high - two.share, one.share - one.low),
-  };
+  return gapRange({ earlier: scoreInterval(earlier, z), later: scoreInterval(later, z) });
 }

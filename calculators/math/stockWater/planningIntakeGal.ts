@@ -8,6 +8,18 @@ export interface IntakeBySource {
   readonly galPerDay: number;
 }
 
+/** From here on a list of its own heat is asked; where one names no heat, on any day. */
+const anyF = -40;
+interface Speaks extends IntakeBySource {
+  readonly fromF: number;
+}
+/** Those that speak of so cold a day: a list that begins at 70 degrees says nothing of one of 40. Where none reaches so far down, those that reach furthest. */
+function speakingAt(airF: number, lists: readonly Speaks[]): readonly IntakeBySource[] {
+  const coldestF = Math.max(airF, Math.min(...lists.map(({ fromF }) => fromF)));
+  const heard = lists.filter(({ fromF }) => fromF <= coldestF);
+  return heard.map(({ source, galPerDay }) => ({ source, galPerDay })).sort((one, other) => other.galPerDay - one.galPerDay);
+}
+
 /** A list at a temperature, held at its running maximum: straight between its columns, level beyond them. */
 function heldAt(airF: readonly number[], gal: readonly number[], wantedF: number): number {
   const held = gal.map((_, index) => Math.max(...gal.slice(0, index + 1)));
@@ -16,9 +28,11 @@ function heldAt(airF: readonly number[], gal: readonly number[], wantedF: number
 
 /**
  * Water to plan for, a head a day: the highest of the published lists at T = `airF`, each held at its running maximum, so that a hotter day never asks for less.
+ * A list is asked from its coldest column on, and on a colder day only where none begins lower.
  * @param animal - Animal, a key of the lists
  * @param airF - Hottest air temperature of the day to plan for, degrees Fahrenheit; -40 to 130
- * @returns Water, US gallons a head a day, by the highest list and by the lowest; the source that asks for most; and every source's figure, most first
+ * @returns Water, US gallons a head a day, by the highest list and by the lowest; the source that asks for most; and the figure of every source that speaks of
+ *   such a day, most first
  * @throws RangeError if the temperature is outside its range
  * @source gould-fs1090, water intake by temperature; the other lists are named in the table
  * @example planningIntakeGal('cow-nursing', 90).galPerDay //=> 22.0
@@ -31,13 +45,15 @@ export function planningIntakeGal(
   const lists: readonly HeatList[] = intakeByHeat;
   const byHeat = lists.flatMap(({ source, airF: columnsF, gal }) => {
     const row = gal[animal];
-    return row === undefined ? [] : { source, galPerDay: heldAt(columnsF, row, airF) };
+    return row === undefined ? [] : { source, galPerDay: heldAt(columnsF, row, airF), fromF: Math.min(...columnsF) };
   });
-  const { fromF, toF, gal, galPerDegree, source } = intakeByDegree;
-  const degrees = Math.min(Math.max(airF, fromF), toF) - fromF;
-  const byRule = animal === intakeByDegree.animal ? [{ source, galPerDay: gal + galPerDegree * degrees }] : [];
-  const byRange = intakeRanges.filter((range) => range.animal === animal).map((range) => ({ source: range.source, galPerDay: range.highGal }));
-  const bySource: readonly IntakeBySource[] = [...byHeat, ...byRule, ...byRange].sort((one, other) => other.galPerDay - one.galPerDay);
+  const rule = intakeByDegree;
+  const degrees = Math.min(Math.max(airF, rule.fromF), rule.toF) - rule.fromF;
+  const byRule = animal === rule.animal ? [{ source: rule.source, galPerDay: rule.gal + rule.galPerDegree * degrees, fromF: rule.fromF }] : [];
+  const byRange = intakeRanges
+    .filter((range) => range.animal === animal)
+    .map((range) => ({ source: range.source, galPerDay: range.highGal, fromF: anyF }));
+  const bySource = speakingAt(airF, [...byHeat, ...byRule, ...byRange]);
   const [most, least] = [bySource[0], bySource.at(-1)];
   if (most === undefined || least === undefined) throw new RangeError(`planningIntakeGal needs an animal of its lists, got ${animal}`);
   return { galPerDay: most.galPerDay, leastGalPerDay: least.galPerDay, source: most.source, bySource };

@@ -4,10 +4,10 @@ import { Field } from '../../../calculators/ui/Field.tsx';
 import { monthName, shortMonthName } from '../../../calculators/units/months.ts';
 import type { Data } from '../../place/ui/edit.ts';
 import { MonthDayView, TextView } from '../../place/ui/FieldView.tsx';
+import { Words } from '../../place/ui/Words.tsx';
 import { readTyped, textOf, valueAt } from '../draft.ts';
 import type { OfficeField } from '../model/fields.ts';
 import type { Wrong } from '../model/sayWrong.ts';
-import { LongField } from './LongField.tsx';
 
 export interface Filling {
   readonly data: Data;
@@ -105,7 +105,7 @@ function OneField({ field, path, of, filling }: OneProps) {
   const unit = field.kind === 'number' ? [`${field.right.charAt(0).toUpperCase()}${field.right.slice(1)}.`] : [];
   const help = [...unit, ...(field.help === undefined ? [] : [field.help])].join(' ') || undefined;
   const told = { label: field.label, ...(help === undefined ? {} : { help }) };
-  if (field.isLong) return <LongField {...shared} label={field.label} help={help} />;
+  if (field.isLong) return <Words {...shared} {...told} isParagraph />;
   if (field.kind === 'monthDay') return <MonthDayView {...shared} cell={{ kind: 'monthDay', ...told }} />;
   if (field.kind === 'words' || field.kind === 'number')
     return <TextView {...shared} cell={{ kind: 'text', isNeeded: false, ...told }} {...(field.kind === 'number' && { inputMode: 'decimal' })} />;

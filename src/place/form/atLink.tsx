@@ -10,7 +10,7 @@ import { blankIn } from '../../../calculators/ui/touched.ts';
 import type { UnitSystem } from '../../../calculators/units/units.ts';
 import { kept } from '../../scripts/kept.ts';
 import { type Filled, placedIn } from '../offer/fillTexts.ts';
-import { ledBirths, saysNoHay } from '../offer/ledTo.ts';
+import { ledBirths } from '../offer/ledTo.ts';
 import { openWith } from './changes.tsx';
 import { idsIn, ledKey } from './chosen.ts';
 import type { AtForm, AtLink, Difference } from './types.ts';
@@ -74,7 +74,8 @@ export function atLink(atForm: AtForm): AtLink {
   const { calculator, filledIn, marksOf, take } = atForm;
   const { inputs } = calculator;
   let isOthers = false;
-  const isFine = (texts: Texts, system: UnitSystem): boolean => refusalsIn(calculator, texts, system).length === 0;
+  /** What is still asked is no fault of what stands beside it. */
+  const isFine = (texts: Texts, system: UnitSystem): boolean => refusalsIn(calculator, texts, system).every(({ at }) => textAt(texts, at) === '');
   /** The same, without what the form refuses beside the figures that stay: dates of a link hold to its own today. */
   const withAllowed = (texts: Texts, filled: Filled, system: UnitSystem, isWanted: (key: string) => boolean): Texts => {
     const all = withMine(texts, filled, isWanted);
@@ -96,7 +97,7 @@ export function atLink(atForm: AtForm): AtLink {
       const held = holding(calculator, Object.fromEntries(told));
       const filled = filledIn(system, held);
       const isBlank = (key: string): boolean => form.this[key] === '';
-      const all = withAllowed(form.this, filled, system, (key) => isBlank(key) || !named.has(key) || saysNoHay(inputs[key], form.this[key]));
+      const all = withAllowed(form.this, filled, system, (key) => isBlank(key) || !named.has(key));
       const hasHerd = filled.marks.some(({ offer }) => offer === 'herd.births');
       const born = hasHerd ? ledBirths(inputs, all, filled.texts) : all;
       const texts = [born, all].find((each) => isFine(each, system)) ?? withMine(form.this, filled, isBlank);

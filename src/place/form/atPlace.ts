@@ -46,8 +46,9 @@ const lastDayOf = (kept: readonly Pick<Place, 'changedAt'>[]): number | undefine
     const day = localDay(new Date(changedAt));
     return Number.isFinite(day) && (last === undefined || day > last) ? day : last;
   }, undefined);
-/** Of the record of grazing and rain; the station's months are no part of it. */
-const isOfRecord = (key: OfferKey): boolean => /^(?:record|rain)\./.test(key) && key !== 'rain.station' && key !== 'rain.from';
+/** Of the record of grazing, hay and rain; the station's months are no part of it. */
+const isOfRecord = (key: OfferKey): boolean =>
+  /^(?:record\.|rain\.|hay\.(?:onHand|count|ownLb)$)/.test(key) && key !== 'rain.station' && key !== 'rain.from';
 const isIn = (of: Choice['of'], id: string): boolean => of.some((each) => each.id === id);
 
 /** The open place as it stands to a form; nothing where it is gone, or where this window sees no store. */
@@ -58,11 +59,11 @@ export async function placeAt(calculator: Calculator, box: HTMLElement, query: s
   if (!place) return undefined;
   const keys = offerKeys(calculator);
   const rows = keys.some(isOfRecord) ? await readRows(place.id) : [];
-  const [parts, fillTexts, record, earlier, linked] = await Promise.all([
+  const [parts, fillTexts, record, visits, linked] = await Promise.all([
     fetchParts([calculator]),
     fetchFiller(calculator),
     rows.length === 0 ? undefined : import('./recordAt.ts').then(({ recordAt }) => recordAt(calculator, place, rows)),
-    keys.some((key) => key.startsWith('earlier.')) ? import('./earlierAt.ts').then(({ earlierAt }) => earlierAt(calculator, place)) : undefined,
+    keys.some((key) => /^(?:earlier|visit)\./.test(key)) ? import('./visitsAt.ts').then(({ visitsAt }) => visitsAt(calculator, place)) : undefined,
     query === '' ? undefined : import('./atLink.tsx'),
     // What fills a form looks whether it would be refused.
     calculator.fetchEngine?.(),
@@ -87,7 +88,7 @@ export async function placeAt(calculator: Calculator, box: HTMLElement, query: s
   let dated = calculator;
   let said = '';
   const filledIn = (system: UnitSystem, form = dated): Filled =>
-    fillTexts(form, offersOf(parts, place, todayDay, { ids: chosen, record: record?.(todayDay), earlier: earlier?.(todayDay) }), todayDay, system);
+    fillTexts(form, offersOf(parts, place, todayDay, { ids: chosen, record: record?.(todayDay), ...visits?.(todayDay) }), todayDay, system);
 
   const marksOf = (inSystem: (system: UnitSystem) => Filled): PlaceMarks => {
     const told = new Map<UnitSystem, { readonly filled: Filled; readonly byPath: ReadonlyMap<string, Mark> }>();
@@ -143,6 +144,7 @@ export async function placeAt(calculator: Calculator, box: HTMLElement, query: s
         today: new Map(filled.todayAt.map((at) => [at, mark])),
         notices: filled.isExampleDates ? [exampleDates] : [],
         placed: new Set(filled.marks.map(({ at }) => at)),
+        blank: new Set(filled.toBeTold),
         place: marksOf((other) => (other === system ? filled : filledIn(other))),
       };
     },

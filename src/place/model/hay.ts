@@ -6,6 +6,8 @@ const stackSchema = v.strictObject({
   id: idSchema,
   name: v.optional(nameSchema),
   baleCount: v.optional(countSchema),
+  /** What the record has fed after it is no longer in the count. */
+  countedDay: v.optional(daySchema),
   baleLb: v.optional(amountSchema),
   /** Whether that weight is of the day of baling, or what a bale weighs now. */
   weighedAt: v.optional(v.picklist(['baling', 'now'])),

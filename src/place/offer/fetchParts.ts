@@ -17,18 +17,20 @@ export function offerKeys({ inputs }: Pick<Calculator, 'inputs'>): readonly Offe
 const parts: readonly { readonly of: RegExp; readonly bring: () => Promise<{ readonly part: OfferPart }> }[] = [
   { of: /^(?:place|rain)\./, bring: () => import('./placeOffers.ts') },
   { of: /^(?:season|growth|grazing)\./, bring: () => import('./seasonOffers.ts') },
+  { of: /^season\.grassDays/, bring: () => import('./grassDays.ts') },
   { of: /^pastures?\./, bring: () => import('./groundOffers.ts') },
-  { of: /^pastures\.(?!area|normal|ground|reachFrom|yieldFrom)/, bring: () => import('./togetherOffers.ts') },
+  { of: /^pastures\.(?!area|hayArea|normal|ground|reachFrom|yieldFrom)/, bring: () => import('./togetherOffers.ts') },
   { of: /^layer\./, bring: () => import('./layerOffers.ts') },
-  { of: /^herd\.(?!season|cow|calf|main|\w+From)/, bring: () => import('./herdOffers.ts') },
+  { of: /^herd\.(?!season|winter|cow|calf|main|\w+From)/, bring: () => import('./herdOffers.ts') },
   { of: /^herd\.(?:cow|calf|main|\w+From)/, bring: () => import('./herdWhole.ts') },
   // After the lines of the herd, which it tells with more.
-  { of: /^herd\.season/, bring: () => import('./herdSeason.ts') },
+  { of: /^herd\.(?:season|winter)/, bring: () => import('./herdSeason.ts') },
   { of: /^hay\./, bring: () => import('./hayOffers.ts') },
   { of: /^prices\./, bring: () => import('./priceOffers.ts') },
   { of: /^water\./, bring: () => import('./waterOffers.ts') },
   { of: /^tools\./, bring: () => import('./toolOffers.ts') },
   { of: /^earlier\./, bring: () => import('./earlierOffers.ts') },
+  { of: /^visit\./, bring: () => import('./visitOffers.ts') },
 ];
 /** What works out the offers of these forms. */
 export function fetchParts(forms: readonly Pick<Calculator, 'inputs'>[]): Promise<readonly OfferPart[]> {

@@ -18,6 +18,8 @@ export interface Filled {
   /** As `exampleOn` has them. */
   readonly todayAt: readonly string[];
   readonly isExampleDates: boolean;
+  /** Fields that were left empty, because only the reader can fill them. */
+  readonly toBeTold: readonly string[];
 }
 
 /** Where what the place gave still stands as it gave it. */
@@ -28,11 +30,12 @@ export const placedIn = ({ marks }: Filled, texts: Texts): readonly string[] =>
 const rowsAbout: Readonly<Partial<Record<OfferKey, string>>> = {
   'herd.kind': 'this form has no such kind; add them by hand.',
   'herd.seasonKind': 'this form has no such kind; add them by hand.',
+  'herd.winterKind': 'this form has no such kind; add them by hand.',
   'earlier.rate': 'more or less than this form can take.',
 };
 
 /** What an attempt gathers. */
-interface Filling extends Pick<Filled, 'texts' | 'marks' | 'said'> {
+interface Filling extends Pick<Filled, 'texts' | 'marks' | 'said' | 'toBeTold'> {
   /** Days that do not move with today, by the name of their date. */
   readonly fixed: Readonly<Record<string, string>>;
 }
@@ -54,11 +57,16 @@ function attempt(calculator: Pick<Calculator, 'inputs'>, offers: Offers, asked: 
   const marks: Mark[] = [];
   const said: string[] = [];
   const fixed: Record<string, string> = {};
+  const toBeTold: string[] = [];
   /** A field's text, if the place has one that fits it. */
   const take = (input: Exclude<Input, RowsInput>, at: string, from: OfferMap): Text | undefined => {
     const key = input.offeredBy;
     const offered = key && from.get(key);
     if (key === undefined || offered === undefined || leftOut.includes(subjectOf(key)) || (isUndated && isDated(offered))) return undefined;
+    if ('isToBeTold' in offered) {
+      toBeTold.push(at);
+      return undefined;
+    }
     const fit = fitOf(input, offered, system, todayDay);
     if (fit === undefined) return undefined;
     if ('say' in fit) {
@@ -121,7 +129,7 @@ function attempt(calculator: Pick<Calculator, 'inputs'>, offers: Offers, asked: 
     return { ...without, said: [...new Set([...without.said, ...said])] };
   }
   said.push(...offers.besides.filter(({ key }) => key === undefined || taken.has(key)).map(({ say }) => say));
-  return { texts, marks, said, fixed };
+  return { texts, marks, said, fixed, toBeTold };
 }
 
 /** As the dates have moved; where today stands in for a day of the place, it is today's. */
@@ -163,19 +171,22 @@ export const filler =
       const next = aheadDay === undefined ? now : movedTo(aheadDay, leftOut, offered);
       const isAhead = ahead !== undefined && next !== now && !next.isExampleDates;
       const { asked, first, texts: moved, todayAt: onToday, isExampleDates } = isAhead ? next : now;
-      const { texts: undated, marks, said, fixed } = isExampleDates ? attempt(calculator, offered, { ...asked, isUndated: true }) : first;
+      const { texts: undated, marks, said, fixed, toBeTold } = isExampleDates ? attempt(calculator, offered, { ...asked, isUndated: true }) : first;
       const texts = isExampleDates ? undated : { ...moved, ...fixed };
       // A day that the place names is no today of the device, though a form without one would have that.
       const todayAt = onToday.filter((at) => fixed[at] === undefined);
+      // Tried with the example's, then emptied: what else the form would refuse is known that way.
+      const left = { ...texts, ...Object.fromEntries(toBeTold.map((at) => [at, ''])) };
       const filled: Filled = isAhead
         ? {
-            texts,
+            texts: left,
             marks: [...marksIn(texts, marks, []), ...ahead.turnInAt(texts, todayAt)],
             said: [...said, ahead.outOfSeason],
             todayAt: [],
             isExampleDates,
+            toBeTold,
           }
-        : { texts, marks: marksIn(texts, marks, todayAt), said, todayAt, isExampleDates };
+        : { texts: left, marks: marksIn(texts, marks, todayAt), said, todayAt, isExampleDates, toBeTold };
       return { filled, refused: refusalsIn(calculator, texts, system)[0]?.say };
     };
     const all = tried([]);

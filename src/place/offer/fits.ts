@@ -51,7 +51,12 @@ export function nextAfter(monthDay: string, todayDay: number): string {
 }
 
 /** What the place offers, as this field takes it on a day. */
-export function fitOf(input: Exclude<Input, RowsInput>, offered: Offered, system: UnitSystem, todayDay: number): Fit {
+export function fitOf(
+  input: Exclude<Input, RowsInput>,
+  offered: Exclude<Offered, { readonly isToBeTold: true }>,
+  system: UnitSystem,
+  todayDay: number,
+): Fit {
   if ('amount' in offered) return input.kind === 'number' ? amountFit(input, offered, system) : undefined;
   if ('isYes' in offered) return input.kind === 'yesNo' ? { text: defaultText(input, offered.isYes) } : undefined;
   if ('monthDay' in offered) {

@@ -79,6 +79,13 @@ const pastureRows = (place: Place, pastures: readonly Pasture[], record: RecordO
     return pasture.areaAc === undefined ? [] : [{ name: pasture.name, size: pasture.areaAc, cells }];
   });
 
+/** All that is cut, whichever pastures are chosen to be grazed; nothing where one of them has no acres, or none is told. */
+function hayArea({ pastures }: Place): OfferMap {
+  const cut = pastures.filter(({ use }) => use === 'hay');
+  const [only, another] = cut;
+  if (only && !another) return offerMap(told('pastures.hayArea', only, 'areaAc', { says: only.name }));
+  return offerMap(amount('pastures.hayArea', sumIfAll(cut.map(({ areaAc }) => areaAc)), `${cut.length} hay meadows`));
+}
 /** What is told of several pastures together. */
 function pasturesOffers(pastures: readonly Pasture[], isChosen: boolean): OfferMap {
   const [only, another] = pastures;
@@ -95,6 +102,6 @@ function pasturesOffers(pastures: readonly Pasture[], isChosen: boolean): OfferM
 }
 
 export const part: OfferPart = ({ place, pastures, isChosen, pasture, record }) => ({
-  single: new Map([...pasturesOffers(pastures, isChosen), ...(pasture ? pastureOffers(place, pasture) : [])]),
+  single: new Map([...pasturesOffers(pastures, isChosen), ...hayArea(place), ...(pasture ? pastureOffers(place, pasture) : [])]),
   tables: { pastures: pastureRows(place, pastures, record) },
 });

@@ -1,33 +1,42 @@
 import type { HayStack } from '../model/hay.ts';
 import type { Place } from '../model/place.ts';
-import { amount, day, type OfferMap, type OfferPart, type Offers, offerMap, sumIfAll, told, typedUnder, word } from './offered.ts';
+import type { HayRow } from '../model/row.ts';
+import { balesLeft, type CountedStack, type Left, poundsLeft } from './hayLeft.ts';
+import { amount, day, type OfferMap, type OfferPart, type Offers, offerMap, told, typedUnder, word } from './offered.ts';
 
 const stackLb = ({ baleCount, baleLb }: HayStack): number | undefined =>
   baleCount === undefined || baleLb === undefined ? undefined : baleCount * baleLb;
-/** Stacks that anything lies in, the largest first. */
-const stacksOf = ({ hay }: Place): readonly HayStack[] =>
+/** Stacks that anything lay in when they were counted, the largest first. */
+const stacksOf = ({ hay }: Place): readonly CountedStack[] =>
   (hay?.stacks ?? [])
-    .filter(({ baleCount }) => baleCount !== undefined && baleCount > 0)
+    .flatMap((stack) => (stack.baleCount !== undefined && stack.baleCount > 0 ? [{ ...stack, baleCount: stack.baleCount }] : []))
     // One whose bales nobody weighed goes last.
     .toSorted((one, other) => (stackLb(other) ?? 0) - (stackLb(one) ?? 0));
 
-/** Hay on hand and hay to buy. A form has room for one stack: the largest. */
-function hayOffers(place: Place): OfferMap {
+/** As it was typed, unless something was taken off. */
+const countOf = (stack: CountedStack, { amount: bales, says }: Left) =>
+  bales === stack.baleCount ? told('hay.count', stack, 'baleCount', { says }) : amount('hay.count', bales, says);
+
+/** Hay on hand and hay to buy. A form has room for one stack: the largest. What the record has fed since it was counted is taken off. */
+function hayOffers(place: Place, fed: readonly HayRow[]): OfferMap {
   const { hay } = place;
   if (hay === undefined) return offerMap();
   const stacks = stacksOf(place);
-  const [largest] = stacks;
+  const [counted] = stacks;
+  const left = counted && balesLeft(counted, fed, stacks.length === 1);
+  const largest = left?.amount === 0 ? undefined : counted;
+  const pounds = poundsLeft(stacks, fed);
   const bought = { typed: typedUnder(place.typed, 'hay.bought.') };
   const isWeighedNow = largest?.weighedAt === 'now' && largest.weighedDay !== undefined;
   return offerMap(
-    word('hay.onHand', largest === undefined ? 'none' : isWeighedNow ? 'now' : 'at-baling'),
-    told('hay.count', largest, 'baleCount'),
+    largest === undefined ? [['hay.onHand', { words: ['none'], says: left?.says }]] : word('hay.onHand', isWeighedNow ? 'now' : 'at-baling'),
+    largest === undefined || left === undefined ? [] : countOf(largest, left),
     told('hay.bale', largest, 'baleLb'),
     day('hay.baled', largest?.baledDay),
     day('hay.weighed', largest?.weighedDay),
     word('hay.storage', largest?.storedAs),
     amount('hay.moisture', largest?.moisturePercent ?? hay.bought?.moisturePercent),
-    amount('hay.ownLb', sumIfAll(stacks.map(stackLb))),
+    amount('hay.ownLb', pounds?.amount, pounds?.says),
     told('hay.boughtBale', hay.bought, 'baleLb', bought),
     word('hay.boughtStorage', hay.bought?.storedAs),
     told('hay.boughtMoisture', hay.bought, 'moisturePercent', bought),
@@ -42,4 +51,4 @@ function hayBesides(place: Place): Offers['besides'] {
   return [{ key: 'hay.count', say: `${many} not fit here. This is the largest.` }];
 }
 
-export const part: OfferPart = ({ place }) => ({ single: hayOffers(place), besides: hayBesides(place) });
+export const part: OfferPart = ({ place, record }) => ({ single: hayOffers(place, record?.hayFed ?? []), besides: hayBesides(place) });

@@ -48,9 +48,9 @@ function offeredIn(cell: Cell, key: OfferKey, text: string, system: UnitSystem):
   return value;
 }
 
-/** A form says a kind and its appetite of today, or of the grazing season. */
-const kindKeys: readonly OfferKey[] = ['herd.kind', 'herd.seasonKind'];
-const intakeKeys: readonly OfferKey[] = ['herd.intake', 'herd.seasonIntake'];
+/** A form says a kind and its appetite of today, of the grazing season or of the winter. */
+const kindKeys: readonly OfferKey[] = ['herd.kind', 'herd.seasonKind', 'herd.winterKind'];
+const intakeKeys: readonly OfferKey[] = ['herd.intake', 'herd.seasonIntake', 'herd.winterIntake'];
 
 /** A group of stock as one thing: its kind must be known, or it cannot be kept. */
 function groupsOf(known: Known, name: string): readonly Keepable[] {
@@ -75,7 +75,10 @@ function groupsOf(known: Known, name: string): readonly Keepable[] {
       ...(typeof weight === 'number' ? { weightLb: weight } : {}),
       ...(typeof intake === 'number' ? { ownIntakePercent: intake } : {}),
       ...(typeof birth === 'string' ? { birthsDay: birth } : {}),
-      ...(stage !== undefined && before?.birthsDay === undefined && birth === undefined ? { told: { stage, day: isoDay(todayDay) } } : {}),
+      // A form of the winter that is filled in July does not say how they stand in July.
+      ...(stage !== undefined && of('herd.winterKind') === undefined && before?.birthsDay === undefined && birth === undefined
+        ? { told: { stage, day: isoDay(todayDay) } }
+        : {}),
     };
     const put: Put = (to) => ({
       ...to,
@@ -139,7 +142,7 @@ function offeredTo({ place, pastureId, waterId }: Known, found: Omit<Keepable, '
     found.of === 'pasture' ? withPasture(place, pastureId, 'Pasture') : found.of === 'water' ? withWater(place, waterId, 'Water') : place;
   const next = found.put(before);
   if (!isWhole(next) || JSON.stringify(next) === JSON.stringify(before)) return [];
-  return [{ ...found, replaces: leaves(next) <= leaves(before) }];
+  return [{ ...found, replaces: isWrittenOver(before, next) }];
 }
 
 const subjectOf = (key: OfferKey): Keepable['of'] => (/^pastures?\./.test(key) ? 'pasture' : key.startsWith('water.') ? 'water' : 'place');
@@ -160,9 +163,12 @@ export function keepableOf(known: Known): readonly Keepable[] {
     return offeredTo(known, { key: name, label: offerList[key].label, shown, of: subjectOf(key), put });
   });
 }
-/** How much is told; where a figure is added and there is no more, one was written over. */
-const leaves = (of: unknown): number =>
-  typeof of === 'object' && of !== null ? Object.values(of).reduce<number>((sum, each) => sum + leaves(each), 0) : of === undefined ? 0 : 1;
+/** Whether a figure that was told is another now, or gone. */
+const isWrittenOver = (before: unknown, next: unknown): boolean => {
+  if (typeof before !== 'object' || before === null) return before !== undefined && before !== next;
+  const after = new Map(Object.entries(next ?? {}));
+  return Object.entries(before).some(([key, each]) => isWrittenOver(each, after.get(key)));
+};
 
 /** The place with this pasture in it. */
 export const withPasture = (place: Place, id: string, name: string): Place => {

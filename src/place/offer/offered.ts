@@ -1,6 +1,8 @@
 import type { OfferKey, TableOffer } from '../../../calculators/kit/offers.ts';
 import type { Pasture } from '../model/pasture.ts';
 import type { Place } from '../model/place.ts';
+import type { HayRow } from '../model/row.ts';
+import type { Visit } from '../model/visit.ts';
 import type { WaterPoint } from '../model/waterPoint.ts';
 
 /** What a place says under one name. Numbers are in the unit of the offer. */
@@ -16,6 +18,8 @@ export type Offered =
     | { readonly months: readonly number[] }
     /** A record as its text. */
     | { readonly record: string }
+    /** The place has what this would be laid against, and not this: the field is left empty, for the example's would be taken for the reader's. */
+    | { readonly isToBeTold: true }
   ) & {
     /** What must be told beside it: `slip of Jun 3, 2026`. */
     readonly says?: string | undefined;
@@ -64,6 +68,8 @@ export interface EarlierTest {
 export interface RecordOffers {
   readonly single: OfferMap;
   readonly ofPasture: ReadonlyMap<string, OfferMap>;
+  /** Hay that was fed by this day. */
+  readonly hayFed: readonly HayRow[];
 }
 
 /** What of a place offers are worked out from, on a day. */
@@ -80,6 +86,8 @@ export interface Standing {
   readonly record: RecordOffers | undefined;
   /** Tests of earlier visits, for a form that can stand beside one. */
   readonly earlier: readonly EarlierTest[] | undefined;
+  /** The visit that the form was opened from. */
+  readonly visit: Pick<Visit, 'day' | 'pastureIds' | 'ground'> | undefined;
 }
 /** Offers of one subject, or of a few that forms ask for together. */
 export type OfferPart = (standing: Standing) => Partial<Offers>;

@@ -3,7 +3,7 @@ import type { Place } from '../model/place.ts';
 import { type OfferMap, type OfferPart, type Offers, offerMap, type RecordOffers, type Standing } from './offered.ts';
 
 /** What was chosen on the page. */
-export interface Chosen extends Partial<Pick<Standing, 'record' | 'earlier'>> {
+export interface Chosen extends Partial<Pick<Standing, 'record' | 'earlier' | 'visit'>> {
   /** Pastures, and which of several waters. */
   readonly ids?: readonly string[];
 }
@@ -19,13 +19,13 @@ const isGrazed = ({ isCounted, use }: Pasture): boolean => isCounted && (use ===
  * What a place can put into forms on a day, by the parts that a form asks for. Of one pasture where one is chosen, or where there is but one; of the
  * chosen ones together, else of all that are grazed. What it does not know it does not offer.
  */
-export function offersOf(parts: readonly OfferPart[], place: Place, todayDay: number, { ids = [], record, earlier }: Chosen = {}): Offers {
+export function offersOf(parts: readonly OfferPart[], place: Place, todayDay: number, { ids = [], record, earlier, visit }: Chosen = {}): Offers {
   const chosen = place.pastures.filter(({ id }) => ids.includes(id));
   const pastures = chosen.length > 0 ? chosen : place.pastures.filter(isGrazed);
   const [one, second] = pastures;
   const pasture = second === undefined ? one : undefined;
   const water = place.water.length === 1 ? place.water[0] : place.water.find(({ id }) => ids.includes(id));
-  const told = parts.map((part) => part({ place, todayDay, pastures, isChosen: chosen.length > 0, pasture, water, record, earlier }));
+  const told = parts.map((part) => part({ place, todayDay, pastures, isChosen: chosen.length > 0, pasture, water, record, earlier, visit }));
   return {
     // What the record says goes before what the place says in general.
     single: offerMap(

@@ -1,5 +1,6 @@
+import { isoDay } from '../../../calculators/units/printQuantity.ts';
 import type { Place } from '../model/place.ts';
-import { type OfferPart, offerMap, told, word } from './offered.ts';
+import { day, type OfferPart, offerMap, told, word } from './offered.ts';
 
 /** Rain in a usual year by class, where only the inches are told: dry ends under 25, wet begins over 40. */
 const rainClassOf = ({ rainClass, yearRainIn }: Place): 'dry' | 'middle' | 'wet' | undefined => {
@@ -18,7 +19,7 @@ const nearestLatitude = (latitudeDeg: number): string | undefined => {
 };
 
 /** Its rain, heat and latitude. */
-export const part: OfferPart = ({ place }) => {
+export const part: OfferPart = ({ place, todayDay }) => {
   const { rainFactor, yearRainIn, latitudeDeg, stationMonthsIn } = place;
   const rainClass = rainClassOf(place);
   const single = offerMap(
@@ -30,6 +31,8 @@ export const part: OfferPart = ({ place }) => {
     word('place.latitude', latitudeDeg === undefined ? undefined : nearestLatitude(latitudeDeg)),
     stationMonthsIn === undefined ? [] : [['rain.station', { months: stationMonthsIn }]],
     stationMonthsIn === undefined ? [] : word('rain.from', ['station', 'medians']),
+    // Its gauge is added up to today, where its record does not tell it.
+    stationMonthsIn === undefined ? [] : [...day('rain.lastDay', isoDay(todayDay)), ['rain.halfYear', { isToBeTold: true }]],
   );
   return { single };
 };

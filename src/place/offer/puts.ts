@@ -1,4 +1,5 @@
 import type { OfferKey } from '../../../calculators/kit/offers.ts';
+import { isoDay } from '../../../calculators/units/printQuantity.ts';
 import type { Place } from '../model/place.ts';
 import { readPlace } from '../model/readRecord.ts';
 import type { Soil } from '../model/soil.ts';
@@ -149,12 +150,12 @@ export function putSoil(place: Place, pastureId: string, field: string, value: V
     pastures: place.pastures.map((each) => (each.id === pastureId ? { ...each, soilId: id } : each)),
   };
 }
-/** Of several stacks nobody knows which a form meant. */
-function putStack(place: Place, field: string, value: Value): Place {
+/** Of several stacks nobody knows which a form meant. Bales were counted on the day on which they are kept. */
+function putStack(place: Place, field: string, value: Value, today: string): Place {
   const stacks = place.hay?.stacks ?? [];
   if (stacks.length > 1) return place;
   const [stack = { id: 'stack-1' }] = stacks;
-  return { ...place, hay: { ...place.hay, stacks: [{ ...stack, [field]: value }] } };
+  return { ...place, hay: { ...place.hay, stacks: [{ ...stack, [field]: value, ...(field === 'baleCount' ? { countedDay: today } : {}) }] } };
 }
 /** Which pasture and which water a form was about. */
 export interface Goes {
@@ -162,13 +163,13 @@ export interface Goes {
   readonly waterId: string;
 }
 /** Where a figure of a form goes; nothing where a place has no room for it. The pasture and the water must be there by their ids. */
-export function puts(key: OfferKey, value: Value, { pastureId, waterId }: Goes): Put | undefined {
+export function puts(key: OfferKey, value: Value, { todayDay, pastureId, waterId }: Goes & { readonly todayDay: number }): Put | undefined {
   const field = ofPasture[key];
   if (field !== undefined)
     return (place) => ({ ...place, pastures: place.pastures.map((each) => (each.id === pastureId ? { ...each, [field]: value } : each)) });
   const [soil, stack, water, path] = [ofSoil[key], ofStack[key], ofWater[key], ofPlace[key]];
   if (soil !== undefined) return (place) => putSoil(place, pastureId, soil, value);
-  if (stack !== undefined) return (place) => putStack(place, stack, value);
+  if (stack !== undefined) return (place) => putStack(place, stack, value, isoDay(todayDay));
   if (water !== undefined)
     return (place) => ({ ...place, water: place.water.map((each) => (each.id === waterId ? written(each, water, value) : each)) });
   if (path === undefined) return undefined;

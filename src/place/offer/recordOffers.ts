@@ -1,5 +1,7 @@
+import type { OfferKey } from '../../../calculators/kit/offers.ts';
+import { periodMonths } from '../../../calculators/math/drought/periodMonths.ts';
 import { firstOfMonth, yearOf } from '../../../calculators/units/days.ts';
-import { printDay } from '../../../calculators/units/printQuantity.ts';
+import { isoDay, printDay } from '../../../calculators/units/printQuantity.ts';
 import type { Pasture } from '../model/pasture.ts';
 import type { Place } from '../model/place.ts';
 import type { Row } from '../model/row.ts';
@@ -18,19 +20,31 @@ const leastYears = 10;
 /** Rain so far is that of a form's own first month, March, in the year that is planned; of its days at least so many must have been read, percent. */
 const sinceMonthIndex = 2;
 const leastReadPercent = 90;
+/** A form that lays one's own rain against a station's medians looks back over so many months while nobody asks for others. */
+const lookBackMonths = 6;
 /** Two heights nearer or farther apart are no growth that a form takes. */
 const apartDays = [3, 60] as const;
 
-function rainSoFar(rows: readonly Row[], todayDay: number): OfferMap {
-  const from = firstOfMonth(sinceMonthIndex, yearOf(todayDay));
-  if (from > todayDay) return offerMap(amount('rain.soFar', 0, `counted from ${printDay(from)}`));
-  const read = [...rainDays(rows)].filter(([each]) => each >= from && each <= todayDay);
-  const all = todayDay - from + 1;
+/** What is offered of so many days, if nearly all were read; the rest is told. */
+function enoughRead(key: OfferKey, rain: ReadonlyMap<number, number>, from: number, until: number, says: string): OfferMap {
+  const read = [...rain].filter(([each]) => each >= from && each <= until);
+  const all = until - from + 1;
   if (read.length === 0 || (100 * read.length) / all < leastReadPercent) return offerMap();
   const sum = read.reduce((total, [, amountIn]) => total + amountIn, 0);
   const unread = all - read.length;
   const days = unread === 0 ? '' : `, ${unread === 1 ? '1 day' : `${unread} days`} not read`;
-  return offerMap(amount('rain.soFar', Math.round(sum * 100) / 100, `since ${printDay(from)}${days}`));
+  return offerMap(amount(key, Math.round(sum * 100) / 100, `${says}${days}`));
+}
+function rainSoFar(rows: readonly Row[], todayDay: number): OfferMap {
+  const from = firstOfMonth(sinceMonthIndex, yearOf(todayDay));
+  if (from > todayDay) return offerMap(amount('rain.soFar', 0, `counted from ${printDay(from)}`));
+  return enoughRead('rain.soFar', rainDays(rows), from, todayDay, `since ${printDay(from)}`);
+}
+/** The rain of the months up to the last reading, with that day, to lay against a station's medians. */
+function lookedBack(rain: ReadonlyMap<number, number>, lastDay: number): OfferMap {
+  const from = periodMonths(lastDay, lookBackMonths)[0]?.firstDay ?? lastDay;
+  const sum = enoughRead('rain.halfYear', rain, from, lastDay, `${printDay(from)} to ${printDay(lastDay)}`);
+  return sum.size === 0 ? sum : new Map([...sum, ...offerMap(day('rain.lastDay', isoDay(lastDay)))]);
 }
 /** Hay years that are sure to be whole, whenever they begin. */
 function hayYearsIn(rain: ReadonlyMap<number, number>): number {
@@ -39,7 +53,7 @@ function hayYearsIn(rain: ReadonlyMap<number, number>): number {
   const isWhole = (year: number): boolean => read.get(year) === firstOfMonth(0, year + 1) - firstOfMonth(0, year);
   return [...read.keys()].filter((year) => isWhole(year) && isWhole(year + 1)).length;
 }
-function rainOffers(rows: readonly Row[], todayDay: number): OfferMap {
+function rainOffers({ stationMonthsIn }: Place, rows: readonly Row[], todayDay: number): OfferMap {
   const text = rainText(rows);
   const last = lastReading(rows, todayDay);
   if (text === undefined || last === undefined) return offerMap();
@@ -55,6 +69,7 @@ function rainOffers(rows: readonly Row[], todayDay: number): OfferMap {
       last.amountIn > 0 ? amount('rain.lastReading', last.amountIn, `read ${printDay(dayIn(last.day))}`) : [],
     ),
     ...rainSoFar(rows, todayDay),
+    ...(stationMonthsIn === undefined ? [] : lookedBack(rain, dayIn(last.day))),
   ]);
 }
 
@@ -121,12 +136,13 @@ export function recordOffers(place: Place, rows: readonly Row[], todayDay: numbe
   const yieldIsKnown = grazed.some(({ normalLbPerAc }) => normalLbPerAc !== undefined);
   return {
     single: new Map([
-      ...rainOffers(rows, todayDay),
+      ...rainOffers(place, rows, todayDay),
       ...(latest?.offers ?? []),
       ...(isWhole && yardstick !== undefined
         ? offerMap(amount('herd.yardstick', yardstick.lbPerDay), yieldIsKnown ? [] : word('pastures.yieldFrom', 'stock-days'))
         : []),
     ]),
     ofPasture: new Map(ofPasture),
+    hayFed: rowsOf(rows, 'hay').filter(({ day: each }) => dayIn(each) <= todayDay),
   };
 }

@@ -6,6 +6,7 @@ import type { Place } from '../model/place.ts';
 import type { HayRow, MoveRow, Row, StockLine } from '../model/row.ts';
 import { dayIn, goneDayOf, inDayOf, rainDays, rowsOf } from './days.ts';
 import { type Ground, groundsById, isPartly } from './grounds.ts';
+import { dryLb } from './hayFed.ts';
 
 /** One stay of a herd on one ground, and what is worked out of it. What the record does not tell is left out. */
 export interface Stay {
@@ -47,11 +48,6 @@ export function eatenLbPerDay(stock: readonly StockLine[]): number | undefined {
   }
   return sum;
 }
-/** Water in hay of which nobody told how wet it is, percent: bales that keep have about this (common practice). */
-const usualMoisturePercent = 15;
-const dryLb = ({ baleCount, baleLb, moisturePercent = usualMoisturePercent }: HayRow): number | undefined =>
-  baleLb === undefined ? undefined : baleCount * baleLb * (1 - moisturePercent / 100);
-
 /** The stay that hay of a day belongs to: the one that began last, of those that were there. */
 function stayOf(moves: readonly MoveRow[], { paddockId, day }: HayRow, todayDay: number): MoveRow | undefined {
   const fedDay = dayIn(day);

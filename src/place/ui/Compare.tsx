@@ -84,7 +84,7 @@ const inside = (x: number): number => Math.min(Math.max(x, 40), 260);
 /** The range of the change against no change at all: whether the bar reaches it is what decides. */
 function RangePlot({ compared }: { readonly compared: Compared }) {
   const { change, isRatio } = compared;
-  if (change === undefined) return null;
+  if (change === undefined || change.isBoundless === true) return null;
   const nothing = isRatio ? 1 : 0;
   const at = (value: number): number => (isRatio ? Math.log(value) : value);
   const ends = [change.low, change.high, nothing].map(at);

@@ -3,6 +3,7 @@ import { Field } from '../../../calculators/ui/Field.tsx';
 import { monthKeys, months } from '../../../calculators/units/months.ts';
 import type { UnitSystem } from '../../../calculators/units/units.ts';
 import type { Data } from './edit.ts';
+import { describedBy, FieldFrame, Hint, Problem } from './FieldFrame.tsx';
 import type { MonthDayCell, PlaceField, TextCell } from './fields/field.ts';
 import { usePrinting } from './Part.tsx';
 import type { Change } from './session.ts';
@@ -18,49 +19,31 @@ interface CellProps<C> {
   readonly onText: (text: string) => void;
   readonly onLeave: () => void;
 }
-const describedBy = (id: string, help: string | undefined, problem: string | undefined): string | undefined =>
-  [help === undefined ? '' : `${id}-help`, problem === undefined ? '' : `${id}-problem`].filter(Boolean).join(' ') || undefined;
-const Hint = ({ id, help }: { readonly id: string; readonly help: string | undefined }) =>
-  help === undefined ? null : (
-    <small class="field-hint" id={`${id}-help`}>
-      {help}
-    </small>
-  );
-const Problem = ({ id, problem }: { readonly id: string; readonly problem: string | undefined }) =>
-  problem === undefined ? null : (
-    <p class="problem" id={`${id}-problem`}>
-      {problem}
-    </p>
-  );
-
-export function TextView({ id, cell, of, text, problem, onText, onLeave, inputMode }: CellProps<TextCell> & { readonly inputMode?: 'decimal' }) {
-  return (
-    <div class={`field${problem === undefined ? '' : ' is-wrong'}`}>
-      <p class="field-name">
-        <label for={id}>
-          {of !== undefined && <span class="unseen">{of}: </span>}
-          {cell.label}
-        </label>
-      </p>
-      <Hint id={id} help={cell.help} />
-      <div class="control">
-        <input
-          id={id}
-          type="text"
-          {...(inputMode && { inputMode })}
-          autocomplete="off"
-          enterkeyhint="next"
-          value={text}
-          aria-invalid={problem === undefined ? undefined : true}
-          aria-describedby={describedBy(id, cell.help, problem)}
-          onInput={(event) => onText(event.currentTarget.value)}
-          onBlur={onLeave}
-        />
-      </div>
-      <Problem id={id} problem={problem} />
-    </div>
-  );
-}
+export const TextView = ({
+  id,
+  cell: { label, help },
+  of,
+  text,
+  problem,
+  onText,
+  onLeave,
+  inputMode,
+}: CellProps<TextCell> & { readonly inputMode?: 'decimal' }) => (
+  <FieldFrame {...{ id, label, of, help, problem }}>
+    <input
+      id={id}
+      type="text"
+      {...(inputMode && { inputMode })}
+      autocomplete="off"
+      enterkeyhint="next"
+      value={text}
+      aria-invalid={problem === undefined ? undefined : true}
+      aria-describedby={describedBy({ id, help, problem })}
+      onInput={(event) => onText(event.currentTarget.value)}
+      onBlur={onLeave}
+    />
+  </FieldFrame>
+);
 
 /** A day of every year: its month from a list, its day typed. Either may come first. */
 export function MonthDayView({ id, cell, of, text, problem, onText, onLeave }: CellProps<MonthDayCell>) {
@@ -76,7 +59,7 @@ export function MonthDayView({ id, cell, of, text, problem, onText, onLeave }: C
       role="group"
       class={`field${problem === undefined ? '' : ' is-wrong'}`}
       aria-labelledby={`${id}-name`}
-      aria-describedby={describedBy(id, cell.help, problem)}
+      aria-describedby={describedBy({ id, help: cell.help, problem })}
     >
       <p class="field-name" id={`${id}-name`}>
         <span>

@@ -2,13 +2,13 @@ import type { FunctionComponent } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { localDay } from '../../../calculators/units/days.ts';
 import { printDay } from '../../../calculators/units/printQuantity.ts';
-import { stockToday } from '../offer/stockToday.ts';
 import { dayOfRow } from '../record/days.ts';
 import { groundsById } from '../record/grounds.ts';
 import { herdsOf } from '../record/herds.ts';
 import type { AtGate } from './atGate.tsx';
+import { GateHerds } from './GateHerds.tsx';
 import { lazily, useBehind } from './lazily.tsx';
-import { daysWords, dayWords, stockWords } from './recordWords.ts';
+import { dayWords } from './recordWords.ts';
 import { type Rows, useRows } from './rows.ts';
 import type { PlaceView } from './view.ts';
 
@@ -34,8 +34,7 @@ export function Gate(view: PlaceView) {
   if (rows === undefined) return <p>One moment: reading the record.</p>;
   const Shown = pane && panes[pane];
   const at: AtGate = { ...view, rows, day: todayDay - back, todayDay, herds: herdsOf(place, rows.all, todayDay) };
-  const names = groundsById(place);
-  if (names.size === 0)
+  if (groundsById(place).size === 0)
     return (
       <p>
         Tell your pastures first: a move goes from one to another. <a href="#/ground">Pastures and soils</a>
@@ -63,22 +62,7 @@ export function Gate(view: PlaceView) {
           what stands in <a href="#/record">the record</a>.
         </p>
       )}
-      <ul class="gate-herds">
-        {at.herds.map(({ number, at: move, sinceDay }) => {
-          const stock = stockWords(move?.stock ?? stockToday(place, number, todayDay));
-          return (
-            <li key={number}>
-              <b>
-                {at.herds.length > 1 && `Herd ${number}: `}
-                {stock === '' ? 'The herd' : stock}
-              </b>{' '}
-              {move === undefined || sinceDay === undefined
-                ? 'stand nowhere yet'
-                : `on ${names.get(move.paddockId)?.name ?? move.paddockName ?? 'a paddock that was taken away'} since ${sinceDay >= todayDay ? 'today' : `${dayWords(sinceDay, todayDay)} (${daysWords(todayDay - sinceDay)})`}`}
-            </li>
-          );
-        })}
-      </ul>
+      <GateHerds {...at} />
       <TakeBack key={rows.done?.says ?? ''} rows={rows} onBack={() => setPane(undefined)} />
       <p class="gate-buttons">
         {(

@@ -1,51 +1,74 @@
 import { useState } from 'preact/hooks';
 import { isoDay } from '../../../calculators/units/printQuantity.ts';
 import { convert } from '../../../calculators/units/units.ts';
-import type { MoveRow } from '../model/row.ts';
-import { stockToday } from '../offer/stockToday.ts';
+import type { Place } from '../model/place.ts';
+import type { MoveRow, StockLine } from '../model/row.ts';
+import { lbPerDayOf, stockToday } from '../offer/stockToday.ts';
 import { inDayOf, rowsOf } from '../record/days.ts';
 import { type Ground, groundsById } from '../record/grounds.ts';
+import type { Herd } from '../record/herds.ts';
 import { nextReady } from '../record/nextReady.ts';
 import { type AtGate, Choices } from './atGate.tsx';
 import { groundWord } from './groundWord.ts';
-import { dayWords, heightWords, readyWords } from './recordWords.ts';
+import { dayWords, groundName, heightWords, readyWords } from './recordWords.ts';
 
 /** So many stand there at once: the rest is one tap away, and none lies below the screen. */
 const shownFirst = 3;
 
+/** What is moved as one: a herd, and where it was split each part of it, and all of them together. */
+interface Moving {
+  readonly key: string;
+  readonly label: string;
+  readonly number: number;
+  readonly from: readonly MoveRow[];
+  /** What a part is; all of a herd is what the place counts with it on that day. */
+  readonly stock?: readonly StockLine[];
+}
+const movingOf = (place: Place, { number, parts }: Herd, isOnly: boolean): readonly Moving[] => {
+  const whole = { key: String(number), label: `${parts.length > 1 ? 'All of herd' : 'Herd'} ${number}`, number, from: parts };
+  if (parts.length < 2) return [whole];
+  const ofHerd = isOnly ? '' : `Herd ${number}, `;
+  return [...parts.map((part) => ({ key: part.id, label: `${ofHerd}${groundName(place, part)}`, number, from: [part], stock: part.stock })), whole];
+};
+
 /** Which paddock they went to: the one that is ready first stands first, and one tap writes it. */
 export function MovedPane({ place, rows, day, todayDay, herds, onDone }: AtGate & { readonly onDone: () => void }) {
-  const [number, setNumber] = useState(herds[0]?.number ?? 1);
+  const choices = herds.flatMap((herd) => movingOf(place, herd, herds.length === 1));
+  const [key, setKey] = useState(choices[0]?.key ?? '1');
   const [isAll, setAll] = useState(false);
-  const herd = herds.find((each) => each.number === number);
-  const at = herd?.at;
+  const { number, from, stock }: Omit<Moving, 'key' | 'label'> = choices.find((each) => each.key === key) ?? { number: 1, from: [] };
+  const late = from.find((move) => inDayOf(move) > day);
   const ready = nextReady(place, rows.all, day);
   const shown = isAll ? ready : ready.slice(0, shownFirst);
   const move = async (ground: Ground): Promise<void> => {
     const iso = isoDay(day);
-    const stock = stockToday(place, number, day);
-    const body = { is: 'move', paddockId: ground.id, paddockName: ground.name, herdNumber: number, inDay: iso, stock } as const;
+    const went = stock?.map((line) => {
+      const lbPerDay = lbPerDayOf(place, line, day);
+      return lbPerDay === undefined ? line : { ...line, lbPerDay };
+    });
     onDone();
     await rows.change(
-      at === undefined ? `They are on ${ground.name}.` : `They went from ${nameOf(place, at)} to ${ground.name}.`,
-      [{ ...body, stock: [...stock] }],
-      at === undefined ? [] : [{ before: at, after: { ...at, outDay: iso } }],
+      from.length === 0
+        ? `They are on ${ground.name}.`
+        : `They went from ${from.map((each) => groundName(place, each)).join(' and ')} to ${ground.name}.`,
+      [{ is: 'move', paddockId: ground.id, paddockName: ground.name, herdNumber: number, inDay: iso, stock: went ?? stockToday(place, number, day) }],
+      from.map((before) => ({ before, after: { ...before, outDay: iso } })),
     );
   };
   return (
     <>
-      {herds.length > 1 && (
-        <Choices label="Which herd">
-          {herds.map((each) => (
-            <button key={each.number} type="button" aria-pressed={each.number === number} onClick={() => setNumber(each.number)}>
-              Herd {each.number}
+      {choices.length > 1 && (
+        <Choices label={herds.length > 1 ? 'Which herd' : 'Which part'}>
+          {choices.map((each) => (
+            <button key={each.key} type="button" aria-pressed={each.key === key} onClick={() => setKey(each.key)}>
+              {each.label}
             </button>
           ))}
         </Choices>
       )}
-      {at !== undefined && inDayOf(at) > day ? (
+      {late !== undefined ? (
         <p class="problem" role="alert">
-          They came to {nameOf(place, at)} on {dayWords(inDayOf(at), todayDay)}, after the day above. Set the day on, or mend that line in{' '}
+          They came to {groundName(place, late)} on {dayWords(inDayOf(late), todayDay)}, after the day above. Set the day on, or mend that line in{' '}
           <a href="#/record">the record</a>.
         </p>
       ) : (
@@ -76,8 +99,6 @@ export function MovedPane({ place, rows, day, todayDay, herds, onDone }: AtGate 
     </>
   );
 }
-const nameOf = (place: AtGate['place'], { paddockId, paddockName }: MoveRow): string =>
-  groundsById(place).get(paddockId)?.name ?? paddockName ?? 'a paddock that was taken away';
 
 /** Right behind a move: how tall it stands where they went, and how short where they were. Both may be left. */
 export function WentPane({ place, rows, system }: AtGate) {
@@ -90,7 +111,7 @@ export function WentPane({ place, rows, system }: AtGate) {
     <>
       <Height
         system={system}
-        label={`How tall it stands on ${nameOf(place, went)}`}
+        label={`How tall it stands on ${groundName(place, went)}`}
         heightIn={went.heightInIn}
         startIn={grounds.get(went.paddockId)?.pasture.startHeightIn ?? 8}
         onHeight={(heightInIn) => void rows.write([{ before: went, after: { ...went, heightInIn } }])}
@@ -98,7 +119,7 @@ export function WentPane({ place, rows, system }: AtGate) {
       {left !== undefined && (
         <Height
           system={system}
-          label={`How short they left ${nameOf(place, left)}`}
+          label={`How short they left ${groundName(place, left)}`}
           heightIn={left.heightOutIn}
           startIn={grounds.get(left.paddockId)?.pasture.stopHeightIn ?? 4}
           onHeight={(heightOutIn) => void rows.write([{ before: left, after: { ...left, heightOutIn } }])}

@@ -1,30 +1,24 @@
-interface WordsProps {
-  readonly id: string;
-  readonly label: string;
-  readonly help?: string;
+import { describedBy, FieldFrame, type FieldFrameProps } from './FieldFrame.tsx';
+
+interface WordsProps extends Omit<FieldFrameProps, 'look' | 'children'> {
   readonly text: string;
+  /** A sentence or two, all of it in sight: one paragraph, as every page shows it. */
+  readonly isParagraph?: boolean;
   readonly onText: (text: string) => void;
+  readonly onLeave?: () => void;
 }
 /** Several lines of words. */
-export const Words = ({ id, label, help, text, onText }: WordsProps) => (
-  <div class="field words-field">
-    <p class="field-name">
-      <label for={id}>{label}</label>
-    </p>
-    {help !== undefined && (
-      <small class="field-hint" id={`${id}-help`}>
-        {help}
-      </small>
-    )}
-    <div class="control">
-      <textarea
-        id={id}
-        rows={Math.min(12, Math.max(3, text.split('\n').length + 1))}
-        maxLength={20_000}
-        value={text}
-        aria-describedby={help === undefined ? undefined : `${id}-help`}
-        onInput={(event) => onText(event.currentTarget.value)}
-      />
-    </div>
-  </div>
+export const Words = ({ text, isParagraph = false, onText, onLeave, ...frame }: WordsProps) => (
+  <FieldFrame {...frame} look={isParagraph ? 'long-field' : 'words-field'}>
+    <textarea
+      id={frame.id}
+      rows={isParagraph ? 2 : Math.min(12, Math.max(3, text.split('\n').length + 1))}
+      {...(isParagraph ? {} : { maxLength: 20_000 })}
+      value={text}
+      aria-invalid={frame.problem === undefined ? undefined : true}
+      aria-describedby={describedBy(frame)}
+      onInput={({ currentTarget: { value } }) => onText(isParagraph ? value.replace(/\s*\n\s*/g, ' ') : value)}
+      onBlur={onLeave}
+    />
+  </FieldFrame>
 );

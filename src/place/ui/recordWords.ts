@@ -1,12 +1,17 @@
 import { printAsIs, printDay, printNumber, printQuantity, withUnit } from '../../../calculators/units/printQuantity.ts';
 import { convert, type UnitSystem, unitIn } from '../../../calculators/units/units.ts';
-import type { RainRow, StockLine } from '../model/row.ts';
+import type { Place } from '../model/place.ts';
+import type { MoveRow, RainRow, StockLine } from '../model/row.ts';
 import { kindNames } from '../offer/kindNames.ts';
+import { groundsById } from '../record/grounds.ts';
 import type { Ready } from '../record/nextReady.ts';
 
 /** `45 cows, 2 bulls`. */
-export const stockWords = (stock: readonly StockLine[]): string =>
+export const stockWords = (stock: readonly Pick<StockLine, 'kind' | 'countHead'>[]): string =>
   stock.map(({ kind, countHead }) => `${printNumber(countHead, 0)} ${countHead === 1 ? kind : kindNames[kind].toLowerCase()}`).join(', ');
+/** Where a move went, by its name then if it was taken away since. */
+export const groundName = (place: Place, { paddockId, paddockName }: Pick<MoveRow, 'paddockId' | 'paddockName'>): string =>
+  groundsById(place).get(paddockId)?.name ?? paddockName ?? 'a paddock that was taken away';
 export const daysWords = (days: number): string => (days === 0.5 ? 'half a day' : days === 1 ? '1 day' : `${printAsIs(days)} days`);
 /** `May 8`: the year only where it is another one. */
 export const dayWords = (day: number, todayDay: number): string => {

@@ -1,7 +1,7 @@
 import type { Compares, Mover } from '../../../calculators/kit/compares.ts';
 import type { Calculator } from '../../../calculators/kit/define.ts';
 import { digitsTold, type NumberQuantity } from '../../../calculators/kit/quantities.ts';
-import { visitChange } from '../../../calculators/math/infiltration/visitRatio.ts';
+import { isBoundedRatio, visitChange } from '../../../calculators/math/infiltration/visitRatio.ts';
 import { coverChange } from '../../../calculators/math/soil/coverChange.ts';
 import { meanChange } from '../../../calculators/math/special/meanChange.ts';
 import { printNumber, printQuantity } from '../../../calculators/units/printQuantity.ts';
@@ -30,6 +30,8 @@ interface ToldChange {
   readonly highWords: string;
   /** Past the scatter of these readings. */
   readonly isMore: boolean;
+  /** Of rings: the ends of its range are too far off to be told or drawn. */
+  readonly isBoundless?: boolean;
   /** Of rings: within what rings usually scatter all the same. */
   readonly isHint?: boolean;
   /** What usual scatter alone can come to, where that helps to read the change. */
@@ -197,10 +199,14 @@ function ratioChange(given: Parameters<typeof visitChange>[0]): ToldChange {
   const { ratio, low, high, scatterTimes, verdict } = visitChange(given);
   // Rings that differ more than usual can leave a change open that lies past the usual scatter: that figure would only confuse.
   const isUseful = verdict !== 'chance' || Math.max(ratio, 1 / ratio) <= scatterTimes;
+  const told = toldChange({ value: ratio, low, high }, 1, times, 'times what it was ');
   return {
-    ...toldChange({ value: ratio, low, high }, 1, times, 'times what it was '),
+    ...told,
+    ...(isBoundedRatio({ ratio, high })
+      ? {}
+      : { isBoundless: true, words: `${times(ratio)} times what it was (these rings scatter too much to bound it)` }),
     isHint: verdict === 'perhaps-faster' || verdict === 'perhaps-slower',
-    ...(isUseful ? { usual: `With this many rings, usual scatter alone can come to ${times(scatterTimes)} times.` } : {}),
+    ...(isUseful ? { usual: `Two such tests of one ground can come out ${times(scatterTimes)} times apart by chance.` } : {}),
   };
 }
 

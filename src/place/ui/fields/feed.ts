@@ -12,6 +12,7 @@ const storedLabels = {
 export const stackFields = [
   text('name', 'What you call it', { help: 'First cutting, meadow hay.' }),
   count('baleCount', 'Bales', 'count', [0, 100_000], 60),
+  day('countedDay', 'Bales counted on', { help: 'What you write down as fed after that day is taken off in every form.' }),
   amount('baleLb', 'Weight of a bale', 'lb', [20, 3000], 1000),
   choice('weighedAt', 'That weight is', ['baling', 'now'], { baling: 'Of the day of baling', now: 'What a bale weighs now' }),
   day('baledDay', 'Baled on'),
