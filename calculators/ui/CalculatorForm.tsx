@@ -18,6 +18,7 @@ import { stampOf } from './stamp.ts';
 import { useStayPut } from './stayPut.ts';
 import { TellLater } from './TellLater.tsx';
 import { isTouched } from './touched.ts';
+import { UnitsSwitch } from './UnitsSwitch.tsx';
 import { useTall } from './useTall.ts';
 import { Waiting } from './Waiting.tsx';
 
@@ -241,18 +242,14 @@ export function CalculatorForm(props: CalculatorFormProps) {
               {thatTexts ? 'Stop comparing' : 'Set another management beside it'}
             </button>
           )}
-          <button
-            type="button"
-            class="quiet units"
-            disabled={!isLive}
-            onClick={() => {
-              const to = system === 'us' ? 'si' : 'us';
+          <UnitsSwitch
+            system={system}
+            isOff={!isLive}
+            onSystem={(to) => {
               act.switchSystem(to);
               onSystem?.(to);
             }}
-          >
-            {system === 'us' ? 'In metric' : 'In inches, acres and pounds'}
-          </button>
+          />
         </section>
         <InView answer={answer} figure={figure} stamp={stamp} />
       </div>

@@ -6,6 +6,7 @@ import { counted } from '../kit/record/linesSaid.ts';
 import { isShown, rowsIn, type Texts, textIn } from '../kit/state.ts';
 import type { PlainStep } from '../kit/steps.ts';
 import { printDay, withCommas, withUnit } from '../units/printQuantity.ts';
+import { readQuantity } from '../units/readQuantity.ts';
 import { isBare } from '../units/units.ts';
 import { cellClass, columnHead, isNumeric } from './RowsResults.tsx';
 
@@ -19,17 +20,26 @@ const scalarOf = (outcome: Outcome, name: string): Scalar | undefined => {
   return typeof value === 'object' ? undefined : value;
 };
 
+/** Four figures, whole units at least: what comes of a text in another unit holds dust behind them. */
+const withoutDust = (value: number): number => (Math.abs(value) < 1000 ? Number(value.toPrecision(4)) : Math.round(value));
 /** `75 mm = 2.953 in`: the working goes on in the equation's own unit. */
 function typedLine(cell: Cell, text: string, value: unknown): string {
   if (cell.kind === 'choice') return cell.options[text]?.label ?? text;
   if (typeof value !== 'number') return text;
   if (cell.kind === 'date') return printDay(value);
   if (cell.kind !== 'number') return text;
-  const typed = text.replaceAll('\u00a0', ' ');
-  const number = withCommas(String(Number(value.toPrecision(6))));
-  const own = isBare(cell.unit) ? number : withUnit(number, cell.unit);
-  const isSame = typed === `${Number(value.toPrecision(6))} ${cell.unit}` || isBare(cell.unit);
-  return isSame ? own : `${typed} = ${own}`;
+  const told = (number: number): string => {
+    const printed = withCommas(String(number));
+    return isBare(cell.unit) ? printed : withUnit(printed, cell.unit);
+  };
+  const own = told(Number(value.toPrecision(6)));
+  if (isBare(cell.unit)) return own;
+  const reading = readQuantity(text, cell.unit);
+  // Minutes and seconds, which name no unit.
+  if (reading.is !== 'value') return `${text} = ${own}`;
+  const typed = withUnit(withCommas(reading.amount), reading.unit);
+  if (reading.unit !== cell.unit) return `${typed} = ${told(withoutDust(value))}`;
+  return Number.isNaN(Number(reading.amount)) ? `${typed} = ${own}` : typed;
 }
 
 /** The first lines of the working: what was put in. */

@@ -36,7 +36,10 @@ if (box) {
       startApp({
         box,
         office,
-        system: kept('localStorage', unitsKey) === 'si' ? 'si' : 'us',
+        units: {
+          read: () => (kept('localStorage', unitsKey) === 'si' ? 'si' : 'us'),
+          write: (system) => void keep('localStorage', unitsKey, system),
+        },
         edition: box.dataset['edition'] ?? 'not said',
         built: { day: box.dataset['built'] ?? '', likelyDays: box.dataset['likelyDays'] ?? '' },
         forms: formsIn(box.dataset['forms']),

@@ -1,5 +1,6 @@
 import { expect, test } from '@playwright/test';
 import { copyWhole, withWorker } from './copyHere.ts';
+import { toMetric } from './forms.ts';
 import { give, go, isWritten, open, savedFile, started, withPasture, written } from './placePage.ts';
 
 // What a person keeps: made, typed in, saved, opened again.
@@ -47,6 +48,30 @@ test('a place is made, typed in, kept, saved and opened again elsewhere, and com
   const bare = (text: string): string => text.replace(/"savedAt": "[^"]*"/, '');
   expect(bare(again.text)).toBe(bare(file.text));
   await other.close();
+});
+
+test('whoever begins with the place picks metric before anything is typed, and nothing typed changes', async ({ page }) => {
+  await open(page);
+  await toMetric(page);
+  await page.getByLabel('What do you call your place?').fill('Home place');
+  await page.getByRole('button', { name: 'Start it' }).click();
+  await withPasture(page, '40');
+  const size = page.getByLabel('Pasture 1: Size');
+  await expect(size.locator('..')).toContainText('ha');
+  // 40 ha over 0.40468564224 ha an acre, the international acre.
+  await written(page, '"areaAc":98.842');
+  const toUs = page.getByRole('button', { name: 'In inches, acres and pounds', exact: true });
+  await toUs.click();
+  await expect(size, 'at once, as it was typed').toHaveValue('40 ha');
+  await size.fill('some 90');
+  await toMetric(page);
+  await expect(size, 'what cannot be read yet stays, too').toHaveValue('some 90');
+  await expect(page.getByText('Size must be one number, such as 16.19.')).toBeVisible();
+  await size.fill('40');
+  await page.reload();
+  await expect(toUs, 'it is kept').toBeVisible();
+  await page.goto('/calculators/rain-on-ground/');
+  await expect(page.getByRole('button', { name: 'In inches, acres and pounds', exact: true }), 'for forms, too').toBeEnabled();
 });
 
 test('wrong input is told at its field, and stays as it was typed', async ({ page }) => {

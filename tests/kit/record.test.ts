@@ -84,6 +84,8 @@ describe('what the text leaves open', () => {
     expect(lines(text)).toEqual(['2024-05-01 0.4', '2024-06-01 3.1 over 31', '2024-06-02 0', '2024-06-04 0 over 2']);
     expect(read(text)).toMatchObject({ isMonthly: false, missing: [], rainColumn: '“rain_in”', largest: { day: dayOf('2024-05-01'), amount: 0.4 } });
     expect(read(text).told).toContain('Totals over several days, shared evenly among them: 2.');
+    // The place's own table for who reads in metric.
+    expect(read('day,rain_mm,days\n2024-05-01,12.7,1\n2024-05-02,25.4,1')).toMatchObject({ rainColumn: '“rain_mm”', counting: 'mm' });
     // Totals alone are no months, and where one column is all that there is, months stay months.
     expect(read('day,rain_in,days\n2024-06-01,3.1,31').isMonthly).toBe(false);
     expect(lines('month,rain in,days\n2024-01,1,3\n2024-02,0,0')).toEqual(['2024-01-31 1 over 31', '2024-02-29 0 over 29']);

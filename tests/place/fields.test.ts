@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { yearlyRain } from '../../calculators/asks/hay.ts';
 import { longestTyped, longestWords } from '../../src/place/model/parts.ts';
 import type { Place } from '../../src/place/model/place.ts';
 import { type Data, dataAt, dataWith, withChanges } from '../../src/place/ui/edit.ts';
@@ -170,4 +171,17 @@ it('is no trace where a line of rain does not tell, with nothing wrong in it', (
   expect(rainFields.map((field) => problemIn(line, field, 'us'))).toEqual(rainFields.map(() => undefined));
   const trace = rainFields.find(({ at }) => at === 'isTrace');
   expect(trace && [textIn(line, trace, 'us'), textIn({ ...line, isTrace: true }, trace, 'us')]).toEqual(['no', 'yes']);
+});
+
+// An inch is 25.4 mm: 635 and 1,016, told to five as the classes themselves are to five inches.
+it('the class of a year’s rain is told in both units, by the place and by forms alike', () => {
+  const cell = all(seasonGroups).find(({ at }) => at === 'rainClass')?.cell;
+  const labels = cell?.kind === 'choice' ? Object.entries(cell.options).flatMap(([key, { label }]) => (key === '' ? [] : [label])) : [];
+  expect(labels).toEqual(Object.values(yearlyRain().options).map(({ label }) => label));
+  for (const label of labels) {
+    const [inches = '', millimeters = ''] = label.split(' in (');
+    const numbers = (text: string): readonly number[] => (text.match(/\d[\d,]*/g) ?? []).map((each) => Number(each.replace(',', '')));
+    expect(numbers(millimeters), label).toEqual(numbers(inches).map((each) => Math.round((each * 25.4) / 5) * 5));
+    expect(numbers(inches).length, label).toBeGreaterThan(0);
+  }
 });

@@ -2,11 +2,14 @@
 import { render } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
 import { isoDay } from '../../calculators/units/printQuantity.ts';
+import type { UnitSystem } from '../../calculators/units/units.ts';
 import type { Row } from '../../src/place/model/row.ts';
 import { aLoad } from '../../src/place/record/loads.ts';
 import { staysOf } from '../../src/place/record/stays.ts';
-import { dayOfNew, hayWords } from '../../src/place/ui/RecordRows.tsx';
-import { RainTable, SumsDoubted } from '../../src/place/ui/RecordSums.tsx';
+import { RecordPaper } from '../../src/place/ui/RecordPaper.tsx';
+import { dayOfNew, hayWords, stayWords } from '../../src/place/ui/RecordRows.tsx';
+import { RainTable, SumsDoubted, SumsTable } from '../../src/place/ui/RecordSums.tsx';
+import { dryWords, heightWords, stockDaysOn } from '../../src/place/ui/recordWords.ts';
 import { aPlace } from './aPlace.ts';
 import { counting, lowToHigh, today } from './aRecord.ts';
 import { aHay, aMove, aRain } from './aRow.ts';
@@ -83,4 +86,56 @@ it('a line that is added to a year is of today, else of the last day that has a 
     '2025-12-31',
     '2027-01-01',
   ]);
+});
+
+describe('in metric', () => {
+  const plain = (text: string): string => text.replaceAll('\u00a0', ' ').replaceAll('&nbsp;', ' ');
+  const rows = [aMove({ outDay: '2026-05-08', heightInIn: 8, heightOutIn: 4 }), aHay()];
+  const shown = (system: UnitSystem) => {
+    const place = aPlace();
+    const ofYear = staysOf(place, rows, { ...counting, year: 2026 });
+    return {
+      place,
+      rows: { all: rows },
+      stays: ofYear,
+      ofYear,
+      year: 2026,
+      system,
+      todayDay: today,
+      yardstick: { lbPerDay: 27.48, isSet: false, of: 'cows' },
+    };
+  };
+  const cellsUnder = (html: string, head: RegExp): readonly (string | undefined)[] => {
+    const [, table = ''] = /<table>([\s\S]*?)<\/table>/.exec(html) ?? [];
+    const at = [...table.matchAll(/<th scope="col">(.*?)<\/th>/g)].findIndex(([, name = '']) => head.test(name));
+    return [...table.matchAll(/<tr><th scope="row">.*?<\/tr>/g)].map(([row]) => [...row.matchAll(/<t[hd][^>]*>(.*?)<\/t[hd]>/g)][at]?.[1]);
+  };
+  // 45 cows for 7 days on 85 acres are 3.706 stock-days an acre, 3.353 without the 900 lb of hay at 30 lb. 85 acres are 34.40 ha: 9.157 and 8.285 a hectare.
+  // A hectare is 2.471 054 acres: NIST Special Publication 811, appendix B.
+  it('stock-days count on a hectare, which is 2.471 acres', () => {
+    expect([stockDaysOn(100, 'us'), stockDaysOn(100, 'si'), stockDaysOn(3.706, 'si')]).toEqual(['100.0', '247.1', '9.2']);
+  });
+  it('the sums, the moves and the sheet tell them so', () => {
+    const sums = plain(render(<SumsTable {...shown('si')} />));
+    expect(cellsUnder(sums, /^Stock-days a hectare, off grass$/)).toEqual(['8.3']);
+    expect(cellsUnder(sums, /^With hay$/)).toEqual(['9.2']);
+    const [stay] = shown('si').ofYear;
+    if (stay === undefined) throw new RangeError('no stay');
+    expect(stayWords(stay, 2026, 'si')).toContain('8.3 stock-days a hectare, 9.2 with hay');
+    expect(stayWords(stay, 2026, 'us')).toContain('3.4 stock-days an acre, 3.7 with hay');
+    const paper = plain(render(<RecordPaper {...shown('si')} />));
+    expect(cellsUnder(paper, /^Stock-days a hectare$/)).toEqual(['8.3 (9.2 with hay)']);
+    expect(paper).toContain('times days, over hectares');
+    expect(paper).not.toMatch(/acre|pound|\blb\b|inch/i);
+    expect(plain(render(<RecordPaper {...shown('us')} />))).toContain('times days, over acres');
+  });
+  it('heights stand in millimeters under a head of millimeters, as at the gate: 8 inches are 203.2, told as coarsely as whole inches are read', () => {
+    const paper = plain(render(<RecordPaper {...shown('si')} />));
+    expect(heightWords(8, 'si').replace('\u00a0', ' ')).toBe('200 mm');
+    expect([/^Millimeters going in$/, /^Millimeters coming out$/].map((head) => cellsUnder(paper, head))).toEqual([['200 mm'], ['100 mm']]);
+  });
+  it('what one eats is told in kilograms: 27.48 lb are 12.46 kg', () => {
+    expect([dryWords(27.48, 'us'), dryWords(27.48, 'si')].map(plain)).toEqual(['27.48 lb', '12.5 kg']);
+    expect(plain(render(<RecordPaper {...shown('si')} />))).toContain('Counted in cows that eat 12.5 kg a day');
+  });
 });

@@ -50,7 +50,7 @@ describe('tables out and in', () => {
         'High bench,,1,2026-05-08,,bull,2,1900,,,,,38',
       ].join('\n'),
     );
-    expect(rainCsv(rowsOf([aRain(), aRain({ id: 'r2', day: '2026-05-06', days: 2, amountIn: 0, isTrace: true })], 'rain'))).toBe(
+    expect(rainCsv(rowsOf([aRain(), aRain({ id: 'r2', day: '2026-05-06', days: 2, amountIn: 0, isTrace: true })], 'rain'), 'us')).toBe(
       'day,rain_in,days\n2026-05-04,0.5,1\n2026-05-06,T,2',
     );
   });
@@ -63,19 +63,46 @@ describe('tables out and in', () => {
     const body = ({ id, rev, past, changedBy, changedAt, v, placeId, ...rest }: MoveRow) => rest;
     expect(moves.flatMap(({ adds }) => adds)).toEqual(rowsOf(two, 'move').map(body));
     const rain = rowsOf([aRain(), aRain({ id: 'r2', day: '2026-05-06', days: 2, amountIn: 0, isTrace: true })], 'rain');
-    expect(bringRain(bringing([]), linesIn(readRain(rainCsv(rain)))).flatMap(({ adds }) => adds)).toEqual([
+    expect(bringRain(bringing([]), linesIn(readRain(rainCsv(rain, 'us')))).flatMap(({ adds }) => adds)).toEqual([
       { is: 'rain', day: '2026-05-04', days: 1, amountIn: 0.5 },
       { is: 'rain', day: '2026-05-06', days: 2, amountIn: 0, isTrace: true },
     ]);
   });
+  // An inch is 25.4 mm.
+  it('of rain go out in millimeters for who reads in metric, under a name that says so, and change nothing here when they come back', () => {
+    const rows = [aRain(), aRain({ id: 'r2', day: '2026-05-06', amountIn: 12 / 25.4 }), aRain({ id: 'r3', day: '2026-05-07', amountIn: 0.01 })];
+    const out = rainCsv(rowsOf(rows, 'rain'), 'si');
+    expect(out).toBe('day,rain_mm,days\n2026-05-04,12.7,1\n2026-05-06,12,1\n2026-05-07,0.254,1');
+    for (const text of [out, rainCsv(rowsOf(rows, 'rain'), 'us')])
+      expect(bringRain(bringing(rows), linesIn(readRain(text))).map(({ is }) => is)).toEqual(['same', 'same', 'same']);
+    expect(bringRain(bringing(rows), linesIn(readRain(out.replace('0.254', '0.25'))))[2]?.is, 'another hundredth of a millimeter').toBe('changed');
+  });
+  it('of rain are read in the unit that the name of their column says, unless a cell names its own', () => {
+    const inches = (text: string) => linesIn(readRain(text)).map(({ read, problem }) => read?.amountIn.toFixed(4) ?? problem);
+    expect(inches('day,rain_mm\n2026-05-04,12\n2026-05-05,0.5 in\n2026-05-06,T\n')).toEqual(['0.4724', '0.5000', '0.0000']);
+    expect(inches('day,rain_in\n2026-05-04,12\n2026-05-05,12 mm\n')).toEqual(['12.0000', '0.4724']);
+    expect(inches('day,rain_mm\n2026-05-04,\n2026-05-05,2600\n')).toEqual([
+      '“rain_mm” is empty. Write 0 where it was dry, or leave the line out where nobody read.',
+      '“rain_mm” is 2600. Write a number from 0 to 2,540.',
+    ]);
+    expect(readRain('day,rain\n2026-05-04,12\n')).toEqual({ problem: 'The first line must name the columns. “rain_in” or “rain_mm” is missing.' });
+    expect(readRain('day,rain_in,rain_mm\n2026-05-04,0.5,12.7\n')).toEqual({
+      problem: 'The first line names “rain_in” and “rain_mm”. Leave one of these columns.',
+    });
+  });
+  it('of moves take a height and a weight with their own unit', () => {
+    const [line] = linesIn(readMoves('paddock,in,kind,head,weight_lb,height_in\nLow bench,2026-05-01,cow,45,560 kg,20 cm\n'));
+    expect(line?.read?.heightInIn?.toFixed(3)).toBe('7.874');
+    expect(line?.read?.stock?.weightLb?.toFixed(1)).toBe('1234.6');
+  });
   it('that came from here change nothing here', () => {
     const rows = [...two, aRain(), aHay()];
     expect(bringMoves(bringing(rows), linesIn(readMoves(movesCsv(staysOf(aPlace(), rows, counting))))).map(({ is }) => is)).toEqual(['same', 'same']);
-    expect(bringRain(bringing(rows), linesIn(readRain(rainCsv(rowsOf(rows, 'rain'))))).map(({ is }) => is)).toEqual(['same']);
+    expect(bringRain(bringing(rows), linesIn(readRain(rainCsv(rowsOf(rows, 'rain'), 'us')))).map(({ is }) => is)).toEqual(['same']);
   });
   it('that came from here with a day that was read twice change nothing here, and bring both readings in elsewhere', () => {
     const rows = [aRain(), aRain({ id: 'r2', amountIn: 0 }), aRain({ id: 'r3', amountIn: 0.2, isTrace: true, day: '2026-05-06' })];
-    const read = linesIn(readRain(rainCsv(rowsOf(rows, 'rain'))));
+    const read = linesIn(readRain(rainCsv(rowsOf(rows, 'rain'), 'us')));
     expect(bringRain(bringing(rows), read).map(({ is }) => is)).toEqual(['same', 'same', 'same']);
     expect(bringRain(bringing([]), read).map(({ is, say }) => [is, say])).toEqual([
       ['new', '2026-05-04: 0.5. That day has more than one reading: they add up'],
@@ -173,7 +200,7 @@ describe('tables out and in', () => {
     ]);
   });
   it('are told apart by their columns, in whatever order they stand', () => {
-    for (const head of ['day,rain_in,days', 'rain_in,day', '\uFEFF"Days","RAIN_IN","Day"', 'day', ' Day ,amount'])
+    for (const head of ['day,rain_in,days', 'rain_in,day', 'rain_mm,day', '\uFEFF"Days","RAIN_IN","Day"', 'day', ' Day ,amount'])
       expect(isOfRain(`${head}\r\n2026-05-04,0.5,1\n`), head).toBe(true);
     for (const head of ['paddock,in,out', 'in,paddock,word\nrain_in,2,day', '', 'a,b', 'days,b']) expect(isOfRain(head), head).toBe(false);
     expect(linesIn(readRain('rain_in,day\n0.5,2026-05-04\n'))).toEqual([{ line: 2, read: { day: '2026-05-04', days: 1, amountIn: 0.5 } }]);

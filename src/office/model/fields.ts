@@ -252,9 +252,9 @@ export const officeSteps: readonly OfficeStep[] = [
         says: 'R of the soil-loss equation, in US units.',
         fields: [
           words('says', 'Where it holds', 'a few words, such as the whole county'),
-          number('low', 'Rain factor, low', 'a number such as 90'),
-          number('likely', 'Rain factor, likely', 'a number such as 110'),
-          number('high', 'Rain factor, high', 'a number such as 130'),
+          number('low', 'Rain factor, low', 'R in US units, such as 90'),
+          number('likely', 'Rain factor, likely', 'R in US units, such as 110'),
+          number('high', 'Rain factor, high', 'R in US units, such as 130'),
           source,
         ],
       },
@@ -312,6 +312,9 @@ export const officeSteps: readonly OfficeStep[] = [
     ],
   },
 ];
+
+/** `inches` of a number that is told: what it is counted in, without the number such as it might be. */
+export const countedIn = ({ kind, right }: OfficeField): string => (kind === 'number' || kind === 'months' ? right.replace(/[,;] .*$/, '') : '');
 
 export const officeSections: readonly OfficeSection[] = officeSteps.flatMap(({ sections }) => sections);
 

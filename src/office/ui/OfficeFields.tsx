@@ -104,7 +104,9 @@ function OneField({ field, path, of, filling }: OneProps) {
       filling.leave(path);
     },
   };
-  const help = field.help ?? (field.kind === 'number' ? `${field.right.charAt(0).toUpperCase()}${field.right.slice(1)}.` : undefined);
+  // A number stands beside its unit, whatever else is said of it.
+  const unit = field.kind === 'number' ? [`${field.right.charAt(0).toUpperCase()}${field.right.slice(1)}.`] : [];
+  const help = [...unit, ...(field.help === undefined ? [] : [field.help])].join(' ') || undefined;
   const told = { label: field.label, ...(help === undefined ? {} : { help }) };
   if (field.isLong) return <Words {...shared} {...told} isParagraph />;
   if (field.kind === 'monthDay') return <MonthDayView {...shared} cell={{ kind: 'monthDay', ...told }} />;

@@ -3,7 +3,7 @@ import { type Data, isFields, isList } from '../../place/ui/edit.ts';
 import { goInto } from '../../place/ui/goInto.ts';
 import { Fold, usePrinting } from '../../place/ui/Part.tsx';
 import { isGiven, textOf, valueAt } from '../draft.ts';
-import { type OfficeField, type OfficeSection, type OfficeStep, officeSteps } from '../model/fields.ts';
+import { countedIn, type OfficeField, type OfficeSection, type OfficeStep, officeSteps } from '../model/fields.ts';
 import { type Filling, idOf, OfficeFieldView } from './OfficeFields.tsx';
 
 interface SectionProps {
@@ -18,11 +18,16 @@ const tableOf = ({ fields }: OfficeSection, path: string, filling: Filling, of?:
   </div>
 );
 
-const toldText = ({ kind, options }: OfficeField, value: ReturnType<typeof valueAt>): string => {
+/** `4 inches`, `2.4, –, 3.1 inches`. */
+export const toldText = (field: OfficeField, value: ReturnType<typeof valueAt>): string => {
+  const [text, unit] = [listedText(field, value), countedIn(field)];
+  return text === '' || unit === '' ? text : `${text} ${unit}`;
+};
+function listedText({ kind, options }: OfficeField, value: ReturnType<typeof valueAt>): string {
   if (isList(value)) return kind === 'months' ? value.map((each) => textOf(each) || '–').join(', ') : '';
   const text = textOf(value);
   return options?.[text] ?? text;
-};
+}
 /** On paper: what was filled in, and nothing of what was not. */
 function Told({ section, path, filling }: SectionProps & { readonly path: string }) {
   return (

@@ -1,6 +1,6 @@
 import type { Place } from '../model/place.ts';
 import type { MoveRow, RainRow, Row, StockLine } from '../model/row.ts';
-import type { LineRead, MoveLine, RainLine } from './csv.ts';
+import { isSameAmount, type LineRead, type MoveLine, type RainLine } from './csv.ts';
 import { dayIn, rowsOf } from './days.ts';
 import { groundsById } from './grounds.ts';
 import { aLoad } from './loads.ts';
@@ -126,7 +126,7 @@ export const bringMoves = (bringing: Bringing, read: readonly LineRead<MoveLine>
   gathered(read).map((each) => (isBrought(each) ? each : bringMove(bringing, each)));
 
 const isSameRain = (row: RainRow, { days, amountIn, isTrace }: RainLine): boolean =>
-  row.days === days && (isTrace === true ? row.isTrace === true : row.isTrace !== true && row.amountIn === amountIn);
+  row.days === days && (isTrace === true ? row.isTrace === true : row.isTrace !== true && isSameAmount(row.amountIn, amountIn));
 function byDay<T extends { readonly day: string }>(all: readonly T[]): ReadonlyMap<string, readonly T[]> {
   const days = new Map<string, T[]>();
   for (const each of all) days.set(each.day, [...(days.get(each.day) ?? []), each]);

@@ -2,7 +2,7 @@ import { csvFormatRows, csvParseRows } from 'd3-dsv';
 import { daysInMonth } from '../../../calculators/units/days.ts';
 import { printAsIs, printDay } from '../../../calculators/units/printQuantity.ts';
 import { readQuantity } from '../../../calculators/units/readQuantity.ts';
-import type { UnitName } from '../../../calculators/units/units.ts';
+import { convert, type UnitName, type UnitSystem } from '../../../calculators/units/units.ts';
 import { isUsualDay } from '../model/parts.ts';
 import type { StockLine } from '../model/row.ts';
 import { type StockKind, stockKinds } from '../model/words.ts';
@@ -30,7 +30,13 @@ export const moveColumns = [
   'word',
   'lb_day',
 ] as const;
-export const rainColumns = ['day', 'rain_in', 'days'] as const;
+/** The column of rain says in its name what a bare number in it counts. */
+const rainColumn = { us: { name: 'rain_in', unit: 'in', most: 100 }, si: { name: 'rain_mm', unit: 'mm', most: 2540 } } as const;
+const rainNames = [rainColumn.us.name, rainColumn.si.name];
+/** Digits of a millimeter that a table holds: a hundredth of an inch is 0.254 mm. */
+const mmDigits = 4;
+/** Two amounts that a table in either unit cannot tell apart. */
+export const isSameAmount = (oneIn: number, otherIn: number): boolean => Math.abs(oneIn - otherIn) < convert(10 ** -mmDigits, 'mm', 'in');
 
 const cell = (value: number | string | undefined): string => (value === undefined ? '' : typeof value === 'number' ? String(value) : guarded(value));
 const noStock: readonly (Partial<StockLine> | undefined)[] = [undefined];
@@ -60,13 +66,17 @@ export const movesCsv = (stays: readonly Stay[]): string =>
       }),
     ),
   ]);
-export const rainCsv = (
+/** In inches, or in millimeters for who reads in metric. */
+export function rainCsv(
   rows: readonly { readonly day: string; readonly days: number; readonly amountIn: number; readonly isTrace?: boolean | undefined }[],
-): string =>
-  csvFormatRows([
-    [...rainColumns],
-    ...rows.map(({ day, days, amountIn, isTrace }) => [day, isTrace === true ? 'T' : String(amountIn), String(days)]),
+  system: UnitSystem,
+): string {
+  const amount = (amountIn: number): string => String(system === 'us' ? amountIn : Number(convert(amountIn, 'in', 'mm').toFixed(mmDigits)));
+  return csvFormatRows([
+    ['day', rainColumn[system].name, 'days'],
+    ...rows.map(({ day, days, amountIn, isTrace }) => [day, isTrace === true ? 'T' : amount(amountIn), String(days)]),
   ]);
+}
 
 /** A line of a table: what it says, or what is wrong with it. */
 export interface LineRead<T> {
@@ -142,19 +152,27 @@ const namesIn = (head: readonly string[]): readonly string[] => head.map((name) 
 export function isOfRain(text: string): boolean {
   const [head = []] = csvParseRows(/^\uFEFF?(.*)/.exec(text)?.[1] ?? '');
   const names = namesIn(head);
-  return names.includes('rain_in') || names[0] === 'day';
+  return rainNames.some((name) => names.includes(name)) || names[0] === 'day';
 }
 
-/** The lines under a head that names the columns, in any order. */
-function linesOf<T>(text: string, needed: readonly string[], read: (cells: Cells) => T): readonly LineRead<T>[] | { readonly problem: string } {
+const quoted = (names: readonly string[], between: string): string => names.map((name) => `“${name}”`).join(between);
+/** The lines under a head that names the columns, in any order; of names that stand together, one. */
+function linesOf<T>(
+  text: string,
+  needed: readonly (readonly string[])[],
+  read: (cells: Cells) => T,
+): readonly LineRead<T>[] | { readonly problem: string } {
   if (text.length > mostLetters) return { problem: 'This file is larger than any record can be. It was not opened.' };
   const [head = [], ...rows] = csvParseRows(text.replace(/^\uFEFF/, ''));
   const names = namesIn(head);
-  const missing = needed.filter((name) => !names.includes(name));
+  const there = (some: readonly string[]): readonly string[] => some.filter((name) => names.includes(name));
+  const missing = needed.filter((some) => there(some).length === 0);
   if (missing.length > 0)
     return {
-      problem: `The first line must name the columns. ${missing.map((name) => `“${name}”`).join(', ')} ${missing.length === 1 ? 'is' : 'are'} missing.`,
+      problem: `The first line must name the columns. ${missing.map((some) => quoted(some, ' or ')).join(', ')} ${missing.length === 1 ? 'is' : 'are'} missing.`,
     };
+  const twice = needed.map(there).find((some) => some.length > 1);
+  if (twice !== undefined) return { problem: `The first line names ${quoted(twice, ' and ')}. Leave one of these columns.` };
   return rows.flatMap((row, index): readonly LineRead<T>[] => {
     if (row.every((each) => each.trim() === '')) return [];
     // A decimal comma that no quotes hold together pushes all behind it a column on.
@@ -208,10 +226,11 @@ function moveLine(cells: Cells): MoveLine {
 function rainLine(cells: Cells): RainLine {
   const day = needDay(cells, 'day');
   const days = numberOrNone(cells, 'days', 'd', [1, 366], true) ?? 1;
-  if (/^t(?:race)?$/i.test(cells.get('rain_in') ?? '')) return { day, days, amountIn: 0, isTrace: true };
-  const amountIn =
-    numberOrNone(cells, 'rain_in', 'in', [0, 100]) ?? fault('“rain_in” is empty. Write 0 where it was dry, or leave the line out where nobody read.');
-  return { day, days, amountIn };
+  const { name, unit, most } = cells.has(rainColumn.si.name) ? rainColumn.si : rainColumn.us;
+  if (/^t(?:race)?$/i.test(cells.get(name) ?? '')) return { day, days, amountIn: 0, isTrace: true };
+  const amount =
+    numberOrNone(cells, name, unit, [0, most]) ?? fault(`“${name}” is empty. Write 0 where it was dry, or leave the line out where nobody read.`);
+  return { day, days, amountIn: convert(amount, unit, 'in') };
 }
-export const readMoves = (text: string) => linesOf(text, ['paddock', 'in'], moveLine);
-export const readRain = (text: string) => linesOf(text, ['day', 'rain_in'], rainLine);
+export const readMoves = (text: string) => linesOf(text, [['paddock'], ['in']], moveLine);
+export const readRain = (text: string) => linesOf(text, [['day'], rainNames], rainLine);

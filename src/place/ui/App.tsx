@@ -1,5 +1,6 @@
 import type { FunctionComponent } from 'preact';
 import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { UnitsSwitch } from '../../../calculators/ui/UnitsSwitch.tsx';
 import type { UnitSystem } from '../../../calculators/units/units.ts';
 import { folder } from '../../site/folder.ts';
 import { askedToKeep } from '../form/keepAddress.ts';
@@ -34,16 +35,22 @@ const OpenLink = lazily<View>(async () => (await import('./OpenLink.tsx')).OpenL
 const Files = lazily<View>(async () => (await import('./Files.tsx')).Files);
 const keepFocus = () => import('../../../calculators/ui/keepFocus.ts');
 
+/** The system of units that forms and the place are read in. */
+export interface KeptUnits {
+  readonly read: () => UnitSystem;
+  readonly write: (system: UnitSystem) => void;
+}
 interface AppProps extends Pick<View, 'forms' | 'office'> {
   readonly session: Session;
-  readonly system: UnitSystem;
+  readonly units: KeptUnits;
   readonly edition: string;
   /** Where the clock of the device is doubted. */
   readonly ClockBar: FunctionComponent<{ readonly session: Session }> | undefined;
 }
-export function App({ session, system, edition, forms, office, ClockBar }: AppProps) {
+export function App({ session, units, edition, forms, office, ClockBar }: AppProps) {
   const [, redraw] = useState(0);
   const [hash, setHash] = useState(location.hash);
+  const [system, setSystem] = useState(units.read);
   const at = viewIn(hash);
   const asked = askedToKeep(hash);
   const isPrinting = usePrinting();
@@ -77,6 +84,13 @@ export function App({ session, system, edition, forms, office, ClockBar }: AppPr
                 {short}
               </a>
             ))}
+          <UnitsSwitch
+            system={system}
+            onSystem={(to) => {
+              setSystem(to);
+              units.write(to);
+            }}
+          />
         </nav>
         {ClockBar && <ClockBar session={session} />}
         <Bars {...view} />

@@ -1,6 +1,7 @@
 import { keptText, shownText } from '../../../calculators/ui/fieldText.ts';
 import { monthName, shortMonthName } from '../../../calculators/units/months.ts';
-import { unitIn, units } from '../../../calculators/units/units.ts';
+import { type UnitSystem, unitIn, units } from '../../../calculators/units/units.ts';
+import type { Place } from '../model/place.ts';
 import { say } from './aloud.tsx';
 import { type Data, dataAt } from './edit.ts';
 import { stationField } from './fields/season.ts';
@@ -12,25 +13,28 @@ const at = stationField.at;
 const cell = stationField.cell;
 const indexes = Array.from({ length: 12 }, (_, index) => index);
 
+const valueAt = (place: Place, index: number): Data => dataAt({ months: place.stationMonthsIn?.[index] }, ['months']);
+const textAt = (place: Place, index: number, system: UnitSystem): string =>
+  place.typed?.[`${at}.${index}`] ?? printed(cell, valueAt(place, index), system);
+/** What typing one month changes. The eleven others stay as they are kept, whatever units they are shown in. */
+export function monthChanges(place: Place, index: number, text: string, system: UnitSystem): readonly Change[] {
+  const next = indexes.map((month) => (month === index ? text : textAt(place, month, 'us')));
+  const readings = next.map((each) => readText(cell, each, system));
+  const values = readings.flatMap((each) => ('value' in each && each.value !== undefined ? [each.value] : []));
+  const isWhole = values.length === 12;
+  const typed = next.map((each, month): Change => {
+    const isPlain = isWhole && printed(cell, values[month], 'us') === each;
+    return { path: ['typed', `${at}.${month}`], to: isPlain || each === '' ? undefined : each };
+  });
+  const list: Data = isWhole ? values : undefined;
+  return [{ path: [at], to: list }, ...typed];
+}
+
 /** Twelve amounts that are a record only once all of them are there; until then each stays as it was typed. */
 export function StationMonths({ place, session, system, isPrinting }: PlaceView) {
   if (cell.kind !== 'number') return null;
-  const texts = indexes.map((index) => {
-    const typed = place.typed?.[`${at}.${index}`];
-    return typed ?? printed(cell, dataAt({ months: place.stationMonthsIn?.[index] }, ['months']), system);
-  });
-  const put = (index: number, text: string): void => {
-    const next = texts.map((each, month) => (month === index ? text : each));
-    const readings = next.map((each) => readText(cell, each, system));
-    const values = readings.flatMap((each) => ('value' in each && each.value !== undefined ? [each.value] : []));
-    const isWhole = values.length === 12;
-    const typed = next.map((each, month): Change => {
-      const isPlain = isWhole && printed(cell, values[month], 'us') === each;
-      return { path: ['typed', `${at}.${month}`], to: isPlain || each === '' ? undefined : each };
-    });
-    const list: Data = isWhole ? values : undefined;
-    session.change([{ path: [at], to: list }, ...typed]);
-  };
+  const texts = indexes.map((index) => textAt(place, index, system));
+  const put = (index: number, text: string): void => session.change(monthChanges(place, index, text, system));
   const wrongs = texts.map((text, index) => {
     const read = readText(cell, text, system);
     return 'problem' in read ? `${monthName(index)}: ${read.problem}` : undefined;

@@ -10,6 +10,7 @@ import { Fold } from './Part.tsx';
 import { RecordRows } from './RecordRows.tsx';
 import { RecordSums } from './RecordSums.tsx';
 import type { TablesProps } from './RecordTables.tsx';
+import { dryWords } from './recordWords.ts';
 import { type Rows, useRows } from './rows.ts';
 import type { ShownRecord } from './shownRecord.ts';
 import type { PlaceView } from './view.ts';
@@ -90,8 +91,8 @@ export function Record(view: PlaceView) {
           <>
             {yardstick?.isSet === false && (
               <p>
-                Nothing is set, so a stock-day is what one of your {yardstick.of ?? 'stock'} eats today: {yardstick.lbPerDay} lb, the water out. Set
-                it once, so that years can be laid side by side.
+                Nothing is set, so a stock-day is what one of your {yardstick.of ?? 'stock'} eats today: {dryWords(yardstick.lbPerDay, system)}, the
+                water out. Set it once, so that years can be laid side by side.
               </p>
             )}
             <Yardstick {...view} />

@@ -1,9 +1,9 @@
 import { yearOf } from '../../../calculators/units/days.ts';
-import { printAsIs, printDay, printNumber, printQuantity } from '../../../calculators/units/printQuantity.ts';
+import { printDay, printNumber, printQuantity } from '../../../calculators/units/printQuantity.ts';
 import type { UnitSystem } from '../../../calculators/units/units.ts';
 import { groundWord } from './groundWord.ts';
 import { inUnit, RainTable, SumsDoubted, SumsTable } from './RecordSums.tsx';
-import { cannotBe, daysWords, heightWords, rainWords, stockWords } from './recordWords.ts';
+import { cannotBe, daysWords, dryWords, groundUnit, heightWords, rainWords, stockDaysOn, stockWords } from './recordWords.ts';
 import type { ShownRecord } from './shownRecord.ts';
 
 const headsIn = (system: UnitSystem): readonly string[] => [
@@ -13,16 +13,19 @@ const headsIn = (system: UnitSystem): readonly string[] => [
   'Days',
   'Kind of stock, and how many',
   `Weight of one, ${system === 'us' ? 'lb' : 'kg'}`,
-  `${system === 'us' ? 'Inches' : 'Centimeters'} going in`,
-  `${system === 'us' ? 'Inches' : 'Centimeters'} coming out`,
+  `${system === 'us' ? 'Inches' : 'Millimeters'} going in`,
+  `${system === 'us' ? 'Inches' : 'Millimeters'} coming out`,
   `${system === 'us' ? 'Inches' : 'Millimeters'} of rain there`,
   'Rest before, days',
-  'Stock-days an acre',
+  `Stock-days ${groundUnit(system)}`,
   'What they left, water, weather, trouble',
 ];
 
+interface PaperProps extends Pick<ShownRecord, 'place' | 'stays' | 'ofYear' | 'year' | 'system' | 'yardstick' | 'todayDay'> {
+  readonly rows: Pick<ShownRecord['rows'], 'all'>;
+}
 /** The columns of the sheet by the gate, filled in, for who leases or lends the ground: one year, with its sums and its rain. */
-export function RecordPaper(shown: ShownRecord) {
+export function RecordPaper(shown: PaperProps) {
   const { place, year, ofYear, system, yardstick, todayDay } = shown;
   /** The sheet is of one year: another stands beside its days. */
   const day = (number: number): string => (yearOf(number) === year ? printDay(number).slice(0, -6) : printDay(number));
@@ -34,7 +37,7 @@ export function RecordPaper(shown: ShownRecord) {
         </b>
         {place.isDemo === true && '. Invented example'}. Printed {printDay(todayDay)}.
         {yardstick !== undefined &&
-          ` Counted in ${yardstick.of ?? 'stock'} that eat ${system === 'us' ? `${printAsIs(yardstick.lbPerDay)} lb a day` : printQuantity(yardstick.lbPerDay, 'lb/d', 1, system)}, the water out${yardstick.isSet ? '' : ', as they do today'}; changing that counts all years anew.`}
+          ` Counted in ${yardstick.of ?? 'stock'} that eat ${dryWords(yardstick.lbPerDay, system)} a day, the water out${yardstick.isSet ? '' : ', as they do today'}; changing that counts all years anew.`}
       </p>
       <table>
         <thead>
@@ -80,8 +83,8 @@ export function RecordPaper(shown: ShownRecord) {
                 </td>
                 <td>{restDays}</td>
                 <td>
-                  {stockDaysPerAc === undefined ? '' : printNumber(stockDaysPerAc, 1)}
-                  {hayLb > 0 && withHayPerAc !== undefined && ` (${printNumber(withHayPerAc, 1)} with hay)`}
+                  {stockDaysPerAc === undefined ? '' : stockDaysOn(stockDaysPerAc, system)}
+                  {hayLb > 0 && withHayPerAc !== undefined && ` (${stockDaysOn(withHayPerAc, system)} with hay)`}
                 </td>
                 <td>{move.word}</td>
               </tr>
@@ -93,8 +96,8 @@ export function RecordPaper(shown: ShownRecord) {
       <SumsDoubted {...shown} />
       <RainTable {...shown} />
       <p>
-        Stock-days: pounds that all of them eat a day, over the pounds of one, times days, over acres; less what hay covered. In and out on one day is
-        half a day. Rest: from the day out to the next day in.
+        Stock-days: what all of them eat a day, over what one of them eats, times days, over {system === 'us' ? 'acres' : 'hectares'}; less what hay
+        covered. In and out on one day is half a day. Rest: from the day out to the next day in.
       </p>
     </div>
   );

@@ -11,7 +11,7 @@ import type { Stay } from '../record/stays.ts';
 import { lazily } from './lazily.tsx';
 import { Fold } from './Part.tsx';
 import type { LineShown } from './RecordLine.tsx';
-import { cannotBe, daysWords, dayWords, heightWords, rainWords, stockWords } from './recordWords.ts';
+import { cannotBe, daysWords, dayWords, groundUnit, heightWords, rainWords, stockDaysOn, stockWords } from './recordWords.ts';
 import type { Rows } from './rows.ts';
 import type { ShownRecord } from './shownRecord.ts';
 
@@ -50,7 +50,7 @@ export function RecordRows(shown: ShownRecord) {
             key={move.id}
             {...line(move)}
             title={`${name(move)}, ${day(move)}${stay === undefined || stay.isOpen ? ', there now' : ` to ${dayWords(stay.outDay, todayDay)}`}`}
-            says={stay === undefined ? '' : stay.isImpossible ? cannotBe : stayWords(stay, year)}
+            says={stay === undefined ? '' : stay.isImpossible ? cannotBe : stayWords(stay, year, system)}
           />
         );
       })}
@@ -132,13 +132,18 @@ export const hayWords = (hay: Pick<HayRow, 'baleCount' | 'baleLb' | 'moisturePer
   const { baleCount } = hay;
   return `${printNumber(baleCount, baleCount % 1 === 0 ? 0 : 1)} ${baleCount === 1 ? 'bale' : 'bales'}`;
 };
-const stayWords = ({ move, days, isCut, isOpen, stockDaysPerAc, restDays, hayLb, withHayPerAc }: Stay, year: number): string =>
+/** `7 days, 45 cows, 3.7 stock-days an acre`. */
+export const stayWords = (
+  { move, days, isCut, isOpen, stockDaysPerAc, restDays, hayLb, withHayPerAc }: Stay,
+  year: number,
+  system: UnitSystem,
+): string =>
   [
     `${daysWords(days)}${isCut ? ` of ${year}` : ''}${isOpen ? ' so far' : ''}`,
     stockWords(move.stock),
     restDays === undefined ? '' : `after ${daysWords(restDays)} of rest`,
-    stockDaysPerAc === undefined ? '' : `${printNumber(stockDaysPerAc, 1)} stock-days an acre`,
-    hayLb > 0 && withHayPerAc !== undefined ? `${printNumber(withHayPerAc, 1)} with hay` : '',
+    stockDaysPerAc === undefined ? '' : `${stockDaysOn(stockDaysPerAc, system)} stock-days ${groundUnit(system)}`,
+    hayLb > 0 && withHayPerAc !== undefined ? `${stockDaysOn(withHayPerAc, system)} with hay` : '',
   ]
     .filter(Boolean)
     .join(', ');

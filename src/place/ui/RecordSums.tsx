@@ -10,10 +10,9 @@ import { sameWeek, shortestRest } from '../record/pointed.ts';
 import { hayOutside, type Stay, twicePlaced } from '../record/stays.ts';
 import { groundYears, type MonthRain, rainByMonth } from '../record/years.ts';
 import { groundWord } from './groundWord.ts';
-import { cannotBe, daysWords, dayWords, heightWords, readyWords } from './recordWords.ts';
+import { cannotBe, daysWords, dayWords, groundUnit, heightWords, readyWords, stockDaysOn } from './recordWords.ts';
 import type { ShownRecord } from './shownRecord.ts';
 
-const tenth = (value: number | undefined): string => (value === undefined ? '' : printNumber(value, 1));
 /** The number alone, whole, as a column has it whose head names the unit. */
 export const inUnit = (value: number, unit: UnitName, system: UnitSystem): string =>
   printNumber(Math.round(convert(value, unit, unitIn(system, unit))), 0);
@@ -40,9 +39,9 @@ export function SumsTable({ place, ofYear, year, system }: Pick<ShownRecord, 'pl
               'Size',
               'Stays',
               'Days',
-              'Stock-days an acre, off grass',
+              `Stock-days ${groundUnit(system)}, off grass`,
               'With hay',
-              isUs ? 'Pounds an acre' : 'Kilograms a hectare',
+              `${isUs ? 'Pounds' : 'Kilograms'} ${groundUnit(system)}`,
               `Hay fed, ${isUs ? 'lb' : 'kg'} dry`,
             ].map((head) => (
               <th key={head} scope="col">
@@ -58,8 +57,8 @@ export function SumsTable({ place, ofYear, year, system }: Pick<ShownRecord, 'pl
               <td>{acres(each.areaAc, system)}</td>
               <td>{each.stays}</td>
               <td>{printNumber(each.days, each.days % 1 === 0 ? 0 : 1)}</td>
-              <td>{tenth(each.stockDaysPerAc)}</td>
-              <td>{tenth(each.withHayPerAc)}</td>
+              <td>{each.stockDaysPerAc === undefined ? '' : stockDaysOn(each.stockDaysPerAc, system)}</td>
+              <td>{each.withHayPerAc === undefined ? '' : stockDaysOn(each.withHayPerAc, system)}</td>
               <td>{each.lbPerAc === undefined ? '' : inUnit(each.lbPerAc, 'lb/ac', system)}</td>
               <td>{each.hayLb === 0 ? '' : inUnit(each.hayLb, 'lb', system)}</td>
             </tr>

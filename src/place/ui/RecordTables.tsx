@@ -87,7 +87,7 @@ export function RecordTables(shown: TablesProps) {
         <button type="button" onClick={() => download(`moves-${stamp}.csv`, movesCsv(stays), 'text/csv')}>
           Save moves.csv
         </button>{' '}
-        <button type="button" onClick={() => download(`rain-${stamp}.csv`, rainCsv(rowsOf(rows.all, 'rain')), 'text/csv')}>
+        <button type="button" onClick={() => download(`rain-${stamp}.csv`, rainCsv(rowsOf(rows.all, 'rain'), system), 'text/csv')}>
           Save rain.csv
         </button>
       </p>
@@ -96,7 +96,8 @@ export function RecordTables(shown: TablesProps) {
         <input id="record-table" type="file" accept=".csv,text/csv" onChange={(event) => void open(event.currentTarget)} />
       </p>
       <p>
-        Its first line names the columns, as in the files above: paddock, in, out, kind, head; or day, rain_in. You see what was understood before
+        Its first line names the columns, as in the files above: paddock, in, out, kind, head; or day and rain_in, counted in inches, or rain_mm, in
+        millimeters. Heights there are inches and weights pounds, unless a cell names its own unit, such as 20 cm. You see what was understood before
         anything is written.
       </p>
       {found?.is === 'refused' && (

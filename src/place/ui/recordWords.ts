@@ -1,5 +1,5 @@
-import { printAsIs, printDay, printNumber, printQuantity } from '../../../calculators/units/printQuantity.ts';
-import type { UnitSystem } from '../../../calculators/units/units.ts';
+import { printAsIs, printDay, printNumber, printQuantity, withUnit } from '../../../calculators/units/printQuantity.ts';
+import { convert, type UnitSystem, unitIn } from '../../../calculators/units/units.ts';
 import type { Place } from '../model/place.ts';
 import type { MoveRow, RainRow, StockLine } from '../model/row.ts';
 import { kindNames } from '../offer/kindNames.ts';
@@ -21,6 +21,15 @@ export const dayWords = (day: number, todayDay: number): string => {
 export const heightWords = (heightIn: number, system: UnitSystem): string => printQuantity(heightIn, 'in', heightIn % 1 === 0 ? 0 : 1, system);
 export const rainWords = ({ amountIn, isTrace }: Pick<RainRow, 'amountIn' | 'isTrace'>, system: UnitSystem): string =>
   isTrace === true ? 'a trace' : printQuantity(amountIn, 'in', 2, system);
+
+/** `an acre`, or what the reader counts ground in instead. */
+export const groundUnit = (system: UnitSystem): string => (system === 'us' ? 'an acre' : 'a hectare');
+/** Stock-days on an acre, told on what the reader counts ground in: 2.471 acres are a hectare. */
+export const stockDaysOn = (stockDaysPerAc: number, system: UnitSystem): string =>
+  printNumber(stockDaysPerAc / convert(1, 'ac', unitIn(system, 'ac')), 1);
+/** What one eats in a day, as fine as it is kept: `27.48 lb`. */
+export const dryWords = (lb: number, system: UnitSystem): string =>
+  system === 'us' ? withUnit(printAsIs(lb), 'lb') : printQuantity(lb, 'lb', 1, system);
 
 export const cannotBe = 'cannot be: out before in';
 

@@ -1,11 +1,10 @@
 import { render } from 'preact';
 import { localDay } from '../../../calculators/units/days.ts';
 import { isoDay, printClock } from '../../../calculators/units/printQuantity.ts';
-import type { UnitSystem } from '../../../calculators/units/units.ts';
 import { sharedKey } from '../../scripts/kept.ts';
 import type { TextStore } from '../store/journal.ts';
 import { openStore } from '../store/openStore.ts';
-import { App } from './App.tsx';
+import { App, type KeptUnits } from './App.tsx';
 import { type Backups, backupsIn } from './backups.ts';
 import type { OpenMark } from './openMark.ts';
 import { type OldRain, Session } from './session.ts';
@@ -13,7 +12,7 @@ import type { View } from './view.ts';
 
 interface Starting extends Pick<View, 'forms' | 'office'> {
   readonly box: HTMLElement;
-  readonly system: UnitSystem;
+  readonly units: KeptUnits;
   readonly edition: string;
   /** The day of the copy, and the first and the last one that it takes for today. */
   readonly built: { readonly day: string; readonly likelyDays: string };
@@ -34,7 +33,7 @@ const windowWords = (now: Date): string =>
   `${matchMedia('(pointer: coarse)').matches ? 'Phone or tablet' : 'Computer'}, window of ${printClock(now)}`;
 
 /** Opens what is kept and draws the page over it. */
-export async function startApp({ box, system, edition, built, forms, office, mark, oldRain, texts }: Starting): Promise<void> {
+export async function startApp({ box, units, edition, built, forms, office, mark, oldRain, texts }: Starting): Promise<void> {
   const by = windowWords(new Date());
   const store = await openStore({ by, texts: textStore(), isMemoryChosen: location.search === '?keep-nothing' });
   const backups: Backups = backupsIn(texts);
@@ -49,6 +48,6 @@ export async function startApp({ box, system, edition, built, forms, office, mar
     if (session.state.is !== 'kept' && session.place !== undefined) event.preventDefault();
   });
   box.replaceChildren();
-  render(<App session={session} system={system} edition={edition} forms={forms} office={office} ClockBar={asked?.ClockBar} />, box);
+  render(<App session={session} units={units} edition={edition} forms={forms} office={office} ClockBar={asked?.ClockBar} />, box);
   box.dataset['ready'] = '';
 }

@@ -53,7 +53,11 @@ export const seasonGroups = [
     title: 'Rain, heat and where you are',
     fields: [
       amount('yearRainIn', 'Rain in a usual year', 'in', [1, 200], 30),
-      choice('rainClass', 'Rain in a usual year, by class', rainClasses, { dry: 'Under 25 in', middle: '25 to 40 in', wet: 'Over 40 in' }),
+      choice('rainClass', 'Rain in a usual year, by class', rainClasses, {
+        dry: 'Under 25 in (635 mm)',
+        middle: '25 to 40 in (635 to 1,015 mm)',
+        wet: 'Over 40 in (1,015 mm)',
+      }),
       amount('rainFactor', 'Rain factor (R)', 'ratio', [5, 1000], 150, { help: 'From your conservation office, where you know it.' }),
       amount('hotF', 'Hottest day to plan for', 'f', [40, 130], 95),
       count('latitudeDeg', 'Latitude, to the degree', 'ratio', [-60, 70], 38, { help: 'A degree is 69 miles: no place can be told from it.' }),
