@@ -72,27 +72,10 @@ for (const { name, query, values } of cases) {
   while ((await toldOf()).length < 2) await page.waitForTimeout(100);
   const seconds = ((await toldOf())[1] ?? Number.NaN) / 1000;
   await page.waitForTimeout(2000);
-  // Questions that are folded away have no fields.
-  await page.locator('details.group').evaluateAll((all) => {
-    for (const each of all) each.setAttribute('open', '');
-  });
-  const changed: number[] = [];
-  for (const [name, value] of changes)
-    changed.push(
-      await page.locator(`#season-${name}`).evaluate(async (field, value) => {
-        const { asked, told } = (window as unknown as { seen: { asked: number[]; told: number[] } }).seen;
-        if (!(field instanceof HTMLInputElement || field instanceof HTMLSelectElement)) throw new Error('no field');
-        const [before, began] = [told.length, asked.length];
-        field.value = value;
-        field.dispatchEvent(new Event(field instanceof HTMLSelectElement ? 'change' : 'input', { bubbles: true }));
-        while (told.length < before + 2) await new Promise((done) => setTimeout(done, 5));
-        return ((told[before + 1] ?? Number.NaN) - (asked[began] ?? Number.NaN)) / 1000;
-      }, value),
-    );
-  const [ofWeather = Number.NaN, ofSoil = Number.NaN] = changed;
-  await page.waitForTimeout(2000);
   const after = residentMB(await renderersOf(browser), 'VmHWM');
-  await (await context.newCDPSession(page)).send('Emulation.setCPUThrottlingRate', { rate: slowedTimes });
+  const session = await context.newCDPSession(page);
+  const slow = (rate: number) => session.send('Emulation.setCPUThrottlingRate', { rate });
+  await slow(slowedTimes);
   const { script, deaf } = await page.evaluate(async () => {
     const field = document.querySelector<HTMLInputElement>('#season-paddocksCount, #season-stayDays');
     if (!field) throw new Error('no field');
@@ -114,6 +97,26 @@ for (const { name, query, values } of cases) {
     }
     return { script: scripts.sort((one, other) => one - other), deaf: gaps.sort((one, other) => one - other) };
   });
+  await slow(1);
+  await page.waitForTimeout(3000);
+  // Questions that are folded away have no fields.
+  await page.locator('details.group').evaluateAll((all) => {
+    for (const each of all) each.setAttribute('open', '');
+  });
+  const changed: number[] = [];
+  for (const [name, value] of changes)
+    changed.push(
+      await page.locator(`#season-${name}`).evaluate(async (field, value) => {
+        const { asked, told } = (window as unknown as { seen: { asked: number[]; told: number[] } }).seen;
+        if (!(field instanceof HTMLInputElement || field instanceof HTMLSelectElement)) throw new Error('no field');
+        const [before, began] = [told.length, asked.length];
+        field.value = value;
+        field.dispatchEvent(new Event(field instanceof HTMLSelectElement ? 'change' : 'input', { bubbles: true }));
+        while (told.length < before + 2) await new Promise((done) => setTimeout(done, 5));
+        return ((told[before + 1] ?? Number.NaN) - (asked[began] ?? Number.NaN)) / 1000;
+      }, value),
+    );
+  const [ofWeather = Number.NaN, ofSoil = Number.NaN] = changed;
   const [ofScript = Number.NaN, middle = Number.NaN, worst = Number.NaN] = [script[script.length >> 1], deaf[deaf.length >> 1], deaf.at(-1)];
   console.log(
     `${name}: both told ${seconds.toFixed(2)} s after a link is opened, ${ofWeather.toFixed(2)} after other weather is asked for and ${ofSoil.toFixed(2)} after another soil; a key takes ${ofScript.toFixed(1)} ms of script, and the page hears again after ${middle.toFixed(1)} ms, at worst ${worst.toFixed(1)}; ${before.toFixed(0)} MB before, ${after.toFixed(0)} at most`,
