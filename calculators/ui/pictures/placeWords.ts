@@ -77,7 +77,9 @@ export interface Found {
   readonly words: readonly Word[];
   readonly cost: number;
 }
-/** The best of some places for words: none that leaves the field or covers other words; the fewest curves under it, and none nearer than their own. Nothing where there is none. */
+/** Worse than any place that a plot can grow for. */
+const nearAnother = 1000;
+/** The best of some places for words: none that leaves the field or covers other words; the fewest curves under it, and none nearer than their own if it can be. Nothing where there is none. */
 function best(stands: readonly Stand[], text: string, size: Word['size'], field: Field, is: string | undefined, own?: Curve): Found | undefined {
   let found: { readonly words: Measured; readonly stand: Stand; readonly cost: number } | undefined;
   const whole = measured(text, size, Number.POSITIVE_INFINITY);
@@ -92,9 +94,10 @@ function best(stands: readonly Stand[], text: string, size: Word['size'], field:
       const [middle, level] = [Math.round((box.left + box.right) / 2 / every), (box.top + box.bottom) / 2];
       const away = ({ heights }: Curve): number => Math.abs((heights[middle] ?? Number.POSITIVE_INFINITY) - level);
       const others = own ? field.curves.filter((curve) => curve !== own && away(curve) <= away(own)) : [];
-      // It would be read as another's name; where two curves run as one, it is at least not wrong.
-      if (own && others.some((curve) => away(curve) < away(own))) continue;
-      const cost = field.curves.reduce((sum, curve) => sum + 4 * runsThrough(curve, box), 0) + 8 * others.length + least;
+      // It would be read as another's name; where two curves run as one, it is at least not wrong. Where no place is better, its color alone tells whose it is.
+      const isNearAnother = own !== undefined && others.some((curve) => away(curve) < away(own));
+      const cost =
+        field.curves.reduce((sum, curve) => sum + 4 * runsThrough(curve, box), 0) + 8 * others.length + least + (isNearAnother ? nearAnother : 0);
       if (cost < (found?.cost ?? Number.POSITIVE_INFINITY)) found = { words, stand, cost };
     }
   }
@@ -124,15 +127,16 @@ export function wordsAlong(curve: Curve, text: string, field: Field, is?: string
   const [first, last] = [points[0], points.at(-1)];
   if (!first || !last) return undefined;
   const shares = [0.97, 0.85, 0.7, 0.5, 0.35, 0.2, 0.03];
-  const stands = shares.flatMap((share, order): readonly Stand[] => {
-    const x = first[0] + share * (last[0] - first[0]);
-    const y = heightAt(points, x);
-    if (y === undefined) return [];
-    const anchor = share > 0.8 ? 'end' : share < 0.3 ? 'start' : 'middle';
-    return [17, 30, 46].flatMap((far): readonly Stand[] => [
-      { x, y: y - far, anchor, far: far + order },
-      { x, y: y + far, anchor, far: far + order },
-    ]);
-  });
-  return best(stands, text, 'name', field, is, curve);
+  const standsAt = (fars: readonly number[]): readonly Stand[] =>
+    shares.flatMap((share, order): readonly Stand[] => {
+      const x = first[0] + share * (last[0] - first[0]);
+      const y = heightAt(points, x);
+      if (y === undefined) return [];
+      const anchor = share > 0.8 ? 'end' : share < 0.3 ? 'start' : 'middle';
+      return fars.flatMap((far): readonly Stand[] => [
+        { x, y: y - far, anchor, far: far + order },
+        { x, y: y + far, anchor, far: far + order },
+      ]);
+    });
+  return best(standsAt([17, 30, 46]), text, 'name', field, is, curve) ?? best(standsAt([64, 84, 110]), text, 'name', field, is, curve);
 }
