@@ -8,8 +8,6 @@ import { long, longUnless } from './walked.ts';
 const pages = filesOf(dist, /^calculators\/[^/]+\/index\.html$/).map(addressOf);
 /** Of the handout and of the pages behind it. */
 const leastPt = [10, 9] as const;
-/** Its plan beside another, with what both share, fills more than a page of ten points. */
-const closeSheet = '/calculators/decision-dates/ compared';
 
 test.use({ bypassCSP: true });
 
@@ -143,7 +141,7 @@ async function holds(page: Page, address: string): Promise<void> {
     expect(text, where).not.toContain('Stepbystep');
     for (const each of handout.answers) expect(text, where).toContain(bare(each));
     for (const [number, { texts, letters }] of sheets.entries()) {
-      const least = leastPt[number === 0 && address !== closeSheet ? 0 : 1];
+      const least = leastPt[number === 0 ? 0 : 1];
       expect(
         texts.filter(({ sizePt }) => sizePt < least - 0.02).map(({ text, sizePt }) => `${text} ${sizePt}`),
         `${where}, page ${number + 1}`,
