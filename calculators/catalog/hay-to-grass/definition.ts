@@ -1,6 +1,7 @@
 import { whyAppetiteRange } from '../../asks/appetiteRange.ts';
 import { blisterBeetles, boughtHay, droughtHay, fedOnTheGround, highBelow, hotHay, lowAbove, moldyHay, wrappedHay } from '../../asks/hay.ts';
-import { caution, defineCalculator, ranged, shown, shownWhen } from '../../kit/define.ts';
+import { caution, defineCalculator } from '../../kit/define.ts';
+import { ranged, shown, shownWhen } from '../../kit/shown.ts';
 import { compute, hasOwn, ownByTable } from './compute.ts';
 import { countsCold, hasOtherStock, isTried, stockWords } from './herd.ts';
 import { inputs, type Values } from './inputs.ts';
