@@ -82,6 +82,20 @@ export const wanted: readonly Wanted[] = [
     says: [/nitrate/i, /speed|fast|hungry meal/i, /half/i],
     before: 'feed-hazards',
   },
+  // Purdue and Michigan State; three weeks are the longer of their waits.
+  {
+    name: 'silo gas',
+    guides: ['handling-stressed-forage', 'sowing-a-feed-crop'],
+    says: [/three weeks/i, /never go in/i, /after somebody/i, /911/, /dogs/i],
+    before: 'feed-hazards',
+  },
+  { name: 'green chop that heats', guides: ['handling-stressed-forage'], says: [/green chop/i, /heats/i, /nitrite/i], before: 'feed-hazards' },
+  { name: 'perilla mint', guides: ['handling-stressed-forage'], says: [/perilla/i, /don't drive/i] },
+  {
+    name: 'wells, sumps and pits, and whoever goes in after somebody',
+    guides: ['irrigating-on-short-water', 'watering-stock'],
+    says: [/never climb into/i, /air can kill/i, /911/],
+  },
   {
     name: 'prussic acid: hay and silage are no clearance',
     guides: ['handling-stressed-forage'],
