@@ -76,6 +76,20 @@ export const wanted: readonly Wanted[] = [
     'feed-hazards',
   ),
   must('how fast nitrate is eaten matters', ['handling-stressed-forage'], [/nitrate/i, /speed|fast|hungry meal/i, /half/i], 'feed-hazards'),
+  // Purdue and Michigan State; three weeks are the longer of their waits.
+  must(
+    'silo gas',
+    ['handling-stressed-forage', 'sowing-a-feed-crop'],
+    [/three weeks/i, /never go in/i, /after somebody/i, /911/, /dogs/i],
+    'feed-hazards',
+  ),
+  must('green chop that heats', ['handling-stressed-forage'], [/green chop/i, /heats/i, /nitrite/i], 'feed-hazards'),
+  must('perilla mint', ['handling-stressed-forage'], [/perilla/i, /don't drive/i]),
+  must(
+    'wells, sumps and pits, and whoever goes in after somebody',
+    ['irrigating-on-short-water', 'watering-stock'],
+    [/never climb into/i, /air can kill/i, /911/],
+  ),
   must('prussic acid: hay and silage are no clearance', ['handling-stressed-forage'], [/hay and silage are no clearance/i, /test/i], 'feed-hazards'),
   must('prussic acid: dry or as is', ['handling-stressed-forage'], [/500/, /dry/i, /200/, /as is/i], 'feed-hazards'),
   must('indiangrass', ['handling-stressed-forage'], [/indiangrass/i, /frost/i], 'feed-hazards'),

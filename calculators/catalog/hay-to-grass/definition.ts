@@ -181,8 +181,8 @@ export default defineCalculator({
     title: 'Where it comes from: {haveTon}',
     whole: 'haveTon',
     parts: [
-      { of: 'ownUsedTon', tone: 'own', says: 'on hand', stands: true },
-      { of: 'buyTon', tone: 'bought', says: 'to buy, in bales: {balesCount}' },
+      { of: 'ownUsedTon', tone: 'own', says: 'on hand' },
+      { of: 'buyTon', tone: 'bought', says: 'to buy, in bales: {balesCount}', stands: true },
     ],
     beside: [
       {
