@@ -41,7 +41,7 @@ function justBy({
 
 export default defineCalculator({
   slug: 'decision-dates',
-  version: 1,
+  version: 2,
   title: 'Drought trigger dates: rain, grass and what to do',
   inputs,
   refusals: [
@@ -225,6 +225,12 @@ export default defineCalculator({
     'sneva-hyder-1962',
     'clopper-pearson-1934',
     'jaeger-early-weaning',
+  ],
+  changes: [
+    {
+      version: 2,
+      say: 'a fresh form, and “Sell ewes and lambs” chosen from the list, takes 6.4 lb a day as spared by each, what a ewe with lambs eats, no longer 3.5, about what a dry one eats.',
+    },
   ],
   topic: 'ahead',
   order: 10,
