@@ -3,7 +3,7 @@ import { kindNames, stockKind } from '../../asks/stock.ts';
 import { choice, date, number, rows } from '../../kit/inputs.ts';
 import { commonGrazer } from '../../math/herd/likelyIntakePercent.ts';
 
-const kinds = ['cow-nursing', 'cow-dry', 'bull', 'heifer', 'stocker', 'calf', 'ewe-nursing', 'ewe-dry', 'doe', 'horse'] as const;
+const kinds = ['cow-nursing', 'cow-dry', 'bull', 'heifer', 'stocker', 'calf', 'ewe-nursing', 'ewe-dry', 'doe', 'doe-dry', 'horse'] as const;
 export const kindWords = kindNames(kinds);
 
 export const herd = rows({
