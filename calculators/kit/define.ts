@@ -7,9 +7,10 @@ import type { Picture, PlainPicture } from './pictures.ts';
 import { areValuesOf, isComputed, plainInputs, plainStep } from './plain.ts';
 import { printName } from './print.ts';
 import type { Computed, NumberKeys, PlainValues, Quantity, QuantityFor, RowOf, RowsKeys } from './quantities.ts';
-import { type RangeOf, tellRanges } from './ranges.ts';
+import { tellRanges } from './ranges.ts';
 import { plainRefusals, type Refusal, refusalsOf } from './refusals.ts';
 import { type First, type Group, type Layout, layoutOf } from './screen.ts';
+import { type PlainShown, plainShown, type Shown } from './shown.ts';
 import type { Problem, Values } from './state.ts';
 import { type PlainStep, type StepUse, stepsOf, type Working } from './steps.ts';
 import { useOf } from './stepUse.ts';
@@ -31,40 +32,6 @@ export interface Caution<V> {
 }
 /** `caution(({ fedOut }) => fedOut, { say: '…', source: 'common practice' })`: what must be said before somebody acts, when, and by whom. */
 export const caution = <V>(when: (values: NoInfer<V>) => boolean, words: Omit<Caution<V>, 'when'>): Caution<V> => ({ when, ...words });
-interface ShownWords<V> {
-  /** What the figure is, in at most four words that follow it: `1.2 in` `ran off`. Every result that can come first has them. */
-  readonly said?: string;
-  /**
-   * Comparing: what follows the gap where the other side has less, and where it has more: `less ran off that ground`. Where the first
-   * result is the same for both, the next with such words that differs is told.
-   */
-  readonly gap?: readonly [less: string, more: string];
-  /** Left out unless this holds: a cost that nobody pays. */
-  readonly when?: (values: V) => boolean;
-}
-/** A result in the order in which people want it; the first one is told large. */
-export interface Shown<V, R> extends ShownWords<V> {
-  readonly of: keyof R & string;
-  readonly range?: RangeOf<V> & { readonly low: NumberKeys<R>; readonly high: NumberKeys<R> };
-}
-/** Results that need no word of their own: `shown('haveTon', 'eatenTon')`. */
-export const shown = <const K extends string>(...names: readonly K[]): readonly { readonly of: K }[] => names.map((of) => ({ of }));
-/** The same, left out unless this holds. */
-export const shownWhen = <V, const K extends string>(
-  when: (values: V) => boolean,
-  ...names: readonly K[]
-): readonly { readonly of: K; readonly when: (values: V) => boolean }[] => names.map((of) => ({ of, when }));
-/** A result with its range under it: `ranged('hasIn', ['lowHasIn', 'highHasIn'], { says: '{low} to {high}' })`. */
-export const ranged = <V, const K extends string, const N extends string>(
-  of: K,
-  [low, high]: readonly [N, N],
-  { says, same, short, counted, ...more }: RangeWords<NoInfer<V>>,
-): { readonly of: K; readonly range: RangeOf<V> & { readonly low: N; readonly high: N } } & ShownWords<V> => ({
-  of,
-  range: { low, high, says, ...(same === undefined ? {} : { same }), ...(short === undefined ? {} : { short }), ...(counted && { counted }) },
-  ...more,
-});
-type RangeWords<V> = RangeOf<V> & ShownWords<V>;
 /** First call: what is asked and what is computed. */
 export interface Work<I extends Inputs, R> {
   readonly slug: string;
@@ -174,14 +141,6 @@ export interface Outcome {
 }
 export type Run = { readonly outcome: Outcome } | { readonly refusals: readonly Problem[] };
 
-/** The range of the gap between two sides, by their numbers. */
-type CountedGap = NonNullable<RangeOf<PlainValues>['counted']>;
-export interface PlainShown {
-  readonly of: string;
-  readonly said?: string;
-  readonly gap?: readonly [less: string, more: string];
-  readonly range?: { readonly low: string; readonly high: string; readonly counted?: CountedGap };
-}
 /** A definition as the rest of the program sees it. The functions are closed over, so nobody else needs the type parameters. */
 export interface Calculator {
   readonly slug: string;
@@ -287,12 +246,7 @@ export const defineCalculator = <const I extends Inputs, R extends object>(work:
       searchWords: words.searchWords?.split(', ') ?? [],
       inputs,
       quantities: words.quantities,
-      results: told.map(({ of, said, gap, range }) => ({
-        of,
-        ...(said === undefined ? {} : { said }),
-        ...(gap === undefined ? {} : { gap }),
-        ...(range === undefined ? {} : { range: { low: range.low, high: range.high, ...(range.counted && { counted: range.counted }) } }),
-      })),
+      results: told.map(plainShown),
       steps: steps.map(plainStep),
       cautions: words.cautions.map(said),
       layout: layoutOf(inputs, words.first, words.groups ?? []),

@@ -167,25 +167,21 @@ export const number = <const U extends UnitName>(
 ): NumberInput<U> => ({ kind: 'number', label, symbol, unit, min, max, default: start, belongsTo: 'place', ...more });
 const areOptions = <O extends string>(written: Readonly<Record<O, unknown>>, built: object): built is Readonly<Record<O, Option>> =>
   Object.keys(written).every((name) => Object.hasOwn(built, name));
-function optionsOf<O extends string>(written: Readonly<Record<O, string | Option>>): Readonly<Record<O, Option>> {
-  const built = Object.fromEntries(
-    Object.entries<string | Option>(written).map(([name, each]) => [name, typeof each === 'string' ? { label: each } : each]),
-  );
-  if (!areOptions(written, built)) throw new TypeError('choice needs its options by name');
+function optionsOf<const O extends string, T>(written: Readonly<Record<O, T>>, optionOf: (each: T) => Option): Readonly<Record<O, Option>> {
+  const built = Object.fromEntries(Object.entries<T>(written).map(([name, each]) => [name, optionOf(each)]));
+  if (!areOptions(written, built)) throw new TypeError('options need their names');
   return built;
 }
+const labeled = (each: string | Option): Option => (typeof each === 'string' ? { label: each } : each);
 /** `choice('Soil', 'loam', { options: { loam: 'Loam', clay: { label: 'Clay', fills: { … } } } })`: label, what a fresh form shows, options; one with a label only is a text. */
 export const choice = <const O extends string>(
   label: string,
   start: NoInfer<O>,
   { options, ...more }: More<ChoiceInput<O>> & { readonly options: Readonly<Record<O, string | Option>> },
-): ChoiceInput<O> => ({ kind: 'choice', label, options: optionsOf(options), default: start, belongsTo: 'place', ...more });
+): ChoiceInput<O> => ({ kind: 'choice', label, options: optionsOf(options, labeled), default: start, belongsTo: 'place', ...more });
 /** Options that stand together in a long list: `options: { ...grouped('Dry range', { … }), ...grouped('Cropland', { … }) }`. */
-export function grouped<const O extends string>(group: string, labels: Readonly<Record<O, string>>): Readonly<Record<O, Option>> {
-  const built = Object.fromEntries(Object.entries<string>(labels).map(([name, label]) => [name, { label, group }]));
-  if (!areOptions(labels, built)) throw new TypeError('grouped needs its options by name');
-  return built;
-}
+export const grouped = <const O extends string>(group: string, labels: Readonly<Record<O, string>>): Readonly<Record<O, Option>> =>
+  optionsOf(labels, (label) => ({ label, group }));
 export const yesNo = (label: string, start: boolean, more: More<YesNoInput> = {}): YesNoInput => ({
   kind: 'yesNo',
   label,
@@ -302,12 +298,10 @@ export function fits(input: Input, value: unknown): boolean {
 /** Does this table have the same rows under both managements? It does as soon as any of its columns belongs to the place. */
 export const sharesRows = (input: RowsInput): boolean => Object.values(input.columns).some((cell) => cell.belongsTo === 'place');
 
-const hasTool = (input: Input): boolean => 'tool' in input && input.tool !== undefined;
+/** Is there such an input, or a column of such cells? */
+const asks = (inputs: Inputs, isSuch: (input: Input) => boolean): boolean =>
+  Object.values(inputs).some((input) => isSuch(input) || (input.kind === 'rows' && Object.values(input.columns).some(isSuch)));
 /** Is there any tool to draw? Then its code is fetched. */
-export const usesTools = (inputs: Inputs): boolean =>
-  Object.values(inputs).some((input) => hasTool(input) || (input.kind === 'rows' && Object.values(input.columns).some(hasTool)));
+export const usesTools = (inputs: Inputs): boolean => asks(inputs, (input) => 'tool' in input && input.tool !== undefined);
 /** Is there any date, or month, that goes with today? */
-export const movesWithToday = (inputs: Inputs): boolean =>
-  Object.values(inputs).some(
-    (input) => 'occurs' in input || (input.kind === 'rows' && Object.values(input.columns).some((cell) => 'occurs' in cell)),
-  );
+export const movesWithToday = (inputs: Inputs): boolean => asks(inputs, (input) => 'occurs' in input);

@@ -1,6 +1,6 @@
 /**
  * What to do as stored hay heats, by its temperature, degrees Fahrenheit. Sources differ, and a row for each is kept: where two speak of one
- * temperature, go by the stricter.
+ * temperature, go by the one that acts or calls for help first.
  */
 export interface HayHeat {
   readonly heat: string;

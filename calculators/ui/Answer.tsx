@@ -1,6 +1,7 @@
-import type { Calculator, Outcome, PlainShown } from '../kit/define.ts';
+import type { Calculator, Outcome } from '../kit/define.ts';
 import { printScalar, toldNumber } from '../kit/print.ts';
 import type { Scalar } from '../kit/quantities.ts';
+import type { PlainShown } from '../kit/shown.ts';
 import { printNumber, unitBehind } from '../units/printQuantity.ts';
 import type { UnitName, UnitSystem } from '../units/units.ts';
 

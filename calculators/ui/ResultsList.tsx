@@ -1,6 +1,7 @@
-import type { Outcome, PlainShown } from '../kit/define.ts';
+import type { Outcome } from '../kit/define.ts';
 import { printName } from '../kit/print.ts';
 import type { Quantity, Scalar } from '../kit/quantities.ts';
+import type { PlainShown } from '../kit/shown.ts';
 import { printIn } from '../units/printQuantity.ts';
 import type { UnitSystem } from '../units/units.ts';
 import { scalarAt } from './Answer.tsx';

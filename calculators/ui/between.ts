@@ -1,7 +1,8 @@
-import type { Calculator, Outcome, PlainShown } from '../kit/define.ts';
+import type { Calculator, Outcome } from '../kit/define.ts';
 import { withUnitOnce } from '../kit/hollowRanges.ts';
 import { midSentence } from '../kit/midSentence.ts';
 import { printName } from '../kit/print.ts';
+import type { PlainShown } from '../kit/shown.ts';
 import { printIn, printNumber, roundedTo, unitBehind } from '../units/printQuantity.ts';
 import type { UnitSystem } from '../units/units.ts';
 import { type Figure, figureAlone, figureOf, leadOf, scalarAt, type ToldSide } from './Answer.tsx';

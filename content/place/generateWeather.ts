@@ -1,8 +1,8 @@
 /** Writes the demo place's weather anew: `npm run place`. */
 import { writeFileSync } from 'node:fs';
 import * as v from 'valibot';
-import { weatherSettingsSchema } from './schema.ts';
 import { weatherCsv, weatherRecord } from './weatherRecord.ts';
+import { weatherSettingsSchema } from './weatherSchema.ts';
 import settings from './weatherSettings.json' with { type: 'json' };
 
 const record = weatherRecord(v.parse(weatherSettingsSchema, settings));

@@ -6,7 +6,7 @@ import { seededRandom } from '../../calculators/math/weather/seededRandom.ts';
 import { temperatureDepartures } from '../../calculators/math/weather/temperatureDepartures.ts';
 import { type WetDayChain, wetDayShare } from '../../calculators/math/weather/wetDayChain.ts';
 import { dayMs } from '../../calculators/units/days.ts';
-import { type WeatherDay, type WeatherSettings, weatherDaySchema } from './schema.ts';
+import { type WeatherDay, type WeatherSettings, weatherDaySchema } from './weatherSchema.ts';
 
 const mmPerIn = 25.4;
 /** The least that the gauge shows; a wet day shows at least this. */

@@ -77,10 +77,10 @@ export const hay: TableGroup = {
     tableOf({
       slug: 'hay-heat',
       title: 'What to do as stored hay heats',
-      says: 'What a probe in the stack reads, and what to do at that heat. Where two rows name one heat, go by the stricter.',
+      says: 'What a probe in the stack reads, and what to do at that heat. Where two rows name one heat, go by the one that acts or calls for help first.',
       trap: 'A stack that is cool today can be hot next week. Look for six weeks, and in the middle of the stack.',
       caution:
-        'Never probe alone, and never walk on a hot stack: it can be burned hollow below you. Lay planks, tie yourself to something, and keep out of the smoke. From 160 °F leave the hay to the fire department, whatever a table says.',
+        'Never probe alone, and never walk on a hot stack: it can be burned hollow below you. Lay planks, tie yourself to something, and keep out of the smoke. From 150 °F move no hay until the fire department is there, whatever a row says.',
       searchWords: ['hay fire', 'hot hay', 'hay temperature', 'probe', 'spontaneous combustion', 'barn fire', 'wet hay'],
       file: 'hayHeat',
       calculators: [],

@@ -3,8 +3,8 @@ import { isRecord, movesWithToday, usesTools } from '../../calculators/kit/input
 import { askedFirst, isTable } from '../../calculators/kit/screen.ts';
 
 /**
- * Sources of the scripts that a calculator's own page begins with, as `src/scripts/calculator.tsx` fetches them one after the other: named in the page they come
- * at once. What only a link needs, and what a live form fetches later, is not among them.
+ * Sources of the scripts that a calculator's own page begins with, as `src/scripts/calculator.tsx` and `formExtras.ts` fetch them one after the other: named in
+ * the page they come at once. What only a link needs, and what a live form fetches later, is not among them.
  */
 export function fetchedAhead({ slug, inputs, layout, runs }: Calculator): readonly string[] {
   const first = askedFirst(inputs, layout);

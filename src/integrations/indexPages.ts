@@ -4,7 +4,7 @@ import type { HTMLElement } from 'node-html-parser';
 import asked from '../../content/search/asked.json' with { type: 'json' };
 import { pack } from '../search/packed.ts';
 import { bestFit, citationsFile, type Line, type SearchIndex, type SearchRecord } from '../search/records.ts';
-import { pairsIn, tellingStems, tellingTokens, wholeName } from '../search/words.ts';
+import { askedWords, pairsIn, tellingStems, tellingTokens, wholeName } from '../search/words.ts';
 import { searchRecords } from './searchRecords.ts';
 
 /** How people ask for a page, in their own words. */
@@ -134,7 +134,17 @@ export function buildIndex(records: readonly SearchRecord[]): SearchIndex {
     .flatMap((record) => [record.title, record.question ?? '', ...record.words, ...record.parts.map(({ title }) => title)]);
   return {
     lines: records.map(lineOf),
-    asked: records.flatMap(({ url }, line) => (askedBy[url] ?? []).map((question) => [line, question] as const)),
+    asked: records.flatMap(({ url }, line) =>
+      (askedBy[url] ?? []).map(
+        (question) =>
+          [
+            line,
+            askedWords(question)
+              .map(({ stem }) => stem)
+              .join(' '),
+          ] as const,
+      ),
+    ),
     words: pack(new Map([...words].map(([word, list]) => [word, led(list)]))),
     places: pack(places),
     naming: [...new Set(names.flatMap(tellingTokens))].filter((word) => !/\d/.test(word)).sort(),

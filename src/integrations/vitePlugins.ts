@@ -182,7 +182,8 @@ export const leanDefinitions: Plugin = {
   applyToEnvironment: ({ name }) => name === 'client',
   transform(code, id) {
     const isTable = /\/calculators\/tables\/\w+\.ts$/.test(id);
-    if (!isTable && !/\/calculators\/(?:catalog\/[^/]+\/(?:cautions|definition|inputs|quantities|steps)|asks\/\w+)\.ts$/.test(id)) return undefined;
+    if (!isTable && !/\/calculators\/(?:catalog\/[^/]+\/(?:cautions|definition|herd|inputs|quantities|steps)|asks\/\w+)\.ts$/.test(id))
+      return undefined;
     const file = ts.createSourceFile(id, code, ts.ScriptTarget.ESNext, true);
     return [...(isTable ? placesIn(file) : unread(file))].reduceRight(
       (text, value) => `${text.slice(0, value.getStart())}${ts.isArrayLiteralExpression(value) ? '[]' : "''"}${text.slice(value.end)}`,

@@ -1,7 +1,9 @@
 // The office file while somebody works on it: plain data, which may hold texts where numbers belong until they are mended.
 import { type Data, type Fields, isFields, isList } from '../place/ui/edit.ts';
-import { type OfficeField, type OfficeSection, officeSections, placedAt } from './model/fields.ts';
+import type { OfficeField } from './model/field.ts';
+import { type OfficeSection, officeSections } from './model/fields.ts';
 import type { Office } from './model/office.ts';
+import { placedAt } from './model/placedAt.ts';
 import { checkOffice, type Wrong } from './model/sayWrong.ts';
 
 export const nearAtFirst = 'Your own doctor, a neighbor, your pastor, the extension office.';

@@ -1,24 +1,21 @@
 // Takes over a built form, or draws one in a guide: loads the definition's chunk, applies the link or what was kept, follows what is typed. Fetched by calculatorLoader.ts.
 import { hydrate, render } from 'preact';
 import type { Calculator } from '../../calculators/kit/define.ts';
-import { isRecord, movesWithToday, usesTools } from '../../calculators/kit/inputs.ts';
-import { askedFirst, isTable } from '../../calculators/kit/screen.ts';
+import { movesWithToday } from '../../calculators/kit/inputs.ts';
 import { isShown, startTexts, type Texts } from '../../calculators/kit/state.ts';
 import { CalculatorForm } from '../../calculators/ui/CalculatorForm.tsx';
 import type { Change, Reach } from '../../calculators/ui/formProps.ts';
 import type { Follow, Opening } from '../../calculators/ui/formState.ts';
 import type { Told } from '../../calculators/ui/LaterPart.tsx';
-import { fetchParts, fetchTools, type Parts } from '../../calculators/ui/parts.ts';
-import type { Records } from '../../calculators/ui/RecordField.tsx';
 import { type RanAhead, runAhead, sideOf } from '../../calculators/ui/sides.ts';
 import type { ToolStore } from '../../calculators/ui/tools/keptTool.ts';
 import { blankIn } from '../../calculators/ui/touched.ts';
 import type { UnitSystem } from '../../calculators/units/units.ts';
 import { breath } from './breath.ts';
 import { earlyAnswers } from './earlyAnswers.ts';
-import { forget, formKeyOf, keep, kept, pickedCountry, placeKey, recordKeyOf, toolKeyOf, unitsKey } from './kept.ts';
+import { type Extras, fetchExtras, type Later, loadLater } from './formExtras.ts';
+import { forget, formKeyOf, keep, kept, pickedCountry, recordKeyOf, toolKeyOf, unitsKey } from './kept.ts';
 import type { Following } from './later.tsx';
-import type { Long } from './longRuns.ts';
 import { putAside, type Waiting, waitForLater } from './waitForLater.ts';
 import { keepWhose, keptWhose } from './whose.ts';
 
@@ -68,48 +65,12 @@ function keepRecord(name: string, text: string): boolean {
   if (!isKept) forget('localStorage', recordKeyOf(name));
   return isKept || text === '';
 }
-/** What only some forms need, fetched for those. */
-interface Extra {
-  readonly parts: Parts;
-  /** In a guide there is nothing built that could stand there meanwhile. */
-  readonly later: Later | undefined;
-  readonly records: Records['draw'] | undefined;
-  /** What opens a link, or moves an example to today: a form needs one of them at most. */
-  readonly opener: Opener | undefined;
-  readonly at: AtPlace | undefined;
-  /** What draws a form whose calculation takes long. */
-  readonly long: Long | undefined;
-}
-type Later = Awaited<ReturnType<typeof loadLater>>;
-/** What follows the form, with the pictures that these answers show. */
-const loadLater = (calculator: Calculator, answers: Readonly<Record<string, unknown>>) =>
-  import('./later.tsx').then(({ bringLater }) => bringLater(calculator, answers));
-type AtPlace = NonNullable<Awaited<ReturnType<typeof import('../place/form/atPlace.ts').placeAt>>>;
-type Opener =
-  | { readonly query: string; readonly fromLink: typeof import('../../calculators/kit/openLink.ts').fromLink }
-  | (Pick<typeof import('./clock.ts'), 'clockNow'> & Pick<typeof import('./today.ts'), 'exampleBy'>);
 /** What nobody has asked for yet waits until the live form is painted, on a slow phone as well. */
 const paintedMs = 200;
 /** The answers that a form is opened with, if any: its link's, or those that this guide's form was left with. */
 const queryOf = (box: HTMLElement): string =>
   box.dataset['ownsAddress'] !== undefined ? location.search.slice(1) : (kept('sessionStorage', formKeyOf(box)) ?? '');
-async function loadOpener(query: string, { inputs }: Calculator): Promise<Opener | undefined> {
-  if (query === '') {
-    if (!movesWithToday(inputs)) return undefined;
-    const [{ clockNow }, { exampleBy }] = await Promise.all([import('./clock.ts'), import('./today.ts')]);
-    return { clockNow, exampleBy };
-  }
-  const { fromLink } = await import('../../calculators/kit/openLink.ts');
-  return { query, fromLink };
-}
-
-/** Most people keep no place: what it says is fetched only for those who do. Without it a form works as ever. */
-const loadPlace = (box: HTMLElement, calculator: Calculator, query: string): Promise<AtPlace | undefined> | undefined =>
-  kept('localStorage', placeKey) === null
-    ? undefined
-    : import('../place/form/atPlace.ts').then(({ placeAt }) => placeAt(calculator, box, query)).catch((error: unknown) => void console.info(error));
-
-async function start(box: HTMLElement, calculator: Calculator, { parts, later, records: drawRecord, opener, at, long }: Extra): Promise<void> {
+async function start(box: HTMLElement, calculator: Calculator, { parts, later, records: drawRecord, opener, at, long }: Extras): Promise<void> {
   const root = box.querySelector('[data-form]');
   if (!root) return;
   const ownsAddress = box.dataset['ownsAddress'] !== undefined;
@@ -290,24 +251,6 @@ async function start(box: HTMLElement, calculator: Calculator, { parts, later, r
   );
 }
 
-/** What a form is opened with: all for two managements, tables and tools where one stands open. */
-async function loadParts(query: string, { inputs, layout }: Calculator): Promise<Parts> {
-  if ([...new URLSearchParams(query).keys()].some((name) => /^that(?:\.|$)/.test(name))) return fetchParts(inputs);
-  const asked = askedFirst(inputs, layout);
-  const [tables, tools] = await Promise.all([
-    Object.values(asked).some(isTable) ? import('../../calculators/ui/tables.ts') : {},
-    usesTools(asked) ? fetchTools() : {},
-  ]);
-  return { ...tables, ...tools };
-}
-
-/** Draws records; where none is asked at first, the field comes when it is shown. */
-async function loadRecords({ inputs, layout }: Calculator): Promise<Records['draw'] | undefined> {
-  if (!Object.values(inputs).some(isRecord)) return undefined;
-  if (Object.values(askedFirst(inputs, layout)).some(isRecord)) return (await import('../../calculators/ui/RecordField.tsx')).RecordField;
-  return (await import('../../calculators/ui/LaterRecord.tsx')).LaterRecord;
-}
-
 /**
  * Loads one calculator and starts it.
  * @throws Error if its chunk cannot be had
@@ -322,14 +265,7 @@ export async function openCalculator(box: HTMLElement): Promise<void> {
   const ownsAddress = box.dataset['ownsAddress'] !== undefined;
   // Where other answers will stand than were built, what draws them is on its way meanwhile. It is asked for again when it is needed.
   if (ownsAddress && (query !== '' || movesWithToday(calculator.inputs))) loadLater(calculator, startTexts(calculator.inputs)).catch(console.info);
-  const [opener, at, parts, later, records, long] = await Promise.all([
-    loadOpener(query, calculator),
-    loadPlace(box, calculator, query),
-    loadParts(query, calculator),
-    ownsAddress ? undefined : loadLater(calculator, startTexts(calculator.inputs)),
-    loadRecords(calculator),
-    calculator.runs && import('./longRuns.ts').then(({ startLong }) => startLong(calculator)),
-  ]);
+  const extras = await fetchExtras(box, calculator, query);
   await breath();
-  await start(box, calculator, { parts, later, records, opener, at, long });
+  await start(box, calculator, extras);
 }

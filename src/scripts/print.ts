@@ -4,7 +4,7 @@ import type { Change } from '../../calculators/ui/formProps.ts';
 import type { Markup } from '../../calculators/ui/markup.ts';
 import type { DrawPicture } from '../../calculators/ui/pictures/loadPicture.tsx';
 import type { namesNow } from './names.ts';
-import { bringWorking } from './working.ts';
+import { bringWorking, showFormulas } from './working.ts';
 
 /** Late enough not to race with reading and typing; early enough for a print from the browser's own menu. */
 const aheadMs = 1500;
@@ -40,6 +40,7 @@ export function startPrint(
   };
   const draw = () => {
     if (!handout || !working || !latest) return;
+    showFormulas();
     document.body.append(paper);
     // It is measured before the paper's own rules hold.
     document.documentElement.dataset['paper'] = '';

@@ -8,14 +8,18 @@ import { otherTexts } from '../../calculators/ui/sides.ts';
 const aheadMs = 1500;
 
 /**
- * The drawn steps of a calculator, with holes for `fillWorking` to fill; from now on what formulas look like counts on the screen too.
+ * The drawn steps of a calculator, with holes for `fillWorking` to fill.
  * @throws Error if there is no such calculator or its chunk cannot be had
  */
 export async function bringWorking(slug: string): Promise<readonly Markup[]> {
   const load = workings[slug];
   if (!load) throw new Error(`no working for ${slug}`);
-  for (const sheet of document.querySelectorAll<HTMLLinkElement>('link[data-formulas]')) sheet.media = 'all';
   return (await load()).default;
+}
+
+/** From now on what formulas look like counts on the screen too. Not before one is drawn: their fonts make the browser lay out the whole page anew. */
+export function showFormulas(): void {
+  for (const sheet of document.querySelectorAll<HTMLLinkElement>('link[data-formulas]')) sheet.media = 'all';
 }
 
 /** Keeps the working under the form, of either management, while somebody looks at it. Returns what follows each change. */
@@ -28,7 +32,10 @@ export function startWorking(box: HTMLElement, calculator: Calculator): (change:
   const work = () => {
     if (!working || !latest || !brought || !(working.open || print.matches)) return;
     const away = working.querySelector('[data-steps-away]');
-    away?.replaceWith(elementsOf(brought.drawn));
+    if (away) {
+      showFormulas();
+      away.replaceWith(elementsOf(brought.drawn));
+    }
     const { form, outcome, other } = latest;
     const isThat = side === 'that' && other !== null;
     const sides = working.querySelector<HTMLElement>('[data-working-sides]');

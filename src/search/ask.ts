@@ -67,7 +67,7 @@ export function openSearcher(index: SearchIndex): Searcher {
   const places = unpack(index.places);
   const isSource = (line: number): boolean => lines[line]?.kind === 'source';
   const pages = lines.filter(({ kind }) => kind !== 'source').length;
-  const single = [...words.keys()].filter((word) => /^\p{L}+$/u.test(word));
+  const single = words.words.filter((word) => /^\p{L}+$/u.test(word));
   const spelled = [...new Set([...index.naming, ...knownTokens, ...dangerTokens])];
   const known = new Set([...single, ...spelled.map(stemOf)]);
   const beginning = (start: string): readonly string[] => (start.length < shortestBegun ? [] : single.filter((word) => word.startsWith(start)));
@@ -92,18 +92,22 @@ export function openSearcher(index: SearchIndex): Searcher {
     return seek(typed, at === all.length - 1 ? beginning(stem) : [], { fit: begunShare });
   };
 
-  const questions = index.asked.map(([line, question]) => {
-    const stems = new Set(askedWords(question).map(({ stem }) => stem));
-    return { line, stems, weight: [...stems].reduce((sum, stem) => sum + weightOf(words.get(stem)?.map(([user]) => user)), 0) };
-  });
+  const weightOfStem = (stem: string): number => weightOf(words.get(stem)?.map(([user]) => user));
+  const questions = index.asked.map(([line, stems]) => ({ line, stems: stems.split(' ') }));
   /** How much each page's likest question has in common with the one that is asked, from 0 to 1. */
   const likenessTo = (asked: readonly string[]): ReadonlyMap<number, number> => {
-    const weights = new Map(asked.map((stem) => [stem, weightOf(words.get(stem)?.map(([user]) => user))]));
-    const all = [...weights.values()].reduce((sum, weight) => sum + weight, 0);
+    const weights = new Map<string, number>();
+    const weigh = (stems: readonly string[]): number =>
+      stems.reduce((sum, stem) => {
+        const weight = weights.get(stem) ?? weightOfStem(stem);
+        weights.set(stem, weight);
+        return sum + weight;
+      }, 0);
+    const all = weigh(asked);
     const likest = new Map<number, number>();
-    for (const { line, stems, weight } of questions) {
-      const common = [...weights].reduce((sum, [stem, each]) => sum + (stems.has(stem) ? each : 0), 0);
-      likest.set(line, Math.max(likest.get(line) ?? 0, common === 0 ? 0 : common / Math.sqrt(all * weight)));
+    for (const { line, stems } of questions) {
+      const common = weigh(stems.filter((stem) => asked.includes(stem)));
+      if (common > 0) likest.set(line, Math.max(likest.get(line) ?? 0, common / Math.sqrt(all * weigh(stems))));
     }
     return likest;
   };

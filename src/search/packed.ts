@@ -30,18 +30,29 @@ export function pack(lists: Lists): Packed {
   };
 }
 
-export function unpack(packed: Packed): Lists {
+/** Lists that are read out of the texts one by one, as they are asked for: a question has a handful of words, the index thousands. */
+export interface Unpacked extends Pick<Lists, 'get' | 'has'> {
+  readonly words: readonly string[];
+}
+export function unpack(packed: Packed): Unpacked {
+  const words = packed.words.split('\n');
   const lines = packed.lines.split('\n');
   const marks = packed.marks.split('\n');
-  return new Map(
-    packed.words.split('\n').map((word, row) => {
-      const rowMarks = marks[row] ?? '';
-      let line = 0;
-      const list = (lines[row] ?? '').split(' ').map((step, at) => {
-        line += Number(step);
-        return [line, Number.parseInt(rowMarks.charAt(at), base)] as const;
-      });
-      return [word, list];
-    }),
-  );
+  const rows = new Map(words.map((word, row) => [word, row]));
+  const listOf = (row: number): readonly (readonly [number, number])[] => {
+    const rowMarks = marks[row] ?? '';
+    let line = 0;
+    return (lines[row] ?? '').split(' ').map((step, at) => {
+      line += Number(step);
+      return [line, Number.parseInt(rowMarks.charAt(at), base)] as const;
+    });
+  };
+  return {
+    words,
+    has: (word) => rows.has(word),
+    get: (word) => {
+      const row = rows.get(word);
+      return row === undefined ? undefined : listOf(row);
+    },
+  };
 }

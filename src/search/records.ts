@@ -44,7 +44,7 @@ export interface SearchRecord extends Line {
 /** The built index: one file, small enough to be fetched whole. */
 export interface SearchIndex {
   readonly lines: readonly Line[];
-  /** How people ask for a page, each with the number of its line. */
+  /** How people ask for a page: the number of its line, and what the question asks for in the words that the index knows. */
   readonly asked: readonly (readonly [number, string])[];
   /** For each word, and each two that stand side by side in a name, the lines that it leads to and how well it fits each, up to `bestFit`. */
   readonly words: Packed;

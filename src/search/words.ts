@@ -36,11 +36,16 @@ export const stemOf = (token: string): string =>
   whole.get(token) ?? (token.length < shortest || /\d/.test(token) ? token.replace(/^(\p{L}{2})s$/u, '$1') : stemmer(token));
 const stemsOf = (text: string): readonly string[] => rawTokens(text).map(stemOf);
 
-const canonicalByOther = new Map(
-  Object.entries(synonyms).flatMap(([canonical, others]) =>
-    [canonical, ...others].map((other) => [stemsOf(other).join(' '), stemsOf(canonical)] as const),
-  ),
-);
+let synonymsByStems: ReadonlyMap<string, readonly string[]> | undefined;
+/** Made with the first question: a page that is only opened to be searched shall not wait for it. */
+function canonicalByOther(): ReadonlyMap<string, readonly string[]> {
+  synonymsByStems ??= new Map(
+    Object.entries(synonyms).flatMap(([canonical, others]) =>
+      [canonical, ...others].map((other) => [stemsOf(other).join(' '), stemsOf(canonical)] as const),
+    ),
+  );
+  return synonymsByStems;
+}
 
 /** Between the parts of a name that is also one word. */
 const joint = '_';
@@ -55,18 +60,19 @@ export interface Word {
 
 /** A text in the words that the index knows: one for each of those that people use for the same thing. Pages and questions both go through it. */
 export function wordsOf(text: string): readonly Word[] {
+  const known = canonicalByOther();
   const tokens = rawTokens(text);
   const stems = tokens.map(stemOf);
   const words: Word[] = [];
   for (let at = 0; at < tokens.length; ) {
     let length = Math.min(mostWords, tokens.length - at);
-    while (length > 0 && !canonicalByOther.has(stems.slice(at, at + length).join(' '))) length -= 1;
+    while (length > 0 && !known.has(stems.slice(at, at + length).join(' '))) length -= 1;
     const taken = Math.max(1, length);
     const typed = tokens.slice(at, at + taken).join(' ');
-    const known = length > 0 ? canonicalByOther.get(stems.slice(at, at + length).join(' ')) : undefined;
-    for (const stem of known ?? stems.slice(at, at + 1)) words.push({ typed, stem });
+    const name = length > 0 ? known.get(stems.slice(at, at + length).join(' ')) : undefined;
+    for (const stem of name ?? stems.slice(at, at + 1)) words.push({ typed, stem });
     // A name of several words is also one word: `stocking rate` is more than stock and a rate.
-    if (known && known.length > 1) words.push({ typed, stem: known.join(joint) });
+    if (name && name.length > 1) words.push({ typed, stem: name.join(joint) });
     at += taken;
   }
   return words;

@@ -113,3 +113,18 @@ test('a row that is taken out of a form, a second side and a question that moves
     await leads(answer, answer, 'Space');
   }
 });
+
+test('a field stays under the hand while the answer above it goes and comes', async ({ page }) => {
+  await openForm(page, 'feed-hazards');
+  const nitrate = page.locator('#feed-hazards-nitratePpmCount');
+  const topPx = (): Promise<number> => nitrate.evaluate((field) => field.getBoundingClientRect().top);
+  await nitrate.focus();
+  await nitrate.evaluate((field) => field.scrollIntoView({ block: 'center', behavior: 'instant' }));
+  await expect.poll(async () => Math.abs((await topPx()) - (await topPx()))).toBeLessThan(1);
+  const top = await topPx();
+  for (const typed of ['-', '2000']) {
+    await nitrate.fill(typed);
+    await page.waitForTimeout(400);
+    expect(Math.abs((await topPx()) - top), typed).toBeLessThan(2);
+  }
+});

@@ -151,7 +151,12 @@ test('lists come out of the index as they went in, and what does not fit is refu
     ['=net wrap', [[3, 30] as const]],
     ['acre', [[12, 0] as const, [12, 4] as const]],
   ]);
-  expect(unpack(pack(lists))).toEqual(new Map([...lists].sort(([one], [other]) => (one < other ? -1 : 1))));
+  const unpacked = unpack(pack(lists));
+  expect(unpacked.words).toEqual([...lists.keys()].sort());
+  for (const [word, list] of lists) expect(unpacked.get(word), word).toEqual(list);
+  expect(lists.keys().every(unpacked.has)).toBe(true);
+  expect(unpacked.has('straw')).toBe(false);
+  expect(unpacked.get('straw')).toBeUndefined();
   expect(() => pack(new Map([['hay', [[1, highestMark + 1]]]]))).toThrow(RangeError);
   expect(() =>
     pack(

@@ -117,16 +117,20 @@ describe('what is told together', () => {
     const lead = toldNumber(storm, outcome.values, 'runoffIn', 'us');
     expect(outcome.note).toContain(`${lead?.value.toFixed(1)} in ran off`);
   });
-  it('is the same on two sides where it is the same, and what is bought takes what rounding leaves', () => {
+  it('tells what is bought as it is by itself, and hay on hand takes what rounding leaves', () => {
     const hay = calculatorOf('hay-to-grass');
     const parts = (query: string, names: readonly string[]) => {
       const { values } = runQuery(hay, `from=2026-12-05&to=2027-04-25&baled=2026-06-15${query}`);
       return names.map((name) => readBack(printName(hay, values, name, 'us')));
     };
-    // 60 bales of 950 lb are 28.5 tons, on either side.
+    // 60 bales of 950 lb are 28.5 tons. Whoever orders by the tons must not order half a ton short.
     const from = ['ownTon', 'ownUsedTon', 'buyTon', 'haveTon'];
-    expect(parts('', from)).toEqual([29, 29, 142, 171]);
+    expect(parts('', from)).toEqual([29, 28, 143, 171]);
     expect(parts('&feeder=cone', from)).toEqual([29, 29, 114, 143]);
+    for (const query of ['', '&feeder=cone', '&own=37', '&own=100&storage=barn', '&herd.stock=cow&herd.count=20']) {
+      const { values } = runQuery(hay, `from=2026-12-05&to=2027-04-25&baled=2026-06-15${query}`);
+      expect(parts(query, ['buyTon']), query).toEqual([Math.round(Number(values['buyTon']))]);
+    }
     // What they eat, all of it hay, is 113 tons in the words too.
     const to = ['dryMatterTon', 'eatenTon', 'feedingLostTon', 'storageLostTon', 'waterTon', 'haveTon'];
     for (const query of ['', '&feeder=cone', '&feeder=unrolled&storage=barn', '&storage=ground-covered&moisture=12pct']) {

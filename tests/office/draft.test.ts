@@ -13,8 +13,9 @@ import {
   withValue,
   wrongsIn,
 } from '../../src/office/draft.ts';
-import { officeSections, placedAt } from '../../src/office/model/fields.ts';
+import { officeSections } from '../../src/office/model/fields.ts';
 import { readOfficeFile, writeOffice } from '../../src/office/model/officeFile.ts';
+import { placedAt } from '../../src/office/model/placedAt.ts';
 import type { Data } from '../../src/place/ui/edit.ts';
 import { root } from '../support/files.ts';
 import { anOffice } from './anOffice.ts';

@@ -1,7 +1,8 @@
 // An office fills in inches, pounds, acres and dollars, in whatever units its own forms stand: each field says so where it is typed, and on paper.
 import render from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
-import { countedIn, type OfficeField, officeSections } from '../../src/office/model/fields.ts';
+import { countedIn, type OfficeField } from '../../src/office/model/field.ts';
+import { officeSections } from '../../src/office/model/fields.ts';
 import { type Filling, OfficeFieldView } from '../../src/office/ui/OfficeFields.tsx';
 import { toldText } from '../../src/office/ui/Steps.tsx';
 

@@ -5,8 +5,8 @@ import { describe, expect, it } from 'vitest';
 import { chainTotal, wetDayCounts, wetDayShare } from '../../calculators/math/weather/wetDayChain.ts';
 import { dayMs } from '../../calculators/units/days.ts';
 import { place } from '../../content/place/place.ts';
-import { weatherSettingsSchema } from '../../content/place/schema.ts';
 import { readWeather, weatherCsv, weatherRecord } from '../../content/place/weatherRecord.ts';
+import { weatherSettingsSchema } from '../../content/place/weatherSchema.ts';
 import settingsData from '../../content/place/weatherSettings.json' with { type: 'json' };
 import { root } from '../support/files.ts';
 

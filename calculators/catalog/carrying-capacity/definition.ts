@@ -1,6 +1,7 @@
 import { hardOne } from '../../asks/cautions.ts';
 import { curveOutOfOrder, grownPercentBy, isCurveInOrder } from '../../asks/growthCurve.ts';
-import { caution, defineCalculator, ranged, shown, shownWhen } from '../../kit/define.ts';
+import { caution, defineCalculator } from '../../kit/define.ts';
+import { ranged, shown, shownWhen } from '../../kit/shown.ts';
 import { intakeFallsBelowLbPerAc } from '../../tables/harvestShare.ts';
 import { yearOf } from '../../units/days.ts';
 import { withCommas } from '../../units/printQuantity.ts';

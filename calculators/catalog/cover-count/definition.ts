@@ -1,5 +1,6 @@
-import { caution, defineCalculator, ranged, shown } from '../../kit/define.ts';
+import { caution, defineCalculator } from '../../kit/define.ts';
 import { amount, word } from '../../kit/quantities.ts';
+import { ranged, shown } from '../../kit/shown.ts';
 import { byCase, formula, lookup, tabulate, tex, when } from '../../kit/steps.ts';
 import { compute, coveredGapPercent } from './compute.ts';
 import { inputs } from './inputs.ts';

@@ -1,7 +1,8 @@
 import { beforeSale, hardOne, nothingStands, recalledInch, thinGrass, toxicStubble } from '../../asks/cautions.ts';
 import { bloat, canBloat, isInMilk, isStaggersSeason, staggers } from '../../asks/lushGrowth.ts';
 import { hasLegume, isCoolGrass, isRecalled } from '../../asks/stand.ts';
-import { caution, defineCalculator, ranged, shown } from '../../kit/define.ts';
+import { caution, defineCalculator } from '../../kit/define.ts';
+import { ranged, shown } from '../../kit/shown.ts';
 import { toxicFescueIn } from '../../tables/forageHeights.ts';
 import { intakeFallsBelowLbPerAc } from '../../tables/harvestShare.ts';
 import { printDay } from '../../units/printQuantity.ts';

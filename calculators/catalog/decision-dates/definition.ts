@@ -1,7 +1,8 @@
 import { beforeSale, hardOne } from '../../asks/cautions.ts';
 import { faultsAt } from '../../asks/faults.ts';
 import { curveOutOfOrder, isCurveInOrder } from '../../asks/growthCurve.ts';
-import { caution, defineCalculator, ranged, shown, shownWhen } from '../../kit/define.ts';
+import { caution, defineCalculator } from '../../kit/define.ts';
+import { ranged, shown, shownWhen } from '../../kit/shown.ts';
 import { printDay, printNumber, roundedTo } from '../../units/printQuantity.ts';
 import { compute, faultOf } from './compute.ts';
 import { inputs, stepWords } from './inputs.ts';

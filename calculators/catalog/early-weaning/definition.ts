@@ -1,4 +1,5 @@
-import { defineCalculator, ranged, shown, shownWhen } from '../../kit/define.ts';
+import { defineCalculator } from '../../kit/define.ts';
+import { ranged, shown, shownWhen } from '../../kit/shown.ts';
 import { printNumber } from '../../units/printQuantity.ts';
 import { cautions } from './cautions.ts';
 import { compute, slidesBelowZero } from './compute.ts';

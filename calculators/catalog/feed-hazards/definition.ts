@@ -1,4 +1,5 @@
-import { defineCalculator, shownWhen } from '../../kit/define.ts';
+import { defineCalculator } from '../../kit/define.ts';
+import { shownWhen } from '../../kit/shown.ts';
 import { cautions } from './cautions.ts';
 import { compute } from './compute.ts';
 import { inputs, type Values } from './inputs.ts';

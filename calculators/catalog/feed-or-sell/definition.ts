@@ -1,4 +1,5 @@
-import { caution, defineCalculator, ranged, shown } from '../../kit/define.ts';
+import { caution, defineCalculator } from '../../kit/define.ts';
+import { ranged, shown } from '../../kit/shown.ts';
 import { byCase, formula, lookup, tex } from '../../kit/steps.ts';
 import { compute } from './compute.ts';
 import { inputs } from './inputs.ts';

@@ -1,7 +1,8 @@
 import { nothingStands, recalledInch, thinGrass, toxicStubble } from '../../asks/cautions.ts';
 import { bloat, canBloat } from '../../asks/lushGrowth.ts';
 import { hasLegume, isRecalled } from '../../asks/stand.ts';
-import { caution, defineCalculator, ranged, shown, shownWhen } from '../../kit/define.ts';
+import { caution, defineCalculator } from '../../kit/define.ts';
+import { ranged, shown, shownWhen } from '../../kit/shown.ts';
 
 import { toxicFescueIn } from '../../tables/forageHeights.ts';
 import { intakeFallsBelowLbPerAc } from '../../tables/harvestShare.ts';

@@ -1,5 +1,6 @@
 import { faultsAt } from '../../asks/faults.ts';
-import { caution, defineCalculator, ranged, shown } from '../../kit/define.ts';
+import { caution, defineCalculator } from '../../kit/define.ts';
+import { ranged, shown } from '../../kit/shown.ts';
 import { formula, lookup, tabulate, tex } from '../../kit/steps.ts';
 import { compute, faultOf } from './compute.ts';
 import { inputs } from './inputs.ts';

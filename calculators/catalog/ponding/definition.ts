@@ -1,4 +1,5 @@
-import { caution, defineCalculator, ranged, shownWhen } from '../../kit/define.ts';
+import { caution, defineCalculator } from '../../kit/define.ts';
+import { ranged, shownWhen } from '../../kit/shown.ts';
 import { sumOf } from '../../math/special/sumOf.ts';
 import { compute } from './compute.ts';
 import { inputs, isExchanged, soilName } from './inputs.ts';

@@ -1,4 +1,5 @@
-import { caution, defineCalculator, shown } from '../../kit/define.ts';
+import { caution, defineCalculator } from '../../kit/define.ts';
+import { shown } from '../../kit/shown.ts';
 import { byCase, formula, lookup, tabulate, tex, when } from '../../kit/steps.ts';
 import { refusals } from './cautions.ts';
 import { compute } from './compute.ts';

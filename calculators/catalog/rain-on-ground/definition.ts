@@ -1,5 +1,6 @@
-import { caution, defineCalculator, ranged, shown } from '../../kit/define.ts';
+import { caution, defineCalculator } from '../../kit/define.ts';
 import type { ValuesOf } from '../../kit/inputs.ts';
+import { ranged, shown } from '../../kit/shown.ts';
 import { byCase, formula, tabulate, tex } from '../../kit/steps.ts';
 import { compute } from './compute.ts';
 import { inputs } from './inputs.ts';

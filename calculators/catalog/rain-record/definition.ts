@@ -1,4 +1,5 @@
-import { caution, defineCalculator, ranged, shown, shownWhen } from '../../kit/define.ts';
+import { caution, defineCalculator } from '../../kit/define.ts';
+import { ranged, shown, shownWhen } from '../../kit/shown.ts';
 import { printDay } from '../../units/printQuantity.ts';
 import { compute, fewestIndexYears } from './compute.ts';
 import { inputs } from './inputs.ts';

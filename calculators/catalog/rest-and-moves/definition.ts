@@ -1,4 +1,5 @@
-import { defineCalculator, ranged, shown } from '../../kit/define.ts';
+import { defineCalculator } from '../../kit/define.ts';
+import { ranged, shown } from '../../kit/shown.ts';
 import { byCase, formula, lookup, tabulate, tex, when } from '../../kit/steps.ts';
 import { printDay } from '../../units/printQuantity.ts';
 import { cautions, isBackTooSoon, type restsNever } from './cautions.ts';

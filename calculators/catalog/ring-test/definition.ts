@@ -1,4 +1,5 @@
-import { caution, defineCalculator, ranged, shownWhen } from '../../kit/define.ts';
+import { caution, defineCalculator } from '../../kit/define.ts';
+import { ranged, shownWhen } from '../../kit/shown.ts';
 import { ringDepthIn } from '../../math/infiltration/ringTest.ts';
 import { isBoundedRatio } from '../../math/infiltration/visitRatio.ts';
 import { type Asked, compute, usedBoreIn } from './compute.ts';

@@ -1,5 +1,6 @@
-import { caution, ranged, shown, shownWhen } from '../../kit/define.ts';
+import { caution } from '../../kit/define.ts';
 import { defineLong } from '../../kit/defineLong.ts';
+import { ranged, shown, shownWhen } from '../../kit/shown.ts';
 import { type Asked, inputs, weatherKeys } from './inputs.ts';
 import { quantities } from './quantities.ts';
 import { steps } from './steps.ts';

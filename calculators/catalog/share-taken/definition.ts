@@ -1,5 +1,6 @@
-import { caution, defineCalculator, ranged, shown } from '../../kit/define.ts';
+import { caution, defineCalculator } from '../../kit/define.ts';
 import { amount, table, word } from '../../kit/quantities.ts';
+import { ranged, shown } from '../../kit/shown.ts';
 import { formula, lookup, tabulate, tex, when } from '../../kit/steps.ts';
 import { compute, fewestPlants, takenGapPercent } from './compute.ts';
 import { inputs } from './inputs.ts';

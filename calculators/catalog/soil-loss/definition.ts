@@ -1,5 +1,6 @@
-import { caution, defineCalculator, ranged, shown } from '../../kit/define.ts';
+import { caution, defineCalculator } from '../../kit/define.ts';
 import { midSentence } from '../../kit/midSentence.ts';
+import { ranged, shown } from '../../kit/shown.ts';
 import { compute, hasErodibility } from './compute.ts';
 import { inputs } from './inputs.ts';
 import { quantities } from './quantities.ts';

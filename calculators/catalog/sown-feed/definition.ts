@@ -1,5 +1,6 @@
-import { caution, defineCalculator, ranged } from '../../kit/define.ts';
+import { caution, defineCalculator } from '../../kit/define.ts';
 import { midSentence } from '../../kit/midSentence.ts';
+import { ranged } from '../../kit/shown.ts';
 import { compute, isShortSeason, isTooEarly, regrowthDays, seasonDays } from './compute.ts';
 import { inputs, isWarmSeason } from './inputs.ts';
 import { quantities } from './quantities.ts';

@@ -1,5 +1,6 @@
 import { thinGrass, toxicStubble } from '../../asks/cautions.ts';
-import { caution, defineCalculator, ranged, shown, shownWhen } from '../../kit/define.ts';
+import { caution, defineCalculator } from '../../kit/define.ts';
+import { ranged, shown, shownWhen } from '../../kit/shown.ts';
 import { toxicFescueIn } from '../../tables/forageHeights.ts';
 import { intakeFallsBelowLbPerAc } from '../../tables/harvestShare.ts';
 import { isMeasuredGrowing, meetsWinter, refusals } from './cautions.ts';

@@ -1,5 +1,6 @@
 import { waterCautions } from '../../asks/waterSlip.ts';
-import { caution, defineCalculator, ranged, shown, shownWhen } from '../../kit/define.ts';
+import { caution, defineCalculator } from '../../kit/define.ts';
+import { ranged, shown, shownWhen } from '../../kit/shown.ts';
 import { compute, headOf, isUnfit, knownByHeat, lookAheadDays, type Results, stakeDrunkInOf } from './compute.ts';
 import { inputs, type Values } from './inputs.ts';
 import { quantities } from './quantities.ts';
@@ -209,6 +210,13 @@ export default defineCalculator({
       say: 'Even running day and night this pipe does not bring what they drink. It needs a thicker pipe, more fall or a pump.',
       source: 'common practice',
     }),
+    // Near water the trough rules have 4 in 100 drink at once, an inch of edge a head; in heat cattle come together from any distance.
+    caution((values) => hasTrough(values) && values.hotF >= heatF && knownByHeat(values).has(true), {
+      lead: 'In heat all come at once: 2 to 3 in (5 to 8 cm) of trough edge for each.',
+      life: true,
+      say: 'In heat cattle come to drink all at once, however near they graze, and the weak are pushed off. Missouri asks for 2 to 3 inches (5 to 8 cm) of trough edge a head then. If that is more than the edge above, go by it, and set a second trough out before the heat comes, so that they know it.',
+      source: 'bailey-heat',
+    }),
     caution(({ hotF, intakeFrom, herd }) => hotF >= heatF && intakeFrom === 'lists' && knownByHeat({ herd }).has(false), {
       lead: 'No list for sheep, goats or horses goes by heat: plan half as much again.',
       say: 'For sheep, goats, horses and llamas the figure is the same on a cool day. In great heat plan for half as much again, or measure.',
@@ -279,6 +287,7 @@ export default defineCalculator({
     'klausmeyer-watering',
     'engineering-toolbox-hazen-williams',
     'ohioline-anr12-2003',
+    'bailey-heat',
     'harty-sulfate-2012',
     'meehan-water-2023',
     'montana-livestock-water',

@@ -1,65 +1,6 @@
-import { choice, number, rows, type ValuesOf, yesNo } from '../../kit/inputs.ts';
-import { type DrinkingAnimal, pipeInsideIn } from '../../tables/stockWater.ts';
-import { counted, stockWords } from './words.ts';
-
-const cattle = 'Cattle';
-const others = 'Sheep, goats, horses';
-const groupOf = (animal: string): string => (/^(?:cow|bull|heifer|calf|growing|finishing)/.test(animal) ? cattle : others);
-const optionOf = (animal: DrinkingAnimal) => ({ label: stockWords[animal], short: counted[animal], group: groupOf(animal) });
-
-export const herd = rows({
-  label: 'Stock on this water',
-  rowName: 'kind of stock',
-  each: '{#countHead} {stock}, {knownGalPerDay} each',
-  help: 'A line for each kind. Calves big enough to drink on their own get a line too.',
-  maxRows: 10,
-  columns: {
-    stock: choice('Kind of stock', 'cow-nursing', {
-      options: {
-        'cow-nursing': optionOf('cow-nursing'),
-        'cow-dry': optionOf('cow-dry'),
-        bull: optionOf('bull'),
-        'heifer-pregnant-750': optionOf('heifer-pregnant-750'),
-        'calf-500': optionOf('calf-500'),
-        'growing-400': optionOf('growing-400'),
-        'growing-600': optionOf('growing-600'),
-        'growing-800': optionOf('growing-800'),
-        'finishing-600': optionOf('finishing-600'),
-        'finishing-800': optionOf('finishing-800'),
-        'finishing-1000': optionOf('finishing-1000'),
-        'finishing-1200': optionOf('finishing-1200'),
-        ewe: optionOf('ewe'),
-        'ewe-nursing': optionOf('ewe-nursing'),
-        goat: optionOf('goat'),
-        'goat-nursing': optionOf('goat-nursing'),
-        horse: optionOf('horse'),
-        'draft-horse': optionOf('draft-horse'),
-        llama: optionOf('llama'),
-      },
-      offeredBy: 'herd.kind',
-      takesNot: ['lamb'],
-    }),
-    countHead: number('Head', 'n', 'head', [0, 20_000], 45, {
-      belongsTo: 'management',
-      usual: 'herdHead',
-      whole: true,
-      help: 'Head may differ between two plans: some sold, or moved to other water.',
-      offeredBy: 'herd.count',
-    }),
-    knownGalPerDay: number('One drinks in a day', 'g_k', 'gal/d', [0.1, 100], 20, {
-      usual: 'drunkGalPerDay',
-      shownWhen: { intakeFrom: 'known' },
-      field: 'A meter on the line over a hot week, divided by days and head.',
-    }),
-  },
-  default: [
-    { stock: 'cow-nursing', countHead: 45, knownGalPerDay: 24 },
-    { stock: 'bull', countHead: 2, knownGalPerDay: 20 },
-    { stock: 'heifer-pregnant-750', countHead: 9, knownGalPerDay: 15 },
-    { stock: 'ewe-nursing', countHead: 60, knownGalPerDay: 3 },
-  ],
-  offeredBy: 'herd',
-});
+import { choice, number, type ValuesOf, yesNo } from '../../kit/inputs.ts';
+import { pipeInsideIn } from '../../tables/stockWater.ts';
+import { herd } from './herd.ts';
 
 const pond = { supply: 'pond' } as const;
 const stake = { ...pond, lossFrom: 'stake' } as const;

@@ -1,5 +1,6 @@
 import { amount, table, word } from '../../kit/quantities.ts';
-import { listWords, stockWords } from './words.ts';
+import { stockWords } from './herd.ts';
+import { listWords } from './words.ts';
 
 const gallons = (label: string, symbol: string, digits = -2) => amount(label, symbol, 'gal', digits);
 const perDay = (label: string, symbol: string, digits = -1) => amount(label, symbol, 'gal/d', digits);

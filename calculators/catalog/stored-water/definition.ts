@@ -1,5 +1,6 @@
-import { caution, defineCalculator, ranged, shownWhen } from '../../kit/define.ts';
+import { caution, defineCalculator } from '../../kit/define.ts';
 import type { ValuesOf } from '../../kit/inputs.ts';
+import { ranged, shownWhen } from '../../kit/shown.ts';
 import { printNumber } from '../../units/printQuantity.ts';
 import { refusals } from './cautions.ts';
 import { compute } from './compute.ts';

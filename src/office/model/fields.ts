@@ -1,21 +1,8 @@
 // The office file as a person fills it in: eight steps, and what each field is called, in words. Forms draw it, and whatever is wrong is told by it.
 import { months as monthNames } from '../../../calculators/units/months.ts';
 import { hayCrops } from '../../../content/local/schema.ts';
+import { choice, date, monthDay, months, number, type OfficeField, words } from './field.ts';
 
-/** What a field holds, and how to say what would be right. */
-export interface OfficeField {
-  /** Where it stands below its section: `likelyUsdPerTon`, `startIn.0`. */
-  readonly at: string;
-  readonly label: string;
-  readonly kind: 'words' | 'number' | 'monthDay' | 'date' | 'choice' | 'months';
-  /** `dollars a ton, such as 165`. */
-  readonly right: string;
-  readonly help?: string;
-  readonly options?: Readonly<Record<string, string>>;
-  readonly isLong?: boolean;
-  /** A day that is likely to be today: one tap fills it in. */
-  readonly isToday?: boolean;
-}
 export interface OfficeSection {
   /** Path in the file: `values.hayPrice`. */
   readonly at: string;
@@ -31,23 +18,6 @@ export interface OfficeStep {
   readonly sections: readonly OfficeSection[];
 }
 
-type More = Omit<Partial<OfficeField>, 'at' | 'label' | 'kind' | 'right'>;
-const field =
-  (kind: OfficeField['kind']) =>
-  (at: string, label: string, right: string, more: More = {}): OfficeField => ({ at, label, kind, right, ...more });
-const words = field('words');
-const number = field('number');
-const monthDay = field('monthDay');
-const date = field('date');
-const months = field('months');
-const choice = (at: string, label: string, options: Readonly<Record<string, string>>, help?: string): OfficeField => ({
-  at,
-  label,
-  kind: 'choice',
-  right: `one of the list: ${Object.values(options).join(', ')}`,
-  options,
-  ...(help === undefined ? {} : { help }),
-});
 const source = words('source', 'Where it comes from', 'a publication, or the words common practice', {
   help: 'A publication and its year. “common practice” is an answer.',
 });
@@ -313,32 +283,4 @@ export const officeSteps: readonly OfficeStep[] = [
   },
 ];
 
-/** `inches` of a number that is told: what it is counted in, without the number such as it might be. */
-export const countedIn = ({ kind, right }: OfficeField): string => (kind === 'number' || kind === 'months' ? right.replace(/[,;] .*$/, '') : '');
-
 export const officeSections: readonly OfficeSection[] = officeSteps.flatMap(({ sections }) => sections);
-
-export interface Placed {
-  readonly section: OfficeSection;
-  readonly field: OfficeField | undefined;
-  /** Of several, which one, counted from 0. */
-  readonly row: number | undefined;
-  /** Of twelve, which month. */
-  readonly month: number | undefined;
-}
-/** The section and the field that a path of the file belongs to. */
-export function placedAt(path: string): Placed | undefined {
-  const fits = officeSections.filter(({ at }) => path === at || path.startsWith(`${at}.`));
-  const below = (section: OfficeSection): Placed => {
-    const rest = path.slice(section.at.length + 1);
-    const [, index, inRow = ''] = section.rows ? (/^(\d+)(?:\.(.*))?$/.exec(rest) ?? []) : [];
-    const at = section.rows ? inRow : rest;
-    const found = section.fields.find((each) => each.at === at || (each.kind === 'months' && at.startsWith(`${each.at}.`)));
-    const month = found?.kind === 'months' && at !== found.at ? Number(at.slice(found.at.length + 1)) : undefined;
-    return { section, field: found, row: index === undefined ? undefined : Number(index), month };
-  };
-  const placed = fits.map(below);
-  return (
-    placed.find(({ field: found }) => found !== undefined) ?? placed.toSorted((one, other) => other.section.at.length - one.section.at.length)[0]
-  );
-}

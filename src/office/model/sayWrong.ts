@@ -1,8 +1,9 @@
 import * as v from 'valibot';
 import { monthName } from '../../../calculators/units/months.ts';
 import { rules } from '../../../content/local/schema.ts';
-import { officeSections, type Placed, placedAt } from './fields.ts';
+import { officeSections } from './fields.ts';
 import { longestList, longestWords, type Office, officeSchema } from './office.ts';
+import { type Placed, placedAt } from './placedAt.ts';
 
 /** One thing that is wrong, in words: no message of a schema reaches a person. */
 export interface Wrong {

@@ -7,7 +7,7 @@ import type { Data } from '../../place/ui/edit.ts';
 import { MonthDayView, TextView } from '../../place/ui/FieldView.tsx';
 import { Words } from '../../place/ui/Words.tsx';
 import { readTyped, textOf, valueAt } from '../draft.ts';
-import type { OfficeField } from '../model/fields.ts';
+import type { OfficeField } from '../model/field.ts';
 import type { Wrong } from '../model/sayWrong.ts';
 
 export interface Filling {

@@ -3,7 +3,8 @@ import { type Data, isFields, isList } from '../../place/ui/edit.ts';
 import { goInto } from '../../place/ui/goInto.ts';
 import { Fold, usePrinting } from '../../place/ui/Part.tsx';
 import { isGiven, textOf, valueAt } from '../draft.ts';
-import { countedIn, type OfficeField, type OfficeSection, type OfficeStep, officeSteps } from '../model/fields.ts';
+import { countedIn, type OfficeField } from '../model/field.ts';
+import { type OfficeSection, type OfficeStep, officeSteps } from '../model/fields.ts';
 import { type Filling, idOf, OfficeFieldView } from './OfficeFields.tsx';
 
 interface SectionProps {
