@@ -177,6 +177,7 @@ export const offers = {
   'rain.from': word('What a normal rain is taken from'),
   'rain.yearsFrom': word('Whether the rain record holds years enough to run through'),
   'rain.record': { kind: 'record', label: 'Rain record' },
+  'rain.since': word('Month from which rain is counted'),
   'rain.soFar': amount('in', 'Rain so far'),
   'rain.halfYear': amount('in', 'Rain of the last six months'),
   'rain.lastReading': amount('in', 'Last reading of the gauge'),

@@ -109,6 +109,7 @@ const canonical: Readonly<Partial<Record<OfferKey, readonly (readonly [string, .
   'layer.texture': words.textures.map(textureWords),
   'layer.heldFrom': single(['survey', 'texture']),
   'rain.from': [['station', 'medians'], ['record']],
+  'rain.since': single(monthKeys()),
   'rain.yearsFrom': single(['record']),
   'record.growthFrom': single(['heights']),
   'visit.moisture': single(moistureFeels),

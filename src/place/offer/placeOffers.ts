@@ -1,6 +1,7 @@
 import { isoDay } from '../../../calculators/units/printQuantity.ts';
 import type { Place } from '../model/place.ts';
 import { day, type OfferPart, offerMap, told, word } from './offered.ts';
+import { rainSinceMonth } from './rainSince.ts';
 
 /** Rain in a usual year by class, where only the inches are told: dry ends under 25, wet begins over 40. */
 const rainClassOf = ({ rainClass, yearRainIn }: Place): 'dry' | 'middle' | 'wet' | undefined => {
@@ -29,6 +30,7 @@ export const part: OfferPart = ({ place, todayDay }) => {
     word('place.rainFrom', rainFactor !== undefined ? 'known' : yearRainIn === undefined ? undefined : 'year-rain'),
     told('place.hot', place, 'hotF'),
     word('place.latitude', latitudeDeg === undefined ? undefined : nearestLatitude(latitudeDeg)),
+    word('rain.since', rainSinceMonth(place)),
     stationMonthsIn === undefined ? [] : [['rain.station', { months: stationMonthsIn }]],
     stationMonthsIn === undefined ? [] : word('rain.from', ['station', 'medians']),
     // Its gauge is added up to today, where its record does not tell it.
