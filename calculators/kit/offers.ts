@@ -22,6 +22,7 @@ export const offers = {
   'place.rainFrom': word('Whether the rain factor is known'),
   'place.hot': amount('f', 'Hottest day'),
   'place.latitude': word('Nearest latitude'),
+  'place.isSouth': { kind: 'yesNo', label: 'South of the equator' },
   'season.turnIn': everyYear('Turn-in'),
   'season.end': everyYear('Last day on grass'),
   'season.hayFrom': everyYear('First day on hay'),

@@ -55,7 +55,7 @@ const single = (list: readonly string[]): readonly (readonly [string, ...string[
 const canonical: Readonly<Partial<Record<OfferKey, readonly (readonly [string, ...string[]])[]>>> = {
   'place.rainClass': words.rainClasses.map(rainWords),
   'place.rainFrom': single(['known', 'year-rain']),
-  'place.latitude': single([25, 30, 35, 40, 45, 50, 55].map((each) => `north-${each}`)),
+  'place.latitude': single([...[25, 30, 35, 40, 45, 50, 55].map((each) => `north-${each}`), 'south-25', 'south-35', 'south-45']),
   'growth.curve': single(words.curves),
   'growth.start': single(monthKeys()),
   'growth.best': single(monthKeys()),
