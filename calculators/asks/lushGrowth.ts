@@ -1,4 +1,4 @@
-import { monthIndexOf } from '../units/days.ts';
+import { northernMonth } from './south.ts';
 
 // What lush growth does to stock, in the same words wherever a form knows the stand and who grazes it.
 
@@ -15,9 +15,9 @@ export const bloat = {
   source: 'volesky-bloat-2023, with msu-fall-bloat',
 } as const;
 
-/** February to April where spring is early (winter-tetany-drovers), May where it is late (harty-tetany-2020); 0 for January. */
+/** February to April where spring is early (winter-tetany-drovers), May where it is late (harty-tetany-2020); 0 for January, half a year later in the south. */
 const staggersMonths: readonly number[] = [1, 2, 3, 4];
-export const isStaggersSeason = (day: number): boolean => staggersMonths.includes(monthIndexOf(day));
+export const isStaggersSeason = (day: number, isSouth: boolean): boolean => staggersMonths.includes(northernMonth(day, isSouth));
 /** Milk takes the magnesium: cows in milk first, and ewes (anderson-tetany); does like ewes, by common practice. */
 export const isInMilk = ({ stock }: Grazed): boolean => stock.some(({ kind }) => kind === 'cow-nursing' || kind === 'ewe-nursing' || kind === 'doe');
 export const staggers = {

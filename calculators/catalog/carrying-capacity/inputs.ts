@@ -163,7 +163,7 @@ export const inputs = {
   fromDay: date('Turn-in, first day on grass this year', '2026-04-20', { occurs: { lastBy: 'today' }, offeredBy: 'season.turnIn' }),
   toDay: date('Day until which the grass must last', '2026-10-31', {
     occurs: { nextFrom: 'fromDay' },
-    help: 'In the same calendar year. Feed for the winter is counted apart.',
+    help: 'Within 12 months of turn-in, before growth starts anew. It may lie past New Year.',
     offeredBy: 'season.end',
   }),
   todayDay: date('Today', '2026-06-20', { occurs: 'today' }),

@@ -35,6 +35,8 @@ export default defineEdges(definition, {
     edge('Alfalfa, clover and lush wheat', { on: 'stand=red-clover', raised: 'density-from=list', silent: 'density-from=own' }),
     edge('Alfalfa, clover and lush wheat', { on: 'stand=red-clover', raised: 'stock.kind=doe', silent: 'stock.kind=horse' }),
     edge('Fast, lush cool-season grass and', { raised: 'today=2026-05-31', silent: 'today=2026-06-01' }),
+    edge('Fast, lush cool-season grass and', { on: 'south=yes&until=2027-01-30', raised: 'today=2026-11-30', silent: 'today=2026-12-01' }),
+    edge('Fast, lush cool-season grass and', { on: 'today=2026-05-01', raised: 'south=no', silent: 'south=yes' }),
     edge('Fast, lush cool-season grass and', { on: 'until=2026-03-30', raised: 'today=2026-02-01', silent: 'today=2026-01-31' }),
     edge('Fast, lush cool-season grass and', { on: 'today=2026-05-01', raised: 'stand=tall-fescue', silent: 'stand=bermudagrass' }),
     edge('Fast, lush cool-season grass and', { on: 'today=2026-05-01', raised: 'stand=mixed-pasture', silent: 'stand=timothy-legume' }),

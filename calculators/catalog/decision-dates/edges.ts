@@ -57,12 +57,21 @@ export default defineEdges(definition, {
     edge('If this is a hard', { raised: 'trigger=67.4pct', silent: 'trigger=67.3pct' }),
     edge('If this is a hard', { raised: 'today=2026-05-23', silent: 'today=2026-05-22' }),
     edge('If this is a hard', { raised: 'rain-so-far=8.79in', silent: 'rain-so-far=8.8in' }),
-    edge('One date lies in another', {
-      raised: 'steps.day=2026-05-15,2026-06-15,2025-12-31,2026-08-01,2026-08-15',
-      silent: 'steps.day=2026-05-15,2026-06-15,2026-01-01,2026-08-01,2026-08-15',
+    edge('One date lies 12 months', {
+      on: 'today=2026-11-20&end=2027-10-31&steps.step=look',
+      raised: 'steps.day=2026-10-31',
+      silent: 'steps.day=2026-11-01',
     }),
-    edge('The grass must last until', { raised: 'end=2025-12-31', silent: 'end=2026-01-01' }),
-    edge('The grass must last until', { raised: 'today=2025-12-31', silent: 'today=2026-01-01' }),
+    edge('The day until which the', {
+      on: 'today=2026-11-20&steps.day=2026-11-25&steps.step=look',
+      raised: 'end=2027-11-20',
+      silent: 'end=2027-11-19',
+    }),
+    edge('Growth ends and starts anew', {
+      on: 'today=2026-11-20&end=2027-10-20&steps.step=look',
+      raised: 'steps.day=2026-10-31',
+      silent: 'steps.day=2026-11-01',
+    }),
     edge('The grazing ends today or', { raised: 'end=2026-06-01', silent: 'end=2026-06-02' }),
     edge('The grazing ends today or', { raised: 'today=2026-10-31', silent: 'today=2026-10-30' }),
     edge('One date falls on the', { raised: 'end=2026-08-15', silent: 'end=2026-08-16' }),

@@ -27,7 +27,7 @@ export const steps = rows({
   help: 'One step for each date, the ones that cost you least first. Two weeks before the best month ends is a good first date.',
   maxRows: 8,
   columns: {
-    day: date('Date', '2026-07-01', { occurs: 'thisYear', belongsTo: 'management' }),
+    day: date('Date', '2026-07-01', { occurs: { before: 'endDay', built: '2026-10-31' }, belongsTo: 'management' }),
     // What one eats: common weights at the likely share of weight; it only starts the field.
     step: choice('If it is too dry by then', 'look', {
       options: {
@@ -109,7 +109,7 @@ export const inputs = {
   todayDay: date('Today', '2026-06-01', { occurs: 'today' }),
   endDay: date('Day until which the grass must last', '2026-10-31', {
     occurs: { nextFrom: 'today' },
-    help: 'In the same calendar year.',
+    help: 'Within 12 months of today. It may lie past New Year.',
     offeredBy: 'season.end',
   }),
   ...growthCurve('Month it quits'),
@@ -150,6 +150,7 @@ export const inputs = {
   }),
   sinceMonth: choice('Count rain from the first of', 'mar', {
     options: monthOptions,
+    offeredBy: 'rain.since',
     help: 'The month in which growth starts, or one or two before where snow and winter rain fill the soil. A month later than your first date is that of last year.',
   }),
   rainSoFarIn: number('Rain from then until today', 'P', 'in', [0, 120], 7.9, {

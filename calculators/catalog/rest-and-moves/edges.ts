@@ -50,6 +50,7 @@ export default defineEdges(definition, {
     edge('The lowest inches of old', { on: 'stop-height=3in', raised: 'forage=tall-fescue', silent: 'forage=orchardgrass' }),
     // Paddocks are entered from the first move on, the last of sixteen 60 days later.
     edge('Fast, lush cool-season grass and', { raised: 'start=2026-05-31', silent: 'start=2026-06-01' }),
+    edge('Fast, lush cool-season grass and', { on: 'start=2026-10-01', raised: 'south=yes', silent: 'south=no' }),
     edge('Fast, lush cool-season grass and', { raised: 'start=2026-12-03', silent: 'start=2026-12-02' }),
     edge('Fast, lush cool-season grass and', { raised: 'forage=annual-ryegrass', silent: 'forage=bermudagrass' }),
     edge('Fast, lush cool-season grass and', { on: 'stock.count=9', raised: 'stock.kind=cow-nursing', silent: 'stock.kind=cow-dry' }),

@@ -1,3 +1,4 @@
+import { isSouth } from '../../asks/south.ts';
 import { grazingStock, nursingHerd, stockKind } from '../../asks/stock.ts';
 import { choice, date, number } from '../../kit/inputs.ts';
 import { strictestPrussicRule } from '../../math/hazards/strictestPrussicRule.ts';
@@ -162,6 +163,7 @@ export const inputs = {
     herd: nursingHerd,
   }),
   startDay: date('Day of the first move', '2026-05-01', { occurs: 'today' }),
+  isSouth,
   stopHeightIn: number('Stubble left when grazing stops', 'H_0', 'in', [0.5, 40], 4, {
     step: 0.5,
     belongsTo: 'management',

@@ -121,7 +121,10 @@ const placeInputs = {
   }),
   firstCutDay: date('First cutting', '2026-06-10', { occurs: 'thisYear' }),
   secondCutDay: date('Second cutting', '2026-08-20', { occurs: 'thisYear' }),
-  grazesMeadow: yesNo('Stock graze the meadow in the fall', true, { short: ['grazed in the fall', 'not grazed'], help: 'From September 15 on.' }),
+  grazesMeadow: yesNo('Stock graze the meadow in the fall', true, {
+    short: ['grazed in the fall', 'not grazed'],
+    help: 'From September 15 on, in the south from March 15.',
+  }),
   winterPercent: number('Eaten in winter, share of what is eaten on grass', 'w_w', 'pct', [40, 150], 88, {
     isSetting: true,
     help: 'Dry cows eat less than nursing ones. By the usual tables 2.2 against 2.5 percent of their weight.',
