@@ -157,17 +157,11 @@ export default defineCalculator({
       say: 'More than half of the whole growth eaten takes moves every few days, a good stand and rain. On range 25 % is the usual figure.',
       source: 'white-b5036',
     }),
-    caution(
-      ({ kinds, yieldFrom, reachFrom }) =>
-        yieldFrom === 'survey' &&
-        reachFrom === 'guide' &&
-        kinds.some(({ kind }) => kind === 'ewe-nursing' || kind === 'ewe-dry' || kind === 'doe' || kind === 'horse'),
-      {
-        lead: 'Distance and slope are counted as for cattle, not sheep, goats or horses.',
-        say: 'Distance and slope are counted as for cattle. Sheep and goats climb steeper ground, and horses walk farther.',
-        source: 'common practice',
-      },
-    ),
+    caution(({ kinds, yieldFrom, reachFrom }) => yieldFrom === 'survey' && reachFrom === 'guide' && !kinds.every(isCattle), {
+      lead: 'Distance and slope are counted as for cattle, not sheep, goats or horses.',
+      say: 'Distance and slope are counted as for cattle. Sheep and goats climb steeper ground, and horses walk farther.',
+      source: 'common practice',
+    }),
   ],
   limits: [
     'Growth is counted from the month in which it starts last before the last day, over New Year too. Weeks in which nothing grows take feed from what stands: it weathers, and this takes nothing off for that.',

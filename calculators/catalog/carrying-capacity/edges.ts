@@ -42,7 +42,7 @@ export default defineEdges(definition, {
     edge('On one of the pastures a', {
       on: 'pastures.normal=1600lb/ac&pastures.poor=749lb/ac',
       raised: 'herd.kind=stocker',
-      silent: 'herd.kind=doe',
+      silent: 'herd.kind=doe-dry',
     }),
     // Of pastures that are not asked for, nothing is said.
     edge('On one of the pastures a', {

@@ -22,6 +22,7 @@ export default defineEdges(definition, {
     edge('Under about 750 pounds an', { raised: 'height=2.72in', silent: 'height=2.73in' }),
     edge('Under about 750 pounds an', { on: 'density-from=own', raised: 'density=107lb/ac/in', silent: 'density=108lb/ac/in' }),
     edge('Under about 750 pounds an', { on: 'height=2.7in', raised: 'stock.kind=cow-dry', silent: 'stock.kind=doe' }),
+    edge('On grass as thin as', { on: 'height=2.7in', raised: 'stock.kind=doe-dry', silent: 'stock.kind=cow-dry' }),
     edge('On grass as thin as', { on: 'height=2.7in', raised: 'stock.kind=doe', silent: 'stock.kind=cow-dry' }),
     edge('On grass as thin as', { on: 'stock.kind=ewe-dry', raised: 'height=2.72in', silent: 'height=2.73in' }),
     edge('Grass as thin as this,', { on: 'height=2.7in', raised: 'stock.kind=horse', silent: 'stock.kind=cow-dry' }),

@@ -114,7 +114,7 @@ export const inputs = {
     offeredBy: 'herd',
   }),
   airF: number('Hottest part of the day', 't', 'f', [-20, 125], 90, {
-    help: 'Cattle drink half again as much at 90 °F as at 60 °F (32 and 16 °C). Sheep, goats and horses go by one figure here.',
+    help: 'Cattle drink half again as much at 90 °F as at 60 °F (32 and 16 °C). Sheep, goats and horses are counted with that from 80 °F (27 °C) on.',
     offeredBy: 'place.hot',
   }),
 };

@@ -55,6 +55,7 @@ export default defineEdges(definition, {
     edge('Fast, lush cool-season grass and', { raised: 'forage=annual-ryegrass', silent: 'forage=bermudagrass' }),
     edge('Fast, lush cool-season grass and', { on: 'stock.count=9', raised: 'stock.kind=cow-nursing', silent: 'stock.kind=cow-dry' }),
     edge('Fast, lush cool-season grass and', { on: 'stock.count=9', raised: 'stock.kind=ewe-nursing', silent: 'stock.kind=ewe-dry' }),
+    edge('Fast, lush cool-season grass and', { on: 'stock.count=9', raised: 'stock.kind=doe', silent: 'stock.kind=doe-dry' }),
     edge('Fast, lush cool-season grass and', { raised: 'growth=3.77lb/ac/d', silent: 'growth=3.76lb/ac/d' }),
     edge('Indiangrass can hold prussic acid', { raised: 'forage=native-tall-grass', silent: 'forage=switchgrass' }),
     edge('Drought can leave nitrate in', { raised: 'forage=sorghum-sudan', silent: '' }),

@@ -6,7 +6,7 @@ import { allRibbons } from '../../asks/textures.ts';
 import { choice, date, months, number, type ValuesOf, yesNo } from '../../kit/inputs.ts';
 import { laterRecord } from '../../kit/record/laterRecord.ts';
 
-const stockKinds = ['cow-nursing', 'cow-dry', 'bull', 'heifer', 'stocker', 'ewe-nursing', 'ewe-dry', 'doe', 'horse'] as const;
+const stockKinds = ['cow-nursing', 'cow-dry', 'bull', 'heifer', 'stocker', 'ewe-nursing', 'ewe-dry', 'doe', 'doe-dry', 'horse'] as const;
 
 /** The months are those of the invented Two Bench place: what its settings come to. */
 const placeInputs = {
