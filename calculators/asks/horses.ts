@@ -23,7 +23,7 @@ export const founder: Words = {
   lead: 'Horses and donkeys founder on short or stressed grass. Shut them in on hay.',
   life: true,
   say: 'Grass keeps most of its sugar in the bottom three inches (8 cm). Drought, frost or a close bite adds more, in cool-season grass above all, and it can founder a horse, pony, donkey or mule: fat ones, and those that foundered before, first. Move them before they bite below three inches. While the grass hardly grows, keep them in a dry lot on hay; the first rain does not end it. Sore feet or a rocked-back stance means the veterinarian at once.',
-  source: 'swinker-laminitis-2013, with drought-horse-pasture; which growth is slow, common practice',
+  source: 'swinker-laminitis-2013, with drought-horse-pasture and common practice',
 };
 export const fescueMares: Words = {
   lead: 'Old fescue kills foals and mares. Keep mares off it before foaling.',
@@ -35,5 +35,5 @@ export const horseHay: Words = {
   lead: 'Hay of sorghum, foxtail millet or old fescue can kill horses. Ask what it is.',
   life: true,
   say: 'Ask what the hay is before a horse, donkey or mule gets it. Sorghum and sudangrass hay: none. Foxtail (German) millet hay: not as their main hay, for it harms kidneys, bones and joints and has killed. Old fescue hay: none for mares in foal. And no feed that was made for cattle: the monensin in it kills horses. Ask your veterinarian.',
-  source: 'high-plains-millet, extension-fescue-mares and blakley-monensin-2012; of sorghum and fescue hay, common practice',
+  source: 'high-plains-millet, with extension-fescue-mares, blakley-monensin-2012 and common practice',
 };
