@@ -37,7 +37,7 @@ export const grazers = {
   'ewe-nursing': { label: 'Ewe with lambs', weightLb: 160, eats: { animal: 'sheep', stage: 'ewe, nursing twins', quality: 'any' } },
   'ewe-dry': { label: 'Dry ewe', weightLb: 160, eats: { animal: 'sheep', stage: 'ewe, maintenance', quality: 'any' } },
   doe: { label: 'Doe', weightLb: 120, eats: { animal: 'goat', stage: 'doe', quality: 'any' } },
-  horse: { label: 'Horse', weightLb: 1100, eats: { animal: 'horse', stage: 'maintenance', quality: 'any' } },
+  horse: { label: 'Horse, donkey or mule', weightLb: 1100, eats: { animal: 'horse', stage: 'maintenance', quality: 'any' } },
 } as const satisfies Readonly<Record<string, Grazer>>;
 
 export type GrazerKind = keyof typeof grazers;
