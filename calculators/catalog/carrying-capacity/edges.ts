@@ -60,11 +60,7 @@ export default defineEdges(definition, {
     // 2.5 parts of 2.739 squared are a third.
     edge('On one pasture or more,', { raised: 'pastures.water-distance=2.74mi', silent: 'pastures.water-distance=2.73mi' }),
     // At 2.5 miles 40 % counts by water; past 10 % of slope seven tenths of that.
-    edge('On one pasture or more,', {
-      on: 'pastures.water-distance=2.5mi',
-      raised: 'pastures.slope=10.1pct',
-      silent: 'pastures.slope=10pct',
-    }),
+    edge('On one pasture or more,', { on: 'pastures.water-distance=2.5mi', raised: 'pastures.slope=10.1pct', silent: 'pastures.slope=10pct' }),
     edge('On one pasture or more,', { on: 'pastures.water-distance=9mi', raised: 'reach-from=guide', silent: 'reach-from=own' }),
     edge('The share eaten decides this', { raised: 'harvest=26pct', silent: 'harvest=25pct' }),
     edge('More than half of the', { raised: 'harvest=51pct', silent: 'harvest=50pct' }),
