@@ -93,7 +93,7 @@ export const inputs = {
           'ewe-nursing': { label: 'Ewe with lambs', short: ['ewe with lambs', 'ewes with lambs'] },
           goat: { label: 'Goat', short: ['goat', 'goats'] },
           'goat-nursing': { label: 'Goat with kids', short: ['goat with kids', 'goats with kids'] },
-          horse: { label: 'Horse', short: ['horse', 'horses'] },
+          horse: { label: 'Horse, donkey or mule', short: ['horse', 'horses'] },
           other: { label: 'Other, or my own figure', short: ['other', 'others'] },
         },
         offeredBy: 'herd.kind',
