@@ -21,7 +21,7 @@ export const nothingStands = {
 interface Grazed {
   readonly stock: readonly { readonly kind: string }[];
 }
-const browsers: readonly string[] = ['ewe-nursing', 'ewe-dry', 'doe'];
+const browsers: readonly string[] = ['ewe-nursing', 'ewe-dry', 'doe', 'doe-dry'];
 const thinForCattle = {
   lead: 'Cattle go short on grass this thin before it is gone.',
   say: 'Under about 750 pounds an acre cattle cannot bite off enough in a day. They go short before the grass is gone.',

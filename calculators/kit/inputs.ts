@@ -41,14 +41,17 @@ export interface NumberInput<U extends UnitName = UnitName> extends Common {
   readonly whole?: boolean;
   /** Past this range a number looks wrong, and the form asks about it. */
   readonly usual?: UsualName;
-  /** What one tap on plus or minus adds, in this unit; one in the last place that the default shows, if it is not said. */
+  /** What one tap on plus or minus adds, in this unit. If it is not said, a round figure near a hundredth of the number, of what is counted one. */
   readonly step?: number;
   readonly tool?: Tool;
 }
+type ShortWords = string | readonly [one: string, many: string];
 export interface Option {
   readonly label: string;
   /** At most 24 characters, for a line that sums up a group: `soil group B`; of what is counted, one and many: `['cow', 'cows']`. */
-  readonly short?: string | readonly [one: string, many: string];
+  readonly short?: ShortWords;
+  /** The same where an amount stands in it, for who reads in metric: `over 1,015 mm of rain`. */
+  readonly shortMetric?: ShortWords;
   /** Options of one group stand together in a long list. */
   readonly group?: string;
   readonly aliases?: readonly string[];
@@ -76,7 +79,7 @@ export interface YesNoInput extends Common {
 /**
  * How a date of the example stands to today, so that a fresh form opens with days that can still come: it is today; some days after; the same month
  * and day in this year; the last such day up to an anchor, or today where that is past already (`notBefore`); the first such day from an anchor on,
- * or today where the time from it to another date is under way (`until`); the one that lies between two dates, else the one nearest to them.
+ * or today where the time from it to another date is under way (`until`); as many days before an anchor as it was `built` before a day; the one that lies between two dates, else the one nearest to them.
  * An anchor is `today` or the name of a date at the top of the form. `fixed` is for a date of something that does not move, its reason beside it.
  */
 export type Occurs =
@@ -84,6 +87,7 @@ export type Occurs =
   | 'thisYear'
   | 'fixed'
   | { readonly daysAfterToday: number }
+  | { readonly before: string; readonly built: string }
   | { readonly lastBy: string; readonly notBefore?: 'today' }
   | { readonly nextFrom: string; readonly until?: string }
   | { readonly nearest: readonly [from: string, to: string] };

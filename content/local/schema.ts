@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { monthsOnTo } from '../../calculators/units/months.ts';
 
 /** Fewer inches than this between start and stop are no graze, and the rest worked out from them is a few days. */
 const leastBiteIn = 2;
@@ -11,7 +12,7 @@ export const rules = {
   growth: 'a curve, or what is known in words',
   hayKind: 'the kind of hay stands in crop, and there is one only',
   order: 'the lower one first: low, likely, high, or poor, normal, good, or fast, slow, in that order',
-  growthOrder: 'growth starts, is best, quits in that order; growth in the fall ends after the best month',
+  growthOrder: 'growth starts, is best, quits in that order within 12 months, over New Year if need be; growth in the fall ends after the best month',
   noPrice: 'a price, or none of it',
 } as const;
 
@@ -210,8 +211,8 @@ export const countrySchema = v.strictObject({
         fallFlush: v.picklist(fallFlushes),
       }),
       v.check(({ startMonth, bestMonth, quitMonth, fallFlush }) => {
-        const [start, best, quit] = [monthKeys.indexOf(startMonth), monthKeys.indexOf(bestMonth), monthKeys.indexOf(quitMonth)];
-        return start <= best && (fallFlush === 'none' ? best <= quit : best < quit);
+        const [best, quit] = [monthsOnTo(startMonth, bestMonth), monthsOnTo(startMonth, quitMonth)];
+        return fallFlush === 'none' ? best <= quit : best < quit;
       }, rules.growthOrder),
     ),
   ),

@@ -33,6 +33,16 @@ describe('growth by the month', () => {
     near(grownShare(printed?.percent ?? [], 120 + 15.5), 0.05 + 0.2, 0.5e-12);
     expect(() => dailyGrowthLbPerAc({ yearLbPerAc: 1000, curvePercent: printed?.percent ?? [], dayOfYear: 120.5 })).toThrow('needs dayOfYear');
   });
+  it('is shared out from any month on', () => {
+    const curve = [35, 10, 5, 5, 0, 0, 0, 0, 0, 0, 5, 40];
+    // November to January 5, 40, 35; the year of growth begins on November 1, day 305, and ends on day 304.
+    near(grownShare(curve, 304, 11), 1, 0.5e-12);
+    near(grownShare(curve, 305, 11), 0.05 / 30, 0.5e-12);
+    near(grownShare(curve, 365, 11), 0.45, 0.5e-12);
+    near(grownShare(curve, 31, 11), 0.8, 0.5e-12);
+    near(grownShare(curve, 0, 11), 0.45, 0.5e-12);
+    for (const firstMonth of [0, 13, 1.5]) expect(() => grownShare(curve, 31, firstMonth)).toThrow('needs firstMonth');
+  });
   it('puts a flush only past the best month', () => {
     // April to August 1, 4, 9, 16, 25 parts of 25, September a quarter: 2.45 in all. A third of the year flushes, in September alone.
     const curve = growthCurveFromAnswers({ startMonth: 4, bestMonth: 8, quitMonth: 9, fallFlush: 'much' });
@@ -54,7 +64,14 @@ describe('growth by the month', () => {
   it('takes whole months in their order', () => {
     const months = { startMonth: 4, bestMonth: 6, quitMonth: 6, fallFlush: 'none' } as const;
     expect(() => growthCurveFromAnswers(months)).not.toThrow();
-    for (const wrong of [{ startMonth: 3.5 }, { bestMonth: 5.5 }, { quitMonth: 6.5 }, { quitMonth: 5 }, { fallFlush: 'some' }] as const)
+    for (const wrong of [
+      { startMonth: 3.5 },
+      { bestMonth: 5.5 },
+      { quitMonth: 6.5 },
+      { quitMonth: 5 },
+      { fallFlush: 'some' },
+      { quitMonth: 13 },
+    ] as const)
       expect(() => growthCurveFromAnswers({ ...months, ...wrong })).toThrow('needs');
   });
 });

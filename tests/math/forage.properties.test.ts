@@ -172,6 +172,22 @@ describe('a year of growth', () => {
       }),
     );
   });
+  it('from four answers turned round the year is the same curve turned', () => {
+    fc.assert(
+      fc.property(answers, fc.integer({ min: 0, max: 11 }), ({ fallFlush, ...given }, turn) => {
+        const turned = (month: number): number => ((month - 1 + turn) % 12) + 1;
+        const { startMonth, bestMonth, quitMonth } = given;
+        const curve = growthCurveFromAnswers({ ...given, fallFlush });
+        const other = growthCurveFromAnswers({
+          startMonth: turned(startMonth),
+          bestMonth: turned(bestMonth),
+          quitMonth: turned(quitMonth),
+          fallFlush,
+        });
+        for (const [index, share] of curve.entries()) near(other[turned(index + 1) - 1] ?? Number.NaN, share);
+      }),
+    );
+  });
   it('without a flush is most in the best month, and a flush moves growth past it', () => {
     fc.assert(
       fc.property(answers, (given) => {

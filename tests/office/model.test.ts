@@ -117,7 +117,7 @@ describe('what is wrong is told in one sentence with its place', () => {
     [
       'values.growthMonths.quitMonth',
       'jun',
-      'When grass grows: It quits after: The months must come in order: growth starts, is best, quits. With growth in the fall, the last month comes after the best one.',
+      'When grass grows: It quits after: The months must come in order: growth starts, is best, quits, at most 12 months, over New Year if need be. With growth in the fall, the last month comes after the best one.',
     ],
     ['values.sowingDates', 'soon', 'Sowing: “soon” cannot stand here.'],
     [
@@ -147,7 +147,7 @@ describe('what is wrong is told in one sentence with its place', () => {
       ['values.stubble.rows.0', { forage: 'a', source }],
       ['values.stubble.rows.0.startIn', [5, 6]],
       ['values.growthCurve.curves.0.percentByMonth', Array(12).fill(1)],
-      ['values.growthMonths.quitMonth', 'apr'],
+      ['values.growthMonths.quitMonth', 'may'],
       ['values.hayPrice.of', 'grain'],
       ['values.hayPrice.lowUsdPerTon', 900],
       ['values.stockPrices', { of: 'a', seen: '2026', source }],

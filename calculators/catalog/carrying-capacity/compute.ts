@@ -1,4 +1,4 @@
-import { grownPercentBy } from '../../asks/growthCurve.ts';
+import { grownPercentBy, growthBegins } from '../../asks/growthCurve.ts';
 import type { ValuesOf } from '../../kit/inputs.ts';
 import { eatenLbPerAc, type Stand } from '../../math/forage/eatenLbPerAc.ts';
 import { growthSplit } from '../../math/forage/growthSplit.ts';
@@ -91,8 +91,10 @@ export function compute(asked: Asked) {
   const herdLbPerDay = sumOf(kinds, (each) => each.lineLbPerDay);
   const othersLbPerDay = sumOf(kinds.slice(1), (each) => each.lineLbPerDay);
 
-  const endPercent = grownPercentBy(asked, toDay);
-  const grownPercent = (100 * grownPercentBy(asked, todayDay)) / endPercent;
+  const beginDay = growthBegins(asked, toDay);
+  const grownBy = (day: number): number => grownPercentBy(asked, beginDay, day);
+  const endPercent = grownBy(toDay);
+  const grownPercent = (100 * grownBy(todayDay)) / endPercent;
   // What grows after the last day feeds nobody before it. A usual year as it was run has that behind it.
   const comesRatio = isSurvey ? endPercent / 100 : 1;
   const normalLb = normalYearLb * comesRatio;
@@ -113,7 +115,7 @@ export function compute(asked: Asked) {
   });
 
   const monthLines = monthEnds(fromDay, toDay).map((monthEndDay) => {
-    const dueRatio = grownPercentBy(asked, monthEndDay) / endPercent;
+    const dueRatio = grownBy(monthEndDay) / endPercent;
     const fedDays = monthEndDay - fromDay;
     const aheadOf = (supplyLb: number): number => supplyLb - herdLbPerDay * fedDays;
     const nowRatio = grownPercent / 100;

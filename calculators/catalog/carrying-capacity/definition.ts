@@ -1,10 +1,10 @@
 import { hardOne } from '../../asks/cautions.ts';
-import { curveOutOfOrder, grownPercentBy, isCurveInOrder } from '../../asks/growthCurve.ts';
+import { type CurveAnswers, curveOutOfOrder, grownPercentBy, growthBegins, isCurveInOrder, isOneGrowth, twoGrowths } from '../../asks/growthCurve.ts';
 import { caution, defineCalculator } from '../../kit/define.ts';
 import type { ValuesOf } from '../../kit/inputs.ts';
 import { ranged, shown, shownWhen } from '../../kit/shown.ts';
 import { intakeFallsBelowLbPerAc } from '../../tables/harvestShare.ts';
-import { yearOf } from '../../units/days.ts';
+import { sameDayIn, yearOf } from '../../units/days.ts';
 import { withCommas } from '../../units/printQuantity.ts';
 import { compute } from './compute.ts';
 import { inputs } from './inputs.ts';
@@ -33,6 +33,12 @@ function shareRange(shares: readonly ByShare[], headOf: (line: ByShare) => numbe
   return `${before}${withCommas(`${heads[0]}`)} to ${withCommas(`${heads[1]}`)} by the share eaten, ${Math.round(less.sharePercent)} to ${Math.round(more.sharePercent)} %`;
 }
 
+/** All that the season lives on has grown before turn-in. */
+const isAllPast = (values: CurveAnswers & { readonly fromDay: number; readonly toDay: number }): boolean => {
+  const beginDay = growthBegins(values, values.toDay);
+  return grownPercentBy(values, beginDay, values.fromDay) === grownPercentBy(values, beginDay, values.toDay);
+};
+
 export default defineCalculator({
   slug: 'carrying-capacity',
   version: 4,
@@ -41,8 +47,8 @@ export default defineCalculator({
   refusals: [
     {
       at: 'toDay',
-      when: ({ fromDay, toDay }) => toDay <= fromDay || yearOf(fromDay) !== yearOf(toDay),
-      say: 'The last day must come after turn-in, in the same calendar year. Count a winter apart, on hay or standing feed.',
+      when: ({ fromDay, toDay }) => toDay <= fromDay || toDay >= sameDayIn(fromDay, yearOf(fromDay) + 1),
+      say: 'The last day must come after turn-in, and a season has at most 12 months.',
     },
     {
       at: 'todayDay',
@@ -55,11 +61,7 @@ export default defineCalculator({
       say: 'The day by which they could go must lie from today to before the last day.',
     },
     { ...curveOutOfOrder, when: (values) => !isCurveInOrder(values) },
-    {
-      at: 'toDay',
-      when: (values) => isCurveInOrder(values) && grownPercentBy(values, values.toDay) === 0,
-      say: 'By this curve nothing has grown by the last day. Choose a later day, or count the feed as hay or standing feed.',
-    },
+    { at: 'toDay', when: (values) => isCurveInOrder(values) && !isOneGrowth(values, values.fromDay, values.toDay), say: twoGrowths },
   ],
   compute,
 }).describe({
@@ -117,6 +119,11 @@ export default defineCalculator({
   ],
   steps,
   cautions: [
+    caution(isAllPast, {
+      lead: 'Nothing grows from turn-in on: this counts grass that still stands uneaten.',
+      say: 'By this curve nothing grows between turn-in and the last day. It counts the growth before as if nobody had grazed it and no weather had taken any. “Standing feed” counts what is really left.',
+      source: 'common practice',
+    }),
     caution(({ leftLb }) => leftLb === 0, {
       lead: 'By these numbers the herd has eaten its share. Look at the stubble.',
       say: 'By these numbers the herd has already eaten its share. Look at the stubble. If more stands than this says, the growth so far was set too low. If not, each day from now comes out of next year’s grass.',
@@ -159,25 +166,20 @@ export default defineCalculator({
       say: 'More than half of the whole growth eaten takes moves every few days, a good stand and rain. On range 25 % is the usual figure.',
       source: 'white-b5036',
     }),
-    caution(
-      ({ kinds, yieldFrom, reachFrom }) =>
-        yieldFrom === 'survey' &&
-        reachFrom === 'guide' &&
-        kinds.some(({ kind }) => kind === 'ewe-nursing' || kind === 'ewe-dry' || kind === 'doe' || kind === 'horse'),
-      {
-        lead: 'Distance and slope are counted as for cattle, not sheep, goats or horses.',
-        say: 'Distance and slope are counted as for cattle. Sheep and goats climb steeper ground, and horses walk farther.',
-        source: 'common practice',
-      },
-    ),
+    caution(({ kinds, yieldFrom, reachFrom }) => yieldFrom === 'survey' && reachFrom === 'guide' && !kinds.every(isCattle), {
+      lead: 'Distance and slope are counted as for cattle, not sheep, goats or horses.',
+      say: 'Distance and slope are counted as for cattle. Sheep and goats climb steeper ground, and horses walk farther.',
+      source: 'common practice',
+    }),
   ],
   limits: [
+    'Growth is counted from the month in which it starts last before the last day, over New Year too. Weeks in which nothing grows take feed from what stands: it weathers, and this takes nothing off for that.',
     'It takes all stock to share all the pastures. A pasture that only the ewes use needs a run of its own.',
     'Yields from a soil survey are for a site in fair shape. Worn ground may make half. Clip your own, or trust what you ran.',
     'It takes the herd as it is now to have grazed since turn-in, and each animal to eat the same all along. Calves and lambs eat more every week, so leave some to spare.',
     'In the balance by month a minus tells that the herd is then ahead of the grass: it bites into the stubble, though later growth may make the sum good. Growth from before turn-in stands in the first month.',
     'Nobody knows what will still grow. Decide on the range, set a day to look again, and write both down.',
-    'The growth curve from four answers stood within 5 points in a hundred of printed ones by July 1 where that was tried. Your county’s own curve is better.',
+    'The growth curve from four answers stood within 5 points in a hundred of printed ones by July 1 where that was tried; over New Year none was. Your county’s own curve is better.',
     'Appetite guides err by 14 to 17 % either way, and so does every head count built on them.',
     'It counts grass, not water. Dry ponds empty a pasture before the grass does.',
     'It does not say which ones go, nor at what price. Usual order: cows without a calf, then heifers not yet in production, then the old and unsound.',

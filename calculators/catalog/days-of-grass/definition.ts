@@ -54,7 +54,7 @@ export default defineCalculator({
       summary: '{stand}, {condition}, {densityLbPerAcIn}, {reachPercent} of the ground used, growth {growthLbPerAcDay}',
     },
     { title: 'How long they stay', inputs: ['eatenFrom', 'ownEatenPercent'], summary: '{eatenFrom}, {ownEatenPercent} eaten' },
-    { title: 'Today, and who could go', inputs: ['todayDay', 'canGoHead'], summary: '{todayDay}, {canGoHead} could leave' },
+    { title: 'Today, and who could go', inputs: ['todayDay', 'canGoHead', 'isSouth'], summary: '{todayDay}, {canGoHead} could leave, {isSouth}' },
   ],
   handout: ['offDay', 'wholeDays', 'wholeShortDays', 'goTodayHead', 'sellByDay', 'demandLbPerDay'],
   quantities,
@@ -93,7 +93,8 @@ export default defineCalculator({
     { when: (values) => values.densityFrom === 'list' && hasLegume(values.stand) && canBloat(values), ...bloat },
     {
       // Growth does not tell: people are told to put 0 in a drought, and lush grass may stand there all the same.
-      when: (values) => values.densityFrom === 'list' && isCoolGrass(values.stand) && isInMilk(values) && isStaggersSeason(values.todayDay),
+      when: (values) =>
+        values.densityFrom === 'list' && isCoolGrass(values.stand) && isInMilk(values) && isStaggersSeason(values.todayDay, values.isSouth),
       ...staggers,
     },
     caution(({ growthLbPerAcDay }) => growthLbPerAcDay > 0, {

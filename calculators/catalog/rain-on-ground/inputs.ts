@@ -78,8 +78,16 @@ export const inputs = {
           bull: { label: 'Bull', short: ['bull', 'bulls'] },
           'heifer-pregnant-750': { label: 'Bred heifer, about 750 lb', short: ['bred heifer', 'bred heifers'] },
           'calf-500': { label: 'Calf, about 500 lb', short: ['calf', 'calves'] },
-          'growing-600': { label: 'Growing cattle, about 600 lb', short: ['600 lb stocker', '600 lb stockers'] },
-          'growing-800': { label: 'Growing cattle, about 800 lb', short: ['800 lb stocker', '800 lb stockers'] },
+          'growing-600': {
+            label: 'Growing cattle, about 600 lb',
+            short: ['600 lb stocker', '600 lb stockers'],
+            shortMetric: ['270 kg stocker', '270 kg stockers'],
+          },
+          'growing-800': {
+            label: 'Growing cattle, about 800 lb',
+            short: ['800 lb stocker', '800 lb stockers'],
+            shortMetric: ['360 kg stocker', '360 kg stockers'],
+          },
           'finishing-1000': { label: 'Cattle on grain, about 1,000 lb', short: ['steer on grain', 'cattle on grain'] },
           ewe: { label: 'Dry ewe', short: ['dry ewe', 'dry ewes'] },
           'ewe-nursing': { label: 'Ewe with lambs', short: ['ewe with lambs', 'ewes with lambs'] },
@@ -106,7 +114,7 @@ export const inputs = {
     offeredBy: 'herd',
   }),
   airF: number('Hottest part of the day', 't', 'f', [-20, 125], 90, {
-    help: 'Cattle drink half again as much at 90 °F as at 60 °F (32 and 16 °C). Sheep, goats and horses go by one figure here.',
+    help: 'Cattle drink half again as much at 90 °F as at 60 °F (32 and 16 °C). Sheep, goats and horses are counted with that from 80 °F (27 °C) on.',
     offeredBy: 'place.hot',
   }),
 };

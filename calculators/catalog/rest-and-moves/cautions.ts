@@ -87,7 +87,7 @@ export const cautions: readonly Caution<ValuesOf<typeof inputs> & ReturnType<typ
       values.verdict === 'grows-back' &&
       outruns.includes(values.forage) &&
       isInMilk(values) &&
-      values.moves.some(({ inDay }) => isStaggersSeason(inDay)),
+      values.moves.some(({ inDay }) => isStaggersSeason(inDay, values.isSouth)),
     ...staggers,
   },
   caution(({ forage }) => forage === 'sorghum-sudan' || forage === 'pearl-millet' || forage === 'small-grains', {

@@ -49,8 +49,8 @@ export default defineCalculator({
     },
     {
       title: 'The grass',
-      inputs: ['forage', 'startHeightIn', 'densityLbPerAcIn'],
-      summary: '{forage}, grazed from {startHeightIn}, {densityLbPerAcIn}',
+      inputs: ['forage', 'startHeightIn', 'densityLbPerAcIn', 'isSouth'],
+      summary: '{forage}, grazed from {startHeightIn}, {densityLbPerAcIn}, {isSouth}',
     },
     { title: 'The stock', inputs: ['stock'], summary: '{stock}' },
     {

@@ -63,10 +63,12 @@ export default defineEdges(definition, {
     edge('The toxin of old tall fescue', { on: 'stock.count=9&forage=tall-fescue', raised: 'stock.kind=horse', silent: 'stock.kind=cow-dry' }),
     // Paddocks are entered from the first move on, the last of sixteen 60 days later.
     edge('Fast, lush cool-season grass and', { raised: 'start=2026-05-31', silent: 'start=2026-06-01' }),
+    edge('Fast, lush cool-season grass and', { on: 'start=2026-10-01', raised: 'south=yes', silent: 'south=no' }),
     edge('Fast, lush cool-season grass and', { raised: 'start=2026-12-03', silent: 'start=2026-12-02' }),
     edge('Fast, lush cool-season grass and', { raised: 'forage=annual-ryegrass', silent: 'forage=bermudagrass' }),
     edge('Fast, lush cool-season grass and', { on: 'stock.count=9', raised: 'stock.kind=cow-nursing', silent: 'stock.kind=cow-dry' }),
     edge('Fast, lush cool-season grass and', { on: 'stock.count=9', raised: 'stock.kind=ewe-nursing', silent: 'stock.kind=ewe-dry' }),
+    edge('Fast, lush cool-season grass and', { on: 'stock.count=9', raised: 'stock.kind=doe', silent: 'stock.kind=doe-dry' }),
     edge('Fast, lush cool-season grass and', { raised: 'growth=3.77lb/ac/d', silent: 'growth=3.76lb/ac/d' }),
     edge('Indiangrass can hold prussic acid', { raised: 'forage=native-tall-grass', silent: 'forage=switchgrass' }),
     edge('Drought can leave nitrate in', { raised: 'forage=sorghum-sudan', silent: '' }),

@@ -28,7 +28,7 @@ export default defineCalculator({ slug: 'standing-feed', version: 2, title: 'Sto
       inputs: ['massFrom', 'densityLbPerAcIn', 'measuredDay', 'feed', 'lossPercent'],
       summary: '{feed}, measured on {measuredDay}, {densityLbPerAcIn}, {lossPercent} lost in a month',
     },
-    { title: 'When feed is wanted', inputs: ['fromDay', 'untilDay'], summary: '{fromDay} to {untilDay}' },
+    { title: 'When feed is wanted', inputs: ['fromDay', 'untilDay', 'isSouth'], summary: '{fromDay} to {untilDay}, {isSouth}' },
     {
       title: 'Strips and stubble',
       inputs: ['fenceFt', 'stripDays', 'stubbleLbPerAc', 'stubbleHeightIn'],
@@ -71,7 +71,7 @@ export default defineCalculator({ slug: 'standing-feed', version: 2, title: 'Sto
     }),
     caution(isMeasuredGrowing, {
       lead: 'Measured while it still grows? Measure again once growth has stopped.',
-      say: 'From April through September such grass mostly still grows, and what stands then is not what will stand in winter. This counts no growth and lets weather take its share from the day that you measured. Measure again after the killing frost, or whenever growth has stopped.',
+      say: 'From April through September, in the south from October through March, such grass mostly still grows, and what stands then is not what will stand in winter. This counts no growth and lets weather take its share from the day that you measured. Measure again after the killing frost, or whenever growth has stopped.',
       source: 'common practice',
     }),
     caution(meetsWinter, {
