@@ -16,6 +16,8 @@ interface ByShare {
   readonly shareNormalHead: number;
   readonly shareGoHead: number;
 }
+/** Where less counts, a guess at the rest decides the head count. */
+const leastReachPercent = 100 / 3;
 /** The list of thin stands was made with cattle; sheep and goats bite closer. */
 const isCattle = ({ kind }: { readonly kind: string }): boolean => !/^(?:ewe|doe|horse)/.test(kind);
 /** Pastures on which cattle go short in a poor year. */
@@ -41,7 +43,7 @@ const isAllPast = (values: CurveAnswers & { readonly fromDay: number; readonly t
 
 export default defineCalculator({
   slug: 'carrying-capacity',
-  version: 4,
+  version: 5,
   title: 'Carrying capacity in a dry year',
   inputs,
   refusals: [
@@ -156,6 +158,11 @@ export default defineCalculator({
       say: 'On one of the pastures the poor year makes more than the normal one. Look whether the two are swapped.',
       source: 'common practice',
     }),
+    caution(({ reaches }) => reaches.some(({ reachPercent }) => reachPercent < leastReachPercent), {
+      lead: 'Less than a third of some pasture counts. Walk it before you go by this.',
+      say: 'On one pasture or more, less than a third of the ground counts, by distance from water and slope. The ground near water is then grazed hardest, and the far grass feeds nobody. Look where dung lies and grass is bitten, and give your own share. Water farther out makes more of it count.',
+      source: 'our own',
+    }),
     caution(({ eatenPercent, yieldMeans, yieldFrom }) => yieldFrom === 'survey' && yieldMeans !== 'above-stubble' && eatenPercent > 25, {
       lead: 'The share eaten decides this count. In a drought go by the lower share.',
       say: 'The share eaten decides this count more than anything else. On range 25 % is the usual figure; higher shares come from pasture with rain, and no trial here shows that grass stands them in a drought. Go by the lower share.',
@@ -234,6 +241,10 @@ export default defineCalculator({
     {
       version: 4,
       say: 'a fresh form, and a bull that is chosen from the list, takes 2 % of his weight as eaten in a day, as every other form has it, no longer 2.2 %.',
+    },
+    {
+      version: 5,
+      say: 'a pasture that reaches more than a mile from water is counted ring by ring around the water, no longer all of it by its farthest point.',
     },
   ],
   topic: 'grass',

@@ -75,6 +75,11 @@ export default defineEdges(definition, {
     }),
     edge('More than half of the', { on: 'harvest=51pct', raised: 'yield-from=survey', silent: 'yield-from=stock-days' }),
     edge('On one of the pastures the', { on: 'pastures.normal=1600lb/ac', raised: 'pastures.poor=1601lb/ac', silent: 'pastures.poor=1600lb/ac' }),
+    // 2.5 parts of 2.739 squared are a third.
+    edge('On one pasture or more,', { raised: 'pastures.water-distance=2.74mi', silent: 'pastures.water-distance=2.73mi' }),
+    // At 2.5 miles 40 % counts by water; past 10 % of slope seven tenths of that.
+    edge('On one pasture or more,', { on: 'pastures.water-distance=2.5mi', raised: 'pastures.slope=10.1pct', silent: 'pastures.slope=10pct' }),
+    edge('On one pasture or more,', { on: 'pastures.water-distance=9mi', raised: 'reach-from=guide', silent: 'reach-from=own' }),
     edge('The share eaten decides this', { raised: 'harvest=26pct', silent: 'harvest=25pct' }),
     edge('More than half of the', { raised: 'harvest=51pct', silent: 'harvest=50pct' }),
     edge('More than half of the', { on: 'yield-means=gone-of-growth&eaten-of-gone=100pct', raised: 'gone=51pct', silent: '' }),

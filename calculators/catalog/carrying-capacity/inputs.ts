@@ -104,7 +104,8 @@ export const ground = {
       waterDistanceMi: number('Farthest from water', 'w', 'mi', [0, 10], 0.5, {
         usual: 'waterMi',
         shownWhen: { ...byYield, reachFrom: 'guide' },
-        help: 'Past a mile (1.6 km) cattle use about half of it; past two (3.2 km), next to none.',
+        help: 'Taken as a round pasture with one water in the middle. Of its ground within a mile (1.6 km) all counts, from there to two (3.2 km) half, past that none.',
+        ask: 'Is it long, square or watered in two places? Then more lies near water than this counts: give your own share.',
         offeredBy: 'pasture.waterDistance',
       }),
       slopePercent: number('Slope', 's', 'pct', [0, 100], 5, {
