@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { numberToCall } from '../../calculators/kit/helpLines.ts';
 import { monthsOnTo } from '../../calculators/units/months.ts';
 
 /** Fewer inches than this between start and stop are no graze, and the rest worked out from them is a few days. */
@@ -91,7 +92,7 @@ const lineSchema = v.strictObject({
   /** Who answers. */
   who: wordsSchema,
   /** Number, and how to use it. */
-  reach: v.pipe(v.string(), v.regex(/\d[\d-]*\d(?![\d-])/, 'a number to call')),
+  reach: v.pipe(v.string(), v.regex(numberToCall, 'a whole number to call')),
   hours: wordsSchema,
 });
 

@@ -70,7 +70,12 @@ describe('what is wrong is told in one sentence with its place', () => {
     [
       'values.talkToSomeone.lines.0.reach',
       'ask around',
-      'Line 1: Number, and how to use it: “ask around” cannot be read; write a number to call, such as call or text 555-0100.',
+      'Line 1: Number, and how to use it: “ask around” cannot be read; write a whole number to call, such as call or text (406) 555-0100.',
+    ],
+    [
+      'values.talkToSomeone.lines.0.reach',
+      'day and night: 24',
+      'Line 1: Number, and how to use it: “day and night: 24” cannot be read; write a whole number to call, such as call or text (406) 555-0100.',
     ],
     [`${hay}.likelyUsdPerTon`, 'abc', 'Hay, likely: “abc” is no number; write dollars a ton, such as 165.'],
     [`${hay}.likelyUsdPerTon`, 0, 'Hay, likely: “0” is not above zero; write dollars a ton, such as 165.'],

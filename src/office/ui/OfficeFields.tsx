@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import { dialsOf } from '../../../calculators/kit/helpLines.ts';
 import type { ChoiceInput, DateInput } from '../../../calculators/kit/inputs.ts';
 import { Field } from '../../../calculators/ui/Field.tsx';
 import { monthName, shortMonthName } from '../../../calculators/units/months.ts';
@@ -106,7 +107,9 @@ function OneField({ field, path, of, filling }: OneProps) {
   };
   // A number stands beside its unit, whatever else is said of it.
   const unit = field.kind === 'number' ? [`${field.right.charAt(0).toUpperCase()}${field.right.slice(1)}.`] : [];
-  const help = [...unit, ...(field.help === undefined ? [] : [field.help])].join(' ') || undefined;
+  const dials = field.isDialed ? dialsOf(kept) : undefined;
+  const dialed = dials === undefined ? [] : [`A tap on it dials ${dials}.`];
+  const help = [...unit, ...dialed, ...(field.help === undefined ? [] : [field.help])].join(' ') || undefined;
   const told = { label: field.label, ...(help === undefined ? {} : { help }) };
   if (field.isLong) return <Words {...shared} {...told} isParagraph />;
   if (field.kind === 'monthDay') return <MonthDayView {...shared} cell={{ kind: 'monthDay', ...told }} />;

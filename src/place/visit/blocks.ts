@@ -159,8 +159,8 @@ const cautionLines = (results: readonly Result[]): readonly Line[] => {
 /** The office's lines and people close by before the national lines, which always stand. */
 const talkLines = ({ office }: Facts): readonly Line[] => [
   ...[...(office?.lines ?? []), ...nationalLines].map((line): Line => {
-    const { before, number, after } = dialed(line);
-    return [{ text: before }, { text: number, href: `tel:${number.replaceAll('-', '')}` }, { text: after }];
+    const { before, number, dials, after } = dialed(line);
+    return [{ text: before }, { text: number, href: `tel:${dials}` }, { text: after }];
   }),
   ...(office === undefined || office.near === '' ? [] : [plain(office.near)]),
 ];
