@@ -172,6 +172,8 @@ export function NotePage(view: PlaceView) {
   return (
     <div class="note-page">
       <Troubled trouble={noteWork.trouble ?? visitWork.trouble} what="This note" />
+      {visit.clash !== undefined && <p class="problem">Its visit still says two things. Pick before this note goes out:</p>}
+      <RecordClashes record={visit} onChange={onVisit} />
       <RecordClashes record={note} onChange={onNote} />
       <p>
         <a href={`#/visit/${visit.id}`}>Back to the visit</a>
