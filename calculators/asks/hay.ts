@@ -46,9 +46,9 @@ export const feedingInputs = {
 export const yearlyRain = (more: { readonly shownWhen?: ShownWhen } = {}) =>
   choice('Rain in a usual year', 'middle', {
     options: {
-      dry: { label: 'Under 25 in (635 mm)', short: 'under 25 in of rain' },
-      middle: { label: '25 to 40 in (635 to 1,015 mm)', short: '25 to 40 in of rain' },
-      wet: { label: 'Over 40 in (1,015 mm)', short: 'over 40 in of rain' },
+      dry: { label: 'Under 25 in (635 mm)', short: 'under 25 in of rain', shortMetric: 'under 635 mm of rain' },
+      middle: { label: '25 to 40 in (635 to 1,015 mm)', short: '25 to 40 in of rain', shortMetric: '635 to 1,015 mm of rain' },
+      wet: { label: 'Over 40 in (1,015 mm)', short: 'over 40 in of rain', shortMetric: 'over 1,015 mm of rain' },
     },
     ...more,
     help: 'Hay left outside loses more where it rains more.',

@@ -41,14 +41,17 @@ export interface NumberInput<U extends UnitName = UnitName> extends Common {
   readonly whole?: boolean;
   /** Past this range a number looks wrong, and the form asks about it. */
   readonly usual?: UsualName;
-  /** What one tap on plus or minus adds, in this unit; one in the last place that the default shows, if it is not said. */
+  /** What one tap on plus or minus adds, in this unit. If it is not said, a round figure near a hundredth of the number, of what is counted one. */
   readonly step?: number;
   readonly tool?: Tool;
 }
+type ShortWords = string | readonly [one: string, many: string];
 export interface Option {
   readonly label: string;
   /** At most 24 characters, for a line that sums up a group: `soil group B`; of what is counted, one and many: `['cow', 'cows']`. */
-  readonly short?: string | readonly [one: string, many: string];
+  readonly short?: ShortWords;
+  /** The same where an amount stands in it, for who reads in metric: `over 1,015 mm of rain`. */
+  readonly shortMetric?: ShortWords;
   /** Options of one group stand together in a long list. */
   readonly group?: string;
   readonly aliases?: readonly string[];

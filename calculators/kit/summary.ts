@@ -1,6 +1,6 @@
 import { printDay, printNumber } from '../units/printQuantity.ts';
 import type { UnitSystem } from '../units/units.ts';
-import type { Cell, Input, Inputs, MonthsInput, RowsInput } from './inputs.ts';
+import type { Cell, Input, Inputs, MonthsInput, Option, RowsInput } from './inputs.ts';
 import { printInput } from './print.ts';
 import { readCell, readMonth } from './read.ts';
 import type { PlainGroup } from './screen.ts';
@@ -19,6 +19,11 @@ export interface Summary {
   readonly missing: readonly string[];
 }
 
+/** The few words of an option, in the reader's units, where it has some. */
+export function shortOf({ short, shortMetric }: Option, system: UnitSystem, many = true): string | undefined {
+  const words = (system === 'si' ? shortMetric : undefined) ?? short;
+  return words === undefined || typeof words === 'string' ? words : words[many ? 1 : 0];
+}
 /** One answer as it is read, with its unit unless `bare`; as typed where it cannot be read. */
 function tellCell(cell: Cell, text: string, system: UnitSystem, bare = false, many = true): string {
   const reading = readCell(cell, text, system);
@@ -26,9 +31,8 @@ function tellCell(cell: Cell, text: string, system: UnitSystem, bare = false, ma
   const { value } = reading;
   switch (cell.kind) {
     case 'choice': {
-      const { short, label } = cell.options[String(value)] ?? { label: text };
-      if (short === undefined) return label;
-      return typeof short === 'string' ? short : short[many ? 1 : 0];
+      const option = cell.options[String(value)] ?? { label: text };
+      return shortOf(option, system, many) ?? option.label;
     }
     case 'yesNo':
       return cell.short?.[value === true ? 0 : 1] ?? (value === true ? 'yes' : 'no');

@@ -3,15 +3,15 @@ import { type Cell, type MonthsInput, type RecordInput, sharesRows } from '../ki
 import { printInput } from '../kit/print.ts';
 import { tallyOf } from '../kit/screen.ts';
 import { isShown, rowsIn, type Texts, textIn } from '../kit/state.ts';
+import { shortOf } from '../kit/summary.ts';
 import { dayOf } from '../units/printQuantity.ts';
 import { readQuantity } from '../units/readQuantity.ts';
 import type { UnitSystem } from '../units/units.ts';
 
 /** An option in few words: its own short ones, or its label up to where that begins to explain. */
-function shortOption({ options }: Extract<Cell, { kind: 'choice' }>, text: string): string {
-  const { short, label } = options[text] ?? { label: text };
-  const told = typeof short === 'string' ? short : short?.[1];
-  return told ?? label.split(/[:;] /)[0] ?? label;
+function shortOption({ options }: Extract<Cell, { kind: 'choice' }>, text: string, system: UnitSystem): string {
+  const option = options[text] ?? { label: text };
+  return shortOf(option, system) ?? option.label.split(/[:;] /)[0] ?? option.label;
 }
 /** What was typed in another unit, 75 mm, would come to 2.953 in: two digits after the point say as much. */
 const asToldShort = (value: number, text: string): number => (/[a-z]/i.test(text) && Math.abs(value) >= 1 ? Math.round(value * 100) / 100 : value);
@@ -25,7 +25,7 @@ export function sideTitles(calculator: Calculator, mine: Texts, theirs: Texts | 
   if (!theirs) return ['', ''];
   const differing = Object.entries(calculator.inputs).flatMap(([key, input]): (readonly [string, string])[] => {
     const say = (cell: Cell | MonthsInput | RecordInput, text: string): string => {
-      if (cell.kind === 'choice') return shortOption(cell, text);
+      if (cell.kind === 'choice') return shortOption(cell, text, system);
       const day = cell.kind === 'date' ? dayOf(text) : undefined;
       const reading = cell.kind === 'number' ? readQuantity(text, cell.unit) : undefined;
       const value = reading?.is === 'value' ? asToldShort(reading.value, text) : day;

@@ -48,6 +48,13 @@ const isMillions = (text: string): boolean => /^M(?:[Ll]|m|g)(?![A-Za-z])/.test(
 /** The unit that a text names, by token, by print or by any other way to type it. Capitals matter only where they make it another unit. */
 export const unitOf = (text: string, dimension: string): UnitName | undefined => (isMillions(text.trim()) ? undefined : spelled(text, dimension));
 
+/** A unit that was typed by its first word, with the whole of it that its field put behind: `mm mm/tonne/ha`. */
+function cutShort(tail: string, dimension: string): UnitName | undefined {
+  const at = tail.lastIndexOf(' ');
+  const whole = tail.slice(at + 1);
+  return at > 0 && isUnit(whole) && units[whole].dimension === dimension && unitOf(tail.slice(0, at), dimension) !== undefined ? whole : undefined;
+}
+
 const thousands = /^-?[1-9]\d{0,2}(?:,\d{3})+(?:\.\d*)?$/;
 /** What stands between thousands: `1,280`, `1 280`. In `1 280/300` it is a whole and a part. */
 const betweenThousands = /(?<=^-?\s*[1-9]\d?\d?(?:[,\s]\d{3})*)[,\s](?=\d{3}(?!\d|\s*\/))/g;
@@ -106,7 +113,7 @@ function readAnew(text: string, declared: UnitName): QuantityReading {
   const [, minus, wholes, top, bottom, topAlone, bottomAlone, decimal, tail = ''] = found;
   const size = decimal !== undefined ? Number(decimal) : Number(wholes ?? 0) + Number(top ?? topAlone) / Number(bottom ?? bottomAlone);
   if (!Number.isFinite(size)) return { is: 'words' };
-  const unit = tail === '' ? declared : unitOf(tail, dimension);
+  const unit = tail === '' ? declared : (unitOf(tail, dimension) ?? cutShort(tail, dimension));
   if (unit === undefined) {
     if (another.test(tail)) return { is: 'words' };
     const meant = isMillions(tail) ? spelled(tail, dimension) : undefined;

@@ -78,10 +78,16 @@ const onceLive = ['src/scripts/later.tsx', 'calculators/ui/twoSides.ts', 'calcul
 const placeFields = ['src/scripts/place.tsx', 'src/place/ui/FieldView.tsx'];
 /** What is always fetched together of a room: what draws a field of the place and tells it in words, its store, what fills a form with it, its herd, today. */
 const together: readonly { readonly as: string; readonly from: string; readonly of: RegExp }[] = [
-  { as: 'field-view', from: 'src/place/ui/Start.tsx', of: /\/src\/place\/ui\/(?:FieldView|told|texts|fields\/field)\.tsx?$/ },
+  { as: 'field-view', from: 'src/place/ui/Start.tsx', of: /\/src\/place\/ui\/(?:FieldView|FieldFrame|told|texts|fields\/field)\.tsx?$/ },
   { as: 'store', from: 'src/place/store/openStore.ts', of: /\/src\/place\/store\/|\/node_modules\/idb\// },
   { as: 'store', from: 'src/scripts/place.tsx', of: /\/form\/keepAddress\.ts$/ },
   { as: 'lines', from: 'src/place/store/rowKind.ts', of: /\/src\/place\/(?:model\/(?:row|readRow|migrations\/row)|store\/rowKind)\.ts$/ },
+  {
+    as: 'visit',
+    from: 'src/place/store/visitKinds.ts',
+    of: /\/src\/place\/(?:model\/(?:migrations\/)?(?:visit|note|result|readVisit|photo)|store\/visitKinds)\.ts$/,
+  },
+  { as: 'record-days', from: 'src/place/offer/recordOffers.ts', of: /\/src\/place\/(?:record\/(?:days|grounds)|offer\/stockToday)\.ts$/ },
   { as: 'at-form', from: 'src/place/form/atPlace.ts', of: /\/(?:textAt|form\/chosen)\.ts$/ },
   { as: 'clock', from: 'src/scripts/clock.ts', of: /\/clock\.ts$/ },
   { as: 'herd', from: 'src/place/offer/stockToday.ts', of: /\/src\/place\/offer\/(?!stockToday|mainOf)/ },

@@ -125,6 +125,23 @@ test('a herd that was split is told once, and one part of it is moved by itself'
   expect(left).toEqual(['m2']);
 });
 
+test('of a herd whose old line holds all of it still, who stayed is moved as so many as stayed', async ({ page }) => {
+  await page.clock.setFixedTime(morning);
+  await page.goto('/about/');
+  const creek = { id: 'creek', name: 'Creek flat', areaAc: 40, isCounted: true, paddocks: [] };
+  const cows = { id: 'cows', kind: 'cow' as const, countHead: 45, weightLb: 1250 };
+  await keepPlace(page, { ...twoBench, herd: [cows], pastures: [...twoBench.pastures, creek] });
+  const stock = [{ kind: 'cow' as const, countHead: 20, weightLb: 1250, lbPerDay: 30 }];
+  await keepRows(page, [aMove({ placeId, inDay: '2027-06-08' }), aMove({ id: 'm2', placeId, paddockId: 'high', inDay: '2027-06-10', stock })]);
+  await page.goto('/place/#/gate');
+  await button(page, 'They moved').tap();
+  await button(page, 'Low bench').tap();
+  await button(page, /^Creek flat/).tap();
+  await expect
+    .poll(async () => (await moves(page)).find((row) => 'inDay' in row && row.inDay === '2027-06-20'))
+    .toMatchObject({ paddockId: 'creek', stock: [{ kind: 'cow', countHead: 25 }] });
+});
+
 test('of two herds one is moved on an earlier day than the other came, and is asked for its own heights', async ({ page }) => {
   await page.clock.setFixedTime(morning);
   await page.goto('/about/');

@@ -1,41 +1,14 @@
 // Whoever listens, or sees only the colors of the device, learns what the page shows.
 import { expect, type Page, test } from '@playwright/test';
+import { aPlan } from '../place/aRow.ts';
+import { heard, hearsOnce, listen } from './heard.ts';
 import { openForms } from './officeHere.ts';
 import { keepPlace, twoBench } from './placeOfOnes.ts';
 import { button, go, open, placed } from './placePage.ts';
-import { keepersPhone, morning, open as openRecord } from './recordOfOnes.ts';
+import { keepersPhone, morning, open as openRecord, placeId, record } from './recordOfOnes.ts';
 import { begun } from './visitsOfOnes.ts';
 
 test.use(keepersPhone);
-
-/** Keeps from now on what is read aloud: what comes into a region that stood there before, and alerts. */
-const listen = (page: Page): Promise<void> =>
-  page.evaluate(() => {
-    const heard: string[] = [];
-    const isAlert = (node: Node): boolean => node instanceof Element && node.matches('[role=alert]');
-    new MutationObserver((records) => {
-      for (const { target, type, addedNodes } of records) {
-        const around = target instanceof Element ? target : target.parentElement;
-        const isHeard = around?.closest('[role=status], [role=alert], [aria-live]') != null;
-        const nodes = type === 'characterData' ? [target] : [...addedNodes].filter((node) => isHeard || isAlert(node));
-        if (type === 'characterData' && !isHeard) continue;
-        for (const { textContent } of nodes) if (textContent) heard.push(textContent);
-      }
-    }).observe(document, { subtree: true, childList: true, characterData: true });
-    Object.assign(window, { heard });
-  });
-const heard = (page: Page): Promise<readonly string[]> =>
-  page.evaluate(() => {
-    const found: unknown = Reflect.get(window, 'heard');
-    return Array.isArray(found) ? found.map(String) : [];
-  });
-/** These words once, and no second time a while later. */
-async function hearsOnce(page: Page, words: string): Promise<void> {
-  const times = async (): Promise<number> => (await heard(page)).filter((each) => each.includes(words)).length;
-  await expect.poll(times, { message: words }).toBe(1);
-  await page.waitForTimeout(700);
-  expect(await times(), words).toBe(1);
-}
 
 test.describe('in the colors of the device', () => {
   test.use({ forcedColors: 'active' });
@@ -115,6 +88,66 @@ test('what is wrong with a field of the place or of the office is told once some
   await web.fill('nowhere');
   await page.keyboard.press('Tab');
   await hearsOnce(page, '“nowhere”');
+});
+
+test('two days that do not go together are told once, as the one that brought it is left', async ({ page }) => {
+  await openRecord(page, 'record', [...record, aPlan({ placeId, inDay: '2027-07-01', outDay: '2027-07-08' })]);
+  await page.locator('summary', { hasText: 'High bench, May 20' }).tap();
+  await listen(page);
+  // Its words name its days, so they change with them. A key goes to the next part of a day first.
+  const out = page.getByLabel(/^High bench, May 20.*: Out$/);
+  await out.fill('2027-05-19');
+  expect(await heard(page)).toEqual([]);
+  await out.blur();
+  await hearsOnce(page, 'They went out before they came in. Look at both days.');
+  await out.fill('2027-06-30');
+  await out.blur();
+  await hearsOnce(page, 'Out is a day that has not come yet.');
+  await hearsOnce(page, 'Herd 1 was on Low bench then, too, from Jun 8 until now.');
+  await page.locator('summary', { hasText: 'Planned moves' }).tap();
+  await page.locator('summary', { hasText: 'High bench, Jul 1' }).tap();
+  // Of two days it is the first that is set behind the other.
+  const planned = page.getByLabel(/^High bench, Jul \d: In$/);
+  await planned.fill('2027-07-09');
+  await planned.blur();
+  await hearsOnce(page, 'They would go out before they come in. Look at both days.');
+});
+
+test('a step and a next look before the visit are told once, whichever day brought it', async ({ page }) => {
+  await begun(page);
+  await page.getByLabel('Day of the visit').fill('2027-06-18');
+  await page.getByLabel('Step 1: What').fill('Rest High bench');
+  await listen(page);
+  const by = page.getByLabel('Step 1: By when');
+  await by.fill('2027-06-17');
+  expect(await heard(page)).toEqual([]);
+  await by.blur();
+  await hearsOnce(page, 'That day comes before the visit. Look at both days.');
+  const next = page.getByLabel('Day of the next look');
+  await next.fill('2027-06-10');
+  await next.blur();
+  await hearsOnce(page, 'The next look comes before the visit. Look at both days.');
+  await next.fill('2027-06-20');
+  await by.fill('2027-06-20');
+  await by.blur();
+  await listen(page);
+  const day = page.getByLabel('Day of the visit');
+  await day.fill('2027-06-21');
+  await day.blur();
+  await hearsOnce(page, 'comes before the visit. Look at both days.');
+});
+
+test('the day on which a price was seen is told to be missing, once that price is another and is left', async ({ page }) => {
+  await openForms(page, 'Plains range');
+  await page.locator('#step-3 > summary').tap();
+  await page.getByRole('button', { name: 'Make it today for “Seen”' }).first().tap();
+  const high = page.getByRole('textbox', { name: 'Hay, high' });
+  await listen(page);
+  await high.fill('444');
+  await expect(page.locator('#step-3').getByText('This is missing').first()).toBeVisible();
+  expect(await heard(page)).toEqual([]);
+  await page.keyboard.press('Tab');
+  await hearsOnce(page, 'This is missing');
 });
 
 test('whoever adds something goes on in its first field', async ({ page }) => {

@@ -2,6 +2,7 @@
 import { expect, type Page, test } from '@playwright/test';
 import { readOfficeFile, writeOffice } from '../../src/office/model/officeFile.ts';
 import { anOffice, officeWith } from '../office/anOffice.ts';
+import { hearsOnce, listen } from './heard.ts';
 import { fileOf, openForms, put, save } from './officeHere.ts';
 
 const high = (page: Page) => page.getByRole('textbox', { name: 'Hay, high' });
@@ -172,6 +173,17 @@ test('a window that heard of no other writes over nothing', async ({ page, conte
   await expect(name(other)).toHaveValue('Example County office');
 });
 
+/** Full up to the last letter. */
+const fillUp = (page: Page): Promise<void> =>
+  page.evaluate(() => {
+    for (let size = 1024 * 1024; size >= 1; size = Math.floor(size / 2))
+      try {
+        for (let index = 0; ; index++) localStorage.setItem(`full-${size}-${index}`, 'x'.repeat(size));
+      } catch {
+        // The next smaller one.
+      }
+  });
+
 test.describe('a store that keeps nothing', () => {
   const bar = (page: Page) => page.getByText('This window keeps nothing. Save the file before you close it.');
 
@@ -196,15 +208,7 @@ test.describe('a store that keeps nothing', () => {
   test('full: what was kept stays, work goes on in the window, and it asks before it is closed', async ({ page }) => {
     await openForms(page, 'Plains range');
     await name(page).fill('Example County office');
-    // Full up to the last letter.
-    await page.evaluate(() => {
-      for (let size = 1024 * 1024; size >= 1; size = Math.floor(size / 2))
-        try {
-          for (let index = 0; ; index++) localStorage.setItem(`full-${size}-${index}`, 'x'.repeat(size));
-        } catch {
-          // The next smaller one.
-        }
-    });
+    await fillUp(page);
     await page.locator('.start-again > summary').click();
     await page.getByRole('button', { name: 'Begin' }).click();
     await expect(bar(page)).toBeVisible();
@@ -220,5 +224,35 @@ test.describe('a store that keeps nothing', () => {
     await page.reload();
     expect(isAsked).toBe(true);
     await expect(name(page)).toHaveValue('Example County office');
+  });
+
+  test('full while somebody types: it is said once, all that is typed stands and is saved, and it is kept as soon as there is room', async ({
+    page,
+  }) => {
+    await openForms(page, 'Plains range');
+    await name(page).fill('Example County office');
+    await fillUp(page);
+    await listen(page);
+    await name(page).fill('Example County office, upper valley');
+    await expect(bar(page)).toBeVisible();
+    await page.getByRole('textbox', { name: 'Phone' }).fill('555-0100');
+    await hearsOnce(page, 'This window keeps nothing. Save the file before you close it.');
+    await prices(page).click();
+    await high(page).fill('222');
+    await page.getByRole('button', { name: 'Make it today for “Seen”' }).first().click();
+    const typed = { head: { name: 'Example County office, upper valley', phone: '555-0100' }, values: { hayPrice: { highUsdPerTon: 222 } } };
+    expect(readOfficeFile(await save(page))).toMatchObject({ office: typed });
+    // What lay there before was not torn in two.
+    expect(await page.evaluate(() => localStorage.getItem('holdwater-office-draft'))).toContain('Example County office');
+    await page.evaluate(() => {
+      for (const key of Object.keys(localStorage)) if (key.startsWith('full-')) localStorage.removeItem(key);
+    });
+    await high(page).fill('223');
+    await expect(bar(page)).toHaveCount(0);
+    await page.reload();
+    await expect(name(page)).toHaveValue('Example County office, upper valley');
+    await expect(page.getByRole('textbox', { name: 'Phone' })).toHaveValue('555-0100');
+    await prices(page).click();
+    await expect(high(page)).toHaveValue('223');
   });
 });

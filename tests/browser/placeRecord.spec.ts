@@ -224,6 +224,20 @@ test('tables go out and come in again, line by line, and nothing is written befo
   await expect(page.getByText('The first line must name the columns.')).toBeVisible();
 });
 
+test('in metric the table of moves goes out in metric, and changes nothing when it comes back', async ({ page }) => {
+  await page.goto('/about/');
+  await page.evaluate((key) => localStorage.setItem(key, 'si'), unitsKey);
+  await open(page, 'record');
+  await page.locator('summary', { hasText: 'Save or bring in a table' }).click();
+  const [saved] = await Promise.all([page.waitForEvent('download'), button(page, 'Save moves.csv').click()]);
+  const text = readFileSync(await saved.path(), 'utf8');
+  // 1,250 lb are 566.9905 kg.
+  expect(text).toMatch(/^paddock,hectares,.*weight_kg,height_in_mm,height_out_mm,hay_kg,word,kg_day\n/);
+  expect(text).toContain(',45,566.9905,');
+  await page.getByLabel('Bring in a table of moves or of rain').setInputFiles({ name: 'moves.csv', mimeType: 'text/csv', buffer: Buffer.from(text) });
+  await expect(button(page, 'Nothing new to bring in')).toBeDisabled();
+});
+
 test('the rain that a calculator kept before is offered once', async ({ page }) => {
   await page.goto('/about/');
   await page.evaluate(() => localStorage.setItem('holdwater-record:rainRecord', '#= unit=in; unlisted=not-read\n2026-05-01, 0.3\n2026-05-02, 0.1'));

@@ -3,8 +3,10 @@ import { describe, expect, test } from 'vitest';
 import definition from '../../calculators/catalog/carrying-capacity/definition.ts';
 import { inputs } from '../../calculators/catalog/carrying-capacity/inputs.ts';
 import { resultAt, runQuery } from '../../calculators/kit/cases.ts';
+import { commonGrazer } from '../../calculators/math/herd/likelyIntakePercent.ts';
 import { dayMs } from '../../calculators/units/days.ts';
 import { isoDay } from '../../calculators/units/printQuantity.ts';
+import { expectWithin } from '../support/expectWithin.ts';
 
 const run = (query: string) => runQuery(definition, query);
 const numberAt = (query: string, path: string): number => Number(resultAt(run(query), path));
@@ -29,6 +31,24 @@ describe('carrying-capacity', () => {
     expect(sharesAt(10)).toEqual([5, 10, 25]);
     expect(sharesAt(40)).toEqual([25, 40, 55]);
     expect(sharesAt(80)).toEqual([65, 80, 90]);
+  });
+  // Appetites of the guides: hibberd-thrift-1992 for cows, semler-sheep and nrc-small-ruminants-2007 for ewes.
+  test('one kind stands for another by what they eat: a dry flock and its cows carry the same', () => {
+    const eatsLb = (kind: 'cow-nursing' | 'ewe-dry' | 'ewe-nursing'): number => {
+      const { weightLb, intakePercent } = commonGrazer(kind);
+      return (weightLb * intakePercent) / 100;
+    };
+    expectWithin(eatsLb('cow-nursing') / eatsLb('ewe-dry'), 10, 0.5);
+    expectWithin(eatsLb('cow-nursing') / eatsLb('ewe-nursing'), 5, 0.5);
+    expect(inputs.pastures.columns.usualHead.help).toContain('ten dry ewes, or five with lambs');
+    expect(inputs.usualEatenLbPerDay.help).toContain(`a dry ewe of 160 lb (73 kg) about ${eatsLb('ewe-dry')} lb`);
+    const carried = (usual: string): number =>
+      numberAt(
+        `yield-from=stock-days&herd.kind=ewe-dry&herd.count=250&herd.weight=160lb&herd.intake=2pct&pastures.lasted=160d&${usual}`,
+        'normalHead',
+      );
+    const [flock, asCows] = [carried('pastures.usual=250&usual-eaten=3.2lb/d'), carried('pastures.usual=25&usual-eaten=31lb/d')];
+    expectWithin(asCows / flock, 1, 0.05);
   });
   test('feeds nobody with what grows after the last day', () => {
     // By North Dakota's curve 5, 40 and 35 % of the year have grown by the end of June.

@@ -1,7 +1,10 @@
 import { expect, it } from 'vitest';
-import type { Input } from '../../calculators/kit/inputs.ts';
-import { type UnitName, type UnitSystem, unitIn, units } from '../../calculators/units/units.ts';
+import { yearlyRain } from '../../calculators/asks/hay.ts';
+import type { Input, Option } from '../../calculators/kit/inputs.ts';
+import { summaryOf } from '../../calculators/kit/summary.ts';
+import { convert, isUnit, type UnitName, type UnitSystem, unitIn, units } from '../../calculators/units/units.ts';
 import { calculators, fileOf } from '../support/catalog.ts';
+import { expectWithin } from '../support/expectWithin.ts';
 
 // A field shows the unit of its reader, and a number typed alone takes it: a bare number in a hint is then typed in the wrong unit.
 
@@ -85,4 +88,43 @@ it.each(calculators)('$slug names heights and heats that can kill in both system
   const texts = cautions.filter(({ life }) => life === true).flatMap(({ lead, say }) => [lead, say].filter((each) => typeof each === 'string'));
   const wrong = texts.filter((text) => heightOrHeat.test(text.replace(/\d+ to (?=\d)/g, '')));
   expect(wrong, `${fileOf(slug, 'cautions.ts')} or definition.ts: add the metric figure in brackets`).toEqual([]);
+});
+
+const wordsOfShort = (short: Option['short']): readonly string[] => (short === undefined ? [] : typeof short === 'string' ? [short] : short);
+/** Options whose few words tell an amount, with what a metric reader is told instead. */
+const optionsOf = (inputs: Readonly<Record<string, Input>>): readonly Option[] =>
+  Object.values(inputs).flatMap((input) =>
+    input.kind === 'rows' ? optionsOf(input.columns) : input.kind === 'choice' ? Object.values<Option>(input.options) : [],
+  );
+const amounts = (text: string, of: string): readonly (readonly [number, string])[] =>
+  [...text.matchAll(new RegExp(`([\\d,.]+)(?: to ([\\d,.]+))? (${of})\\b`, 'g'))].flatMap(([, one = '', other, unit = '']) =>
+    [one, ...(other === undefined ? [] : [other])].map((each) => [Number(each.replaceAll(',', '')), unit] as const),
+  );
+it.each(calculators)('$slug tells the amounts of an option in a line in the reader’s units too', ({ slug, inputs }) => {
+  for (const { short, shortMetric } of optionsOf(inputs)) {
+    const metric = wordsOfShort(shortMetric);
+    for (const [at, words] of wordsOfShort(short).entries()) {
+      const ours = amounts(words, 'in|ft|lb');
+      const theirs = amounts(metric[at] ?? '', 'mm|m|kg');
+      expect(theirs.length, `“${words}” of ${fileOf(slug, 'inputs.ts')} needs a shortMetric`).toBe(ours.length);
+      for (const [index, [amount, unit]] of ours.entries()) {
+        const [told = Number.NaN, inUnit = ''] = theirs[index] ?? [];
+        if (!isUnit(unit) || !isUnit(inUnit)) throw new RangeError(words);
+        // Told round: within two in a hundred.
+        expectWithin(told / convert(amount, unit, inUnit), 1, 0.02);
+      }
+    }
+  }
+});
+it('tells the class of rain in a line in millimeters to who reads in metric', () => {
+  const rain = { yearlyRain: yearlyRain() };
+  const line = (text: string, system: UnitSystem) =>
+    summaryOf(rain, { title: 'G', inputs: ['yearlyRain'], summary: 'at {yearlyRain}' }, { yearlyRain: text }, system).text;
+  // An inch is 25.4 mm: 25 in are 635 mm and 40 in 1,016.
+  expect(['dry', 'middle', 'wet'].map((each) => line(each, 'si'))).toEqual([
+    'at under 635 mm of rain',
+    'at 635 to 1,015 mm of rain',
+    'at over 1,015 mm of rain',
+  ]);
+  expect(line('wet', 'us')).toBe('at over 40 in of rain');
 });

@@ -3,9 +3,11 @@ import { describe, expect, test } from 'vitest';
 import definition from '../../calculators/catalog/sown-feed/definition.ts';
 import { inputs } from '../../calculators/catalog/sown-feed/inputs.ts';
 import { resultAt, runLink, runQuery } from '../../calculators/kit/cases.ts';
+import { toLink } from '../../calculators/kit/link.ts';
 import { printInput } from '../../calculators/kit/print.ts';
 import { readCell } from '../../calculators/kit/read.ts';
-import { keptText } from '../../calculators/ui/fieldText.ts';
+import { startTexts } from '../../calculators/kit/state.ts';
+import { keptText, shownText } from '../../calculators/ui/fieldText.ts';
 import { dayMs } from '../../calculators/units/days.ts';
 import { isoDay } from '../../calculators/units/printQuantity.ts';
 import { expectWithin } from '../support/expectWithin.ts';
@@ -26,11 +28,30 @@ describe('sown-feed', () => {
     expect(printInput(3, inputs.waterPerTonIn, 'si')).toBe('34.0 mm per tonne/ha');
     expect(keptText('34', 'in/ton/ac', 'si')).toBe('34\u00a0mm/tonne/ha');
   });
+  test('takes water that is typed in millimeters for the ground that its field names, and keeps what was typed', () => {
+    const read = (typed: string, system: 'us' | 'si') => {
+      const reading = readCell(inputs.waterPerTonIn, keptText(typed, 'in/ton/ac', system), system);
+      return 'value' in reading && typeof reading.value === 'number' ? reading.value : Number.NaN;
+    };
+    // An inch is 25.4 mm, a short ton an acre 2.2417 metric tons a hectare (NIST SP 811): 34 mm for a metric ton a hectare are 3.0007 in for a ton an acre.
+    const tonAcre = 907.18474 / 404.68564224;
+    for (const typed of ['34 mm', '34mm', '34 millimeters', '34 mm per tonne/ha']) expectWithin(read(typed, 'si'), (34 / 25.4) * tonAcre, 1e-9);
+    // Beside inches for a ton an acre, and where the ground is named, millimeters are for a ton an acre. So are inches beside millimeters.
+    expectWithin(read('76.2 mm', 'us'), 3, 1e-9);
+    expectWithin(read('76.2 mm per ton/ac', 'si'), 3, 1e-9);
+    expectWithin(read('3 in', 'si'), 3, 1e-9);
+    const kept = keptText('34 mm', 'in/ton/ac', 'si');
+    expect([shownText(kept, 'in/ton/ac', 'si'), shownText(kept, 'in/ton/ac', 'us')]).toEqual(['34 mm', '34 mm/tonne/ha']);
+    const form = { this: { ...startTexts(inputs, 'si'), waterPerTonIn: kept }, that: null };
+    expect(toLink(definition, form)).toContain('&water-per-ton=34mm/tonne/ha&');
+  });
   test('takes the cost of a hectare, also where its dollars are typed with their sign', () => {
     const cost = (seed: string) => numberAt(`seed=${seed}&sowing=0usd&feed=0usd&other=0usd`, 'acreCostUsd');
     expectWithin(cost('35usd'), 35, 1e-9);
     // A hectare is 2.47105 acres (NIST SP 811).
     expectWithin(cost('100usd/ha'), 40.4686, 1e-4);
+    for (const typed of ['$100', '100 dollars', '100 usd'])
+      expectWithin(Number(Object.values(readCell(inputs.seedUsd, keptText(typed, 'usd/ac', 'si')))[0]), 100 / 2.4710538, 1e-6);
     expect(keptText('$100', 'usd/ac', 'si')).toBe('$100\u00a0usd/ha');
     expect(readCell(inputs.hayPriceUsdPerTon, keptText('$95', 'usd/ton', 'si'))).toEqual(readCell(inputs.hayPriceUsdPerTon, '95 usd/tonne'));
   });

@@ -5,7 +5,7 @@ import { growthCurveFromAnswers } from '../../calculators/math/forage/growthCurv
 import { linearFit } from '../../calculators/math/forage/linearFit.ts';
 import { sampleInterval } from '../../calculators/math/forage/sampleInterval.ts';
 import { tabledEatenPercent } from '../../calculators/math/forage/tabledEatenPercent.ts';
-import { usableShare } from '../../calculators/math/forage/usableShare.ts';
+import { usableSlopeShare } from '../../calculators/math/forage/usableSlopeShare.ts';
 import { growthCurves } from '../../calculators/tables/growthCurves.ts';
 import { near } from '../support/near.ts';
 
@@ -18,10 +18,8 @@ describe('what is eaten of a stand', () => {
     // Penn State Agronomy Guide, table 1.8-9; a stay between two lines counts as the shorter one, past the last as the last.
     expect([0.5, 1, 2, 3, 3.9, 4, 5, 6, 7, 30].map(tabledEatenPercent)).toEqual([80, 80, 75, 75, 75, 70, 65, 60, 60, 60]);
   });
-  it('keeps its class to the upper end: 1 and 2 miles from water, 10, 30 and 60 percent of slope', () => {
-    const far = (waterDistanceMi: number) => usableShare({ waterDistanceMi, slopePercent: 10 });
-    expect([1, 1.01, 2, 2.01].map(far)).toEqual([1, 0.5, 0.5, 0]);
-    const steep = (slopePercent: number) => Number(usableShare({ waterDistanceMi: 1, slopePercent }).toFixed(12));
+  it('keeps its class of slope to the upper end: 10, 30 and 60 percent', () => {
+    const steep = (slopePercent: number) => Number(usableSlopeShare({ slopePercent }).toFixed(12));
     expect([10, 10.1, 30, 30.1, 60, 60.1].map(steep)).toEqual([1, 0.7, 0.7, 0.4, 0.4, 0]);
   });
 });

@@ -87,6 +87,7 @@ export const facts = (more: Partial<Facts> = {}): Facts => ({
   visit: aVisit(),
   results: [aResult(), money],
   note: undefined,
+  system: 'us',
   base: 'https://example.org/field/',
   edition: '0.1.0',
   ...more,

@@ -7,7 +7,7 @@ import { putInOf } from '../../src/place/ui/putInOf.ts';
 import { asMarkdown, markdownTree } from '../../src/place/visit/asMarkdown.ts';
 import { asText } from '../../src/place/visit/asText.ts';
 import { outgoing } from '../../src/place/visit/audience.ts';
-import { blocksOf, type Facts, wetnessInLink } from '../../src/place/visit/blocks.ts';
+import { blocksOf, type Facts, groundWords, wetnessInLink } from '../../src/place/visit/blocks.ts';
 import { calculatorOf } from '../support/catalog.ts';
 import { aNote, aResult, aVisit, facts } from './aVisit.ts';
 import { calendar, outputs } from './sentNote.ts';
@@ -89,6 +89,12 @@ describe('a follow-up note', () => {
     const ring = (moisture: string) => [aResult({ link: `v=2&bore=6in&moisture=${moisture}` })];
     const noteOf = (moisture: string) => asText(outgoing(facts({ results: ring(moisture) }), 'producer'));
     expect(noteOf('moist')).toContain('Ground: moist, 3 days since rain, 0.6 in of rain in five days\n');
+    // 0.6 in are 15.24 mm, 12 mm 0.4724 in: an inch is 25.4 mm.
+    const rained = (system: 'us' | 'si', fiveDayRainIn: number) => groundWords(aVisit({ ground: { fiveDayRainIn } }), system);
+    expect([rained('si', 0.6), rained('si', 12 / 25.4), rained('us', 0.6), rained('us', 12 / 25.4)]).toEqual(
+      ['15.2 mm', '12 mm', '0.6 in', '0.472 in'].map((each) => `${each} of rain in five days`),
+    );
+    expect(asText(outgoing(facts({ system: 'si' }), 'producer'))).toContain('Ground: moist, 3 days since rain, 15.2 mm of rain in five days\n');
     expect(noteOf('moist')).not.toContain('this test was told');
     expect(noteOf('wet')).toContain('The visit says that the ground felt moist; this test was told wet ground.');
     const unsaid = facts({ results: ring('wet'), visit: aVisit({ ground: { daysSinceRain: 0 } }) });

@@ -9,6 +9,7 @@ import { staysOf } from '../../src/place/record/stays.ts';
 import type { Data } from '../../src/place/ui/edit.ts';
 import { hayFields } from '../../src/place/ui/fields/record.ts';
 import { problemIn } from '../../src/place/ui/texts.ts';
+import { expectWithin } from '../support/expectWithin.ts';
 import { aPlace, withPasture } from './aPlace.ts';
 import { counting } from './aRecord.ts';
 import { aHay, aMove, aRain } from './aRow.ts';
@@ -42,7 +43,7 @@ describe('tables out and in', () => {
     }),
   ];
   it('have a line a kind, under a head that names the columns', () => {
-    expect(movesCsv(staysOf(aPlace(), two, counting))).toBe(
+    expect(movesCsv(staysOf(aPlace(), two, counting), 'us')).toBe(
       [
         'paddock,acres,herd,in,out,kind,head,weight_lb,height_in,height_out,hay_lb,word,lb_day',
         'Low bench,85,1,2026-05-01,2026-05-08,cow,45,1250,9,4,,"left the fescue, ""tall""",30',
@@ -55,7 +56,7 @@ describe('tables out and in', () => {
     );
   });
   it('come in again as the same moves and readings', () => {
-    const moves = bringMoves(bringing([]), linesIn(readMoves(movesCsv(staysOf(aPlace(), two, counting)))));
+    const moves = bringMoves(bringing([]), linesIn(readMoves(movesCsv(staysOf(aPlace(), two, counting), 'us'))));
     expect(moves.map(({ is, lines }) => [is, lines])).toEqual([
       ['new', [2]],
       ['new', [3, 4]],
@@ -77,6 +78,54 @@ describe('tables out and in', () => {
       expect(bringRain(bringing(rows), linesIn(readRain(text))).map(({ is }) => is)).toEqual(['same', 'same', 'same']);
     expect(bringRain(bringing(rows), linesIn(readRain(out.replace('0.254', '0.25'))))[2]?.is, 'another hundredth of a millimeter').toBe('changed');
   });
+  // A pound is 0.45359237 kg, an acre 0.40468564 ha, an inch 25.4 mm.
+  it('of moves go out in metric for who reads in metric, under names that say so, and change nothing here when they come back', () => {
+    const rows: readonly Row[] = [
+      ...two,
+      aHay({ baleLb: 900, moisturePercent: 0 }),
+      aMove({
+        id: 'm3',
+        inDay: '2026-06-01',
+        outDay: '2026-06-04',
+        // As somebody typed it in metric: 560 kg, 12 kg a day, 210 mm and 75.
+        stock: [{ kind: 'cow', countHead: 3, weightLb: 560 / 0.45359237, lbPerDay: 12 / 0.45359237 }],
+        heightInIn: 210 / 25.4,
+        heightOutIn: 75 / 25.4,
+        paddockName: 'Low bench',
+      }),
+    ];
+    const out = movesCsv(staysOf(aPlace(), rows, counting), 'si');
+    expect(out.split('\n')).toEqual([
+      'paddock,hectares,herd,in,out,kind,head,weight_kg,height_in_mm,height_out_mm,hay_kg,word,kg_day',
+      'Low bench,34.3983,1,2026-05-01,2026-05-08,cow,45,566.9905,228.6,101.6,408.2,"left the fescue, ""tall""",13.6078',
+      'High bench,48.5623,1,2026-05-08,,cow,45,566.9905,,,,,14.1748',
+      'High bench,,1,2026-05-08,,bull,2,861.8255,,,,,17.2365',
+      'Low bench,34.3983,1,2026-06-01,2026-06-04,cow,3,560,210,75,,,12',
+    ]);
+    const back = (text: string) => bringMoves(bringing(rows), linesIn(readMoves(text)));
+    for (const text of [out, movesCsv(staysOf(aPlace(), rows, counting), 'us')])
+      expect(back(text).map(({ is, say }) => [is, say.includes('does not change hay')])).toEqual(Array(3).fill(['same', false]));
+    const changed = back(out.replace('cow,3,560,210', 'cow,3,560,220').replace('45,566.9905,228.6', '45,567,228.6'));
+    expect(changed.map(({ is }) => is)).toEqual(['changed', 'same', 'changed']);
+    expect(changed[2]?.changes?.after).toMatchObject({ heightOutIn: 75 / 25.4, stock: [{ weightLb: 560 / 0.45359237 }] });
+    const elsewhere = bringMoves(bringing([]), linesIn(readMoves(out)));
+    const [first] = elsewhere.flatMap(({ adds }) => adds.filter((each) => each.is === 'move'));
+    expect([first?.heightInIn, first?.heightOutIn]).toEqual([9, 4]);
+    // Four digits of a kilogram hold an eighth of a thousandth of a pound.
+    expectWithin(first?.stock[0]?.weightLb ?? Number.NaN, 1250, 2e-4);
+    expectWithin(first?.stock[0]?.lbPerDay ?? Number.NaN, 30, 2e-4);
+  });
+  it('of moves are read in the unit that the name of a column says, unless a cell names its own, and in one of two', () => {
+    const rows = ['560,200,400', '1250 lb,8 in,900 lb', '2300,,'].map((cells) => `Low bench,2026-05-01,cow,45,${cells}`);
+    const [line, pounds, heavy] = linesIn(readMoves(`paddock,in,kind,head,weight_kg,height_in_mm,hay_kg\n${rows.join('\n')}\n`));
+    expect(line?.read?.stock?.weightLb?.toFixed(1)).toBe('1234.6');
+    expect([line?.read?.heightInIn?.toFixed(3), line?.read?.hayLb?.toFixed(1)]).toEqual(['7.874', '881.8']);
+    expect(pounds?.read).toMatchObject({ stock: { weightLb: 1250 }, heightInIn: 8, hayLb: 900 });
+    expect(heavy?.problem).toBe('“weight_kg” is 2300. Write a number from 0.4 to 2,268.');
+    expect(readMoves('paddock,in,weight_lb,weight_kg\nLow bench,2026-05-01,1250,567\n')).toEqual({
+      problem: 'The first line names “weight_lb” and “weight_kg”. Leave one of these columns.',
+    });
+  });
   it('of rain are read in the unit that the name of their column says, unless a cell names its own', () => {
     const inches = (text: string) => linesIn(readRain(text)).map(({ read, problem }) => read?.amountIn.toFixed(4) ?? problem);
     expect(inches('day,rain_mm\n2026-05-04,12\n2026-05-05,0.5 in\n2026-05-06,T\n')).toEqual(['0.4724', '0.5000', '0.0000']);
@@ -97,7 +146,10 @@ describe('tables out and in', () => {
   });
   it('that came from here change nothing here', () => {
     const rows = [...two, aRain(), aHay()];
-    expect(bringMoves(bringing(rows), linesIn(readMoves(movesCsv(staysOf(aPlace(), rows, counting))))).map(({ is }) => is)).toEqual(['same', 'same']);
+    expect(bringMoves(bringing(rows), linesIn(readMoves(movesCsv(staysOf(aPlace(), rows, counting), 'us')))).map(({ is }) => is)).toEqual([
+      'same',
+      'same',
+    ]);
     expect(bringRain(bringing(rows), linesIn(readRain(rainCsv(rowsOf(rows, 'rain'), 'us')))).map(({ is }) => is)).toEqual(['same']);
   });
   it('that came from here with a day that was read twice change nothing here, and bring both readings in elsewhere', () => {
@@ -142,7 +194,7 @@ describe('tables out and in', () => {
   it('say of other hay that it stays as it is here, and nothing of hay that went out of here', () => {
     const rows = [aMove({ outDay: '2026-05-08' }), aHay(), aMove({ id: 'm2', inDay: '2026-05-08', outDay: '2026-05-12', herdNumber: 2 })];
     const both = [...rows, aHay({ id: 'y2', day: '2026-05-08', baleLb: 500 })];
-    const out = movesCsv(staysOf(aPlace(), both, counting));
+    const out = movesCsv(staysOf(aPlace(), both, counting), 'us');
     expect(bringMoves(bringing(both), linesIn(readMoves(out))).map(({ is, say }) => [is, say])).toEqual([
       ['same', 'Low bench, 2026-05-01 to 2026-05-08'],
       ['same', 'Low bench, 2026-05-08 to 2026-05-12'],
@@ -215,7 +267,7 @@ describe('tables out and in', () => {
   it('put an apostrophe before what a spreadsheet would take for a formula, and take it off again', () => {
     expect(['=1+1', '+1', '-1', '@a', 'a=b', "'=x", ''].map(guarded)).toEqual(["'=1+1", "'+1", "'-1", "'@a", 'a=b', "''=x", '']);
     fc.assert(fc.property(fc.string(), (text) => unguarded(guarded(text)) === text && !/^[=+\-@\t\r]/.test(guarded(text))));
-    const out = movesCsv(staysOf(aPlace(), [aMove({ word: '=HYPERLINK("x")', outDay: '2026-05-02' })], counting));
+    const out = movesCsv(staysOf(aPlace(), [aMove({ word: '=HYPERLINK("x")', outDay: '2026-05-02' })], counting), 'us');
     expect(out).toContain(`"'=HYPERLINK(""x"")"`);
     expect(linesIn(readMoves(out))[0]?.read?.word).toBe('=HYPERLINK("x")');
   });
@@ -226,7 +278,7 @@ describe('tables out and in', () => {
         const row = aMove({ word, outDay: '2026-05-02', heightInIn: halves / 2, stock: [{ kind: 'ewe', countHead }], paddockName: 'Low bench' });
         const [found] = bringMoves(
           { ...bringing([row]), lbPerDayOf: () => undefined },
-          linesIn(readMoves(movesCsv(staysOf(aPlace(), [row], counting)))),
+          linesIn(readMoves(movesCsv(staysOf(aPlace(), [row], counting), 'us'))),
         );
         expect(found?.is).toBe('same');
       }),

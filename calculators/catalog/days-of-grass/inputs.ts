@@ -3,7 +3,7 @@ import { conditionOptions, standOptions } from '../../asks/stand.ts';
 import { grazingStock, stockKind } from '../../asks/stock.ts';
 import { choice, date, number } from '../../kit/inputs.ts';
 
-export const kinds = ['cow-nursing', 'cow-dry', 'bull', 'heifer', 'stocker', 'calf', 'ewe-nursing', 'ewe-dry', 'doe', 'horse'] as const;
+export const kinds = ['cow-nursing', 'cow-dry', 'bull', 'heifer', 'stocker', 'calf', 'ewe-nursing', 'ewe-dry', 'doe', 'doe-dry', 'horse'] as const;
 
 const stock = grazingStock({
   label: 'Stock on this grass',

@@ -227,6 +227,9 @@ export default defineCalculator({
     'ndsu-net-wrap',
     'anderson-turnout',
     'mayo-hay-waste-2024',
+    'high-plains-millet',
+    'extension-fescue-mares',
+    'blakley-monensin-2012',
   ],
   changes: [
     {

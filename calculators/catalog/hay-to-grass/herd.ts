@@ -26,7 +26,7 @@ export const stockWords = {
   'ewe-late': 'Ewe, last six weeks before lambing',
   lamb: 'Growing lamb',
   doe: 'Doe',
-  horse: 'Horse or mare',
+  horse: 'Horse, donkey or mule',
   other: 'Something else',
 } as const;
 
@@ -87,7 +87,7 @@ const stock = choice('Kind of stock', 'cow', {
     horse: {
       label: stockWords.horse,
       short: ['horse', 'horses'],
-      group: 'Horses',
+      group: 'Horses, donkeys, mules',
       fills: {
         weightLb: 1100,
         intakePercent: likelyIntakePercent('horse', 'maintenance'),

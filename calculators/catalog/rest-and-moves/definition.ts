@@ -278,6 +278,10 @@ export default defineCalculator({
     'nc-state-grazing-heights',
     'smith-agr191',
     'sulc-frost-1613',
+    'swinker-laminitis-2013',
+    'drought-horse-pasture',
+    'extension-fescue-mares',
+    'oregon-fescue-mares',
   ],
   changes: [
     {

@@ -48,6 +48,19 @@ export default defineEdges(definition, {
     edge('Alfalfa, clover and lush wheat', { on: 'forage=alfalfa&stock.count=9', raised: 'stock.kind=doe', silent: 'stock.kind=horse' }),
     edge('The lowest inches of old', { on: 'forage=tall-fescue', raised: 'stop-height=3.9in', silent: 'stop-height=4in' }),
     edge('The lowest inches of old', { on: 'stop-height=3in', raised: 'forage=tall-fescue', silent: 'forage=orchardgrass' }),
+    edge('Grass keeps most of its', { on: 'stock.count=9&stop-height=3in', raised: 'stock.kind=horse', silent: 'stock.kind=cow-dry' }),
+    edge('Grass keeps most of its', { on: 'stock.count=9&stop-height=3in', raised: 'stock.kind=other', silent: 'stock.kind=doe' }),
+    edge('Grass keeps most of its', { on: 'stock.kind=horse&stock.count=9', raised: 'stop-height=3in', silent: 'stop-height=3.1in' }),
+    edge('Grass keeps most of its', { on: 'stock.kind=horse&stock.count=9', raised: 'growth=19.9lb/ac/d', silent: 'growth=20lb/ac/d' }),
+    // 0.728 in at 275 lb in 10 days are 20.02 lb an acre a day.
+    edge('Grass keeps most of its', {
+      on: 'stock.kind=horse&stock.count=9&growth-from=heights',
+      raised: 'second-height=5.22in',
+      silent: 'second-height=5.23in',
+    }),
+    edge('The toxin of old tall fescue', { on: 'stock.kind=horse&stock.count=9', raised: 'forage=tall-fescue', silent: 'forage=orchardgrass' }),
+    edge('The toxin of old tall fescue', { on: 'stock.count=9&forage=tall-fescue', raised: 'stock.kind=other', silent: 'stock.kind=doe' }),
+    edge('The toxin of old tall fescue', { on: 'stock.count=9&forage=tall-fescue', raised: 'stock.kind=horse', silent: 'stock.kind=cow-dry' }),
     // Paddocks are entered from the first move on, the last of sixteen 60 days later.
     edge('Fast, lush cool-season grass and', { raised: 'start=2026-05-31', silent: 'start=2026-06-01' }),
     edge('Fast, lush cool-season grass and', { on: 'start=2026-10-01', raised: 'south=yes', silent: 'south=no' }),
@@ -55,6 +68,7 @@ export default defineEdges(definition, {
     edge('Fast, lush cool-season grass and', { raised: 'forage=annual-ryegrass', silent: 'forage=bermudagrass' }),
     edge('Fast, lush cool-season grass and', { on: 'stock.count=9', raised: 'stock.kind=cow-nursing', silent: 'stock.kind=cow-dry' }),
     edge('Fast, lush cool-season grass and', { on: 'stock.count=9', raised: 'stock.kind=ewe-nursing', silent: 'stock.kind=ewe-dry' }),
+    edge('Fast, lush cool-season grass and', { on: 'stock.count=9', raised: 'stock.kind=doe', silent: 'stock.kind=doe-dry' }),
     edge('Fast, lush cool-season grass and', { raised: 'growth=3.77lb/ac/d', silent: 'growth=3.76lb/ac/d' }),
     edge('Indiangrass can hold prussic acid', { raised: 'forage=native-tall-grass', silent: 'forage=switchgrass' }),
     edge('Drought can leave nitrate in', { raised: 'forage=sorghum-sudan', silent: '' }),

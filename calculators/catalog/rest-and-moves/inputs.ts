@@ -157,7 +157,7 @@ export const inputs = {
   stock: grazingStock({
     label: 'All stock that graze these paddocks',
     help: 'Several herds are counted together: each passes through every paddock.',
-    kind: stockKind('cow-nursing', ['cow-nursing', 'cow-dry', 'bull', 'stocker', 'ewe-nursing', 'ewe-dry', 'doe', 'horse']),
+    kind: stockKind('cow-nursing', ['cow-nursing', 'cow-dry', 'bull', 'stocker', 'ewe-nursing', 'ewe-dry', 'doe', 'doe-dry', 'horse']),
     ask: 'Take the mean of your cull tickets. Guesses by eye run light.',
     start: 'cow-nursing',
     herd: nursingHerd,

@@ -104,7 +104,7 @@ export const inputs = {
     options: {
       none: { label: 'None worth counting', short: 'nothing taller above' },
       'short-brush': { label: 'Tall weeds or short brush, about knee high', short: 'knee-high brush' },
-      'tall-brush': { label: 'Brush, about 6 ft', short: 'brush about 6 ft high' },
+      'tall-brush': { label: 'Brush, about 6 ft', short: 'brush about 6 ft high', shortMetric: 'brush about 1.8 m high' },
       trees: { label: 'Trees without low brush', short: 'trees' },
     },
     belongsTo: 'management',
@@ -143,11 +143,11 @@ export const inputs = {
   }),
   rooting: choice('How deep roots can go', 'to-60', {
     options: {
-      'to-10': { label: '10 in or less', short: 'to 10 in' },
-      'to-20': { label: 'More than 10, to 20 in', short: 'to 20 in' },
-      'to-40': { label: 'More than 20, to 40 in', short: 'to 40 in' },
-      'to-60': { label: 'More than 40, to 60 in', short: 'to 60 in' },
-      deeper: { label: 'Deeper than 60 in', short: 'past 60 in' },
+      'to-10': { label: '10 in or less', short: 'to 10 in', shortMetric: 'to 255 mm' },
+      'to-20': { label: 'More than 10, to 20 in', short: 'to 20 in', shortMetric: 'to 510 mm' },
+      'to-40': { label: 'More than 20, to 40 in', short: 'to 40 in', shortMetric: 'to 1,015 mm' },
+      'to-60': { label: 'More than 40, to 60 in', short: 'to 60 in', shortMetric: 'to 1,525 mm' },
+      deeper: { label: 'Deeper than 60 in', short: 'past 60 in', shortMetric: 'past 1,525 mm' },
     },
     help: 'Down to rock, hardpan or standing water.',
     shownWhen: { toleranceFrom: 'depth' },

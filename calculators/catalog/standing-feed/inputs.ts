@@ -7,7 +7,7 @@ import { standingFeedLossPerMonth, standingFeedLossPerWinter } from '../../table
 
 export const stock = grazingStock({
   label: 'All stock that graze here',
-  kind: stockKind('cow-dry', ['cow-dry', 'cow-dry-cured', 'cow-nursing', 'heifer', 'bull', 'stocker', 'ewe-dry', 'doe', 'horse'], {
+  kind: stockKind('cow-dry', ['cow-dry', 'cow-dry-cured', 'cow-nursing', 'heifer', 'bull', 'stocker', 'ewe-dry', 'doe', 'doe-dry', 'horse'], {
     own: { 'cow-dry': { label: 'Dry cow on grass with green in it', fills: commonGrazer('cow-dry') } },
     appetiteOf: 'winter',
   }),

@@ -19,7 +19,7 @@ export const stockWords = {
   'ewe-nursing': 'Ewe with lambs',
   goat: 'Goat',
   'goat-nursing': 'Doe with kids',
-  horse: 'Horse',
+  horse: 'Horse, donkey or mule',
   'draft-horse': 'Draft horse',
   llama: 'Llama',
 } as const satisfies Readonly<Record<DrinkingAnimal, string>>;

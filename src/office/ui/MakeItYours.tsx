@@ -1,7 +1,8 @@
-import { useMemo, useRef, useState } from 'preact/hooks';
-import { Aloud } from '../../place/ui/aloud.tsx';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { Aloud, say } from '../../place/ui/aloud.tsx';
 import type { Data } from '../../place/ui/edit.ts';
 import { seenBeside, textOf, valueAt, withTyped, withValue, wrongsIn } from '../draft.ts';
+import { sentenceOf } from '../model/sayWrong.ts';
 import { begun, goneOn, isOther, type KeptWorks, saved, swapped, type Works, withData } from '../work.ts';
 import { Begin, type Beginnings } from './Begin.tsx';
 import { Before, OtherValues } from './Kept.tsx';
@@ -13,6 +14,8 @@ import { useWorks } from './useWorks.ts';
 export interface MakeItYoursProps extends Beginnings {
   readonly kept: KeptWorks;
 }
+
+const keepsNothing = 'This window keeps nothing. Save the file before you close it.';
 
 /** The whole page: a beginning, eight steps, and the file. */
 export function MakeItYours({ kept, ...beginning }: MakeItYoursProps) {
@@ -43,6 +46,11 @@ export function MakeItYours({ kept, ...beginning }: MakeItYoursProps) {
   };
   const begin = (next: Data): void => replace((each) => begun(each, next, here));
   const leave = (path: string): void => setLeft((paths) => new Set([...paths, path]));
+  /** A day that went with a value: told aloud once that value is left. */
+  const gone = useRef<string>();
+  useEffect(() => {
+    if (!isKept) say(keepsNothing);
+  }, [isKept]);
   const filling: Filling = {
     data,
     wrongs,
@@ -54,22 +62,26 @@ export function MakeItYours({ kept, ...beginning }: MakeItYoursProps) {
       const seen = seenBeside(path);
       const isGone = ({ now: work }: Works): boolean => seen !== undefined && textOf(valueAt(work?.data, seen)) === '';
       // With a price goes the day on which the old one was seen: it is missing from this moment on.
-      if (seen !== undefined && seen !== path && isGone(next) && !isGone(then)) leave(seen);
+      if (seen !== undefined && seen !== path && isGone(next) && !isGone(then)) {
+        leave(seen);
+        gone.current = seen;
+      }
     },
     replaceRows: (path, rows) => {
       change((each) => withData(each, (value) => withValue(value, path, rows)));
       setLeft((paths) => new Set([...paths].filter((each) => !each.startsWith(`${path}.`))));
     },
-    leave,
+    leave: (path) => {
+      leave(path);
+      const missing = wrongs.find(({ at }) => at === gone.current);
+      gone.current = undefined;
+      if (missing && !wrongs.some(({ at }) => at === path)) say(sentenceOf(missing, undefined));
+    },
   };
   return (
     <div class="screen">
       <div class="place">
-        {!isKept && (
-          <p class="place-bar" role="status">
-            This window keeps nothing. Save the file before you close it.
-          </p>
-        )}
+        {!isKept && <p class="place-bar">{keepsNothing}</p>}
         {now && isOther(now, here) && (
           <OtherValues
             data={data}

@@ -1,19 +1,7 @@
 import type { Pasture } from '../model/pasture.ts';
 import type { Place } from '../model/place.ts';
 import type { Soil } from '../model/soil.ts';
-import {
-  amount,
-  derived,
-  meanIfAll,
-  type OfferedRow,
-  type OfferMap,
-  type OfferPart,
-  offerMap,
-  type RecordOffers,
-  sumIfAll,
-  told,
-  word,
-} from './offered.ts';
+import { amount, derived, type OfferedRow, type OfferMap, type OfferPart, offerMap, type RecordOffers, sumIfAll, told, word } from './offered.ts';
 import { textureWords } from './textureWords.ts';
 
 /** Depth classes as a form about soil loss has them: the deepest inch of each. */
@@ -26,9 +14,6 @@ const rootings = [
 const rootingOf = (depthIn: number): string => rootings.find(([most]) => depthIn <= most)?.[1] ?? 'deeper';
 
 export const soilOf = ({ soils }: Place, { soilId }: Pasture): Soil | undefined => soils.find(({ id }) => id === soilId);
-/** Dry matter in a place's yields, which are air-dry, percent. A test holds it to the table of yields, which would bring a whole calculator along. */
-export const airDryPercent = 90;
-const dryOf = (weightLb: number): number => (weightLb * airDryPercent) / 100;
 const standingFeeds: readonly string[] = ['tall-fescue', 'annual-range'];
 
 function paddockAc({ areaAc, paddocks }: Pasture): number | undefined {
@@ -79,29 +64,7 @@ const pastureRows = (place: Place, pastures: readonly Pasture[], record: RecordO
     return pasture.areaAc === undefined ? [] : [{ name: pasture.name, size: pasture.areaAc, cells }];
   });
 
-/** All that is cut, whichever pastures are chosen to be grazed; nothing where one of them has no acres, or none is told. */
-function hayArea({ pastures }: Place): OfferMap {
-  const cut = pastures.filter(({ use }) => use === 'hay');
-  const [only, another] = cut;
-  if (only && !another) return offerMap(told('pastures.hayArea', only, 'areaAc', { says: only.name }));
-  return offerMap(amount('pastures.hayArea', sumIfAll(cut.map(({ areaAc }) => areaAc)), `${cut.length} hay meadows`));
-}
-/** What is told of several pastures together. */
-function pasturesOffers(pastures: readonly Pasture[], isChosen: boolean): OfferMap {
-  const [only, another] = pastures;
-  const known = pastures.filter(({ normalLbPerAc }) => normalLbPerAc !== undefined);
-  const normalLbPerAc = meanIfAll(known.map(({ normalLbPerAc, areaAc }) => ({ value: normalLbPerAc, weight: areaAc })));
-  return offerMap(
-    only && !another ? told('pastures.area', only, 'areaAc') : amount('pastures.area', sumIfAll(pastures.map(({ areaAc }) => areaAc))),
-    derived('pastures.normal', normalLbPerAc),
-    derived('pastures.normalDry', normalLbPerAc === undefined ? undefined : dryOf(normalLbPerAc), 'less the tenth of water in air-dry pounds'),
-    pastures.length === 0 ? [] : word('pastures.reachFrom', pastures.every(({ reachPercent }) => reachPercent !== undefined) ? 'own' : 'guide'),
-    known.length > 0 ? word('pastures.yieldFrom', 'survey') : [],
-    isChosen ? word('pastures.ground', pastures.length > 1 ? 'parts' : 'one') : [],
-  );
-}
-
-export const part: OfferPart = ({ place, pastures, isChosen, pasture, record }) => ({
-  single: new Map([...pasturesOffers(pastures, isChosen), ...hayArea(place), ...(pasture ? pastureOffers(place, pasture) : [])]),
+export const part: OfferPart = ({ place, pastures, pasture, record }) => ({
+  ...(pasture ? { single: pastureOffers(place, pasture) } : {}),
   tables: { pastures: pastureRows(place, pastures, record) },
 });

@@ -1,8 +1,7 @@
 import type { HayStack } from '../model/hay.ts';
 import type { Place } from '../model/place.ts';
-import type { HayRow } from '../model/row.ts';
-import { balesLeft, type CountedStack, type Left, poundsLeft } from './hayLeft.ts';
-import { amount, day, type OfferMap, type OfferPart, type Offers, offerMap, told, typedUnder, word } from './offered.ts';
+import type { CountedStack, Left } from './hayLeft.ts';
+import { amount, day, type OfferMap, type OfferPart, type Offers, offerMap, type RecordOffers, sumIfAll, told, typedUnder, word } from './offered.ts';
 
 const stackLb = ({ baleCount, baleLb }: HayStack): number | undefined =>
   baleCount === undefined || baleLb === undefined ? undefined : baleCount * baleLb;
@@ -17,15 +16,16 @@ const stacksOf = ({ hay }: Place): readonly CountedStack[] =>
 const countOf = (stack: CountedStack, { amount: bales, says }: Left) =>
   bales === stack.baleCount ? told('hay.count', stack, 'baleCount', { says }) : amount('hay.count', bales, says);
 
-/** Hay on hand and hay to buy. A form has room for one stack: the largest. What the record has fed since it was counted is taken off. */
-function hayOffers(place: Place, fed: readonly HayRow[]): OfferMap {
+/** Hay on hand and hay to buy. A form has room for one stack: the largest. What the record has fed since it was counted is taken off, if there is a record. */
+function hayOffers(place: Place, record: RecordOffers | undefined): OfferMap {
   const { hay } = place;
   if (hay === undefined) return offerMap();
   const stacks = stacksOf(place);
   const [counted] = stacks;
-  const left = counted && balesLeft(counted, fed, stacks.length === 1);
+  const left: Left | undefined = counted && (record?.balesLeft(counted, stacks.length === 1) ?? { amount: counted.baleCount });
   const largest = left?.amount === 0 ? undefined : counted;
-  const pounds = poundsLeft(stacks, fed);
+  const allLb = sumIfAll(stacks.map(stackLb));
+  const pounds = record ? record.poundsLeft(stacks) : allLb === undefined ? undefined : { amount: allLb, says: undefined };
   const bought = { typed: typedUnder(place.typed, 'hay.bought.') };
   const isWeighedNow = largest?.weighedAt === 'now' && largest.weighedDay !== undefined;
   return offerMap(
@@ -51,4 +51,4 @@ function hayBesides(place: Place): Offers['besides'] {
   return [{ key: 'hay.count', say: `${many} not fit here. This is the largest.` }];
 }
 
-export const part: OfferPart = ({ place, record }) => ({ single: hayOffers(place, record?.hayFed ?? []), besides: hayBesides(place) });
+export const part: OfferPart = ({ place, record }) => ({ single: hayOffers(place, record), besides: hayBesides(place) });

@@ -1,7 +1,7 @@
 import type { Place } from '../model/place.ts';
 import { counted } from './herdEats.ts';
 import { herdRows } from './herdOffers.ts';
-import { derived, type OfferedRow, type OfferPart, offerMap, sumIfAll, word } from './offered.ts';
+import { derived, type OfferedRow, type OfferPart, offerMap, word } from './offered.ts';
 import { grazingSeason, seasonDiet, winter, winterDiet } from './seasonDiet.ts';
 import { stockWords } from './words.ts';
 
@@ -26,10 +26,4 @@ function seasonRows(place: Place, todayDay: number): readonly OfferedRow[] {
 }
 
 /** For forms of a whole season or winter, on whatever day they are opened. */
-export const part: OfferPart = ({ place, todayDay }) => {
-  const days = grazingSeason(place.season);
-  const eaten = counted(place.herd).map(
-    (group) => group.weightLb && (group.countHead * group.weightLb * seasonDiet(group, days).intakePercent) / 100,
-  );
-  return { single: offerMap(derived('herd.seasonDemand', sumIfAll(eaten), days.says)), tables: { herd: seasonRows(place, todayDay) } };
-};
+export const part: OfferPart = ({ place, todayDay }) => ({ tables: { herd: seasonRows(place, todayDay) } });

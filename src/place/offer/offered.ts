@@ -1,9 +1,9 @@
 import type { OfferKey, TableOffer } from '../../../calculators/kit/offers.ts';
 import type { Pasture } from '../model/pasture.ts';
 import type { Place } from '../model/place.ts';
-import type { HayRow } from '../model/row.ts';
 import type { Visit } from '../model/visit.ts';
 import type { WaterPoint } from '../model/waterPoint.ts';
+import type { CountedStack, Left } from './hayLeft.ts';
 
 /** What a place says under one name. Numbers are in the unit of the offer. */
 export type Offered =
@@ -68,8 +68,9 @@ export interface EarlierTest {
 export interface RecordOffers {
   readonly single: OfferMap;
   readonly ofPasture: ReadonlyMap<string, OfferMap>;
-  /** Hay that was fed by this day. */
-  readonly hayFed: readonly HayRow[];
+  /** What lies in a stack, and in all of them, less the hay that was fed by this day. */
+  readonly balesLeft: (stack: CountedStack, isOnly: boolean) => Left;
+  readonly poundsLeft: (stacks: readonly CountedStack[]) => Left | undefined;
 }
 
 /** What of a place offers are worked out from, on a day. */

@@ -10,6 +10,7 @@ import { groundsById, isPartly } from '../record/grounds.ts';
 import { lastReading, rainText } from '../record/rainText.ts';
 import { type Stay, staysOf } from '../record/stays.ts';
 import { wholeYears } from '../record/years.ts';
+import { balesLeft, poundsLeft } from './hayLeft.ts';
 import { amount, day, derived, type OfferMap, offerMap, type RecordOffers, word } from './offered.ts';
 import { rainSinceDay } from './rainSince.ts';
 import { yardstickOf } from './stockToday.ts';
@@ -133,6 +134,7 @@ export function recordOffers(place: Place, rows: readonly Row[], todayDay: numbe
     return [id, new Map([...offerMap(derived('record.usualHead', mean?.head), derived('record.lasted', mean?.days)), ...read])];
   });
   const latest = heights.toSorted((one, other) => other.lastDay - one.lastDay)[0];
+  const hayFed = rowsOf(rows, 'hay').filter(({ day: each }) => dayIn(each) <= todayDay);
   const yieldIsKnown = grazed.some(({ normalLbPerAc }) => normalLbPerAc !== undefined);
   return {
     single: new Map([
@@ -143,6 +145,7 @@ export function recordOffers(place: Place, rows: readonly Row[], todayDay: numbe
         : []),
     ]),
     ofPasture: new Map(ofPasture),
-    hayFed: rowsOf(rows, 'hay').filter(({ day: each }) => dayIn(each) <= todayDay),
+    balesLeft: (stack, isOnly) => balesLeft(stack, hayFed, isOnly),
+    poundsLeft: (stacks) => poundsLeft(stacks, hayFed),
   };
 }

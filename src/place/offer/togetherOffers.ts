@@ -2,7 +2,7 @@ import type { OfferKey } from '../../../calculators/kit/offers.ts';
 import type { Pasture } from '../model/pasture.ts';
 import type { Place } from '../model/place.ts';
 import { pastureOffers } from './groundOffers.ts';
-import { derived, meanIfAll, type Offered, type OfferMap, type OfferPart, offerMap, sumIfAll, word } from './offered.ts';
+import { amount, derived, meanIfAll, type Offered, type OfferMap, type OfferPart, offerMap, sumIfAll, told, word } from './offered.ts';
 
 /** What several pastures, taken as one ground, have from what is told of each. */
 const ofEach = [
@@ -35,18 +35,25 @@ function together(key: OfferKey, each: readonly { readonly areaAc: number | unde
 }
 /** The same for all that a form takes of ground as a whole. Pounds in an inch are known of it only where they are of every part. */
 function togetherOffers(place: Place, pastures: readonly Pasture[]): OfferMap {
-  const told = pastures.map((pasture) => ({ areaAc: pasture.areaAc, offers: pastureOffers(place, pasture) }));
-  const isDensityKnown = told.length > 0 && told.every(({ offers }) => offers.has('pasture.density'));
+  const [only, another] = pastures;
+  const parts = pastures.map((pasture) => ({ areaAc: pasture.areaAc, offers: pastureOffers(place, pasture) }));
+  const isDensityKnown = parts.length > 0 && parts.every(({ offers }) => offers.has('pasture.density'));
   const all = ofEach.flatMap(([key, one]): readonly (readonly [OfferKey, Offered])[] => {
     if (key === 'pastures.density' && !isDensityKnown) return [];
-    const each = told.flatMap(({ areaAc, offers }) => {
+    const each = parts.flatMap(({ areaAc, offers }) => {
       const offered = offers.get(one);
       return offered === undefined ? [] : [{ areaAc, offered }];
     });
-    const among = each.length < told.length ? `told of ${each.length} of ${told.length} pastures` : '';
+    const among = each.length < parts.length ? `told of ${each.length} of ${parts.length} pastures` : '';
     return [...together(key, each, among)];
   });
-  return new Map([...all, ...offerMap(isDensityKnown ? word('pastures.densityFrom', 'own') : [])]);
+  return new Map([
+    ...all,
+    ...offerMap(
+      only && !another ? told('pastures.area', only, 'areaAc') : amount('pastures.area', sumIfAll(pastures.map(({ areaAc }) => areaAc))),
+      isDensityKnown ? word('pastures.densityFrom', 'own') : [],
+    ),
+  ]);
 }
 
 export const part: OfferPart = ({ place, pastures }) => ({ single: togetherOffers(place, pastures) });

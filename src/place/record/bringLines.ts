@@ -1,6 +1,7 @@
 import type { Place } from '../model/place.ts';
 import type { MoveRow, RainRow, Row, StockLine } from '../model/row.ts';
-import { isSameAmount, type LineRead, type MoveLine, type RainLine } from './csv.ts';
+import type { LineRead, MoveLine, RainLine } from './csv.ts';
+import { isSameAmount, type Measure, measures } from './csvColumns.ts';
 import { dayIn, rowsOf } from './days.ts';
 import { groundsById } from './grounds.ts';
 import { aLoad } from './loads.ts';
@@ -112,13 +113,31 @@ function bringMove({ place, rows, stays, lbPerDayOf, sayMove }: Bringing, { line
   const adds: readonly RowBody[] =
     hay.value === undefined || hasHay ? [] : [{ is: 'hay', paddockId: ground.id, day: body.inDay, ...aLoad(hay.value) }];
   const line = { ...body, stock: [...known], paddockName: ground.name };
-  const isOtherHay = hasHay && hay.value !== undefined && Math.round(hay.value) !== Math.round(stay.hayLb);
+  // A table tells hay to the pound or the tenth of a kilogram.
+  const isOtherHay = hasHay && hay.value !== undefined && Math.abs(hay.value - stay.hayLb) > 0.6;
   const say = `${sayMove(line, ground.name)}${isOtherHay ? '. A table does not change hay that is here: mend it under “Hay fed”' : ''}`;
   if (here === undefined) return { lines, is: 'new', say, adds: [line, ...adds] };
   // What the table leaves empty is not taken away here.
-  const after: MoveRow = { ...here, ...body, stock: known.length === 0 ? here.stock : [...known] };
+  const after = asHere({ ...here, ...body, stock: known.length === 0 ? here.stock : [...known] }, here);
   if (isAlike(sorted(here), sorted(after))) return { lines, is: adds.length > 0 ? 'changed' : 'same', say, adds };
   return { lines, is: 'changed', say, adds, changes: { before: here, after } };
+}
+/** A move of a table with the amounts that are here wherever it says the same: a metric table is told to so many digits. */
+function asHere(move: MoveRow, here: MoveRow): MoveRow {
+  const amount = <K extends string>(key: K, measure: Measure, read: { readonly [k in K]?: number | undefined }, kept: typeof read | undefined) => {
+    const [value, before] = [read[key], kept?.[key]];
+    return value !== undefined && before !== undefined && isSameAmount(value, before, measure) ? { [key]: before } : {};
+  };
+  return {
+    ...move,
+    ...amount('heightInIn', measures.heightIn, move, here),
+    ...amount('heightOutIn', measures.heightOut, move, here),
+    stock: move.stock.map((line, index) => ({
+      ...line,
+      ...amount('weightLb', measures.weight, line, here.stock[index]),
+      ...amount('lbPerDay', measures.eaten, line, here.stock[index]),
+    })),
+  };
 }
 const sorted = (record: object): unknown => Object.entries(record).toSorted(([one], [other]) => (one < other ? -1 : 1));
 
@@ -126,7 +145,7 @@ export const bringMoves = (bringing: Bringing, read: readonly LineRead<MoveLine>
   gathered(read).map((each) => (isBrought(each) ? each : bringMove(bringing, each)));
 
 const isSameRain = (row: RainRow, { days, amountIn, isTrace }: RainLine): boolean =>
-  row.days === days && (isTrace === true ? row.isTrace === true : row.isTrace !== true && isSameAmount(row.amountIn, amountIn));
+  row.days === days && (isTrace === true ? row.isTrace === true : row.isTrace !== true && isSameAmount(row.amountIn, amountIn, measures.rain));
 function byDay<T extends { readonly day: string }>(all: readonly T[]): ReadonlyMap<string, readonly T[]> {
   const days = new Map<string, T[]>();
   for (const each of all) days.set(each.day, [...(days.get(each.day) ?? []), each]);

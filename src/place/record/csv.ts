@@ -6,6 +6,7 @@ import { convert, type UnitName, type UnitSystem } from '../../../calculators/un
 import { isUsualDay } from '../model/parts.ts';
 import type { StockLine } from '../model/row.ts';
 import { type StockKind, stockKinds } from '../model/words.ts';
+import { area, type Measure, measures, namesOf, type ToldMeasure, told } from './csvColumns.ts';
 import { dayIn } from './days.ts';
 import type { Stay } from './stays.ts';
 
@@ -15,68 +16,63 @@ const formulaLike = /^'*[=+\-@\t\r]/;
 export const guarded = (text: string): string => (formulaLike.test(text) ? `'${text}` : text);
 export const unguarded = (text: string): string => (/^'+[=+\-@\t\r]/.test(text) ? text.slice(1) : text);
 
-export const moveColumns = [
-  'paddock',
-  'acres',
-  'herd',
-  'in',
-  'out',
-  'kind',
-  'head',
-  'weight_lb',
-  'height_in',
-  'height_out',
-  'hay_lb',
-  'word',
-  'lb_day',
-] as const;
-/** The column of rain says in its name what a bare number in it counts. */
-const rainColumn = { us: { name: 'rain_in', unit: 'in', most: 100 }, si: { name: 'rain_mm', unit: 'mm', most: 2540 } } as const;
-const rainNames = [rainColumn.us.name, rainColumn.si.name];
-/** Digits of a millimeter that a table holds: a hundredth of an inch is 0.254 mm. */
-const mmDigits = 4;
-/** Two amounts that a table in either unit cannot tell apart. */
-export const isSameAmount = (oneIn: number, otherIn: number): boolean => Math.abs(oneIn - otherIn) < convert(10 ** -mmDigits, 'mm', 'in');
-
 const cell = (value: number | string | undefined): string => (value === undefined ? '' : typeof value === 'number' ? String(value) : guarded(value));
+/** Whole pounds, or tenths of a kilogram: hay is not weighed finer. */
+const toldHay = (hayLb: number, system: UnitSystem): number =>
+  system === 'us' ? Math.round(hayLb) : Math.round(convert(hayLb, 'lb', 'kg') * 10) / 10;
 const noStock: readonly (Partial<StockLine> | undefined)[] = [undefined];
 
-/** A line for each kind of stock of each stay; what belongs to the stay stands in its first. */
-export const movesCsv = (stays: readonly Stay[]): string =>
-  csvFormatRows([
-    [...moveColumns],
-    ...stays.flatMap(({ move, name, ground, hayLb }) =>
+/** A line for each kind of stock of each stay; what belongs to the stay stands in its first. In the units of that reader, which the columns name. */
+export function movesCsv(stays: readonly Stay[], system: UnitSystem): string {
+  const name = (measure: ToldMeasure): string => measure[system].name;
+  const amount = (value: number | undefined, measure: ToldMeasure): string => cell(value === undefined ? undefined : told(value, measure, system));
+  return csvFormatRows([
+    [
+      'paddock',
+      name(area),
+      'herd',
+      'in',
+      'out',
+      'kind',
+      'head',
+      name(measures.weight),
+      name(measures.heightIn),
+      name(measures.heightOut),
+      name(measures.hay),
+      'word',
+      name(measures.eaten),
+    ],
+    ...stays.flatMap(({ move, name: paddock, ground, hayLb }) =>
       (move.stock.length === 0 ? noStock : move.stock).map((line, index) => {
         const isFirst = index === 0;
         return [
-          cell(name),
-          cell(isFirst ? ground?.areaAc : undefined),
+          cell(paddock),
+          amount(isFirst ? ground?.areaAc : undefined, area),
           cell(move.herdNumber),
           cell(move.inDay),
           cell(move.outDay),
           cell(line?.kind),
           cell(line?.countHead),
-          cell(line?.weightLb),
-          cell(isFirst ? move.heightInIn : undefined),
-          cell(isFirst ? move.heightOutIn : undefined),
-          cell(isFirst && hayLb > 0 ? Math.round(hayLb) : undefined),
+          amount(line?.weightLb, measures.weight),
+          amount(isFirst ? move.heightInIn : undefined, measures.heightIn),
+          amount(isFirst ? move.heightOutIn : undefined, measures.heightOut),
+          cell(isFirst && hayLb > 0 ? toldHay(hayLb, system) : undefined),
           cell(isFirst ? move.word : undefined),
-          cell(line?.lbPerDay),
+          amount(line?.lbPerDay, measures.eaten),
         ];
       }),
     ),
   ]);
+}
 /** In inches, or in millimeters for who reads in metric. */
-export function rainCsv(
+export const rainCsv = (
   rows: readonly { readonly day: string; readonly days: number; readonly amountIn: number; readonly isTrace?: boolean | undefined }[],
   system: UnitSystem,
-): string {
-  const amount = (amountIn: number): string => String(system === 'us' ? amountIn : Number(convert(amountIn, 'in', 'mm').toFixed(mmDigits)));
-  return csvFormatRows([
-    ['day', rainColumn[system].name, 'days'],
-    ...rows.map(({ day, days, amountIn, isTrace }) => [day, isTrace === true ? 'T' : amount(amountIn), String(days)]),
+): string =>
+  csvFormatRows([
+    ['day', measures.rain[system].name, 'days'],
+    ...rows.map(({ day, days, amountIn, isTrace }) => [day, isTrace === true ? 'T' : cell(told(amountIn, measures.rain, system)), String(days)]),
   ]);
-}
 
 /** A line of a table: what it says, or what is wrong with it. */
 export interface LineRead<T> {
@@ -146,20 +142,28 @@ function numberOrNone(cells: Cells, name: string, unit: UnitName, [least, most]:
     return fault(`“${name}” is ${text}. Write ${isWhole ? 'a whole number' : 'a number'} from ${least} to ${printAsIs(most)}.`);
   return value;
 }
+/** An amount in the unit that its column names, in the one that is kept. */
+function amountOrNone(cells: Cells, measure: Measure): number | undefined {
+  const { name, unit, within } = cells.has(measure.si.name) ? measure.si : measure.us;
+  const value = numberOrNone(cells, name, unit, within);
+  // A conversion leaves dust in the last digits: 101.6 mm are 4 in.
+  return value === undefined || unit === measure.us.unit ? value : Number(convert(value, unit, measure.us.unit).toPrecision(14));
+}
 
 const namesIn = (head: readonly string[]): readonly string[] => head.map((name) => unguarded(name.trim()).toLowerCase());
 /** Whether a table is one of rain: a column of rain stands anywhere in its head, or its day stands first, which no column of moves is called. */
 export function isOfRain(text: string): boolean {
   const [head = []] = csvParseRows(/^\uFEFF?(.*)/.exec(text)?.[1] ?? '');
   const names = namesIn(head);
-  return rainNames.some((name) => names.includes(name)) || names[0] === 'day';
+  return namesOf(measures.rain).some((name) => names.includes(name)) || names[0] === 'day';
 }
 
 const quoted = (names: readonly string[], between: string): string => names.map((name) => `“${name}”`).join(between);
-/** The lines under a head that names the columns, in any order; of names that stand together, one. */
+/** The lines under a head that names the columns, in any order; of names that stand together one is needed; of the two of a measure only one may stand. */
 function linesOf<T>(
   text: string,
   needed: readonly (readonly string[])[],
+  either: readonly Measure[],
   read: (cells: Cells) => T,
 ): readonly LineRead<T>[] | { readonly problem: string } {
   if (text.length > mostLetters) return { problem: 'This file is larger than any record can be. It was not opened.' };
@@ -171,7 +175,10 @@ function linesOf<T>(
     return {
       problem: `The first line must name the columns. ${missing.map((some) => quoted(some, ' or ')).join(', ')} ${missing.length === 1 ? 'is' : 'are'} missing.`,
     };
-  const twice = needed.map(there).find((some) => some.length > 1);
+  const twice = either
+    .map(namesOf)
+    .map(there)
+    .find((some) => some.length > 1);
   if (twice !== undefined) return { problem: `The first line names ${quoted(twice, ' and ')}. Leave one of these columns.` };
   return rows.flatMap((row, index): readonly LineRead<T>[] => {
     if (row.every((each) => each.trim() === '')) return [];
@@ -203,11 +210,11 @@ function moveLine(cells: Cells): MoveLine {
   const countHead = numberOrNone(cells, 'head', 'head', [0, 1e7], true);
   if (kind !== '' && !isKind(kind)) fault(`“kind” is “${kind.slice(0, 20)}”. Write one of ${stockKinds.join(', ')}.`);
   if (kind !== '' && countHead === undefined) fault('“head” is empty. Write how many there were.');
-  const weightLb = numberOrNone(cells, 'weight_lb', 'lb', [1, 5000]);
-  const lbPerDay = numberOrNone(cells, 'lb_day', 'lb/d', [0, 1000]);
-  const heightInIn = numberOrNone(cells, 'height_in', 'in', [0, 200]);
-  const heightOutIn = numberOrNone(cells, 'height_out', 'in', [0, 200]);
-  const hayLb = numberOrNone(cells, 'hay_lb', 'lb', [0, 1e7]);
+  const weightLb = amountOrNone(cells, measures.weight);
+  const lbPerDay = amountOrNone(cells, measures.eaten);
+  const heightInIn = amountOrNone(cells, measures.heightIn);
+  const heightOutIn = amountOrNone(cells, measures.heightOut);
+  const hayLb = amountOrNone(cells, measures.hay);
   const word = cells.get('word') ?? '';
   return {
     paddock,
@@ -226,11 +233,12 @@ function moveLine(cells: Cells): MoveLine {
 function rainLine(cells: Cells): RainLine {
   const day = needDay(cells, 'day');
   const days = numberOrNone(cells, 'days', 'd', [1, 366], true) ?? 1;
-  const { name, unit, most } = cells.has(rainColumn.si.name) ? rainColumn.si : rainColumn.us;
+  const name = namesOf(measures.rain).find((each) => cells.has(each)) ?? measures.rain.us.name;
   if (/^t(?:race)?$/i.test(cells.get(name) ?? '')) return { day, days, amountIn: 0, isTrace: true };
-  const amount =
-    numberOrNone(cells, name, unit, [0, most]) ?? fault(`“${name}” is empty. Write 0 where it was dry, or leave the line out where nobody read.`);
-  return { day, days, amountIn: convert(amount, unit, 'in') };
+  const amountIn =
+    amountOrNone(cells, measures.rain) ?? fault(`“${name}” is empty. Write 0 where it was dry, or leave the line out where nobody read.`);
+  return { day, days, amountIn };
 }
-export const readMoves = (text: string) => linesOf(text, [['paddock'], ['in']], moveLine);
-export const readRain = (text: string) => linesOf(text, [['day'], rainNames], rainLine);
+const { rain, ...ofMoves } = measures;
+export const readMoves = (text: string) => linesOf(text, [['paddock'], ['in']], Object.values(ofMoves), moveLine);
+export const readRain = (text: string) => linesOf(text, [['day'], namesOf(rain)], [rain], rainLine);

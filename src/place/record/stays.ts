@@ -7,6 +7,7 @@ import type { HayRow, MoveRow, Row, StockLine } from '../model/row.ts';
 import { dayIn, goneDayOf, inDayOf, rainDays, rowsOf } from './days.ts';
 import { type Ground, groundsById, isPartly } from './grounds.ts';
 import { dryLb } from './hayFed.ts';
+import { headOf, type SplitOff, splitsOf } from './splits.ts';
 
 /** One stay of a herd on one ground, and what is worked out of it. What the record does not tell is left out. */
 export interface Stay {
@@ -24,8 +25,10 @@ export interface Stay {
   readonly days: number;
   /** Rest that the ground had before they came. */
   readonly restDays?: number;
-  /** What all of them eat in a day, lb dry. */
+  /** What all who came eat in a day, lb dry. */
   readonly eatenLbPerDay?: number;
+  /** Who went on elsewhere while the others stayed: from that day on the sums have them there. */
+  readonly splitOff: readonly SplitOff[];
   readonly hayLb: number;
   /** Hay was fed of which nobody told what a bale weighs: it is not taken off. */
   readonly isHayUnweighed: boolean;
@@ -47,6 +50,17 @@ export function eatenLbPerDay(stock: readonly StockLine[]): number | undefined {
     sum += countHead * lbPerDay;
   }
   return sum;
+}
+/** What those that were split off would have eaten until a day, had they stayed, lb dry: each as the mean of its kind in the line. */
+function notEatenLb(
+  { stock }: MoveRow,
+  splitOff: readonly SplitOff[],
+  { inDay, outDay }: { readonly inDay: number; readonly outDay: number },
+): number {
+  return splitOff.reduce((sum, { kind, countHead, fromDay }) => {
+    const alike = stock.filter((line) => line.kind === kind);
+    return sum + ((eatenLbPerDay(alike) ?? 0) / headOf(alike, kind)) * countHead * Math.max(0, outDay - Math.max(fromDay, inDay));
+  }, 0);
 }
 /** The stay that hay of a day belongs to: the one that began last, of those that were there. */
 function stayOf(moves: readonly MoveRow[], { paddockId, day }: HayRow, todayDay: number): MoveRow | undefined {
@@ -92,6 +106,7 @@ export function staysOf(place: Place, rows: readonly Row[], { todayDay, yardstic
     const move = stayOf(moves, hay, todayDay);
     if (move !== undefined) hayOf.set(move, [...(hayOf.get(move) ?? []), hay]);
   }
+  const splits = splitsOf(place, moves, todayDay);
   const lastOut = new Map<string, number>();
   return moves.flatMap((move): readonly Stay[] => {
     const inDay = inDayOf(move);
@@ -113,9 +128,10 @@ export function staysOf(place: Place, rows: readonly Row[], { todayDay, yardstic
     const hayLb = weights.reduce<number>((sum, each) => (each === undefined ? sum : sum + each), 0);
     const eaten = eatenLbPerDay(move.stock);
     const areaAc = ground?.areaAc;
+    const splitOff = splits.get(move) ?? [];
     const isCounted =
       !isImpossible && eaten !== undefined && areaAc !== undefined && areaAc > 0 && yardstickLbPerDay !== undefined && yardstickLbPerDay > 0;
-    const shared = isCounted ? { eatenLbPerDay: eaten, days, areaAc, yardstickLbPerDay } : undefined;
+    const shared = isCounted ? { eatenLbPerDay: eaten - notEatenLb(move, splitOff, part) / days, days, areaAc, yardstickLbPerDay } : undefined;
     const net = shared && stockDaysPerAc({ ...shared, hayFedLb: hayLb });
     return [
       {
@@ -130,6 +146,7 @@ export function staysOf(place: Place, rows: readonly Row[], { todayDay, yardstic
         days,
         ...(before === undefined || before > inDay || inDay < from ? {} : { restDays: actualRestDays({ outDay: before, nextInDay: inDay }) }),
         ...(eaten === undefined ? {} : { eatenLbPerDay: eaten }),
+        splitOff,
         hayLb,
         isHayUnweighed: weights.includes(undefined),
         ...(shared === undefined || net === undefined
@@ -142,7 +159,14 @@ export function staysOf(place: Place, rows: readonly Row[], { todayDay, yardstic
   });
 }
 
-/** Stays of one herd on the same days, each with one that began before it: a herd is in one place, and both count. */
+/** Whether the stock of a later stay is off the one that went on: then none of it counts twice. */
+const isPart = ({ splitOff }: Stay, later: Stay): boolean =>
+  splitOff.length > 0 &&
+  later.move.stock.every(({ kind }) => {
+    const off = splitOff.filter(({ fromDay, isAll }) => isAll && fromDay <= later.inDay);
+    return headOf(later.move.stock, kind) <= headOf(off, kind);
+  });
+/** Stays of one herd on the same days, each with one that began before it: a herd is in one place, and both count. One that was split is in several. */
 export function twicePlaced(stays: readonly Stay[]): readonly (readonly [Stay, Stay])[] {
   const lastOut = new Map<number, Stay>();
   return stays.flatMap((stay): readonly (readonly [Stay, Stay])[] => {
@@ -150,7 +174,7 @@ export function twicePlaced(stays: readonly Stay[]): readonly (readonly [Stay, S
     const { herdNumber } = stay.move;
     const before = lastOut.get(herdNumber);
     if (before === undefined || before.outDay <= stay.outDay) lastOut.set(herdNumber, stay);
-    return before !== undefined && stay.inDay < before.outDay && before.inDay < stay.outDay ? [[before, stay]] : [];
+    return before !== undefined && stay.inDay < before.outDay && before.inDay < stay.outDay && !isPart(before, stay) ? [[before, stay]] : [];
   });
 }
 /** Another stay of the same herd on days of this one. */

@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
+import type { UnitSystem } from '../../../calculators/units/units.ts';
 import type { Place } from '../model/place.ts';
 import type { Result } from '../model/result.ts';
 import type { Visit } from '../model/visit.ts';
@@ -108,7 +109,7 @@ function RangePlot({ compared }: { readonly compared: Compared }) {
   );
 }
 
-const groundLine = (visit: Visit): string => `ground ${groundWords(visit) || 'not told'}`;
+const groundLine = (visit: Visit, system: UnitSystem): string => `ground ${groundWords(visit, system) || 'not told'}`;
 
 /** `#/compare/ID/ID`: two visits side by side. */
 export function Compare(view: PlaceView) {
@@ -138,7 +139,8 @@ export function Compare(view: PlaceView) {
   return (
     <div class="compare">
       <p>
-        <a href={`#/visit/${one.id}`}>{days[0]}</a>: {groundLine(one)}. <a href={`#/visit/${other.id}`}>{days[1]}</a>: {groundLine(other)}.
+        <a href={`#/visit/${one.id}`}>{days[0]}</a>: {groundLine(one, system)}. <a href={`#/visit/${other.id}`}>{days[1]}</a>:{' '}
+        {groundLine(other, system)}.
       </p>
       {unlike.length > 0 && <p>{unlike.join(' ')}</p>}
       {pairs?.length === 0 && (

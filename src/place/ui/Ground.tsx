@@ -61,7 +61,7 @@ export function Ground(view: PlaceView) {
               )}
             </Fold>
             <p>
-              <small>Taken away, its name stays in visits and in the record, but sums by the acre no longer count it.</small>
+              <small>Taken away, its name stays in visits and in the record, but sums by area no longer count it.</small>
             </p>
           </>
         )}

@@ -8,6 +8,7 @@ import { inDayOf, rowsOf } from '../record/days.ts';
 import { type Ground, groundsById } from '../record/grounds.ts';
 import type { Herd } from '../record/herds.ts';
 import { nextReady } from '../record/nextReady.ts';
+import { splitsOf, stockLeft } from '../record/splits.ts';
 import { type AtGate, Choices } from './atGate.tsx';
 import { groundWord } from './groundWord.ts';
 import { dayWords, groundName, heightWords, readyWords } from './recordWords.ts';
@@ -24,16 +25,24 @@ interface Moving {
   /** What a part is; all of a herd is what the place counts with it on that day. */
   readonly stock?: readonly StockLine[];
 }
-const movingOf = (place: Place, { number, parts }: Herd, isOnly: boolean): readonly Moving[] => {
+const movingOf = (place: Place, splits: ReturnType<typeof splitsOf>, { number, parts }: Herd, isOnly: boolean): readonly Moving[] => {
   const whole = { key: String(number), label: `${parts.length > 1 ? 'All of herd' : 'Herd'} ${number}`, number, from: parts };
   if (parts.length < 2) return [whole];
   const ofHerd = isOnly ? '' : `Herd ${number}, `;
-  return [...parts.map((part) => ({ key: part.id, label: `${ofHerd}${groundName(place, part)}`, number, from: [part], stock: part.stock })), whole];
+  const ofPart = (part: MoveRow): Moving => ({
+    key: part.id,
+    label: `${ofHerd}${groundName(place, part)}`,
+    number,
+    from: [part],
+    stock: stockLeft(part.stock, splits.get(part) ?? []),
+  });
+  return [...parts.map(ofPart), whole];
 };
 
 /** Which paddock they went to: the one that is ready first stands first, and one tap writes it. */
 export function MovedPane({ place, rows, day, todayDay, herds, onDone }: AtGate & { readonly onDone: () => void }) {
-  const choices = herds.flatMap((herd) => movingOf(place, herd, herds.length === 1));
+  const splits = splitsOf(place, rowsOf(rows.all, 'move'), todayDay);
+  const choices = herds.flatMap((herd) => movingOf(place, splits, herd, herds.length === 1));
   const [key, setKey] = useState(choices[0]?.key ?? '1');
   const [isAll, setAll] = useState(false);
   const { number, from, stock }: Omit<Moving, 'key' | 'label'> = choices.find((each) => each.key === key) ?? { number: 1, from: [] };

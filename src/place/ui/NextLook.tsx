@@ -1,5 +1,6 @@
 import type { UnitSystem } from '../../../calculators/units/units.ts';
 import type { Visit } from '../model/visit.ts';
+import { WrongTogether } from './aloud.tsx';
 import { FieldsView } from './FieldView.tsx';
 import { nextFields } from './fields/visit.ts';
 import type { Change } from './session.ts';
@@ -14,8 +15,12 @@ interface NextLookProps {
 export const NextLook = (props: NextLookProps) => (
   <>
     <FieldsView fields={nextFields} path={[]} {...props} />
-    {props.record.nextDay !== undefined && props.record.nextDay < props.record.day && (
-      <p class="problem">The next look comes before the visit. Look at both days.</p>
-    )}
+    <WrongTogether
+      words={
+        props.record.nextDay !== undefined && props.record.nextDay < props.record.day
+          ? 'The next look comes before the visit. Look at both days.'
+          : undefined
+      }
+    />
   </>
 );

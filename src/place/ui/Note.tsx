@@ -134,6 +134,7 @@ export function NotePage(view: PlaceView) {
     visit,
     results: inVisit,
     note,
+    system,
     base,
     ...(putIn === undefined ? {} : { putIn }),
     edition,

@@ -4,6 +4,7 @@ import { dayOfRow, inDayOf, outDayOf } from '../record/days.ts';
 import { groundsById } from '../record/grounds.ts';
 import { isLoad } from '../record/loads.ts';
 import { alsoThen } from '../record/stays.ts';
+import { WrongTogether } from './aloud.tsx';
 import { type Data, dataWith } from './edit.ts';
 import { FieldsView } from './FieldView.tsx';
 import type { PlaceField } from './fields/field.ts';
@@ -61,11 +62,13 @@ export function RecordLine({ shown, row, title }: LineShown) {
       />
       {row.is === 'move' && (
         <>
-          <DayDoubts shown={shown} move={row} />
+          <WrongTogether words={doubtOf(shown, row)} />
           <StockLines shown={shown} move={row} />
         </>
       )}
-      {row.is === 'plan' && row.outDay < row.inDay && <p class="problem">They would go out before they come in. Look at both days.</p>}
+      {row.is === 'plan' && (
+        <WrongTogether words={row.outDay < row.inDay ? 'They would go out before they come in. Look at both days.' : undefined} />
+      )}
       {yearOf(dayOfRow(row)) !== shown.year && !shown.ofYear.some(({ move }) => move.id === row.id) && (
         <p role="status">This line is of {yearOf(dayOfRow(row))}: once you leave it, it stands there.</p>
       )}
@@ -79,20 +82,19 @@ export function RecordLine({ shown, row, title }: LineShown) {
   );
 }
 /** Days that cannot be, or hardly. */
-function DayDoubts({ shown: { stays, todayDay }, move }: { readonly shown: ShownRecord; readonly move: MoveRow }) {
+function doubtOf({ stays, todayDay }: ShownRecord, move: MoveRow): string | undefined {
   const outDay = outDayOf(move);
-  if (outDay !== undefined && outDay < inDayOf(move)) return <p class="problem">They went out before they came in. Look at both days.</p>;
+  if (outDay !== undefined && outDay < inDayOf(move)) return 'They went out before they came in. Look at both days.';
+  const isToCome = outDay !== undefined && outDay > todayDay;
   const other = alsoThen(stays, move);
+  const there = other && `from ${dayWords(other.inDay, todayDay)} ${other.isOpen ? 'until now' : `to ${dayWords(other.outDay, todayDay)}`}`;
   return (
-    <>
-      {outDay !== undefined && outDay > todayDay && <p class="problem">Out is a day that has not come yet. Until then they count as there.</p>}
-      {other !== undefined && (
-        <p class="problem">
-          Herd {move.herdNumber} was on {other.name} then, too, from {dayWords(other.inDay, todayDay)}{' '}
-          {other.isOpen ? 'until now' : `to ${dayWords(other.outDay, todayDay)}`}. Both count. Look at the days of both.
-        </p>
-      )}
-    </>
+    [
+      isToCome ? 'Out is a day that has not come yet. Until then they count as there.' : '',
+      other ? `Herd ${move.herdNumber} was on ${other.name} then, too, ${there}. Both count. Look at the days of both.` : '',
+    ]
+      .filter(Boolean)
+      .join(' ') || undefined
   );
 }
 /** What a stock-day is counted in. */

@@ -3,7 +3,7 @@ import { printDay, printNumber, printQuantity } from '../../../calculators/units
 import type { UnitSystem } from '../../../calculators/units/units.ts';
 import { groundWord } from './groundWord.ts';
 import { inUnit, RainTable, SumsDoubted, SumsTable } from './RecordSums.tsx';
-import { cannotBe, daysWords, dryWords, groundUnit, heightWords, rainWords, stockDaysOn, stockWords } from './recordWords.ts';
+import { cannotBe, daysWords, dryWords, groundUnit, heightWords, rainWords, stayedWords, stockDaysOn } from './recordWords.ts';
 import type { ShownRecord } from './shownRecord.ts';
 
 const headsIn = (system: UnitSystem): readonly string[] => [
@@ -57,6 +57,7 @@ export function RecordPaper(shown: PaperProps) {
               name,
               inDay,
               outDay,
+              splitOff,
               isOpen,
               isImpossible,
               days,
@@ -73,7 +74,7 @@ export function RecordPaper(shown: PaperProps) {
                 <td>{day(inDay)}</td>
                 <td>{isOpen ? 'there now' : day(outDay)}</td>
                 <td>{isImpossible ? cannotBe : printNumber(days, days % 1 === 0 ? 0 : 1)}</td>
-                <td>{stockWords(move.stock)}</td>
+                <td>{stayedWords({ move, inDay, splitOff })}</td>
                 <td>{move.stock.map(({ weightLb }) => (weightLb === undefined ? '?' : inUnit(weightLb, 'lb', system))).join(', ')}</td>
                 <td>{move.heightInIn === undefined ? '' : heightWords(move.heightInIn, system)}</td>
                 <td>{move.heightOutIn === undefined ? '' : heightWords(move.heightOutIn, system)}</td>

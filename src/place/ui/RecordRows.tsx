@@ -11,7 +11,7 @@ import type { Stay } from '../record/stays.ts';
 import { lazily } from './lazily.tsx';
 import { Fold } from './Part.tsx';
 import type { LineShown } from './RecordLine.tsx';
-import { cannotBe, daysWords, dayWords, groundUnit, heightWords, rainWords, stockDaysOn, stockWords } from './recordWords.ts';
+import { cannotBe, daysWords, dayWords, groundUnit, heightWords, rainWords, stayedWords, stockDaysOn } from './recordWords.ts';
 import type { Rows } from './rows.ts';
 import type { ShownRecord } from './shownRecord.ts';
 
@@ -134,13 +134,13 @@ export const hayWords = (hay: Pick<HayRow, 'baleCount' | 'baleLb' | 'moisturePer
 };
 /** `7 days, 45 cows, 3.7 stock-days an acre`. */
 export const stayWords = (
-  { move, days, isCut, isOpen, stockDaysPerAc, restDays, hayLb, withHayPerAc }: Stay,
+  { move, inDay, splitOff, days, isCut, isOpen, stockDaysPerAc, restDays, hayLb, withHayPerAc }: Stay,
   year: number,
   system: UnitSystem,
 ): string =>
   [
     `${daysWords(days)}${isCut ? ` of ${year}` : ''}${isOpen ? ' so far' : ''}`,
-    stockWords(move.stock),
+    stayedWords({ move, inDay, splitOff }),
     restDays === undefined ? '' : `after ${daysWords(restDays)} of rest`,
     stockDaysPerAc === undefined ? '' : `${stockDaysOn(stockDaysPerAc, system)} stock-days ${groundUnit(system)}`,
     hayLb > 0 && withHayPerAc !== undefined ? `${stockDaysOn(withHayPerAc, system)} with hay` : '',

@@ -84,7 +84,7 @@ export function RecordTables(shown: TablesProps) {
   return (
     <>
       <p>
-        <button type="button" onClick={() => download(`moves-${stamp}.csv`, movesCsv(stays), 'text/csv')}>
+        <button type="button" onClick={() => download(`moves-${stamp}.csv`, movesCsv(stays, system), 'text/csv')}>
           Save moves.csv
         </button>{' '}
         <button type="button" onClick={() => download(`rain-${stamp}.csv`, rainCsv(rowsOf(rows.all, 'rain'), system), 'text/csv')}>
@@ -97,7 +97,8 @@ export function RecordTables(shown: TablesProps) {
       </p>
       <p>
         Its first line names the columns, as in the files above: paddock, in, out, kind, head; or day and rain_in, counted in inches, or rain_mm, in
-        millimeters. Heights there are inches and weights pounds, unless a cell names its own unit, such as 20 cm. You see what was understood before
+        millimeters. Pounds stand under weight_lb, hay_lb and lb_day, kilograms under weight_kg, hay_kg and kg_day; inches under height_in and
+        height_out, millimeters under height_in_mm and height_out_mm. A cell may name its own unit, such as 20 cm. You see what was understood before
         anything is written.
       </p>
       {found?.is === 'refused' && (

@@ -2,6 +2,7 @@ import { Fragment } from 'preact';
 import { useRef } from 'preact/hooks';
 import type { Step } from '../model/visit.ts';
 import { newId } from '../store/ids.ts';
+import { WrongTogether } from './aloud.tsx';
 import { listed } from './edit.ts';
 import { FieldsView } from './FieldView.tsx';
 import { stepFields } from './fields/visit.ts';
@@ -48,7 +49,7 @@ export function Steps({ view, steps, day, onChange }: StepsProps) {
               path={['steps', step.id]}
               onChange={(changes) => change(step.id, changes)}
             />
-            {step.byDay !== undefined && step.byDay < day && <p class="problem">That day comes before the visit. Look at both days.</p>}
+            <WrongTogether words={step.byDay !== undefined && step.byDay < day ? 'That day comes before the visit. Look at both days.' : undefined} />
             {index < steps.length && (
               <p class="step-ends">
                 <label class="place-tick">

@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useState } from 'preact/hooks';
 
 /** So long behind what happened: whoever goes on by a key hears the next field first, which would cut it off. */
 const behindMs = 150;
@@ -29,4 +29,16 @@ export function Aloud() {
       {words}
     </p>
   );
+}
+
+/** What is wrong between fields that can be read each: it stands below them, and is read aloud once somebody leaves the one that brought it. */
+export function WrongTogether({ words }: { readonly words: string | undefined }) {
+  // Before anybody can go on by a key.
+  useLayoutEffect(() => {
+    if (words === undefined) return undefined;
+    const tellOnce = (): void => say(words);
+    addEventListener('focusout', tellOnce, { once: true });
+    return () => removeEventListener('focusout', tellOnce);
+  }, [words]);
+  return words === undefined ? null : <p class="problem">{words}</p>;
 }

@@ -5,10 +5,17 @@ import type { MoveRow, RainRow, StockLine } from '../model/row.ts';
 import { kindNames } from '../offer/kindNames.ts';
 import { groundsById } from '../record/grounds.ts';
 import type { Ready } from '../record/nextReady.ts';
+import type { Stay } from '../record/stays.ts';
 
 /** `45 cows, 2 bulls`. */
 export const stockWords = (stock: readonly Pick<StockLine, 'kind' | 'countHead'>[]): string =>
   stock.map(({ kind, countHead }) => `${printNumber(countHead, 0)} ${countHead === 1 ? kind : kindNames[kind].toLowerCase()}`).join(', ');
+/** Who came, and who of them went on elsewhere meanwhile: `60 cows, 20 cows of them elsewhere from Jun 12`. */
+export const stayedWords = ({ move: { stock }, splitOff, inDay }: Pick<Stay, 'move' | 'splitOff' | 'inDay'>): string =>
+  [
+    stockWords(stock),
+    ...splitOff.map(({ kind, countHead, fromDay }) => `${stockWords([{ kind, countHead }])} of them elsewhere from ${dayWords(fromDay, inDay)}`),
+  ].join(', ');
 /** Where a move went, by its name then if it was taken away since. */
 export const groundName = (place: Place, { paddockId, paddockName }: Pick<MoveRow, 'paddockId' | 'paddockName'>): string =>
   groundsById(place).get(paddockId)?.name ?? paddockName ?? 'a paddock that was taken away';

@@ -1,4 +1,6 @@
 import { dialed, type HelpLine, nationalLines } from '../../../calculators/kit/helpLines.ts';
+import { printAsIs, roundedTo, withUnit } from '../../../calculators/units/printQuantity.ts';
+import { convert, type UnitSystem } from '../../../calculators/units/units.ts';
 import type { Note } from '../model/note.ts';
 import type { Place } from '../model/place.ts';
 import type { Result } from '../model/result.ts';
@@ -14,6 +16,8 @@ export interface Facts {
   /** In the order of the visit. */
   readonly results: readonly Result[];
   readonly note: Note | undefined;
+  /** Of whoever writes it. */
+  readonly system: UnitSystem;
   /** Pictures of the visit by their ids, as addresses that hold them. */
   readonly photos?: ReadonlyMap<string, string>;
   /** Address of the copy of these pages that links begin with, with its last stroke; nothing where nobody has told one. */
@@ -73,15 +77,18 @@ const told = (label: string, text: string | undefined): readonly Line[] =>
 export const addressOf = ({ base }: Pick<Facts, 'base'>, { slug, link }: Pick<Result, 'slug' | 'link'>): string | undefined =>
   base === undefined ? undefined : `${base}calculators/${slug}/?${link}`;
 
+/** To the thousandth of an inch or the tenth of a millimeter, without noughts that nobody typed. */
+const rainWords = (rainIn: number, system: UnitSystem): string =>
+  system === 'us' ? withUnit(printAsIs(rainIn), 'in') : withUnit(printAsIs(roundedTo(convert(rainIn, 'in', 'mm'), 1)), 'mm');
 /** The ground that day, in a line: `wet, 3 days since rain`. */
-export function groundWords({ ground }: Visit): string {
+export function groundWords({ ground }: Visit, system: UnitSystem): string {
   if (ground === undefined) return '';
   const { moistureFeel, daysSinceRain, fiveDayRainIn, isFrozen } = ground;
   return [
     moistureFeel ?? '',
     isFrozen === true ? 'frozen' : '',
     daysSinceRain === undefined ? '' : `${daysSinceRain} ${daysSinceRain === 1 ? 'day' : 'days'} since rain`,
-    fiveDayRainIn === undefined ? '' : `${fiveDayRainIn} in of rain in five days`,
+    fiveDayRainIn === undefined ? '' : `${rainWords(fiveDayRainIn, system)} of rain in five days`,
   ]
     .filter((each) => each !== '')
     .join(', ');
@@ -95,7 +102,7 @@ export function stepWords({ what, who, byDay, isDone }: Step, hasWho: boolean): 
   return `${(what ?? '').trim() || 'To be told'}${more.length === 0 ? '' : ` (${more.join(', ')})`}`;
 }
 
-function headOf({ place, visit, office }: Facts): readonly Line[] {
+function headOf({ place, visit, office, system }: Facts): readonly Line[] {
   return [
     ...(place.isDemo === true ? [[{ text: 'Invented example. Nothing here is anybody’s own.', isStrong: true }]] : []),
     ...told('Place', place.name),
@@ -103,7 +110,7 @@ function headOf({ place, visit, office }: Facts): readonly Line[] {
     ...told('Pastures', pastureNames(place, visit.pastureIds)),
     ...told('By', visit.by),
     ...told('There', visit.present),
-    ...told('Ground', groundWords(visit)),
+    ...told('Ground', groundWords(visit, system)),
     ...told('Where', visit.spots),
     ...told('Office', office?.name),
   ];
