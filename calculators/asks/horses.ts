@@ -32,7 +32,7 @@ export const fescueMares: Words = {
   source: 'extension-fescue-mares, with oregon-fescue-mares',
 };
 export const horseHay: Words = {
-  lead: 'Hay of sorghum, foxtail millet or old fescue can kill horses. Ask what it is.',
+  lead: 'Sorghum, foxtail millet or old fescue hay can kill horses. Ask first.',
   life: true,
   say: 'Ask what the hay is before a horse, donkey or mule gets it. Sorghum and sudangrass hay: none. Foxtail (German) millet hay: not as their main hay, for it harms kidneys, bones and joints and has killed. Old fescue hay: none for mares in foal. And no feed that was made for cattle: the monensin in it kills horses. Ask your veterinarian.',
   source: 'high-plains-millet, with extension-fescue-mares, blakley-monensin-2012 and common practice',

@@ -45,7 +45,7 @@ const sulfateWords: Readonly<Record<Drinkers, Readonly<Record<'poison' | 'grown'
   },
   'sheep-or-goats': {
     poison: {
-      lead: 'This much sulfate can kill sheep and goats. Bring other water, call your vet.',
+      lead: 'So much sulfate can kill sheep and goats. Bring other water, call a vet.',
       life: true,
       say: 'Sheep, goats and llamas are read by the list for cattle, to which this much sulfate is acutely toxic. They can get the same polio (polioencephalomalacia), a deadly brain disease: blind, dull, pressing the head, fits. Do not water stock with it. Bring other water and call your veterinarian.',
       source: 'harty-sulfate-2012, with common practice',
