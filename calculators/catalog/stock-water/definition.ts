@@ -222,7 +222,7 @@ export default defineCalculator({
       source: 'bailey-heat',
     }),
     caution(({ hotF, intakeFrom, herd }) => hotF >= heatF && intakeFrom === 'lists' && knownByHeat({ herd }).has(false), {
-      lead: 'For sheep, goats and horses half as much again is counted for heat. Measure.',
+      lead: 'For sheep, goats and horses heat is counted as half as much again.',
       say: 'No list for sheep, goats, horses and llamas goes by heat. From 80 °F (27 °C) on half as much again is counted as on a cool day. A guess like that may be short for those in milk: measure in a hot week.',
       source: 'common practice',
     }),
