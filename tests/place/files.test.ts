@@ -349,6 +349,17 @@ describe('the preview', () => {
     ]);
     expect((await store.read(rowKind)).records).toMatchObject([{ placeId: 'p1', paddockId: 'one' }]);
   });
+  it('counts them once, too, where a place went apart on two devices and both added the same pasture', () => {
+    const added = (id: string, past: string): Place => ({
+      ...aPlace({ rev: 2, past: ['1-aaaaaa', past] }),
+      pastures: [...aPlace().pastures, { id, name: 'Creek', areaAc: 30, isCounted: true, paddocks: [] }],
+    });
+    const [coming] = previewOf(only(added('theirs', '2-bbbbbb')), only(added('ours', '2-cccccc')));
+    if (!coming) throw new RangeError('it is in the file');
+    expect(coming.standing).toBe('both');
+    expect(joinedOf({ coming })?.pastures.map(({ id }) => id)).toEqual(['low', 'high', 'ours']);
+    expect(joinedOf({ coming, isApart: true })?.pastures).toHaveLength(4);
+  });
 });
 
 describe('older data', () => {

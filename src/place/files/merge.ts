@@ -13,21 +13,26 @@ export interface Picked {
   readonly coming: Coming;
   /** Its namesake here is this place: the two are joined. */
   readonly isNamesake?: boolean;
-  /** Of a namesake: pastures and herds of one name stand beside each other all the same. */
+  /** Pastures and herds of one name stand beside each other all the same. */
   readonly isApart?: boolean;
 }
+/** Ours with which a coming place is joined: its namesake, or the one that it went apart from. */
+export const oursOf = ({ coming: { namesake, apart }, isNamesake }: Picked): Place | undefined => (isNamesake === true ? namesake : apart);
 const noIds: ReadonlyMap<string, string> = new Map();
-const idsOf = ({ coming: { place, namesake }, isNamesake, isApart }: Picked): ReadonlyMap<string, string> =>
-  isNamesake !== true || namesake === undefined || isApart === true ? noIds : sameNames(namesake, place).ids;
-const asPicked = (picked: Picked): Place => {
-  const { place, namesake } = picked.coming;
-  return picked.isNamesake === true && namesake !== undefined ? { ...withIds(place, idsOf(picked)), id: namesake.id } : place;
+const idsOf = (picked: Picked): ReadonlyMap<string, string> => {
+  const ours = oursOf(picked);
+  return ours === undefined || picked.isApart === true ? noIds : sameNames(ours, picked.coming.place).ids;
 };
-/** What a place will be once its namesake of a file is joined with it; nothing where none is. */
+const asPicked = (picked: Picked): Place => {
+  const { place } = picked.coming;
+  const ours = oursOf(picked);
+  return ours === undefined ? place : { ...withIds(place, idsOf(picked)), id: ours.id };
+};
+/** What a place will be once one of a file is joined with it; nothing where none is. */
 export function joinedOf(picked: Picked): Place | undefined {
-  const { namesake } = picked.coming;
-  if (namesake === undefined) return undefined;
-  const read = placeKind.read(joinCopies(namesake, asPicked(picked), { by: namesake.changedBy, now: () => new Date(), mark: () => 'aaaaaa' }));
+  const ours = oursOf(picked);
+  if (ours === undefined) return undefined;
+  const read = placeKind.read(joinCopies(ours, asPicked(picked), { by: ours.changedBy, now: () => new Date(), mark: () => 'aaaaaa' }));
   return read.is === 'read' ? read.value : undefined;
 }
 const asNew = <T>(after: T): { readonly before: null; readonly after: T } => ({ before: null, after });
