@@ -129,11 +129,11 @@ test('the same field of a line in two windows is told in words, by its name', as
   const low = aMove({ placeId, inDay: '2027-06-08', paddockName: 'Low bench', word: 'left the fescue' });
   await open(page, 'record', [{ ...low, clash: [clash('word', '"ate the fescue"'), clash('paddockId', '"high"'), clash('inDay', '"2027-06-07"')] }]);
   await page.locator('summary', { hasText: 'Low bench, Jun 8' }).click();
-  const asked = page.locator('.place-bar', { hasText: 'was changed in two windows.' });
+  const asked = page.locator('.place-bar', { hasText: 'was changed in two windows, or on two devices.' });
   await expect(asked).toContainText([
-    'A word was changed in two windows. It says: left the fescue. Kitchen window has: ate the fescue.',
-    'Paddock was changed in two windows. It says: Low bench. Kitchen window has: High bench.',
-    'In was changed in two windows. It says: Jun 8, 2027. Kitchen window has: Jun 7, 2027.',
+    'A word was changed in two windows, or on two devices. It says: left the fescue. Kitchen window has: ate the fescue.',
+    'Paddock was changed in two windows, or on two devices. It says: Low bench. Kitchen window has: High bench.',
+    'In was changed in two windows, or on two devices. It says: Jun 8, 2027. Kitchen window has: Jun 7, 2027.',
   ]);
   await asked.first().getByRole('button', { name: 'Take the other' }).click();
   await expect(page.locator('#m1-word')).toHaveValue('ate the fescue');

@@ -162,7 +162,7 @@ test.describe(() => {
     await page.goto('/search/?q=cant+sleep+worried+about+the+ranch');
     await expect(lines).toBeVisible();
     await expect(lines.locator('> ul > li')).toHaveCount(nationalLines.length);
-    for (const { number } of nationalLines.map(dialed)) await expect(lines.locator(`a[href="tel:${number}"]`)).toBeVisible();
+    for (const { dials } of nationalLines.map(dialed)) await expect(lines.locator(`a[href="tel:${dials}"]`)).toBeVisible();
     await expect(lines.locator('> ul')).not.toContainText(/Farm Progress|common practice|n\.d\./);
     await expect(lines.locator('details')).not.toHaveAttribute('open');
     await expect(page.locator(status)).not.toContainText(/No page here|Nothing/);

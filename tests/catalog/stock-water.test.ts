@@ -59,7 +59,7 @@ describe('stock-water', () => {
       expect([values['needGalPerDay'], values['leastNeedGalPerDay']]).toEqual([420, 230]);
       expect(note).toContain(`On a day of ${hot} °F they drink 420 gal`);
     }
-    expect(leads(`${sheep}&hot=95f`)).toMatch(/sheep, goats and horses half as much again is counted/);
+    expect(leads(`${sheep}&hot=95f`)).toMatch(/sheep, goats and horses heat is counted as half as much again/);
     expect(leads(`${sheep}&hot=95f`)).not.toMatch(/lists end at 90/);
     expect(leads(`${sheep}&hot=60f`)).not.toMatch(/half as much again/);
     expect(leads('herd.stock=cow-dry&herd.count=20&hot=95f')).not.toMatch(/half as much again/);

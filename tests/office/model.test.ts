@@ -53,6 +53,12 @@ describe('what is wrong is told in one sentence with its place', () => {
     [`${hay}.likelyUsdPerTon`, [], 'Hay, likely: a list is no number; write dollars a ton, such as 165.'],
     [`${hay}.likelyUsdPerTon`, {}, 'Hay, likely: a group of values is no number; write dollars a ton, such as 165.'],
     [`${hay}.seen`, 'x'.repeat(60), `Hay: Seen: “${'x'.repeat(40)}…” cannot be read; write a day, a month or a year, such as 2026-09.`],
+    ...['2026-19-45', '2026-13', '2026-00', '2026-02-30', '2026-04-31'].map((seen): [string, unknown, string] => [
+      `${hay}.seen`,
+      seen,
+      `Hay: Seen: “${seen}” cannot be read; write a day, a month or a year, such as 2026-09.`,
+    ]),
+    ['head.valuesDay', '2026-02-31', 'These values are of: “2026-02-31” cannot be read; write a day of the calendar, such as 2026-09-14.'],
     ['head', undefined, ': The office itself is missing. Its name is the least.'],
     ['head.name', '', 'Name: This is empty; write a name, such as Example County office.'],
     ['head.phone', 'call us', 'Phone: “call us” cannot be read; write a number to call, such as 555-0100.'],
@@ -70,7 +76,12 @@ describe('what is wrong is told in one sentence with its place', () => {
     [
       'values.talkToSomeone.lines.0.reach',
       'ask around',
-      'Line 1: Number, and how to use it: “ask around” cannot be read; write a number to call, such as call or text 555-0100.',
+      'Line 1: Number, and how to use it: “ask around” cannot be read; write a whole number to call, such as call or text (406) 555-0100.',
+    ],
+    [
+      'values.talkToSomeone.lines.0.reach',
+      'day and night: 24',
+      'Line 1: Number, and how to use it: “day and night: 24” cannot be read; write a whole number to call, such as call or text (406) 555-0100.',
     ],
     [`${hay}.likelyUsdPerTon`, 'abc', 'Hay, likely: “abc” is no number; write dollars a ton, such as 165.'],
     [`${hay}.likelyUsdPerTon`, 0, 'Hay, likely: “0” is not above zero; write dollars a ton, such as 165.'],

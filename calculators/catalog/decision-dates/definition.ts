@@ -41,7 +41,7 @@ function justBy({
 
 export default defineCalculator({
   slug: 'decision-dates',
-  version: 2,
+  version: 3,
   title: 'Drought trigger dates: rain, grass and what to do',
   inputs,
   refusals: [
@@ -234,7 +234,11 @@ export default defineCalculator({
   changes: [
     {
       version: 2,
-      say: 'the season may run over New Year; a plan that ends before growth starts anew counts the growth before as past, where it counted none as grown. A fresh form, and “Sell ewes and lambs” chosen from the list, takes 6.4 lb a day as spared by each, what a ewe with lambs eats, no longer 3.5, about what a dry one eats.',
+      say: 'the season may run over New Year. A plan that ends before growth starts anew counts the growth before as past, where it counted none as grown.',
+    },
+    {
+      version: 3,
+      say: 'a fresh form, and “Sell ewes and lambs” chosen from the list, takes 6.4 lb a day as spared by each, what a ewe with lambs eats, no longer 3.5, about what a dry one eats.',
     },
   ],
   topic: 'ahead',

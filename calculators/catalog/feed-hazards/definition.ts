@@ -25,8 +25,8 @@ export default defineCalculator({
     tooSmall('prussicPpmCount'),
     {
       at: 'animals',
-      when: ({ animals }) => animals === 'horses',
-      say: 'These lists are for cattle, with sheep and goats read by them. For horses take the slip to your veterinarian. Keep them off sorghum, sudangrass and johnsongrass, and off short, frosted or new indiangrass: prussic acid kills within minutes. Moldy sweetclover hay makes stock bleed inside.',
+      when: ({ animals, forageNitrate, prussicAcid }) => animals === 'horses' && (forageNitrate !== 'not-tested' || prussicAcid === 'tested'),
+      say: 'These lists are for cattle, with sheep and goats read by them. For horses take the slip of a feed to your veterinarian; for one of water alone say above that nitrate and prussic acid in the feed were not tested. Keep them off sorghum, sudangrass and johnsongrass, and off short, frosted or new indiangrass: prussic acid kills within minutes. Moldy sweetclover hay makes stock bleed inside.',
     },
   ],
   compute,

@@ -3,6 +3,7 @@ import { caution, defineCalculator } from '../../kit/define.ts';
 import { ranged, shown, shownWhen } from '../../kit/shown.ts';
 import { unlistedHeat } from '../../tables/stockWater.ts';
 import { compute, headOf, isUnfit, knownByHeat, lookAheadDays, type Results, stakeDrunkInOf } from './compute.ts';
+import { drinkersOf } from './herd.ts';
 import { inputs, type Values } from './inputs.ts';
 import { quantities } from './quantities.ts';
 import { hasTrough, isPiped, isPond, isRunningDown, steps } from './steps.ts';
@@ -18,7 +19,6 @@ const listsEndF = 90;
 const heatF = unlistedHeat.fromF;
 const isShortOfReserve = ({ supply, reserveShortGal }: Pick<Values & Results, 'supply' | 'reserveShortGal'>): boolean =>
   supply !== 'pond' && reserveShortGal > 0;
-
 export default defineCalculator({
   slug: 'stock-water',
   version: 3,
@@ -136,7 +136,10 @@ export default defineCalculator({
       say: 'Green scum or paint-like water can be blue-green algae. It can kill stock and dogs within hours and makes people sick. Keep all of them out, fence it, bring other water, and have a laboratory look before anything drinks there again.',
       source: 'harty-sulfate-2012',
     }),
-    ...waterCautions<Values & Results>(({ slip, sulfateMgPerL, saltMgPerL }) => (slip === 'tested' ? { sulfateMgPerL, saltMgPerL } : untested)),
+    ...waterCautions<Values & Results>(
+      ({ slip, sulfateMgPerL, saltMgPerL }) => (slip === 'tested' ? { sulfateMgPerL, saltMgPerL } : untested),
+      drinkersOf,
+    ),
     caution(({ slip }) => slip === 'none', {
       lead: 'Have the water tested: a pond turns saltier as it shrinks.',
       say: 'Have the water tested. In a drought ponds and shallow wells turn saltier as they shrink: what was fit in spring may not be in August. Salt, sulfate and nitrate can’t be seen.',
@@ -219,7 +222,7 @@ export default defineCalculator({
       source: 'bailey-heat',
     }),
     caution(({ hotF, intakeFrom, herd }) => hotF >= heatF && intakeFrom === 'lists' && knownByHeat({ herd }).has(false), {
-      lead: 'For sheep, goats and horses half as much again is counted for heat. Measure.',
+      lead: 'For sheep, goats and horses heat is counted as half as much again.',
       say: 'No list for sheep, goats, horses and llamas goes by heat. From 80 °F (27 °C) on half as much again is counted as on a cool day. A guess like that may be short for those in milk: measure in a hot week.',
       source: 'common practice',
     }),

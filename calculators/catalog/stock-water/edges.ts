@@ -1,6 +1,9 @@
 import { defineEdges, edge, shows, tells, turns } from '../../kit/edges.ts';
 import definition from './definition.ts';
 
+/** A slip of the water that these drink. */
+const slip = (stock: string) => `slip=tested&herd.stock=${stock}`;
+
 export default defineEdges(definition, {
   limits: {
     'herd.countHead': [0, 20000],
@@ -102,6 +105,16 @@ export default defineEdges(definition, {
     turns('verdict', { unfit: 'sulfate=3000mg/l', 'a-year': 'sulfate=2999mg/l' }, { on: 'evaporation=0.001in/d&max-depth=9.72ft&slip=tested' }),
     turns('verdict', { 'a-year': 'max-depth=9.72ft', lasts: 'max-depth=9.71ft' }, { on: 'evaporation=0.001in/d' }),
     turns('comes', { 'one-by-one': 'walk=900ft', herd: 'walk=901ft' }),
+    edge('Sheep, goats and llamas are', { on: slip('ewe'), raised: 'sulfate=3000mg/l', silent: 'sulfate=2999mg/l' }),
+    edge('Sheep and goats are read', { on: slip('ewe'), raised: 'sulfate=1000mg/l', silent: 'sulfate=999mg/l' }),
+    edge('Sheep and goats are read', { on: slip('ewe'), raised: 'sulfate=2999mg/l', silent: 'sulfate=3000mg/l' }),
+    edge('Lambs and kids are read', { on: slip('ewe'), raised: 'sulfate=500mg/l', silent: 'sulfate=499mg/l' }),
+    edge('Lambs and kids are read', { on: 'slip=tested&sulfate=700mg/l&herd.count=10', raised: 'herd.stock=llama', silent: 'herd.stock=horse' }),
+    edge('Horses, donkeys and mules have', { on: slip('draft-horse'), raised: 'sulfate=3000mg/l', silent: 'sulfate=2999mg/l' }),
+    edge('No list here says how', { on: slip('horse'), raised: 'sulfate=1000mg/l', silent: 'sulfate=999mg/l' }),
+    edge('No list here says how', { on: slip('horse'), raised: 'sulfate=2999mg/l', silent: 'sulfate=3000mg/l' }),
+    edge('No list here says how', { on: `${slip('horse,ewe')}&sulfate=1000mg/l`, raised: 'herd.count=10,0', silent: 'herd.count=10,1' }),
+    edge('Sulfate for grown cattle should', { on: `${slip('horse,bull')}&sulfate=1000mg/l`, raised: 'herd.count=10,1', silent: 'herd.count=10,0' }),
     tells('Nothing should drink it', { on: 'slip=tested', told: 'salt=7000mg/l', untold: 'salt=6999mg/l' }),
     tells('nothing should drink it as it is', { on: 'slip=tested', told: 'salt=7000mg/l', untold: 'salt=6999mg/l' }),
     tells('Nothing should drink it', { on: 'slip=tested', told: 'sulfate=3000mg/l', untold: 'sulfate=2999mg/l' }),

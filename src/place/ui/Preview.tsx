@@ -1,9 +1,13 @@
 import { useState } from 'preact/hooks';
+import type { UnitSystem } from '../../../calculators/units/units.ts';
+import { joinedOf } from '../files/merge.ts';
 import type { Pictures } from '../files/pictures.ts';
-import { previewOf } from '../files/preview.ts';
+import { type Coming, previewOf } from '../files/preview.ts';
 import type { FileRead } from '../files/read.ts';
+import { sameNames } from '../files/sameNames.ts';
 import { textOfRaw } from '../files/textOfRaw.ts';
 import type { Belongings } from '../model/belongings.ts';
+import type { Place } from '../model/place.ts';
 import { download } from './download.ts';
 import { holds } from './holds.ts';
 import type { View } from './view.ts';
@@ -15,6 +19,30 @@ export interface PreviewProps {
   readonly keptHere: Partial<Belongings>;
   readonly onDone: () => void;
 }
+const toldHolds = (place: Place, system: UnitSystem): string => Object.values(holds(place, system)).filter(Boolean).join('; ');
+interface JoinedProps {
+  readonly coming: Coming;
+  readonly namesake: Place;
+  readonly isApart: boolean;
+  readonly system: UnitSystem;
+  readonly onApart: (isApart: boolean) => void;
+}
+/** Of a place that is joined with its namesake: which of its parts become one, and what it then holds. */
+function Joined({ coming, namesake, isApart, system, onApart }: JoinedProps) {
+  const { names } = sameNames(namesake, coming.place);
+  const joined = joinedOf({ coming, isNamesake: true, isApart });
+  return (
+    <>
+      {names.length > 0 && (
+        <label class="place-tick">
+          <input type="checkbox" checked={!isApart} onChange={(event) => onApart(!event.currentTarget.checked)} />
+          <span>What has one name is one thing, not two: {names.join(', ')}</span>
+        </label>
+      )}
+      {joined && <p role="status">Joined it holds: {toldHolds(joined, system)}.</p>}
+    </>
+  );
+}
 type Choice = 'leave' | 'bring' | 'namesake';
 
 /** What a file would bring, place by place. Only its button writes. */
@@ -22,11 +50,12 @@ export function Preview({ view, read, pictures, keptHere, onDone }: PreviewProps
   const { session, system } = view;
   const [coming] = useState(() => previewOf(read, { places: session.places, ...keptHere }));
   const [choices, setChoices] = useState<readonly Choice[]>(() => coming.map(({ isPicked }) => (isPicked ? 'bring' : 'leave')));
+  const [apart, setApart] = useState<readonly number[]>([]);
   const [said, setSaid] = useState('');
   const choose = (index: number, choice: Choice): void => setChoices(choices.map((each, at) => (at === index ? choice : each)));
   const picked = coming.flatMap((each, index) => {
     const choice = choices[index];
-    return choice === undefined || choice === 'leave' ? [] : [{ coming: each, isNamesake: choice === 'namesake' }];
+    return choice === undefined || choice === 'leave' ? [] : [{ coming: each, isNamesake: choice === 'namesake', isApart: apart.includes(index) }];
   });
   const bring = async (): Promise<void> => {
     const from = location.hash;
@@ -48,7 +77,7 @@ export function Preview({ view, read, pictures, keptHere, onDone }: PreviewProps
               <b>{place.name}</b>
               {place.isDemo === true && ' (invented, a demo place)'}
             </p>
-            <p>{Object.values(holds(place, system)).filter(Boolean).join('; ') || 'Nothing but its name.'}</p>
+            <p>{toldHolds(place, system) || 'Nothing but its name.'}</p>
             <p>{says}</p>
             {rowsSay !== undefined && <p>{rowsSay}</p>}
             {visitsSay !== undefined && <p>{visitsSay}</p>}
@@ -79,6 +108,15 @@ export function Preview({ view, read, pictures, keptHere, onDone }: PreviewProps
                   </label>
                 ))}
               </fieldset>
+            )}
+            {namesake !== undefined && choices[index] === 'namesake' && coming[index] !== undefined && (
+              <Joined
+                coming={coming[index]}
+                namesake={namesake}
+                isApart={apart.includes(index)}
+                system={system}
+                onApart={(isApart) => setApart(isApart ? [...apart, index] : apart.filter((each) => each !== index))}
+              />
             )}
           </li>
         ))}

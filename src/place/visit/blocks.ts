@@ -150,8 +150,13 @@ function wetnessLine({ visit }: Facts, { slug, link }: Result): readonly Line[] 
 }
 
 const once = (texts: readonly string[]): readonly string[] => [...new Set(texts)];
-const cautionLines = (results: readonly Result[]): readonly Line[] => {
-  const lines = once(results.flatMap(({ cautions }) => cautions.map(({ say }) => say))).map(plain);
+/** Of several grounds each caution names those that it is about. */
+const cautionLines = ({ place }: Facts, results: readonly Result[]): readonly Line[] => {
+  const grounds = byGround(place, results);
+  const lines = once(results.flatMap(({ cautions }) => cautions.map(({ say }) => say))).map((say) => {
+    const names = grounds.filter((of) => of.results.some(({ cautions }) => cautions.some((each) => each.say === say))).map((of) => of.names);
+    return plain(names.length === grounds.length || names.includes('') ? say : `${names.join('; ')}: ${say}`);
+  });
   if (lines.length > 0) return lines;
   const none = results.length === 0 ? '' : 'None stood with these results. ';
   return [plain(`${none}Ground, stock and weather decide; look again before you act.`)];
@@ -159,8 +164,8 @@ const cautionLines = (results: readonly Result[]): readonly Line[] => {
 /** The office's lines and people close by before the national lines, which always stand. */
 const talkLines = ({ office }: Facts): readonly Line[] => [
   ...[...(office?.lines ?? []), ...nationalLines].map((line): Line => {
-    const { before, number, after } = dialed(line);
-    return [{ text: before }, { text: number, href: `tel:${number.replaceAll('-', '')}` }, { text: after }];
+    const { before, number, dials, after } = dialed(line);
+    return [{ text: before }, { text: number, href: `tel:${dials}` }, { text: after }];
   }),
   ...(office === undefined || office.near === '' ? [] : [plain(office.near)]),
 ];
@@ -234,7 +239,7 @@ function inGivenOrder(facts: Facts, going: readonly Result[]): readonly Omit<Blo
       isList: false,
       lines: visit.nextDay === undefined ? [] : [plain(dayWords(visit.nextDay))],
     },
-    { id: 'cautions', kind: 'cautions', title: 'Before you act on it', ...last, lines: cautionLines(going) },
+    { id: 'cautions', kind: 'cautions', title: 'Before you act on it', ...last, lines: cautionLines(facts, going) },
     { id: 'talk', kind: 'talk', title: 'Someone to talk to', ...last, lines: talkLines(facts) },
     {
       id: 'planning',
