@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { Readable } from 'node:stream';
 import { pipeline } from 'node:stream/promises';
 import { parseArgs } from 'node:util';
+import { textOfFile } from '../ui/textOfFile.ts';
 import { calculatorOf, slugs } from './catalog.ts';
 import { describeAll } from './describe.ts';
 import { didYouMean } from './nearestName.ts';
@@ -20,7 +21,9 @@ const usage = `Runs a calculator as its page does.
 
 Inputs go by their names in a link. A number may carry its unit: 3in, 75mm, "3 1/2 in".
 A column of a table that is no input, such as the pasture's name, is carried along when it is named: --carry pasture.
-What stands at its default in a table, and numbers that look wrong, are told on standard error. A cell that begins like a formula comes back with an apostrophe.
+What has no column stands at its default, and that is told on standard error, as are numbers that look wrong. A row whose cell stands empty where it is asked
+for comes back without results, and says so in the last column, which else holds its cautions. A cell that begins like a formula comes back with an apostrophe.
+A table is CSV in UTF-8 (or UTF-16 with its mark), with commas, and each row has as many cells as the header.
 A name, a value or a column that cannot be used ends with status 2 and a message, for a value the one that the form shows.
 `;
 
@@ -40,9 +43,11 @@ async function sayTable(pieces: AsyncIterable<string>): Promise<void> {
 
 /** The most that a record file may hold, far above a hundred years of days. */
 const mostRecordBytes = 20_000_000;
-function recordText(path: string): string {
+async function recordText(path: string): Promise<string> {
   if (statSync(path).size > mostRecordBytes) throw new Refused(`--record: ${path} is larger than ${mostRecordBytes / 1e6} MB.`);
-  return readFileSync(path, 'utf8');
+  const read = await textOfFile(new File([readFileSync(path)], path));
+  if ('text' in read) return read.text;
+  throw new Refused(`--record: ${read.problem}`);
 }
 
 async function answer(args: readonly string[]): Promise<void> {
@@ -70,7 +75,7 @@ async function answer(args: readonly string[]): Promise<void> {
   if (values.csv !== undefined && query !== '') throw new Refused('Give a query or a table, not both.');
   if (values.csv === undefined && values.rows !== undefined) throw new Refused('--rows belongs to a table: --csv FILE --rows 2001-4000.');
   if (values.csv === undefined) {
-    const record = values.record === undefined ? undefined : recordText(values.record);
+    const record = values.record === undefined ? undefined : await recordText(values.record);
     return say(JSON.stringify(runOnce(calculator, query, record), null, 2));
   }
   if (values.record !== undefined) throw new Refused('Give a record with one calculation, not with a table.');

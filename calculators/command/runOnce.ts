@@ -1,13 +1,15 @@
 import type { Calculator, Outcome } from '../kit/define.ts';
 import { doubtsIn } from '../kit/doubts.ts';
-import type { Cell, Input } from '../kit/inputs.ts';
+import type { Cell, Input, RecordInput } from '../kit/inputs.ts';
 import { linkName, toLink } from '../kit/link.ts';
 import { noteOf } from '../kit/note.ts';
 import { fromLink, type Opened } from '../kit/openLink.ts';
 import { printName, printScalar } from '../kit/print.ts';
 import type { Quantity, Scalar } from '../kit/quantities.ts';
+import { splitAnswers, withAnswers } from '../kit/record/answers.ts';
 import { runTexts } from '../kit/runTexts.ts';
 import { isShown, type Problem, type Texts, type Value, type Values } from '../kit/state.ts';
+import { textAt } from '../kit/textAt.ts';
 import { isoDay } from '../units/printQuantity.ts';
 import { didYouMean, namesOf } from './nearestName.ts';
 
@@ -23,18 +25,32 @@ export interface Ran {
 /** @throws Refused with the messages that the form shows, each behind the name of its field in a link */
 export function run(calculator: Calculator, texts: Texts): Ran {
   const ran = runTexts(calculator, texts);
-  const said = ({ at, say }: Problem): string => `${linkPath(calculator, at)}: ${say}`;
+  const said = ({ at, say }: Problem): string => `${linkPath(calculator, at)}: ${say}${optionsSaid(calculator, texts, at)}`;
   if ('outcome' in ran) return { values: ran.values, doubts: doubtsIn(calculator.inputs, texts).map(said), outcome: ran.outcome };
   throw new Refused(ran.refusals.map(said).join('\n'));
 }
-/** `parts.0.areaAc` as `parts.area, row 1`. */
-function linkPath({ inputs }: Calculator, at: string): string {
-  const [key = '', index, column] = at.split('.');
+/** What is asked at `rainIn`, or in a table at `parts.0.areaAc`. */
+function askedAt({ inputs }: Calculator, at: string): Input | Cell | undefined {
+  const [key = '', , column] = at.split('.');
   const input = inputs[key];
+  return input?.kind === 'rows' && column !== undefined ? input.columns[column] : input;
+}
+/** The list that the form shows beside a choice; here nobody sees one. */
+function optionsSaid(calculator: Calculator, texts: Texts, at: string): string {
+  const asked = askedAt(calculator, at);
+  const text = textAt(texts, at) ?? '';
+  if (asked?.kind !== 'choice' || Object.hasOwn(asked.options, text)) return '';
+  const labels = new Map(Object.entries(asked.options).map(([option, { label }]) => [option, label]));
+  return `${didYouMean(text, labels)} The list: ${[...labels.keys()].join(', ')}.`;
+}
+/** `parts.0.areaAc` as `parts.area, row 1`. */
+function linkPath(calculator: Calculator, at: string): string {
+  const [key = '', index, column] = at.split('.');
+  const input = calculator.inputs[key];
   if (!input) return at;
   const name = linkName(key, input);
-  const cell = input.kind === 'rows' && column !== undefined ? input.columns[column] : undefined;
-  if (cell && column !== undefined) return `${name}.${linkName(column, cell)}, row ${Number(index) + 1}`;
+  const cell = askedAt(calculator, at);
+  if (cell && cell !== input && column !== undefined) return `${name}.${linkName(column, cell)}, row ${Number(index) + 1}`;
   return index === undefined ? name : `${name}, month ${Number(index) + 1}`;
 }
 
@@ -103,6 +119,16 @@ function differences({ quantities }: Calculator, first: Ran, second: Ran): objec
   );
 }
 
+/** @throws Refused with the lines that answer what the form would ask below a record */
+function refuseOpenRecord({ read }: RecordInput, record: string): void {
+  const { problem, questions } = read(record);
+  const open = questions.find(({ answer }) => answer === '');
+  if (problem === undefined || open === undefined) return;
+  const { answers } = splitAnswers(record);
+  const lines = open.options.map(({ value, label }) => `${withAnswers({ ...answers, [open.name]: value }, '').trim()}   ${label}`);
+  throw new Refused(`${problem.replace(' below', ' in the first line of the file')}\n${lines.join('\n')}`);
+}
+
 /**
  * The texts of a form with a record in place of its example.
  * @throws Refused where nothing of the kind is asked
@@ -117,6 +143,7 @@ export function withRecord({ slug, inputs }: Calculator, texts: Texts, record: s
     input !== undefined && !isShown(input, texts) && inputs[other] ? [`${linkName(other, inputs[other])}=${[is].flat()[0]}`] : [],
   );
   if (missing.length > 0) throw new Refused(`${slug} uses a record only with ${missing.join(' and ')}. Put that into the query.`);
+  if (input?.kind === 'record') refuseOpenRecord(input, record);
   return { ...texts, [key]: record };
 }
 

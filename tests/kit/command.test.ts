@@ -14,7 +14,8 @@ function calc(...args: string[]): { readonly out: string; readonly err: string; 
   const { stdout, stderr, status } = spawnSync(process.execPath, ['calculators/command.ts', ...args], { cwd: root, encoding: 'utf8' });
   return { out: stdout, err: stderr, status };
 }
-function table(name: string, text: string): string {
+const wideBytes = (text: string): Buffer => Buffer.from(`\ufeff${text}`, 'utf16le');
+function table(name: string, text: string | Buffer): string {
   const path = join(folder, name);
   writeFileSync(path, text);
   return path;
@@ -60,7 +61,12 @@ describe('one calculation', () => {
     ['rain=lots', 'must be one number'],
     ['rain=3 lb', 'can’t be in “lb”'],
     ['rain=-3in', 'must be from'],
-    ['cover=__proto__', 'choose one of the list'],
+    ['cover=__proto__', 'choose one of the list. The list: '],
+    ['grazing=hevy', 'choose one of the list. Did you mean “heavy”? The list: heavy, moderate, light, rested.\n'],
+    [
+      'ground=parts&parts.grazing=light,hevy',
+      'parts.grazing, row 2: How it is grazed: choose one of the list. Did you mean “heavy”? The list: heavy,',
+    ],
     ['ground=parts&parts.area=40ac,x', 'parts.area, row 2'],
     ['that.curve-number=400&that.cover=own', 'must be from'],
     ['rian=3', '“rian” is no input of storm-runoff. Did you mean “rain”?'],
@@ -101,6 +107,47 @@ describe('a record from a file', () => {
   });
 });
 
+describe('a record that does not say all', () => {
+  const days = (dayOf: (day: number) => string): string =>
+    Array.from({ length: 12 }, (_, index) => `${dayOf(index + 1)},${(index * 13) % 60}`).join('\n');
+  it.each([
+    [
+      'units.csv',
+      `date,rain\n${days((day) => `2020-02-${day}`)}\n`,
+      'Say it in the first line of the file.',
+      '#= unit=mm   millimeters',
+      '#= unit=mm\n',
+    ],
+    [
+      'order.csv',
+      `date,rain mm\n${days((day) => `3/${day}/2020`)}\n`,
+      'in the first line of the file which one',
+      '#= order=month-first   Mar 1, 2020',
+      '#= order=month-first\n',
+    ],
+  ])('%s: what the form would ask below, with the line that answers it', (name, text, asked, line, first) => {
+    const { out, err, status } = calc('rain-record', '--record', table(name, text));
+    expect([out, status]).toEqual(['', 2]);
+    expect(err).toContain(asked);
+    expect(err.split('\n')).toContain(line);
+    expect(err).not.toContain('below');
+    expect(calc('rain-record', '--record', table(name, `${first}${text}`)).err).not.toContain('first line');
+  });
+  it('reads UTF-16 as the form does, and names a spreadsheet', () => {
+    const text = `date,rain mm\n${days((day) => `2020-02-${day}`)}\n`;
+    const [plain, wide] = [
+      calc('rain-record', '--record', table('plain.csv', text)),
+      calc('rain-record', '--record', table('wide.csv', wideBytes(text))),
+    ];
+    expect(wide).toEqual(plain);
+    expect(calc('rain-record', '--record', table('packed.csv', 'PK\u0003\u0004'))).toMatchObject({
+      out: '',
+      status: 2,
+      err: expect.stringContaining('is a spreadsheet'),
+    });
+  });
+});
+
 describe('the rest of the command', () => {
   it('lists every definition as data', () => {
     const { out, status } = calc('--list');
@@ -135,13 +182,12 @@ describe('the rest of the command', () => {
 });
 
 describe('a table of pastures', () => {
-  it('runs row by row, carries other columns along, fills empty cells with the default', () => {
-    const path = table('good.csv', '\ufeffpasture,rain,area,cover,curve-number\n"North, upper",4in,"1,200 ac",own,70\n\nBench,101.6 mm,,own,90\n');
+  it('runs row by row, carries other columns along, leaves out nothing that is not asked for', () => {
+    const path = table('good.csv', '\ufeffpasture,rain,area,cover,curve-number\n"North, upper",4in,"1,200 ac",own,70\n\nBench,101.6 mm,40,own,90\n');
     const { out, err, status } = calc('storm-runoff', '--csv', path, '--carry', 'pasture');
     expect(status).toBe(0);
     expect(err.trim().split('\n'), 'what stands at a default, and nothing else').toEqual([
       expect.stringMatching(/^No column, so at its default wherever it counts: .*\bground \(one\)/),
-      expect.stringMatching(/^No value in the cell, so at its default: area \(40 ac\) in row 4\.$/),
     ]);
     expect(err, 'not asked for with a curve number of one’s own').not.toMatch(/ground-cover|grazing/);
     const [north, bench, ...more] = csvParse(out.trim());
@@ -151,6 +197,54 @@ describe('a table of pastures', () => {
     // TR-55 (1986), table 2-1, as above.
     expectWithin(Number(north?.['runoffIn (in)']), 1.33, 5e-3);
     expectWithin(Number(bench?.['runoffIn (in)']), 2.92, 5e-3);
+  });
+  it('works nothing out where a cell that is asked for is empty: the example’s count is not that place’s', () => {
+    const rows = ['A,40,20,1,39', 'S,,,,', 'T, ,,,', 'U,1,1,1,', 'B,27,18,3,52', 'V,,1,1,1'];
+    const { out, err, status } = calc(
+      'cover-count',
+      '--csv',
+      table('empty.csv', `pasture,plant,litter,rock,bare\n${rows.join('\n')}\n`),
+      '--carry',
+      'pasture',
+    );
+    expect(status).toBe(0);
+    const told = csvParse(out);
+    expect(told.map((row) => [row['pasture'], row['coveredPercent (pct)'], row['stepsCount (count)'], row['condition']])).toEqual([
+      ['A', '61', '100', 'Fair'],
+      ['S', '', '', ''],
+      ['T', '', '', ''],
+      ['U', '', '', ''],
+      ['B', '48', '100', expect.any(String)],
+      ['V', '', '', ''],
+    ]);
+    expect(told[3]?.cautions).toBe('Not worked out, empty: bare');
+    expect(err.split('\n')).toContain('Not worked out, for a cell that is asked for stands empty (plant, litter, rock, bare): rows 3-5, 7.');
+  });
+  it('does not miss a cell that the row does not ask for, also in a table inside a cell', () => {
+    const text =
+      'rain,ground,cover,curve-number,parts.area,parts.cover,parts.curve-number\n4in,one,own,70,,,\n4in,one,pasture,,,,\n4in,parts,,,10ac,own,70\n4in,parts,,,10ac,own,\n';
+    const told = csvParse(calc('storm-runoff', '--csv', table('asked.csv', text)).out);
+    expect(told.map(({ cautions }) => cautions?.replace(/^(?!Not).*/, ''))).toEqual(['', '', '', 'Not worked out, empty: parts.curve-number']);
+    // TR-55 (1986), table 2-1, as above.
+    for (const at of [0, 2]) expectWithin(Number(told[at]?.['runoffIn (in)']), 1.33, 5e-3);
+  });
+  it('gives the ends of a range and the cautions of the same calculation told alone', () => {
+    const query = 'plant=4&litter=2&rock=0&bare=2';
+    const [row] = csvParse(calc('cover-count', '--csv', table('ranges.csv', 'plant,litter,rock,bare\n4,2,0,2\n')).out);
+    const alone: { readonly cautions: readonly { readonly lead: string }[] } = JSON.parse(calc('cover-count', query).out);
+    expect(alone.cautions.length).toBeGreaterThan(1);
+    expect(row?.cautions).toBe(alone.cautions.map(({ lead }) => lead).join(' / '));
+    // Clopper and Pearson (1934): six of eight, 95 in 100, is 34.9 to 96.8 % (from memory of printed tables).
+    expectWithin(Number(row?.['coveredLowPercent (pct)']), 34.9, 0.05);
+    expectWithin(Number(row?.['coveredHighPercent (pct)']), 96.8, 0.05);
+  });
+  it('reads UTF-16 that is marked as such', () => {
+    const text = 'pasture,rain\nCañada,4in\n';
+    const [wide, plain] = [table('wide.csv', wideBytes(text)), table('narrow.csv', text)].map((path) =>
+      calc('storm-runoff', '--csv', path, '--carry', 'pasture'),
+    );
+    expect(wide).toEqual(plain);
+    expect(csvParse(wide?.out ?? '')[0]?.['pasture']).toBe('Cañada');
   });
   it('asks about numbers that look wrong, about each of the first and then how many more', () => {
     const { err, status } = calc('storm-runoff', '--csv', table('doubts.csv', `rain\n${'25in\n'.repeat(8)}`));
@@ -178,6 +272,18 @@ describe('a table of pastures', () => {
     [`rain,area\n3in,"${'4'.repeat(1_100_000)}`, 'Row 2 is longer than 1 MB'],
     ['pasture,owner\na,b\n', 'No column'],
     ['rain,rain\n1in,2in\n', 'Two columns'],
+    ['rain,area\n1in,40\n1,5,40\n', 'Row 3 has 3 cells, the header has 2. A decimal comma?'],
+    ['rain,area\n1in,40\n5,40,\n', 'Row 3 has 3 cells, the header has 2.'],
+    ['rain,area\n1in\n', 'Row 2 has 1 cell, the header has 2.'],
+    ['rain,area\n1in,40\n1in,"40\n2in,40\n3in,40\n', 'Row 3: a quote opens a cell there, and none closes it.'],
+    ['rain,area\n1in,40\n"1in,40\n"2in",40\n', 'Row 3: a cell goes on behind its closing quote.'],
+    ['area;rain\n40;1,5\n', 'Semicolons part the cells of this table.'],
+    ['"area";"rain"\n40;1,5\n', 'Semicolons part the cells of this table.'],
+    ['area\train\n40\t1.5\n', 'Tabs part the cells of this table.'],
+    [Buffer.from('rain,area\n1in,40\n1in,Ca\xf1ada\n', 'latin1'), 'Row 3, “Ca\ufffdada”: a letter there is not in UTF-8.'],
+    [Buffer.from('rain\n1in\n1in\xc3', 'latin1'), 'Row 3, “1in\ufffd”'],
+    [wideBytes('rain\n1in\n').subarray(2), 'is no text in UTF-8'],
+    ['PK\u0003\u0004', 'is a spreadsheet'],
   ])('%j: status 2 and where it is', (text, message) => {
     const { out, err, status } = calc('storm-runoff', '--csv', table('bad.csv', text));
     expect([out, status]).toEqual(['', 2]);

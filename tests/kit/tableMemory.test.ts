@@ -5,6 +5,7 @@ import { setFlagsFromString } from 'node:v8';
 import { runInNewContext } from 'node:vm';
 import { expect, it } from 'vitest';
 import definition from '../../calculators/catalog/storm-runoff/definition.ts';
+import { RowList } from '../../calculators/command/rowList.ts';
 import { runTable } from '../../calculators/command/runTable.ts';
 
 setFlagsFromString('--expose-gc');
@@ -34,4 +35,11 @@ it('keeps nothing of a row that has gone out, so that a table may be larger than
   if (first === undefined || last === undefined) throw new RangeError('the table came in too few pieces');
   expect(last.row - first.row).toBeGreaterThan(2000);
   expect((last.bytes - first.bytes) / (last.row - first.row)).toBeLessThan(mostBytesKeptOfARow);
+});
+
+it('names the rows of a long table in a line', () => {
+  const listed = new RowList();
+  for (let row = 2; row <= 9; row += 1) listed.add(row);
+  for (let row = 11; row <= 100_001; row += 2) listed.add(row);
+  expect(listed.said()).toBe('rows 2-9, 11, 13, 15, 17, 19, 21, 23, 25, 27, 29, 31, 33, 35, 37, 39, 41, 43, 45, 47 and 49977 more');
 });
