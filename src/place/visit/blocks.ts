@@ -150,8 +150,19 @@ function wetnessLine({ visit }: Facts, { slug, link }: Result): readonly Line[] 
 }
 
 const once = (texts: readonly string[]): readonly string[] => [...new Set(texts)];
-const cautionLines = (results: readonly Result[]): readonly Line[] => {
-  const lines = once(results.flatMap(({ cautions }) => cautions.map(({ say }) => say))).map(plain);
+/** Each caution once, under the name of the pastures that it is about where the note tells of others too. */
+const cautionLines = ({ place }: Facts, results: readonly Result[]): readonly Line[] => {
+  const groundOf = ({ pastureIds }: Result): string => pastureNames(place, pastureIds);
+  const groundCount = new Set(results.map(groundOf)).size;
+  const lines = once(results.flatMap(({ cautions }) => cautions.map(({ say }) => say))).map((say): Line => {
+    const about = results.filter(({ cautions }) => cautions.some((each) => each.say === say));
+    const names = pastureNames(
+      place,
+      about.flatMap(({ pastureIds }) => pastureIds),
+    );
+    const isOfAll = new Set(about.map(groundOf)).size === groundCount;
+    return isOfAll || names === '' ? plain(say) : [{ text: `${names}: `, isStrong: true }, { text: say }];
+  });
   if (lines.length > 0) return lines;
   const none = results.length === 0 ? '' : 'None stood with these results. ';
   return [plain(`${none}Ground, stock and weather decide; look again before you act.`)];
@@ -234,7 +245,7 @@ function inGivenOrder(facts: Facts, going: readonly Result[]): readonly Omit<Blo
       isList: false,
       lines: visit.nextDay === undefined ? [] : [plain(dayWords(visit.nextDay))],
     },
-    { id: 'cautions', kind: 'cautions', title: 'Before you act on it', ...last, lines: cautionLines(going) },
+    { id: 'cautions', kind: 'cautions', title: 'Before you act on it', ...last, lines: cautionLines(facts, going) },
     { id: 'talk', kind: 'talk', title: 'Someone to talk to', ...last, lines: talkLines(facts) },
     {
       id: 'planning',

@@ -2,6 +2,7 @@ import type { Calculator, Outcome } from '../../../calculators/kit/define.ts';
 import { leavesRecord } from '../../../calculators/kit/link.ts';
 import { noteOf } from '../../../calculators/kit/note.ts';
 import { printName } from '../../../calculators/kit/print.ts';
+import { cautionsHeld } from '../../../calculators/ui/cautionsHeld.ts';
 import { isoDay } from '../../../calculators/units/printQuantity.ts';
 import type { UnitSystem } from '../../../calculators/units/units.ts';
 import { type Result, resultVersion } from '../model/result.ts';
@@ -14,6 +15,8 @@ interface Keeping {
   readonly outcome: Outcome;
   readonly other: Outcome | null;
   readonly titles: readonly [string, string];
+  /** What lies between two sides, in a line. */
+  readonly between: string;
   readonly system: UnitSystem;
   readonly placeId: string;
   readonly visitId: string;
@@ -26,7 +29,20 @@ interface Keeping {
 }
 const nameOf = (text: string): string => text.slice(0, 200) || '–';
 /** What stands under a form, as it is kept: words and numbers, not only the link that gives them. */
-export function keptResult({ begun, calculator, link, outcome, other, titles, system, sources, pastureIds, stamp, ...where }: Keeping): Result {
+export function keptResult({
+  begun,
+  calculator,
+  link,
+  outcome,
+  other,
+  titles,
+  between,
+  system,
+  sources,
+  pastureIds,
+  stamp,
+  ...where
+}: Keeping): Result {
   const figures = (side: Outcome, title: string) =>
     side.shown
       .filter((name) => calculator.quantities[name]?.kind !== 'rows')
@@ -39,7 +55,6 @@ export function keptResult({ begun, calculator, link, outcome, other, titles, sy
           ...(range === undefined ? {} : { range }),
         };
       });
-  const cautions = [...outcome.cautions, ...(other?.cautions ?? [])];
   return {
     ...begun,
     v: resultVersion,
@@ -50,12 +65,15 @@ export function keptResult({ begun, calculator, link, outcome, other, titles, sy
     title: nameOf(calculator.title),
     link,
     // Whom to call stands in the note once, not under each result.
-    note: noteOf({ ...calculator, weighsOnPeople: false }, outcome, other, titles),
+    note: noteOf({ ...calculator, weighsOnPeople: false }, outcome, other, titles, between),
     ...(stamp === '' ? {} : { stamp: nameOf(stamp) }),
     shown: other ? [...figures(outcome, titles[0]), ...figures(other, titles[1])] : figures(outcome, ''),
-    cautions: cautions
-      .filter(({ say }, index) => cautions.findIndex((each) => each.say === say) === index)
-      .map(({ lead, say, source }) => ({ lead, say, source })),
+    // In a note they stand far from their result: one that holds for one of two sides names it.
+    cautions: cautionsHeld(outcome, other, titles).map(({ side, lead, say, source }) => ({
+      lead,
+      say: side === '' ? say : `${side}: ${say}`,
+      source,
+    })),
     ...(other ? { sides: [nameOf(titles[0]), nameOf(titles[1])] as [string, string] } : {}),
     sources: [...sources],
     days: outcome.calendar.map(({ day, title, text }) => ({ day: isoDay(day), title: nameOf(title), text })),
