@@ -1,8 +1,8 @@
 import type { Between } from '../kit/shown.ts';
 import { meanChange } from '../math/special/meanChange.ts';
 
-/** Fewer readings than this on either side, or on either of two days, and nothing is said of chance. Our own. */
-export const fewestReadings = 3;
+/** Fewer readings than this on either side and nothing is said of chance. Our own. */
+const fewestReadings = 3;
 const confidencePercent = 95;
 
 /**

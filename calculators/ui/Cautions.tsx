@@ -1,5 +1,5 @@
+import { cautionsHeld, type HeldCaution } from '../kit/cautionsHeld.ts';
 import type { Outcome } from '../kit/define.ts';
-import { cautionsHeld, type HeldCaution } from './cautionsHeld.ts';
 
 const Lead = ({ caution: { side, lead } }: { readonly caution: HeldCaution }) => (
   <>

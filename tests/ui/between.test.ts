@@ -127,14 +127,14 @@ describe('a gap between the cores of two places', () => {
   };
   it('is that of the mean, with how far these cores scatter', () => {
     // 1.30, 1.34, 1.38 beside 1.50, 1.54, 1.58: 0.20 give or take 2.7764 × 0.04 × √(2/3), by hand with t of four degrees from nist-sematech-handbook.
-    const pair = ['0.20 g/cm³ denser is that soil', '0.11 to 0.29 g/cm³, 95 times in 100'];
+    const pair = ['0.20 g/cm³ denser on that side', '0.11 to 0.29 g/cm³, 95 times in 100'];
     const query = 'cores.core=130g,134g,138g&that.cores.core=150g,154g,158g';
     expect(between(query)).toEqual(pair);
     expect(between(query, 'si')).toEqual(pair);
   });
   it('can be chance across the limit of a list, and has no range of two cores', () => {
     expect(between('cores.core=135g,139g,143g&that.cores.core=137g,141g,145g')).toEqual([
-      '0.02 g/cm³ denser is that soil',
+      '0.02 g/cm³ denser on that side',
       'it can be chance: 0.07 less to 0.11 g/cm³ more',
     ]);
     expect(between('cores.core=130g,134g&that.cores.core=150g,154g,158g')[1]).toBe('too few cores to tell it from chance');
@@ -155,6 +155,7 @@ describe('a gap between the rings of two places', () => {
   it.each([
     ['20,14,32', '75,40,28.6'],
     ['80,84,86', '18,18,19'],
+    ['18,18,19', '80,84,86'],
     ['300,310,320', '4,4.1,4.2'],
     ['1,30,600', '3,60,2'],
     ['20', '40'],

@@ -52,7 +52,7 @@ export default defineCalculator({
   results: [
     { of: 'packed', said: 'by the published lists' },
     ranged('fineGPerCm3', ['lowGPerCm3', 'highGPerCm3'], {
-      gap: ['looser is that soil', 'denser is that soil'],
+      gap: ['looser on that side', 'denser on that side'],
       between: densityGap,
       says: ({ coresCount }) => (coresCount === 1 ? 'one core only' : 'the cores ran from {low} to {high}'),
     }),

@@ -1,4 +1,3 @@
-import { fewestReadings } from '../../../calculators/asks/meanGap.ts';
 import type { Compares, Mover } from '../../../calculators/kit/compares.ts';
 import type { Calculator } from '../../../calculators/kit/define.ts';
 import { digitsTold, type NumberQuantity } from '../../../calculators/kit/quantities.ts';
@@ -12,7 +11,8 @@ import type { Visit } from '../model/visit.ts';
 import { isSameSeason, labeled, type Readings, readingsOf } from './readings.ts';
 
 const confidencePercent = 95;
-/** Of a count: fewer steps on either day, and nothing is said. Our own. */
+/** Fewer readings than this on either day, and nothing is said. Of a count: steps. Both our own. */
+const fewestReadings = 3;
 const fewestPoints = 30;
 /** Days since rain that tell two soils apart by wetness alone. Common practice: the same day counts, a day is nothing. */
 const mostRainDaysApart = 1;

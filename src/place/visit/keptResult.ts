@@ -1,8 +1,8 @@
+import { cautionsHeld } from '../../../calculators/kit/cautionsHeld.ts';
 import type { Calculator, Outcome } from '../../../calculators/kit/define.ts';
 import { leavesRecord } from '../../../calculators/kit/link.ts';
 import { noteOf } from '../../../calculators/kit/note.ts';
 import { printName } from '../../../calculators/kit/print.ts';
-import { cautionsHeld } from '../../../calculators/ui/cautionsHeld.ts';
 import { isoDay } from '../../../calculators/units/printQuantity.ts';
 import type { UnitSystem } from '../../../calculators/units/units.ts';
 import { type Result, resultVersion } from '../model/result.ts';

@@ -1,4 +1,4 @@
-import type { Outcome, Said } from '../kit/define.ts';
+import type { Outcome, Said } from './define.ts';
 
 export interface HeldCaution extends Said {
   /** Which side it holds for, where it holds for one of two. */
